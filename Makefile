@@ -1,0 +1,56 @@
+# Every task of the project. `make help` lists them.
+PYTHON ?= python3
+VENV   := .venv
+BIN    := $(VENV)/bin
+PIP    := $(BIN)/python -m pip --disable-pip-version-check --quiet
+
+.DEFAULT_GOAL := help
+.PHONY: help setup setup-test demo test lint types check bench soak lock clean
+
+help: ## list the tasks
+	@grep -E '^[a-z-]+:.*## ' $(MAKEFILE_LIST) | sed -E 's/^([a-z-]+):.*## /\1\t/' | expand -t 14
+
+$(BIN)/python:
+	@$(PYTHON) -m venv $(VENV) || { echo "Python's venv module is missing: on Debian, install python3-venv."; exit 1; }
+
+# The build backend comes from the lock too: pip would fetch an unpinned one under build isolation.
+$(VENV)/.ready: pyproject.toml requirements.lock | $(BIN)/python
+	@$(PIP) install -c requirements.lock hatchling editables
+	@$(PIP) install -c requirements.lock --no-build-isolation -e .
+	@touch $@
+
+$(VENV)/.ready-test: $(VENV)/.ready
+	@$(PIP) install -c requirements.lock --no-build-isolation -e '.[test]'
+	@touch $@
+
+setup: $(VENV)/.ready ## make .venv and install what the bot needs
+
+setup-test: $(VENV)/.ready-test ## the same, with what tests need
+
+demo: setup ## play one day of an invented group over the real bot; ONCE=1 ends after it
+	@$(BIN)/bellwether rehearse $(if $(ONCE),--once)
+
+test: setup-test ## run every test
+	@$(BIN)/pytest -q
+
+lint: setup-test ## style
+	@$(BIN)/ruff check .
+	@$(BIN)/ruff format --check .
+
+types: setup-test ## types
+	@$(BIN)/mypy
+
+check: lint types test ## lint + types + tests
+
+bench: setup-test ## print the speed table
+	@$(BIN)/python -m tests.benchmarks
+
+soak: setup-test ## the long fault runs
+	@$(BIN)/pytest -q tests/soak --timeout 3600
+
+lock: $(BIN)/python ## write requirements.lock anew from what is installed
+	@{ echo "# Exact versions of everything the project and its tests install. Written by 'make lock'."; \
+	   $(BIN)/python -m pip freeze --exclude-editable; } > requirements.lock
+
+clean: ## remove what was made here
+	rm -rf $(VENV) .pytest_cache .mypy_cache .ruff_cache

@@ -1,0 +1,92 @@
+"""What is known of an athlete: equipment, space, limits, evidence, and how today differs."""
+
+from datetime import date
+from decimal import Decimal
+from enum import StrEnum
+from typing import Literal
+
+from core.measures import MassUnit
+from core.values import Value
+
+
+class Sex(StrEnum):
+    """Asked only for published norms; may be left unsaid."""
+
+    FEMALE = "female"
+    MALE = "male"
+
+
+class Screening(StrEnum):
+    """What the screening allows (design section 7)."""
+
+    CLEAR = "clear"
+    MODERATE = "moderate"
+    STOP = "stop"
+
+
+class Equipment(Value):
+    """One kind of thing an athlete owns.
+
+    Either fixed (`loads_kg`, `each` of every load), adjustable (`from_kg` to `to_kg` in `step_kg`), fillable
+    (`to_kg` alone) or without a load (a chair). Heights in cm.
+    """
+
+    implement: str
+    loads_kg: tuple[Decimal, ...] = ()
+    each: int = 1
+    from_kg: Decimal | None = None
+    to_kg: Decimal | None = None
+    step_kg: Decimal | None = None
+    height_cm: Decimal | None = None
+
+
+class Space(Value):
+    """Where they train, and what may be done there."""
+
+    jumping: bool = True
+    running: bool = True
+    overhead: bool = True
+
+
+class Today(Value):
+    """Today is different: never touches ability."""
+
+    minutes: float | None = None
+    sick: bool = False
+    sore: tuple[str, ...] = ()
+
+
+class Evidence(Value):
+    """A dated fact about ability. `load_kg` is per implement; an undated test is the oldest."""
+
+    kind: Literal["test", "score", "effort", "easier"] = "test"
+    movement: str
+    variant: str | None = None
+    on: date | None = None
+    reps: float | None = None
+    load_kg: Decimal | None = None
+    distance_m: float | None = None
+    seconds: float | None = None
+
+
+class Profile(Value):
+    """One athlete. None means not asked yet; an empty tuple means asked, and there is nothing."""
+
+    name: str
+    body_mass_kg: Decimal | None = None
+    body_mass_skipped: bool = False
+    birth_year: int | None = None
+    sex: Sex | None = None
+    units: MassUnit = MassUnit.KG
+    pair: Literal[1, 2] | None = None
+    screening: Screening | None = None
+    equipment: tuple[Equipment, ...] | None = None
+    space: Space = Space()
+    limits: tuple[str, ...] | None = None
+    evidence: tuple[Evidence, ...] = ()
+    today: Today = Today()
+
+    @property
+    def meant_pair(self) -> Literal[1, 2]:
+        """Which load of a written pair is meant: as said, else the first for men and the second for others."""
+        return self.pair or (1 if self.sex is Sex.MALE else 2)
