@@ -88,5 +88,5 @@ class Profile(Value):
 
     @property
     def meant_pair(self) -> Literal[1, 2]:
-        """Which load of a written pair is meant: as said, else the first for men and the second for others."""
+        """Which load of a written pair is meant: as said, else the first for men, the second for others."""
         return self.pair or (1 if self.sex is Sex.MALE else 2)
