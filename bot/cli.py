@@ -1,0 +1,31 @@
+"""The command line. Each command is a small module in `bot/commands/`; this file only assembles them."""
+
+import sys
+from collections.abc import Sequence
+
+import typer
+
+from core.errors import InputError, Refusal
+
+# Rich frames would hide the one line that matters: errors are plain text on standard error.
+app = typer.Typer(
+    help="A chat assistant for remote coaching groups: one session for all, a personal version for each.",
+    no_args_is_help=True,
+    add_completion=False,
+    pretty_exceptions_enable=False,
+    rich_markup_mode=None,
+)
+
+
+@app.callback()
+def _bellwether() -> None:
+    """Keep `bellwether COMMAND` the form even while there is a single command."""
+
+
+def main(arguments: Sequence[str] | None = None) -> None:
+    """Run one command; `arguments` default to the process's own. Expected errors exit with 2, in one line."""
+    try:
+        app(args=arguments)
+    except (InputError, Refusal) as error:
+        typer.echo(str(error), err=True)
+        sys.exit(2)

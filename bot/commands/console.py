@@ -1,0 +1,28 @@
+"""What every command shares: the `--json` option and the two ways of printing."""
+
+import json
+from decimal import Decimal
+from typing import Annotated
+
+import typer
+from pydantic import BaseModel
+
+AsJson = Annotated[bool, typer.Option("--json", help="Print one JSON document and nothing else.")]
+
+
+def print_json(document: object) -> None:
+    """Print one JSON document; values print as their fields, decimals as numbers."""
+    typer.echo(json.dumps(document, default=_plain, ensure_ascii=False, indent=2))
+
+
+def print_text(text: str) -> None:
+    """Print for people."""
+    typer.echo(text)
+
+
+def _plain(value: object) -> object:
+    if isinstance(value, BaseModel):
+        return value.model_dump()
+    if isinstance(value, Decimal):
+        return float(value)
+    return str(value)

@@ -1,0 +1,31 @@
+import pytest
+
+from bot import cli
+from core.errors import InputError
+
+
+def run(*arguments):
+    with pytest.raises(SystemExit) as ended:
+        cli.main(arguments)
+    return ended.value.code
+
+
+def test_help_is_asked_for_by_its_name(capsys):
+    assert run("--help") == 0
+    assert "one session for all" in capsys.readouterr().out
+
+
+def test_an_unknown_command_ends_with_2_and_says_so_on_standard_error(capsys):
+    assert run("juggle") == 2
+    printed = capsys.readouterr()
+    assert printed.out == ""
+    assert "juggle" in printed.err
+
+
+def test_an_expected_error_is_one_line_on_standard_error_and_ends_with_2(capsys, monkeypatch):
+    def refuse(args):
+        raise InputError("line 3", "no such movement")
+
+    monkeypatch.setattr(cli, "app", refuse)
+    assert run("preview") == 2
+    assert capsys.readouterr().err == "line 3: no such movement\n"
