@@ -1,0 +1,78 @@
+"""What can be set from outside: `BELLWETHER_...` in the environment, or in a `.env` file."""
+
+from enum import StrEnum
+from typing import Annotated
+
+from pydantic import Field, SecretStr, StringConstraints, ValidationError, field_validator
+from pydantic_settings import BaseSettings, SettingsConfigDict
+
+from core.errors import InputError
+
+_PREFIX = "BELLWETHER_"
+_Filled = Annotated[SecretStr, Field(min_length=1)]
+_HostAndPort = Annotated[str, StringConstraints(pattern=r"^\S+:\d{1,5}$")]
+
+
+class Mode(StrEnum):
+    POLLING = "polling"
+    WEBHOOK = "webhook"
+
+
+class Pace(StrEnum):
+    """How fast the bot may talk: within the platform's limits, or, to measure its own speed, without any."""
+
+    PLATFORM = "platform"
+    UNLIMITED = "unlimited"
+
+
+class Settings(BaseSettings):
+    """`database` is a path of a SQLite file or a URL; `listen` is `host:port` for health and metrics.
+
+    `clock_url` and `pace` are for rehearsals and measurements.
+    """
+
+    model_config = SettingsConfigDict(env_prefix=_PREFIX, env_file=".env", extra="ignore", frozen=True)
+
+    token: _Filled
+    api_url: str = "https://api.telegram.org"
+    database: str = "bellwether.db"
+    mode: Mode = Mode.POLLING
+    webhook_url: str | None = None
+    webhook_secret: SecretStr | None = None
+    listen: _HostAndPort | None = None
+    clock_url: str | None = None
+    pace: Pace = Pace.PLATFORM
+
+    @field_validator("mode")
+    @classmethod
+    def _only_polling_yet(cls, mode: Mode) -> Mode:
+        if mode is Mode.WEBHOOK:
+            raise ValueError("webhook mode is not built yet; leave it at 'polling'")
+        return mode
+
+    @property
+    def address(self) -> tuple[str, int] | None:
+        """Where to answer health and metrics: host and port."""
+        if self.listen is None:
+            return None
+        host, _, port = self.listen.rpartition(":")
+        return host.strip("[]"), int(port)
+
+
+def read_settings() -> Settings:
+    """Read the settings of this process. Raises InputError naming the first variable that is wrong."""
+    try:
+        return Settings()
+    except ValidationError as error:
+        first = error.errors()[0]
+        raise InputError(_variable(first["loc"]), _problem(first["type"], first["msg"])) from error
+
+
+def _variable(place: tuple[int | str, ...]) -> str:
+    return _PREFIX + "_".join(str(part) for part in place).upper()
+
+
+def _problem(kind: str, message: str) -> str:
+    if kind == "missing":
+        return "is not set. Put it into the environment or a .env file."
+    return message.removeprefix("Value error, ")
