@@ -1,6 +1,6 @@
 """A session as the coach wrote it: blocks in order, each with one format and its lines."""
 
-from datetime import date
+import datetime as dt
 from decimal import Decimal
 from enum import StrEnum
 from typing import Literal
@@ -98,5 +98,5 @@ class Block(Value):
 
 class Session(Value):
     title: str | None = None
-    date: date | None = None
+    date: dt.date | None = None  # a field named like its type would shadow it
     blocks: tuple[Block, ...]
