@@ -1,0 +1,80 @@
+"""Values as JSON with a schema number, and the upcasters that keep old ones readable.
+
+When a stored value changes its shape: raise its kind's `schema` by one and write one upcaster from the schema
+before. Nothing stored is ever rewritten.
+"""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from typing import Any, Generic, TypeVar
+
+from core.athletes.values import Evidence, Profile
+from core.errors import Defect
+from core.scaling.values import Version
+from core.scores.values import Score
+from core.sessions.values import Session
+from core.values import Value
+
+Body = dict[str, Any]
+Upcaster = Callable[[Body], Body]
+T = TypeVar("T", bound=Value)
+
+
+class UnknownSchemaError(Defect):
+    """A stored document's schema is newer than this code, or an upcaster for it is missing."""
+
+
+@dataclass(frozen=True)
+class Kind(Generic[T]):
+    """A kind of document, the value it holds, and the schema that is written today."""
+
+    name: str
+    value: type[T]
+    schema: int = 1
+
+
+SESSION = Kind("session", Session)
+VERSION = Kind("version", Version)
+PROFILE = Kind("profile", Profile)
+EVIDENCE = Kind("evidence", Evidence)
+SCORE = Kind("score", Score)
+
+KINDS: Mapping[str, Kind[Any]] = {kind.name: kind for kind in (SESSION, VERSION, PROFILE, EVIDENCE, SCORE)}
+
+_upcasters: dict[tuple[str, int], Upcaster] = {}
+
+
+def upcasts(kind: str, from_schema: int) -> Callable[[Upcaster], Upcaster]:
+    """Register a pure function that turns a body of `from_schema` into one of `from_schema + 1`."""
+
+    def register(upcaster: Upcaster) -> Upcaster:
+        if (kind, from_schema) in _upcasters:
+            raise Defect(f"two upcasters for {kind} from schema {from_schema}")
+        _upcasters[kind, from_schema] = upcaster
+        return upcaster
+
+    return register
+
+
+def write(value: Value, *, without: frozenset[str] = frozenset()) -> Body:
+    """Turn a value into JSON, decimals and dates as text, `without` these fields."""
+    return value.model_dump(mode="json", exclude=set(without))
+
+
+def upcast(kind: Kind[Any], schema: int, body: Body) -> Body:
+    """Bring a stored body to today's schema. Raises UnknownSchemaError."""
+    if schema > kind.schema:
+        raise UnknownSchemaError(
+            f"{kind.name} of schema {schema}, but this version reads up to {kind.schema}"
+        )
+    for step in range(schema, kind.schema):
+        upcaster = _upcasters.get((kind.name, step))
+        if upcaster is None:
+            raise UnknownSchemaError(f"no upcaster for {kind.name} from schema {step}")
+        body = upcaster(body)
+    return body
+
+
+def read(kind: Kind[T], schema: int, body: Body, **beside: Any) -> T:
+    """Read a stored value; `beside` are fields kept elsewhere. Raises UnknownSchemaError."""
+    return kind.value.model_validate({**upcast(kind, schema, body), **beside})

@@ -1,0 +1,171 @@
+"""Training groups and who belongs to them."""
+
+from datetime import datetime
+from typing import Literal
+
+from sqlalchemy import ColumnElement, RowMapping, select
+
+from core.measures import MassUnit
+from core.store import tables
+from core.store.people import person_of
+from core.store.records import Group, GroupState, Membership, Role
+from core.store.repository import Repository
+
+LEAD_MINUTES = 60
+
+
+def _group_of(row: RowMapping) -> Group:
+    return Group(**{**row, "units": MassUnit(row["units"]), "state": GroupState(row["state"])})
+
+
+def _membership_of(row: RowMapping) -> Membership:
+    return Membership(
+        id=row["id"],
+        person=person_of(row, "person_"),
+        group_id=row["group_id"],
+        role=Role(row["role"]),
+        pair=row["pair"],
+        shares_limits=row["shares_limits"],
+        lead_minutes=row["lead_minutes"],
+        joined_at=row["joined_at"],
+        left_at=row["left_at"],
+    )
+
+
+class Groups(Repository):
+    async def open(self, chat_id: int, title: str, now: datetime) -> Group:
+        """Create the group of this chat, or open it again with its title refreshed."""
+        known = await self.by_chat(chat_id)
+        if known is None:
+            row = await self._add(
+                tables.group,
+                chat_id=chat_id,
+                title=title,
+                units=MassUnit.KG,
+                state=GroupState.NEW,
+                created_at=now,
+            )
+            return _group_of(row)
+        state = GroupState.READY if known.zone else GroupState.NEW
+        return _group_of(await self._change_one(tables.group, known.id, title=title, state=state))
+
+    async def get(self, group_id: int) -> Group:
+        """Raise NotStoredError if there is none."""
+        return _group_of(await self._by_id(tables.group, group_id))
+
+    async def by_chat(self, chat_id: int) -> Group | None:
+        row = await self._one(select(tables.group).where(tables.group.c.chat_id == chat_id))
+        return _group_of(row) if row else None
+
+    async def set_up(self, group_id: int, zone: str | None = None, units: MassUnit | None = None) -> Group:
+        """Change what is given; a group is ready once its zone is known. Raises NotStoredError."""
+        group = await self.get(group_id)
+        known_zone = zone or group.zone
+        row = await self._change_one(
+            tables.group,
+            group_id,
+            zone=known_zone,
+            units=units or group.units,
+            state=GroupState.READY if known_zone else group.state,
+        )
+        return _group_of(row)
+
+    async def mark_left(self, group_id: int) -> None:
+        await self._change_one(tables.group, group_id, state=GroupState.LEFT)
+
+    async def join(self, person_id: int, group_id: int, role: Role, now: datetime) -> Membership:
+        """Let a person belong to a group; joining twice changes nothing.
+
+        An athlete who joins as coach is raised, a coach is never lowered. Who left comes back in this role.
+        """
+        known = await self.membership(person_id, group_id, even_left=True)
+        if known is None:
+            await self._add(
+                tables.membership,
+                person_id=person_id,
+                group_id=group_id,
+                role=role,
+                shares_limits=False,
+                lead_minutes=LEAD_MINUTES,
+                joined_at=now,
+            )
+        elif known.left_at is not None:
+            await self._change_one(tables.membership, known.id, role=role, left_at=None, joined_at=now)
+        elif role is Role.COACH:
+            await self._change_one(tables.membership, known.id, role=role)
+        return await self._member(person_id, group_id)
+
+    async def membership(
+        self, person_id: int, group_id: int, *, even_left: bool = False
+    ) -> Membership | None:
+        member = tables.membership
+        found = await self._members(
+            *(() if even_left else (member.c.left_at.is_(None),)),
+            member.c.person_id == person_id,
+            member.c.group_id == group_id,
+        )
+        return found[0] if found else None
+
+    async def groups_of(self, person_id: int, role: Role | None = None) -> list[Group]:
+        """List the person's groups (in this role) that the bot is still in, oldest first."""
+        group, member = tables.group, tables.membership
+        belongs = (
+            select(group)
+            .join(member, member.c.group_id == group.c.id)
+            .where(member.c.person_id == person_id, member.c.left_at.is_(None))
+            .where(group.c.state != GroupState.LEFT)
+            .order_by(group.c.id)
+        )
+        if role is not None:
+            belongs = belongs.where(member.c.role == role)
+        return [_group_of(row) for row in await self._all(belongs)]
+
+    async def members(self, group_id: int, role: Role | None = None) -> list[Membership]:
+        """Who belongs to the group now, first come first."""
+        member = tables.membership
+        return await self._members(
+            *(() if role is None else (member.c.role == role,)),
+            member.c.left_at.is_(None),
+            member.c.group_id == group_id,
+        )
+
+    async def set_pair(self, person_id: int, group_id: int, pair: Literal[1, 2]) -> None:
+        await self._change_member(person_id, group_id, pair=pair)
+
+    async def set_role(self, person_id: int, group_id: int, role: Role) -> None:
+        await self._change_member(person_id, group_id, role=role)
+
+    async def share_limits(self, person_id: int, group_id: int, yes: bool) -> None:
+        """Whether this group's coach may see the person's limits."""
+        await self._change_member(person_id, group_id, shares_limits=yes)
+
+    async def leave(self, person_id: int, group_id: int, now: datetime) -> None:
+        await self._change_member(person_id, group_id, left_at=now)
+
+    async def _change_member(self, person_id: int, group_id: int, **values: object) -> None:
+        member = tables.membership
+        await self._change(
+            member,
+            member.c.person_id == person_id,
+            member.c.group_id == group_id,
+            member.c.left_at.is_(None),
+            **values,
+        )
+
+    async def _member(self, person_id: int, group_id: int) -> Membership:
+        member = tables.membership
+        found = await self._members(member.c.person_id == person_id, member.c.group_id == group_id)
+        return found[0]
+
+    async def _members(self, *where: ColumnElement[bool]) -> list[Membership]:
+        member, person = tables.membership, tables.person
+        columns = [column.label(f"person_{column.name}") for column in person.c]
+        # member.person_id and the label of person.id would share a name, so the former stays out.
+        own = [column for column in member.c if column.name != "person_id"]
+        statement = (
+            select(*own, *columns)
+            .join(person, person.c.id == member.c.person_id)
+            .where(*where)
+            .order_by(member.c.id)
+        )
+        return [_membership_of(row) for row in await self._all(statement)]

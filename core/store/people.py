@@ -1,0 +1,132 @@
+"""Persons, the chats they can be reached in, and what they consented to."""
+
+from datetime import datetime
+
+from sqlalchemy import RowMapping, select
+
+from core.store import tables
+from core.store.records import Chat, ChatKind, Person
+from core.store.repository import Repository
+
+HEALTH = "health"
+
+# No chat of the platform has this address: it holds a place for the length of two statements.
+_NOWHERE = 0
+
+
+def person_of(row: RowMapping, prefix: str = "") -> Person:
+    return Person(
+        id=row[f"{prefix}id"],
+        user_id=row[f"{prefix}user_id"],
+        name=row[f"{prefix}name"],
+        language=row[f"{prefix}language"],
+        created_at=row[f"{prefix}created_at"],
+    )
+
+
+def _chat_of(row: RowMapping) -> Chat:
+    return Chat(**{**row, "kind": ChatKind(row["kind"])})
+
+
+class People(Repository):
+    async def meet(self, user_id: int, name: str, language: str, now: datetime) -> Person:
+        """Create the person of this platform user, or refresh name and language."""
+        known = await self.by_user(user_id)
+        if known is None:
+            row = await self._add(
+                tables.person, user_id=user_id, name=name, language=language, created_at=now
+            )
+            return person_of(row)
+        if (known.name, known.language) == (name, language):
+            return known
+        return person_of(await self._change_one(tables.person, known.id, name=name, language=language))
+
+    async def get(self, person_id: int) -> Person:
+        """Raise NotStoredError if there is none."""
+        return person_of(await self._by_id(tables.person, person_id))
+
+    async def by_user(self, user_id: int) -> Person | None:
+        row = await self._one(select(tables.person).where(tables.person.c.user_id == user_id))
+        return person_of(row) if row else None
+
+
+class Chats(Repository):
+    async def private_chat(self, person_id: int, address: int) -> Chat:
+        """Find or create the chat with this person alone."""
+        return await self._open(address, ChatKind.PRIVATE, person_id)
+
+    async def group_chat(self, address: int) -> Chat:
+        """Find or create a group's chat."""
+        return await self._open(address, ChatKind.GROUP, None)
+
+    async def get(self, chat_id: int) -> Chat:
+        """Raise NotStoredError if there is none."""
+        return _chat_of(await self._by_id(tables.chat, chat_id))
+
+    async def by_address(self, address: int) -> Chat | None:
+        row = await self._one(select(tables.chat).where(tables.chat.c.address == address))
+        return _chat_of(row) if row else None
+
+    async def private_of(self, person_id: int) -> Chat | None:
+        """Where this person can be told something in private; None if they never opened a chat."""
+        chat = tables.chat
+        newest = select(chat).where(chat.c.person_id == person_id).order_by(chat.c.id.desc()).limit(1)
+        row = await self._one(newest)
+        return _chat_of(row) if row else None
+
+    async def move(self, old_address: int, new_address: int) -> Chat | None:
+        """Follow a chat to its new address. Told twice, it moves once; None if neither is known."""
+        chat, stray = await self.by_address(old_address), await self.by_address(new_address)
+        if chat is None:
+            return stray
+        if stray is not None:
+            # An update from the new address came first. That chat's row may be referred to, so they swap.
+            await self._change_one(tables.chat, stray.id, address=_NOWHERE, reachable=False)
+        moved = await self._change_one(tables.chat, chat.id, address=new_address)
+        if stray is not None:
+            await self._change_one(tables.chat, stray.id, address=old_address)
+        return _chat_of(moved)
+
+    async def mark_reachable(self, chat_id: int, yes: bool, now: datetime) -> None:
+        """`unreachable_since` keeps the first moment."""
+        chat = tables.chat
+        await self._change(
+            chat,
+            chat.c.id == chat_id,
+            chat.c.reachable != yes,
+            reachable=yes,
+            unreachable_since=None if yes else now,
+        )
+
+    async def _open(self, address: int, kind: ChatKind, person_id: int | None) -> Chat:
+        known = await self.by_address(address)
+        if known is not None:
+            return known
+        row = await self._add(tables.chat, address=address, kind=kind, person_id=person_id, reachable=True)
+        return _chat_of(row)
+
+
+class Consents(Repository):
+    """A history: each time it was given is a row of its own."""
+
+    async def give(self, person_id: int, now: datetime, about: str = HEALTH) -> None:
+        """Record a consent; giving again what is given changes nothing."""
+        if not await self.given(person_id, about):
+            await self._add(tables.consent, person_id=person_id, about=about, given_at=now)
+
+    async def withdraw(self, person_id: int, now: datetime, about: str = HEALTH) -> None:
+        consent = tables.consent
+        await self._change(
+            consent,
+            consent.c.person_id == person_id,
+            consent.c.about == about,
+            consent.c.withdrawn_at.is_(None),
+            withdrawn_at=now,
+        )
+
+    async def given(self, person_id: int, about: str = HEALTH) -> bool:
+        consent = tables.consent
+        standing = select(consent.c.id).where(
+            consent.c.person_id == person_id, consent.c.about == about, consent.c.withdrawn_at.is_(None)
+        )
+        return await self._one(standing) is not None

@@ -1,0 +1,54 @@
+"""What is known of each athlete, and the evidence for it."""
+
+from datetime import datetime
+
+from sqlalchemy import select
+
+from core.athletes.values import Evidence, Profile
+from core.store import documents, tables
+from core.store.repository import Repository
+
+_KEPT_ELSEWHERE = frozenset({"name", "evidence"})
+
+
+class Profiles(Repository):
+    async def get(self, person_id: int, name: str) -> Profile:
+        """Read the profile with all its evidence, oldest first; nothing known yet makes an empty one."""
+        profile = tables.profile
+        row = await self._one(select(profile).where(profile.c.person_id == person_id))
+        evidence = await self._evidence(person_id)
+        if row is None:
+            return Profile(name=name, evidence=evidence)
+        return documents.read(
+            documents.PROFILE, row["schema_number"], row["body"], name=name, evidence=evidence
+        )
+
+    async def save(self, person_id: int, profile: Profile, now: datetime) -> None:
+        """Keep everything but the name and the evidence, which have rows of their own."""
+        await self._put(
+            tables.profile,
+            "person_id",
+            person_id=person_id,
+            schema_number=documents.PROFILE.schema,
+            body=documents.write(profile, without=_KEPT_ELSEWHERE),
+            changed_at=now,
+        )
+
+    async def add_evidence(self, person_id: int, evidence: Evidence, now: datetime) -> None:
+        await self._add(
+            tables.evidence,
+            person_id=person_id,
+            movement=evidence.movement,
+            kind=evidence.kind,
+            day=evidence.on,
+            schema_number=documents.EVIDENCE.schema,
+            body=documents.write(evidence),
+            added_at=now,
+        )
+
+    async def _evidence(self, person_id: int) -> tuple[Evidence, ...]:
+        evidence = tables.evidence
+        rows = await self._all(
+            select(evidence).where(evidence.c.person_id == person_id).order_by(evidence.c.id)
+        )
+        return tuple(documents.read(documents.EVIDENCE, row["schema_number"], row["body"]) for row in rows)

@@ -1,0 +1,306 @@
+"""What the store hands out: frozen records with domain values inside, never table rows."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import date, datetime
+from enum import StrEnum
+from typing import Any, Literal
+
+from core.measures import MassUnit
+from core.scaling.values import Version
+from core.scores.values import Score
+from core.sessions.values import Session
+
+
+class ChatKind(StrEnum):
+    PRIVATE = "private"
+    GROUP = "group"
+
+
+class GroupState(StrEnum):
+    """New until its zone is known; left when the bot was taken out."""
+
+    NEW = "new"
+    READY = "ready"
+    LEFT = "left"
+
+
+class Role(StrEnum):
+    COACH = "coach"
+    ATHLETE = "athlete"
+
+
+class SessionState(StrEnum):
+    DRAFT = "draft"
+    SCHEDULED = "scheduled"
+    POSTED = "posted"
+    DISCARDED = "discarded"
+
+
+class VersionState(StrEnum):
+    CURRENT = "current"
+    REPLACED = "replaced"
+
+
+class ScoreState(StrEnum):
+    COUNTS = "counts"
+    CORRECTED = "corrected"
+    WITHDRAWN = "withdrawn"
+
+
+class InboxState(StrEnum):
+    """Parked: failed too often; kept with its error, out of its lane's way."""
+
+    WAITING = "waiting"
+    DONE = "done"
+    PARKED = "parked"
+
+
+class Purpose(StrEnum):
+    """What a letter is for; decides its priority and whether it may be sent a second time."""
+
+    TAP = "tap"
+    ANSWER = "answer"
+    VERSION = "version"
+    POST = "post"
+    BOARD = "board"
+    REMINDER = "reminder"
+    BULK = "bulk"
+
+
+class LetterState(StrEnum):
+    """Unknown: maybe delivered, not sent again. Dropped: too late, superseded, or its original is gone."""
+
+    WAITING = "waiting"
+    LEASED = "leased"
+    SENT = "sent"
+    UNKNOWN = "unknown"
+    REFUSED = "refused"
+    DROPPED = "dropped"
+
+
+class Outcome(StrEnum):
+    """How one attempt to send ended. Not sent: surely not, so it may be tried again."""
+
+    SENT = "sent"
+    NOT_SENT = "not_sent"
+    UNKNOWN = "unknown"
+    REFUSED = "refused"
+
+
+class DueState(StrEnum):
+    WAITING = "waiting"
+    DONE = "done"
+    DROPPED = "dropped"
+
+
+# Answers to a waiting person go before bulk (design section 5). Lower goes first.
+PRIORITIES: Mapping[Purpose, int] = {purpose: rank for rank, purpose in enumerate(Purpose)}
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
+class Person:
+    """A human of the platform. `user_id` is the platform's, `id` ours."""
+
+    id: int
+    user_id: int
+    name: str
+    language: str
+    created_at: datetime
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
+class Chat:
+    """A place to talk. `address` is the platform's chat id, which may change; `id` never does."""
+
+    id: int
+    address: int
+    kind: ChatKind
+    person_id: int | None
+    reachable: bool
+    unreachable_since: datetime | None
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
+class Group:
+    id: int
+    chat_id: int
+    title: str
+    zone: str | None
+    units: MassUnit
+    state: GroupState
+    created_at: datetime
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
+class Membership:
+    """`pair`: which load of a written pair is meant; `lead_minutes`: how long before a class to remind."""
+
+    id: int
+    person: Person
+    group_id: int
+    role: Role
+    pair: Literal[1, 2] | None
+    shares_limits: bool
+    lead_minutes: int
+    joined_at: datetime
+    left_at: datetime | None
+
+    @property
+    def person_id(self) -> int:
+        return self.person.id
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
+class SessionRecord:
+    """One revision of a session; `text` is the coach's own."""
+
+    id: int
+    group_id: int
+    author_id: int
+    day: date
+    title: str | None
+    revision: int
+    document_id: int
+    text: str
+    session: Session
+    state: SessionState
+    post_at: datetime | None
+    posted_at: datetime | None
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
+class VersionRecord:
+    """A version as it was shown; `revision` counts this athlete's versions of the session."""
+
+    id: int
+    session_id: int
+    session_revision: int
+    person_id: int
+    document_id: int
+    revision: int
+    version: Version
+    state: VersionState
+    shown_at: datetime
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
+class ScoreRecord:
+    """`text` is what was typed; `block` counts from 0."""
+
+    id: int
+    session_id: int
+    block: int
+    person_id: int
+    version_id: int | None
+    text: str
+    score: Score
+    recorded_at: datetime
+    entered_by: int
+    state: ScoreState
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
+class OpenQuestion:
+    """The one free-text question that is open in a chat."""
+
+    chat_id: int
+    kind: str
+    refs: Mapping[str, Any]
+    asked_at: datetime
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
+class InboxItem:
+    """A raw update. `attempts`: how often handling it has failed."""
+
+    id: int
+    update_id: int
+    lane: int
+    body: Mapping[str, Any]
+    received_at: datetime
+    attempts: int
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
+class NewLetter:
+    """A message to be sent.
+
+    `key`: the unique business key; a second letter with it is left out. `subject`: what this letter is the
+    newest state of; waiting letters of the same subject give way to it. `edits_id`: the letter whose sent
+    message this one edits. `due_at` None means now; past `expires_at` it is no longer worth sending.
+    """
+
+    chat_id: int
+    purpose: Purpose
+    method: str
+    payload: Mapping[str, Any]
+    key: str
+    subject: str | None = None
+    edits_id: int | None = None
+    due_at: datetime | None = None
+    expires_at: datetime | None = None
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
+class Letter:
+    """A letter in the outbox.
+
+    `address` and `chat_kind`: the chat's of now. `message_id`: the sent message. `edits_message_id`: the one
+    to be edited, once known. `tries`: attempts so far; `resends`: how many of them came after an unknown end.
+    """
+
+    id: int
+    chat_id: int
+    address: int
+    chat_kind: ChatKind
+    purpose: Purpose
+    method: str
+    payload: Mapping[str, Any]
+    key: str
+    subject: str | None
+    edits_id: int | None
+    edits_message_id: int | None
+    priority: int
+    due_at: datetime
+    expires_at: datetime | None
+    state: LetterState
+    message_id: int | None
+    tries: int
+    resends: int
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
+class Settled:
+    """How sending a leased letter ended.
+
+    `message_id` belongs to SENT. `again_at`: when to try again, for NOT_SENT and for an UNKNOWN that may be
+    repeated; None means at once. `detail`: the platform's words, for people who look into it.
+    """
+
+    letter_id: int
+    outcome: Outcome
+    message_id: int | None = None
+    again_at: datetime | None = None
+    detail: str | None = None
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
+class Due:
+    """Something due at a moment: references only, worded when it is due."""
+
+    id: int
+    key: str
+    kind: str
+    at: datetime
+    refs: Mapping[str, Any]
+
+
+def may_go_again(purpose: Purpose, method: str, resends: int) -> bool:
+    """Whether a letter with an unknown end is sent again (design section 5).
+
+    Edits always, since a repeated edit shows nothing new; bulk and tap answers never; everything else once.
+    """
+    if method.startswith("edit"):
+        return True
+    return purpose not in {Purpose.BULK, Purpose.TAP} and resends < 1

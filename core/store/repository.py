@@ -1,0 +1,82 @@
+"""What all repositories do with a connection."""
+
+from collections.abc import Iterable, Mapping, Sequence
+from typing import Any
+
+from sqlalchemy import ColumnElement, Executable, RowMapping, Table, insert, select, update
+from sqlalchemy.ext.asyncio import AsyncConnection
+
+from core.errors import Defect
+from core.store import engine
+
+
+class NotStoredError(Defect):
+    """A row was asked for by an id that nothing has."""
+
+
+class Repository:
+    """Plain statements on the unit's one connection; a unit's end commits or forgets them all."""
+
+    def __init__(self, connection: AsyncConnection) -> None:
+        self._connection = connection
+
+    async def _one(self, statement: Executable) -> RowMapping | None:
+        return (await self._connection.execute(statement)).mappings().first()
+
+    async def _all(self, statement: Executable) -> Sequence[RowMapping]:
+        return (await self._connection.execute(statement)).mappings().all()
+
+    async def _value(self, statement: Executable) -> Any:
+        return (await self._connection.execute(statement)).scalar()
+
+    async def _run(self, statement: Executable, rows: Sequence[Mapping[str, Any]] | None = None) -> None:
+        await self._connection.execute(statement, rows)
+
+    async def _by_id(self, table: Table, row_id: int) -> RowMapping:
+        row = await self._one(select(table).where(table.c.id == row_id))
+        if row is None:
+            raise NotStoredError(f"{table.name} {row_id}")
+        return row
+
+    async def _add(self, table: Table, **values: Any) -> RowMapping:
+        row = await self._one(insert(table).values(values).returning(*table.c))
+        if row is None:
+            raise Defect(f"{table.name} took no row")
+        return row
+
+    async def _add_new(
+        self, table: Table, rows: Sequence[Mapping[str, Any]], unique: str, *, returning: Iterable[str]
+    ) -> Sequence[RowMapping]:
+        """Insert those whose `unique` column isn't there yet; the given columns of these."""
+        if not rows:
+            return []
+        statement = (
+            engine.insert(self._connection.dialect, table)
+            .on_conflict_do_nothing(index_elements=[unique])
+            .returning(*(table.c[name] for name in returning))
+        )
+        return (await self._connection.execute(statement, rows)).mappings().all()
+
+    async def _put(self, table: Table, unique: str, **values: Any) -> RowMapping:
+        """Insert, or change the row that has the same `unique` column."""
+        changes = {name: value for name, value in values.items() if name != unique}
+        statement = (
+            engine.insert(self._connection.dialect, table)
+            .values(values)
+            .on_conflict_do_update(index_elements=[unique], set_=changes)
+            .returning(*table.c)
+        )
+        row = await self._one(statement)
+        if row is None:
+            raise Defect(f"{table.name} took no row")
+        return row
+
+    async def _change(self, table: Table, *where: ColumnElement[bool], **values: Any) -> int:
+        """How many rows changed."""
+        return (await self._connection.execute(update(table).where(*where).values(values))).rowcount
+
+    async def _change_one(self, table: Table, row_id: int, **values: Any) -> RowMapping:
+        row = await self._one(update(table).where(table.c.id == row_id).values(values).returning(*table.c))
+        if row is None:
+            raise NotStoredError(f"{table.name} {row_id}")
+        return row

@@ -1,0 +1,213 @@
+"""Sessions with all their revisions, and the versions made of them."""
+
+from datetime import date, datetime
+from typing import Any, TypeVar
+
+from sqlalchemy import RowMapping, Select, and_, select
+
+from core.scaling.values import Version
+from core.sessions.values import Session
+from core.store import documents, tables
+from core.store.documents import Kind
+from core.store.records import SessionRecord, SessionState, VersionRecord, VersionState
+from core.store.repository import NotStoredError, Repository
+from core.values import Value
+
+T = TypeVar("T", bound=Value)
+
+
+class Documents(Repository):
+    """Immutable: there is no way to change or delete one here."""
+
+    async def add(self, kind: Kind[T], value: T, now: datetime) -> int:
+        row = await self._add(
+            tables.document,
+            kind=kind.name,
+            schema_number=kind.schema,
+            body=documents.write(value),
+            created_at=now,
+        )
+        return int(row["id"])
+
+    async def get(self, kind: Kind[T], document_id: int) -> T:
+        """Raise NotStoredError or UnknownSchemaError."""
+        row = await self._by_id(tables.document, document_id)
+        return documents.read(kind, row["schema_number"], row["body"])
+
+
+def _with_document(table: Any, *more: Any) -> Select[Any]:
+    return select(*table.c, *more, tables.document.c.schema_number, tables.document.c.body)
+
+
+def _session_of(row: RowMapping) -> SessionRecord:
+    return SessionRecord(
+        id=row["id"],
+        group_id=row["group_id"],
+        author_id=row["author_id"],
+        day=row["day"],
+        title=row["title"],
+        revision=row["shown_revision"],
+        document_id=row["document_id"],
+        text=row["text"],
+        session=documents.read(documents.SESSION, row["schema_number"], row["body"]),
+        state=SessionState(row["state"]),
+        post_at=row["post_at"],
+        posted_at=row["posted_at"],
+    )
+
+
+def _sessions(revision: int | None = None) -> Select[Any]:
+    """Sessions at their newest revision, or at this one."""
+    session, kept, document = tables.session, tables.session_revision, tables.document
+    wanted = session.c.revision if revision is None else revision
+    columns = (kept.c.revision.label("shown_revision"), kept.c.document_id, kept.c.text)
+    return (
+        _with_document(session, *columns)
+        .join(kept, and_(kept.c.session_id == session.c.id, kept.c.revision == wanted))
+        .join(document, document.c.id == kept.c.document_id)
+    )
+
+
+class Sessions(Repository):
+    async def draft(
+        self, *, group_id: int, author_id: int, day: date, text: str, session: Session, now: datetime
+    ) -> SessionRecord:
+        """Begin a new draft, at revision 1."""
+        row = await self._add(
+            tables.session,
+            group_id=group_id,
+            author_id=author_id,
+            day=day,
+            title=session.title,
+            revision=1,
+            state=SessionState.DRAFT,
+        )
+        return await self._keep(row["id"], 1, text, session, now)
+
+    async def revise(self, session_id: int, text: str, session: Session, now: datetime) -> SessionRecord:
+        """Add the next revision; the earlier ones stay. Raises NotStoredError."""
+        row = await self._by_id(tables.session, session_id)
+        revision = row["revision"] + 1
+        await self._change_one(tables.session, session_id, revision=revision, title=session.title)
+        return await self._keep(session_id, revision, text, session, now)
+
+    async def get(self, session_id: int, revision: int | None = None) -> SessionRecord:
+        """At its newest revision, or at this one. Raises NotStoredError."""
+        found = await self._first(_sessions(revision).where(tables.session.c.id == session_id))
+        if found is None:
+            raise NotStoredError(f"session {session_id} at revision {revision or 'newest'}")
+        return found
+
+    async def schedule(self, session_id: int, post_at: datetime) -> None:
+        await self._change_one(tables.session, session_id, state=SessionState.SCHEDULED, post_at=post_at)
+
+    async def mark_posted(self, session_id: int, now: datetime) -> None:
+        await self._change_one(tables.session, session_id, state=SessionState.POSTED, posted_at=now)
+
+    async def discard(self, session_id: int) -> None:
+        await self._change_one(tables.session, session_id, state=SessionState.DISCARDED)
+
+    async def posted_on(self, group_id: int, day: date) -> SessionRecord | None:
+        """Find the group's session of this day; the newest if several were posted."""
+        session = tables.session
+        return await self._first(
+            _sessions()
+            .where(session.c.group_id == group_id, session.c.state == SessionState.POSTED)
+            .where(session.c.day == day)
+            .order_by(session.c.posted_at.desc(), session.c.id.desc())
+        )
+
+    async def latest_posted(self, group_id: int) -> SessionRecord | None:
+        session = tables.session
+        return await self._first(
+            _sessions()
+            .where(session.c.group_id == group_id, session.c.state == SessionState.POSTED)
+            .order_by(session.c.posted_at.desc(), session.c.id.desc())
+        )
+
+    async def newest_draft(self, author_id: int) -> SessionRecord | None:
+        session = tables.session
+        return await self._first(
+            _sessions()
+            .where(session.c.author_id == author_id, session.c.state == SessionState.DRAFT)
+            .order_by(session.c.id.desc())
+        )
+
+    async def _keep(
+        self, session_id: int, revision: int, text: str, session: Session, now: datetime
+    ) -> SessionRecord:
+        document_id = await Documents(self._connection).add(documents.SESSION, session, now)
+        await self._add(
+            tables.session_revision,
+            session_id=session_id,
+            revision=revision,
+            document_id=document_id,
+            text=text,
+            created_at=now,
+        )
+        return await self.get(session_id)
+
+    async def _first(self, statement: Select[Any]) -> SessionRecord | None:
+        row = await self._one(statement.limit(1))
+        return _session_of(row) if row else None
+
+
+def _version_of(row: RowMapping) -> VersionRecord:
+    return VersionRecord(
+        id=row["id"],
+        session_id=row["session_id"],
+        session_revision=row["session_revision"],
+        person_id=row["person_id"],
+        document_id=row["document_id"],
+        revision=row["revision"],
+        version=documents.read(documents.VERSION, row["schema_number"], row["body"]),
+        state=VersionState(row["state"]),
+        shown_at=row["shown_at"],
+    )
+
+
+class Versions(Repository):
+    """A version is frozen when shown; a change makes another one."""
+
+    async def show(
+        self, session_id: int, session_revision: int, person_id: int, version: Version, now: datetime
+    ) -> VersionRecord:
+        """Keep what this athlete is shown now; it replaces the version they were shown before."""
+        earlier = await self.current(session_id, person_id)
+        if earlier is not None:
+            await self._change_one(tables.version, earlier.id, state=VersionState.REPLACED)
+        document_id = await Documents(self._connection).add(documents.VERSION, version, now)
+        row = await self._add(
+            tables.version,
+            session_id=session_id,
+            session_revision=session_revision,
+            person_id=person_id,
+            document_id=document_id,
+            revision=1 if earlier is None else earlier.revision + 1,
+            state=VersionState.CURRENT,
+            shown_at=now,
+        )
+        return await self.get(row["id"])
+
+    async def current(self, session_id: int, person_id: int) -> VersionRecord | None:
+        """Find the version this athlete was shown last."""
+        version = tables.version
+        row = await self._one(
+            self._versions()
+            .where(version.c.session_id == session_id, version.c.person_id == person_id)
+            .order_by(version.c.revision.desc())
+            .limit(1)
+        )
+        return _version_of(row) if row else None
+
+    async def get(self, version_id: int) -> VersionRecord:
+        """Raise NotStoredError if there is none."""
+        row = await self._one(self._versions().where(tables.version.c.id == version_id))
+        if row is None:
+            raise NotStoredError(f"version {version_id}")
+        return _version_of(row)
+
+    @staticmethod
+    def _versions() -> Select[Any]:
+        version, document = tables.version, tables.document
+        return _with_document(version).join(document, document.c.id == version.c.document_id)

@@ -1,0 +1,287 @@
+"""The tables: rows, not the domain. Only this package knows them."""
+
+from datetime import date, datetime
+from typing import Any, ClassVar, cast
+
+from sqlalchemy import JSON, BigInteger, Index, Integer, MetaData, Table, UniqueConstraint
+from sqlmodel import Field, SQLModel
+
+# SQLite counts rows up by itself only where the key's type is exactly INTEGER.
+BIG = cast("type[Any]", BigInteger().with_variant(Integer, "sqlite"))
+
+
+def _key() -> Any:
+    return Field(default=None, primary_key=True, sa_type=BIG)
+
+
+def _to(column: str, **more: Any) -> Any:
+    return Field(foreign_key=column, sa_type=BIG, **more)
+
+
+def _maybe_to(column: str) -> Any:
+    return _to(column, default=None, nullable=True)
+
+
+def _json() -> Any:
+    return Field(sa_type=JSON)
+
+
+class Row(SQLModel):
+    metadata: ClassVar[MetaData] = MetaData(
+        naming_convention={
+            "ix": "ix_%(table_name)s_%(column_0_N_name)s",
+            "uq": "uq_%(table_name)s_%(column_0_N_name)s",
+            "fk": "fk_%(table_name)s_%(column_0_name)s_%(referred_table_name)s",
+            "pk": "pk_%(table_name)s",
+        }
+    )
+
+
+class PersonRow(Row, table=True):
+    __tablename__ = "person"
+    id: int | None = _key()
+    user_id: int = Field(sa_type=BigInteger, unique=True)
+    name: str
+    language: str
+    created_at: datetime
+
+
+class ChatRow(Row, table=True):
+    __tablename__ = "chat"
+    id: int | None = _key()
+    address: int = Field(sa_type=BigInteger, unique=True)
+    kind: str
+    person_id: int | None = _to("person.id", default=None, nullable=True, index=True)
+    reachable: bool = True
+    unreachable_since: datetime | None = None
+
+
+class GroupRow(Row, table=True):
+    __tablename__ = "training_group"
+    id: int | None = _key()
+    chat_id: int = _to("chat.id", unique=True)
+    title: str
+    zone: str | None = None
+    units: str
+    state: str
+    created_at: datetime
+
+
+class MembershipRow(Row, table=True):
+    __tablename__ = "membership"
+    __table_args__ = (UniqueConstraint("person_id", "group_id"),)
+    id: int | None = _key()
+    person_id: int = _to("person.id")
+    group_id: int = _to("training_group.id", index=True)
+    role: str
+    pair: int | None = None
+    shares_limits: bool = False
+    lead_minutes: int
+    joined_at: datetime
+    left_at: datetime | None = None
+
+
+class ConsentRow(Row, table=True):
+    """Append-only: withdrawing ends a row, giving anew opens another."""
+
+    __tablename__ = "consent"
+    id: int | None = _key()
+    person_id: int = _to("person.id", index=True)
+    about: str
+    given_at: datetime
+    withdrawn_at: datetime | None = None
+
+
+class ProfileRow(Row, table=True):
+    """A profile without its name (the person's) and evidence (rows of their own)."""
+
+    __tablename__ = "profile"
+    person_id: int = _to("person.id", primary_key=True)
+    schema_number: int
+    body: dict[str, Any] = _json()
+    changed_at: datetime
+
+
+class EvidenceRow(Row, table=True):
+    __tablename__ = "evidence"
+    id: int | None = _key()
+    person_id: int = _to("person.id", index=True)
+    movement: str
+    kind: str
+    day: date | None = None
+    schema_number: int
+    body: dict[str, Any] = _json()
+    added_at: datetime
+
+
+class DocumentRow(Row, table=True):
+    """Immutable."""
+
+    __tablename__ = "document"
+    id: int | None = _key()
+    kind: str
+    schema_number: int
+    body: dict[str, Any] = _json()
+    created_at: datetime
+
+
+class SessionRow(Row, table=True):
+    __tablename__ = "session"
+    __table_args__ = (
+        Index(None, "group_id", "state", "day"),
+        Index(None, "group_id", "state", "posted_at"),
+        Index(None, "author_id", "state"),
+    )
+    id: int | None = _key()
+    group_id: int = _to("training_group.id")
+    author_id: int = _to("person.id")
+    day: date
+    title: str | None = None
+    revision: int
+    state: str
+    post_at: datetime | None = None
+    posted_at: datetime | None = None
+
+
+class SessionRevisionRow(Row, table=True):
+    """Every revision is kept: versions and scores refer to the one they were made from."""
+
+    __tablename__ = "session_revision"
+    session_id: int = _to("session.id", primary_key=True)
+    revision: int = Field(primary_key=True)
+    document_id: int = _to("document.id")
+    text: str
+    created_at: datetime
+
+
+class VersionRow(Row, table=True):
+    __tablename__ = "version"
+    __table_args__ = (UniqueConstraint("session_id", "person_id", "revision"),)
+    id: int | None = _key()
+    session_id: int = _to("session.id")
+    session_revision: int
+    person_id: int = _to("person.id", index=True)
+    document_id: int = _to("document.id")
+    revision: int
+    state: str
+    shown_at: datetime
+
+
+class ScoreRow(Row, table=True):
+    __tablename__ = "score"
+    __table_args__ = (
+        Index(None, "session_id", "block", "state"),
+        Index(None, "session_id", "person_id"),
+    )
+    id: int | None = _key()
+    session_id: int = _to("session.id")
+    block: int
+    person_id: int = _to("person.id", index=True)
+    version_id: int | None = _maybe_to("version.id")
+    text: str
+    schema_number: int
+    body: dict[str, Any] = _json()
+    recorded_at: datetime
+    entered_by: int = _to("person.id")
+    state: str
+
+
+class QuestionRow(Row, table=True):
+    __tablename__ = "question"
+    chat_id: int = _to("chat.id", primary_key=True)
+    kind: str
+    refs: dict[str, Any] = _json()
+    asked_at: datetime
+
+
+class InboxRow(Row, table=True):
+    __tablename__ = "inbox"
+    __table_args__ = (Index(None, "state", "lane", "id"), Index(None, "state", "id"))
+    id: int | None = _key()
+    update_id: int = Field(sa_type=BigInteger, unique=True)
+    lane: int = Field(sa_type=BigInteger)
+    body: dict[str, Any] = _json()
+    received_at: datetime
+    state: str
+    attempts: int = 0
+    error: str | None = None
+
+
+class OutboxRow(Row, table=True):
+    __tablename__ = "outbox"
+    __table_args__ = (
+        Index(None, "state", "priority", "id"),
+        Index(None, "chat_id", "state", "id"),
+        Index(None, "state", "due_at"),
+        Index(None, "state", "expires_at"),
+        Index(None, "state", "leased_until"),
+        Index(None, "state", "edits_id"),
+        Index(None, "subject", "state"),
+    )
+    id: int | None = _key()
+    chat_id: int = _to("chat.id")
+    purpose: str
+    method: str
+    payload: dict[str, Any] = _json()
+    key: str = Field(unique=True)
+    subject: str | None = None
+    edits_id: int | None = _maybe_to("outbox.id")
+    priority: int
+    due_at: datetime
+    expires_at: datetime | None = None
+    state: str
+    leased_until: datetime | None = None
+    message_id: int | None = Field(default=None, sa_type=BigInteger)
+    tries: int = 0
+    resends: int = 0
+    created_at: datetime
+    settled_at: datetime | None = None
+
+
+class AttemptRow(Row, table=True):
+    """One try to send a letter; without an outcome while it is on its way."""
+
+    __tablename__ = "attempt"
+    __table_args__ = (UniqueConstraint("outbox_id", "number"),)
+    id: int | None = _key()
+    outbox_id: int = _to("outbox.id")
+    number: int
+    started_at: datetime
+    ended_at: datetime | None = None
+    outcome: str | None = None
+    detail: str | None = None
+
+
+class DueRow(Row, table=True):
+    __tablename__ = "due"
+    __table_args__ = (Index(None, "state", "at", "id"),)
+    id: int | None = _key()
+    key: str = Field(unique=True)
+    kind: str
+    at: datetime
+    refs: dict[str, Any] = _json()
+    state: str
+    done_at: datetime | None = None
+
+
+def _table(row: type[Row]) -> Table:
+    return Row.metadata.tables[str(row.__tablename__)]
+
+
+person = _table(PersonRow)
+chat = _table(ChatRow)
+group = _table(GroupRow)
+membership = _table(MembershipRow)
+consent = _table(ConsentRow)
+profile = _table(ProfileRow)
+evidence = _table(EvidenceRow)
+document = _table(DocumentRow)
+session = _table(SessionRow)
+session_revision = _table(SessionRevisionRow)
+version = _table(VersionRow)
+score = _table(ScoreRow)
+question = _table(QuestionRow)
+inbox = _table(InboxRow)
+outbox = _table(OutboxRow)
+attempt = _table(AttemptRow)
+due = _table(DueRow)

@@ -1,0 +1,75 @@
+"""The store, and the unit of work: everything of one cause is written in one transaction, or not at all."""
+
+import asyncio
+from collections.abc import AsyncIterator
+from contextlib import AsyncExitStack, asynccontextmanager
+from pathlib import Path
+from typing import Self
+
+from sqlalchemy.ext.asyncio import AsyncConnection, AsyncEngine
+
+from core.store.dues import Dues
+from core.store.engine import is_memory, open_engine
+from core.store.groups import Groups
+from core.store.inbox import Inbox
+from core.store.outbox import Outbox
+from core.store.people import Chats, Consents, People
+from core.store.profiles import Profiles
+from core.store.questions import Questions
+from core.store.scores import Scores
+from core.store.sessions import Documents, Sessions, Versions
+
+
+class UnitOfWork:
+    """All repositories over one transaction."""
+
+    def __init__(self, connection: AsyncConnection) -> None:
+        self.people = People(connection)
+        self.chats = Chats(connection)
+        self.consents = Consents(connection)
+        self.groups = Groups(connection)
+        self.profiles = Profiles(connection)
+        self.documents = Documents(connection)
+        self.sessions = Sessions(connection)
+        self.versions = Versions(connection)
+        self.scores = Scores(connection)
+        self.questions = Questions(connection)
+        self.inbox = Inbox(connection)
+        self.outbox = Outbox(connection)
+        self.dues = Dues(connection)
+
+
+class Store:
+    """One database, opened by path or URL; its tables are made by `core.store.migrate.migrate`.
+
+    Not reentrant: a unit opened inside a unit of the same task waits for itself.
+    """
+
+    def __init__(self, place: str | Path) -> None:
+        self.engine: AsyncEngine = open_engine(place)
+        self._writer = self.engine.execution_options(writes=True)
+        self._turn = asyncio.Lock()
+        self._reading_queues = is_memory(self.engine)
+
+    async def __aenter__(self) -> Self:
+        return self
+
+    async def __aexit__(self, *_error: object) -> None:
+        await self.close()
+
+    @asynccontextmanager
+    async def unit(self) -> AsyncIterator[UnitOfWork]:
+        """One writing transaction: committed at the end, forgotten on any error. Units queue up."""
+        async with self._turn, self._writer.begin() as connection:
+            yield UnitOfWork(connection)
+
+    @asynccontextmanager
+    async def reading(self) -> AsyncIterator[UnitOfWork]:
+        """One snapshot to read from, which waits for no writer. What is written in it is forgotten."""
+        async with AsyncExitStack() as stack:
+            if self._reading_queues:
+                await stack.enter_async_context(self._turn)
+            yield UnitOfWork(await stack.enter_async_context(self.engine.connect()))
+
+    async def close(self) -> None:
+        await self.engine.dispose()
