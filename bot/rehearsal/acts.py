@@ -1,0 +1,215 @@
+"""Everything that can be done on the stage besides being a bot, by name, with JSON details and results."""
+
+import inspect
+from collections.abc import Callable
+from datetime import datetime, timedelta
+from typing import TYPE_CHECKING, Any
+
+from bot.rehearsal import people
+from bot.rehearsal.chats import Content, Json, Message
+from bot.rehearsal.diary import Diary, Entry
+from bot.rehearsal.errors import AnswerLost, Declined, NotPossible, Seeming
+from bot.rehearsal.faults import Fault
+from bot.rehearsal.formatting import to_html
+
+if TYPE_CHECKING:
+    from bot.rehearsal.platform import Platform
+
+LONGEST_WAIT_S = 30.0
+
+
+async def act(platform: "Platform", name: str, details: Json) -> Any:
+    """Do one act. Raises NotPossible where a person couldn't, and for an act or detail that there isn't."""
+    do = ACTS.get(name)
+    if do is None:
+        raise NotPossible(f"no such act: {name}")
+    try:
+        bound = inspect.signature(do).bind(platform, **details)
+    except TypeError as error:
+        raise NotPossible(f"{name}: {error}") from error
+    result = do(*bound.args, **bound.kwargs)
+    return await result if inspect.isawaitable(result) else result
+
+
+# watching
+
+
+def seen(message: Message, content: Content) -> Json:
+    """Tell of a message as people see it; `content` is what it showed at the time in question."""
+    keyboard = (content.keyboard or {}).get("inline_keyboard", [])
+    text = content.text or ""
+    return {
+        "chat": message.chat.id,
+        "message_id": message.id,
+        "who": message.sender.name,
+        "from_bot": message.sender.is_bot,
+        "text": text or " ".join(content.extra or ()),
+        "html": to_html(text, content.entities),
+        "buttons": [
+            [
+                {"label": button["text"], "data": button.get("callback_data"), "url": button.get("url")}
+                for button in row
+            ]
+            for row in keyboard
+        ],
+        "reply_to": message.reply_to.id if message.reply_to else None,
+        "reactions": "".join(reaction.get("emoji", "") for reaction in message.reactions),
+        "edited": message.edited is not None,
+        "sent": message.sent.isoformat(),
+    }
+
+
+def messages(platform: "Platform", chat: int) -> list[Json]:
+    """Return all messages of a chat as they are now, oldest first."""
+    return [
+        seen(message, message.content)
+        for message in people.find_chat(platform, chat).messages.values()
+        if not message.deleted
+    ]
+
+
+def visible_messages(platform: "Platform", person: int) -> list[Json]:
+    """Return what a person can see with buttons under it, in all their chats, newest first."""
+    user = people.find_user(platform, person)
+    groups = [
+        group
+        for group in platform.groups.values()
+        if group.moved_to is None and group.member(user).is_present
+    ]
+    chats = [people.find_chat(platform, person), *groups]
+    found = [message for chat in chats for message in chat.messages.values() if _has_buttons(message)]
+    found.sort(key=lambda message: message.order, reverse=True)
+    return [seen(message, message.content) for message in found]
+
+
+def _has_buttons(message: Message) -> bool:
+    return message.content.keyboard is not None and not message.deleted
+
+
+async def events(platform: "Platform", chat: int, place: int, within: float) -> list[Json]:
+    """Return what happened in a chat from `place` on, after waiting up to `within` real seconds."""
+    return await _from(people.find_chat(platform, chat).diary, place, within)
+
+
+async def toasts(platform: "Platform", person: int, place: int, within: float) -> list[Json]:
+    """Return the answers to a person's presses, likewise."""
+    return await _from(people.find_user(platform, person).diary, place, within)
+
+
+async def _from(diary: Diary, place: int, within: float) -> list[Json]:
+    await diary.wait_beyond(place, min(within, LONGEST_WAIT_S))
+    return [_told(entry) for entry in diary.entries[place:]]
+
+
+def transcript(platform: "Platform", place: int = 0) -> list[Json]:
+    return [_told(entry) for entry in platform.diary.entries[place:]]
+
+
+def _told(entry: Entry) -> Json:
+    return {
+        "kind": entry.kind,
+        "at": entry.at.isoformat(),
+        "chat": entry.message.chat.label,
+        "who": entry.who,
+        "from_bot": entry.from_bot,
+        "detail": entry.detail,
+        "url": entry.url,
+        "message": seen(entry.message, entry.content),
+    }
+
+
+def me(platform: "Platform") -> Json:
+    return {"username": platform.bot.user.username, "id": platform.bot.user.id, "token": platform.bot.token}
+
+
+def waiting_updates(platform: "Platform") -> int:
+    return len(platform.bot.updates)
+
+
+def complaints(platform: "Platform") -> list[str]:
+    return platform.complaints
+
+
+def set_privacy(platform: "Platform", on: bool) -> None:
+    """Choose what groups that the bot joins from now on let it hear."""
+    platform.bot.privacy = on
+
+
+# troubles
+
+
+def decline(
+    platform: "Platform",
+    method: str,
+    code: int,
+    description: str,
+    parameters: dict[str, int],
+    times: int = 1,
+    chat_id: int | None = None,
+) -> None:
+    platform.faults.add(Fault(method, Declined(code, description, **parameters), times, chat_id))
+
+
+def lose(
+    platform: "Platform",
+    method: str,
+    takes_effect: bool,
+    seeming: Seeming,
+    times: int = 1,
+    chat_id: int | None = None,
+) -> None:
+    platform.faults.add(Fault(method, AnswerLost(seeming), times, chat_id, takes_effect))
+
+
+def faults_pending(platform: "Platform") -> int:
+    return platform.faults.pending
+
+
+def enforce_rates(platform: "Platform", on: bool) -> None:
+    platform.rates.enforced = on
+
+
+# time
+
+
+def read_clock(platform: "Platform") -> Json:
+    reading = platform.clock.read()
+    return {"moment": reading.moment.isoformat(), "runs": reading.runs, "version": reading.version}
+
+
+async def follow_clock(platform: "Platform", follower: str, version: int, within: float) -> Json:
+    """Return the reading once it is newer than `version`; a follower thereby says that it knows `version`."""
+    platform.clock.followers.hear(follower, version)
+    await platform.clock.changed_since(version, min(within, LONGEST_WAIT_S))
+    return read_clock(platform)
+
+
+async def travel(platform: "Platform", to: str | None = None, seconds: float = 0.0) -> Json:
+    """Move the time and return once every follower knows."""
+    moment = datetime.fromisoformat(to) if to else platform.clock.now() + timedelta(seconds=seconds)
+    try:
+        platform.clock.travel_to(moment)
+    except ValueError as error:
+        raise NotPossible(str(error)) from error
+    await platform.clock.followers.all_know(platform.clock.read().version)
+    return read_clock(platform)
+
+
+async def let_time_run(platform: "Platform", runs: bool) -> Json:
+    platform.clock.let_run(runs)
+    await platform.clock.followers.all_know(platform.clock.read().version)
+    return read_clock(platform)
+
+
+_PEOPLE: list[Callable[..., Any]] = [
+    people.add_person, people.add_group, people.say, people.send_other, people.change_text, people.open_link,
+    people.press, people.add_bot, people.remove_bot, people.promote, people.join, people.leave, people.remove,
+    people.block, people.unblock, people.delete_account, people.upgrade_group,
+]  # fmt: skip
+_WATCHING: list[Callable[..., Any]] = [
+    messages, visible_messages, events, toasts, transcript, me, waiting_updates, complaints, set_privacy,
+]  # fmt: skip
+_TROUBLES: list[Callable[..., Any]] = [decline, lose, faults_pending, enforce_rates]
+_TIME: list[Callable[..., Any]] = [read_clock, follow_clock, travel, let_time_run]
+
+ACTS: dict[str, Callable[..., Any]] = {do.__name__: do for do in (*_PEOPLE, *_WATCHING, *_TROUBLES, *_TIME)}

@@ -1,0 +1,59 @@
+"""Transport without a network: the library's requests, handed straight to the platform."""
+
+import json
+
+import httpx
+from telegram.error import NetworkError, TelegramError, TimedOut
+from telegram.request import BaseRequest, RequestData
+
+from bot.rehearsal.answers import answer_to
+from bot.rehearsal.errors import AnswerLost
+from bot.rehearsal.platform import Platform
+
+BASE_URL = "http://rehearsal.invalid/bot"
+
+_LOSSES: dict[str, type[httpx.TransportError]] = {
+    "connect error": httpx.ConnectError,
+    "connect timeout": httpx.ConnectTimeout,
+    "pool timeout": httpx.PoolTimeout,
+    "read timeout": httpx.ReadTimeout,
+}
+
+
+class InProcessRequest(BaseRequest):
+    """Give it to `telegram.Bot(token, BASE_URL, request=..., get_updates_request=...)`."""
+
+    def __init__(self, platform: Platform) -> None:
+        self._platform = platform
+
+    @property
+    def read_timeout(self) -> float | None:
+        return None
+
+    async def initialize(self) -> None:
+        pass
+
+    async def shutdown(self) -> None:
+        pass
+
+    async def do_request(
+        self,
+        url: str,
+        method: str,  # noqa: ARG002 - the platform takes GET and POST alike
+        request_data: RequestData | None = None,
+        *_timeouts: object,
+        **_named_timeouts: object,
+    ) -> tuple[int, bytes]:
+        token, name = url.removeprefix(BASE_URL).rsplit("/", 1)
+        params = dict(request_data.parameters) if request_data else {}
+        try:
+            status, answer = await answer_to(self._platform, token, name, params)
+        except AnswerLost as lost:
+            raise _as_the_library_sees(lost) from _LOSSES[lost.seeming](lost.seeming)
+        return status, json.dumps(answer).encode()
+
+
+def _as_the_library_sees(lost: AnswerLost) -> TelegramError:
+    if lost.seeming == "connect error":
+        return NetworkError("httpx.ConnectError: All connection attempts failed")
+    return TimedOut()

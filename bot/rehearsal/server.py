@@ -1,0 +1,132 @@
+"""Transport over HTTP: the Bot API under /bot<TOKEN>/<method>, the acts under /rehearsal/<act>."""
+
+import asyncio
+import json
+import socket
+from collections.abc import AsyncIterator, Iterator
+from contextlib import asynccontextmanager, contextmanager
+from typing import Any
+
+import uvicorn
+from starlette.applications import Starlette
+from starlette.requests import Request
+from starlette.responses import JSONResponse, Response
+from starlette.routing import Route
+from starlette.types import ASGIApp, Receive, Scope, Send
+
+from bot.rehearsal.acts import act
+from bot.rehearsal.answers import answer_to
+from bot.rehearsal.chats import Json
+from bot.rehearsal.errors import AnswerLost, Declined, NotPossible
+from bot.rehearsal.platform import Platform
+from bot.rehearsal.stage import ACTS_PREFIX
+from bot.rehearsal.wire import read_params
+
+_BOT_PREFIX = "/bot"
+_LONGEST_HOLD_S = 120.0
+
+
+class Front:
+    """The outermost ASGI app. Calls of bots come by the thousand, so they go around the framework."""
+
+    def __init__(self, platform: Platform) -> None:
+        self._platform = platform
+        self._acts = _acts_app(platform)
+
+    async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
+        if scope["type"] == "http" and scope["path"].startswith(_BOT_PREFIX):
+            await self._answer_bot(scope, receive, send)
+        else:
+            await self._acts(scope, receive, send)
+
+    async def _answer_bot(self, scope: Scope, receive: Receive, send: Send) -> None:
+        token, _, method = scope["path"].removeprefix(_BOT_PREFIX).partition("/")
+        body = await _body(receive)
+        try:
+            params = read_params(_content_type(scope), scope["query_string"], body)
+            status, answer = await answer_to(self._platform, token, method, params)
+        except Declined as declined:
+            status, answer = (
+                declined.code,
+                {"ok": False, "error_code": 400, "description": declined.description},
+            )
+        except AnswerLost:
+            await _hold(receive)
+            return
+        await _send_json(send, status, answer)
+
+
+async def _body(receive: Receive) -> bytes:
+    body = b""
+    while True:
+        message = await receive()
+        body += bytes(message.get("body", b""))
+        if not message.get("more_body"):
+            return body
+
+
+async def _hold(receive: Receive) -> None:
+    """Keep the bot waiting until it gives up: so an answer is lost over a real connection."""
+    async with asyncio.timeout(_LONGEST_HOLD_S):
+        while (await receive())["type"] != "http.disconnect":
+            pass
+
+
+def _content_type(scope: Scope) -> str:
+    for name, value in scope["headers"]:
+        if name == b"content-type":
+            return str(value, "latin-1")
+    return ""
+
+
+async def _send_json(send: Send, status: int, answer: Json) -> None:
+    body = json.dumps(answer).encode()
+    headers = [(b"content-type", b"application/json"), (b"content-length", str(len(body)).encode())]
+    await send({"type": "http.response.start", "status": status, "headers": headers})
+    await send({"type": "http.response.body", "body": body})
+
+
+def _acts_app(platform: Platform) -> ASGIApp:
+    async def do(request: Request) -> Response:
+        try:
+            result = await act(platform, request.path_params["act"], await request.json())
+        except NotPossible as refusal:
+            return JSONResponse({"refusal": str(refusal)}, status_code=409)
+        return JSONResponse({"result": result})
+
+    return Starlette(routes=[Route(f"{ACTS_PREFIX}/{{act}}", do, methods=["POST"])])
+
+
+class _Server(uvicorn.Server):
+    """Leaves signals to the program that it runs in, and says when it is ready."""
+
+    def __init__(self, config: uvicorn.Config) -> None:
+        super().__init__(config)
+        self.ready = asyncio.Event()
+
+    @contextmanager
+    def capture_signals(self) -> Iterator[None]:
+        yield
+
+    async def startup(self, sockets: list[socket.socket] | None = None) -> None:
+        await super().startup(sockets)
+        self.ready.set()
+
+
+def _config(platform: Platform) -> uvicorn.Config:
+    settings: dict[str, Any] = {"log_level": "critical", "access_log": False, "lifespan": "off"}
+    return uvicorn.Config(Front(platform), timeout_graceful_shutdown=1, timeout_keep_alive=75, **settings)
+
+
+@asynccontextmanager
+async def serving(platform: Platform, port: int = 0) -> AsyncIterator[str]:
+    """Serve the platform on 127.0.0.1 and give its address, `http://127.0.0.1:PORT`. Port 0: any free one."""
+    with socket.create_server(("127.0.0.1", port)) as listening:
+        server = _Server(_config(platform))
+        running = asyncio.create_task(server.serve(sockets=[listening]))
+        await asyncio.wait([running, asyncio.create_task(server.ready.wait())], return_when="FIRST_COMPLETED")
+        try:
+            yield f"http://127.0.0.1:{listening.getsockname()[1]}"
+        finally:
+            server.should_exit = True
+            await running

@@ -1,0 +1,50 @@
+"""Every call of the bot is checked with an independent library's models of the Bot API, in depth."""
+
+from collections.abc import Iterator
+from typing import Any
+
+import aiogram.methods
+from pydantic import BaseModel, ValidationError
+
+from bot.rehearsal.platform import Call
+
+_MODELS = {
+    model.__api_method__: model
+    for model in vars(aiogram.methods).values()
+    if isinstance(model, type)
+    and issubclass(model, aiogram.methods.TelegramMethod)
+    and model.__module__ != "aiogram.methods.base"
+}
+
+
+def faults_of(call: Call) -> list[str]:
+    """Return what is wrong with a call: wrong types, missing fields, and fields that the API doesn't know."""
+    model = _MODELS.get(call.method)
+    if model is None:
+        return [f"{call.method}: no such method"]
+    try:
+        parsed = model.model_validate(call.params)
+    except ValidationError as error:
+        return [f"{call.method}: {error}"]
+    return [f"{call.method}: unknown field {place}" for place in _leftovers(parsed, "")]
+
+
+def _leftovers(value: Any, place: str) -> Iterator[str]:
+    """Yield the places of extra fields; the models keep them instead of refusing them."""
+    if isinstance(value, BaseModel):
+        yield from (f"{place}{name}" for name in value.model_extra or ())
+        for name in type(value).model_fields:
+            yield from _leftovers(getattr(value, name), f"{place}{name}.")
+    elif isinstance(value, (list, tuple)):
+        for number, item in enumerate(value):
+            yield from _leftovers(item, f"{place}{number}.")
+
+
+class OutgoingCheck:
+    """Observes a platform's calls and keeps what is wrong with them."""
+
+    def __init__(self) -> None:
+        self.faults: list[str] = []
+
+    def __call__(self, call: Call) -> None:
+        self.faults += faults_of(call)
