@@ -49,9 +49,9 @@ class Groups(Repository):
         state = GroupState.READY if known.zone else GroupState.NEW
         return _group_of(await self._change_one(tables.group, known.id, title=title, state=state))
 
-    async def get(self, group_id: int) -> Group:
-        """Raise NotStoredError if there is none."""
-        return _group_of(await self._by_id(tables.group, group_id))
+    async def get(self, group_id: int) -> Group | None:
+        row = await self._by_id(tables.group, group_id)
+        return _group_of(row) if row else None
 
     async def by_chat(self, chat_id: int) -> Group | None:
         row = await self._one(select(tables.group).where(tables.group.c.chat_id == chat_id))
@@ -59,16 +59,12 @@ class Groups(Repository):
 
     async def set_up(self, group_id: int, zone: str | None = None, units: MassUnit | None = None) -> Group:
         """Change what is given; a group is ready once its zone is known. Raises NotStoredError."""
-        group = await self.get(group_id)
-        known_zone = zone or group.zone
-        row = await self._change_one(
-            tables.group,
-            group_id,
-            zone=known_zone,
-            units=units or group.units,
-            state=GroupState.READY if known_zone else group.state,
-        )
-        return _group_of(row)
+        changes: dict[str, object] = {}
+        if zone is not None:
+            changes |= {"zone": zone, "state": GroupState.READY}
+        if units is not None:
+            changes |= {"units": units}
+        return _group_of(await self._change_one(tables.group, group_id, **changes))
 
     async def mark_left(self, group_id: int) -> None:
         await self._change_one(tables.group, group_id, state=GroupState.LEFT)
@@ -106,19 +102,16 @@ class Groups(Repository):
         )
         return found[0] if found else None
 
-    async def groups_of(self, person_id: int, role: Role | None = None) -> list[Group]:
-        """List the person's groups (in this role) that the bot is still in, oldest first."""
-        group, member = tables.group, tables.membership
-        belongs = (
-            select(group)
-            .join(member, member.c.group_id == group.c.id)
-            .where(member.c.person_id == person_id, member.c.left_at.is_(None))
-            .where(group.c.state != GroupState.LEFT)
-            .order_by(group.c.id)
+    async def groups_of(self, person_id: int, role: Role | None = None) -> list[Membership]:
+        """List where the person belongs (in this role), in groups the bot is still in, oldest first."""
+        member, group = tables.membership, tables.group
+        left = select(group.c.id).where(group.c.id == member.c.group_id, group.c.state == GroupState.LEFT)
+        return await self._members(
+            *(() if role is None else (member.c.role == role,)),
+            member.c.left_at.is_(None),
+            member.c.person_id == person_id,
+            ~left.exists(),
         )
-        if role is not None:
-            belongs = belongs.where(member.c.role == role)
-        return [_group_of(row) for row in await self._all(belongs)]
 
     async def members(self, group_id: int, role: Role | None = None) -> list[Membership]:
         """Who belongs to the group now, first come first."""

@@ -8,8 +8,8 @@ from sqlalchemy import and_, bindparam, func, insert, or_, select, update
 from sqlmodel import UTCDateTime
 
 from core.store import tables
+from core.store.policy import PRIORITIES, may_go_again
 from core.store.records import (
-    PRIORITIES,
     ChatKind,
     Letter,
     LetterState,
@@ -17,7 +17,6 @@ from core.store.records import (
     Outcome,
     Purpose,
     Settled,
-    may_go_again,
 )
 from core.store.repository import Repository
 
@@ -26,9 +25,9 @@ _before = _outbox.alias("before")
 _original = _outbox.alias("original")
 
 _COLUMNS = (
-    *(_outbox.c[name] for name in ("id", "chat_id", "purpose", "method", "payload", "key", "subject")),
-    *(_outbox.c[name] for name in ("edits_id", "priority", "due_at", "expires_at", "state", "message_id")),
-    *(_outbox.c[name] for name in ("tries", "resends")),
+    *(_outbox.c[name] for name in ("id", "chat_id", "purpose", "method", "payload", "key", "refs")),
+    *(_outbox.c[name] for name in ("subject", "edits_id", "priority", "due_at", "expires_at", "state")),
+    *(_outbox.c[name] for name in ("message_id", "tries", "resends")),
     _chat.c.address,
     _chat.c.kind.label("chat_kind"),
     _original.c.message_id.label("edits_message_id"),
@@ -118,6 +117,7 @@ _ENDS = {
     Outcome.REFUSED: LetterState.REFUSED,
     Outcome.NOT_SENT: LetterState.WAITING,
     Outcome.UNKNOWN: LetterState.UNKNOWN,
+    Outcome.TOO_LATE: LetterState.DROPPED,
 }
 
 
@@ -137,6 +137,7 @@ def _row_of(letter: NewLetter, now: datetime) -> dict[str, Any]:
         "method": letter.method,
         "payload": dict(letter.payload),
         "key": letter.key,
+        "refs": dict(letter.refs),
         "subject": letter.subject,
         "edits_id": letter.edits_id,
         "priority": PRIORITIES[letter.purpose],
@@ -178,6 +179,12 @@ class Outbox(Repository):
 
     async def by_key(self, key: str) -> Letter | None:
         row = await self._one(_LETTERS.where(_outbox.c.key == key))
+        return _letter_of(row) if row else None
+
+    async def by_message(self, chat_id: int, message_id: int) -> Letter | None:
+        """Find the letter that became this message; the latest one where it was edited since."""
+        sent = _LETTERS.where(_outbox.c.chat_id == chat_id, _outbox.c.message_id == message_id)
+        row = await self._one(sent.order_by(_outbox.c.id.desc()).limit(1))
         return _letter_of(row) if row else None
 
     async def lease(
@@ -222,11 +229,12 @@ class Outbox(Repository):
         await self.settle([Settled(letter_id=i, outcome=Outcome.UNKNOWN) for i in ids], now)
         return len(ids)
 
-    async def next_due_at(self) -> datetime | None:
-        """When the next waiting letter is due; None if none waits."""
-        moment: datetime | None = await self._value(
-            select(func.min(_outbox.c.due_at)).where(_outbox.c.state == LetterState.WAITING)
-        )
+    async def next_due_at(self, after: datetime | None = None) -> datetime | None:
+        """When the next waiting letter is due (later than `after`); None if none waits."""
+        waiting = select(func.min(_outbox.c.due_at)).where(_outbox.c.state == LetterState.WAITING)
+        if after is not None:
+            waiting = waiting.where(_outbox.c.due_at > after)
+        moment: datetime | None = await self._value(waiting)
         return moment
 
     async def _may_go_again(self, ids: Sequence[int]) -> set[int]:

@@ -41,9 +41,9 @@ class People(Repository):
             return known
         return person_of(await self._change_one(tables.person, known.id, name=name, language=language))
 
-    async def get(self, person_id: int) -> Person:
-        """Raise NotStoredError if there is none."""
-        return person_of(await self._by_id(tables.person, person_id))
+    async def get(self, person_id: int) -> Person | None:
+        row = await self._by_id(tables.person, person_id)
+        return person_of(row) if row else None
 
     async def by_user(self, user_id: int) -> Person | None:
         row = await self._one(select(tables.person).where(tables.person.c.user_id == user_id))
@@ -59,9 +59,9 @@ class Chats(Repository):
         """Find or create a group's chat."""
         return await self._open(address, ChatKind.GROUP, None)
 
-    async def get(self, chat_id: int) -> Chat:
-        """Raise NotStoredError if there is none."""
-        return _chat_of(await self._by_id(tables.chat, chat_id))
+    async def get(self, chat_id: int) -> Chat | None:
+        row = await self._by_id(tables.chat, chat_id)
+        return _chat_of(row) if row else None
 
     async def by_address(self, address: int) -> Chat | None:
         row = await self._one(select(tables.chat).where(tables.chat.c.address == address))

@@ -1,7 +1,7 @@
 """What the store hands out: frozen records with domain values inside, never table rows."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date, datetime
 from enum import StrEnum
 from typing import Any, Literal
@@ -80,22 +80,19 @@ class LetterState(StrEnum):
 
 
 class Outcome(StrEnum):
-    """How one attempt to send ended. Not sent: surely not, so it may be tried again."""
+    """How one attempt ended. Not sent: surely not, so it may be tried again. Too late: no use any more."""
 
     SENT = "sent"
     NOT_SENT = "not_sent"
     UNKNOWN = "unknown"
     REFUSED = "refused"
+    TOO_LATE = "too_late"
 
 
 class DueState(StrEnum):
     WAITING = "waiting"
     DONE = "done"
     DROPPED = "dropped"
-
-
-# Answers to a waiting person go before bulk (design section 5). Lower goes first.
-PRIORITIES: Mapping[Purpose, int] = {purpose: rank for rank, purpose in enumerate(Purpose)}
 
 
 @dataclass(frozen=True, kw_only=True, slots=True)
@@ -226,9 +223,10 @@ class InboxItem:
 class NewLetter:
     """A message to be sent.
 
-    `key`: the unique business key; a second letter with it is left out. `subject`: what this letter is the
-    newest state of; waiting letters of the same subject give way to it. `edits_id`: the letter whose sent
-    message this one edits. `due_at` None means now; past `expires_at` it is no longer worth sending.
+    `key`: the unique business key; a second letter with it is left out. `refs`: what a reply to it speaks of.
+    `subject`: what this letter is the newest state of; waiting letters of the same subject give way to it.
+    `edits_id`: the letter whose sent message this one edits. `due_at` None means now; past `expires_at` it is
+    no longer worth sending.
     """
 
     chat_id: int
@@ -236,6 +234,7 @@ class NewLetter:
     method: str
     payload: Mapping[str, Any]
     key: str
+    refs: Mapping[str, Any] = field(default_factory=dict)
     subject: str | None = None
     edits_id: int | None = None
     due_at: datetime | None = None
@@ -258,6 +257,7 @@ class Letter:
     method: str
     payload: Mapping[str, Any]
     key: str
+    refs: Mapping[str, Any]
     subject: str | None
     edits_id: int | None
     edits_message_id: int | None
@@ -294,13 +294,3 @@ class Due:
     kind: str
     at: datetime
     refs: Mapping[str, Any]
-
-
-def may_go_again(purpose: Purpose, method: str, resends: int) -> bool:
-    """Whether a letter with an unknown end is sent again (design section 5).
-
-    Edits always, since a repeated edit shows nothing new; bulk and tap answers never; everything else once.
-    """
-    if method.startswith("edit"):
-        return True
-    return purpose not in {Purpose.BULK, Purpose.TAP} and resends < 1

@@ -11,7 +11,7 @@ from core.store import engine
 
 
 class NotStoredError(Defect):
-    """A row was asked for by an id that nothing has."""
+    """A change was asked of a row that isn't there: whoever asked had to look first."""
 
 
 class Repository:
@@ -23,6 +23,12 @@ class Repository:
     async def _one(self, statement: Executable) -> RowMapping | None:
         return (await self._connection.execute(statement)).mappings().first()
 
+    async def _must(self, statement: Executable) -> RowMapping:
+        row = await self._one(statement)
+        if row is None:
+            raise NotStoredError(str(statement))
+        return row
+
     async def _all(self, statement: Executable) -> Sequence[RowMapping]:
         return (await self._connection.execute(statement)).mappings().all()
 
@@ -32,17 +38,11 @@ class Repository:
     async def _run(self, statement: Executable, rows: Sequence[Mapping[str, Any]] | None = None) -> None:
         await self._connection.execute(statement, rows)
 
-    async def _by_id(self, table: Table, row_id: int) -> RowMapping:
-        row = await self._one(select(table).where(table.c.id == row_id))
-        if row is None:
-            raise NotStoredError(f"{table.name} {row_id}")
-        return row
+    async def _by_id(self, table: Table, row_id: int) -> RowMapping | None:
+        return await self._one(select(table).where(table.c.id == row_id))
 
     async def _add(self, table: Table, **values: Any) -> RowMapping:
-        row = await self._one(insert(table).values(values).returning(*table.c))
-        if row is None:
-            raise Defect(f"{table.name} took no row")
-        return row
+        return await self._must(insert(table).values(values).returning(*table.c))
 
     async def _add_new(
         self, table: Table, rows: Sequence[Mapping[str, Any]], unique: str, *, returning: Iterable[str]
@@ -66,17 +66,11 @@ class Repository:
             .on_conflict_do_update(index_elements=[unique], set_=changes)
             .returning(*table.c)
         )
-        row = await self._one(statement)
-        if row is None:
-            raise Defect(f"{table.name} took no row")
-        return row
+        return await self._must(statement)
 
     async def _change(self, table: Table, *where: ColumnElement[bool], **values: Any) -> int:
         """How many rows changed."""
         return (await self._connection.execute(update(table).where(*where).values(values))).rowcount
 
     async def _change_one(self, table: Table, row_id: int, **values: Any) -> RowMapping:
-        row = await self._one(update(table).where(table.c.id == row_id).values(values).returning(*table.c))
-        if row is None:
-            raise NotStoredError(f"{table.name} {row_id}")
-        return row
+        return await self._must(update(table).where(table.c.id == row_id).values(values).returning(*table.c))

@@ -75,9 +75,9 @@ class Scores(Repository):
         )
         return [(row["name"], _score_of(row)) for row in rows]
 
-    async def get(self, score_id: int) -> ScoreRecord:
-        """Raise NotStoredError if there is none."""
-        return _score_of(await self._by_id(tables.score, score_id))
+    async def get(self, score_id: int) -> ScoreRecord | None:
+        row = await self._by_id(tables.score, score_id)
+        return _score_of(row) if row else None
 
     async def of_person(self, session_id: int, person_id: int) -> list[ScoreRecord]:
         """List all that this athlete reported for the session, corrected and withdrawn too, oldest first."""

@@ -10,7 +10,7 @@ from core.sessions.values import Session
 from core.store import documents, tables
 from core.store.documents import Kind
 from core.store.records import SessionRecord, SessionState, VersionRecord, VersionState
-from core.store.repository import NotStoredError, Repository
+from core.store.repository import Repository
 from core.values import Value
 
 T = TypeVar("T", bound=Value)
@@ -29,10 +29,10 @@ class Documents(Repository):
         )
         return int(row["id"])
 
-    async def get(self, kind: Kind[T], document_id: int) -> T:
-        """Raise NotStoredError or UnknownSchemaError."""
+    async def get(self, kind: Kind[T], document_id: int) -> T | None:
+        """Raise UnknownSchemaError where it can't be read."""
         row = await self._by_id(tables.document, document_id)
-        return documents.read(kind, row["schema_number"], row["body"])
+        return documents.read(kind, row["schema_number"], row["body"]) if row else None
 
 
 def _with_document(table: Any, *more: Any) -> Select[Any]:
@@ -86,17 +86,14 @@ class Sessions(Repository):
 
     async def revise(self, session_id: int, text: str, session: Session, now: datetime) -> SessionRecord:
         """Add the next revision; the earlier ones stay. Raises NotStoredError."""
-        row = await self._by_id(tables.session, session_id)
-        revision = row["revision"] + 1
-        await self._change_one(tables.session, session_id, revision=revision, title=session.title)
-        return await self._keep(session_id, revision, text, session, now)
+        row = await self._change_one(
+            tables.session, session_id, revision=tables.session.c.revision + 1, title=session.title
+        )
+        return await self._keep(session_id, row["revision"], text, session, now)
 
-    async def get(self, session_id: int, revision: int | None = None) -> SessionRecord:
-        """At its newest revision, or at this one. Raises NotStoredError."""
-        found = await self._first(_sessions(revision).where(tables.session.c.id == session_id))
-        if found is None:
-            raise NotStoredError(f"session {session_id} at revision {revision or 'newest'}")
-        return found
+    async def get(self, session_id: int, revision: int | None = None) -> SessionRecord | None:
+        """Find it at its newest revision, or at this one."""
+        return await self._first(_sessions(revision).where(tables.session.c.id == session_id))
 
     async def schedule(self, session_id: int, post_at: datetime) -> None:
         await self._change_one(tables.session, session_id, state=SessionState.SCHEDULED, post_at=post_at)
@@ -145,7 +142,7 @@ class Sessions(Repository):
             text=text,
             created_at=now,
         )
-        return await self.get(session_id)
+        return _session_of(await self._must(_sessions().where(tables.session.c.id == session_id)))
 
     async def _first(self, statement: Select[Any]) -> SessionRecord | None:
         row = await self._one(statement.limit(1))
@@ -187,7 +184,7 @@ class Versions(Repository):
             state=VersionState.CURRENT,
             shown_at=now,
         )
-        return await self.get(row["id"])
+        return _version_of(await self._must(self._versions().where(tables.version.c.id == row["id"])))
 
     async def current(self, session_id: int, person_id: int) -> VersionRecord | None:
         """Find the version this athlete was shown last."""
@@ -200,12 +197,9 @@ class Versions(Repository):
         )
         return _version_of(row) if row else None
 
-    async def get(self, version_id: int) -> VersionRecord:
-        """Raise NotStoredError if there is none."""
+    async def get(self, version_id: int) -> VersionRecord | None:
         row = await self._one(self._versions().where(tables.version.c.id == version_id))
-        if row is None:
-            raise NotStoredError(f"version {version_id}")
-        return _version_of(row)
+        return _version_of(row) if row else None
 
     @staticmethod
     def _versions() -> Select[Any]:

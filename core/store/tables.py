@@ -212,6 +212,7 @@ class OutboxRow(Row, table=True):
     __table_args__ = (
         Index(None, "state", "priority", "id"),
         Index(None, "chat_id", "state", "id"),
+        Index(None, "chat_id", "message_id"),
         Index(None, "state", "due_at"),
         Index(None, "state", "expires_at"),
         Index(None, "state", "leased_until"),
@@ -223,6 +224,7 @@ class OutboxRow(Row, table=True):
     purpose: str
     method: str
     payload: dict[str, Any] = _json()
+    refs: dict[str, Any] = _json()
     key: str = Field(unique=True)
     subject: str | None = None
     edits_id: int | None = _maybe_to("outbox.id")

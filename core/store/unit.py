@@ -20,8 +20,8 @@ from core.store.scores import Scores
 from core.store.sessions import Documents, Sessions, Versions
 
 
-class UnitOfWork:
-    """All repositories over one transaction."""
+class Unit:
+    """A unit of work: all repositories over one transaction."""
 
     def __init__(self, connection: AsyncConnection) -> None:
         self.people = People(connection)
@@ -58,18 +58,18 @@ class Store:
         await self.close()
 
     @asynccontextmanager
-    async def unit(self) -> AsyncIterator[UnitOfWork]:
+    async def unit(self) -> AsyncIterator[Unit]:
         """One writing transaction: committed at the end, forgotten on any error. Units queue up."""
         async with self._turn, self._writer.begin() as connection:
-            yield UnitOfWork(connection)
+            yield Unit(connection)
 
     @asynccontextmanager
-    async def reading(self) -> AsyncIterator[UnitOfWork]:
+    async def reading(self) -> AsyncIterator[Unit]:
         """One snapshot to read from, which waits for no writer. What is written in it is forgotten."""
         async with AsyncExitStack() as stack:
             if self._reading_queues:
                 await stack.enter_async_context(self._turn)
-            yield UnitOfWork(await stack.enter_async_context(self.engine.connect()))
+            yield Unit(await stack.enter_async_context(self.engine.connect()))
 
     async def close(self) -> None:
         await self.engine.dispose()
