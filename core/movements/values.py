@@ -1,10 +1,17 @@
 """The catalogue's strict shape: movements, their variants, and what one repetition asks of body and room."""
 
 from enum import StrEnum
-from typing import Literal
+from itertools import pairwise
+from typing import Annotated, Literal
+
+from pydantic import Field
 
 from core.measures import AmountUnit
 from core.values import Value
+
+Id = Annotated[str, Field(pattern=r"^[a-z0-9]+([ -][a-z0-9]+)*$")]
+Words = Annotated[str, Field(min_length=2)]
+Sides = Literal["both", "one", "alternating"]
 
 
 class Pattern(StrEnum):
@@ -30,79 +37,127 @@ class Demand(StrEnum):
     GRIP = "grip"
     OVERHEAD = "overhead"
     WRIST_BENT = "wrist-bent"
-    IMPACT = "impact"
-    LYING = "lying"
-    HANGING = "hanging"
-    ROOM = "room"
-    NOISE = "noise"
-    BALANCE = "balance"
-    SPINAL_LOAD = "spinal-load"
-    BREATH_HOLDING = "breath-holding"
-    UPSIDE_DOWN = "upside-down"
-    DEEP_KNEE_BEND = "deep-knee-bend"
-    FORWARD_BEND = "forward-bend"
-    TWIST = "twist"
-    SHOULDER_LOAD = "shoulder-load"
     ELBOW_LOAD = "elbow-load"
+    SHOULDER_LOAD = "shoulder-load"
+    SPINAL_LOAD = "spinal-load"
+    SPINE_BEND = "spine-bend"  # the back rounds under effort: sit-ups
+    FORWARD_BEND = "forward-bend"  # leaning over from the hips under effort
+    TWIST = "twist"
+    DEEP_KNEE_BEND = "deep-knee-bend"
+    KNEELING = "kneeling"
+    FLOOR = "floor"  # down to the floor and up again
+    LYING = "lying"
+    FACE_DOWN = "face-down"  # belly towards the floor and close to it
+    HANGING = "hanging"
+    UPSIDE_DOWN = "upside-down"
+    BALANCE = "balance"
+    BREATH_HOLDING = "breath-holding"
+    FAST_LOAD = "fast-load"  # a weight caught or turned round in motion
+    IMPACT = "impact"  # every landing, a running step too
+    JUMPING = "jumping"  # both feet leave the ground
+    ROOM = "room"  # more than the space of a mat
+    NOISE = "noise"  # heard below
 
 
 class Sourced(Value):
     """A number and where it comes from: a publication, a segment table, or `estimate`."""
 
-    value: float
-    source: str
+    value: float = Field(gt=0)
+    source: Words
 
 
 class HeightShare(Value):
     """Share of body mass at one height of the hands (or feet) above the floor."""
 
-    height_cm: float
-    value: float
+    height_cm: float = Field(ge=0)
+    value: float = Field(gt=0)
 
 
 class Share(Value):
-    """Share of body mass that one repetition moves; `by_height` is interpolated and clamped beyond its ends."""
+    """Share of body mass that one repetition moves: `value` at the usual height of what is needed.
 
-    value: float
-    source: str
+    `by_height` goes upwards; between two heights it is interpolated, beyond its ends clamped.
+    """
+
+    value: float = Field(ge=0)
+    source: Words
     by_height: tuple[HeightShare, ...] = ()
+
+    def at(self, height_cm: float | None) -> float:
+        """Share at `height_cm`; None means the usual height."""
+        if height_cm is None or not self.by_height:
+            return self.value
+        for low, high in pairwise(self.by_height):
+            if height_cm < high.height_cm:
+                return _between(low, high, height_cm)
+        return self.by_height[-1].value
+
+
+def _between(low: HeightShare, high: HeightShare, height_cm: float) -> float:
+    part = max(0.0, (height_cm - low.height_cm) / (high.height_cm - low.height_cm))
+    return low.value + part * (high.value - low.value)
+
+
+class Implement(Value):
+    """A thing to lift or use. `names` are the spellings people type.
+
+    `kind`: held (it has a load) or there (it carries the person). `height_cm`: usual height to lean or sit
+    on. `caution` belongs to every line that uses it.
+    """
+
+    id: Id
+    label: Words
+    names: tuple[Words, ...] = ()
+    kind: Literal["held", "there"]
+    improvised: bool = False
+    height_cm: Sourced | None = None
+    caution: Words
 
 
 class Hold(Value):
     """One way of loading a variant: `count` of an implement, and how much of each kg is moved."""
 
-    implement: str
-    count: int = 1
-    factor: float = 1.0
-    source: str = "estimate"
+    implement: Id
+    count: int = Field(default=1, ge=1, le=2)
+    factor: float = Field(default=1.0, gt=0)
+    source: Words = "estimate"
 
 
 class Cue(Value):
-    """The cue card, in our own words."""
+    """The cue card, in our own words: how to start, what counts as a repetition, and what to look after."""
 
-    start: str
-    counts: str
-    cues: tuple[str, str]
-    fault: str
-    caution: str
+    start: Words
+    counts: Words
+    cues: tuple[Words, Words]
+    fault: Words
+    caution: Words
 
 
 class Variant(Value):
     """A way of doing a movement. The written one comes first in its movement.
 
-    `needs`: things that must be there beside what is held (chair, bar). `holds`: empty means unloaded.
+    `needs`: things that must be there beside what is held (chair, bar); a floor, a wall and a doorway always
+    are. `holds`: empty means unloaded; one that can't be done without a load lists at least one.
+    `unit`, `sides`: only where they differ from the movement's. Where units differ, an amount is carried over
+    by its time: amount x seconds / seconds.
     `reserves`: share of one repetition's cost by reserve name; the limiting one sets the count.
-    `easier` and `harder`: `movement/variant` ids, nearest first; `instead`: safe stand-ins in another pattern.
+    `seconds`: of one repetition, or of one metre; 1 for a hold. `met`: at that cadence, without a break.
+    `ratio`: S against the pattern's reference; where there is a distance, speed against the reference's.
+    `easier`, `harder`: `movement/variant` ids of the same pattern, nearest first; `instead`: safe stand-ins
+    in another pattern.
     """
 
-    id: str
-    names: tuple[str, ...] = ()
-    label: str
-    needs: tuple[str, ...] = ()
+    id: Id
+    names: tuple[Words, ...] = ()
+    label: Words
+    needs: tuple[Id, ...] = ()
     holds: tuple[Hold, ...] = ()
+    unit: AmountUnit | None = None
+    sides: Sides | None = None
     body_share: Share
-    reserves: dict[str, float]
+    reserves: dict[str, Annotated[float, Field(gt=0, le=1)]] = Field(min_length=1)
     seconds: Sourced
+    met: Sourced | None = None
     demands: tuple[Demand, ...] = ()
     skill: bool = False
     ratio: Sourced
@@ -115,13 +170,22 @@ class Variant(Value):
 class Movement(Value):
     """A named pattern. `id` is its plain name (`goblet squat`); `names` are the spellings people type.
 
-    `k`: prior of N(L) = k (S/L - 1) for this movement; `ratio` of each variant: its S against the pattern's.
+    `k`: prior of N(L) = k (S/L - 1) for this movement, in its unit; None where no count of repetitions (or
+    seconds of a hold) applies, as in running.
     """
 
-    id: str
+    id: Id
     pattern: Pattern
-    names: tuple[str, ...] = ()
+    names: tuple[Words, ...] = ()
     unit: AmountUnit = AmountUnit.REPS
-    sides: Literal["both", "one", "alternating"] = "both"
-    k: Sourced
-    variants: tuple[Variant, ...]
+    sides: Sides = "both"
+    k: Sourced | None = None
+    variants: tuple[Variant, ...] = Field(min_length=1)
+
+    def unit_of(self, variant: Variant) -> AmountUnit:
+        """Count a line of this variant in this unit."""
+        return variant.unit or self.unit
+
+    def sides_of(self, variant: Variant) -> Sides:
+        """Whether one repetition works both sides, one, or one after the other."""
+        return variant.sides or self.sides

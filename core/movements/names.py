@@ -1,0 +1,22 @@
+"""Spellings: what people type for a movement or a thing, brought to one key."""
+
+import re
+
+_WORD = re.compile(r"[a-z0-9']+")
+_ES = ("sses", "shes", "ches", "xes")
+
+
+def key(text: str) -> str:
+    """Normalised spelling: case, hyphens, spaces and plurals don't count (`Push-Ups` is `pushup`)."""
+    return "".join(_singular(word) for word in _WORD.findall(text.casefold()))
+
+
+def _singular(word: str) -> str:
+    word = word.removesuffix("'s").replace("'", "")
+    if word.endswith(_ES):
+        return word[:-2]
+    if word.endswith("ies") and len(word) > len("ties"):
+        return word[:-3] + "y"
+    if word.endswith("s") and not word.endswith(("ss", "us")):
+        return word[:-1]
+    return word
