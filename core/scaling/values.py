@@ -25,32 +25,41 @@ class Because(StrEnum):
     """Why a line is as it is. Words are the bot's."""
 
     AS_WRITTEN = "as_written"
-    NOT_OWNED = "not_owned"  # what is written needs a thing that isn't there
+    NOT_OWNED = "not_owned"  # what is written needs a thing, or a load, that isn't there
     LIMIT = "limit"  # a limit rules it out
     SPACE = "space"  # the place doesn't allow it
     SKILL = "skill"  # not shown yet
     TOO_HEAVY = "too_heavy"
     TOO_LIGHT = "too_light"
+    ONE_SETTING = "one_setting"  # one adjustable or filled thing serves the whole block
     UNKNOWN_HEAVY = "unknown_heavy"  # nothing shows that so heavy is safe: build up
     LIGHT_DUTY = "light_duty"  # up to moderate
     NO_SAFE_OPTION = "no_safe_option"
     COACH = "coach"  # the coach or athlete chose it
 
 
+Keeps = Literal["movement", "pattern", "reps"]
+
+
 class Reason(Value):
-    """Why, as data. `about` names the limit, implement or load it speaks of; `keeps` what stays the same."""
+    """Why, as data. `about` names the limit, place or thing it speaks of; `load_kg` is the written load.
+
+    `keeps`: what stays the same.
+    """
 
     because: Because
     about: str | None = None
-    keeps: Literal["movement", "pattern", "reps", "load"] | None = None
+    load_kg: Decimal | None = None
+    keeps: Keeps | None = None
 
 
 class VersionLine(Value):
-    """One line as this athlete does it.
+    """One line as this athlete does it. Rest keeps the written movement and has no amount.
 
     `load_kg` is per implement, `count` how many at once; `load_moved_kg` is what one repetition moves.
     `unbroken` (median) and `set_cost` are None where repetitions don't apply. `amount` is per side when
-    `per_side`.
+    `per_side`; None under a scheme, where `scheme` is the block's unless repetitions were taken off, and None
+    where the athlete builds up and stops with three left (`Because.UNKNOWN_HEAVY`).
     """
 
     line: int
@@ -63,6 +72,7 @@ class VersionLine(Value):
     load_moved_kg: float | None = None
     height_cm: Decimal | None = None
     amount: float | None
+    scheme: tuple[int, ...] = ()
     unit: AmountUnit
     per_side: bool = False
     unbroken: float | None = None
@@ -73,6 +83,8 @@ class VersionLine(Value):
 
 
 class VersionBlock(Value):
+    """`buy_in` and `cash_out` are numbered from 1 each, like `lines`."""
+
     block: int
     format: Format
     minutes: float | None = None
@@ -80,21 +92,77 @@ class VersionBlock(Value):
     scheme: tuple[int, ...] = ()
     cap_s: float | None = None
     scored: bool = True
+    buy_in: tuple[VersionLine, ...] = ()
     lines: tuple[VersionLine, ...]
+    cash_out: tuple[VersionLine, ...] = ()
+
+    @property
+    def every_line(self) -> tuple[VersionLine, ...]:
+        return self.buy_in + self.lines + self.cash_out
+
+
+class NeedsCoach(Value):
+    """A line that the coach should look at, and why. `about` as in Reason."""
+
+    block: int
+    line: int
+    written: str
+    because: Because
+    about: str | None = None
+
+
+class Caution(Value):
+    """A caution to word: of a limit, or of an implement in use. `id` is the catalogue's or the limit's."""
+
+    of: Literal["limit", "implement"]
+    id: str
 
 
 class Version(Value):
     """A session made personal; frozen when shown.
 
-    `as_written` is what the scoreboard ranks by; `cautions` are cue-card ids to word; `needs_coach` names
-    the lines (block, line) and why the coach should look.
+    `as_written` is what the scoreboard ranks by. A shorter day or a lighter load is scaled.
     """
 
     athlete: str
     as_written: bool
     blocks: tuple[VersionBlock, ...]
-    cautions: tuple[str, ...] = ()
-    needs_coach: tuple[str, ...] = ()
+    cautions: tuple[Caution, ...] = ()
+    needs_coach: tuple[NeedsCoach, ...] = ()
+
+
+class Withheld(Value):
+    """No version today, for the athlete's own sake: `screening` until cleared, `sick` until well."""
+
+    athlete: str
+    because: Literal["screening", "sick"]
+
+
+class Pin(Value):
+    """A standing choice for one line: only options that match every field that is set are left.
+
+    `line` counts from 1 in `part` of the block. A pin that nothing safe matches is not followed.
+    """
+
+    block: int
+    line: int
+    part: Literal["buy_in", "lines", "cash_out"] = "lines"
+    movement: str | None = None
+    variant: str | None = None
+    implement: str | None = None
+    load_kg: Decimal | None = None
+
+
+class Orders(Value):
+    """What was decided beside the session: standing choices, and last time's lines for steadiness.
+
+    `heavier`: the coach allows more than written. `volume_first`: fewer repetitions are an option at once.
+    """
+
+    pins: tuple[Pin, ...] = ()
+    last: tuple[VersionLine, ...] = ()
+    heavier: bool = False
+    volume_first: bool = False
 
 
 class Ask(StrEnum):
@@ -114,3 +182,42 @@ class Question(Value):
     movement: str | None = None
     variant: str | None = None
     load_kg: Decimal | None = None
+
+
+class GroupLine(Value):
+    """How one line lands on the group: how many athletes per largest change, and who has nothing at all."""
+
+    block: int
+    line: int
+    written: str
+    as_written: int = 0
+    load: int = 0
+    implement: int = 0
+    variant: int = 0
+    movement: int = 0
+    amount: int = 0
+    rest: int = 0
+    nobody: tuple[str, ...] = ()
+
+
+class Say(Value):
+    """One thing worth saying aloud to the group: `names` need it on this line, `of` athletes are training.
+
+    NOT_OWNED, LIMIT, SPACE, SKILL, TOO_HEAVY and TOO_LIGHT as in Because; `about` likewise.
+    """
+
+    block: int
+    line: int
+    written: str
+    because: Because
+    about: str | None = None
+    names: tuple[str, ...]
+    of: int
+
+
+class GroupView(Value):
+    """A session on the whole group. `withheld`: who trains not at all today."""
+
+    lines: tuple[GroupLine, ...]
+    say: tuple[Say, ...] = ()
+    withheld: tuple[Withheld, ...] = ()

@@ -1,0 +1,77 @@
+"""One athlete as scaling sees them: ability, equipment, barriers and how hard it may get."""
+
+from decimal import Decimal
+from typing import NamedTuple
+
+from core.athletes.values import Profile, Screening
+from core.movements.lookup import Catalogue
+from core.movements.values import Variant
+from core.scaling.barriers import Barrier, barrier_of
+from core.scaling.capacity import Ability, Capacity
+from core.scaling.gear import gear_of
+from core.scaling.intent import LIGHT_DUTY, Window
+from core.scaling.plan import LinePlan, Way
+from core.scaling.values import Because
+
+
+class Support(NamedTuple):
+    """What a variant leans on. `there` is False where something it needs is missing."""
+
+    implement: str | None = None
+    height_cm: Decimal | None = None
+    there: bool = True
+
+
+class Athlete:
+    """A profile with everything that is worked out from it once."""
+
+    def __init__(self, profile: Profile, catalogue: Catalogue, year: int | None = None) -> None:
+        self.profile = profile
+        self.catalogue = catalogue
+        self.capacity = Capacity(profile, catalogue, year)
+        self.gear = gear_of(profile.equipment or ())
+        self.pair = profile.meant_pair
+        # Nobody is prescribed more than moderate before the screening.
+        self.light_duty = profile.screening in {None, Screening.MODERATE}
+        self._barriers: dict[str, Barrier | None] = {}
+
+    @property
+    def body_mass_kg(self) -> float:
+        return self.capacity.body_mass_kg
+
+    def ability(self, way: Way) -> Ability:
+        return self.capacity.of(way.movement, way.variant, way.id)
+
+    def window(self, plan: LinePlan) -> Window:
+        """What a set of this line is meant to cost this athlete."""
+        meant = plan.windows[self.pair - 1]
+        return meant.under(LIGHT_DUTY) if self.light_duty else meant
+
+    def barrier(self, way: Way) -> Barrier | None:
+        """What rules a way out, whatever its load."""
+        if way.id not in self._barriers:
+            self._barriers[way.id] = self._find_barrier(way)
+        return self._barriers[way.id]
+
+    def support(self, variant: Variant) -> Support:
+        """What is there to lean on or hang from, at its height."""
+        if not variant.needs:
+            return Support()
+        if not all(self.gear.has(thing) for thing in variant.needs):
+            return Support(there=False)
+        thing = variant.needs[0]
+        return Support(thing, self._height_cm(thing) if variant.body_share.by_height else None)
+
+    def improvised(self, implement: str) -> bool:
+        return self.catalogue.implement(implement).improvised
+
+    def _height_cm(self, thing: str) -> Decimal | None:
+        told = self.gear.height_cm(thing)
+        usual = self.catalogue.implement(thing).height_cm
+        return told if told is not None else Decimal(str(usual.value)) if usual else None
+
+    def _find_barrier(self, way: Way) -> Barrier | None:
+        found = barrier_of(self.profile, way.movement, way.variant)
+        if found is None and way.variant.skill and not self.capacity.has_shown(way.id):
+            return Barrier(Because.SKILL, way.movement.id)
+        return found

@@ -1,0 +1,70 @@
+"""What is really there: which loads of which implement, and which heights to lean on."""
+
+from collections import defaultdict
+from decimal import Decimal
+from functools import lru_cache
+from typing import NamedTuple
+
+from core.athletes.values import Equipment
+
+# A backpack or jug is filled to a stated weight in these steps, from the weight of a nearly empty one.
+FILL_STEP_KG = Decimal("0.5")
+EMPTY_KG = Decimal("1.0")
+
+
+class Load(NamedTuple):
+    """A load that exists. `thing`: the adjustable or fillable it takes, which has one setting per block."""
+
+    kg: Decimal
+    thing: int | None = None
+
+
+class Gear:
+    """An athlete's equipment, made ready for looking up."""
+
+    def __init__(self, equipment: tuple[Equipment, ...]) -> None:
+        self._owned = {thing.implement for thing in equipment}
+        self._heights = {
+            thing.implement: thing.height_cm for thing in equipment if thing.height_cm is not None
+        }
+        self._loads: dict[tuple[str, int], tuple[Load, ...]] = {}
+        self._equipment = equipment
+
+    def has(self, implement: str) -> bool:
+        return implement in self._owned
+
+    def height_cm(self, implement: str) -> Decimal | None:
+        """Height as the athlete told it, if they did."""
+        return self._heights.get(implement)
+
+    def loads(self, implement: str, count: int) -> tuple[Load, ...]:
+        """Every load that `count` of this implement can have at once, the heaviest first."""
+        if (implement, count) not in self._loads:
+            self._loads[implement, count] = self._find(implement, count)
+        return self._loads[implement, count]
+
+    def _find(self, implement: str, count: int) -> tuple[Load, ...]:
+        fixed: defaultdict[Decimal, int] = defaultdict(int)
+        found: list[Load] = []
+        for place, thing in enumerate(self._equipment):
+            if thing.implement != implement:
+                continue
+            for kg in thing.loads_kg:
+                fixed[kg] += thing.each
+            if thing.to_kg is not None and thing.each >= count:
+                found += (Load(kg, place) for kg in _settings(thing))
+        found += (Load(kg) for kg, owned in fixed.items() if owned >= count)
+        return tuple(sorted(found, key=lambda load: (-load.kg, load.thing is not None, load.thing or 0)))
+
+
+def _settings(thing: Equipment) -> list[Decimal]:
+    assert thing.to_kg is not None
+    step = thing.step_kg or FILL_STEP_KG
+    start = EMPTY_KG if thing.from_kg is None else thing.from_kg
+    return [start + step * n for n in range(int((thing.to_kg - start) / step) + 1)]
+
+
+@lru_cache(maxsize=4096)
+def gear_of(equipment: tuple[Equipment, ...]) -> Gear:
+    """The same equipment is looked through once."""
+    return Gear(equipment)

@@ -1,0 +1,94 @@
+"""A chosen option, as the line of a version."""
+
+from core.measures import AmountUnit
+from core.movements.values import Hold
+from core.scaling.athlete import Athlete
+from core.scaling.options import FEWER, Option
+from core.scaling.plan import AS_WRITTEN, OTHER_IMPLEMENT, OTHER_LOAD, OTHER_VARIANT, LinePlan, Way
+from core.scaling.values import Change, Reason, VersionLine
+
+BY_DISTANCE = {
+    AS_WRITTEN: Change.NONE,
+    OTHER_LOAD: Change.LOAD,
+    OTHER_IMPLEMENT: Change.IMPLEMENT,
+    OTHER_VARIANT: Change.VARIANT,
+}
+
+
+def change_of(option: Option) -> Change:
+    """The largest change of an option against what was written."""
+    if option.way is None:
+        return Change.REST
+    if option.distance >= FEWER:
+        return Change.AMOUNT
+    return BY_DISTANCE.get(option.distance, Change.MOVEMENT)
+
+
+def line_of(number: int, plan: LinePlan, option: Option, athlete: Athlete, reason: Reason) -> VersionLine:
+    """The line that an athlete is shown."""
+    if option.way is None:
+        return _rest(number, plan, reason)
+    way, fit = option.way, option.fit
+    counted = way.unit is AmountUnit.REPS and fit.unbroken is not None
+    return VersionLine(
+        line=number,
+        written=plan.written,
+        movement=way.movement.id,
+        variant=way.variant.id,
+        implement=option.implement,
+        count=_count(option.hold),
+        load_kg=option.load.kg if option.load else None,
+        load_moved_kg=option.moved_kg,
+        height_cm=option.height_cm,
+        amount=_amount(plan, way, option),
+        scheme=_scheme(plan, option),
+        unit=way.unit,
+        per_side=way.per_side,
+        unbroken=fit.unbroken if counted else None,
+        set_cost=fit.cost if counted else None,
+        cost_window=tuple(athlete.window(plan)) if counted else None,
+        change=change_of(option),
+        reason=reason,
+    )
+
+
+def is_same(option: Option, line: VersionLine) -> bool:
+    """Whether an option is what a line was last time."""
+    if option.way is None:
+        return line.change is Change.REST
+    return (
+        option.way.movement.id == line.movement
+        and option.way.variant.id == line.variant
+        and option.implement == line.implement
+        and (option.load.kg if option.load else None) == line.load_kg
+    )
+
+
+def _rest(number: int, plan: LinePlan, reason: Reason) -> VersionLine:
+    written = plan.ways[0]
+    return VersionLine(
+        line=number,
+        written=plan.written,
+        movement=written.movement.id,
+        variant=written.variant.id,
+        amount=None,
+        unit=written.unit,
+        change=Change.REST,
+        reason=reason,
+    )
+
+
+def _count(hold: Hold | None) -> int | None:
+    return hold.count if hold else None
+
+
+def _amount(plan: LinePlan, way: Way, option: Option) -> float | None:
+    if option.build_up or plan.scheme or way.amount is None:
+        return None
+    return way.amount if option.part == 1 else float(round(way.amount * option.part))
+
+
+def _scheme(plan: LinePlan, option: Option) -> tuple[int, ...]:
+    if option.build_up or not plan.scheme:
+        return ()
+    return tuple(max(1, int(reps * option.part + 1e-9)) for reps in plan.scheme)

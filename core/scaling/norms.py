@@ -1,0 +1,61 @@
+"""What is expected of somebody nobody knows: wide, and by sex and age where norms are published."""
+
+from math import log
+from typing import NamedTuple
+
+from core.athletes.values import Profile, Sex
+from core.movements.values import Pattern
+
+
+class Expected(NamedTuple):
+    """ln of S over body mass for the pattern's reference, and how far people spread around it."""
+
+    log_strength: float
+    spread: float
+
+
+# kg. Estimates; a skipped body mass is never shown, and only widens what is said.
+BODY_MASS = {Sex.MALE: 80.0, Sex.FEMALE: 66.0, None: 72.0}
+UNKNOWN_MASS_SPREAD = 0.15
+
+# S over body mass of an adult of 20-29, (men, women). Pushing on the floor follows the Canadian Standardized
+# Test of Fitness, reprinted by ACSM: the middle of "good" is 25 push-ups for men and 18 from the knees for
+# women of that age; with k = 40 that is 0.64 x 65/40 and 0.49 x 58/40. The others are estimates.
+STRENGTH: dict[Pattern, tuple[float, float]] = {
+    Pattern.HORIZONTAL_PUSH: (1.04, 0.71),
+    Pattern.SQUAT: (1.60, 1.45),
+    Pattern.HINGE: (1.50, 1.20),
+    Pattern.LUNGE: (1.45, 1.30),
+    Pattern.VERTICAL_PUSH: (0.60, 0.40),
+    Pattern.HORIZONTAL_PULL: (0.95, 0.70),
+    Pattern.VERTICAL_PULL: (1.05, 0.80),
+}
+OTHER = (1.0, 0.85)
+
+# The same test's norms put two thirds of men between 17 and 36: 0.17 in ln S. Other patterns: estimates.
+SPREAD = 0.22
+UNKNOWN_SEX_SPREAD = 0.15
+
+# ln S lost per year after 25: the middle of "good" for men falls from 25 (20-29) to 11-12 (50-59).
+LOSS_PER_YEAR = 0.0078
+YOUNG = 25
+UNKNOWN_AGE = 35
+
+
+def body_mass(profile: Profile) -> float:
+    """Body mass in kg, the usual one where it was not told."""
+    return float(profile.body_mass_kg) if profile.body_mass_kg else BODY_MASS[profile.sex]
+
+
+def expected(pattern: Pattern, profile: Profile, year: int | None = None) -> Expected:
+    """What an athlete of this sex and age is expected to move in a pattern."""
+    men, women = STRENGTH.get(pattern, OTHER)
+    by_sex = {Sex.MALE: log(men), Sex.FEMALE: log(women), None: (log(men) + log(women)) / 2}
+    spread = SPREAD if profile.sex else SPREAD + UNKNOWN_SEX_SPREAD
+    return Expected(by_sex[profile.sex] - LOSS_PER_YEAR * max(0, _age(profile, year) - YOUNG), spread)
+
+
+def _age(profile: Profile, year: int | None) -> int:
+    if profile.birth_year is None or year is None:
+        return UNKNOWN_AGE
+    return year - profile.birth_year

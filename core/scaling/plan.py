@@ -1,0 +1,190 @@
+"""What a session asks of everybody, worked out once: each line's amount, load, window and stand-ins."""
+
+from decimal import Decimal
+from functools import lru_cache
+from math import exp
+from typing import NamedTuple
+
+from core.athletes.values import Profile, Sex
+from core.measures import AmountUnit
+from core.movements.lookup import Catalogue
+from core.movements.values import Hold, Movement, Variant
+from core.scaling.demand import body_share, load_moved
+from core.scaling.intent import Window, paired_window, ruled_window, usual_window
+from core.scaling.norms import BODY_MASS, expected
+from core.sessions.values import Block, Line, Session
+
+AS_WRITTEN = 0
+OTHER_LOAD = 1
+OTHER_IMPLEMENT = 2
+OTHER_VARIANT = 3
+OTHER_PATTERN = 5
+
+ROUND_SECONDS_TO = 5
+ROUND_METRES_TO = 10
+
+# Whom the first and the second load of a written pair are meant for, unless an athlete says otherwise.
+PAIR = (Sex.MALE, Sex.FEMALE)
+
+Amount = float | None
+
+
+class Way(NamedTuple):
+    """One variant that a line could be done in. `distance`: 0 the written one, 3-5 as the graph says.
+
+    `amount` as it would stand in the version, in `unit`; `set_amount` what one side works in one set,
+    None where no count applies.
+    """
+
+    id: str
+    movement: Movement
+    variant: Variant
+    distance: int
+    unit: AmountUnit
+    per_side: bool
+    amount: Amount
+    set_amount: Amount
+
+
+class LinePlan(NamedTuple):
+    """A line for everybody. `ways[0]` is what is written; `windows` are meant for the two loads of a pair."""
+
+    line: Line
+    written: str
+    ways: tuple[Way, ...]
+    hold: Hold | None
+    loaded: bool
+    windows: tuple[Window, Window]
+    scheme: tuple[int, ...] = ()
+
+    def load_kg(self, pair: int) -> Decimal | None:
+        """The written load that is meant, per implement; None where the coach wrote none."""
+        loads = self.line.loads_kg
+        return loads[min(pair, len(loads)) - 1] if loads else None
+
+
+class BlockPlan(NamedTuple):
+    """A block's sections: buy-in, lines, cash-out."""
+
+    block: Block
+    buy_in: tuple[LinePlan, ...]
+    lines: tuple[LinePlan, ...]
+    cash_out: tuple[LinePlan, ...]
+
+    @property
+    def sections(self) -> tuple[tuple[LinePlan, ...], ...]:
+        return self.buy_in, self.lines, self.cash_out
+
+
+@lru_cache(maxsize=256)
+def plan_of(session: Session, catalogue: Catalogue) -> tuple[BlockPlan, ...]:
+    """A session made ready. Raises UnknownMovement for a line that the catalogue doesn't know."""
+    return tuple(
+        BlockPlan(
+            block,
+            *(
+                tuple(_plan_line(block, line, catalogue, once=once) for line in lines)
+                for lines, once in ((block.buy_in, True), (block.lines, False), (block.cash_out, True))
+            ),
+        )
+        for block in session.blocks
+    )
+
+
+def _plan_line(block: Block, line: Line, catalogue: Catalogue, *, once: bool) -> LinePlan:
+    if once:
+        block = block.model_copy(update={"scheme": (), "rounds": 1})
+    movement = catalogue.movement(line.movement)
+    variant = next((v for v in movement.variants if v.id == line.variant), movement.variants[0])
+    written = _way(block, line, (movement, variant), (movement, variant), AS_WRITTEN)
+    hold = written_hold(line, variant)
+    loaded = bool(variant.holds)
+    ways = (written, *_other_ways(block, line, written, catalogue, loaded=loaded))
+    return LinePlan(
+        line, line.written, ways, hold, loaded, _windows(block, line, written, hold), block.scheme
+    )
+
+
+def written_hold(line: Line, variant: Variant) -> Hold | None:
+    """The hold that the coach means: with the named implement and count where there are such."""
+    fitting = [
+        hold
+        for hold in variant.holds
+        if line.implement in {None, hold.implement} and line.count in {None, hold.count}
+    ]
+    return next(iter(fitting or variant.holds), None)
+
+
+def _other_ways(block: Block, line: Line, written: Way, catalogue: Catalogue, *, loaded: bool) -> list[Way]:
+    ways = []
+    for reach in catalogue.reachable(written.id):
+        movement, variant = catalogue.variant(reach.id)
+        if loaded or not _is_harder(movement, variant, written):
+            ways.append(
+                _way(block, line, (movement, variant), (written.movement, written.variant), reach.distance)
+            )
+    return ways
+
+
+def _is_harder(movement: Movement, variant: Variant, written: Way) -> bool:
+    """An unloaded line is never made harder unless asked: neither by a weight nor by a variant."""
+    if movement.pattern is not written.movement.pattern:
+        return False
+    return bool(variant.holds) or _own_effort(variant) > 1.01 * _own_effort(written.variant)
+
+
+def _own_effort(variant: Variant) -> float:
+    return body_share(variant.body_share) / variant.ratio.value
+
+
+def _way(
+    block: Block, line: Line, to: tuple[Movement, Variant], written: tuple[Movement, Variant], distance: int
+) -> Way:
+    movement, variant = to
+    amount = max(block.scheme) if block.scheme else line.amount
+    unit, sides = movement.unit_of(variant), movement.sides_of(variant)
+    per_side = line.per_side and sides != "both"
+    if amount is not None:
+        both_sides = amount * 2 if line.per_side and not per_side else amount
+        amount = _carried(both_sides, written, (movement, variant))
+    one_side = sides != "both" and not per_side and line.side not in {"left", "right"}
+    counted = None if amount is None or movement.k is None else amount / 2 if one_side else amount
+    return Way(f"{movement.id}/{variant.id}", movement, variant, distance, unit, per_side, amount, counted)
+
+
+def _carried(amount: float, written: tuple[Movement, Variant], to: tuple[Movement, Variant]) -> float:
+    """The amount in the unit of a stand-in: the same where the unit is the same, else by its time."""
+    (movement, variant), (other, stand_in) = written, to
+    unit = other.unit_of(stand_in)
+    if unit is movement.unit_of(variant):
+        return amount
+    wanted = amount * variant.seconds.value / stand_in.seconds.value
+    step = {AmountUnit.SECONDS: ROUND_SECONDS_TO, AmountUnit.METRES: ROUND_METRES_TO}.get(unit, 1)
+    return float(max(step, step * round(wanted / step)))
+
+
+def _windows(block: Block, line: Line, written: Way, hold: Hold | None) -> tuple[Window, Window]:
+    usual = usual_window(block)
+    if written.set_amount is None:
+        return usual, usual
+    ruled = ruled_window(block, line, written.set_amount)
+    if ruled is not None:
+        return ruled, ruled
+    if len(line.loads_kg) < len(PAIR) or hold is None:
+        return usual, usual
+    first, second = (
+        _reference_cost(written, hold, load, sex) for load, sex in zip(line.loads_kg, PAIR, strict=False)
+    )
+    return paired_window(usual, first), paired_window(usual, second)
+
+
+def _reference_cost(written: Way, hold: Hold, load_kg: Decimal, sex: Sex) -> float:
+    """What the written amount costs a trained reference athlete: the norm of the sex, a good step above."""
+    assert written.movement.k is not None
+    assert written.set_amount is not None
+    mass = BODY_MASS[sex]
+    norm = expected(written.movement.pattern, Profile(name="reference", sex=sex))
+    strength = exp(norm.log_strength + norm.spread) * mass * written.variant.ratio.value
+    moved = load_moved(written.variant, mass, hold, float(load_kg))
+    unbroken = written.movement.k.value * (strength / moved - 1)
+    return written.set_amount / max(unbroken, 1.0)

@@ -1,0 +1,180 @@
+"""A session made personal: `version_for`, from first to last (design 6)."""
+
+from collections.abc import Iterable, Sequence
+from decimal import Decimal
+from typing import NamedTuple
+
+from core.athletes.values import Profile, Screening
+from core.movements.lookup import Catalogue
+from core.scaling.athlete import Athlete
+from core.scaling.choice import Candidate, Section, choose
+from core.scaling.lines import is_same, line_of
+from core.scaling.options import Option, options_of
+from core.scaling.plan import BlockPlan, LinePlan, plan_of
+from core.scaling.reasons import reason_for
+from core.scaling.values import (
+    Because,
+    Caution,
+    Change,
+    NeedsCoach,
+    Orders,
+    Pin,
+    Reason,
+    Version,
+    VersionBlock,
+    VersionLine,
+    Withheld,
+)
+from core.sessions.values import Block, Format, Session
+
+NO_ORDERS = Orders()
+NO_LOAD = Decimal(0)
+PARTS = ("buy_in", "lines", "cash_out")
+
+
+def version_for(
+    session: Session, profile: Profile, catalogue: Catalogue, orders: Orders = NO_ORDERS
+) -> Version | Withheld:
+    """The session as this athlete does it; `Withheld` where the screening says stop or they are sick.
+
+    Pure: the same input gives the same version. What is not known yet (None in the profile) counts as not
+    there: no equipment, no limits; before the screening nothing above moderate. The session's date, if it has
+    one, tells the athlete's age. Raises UnknownMovement for a line that the catalogue doesn't know.
+    """
+    if profile.screening is Screening.STOP:
+        return Withheld(athlete=profile.name, because="screening")
+    if profile.today.sick:
+        return Withheld(athlete=profile.name, because="sick")
+    athlete = Athlete(profile, catalogue, session.date.year if session.date else None)
+    blocks = tuple(
+        _version_block(number, plan, athlete, orders)
+        for number, plan in enumerate(plan_of(session, catalogue), 1)
+    )
+    lines = [line for block in blocks for line in block.every_line]
+    return Version(
+        athlete=profile.name,
+        as_written=all(line.change is Change.NONE for line in lines) and not _is_shortened(session, profile),
+        blocks=blocks,
+        cautions=_cautions(profile, lines),
+        needs_coach=tuple(need for block in blocks for need in _needs_coach(block.block, block.every_line)),
+    )
+
+
+class _Row(NamedTuple):
+    """A line with all its options. `pinned`: a standing choice narrowed them."""
+
+    plan: LinePlan
+    options: list[Option]
+    pin: Pin | None
+    followed: bool
+
+
+def _version_block(number: int, plan: BlockPlan, athlete: Athlete, orders: Orders) -> VersionBlock:
+    sections = [
+        [
+            _row(line, athlete, orders, _pin_of(orders, number, part, place))
+            for place, line in enumerate(lines, 1)
+        ]
+        for part, lines in zip(PARTS, plan.sections, strict=True)
+    ]
+    picks = iter(_chosen(plan.block, sections, orders))
+    buy_in, lines, cash_out = (
+        tuple(
+            _version_line(place, row, row.options[next(picks)], athlete) for place, row in enumerate(rows, 1)
+        )
+        for rows in sections
+    )
+    block = plan.block
+    return VersionBlock(
+        block=number,
+        format=block.format,
+        minutes=_minutes(block, athlete.profile),
+        rounds=block.rounds,
+        scheme=block.scheme,
+        cap_s=block.cap_s,
+        scored=block.scored and not athlete.light_duty,
+        buy_in=buy_in,
+        lines=lines,
+        cash_out=cash_out,
+    )
+
+
+def _version_line(place: int, row: _Row, option: Option, athlete: Athlete) -> VersionLine:
+    followed = Reason(because=Because.COACH)
+    reason = followed if row.followed else reason_for(row.plan, option, athlete)
+    return line_of(place, row.plan, option, athlete, reason)
+
+
+def _row(plan: LinePlan, athlete: Athlete, orders: Orders, pin: Pin | None) -> _Row:
+    options = options_of(plan, athlete, orders)
+    matching = [option for option in options if pin and _matches(option, pin)]
+    return _Row(plan, matching or options, pin, followed=bool(matching))
+
+
+def _pin_of(orders: Orders, block: int, part: str, line: int) -> Pin | None:
+    return next((p for p in orders.pins if (p.block, p.part, p.line) == (block, part, line)), None)
+
+
+def _matches(option: Option, pin: Pin) -> bool:
+    if option.way is None:
+        return False
+    facts = (
+        (pin.movement, option.way.movement.id),
+        (pin.variant, option.way.variant.id),
+        (pin.implement, option.implement),
+        (pin.load_kg, option.load.kg if option.load else None),
+    )
+    return all(wanted is None or wanted == there for wanted, there in facts)
+
+
+def _chosen(block: Block, sections: Sequence[Sequence[_Row]], orders: Orders) -> tuple[int, ...]:
+    last = {line.written: line for line in orders.last}
+    return choose(
+        [
+            Section(
+                [[_candidate(option, last.get(row.plan.written)) for option in row.options] for row in rows],
+                ring=rows is sections[1] and _comes_round(block),
+            )
+            for rows in sections
+        ]
+    )
+
+
+def _comes_round(block: Block) -> bool:
+    return block.format is not Format.FOR_TIME or (block.rounds or 1) > 1 or len(block.scheme) > 1
+
+
+def _candidate(option: Option, last: VersionLine | None) -> Candidate:
+    fit = option.fit
+    return Candidate(
+        merit=(int(not option.safe), fit.beyond, option.distance, int(option.out_of_reach), fit.within),
+        held=option.held,
+        fresh=int(last is not None and not is_same(option, last)),
+        thing=option.load.thing if option.load else None,
+        load=option.load.kg if option.load else NO_LOAD,
+    )
+
+
+def _minutes(block: Block, profile: Profile) -> float | None:
+    if block.minutes is None or profile.today.minutes is None:
+        return block.minutes
+    return min(block.minutes, profile.today.minutes)
+
+
+def _is_shortened(session: Session, profile: Profile) -> bool:
+    return any(_minutes(block, profile) != block.minutes for block in session.blocks)
+
+
+def _cautions(profile: Profile, lines: Iterable[VersionLine]) -> tuple[Caution, ...]:
+    used = dict.fromkeys(line.implement for line in lines if line.implement)
+    limits = tuple(Caution(of="limit", id=limit) for limit in profile.limits or ())
+    return limits + tuple(Caution(of="implement", id=implement) for implement in used)
+
+
+def _needs_coach(block: int, lines: Iterable[VersionLine]) -> Iterable[NeedsCoach]:
+    for line in lines:
+        if line.change is Change.REST or line.reason.because in {Because.UNKNOWN_HEAVY, Because.TOO_LIGHT}:
+            reason = line.reason
+            yield NeedsCoach(
+                block=block, line=line.line, written=line.written, because=reason.because, about=reason.about
+            )
