@@ -55,8 +55,10 @@ class LoadRule(Value):
 class Line(Value):
     """Amount, movement and load: `12 goblet squats @ 24/16 kg`.
 
-    `amount` is None under a scheme (the scheme gives it). `loads_kg` holds one load for all or a pair:
-    first and second. `movement` and `variant` are catalogue ids; `written` is the coach's own line.
+    `amount` is None under a scheme (the scheme gives it); `amount_to` is the top of a range (`8-10`), and
+    `second_amount` what the second of a written pair does (`15/12 cal row`). `loads_kg` holds one load for
+    all or a pair: first and second. `movement` and `variant` are catalogue ids; `written` is the coach's
+    own line.
     """
 
     written: str
@@ -65,6 +67,7 @@ class Line(Value):
     implement: str | None = None
     amount: float | None = None
     amount_to: float | None = None
+    second_amount: float | None = None
     unit: AmountUnit = AmountUnit.REPS
     per_side: bool = False
     side: Literal["left", "right", "alternating"] | None = None
@@ -77,7 +80,7 @@ class Line(Value):
 
 
 class Block(Value):
-    """One part of a session. Times in seconds but for `minutes`."""
+    """One part of a session. Times in seconds but for `minutes`. `rounds` counts the sets of a sets block."""
 
     kind: BlockKind = BlockKind.MAIN
     format: Format
@@ -94,6 +97,7 @@ class Block(Value):
     buy_in: tuple[Line, ...] = ()
     cash_out: tuple[Line, ...] = ()
     lines: tuple[Line, ...]
+    notes: str | None = None
 
 
 class Session(Value):

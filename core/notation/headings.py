@@ -1,0 +1,85 @@
+"""What stands before the training itself: headings of blocks, list bullets, date and title."""
+
+import datetime
+import re
+
+from dateutil import parser as dates
+
+from core.sessions.values import BlockKind
+
+_KINDS = {
+    BlockKind.WARM_UP: r"(?:general |specific )?warm(?:ing)?[ \-]?up|activation|movement prep",
+    BlockKind.SKILL: r"skills?(?: work| practice)?|technique(?: work)?",
+    BlockKind.STRENGTH: r"strength(?: work| training)?|lifting",
+    BlockKind.MAIN: r"main(?: part| set| session| block| work| course| event)?|workout|conditioning|finisher",
+    BlockKind.COOL_DOWN: r"cool(?:ing)?[ \-]?down|stretch(?:ing)?",
+}
+_HEADINGS = {
+    kind: re.compile(
+        rf"^[\W_]*(?:part |block )?(?:[a-f1-9][).:]\s*)?(?:{names})(?: [a-f1-9])?(?=[\W_]*$|\s*[:(,;.\-|~]|\s+[0-9])"
+    )
+    for kind, names in _KINDS.items()
+}
+_PART = re.compile(r"^[\W_]*(?:part|block|piece)\s+(?:[a-f]|[1-9])\b\s*[:.)\-]*")
+BULLET = re.compile(
+    r"^\s*(?:[*>~#=|.]+\s*|-+\s*(?![0-9]*\s*$)|[a-f][1-9]?[.)]\s+|[a-f][1-9]:\s+|\[[ x]?\]\s*)+"
+)
+_NUMBERED = re.compile(r"^\s*([0-9]{1,2})[.)]\s+(?=(\S))")
+
+_MONTHS = "jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?"
+_WEEKDAY = r"(?:(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?[ ,.\-]{1,3})?"
+DATE = re.compile(
+    rf"\b{_WEEKDAY}(?:(?P<iso>20[0-9]{{2}}-[01][0-9]-[0-3][0-9])"
+    rf"|(?P<dotted>[0-3]?[0-9]\.[01]?[0-9]\.20[0-9]{{2}})"
+    rf"|(?P<slashed>[0-3]?[0-9]/[0-3]?[0-9]/20[0-9]{{2}})"
+    rf"|(?P<named>[0-3]?[0-9](?:st|nd|rd|th)? (?:of )?(?:{_MONTHS})\.?,? 20[0-9]{{2}}"
+    rf"|(?:{_MONTHS})\.? [0-3]?[0-9](?:st|nd|rd|th)?,? 20[0-9]{{2}}))(?![0-9])"
+)
+
+
+def heading(text: str) -> tuple[BlockKind, int] | None:
+    """Kind of block that a row opens, and where the heading ends."""
+    for kind, pattern in _HEADINGS.items():
+        if match := pattern.search(text):
+            return kind, match.end()
+    return None
+
+
+def part(text: str) -> int:
+    """Where a bare `Part B:` ends; 0 if there is none."""
+    match = _PART.match(text)
+    return match.end() if match else 0
+
+
+def bullet(text: str, ordinal: int) -> tuple[int, int]:
+    """Where a bullet ends, and the number of a numbered list (`1.`, `2)`), `ordinal` being the one before.
+
+    A number is a bullet only if it counts on or an amount follows: `10. push-ups` are ten.
+    """
+    end = match.end() if (match := BULLET.match(text)) else 0
+    numbered = _NUMBERED.match(text[end:])
+    if numbered and (int(numbered[1]) == ordinal + 1 or numbered[2].isdigit()):
+        return end + numbered.end(), int(numbered[1])
+    return end, 0 if not text.strip() else ordinal
+
+
+def read_date(match: re.Match[str]) -> datetime.date | None:
+    """The date of a `DATE` match; None where it can't be told (`03/04/2026`) or doesn't exist."""
+    try:
+        if match["iso"]:
+            return datetime.date.fromisoformat(match["iso"])
+        if match["dotted"]:
+            return dates.parse(match["dotted"], dayfirst=True).date()
+        if match["named"]:
+            return dates.parse(match["named"].replace(" of ", " ")).date()
+        return _slashed(match["slashed"])
+    except (ValueError, OverflowError):
+        return None
+
+
+def _slashed(text: str) -> datetime.date | None:
+    first, second, year = (int(part) for part in text.split("/"))
+    if first <= 12 and second <= 12 and first != second:
+        return None
+    day, month = (first, second) if second <= 12 else (second, first)
+    return datetime.date(year, month, day)

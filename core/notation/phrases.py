@@ -1,0 +1,267 @@
+"""What coaches type around the lines: formats, rounds, caps, rests, aims. All slang of formats lives here.
+
+A row of the table is a shape and what it says, as facts named like the fields of a `Block`. In a shape a space
+is some space or a hyphen, `_` the same or nothing, and `<word>` one of `PARTS`. The table is read from top to
+bottom, so the longer phrasing of two stands first.
+"""
+
+import re
+from collections.abc import Callable
+from typing import Any, NamedTuple
+
+from core.notation.quantities import COUNT, DURATION, NUMBER, NUMBER_WORDS, seconds
+from core.sessions.values import Aim, Format
+
+Facts = dict[str, Any]
+Match = re.Match[str]
+
+# A bare number counts minutes, but only where no thing to count follows (`AMRAP: 12 burpees`).
+_BARE_MINUTES = (
+    r"[0-9]{1,3}(?:\.[0-9])?m?(?![0-9a-z.:/@%]|-[0-9a-z]"
+    r"|\s+(?!of\b|with\b|for\b|in\b|rest|then\b|cap|tc\b|aim|target|goal|as\b)[a-z0-9@])"
+)
+_WORDS = "|".join(word for word in NUMBER_WORDS if " " not in word)
+
+PARTS = {
+    "n": rf"(?<![0-9.:/\-])(?P<n>{COUNT}|\b(?:{_WORDS})\b)",
+    "minutes": rf"(?P<time>{DURATION}|{_BARE_MINUTES})",
+    "dur": rf"(?<![0-9.:\-])(?P<time>{DURATION})",
+    "work": rf"(?<![0-9.:\-])(?P<work>{DURATION}|[0-9]{{1,3}})",
+    "off": rf":?(?P<off>{DURATION}|[0-9]{{1,3}})",
+    "lo": rf"(?P<lo>{NUMBER})",
+    "hi": rf"(?P<hi>{NUMBER})",
+    "lotime": rf"(?P<lo>{DURATION}|{NUMBER}(?=\s?(?:-|to)))",
+    "hitime": rf"(?P<hi>{DURATION})",
+    "scheme": rf"(?<![0-9./\-])(?P<s>{COUNT}(?:\s?-\s?{COUNT}){{2,30}})(?![0-9./]|-[0-9x])",
+    "to": r"\s?(?:-|to|or)\s?",
+    "is": r"[\s:,=\-]{0,4}",
+    "rounds": r"(?:rounds?|rds?|rnds?|times through)\b",
+    "amrap": r"(?:amraps?|as many (?:rounds|reps|sets)(?:\s?(?:and|or|&|/|\+)\s?(?:reps|rounds))? as "
+    r"(?:possible|you can)|max(?:imum)? rounds)",
+    "fast": r"(?:for time|against the clock|as fast as (?:possible|you can))",
+    "of": r"(?:\s?\bof\b)?",
+    "between": r"(?:\s(?:in\s)?(?:between|after|b/w|btw)(?:\s(?:each|every|the|all|your))?"
+    r"(?:\s(?:rounds?|rds?|sets?|efforts?|intervals?|runs?)\b)?"
+    r"|\s(?:each|every|per) (?:round|set|effort|interval)\b)?",
+    "aim": r"\b(?:aim(?:ing)?|target|goal)\b(?:\s(?:is|score|time|for|about|around|to get)\b){0,3}",
+    "below": r"(?P<side>sub|under|below|less than|faster than|at most|up to)",
+    "above": r"(?P<side>at least|more than|over|above)",
+}
+
+
+class Phrase(NamedTuple):
+    pattern: re.Pattern[str]
+    facts: Callable[[Match], Facts]
+
+
+def phrase(shape: str, facts: Callable[[Match], Facts]) -> Phrase:
+    """A row of the table; ready-made parts come in only after spaces have got their meaning."""
+    spaced = shape.replace(" ", r"[\s\-]{1,3}").replace("_", r"[\s\-]{0,3}")
+    return Phrase(re.compile(re.sub(r"(?<!\?P)<([a-z]+)>", lambda part: PARTS[part[1]], spaced)), facts)
+
+
+def number(text: str) -> int:
+    """`4` or `four`."""
+    return NUMBER_WORDS[text] if text in NUMBER_WORDS else int(text)
+
+
+def minutes(text: str) -> float:
+    """`12`, `12m`, `12 min` or `12:00`."""
+    bare = re.fullmatch(r"([0-9.]+)m?", text.strip())
+    return float(bare[1]) if bare else seconds(text) / 60
+
+
+def says(**facts: Any) -> Callable[[Match], Facts]:
+    return lambda _: dict(facts)
+
+
+def _amrap(match: Match) -> Facts:
+    return {"format": Format.AMRAP, "minutes": minutes(match["time"])}
+
+
+def _rounds(match: Match) -> Facts:
+    return {"rounds": number(match["n"])}
+
+
+def _sets(match: Match) -> Facts:
+    return {"format": Format.SETS, "rounds": number(match["n"])}
+
+
+def _rounds_for_time(match: Match) -> Facts:
+    return {"format": Format.FOR_TIME, "rounds": number(match["n"])}
+
+
+def _cap(match: Match) -> Facts:
+    return {"cap_s": minutes(match["time"]) * 60}
+
+
+def _rest(match: Match) -> Facts:
+    return {"rest_s": seconds(match["time"])}
+
+
+def _within(match: Match) -> Facts:
+    return {"minutes": minutes(match["time"])}
+
+
+def _team(match: Match) -> Facts:
+    return {"team": number(match["n"])}
+
+
+def _minutely(match: Match) -> Facts:
+    return {"format": Format.INTERVALS, "every_s": 60.0 * float(match["every"] or 1)}
+
+
+def _minutely_for(match: Match) -> Facts:
+    return _minutely(match) | _within(match)
+
+
+def _every(match: Match) -> Facts:
+    return {"format": Format.INTERVALS, "every_s": seconds(match["work"])}
+
+
+def _every_for(match: Match) -> Facts:
+    return _every(match) | _within(match)
+
+
+def _every_times(match: Match) -> Facts:
+    return _every(match) | _rounds(match)
+
+
+def _on_off(match: Match) -> Facts:
+    work, off = (float(text) if text.isdigit() else seconds(text) for text in match.group("work", "off"))
+    return {"format": Format.INTERVALS, "work_s": work, "rest_s": off, "every_s": work + off}
+
+
+def _heaviest(match: Match) -> Facts:
+    """`amount` goes to the line: a heavy single is one repetition."""
+    words = {"s": 1, "d": 2, "t": 3}
+    return {"format": Format.MAX_LOAD, "amount": words.get(match["n"][:1]) or int(match["n"] or 1)}
+
+
+def _scheme(match: Match) -> Facts:
+    return {"scheme": tuple(int(part) for part in re.findall("[0-9]+", match["s"]))}
+
+
+def _ladder(match: Match) -> Facts:
+    first, second, last = (int(text) if text else None for text in match.group("a", "b", "z"))
+    assert first is not None and last is not None  # noqa: PT018 - the pattern has both
+    step = second - first if second is not None else (1 if last > first else -1)
+    if step == 0 or (last - first) % step or not 2 <= (last - first) // step < 50:
+        return {}
+    return {"scheme": tuple(range(first, last + (1 if step > 0 else -1), step))}
+
+
+def _aim(of: str, low: float | None, high: float | None) -> Facts:
+    upside_down = low is not None and high is not None and low > high
+    return {} if upside_down else {"aim": Aim.model_validate({"of": of, "low": low, "high": high})}
+
+
+def _aim_count(match: Match) -> Facts:
+    low = float(match["lo"])
+    if match["more"]:
+        return _aim(_aim_of(match), low, None)
+    return _aim(_aim_of(match), low, float(match["hi"] or low))
+
+
+def _aim_of(match: Match) -> str:
+    return "unbroken" if match["what"].startswith("unbroken") else "score"
+
+
+def _aim_below(match: Match) -> Facts:
+    return _aim("score", None, _count_or_seconds(match))
+
+
+def _aim_above(match: Match) -> Facts:
+    return _aim("score", _count_or_seconds(match), None)
+
+
+def _count_or_seconds(match: Match) -> float:
+    return float(match["lo"]) if match["lo"] else seconds(match["time"])
+
+
+def _aim_time(match: Match) -> Facts:
+    low, high = match["lo"].strip(), (match["hi"] or match["lo"]).strip()
+    unit = " min" if ":" in high else re.sub("[0-9.]", "", high)
+    return _aim("score", seconds(low + unit if re.fullmatch(NUMBER, low) else low), seconds(high))
+
+
+def _aim_effort(match: Match) -> Facts:
+    low, high = float(match["lo"]), float(match["hi"] or match["lo"])
+    return _aim("effort", low, high) if high <= 10 else {}
+
+
+PHRASES: tuple[Phrase, ...] = (
+    # aims first: they too count rounds and minutes
+    phrase(r"<aim><is>(?:effort|rpe)<is><lo>(?:<to><hi>)?(?:\s?/\s?10|(?![0-9]))", _aim_effort),
+    phrase(r"<aim><is><below>\s?(?:<dur>|<lo>_(?:<rounds>|reps?\b))", _aim_below),
+    phrase(r"<aim><is><above>\s?(?:<dur>|<lo>_(?:<rounds>|reps?\b))", _aim_above),
+    phrase(
+        r"<aim><is><lo>(?:<to><hi>)?(?P<more>\s?(?:\+|or more))?"
+        r"_(?P<what>(?:complete |full )?<rounds>|reps?\b|unbroken(?: reps)?\b)",
+        _aim_count,
+    ),
+    phrase(r"<aim><is><lotime>(?:<to><hitime>)?(?![0-9])(?!<to>[0-9])", _aim_time),
+    phrase(r"\bsub _<dur>", lambda match: _aim("score", None, seconds(match["time"]))),
+    # without a score
+    phrase(r"\bnot (?:for|against) (?:time|the clock)\b", says(format=Format.QUALITY)),
+    phrase(r"\bfor (?:quality|good form|form)\b", says(format=Format.QUALITY)),
+    phrase(
+        r"\b(?:not (?:for (?:a )?)?scored?|no scores?|unscored|don't score(?: it| this)?)\b",
+        says(scored=False),
+    ),
+    # the heaviest of the day
+    phrase(
+        r"\b(?:find|build_(?:up )?to|work_(?:up )?to|establish|test|hit) (?:an? |your |today's )?(?:new )?"
+        r"(?:heavy|max(?:imum|imal)?|top)(?: set of)?_(?P<n>singles?\b|doubles?\b|triples?\b|[0-9]{0,2})(?: reps?\b)?<of>",
+        _heaviest,
+    ),
+    phrase(
+        r"(?:\b(?:find|test|hit|build to|work to) )?(?:an? |your )?(?<!of.)(?<!%.)(?<!%)(?P<n>[0-9]{1,2})_(?:rm|rep max)\b<of>",
+        _heaviest,
+    ),
+    # intervals
+    phrase(r"\be(?P<every>[1-9]?)mom\b<is>(?:for |of |x )?<minutes>", _minutely_for),
+    phrase(r"<minutes>_(?:an? )?\be(?P<every>[1-9]?)mom\b", _minutely_for),
+    phrase(r"\be(?P<every>[1-9]?)mom\b", _minutely),
+    phrase(r"\bevery (?P<every>)minute(?: on the minute)?\b<is>(?:for |x )<minutes>", _minutely_for),
+    phrase(r"<minutes>_:?_every (?P<every>)minute(?: on the minute)?\b", _minutely_for),
+    phrase(r"\bevery (?P<every>)minute(?: on the minute)?\b", _minutely),
+    phrase(r"\bevery <work><is>for <n> ?<rounds>", _every_times),
+    phrase(r"\bevery <work><is>for <minutes>", _every_for),
+    phrase(r"\bevery <work><is>x ?<n>(?: <rounds>| sets\b)?(?![0-9.])", _every_times),
+    phrase(r"\bevery <work>", _every),
+    phrase(
+        r":?<work>_(?:on|(?:of )?work)?[\s/,:\-]{0,3}<off>_(?:off|(?:of )?rest)\b(?! between| after)", _on_off
+    ),
+    # rests and caps before bare durations mean anything else
+    phrase(
+        r"(?:with )?(?:a )?\b(?:rest|recover|recovery|pause|break)\b(?: for| of)?<is><dur>(?!<to>[0-9])<between>",
+        _rest,
+    ),
+    phrase(r"(?:with )?(?:a )?<dur>_(?:of )?(?:rest|recovery|pause|break)\b<between>", _rest),
+    phrase(r"\b(?:time_cap|cap(?:ped)?|tc|time_limit)\b(?: at| of| is)?<is><minutes>", _cap),
+    phrase(r"<dur>_(?:time_)?(?:cap|tc|limit)\b", _cap),
+    # as many rounds as possible
+    phrase(r"\b<amrap><is>(?:in |of |for |within |x )?<minutes><of>", _amrap),
+    phrase(r"\b(?:in |for )?<dur>(?: of| to (?:do|get))?[\s:,\-]{0,3}(?:an? )?<amrap><of>", _amrap),
+    phrase(r"(?<![0-9.:\-])(?P<time>[0-9]{1,3}) <amrap><of>", _amrap),
+    phrase(r"\b<amrap>\b<of>", says(format=Format.AMRAP)),
+    # as fast as possible
+    phrase(r"<n>_x?_<rounds><is>(?:<fast>|ft\b)<of>", _rounds_for_time),
+    phrase(r"<n>_rft\b<of>", _rounds_for_time),
+    phrase(r"<fast><is><n>_<rounds><of>", _rounds_for_time),
+    phrase(r"\b(?:<fast>|rft\b)(?: complete)?<of>", says(format=Format.FOR_TIME)),
+    # schemes and rounds
+    phrase(
+        r"(?<![0-9.\-])(?P<a>[0-9]{1,3})-(?P<b>[0-9]{1,3})-(?:[0-9]{1,3}-){0,5}\.\.\.-?(?P<z>[0-9]{1,3})(?![0-9])<of>",
+        _ladder,
+    ),
+    phrase(r"(?<![0-9.\-])(?P<a>[0-9]{1,3})(?P<b>) (?:down |up )to (?P<z>[0-9]{1,3})(?![0-9])<of>", _ladder),
+    phrase(r"(?<!tempo.)<scheme>(?: reps?(?: each)?\b)?<of>(?! tempo)", _scheme),
+    phrase(r"<n> ?x? ?<rounds><of>", _rounds),
+    phrase(r"\b(?:repeat|complete|do this) x?_<n> ?(?:times|x)\b", _rounds),
+    phrase(r"<n> sets\b(?! of| x| ?[0-9])", _sets),
+    phrase(r"\b(?:in|as) pairs\b|\bwith a partner\b", says(team=2)),
+    phrase(r"\b(?:in )?teams? of <n>", _team),
+    phrase(r"\b(?:in|for|within) <minutes>", _within),
+)

@@ -1,0 +1,244 @@
+"""One row of a coach's text: its heading, its facts, its pieces of lines, its notes, and what was not understood."""
+
+import re
+from dataclasses import dataclass, field, replace
+
+from rapidfuzz import process
+from rapidfuzz.distance import OSA
+
+from core.measures import MassUnit
+from core.notation.headings import bullet, heading, part
+from core.notation.lines import Piece, complete, completes, read_piece
+from core.notation.names import Lexicon
+from core.notation.phrases import PHRASES, Facts
+from core.notation.text import Row, Strip
+from core.notation.values import Corrected, NotUnderstood
+from core.sessions.values import BlockKind
+
+LONGEST_ROW = 500
+_BRACKETS = re.compile(r"[(\[{]([^()\[\]{}]{1,200})[)\]}]")
+_PARTING = re.compile(
+    r";+|,(?:\s|$)|\s\+\s|:(?=\s|$)|(?<![0-9])\s-\s|\s-\s(?![0-9])|[.!](?:\s|$)|\s\|\s|\s(?:then|into)\s"
+)
+_JOINED = re.compile(r"\s(?:and|&|plus)\s|\s?\+\s?|\s?&\s?")
+_STATION = re.compile(r"((?:\b(?:minutes?|min|station) [1-9]|\b(?:odd|even)(?:\s?min(?:ute)?s?)?)\s?)[:\-=]")
+_WHERE = re.compile(r"^[\W_]*(buy|cash)[ \-]?(?:in|out)\b[\s:;,\-]*")
+_ASIDE = re.compile(
+    r"^[\W_]*(?:notes?|nb|n\.b\.|coach'?s notes?|tip|remember|scaling|options?|equipment)\s?[:\-]\s?(.+)$"
+)
+_LONE_TIME = re.compile(
+    r"^[\W_]*(?:time|duration|clock)?\s?:?\s?([0-9]{1,3})\s?(?:min(?:ute)?s?|'|:00)(?: on the clock)?[\W_]*$"
+)
+_LONE_SCHEME = re.compile(r"^[\W_]*([0-9]{1,3}(?:\s?[,/]\s?[0-9]{1,3}){2,20})(?: reps?)?(?: of)?[\W_]*$")
+_NOTE = "~"
+_ALONE = re.compile(r"[a-z0-9]")
+_VOCABULARY = (
+    "amrap emom rounds round minutes minute seconds reps time rest between target score scored warm strength "
+    "skill cooldown warmup possible every unbroken alternating heavy side each scheme quality"
+).split()
+_TOKEN = re.compile(r"[a-z]{4,20}")
+
+
+@dataclass
+class Reading:
+    """What one row says."""
+
+    row: Row
+    kind: BlockKind | None = None
+    parts: bool = False
+    where: str = "lines"
+    facts: Facts = field(default_factory=dict)
+    pieces: list[Piece] = field(default_factory=list)
+    notes: list[str] = field(default_factory=list)
+    not_understood: list[NotUnderstood] = field(default_factory=list)
+    corrected: list[Corrected] = field(default_factory=list)
+    ordinal: int = 0
+
+    def problem(self, start: int, text: str, guess: str | None = None) -> None:
+        self.not_understood.append(not_understood(self.row, start, text, guess))
+
+    @property
+    def is_empty(self) -> bool:
+        return not (self.kind or self.parts or self.facts or self.pieces or self.notes or self.not_understood)
+
+
+def not_understood(row: Row, start: int, text: str, guess: str | None = None) -> NotUnderstood:
+    return NotUnderstood(line=row.number, column=row.column(max(start, 0)), text=text[:120], guess=guess)
+
+
+def read_row(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int = 0) -> Reading:
+    """Reads one row; if something stays unread, once more with near spellings of the words of formats."""
+    reading = _read(row, lexicon, unit, ordinal)
+    if not reading.not_understood or len(row.text) > LONGEST_ROW:
+        return reading
+    text, slips = _respelled(row, lexicon)
+    if not slips:
+        return reading
+    again = _read(replace(row, text=text), lexicon, unit, ordinal)
+    if again.not_understood:
+        return reading
+    again.corrected += slips
+    return again
+
+
+def _read(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int) -> Reading:
+    reading = Reading(row)
+    text = row.text.lower()
+    if len(text) > LONGEST_ROW:
+        reading.problem(0, row.text.strip(), "shorter lines, one thing each")
+        return reading
+    if aside := _ASIDE.match(text):
+        reading.notes.append(row.text[aside.start(1) :].strip())
+        return reading
+    strip = Strip(text)
+    end, reading.ordinal = bullet(text, ordinal)
+    strip.text = " " * end + text[end:]
+    _read_front(reading, strip)
+    notes = _read_brackets(reading, strip, lexicon, unit)
+    _read_phrases(reading.facts, strip)
+    _read_front(reading, strip)
+    if not _read_lone(reading, strip):
+        _read_pieces(reading, strip, notes, lexicon, unit)
+    return reading
+
+
+def _read_front(reading: Reading, strip: Strip) -> None:
+    """Heading, part and buy-in, which may stand before or behind a phrase."""
+    if found := heading(strip.text):
+        reading.kind, end = found
+        strip.blank(0, end)
+    elif end := part(strip.text):
+        reading.parts = True
+        strip.blank(0, end)
+    if where := _WHERE.match(strip.text):
+        reading.where = "buy_in" if where[1] == "buy" else "cash_out"
+        strip.blank(0, where.end())
+
+
+def _read_phrases(facts: Facts, strip: Strip) -> None:
+    for phrase in PHRASES:
+        while match := phrase.pattern.search(strip.text):
+            said = phrase.facts(match)
+            if not said or any(facts.get(name, value) != value for name, value in said.items()):
+                break
+            strip.blank(*match.span())
+            facts.update(said)
+
+
+def _read_brackets(reading: Reading, strip: Strip, lexicon: Lexicon, unit: MassUnit) -> list[tuple[int, str]]:
+    """Brackets that say facts or complete a line count as if they stood without; the others are notes."""
+    notes = []
+    for match in list(_BRACKETS.finditer(strip.text)):
+        inner = Strip(match[1])
+        facts: Facts = {}
+        _read_phrases(facts, inner)
+        if not _ALONE.search(inner.left):
+            reading.facts |= facts
+            strip.blank(*match.span())
+            continue
+        piece = read_piece(match[1], match.start(1), lexicon, unit)
+        if piece.meaning or piece.unread or piece.notes or not piece.says_anything:
+            notes.append((match.start(), reading.row.text[match.start(1) : match.end(1)].strip()))
+            _fill(strip, match.start(), match.end(), _NOTE)
+        else:
+            _fill(strip, match.start(), match.start() + 1, " ")
+            _fill(strip, match.end() - 1, match.end(), " ")
+    return notes
+
+
+def _fill(strip: Strip, start: int, end: int, character: str) -> None:
+    strip.text = strip.text[:start] + character * (end - start) + strip.text[end:]
+
+
+def _read_lone(reading: Reading, strip: Strip) -> bool:
+    """A row that is nothing but a time or a scheme."""
+    left = strip.text.replace(Strip.MARK, " ")
+    if time := _LONE_TIME.match(left):
+        reading.facts.setdefault("minutes", float(time[1]))
+    elif scheme := _LONE_SCHEME.match(left):
+        reading.facts.setdefault("scheme", tuple(int(each) for each in re.findall("[0-9]+", scheme[1])))
+    else:
+        return False
+    return True
+
+
+def _read_pieces(
+    reading: Reading, strip: Strip, notes: list[tuple[int, str]], lexicon: Lexicon, unit: MassUnit
+) -> None:
+    strip.text = _STATION.sub(r"\1)", strip.text)
+    for start, end in _segments(strip.text):
+        mine = [note for at, note in notes if start <= at < end]
+        text = strip.text[start:end].replace(_NOTE, " ")
+        if not _ALONE.search(text):
+            reading.notes += mine
+            continue
+        for piece in _split(text, start, lexicon, unit):
+            _keep(reading, piece)
+        _annotate(reading, mine)
+
+
+def _segments(text: str) -> list[tuple[int, int]]:
+    marks = [(0, 0), *(match.span() for match in _PARTING.finditer(text)), (len(text), len(text))]
+    return [(before[1], after[0]) for before, after in zip(marks, marks[1:], strict=False)]
+
+
+def _split(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> list[Piece]:
+    """One piece, or several joined by `and`, if only so all of it is understood."""
+    whole = read_piece(text, start, lexicon, unit)
+    joints = list(_JOINED.finditer(text)) if whole.unread or not whole.meaning else []
+    if not joints:
+        return [whole]
+    ends = [(0, 0), *(joint.span() for joint in joints), (len(text), len(text))]
+    pieces = [
+        read_piece(text[before[1] : after[0]], start + before[1], lexicon, unit)
+        for before, after in zip(ends, ends[1:], strict=False)
+    ]
+    return pieces if all(piece.meaning for piece in pieces) else [whole]
+
+
+def _keep(reading: Reading, piece: Piece) -> None:
+    last = reading.pieces[-1] if reading.pieces else None
+    if piece.unread:
+        text = reading.row.text
+        at = text.lower().find(piece.unread, piece.start)
+        reading.problem(max(at, piece.start), piece.unread)
+    if last and completes(piece, last):
+        reading.pieces[-1] = complete(last, piece)
+    elif piece.meaning or piece.unread or piece.says_anything:
+        reading.pieces.append(piece)
+    if piece.meaning and piece.meaning.near:
+        reading.corrected.append(_slip(reading.row, piece))
+
+
+def _slip(row: Row, piece: Piece) -> Corrected:
+    assert piece.meaning is not None
+    return Corrected(
+        line=row.number, column=row.column(piece.start), text=piece.text, read_as=piece.meaning.spelling
+    )
+
+
+def _annotate(reading: Reading, notes: list[str]) -> None:
+    if notes and reading.pieces:
+        last = reading.pieces[-1]
+        reading.pieces[-1] = replace(last, notes=last.notes + tuple(notes))
+    else:
+        reading.notes += notes
+
+
+def _respelled(row: Row, lexicon: Lexicon) -> tuple[str, list[Corrected]]:
+    """The row with near spellings of the words of formats put right, and which they were."""
+    slips: list[Corrected] = []
+
+    def respell(match: re.Match[str]) -> str:
+        word = match[0]
+        hit = process.extract(
+            word, _VOCABULARY, scorer=OSA.distance, score_cutoff=1 if len(word) < 7 else 2, limit=2
+        )
+        if not hit or hit[0][1] == 0 or (len(hit) > 1 and hit[1][1] == hit[0][1]) or lexicon.knows(word):
+            return word
+        slips.append(
+            Corrected(line=row.number, column=row.column(match.start()), text=word, read_as=hit[0][0])
+        )
+        return str(hit[0][0])
+
+    return _TOKEN.sub(respell, row.text.lower()), slips

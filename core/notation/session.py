@@ -1,0 +1,163 @@
+"""A coach's pasted text -> Session, with everything that was corrected or not understood at its place."""
+
+import datetime
+import re
+from dataclasses import dataclass, field, replace
+
+from core.measures import MassUnit
+from core.movements.lookup import Catalogue
+from core.notation.blocks import Draft, Placed, finish
+from core.notation.headings import DATE, read_date
+from core.notation.lines import complete, completes
+from core.notation.names import Lexicon, lexicon
+from core.notation.reading import Reading, not_understood, read_row
+from core.notation.text import Row, rows
+from core.notation.values import Corrected, NotUnderstood, ReadSession
+from core.sessions.values import Aim, Block, BlockKind, Format, Session
+
+LONGEST_SESSION = 200
+_LONGEST_TITLE = 80
+_TITLE_ROWS = 2
+_OPENERS = {"format", "rounds", "scheme", "every_s"}
+_WORDY = re.compile(r"^[\W_]*[^\W0-9_]")
+
+
+def read_session(text: str, catalogue: Catalogue, unit: MassUnit = MassUnit.KG) -> ReadSession:
+    """Reads a session as coaches write it; bare loads count in `unit`. Never raises, whatever the text."""
+    reader = _Reader(lexicon(catalogue), unit)
+    every = rows(text)
+    written = [row for row in every if row.text.strip()]
+    for row in written[:LONGEST_SESSION]:
+        reader.read(row, is_last=_is_last_of_paragraph(row, every))
+    if len(written) > LONGEST_SESSION:
+        row = written[LONGEST_SESSION]
+        reader.problem(row, f"at most {LONGEST_SESSION} lines")
+    return reader.result(written)
+
+
+def _is_last_of_paragraph(row: Row, every: tuple[Row, ...]) -> bool:
+    return row.number >= len(every) or not every[row.number].text.strip()
+
+
+@dataclass
+class _Reader:
+    lexicon: Lexicon
+    unit: MassUnit
+    draft: Draft | None = None
+    title: list[Row] = field(default_factory=list)
+    date: datetime.date | None = None
+    blocks: list[Block] = field(default_factory=list)
+    not_understood: list[NotUnderstood] = field(default_factory=list)
+    corrected: list[Corrected] = field(default_factory=list)
+    ordinal: int = 0
+
+    def read(self, row: Row, *, is_last: bool) -> None:
+        """Takes in one row; `is_last` if nothing follows it before the next empty one."""
+        row = self._without_date(row)
+        reading = read_row(row, self.lexicon, self.unit, self.ordinal)
+        self.ordinal = reading.ordinal
+        if reading.is_empty or self._is_title(reading):
+            return
+        self.corrected += reading.corrected
+        if self._opens(reading, is_last=is_last):
+            self._close()
+        draft = self._open(reading)
+        self.not_understood += reading.not_understood
+        draft.broken |= bool(reading.not_understood)
+        self._place(draft, reading)
+        self._merge(draft, reading)
+        draft.notes += reading.notes
+
+    def result(self, written: list[Row]) -> ReadSession:
+        self._close()
+        if not self.blocks and written and not self.not_understood:
+            self.problem(written[0], "a format and its lines, such as `12 min amrap` and `10 push-ups`")
+        title = " - ".join(row.text.strip(" *_#=~:.-") for row in self.title) or None
+        session = Session(title=title, date=self.date, blocks=tuple(self.blocks)) if self.blocks else None
+        ordered = sorted(self.not_understood, key=lambda found: (found.line, found.column))
+        return ReadSession(session=session, not_understood=tuple(ordered), corrected=tuple(self.corrected))
+
+    def problem(self, row: Row, guess: str | None = None) -> None:
+        start = len(row.text) - len(row.text.lstrip())
+        self.not_understood.append(not_understood(row, start, row.text.strip(), guess))
+
+    def _without_date(self, row: Row) -> Row:
+        if self.date or self.draft or self.blocks:
+            return row
+        match = DATE.search(row.text.lower())
+        if match and (found := read_date(match)):
+            self.date = found
+            blank = " " * (match.end() - match.start())
+            return replace(row, text=row.text[: match.start()] + blank + row.text[match.end() :])
+        return row
+
+    def _is_title(self, reading: Reading) -> bool:
+        """Words before the first block that say nothing else, and don't begin like a line of one."""
+        text = reading.row.text.strip()
+        if self.draft or self.blocks or len(self.title) == _TITLE_ROWS or len(text) > _LONGEST_TITLE:
+            return False
+        bare = not (reading.kind or reading.facts or reading.parts or reading.where != "lines")
+        only_unread = all(not piece.meaning and piece.unread for piece in reading.pieces)
+        if bare and reading.not_understood and only_unread and _WORDY.match(text):
+            self.title.append(reading.row)
+            return True
+        return False
+
+    def _opens(self, reading: Reading, *, is_last: bool) -> bool:
+        draft = self.draft
+        if draft is None or draft.is_empty:
+            return False
+        if reading.kind or reading.parts:
+            return True
+        said = reading.facts.keys() & _OPENERS
+        if not said or not draft.lines:
+            return False
+        if reading.pieces and said <= {"scheme"} and draft.facts.get("scheme") == reading.facts["scheme"]:
+            return False
+        trails = is_last and not reading.pieces and not draft.facts.keys() & _OPENERS
+        return not trails
+
+    def _open(self, reading: Reading) -> Draft:
+        before = self.draft
+        if before is None:
+            kind = self._next_kind(reading)
+            self.draft = Draft(reading.row, kind=kind)
+        elif reading.kind:
+            before.kind = reading.kind
+        assert self.draft is not None
+        return self.draft
+
+    def _next_kind(self, reading: Reading) -> BlockKind:
+        if reading.kind:
+            return reading.kind
+        inherits = self.blocks and self.blocks[-1].kind in {BlockKind.STRENGTH, BlockKind.SKILL}
+        scored = reading.facts.get("format") in {Format.AMRAP, Format.FOR_TIME, Format.INTERVALS}
+        return self.blocks[-1].kind if inherits and not scored else BlockKind.MAIN
+
+    def _close(self) -> None:
+        if self.draft:
+            blocks, problems = finish(self.draft)
+            self.blocks += blocks
+            self.not_understood += problems
+        self.draft = None
+
+    def _place(self, draft: Draft, reading: Reading) -> None:
+        lines: list[Placed] = getattr(draft, reading.where)
+        for piece in reading.pieces:
+            if piece.meaning:
+                lines.append(Placed(piece, reading.row))
+            elif lines and completes(piece, lines[-1].piece):
+                lines[-1] = Placed(complete(lines[-1].piece, piece), lines[-1].row)
+            elif piece.load_rule and piece.load_rule.effort and not lines:
+                effort = piece.load_rule.effort
+                reading.facts.setdefault("aim", Aim(of="effort", low=effort, high=effort))
+            elif not piece.unread:
+                reading.problem(piece.start, piece.text, "which movement")
+                self.not_understood.append(reading.not_understood[-1])
+
+    def _merge(self, draft: Draft, reading: Reading) -> None:
+        """Facts join the block; one that says otherwise than before is named instead."""
+        for name, value in reading.facts.items():
+            if draft.facts.setdefault(name, value) != value:
+                self.problem(reading.row, "two things that can't both be meant: keep one")
+                return

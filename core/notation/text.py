@@ -1,0 +1,109 @@
+"""Typed text made plain, without losing where each character stood."""
+
+import re
+import unicodedata
+from dataclasses import dataclass
+
+_DASHES = "‐‑‒–—―−⁃"
+_PLAIN = (
+    dict.fromkeys(_DASHES, "-")
+    | dict.fromkeys("×✕✖✗╳", "x")
+    | dict.fromkeys("‘’‛′`´", "'")
+    | dict.fromkeys("“”„‟″", '"')
+    | dict.fromkeys("•·▪▫●○◦‣➤►→", "*")
+    | {"…": "...", "\t": " ", "º": " ", "°": " ", "÷": "/", "⁄": "/", "∕": "/"}
+)
+# Emoji, marks and invisible characters say nothing about training; keycaps leave their digit behind.
+_SILENT = {"So", "Sk", "Cs", "Co", "Cn", "Cf", "Cc", "Mn", "Me"}
+
+_DECIMAL_COMMA = re.compile(r"(?<![0-9,.])([0-9]{1,3}),([0-9]{1,2})(?![0-9,])")
+_THOUSANDS = re.compile(r"(?<![0-9,.])([0-9]{1,3}),([0-9]{3})(?![0-9,])")
+
+
+@dataclass(frozen=True)
+class Row:
+    """One typed line: its number from 1, its plain text, and the typed column (from 1) of each character."""
+
+    number: int
+    text: str
+    columns: tuple[int, ...]
+
+    def column(self, at: int) -> int:
+        return self.columns[at] if at < len(self.columns) else (self.columns[-1] + 1 if self.columns else 1)
+
+
+def rows(text: str) -> tuple[Row, ...]:
+    """Every line of `text`, made plain; empty lines are kept, for they part things."""
+    return tuple(plain_row(line, number) for number, line in enumerate(text.splitlines(), 1))
+
+
+def plain_row(line: str, number: int = 1) -> Row:
+    """One line with plain dashes, quotes, digits, fractions and spaces; emoji become spaces."""
+    plain: list[str] = []
+    columns: list[int] = []
+    for column, character in enumerate(line, 1):
+        for said in _plain_character(character, plain[-1] if plain else ""):
+            plain.append(said)
+            columns.append(column)
+    return Row(number, _plain_numbers("".join(plain)), tuple(columns))
+
+
+def plain(text: str) -> str:
+    """`text` as one plain line, runs of spaces closed."""
+    return " ".join(plain_row(" ".join(text.splitlines())).text.split())
+
+
+def _plain_character(character: str, before: str) -> str:
+    if character.isascii() and character.isprintable():
+        return character
+    if character in _PLAIN:
+        return _PLAIN[character]
+    category = unicodedata.category(character)
+    if category == "No":
+        return _fraction(character, before)
+    if category in _SILENT or character.isspace():
+        return " "
+    return unicodedata.normalize("NFKC", character)
+
+
+def _fraction(character: str, before: str) -> str:
+    """`1½` reads 1.5 and `½` 0.5; other numerals (superscripts, circled) read as their digits."""
+    value = unicodedata.numeric(character)
+    if value.is_integer():
+        return unicodedata.normalize("NFKC", character)
+    digits = f"{value:.4g}".removeprefix("0")
+    return digits if before.isdigit() else f"0{digits}"
+
+
+def _plain_numbers(text: str) -> str:
+    """`7,5` reads 7.5; `1,000` keeps its width (` 1000`), so that columns stay true."""
+    text = _DECIMAL_COMMA.sub(r"\1.\2", text)
+    return _THOUSANDS.sub(r" \1\2", text)
+
+
+class Strip:
+    """A line being read: each phrase that is understood is taken away, what is left is not.
+
+    A taken phrase leaves a mark of the same width, so that places stay true and neighbours stay apart.
+    """
+
+    MARK = ";"
+
+    def __init__(self, text: str) -> None:
+        self.text = text
+
+    def take(self, pattern: re.Pattern[str]) -> re.Match[str] | None:
+        """The first match, taken away; None where there is none."""
+        match = pattern.search(self.text)
+        if match and match.end() > match.start():
+            self.blank(match.start(), match.end())
+            return match
+        return None
+
+    def blank(self, start: int, end: int) -> None:
+        self.text = self.text[:start] + self.MARK * (end - start) + self.text[end:]
+
+    @property
+    def left(self) -> str:
+        """What is still unread, without marks and punctuation at its ends."""
+        return self.text.replace(self.MARK, " ").strip(" .,:;-*/&+|=!?")

@@ -1,0 +1,40 @@
+"""What reading gives back: what was understood, what was corrected, and what was not, at its place."""
+
+from core.athletes.values import Equipment
+from core.sessions.values import Session
+from core.values import Value
+
+
+class NotUnderstood(Value):
+    """A piece of text nobody should have to search for. Line and column count from 1; `guess` is a rewrite
+    that would be understood, or what is missing; None where there is no good one.
+    """
+
+    line: int
+    column: int
+    text: str
+    guess: str | None = None
+
+
+class Corrected(Value):
+    """A near spelling that was read as something known."""
+
+    line: int
+    column: int
+    text: str
+    read_as: str
+
+
+class ReadSession(Value):
+    """A coach's text, read. The session holds what was understood; None if no block was."""
+
+    session: Session | None
+    not_understood: tuple[NotUnderstood, ...] = ()
+    corrected: tuple[Corrected, ...] = ()
+
+
+class ReadEquipment(Value):
+    """An athlete's own words about what is there. Both empty: they said they have nothing, or said nothing."""
+
+    equipment: tuple[Equipment, ...] = ()
+    not_understood: tuple[NotUnderstood, ...] = ()
