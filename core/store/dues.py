@@ -15,7 +15,7 @@ class Dues(Repository):
     async def add(self, key: str, kind: str, at: datetime, refs: Mapping[str, Any]) -> bool:
         """Whether it is new: a key that was ever used, done or dropped too, is left alone."""
         row = {"key": key, "kind": kind, "at": at, "refs": dict(refs), "state": DueState.WAITING}
-        return bool(await self._add_new(tables.due, [row], "key", returning=["id"]))
+        return bool(await self._add_new(tables.due, [row], "key", returning=("id",)))
 
     async def take(self, now: datetime, limit: int) -> list[Due]:
         """Find what is due by now, earliest first. It stays waiting until `done` in the same unit."""

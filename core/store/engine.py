@@ -1,23 +1,18 @@
 """Everything that depends on which database it is. A second one joins here."""
 
-from collections.abc import Callable, Sequence
-from functools import partial
+from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
-from sqlalchemy import Connection, Dialect, Table, event
+from sqlalchemy import Table
 from sqlalchemy.dialects import postgresql, sqlite
 from sqlalchemy.engine import make_url
 from sqlalchemy.ext.asyncio import AsyncEngine, create_async_engine
 
-BUSY_TIMEOUT_S = 30
+from core.store.sqlite import begin_as_asked, connector
 
-_PRAGMAS = (
-    "journal_mode=WAL",
-    "synchronous=FULL",
-    f"busy_timeout={BUSY_TIMEOUT_S * 1000}",
-    "foreign_keys=ON",
-)
+MEMORY = ":memory:"
+
 _INSERTS: dict[str, Callable[[Table], Any]] = {"sqlite": sqlite.insert, "postgresql": postgresql.insert}
 
 
@@ -34,7 +29,7 @@ def url_of(place: str | Path) -> str:
 
 def is_memory(engine: AsyncEngine) -> bool:
     """Whether all units share one connection, so that even reading must queue."""
-    return engine.dialect.name == "sqlite" and engine.url.database in {None, "", ":memory:"}
+    return engine.dialect.name == "sqlite" and (engine.url.database or MEMORY) == MEMORY
 
 
 def open_engine(place: str | Path, *, foreign_keys: bool = True) -> AsyncEngine:
@@ -42,28 +37,15 @@ def open_engine(place: str | Path, *, foreign_keys: bool = True) -> AsyncEngine:
 
     Only a migration goes without `foreign_keys`: it builds tables anew, and dropping one would empty others.
     """
-    engine = create_async_engine(url_of(place))
-    if engine.dialect.name == "sqlite":
-        pragmas = (*_PRAGMAS, f"foreign_keys={int(foreign_keys)}")
-        event.listen(engine.sync_engine, "connect", partial(_prepare, pragmas))
-        event.listen(engine.sync_engine, "begin", _begin)
+    url = make_url(url_of(place))
+    if url.get_backend_name() != "sqlite":
+        return create_async_engine(url)
+    connect = connector(url.database or MEMORY, foreign_keys=foreign_keys)
+    engine = create_async_engine(url, async_creator=connect)
+    begin_as_asked(engine.sync_engine)
     return engine
 
 
-def insert(dialect: Dialect, table: Table) -> Any:
+def insert(dialect: str, table: Table) -> Any:
     """Build an INSERT that knows ON CONFLICT, which each dialect spells for itself."""
-    return _INSERTS[dialect.name](table)
-
-
-def _prepare(pragmas: Sequence[str], connection: Any, _record: object) -> None:
-    # The driver's own idea of when a transaction begins would start it late and without the right to write.
-    connection.isolation_level = None
-    cursor = connection.cursor()
-    for pragma in pragmas:
-        cursor.execute(f"PRAGMA {pragma}")
-    cursor.close()
-
-
-def _begin(connection: Connection) -> None:
-    writes = connection.get_execution_options().get("writes", False)
-    connection.exec_driver_sql("BEGIN IMMEDIATE" if writes else "BEGIN")
+    return _INSERTS[dialect](table)

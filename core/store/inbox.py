@@ -51,7 +51,7 @@ class Inbox(Repository):
             }
             for update_id, lane, body in updates
         ]
-        return len(await self._add_new(_inbox, rows, "update_id", returning=["id"]))
+        return len(await self._add_new(_inbox, rows, "update_id", returning=("id",)))
 
     async def next(self, limit: int, lanes_busy: Collection[int] = ()) -> list[InboxItem]:
         """Find the oldest waiting update of each lane that isn't busy: one per lane, oldest first."""

@@ -157,7 +157,7 @@ class Outbox(Repository):
         Earlier waiting letters of a new letter's subject are dropped, but never the one that it edits.
         """
         rows = [_row_of(letter, now) for letter in letters]
-        new = await self._add_new(_outbox, rows, "key", returning=["id", "key"])
+        new = await self._add_new(_outbox, rows, "key", returning=("id", "key"))
         ids = {row["key"]: int(row["id"]) for row in new}
         replacing = [
             {

@@ -1,6 +1,7 @@
 """What all repositories do with a connection."""
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
+from functools import cache
 from typing import Any
 
 from sqlalchemy import ColumnElement, Executable, RowMapping, Table, insert, select, update
@@ -45,23 +46,19 @@ class Repository:
         return await self._must(insert(table).values(values).returning(*table.c))
 
     async def _add_new(
-        self, table: Table, rows: Sequence[Mapping[str, Any]], unique: str, *, returning: Iterable[str]
+        self, table: Table, rows: Sequence[Mapping[str, Any]], unique: str, *, returning: tuple[str, ...]
     ) -> Sequence[RowMapping]:
         """Insert those whose `unique` column isn't there yet; the given columns of these."""
         if not rows:
             return []
-        statement = (
-            engine.insert(self._connection.dialect, table)
-            .on_conflict_do_nothing(index_elements=[unique])
-            .returning(*(table.c[name] for name in returning))
-        )
+        statement = _insert_new(self._connection.dialect.name, table, unique, returning)
         return (await self._connection.execute(statement, rows)).mappings().all()
 
     async def _put(self, table: Table, unique: str, **values: Any) -> RowMapping:
         """Insert, or change the row that has the same `unique` column."""
         changes = {name: value for name, value in values.items() if name != unique}
         statement = (
-            engine.insert(self._connection.dialect, table)
+            engine.insert(self._connection.dialect.name, table)
             .values(values)
             .on_conflict_do_update(index_elements=[unique], set_=changes)
             .returning(*table.c)
@@ -74,3 +71,12 @@ class Repository:
 
     async def _change_one(self, table: Table, row_id: int, **values: Any) -> RowMapping:
         return await self._must(update(table).where(table.c.id == row_id).values(values).returning(*table.c))
+
+
+@cache
+def _insert_new(dialect: str, table: Table, unique: str, returning: tuple[str, ...]) -> Any:
+    return (
+        engine.insert(dialect, table)
+        .on_conflict_do_nothing(index_elements=[unique])
+        .returning(*(table.c[name] for name in returning))
+    )

@@ -18,6 +18,7 @@ from core.store.profiles import Profiles
 from core.store.questions import Questions
 from core.store.scores import Scores
 from core.store.sessions import Documents, Sessions, Versions
+from core.store.vitals import Vitals
 
 
 class Unit:
@@ -37,6 +38,7 @@ class Unit:
         self.inbox = Inbox(connection)
         self.outbox = Outbox(connection)
         self.dues = Dues(connection)
+        self.vitals = Vitals(connection)
 
 
 class Store:
@@ -47,7 +49,7 @@ class Store:
 
     def __init__(self, place: str | Path) -> None:
         self.engine: AsyncEngine = open_engine(place)
-        self._writer = self.engine.execution_options(writes=True)
+        self._writer: AsyncConnection | None = None
         self._turn = asyncio.Lock()
         self._reading_queues = is_memory(self.engine)
 
@@ -60,8 +62,10 @@ class Store:
     @asynccontextmanager
     async def unit(self) -> AsyncIterator[Unit]:
         """One writing transaction: committed at the end, forgotten on any error. Units queue up."""
-        async with self._turn, self._writer.begin() as connection:
-            yield Unit(connection)
+        async with self._turn:
+            writer = await self._writing()
+            async with writer.begin():
+                yield Unit(writer)
 
     @asynccontextmanager
     async def reading(self) -> AsyncIterator[Unit]:
@@ -72,4 +76,13 @@ class Store:
             yield Unit(await stack.enter_async_context(self.engine.connect()))
 
     async def close(self) -> None:
+        if self._writer is not None:
+            await self._writer.close()
+            self._writer = None
         await self.engine.dispose()
+
+    async def _writing(self) -> AsyncConnection:
+        """Open the one connection that writes; it is kept, for the pool would reset it after each unit."""
+        if self._writer is None:
+            self._writer = await self.engine.execution_options(writes=True).connect()
+        return self._writer

@@ -1,0 +1,93 @@
+"""All that is SQLite's own: how a connection is set up, and how few trips to its thread a statement takes."""
+
+import sqlite3
+from collections.abc import Callable, Sequence
+from typing import Any, Self
+
+import aiosqlite
+from sqlalchemy import Connection, Engine, event
+
+BUSY_TIMEOUT_S = 30
+
+_PRAGMAS = ("journal_mode=WAL", "synchronous=FULL", f"busy_timeout={BUSY_TIMEOUT_S * 1000}")
+
+
+def connector(path: str, *, foreign_keys: bool) -> Callable[[], Any]:
+    """Make what an engine calls for each new connection."""
+
+    async def connect() -> aiosqlite.Connection:
+        connection = _OneTripConnection(lambda: _open(path, foreign_keys=foreign_keys), iter_chunk_size=64)
+        connection._thread.daemon = True  # noqa: SLF001  (as SQLAlchemy does: a leaked one must not hang the exit)
+        return await connection
+
+    return connect
+
+
+def begin_as_asked(engine: Engine) -> None:
+    """Let a transaction with the execution option `writes` begin with the right to write."""
+    event.listen(engine, "begin", _begin)
+
+
+def _begin(connection: Connection) -> None:
+    writes = connection.get_execution_options().get("writes", False)
+    connection.exec_driver_sql("BEGIN IMMEDIATE" if writes else "BEGIN")
+
+
+def _open(path: str, *, foreign_keys: bool) -> sqlite3.Connection:
+    # Without isolation_level=None the driver begins by itself: late, and without the right to write.
+    connection = sqlite3.connect(path, isolation_level=None, timeout=BUSY_TIMEOUT_S)
+    for pragma in (*_PRAGMAS, f"foreign_keys={int(foreign_keys)}"):
+        connection.execute(f"PRAGMA {pragma}")
+    return connection
+
+
+class _OneTripCursor:
+    """A cursor as SQLAlchemy uses one: all of a statement happens in one trip to the connection's thread.
+
+    The library's own takes four (open, execute, fetch, close), which is most of what a small statement costs.
+    """
+
+    def __init__(self, connection: "_OneTripConnection") -> None:
+        self._connection = connection
+        self._rows: list[Any] = []
+        self.description: Any = None
+        self.rowcount = -1
+        self.lastrowid: int | None = None
+        self.arraysize = 1
+
+    async def __aenter__(self) -> Self:
+        return self
+
+    async def execute(self, sql: str, parameters: Sequence[Any] = ()) -> Self:
+        await self._connection.in_thread(self._run, "execute", sql, parameters)
+        return self
+
+    async def executemany(self, sql: str, parameters: Sequence[Any]) -> Self:
+        await self._connection.in_thread(self._run, "executemany", sql, parameters)
+        return self
+
+    async def fetchall(self) -> list[Any]:
+        rows, self._rows = self._rows, []
+        return rows
+
+    async def close(self) -> None:
+        self._rows = []
+
+    def _run(self, connection: sqlite3.Connection, how: str, sql: str, parameters: Sequence[Any]) -> None:
+        cursor = connection.cursor()
+        try:
+            getattr(cursor, how)(sql, parameters)
+            self._rows = cursor.fetchall()
+            self.description, self.lastrowid = cursor.description, cursor.lastrowid
+            self.rowcount = cursor.rowcount
+        finally:
+            cursor.close()
+
+
+class _OneTripConnection(aiosqlite.Connection):
+    def cursor(self) -> Any:
+        return _OneTripCursor(self)
+
+    async def in_thread(self, function: Callable[..., None], *arguments: Any) -> None:
+        """Call `function(connection, *arguments)` in the connection's thread."""
+        await self._execute(function, self._conn, *arguments)  # type: ignore[no-untyped-call]
