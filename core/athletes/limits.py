@@ -1,0 +1,117 @@
+"""What an athlete must avoid: what each limit rules out or lightens, and its caution. Never a diagnosis."""
+
+import tomllib
+from collections.abc import Iterable
+from functools import cache
+from pathlib import Path
+from typing import Annotated, Any, Literal
+
+from pydantic import Field
+
+from core.errors import Refusal
+from core.movements.values import Demand, Id, Words
+from core.values import Value
+
+FILE = Path(__file__).with_suffix(".toml")
+
+SessionRule = Literal["as-usual", "coach-first", "cleared-first", "rest"]
+STRICTEST: tuple[SessionRule, ...] = ("rest", "cleared-first", "coach-first", "as-usual")
+
+
+class UnknownLimit(Refusal):
+    """No limit has this id."""
+
+
+class Limit(Value):
+    """One thing to avoid or to take care of. `names` are the spellings people type.
+
+    `rules_out`: demands that are not prescribed; `lightens`: demands of which no set costs over half.
+    `session`: whether there is one today at all; `effort_at_most`: 0-10; not `scored`: no expected score, no
+    rank. `stop_signs` stand beside the usual ones.
+    """
+
+    id: Id
+    kind: Literal["joint", "wish", "condition", "state"]
+    label: Words
+    names: tuple[Words, ...]
+    rules_out: tuple[Demand, ...] = ()
+    lightens: tuple[Demand, ...] = ()
+    session: SessionRule = "as-usual"
+    effort_at_most: Annotated[int, Field(ge=0, le=10)] | None = None
+    scored: bool = True
+    caution: Words
+    stop_signs: tuple[Words, ...] = ()
+
+
+class DayRule(Value):
+    """What several limits together ask of a whole session: the strictest of each."""
+
+    session: SessionRule = "as-usual"
+    effort_at_most: int | None = None
+    scored: bool = True
+
+
+class _File(Value):
+    limits: tuple[Limit, ...]
+
+
+@cache
+def limits() -> tuple[Limit, ...]:
+    """Every limit there is, read once."""
+    return read_table(tomllib.loads(FILE.read_text(encoding="utf-8")))
+
+
+def read_table(table: dict[str, Any]) -> tuple[Limit, ...]:
+    """Limits out of a parsed file. Raises pydantic.ValidationError."""
+    return _File.model_validate(table).limits
+
+
+def limit(limit_id: str) -> Limit:
+    """The limit of this id; raises UnknownLimit."""
+    if limit_id not in _by_id():
+        raise UnknownLimit(f"There is no limit called {limit_id}.")
+    return _by_id()[limit_id]
+
+
+def ruled_out(limit_ids: Iterable[str]) -> frozenset[Demand]:
+    """Demands that these limits rule out; raises UnknownLimit."""
+    return frozenset(demand for one in limit_ids for demand in limit(one).rules_out)
+
+
+def lightened(limit_ids: Iterable[str]) -> frozenset[Demand]:
+    """Demands that these limits lighten and don't rule out; raises UnknownLimit."""
+    ids = tuple(limit_ids)
+    return frozenset(demand for one in ids for demand in limit(one).lightens) - ruled_out(ids)
+
+
+def ruled_out_by(limit_ids: Iterable[str], demands: Iterable[Demand]) -> str | None:
+    """The first of these limits that rules out any of the demands, for the reason of a change."""
+    asked = frozenset(demands)
+    return next((one for one in limit_ids if asked & frozenset(limit(one).rules_out)), None)
+
+
+def cautions(limit_ids: Iterable[str]) -> tuple[str, ...]:
+    """The plain-word cautions of these limits, each once; raises UnknownLimit."""
+    return tuple(dict.fromkeys(limit(one).caution for one in limit_ids))
+
+
+def stop_signs(limit_ids: Iterable[str]) -> tuple[str, ...]:
+    """Stop signs that these limits add to the usual ones, each once; raises UnknownLimit."""
+    return tuple(dict.fromkeys(sign for one in limit_ids for sign in limit(one).stop_signs))
+
+
+def day_rule(limit_ids: Iterable[str]) -> DayRule:
+    """What these limits ask of the whole session; raises UnknownLimit."""
+    known = [limit(one) for one in limit_ids]
+    return DayRule(
+        session=min((one.session for one in known), key=STRICTEST.index, default="as-usual"),
+        effort_at_most=min(
+            (one.effort_at_most for one in known if one.effort_at_most is not None), default=None
+        ),
+        scored=all(one.scored for one in known),
+    )
+
+
+@cache
+def _by_id() -> dict[str, Limit]:
+    return {one.id: one for one in limits()}

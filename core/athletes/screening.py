@@ -1,0 +1,82 @@
+"""The screening before the first session, as a pure decision on a few answers.
+
+Source: Riebe et al. 2015, Med Sci Sports Exerc 47(11):2473-2479: current activity, symptoms and known
+disease, and the intended intensity decide. The branches are written from memory, unchecked against the paper.
+"""
+
+from enum import StrEnum
+
+from core.athletes.values import Screening
+from core.errors import Defect
+
+Answers = tuple[bool, ...]
+
+
+class ScreeningQuestion(StrEnum):
+    """What is asked, in this order; each is answered yes or no."""
+
+    ADULT = "adult"
+    SYMPTOMS = "symptoms"
+    KNOWN_DISEASE = "known-disease"
+    ACTIVE = "active"
+
+
+class Branch(StrEnum):
+    """How a screening ends."""
+
+    NOT_ADULT = "not-adult"
+    SYMPTOMS = "symptoms"  # any: no session until cleared
+    DISEASE_INACTIVE = "disease-inactive"  # clearance first
+    DISEASE_ACTIVE = "disease-active"  # up to moderate until cleared for more
+    HEALTHY_INACTIVE = "healthy-inactive"  # start light to moderate
+    HEALTHY_ACTIVE = "healthy-active"
+    CLEARED = "cleared"  # the athlete says that licensed care cleared them: restart lighter
+
+    @property
+    def screening(self) -> Screening:
+        """What this ending allows."""
+        return ALLOWS[self]
+
+
+ALLOWS = {
+    Branch.NOT_ADULT: Screening.STOP,
+    Branch.SYMPTOMS: Screening.STOP,
+    Branch.DISEASE_INACTIVE: Screening.STOP,
+    Branch.DISEASE_ACTIVE: Screening.MODERATE,
+    Branch.HEALTHY_INACTIVE: Screening.MODERATE,
+    Branch.HEALTHY_ACTIVE: Screening.CLEAR,
+    Branch.CLEARED: Screening.MODERATE,
+}
+
+# (known disease, active), once adult and without symptoms.
+_BY_DISEASE_AND_ACTIVITY = {
+    (True, False): Branch.DISEASE_INACTIVE,
+    (True, True): Branch.DISEASE_ACTIVE,
+    (False, False): Branch.HEALTHY_INACTIVE,
+    (False, True): Branch.HEALTHY_ACTIVE,
+}
+
+
+def next_screening_question(answers: Answers) -> ScreeningQuestion | None:
+    """The question to ask after these answers; None once they suffice, which may be early."""
+    if _decided_early(answers) or len(answers) >= len(ScreeningQuestion):
+        return None
+    return tuple(ScreeningQuestion)[len(answers)]
+
+
+def screen(answers: Answers) -> Branch:
+    """How it ends, from the answers in the order of the questions. Raises Defect while one is missing."""
+    early = _decided_early(answers)
+    if early is not None:
+        return early
+    if len(answers) != len(ScreeningQuestion):
+        raise Defect(f"{len(answers)} answers don't decide a screening")
+    return _BY_DISEASE_AND_ACTIVITY[answers[2], answers[3]]
+
+
+def _decided_early(answers: Answers) -> Branch | None:
+    if answers[:1] == (False,):
+        return Branch.NOT_ADULT
+    if answers[:2] == (True, True):
+        return Branch.SYMPTOMS
+    return None

@@ -1,0 +1,69 @@
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from core.athletes.limits import limits
+from core.notation.limits import read_limits
+
+
+@pytest.mark.parametrize(
+    ("said", "ids"),
+    [
+        ("sore wrist, no jumping and I'm on beta blockers", ("wrist", "no-jumping", "beta-blockers")),
+        ("my left knee hurts", ("knee",)),
+        ("lower back", ("low-back",)),
+        ("I don\N{RIGHT SINGLE QUOTATION MARK}t jump", ("no-jumping",)),
+        ("I cannot jump; avoid running", ("no-jumping", "no-running")),
+        ("24 weeks pregnant", ("pregnancy",)),
+        ("hip replacement last year", ("joint-replacement",)),
+        ("No Jumps\nBad Knees", ("no-jumping", "knee")),
+        ("knee, the other knee", ("knee",)),
+    ],
+)
+def test_limits_are_read_in_peoples_own_words(said, ids):
+    assert read_limits(said).limits == ids
+
+
+@pytest.mark.parametrize(
+    "said", ["none", "No", "nothing to avoid.", "I'm fine", "no problems", "no knee pain", "n/a"]
+)
+def test_nothing_to_avoid_is_an_answer(said):
+    assert read_limits(said).limits == ()
+
+
+@pytest.mark.parametrize("said", ["my sholder hurts", "sore shouldr"])
+def test_a_slip_of_the_pen_is_understood(said):
+    assert read_limits(said).limits == ("shoulder",)
+
+
+def test_what_is_not_understood_is_told_at_its_place():
+    read = read_limits("bad back,\n  blorp")
+    assert read.limits == ("low-back",)
+    assert [(piece.line, piece.column, piece.text) for piece in read.not_understood] == [(2, 3, "blorp")]
+
+
+@pytest.mark.parametrize("said", ["", "   ", "asdf qwerty", "sandwich"])
+def test_words_that_say_nothing_known_are_no_answer(said):
+    assert read_limits(said).limits is None
+
+
+def test_no_with_a_joint_and_a_deed_is_a_limit_not_a_denial():
+    assert read_limits("no knee bending").limits == ("knee",)
+
+
+@given(
+    st.lists(
+        st.sampled_from([(one.id, name) for one in limits() for name in one.names]), min_size=1, max_size=4
+    )
+)
+def test_every_spelling_of_the_table_is_read_in_any_company(told):
+    read = read_limits(", ".join(name for _, name in told))
+    assert read.limits is not None
+    assert set(read.limits) == {limit_id for limit_id, _ in told}
+    assert read.not_understood == ()
+
+
+@given(st.text(max_size=200))
+def test_no_text_breaks_the_reading(said):
+    read = read_limits(said)
+    assert read.limits is None or set(read.limits) <= {one.id for one in limits()}
