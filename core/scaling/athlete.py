@@ -3,15 +3,19 @@
 from decimal import Decimal
 from typing import NamedTuple
 
+from core.athletes.limits import DayRule, day_rule
 from core.athletes.values import Profile, Screening
 from core.movements.lookup import Catalogue
 from core.movements.values import Variant
-from core.scaling.barriers import Barrier, barrier_of
+from core.scaling.barriers import Barrier, asks_for_less, barrier_of
 from core.scaling.capacity import Ability, Capacity
 from core.scaling.gear import gear_of
 from core.scaling.intent import LIGHT_DUTY, Window
 from core.scaling.plan import LinePlan, Way
 from core.scaling.values import Because
+
+# Light duty is an effort of at most four of ten (design 7, estimate).
+LIGHT_DUTY_EFFORT = 4
 
 
 class Support(NamedTuple):
@@ -31,9 +35,10 @@ class Athlete:
         self.capacity = Capacity(profile, catalogue, year)
         self.gear = gear_of(profile.equipment or ())
         self.pair = profile.meant_pair
-        # Nobody is prescribed more than moderate before the screening.
-        self.light_duty = profile.screening in {None, Screening.MODERATE}
+        self.day = day_rule(profile.limits or ())
+        self.effort_at_most = _effort_at_most(profile, self.day)
         self._barriers: dict[str, Barrier | None] = {}
+        self._light: dict[str, bool] = {}
 
     @property
     def body_mass_kg(self) -> float:
@@ -42,10 +47,26 @@ class Athlete:
     def ability(self, way: Way) -> Ability:
         return self.capacity.of(way.movement, way.variant, way.id)
 
-    def window(self, plan: LinePlan) -> Window:
+    @property
+    def light_duty(self) -> bool:
+        """Light duty for the whole session: no set costs over half, unscored (design 7)."""
+        return self.effort_at_most is not None and self.effort_at_most <= LIGHT_DUTY_EFFORT
+
+    @property
+    def scored(self) -> bool:
+        """Whether there is an expected score and a rank."""
+        return self.day.scored and not self.light_duty
+
+    def goes_easy(self, way: Way) -> bool:
+        """Whether no set of this way may cost over half: light duty, a limit that lightens it, soreness."""
+        if way.id not in self._light:
+            self._light[way.id] = self.light_duty or asks_for_less(self.profile, way.movement, way.variant)
+        return self._light[way.id]
+
+    def window(self, plan: LinePlan, way: Way) -> Window:
         """What a set of this line is meant to cost this athlete."""
         meant = plan.windows[self.pair - 1]
-        return meant.under(LIGHT_DUTY) if self.light_duty else meant
+        return meant.under(LIGHT_DUTY) if self.goes_easy(way) else meant
 
     def barrier(self, way: Way) -> Barrier | None:
         """What rules a way out, whatever its load."""
@@ -75,3 +96,9 @@ class Athlete:
         if found is None and way.variant.skill and not self.capacity.has_shown(way.id):
             return Barrier(Because.SKILL, way.movement.id)
         return found
+
+
+def _effort_at_most(profile: Profile, day: DayRule) -> int | None:
+    """Highest effort (0-10) that screening and limits allow; before a screening no more than moderate."""
+    moderate = LIGHT_DUTY_EFFORT if profile.screening in {None, Screening.MODERATE} else None
+    return min((effort for effort in (moderate, day.effort_at_most) if effort is not None), default=None)

@@ -1,30 +1,57 @@
-"""What keeps an athlete from a variant, whatever its load: limits, the place, an unshown skill."""
+"""What keeps an athlete from a variant, or asks for less of it: limits, the place, sore muscles."""
 
 from typing import NamedTuple
 
+from core.athletes.limits import lightened, ruled_out_by
 from core.athletes.values import Profile, Space
 from core.movements.values import Demand, Movement, Pattern, Variant
 from core.scaling.values import Because
 
+LEGS = frozenset({Pattern.SQUAT, Pattern.HINGE, Pattern.LUNGE, Pattern.JUMP})
+PUSH = frozenset({Pattern.HORIZONTAL_PUSH, Pattern.VERTICAL_PUSH})
+PULL = frozenset({Pattern.HORIZONTAL_PULL, Pattern.VERTICAL_PULL, Pattern.CARRY})
+
+# Which patterns a sore place asks to go easy on (estimate). A place that isn't here lightens everything.
+SORE: dict[str, frozenset[Pattern]] = {
+    "legs": LEGS,
+    "calves": LEGS | {Pattern.TRAVEL},
+    "glutes": LEGS,
+    "chest": PUSH,
+    "shoulders": PUSH | PULL,
+    "arms": PUSH | PULL,
+    "back": PULL | {Pattern.HINGE},
+    "belly": frozenset({Pattern.TRUNK}),
+}
+
 
 class Barrier(NamedTuple):
-    """Why not. `about` names the limit, demand or thing."""
+    """Why not. `about` names the limit, or what the place forbids."""
 
     because: Because
     about: str
 
 
-def by_space(space: Space, movement: Movement, variant: Variant) -> Barrier | None:
-    """What the place forbids."""
-    if not space.jumping and {Demand.JUMPING, Demand.IMPACT, Demand.NOISE} & set(variant.demands):
+def barrier_of(profile: Profile, movement: Movement, variant: Variant) -> Barrier | None:
+    """What rules a variant out for this athlete; skill and equipment are looked at elsewhere."""
+    limit = ruled_out_by(profile.limits or (), variant.demands)
+    if limit is not None:
+        return Barrier(Because.LIMIT, limit)
+    return _by_space(profile.space, movement, variant)
+
+
+def asks_for_less(profile: Profile, movement: Movement, variant: Variant) -> bool:
+    """Whether a limit lightens this variant, or a muscle it uses is sore today."""
+    if lightened(profile.limits or ()) & set(variant.demands):
+        return True
+    return any(movement.pattern in SORE.get(place, frozenset(Pattern)) for place in profile.today.sore)
+
+
+def _by_space(space: Space, movement: Movement, variant: Variant) -> Barrier | None:
+    demands = set(variant.demands)
+    if not space.jumping and demands & {Demand.JUMPING, Demand.NOISE}:
         return Barrier(Because.SPACE, "jumping")
-    if not space.running and movement.pattern is Pattern.TRAVEL and Demand.ROOM in variant.demands:
+    if not space.running and movement.pattern is Pattern.TRAVEL and demands & {Demand.ROOM, Demand.IMPACT}:
         return Barrier(Because.SPACE, "running")
-    if not space.overhead and Demand.OVERHEAD in variant.demands:
+    if not space.overhead and Demand.OVERHEAD in demands:
         return Barrier(Because.SPACE, "overhead")
     return None
-
-
-def barrier_of(profile: Profile, movement: Movement, variant: Variant) -> Barrier | None:
-    """What keeps this athlete from a variant, but for skill and equipment."""
-    return by_space(profile.space, movement, variant)

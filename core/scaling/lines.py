@@ -46,7 +46,7 @@ def line_of(number: int, plan: LinePlan, option: Option, athlete: Athlete, reaso
         per_side=way.per_side,
         unbroken=fit.unbroken if counted else None,
         set_cost=fit.cost if counted else None,
-        cost_window=tuple(athlete.window(plan)) if counted else None,
+        cost_window=tuple(athlete.window(plan, way)) if counted else None,
         change=change_of(option),
         reason=reason,
     )

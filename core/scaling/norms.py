@@ -18,17 +18,19 @@ class Expected(NamedTuple):
 BODY_MASS = {Sex.MALE: 80.0, Sex.FEMALE: 66.0, None: 72.0}
 UNKNOWN_MASS_SPREAD = 0.15
 
-# S over body mass of an adult of 20-29, (men, women). Pushing on the floor follows the Canadian Standardized
-# Test of Fitness, reprinted by ACSM: the middle of "good" is 25 push-ups for men and 18 from the knees for
-# women of that age; with k = 40 that is 0.64 x 65/40 and 0.49 x 58/40. The others are estimates.
+# S over body mass of an adult of 20-29, (men, women), for the reference of each pattern in the catalogue.
+# Pushing follows the Canadian Standardized Test of Fitness, reprinted by ACSM: the middle of "good" is 25
+# push-ups for men, 18 from the knees for women of that age; k = 40 makes it 0.64 x 65/40 and 0.49 x 58/40.
+# The others are estimates: so many repetitions go unbroken for somebody who trains now and then.
 STRENGTH: dict[Pattern, tuple[float, float]] = {
     Pattern.HORIZONTAL_PUSH: (1.04, 0.71),
-    Pattern.SQUAT: (1.60, 1.45),
-    Pattern.HINGE: (1.50, 1.20),
-    Pattern.LUNGE: (1.45, 1.30),
-    Pattern.VERTICAL_PUSH: (0.60, 0.40),
-    Pattern.HORIZONTAL_PULL: (0.95, 0.70),
+    Pattern.SQUAT: (1.55, 1.42),  # 45 and 37 air squats
+    Pattern.HINGE: (1.50, 1.20),  # an 80 kg man lifts 40 kg 35 times, a 66 kg woman 24 kg 32 times
+    Pattern.LUNGE: (1.17, 1.10),  # 18 and 14 lunges a leg
+    Pattern.VERTICAL_PUSH: (0.36, 0.22),  # 12 single-arm presses at 20 and 10 kg
+    Pattern.HORIZONTAL_PULL: (0.45, 0.28),  # 15 single-arm rows at 24 and 12 kg
     Pattern.VERTICAL_PULL: (1.05, 0.80),
+    Pattern.TRUNK: (1.00, 0.90),  # 35 and 26 sit-ups
 }
 OTHER = (1.0, 0.85)
 

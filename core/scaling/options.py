@@ -12,11 +12,14 @@ from core.scaling.capacity import Ability
 from core.scaling.demand import load_moved
 from core.scaling.fit import TOLERANCE, UNCOUNTED, Fit, fit
 from core.scaling.gear import Load
-from core.scaling.plan import AS_WRITTEN, OTHER_IMPLEMENT, OTHER_LOAD, LinePlan, Way
+from core.scaling.plan import AS_WRITTEN, OTHER_IMPLEMENT, OTHER_LOAD, OTHER_PATTERN, LinePlan, Way
 from core.scaling.values import Because, Orders
 
 # 35 lb stand in for 16 kg: a load this near to the written one is the written one.
 SAME_LOAD = Decimal("0.025")
+
+# A set costing three times as much as meant, or a third, has left the intent (estimate).
+FAR_OFF = 1.1
 
 # Distances beyond the substitution graph.
 FEWER = 6
@@ -64,17 +67,30 @@ def options_of(plan: LinePlan, athlete: Athlete, orders: Orders) -> list[Option]
     """All options of a line, best known first; never empty, as rest is always one.
 
     Ways come nearest first. A nearer safe option that fits and shares nothing beats every farther one
-    whatever the other lines do, so the search ends there.
+    whatever the other lines do, so the search ends there. The pattern belongs to the intent: another one stands
+    in only where this one has nothing near it.
     """
     found: list[Option] = []
     distance = AS_WRITTEN
     for way in plan.ways:
-        if way.distance > distance and _settled(found):
+        if way.distance > distance and _ends(plan, way, found):
             break
         distance = way.distance
         if athlete.barrier(way) is None:
             found += _of_way(plan, way, athlete, heavier=orders.heavier)
     return _with_last_resorts(plan, found, athlete, volume_first=orders.volume_first)
+
+
+def _ends(plan: LinePlan, way: Way, found: Iterable[Option]) -> bool:
+    return _settled(found) or (way.distance == OTHER_PATTERN and _keeps_pattern(plan, found))
+
+
+def _keeps_pattern(plan: LinePlan, found: Iterable[Option]) -> bool:
+    """Whether something safe is near the intent; an unloaded line is content with easier."""
+    return any(
+        option.safe and option.fit.heavy <= FAR_OFF and (not plan.loaded or option.fit.light <= FAR_OFF)
+        for option in found
+    )
 
 
 def _settled(found: Iterable[Option]) -> bool:
@@ -122,10 +138,10 @@ def fit_of(
         ability,
         moved_kg,
         way.set_amount * part,
-        athlete.window(plan),
+        athlete.window(plan, way),
         counts_reps=way.unit is AmountUnit.REPS,
         may_be_light=not plan.loaded and way.distance == AS_WRITTEN,
-        light_duty=athlete.light_duty,
+        light_duty=athlete.goes_easy(way),
     )
 
 
@@ -195,7 +211,7 @@ def _fitting_part(plan: LinePlan, option: Option, athlete: Athlete) -> float | N
         return None
     if fitted.refused not in {None, Because.LIGHT_DUTY}:
         return None
-    wanted = athlete.window(plan).high * fitted.cautious / way.set_amount
+    wanted = athlete.window(plan, way).high * fitted.cautious / way.set_amount
     step = 5 if way.unit is AmountUnit.SECONDS else 1
     fewer = step * floor(way.amount * wanted / step)
     return fewer / way.amount if 0 < fewer < way.amount else None

@@ -50,7 +50,7 @@ def _obstacle(plan: LinePlan, athlete: Athlete) -> Obstacle | None:
         return Because.NOT_OWNED, missing
     if written.variant.holds and not _is_owned(plan, athlete):
         return Because.NOT_OWNED, plan.line.implement or written.variant.holds[0].implement
-    return _misfit(_written_fit(plan, athlete), athlete)
+    return _misfit(_written_fit(plan, athlete), easy=athlete.goes_easy(written))
 
 
 def _is_owned(plan: LinePlan, athlete: Athlete) -> bool:
@@ -81,9 +81,9 @@ def _written_kg(plan: LinePlan, hold: Hold | None, athlete: Athlete) -> float:
     return float(loads[-1].kg) if loads else 0.0
 
 
-def _misfit(fit: Fit, athlete: Athlete) -> Obstacle | None:
+def _misfit(fit: Fit, *, easy: bool) -> Obstacle | None:
     if fit.refused is not None:
         return fit.refused, None
     if fit.heavy > TOLERANCE:
-        return (Because.LIGHT_DUTY if athlete.light_duty else Because.TOO_HEAVY), None
+        return (Because.LIGHT_DUTY if easy else Because.TOO_HEAVY), None
     return (Because.TOO_LIGHT, None) if fit.light > TOLERANCE else None

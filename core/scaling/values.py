@@ -102,11 +102,14 @@ class VersionBlock(Value):
 
 
 class NeedsCoach(Value):
-    """A line that the coach should look at, and why. `about` as in Reason."""
+    """What the coach should look at, and why: one line, or the whole version where no line is named.
 
-    block: int
-    line: int
-    written: str
+    `about` as in Reason.
+    """
+
+    block: int | None = None
+    line: int | None = None
+    written: str | None = None
     because: Because
     about: str | None = None
 
@@ -121,21 +124,29 @@ class Caution(Value):
 class Version(Value):
     """A session made personal; frozen when shown.
 
-    `as_written` is what the scoreboard ranks by. A shorter day or a lighter load is scaled.
+    `as_written` is what the scoreboard ranks by; a shorter day is scaled. `effort_at_most`: 0-10, where the
+    screening or a limit sets one. `scored` is False where there is no expected score and no rank.
     """
 
     athlete: str
     as_written: bool
+    effort_at_most: int | None = None
+    scored: bool = True
     blocks: tuple[VersionBlock, ...]
     cautions: tuple[Caution, ...] = ()
     needs_coach: tuple[NeedsCoach, ...] = ()
 
 
 class Withheld(Value):
-    """No version today, for the athlete's own sake: `screening` until cleared, `sick` until well."""
+    """No version today, for the athlete's own sake.
+
+    `screening`, `clearance`: not before licensed care has cleared them; `rest`: they are unwell. `about`
+    names the limit that asks for it.
+    """
 
     athlete: str
-    because: Literal["screening", "sick"]
+    because: Literal["screening", "clearance", "rest"]
+    about: str | None = None
 
 
 class Pin(Value):

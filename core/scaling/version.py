@@ -1,9 +1,10 @@
 """A session made personal: `version_for`, from first to last (design 6)."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from decimal import Decimal
-from typing import NamedTuple
+from typing import Literal, NamedTuple
 
+from core.athletes.limits import SessionRule, limit
 from core.athletes.values import Profile, Screening
 from core.movements.lookup import Catalogue
 from core.scaling.athlete import Athlete
@@ -29,22 +30,23 @@ from core.sessions.values import Block, Format, Session
 
 NO_ORDERS = Orders()
 NO_LOAD = Decimal(0)
+COACH_SHOULD_SEE = {Because.UNKNOWN_HEAVY, Because.TOO_LIGHT, Because.NO_SAFE_OPTION}
+FORBIDS: Mapping[SessionRule, Literal["clearance", "rest"]] = {"cleared-first": "clearance", "rest": "rest"}
 PARTS = ("buy_in", "lines", "cash_out")
 
 
 def version_for(
     session: Session, profile: Profile, catalogue: Catalogue, orders: Orders = NO_ORDERS
 ) -> Version | Withheld:
-    """The session as this athlete does it; `Withheld` where the screening says stop or they are sick.
+    """The session as this athlete does it; `Withheld` where screening, sickness or a limit forbids any.
 
     Pure: the same input gives the same version. What is not known yet (None in the profile) counts as not
     there: no equipment, no limits; before the screening nothing above moderate. The session's date, if it has
     one, tells the athlete's age. Raises UnknownMovement for a line that the catalogue doesn't know.
     """
-    if profile.screening is Screening.STOP:
-        return Withheld(athlete=profile.name, because="screening")
-    if profile.today.sick:
-        return Withheld(athlete=profile.name, because="sick")
+    withheld = withheld_from(profile)
+    if withheld is not None:
+        return withheld
     athlete = Athlete(profile, catalogue, session.date.year if session.date else None)
     blocks = tuple(
         _version_block(number, plan, athlete, orders)
@@ -54,10 +56,24 @@ def version_for(
     return Version(
         athlete=profile.name,
         as_written=all(line.change is Change.NONE for line in lines) and not _is_shortened(session, profile),
+        effort_at_most=athlete.effort_at_most,
+        scored=athlete.scored,
         blocks=blocks,
         cautions=_cautions(profile, lines),
-        needs_coach=tuple(need for block in blocks for need in _needs_coach(block.block, block.every_line)),
+        needs_coach=(*_coach_first(athlete), *_for_the_coach(blocks)),
     )
+
+
+def withheld_from(profile: Profile) -> Withheld | None:
+    """Why there is no session for this athlete at all today; None if there is one."""
+    if profile.screening is Screening.STOP:
+        return Withheld(athlete=profile.name, because="screening")
+    if profile.today.sick:
+        return Withheld(athlete=profile.name, because="rest")
+    for one in profile.limits or ():
+        if (because := FORBIDS.get(limit(one).session)) is not None:
+            return Withheld(athlete=profile.name, because=because, about=one)
+    return None
 
 
 class _Row(NamedTuple):
@@ -92,7 +108,7 @@ def _version_block(number: int, plan: BlockPlan, athlete: Athlete, orders: Order
         rounds=block.rounds,
         scheme=block.scheme,
         cap_s=block.cap_s,
-        scored=block.scored and not athlete.light_duty,
+        scored=block.scored and athlete.scored,
         buy_in=buy_in,
         lines=lines,
         cash_out=cash_out,
@@ -171,10 +187,21 @@ def _cautions(profile: Profile, lines: Iterable[VersionLine]) -> tuple[Caution, 
     return limits + tuple(Caution(of="implement", id=implement) for implement in used)
 
 
-def _needs_coach(block: int, lines: Iterable[VersionLine]) -> Iterable[NeedsCoach]:
-    for line in lines:
-        if line.change is Change.REST or line.reason.because in {Because.UNKNOWN_HEAVY, Because.TOO_LIGHT}:
-            reason = line.reason
-            yield NeedsCoach(
-                block=block, line=line.line, written=line.written, because=reason.because, about=reason.about
-            )
+def _coach_first(athlete: Athlete) -> Iterable[NeedsCoach]:
+    for one in athlete.profile.limits or ():
+        if limit(one).session == "coach-first":
+            yield NeedsCoach(because=Because.LIMIT, about=one)
+
+
+def _for_the_coach(blocks: Iterable[VersionBlock]) -> Iterable[NeedsCoach]:
+    for block in blocks:
+        for line in block.every_line:
+            if line.change is Change.REST or line.reason.because in COACH_SHOULD_SEE:
+                yield _need(block.block, line)
+
+
+def _need(block: int, line: VersionLine) -> NeedsCoach:
+    reason = line.reason
+    return NeedsCoach(
+        block=block, line=line.line, written=line.written, because=reason.because, about=reason.about
+    )

@@ -1,0 +1,90 @@
+"""How a session lands on a whole group, and what is worth saying aloud (design 4.1)."""
+
+from collections import Counter, defaultdict
+from collections.abc import Iterable, Sequence
+
+from core.athletes.values import Profile
+from core.movements.lookup import Catalogue
+from core.scaling.values import (
+    Because,
+    Change,
+    GroupLine,
+    GroupView,
+    Say,
+    Version,
+    VersionLine,
+    Withheld,
+)
+from core.scaling.version import version_for
+from core.sessions.values import Session
+
+# A coach says two or three things aloud, no more, and nothing that concerns one person alone.
+MOST_SAID = 3
+FEWEST_TO_SAY = 2
+UNSAID = {Because.AS_WRITTEN, Because.COACH, Because.ONE_SETTING, Because.LIGHT_DUTY}
+
+FIELDS = {
+    Change.NONE: "as_written",
+    Change.LOAD: "load",
+    Change.IMPLEMENT: "implement",
+    Change.VARIANT: "variant",
+    Change.MOVEMENT: "movement",
+    Change.AMOUNT: "amount",
+    Change.REST: "rest",
+}
+
+
+def group_view(session: Session, profiles: Iterable[Profile], catalogue: Catalogue) -> GroupView:
+    """The group view of a session: one version for everybody, then counted. Raises UnknownMovement."""
+    return view_of([version_for(session, profile, catalogue) for profile in profiles])
+
+
+def view_of(outcomes: Sequence[Version | Withheld]) -> GroupView:
+    """The group view of versions of one session, in the order of its lines."""
+    versions = [outcome for outcome in outcomes if isinstance(outcome, Version)]
+    by_line: dict[tuple[int, int], list[tuple[str, VersionLine]]] = defaultdict(list)
+    for version in versions:
+        for block in version.blocks:
+            for line in block.lines:
+                by_line[block.block, line.line].append((version.athlete, line))
+    return GroupView(
+        lines=tuple(_count(place, lines) for place, lines in by_line.items()),
+        say=_worth_saying(by_line, len(versions)),
+        withheld=tuple(outcome for outcome in outcomes if isinstance(outcome, Withheld)),
+    )
+
+
+def _count(place: tuple[int, int], lines: Sequence[tuple[str, VersionLine]]) -> GroupLine:
+    counts = Counter(FIELDS[line.change] for _, line in lines)
+    nobody = tuple(athlete for athlete, line in lines if line.change is Change.REST)
+    block, number = place
+    return GroupLine(block=block, line=number, written=lines[0][1].written, nobody=nobody, **counts)
+
+
+def _worth_saying(
+    by_line: dict[tuple[int, int], list[tuple[str, VersionLine]]], athletes: int
+) -> tuple[Say, ...]:
+    """The reasons that most people share, the commonest first."""
+    found = [
+        Say(
+            block=block,
+            line=number,
+            written=lines[0][1].written,
+            because=because,
+            about=about,
+            names=tuple(names),
+            of=athletes,
+        )
+        for (block, number), lines in by_line.items()
+        for (because, about), names in _by_reason(lines).items()
+        if len(names) >= FEWEST_TO_SAY
+    ]
+    return tuple(sorted(found, key=lambda say: -len(say.names))[:MOST_SAID])
+
+
+def _by_reason(lines: Iterable[tuple[str, VersionLine]]) -> dict[tuple[Because, str | None], list[str]]:
+    names: dict[tuple[Because, str | None], list[str]] = defaultdict(list)
+    for athlete, line in lines:
+        if line.reason.because not in UNSAID:
+            names[line.reason.because, line.reason.about].append(athlete)
+    return names
