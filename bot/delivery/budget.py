@@ -47,6 +47,12 @@ class Ledger:
         """Return the earliest moment for the next message; it may have passed."""
         return max((self.stopped_until, *(self._ready_by(rule) for rule in self.rules)))
 
+    def room(self, now: float) -> float:
+        """Return how many messages may go at this moment."""
+        if self.stopped_until > now:
+            return 0
+        return min((self._room_by(rule, now) for rule in self.rules), default=math.inf)
+
     def spend(self, now: float) -> "Ledger":
         keep = max((rule.limit for rule in self.rules), default=0)
         return replace(self, spent_at=(*self.spent_at, now)[-keep:] if keep else ())
@@ -59,6 +65,9 @@ class Ledger:
         longest = max((rule.seconds for rule in self.rules), default=0.0)
         fresh = self.spent_at and self.spent_at[-1] + longest > now
         return not fresh and self.stopped_until <= now
+
+    def _room_by(self, rule: Rule, now: float) -> int:
+        return rule.limit - sum(1 for moment in self.spent_at if moment + rule.seconds > now)
 
     def _ready_by(self, rule: Rule) -> float:
         if len(self.spent_at) < rule.limit:
@@ -77,8 +86,15 @@ class Budget:
     def __post_init__(self) -> None:
         self._bot = Ledger(self.rates.bot)
 
-    def bot_ready_at(self) -> float:
-        return self._bot.ready_at()
+    def bot_room(self, now: float) -> float:
+        """Return how many messages may go at this moment, to whomever."""
+        return self._bot.room(now)
+
+    def next_opening(self, now: float) -> float | None:
+        """Return when more may be sent than now; None if nothing is held up."""
+        if self._bot.ready_at() > now:
+            return self._bot.ready_at()
+        return min(self.closed_chats(now).values(), default=None)
 
     def closed_chats(self, now: float) -> dict[int, float]:
         """Return the chats that may not be written to now, each with the moment from which it may."""

@@ -6,11 +6,16 @@ from bot.delivery.budget import NO_LIMIT, PLATFORM, Budget, Ledger, Rates, Rule
 ILSE, TOMAS, GROUP = 1, 2, 3
 
 
+def bot_opens(budget, now):
+    return now if budget.bot_room(now) else budget.next_opening(now)
+
+
 def send_as_fast_as_allowed(budget, chats, start=0.0, *, groups=()):
     """Return the moment of each message; of a chat and the bot, the later one decides."""
     now, moments = start, []
     for chat in chats:
-        now = max(now, budget.bot_ready_at(), budget.closed_chats(now).get(chat, now))
+        now = max(now, bot_opens(budget, now))
+        now = max(now, budget.closed_chats(now).get(chat, now))
         budget.spend(chat, now, is_group=chat in groups)
         moments.append(now)
     return moments
@@ -22,8 +27,8 @@ def most_within(seconds, moments):
 
 def test_a_quiet_bot_may_write_at_once():
     budget = Budget()
-    assert budget.bot_ready_at() <= 0
-    assert budget.closed_chats(0) == {}
+    assert budget.bot_room(0) > 0
+    assert budget.next_opening(0) is None
 
 
 def test_a_chat_gets_a_short_burst_and_then_one_a_second():
@@ -46,10 +51,12 @@ def test_the_bot_sends_at_most_thirty_a_second_and_uses_almost_all_of_them():
 
 def test_an_answer_in_the_middle_of_bulk_waits_no_whole_second():
     budget = Budget()
+    now = 0.0
     for chat in range(500):
-        now = max(0.0, budget.bot_ready_at())
         budget.spend(chat, now)
-        assert budget.bot_ready_at() - now < 0.3
+        opens = bot_opens(budget, now)
+        assert opens - now < 0.3
+        now = opens
 
 
 def test_a_busy_chat_closes_only_itself():
@@ -64,7 +71,7 @@ def test_silence_asked_for_by_the_platform_holds_for_that_chat_alone():
     budget.spend(TOMAS, 0.0)
     assert budget.closed_chats(6.9) == {ILSE: 7.0}
     assert budget.closed_chats(7.0) == {}
-    assert budget.bot_ready_at() < 1.0
+    assert budget.bot_room(0.0) > 0
 
 
 def test_a_shorter_silence_never_ends_a_longer_one():
@@ -75,7 +82,9 @@ def test_a_shorter_silence_never_ends_a_longer_one():
 def test_silence_towards_everyone():
     budget = Budget()
     budget.stop_bot(until=4.0)
-    assert budget.bot_ready_at() == 4.0
+    assert budget.bot_room(3.9) == 0
+    assert budget.next_opening(0.0) == 4.0
+    assert budget.bot_room(4.0) > 0
 
 
 def test_without_limits_everything_may_go_at_once():
@@ -98,7 +107,7 @@ def test_no_span_ever_holds_more_than_its_rule_allows(limit, seconds, pauses):
     budget = Budget(Rates(bot=(Rule(limit, seconds),)))
     now, moments = 0, []
     for pause in pauses:
-        now = max(now + pause, budget.bot_ready_at())
+        now = max(now + pause, bot_opens(budget, now + pause))
         budget.spend(ILSE, now)
         moments.append(now)
     assert all(later - earlier >= seconds for earlier, later in zip(moments, moments[limit:], strict=False))

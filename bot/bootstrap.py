@@ -1,0 +1,136 @@
+"""Wires everything together, in one place."""
+
+import asyncio
+import logging
+import signal
+from contextlib import AbstractAsyncContextManager, AsyncExitStack, nullcontext
+
+from telegram import Bot
+from telegram.request import BaseRequest
+
+from bot.conduct import MakeConduct
+from bot.delivery.bells import Bells
+from bot.delivery.budget import NO_LIMIT, PLATFORM, Budget
+from bot.delivery.clock import Clock, RealClock
+from bot.delivery.dues import Dues
+from bot.delivery.sender import Sender
+from bot.delivery.vitals import Vitals
+from bot.loops import Loops
+from bot.rehearsal.remote_clock import RemoteClock
+from bot.settings import Pace, Settings
+from bot.telegram.api import make_bot
+from bot.telegram.connecting import connect, register
+from bot.telegram.lanes import Lanes
+from bot.telegram.receiver import Receiver
+from bot.web.app import Health, make_app
+from bot.web.server import WebServer
+from core.errors import InputError
+from core.store.migrate import migrate
+from core.store.unit import Store
+
+log = logging.getLogger(__name__)
+
+_RATES = {Pace.PLATFORM: PLATFORM, Pace.UNLIMITED: NO_LIMIT}
+_DATABASE_TIMEOUT_S = 5.0
+
+
+class App:
+    """The whole bot in one process. `port` is where health and metrics are answered, if they are."""
+
+    def __init__(
+        self,
+        settings: Settings,
+        bot: Bot,
+        clock: AbstractAsyncContextManager[Clock],
+        make_conduct: MakeConduct,
+    ) -> None:
+        self.store = Store(settings.database)
+        self.bells = Bells()
+        self._settings = settings
+        self._bot = bot
+        self._clock = clock
+        self._make_conduct = make_conduct
+        self._loops = Loops()
+        self._open = AsyncExitStack()
+        self._status = "starting"
+        self.port: int | None = None
+
+    async def start(self) -> None:
+        """Return once everything runs. Raises InputError for settings that turn out wrong."""
+        self._open.push_async_callback(self.store.close)
+        await migrate(self._settings.database)
+        clock = await self._open.enter_async_context(self._clock)
+        self._open.push_async_callback(self._bot.shutdown)
+        budget = Budget(_RATES[self._settings.pace])
+        sender = Sender(self._bot, self.store, clock, self.bells, budget)
+        self._start_web(Vitals(self.store, clock, sender.verdicts))
+        await connect(self._bot)
+        conduct = self._make_conduct(self._bot, self.store, clock, self.bells)
+        await register(self._bot, conduct.commands)
+        self._loops.start(sender)
+        self._loops.start(Lanes(self.store, self.bells, conduct.handle, conduct.on_parked))
+        self._loops.start(Dues(self.store, clock, self.bells, conduct.carry_out))
+        self._loops.start(Receiver(self._bot, self.store, clock, self.bells))
+        self._status = "ok"
+
+    async def stop(self) -> None:
+        """Finish what was begun and close everything. What still waits is kept for the next start."""
+        self._status = "stopping"
+        await self._loops.stop()
+        await self._open.aclose()
+
+    async def run(self) -> None:
+        """Run until cancelled, then stop. Raises whatever ends a part of the bot before."""
+        try:
+            await self.start()
+            await self._loops.watch()
+        finally:
+            await asyncio.shield(self.stop())
+
+    async def health(self) -> Health:
+        """Say whether every part runs and the database can be written to."""
+        try:
+            async with asyncio.timeout(_DATABASE_TIMEOUT_S), self.store.unit():
+                pass
+        except Exception as error:
+            log.exception("the database can't be written to")
+            return Health(f"database: {type(error).__name__}")
+        ended = self._loops.ended()
+        return Health(f"{ended[0]} ended" if ended else self._status)
+
+    def _start_web(self, vitals: Vitals) -> None:
+        if self._settings.address is None:
+            return
+        try:
+            server = WebServer(make_app(self.health, vitals.figures), *self._settings.address)
+        except OSError as error:
+            raise InputError("BELLWETHER_LISTEN", f"{self._settings.listen} can't be used: {error}") from None
+        self._loops.start(server)
+        self.port = server.port
+
+
+def build(
+    settings: Settings,
+    make_conduct: MakeConduct,
+    *,
+    clock: Clock | None = None,
+    request: BaseRequest | None = None,
+) -> App:
+    """Make the bot. A `clock` that is given stays open; `request` carries calls in place of the network."""
+    bot = make_bot(settings.token.get_secret_value(), settings.api_url, request)
+    return App(settings, bot, nullcontext(clock) if clock else _own_clock(settings), make_conduct)
+
+
+def _own_clock(settings: Settings) -> AbstractAsyncContextManager[Clock]:
+    return RemoteClock(settings.clock_url) if settings.clock_url else RealClock()
+
+
+async def run_until_signalled(app: App) -> None:
+    """Run until SIGTERM or SIGINT, and return when all is closed."""
+    running = asyncio.create_task(app.run())
+    for number in (signal.SIGTERM, signal.SIGINT):
+        asyncio.get_running_loop().add_signal_handler(number, running.cancel)
+    try:
+        await running
+    except asyncio.CancelledError:
+        log.info("stopped")

@@ -1,0 +1,137 @@
+"""Takes updates from the platform and keeps them before the platform may forget them."""
+
+import logging
+from asyncio import CancelledError, Task, create_task, current_task, sleep
+from collections.abc import Awaitable, Callable, Mapping, Sequence
+from datetime import timedelta
+from random import random
+from typing import Any
+
+from telegram import Bot
+from telegram.error import Conflict, RetryAfter, TelegramError
+
+from bot.delivery.backoff import Backoff
+from bot.delivery.bells import Bells
+from bot.delivery.clock import Clock
+from bot.telegram.api import call
+from core.store.unit import Store
+
+log = logging.getLogger(__name__)
+
+RawUpdate = Mapping[str, Any]
+
+# The platform leaves some kinds out unless they are asked for by name.
+ALLOWED_UPDATES = (
+    "message",
+    "edited_message",
+    "callback_query",
+    "my_chat_member",
+    "chat_member",
+)
+_POLL_S = 50
+# The connection may stay silent for the whole poll, and a little longer.
+_READ_TIMEOUT_S = _POLL_S + 10.0
+
+
+class Receiver:
+    """Polls. `pause` (in real seconds, whatever the clock says) and `jitter` (0 to 1) serve failures."""
+
+    def __init__(
+        self,
+        bot: Bot,
+        store: Store,
+        clock: Clock,
+        bells: Bells,
+        *,
+        pause: Callable[[float], Awaitable[object]] = sleep,
+        jitter: Callable[[], float] = random,
+    ) -> None:
+        self._bot = bot
+        self._store = store
+        self._clock = clock
+        self._bells = bells
+        self._pause = pause
+        self._jitter = jitter
+        self._backoff = Backoff(first_s=0.5, longest_s=60.0)
+        self._polling: Task[list[RawUpdate] | None] | None = None
+        self._stopping = False
+
+    async def run(self) -> None:
+        """Poll until stopped."""
+        offset: int | None = None
+        while not self._stopping:
+            updates = await self._poll_unless_stopped(offset)
+            if updates is None:
+                continue
+            if updates:
+                await self.receive(updates)
+            # An offset confirms what was received, once. Kept any longer, it would hide all that comes when
+            # the platform starts its numbers anew, as it does after a quiet week.
+            offset = updates[-1]["update_id"] + 1 if updates else None
+
+    def stop(self) -> None:
+        """Break off the poll; what it may have brought is still unconfirmed and comes again."""
+        self._stopping = True
+        if self._polling is not None:
+            self._polling.cancel()
+
+    async def receive(self, updates: Sequence[RawUpdate]) -> None:
+        """Keep raw updates, all or none; what is already known is left out. Kept when this returns."""
+        now = self._clock.now()
+        async with self._store.unit() as unit:
+            await unit.inbox.store(
+                [(update["update_id"], lane_of(update), update) for update in updates], now
+            )
+        self._bells.inbox.ring()
+
+    async def _poll_unless_stopped(self, offset: int | None) -> list[RawUpdate] | None:
+        self._polling = create_task(self._poll(offset))
+        try:
+            return await self._polling
+        except CancelledError:
+            if self._stopping and not _is_cancelled():
+                return None
+            raise
+
+    async def _poll(self, offset: int | None) -> list[RawUpdate] | None:
+        """Return the next updates, or None after a failure and a pause."""
+        params: dict[str, Any] = {"timeout": _POLL_S, "allowed_updates": list(ALLOWED_UPDATES)}
+        if offset is not None:
+            params["offset"] = offset
+        try:
+            updates = await call(self._bot, "get_updates", params, _READ_TIMEOUT_S)
+        except TelegramError as error:
+            await self._wait_out(error)
+            return None
+        self._backoff = self._backoff.after_success()
+        return list(updates)
+
+    async def _wait_out(self, error: TelegramError) -> None:
+        self._backoff = self._backoff.after_failure()
+        wait_s = self._backoff.wait_s(self._jitter())
+        if isinstance(error, RetryAfter):
+            wait_s = max(wait_s, _seconds(error.retry_after))
+        hint = " (does another process poll with the same token?)" if isinstance(error, Conflict) else ""
+        log.warning("no updates, next try in %.1f s: %s%s", wait_s, error, hint)
+        await self._pause(wait_s)
+
+
+def lane_of(update: RawUpdate) -> int:
+    """Return the lane in which an update keeps its place: its chat, else its user, else 0 for the rest."""
+    content = next((value for key, value in update.items() if key != "update_id"), None)
+    if not isinstance(content, Mapping):
+        return 0
+    message = content.get("message") or {}
+    for owner in (content.get("chat"), message.get("chat"), content.get("from"), content.get("user")):
+        if owner:
+            return int(owner["id"])
+    return 0
+
+
+def _seconds(wait: float | timedelta) -> float:
+    return wait.total_seconds() if isinstance(wait, timedelta) else wait
+
+
+def _is_cancelled() -> bool:
+    task = current_task()
+    return task is not None and task.cancelling() > 0

@@ -1,0 +1,132 @@
+import asyncio
+
+import httpx
+import pytest
+import pytest_asyncio
+
+from bot.bootstrap import build
+from bot.rehearsal.in_process import InProcessRequest
+from bot.rehearsal.platform import TOKEN
+from bot.settings import Settings
+from core.errors import InputError
+from core.store.records import LetterState
+from tests.support.durable import Tables, eventually
+from tests.support.echo import echo_conduct
+
+
+@pytest.fixture
+def settings(tmp_path):
+    return Settings(
+        _env_file=None,
+        token=TOKEN,
+        api_url="http://rehearsal.invalid",
+        database=str(tmp_path / "bot.db"),
+        listen="127.0.0.1:0",
+    )
+
+
+def make_app(settings, platform, conduct=echo_conduct):
+    return build(settings, conduct, clock=platform.clock, request=InProcessRequest(platform))
+
+
+@pytest_asyncio.fixture
+async def app(settings, platform):
+    found = make_app(settings, platform)
+    await found.start()
+    yield found
+    await found.stop()
+
+
+async def get(app, path):
+    async with httpx.AsyncClient(trust_env=False) as client:
+        return await client.get(f"http://127.0.0.1:{app.port}{path}")
+
+
+async def test_what_is_said_is_answered(app, room):
+    ilse = await room.person("Ilse")
+    await ilse.opens(await room.start_link())
+    await ilse.says("good morning")
+    assert (await ilse.hears("good morning")).text == "good morning"
+
+
+async def test_what_came_while_it_was_down_is_answered_after_the_start(settings, platform, room):
+    ilse = await room.person("Ilse")
+    await ilse.opens(await room.start_link())
+    await ilse.says("anybody there?")
+    app = make_app(settings, platform)
+    await app.start()
+    await ilse.hears("anybody there?")
+    await app.stop()
+
+
+async def test_stopping_leaves_nothing_half_done(settings, platform, room):
+    app = make_app(settings, platform)
+    await app.start()
+    ilse = await room.person("Ilse")
+    await ilse.opens(await room.start_link())
+    await ilse.hears("/start")
+    await app.stop()
+    tables = Tables(settings.database)
+    assert tables.states("inbox") == ["done"]
+    assert tables.states("outbox") == ["sent"]
+    assert tables.column("SELECT outcome FROM attempt") == ["sent"]
+
+
+async def test_a_bot_that_runs_is_healthy(app):
+    answer = await get(app, "/health")
+    assert (answer.status_code, answer.json()) == (200, {"status": "ok"})
+
+
+class BrokenClockError(Exception):
+    pass
+
+
+@pytest.fixture
+def break_the_dues(platform, monkeypatch):
+    """Let the loop that waits for dues fail at its next wait."""
+
+    async def break_down(_moment):
+        raise BrokenClockError
+
+    async def do(app):
+        monkeypatch.setattr(platform.clock, "sleep_until", break_down)
+        async with app.store.unit() as unit:
+            await unit.dues.add("far", "none", platform.clock.now().replace(year=2030), {})
+        app.bells.dues.ring()
+
+    return do
+
+
+async def test_a_bot_with_a_dead_part_is_unwell(app, break_the_dues):
+    await break_the_dues(app)
+    await asyncio.sleep(0.1)
+    answer = await get(app, "/health")
+    assert (answer.status_code, answer.json()) == (503, {"status": "Dues ended"})
+
+
+async def test_a_bot_with_a_dead_part_ends_loudly(settings, platform, break_the_dues):
+    app = make_app(settings, platform)
+    running = asyncio.create_task(app.run())
+    await eventually(lambda: app.port)
+    await break_the_dues(app)
+    with pytest.raises(BrokenClockError):
+        await running
+
+
+async def test_metrics_count_what_waits_and_what_was_sent(app, room, settings):
+    ilse = await room.person("Ilse")
+    await ilse.opens(await room.start_link())
+    await ilse.hears("/start")
+    await eventually(lambda: Tables(settings.database).states("outbox") == ["sent"])
+    lines = (await get(app, "/metrics")).text.splitlines()
+    assert 'bellwether_inbox{state="waiting"} 0' in lines
+    assert 'bellwether_sends_total{verdict="sent"} 1' in lines
+    assert f'bellwether_outbox{{state="{LetterState.SENT}"}} 1' in lines
+
+
+async def test_a_token_that_the_platform_does_not_know_is_named_and_not_shown(settings, platform):
+    wrong = settings.model_copy(update={"token": type(settings.token)("123:wrong")})
+    app = make_app(wrong, platform)
+    with pytest.raises(InputError, match="BELLWETHER_TOKEN") as caught:
+        await app.run()
+    assert "123:wrong" not in str(caught.value)
