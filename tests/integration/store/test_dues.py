@@ -1,0 +1,34 @@
+from tests.integration.store.builders import NOW, minutes
+
+
+async def taken(unit, now=NOW, limit=10):
+    return [due.key for due in await unit.dues.take(now, limit)]
+
+
+async def test_what_is_due_comes_earliest_first(store):
+    async with store.unit() as unit:
+        await unit.dues.add("late", "post", NOW, {"session": 1})
+        await unit.dues.add("early", "post", NOW - minutes(5), {"session": 2})
+        await unit.dues.add("future", "post", NOW + minutes(5), {})
+        assert await taken(unit) == ["early", "late"]
+        assert await taken(unit, limit=1) == ["early"]
+        assert await unit.dues.next_at() == NOW - minutes(5)
+
+
+async def test_a_known_key_is_left_alone_even_when_done(store):
+    async with store.unit() as unit:
+        assert await unit.dues.add("post:1", "post", NOW, {"session": 1})
+        assert not await unit.dues.add("post:1", "post", NOW + minutes(5), {"session": 9})
+        [due] = await unit.dues.take(NOW, 1)
+        assert (due.kind, due.at, due.refs) == ("post", NOW, {"session": 1})
+        await unit.dues.done(due.id, NOW)
+        assert not await unit.dues.add("post:1", "post", NOW, {"session": 1})
+        assert await taken(unit) == []
+
+
+async def test_a_dropped_due_is_never_taken(store):
+    async with store.unit() as unit:
+        await unit.dues.add("post:1", "post", NOW, {})
+        await unit.dues.drop("post:1")
+        assert await taken(unit) == []
+        assert await unit.dues.next_at() is None
