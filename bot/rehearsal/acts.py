@@ -184,6 +184,10 @@ async def follow_clock(platform: "Platform", follower: str, version: int, within
     return read_clock(platform)
 
 
+def unfollow_clock(platform: "Platform", follower: str) -> None:
+    platform.clock.followers.forget(follower)
+
+
 async def travel(platform: "Platform", to: str | None = None, seconds: float = 0.0) -> Json:
     """Move the time and return once every follower knows."""
     moment = datetime.fromisoformat(to) if to else platform.clock.now() + timedelta(seconds=seconds)
@@ -196,7 +200,7 @@ async def travel(platform: "Platform", to: str | None = None, seconds: float = 0
 
 
 async def let_time_run(platform: "Platform", runs: bool) -> Json:
-    platform.clock.let_run(runs)
+    platform.clock.let_run(runs=runs)
     await platform.clock.followers.all_know(platform.clock.read().version)
     return read_clock(platform)
 
@@ -210,6 +214,6 @@ _WATCHING: list[Callable[..., Any]] = [
     messages, visible_messages, events, toasts, transcript, me, waiting_updates, complaints, set_privacy,
 ]  # fmt: skip
 _TROUBLES: list[Callable[..., Any]] = [decline, lose, faults_pending, enforce_rates]
-_TIME: list[Callable[..., Any]] = [read_clock, follow_clock, travel, let_time_run]
+_TIME: list[Callable[..., Any]] = [read_clock, follow_clock, unfollow_clock, travel, let_time_run]
 
 ACTS: dict[str, Callable[..., Any]] = {do.__name__: do for do in (*_PEOPLE, *_WATCHING, *_TROUBLES, *_TIME)}

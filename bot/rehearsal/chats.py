@@ -14,6 +14,7 @@ Status = Literal["creator", "administrator", "member", "left", "kicked"]
 
 ADMINS: tuple[Status, ...] = ("creator", "administrator")
 PRESENT: tuple[Status, ...] = (*ADMINS, "member")
+SERVICE = frozenset({"new_chat_members", "left_chat_member", "migrate_to_chat_id", "migrate_from_chat_id"})
 
 
 @dataclass(slots=True, eq=False)
@@ -60,6 +61,10 @@ class Content:
     entities: list[Entity] = field(default_factory=list)
     keyboard: Json | None = None
     extra: Json | None = None
+
+    @property
+    def is_service(self) -> bool:
+        return self.extra is not None and not SERVICE.isdisjoint(self.extra)
 
 
 @dataclass(slots=True, eq=False)

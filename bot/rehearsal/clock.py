@@ -85,6 +85,9 @@ class Followers:
         self._changed.set()
         self._changed = asyncio.Event()
 
+    def forget(self, follower: str) -> None:
+        self._known.pop(follower, None)
+
     async def all_know(self, version: int, within: float = 2.0) -> None:
         """Wait until every follower knows `version`; forget those that stay silent that long."""
         with contextlib.suppress(TimeoutError):
@@ -114,6 +117,6 @@ class RehearsalClock(SettableClock):
     def travel(self, duration: timedelta) -> None:
         self.travel_to(self.now() + duration)
 
-    def let_run(self, runs: bool = True) -> None:
+    def let_run(self, *, runs: bool = True) -> None:
         """Let the time run on by itself at the real pace, or stand still."""
         self._set(Reading(self.now(), runs, self._reading.version + 1))

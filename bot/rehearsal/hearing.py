@@ -25,12 +25,11 @@ def tell_of_message(platform: "Platform", message: Message, kind: str = "message
 
 def hears(bot: User, message: Message) -> bool:
     member = message.chat.member(bot)
-    is_service = message.content.text is None and message.content.extra is not None
     return (
         message.chat.kind == "private"
         or member.is_admin
         or member.hears_all
-        or (is_service and "sticker" not in (message.content.extra or {}))
+        or message.content.is_service
         or message.meant_for is bot
     )
 

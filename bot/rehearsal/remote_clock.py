@@ -40,6 +40,8 @@ class RemoteClock(SettableClock):
             self._following.cancel()
             with contextlib.suppress(asyncio.CancelledError):
                 await self._following
+        with contextlib.suppress(httpx.HTTPError):
+            await self._stage.do("unfollow_clock", follower=self._name)
         await self._stage.close()
 
     def _take(self, found: dict[str, Any]) -> None:

@@ -32,8 +32,23 @@ class Front:
     def __init__(self, platform: Platform) -> None:
         self._platform = platform
         self._acts = _acts_app(platform)
+        self._open: set[asyncio.Task[Any]] = set()
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
+        task = asyncio.current_task()
+        assert task is not None, "a server answers in tasks"
+        self._open.add(task)
+        try:
+            await self._answer(scope, receive, send)
+        finally:
+            self._open.discard(task)
+
+    def hang_up(self) -> None:
+        """Break off all calls, so that long polls don't keep the server from stopping."""
+        for task in self._open:
+            task.cancel()
+
+    async def _answer(self, scope: Scope, receive: Receive, send: Send) -> None:
         if scope["type"] == "http" and scope["path"].startswith(_BOT_PREFIX):
             await self._answer_bot(scope, receive, send)
         else:
@@ -113,20 +128,22 @@ class _Server(uvicorn.Server):
         self.ready.set()
 
 
-def _config(platform: Platform) -> uvicorn.Config:
+def _config(front: Front) -> uvicorn.Config:
     settings: dict[str, Any] = {"log_level": "critical", "access_log": False, "lifespan": "off"}
-    return uvicorn.Config(Front(platform), timeout_graceful_shutdown=1, timeout_keep_alive=75, **settings)
+    return uvicorn.Config(front, timeout_graceful_shutdown=1, timeout_keep_alive=75, **settings)
 
 
 @asynccontextmanager
 async def serving(platform: Platform, port: int = 0) -> AsyncIterator[str]:
     """Serve the platform on 127.0.0.1 and give its address, `http://127.0.0.1:PORT`. Port 0: any free one."""
     with socket.create_server(("127.0.0.1", port)) as listening:
-        server = _Server(_config(platform))
+        front = Front(platform)
+        server = _Server(_config(front))
         running = asyncio.create_task(server.serve(sockets=[listening]))
         await asyncio.wait([running, asyncio.create_task(server.ready.wait())], return_when="FIRST_COMPLETED")
         try:
             yield f"http://127.0.0.1:{listening.getsockname()[1]}"
         finally:
             server.should_exit = True
+            front.hang_up()
             await running

@@ -52,7 +52,7 @@ class Troubles:
         found: int = await self._do("faults_pending")
         return found
 
-    async def enforce_rates(self, on: bool = True) -> None:
+    async def enforce_rates(self, *, on: bool = True) -> None:
         """Count what the bot sends and answer 429 beyond the platform's limits."""
         await self._do("enforce_rates", on=on)
 

@@ -230,7 +230,7 @@ class Room:
         username = (await self.stage.do("me"))["username"]
         return f"https://t.me/{username}?start={payload}" if payload else f"https://t.me/{username}"
 
-    async def bot_privacy(self, on: bool) -> None:
+    async def bot_privacy(self, *, on: bool) -> None:
         """Switch the bot's privacy mode, for groups that it joins from now on."""
         await self.stage.do("set_privacy", on=on)
 
@@ -244,7 +244,7 @@ class Room:
     async def travels(self, duration: timedelta) -> None:
         await self.stage.do("travel", seconds=duration.total_seconds())
 
-    async def lets_time_run(self, runs: bool = True) -> None:
+    async def lets_time_run(self, *, runs: bool = True) -> None:
         """Let the time run on by itself at the real pace, or stand still."""
         await self.stage.do("let_time_run", runs=runs)
 

@@ -1,19 +1,20 @@
 from collections.abc import AsyncIterator
 
+import pytest
 import pytest_asyncio
 from telegram import Bot
 
-from bot.rehearsal.in_process import BASE_URL, InProcessRequest
 from bot.rehearsal.platform import TOKEN, Platform
 from bot.rehearsal.server import serving
 from bot.rehearsal.stage import RemoteStage
 from bot.rehearsal.voice import Room
+from tests.transports import in_process_bot
 
 
-def in_process_bot(platform: Platform) -> Bot:
-    return Bot(
-        TOKEN, BASE_URL, request=InProcessRequest(platform), get_updates_request=InProcessRequest(platform)
-    )
+@pytest.fixture(autouse=True)
+def _durations_as_such(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The library warns unless told that `retry_after` is wanted as a timedelta."""
+    monkeypatch.setenv("PTB_TIMEDELTA", "true")
 
 
 @pytest_asyncio.fixture

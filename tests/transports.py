@@ -1,0 +1,19 @@
+"""The library's own bot on the stand-in, through either transport."""
+
+from telegram import Bot
+
+from bot.rehearsal.in_process import BASE_URL, InProcessRequest
+from bot.rehearsal.platform import TOKEN, Platform
+
+
+def in_process_bot(platform: Platform) -> Bot:
+    return Bot(
+        TOKEN, BASE_URL, request=InProcessRequest(platform), get_updates_request=InProcessRequest(platform)
+    )
+
+
+def twin_of(bot: Bot, platform: Platform) -> Bot:
+    """A second instance of the same bot over the same transport, as if somebody started it twice."""
+    if bot.base_url.startswith(BASE_URL):
+        return in_process_bot(platform)
+    return Bot(TOKEN, bot.base_url.removesuffix(TOKEN))
