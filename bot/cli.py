@@ -5,6 +5,7 @@ from collections.abc import Sequence
 
 import typer
 
+from bot.commands.preview import preview
 from core.errors import InputError, Refusal
 
 # Rich frames would hide the one line that matters: errors are plain text on standard error.
@@ -15,6 +16,9 @@ app = typer.Typer(
     pretty_exceptions_enable=False,
     rich_markup_mode=None,
 )
+
+
+app.command()(preview)
 
 
 @app.callback()

@@ -1,0 +1,173 @@
+"""`bellwether preview SESSION.txt --roster ROSTER.toml`: how a session lands on a group, with no chat."""
+
+from collections.abc import Iterator, Sequence
+from pathlib import Path
+from typing import Annotated, Any
+
+import typer
+
+from bot.commands.console import AsJson, print_json, print_text
+from bot.commands.roster import read_roster
+from bot.words.text import listed
+from bot.words.versions import (
+    aloud_words,
+    block_heading,
+    caution_words,
+    line_words,
+    need_words,
+    reason_words,
+    withheld_words,
+)
+from core.athletes.values import Profile
+from core.errors import InputError
+from core.measures import MassUnit
+from core.movements.lookup import Catalogue, catalogue
+from core.notation.session import read_session
+from core.notation.values import NotUnderstood, ReadSession
+from core.scaling.group import view_of
+from core.scaling.values import GroupLine, GroupView, Version, VersionBlock, VersionLine, Withheld
+from core.scaling.version import version_for
+
+Outcome = Version | Withheld
+Made = Sequence[tuple[Profile, Outcome]]
+
+COUNTS = (
+    ("as_written", "as written"),
+    ("load", "another load"),
+    ("implement", "another implement"),
+    ("variant", "an easier or harder way"),
+    ("movement", "another movement"),
+    ("amount", "less of it"),
+)
+
+
+def preview(
+    session: Annotated[
+        Path, typer.Argument(metavar="SESSION.txt", help="The session as the coach wrote it.")
+    ],
+    roster: Annotated[Path, typer.Option(metavar="ROSTER.toml", help="The athletes.")],
+    as_json: AsJson = False,
+) -> None:
+    """Show how a session lands on a group: every athlete's version, and the counts."""
+    known = catalogue()
+    read = _read(session, known)
+    assert read.session is not None
+    made = [(one, version_for(read.session, one, known)) for one in read_roster(roster, known)]
+    view = view_of([outcome for _, outcome in made])
+    if as_json:
+        print_json(
+            {"session": _session(read), "versions": [_version(*one) for one in made], "group": _group(view)}
+        )
+    else:
+        print_text("\n".join(_pages(made, view)))
+
+
+def _read(path: Path, known: Catalogue) -> ReadSession:
+    """The session; raises InputError naming every line that isn't understood."""
+    try:
+        text = path.read_text(encoding="utf-8")
+    except (OSError, UnicodeDecodeError) as error:
+        raise InputError(str(path), str(error)) from None
+    read = read_session(text, known)
+    if read.not_understood:
+        first, *others = read.not_understood
+        problem = "\n".join([_problem(first), *(f"line {one.line}: {_problem(one)}" for one in others)])
+        raise InputError(f"line {first.line}", problem)
+    if read.session is None:
+        raise InputError(str(path), "no session in it")
+    return read
+
+
+def _problem(one: NotUnderstood) -> str:
+    guess = f" (did you mean {one.guess}?)" if one.guess else ""
+    return f"not understood: {one.text}{guess}"
+
+
+def _session(read: ReadSession) -> dict[str, Any]:
+    assert read.session is not None
+    return {**read.session.model_dump(), "corrected": read.corrected, "not_understood": read.not_understood}
+
+
+def _version(profile: Profile, outcome: Outcome) -> dict[str, Any]:
+    head: dict[str, Any] = {"athlete": profile.name, "as_written": False, "blocks": [], "cautions": []}
+    if isinstance(outcome, Withheld):
+        return {**head, "withheld": outcome.because, "cautions": [withheld_words(outcome)], "needs_coach": []}
+    return {
+        **head,
+        "as_written": outcome.as_written,
+        "scored": outcome.scored,
+        "effort_at_most": outcome.effort_at_most,
+        "blocks": [_block(block, profile.units) for block in outcome.blocks],
+        "cautions": [caution_words(one) for one in outcome.cautions],
+        "needs_coach": [need_words(one, profile.units) for one in outcome.needs_coach],
+    }
+
+
+def _block(block: VersionBlock, units: MassUnit) -> dict[str, Any]:
+    return {
+        "block": block.block,
+        "format": block.format,
+        "minutes": block.minutes,
+        "rounds": block.rounds,
+        "scheme": block.scheme,
+        "buy_in": [_line(line, units) for line in block.buy_in],
+        "lines": [_line(line, units) for line in block.lines],
+        "cash_out": [_line(line, units) for line in block.cash_out],
+        "forecast": None,
+        "pacing": [],
+    }
+
+
+def _line(line: VersionLine, units: MassUnit) -> dict[str, Any]:
+    return {
+        **line.model_dump(exclude={"reason"}),
+        "load_moved_kg": _rounded(line.load_moved_kg, 1),
+        "unbroken": _rounded(line.unbroken, 1),
+        "set_cost": _rounded(line.set_cost, 3),
+        "cost_window": line.cost_window and [_rounded(edge, 3) for edge in line.cost_window],
+        "because": line.reason.because,
+        "reason": reason_words(line, units) or "As written.",
+    }
+
+
+def _rounded(value: float | None, digits: int) -> float | None:
+    return None if value is None else round(value, digits)
+
+
+def _group(view: GroupView) -> dict[str, Any]:
+    return {
+        "lines": [line.model_dump() for line in view.lines],
+        "say": [aloud_words(one) for one in view.say],
+    }
+
+
+def _pages(made: Made, view: GroupView) -> Iterator[str]:
+    for profile, outcome in made:
+        yield from _page(profile, outcome)
+        yield ""
+    yield "The group"
+    yield from (f"  {line.written}: {_counts(line)}" for line in view.lines)
+    if view.withheld:
+        yield f"  No session today: {listed([one.athlete for one in view.withheld])}."
+    if view.say:
+        yield "Worth saying aloud"
+        yield from (f"  - {aloud_words(one)}" for one in view.say)
+
+
+def _page(profile: Profile, outcome: Outcome) -> Iterator[str]:
+    if isinstance(outcome, Withheld):
+        yield f"{profile.name}: {withheld_words(outcome)}"
+        return
+    yield f"{profile.name}: as written" if outcome.as_written else profile.name
+    for block in outcome.blocks:
+        yield f"  {block_heading(block)}"
+        yield from (f"    {line_words(line, profile.units)}" for line in block.every_line)
+    if outcome.effort_at_most is not None:
+        yield f"  Effort {outcome.effort_at_most} of 10 at most, rest whenever you like."
+    yield from (f"  Take care: {caution_words(one)}" for one in outcome.cautions)
+    yield from (f"  For the coach: {need_words(one, profile.units)}." for one in outcome.needs_coach)
+
+
+def _counts(line: GroupLine) -> str:
+    counts = [f"{getattr(line, field)} {words}" for field, words in COUNTS if getattr(line, field)]
+    return ", ".join(counts + ([f"nothing safe for {listed(line.nobody)}"] if line.nobody else []))

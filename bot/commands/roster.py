@@ -1,0 +1,143 @@
+"""Reads ROSTER.toml: athletes for a preview, strictly, with errors that name the athlete."""
+
+import tomllib
+from collections.abc import Iterator
+from datetime import date
+from decimal import Decimal
+from pathlib import Path
+from typing import Annotated, Any, Literal, Self
+
+from pydantic import Field, ValidationError, model_validator
+
+from core.athletes.limits import limits
+from core.athletes.values import Equipment, Evidence, Profile, Screening, Sex, Space, Today
+from core.errors import InputError
+from core.measures import MassUnit
+from core.movements.lookup import Catalogue
+from core.values import Value
+
+Kg = Annotated[Decimal, Field(gt=0, le=1000)]
+
+
+class _Thing(Value):
+    implement: str
+    loads_kg: tuple[Kg, ...] = ()
+    each: Annotated[int, Field(ge=1, le=100)] = 1
+    from_kg: Kg | None = None
+    to_kg: Kg | None = None
+    step_kg: Kg | None = None
+    height_cm: Annotated[Decimal, Field(gt=0, le=300)] | None = None
+
+    @model_validator(mode="after")
+    def _is_one_kind(self) -> Self:
+        if self.loads_kg and self.to_kg is not None:
+            raise ValueError("either loads_kg or from_kg, to_kg and step_kg")
+        if self.to_kg is None and (self.from_kg is not None or self.step_kg is not None):
+            raise ValueError("to_kg is missing")
+        if self.to_kg is not None and self.from_kg is not None and self.from_kg > self.to_kg:
+            raise ValueError("from_kg is above to_kg")
+        return self
+
+
+class _Test(Value):
+    movement: str
+    variant: str | None = None
+    on: date | None = None
+    reps: Annotated[float, Field(ge=0, le=10_000)] | None = None
+    load_kg: Annotated[Decimal, Field(ge=0, le=1000)] | None = None
+    distance_m: Annotated[float, Field(gt=0)] | None = None
+    seconds: Annotated[float, Field(gt=0)] | None = None
+
+
+class _Earlier(Value):
+    date: date
+    session: str
+    score: Any
+
+
+class _Athlete(Value):
+    name: Annotated[str, Field(min_length=1)]
+    body_mass_kg: Annotated[Decimal, Field(ge=20, le=400)] | None = None
+    birth_year: Annotated[int, Field(ge=1900, le=2100)] | None = None
+    sex: Sex | None = None
+    units: MassUnit = MassUnit.KG
+    pair: Literal[1, 2] | None = None
+    screening: Screening = Screening.CLEAR
+    equipment: tuple[_Thing, ...] = ()
+    space: Space = Space()
+    limits: tuple[str, ...] = ()
+    today: Today = Today()
+    tests: tuple[_Test, ...] = ()
+    scores: tuple[_Earlier, ...] = ()
+
+
+def read_roster(path: Path, catalogue: Catalogue) -> list[Profile]:
+    """The athletes of a roster file. Raises InputError naming the file or the athlete."""
+    try:
+        table = tomllib.loads(path.read_text(encoding="utf-8"), parse_float=Decimal)
+    except (OSError, UnicodeDecodeError, tomllib.TOMLDecodeError) as error:
+        raise InputError(str(path), str(error)) from None
+    unknown = sorted(table.keys() - {"athlete"})
+    if unknown:
+        raise InputError(str(path), f"unknown key {unknown[0]}")
+    rows = table.get("athlete", [])
+    if not isinstance(rows, list) or not rows:
+        raise InputError(str(path), "no [[athlete]] in it")
+    return [_profile(row, _place(number, row), catalogue) for number, row in enumerate(rows, 1)]
+
+
+def _place(number: int, row: Any) -> str:
+    name = row.get("name") if isinstance(row, dict) else None
+    return f"athlete {number} ({name})" if isinstance(name, str) else f"athlete {number}"
+
+
+def _profile(row: Any, place: str, catalogue: Catalogue) -> Profile:
+    try:
+        athlete = _Athlete.model_validate(row)
+    except ValidationError as error:
+        raise InputError(place, _first(error)) from None
+    for problem in _unknown_names(athlete, catalogue):
+        raise InputError(place, problem)
+    return Profile(
+        name=athlete.name,
+        body_mass_kg=athlete.body_mass_kg,
+        birth_year=athlete.birth_year,
+        sex=athlete.sex,
+        units=athlete.units,
+        pair=athlete.pair,
+        screening=athlete.screening,
+        equipment=tuple(Equipment.model_validate(thing.model_dump()) for thing in athlete.equipment),
+        space=athlete.space,
+        limits=athlete.limits,
+        evidence=tuple(_evidence(test, catalogue) for test in athlete.tests),
+        today=athlete.today,
+    )
+
+
+def _first(error: ValidationError) -> str:
+    problem = error.errors()[0]
+    where = ".".join(str(step + 1) if isinstance(step, int) else step for step in problem["loc"])
+    return f"{where}: {problem['msg']}" if where else problem["msg"]
+
+
+def _unknown_names(athlete: _Athlete, catalogue: Catalogue) -> Iterator[str]:
+    known = {thing.id for thing in catalogue.implements}
+    yield from (f"unknown implement {t.implement}" for t in athlete.equipment if t.implement not in known)
+    yield from (
+        f"unknown limit {one}" for one in athlete.limits if one not in {limit.id for limit in limits()}
+    )
+    yield from (f"unknown movement {t.movement}" for t in athlete.tests if not catalogue.by_name(t.movement))
+    yield from (
+        f"{test.movement} has no variant {test.variant}"
+        for test in athlete.tests
+        if test.variant
+        and (named := catalogue.by_name(test.movement))
+        and test.variant not in {variant.id for variant in named.movement.variants}
+    )
+
+
+def _evidence(test: _Test, catalogue: Catalogue) -> Evidence:
+    named = catalogue.by_name(test.movement)
+    assert named is not None, "unknown names were refused before"
+    variant = test.variant or (named.variant.id if named.variant else None)
+    return Evidence.model_validate({**test.model_dump(), "movement": named.movement.id, "variant": variant})

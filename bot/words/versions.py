@@ -1,0 +1,234 @@
+"""English words for a version's parts, as plain text: lines with their reasons, headings, cautions, group notes.
+
+Shared by the private chat and the command line; escaping for a platform is the caller's.
+"""
+
+from bot.words.text import listed
+from core.athletes.limits import limit
+from core.measures import AmountUnit, MassUnit, in_words
+from core.movements.lookup import catalogue
+from core.movements.values import Variant
+from core.scaling.values import (
+    Because,
+    Caution,
+    Change,
+    NeedsCoach,
+    Reason,
+    Say,
+    VersionBlock,
+    VersionLine,
+    Withheld,
+)
+from core.sessions.values import Format
+
+KEPT = {
+    "movement": "the movement stays the same",
+    "reps": "the number stays the same",
+    "pattern": "it trains the same thing",
+}
+
+PLACES = {
+    "jumping": "there's no jumping where you train",
+    "running": "there's no room to run where you train",
+    "overhead": "the ceiling is low where you train",
+}
+
+BUILD_UP = (
+    "How much is safe for you here nobody knows yet: start light, build up, and stop with three left in you"
+)
+
+
+def block_heading(block: VersionBlock) -> str:
+    """`20 minutes, as many rounds as you can`; `21-15-9 for time`."""
+    if block.format is Format.AMRAP:
+        return f"{_number(block.minutes or 0)} minutes, as many rounds as you can"
+    if block.format is Format.FOR_TIME:
+        return f"{_rounds(block)}for time{_cap(block)}"
+    return block.format.value.replace("_", " ").capitalize()
+
+
+def _rounds(block: VersionBlock) -> str:
+    if block.scheme:
+        return "-".join(map(str, block.scheme)) + " "
+    return f"{block.rounds} rounds " if block.rounds and block.rounds > 1 else ""
+
+
+def _cap(block: VersionBlock) -> str:
+    return f", {_number(block.cap_s / 60)} minutes at most" if block.cap_s else ""
+
+
+def line_words(line: VersionLine, units: MassUnit) -> str:
+    """A line and, where something changed, why: `8 push-ups with your hands on a table. A lighter way, ...`."""
+    what, why = what_words(line, units), reason_words(line, units)
+    return f"{what}. {why}" if why else what
+
+
+def what_words(line: VersionLine, units: MassUnit) -> str:
+    """What to do, without why: `12 goblet squats (16 kg kettlebell)`."""
+    if line.change is Change.REST:
+        return f"Rest instead of {line.written}"
+    label = _variant(line).label
+    parts = [_amount(line), label, f"({_load(line, units)})" if line.load_kg is not None else ""]
+    words = " ".join(part for part in parts if part)
+    return f"{words}, on each side" if line.per_side else words
+
+
+def _variant(line: VersionLine) -> Variant:
+    return catalogue().variant(f"{line.movement}/{line.variant}")[1]
+
+
+def _amount(line: VersionLine) -> str:
+    if line.amount is None:
+        return "-".join(map(str, line.scheme))
+    return _number(line.amount) if line.unit is AmountUnit.REPS else f"{_number(line.amount)} {line.unit}"
+
+
+def _load(line: VersionLine, units: MassUnit) -> str:
+    assert line.load_kg is not None
+    thing = catalogue().implement(line.implement or "")
+    load = in_words(line.load_kg, units)
+    if thing.improvised:
+        return f"{thing.label} filled to {load}"
+    return f"two {load} {thing.label}s" if line.count == 2 else f"{load} {thing.label}"  # noqa: PLR2004
+
+
+def _number(value: float) -> str:
+    return f"{value:g}"
+
+
+def reason_words(line: VersionLine, units: MassUnit) -> str:
+    """Why a line is as it is, in a sentence or two; empty for a line as written."""
+    why = _why(line, units)
+    if not why:
+        return ""
+    kept = KEPT.get(line.reason.keeps or "")
+    return f"{why}; {kept}." if kept and line.change is not Change.AMOUNT else f"{why}."
+
+
+def _why(line: VersionLine, units: MassUnit) -> str:
+    reason = line.reason
+    match reason.because:
+        case Because.AS_WRITTEN:
+            return ""
+        case Because.TOO_LIGHT:
+            return _too_light(line)
+        case Because.TOO_HEAVY:
+            return _too_heavy(line, units)
+        case Because.NOT_OWNED:
+            return f"You don't have {_thing(reason, units)}{_so(line)}"
+        case Because.UNKNOWN_HEAVY:
+            return _unknown(line, units)
+        case _:
+            return _plainly(line)
+
+
+PLAIN = {
+    Because.SKILL: "You haven't done this one yet, so we start a step before it",
+    Because.LIGHT_DUTY: "Easier on purpose, so that you stop with half of it left in you",
+    Because.ONE_SETTING: "One setting for the whole block, so that you needn't change it in between",
+    Because.COACH: "As was chosen for you",
+    Because.NO_SAFE_OPTION: "I know nothing safe for you here today, so your coach hears of it",
+}
+
+
+def _plainly(line: VersionLine) -> str:
+    about = line.reason.about or ""
+    if line.reason.because is Because.LIMIT:
+        return f"Because of “{limit(about).label}”{_so(line)}"
+    if line.reason.because is Because.SPACE:
+        return f"Changed because {PLACES.get(about, 'the place does not allow it')}"
+    return PLAIN[line.reason.because]
+
+
+def _so(line: VersionLine) -> str:
+    """What follows from an obstacle."""
+    if line.change is Change.REST:
+        return " and nothing else fits, so your coach hears of it"
+    return ", so here's what fits instead" if line.change is Change.MOVEMENT else ""
+
+
+def _too_light(line: VersionLine) -> str:
+    if line.change is Change.NONE:
+        return "Light for you, so make every repetition perfect; going heavier is for your coach to say"
+    return "What you have is light for this, so it's made harder"
+
+
+def _too_heavy(line: VersionLine, units: MassUnit) -> str:
+    if line.change is Change.AMOUNT:
+        return "Fewer, so that every one of them stays clean"
+    if line.reason.load_kg is not None:
+        return (
+            f"{in_words(line.reason.load_kg, units)} would be heavy for so many in a row, so this is lighter"
+        )
+    return "As written would be heavy for so many in a row, so this is a lighter way"
+
+
+def _unknown(line: VersionLine, units: MassUnit) -> str:
+    if line.amount is None and not line.scheme:
+        return BUILD_UP
+    if line.reason.load_kg is None:
+        return "Nothing tells me yet that you're strong enough for it as written, so we start lighter"
+    load = in_words(line.reason.load_kg, units)
+    return f"Nothing tells me yet that {load} is safe for you, so we start lighter"
+
+
+def _thing(reason: Reason, units: MassUnit) -> str:
+    """`a table`, `a 16 kg dumbbell`."""
+    label = catalogue().implement(reason.about or "").label
+    return f"a {in_words(reason.load_kg, units)} {label}" if reason.load_kg is not None else _article(label)
+
+
+def _article(label: str) -> str:
+    return label if label.endswith("s") else f"a {label}"
+
+
+def caution_words(caution: Caution) -> str:
+    """The caution of a limit or of a thing in use."""
+    if caution.of == "limit":
+        return limit(caution.id).caution
+    return catalogue().implement(caution.id).caution
+
+
+def need_words(need: NeedsCoach, units: MassUnit) -> str:
+    """What the coach should look at. What a limit is stays with the athlete."""
+    if need.written is None:
+        return "needs your OK before the session"
+    return f"“{need.written}” {_need(need, units)}"
+
+
+def _need(need: NeedsCoach, units: MassUnit) -> str:
+    match need.because:
+        case Because.TOO_LIGHT:
+            return "is light for them: allow more?"
+        case Because.UNKNOWN_HEAVY:
+            return "is untried: nothing shows yet how much is safe"
+        case Because.NOT_OWNED:
+            return f"needs {_thing(Reason(because=need.because, about=need.about), units)}, and nothing else fits"
+        case _:
+            return "has no safe version for them"
+
+
+def withheld_words(withheld: Withheld) -> str:
+    """Why there is no version, to the athlete."""
+    return {
+        "screening": "No session until you've been cleared by a doctor.",
+        "clearance": "First ask a doctor or midwife whether you may train; then we start gently.",
+        "rest": "Rest today. Training with a fever or an infection can harm the heart; come back when you're well.",
+    }[withheld.because]
+
+
+ALOUD = {
+    Because.NOT_OWNED: "{names} lack the equipment for “{written}”: say what else will do",
+    Because.LIMIT: "{count} of {of} spare something in “{written}”: say that it may look different",
+    Because.SPACE: "{names} have no room for “{written}”",
+    Because.SKILL: "{names} haven't done “{written}” yet: show the step before it",
+    Because.TOO_HEAVY: "“{written}” is heavy for {names}: lighter is right, full range first",
+    Because.TOO_LIGHT: "“{written}” is light for {names}: slow and perfect, or allow more",
+    Because.UNKNOWN_HEAVY: "“{written}” is untried for {names}: build up, stop with three left",
+}
+
+
+def aloud_words(say: Say) -> str:
+    """One thing worth saying to the group. A limit is the athlete's own business: counted, never named."""
+    template = ALOUD.get(say.because, "look at “{written}” with {names}")
+    return template.format(names=listed(say.names), written=say.written, count=len(say.names), of=say.of)
