@@ -4,7 +4,7 @@ from collections.abc import Collection, Mapping, Sequence
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import and_, bindparam, func, insert, or_, select, update
+from sqlalchemy import bindparam, func, insert, or_, select, update
 from sqlmodel import UTCDateTime
 
 from core.store import tables
@@ -21,7 +21,7 @@ from core.store.records import (
 from core.store.repository import Repository
 
 _outbox, _chat, _attempt = tables.outbox, tables.chat, tables.attempt
-_before = _outbox.alias("before")
+_ahead = _outbox.alias("ahead")
 _original = _outbox.alias("original")
 
 _COLUMNS = (
@@ -42,15 +42,14 @@ _UNSENT = (LetterState.WAITING, LetterState.LEASED)
 # An earlier letter of the same chat goes first once it is due. One that was tried keeps its place even while
 # it waits to be tried again; one that was never due yet holds nothing up.
 _HELD_BACK = (
-    select(_before.c.id)
-    .where(_before.c.chat_id == _outbox.c.chat_id, _before.c.id < _outbox.c.id)
+    select(_ahead.c.id)
+    .where(_ahead.c.chat_id == _outbox.c.chat_id, _ahead.c.id < _outbox.c.id)
+    .where(_ahead.c.state.in_(_UNSENT))
     .where(
         or_(
-            _before.c.state == LetterState.LEASED,
-            and_(
-                _before.c.state == LetterState.WAITING,
-                or_(_before.c.tries > 0, _before.c.due_at <= bindparam("now")),
-            ),
+            _ahead.c.state == LetterState.LEASED,
+            _ahead.c.tries > 0,
+            _ahead.c.due_at <= bindparam("now"),
         )
     )
     .exists()
@@ -75,9 +74,10 @@ _ORPHANED = (
     update(_outbox)
     .where(_outbox.c.state == LetterState.WAITING, _outbox.c.edits_id.is_not(None))
     .where(
-        _outbox.c.edits_id.in_(
-            select(_original.c.id).where(_original.c.state.not_in(_UNSENT), _original.c.message_id.is_(None))
-        )
+        select(_original.c.id)
+        .where(_original.c.id == _outbox.c.edits_id)
+        .where(_original.c.state.not_in(_UNSENT), _original.c.message_id.is_(None))
+        .exists()
     )
     .values(state=LetterState.DROPPED, settled_at=bindparam("now"))
 )
@@ -225,7 +225,7 @@ class Outbox(Repository):
         lost = select(_outbox.c.id).where(_outbox.c.state == LetterState.LEASED)
         if not at_start:
             lost = lost.where(_outbox.c.leased_until <= now)
-        ids = [row["id"] for row in await self._all(lost.order_by(_outbox.c.id))]
+        ids = [row["id"] for row in await self._all(lost)]
         await self.settle([Settled(letter_id=i, outcome=Outcome.UNKNOWN) for i in ids], now)
         return len(ids)
 
