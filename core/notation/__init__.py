@@ -1,6 +1,17 @@
 """What people type -> values of the core, and back. The only part that knows slang."""
 
+from core.notation.chat import is_like_a_score, is_like_a_session
+from core.notation.scores import read_score
 from core.notation.session import read_session
 from core.notation.values import Corrected, NotUnderstood, ReadEquipment, ReadSession
 
-__all__ = ["Corrected", "NotUnderstood", "ReadEquipment", "ReadSession", "read_session"]
+__all__ = [
+    "Corrected",
+    "NotUnderstood",
+    "ReadEquipment",
+    "ReadSession",
+    "is_like_a_score",
+    "is_like_a_session",
+    "read_score",
+    "read_session",
+]

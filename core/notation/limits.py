@@ -18,7 +18,7 @@ _WORD = re.compile(r"[a-z0-9']+")
 _CAN_NOT = re.compile(r"\b(?:can ?not|may ?not|must ?not|mustn't|should ?not|shouldn't|unable to|couldn't)\b")
 _NO = re.compile(r"\b(?:avoid(?:ing)?|never|without|zero|do not|don't)\b")
 _NOTHING = {
-    "", "no", "none", "nothing", "nope", "na", "nolimit", "allgood", "fine", "imfine", "iamfine", "noproblem",
+    "no", "none", "nothing", "nope", "na", "nolimit", "allgood", "fine", "imfine", "iamfine", "noproblem",
     "nothingtoavoid", "noinjury", "healthy", "imhealthy", "iamhealthy", "nopain", "ok", "allfine", "allok",
 }  # fmt: skip
 _TROUBLE = {
@@ -61,7 +61,7 @@ def read_limits(text: str) -> ReadLimits:
 
     A limit that is named in doubt counts: leaving one out may hurt somebody.
     """
-    if text.strip() and key(text) in _NOTHING:
+    if key(text) in _NOTHING:
         return ReadLimits(limits=())
     ids: list[str] = []
     unread: list[NotUnderstood] = []

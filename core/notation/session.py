@@ -7,6 +7,7 @@ from dataclasses import dataclass, field, replace
 from core.measures import MassUnit
 from core.movements.lookup import Catalogue
 from core.notation.blocks import Draft, Placed, finish
+from core.notation.chat import is_like_a_session
 from core.notation.headings import DATE, read_date
 from core.notation.lines import complete, completes
 from core.notation.names import Lexicon, lexicon
@@ -14,6 +15,8 @@ from core.notation.reading import Reading, not_understood, read_row
 from core.notation.text import Row, rows
 from core.notation.values import Corrected, NotUnderstood, ReadSession
 from core.sessions.values import Aim, Block, BlockKind, Format, Session
+
+__all__ = ["is_like_a_session", "read_session"]
 
 LONGEST_SESSION = 200
 _LONGEST_TITLE = 80

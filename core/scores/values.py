@@ -1,15 +1,33 @@
 """What was done, and its place on the scoreboard."""
 
 from decimal import Decimal
+from enum import StrEnum
 
 from core.sessions.values import Format
 from core.values import Value
 
 
+class Doubt(StrEnum):
+    """Why a score must be asked about before it is kept."""
+
+    UNREADABLE = "unreadable"
+    WHICH_BLOCK = "which_block"
+    WHICH_NUMBER = "which_number"
+    NOT_POSITIVE = "not_positive"
+    IMPOSSIBLE = "impossible"
+    BEYOND_ROUND = "beyond_round"
+    BEYOND_CAP = "beyond_cap"
+    FINISHED_OR_NOT = "finished_or_not"
+    HOW_FAR = "how_far"
+    MEANT = "meant"
+
+
 class Score(Value):
     """One athlete's result for one block. `value` counts in `unit`: rounds, s, reps, kg or m.
 
-    An amrap of 7 rounds and 12 has rounds 7 and reps 12. `capped`: not finished within the cap.
+    An amrap of 7 rounds and 12 has rounds 7 and reps 12, and as value the rounds with their part. `capped`:
+    not finished within the cap; then `reps` were done. `note` keeps the athlete's other words, `pain` what
+    hurt. `ranked` is False where the person is not ranked (light duty).
     """
 
     value: float | None
@@ -22,14 +40,21 @@ class Score(Value):
     scaled: bool = False
     note: str | None = None
     pain: str | None = None
+    ranked: bool = True
 
 
 class ReadScore(Value):
-    """A score as understood from words; when not `sure`, `ask` is the one thing to settle."""
+    """A score as understood from words.
+
+    When not `sure`, `doubt` and `ask` (the same in plain words) are the one thing to settle, and `score` is
+    the reading that a yes would confirm, or None. `block` is the index of the block it belongs to, once known.
+    """
 
     score: Score | None
     sure: bool
     ask: str | None = None
+    doubt: Doubt | None = None
+    block: int = 0
 
 
 class Entry(Value):
@@ -41,7 +66,7 @@ class Entry(Value):
 
 
 class Place(Value):
-    """A row of the scoreboard: standard competition rank within as written, then scaled."""
+    """A row of the scoreboard: standard competition rank ("1224"), as written before scaled."""
 
     rank: int
     name: str
@@ -49,6 +74,16 @@ class Place(Value):
     text: str
 
 
+class TeamPlace(Value):
+    """A team's total. A person earns a point for everybody ranked below or level, themselves included."""
+
+    rank: int
+    team: str
+    points: int
+    names: tuple[str, ...]
+
+
 class Board(Value):
     format: Format
     places: tuple[Place, ...]
+    teams: tuple[TeamPlace, ...] = ()

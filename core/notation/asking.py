@@ -1,0 +1,88 @@
+"""The one question that settles a doubt about a score, in plain words."""
+
+from core.scores.text import clock, in_words
+from core.scores.values import Doubt, ReadScore, Score
+from core.sessions.values import Block, Format
+
+_EXAMPLES = {
+    Format.AMRAP: "How many rounds and repetitions did you do? For example: 7 rounds + 12",
+    Format.FOR_TIME: "What was your time? For example: 8:43, or: capped, 40 reps left",
+    Format.TIME_TRIAL: "What was your time? For example: 8:43",
+    Format.HOLD: "How long did you hold it? For example: 1:35",
+    Format.MAX_REPS: "How many repetitions did you do in all? For example: 42 reps",
+    Format.MAX_LOAD: "What was your heaviest weight? For example: 60 kg",
+    Format.SETS: "Which weight did you use? For example: 60 kg",
+    Format.INTERVALS: "What did you get in each one? For example: 12, 11, 10",
+    Format.QUALITY: "This part has no score. What would you like your coach to know?",
+}
+
+
+def unsure(doubt: Doubt, ask: str, score: Score | None = None) -> ReadScore:
+    return ReadScore(score=score, sure=False, ask=ask, doubt=doubt)
+
+
+def unreadable(block: Block) -> ReadScore:
+    return unsure(Doubt.UNREADABLE, _EXAMPLES[block.format])
+
+
+def nothing_scored() -> ReadScore:
+    return unsure(
+        Doubt.UNREADABLE, "Nothing in this session is scored. What would you like your coach to know?"
+    )
+
+
+def meant(score: Score, doubt: Doubt = Doubt.MEANT) -> ReadScore:
+    return unsure(doubt, f"Did you mean {in_words(score)}?", score)
+
+
+def impossible(score: Score) -> ReadScore:
+    return unsure(Doubt.IMPOSSIBLE, f"{in_words(score)} looks like a slip. What was it?", None)
+
+
+def not_positive() -> ReadScore:
+    return unsure(Doubt.NOT_POSITIVE, "A score can't be below zero. What was it?")
+
+
+def which_number(scores: tuple[Score, ...]) -> ReadScore:
+    choices = " or ".join(in_words(score) for score in scores)
+    return unsure(Doubt.WHICH_NUMBER, f"Which one counts: {choices}?")
+
+
+def beyond_round(score: Score, round_reps: int) -> ReadScore:
+    text = f"A round has {round_reps} repetitions. Did you mean {in_words(score)}?"
+    return unsure(Doubt.BEYOND_ROUND, text, score)
+
+
+def beyond_cap(score: Score, cap_s: float) -> ReadScore:
+    text = f"The cap was {clock(cap_s)}. How many repetitions had you done by then?"
+    return unsure(Doubt.BEYOND_CAP, text, score)
+
+
+def how_far(score: Score) -> ReadScore:
+    return unsure(Doubt.HOW_FAR, "How many repetitions had you done when you stopped?", score)
+
+
+def finished_or_not(score: Score) -> ReadScore:
+    text = f"Is {score.reps} a time, or the repetitions you did before you stopped?"
+    return unsure(Doubt.FINISHED_OR_NOT, text, score)
+
+
+def which_block(blocks: tuple[tuple[int, Block], ...]) -> ReadScore:
+    """`blocks`: index and block of each that the words could be about."""
+    choices = " or ".join(f"part {index + 1} ({_named(block)})" for index, block in blocks)
+    return unsure(Doubt.WHICH_BLOCK, f"Which part is that score for: {choices}?")
+
+
+def _named(block: Block) -> str:
+    names = {
+        Format.AMRAP: f"{block.minutes:g} minutes, as many rounds as possible" if block.minutes else "rounds",
+        Format.FOR_TIME: "for time",
+        Format.TIME_TRIAL: "for time",
+        Format.HOLD: "the hold",
+        Format.MAX_REPS: "most repetitions",
+        Format.MAX_LOAD: "the heaviest weight",
+        Format.SETS: "the sets",
+        Format.INTERVALS: "the intervals",
+        Format.QUALITY: "not scored",
+    }
+    return names[block.format]

@@ -1,0 +1,61 @@
+"""Is a message in a chat a score, a session, or just talk? Decided on its words alone."""
+
+import re
+
+from core.notation.phrases import PHRASES
+from core.notation.text import plain, rows
+
+_LONGEST_SCORE = 160
+_NUMBER = r"(?<![0-9.:])[0-9]{1,4}"
+_CLEAR = re.compile(
+    rf"{_NUMBER}\s?(?:full |complete )?(?:rounds?|rds?|rnds?)\b(?!\s?(?:of|for|left|tomorrow|x)\b)"
+    rf"|^\W*{_NUMBER}\s?\+\s?[0-9]{{1,4}}(?:\s?reps?)?(?![0-9:])"
+    rf"|\b(?:capped|dnf)\b|\btime cap\b.*[0-9]|{_NUMBER}\s?reps? (?:left|to go|remaining)"
+    rf"|\b(?:stopped|quit|gave up)\b.{{0,12}}?[0-9]"
+    rf"|\b(?:score|result|my time|time|finished|done|took me|got|managed|did)\b\W{{1,3}}(?:it |was |is |in |at |all |mine )*{_NUMBER}(?::[0-5][0-9]|\s?(?:min|sec|reps?|rounds?|rds?|kg|lbs?|s\b|m\b))"
+)
+_BARE = re.compile(
+    r"^\W*(?:[0-9]{1,3}:[0-9]{2}(?:[:.][0-9]{1,2})?|[0-9]{1,3}\s?(?:min(?:ute)?s?|m|')\s?(?:and\s?)?[0-9]{0,2}\s?(?:s|secs?|seconds|\"|'')?"
+    r"|[0-9]{1,2}\.[0-9]{2}|[0-9]{1,4}\s?(?:reps?|s|secs?|seconds)|[0-9]{1,3}(?:\.[0-9])?\s?(?:kgs?|lbs?|kilos?)(?:\s?(?:[0-9]{1,2}\s?x\s?[0-9]{1,3}))?"
+    r"|[0-9]{1,4}(?:\s?[,+/]\s?[0-9]{1,4})*)"
+    r"(?P<rest>.*)$"
+)
+_AFTER = re.compile(
+    r"^[\W_]*(?:(?:scaled|rx'?d?|as (?:written|prescribed)|done|finished|today|for me|time|total|unbroken|with|at|no pain"
+    r"|[0-9]{1,3}\s?(?:kg|lbs?)|phew|wow|tough|hard|easy|that was \w+|so \w+|felt \w+|my \w+ hurts?|wrist|knee|shoulder|back|elbow)[\W_]*)*$"
+)
+_TALK = re.compile(
+    r"\b(?:see you|meet|meeting|class|tomorrow|tonight|yesterday|later|o'?clock|[0-9]\s?(?:am|pm)|a\.m|p\.m|can i|could i|can we|should"
+    r"|shall|will|would|what|when|where|which|who|how|why|is it|are we|do we|minutes? late|running late|be there|start(?:s|ing)?|join)\b"
+)
+_TO_DO = re.compile(
+    r"(?:^|[\s,;:*\-])[0-9]{1,4}(?:\s?[x\-/]\s?[0-9]{1,4})?(?:\s?(?:/side|kg|lb|m|s|cal))?\s+(?!rounds?\b|rds?\b|reps?\b|min|sec|kg\b|lbs?\b|and\b|plus\b|left\b|of\b)[a-z]{3,}"
+)
+_TOLD = re.compile(r"^\W*(?:i |we )?(?:did|got|made|finished|done|managed)\b")
+
+
+def is_like_a_score(text: str) -> bool:
+    """Whether a message reads like a result: `7+12`, `8:43 scaled`; not `see you at 8:30` or a question."""
+    words = plain(text).lower()
+    if not words or len(words) > _LONGEST_SCORE or words.rstrip(" !").endswith("?"):
+        return False
+    if _TALK.search(words):
+        return False
+    if _CLEAR.search(words):
+        return True
+    bare = _BARE.match(words)
+    return bool(bare and _AFTER.match(bare["rest"]))
+
+
+def is_like_a_session(text: str) -> bool:
+    """Whether a message reads like a session to post: a format, and things to do beside it."""
+    typed = [row.text.lower() for row in rows(text[:10_000]) if row.text.strip()]
+    left = "\n".join(typed)[:4000]
+    named = False
+    for phrase in PHRASES:
+        match = phrase.pattern.search(left)
+        if match and "format" in phrase.facts(match):
+            named = True
+            left = left[: match.start()] + ";" * (match.end() - match.start()) + left[match.end() :]
+    things = len(_TO_DO.findall(left))
+    return named and not _TOLD.search(left) and things >= (1 if len(typed) > 1 else 2)

@@ -1,0 +1,72 @@
+"""What an athlete says beside the number: scaled, pain, approximate, and everything else as a note."""
+
+import re
+from dataclasses import dataclass
+
+from core.notation.text import Strip
+
+_SCALED = re.compile(
+    r"\b(?:scaled|scale|modified|not (?:rx|rx'?d|as written|as prescribed)|(?:a )?(?:lighter|easier)(?: one| weight| version)?)\b"
+)
+_AS_WRITTEN = re.compile(r"\b(?:rx'?d?|as (?:written|prescribed|posted))\b")
+_NO_PAIN = re.compile(
+    r"\b(?:no|without(?: any)?|zero|not any|didn'?t) (?:\w+ )?(?:pain|hurt)\b|\bpain[ -]free\b|\b(?:didn'?t|doesn'?t|not|nothing) hurt(?:ing)?\b"
+)
+_HURT = re.compile(
+    r"\b(?:hurts?|hurting|pains?|painful|ached?|aching|aches|twinged?|tweaked?|pulled|pinch(?:ed|ing)?|sharp|injured|strained|popped|ouch|dizzy|light ?headed|chest)\b"
+)
+_BODY = (
+    r"(?:(?:my|the|left|right|lower|upper|bad)\s){0,3}"
+    r"(?:wrists?|elbows?|shoulders?|neck|back|spine|hips?|knees?|ankles?|foot|feet|groin|hamstrings?|calf|calves"
+    r"|quads?|forearms?|hands?|fingers?|thumbs?|achilles|shins?|ribs?|chest|head)"
+)
+_PART_ALONE = re.compile(
+    rf"^(?:because of |due to |bc |cause |cos )?{_BODY}(?: (?:again|issue|problem|trouble|acting up|gave (?:out|up)))?$"
+)
+_SORE = re.compile(r"\bsore(?:ness)?\b|\bstiff\b|\bdoms\b")
+_ABOUT = re.compile(
+    r"\b(?:about|around|roughly|approx(?:imately)?|maybe|probably|i think|i guess|ish|almost|nearly|not sure|or so|ca|circa)\b|~|(?<=[0-9])ish\b|\?"
+)
+_PARTS = re.compile(r"[,;.!()|]|\s-\s|\b(?:but|because|bc)\b")
+
+
+@dataclass(frozen=True)
+class Remarks:
+    scaled: bool
+    pain: str | None
+    about: bool
+
+
+def take_remarks(strip: Strip) -> Remarks:
+    """Takes `scaled` and the like away; pain stays in the text and is found part by part."""
+    scaled = strip.take(_SCALED) is not None
+    strip.take(_AS_WRITTEN)
+    about = strip.take(_ABOUT) is not None
+    return Remarks(scaled=scaled, pain=_pain(strip), about=about)
+
+
+def _pain(strip: Strip) -> str | None:
+    """The part of the text that speaks of pain. A body part alone counts, soreness and `no pain` don't."""
+    start = 0
+    hurting = []
+    for end in [*(match.start() for match in _PARTS.finditer(strip.text)), len(strip.text)]:
+        part = strip.text[start:end]
+        words = part.replace(Strip.MARK, " ").strip(" ,;.!()|-")
+        if _is_pain(words):
+            hurting.append(words)
+            if not re.search("[0-9]", words):
+                strip.blank(start, end)
+        start = min(end + 1, len(strip.text))
+    return ", ".join(hurting) or None
+
+
+def _is_pain(words: str) -> bool:
+    if _NO_PAIN.search(words) or _SORE.search(words):
+        return False
+    return bool(_HURT.search(words) or _PART_ALONE.match(words))
+
+
+def note(left: str) -> str | None:
+    """The words that are left, if there are any."""
+    words = " ".join(left.split()).strip(" ,;.:!-+()")
+    return words if re.search("[a-z0-9]{3}", words) else None

@@ -1,0 +1,108 @@
+"""An athlete's words -> Score. Nothing is guessed silently: what isn't sure comes with its one question."""
+
+import re
+
+from core.measures import MassUnit
+from core.notation import asking
+from core.notation.chat import is_like_a_score
+from core.notation.plausible import implausible
+from core.notation.quantities import NUMBER_WORDS, kilograms
+from core.notation.remarks import Remarks, note, take_remarks
+from core.notation.score_words import LOAD, read_number
+from core.notation.text import Strip, plain
+from core.scores.values import ReadScore, Score
+from core.sessions.values import Block, Format, Session
+
+__all__ = ["is_like_a_score", "read_score"]
+
+LONGEST_SCORE = 500
+UNITS = {
+    Format.AMRAP: "rounds",
+    Format.FOR_TIME: "s",
+    Format.TIME_TRIAL: "s",
+    Format.HOLD: "s",
+    Format.SETS: "kg",
+    Format.MAXLOAD: "kg",
+    Format.MAX_REPS: "reps",
+    Format.INTERVALS: "reps",
+    Format.QUALITY: "reps",
+}
+_PART = re.compile(r"^\W*(?:part|block|piece)\s?(?P<n>[1-9])\b[\s:;,.\-]*")
+_FRAMES = re.compile(
+    r"\b(?:i )?(?:did|got|made|finished|done|completed|managed|scored|came in|took me|my (?:score|time|result)(?: is| was)?"
+    r"|score|time|result|it|w/|kb|db|today|final|all|just|in|at|with|total)\b"
+)
+_BELOW_ZERO = re.compile(r"^\s*-[0-9]|(?<=[\s:])-[0-9]")
+_WORDS = re.compile(
+    rf"\b({'|'.join(word for word in NUMBER_WORDS if ' ' not in word)})\b(?=\s?(?:rounds?|rds?|reps?|and|plus|\+|min|sec|full|complete|extra|$))"
+)
+
+
+def read_score(
+    text: str, session: Session, block: int | None = None, unit: MassUnit = MassUnit.KG
+) -> ReadScore:
+    """Reads what an athlete says of a session. `block`: index of the block meant, if known; bare loads are in `unit`.
+
+    Never raises for any text; raises IndexError for a block that the session doesn't have.
+    """
+    words = plain(text).lower()[:LONGEST_SCORE]
+    if named := _PART.match(words):
+        index = int(named["n"]) - 1
+        if block is None and index < len(session.blocks):
+            block, words = index, words[named.end() :]
+    if block is not None:
+        return _in_block(words, session.blocks[block], unit).model_copy(update={"block": block})
+    scored = tuple((index, each) for index, each in enumerate(session.blocks) if each.scored)
+    return _in_any(words, scored, unit)
+
+
+def _in_any(words: str, scored: tuple[tuple[int, Block], ...], unit: MassUnit) -> ReadScore:
+    """The only scored block, or the only one that the words fit; else which one is asked."""
+    if not scored:
+        return asking.nothing_scored()
+    reads = {index: _in_block(words, block, unit) for index, block in scored}
+    fitting = [index for index, read in reads.items() if read.sure]
+    if len(scored) == 1:
+        index = scored[0][0]
+        return reads[index].model_copy(update={"block": index})
+    if len(fitting) == 1:
+        return reads[fitting[0]].model_copy(update={"block": fitting[0]})
+    return asking.which_block(scored)
+
+
+def _in_block(words: str, block: Block, unit: MassUnit) -> ReadScore:
+    if _BELOW_ZERO.search(words):
+        return asking.not_positive()
+    strip = Strip(_WORDS.sub(lambda word: str(NUMBER_WORDS[word[0]]), words))
+    remarks = take_remarks(strip)
+    load = strip.take(LOAD) if block.format in {Format.AMRAP, Format.FOR_TIME, Format.INTERVALS} else None
+    read = read_number(strip, block, unit)
+    read = read or asking.unreadable(block)
+    if read.score is None:
+        return _with_pain(read, remarks, block)
+    if read.sure and (other := read_number(strip, block, unit)) and other.score and other.sure:
+        return asking.which_number((read.score, other.score))
+    more = {"load_kg": kilograms(load["a"], load["u"], unit)} if load else {}
+    score = _with_remarks(read.score.model_copy(update=more), remarks, strip)
+    return _judged(read.model_copy(update={"score": score}), block, remarks)
+
+
+def _with_pain(read: ReadScore, remarks: Remarks, block: Block) -> ReadScore:
+    """Pain is kept even where no score was understood."""
+    if remarks.pain is None:
+        return read
+    return read.model_copy(update={"score": Score(value=None, unit=UNITS[block.format], pain=remarks.pain)})
+
+
+def _with_remarks(score: Score, remarks: Remarks, strip: Strip) -> Score:
+    left = _FRAMES.sub(" ", strip.text.replace(Strip.MARK, " "))
+    return score.model_copy(update={"scaled": remarks.scaled, "pain": remarks.pain, "note": note(left)})
+
+
+def _judged(read: ReadScore, block: Block, remarks: Remarks) -> ReadScore:
+    assert read.score is not None
+    if not read.sure:
+        return read
+    if doubt := implausible(read.score, block):
+        return doubt
+    return asking.meant(read.score) if remarks.about else read

@@ -1,0 +1,40 @@
+"""A score in words: `7 rounds + 12`, `8:43`, `capped, 120 reps`, `60 kg`."""
+
+from core.measures import MassUnit
+from core.measures import in_words as mass_in_words
+from core.scores.values import Score
+
+
+def in_words(score: Score, unit: MassUnit = MassUnit.KG) -> str:
+    """What was done, as it stands on the scoreboard; loads in `unit`."""
+    if score.capped:
+        done = _rounds_and_reps(score)
+        return f"capped, {done}" if done else "capped"
+    if score.rounds is not None:
+        return _rounds_and_reps(score)
+    if score.load_kg is not None and score.unit == "kg":
+        return mass_in_words(score.load_kg, unit)
+    if score.seconds is not None:
+        return clock(score.seconds)
+    if score.reps is not None:
+        return _counted(score.reps, "rep")
+    return f"{score.value or 0:g} {score.unit}"
+
+
+def clock(seconds: float) -> str:
+    """`8:43`, `1:02:05`, `0:45.5`."""
+    minutes, rest = divmod(round(seconds, 1), 60)
+    hours, minutes = divmod(int(minutes), 60)
+    tail = f"{rest:04.1f}".removesuffix(".0")
+    return f"{hours}:{minutes:02d}:{tail}" if hours else f"{minutes}:{tail}"
+
+
+def _rounds_and_reps(score: Score) -> str:
+    if score.rounds is None:
+        return "" if score.reps is None else _counted(score.reps, "rep")
+    rounds = _counted(score.rounds, "round")
+    return f"{rounds} + {score.reps}" if score.reps else rounds
+
+
+def _counted(number: int, thing: str) -> str:
+    return f"{number} {thing}" if number == 1 else f"{number} {thing}s"
