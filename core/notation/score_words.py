@@ -327,7 +327,7 @@ _READERS: dict[Format, tuple[Reader, ...]] = {
     Format.TIME_TRIAL: (_capped, _clock, _spoken, _doubtful_time),
     Format.HOLD: (_clock, _spoken, _seconds_alone),
     Format.MAX_REPS: (_all_reps,),
-    Format.MAXLOAD: (_heaviest,),
+    Format.MAX_LOAD: (_heaviest,),
     Format.SETS: (_heaviest,),
     Format.INTERVALS: (_sum_of_times, _distance, _all_reps),
 }

@@ -22,7 +22,7 @@ UNITS = {
     Format.TIME_TRIAL: "s",
     Format.HOLD: "s",
     Format.SETS: "kg",
-    Format.MAXLOAD: "kg",
+    Format.MAX_LOAD: "kg",
     Format.MAX_REPS: "reps",
     Format.INTERVALS: "reps",
     Format.QUALITY: "reps",
