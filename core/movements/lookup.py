@@ -7,7 +7,8 @@ from pathlib import Path
 from typing import NamedTuple, TypeVar
 
 from core.errors import Refusal
-from core.movements.loading import IMPLEMENTS, read_implements, read_movements
+from core.movements.lints import Severity, lint
+from core.movements.loading import IMPLEMENTS, BrokenCatalogue, read_implements, read_movements
 from core.movements.names import key
 from core.movements.values import Implement, Movement, Variant
 from core.values import Value
@@ -155,8 +156,15 @@ def catalogue() -> Catalogue:
 
 
 def read_catalogue(folder: Path) -> Catalogue:
-    """Catalogue of a folder: one file per pattern, and the implements. Raises BrokenCatalogue."""
-    return Catalogue(read_movements(folder), read_implements(folder / IMPLEMENTS))
+    """Catalogue of a folder: one file per pattern, and the implements.
+
+    Raises BrokenCatalogue with every problem of form, or, where the form is right, every error of the lints.
+    """
+    movements, implements = read_movements(folder), read_implements(folder / IMPLEMENTS)
+    errors = [finding for finding in lint(movements, implements) if finding.severity is Severity.ERROR]
+    if errors:
+        raise BrokenCatalogue(map(str, errors))
+    return Catalogue(movements, implements)
 
 
 def _found(things: Mapping[str, Thing], wanted: str) -> Thing:

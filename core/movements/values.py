@@ -167,20 +167,25 @@ class Variant(Value):
     cue: Cue
 
 
-class Movement(Value):
+class MovementRow(Value):
+    """A movement as its file holds it; the file names the pattern once for all."""
+
+    id: Id
+    names: tuple[Words, ...] = ()
+    unit: AmountUnit = AmountUnit.REPS
+    sides: Sides = "both"
+    k: Sourced | None = None
+    variants: tuple[Variant, ...] = Field(min_length=1)
+
+
+class Movement(MovementRow):
     """A named pattern. `id` is its plain name (`goblet squat`); `names` are the spellings people type.
 
     `k`: prior of N(L) = k (S/L - 1) for this movement, in its unit; None where no count of repetitions (or
     seconds of a hold) applies, as in running.
     """
 
-    id: Id
     pattern: Pattern
-    names: tuple[Words, ...] = ()
-    unit: AmountUnit = AmountUnit.REPS
-    sides: Sides = "both"
-    k: Sourced | None = None
-    variants: tuple[Variant, ...] = Field(min_length=1)
 
     def unit_of(self, variant: Variant) -> AmountUnit:
         """Count a line of this variant in this unit."""

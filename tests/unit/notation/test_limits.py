@@ -42,7 +42,7 @@ def test_what_is_not_understood_is_told_at_its_place():
     assert [(piece.line, piece.column, piece.text) for piece in read.not_understood] == [(2, 3, "blorp")]
 
 
-@pytest.mark.parametrize("said", ["", "   ", "asdf qwerty", "sandwich"])
+@pytest.mark.parametrize("said", ["", "   ", "???", "\N{SLIGHTLY SMILING FACE}", "asdf qwerty", "sandwich"])
 def test_words_that_say_nothing_known_are_no_answer(said):
     assert read_limits(said).limits is None
 

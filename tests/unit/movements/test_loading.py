@@ -1,0 +1,86 @@
+import shutil
+
+import pytest
+
+from core.movements.loading import BrokenCatalogue, read_movements
+from core.movements.lookup import FOLDER, read_catalogue
+
+
+@pytest.fixture
+def folder(tmp_path):
+    """A copy of the catalogue that a test may break."""
+    return shutil.copytree(FOLDER, tmp_path / "catalogue")
+
+
+def spoil(folder, file, old, new):
+    path = folder / file
+    text = path.read_text(encoding="utf-8")
+    assert old in text
+    path.write_text(text.replace(old, new, 1), encoding="utf-8")
+
+
+def problems_of(folder):
+    with pytest.raises(BrokenCatalogue) as broken:
+        read_catalogue(folder)
+    return broken.value.problems
+
+
+def test_the_catalogue_that_comes_along_loads(folder):
+    assert len(read_catalogue(folder).movements) >= 8
+
+
+def test_an_unknown_key_is_refused_and_its_place_named(folder):
+    spoil(folder, "squat.toml", 'label = "squats"', 'label = "squats"\ncolour = "red"')
+    assert problems_of(folder) == (
+        "squat.toml: air squat: variants.floor.colour: Extra inputs are not permitted",
+    )
+
+
+def test_a_missing_source_is_refused_and_its_place_named(folder):
+    spoil(folder, "trunk.toml", 'seconds = { value = 2.0, source = "estimate" }', "seconds = { value = 2.0 }")
+    assert problems_of(folder) == ("trunk.toml: sit-up: variants.floor.seconds.source: Field required",)
+
+
+def test_all_problems_of_all_files_are_told_at_once(folder):
+    spoil(folder, "squat.toml", "reserves = { squat = 1.0 }", "reserves = { squat = 7.0 }")
+    spoil(
+        folder,
+        "hinge.toml",
+        'demands = ["grip", "spinal-load", "forward-bend"]',
+        'demands = ["grip", "luck"]',
+    )
+    spoil(folder, "travel.toml", 'unit = "m"', 'unit = "miles"')
+    told = problems_of(folder)
+    assert [problem.split(":")[0] for problem in told] == ["hinge.toml", "squat.toml", "travel.toml"]
+    assert [problem.split(":")[1].strip() for problem in told] == ["deadlift", "air squat", "run"]
+
+
+def test_a_number_written_as_text_is_refused(folder):
+    spoil(folder, "travel.toml", "value = 0.373", 'value = "0.373"')
+    assert "travel.toml: run: variants.outdoors.seconds.value" in problems_of(folder)[0]
+
+
+def test_a_file_that_is_no_toml_is_named(folder):
+    (folder / "carry.toml").write_text("pattern = ", encoding="utf-8")
+    assert problems_of(folder)[0].startswith("carry.toml: ")
+
+
+def test_a_file_holds_the_pattern_it_is_named_after(folder):
+    (folder / "squat.toml").rename(folder / "carry.toml")
+    assert "carry.toml: pattern must be carry, like the file" in problems_of(folder)
+
+
+def test_a_stray_table_beside_the_movements_is_refused(folder):
+    spoil(folder, "lunge.toml", 'pattern = "lunge"', 'pattern = "lunge"\n[extra]\nkey = 1')
+    assert problems_of(folder)[0] == "lunge.toml: unknown key extra"
+
+
+def test_a_lint_error_names_file_and_variant(folder):
+    spoil(folder, "lunge.toml", 'instead = ["goblet squat/front"]', 'instead = ["goblet squat/left"]')
+    assert problems_of(folder) == (
+        "lunge.toml: lunge/one-weight: leads to goblet squat/left, which is no other variant (known-ways)",
+    )
+
+
+def test_an_empty_folder_is_an_empty_catalogue(tmp_path):
+    assert read_movements(tmp_path) == ()

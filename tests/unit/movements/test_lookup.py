@@ -1,0 +1,145 @@
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from core.measures import AmountUnit
+from core.movements.catalogue import catalogue
+from core.movements.lookup import UnknownMovement
+from core.movements.names import key
+from core.movements.values import Demand, HeightShare, Share
+
+IDS = st.sampled_from(catalogue().ids())
+
+
+def meant_by(typed):
+    """`movement/variant`, or the movement alone."""
+    found = catalogue().by_name(typed)
+    assert found is not None
+    return found.movement.id if found.variant is None else f"{found.movement.id}/{found.variant.id}"
+
+
+@pytest.mark.parametrize("typed", ["push-up", "Push-Ups", "PUSH UPS", "pushups", "press ups", "  push - up "])
+def test_a_movement_is_found_in_any_case_plural_and_spacing(typed):
+    assert meant_by(typed) == "push-up"
+
+
+@pytest.mark.parametrize(
+    ("typed", "variant_id"),
+    [("knee push-ups", "knees"), ("incline push up", "hands-on-chair"), ("Wall Presses", "hands-on-wall")],
+)
+def test_a_variant_is_found_by_its_own_name(typed, variant_id):
+    assert meant_by(typed) == f"push-up/{variant_id}"
+
+
+def test_what_nobody_knows_is_none():
+    assert catalogue().by_name("triple somersault") is None
+
+
+def test_every_spelling_finds_what_it_stands_for():
+    assert all(catalogue().by_name(name.upper()) == meaning for name, meaning in catalogue().spellings())
+
+
+def test_names_list_every_spelling():
+    assert {"push-up", "press-up", "knee push-up", "kettlebell swing"} <= set(catalogue().names())
+
+
+def test_things_are_found_by_what_people_call_them():
+    book = catalogue()
+    assert book.implement_by_name("KBs") is book.implement("kettlebell")
+    assert book.implement_by_name("Rucksack") is book.implement("backpack")
+
+
+@pytest.mark.parametrize("lookup", ["movement", "variant", "implement", "order", "reachable"])
+def test_an_unknown_id_is_refused(lookup):
+    with pytest.raises(UnknownMovement, match="somersault"):
+        getattr(catalogue(), lookup)("somersault")
+
+
+@pytest.mark.parametrize(
+    ("start", "there", "distance"),
+    [
+        ("push-up/floor", "push-up/hands-on-wall", 3),
+        ("push-up/floor", "floor press/two-weights", 4),
+        ("push-up/floor", "plank/wall", 5),
+        ("goblet squat/front", "air squat/floor", 4),
+        ("goblet squat/front", "lunge/one-weight", 5),
+        ("run/outdoors", "run/brisk-walk", 3),
+        ("run/outdoors", "march/on-the-spot", 4),
+        ("swing/two-hands", "deadlift/one-weight", 4),
+    ],
+)
+def test_distance_tells_variant_from_pattern_from_neighbour(start, there, distance):
+    assert {reach.id: reach.distance for reach in catalogue().reachable(start)}[there] == distance
+
+
+@given(IDS)
+def test_stand_ins_come_nearest_first_and_never_twice(start):
+    reached = catalogue().reachable(start)
+    assert [reach.distance for reach in reached] == sorted(reach.distance for reach in reached)
+    assert start not in {reach.id for reach in reached}
+    assert len({reach.id for reach in reached}) == len(reached)
+
+
+@given(IDS)
+def test_ways_cross_into_another_pattern_once_at_most(start):
+    book = catalogue()
+    home = book.variant(start)[0].pattern
+    gates = {
+        book.variant(gate)[0].pattern
+        for name in book.ids()
+        if book.variant(name)[0].pattern is home
+        for gate in book.variant(name)[1].instead
+    }
+    reached = {book.variant(reach.id)[0].pattern for reach in book.reachable(start)}
+    assert reached <= gates | {home}
+
+
+@given(IDS, IDS)
+def test_within_a_pattern_what_leads_there_leads_back(one, other):
+    book = catalogue()
+    near = {reach.id for reach in book.reachable(one) if reach.distance < 5}
+    back = {reach.id for reach in book.reachable(other) if reach.distance < 5}
+    assert (other in near) == (one in back)
+
+
+def test_a_stand_in_may_count_in_another_unit():
+    book = catalogue()
+    run, march = book.variant("run/outdoors"), book.variant("march/on-the-spot")
+    hold = book.variant("bird dog/hold")
+    assert [one.unit_of(way) for one, way in (run, march, hold)] == [
+        AmountUnit.METRES,
+        AmountUnit.SECONDS,
+        AmountUnit.SECONDS,
+    ]
+    assert hold[0].sides_of(hold[1]) == "both"
+
+
+def test_a_share_is_interpolated_between_heights_and_clamped_beyond():
+    rows = (HeightShare(height_cm=30, value=0.6), HeightShare(height_cm=60, value=0.4))
+    share = Share(value=0.55, source="estimate", by_height=rows)
+    assert [share.at(height) for height in (None, 0, 30, 45, 60, 200)] == [
+        0.55,
+        0.6,
+        0.6,
+        pytest.approx(0.5),
+        0.4,
+        0.4,
+    ]
+
+
+@given(st.floats(0, 250), st.floats(0, 250))
+def test_higher_hands_never_move_more(one, other):
+    low, high = sorted([one, other])
+    share = catalogue().variant("push-up/hands-on-chair")[1].body_share
+    assert share.at(low) >= share.at(high)
+
+
+def test_running_is_an_impact_but_no_jump():
+    demands = catalogue().variant("run/outdoors")[1].demands
+    assert Demand.IMPACT in demands
+    assert Demand.JUMPING not in demands
+
+
+@given(st.text(max_size=60))
+def test_a_key_is_a_key_of_itself_in_capitals_too(text):
+    assert key(text.upper()) == key(text.upper().lower())
