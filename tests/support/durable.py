@@ -4,6 +4,7 @@ import asyncio
 import sqlite3
 from collections.abc import AsyncIterator
 from pathlib import Path
+from typing import Any
 
 import pytest
 import pytest_asyncio
@@ -23,14 +24,14 @@ class Tables:
     def __init__(self, path: Path) -> None:
         self.path = path
 
-    def rows(self, query: str) -> list[tuple]:
+    def rows(self, query: str) -> list[tuple[Any, ...]]:
         connection = sqlite3.connect(self.path)
         try:
             return connection.execute(query).fetchall()
         finally:
             connection.close()
 
-    def column(self, query: str) -> list:
+    def column(self, query: str) -> list[Any]:
         return [row[0] for row in self.rows(query)]
 
     def states(self, table: str) -> list[str]:
@@ -78,7 +79,7 @@ class Post:
         """Add a letter and return its id."""
         chat = await self.chat(address)
         self._number += 1
-        common = {
+        common: dict[str, Any] = {
             "chat_id": chat.id,
             "purpose": Purpose.ANSWER,
             "method": "send_message",

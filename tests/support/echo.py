@@ -1,4 +1,4 @@
-"""A bot that repeats what it is told, through the whole durable middle. Run it: `python -m tests.support.echo`."""
+"""A bot that repeats what it is told, through the whole durable middle: `python -m tests.support.echo`."""
 
 import asyncio
 from dataclasses import dataclass
