@@ -165,7 +165,7 @@ def _page(profile: Profile, outcome: Outcome) -> Iterator[str]:
     if outcome.effort_at_most is not None:
         yield f"  Effort {outcome.effort_at_most} of 10 at most, rest whenever you like."
     yield from (f"  Take care: {caution_words(one)}" for one in outcome.cautions)
-    yield from (f"  For the coach: {need_words(one, profile.units)}." for one in outcome.needs_coach)
+    yield from (f"  For the coach: {need_words(one, profile.units)}" for one in outcome.needs_coach)
 
 
 def _counts(line: GroupLine) -> str:

@@ -4,7 +4,7 @@ Shared by the private chat and the command line; escaping for a platform is the 
 """
 
 from bot.words.text import listed
-from core.athletes.limits import limit
+from core.athletes.limits import limit, limits
 from core.measures import AmountUnit, MassUnit, in_words
 from core.movements.lookup import catalogue
 from core.movements.values import Variant
@@ -135,9 +135,17 @@ def _plainly(line: VersionLine) -> str:
     about = line.reason.about or ""
     if line.reason.because is Because.LIMIT:
         return f"Because of “{limit(about).label}”{_so(line)}"
+    if line.reason.because is Because.LIGHT_DUTY and about:
+        return f"Easier on purpose, for the sake of your {_spared(about)}"
     if line.reason.because is Because.SPACE:
         return f"Changed because {PLACES.get(about, 'the place does not allow it')}"
     return PLAIN[line.reason.because]
+
+
+def _spared(about: str) -> str:
+    """A limit by its label; a sore place is its own word."""
+    labels = {one.id: one.label for one in limits()}
+    return labels.get(about, f"sore {about}")
 
 
 def _so(line: VersionLine) -> str:
@@ -192,14 +200,14 @@ def caution_words(caution: Caution) -> str:
 def need_words(need: NeedsCoach, units: MassUnit) -> str:
     """What the coach should look at. What a limit is stays with the athlete."""
     if need.written is None:
-        return "needs your OK before the session"
-    return f"“{need.written}” {_need(need, units)}"
+        return "Needs your OK before the session."
+    return f"“{need.written}” {_need(need, units)}."
 
 
 def _need(need: NeedsCoach, units: MassUnit) -> str:
     match need.because:
         case Because.TOO_LIGHT:
-            return "is light for them: allow more?"
+            return "is light for them, perhaps allow more"
         case Because.UNKNOWN_HEAVY:
             return "is untried: nothing shows yet how much is safe"
         case Because.NOT_OWNED:

@@ -38,7 +38,7 @@ class Athlete:
         self.day = day_rule(profile.limits or ())
         self.effort_at_most = _effort_at_most(profile, self.day)
         self._barriers: dict[str, Barrier | None] = {}
-        self._light: dict[str, bool] = {}
+        self._spared: dict[str, str | None] = {}
 
     @property
     def body_mass_kg(self) -> float:
@@ -59,9 +59,13 @@ class Athlete:
 
     def goes_easy(self, way: Way) -> bool:
         """Whether no set of this way may cost over half: light duty, a limit that lightens it, soreness."""
-        if way.id not in self._light:
-            self._light[way.id] = self.light_duty or asks_for_less(self.profile, way.movement, way.variant)
-        return self._light[way.id]
+        return self.light_duty or self.spares(way) is not None
+
+    def spares(self, way: Way) -> str | None:
+        """The limit or sore place for whose sake a way goes easy."""
+        if way.id not in self._spared:
+            self._spared[way.id] = asks_for_less(self.profile, way.movement, way.variant)
+        return self._spared[way.id]
 
     def window(self, plan: LinePlan, way: Way) -> Window:
         """What a set of this line is meant to cost this athlete."""

@@ -39,11 +39,12 @@ def barrier_of(profile: Profile, movement: Movement, variant: Variant) -> Barrie
     return _by_space(profile.space, movement, variant)
 
 
-def asks_for_less(profile: Profile, movement: Movement, variant: Variant) -> bool:
-    """Whether a limit lightens this variant, or a muscle it uses is sore today."""
-    if lightened(profile.limits or ()) & set(variant.demands):
-        return True
-    return any(movement.pattern in SORE.get(place, frozenset(Pattern)) for place in profile.today.sore)
+def asks_for_less(profile: Profile, movement: Movement, variant: Variant) -> str | None:
+    """The limit that lightens this variant, or the sore place that it uses; None if there is neither."""
+    demands = set(variant.demands)
+    limits = (one for one in profile.limits or () if lightened((one,)) & demands)
+    sore = (place for place in profile.today.sore if movement.pattern in SORE.get(place, frozenset(Pattern)))
+    return next(limits, next(sore, None))
 
 
 def _by_space(space: Space, movement: Movement, variant: Variant) -> Barrier | None:

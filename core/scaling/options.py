@@ -8,9 +8,17 @@ from typing import NamedTuple
 from core.measures import AmountUnit
 from core.movements.values import Hold
 from core.scaling.athlete import Athlete
-from core.scaling.capacity import Ability
 from core.scaling.demand import load_moved
-from core.scaling.fit import TOLERANCE, UNCOUNTED, Fit, fit
+from core.scaling.fit import (
+    NEVER_TOO_LIGHT,
+    OF_A_LOAD,
+    OF_AN_EASIER_WAY,
+    TOLERANCE,
+    UNCOUNTED,
+    Fit,
+    Lightness,
+    fit,
+)
 from core.scaling.gear import Load
 from core.scaling.plan import AS_WRITTEN, OTHER_IMPLEMENT, OTHER_LOAD, OTHER_PATTERN, LinePlan, Way
 from core.scaling.values import Because, Orders
@@ -67,8 +75,8 @@ def options_of(plan: LinePlan, athlete: Athlete, orders: Orders) -> list[Option]
     """All options of a line, best known first; never empty, as rest is always one.
 
     Ways come nearest first. A nearer safe option that fits and shares nothing beats every farther one
-    whatever the other lines do, so the search ends there. The pattern belongs to the intent: another one stands
-    in only where this one has nothing near it.
+    whatever the other lines do, so the search ends there. The pattern belongs to the intent: another one
+    stands in only where this one has nothing near it.
     """
     found: list[Option] = []
     distance = AS_WRITTEN
@@ -101,11 +109,8 @@ def _of_way(plan: LinePlan, way: Way, athlete: Athlete, *, heavier: bool) -> Ite
     support, height, there = athlete.support(way.variant)
     if not there:
         return
-    ability = None if way.set_amount is None else athlete.ability(way)
     if not way.variant.holds:
-        yield _option(
-            plan, way, athlete, ability, Option(way, way.distance, support=support, height_cm=height)
-        )
+        yield _option(plan, way, athlete, Option(way, way.distance, support=support, height_cm=height))
         return
     for hold in way.variant.holds:
         cap = _heaviest(plan, way, hold, athlete, heavier=heavier)
@@ -113,10 +118,10 @@ def _of_way(plan: LinePlan, way: Way, athlete: Athlete, *, heavier: bool) -> Ite
             if cap is None or load.kg <= cap:
                 distance = _distance(plan, way, hold, load, athlete)
                 blank = Option(way, distance, hold=hold, load=load, support=support, height_cm=height)
-                yield _option(plan, way, athlete, ability, blank)
+                yield _option(plan, way, athlete, blank)
 
 
-def _option(plan: LinePlan, way: Way, athlete: Athlete, ability: Ability | None, blank: Option) -> Option:
+def _option(plan: LinePlan, way: Way, athlete: Athlete, blank: Option) -> Option:
     moved = load_moved(
         way.variant,
         athlete.body_mass_kg,
@@ -124,25 +129,33 @@ def _option(plan: LinePlan, way: Way, athlete: Athlete, ability: Ability | None,
         float(blank.load.kg) if blank.load else 0.0,
         float(blank.height_cm) if blank.height_cm is not None else None,
     )
-    if ability is None or way.set_amount is None:
+    if way.set_amount is None:
         return blank._replace(moved_kg=moved, out_of_reach=False)
-    return blank._replace(moved_kg=moved, fit=fit_of(plan, way, athlete, ability, moved))
+    return blank._replace(moved_kg=moved, fit=fit_of(plan, way, athlete, moved, blank.distance))
 
 
 def fit_of(
-    plan: LinePlan, way: Way, athlete: Athlete, ability: Ability, moved_kg: float, part: float = 1.0
+    plan: LinePlan, way: Way, athlete: Athlete, moved_kg: float, distance: int, part: float = 1.0
 ) -> Fit:
     """Fit of a way at a load, at the written amount or a `part` of it."""
     assert way.set_amount is not None
     return fit(
-        ability,
+        athlete.ability(way),
         moved_kg,
         way.set_amount * part,
         athlete.window(plan, way),
         counts_reps=way.unit is AmountUnit.REPS,
-        may_be_light=not plan.loaded and way.distance == AS_WRITTEN,
+        lightness=_lightness(plan, way, athlete, distance),
         light_duty=athlete.goes_easy(way),
     )
+
+
+def _lightness(plan: LinePlan, way: Way, athlete: Athlete, distance: int) -> Lightness:
+    """How being too light counts for a line; with no load written, none is as written."""
+    load_is_open = plan.loaded and plan.load_kg(athlete.pair) is None
+    if athlete.goes_easy(way) or (distance == AS_WRITTEN and not load_is_open):
+        return NEVER_TOO_LIGHT
+    return OF_A_LOAD if plan.loaded else OF_AN_EASIER_WAY
 
 
 def _heaviest(plan: LinePlan, way: Way, hold: Hold, athlete: Athlete, *, heavier: bool) -> Decimal | None:
@@ -200,7 +213,7 @@ def _fewer(plan: LinePlan, found: Iterable[Option], athlete: Athlete) -> Iterato
         part = _fitting_part(plan, option, athlete)
         if part is None or option.way is None or option.moved_kg is None:
             continue
-        less = fit_of(plan, option.way, athlete, athlete.ability(option.way), option.moved_kg, part)
+        less = fit_of(plan, option.way, athlete, option.moved_kg, option.distance, part)
         yield option._replace(distance=FEWER + ceil(10 * (1 - part)), part=part, fit=less)
 
 

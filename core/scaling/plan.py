@@ -117,7 +117,12 @@ def written_hold(line: Line, variant: Variant) -> Hold | None:
 
 def _other_ways(block: Block, line: Line, written: Way, catalogue: Catalogue, *, loaded: bool) -> list[Way]:
     ways = []
-    for reach in catalogue.reachable(written.id):
+    named = written.variant.easier + written.variant.harder
+    nearest = {name: place for place, name in enumerate(named)}
+    reached = sorted(
+        catalogue.reachable(written.id), key=lambda reach: (reach.distance, nearest.get(reach.id, len(named)))
+    )
+    for reach in reached:
         movement, variant = catalogue.variant(reach.id)
         if loaded or not _is_harder(movement, variant, written):
             ways.append(
@@ -128,7 +133,7 @@ def _other_ways(block: Block, line: Line, written: Way, catalogue: Catalogue, *,
 
 def _is_harder(movement: Movement, variant: Variant, written: Way) -> bool:
     """An unloaded line is never made harder unless asked: neither by a weight nor by a variant."""
-    if movement.pattern is not written.movement.pattern:
+    if movement.pattern is not written.movement.pattern or movement.k is None:
         return False
     return bool(variant.holds) or _own_effort(variant) > 1.01 * _own_effort(written.variant)
 

@@ -50,7 +50,9 @@ def _obstacle(plan: LinePlan, athlete: Athlete) -> Obstacle | None:
         return Because.NOT_OWNED, missing
     if written.variant.holds and not _is_owned(plan, athlete):
         return Because.NOT_OWNED, plan.line.implement or written.variant.holds[0].implement
-    return _misfit(_written_fit(plan, athlete), easy=athlete.goes_easy(written))
+    if athlete.goes_easy(written) and _is_heavy(fit := _written_fit(plan, athlete)) and fit.cautious >= 1:
+        return Because.LIGHT_DUTY, athlete.spares(written)
+    return _misfit(_written_fit(plan, athlete))
 
 
 def _is_owned(plan: LinePlan, athlete: Athlete) -> bool:
@@ -69,7 +71,7 @@ def _written_fit(plan: LinePlan, athlete: Athlete) -> Fit:
     moved = load_moved(
         written.variant, athlete.body_mass_kg, plan.hold, _written_kg(plan, plan.hold, athlete)
     )
-    return fit_of(plan, written, athlete, athlete.ability(written), moved)
+    return fit_of(plan, written, athlete, moved, AS_WRITTEN)
 
 
 def _written_kg(plan: LinePlan, hold: Hold | None, athlete: Athlete) -> float:
@@ -81,9 +83,13 @@ def _written_kg(plan: LinePlan, hold: Hold | None, athlete: Athlete) -> float:
     return float(loads[-1].kg) if loads else 0.0
 
 
-def _misfit(fit: Fit, *, easy: bool) -> Obstacle | None:
+def _is_heavy(fit: Fit) -> bool:
+    return fit.refused is Because.LIGHT_DUTY or fit.heavy > TOLERANCE
+
+
+def _misfit(fit: Fit) -> Obstacle | None:
     if fit.refused is not None:
         return fit.refused, None
     if fit.heavy > TOLERANCE:
-        return (Because.LIGHT_DUTY if easy else Because.TOO_HEAVY), None
-    return (Because.TOO_LIGHT, None) if fit.light > TOLERANCE else None
+        return Because.TOO_HEAVY, None
+    return (Because.TOO_LIGHT, None) if fit.light > fit.lightness.forgiven else None

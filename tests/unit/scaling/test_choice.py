@@ -1,0 +1,87 @@
+from decimal import Decimal
+from itertools import product
+from random import Random
+
+from core.scaling.choice import Candidate, Section, choose, value_of
+
+INSTANCES = 2_000
+THINGS = (None, None, None, 0, 1)
+
+
+def brute_force(sections):
+    """Every way of picking one candidate a line; a shared thing has one setting wherever it is used."""
+    lines = [line for section in sections for line in section.lines]
+    everything = product(*(range(len(line)) for line in lines))
+    allowed = (chosen for chosen in everything if agrees([lines[n][pick] for n, pick in enumerate(chosen)]))
+    return min(allowed, key=lambda chosen: value_of(sections, chosen))
+
+
+def agrees(picks):
+    settings = {}
+    return all(
+        pick.thing is None or settings.setdefault(pick.thing, pick.load) == pick.load for pick in picks
+    )
+
+
+def some_candidate(random):
+    thing = random.choice(THINGS)
+    load = Decimal(random.choice((4, 6, 8)))
+    held = random.choice((None, ("dumbbell", 1, load), ("kettlebell", 1, Decimal(16))))
+    merit = (random.choice((0, 0, 0, 1)), random.choice((0, 0, 1, 7)), random.randrange(6), 0, random.randrange(3))
+    return Candidate(merit, held if thing is None else (f"thing {thing}", 1, load), random.randrange(2), thing, load)
+
+
+def some_line(random):
+    line = [some_candidate(random) for _ in range(random.randrange(1, 6))]
+    return [*line, Candidate((1, 0, 21, 0, 0))]  # rest is always an option, and shares nothing
+
+
+def some_sections(random):
+    lines = [some_line(random) for _ in range(random.randrange(1, 5))]
+    cut = random.randrange(len(lines))
+    return [Section(lines[:cut], ring=False), Section(lines[cut:], ring=random.random() < 0.8)]
+
+
+def test_the_choice_equals_brute_force_on_random_instances():
+    random = Random(64)
+    for _ in range(INSTANCES):
+        sections = some_sections(random)
+        assert choose(sections) == brute_force(sections)
+
+
+def line(*candidates):
+    return list(candidates)
+
+
+def test_a_line_without_a_safe_option_outweighs_everything_else():
+    poor = Candidate((0, 40, 5, 1, 5))
+    rest = Candidate((1, 0, 0, 0, 0))
+    assert choose([Section([line(rest, poor)])]) == (1,)
+
+
+def test_the_worst_line_counts_before_the_sum():
+    # One adjustable serves both lines: 6 kg misses one line by 8 steps, 8 kg misses both by 5.
+    first = line(Candidate((0, 0, 1, 0, 0), thing=0, load=Decimal(6)), Candidate((0, 5, 1, 0, 0), thing=0, load=Decimal(8)))
+    second = line(Candidate((0, 8, 1, 0, 0), thing=0, load=Decimal(6)), Candidate((0, 5, 1, 0, 0), thing=0, load=Decimal(8)))
+    assert choose([Section([first, second])]) == (1, 1)
+
+
+def test_one_adjustable_has_one_setting_for_the_whole_block():
+    at = lambda load, distance: Candidate((0, 0, distance, 0, 0), thing=0, load=Decimal(load))
+    alone = [Section([line(at(6, 1), at(8, 0))])]
+    shared = [Section([line(at(6, 1), at(8, 0)), line(at(6, 0), at(8, 3))])]
+    assert choose(alone) == (1,)
+    assert choose(shared) == (0, 0)
+
+
+def test_implement_changes_are_counted_round_the_ring():
+    dumbbell, kettlebell = (Candidate((0, 0, 0, 0, 0), held=(thing, 1, Decimal(16))) for thing in ("d", "k"))
+    either = line(dumbbell, kettlebell)
+    lines = [line(kettlebell), either, line(kettlebell)]
+    assert choose([Section(lines)]) == (0, 1, 0)
+
+
+def test_a_tie_goes_to_last_times_choice_then_to_the_order_of_options():
+    new, old = Candidate((0, 0, 0, 0, 0), fresh=1), Candidate((0, 0, 0, 0, 0), fresh=0)
+    assert choose([Section([line(new, old)])]) == (1,)
+    assert choose([Section([line(old, old)])]) == (0,)
