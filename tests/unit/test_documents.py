@@ -3,6 +3,7 @@
 import pytest
 
 from core.athletes.values import Profile
+from core.errors import Defect
 from core.store import documents
 from core.store.documents import Kind, UnknownSchemaError, upcasts
 from core.values import Value
@@ -54,7 +55,7 @@ def test_a_missing_upcaster_is_a_clear_defect():
 
 
 def test_two_upcasters_from_one_schema_are_a_defect():
-    with pytest.raises(documents.Defect, match="two upcasters"):
+    with pytest.raises(Defect, match="two upcasters"):
         upcasts(TALLY.name, from_schema=1)(points_became_reps)
 
 

@@ -20,7 +20,7 @@ PLACES: dict[str, Callable[[Path], str]] = {
 
 
 @pytest.fixture(scope="session")
-def migrated(tmp_path_factory) -> Path:
+def migrated(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """An empty database at head; migrating one for each test would take most of their time."""
     path = tmp_path_factory.mktemp("migrated") / "bellwether.db"
     asyncio.run(migrate(path))
@@ -28,7 +28,7 @@ def migrated(tmp_path_factory) -> Path:
 
 
 @pytest.fixture(params=PLACES)
-async def store(request, tmp_path, migrated) -> AsyncIterator[Store]:
+async def store(request, tmp_path: Path, migrated: Path) -> AsyncIterator[Store]:
     place = PLACES[request.param](tmp_path)
     opened = Store(place)
     if place == ":memory:":
@@ -42,30 +42,30 @@ async def store(request, tmp_path, migrated) -> AsyncIterator[Store]:
 
 
 @pytest.fixture
-async def ilse(store) -> Person:
+async def ilse(store: Store) -> Person:
     async with store.unit() as unit:
         return await unit.people.meet(101, "Ilse", "en", NOW)
 
 
 @pytest.fixture
-async def coach(store) -> Person:
+async def coach(store: Store) -> Person:
     async with store.unit() as unit:
         return await unit.people.meet(102, "Bero", "en", NOW)
 
 
 @pytest.fixture
-async def private(store, ilse) -> Chat:
+async def private(store: Store, ilse: Person) -> Chat:
     async with store.unit() as unit:
         return await unit.chats.private_chat(ilse.id, 101)
 
 
 @pytest.fixture
-async def group_chat(store) -> Chat:
+async def group_chat(store: Store) -> Chat:
     async with store.unit() as unit:
         return await unit.chats.group_chat(-5000)
 
 
 @pytest.fixture
-async def group(store, group_chat) -> Group:
+async def group(store: Store, group_chat: Chat) -> Group:
     async with store.unit() as unit:
         return await unit.groups.open(group_chat.id, "Early birds", NOW)

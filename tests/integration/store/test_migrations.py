@@ -1,0 +1,99 @@
+"""The tables of yesterday become the tables of today, with everything in them."""
+
+import sqlite3
+from decimal import Decimal
+from pathlib import Path
+
+import pytest
+from alembic.autogenerate import compare_metadata
+from alembic.migration import MigrationContext
+
+from core.store.engine import open_engine
+from core.store.migrate import migrate
+from core.store.records import LetterState, Role
+from core.store.tables import Row
+from core.store.unit import Store
+from tests.integration.store.builders import NOW
+from tests.integration.store.test_training import DAY, SESSION, VERSION
+
+OLD_FILES = sorted((Path(__file__).parent / "old").glob("*.sql"))
+
+
+def differences(connection):
+    context = MigrationContext.configure(connection, opts={"compare_type": True})
+    return compare_metadata(context, Row.metadata)
+
+
+async def ask(place, question):
+    engine = open_engine(place)
+    try:
+        async with engine.connect() as connection:
+            return await connection.run_sync(question)
+    finally:
+        await engine.dispose()
+
+
+@pytest.fixture(params=OLD_FILES, ids=lambda path: path.stem)
+async def old(request, tmp_path):
+    """A store at head that was an old file before."""
+    place = tmp_path / "old.db"
+    connection = sqlite3.connect(place)
+    connection.executescript(request.param.read_text())
+    connection.close()
+    await migrate(place)
+    async with Store(place) as store:
+        yield store
+
+
+async def test_models_and_migrations_agree(migrated):
+    assert await ask(migrated, differences) == []
+
+
+async def test_migrating_twice_changes_nothing(migrated):
+    await migrate(migrated)
+    assert await ask(migrated, differences) == []
+
+
+async def test_a_url_is_as_good_as_a_path(tmp_path):
+    place = f"sqlite:///{tmp_path}/by-url.db"
+    await migrate(place)
+    assert await ask(place, differences) == []
+
+
+async def test_an_old_file_gets_the_tables_of_today(old):
+    async with old.engine.connect() as connection:
+        assert await connection.run_sync(differences) == []
+
+
+async def test_an_old_file_keeps_its_people(old):
+    async with old.reading() as unit:
+        ilse = await unit.people.by_user(101)
+        [member] = await unit.groups.groups_of(ilse.id)
+        group = await unit.groups.get(member.group_id)
+        profile = await unit.profiles.get(ilse.id, ilse.name)
+        assert await unit.consents.given(ilse.id)
+    assert (member.role, group.title, group.zone) == (Role.ATHLETE, "Early birds", "Europe/Vienna")
+    assert profile.body_mass_kg == Decimal("61.5")
+    assert profile.evidence[0].reps == 4
+
+
+async def test_an_old_file_keeps_its_training(old):
+    async with old.reading() as unit:
+        ilse = await unit.people.by_user(101)
+        [member] = await unit.groups.groups_of(ilse.id)
+        session = await unit.sessions.posted_on(member.group_id, DAY)
+        version = await unit.versions.current(session.id, ilse.id)
+        [(name, score)] = await unit.scores.counting(session.id, 0)
+    assert (session.session, version.version) == (SESSION, VERSION)
+    assert (name, score.text, score.score.rounds, score.version_id) == ("Ilse", "7+3", 7, version.id)
+
+
+async def test_an_old_file_goes_on_with_what_was_begun(old):
+    async with old.unit() as unit:
+        [update] = await unit.inbox.next(5)
+        [due] = await unit.dues.take(NOW, 5)
+        assert await unit.outbox.recover(NOW, at_start=True) == 1
+        letter = await unit.outbox.by_key("hello")
+        question = await unit.questions.open_in(letter.chat_id)
+    assert (update.update_id, due.key, question.kind) == (900, "post:9", "limits")
+    assert (letter.state, letter.resends) == (LetterState.WAITING, 1)
