@@ -68,6 +68,11 @@ def messages(platform: "Platform", chat: int) -> list[Json]:
     ]
 
 
+def message(platform: "Platform", chat: int, message_id: int) -> Json:
+    found = people.find_message(people.find_chat(platform, chat), message_id)
+    return seen(found, found.content)
+
+
 def visible_messages(platform: "Platform", person: int) -> list[Json]:
     """Return what a person can see with buttons under it, in all their chats, newest first."""
     user = people.find_user(platform, person)
@@ -211,7 +216,8 @@ _PEOPLE: list[Callable[..., Any]] = [
     people.block, people.unblock, people.delete_account, people.upgrade_group,
 ]  # fmt: skip
 _WATCHING: list[Callable[..., Any]] = [
-    messages, visible_messages, events, toasts, transcript, me, waiting_updates, complaints, set_privacy,
+    message, messages, visible_messages, events, toasts, transcript, me, waiting_updates, complaints,
+    set_privacy,
 ]  # fmt: skip
 _TROUBLES: list[Callable[..., Any]] = [decline, lose, faults_pending, enforce_rates]
 _TIME: list[Callable[..., Any]] = [read_clock, follow_clock, unfollow_clock, travel, let_time_run]

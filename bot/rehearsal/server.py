@@ -133,10 +133,20 @@ def _config(front: Front) -> uvicorn.Config:
     return uvicorn.Config(front, timeout_graceful_shutdown=1, timeout_keep_alive=75, **settings)
 
 
+def _listening(port: int) -> socket.socket:
+    # The protocol is named on purpose: asyncio turns off Nagle's algorithm only then, and with it each answer
+    # waits 40 ms for the client's delayed acknowledgement.
+    listening = socket.socket(socket.AF_INET, socket.SOCK_STREAM, socket.IPPROTO_TCP)
+    listening.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
+    listening.bind(("127.0.0.1", port))
+    listening.listen()
+    return listening
+
+
 @asynccontextmanager
 async def serving(platform: Platform, port: int = 0) -> AsyncIterator[str]:
     """Serve the platform on 127.0.0.1 and give its address, `http://127.0.0.1:PORT`. Port 0: any free one."""
-    with socket.create_server(("127.0.0.1", port)) as listening:
+    with _listening(port) as listening:
         front = Front(platform)
         server = _Server(_config(front))
         running = asyncio.create_task(server.serve(sockets=[listening]))

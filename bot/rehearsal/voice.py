@@ -96,8 +96,7 @@ class Person(_Place):
         await self._do("open_link", link=url)
 
     async def _own(self, chat: int, message_id: int) -> SeenMessage:
-        told = await self._stage.do("messages", chat=chat)
-        return SeenMessage.of(next(one for one in told if one["message_id"] == message_id))
+        return SeenMessage.of(await self._stage.do("message", chat=chat, message_id=message_id))
 
     # pressing
 

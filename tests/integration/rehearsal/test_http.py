@@ -2,6 +2,7 @@
 
 import asyncio
 import json
+import sys
 
 import httpx
 import pytest_asyncio
@@ -73,6 +74,18 @@ async def test_a_poller_that_went_away_swallows_nothing(client, ilse):
     await ilse.says("still here?")
     found = (await client.get("getUpdates", params={"timeout": 1})).json()["result"]
     assert [update["message"]["text"] for update in found] == ["still here?"]
+
+
+async def test_it_runs_as_a_process_of_its_own_until_interrupted():
+    process = await asyncio.create_subprocess_exec(
+        sys.executable, "-m", "bot.rehearsal", stdout=asyncio.subprocess.PIPE
+    )
+    assert process.stdout is not None
+    address = (await asyncio.wait_for(process.stdout.readline(), timeout=30)).decode().strip()
+    async with httpx.AsyncClient(trust_env=False) as client:
+        assert (await client.get(f"{address}/bot{TOKEN}/getMe")).json()["ok"]
+    process.terminate()
+    assert await asyncio.wait_for(process.wait(), timeout=10) == 0
 
 
 async def test_an_open_poll_does_not_keep_the_server_from_stopping(platform):
