@@ -1,16 +1,15 @@
 """What can be set from outside: `BELLWETHER_...` in the environment, or in a `.env` file."""
 
+import re
 from enum import StrEnum
-from typing import Annotated
 
-from pydantic import Field, SecretStr, StringConstraints, ValidationError, field_validator
+from pydantic import SecretStr, ValidationError, field_validator
 from pydantic_settings import BaseSettings, SettingsConfigDict
 
 from core.errors import InputError
 
 _PREFIX = "BELLWETHER_"
-_Filled = Annotated[SecretStr, Field(min_length=1)]
-_HostAndPort = Annotated[str, StringConstraints(pattern=r"^\S+:\d{1,5}$")]
+_HOST_AND_PORT = re.compile(r"\S+:\d{1,5}")
 
 
 class Mode(StrEnum):
@@ -31,15 +30,17 @@ class Settings(BaseSettings):
     `clock_url` and `pace` are for rehearsals and measurements.
     """
 
-    model_config = SettingsConfigDict(env_prefix=_PREFIX, env_file=".env", extra="ignore", frozen=True)
+    model_config = SettingsConfigDict(
+        env_prefix=_PREFIX, env_file=".env", env_ignore_empty=True, extra="ignore", frozen=True
+    )
 
-    token: _Filled
+    token: SecretStr
     api_url: str = "https://api.telegram.org"
     database: str = "bellwether.db"
     mode: Mode = Mode.POLLING
     webhook_url: str | None = None
     webhook_secret: SecretStr | None = None
-    listen: _HostAndPort | None = None
+    listen: str | None = None
     clock_url: str | None = None
     pace: Pace = Pace.PLATFORM
 
@@ -49,6 +50,13 @@ class Settings(BaseSettings):
         if mode is Mode.WEBHOOK:
             raise ValueError("webhook mode is not built yet; leave it at 'polling'")
         return mode
+
+    @field_validator("listen")
+    @classmethod
+    def _is_host_and_port(cls, listen: str | None) -> str | None:
+        if listen is not None and not _HOST_AND_PORT.fullmatch(listen):
+            raise ValueError("should be host:port, such as 127.0.0.1:8080")
+        return listen
 
     @property
     def address(self) -> tuple[str, int] | None:
