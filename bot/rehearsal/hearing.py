@@ -71,7 +71,7 @@ def _replied_to(message: Message) -> User | None:
 def change_status(platform: "Platform", chat: Chat, who: User, user: User, status: Status) -> None:
     """Give a user another place in a chat and tell bots: the one concerned, and admins that asked for it."""
     old = chat.member(user)
-    new = Member(user, status, hears_all=user.is_bot and not platform.bot_of(user).privacy)
+    new = Member(user, status, hears_all=_hears_all(platform, old))
     chat.members[user.id] = new
     change: Json = {
         "chat": chat.json,
@@ -85,6 +85,13 @@ def change_status(platform: "Platform", chat: Chat, who: User, user: User, statu
     for bot in _admin_bots(platform, chat):
         if bot.user is not user:
             bot.updates.add("chat_member", change)
+
+
+def _hears_all(platform: "Platform", old: Member) -> bool:
+    """Privacy mode is settled when a bot joins; promoting it later changes nothing about it."""
+    if old.is_present or not old.user.is_bot:
+        return old.hears_all
+    return not platform.bot_of(old.user).privacy
 
 
 def _admin_bots(platform: "Platform", chat: Chat) -> list["BotAccount"]:

@@ -99,6 +99,8 @@ async def test_privacy_is_settled_when_the_bot_joins(bot, room, crew):
     coach, ilse, group = crew
     await coach.adds_bot(group)
     await room.bot_privacy(on=False)
+    await coach.promotes_bot(group)
+    await coach.demotes_bot(group)
     await ilse.says("still private", in_=group)
     await coach.removes_bot(group)
     await coach.adds_bot(group)
