@@ -5,6 +5,8 @@ from collections.abc import Sequence
 
 import typer
 
+from bot.commands.limits import limits
+from bot.commands.movements import movements
 from bot.commands.preview import preview
 from core.errors import InputError, Refusal
 
@@ -19,6 +21,8 @@ app = typer.Typer(
 
 
 app.command()(preview)
+app.command()(movements)
+app.command()(limits)
 
 
 @app.callback()
