@@ -1,148 +1,67 @@
-"""An athlete's own words about what to avoid: `sore wrist, no jumping and I'm on beta blockers`."""
+"""An athlete's own words about what to avoid -> ids of limits."""
 
 import re
 from collections.abc import Iterator
 from functools import cache
-from typing import NamedTuple
 
-from rapidfuzz import process
-from rapidfuzz.distance import OSA
+from core.athletes.limits import limits
+from core.notation.text import plain
+from core.notation.values import ReadLimits
 
-from core.athletes.limits import limit, limits
-from core.movements.names import key
-from core.notation.values import NotUnderstood
-from core.values import Value
-
-_PIECE = re.compile(r"(?:(?!\band\b|\bplus\b|\balso\b)[^,;.\n/&+])+", re.IGNORECASE)
-_WORD = re.compile(r"[a-z0-9']+")
-_CAN_NOT = re.compile(r"\b(?:can ?not|may ?not|must ?not|mustn't|should ?not|shouldn't|unable to|couldn't)\b")
-_NO = re.compile(r"\b(?:avoid(?:ing)?|never|without|zero|do not|don't)\b")
-_NOTHING = {
-    "no", "none", "nothing", "nope", "na", "nolimit", "allgood", "fine", "imfine", "iamfine", "noproblem",
-    "nothingtoavoid", "noinjury", "healthy", "imhealthy", "iamhealthy", "nopain", "ok", "allfine", "allok",
-}  # fmt: skip
-_TROUBLE = {
-    "problem",
-    "pain",
-    "issue",
-    "trouble",
-    "injury",
-    "limit",
-    "more",
-    "any",
-    "no",
-    "at",
-    "all",
-    "anymore",
-}
-_LONGEST_NAME = 6
-_LONGEST_TEXT = 1000
-_SHORTEST_SLIP = 5
-_TWO_SLIPS = 8
-
-
-class ReadLimits(Value):
-    """What was understood; `limits` None: nothing was; empty: they said there is nothing to avoid."""
-
-    limits: tuple[str, ...] | None
-    not_understood: tuple[NotUnderstood, ...] = ()
-
-
-class _Piece(NamedTuple):
-    """A stretch between commas and ands; line and column count from 1."""
-
-    text: str
-    line: int
-    column: int
+LONGEST = 1000
+_NOTHING = re.compile(
+    r"^\W*(?:none|no|nope|nothing|nil|nada|no limits?|all good|i'?m (?:fine|good|ok|okay|healthy)|fine|not? (?:really|at all|that i know(?: of)?))"
+    r"(?: (?:limits?|injur(?:y|ies)|pain|problems?|issues?|at all|really|thanks?|thank you|here|that i know of|to avoid))*\W*$"
+)
+_PARTING = re.compile(r"[,;.\n!]+|\b(?:and|also|plus|but)\b|\s&\s|\s\+\s")
+_OVER = re.compile(
+    r"\b(?:fine|ok|okay|healed|better|gone|no (?:more|longer|pain|problems?)|used to|years ago|in the past|was)\b|^\W*no\b(?! \w+ing\b)"
+)
+_FILLER = re.compile(
+    r"\b(?:my|i|i'm|am|have|a|an|the|bad|sore|hurts?|painful|pain|left|right|both|with|in|is|are|bit|little|some|issues?|problems?|injury|weak|old|of|please|avoid|from|to|had|got|on|it|stiff|trouble|suffer|when)\b"
+)
 
 
 def read_limits(text: str) -> ReadLimits:
-    """Limit ids out of free words, each once, with the pieces that nobody could make sense of.
-
-    A limit that is named in doubt counts: leaving one out may hurt somebody.
-    """
-    if key(text) in _NOTHING:
+    """Reads what must be avoided. Something said to be over is given back as not understood: a person decides."""
+    words = plain(text[:LONGEST]).lower()
+    if _NOTHING.match(words):
         return ReadLimits(limits=())
+    found: dict[str, None] = {}
+    unread: list[str] = []
+    for part in _PARTING.split(words):
+        ids, left = _read_part(part)
+        found |= dict.fromkeys(ids)
+        if left:
+            unread.append(left)
+    return ReadLimits(limits=tuple(found) or None, not_understood=tuple(unread))
+
+
+def _read_part(part: str) -> tuple[list[str], str]:
+    """The limits a part names, and the part itself if something in it stays unexplained."""
     ids: list[str] = []
-    unread: list[NotUnderstood] = []
-    pieces = list(_pieces(text[:_LONGEST_TEXT]))
-    for piece in pieces:
-        found = _read_piece(piece.text)
-        if found is None:
-            unread.append(NotUnderstood(line=piece.line, column=piece.column, text=piece.text))
-        else:
-            ids += found
-    if not pieces or len(unread) == len(pieces):
-        return ReadLimits(limits=None, not_understood=tuple(unread))
-    return ReadLimits(limits=tuple(dict.fromkeys(ids)), not_understood=tuple(unread))
-
-
-def _pieces(text: str) -> Iterator[_Piece]:
-    for number, line in enumerate(text.splitlines(), 1):
-        for match in _PIECE.finditer(line):
-            words = match.group().strip()
-            if words:
-                column = match.start() + len(match.group()) - len(match.group().lstrip()) + 1
-                yield _Piece(words, number, column)
-
-
-def _read_piece(text: str) -> list[str] | None:
-    """Ids in one piece; empty where it says that there is nothing; None where it says nothing known."""
-    if key(text) in _NOTHING:
-        return []
-    words = _words(text)
-    found, rest = _named(words)
-    if found and _is_denied(found, rest):
-        return []
-    return found or _nearly_named(words) or None
-
-
-def _words(text: str) -> list[str]:
-    plain = text.casefold().replace("\N{RIGHT SINGLE QUOTATION MARK}", "'")
-    return _WORD.findall(_NO.sub("no", _CAN_NOT.sub("can't", plain)))
-
-
-def _named(words: list[str]) -> tuple[list[str], list[str]]:
-    """Ids by the longest names first, from the left, and the words that belong to none."""
-    found, rest, place = [], [], 0
-    while place < len(words):
-        for length in range(_LONGEST_NAME, 0, -1):
-            limit_id = _ids_by_key().get(key(" ".join(words[place : place + length])))
-            if limit_id:
-                found.append(limit_id)
-                place += length
-                break
-        else:
-            rest.append(words[place])
-            place += 1
-    return found, rest
-
-
-def _is_denied(found: list[str], rest: list[str]) -> bool:
-    """`no knee pain` names no limit; `no knee bending` does."""
-    wishes = any(limit(one).kind == "wish" for one in found)
-    return not wishes and "no" in rest and all(key(word) in _TROUBLE for word in rest)
-
-
-def _nearly_named(words: list[str]) -> list[str]:
-    """The id of a slip of the pen, longer stretches first."""
-    near = (_near(window) for window in _windows(words))
-    return [limit_id for limit_id in near if limit_id][:1]
-
-
-def _windows(words: list[str]) -> Iterator[str]:
-    return (key(" ".join(words[at : at + length])) for length in (3, 2, 1) for at in range(len(words)))
-
-
-def _near(typed: str) -> str | None:
-    """One slip in five to seven letters, two in more; a shorter word leaves no room."""
-    slips = 0 if len(typed) < _SHORTEST_SLIP else 1 if len(typed) < _TWO_SLIPS else 2
-    if not slips:
-        return None
-    hit = process.extractOne(typed, _ids_by_key().keys(), scorer=OSA.distance, score_cutoff=slips)
-    return _ids_by_key()[hit[0]] if hit else None
+    left = part
+    for pattern, limit_id in _spellings():
+        if pattern.search(left):
+            ids.append(limit_id)
+            left = pattern.sub(" ", left)
+    wish = any(spelling.search(part) for spelling, limit_id in _spellings() if limit_id.startswith("no-"))
+    if ids and not wish and _OVER.search(part):
+        return [], part.strip()
+    unexplained = re.search("[a-z]{3}", _FILLER.sub(" ", left))
+    return ids, part.strip() if unexplained and not ids else ""
 
 
 @cache
-def _ids_by_key() -> dict[str, str]:
-    return {key(name): one.id for one in limits() for name in (one.id, one.label, *one.names)}
+def _spellings() -> tuple[tuple[re.Pattern[str], str], ...]:
+    """Every spelling as a pattern, the longest first: `joint replacement` before `knee`."""
+    return tuple(
+        (re.compile(rf"\b{re.escape(name).replace(chr(92) + ' ', '[ -]')}(?:e?s)?\b"), limit_id)
+        for name, limit_id in sorted(_names(), key=lambda pair: -len(pair[0]))
+    )
+
+
+def _names() -> Iterator[tuple[str, str]]:
+    for limit in limits():
+        for name in (limit.id.replace("-", " "), limit.label.lower(), *limit.names):
+            yield name.lower(), limit.id

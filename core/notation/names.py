@@ -49,7 +49,7 @@ class Lexicon:
     def near(self, name: str) -> Meaning | None:
         """The one thing that is spelled nearly like `name`; None where two different things are as near."""
         typed = key(name)
-        allowed = _allowed_slips(typed)
+        allowed = allowed_slips(typed)
         if not allowed or len(name) > _LONGEST:
             return None
         hits = process.extract(
@@ -71,7 +71,7 @@ class Lexicon:
         return self._meanings[hit[0]].spelling if hit else None
 
 
-def _allowed_slips(typed: str) -> int:
+def allowed_slips(typed: str) -> int:
     """A short name leaves no room: `dip` is not a slip for `hip`."""
     return 0 if len(typed) < 5 else 1 if len(typed) < 8 else 2
 

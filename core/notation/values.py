@@ -34,7 +34,14 @@ class ReadSession(Value):
 
 
 class ReadEquipment(Value):
-    """An athlete's own words about what is there. Both empty: they said they have nothing, or said nothing."""
+    """An athlete's own words about what is there: () for nothing, None where no thing was understood."""
 
-    equipment: tuple[Equipment, ...] = ()
-    not_understood: tuple[NotUnderstood, ...] = ()
+    equipment: tuple[Equipment, ...] | None = None
+    not_understood: tuple[str, ...] = ()
+
+
+class ReadLimits(Value):
+    """An athlete's own words about what to avoid: ids; () for nothing, None where nothing was understood."""
+
+    limits: tuple[str, ...] | None = None
+    not_understood: tuple[str, ...] = ()

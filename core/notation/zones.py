@@ -1,35 +1,47 @@
-"""A time zone from what a coach types: a city, or the zone's name."""
+"""A place in words -> IANA time zones it may mean."""
 
+import re
+import unicodedata
 from functools import cache
 from zoneinfo import available_timezones
 
-from rapidfuzz import fuzz, process
+from rapidfuzz import process
+from rapidfuzz.distance import OSA
 
-# Below this, two spellings are rather two places (estimate, tried on misspelt capitals).
-NEAR = 80
-AREAS = ("Africa", "America", "Antarctica", "Asia", "Atlantic", "Australia", "Europe", "Indian", "Pacific")
+from core.movements.names import key
+from core.notation.names import allowed_slips
+from core.notation.text import plain
+
+_AREAS = ("Africa", "America", "Antarctica", "Asia", "Atlantic", "Australia", "Europe", "Indian", "Pacific")
+_FILLER = re.compile(r"\b(?:i live in|we are in|we're in|i'm in|in|time|zone|timezone|the|city|near)\b")
 
 
 def read_zone(text: str) -> tuple[str, ...]:
-    """Zones that `text` may mean, the likeliest first; exactly one where there is no doubt."""
-    wanted = _plain(text)
-    exact = _by_spelling().get(wanted)
-    if exact is not None:
-        return exact
-    near = process.extract(wanted, _by_spelling().keys(), scorer=fuzz.ratio, score_cutoff=NEAR, limit=4)
-    return tuple(dict.fromkeys(zone for spelling, _, _ in near for zone in _by_spelling()[spelling]))
+    """Zones meant by `Europe/Madrid`, `madrid` or `new york`: one where it is clear, several to choose from, or none."""
+    words = " ".join(_FILLER.sub(" ", plain(text[:100]).lower()).split())
+    typed = _key(words)
+    if not typed:
+        return ()
+    if typed in _zones():
+        return _zones()[typed]
+    allowed = allowed_slips(typed)
+    near = process.extract(typed, _zones().keys(), scorer=OSA.distance, score_cutoff=allowed, limit=4)
+    found = dict.fromkeys(zone for name, _, _ in near for zone in _zones()[name]) if allowed else {}
+    return tuple(found)
+
+
+def _key(words: str) -> str:
+    unaccented = "".join(letter for letter in unicodedata.normalize("NFKD", words) if letter.isascii())
+    return key(unaccented.replace("/", " ").replace("_", " "))
 
 
 @cache
-def _by_spelling() -> dict[str, tuple[str, ...]]:
-    """Plain spellings of the whole name and of the city alone."""
+def _zones() -> dict[str, tuple[str, ...]]:
+    """Zones by their whole name and by their city."""
     found: dict[str, tuple[str, ...]] = {"utc": ("UTC",), "gmt": ("UTC",)}
     for zone in sorted(available_timezones()):
-        if zone.partition("/")[0] in AREAS:
-            for spelling in {_plain(zone), _plain(zone.rpartition("/")[2])}:
-                found[spelling] = (*found.get(spelling, ()), zone)
+        if not zone.startswith(_AREAS) or "/" not in zone:
+            continue
+        for name in {_key(zone), _key(zone.rsplit("/", 1)[1])}:
+            found[name] = (*found.get(name, ()), zone)
     return found
-
-
-def _plain(text: str) -> str:
-    return " ".join(text.replace("_", " ").replace("/", " ").casefold().split())
