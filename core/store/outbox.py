@@ -1,10 +1,11 @@
 """Letters: everything that is to be said is a row first, then sent, then settled."""
 
 from collections.abc import Collection, Mapping, Sequence
+from dataclasses import replace
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import bindparam, func, insert, or_, select, update
+from sqlalchemy import RowMapping, bindparam, func, insert, or_, select, update
 from sqlmodel import UTCDateTime
 
 from core.store import tables
@@ -60,7 +61,13 @@ _READY = (
     # The function keeps the database from choosing the latter.
     .where(func.coalesce(_outbox.c.due_at, _outbox.c.due_at) <= bindparam("now"))
     .where(_outbox.c.chat_id.not_in(bindparam("blocked", expanding=True)))
-    .where(or_(_outbox.c.edits_id.is_(None), _original.c.message_id.is_not(None)))
+    .where(
+        or_(
+            _outbox.c.edits_id.is_(None),
+            _original.c.message_id.is_not(None),
+            _original.c.state.not_in(_UNSENT),
+        )
+    )
     .where(~_HELD_BACK)
     .order_by(_outbox.c.priority, _outbox.c.id)
     .limit(bindparam("most"))
@@ -121,7 +128,7 @@ _ENDS = {
 }
 
 
-def _letter_of(row: Mapping[Any, Any]) -> Letter:
+def _letter_of(row: RowMapping) -> Letter:
     kinds = {
         "chat_kind": ChatKind(row["chat_kind"]),
         "purpose": Purpose(row["purpose"]),
@@ -193,21 +200,18 @@ class Outbox(Repository):
         """Take up to `limit` letters to send before `until`, by priority, then age.
 
         Of each chat only the oldest that is due, so that its order holds; an edit waits for its original.
-        What expired, or edits a letter that never got a message, is dropped. Opens an attempt for each.
+        What expired, or edits a letter that never got a message, is dropped when its turn comes. Opens an
+        attempt for each.
         """
-        await self._connection.execute(_TOO_LATE, {"now": now})
-        await self._connection.execute(_ORPHANED, {"now": now})
-        found = await self._connection.execute(
-            _READY, {"now": now, "blocked": list(blocked_chats), "most": limit}
-        )
-        letters = [
-            _letter_of({**row, "state": LetterState.LEASED, "tries": row["tries"] + 1})
-            for row in found.mappings()
-        ]
+        letters = await self._ready(now, limit, blocked_chats)
+        if any(_is_useless(letter, now) for letter in letters):
+            await self._connection.execute(_TOO_LATE, {"now": now})
+            await self._connection.execute(_ORPHANED, {"now": now})
+            letters = await self._ready(now, limit, blocked_chats)
         if letters:
             await self._run(_LEASE, [{"letter": letter.id, "until": until} for letter in letters])
             await self._run(insert(_attempt), [_attempt_row(letter, now) for letter in letters])
-        return letters
+        return [replace(one, state=LetterState.LEASED, tries=one.tries + 1) for one in letters]
 
     async def settle(self, results: Sequence[Settled], now: datetime) -> None:
         """Write down how sending ended. NOT_SENT is put back; UNKNOWN too where it may go again."""
@@ -237,6 +241,11 @@ class Outbox(Repository):
         moment: datetime | None = await self._value(waiting)
         return moment
 
+    async def _ready(self, now: datetime, limit: int, blocked: Collection[int]) -> list[Letter]:
+        values = {"now": now, "blocked": list(blocked), "most": limit}
+        found = await self._connection.execute(_READY, values)
+        return [_letter_of(row) for row in found.mappings()]
+
     async def _may_go_again(self, ids: Sequence[int]) -> set[int]:
         if not ids:
             return set()
@@ -250,8 +259,13 @@ class Outbox(Repository):
         }
 
 
+def _is_useless(letter: Letter, now: datetime) -> bool:
+    too_late = letter.expires_at is not None and letter.expires_at <= now
+    return too_late or (letter.edits_id is not None and letter.edits_message_id is None)
+
+
 def _attempt_row(letter: Letter, now: datetime) -> dict[str, Any]:
-    return {"outbox_id": letter.id, "number": letter.tries, "started_at": now}
+    return {"outbox_id": letter.id, "number": letter.tries + 1, "started_at": now}
 
 
 def _attempt_end(result: Settled, now: datetime) -> dict[str, Any]:

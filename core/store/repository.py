@@ -52,7 +52,9 @@ class Repository:
         if not rows:
             return []
         statement = _insert_new(self._connection.dialect.name, table, unique, returning)
-        return (await self._connection.execute(statement, rows)).mappings().all()
+        # A list of one would take the long way that many rows are worth.
+        values = rows[0] if len(rows) == 1 else rows
+        return (await self._connection.execute(statement, values)).mappings().all()
 
     async def _put(self, table: Table, unique: str, **values: Any) -> RowMapping:
         """Insert, or change the row that has the same `unique` column."""
