@@ -5,10 +5,12 @@ from typing import NamedTuple
 
 from core.athletes.limits import DayRule, day_rule
 from core.athletes.values import Profile, Screening
+from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
 from core.movements.values import Variant
 from core.scaling.barriers import Barrier, asks_for_less, barrier_of
 from core.scaling.capacity import Ability, Capacity
+from core.scaling.fit import Task
 from core.scaling.gear import gear_of
 from core.scaling.intent import LIGHT_DUTY, Window
 from core.scaling.plan import LinePlan, Way
@@ -33,24 +35,18 @@ class Athlete:
         self.profile = profile
         self.catalogue = catalogue
         self.capacity = Capacity(profile, catalogue, year)
+        self.body_mass_kg = self.capacity.body_mass_kg
         self.gear = gear_of(profile.equipment or ())
         self.pair = profile.meant_pair
         self.day = day_rule(profile.limits or ())
         self.effort_at_most = _effort_at_most(profile, self.day)
+        # No set costs over half, and nothing is scored (design 7).
+        self.light_duty = self.effort_at_most is not None and self.effort_at_most <= LIGHT_DUTY_EFFORT
         self._barriers: dict[str, Barrier | None] = {}
         self._spared: dict[str, str | None] = {}
 
-    @property
-    def body_mass_kg(self) -> float:
-        return self.capacity.body_mass_kg
-
     def ability(self, way: Way) -> Ability:
         return self.capacity.of(way.movement, way.variant, way.id)
-
-    @property
-    def light_duty(self) -> bool:
-        """Light duty for the whole session: no set costs over half, unscored (design 7)."""
-        return self.effort_at_most is not None and self.effort_at_most <= LIGHT_DUTY_EFFORT
 
     @property
     def scored(self) -> bool:
@@ -66,6 +62,15 @@ class Athlete:
         if way.id not in self._spared:
             self._spared[way.id] = asks_for_less(self.profile, way.movement, way.variant)
         return self._spared[way.id]
+
+    def task(self, plan: LinePlan, way: Way) -> Task | None:
+        """What a set of this way asks; None where no count applies."""
+        if way.set_amount is None:
+            return None
+        counts_reps = way.unit is AmountUnit.REPS
+        return Task(
+            self.ability(way), way.set_amount, self.window(plan, way), counts_reps, self.goes_easy(way)
+        )
 
     def window(self, plan: LinePlan, way: Way) -> Window:
         """What a set of this line is meant to cost this athlete."""
@@ -86,9 +91,6 @@ class Athlete:
             return Support(there=False)
         thing = variant.needs[0]
         return Support(thing, self._height_cm(thing) if variant.body_share.by_height else None)
-
-    def improvised(self, implement: str) -> bool:
-        return self.catalogue.implement(implement).improvised
 
     def _height_cm(self, thing: str) -> Decimal | None:
         told = self.gear.height_cm(thing)

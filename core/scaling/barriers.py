@@ -1,5 +1,6 @@
 """What keeps an athlete from a variant, or asks for less of it: limits, the place, sore muscles."""
 
+from functools import lru_cache
 from typing import NamedTuple
 
 from core.athletes.limits import lightened, ruled_out_by
@@ -33,7 +34,7 @@ class Barrier(NamedTuple):
 
 def barrier_of(profile: Profile, movement: Movement, variant: Variant) -> Barrier | None:
     """What rules a variant out for this athlete; skill and equipment are looked at elsewhere."""
-    limit = ruled_out_by(profile.limits or (), variant.demands)
+    limit = _limit_against(profile.limits or (), variant.demands)
     if limit is not None:
         return Barrier(Because.LIMIT, limit)
     return _by_space(profile.space, movement, variant)
@@ -41,10 +42,18 @@ def barrier_of(profile: Profile, movement: Movement, variant: Variant) -> Barrie
 
 def asks_for_less(profile: Profile, movement: Movement, variant: Variant) -> str | None:
     """The limit that lightens this variant, or the sore place that it uses; None if there is neither."""
-    demands = set(variant.demands)
-    limits = (one for one in profile.limits or () if lightened((one,)) & demands)
+    limit = _limit_lightening(profile.limits or (), variant.demands)
     sore = (place for place in profile.today.sore if movement.pattern in SORE.get(place, frozenset(Pattern)))
-    return next(limits, next(sore, None))
+    return limit or next(sore, None)
+
+
+# The same limits meet the same demands for many people.
+_limit_against = lru_cache(4096)(ruled_out_by)
+
+
+@lru_cache(4096)
+def _limit_lightening(limits: tuple[str, ...], demands: tuple[Demand, ...]) -> str | None:
+    return next((one for one in limits if lightened((one,)).intersection(demands)), None)
 
 
 def _by_space(space: Space, movement: Movement, variant: Variant) -> Barrier | None:

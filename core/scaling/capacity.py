@@ -47,11 +47,15 @@ class Ability(NamedTuple):
         """Repetitions (seconds of a hold) that go unbroken at this load, at the quantile of score `z`."""
         if moved_kg <= 0:
             return inf
-        spread = self.spread
-        if z and self.tested_kg is not None:
-            from_k = K_SPREAD * (self.tested_kg - moved_kg) / self.strength_kg
-            spread = sqrt(spread * spread + from_k * from_k)
-        return max(0.0, self.k * (self.strength_kg / moved_kg * exp(z * spread) - 1))
+        sure = exp(z * self.spread_at(moved_kg)) if z else 1.0
+        return max(0.0, self.k * (self.strength_kg / moved_kg * sure - 1))
+
+    def spread_at(self, moved_kg: float) -> float:
+        """Spread of ln S at this load: away from the tested one that of k counts too."""
+        if self.tested_kg is None or self.tested_kg == moved_kg:
+            return self.spread
+        from_k = K_SPREAD * (self.tested_kg - moved_kg) / self.strength_kg
+        return sqrt(self.spread * self.spread + from_k * from_k)
 
 
 class _Test(NamedTuple):

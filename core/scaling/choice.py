@@ -21,7 +21,8 @@ from decimal import Decimal
 from itertools import pairwise, product
 from typing import NamedTuple
 
-Setting = Mapping[int, Decimal]
+Merit = tuple[int, int, int, int, int]
+Setting = Sequence[tuple[int, Decimal]]
 
 
 class Candidate(NamedTuple):
@@ -31,7 +32,7 @@ class Candidate(NamedTuple):
     equal values need no change. `thing`, `load`: the shared thing it uses, and at which setting.
     """
 
-    merit: tuple[int, int, int, int, int]
+    merit: Merit
     held: object = None
     fresh: int = 0
     thing: int | None = None
@@ -49,24 +50,25 @@ Value = tuple[int, int, int, int, int, int, int, int, tuple[int, ...]]
 
 
 def choose(sections: Sequence[Section]) -> tuple[int, ...]:
-    """The index of the chosen candidate of every line, section after section. Every line has at least one."""
+    """The index of the chosen candidate of every line, section after section.
+
+    Every line needs a candidate that uses no shared thing (rest is one).
+    """
+    tables = [[_table(line) for line in section.lines] for section in sections]
+    every = [table for section in tables for table in section]
     best: Value | None = None
-    for setting in _settings(sections):
-        lines = [[_survivors(line, setting) for line in section.lines] for section in sections]
-        if not all(survivors for section in lines for survivors in section):
-            continue
-        merits = [
-            section.lines[n][found[0]].merit
-            for section, kept in zip(sections, lines, strict=True)
-            for n, found in enumerate(kept)
-        ]
-        head = _sum(merits)
+    for setting in _settings(every):
+        head = _sum([_best_merit(table, setting) for table in every])
         if best is not None and head > best[:6]:
             continue
-        value = (*head, *_join(_walk(section, kept) for section, kept in zip(sections, lines, strict=True)))
+        walks = (
+            _walk(section, [_survivors(table, setting) for table in row])
+            for section, row in zip(sections, tables, strict=True)
+        )
+        value = (*head, *_join(walks))
         if best is None or value < best:
             best = value
-    assert best is not None, "every line has a candidate that uses no shared thing"
+    assert best is not None
     return best[8]
 
 
@@ -88,7 +90,7 @@ def value_of(sections: Sequence[Section], chosen: Sequence[int]) -> Value:
     )
 
 
-def _sum(merits: Sequence[tuple[int, int, int, int, int]]) -> tuple[int, int, int, int, int, int]:
+def _sum(merits: Sequence[Merit]) -> tuple[int, int, int, int, int, int]:
     unsafe, beyond, distance, breathing, misfit = (list(part) for part in zip(*merits, strict=True))
     return sum(unsafe), max(beyond), sum(beyond), sum(distance), sum(breathing), sum(misfit)
 
@@ -103,33 +105,58 @@ def _changes(one: object, other: object) -> int:
     return int(one is not None and other is not None and one != other)
 
 
-def _settings(sections: Sequence[Section]) -> Iterable[Setting]:
-    """Every way of setting the things that more than one line could use."""
-    loads: dict[int, set[Decimal]] = {}
-    users: dict[int, int] = {}
-    for line in (line for section in sections for line in section.lines):
-        used = {(c.thing, c.load) for c in line if c.thing is not None}
-        for thing, load in used:
-            loads.setdefault(thing, set()).add(load)
-        for thing in {thing for thing, _ in used}:
-            users[thing] = users.get(thing, 0) + 1
-    shared = [thing for thing in loads if users[thing] > 1]
-    for values in product(*(sorted(loads[thing]) for thing in shared)):
-        yield dict(zip(shared, values, strict=True))
+class _Table(NamedTuple):
+    """A line's best candidates: those that share nothing, and those of each setting that are as good."""
+
+    merit: Merit
+    free: list[int]
+    shared: dict[tuple[int, Decimal], tuple[Merit, list[int]]]
 
 
-def _survivors(line: Sequence[Candidate], setting: Setting) -> list[int]:
-    """The candidates with the smallest merit under this setting."""
-    best: tuple[int, int, int, int, int] | None = None
-    kept: list[int] = []
+def _table(line: Sequence[Candidate]) -> _Table:
+    """What is worse than the best free candidate can never be chosen, whatever the setting."""
+    merit = min(c.merit for c in line if c.thing is None)
+    shared: dict[tuple[int, Decimal], tuple[Merit, list[int]]] = {}
     for n, c in enumerate(line):
-        if c.thing is not None and setting.get(c.thing, c.load) != c.load:
+        if c.thing is None or c.merit > merit:
             continue
-        if best is None or c.merit < best:
-            best, kept = c.merit, [n]
-        elif c.merit == best:
-            kept.append(n)
-    return kept
+        known = shared.get((c.thing, c.load))
+        if known is None or c.merit < known[0]:
+            shared[c.thing, c.load] = c.merit, [n]
+        elif c.merit == known[0]:
+            known[1].append(n)
+    return _Table(merit, [n for n, c in enumerate(line) if c.thing is None and c.merit == merit], shared)
+
+
+def _settings(tables: Sequence[_Table]) -> Iterable[Setting]:
+    """Every way of setting the things that any line could use."""
+    loads: dict[int, set[Decimal]] = {}
+    for table in tables:
+        for thing, load in table.shared:
+            loads.setdefault(thing, set()).add(load)
+    for values in product(*(sorted(settings) for settings in loads.values())):
+        yield list(zip(loads, values, strict=True))
+
+
+def _best_merit(table: _Table, setting: Setting) -> Merit:
+    """The smallest merit of a line under this setting."""
+    best = table.merit
+    for at in setting:
+        known = table.shared.get(at)
+        if known is not None and known[0] < best:
+            best = known[0]
+    return best
+
+
+def _survivors(table: _Table, setting: Setting) -> list[int]:
+    """The candidates of a line that have the smallest merit under this setting, in their order."""
+    best = _best_merit(table, setting)
+    kept = table.free if table.merit == best else []
+    for at in setting:
+        known = table.shared.get(at)
+        if known is not None and known[0] == best:
+            kept = kept + known[1]
+    return sorted(kept)
 
 
 Walk = tuple[int, int, tuple[int, ...]]

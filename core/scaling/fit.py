@@ -30,11 +30,24 @@ OF_AN_EASIER_WAY = Lightness(log(2), 0.5)
 PRESCRIBED_FROM = 8
 
 
+class Task(NamedTuple):
+    """What a set of one way asks of one athlete: everything about it but the load.
+
+    `light_duty`: no set may cost above 0.5 at all.
+    """
+
+    ability: Ability
+    set_amount: float
+    window: Window
+    counts_reps: bool = True
+    light_duty: bool = False
+
+
 class Fit(NamedTuple):
     """`unbroken` and `cost` at the median; `cautious` is the 80 % sure number of repetitions.
 
-    `heavy` and `light`: log units outside the window; `lightness` is how the latter counts.
-    `refused`: why it is not safe to prescribe; None if it is.
+    `heavy`, `light`: log units outside the window; `beyond`, `within`: steps of misfit beyond tolerance, and
+    of what is left of it within. `refused`: why it is not safe to prescribe; None if it is.
     """
 
     unbroken: float | None = None
@@ -42,23 +55,27 @@ class Fit(NamedTuple):
     cautious: float = inf
     heavy: float = 0.0
     light: float = 0.0
-    lightness: Lightness = OF_A_LOAD
+    beyond: int = 0
+    within: int = 0
     refused: Because | None = None
-
-    @property
-    def beyond(self) -> int:
-        """Steps of misfit beyond tolerance."""
-        too_light = min(self.light - self.lightness.forgiven, self.lightness.at_most)
-        return steps(max(self.heavy - TOLERANCE, too_light))
-
-    @property
-    def within(self) -> int:
-        """Steps of what misfit remains within tolerance."""
-        counted = self.light if self.lightness is OF_A_LOAD else 0.0
-        return steps(min(max(self.heavy, counted), TOLERANCE))
 
 
 UNCOUNTED = Fit()
+
+
+def fit(task: Task, moved_kg: float, lightness: Lightness, part: float = 1.0) -> Fit:
+    """Fit of one load, at the whole amount of a set or a `part` of it."""
+    unbroken = task.ability.unbroken(moved_kg)
+    cautious = task.ability.unbroken(moved_kg, CAUTIOUS)
+    if cautious < 1:
+        return Fit(unbroken, None, cautious, heavy=inf, refused=Because.TOO_HEAVY)
+    amount = task.set_amount * part
+    cost = amount / unbroken
+    heavy = max(0.0, log(amount / cautious / task.window.high))
+    light = max(0.0, log(task.window.low / cost)) if cost > 0 else 0.0
+    beyond = steps(max(heavy - TOLERANCE, min(light - lightness.forgiven, lightness.at_most)))
+    within = steps(min(max(heavy, light if lightness is OF_A_LOAD else 0.0), TOLERANCE))
+    return Fit(unbroken, cost, cautious, heavy, light, beyond, within, _refusal(task, unbroken, cost))
 
 
 def steps(misfit: float) -> int:
@@ -66,27 +83,7 @@ def steps(misfit: float) -> int:
     return ceil(misfit / STEP - 1e-9) if misfit > 0 else 0
 
 
-def fit(
-    ability: Ability,
-    moved_kg: float,
-    set_amount: float,
-    window: Window,
-    *,
-    counts_reps: bool = True,
-    lightness: Lightness = OF_A_LOAD,
-    light_duty: bool = False,
-) -> Fit:
-    """Fit of one load. `light_duty`: no cost above 0.5 at all."""
-    unbroken = ability.unbroken(moved_kg)
-    cautious = ability.unbroken(moved_kg, CAUTIOUS)
-    if cautious < 1:
-        return Fit(unbroken, None, cautious, heavy=inf, refused=Because.TOO_HEAVY)
-    cost = set_amount / unbroken
-    heavy = log(set_amount / cautious / window.high)
-    light = log(window.low / cost) if cost > 0 else 0.0
-    refused = None
-    if counts_reps and unbroken < PRESCRIBED_FROM and not ability.heavy_shown:
-        refused = Because.UNKNOWN_HEAVY
-    elif light_duty and cost > LIGHT_DUTY:
-        refused = Because.LIGHT_DUTY
-    return Fit(unbroken, cost, cautious, max(0.0, heavy), max(0.0, light), lightness, refused)
+def _refusal(task: Task, unbroken: float, cost: float) -> Because | None:
+    if task.counts_reps and unbroken < PRESCRIBED_FROM and not task.ability.heavy_shown:
+        return Because.UNKNOWN_HEAVY
+    return Because.LIGHT_DUTY if task.light_duty and cost > LIGHT_DUTY else None

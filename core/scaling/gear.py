@@ -13,9 +13,13 @@ EMPTY_KG = Decimal("1.0")
 
 
 class Load(NamedTuple):
-    """A load that exists. `thing`: the adjustable or fillable it takes, which has one setting per block."""
+    """A load that exists, exactly and as a number to reckon with.
+
+    `thing`: place of the adjustable or fillable that it takes, which has one setting per block.
+    """
 
     kg: Decimal
+    value: float
     thing: int | None = None
 
 
@@ -52,8 +56,8 @@ class Gear:
             for kg in thing.loads_kg:
                 fixed[kg] += thing.each
             if thing.to_kg is not None and thing.each >= count:
-                found += (Load(kg, place) for kg in _settings(thing))
-        found += (Load(kg) for kg, owned in fixed.items() if owned >= count)
+                found += (Load(kg, float(kg), place) for kg in _settings(thing))
+        found += (Load(kg, float(kg)) for kg, owned in fixed.items() if owned >= count)
         return tuple(sorted(found, key=lambda load: (-load.kg, load.thing is not None, load.thing or 0)))
 
 

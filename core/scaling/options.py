@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable, Iterator
 from decimal import Decimal
-from math import ceil, floor
+from math import ceil, floor, inf
 from typing import NamedTuple
 
 from core.measures import AmountUnit
@@ -17,14 +17,12 @@ from core.scaling.fit import (
     UNCOUNTED,
     Fit,
     Lightness,
+    Task,
     fit,
 )
 from core.scaling.gear import Load
-from core.scaling.plan import AS_WRITTEN, OTHER_IMPLEMENT, OTHER_LOAD, OTHER_PATTERN, LinePlan, Way
+from core.scaling.plan import AS_WRITTEN, OTHER_IMPLEMENT, OTHER_LOAD, OTHER_PATTERN, Grip, LinePlan, Way
 from core.scaling.values import Because, Orders
-
-# 35 lb stand in for 16 kg: a load this near to the written one is the written one.
-SAME_LOAD = Decimal("0.025")
 
 # A set costing three times as much as meant, or a third, has left the intent (estimate).
 FAR_OFF = 1.1
@@ -109,86 +107,39 @@ def _of_way(plan: LinePlan, way: Way, athlete: Athlete, *, heavier: bool) -> Ite
     support, height, there = athlete.support(way.variant)
     if not there:
         return
-    if not way.variant.holds:
-        yield _option(plan, way, athlete, Option(way, way.distance, support=support, height_cm=height))
+    lean = None if height is None else float(height)
+    own = load_moved(way.variant, athlete.body_mass_kg, height_cm=lean)
+    task = athlete.task(plan, way)
+    if not way.grips:
+        found = _fit(task, own, _lightness(plan, way, athlete, way.distance))
+        yield Option(way, way.distance, found, None, None, support, height, own)
         return
-    for hold in way.variant.holds:
-        cap = _heaviest(plan, way, hold, athlete, heavier=heavier)
-        for load in athlete.gear.loads(hold.implement, hold.count):
-            if cap is None or load.kg <= cap:
-                distance = _distance(plan, way, hold, load, athlete)
-                blank = Option(way, distance, hold=hold, load=load, support=support, height_cm=height)
-                yield _option(plan, way, athlete, blank)
+    for grip in way.grips:
+        heaviest = inf if heavier else grip.heaviest[athlete.pair - 1]
+        for load in athlete.gear.loads(grip.hold.implement, grip.hold.count):
+            if load.value <= heaviest:
+                distance = way.distance or _distance(plan, grip, load, athlete)
+                moved = own + grip.per_kg * load.value
+                found = _fit(task, moved, _lightness(plan, way, athlete, distance))
+                yield Option(way, distance, found, grip.hold, load, support, height, moved)
 
 
-def _option(plan: LinePlan, way: Way, athlete: Athlete, blank: Option) -> Option:
-    moved = load_moved(
-        way.variant,
-        athlete.body_mass_kg,
-        blank.hold,
-        float(blank.load.kg) if blank.load else 0.0,
-        float(blank.height_cm) if blank.height_cm is not None else None,
-    )
-    if way.set_amount is None:
-        return blank._replace(moved_kg=moved, out_of_reach=False)
-    return blank._replace(moved_kg=moved, fit=fit_of(plan, way, athlete, moved, blank.distance))
-
-
-def fit_of(
-    plan: LinePlan, way: Way, athlete: Athlete, moved_kg: float, distance: int, part: float = 1.0
-) -> Fit:
-    """Fit of a way at a load, at the written amount or a `part` of it."""
-    assert way.set_amount is not None
-    return fit(
-        athlete.ability(way),
-        moved_kg,
-        way.set_amount * part,
-        athlete.window(plan, way),
-        counts_reps=way.unit is AmountUnit.REPS,
-        lightness=_lightness(plan, way, athlete, distance),
-        light_duty=athlete.goes_easy(way),
-    )
+def _fit(task: Task | None, moved_kg: float, lightness: Lightness) -> Fit:
+    return UNCOUNTED if task is None else fit(task, moved_kg, lightness)
 
 
 def _lightness(plan: LinePlan, way: Way, athlete: Athlete, distance: int) -> Lightness:
     """How being too light counts for a line; with no load written, none is as written."""
-    load_is_open = plan.loaded and plan.load_kg(athlete.pair) is None
-    if athlete.goes_easy(way) or (distance == AS_WRITTEN and not load_is_open):
+    load_is_open = plan.loaded and not plan.line.loads_kg
+    if (distance == AS_WRITTEN and not load_is_open) or athlete.goes_easy(way):
         return NEVER_TOO_LIGHT
     return OF_A_LOAD if plan.loaded else OF_AN_EASIER_WAY
 
 
-def _heaviest(plan: LinePlan, way: Way, hold: Hold, athlete: Athlete, *, heavier: bool) -> Decimal | None:
-    """Heaviest load allowed, per implement: never above what is written, unless the coach allows."""
-    written = plan.load_kg(athlete.pair)
-    if heavier or written is None or plan.hold is None or way.movement is not plan.ways[0].movement:
-        return None
-    outside = float(written) * plan.hold.count * plan.hold.factor
-    return Decimal(outside / (hold.count * hold.factor)) * (1 + SAME_LOAD)
-
-
-def _distance(plan: LinePlan, way: Way, hold: Hold, load: Load, athlete: Athlete) -> int:
-    if way.distance != AS_WRITTEN:
-        return way.distance
-    if is_other_implement(plan, hold, athlete):
+def _distance(plan: LinePlan, grip: Grip, load: Load, athlete: Athlete) -> int:
+    if grip.other:
         return OTHER_IMPLEMENT
-    return AS_WRITTEN if is_written_load(plan, load.kg, athlete) else OTHER_LOAD
-
-
-def is_written_load(plan: LinePlan, kg: Decimal, athlete: Athlete) -> bool:
-    """Whether a load counts as the written one; any does where the coach wrote none."""
-    written = plan.load_kg(athlete.pair)
-    return written is None or abs(kg - written) <= SAME_LOAD * written
-
-
-def is_other_implement(plan: LinePlan, hold: Hold, athlete: Athlete) -> bool:
-    """Where the coach named none, any implement made for it is as written; an improvised one never is."""
-    named = plan.line.implement
-    if named is not None and hold.implement != named:
-        return True
-    if plan.hold is not None and hold.count != plan.hold.count:
-        return True
-    return named is None and athlete.improvised(hold.implement)
+    return AS_WRITTEN if plan.is_written(load.value, athlete.pair) else OTHER_LOAD
 
 
 def _with_last_resorts(
@@ -210,21 +161,21 @@ def _with_last_resorts(
 def _fewer(plan: LinePlan, found: Iterable[Option], athlete: Athlete) -> Iterator[Option]:
     """The same with as many repetitions as fit: the more are taken off, the further from what was written."""
     for option in found:
-        part = _fitting_part(plan, option, athlete)
-        if part is None or option.way is None or option.moved_kg is None:
+        task = athlete.task(plan, option.way) if option.way else None
+        part = _fitting_part(task, option)
+        if part is None or task is None or option.way is None or option.moved_kg is None:
             continue
-        less = fit_of(plan, option.way, athlete, option.moved_kg, option.distance, part)
+        lightness = _lightness(plan, option.way, athlete, option.distance)
+        less = fit(task, option.moved_kg, lightness, part)
         yield option._replace(distance=FEWER + ceil(10 * (1 - part)), part=part, fit=less)
 
 
-def _fitting_part(plan: LinePlan, option: Option, athlete: Athlete) -> float | None:
+def _fitting_part(task: Task | None, option: Option) -> float | None:
     """Largest share of the written amount that fits, in whole repetitions (five seconds of a hold)."""
     way, fitted = option.way, option.fit
-    if way is None or way.set_amount is None or way.amount is None or fitted.unbroken is None:
+    if task is None or way is None or way.amount is None or fitted.refused not in {None, Because.LIGHT_DUTY}:
         return None
-    if fitted.refused not in {None, Because.LIGHT_DUTY}:
-        return None
-    wanted = athlete.window(plan, way).high * fitted.cautious / way.set_amount
+    most = task.window.high * fitted.cautious / task.set_amount
     step = 5 if way.unit is AmountUnit.SECONDS else 1
-    fewer = step * floor(way.amount * wanted / step)
+    fewer = step * floor(way.amount * most / step)
     return fewer / way.amount if 0 < fewer < way.amount else None

@@ -2,7 +2,7 @@
 
 from decimal import Decimal
 from functools import lru_cache
-from math import exp
+from math import exp, inf
 from typing import NamedTuple
 
 from core.athletes.values import Profile, Sex
@@ -29,6 +29,23 @@ PAIR = (Sex.MALE, Sex.FEMALE)
 Amount = float | None
 
 
+# 35 lb stand in for 16 kg: a load this near to the written one is the written one.
+SAME_LOAD = 0.025
+
+
+class Grip(NamedTuple):
+    """A hold of a way, and what the written line makes of it.
+
+    `per_kg`: load moved for each kg of one implement. `other`: not the implement that is meant. `heaviest`:
+    per implement, for the two loads of a pair; never above what is written of the same movement.
+    """
+
+    hold: Hold
+    per_kg: float
+    other: bool
+    heaviest: tuple[float, float]
+
+
 class Way(NamedTuple):
     """One variant that a line could be done in. `distance`: 0 the written one, 3-5 as the graph says.
 
@@ -44,6 +61,7 @@ class Way(NamedTuple):
     per_side: bool
     amount: Amount
     set_amount: Amount
+    grips: tuple[Grip, ...] = ()
 
 
 class LinePlan(NamedTuple):
@@ -56,6 +74,11 @@ class LinePlan(NamedTuple):
     loaded: bool
     windows: tuple[Window, Window]
     scheme: tuple[int, ...] = ()
+
+    def is_written(self, load: float, pair: int) -> bool:
+        """Whether a load counts as the written one; any does where the coach wrote none."""
+        written = self.load_kg(pair)
+        return written is None or abs(load - float(written)) <= SAME_LOAD * float(written)
 
     def load_kg(self, pair: int) -> Decimal | None:
         """The written load that is meant, per implement; None where the coach wrote none."""
@@ -100,9 +123,38 @@ def _plan_line(block: Block, line: Line, catalogue: Catalogue, *, once: bool) ->
     hold = written_hold(line, variant)
     loaded = bool(variant.holds)
     ways = (written, *_other_ways(block, line, written, catalogue, loaded=loaded))
+    ways = tuple(way._replace(grips=_grips(way, line, written, hold, catalogue)) for way in ways)
     return LinePlan(
         line, line.written, ways, hold, loaded, _windows(block, line, written, hold), block.scheme
     )
+
+
+def _grips(way: Way, line: Line, written: Way, meant: Hold | None, catalogue: Catalogue) -> tuple[Grip, ...]:
+    return tuple(
+        Grip(
+            hold,
+            hold.factor * hold.count,
+            _is_other(hold, line, meant, catalogue),
+            _heaviest(hold, line, meant) if way.movement is written.movement else (inf, inf),
+        )
+        for hold in way.variant.holds
+    )
+
+
+def _is_other(hold: Hold, line: Line, meant: Hold | None, catalogue: Catalogue) -> bool:
+    """Where the coach named none, any implement made for it is as written; an improvised one never is."""
+    if line.implement is not None and hold.implement != line.implement:
+        return True
+    if meant is not None and hold.count != meant.count:
+        return True
+    return line.implement is None and catalogue.implement(hold.implement).improvised
+
+
+def _heaviest(hold: Hold, line: Line, meant: Hold | None) -> tuple[float, float]:
+    if meant is None or not line.loads_kg:
+        return inf, inf
+    ratio = meant.count * meant.factor / (hold.count * hold.factor) * (1 + SAME_LOAD)
+    return float(line.loads_kg[0]) * ratio, float(line.loads_kg[-1]) * ratio
 
 
 def written_hold(line: Line, variant: Variant) -> Hold | None:

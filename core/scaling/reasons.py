@@ -3,8 +3,8 @@
 from core.movements.values import Hold
 from core.scaling.athlete import Athlete
 from core.scaling.demand import load_moved
-from core.scaling.fit import TOLERANCE, UNCOUNTED, Fit
-from core.scaling.options import Option, fit_of, is_other_implement, is_written_load
+from core.scaling.fit import NEVER_TOO_LIGHT, TOLERANCE, UNCOUNTED, Fit, fit
+from core.scaling.options import Option
 from core.scaling.plan import AS_WRITTEN, OTHER_VARIANT, LinePlan
 from core.scaling.values import Because, Keeps, Reason
 
@@ -50,28 +50,27 @@ def _obstacle(plan: LinePlan, athlete: Athlete) -> Obstacle | None:
         return Because.NOT_OWNED, missing
     if written.variant.holds and not _is_owned(plan, athlete):
         return Because.NOT_OWNED, plan.line.implement or written.variant.holds[0].implement
-    if athlete.goes_easy(written) and _is_heavy(fit := _written_fit(plan, athlete)) and fit.cautious >= 1:
+    if athlete.goes_easy(written) and _is_heavy(would := _written_fit(plan, athlete)) and would.cautious >= 1:
         return Because.LIGHT_DUTY, athlete.spares(written)
     return _misfit(_written_fit(plan, athlete))
 
 
 def _is_owned(plan: LinePlan, athlete: Athlete) -> bool:
-    meant = [hold for hold in plan.ways[0].variant.holds if not is_other_implement(plan, hold, athlete)]
     return any(
-        is_written_load(plan, load.kg, athlete)
-        for hold in meant
-        for load in athlete.gear.loads(hold.implement, hold.count)
+        plan.is_written(load.value, athlete.pair)
+        for grip in plan.ways[0].grips
+        if not grip.other
+        for load in athlete.gear.loads(grip.hold.implement, grip.hold.count)
     )
 
 
 def _written_fit(plan: LinePlan, athlete: Athlete) -> Fit:
     written = plan.ways[0]
-    if written.set_amount is None:
+    task = athlete.task(plan, written)
+    if task is None:
         return UNCOUNTED
-    moved = load_moved(
-        written.variant, athlete.body_mass_kg, plan.hold, _written_kg(plan, plan.hold, athlete)
-    )
-    return fit_of(plan, written, athlete, moved, AS_WRITTEN)
+    outside = _written_kg(plan, plan.hold, athlete)
+    return fit(task, load_moved(written.variant, athlete.body_mass_kg, plan.hold, outside), NEVER_TOO_LIGHT)
 
 
 def _written_kg(plan: LinePlan, hold: Hold | None, athlete: Athlete) -> float:
@@ -83,13 +82,11 @@ def _written_kg(plan: LinePlan, hold: Hold | None, athlete: Athlete) -> float:
     return float(loads[-1].kg) if loads else 0.0
 
 
-def _is_heavy(fit: Fit) -> bool:
-    return fit.refused is Because.LIGHT_DUTY or fit.heavy > TOLERANCE
+def _is_heavy(would: Fit) -> bool:
+    return would.refused is Because.LIGHT_DUTY or would.heavy > TOLERANCE
 
 
-def _misfit(fit: Fit) -> Obstacle | None:
-    if fit.refused is not None:
-        return fit.refused, None
-    if fit.heavy > TOLERANCE:
-        return Because.TOO_HEAVY, None
-    return (Because.TOO_LIGHT, None) if fit.light > fit.lightness.forgiven else None
+def _misfit(would: Fit) -> Obstacle | None:
+    if would.refused is not None:
+        return would.refused, None
+    return (Because.TOO_HEAVY, None) if would.heavy > TOLERANCE else None

@@ -148,7 +148,7 @@ def _chosen(block: Block, sections: Sequence[Sequence[_Row]], orders: Orders) ->
     return choose(
         [
             Section(
-                [[_candidate(option, last.get(row.plan.written)) for option in row.options] for row in rows],
+                [_candidates(row, last.get(row.plan.written)) for row in rows],
                 ring=rows is sections[1] and _comes_round(block),
             )
             for rows in sections
@@ -160,15 +160,24 @@ def _comes_round(block: Block) -> bool:
     return block.format is not Format.FOR_TIME or (block.rounds or 1) > 1 or len(block.scheme) > 1
 
 
-def _candidate(option: Option, last: VersionLine | None) -> Candidate:
-    fit = option.fit
-    return Candidate(
-        merit=(int(not option.safe), fit.beyond, option.distance, int(option.out_of_reach), fit.within),
-        held=option.held,
-        fresh=int(last is not None and not is_same(option, last)),
-        thing=option.load.thing if option.load else None,
-        load=option.load.kg if option.load else NO_LOAD,
-    )
+def _candidates(row: _Row, last: VersionLine | None) -> list[Candidate]:
+    """Whoever pins a load of an adjustable accepts changing it, so a pinned line shares nothing."""
+    return [
+        Candidate(
+            (
+                int(not option.safe),
+                option.fit.beyond,
+                option.distance,
+                int(option.out_of_reach),
+                option.fit.within,
+            ),
+            option.held,
+            int(last is not None and not is_same(option, last)),
+            option.load.thing if option.load and not row.followed else None,
+            option.load.kg if option.load else NO_LOAD,
+        )
+        for option in row.options
+    ]
 
 
 def _minutes(block: Block, profile: Profile) -> float | None:

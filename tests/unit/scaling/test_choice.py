@@ -27,13 +27,21 @@ def some_candidate(random):
     thing = random.choice(THINGS)
     load = Decimal(random.choice((4, 6, 8)))
     held = random.choice((None, ("dumbbell", 1, load), ("kettlebell", 1, Decimal(16))))
-    merit = (random.choice((0, 0, 0, 1)), random.choice((0, 0, 1, 7)), random.randrange(6), 0, random.randrange(3))
-    return Candidate(merit, held if thing is None else (f"thing {thing}", 1, load), random.randrange(2), thing, load)
+    merit = (
+        random.choice((0, 0, 0, 1)),
+        random.choice((0, 0, 1, 7)),
+        random.randrange(6),
+        0,
+        random.randrange(3),
+    )
+    return Candidate(
+        merit, held if thing is None else (f"thing {thing}", 1, load), random.randrange(2), thing, load
+    )
 
 
 def some_line(random):
     line = [some_candidate(random) for _ in range(random.randrange(1, 6))]
-    return [*line, Candidate((1, 0, 21, 0, 0))]  # rest is always an option, and shares nothing
+    return [*line, REST]  # always an option, and shares nothing
 
 
 def some_sections(random):
@@ -43,31 +51,42 @@ def some_sections(random):
 
 
 def test_the_choice_equals_brute_force_on_random_instances():
-    random = Random(64)
+    random = Random(64)  # noqa: S311 - instances, no secrets
     for _ in range(INSTANCES):
         sections = some_sections(random)
         assert choose(sections) == brute_force(sections)
 
 
+REST = Candidate((1, 0, 21, 0, 0))
+
+
 def line(*candidates):
-    return list(candidates)
+    return [*candidates, REST]
 
 
 def test_a_line_without_a_safe_option_outweighs_everything_else():
     poor = Candidate((0, 40, 5, 1, 5))
-    rest = Candidate((1, 0, 0, 0, 0))
-    assert choose([Section([line(rest, poor)])]) == (1,)
+    unsafe = Candidate((1, 0, 0, 0, 0))
+    assert choose([Section([line(unsafe, poor)])]) == (1,)
 
 
 def test_the_worst_line_counts_before_the_sum():
     # One adjustable serves both lines: 6 kg misses one line by 8 steps, 8 kg misses both by 5.
-    first = line(Candidate((0, 0, 1, 0, 0), thing=0, load=Decimal(6)), Candidate((0, 5, 1, 0, 0), thing=0, load=Decimal(8)))
-    second = line(Candidate((0, 8, 1, 0, 0), thing=0, load=Decimal(6)), Candidate((0, 5, 1, 0, 0), thing=0, load=Decimal(8)))
+    first = line(
+        Candidate((0, 0, 1, 0, 0), thing=0, load=Decimal(6)),
+        Candidate((0, 5, 1, 0, 0), thing=0, load=Decimal(8)),
+    )
+    second = line(
+        Candidate((0, 8, 1, 0, 0), thing=0, load=Decimal(6)),
+        Candidate((0, 5, 1, 0, 0), thing=0, load=Decimal(8)),
+    )
     assert choose([Section([first, second])]) == (1, 1)
 
 
 def test_one_adjustable_has_one_setting_for_the_whole_block():
-    at = lambda load, distance: Candidate((0, 0, distance, 0, 0), thing=0, load=Decimal(load))
+    def at(load, distance):
+        return Candidate((0, 0, distance, 0, 0), thing=0, load=Decimal(load))
+
     alone = [Section([line(at(6, 1), at(8, 0))])]
     shared = [Section([line(at(6, 1), at(8, 0)), line(at(6, 0), at(8, 3))])]
     assert choose(alone) == (1,)
