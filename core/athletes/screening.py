@@ -4,49 +4,13 @@ Source: Riebe et al. 2015, Med Sci Sports Exerc 47(11):2473-2479: current activi
 disease, and the intended intensity decide. The branches are written from memory, unchecked against the paper.
 """
 
-from enum import StrEnum
-
-from core.athletes.values import Screening
+from core.athletes.values import Branch, ScreeningQuestion
 from core.errors import Defect
+
+__all__ = ["Answers", "Branch", "ScreeningQuestion", "next_screening_question", "screen"]
 
 Answers = tuple[bool, ...]
 
-
-class ScreeningQuestion(StrEnum):
-    """What is asked, in this order; each is answered yes or no."""
-
-    ADULT = "adult"
-    SYMPTOMS = "symptoms"
-    KNOWN_DISEASE = "known-disease"
-    ACTIVE = "active"
-
-
-class Branch(StrEnum):
-    """How a screening ends."""
-
-    NOT_ADULT = "not-adult"
-    SYMPTOMS = "symptoms"  # any: no session until cleared
-    DISEASE_INACTIVE = "disease-inactive"  # clearance first
-    DISEASE_ACTIVE = "disease-active"  # up to moderate until cleared for more
-    HEALTHY_INACTIVE = "healthy-inactive"  # start light to moderate
-    HEALTHY_ACTIVE = "healthy-active"
-    CLEARED = "cleared"  # the athlete says that licensed care cleared them: restart lighter
-
-    @property
-    def screening(self) -> Screening:
-        """What this ending allows."""
-        return ALLOWS[self]
-
-
-ALLOWS = {
-    Branch.NOT_ADULT: Screening.STOP,
-    Branch.SYMPTOMS: Screening.STOP,
-    Branch.DISEASE_INACTIVE: Screening.STOP,
-    Branch.DISEASE_ACTIVE: Screening.MODERATE,
-    Branch.HEALTHY_INACTIVE: Screening.MODERATE,
-    Branch.HEALTHY_ACTIVE: Screening.CLEAR,
-    Branch.CLEARED: Screening.MODERATE,
-}
 
 # (known disease, active), once adult and without symptoms.
 _BY_DISEASE_AND_ACTIVITY = {

@@ -24,6 +24,43 @@ class Screening(StrEnum):
     STOP = "stop"
 
 
+class ScreeningQuestion(StrEnum):
+    """What is asked, in this order; each is answered yes or no."""
+
+    ADULT = "adult"
+    SYMPTOMS = "symptoms"
+    KNOWN_DISEASE = "known-disease"
+    ACTIVE = "active"
+
+
+class Branch(StrEnum):
+    """How a screening ends."""
+
+    NOT_ADULT = "not-adult"
+    SYMPTOMS = "symptoms"  # any: no session until cleared
+    DISEASE_INACTIVE = "disease-inactive"  # clearance first
+    DISEASE_ACTIVE = "disease-active"  # up to moderate until cleared for more
+    HEALTHY_INACTIVE = "healthy-inactive"  # start light to moderate
+    HEALTHY_ACTIVE = "healthy-active"
+    CLEARED = "cleared"  # the athlete says that licensed care cleared them: restart lighter
+
+    @property
+    def screening(self) -> Screening:
+        """What this ending allows."""
+        return _ALLOWS[self]
+
+
+_ALLOWS = {
+    Branch.NOT_ADULT: Screening.STOP,
+    Branch.SYMPTOMS: Screening.STOP,
+    Branch.DISEASE_INACTIVE: Screening.STOP,
+    Branch.DISEASE_ACTIVE: Screening.MODERATE,
+    Branch.HEALTHY_INACTIVE: Screening.MODERATE,
+    Branch.HEALTHY_ACTIVE: Screening.CLEAR,
+    Branch.CLEARED: Screening.MODERATE,
+}
+
+
 class Equipment(Value):
     """One kind of thing an athlete owns.
 

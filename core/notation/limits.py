@@ -1,67 +1,130 @@
-"""An athlete's own words about what to avoid -> ids of limits."""
+"""An athlete's own words about what to avoid: `sore wrist, no jumping and I'm on beta blockers`."""
 
 import re
 from collections.abc import Iterator
 from functools import cache
 
-from core.athletes.limits import limits
+from rapidfuzz import process
+from rapidfuzz.distance import OSA
+
+from core.athletes.limits import limit, limits
+from core.movements.names import key
 from core.notation.text import plain
 from core.notation.values import ReadLimits
 
-LONGEST = 1000
+_PARTING = re.compile(r"[,;.!/&+]+|\b(?:and|also|plus|but)\b")
+_WORD = re.compile(r"[a-z0-9']+")
+_CAN_NOT = re.compile(r"\b(?:can ?not|may ?not|must ?not|mustn't|should ?not|shouldn't|unable to|couldn't)\b")
+_NO = re.compile(r"\b(?:avoid(?:ing)?|never|without|zero|do not|don't)\b")
 _NOTHING = re.compile(
-    r"^\W*(?:none|no|nope|nothing|nil|nada|no limits?|all good|i'?m (?:fine|good|ok|okay|healthy)|fine|not? (?:really|at all|that i know(?: of)?))"
-    r"(?: (?:limits?|injur(?:y|ies)|pain|problems?|issues?|at all|really|thanks?|thank you|here|that i know of|to avoid))*\W*$"
+    r"^(?:i'?m |i am )?(?:all )?"
+    r"(?:no|none|nope|nothing|nil|n/a|na|fine|good|ok|okay|healthy|not? (?:really|at all))"
+    r"(?:,? (?:limits?|injur(?:y|ies)|pain|problems?|issues?|at all|really|thanks?|thank you|here|to avoid"
+    r"|that i know(?: of)?))*$"
 )
-_PARTING = re.compile(r"[,;.\n!]+|\b(?:and|also|plus|but)\b|\s&\s|\s\+\s")
-_OVER = re.compile(
-    r"\b(?:fine|ok|okay|healed|better|gone|no (?:more|longer|pain|problems?)|used to|years ago|in the past|was)\b|^\W*no\b(?! \w+ing\b)"
-)
-_FILLER = re.compile(
-    r"\b(?:my|i|i'm|am|have|a|an|the|bad|sore|hurts?|painful|pain|left|right|both|with|in|is|are|bit|little|some|issues?|problems?|injury|weak|old|of|please|avoid|from|to|had|got|on|it|stiff|trouble|suffer|when)\b"
-)
+_TROUBLE = {
+    "problem",
+    "pain",
+    "issue",
+    "trouble",
+    "injury",
+    "limit",
+    "more",
+    "any",
+    "no",
+    "at",
+    "all",
+    "anymore",
+}
+_OVER = {"fine", "ok", "okay", "healed", "better", "gone", "longer", "used", "ago", "past"}
+_LONGEST_NAME = 6
+_LONGEST_TEXT = 1000
+_SHORTEST_SLIP = 5
+_TWO_SLIPS = 8
 
 
 def read_limits(text: str) -> ReadLimits:
-    """Reads what must be avoided. Something said to be over is given back as not understood: a person decides."""
-    words = plain(text[:LONGEST]).lower()
-    if _NOTHING.match(words):
-        return ReadLimits(limits=())
-    found: dict[str, None] = {}
-    unread: list[str] = []
-    for part in _PARTING.split(words):
-        ids, left = _read_part(part)
-        found |= dict.fromkeys(ids)
-        if left:
-            unread.append(left)
-    return ReadLimits(limits=tuple(found) or None, not_understood=tuple(unread))
+    """Limit ids out of free words, each once, with the pieces that a person has to look at.
 
-
-def _read_part(part: str) -> tuple[list[str], str]:
-    """The limits a part names, and the part itself if something in it stays unexplained."""
-    ids: list[str] = []
-    left = part
-    for pattern, limit_id in _spellings():
-        if pattern.search(left):
-            ids.append(limit_id)
-            left = pattern.sub(" ", left)
-    wish = any(spelling.search(part) for spelling, limit_id in _spellings() if limit_id.startswith("no-"))
-    if ids and not wish and _OVER.search(part):
-        return [], part.strip()
-    unexplained = re.search("[a-z]{3}", _FILLER.sub(" ", left))
-    return ids, part.strip() if unexplained and not ids else ""
-
-
-@cache
-def _spellings() -> tuple[tuple[re.Pattern[str], str], ...]:
-    """Every spelling as a pattern, the longest first: `joint replacement` before `knee`."""
-    return tuple(
-        (re.compile(rf"\b{re.escape(name).replace(chr(92) + ' ', '[ -]')}(?:e?s)?\b"), limit_id)
-        for name, limit_id in sorted(_names(), key=lambda pair: -len(pair[0]))
+    A limit that is named in doubt counts: leaving one out may hurt somebody. Something said to be over is
+    given back as not understood.
+    """
+    pieces = list(_pieces(text[:_LONGEST_TEXT]))
+    read = [(piece, _read_piece(piece)) for piece in pieces]
+    unread = tuple(piece for piece, ids in read if ids is None)
+    if len(unread) == len(pieces):
+        return ReadLimits(limits=None, not_understood=unread)
+    return ReadLimits(
+        limits=tuple(dict.fromkeys(one for _, ids in read for one in ids or ())), not_understood=unread
     )
 
 
-def _names() -> Iterator[tuple[str, str]]:
-    for limit in limits():
-        for name in (limit.id.replace("-", " "), limit.label.lower(), *limit.names):
-            yield name.lower(), limit.id
+def _pieces(text: str) -> Iterator[str]:
+    """The stretches between commas, ands and line ends; all of it where it says that there is nothing."""
+    for line in text.splitlines():
+        words = plain(line)
+        parts = [words] if _NOTHING.match(words.casefold()) else _PARTING.split(words)
+        yield from (part.strip() for part in parts if part.strip())
+
+
+def _read_piece(piece: str) -> list[str] | None:
+    """Ids in one piece; empty where it says that there is nothing; None where it says nothing known."""
+    said = piece.casefold()
+    if _NOTHING.match(said):
+        return []
+    words = _WORD.findall(_NO.sub("no", _CAN_NOT.sub("can't", said)))
+    found, rest = _named(words)
+    if found and _is_denied(found, rest):
+        return []
+    if found and _OVER.intersection(rest):
+        return None
+    return found or _nearly_named(words) or None
+
+
+def _named(words: list[str]) -> tuple[list[str], list[str]]:
+    """Ids by the longest names first, from the left, and the words that belong to none."""
+    found, rest, place = [], [], 0
+    while place < len(words):
+        length = _length_of_name(words, place)
+        if length:
+            found.append(_ids_by_key()[key(" ".join(words[place : place + length]))])
+        else:
+            rest.append(words[place])
+        place += length or 1
+    return found, rest
+
+
+def _length_of_name(words: list[str], place: int) -> int:
+    """How many words from here make the longest name; 0 for none."""
+    lengths = range(_LONGEST_NAME, 0, -1)
+    return next((long for long in lengths if key(" ".join(words[place : place + long])) in _ids_by_key()), 0)
+
+
+def _is_denied(found: list[str], rest: list[str]) -> bool:
+    """`no knee pain` names no limit; `no knee bending` does."""
+    wishes = any(limit(one).kind == "wish" for one in found)
+    return not wishes and "no" in rest and all(key(word) in _TROUBLE for word in rest)
+
+
+def _nearly_named(words: list[str]) -> list[str]:
+    """The id of a slip of the pen, longer stretches first."""
+    near = (_near(window) for window in _windows(words))
+    return [limit_id for limit_id in near if limit_id][:1]
+
+
+def _windows(words: list[str]) -> Iterator[str]:
+    return (key(" ".join(words[at : at + length])) for length in (3, 2, 1) for at in range(len(words)))
+
+
+def _near(typed: str) -> str | None:
+    """One slip in five to seven letters, two in more; a shorter word leaves no room."""
+    slips = 0 if len(typed) < _SHORTEST_SLIP else 1 if len(typed) < _TWO_SLIPS else 2
+    if not slips:
+        return None
+    hit = process.extractOne(typed, _ids_by_key().keys(), scorer=OSA.distance, score_cutoff=slips)
+    return _ids_by_key()[hit[0]] if hit else None
+
+
+@cache
+def _ids_by_key() -> dict[str, str]:
+    return {key(name): one.id for one in limits() for name in (one.id, one.label, *one.names)}

@@ -4,6 +4,7 @@ from hypothesis import strategies as st
 
 from core.athletes.limits import limits
 from core.notation.limits import read_limits
+from core.notation.values import ReadLimits
 
 
 @pytest.mark.parametrize(
@@ -25,10 +26,22 @@ def test_limits_are_read_in_peoples_own_words(said, ids):
 
 
 @pytest.mark.parametrize(
-    "said", ["none", "No", "nothing to avoid.", "I'm fine", "no problems", "no knee pain", "n/a"]
+    "said",
+    [
+        "none",
+        "No",
+        "nothing to avoid.",
+        "I'm fine",
+        "no problems",
+        "no knee pain",
+        "n/a",
+        "not really",
+        "all good, thanks",
+        "no limits that I know of",
+    ],
 )
 def test_nothing_to_avoid_is_an_answer(said):
-    assert read_limits(said).limits == ()
+    assert read_limits(said) == ReadLimits(limits=())
 
 
 @pytest.mark.parametrize("said", ["my sholder hurts", "sore shouldr"])
@@ -36,10 +49,18 @@ def test_a_slip_of_the_pen_is_understood(said):
     assert read_limits(said).limits == ("shoulder",)
 
 
-def test_what_is_not_understood_is_told_at_its_place():
+def test_what_is_not_understood_is_told_beside_what_is():
     read = read_limits("bad back,\n  blorp")
-    assert read.limits == ("low-back",)
-    assert [(piece.line, piece.column, piece.text) for piece in read.not_understood] == [(2, 3, "blorp")]
+    assert (read.limits, read.not_understood) == (("low-back",), ("blorp",))
+
+
+@pytest.mark.parametrize("said", ["my knee is fine now", "used to have a bad back", "wrist healed years ago"])
+def test_what_is_said_to_be_over_is_left_to_a_person(said):
+    assert read_limits(said) == ReadLimits(limits=None, not_understood=(said,))
+
+
+def test_part_nothing_part_something_is_the_something():
+    assert read_limits("no pain, no problems, no jumping").limits == ("no-jumping",)
 
 
 @pytest.mark.parametrize("said", ["", "   ", "???", "\N{SLIGHTLY SMILING FACE}", "asdf qwerty", "sandwich"])
