@@ -4,6 +4,7 @@ import asyncio
 import sys
 from pathlib import Path
 
+import pytest
 from sqlalchemy import select
 
 from core.store import tables
@@ -65,3 +66,24 @@ async def test_two_processes_wait_for_each_other(migrated, tmp_path):
     async with Store(place) as one, Store(place) as other:
         await asyncio.gather(fill(one, 0), fill(other, 100))
     assert await stored(place) == {*range(20), *range(100, 120)}
+
+
+async def test_a_unit_cancelled_while_it_waits_for_another_process_spoils_nothing(migrated, tmp_path):
+    place = tmp_path / "shared.db"
+    place.write_bytes(migrated.read_bytes())
+
+    async def store_one(store, number, pause=0.0):
+        async with store.unit() as unit:
+            await unit.inbox.store([(number, 1, {})], NOW)
+            await asyncio.sleep(pause)
+
+    async with Store(place) as one, Store(place) as other:
+        await store_one(other, 1)
+        slow = asyncio.create_task(store_one(one, 2, pause=0.5))
+        await asyncio.sleep(0.1)
+        with pytest.raises(TimeoutError):
+            await asyncio.wait_for(store_one(other, 3), timeout=0.1)
+        await slow
+        await store_one(other, 4)
+        await store_one(one, 5)
+    assert await stored(place) == {1, 2, 4, 5}

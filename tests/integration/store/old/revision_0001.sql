@@ -1,3 +1,4 @@
+-- Invented people, as revision 0001 stored them. Never changed: every later head has to read it.
 BEGIN TRANSACTION;
 CREATE TABLE alembic_version (
 	version_num VARCHAR(32) NOT NULL, 
