@@ -103,7 +103,14 @@ def _block(draft: Draft) -> tuple[Block, list[Problem]]:
         for name in ("lines", "buy_in", "cash_out")
     }
     block = Block.model_validate(
-        {"kind": draft.kind, "scored": not unscored, "notes": "; ".join(draft.notes) or None} | facts | lines
+        {
+            "kind": draft.kind,
+            "scored": not unscored,
+            "notes": "; ".join(draft.notes) or None,
+            "partial": draft.broken,
+        }
+        | facts
+        | lines
     )
     return block, problems
 
@@ -205,13 +212,13 @@ _COUNTED = {Format.AMRAP, Format.FOR_TIME, Format.SETS, Format.INTERVALS, Format
 def _missing(draft: Draft, facts: Facts) -> Iterator[Problem]:
     """What the format needs and nobody said."""
     if facts["format"] is Format.AMRAP and not facts.get("minutes"):
-        yield _whole(draft, "how long: `12 min amrap`")
+        yield _whole(draft, "12 min amrap")
     given = facts.get("scheme") or facts.get("work_s") or draft.facts.get("amount")
     if facts["format"] not in _COUNTED or given:
         return
     for piece, row in draft.placed:
         if not piece.amount and not piece.most:
-            yield Problem(row, piece.start, piece.text, f"how many: `10 {piece.text}`")
+            yield Problem(row, piece.start, piece.text, f"10 {piece.text}")
 
 
 def _check_lines(draft: Draft) -> Iterator[Problem]:
@@ -219,13 +226,13 @@ def _check_lines(draft: Draft) -> Iterator[Problem]:
     some_sets = any(placed.piece.sets for placed in draft.lines) and not _is_circuit(draft)
     for piece, row in draft.placed:
         if piece.amount_to and piece.amount and piece.amount_to < piece.amount:
-            yield Problem(row, piece.start, piece.text, "the smaller number first")
+            yield Problem(row, piece.start, piece.text)
         elif piece.amount == 0 or piece.sets == 0 or any(load == 0 for load in piece.loads_kg):
-            yield Problem(row, piece.start, piece.text, "a number above zero")
+            yield Problem(row, piece.start, piece.text)
         elif piece.meaning and piece.amount and piece.unit is None and not piece.most:
             yield from _unit_missing(piece, row)
         if some_sets and not piece.sets:
-            yield Problem(row, piece.start, piece.text, f"how many sets: `3 x {piece.text}`")
+            yield Problem(row, piece.start, piece.text, f"3 x {piece.text}")
 
 
 def _is_circuit(draft: Draft) -> bool:

@@ -31,6 +31,7 @@ class Piece:
 
     start: int
     text: str
+    end: int = 0
     amount: float | None = None
     amount_to: float | None = None
     second_amount: float | None = None
@@ -118,7 +119,8 @@ Reader = Callable[[Piece, Strip, MassUnit], None]
 
 def read_piece(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> Piece:
     """Everything that `text` says of a line; `unread` keeps a name that isn't in the catalogue."""
-    piece = Piece(start, text.strip(" .,:;"))
+    start += len(text) - len(text.lstrip(" .,:;*-"))
+    piece = Piece(start, text.strip(" .,:;*-"), end=start + len(text.lstrip(" .,:;*-")))
     strip = Strip(text)
     for read in _READERS:
         read(piece, strip, unit)
@@ -243,7 +245,7 @@ _MANNERS = _c(
 _FILLERS = _c(
     r"^(?:(?:of|x|reps?|the|an?|and|then|with|at|for|on|in|each|do)\b\s?|[\W_]+)+|(?:\s?\b(?:of|x|reps?|and|then|with|at|for|on|in|each|do)\b|[\W_]+)+$"
 )
-_HELD = _c(
+HELD = _c(
     r"\b(?:with\s)?(?:an?\s|one\s|two\s|single\s|double\s|[12]\s)?(?P<i>dumbbells?|dbs?|kettlebells?|kettle bells?|kbs?|barbells?|bbs?|bands?|backpacks?|jugs?|plates?)\b"
 )
 
@@ -251,7 +253,7 @@ _HELD = _c(
 def read_name(piece: Piece, words: str, lexicon: Lexicon) -> None:
     """Finds the movement in what is left of a piece, first as it stands, then without manners and implements."""
     name = _tidy(words)
-    if not re.search("[a-z0-9]", name):
+    if not re.search("[a-z0-9]", _SIDE.sub("", name)):
         return
     for attempt in (lexicon.exact, lexicon.near):
         for candidate in _candidates(name):
@@ -273,7 +275,7 @@ class _Candidate:
 
 def _candidates(name: str) -> list[_Candidate]:
     whole = _Candidate(name)
-    held = _HELD.search(name)
+    held = HELD.search(name)
     ways = [whole]
     if held:
         rest = _tidy(name[: held.start()] + " " + name[held.end() :])
@@ -291,7 +293,7 @@ def _candidates(name: str) -> list[_Candidate]:
 def _settle(piece: Piece, candidate: _Candidate, meaning: Meaning, lexicon: Lexicon) -> None:
     piece.meaning = meaning
     piece.notes += candidate.manners
-    held = candidate.held or (found["i"] if (found := _HELD.search(candidate.name)) else "")
+    held = candidate.held or (found["i"] if (found := HELD.search(candidate.name)) else "")
     if held and (thing := lexicon.catalogue.implement_by_name(held)):
         piece.implement = thing.id
         piece.count = piece.count or (2 if candidate.many else None)

@@ -24,6 +24,11 @@ class Meaning:
     spelling: str
     near: bool = False
 
+    @property
+    def name(self) -> str:
+        """How the catalogue calls it."""
+        return self.spelling if self.variant else self.movement
+
 
 class Lexicon:
     """The catalogue's names made ready for typed text."""

@@ -17,7 +17,7 @@ Match = re.Match[str]
 
 # A bare number counts minutes, but only where no thing to count follows (`AMRAP: 12 burpees`).
 _BARE_MINUTES = (
-    r"[0-9]{1,3}(?:\.[0-9])?m?(?![0-9a-z.:/@%]|-[0-9a-z]"
+    r"[0-9]{1,3}(?:\.[0-9])?m?(?![0-9a-z./@%]|:[0-9]|-[0-9a-z]"
     r"|\s+(?!of\b|with\b|for\b|in\b|rest|then\b|cap|tc\b|aim|target|goal|as\b)[a-z0-9@])"
 )
 _WORDS = "|".join(word for word in NUMBER_WORDS if " " not in word)
@@ -209,6 +209,14 @@ PHRASES: tuple[Phrase, ...] = (
         r"\b(?:not (?:for (?:a )?)?scored?|no scores?|unscored|don't score(?: it| this)?)\b",
         says(scored=False),
     ),
+    phrase(r"\b(?:for score|scored)\b", says(scored=True)),
+    # said in full
+    phrase(r"(?<!x.)(?<!x)(?<!of.)\bmax(?:imum|imal)? reps?\b<of>", says(format=Format.MAX_REPS)),
+    phrase(r"\b(?:hold )?(?:it )?(?:for )?as long as (?:possible|you can)\b", says(format=Format.HOLD)),
+    phrase(r"\b(?:the )?heaviest weight\b(?: of the day)?", says(format=Format.MAX_LOAD)),
+    phrase(r"\btime trial\b", says(format=Format.TIME_TRIAL)),
+    phrase(r"^[\s;]*sets\s?(?::|$)", says(format=Format.SETS)),
+    phrase(r"^[\s;]*intervals\s?(?::|$)", says(format=Format.INTERVALS)),
     # the heaviest of the day
     phrase(
         r"\b(?:find|build_(?:up )?to|work_(?:up )?to|establish|test|hit) (?:an? |your |today's )?(?:new )?"
@@ -226,13 +234,16 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"\bevery (?P<every>)minute(?: on the minute)?\b<is>(?:for |x )<minutes>", _minutely_for),
     phrase(r"<minutes>_:?_every (?P<every>)minute(?: on the minute)?\b", _minutely_for),
     phrase(r"\bevery (?P<every>)minute(?: on the minute)?\b", _minutely),
-    phrase(r"\bevery <work><is>for <n> ?<rounds>", _every_times),
+    phrase(r"\bevery <work><is>for <n>_<rounds>", _every_times),
     phrase(r"\bevery <work><is>for <minutes>", _every_for),
-    phrase(r"\bevery <work><is>x ?<n>(?: <rounds>| sets\b)?(?![0-9.])", _every_times),
+    phrase(r"\bevery <work><is>x_<n>(?: <rounds>| sets\b)?(?![0-9.])", _every_times),
     phrase(r"\bevery <work>", _every),
     phrase(
-        r":?<work>_(?:on|(?:of )?work)?[\s/,:\-]{0,3}<off>_(?:off|(?:of )?rest)\b(?! between| after)", _on_off
+        r":?<work>_(?:on|(?:of )?work)\b[\s/,:\-]{0,3}<off>_(?:off|(?:of )?rest)\b(?! between| after)",
+        _on_off,
     ),
+    phrase(r"\bwork<is><work>[\s/,:\-]{0,3}rest<is><off>(?! between| after)", _on_off),
+    phrase(r":?<work>\s?[/:]\s?<off>_(?:work[\s/:]rest|on[\s/]off|intervals)\b", _on_off),
     # rests and caps before bare durations mean anything else
     phrase(
         r"(?:with )?(?:a )?\b(?:rest|recover|recovery|pause|break)\b(?: for| of)?<is><dur>(?!<to>[0-9])<between>",
@@ -258,9 +269,9 @@ PHRASES: tuple[Phrase, ...] = (
     ),
     phrase(r"(?<![0-9.\-])(?P<a>[0-9]{1,3})(?P<b>) (?:down |up )to (?P<z>[0-9]{1,3})(?![0-9])<of>", _ladder),
     phrase(r"(?<!tempo.)<scheme>(?: reps?(?: each)?\b)?<of>(?! tempo)", _scheme),
-    phrase(r"<n> ?x? ?<rounds><of>", _rounds),
-    phrase(r"\b(?:repeat|complete|do this) x?_<n> ?(?:times|x)\b", _rounds),
-    phrase(r"<n> sets\b(?! of| x| ?[0-9])", _sets),
+    phrase(r"<n>_x?_<rounds><of>", _rounds),
+    phrase(r"\b(?:repeat|complete|do this) x?_<n>_(?:times|x)\b", _rounds),
+    phrase(r"<n> sets\b(?! of| x|_[0-9])", _sets),
     phrase(r"\b(?:in|as) pairs\b|\bwith a partner\b", says(team=2)),
     phrase(r"\b(?:in )?teams? of <n>", _team),
     phrase(r"\b(?:in|for|within) <minutes>", _within),

@@ -15,7 +15,7 @@ NUMBER_WORDS = (
     | {"a couple": 2, "couple": 2, "once": 1, "twice": 2, "both": 2}
 )
 
-NUMBER = r"[0-9]{1,5}(?:\.[0-9]{1,4})?"
+NUMBER = r"[0-9]{1,5}(?:\.[0-9]{1,12})?"
 COUNT = r"[0-9]{1,4}"
 _MINUTES = r"(?:minutes?|mins?\b\.?|m(?=\s?[0-9]{1,2}\s?s)|'(?!'))"
 _SECONDS = r"(?:seconds?|secs?\b\.?|s\b|''|\")"

@@ -85,7 +85,7 @@ def _read(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int) -> Reading:
     reading = Reading(row)
     text = row.text.lower()
     if len(text) > LONGEST_ROW:
-        reading.problem(0, row.text.strip(), "shorter lines, one thing each")
+        reading.problem(0, row.text.strip())
         return reading
     if aside := _ASIDE.match(text):
         reading.notes.append(row.text[aside.start(1) :].strip())
@@ -173,7 +173,8 @@ def _read_pieces(
             reading.notes += mine
             continue
         for piece in _split(text, start, lexicon, unit):
-            _keep(reading, piece)
+            piece.text = reading.row.text[piece.start : piece.end].strip(" .,:;-*")
+            _keep(reading, piece, lexicon)
         _annotate(reading, mine)
 
 
@@ -196,12 +197,13 @@ def _split(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> list[Piec
     return pieces if all(piece.meaning for piece in pieces) else [whole]
 
 
-def _keep(reading: Reading, piece: Piece) -> None:
+def _keep(reading: Reading, piece: Piece, lexicon: Lexicon) -> None:
     last = reading.pieces[-1] if reading.pieces else None
     if piece.unread:
-        text = reading.row.text
-        at = text.lower().find(piece.unread, piece.start)
-        reading.problem(max(at, piece.start), piece.unread)
+        at = reading.row.text.lower().find(piece.unread, piece.start)
+        # Words behind a movement are most often a remark: in brackets they are taken as one.
+        remark = f"({piece.unread})" if last and last.meaning and not piece.says_anything else None
+        reading.problem(max(at, piece.start), piece.unread, lexicon.guess(piece.unread) or remark)
     if last and completes(piece, last):
         reading.pieces[-1] = complete(last, piece)
     elif piece.meaning or piece.unread or piece.says_anything:
@@ -213,7 +215,7 @@ def _keep(reading: Reading, piece: Piece) -> None:
 def _slip(row: Row, piece: Piece) -> Corrected:
     assert piece.meaning is not None
     return Corrected(
-        line=row.number, column=row.column(piece.start), text=piece.text, read_as=piece.meaning.spelling
+        line=row.number, column=row.column(piece.start), text=piece.text, read_as=piece.meaning.name
     )
 
 

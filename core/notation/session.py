@@ -34,7 +34,7 @@ def read_session(text: str, catalogue: Catalogue, unit: MassUnit = MassUnit.KG) 
         reader.read(row, is_last=_is_last_of_paragraph(row, every))
     if len(written) > LONGEST_SESSION:
         row = written[LONGEST_SESSION]
-        reader.problem(row, f"at most {LONGEST_SESSION} lines")
+        reader.problem(row)
     return reader.result(written)
 
 
@@ -74,15 +74,15 @@ class _Reader:
     def result(self, written: list[Row]) -> ReadSession:
         self._close()
         if not self.blocks and written and not self.not_understood:
-            self.problem(written[0], "a format and its lines, such as `12 min amrap` and `10 push-ups`")
+            self.problem(written[0])
         title = " - ".join(row.text.strip(" *_#=~:.-") for row in self.title) or None
         session = Session(title=title, date=self.date, blocks=tuple(self.blocks)) if self.blocks else None
         ordered = sorted(self.not_understood, key=lambda found: (found.line, found.column))
         return ReadSession(session=session, not_understood=tuple(ordered), corrected=tuple(self.corrected))
 
-    def problem(self, row: Row, guess: str | None = None) -> None:
+    def problem(self, row: Row) -> None:
         start = len(row.text) - len(row.text.lstrip())
-        self.not_understood.append(not_understood(row, start, row.text.strip(), guess))
+        self.not_understood.append(not_understood(row, start, row.text.strip()))
 
     def _without_date(self, row: Row) -> Row:
         if self.date or self.draft or self.blocks:
@@ -155,12 +155,12 @@ class _Reader:
                 effort = piece.load_rule.effort
                 reading.facts.setdefault("aim", Aim(of="effort", low=effort, high=effort))
             elif not piece.unread:
-                reading.problem(piece.start, piece.text, "which movement")
+                reading.problem(piece.start, piece.text)
                 self.not_understood.append(reading.not_understood[-1])
 
     def _merge(self, draft: Draft, reading: Reading) -> None:
         """Facts join the block; one that says otherwise than before is named instead."""
         for name, value in reading.facts.items():
             if draft.facts.setdefault(name, value) != value:
-                self.problem(reading.row, "two things that can't both be meant: keep one")
+                self.problem(reading.row)
                 return

@@ -20,7 +20,7 @@ def reps_of(line: Line, round_reps: int | None = None) -> int | None:
 
 def reps_in_round(block: Block) -> int | None:
     """Repetitions of one round; None where a line is not counted in repetitions or the rounds differ."""
-    if block.scheme:
+    if block.scheme or block.partial:
         return None
     counts = [reps_of(line) for line in block.lines]
     return None if None in counts or not counts else sum(count for count in counts if count)
@@ -28,6 +28,8 @@ def reps_in_round(block: Block) -> int | None:
 
 def reps_in_all(block: Block) -> int | None:
     """Repetitions from start to end, buy-in and cash-out included; None where they can't be counted."""
+    if block.partial:
+        return None
     rounds = block.scheme * (block.rounds or 1) if block.scheme else (None,) * (block.rounds or 1)
     counts = [reps_of(line, round_reps) for round_reps in rounds for line in block.lines]
     counts += [reps_of(line) for line in block.buy_in + block.cash_out]

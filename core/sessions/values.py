@@ -80,7 +80,10 @@ class Line(Value):
 
 
 class Block(Value):
-    """One part of a session. Times in seconds but for `minutes`. `rounds` counts the sets of a sets block."""
+    """One part of a session. Times in seconds but for `minutes`. `rounds` counts the sets of a sets block.
+
+    `partial`: the coach wrote more than was understood, so its repetitions can't be added up.
+    """
 
     kind: BlockKind = BlockKind.MAIN
     format: Format
@@ -98,6 +101,7 @@ class Block(Value):
     cash_out: tuple[Line, ...] = ()
     lines: tuple[Line, ...]
     notes: str | None = None
+    partial: bool = False
 
 
 class Session(Value):

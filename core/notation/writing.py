@@ -1,0 +1,192 @@
+"""Session -> plain board words. What is written here is read back as the same session."""
+
+from collections.abc import Iterator
+from decimal import Decimal
+
+from core.measures import AmountUnit, MassUnit, from_kg
+from core.movements.lookup import Catalogue, catalogue
+from core.notation.lines import HELD
+from core.notation.quantities import in_unit
+from core.scores.text import clock
+from core.sessions.values import Aim, Block, BlockKind, Format, Line, LoadRule, Session
+
+_HEADINGS = {
+    BlockKind.WARM_UP: "Warm-up",
+    BlockKind.SKILL: "Skill",
+    BlockKind.STRENGTH: "Strength",
+    BlockKind.MAIN: "Main",
+    BlockKind.COOL_DOWN: "Cool-down",
+}
+_TIMED = {Format.FOR_TIME, Format.TIME_TRIAL, Format.HOLD}
+_OPEN = {Format.SETS, Format.INTERVALS}
+_UNSCORED = {BlockKind.WARM_UP, BlockKind.COOL_DOWN, BlockKind.SKILL}
+
+
+def write_session(session: Session, unit: MassUnit = MassUnit.KG, movements: Catalogue | None = None) -> str:
+    """The session as a coach writes it on a board; loads in `unit` where that is exact, else in kg."""
+    names = movements or catalogue()
+    front = [session.title] if session.title else []
+    front += [session.date.isoformat()] if session.date else []
+    blocks = ["\n".join(_block(block, unit, names)) for block in session.blocks]
+    return "\n\n".join([*(["\n".join(front)] if front else []), *blocks])
+
+
+def _block(block: Block, unit: MassUnit, names: Catalogue) -> Iterator[str]:
+    yield _HEADINGS[block.kind]
+    yield from _format(block)
+    yield from _rules(block)
+    yield from (f"Buy-in: {write_line(line, unit, names, block)}" for line in block.buy_in)
+    yield from (write_line(line, unit, names, block) for line in block.lines)
+    yield from (f"Cash-out: {write_line(line, unit, names, block)}" for line in block.cash_out)
+    if block.notes:
+        yield f"Note: {block.notes}"
+
+
+def _format(block: Block) -> Iterator[str]:
+    """The format in words, then what it is done for: rounds, scheme, minutes."""
+    rounds = f"{block.rounds} {'round' if block.rounds == 1 else 'rounds'}" if block.rounds else ""
+    minutes = _duration(block.minutes * 60) if block.minutes else ""
+    said = {
+        Format.AMRAP: f"As many rounds as possible in {minutes}" if minutes else "As many rounds as possible",
+        Format.FOR_TIME: f"{rounds} for time" if rounds else "For time",
+        Format.INTERVALS: _intervals(block),
+        Format.SETS: f"{block.rounds} sets" if block.rounds else "Sets:",
+        Format.HOLD: "As long as possible",
+        Format.MAX_REPS: f"Max reps in {minutes}" if minutes else "Max reps",
+        Format.MAX_LOAD: "The heaviest weight",
+        Format.TIME_TRIAL: "Time trial",
+        Format.QUALITY: "For quality",
+    }
+    yield said[block.format]
+    if rounds and block.format not in {Format.FOR_TIME, Format.SETS}:
+        yield rounds
+    if minutes and block.format not in {Format.AMRAP, Format.MAX_REPS}:
+        yield f"In {minutes}"
+    if block.scheme:
+        yield "-".join(str(reps) for reps in block.scheme)
+
+
+def _intervals(block: Block) -> str:
+    if block.work_s and block.rest_s and block.every_s == block.work_s + block.rest_s:
+        return f"{_duration(block.work_s)} work / {_duration(block.rest_s)} rest"
+    return f"Every {_duration(block.every_s)}" if block.every_s else "Intervals:"
+
+
+def _rules(block: Block) -> Iterator[str]:
+    if block.cap_s:
+        yield f"Time cap: {_duration(block.cap_s)}"
+    if block.rest_s and not block.work_s:
+        yield f"Rest {_duration(block.rest_s)} between rounds"
+    if block.team:
+        yield f"In teams of {block.team}"
+    if block.aim:
+        yield f"Aim: {_aim(block.aim, block.format)}"
+    usual = block.format is not Format.QUALITY and block.kind not in _UNSCORED
+    if block.scored is not usual:
+        yield "For score" if block.scored else "Not for score"
+
+
+def _aim(aim: Aim, format_: Format) -> str:
+    timed = aim.of == "score" and format_ in _TIMED
+    what = "" if timed else {"score": "rounds", "unbroken": "unbroken", "effort": ""}[aim.of]
+    if aim.of == "score" and format_ is Format.MAX_REPS:
+        what = "reps"
+    low, high = (None if end is None else clock(end) if timed else f"{end:g}" for end in (aim.low, aim.high))
+    before = "effort " if aim.of == "effort" else ""
+    if low is None:
+        return f"{before}under {high} {what}".rstrip()
+    if high is None:
+        return f"{before}at least {low} {what}".rstrip()
+    return f"{before}{low if low == high else f'{low}-{high}'} {what}".rstrip()
+
+
+def write_line(line: Line, unit: MassUnit, names: Catalogue, block: Block | None = None) -> str:
+    """One line: `10 push-ups`, `12 goblet squats @ 24/16 kg`. `block` tells what needn't be repeated."""
+    parts = (
+        f"Minute {line.station}:" if line.station else "",
+        _amount(line, block),
+        line.side if line.side and line.side not in _name(line, names) else "",
+        _plural(_name(line, names)) if _counts_several(line) else _name(line, names),
+        _held(line, names),
+        _load(line, unit),
+        _rule(line.load_rule) if line.load_rule else "",
+        f"tempo {line.tempo}" if line.tempo else "",
+        f"({line.notes})" if line.notes else "",
+    )
+    return " ".join(part for part in parts if part)
+
+
+def _amount(line: Line, block: Block | None) -> str:
+    """What is counted; nothing where the block says it."""
+    if line.amount is None:
+        return "max" if block is not None and block.format in _OPEN and not block.scheme else ""
+    if block is not None and line.unit is AmountUnit.SECONDS and line.amount == block.work_s:
+        return ""
+    if line.amount_to is not None:
+        said = f"{line.amount:g}-{in_unit(line.amount_to, line.unit)}"
+    elif line.second_amount is not None:
+        said = f"{line.amount:g}/{in_unit(line.second_amount, line.unit)}"
+    else:
+        said = _duration(line.amount) if line.unit is AmountUnit.SECONDS else in_unit(line.amount, line.unit)
+    return f"{said}/side" if line.per_side else said
+
+
+def _counts_several(line: Line) -> bool:
+    return line.unit is AmountUnit.REPS and line.amount != 1
+
+
+def _name(line: Line, names: Catalogue) -> str:
+    if line.variant is None:
+        return line.movement
+    _, variant = names.variant(f"{line.movement}/{line.variant}")
+    return variant.names[0] if variant.names else line.movement
+
+
+def _plural(name: str) -> str:
+    """`lunges`, `crunches`, `carries`; a name that ends in another word class stays (`ground to overhead`)."""
+    first, _, tail = name.partition(" to ")
+    first, _, place = first.partition(" on ") if not tail else (name, "", "")
+    if tail or place or first.endswith(("s", "overhead")):
+        return name
+    if first.endswith(("ch", "sh", "x")):
+        return f"{name}es"
+    return f"{name[:-1]}ies" if first.endswith("y") else f"{name}s"
+
+
+def _held(line: Line, names: Catalogue) -> str:
+    if line.implement is None or HELD.search(_name(line, names)):
+        return ""
+    return f"with {line.implement}"
+
+
+def _load(line: Line, unit: MassUnit) -> str:
+    if not line.loads_kg:
+        return ""
+    said, shown = _exact(line.loads_kg, unit)
+    times = f"{line.count} x " if line.count else ""
+    return f"@ {(' / ' if times else '/').join(times + load for load in said)} {shown}"
+
+
+def _exact(loads_kg: tuple[Decimal, ...], unit: MassUnit) -> tuple[list[str], MassUnit]:
+    """Loads in the wanted unit, else in the other, if two decimals tell them exactly; else in kg."""
+    for chosen in (unit, *(other for other in MassUnit if other is not unit)):
+        loads = [from_kg(load, chosen) for load in loads_kg]
+        if all(load == load.quantize(Decimal("0.01")) for load in loads):
+            return [f"{load.normalize():f}" for load in loads], chosen
+    return [f"{load.normalize():f}" for load in loads_kg], MassUnit.KG
+
+
+def _rule(rule: LoadRule) -> str:
+    if rule.percent is not None:
+        return f"@ {rule.percent:g}%"
+    if rule.effort is not None:
+        return f"@ effort {rule.effort:g}"
+    if rule.unbroken is not None:
+        return f"@ {rule.unbroken[0]}-{rule.unbroken[1]} unbroken"
+    return "heavy"
+
+
+def _duration(seconds: float) -> str:
+    if seconds % 60 == 0:
+        return f"{seconds / 60:g} min"
+    return clock(seconds) if seconds > 60 and seconds == round(seconds) else f"{seconds:g} s"
