@@ -1,6 +1,6 @@
 """`bellwether preview SESSION.txt --roster ROSTER.toml`: how a session lands on a group, with no chat."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from pathlib import Path
 from typing import Annotated, Any
 
@@ -19,17 +19,14 @@ from bot.words.versions import (
     withheld_words,
 )
 from core.athletes.values import Profile
+from core.desk.preview import Made, read_text, try_on
+from core.desk.reference import catalogue
 from core.errors import InputError
 from core.measures import MassUnit
-from core.movements.lookup import Catalogue, catalogue
-from core.notation.session import read_session
 from core.notation.values import NotUnderstood, ReadSession
-from core.scaling.group import view_of
 from core.scaling.values import GroupLine, GroupView, Version, VersionBlock, VersionLine, Withheld
-from core.scaling.version import version_for
 
 Outcome = Version | Withheld
-Made = Sequence[tuple[Profile, Outcome]]
 
 COUNTS = (
     ("as_written", "as written"),
@@ -49,11 +46,9 @@ def preview(
     as_json: AsJson = False,
 ) -> None:
     """Show how a session lands on a group: every athlete's version, and the counts."""
-    known = catalogue()
-    read = _read(session, known)
+    read = _read(session)
     assert read.session is not None
-    made = [(one, version_for(read.session, one, known)) for one in read_roster(roster, known)]
-    view = view_of([outcome for _, outcome in made])
+    made, view = try_on(read.session, read_roster(roster, catalogue()))
     if as_json:
         print_json(
             {"session": _session(read), "versions": [_version(*one) for one in made], "group": _group(view)}
@@ -62,13 +57,13 @@ def preview(
         print_text("\n".join(_pages(made, view)))
 
 
-def _read(path: Path, known: Catalogue) -> ReadSession:
+def _read(path: Path) -> ReadSession:
     """The session; raises InputError naming every line that isn't understood."""
     try:
         text = path.read_text(encoding="utf-8")
     except (OSError, UnicodeDecodeError) as error:
         raise InputError(str(path), str(error)) from None
-    read = read_session(text, known)
+    read = read_text(text)
     if read.not_understood:
         first, *others = read.not_understood
         problem = "\n".join([_problem(first), *(f"line {one.line}: {_problem(one)}" for one in others)])

@@ -9,11 +9,10 @@ from typing import Annotated, Any, Literal, Self
 
 from pydantic import Field, ValidationError, model_validator
 
-from core.athletes.limits import limits
 from core.athletes.values import Equipment, Evidence, Profile, Screening, Sex, Space, Today
+from core.desk.reference import Catalogue, limits
 from core.errors import InputError
 from core.measures import MassUnit
-from core.movements.lookup import Catalogue
 from core.values import Value
 
 Kg = Annotated[Decimal, Field(gt=0, le=1000)]

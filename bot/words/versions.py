@@ -4,9 +4,8 @@ Shared by the private chat and the command line; escaping for a platform is the 
 """
 
 from bot.words.text import listed
-from core.athletes.limits import limit, limits
+from core.desk.reference import catalogue, limit, limits
 from core.measures import AmountUnit, MassUnit, in_words
-from core.movements.lookup import catalogue
 from core.movements.values import Variant
 from core.scaling.values import (
     Because,
