@@ -8,6 +8,8 @@ import typer
 from bot.commands.limits import limits
 from bot.commands.movements import movements
 from bot.commands.preview import preview
+from bot.commands.rank import rank
+from bot.commands.reading import read
 from core.errors import InputError, Refusal
 
 # Rich frames would hide the one line that matters: errors are plain text on standard error.
@@ -23,6 +25,8 @@ app = typer.Typer(
 app.command()(preview)
 app.command()(movements)
 app.command()(limits)
+app.command()(rank)
+app.add_typer(read, name="read")
 
 
 @app.callback()

@@ -73,8 +73,8 @@ class _Reader:
 
     def result(self, written: list[Row]) -> ReadSession:
         self._close()
-        if not self.blocks and written and not self.not_understood:
-            self.problem(written[0])
+        if not self.blocks and not self.not_understood:
+            self.problem(written[0] if written else Row(1, "", ()))
         title = " - ".join(row.text.strip(" *_#=~:.-") for row in self.title) or None
         session = Session(title=title, date=self.date, blocks=tuple(self.blocks)) if self.blocks else None
         ordered = sorted(self.not_understood, key=lambda found: (found.line, found.column))

@@ -28,25 +28,25 @@ def rank(format: Format, entries: Iterable[Entry], cap_s: float | None = None) -
     cap_s = cap_s if format in _TIMED else None
     keyed = [(_key(format, number, entry, cap_s), entry) for number, entry in enumerate(entries, 1)]
     keyed.sort(key=lambda pair: pair[0])
+    ranked = [(1 + before, entry) for before, entry in _competition(keyed)]
     places = tuple(
-        Place(rank=1 + before, name=entry.name, score=entry.score, text=_text(entry.score, cap_s))
-        for before, entry in _competition(keyed)
+        Place(rank=place, name=entry.name, score=entry.score, text=_text(entry.score, cap_s))
+        for place, entry in ranked
     )
-    teams = {entry.name: entry.team for _, entry in keyed if entry.team}
-    return Board(format=format, places=places, teams=team_places(places, teams))
+    return Board(format=format, places=places, teams=_team_places(ranked))
 
 
-def team_places(places: Sequence[Place], teams: dict[str, str]) -> tuple[TeamPlace, ...]:
-    """Team totals, most points first. `teams`: name -> team; who has no team earns nobody points."""
-    totals: dict[str, int] = {}
+def _team_places(ranked: Sequence[tuple[int, Entry]]) -> tuple[TeamPlace, ...]:
+    """Team totals, most points first; who has no team earns nobody points."""
+    points: dict[str, int] = {}
     names: dict[str, tuple[str, ...]] = {}
-    for place in places:
-        if team := teams.get(place.name):
-            totals[team] = totals.get(team, 0) + len(places) + 1 - place.rank
-            names[team] = (*names.get(team, ()), place.name)
-    keyed = sorted((((-float(points),), team) for team, points in totals.items()), key=lambda pair: pair[0])
+    for place, entry in ranked:
+        if entry.team:
+            points[entry.team] = points.get(entry.team, 0) + len(ranked) + 1 - place
+            names[entry.team] = (*names.get(entry.team, ()), entry.name)
+    keyed = sorted((((-float(total),), team) for team, total in points.items()), key=lambda pair: pair[0])
     return tuple(
-        TeamPlace(rank=1 + before, team=team, points=totals[team], names=names[team])
+        TeamPlace(rank=1 + before, team=team, points=points[team], names=names[team])
         for before, team in _competition(keyed)
     )
 

@@ -1,11 +1,15 @@
 """A score in words: `7 rounds + 12`, `8:43`, `capped, 120 reps`, `60 kg`."""
 
+from typing import TYPE_CHECKING
+
 from core.measures import MassUnit
 from core.measures import in_words as mass_in_words
-from core.scores.values import Score
+
+if TYPE_CHECKING:
+    from core.scores.values import Score
 
 
-def in_words(score: Score, unit: MassUnit = MassUnit.KG) -> str:
+def in_words(score: "Score", unit: MassUnit = MassUnit.KG) -> str:
     """What was done, as it stands on the scoreboard; loads in `unit`."""
     if score.capped:
         done = _rounds_and_reps(score)
@@ -29,7 +33,7 @@ def clock(seconds: float) -> str:
     return f"{hours}:{minutes:02d}:{tail}" if hours else f"{minutes}:{tail}"
 
 
-def _rounds_and_reps(score: Score) -> str:
+def _rounds_and_reps(score: "Score") -> str:
     if score.rounds is None:
         return "" if score.reps is None else _counted(score.reps, "rep")
     rounds = _counted(score.rounds, "round")

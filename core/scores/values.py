@@ -3,6 +3,8 @@
 from decimal import Decimal
 from enum import StrEnum
 
+from core.measures import MassUnit
+from core.scores.text import in_words
 from core.sessions.values import Format
 from core.values import Value
 
@@ -41,6 +43,10 @@ class Score(Value):
     note: str | None = None
     pain: str | None = None
     ranked: bool = True
+
+    def in_words(self, unit: MassUnit = MassUnit.KG) -> str:
+        """`7 rounds + 12`, `8:43`, `capped, 120 reps`, `60 kg`."""
+        return in_words(self, unit)
 
 
 class ReadScore(Value):

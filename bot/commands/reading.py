@@ -1,0 +1,126 @@
+"""`bellwether read session` and `bellwether read score`: what the bot understands of typed words."""
+
+import sys
+from collections.abc import Iterator
+from pathlib import Path
+from typing import Annotated, Any
+
+import typer
+
+from bot.commands.console import AsJson, print_json, print_text
+from core.desk.trial import score_in, session_in, session_in_words
+from core.errors import InputError
+from core.notation.values import Corrected, NotUnderstood, ReadSession
+from core.scores.values import ReadScore
+from core.sessions.values import Block, Line
+
+read = typer.Typer(help="Read typed words the way the bot does.", no_args_is_help=True)
+
+LONGEST_FILE = 1_000_000
+
+
+@read.command("session")
+def read_session(
+    file: Annotated[
+        str, typer.Argument(metavar="FILE|-", help="The session as the coach wrote it; - is standard input.")
+    ],
+    as_json: AsJson = False,
+) -> None:
+    """Read a session, and name what isn't understood at its place."""
+    found = session_in(text_of(file))
+    if as_json:
+        print_json(session_document(found))
+    else:
+        print_text("\n".join(_session_lines(found)))
+
+
+# A score may begin with a dash (`- 7+12`): typer would take it for an option.
+@read.command("score", context_settings={"ignore_unknown_options": True})
+def read_score(
+    text: Annotated[str, typer.Argument(metavar="TEXT", help="What the athlete says.")],
+    session: Annotated[str, typer.Option("--for", metavar="SESSION.txt", help="The session it is for.")],
+    block: Annotated[int | None, typer.Option(metavar="N", help="Which block, from 1.")] = None,
+    as_json: AsJson = False,
+) -> None:
+    """Read a score in an athlete's words; if it isn't sure, print the question to ask."""
+    found = score_in(text, text_of(session), block)
+    if as_json:
+        print_json(score_document(found))
+    else:
+        print_text(_score_line(found))
+
+
+def text_of(file: str) -> str:
+    """The text of a file, or of standard input for `-`. Raises InputError."""
+    try:
+        data = sys.stdin.buffer.read(LONGEST_FILE) if file == "-" else Path(file).read_bytes()[:LONGEST_FILE]
+        return data.decode("utf-8-sig")
+    except OSError as error:
+        raise InputError(file, error.strerror or "can't be read") from None
+    except UnicodeDecodeError as error:
+        line = error.object[: error.start].count(b"\n") + 1
+        raise InputError(f"line {line}", "this is not UTF-8 text") from None
+
+
+def session_document(found: ReadSession) -> dict[str, Any]:
+    """The JSON form of a session that was read; without a session, its fields are empty."""
+    session = found.session
+    return {
+        "title": session.title if session else None,
+        "date": session.date if session else None,
+        "blocks": [_block(block) for block in session.blocks] if session else [],
+        "corrected": [one.model_dump() for one in found.corrected],
+        "not_understood": [one.model_dump() for one in found.not_understood],
+    }
+
+
+def _block(block: Block) -> dict[str, Any]:
+    lines = {name: [_line(line) for line in getattr(block, name)] for name in ("buy_in", "cash_out", "lines")}
+    return block.model_dump() | lines
+
+
+def _line(line: Line) -> dict[str, Any]:
+    rule = line.load_rule.model_dump(exclude_none=True) if line.load_rule else None
+    return line.model_dump() | {"load_rule": rule}
+
+
+def score_document(found: ReadScore) -> dict[str, Any]:
+    """The JSON form of a score that was read."""
+    empty = dict.fromkeys(("value", "unit", "rounds", "reps", "seconds", "load_kg"))
+    score = (
+        found.score.model_dump()
+        if found.score
+        else empty | {"capped": False, "scaled": False, "note": None, "pain": None}
+    )
+    return score | {"block": found.block + 1, "sure": found.sure, "ask": found.ask, "doubt": found.doubt}
+
+
+def _session_lines(found: ReadSession) -> Iterator[str]:
+    if found.session:
+        yield session_in_words(found.session)
+    for corrected in found.corrected:
+        yield _corrected(corrected)
+    for problem in found.not_understood:
+        yield _problem(problem)
+
+
+def _corrected(one: Corrected) -> str:
+    return f"line {one.line}: read {one.text!r} as {one.read_as}"
+
+
+def _problem(one: NotUnderstood) -> str:
+    guess = f" (did you mean {one.guess}?)" if one.guess else ""
+    return f"line {one.line}, column {one.column}: not understood: {one.text}{guess}"
+
+
+def _score_line(found: ReadScore) -> str:
+    if found.ask or found.score is None:
+        return found.ask or ""
+    score = found.score
+    remarks = (
+        score.in_words(),
+        "scaled" if score.scaled else "as written",
+        f"pain: {score.pain}" if score.pain else "",
+        f"note: {score.note}" if score.note else "",
+    )
+    return "; ".join(remark for remark in remarks if remark)

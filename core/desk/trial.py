@@ -1,0 +1,40 @@
+"""Read and rank with nothing stored: what the command line does, and the checks from outside."""
+
+from collections.abc import Iterable
+
+from core.errors import InputError
+from core.measures import MassUnit
+from core.movements.lookup import catalogue
+from core.notation.scores import read_score
+from core.notation.session import read_session
+from core.notation.values import ReadSession
+from core.notation.writing import write_session
+from core.scores.ranking import rank
+from core.scores.values import Board, Entry, ReadScore
+from core.sessions.values import Format, Session
+
+
+def session_in(text: str, unit: MassUnit = MassUnit.KG) -> ReadSession:
+    """The session in a coach's text, and what in it is not understood."""
+    return read_session(text, catalogue(), unit)
+
+
+def session_in_words(session: Session, unit: MassUnit = MassUnit.KG) -> str:
+    """The session as a coach writes it on a board."""
+    return write_session(session, unit)
+
+
+def score_in(text: str, session_text: str, block: int | None = None) -> ReadScore:
+    """The score in an athlete's words for a written session; `block` counts from 1. Raises InputError."""
+    read = session_in(session_text)
+    if read.session is None:
+        first = read.not_understood[0]
+        raise InputError(f"line {first.line}", f"no session here: {first.text}".rstrip(" :"))
+    if block is not None and not 1 <= block <= len(read.session.blocks):
+        raise InputError(f"block {block}", f"the session has {len(read.session.blocks)}, counted from 1")
+    return read_score(text, read.session, None if block is None else block - 1)
+
+
+def board_of(format_: Format, entries: Iterable[Entry], cap_s: float | None = None) -> Board:
+    """The scoreboard of these scores. Raises InputError naming the entry that can't be ranked."""
+    return rank(format_, entries, cap_s)
