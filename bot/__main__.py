@@ -1,0 +1,5 @@
+"""`python -m bot` is `bellwether`."""
+
+from bot.cli import main
+
+main()

@@ -1,0 +1,64 @@
+"""Buttons that carry their whole meaning: a command packed into the platform's 64 bytes, and back.
+
+`code:field:field`, fields in the order of the command's class; an empty field is None. The codes are written
+in messages people keep for years: never reuse one.
+"""
+
+from typing import Final
+
+from pydantic import ValidationError
+from telegram.constants import InlineKeyboardButtonLimit
+
+from core.desk import commands as c
+from core.desk.commands import Command
+from core.desk.errors import StalePress
+from core.errors import Defect
+
+CODES: Final[dict[str, type[Command]]] = {
+    "gc": c.GiveConsent,
+    "dc": c.DeclineConsent,
+    "as": c.AnswerScreening,
+    "cl": c.SayCleared,
+    "sz": c.SetZone,
+    "su": c.SetUnits,
+    "md": c.MoveDraft,
+    "ps": c.PostSession,
+    "pl": c.PostLater,
+    "ds": c.DiscardSession,
+    "mv": c.MyVersion,
+    "on": c.OwnNothing,
+    "nl": c.NoLimits,
+    "sb": c.SkipBodyMass,
+    "cp": c.ChoosePair,
+    "ta": c.TellAbility,
+    "sh": c.ShowHow,
+    "bo": c.SeeBoard,
+    "cs": c.ConfirmScore,
+    "fs": c.FixScore,
+    "ts": c.TakeScoreBack,
+    "ca": c.ChangeAnswer,
+}
+_CODE_OF = {kind: code for code, kind in CODES.items()}
+_LIMIT = InlineKeyboardButtonLimit.MAX_CALLBACK_DATA
+
+
+def pack(command: Command) -> str:
+    """Callback data of a command, at most 64 bytes; a Defect if it doesn't fit."""
+    fields = ["" if value is None else str(value) for _, value in command]
+    data = ":".join([_CODE_OF[type(command)], *fields])
+    if len(data.encode()) > _LIMIT:
+        raise Defect(f"{data} is longer than {_LIMIT} bytes")
+    return data
+
+
+def unpack(data: str) -> Command:
+    """The command of callback data; what can't be read is a stale press, never a crash."""
+    code, *fields = data.split(":")
+    kind = CODES.get(code)
+    if kind is None or len(fields) != len(kind.model_fields):
+        raise StalePress
+    names = list(kind.model_fields)
+    try:
+        return kind.model_validate({name: value or None for name, value in zip(names, fields, strict=True)})
+    except ValidationError:
+        raise StalePress from None

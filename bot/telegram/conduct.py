@@ -1,0 +1,20 @@
+"""What Bellwether does with what happens."""
+
+from telegram import Bot
+
+from bot.conduct import Conduct
+from bot.delivery.bells import Bells
+from bot.delivery.clock import Clock
+from bot.telegram.dispatch import COMMANDS, Dispatch
+from bot.telegram.dues import DueDesk
+from bot.telegram.letters import Writer
+from core.store.unit import Store
+
+
+def make_conduct(bot: Bot, store: Store, clock: Clock, bells: Bells) -> Conduct:
+    """Make it for a bot that knows its own name."""
+    writer = Writer(bot.username)
+    dispatch = Dispatch(store, clock, bot, bells, writer)
+    desk = DueDesk(store, clock, bells, writer)
+    commands = [{"command": name, "description": about} for name, (_, about) in COMMANDS.items()]
+    return Conduct(dispatch.handle, dispatch.parked, desk.carry_out, [{"commands": commands}])

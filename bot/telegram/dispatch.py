@@ -1,0 +1,179 @@
+"""One update in, one transaction, letters out: who does what is one table."""
+
+import re
+from collections.abc import Awaitable, Callable, Mapping
+from dataclasses import dataclass
+from typing import Any, Final
+
+from telegram import Bot
+
+from bot.delivery.bells import Bells
+from bot.delivery.clock import Clock
+from bot.telegram.buttons import unpack
+from bot.telegram.heard import Heard, hear
+from bot.telegram.letters import Cause, Writer, press_answered
+from bot.telegram.standing import Standings
+from core.desk import answers, groups, joining, scores, sessions, talking, versions
+from core.desk import commands as c
+from core.desk.commands import Command
+from core.desk.outcome import Outcome
+from core.desk.says.common import Lost, Refused
+from core.desk.visit import Standing, Visit
+from core.errors import Refusal
+from core.store.records import InboxItem
+from core.store.unit import Store, Unit
+
+UseCase = Callable[[Visit, Any], Awaitable[Outcome]]
+
+USE_CASES: Final[Mapping[type[Command], UseCase]] = {
+    c.OpenGroup: groups.open_group,
+    c.LeaveGroup: groups.leave_group,
+    c.MoveGroup: groups.move_group,
+    c.Reach: talking.reach,
+    c.TalkInGroup: talking.talk_in_group,
+    c.SetZone: groups.set_zone,
+    c.SetUnits: groups.set_units,
+    c.JoinGroup: joining.join_group,
+    c.GiveConsent: joining.give_consent,
+    c.DeclineConsent: joining.decline_consent,
+    c.AnswerScreening: joining.answer_screening,
+    c.SayCleared: joining.say_cleared,
+    c.MoveDraft: sessions.move_draft,
+    c.PostSession: sessions.post_session,
+    c.PostLater: sessions.post_later,
+    c.DiscardSession: sessions.discard_session,
+    c.MyVersion: versions.my_version,
+    c.ShowHow: versions.show_how,
+    c.OwnNothing: answers.own_nothing,
+    c.NoLimits: answers.no_limits,
+    c.SkipBodyMass: answers.skip_body_mass,
+    c.ChoosePair: answers.choose_pair,
+    c.TellAbility: answers.tell_ability,
+    c.ChangeAnswer: answers.change_answer,
+    c.SeeBoard: scores.see_board,
+    c.ConfirmScore: scores.confirm_score,
+    c.FixScore: scores.fix_score,
+    c.TakeScoreBack: scores.take_score_back,
+    c.AboutMe: talking.about_me,
+    c.AskHelp: talking.ask_help,
+    c.SendNoText: talking.send_no_text,
+    c.Tell: talking.tell,
+}
+
+# What can be typed after a slash, in the order in which the platform lists it.
+COMMANDS: Final[Mapping[str, tuple[Callable[[], Command], str]]] = {
+    "today": (c.MyVersion, "your version of the newest session"),
+    "board": (c.SeeBoard, "the scoreboard"),
+    "me": (c.AboutMe, "what I know about you, and how to change it"),
+    "help": (c.AskHelp, "what you can send me"),
+}
+
+# What a deep link into the private chat carries: a group to join, or a session to have my version of.
+DOOR: Final = re.compile(r"(?P<kind>[gv])(?P<number>\d{1,15})")
+
+
+@dataclass(frozen=True, slots=True)
+class Dispatch:
+    """Handles updates of the inbox; raises what is a bug, answers what is a refusal."""
+
+    store: Store
+    clock: Clock
+    bot: Bot
+    bells: Bells
+    writer: Writer
+
+    async def handle(self, item: InboxItem) -> None:
+        heard = hear(dict(item.body), self.bot)
+        if heard is None:
+            async with self.store.unit() as uow:
+                await uow.inbox.done(item.id)
+            return
+        try:
+            command = understand(heard)
+            standings = await Standings(self.store, self.bot).touched_by(heard, command)
+            await self._carry_out(item, heard, command, standings)
+        except Refusal as refusal:
+            await self._refuse(item, heard, refusal)
+        self.bells.something_was_done()
+
+    async def _carry_out(
+        self, item: InboxItem, heard: Heard, command: Command, standings: Mapping[int, Standing]
+    ) -> None:
+        async with self.store.unit() as uow:
+            visit = await self._enter(uow, heard, standings)
+            outcome = await USE_CASES[type(command)](visit, command)
+            await self._write(visit, item, heard, outcome)
+
+    async def _refuse(self, item: InboxItem, heard: Heard, refusal: Refusal) -> None:
+        said = Refused(why=type(refusal).__name__)
+        async with self.store.unit() as uow:
+            visit = await self._enter(uow, heard, {})
+            told = Outcome(toast=said) if heard.press else visit.told(said)
+            await self._write(visit, item, heard, told)
+
+    async def parked(self, item: InboxItem) -> None:
+        """Tell somebody that their message could not be handled."""
+        heard = hear(dict(item.body), self.bot)
+        if heard is None or not heard.private:
+            return
+        async with self.store.unit() as uow:
+            visit = await self._enter(uow, heard, {})
+            cause = Cause(f"parked:{item.update_id}", heard.language)
+            await self.writer.write(uow, visit.now, cause, visit.told(Lost()))
+        self.bells.something_was_done()
+
+    async def _enter(self, uow: Unit, heard: Heard, standings: Mapping[int, Standing]) -> Visit:
+        now = self.clock.now()
+        person = await uow.people.meet(heard.user_id, heard.name, heard.language, now)
+        if heard.private:
+            chat = await uow.chats.private_chat(person.id, heard.address)
+        else:
+            chat = await uow.chats.group_chat(heard.address)
+        if not chat.reachable and heard.present is not False:
+            await uow.chats.mark_reachable(chat.id, yes=True, now=now)
+        return Visit(uow, now, person, chat.id, standings)
+
+    async def _write(self, visit: Visit, item: InboxItem, heard: Heard, outcome: Outcome) -> None:
+        cause = Cause(f"update:{item.update_id}", heard.language, heard.press)
+        answered = press_answered(cause, visit.now, visit.chat, outcome)
+        await visit.uow.outbox.add(answered, visit.now)
+        await self.writer.write(visit.uow, visit.now, cause, outcome)
+        await visit.uow.inbox.done(item.id)
+
+
+def understand(heard: Heard) -> Command:
+    """What the person wants, as a command."""
+    if heard.press is not None:
+        return unpack(heard.press.data)
+    if heard.present is not None:
+        return in_or_out(heard)
+    if heard.moved_to is not None:
+        return c.MoveGroup(old=heard.address, new=heard.moved_to)
+    if heard.private:
+        return said_in_private(heard)
+    return c.TalkInGroup(title=heard.title, command=heard.command, text=heard.text, reply_to=heard.reply_to)
+
+
+def said_in_private(heard: Heard) -> Command:
+    if not heard.text or not heard.text.strip():
+        return c.SendNoText()
+    if heard.command is not None:
+        return typed_command(heard)
+    return c.Tell(text=heard.text, reply_to=heard.reply_to)
+
+
+def in_or_out(heard: Heard) -> Command:
+    """The bot was added, removed, blocked or unblocked."""
+    if heard.private:
+        return c.Reach(yes=bool(heard.present))
+    return c.OpenGroup(title=heard.title) if heard.present else c.LeaveGroup()
+
+
+def typed_command(heard: Heard) -> Command:
+    """`/start` with where it leads to, or one of COMMANDS; anything else asks for help."""
+    door = DOOR.fullmatch(heard.argument)
+    if heard.command == "start" and door:
+        number = int(door["number"])
+        return c.JoinGroup(group=number) if door["kind"] == "g" else c.MyVersion(session=number)
+    make, _ = COMMANDS.get(heard.command or "", COMMANDS["help"])
+    return make()

@@ -1,0 +1,36 @@
+"""What to do when something is due: worded then, from references."""
+
+from collections.abc import Awaitable, Callable, Mapping
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Any, Final
+
+from bot.delivery.bells import Bells
+from bot.delivery.clock import Clock
+from bot.telegram.letters import Cause, Writer
+from core.desk.outcome import Outcome
+from core.desk.sessions import post_due
+from core.store.records import Due
+from core.store.unit import Store, Unit
+
+DueCase = Callable[[Unit, datetime, Mapping[str, Any]], Awaitable[Outcome]]
+
+DUE_CASES: Final[Mapping[str, DueCase]] = {"post": post_due}
+
+
+@dataclass(frozen=True, slots=True)
+class DueDesk:
+    """Carries out due rows, each once, in one transaction."""
+
+    store: Store
+    clock: Clock
+    bells: Bells
+    writer: Writer
+
+    async def carry_out(self, due: Due) -> None:
+        now = self.clock.now()
+        async with self.store.unit() as uow:
+            outcome = await DUE_CASES[due.kind](uow, now, due.refs)
+            await self.writer.write(uow, now, Cause(f"due:{due.id}"), outcome)
+            await uow.dues.done(due.id, now)
+        self.bells.something_was_done()

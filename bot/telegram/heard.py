@@ -1,0 +1,128 @@
+"""What came in, read from the platform's raw update into one frozen value. Reads the library's types."""
+
+from dataclasses import dataclass
+from typing import Any
+
+from telegram import Bot, CallbackQuery, ChatMemberUpdated, Message, Update, User
+from telegram import Chat as PlatformChat
+from telegram.constants import ChatMemberStatus, ChatType
+
+_PRESENT = {ChatMemberStatus.MEMBER, ChatMemberStatus.ADMINISTRATOR, ChatMemberStatus.OWNER}
+
+
+@dataclass(frozen=True, slots=True)
+class Press:
+    """A pressed button: its data, and the message it stands under as it was."""
+
+    query_id: str
+    data: str
+    message_id: int | None = None
+    html: str | None = None
+    label: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Heard:
+    """Who said what where. Exactly one of text, press, present and moved_to is set, or none: no words at all.
+
+    `present`: whether the bot itself is (still) in the chat. `reply_to`: id of the message replied to.
+    """
+
+    user_id: int
+    name: str
+    language: str
+    address: int
+    private: bool
+    title: str
+    text: str | None = None
+    reply_to: int | None = None
+    press: Press | None = None
+    present: bool | None = None
+    moved_to: int | None = None
+
+    @property
+    def command(self) -> str | None:
+        """`/today@some_bot` -> `today`."""
+        if not self.text or not self.text.startswith("/"):
+            return None
+        return self.text.split(maxsplit=1)[0][1:].partition("@")[0].lower()
+
+    @property
+    def argument(self) -> str:
+        """What follows the command."""
+        return (self.text or "").partition(" ")[2].strip()
+
+
+def hear(body: dict[str, Any], bot: Bot) -> Heard | None:
+    """Read a raw update; None where there is nothing to answer."""
+    update = Update.de_json(body, bot)
+    if update.callback_query:
+        return _pressed(update.callback_query)
+    if update.my_chat_member:
+        return _membership(update.my_chat_member)
+    if update.message:
+        return _said(update.message)
+    return None
+
+
+def _said(message: Message) -> Heard | None:
+    if message.from_user is None:
+        return None
+    if message.migrate_to_chat_id:
+        return _from(message.from_user, message.chat, moved_to=message.migrate_to_chat_id)
+    if message.from_user.is_bot or _is_service(message):
+        return None
+    reply = message.reply_to_message
+    return _from(
+        message.from_user,
+        message.chat,
+        text=message.text if message.text is not None else message.caption,
+        reply_to=reply.message_id if reply else None,
+    )
+
+
+def _is_service(message: Message) -> bool:
+    return bool(
+        message.new_chat_members
+        or message.left_chat_member
+        or message.migrate_from_chat_id
+        or message.group_chat_created
+        or message.supergroup_chat_created
+        or message.pinned_message
+        or message.new_chat_title
+    )
+
+
+def _pressed(query: CallbackQuery) -> Heard:
+    message = query.message
+    data = query.data or ""
+    if message is None:
+        alone = PlatformChat(query.from_user.id, ChatType.PRIVATE)
+        return _from(query.from_user, alone, press=Press(query.id, data))
+    if not isinstance(message, Message):
+        return _from(query.from_user, message.chat, press=Press(query.id, data))
+    press = Press(query.id, data, message.message_id, message.text_html, _label_of(message, data))
+    return _from(query.from_user, message.chat, press=press)
+
+
+def _label_of(message: Message, data: str) -> str | None:
+    keyboard = message.reply_markup.inline_keyboard if message.reply_markup else ()
+    return next((key.text for row in keyboard for key in row if key.callback_data == data), None)
+
+
+def _membership(change: ChatMemberUpdated) -> Heard:
+    status = change.new_chat_member.status
+    present = status in _PRESENT or bool(getattr(change.new_chat_member, "is_member", False))
+    return _from(change.from_user, change.chat, present=present)
+
+
+def _from(user: User, chat: PlatformChat, **heard: Any) -> Heard:
+    return Heard(
+        user_id=user.id,
+        name=user.full_name,
+        language=user.language_code or "en",
+        address=chat.id,
+        private=chat.type == ChatType.PRIVATE,
+        title=chat.title or user.full_name,
+        **heard,
+    )

@@ -1,0 +1,149 @@
+"""What is to be said becomes letters in the outbox: worded, split, keyed, in the transaction of its cause."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from typing import Any
+
+from bot.telegram.buttons import pack
+from bot.telegram.heard import Press
+from bot.telegram.split import shorten, split
+from bot.words import en  # noqa: F401 - registers the wordings
+from bot.words.text import escape
+from bot.words.wording import FALLBACK, Button, DoorButton, Row, Worded, word
+from core.desk.outcome import Outcome, Say
+from core.store.records import ChatKind, NewLetter, Purpose
+from core.store.unit import Unit
+
+# The platform forgets a press within seconds; an answer that late helps nobody.
+TAP_LASTS = timedelta(seconds=30)
+
+Keyboard = list[list[dict[str, str]]]
+
+
+@dataclass(frozen=True, slots=True)
+class Cause:
+    """Why letters are written: `key` makes those unique that have no key of their own."""
+
+    key: str
+    language: str = "en"
+    press: Press | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Writer:
+    """Writes for one bot; `username` makes the links into its private chat."""
+
+    username: str
+
+    async def write(self, uow: Unit, now: datetime, cause: Cause, outcome: Outcome) -> None:
+        """Put everything of `outcome` into the outbox and the due rows."""
+        letters: list[NewLetter] = []
+        for number, say in enumerate(outcome.says):
+            letters += await self._letters(uow, now, cause, say, f"{cause.key}:{number}")
+        await uow.outbox.add(letters, now)
+        for wish in outcome.due:
+            await uow.dues.add(wish.key, wish.kind, wish.at, wish.refs)
+
+    async def _letters(
+        self, uow: Unit, now: datetime, cause: Cause, say: Say, key: str
+    ) -> Sequence[NewLetter]:
+        chat = await uow.chats.get(say.to)
+        private = chat is not None and chat.kind is ChatKind.PRIVATE
+        worded = word(say.what, cause.language if private else FALLBACK)
+        original = await uow.outbox.by_key(say.edits) if say.edits else None
+        draft = _Draft(say, now + say.expires_after if say.expires_after else None)
+        if original is not None:
+            return [draft.edit(key, message(shorten(worded.html), self._keyboard(worded)), original.id)]
+        last_key = say.edits or say.key or key
+        parts = [shorten(worded.html)] if say.edits else split(worded.html)
+        payloads = [message(text, None) for text in parts[:-1]]
+        payloads.append(message(parts[-1], self._keyboard(worded)))
+        keys = [f"{last_key}.{number}" for number in range(len(parts) - 1)] + [last_key]
+        return [draft.send(key, payload) for key, payload in zip(keys, payloads, strict=True)]
+
+    def _keyboard(self, worded: Worded) -> Keyboard | None:
+        return [self._row(row) for row in worded.rows] or None
+
+    def _row(self, row: Row) -> list[dict[str, str]]:
+        return [self._button(button) for button in row]
+
+    def _button(self, button: Button | DoorButton) -> dict[str, str]:
+        if isinstance(button, Button):
+            return {"text": button.label, "callback_data": pack(button.does)}
+        return {"text": button.label, "url": f"https://t.me/{self.username}?start={button.payload}"}
+
+
+@dataclass(frozen=True, slots=True)
+class _Draft:
+    """What all letters of one say share."""
+
+    say: Say
+    expires_at: datetime | None
+
+    def send(self, key: str, payload: dict[str, Any]) -> NewLetter:
+        return self._letter(key, "send_message", payload)
+
+    def edit(self, key: str, payload: dict[str, Any], original: int) -> NewLetter:
+        return self._letter(key, "edit_message_text", payload, original)
+
+    def _letter(
+        self, key: str, method: str, payload: dict[str, Any], original: int | None = None
+    ) -> NewLetter:
+        return NewLetter(
+            chat_id=self.say.to,
+            purpose=self.say.purpose,
+            method=method,
+            payload=payload,
+            key=key,
+            subject=self.say.subject,
+            edits_id=original,
+            expires_at=self.expires_at,
+            refs=self.say.refs,
+        )
+
+
+def press_answered(cause: Cause, now: datetime, chat: int, outcome: Outcome) -> list[NewLetter]:
+    """Stop the pressed button's spinner; where the message is settled, write the choice under it."""
+    press = cause.press
+    if press is None:
+        return []
+    letters = [_tap(cause, press, now, chat, outcome)]
+    if outcome.settles and press.message_id is not None and press.html is not None:
+        letters.append(_settled(cause, press, chat))
+    return letters
+
+
+def message(text: str, keyboard: Keyboard | None) -> dict[str, Any]:
+    """Parameters of a text message; no link in it grows a picture."""
+    payload: dict[str, Any] = {
+        "text": text,
+        "parse_mode": "HTML",
+        "link_preview_options": {"is_disabled": True},
+    }
+    return payload if keyboard is None else payload | {"reply_markup": {"inline_keyboard": keyboard}}
+
+
+def _tap(cause: Cause, press: Press, now: datetime, chat: int, outcome: Outcome) -> NewLetter:
+    payload = {"callback_query_id": press.query_id}
+    if outcome.toast is not None:
+        payload["text"] = word(outcome.toast, cause.language).html
+    return NewLetter(
+        chat_id=chat,
+        purpose=Purpose.TAP,
+        method="answer_callback_query",
+        payload=payload,
+        key=f"{cause.key}:tap",
+        expires_at=now + TAP_LASTS,
+    )
+
+
+def _settled(cause: Cause, press: Press, chat: int) -> NewLetter:
+    chosen = f"\n\n→ {escape(press.label)}" if press.label else ""
+    return NewLetter(
+        chat_id=chat,
+        purpose=Purpose.ANSWER,
+        method="edit_message_text",
+        payload=message(shorten(f"{press.html}{chosen}"), None) | {"message_id": press.message_id},
+        key=f"{cause.key}:settled",
+    )

@@ -1,0 +1,1 @@
+"""All words of the bot: one file per feature and language."""

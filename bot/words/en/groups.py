@@ -1,0 +1,71 @@
+"""Words for setting a group up."""
+
+from bot.words.text import fill
+from bot.words.wording import Button, DoorButton, Worded, wording
+from core.desk.commands import SetUnits, SetZone
+from core.desk.says.groups import AskUnits, AskZone, CoachReady, GroupGreeting, TalkInPrivate
+from core.measures import MassUnit
+
+# A spread of places to tap; every other zone can be typed.
+NEAR = ("Europe/London", "Europe/Berlin", "America/New_York", "America/Los_Angeles")
+
+
+@wording("en", GroupGreeting)
+def greeting(said: GroupGreeting) -> Worded:
+    text = fill(
+        "Hello <b>{title}</b>! I help your coach give each of you your own version of every session, "
+        "with what you have at home and what your body allows, and I keep the scoreboard.\n\n"
+        "Tap below and we'll talk in private. Coach: you too, that's where you set me up.",
+        title=said.title,
+    )
+    return Worded(text, ((DoorButton("Start with me", f"g{said.group}"),),))
+
+
+@wording("en", TalkInPrivate)
+def talk_in_private(said: TalkInPrivate) -> Worded:
+    return Worded("Let's do that in private.", ((DoorButton("Talk to me", f"g{said.group}"),),))
+
+
+@wording("en", AskZone)
+def ask_zone(said: AskZone) -> Worded:
+    zones = said.guesses or NEAR
+    rows = tuple((Button(city(zone), SetZone(group=said.group, zone=zone)),) for zone in zones)
+    if said.unread is None:
+        text = fill(
+            "You coach <b>{title}</b>. Which clock does the group go by?\nTap one, or type a city near you.",
+            title=said.title,
+        )
+    elif said.guesses:
+        text = fill("Which one do you mean by “{typed}”?", typed=said.unread)
+    else:
+        text = fill("I don't know “{typed}”. Try a big city near you, like Lisbon.", typed=said.unread)
+    return Worded(text, rows)
+
+
+def city(zone: str) -> str:
+    """`America/New_York` -> `New York (America)`."""
+    area, _, place = zone.partition("/")
+    return f"{place.replace('_', ' ')} ({area})" if place else area
+
+
+@wording("en", AskUnits)
+def ask_units(said: AskUnits) -> Worded:
+    row = (
+        Button("Kilograms", SetUnits(group=said.group, units=MassUnit.KG)),
+        Button("Pounds", SetUnits(group=said.group, units=MassUnit.LB)),
+    )
+    return Worded(fill("{zone} it is. Do you write loads in kg or lb?", zone=city(said.zone)), (row,))
+
+
+@wording("en", CoachReady)
+def coach_ready(said: CoachReady) -> Worded:
+    text = fill(
+        "All set: <b>{title}</b>, {zone}, loads in {units}.\n\n"
+        "Send me today's session right here, the way you'd write it on a board. For example:\n\n"
+        "<code>AMRAP 12\n10 push-ups\n12 goblet squats @ 16/12 kg\n200 m run</code>\n\n"
+        "I'll read it back and show you how it lands on your people before anything is posted.",
+        title=said.title,
+        zone=city(said.zone),
+        units=said.units,
+    )
+    return Worded(text)

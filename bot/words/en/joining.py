@@ -1,0 +1,114 @@
+"""Words for the way in: consent, screening, welcome."""
+
+from bot.words.text import fill
+from bot.words.wording import Button, Row, Worded, wording
+from core.athletes.values import Branch, ScreeningQuestion
+from core.desk.commands import AnswerScreening, DeclineConsent, GiveConsent, SayCleared
+from core.desk.says.joining import AskConsent, AskScreening, ConsentDeclined, NotCleared, ScreeningDone
+
+STOP_SIGNS = (
+    "Stop at once with chest pain or pressure, unusual breathlessness, feeling faint or confused, or cold, "
+    "clammy skin. Sit down and call your local emergency number. Nobody watches this chat."
+)
+
+
+@wording("en", AskConsent)
+def ask_consent(said: AskConsent) -> Worded:
+    text = fill(
+        "Hello {name}! I make each session of <b>{title}</b> fit you.\n\n"
+        "For that I keep what you tell me about your equipment, your ability and what your body needs to avoid. "
+        "The last is health data, so I ask first. Nobody in the group sees it, and your coach only sees the "
+        "version that comes out of it. Your name and your scores do show on the group's scoreboard.\n\n"
+        "I'm a helper, no doctor. May I keep these notes?",
+        name=said.name,
+        title=said.title,
+    )
+    yes = Button("Yes, keep them", GiveConsent(group=said.group))
+    no = Button("No", DeclineConsent(group=said.group))
+    return Worded(text, ((yes, no),))
+
+
+@wording("en", ConsentDeclined)
+def consent_declined(said: ConsentDeclined) -> Worded:
+    return Worded(
+        "That's fine: I keep nothing, and you can train from the session in the group as it is. "
+        "If you change your mind, tap below.",
+        ((Button("Yes, keep my notes", GiveConsent(group=said.group)),),),
+    )
+
+
+QUESTIONS = {
+    ScreeningQuestion.ADULT: "A few safety questions first, they take a moment.\n\nAre you 18 or older?",
+    ScreeningQuestion.SYMPTOMS: (
+        "Have you lately had any of these: pain or pressure in the chest, unusual breathlessness, dizziness or "
+        "fainting, a racing or uneven heartbeat, swollen ankles, or pain in the calves when walking?"
+    ),
+    ScreeningQuestion.KNOWN_DISEASE: (
+        "Has a doctor ever told you that you have a disease of the heart or blood vessels, diabetes, or a "
+        "disease of the kidneys?"
+    ),
+    ScreeningQuestion.ACTIVE: (
+        "Over the last three months, have you been moving for half an hour or so, at least at a brisk walk, on "
+        "three days a week or more?"
+    ),
+}
+
+
+@wording("en", AskScreening)
+def ask_screening(said: AskScreening) -> Worded:
+    return Worded(QUESTIONS[said.question], (yes_or_no(said),))
+
+
+def yes_or_no(said: AskScreening) -> Row:
+    yes = AnswerScreening(group=said.group, answers=said.answers + "y")
+    no = AnswerScreening(group=said.group, answers=said.answers + "n")
+    return (Button("Yes", yes), Button("No", no))
+
+
+RESULTS = {
+    Branch.NOT_ADULT: "I can only work with adults. Please talk with your coach about training in person.",
+    Branch.SYMPTOMS: (
+        "Thank you for telling me. Please see a doctor about that before you train. I won't give you a session "
+        "until you've been cleared. If it is happening right now, call your local emergency number."
+    ),
+    Branch.DISEASE_INACTIVE: (
+        "Thank you. Please ask your doctor before you start training. As soon as you've been cleared, tell me "
+        "here and we'll begin gently."
+    ),
+    Branch.DISEASE_ACTIVE: (
+        "Thank you. You can go on at a moderate effort, about what lets you still talk in short sentences. "
+        "I'll keep your versions there, and they carry no rank. Ask your doctor before you do more."
+    ),
+    Branch.HEALTHY_INACTIVE: (
+        "Thank you. We'll start light to moderate and build from there: finishing fresh is the aim, so your first "
+        "versions carry no rank."
+    ),
+    Branch.HEALTHY_ACTIVE: "Thank you, you're good to go.",
+    Branch.CLEARED: (
+        "Good to hear. We'll start again lighter than before, and without a rank for now. Do what your doctor "
+        "told you, that comes before anything I say."
+    ),
+}
+
+
+@wording("en", ScreeningDone)
+def screening_done(said: ScreeningDone) -> Worded:
+    text = RESULTS[said.branch]
+    if said.branch is Branch.NOT_ADULT:
+        return Worded(text)
+    if said.branch in {Branch.SYMPTOMS, Branch.DISEASE_INACTIVE}:
+        return Worded(text, cleared(said.group))
+    return Worded(f"{text}\n\n{STOP_SIGNS}")
+
+
+@wording("en", NotCleared)
+def not_cleared(said: NotCleared) -> Worded:
+    return Worded(
+        "You told me something that a doctor should look at first, so there's no session for you yet. "
+        "Have you been cleared since?",
+        cleared(said.group),
+    )
+
+
+def cleared(group: int) -> tuple[Row, ...]:
+    return ((Button("My doctor has cleared me", SayCleared(group=group)),),)

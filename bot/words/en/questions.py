@@ -1,0 +1,167 @@
+"""Words for what is asked of an athlete, what was understood, and what is known."""
+
+from decimal import Decimal
+
+from bot.words.text import escape, fill, listed
+from bot.words.wording import Button, Row, Worded, wording
+from core.athletes.values import Equipment
+from core.desk.commands import (
+    ChangeAnswer,
+    ChoosePair,
+    NoLimits,
+    OwnNothing,
+    SkipBodyMass,
+    TellAbility,
+)
+from core.desk.reference import catalogue, limit
+from core.desk.says.versions import AnswerKept, AskAbout, Me, Understood
+from core.measures import MassUnit, in_words
+from core.scaling.values import Ask, Question
+
+# A spread to tap from; any number can be typed.
+GUESSES = ((0, "None yet"), (3, "About 3"), (8, "About 8"), (15, "About 15"), (25, "25 or more"))
+
+
+@wording("en", AskAbout)
+def ask_about(said: AskAbout) -> Worded:
+    text = question_text(said)
+    before = said.understood and understood(said.understood)
+    return Worded(f"{before}\n\n{text}" if before else text, answers(said))
+
+
+def question_text(said: AskAbout) -> str:
+    example = "a 20 lb dumbbell and a chair" if said.units is MassUnit.LB else "a 10 kg dumbbell and a chair"
+    mass = "137" if said.units is MassUnit.LB else "62"
+    texts = {
+        Ask.EQUIPMENT: f"What do you have to train with? Tell me in your own words, like <i>{example}</i>.",
+        Ask.LIMITS: (
+            "Is there anything your body needs to spare? Like <i>sore left wrist</i>, <i>no jumping</i> or "
+            "<i>pregnant</i>."
+        ),
+        Ask.BODY_MASS: (
+            f"What do you weigh, in {said.units}? Just the number, like <i>{mass}</i>. It helps me judge "
+            "push-ups and the like. Nobody else sees it, and you may skip it."
+        ),
+        Ask.PAIR: "Your coach often writes two loads, like 16/12. Which one is meant for you?",
+        Ask.ABILITY: ability_text(said.question, said.units),
+    }
+    return texts[said.question.ask]
+
+
+def ability_text(question: Question, units: MassUnit) -> str:
+    load = f" with {in_words(question.load_kg, units)}" if question.load_kg is not None else ""
+    return fill(
+        "How many {movement} can you do in a row when you're fresh{load}? A guess will do: tap one, or type a "
+        "number.",
+        movement=plural(question),
+        load=load,
+    )
+
+
+def plural(question: Question) -> str:
+    return f"{question.movement}s" if question.movement else "repetitions"
+
+
+def answers(said: AskAbout) -> tuple[Row, ...]:
+    session, question = said.session, said.question
+    match question.ask:
+        case Ask.EQUIPMENT:
+            return ((Button("Nothing, just me", OwnNothing(session=session)),),)
+        case Ask.LIMITS:
+            return ((Button("No, all fine", NoLimits(session=session)),),)
+        case Ask.BODY_MASS:
+            return ((Button("Skip", SkipBodyMass(session=session)),),)
+        case Ask.PAIR:
+            first = Button("The first (heavier)", ChoosePair(session=session, pair=1))
+            return ((first, Button("The second (lighter)", ChoosePair(session=session, pair=2))),)
+        case Ask.ABILITY:
+            return ability_answers(session, question)
+
+
+def ability_answers(session: int | None, question: Question) -> tuple[Row, ...]:
+    if question.movement is None or session is None:
+        return ()
+    buttons = [
+        Button(
+            label,
+            TellAbility(session=session, movement=question.movement, reps=reps, load_kg=question.load_kg),
+        )
+        for reps, label in GUESSES
+    ]
+    return (tuple(buttons[:3]), tuple(buttons[3:]))
+
+
+def understood(said: Understood) -> str:
+    """What was taken from the last answer; empty where there is nothing to show."""
+    parts = []
+    if said.equipment is not None:
+        parts.append(fill("I've noted: {things}.", things=things(said.equipment, said.units)))
+    if said.limits is not None:
+        parts.append(
+            fill("I'll spare: {limits}.", limits=limit_names(said.limits)) if said.limits else "Good."
+        )
+    if said.unread:
+        parts.append(fill("I didn't get “{words}”.", words=", ".join(said.unread)))
+    return " ".join(parts)
+
+
+def things(equipment: tuple[Equipment, ...], units: MassUnit) -> str:
+    """`two 10 kg dumbbells, a chair`; plain text."""
+    return listed([thing(one, units) for one in equipment]) or "nothing, just you"
+
+
+def thing(one: Equipment, units: MassUnit) -> str:
+    label = catalogue().implement(one.implement).label
+    if one.loads_kg:
+        loads = listed([in_words(load, units) for load in one.loads_kg])
+        return f"{counted(one.each, label)} of {loads}"
+    if one.from_kg is not None and one.to_kg is not None:
+        span = f"{in_words(one.from_kg, units)} to {in_words(one.to_kg, units)}"
+        return f"{counted(one.each, f'adjustable {label}')}, {span}"
+    if one.to_kg is not None:
+        return f"a {label} for up to {in_words(one.to_kg, units)}"
+    return f"a {label}"
+
+
+def counted(count: int, label: str) -> str:
+    return f"a {label}" if count == 1 else f"{count} {label}s"
+
+
+def limit_names(ids: tuple[str, ...]) -> str:
+    return listed([limit(one).label for one in ids])
+
+
+@wording("en", AnswerKept)
+def answer_kept(said: AnswerKept) -> Worded:
+    noted = understood(said.understood) or "Noted."
+    return Worded(f"{noted}\nSend /today for your version with that.")
+
+
+@wording("en", Me)
+def me(said: Me) -> Worded:
+    lines = [fill("<b>{name}</b>, here's what I know. Only you see this.", name=said.name)]
+    if said.groups:
+        lines.append(fill("Groups: {groups}", groups=listed(said.groups)))
+    lines.append(f"Equipment: {escape(known_things(said))}")
+    lines.append(f"To spare: {escape(known_spared(said))}")
+    lines.append(f"Weight: {escape(known_mass(said.body_mass_kg, said.units))}")
+    change = (
+        Button("Equipment", ChangeAnswer(ask=Ask.EQUIPMENT)),
+        Button("To spare", ChangeAnswer(ask=Ask.LIMITS)),
+        Button("Weight", ChangeAnswer(ask=Ask.BODY_MASS)),
+    )
+    return Worded("\n".join(lines) + "\n\nTap what you want to change.", (change,))
+
+
+def known_things(said: Me) -> str:
+    return "not asked yet" if said.equipment is None else things(said.equipment, said.units)
+
+
+def known_spared(said: Me) -> str:
+    if said.limits is None:
+        return "not asked yet"
+    return limit_names(said.limits) or "nothing"
+
+
+def known_mass(mass_kg: Decimal | None, units: MassUnit) -> str:
+    return "not told" if mass_kg is None else in_words(mass_kg, units)

@@ -1,0 +1,101 @@
+"""Words for scores and the scoreboard."""
+
+from bot.words.text import escape, fill
+from bot.words.wording import Button, Worded, wording
+from core.desk.commands import ConfirmScore, FixScore, TakeScoreBack
+from core.desk.says.scores import (
+    AskScore,
+    AskScoreAgain,
+    NoScoresYet,
+    NotForScore,
+    Scoreboard,
+    ScoreNoted,
+    ScoreTakenBack,
+)
+from core.scores.text import in_words
+from core.scores.values import Board, Place
+
+
+@wording("en", ScoreNoted)
+def score_noted(said: ScoreNoted) -> Worded:
+    kind = "scaled" if said.score.scaled else "as written"
+    lines = [fill("Noted: <b>{score}</b>, {kind}.", score=in_words(said.score), kind=kind)]
+    if said.corrected:
+        lines[0] = fill("Put right: <b>{score}</b>, {kind}.", score=in_words(said.score), kind=kind)
+    lines.append(standing(said))
+    if said.score.pain:
+        lines.append(
+            fill(
+                "You mentioned your {where}. If it hurts, leave that movement out and let it rest; if it stays, "
+                "have it looked at.",
+                where=said.score.pain,
+            )
+        )
+    row = (
+        Button("Not right", FixScore(score=said.score_id)),
+        Button("Take it back", TakeScoreBack(score=said.score_id)),
+    )
+    return Worded("\n".join(lines), (row,))
+
+
+def standing(said: ScoreNoted) -> str:
+    if said.rank is None:
+        return "On light duty there's no rank: feeling good afterwards is the point. Well done."
+    if said.of == 1:
+        return "You're the first on the board. Well done!"
+    return fill("That's place {rank} of {of} so far. Well done!", rank=said.rank, of=said.of)
+
+
+@wording("en", AskScore)
+def ask_score(said: AskScore) -> Worded:
+    yes = ((Button("Yes, keep it so", ConfirmScore(session=said.meant)),),) if said.meant else ()
+    return Worded(escape(said.ask), yes)
+
+
+@wording("en", AskScoreAgain)
+def ask_score_again(_: AskScoreAgain) -> Worded:
+    return Worded("What should it be? Write it as you'd say it, like <code>7+12</code> or <code>8:43</code>.")
+
+
+@wording("en", ScoreTakenBack)
+def score_taken_back(_: ScoreTakenBack) -> Worded:
+    return Worded("Taken off the board. Write me a new one whenever you like.")
+
+
+@wording("en", NotForScore)
+def not_for_score(_: NotForScore) -> Worded:
+    return Worded("This session isn't scored. I'm glad you did it!")
+
+
+@wording("en", NoScoresYet)
+def no_scores_yet(_: NoScoresYet) -> Worded:
+    return Worded("No scores yet. Be the first: just write me yours.")
+
+
+@wording("en", Scoreboard)
+def scoreboard(said: Scoreboard) -> Worded:
+    title = said.title or f"{said.day:%A, %-d %B}"
+    shown = [(number, board) for number, board in said.boards if board.places]
+    parts = [fill("<b>Scoreboard · {title}</b>", title=title)]
+    if not shown:
+        parts.append("No scores yet.")
+    for number, board in shown:
+        if len(said.boards) > 1:
+            parts.append(fill("<i>Block {number}</i>", number=number + 1))
+        parts.append(ranking(board))
+    return Worded("\n\n".join(parts))
+
+
+def ranking(board: Board) -> str:
+    """As written first, then scaled, each under its own heading where both are there."""
+    written = [place for place in board.places if not place.score.scaled]
+    scaled = [place for place in board.places if place.score.scaled]
+    groups = [("As written", written), ("Scaled", scaled)]
+    return "\n\n".join(f"{head}\n{rows(places)}" for head, places in groups if places)
+
+
+def rows(places: list[Place]) -> str:
+    return "\n".join(
+        fill("{rank}. {name}  {score}", rank=place.rank, name=place.name, score=place.text)
+        for place in places
+    )

@@ -1,0 +1,178 @@
+"""Words for the coach's side of a session, and for the post in the group."""
+
+from datetime import datetime
+
+from bot.words.text import bullets, escape, fill, listed
+from bot.words.versions import aloud_words
+from bot.words.wording import Button, DoorButton, Row, Worded, wording
+from core.desk.commands import DiscardSession, MoveDraft, PostLater, PostSession
+from core.desk.says.sessions import (
+    GroupPost,
+    NoCoachHere,
+    NothingRead,
+    ReadBack,
+    Unread,
+    WasDiscarded,
+    WasPosted,
+    WillPost,
+)
+from core.measures import MassUnit
+from core.notation.writing import write_session
+from core.scaling.values import GroupLine, GroupView
+from core.sessions.values import Session
+
+WAYS = (
+    ("as_written", "as written"),
+    ("load", "another load"),
+    ("implement", "another implement"),
+    ("variant", "an easier or harder way"),
+    ("movement", "another movement"),
+    ("amount", "less of it"),
+    ("rest", "nothing safe"),
+)
+
+
+@wording("en", ReadBack)
+def read_back(said: ReadBack) -> Worded:
+    parts = [
+        fill("<b>Here's how I read it, for {group}</b>", group=said.group),
+        board(said.session, said.units),
+        *corrections(said),
+        *notes(said.unread),
+        landing(said),
+    ]
+    return Worded("\n\n".join(parts), decisions(said))
+
+
+def corrections(said: ReadBack) -> list[str]:
+    lines = [
+        fill("Line {line}: I took “{text}” for {read}.", line=one.line, text=one.text, read=one.read_as)
+        for one in said.corrected
+    ]
+    return ["\n".join(lines)] if lines else []
+
+
+def notes(unread: tuple[Unread, ...]) -> list[str]:
+    if not unread:
+        return []
+    lines = bullets([not_read(one) for one in unread])
+    return [f"<b>I couldn't read this</b>; posted as it is, it shows as your note:\n{lines}"]
+
+
+def not_read(one: Unread) -> str:
+    text = fill("line {line}: “{text}”", line=one.line, text=one.text)
+    return text if one.guess is None else text + fill(" (did you mean {guess}?)", guess=one.guess)
+
+
+def board(session: Session, units: MassUnit) -> str:
+    """The session alone: the title stands above it, and a lone main block needs no heading."""
+    text = write_session(session.model_copy(update={"title": None, "date": None}), units)
+    return escape(text.removeprefix("Main\n") if len(session.blocks) == 1 else text)
+
+
+def landing(said: ReadBack) -> str:
+    parts = []
+    if any(people(line) for line in said.view.lines):
+        parts.append("<b>How it lands on your people</b>\n" + bullets(view_lines(said.view)))
+    else:
+        parts.append("Nobody has told me about their equipment yet, so I can't say how it lands.")
+    if said.view.withheld:
+        names = listed([one.athlete for one in said.view.withheld])
+        parts.append(fill("No version today: {names}.", names=names))
+    if said.view.say:
+        parts.append(
+            "<b>Worth saying aloud</b>\n" + bullets([escape(aloud_words(one)) for one in said.view.say])
+        )
+    if said.waiting:
+        parts.append(fill("Still on the way in: {names}.", names=listed(said.waiting)))
+    return "\n\n".join(parts)
+
+
+def view_lines(view: GroupView) -> list[str]:
+    return [fill("{written}: {ways}", written=line.written, ways=ways(line)) for line in view.lines]
+
+
+def people(line: GroupLine) -> int:
+    return sum(getattr(line, field) for field, _ in WAYS)
+
+
+def ways(line: GroupLine) -> str:
+    """`3 as written, 1 another load, nothing safe for Bo`; plain text."""
+    counts = [f"{getattr(line, field)} {words}" for field, words in WAYS if getattr(line, field)]
+    if line.nobody:
+        counts[-1] = f"nothing safe for {listed(line.nobody)}"
+    return ", ".join(counts)
+
+
+def decisions(said: ReadBack) -> tuple[Row, ...]:
+    minute = int(said.post_at.timestamp()) // 60
+    later = PostLater(session=said.session_id, revision=said.revision, minute=minute)
+    rows: list[Row] = [
+        (
+            Button("Post now", PostSession(session=said.session_id, revision=said.revision)),
+            Button(f"Post {clock(said.post_at)}", later),
+        ),
+        (Button("Discard", DiscardSession(session=said.session_id, revision=said.revision)),),
+    ]
+    rows += [
+        (
+            Button(
+                f"For {title[:40]} instead",
+                MoveDraft(session=said.session_id, revision=said.revision, group=group),
+            ),
+        )
+        for group, title in said.others
+    ]
+    return tuple(rows)
+
+
+def clock(moment: datetime) -> str:
+    return f"{moment:%a %H:%M}"
+
+
+@wording("en", NothingRead)
+def nothing_read(said: NothingRead) -> Worded:
+    text = (
+        "I couldn't find a session in that. Begin with how it's done, like <code>AMRAP 12</code> or "
+        "<code>4 rounds for time</code>, then one movement a line, like <code>10 push-ups</code>."
+    )
+    lines = bullets([not_read(one) for one in said.unread[:5]])
+    return Worded(f"{text}\n\n{lines}" if lines else text)
+
+
+@wording("en", WillPost)
+def will_post(said: WillPost) -> Worded:
+    text = fill("I'll post it to {group} on {when}.", group=said.group, when=f"{said.at:%A at %H:%M}")
+    row = (
+        Button("Post now", PostSession(session=said.session_id, revision=said.revision)),
+        Button("Discard", DiscardSession(session=said.session_id, revision=said.revision)),
+    )
+    return Worded(text, (row,))
+
+
+@wording("en", WasPosted)
+def was_posted(said: WasPosted) -> Worded:
+    return Worded(fill("Posted to {group}. Everybody can tap for their own version now.", group=said.group))
+
+
+@wording("en", WasDiscarded)
+def was_discarded(_: WasDiscarded) -> Worded:
+    return Worded("Discarded. Send me another whenever you like.")
+
+
+@wording("en", NoCoachHere)
+def no_coach_here(_: NoCoachHere) -> Worded:
+    return Worded(
+        "That looks like a session. Only a coach can post one to a group. If you coach a group, add me there as "
+        "one of its admins and open my link in it. If it was a score, write it like <code>7+12</code>."
+    )
+
+
+@wording("en", GroupPost)
+def group_post(said: GroupPost) -> Worded:
+    title = said.session.title or f"{said.day:%A, %-d %B}"
+    parts = [fill("<b>{title}</b>", title=title), board(said.session, said.units)]
+    if said.notes:
+        parts.append(bullets([escape(note) for note in said.notes]))
+    parts.append("Tap for your own version. Done? Send me your score in private, or as a reply to this.")
+    return Worded("\n\n".join(parts), ((DoorButton("My version", f"v{said.session_id}"),),))

@@ -1,0 +1,24 @@
+"""HTML of the platform: the one escape function, and templates that always use it."""
+
+import html
+
+
+def escape(text: object) -> str:
+    """Everything that a person or a coach typed goes through here; `< > &` are all the platform asks for."""
+    return html.escape(str(text), quote=False)
+
+
+def fill(template: str, **values: object) -> str:
+    """`template` (our own words, with markup) with its `{names}` filled in, escaped."""
+    return template.format(**{name: escape(value) for name, value in values.items()})
+
+
+def bullets(lines: list[str]) -> str:
+    """HTML lines as a list."""
+    return "\n".join(f"• {line}" for line in lines)
+
+
+def listed(names: list[str] | tuple[str, ...]) -> str:
+    """`Ilse`, `Ilse and Bo`, `Ilse, Bo and Tam`; plain text, not escaped."""
+    *first, last = names or ("",)
+    return f"{', '.join(first)} and {last}" if first else last

@@ -1,0 +1,66 @@
+"""How a said thing gets its words: by language and kind, with English where a language has none yet."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import TypeVar
+
+from core.desk.commands import Command
+from core.desk.outcome import Said
+from core.errors import Defect
+
+FALLBACK = "en"
+
+
+@dataclass(frozen=True, slots=True)
+class Button:
+    """A labelled command."""
+
+    label: str
+    does: Command
+
+
+@dataclass(frozen=True, slots=True)
+class DoorButton:
+    """A button in a group that leads into the private chat; `payload` of the deep link."""
+
+    label: str
+    payload: str
+
+
+Row = tuple[Button | DoorButton, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Worded:
+    """HTML text and rows of buttons."""
+
+    html: str
+    rows: tuple[Row, ...] = ()
+
+
+S = TypeVar("S", bound=Said)
+_wordings: dict[tuple[str, type[Said]], Callable[[Said], Worded]] = {}
+
+
+def wording(language: str, kind: type[S]) -> Callable[[Callable[[S], Worded]], Callable[[S], Worded]]:
+    """Register a function as the words for `kind` in `language`."""
+
+    def register(words: Callable[[S], Worded]) -> Callable[[S], Worded]:
+        _wordings[language, kind] = words  # type: ignore[assignment]  # a wording only meets its own kind
+        return words
+
+    return register
+
+
+def word(said: Said, language: str) -> Worded:
+    """Say it in `language`, else in English. A kind without words is a Defect."""
+    for tongue in (language, FALLBACK):
+        words = _wordings.get((tongue, type(said)))
+        if words is not None:
+            return words(said)
+    raise Defect(f"no words for {type(said).__name__}")
+
+
+def worded_kinds(language: str) -> frozenset[type[Said]]:
+    """The kinds that `language` has words for."""
+    return frozenset(kind for tongue, kind in _wordings if tongue == language)

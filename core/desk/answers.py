@@ -1,0 +1,152 @@
+"""Take an athlete's answers about equipment, limits, body mass, load pair and ability."""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from core.athletes.values import Evidence, Profile
+from core.desk.commands import (
+    ChangeAnswer,
+    ChoosePair,
+    MyVersion,
+    NoLimits,
+    OwnNothing,
+    SkipBodyMass,
+    TellAbility,
+)
+from core.desk.errors import UnknownThing
+from core.desk.outcome import Outcome
+from core.desk.says.versions import AnswerKept, Understood
+from core.desk.versions import ask, my_version
+from core.desk.visit import Visit
+from core.measures import MassUnit
+from core.notation.equipment import read_equipment
+from core.notation.limits import read_limits
+from core.notation.numbers import read_body_mass, read_reps
+from core.scaling.values import Ask, Question
+
+
+async def own_nothing(visit: Visit, command: OwnNothing) -> Outcome:
+    understood = Understood(equipment=())
+    return await keep(visit, command.session, understood, equipment=()) + Outcome(settles=True)
+
+
+async def no_limits(visit: Visit, command: NoLimits) -> Outcome:
+    understood = Understood(limits=())
+    return await keep(visit, command.session, understood, limits=()) + Outcome(settles=True)
+
+
+async def skip_body_mass(visit: Visit, command: SkipBodyMass) -> Outcome:
+    kept = await keep(visit, command.session, None, body_mass_skipped=True)
+    return kept + Outcome(settles=True)
+
+
+async def choose_pair(visit: Visit, command: ChoosePair) -> Outcome:
+    kept = await keep(visit, command.session, None, pair=command.pair)
+    return kept + Outcome(settles=True)
+
+
+async def tell_ability(visit: Visit, command: TellAbility) -> Outcome:
+    evidence = Evidence(
+        movement=command.movement, on=visit.now.date(), reps=command.reps, load_kg=command.load_kg
+    )
+    await visit.must_consent()
+    await visit.uow.profiles.add_evidence(visit.person.id, evidence, visit.now)
+    shown = await my_version(visit, MyVersion(session=command.session))
+    return shown + Outcome(settles=True)
+
+
+async def change_answer(visit: Visit, command: ChangeAnswer) -> Outcome:
+    """Ask again what was answered before."""
+    if command.ask not in {Ask.EQUIPMENT, Ask.LIMITS, Ask.BODY_MASS}:
+        raise UnknownThing
+    profile = await visit.profile()
+    return await ask(visit, Question(ask=Ask(command.ask)), profile, None)
+
+
+async def keep(
+    visit: Visit,
+    session_id: int | None,
+    understood: Understood | None,
+    **facts: object,
+) -> Outcome:
+    """Store facts in the profile, then go on with the session they were asked for."""
+    await visit.must_consent()
+    profile = await visit.profile()
+    await visit.uow.profiles.save(visit.person.id, Profile.model_validate(dict(profile) | facts), visit.now)
+    await visit.uow.questions.close(visit.chat)
+    if session_id is None:
+        return visit.told(AnswerKept(understood=understood or Understood()))
+    return await my_version(visit, MyVersion(session=session_id), understood)
+
+
+@dataclass(frozen=True, slots=True)
+class Taken:
+    """Facts for the profile out of free text, and what to show of how it was understood."""
+
+    facts: Mapping[str, object]
+    understood: Understood | None = None
+
+
+async def tell_answer(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome | None:
+    """Take free text as the answer to the open question; None where it can't be read as one."""
+    question = Question.model_validate(refs["question"])
+    if question.ask is Ask.ABILITY:
+        return await tell_ability_in_words(visit, question, refs["session"], text)
+    taken = READERS[question.ask](text, (await visit.profile()).units)
+    if taken is None:
+        return None
+    return await keep(visit, refs["session"], taken.understood, **taken.facts)
+
+
+async def tell_ability_in_words(
+    visit: Visit, question: Question, session_id: int, text: str
+) -> Outcome | None:
+    reps = read_reps(text)
+    if reps is None or question.movement is None:
+        return None
+    command = TellAbility(session=session_id, movement=question.movement, reps=reps, load_kg=question.load_kg)
+    return await tell_ability(visit, command)
+
+
+async def ask_again(visit: Visit, refs: Mapping[str, Any], unread: str) -> Outcome:
+    """The same question, saying kindly that the last answer could not be read."""
+    question = Question.model_validate(refs["question"])
+    profile = await visit.profile()
+    understood = Understood(unread=(unread,), units=profile.units)
+    return await ask(visit, question, profile, refs["session"], understood, again=True)
+
+
+def take_equipment(text: str, units: MassUnit) -> Taken | None:
+    read = read_equipment(text, units)
+    if read.equipment is None:
+        return None
+    understood = Understood(equipment=read.equipment, unread=read.not_understood, units=units)
+    return Taken({"equipment": read.equipment}, understood)
+
+
+def take_limits(text: str, units: MassUnit) -> Taken | None:
+    read = read_limits(text)
+    if read.limits is None:
+        return None
+    understood = Understood(limits=read.limits, unread=read.not_understood, units=units)
+    return Taken({"limits": read.limits}, understood)
+
+
+def take_body_mass(text: str, units: MassUnit) -> Taken | None:
+    mass = read_body_mass(text, units)
+    return None if mass is None else Taken({"body_mass_kg": mass, "body_mass_skipped": False})
+
+
+def take_pair(text: str, units: MassUnit) -> Taken | None:  # noqa: ARG001 - the readers share one shape
+    words = {"1": 1, "first": 1, "heavier": 1, "2": 2, "second": 2, "lighter": 2}
+    pair = words.get(text.strip().lower())
+    return None if pair is None else Taken({"pair": pair})
+
+
+READERS: Mapping[Ask, Callable[[str, MassUnit], Taken | None]] = {
+    Ask.EQUIPMENT: take_equipment,
+    Ask.LIMITS: take_limits,
+    Ask.BODY_MASS: take_body_mass,
+    Ask.PAIR: take_pair,
+}

@@ -1,0 +1,191 @@
+"""What a person can do, as frozen values. A button carries one whole command, so nothing waits in memory.
+
+`session` and `revision` together name what the asker saw; an older revision is a stale press.
+"""
+
+from decimal import Decimal
+
+from core.measures import MassUnit
+from core.values import Value
+
+
+class Command(Value):
+    """Base of everything a person can do."""
+
+
+class OpenGroup(Command):
+    """The bot was added to a group chat."""
+
+    title: str
+
+
+class LeaveGroup(Command):
+    """The bot was removed from a group chat."""
+
+
+class JoinGroup(Command):
+    """Followed the group's link into the private chat."""
+
+    group: int
+
+
+class GiveConsent(Command):
+    group: int
+
+
+class DeclineConsent(Command):
+    group: int
+
+
+class AnswerScreening(Command):
+    """All answers so far, one letter each in the order asked: `y` or `n`."""
+
+    group: int
+    answers: str
+
+
+class SayCleared(Command):
+    """The athlete says that licensed care has cleared them."""
+
+    group: int
+
+
+class SetZone(Command):
+    group: int
+    zone: str
+
+
+class SetUnits(Command):
+    group: int
+    units: MassUnit
+
+
+class DraftSession(Command):
+    """A coach pasted a session."""
+
+    text: str
+
+
+class MoveDraft(Command):
+    session: int
+    revision: int
+    group: int
+
+
+class PostSession(Command):
+    session: int
+    revision: int
+
+
+class PostLater(Command):
+    """Post at a moment: minutes since 1970 in UTC."""
+
+    session: int
+    revision: int
+    minute: int
+
+
+class DiscardSession(Command):
+    session: int
+    revision: int
+
+
+class MyVersion(Command):
+    """Show my version of a session, or of the newest one posted in my groups."""
+
+    session: int | None = None
+
+
+class OwnNothing(Command):
+    session: int
+
+
+class NoLimits(Command):
+    session: int
+
+
+class SkipBodyMass(Command):
+    session: int
+
+
+class ChoosePair(Command):
+    session: int
+    pair: int
+
+
+class TellAbility(Command):
+    """How many repetitions go without a break, fresh; with `load_kg` where a load was asked for."""
+
+    session: int
+    movement: str
+    reps: int
+    load_kg: Decimal | None = None
+
+
+class ShowHow(Command):
+    version: int
+
+
+class SeeBoard(Command):
+    session: int | None = None
+
+
+class ConfirmScore(Command):
+    """Yes: the score that was asked about was meant so."""
+
+    session: int
+
+
+class FixScore(Command):
+    score: int
+
+
+class TakeScoreBack(Command):
+    score: int
+
+
+class AboutMe(Command):
+    """What is known of me, and how to change it."""
+
+
+class ChangeAnswer(Command):
+    """Ask me again: `equipment`, `limits` or `body_mass`."""
+
+    ask: str
+
+
+class AskHelp(Command):
+    """Ask what can be done here."""
+
+
+class Tell(Command):
+    """Free text in the private chat. `reply_to`: the platform's id of the message that it replies to."""
+
+    text: str
+    reply_to: int | None = None
+
+
+class TalkInGroup(Command):
+    """Something in a group chat that the bot gets to hear: a command, or a reply to one of its messages."""
+
+    title: str
+    command: str | None = None
+    text: str | None = None
+    reply_to: int | None = None
+
+
+class SendNoText(Command):
+    """A photo, a voice message, a sticker, or nothing at all."""
+
+
+class Reach(Command):
+    """The person let the bot write to them, or blocked it."""
+
+    yes: bool
+
+
+class MoveGroup(Command):
+    """The group's chat has a new address."""
+
+    old: int
+    new: int

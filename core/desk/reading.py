@@ -1,0 +1,26 @@
+"""The lines of a coach's text that weren't understood: shown at their place, and kept as notes."""
+
+from collections.abc import Iterable
+
+from core.desk.says.sessions import Unread
+from core.movements.lookup import catalogue
+from core.notation.session import read_session
+from core.notation.values import NotUnderstood
+from core.store.records import Group, SessionRecord
+
+
+def unread_lines(text: str, not_understood: Iterable[NotUnderstood]) -> tuple[Unread, ...]:
+    """Each such line once, whole, as the coach wrote it, with the first guess there is."""
+    guesses: dict[int, str | None] = {}
+    for one in not_understood:
+        guesses[one.line] = guesses.get(one.line) or one.guess
+    lines = text.splitlines()
+    return tuple(
+        Unread(line=line, text=lines[line - 1].strip(), guess=guess) for line, guess in guesses.items()
+    )
+
+
+def notes_of(record: SessionRecord, group: Group) -> tuple[str, ...]:
+    """Lines of the coach's text that are shown as they stand."""
+    read = read_session(record.text, catalogue(), group.units)
+    return tuple(one.text for one in unread_lines(record.text, read.not_understood))

@@ -1,0 +1,24 @@
+"""What may be said at any time."""
+
+from core.desk.outcome import Said
+
+
+class Refused(Said):
+    """A refusal: `why` is the name of its class in `core.desk.errors`."""
+
+    why: str
+
+
+class Help(Said):
+    """What can be done here; `coach` where the asker coaches a group."""
+
+    coach: bool
+    joined: bool
+
+
+class NotText(Said):
+    """A photo, a voice message or a file, where words are needed."""
+
+
+class Lost(Said):
+    """Something of theirs could not be handled; it is kept, and people look at it."""

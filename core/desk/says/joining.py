@@ -1,0 +1,33 @@
+"""What is said to somebody who joins: consent and screening."""
+
+from core.athletes.screening import Branch, ScreeningQuestion
+from core.desk.outcome import Said
+
+
+class AskConsent(Said):
+    group: int
+    title: str
+    name: str
+
+
+class ConsentDeclined(Said):
+    group: int
+
+
+class AskScreening(Said):
+    """The next question; `answers` are those given so far."""
+
+    group: int
+    question: ScreeningQuestion
+    answers: str
+
+
+class ScreeningDone(Said):
+    group: int
+    branch: Branch
+
+
+class NotCleared(Said):
+    """No session until licensed care has cleared them."""
+
+    group: int

@@ -1,0 +1,67 @@
+"""What is said to the coach about a session, and the post in the group."""
+
+from datetime import date, datetime
+
+from core.desk.outcome import Said
+from core.measures import MassUnit
+from core.notation.values import Corrected
+from core.scaling.values import GroupView
+from core.sessions.values import Session
+from core.values import Value
+
+
+class Unread(Value):
+    """A whole line of the coach's text with something unread in it; `guess`: what may be meant."""
+
+    line: int
+    text: str
+    guess: str | None = None
+
+
+class ReadBack(Said):
+    """The session as understood, and how it lands on the group."""
+
+    session_id: int
+    revision: int
+    session: Session
+    unread: tuple[Unread, ...]
+    corrected: tuple[Corrected, ...]
+    view: GroupView
+    waiting: tuple[str, ...]
+    group: str
+    others: tuple[tuple[int, str], ...]
+    units: MassUnit
+    post_at: datetime
+
+
+class NothingRead(Said):
+    """Not one block could be read."""
+
+    unread: tuple[Unread, ...]
+
+
+class WillPost(Said):
+    at: datetime
+    group: str
+    session_id: int
+    revision: int
+
+
+class WasPosted(Said):
+    group: str
+
+
+class WasDiscarded(Said):
+    pass
+
+
+class NoCoachHere(Said):
+    """A session, pasted by somebody who coaches no group."""
+
+
+class GroupPost(Said):
+    session_id: int
+    session: Session
+    day: date
+    units: MassUnit
+    notes: tuple[str, ...]

@@ -1,0 +1,210 @@
+"""A coach drafts a session, sees how it lands on the group, and posts it now or later."""
+
+from collections.abc import Mapping
+from datetime import UTC, date, datetime, time, timedelta
+from typing import Any
+from zoneinfo import ZoneInfo
+
+from core.athletes.values import Profile, Screening
+from core.desk.commands import DiscardSession, DraftSession, MoveDraft, PostLater, PostSession
+from core.desk.errors import AlreadyDone, NotTheCoach, StalePress, UnknownThing
+from core.desk.outcome import DueWish, Outcome, Say
+from core.desk.reading import notes_of, unread_lines
+from core.desk.says.sessions import (
+    GroupPost,
+    NoCoachHere,
+    NothingRead,
+    ReadBack,
+    WasDiscarded,
+    WasPosted,
+    WillPost,
+)
+from core.desk.visit import Visit
+from core.movements.lookup import catalogue
+from core.notation.session import read_session
+from core.scaling.group import group_view
+from core.scaling.questions import next_question
+from core.store.records import Group, Purpose, Role, SessionRecord, SessionState
+from core.store.unit import Unit
+
+# Early enough for those who train before work; a coach's habit, no source.
+MORNING = time(6, 0)
+
+
+async def draft_session(visit: Visit, command: DraftSession) -> Outcome:
+    """A new draft; pasted again before posting, the same draft's next revision."""
+    groups = await coached_groups(visit)
+    if not groups:
+        return visit.told(NoCoachHere())
+    draft = await visit.uow.sessions.newest_draft(visit.person.id)
+    group = next((group for group in groups if draft and group.id == draft.group_id), groups[0])
+    read = read_session(command.text, catalogue(), group.units)
+    if read.session is None:
+        return visit.told(NothingRead(unread=unread_lines(command.text, read.not_understood)))
+    if draft is not None:
+        record = await visit.uow.sessions.revise(
+            draft.id, text=command.text, session=read.session, now=visit.now
+        )
+        return await read_back(visit, record, groups)
+    record = await visit.uow.sessions.draft(
+        group_id=group.id,
+        author_id=visit.person.id,
+        day=read.session.date or today_in(group, visit.now),
+        text=command.text,
+        session=read.session,
+        now=visit.now,
+    )
+    return await read_back(visit, record, groups)
+
+
+async def coached_groups(visit: Visit) -> list[Group]:
+    """The groups whose coach the visitor is, the oldest first."""
+    memberships = await visit.uow.groups.groups_of(visit.person.id)
+    return [await visit.group(one.group_id) for one in memberships if one.role is Role.COACH]
+
+
+async def read_back(visit: Visit, record: SessionRecord, groups: list[Group]) -> Outcome:
+    """The session as understood, with the group view."""
+    group = await visit.group(record.group_id)
+    read = read_session(record.text, catalogue(), group.units)
+    known, waiting = await roster(visit, record)
+    said = ReadBack(
+        session_id=record.id,
+        revision=record.revision,
+        session=record.session,
+        unread=unread_lines(record.text, read.not_understood),
+        corrected=read.corrected,
+        view=group_view(record.session, known, catalogue()),
+        waiting=waiting,
+        group=group.title,
+        others=tuple((other.id, other.title) for other in groups if other.id != group.id),
+        units=group.units,
+        post_at=next_morning(group, visit.now),
+    )
+    return visit.told(said, session=record.id)
+
+
+async def roster(visit: Visit, record: SessionRecord) -> tuple[tuple[Profile, ...], tuple[str, ...]]:
+    """Profiles of the athletes who can be scaled for, and the names of those still on their way in."""
+    known: list[Profile] = []
+    waiting: list[str] = []
+    for member in await visit.uow.groups.members(record.group_id, role=Role.ATHLETE):
+        profile = await visit.uow.profiles.get(member.person_id, name=member.person.name)
+        stopped = profile.screening is Screening.STOP
+        if stopped or (profile.screening and not next_question(profile, record.session, catalogue())):
+            known.append(profile)
+        else:
+            waiting.append(profile.name)
+    return tuple(known), tuple(waiting)
+
+
+async def move_draft(visit: Visit, command: MoveDraft) -> Outcome:
+    """The same text, for another of the coach's groups."""
+    record = await open_draft(visit, command.session, command.revision)
+    visit.must_coach(command.group)
+    await visit.uow.sessions.discard(record.id)
+    group = await visit.group(command.group)
+    read = read_session(record.text, catalogue(), group.units)
+    assert read.session is not None, "the text was read once"
+    moved = await visit.uow.sessions.draft(
+        group_id=group.id,
+        author_id=visit.person.id,
+        day=read.session.date or today_in(group, visit.now),
+        text=record.text,
+        session=read.session,
+        now=visit.now,
+    )
+    return await read_back(visit, moved, await coached_groups(visit)) + Outcome(settles=True)
+
+
+async def post_session(visit: Visit, command: PostSession) -> Outcome:
+    record = await open_draft(visit, command.session, command.revision)
+    visit.must_coach(record.group_id)
+    return await post(visit.uow, visit.now, record) + await posted(visit, record) + Outcome(settles=True)
+
+
+async def posted(visit: Visit, record: SessionRecord) -> Outcome:
+    group = await visit.group(record.group_id)
+    return visit.told(WasPosted(group=group.title), session=record.id)
+
+
+async def post_later(visit: Visit, command: PostLater) -> Outcome:
+    record = await open_draft(visit, command.session, command.revision)
+    visit.must_coach(record.group_id)
+    group = await visit.group(record.group_id)
+    at = datetime.fromtimestamp(command.minute * 60, UTC)
+    await visit.uow.sessions.schedule(record.id, at)
+    said = WillPost(
+        at=at.astimezone(zone_of(group)),
+        group=group.title,
+        session_id=record.id,
+        revision=record.revision,
+    )
+    wish = DueWish(
+        key=f"post:{record.id}:{record.revision}:{command.minute}",
+        kind="post",
+        at=at,
+        refs={"session": record.id, "revision": record.revision},
+    )
+    return visit.told(said, session=record.id) + Outcome(due=(wish,), settles=True)
+
+
+async def post_due(uow: Unit, now: datetime, refs: Mapping[str, Any]) -> Outcome:
+    """The moment of a scheduled post; silent where the session changed, was posted or discarded since."""
+    record = await uow.sessions.get(refs["session"])
+    if record is None or record.state is not SessionState.SCHEDULED or record.revision != refs["revision"]:
+        return Outcome()
+    if record.post_at is not None and record.post_at > now:
+        return Outcome()
+    return await post(uow, now, record)
+
+
+async def discard_session(visit: Visit, command: DiscardSession) -> Outcome:
+    record = await open_draft(visit, command.session, command.revision)
+    if record.author_id != visit.person.id:
+        raise NotTheCoach
+    await visit.uow.sessions.discard(record.id)
+    return visit.told(WasDiscarded()) + Outcome(settles=True)
+
+
+async def open_draft(visit: Visit, session_id: int, revision: int) -> SessionRecord:
+    """A session that can still be posted, at the revision the coach looked at."""
+    record = await visit.uow.sessions.get(session_id)
+    if record is None:
+        raise UnknownThing
+    if record.state is SessionState.POSTED:
+        raise AlreadyDone
+    if record.state is SessionState.DISCARDED or record.revision != revision:
+        raise StalePress
+    return record
+
+
+async def post(uow: Unit, now: datetime, record: SessionRecord) -> Outcome:
+    """Say the session to its group, once for ever."""
+    group = await uow.groups.get(record.group_id)
+    assert group is not None
+    await uow.sessions.mark_posted(record.id, now)
+    said = GroupPost(
+        session_id=record.id,
+        session=record.session,
+        day=record.session.date or today_in(group, now),
+        units=group.units,
+        notes=notes_of(record, group),
+    )
+    key = f"post:{record.id}:{record.revision}"
+    return Outcome((Say(group.chat_id, said, Purpose.POST, key=key, refs={"session": record.id}),))
+
+
+def zone_of(group: Group) -> ZoneInfo:
+    return ZoneInfo(group.zone or "UTC")
+
+
+def today_in(group: Group, now: datetime) -> date:
+    return now.astimezone(zone_of(group)).date()
+
+
+def next_morning(group: Group, now: datetime) -> datetime:
+    """The next six o'clock on the group's clock; in a gap the offset before it counts (RFC 5545 3.3.5)."""
+    local = now.astimezone(zone_of(group))
+    day = local.date() if local.time() < MORNING else local.date() + timedelta(days=1)
+    return datetime.combine(day, MORNING, zone_of(group))

@@ -1,0 +1,65 @@
+"""Who asks, where and when, inside which unit of work: what every use case is given beside its command."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from datetime import datetime
+from enum import StrEnum
+
+from core.athletes.values import Profile
+from core.desk.errors import NeedsConsent, NotAMember, NotTheCoach, UnknownThing
+from core.desk.outcome import Outcome, Said, Say
+from core.store.records import Group, Person, Purpose
+from core.store.unit import Unit
+
+
+class Standing(StrEnum):
+    """What the platform says of a person in a group chat, looked up just before the decision."""
+
+    ADMIN = "admin"
+    MEMBER = "member"
+    OUTSIDE = "outside"
+
+
+@dataclass(frozen=True, slots=True)
+class Visit:
+    """One thing said or pressed by `person` in the chat `chat` (row id) at `now`.
+
+    `standings` holds their standing in the groups that the command touches, by group id.
+    """
+
+    uow: Unit
+    now: datetime
+    person: Person
+    chat: int
+    standings: Mapping[int, Standing] = field(default_factory=dict)
+
+    def must_belong(self, group: int) -> Standing:
+        """Standing in the group; refuses people from outside."""
+        standing = self.standings.get(group, Standing.OUTSIDE)
+        if standing is Standing.OUTSIDE:
+            raise NotAMember
+        return standing
+
+    def must_coach(self, group: int) -> None:
+        """Refuses everyone but the group's admins."""
+        if self.must_belong(group) is not Standing.ADMIN:
+            raise NotTheCoach
+
+    async def must_consent(self) -> None:
+        """Equipment, limits and ability are stored only after consent."""
+        if not await self.uow.consents.given(self.person.id):
+            raise NeedsConsent
+
+    async def profile(self) -> Profile:
+        return await self.uow.profiles.get(self.person.id, name=self.person.name)
+
+    async def group(self, group: int) -> Group:
+        """The group, or a refusal."""
+        found = await self.uow.groups.get(group)
+        if found is None:
+            raise UnknownThing
+        return found
+
+    def told(self, what: Said, purpose: Purpose = Purpose.ANSWER, **refs: int) -> Outcome:
+        """An outcome that says one thing back to the visitor."""
+        return Outcome((Say(self.chat, what, purpose, refs=refs),))

@@ -1,0 +1,51 @@
+"""The whole bot in this process, over the stand-in, with its people."""
+
+from collections.abc import AsyncIterator
+from pathlib import Path
+
+import pytest
+import pytest_asyncio
+
+from bot.bootstrap import App, build
+from bot.rehearsal.in_process import BASE_URL, InProcessRequest
+from bot.rehearsal.platform import TOKEN, Platform
+from bot.rehearsal.voice import Room
+from bot.settings import Pace, Settings
+from bot.telegram.conduct import make_conduct
+from tests.acceptance.people import Crew
+
+
+@pytest.fixture
+def settings(tmp_path: Path) -> Settings:
+    return Settings(
+        token=TOKEN,
+        api_url=BASE_URL.removesuffix("/bot"),
+        database=str(tmp_path / "bellwether.db"),
+        pace=Pace.UNLIMITED,
+        _env_file=None,
+    )
+
+
+@pytest_asyncio.fixture
+async def bellwether(platform: Platform, settings: Settings) -> AsyncIterator[App]:
+    """The running bot."""
+    app = build(settings, make_conduct, clock=platform.clock, request=InProcessRequest(platform))
+    await app.start()
+    yield app
+    await app.stop()
+
+
+@pytest_asyncio.fixture
+async def crew(bellwether: App, room: Room) -> Crew:
+    """Harbour crew: coach Marit has set the group up."""
+    coach = await room.person("Marit")
+    group = await room.group("Harbour crew", admins=[coach])
+    await coach.adds_bot(group)
+    await group.hears("Hello Harbour crew")
+    await coach.presses("Start with me")
+    await coach.hears("Which clock")
+    await coach.presses("Berlin")
+    await coach.hears("kg or lb")
+    await coach.presses("Kilograms")
+    await coach.hears("All set")
+    return Crew(room, coach, group)

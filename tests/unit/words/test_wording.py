@@ -1,0 +1,50 @@
+"""Everything that can be said has words in English."""
+
+import pytest
+
+import bot.words.en
+from bot.words.en.common import REFUSALS
+from bot.words.text import escape, fill, listed
+from bot.words.wording import worded_kinds
+from core.desk import errors
+from core.desk.outcome import Said
+from core.desk.says import common, groups, joining, scores, sessions, versions
+from core.errors import Refusal
+
+MODULES = (common, groups, joining, scores, sessions, versions)
+
+
+def said_kinds():
+    found = {
+        value
+        for module in MODULES
+        for value in vars(module).values()
+        if isinstance(value, type) and issubclass(value, Said) and value is not Said
+    }
+    return found - {versions.Understood}  # a part of others, never said alone
+
+
+def test_every_said_kind_has_english_words():
+    assert bot.words.en is not None
+    assert said_kinds() - worded_kinds("en") == set()
+
+
+def test_every_refusal_has_words():
+    refusals = {
+        value
+        for value in vars(errors).values()
+        if isinstance(value, type) and issubclass(value, Refusal) and value is not Refusal
+    }
+    assert refusals == set(REFUSALS)
+
+
+@pytest.mark.parametrize("name", ["<b>Bo</b>", "a & b", "</code>", "😀 <"])
+def test_whatever_people_are_called_is_escaped(name):
+    assert fill("<b>{name}</b>", name=name) == f"<b>{escape(name)}</b>"
+    assert "<b>Bo" not in escape(name)
+
+
+def test_names_are_listed_as_people_say_them():
+    assert listed([]) == ""
+    assert listed(["Ilse"]) == "Ilse"
+    assert listed(["Ilse", "Bo", "Tam"]) == "Ilse, Bo and Tam"
