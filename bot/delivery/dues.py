@@ -1,5 +1,6 @@
 """Does what is due at its time: looks for the next, sleeps until then, carries it out."""
 
+import asyncio
 import logging
 from collections.abc import Awaitable, Callable
 from datetime import UTC, datetime, timedelta
@@ -15,6 +16,8 @@ log = logging.getLogger(__name__)
 CarryOut = Callable[[Due], Awaitable[None]]
 """Does what is due in a unit of its own, in which it marks it done. Whatever it raises is a failure."""
 
+# The bell rings after every update, and seldom with anything new: one look answers for many.
+_GATHERING_S = 0.05
 _FOR_EVER = datetime.max.replace(tzinfo=UTC)
 
 
@@ -37,6 +40,7 @@ class Dues:
                 await self._try(found[0])
             else:
                 await sleep_until(self._clock, found and found[1], self._bells.dues)
+                await asyncio.sleep(_GATHERING_S)
 
     def stop(self) -> None:
         self._stopping = True

@@ -17,6 +17,8 @@ from telegram.error import (
     TelegramError,
 )
 
+from bot.telegram.transport import NEVER_LEFT
+
 
 @dataclass(frozen=True, slots=True)
 class Sent:
@@ -76,7 +78,8 @@ class Rejected:
 
 Verdict = Sent | NotSent | TooFast | Unknown | Unreachable | Moved | TooLate | Rejected
 
-_NEVER_LEFT = (httpx.ConnectError, httpx.ConnectTimeout, httpx.PoolTimeout)
+# Causes with which nothing was sent, of our own transport and of the one that comes with the library.
+_NEVER_LEFT = (*NEVER_LEFT, httpx.ConnectError, httpx.ConnectTimeout, httpx.PoolTimeout)
 _NOT_MODIFIED = ("message is not modified",)
 _TOO_OLD = ("query is too old", "query id is invalid")
 _NO_CHAT = ("chat not found", "user is deactivated", "bot was kicked", "peer_id_invalid")

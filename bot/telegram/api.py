@@ -1,23 +1,21 @@
 """The door to the platform: the library's Bot, called with raw methods and raw JSON."""
 
-import logging
 import os
 import warnings
 from typing import Any
 
 from telegram import Bot
-from telegram.request import BaseRequest, HTTPXRequest
+from telegram.request import BaseRequest
 from telegram.warnings import PTBUserWarning
+
+from bot.telegram.transport import Transport
 
 # Raw calls on purpose: the inbox stores what came and the outbox what goes, whatever the library knows of it.
 warnings.filterwarnings("ignore", r"Please use 'Bot\.", PTBUserWarning)
 # The library moves from numbers to timedelta, and warns at each 429 until one opts in.
 os.environ.setdefault("PTB_TIMEDELTA", "true")
-# It writes the address of each request, and with it the token, at level INFO.
-logging.getLogger("httpx").setLevel(logging.WARNING)
 
 _READ_TIMEOUT_S = 25.0
-_CONNECT_TIMEOUT_S = 5.0
 
 
 def make_bot(token: str, api_url: str, request: BaseRequest | None = None) -> Bot:
@@ -27,21 +25,11 @@ def make_bot(token: str, api_url: str, request: BaseRequest | None = None) -> Bo
         token,
         base_url=f"{base}/bot",
         base_file_url=f"{base}/file/bot",
-        request=request or _request(),
-        get_updates_request=request or _request(),
+        request=request or Transport(_READ_TIMEOUT_S),
+        get_updates_request=request or Transport(_READ_TIMEOUT_S),
     )
 
 
 async def call(bot: Bot, method: str, params: dict[str, Any], read_timeout: float = _READ_TIMEOUT_S) -> Any:
     """Call a Bot API method (snake_case) and return its `result`. Raises the library's TelegramError."""
     return await bot.do_api_request(method, api_kwargs=params, read_timeout=read_timeout)
-
-
-def _request() -> HTTPXRequest:
-    return HTTPXRequest(
-        connection_pool_size=8,
-        read_timeout=_READ_TIMEOUT_S,
-        write_timeout=_READ_TIMEOUT_S,
-        connect_timeout=_CONNECT_TIMEOUT_S,
-        pool_timeout=_CONNECT_TIMEOUT_S,
-    )
