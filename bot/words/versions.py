@@ -204,6 +204,8 @@ def need_words(need: NeedsCoach, units: MassUnit) -> str:
 
 
 def _need(need: NeedsCoach, units: MassUnit) -> str:
+    if need.change is Change.MOVEMENT:
+        return "is missing from their version: something of another kind stands in"
     match need.because:
         case Because.TOO_LIGHT:
             return "is light for them, perhaps allow more"

@@ -12,9 +12,9 @@ from typing import NamedTuple
 from core.athletes.values import Evidence, Profile
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
-from core.movements.values import Hold, Movement, Variant
+from core.movements.values import Hold, Movement, Pattern, Variant
 from core.scaling.demand import load_moved
-from core.scaling.norms import UNKNOWN_MASS_SPREAD, body_mass, expected
+from core.scaling.norms import UNKNOWN_MASS_SPREAD, Expected, body_mass, expected
 
 # Spreads of ln S, as design 6.2 sets them (estimates): from day to day, between variants of one movement,
 # between neighbours in the graph, within a pattern. And of ln k.
@@ -87,6 +87,7 @@ class Capacity:
         self._catalogue = catalogue
         self._year = year
         self._known: dict[str, Ability] = {}
+        self._norms: dict[Pattern, Expected] = {}
 
     def of(self, movement: Movement, variant: Variant, variant_id: str) -> Ability:
         """Ability in a variant of a movement that counts repetitions or seconds of a hold."""
@@ -160,7 +161,9 @@ class Capacity:
 
     def _expected(self, movement: Movement, variant: Variant) -> Ability:
         assert movement.k is not None
-        norm = expected(movement.pattern, self.profile, self._year)
+        if movement.pattern not in self._norms:
+            self._norms[movement.pattern] = expected(movement.pattern, self.profile, self._year)
+        norm = self._norms[movement.pattern]
         strength = exp(norm.log_strength) * self.body_mass_kg * variant.ratio.value
         unknown_mass = UNKNOWN_MASS_SPREAD if variant.holds and self.profile.body_mass_kg is None else 0.0
         return Ability(

@@ -1,6 +1,6 @@
 """How well a load fits a set: misfit is how far its cost lies outside the window, in log units."""
 
-from math import ceil, inf, log
+from math import ceil, exp, inf, log
 from typing import NamedTuple
 
 from core.scaling.capacity import CAUTIOUS, Ability
@@ -13,10 +13,17 @@ STEP = 0.05
 
 
 class Lightness(NamedTuple):
-    """How being too light counts, in log units: `forgiven` is no misfit, what is over it counts `at_most`."""
+    """How being too light counts, in log units: `forgiven` is no misfit, what is over it is one.
+
+    `flat`: what it counts however far it is over; None where it counts as it is.
+    """
 
     forgiven: float
-    at_most: float = inf
+    flat: float | None = None
+
+    def misfit(self, light: float) -> float:
+        over = light - self.forgiven
+        return over if self.flat is None or over <= 0 else self.flat
 
 
 # What is written is never too light for the choice (the athlete is told), nor is anything for who goes easy.
@@ -73,9 +80,17 @@ def fit(task: Task, moved_kg: float, lightness: Lightness, part: float = 1.0) ->
     cost = amount / unbroken
     heavy = max(0.0, log(amount / cautious / task.window.high))
     light = max(0.0, log(task.window.low / cost)) if cost > 0 else 0.0
-    beyond = steps(max(heavy - TOLERANCE, min(light - lightness.forgiven, lightness.at_most)))
+    beyond = steps(max(heavy - TOLERANCE, lightness.misfit(light)))
     within = steps(min(max(heavy, light if lightness is OF_A_LOAD else 0.0), TOLERANCE))
     return Fit(unbroken, cost, cautious, heavy, light, beyond, within, _refusal(task, unbroken, cost))
+
+
+def lightest_kg(task: Task, lightness: Lightness, bound: int) -> float:
+    """Load moved below which a set is too light by more than `bound` steps; 0 if none is."""
+    if lightness.flat is not None or lightness.forgiven == inf:
+        return 0.0
+    lowest = task.window.low * exp(-(lightness.forgiven + (bound + 1) * STEP))
+    return task.ability.strength_kg / (1 + task.set_amount / lowest / task.ability.k) if lowest > 0 else 0.0
 
 
 def steps(misfit: float) -> int:

@@ -19,6 +19,7 @@ from core.scaling.fit import (
     Lightness,
     Task,
     fit,
+    lightest_kg,
 )
 from core.scaling.gear import Load
 from core.scaling.plan import AS_WRITTEN, OTHER_IMPLEMENT, OTHER_LOAD, OTHER_PATTERN, Grip, LinePlan, Way
@@ -26,6 +27,9 @@ from core.scaling.values import Because, Orders
 
 # A set costing three times as much as meant, or a third, has left the intent (estimate).
 FAR_OFF = 1.1
+
+# Misfit, in steps, of the best option that shares nothing, before there is one.
+NO_BOUND = 10_000
 
 # Distances beyond the substitution graph.
 FEWER = 6
@@ -77,18 +81,22 @@ def options_of(plan: LinePlan, athlete: Athlete, orders: Orders) -> list[Option]
     stands in only where this one has nothing near it.
     """
     found: list[Option] = []
-    distance = AS_WRITTEN
+    distance, bound = AS_WRITTEN, NO_BOUND
     for way in plan.ways:
-        if way.distance > distance and _ends(plan, way, found):
+        if way.distance > distance and (bound == 0 or _has_left(plan, way, found)):
             break
         distance = way.distance
         if athlete.barrier(way) is None:
-            found += _of_way(plan, way, athlete, heavier=orders.heavier)
+            new = list(_of_way(plan, way, athlete, orders, bound))
+            bound = min(
+                [bound, *(o.fit.beyond for o in new if o.safe and (o.load is None or o.load.thing is None))]
+            )
+            found += new
     return _with_last_resorts(plan, found, athlete, volume_first=orders.volume_first)
 
 
-def _ends(plan: LinePlan, way: Way, found: Iterable[Option]) -> bool:
-    return _settled(found) or (way.distance == OTHER_PATTERN and _keeps_pattern(plan, found))
+def _has_left(plan: LinePlan, way: Way, found: Iterable[Option]) -> bool:
+    return way.distance == OTHER_PATTERN and _keeps_pattern(plan, found)
 
 
 def _keeps_pattern(plan: LinePlan, found: Iterable[Option]) -> bool:
@@ -99,41 +107,41 @@ def _keeps_pattern(plan: LinePlan, found: Iterable[Option]) -> bool:
     )
 
 
-def _settled(found: Iterable[Option]) -> bool:
-    return any(o.safe and o.fit.beyond == 0 and (o.load is None or o.load.thing is None) for o in found)
-
-
-def _of_way(plan: LinePlan, way: Way, athlete: Athlete, *, heavier: bool) -> Iterator[Option]:
+def _of_way(plan: LinePlan, way: Way, athlete: Athlete, orders: Orders, bound: int) -> Iterator[Option]:
+    """Options of one way. What is too light by more than `bound` steps is told once, and nothing lighter."""
     support, height, there = athlete.support(way.variant)
     if not there:
         return
     lean = None if height is None else float(height)
     own = load_moved(way.variant, athlete.body_mass_kg, height_cm=lean)
     task = athlete.task(plan, way)
+    lightness = _lightness(plan, way, athlete)
     if not way.grips:
-        found = _fit(task, own, _lightness(plan, way, athlete, way.distance))
-        yield Option(way, way.distance, found, None, None, support, height, own)
+        fitting = UNCOUNTED if task is None else fit(task, own, lightness)
+        yield Option(way, way.distance, fitting, None, None, support, height, own)
         return
+    lightest = 0.0 if task is None else lightest_kg(task, lightness, bound)
     for grip in way.grips:
-        heaviest = inf if heavier else grip.heaviest[athlete.pair - 1]
+        heaviest = inf if orders.heavier else grip.heaviest[athlete.pair - 1]
         for load in athlete.gear.loads(grip.hold.implement, grip.hold.count):
-            if load.value <= heaviest:
-                distance = way.distance or _distance(plan, grip, load, athlete)
-                moved = own + grip.per_kg * load.value
-                found = _fit(task, moved, _lightness(plan, way, athlete, distance))
-                yield Option(way, distance, found, grip.hold, load, support, height, moved)
+            if load.value > heaviest:
+                continue
+            moved = own + grip.per_kg * load.value
+            distance = way.distance or _distance(plan, grip, load, athlete)
+            counts = NEVER_TOO_LIGHT if distance == AS_WRITTEN and plan.line.loads_kg else lightness
+            fitting = UNCOUNTED if task is None else fit(task, moved, counts)
+            yield Option(way, distance, fitting, grip.hold, load, support, height, moved)
+            if moved < lightest:
+                break
 
 
-def _fit(task: Task | None, moved_kg: float, lightness: Lightness) -> Fit:
-    return UNCOUNTED if task is None else fit(task, moved_kg, lightness)
-
-
-def _lightness(plan: LinePlan, way: Way, athlete: Athlete, distance: int) -> Lightness:
-    """How being too light counts for a line; with no load written, none is as written."""
-    load_is_open = plan.loaded and not plan.line.loads_kg
-    if (distance == AS_WRITTEN and not load_is_open) or athlete.goes_easy(way):
+def _lightness(plan: LinePlan, way: Way, athlete: Athlete) -> Lightness:
+    """How being too light counts for a way, but for the load that is written."""
+    if athlete.goes_easy(way):
         return NEVER_TOO_LIGHT
-    return OF_A_LOAD if plan.loaded else OF_AN_EASIER_WAY
+    if plan.loaded:
+        return OF_A_LOAD
+    return NEVER_TOO_LIGHT if way.distance == AS_WRITTEN else OF_AN_EASIER_WAY
 
 
 def _distance(plan: LinePlan, grip: Grip, load: Load, athlete: Athlete) -> int:
@@ -165,8 +173,7 @@ def _fewer(plan: LinePlan, found: Iterable[Option], athlete: Athlete) -> Iterato
         part = _fitting_part(task, option)
         if part is None or task is None or option.way is None or option.moved_kg is None:
             continue
-        lightness = _lightness(plan, option.way, athlete, option.distance)
-        less = fit(task, option.moved_kg, lightness, part)
+        less = fit(task, option.moved_kg, _lightness(plan, option.way, athlete), part)
         yield option._replace(distance=FEWER + ceil(10 * (1 - part)), part=part, fit=less)
 
 

@@ -20,6 +20,9 @@ OTHER_IMPLEMENT = 2
 OTHER_VARIANT = 3
 OTHER_PATTERN = 5
 
+# Up to here a way is about as hard as the written one: fists spare the wrists and cost a little (estimate).
+AS_HARD = 1.1
+
 ROUND_SECONDS_TO = 5
 ROUND_METRES_TO = 10
 
@@ -187,7 +190,7 @@ def _is_harder(movement: Movement, variant: Variant, written: Way) -> bool:
     """An unloaded line is never made harder unless asked: neither by a weight nor by a variant."""
     if movement.pattern is not written.movement.pattern or movement.k is None:
         return False
-    return bool(variant.holds) or _own_effort(variant) > 1.01 * _own_effort(written.variant)
+    return bool(variant.holds) or _own_effort(variant) > AS_HARD * _own_effort(written.variant)
 
 
 def _own_effort(variant: Variant) -> float:

@@ -104,12 +104,13 @@ class VersionBlock(Value):
 class NeedsCoach(Value):
     """What the coach should look at, and why: one line, or the whole version where no line is named.
 
-    `about` as in Reason.
+    `about` as in Reason; a limit in it is the athlete's own business.
     """
 
     block: int | None = None
     line: int | None = None
     written: str | None = None
+    change: Change | None = None
     because: Because
     about: str | None = None
 

@@ -30,7 +30,7 @@ from core.sessions.values import Block, Format, Session
 
 NO_ORDERS = Orders()
 NO_LOAD = Decimal(0)
-COACH_SHOULD_SEE = {Because.UNKNOWN_HEAVY, Because.TOO_LIGHT, Because.NO_SAFE_OPTION}
+FOR_THE_COACH = {Because.UNKNOWN_HEAVY, Because.TOO_LIGHT, Because.NO_SAFE_OPTION}
 FORBIDS: Mapping[SessionRule, Literal["clearance", "rest"]] = {"cleared-first": "clearance", "rest": "rest"}
 PARTS = ("buy_in", "lines", "cash_out")
 
@@ -205,12 +205,22 @@ def _coach_first(athlete: Athlete) -> Iterable[NeedsCoach]:
 def _for_the_coach(blocks: Iterable[VersionBlock]) -> Iterable[NeedsCoach]:
     for block in blocks:
         for line in block.every_line:
-            if line.change is Change.REST or line.reason.because in COACH_SHOULD_SEE:
+            if _concerns_coach(line):
                 yield _need(block.block, line)
 
 
+def _concerns_coach(line: VersionLine) -> bool:
+    """Nothing safe, another pattern, or a question only the coach can answer."""
+    other_pattern = line.change is Change.MOVEMENT and line.reason.keeps is None
+    return other_pattern or line.change is Change.REST or line.reason.because in FOR_THE_COACH
+
+
 def _need(block: int, line: VersionLine) -> NeedsCoach:
-    reason = line.reason
     return NeedsCoach(
-        block=block, line=line.line, written=line.written, because=reason.because, about=reason.about
+        block=block,
+        line=line.line,
+        written=line.written,
+        change=line.change,
+        because=line.reason.because,
+        about=line.reason.about,
     )

@@ -17,7 +17,7 @@ def brute_force(sections):
 
 
 def agrees(picks):
-    settings = {}
+    settings: dict[int, Decimal] = {}
     return all(
         pick.thing is None or settings.setdefault(pick.thing, pick.load) == pick.load for pick in picks
     )

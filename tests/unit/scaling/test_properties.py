@@ -1,0 +1,163 @@
+"""What holds for every athlete and every session."""
+
+from decimal import Decimal
+
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from core.athletes.limits import limits, ruled_out
+from core.athletes.values import Equipment, Screening
+from core.measures import MassUnit
+from core.movements.lookup import catalogue
+from core.scaling.athlete import Athlete
+from core.scaling.fit import UNCOUNTED
+from core.scaling.options import options_of
+from core.scaling.plan import plan_of
+from core.scaling.values import Change, Orders, Version
+from core.scaling.version import version_for, withheld_from
+from tests.unit.scaling.people import athlete, did, lines, session
+
+TEXTS = (
+    "AMRAP 12\n10 push-ups\n12 goblet squats @ 24/16 kg\n15 sit-ups\n200 m run",
+    "21-15-9 for time\ngoblet squats @ 16 kg\npush-ups",
+    "5 rounds for time\n9 single-arm rows each side @ 16 kg\n12 lunges\n30 s plank",
+    "AMRAP 20\n15 swings @ 24/16 kg\n8 push-ups\n10 deadlifts @ 20 kg\n20 air squats",
+)
+LOADS = (4, 8, 10, 12, 16, 20, 24)
+
+texts = st.sampled_from(TEXTS)
+weights = st.builds(
+    lambda implement, loads, each: Equipment(
+        implement=implement, loads_kg=tuple(Decimal(load) for load in sorted(loads)), each=each
+    ),
+    st.sampled_from(("dumbbell", "kettlebell")),
+    st.sets(st.sampled_from(LOADS), min_size=1, max_size=3),
+    st.integers(1, 2),
+)
+adjustables = st.just(
+    Equipment(implement="dumbbell", from_kg=Decimal("2.5"), to_kg=Decimal(20), step_kg=Decimal("2.5"))
+)
+fillables = st.builds(lambda most: Equipment(implement="backpack", to_kg=Decimal(most)), st.integers(3, 12))
+supports = st.sampled_from(("chair", "table", "bench")).map(lambda thing: Equipment(implement=thing))
+gear = st.lists(st.one_of(weights, supports, fillables, adjustables), max_size=4).map(tuple)
+evidence = st.lists(
+    st.one_of(
+        st.builds(lambda reps: did("push-up", reps), st.integers(0, 60)),
+        st.builds(
+            lambda reps, load: did("goblet squat", reps, load), st.integers(1, 40), st.sampled_from(LOADS)
+        ),
+        st.builds(lambda reps: did("sit-up", reps), st.integers(0, 60)),
+    ),
+    max_size=3,
+).map(tuple)
+avoided = st.lists(st.sampled_from([one.id for one in limits()]), max_size=2, unique=True).map(tuple)
+athletes = st.builds(
+    lambda equipment, tests, limits, mass, sex, screening: athlete(
+        tests=tests, mass=mass, sex=sex, limits=limits, screening=screening
+    ).model_copy(update={"equipment": equipment}),
+    gear,
+    evidence,
+    avoided,
+    st.one_of(st.none(), st.integers(45, 120)),
+    st.sampled_from((None, "female", "male")),
+    st.sampled_from((Screening.CLEAR, Screening.MODERATE)),
+)
+trains = athletes.filter(lambda who: withheld_from(who) is None)
+known = settings(max_examples=60, deadline=None)
+
+
+@known
+@given(texts, trains)
+def test_nothing_is_used_that_is_not_there(text, who):
+    for line in lines(text, who):
+        if line.implement is not None:
+            owned = [thing for thing in who.equipment if thing.implement == line.implement]
+            assert owned
+            assert line.load_kg is None or any(has(thing, line.load_kg, line.count) for thing in owned)
+
+
+def has(thing, load, count):
+    if thing.to_kg is None:
+        return load in thing.loads_kg and (thing.each >= count or count == 2)
+    start, step = thing.from_kg or Decimal(1), thing.step_kg or Decimal("0.5")
+    return start <= load <= thing.to_kg and (load - start) % step == 0
+
+
+@known
+@given(texts, trains)
+def test_a_ruled_out_demand_is_never_prescribed(text, who):
+    forbidden = ruled_out(who.limits)
+    for line in lines(text, who):
+        _, variant = catalogue().variant(f"{line.movement}/{line.variant}")
+        assert line.change is Change.REST or not forbidden & set(variant.demands)
+
+
+@known
+@given(texts, trains)
+def test_the_same_input_gives_the_same_version_and_units_change_nothing(text, who):
+    plan = session(text)
+    first = version_for(plan, who, catalogue())
+    assert first == version_for(plan, who, catalogue())
+    assert first == version_for(plan, who.model_copy(update={"units": MassUnit.LB}), catalogue())
+
+
+@known
+@given(texts, trains)
+def test_light_duty_costs_no_more_than_half(text, who):
+    moderate = who.model_copy(update={"screening": Screening.MODERATE})
+    made = version_for(session(text), moderate, catalogue())
+    assert isinstance(made, Version)
+    assert not made.scored
+    for line in (line for block in made.blocks for line in block.every_line):
+        assert line.set_cost is None or line.amount is None and not line.scheme or line.set_cost <= 0.5 + 1e-9
+
+
+@known
+@given(texts, trains, weights)
+def test_more_equipment_never_makes_a_line_worse(text, who, more):
+    richer = who.model_copy(update={"equipment": (*who.equipment, more)})
+    for poor, rich in zip(best_merits(text, who), best_merits(text, richer), strict=True):
+        assert rich <= poor
+
+
+def best_merits(text, who):
+    """Per line, the best of (unsafe, beyond, distance, within) that any option has."""
+    (block,) = plan_of(session(text), catalogue())
+    found = [options_of(plan, Athlete(who, catalogue()), Orders()) for plan in block.lines]
+    return [min((not o.safe, o.fit.beyond, o.distance, o.fit.within) for o in options) for options in found]
+
+
+@known
+@given(st.integers(11, 60), st.integers(0, 20), gear)
+def test_a_stronger_athlete_never_gets_an_easier_push_up(reps, more, equipment):
+    weak, strong = (
+        lines(
+            "AMRAP 12\n10 push-ups",
+            athlete(tests=[did("push-up", count)]).model_copy(update={"equipment": equipment}),
+        )[0]
+        for count in (reps, reps + more)
+    )
+    assert strong.load_moved_kg >= weak.load_moved_kg
+
+
+@known
+@given(st.integers(11, 60), st.integers(0, 20), st.sets(st.sampled_from(LOADS), min_size=1, max_size=5))
+def test_a_stronger_athlete_never_gets_a_lighter_squat(reps, more, loads):
+    owns = [f"kettlebell {' '.join(map(str, sorted(loads)))}"]
+    weak, strong = (
+        lines(
+            "AMRAP 12\n12 goblet squats @ 24 kg", athlete(owns=owns, tests=[did("goblet squat", count, 12)])
+        )[0]
+        for count in (reps, reps + more)
+    )
+    assert hardness(strong) >= hardness(weak)
+
+
+def hardness(line):
+    """Load moved against what the variant allows: the share of the same athlete's strength."""
+    _, variant = catalogue().variant(f"{line.movement}/{line.variant}")
+    return round(line.load_moved_kg / variant.ratio.value, 6)
+
+
+def test_uncounted_work_has_no_misfit():
+    assert (UNCOUNTED.beyond, UNCOUNTED.within, UNCOUNTED.refused) == (0, 0, None)
