@@ -19,6 +19,7 @@ from bot.loops import Loops
 from bot.rehearsal.remote_clock import RemoteClock
 from bot.settings import Pace, Settings
 from bot.telegram.api import make_bot
+from bot.telegram.conduct import make_conduct
 from bot.telegram.connecting import connect, register
 from bot.telegram.lanes import Lanes
 from bot.telegram.receiver import Receiver
@@ -111,14 +112,14 @@ class App:
 
 def build(
     settings: Settings,
-    make_conduct: MakeConduct,
+    conduct: MakeConduct = make_conduct,
     *,
     clock: Clock | None = None,
     request: BaseRequest | None = None,
 ) -> App:
     """Make the bot. A `clock` that is given stays open; `request` carries calls in place of the network."""
     bot = make_bot(settings.token.get_secret_value(), settings.api_url, request)
-    return App(settings, bot, nullcontext(clock) if clock else _own_clock(settings), make_conduct)
+    return App(settings, bot, nullcontext(clock) if clock else _own_clock(settings), conduct)
 
 
 def _own_clock(settings: Settings) -> AbstractAsyncContextManager[Clock]:

@@ -31,7 +31,7 @@ CORE_LIBRARIES = {"pydantic", "numpy", "lark", "rapidfuzz", "dateutil"}
 STORE_LIBRARIES = CORE_LIBRARIES | {"sqlmodel", "sqlalchemy", "alembic", "aiosqlite"}
 MIGRATION_LIBRARIES = {"alembic", "sqlalchemy", "sqlmodel"}
 BOT_LIBRARIES = {
-    "pydantic", "pydantic_settings", "telegram", "httpx", "starlette", "uvicorn", "typer", "apscheduler",
+    "aiohttp", "pydantic", "pydantic_settings", "telegram", "httpx", "starlette", "uvicorn", "typer", "apscheduler",
 }  # fmt: skip
 
 
