@@ -10,6 +10,8 @@ from bot.commands.movements import movements
 from bot.commands.preview import preview
 from bot.commands.rank import rank
 from bot.commands.reading import read
+from bot.commands.rehearse import rehearse
+from bot.commands.serve import serve
 from core.errors import InputError, Refusal
 
 # Rich frames would hide the one line that matters: errors are plain text on standard error.
@@ -21,17 +23,13 @@ app = typer.Typer(
     rich_markup_mode=None,
 )
 
-
+app.command()(serve)
+app.command()(rehearse)
 app.command()(preview)
 app.command()(movements)
 app.command()(limits)
 app.command()(rank)
 app.add_typer(read, name="read")
-
-
-@app.callback()
-def _bellwether() -> None:
-    """Keep `bellwether COMMAND` the form even while there is a single command."""
 
 
 def main(arguments: Sequence[str] | None = None) -> None:

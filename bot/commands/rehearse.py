@@ -48,6 +48,7 @@ async def bot_process(address: str, folder: Path) -> AsyncIterator[None]:
         "BELLWETHER_API_URL": address,
         "BELLWETHER_DATABASE": str(folder / "rehearsal.db"),
         "BELLWETHER_CLOCK_URL": address,
+        "BELLWETHER_PACE": "unlimited",
     }
     log = (folder / "bot.log").open("wb")
     serve = [sys.executable, "-m", "bot", "serve"]

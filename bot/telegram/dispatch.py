@@ -17,11 +17,10 @@ from core.desk import answers, groups, joining, scores, sessions, talking, versi
 from core.desk import commands as c
 from core.desk.commands import Command
 from core.desk.outcome import Outcome
+from core.desk.post_office import InboxItem, Store, Unit
 from core.desk.says.common import Lost, Refused
 from core.desk.visit import Standing, Visit
 from core.errors import Refusal
-from core.store.records import InboxItem
-from core.store.unit import Store, Unit
 
 UseCase = Callable[[Visit, Any], Awaitable[Outcome]]
 

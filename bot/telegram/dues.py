@@ -9,9 +9,8 @@ from bot.delivery.bells import Bells
 from bot.delivery.clock import Clock
 from bot.telegram.letters import Cause, Writer
 from core.desk.outcome import Outcome
+from core.desk.post_office import Due, Store, Unit
 from core.desk.sessions import post_due
-from core.store.records import Due
-from core.store.unit import Store, Unit
 
 DueCase = Callable[[Unit, datetime, Mapping[str, Any]], Awaitable[Outcome]]
 

@@ -12,8 +12,7 @@ from bot.words import en  # noqa: F401 - registers the wordings
 from bot.words.text import escape
 from bot.words.wording import FALLBACK, Button, DoorButton, Row, Worded, word
 from core.desk.outcome import Outcome, Say
-from core.store.records import ChatKind, NewLetter, Purpose
-from core.store.unit import Unit
+from core.desk.post_office import ChatKind, NewLetter, Purpose, Unit
 
 # The platform forgets a press within seconds; an answer that late helps nobody.
 TAP_LASTS = timedelta(seconds=30)

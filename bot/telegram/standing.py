@@ -11,8 +11,8 @@ from bot.telegram.api import call
 from bot.telegram.heard import Heard
 from core.desk import commands as c
 from core.desk.commands import Command
+from core.desk.post_office import Store, Unit
 from core.desk.visit import Standing
-from core.store.unit import Store, Unit
 
 _ADMINS = {ChatMemberStatus.OWNER, ChatMemberStatus.ADMINISTRATOR}
 

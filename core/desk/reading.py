@@ -1,11 +1,14 @@
-"""The lines of a coach's text that weren't understood: shown at their place, and kept as notes."""
+"""A coach's text beside what was understood of it: the board, and the lines kept as notes."""
 
 from collections.abc import Iterable
 
 from core.desk.says.sessions import Unread
+from core.measures import MassUnit
 from core.movements.lookup import catalogue
 from core.notation.session import read_session
 from core.notation.values import NotUnderstood
+from core.notation.writing import write_session
+from core.sessions.values import Session
 from core.store.records import Group, SessionRecord
 
 
@@ -24,3 +27,9 @@ def notes_of(record: SessionRecord, group: Group) -> tuple[str, ...]:
     """Lines of the coach's text that are shown as they stand."""
     read = read_session(record.text, catalogue(), group.units)
     return tuple(one.text for one in unread_lines(record.text, read.not_understood))
+
+
+def board_of(session: Session, units: MassUnit) -> str:
+    """The session in board words. Its title stands above it, and a lone main block needs no heading."""
+    text = write_session(session.model_copy(update={"title": None, "date": None}), units)
+    return text.removeprefix("Main\n") if len(session.blocks) == 1 else text

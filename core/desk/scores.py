@@ -22,6 +22,7 @@ from core.desk.versions import first_things, session_meant
 from core.desk.visit import Visit
 from core.notation.scores import read_score
 from core.scores.ranking import rank
+from core.scores.text import in_words
 from core.scores.values import Board, Entry, Score
 from core.store.records import Purpose, ScoreRecord, ScoreState, SessionRecord, VersionRecord
 
@@ -89,6 +90,7 @@ async def keep_score(visit: Visit, record: SessionRecord, score: Score, text: st
     noted = ScoreNoted(
         score_id=kept.id,
         score=kept.score,
+        text=in_words(kept.score, (await visit.group(record.group_id)).units),
         rank=standing.rank_of(kept),
         of=len(standing.board.places),
         corrected=any(one.block == block for one in earlier),

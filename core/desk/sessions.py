@@ -9,7 +9,7 @@ from core.athletes.values import Profile, Screening
 from core.desk.commands import DiscardSession, DraftSession, MoveDraft, PostLater, PostSession
 from core.desk.errors import AlreadyDone, NotTheCoach, StalePress, UnknownThing
 from core.desk.outcome import DueWish, Outcome, Say
-from core.desk.reading import notes_of, unread_lines
+from core.desk.reading import board_of, notes_of, unread_lines
 from core.desk.says.sessions import (
     GroupPost,
     NoCoachHere,
@@ -71,14 +71,13 @@ async def read_back(visit: Visit, record: SessionRecord, groups: list[Group]) ->
     said = ReadBack(
         session_id=record.id,
         revision=record.revision,
-        session=record.session,
+        board=board_of(record.session, group.units),
         unread=unread_lines(record.text, read.not_understood),
         corrected=read.corrected,
         view=group_view(record.session, known, catalogue()),
         waiting=waiting,
         group=group.title,
         others=tuple((other.id, other.title) for other in groups if other.id != group.id),
-        units=group.units,
         post_at=next_morning(group, visit.now),
     )
     return visit.told(said, session=record.id)
@@ -186,9 +185,9 @@ async def post(uow: Unit, now: datetime, record: SessionRecord) -> Outcome:
     await uow.sessions.mark_posted(record.id, now)
     said = GroupPost(
         session_id=record.id,
-        session=record.session,
+        title=record.session.title,
         day=record.session.date or today_in(group, now),
-        units=group.units,
+        board=board_of(record.session, group.units),
         notes=notes_of(record, group),
     )
     key = f"post:{record.id}:{record.revision}"

@@ -12,16 +12,15 @@ from core.desk.says.scores import (
     ScoreNoted,
     ScoreTakenBack,
 )
-from core.scores.text import in_words
 from core.scores.values import Board, Place
 
 
 @wording("en", ScoreNoted)
 def score_noted(said: ScoreNoted) -> Worded:
     kind = "scaled" if said.score.scaled else "as written"
-    lines = [fill("Noted: <b>{score}</b>, {kind}.", score=in_words(said.score), kind=kind)]
+    lines = [fill("Noted: <b>{score}</b>, {kind}.", score=said.text, kind=kind)]
     if said.corrected:
-        lines[0] = fill("Put right: <b>{score}</b>, {kind}.", score=in_words(said.score), kind=kind)
+        lines[0] = fill("Put right: <b>{score}</b>, {kind}.", score=said.text, kind=kind)
     lines.append(standing(said))
     if said.score.pain:
         lines.append(

@@ -16,10 +16,7 @@ from core.desk.says.sessions import (
     WasPosted,
     WillPost,
 )
-from core.measures import MassUnit
-from core.notation.writing import write_session
 from core.scaling.values import GroupLine, GroupView
-from core.sessions.values import Session
 
 WAYS = (
     ("as_written", "as written"),
@@ -36,7 +33,7 @@ WAYS = (
 def read_back(said: ReadBack) -> Worded:
     parts = [
         fill("<b>Here's how I read it, for {group}</b>", group=said.group),
-        board(said.session, said.units),
+        escape(said.board),
         *corrections(said),
         *notes(said.unread),
         landing(said),
@@ -62,12 +59,6 @@ def notes(unread: tuple[Unread, ...]) -> list[str]:
 def not_read(one: Unread) -> str:
     text = fill("line {line}: “{text}”", line=one.line, text=one.text)
     return text if one.guess is None else text + fill(" (did you mean {guess}?)", guess=one.guess)
-
-
-def board(session: Session, units: MassUnit) -> str:
-    """The session alone: the title stands above it, and a lone main block needs no heading."""
-    text = write_session(session.model_copy(update={"title": None, "date": None}), units)
-    return escape(text.removeprefix("Main\n") if len(session.blocks) == 1 else text)
 
 
 def landing(said: ReadBack) -> str:
@@ -170,8 +161,8 @@ def no_coach_here(_: NoCoachHere) -> Worded:
 
 @wording("en", GroupPost)
 def group_post(said: GroupPost) -> Worded:
-    title = said.session.title or f"{said.day:%A, %-d %B}"
-    parts = [fill("<b>{title}</b>", title=title), board(said.session, said.units)]
+    title = said.title or f"{said.day:%A, %-d %B}"
+    parts = [fill("<b>{title}</b>", title=title), escape(said.board)]
     if said.notes:
         parts.append(bullets([escape(note) for note in said.notes]))
     parts.append("Tap for your own version. Done? Send me your score in private, or as a reply to this.")

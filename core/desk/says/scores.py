@@ -11,6 +11,7 @@ class ScoreNoted(Said):
 
     score_id: int
     score: Score
+    text: str
     rank: int | None
     of: int
     corrected: bool = False

@@ -3,10 +3,8 @@
 from datetime import date, datetime
 
 from core.desk.outcome import Said
-from core.measures import MassUnit
 from core.notation.values import Corrected
 from core.scaling.values import GroupView
-from core.sessions.values import Session
 from core.values import Value
 
 
@@ -23,14 +21,13 @@ class ReadBack(Said):
 
     session_id: int
     revision: int
-    session: Session
+    board: str
     unread: tuple[Unread, ...]
     corrected: tuple[Corrected, ...]
     view: GroupView
     waiting: tuple[str, ...]
     group: str
     others: tuple[tuple[int, str], ...]
-    units: MassUnit
     post_at: datetime
 
 
@@ -61,7 +58,7 @@ class NoCoachHere(Said):
 
 class GroupPost(Said):
     session_id: int
-    session: Session
+    title: str | None
     day: date
-    units: MassUnit
+    board: str
     notes: tuple[str, ...]
