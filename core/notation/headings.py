@@ -24,7 +24,7 @@ _PART = re.compile(r"^[\W_]*(?:part|block|piece)\s+(?:[a-f]|[1-9])\b\s*[:.)\-]*"
 BULLET = re.compile(
     r"^\s*(?:[*>~#=|.]+\s*|-+\s*(?![0-9]*\s*$)|[a-f][1-9]?[.)]\s+|[a-f][1-9]:\s+|\[[ x]?\]\s*)+"
 )
-_NUMBERED = re.compile(r"^\s*([0-9]{1,2})[.)]\s+(?=(\S))")
+_NUMBERED = re.compile(r"^\s*([0-9]{1,2})\s?[.)]\s+(?=(\S))")
 
 _MONTHS = "jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?"
 _WEEKDAY = r"(?:(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?[ ,.\-]{1,3})?"

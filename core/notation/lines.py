@@ -62,6 +62,7 @@ def _c(pattern: str) -> re.Pattern[str]:
 
 
 _UNITS = rf"(?:reps?\b|repetitions?\b|times\b|{ENERGY_UNIT}\b|{DISTANCE_UNIT}\b)"
+_TIME_UNITS = r"(?:s|secs?|seconds?|mins?|minutes?)\b"
 _WORD = "|".join(word for word in NUMBER_WORDS if " " not in word)
 _AT = r"(?:@|\bat\b|\bwith\b|\bw/|\busing\b)\s?(?:an?\s|the\s)?"
 _TIMES = r"(?:(?<![0-9.])(?P<n{0}>[1-9](?=\s?[x*])|two(?=\s)|one(?=\s)|2(?=\s))\s?[x*]?\s?)?"
@@ -70,7 +71,8 @@ _STATION = _c(
     r"^\s*(?:(?:minutes?|min|station|st)\s?(?P<n>[1-9])|(?P<odd>odd|even)(?:\s?min(?:ute)?s?)?)\s?[:\-)=]"
 )
 _TEMPO = _c(
-    r"(?:\btempo\s?:?\s?|@\s?)(?P<t>[0-9]-?[0-9x](?:-?[0-9x]){1,2})(?![0-9])(?:\s?tempo\b)?|(?P<u>[0-9]-[0-9x]-[0-9x](?:-[0-9x])?)\s?tempo\b"
+    r"(?:\btempo\s?:?\s?@?\s?(?P<t>[0-9]-?[0-9x](?:-?[0-9x]){1,2})|@\s?(?P<at>[0-9]-[0-9x]-[0-9x](?:-[0-9x])?|[0-9]{2}x[0-9x])"
+    r"|(?P<u>[0-9]-[0-9x]-[0-9x](?:-[0-9x])?)(?=\s?tempo))(?![0-9])(?:\s?tempo\b)?"
 )
 _PERCENT = _c(
     r"(?:@\s?|\bat\s)?(?P<p>[0-9]{1,3}(?:\.[0-9])?)\s?%(?:\s?(?:of\s)?(?:your\s)?(?:1\s?-?rm\b|max\b|1 rep max\b|best\b))?"
@@ -87,11 +89,11 @@ _UNBROKEN = _c(
 )
 _HEAVY = _c(r"(?:@\s?|\bat\s)?(?:\ba\s)?\bheavy\b(?! bag)")
 _PAIR = _c(
-    rf"(?:{_AT}|@)?{_TIMES.format(1)}(?<![0-9.])(?P<a><num>)\s?(?P<ua><mass>)?\s?/\s?{_TIMES.format(2)}(?P<b><num>)(?!\s?/)\s?(?P<ub><mass>)?"
+    rf"(?:{_AT}|@)?{_TIMES.format(1)}(?<![0-9./])(?P<a><num>)\s?(?P<ua><mass>)?\s?/\s?{_TIMES.format(2)}(?P<b><num>)(?![0-9.]|\s?/)\s?(?P<ub><mass>)?"
 )
-_LOAD = _c(rf"(?:{_AT})?{_TIMES.format(1)}(?<![0-9.])(?P<a><num>)\s?(?P<ua><mass>)(?!\s?/)")
+_LOAD = _c(rf"(?:{_AT})?{_TIMES.format(1)}(?<![0-9./])(?P<a><num>)\s?(?P<ua><mass>)(?!\s?/)")
 _BARE_LOAD = _c(rf"@\s?{_TIMES.format(1)}(?P<a><num>)(?![0-9.x:/%\-])(?P<ua>)")
-_PER_HAND = _c(r"^[;\s]*(?:(?:each|per|a|in each|in one)\s?hand|each\b(?!\s(?:side|arm|leg)))")
+_PER_HAND = _c(r"[;\s]*(?:(?:each|per|a|in each|in one)\s?hand|each\b(?!\s(?:side|arm|leg)))")
 _HEIGHT = _c(r"(?:@\s?)?<num>(?:\s?/\s?<num>)?\s?(?:cm|inch(?:es)?|in\b|\")(?!\s?[0-9])")
 _PER_SIDE = _c(
     r"\s?/\s?(?:side|arm|leg|hand)\b|(?:\b(?:each|per|a|every)\s(?:side|arm|leg)|\be/s|\bl\s?[/+&]\s?r|\bps)\b|\beach way\b|\bboth sides\b"
@@ -105,7 +107,7 @@ _SETS = _c(
 _MOST = _c(
     r"(?:^|(?<=[:;,\s]))\s?max(?:imum|imal)?\b(?:\s(?:reps?|effort|time|hold|distance|cals?)\b)?(?:\s(?:of|in|for)\b)?"
 )
-_PAIR_AMOUNT = _c(rf"^[\s;:]*(?P<a><num>)\s?/\s?(?P<b><num>)(?!\s?[/0-9.])\s?(?P<u>{_UNITS})?")
+_PAIR_AMOUNT = _c(rf"^[\s;:]*(?P<a><num>)\s?/\s?(?P<b><num>)(?!\s?[/0-9.])\s?(?P<u>{_UNITS}|{_TIME_UNITS})?")
 _RANGE_TIME = _c(rf"(?P<a><num>)\s?(?:-|to)\s?(?P<t>{DURATION})")
 _TIME = _c(rf"(?<![0-9.\-])(?P<t>{DURATION})")
 _AMOUNT = rf"(?P<a><num>|\b(?:{_WORD})\b)(?:\s?(?:-|to)\s?(?P<b><num>))?\s?(?:(?P<u>{_UNITS})|x(?![a-z0-9])|(?![0-9%/.x]))"
@@ -135,7 +137,7 @@ def _read_station(piece: Piece, strip: Strip, _: MassUnit) -> None:
 
 def _read_rules(piece: Piece, strip: Strip, _: MassUnit) -> None:
     if match := strip.take(_TEMPO):
-        piece.tempo = match["t"] or match["u"]
+        piece.tempo = match["t"] or match["at"] or match["u"]
     if match := strip.take(_PERCENT):
         piece.load_rule = LoadRule(percent=float(match["p"]))
     elif match := strip.take(_EFFORT):
@@ -147,8 +149,9 @@ def _read_rules(piece: Piece, strip: Strip, _: MassUnit) -> None:
 
 
 def _read_pair(piece: Piece, strip: Strip, unit: MassUnit) -> None:
-    match = _PAIR.search(strip.text)
-    if match is None or not _is_load_pair(match, strip.text):
+    pairs = _PAIR.finditer(strip.text)
+    match = next((pair for pair in pairs if _is_load_pair(pair, strip.text)), None)
+    if match is None:
         return
     strip.blank(*match.span())
     typed = match["ua"] or match["ub"]
@@ -225,7 +228,11 @@ def _amount(number: str, unit: str | None) -> tuple[float, AmountUnit | None]:
         return value, AmountUnit.REPS
     if unit.startswith(("cal", "kcal")):
         return value, AmountUnit.KCAL
-    return metres(f"{value:g}", unit), AmountUnit.METRES
+    if unit.startswith("s"):
+        return value, AmountUnit.SECONDS
+    if unit.startswith("min"):
+        return value * 60, AmountUnit.SECONDS
+    return metres(number, unit), AmountUnit.METRES
 
 
 _READERS: tuple[Reader, ...] = (

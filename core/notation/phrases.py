@@ -116,15 +116,17 @@ def _minutely_for(match: Match) -> Facts:
 
 
 def _every(match: Match) -> Facts:
+    if match["work"].isdigit():
+        return {}
     return {"format": Format.INTERVALS, "every_s": seconds(match["work"])}
 
 
 def _every_for(match: Match) -> Facts:
-    return _every(match) | _within(match)
+    return (every := _every(match)) and every | _within(match)
 
 
 def _every_times(match: Match) -> Facts:
-    return _every(match) | _rounds(match)
+    return (every := _every(match)) and every | _rounds(match)
 
 
 def _on_off(match: Match) -> Facts:
@@ -181,6 +183,8 @@ def _count_or_seconds(match: Match) -> float:
 
 def _aim_time(match: Match) -> Facts:
     low, high = match["lo"].strip(), (match["hi"] or match["lo"]).strip()
+    if re.fullmatch(NUMBER, high):
+        return {}
     unit = " min" if ":" in high else re.sub("[0-9.]", "", high)
     return _aim("score", seconds(low + unit if re.fullmatch(NUMBER, low) else low), seconds(high))
 

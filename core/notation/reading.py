@@ -18,7 +18,7 @@ from core.sessions.values import BlockKind
 LONGEST_ROW = 500
 _BRACKETS = re.compile(r"[(\[{]([^()\[\]{}]{1,200})[)\]}]")
 _PARTING = re.compile(
-    r";+|,(?:\s|$)|\s\+\s|:(?=\s|$)|(?<![0-9])\s-\s|\s-\s(?![0-9])|[.!](?:\s|$)|\s\|\s|\s(?:then|into)\s"
+    r";+|,(?:\s|$)|\s\+\s|:(?=\s|$)|(?<![0-9])\s-\s|\s-\s(?![0-9])|(?<!\balt)[.!](?:\s|$)|\s\|\s|\s(?:then|into)\s"
 )
 _JOINED = re.compile(r"\s(?:and|&|plus)\s|\s?\+\s?|\s?&\s?")
 _STATION = re.compile(r"((?:\b(?:minutes?|min|station) [1-9]|\b(?:odd|even)(?:\s?min(?:ute)?s?)?)\s?)[:\-=]")

@@ -11,7 +11,7 @@ _PLAIN = (
     | dict.fromkeys("‘’‛′`´", "'")
     | dict.fromkeys("“”„‟″", '"')
     | dict.fromkeys("•·▪▫●○◦‣➤►→", "*")
-    | {"…": "...", "\t": " ", "º": " ", "°": " ", "÷": "/", "⁄": "/", "∕": "/"}
+    | {"\u20e3": ")", "…": "...", "\t": " ", "º": " ", "°": " ", "÷": "/", "⁄": "/", "∕": "/"}
 )
 # Emoji, marks and invisible characters say nothing about training; keycaps leave their digit behind.
 _SILENT = {"So", "Sk", "Cs", "Co", "Cn", "Cf", "Cc", "Mn", "Me"}

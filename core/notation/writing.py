@@ -139,7 +139,8 @@ def _name(line: Line, names: Catalogue) -> str:
     if line.variant is None:
         return line.movement
     _, variant = names.variant(f"{line.movement}/{line.variant}")
-    return variant.names[0] if variant.names else line.movement
+    spoken = sorted(variant.names, key=lambda name: bool(HELD.search(name)))
+    return spoken[0] if spoken else line.movement
 
 
 def _plural(name: str) -> str:
