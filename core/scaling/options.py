@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable, Iterator
 from decimal import Decimal
-from math import ceil, floor, inf
+from math import ceil, floor, inf, log
 from typing import NamedTuple
 
 from core.measures import AmountUnit
@@ -20,13 +20,15 @@ from core.scaling.fit import (
     Task,
     fit,
     lightest_kg,
+    steps,
 )
 from core.scaling.gear import Load
 from core.scaling.plan import AS_WRITTEN, OTHER_IMPLEMENT, OTHER_LOAD, OTHER_PATTERN, Grip, LinePlan, Way
 from core.scaling.values import Because, Orders
 
-# A set costing three times as much as meant, or a third, has left the intent (estimate).
-FAR_OFF = 1.1
+# The pattern belongs to the intent: leaving it counts like a set that costs three times what is meant, or a
+# third (estimate), in steps beyond tolerance. By fit alone, a sit-up would replace a doubtful push-up.
+LEFT_PATTERN = steps(log(3) - TOLERANCE)
 
 # Misfit, in steps, of the best option that shares nothing, before there is one.
 NO_BOUND = 10_000
@@ -73,17 +75,20 @@ class Option(NamedTuple):
         return self.way is not None and self.fit.refused is None and not self.build_up
 
 
-def options_of(plan: LinePlan, athlete: Athlete, orders: Orders) -> list[Option]:
+def options_of(plan: LinePlan, athlete: Athlete, orders: Orders, *, every: bool = False) -> list[Option]:
     """All options of a line, best known first; never empty, as rest is always one.
 
     Ways come nearest first. A nearer safe option that fits and shares nothing beats every farther one
-    whatever the other lines do, so the search ends there. The pattern belongs to the intent: another one
-    stands in only where this one has nothing near it.
+    whatever the other lines do, so the search ends there, unless `every` option is wanted.
     """
     found: list[Option] = []
     distance, bound = AS_WRITTEN, NO_BOUND
     for way in plan.ways:
-        if way.distance > distance and (bound == 0 or _has_left(plan, way, found)):
+        if (
+            not every
+            and way.distance > distance
+            and bound <= (LEFT_PATTERN if way.distance == OTHER_PATTERN else 0)
+        ):
             break
         distance = way.distance
         if athlete.barrier(way) is None:
@@ -93,18 +98,6 @@ def options_of(plan: LinePlan, athlete: Athlete, orders: Orders) -> list[Option]
             )
             found += new
     return _with_last_resorts(plan, found, athlete, volume_first=orders.volume_first)
-
-
-def _has_left(plan: LinePlan, way: Way, found: Iterable[Option]) -> bool:
-    return way.distance == OTHER_PATTERN and _keeps_pattern(plan, found)
-
-
-def _keeps_pattern(plan: LinePlan, found: Iterable[Option]) -> bool:
-    """Whether something safe is near the intent; an unloaded line is content with easier."""
-    return any(
-        option.safe and option.fit.heavy <= FAR_OFF and (not plan.loaded or option.fit.light <= FAR_OFF)
-        for option in found
-    )
 
 
 def _of_way(plan: LinePlan, way: Way, athlete: Athlete, orders: Orders, bound: int) -> Iterator[Option]:
@@ -117,7 +110,7 @@ def _of_way(plan: LinePlan, way: Way, athlete: Athlete, orders: Orders, bound: i
     task = athlete.task(plan, way)
     lightness = _lightness(plan, way, athlete)
     if not way.grips:
-        fitting = UNCOUNTED if task is None else fit(task, own, lightness)
+        fitting = _fit(task, own, lightness, way)
         yield Option(way, way.distance, fitting, None, None, support, height, own)
         return
     lightest = 0.0 if task is None else lightest_kg(task, lightness, bound)
@@ -129,10 +122,17 @@ def _of_way(plan: LinePlan, way: Way, athlete: Athlete, orders: Orders, bound: i
             moved = own + grip.per_kg * load.value
             distance = way.distance or _distance(plan, grip, load, athlete)
             counts = NEVER_TOO_LIGHT if distance == AS_WRITTEN and plan.line.loads_kg else lightness
-            fitting = UNCOUNTED if task is None else fit(task, moved, counts)
+            fitting = _fit(task, moved, counts, way)
             yield Option(way, distance, fitting, grip.hold, load, support, height, moved)
             if moved < lightest:
                 break
+
+
+def _fit(task: Task | None, moved_kg: float, lightness: Lightness, way: Way, part: float = 1.0) -> Fit:
+    fitting = UNCOUNTED if task is None else fit(task, moved_kg, lightness, part)
+    if way.distance == OTHER_PATTERN and fitting.beyond < LEFT_PATTERN:
+        return fitting._replace(beyond=LEFT_PATTERN)
+    return fitting
 
 
 def _lightness(plan: LinePlan, way: Way, athlete: Athlete) -> Lightness:
@@ -153,9 +153,9 @@ def _distance(plan: LinePlan, grip: Grip, load: Load, athlete: Athlete) -> int:
 def _with_last_resorts(
     plan: LinePlan, found: list[Option], athlete: Athlete, *, volume_first: bool
 ) -> list[Option]:
-    safe = [option for option in found if option.safe]
-    options = list(safe)
-    if volume_first or all(option.fit.heavy > TOLERANCE for option in safe):
+    options = [option for option in found if option.safe]
+    in_pattern = [option for option in options if option.distance < OTHER_PATTERN]
+    if volume_first or all(option.fit.heavy > TOLERANCE for option in in_pattern):
         options += _fewer(plan, found, athlete)
     if not options:
         options += [
@@ -173,7 +173,7 @@ def _fewer(plan: LinePlan, found: Iterable[Option], athlete: Athlete) -> Iterato
         part = _fitting_part(task, option)
         if part is None or task is None or option.way is None or option.moved_kg is None:
             continue
-        less = fit(task, option.moved_kg, _lightness(plan, option.way, athlete), part)
+        less = _fit(task, option.moved_kg, _lightness(plan, option.way, athlete), option.way, part)
         yield option._replace(distance=FEWER + ceil(10 * (1 - part)), part=part, fit=less)
 
 

@@ -122,7 +122,7 @@ def _version_line(place: int, row: _Row, option: Option, athlete: Athlete) -> Ve
 
 
 def _row(plan: LinePlan, athlete: Athlete, orders: Orders, pin: Pin | None) -> _Row:
-    options = options_of(plan, athlete, orders)
+    options = options_of(plan, athlete, orders, every=pin is not None)
     matching = [option for option in options if pin and _matches(option, pin)]
     return _Row(plan, matching or options, pin, followed=bool(matching))
 

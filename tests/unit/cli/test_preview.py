@@ -1,0 +1,99 @@
+import json
+
+import pytest
+
+from bot.cli import main
+
+SESSION = "AMRAP 12\n10 push-ups\n12 goblet squats @ 24/16 kg\n200 m run\n"
+ROSTER = """
+[[athlete]]
+name = "Bo"
+sex = "male"
+body_mass_kg = 80
+equipment = [{ implement = "kettlebell", loads_kg = [24] }]
+tests = [{ movement = "push-ups", reps = 30 }, { movement = "goblet squat", load_kg = 24, reps = 25 }]
+
+[[athlete]]
+name = "Ilse"
+sex = "female"
+body_mass_kg = 62.5
+units = "lb"
+equipment = [{ implement = "chair" }, { implement = "dumbbell", loads_kg = [12] }]
+limits = ["no-running"]
+space = { running = false }
+tests = [{ movement = "push-up", reps = 7 }, { movement = "goblet squat", load_kg = 12, reps = 20 }]
+
+[[athlete]]
+name = "Ute"
+screening = "stop"
+"""
+
+
+@pytest.fixture
+def preview(tmp_path, capsys):
+    def run(*options, session=SESSION, roster=ROSTER):
+        (tmp_path / "session.txt").write_text(session, encoding="utf-8")
+        (tmp_path / "roster.toml").write_text(roster, encoding="utf-8")
+        arguments = ["preview", str(tmp_path / "session.txt"), "--roster", str(tmp_path / "roster.toml")]
+        with pytest.raises(SystemExit) as left:
+            main([*arguments, *options])
+        out, err = capsys.readouterr()
+        return left.value.code or 0, out, err
+
+    return run
+
+
+def test_json_tells_every_version_and_the_group(preview):
+    code, out, _ = preview("--json")
+    told = json.loads(out)
+    bo, ilse, ute = told["versions"]
+    assert code == 0
+    assert (bo["athlete"], bo["as_written"]) == ("Bo", True)
+    push_ups = ilse["blocks"][0]["lines"][0]
+    assert (push_ups["movement"], push_ups["variant"], push_ups["implement"]) == (
+        "push-up",
+        "hands-on-chair",
+        "chair",
+    )
+    assert (push_ups["amount"], push_ups["unit"], push_ups["change"]) == (10, "reps", "variant")
+    assert 0 < push_ups["set_cost"] < 1
+    assert "number stays the same" in push_ups["reason"]
+    assert (ilse["blocks"][0]["forecast"], ilse["blocks"][0]["pacing"]) == (None, [])
+    assert (ute["blocks"], ute["as_written"]) == ([], False)
+    assert [line["as_written"] for line in told["group"]["lines"]] == [1, 1, 1]
+    assert told["session"]["blocks"][0]["format"] == "amrap"
+
+
+def test_people_read_plain_words_in_their_own_unit(preview):
+    code, out, _ = preview()
+    assert code == 0
+    assert "Bo: as written" in out
+    assert "12 goblet squats (26.5 lb dumbbell). You don't have a 35.3 lb dumbbell" in out
+    assert "Ute: No session until you've been cleared" in out
+
+
+@pytest.mark.parametrize(
+    ("line", "problem"),
+    [
+        ("body_mass = 62", "athlete 1 (Ilse): body_mass: "),
+        ("tests = [{ movement = 'moonwalk', reps = 3 }]", "athlete 1 (Ilse): unknown movement moonwalk"),
+        ("limits = ['gravity']", "athlete 1 (Ilse): unknown limit gravity"),
+        ("equipment = [{ implement = 'anvil' }]", "athlete 1 (Ilse): unknown implement anvil"),
+        (
+            "equipment = [{ implement = 'dumbbell', from_kg = 20, to_kg = 5 }]",
+            "athlete 1 (Ilse): equipment.1: ",
+        ),
+        ("pair = 3", "athlete 1 (Ilse): pair: "),
+    ],
+)
+def test_a_wrong_roster_names_the_athlete(preview, line, problem):
+    code, out, err = preview("--json", roster=f"[[athlete]]\nname = 'Ilse'\n{line}\n")
+    assert (code, out) == (2, "")
+    assert err.startswith(problem)
+
+
+def test_text_that_is_not_understood_names_its_lines(preview):
+    code, _, err = preview(session="AMRAP 12\n10 push-ups\n12 flibbertigibbets\n7 grumbles\n")
+    assert code == 2
+    assert err.startswith("line 3: ")
+    assert "line 4: " in err
