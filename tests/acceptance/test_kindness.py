@@ -4,7 +4,13 @@ import pytest
 
 from tests.acceptance.people import answers_what_is_asked, consents, start_link
 
-HOSTILE = ("<b>Bo</b> & Söhne", "'); DROP TABLE person;--", "👩‍🚀 Ünïcode ‮reversed", "x" * 60, "</code>\n\n*")
+HOSTILE = (
+    "<b>Bo</b> & Söhne",
+    "'); DROP TABLE person;--",
+    "👩‍🚀 Ünïcode \u202ereversed",
+    "x" * 60,
+    "</code>\n\n*",
+)
 
 
 async def test_a_repeated_press_is_answered_and_does_nothing_twice(crew):

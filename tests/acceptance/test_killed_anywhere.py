@@ -1,0 +1,162 @@
+"""The promise above all others: whatever is killed when, nothing said is lost, and nothing is said twice in vain."""
+
+import asyncio
+from collections import Counter
+
+import pytest
+import pytest_asyncio
+
+from tests.acceptance.mortal import Moment, Mortal
+from tests.acceptance.people import SESSION, start_link
+from tests.support.durable import eventually
+
+PATIENCE_S = 40
+
+
+@pytest_asyncio.fixture
+async def mortal(platform, address, tmp_path):
+    found = Mortal(platform, address, tmp_path / "bellwether.db", tmp_path / "bot.log")
+    living = asyncio.create_task(found.live())
+    yield found
+    living.cancel()
+    await asyncio.gather(living, return_exceptions=True)
+
+
+@pytest_asyncio.fixture
+async def running_room(remote_room):
+    await remote_room.lets_time_run()
+    return remote_room
+
+
+async def hears(listener, fragment):
+    return await listener.hears(fragment, within=PATIENCE_S)
+
+
+class Exchange:
+    """The main job from set-up to scoreboard, in steps."""
+
+    def __init__(self, room, mortal):
+        self.room = room
+        self.mortal = mortal
+
+    async def is_set_up(self, kills):
+        self.coach = await self.room.person("Marit")
+        self.ilse = await self.room.person("Ilse")
+        self.group = await self.room.group("Harbour crew", admins=[self.coach], members=[self.ilse])
+        kills.next()
+        await self.coach.adds_bot(self.group)
+        await hears(self.group, "Hello Harbour crew")
+        await self._tap(kills, self.coach, "Start with me", "Which clock")
+        await self._tap(kills, self.coach, "Berlin", "kg or lb")
+        await self._tap(kills, self.coach, "Kilograms", "All set")
+
+    async def ilse_joins(self, kills):
+        kills.next()
+        await self.ilse.opens(await start_link(self.group))
+        await hears(self.ilse, "May I keep these notes?")
+        await self._tap(kills, self.ilse, "Yes, keep them", "18 or older")
+        await self._tap(kills, self.ilse, "Yes", "lately had any of these")
+        for answer, then in (("No", "Has a doctor ever"), ("No", "last three months"), ("Yes", "good to go")):
+            await self._tap(None, self.ilse, answer, then)
+
+    async def a_session_is_posted(self, kills):
+        kills.next()
+        await self.coach.says(SESSION)
+        await hears(self.coach, "Here's how I read it")
+        await self._tap(kills, self.coach, "Post now", "Posted to Harbour crew")
+        await hears(self.group, "Tap for your own version")
+
+    async def ilse_gets_her_version(self, kills):
+        kills.next()
+        await self.ilse.presses("My version")
+        for _ in range(20):
+            message = await hears(self.ilse, "")
+            if "Your version" in message.text:
+                return
+            await self._answers(message)
+        raise AssertionError("no version after twenty messages")
+
+    async def ilse_reports_her_score(self, kills):
+        kills.next()
+        await self.ilse.says("7+12")
+        await hears(self.ilse, "7 rounds + 12")
+        await hears(self.group, "Scoreboard")
+
+    async def _answers(self, message):
+        if "What do you have" in message.text:
+            await self.ilse.says("a 10 kg dumbbell and a chair")
+        elif "What do you weigh" in message.text:
+            await self.ilse.says("62")
+        elif message.all_buttons:
+            await self.ilse.presses(message.all_buttons[0].label, on=message)
+
+    async def _tap(self, kills, person, label, then):
+        if kills is not None:
+            kills.next()
+        await person.presses(label)
+        await hears(person, then)
+
+
+class Kills:
+    """Arms one moment after the other."""
+
+    def __init__(self, mortal, moments):
+        self._mortal = mortal
+        self._left = list(moments)
+
+    def next(self):
+        if self._left and not self._mortal.is_armed:
+            self._mortal.arm(self._left.pop(0))
+
+
+MOMENTS = (
+    Moment("getUpdates", brings=True, answer_lost=True),  # handed out, never received
+    Moment("getUpdates", brings=True, later=0.003),  # while it is being stored
+    Moment("getChatMember", before=True),  # while it is being handled
+    Moment("sendMessage", before=True),  # a letter on its way, not arrived
+    Moment("sendMessage", answer_lost=True),  # arrived, and nobody knows
+    Moment("answerCallbackQuery", answer_lost=True),
+    Moment("editMessageText", answer_lost=True),
+    Moment("getUpdates", brings=True, later=0.03),  # while it is being handled
+    Moment("sendMessage", later=0.0),  # while it is being settled
+    Moment("getUpdates", confirms=True, before=True),  # stored, not yet confirmed
+)
+
+
+@pytest.mark.timeout(400)
+async def test_killed_at_ten_moments_it_loses_nothing_and_repeats_only_what_was_on_its_way(
+    mortal, running_room, platform
+):
+    exchange = Exchange(running_room, mortal)
+    kills = Kills(mortal, MOMENTS)
+    await exchange.is_set_up(kills)
+    await exchange.ilse_joins(kills)
+    await exchange.a_session_is_posted(kills)
+    await exchange.ilse_gets_her_version(kills)
+    await exchange.ilse_reports_her_score(kills)
+
+    tables = mortal.tables
+    await eventually(lambda: set(tables.states("outbox")).isdisjoint({"waiting", "leased"}), PATIENCE_S)
+    assert mortal.kills == len(MOMENTS)
+    assert set(tables.states("inbox")) == {"done"}
+    assert await running_room.waiting_updates() == 0
+    assert_every_letter_went_out(tables)
+    assert_only_what_was_on_its_way_was_repeated(tables, mortal.leased)
+    assert await repeated(exchange) <= len(mortal.leased)
+
+
+def assert_every_letter_went_out(tables):
+    lost = tables.rows("SELECT key, state FROM outbox WHERE state != 'sent' AND purpose != 'tap'")
+    assert [row for row in lost if row[1] != "dropped"] == []
+
+
+def assert_only_what_was_on_its_way_was_repeated(tables, leased):
+    tried_twice = tables.column("SELECT DISTINCT outbox_id FROM attempt WHERE number > 1")
+    assert set(tried_twice) <= leased
+
+
+async def repeated(exchange):
+    """How many of the bot's messages say what another one of the same chat says."""
+    chats = [await chat.messages for chat in (exchange.coach, exchange.ilse, exchange.group)]
+    texts = Counter((one.chat, one.html) for chat in chats for one in chat if one.from_bot)
+    return sum(number - 1 for number in texts.values())
