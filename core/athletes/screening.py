@@ -4,12 +4,16 @@ Source: Riebe et al. 2015, Med Sci Sports Exerc 47(11):2473-2479: current activi
 disease, and the intended intensity decide. The branches are written from memory, unchecked against the paper.
 """
 
-from core.athletes.values import Branch, ScreeningQuestion
+from datetime import date, timedelta
+
+from core.athletes.values import Branch, Profile, ScreeningQuestion
 from core.errors import Defect
 
 __all__ = ["Answers", "Branch", "ScreeningQuestion", "next_screening_question", "screen"]
 
 Answers = tuple[bool, ...]
+
+LASTS = timedelta(days=365)
 
 
 # (known disease, active), once adult and without symptoms.
@@ -19,6 +23,13 @@ _BY_DISEASE_AND_ACTIVITY = {
     (False, False): Branch.HEALTHY_INACTIVE,
     (False, True): Branch.HEALTHY_ACTIVE,
 }
+
+
+def is_due(profile: Profile, today: date) -> bool:
+    """Whether to screen before the next session: never done, or more than a year ago (design section 7)."""
+    if profile.screening is None:
+        return True
+    return profile.screened_on is not None and today - profile.screened_on > LASTS
 
 
 def next_screening_question(answers: Answers) -> ScreeningQuestion | None:

@@ -107,7 +107,10 @@ class Evidence(Value):
 
 
 class Profile(Value):
-    """One athlete. None means not asked yet; an empty tuple means asked, and there is nothing."""
+    """One athlete. None means not asked yet; an empty tuple means asked, and there is nothing.
+
+    `branch`: how the screening ended, `screened_on` when; both None where it was told from outside.
+    """
 
     name: str
     body_mass_kg: Decimal | None = None
@@ -117,6 +120,8 @@ class Profile(Value):
     units: MassUnit = MassUnit.KG
     pair: Literal[1, 2] | None = None
     screening: Screening | None = None
+    branch: Branch | None = None
+    screened_on: date | None = None
     equipment: tuple[Equipment, ...] | None = None
     space: Space = Space()
     limits: tuple[str, ...] | None = None

@@ -1,6 +1,12 @@
 """Join a group in private: consent first, screening next, then today's session."""
 
-from core.athletes.screening import Branch, ScreeningQuestion, next_screening_question, screen
+from core.athletes.screening import (
+    Branch,
+    ScreeningQuestion,
+    is_due,
+    next_screening_question,
+    screen,
+)
 from core.athletes.values import Screening
 from core.desk.commands import (
     AnswerScreening,
@@ -13,7 +19,7 @@ from core.desk.commands import (
 from core.desk.errors import NeedsConsent
 from core.desk.outcome import Outcome
 from core.desk.says.groups import AskZone
-from core.desk.says.joining import AskConsent, AskScreening, ConsentDeclined, ScreeningDone
+from core.desk.says.joining import AskConsent, AskScreening, ConsentDeclined, NotCleared, ScreeningDone
 from core.desk.versions import my_version
 from core.desk.visit import Standing, Visit
 from core.store.records import Role
@@ -37,7 +43,7 @@ async def continue_joining(visit: Visit, group_id: int) -> Outcome:
         group = await visit.group(group_id)
         return visit.told(AskConsent(group=group.id, title=group.title, name=visit.person.name))
     profile = await visit.profile()
-    if profile.screening is None:
+    if is_due(profile, visit.now.date()):
         return ask_screening(visit, group_id, "")
     return await my_version(visit, MyVersion())
 
@@ -70,7 +76,8 @@ async def answer_screening(visit: Visit, command: AnswerScreening) -> Outcome:
 
 async def keep_screening(visit: Visit, group_id: int, branch: Branch) -> Outcome:
     profile = await visit.profile()
-    kept = profile.model_copy(update={"screening": branch.screening})
+    facts = {"screening": branch.screening, "branch": branch, "screened_on": visit.now.date()}
+    kept = profile.model_copy(update=facts)
     await visit.uow.profiles.save(visit.person.id, kept, visit.now)
     done = visit.told(ScreeningDone(group=group_id, branch=branch)) + Outcome(settles=True)
     if branch.screening is Screening.STOP:
@@ -80,6 +87,8 @@ async def keep_screening(visit: Visit, group_id: int, branch: Branch) -> Outcome
 
 async def say_cleared(visit: Visit, command: SayCleared) -> Outcome:
     """The athlete, not the coach, says that care has cleared them; they restart lighter."""
+    if (await visit.profile()).branch is Branch.NOT_ADULT:
+        return visit.told(NotCleared(group=command.group, branch=Branch.NOT_ADULT))
     return await keep_screening(visit, command.group, Branch.CLEARED)
 
 

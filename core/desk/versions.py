@@ -1,6 +1,6 @@
 """Show an athlete their version of a session, asking first what this session needs and nobody knows yet."""
 
-from core.athletes.screening import next_screening_question
+from core.athletes.screening import is_due, next_screening_question
 from core.athletes.values import Profile, Screening
 from core.desk.commands import MyVersion, ShowHow
 from core.desk.errors import NotAMember, UnknownThing
@@ -72,12 +72,12 @@ async def first_things(visit: Visit, profile: Profile, group_id: int) -> Outcome
         group = await visit.uow.groups.get(group_id)
         assert group is not None
         return visit.told(AskConsent(group=group_id, title=group.title, name=visit.person.name))
-    if profile.screening is None:
+    if is_due(profile, visit.now.date()):
         question = next_screening_question(())
         assert question is not None
         return visit.told(AskScreening(group=group_id, question=question, answers=""))
     if profile.screening is Screening.STOP:
-        return visit.told(NotCleared(group=group_id))
+        return visit.told(NotCleared(group=group_id, branch=profile.branch))
     return None
 
 

@@ -1,5 +1,7 @@
 """An athlete's way in: consent, screening, the questions of this session, the version."""
 
+from datetime import timedelta
+
 import pytest
 
 from tests.acceptance.people import (
@@ -108,3 +110,25 @@ async def test_an_answer_that_cannot_be_read_is_asked_again_kindly(crew):
     await ilse.hears("I didn't get “flurbs and gribbles”")
     await ilse.presses("Nothing, just me")
     await ilse.hears("?")
+
+
+async def test_who_is_not_adult_can_not_be_cleared_by_a_press(crew):
+    await crew.gets()
+    kid = await crew.room.person("Kid")
+    await kid.joins(crew.group)
+    await kid.opens(await start_link(crew.group))
+    await consents(kid)
+    await answers_screening(kid, ("No",))
+    told = await kid.hears("only work with adults")
+    await kid.says("/today")
+    await kid.hears("only work with adults")
+    await kid.presses_data(told, "cl:1")
+    await kid.hears("only work with adults")
+
+
+async def test_the_screening_comes_again_after_a_year(crew):
+    ilse = await crew.has("Ilse")
+    await crew.room.travels(timedelta(days=366))
+    await crew.gets()
+    await ilse.presses("My version")
+    await ilse.hears("18 or older")

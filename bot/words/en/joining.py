@@ -103,6 +103,8 @@ def screening_done(said: ScreeningDone) -> Worded:
 
 @wording("en", NotCleared)
 def not_cleared(said: NotCleared) -> Worded:
+    if said.branch is Branch.NOT_ADULT:
+        return Worded(RESULTS[Branch.NOT_ADULT])
     return Worded(
         "You told me something that a doctor should look at first, so there's no session for you yet. "
         "Have you been cleared since?",

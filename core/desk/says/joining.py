@@ -28,6 +28,7 @@ class ScreeningDone(Said):
 
 
 class NotCleared(Said):
-    """No session until licensed care has cleared them."""
+    """No session until licensed care has cleared them; for those who aren't adults, none at all."""
 
     group: int
+    branch: Branch | None = None
