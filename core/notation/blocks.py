@@ -3,12 +3,12 @@
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field, replace
 from itertools import groupby
-from typing import Any, NamedTuple
+from typing import NamedTuple
 
 from core.measures import AmountUnit
 from core.notation.lines import Piece, as_line
 from core.notation.phrases import Facts
-from core.notation.reading import Reading, not_understood
+from core.notation.reading import not_understood
 from core.notation.text import Row
 from core.notation.values import NotUnderstood
 from core.sessions.values import Block, BlockKind, Format, Line
@@ -225,9 +225,7 @@ def _check_lines(draft: Draft) -> Iterator[Problem]:
     """Lines that can't be meant as they stand."""
     some_sets = any(placed.piece.sets for placed in draft.lines) and not _is_circuit(draft)
     for piece, row in draft.placed:
-        if piece.amount_to and piece.amount and piece.amount_to < piece.amount:
-            yield Problem(row, piece.start, piece.text)
-        elif piece.amount == 0 or piece.sets == 0 or any(load == 0 for load in piece.loads_kg):
+        if (piece.amount_to and piece.amount and piece.amount_to < piece.amount) or piece.amount == 0 or piece.sets == 0 or any(load == 0 for load in piece.loads_kg):
             yield Problem(row, piece.start, piece.text)
         elif piece.meaning and piece.amount and piece.unit is None and not piece.most:
             yield from _unit_missing(piece, row)

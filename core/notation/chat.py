@@ -12,7 +12,7 @@ _CLEAR = re.compile(
     rf"|^\W*{_NUMBER}\s?\+\s?[0-9]{{1,4}}(?:\s?reps?)?(?![0-9:])"
     rf"|\b(?:capped|dnf)\b|\btime cap\b.*[0-9]|{_NUMBER}\s?reps? (?:left|to go|remaining)"
     rf"|\b(?:stopped|quit|gave up)\b.{{0,12}}?[0-9]"
-    rf"|\b(?:score|result|my time|time|finished|done|took me|got|managed|did)\b\W{{1,3}}(?:it |was |is |in |at |all |mine )*{_NUMBER}(?::[0-5][0-9]|\s?(?:min|sec|reps?|rounds?|rds?|kg|lbs?|s\b|m\b))"
+    rf"|\b(?:score|result|my time|(?<!for )time|finished|done|took me|got|managed|did)\b\W{{1,3}}(?:it |was |is |in |at |all |mine )*{_NUMBER}(?::[0-5][0-9]|\s?(?:min|sec|reps?|rounds?|rds?|kg|lbs?|s\b|m\b))"
 )
 _BARE = re.compile(
     r"^\W*(?:[0-9]{1,3}:[0-9]{2}(?:[:.][0-9]{1,2})?|[0-9]{1,3}\s?(?:min(?:ute)?s?|m|')\s?(?:and\s?)?[0-9]{0,2}\s?(?:s|secs?|seconds|\"|'')?"

@@ -49,7 +49,7 @@ _HEIGHT = re.compile(rf"(?P<a>{NUMBER})\s?(?P<u>cm|inch(?:es)?|in\b|\"|m\b)(?:\s
 _LOAD = re.compile(rf"(?<![0-9.])(?P<a>{NUMBER})(?:'?s\b)?\s?-?(?P<u>{MASS_UNIT})?(?:'?s\b)?")
 _ADJUSTABLE = re.compile(r"\b(?:adjustable|selectable|variable)\b")
 _FILLER = re.compile(
-    r"\b(?:i|i've|have|got|own|there|is|are|it's|a|an|the|some|my|of|just|only|at|home|here|old|with|that|goes|go|from|up|to|each|heavy|light|small|big|sturdy|in|kg|also|maybe|weighing|single|pair|set)\b"
+    r"\b(?:i've|i'm|it's|there's|i|have|got|own|there|is|are|a|an|the|some|my|of|just|only|at|home|here|old|with|that|goes|go|from|up|to|each|heavy|light|small|big|sturdy|in|kg|also|maybe|weighing|single|pair|set)\b"
 )
 
 

@@ -2,6 +2,7 @@
 
 import re
 from dataclasses import dataclass, field, replace
+from itertools import pairwise
 
 from rapidfuzz import process
 from rapidfuzz.distance import OSA
@@ -32,10 +33,7 @@ _LONE_TIME = re.compile(
 _LONE_SCHEME = re.compile(r"^[\W_]*([0-9]{1,3}(?:\s?[,/]\s?[0-9]{1,3}){2,20})(?: reps?)?(?: of)?[\W_]*$")
 _NOTE = "~"
 _ALONE = re.compile(r"[a-z0-9]")
-_VOCABULARY = (
-    "amrap emom rounds round minutes minute seconds reps time rest between target score scored warm strength "
-    "skill cooldown warmup possible every unbroken alternating heavy side each scheme quality"
-).split()
+_VOCABULARY = ["amrap", "emom", "rounds", "round", "minutes", "minute", "seconds", "reps", "time", "rest", "between", "target", "score", "scored", "warm", "strength", "skill", "cooldown", "warmup", "possible", "every", "unbroken", "alternating", "heavy", "side", "each", "scheme", "quality"]
 _TOKEN = re.compile(r"[a-z]{4,20}")
 
 
@@ -180,7 +178,7 @@ def _read_pieces(
 
 def _segments(text: str) -> list[tuple[int, int]]:
     marks = [(0, 0), *(match.span() for match in _PARTING.finditer(text)), (len(text), len(text))]
-    return [(before[1], after[0]) for before, after in zip(marks, marks[1:], strict=False)]
+    return [(before[1], after[0]) for before, after in pairwise(marks)]
 
 
 def _split(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> list[Piece]:
@@ -192,7 +190,7 @@ def _split(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> list[Piec
     ends = [(0, 0), *(joint.span() for joint in joints), (len(text), len(text))]
     pieces = [
         read_piece(text[before[1] : after[0]], start + before[1], lexicon, unit)
-        for before, after in zip(ends, ends[1:], strict=False)
+        for before, after in pairwise(ends)
     ]
     return pieces if all(piece.meaning for piece in pieces) else [whole]
 

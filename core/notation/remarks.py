@@ -2,6 +2,7 @@
 
 import re
 from dataclasses import dataclass
+from itertools import pairwise
 
 from core.notation.text import Strip
 
@@ -47,16 +48,14 @@ def take_remarks(strip: Strip) -> Remarks:
 
 def _pain(strip: Strip) -> str | None:
     """The part of the text that speaks of pain. A body part alone counts, soreness and `no pain` don't."""
-    start = 0
+    marks = [(0, 0), *(match.span() for match in _PARTS.finditer(strip.text)), (len(strip.text),) * 2]
     hurting = []
-    for end in [*(match.start() for match in _PARTS.finditer(strip.text)), len(strip.text)]:
-        part = strip.text[start:end]
-        words = part.replace(Strip.MARK, " ").strip(" ,;.!()|-")
+    for (_, start), (end, _) in pairwise(marks):
+        words = strip.text[start:end].replace(Strip.MARK, " ").strip(" ,;.!()|-")
         if _is_pain(words):
             hurting.append(words)
             if not re.search("[0-9]", words):
                 strip.blank(start, end)
-        start = min(end + 1, len(strip.text))
     return ", ".join(hurting) or None
 
 

@@ -4,10 +4,10 @@ import re
 from collections.abc import Callable, Iterator
 from decimal import Decimal
 
-from core.measures import MassUnit, from_kg
+from core.measures import MassUnit
 from core.movements.names import key
 from core.notation import asking
-from core.notation.quantities import MASS_UNIT, NUMBER, canonical, kilograms, metres
+from core.notation.quantities import MASS_UNIT, NUMBER, kilograms, metres
 from core.notation.text import Strip
 from core.scores.values import Doubt, ReadScore, Score
 from core.sessions.counting import reps_in_all, reps_in_round, reps_of

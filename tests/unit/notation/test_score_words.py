@@ -1,0 +1,220 @@
+"""An athlete's own words, as they are typed: what is sure, and what is asked about."""
+
+from decimal import Decimal
+
+import pytest
+
+from core.measures import MassUnit
+from core.movements.lookup import catalogue
+from core.notation.scores import read_score
+from core.notation.session import read_session
+from core.scores.values import Doubt
+
+AMRAP = "12 min amrap\n10 push-ups\n12 goblet squats @ 24/16 kg\n8 alternating lunges"
+RUN_AMRAP = "12 min amrap\n10 push-ups\n200 m run"
+FOR_TIME = "4 rounds for time, cap 15 min\n10 push-ups\n12 goblet squats @ 24/16 kg"
+UNCAPPED = "3 rounds for time\n400 m run\n10 push-ups"
+MAX_REPS = "max push-ups in 2 min"
+HOLD = "max plank hold"
+SETS = "5 x 5 goblet squats, rest 3 min"
+HEAVIEST = "find a heavy 3 deadlift"
+TRIAL = "run 5 km"
+INTERVALS = "EMOM 4\n12 push-ups"
+
+
+def session(text):
+    read = read_session(text, catalogue())
+    assert read.not_understood == ()
+    assert read.session is not None
+    return read.session
+
+
+SURE = [
+    # amrap: rounds and repetitions
+    (AMRAP, "7+12", {"rounds": 7, "reps": 12, "value": 7.4, "unit": "rounds"}),
+    (AMRAP, "7 + 12", {"rounds": 7, "reps": 12}),
+    (AMRAP, "7 rounds and 12", {"rounds": 7, "reps": 12}),
+    (AMRAP, "7 rds + 12 reps", {"rounds": 7, "reps": 12}),
+    (AMRAP, "7 Rounds, 12 reps.", {"rounds": 7, "reps": 12}),
+    (AMRAP, "7r 12", {"rounds": 7, "reps": 12}),
+    (AMRAP, "7 rounds plus 12", {"rounds": 7, "reps": 12}),
+    (AMRAP, "seven rounds and twelve", {"rounds": 7, "reps": 12}),
+    (AMRAP, "did 6 rounds plus 4 push ups", {"rounds": 6, "reps": 4}),
+    (AMRAP, "7", {"rounds": 7, "reps": 0}),
+    (AMRAP, "7 rounds", {"rounds": 7, "reps": 0, "value": 7}),
+    (AMRAP, "7 full rounds!!", {"rounds": 7, "reps": 0}),
+    (AMRAP, "1 round", {"rounds": 1, "reps": 0}),
+    (AMRAP, "0+5", {"rounds": 0, "reps": 5}),
+    (AMRAP, "212 reps", {"rounds": 7, "reps": 2}),
+    (AMRAP, "- 7+12", {"rounds": 7, "reps": 12}),
+    (AMRAP, "– 7 rounds + 12", {"rounds": 7, "reps": 12}),
+    (AMRAP, "7+12 💪🔥", {"rounds": 7, "reps": 12, "note": None}),
+    (AMRAP, "7+12 scaled", {"rounds": 7, "reps": 12, "scaled": True}),
+    (AMRAP, "7+12 (modified)", {"scaled": True}),
+    (AMRAP, "7+12 rx", {"scaled": False, "note": None}),
+    (AMRAP, "7+12 as written", {"scaled": False, "note": None}),
+    (AMRAP, "7+12 not rx", {"scaled": True}),
+    (AMRAP, "7+12 with 16kg", {"load_kg": Decimal(16)}),
+    (AMRAP, "7+12, felt great", {"note": "felt great", "pain": None}),
+    (AMRAP, "7+12, left wrist hurts", {"pain": "left wrist hurts"}),
+    (AMRAP, "7+12 but a sharp pain in my knee", {"pain": "a sharp pain in my knee"}),
+    (AMRAP, "7+12, no pain", {"pain": None}),
+    (AMRAP, "7+12, legs are sore", {"pain": None, "note": "legs are sore"}),
+    (AMRAP, "7+12, push-ups from the knees", {"pain": None}),
+    (RUN_AMRAP, "7+40", {"rounds": 7, "reps": 40}),
+    # times
+    (FOR_TIME, "8:43", {"seconds": 523, "value": 523, "unit": "s", "capped": False}),
+    (FOR_TIME, "8 min 43", {"seconds": 523}),
+    (FOR_TIME, "8 minutes 43 seconds", {"seconds": 523}),
+    (FOR_TIME, "8m43s", {"seconds": 523}),
+    (FOR_TIME, "8'43\"", {"seconds": 523}),
+    (FOR_TIME, "8′43″", {"seconds": 523}),
+    (FOR_TIME, "done in 8:43!!", {"seconds": 523, "note": None}),
+    (FOR_TIME, "time: 8:43 scaled", {"seconds": 523, "scaled": True}),
+    (FOR_TIME, "12 min", {"seconds": 720}),
+    (FOR_TIME, "8:43.5", {"seconds": 523.5}),
+    (FOR_TIME, "15:00", {"seconds": 900, "capped": False}),
+    (UNCAPPED, "1:02:30", {"seconds": 3750}),
+    (TRIAL, "24:10", {"seconds": 1450}),
+    # not finished
+    (
+        FOR_TIME,
+        "capped at 15 with 40 reps left",
+        {"capped": True, "reps": 48, "seconds": 900, "unit": "reps"},
+    ),
+    (FOR_TIME, "time capped, 40 to go", {"capped": True, "reps": 48}),
+    (FOR_TIME, "capped, 48 reps", {"capped": True, "reps": 48}),
+    (FOR_TIME, "hit the cap, 3 rounds + 5", {"capped": True, "reps": 71}),
+    (FOR_TIME, "dnf 48 reps", {"capped": True, "reps": 48}),
+    # the others
+    (MAX_REPS, "42", {"reps": 42, "value": 42}),
+    (MAX_REPS, "42 reps", {"reps": 42}),
+    (MAX_REPS, "20+15+7", {"reps": 42}),
+    (MAX_REPS, "stopped at 45, wrist", {"reps": 45, "pain": "wrist"}),
+    (HOLD, "1:35", {"seconds": 95}),
+    (HOLD, "95", {"seconds": 95}),
+    (HOLD, "95 sec", {"seconds": 95}),
+    (HOLD, "two minutes", {"seconds": 120}),
+    (SETS, "60kg 3x8", {"load_kg": Decimal(60)}),
+    (SETS, "50, 55, 60", {"load_kg": Decimal(60)}),
+    (HEAVIEST, "100 kg", {"load_kg": Decimal(100), "unit": "kg"}),
+    (HEAVIEST, "225 lb", {"load_kg": Decimal("102.05828325")}),
+    (INTERVALS, "12, 12, 11, 10", {"reps": 45}),
+]
+
+
+@pytest.mark.parametrize(
+    ("text", "words", "wanted"), SURE, ids=[f"{words}-{text[:9]}" for text, words, _ in SURE]
+)
+def test_a_score_is_read_however_it_is_said(text, words, wanted):
+    read = read_score(words, session(text))
+    assert (read.sure, read.ask, read.doubt) == (True, None, None)
+    assert read.score is not None
+    assert {name: getattr(read.score, name) for name in wanted} == wanted
+
+
+ASKED = [
+    (AMRAP, "", Doubt.UNREADABLE),
+    (AMRAP, "that was tough", Doubt.UNREADABLE),
+    (AMRAP, "500 rounds", Doubt.IMPOSSIBLE),
+    (AMRAP, "-5", Doubt.NOT_POSITIVE),
+    (AMRAP, "-7+12", Doubt.NOT_POSITIVE),
+    (AMRAP, "7+45", Doubt.BEYOND_ROUND),
+    (AMRAP, "7+30", Doubt.BEYOND_ROUND),
+    (AMRAP, "6 rounds plus 4 squats", Doubt.MEANT),
+    (AMRAP, "7.5 rounds", Doubt.MEANT),
+    (AMRAP, "7/12", Doubt.MEANT),
+    (AMRAP, "212", Doubt.MEANT),
+    (AMRAP, "about 7 rounds", Doubt.MEANT),
+    (AMRAP, "7+12?", Doubt.MEANT),
+    (AMRAP, "7 rounds + 12 or 8+3", Doubt.WHICH_NUMBER),
+    (RUN_AMRAP, "212 reps", Doubt.UNREADABLE),
+    (FOR_TIME, "8.43", Doubt.MEANT),
+    (FOR_TIME, "843", Doubt.MEANT),
+    (FOR_TIME, "9", Doubt.MEANT),
+    (FOR_TIME, "99:99", Doubt.IMPOSSIBLE),
+    (FOR_TIME, "0:10", Doubt.IMPOSSIBLE),
+    (FOR_TIME, "16:20", Doubt.BEYOND_CAP),
+    (FOR_TIME, "8:43 / 9:10", Doubt.WHICH_NUMBER),
+    (FOR_TIME, "capped", Doubt.HOW_FAR),
+    (FOR_TIME, "cap + 40", Doubt.HOW_FAR),
+    (FOR_TIME, "capped, 400 reps", Doubt.HOW_FAR),
+    (FOR_TIME, "stopped at 45, wrist", Doubt.FINISHED_OR_NOT),
+    (UNCAPPED, "capped with 40 reps left", Doubt.HOW_FAR),
+    (MAX_REPS, "5000", Doubt.IMPOSSIBLE),
+    (HOLD, "2", Doubt.MEANT),
+    (HEAVIEST, "9000 kg", Doubt.IMPOSSIBLE),
+]
+
+
+@pytest.mark.parametrize(
+    ("text", "words", "doubt"), ASKED, ids=[f"{words}-{text[:9]}" for text, words, _ in ASKED]
+)
+def test_what_is_not_sure_is_asked_and_not_kept(text, words, doubt):
+    read = read_score(words, session(text))
+    assert (read.sure, read.doubt) == (False, doubt)
+    assert read.ask
+
+
+def test_repetitions_beyond_a_round_are_offered_as_rounds():
+    read = read_score("7+45", session(AMRAP))
+    assert read.ask == "A round has 30 repetitions. Did you mean 8 rounds + 15?"
+    assert read.score is not None
+    assert (read.score.rounds, read.score.reps) == (8, 15)
+
+
+def test_repetitions_into_a_later_line_count_from_the_start_of_the_round():
+    read = read_score("6 rounds plus 4 squats", session(AMRAP))
+    assert read.ask == "Did you mean 6 rounds + 14?"
+
+
+def test_a_partial_block_is_never_doubted_for_its_round():
+    read = read_session("12 min amrap\n10 push-ups\n10 flying saucers", catalogue())
+    assert read.session is not None
+    assert read_score("7+12", read.session).sure
+
+
+def test_pain_is_kept_even_where_no_score_was_understood():
+    read = read_score("had to quit, my wrist hurts", session(AMRAP))
+    assert not read.sure
+    assert read.score is not None
+    assert (read.score.value, read.score.pain) == (None, "my wrist hurts")
+
+
+def test_bare_loads_count_in_the_unit_of_the_athlete():
+    read = read_score("100", session(HEAVIEST), unit=MassUnit.LB)
+    assert read.score is not None
+    assert read.score.load_kg == Decimal("45.359237")
+
+
+BOTH = f"{AMRAP}\n\n{FOR_TIME}"
+
+
+def test_with_several_scored_blocks_the_one_that_fits_is_taken():
+    read = read_score("7+12", session(BOTH))
+    assert (read.sure, read.block) == (True, 0)
+    read = read_score("8:43", session(BOTH))
+    assert (read.sure, read.block) == (True, 1)
+
+
+def test_a_score_that_fits_no_block_or_several_is_asked_about():
+    for words in ("12", "great", "5 rounds and 8:43"):
+        read = read_score(words, session(f"{AMRAP}\n\n{AMRAP}"))
+        assert (read.sure, read.doubt) == (False, Doubt.WHICH_BLOCK)
+    assert read.ask == (
+        "Which part is that score for: part 1 (12 minutes, as many rounds as possible) "
+        "or part 2 (12 minutes, as many rounds as possible)?"
+    )
+
+
+def test_the_block_may_be_chosen_or_named():
+    twice = session(f"{AMRAP}\n\n{AMRAP}")
+    assert read_score("7+12", twice, block=1).block == 1
+    read = read_score("part 2: 7+12", twice)
+    assert (read.sure, read.block) == (True, 1)
+
+
+def test_a_session_without_a_score_says_so():
+    read = read_score("7+12", session(f"{AMRAP}\nnot for score"))
+    assert not read.sure
+    assert read.ask == "Nothing in this session is scored. What would you like your coach to know?"
