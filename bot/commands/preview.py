@@ -7,6 +7,7 @@ from typing import Annotated, Any
 import typer
 
 from bot.commands.console import AsJson, print_json, print_text
+from bot.commands.reading import session_document
 from bot.commands.roster import read_roster
 from bot.words.text import listed
 from bot.words.versions import (
@@ -51,7 +52,11 @@ def preview(
     made, view = try_on(read.session, read_roster(roster, catalogue()))
     if as_json:
         print_json(
-            {"session": _session(read), "versions": [_version(*one) for one in made], "group": _group(view)}
+            {
+                "session": session_document(read),
+                "versions": [_version(*one) for one in made],
+                "group": _group(view),
+            }
         )
     else:
         print_text("\n".join(_pages(made, view)))
@@ -76,11 +81,6 @@ def _read(path: Path) -> ReadSession:
 def _problem(one: NotUnderstood) -> str:
     guess = f" (did you mean {one.guess}?)" if one.guess else ""
     return f"not understood: {one.text}{guess}"
-
-
-def _session(read: ReadSession) -> dict[str, Any]:
-    assert read.session is not None
-    return {**read.session.model_dump(), "corrected": read.corrected, "not_understood": read.not_understood}
 
 
 def _version(profile: Profile, outcome: Outcome) -> dict[str, Any]:

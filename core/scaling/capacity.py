@@ -50,6 +50,16 @@ class Ability(NamedTuple):
         sure = exp(z * self.spread_at(moved_kg)) if z else 1.0
         return max(0.0, self.k * (self.strength_kg / moved_kg * sure - 1))
 
+    def sure_and_median(self, moved_kg: float) -> tuple[float, float]:
+        """Repetitions that go with 80 % certainty, and at the median: `unbroken` at both, in one step."""
+        if moved_kg <= 0:
+            return inf, inf
+        if moved_kg >= self.strength_kg:
+            return 0.0, 0.0
+        ratio = self.strength_kg / moved_kg
+        sure = self.k * (ratio * exp(CAUTIOUS * self.spread_at(moved_kg)) - 1)
+        return (sure if sure > 0 else 0.0), self.k * (ratio - 1)
+
     def spread_at(self, moved_kg: float) -> float:
         """Spread of ln S at this load: away from the tested one that of k counts too."""
         if self.tested_kg is None or self.tested_kg == moved_kg:
@@ -143,6 +153,8 @@ class Capacity:
 
     def _work_out(self, movement: Movement, variant: Variant, variant_id: str) -> Ability:
         assert movement.k is not None
+        if not self.tests:
+            return self._expected(movement, variant)
         related = [
             (test, spread)
             for test in self.tests

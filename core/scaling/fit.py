@@ -3,7 +3,7 @@
 from math import ceil, exp, inf, log
 from typing import NamedTuple
 
-from core.scaling.capacity import CAUTIOUS, Ability
+from core.scaling.capacity import Ability
 from core.scaling.intent import LIGHT_DUTY, Window
 from core.scaling.values import Because
 
@@ -72,15 +72,16 @@ UNCOUNTED = Fit()
 
 def fit(task: Task, moved_kg: float, lightness: Lightness, part: float = 1.0) -> Fit:
     """Fit of one load, at the whole amount of a set or a `part` of it."""
-    unbroken = task.ability.unbroken(moved_kg)
-    cautious = task.ability.unbroken(moved_kg, CAUTIOUS)
+    cautious, unbroken = task.ability.sure_and_median(moved_kg)
     if cautious < 1:
         return Fit(unbroken, None, cautious, heavy=inf, refused=Because.TOO_HEAVY)
     amount = task.set_amount * part
     cost = amount / unbroken
-    heavy = max(0.0, log(amount / cautious / task.window.high))
-    light = max(0.0, log(task.window.low / cost)) if cost > 0 else 0.0
-    beyond = steps(max(heavy - TOLERANCE, lightness.misfit(light)))
+    low, high = task.window
+    heavy = log(amount / cautious / high) if amount > cautious * high else 0.0
+    light = log(low / cost) if 0 < cost < low else 0.0
+    too_light = lightness.misfit(light) if light else 0.0
+    beyond = steps(max(heavy - TOLERANCE, too_light))
     within = steps(min(max(heavy, light if lightness is OF_A_LOAD else 0.0), TOLERANCE))
     return Fit(unbroken, cost, cautious, heavy, light, beyond, within, _refusal(task, unbroken, cost))
 
