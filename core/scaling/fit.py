@@ -1,6 +1,6 @@
 """How well a load fits a set: misfit is how far its cost lies outside the window, in log units."""
 
-from math import ceil, exp, inf, log
+from math import ceil, inf, log
 from typing import NamedTuple
 
 from core.scaling.capacity import Ability
@@ -84,14 +84,6 @@ def fit(task: Task, moved_kg: float, lightness: Lightness, part: float = 1.0) ->
     beyond = steps(max(heavy - TOLERANCE, too_light))
     within = steps(min(max(heavy, light if lightness is OF_A_LOAD else 0.0), TOLERANCE))
     return Fit(unbroken, cost, cautious, heavy, light, beyond, within, _refusal(task, unbroken, cost))
-
-
-def lightest_kg(task: Task, lightness: Lightness, bound: int) -> float:
-    """Load moved below which a set is too light by more than `bound` steps; 0 if none is."""
-    if lightness.flat is not None or lightness.forgiven == inf:
-        return 0.0
-    lowest = task.window.low * exp(-(lightness.forgiven + (bound + 1) * STEP))
-    return task.ability.strength_kg / (1 + task.set_amount / lowest / task.ability.k) if lowest > 0 else 0.0
 
 
 def steps(misfit: float) -> int:

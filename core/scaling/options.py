@@ -19,7 +19,6 @@ from core.scaling.fit import (
     Lightness,
     Task,
     fit,
-    lightest_kg,
     steps,
 )
 from core.scaling.gear import Load
@@ -75,57 +74,78 @@ class Option(NamedTuple):
         return self.way is not None and self.fit.refused is None and not self.build_up
 
 
+class _Search:
+    """Options found so far, and what they make needless.
+
+    `bound`: misfit, in steps, of the best safe option that shares nothing; `settled`: settings of shared
+    things at which a nearer way fits already. With `every`, nothing is needless.
+    """
+
+    def __init__(self, *, every: bool) -> None:
+        self.found: list[Option] = []
+        self.bound = NO_BOUND
+        self.settled: set[Load] = set()
+        self._every = every
+        self._distance = AS_WRITTEN
+        self._seen = 0
+
+    def ends_before(self, way: Way) -> bool:
+        """Whether a way, and all after it, can't be better than what was found."""
+        if self._every or way.distance == self._distance:
+            return False
+        self._distance = way.distance
+        self._look_back()
+        return self.bound <= (LEFT_PATTERN if way.distance == OTHER_PATTERN else 0)
+
+    def _look_back(self) -> None:
+        """All ways of one distance are through: what fits there beats what lies farther."""
+        for option in self.found[self._seen :]:
+            if option.safe and option.load is not None and option.load.thing is not None:
+                self.settled.update((option.load,) if option.fit.beyond == 0 else ())
+            elif option.safe:
+                self.bound = min(self.bound, option.fit.beyond)
+        self._seen = len(self.found)
+
+
 def options_of(plan: LinePlan, athlete: Athlete, orders: Orders, *, every: bool = False) -> list[Option]:
     """All options of a line, best known first; never empty, as rest is always one.
 
     Ways come nearest first. A nearer safe option that fits and shares nothing beats every farther one
     whatever the other lines do, so the search ends there, unless `every` option is wanted.
     """
-    found: list[Option] = []
-    distance, bound = AS_WRITTEN, NO_BOUND
+    search = _Search(every=every)
     for way in plan.ways:
-        if (
-            not every
-            and way.distance > distance
-            and bound <= (LEFT_PATTERN if way.distance == OTHER_PATTERN else 0)
-        ):
+        if search.ends_before(way):
             break
-        distance = way.distance
         if athlete.barrier(way) is None:
-            new = list(_of_way(plan, way, athlete, orders, bound))
-            bound = min(
-                [bound, *(o.fit.beyond for o in new if o.safe and (o.load is None or o.load.thing is None))]
-            )
-            found += new
-    return _with_last_resorts(plan, found, athlete, volume_first=orders.volume_first)
+            search.found += _of_way(plan, way, athlete, orders, search)
+    return _with_last_resorts(plan, search.found, athlete, volume_first=orders.volume_first)
 
 
-def _of_way(plan: LinePlan, way: Way, athlete: Athlete, orders: Orders, bound: int) -> Iterator[Option]:
-    """Options of one way. What is too light by more than `bound` steps is told once, and nothing lighter."""
+def _of_way(plan: LinePlan, way: Way, athlete: Athlete, orders: Orders, search: _Search) -> Iterator[Option]:
+    """Options of one way, but for what is needless."""
     support, height, there = athlete.support(way.variant)
     if not there:
         return
     lean = None if height is None else float(height)
     own = load_moved(way.variant, athlete.body_mass_kg, height_cm=lean)
-    task = athlete.task(plan, way)
-    lightness = _lightness(plan, way, athlete)
+    task, lightness = athlete.task(plan, way), _lightness(plan, way, athlete)
     if not way.grips:
         fitting = _fit(task, own, lightness, way)
         yield Option(way, way.distance, fitting, None, None, support, height, own)
-        return
-    lightest = 0.0 if task is None else lightest_kg(task, lightness, bound)
+    for grip, load in _loads(way, athlete, search, heavier=orders.heavier):
+        moved = own + grip.per_kg * load.value
+        distance = way.distance or _distance(plan, grip, load, athlete)
+        counts = NEVER_TOO_LIGHT if distance == AS_WRITTEN and plan.line.loads_kg else lightness
+        yield Option(way, distance, _fit(task, moved, counts, way), grip.hold, load, support, height, moved)
+
+
+def _loads(way: Way, athlete: Athlete, search: _Search, *, heavier: bool) -> Iterator[tuple[Grip, Load]]:
     for grip in way.grips:
-        heaviest = inf if orders.heavier else grip.heaviest[athlete.pair - 1]
+        heaviest = inf if heavier else grip.heaviest[athlete.pair - 1]
         for load in athlete.gear.loads(grip.hold.implement, grip.hold.count):
-            if load.value > heaviest:
-                continue
-            moved = own + grip.per_kg * load.value
-            distance = way.distance or _distance(plan, grip, load, athlete)
-            counts = NEVER_TOO_LIGHT if distance == AS_WRITTEN and plan.line.loads_kg else lightness
-            fitting = _fit(task, moved, counts, way)
-            yield Option(way, distance, fitting, grip.hold, load, support, height, moved)
-            if moved < lightest:
-                break
+            if load.value <= heaviest and load not in search.settled:
+                yield grip, load
 
 
 def _fit(task: Task | None, moved_kg: float, lightness: Lightness, way: Way, part: float = 1.0) -> Fit:
