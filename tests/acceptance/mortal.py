@@ -18,9 +18,10 @@ _CHECKED_S = 0.02
 
 @dataclass(frozen=True)
 class Moment:
-    """When to kill, seen from the platform: at a call of `method`, with updates in its answer where `brings`.
+    """When to kill, as the platform sees it: at a call of `method`.
 
-    `before` the call takes effect; after it, with its `answer lost`; or `later` seconds after its answer left.
+    `brings`: only if its answer brings updates. `confirms`: only if it confirms some. Either `before` the
+    call takes effect, or after it with its `answer_lost`, or `later`: so many seconds after its answer left.
     """
 
     method: str
@@ -35,7 +36,7 @@ class Moment:
 
 
 class Mortal:
-    """Kills the bot's process when an armed moment comes. `leased` are the letters on their way at any kill."""
+    """Kills the bot's process when an armed moment comes. `leased`: letters on their way at any kill."""
 
     def __init__(self, platform: Platform, address: str, database: Path, log: Path) -> None:
         self.tables = Tables(database)
@@ -49,6 +50,7 @@ class Mortal:
             "BELLWETHER_PACE": "unlimited",
         }
         self._log = log
+        self._log.touch()
         self._armed: Moment | None = None
         self._process: asyncio.subprocess.Process | None = None
         self._call: Callable[..., Awaitable[Any]] = platform.call
@@ -59,16 +61,16 @@ class Mortal:
         self._armed = moment
 
     @property
-    def is_armed(self) -> bool:
-        return self._armed is not None
+    def log(self) -> str:
+        return self._log.read_text()
 
     async def live(self) -> None:
-        """Start the process, and again whenever it was killed, until cancelled. Any other end is a failure."""
+        """Start the process, and again whenever it was killed, until cancelled. Any other end fails."""
         try:
             while True:
                 kills = self.kills
                 await self._run_once()
-                assert self.kills > kills, f"it ended by itself:\n{self._log.read_text()}"
+                assert self.kills > kills, f"it ended by itself:\n{self.log}"
         finally:
             self._end()
 
@@ -79,16 +81,17 @@ class Mortal:
                 *serve, env=self._environment, cwd=self._log.parent, stderr=log
             )
         await self._process.wait()
-        if self._log.parent.joinpath(self.tables.path).exists():
+        if self.tables.path.exists():
             self.leased |= set(self.tables.column("SELECT id FROM outbox WHERE state = 'leased'"))
 
     async def _watch(self, token: str, method: str, params: dict[str, Any]) -> Any:
-        moment = self._armed if self._armed and self._armed.has_come(method, params) else None
-        if moment and moment.before:
+        if (moment := self._coming(method, params)) and moment.before:
             self._kill()
             raise AnswerLost("read timeout")
         result = await self._call(token, method, params)
-        if moment is None or self._armed is not moment or (moment.brings and not result):
+        # Looked up again: a poll may have begun long before the moment was armed.
+        moment = self._coming(method, params)
+        if moment is None or moment.before or (moment.brings and not result):
             return result
         if moment.answer_lost:
             self._kill()
@@ -96,6 +99,9 @@ class Mortal:
         self._armed = None
         asyncio.get_running_loop().call_later(moment.later, self._kill)
         return result
+
+    def _coming(self, method: str, params: dict[str, Any]) -> Moment | None:
+        return self._armed if self._armed and self._armed.has_come(method, params) else None
 
     def _kill(self) -> None:
         self._armed = None
