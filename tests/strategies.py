@@ -7,7 +7,7 @@ from hypothesis import strategies as st
 
 from core.measures import MassUnit, to_kg
 from core.movements.lookup import catalogue
-from core.notation.lines import HELD
+from core.notation.line_names import HELD
 from core.sessions.values import Aim, Block, BlockKind, Format, Line, LoadRule, Session
 
 _DAY = datetime.date(2026, 1, 1)

@@ -6,8 +6,8 @@ from itertools import groupby
 from typing import NamedTuple
 
 from core.measures import AmountUnit
-from core.notation.lines import Piece, as_line
 from core.notation.phrases import Facts
+from core.notation.pieces import Piece, as_line
 from core.notation.reading import not_understood
 from core.notation.text import Row
 from core.notation.values import NotUnderstood
@@ -225,7 +225,12 @@ def _check_lines(draft: Draft) -> Iterator[Problem]:
     """Lines that can't be meant as they stand."""
     some_sets = any(placed.piece.sets for placed in draft.lines) and not _is_circuit(draft)
     for piece, row in draft.placed:
-        if (piece.amount_to and piece.amount and piece.amount_to < piece.amount) or piece.amount == 0 or piece.sets == 0 or any(load == 0 for load in piece.loads_kg):
+        if (
+            (piece.amount_to and piece.amount and piece.amount_to < piece.amount)
+            or piece.amount == 0
+            or piece.sets == 0
+            or any(load == 0 for load in piece.loads_kg)
+        ):
             yield Problem(row, piece.start, piece.text)
         elif piece.meaning and piece.amount and piece.unit is None and not piece.most:
             yield from _unit_missing(piece, row)

@@ -12,24 +12,33 @@ _CLEAR = re.compile(
     rf"|^\W*{_NUMBER}\s?\+\s?[0-9]{{1,4}}(?:\s?reps?)?(?![0-9:])"
     rf"|\b(?:capped|dnf)\b|\btime cap\b.*[0-9]|{_NUMBER}\s?reps? (?:left|to go|remaining)"
     rf"|\b(?:stopped|quit|gave up)\b.{{0,12}}?[0-9]"
-    rf"|\b(?:score|result|my time|(?<!for )time|finished|done|took me|got|managed|did)\b\W{{1,3}}(?:it |was |is |in |at |all |mine )*{_NUMBER}(?::[0-5][0-9]|\s?(?:min|sec|reps?|rounds?|rds?|kg|lbs?|s\b|m\b))"
+    rf"|\b(?:score|result|my time|(?<!for )time|finished|done|took me|got|managed|did)\b\W{{1,3}}(?:it "
+    rf"|was |is |in |at |all |mine )*{_NUMBER}(?::[0-5][0-9]|\s?(?:min|sec|reps?|rounds?|rds?|kg|lbs?|s\b"
+    rf"|m\b))"
 )
 _BARE = re.compile(
-    r"^\W*(?:[0-9]{1,3}:[0-9]{2}(?:[:.][0-9]{1,2})?|[0-9]{1,3}\s?(?:min(?:ute)?s?|m|')\s?(?:and\s?)?[0-9]{0,2}\s?(?:s|secs?|seconds|\"|'')?"
-    r"|[0-9]{1,2}\.[0-9]{2}|[0-9]{1,4}\s?(?:reps?|s|secs?|seconds)|[0-9]{1,3}(?:\.[0-9])?\s?(?:kgs?|lbs?|kilos?)(?:\s?(?:[0-9]{1,2}\s?x\s?[0-9]{1,3}))?"
+    r"^\W*(?:[0-9]{1,3}:[0-9]{2}(?:[:.][0-9]{1,2})?|[0-9]{1,3}\s?(?:min(?:ute)?s?|m"
+    r"|')\s?(?:and\s?)?[0-9]{0,2}\s?(?:s|secs?|seconds|\"|'')?"
+    r"|[0-9]{1,2}\.[0-9]{2}|[0-9]{1,4}\s?(?:reps?|s|secs?|seconds)|[0-9]{1,3}(?:\.[0-9])?\s?(?:kgs?|lbs?"
+    r"|kilos?)(?:\s?(?:[0-9]{1,2}\s?x\s?[0-9]{1,3}))?"
     r"|[0-9]{1,4}(?:\s?[,+/]\s?[0-9]{1,4})*)"
     r"(?P<rest>.*)$"
 )
 _AFTER = re.compile(
-    r"^[\W_]*(?:(?:scaled|rx'?d?|as (?:written|prescribed)|done|finished|today|for me|time|total|unbroken|with|at|no pain"
-    r"|[0-9]{1,3}\s?(?:kg|lbs?)|phew|wow|tough|hard|easy|that was \w+|so \w+|felt \w+|my \w+ hurts?|wrist|knee|shoulder|back|elbow)[\W_]*)*$"
+    r"^[\W_]*(?:(?:scaled|rx'?d?|as (?:written|prescribed)|done|finished|today|for me|time|total|unbroken"
+    r"|with|at|no pain"
+    r"|[0-9]{1,3}\s?(?:kg|lbs?)|phew|wow|tough|hard|easy|that was \w+|so \w+|felt \w+|my \w+ hurts?|wrist"
+    r"|knee|shoulder|back|elbow)[\W_]*)*$"
 )
 _TALK = re.compile(
-    r"\b(?:see you|meet|meeting|class|tomorrow|tonight|yesterday|later|o'?clock|[0-9]\s?(?:am|pm)|a\.m|p\.m|can i|could i|can we|should"
-    r"|shall|will|would|what|when|where|which|who|how|why|is it|are we|do we|minutes? late|running late|be there|start(?:s|ing)?|join)\b"
+    r"\b(?:see you|meet|meeting|class|tomorrow|tonight|yesterday|later|o'?clock|[0-9]\s?(?:am|pm)|a\.m"
+    r"|p\.m|can i|could i|can we|should"
+    r"|shall|will|would|what|when|where|which|who|how|why|is it|are we|do we|minutes? late|running late"
+    r"|be there|start(?:s|ing)?|join)\b"
 )
 _TO_DO = re.compile(
-    r"(?:^|[\s,;:*\-])[0-9]{1,4}(?:\s?[x\-/]\s?[0-9]{1,4})?(?:\s?(?:/side|kg|lb|m|s|cal))?\s+(?!rounds?\b|rds?\b|reps?\b|min|sec|kg\b|lbs?\b|and\b|plus\b|left\b|of\b)[a-z]{3,}"
+    r"(?:^|[\s,;:*\-])[0-9]{1,4}(?:\s?[x\-/]\s?[0-9]{1,4})?(?:\s?(?:/side|kg|lb|m|s|cal))?\s+(?!rounds?\b"
+    r"|rds?\b|reps?\b|min|sec|kg\b|lbs?\b|and\b|plus\b|left\b|of\b)[a-z]{3,}"
 )
 _TOLD = re.compile(r"^\W*(?:i |we )?(?:did|got|made|finished|done|managed)\b")
 

@@ -27,29 +27,38 @@ _STEPS = {MassUnit.KG: Decimal("2.5"), MassUnit.LB: Decimal(5)}
 _BAR = {MassUnit.KG: Decimal(20), MassUnit.LB: Decimal(45)}
 
 _NOTHING = re.compile(
-    r"^\W*(?:i (?:have|'ve got|own|got) )?(?:nothing|none|no|nope|nada|nil|no equipment|not a thing|no gear|just (?:me|myself|my body|body ?weight)"
-    r"|body ?weight(?: only)?|only (?:me|body ?weight)|zero)(?: at all| here| at home| really| today| sorry)*\W*$"
+    r"^\W*(?:i (?:have|'ve got|own|got) )?(?:nothing|none|no|nope|nada|nil|no equipment|not a thing|no "
+    r"gear|just (?:me|myself|my body|body ?weight)"
+    r"|body ?weight(?: only)?|only (?:me|body ?weight)|zero)(?: at all| here| at home| really| today| "
+    r"sorry)*\W*$"
 )
 _PARTING = re.compile(
-    r"[,;\n!]+|\.(?=\s|$)|\b(?:and|plus|also|as well as|with(?=\s(?:a|an|some|two|one)\s)|but)\b|\s\+\s|\s?&\s?"
+    r"[,;\n!]+|\.(?=\s|$)|\b(?:and|plus|also|as well as|with(?=\s(?:a|an|some|two|one)\s)|but)\b|\s\+\s"
+    r"|\s?&\s?"
 )
 _LACKING = re.compile(r"^\s*(?:no|not|without|(?:i )?(?:don't|do not|haven't) (?:have|own|got)?)\b")
 _PAIR = re.compile(
-    r"(?<![0-9.])(?P<t>[1-9])\s?x\s?(?=[0-9])|(?<![0-9.])(?P<n>[1-9])(?: of)?\s(?=\s?(?!kg|lb|pound|kilo|to\b|cm|in\b)[a-z0-9])"
-    r"|\b(?:a )?(?P<c>one|two|three|four|pair|couple|set|double|both)(?: of)?\b|\bx\s?(?P<d>[1-9])\b|\b(?P<e>each|pair)\b"
+    r"(?<![0-9.])(?P<t>[1-9])\s?x\s?(?=[0-9])|(?<![0-9.])(?P<n>[1-9])(?: of)?\s(?=\s?(?!kg|lb|pound|kilo"
+    r"|to\b|cm|in\b)[a-z0-9])"
+    r"|\b(?:a )?(?P<c>one|two|three|four|pair|couple|set|double|both)(?: of)?\b|\bx\s?(?P<d>[1-9])\b"
+    r"|\b(?P<e>each|pair)\b"
 )
 _RANGE = re.compile(
-    rf"(?:from )?(?P<a>{NUMBER})\s?(?P<ua>{MASS_UNIT})?\s?(?:-|to|up to|until|through)\s?(?P<b>{NUMBER})\s?(?P<ub>{MASS_UNIT})?"
+    rf"(?:from )?(?P<a>{NUMBER})\s?(?P<ua>{MASS_UNIT})?\s?(?:-|to|up to|until"
+    rf"|through)\s?(?P<b>{NUMBER})\s?(?P<ub>{MASS_UNIT})?"
 )
 _UP_TO = re.compile(rf"(?:up to|max(?:imum)?(?: of)?|to)\s?(?P<b>{NUMBER})\s?(?P<ub>{MASS_UNIT})?")
 _STEP = re.compile(
-    rf"\b(?:in |by )?(?:steps? of )?(?P<a>{NUMBER})\s?(?P<u>{MASS_UNIT})?\s?(?:steps?|increments?|jumps?)\b|\b(?:steps?|increments?) of (?P<a2>{NUMBER})\s?(?P<u2>{MASS_UNIT})?"
+    rf"\b(?:in |by )?(?:steps? of )?(?P<a>{NUMBER})\s?(?P<u>{MASS_UNIT})?\s?(?:steps?|increments?"
+    rf"|jumps?)\b|\b(?:steps?|increments?) of (?P<a2>{NUMBER})\s?(?P<u2>{MASS_UNIT})?"
 )
 _HEIGHT = re.compile(rf"(?P<a>{NUMBER})\s?(?P<u>cm|inch(?:es)?|in\b|\"|m\b)(?:\s?(?:high|tall))?")
 _LOAD = re.compile(rf"(?<![0-9.])(?P<a>{NUMBER})(?:'?s\b)?\s?-?(?P<u>{MASS_UNIT})?(?:'?s\b)?")
 _ADJUSTABLE = re.compile(r"\b(?:adjustable|selectable|variable)\b")
 _FILLER = re.compile(
-    r"\b(?:i've|i'm|it's|there's|i|have|got|own|there|is|are|a|an|the|some|my|of|just|only|at|home|here|old|with|that|goes|go|from|up|to|each|heavy|light|small|big|sturdy|in|kg|also|maybe|weighing|single|pair|set)\b"
+    r"\b(?:i've|i'm|it's|there's|i|have|got|own|there|is|are|a|an|the|some|my|of|just|only|at|home|here"
+    r"|old|with|that|goes|go|from|up|to|each|heavy|light|small|big|sturdy|in|kg|also|maybe|weighing"
+    r"|single|pair|set)\b"
 )
 
 

@@ -13,15 +13,18 @@ MOST_REPS = 1000
 _POUNDS_PER_STONE = 14
 
 _STONE = re.compile(
-    r"(?<![0-9.])(?P<st>[0-9]{1,2})\s?(?:stones?|st)\b\.?\s?(?:and\s)?(?:(?P<lb>[0-9]{1,2}(?:\.5)?)\s?(?:lbs?|pounds?)?)?"
+    r"(?<![0-9.])(?P<st>[0-9]{1,2})\s?(?:stones?"
+    r"|st)\b\.?\s?(?:and\s)?(?:(?P<lb>[0-9]{1,2}(?:\.5)?)\s?(?:lbs?|pounds?)?)?"
 )
 _MASS = re.compile(rf"(?<![0-9.\-])(?P<a>{NUMBER})\s?(?P<u>{MASS_UNIT})?(?![0-9])")
 _NOTHING = re.compile(
-    r"^\W*(?:none|zero|no|not (?:one|any|even one|a single one)|can'?t(?: do (?:any|one|it))?|nil|nope|0)\b(?!\s?[0-9])"
+    r"^\W*(?:none|zero|no|not (?:one|any|even one|a single one)|can'?t(?: do (?:any|one|it))?|nil|nope"
+    r"|0)\b(?!\s?[0-9])"
 )
 _WORD = "|".join(word for word in NUMBER_WORDS if " " not in word)
 _REPS = re.compile(
-    rf"(?<![0-9.:\-])(?P<a>[0-9]{{1,4}}|\b(?:{_WORD})\b)(?![0-9:]|\.[0-9])(?:\s?(?:-|to|or)\s?(?P<b>[0-9]{{1,4}}))?\s?(?:\+)?(?P<wrong>\s?(?:kg|lb|min|sec|cm|%))?"
+    rf"(?<![0-9.:\-])(?P<a>[0-9]{{1,4}}|\b(?:{_WORD})\b)(?![0-9:]|\.[0-9])(?:\s?(?:-|to"
+    rf"|or)\s?(?P<b>[0-9]{{1,4}}))?\s?(?:\+)?(?P<wrong>\s?(?:kg|lb|min|sec|cm|%))?"
 )
 
 

@@ -224,11 +224,13 @@ PHRASES: tuple[Phrase, ...] = (
     # the heaviest of the day
     phrase(
         r"\b(?:find|build_(?:up )?to|work_(?:up )?to|establish|test|hit) (?:an? |your |today's )?(?:new )?"
-        r"(?:heavy|max(?:imum|imal)?|top)(?: set of)?_(?P<n>singles?\b|doubles?\b|triples?\b|[0-9]{0,2})(?: reps?\b)?<of>",
+        r"(?:heavy|max(?:imum|imal)?|top)(?: set of)?_(?P<n>singles?\b|doubles?\b|triples?\b"
+        r"|[0-9]{0,2})(?: reps?\b)?<of>",
         _heaviest,
     ),
     phrase(
-        r"(?:\b(?:find|test|hit|build to|work to) )?(?:an? |your )?(?<!of.)(?<!%.)(?<!%)(?P<n>[0-9]{1,2})_(?:rm|rep max)\b<of>",
+        r"(?:\b(?:find|test|hit|build to|work to) )?(?:an? |your "
+        r")?(?<!of.)(?<!%.)(?<!%)(?P<n>[0-9]{1,2})_(?:rm|rep max)\b<of>",
         _heaviest,
     ),
     # intervals
@@ -250,7 +252,8 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r":?<work>\s?[/:]\s?<off>_(?:work[\s/:]rest|on[\s/]off|intervals)\b", _on_off),
     # rests and caps before bare durations mean anything else
     phrase(
-        r"(?:with )?(?:a )?\b(?:rest|recover|recovery|pause|break)\b(?: for| of)?<is><dur>(?!<to>[0-9])<between>",
+        r"(?:with )?(?:a )?\b(?:rest|recover|recovery|pause|break)\b(?: for| "
+        r"of)?<is><dur>(?!<to>[0-9])<between>",
         _rest,
     ),
     phrase(r"(?:with )?(?:a )?<dur>_(?:of )?(?:rest|recovery|pause|break)\b<between>", _rest),
@@ -268,7 +271,8 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"\b(?:<fast>|rft\b)(?: complete)?<of>", says(format=Format.FOR_TIME)),
     # schemes and rounds
     phrase(
-        r"(?<![0-9.\-])(?P<a>[0-9]{1,3})-(?P<b>[0-9]{1,3})-(?:[0-9]{1,3}-){0,5}\.\.\.-?(?P<z>[0-9]{1,3})(?![0-9])<of>",
+        r"(?<![0-9.\-])(?P<a>[0-9]{1,3})-"
+        r"(?P<b>[0-9]{1,3})-(?:[0-9]{1,3}-){0,5}\.\.\.-?(?P<z>[0-9]{1,3})(?![0-9])<of>",
         _ladder,
     ),
     phrase(r"(?<![0-9.\-])(?P<a>[0-9]{1,3})(?P<b>) (?:down |up )to (?P<z>[0-9]{1,3})(?![0-9])<of>", _ladder),

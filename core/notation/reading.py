@@ -9,9 +9,10 @@ from rapidfuzz.distance import OSA
 
 from core.measures import MassUnit
 from core.notation.headings import bullet, heading, part
-from core.notation.lines import Piece, complete, completes, read_piece
+from core.notation.lines import read_piece
 from core.notation.names import Lexicon
 from core.notation.phrases import PHRASES, Facts
+from core.notation.pieces import Piece, complete, completes
 from core.notation.text import Row, Strip
 from core.notation.values import Corrected, NotUnderstood
 from core.sessions.values import BlockKind
@@ -19,7 +20,8 @@ from core.sessions.values import BlockKind
 LONGEST_ROW = 500
 _BRACKETS = re.compile(r"[(\[{]([^()\[\]{}]{1,200})[)\]}]")
 _PARTING = re.compile(
-    r";+|,(?:\s|$)|\s\+\s|:(?=\s|$)|(?<![0-9])\s-\s|\s-\s(?![0-9])|(?<!\balt)[.!](?:\s|$)|\s\|\s|\s(?:then|into)\s"
+    r";+|,(?:\s|$)|\s\+\s|:(?=\s|$)|(?<![0-9])\s-\s|\s-\s(?![0-9])|(?<!\balt)[.!](?:\s|$)|\s\|\s"
+    r"|\s(?:then|into)\s"
 )
 _JOINED = re.compile(r"\s(?:and|&|plus)\s|\s?\+\s?|\s?&\s?")
 _STATION = re.compile(r"((?:\b(?:minutes?|min|station) [1-9]|\b(?:odd|even)(?:\s?min(?:ute)?s?)?)\s?)[:\-=]")
@@ -33,7 +35,36 @@ _LONE_TIME = re.compile(
 _LONE_SCHEME = re.compile(r"^[\W_]*([0-9]{1,3}(?:\s?[,/]\s?[0-9]{1,3}){2,20})(?: reps?)?(?: of)?[\W_]*$")
 _NOTE = "~"
 _ALONE = re.compile(r"[a-z0-9]")
-_VOCABULARY = ["amrap", "emom", "rounds", "round", "minutes", "minute", "seconds", "reps", "time", "rest", "between", "target", "score", "scored", "warm", "strength", "skill", "cooldown", "warmup", "possible", "every", "unbroken", "alternating", "heavy", "side", "each", "scheme", "quality"]
+_VOCABULARY = [
+    "amrap",
+    "emom",
+    "rounds",
+    "round",
+    "minutes",
+    "minute",
+    "seconds",
+    "reps",
+    "time",
+    "rest",
+    "between",
+    "target",
+    "score",
+    "scored",
+    "warm",
+    "strength",
+    "skill",
+    "cooldown",
+    "warmup",
+    "possible",
+    "every",
+    "unbroken",
+    "alternating",
+    "heavy",
+    "side",
+    "each",
+    "scheme",
+    "quality",
+]
 _TOKEN = re.compile(r"[a-z]{4,20}")
 
 

@@ -7,26 +7,32 @@ from itertools import pairwise
 from core.notation.text import Strip
 
 _SCALED = re.compile(
-    r"\b(?:scaled|scale|modified|not (?:rx|rx'?d|as written|as prescribed)|(?:a )?(?:lighter|easier)(?: one| weight| version)?)\b"
+    r"\b(?:scaled|scale|modified|not (?:rx|rx'?d|as written|as prescribed)|(?:a )?(?:lighter|easier)(?: "
+    r"one| weight| version)?)\b"
 )
 _AS_WRITTEN = re.compile(r"\b(?:rx'?d?|as (?:written|prescribed|posted))\b")
 _NO_PAIN = re.compile(
-    r"\b(?:no|without(?: any)?|zero|not any|didn'?t) (?:\w+ )?(?:pain|hurt)\b|\bpain[ -]free\b|\b(?:didn'?t|doesn'?t|not|nothing) hurt(?:ing)?\b"
+    r"\b(?:no|without(?: any)?|zero|not any|didn'?t) (?:\w+ )?(?:pain|hurt)\b|\bpain[ -]free\b"
+    r"|\b(?:didn'?t|doesn'?t|not|nothing) hurt(?:ing)?\b"
 )
 _HURT = re.compile(
-    r"\b(?:hurts?|hurting|pains?|painful|ached?|aching|aches|twinged?|tweaked?|pulled|pinch(?:ed|ing)?|sharp|injured|strained|popped|ouch|dizzy|light ?headed|chest)\b"
+    r"\b(?:hurts?|hurting|pains?|painful|ached?|aching|aches|twinged?|tweaked?|pulled|pinch(?:ed|ing)?"
+    r"|sharp|injured|strained|popped|ouch|dizzy|light ?headed|chest)\b"
 )
 _BODY = (
     r"(?:(?:my|the|left|right|lower|upper|bad)\s){0,3}"
-    r"(?:wrists?|elbows?|shoulders?|neck|back|spine|hips?|knees?|ankles?|foot|feet|groin|hamstrings?|calf|calves"
+    r"(?:wrists?|elbows?|shoulders?|neck|back|spine|hips?|knees?|ankles?|foot|feet|groin|hamstrings?|calf"
+    r"|calves"
     r"|quads?|forearms?|hands?|fingers?|thumbs?|achilles|shins?|ribs?|chest|head)"
 )
 _PART_ALONE = re.compile(
-    rf"^(?:because of |due to |bc |cause |cos )?{_BODY}(?: (?:again|issue|problem|trouble|acting up|gave (?:out|up)))?$"
+    rf"^(?:because of |due to |bc |cause |cos )?{_BODY}(?: (?:again|issue|problem|trouble|acting up|gave "
+    rf"(?:out|up)))?$"
 )
 _SORE = re.compile(r"\bsore(?:ness)?\b|\bstiff\b|\bdoms\b")
 _ABOUT = re.compile(
-    r"\b(?:about|around|roughly|approx(?:imately)?|maybe|probably|i think|i guess|ish|almost|nearly|not sure|or so|ca|circa)\b|~|(?<=[0-9])ish\b|\?"
+    r"\b(?:about|around|roughly|approx(?:imately)?|maybe|probably|i think|i guess|ish|almost|nearly|not "
+    r"sure|or so|ca|circa)\b|~|(?<=[0-9])ish\b|\?"
 )
 _PARTS = re.compile(r"[,;.!()|]|\s-\s|\b(?:but|because|bc)\b")
 

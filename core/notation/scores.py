@@ -29,12 +29,14 @@ UNITS = {
 }
 _PART = re.compile(r"^\W*(?:part|block|piece)\s?(?P<n>[1-9])\b[\s:;,.\-]*")
 _FRAMES = re.compile(
-    r"\b(?:i )?(?:did|got|made|finished|done|completed|managed|scored|came in|took me|my (?:score|time|result)(?: is| was)?"
+    r"\b(?:i )?(?:did|got|made|finished|done|completed|managed|scored|came in|took me|my (?:score|time"
+    r"|result)(?: is| was)?"
     r"|score|time|result|it|w/|kb|db|today|final|all|just|in|at|with|total)\b"
 )
 _BELOW_ZERO = re.compile(r"^\s*-[0-9]|(?<=[\s:])-[0-9]")
 _WORDS = re.compile(
-    rf"\b({'|'.join(word for word in NUMBER_WORDS if ' ' not in word)})\b(?=\s?(?:rounds?|rds?|reps?|and|plus|\+|min|sec|full|complete|extra|$))"
+    rf"\b({'|'.join(word for word in NUMBER_WORDS if ' ' not in word)})\b(?=\s?(?:rounds?|rds?|reps?|and"
+    rf"|plus|\+|min|sec|full|complete|extra|$))"
 )
 
 

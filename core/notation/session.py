@@ -9,8 +9,8 @@ from core.movements.lookup import Catalogue
 from core.notation.blocks import Draft, Placed, finish
 from core.notation.chat import is_like_a_session
 from core.notation.headings import DATE, read_date
-from core.notation.lines import complete, completes
 from core.notation.names import Lexicon, lexicon
+from core.notation.pieces import complete, completes
 from core.notation.reading import Reading, not_understood, read_row
 from core.notation.text import Row, rows
 from core.notation.values import Corrected, NotUnderstood, ReadSession

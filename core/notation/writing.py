@@ -5,7 +5,7 @@ from decimal import Decimal
 
 from core.measures import AmountUnit, MassUnit, from_kg
 from core.movements.lookup import Catalogue, catalogue
-from core.notation.lines import HELD
+from core.notation.line_names import HELD
 from core.notation.quantities import in_unit
 from core.scores.text import clock
 from core.sessions.values import Aim, Block, BlockKind, Format, Line, LoadRule, Session

@@ -1,0 +1,76 @@
+"""The movement in what is left of a line, with the manners, sides and implements that stand around it."""
+
+import re
+from dataclasses import dataclass, replace
+
+from core.notation.names import Lexicon, Meaning
+from core.notation.pieces import Piece
+
+SIDE = re.compile(
+    r"\b(?P<s>alternat(?:ing|e|ed)|alt)\b\.?|\b(?P<lr>left|right)\b(?:\s(?:side|arm|leg|hand))?(?:\sonly)?"
+)
+_MANNERS = re.compile(
+    r"\b(?:easy|slow(?:ly)?|steady|strict|controlled|brisk|fast|light|moderate|unbroken|full range|chest "
+    r"to floor)\b"
+)
+_FILLERS = re.compile(
+    r"^(?:(?:of|x|reps?|the|an?|and|then|with|at|for|on|in|each|do)\b\s?|[\W_])+|(?:\s?\b(?:of|x|reps?"
+    r"|and|then|with|at|for|on|in|each|do)\b|[\W_])+$"
+)
+HELD = re.compile(
+    r"\b(?:with\s)?(?:an?\s|one\s|two\s|single\s|double\s|[12]\s)?(?P<i>dumbbells?|dbs?|kettlebells?"
+    r"|kettle bells?|kbs?|barbells?|bbs?|bands?|backpacks?|jugs?|plates?)\b"
+)
+
+
+def read_name(piece: Piece, words: str, lexicon: Lexicon) -> None:
+    """Finds the movement in what is left of a piece, first as it stands, then without manners and implements."""
+    name = _tidy(words)
+    if not re.search("[a-z0-9]", SIDE.sub("", name)):
+        return
+    for attempt in (lexicon.exact, lexicon.near):
+        for candidate in _candidates(name):
+            if meaning := attempt(candidate.name):
+                _settle(piece, candidate, meaning, lexicon)
+                return
+    piece.unread = name
+
+
+@dataclass(frozen=True)
+class _Candidate:
+    """A way to read a name: the words looked up, and what was set aside for it."""
+
+    name: str
+    manners: tuple[str, ...] = ()
+    held: str = ""
+    many: bool = False
+
+
+def _candidates(name: str) -> list[_Candidate]:
+    whole = _Candidate(name)
+    held = HELD.search(name)
+    ways = [whole]
+    if held:
+        rest = _tidy(name[: held.start()] + " " + name[held.end() :])
+        many = bool(re.search(r"\b(?:two|double|2)\b", held[0]))
+        full = _tidy(f"{name[: held.start()]} {held['i']} {name[held.end() :]}")
+        ways += [_Candidate(full, (), held["i"], many), _Candidate(rest, (), held["i"], many)]
+    ways += [replace(way, name=_tidy(SIDE.sub(" ", way.name))) for way in ways]
+    ways += [
+        replace(way, name=_tidy(_MANNERS.sub(" ", way.name)), manners=tuple(_MANNERS.findall(way.name)))
+        for way in ways
+    ]
+    return [way for way in dict.fromkeys(ways) if way.name]
+
+
+def _settle(piece: Piece, candidate: _Candidate, meaning: Meaning, lexicon: Lexicon) -> None:
+    piece.meaning = meaning
+    piece.notes += candidate.manners
+    held = candidate.held or (found["i"] if (found := HELD.search(candidate.name)) else "")
+    if held and (thing := lexicon.catalogue.implement_by_name(held)):
+        piece.implement = thing.id
+        piece.count = piece.count or (2 if candidate.many else None)
+
+
+def _tidy(words: str) -> str:
+    return _FILLERS.sub("", " ".join(words.split())).strip()

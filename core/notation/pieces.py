@@ -1,0 +1,102 @@
+"""What a stretch of text says of a line, and how pieces come together to one."""
+
+from dataclasses import dataclass, replace
+from decimal import Decimal
+from typing import Literal
+
+from core.measures import AmountUnit
+from core.notation.names import Meaning
+from core.sessions.values import Line, LoadRule
+
+Side = Literal["left", "right", "alternating"]
+
+
+@dataclass
+class Piece:
+    """What a stretch of text says of a line. Without a name it completes the line before it."""
+
+    start: int
+    text: str
+    end: int = 0
+    amount: float | None = None
+    amount_to: float | None = None
+    second_amount: float | None = None
+    unit: AmountUnit | None = None
+    per_side: bool = False
+    side: Side | None = None
+    station: int | None = None
+    count: int | None = None
+    loads_kg: tuple[Decimal, ...] = ()
+    load_rule: LoadRule | None = None
+    tempo: str | None = None
+    notes: tuple[str, ...] = ()
+    implement: str | None = None
+    sets: int | None = None
+    most: bool = False
+    meaning: Meaning | None = None
+    unread: str = ""
+
+    @property
+    def says_anything(self) -> bool:
+        return any(
+            (self.amount, self.per_side, self.side, self.loads_kg, self.load_rule, self.tempo, self.notes)
+        ) or bool(self.sets or self.most or self.implement)
+
+
+def completes(piece: Piece, line: Piece) -> bool:
+    """Whether a nameless piece says only what the line before it left open."""
+    if piece.meaning or piece.unread or not piece.says_anything:
+        return False
+    pairs = (
+        (piece.amount, line.amount),
+        (piece.loads_kg, line.loads_kg),
+        (piece.load_rule, line.load_rule),
+        (piece.tempo, line.tempo),
+        (piece.sets, line.sets),
+    )
+    return not any(new and old for new, old in pairs)
+
+
+def complete(line: Piece, piece: Piece) -> Piece:
+    """The line with what `piece` adds."""
+    return replace(
+        line,
+        text=f"{line.text}, {piece.text}",
+        amount=line.amount or piece.amount,
+        amount_to=line.amount_to or piece.amount_to,
+        second_amount=line.second_amount or piece.second_amount,
+        unit=line.unit or piece.unit,
+        per_side=line.per_side or piece.per_side,
+        side=line.side or piece.side,
+        count=line.count or piece.count,
+        loads_kg=line.loads_kg or piece.loads_kg,
+        load_rule=line.load_rule or piece.load_rule,
+        tempo=line.tempo or piece.tempo,
+        notes=line.notes + piece.notes,
+        implement=line.implement or piece.implement,
+        sets=line.sets or piece.sets,
+        most=line.most or piece.most,
+    )
+
+
+def as_line(piece: Piece) -> Line:
+    """The finished line; the piece must have a meaning."""
+    assert piece.meaning is not None
+    return Line(
+        written=piece.text,
+        movement=piece.meaning.movement,
+        variant=piece.meaning.variant,
+        implement=piece.implement,
+        amount=piece.amount,
+        amount_to=piece.amount_to,
+        second_amount=piece.second_amount,
+        unit=piece.unit or (AmountUnit.REPS if piece.amount else piece.meaning.unit),
+        per_side=piece.per_side,
+        side=piece.side,
+        station=piece.station,
+        count=piece.count,
+        loads_kg=piece.loads_kg,
+        load_rule=piece.load_rule,
+        tempo=piece.tempo,
+        notes="; ".join(piece.notes) or None,
+    )
