@@ -25,6 +25,7 @@ class Pattern(StrEnum):
     HORIZONTAL_PULL = "horizontal-pull"
     VERTICAL_PULL = "vertical-pull"
     TRUNK = "trunk"
+    LIFT = "lift"  # from the ground, or above the knee, to shoulders or overhead in one go
     CARRY = "carry"
     JUMP = "jump"
     TRAVEL = "travel"

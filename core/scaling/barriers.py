@@ -8,8 +8,8 @@ from core.athletes.values import Profile, Space
 from core.movements.values import Demand, Movement, Pattern, Variant
 from core.scaling.values import Because
 
-LEGS = frozenset({Pattern.SQUAT, Pattern.HINGE, Pattern.LUNGE, Pattern.JUMP})
-PUSH = frozenset({Pattern.HORIZONTAL_PUSH, Pattern.VERTICAL_PUSH})
+LEGS = frozenset({Pattern.SQUAT, Pattern.HINGE, Pattern.LUNGE, Pattern.LIFT, Pattern.JUMP})
+PUSH = frozenset({Pattern.HORIZONTAL_PUSH, Pattern.VERTICAL_PUSH, Pattern.LIFT})
 PULL = frozenset({Pattern.HORIZONTAL_PULL, Pattern.VERTICAL_PULL, Pattern.CARRY})
 
 # Which patterns a sore place asks to go easy on (estimate). A place that isn't here lightens everything.
@@ -20,7 +20,7 @@ SORE: dict[str, frozenset[Pattern]] = {
     "chest": PUSH,
     "shoulders": PUSH | PULL,
     "arms": PUSH | PULL,
-    "back": PULL | {Pattern.HINGE},
+    "back": PULL | {Pattern.HINGE, Pattern.LIFT},
     "belly": frozenset({Pattern.TRUNK}),
 }
 

@@ -31,6 +31,8 @@ STRENGTH: dict[Pattern, tuple[float, float]] = {
     Pattern.HORIZONTAL_PULL: (0.45, 0.28),  # 15 single-arm rows at 24 and 12 kg
     Pattern.VERTICAL_PULL: (1.05, 0.80),
     Pattern.TRUNK: (1.05, 0.98),  # 39 and 33 sit-ups
+    Pattern.LIFT: (0.70, 0.57),  # single-arm to overhead: 16 at 16 kg for 80 kg, 12 at 8 kg for 66 kg
+    Pattern.JUMP: (1.60, 1.48),  # 30 and 24 squat jumps
 }
 OTHER = (1.0, 0.85)
 
