@@ -52,10 +52,10 @@ class Book:
         self.variants = {f"{one.id}/{way.id}": (one, way) for one in self.movements for way in one.variants}
 
     def file_of(self, name: str) -> str:
-        """The file in which a variant, movement or implement stands; a pattern is its own file."""
+        """The file in which a variant, movement or implement stands; a pattern has its own."""
         movement = next((one for one in self.movements if one.id == name.split("/", maxsplit=1)[0]), None)
         if movement is not None:
-            return f"{movement.pattern}.toml"
+            return movement.file
         return "implements.toml" if name in self.implements else f"{name}.toml"
 
     def easier(self, variant_id: str) -> Iterator[str]:

@@ -25,18 +25,19 @@ class BrokenCatalogue(Defect):
 
 
 def read_movements(folder: Path) -> tuple[Movement, ...]:
-    """Every movement of every `<pattern>.toml` in `folder`, in the order of the file names.
+    """Every movement of the folder's files, `<pattern>.toml` before `<pattern>-<part>.toml`.
 
     Raises BrokenCatalogue with all problems of all files.
     """
     problems: list[str] = []
     movements: list[Movement] = []
-    for path in sorted(folder.glob("*.toml")):
+    for path in sorted(folder.glob("*.toml"), key=lambda path: path.stem):
         if path.name == IMPLEMENTS:
             continue
         table = _table(path, {"pattern", "movements"}, problems)
         _check_pattern(path, table, problems)
-        rows = ({"pattern": table.get("pattern"), **row} for row in table.get("movements", []))
+        home = {"pattern": table.get("pattern"), "file": path.name}
+        rows = ({**home, **row} for row in table.get("movements", []))
         movements += _valid(Movement, path, rows, problems)
     if problems:
         raise BrokenCatalogue(problems)
@@ -64,8 +65,9 @@ def _table(path: Path, known: set[str], problems: list[str]) -> dict[str, Any]:
 
 
 def _check_pattern(path: Path, table: Mapping[str, Any], problems: list[str]) -> None:
-    if table and table.get("pattern") != path.stem:
-        problems.append(f"{path.name}: pattern must be {path.stem}, like the file")
+    pattern = table.get("pattern")
+    if table and path.stem != pattern and not path.stem.startswith(f"{pattern}-"):
+        problems.append(f"{path.name}: the name must begin with the pattern, {pattern}")
 
 
 def _valid(

@@ -183,10 +183,11 @@ class Movement(MovementRow):
     """A named pattern. `id` is its plain name (`goblet squat`); `names` are the spellings people type.
 
     `k`: prior of N(L) = k (S/L - 1) for this movement, in its unit; None where no count of repetitions (or
-    seconds of a hold) applies, as in running.
+    seconds of a hold) applies, as in running. `file`: where it is written, for whoever looks after it.
     """
 
     pattern: Pattern
+    file: str = ""
 
     def unit_of(self, variant: Variant) -> AmountUnit:
         """Count a line of this variant in this unit."""

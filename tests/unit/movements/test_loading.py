@@ -67,7 +67,13 @@ def test_a_file_that_is_no_toml_is_named(folder):
 
 def test_a_file_holds_the_pattern_it_is_named_after(folder):
     (folder / "squat.toml").rename(folder / "carry.toml")
-    assert "carry.toml: pattern must be carry, like the file" in problems_of(folder)
+    assert "carry.toml: the name must begin with the pattern, squat" in problems_of(folder)
+
+
+def test_a_pattern_may_be_parted_into_several_files(folder):
+    (folder / "squat.toml").rename(folder / "squat-on-both-legs.toml")
+    files = {one.file for one in read_movements(folder) if one.pattern == "squat"}
+    assert "squat-on-both-legs.toml" in files
 
 
 def test_a_stray_table_beside_the_movements_is_refused(folder):
