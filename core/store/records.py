@@ -43,9 +43,28 @@ class VersionState(StrEnum):
 
 
 class ScoreState(StrEnum):
+    """Not counted: a coach decided so, and may decide otherwise."""
+
     COUNTS = "counts"
+    NOT_COUNTED = "not_counted"
     CORRECTED = "corrected"
     WITHDRAWN = "withdrawn"
+
+
+class Mark(StrEnum):
+    """What a coach decides about a score."""
+
+    CHECKED = "checked"
+    NOT_COUNTED = "not_counted"
+    COUNTS_AGAIN = "counts_again"
+
+
+class Hurt(StrEnum):
+    """Sore muscles are not pain: which one it is gets asked."""
+
+    NO = "no"
+    SORE = "sore"
+    PAIN = "pain"
 
 
 class InboxState(StrEnum):
@@ -195,6 +214,26 @@ class ScoreRecord:
     recorded_at: datetime
     entered_by: int
     state: ScoreState
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
+class Marking:
+    """One decision of a coach about a score."""
+
+    mark: Mark
+    by: str
+    at: datetime
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
+class Report:
+    """How a session felt: `effort` 0 to 10; None where it wasn't told."""
+
+    session_id: int
+    person_id: int
+    effort: int | None
+    hurt: Hurt | None
+    changed_at: datetime
 
 
 @dataclass(frozen=True, kw_only=True, slots=True)

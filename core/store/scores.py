@@ -6,8 +6,11 @@ from sqlalchemy import RowMapping, select
 
 from core.scores.values import Score
 from core.store import documents, tables
-from core.store.records import ScoreRecord, ScoreState
+from core.store.records import Hurt, Mark, Marking, Report, ScoreRecord, ScoreState
 from core.store.repository import Repository
+
+# Said last, whether or not a coach lets it count.
+STANDING = (ScoreState.COUNTS, ScoreState.NOT_COUNTED)
 
 
 def _score_of(row: RowMapping) -> ScoreRecord:
@@ -45,7 +48,7 @@ class Scores(Repository):
             table.c.session_id == session_id,
             table.c.person_id == person_id,
             table.c.block == block,
-            table.c.state == ScoreState.COUNTS,
+            table.c.state.in_(STANDING),
             state=ScoreState.CORRECTED,
         )
         row = await self._add(
@@ -92,3 +95,89 @@ class Scores(Repository):
     async def withdraw(self, score_id: int) -> None:
         """Raise NotStoredError if there is none."""
         await self._change_one(tables.score, score_id, state=ScoreState.WITHDRAWN)
+
+    async def mark(self, score_id: int, mark: Mark, by_id: int, now: datetime) -> None:
+        """Keep a coach's decision; it counts or doesn't from now on. Raises NotStoredError."""
+        await self._add(tables.score_mark, score_id=score_id, mark=mark, by_id=by_id, at=now)
+        if mark is not Mark.CHECKED:
+            state = ScoreState.NOT_COUNTED if mark is Mark.NOT_COUNTED else ScoreState.COUNTS
+            await self._change_one(tables.score, score_id, state=state)
+
+    async def markings(self, score_id: int) -> list[Marking]:
+        """List what coaches decided about a score, oldest first."""
+        marking, person = tables.score_mark, tables.person
+        rows = await self._all(
+            select(marking.c.mark, marking.c.at, person.c.name)
+            .join(person, person.c.id == marking.c.by_id)
+            .where(marking.c.score_id == score_id)
+            .order_by(marking.c.id)
+        )
+        return [Marking(mark=Mark(row["mark"]), by=row["name"], at=row["at"]) for row in rows]
+
+    async def standing_in(self, session_id: int) -> list[tuple[str, ScoreRecord]]:
+        """List the scores of a session that count or that a coach took out, with their athletes' names."""
+        score, person = tables.score, tables.person
+        rows = await self._all(
+            select(*score.c, person.c.name)
+            .join(person, person.c.id == score.c.person_id)
+            .where(score.c.session_id == session_id)
+            .where(score.c.state.in_(STANDING))
+            .order_by(score.c.id)
+        )
+        return [(row["name"], _score_of(row)) for row in rows]
+
+
+class Reports(Repository):
+    """How sessions felt, one row per athlete and session."""
+
+    async def tell(
+        self,
+        session_id: int,
+        person_id: int,
+        now: datetime,
+        *,
+        effort: int | None = None,
+        hurt: Hurt | None = None,
+    ) -> Report:
+        """Keep what is given; what is None stays as it was."""
+        report = tables.report
+        told = {name: value for name, value in (("effort", effort), ("hurt", hurt)) if value is not None}
+        known = await self.of(session_id, person_id)
+        if known is None:
+            row = await self._add(report, session_id=session_id, person_id=person_id, changed_at=now, **told)
+        else:
+            await self._change(
+                report,
+                report.c.session_id == session_id,
+                report.c.person_id == person_id,
+                changed_at=now,
+                **told,
+            )
+            row = await self._row(session_id, person_id)
+        assert row is not None, "it was just written"
+        return _report_of(row)
+
+    async def of(self, session_id: int, person_id: int) -> Report | None:
+        row = await self._row(session_id, person_id)
+        return _report_of(row) if row else None
+
+    async def all_of(self, session_id: int) -> list[Report]:
+        report = tables.report
+        rows = await self._all(select(report).where(report.c.session_id == session_id).order_by(report.c.id))
+        return [_report_of(row) for row in rows]
+
+    async def _row(self, session_id: int, person_id: int) -> RowMapping | None:
+        report = tables.report
+        return await self._one(
+            select(report).where(report.c.session_id == session_id, report.c.person_id == person_id)
+        )
+
+
+def _report_of(row: RowMapping) -> Report:
+    return Report(
+        session_id=row["session_id"],
+        person_id=row["person_id"],
+        effort=row["effort"],
+        hurt=Hurt(row["hurt"]) if row["hurt"] else None,
+        changed_at=row["changed_at"],
+    )

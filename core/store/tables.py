@@ -186,6 +186,30 @@ class ScoreRow(Row, table=True):
     state: str
 
 
+class ScoreMarkRow(Row, table=True):
+    """What coaches decided about a score, one row each time."""
+
+    __tablename__ = "score_mark"
+    id: int | None = _key()
+    score_id: int = _to("score.id", index=True)
+    mark: str
+    by_id: int = _to("person.id")
+    at: datetime
+
+
+class ReportRow(Row, table=True):
+    """How a whole session felt to one athlete; `hurt` is null until asked."""
+
+    __tablename__ = "report"
+    __table_args__ = (UniqueConstraint("session_id", "person_id"),)
+    id: int | None = _key()
+    session_id: int = _to("session.id")
+    person_id: int = _to("person.id")
+    effort: int | None = None
+    hurt: str | None = None
+    changed_at: datetime
+
+
 class QuestionRow(Row, table=True):
     __tablename__ = "question"
     chat_id: int = _to("chat.id", primary_key=True)
@@ -282,6 +306,8 @@ session = _table(SessionRow)
 session_revision = _table(SessionRevisionRow)
 version = _table(VersionRow)
 score = _table(ScoreRow)
+score_mark = _table(ScoreMarkRow)
+report = _table(ReportRow)
 question = _table(QuestionRow)
 inbox = _table(InboxRow)
 outbox = _table(OutboxRow)

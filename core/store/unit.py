@@ -16,7 +16,7 @@ from core.store.outbox import Outbox
 from core.store.people import Chats, Consents, People
 from core.store.profiles import Profiles
 from core.store.questions import Questions
-from core.store.scores import Scores
+from core.store.scores import Reports, Scores
 from core.store.sessions import Documents, Sessions, Versions
 from core.store.vitals import Vitals
 
@@ -34,6 +34,7 @@ class Unit:
         self.sessions = Sessions(connection)
         self.versions = Versions(connection)
         self.scores = Scores(connection)
+        self.reports = Reports(connection)
         self.questions = Questions(connection)
         self.inbox = Inbox(connection)
         self.outbox = Outbox(connection)
