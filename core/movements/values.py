@@ -123,6 +123,10 @@ class Hold(Value):
     factor: float = Field(default=1.0, gt=0)
     source: Words = "estimate"
 
+    def fits(self, implement: str | None, count: int | None) -> bool:
+        """Whether this is what was said to be held, as far as anything was said."""
+        return implement in {None, self.implement} and count in {None, self.count}
+
 
 class Cue(Value):
     """The cue card, in our own words: how to start, what counts as a repetition, and what to look after."""
@@ -196,3 +200,21 @@ class Movement(MovementRow):
     def sides_of(self, variant: Variant) -> Sides:
         """Whether one repetition works both sides, one, or one after the other."""
         return variant.sides or self.sides
+
+    def meant(
+        self,
+        variant_id: str | None,
+        *,
+        loaded: bool = False,
+        implement: str | None = None,
+        count: int | None = None,
+    ) -> Variant:
+        """The variant of this id; else the first that holds what is said to be held; else the first.
+
+        `loaded`: a load was told. `lunge` with two dumbbells is the lunge with a weight in each hand.
+        """
+        named = next((way for way in self.variants if way.id == variant_id), None)
+        if named is not None or not (loaded or implement or count):
+            return named or self.variants[0]
+        fitting = (way for way in self.variants if any(hold.fits(implement, count) for hold in way.holds))
+        return next(fitting, self.variants[0])

@@ -126,7 +126,7 @@ class Capacity:
         if evidence.reps is None and evidence.seconds is None:
             return None
         movement = self._catalogue.movement(evidence.movement)
-        variant = _variant(movement, evidence.variant)
+        variant = movement.meant(evidence.variant, loaded=evidence.load_kg is not None)
         amount = evidence.seconds if movement.unit_of(variant) is AmountUnit.SECONDS else evidence.reps
         if movement.k is None or amount is None or (variant.holds and evidence.load_kg is None):
             return None
@@ -203,7 +203,3 @@ def _relation(test: _Test, movement: Movement, variant: Variant, variant_id: str
     if variant_id in test.variant.easier + test.variant.harder or test.id in variant.easier + variant.harder:
         return NEIGHBOUR
     return SAME_PATTERN if test.movement.pattern is movement.pattern else None
-
-
-def _variant(movement: Movement, variant_id: str | None) -> Variant:
-    return next((variant for variant in movement.variants if variant.id == variant_id), movement.variants[0])

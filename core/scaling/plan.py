@@ -121,7 +121,9 @@ def _plan_line(block: Block, line: Line, catalogue: Catalogue, *, once: bool) ->
     if once:
         block = block.model_copy(update={"scheme": (), "rounds": 1})
     movement = catalogue.movement(line.movement)
-    variant = next((v for v in movement.variants if v.id == line.variant), movement.variants[0])
+    variant = movement.meant(
+        line.variant, loaded=bool(line.loads_kg), implement=line.implement, count=line.count
+    )
     written = _way(block, line, (movement, variant), (movement, variant), AS_WRITTEN)
     hold = written_hold(line, variant)
     loaded = bool(variant.holds)
@@ -162,11 +164,7 @@ def _heaviest(hold: Hold, line: Line, meant: Hold | None) -> tuple[float, float]
 
 def written_hold(line: Line, variant: Variant) -> Hold | None:
     """The hold that the coach means: with the named implement and count where there are such."""
-    fitting = [
-        hold
-        for hold in variant.holds
-        if line.implement in {None, hold.implement} and line.count in {None, hold.count}
-    ]
+    fitting = [hold for hold in variant.holds if hold.fits(line.implement, line.count)]
     return next(iter(fitting or variant.holds), None)
 
 

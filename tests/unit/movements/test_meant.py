@@ -1,0 +1,30 @@
+"""Which way of a movement a line or a test speaks of."""
+
+import pytest
+
+from core.movements.catalogue import catalogue
+
+LUNGE = catalogue().movement("lunge")
+
+
+@pytest.mark.parametrize(
+    ("said", "variant_id"),
+    [
+        ({}, "reverse"),
+        ({"loaded": True}, "one-weight"),
+        ({"loaded": True, "count": 2}, "two-weights"),
+        ({"implement": "backpack"}, "one-weight"),
+        ({"implement": "kettlebell", "count": 2}, "two-weights"),
+    ],
+)
+def test_what_is_held_tells_the_way_that_is_meant(said, variant_id):
+    assert LUNGE.meant(None, **said).id == variant_id
+
+
+def test_a_way_that_was_named_is_that_way():
+    assert LUNGE.meant("short", loaded=True).id == "short"
+
+
+@pytest.mark.parametrize("said", [{"implement": "rower"}, {"count": 2, "implement": "plate"}])
+def test_what_no_way_holds_leaves_the_first(said):
+    assert LUNGE.meant(None, **said).id == "reverse"
