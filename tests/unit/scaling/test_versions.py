@@ -106,6 +106,6 @@ def test_the_group_view_counts_everybody_once_a_line():
 
 
 def test_a_load_beside_a_plain_name_is_held_not_forgotten():
-    who = athlete(owns=["2x dumbbell 10"], tests=[did("lunge", 20, 10)])
+    who = athlete(owns=["2x dumbbell 10"], tests=[did("lunge", 24, 10, "two-weights")])
     line = only_line("AMRAP 12\n12 lunges 2 x 10 kg", who)
     assert (line.variant, line.count, line.load_kg, line.change) == ("two-weights", 2, 10, Change.NONE)
