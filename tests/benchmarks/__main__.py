@@ -1,19 +1,23 @@
-"""Prints the speed table: `python -m tests.benchmarks [updates]`."""
+"""Prints the speed table: `python -m tests.benchmarks`. Compare only figures of one run."""
 
 import asyncio
 import sys
 
 from tests.benchmarks import updates, versions
 
-_UPDATES = 3000
+_PEOPLE = 1000
+_UPDATES = 2000
 
 
 def main() -> None:
-    number = int(sys.argv[1]) if len(sys.argv) > 1 else _UPDATES
-    rows = versions.table() + asyncio.run(updates.table(number))
-    width = max(len(what) for what, _ in rows)
+    show(versions.table(_PEOPLE))
+    show(asyncio.run(updates.table(_UPDATES)))
+
+
+def show(rows: list[tuple[str, str]]) -> None:
     for what, value in rows:
-        sys.stdout.write(f"{what:<{width}}  {value:>8}\n")
+        sys.stdout.write(f"{what:<48}{value:>8}\n")
+    sys.stdout.flush()
 
 
 if __name__ == "__main__":

@@ -42,12 +42,17 @@ class Answers:
         return (len(self.moments) - 1) / (self.moments[-1] - self.moments[0])
 
 
-async def rate_of(module: str, updates: int) -> float:
-    """Flood the bot that `python -m module` runs, and return how many updates it answers a second."""
+BARE = ("tests.benchmarks.bare_echo",)
+OUR_ECHO = ("tests.support.echo",)
+BELLWETHER = ("bot", "serve")
+
+
+async def rate_of(command: tuple[str, ...], updates: int) -> float:
+    """Flood the bot that `python -m COMMAND` runs, and return how many updates it answers a second."""
     platform = crowded_platform(updates)
     answers = Answers(len(platform.bot.updates))
     platform.on_call.append(answers)
-    async with serving(platform) as address, running(module, address):
+    async with serving(platform) as address, running(command, address):
         async with asyncio.timeout(_LONGEST_S):
             await answers.complete.wait()
     return answers.per_second
@@ -67,7 +72,7 @@ def crowded_platform(updates: int) -> Platform:
 
 
 @asynccontextmanager
-async def running(module: str, address: str) -> AsyncIterator[None]:
+async def running(command: tuple[str, ...], address: str) -> AsyncIterator[None]:
     """Run a bot as a process of its own, with a fresh database and no limit on its pace."""
     with TemporaryDirectory() as folder:
         settings = {
@@ -77,7 +82,7 @@ async def running(module: str, address: str) -> AsyncIterator[None]:
             "BELLWETHER_PACE": "unlimited",
         }
         process = await asyncio.create_subprocess_exec(
-            sys.executable, "-W", "ignore", "-m", module, env=os.environ | settings
+            sys.executable, "-W", "ignore", "-m", *command, env=os.environ | settings
         )
         try:
             yield
@@ -88,12 +93,14 @@ async def running(module: str, address: str) -> AsyncIterator[None]:
 
 async def table(updates: int) -> list[tuple[str, str]]:
     """Rows for the speed table."""
-    bare, ours = 0.0, 0.0
+    best = dict.fromkeys((BARE, OUR_ECHO, BELLWETHER), 0.0)
     for _ in range(_ROUNDS):
-        bare = max(bare, await rate_of("tests.benchmarks.bare_echo", updates))
-        ours = max(ours, await rate_of("tests.support.echo", updates))
+        for command in best:
+            best[command] = max(best[command], await rate_of(command, updates))
     return [
-        ("updates a second, bare echo bot", f"{bare:.0f}"),
-        ("updates a second, stored, answered, committed", f"{ours:.0f}"),
-        ("ratio (to reach: 0.3, later 0.5)", f"{ours / bare:.2f}"),
+        ("updates a second, bare echo bot", f"{best[BARE]:.0f}"),
+        ("the same echo, stored, answered, committed", f"{best[OUR_ECHO]:.0f}"),
+        ("  ratio (to reach: 0.3, later 0.5)", f"{best[OUR_ECHO] / best[BARE]:.2f}"),
+        ("the real bot, asked for nothing it knows", f"{best[BELLWETHER]:.0f}"),
+        ("  ratio", f"{best[BELLWETHER] / best[BARE]:.2f}"),
     ]
