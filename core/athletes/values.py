@@ -85,6 +85,39 @@ class Space(Value):
     overhead: bool = True
 
 
+# Named sets of equipment. Home is where somebody trains unless they say otherwise.
+SetName = Literal["home", "gym", "trip"]
+
+
+class EquipmentSet(Value):
+    """What is there in another place than home."""
+
+    name: SetName
+    equipment: tuple[Equipment, ...]
+    space: Space = Space()
+
+
+class Severity(StrEnum):
+    """How bad pain is, in the athlete's own judgement."""
+
+    LITTLE = "little"  # felt in some movements, gone afterwards
+    CLEAR = "clear"  # changes how they move
+    BAD = "bad"  # at rest too, or too bad to move on
+
+
+Side = Literal["left", "right", "both"]
+
+
+class Complaint(Value):
+    """What was told of pain that became a limit. Asked about again on `review_on`."""
+
+    limit: str
+    side: Side | None = None
+    severity: Severity
+    since: date
+    review_on: date
+
+
 class Today(Value):
     """Today is different: never touches ability."""
 
@@ -93,10 +126,25 @@ class Today(Value):
     sore: tuple[str, ...] = ()
 
 
+class Different(Value):
+    """How the days up to and with `until` differ; one thing is said in each. `lacks`: what isn't there."""
+
+    until: date
+    sick: Literal["fever", "recovering"] | None = None
+    sore: str | None = None
+    minutes: float | None = None
+    place: SetName | None = None
+    lacks: Equipment | None = None
+
+
 class Evidence(Value):
-    """A dated fact about ability. `load_kg` is per implement; an undated test is the oldest."""
+    """A dated fact about ability. `load_kg` is per implement; an undated test is the oldest.
+
+    An `easier` says with its `cause` how the `reps` of one set of a version were found.
+    """
 
     kind: Literal["test", "score", "effort", "easier"] = "test"
+    cause: Literal["too-hard", "too-easy"] | None = None
     movement: str
     variant: str | None = None
     on: date | None = None
@@ -110,6 +158,8 @@ class Profile(Value):
     """One athlete. None means not asked yet; an empty tuple means asked, and there is nothing.
 
     `branch`: how the screening ended, `screened_on` when; both None where it was told from outside.
+    `equipment` is what is there at home; `sets` are the other places. `complaints` tell more of some of the
+    `limits`. `different` says how days differ; `today` is what comes of it (`core.athletes.today`).
     """
 
     name: str
@@ -123,9 +173,12 @@ class Profile(Value):
     branch: Branch | None = None
     screened_on: date | None = None
     equipment: tuple[Equipment, ...] | None = None
+    sets: tuple[EquipmentSet, ...] = ()
     space: Space = Space()
     limits: tuple[str, ...] | None = None
+    complaints: tuple[Complaint, ...] = ()
     evidence: tuple[Evidence, ...] = ()
+    different: tuple[Different, ...] = ()
     today: Today = Today()
 
     @property

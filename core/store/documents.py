@@ -35,8 +35,8 @@ class Kind(Generic[T]):
 
 SESSION = Kind("session", Session)
 VERSION = Kind("version", Version)
-PROFILE = Kind("profile", Profile)
-EVIDENCE = Kind("evidence", Evidence)
+PROFILE = Kind("profile", Profile, schema=2)
+EVIDENCE = Kind("evidence", Evidence, schema=2)
 SCORE = Kind("score", Score)
 
 KINDS: Mapping[str, Kind[Any]] = {kind.name: kind for kind in (SESSION, VERSION, PROFILE, EVIDENCE, SCORE)}
@@ -78,3 +78,13 @@ def upcast(kind: Kind[Any], schema: int, body: Body) -> Body:
 def read(kind: Kind[T], schema: int, body: Body, **beside: Any) -> T:
     """Read a stored value; `beside` are fields kept elsewhere. Raises UnknownSchemaError."""
     return kind.value.model_validate({**upcast(kind, schema, body), **beside})
+
+
+@upcasts(PROFILE.name, from_schema=1)
+def _days_were_all_alike(body: Body) -> Body:
+    return {**body, "sets": [], "complaints": [], "different": []}
+
+
+@upcasts(EVIDENCE.name, from_schema=1)
+def _easier_had_no_cause(body: Body) -> Body:
+    return {**body, "cause": None}

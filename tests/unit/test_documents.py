@@ -70,3 +70,13 @@ def test_fields_kept_elsewhere_are_left_out_and_put_back():
     body = documents.write(profile, without=frozenset({"name"}))
     assert "name" not in body
     assert documents.read(documents.PROFILE, 1, body, name="Ilse") == profile
+
+
+def test_a_profile_of_schema_1_had_one_place_and_no_pain():
+    body = {"units": "kg", "limits": ["wrist"]}
+    ilse = documents.read(documents.PROFILE, 1, body, name="Ilse", evidence=())
+    assert ilse == Profile(name="Ilse", limits=("wrist",))
+
+
+def test_evidence_of_schema_1_had_no_cause():
+    assert documents.read(documents.EVIDENCE, 1, {"movement": "push-up", "reps": 7}).cause is None

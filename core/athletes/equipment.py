@@ -1,0 +1,91 @@
+"""Sums of equipment: what comes, what goes, and what a gym has."""
+
+from collections import Counter
+from decimal import Decimal
+from functools import cache
+
+from core.athletes.values import Equipment, EquipmentSet, Profile, SetName
+from core.movements.lookup import catalogue
+
+Things = tuple[Equipment, ...]
+
+# What a well-furnished gym has of the things that have a weight, in kg (estimate).
+_IN_A_GYM = {
+    "dumbbell": [Decimal(kg) for kg in (2, 4, 6, 8, 10, 12, 14, 16, 18, 20, 22, 24, 26, 28, 30)],
+    "kettlebell": [Decimal(kg) for kg in (4, 6, 8, 12, 16, 20, 24, 28, 32)],
+    "medicine ball": [Decimal(kg) for kg in (3, 4, 6, 9)],
+    "plate": [Decimal(kg) for kg in (5, 10, 15, 20)],
+}
+_BAR_IN_A_GYM = Equipment(
+    implement="barbell", from_kg=Decimal(20), to_kg=Decimal(180), step_kg=Decimal("2.5")
+)
+
+
+def with_more(owned: Things, more: Things) -> Things:
+    """Both together; of equal weights there are as many as the two sums."""
+    counts, others = _counted(owned)
+    more_counts, more_others = _counted(more)
+    return _told(counts + more_counts, (*others, *(one for one in more_others if one not in others)))
+
+
+def without(owned: Things, gone: Equipment) -> Things:
+    """What is left. A thing that is gone without a weight is gone in all its weights."""
+    counts, others = _counted(owned)
+    if not gone.loads_kg:
+        counts = Counter({key: count for key, count in counts.items() if key[0] != gone.implement})
+        return _told(counts, tuple(one for one in others if one.implement != gone.implement))
+    counts -= Counter({(gone.implement, load): gone.each for load in gone.loads_kg})
+    return _told(counts, others)
+
+
+def at(profile: Profile, place: SetName) -> Things | None:
+    """What is there in a place; None while nobody has told."""
+    if place == "home":
+        return profile.equipment
+    return next((one.equipment for one in profile.sets if one.name == place), None)
+
+
+def furnished(profile: Profile, place: SetName, things: Things | None) -> Profile:
+    """The profile with these things in that place; None forgets what was told of it."""
+    if place == "home":
+        return profile.model_copy(update={"equipment": things})
+    kept = tuple(one for one in profile.sets if one.name != place)
+    told = () if things is None else (EquipmentSet(name=place, equipment=things),)
+    return profile.model_copy(update={"sets": (*kept, *told)})
+
+
+@cache
+def everything() -> Things:
+    """What `at the gym I have everything` means: all that isn't improvised, in the usual weights."""
+    things = [thing for thing in catalogue().implements if not thing.improvised]
+    weighed = [
+        Equipment(implement=thing.id, loads_kg=tuple(_IN_A_GYM[thing.id]), each=2)
+        for thing in things
+        if thing.id in _IN_A_GYM
+    ]
+    there = [Equipment(implement=thing.id) for thing in things if thing.kind == "there"]
+    known = {thing.id for thing in things}
+    bar = [_BAR_IN_A_GYM] if _BAR_IN_A_GYM.implement in known else []
+    band = [Equipment(implement="band")] if "band" in known else []
+    return (*weighed, *bar, *band, *there)
+
+
+def _counted(things: Things) -> tuple[Counter[tuple[str, Decimal]], Things]:
+    """How many there are of each fixed weight, and all that has none, or any."""
+    counts: Counter[tuple[str, Decimal]] = Counter()
+    for thing in things:
+        counts.update({(thing.implement, load): thing.each for load in thing.loads_kg})
+    return counts, tuple(thing for thing in things if not thing.loads_kg)
+
+
+def _told(counts: Counter[tuple[str, Decimal]], others: Things) -> Things:
+    """Weights of one kind, as many of each, stand together in the order in which they came."""
+    loads: dict[tuple[str, int], list[Decimal]] = {}
+    for (implement, load), count in counts.items():
+        if count > 0:
+            loads.setdefault((implement, count), []).append(load)
+    fixed = [
+        Equipment(implement=implement, each=each, loads_kg=tuple(sorted(kept)))
+        for (implement, each), kept in loads.items()
+    ]
+    return (*fixed, *others)
