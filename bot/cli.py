@@ -5,6 +5,7 @@ from collections.abc import Sequence
 
 import typer
 
+from bot.commands.classes import classes
 from bot.commands.limits import limits
 from bot.commands.movements import movements
 from bot.commands.preview import preview
@@ -29,6 +30,7 @@ app.command()(preview)
 app.command()(movements)
 app.command()(limits)
 app.command()(rank)
+app.command()(classes)
 app.add_typer(read, name="read")
 
 

@@ -5,13 +5,15 @@ Local times are naive datetimes on the class's own clock, whole minutes or secon
 
 import re
 from datetime import date, datetime, time
-from typing import Annotated, Self
+from typing import Annotated, Self, TypeVar
 from zoneinfo import available_timezones
 
 from dateutil.rrule import rrulestr
 from pydantic import AfterValidator, Field, model_validator
 
 from core.values import Value
+
+T = TypeVar("T", datetime, time)
 
 # Rules that repeat within a day say nothing a class needs, and would never end.
 _FREQUENCIES = ("DAILY", "WEEKLY", "MONTHLY", "YEARLY")
@@ -33,7 +35,7 @@ def _known_zone(zone: str) -> str:
     return zone
 
 
-def _naive(moment: datetime) -> datetime:
+def _naive(moment: T) -> T:
     if moment.tzinfo is not None:
         raise ValueError("a local time has no offset")
     return moment
@@ -97,6 +99,7 @@ def _try(parts: dict[str, str]) -> None:
 
 Zone = Annotated[str, AfterValidator(_known_zone)]
 Local = Annotated[datetime, AfterValidator(_naive)]
+Wall = Annotated[time, AfterValidator(_naive)]
 Rule = Annotated[str, AfterValidator(_lawful_rule)]
 
 
@@ -132,8 +135,8 @@ class Occurrence(Value):
 class Quiet(Value):
     """Hours of the day in which a person is left alone: from `start` up to `end`; equal ends mean none."""
 
-    start: time
-    end: time
+    start: Wall
+    end: Wall
 
     def covers(self, wall: time) -> bool:
         """Whether it is quiet when the clock on the wall shows this. The end itself isn't quiet."""

@@ -1,0 +1,111 @@
+"""Reads CLASSES.toml: classes and who is reminded, strictly, with errors that name their place."""
+
+import tomllib
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import date, datetime, time
+from pathlib import Path
+from typing import Annotated, Any, TypeVar
+
+from pydantic import BeforeValidator, Field, ValidationError
+
+from core.calendar.values import Class, Habits, Quiet
+from core.errors import InputError
+from core.values import Value
+
+T = TypeVar("T")
+
+LEAD_MINUTES = 60
+
+
+@dataclass(frozen=True, slots=True)
+class ClassFile:
+    """The classes, and everybody's name and habits."""
+
+    classes: tuple[Class, ...]
+    athletes: tuple[tuple[str, Habits], ...]
+
+
+def _written(read: Callable[[str], T], like: str) -> Callable[[object], object]:
+    """Take TOML's own dates and times as they are, and text only in the ISO form."""
+
+    def take(value: object) -> object:
+        if isinstance(value, str):
+            try:
+                return read(value)
+            except ValueError:
+                raise ValueError(f"{value!r} is not like {like}") from None
+        if isinstance(value, int | float):
+            raise ValueError(f"{value} is not like {like}")  # noqa: TRY004 - pydantic gathers ValueErrors
+        return value
+
+    return take
+
+
+Start = Annotated[datetime, BeforeValidator(_written(datetime.fromisoformat, "2026-03-02T09:00"))]
+Day = Annotated[date, BeforeValidator(_written(date.fromisoformat, "2026-03-02"))]
+Wall = Annotated[time, BeforeValidator(_written(time.fromisoformat, "22:00"))]
+
+
+class _ClassRow(Value):
+    title: Annotated[str, Field(min_length=1)]
+    zone: str
+    start: Start
+    rule: str | None = None
+    minutes: Annotated[int, Field(strict=True)] = 60
+    link: str | None = None
+    skip: tuple[Day, ...] = ()
+
+    def made(self) -> Class:
+        return Class.model_validate(dict(self) | {"skip": frozenset(self.skip)})
+
+
+class _AthleteRow(Value):
+    name: Annotated[str, Field(min_length=1)]
+    zone: str
+    lead_minutes: Annotated[int, Field(strict=True)] = LEAD_MINUTES
+    quiet: tuple[Wall, Wall] | None = None
+
+    def made(self) -> tuple[str, Habits]:
+        quiet = Quiet(start=self.quiet[0], end=self.quiet[1]) if self.quiet else None
+        return self.name, Habits(zone=self.zone, lead_minutes=self.lead_minutes, quiet=quiet)
+
+
+def read_classes(path: Path) -> ClassFile:
+    """The file's classes and athletes. Raises InputError naming the file, the class or the athlete."""
+    try:
+        table = tomllib.loads(path.read_text(encoding="utf-8"))
+    except (OSError, UnicodeDecodeError, tomllib.TOMLDecodeError) as error:
+        raise InputError(str(path), str(error)) from None
+    unknown = sorted(table.keys() - {"class", "athlete"})
+    if unknown:
+        raise InputError(str(path), f"unknown key {unknown[0]}")
+    classes = _rows(path, table, "class", "title", lambda row: _ClassRow.model_validate(row).made())
+    athletes = _rows(path, table, "athlete", "name", lambda row: _AthleteRow.model_validate(row).made())
+    if not classes:
+        raise InputError(str(path), "no [[class]] in it")
+    return ClassFile(classes, athletes)
+
+
+def _rows(
+    path: Path, table: dict[str, Any], kind: str, label: str, make: Callable[[Any], T]
+) -> tuple[T, ...]:
+    rows = table.get(kind, [])
+    if not isinstance(rows, list):
+        raise InputError(str(path), f"{kind} must be written [[{kind}]]")
+    return tuple(_made(row, _place(kind, number, row, label), make) for number, row in enumerate(rows, 1))
+
+
+def _made(row: Any, place: str, make: Callable[[Any], T]) -> T:
+    try:
+        return make(row)
+    except ValidationError as error:
+        problem = error.errors()[0]
+        where = ".".join(str(step) for step in problem["loc"])
+        text = problem["msg"].removeprefix("Value error, ")
+        raise InputError(place, f"{where}: {text}" if where else text) from None
+
+
+def _place(kind: str, number: int, row: Any, label: str) -> str:
+    name = row.get(label) if isinstance(row, dict) else None
+    return f"{kind} {number} ({name})" if isinstance(name, str) else f"{kind} {number}"
