@@ -1,6 +1,7 @@
+# ruff: noqa: RUF001 - dashes and crosses stand here as people type them
 """The property strategies: text as people type it, and values as the core allows them."""
 
-import datetime
+import datetime as dt
 from decimal import Decimal
 
 from hypothesis import strategies as st
@@ -10,16 +11,114 @@ from core.movements.lookup import catalogue
 from core.notation.line_names import HELD
 from core.sessions.values import Aim, Block, BlockKind, Format, Line, LoadRule, Session
 
-_DAY = datetime.date(2026, 1, 1)
+_DAY = dt.date(2026, 1, 1)
 
 # Scraps of sessions and scores; strung together they come near to what people type, and nearer to mischief.
 SCRAPS = (
-    "amrap|12|min|for time|4 rounds|21-15-9|cap|rest|1 min|between rounds|aim|6-7|target|8:43|every|2 min|emom|x|@|24/16|kg|lb|"
-    "push-ups|goblet squats|air squats|run|200 m|plank|30 s|each side|/side|alternating|max|heavy|60%|unbroken|without a break|(|)|[|]|:|;|,|-|–|"
-    "+|/|.|\n|\r\n| |  |'|\"|½|×|…|10-9-...-1|warm-up|main|part a|buy-in|cash-out|note:|1.|a)|•|🔥|1️⃣|rpe 8|tempo|3-1-1|teams of 2|not for score|"
-    "on|off|work|7+12|rounds and|reps|capped|left|stopped at|wrist|scaled|two|10s|a|kettlebell|chair|adjustable|up to|nothing|"
-    "2026-03-02|3/4/2026|0|999999|-5|1,000|7,5|8.43|99:99"
-).split("|")
+    "amrap",
+    "12",
+    "min",
+    "for time",
+    "4 rounds",
+    "21-15-9",
+    "cap",
+    "rest",
+    "1 min",
+    "between rounds",
+    "aim",
+    "6-7",
+    "target",
+    "8:43",
+    "every",
+    "2 min",
+    "emom",
+    "x",
+    "@",
+    "24/16",
+    "kg",
+    "lb",
+    "push-ups",
+    "goblet squats",
+    "air squats",
+    "run",
+    "200 m",
+    "plank",
+    "30 s",
+    "each side",
+    "/side",
+    "alternating",
+    "max",
+    "heavy",
+    "60%",
+    "unbroken",
+    "without a break",
+    "(",
+    ")",
+    "[",
+    "]",
+    ":",
+    ";",
+    ",",
+    "-",
+    "–",
+    "+",
+    "/",
+    ".",
+    "\n",
+    "\r\n",
+    " ",
+    "  ",
+    "'",
+    '"',
+    "½",
+    "×",
+    "…",
+    "10-9-...-1",
+    "warm-up",
+    "main",
+    "part a",
+    "buy-in",
+    "cash-out",
+    "note:",
+    "1.",
+    "a)",
+    "•",
+    "🔥",
+    "1️⃣",
+    "rpe 8",
+    "tempo",
+    "3-1-1",
+    "teams of 2",
+    "not for score",
+    "on",
+    "off",
+    "work",
+    "7+12",
+    "rounds and",
+    "reps",
+    "capped",
+    "left",
+    "stopped at",
+    "wrist",
+    "scaled",
+    "two",
+    "10s",
+    "a",
+    "kettlebell",
+    "chair",
+    "adjustable",
+    "up to",
+    "nothing",
+    "2026-03-02",
+    "3/4/2026",
+    "0",
+    "999999",
+    "-5",
+    "1,000",
+    "7,5",
+    "8.43",
+    "99:99",
+)
 
 
 def scrappy_text(max_size=40):
@@ -57,6 +156,7 @@ def lines(draw, *, counted=True):
     pair = more is not None and draw(st.booleans())
     written = draw(st.lists(loads(), max_size=2))
     meant = catalogue().by_name(_spelling(movement, variant))
+    assert meant is not None
     return Line(
         written="",
         movement=meant.movement.id,

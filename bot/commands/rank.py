@@ -81,9 +81,11 @@ def read_rank_file(text: str) -> RankFile:
 
 def _place(steps: tuple[int | str, ...], problem: str) -> str:
     """`score 3, reps`, `cap_s`, or the line where the text stops being JSON."""
-    if steps[:1] == ("scores",) and len(steps) > 1:
-        field = f", {steps[2]}" if len(steps) > 2 else ""
-        return f"score {int(steps[1]) + 1}{field}"
+    match steps:
+        case ("scores", int(index)):
+            return f"score {index + 1}"
+        case ("scores", int(index), field, *_):
+            return f"score {index + 1}, {field}"
     broken = re.search("at line ([0-9]+)", problem)
     return str(steps[0]) if steps else f"line {broken[1] if broken else 1}"
 

@@ -79,7 +79,7 @@ def finish(draft: Draft) -> tuple[list[Block], list[NotUnderstood]]:
 def _parts(draft: Draft) -> Iterator[Draft]:
     """One draft per run of lines with the same number of sets, if the lines say how many sets."""
     sets = [placed.piece.sets for placed in draft.lines]
-    if draft.facts.get("format") not in {None, Format.SETS} or None in sets or len(set(sets)) < 2:
+    if draft.facts.get("format") not in {None, Format.SETS} or None in sets or len(set(sets)) == 1:
         yield draft
         return
     for _, run in groupby(draft.lines, key=lambda placed: placed.piece.sets):
@@ -183,7 +183,7 @@ def _silent(draft: Draft) -> Format | None:
 
 
 def _settle_minutes(facts: Facts, draft: Draft) -> None:
-    """A time beside `for time` is its cap, a cap beside an amrap its length; `2 min max push-ups` has one too."""
+    """A time beside `for time` is its cap, a cap beside an amrap its length; `2 min max` is one too."""
     only = _only(draft)
     if facts["format"] is Format.MAX_REPS and only and only.most and only.unit is AmountUnit.SECONDS:
         facts["minutes"] = (only.amount or 0) / 60

@@ -215,19 +215,21 @@ def _equipment(item: _Item, unit: MassUnit, things: Catalogue) -> Equipment | No
         return None
     if things.implement(item.implement).kind == "there":
         return Equipment(implement=item.implement, each=item.each or 1, height_cm=item.height_cm)
-    each = item.each or (2 if item.plural else 1)
+    return _held(item, item.implement, item.each or (2 if item.plural else 1), unit)
+
+
+def _held(item: _Item, implement: str, each: int, unit: MassUnit) -> Equipment | None:
+    """Something with a load: fillable, adjustable or fixed."""
     loads = [kilograms(load, item.unit, unit) for load in (item.low, item.high, *item.loads) if load]
     if any(not 0 < load <= _HEAVIEST_KG for load in loads):
         return None
-    if item.implement in _FULL_KG:
-        return Equipment(
-            implement=item.implement, each=each, to_kg=max(loads, default=_FULL_KG[item.implement])
-        )
-    if item.high and (item.adjustable or item.implement == "barbell"):
+    if implement in _FULL_KG:
+        return Equipment(implement=implement, each=each, to_kg=max(loads, default=_FULL_KG[implement]))
+    if item.high and (item.adjustable or implement == "barbell"):
         return _adjustable(item, each, unit)
     if loads:
-        return Equipment(implement=item.implement, each=each, loads_kg=tuple(sorted(set(loads))))
-    return Equipment(implement=item.implement, each=each) if item.implement in _UNWEIGHED else None
+        return Equipment(implement=implement, each=each, loads_kg=tuple(sorted(set(loads))))
+    return Equipment(implement=implement, each=each) if implement in _UNWEIGHED else None
 
 
 def _adjustable(item: _Item, each: int, unit: MassUnit) -> Equipment | None:

@@ -1,6 +1,6 @@
 """What stands before the training itself: headings of blocks, list bullets, date and title."""
 
-import datetime
+import datetime as dt
 import re
 
 from dateutil import parser as dates
@@ -27,7 +27,11 @@ BULLET = re.compile(
 )
 _NUMBERED = re.compile(r"^\s*([0-9]{1,2})\s?[.)]\s+(?=(\S))")
 
-_MONTHS = "jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?"
+_MONTHS = (
+    "jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?"
+    "|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?"
+)
+_MONTHS_A_YEAR = 12
 _WEEKDAY = r"(?:(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?[ ,.\-]{1,3})?"
 DATE = re.compile(
     rf"\b{_WEEKDAY}(?:(?P<iso>20[0-9]{{2}}-[01][0-9]-[0-3][0-9])"
@@ -64,11 +68,11 @@ def bullet(text: str, ordinal: int) -> tuple[int, int]:
     return end, 0 if not text.strip() else ordinal
 
 
-def read_date(match: re.Match[str]) -> datetime.date | None:
+def read_date(match: re.Match[str]) -> dt.date | None:
     """The date of a `DATE` match; None where it can't be told (`03/04/2026`) or doesn't exist."""
     try:
         if match["iso"]:
-            return datetime.date.fromisoformat(match["iso"])
+            return dt.date.fromisoformat(match["iso"])
         if match["dotted"]:
             return dates.parse(match["dotted"], dayfirst=True).date()
         if match["named"]:
@@ -78,9 +82,9 @@ def read_date(match: re.Match[str]) -> datetime.date | None:
         return None
 
 
-def _slashed(text: str) -> datetime.date | None:
+def _slashed(text: str) -> dt.date | None:
     first, second, year = (int(part) for part in text.split("/"))
-    if first <= 12 and second <= 12 and first != second:
+    if max(first, second) <= _MONTHS_A_YEAR and first != second:
         return None
-    day, month = (first, second) if second <= 12 else (second, first)
-    return datetime.date(year, month, day)
+    day, month = (first, second) if second <= _MONTHS_A_YEAR else (second, first)
+    return dt.date(year, month, day)

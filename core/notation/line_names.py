@@ -13,10 +13,9 @@ _MANNERS = re.compile(
     r"\b(?:easy|slow(?:ly)?|steady|strict|controlled|brisk|fast|light|moderate|unbroken|full range|chest "
     r"to floor)\b"
 )
-_FILLERS = re.compile(
-    r"^(?:(?:of|x|reps?|the|an?|and|then|with|at|for|on|in|each|do)\b\s?|[\W_])+|(?:\s?\b(?:of|x|reps?"
-    r"|and|then|with|at|for|on|in|each|do)\b|[\W_])+$"
-)
+_FILL = r"(?:\b(?:of|x|reps?|the|an?|and|then|with|at|for|on|in|each|do)\b|[\W_])"
+# One way to match each character: nested or overlapping repeats would take for ever on `and and and ...`.
+_FILLERS = re.compile(rf"^{_FILL}+|{_FILL}+$")
 HELD = re.compile(
     r"\b(?:with\s)?(?:an?\s|one\s|two\s|single\s|double\s|[12]\s)?(?P<i>dumbbells?|dbs?|kettlebells?"
     r"|kettle bells?|kbs?|barbells?|bbs?|bands?|backpacks?|jugs?|plates?)\b"
@@ -24,7 +23,7 @@ HELD = re.compile(
 
 
 def read_name(piece: Piece, words: str, lexicon: Lexicon) -> None:
-    """Finds the movement in what is left of a piece, first as it stands, then without manners and implements."""
+    """Finds the movement in what is left of a piece: as it stands, then without manners and implements."""
     name = _tidy(words)
     if not re.search("[a-z0-9]", SIDE.sub("", name)):
         return

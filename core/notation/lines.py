@@ -80,7 +80,10 @@ _MOST = _c(
 _PAIR_AMOUNT = _c(rf"^[\s;:]*(?P<a><num>)\s?/\s?(?P<b><num>)(?!\s?[/0-9.])\s?(?P<u>{_UNITS}|{_TIME_UNITS})?")
 _RANGE_TIME = _c(rf"(?P<a><num>)\s?(?:-|to)\s?(?P<t>{DURATION})")
 _TIME = _c(rf"(?<![0-9.\-])(?P<t>{DURATION})")
-_AMOUNT = rf"(?P<a><num>|\b(?:{_WORD})\b)(?:\s?(?:-|to)\s?(?P<b><num>))?\s?(?:(?P<u>{_UNITS})|x(?![a-z0-9])|(?![0-9%/.x]))"
+_AMOUNT = (
+    rf"(?P<a><num>|\b(?:{_WORD})\b(?![\s\-]?(?:arm|leg|hand|side)))(?:\s?(?:-|to)\s?(?P<b><num>))?\s?"
+    rf"(?:(?P<u>{_UNITS})|x(?![a-z0-9])|(?![0-9%/.x]))"
+)
 _AMOUNT_FIRST = _c(rf"^[\s;:]*(?:x\s?)?{_AMOUNT}(?:\sof\b)?")
 _AMOUNT_LAST = _c(rf"(?:(?<=[a-z;)])\s?[\s:\-x=*]\s?|(?<=x)\s?)(?<![0-9.\-]){_AMOUNT}[\s;.]*$")
 _AMOUNT_UNIT = _c(rf"(?<![0-9.\-/])(?P<a><num>)(?:\s?(?:-|to)\s?(?P<b><num>))?\s?(?P<u>{_UNITS})")

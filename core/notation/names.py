@@ -12,6 +12,8 @@ from core.movements.names import key
 
 _LONGEST = 60
 _WORTH_SAYING = 0.6
+# Letters from which a name may have one wrong, and two.
+_ONE_SLIP, _TWO_SLIPS = 5, 8
 
 
 @dataclass(frozen=True)
@@ -78,7 +80,7 @@ class Lexicon:
 
 def allowed_slips(typed: str) -> int:
     """A short name leaves no room: `dip` is not a slip for `hip`."""
-    return 0 if len(typed) < 5 else 1 if len(typed) < 8 else 2
+    return 0 if len(typed) < _ONE_SLIP else 1 if len(typed) < _TWO_SLIPS else 2
 
 
 def _begin_alike(typed: str, known: str) -> bool:

@@ -29,7 +29,7 @@ _REPS = re.compile(
 
 
 def read_body_mass(text: str, unit: MassUnit = MassUnit.KG) -> Decimal | None:
-    """Body mass in kg from `62`, `62 kg`, `137 lb`, `9 stone 11`; None where there isn't exactly one that can be."""
+    """Body mass in kg from `62`, `62 kg`, `137 lb`, `9 stone 11`; None where not exactly one can be meant."""
     words = plain(text[:200]).lower()
     found = _stone(words)
     if found is None:

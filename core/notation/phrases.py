@@ -1,8 +1,8 @@
 """What coaches type around the lines: formats, rounds, caps, rests, aims. All slang of formats lives here.
 
-A row of the table is a shape and what it says, as facts named like the fields of a `Block`. In a shape a space
-is some space or a hyphen, `_` the same or nothing, and `<word>` one of `PARTS`. The table is read from top to
-bottom, so the longer phrasing of two stands first.
+A row of the table is a shape and what it says, as facts named like the fields of a `Block`. In a shape a
+space is some space or a hyphen, `_` the same or nothing, and `<word>` one of `PARTS`. The table is read from
+top to bottom, so the longer phrasing of two stands first.
 """
 
 import re
@@ -47,6 +47,10 @@ PARTS = {
     "below": r"(?P<side>sub|under|below|less than|faster than|at most|up to)",
     "above": r"(?P<side>at least|more than|over|above)",
 }
+
+
+_RUNGS = range(2, 50)
+_HARDEST = 10
 
 
 class Phrase(NamedTuple):
@@ -148,7 +152,7 @@ def _ladder(match: Match) -> Facts:
     first, second, last = (int(text) if text else None for text in match.group("a", "b", "z"))
     assert first is not None and last is not None  # noqa: PT018 - the pattern has both
     step = second - first if second is not None else (1 if last > first else -1)
-    if step == 0 or (last - first) % step or not 2 <= (last - first) // step < 50:
+    if step == 0 or (last - first) % step or (last - first) // step not in _RUNGS:
         return {}
     return {"scheme": tuple(range(first, last + (1 if step > 0 else -1), step))}
 
@@ -191,7 +195,7 @@ def _aim_time(match: Match) -> Facts:
 
 def _aim_effort(match: Match) -> Facts:
     low, high = float(match["lo"]), float(match["hi"] or match["lo"])
-    return _aim("effort", low, high) if high <= 10 else {}
+    return _aim("effort", low, high) if high <= _HARDEST else {}
 
 
 PHRASES: tuple[Phrase, ...] = (

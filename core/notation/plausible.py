@@ -5,8 +5,8 @@ from core.scores.values import ReadScore, Score
 from core.sessions.counting import reps_in_all, reps_in_round
 from core.sessions.values import Block, Format
 
-# Generous on purpose (estimates): only slips are caught, never somebody fast. The quickest mixed light work goes
-# at about 60 repetitions a minute, short bursts of one movement at about twice that.
+# Generous on purpose (estimates): only slips are caught, never somebody fast. The quickest mixed light work
+# goes at about 60 repetitions a minute, short bursts of one movement at about twice that.
 _REPS_PER_MINUTE = 60
 _BURST_PER_MINUTE = 120
 _ROUNDS_PER_MINUTE = 6

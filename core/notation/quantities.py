@@ -32,6 +32,7 @@ MASS_UNIT = r"(?:(?:kgs?|kilos?|kilograms?|lbs?|pounds?)\b|#)"
 DISTANCE_UNIT = r"(?:km|kms|k|kilomet(?:er|re)s?|met(?:er|re)s?|m|mi|miles?|yd|yds|yards?|ft|feet)"
 ENERGY_UNIT = r"(?:kcals?|cals?|calories?)"
 # International yard and pound agreement (1959): a yard is 0.9144 m, a mile 1760 yards.
+MINUTE_S = 60
 _METRES = {"k": 1000.0, "y": 0.9144, "f": 0.3048, "mi": 1609.344}
 
 
@@ -52,10 +53,7 @@ def seconds(text: str) -> float:
 
 def metres(amount: str, unit: str) -> float:
     """`400`, `m` -> 400.0; miles, yards and feet by their exact length."""
-    if unit.startswith("mi"):
-        factor = _METRES["mi"]
-    else:
-        factor = _METRES.get(unit[0], 1.0)
+    factor = _METRES["mi"] if unit.startswith("mi") else _METRES.get(unit[0], 1.0)
     return round(float(amount) * factor, 4)
 
 

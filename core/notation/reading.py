@@ -1,4 +1,4 @@
-"""One row of a coach's text: its heading, its facts, its pieces of lines, its notes, and what was not understood."""
+"""One row of a coach's text: heading, facts, pieces of lines, notes, and what was not understood."""
 
 import re
 from dataclasses import dataclass, field, replace
@@ -10,14 +10,14 @@ from rapidfuzz.distance import OSA
 from core.measures import MassUnit
 from core.notation.headings import bullet, heading, part
 from core.notation.lines import read_piece
-from core.notation.names import Lexicon
+from core.notation.names import Lexicon, allowed_slips
 from core.notation.phrases import PHRASES, Facts
 from core.notation.pieces import Piece, complete, completes
 from core.notation.text import Row, Strip
 from core.notation.values import Corrected, NotUnderstood
 from core.sessions.values import BlockKind
 
-LONGEST_ROW = 500
+LONGEST_ROW = 300
 _BRACKETS = re.compile(r"[(\[{]([^()\[\]{}]{1,200})[)\]}]")
 _PARTING = re.compile(
     r";+|,(?:\s|$)|\s\+\s|:(?=\s|$)|(?<![0-9])\s-\s|\s-\s(?![0-9])|(?<!\balt)[.!](?:\s|$)|\s\|\s"
@@ -263,7 +263,7 @@ def _respelled(row: Row, lexicon: Lexicon) -> tuple[str, list[Corrected]]:
     def respell(match: re.Match[str]) -> str:
         word = match[0]
         hit = process.extract(
-            word, _VOCABULARY, scorer=OSA.distance, score_cutoff=1 if len(word) < 7 else 2, limit=2
+            word, _VOCABULARY, scorer=OSA.distance, score_cutoff=allowed_slips(word) or 1, limit=2
         )
         if not hit or hit[0][1] == 0 or (len(hit) > 1 and hit[1][1] == hit[0][1]) or lexicon.knows(word):
             return word

@@ -10,6 +10,7 @@ from core.scores.values import ReadScore, Score
 from core.sessions.counting import reps_in_round, reps_of
 from core.sessions.values import Block
 
+_SHORTEST_NAME = 3
 WHOLE = r"(?<![0-9.:])[0-9]{1,5}(?![0-9]|[.:][0-9])"
 
 
@@ -35,7 +36,7 @@ _OF_WHAT = re.compile(r"^\s*([a-z][a-z \-]{2,40})")
 
 
 def rounds_score(rounds: int, reps: int, block: Block) -> Score:
-    """The score of an amrap; as value the rounds with the part of the next one, where a round can be counted."""
+    """The score of an amrap; as value the rounds and the part of the next one, if a round can be counted."""
     whole = reps_in_round(block)
     part = reps / whole if whole and reps else 0
     return Score(value=round(rounds + part, 3), unit="rounds", rounds=rounds, reps=reps)
@@ -67,10 +68,10 @@ def read_rounds(strip: Strip, block: Block, _: MassUnit) -> ReadScore | None:
 
 
 def _reps_before(strip: Strip, at: int, block: Block) -> int | None:
-    """Repetitions of the lines before the one that is named (`6 rounds plus 4 squats`); None if uncountable."""
+    """Repetitions of the lines before the named one (`6 rounds plus 4 squats`); None if uncountable."""
     named = _OF_WHAT.match(strip.text[at:])
     typed = key(named[1]) if named else ""
-    if named is None or len(typed) < 3:
+    if named is None or len(typed) < _SHORTEST_NAME:
         return 0
     for index, line in enumerate(block.lines):
         spelling = key(line.movement)

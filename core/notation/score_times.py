@@ -4,12 +4,14 @@ import re
 
 from core.measures import MassUnit
 from core.notation import asking
+from core.notation.quantities import MINUTE_S
 from core.notation.score_rounds import ALONE, REPS, read_rounds, shape
 from core.notation.text import Strip
 from core.scores.values import Doubt, ReadScore, Score
 from core.sessions.counting import reps_in_all, reps_in_round
 from core.sessions.values import Block
 
+_SURELY_SECONDS = 15
 _CLOCK = re.compile(
     r"(?<![0-9:.])(?:(?P<h>[0-9]{1,2}):)?(?P<m>[0-9]{1,3}):(?P<s>[0-9]{2}(?:\.[0-9]{1,2})?)(?![0-9:])"
 )
@@ -49,7 +51,7 @@ def read_clock(strip: Strip, _block: Block, _: MassUnit) -> ReadScore | None:
     if match is None:
         return None
     seconds = int(match["h"] or 0) * 3600 + int(match["m"]) * 60 + float(match["s"])
-    if float(match["s"]) >= 60 or (match["h"] and int(match["m"]) >= 60):
+    if float(match["s"]) >= MINUTE_S or (match["h"] and int(match["m"]) >= MINUTE_S):
         return asking.unsure(Doubt.IMPOSSIBLE, f"{match[0]} looks like a slip. What was your time?")
     return ReadScore(score=time_score(seconds), sure=True)
 
@@ -58,7 +60,7 @@ def read_spoken(strip: Strip, _block: Block, _: MassUnit) -> ReadScore | None:
     if match := strip.take(_SPOKEN):
         tail = int(match["s"] or 0)
         score = time_score(int(match["m"]) * 60.0 + tail)
-        return ReadScore(score=score, sure=True) if tail < 60 else asking.meant(score)
+        return ReadScore(score=score, sure=True) if tail < MINUTE_S else asking.meant(score)
     if match := strip.take(_SECONDS):
         return ReadScore(score=time_score(float(match["s"])), sure=True)
     return None
@@ -79,10 +81,7 @@ def read_seconds_alone(strip: Strip, _block: Block, _: MassUnit) -> ReadScore | 
     if match is None:
         return None
     score = time_score(float(match["n"]))
-    return ReadScore(score=score, sure=True) if int(match["n"]) >= 15 else asking.meant(score)
-
-
-# not finished -------------------------------------------------------------------------------------------------
+    return ReadScore(score=score, sure=True) if int(match["n"]) >= _SURELY_SECONDS else asking.meant(score)
 
 
 def capped_score(reps: int | None, block: Block) -> Score:

@@ -43,7 +43,7 @@ _WORDS = re.compile(
 def read_score(
     text: str, session: Session, block: int | None = None, unit: MassUnit = MassUnit.KG
 ) -> ReadScore:
-    """Reads what an athlete says of a session. `block`: index of the block meant, if known; bare loads are in `unit`.
+    """Reads what an athlete says of a session; bare loads are in `unit`. `block`: index of the one meant.
 
     Never raises for any text; raises IndexError for a block that the session doesn't have.
     """

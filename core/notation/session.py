@@ -1,6 +1,6 @@
 """A coach's pasted text -> Session, with everything that was corrected or not understood at its place."""
 
-import datetime
+import datetime as dt
 import re
 from dataclasses import dataclass, field, replace
 
@@ -48,7 +48,7 @@ class _Reader:
     unit: MassUnit
     draft: Draft | None = None
     title: list[Row] = field(default_factory=list)
-    date: datetime.date | None = None
+    date: dt.date | None = None
     blocks: list[Block] = field(default_factory=list)
     not_understood: list[NotUnderstood] = field(default_factory=list)
     corrected: list[Corrected] = field(default_factory=list)

@@ -4,14 +4,24 @@ import re
 import unicodedata
 from dataclasses import dataclass
 
-_DASHES = "‐‑‒–—―−⁃"
+# Dashes, crosses, single and double quotes and primes, bullets and arrows: what phones and papers put in.
+_DASHES = "\u2010\u2011\u2012\u2013\u2014\u2015\u2212\u2043"
 _PLAIN = (
     dict.fromkeys(_DASHES, "-")
-    | dict.fromkeys("×✕✖✗╳", "x")
-    | dict.fromkeys("‘’‛′`´", "'")
-    | dict.fromkeys("“”„‟″", '"')
-    | dict.fromkeys("•·▪▫●○◦‣➤►→", "*")
-    | {"\u20e3": ")", "…": "...", "\t": " ", "º": " ", "°": " ", "÷": "/", "⁄": "/", "∕": "/"}
+    | dict.fromkeys("\u00d7\u2715\u2716\u2717\u2573", "x")
+    | dict.fromkeys("\u2018\u2019\u201b\u2032`\u00b4", "'")
+    | dict.fromkeys("\u201c\u201d\u201e\u201f\u2033", '"')
+    | dict.fromkeys("\u2022\u00b7\u25aa\u25ab\u25cf\u25cb\u25e6\u2023\u27a4\u25ba\u2192", "*")
+    | {
+        "\u20e3": ")",
+        "\u2026": "...",
+        "\t": " ",
+        "\u00ba": " ",
+        "\u00b0": " ",
+        "\u00f7": "/",
+        "\u2044": "/",
+        "\u2215": "/",
+    }
 )
 # Emoji, marks and invisible characters say nothing about training; keycaps leave their digit behind.
 _SILENT = {"So", "Sk", "Cs", "Co", "Cn", "Cf", "Cc", "Mn", "Me"}

@@ -6,8 +6,9 @@ from core.values import Value
 
 
 class NotUnderstood(Value):
-    """A piece of text nobody should have to search for. Line and column count from 1; `guess` is a rewrite
-    that would be understood, or what is missing; None where there is no good one.
+    """A piece of text that nobody should have to search for.
+
+    Line and column count from 1; `guess` is a rewrite that would be understood, None where none is good.
     """
 
     line: int

@@ -6,7 +6,7 @@ from decimal import Decimal
 from core.measures import AmountUnit, MassUnit, from_kg
 from core.movements.lookup import Catalogue, catalogue
 from core.notation.line_names import HELD
-from core.notation.quantities import in_unit
+from core.notation.quantities import MINUTE_S, in_unit
 from core.scores.text import clock
 from core.sessions.values import Aim, Block, BlockKind, Format, Line, LoadRule, Session
 
@@ -144,7 +144,7 @@ def _name(line: Line, names: Catalogue) -> str:
 
 
 def _plural(name: str) -> str:
-    """`lunges`, `crunches`, `carries`; a name that ends in another word class stays (`ground to overhead`)."""
+    """`lunges`, `crunches`, `carries`; `ground to overhead` stays as it is."""
     first, _, tail = name.partition(" to ")
     first, _, place = first.partition(" on ") if not tail else (name, "", "")
     if tail or place or first.endswith(("s", "overhead")):
@@ -190,4 +190,4 @@ def _rule(rule: LoadRule) -> str:
 def _duration(seconds: float) -> str:
     if seconds % 60 == 0:
         return f"{seconds / 60:g} min"
-    return clock(seconds) if seconds > 60 and seconds == round(seconds) else f"{seconds:g} s"
+    return clock(seconds) if seconds > MINUTE_S and seconds == round(seconds) else f"{seconds:g} s"

@@ -17,7 +17,7 @@ _FILLER = re.compile(r"\b(?:i live in|we are in|we're in|i'm in|in|time|zone|tim
 
 
 def read_zone(text: str) -> tuple[str, ...]:
-    """Zones meant by `Europe/Madrid`, `madrid` or `new york`: one where it is clear, several to choose from, or none."""
+    """Zones meant by `Europe/Madrid`, `madrid` or `new york`: one if it is clear, several, or none."""
     words = " ".join(_FILLER.sub(" ", plain(text[:100]).lower()).split())
     typed = _key(words)
     if not typed:

@@ -24,6 +24,22 @@ class Doubt(StrEnum):
     MEANT = "meant"
 
 
+class Mark(StrEnum):
+    """What a coach decides about a score."""
+
+    CHECKED = "checked"
+    NOT_COUNTED = "not_counted"
+    COUNTS_AGAIN = "counts_again"
+
+
+class Hurt(StrEnum):
+    """Sore muscles are not pain: which one it is gets asked."""
+
+    NO = "no"
+    SORE = "sore"
+    PAIN = "pain"
+
+
 class Score(Value):
     """One athlete's result for one block. `value` counts in `unit`: rounds, s, reps, kg or m.
 
@@ -53,7 +69,7 @@ class ReadScore(Value):
     """A score as understood from words.
 
     When not `sure`, `doubt` and `ask` (the same in plain words) are the one thing to settle, and `score` is
-    the reading that a yes would confirm, or None. `block` is the index of the block it belongs to, once known.
+    the reading that a yes would confirm, or None. `block`: index of the block it belongs to, once known.
     """
 
     score: Score | None

@@ -1,3 +1,4 @@
+# ruff: noqa: RUF001 - dashes and crosses stand here as people type them
 import io
 import json
 import sys

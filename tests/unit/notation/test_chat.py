@@ -5,7 +5,8 @@ import pytest
 from core.notation.chat import is_like_a_score, is_like_a_session
 
 SCORES = [
-    "7+12", "7 + 12 scaled", "7 rounds and 12", "did 6 rounds plus 4 push ups", "8:43", "8:43 scaled", "8:43 💪",
+    "7+12", "7 + 12 scaled", "7 rounds and 12", "did 6 rounds plus 4 push ups", "8:43", "8:43 scaled",
+    "8:43 💪",
     "my time was 8:43", "got 8:43, legs are dead", "done in 8:43", "capped at 15 with 40 reps left", "DNF",
     "stopped at 45, wrist", "12 reps", "7 rds", "8 min 43", "60kg 3x8", "time 12:05", "I got 7 rounds", "42",
 ]  # fmt: skip
@@ -24,8 +25,11 @@ SESSIONS = [
     "EMOM 10\n10 swings",
 ]
 NO_SESSIONS = [
-    "7+12", "did the 12 min amrap: 7+12", "AMRAP 12 was tough", "I did the amrap with 3 friends and 2 dogs", "8:43",
-    "capped at 15 with 40 reps left", "see you at 8:30\nbring 2 dumbbells", "two 10s, a 16 kettlebell and a chair", "",
+    "7+12", "did the 12 min amrap: 7+12", "AMRAP 12 was tough", "I did the amrap with 3 friends and 2 dogs",
+    "8:43",
+    "capped at 15 with 40 reps left",
+    "see you at 8:30\nbring 2 dumbbells", "two 10s, a 16 kettlebell and a chair",
+    "",
     "AMRAP 12\n7 rounds and 12",
 ]  # fmt: skip
 

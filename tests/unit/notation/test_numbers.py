@@ -31,7 +31,8 @@ def test_what_can_be_no_body_mass_is_not_taken(text):
 @pytest.mark.parametrize(
     ("text", "reps"),
     [
-        ("12", 12), ("about 12", 12), ("twelve", 12), ("a dozen", 12), ("12 reps", 12), ("10-12", 10), ("8 or 9", 8),
+        ("12", 12), ("about 12", 12), ("twelve", 12), ("a dozen", 12), ("12 reps", 12),
+        ("10-12", 10), ("8 or 9", 8),
         ("10+", 10), ("none", 0), ("zero", 0), ("not one", 0), ("can't", 0), ("0", 0),
     ],
 )  # fmt: skip

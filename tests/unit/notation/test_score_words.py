@@ -1,3 +1,4 @@
+# ruff: noqa: RUF001 - dashes and quotes stand here as people type them
 """An athlete's own words, as they are typed: what is sure, and what is asked about."""
 
 from decimal import Decimal
@@ -30,7 +31,7 @@ def session(text):
 
 
 SURE = [
-    # amrap: rounds and repetitions
+    # rounds and repetitions of an amrap
     (AMRAP, "7+12", {"rounds": 7, "reps": 12, "value": 7.4, "unit": "rounds"}),
     (AMRAP, "7 + 12", {"rounds": 7, "reps": 12}),
     (AMRAP, "7 rounds and 12", {"rounds": 7, "reps": 12}),

@@ -1,3 +1,4 @@
+# ruff: noqa: RUF001 - dashes and quotes stand here as people type them
 """A coach's own words, as they are typed: each row is a text and what must be read in it."""
 
 import pytest
@@ -115,6 +116,7 @@ LINE = [
     ("push-ups x 10", {"movement": "push-up", "amount": 10}),
     ("Push-ups: 10", {"movement": "push-up", "amount": 10}),
     ("ten pushups", {"movement": "push-up", "amount": 10}),
+    ("8 two-handed floor presses", {"movement": "floor press", "amount": 8}),
     ("10x push ups", {"movement": "push-up", "amount": 10}),
     ("10 reps of push-ups", {"movement": "push-up", "amount": 10}),
     ("8-10 push-ups", {"movement": "push-up", "amount": 8, "amount_to": 10}),
@@ -205,7 +207,8 @@ def test_lines_may_stand_in_one_row():
 def test_title_date_and_headings_part_a_session():
     session = understood(
         "Tuesday burner\r\nTue 3 March 2026\r\n\r\nWarm-up (5 min)\r\n3 min easy jog\r\n10 air squats\r\n\r\n"
-        "Strength\r\n5 x 5 goblet squats @ 24 kg\r\n\r\nMain\r\n12' AMRAP (aim: 6–7 rounds)\r\n10 push-ups\r\n\r\n"
+        "Strength\r\n5 x 5 goblet squats @ 24 kg\r\n\r\nMain\r\n12' AMRAP (aim: 6–7 rounds)\r\n10 push-ups"
+        "\r\n\r\n"
         "Cool-down\r\n3 min easy walk"
     )
     assert session.title == "Tuesday burner"
@@ -259,6 +262,11 @@ def test_under_a_scheme_amounts_are_open_and_in_work_and_rest_they_are_the_work(
     assert [line.amount for line in scheme.lines] == [None, None]
     (work,) = understood("40 s on, 20 s off, 6 rounds\npush-ups").blocks
     assert (work.lines[0].amount, work.lines[0].unit) == (40, "s")
+
+
+def test_one_arm_is_no_amount():
+    (block,) = understood("21-15-9 for time\none-arm rows\ntwo-handed floor presses").blocks
+    assert [line.amount for line in block.lines] == [None, None]
 
 
 def test_a_unique_near_spelling_is_read_and_told():
