@@ -37,6 +37,11 @@ CODES: Final[dict[str, type[Command]]] = {
     "fs": c.FixScore,
     "ts": c.TakeScoreBack,
     "ca": c.ChangeAnswer,
+    "re": c.RateEffort,
+    "th": c.TellHurt,
+    "ss": c.SeeScores,
+    "ls": c.LookAtScore,
+    "ms": c.MarkScore,
 }
 _CODE_OF = {kind: code for code, kind in CODES.items()}
 _LIMIT = InlineKeyboardButtonLimit.MAX_CALLBACK_DATA

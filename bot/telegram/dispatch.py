@@ -13,7 +13,18 @@ from bot.telegram.buttons import unpack
 from bot.telegram.heard import Heard, hear
 from bot.telegram.letters import Cause, Writer, press_answered
 from bot.telegram.standing import Standings
-from core.desk import answers, groups, joining, scores, sessions, talking, versions
+from core.desk import (
+    answers,
+    groups,
+    joining,
+    judging,
+    reports,
+    scoreboard,
+    scores,
+    sessions,
+    talking,
+    versions,
+)
 from core.desk import commands as c
 from core.desk.commands import Command
 from core.desk.outcome import Outcome
@@ -49,7 +60,12 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     c.ChoosePair: answers.choose_pair,
     c.TellAbility: answers.tell_ability,
     c.ChangeAnswer: answers.change_answer,
-    c.SeeBoard: scores.see_board,
+    c.SeeBoard: scoreboard.see_board,
+    c.RateEffort: reports.rate_effort,
+    c.TellHurt: reports.tell_hurt,
+    c.SeeScores: judging.see_scores,
+    c.LookAtScore: judging.look_at_score,
+    c.MarkScore: judging.mark_score,
     c.ConfirmScore: scores.confirm_score,
     c.FixScore: scores.fix_score,
     c.TakeScoreBack: scores.take_score_back,

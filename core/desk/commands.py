@@ -4,6 +4,9 @@
 """
 
 from decimal import Decimal
+from typing import Literal
+
+from pydantic import Field
 
 from core.measures import MassUnit
 from core.values import Value
@@ -142,6 +145,37 @@ class FixScore(Command):
 
 class TakeScoreBack(Command):
     score: int
+
+
+class RateEffort(Command):
+    """How hard the whole session was, 0 to 10."""
+
+    session: int
+    effort: int = Field(ge=0, le=10)
+
+
+class TellHurt(Command):
+    """Whether anything hurt: `no`, `sore` or `pain`."""
+
+    session: int
+    hurt: Literal["no", "sore", "pain"]
+
+
+class SeeScores(Command):
+    """A coach looks at the scores of a session one by one."""
+
+    session: int | None = None
+
+
+class LookAtScore(Command):
+    score: int
+
+
+class MarkScore(Command):
+    """A coach checked a score, takes it out, or lets it count again."""
+
+    score: int
+    mark: Literal["checked", "not_counted", "counts_again"]
 
 
 class AboutMe(Command):

@@ -1,51 +1,71 @@
-"""Take a score in the athlete's own words, keep its history, and keep the scoreboard current."""
+"""Take a score in people's own words, and keep its history."""
 
-from collections import Counter
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from core.desk.commands import ConfirmScore, FixScore, SeeBoard, TakeScoreBack
+from core.athletes.values import Screening
+from core.desk.commands import ConfirmScore, FixScore, TakeScoreBack
 from core.desk.errors import NotAMember, StalePress, UnknownThing
 from core.desk.outcome import Outcome, Say
+from core.desk.reports import ask_how_it_felt
+from core.desk.says.joining import NotCleared
 from core.desk.says.scores import (
     AskScore,
     AskScoreAgain,
-    NoScoresYet,
     NotForScore,
-    Scoreboard,
+    ScoreEntered,
     ScoreNoted,
     ScoreTakenBack,
 )
 from core.desk.says.versions import NothingPosted
-from core.desk.versions import first_things, session_meant
+from core.desk.scoreboard import Standings, renew_board, scored_blocks
+from core.desk.versions import session_meant
 from core.desk.visit import Visit
 from core.notation.scores import read_score
-from core.scores.ranking import rank
 from core.scores.text import in_words
-from core.scores.values import Board, Entry, Score
-from core.store.records import Purpose, ScoreRecord, ScoreState, SessionRecord, VersionRecord
+from core.scores.values import Score
+from core.store.records import Person, ScoreRecord, ScoreState, SessionRecord, VersionRecord
 
 YES = frozenset({"yes", "y", "yes please", "yep", "yeah", "right", "correct", "ok"})
 
 
+@dataclass(frozen=True, slots=True)
+class Claim:
+    """Whose score for which session: the visitor's own, or one that a coach enters."""
+
+    record: SessionRecord
+    athlete: Person
+    block: int | None = None
+
+    @property
+    def refs(self) -> dict[str, Any]:
+        return {"session": self.record.id, "athlete": self.athlete.id, "block": self.block}
+
+
 async def tell_score(visit: Visit, text: str, session_id: int | None, block: int | None = None) -> Outcome:
-    """Read a score; ask the one thing that isn't sure; store it otherwise."""
+    """The visitor's own score of a session, else of the newest."""
     record = await session_meant(visit, session_id)
     if record is None:
         return visit.told(NothingPosted())
-    stopped = await first_things(visit, await visit.profile(), record.group_id)
-    if stopped is not None:
-        return stopped
-    if not scored_blocks(record):
+    if await visit.uow.groups.membership(visit.person.id, record.group_id) is None:
+        raise NotAMember
+    if (await visit.profile()).screening is Screening.STOP:
+        return visit.told(NotCleared(group=record.group_id, branch=(await visit.profile()).branch))
+    return await claim_score(visit, Claim(record, visit.person, block), text)
+
+
+async def claim_score(visit: Visit, claim: Claim, text: str) -> Outcome:
+    """Read a score; ask the one thing that isn't sure; store it otherwise."""
+    if not scored_blocks(claim.record):
         return visit.told(NotForScore())
-    read = read_score(text, record.session, block)
-    if read.score is None or not read.sure:
-        refs = {"session": record.id, "block": block, "text": text}
-        await visit.uow.questions.ask(visit.chat, "score", refs, visit.now)
-        meant = record.id if read.score is not None and read.score.value is not None else None
-        return visit.told(AskScore(ask=read.ask or "", meant=meant), session=record.id)
-    return await keep_score(visit, record, read.score, text, read.block)
+    read = read_score(text, claim.record.session, claim.block)
+    if read.score is not None and read.sure:
+        return await keep_score(visit, claim, read.score, text, read.block)
+    await visit.uow.questions.ask(visit.chat, "score", {**claim.refs, "text": text}, visit.now)
+    is_meant = read.score is not None and read.score.value is not None
+    asked = AskScore(ask=read.ask or "", meant=claim.record.id if is_meant else None)
+    return visit.told(asked, session=claim.record.id)
 
 
 async def confirm_score(visit: Visit, command: ConfirmScore) -> Outcome:
@@ -53,32 +73,39 @@ async def confirm_score(visit: Visit, command: ConfirmScore) -> Outcome:
     question = await visit.uow.questions.open_in(visit.chat)
     if question is None or question.kind != "score" or question.refs["session"] != command.session:
         raise StalePress
-    record = await session_meant(visit, command.session)
-    assert record is not None, "a session that was asked about was posted"
-    text, block = question.refs["text"], question.refs["block"]
-    read = read_score(text, record.session, block)
+    claim, text = await claim_of(visit, question.refs), question.refs.get("text", "")
+    read = read_score(text, claim.record.session, claim.block)
     if read.score is None or read.score.value is None:
         raise StalePress
-    kept = await keep_score(visit, record, read.score, text, read.block)
-    return kept + Outcome(settles=True)
+    return await keep_score(visit, claim, read.score, text, read.block) + Outcome(settles=True)
 
 
 async def tell_score_again(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
     """The answer to what was asked about a score: a yes, or the score in other words."""
     if text.strip(" .!").lower() in YES and refs.get("text"):
         return await confirm_score(visit, ConfirmScore(session=refs["session"]))
+    claim = await claim_of(visit, refs)
     await visit.uow.questions.close(visit.chat)
-    return await tell_score(visit, text, refs["session"], refs.get("block"))
+    return await claim_score(visit, claim, text)
 
 
-async def keep_score(visit: Visit, record: SessionRecord, score: Score, text: str, block: int) -> Outcome:
+async def claim_of(visit: Visit, refs: Mapping[str, Any]) -> Claim:
+    record = await visit.uow.sessions.get(refs["session"])
+    athlete = await visit.uow.people.get(refs.get("athlete", visit.person.id))
+    if record is None or athlete is None:
+        raise UnknownThing
+    return Claim(record, athlete, refs.get("block"))
+
+
+async def keep_score(visit: Visit, claim: Claim, score: Score, text: str, block: int) -> Outcome:
     """Store it, an earlier one of the same block becoming history; tell its place; renew the scoreboard."""
-    version = await visit.uow.versions.current(record.id, visit.person.id)
-    earlier = await visit.uow.scores.of_person(record.id, visit.person.id)
+    record, athlete = claim.record, claim.athlete
+    version = await visit.uow.versions.current(record.id, athlete.id)
+    earlier = await visit.uow.scores.of_person(record.id, athlete.id)
     kept = await visit.uow.scores.record(
         session_id=record.id,
         block=block,
-        person_id=visit.person.id,
+        person_id=athlete.id,
         version_id=version.id if version else None,
         text=text,
         score=as_done(score, version, block),
@@ -86,16 +113,34 @@ async def keep_score(visit: Visit, record: SessionRecord, score: Score, text: st
         now=visit.now,
     )
     await visit.uow.questions.close(visit.chat)
-    standing = await Standings.of(visit, record, block)
+    noted = await noted_as(visit, claim, kept, corrected=any(one.block == block for one in earlier))
+    return noted + await renew_board(visit, record) + await follow_up(visit, claim, kept)
+
+
+async def noted_as(visit: Visit, claim: Claim, kept: ScoreRecord, *, corrected: bool) -> Outcome:
+    standing = await Standings.of(visit, claim.record, kept.block)
+    group = await visit.group(claim.record.group_id)
     noted = ScoreNoted(
         score_id=kept.id,
         score=kept.score,
-        text=in_words(kept.score, (await visit.group(record.group_id)).units),
+        text=in_words(kept.score, group.units),
         rank=standing.rank_of(kept),
         of=len(standing.board.places),
-        corrected=any(one.block == block for one in earlier),
+        corrected=corrected,
+        for_whom=None if claim.athlete.id == visit.person.id else claim.athlete.name,
     )
-    return visit.told(noted, session=record.id) + await renew_board(visit, record)
+    return visit.told(noted, session=claim.record.id)
+
+
+async def follow_up(visit: Visit, claim: Claim, kept: ScoreRecord) -> Outcome:
+    """Ask the athlete how it felt; tell them if somebody else entered their score."""
+    if claim.athlete.id == visit.person.id:
+        return await ask_how_it_felt(visit, claim.record, kept.score.pain)
+    chat = await visit.uow.chats.private_of(claim.athlete.id)
+    if chat is None:
+        return Outcome()
+    entered = ScoreEntered(score_id=kept.id, by=visit.person.name, text=in_words(kept.score))
+    return Outcome((Say(chat.id, entered, refs={"session": claim.record.id}),))
 
 
 def as_done(score: Score, version: VersionRecord | None, block: int) -> Score:
@@ -106,75 +151,10 @@ def as_done(score: Score, version: VersionRecord | None, block: int) -> Score:
     return score.model_copy(update={"scaled": scaled, "ranked": version.version.blocks[block].scored})
 
 
-@dataclass(frozen=True, slots=True)
-class Standings:
-    """The ranking of one block, and which of its names is whose score."""
-
-    board: Board
-    names: Mapping[int, str]
-
-    @classmethod
-    async def of(cls, visit: Visit, record: SessionRecord, block: int) -> "Standings":
-        counting = await visit.uow.scores.counting(record.id, block)
-        ranked = [(name, one) for name, one in counting if one.score.ranked]
-        names = apart([name for name, _ in ranked])
-        entries = tuple(
-            Entry(name=name, score=one.score) for name, (_, one) in zip(names, ranked, strict=True)
-        )
-        written = record.session.blocks[block]
-        board = rank(written.format, entries, written.cap_s)
-        return cls(board, {one.id: name for name, (_, one) in zip(names, ranked, strict=True)})
-
-    def rank_of(self, record: ScoreRecord) -> int | None:
-        name = self.names.get(record.id)
-        return next((place.rank for place in self.board.places if place.name == name), None)
-
-
-def apart(names: Sequence[str]) -> list[str]:
-    """The same names, told apart where two are equal: `Ilse`, `Ilse (2)`."""
-    seen: Counter[str] = Counter()
-    told: list[str] = []
-    for name in names:
-        seen[name] += 1
-        told.append(name if seen[name] == 1 else f"{name} ({seen[name]})")
-    return told
-
-
-async def renew_board(visit: Visit, record: SessionRecord) -> Outcome:
-    """The one scoreboard message of the session, posted once and rewritten from then on."""
-    group = await visit.group(record.group_id)
-    key = f"board:{record.id}"
-    board = await scoreboard(visit, record)
-    say = Say(group.chat_id, board, Purpose.BOARD, edits=key, subject=key, refs={"session": record.id})
-    return Outcome((say,))
-
-
-async def scoreboard(visit: Visit, record: SessionRecord) -> Scoreboard:
-    boards = [(index, (await Standings.of(visit, record, index)).board) for index in scored_blocks(record)]
-    return Scoreboard(session_id=record.id, title=record.session.title, day=record.day, boards=tuple(boards))
-
-
-def scored_blocks(record: SessionRecord) -> tuple[int, ...]:
-    """Indices of the blocks that are scored."""
-    return tuple(index for index, block in enumerate(record.session.blocks) if block.scored)
-
-
-async def see_board(visit: Visit, command: SeeBoard) -> Outcome:
-    record = await session_meant(visit, command.session)
-    if record is None:
-        return visit.told(NothingPosted())
-    if await visit.uow.groups.membership(visit.person.id, record.group_id) is None:
-        raise NotAMember
-    board = await scoreboard(visit, record)
-    if not any(ranking.places for _, ranking in board.boards):
-        return visit.told(NoScoresYet())
-    return visit.told(board, session=record.id)
-
-
 async def fix_score(visit: Visit, command: FixScore) -> Outcome:
     """Ask for the right score; what comes replaces the old one, which stays as history."""
     record = await own_score(visit, command.score)
-    refs = {"session": record.session_id, "block": record.block}
+    refs = {"session": record.session_id, "block": record.block, "athlete": record.person_id}
     await visit.uow.questions.ask(visit.chat, "score", refs, visit.now)
     return visit.told(AskScoreAgain(), session=record.session_id)
 

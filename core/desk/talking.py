@@ -15,15 +15,18 @@ from core.desk.commands import (
     Tell,
 )
 from core.desk.groups import open_group, tell_zone
+from core.desk.judging import enter_for_somebody
 from core.desk.outcome import Outcome
+from core.desk.reports import ask_where, tell_where
 from core.desk.says.common import Help, NotText
 from core.desk.says.groups import TalkInPrivate
 from core.desk.says.versions import Me
-from core.desk.scores import see_board, tell_score, tell_score_again
+from core.desk.scoreboard import see_board
+from core.desk.scores import tell_score, tell_score_again
 from core.desk.sessions import coached_groups, draft_session
 from core.desk.visit import Visit
 from core.notation.chat import is_like_a_score, is_like_a_session
-from core.store.records import OpenQuestion
+from core.store.records import OpenQuestion, Role
 
 # What was typed is quoted back no longer than this.
 QUOTED = 60
@@ -33,19 +36,41 @@ BOARD_BREAKS = 2
 
 
 async def tell(visit: Visit, command: Tell) -> Outcome:
-    if is_like_a_session(command.text):
-        return await draft_session(visit, DraftSession(text=command.text))
+    """The first reading that fits decides; what nobody can read gets help."""
     session = await session_replied_to(visit, visit.chat, command.reply_to)
-    if session is not None and is_like_a_score(command.text):
-        return await tell_score(visit, command.text, session)
-    question = await visit.uow.questions.open_in(visit.chat)
-    if question is not None:
-        return await answer(visit, question, command.text)
-    if is_like_a_score(command.text):
-        return await tell_score(visit, command.text, session)
-    if command.text.strip().count("\n") >= BOARD_BREAKS and await coached_groups(visit):
-        return await draft_session(visit, DraftSession(text=command.text))
+    for reading in READINGS:
+        outcome = await reading(visit, command.text, session)
+        if outcome is not None:
+            return outcome
     return await ask_help(visit, AskHelp())
+
+
+async def as_session(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    return await draft_session(visit, DraftSession(text=text)) if is_like_a_session(text) else None
+
+
+async def as_reply(visit: Visit, text: str, session: int | None) -> Outcome | None:
+    """A score in reply to the session that a message of ours was about."""
+    return await tell_score(visit, text, session) if session and is_like_a_score(text) else None
+
+
+async def as_answer(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    question = await visit.uow.questions.open_in(visit.chat)
+    return await answer(visit, question, text) if question else None
+
+
+async def as_score(visit: Visit, text: str, session: int | None) -> Outcome | None:
+    return await tell_score(visit, text, session) if is_like_a_score(text) else None
+
+
+async def as_unread_session(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    if text.strip().count("\n") < BOARD_BREAKS or not await coached_groups(visit):
+        return None
+    return await draft_session(visit, DraftSession(text=text))
+
+
+# In this order: design 4.3, with what can't be mistaken first.
+READINGS = (as_session, enter_for_somebody, as_reply, as_answer, as_score, as_unread_session)
 
 
 async def session_replied_to(visit: Visit, chat: int, message_id: int | None) -> int | None:
@@ -68,10 +93,15 @@ async def talk_in_group(visit: Visit, command: TalkInGroup) -> Outcome:
     session = await session_replied_to(visit, visit.chat, command.reply_to)
     if session is None or not is_like_a_score(command.text or ""):
         return Outcome()
+    return await score_in_group(visit, group.id, session, command.text or "")
+
+
+async def score_in_group(visit: Visit, group_id: int, session: int, text: str) -> Outcome:
+    """A score needs no private chat; whoever has one hears the rest there."""
+    if await visit.uow.groups.membership(visit.person.id, group_id) is None:
+        await visit.uow.groups.join(visit.person.id, group_id, Role.ATHLETE, visit.now)
     private = await visit.uow.chats.private_of(visit.person.id)
-    if private is None:
-        return visit.told(TalkInPrivate(group=group.id))
-    return await tell_score(replace(visit, chat=private.id), command.text or "", session)
+    return await tell_score(replace(visit, chat=private.id) if private else visit, text, session)
 
 
 async def send_no_text(visit: Visit, _: SendNoText) -> Outcome:
@@ -90,6 +120,8 @@ async def answer(visit: Visit, question: OpenQuestion, text: str) -> Outcome:
         return await tell_zone(visit, question.refs["group"], text)
     if question.kind == "score":
         return await tell_score_again(visit, question.refs, text)
+    if question.kind == "pain":
+        return await tell_where(visit, text) or await ask_where(visit, question.refs["session"])
     taken = await tell_answer(visit, question.refs, text)
     if taken is not None:
         return taken

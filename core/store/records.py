@@ -8,7 +8,7 @@ from typing import Any, Literal
 
 from core.measures import MassUnit
 from core.scaling.values import Version
-from core.scores.values import Score
+from core.scores.values import Hurt, Mark, Score
 from core.sessions.values import Session
 
 
@@ -49,22 +49,6 @@ class ScoreState(StrEnum):
     NOT_COUNTED = "not_counted"
     CORRECTED = "corrected"
     WITHDRAWN = "withdrawn"
-
-
-class Mark(StrEnum):
-    """What a coach decides about a score."""
-
-    CHECKED = "checked"
-    NOT_COUNTED = "not_counted"
-    COUNTS_AGAIN = "counts_again"
-
-
-class Hurt(StrEnum):
-    """Sore muscles are not pain: which one it is gets asked."""
-
-    NO = "no"
-    SORE = "sore"
-    PAIN = "pain"
 
 
 class InboxState(StrEnum):

@@ -4,9 +4,9 @@ from datetime import datetime
 
 from sqlalchemy import RowMapping, select
 
-from core.scores.values import Score
+from core.scores.values import Hurt, Mark, Score
 from core.store import documents, tables
-from core.store.records import Hurt, Mark, Marking, Report, ScoreRecord, ScoreState
+from core.store.records import Marking, Report, ScoreRecord, ScoreState
 from core.store.repository import Repository
 
 # Said last, whether or not a coach lets it count.

@@ -31,6 +31,7 @@ class Crew:
         await self.coach.says(session)
         await self.coach.hears("Here's how I read it")
         await self.coach.presses("Post now")
+        await self.coach.hears("Posted to")
         await self.group.hears("Tap for your own version")
 
 

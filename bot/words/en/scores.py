@@ -1,28 +1,36 @@
 """Words for scores and the scoreboard."""
 
-from bot.words.text import escape, fill
+from bot.words.text import escape, fill, listed
 from bot.words.wording import Button, Worded, wording
-from core.desk.commands import ConfirmScore, FixScore, TakeScoreBack
+from core.desk.commands import ConfirmScore, FixScore, LookAtScore, MarkScore, SeeScores, TakeScoreBack
 from core.desk.says.scores import (
     AskScore,
     AskScoreAgain,
+    JudgeScores,
     NoScoresYet,
     NotForScore,
     Scoreboard,
+    ScoreCard,
+    ScoreEntered,
+    ScoreJudged,
     ScoreNoted,
     ScoreTakenBack,
 )
-from core.scores.values import Board, Place
+from core.scores.values import Board, Mark, Place
 
 
 @wording("en", ScoreNoted)
 def score_noted(said: ScoreNoted) -> Worded:
     kind = "scaled" if said.score.scaled else "as written"
     lines = [fill("Noted: <b>{score}</b>, {kind}.", score=said.text, kind=kind)]
-    if said.corrected:
+    if said.for_whom:
+        lines[0] = fill(
+            "Noted for {name}: <b>{score}</b>, {kind}.", name=said.for_whom, score=said.text, kind=kind
+        )
+    elif said.corrected:
         lines[0] = fill("Put right: <b>{score}</b>, {kind}.", score=said.text, kind=kind)
     lines.append(standing(said))
-    if said.score.pain:
+    if said.score.pain and not said.for_whom:
         lines.append(
             fill(
                 "You mentioned your {where}. If it hurts, leave that movement out and let it rest; if it stays, "
@@ -34,15 +42,63 @@ def score_noted(said: ScoreNoted) -> Worded:
         Button("Not right", FixScore(score=said.score_id)),
         Button("Take it back", TakeScoreBack(score=said.score_id)),
     )
-    return Worded("\n".join(lines), (row,))
+    return Worded("\n".join(line for line in lines if line), (row,))
 
 
 def standing(said: ScoreNoted) -> str:
+    if said.for_whom:
+        return "" if said.rank is None else fill("Place {rank} of {of}.", rank=said.rank, of=said.of)
     if said.rank is None:
         return "On light duty there's no rank: feeling good afterwards is the point. Well done."
     if said.of == 1:
         return "You're the first on the board. Well done!"
     return fill("That's place {rank} of {of} so far. Well done!", rank=said.rank, of=said.of)
+
+
+@wording("en", ScoreEntered)
+def score_entered(said: ScoreEntered) -> Worded:
+    text = fill("{by} noted your score for you: <b>{text}</b>.", by=said.by, text=said.text)
+    return Worded(text, ((Button("Not right", FixScore(score=said.score_id)),),))
+
+
+@wording("en", ScoreJudged)
+def score_judged(said: ScoreJudged) -> Worded:
+    if said.counts:
+        return Worded(fill("Your score {text} counts again, says {by}.", text=said.text, by=said.by))
+    return Worded(
+        fill(
+            "{by} took your score {text} off the board for now. Ask them if that surprises you.",
+            by=said.by,
+            text=said.text,
+        )
+    )
+
+
+@wording("en", JudgeScores)
+def judge_scores(said: JudgeScores) -> Worded:
+    rows = tuple((Button(text[:60], LookAtScore(score=score)),) for score, text in said.scores)
+    return Worded("Tap a score to see its history and decide about it.", rows)
+
+
+@wording("en", ScoreCard)
+def score_card(said: ScoreCard) -> Worded:
+    lines = [fill("<b>{name}: {text}</b>", name=said.name, text=said.text)]
+    lines.append(fill("Typed: “{typed}”, by {by}.", typed=said.typed, by=said.by))
+    if said.earlier:
+        lines.append(fill("Before that: {earlier}.", earlier=listed([f"“{text}”" for text in said.earlier])))
+    lines += [
+        fill("{when}: {mark} by {by}", when=f"{at:%-d %B %H:%M} UTC", mark=MARKS[mark], by=by)
+        for mark, by, at in said.markings
+    ]
+    turn = ("Don't count it", "not_counted") if said.counts else ("Count it again", "counts_again")
+    row = (
+        Button("Checked", MarkScore(score=said.score_id, mark="checked")),
+        Button(turn[0], MarkScore(score=said.score_id, mark=turn[1])),
+    )
+    return Worded("\n".join(lines), (row,))
+
+
+MARKS = {Mark.CHECKED: "checked", Mark.NOT_COUNTED: "not counted", Mark.COUNTS_AGAIN: "counts again"}
 
 
 @wording("en", AskScore)
@@ -82,7 +138,8 @@ def scoreboard(said: Scoreboard) -> Worded:
         if len(said.boards) > 1:
             parts.append(fill("<i>Block {number}</i>", number=number + 1))
         parts.append(ranking(board))
-    return Worded("\n\n".join(parts))
+    look = ((Button("Look at the scores", SeeScores(session=said.session_id)),),) if said.judge else ()
+    return Worded("\n\n".join(parts), look)
 
 
 def ranking(board: Board) -> str:

@@ -1,9 +1,9 @@
 """What is said about scores, and the scoreboard in the group."""
 
-from datetime import date
+from datetime import date, datetime
 
 from core.desk.outcome import Said
-from core.scores.values import Board, Score
+from core.scores.values import Board, Mark, Score
 
 
 class ScoreNoted(Said):
@@ -16,6 +16,42 @@ class ScoreNoted(Said):
     of: int
     corrected: bool = False
     for_whom: str | None = None
+
+
+class ScoreEntered(Said):
+    """To the athlete: somebody entered a score for them."""
+
+    score_id: int
+    by: str
+    text: str
+
+
+class ScoreJudged(Said):
+    """To the athlete: a coach took their score out, or lets it count again."""
+
+    text: str
+    by: str
+    counts: bool
+
+
+class JudgeScores(Said):
+    """To the coach: the scores of a session, to look at one by one. `scores`: id, and what to show of it."""
+
+    title: str | None
+    scores: tuple[tuple[int, str], ...]
+
+
+class ScoreCard(Said):
+    """To the coach: one score with its history. `earlier`: what was said before, oldest first."""
+
+    score_id: int
+    name: str
+    text: str
+    typed: str
+    by: str
+    counts: bool
+    earlier: tuple[str, ...]
+    markings: tuple[tuple[Mark, str, datetime], ...]
 
 
 class AskScore(Said):
@@ -38,10 +74,13 @@ class NotForScore(Said):
 
 
 class Scoreboard(Said):
+    """`judge`: to the coach in private, who may look at the scores one by one."""
+
     session_id: int
     title: str | None
     day: date
     boards: tuple[tuple[int, Board], ...]
+    judge: bool = False
 
 
 class NoScoresYet(Said):

@@ -8,10 +8,10 @@ from bot.words.text import escape, fill, listed
 from bot.words.wording import worded_kinds
 from core.desk import errors
 from core.desk.outcome import Said
-from core.desk.says import common, groups, joining, scores, sessions, versions
+from core.desk.says import common, groups, joining, reports, scores, sessions, versions
 from core.errors import Refusal
 
-MODULES = (common, groups, joining, scores, sessions, versions)
+MODULES = (common, groups, joining, reports, scores, sessions, versions)
 
 
 def said_kinds():

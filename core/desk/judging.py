@@ -1,0 +1,101 @@
+"""The coach's side of scores: enter one for somebody, look at one with its history, decide what counts."""
+
+from core.desk.commands import LookAtScore, MarkScore, SeeScores
+from core.desk.errors import NotTheCoach, UnknownThing
+from core.desk.outcome import Outcome, Say
+from core.desk.says.scores import JudgeScores, NoScoresYet, ScoreCard, ScoreJudged
+from core.desk.says.versions import NothingPosted
+from core.desk.scoreboard import renew_board
+from core.desk.scores import Claim, claim_score
+from core.desk.versions import session_meant
+from core.desk.visit import Visit
+from core.notation.people import name_in_front
+from core.scores.text import in_words
+from core.scores.values import Mark
+from core.store.records import Role, ScoreRecord, ScoreState, SessionRecord
+
+
+async def enter_for_somebody(visit: Visit, text: str, session_id: int | None) -> Outcome | None:
+    """`Ilse 7+12` from a coach; None where no athlete's name stands in front."""
+    record = await session_meant(visit, session_id)
+    if record is None or not await coaches(visit, record.group_id):
+        return None
+    members = {one.person.name: one.person for one in await visit.uow.groups.members(record.group_id)}
+    found = name_in_front(text, tuple(members))
+    if found is None:
+        return None
+    return await claim_score(visit, Claim(record, members[found.name]), found.rest)
+
+
+async def coaches(visit: Visit, group_id: int) -> bool:
+    membership = await visit.uow.groups.membership(visit.person.id, group_id)
+    return membership is not None and membership.role is Role.COACH
+
+
+async def see_scores(visit: Visit, command: SeeScores) -> Outcome:
+    record = await session_meant(visit, command.session)
+    if record is None:
+        return visit.told(NothingPosted())
+    await must_coach(visit, record.group_id)
+    standing = await visit.uow.scores.standing_in(record.id)
+    if not standing:
+        return visit.told(NoScoresYet())
+    scores = tuple((one.id, f"{name}: {in_words(one.score)}") for name, one in standing)
+    return visit.told(JudgeScores(title=record.session.title, scores=scores))
+
+
+async def look_at_score(visit: Visit, command: LookAtScore) -> Outcome:
+    score, record = await score_to_judge(visit, command.score)
+    return visit.told(await card_of(visit, score, record))
+
+
+async def mark_score(visit: Visit, command: MarkScore) -> Outcome:
+    """Keep the decision with its history; the athlete hears of what counts, the board follows."""
+    score, record = await score_to_judge(visit, command.score)
+    mark = Mark(command.mark)
+    await visit.uow.scores.mark(score.id, mark, visit.person.id, visit.now)
+    told = Outcome(settles=True)
+    if mark is not Mark.CHECKED:
+        told += await tell_athlete(visit, score, counts=mark is Mark.COUNTS_AGAIN)
+        told += await renew_board(visit, record)
+    changed, _ = await score_to_judge(visit, command.score)
+    return visit.told(await card_of(visit, changed, record)) + told
+
+
+async def tell_athlete(visit: Visit, score: ScoreRecord, *, counts: bool) -> Outcome:
+    chat = await visit.uow.chats.private_of(score.person_id)
+    if chat is None:
+        return Outcome()
+    judged = ScoreJudged(text=in_words(score.score), by=visit.person.name, counts=counts)
+    return Outcome((Say(chat.id, judged, refs={"session": score.session_id}),))
+
+
+async def card_of(visit: Visit, score: ScoreRecord, record: SessionRecord) -> ScoreCard:
+    athlete = await visit.uow.people.get(score.person_id)
+    by = await visit.uow.people.get(score.entered_by)
+    earlier = await visit.uow.scores.of_person(record.id, score.person_id)
+    markings = await visit.uow.scores.markings(score.id)
+    return ScoreCard(
+        score_id=score.id,
+        name=athlete.name if athlete else "",
+        text=in_words(score.score),
+        typed=score.text,
+        by=by.name if by else "",
+        counts=score.state is ScoreState.COUNTS,
+        earlier=tuple(one.text for one in earlier if one.id < score.id and one.block == score.block),
+        markings=tuple((one.mark, one.by, one.at) for one in markings),
+    )
+
+
+async def score_to_judge(visit: Visit, score_id: int) -> tuple[ScoreRecord, SessionRecord]:
+    score = await visit.uow.scores.get(score_id)
+    record = await visit.uow.sessions.get(score.session_id) if score else None
+    if score is None or record is None:
+        raise UnknownThing
+    await must_coach(visit, record.group_id)
+    return score, record
+
+
+async def must_coach(visit: Visit, group_id: int) -> None:
+    if not await coaches(visit, group_id):
+        raise NotTheCoach

@@ -1,0 +1,68 @@
+"""How a session felt: effort, and whether anything hurt. Sore muscles are not pain, so it asks which."""
+
+from core.desk.answers import keep
+from core.desk.commands import RateEffort, TellHurt
+from core.desk.errors import NotAMember, UnknownThing
+from core.desk.outcome import Outcome
+from core.desk.says.reports import AskEffort, AskHurt, AskWhere, HurtNoted, NothingSpared
+from core.desk.says.versions import Understood
+from core.desk.visit import Visit
+from core.notation.limits import read_limits
+from core.scores.values import Hurt
+from core.store.records import SessionRecord
+
+
+async def ask_how_it_felt(visit: Visit, record: SessionRecord, pain: str | None) -> Outcome:
+    """Once per session, after the score; pain that was mentioned with it comes first."""
+    if await visit.uow.chats.private_of(visit.person.id) is None:
+        return Outcome()
+    if pain is not None:
+        await visit.uow.reports.tell(record.id, visit.person.id, visit.now, hurt=Hurt.PAIN)
+        return await ask_where(visit, record.id)
+    report = await visit.uow.reports.of(record.id, visit.person.id)
+    if report is not None and report.effort is not None:
+        return Outcome()
+    return visit.told(AskEffort(session=record.id), session=record.id)
+
+
+async def rate_effort(visit: Visit, command: RateEffort) -> Outcome:
+    await must_have_trained_in(visit, command.session)
+    report = await visit.uow.reports.tell(command.session, visit.person.id, visit.now, effort=command.effort)
+    if report.hurt is not None:
+        return Outcome(settles=True)
+    return visit.told(AskHurt(session=command.session)) + Outcome(settles=True)
+
+
+async def tell_hurt(visit: Visit, command: TellHurt) -> Outcome:
+    await must_have_trained_in(visit, command.session)
+    hurt = Hurt(command.hurt)
+    await visit.uow.reports.tell(command.session, visit.person.id, visit.now, hurt=hurt)
+    if hurt is Hurt.PAIN and await visit.uow.consents.given(visit.person.id):
+        return await ask_where(visit, command.session) + Outcome(settles=True)
+    return visit.told(HurtNoted(hurt=hurt)) + Outcome(settles=True)
+
+
+async def ask_where(visit: Visit, session_id: int) -> Outcome:
+    await visit.uow.questions.ask(visit.chat, "pain", {"session": session_id}, visit.now)
+    return visit.told(AskWhere(session=session_id))
+
+
+async def tell_where(visit: Visit, text: str) -> Outcome | None:
+    """What hurts is spared from now on, beside what is spared already; None where it can't be read."""
+    read = read_limits(text)
+    if read.limits is None:
+        return None
+    if not read.limits:
+        await visit.uow.questions.close(visit.chat)
+        return visit.told(NothingSpared())
+    spared = (await visit.profile()).limits or ()
+    limits = tuple(dict.fromkeys(spared + read.limits))
+    return await keep(visit, None, Understood(limits=read.limits, unread=read.not_understood), limits=limits)
+
+
+async def must_have_trained_in(visit: Visit, session_id: int) -> None:
+    record = await visit.uow.sessions.get(session_id)
+    if record is None:
+        raise UnknownThing
+    if await visit.uow.groups.membership(visit.person.id, record.group_id) is None:
+        raise NotAMember

@@ -1,0 +1,84 @@
+"""The ranking of a session's scores, and the one message in the group that shows it."""
+
+from collections import Counter
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from core.desk.commands import SeeBoard
+from core.desk.errors import NotAMember
+from core.desk.outcome import Outcome, Say
+from core.desk.says.scores import NoScoresYet, Scoreboard
+from core.desk.says.versions import NothingPosted
+from core.desk.versions import session_meant
+from core.desk.visit import Visit
+from core.scores.ranking import rank
+from core.scores.values import Board, Entry
+from core.store.records import Purpose, Role, ScoreRecord, SessionRecord
+
+
+@dataclass(frozen=True, slots=True)
+class Standings:
+    """The ranking of one block, and which of its names is whose score."""
+
+    board: Board
+    names: Mapping[int, str]
+
+    @classmethod
+    async def of(cls, visit: Visit, record: SessionRecord, block: int) -> "Standings":
+        counting = await visit.uow.scores.counting(record.id, block)
+        ranked = [(name, one) for name, one in counting if one.score.ranked]
+        names = apart([name for name, _ in ranked])
+        entries = tuple(
+            Entry(name=name, score=one.score) for name, (_, one) in zip(names, ranked, strict=True)
+        )
+        written = record.session.blocks[block]
+        board = rank(written.format, entries, written.cap_s)
+        return cls(board, {one.id: name for name, (_, one) in zip(names, ranked, strict=True)})
+
+    def rank_of(self, record: ScoreRecord) -> int | None:
+        name = self.names.get(record.id)
+        return next((place.rank for place in self.board.places if place.name == name), None)
+
+
+def apart(names: Sequence[str]) -> list[str]:
+    """The same names, told apart where two are equal: `Ilse`, `Ilse (2)`."""
+    seen: Counter[str] = Counter()
+    told: list[str] = []
+    for name in names:
+        seen[name] += 1
+        told.append(name if seen[name] == 1 else f"{name} ({seen[name]})")
+    return told
+
+
+async def renew_board(visit: Visit, record: SessionRecord) -> Outcome:
+    """The one scoreboard message of the session, posted once and rewritten from then on."""
+    group = await visit.group(record.group_id)
+    key = f"board:{record.id}"
+    board = await scoreboard(visit, record)
+    say = Say(group.chat_id, board, Purpose.BOARD, edits=key, subject=key, refs={"session": record.id})
+    return Outcome((say,))
+
+
+async def scoreboard(visit: Visit, record: SessionRecord) -> Scoreboard:
+    boards = [(index, (await Standings.of(visit, record, index)).board) for index in scored_blocks(record)]
+    return Scoreboard(session_id=record.id, title=record.session.title, day=record.day, boards=tuple(boards))
+
+
+def scored_blocks(record: SessionRecord) -> tuple[int, ...]:
+    """Indices of the blocks that are scored."""
+    return tuple(index for index, block in enumerate(record.session.blocks) if block.scored)
+
+
+async def see_board(visit: Visit, command: SeeBoard) -> Outcome:
+    record = await session_meant(visit, command.session)
+    if record is None:
+        return visit.told(NothingPosted())
+    membership = await visit.uow.groups.membership(visit.person.id, record.group_id)
+    group = await visit.group(record.group_id)
+    if membership is None:
+        raise NotAMember
+    is_judge = membership.role is Role.COACH and visit.chat != group.chat_id
+    board = (await scoreboard(visit, record)).model_copy(update={"judge": is_judge})
+    if not any(ranking.places for _, ranking in board.boards):
+        return visit.told(NoScoresYet())
+    return visit.told(board, session=record.id)

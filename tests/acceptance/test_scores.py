@@ -1,0 +1,98 @@
+"""Scores: how it felt, the coach's part, and those who never tap."""
+
+import pytest_asyncio
+
+from tests.acceptance.people import answers_what_is_asked
+
+
+@pytest_asyncio.fixture
+async def ilse(crew):
+    """Has her version of today's session."""
+    person = await crew.has("Ilse")
+    await crew.gets()
+    await answers_what_is_asked(person)
+    return person
+
+
+async def test_effort_and_soreness_are_asked_once(crew, ilse):
+    await ilse.says("7+12")
+    await ilse.hears("How hard was the whole session")
+    await ilse.presses("7")
+    await ilse.hears("Did anything hurt?")
+    await ilse.presses("Sore muscles")
+    await ilse.hears("normal answer to new work")
+    await ilse.says("8+1")
+    await ilse.hears("Put right")
+    await ilse.hears_nothing()
+
+
+async def test_pain_is_spared_from_now_on(crew, ilse):
+    await ilse.says("7+12")
+    await ilse.hears("How hard was")
+    await ilse.presses("7")
+    await ilse.hears("Did anything hurt?")
+    await ilse.presses("Something hurts")
+    await ilse.hears("Where does it hurt?")
+    await ilse.says("left wrist")
+    await ilse.hears("I'll spare")
+    await ilse.says("/me")
+    await ilse.hears("wrist")
+
+
+async def test_pain_told_with_the_score_is_taken_up(crew, ilse):
+    await ilse.says("stopped after 5 rounds, my wrist hurts")
+    await ilse.hears("5 rounds")
+    await ilse.hears("Where does it hurt?")
+    await ilse.says("nothing")
+    await ilse.hears("nothing changes")
+
+
+async def test_a_coach_enters_a_score_for_somebody(crew, ilse):
+    await crew.coach.says("Ilse 7+12")
+    await crew.coach.hears("Noted for Ilse: 7 rounds + 12")
+    await ilse.hears("Marit noted your score for you: 7 rounds + 12")
+    await crew.group.hears("7 rounds + 12")
+
+
+async def test_an_athlete_can_not_enter_a_score_for_somebody_else(crew, ilse):
+    bo = await crew.has("Bo")
+    await bo.hears("What do you have")
+    await bo.says("Ilse 7+12")
+    await crew.group.hears_nothing()
+
+
+async def test_a_coach_takes_a_score_out_and_lets_it_count_again(crew, ilse):
+    await ilse.says("9+1")
+    await ilse.hears("Noted")
+    await crew.group.hears("9 rounds + 1")
+    await crew.coach.says("/board")
+    await crew.coach.hears("9 rounds + 1")
+    await crew.coach.presses("Look at the scores")
+    await crew.coach.hears("Tap a score")
+    await crew.coach.presses("Ilse: 9 rounds + 1")
+    await crew.coach.hears("Typed: “9+1”, by Ilse.")
+    await crew.coach.presses("Don't count it")
+    await ilse.hears("off the board for now")
+    await crew.group.hears("No scores yet")
+    await crew.coach.hears("not counted by Marit")
+    await crew.coach.presses("Count it again")
+    await ilse.hears("counts again")
+    await crew.group.hears("9 rounds + 1")
+
+
+async def test_somebody_who_never_taps_replies_with_a_score_in_the_group(crew):
+    tam = await crew.room.person("Tam")
+    await tam.joins(crew.group)
+    await crew.gets()
+    post = await crew.group.last_message
+    await tam.says("6+10", in_=crew.group, reply_to=post)
+    await crew.group.hears("Noted: 6 rounds + 10")
+    await crew.group.hears("Tam")
+
+
+async def test_a_late_score_counts_for_its_own_session(crew, ilse):
+    first = next(one for one in await crew.group.messages if "Tap for your own version" in one.text)
+    await crew.gets("AMRAP 10\n8 push-ups\n100 m run")
+    await ilse.says("7+12", in_=crew.group, reply_to=first)
+    await ilse.hears("7 rounds + 12")
+    await crew.group.hears("Scoreboard · Tuesday")

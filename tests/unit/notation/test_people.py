@@ -1,0 +1,35 @@
+"""A coach writes whose score it is."""
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from core.notation.people import name_in_front
+
+NAMES = ("Ilse Brandt", "Bo", "Tam", "Tam Two", "Anna Berg", "Anna Lund")
+
+
+@pytest.mark.parametrize(
+    ("text", "name", "rest"),
+    [
+        ("Ilse 7+12", "Ilse Brandt", "7+12"),
+        ("ilse brandt: 8:43", "Ilse Brandt", "8:43"),
+        ("score for Bo: 7 rounds", "Bo", "7 rounds"),
+        ("Bo did 6+1", "Bo", "6+1"),
+        ("Tam Two 5+0", "Tam Two", "5+0"),
+        ("Bo's score: 5+0", "Bo", "5+0"),
+    ],
+)
+def test_the_name_in_front_is_found(text, name, rest):
+    assert name_in_front(text, NAMES) == (name, rest)
+
+
+@pytest.mark.parametrize("text", ["7+12", "Bob 7+12", "Anna 7+12", "Bo", "", "see you, Bo"])
+def test_no_name_is_made_up(text):
+    assert name_in_front(text, NAMES) is None
+
+
+@given(st.text(max_size=60), st.lists(st.text(max_size=10), max_size=4))
+def test_only_names_of_the_group_come_back(text, names):
+    found = name_in_front(text, names)
+    assert found is None or found.name in names
