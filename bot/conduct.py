@@ -10,7 +10,7 @@ from bot.delivery.bells import Bells
 from bot.delivery.clock import Clock
 from bot.delivery.dues import CarryOut
 from bot.telegram.lanes import Handler
-from core.store.unit import Store
+from core.desk.post_office import Store
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,7 +8,7 @@ from bot.delivery.clock import Clock
 from bot.telegram.dispatch import COMMANDS, Dispatch
 from bot.telegram.dues import DueDesk
 from bot.telegram.letters import Writer
-from core.store.unit import Store
+from core.desk.post_office import Store
 
 
 def make_conduct(bot: Bot, store: Store, clock: Clock, bells: Bells) -> Conduct:

@@ -6,8 +6,7 @@ from collections import deque
 from collections.abc import Awaitable, Callable
 
 from bot.delivery.bells import Bells
-from core.store.records import InboxItem
-from core.store.unit import Store
+from core.desk.post_office import InboxItem, Store
 
 log = logging.getLogger(__name__)
 

@@ -14,7 +14,7 @@ from bot.delivery.backoff import Backoff
 from bot.delivery.bells import Bells
 from bot.delivery.clock import Clock
 from bot.telegram.api import call
-from core.store.unit import Store
+from core.desk.post_office import Store
 
 log = logging.getLogger(__name__)
 

@@ -98,7 +98,7 @@ def post(store: Store, platform: Platform, bells: Bells) -> Post:
     return Post(store, platform, bells)
 
 
-async def eventually(condition, within: float = 5.0) -> None:
+async def eventually(condition, within: float = 10.0) -> None:
     """Return once `condition()` is true. Raises AssertionError after `within` real seconds."""
     loop = asyncio.get_running_loop()
     end = loop.time() + within
