@@ -24,6 +24,9 @@ class Pattern(StrEnum):
     VERTICAL_PUSH = "vertical-push"
     HORIZONTAL_PULL = "horizontal-pull"
     VERTICAL_PULL = "vertical-pull"
+    HANG = "hang"
+    INVERSION = "inversion"  # weight on the hands, head down
+    ARMS = "arms"  # elbows or shoulders by themselves: curls, raises
     TRUNK = "trunk"
     LIFT = "lift"  # from the ground, or above the knee, to shoulders or overhead in one go
     CARRY = "carry"
@@ -102,8 +105,8 @@ def _between(low: HeightShare, high: HeightShare, height_cm: float) -> float:
 class Implement(Value):
     """A thing to lift or use. `names` are the spellings people type.
 
-    `kind`: held (it has a load) or there (it carries the person). `height_cm`: usual height to lean or sit
-    on. `caution` belongs to every line that uses it.
+    `kind`: held (it has a load) or there (it carries the person; a band too, as nobody knows its load).
+    `height_cm`: usual height to lean or sit on. `caution` belongs to every line that uses it.
     """
 
     id: Id
@@ -171,6 +174,10 @@ class Variant(Value):
     instead: tuple[str, ...] = ()
     cue: Cue
 
+    def takes(self, implement: str | None, count: int | None) -> bool:
+        """Whether it is done with what was said: held in one of its holds, or needed."""
+        return implement in self.needs or any(hold.fits(implement, count) for hold in self.holds)
+
 
 class MovementRow(Value):
     """A movement as its file holds it; the file names the pattern once for all."""
@@ -211,10 +218,11 @@ class Movement(MovementRow):
     ) -> Variant:
         """The variant of this id; else the first that holds what is said to be held; else the first.
 
-        `loaded`: a load was told. `lunge` with two dumbbells is the lunge with a weight in each hand.
+        `loaded`: a load was told. `lunge` with two dumbbells is the lunge with a weight in each hand, and a
+        `row` with a band the one that needs a band.
         """
         named = next((way for way in self.variants if way.id == variant_id), None)
         if named is not None or not (loaded or implement or count):
             return named or self.variants[0]
-        fitting = (way for way in self.variants if any(hold.fits(implement, count) for hold in way.holds))
+        fitting = (way for way in self.variants if way.takes(implement, count))
         return next(fitting, self.variants[0])

@@ -22,7 +22,6 @@ _MOST_THINGS = 40
 _HEAVIEST_KG = 500
 # Estimates, on the safe side, for what people leave out; the bot shows them, and they can be changed.
 _FULL_KG = {"backpack": Decimal(10), "jug": Decimal(5)}
-_UNWEIGHED = {"band"}
 _STEPS = {MassUnit.KG: Decimal("2.5"), MassUnit.LB: Decimal(5)}
 _BAR = {MassUnit.KG: Decimal(20), MassUnit.LB: Decimal(45)}
 
@@ -229,7 +228,7 @@ def _held(item: _Item, implement: str, each: int, unit: MassUnit) -> Equipment |
         return _adjustable(item, each, unit)
     if loads:
         return Equipment(implement=implement, each=each, loads_kg=tuple(sorted(set(loads))))
-    return Equipment(implement=implement, each=each) if implement in _UNWEIGHED else None
+    return None
 
 
 def _adjustable(item: _Item, each: int, unit: MassUnit) -> Equipment | None:

@@ -9,8 +9,9 @@ from core.movements.values import Demand, Movement, Pattern, Variant
 from core.scaling.values import Because
 
 LEGS = frozenset({Pattern.SQUAT, Pattern.HINGE, Pattern.LUNGE, Pattern.LIFT, Pattern.JUMP})
-PUSH = frozenset({Pattern.HORIZONTAL_PUSH, Pattern.VERTICAL_PUSH, Pattern.LIFT})
-PULL = frozenset({Pattern.HORIZONTAL_PULL, Pattern.VERTICAL_PULL, Pattern.CARRY})
+PUSH = frozenset({Pattern.HORIZONTAL_PUSH, Pattern.VERTICAL_PUSH, Pattern.INVERSION, Pattern.LIFT})
+PULL = frozenset({Pattern.HORIZONTAL_PULL, Pattern.VERTICAL_PULL, Pattern.HANG, Pattern.CARRY})
+ARMS = PUSH | PULL | {Pattern.ARMS}
 
 # Which patterns a sore place asks to go easy on (estimate). A place that isn't here lightens everything.
 SORE: dict[str, frozenset[Pattern]] = {
@@ -18,8 +19,8 @@ SORE: dict[str, frozenset[Pattern]] = {
     "calves": LEGS | {Pattern.TRAVEL},
     "glutes": LEGS,
     "chest": PUSH,
-    "shoulders": PUSH | PULL,
-    "arms": PUSH | PULL,
+    "shoulders": ARMS,
+    "arms": ARMS,
     "back": PULL | {Pattern.HINGE, Pattern.LIFT},
     "belly": frozenset({Pattern.TRUNK}),
 }
