@@ -1,8 +1,10 @@
-"""A place in words -> IANA time zones it may mean."""
+"""A place in words, a city or a country -> IANA time zones it may mean."""
 
 import re
 import unicodedata
+from collections import defaultdict
 from functools import cache
+from importlib.resources import files
 from zoneinfo import available_timezones
 
 from rapidfuzz import process
@@ -13,7 +15,9 @@ from core.notation.names import allowed_slips
 from core.notation.text import plain
 
 _AREAS = ("Africa", "America", "Antarctica", "Asia", "Atlantic", "Australia", "Europe", "Indian", "Pacific")
-_FILLER = re.compile(r"\b(?:i live in|we are in|we're in|i'm in|in|time|zone|timezone|the|city|near)\b")
+_FILLER = re.compile(
+    r"\b(?:i live in|we are in|we're in|we are near|i'm in|we are|we're|i'm|in|time|zone|timezone|the|city|near)\b"
+)
 
 
 def read_zone(text: str) -> tuple[str, ...]:
@@ -37,11 +41,33 @@ def _key(words: str) -> str:
 
 @cache
 def _zones() -> dict[str, tuple[str, ...]]:
-    """Zones by their whole name and by their city."""
-    found: dict[str, tuple[str, ...]] = {"utc": ("UTC",), "gmt": ("UTC",)}
+    """Zones by their whole name, their city and their country."""
+    found: dict[str, tuple[str, ...]] = {"utc": ("UTC",), "gmt": ("UTC",)} | _by_country()
     for zone in sorted(available_timezones()):
         if not zone.startswith(_AREAS) or "/" not in zone:
             continue
         for name in {_key(zone), _key(zone.rsplit("/", 1)[1])}:
             found[name] = (*found.get(name, ()), zone)
     return found
+
+
+_SHORT = {"uk": "Britain (UK)", "britain": "Britain (UK)", "england": "Britain (UK)"} | dict.fromkeys(
+    ("usa", "us", "america"), "United States"
+)
+
+
+def _by_country() -> dict[str, tuple[str, ...]]:
+    """Country -> its zones, from the tables of the time zone data (tz database, public domain)."""
+    countries = dict(_columns("iso3166.tab", 1))
+    zones: dict[str, list[str]] = defaultdict(list)
+    for code, zone in _columns("zone.tab", 2):
+        zones[countries[code]].append(zone)
+    named = {_key(country): tuple(found) for country, found in zones.items()}
+    return named | {short: named[_key(country)] for short, country in _SHORT.items()}
+
+
+def _columns(table: str, column: int) -> list[tuple[str, str]]:
+    """Country code and another column of a table of the time zone data."""
+    text = files("tzdata").joinpath("zoneinfo", table).read_text(encoding="utf-8")
+    cells = [line.split("\t") for line in text.splitlines() if line and not line.startswith("#")]
+    return [(row[0], row[column]) for row in cells]

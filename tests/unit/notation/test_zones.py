@@ -34,3 +34,12 @@ def test_no_zone_is_made_up():
 @given(st.text(max_size=80))
 def test_whatever_is_typed_only_real_zones_come_back(typed):
     assert all(ZoneInfo(zone) for zone in read_zone(typed))
+
+
+@pytest.mark.parametrize(("typed", "zone"), [("Germany", "Europe/Berlin"), ("we're in norway", "Europe/Oslo")])
+def test_a_country_with_one_zone_is_enough(typed, zone):
+    assert zone in read_zone(typed)
+
+
+def test_a_country_with_many_zones_is_asked_further():
+    assert len(read_zone("USA")) > 4
