@@ -17,6 +17,19 @@ class Dues(Repository):
         row = {"key": key, "kind": kind, "at": at, "refs": dict(refs), "state": DueState.WAITING}
         return bool(await self._add_new(tables.due, [row], "key", returning=("id",)))
 
+    async def arm(self, key: str, kind: str, at: datetime, refs: Mapping[str, Any]) -> None:
+        """Let it be due at this moment, even if it was for another one or was dropped; done stays done."""
+        due = tables.due
+        if not await self.add(key, kind, at, refs):
+            await self._change(
+                due,
+                due.c.key == key,
+                due.c.state != DueState.DONE,
+                state=DueState.WAITING,
+                at=at,
+                refs=dict(refs),
+            )
+
     async def take(self, now: datetime, limit: int) -> list[Due]:
         """Find what is due by now, earliest first. It stays waiting until `done` in the same unit."""
         due = tables.due

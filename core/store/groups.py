@@ -125,6 +125,10 @@ class Groups(Repository):
     async def set_pair(self, person_id: int, group_id: int, pair: Literal[1, 2]) -> None:
         await self._change_member(person_id, group_id, pair=pair)
 
+    async def set_lead(self, person_id: int, group_id: int, minutes: int) -> None:
+        """How long before a class to remind."""
+        await self._change_member(person_id, group_id, lead_minutes=minutes)
+
     async def set_role(self, person_id: int, group_id: int, role: Role) -> None:
         await self._change_member(person_id, group_id, role=role)
 

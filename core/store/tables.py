@@ -210,6 +210,63 @@ class ReportRow(Row, table=True):
     changed_at: datetime
 
 
+class ClassRow(Row, table=True):
+    """A class. `start` is local text: `2026-03-03T18:30` on the clock of `zone`."""
+
+    __tablename__ = "training_class"
+    __table_args__ = (Index(None, "group_id", "state"),)
+    id: int | None = _key()
+    group_id: int = _to("training_group.id")
+    author_id: int = _to("person.id")
+    title: str
+    zone: str
+    start: str
+    rule: str | None = None
+    minutes: int
+    link: str | None = None
+    state: str
+    replaces_id: int | None = _maybe_to("training_class.id")
+    created_at: datetime
+
+
+class OccurrenceRow(Row, table=True):
+    """What was decided about one date of a class; no row means as the rule says. `slot`: 202603031830."""
+
+    __tablename__ = "occurrence"
+    class_id: int = _to("training_class.id", primary_key=True)
+    slot: int = Field(sa_type=BigInteger, primary_key=True)
+    state: str
+    moved_to: int | None = Field(default=None, sa_type=BigInteger)
+    changed_at: datetime
+
+
+class SignUpRow(Row, table=True):
+    __tablename__ = "sign_up"
+    __table_args__ = (
+        UniqueConstraint("person_id", "class_id", "slot"),
+        Index(None, "class_id", "slot"),
+    )
+    id: int | None = _key()
+    person_id: int = _to("person.id")
+    class_id: int = _to("training_class.id")
+    slot: int = Field(sa_type=BigInteger)
+    coming: bool
+    attended: bool | None = None
+    changed_at: datetime
+
+
+class HabitsRow(Row, table=True):
+    """How a person wants to be told: their own zone, quiet hours (`22:00`), the hour of a coach's digest."""
+
+    __tablename__ = "habits"
+    person_id: int = _to("person.id", primary_key=True)
+    zone: str | None = None
+    quiet_start: str | None = None
+    quiet_end: str | None = None
+    digest_at: str | None = None
+    changed_at: datetime
+
+
 class QuestionRow(Row, table=True):
     __tablename__ = "question"
     chat_id: int = _to("chat.id", primary_key=True)
@@ -308,6 +365,10 @@ version = _table(VersionRow)
 score = _table(ScoreRow)
 score_mark = _table(ScoreMarkRow)
 report = _table(ReportRow)
+training_class = _table(ClassRow)
+occurrence = _table(OccurrenceRow)
+sign_up = _table(SignUpRow)
+habits = _table(HabitsRow)
 question = _table(QuestionRow)
 inbox = _table(InboxRow)
 outbox = _table(OutboxRow)

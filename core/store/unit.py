@@ -8,6 +8,7 @@ from typing import Self
 
 from sqlalchemy.ext.asyncio import AsyncConnection, AsyncEngine
 
+from core.store.classes import Classes, HabitsOfPeople, SignUps
 from core.store.dues import Dues
 from core.store.engine import is_memory, open_engine
 from core.store.groups import Groups
@@ -35,6 +36,9 @@ class Unit:
         self.versions = Versions(connection)
         self.scores = Scores(connection)
         self.reports = Reports(connection)
+        self.classes = Classes(connection)
+        self.sign_ups = SignUps(connection)
+        self.habits = HabitsOfPeople(connection)
         self.questions = Questions(connection)
         self.inbox = Inbox(connection)
         self.outbox = Outbox(connection)

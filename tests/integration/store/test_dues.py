@@ -32,3 +32,24 @@ async def test_a_dropped_due_is_never_taken(store):
         await unit.dues.drop("post:1")
         assert await taken(unit) == []
         assert await unit.dues.next_at() is None
+
+
+async def test_what_is_armed_again_is_due_at_the_new_moment_even_if_dropped(store):
+    async with store.unit() as unit:
+        await unit.dues.arm("remind:1", "remind", NOW, {"class": 1})
+        await unit.dues.arm("remind:1", "remind", NOW + minutes(5), {"class": 1})
+        assert await taken(unit) == []
+        assert await unit.dues.next_at() == NOW + minutes(5)
+        await unit.dues.drop("remind:1")
+        await unit.dues.arm("remind:1", "remind", NOW, {"class": 2})
+        [due] = await unit.dues.take(NOW, 5)
+        assert (due.at, due.refs) == (NOW, {"class": 2})
+
+
+async def test_what_is_done_is_never_armed_again(store):
+    async with store.unit() as unit:
+        await unit.dues.arm("remind:1", "remind", NOW, {})
+        [due] = await unit.dues.take(NOW, 1)
+        await unit.dues.done(due.id, NOW)
+        await unit.dues.arm("remind:1", "remind", NOW, {})
+        assert await taken(unit) == []
