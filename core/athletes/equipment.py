@@ -63,11 +63,10 @@ def everything() -> Things:
         for thing in things
         if thing.id in _IN_A_GYM
     ]
-    there = [Equipment(implement=thing.id) for thing in things if thing.kind == "there"]
-    known = {thing.id for thing in things}
-    bar = [_BAR_IN_A_GYM] if _BAR_IN_A_GYM.implement in known else []
-    band = [Equipment(implement="band")] if "band" in known else []
-    return (*weighed, *bar, *band, *there)
+    bar = [_BAR_IN_A_GYM for thing in things if thing.id == _BAR_IN_A_GYM.implement]
+    told = {one.implement for one in (*weighed, *bar)}
+    others = [Equipment(implement=thing.id) for thing in things if thing.id not in told]
+    return (*weighed, *bar, *others)
 
 
 def _counted(things: Things) -> tuple[Counter[tuple[str, Decimal]], Things]:

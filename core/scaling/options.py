@@ -111,10 +111,11 @@ def options_of(plan: LinePlan, athlete: Athlete, orders: Orders, *, every: bool 
     """All options of a line, best known first; never empty, as rest is always one.
 
     Ways come nearest first. A nearer safe option that fits and shares nothing beats every farther one
-    whatever the other lines do, so the search ends there, unless `every` option is wanted.
+    whatever the other lines do, so the search ends there, unless `every` option is wanted: then the ways that
+    are only for those who ask are among them too.
     """
     search = _Search(every=every)
-    for way in plan.ways:
+    for way in (*plan.ways, *plan.harder) if every else plan.ways:
         if search.ends_before(way):
             break
         if athlete.barrier(way) is None:
@@ -184,6 +185,15 @@ def _with_last_resorts(
             if option.fit.refused is Because.UNKNOWN_HEAVY
         ]
     return [*options, Option(None, REST)]
+
+
+def at_share(plan: LinePlan, option: Option, athlete: Athlete, share: float) -> Option:
+    """The same with a share of the written amount."""
+    assert option.way is not None
+    task = athlete.task(plan, option.way)
+    fitting = _fit(task, option.moved_kg or 0.0, _lightness(plan, option.way, athlete), option.way, share)
+    distance = option.distance if share == 1 else FEWER + ceil(10 * (1 - share))
+    return option._replace(part=share, distance=distance, fit=fitting)
 
 
 def _fewer(plan: LinePlan, found: Iterable[Option], athlete: Athlete) -> Iterator[Option]:

@@ -68,7 +68,10 @@ class Way(NamedTuple):
 
 
 class LinePlan(NamedTuple):
-    """A line for everybody. `ways[0]` is what is written; `windows` are meant for the two loads of a pair."""
+    """A line for everybody. `ways[0]` is what is written; `windows` are meant for the two loads of a pair.
+
+    `harder`: ways of an unloaded line that nobody is given unless they ask.
+    """
 
     line: Line
     written: str
@@ -77,6 +80,7 @@ class LinePlan(NamedTuple):
     loaded: bool
     windows: tuple[Window, Window]
     scheme: tuple[int, ...] = ()
+    harder: tuple[Way, ...] = ()
 
     def is_written(self, load: float, pair: int) -> bool:
         """Whether a load counts as the written one; any does where the coach wrote none."""
@@ -127,11 +131,19 @@ def _plan_line(block: Block, line: Line, catalogue: Catalogue, *, once: bool) ->
     written = _way(block, line, (movement, variant), (movement, variant), AS_WRITTEN)
     hold = written_hold(line, variant)
     loaded = bool(variant.holds)
-    ways = (written, *_other_ways(block, line, written, catalogue, loaded=loaded))
-    ways = tuple(way._replace(grips=_grips(way, line, written, hold, catalogue)) for way in ways)
-    return LinePlan(
-        line, line.written, ways, hold, loaded, _windows(block, line, written, hold), block.scheme
+    others = _other_ways(block, line, written, catalogue)
+    ways, harder = (
+        tuple(way._replace(grips=_grips(way, line, written, hold, catalogue)) for way in group)
+        for group in _unasked([written, *others], written, loaded=loaded)
     )
+    windows = _windows(block, line, written, hold)
+    return LinePlan(line, line.written, ways, hold, loaded, windows, block.scheme, harder)
+
+
+def _unasked(ways: list[Way], written: Way, *, loaded: bool) -> tuple[list[Way], list[Way]]:
+    """Ways that anybody may be given, and those that are too hard for that."""
+    harder = [] if loaded else [way for way in ways if _is_harder(way.movement, way.variant, written)]
+    return [way for way in ways if way not in harder], harder
 
 
 def _grips(way: Way, line: Line, written: Way, meant: Hold | None, catalogue: Catalogue) -> tuple[Grip, ...]:
@@ -168,7 +180,7 @@ def written_hold(line: Line, variant: Variant) -> Hold | None:
     return next(iter(fitting or variant.holds), None)
 
 
-def _other_ways(block: Block, line: Line, written: Way, catalogue: Catalogue, *, loaded: bool) -> list[Way]:
+def _other_ways(block: Block, line: Line, written: Way, catalogue: Catalogue) -> list[Way]:
     ways = []
     named = written.variant.easier + written.variant.harder
     nearest = {name: place for place, name in enumerate(named)}
@@ -177,10 +189,9 @@ def _other_ways(block: Block, line: Line, written: Way, catalogue: Catalogue, *,
     )
     for reach in reached:
         movement, variant = catalogue.variant(reach.id)
-        if loaded or not _is_harder(movement, variant, written):
-            ways.append(
-                _way(block, line, (movement, variant), (written.movement, written.variant), reach.distance)
-            )
+        ways.append(
+            _way(block, line, (movement, variant), (written.movement, written.variant), reach.distance)
+        )
     return ways
 
 

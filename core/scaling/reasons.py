@@ -16,19 +16,17 @@ def reason_for(plan: LinePlan, option: Option, athlete: Athlete) -> Reason:
     if option.distance == AS_WRITTEN and option.way is not None:
         light = plan.loaded and option.fit.light > TOLERANCE
         return Reason(because=Because.TOO_LIGHT if light else Because.AS_WRITTEN)
-    because, about = _obstacle(plan, athlete) or (_without_obstacle(option), None)
+    because, about = obstacle_to(plan, athlete) or (_without_obstacle(option), None)
     if option.build_up:
         because, about = Because.UNKNOWN_HEAVY, None
-    return Reason(
-        because=because, about=about, load_kg=plan.load_kg(athlete.pair), keeps=_keeps(plan, option)
-    )
+    return Reason(because=because, about=about, load_kg=plan.load_kg(athlete.pair), keeps=keeps(plan, option))
 
 
 def _without_obstacle(option: Option) -> Because:
     return Because.NO_SAFE_OPTION if option.way is None else Because.ONE_SETTING
 
 
-def _keeps(plan: LinePlan, option: Option) -> Keeps | None:
+def keeps(plan: LinePlan, option: Option) -> Keeps | None:
     """What stays the same: for a changed amount the movement, for a changed movement the pattern."""
     way = option.way
     if way is None:
@@ -40,7 +38,7 @@ def _keeps(plan: LinePlan, option: Option) -> Keeps | None:
     return "reps" if option.distance == OTHER_VARIANT else "movement"
 
 
-def _obstacle(plan: LinePlan, athlete: Athlete) -> Obstacle | None:
+def obstacle_to(plan: LinePlan, athlete: Athlete) -> Obstacle | None:
     """What stands in the way of what was written, first things first; None if only the other lines do."""
     written = plan.ways[0]
     if (barrier := athlete.barrier(written)) is not None:

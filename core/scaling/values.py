@@ -2,11 +2,13 @@
 
 from decimal import Decimal
 from enum import StrEnum
-from typing import Literal
+from typing import Literal, NamedTuple
 
 from core.measures import AmountUnit
 from core.sessions.values import Format
 from core.values import Value
+
+Part = Literal["buy_in", "lines", "cash_out"]
 
 
 class Change(StrEnum):
@@ -35,7 +37,8 @@ class Because(StrEnum):
     UNKNOWN_HEAVY = "unknown_heavy"  # nothing shows that so heavy is safe: build up
     LIGHT_DUTY = "light_duty"  # up to moderate
     NO_SAFE_OPTION = "no_safe_option"
-    COACH = "coach"  # the coach or athlete chose it
+    COACH = "coach"  # the coach chose it
+    ASKED = "asked"  # the athlete asked for it; `about` is the cause
 
 
 Keeps = Literal["movement", "pattern", "reps"]
@@ -100,6 +103,18 @@ class VersionBlock(Value):
     def every_line(self) -> tuple[VersionLine, ...]:
         return self.buy_in + self.lines + self.cash_out
 
+    @property
+    def parts(self) -> tuple[tuple[Part, tuple[VersionLine, ...]], ...]:
+        return ("buy_in", self.buy_in), ("lines", self.lines), ("cash_out", self.cash_out)
+
+
+class Spot(NamedTuple):
+    """Where a line stands; block and line count from 1."""
+
+    block: int
+    part: Part
+    line: int
+
 
 class NeedsCoach(Value):
     """What the coach should look at, and why: one line, or the whole version where no line is named.
@@ -137,6 +152,16 @@ class Version(Value):
     cautions: tuple[Caution, ...] = ()
     needs_coach: tuple[NeedsCoach, ...] = ()
 
+    @property
+    def spots(self) -> tuple[tuple[Spot, VersionLine], ...]:
+        """Every line in its order, and where it stands."""
+        return tuple(
+            (Spot(block.block, part, line.line), line)
+            for block in self.blocks
+            for part, lines in block.parts
+            for line in lines
+        )
+
 
 class Withheld(Value):
     """No version today, for the athlete's own sake.
@@ -153,16 +178,21 @@ class Withheld(Value):
 class Pin(Value):
     """A standing choice for one line: only options that match every field that is set are left.
 
-    `line` counts from 1 in `part` of the block. A pin that nothing safe matches is not followed.
+    `line` counts from 1 in `part` of the block. `share`: of the written amount, at most 1. A pin that nothing
+    safe matches is not followed. An athlete's own says for which `cause`.
     """
 
     block: int
     line: int
-    part: Literal["buy_in", "lines", "cash_out"] = "lines"
+    part: Part = "lines"
     movement: str | None = None
     variant: str | None = None
     implement: str | None = None
+    count: int | None = None
     load_kg: Decimal | None = None
+    share: float | None = None
+    by: Literal["coach", "athlete"] = "coach"
+    cause: str | None = None
 
 
 class Orders(Value):

@@ -10,9 +10,9 @@ from core.movements.lookup import Catalogue
 from core.scaling.athlete import Athlete
 from core.scaling.choice import Candidate, Section, choose
 from core.scaling.lines import is_same, line_of
-from core.scaling.options import Option, options_of
+from core.scaling.options import Option, at_share, options_of
 from core.scaling.plan import BlockPlan, LinePlan, plan_of
-from core.scaling.reasons import reason_for
+from core.scaling.reasons import keeps, reason_for
 from core.scaling.values import (
     Because,
     Caution,
@@ -107,7 +107,7 @@ def _version_block(number: int, plan: BlockPlan, athlete: Athlete, orders: Order
         minutes=_minutes(block, athlete.profile),
         rounds=block.rounds,
         scheme=block.scheme,
-        cap_s=block.cap_s,
+        cap_s=_cap_s(block, athlete.profile),
         scored=block.scored and athlete.scored,
         buy_in=buy_in,
         lines=lines,
@@ -116,15 +116,29 @@ def _version_block(number: int, plan: BlockPlan, athlete: Athlete, orders: Order
 
 
 def _version_line(place: int, row: _Row, option: Option, athlete: Athlete) -> VersionLine:
-    followed = Reason(because=Because.COACH)
-    reason = followed if row.followed else reason_for(row.plan, option, athlete)
+    pin = row.pin if row.followed else None
+    reason = reason_for(row.plan, option, athlete) if pin is None else _as_pinned(pin, row.plan, option)
     return line_of(place, row.plan, option, athlete, reason)
 
 
+def _as_pinned(pin: Pin, plan: LinePlan, option: Option) -> Reason:
+    if pin.by == "coach":
+        return Reason(because=Because.COACH)
+    return Reason(because=Because.ASKED, about=pin.cause, keeps=keeps(plan, option))
+
+
 def _row(plan: LinePlan, athlete: Athlete, orders: Orders, pin: Pin | None) -> _Row:
-    options = options_of(plan, athlete, orders, every=pin is not None)
-    matching = [option for option in options if pin and _matches(option, pin)]
-    return _Row(plan, matching or options, pin, followed=bool(matching))
+    matching = _pinned(plan, options_of(plan, athlete, orders, every=True), athlete, pin) if pin else []
+    return _Row(plan, matching or options_of(plan, athlete, orders), pin, followed=bool(matching))
+
+
+def _pinned(plan: LinePlan, options: Iterable[Option], athlete: Athlete, pin: Pin) -> list[Option]:
+    """The options that a pin leaves, at the share of the amount that it names."""
+    matching = [option for option in options if _matches(option, pin)]
+    if pin.share is None:
+        return matching
+    shares = [at_share(plan, option, athlete, pin.share) for option in matching]
+    return [option for option in shares if option.safe]
 
 
 def _pin_of(orders: Orders, block: int, part: str, line: int) -> Pin | None:
@@ -138,6 +152,7 @@ def _matches(option: Option, pin: Pin) -> bool:
         (pin.movement, option.way.movement.id),
         (pin.variant, option.way.variant.id),
         (pin.implement, option.implement),
+        (pin.count, option.hold.count if option.hold else None),
         (pin.load_kg, option.load.kg if option.load else None),
     )
     return all(wanted is None or wanted == there for wanted, there in facts)
@@ -186,8 +201,19 @@ def _minutes(block: Block, profile: Profile) -> float | None:
     return min(block.minutes, profile.today.minutes)
 
 
+def _cap_s(block: Block, profile: Profile) -> float | None:
+    """What is done for time ends when the time that there is today is over."""
+    if profile.today.minutes is None or block.format is not Format.FOR_TIME:
+        return block.cap_s
+    today = profile.today.minutes * 60
+    return today if block.cap_s is None else min(block.cap_s, today)
+
+
 def _is_shortened(session: Session, profile: Profile) -> bool:
-    return any(_minutes(block, profile) != block.minutes for block in session.blocks)
+    return any(
+        (_minutes(block, profile), _cap_s(block, profile)) != (block.minutes, block.cap_s)
+        for block in session.blocks
+    )
 
 
 def _cautions(profile: Profile, lines: Iterable[VersionLine]) -> tuple[Caution, ...]:

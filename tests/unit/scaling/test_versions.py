@@ -47,6 +47,15 @@ def test_a_short_day_shortens_the_block_and_is_not_as_written():
     assert not short.as_written
 
 
+def test_what_is_done_for_time_ends_with_the_time_there_is_today():
+    strong = athlete(tests=[did("push-up", 60), did("air squat", 90)])
+    text = "3 rounds for time, cap 15 min\n10 push-ups\n20 air squats"
+    assert version(text, strong).blocks[0].cap_s == 900
+    short = version(text, strong.model_copy(update={"today": Today(minutes=10)}))
+    assert short.blocks[0].cap_s == 600
+    assert not short.as_written
+
+
 def test_a_standing_choice_is_followed_and_says_so():
     who = athlete(owns=["chair", "table"], tests=[did("push-up", 30)])
     pin = Pin(block=1, line=1, variant="hands-on-table")

@@ -1,0 +1,221 @@
+"""One line a step easier or harder, something else, or as written: what an athlete asks for becomes a pin.
+
+Exact and steady: the step is looked up among all safe options of the line, and the same line of the same
+person always takes the same step. A step easier is felt (the set costs a tenth less, at least): a lighter
+one of the same thing, then another implement, then the nearest easier way, then fewer repetitions. A step
+harder goes the same way up, and never beyond the weight that the coach wrote.
+"""
+
+from collections.abc import Callable, Sequence
+from decimal import Decimal
+from functools import partial
+from math import ceil, floor, log
+from typing import NamedTuple
+
+from core.athletes.values import Profile
+from core.measures import AmountUnit
+from core.movements.lookup import Catalogue
+from core.scaling.athlete import Athlete
+from core.scaling.fit import TOLERANCE
+from core.scaling.lines import is_same
+from core.scaling.options import Option, at_share, options_of
+from core.scaling.plan import AS_WRITTEN, OTHER_PATTERN, LinePlan, plan_of
+from core.scaling.reasons import obstacle_to
+from core.scaling.values import Because, Orders, Pin, Spot, VersionLine
+from core.scaling.version import PARTS
+from core.sessions.values import Session
+
+# At most this share of a set's cost is felt as easier; of the amount a quarter goes at a time (estimates).
+FELT = 0.9
+LESS = 0.75
+# Something else asks about the same: within this many log units (estimate).
+ABOUT_THE_SAME = 0.25
+
+STEPS_OF = {AmountUnit.SECONDS: 5, AmountUnit.METRES: 10}
+
+Cost = Callable[[Option], float]
+
+
+class Barred(NamedTuple):
+    """Why a line can't be done as written; `about` as in Reason."""
+
+    because: Because
+    about: str | None
+
+
+class _Line(NamedTuple):
+    """A line as it is shown: what it is now, and everything safe that it could be at the whole amount."""
+
+    plan: LinePlan
+    athlete: Athlete
+    now: Option
+    others: Sequence[Option]
+
+
+def easier(
+    session: Session, profile: Profile, catalogue: Catalogue, spot: Spot, shown: VersionLine
+) -> Pin | None:
+    """The next easier option of the line at `spot` after the one shown; None where there is none."""
+    line = _line(session, profile, catalogue, spot, shown)
+    return None if line is None else _pin(spot, _step_down(line))
+
+
+def harder(
+    session: Session, profile: Profile, catalogue: Catalogue, spot: Spot, shown: VersionLine
+) -> Pin | None:
+    """The next harder option, at most as written by the coach; None where there is none."""
+    line = _line(session, profile, catalogue, spot, shown)
+    return None if line is None else _pin(spot, _step_up(line))
+
+
+def something_else(
+    session: Session, profile: Profile, catalogue: Catalogue, spot: Spot, shown: VersionLine
+) -> Pin | None:
+    """Another way that asks about the same, for whoever is bored."""
+    line = _line(session, profile, catalogue, spot, shown)
+    return None if line is None else _pin(spot, _beside(line))
+
+
+def as_written(session: Session, profile: Profile, catalogue: Catalogue, spot: Spot) -> Pin | Barred:
+    """The line as the coach wrote it, or why that isn't safe or possible."""
+    plan, athlete = _plan(session, catalogue, spot), _athlete(session, profile, catalogue)
+    fitting = [one for one in _safe(plan, athlete) if one.distance == AS_WRITTEN]
+    if not fitting:
+        return Barred(*(obstacle_to(plan, athlete) or (Because.NO_SAFE_OPTION, None)))
+    pin = _pin(spot, min(fitting, key=lambda one: one.fit.beyond))
+    assert pin is not None, "there is an option"
+    return pin
+
+
+def _athlete(session: Session, profile: Profile, catalogue: Catalogue) -> Athlete:
+    return Athlete(profile, catalogue, session.date.year if session.date else None)
+
+
+def _plan(session: Session, catalogue: Catalogue, spot: Spot) -> LinePlan:
+    block = plan_of(session, catalogue)[spot.block - 1]
+    return block.sections[PARTS.index(spot.part)][spot.line - 1]
+
+
+def _line(
+    session: Session, profile: Profile, catalogue: Catalogue, spot: Spot, shown: VersionLine
+) -> _Line | None:
+    """None where what is shown is no option any more."""
+    plan, athlete = _plan(session, catalogue, spot), _athlete(session, profile, catalogue)
+    options = options_of(plan, athlete, Orders(), every=True)
+    same = next((one for one in options if one.way is not None and _is_shown(one, shown)), None)
+    if same is None or same.build_up:
+        return None
+    others = [one for one in options if one.safe and one.part == 1 and one.distance < OTHER_PATTERN]
+    return _Line(plan, athlete, at_share(plan, same, athlete, _share(plan, same, shown)), others)
+
+
+def _safe(plan: LinePlan, athlete: Athlete) -> list[Option]:
+    options = options_of(plan, athlete, Orders(), every=True)
+    return [one for one in options if one.safe and one.part == 1]
+
+
+def _is_shown(option: Option, shown: VersionLine) -> bool:
+    return is_same(option, shown) and (option.hold.count if option.hold else None) == shown.count
+
+
+def _share(plan: LinePlan, option: Option, shown: VersionLine) -> float:
+    """The share of the written amount that is shown."""
+    if plan.scheme:
+        return min(1.0, max(shown.scheme) / max(plan.scheme)) if shown.scheme else 1.0
+    assert option.way is not None
+    if shown.amount is None or not option.way.amount:
+        return 1.0
+    return min(1.0, shown.amount / option.way.amount)
+
+
+def _step_down(line: _Line) -> Option | None:
+    now = _cost(line.now)
+    lighter = [one for one in line.others if 0 < _cost(one) <= FELT * now]
+    return _nearest(line, lighter, "easier", partial(max, key=_cost)) or _less(line)
+
+
+def _step_up(line: _Line) -> Option | None:
+    if line.now.part < 1:
+        return _more(line)
+    now = _cost(line.now)
+    heavier = [one for one in line.others if FELT * _cost(one) >= now > 0 and _is_fair(one)]
+    return _nearest(line, heavier, "harder", partial(min, key=_cost))
+
+
+def _is_fair(option: Option) -> bool:
+    """Fits the intent, or goes through in one set: an athlete who asks may take the harder end."""
+    return option.fit.heavy <= TOLERANCE or _cost(option) <= 1
+
+
+def _nearest(
+    line: _Line, group: Sequence[Option], way_to: str, pick: Callable[[Sequence[Option]], Option]
+) -> Option | None:
+    """Of the same thing, of the same way, of the ways that the graph names nearest, of the rest."""
+    now = line.now
+    assert now.way is not None
+    same_way = [one for one in group if one.way and one.way.id == now.way.id]
+    same_thing = [one for one in same_way if one.hold == now.hold]
+    named = [_of_way(line, group, way_id) for way_id in getattr(now.way.variant, way_to)]
+    rest = [one for one in group if one not in same_way]
+    return next((pick(some) for some in (same_thing, same_way, *named, rest) if some), None)
+
+
+def _of_way(line: _Line, group: Sequence[Option], way_id: str) -> Sequence[Option]:
+    """Options of a way; where nothing can be counted the graph's word is enough."""
+    of_way = [one for one in line.others if one.way and one.way.id == way_id]
+    return [one for one in of_way if one in group or one.fit.cost is None or line.now.fit.cost is None]
+
+
+def _beside(line: _Line) -> Option | None:
+    assert line.now.way is not None
+    now, here = _cost(line.now), line.now.way.id
+    others = [one for one in line.others if one.way and one.way.id != here and _cost(one) > 0 and now > 0]
+    near = [one for one in others if abs(log(_cost(one) / now)) <= ABOUT_THE_SAME]
+    return min(near, key=lambda one: (one.distance, abs(log(_cost(one) / now))), default=None)
+
+
+def _cost(option: Option) -> float:
+    return option.fit.cost or 0.0
+
+
+def _less(line: _Line) -> Option | None:
+    """A quarter of the amount off, in whole repetitions, five seconds or ten metres."""
+    return _at(line, lambda amount, step: max(step, step * floor(amount * LESS / step)))
+
+
+def _more(line: _Line) -> Option | None:
+    """A quarter back on, up to the whole."""
+    return _at(line, lambda amount, step: step * ceil(amount / LESS / step))
+
+
+def _at(line: _Line, change: Callable[[float, int], float]) -> Option | None:
+    way = line.now.way
+    assert way is not None
+    whole = max(line.plan.scheme, default=0) or way.amount
+    if not whole:
+        return None
+    step = 1 if line.plan.scheme else STEPS_OF.get(way.unit, 1)
+    amount = min(float(whole), change(round(whole * line.now.part, 6), step))
+    share = amount / whole
+    if share == line.now.part:
+        return None
+    changed = at_share(line.plan, line.now, line.athlete, share)
+    return changed if changed.safe else None
+
+
+def _pin(spot: Spot, option: Option | None) -> Pin | None:
+    if option is None or option.way is None:
+        return None
+    load: Decimal | None = option.load.kg if option.load else None
+    return Pin(
+        block=spot.block,
+        part=spot.part,
+        line=spot.line,
+        movement=option.way.movement.id,
+        variant=option.way.variant.id,
+        implement=option.implement,
+        count=option.hold.count if option.hold else None,
+        load_kg=load,
+        share=option.part,
+        by="athlete",
+    )
