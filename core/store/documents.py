@@ -10,7 +10,7 @@ from typing import Any, Generic, TypeVar
 
 from core.athletes.values import Evidence, Profile
 from core.errors import Defect
-from core.scaling.values import Version
+from core.scaling.values import Pin, Version
 from core.scores.values import Score
 from core.sessions.values import Session
 from core.values import Value
@@ -38,8 +38,11 @@ VERSION = Kind("version", Version)
 PROFILE = Kind("profile", Profile, schema=2)
 EVIDENCE = Kind("evidence", Evidence, schema=2)
 SCORE = Kind("score", Score)
+PIN = Kind("pin", Pin)
 
-KINDS: Mapping[str, Kind[Any]] = {kind.name: kind for kind in (SESSION, VERSION, PROFILE, EVIDENCE, SCORE)}
+KINDS: Mapping[str, Kind[Any]] = {
+    kind.name: kind for kind in (SESSION, VERSION, PROFILE, EVIDENCE, SCORE, PIN)
+}
 
 _upcasters: dict[tuple[str, int], Upcaster] = {}
 

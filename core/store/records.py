@@ -8,7 +8,7 @@ from typing import Any, Literal
 
 from core.calendar.values import Class, Quiet
 from core.measures import MassUnit
-from core.scaling.values import Version
+from core.scaling.values import Pin, Spot, Version
 from core.scores.values import Hurt, Mark, Score
 from core.sessions.values import Session
 
@@ -197,6 +197,30 @@ class VersionRecord:
     version: Version
     state: VersionState
     shown_at: datetime
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
+class Adjustment:
+    """What an athlete asked of a line: `pin` None: nothing came of it."""
+
+    id: int
+    person_id: int
+    spot: Spot
+    step: str
+    cause: str | None
+    pin: Pin | None
+    made_at: datetime
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
+class Done:
+    """A block that was done and scored: as which version, on which day of the session."""
+
+    session_id: int
+    day: date
+    block: int
+    score: Score
+    version: Version
 
 
 @dataclass(frozen=True, kw_only=True, slots=True)

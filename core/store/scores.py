@@ -6,7 +6,7 @@ from sqlalchemy import RowMapping, select
 
 from core.scores.values import Hurt, Mark, Score
 from core.store import documents, tables
-from core.store.records import Marking, Report, ScoreRecord, ScoreState
+from core.store.records import Done, Marking, Report, ScoreRecord, ScoreState
 from core.store.repository import Repository
 
 # Said last, whether or not a coach lets it count.
@@ -25,6 +25,16 @@ def _score_of(row: RowMapping) -> ScoreRecord:
         recorded_at=row["recorded_at"],
         entered_by=row["entered_by"],
         state=ScoreState(row["state"]),
+    )
+
+
+def _done_of(row: RowMapping) -> Done:
+    return Done(
+        session_id=row["session_id"],
+        day=row["day"],
+        block=row["block"],
+        score=documents.read(documents.SCORE, row["score_schema"], row["score_body"]),
+        version=documents.read(documents.VERSION, row["schema_number"], row["body"]),
     )
 
 
@@ -91,6 +101,22 @@ class Scores(Repository):
             .order_by(score.c.id)
         )
         return [_score_of(row) for row in rows]
+
+    async def done_by(self, person_id: int, limit: int) -> list[Done]:
+        """List what this athlete did and scored with a version of their own, the newest day first."""
+        score, version, document, session = tables.score, tables.version, tables.document, tables.session
+        columns = (version.c.session_id, session.c.day, score.c.block)
+        as_scored = (score.c.schema_number.label("score_schema"), score.c.body.label("score_body"))
+        rows = await self._all(
+            select(*columns, *as_scored, document.c.schema_number, document.c.body)
+            .join(version, version.c.id == score.c.version_id)
+            .join(document, document.c.id == version.c.document_id)
+            .join(session, session.c.id == score.c.session_id)
+            .where(score.c.person_id == person_id, score.c.state == ScoreState.COUNTS)
+            .order_by(session.c.day.desc(), score.c.id.desc())
+            .limit(limit)
+        )
+        return [_done_of(row) for row in rows]
 
     async def withdraw(self, score_id: int) -> None:
         """Raise NotStoredError if there is none."""

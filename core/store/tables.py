@@ -167,6 +167,26 @@ class VersionRow(Row, table=True):
     shown_at: datetime
 
 
+class AdjustmentRow(Row, table=True):
+    """A line changed as its athlete asked: why, and the pin that came of it. Undone ones are kept."""
+
+    __tablename__ = "adjustment"
+    __table_args__ = (Index(None, "session_id", "person_id"),)
+    id: int | None = _key()
+    session_id: int = _to("session.id")
+    person_id: int = _to("person.id")
+    version_id: int = _to("version.id")
+    block: int
+    part: str
+    line: int
+    step: str
+    cause: str | None = None
+    schema_number: int
+    body: dict[str, Any] | None = Field(default=None, sa_type=JSON, nullable=True)
+    made_at: datetime
+    undone_at: datetime | None = None
+
+
 class ScoreRow(Row, table=True):
     __tablename__ = "score"
     __table_args__ = (
@@ -362,6 +382,7 @@ document = _table(DocumentRow)
 session = _table(SessionRow)
 session_revision = _table(SessionRevisionRow)
 version = _table(VersionRow)
+adjustment = _table(AdjustmentRow)
 score = _table(ScoreRow)
 score_mark = _table(ScoreMarkRow)
 report = _table(ReportRow)

@@ -8,6 +8,7 @@ from typing import Self
 
 from sqlalchemy.ext.asyncio import AsyncConnection, AsyncEngine
 
+from core.store.adjustments import Adjustments
 from core.store.classes import Classes, HabitsOfPeople, SignUps
 from core.store.dues import Dues
 from core.store.engine import is_memory, open_engine
@@ -34,6 +35,7 @@ class Unit:
         self.documents = Documents(connection)
         self.sessions = Sessions(connection)
         self.versions = Versions(connection)
+        self.adjustments = Adjustments(connection)
         self.scores = Scores(connection)
         self.reports = Reports(connection)
         self.classes = Classes(connection)

@@ -8,6 +8,7 @@ from datetime import date
 import pytest
 from sqlalchemy import event
 
+from core.scaling.values import Spot
 from core.sessions.values import Session
 from core.store.records import Outcome, Role, Settled
 from core.store.unit import Store
@@ -42,6 +43,10 @@ async def a_session(unit, person, group):
     await unit.versions.current(session.id, person.id)
     await unit.scores.counting(session.id, 0)
     await unit.scores.of_person(session.id, person.id)
+    await unit.scores.done_by(person.id, 5)
+    await unit.adjustments.undo(session.id, person.id, Spot(1, "lines", 1), NOW)
+    await unit.adjustments.standing(session.id, person.id)
+    await unit.adjustments.of_session(session.id)
 
 
 async def updates(unit):
