@@ -1,0 +1,144 @@
+"""Days, times of day and spans of time in words."""
+
+import re
+from collections.abc import Iterator
+from datetime import date, time, timedelta
+
+from core.values import Value
+
+WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
+_MONTHS = (
+    "january", "february", "march", "april", "may", "june", "july", "august", "september", "october",
+    "november", "december",
+)  # fmt: skip
+_WEEK = 7
+_NOON = 12
+
+DAY_WORD = (
+    r"(?:mon(?:day)?|tue(?:s(?:day)?)?|wed(?:nesday|s)?|thu(?:rs?(?:day)?)?|fri(?:day)?|sat(?:urday)?"
+    r"|sun(?:day)?)"
+)
+_MONTH_WORD = r"(?:jan|feb|mar|apr|may|june?|july?|aug|sept?|oct|nov|dec)[a-z]*"
+DATE = re.compile(
+    rf"(?<![\d/])(?P<iso>\d{{4}}-\d{{2}}-\d{{2}})(?!\d)"
+    rf"|(?<!\d)(?P<d1>\d{{1,2}})(?:st|nd|rd|th|\.)?\s(?:of\s)?(?P<m1>{_MONTH_WORD})\b\.?(?:\s(?P<y1>\d{{4}}))?"
+    rf"|\b(?P<m2>{_MONTH_WORD})\.?\s(?P<d2>\d{{1,2}})(?:st|nd|rd|th)?\b(?![:.]\d)(?:,?\s(?P<y2>\d{{4}}))?"
+    rf"|(?<!\d)(?P<d3>\d{{1,2}})\.(?P<m3>\d{{1,2}})\.(?P<y3>\d{{4}})?",
+    re.IGNORECASE,
+)
+RELATIVE_DAY = re.compile(
+    rf"\b(?P<soon>today|tonight|tomorrow)\b|\b(?:(?P<which>this|next|coming)\s)?(?P<day>{DAY_WORD})\b(?:'s)?",
+    re.IGNORECASE,
+)
+TIME = re.compile(
+    r"(?<![\d:.,/+-])(?P<h>[01]?\d|2[0-3])"
+    r"(?:(?:[:.h](?P<m>[0-5]\d))?\s?(?P<half>am|pm|a\.m\.?|p\.m\.?)(?![a-z])"
+    r"|[:.h](?P<m2>[0-5]\d)(?:\s?(?:h|hrs?|o'?clock)\b)?|\s?(?:h|o'?clock)\b)(?![\d:])"
+    r"|\b(?P<word>noon|midday|midnight)\b",
+    re.IGNORECASE,
+)
+BARE_HOUR = re.compile(r"(?<![\d:.,/+-])(?P<h>[01]?\d|2[0-3])(?![\d:.,/%+-])", re.IGNORECASE)
+_COUNTS = {
+    "half an": 0.5, "an": 1, "a": 1, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6,
+    "ten": 10, "fifteen": 15, "twenty": 20, "thirty": 30, "forty-five": 45,
+}  # fmt: skip
+SPAN = re.compile(
+    rf"(?:(?<![\d.])(?P<n>\d{{1,4}}(?:[.,]5)?)|\b(?P<word>{'|'.join(_COUNTS)}))"
+    r"[\s-]?(?P<unit>min(?:ute)?s?|m|'|h|hrs?|hours?|days?)(?![a-z])(?P<half>\s(?:and\s(?:a\s)?half))?",
+    re.IGNORECASE,
+)
+
+
+class Clock(Value):
+    """A time of day. `half_known`: whether it is clear which half of the day is meant."""
+
+    at: time
+    half_known: bool
+
+
+def weekday_of(word: str) -> int:
+    """`Tues` -> 1; Monday is 0."""
+    return next(number for number, day in enumerate(WEEKDAYS) if day.startswith(word.lower()[:3]))
+
+
+def clock_in(match: re.Match[str]) -> Clock | None:
+    """The time of day of a match of TIME or BARE_HOUR; None for 13 pm."""
+    said = match.groupdict()
+    if said.get("word"):
+        return Clock(at=time(0 if said["word"].lower() == "midnight" else _NOON), half_known=True)
+    hour, minute = int(said["h"]), int(said.get("m") or said.get("m2") or 0)
+    half = (said.get("half") or "").lower()[:1]
+    if not half:
+        exact = bool(said.get("m2")) or hour > _NOON or said["h"].startswith("0")
+        return Clock(at=time(hour, minute), half_known=exact)
+    if not 1 <= hour <= _NOON:
+        return None
+    return Clock(at=time(hour % _NOON + (_NOON if half == "p" else 0), minute), half_known=True)
+
+
+def minutes_in(match: re.Match[str]) -> int:
+    """Minutes of a match of SPAN."""
+    count = _COUNTS[match["word"].lower()] if match["word"] else float(match["n"].replace(",", "."))
+    unit = match["unit"].lower()
+    each = 24 * 60 if unit.startswith("d") else 60 if unit.startswith("h") else 1
+    return round((count + (0.5 if match["half"] else 0)) * each)
+
+
+def date_in(match: re.Match[str], today: date) -> date | None:
+    """The date of a match of DATE, the next one where no year is named; None for a 31st of April."""
+    if match["iso"]:
+        return _date(match["iso"])
+    day = match["d1"] or match["d2"] or match["d3"]
+    month = _month_of(match["m1"] or match["m2"] or match["m3"])
+    year = match["y1"] or match["y2"] or match["y3"]
+    years = [int(year)] if year else [today.year, today.year + 1]
+    found = (_date(f"{one:04}-{month:02}-{int(day):02}") for one in years)
+    return next((one for one in found if one and (year or one >= today)), None)
+
+
+def _month_of(word: str) -> int:
+    if word.isdigit():
+        return int(word)
+    return next(number for number, month in enumerate(_MONTHS, 1) if month.startswith(word.lower()[:3]))
+
+
+def _date(text: str) -> date | None:
+    try:
+        return date.fromisoformat(text)
+    except ValueError:
+        return None
+
+
+def days_in(match: re.Match[str], today: date) -> tuple[date, ...]:
+    """The days that a match of RELATIVE_DAY may mean, the nearer first: people part over `next Tuesday`."""
+    if match["soon"]:
+        return (today + timedelta(days=1 if match["soon"].lower() == "tomorrow" else 0),)
+    ahead = (weekday_of(match["day"]) - today.weekday()) % _WEEK
+    coming = today + timedelta(days=ahead)
+    if (match["which"] or "").lower() != "next":
+        return (coming,)
+    following = coming + timedelta(days=_WEEK)
+    return (following,) if ahead == 0 else (coming, following)
+
+
+def find_days(text: str, today: date) -> tuple[date, ...]:
+    """The one day named in a text, or the days it may mean; none if no day is named."""
+    return next(_days(text, today), ())
+
+
+def _days(text: str, today: date) -> Iterator[tuple[date, ...]]:
+    for match in DATE.finditer(text):
+        found = date_in(match, today)
+        yield (found,) if found else ()
+    for match in RELATIVE_DAY.finditer(text):
+        yield days_in(match, today)
+
+
+def find_clock(text: str) -> Clock | None:
+    """The time of day in a text: one that is plainly a time, else a number that stands alone."""
+    match = TIME.search(text)
+    if match:
+        return clock_in(match)
+    left = DATE.sub(" ", SPAN.sub(" ", text))
+    bare = BARE_HOUR.search(left)
+    return clock_in(bare) if bare else None
