@@ -59,7 +59,8 @@ def test_people_read_a_card(run):
 
 def test_people_read_a_list_by_patterns(run):
     out = run("movements")[1]
-    assert "Horizontal push\n  push-up (13 ways)" in out
+    ways = len(catalogue().movement("push-up").variants)
+    assert f"Horizontal push\n  push-up ({ways} ways)" in out
 
 
 @pytest.mark.parametrize(("typed", "meant"), [("pushpu", "push-up"), ("goblin squat", "goblet squat")])
