@@ -113,7 +113,21 @@ def test_a_repetition_takes_what_its_test_protocol_gives_it(variant_id, a_minute
 
 
 # 2024 Adult Compendium, Herrmann et al. 2024, J Sport Health Sci 13(1):6-12 (cited).
-COMPENDIUM = {"02020": 7.5, "02022": 3.8, "02024": 2.8, "02057": 6.5, "02058": 9.8, "running at 6 mph": 9.3}
+COMPENDIUM = {
+    "02020": 7.5,
+    "02022": 3.8,
+    "02024": 2.8,
+    "02032": 6.0,
+    "02040": 7.5,
+    "02057": 6.5,
+    "02058": 9.8,
+    "15551": 11.8,
+    "running at 5 mph": 8.5,
+    "running at 6 mph": 9.3,
+    "running at 7 mph": 11.0,
+    "rowing machine at 100-149 W": 7.5,
+    "rowing machine at 150-199 W": 11.0,
+}
 
 
 def test_every_energy_cost_is_its_compendium_entry():
