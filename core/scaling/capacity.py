@@ -1,27 +1,23 @@
-"""What an athlete can do: S and k of every variant, from the latest test on it or a near one (design 6.2).
+"""What an athlete can do: S and k of every variant, from all that was shown (design 6.2).
 
 `N(L) = k (S/L - 1)` repetitions go unbroken when fresh at load L; S is log-normal. A test of N at L gives
-S = L (1 + N/k) exactly, whatever k is; away from the tested load the uncertainty of k counts too.
+S = L (1 + N/k) exactly, whatever k is; away from the tested load the uncertainty of k counts too. What was
+tested itself is known from its latest test; everything else from the norms and all tests (`kinship`).
 """
 
-from decimal import Decimal
+from collections.abc import Iterator
 from functools import cached_property
-from math import exp, inf, sqrt
+from math import exp, inf, log, sqrt
 from typing import NamedTuple
 
-from core.athletes.values import Evidence, Profile
-from core.measures import AmountUnit
+from core.athletes.values import Profile
 from core.movements.lookup import Catalogue
-from core.movements.values import Hold, Movement, Pattern, Variant
-from core.scaling.demand import load_moved
+from core.movements.values import Movement, Pattern, Variant
+from core.scaling.evidence import Test, tests_of
+from core.scaling.kinship import DAY_TO_DAY, FAILED, PATTERN, Belief, Kin, Seen, kin_of, shared
 from core.scaling.norms import UNKNOWN_MASS_SPREAD, Expected, body_mass, expected
 
-# Spreads of ln S, as design 6.2 sets them (estimates): from day to day, between variants of one movement,
-# between neighbours in the graph, within a pattern. And of ln k.
-DAY_TO_DAY = 0.05
-NEAR_VARIANT = 0.15
-NEIGHBOUR = 0.25
-SAME_PATTERN = 0.35
+# Spread of ln k, as design 6.2 sets it (estimate).
 K_SPREAD = 0.35
 
 # The 20 % quantile of the normal distribution: 80 % sure of the repetitions.
@@ -68,26 +64,6 @@ class Ability(NamedTuple):
         return sqrt(self.spread * self.spread + from_k * from_k)
 
 
-class _Test(NamedTuple):
-    """A piece of evidence, worked out: `relative_kg` is S over the variant's ratio."""
-
-    movement: Movement
-    variant: Variant
-    id: str
-    moved_kg: float
-    reps: float
-    order: tuple[int, int]
-
-    @property
-    def k(self) -> float:
-        assert self.movement.k is not None
-        return self.movement.k.value
-
-    @property
-    def relative_kg(self) -> float:
-        return self.moved_kg * (1 + self.reps / self.k) / self.variant.ratio.value
-
-
 class Capacity:
     """Everything that is known of one athlete's ability. Abilities are worked out once and kept."""
 
@@ -112,94 +88,81 @@ class Capacity:
             for test in self.tests
         )
 
+    def knows(self, movement: Movement) -> bool:
+        """Whether anything was ever shown of a movement itself."""
+        return any(test.movement.id == movement.id for test in self.tests)
+
     @cached_property
-    def tests(self) -> tuple["_Test", ...]:
-        """Evidence on repetitions and holds, the latest first. An undated test is the oldest."""
-        found = [
-            test
-            for place, evidence in enumerate(self.profile.evidence)
-            if (test := self._read(evidence, place)) is not None
-        ]
-        return tuple(sorted(found, key=lambda test: test.order, reverse=True))
+    def tests(self) -> tuple[Test, ...]:
+        """Evidence on repetitions and holds, the latest first."""
+        return tests_of(self.profile, self._catalogue, self.body_mass_kg)
 
-    def _read(self, evidence: Evidence, place: int) -> _Test | None:
-        if evidence.reps is None and evidence.seconds is None:
-            return None
-        movement = self._catalogue.movement(evidence.movement)
-        variant = movement.meant(evidence.variant, loaded=evidence.load_kg is not None)
-        amount = evidence.seconds if movement.unit_of(variant) is AmountUnit.SECONDS else evidence.reps
-        if movement.k is None or amount is None or (variant.holds and evidence.load_kg is None):
-            return None
-        moved = self._moved_in_test(variant, evidence)
-        day = evidence.on.toordinal() if evidence.on else 0
-        if movement.sides_of(variant) == "alternating":
-            amount /= 2
-        return _Test(movement, variant, f"{movement.id}/{variant.id}", moved, amount, (day, place))
+    @cached_property
+    def _belief(self) -> Belief:
+        """What was done, all together; what failed counts where it was expected to go."""
+        person = max(self._norm(Pattern.SQUAT).spread ** 2 - PATTERN**2, 0.0)
+        seen = [Seen(test.kin, self._above(test, test.strength_kg)) for test in self.tests if test.reps > 0]
+        belief = Belief(seen, person)
+        for test in (test for test in self.tests if test.reps == 0):
+            above = self._above(test, test.moved_kg)
+            if belief.about(test.kin)[0] > above:
+                seen.append(Seen(test.kin, above, FAILED))
+                belief = Belief(seen, person)
+        return belief
 
-    def _moved_in_test(self, variant: Variant, evidence: Evidence) -> float:
-        hold = self._held_in_test(variant, evidence)
-        return load_moved(variant, self.body_mass_kg, hold, float(evidence.load_kg or 0))
-
-    def _held_in_test(self, variant: Variant, evidence: Evidence) -> Hold | None:
-        """A test tells one load: it was done with what is owned at that load, else in the usual hold."""
-        load = evidence.load_kg or Decimal(0)
-        owned = {
-            (thing.implement, load): thing.each
-            for thing in self.profile.equipment or ()
-            for load in thing.loads_kg
-        }
-        fitting = (hold for hold in variant.holds if owned.get((hold.implement, load), 0) >= hold.count)
-        return next(fitting, variant.holds[0] if variant.holds else None)
+    def _above(self, test: Test, strength_kg: float) -> float:
+        return log(strength_kg / self._expected_kg(test.movement, test.variant))
 
     def _work_out(self, movement: Movement, variant: Variant, variant_id: str) -> Ability:
         assert movement.k is not None
-        if not self.tests:
-            return self._expected(movement, variant)
-        related = [
-            (test, spread)
-            for test in self.tests
-            if (spread := _relation(test, movement, variant, variant_id)) is not None
-        ]
-        heavy_shown = any(0 < test.reps <= LOW_REPS and spread <= NEIGHBOUR for test, spread in related)
-        shown = min((pair for pair in related if pair[0].reps > 0), key=lambda pair: pair[1], default=None)
-        known = self._expected(movement, variant) if shown is None else _from_test(*shown, movement, variant)
-        failed = [
-            test.moved_kg * variant.ratio.value / test.variant.ratio.value
-            for test, spread in related
-            if test.reps == 0 and spread <= NEAR_VARIANT and (shown is None or test.order > shown[0].order)
-        ]
-        strength = min([known.strength_kg, *failed])
-        return known._replace(strength_kg=strength, heavy_shown=heavy_shown)
-
-    def _expected(self, movement: Movement, variant: Variant) -> Ability:
-        assert movement.k is not None
-        if movement.pattern not in self._norms:
-            self._norms[movement.pattern] = expected(movement.pattern, self.profile, self._year)
-        norm = self._norms[movement.pattern]
-        strength = exp(norm.log_strength) * self.body_mass_kg * variant.ratio.value
-        unknown_mass = UNKNOWN_MASS_SPREAD if variant.holds and self.profile.body_mass_kg is None else 0.0
+        own = next((test for test in self.tests if test.id == variant_id and test.reps > 0), None)
+        kin = kin_of(movement, variant)
+        above, variance = self._belief.about(kin)
+        strength = exp(above) * self._expected_kg(movement, variant) if own is None else own.strength_kg
+        if own is None:
+            variance += DAY_TO_DAY**2 * bool(self.tests) + self._from_unknown_mass(movement, variant)
         return Ability(
-            strength, sqrt(norm.spread**2 + unknown_mass**2), movement.k.value, None, heavy_shown=False
+            strength_kg=min([strength, *self._failed(movement, variant, own)]),
+            spread=DAY_TO_DAY if own is not None else sqrt(variance),
+            k=movement.k.value,
+            tested_kg=self._tested_kg(kin, variant),
+            heavy_shown=any(
+                0 < test.reps <= LOW_REPS and _is_near(test, movement, variant, variant_id)
+                for test in self.tests
+            ),
         )
 
+    def _failed(self, movement: Movement, variant: Variant, own: Test | None) -> Iterator[float]:
+        """Bounds on S from what could not be done once of the same movement, since it was last done."""
+        for test in self.tests:
+            later = own is None or test.order > own.order
+            if test.reps == 0 and test.movement.id == movement.id and later:
+                yield test.moved_kg * variant.ratio.value / test.variant.ratio.value
 
-def _from_test(test: _Test, spread: float, movement: Movement, variant: Variant) -> Ability:
-    assert movement.k is not None
-    return Ability(
-        strength_kg=test.relative_kg * variant.ratio.value,
-        spread=sqrt(DAY_TO_DAY**2 + spread**2),
-        k=movement.k.value,
-        tested_kg=test.moved_kg * variant.ratio.value / test.variant.ratio.value,
-        heavy_shown=False,
-    )
+    def _tested_kg(self, kin: Kin, variant: Variant) -> float | None:
+        """The load at which the nearest test was done, carried over; none from another pattern."""
+        near = [test for test in self.tests if test.reps > 0 and test.movement.pattern == kin.pattern]
+        if not near:
+            return None
+        nearest = max(near, key=lambda test: shared(kin, test.kin, 0.0))
+        return nearest.moved_kg * variant.ratio.value / nearest.variant.ratio.value
+
+    def _from_unknown_mass(self, movement: Movement, variant: Variant) -> float:
+        unknown = bool(variant.holds) and self.profile.body_mass_kg is None
+        return UNKNOWN_MASS_SPREAD**2 if unknown and not self.knows(movement) else 0.0
+
+    def _expected_kg(self, movement: Movement, variant: Variant) -> float:
+        strength = exp(self._norm(movement.pattern).log_strength)
+        return strength * self.body_mass_kg * variant.ratio.value
+
+    def _norm(self, pattern: Pattern) -> Expected:
+        if pattern not in self._norms:
+            self._norms[pattern] = expected(pattern, self.profile, self._year)
+        return self._norms[pattern]
 
 
-def _relation(test: _Test, movement: Movement, variant: Variant, variant_id: str) -> float | None:
-    """Spread of ln S between a tested variant and another; None where one says nothing about the other."""
-    if test.id == variant_id:
-        return 0.0
+def _is_near(test: Test, movement: Movement, variant: Variant, variant_id: str) -> bool:
+    """Whether a test is of the same movement, or of a neighbour in the graph."""
     if test.movement.id == movement.id:
-        return NEAR_VARIANT
-    if variant_id in test.variant.easier + test.variant.harder or test.id in variant.easier + variant.harder:
-        return NEIGHBOUR
-    return SAME_PATTERN if test.movement.pattern is movement.pattern else None
+        return True
+    return variant_id in test.variant.easier + test.variant.harder or test.id in variant.easier + variant.harder

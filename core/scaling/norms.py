@@ -26,7 +26,7 @@ STRENGTH: dict[Pattern, tuple[float, float]] = {
     Pattern.HORIZONTAL_PUSH: (1.04, 0.71),
     Pattern.SQUAT: (1.75, 1.60),  # 59 and 49 air squats
     Pattern.HINGE: (1.50, 1.20),  # an 80 kg man lifts 40 kg 35 times, a 66 kg woman 24 kg 32 times
-    Pattern.LUNGE: (1.17, 1.10),  # 18 and 14 lunges a leg
+    Pattern.LUNGE: (1.27, 1.20),  # 24 and 20 lunges a leg
     Pattern.VERTICAL_PUSH: (0.36, 0.22),  # 12 single-arm presses at 20 and 10 kg
     Pattern.HORIZONTAL_PULL: (0.45, 0.28),  # 15 single-arm rows at 24 and 12 kg
     Pattern.VERTICAL_PULL: (1.20, 0.95),  # 9 pull-ups and none, k = 36
