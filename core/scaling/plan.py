@@ -34,13 +34,20 @@ Amount = float | None
 
 # 35 lb stand in for 16 kg: a load this near to the written one is the written one.
 SAME_LOAD = 0.025
+# And one this near above it may stand in, where it fits: 24 kg for 22.5 (estimate: less than a step of a rack).
+NEAR_LOAD = 0.08
+
+# Nobody holds more than this in one hand's worth of dumbbell or kettlebell (estimate): what is heavier is meant
+# with a barbell.
+HAND_HELD_TO = 50
+BARBELL = "barbell"
 
 
 class Grip(NamedTuple):
     """A hold of a way, and what the written line makes of it.
 
     `per_kg`: load moved for each kg of one implement. `other`: not the implement that is meant. `heaviest`:
-    per implement, for the two loads of a pair; never above what is written of the same movement.
+    per implement, for the two loads of a pair; never much above what is written of the same movement.
     """
 
     hold: Hold
@@ -125,9 +132,7 @@ def _plan_line(block: Block, line: Line, catalogue: Catalogue, *, once: bool) ->
     if once:
         block = block.model_copy(update={"scheme": (), "rounds": 1})
     movement = catalogue.movement(line.movement)
-    variant = movement.meant(
-        line.variant, loaded=bool(line.loads_kg), implement=line.implement, count=line.count
-    )
+    variant = _meant(line, movement)
     written = _way(block, line, (movement, variant), (movement, variant), AS_WRITTEN)
     hold = written_hold(line, variant)
     loaded = bool(variant.holds)
@@ -140,9 +145,19 @@ def _plan_line(block: Block, line: Line, catalogue: Catalogue, *, once: bool) ->
     return LinePlan(line, line.written, ways, hold, loaded, windows, block.scheme, harder)
 
 
+def _meant(line: Line, movement: Movement) -> Variant:
+    """The variant that is written, or meant by what is held: a deadlift at 100 kg is one with a barbell."""
+    implement = line.implement or (BARBELL if max(line.loads_kg, default=0) > HAND_HELD_TO else None)
+    loaded = bool(line.loads_kg)
+    meant = movement.meant(line.variant, loaded=loaded, implement=implement, count=line.count)
+    if meant.takes(implement, line.count):
+        return meant
+    return movement.meant(line.variant, loaded=loaded, implement=line.implement, count=line.count)
+
+
 def _unasked(ways: list[Way], written: Way, *, loaded: bool) -> tuple[list[Way], list[Way]]:
     """Ways that anybody may be given, and those that are too hard for that."""
-    harder = [] if loaded else [way for way in ways if _is_harder(way.movement, way.variant, written)]
+    harder = [] if loaded else [way for way in ways if _is_harder(way, written)]
     return [way for way in ways if way not in harder], harder
 
 
@@ -170,7 +185,7 @@ def _is_other(hold: Hold, line: Line, meant: Hold | None, catalogue: Catalogue) 
 def _heaviest(hold: Hold, line: Line, meant: Hold | None) -> tuple[float, float]:
     if meant is None or not line.loads_kg:
         return inf, inf
-    ratio = meant.count * meant.factor / (hold.count * hold.factor) * (1 + SAME_LOAD)
+    ratio = meant.count * meant.factor / (hold.count * hold.factor) * (1 + NEAR_LOAD)
     return float(line.loads_kg[0]) * ratio, float(line.loads_kg[-1]) * ratio
 
 
@@ -195,11 +210,16 @@ def _other_ways(block: Block, line: Line, written: Way, catalogue: Catalogue) ->
     return ways
 
 
-def _is_harder(movement: Movement, variant: Variant, written: Way) -> bool:
-    """An unloaded line is never made harder unless asked: neither by a weight nor by a variant."""
-    if movement.pattern is not written.movement.pattern or movement.k is None:
+def _is_harder(way: Way, written: Way) -> bool:
+    """An unloaded line is never made harder unless asked: neither by a weight nor by a variant.
+
+    A weight makes no way harder that the catalogue calls easier: rows with a dumbbell for rows on rings.
+    """
+    if way.movement.pattern is not written.movement.pattern or way.movement.k is None:
         return False
-    return bool(variant.holds) or _own_effort(variant) > AS_HARD * _own_effort(written.variant)
+    if way.variant.holds:
+        return way.id not in written.variant.easier
+    return _own_effort(way.variant) > AS_HARD * _own_effort(written.variant)
 
 
 def _own_effort(variant: Variant) -> float:
