@@ -9,7 +9,9 @@ from typing import Final
 from pydantic import ValidationError
 from telegram.constants import InlineKeyboardButtonLimit
 
+from core.desk import class_commands as k
 from core.desk import commands as c
+from core.desk import version_commands as v
 from core.desk.commands import Command
 from core.desk.errors import StalePress
 from core.errors import Defect
@@ -37,11 +39,51 @@ CODES: Final[dict[str, type[Command]]] = {
     "fs": c.FixScore,
     "ts": c.TakeScoreBack,
     "ca": c.ChangeAnswer,
+    "gg": c.GoGentle,
+    "rv": c.ReleaseVersion,
+    "aw": c.ClaimAsWritten,
     "re": c.RateEffort,
     "th": c.TellHurt,
     "ss": c.SeeScores,
     "ls": c.LookAtScore,
     "ms": c.MarkScore,
+    "kc": k.ConfirmClass,
+    "kd": k.DropClass,
+    "kp": k.PlaceClass,
+    "km": k.ManageClass,
+    "kh": k.ChangeClass,
+    "ke": k.EndClass,
+    "kx": k.CancelDate,
+    "kv": k.MoveDate,
+    "ki": k.ComeTo,
+    "ko": k.StayAway,
+    "ka": k.TellAttended,
+    "ra": k.AboutReminders,
+    "rl": k.SetLead,
+    "rq": k.SetQuiet,
+    "rz": k.SetOwnZone,
+    "rd": k.SetDigest,
+    "rh": k.AskHabit,
+    "vl": v.ChangeLines,
+    "vo": v.OpenLine,
+    "ve": v.EaseLine,
+    "vh": v.HardenLine,
+    "vn": v.LackThing,
+    "vp": v.LineHurts,
+    "vw": v.DoAsWritten,
+    "vf": v.FreeLine,
+    "vs": v.ShowLine,
+    "rw": v.ReviewLimit,
+    "dd": v.TodayDiffers,
+    "di": v.BeSick,
+    "dx": v.BeSore,
+    "dm": v.BeShort,
+    "dp": v.BeElsewhere,
+    "du": v.DayLasts,
+    "da": v.AsUsual,
+    "ef": v.FurnishSet,
+    "ea": v.AddThing,
+    "eu": v.UndoEquipment,
 }
 _CODE_OF = {kind: code for code, kind in CODES.items()}
 _LIMIT = InlineKeyboardButtonLimit.MAX_CALLBACK_DATA

@@ -14,24 +14,34 @@ from bot.telegram.heard import Heard, hear
 from bot.telegram.letters import Cause, Writer, press_answered
 from bot.telegram.standing import Standings
 from core.desk import (
+    adjusting,
     answers,
+    classes,
+    coming,
+    dates,
+    furnishing,
     groups,
+    habits,
     joining,
     judging,
+    pain,
     reports,
     scoreboard,
     scores,
     sessions,
     talking,
+    today,
     versions,
 )
+from core.desk import class_commands as k
 from core.desk import commands as c
+from core.desk import version_commands as v
 from core.desk.commands import Command
+from core.desk.errors import Declined
 from core.desk.outcome import Outcome
 from core.desk.post_office import InboxItem, Store, Unit
 from core.desk.says.common import Lost, Refused
 from core.desk.visit import Standing, Visit
-from core.errors import Refusal
 
 UseCase = Callable[[Visit, Any], Awaitable[Outcome]]
 
@@ -54,8 +64,31 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     c.DiscardSession: sessions.discard_session,
     c.MyVersion: versions.my_version,
     c.ShowHow: versions.show_how,
+    v.ChangeLines: adjusting.change_lines,
+    v.OpenLine: adjusting.open_line,
+    v.EaseLine: adjusting.ease_line,
+    v.HardenLine: adjusting.harden_line,
+    v.LackThing: adjusting.lack_thing,
+    v.LineHurts: pain.line_hurts,
+    v.DoAsWritten: adjusting.do_as_written,
+    v.FreeLine: adjusting.free_line,
+    v.ShowLine: adjusting.show_line,
+    v.ReviewLimit: pain.review_limit,
+    v.TodayDiffers: today.today_differs,
+    v.BeSick: today.be_sick,
+    v.BeSore: today.be_sore,
+    v.BeShort: today.be_short,
+    v.BeElsewhere: today.be_elsewhere,
+    v.DayLasts: today.day_lasts,
+    v.AsUsual: today.as_usual,
+    v.FurnishSet: furnishing.furnish_set,
+    v.AddThing: furnishing.add_thing,
+    v.UndoEquipment: furnishing.undo_equipment,
     c.OwnNothing: answers.own_nothing,
     c.NoLimits: answers.no_limits,
+    c.GoGentle: answers.go_gentle,
+    c.ReleaseVersion: versions.release_version,
+    c.ClaimAsWritten: scores.claim_as_written,
     c.SkipBodyMass: answers.skip_body_mass,
     c.ChoosePair: answers.choose_pair,
     c.TellAbility: answers.tell_ability,
@@ -69,6 +102,24 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     c.ConfirmScore: scores.confirm_score,
     c.FixScore: scores.fix_score,
     c.TakeScoreBack: scores.take_score_back,
+    k.ConfirmClass: classes.confirm_class,
+    k.DropClass: classes.drop_class,
+    k.PlaceClass: classes.place_class,
+    k.ManageClass: classes.manage_class,
+    k.ChangeClass: classes.change_class,
+    k.EndClass: classes.end_class,
+    k.CancelDate: dates.cancel_date,
+    k.MoveDate: dates.move_date,
+    k.SeeClasses: coming.see_classes,
+    k.ComeTo: coming.come_to,
+    k.StayAway: coming.stay_away,
+    k.TellAttended: coming.tell_attended,
+    k.AboutReminders: habits.about_reminders,
+    k.SetLead: habits.set_lead,
+    k.SetQuiet: habits.set_quiet,
+    k.SetOwnZone: habits.set_own_zone,
+    k.SetDigest: habits.set_digest,
+    k.AskHabit: habits.ask_habit,
     c.AboutMe: talking.about_me,
     c.AskHelp: talking.ask_help,
     c.SendNoText: talking.send_no_text,
@@ -79,6 +130,7 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
 COMMANDS: Final[Mapping[str, tuple[Callable[[], Command], str]]] = {
     "today": (c.MyVersion, "your version of the newest session"),
     "board": (c.SeeBoard, "the scoreboard"),
+    "classes": (k.SeeClasses, "live classes, and signing up"),
     "me": (c.AboutMe, "what I know about you, and how to change it"),
     "help": (c.AskHelp, "what you can send me"),
 }
@@ -107,7 +159,7 @@ class Dispatch:
             command = understand(heard)
             standings = await Standings(self.store, self.bot).touched_by(heard, command)
             await self._carry_out(item, heard, command, standings)
-        except Refusal as refusal:
+        except Declined as refusal:
             await self._refuse(item, heard, refusal)
         self.bells.something_was_done()
 
@@ -119,7 +171,7 @@ class Dispatch:
             outcome = await USE_CASES[type(command)](visit, command)
             await self._write(visit, item, heard, outcome)
 
-    async def _refuse(self, item: InboxItem, heard: Heard, refusal: Refusal) -> None:
+    async def _refuse(self, item: InboxItem, heard: Heard, refusal: Declined) -> None:
         said = Refused(why=type(refusal).__name__)
         async with self.store.unit() as uow:
             visit = await self._enter(uow, heard, {})
@@ -150,7 +202,7 @@ class Dispatch:
 
     async def _write(self, visit: Visit, item: InboxItem, heard: Heard, outcome: Outcome) -> None:
         cause = Cause(f"update:{item.update_id}", heard.language, heard.press)
-        answered = press_answered(cause, visit.now, visit.chat, outcome)
+        answered = press_answered(cause, visit.now, visit.chat, outcome, self.writer)
         await visit.uow.outbox.add(answered, visit.now)
         await self.writer.write(visit.uow, visit.now, cause, outcome)
         await visit.uow.inbox.done(item.id)

@@ -9,6 +9,7 @@ from telegram.error import BadRequest, Forbidden
 
 from bot.telegram.api import call
 from bot.telegram.heard import Heard
+from core.desk import class_commands as k
 from core.desk import commands as c
 from core.desk.commands import Command
 from core.desk.post_office import Store, Unit
@@ -53,7 +54,7 @@ def standing_of(member: Mapping[str, object]) -> Standing:
 async def group_of(uow: Unit, heard: Heard, command: Command) -> int | None:
     """Which group's standing the command depends on."""
     match command:
-        case c.JoinGroup() | c.SetZone() | c.SetUnits() | c.MoveDraft():
+        case c.JoinGroup() | c.SetZone() | c.SetUnits() | c.MoveDraft() | k.PlaceClass():
             return command.group
         case c.PostSession() | c.PostLater():
             return await group_of_session(uow, command.session)
@@ -61,12 +62,31 @@ async def group_of(uow: Unit, heard: Heard, command: Command) -> int | None:
             return await group_to_enter(uow, heard, await group_of_session(uow, session))
         case c.Tell():
             return await group_asked_for(uow, heard)
-    return None
+    return await group_of_class(uow, heard, command)
 
 
 async def group_of_session(uow: Unit, session_id: int) -> int | None:
     record = await uow.sessions.get(session_id)
     return record.group_id if record else None
+
+
+async def group_of_class(uow: Unit, heard: Heard, command: Command) -> int | None:
+    """The group of the class, for its coach; for somebody who signs up, if they aren't known there yet."""
+    match command:
+        case k.ComeTo():
+            record = await uow.classes.get(command.class_id)
+            return await group_to_enter(uow, heard, record.group_id if record else None)
+        case (
+            k.ConfirmClass()
+            | k.ManageClass()
+            | k.ChangeClass()
+            | k.EndClass()
+            | k.CancelDate()
+            | k.MoveDate()
+        ):
+            record = await uow.classes.get(command.class_id)
+            return record.group_id if record else None
+    return None
 
 
 async def group_to_enter(uow: Unit, heard: Heard, group_id: int | None) -> int | None:
@@ -78,7 +98,7 @@ async def group_to_enter(uow: Unit, heard: Heard, group_id: int | None) -> int |
 
 
 async def group_asked_for(uow: Unit, heard: Heard) -> int | None:
-    """The group whose zone a coach is being asked for in words."""
+    """The group whose zone or units a coach is being asked for in words."""
     chat = await uow.chats.by_address(heard.address)
     question = await uow.questions.open_in(chat.id) if chat else None
-    return int(question.refs["group"]) if question and question.kind == "zone" else None
+    return int(question.refs["group"]) if question and question.kind in {"zone", "units"} else None

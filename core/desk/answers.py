@@ -1,13 +1,15 @@
 """Take an athlete's answers about equipment, limits, body mass, load pair and ability."""
 
+import re
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from core.athletes.values import Evidence, Profile
+from core.athletes.values import Evidence, Profile, Screening
 from core.desk.commands import (
     ChangeAnswer,
     ChoosePair,
+    GoGentle,
     MyVersion,
     NoLimits,
     OwnNothing,
@@ -34,6 +36,14 @@ async def own_nothing(visit: Visit, command: OwnNothing) -> Outcome:
 async def no_limits(visit: Visit, command: NoLimits) -> Outcome:
     understood = Understood(limits=())
     return await keep(visit, command.session, understood, limits=()) + Outcome(settles=True)
+
+
+async def go_gentle(visit: Visit, command: GoGentle) -> Outcome:
+    """Nobody here knows what they told of: light duty until licensed care has said more (design section 7)."""
+    profile = await visit.profile()
+    stricter = Screening.STOP if profile.screening is Screening.STOP else Screening.MODERATE
+    facts = {"limits": profile.limits or (), "screening": stricter}
+    return await keep(visit, command.session, Understood(limits=()), **facts) + Outcome(settles=True)
 
 
 async def skip_body_mass(visit: Visit, command: SkipBodyMass) -> Outcome:
@@ -118,11 +128,23 @@ async def ask_again(visit: Visit, refs: Mapping[str, Any], unread: str) -> Outco
 
 
 def take_equipment(text: str, units: MassUnit) -> Taken | None:
+    """Whoever answers in pounds is answered in pounds from then on."""
     read = read_equipment(text, units)
     if read.equipment is None:
         return None
-    understood = Understood(equipment=read.equipment, unread=read.not_understood, units=units)
-    return Taken({"equipment": read.equipment}, understood)
+    typed = units_typed(text) or units
+    understood = Understood(equipment=read.equipment, unread=read.not_understood, units=typed)
+    return Taken({"equipment": read.equipment, "units": typed}, understood)
+
+
+def units_typed(text: str) -> MassUnit | None:
+    """The unit that the words name, if they name one only."""
+    named = set(re.findall(r"(?<![a-z])(kg|kilo|lb|pound|#)", text.lower()))
+    if not named:
+        return None
+    kilos = named <= {"kg", "kilo"}
+    pounds = named.isdisjoint({"kg", "kilo"})
+    return MassUnit.KG if kilos else MassUnit.LB if pounds else None
 
 
 def take_limits(text: str, units: MassUnit) -> Taken | None:
@@ -134,15 +156,20 @@ def take_limits(text: str, units: MassUnit) -> Taken | None:
 
 
 def take_body_mass(text: str, units: MassUnit) -> Taken | None:
+    if text.strip(" .!").lower().startswith(SKIP):
+        return Taken({"body_mass_skipped": True})
     mass = read_body_mass(text, units)
     return None if mass is None else Taken({"body_mass_kg": mass, "body_mass_skipped": False})
 
 
 def take_pair(text: str, units: MassUnit) -> Taken | None:  # noqa: ARG001 - the readers share one shape
-    words = {"1": 1, "first": 1, "heavier": 1, "2": 2, "second": 2, "lighter": 2}
-    pair = words.get(text.strip().lower())
-    return None if pair is None else Taken({"pair": pair})
+    words = text.lower()
+    first = any(word in words for word in ("first", "heav", "1", "left", "strong", "higher"))
+    second = any(word in words for word in ("second", "light", "2", "right", "lower"))
+    return None if first == second else Taken({"pair": 1 if first else 2})
 
+
+SKIP = ("skip", "no", "pass", "rather not", "don't", "dont", "prefer not", "i'd rather", "none of")
 
 READERS: Mapping[Ask, Callable[[str, MassUnit], Taken | None]] = {
     Ask.EQUIPMENT: take_equipment,

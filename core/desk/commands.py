@@ -40,6 +40,24 @@ class DeclineConsent(Command):
     group: int
 
 
+class GoGentle(Command):
+    """Something the bot doesn't know should be spared: light duty until licensed care has said more."""
+
+    session: int | None
+
+
+class ReleaseVersion(Command):
+    """A coach has looked at a version that waits for their OK, and lets it go out."""
+
+    version: int
+
+
+class ClaimAsWritten(Command):
+    """A score without a version was done as written."""
+
+    score: int
+
+
 class AnswerScreening(Command):
     """All answers so far, one letter each in the order asked: `y` or `n`."""
 
@@ -100,19 +118,19 @@ class MyVersion(Command):
 
 
 class OwnNothing(Command):
-    session: int
+    session: int | None
 
 
 class NoLimits(Command):
-    session: int
+    session: int | None
 
 
 class SkipBodyMass(Command):
-    session: int
+    session: int | None
 
 
 class ChoosePair(Command):
-    session: int
+    session: int | None
     pair: int
 
 

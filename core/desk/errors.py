@@ -1,6 +1,6 @@
-"""Refusals: what can't be done, and why. Each is worded in `bot.words.refusals`.
+"""What the desk declines, and why. Each has words; any other error that gets out of a use case is a bug.
 
-Refusal
+Declined (a core.errors.Refusal)
     NotAMember       the group is not theirs
     NotTheCoach      only the coach may do that
     NotHere          it belongs in the private chat
@@ -13,29 +13,33 @@ Refusal
 from core.errors import Refusal
 
 
-class NotAMember(Refusal):
+class Declined(Refusal):
+    """Base of what is answered with words."""
+
+
+class NotAMember(Declined):
     pass
 
 
-class NotTheCoach(Refusal):
+class NotTheCoach(Declined):
     pass
 
 
-class NotHere(Refusal):
+class NotHere(Declined):
     pass
 
 
-class UnknownThing(Refusal):
+class UnknownThing(Declined):
     pass
 
 
-class StalePress(Refusal):
+class StalePress(Declined):
     pass
 
 
-class AlreadyDone(Refusal):
+class AlreadyDone(Declined):
     pass
 
 
-class NeedsConsent(Refusal):
+class NeedsConsent(Declined):
     pass

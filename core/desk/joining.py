@@ -1,13 +1,10 @@
 """Join a group in private: consent first, screening next, then today's session."""
 
-from core.athletes.screening import (
-    Branch,
-    ScreeningQuestion,
-    is_due,
-    next_screening_question,
-    screen,
-)
-from core.athletes.values import Screening
+from collections.abc import Mapping
+from typing import Any
+
+from core.athletes.screening import next_screening_question, screen
+from core.athletes.values import Branch, Screening
 from core.desk.commands import (
     AnswerScreening,
     DeclineConsent,
@@ -16,13 +13,15 @@ from core.desk.commands import (
     MyVersion,
     SayCleared,
 )
-from core.desk.errors import NeedsConsent
+from core.desk.entry import as_answers, ask_consent, ask_screening, first_things
+from core.desk.groups import continue_set_up
 from core.desk.outcome import Outcome
-from core.desk.says.groups import AskZone
-from core.desk.says.joining import AskConsent, AskScreening, ConsentDeclined, NotCleared, ScreeningDone
+from core.desk.says.joining import ConsentDeclined, NotCleared, ScreeningDone, StopNow
 from core.desk.versions import my_version
 from core.desk.visit import Standing, Visit
-from core.store.records import Role
+from core.notation.alarm import is_alarming
+from core.notation.yes_no import read_yes_no
+from core.store.records import Group, GroupState, Role
 
 
 async def join_group(visit: Visit, command: JoinGroup) -> Outcome:
@@ -31,27 +30,24 @@ async def join_group(visit: Visit, command: JoinGroup) -> Outcome:
     group = await visit.group(command.group)
     role = Role.COACH if standing is Standing.ADMIN else Role.ATHLETE
     await visit.uow.groups.join(person_id=visit.person.id, group_id=group.id, role=role, now=visit.now)
-    if standing is Standing.ADMIN and group.zone is None:
-        await visit.uow.questions.ask(visit.chat, "zone", {"group": group.id}, visit.now)
-        return visit.told(AskZone(group=group.id, title=group.title))
+    await take_over_units(visit, group)
+    if standing is Standing.ADMIN and group.state is GroupState.NEW:
+        return await continue_set_up(visit, group)
     return await continue_joining(visit, group.id)
+
+
+async def take_over_units(visit: Visit, group: Group) -> None:
+    """Somebody new is asked in the units that their group uses."""
+    profile = await visit.profile()
+    if profile.screening is None and profile.units is not group.units:
+        units = profile.model_copy(update={"units": group.units})
+        await visit.uow.profiles.save(visit.person.id, units, visit.now)
 
 
 async def continue_joining(visit: Visit, group_id: int) -> Outcome:
     """The next step on the way in: consent, screening, or the version."""
-    if not await visit.uow.consents.given(visit.person.id):
-        group = await visit.group(group_id)
-        return visit.told(AskConsent(group=group.id, title=group.title, name=visit.person.name))
-    profile = await visit.profile()
-    if is_due(profile, visit.now.date()):
-        return ask_screening(visit, group_id, "")
-    return await my_version(visit, MyVersion())
-
-
-def ask_screening(visit: Visit, group_id: int, answers: str) -> Outcome:
-    question = next_screening_question(as_answers(answers))
-    assert isinstance(question, ScreeningQuestion)
-    return visit.told(AskScreening(group=group_id, question=question, answers=answers))
+    first = await first_things(visit, await visit.profile(), group_id)
+    return first or await my_version(visit, MyVersion())
 
 
 async def give_consent(visit: Visit, command: GiveConsent) -> Outcome:
@@ -61,28 +57,52 @@ async def give_consent(visit: Visit, command: GiveConsent) -> Outcome:
 
 
 async def decline_consent(visit: Visit, command: DeclineConsent) -> Outcome:
+    await visit.uow.questions.close(visit.chat)
     return visit.told(ConsentDeclined(group=command.group)) + Outcome(settles=True)
+
+
+async def tell_consent(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
+    """Consent in words; anything but a yes or a no is asked again."""
+    group: int = refs["group"]
+    match read_yes_no(text):
+        case True:
+            return await give_consent(visit, GiveConsent(group=group))
+        case False:
+            return await decline_consent(visit, DeclineConsent(group=group))
+    return await ask_consent(visit, group)
 
 
 async def answer_screening(visit: Visit, command: AnswerScreening) -> Outcome:
     """Decide as soon as the answers suffice, else ask the next question."""
-    if not await visit.uow.consents.given(visit.person.id):
-        raise NeedsConsent
+    await visit.must_consent()
     answers = as_answers(command.answers)
     if next_screening_question(answers) is not None:
-        return ask_screening(visit, command.group, command.answers) + Outcome(settles=True)
+        return await ask_screening(visit, command.group, command.answers) + Outcome(settles=True)
     return await keep_screening(visit, command.group, screen(answers))
 
 
+async def tell_screening(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
+    """A typed answer; a doubt is asked again with the advice to say yes."""
+    read = read_yes_no(text)
+    if read is None:
+        return await ask_screening(visit, refs["group"], refs["answers"], again=True)
+    answers = refs["answers"] + ("y" if read else "n")
+    return await answer_screening(visit, AnswerScreening(group=refs["group"], answers=answers))
+
+
 async def keep_screening(visit: Visit, group_id: int, branch: Branch) -> Outcome:
-    profile = await visit.profile()
-    facts = {"screening": branch.screening, "branch": branch, "screened_on": visit.now.date()}
-    kept = profile.model_copy(update=facts)
-    await visit.uow.profiles.save(visit.person.id, kept, visit.now)
+    await keep_branch(visit, branch)
     done = visit.told(ScreeningDone(group=group_id, branch=branch)) + Outcome(settles=True)
     if branch.screening is Screening.STOP:
         return done
     return done + await my_version(visit, MyVersion())
+
+
+async def keep_branch(visit: Visit, branch: Branch) -> None:
+    profile = await visit.profile()
+    facts = {"screening": branch.screening, "branch": branch, "screened_on": visit.now.date()}
+    await visit.uow.profiles.save(visit.person.id, profile.model_copy(update=facts), visit.now)
+    await visit.uow.questions.close(visit.chat)
 
 
 async def say_cleared(visit: Visit, command: SayCleared) -> Outcome:
@@ -92,6 +112,11 @@ async def say_cleared(visit: Visit, command: SayCleared) -> Outcome:
     return await keep_screening(visit, command.group, Branch.CLEARED)
 
 
-def as_answers(letters: str) -> tuple[bool, ...]:
-    """`yn` -> (True, False)."""
-    return tuple(letter == "y" for letter in letters)
+async def raise_alarm(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """A stop sign told in any message: help first, and no session until cleared (design section 7)."""
+    if not is_alarming(text):
+        return None
+    groups = await visit.uow.groups.groups_of(visit.person.id)
+    if groups and await visit.uow.consents.given(visit.person.id):
+        await keep_branch(visit, Branch.SYMPTOMS)
+    return visit.told(StopNow(group=groups[0].group_id if groups else None))

@@ -1,5 +1,8 @@
 """How a session felt: effort, and whether anything hurt. Sore muscles are not pain, so it asks which."""
 
+from collections.abc import Mapping
+from typing import Any
+
 from core.desk.answers import keep
 from core.desk.commands import RateEffort, TellHurt
 from core.desk.errors import NotAMember, UnknownThing
@@ -47,11 +50,11 @@ async def ask_where(visit: Visit, session_id: int) -> Outcome:
     return visit.told(AskWhere(session=session_id))
 
 
-async def tell_where(visit: Visit, text: str) -> Outcome | None:
-    """What hurts is spared from now on, beside what is spared already; None where it can't be read."""
+async def tell_where(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
+    """What hurts is spared from now on, beside what is spared already; asked again where it can't be read."""
     read = read_limits(text)
     if read.limits is None:
-        return None
+        return await ask_where(visit, refs["session"])
     if not read.limits:
         await visit.uow.questions.close(visit.chat)
         return visit.told(NothingSpared())

@@ -55,6 +55,9 @@ async def renew_board(visit: Visit, record: SessionRecord) -> Outcome:
     group = await visit.group(record.group_id)
     key = f"board:{record.id}"
     board = await scoreboard(visit, record)
+    is_empty = not any(ranking.places for _, ranking in board.boards)
+    if is_empty and await visit.uow.outbox.by_key(key) is None:
+        return Outcome()
     say = Say(group.chat_id, board, Purpose.BOARD, edits=key, subject=key, refs={"session": record.id})
     return Outcome((say,))
 

@@ -2,10 +2,11 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from datetime import timedelta
 from typing import Any
 
 from core.athletes.values import Screening
-from core.desk.commands import ConfirmScore, FixScore, TakeScoreBack
+from core.desk.commands import ClaimAsWritten, ConfirmScore, FixScore, TakeScoreBack
 from core.desk.errors import NotAMember, StalePress, UnknownThing
 from core.desk.outcome import Outcome, Say
 from core.desk.reports import ask_how_it_felt
@@ -13,6 +14,7 @@ from core.desk.says.joining import NotCleared
 from core.desk.says.scores import (
     AskScore,
     AskScoreAgain,
+    AskToReplace,
     NotForScore,
     ScoreEntered,
     ScoreNoted,
@@ -24,19 +26,28 @@ from core.desk.versions import session_meant
 from core.desk.visit import Visit
 from core.notation.scores import read_score
 from core.scores.text import in_words
-from core.scores.values import Score
+from core.scores.values import Doubt, Score
 from core.store.records import Person, ScoreRecord, ScoreState, SessionRecord, VersionRecord
 
+# How long a session is the one meant by a score that names none.
+RECENT = timedelta(hours=36)
+
+# Doubts whose question a plain yes answers.
+SETTLED_BY_YES = frozenset({Doubt.MEANT, Doubt.BEYOND_ROUND})
 YES = frozenset({"yes", "y", "yes please", "yep", "yeah", "right", "correct", "ok"})
 
 
 @dataclass(frozen=True, slots=True)
 class Claim:
-    """Whose score for which session: the visitor's own, or one that a coach enters."""
+    """Whose score for which session: the visitor's own, or one that a coach enters.
+
+    `fixing`: they said that the one before isn't right, so this one takes its place unasked.
+    """
 
     record: SessionRecord
     athlete: Person
     block: int | None = None
+    fixing: bool = False
 
     @property
     def refs(self) -> dict[str, Any]:
@@ -45,7 +56,7 @@ class Claim:
 
 async def tell_score(visit: Visit, text: str, session_id: int | None, block: int | None = None) -> Outcome:
     """The visitor's own score of a session, else of the newest."""
-    record = await session_meant(visit, session_id)
+    record = await session_scored(visit, text, session_id)
     if record is None:
         return visit.told(NothingPosted())
     if await visit.uow.groups.membership(visit.person.id, record.group_id) is None:
@@ -55,16 +66,48 @@ async def tell_score(visit: Visit, text: str, session_id: int | None, block: int
     return await claim_score(visit, Claim(record, visit.person, block), text)
 
 
+async def session_scored(visit: Visit, text: str, session_id: int | None) -> SessionRecord | None:
+    """The session replied to, else the newest of the last days that the score reads plainly for, else the newest."""
+    newest = await session_meant(visit, session_id)
+    if newest is None or session_id is not None:
+        return newest
+    recent = [
+        record
+        for member in await visit.uow.groups.groups_of(visit.person.id)
+        for record in await visit.uow.sessions.posted_since(member.group_id, visit.now - RECENT)
+    ]
+    recent.sort(key=lambda record: (record.posted_at or visit.now, record.id), reverse=True)
+    return next((record for record in recent if read_score(text, record.session).sure), newest)
+
+
 async def claim_score(visit: Visit, claim: Claim, text: str) -> Outcome:
     """Read a score; ask the one thing that isn't sure; store it otherwise."""
     if not scored_blocks(claim.record):
         return visit.told(NotForScore())
     read = read_score(text, claim.record.session, claim.block)
+    if read.score is not None and read.sure and not claim.fixing:
+        before = await said_before(visit, claim, read.block)
+        if before is not None and before.score.value != read.score.value:
+            return await ask_to_replace(visit, claim, before, read.score, text)
     if read.score is not None and read.sure:
         return await keep_score(visit, claim, read.score, text, read.block)
     await visit.uow.questions.ask(visit.chat, "score", {**claim.refs, "text": text}, visit.now)
-    is_meant = read.score is not None and read.score.value is not None
+    is_meant = read.score is not None and read.doubt in SETTLED_BY_YES
     asked = AskScore(ask=read.ask or "", meant=claim.record.id if is_meant else None)
+    return visit.told(asked, session=claim.record.id)
+
+
+async def said_before(visit: Visit, claim: Claim, block: int) -> ScoreRecord | None:
+    """The athlete's score of that block that counts now."""
+    scores = await visit.uow.scores.of_person(claim.record.id, claim.athlete.id)
+    counting = [one for one in scores if one.block == block and one.state is ScoreState.COUNTS]
+    return counting[-1] if counting else None
+
+
+async def ask_to_replace(visit: Visit, claim: Claim, before: ScoreRecord, score: Score, text: str) -> Outcome:
+    """A second score may be a slip or chat: it replaces the first only with a yes."""
+    await visit.uow.questions.ask(visit.chat, "score", {**claim.refs, "text": text}, visit.now)
+    asked = AskToReplace(session=claim.record.id, before=in_words(before.score), now=in_words(score))
     return visit.told(asked, session=claim.record.id)
 
 
@@ -75,7 +118,7 @@ async def confirm_score(visit: Visit, command: ConfirmScore) -> Outcome:
         raise StalePress
     claim, text = await claim_of(visit, question.refs), question.refs.get("text", "")
     read = read_score(text, claim.record.session, claim.block)
-    if read.score is None or read.score.value is None:
+    if read.score is None or not (read.sure or read.doubt in SETTLED_BY_YES):
         raise StalePress
     return await keep_score(visit, claim, read.score, text, read.block) + Outcome(settles=True)
 
@@ -94,7 +137,7 @@ async def claim_of(visit: Visit, refs: Mapping[str, Any]) -> Claim:
     athlete = await visit.uow.people.get(refs.get("athlete", visit.person.id))
     if record is None or athlete is None:
         raise UnknownThing
-    return Claim(record, athlete, refs.get("block"))
+    return Claim(record, athlete, refs.get("block"), fixing=refs.get("fixing", False))
 
 
 async def keep_score(visit: Visit, claim: Claim, score: Score, text: str, block: int) -> Outcome:
@@ -127,6 +170,7 @@ async def noted_as(visit: Visit, claim: Claim, kept: ScoreRecord, *, corrected: 
         rank=standing.rank_of(kept),
         of=len(standing.board.places),
         corrected=corrected,
+        unseen=kept.version_id is None,
         for_whom=None if claim.athlete.id == visit.person.id else claim.athlete.name,
     )
     return visit.told(noted, session=claim.record.id)
@@ -144,9 +188,12 @@ async def follow_up(visit: Visit, claim: Claim, kept: ScoreRecord) -> Outcome:
 
 
 def as_done(score: Score, version: VersionRecord | None, block: int) -> Score:
-    """The score with what the version says of it: scaled or as written, ranked or not (light duty)."""
+    """The score with what the version says of it: scaled or as written, ranked or not (light duty).
+
+    Without a version nobody knows how it was done: scaled, unless the athlete says otherwise.
+    """
     if version is None:
-        return score
+        return score.model_copy(update={"scaled": True})
     scaled = score.scaled or not version.version.as_written
     return score.model_copy(update={"scaled": scaled, "ranked": version.version.blocks[block].scored})
 
@@ -154,9 +201,29 @@ def as_done(score: Score, version: VersionRecord | None, block: int) -> Score:
 async def fix_score(visit: Visit, command: FixScore) -> Outcome:
     """Ask for the right score; what comes replaces the old one, which stays as history."""
     record = await own_score(visit, command.score)
-    refs = {"session": record.session_id, "block": record.block, "athlete": record.person_id}
+    refs = {"session": record.session_id, "block": record.block, "athlete": record.person_id, "fixing": True}
     await visit.uow.questions.ask(visit.chat, "score", refs, visit.now)
     return visit.told(AskScoreAgain(), session=record.session_id)
+
+
+async def claim_as_written(visit: Visit, command: ClaimAsWritten) -> Outcome:
+    """A score without a version was done as written: the athlete's word counts."""
+    record = await own_score(visit, command.score)
+    session = await visit.uow.sessions.get(record.session_id)
+    assert session is not None
+    kept = await visit.uow.scores.record(
+        session_id=record.session_id,
+        block=record.block,
+        person_id=record.person_id,
+        version_id=record.version_id,
+        text=record.text,
+        score=record.score.model_copy(update={"scaled": False}),
+        entered_by=visit.person.id,
+        now=visit.now,
+    )
+    claim = Claim(session, visit.person, record.block)
+    noted = await noted_as(visit, claim, kept, corrected=True)
+    return noted + await renew_board(visit, session) + Outcome(settles=True)
 
 
 async def take_score_back(visit: Visit, command: TakeScoreBack) -> Outcome:

@@ -1,13 +1,16 @@
 """A coach drafts a session, sees how it lands on the group, and posts it now or later."""
 
 from collections.abc import Mapping
-from datetime import UTC, date, datetime, time, timedelta
+from datetime import UTC, datetime, time, timedelta
 from typing import Any
-from zoneinfo import ZoneInfo
 
+from core.athletes.today import as_of
 from core.athletes.values import Profile, Screening
 from core.desk.commands import DiscardSession, DraftSession, MoveDraft, PostLater, PostSession
+from core.desk.days import today_in, zone_of
+from core.desk.digest import digests_of
 from core.desk.errors import AlreadyDone, NotTheCoach, StalePress, UnknownThing
+from core.desk.meetings import meetings_on, shown
 from core.desk.outcome import DueWish, Outcome, Say
 from core.desk.reading import board_of, notes_of, unread_lines
 from core.desk.says.sessions import (
@@ -71,6 +74,7 @@ async def read_back(visit: Visit, record: SessionRecord, groups: list[Group]) ->
     said = ReadBack(
         session_id=record.id,
         revision=record.revision,
+        title=record.session.title,
         board=board_of(record.session, group.units),
         unread=unread_lines(record.text, read.not_understood),
         corrected=read.corrected,
@@ -88,7 +92,8 @@ async def roster(visit: Visit, record: SessionRecord) -> tuple[tuple[Profile, ..
     known: list[Profile] = []
     waiting: list[str] = []
     for member in await visit.uow.groups.members(record.group_id, role=Role.ATHLETE):
-        profile = await visit.uow.profiles.get(member.person_id, name=member.person.name)
+        kept = await visit.uow.profiles.get(member.person_id, name=member.person.name)
+        profile = as_of(kept, today_in(await visit.group(record.group_id), visit.now))
         stopped = profile.screening is Screening.STOP
         if stopped or (profile.screening and not next_question(profile, record.session, catalogue())):
             known.append(profile)
@@ -182,24 +187,19 @@ async def post(uow: Unit, now: datetime, record: SessionRecord) -> Outcome:
     """Say the session to its group, once for ever."""
     group = await uow.groups.get(record.group_id)
     assert group is not None
-    await uow.sessions.mark_posted(record.id, now)
+    day = record.session.date or today_in(group, now)
+    await uow.sessions.mark_posted(record.id, now, day)
     said = GroupPost(
         session_id=record.id,
         title=record.session.title,
-        day=record.session.date or today_in(group, now),
+        day=day,
         board=board_of(record.session, group.units),
         notes=notes_of(record, group),
+        classes=tuple(shown(one) for one in await meetings_on(uow, group.id, day)),
     )
     key = f"post:{record.id}:{record.revision}"
-    return Outcome((Say(group.chat_id, said, Purpose.POST, key=key, refs={"session": record.id}),))
-
-
-def zone_of(group: Group) -> ZoneInfo:
-    return ZoneInfo(group.zone or "UTC")
-
-
-def today_in(group: Group, now: datetime) -> date:
-    return now.astimezone(zone_of(group)).date()
+    say = Say(group.chat_id, said, Purpose.POST, key=key, refs={"session": record.id})
+    return Outcome((say,), due=await digests_of(uow, now, group, day))
 
 
 def next_morning(group: Group, now: datetime) -> datetime:

@@ -1,8 +1,14 @@
 """Free text: a reply to something > the answer to the open question > a session or score > help."""
 
+from collections.abc import Awaitable, Callable, Mapping
 from dataclasses import replace
+from typing import Any
 
+from core.athletes.complaints import of_limit
+from core.athletes.today import differing
 from core.desk.answers import ask_again, tell_answer
+from core.desk.class_words import as_class_words
+from core.desk.classes import tell_class_again
 from core.desk.commands import (
     AboutMe,
     AskHelp,
@@ -14,10 +20,15 @@ from core.desk.commands import (
     TalkInGroup,
     Tell,
 )
-from core.desk.groups import open_group, tell_zone
+from core.desk.days import today_in
+from core.desk.entry import CONSENT, SCREENING
+from core.desk.furnishing import SET, as_equipment_change, tell_set
+from core.desk.groups import open_group, tell_units, tell_zone
+from core.desk.habits import tell_habit
+from core.desk.joining import raise_alarm, tell_consent, tell_screening
 from core.desk.judging import enter_for_somebody
 from core.desk.outcome import Outcome
-from core.desk.reports import ask_where, tell_where
+from core.desk.reports import tell_where
 from core.desk.says.common import Help, NotText
 from core.desk.says.groups import TalkInPrivate
 from core.desk.says.versions import Me
@@ -70,7 +81,17 @@ async def as_unread_session(visit: Visit, text: str, _: int | None) -> Outcome |
 
 
 # In this order: design 4.3, with what can't be mistaken first.
-READINGS = (as_session, enter_for_somebody, as_reply, as_answer, as_score, as_unread_session)
+READINGS = (
+    raise_alarm,
+    as_session,
+    enter_for_somebody,
+    as_class_words,
+    as_equipment_change,
+    as_reply,
+    as_answer,
+    as_score,
+    as_unread_session,
+)
 
 
 async def session_replied_to(visit: Visit, chat: int, message_id: int | None) -> int | None:
@@ -116,18 +137,31 @@ async def reach(visit: Visit, command: Reach) -> Outcome:
 
 async def answer(visit: Visit, question: OpenQuestion, text: str) -> Outcome:
     """What was typed as the answer; where it reads only as a score, as that; else the question once more."""
-    if question.kind == "zone":
-        return await tell_zone(visit, question.refs["group"], text)
-    if question.kind == "score":
-        return await tell_score_again(visit, question.refs, text)
-    if question.kind == "pain":
-        return await tell_where(visit, text) or await ask_where(visit, question.refs["session"])
+    if question.kind in ANSWERS:
+        return await ANSWERS[question.kind](visit, question.refs, text)
     taken = await tell_answer(visit, question.refs, text)
     if taken is not None:
         return taken
     if is_like_a_score(text):
         return await tell_score(visit, text, None)
     return await ask_again(visit, question.refs, text[:QUOTED])
+
+
+# Who takes what is typed while a question is open; the questions of a session are all taken by `tell_answer`.
+ANSWERS: Mapping[str, Callable[[Visit, Mapping[str, Any], str], Awaitable[Outcome]]] = {
+    CONSENT: tell_consent,
+    SCREENING: tell_screening,
+    "zone": tell_zone,
+    "units": tell_units,
+    "score": tell_score_again,
+    "pain": tell_where,
+    SET: tell_set,
+    "class": tell_class_again,
+    "lead": tell_habit,
+    "quiet": tell_habit,
+    "own_zone": tell_habit,
+    "digest": tell_habit,
+}
 
 
 async def ask_help(visit: Visit, _: AskHelp) -> Outcome:
@@ -147,5 +181,8 @@ async def about_me(visit: Visit, _: AboutMe) -> Outcome:
         body_mass_kg=profile.body_mass_kg,
         units=profile.units,
         groups=tuple(group.title for group in groups),
+        sets=profile.sets,
+        complaints=tuple(one for one in profile.complaints if of_limit(profile, one.limit)),
+        different=differing(profile, today_in(groups[0], visit.now) if groups else visit.now.date()),
     )
     return visit.told(me)

@@ -8,7 +8,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Any, Generic, TypeVar
 
-from core.athletes.values import Evidence, Profile
+from core.athletes.values import Evidence, Furnished, Profile
 from core.errors import Defect
 from core.scaling.values import Pin, Version
 from core.scores.values import Score
@@ -39,9 +39,10 @@ PROFILE = Kind("profile", Profile, schema=2)
 EVIDENCE = Kind("evidence", Evidence, schema=2)
 SCORE = Kind("score", Score)
 PIN = Kind("pin", Pin)
+FURNISHED = Kind("furnished", Furnished)
 
 KINDS: Mapping[str, Kind[Any]] = {
-    kind.name: kind for kind in (SESSION, VERSION, PROFILE, EVIDENCE, SCORE, PIN)
+    kind.name: kind for kind in (SESSION, VERSION, PROFILE, EVIDENCE, SCORE, PIN, FURNISHED)
 }
 
 _upcasters: dict[tuple[str, int], Upcaster] = {}

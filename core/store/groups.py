@@ -58,12 +58,12 @@ class Groups(Repository):
         return _group_of(row) if row else None
 
     async def set_up(self, group_id: int, zone: str | None = None, units: MassUnit | None = None) -> Group:
-        """Change what is given; a group is ready once its zone is known. Raises NotStoredError."""
+        """Change what is given; the units are told last and make a group ready. Raises NotStoredError."""
         changes: dict[str, object] = {}
         if zone is not None:
-            changes |= {"zone": zone, "state": GroupState.READY}
+            changes |= {"zone": zone}
         if units is not None:
-            changes |= {"units": units}
+            changes |= {"units": units, "state": GroupState.READY}
         return _group_of(await self._change_one(tables.group, group_id, **changes))
 
     async def mark_left(self, group_id: int) -> None:

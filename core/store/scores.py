@@ -168,20 +168,16 @@ class Reports(Repository):
         """Keep what is given; what is None stays as it was."""
         report = tables.report
         told = {name: value for name, value in (("effort", effort), ("hurt", hurt)) if value is not None}
-        known = await self.of(session_id, person_id)
-        if known is None:
-            row = await self._add(report, session_id=session_id, person_id=person_id, changed_at=now, **told)
-        else:
-            await self._change(
-                report,
-                report.c.session_id == session_id,
-                report.c.person_id == person_id,
-                changed_at=now,
-                **told,
+        if await self.of(session_id, person_id) is None:
+            added = await self._add(
+                report, session_id=session_id, person_id=person_id, changed_at=now, **told
             )
-            row = await self._row(session_id, person_id)
-        assert row is not None, "it was just written"
-        return _report_of(row)
+            return _report_of(added)
+        mine = (report.c.session_id == session_id, report.c.person_id == person_id)
+        await self._change(report, *mine, changed_at=now, **told)
+        changed = await self.of(session_id, person_id)
+        assert changed is not None, "it was just written"
+        return changed
 
     async def of(self, session_id: int, person_id: int) -> Report | None:
         row = await self._row(session_id, person_id)

@@ -98,8 +98,10 @@ class Sessions(Repository):
     async def schedule(self, session_id: int, post_at: datetime) -> None:
         await self._change_one(tables.session, session_id, state=SessionState.SCHEDULED, post_at=post_at)
 
-    async def mark_posted(self, session_id: int, now: datetime) -> None:
-        await self._change_one(tables.session, session_id, state=SessionState.POSTED, posted_at=now)
+    async def mark_posted(self, session_id: int, now: datetime, day: date | None = None) -> None:
+        """Posted now; `day`: the day it is for, where that has moved since it was drafted."""
+        moved = {} if day is None else {"day": day}
+        await self._change_one(tables.session, session_id, state=SessionState.POSTED, posted_at=now, **moved)
 
     async def discard(self, session_id: int) -> None:
         await self._change_one(tables.session, session_id, state=SessionState.DISCARDED)
@@ -114,6 +116,17 @@ class Sessions(Repository):
             .order_by(session.c.posted_at.desc(), session.c.id.desc())
         )
 
+    async def all_posted_on(self, group_id: int, day: date) -> list[SessionRecord]:
+        """List the group's sessions of this day, oldest first."""
+        session = tables.session
+        rows = await self._all(
+            _sessions()
+            .where(session.c.group_id == group_id, session.c.state == SessionState.POSTED)
+            .where(session.c.day == day)
+            .order_by(session.c.posted_at, session.c.id)
+        )
+        return [_session_of(row) for row in rows]
+
     async def latest_posted(self, group_id: int) -> SessionRecord | None:
         session = tables.session
         return await self._first(
@@ -121,6 +134,17 @@ class Sessions(Repository):
             .where(session.c.group_id == group_id, session.c.state == SessionState.POSTED)
             .order_by(session.c.posted_at.desc(), session.c.id.desc())
         )
+
+    async def posted_since(self, group_id: int, moment: datetime) -> list[SessionRecord]:
+        """List the group's sessions posted at or after `moment`, the newest first."""
+        session = tables.session
+        rows = await self._all(
+            _sessions()
+            .where(session.c.group_id == group_id, session.c.state == SessionState.POSTED)
+            .where(session.c.posted_at >= moment)
+            .order_by(session.c.posted_at.desc(), session.c.id.desc())
+        )
+        return [_session_of(row) for row in rows]
 
     async def newest_draft(self, author_id: int) -> SessionRecord | None:
         session = tables.session

@@ -14,11 +14,19 @@ async def test_the_coach_sees_the_session_read_back_before_it_is_posted(crew):
     await crew.group.hears("10 push-ups")
 
 
-async def test_what_is_not_understood_is_shown_at_its_place_and_posted_as_a_note(crew):
+async def test_plain_words_to_the_group_are_posted_as_they_stand(crew):
     await crew.coach.says("AMRAP 12\n10 push-ups\n200 m run\nBreathe, everybody!")
-    await crew.coach.hears("line 4: “Breathe, everybody!”")
+    await crew.coach.hears("as your words to the group:\n• “Breathe, everybody!”")
     await crew.coach.presses("Post now")
     await crew.group.hears("Breathe, everybody!")
+
+
+async def test_work_that_is_not_understood_is_named_at_its_place_first(crew):
+    await crew.coach.says("AMRAP 12\n10 push-ups\n10 flurble hops\n200 m run")
+    draft = await crew.coach.hears("in nobody's version yet")
+    assert "line 3: “10 flurble hops”" in draft.text
+    await crew.coach.presses("Post without them")
+    await crew.group.hears("10 flurble hops")
 
 
 async def test_pasting_again_changes_the_draft(crew):

@@ -6,6 +6,7 @@ import pytest
 
 from tests.acceptance.people import (
     HEALTHY_AND_ACTIVE,
+    SCREENING,
     answers_screening,
     answers_what_is_asked,
     consents,
@@ -132,3 +133,119 @@ async def test_the_screening_comes_again_after_a_year(crew):
     await crew.gets()
     await ilse.presses("My version")
     await ilse.hears("18 or older")
+
+
+async def test_yes_and_no_can_be_typed(crew):
+    bo = await crew.room.person("Bo")
+    await bo.joins(crew.group)
+    await bo.opens(await start_link(crew.group))
+    await bo.hears("May I keep these notes?")
+    await bo.says("what is this?")
+    await bo.hears("May I keep these notes?")
+    await bo.says("sure")
+    for question, answer in zip(SCREENING, ("yes im 30", "no", "nope", "yes"), strict=True):
+        await bo.hears(question)
+        await bo.says(answer)
+    await bo.hears("good to go")
+
+
+async def test_a_doubt_is_answered_with_the_advice_to_say_yes(crew):
+    bo = await crew.room.person("Bo")
+    await bo.joins(crew.group)
+    await bo.opens(await start_link(crew.group))
+    await consents(bo)
+    await answers_screening(bo, ("Yes",))
+    await bo.hears("lately had any of these")
+    await bo.says("my ankles are swollen sometimes, does that count")
+    await bo.hears("If you're in doubt, tap Yes")
+
+
+async def test_an_interrupted_screening_goes_on_where_it_was(crew):
+    await crew.gets()
+    bo = await crew.room.person("Bo")
+    await bo.joins(crew.group)
+    await bo.opens(await start_link(crew.group))
+    await consents(bo)
+    await answers_screening(bo, ("Yes", "No"))
+    await bo.hears("Has a doctor ever")
+    await bo.presses("My version")
+    await bo.hears("Has a doctor ever")
+
+
+async def test_a_stop_sign_told_at_any_time_comes_first(crew):
+    ilse = await crew.has("Ilse")
+    await crew.gets()
+    await ilse.says("my chest hurts and I feel dizzy")
+    await ilse.hears("Stop now and sit down")
+    await ilse.says("/today")
+    await ilse.hears("no session for you yet")
+
+
+async def test_what_nobody_here_knows_is_never_brushed_aside(crew):
+    ilse = await crew.has("Ilse")
+    await crew.gets()
+    await ilse.presses("My version")
+    await ilse.hears("What do you have")
+    await ilse.presses("Nothing, just me")
+    await ilse.hears("Which is meant for you")
+    await ilse.says("lighter please")
+    await ilse.hears("anything your body needs to spare")
+    await ilse.says("zorbitis of the flank")
+    await ilse.hears("ask them before you train")
+    await ilse.presses("Go gentle with me")
+    await ilse.hears("What do you weigh")
+    await ilse.says("skip")
+
+
+async def test_equipment_in_pounds_is_answered_in_pounds(crew):
+    ilse = await crew.has("Ilse")
+    await crew.gets()
+    await ilse.presses("My version")
+    await ilse.hears("What do you have")
+    await ilse.says("two 20 lb dumbbells")
+    await ilse.hears("20 lb")
+
+
+async def test_a_version_that_needs_the_coach_waits_for_their_ok(crew):
+    lene = await crew.has("Lene")
+    await crew.gets()
+    await lene.presses("My version")
+    await lene.hears("What do you have")
+    await lene.presses("Nothing, just me")
+    await lene.hears("Which is meant for you")
+    await lene.presses("The second")
+    await lene.hears("anything your body needs to spare")
+    await lene.says("pregnant")
+    await lene.hears("What do you weigh")
+    await lene.presses("Skip")
+    while "your coach looks at your version first" not in (message := await lene.hears("")).text:
+        if message.all_buttons:
+            await lene.presses(message.all_buttons[-1].label, on=message)
+    look = await crew.coach.hears("Lene told me something")
+    assert "pregnan" not in look.text
+    await crew.coach.presses("OK, send it to them")
+    await lene.hears("Your version")
+
+
+async def test_me_shows_and_changes_what_is_known(crew):
+    ilse = await crew.has("Ilse")
+    await crew.gets()
+    await answers_what_is_asked(ilse)
+    await ilse.says("/me")
+    await ilse.hears("Only you see this")
+    await ilse.presses("Equipment")
+    await ilse.hears("What do you have to train with?")
+    await ilse.says("a 16 kg kettlebell")
+    await ilse.hears("16 kg")
+    await ilse.says("/me")
+    await ilse.hears("Only you see this")
+    await ilse.presses("To spare")
+    await ilse.hears("anything your body needs to spare")
+    await ilse.presses("No, all fine")
+    await ilse.hears("Send /today")
+    await ilse.says("/me")
+    await ilse.hears("Only you see this")
+    await ilse.presses("Weight")
+    await ilse.hears("What do you weigh")
+    await ilse.presses("Skip")
+    await ilse.hears("Send /today")

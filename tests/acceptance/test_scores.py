@@ -2,7 +2,7 @@
 
 import pytest_asyncio
 
-from tests.acceptance.people import answers_what_is_asked
+from tests.acceptance.people import answers_screening, answers_what_is_asked, consents, start_link
 
 
 @pytest_asyncio.fixture
@@ -22,6 +22,8 @@ async def test_effort_and_soreness_are_asked_once(crew, ilse):
     await ilse.presses("Sore muscles")
     await ilse.hears("normal answer to new work")
     await ilse.says("8+1")
+    await ilse.hears("Shall it be 8 rounds + 1 instead?")
+    await ilse.presses("Yes, change it")
     await ilse.hears("Put right")
     await ilse.hears_nothing()
 
@@ -34,7 +36,7 @@ async def test_pain_is_spared_from_now_on(crew, ilse):
     await ilse.presses("Something hurts")
     await ilse.hears("Where does it hurt?")
     await ilse.says("left wrist")
-    await ilse.hears("I'll spare")
+    await ilse.hears("I'll keep in mind")
     await ilse.says("/me")
     await ilse.hears("wrist")
 
@@ -86,8 +88,28 @@ async def test_somebody_who_never_taps_replies_with_a_score_in_the_group(crew):
     await crew.gets()
     post = await crew.group.last_message
     await tam.says("6+10", in_=crew.group, reply_to=post)
-    await crew.group.hears("Noted: 6 rounds + 10")
-    await crew.group.hears("Tam")
+    await crew.group.hears("Noted: 6 rounds + 10, scaled")
+    await tam.presses("It was as written")
+    await crew.group.hears("Put right: 6 rounds + 10, as written")
+
+
+async def test_of_two_sessions_a_day_the_one_that_the_score_fits_is_meant(crew, ilse):
+    await crew.gets("For time, cap 10 min\n50 push-ups\n400 m run")
+    await ilse.says("5+3")
+    await ilse.hears("Noted: 5 rounds + 3")
+
+
+async def test_a_score_on_light_duty_shows_nothing_in_the_group(crew):
+    bo = await crew.room.person("Bo")
+    await bo.joins(crew.group)
+    await bo.opens(await start_link(crew.group))
+    await consents(bo)
+    await answers_screening(bo, ("Yes", "No", "Yes", "Yes"))
+    await crew.gets()
+    await answers_what_is_asked(bo)
+    await bo.says("5+3")
+    await bo.hears("No rank today")
+    await crew.group.hears_nothing()
 
 
 async def test_a_late_score_counts_for_its_own_session(crew, ilse):

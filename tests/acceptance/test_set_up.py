@@ -14,3 +14,34 @@ async def test_a_city_can_be_typed_for_the_clock(bellwether, room):
     await coach.hears("Which clock")
     await coach.says("lisbon")
     await coach.hears("Lisbon (Europe) it is")
+
+
+async def test_everything_can_be_typed_and_odd_words_only_repeat_the_question(bellwether, room):
+    coach = await room.person("Marit")
+    group = await room.group("Dune runners", admins=[coach])
+    await coach.adds_bot(group)
+    await group.hears("Hello Dune runners")
+    await coach.presses("Start with me")
+    await coach.hears("Which clock")
+    await coach.says("hello?")
+    await coach.hears("try your country")
+    await coach.says("Norway")
+    await coach.hears("Oslo (Europe) it is")
+    await coach.says("what?")
+    await coach.hears("kg or lb?")
+    await coach.says("pounds please")
+    await coach.hears("loads in lb")
+    assert "35/25 lb" in (await coach.last_message).text
+
+
+async def test_an_interrupted_set_up_goes_on_where_it_was(bellwether, room):
+    coach = await room.person("Marit")
+    group = await room.group("Dune runners", admins=[coach])
+    await coach.adds_bot(group)
+    await group.hears("Hello Dune runners")
+    await coach.presses("Start with me")
+    await coach.hears("Which clock")
+    await coach.presses("Berlin")
+    await coach.hears("kg or lb?")
+    await coach.presses("Start with me")
+    await coach.hears("kg or lb?")

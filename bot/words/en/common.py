@@ -43,10 +43,12 @@ def help_(said: Help) -> Worded:
         "/today shows your version of the newest session",
         "your score, in your own words: <code>7+12</code>, <code>8:43</code>, <code>7 rounds and 12</code>",
         "/board shows the scoreboard",
+        "/classes shows the live classes; write <i>remind me 2 hours before</i> or <i>quiet hours 22 to 7</i>",
         "/me shows what I know about you, and lets you change it",
     ]
     if said.coach:
         lines.insert(0, "paste a session, as you'd write it on a board, and I'll read it back to you")
+        lines.insert(1, "set up a class by writing <code>class Tuesdays 18:30, 45 min</code> and its link")
     return Worded("Here's what you can send me:\n\n" + bullets(lines) + "\n\n" + NOBODY_WATCHES)
 
 

@@ -38,7 +38,10 @@ def ask_zone(said: AskZone) -> Worded:
     elif said.guesses:
         text = fill("Which one do you mean by “{typed}”?", typed=said.unread)
     else:
-        text = fill("I don't know “{typed}”. Try a big city near you, like Lisbon.", typed=said.unread)
+        text = fill(
+            "I need this to post and remind at the right hour. I don't know “{typed}”: try your country, or its capital.",
+            typed=said.unread,
+        )
     return Worded(text, rows)
 
 
@@ -62,10 +65,11 @@ def coach_ready(said: CoachReady) -> Worded:
     text = fill(
         "All set: <b>{title}</b>, {zone}, loads in {units}.\n\n"
         "Send me today's session right here, the way you'd write it on a board. For example:\n\n"
-        "<code>AMRAP 12\n10 push-ups\n12 goblet squats @ 16/12 kg\n200 m run</code>\n\n"
+        "<code>AMRAP 12\n10 push-ups\n12 goblet squats @ {loads}\n200 m run</code>\n\n"
         "I'll read it back and show you how it lands on your people before anything is posted.",
         title=said.title,
         zone=city(said.zone),
         units=said.units,
+        loads="35/25 lb" if said.units is MassUnit.LB else "16/12 kg",
     )
     return Worded(text)

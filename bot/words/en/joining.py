@@ -4,7 +4,14 @@ from bot.words.text import fill
 from bot.words.wording import Button, Row, Worded, wording
 from core.athletes.values import Branch, ScreeningQuestion
 from core.desk.commands import AnswerScreening, DeclineConsent, GiveConsent, SayCleared
-from core.desk.says.joining import AskConsent, AskScreening, ConsentDeclined, NotCleared, ScreeningDone
+from core.desk.says.joining import (
+    AskConsent,
+    AskScreening,
+    ConsentDeclined,
+    NotCleared,
+    ScreeningDone,
+    StopNow,
+)
 
 STOP_SIGNS = (
     "Stop at once with chest pain or pressure, unusual breathlessness, feeling faint or confused, or cold, "
@@ -56,7 +63,8 @@ QUESTIONS = {
 
 @wording("en", AskScreening)
 def ask_screening(said: AskScreening) -> Worded:
-    return Worded(QUESTIONS[said.question], (yes_or_no(said),))
+    doubt = "If you're in doubt, tap Yes: better once too often.\n\n" if said.again else ""
+    return Worded(doubt + QUESTIONS[said.question], (yes_or_no(said),))
 
 
 def yes_or_no(said: AskScreening) -> Row:
@@ -110,6 +118,16 @@ def not_cleared(said: NotCleared) -> Worded:
         "Have you been cleared since?",
         cleared(said.group),
     )
+
+
+@wording("en", StopNow)
+def stop_now(said: StopNow) -> Worded:
+    text = (
+        "<b>Stop now and sit down. If it is strong, or doesn't pass at once, call your local emergency number.</b> "
+        "Nobody watches this chat, so please don't wait for an answer here; if somebody is near, tell them.\n\n"
+        "Have a doctor look at it before you train again. Until then I won't give you a session."
+    )
+    return Worded(text, cleared(said.group) if said.group else ())
 
 
 def cleared(group: int) -> tuple[Row, ...]:

@@ -4,10 +4,12 @@ from decimal import Decimal
 
 from bot.words.text import escape, fill, listed
 from bot.words.wording import Button, Row, Worded, wording
-from core.athletes.values import Equipment
+from core.athletes.values import Complaint, Equipment
+from core.desk.class_commands import AboutReminders
 from core.desk.commands import (
     ChangeAnswer,
     ChoosePair,
+    GoGentle,
     NoLimits,
     OwnNothing,
     SkipBodyMass,
@@ -15,6 +17,7 @@ from core.desk.commands import (
 )
 from core.desk.reference import catalogue, limit
 from core.desk.says.versions import AnswerKept, AskAbout, Me, Understood
+from core.desk.version_commands import FurnishSet
 from core.measures import MassUnit, in_words
 from core.scaling.values import Ask, Question
 
@@ -26,6 +29,8 @@ GUESSES = ((0, "None yet"), (3, "About 3"), (8, "About 8"), (15, "About 15"), (2
 def ask_about(said: AskAbout) -> Worded:
     text = question_text(said)
     before = said.understood and understood(said.understood)
+    if said.again and said.question.ask is Ask.LIMITS:
+        before = f"{before} I only know the commoner things. If it is something a doctor or midwife should have a say in, ask them before you train with it; I can go gentle with you until then."
     return Worded(f"{before}\n\n{text}" if before else text, answers(said))
 
 
@@ -42,7 +47,10 @@ def question_text(said: AskAbout) -> str:
             f"What do you weigh, in {said.units}? Just the number, like <i>{mass}</i>. It helps me judge "
             "push-ups and the like. Nobody else sees it, and you may skip it."
         ),
-        Ask.PAIR: "Your coach often writes two loads, like 16/12. Which one is meant for you?",
+        Ask.PAIR: (
+            "Your coach often writes two loads, like 16/12: a heavier and a lighter one. Which is meant for you? "
+            "You'll still get what fits you."
+        ),
         Ask.ABILITY: ability_text(said.question, said.units),
     }
     return texts[said.question.ask]
@@ -59,7 +67,9 @@ def ability_text(question: Question, units: MassUnit) -> str:
 
 
 def plural(question: Question) -> str:
-    return f"{question.movement}s" if question.movement else "repetitions"
+    """`push-ups`, `floor presses`."""
+    name = question.movement or "repetition"
+    return f"{name}es" if name.endswith(("s", "x", "ch", "sh")) else f"{name}s"
 
 
 def answers(said: AskAbout) -> tuple[Row, ...]:
@@ -68,7 +78,9 @@ def answers(said: AskAbout) -> tuple[Row, ...]:
         case Ask.EQUIPMENT:
             return ((Button("Nothing, just me", OwnNothing(session=session)),),)
         case Ask.LIMITS:
-            return ((Button("No, all fine", NoLimits(session=session)),),)
+            fine = Button("No, all fine", NoLimits(session=session))
+            gentle = Button("Go gentle with me", GoGentle(session=session))
+            return ((fine,), (gentle,)) if said.again else ((fine,),)
         case Ask.BODY_MASS:
             return ((Button("Skip", SkipBodyMass(session=session)),),)
         case Ask.PAIR:
@@ -98,7 +110,7 @@ def understood(said: Understood) -> str:
         parts.append(fill("I've noted: {things}.", things=things(said.equipment, said.units)))
     if said.limits is not None:
         parts.append(
-            fill("I'll spare: {limits}.", limits=limit_names(said.limits)) if said.limits else "Good."
+            fill("I'll keep in mind: {limits}.", limits=limit_names(said.limits)) if said.limits else "Good."
         )
     if said.unread:
         parts.append(fill("I didn't get “{words}”.", words=", ".join(said.unread)))
@@ -143,6 +155,10 @@ def me(said: Me) -> Worded:
     if said.groups:
         lines.append(fill("Groups: {groups}", groups=listed(said.groups)))
     lines.append(f"Equipment: {escape(known_things(said))}")
+    lines += [
+        fill("{place}: {things}", place=SETS[one.name], things=things(one.equipment, said.units))
+        for one in said.sets
+    ]
     lines.append(f"To spare: {escape(known_spared(said))}")
     lines.append(f"Weight: {escape(known_mass(said.body_mass_kg, said.units))}")
     change = (
@@ -150,7 +166,9 @@ def me(said: Me) -> Worded:
         Button("To spare", ChangeAnswer(ask=Ask.LIMITS)),
         Button("Weight", ChangeAnswer(ask=Ask.BODY_MASS)),
     )
-    return Worded("\n".join(lines) + "\n\nTap what you want to change.", (change,))
+    places = (Button("In a gym", FurnishSet(place="gym")), Button("On a trip", FurnishSet(place="trip")))
+    reminders = (Button("Reminders and clock", AboutReminders()),)
+    return Worded("\n".join(lines) + "\n\nTap what you want to change.", (change, places, reminders))
 
 
 def known_things(said: Me) -> str:
@@ -160,7 +178,20 @@ def known_things(said: Me) -> str:
 def known_spared(said: Me) -> str:
     if said.limits is None:
         return "not asked yet"
-    return limit_names(said.limits) or "nothing"
+    told = {one.limit: one for one in said.complaints}
+    return listed([spared(one, told.get(one)) for one in said.limits]) or "nothing"
+
+
+def spared(limit_id: str, told: Complaint | None) -> str:
+    """`sore wrist (left, asked again on 10 March)`."""
+    name = limit(limit_id).label
+    if told is None:
+        return name
+    side = f"{told.side}, " if told.side else ""
+    return f"{name} ({side}I ask again on {told.review_on:%-d %B})"
+
+
+SETS = {"home": "At home", "gym": "In the gym", "trip": "On a trip"}
 
 
 def known_mass(mass_kg: Decimal | None, units: MassUnit) -> str:

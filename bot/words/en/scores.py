@@ -1,11 +1,20 @@
 """Words for scores and the scoreboard."""
 
 from bot.words.text import escape, fill, listed
-from bot.words.wording import Button, Worded, wording
-from core.desk.commands import ConfirmScore, FixScore, LookAtScore, MarkScore, SeeScores, TakeScoreBack
+from bot.words.wording import Button, Row, Worded, wording
+from core.desk.commands import (
+    ClaimAsWritten,
+    ConfirmScore,
+    FixScore,
+    LookAtScore,
+    MarkScore,
+    SeeScores,
+    TakeScoreBack,
+)
 from core.desk.says.scores import (
     AskScore,
     AskScoreAgain,
+    AskToReplace,
     JudgeScores,
     NoScoresYet,
     NotForScore,
@@ -21,35 +30,47 @@ from core.scores.values import Board, Mark, Place
 
 @wording("en", ScoreNoted)
 def score_noted(said: ScoreNoted) -> Worded:
+    hurt = said.score.pain and not said.for_whom
+    cheer = "" if hurt else standing(said)
+    parts = [spare(said) if hurt else "", noted(said), cheer, unseen(said)]
+    return Worded("\n".join(part for part in parts if part), rows_under(said))
+
+
+def noted(said: ScoreNoted) -> str:
     kind = "scaled" if said.score.scaled else "as written"
-    lines = [fill("Noted: <b>{score}</b>, {kind}.", score=said.text, kind=kind)]
     if said.for_whom:
-        lines[0] = fill(
+        return fill(
             "Noted for {name}: <b>{score}</b>, {kind}.", name=said.for_whom, score=said.text, kind=kind
         )
-    elif said.corrected:
-        lines[0] = fill("Put right: <b>{score}</b>, {kind}.", score=said.text, kind=kind)
-    lines.append(standing(said))
-    if said.score.pain and not said.for_whom:
-        lines.append(
-            fill(
-                "You mentioned your {where}. If it hurts, leave that movement out and let it rest; if it stays, "
-                "have it looked at.",
-                where=said.score.pain,
-            )
-        )
+    verb = "Put right" if said.corrected else "Noted"
+    return fill("{verb}: <b>{score}</b>, {kind}.", verb=verb, score=said.text, kind=kind)
+
+
+def spare(said: ScoreNoted) -> str:
+    return fill("I'm sorry about your {where}: well stopped.", where=said.score.pain)
+
+
+def unseen(said: ScoreNoted) -> str:
+    if not said.unseen or said.for_whom or not said.score.scaled:
+        return ""
+    return "You haven't had a version from me, so I've put it with the scaled ones. Was it all as written? Tap below."
+
+
+def rows_under(said: ScoreNoted) -> tuple[Row, ...]:
     row = (
         Button("Not right", FixScore(score=said.score_id)),
         Button("Take it back", TakeScoreBack(score=said.score_id)),
     )
-    return Worded("\n".join(line for line in lines if line), (row,))
+    if not unseen(said):
+        return (row,)
+    return ((Button("It was as written", ClaimAsWritten(score=said.score_id)),), row)
 
 
 def standing(said: ScoreNoted) -> str:
     if said.for_whom:
         return "" if said.rank is None else fill("Place {rank} of {of}.", rank=said.rank, of=said.of)
     if said.rank is None:
-        return "On light duty there's no rank: feeling good afterwards is the point. Well done."
+        return "No rank today, as you train gently: feeling good afterwards is the point. Well done."
     if said.of == 1:
         return "You're the first on the board. Well done!"
     return fill("That's place {rank} of {of} so far. Well done!", rank=said.rank, of=said.of)
@@ -110,6 +131,14 @@ def ask_score(said: AskScore) -> Worded:
 @wording("en", AskScoreAgain)
 def ask_score_again(_: AskScoreAgain) -> Worded:
     return Worded("What should it be? Write it as you'd say it, like <code>7+12</code> or <code>8:43</code>.")
+
+
+@wording("en", AskToReplace)
+def ask_to_replace(said: AskToReplace) -> Worded:
+    text = fill(
+        "You told me <b>{before}</b>. Shall it be <b>{now}</b> instead?", before=said.before, now=said.now
+    )
+    return Worded(text, ((Button("Yes, change it", ConfirmScore(session=said.session)),),))
 
 
 @wording("en", ScoreTakenBack)

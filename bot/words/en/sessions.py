@@ -2,6 +2,7 @@
 
 from datetime import datetime
 
+from bot.words.en.classes import class_rows, class_times
 from bot.words.text import bullets, escape, fill, listed
 from bot.words.versions import aloud_words
 from bot.words.wording import Button, DoorButton, Row, Worded, wording
@@ -31,8 +32,10 @@ WAYS = (
 
 @wording("en", ReadBack)
 def read_back(said: ReadBack) -> Worded:
+    title = fill("\n<b>{title}</b>", title=said.title) if said.title else ""
     parts = [
-        fill("<b>Here's how I read it, for {group}</b>", group=said.group),
+        fill("<b>Here's how I read it, for {group}</b>", group=said.group) + title,
+        *missing(said.unread),
         escape(said.board),
         *corrections(said),
         *notes(said.unread),
@@ -49,11 +52,21 @@ def corrections(said: ReadBack) -> list[str]:
     return ["\n".join(lines)] if lines else []
 
 
-def notes(unread: tuple[Unread, ...]) -> list[str]:
-    if not unread:
+def missing(unread: tuple[Unread, ...]) -> list[str]:
+    """Work that is in nobody's version is said first."""
+    work = [one for one in unread if one.is_work]
+    if not work:
         return []
-    lines = bullets([not_read(one) for one in unread])
-    return [f"<b>I couldn't read this</b>; posted as it is, it shows as your note:\n{lines}"]
+    lines = bullets([not_read(one) for one in work])
+    why = (
+        "because I couldn't read them. Send the session again with other words for them, or post it as it is"
+    )
+    return [f"<b>These lines are in nobody's version yet</b>, {why}:\n{lines}"]
+
+
+def notes(unread: tuple[Unread, ...]) -> list[str]:
+    lines = [fill("“{text}”", text=one.text) for one in unread if not one.is_work]
+    return ["Posted with it as your words to the group:\n" + bullets(lines)] if lines else []
 
 
 def not_read(one: Unread) -> str:
@@ -65,8 +78,8 @@ def landing(said: ReadBack) -> str:
     parts = []
     if any(people(line) for line in said.view.lines):
         parts.append("<b>How it lands on your people</b>\n" + bullets(view_lines(said.view)))
-    else:
-        parts.append("Nobody has told me about their equipment yet, so I can't say how it lands.")
+    elif not said.waiting:
+        parts.append("Nobody has joined me yet, so I can't say how it lands.")
     if said.view.withheld:
         names = listed([one.athlete for one in said.view.withheld])
         parts.append(fill("No version today: {names}.", names=names))
@@ -98,9 +111,10 @@ def ways(line: GroupLine) -> str:
 def decisions(said: ReadBack) -> tuple[Row, ...]:
     minute = int(said.post_at.timestamp()) // 60
     later = PostLater(session=said.session_id, revision=said.revision, minute=minute)
+    now = "Post without them" if any(one.is_work for one in said.unread) else "Post now"
     rows: list[Row] = [
         (
-            Button("Post now", PostSession(session=said.session_id, revision=said.revision)),
+            Button(now, PostSession(session=said.session_id, revision=said.revision)),
             Button(f"Post {clock(said.post_at)}", later),
         ),
         (Button("Discard", DiscardSession(session=said.session_id, revision=said.revision)),),
@@ -154,8 +168,8 @@ def was_discarded(_: WasDiscarded) -> Worded:
 @wording("en", NoCoachHere)
 def no_coach_here(_: NoCoachHere) -> Worded:
     return Worded(
-        "That looks like a session. Only a coach can post one to a group. If you coach a group, add me there as "
-        "one of its admins and open my link in it. If it was a score, write it like <code>7+12</code>."
+        "That looks like a session. Only a coach can post one to a group. If you coach a group, be one of "
+        "its admins and tap “Start with me” under my greeting there. If it was a score, write it like <code>7+12</code>."
     )
 
 
@@ -165,5 +179,6 @@ def group_post(said: GroupPost) -> Worded:
     parts = [fill("<b>{title}</b>", title=title), escape(said.board)]
     if said.notes:
         parts.append(bullets([escape(note) for note in said.notes]))
+    parts += class_times(said.classes)
     parts.append("Tap for your own version. Done? Send me your score in private, or as a reply to this.")
-    return Worded("\n\n".join(parts), ((DoorButton("My version", f"v{said.session_id}"),),))
+    return Worded("\n\n".join(parts), ((DoorButton("My version", f"v{said.session_id}"),), *class_rows(said.classes)))

@@ -1,14 +1,36 @@
 """Words for the personal version."""
 
+from collections.abc import Sequence
+from itertools import zip_longest
+
 from bot.words.en.questions import understood
-from bot.words.text import bullets, escape, fill
-from bot.words.versions import block_heading, caution_words, line_words, need_words, withheld_words
-from bot.words.wording import Button, Worded, wording
-from core.desk.commands import ShowHow
+from bot.words.en.today import different_words
+from bot.words.text import bullets, escape, fill, listed
+from bot.words.versions import (
+    block_heading,
+    caution_words,
+    line_words,
+    need_words,
+    what_words,
+    withheld_words,
+)
+from bot.words.wording import Button, Row, Worded, wording
+from core.desk.commands import ReleaseVersion, ShowHow
 from core.desk.reference import catalogue
-from core.desk.says.versions import CoachNeeded, HowTo, NothingPosted, NoVersion, ShowVersion
-from core.measures import MassUnit
-from core.scaling.values import Version, VersionBlock
+from core.desk.says.versions import (
+    CoachNeeded,
+    HeldForCoach,
+    HowTo,
+    LastTime,
+    LookAtVersion,
+    NothingPosted,
+    NoVersion,
+    ShowVersion,
+    VersionReleased,
+)
+from core.desk.version_commands import AsUsual, ChangeLines, TodayDiffers
+from core.measures import AmountUnit, MassUnit, in_words
+from core.scaling.values import Version, VersionBlock, VersionLine
 
 HEADS = {True: "Your version: as written", False: "Your version"}
 
@@ -17,18 +39,76 @@ HEADS = {True: "Your version: as written", False: "Your version"}
 def show_version(said: ShowVersion) -> Worded:
     version = said.version
     parts = [understood(said.understood)] if said.understood else []
+    parts += [changed(said)] if said.changed else []
     title = said.session.title
     parts.append(f"<b>{HEADS[version.as_written]}</b>" + (fill(" · {title}", title=title) if title else ""))
-    parts += [block(one, said.units) for one in version.blocks]
+    parts += [today(said)] if said.different else []
+    parts += blocks(said)
     parts += [bullets([escape(note) for note in said.notes])] if said.notes else []
     parts += cautions(version)
     parts.append(ending(version))
-    return Worded("\n\n".join(part for part in parts if part), ((how(said.version_id),),))
+    return Worded("\n\n".join(part for part in parts if part), buttons(said.version_id))
 
 
-def block(one: VersionBlock, units: MassUnit) -> str:
-    lines = [escape(words) for line in one.every_line for words in [line_words(line, units)]]
-    return f"{escape(block_heading(one))}\n{bullets(lines)}"
+def changed(said: ShowVersion) -> str:
+    """What the athlete changed just now, so that it is seen first."""
+    assert said.changed is not None, "the caller looked"
+    if said.changed.place is None or said.changed.cause in {"pain", "lacking", "undone"}:
+        return "Here's your new version."
+    _, line = said.version.spots[said.changed.place - 1]
+    return fill("Changed: <i>{line}</i>", line=what_words(line, said.units))
+
+
+def today(said: ShowVersion) -> str:
+    return fill("Today: {what}.", what=listed([different_words(one) for one in said.different]))
+
+
+def blocks(said: ShowVersion) -> list[str]:
+    """Every block, each line with what was done of it last time."""
+    last = {one.place: last_words(one, said) for one in said.last}
+    shown, place = [], 1
+    for one in said.version.blocks:
+        shown.append(block(one, said.units, [last.get(place + n, "") for n in range(len(one.every_line))]))
+        place += len(one.every_line)
+    return shown
+
+
+def block(one: VersionBlock, units: MassUnit, last: Sequence[str] = ()) -> str:
+    lines = [line_words(line, units) for line in one.every_line]
+    told = [
+        f"{words}{' ' if before else ''}{before}" for words, before in zip_longest(lines, last, fillvalue="")
+    ]
+    return f"{escape(block_heading(one))}\n{bullets([escape(words) for words in told])}"
+
+
+def last_words(last: LastTime, said: ShowVersion) -> str:
+    """`(Last time, 3 March: 10 kg, 12 at a time, 7 rounds + 12.)`; plain text."""
+    day = f"{last.on:%-d %B}"
+    if last.line is None:
+        load = [] if last.load_kg is None else [in_words(last.load_kg, said.units)]
+        return f"(Last time, {day}: {', '.join([*load, f'{last.reps:g} in a row'])}.)"
+    _, line = said.version.spots[last.place - 1]
+    score = [] if last.score is None else [last.score.in_words(said.units)]
+    return f"(Last time, {day}: {', '.join([*as_done(last.line, line, said.units), *score])}.)"
+
+
+def as_done(before: VersionLine, now: VersionLine, units: MassUnit) -> list[str]:
+    """What was done of a movement: in full where it was another way, else its load and amount."""
+    if (before.variant, before.implement) != (now.variant, now.implement):
+        return [what_words(before, units)]
+    load = [] if before.load_kg is None else [in_words(before.load_kg, units)]
+    amount = [] if before.amount is None else [f"{amount_words(before)} at a time"]
+    return [*load, *amount] or [what_words(before, units)]
+
+
+def amount_words(line: VersionLine) -> str:
+    return f"{line.amount:g}" if line.unit is AmountUnit.REPS else f"{line.amount:g} {line.unit}"
+
+
+def buttons(version_id: int) -> tuple[Row, ...]:
+    change = Button("Change a line", ChangeLines(version=version_id))
+    differs = Button("Today is different", TodayDiffers(version=version_id))
+    return ((how(version_id), change), (differs,))
 
 
 def cautions(version: Version) -> list[str]:
@@ -54,7 +134,35 @@ def how(version_id: int) -> Button:
 
 @wording("en", NoVersion)
 def no_version(said: NoVersion) -> Worded:
-    return Worded(escape(withheld_words(said.withheld)))
+    words = escape(withheld_words(said.withheld))
+    if said.ill_in is None:
+        return Worded(words)
+    return Worded(words, ((Button("I'm well again", AsUsual(session=said.ill_in)),),))
+
+
+@wording("en", HeldForCoach)
+def held_for_coach(_: HeldForCoach) -> Worded:
+    return Worded(
+        "With what you told me, your coach looks at your version first. I've sent it to them, without the reason; "
+        "you'll get it here as soon as they say OK. Do tell them yourself what you want them to know."
+    )
+
+
+@wording("en", LookAtVersion)
+def look_at_version(said: LookAtVersion) -> Worded:
+    blocks = [block(one, said.units) for one in said.version.blocks]
+    text = fill(
+        "<b>{name}</b> told me something that calls for your eyes before this session; talk with them if you can. "
+        "This is the version I'd give them:",
+        name=said.version.athlete,
+    )
+    row = (Button("OK, send it to them", ReleaseVersion(version=said.version_id)),)
+    return Worded("\n\n".join([text, *blocks]), (row,))
+
+
+@wording("en", VersionReleased)
+def version_released(said: VersionReleased) -> Worded:
+    return Worded(fill("Sent to {name}.", name=said.athlete))
 
 
 @wording("en", CoachNeeded)

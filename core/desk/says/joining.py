@@ -15,11 +15,12 @@ class ConsentDeclined(Said):
 
 
 class AskScreening(Said):
-    """The next question; `answers` are those given so far."""
+    """The next question; `answers` are those given so far. `again`: what was typed was no clear yes or no."""
 
     group: int
     question: ScreeningQuestion
     answers: str
+    again: bool = False
 
 
 class ScreeningDone(Said):
@@ -32,3 +33,9 @@ class NotCleared(Said):
 
     group: int
     branch: Branch | None = None
+
+
+class StopNow(Said):
+    """They told of a stop sign. `group`: where they may say later that they were cleared."""
+
+    group: int | None

@@ -7,7 +7,10 @@ from core.scores.values import Board, Mark, Score
 
 
 class ScoreNoted(Said):
-    """What was understood, and where it stands: rank `rank` of `of`, or None where it isn't ranked."""
+    """What was understood, and where it stands: rank `rank` of `of`, or None where it isn't ranked.
+
+    `unseen`: they have no version of the session, so nobody knows how it was done.
+    """
 
     score_id: int
     score: Score
@@ -15,6 +18,7 @@ class ScoreNoted(Said):
     rank: int | None
     of: int
     corrected: bool = False
+    unseen: bool = False
     for_whom: str | None = None
 
 
@@ -59,6 +63,14 @@ class AskScore(Said):
 
     ask: str
     meant: int | None = None
+
+
+class AskToReplace(Said):
+    """A second score came for the same session; which one counts is asked."""
+
+    session: int
+    before: str
+    now: str
 
 
 class ScoreTakenBack(Said):

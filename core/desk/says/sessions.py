@@ -3,6 +3,7 @@
 from datetime import date, datetime
 
 from core.desk.outcome import Said
+from core.desk.says.classes import ClassDate
 from core.notation.values import Corrected
 from core.scaling.values import GroupView
 from core.values import Value
@@ -15,12 +16,18 @@ class Unread(Value):
     text: str
     guess: str | None = None
 
+    @property
+    def is_work(self) -> bool:
+        """Whether it begins like a line to do, with an amount, and so is in nobody's version."""
+        return self.text.lstrip("-*•· ")[:1].isdigit()
+
 
 class ReadBack(Said):
     """The session as understood, and how it lands on the group."""
 
     session_id: int
     revision: int
+    title: str | None
     board: str
     unread: tuple[Unread, ...]
     corrected: tuple[Corrected, ...]
@@ -62,3 +69,4 @@ class GroupPost(Said):
     day: date
     board: str
     notes: tuple[str, ...]
+    classes: tuple[ClassDate, ...] = ()

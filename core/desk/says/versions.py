@@ -1,12 +1,15 @@
 """What is said on the way to a personal version."""
 
+from datetime import date
 from decimal import Decimal
 
-from core.athletes.values import Equipment
+from core.athletes.values import Complaint, Different, Equipment, EquipmentSet
 from core.desk.outcome import Said
 from core.measures import MassUnit
-from core.scaling.values import NeedsCoach, Question, Version, Withheld
+from core.scaling.values import NeedsCoach, Question, Version, VersionLine, Withheld
+from core.scores.values import Score
 from core.sessions.values import Session
+from core.values import Value
 
 
 class Understood(Said):
@@ -28,7 +31,30 @@ class AskAbout(Said):
     again: bool = False
 
 
+class LastTime(Value):
+    """What was done of a movement before: a line with its block's score, or a test of `reps` in a row.
+
+    `place` is the line's in the version that is shown, counted from 1.
+    """
+
+    place: int
+    on: date
+    line: VersionLine | None = None
+    score: Score | None = None
+    reps: float | None = None
+    load_kg: Decimal | None = None
+
+
+class Changed(Value):
+    """What an athlete changed just now: a step of the line at `place`, or their whole day where it is None."""
+
+    place: int | None = None
+    cause: str | None = None
+
+
 class ShowVersion(Said):
+    """`day` is today on the group's clock; `different` is what counts of it."""
+
     version_id: int
     session_id: int
     session: Session
@@ -36,12 +62,35 @@ class ShowVersion(Said):
     units: MassUnit
     notes: tuple[str, ...] = ()
     understood: Understood | None = None
+    changed: Changed | None = None
+    last: tuple[LastTime, ...] = ()
+    different: tuple[Different, ...] = ()
+    day: date | None = None
 
 
 class NoVersion(Said):
-    """No version today, for the athlete's own sake."""
+    """No version today, for the athlete's own sake. `ill_in`: the session, where they said that they're sick."""
 
     withheld: Withheld
+    ill_in: int | None = None
+
+
+class HeldForCoach(Said):
+    """To the athlete: the coach looks at their version first."""
+
+
+class LookAtVersion(Said):
+    """To the coach: a version that waits for their OK."""
+
+    version_id: int
+    version: Version
+    units: MassUnit
+
+
+class VersionReleased(Said):
+    """To the coach: it went out."""
+
+    athlete: str
 
 
 class CoachNeeded(Said):
@@ -71,6 +120,9 @@ class Me(Said):
     body_mass_kg: Decimal | None
     units: MassUnit
     groups: tuple[str, ...]
+    sets: tuple[EquipmentSet, ...] = ()
+    complaints: tuple[Complaint, ...] = ()
+    different: tuple[Different, ...] = ()
 
 
 class AnswerKept(Said):

@@ -7,17 +7,17 @@ from tests.integration.store.builders import NOW
 LATER = NOW + timedelta(days=1)
 
 
-async def test_a_group_is_new_until_its_zone_is_known(store, group):
+async def test_a_group_is_new_until_its_units_are_told(store, group):
     assert (group.state, group.units) == (GroupState.NEW, MassUnit.KG)
     async with store.unit() as unit:
-        assert (await unit.groups.set_up(group.id, units=MassUnit.LB)).state is GroupState.NEW
-        ready = await unit.groups.set_up(group.id, zone="Europe/Vienna")
+        assert (await unit.groups.set_up(group.id, zone="Europe/Vienna")).state is GroupState.NEW
+        ready = await unit.groups.set_up(group.id, units=MassUnit.LB)
     assert (ready.state, ready.zone, ready.units) == (GroupState.READY, "Europe/Vienna", MassUnit.LB)
 
 
 async def test_a_group_that_took_the_bot_back_is_as_it_was(store, group_chat, group):
     async with store.unit() as unit:
-        ready = await unit.groups.set_up(group.id, zone="Europe/Vienna")
+        ready = await unit.groups.set_up(group.id, zone="Europe/Vienna", units=MassUnit.KG)
         await unit.groups.mark_left(group.id)
         assert (await unit.groups.get(group.id)).state is GroupState.LEFT
         assert await unit.groups.open(group_chat.id, ready.title, LATER) == ready

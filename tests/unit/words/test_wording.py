@@ -8,10 +8,33 @@ from bot.words.text import escape, fill, listed
 from bot.words.wording import worded_kinds
 from core.desk import errors
 from core.desk.outcome import Said
-from core.desk.says import common, groups, joining, reports, scores, sessions, versions
-from core.errors import Refusal
+from core.desk.says import (
+    adjusting,
+    classes,
+    common,
+    digest,
+    groups,
+    joining,
+    reports,
+    scores,
+    sessions,
+    versions,
+)
+from core.desk.says import today as today_says
 
-MODULES = (common, groups, joining, reports, scores, sessions, versions)
+MODULES = (
+    adjusting,
+    today_says,
+    classes,
+    common,
+    digest,
+    groups,
+    joining,
+    reports,
+    scores,
+    sessions,
+    versions,
+)
 
 
 def said_kinds():
@@ -21,7 +44,7 @@ def said_kinds():
         for value in vars(module).values()
         if isinstance(value, type) and issubclass(value, Said) and value is not Said
     }
-    return found - {versions.Understood}  # a part of others, never said alone
+    return found - {versions.Understood, adjusting.LineSaid}  # parts of others, never said alone
 
 
 def test_every_said_kind_has_english_words():
@@ -33,7 +56,7 @@ def test_every_refusal_has_words():
     refusals = {
         value
         for value in vars(errors).values()
-        if isinstance(value, type) and issubclass(value, Refusal) and value is not Refusal
+        if isinstance(value, type) and issubclass(value, errors.Declined) and value is not errors.Declined
     }
     assert refusals == set(REFUSALS)
 
