@@ -8,6 +8,8 @@ from datetime import date
 import pytest
 from sqlalchemy import event
 
+from core.calendar.slots import slot_of
+from core.calendar.values import Class
 from core.scaling.values import Spot
 from core.sessions.values import Session
 from core.store.records import Outcome, Role, Settled
@@ -39,6 +41,7 @@ async def a_session(unit, person, group):
     )
     await unit.sessions.newest_draft(person.id)
     await unit.sessions.posted_on(group.id, day)
+    await unit.sessions.all_posted_on(group.id, day)
     await unit.sessions.latest_posted(group.id)
     await unit.versions.current(session.id, person.id)
     await unit.scores.counting(session.id, 0)
@@ -68,8 +71,25 @@ async def letters(unit, chat_id):
     await unit.outbox.next_due_at(after=NOW)
 
 
+async def classes(unit, person, group):
+    of = Class(title="Class", zone="Europe/Berlin", start="2026-03-03T18:30", rule="FREQ=WEEKLY;BYDAY=TU")
+    made = await unit.classes.propose(group_id=group.id, author_id=person.id, of=of, now=NOW)
+    await unit.classes.cancel(made.id, of.start, NOW)
+    await unit.classes.live(group.id)
+    await unit.classes.get(made.id)
+    slot = slot_of(of.start)
+    for coming in (True, False):
+        await unit.sign_ups.put(person.id, made.id, slot, NOW, coming=coming)
+    await unit.sign_ups.tell_attended(person.id, made.id, slot, yes=True)
+    await unit.sign_ups.coming(made.id, slot)
+    await unit.sign_ups.coming_from(made.id, slot)
+    await unit.sign_ups.of_person(person.id, slot)
+    await unit.habits.get(person.id)
+
+
 async def dues(unit):
     await unit.dues.add("key", "post", NOW, {})
+    await unit.dues.arm("key", "post", NOW, {})
     for due in await unit.dues.take(NOW, 5):
         await unit.dues.done(due.id, NOW)
     await unit.dues.drop("key")
@@ -92,6 +112,7 @@ async def plans(migrated) -> list[tuple[str, list[str]]]:
             await a_session(unit, person, group)
             await updates(unit)
             await letters(unit, group.chat_id)
+            await classes(unit, person, group)
             await dues(unit)
         event.remove(store.engine.sync_engine, "before_cursor_execute", catch)
         async with store.engine.connect() as connection:

@@ -1,0 +1,70 @@
+"""Words for the coach's evening digest: warm, plain, and shaming nobody."""
+
+from bot.words.text import bullets, escape, fill, listed
+from bot.words.wording import Worded, wording
+from core.desk.says.digest import ClassDigest, Digest, SessionDigest, Trained
+
+
+@wording("en", Digest)
+def digest(said: Digest) -> Worded:
+    head = fill(
+        "<b>Your evening with {group}</b>, {day}",
+        group=said.group,
+        day=f"{said.day:%A} {said.day.day} {said.day:%B}",
+    )
+    parts = [head, *(session(one) for one in said.sessions), *(class_(one) for one in said.classes)]
+    if said.needs:
+        parts.append(
+            fill("They need a word from you about their version: {names}.", names=listed(said.needs))
+        )
+    if said.on_the_way:
+        parts.append(fill("Still on the way in: {names}.", names=listed(said.on_the_way)))
+    if not said.needs and not said.on_the_way:
+        parts.append("No question is waiting for you.")
+    return Worded("\n\n".join(parts))
+
+
+def session(one: SessionDigest) -> str:
+    lines = [fill("<b>{title}</b>", title=one.title or "Today's session")]
+    if one.trained:
+        lines.append(f"Trained: {len(one.trained)}")
+        lines.append(bullets([trained(person) for person in one.trained]))
+    else:
+        lines.append("No scores yet. Some tell theirs the day after.")
+    if one.opened:
+        lines.append(fill("Looked at their version, not reported yet: {names}.", names=listed(one.opened)))
+    if one.unseen:
+        lines.append(f"Haven't opened it: {one.unseen}. That may be rest, or just a quiet day.")
+    return "\n".join(lines + pains(one))
+
+
+def trained(person: Trained) -> str:
+    text = fill("{name}: {scores}", name=person.name, scores="; ".join(person.scores))
+    return f"{text}, scaled" if person.scaled else text
+
+
+def pains(one: SessionDigest) -> list[str]:
+    """By name only for those who share such notes; the others are a count."""
+    shared = [
+        escape(f"{name} mentioned pain: {where}." if where else f"{name} mentioned pain.")
+        for name, where in one.pains
+    ]
+    others = one.pain_count - len(one.pains)
+    if others:
+        people = "One person" if others == 1 else f"{others} people"
+        shared.append(f"{people} mentioned pain and keep the details to themselves. Ask around kindly.")
+    return shared
+
+
+def class_(one: ClassDigest) -> str:
+    lines = [fill("<b>{title}</b>, {when}", title=one.date.title, when=f"{one.date.starts:%H:%M}")]
+    for label, names in (
+        ("There", one.there),
+        ("Couldn't make it", one.missing),
+        ("Haven't said", one.untold),
+    ):
+        if names:
+            lines.append(fill("{label}: {names}", label=label, names=listed(names)))
+    if not (one.there or one.missing or one.untold):
+        lines.append("Nobody had signed up.")
+    return "\n".join(lines)

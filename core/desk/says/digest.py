@@ -1,0 +1,49 @@
+"""What is said to a coach in the evening."""
+
+from datetime import date
+
+from core.desk.outcome import Said
+from core.desk.says.classes import ClassDate
+from core.values import Value
+
+
+class Trained(Value):
+    """Somebody's scores of a session, in words."""
+
+    name: str
+    scores: tuple[str, ...]
+    scaled: bool
+
+
+class SessionDigest(Value):
+    """What became of a session. `opened`: saw their version, told nothing yet. `unseen`: didn't open it.
+
+    `pains`: name and words of those who share such notes; `pain_count`: of everybody.
+    """
+
+    title: str | None
+    trained: tuple[Trained, ...]
+    opened: tuple[str, ...]
+    unseen: int
+    pains: tuple[tuple[str, str], ...]
+    pain_count: int
+
+
+class ClassDigest(Value):
+    """Who of those signed up was there, was not, or hasn't told."""
+
+    date: ClassDate
+    there: tuple[str, ...]
+    missing: tuple[str, ...]
+    untold: tuple[str, ...]
+
+
+class Digest(Said):
+    """The evening digest of a group. `needs`: athletes whose version needs the coach; `on_the_way`: not ready."""
+
+    group: str
+    day: date
+    sessions: tuple[SessionDigest, ...]
+    classes: tuple[ClassDigest, ...]
+    needs: tuple[str, ...]
+    on_the_way: tuple[str, ...]

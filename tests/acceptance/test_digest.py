@@ -1,0 +1,60 @@
+"""The coach's evening: what the day was like, in a few warm words."""
+
+from tests.acceptance.people import answers_what_is_asked
+from tests.acceptance.test_classes import SESSION, berlin, comes, set_up
+
+
+async def test_the_evening_tells_who_trained_who_looked_and_who_was_there(crew):
+    ilse, bo, tam = [await crew.has(name) for name in ("Ilse", "Bo", "Tam")]
+    class_ = await set_up(crew, "class Mondays 18:00, 45 min")
+    await crew.gets(SESSION)
+    for athlete in (ilse, bo):
+        await answers_what_is_asked(athlete)
+    await ilse.says("7+12, my wrist hurts")
+    await ilse.hears("Noted")
+    await comes(ilse, class_)
+    await comes(tam, class_)
+    await crew.room.travels_to(berlin("2026-03-02T18:45"))
+    await ilse.presses("Yes", on=await ilse.hears("Were you there?"))
+    await ilse.hears("Good to hear!")
+    await crew.room.travels_to(berlin("2026-03-02T19:59"))
+    assert "Your evening" not in "".join(one.text for one in await crew.coach.messages)
+    await crew.room.travels_to(berlin("2026-03-02T20:00"))
+    evening = await crew.coach.hears("Your evening with Harbour crew, Monday 2 March")
+    assert "Trained: 1" in evening.text
+    assert "Ilse: 7 rounds + 12" in evening.text
+    assert "Looked at their version, not reported yet: Bo" in evening.text
+    assert "Haven't opened it: 1. That may be rest, or just a quiet day." in evening.text
+    assert "There: Ilse" in evening.text
+    assert "Haven't said: Tam" in evening.text
+    assert "wrist" not in evening.text
+    assert "One person mentioned pain" in evening.text
+
+
+async def test_the_digest_comes_at_the_coachs_own_hour_and_once(crew):
+    await crew.gets(SESSION)
+    await crew.coach.says("digest at 21:15")
+    await crew.coach.hears("Evening digest: 21:15")
+    await crew.room.travels_to(berlin("2026-03-02T21:00"))
+    assert "Your evening" not in "".join(one.text for one in await crew.coach.messages)
+    await crew.room.travels_to(berlin("2026-03-02T21:15"))
+    await crew.coach.hears("No scores yet")
+    await crew.coach.says("digest at 22")
+    await crew.coach.hears("Evening digest: 22:00")
+    await crew.room.travels_to(berlin("2026-03-04T09:00"))
+    await crew.coach.hears_nothing()
+
+
+async def test_days_without_a_session_have_no_digest(crew):
+    await set_up(crew)
+    await crew.room.travels_to(berlin("2026-03-03T23:00"))
+    assert "Your evening" not in "".join(one.text for one in await crew.coach.messages)
+
+
+async def test_a_session_posted_after_that_hour_is_told_about_the_next_evening(crew):
+    await crew.room.travels_to(berlin("2026-03-02T20:30"))
+    await crew.gets(SESSION)
+    await crew.room.travels_to(berlin("2026-03-03T19:59"))
+    assert "Your evening" not in "".join(one.text for one in await crew.coach.messages)
+    await crew.room.travels_to(berlin("2026-03-03T20:00"))
+    await crew.coach.hears("Your evening with Harbour crew, Monday 2 March")
