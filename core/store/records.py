@@ -240,6 +240,22 @@ class ScoreRecord:
 
 
 @dataclass(frozen=True, kw_only=True, slots=True)
+class CoachOrder:
+    """What stands for a movement whenever it is written for this athlete; `session_id` None: in every session.
+
+    The pin's block and line are those where it was decided; only what it asks for counts.
+    """
+
+    id: int
+    group_id: int
+    person_id: int
+    session_id: int | None
+    movement: str
+    pin: Pin
+    made_at: datetime
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
 class Marking:
     """One decision of a coach about a score."""
 

@@ -206,6 +206,23 @@ class ScoreRow(Row, table=True):
     state: str
 
 
+class CoachOrderRow(Row, table=True):
+    """What a coach decided for one athlete: of one session, or (without one) of every session to come."""
+
+    __tablename__ = "coach_order"
+    __table_args__ = (Index(None, "group_id", "person_id"),)
+    id: int | None = _key()
+    group_id: int = _to("training_group.id")
+    person_id: int = _to("person.id")
+    session_id: int | None = _maybe_to("session.id")
+    movement: str
+    schema_number: int
+    body: dict[str, Any] = _json()
+    by_id: int = _to("person.id")
+    made_at: datetime
+    undone_at: datetime | None = None
+
+
 class ScoreMarkRow(Row, table=True):
     """What coaches decided about a score, one row each time."""
 
@@ -384,6 +401,7 @@ session_revision = _table(SessionRevisionRow)
 version = _table(VersionRow)
 adjustment = _table(AdjustmentRow)
 score = _table(ScoreRow)
+coach_order = _table(CoachOrderRow)
 score_mark = _table(ScoreMarkRow)
 report = _table(ReportRow)
 training_class = _table(ClassRow)

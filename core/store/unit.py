@@ -14,6 +14,7 @@ from core.store.dues import Dues
 from core.store.engine import is_memory, open_engine
 from core.store.groups import Groups
 from core.store.inbox import Inbox
+from core.store.orders import CoachOrders
 from core.store.outbox import Outbox
 from core.store.people import Chats, Consents, People
 from core.store.profiles import Profiles
@@ -38,6 +39,7 @@ class Unit:
         self.adjustments = Adjustments(connection)
         self.scores = Scores(connection)
         self.reports = Reports(connection)
+        self.orders = CoachOrders(connection)
         self.classes = Classes(connection)
         self.sign_ups = SignUps(connection)
         self.habits = HabitsOfPeople(connection)

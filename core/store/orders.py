@@ -1,0 +1,81 @@
+"""What coaches decided for single athletes."""
+
+from datetime import datetime
+
+from sqlalchemy import RowMapping, or_, select
+
+from core.scaling.values import Pin
+from core.store import documents, tables
+from core.store.records import CoachOrder
+from core.store.repository import Repository
+
+
+def _order_of(row: RowMapping) -> CoachOrder:
+    return CoachOrder(
+        id=row["id"],
+        group_id=row["group_id"],
+        person_id=row["person_id"],
+        session_id=row["session_id"],
+        movement=row["movement"],
+        pin=documents.read(documents.PIN, row["schema_number"], row["body"]),
+        made_at=row["made_at"],
+    )
+
+
+class CoachOrders(Repository):
+    async def give(
+        self,
+        *,
+        group_id: int,
+        person_id: int,
+        session_id: int | None,
+        movement: str,
+        pin: Pin,
+        by_id: int,
+        now: datetime,
+    ) -> CoachOrder:
+        """Let this stand for the movement; what stood for it in the same place gives way."""
+        table = tables.coach_order
+        await self._change(
+            table,
+            table.c.group_id == group_id,
+            table.c.person_id == person_id,
+            table.c.session_id == session_id if session_id else table.c.session_id.is_(None),
+            table.c.movement == movement,
+            table.c.undone_at.is_(None),
+            undone_at=now,
+        )
+        row = await self._add(
+            table,
+            group_id=group_id,
+            person_id=person_id,
+            session_id=session_id,
+            movement=movement,
+            schema_number=documents.PIN.schema,
+            body=documents.write(pin),
+            by_id=by_id,
+            made_at=now,
+        )
+        return _order_of(row)
+
+    async def standing(
+        self, group_id: int, person_id: int, session_id: int | None = None
+    ) -> list[CoachOrder]:
+        """List what stands: standing orders first, then those of the session, so that the later wins."""
+        table = tables.coach_order
+        rows = await self._all(
+            select(table)
+            .where(table.c.group_id == group_id, table.c.person_id == person_id)
+            .where(or_(table.c.session_id.is_(None), table.c.session_id == session_id))
+            .where(table.c.undone_at.is_(None))
+            .order_by(table.c.session_id.is_not(None), table.c.id)
+        )
+        return [_order_of(row) for row in rows]
+
+    async def get(self, order_id: int) -> CoachOrder | None:
+        row = await self._by_id(tables.coach_order, order_id)
+        return _order_of(row) if row else None
+
+    async def undo(self, order_id: int, now: datetime) -> None:
+        """Raise NotStoredError if there is none."""
+        await self._change_one(tables.coach_order, order_id, undone_at=now)
