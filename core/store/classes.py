@@ -106,6 +106,8 @@ class Classes(Repository):
     async def _found(self, *where: ColumnElement[bool]) -> list[ClassRecord]:
         table = tables.training_class
         rows = await self._all(select(table).where(*where).order_by(table.c.id))
+        if not rows:
+            return []
         decided = await self._decided([row["id"] for row in rows])
         return [_record_of(row, decided[row["id"]]) for row in rows]
 
