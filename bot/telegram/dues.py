@@ -8,13 +8,20 @@ from typing import Any, Final
 from bot.delivery.bells import Bells
 from bot.delivery.clock import Clock
 from bot.telegram.letters import Cause, Writer
+from core.desk.digest import DIGEST, digest_due
 from core.desk.outcome import Outcome
 from core.desk.post_office import Due, Store, Unit
+from core.desk.reminding import ATTENDANCE, REMIND, attendance_due, remind_due
 from core.desk.sessions import post_due
 
 DueCase = Callable[[Unit, datetime, Mapping[str, Any]], Awaitable[Outcome]]
 
-DUE_CASES: Final[Mapping[str, DueCase]] = {"post": post_due}
+DUE_CASES: Final[Mapping[str, DueCase]] = {
+    "post": post_due,
+    REMIND: remind_due,
+    ATTENDANCE: attendance_due,
+    DIGEST: digest_due,
+}
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,5 +1,31 @@
 """English. Importing it registers every wording."""
 
-from bot.words.en import common, groups, joining, questions, reports, scores, sessions, versions
+from bot.words.en import (
+    classes,
+    common,
+    dates,
+    digest,
+    groups,
+    joining,
+    questions,
+    reminders,
+    reports,
+    scores,
+    sessions,
+    versions,
+)
 
-__all__ = ["common", "groups", "joining", "questions", "reports", "scores", "sessions", "versions"]
+__all__ = [
+    "classes",
+    "common",
+    "dates",
+    "digest",
+    "groups",
+    "joining",
+    "questions",
+    "reminders",
+    "reports",
+    "scores",
+    "sessions",
+    "versions",
+]
