@@ -10,6 +10,7 @@ from bot.delivery.clock import Clock
 from bot.telegram.letters import Cause, Writer
 from core.desk.digest import DIGEST, digest_due
 from core.desk.outcome import Outcome
+from core.desk.pain import REVIEW, review_due
 from core.desk.post_office import Due, Store, Unit
 from core.desk.reminding import ATTENDANCE, REMIND, attendance_due, remind_due
 from core.desk.sessions import post_due
@@ -21,6 +22,7 @@ DUE_CASES: Final[Mapping[str, DueCase]] = {
     REMIND: remind_due,
     ATTENDANCE: attendance_due,
     DIGEST: digest_due,
+    REVIEW: review_due,
 }
 
 

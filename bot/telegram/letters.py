@@ -11,7 +11,7 @@ from bot.telegram.split import shorten, split
 from bot.words import en  # noqa: F401 - registers the wordings
 from bot.words.text import escape
 from bot.words.wording import FALLBACK, Button, DoorButton, Row, Worded, word
-from core.desk.outcome import Outcome, Say
+from core.desk.outcome import Outcome, Said, Say
 from core.desk.post_office import ChatKind, NewLetter, Purpose, Unit
 
 # The platform forgets a press within seconds; an answer that late helps nobody.
@@ -61,6 +61,11 @@ class Writer:
         keys = [f"{last_key}.{number}" for number in range(len(parts) - 1)] + [last_key]
         return [draft.send(key, payload) for key, payload in zip(keys, payloads, strict=True)]
 
+    def payload(self, said: Said, language: str) -> dict[str, Any]:
+        """One message with its buttons, shortened to what the platform takes."""
+        worded = word(said, language)
+        return message(shorten(worded.html), self._keyboard(worded))
+
     def _keyboard(self, worded: Worded) -> Keyboard | None:
         return [self._row(row) for row in worded.rows] or None
 
@@ -102,13 +107,17 @@ class _Draft:
         )
 
 
-def press_answered(cause: Cause, now: datetime, chat: int, outcome: Outcome) -> list[NewLetter]:
-    """Stop the pressed button's spinner; where the message is settled, write the choice under it."""
+def press_answered(
+    cause: Cause, now: datetime, chat: int, outcome: Outcome, writer: Writer
+) -> list[NewLetter]:
+    """Stop the pressed button's spinner; what the pressed message says from now on, or its choice under it."""
     press = cause.press
     if press is None:
         return []
     letters = [_tap(cause, press, now, chat, outcome)]
-    if outcome.settles and press.message_id is not None and press.html is not None:
+    if outcome.becomes is not None:
+        letters.append(_become(cause, press, chat, writer.payload(outcome.becomes, cause.language)))
+    elif outcome.settles and press.message_id is not None and press.html is not None:
         letters.append(_settled(cause, press, chat))
     return letters
 
@@ -134,6 +143,18 @@ def _tap(cause: Cause, press: Press, now: datetime, chat: int, outcome: Outcome)
         payload=payload,
         key=f"{cause.key}:tap",
         expires_at=now + TAP_LASTS,
+    )
+
+
+def _become(cause: Cause, press: Press, chat: int, payload: dict[str, Any]) -> NewLetter:
+    """The pressed message in new words; a new message where the platform doesn't tell which was pressed."""
+    known = press.message_id is not None
+    return NewLetter(
+        chat_id=chat,
+        purpose=Purpose.ANSWER,
+        method="edit_message_text" if known else "send_message",
+        payload=payload | ({"message_id": press.message_id} if known else {}),
+        key=f"{cause.key}:becomes",
     )
 
 

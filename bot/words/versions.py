@@ -130,8 +130,20 @@ PLAIN = {
 }
 
 
+ASKED = {
+    "too-hard": "Easier, as it was too hard",
+    "so": "Easier, as you asked",
+    "sore": "Easier, as you're sore today",
+    "too-easy": "Harder, as it was too easy",
+    "bored": "Something else, as you asked",
+    "as-written": "As written, as you asked",
+}
+
+
 def _plainly(line: VersionLine) -> str:
     about = line.reason.about or ""
+    if line.reason.because is Because.ASKED:
+        return ASKED.get(about, "As you asked")
     if line.reason.because is Because.LIMIT:
         return f"Because of “{limit(about).label}”{_so(line)}"
     if line.reason.because is Because.LIGHT_DUTY and about:

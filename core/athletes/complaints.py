@@ -35,4 +35,7 @@ def with_limits(profile: Profile, limits: tuple[str, ...] | None) -> Profile:
 
 
 def of_limit(profile: Profile, limit: str) -> Complaint | None:
+    """What was told of a limit that still stands."""
+    if limit not in (profile.limits or ()):
+        return None
     return next((one for one in profile.complaints if one.limit == limit), None)

@@ -29,7 +29,12 @@ def with_more(owned: Things, more: Things) -> Things:
 
 
 def without(owned: Things, gone: Equipment) -> Things:
-    """What is left. A thing that is gone without a weight is gone in all its weights."""
+    """What is left. A thing that is gone without a weight is gone in all its weights.
+
+    An adjustable or fillable thing goes by itself, told as it is.
+    """
+    if gone in owned and gone.to_kg is not None:
+        return tuple(one for one in owned if one != gone)
     counts, others = _counted(owned)
     if not gone.loads_kg:
         counts = Counter({key: count for key, count in counts.items() if key[0] != gone.implement})

@@ -15,7 +15,7 @@ RECOVERING = "after-illness"
 
 def as_of(profile: Profile, day: date) -> Profile:
     """The profile as it counts on a day: with what is different then. Without anything said, the same."""
-    counts = [one for one in profile.different if counts_on(one, day)]
+    counts = differing(profile, day)
     if not counts:
         return profile
     placed = _placed(profile, counts)
@@ -31,6 +31,11 @@ def as_of(profile: Profile, day: date) -> Profile:
         sore=tuple(dict.fromkeys(one.sore for one in counts if one.sore)),
     )
     return placed.model_copy(update={"today": today, "limits": limits})
+
+
+def differing(profile: Profile, day: date) -> tuple[Different, ...]:
+    """What is different on a day."""
+    return tuple(one for one in profile.different if counts_on(one, day))
 
 
 def counts_on(different: Different, day: date) -> bool:
@@ -64,10 +69,19 @@ def _about(one: Different) -> tuple[bool, bool, bool]:
     return one.sick is not None, one.minutes is not None, one.place is not None
 
 
-def _placed(profile: Profile, counts: list[Different]) -> Profile:
-    """With the equipment and the space of the place, less what isn't there."""
+def place_on(profile: Profile, day: date) -> SetName:
+    """Where they train on a day."""
+    return _place(differing(profile, day))
+
+
+def _place(counts: tuple[Different, ...]) -> SetName:
     said_of_place = next((one.place for one in reversed(counts) if one.place), None)
-    place: SetName = said_of_place or "home"
+    return said_of_place or "home"
+
+
+def _placed(profile: Profile, counts: tuple[Different, ...]) -> Profile:
+    """With the equipment and the space of the place, less what isn't there."""
+    place = _place(counts)
     equipment = at(profile, place)
     for one in counts:
         if one.lacks is not None and equipment is not None:

@@ -97,6 +97,15 @@ class EquipmentSet(Value):
     space: Space = Space()
 
 
+class Furnished(Value):
+    """A change of what is there in a place: all of it before and after. None: nothing was told."""
+
+    person_id: int
+    place: SetName
+    before: tuple[Equipment, ...] | None
+    after: tuple[Equipment, ...]
+
+
 class Severity(StrEnum):
     """How bad pain is, in the athlete's own judgement."""
 

@@ -37,20 +37,22 @@ class DueWish:
     key: str
     kind: str
     at: datetime
-    refs: dict[str, int]
+    refs: dict[str, int | str]
 
 
 @dataclass(frozen=True, slots=True)
 class Outcome:
     """`toast` is the short answer to a press, if there is more to say than silence.
 
-    `settles`: the pressed message has its answer now and loses its buttons.
+    `settles`: the pressed message has its answer now and loses its buttons. `becomes`: what the pressed
+    message says from now on instead.
     """
 
     says: tuple[Say, ...] = ()
     due: tuple[DueWish, ...] = ()
     toast: Said | None = None
     settles: bool = False
+    becomes: Said | None = None
 
     def __add__(self, other: "Outcome") -> "Outcome":
         return Outcome(
@@ -58,4 +60,5 @@ class Outcome:
             self.due + other.due,
             self.toast or other.toast,
             self.settles or other.settles,
+            self.becomes or other.becomes,
         )

@@ -26,6 +26,11 @@ SORE: dict[str, frozenset[Pattern]] = {
 }
 
 
+def sore_place(pattern: Pattern) -> str:
+    """The place that is sore when a movement of this pattern feels it; `all over` where none is named."""
+    return next((place for place, patterns in SORE.items() if pattern in patterns), "all over")
+
+
 class Barrier(NamedTuple):
     """Why not. `about` names the limit, or what the place forbids."""
 

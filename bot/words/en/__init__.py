@@ -1,6 +1,7 @@
 """English. Importing it registers every wording."""
 
 from bot.words.en import (
+    adjusting,
     classes,
     common,
     dates,
@@ -12,10 +13,12 @@ from bot.words.en import (
     reports,
     scores,
     sessions,
+    today,
     versions,
 )
 
 __all__ = [
+    "adjusting",
     "classes",
     "common",
     "dates",
@@ -27,5 +30,6 @@ __all__ = [
     "reports",
     "scores",
     "sessions",
+    "today",
     "versions",
 ]

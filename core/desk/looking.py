@@ -1,0 +1,65 @@
+"""The line that an athlete looked at, in the version that still counts; anything older is a stale press."""
+
+from dataclasses import dataclass
+from typing import Any
+
+from core.athletes.values import Profile
+from core.desk.commands import MyVersion
+from core.desk.errors import StalePress, UnknownThing
+from core.desk.outcome import Outcome
+from core.desk.says.versions import Changed
+from core.desk.showing import profile_today
+from core.desk.versions import my_version
+from core.desk.visit import Visit
+from core.scaling.values import Spot, VersionLine
+from core.store.records import SessionRecord, VersionRecord, VersionState
+
+
+@dataclass(frozen=True, slots=True)
+class Looked:
+    """The line that was looked at, in the version that still counts; `profile` as it is today."""
+
+    record: SessionRecord
+    version: VersionRecord
+    place: int
+    spot: Spot
+    line: VersionLine
+    profile: Profile
+
+    @property
+    def about(self) -> dict[str, Any]:
+        """The fields that everything said about a line has."""
+        return {
+            "version_id": self.version.id,
+            "place": self.place,
+            "line": self.line,
+            "units": self.profile.units,
+        }
+
+
+async def current(visit: Visit, version_id: int) -> tuple[SessionRecord, VersionRecord]:
+    """The visitor's version of that id, if it still counts, and its session."""
+    version = await visit.uow.versions.get(version_id)
+    if version is None or version.person_id != visit.person.id:
+        raise UnknownThing
+    record = await visit.uow.sessions.get(version.session_id)
+    newest = version.state is VersionState.CURRENT
+    if record is None or not newest or record.revision != version.session_revision:
+        raise StalePress
+    await visit.must_consent()
+    return record, version
+
+
+async def look(visit: Visit, version_id: int, place: int) -> Looked:
+    record, version = await current(visit, version_id)
+    spots = version.version.spots
+    if not 1 <= place <= len(spots):
+        raise UnknownThing
+    spot, line = spots[place - 1]
+    return Looked(record, version, place, spot, line, await profile_today(visit, record))
+
+
+async def show_again(visit: Visit, session_id: int, cause: str, place: int | None = None) -> Outcome:
+    """The version made anew, with what changed on top."""
+    changed = Changed(place=place, cause=cause)
+    return await my_version(visit, MyVersion(session=session_id), changed=changed) + Outcome(settles=True)

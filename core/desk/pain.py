@@ -1,0 +1,125 @@
+"""It hurts: where, on which side, how bad. Pain pauses the related movements until the athlete says it's over."""
+
+from collections.abc import Mapping
+from datetime import date, datetime, time
+from typing import Any, Final
+
+from core.athletes.complaints import complained, healed, of_limit
+from core.athletes.limits import limit, limits
+from core.athletes.values import Complaint, Severity
+from core.desk.days import zone_of
+from core.desk.errors import StalePress, UnknownThing
+from core.desk.looking import Looked, look, show_again
+from core.desk.outcome import DueWish, Outcome, Say
+from core.desk.says.adjusting import AskHowBad, AskReview, AskSide, AskWhatHurts, PainNoted, ReviewKept
+from core.desk.showing import today_of
+from core.desk.version_commands import LineHurts, ReviewLimit
+from core.desk.visit import Visit
+from core.movements.lookup import catalogue
+from core.scaling.values import VersionLine
+from core.store.records import Group
+from core.store.unit import Unit
+
+# There is one of each of these.
+WITHOUT_SIDES: Final = frozenset({"neck", "low-back"})
+
+# The kind of due row that asks again.
+REVIEW: Final = "review"
+
+# When a day's question is asked: people are up, and haven't trained yet (estimate).
+ASKED_AT = time(10, 0)
+
+
+async def line_hurts(visit: Visit, command: LineHurts) -> Outcome:
+    """Ask for the first thing that isn't said yet; then spare what hurts, and show what is left."""
+    looked = await look(visit, command.version, command.place)
+    if command.limit is None:
+        return Outcome(becomes=AskWhatHurts(**looked.about, limits=likeliest(looked.line)))
+    if command.limit not in joints():
+        raise UnknownThing
+    if command.side is None and command.limit not in WITHOUT_SIDES:
+        return Outcome(becomes=AskSide(**looked.about, limit=command.limit))
+    if command.severity is None:
+        return Outcome(becomes=AskHowBad(**looked.about, limit=command.limit, side=command.side))
+    return await spare(visit, looked, command, command.severity)
+
+
+async def spare(visit: Visit, looked: Looked, command: LineHurts, severity: Severity) -> Outcome:
+    assert command.limit is not None
+    today = await today_of(visit, looked.record)
+    hurt = complained(await visit.profile(), command.limit, command.side, severity, today)
+    await visit.uow.profiles.save(visit.person.id, hurt, visit.now)
+    told = of_limit(hurt, command.limit)
+    assert told is not None, "it was just told"
+    noted = PainNoted(limit=told.limit, side=told.side, severity=told.severity, review_on=told.review_on)
+    wish = review_wish(visit.person.id, told, await visit.group(looked.record.group_id))
+    again = await show_again(visit, looked.record.id, "pain", looked.place)
+    return visit.told(noted) + again + Outcome(due=(wish,))
+
+
+def review_wish(person_id: int, told: Complaint, group: Group) -> DueWish:
+    """`How is the wrist after a week?`, in the morning of that day on the group's clock."""
+    day = told.review_on
+    return DueWish(
+        key=f"review:{person_id}:{told.limit}:{day.isoformat()}",
+        kind=REVIEW,
+        at=datetime.combine(day, ASKED_AT, zone_of(group)),
+        refs={"person": person_id, "group": group.id, "limit": told.limit, "day": day.toordinal()},
+    )
+
+
+async def review_due(uow: Unit, _: datetime, refs: Mapping[str, Any]) -> Outcome:
+    """The day to ask has come; silent where it was said to be over, or put off, since."""
+    person = await uow.people.get(refs["person"])
+    chat = await uow.chats.private_of(refs["person"])
+    if person is None or chat is None or not await uow.consents.given(person.id):
+        return Outcome()
+    told = of_limit(await uow.profiles.get(person.id, name=person.name), refs["limit"])
+    if told is None or told.review_on != date.fromordinal(refs["day"]):
+        return Outcome()
+    return Outcome((Say(chat.id, AskReview(complaint=told, group=refs["group"])),))
+
+
+async def review_limit(visit: Visit, command: ReviewLimit) -> Outcome:
+    """Only the athlete says that it's over; until then it is asked about again."""
+    await visit.must_consent()
+    profile = await visit.profile()
+    told = of_limit(profile, command.limit)
+    if told is None or told.review_on.toordinal() != command.asked:
+        raise StalePress
+    group = await visit.group(command.group)
+    if command.how == "gone":
+        await visit.uow.profiles.save(visit.person.id, healed(profile, told.limit), visit.now)
+        kept = ReviewKept(limit=told.limit, side=told.side, how=command.how, review_on=None)
+        return visit.told(kept) + Outcome(settles=True)
+    today = visit.now.astimezone(zone_of(group)).date()
+    severity = AFTER[command.how].get(told.severity, told.severity)
+    hurt = complained(profile, told.limit, told.side, severity, today)
+    await visit.uow.profiles.save(visit.person.id, hurt, visit.now)
+    again = of_limit(hurt, told.limit)
+    assert again is not None, "it was just told"
+    kept = ReviewKept(limit=again.limit, side=again.side, how=command.how, review_on=again.review_on)
+    wish = review_wish(visit.person.id, again, group)
+    return visit.told(kept) + Outcome(due=(wish,), settles=True)
+
+
+# What an answer makes of how bad it was.
+AFTER: Final[Mapping[str, Mapping[Severity, Severity]]] = {
+    "better": {Severity.BAD: Severity.CLEAR, Severity.CLEAR: Severity.LITTLE},
+    "same": {},
+    "worse": {Severity.LITTLE: Severity.CLEAR, Severity.CLEAR: Severity.BAD},
+}
+
+
+def joints() -> tuple[str, ...]:
+    return tuple(one.id for one in limits() if one.kind == "joint")
+
+
+def likeliest(line: VersionLine) -> tuple[str, ...]:
+    """All joints, those that this movement loads most before the others."""
+    demands = set(catalogue().variant(f"{line.movement}/{line.variant}")[1].demands)
+
+    def loads(one: str) -> int:
+        return len(demands & set(limit(one).rules_out)) * 2 + len(demands & set(limit(one).lightens))
+
+    return tuple(sorted(joints(), key=lambda one: -loads(one)))

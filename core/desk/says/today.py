@@ -1,0 +1,85 @@
+"""What is said when today is different, and when equipment comes or goes."""
+
+from datetime import date
+
+from core.athletes.values import Different, Equipment, SetName
+from core.desk.outcome import Said
+from core.measures import MassUnit
+
+
+class AskDifferent(Said):
+    """Ask what is different today."""
+
+    version_id: int
+    session_id: int
+    different: bool
+
+
+class AskSick(Said):
+    version_id: int
+
+
+class AskSore(Said):
+    version_id: int
+
+
+class AskMinutes(Said):
+    version_id: int
+
+
+class AskPlace(Said):
+    """Ask where. `known`: the places whose equipment was told."""
+
+    version_id: int
+    known: tuple[SetName, ...]
+    here: SetName
+
+
+class AskSet(Said):
+    """Ask what is there in that place. `unread`: what was typed and not understood."""
+
+    place: SetName
+    session: int | None
+    units: MassUnit
+    unread: tuple[str, ...] = ()
+
+
+class DayNoted(Said):
+    """What is different, until when, and until when else it may last."""
+
+    session_id: int
+    different: Different
+    today: date
+    choices: tuple[date, ...] = ()
+
+
+class AsUsualAgain(Said):
+    """Everything is as usual again; `gently`: after a fever it starts with ten easy minutes."""
+
+    gently: bool
+
+
+class EquipmentChanged(Said):
+    """What was understood of a thing that came or went, and what is there now. `undo`: the change's id."""
+
+    undo: int
+    place: SetName
+    came: tuple[Equipment, ...]
+    went: tuple[Equipment, ...]
+    now: tuple[Equipment, ...]
+    units: MassUnit
+
+
+class ChangeUndone(Said):
+    place: SetName
+    now: tuple[Equipment, ...] | None
+    units: MassUnit
+
+
+class AskWhichThing(Said):
+    """A weight came, and it isn't said of what."""
+
+    place: SetName
+    thing: Equipment
+    implements: tuple[str, ...]
+    units: MassUnit

@@ -1,0 +1,117 @@
+"""A version as it is shown: with what was asked of its lines, what was done last time, what is different today."""
+
+from collections.abc import Iterable, Sequence
+from datetime import date
+
+from core.athletes.today import as_of, differing
+from core.athletes.values import Evidence, Profile
+from core.desk.days import today_in
+from core.desk.reading import notes_of
+from core.desk.says.versions import Changed, LastTime, ShowVersion, Understood
+from core.desk.visit import Visit
+from core.scaling.values import Change, Orders, Pin, Version, VersionLine
+from core.sessions.values import Session
+from core.store.records import CoachOrder, Done, SessionRecord, VersionRecord
+
+# So many scored blocks back is a movement looked for (estimate: about two months of a busy athlete).
+LOOKS_BACK = 40
+
+
+async def today_of(visit: Visit, record: SessionRecord) -> date:
+    return today_in(await visit.group(record.group_id), visit.now)
+
+
+async def profile_today(visit: Visit, record: SessionRecord) -> Profile:
+    """The visitor's profile as it counts today. Never to be stored."""
+    return as_of(await visit.profile(), await today_of(visit, record))
+
+
+async def orders_for(visit: Visit, record: SessionRecord) -> Orders:
+    """What the visitor asked of single lines, and what they did last time of the same ones."""
+    done = await done_before(visit, record)
+    last: dict[str, VersionLine] = {}
+    for one in done:
+        for line in lines_of(one):
+            last.setdefault(line.written, line)
+    own = await visit.uow.adjustments.standing(record.id, visit.person.id)
+    decided = await visit.uow.orders.standing(record.group_id, visit.person.id, record.id)
+    return Orders(pins=own + coach_pins(record.session, decided, own), last=tuple(last.values()))
+
+
+def coach_pins(session: Session, orders: Sequence[CoachOrder], own: Sequence[Pin]) -> tuple[Pin, ...]:
+    """What the coach decided, wherever its movement is written; the athlete's word of the day goes first."""
+    taken = {(pin.block, pin.part, pin.line) for pin in own}
+    newest = {order.movement: order.pin for order in orders}
+    return tuple(
+        newest[line.movement].model_copy(update={"block": number, "part": part, "line": place})
+        for number, block in enumerate(session.blocks, 1)
+        for part, lines in (("buy_in", block.buy_in), ("lines", block.lines), ("cash_out", block.cash_out))
+        for place, line in enumerate(lines, 1)
+        if line.movement in newest and (number, part, place) not in taken
+    )
+
+
+async def done_before(visit: Visit, record: SessionRecord) -> list[Done]:
+    done = await visit.uow.scores.done_by(visit.person.id, LOOKS_BACK)
+    return [one for one in done if one.session_id != record.id]
+
+
+async def showing(
+    visit: Visit,
+    record: SessionRecord,
+    profile: Profile,
+    shown: VersionRecord,
+    understood: Understood | None = None,
+    changed: Changed | None = None,
+) -> ShowVersion:
+    """Everything that stands in the message of a version."""
+    day = await today_of(visit, record)
+    return ShowVersion(
+        version_id=shown.id,
+        session_id=record.id,
+        session=record.session,
+        version=shown.version,
+        units=profile.units,
+        notes=notes_of(record, await visit.group(record.group_id)),
+        understood=understood,
+        changed=changed,
+        last=last_times(shown.version, await done_before(visit, record), profile.evidence, day),
+        different=differing(profile, day),
+        day=day,
+    )
+
+
+def last_times(
+    version: Version, done: Sequence[Done], evidence: Sequence[Evidence], today: date
+) -> tuple[LastTime, ...]:
+    """Where there was one, the last time of each line's movement: done and scored, else a test before today."""
+    found = []
+    for place, (_, line) in enumerate(version.spots, 1):
+        if line.change is not Change.REST:
+            found.append(_last_done(place, line, done) or _last_test(place, line, evidence, today))
+    return tuple(one for one in found if one is not None)
+
+
+def _last_done(place: int, line: VersionLine, done: Iterable[Done]) -> LastTime | None:
+    for one in done:
+        for before in lines_of(one):
+            if before.movement == line.movement and before.change is not Change.REST:
+                return LastTime(place=place, on=one.day, line=before, score=one.score)
+    return None
+
+
+def _last_test(place: int, line: VersionLine, evidence: Sequence[Evidence], today: date) -> LastTime | None:
+    tests = [
+        one
+        for one in evidence
+        if one.kind == "test" and one.movement == line.movement and one.reps and one.on and one.on < today
+    ]
+    newest = max(tests, key=lambda one: one.on or date.min, default=None)
+    if newest is None or newest.on is None:
+        return None
+    return LastTime(place=place, on=newest.on, reps=newest.reps, load_kg=newest.load_kg)
+
+
+def lines_of(done: Done) -> tuple[VersionLine, ...]:
+    """The lines of the block that was scored."""
+    return next((one.every_line for one in done.version.blocks if one.block == done.block + 1), ())

@@ -1,0 +1,140 @@
+"""What an athlete can do with a version: change a line, say how today differs, tell what comes and goes.
+
+`version` is the revision that was looked at; `place` counts all its lines from 1.
+"""
+
+from decimal import Decimal
+from typing import Annotated, Literal
+
+from pydantic import Field
+
+from core.athletes.values import SetName, Severity, Side
+from core.desk.commands import Command
+
+
+class ChangeLines(Command):
+    """I'd like to change a line."""
+
+    version: int
+
+
+class OpenLine(Command):
+    version: int
+    place: int
+
+
+class EaseLine(Command):
+    """Easier, for a cause: `too-hard`, `sore`, `time`, `hurts` or `so`; None asks for it."""
+
+    version: int
+    place: int
+    cause: Literal["too-hard", "sore", "time", "hurts", "so"] | None = None
+
+
+class HardenLine(Command):
+    """Harder, for a cause: `too-easy` or `bored`; None asks for it."""
+
+    version: int
+    place: int
+    cause: Literal["too-easy", "bored"] | None = None
+
+
+class LackThing(Command):
+    """I don't have that: just `today`, or it is `gone`; None asks."""
+
+    version: int
+    place: int
+    how: Literal["today", "gone"] | None = None
+
+
+class LineHurts(Command):
+    """It hurts: what, on which side, how bad; the first that is None is asked. A limit without sides skips it."""
+
+    version: int
+    place: int
+    limit: str | None = None
+    side: Side | None = None
+    severity: Severity | None = None
+
+
+class DoAsWritten(Command):
+    version: int
+    place: int
+
+
+class FreeLine(Command):
+    """Back to what would be chosen for me."""
+
+    version: int
+    place: int
+
+
+class ShowLine(Command):
+    """Show me how this line is done."""
+
+    version: int
+    place: int
+
+
+class ReviewLimit(Command):
+    """How it is now; `asked` is the day of the question, as an ordinal."""
+
+    group: int
+    limit: str
+    asked: int
+    how: Literal["gone", "better", "same", "worse"]
+
+
+class TodayDiffers(Command):
+    version: int
+
+
+class BeSick(Command):
+    version: int
+    how: Literal["fever", "recovering"] | None = None
+
+
+class BeSore(Command):
+    version: int
+    where: str | None = None
+
+
+class BeShort(Command):
+    version: int
+    minutes: Annotated[int, Field(ge=1, le=600)] | None = None
+
+
+class BeElsewhere(Command):
+    version: int
+    place: SetName | None = None
+
+
+class DayLasts(Command):
+    """What is different lasts until that day (an ordinal). `kind`: sick, minutes, place or a sore place."""
+
+    session: int
+    kind: str
+    until: Annotated[int, Field(ge=1, le=3_000_000)]
+
+
+class AsUsual(Command):
+    session: int
+
+
+class FurnishSet(Command):
+    """I'd like to tell what is there in a place."""
+
+    place: SetName
+
+
+class AddThing(Command):
+    """A weight that came, and of what it is."""
+
+    place: SetName
+    implement: str
+    kg: Annotated[Decimal, Field(gt=0, le=500)]
+    each: Annotated[int, Field(ge=1, le=20)]
+
+
+class UndoEquipment(Command):
+    change: int
