@@ -10,6 +10,7 @@ from pydantic import ValidationError
 from telegram.constants import InlineKeyboardButtonLimit
 
 from core.desk import class_commands as k
+from core.desk import coach_commands as o
 from core.desk import commands as c
 from core.desk import version_commands as v
 from core.desk.commands import Command
@@ -84,6 +85,12 @@ CODES: Final[dict[str, type[Command]]] = {
     "ef": v.FurnishSet,
     "ea": v.AddThing,
     "eu": v.UndoEquipment,
+    "oe": o.SeeNeeds,
+    "oa": o.LookAtAthlete,
+    "ol": o.OrderLine,
+    "os": o.MakeStanding,
+    "oo": o.AcceptVersion,
+    "oq": o.AskAthlete,
 }
 _CODE_OF = {kind: code for code, kind in CODES.items()}
 _LIMIT = InlineKeyboardButtonLimit.MAX_CALLBACK_DATA

@@ -24,6 +24,7 @@ from core.desk import (
     habits,
     joining,
     judging,
+    overseeing,
     pain,
     reports,
     scoreboard,
@@ -34,6 +35,7 @@ from core.desk import (
     versions,
 )
 from core.desk import class_commands as k
+from core.desk import coach_commands as o
 from core.desk import commands as c
 from core.desk import version_commands as v
 from core.desk.commands import Command
@@ -120,6 +122,12 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     k.SetOwnZone: habits.set_own_zone,
     k.SetDigest: habits.set_digest,
     k.AskHabit: habits.ask_habit,
+    o.SeeNeeds: overseeing.see_needs,
+    o.LookAtAthlete: overseeing.look_at_athlete,
+    o.OrderLine: overseeing.order_line,
+    o.MakeStanding: overseeing.make_standing,
+    o.AcceptVersion: overseeing.accept_version,
+    o.AskAthlete: overseeing.ask_athlete,
     c.AboutMe: talking.about_me,
     c.AskHelp: talking.ask_help,
     c.SendNoText: talking.send_no_text,

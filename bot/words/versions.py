@@ -3,9 +3,12 @@
 Shared by the private chat and the command line; escaping for a platform is the caller's.
 """
 
+import re
+from decimal import Decimal
+
 from bot.words.text import listed
 from core.desk.reference import catalogue, limit, limits
-from core.measures import AmountUnit, MassUnit, in_words
+from core.measures import AmountUnit, MassUnit, as_marked, from_kg, in_words
 from core.movements.values import Variant
 from core.scaling.values import (
     Because,
@@ -19,6 +22,9 @@ from core.scaling.values import (
     Withheld,
 )
 from core.sessions.values import Format
+
+# Eight, eleven, eighteen and the eighties begin with a vowel.
+AN = re.compile(r"[aeiou]|8|1[18](?!\d)")
 
 KEPT = {
     "movement": "the movement stays the same",
@@ -85,9 +91,9 @@ def _amount(line: VersionLine) -> str:
 def _load(line: VersionLine, units: MassUnit) -> str:
     assert line.load_kg is not None
     thing = catalogue().implement(line.implement or "")
-    load = in_words(line.load_kg, units)
     if thing.improvised:
-        return f"{thing.label} filled to {load}"
+        return f"{thing.label} filled to {in_words(line.load_kg, units)}"
+    load = as_marked(line.load_kg, units)
     return f"two {load} {thing.label}s" if line.count == 2 else f"{load} {thing.label}"  # noqa: PLR2004
 
 
@@ -117,6 +123,10 @@ def _why(line: VersionLine, units: MassUnit) -> str:
             return f"You don't have {_thing(reason, units)}{_so(line)}"
         case Because.UNKNOWN_HEAVY:
             return _unknown(line, units)
+        case Because.UNTESTED:
+            return _untested(line)
+        case Because.LIMIT:
+            return f"{_for_the_sake(reason.about or '')}{_so(line)}"
         case _:
             return _plainly(line)
 
@@ -144,8 +154,6 @@ def _plainly(line: VersionLine) -> str:
     about = line.reason.about or ""
     if line.reason.because is Because.ASKED:
         return ASKED.get(about, "As you asked")
-    if line.reason.because is Because.LIMIT:
-        return f"Because of “{limit(about).label}”{_so(line)}"
     if line.reason.because is Because.LIGHT_DUTY and about:
         return f"Easier on purpose, for the sake of your {_spared(about)}"
     if line.reason.because is Because.SPACE:
@@ -157,6 +165,28 @@ def _spared(about: str) -> str:
     """A limit by its label; a sore place is its own word."""
     labels = {one.id: one.label for one in limits()}
     return labels.get(about, f"sore {about}")
+
+
+# Why a limit changes a line, by its kind; some are better said in words of their own.
+SAKES = {
+    "joint": "To spare your {label}",
+    "wish": "As you said: {label}",
+    "condition": "Kinder with {label}",
+    "state": "Gently for now: {label}",
+}
+OWN_SAKES = {
+    "pregnancy": "Kinder while you're pregnant",
+    "after-birth": "Kinder in the months after birth",
+    "after-illness": "Gently, as you're just over an illness",
+    "surgery": "Gently after your surgery",
+    "heat": "Easier on a hot day",
+}
+
+
+def _for_the_sake(about: str) -> str:
+    """`To spare your sore wrist`, `Kinder while you're pregnant`."""
+    one = limit(about)
+    return OWN_SAKES.get(about) or SAKES[one.kind].format(label=one.label)
 
 
 def _so(line: VersionLine) -> str:
@@ -173,13 +203,15 @@ def _too_light(line: VersionLine) -> str:
 
 
 def _too_heavy(line: VersionLine, units: MassUnit) -> str:
+    written = line.reason.load_kg
     if line.change is Change.AMOUNT:
         return "Fewer, so that every one of them stays clean"
-    if line.reason.load_kg is not None:
-        return (
-            f"{in_words(line.reason.load_kg, units)} would be heavy for so many in a row, so this is lighter"
-        )
-    return "As written would be heavy for so many in a row, so this is a lighter way"
+    if written is None:
+        return "As written would be heavy for so many in a row, so this is a lighter way"
+    heavy = f"{_in_units(written, units)} would be heavy for so many in a row"
+    if line.load_kg is not None and line.load_kg < written:
+        return f"{heavy}, so this is lighter"
+    return f"{heavy}{' like this' if line.load_kg is not None else ''}, so this is an easier way"
 
 
 def _unknown(line: VersionLine, units: MassUnit) -> str:
@@ -187,18 +219,42 @@ def _unknown(line: VersionLine, units: MassUnit) -> str:
         return BUILD_UP
     if line.reason.load_kg is None:
         return "Nothing tells me yet that you're strong enough for it as written, so we start lighter"
-    load = in_words(line.reason.load_kg, units)
+    load = _in_units(line.reason.load_kg, units)
     return f"Nothing tells me yet that {load} is safe for you, so we start lighter"
 
 
+def _untested(line: VersionLine) -> str:
+    what = plural(line.reason.about or "")
+    less = "with fewer" if line.change is Change.AMOUNT else "lighter"
+    return f"I don't know your {what} yet, so we start {less}; tell me how many go in a row and I'll adjust"
+
+
+def plural(name: str) -> str:
+    """`push-ups`, `floor presses`."""
+    return f"{name}es" if name.endswith(("s", "x", "ch", "sh")) else f"{name}s"
+
+
+def _in_units(kg: Decimal, units: MassUnit) -> str:
+    """A load as the coach wrote it, for whoever reckons in pounds to the nearest one: `35 lb`."""
+    if units is MassUnit.KG:
+        return as_marked(kg, units)
+    return f"{round(from_kg(kg, units))} {units}"
+
+
 def _thing(reason: Reason, units: MassUnit) -> str:
-    """`a table`, `a 16 kg dumbbell`."""
-    label = catalogue().implement(reason.about or "").label
-    return f"a {in_words(reason.load_kg, units)} {label}" if reason.load_kg is not None else _article(label)
+    """`a table`, `a 16 kg dumbbell`, `16 kg` where any implement would do."""
+    label = catalogue().implement(reason.about).label if reason.about else ""
+    if reason.load_kg is None:
+        return with_article(label) if label else "a weight for this"
+    load = _in_units(reason.load_kg, units)
+    return with_article(f"{load} {label}") if label else f"{load} for this"
 
 
-def _article(label: str) -> str:
-    return label if label.endswith("s") else f"a {label}"
+def with_article(words: str) -> str:
+    """`a table`, `an 8 kg dumbbell`; things that come in pairs have none."""
+    if words.endswith("s"):
+        return words
+    return f"an {words}" if AN.match(words) else f"a {words}"
 
 
 def caution_words(caution: Caution) -> str:
@@ -245,6 +301,7 @@ ALOUD = {
     Because.SKILL: "{names} haven't done “{written}” yet: show the step before it",
     Because.TOO_HEAVY: "“{written}” is heavy for {names}: lighter is right, full range first",
     Because.TOO_LIGHT: "“{written}” is light for {names}: slow and perfect, or allow more",
+    Because.UNTESTED: "nobody knows yet how {names} do with “{written}”: start light, ask how many go",
     Because.UNKNOWN_HEAVY: "“{written}” is untried for {names}: build up, stop with three left",
 }
 

@@ -33,3 +33,20 @@ def board_of(session: Session, units: MassUnit) -> str:
     """The session in board words. Its title stands above it, and a lone main block needs no heading."""
     text = write_session(session.model_copy(update={"title": None, "date": None}), units)
     return text.removeprefix("Main\n") if len(session.blocks) == 1 else text
+
+
+def what_counts(session: Session) -> tuple[tuple[str, str], ...]:
+    """Each movement of the session once, with what counts as one of it."""
+    written = dict.fromkeys(
+        (line.movement, line.variant)
+        for block in session.blocks
+        if block.scored
+        for line in (*block.buy_in, *block.lines, *block.cash_out)
+    )
+    return tuple((movement, standard_of(movement, variant)) for movement, variant in written)
+
+
+def standard_of(movement_id: str, variant_id: str | None) -> str:
+    movement = catalogue().movement(movement_id)
+    named = next((one for one in movement.variants if one.id == variant_id), movement.variants[0])
+    return named.cue.counts

@@ -4,15 +4,14 @@ from collections.abc import Mapping
 from datetime import UTC, datetime, time, timedelta
 from typing import Any
 
-from core.athletes.today import as_of
-from core.athletes.values import Profile, Screening
 from core.desk.commands import DiscardSession, DraftSession, MoveDraft, PostLater, PostSession
 from core.desk.days import today_in, zone_of
 from core.desk.digest import digests_of
 from core.desk.errors import AlreadyDone, NotTheCoach, StalePress, UnknownThing
 from core.desk.meetings import meetings_on, shown
 from core.desk.outcome import DueWish, Outcome, Say
-from core.desk.reading import board_of, notes_of, unread_lines
+from core.desk.overseeing import try_on_group
+from core.desk.reading import board_of, notes_of, unread_lines, what_counts
 from core.desk.says.sessions import (
     GroupPost,
     NoCoachHere,
@@ -25,8 +24,8 @@ from core.desk.says.sessions import (
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.notation.session import read_session
-from core.scaling.group import group_view
-from core.scaling.questions import next_question
+from core.scaling.group import view_of
+from core.scaling.values import Version
 from core.store.records import Group, Purpose, Role, SessionRecord, SessionState
 from core.store.unit import Unit
 
@@ -70,7 +69,8 @@ async def read_back(visit: Visit, record: SessionRecord, groups: list[Group]) ->
     """The session as understood, with the group view."""
     group = await visit.group(record.group_id)
     read = read_session(record.text, catalogue(), group.units)
-    known, waiting = await roster(visit, record)
+    tried, waiting = await try_on_group(visit, record)
+    made = [one.version for one in tried]
     said = ReadBack(
         session_id=record.id,
         revision=record.revision,
@@ -78,28 +78,14 @@ async def read_back(visit: Visit, record: SessionRecord, groups: list[Group]) ->
         board=board_of(record.session, group.units),
         unread=unread_lines(record.text, read.not_understood),
         corrected=read.corrected,
-        view=group_view(record.session, known, catalogue()),
+        view=view_of(made),
+        needs=tuple(one.athlete for one in made if isinstance(one, Version) and one.needs_coach),
         waiting=waiting,
         group=group.title,
         others=tuple((other.id, other.title) for other in groups if other.id != group.id),
         post_at=next_morning(group, visit.now),
     )
     return visit.told(said, session=record.id)
-
-
-async def roster(visit: Visit, record: SessionRecord) -> tuple[tuple[Profile, ...], tuple[str, ...]]:
-    """Profiles of the athletes who can be scaled for, and the names of those still on their way in."""
-    known: list[Profile] = []
-    waiting: list[str] = []
-    for member in await visit.uow.groups.members(record.group_id, role=Role.ATHLETE):
-        kept = await visit.uow.profiles.get(member.person_id, name=member.person.name)
-        profile = as_of(kept, today_in(await visit.group(record.group_id), visit.now))
-        stopped = profile.screening is Screening.STOP
-        if stopped or (profile.screening and not next_question(profile, record.session, catalogue())):
-            known.append(profile)
-        else:
-            waiting.append(profile.name)
-    return tuple(known), tuple(waiting)
 
 
 async def move_draft(visit: Visit, command: MoveDraft) -> Outcome:
@@ -195,6 +181,7 @@ async def post(uow: Unit, now: datetime, record: SessionRecord) -> Outcome:
         day=day,
         board=board_of(record.session, group.units),
         notes=notes_of(record, group),
+        counts=what_counts(record.session),
         classes=tuple(shown(one) for one in await meetings_on(uow, group.id, day)),
     )
     key = f"post:{record.id}:{record.revision}"

@@ -21,6 +21,7 @@ from core.desk.commands import (
     Tell,
 )
 from core.desk.days import today_in
+from core.desk.drafting import as_draft_order
 from core.desk.entry import CONSENT, SCREENING
 from core.desk.furnishing import SET, as_equipment_change, tell_set
 from core.desk.groups import open_group, tell_units, tell_zone
@@ -28,6 +29,7 @@ from core.desk.habits import tell_habit
 from core.desk.joining import raise_alarm, tell_consent, tell_screening
 from core.desk.judging import enter_for_somebody
 from core.desk.outcome import Outcome
+from core.desk.overseeing import answer_coach
 from core.desk.reports import tell_where
 from core.desk.says.common import Help, NotText
 from core.desk.says.groups import TalkInPrivate
@@ -85,6 +87,7 @@ READINGS = (
     raise_alarm,
     as_session,
     enter_for_somebody,
+    as_draft_order,
     as_class_words,
     as_equipment_change,
     as_reply,
@@ -155,6 +158,7 @@ ANSWERS: Mapping[str, Callable[[Visit, Mapping[str, Any], str], Awaitable[Outcom
     "units": tell_units,
     "score": tell_score_again,
     "pain": tell_where,
+    "coach": answer_coach,
     SET: tell_set,
     "class": tell_class_again,
     "lead": tell_habit,

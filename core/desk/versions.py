@@ -173,7 +173,13 @@ async def tell_coaches(visit: Visit, record: SessionRecord, version: Version) ->
     if not needs:
         return Outcome()
     group = await visit.group(record.group_id)
-    what = CoachNeeded(athlete=version.athlete, needs=needs, units=group.units)
+    what = CoachNeeded(
+        session_id=record.id,
+        person=visit.person.id,
+        athlete=version.athlete,
+        needs=needs,
+        units=group.units,
+    )
     return Outcome(await to_coaches(visit, group.id, what, f"needs:{record.id}:{visit.person.id}"))
 
 

@@ -6,8 +6,10 @@ from bot.words.en.classes import class_rows, class_times
 from bot.words.text import bullets, escape, fill, listed
 from bot.words.versions import aloud_words
 from bot.words.wording import Button, DoorButton, Row, Worded, wording
+from core.desk.coach_commands import SeeNeeds
 from core.desk.commands import DiscardSession, MoveDraft, PostLater, PostSession
 from core.desk.says.sessions import (
+    AskWhen,
     GroupPost,
     NoCoachHere,
     NothingRead,
@@ -80,6 +82,14 @@ def landing(said: ReadBack) -> str:
         parts.append("<b>How it lands on your people</b>\n" + bullets(view_lines(said.view)))
     elif not said.waiting:
         parts.append("Nobody has joined me yet, so I can't say how it lands.")
+    if said.needs:
+        fine = max((people(line) for line in said.view.lines), default=0) - len(said.needs)
+        text = (
+            "{fine} fine, {count} need you: {names}."
+            if len(said.needs) > 1
+            else "{fine} fine, {count} needs you: {names}."
+        )
+        parts.append(fill(text, fine=fine, count=len(said.needs), names=listed(said.needs)))
     if said.view.withheld:
         names = listed([one.athlete for one in said.view.withheld])
         parts.append(fill("No version today: {names}.", names=names))
@@ -119,6 +129,11 @@ def decisions(said: ReadBack) -> tuple[Row, ...]:
         ),
         (Button("Discard", DiscardSession(session=said.session_id, revision=said.revision)),),
     ]
+    if said.needs:
+        rows.insert(
+            0,
+            (Button("Go through who needs you", SeeNeeds(session=said.session_id, revision=said.revision)),),
+        )
     rows += [
         (
             Button(
@@ -155,6 +170,11 @@ def will_post(said: WillPost) -> Worded:
     return Worded(text, (row,))
 
 
+@wording("en", AskWhen)
+def ask_when(_: AskWhen) -> Worded:
+    return Worded("When shall I post it? Write it like <i>post it tomorrow at 7</i>, or tap Post now above.")
+
+
 @wording("en", WasPosted)
 def was_posted(said: WasPosted) -> Worded:
     return Worded(fill("Posted to {group}. Everybody can tap for their own version now.", group=said.group))
@@ -173,12 +193,21 @@ def no_coach_here(_: NoCoachHere) -> Worded:
     )
 
 
+def standards(counts: tuple[tuple[str, str], ...]) -> list[str]:
+    """What counts as a repetition; folded away, since most know it."""
+    lines = [fill("{movement}: {counts}", movement=movement.capitalize(), counts=one) for movement, one in counts]
+    return ["<b>What counts</b>\n<blockquote expandable>" + "\n".join(lines) + "</blockquote>"] if lines else []
+
+
 @wording("en", GroupPost)
 def group_post(said: GroupPost) -> Worded:
     title = said.title or f"{said.day:%A, %-d %B}"
     parts = [fill("<b>{title}</b>", title=title), escape(said.board)]
     if said.notes:
         parts.append(bullets([escape(note) for note in said.notes]))
+    parts += standards(said.counts)
     parts += class_times(said.classes)
     parts.append("Tap for your own version. Done? Send me your score in private, or as a reply to this.")
-    return Worded("\n\n".join(parts), ((DoorButton("My version", f"v{said.session_id}"),), *class_rows(said.classes)))
+    return Worded(
+        "\n\n".join(parts), ((DoorButton("My version", f"v{said.session_id}"),), *class_rows(said.classes))
+    )

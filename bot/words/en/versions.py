@@ -15,6 +15,7 @@ from bot.words.versions import (
     withheld_words,
 )
 from bot.words.wording import Button, Row, Worded, wording
+from core.desk.coach_commands import LookAtAthlete
 from core.desk.commands import ReleaseVersion, ShowHow
 from core.desk.reference import catalogue
 from core.desk.says.versions import (
@@ -168,7 +169,9 @@ def version_released(said: VersionReleased) -> Worded:
 @wording("en", CoachNeeded)
 def coach_needed(said: CoachNeeded) -> Worded:
     lines = [escape(need_words(need, said.units)) for need in said.needs]
-    return Worded(fill("<b>{name}</b> may need you today:\n", name=said.athlete) + bullets(lines))
+    look = Button("Look at their version", LookAtAthlete(session=said.session_id, person=said.person))
+    text = fill("<b>{name}</b> may need you today:\n", name=said.athlete) + bullets(lines)
+    return Worded(text, ((look,),))
 
 
 @wording("en", NothingPosted)

@@ -32,6 +32,7 @@ class ReadBack(Said):
     unread: tuple[Unread, ...]
     corrected: tuple[Corrected, ...]
     view: GroupView
+    needs: tuple[str, ...]
     waiting: tuple[str, ...]
     group: str
     others: tuple[tuple[int, str], ...]
@@ -64,9 +65,16 @@ class NoCoachHere(Said):
 
 
 class GroupPost(Said):
+    """`counts`: each movement, and what counts as one of it."""
+
     session_id: int
     title: str | None
     day: date
     board: str
     notes: tuple[str, ...]
+    counts: tuple[tuple[str, str], ...] = ()
     classes: tuple[ClassDate, ...] = ()
+
+
+class AskWhen(Said):
+    """To the coach: no moment to come was named."""

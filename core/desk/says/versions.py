@@ -96,6 +96,8 @@ class VersionReleased(Said):
 class CoachNeeded(Said):
     """To the coach: lines of an athlete's version that somebody should look at."""
 
+    session_id: int
+    person: int
     athlete: str
     needs: tuple[NeedsCoach, ...]
     units: MassUnit

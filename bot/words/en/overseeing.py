@@ -1,0 +1,127 @@
+"""Words between a coach and single athletes."""
+
+from bot.words.text import bullets, escape, fill, listed
+from bot.words.versions import need_words, what_words
+from bot.words.wording import Button, Row, Worded, wording
+from core.desk.coach_commands import (
+    AcceptVersion,
+    AskAthlete,
+    LookAtAthlete,
+    MakeStanding,
+    OrderLine,
+)
+from core.desk.says.overseeing import (
+    AnswerPassedOn,
+    AthleteAnswers,
+    AthleteAsked,
+    AthleteCard,
+    CoachAsks,
+    LineChoices,
+    MadeStanding,
+    Needing,
+    NothingFurther,
+)
+from core.scaling.values import VersionLine
+
+
+@wording("en", Needing)
+def needing(said: Needing) -> Worded:
+    rows: tuple[Row, ...] = tuple(
+        (Button(name[:50], LookAtAthlete(session=said.session_id, person=person)),)
+        for person, name, _ in said.people
+    )
+    return Worded(
+        "These people need you. Tap one to see what I'd give them, and change it if you like.", rows
+    )
+
+
+@wording("en", AthleteCard)
+def athlete_card(said: AthleteCard) -> Worded:
+    lines = [numbered(place, line, said) for place, (_, line) in enumerate(said.version.spots, 1)]
+    parts = [fill("<b>{name}</b>, as I'd do it:", name=said.version.athlete), "\n".join(lines)]
+    if said.needs:
+        parts.append("Why you:\n" + bullets([escape(need_words(need, said.units)) for need in said.needs]))
+    parts.append("Tap a number to change that line.")
+    places = range(1, len(lines) + 1)
+    numbers = [Button(str(place), order(said, place, "menu")) for place in places]
+    rows = [tuple(numbers[start : start + 5]) for start in range(0, len(numbers), 5)]
+    rows.append(
+        (
+            Button("OK", AcceptVersion(session=said.session_id, person=said.person)),
+            Button("Ask them", AskAthlete(session=said.session_id, person=said.person)),
+        )
+    )
+    return Worded("\n\n".join(parts), tuple(rows))
+
+
+def numbered(place: int, line: VersionLine, said: AthleteCard) -> str:
+    mark = " (your choice)" if place in said.ordered else ""
+    return fill("{place}. {what}{mark}", place=place, what=what_words(line, said.units), mark=mark)
+
+
+def order(said: AthleteCard | LineChoices, place: int, step: str) -> OrderLine:
+    fields = {"session": said.session_id, "person": said.person, "place": place, "step": step}
+    return OrderLine.model_validate(fields)
+
+
+@wording("en", LineChoices)
+def line_choices(said: LineChoices) -> Worded:
+    text = fill("{name}: <b>{what}</b>", name=said.athlete, what=what_words(said.line, said.units))
+    steps = (
+        ("Easier", "easier"),
+        ("Harder", "harder"),
+        ("Something else", "other"),
+        ("As written", "written"),
+    )
+    buttons = [Button(label, order(said, said.place, step)) for label, step in steps]
+    rows: list[Row] = [tuple(buttons[:2]), tuple(buttons[2:])]
+    if said.is_ordered:
+        standing = MakeStanding(session=said.session_id, person=said.person, place=said.place)
+        rows.append(
+            (Button("Always like this", standing), Button("Your way", order(said, said.place, "free")))
+        )
+    return Worded(text, tuple(rows))
+
+
+@wording("en", NothingFurther)
+def nothing_further(_: NothingFurther) -> Worded:
+    return Worded("There's nothing safe further that way with what they have.")
+
+
+@wording("en", MadeStanding)
+def made_standing(said: MadeStanding) -> Worded:
+    return Worded(
+        fill(
+            "From now on, {name} does it like this whenever you write {movement}.",
+            name=said.athlete,
+            movement=said.movement,
+        )
+    )
+
+
+@wording("en", CoachAsks)
+def coach_asks(said: CoachAsks) -> Worded:
+    about = f" for {listed([f'“{one}”' for one in said.written])}" if said.written else ""
+    return Worded(
+        fill(
+            "{coach} asks: what could you do{about} next time, with what you have and how you feel? Just write it; "
+            "I'll pass it on as it is.",
+            coach=said.coach,
+            about=about,
+        )
+    )
+
+
+@wording("en", AthleteAsked)
+def athlete_asked(said: AthleteAsked) -> Worded:
+    return Worded(fill("I've asked {name}. What they write comes to you here.", name=said.athlete))
+
+
+@wording("en", AthleteAnswers)
+def athlete_answers(said: AthleteAnswers) -> Worded:
+    return Worded(fill("<b>{name}</b> answers: “{text}”", name=said.athlete, text=said.text))
+
+
+@wording("en", AnswerPassedOn)
+def answer_passed_on(_: AnswerPassedOn) -> Worded:
+    return Worded("Thank you, I've passed it on.")

@@ -1,0 +1,50 @@
+"""What a coach can do about single athletes, as frozen values. `place` counts the lines of a version from 1."""
+
+from typing import Literal
+
+from core.desk.commands import Command
+
+
+class SeeNeeds(Command):
+    """Go through the athletes who need the coach for this session."""
+
+    session: int
+    revision: int
+
+
+class LookAtAthlete(Command):
+    """One athlete's version of a session, before or after it is posted."""
+
+    session: int
+    person: int
+
+
+class OrderLine(Command):
+    """Change a line for one athlete, for this session."""
+
+    session: int
+    person: int
+    place: int
+    step: Literal["menu", "easier", "harder", "other", "written", "free"]
+
+
+class MakeStanding(Command):
+    """What was decided for this line stands whenever the movement is written for this athlete."""
+
+    session: int
+    person: int
+    place: int
+
+
+class AcceptVersion(Command):
+    """Fine as proposed."""
+
+    session: int
+    person: int
+
+
+class AskAthlete(Command):
+    """Ask the athlete what they could do instead; the answer comes back to the coach."""
+
+    session: int
+    person: int

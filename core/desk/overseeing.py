@@ -1,0 +1,258 @@
+"""The coach and single athletes: who needs them, what is decided for whom, and asking back."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from typing import Any
+
+from core.athletes.values import Profile
+from core.desk.coach_commands import (
+    AcceptVersion,
+    AskAthlete,
+    LookAtAthlete,
+    MakeStanding,
+    OrderLine,
+    SeeNeeds,
+)
+from core.desk.commands import MyVersion
+from core.desk.errors import AlreadyDone, NotTheCoach, StalePress, UnknownThing
+from core.desk.outcome import Outcome, Say
+from core.desk.says.overseeing import (
+    AnswerPassedOn,
+    AthleteAnswers,
+    AthleteAsked,
+    AthleteCard,
+    CoachAsks,
+    LineChoices,
+    MadeStanding,
+    Needing,
+    NothingFurther,
+)
+from core.desk.showing import orders_for, profile_today
+from core.desk.versions import my_version
+from core.desk.visit import Visit
+from core.movements.lookup import catalogue
+from core.scaling.adjusting import Barred, as_written, easier, harder, something_else
+from core.scaling.questions import next_question
+from core.scaling.values import Pin, Spot, Version, VersionLine, Withheld
+from core.scaling.version import version_for
+from core.store.records import CoachOrder, Membership, Person, Role, SessionRecord, SessionState
+
+STEPS = {"easier": easier, "harder": harder, "other": something_else}
+
+
+@dataclass(frozen=True, slots=True)
+class Tried:
+    """A session tried on one athlete, with everything that was decided for them."""
+
+    person: Person
+    profile: Profile
+    version: Version | Withheld
+
+
+async def try_on_group(visit: Visit, record: SessionRecord) -> tuple[list[Tried], tuple[str, ...]]:
+    """Every athlete's version, and the names of those still on their way in."""
+    tried: list[Tried] = []
+    waiting: list[str] = []
+    for member in await visit.uow.groups.members(record.group_id, role=Role.ATHLETE):
+        theirs = replace(visit, person=member.person)
+        profile = await profile_today(theirs, record)
+        if profile.screening is None:
+            waiting.append(profile.name)
+            continue
+        version = version_for(record.session, profile, catalogue(), await orders_for(theirs, record))
+        if isinstance(version, Version) and next_question(profile, record.session, catalogue()):
+            waiting.append(profile.name)
+        else:
+            tried.append(Tried(member.person, profile, version))
+    return tried, tuple(waiting)
+
+
+async def see_needs(visit: Visit, command: SeeNeeds) -> Outcome:
+    record = await session_to_oversee(visit, command.session)
+    if record.revision != command.revision:
+        raise StalePress
+    tried, _ = await try_on_group(visit, record)
+    people = tuple(
+        (one.person.id, one.person.name, len(one.version.needs_coach))
+        for one in tried
+        if isinstance(one.version, Version) and one.version.needs_coach
+    )
+    if not people:
+        raise AlreadyDone
+    return visit.told(Needing(session_id=record.id, people=people))
+
+
+async def look_at_athlete(visit: Visit, command: LookAtAthlete) -> Outcome:
+    record = await session_to_oversee(visit, command.session)
+    member = await athlete_of(visit, record, command.person)
+    return visit.told(await card_of(visit, record, member.person))
+
+
+async def card_of(visit: Visit, record: SessionRecord, athlete: Person) -> AthleteCard:
+    one = await try_on(visit, record, athlete)
+    assert isinstance(one.version, Version), "who has no version is not looked at"
+    ordered = {order.movement for order in await orders_of(visit, record, athlete)}
+    spots = one.version.spots
+    return AthleteCard(
+        session_id=record.id,
+        person=athlete.id,
+        version=one.version,
+        needs=one.version.needs_coach,
+        ordered=tuple(
+            place for place, (spot, _) in enumerate(spots, 1) if written_at(record, spot) in ordered
+        ),
+        units=(await visit.group(record.group_id)).units,
+    )
+
+
+async def try_on(visit: Visit, record: SessionRecord, athlete: Person) -> Tried:
+    theirs = replace(visit, person=athlete)
+    profile = await profile_today(theirs, record)
+    version = version_for(record.session, profile, catalogue(), await orders_for(theirs, record))
+    if isinstance(version, Withheld):
+        raise UnknownThing
+    return Tried(athlete, profile, version)
+
+
+async def order_line(visit: Visit, command: OrderLine) -> Outcome:
+    """Decide about one line of one athlete; the card shows what comes of it."""
+    record = await session_to_oversee(visit, command.session)
+    member = await athlete_of(visit, record, command.person)
+    one = await try_on(visit, record, member.person)
+    spot, line = place_in(one, command.place)
+    if command.step == "menu":
+        return visit.told(await choices(visit, record, one, command.place))
+    if command.step == "free":
+        await free(visit, record, member.person, written_at(record, spot))
+        return visit.told(await card_of(visit, record, member.person)) + Outcome(settles=True)
+    pin = pin_for(record, one, spot, line, command.step)
+    if pin is None:
+        return Outcome(toast=NothingFurther())
+    await visit.uow.orders.give(
+        group_id=record.group_id,
+        person_id=member.person_id,
+        session_id=record.id,
+        movement=written_at(record, spot),
+        pin=pin.model_copy(update={"by": "coach", "cause": None}),
+        by_id=visit.person.id,
+        now=visit.now,
+    )
+    return visit.told(await card_of(visit, record, member.person)) + Outcome(settles=True)
+
+
+def pin_for(record: SessionRecord, one: Tried, spot: Spot, line: VersionLine, step: str) -> Pin | None:
+    if step == "written":
+        pin = as_written(record.session, one.profile, catalogue(), spot)
+        return None if isinstance(pin, Barred) else pin
+    return STEPS[step](record.session, one.profile, catalogue(), spot, line)
+
+
+async def choices(visit: Visit, record: SessionRecord, one: Tried, place: int) -> LineChoices:
+    spot, line = place_in(one, place)
+    orders = await orders_of(visit, record, one.person)
+    return LineChoices(
+        session_id=record.id,
+        person=one.person.id,
+        athlete=one.person.name,
+        place=place,
+        line=line,
+        is_ordered=any(order.movement == written_at(record, spot) for order in orders),
+        units=(await visit.group(record.group_id)).units,
+    )
+
+
+async def free(visit: Visit, record: SessionRecord, athlete: Person, movement: str) -> None:
+    """Nothing decided for this movement stands any more, here or always."""
+    for order in await orders_of(visit, record, athlete):
+        if order.movement == movement:
+            await visit.uow.orders.undo(order.id, visit.now)
+
+
+async def make_standing(visit: Visit, command: MakeStanding) -> Outcome:
+    record = await session_to_oversee(visit, command.session)
+    member = await athlete_of(visit, record, command.person)
+    one = await try_on(visit, record, member.person)
+    spot, _ = place_in(one, command.place)
+    movement = written_at(record, spot)
+    decided = [order for order in await orders_of(visit, record, member.person) if order.movement == movement]
+    if not decided:
+        raise StalePress
+    await visit.uow.orders.give(
+        group_id=record.group_id,
+        person_id=member.person_id,
+        session_id=None,
+        movement=movement,
+        pin=decided[-1].pin,
+        by_id=visit.person.id,
+        now=visit.now,
+    )
+    return visit.told(MadeStanding(athlete=member.person.name, movement=movement)) + Outcome(settles=True)
+
+
+async def accept_version(visit: Visit, command: AcceptVersion) -> Outcome:
+    """Fine as proposed; somebody who has seen a version of it sees what was decided since."""
+    record = await session_to_oversee(visit, command.session)
+    member = await athlete_of(visit, record, command.person)
+    chat = await visit.uow.chats.private_of(member.person_id)
+    seen = await visit.uow.versions.current(record.id, member.person_id)
+    if chat is None or seen is None or not await orders_of(visit, record, member.person):
+        return Outcome(settles=True)
+    theirs = replace(visit, person=member.person, chat=chat.id)
+    return await my_version(theirs, MyVersion(session=record.id)) + Outcome(settles=True)
+
+
+async def ask_athlete(visit: Visit, command: AskAthlete) -> Outcome:
+    """The athlete is asked in private; what they write next goes back to this coach."""
+    record = await session_to_oversee(visit, command.session)
+    member = await athlete_of(visit, record, command.person)
+    one = await try_on(visit, record, member.person)
+    chat = await visit.uow.chats.private_of(member.person_id)
+    if chat is None or not isinstance(one.version, Version):
+        raise UnknownThing
+    written = tuple(need.written for need in one.version.needs_coach if need.written)
+    await visit.uow.questions.ask(chat.id, "coach", {"chat": visit.chat}, visit.now)
+    asked = Say(chat.id, CoachAsks(coach=visit.person.name, written=written))
+    return visit.told(AthleteAsked(athlete=member.person.name)) + Outcome((asked,), settles=True)
+
+
+async def answer_coach(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
+    """What the athlete wrote, passed on as it is."""
+    await visit.uow.questions.close(visit.chat)
+    passed_on = Say(refs["chat"], AthleteAnswers(athlete=visit.person.name, text=text))
+    return visit.told(AnswerPassedOn()) + Outcome((passed_on,))
+
+
+async def orders_of(visit: Visit, record: SessionRecord, athlete: Person) -> list[CoachOrder]:
+    return await visit.uow.orders.standing(record.group_id, athlete.id, record.id)
+
+
+def place_in(one: Tried, place: int) -> tuple[Spot, VersionLine]:
+    assert isinstance(one.version, Version), "who has no version is not looked at"
+    if not 1 <= place <= len(one.version.spots):
+        raise UnknownThing
+    return one.version.spots[place - 1]
+
+
+def written_at(record: SessionRecord, spot: Spot) -> str:
+    """The movement that the coach wrote at a place."""
+    block = record.session.blocks[spot.block - 1]
+    lines = getattr(block, spot.part)
+    return str(lines[spot.line - 1].movement)
+
+
+async def session_to_oversee(visit: Visit, session_id: int) -> SessionRecord:
+    """A session that isn't discarded, of a group that the visitor coaches."""
+    record = await visit.uow.sessions.get(session_id)
+    if record is None or record.state is SessionState.DISCARDED:
+        raise UnknownThing
+    membership = await visit.uow.groups.membership(visit.person.id, record.group_id)
+    if membership is None or membership.role is not Role.COACH:
+        raise NotTheCoach
+    return record
+
+
+async def athlete_of(visit: Visit, record: SessionRecord, person_id: int) -> Membership:
+    membership = await visit.uow.groups.membership(person_id, record.group_id)
+    if membership is None:
+        raise UnknownThing
+    return membership

@@ -1,0 +1,66 @@
+"""What is said to a coach about single athletes, and to an athlete on the coach's behalf."""
+
+from core.desk.outcome import Said
+from core.measures import MassUnit
+from core.scaling.values import NeedsCoach, Version, VersionLine
+
+
+class Needing(Said):
+    """Who needs the coach: person id, name, and how many lines."""
+
+    session_id: int
+    people: tuple[tuple[int, str, int], ...]
+
+
+class AthleteCard(Said):
+    """One athlete's version as proposed. `ordered`: places of the lines that a coach decided."""
+
+    session_id: int
+    person: int
+    version: Version
+    needs: tuple[NeedsCoach, ...]
+    ordered: tuple[int, ...]
+    units: MassUnit
+
+
+class LineChoices(Said):
+    """What can be decided about one line of an athlete's version."""
+
+    session_id: int
+    person: int
+    athlete: str
+    place: int
+    line: VersionLine
+    is_ordered: bool
+    units: MassUnit
+
+
+class NothingFurther(Said):
+    """There is no further step of that kind for this line."""
+
+
+class MadeStanding(Said):
+    athlete: str
+    movement: str
+
+
+class CoachAsks(Said):
+    """To the athlete: the coach asks what they could do for these lines."""
+
+    coach: str
+    written: tuple[str, ...]
+
+
+class AthleteAsked(Said):
+    athlete: str
+
+
+class AthleteAnswers(Said):
+    """To the coach: what the athlete wrote back."""
+
+    athlete: str
+    text: str
+
+
+class AnswerPassedOn(Said):
+    """To the athlete: the coach has their answer."""

@@ -1,0 +1,89 @@
+"""The coach decides for single athletes."""
+
+import pytest_asyncio
+
+from tests.acceptance.people import answers_what_is_asked
+
+HARD = "Hard one\nAMRAP 12\n10 push-ups\n12 goblet squats @ 16/12 kg\n200 m run"
+
+
+async def knows(crew, name):
+    """Somebody whose version of a first session is made already."""
+    person = await crew.has(name)
+    await crew.gets("First\nAMRAP 10\n8 push-ups\n10 goblet squats @ 16/12 kg\n200 m run")
+    await answers_what_is_asked(person)
+    return person
+
+
+@pytest_asyncio.fixture
+async def ilse(crew):
+    return await knows(crew, "Ilse")
+
+
+async def test_a_coach_changes_a_line_for_one_athlete_after_looking(crew, ilse):
+    await crew.gets(HARD)
+    await ilse.presses("My version")
+    before = await ilse.hears("Your version")
+    await crew.coach.presses_data(await crew.coach.last_message, look_at(1))
+    card = await crew.coach.hears("Ilse, as I'd do it")
+    await crew.coach.presses("1", on=card)
+    await crew.coach.hears("Ilse:")
+    await crew.coach.presses("Easier")
+    changed = await crew.coach.hears("(your choice)")
+    await crew.coach.presses("OK", on=changed)
+    after = await ilse.hears("Your version")
+    assert after.text != before.text
+
+
+async def test_a_standing_order_stands_in_the_next_session(crew, ilse):
+    await crew.gets(HARD)
+    await crew.coach.presses_data(await crew.coach.last_message, look_at(1))
+    await crew.coach.presses("1", on=await crew.coach.hears("Ilse, as I'd do it"))
+    await crew.coach.hears("Ilse:")
+    await crew.coach.presses("Easier")
+    await crew.coach.presses("1", on=await crew.coach.hears("(your choice)"))
+    await crew.coach.hears("Ilse:")
+    await crew.coach.presses("Always like this")
+    await crew.coach.hears("From now on, Ilse does it like this whenever you write push-up")
+    await crew.coach.says(HARD.replace("12\n10", "14\n10"))
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.presses_data(await crew.coach.last_message, look_at(2))
+    await crew.coach.hears("(your choice)")
+
+
+async def test_what_a_coach_asks_and_an_athlete_answers_is_passed_on(crew, ilse):
+    await crew.gets(HARD)
+    await crew.coach.presses_data(await crew.coach.last_message, look_at(1))
+    await crew.coach.presses("Ask them", on=await crew.coach.hears("Ilse, as I'd do it"))
+    await ilse.hears("Marit asks")
+    await ilse.says("I could borrow a kettlebell")
+    await crew.coach.hears("Ilse answers: “I could borrow a kettlebell”")
+
+
+async def test_an_athlete_can_not_look_at_somebody_elses_version(crew, ilse):
+    bo = await crew.has("Bo")
+    message = await bo.hears("")
+    await bo.presses_data(message, look_at(1))
+    await bo.sees_toast("Only the coach")
+
+
+async def test_a_draft_is_posted_in_words(crew):
+    await crew.coach.says(HARD)
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("post it tomorrow at 7am")
+    await crew.coach.hears("Tuesday at 07:00")
+    await crew.coach.says("post now")
+    await crew.group.hears("10 push-ups")
+
+
+async def test_a_draft_is_discarded_in_words(crew):
+    await crew.coach.says(HARD)
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("actually")
+    await crew.coach.says("cancel it")
+    await crew.coach.hears("Discarded")
+
+
+def look_at(session):
+    """The press that a coach finds under a session; Ilse is the second person there is."""
+    return f"oa:{session + 1}:2"
