@@ -105,7 +105,7 @@ class Catalogue:
         """All that can stand in for a variant, itself left out: nearest first, then catalogue order.
 
         Ways lead over easier, harder and the variants of one movement, and cross into another pattern at most
-        once (`instead`). Raises UnknownMovement.
+        once: by the variant's own `instead`, if it has any, else by any of its pattern. Raises UnknownMovement.
         """
         if variant_id not in self._reachable:
             self.variant(variant_id)
@@ -113,12 +113,13 @@ class Catalogue:
         return self._reachable[variant_id]
 
     def _search(self, start: str) -> tuple[Reach, ...]:
-        home = self._pairs[start][0].pattern
+        home, own = self._pairs[start][0].pattern, self._pairs[start][1].instead
         steps = {start: 0}
         waiting = deque([start])
         while waiting:
             here = waiting.popleft()
-            for near in self._near(here, crossing=self._pairs[here][0].pattern is home):
+            crossing = here == start or (not own and self._pairs[here][0].pattern is home)
+            for near in self._near(here, crossing=crossing):
                 if near not in steps:
                     steps[near] = steps[here] + 1
                     waiting.append(near)
