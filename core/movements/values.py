@@ -24,8 +24,9 @@ class Pattern(StrEnum):
     VERTICAL_PUSH = "vertical-push"
     HORIZONTAL_PULL = "horizontal-pull"
     VERTICAL_PULL = "vertical-pull"
-    HANG = "hang"
-    INVERSION = "inversion"  # weight on the hands, head down
+    DIP = "dip"
+    HANG = "hang"  # holding on, from a bar or a weight
+    INVERSION = "inversion"  # held up by the arms: head down, overhead, low over the floor
     ARMS = "arms"  # elbows or shoulders by themselves: curls, raises
     TRUNK = "trunk"
     LIFT = "lift"  # from the ground, or above the knee, to shoulders or overhead in one go

@@ -9,7 +9,7 @@ from core.movements.values import Demand, Movement, Pattern, Variant
 from core.scaling.values import Because
 
 LEGS = frozenset({Pattern.SQUAT, Pattern.HINGE, Pattern.LUNGE, Pattern.LIFT, Pattern.JUMP})
-PUSH = frozenset({Pattern.HORIZONTAL_PUSH, Pattern.VERTICAL_PUSH, Pattern.INVERSION, Pattern.LIFT})
+PUSH = frozenset({Pattern.HORIZONTAL_PUSH, Pattern.VERTICAL_PUSH, Pattern.DIP, Pattern.INVERSION, Pattern.LIFT})
 PULL = frozenset({Pattern.HORIZONTAL_PULL, Pattern.VERTICAL_PULL, Pattern.HANG, Pattern.CARRY})
 ARMS = PUSH | PULL | {Pattern.ARMS}
 

@@ -30,9 +30,10 @@ STRENGTH: dict[Pattern, tuple[float, float]] = {
     Pattern.VERTICAL_PUSH: (0.36, 0.22),  # 12 single-arm presses at 20 and 10 kg
     Pattern.HORIZONTAL_PULL: (0.45, 0.28),  # 15 single-arm rows at 24 and 12 kg
     Pattern.VERTICAL_PULL: (1.20, 0.95),  # 9 pull-ups and none, k = 36
+    Pattern.DIP: (1.22, 0.83),  # 11 dips on bars and none
     Pattern.HANG: (2.0, 1.75),  # 60 and 45 s from a bar
     Pattern.INVERSION: (1.55, 1.45),  # a handstand against the wall for 33 and 27 s
-    Pattern.ARMS: (0.42, 0.25),  # 12 curls with two 12s, 9 with two 6s
+    Pattern.ARMS: (0.42, 0.25),  # 12 curls with two 12s, 11 with two 6s
     Pattern.TRUNK: (1.05, 0.98),  # 39 and 33 sit-ups
     Pattern.LIFT: (0.40, 0.25),  # 18 single-arm lifts to overhead at 20 and 10 kg
     Pattern.JUMP: (2.00, 1.80),  # 30 and 24 squat jumps
