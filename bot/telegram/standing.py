@@ -98,7 +98,12 @@ async def group_to_enter(uow: Unit, heard: Heard, group_id: int | None) -> int |
 
 
 async def group_asked_for(uow: Unit, heard: Heard) -> int | None:
-    """The group whose zone or units a coach is being asked for in words."""
+    """The group that a coach may be deciding about in words: one being set up, or the one of their draft."""
     chat = await uow.chats.by_address(heard.address)
-    question = await uow.questions.open_in(chat.id) if chat else None
-    return int(question.refs["group"]) if question and question.kind in {"zone", "units"} else None
+    if chat is None or chat.person_id is None:
+        return None
+    question = await uow.questions.open_in(chat.id)
+    if question is not None and question.kind in {"zone", "units"}:
+        return int(question.refs["group"])
+    draft = await uow.sessions.newest_draft(chat.person_id)
+    return draft.group_id if draft else None

@@ -63,7 +63,7 @@ async def test_what_a_coach_asks_and_an_athlete_answers_is_passed_on(crew, ilse)
 async def test_an_athlete_can_not_look_at_somebody_elses_version(crew, ilse):
     bo = await crew.has("Bo")
     message = await bo.hears("")
-    await bo.presses_data(message, look_at(1))
+    await bo.presses_data(message, look_at(0))
     await bo.sees_toast("Only the coach")
 
 
