@@ -105,5 +105,5 @@ async def group_asked_for(uow: Unit, heard: Heard) -> int | None:
     question = await uow.questions.open_in(chat.id)
     if question is not None and question.kind in {"zone", "units"}:
         return int(question.refs["group"])
-    draft = await uow.sessions.newest_draft(chat.person_id)
+    draft = await uow.sessions.newest_unposted(chat.person_id)
     return draft.group_id if draft else None

@@ -23,7 +23,7 @@ _DISCARD = re.compile(
 
 async def as_draft_order(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """None unless the visitor has a draft and speaks of posting or discarding it."""
-    draft = await visit.uow.sessions.newest_draft(visit.person.id)
+    draft = await visit.uow.sessions.newest_unposted(visit.person.id)
     if draft is None:
         return None
     if _DISCARD.match(text):

@@ -154,6 +154,17 @@ class Sessions(Repository):
             .order_by(session.c.id.desc())
         )
 
+    async def newest_unposted(self, author_id: int) -> SessionRecord | None:
+        session = tables.session
+        return await self._first(
+            _sessions()
+            .where(
+                session.c.author_id == author_id,
+                session.c.state.in_((SessionState.DRAFT, SessionState.SCHEDULED)),
+            )
+            .order_by(session.c.id.desc())
+        )
+
     async def _keep(
         self, session_id: int, revision: int, text: str, session: Session, now: datetime
     ) -> SessionRecord:
