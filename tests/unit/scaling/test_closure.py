@@ -1,0 +1,56 @@
+"""Whatever is written, whatever must be spared, and with nothing at hand: there is something safe to do."""
+
+from decimal import Decimal
+from itertools import product
+
+import pytest
+
+from core.athletes.limits import limits, ruled_out
+from core.athletes.values import Profile, Screening
+from core.measures import AmountUnit
+from core.movements.lookup import catalogue
+from core.scaling.values import Change
+from core.scaling.version import version_for, withheld_from
+from core.sessions.values import Block, Format, Line, Session
+
+AMOUNTS = {AmountUnit.REPS: 10, AmountUnit.SECONDS: 30, AmountUnit.METRES: 100}
+SPARING = (None, *(one.id for one in limits()))
+
+
+def somebody(limit, mass_kg="70"):
+    return Profile(
+        name="Ines",
+        screening=Screening.CLEAR,
+        body_mass_kg=Decimal(mass_kg),
+        equipment=(),
+        limits=() if limit is None else (limit,),
+    )
+
+
+PEOPLE = [who for who in map(somebody, SPARING) if withheld_from(who) is None]
+
+
+def written(movement, variant):
+    unit = movement.unit_of(variant)
+    line = Line(
+        written=variant.label,
+        movement=movement.id,
+        variant=variant.id,
+        amount=AMOUNTS[unit],
+        unit=unit,
+        loads_kg=(Decimal(12),) if variant.holds else (),
+    )
+    return Session(blocks=(Block(format=Format.AMRAP, minutes=10, lines=(line,)),))
+
+
+@pytest.mark.parametrize("movement", catalogue().movements, ids=lambda movement: movement.id)
+def test_every_movement_has_a_safe_way_for_every_single_limit_or_reaches_the_coach(movement):
+    for variant, who in product(movement.variants, PEOPLE):
+        made = version_for(written(movement, variant), who, catalogue())
+        (line,) = made.blocks[0].lines
+        if line.change is Change.REST:
+            assert any(need.line == 1 for need in made.needs_coach), (variant.id, who.limits)
+            continue
+        _, way = catalogue().variant(f"{line.movement}/{line.variant}")
+        assert not {*way.needs, *way.holds}, (variant.id, who.limits)
+        assert not ruled_out(who.limits) & set(way.demands), (variant.id, who.limits)
