@@ -21,6 +21,10 @@ def test_what_is_held_tells_the_way_that_is_meant(said, variant_id):
     assert LUNGE.meant(None, **said).id == variant_id
 
 
+def test_a_band_is_there_rather_than_held():
+    assert catalogue().movement("romanian deadlift").meant(None, implement="band").id == "band"
+
+
 def test_a_way_that_was_named_is_that_way():
     assert LUNGE.meant("short", loaded=True).id == "short"
 
