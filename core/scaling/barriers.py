@@ -9,9 +9,14 @@ from core.movements.values import Demand, Movement, Pattern, Variant
 from core.scaling.values import Because
 
 LEGS = frozenset({Pattern.SQUAT, Pattern.HINGE, Pattern.LUNGE, Pattern.LIFT, Pattern.JUMP})
-PUSH = frozenset({Pattern.HORIZONTAL_PUSH, Pattern.VERTICAL_PUSH, Pattern.DIP, Pattern.INVERSION, Pattern.LIFT})
+PUSH = frozenset(
+    {Pattern.HORIZONTAL_PUSH, Pattern.VERTICAL_PUSH, Pattern.DIP, Pattern.INVERSION, Pattern.LIFT}
+)
 PULL = frozenset({Pattern.HORIZONTAL_PULL, Pattern.VERTICAL_PULL, Pattern.HANG, Pattern.CARRY})
 ARMS = PUSH | PULL | {Pattern.ARMS}
+
+# Where room means a way to go, not only some space around.
+COVERS_GROUND = frozenset({Pattern.TRAVEL, Pattern.CARRY, Pattern.LUNGE})
 
 # Which patterns a sore place asks to go easy on (estimate). A place that isn't here lightens everything.
 SORE: dict[str, frozenset[Pattern]] = {
@@ -66,7 +71,7 @@ def _by_space(space: Space, movement: Movement, variant: Variant) -> Barrier | N
     demands = set(variant.demands)
     if not space.jumping and demands & {Demand.JUMPING, Demand.NOISE}:
         return Barrier(Because.SPACE, "jumping")
-    if not space.running and movement.pattern is Pattern.TRAVEL and demands & {Demand.ROOM, Demand.IMPACT}:
+    if not space.running and movement.pattern in COVERS_GROUND and demands & {Demand.ROOM, Demand.IMPACT}:
         return Barrier(Because.SPACE, "running")
     if not space.overhead and Demand.OVERHEAD in demands:
         return Barrier(Because.SPACE, "overhead")

@@ -36,6 +36,7 @@ STRENGTH: dict[Pattern, tuple[float, float]] = {
     Pattern.ARMS: (0.42, 0.25),  # 12 curls with two 12s, 11 with two 6s
     Pattern.TRUNK: (1.05, 0.98),  # 39 and 33 sit-ups
     Pattern.LIFT: (0.40, 0.25),  # 18 single-arm lifts to overhead at 20 and 10 kg
+    Pattern.CARRY: (1.00, 0.85),  # two 24s over 80 m, two 16s over 90 m
     Pattern.JUMP: (2.00, 1.80),  # 30 and 24 squat jumps
 }
 OTHER = (1.0, 0.85)
