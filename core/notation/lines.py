@@ -99,6 +99,9 @@ def read_piece(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> Piece
     strip = Strip(text)
     for read in _READERS:
         read(piece, strip, unit)
+    # `two kettlebell swings` and `1.5 squats` are names: there is no amount in them.
+    if not lexicon.exact(strip.left):
+        _read_amount(piece, strip, unit)
     read_name(piece, strip.left, lexicon)
     return piece
 
@@ -216,5 +219,4 @@ _READERS: tuple[Reader, ...] = (
     _read_height,
     _read_sides,
     _read_sets,
-    _read_amount,
 )
