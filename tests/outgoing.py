@@ -4,8 +4,10 @@ from collections.abc import Iterator
 from typing import Any
 
 import aiogram.methods
+from aiogram.types import BufferedInputFile
 from pydantic import BaseModel, ValidationError
 
+from bot.rehearsal.files import Upload
 from bot.rehearsal.platform import Call
 
 _MODELS = {
@@ -23,10 +25,17 @@ def faults_of(call: Call) -> list[str]:
     if model is None:
         return [f"{call.method}: no such method"]
     try:
-        parsed = model.model_validate(call.params)
+        parsed = model.model_validate({name: _as_theirs(value) for name, value in call.params.items()})
     except ValidationError as error:
         return [f"{call.method}: {error}"]
     return [f"{call.method}: unknown field {place}" for place in _leftovers(parsed, "")]
+
+
+def _as_theirs(value: Any) -> Any:
+    """Uploads are no JSON; the models have a class of their own for them."""
+    if isinstance(value, Upload):
+        return BufferedInputFile(value.content, value.name)
+    return value
 
 
 def _leftovers(value: Any, place: str) -> Iterator[str]:

@@ -2,14 +2,13 @@
 
 from telegram import Bot
 
-from bot.rehearsal.in_process import BASE_URL, InProcessRequest
+from bot.rehearsal.in_process import BASE_FILE_URL, BASE_URL, InProcessRequest
 from bot.rehearsal.platform import TOKEN, Platform
 
 
 def in_process_bot(platform: Platform) -> Bot:
-    return Bot(
-        TOKEN, BASE_URL, request=InProcessRequest(platform), get_updates_request=InProcessRequest(platform)
-    )
+    request, polls = InProcessRequest(platform), InProcessRequest(platform)
+    return Bot(TOKEN, BASE_URL, BASE_FILE_URL, request=request, get_updates_request=polls)
 
 
 def twin_of(bot: Bot, platform: Platform) -> Bot:

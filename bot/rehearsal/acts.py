@@ -1,6 +1,7 @@
 """Everything that can be done on the stage besides being a bot, by name, with JSON details and results."""
 
 import inspect
+from base64 import b64encode
 from collections.abc import Callable
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, Any
@@ -35,15 +36,18 @@ async def act(platform: "Platform", name: str, details: Json) -> Any:
 
 
 def seen(message: Message, content: Content) -> Json:
-    """Tell of a message as people see it; `content` is what it showed at the time in question."""
+    """Tell of a message as people see it; `content` is what it showed at the time. A caption is its text."""
     keyboard = (content.keyboard or {}).get("inline_keyboard", [])
     text = content.text or ""
+    file = content.media.file if content.media else None
     return {
         "chat": message.chat.id,
         "message_id": message.id,
         "who": message.sender.name,
         "from_bot": message.sender.is_bot,
-        "text": text or " ".join(content.extra or ()),
+        "kind": _kind(content),
+        "text": text or ("" if file else " ".join(content.extra or ())),
+        "file": {"id": file.id, "name": file.name, "size": len(file.content)} if file else None,
         "html": to_html(text, content.entities),
         "buttons": [
             [
@@ -57,6 +61,20 @@ def seen(message: Message, content: Content) -> Json:
         "edited": message.edited is not None,
         "sent": message.sent.isoformat(),
     }
+
+
+def _kind(content: Content) -> str:
+    if content.media is not None:
+        return content.media.kind
+    return "text" if content.extra is None else next(iter(content.extra))
+
+
+def download(platform: "Platform", file_id: str) -> str:
+    """Return the bytes of a file that was sent, in base64."""
+    file = platform.files.find(file_id)
+    if file is None:
+        raise NotPossible(f"there is no file {file_id}")
+    return b64encode(file.content).decode()
 
 
 def messages(platform: "Platform", chat: int) -> list[Json]:
@@ -106,8 +124,9 @@ async def _from(diary: Diary, place: int, within: float) -> list[Json]:
     return [_told(entry) for entry in diary.entries[place:]]
 
 
-def transcript(platform: "Platform", place: int = 0) -> list[Json]:
-    return [_told(entry) for entry in platform.diary.entries[place:]]
+async def transcript(platform: "Platform", place: int = 0, within: float = 0.0) -> list[Json]:
+    """Return everything that happened from `place` on, after waiting up to `within` real seconds for some."""
+    return await _from(platform.diary, place, within)
 
 
 def _told(entry: Entry) -> Json:
@@ -211,12 +230,12 @@ async def let_time_run(platform: "Platform", runs: bool) -> Json:
 
 
 _PEOPLE: list[Callable[..., Any]] = [
-    people.add_person, people.add_group, people.say, people.send_other, people.change_text, people.open_link,
-    people.press, people.add_bot, people.remove_bot, people.promote, people.join, people.leave, people.remove,
+    people.add_person, people.add_group, people.say, people.send_other, people.send_file, people.change_text,
+    people.open_link, people.press, people.add_bot, people.remove_bot, people.promote, people.join, people.leave, people.remove,
     people.block, people.unblock, people.delete_account, people.upgrade_group,
 ]  # fmt: skip
 _WATCHING: list[Callable[..., Any]] = [
-    message, messages, visible_messages, events, toasts, transcript, me, waiting_updates, complaints,
+    message, messages, download, visible_messages, events, toasts, transcript, me, waiting_updates, complaints,
     set_privacy,
 ]  # fmt: skip
 _TROUBLES: list[Callable[..., Any]] = [decline, lose, faults_pending, enforce_rates]

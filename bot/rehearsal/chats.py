@@ -6,6 +6,7 @@ from datetime import datetime
 from typing import Any, Literal
 
 from bot.rehearsal.diary import Diary
+from bot.rehearsal.files import Media
 from bot.rehearsal.formatting import Entity
 
 Json = dict[str, Any]
@@ -55,12 +56,16 @@ class Member:
 
 @dataclass(frozen=True, slots=True)
 class Content:
-    """What a message shows at one time; an edit replaces it whole. `extra`: service fields, other media."""
+    """What a message shows at one time; an edit replaces it whole.
+
+    With `media`, `text` is the caption. `extra`: service fields, stickers and the like.
+    """
 
     text: str | None = None
     entities: list[Entity] = field(default_factory=list)
     keyboard: Json | None = None
     extra: Json | None = None
+    media: Media | None = None
 
     @property
     def is_service(self) -> bool:
@@ -100,10 +105,12 @@ class Message:
         }
         if self.edited is not None:
             found["edit_date"] = int(self.edited.timestamp())
+        if content.media is not None:
+            found[content.media.kind] = content.media.told
         if content.text is not None:
-            found["text"] = content.text
+            found["text" if content.media is None else "caption"] = content.text
         if content.entities:
-            found["entities"] = content.entities
+            found["entities" if content.media is None else "caption_entities"] = content.entities
         if content.keyboard is not None:
             found["reply_markup"] = content.keyboard
         if content.extra is not None:

@@ -3,13 +3,16 @@
 Details and results are plain JSON values, so that a test in another process can do the same (`stage.py`).
 """
 
+from base64 import b64decode
+from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
 from telegram.constants import MessageLimit
 
 from bot.rehearsal.chats import Chat, Content, Json, Message, User
-from bot.rehearsal.errors import NotPossible
-from bot.rehearsal.formatting import Formatted, commands_and_mentions
+from bot.rehearsal.errors import Declined, NotPossible
+from bot.rehearsal.files import KINDS, Upload
+from bot.rehearsal.formatting import Formatted, commands_and_mentions, utf16_length
 from bot.rehearsal.hearing import change_status, tell_of_message
 from bot.rehearsal.keyboard import is_payload, start_payload
 
@@ -85,13 +88,35 @@ def send_other(platform: "Platform", person: int, chat: int, kind: str) -> int:
     return _post(platform, place, user, Content(extra=_OTHER_MEDIA[kind])).id
 
 
+def send_file(
+    platform: "Platform",
+    person: int,
+    chat: int,
+    kind: str,
+    name: str,
+    content: str,
+    caption: str = "",
+    reply_to: int | None = None,
+) -> int:
+    """Send a photo, a voice message or a document; `content` is its bytes in base64. Returns the message's id."""
+    user, place = _enter(platform, person, chat)
+    if utf16_length(caption) > MessageLimit.CAPTION_LENGTH:
+        raise NotPossible(f"{user.name}'s app takes no caption of more than 1024 characters")
+    try:
+        media = KINDS[kind](platform.files.keep(Upload(name, b64decode(content))))
+    except Declined as declined:
+        raise NotPossible(f"{user.name}'s app can't send that: {declined.description}") from declined
+    replied = find_message(place, reply_to) if reply_to else None
+    return _post(platform, place, user, replace(_plain(caption.strip()), media=media), replied).id
+
+
 def change_text(platform: "Platform", person: int, chat: int, message: int, text: str) -> None:
-    """Edit one's own message."""
+    """Edit one's own message, or its caption."""
     user, place = _enter(platform, person, chat)
     changed = find_message(place, message)
     if changed.sender is not user:
         raise NotPossible(f"{user.name} can only edit their own messages")
-    changed.content = _plain(text.strip())
+    changed.content = replace(_plain(text.strip()), media=changed.content.media)
     changed.edited = platform.clock.now()
     platform.note("edit", user, changed)
     tell_of_message(platform, changed, "edited_message")

@@ -15,6 +15,7 @@ from bot.rehearsal.clock import RehearsalClock
 from bot.rehearsal.diary import Diary, Entry, EntryKind
 from bot.rehearsal.errors import Declined
 from bot.rehearsal.faults import Fault, Faults
+from bot.rehearsal.files import Files
 from bot.rehearsal.methods import METHODS
 from bot.rehearsal.rates import RateLimits
 from bot.rehearsal.updates import UpdateQueue
@@ -68,6 +69,7 @@ class Platform:
         self.groups: dict[int, Chat] = {}
         self.bots: dict[str, BotAccount] = {}
         self.queries: dict[str, Query] = {}
+        self.files = Files()
         self.diary = Diary()
         self.faults = Faults()
         self.rates = RateLimits(self.clock)

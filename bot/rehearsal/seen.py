@@ -18,14 +18,28 @@ class Button:
 
 
 @dataclass(frozen=True, slots=True)
+class SeenFile:
+    """What a message carries; `size` in bytes. Fetch it with `ilse.downloads(message)`."""
+
+    id: str
+    name: str
+    size: int
+
+
+@dataclass(frozen=True, slots=True)
 class SeenMessage:
-    """A message as it was when it was looked at; its buttons can be pressed even if they are gone since."""
+    """A message as it was when it was looked at; its buttons can be pressed even if they are gone since.
+
+    `kind`: text, photo, voice, document, or the platform's name for something else. A caption is its `text`.
+    """
 
     chat: int
     message_id: int
     who: str
     from_bot: bool
+    kind: str
     text: str
+    file: SeenFile | None
     html: str
     buttons: tuple[tuple[Button, ...], ...]
     reply_to: int | None
@@ -36,7 +50,8 @@ class SeenMessage:
     @classmethod
     def of(cls, told: dict[str, Any]) -> Self:
         rows = tuple(tuple(Button(**button) for button in row) for row in told["buttons"])
-        return cls(**(told | {"buttons": rows, "sent": datetime.fromisoformat(told["sent"])}))
+        file = SeenFile(**told["file"]) if told["file"] else None
+        return cls(**(told | {"buttons": rows, "file": file, "sent": datetime.fromisoformat(told["sent"])}))
 
     @property
     def all_buttons(self) -> list[Button]:
@@ -53,7 +68,8 @@ class SeenMessage:
 
     def __str__(self) -> str:
         buttons = "".join(f"\n    [{'] ['.join(button.label for button in row)}]" for row in self.buttons)
-        return f"{self.who}: {self.text}{buttons}"
+        file = f" [{self.kind} {self.file.name}]" if self.file else ""
+        return f"{self.who}:{file} {self.text}{buttons}"
 
 
 @dataclass(frozen=True, slots=True)

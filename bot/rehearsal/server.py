@@ -1,4 +1,7 @@
-"""Transport over HTTP: the Bot API under /bot<TOKEN>/<method>, the acts under /rehearsal/<act>."""
+"""Transport over HTTP.
+
+The Bot API under /bot<TOKEN>/<method>, its files under /file/bot<TOKEN>/<path>, the acts under /rehearsal/<act>.
+"""
 
 import asyncio
 import json
@@ -17,6 +20,7 @@ from starlette.types import ASGIApp, Receive, Scope, Send
 from bot.rehearsal.acts import act
 from bot.rehearsal.answers import answer_to
 from bot.rehearsal.chats import Json
+from bot.rehearsal.downloads import FILE_PREFIX, download
 from bot.rehearsal.errors import AnswerLost, Declined, NotPossible
 from bot.rehearsal.platform import Platform
 from bot.rehearsal.stage import ACTS_PREFIX
@@ -49,8 +53,12 @@ class Front:
             task.cancel()
 
     async def _answer(self, scope: Scope, receive: Receive, send: Send) -> None:
-        if scope["type"] == "http" and scope["path"].startswith(_BOT_PREFIX):
+        path = scope["path"] if scope["type"] == "http" else ""
+        if path.startswith(_BOT_PREFIX):
             await self._answer_bot(scope, receive, send)
+        elif path.startswith(FILE_PREFIX):
+            status, content = download(self._platform, path.removeprefix(FILE_PREFIX))
+            await _send(send, status, content, b"application/octet-stream")
         else:
             await self._acts(scope, receive, send)
 
@@ -95,8 +103,11 @@ def _content_type(scope: Scope) -> str:
 
 
 async def _send_json(send: Send, status: int, answer: Json) -> None:
-    body = json.dumps(answer).encode()
-    headers = [(b"content-type", b"application/json"), (b"content-length", str(len(body)).encode())]
+    await _send(send, status, json.dumps(answer).encode(), b"application/json")
+
+
+async def _send(send: Send, status: int, body: bytes, kind: bytes) -> None:
+    headers = [(b"content-type", kind), (b"content-length", str(len(body)).encode())]
     await send({"type": "http.response.start", "status": status, "headers": headers})
     await send({"type": "http.response.body", "body": body})
 

@@ -3,61 +3,26 @@
 The words are the same whether the platform is in this process or behind HTTP; only the stage differs.
 """
 
+from base64 import b64decode, b64encode
 from collections.abc import Coroutine, Iterable
 from datetime import datetime, timedelta
 from typing import Any, Literal, Self
 
 from bot.rehearsal.errors import NotPossible
-from bot.rehearsal.listening import PATIENCE_S, Listener, Thread
+from bot.rehearsal.listening import PATIENCE_S, Thread
+from bot.rehearsal.looking import small_picture, small_voice
+from bot.rehearsal.places import Group, Place
 from bot.rehearsal.platform import Platform
 from bot.rehearsal.seen import Button, Happening, SeenMessage, Toast, find_button
 from bot.rehearsal.stage import LocalStage, Stage
 from bot.rehearsal.troubles import Troubles
 
+__all__ = ["Group", "Person", "Room"]
+
 Kind = Literal["group", "supergroup"]
 
 
-class _Place:
-    """A chat that can be listened to: a group, or somebody's private chat with the bot.
-
-    Properties are awaited: `(await ilse.last_message).text`.
-    """
-
-    def __init__(self, stage: Stage, name: str, chat_id: int) -> None:
-        self.name = name
-        self.id = chat_id
-        self._stage = stage
-        self._listener = Listener(stage, chat_id, name)
-
-    async def hears(self, fragment: str, within: float = PATIENCE_S) -> SeenMessage:
-        """Return the bot's next message or edit here, since the last `hears`, with `fragment` in its text.
-
-        Raises AssertionError with the last messages after `within` real seconds.
-        """
-        return await self._listener.hears(fragment, within)
-
-    async def hears_nothing(self, for_: float = 0.3) -> None:
-        """Raise AssertionError if the bot says anything more here within `for_` real seconds."""
-        await self._listener.hears_nothing(for_)
-
-    @property
-    def messages(self) -> Coroutine[Any, Any, list[SeenMessage]]:
-        """All messages here as they are now, oldest first, everybody's."""
-        return self._listener.messages()
-
-    @property
-    def last_message(self) -> Coroutine[Any, Any, SeenMessage]:
-        """The bot's newest message here, as it is now. Raises NotPossible if there is none."""
-        return self._listener.last_message()
-
-
-class Group(_Place):
-    async def becomes_supergroup(self, by: "Person") -> None:
-        """Upgrade the group, as an admin may; `id` changes."""
-        self.id = await self._stage.do("upgrade_group", person=by.id, chat=self.id)
-
-
-class Person(_Place):
+class Person(Place):
     """Somebody with the app. `id` is both their user id and the id of their private chat."""
 
     def __init__(self, stage: Stage, name: str, user_id: int) -> None:
@@ -84,8 +49,50 @@ class Person(_Place):
         """Send something without text."""
         await self._do("send_other", chat=in_.id if in_ else self.id, kind=kind)
 
+    async def sends_photo(
+        self,
+        content: bytes | None = None,
+        *,
+        caption: str = "",
+        in_: Group | None = None,
+        reply_to: SeenMessage | None = None,
+    ) -> SeenMessage:
+        """Send a picture; a small one if it doesn't matter which."""
+        return await self._sends("photo", "photo.png", content or small_picture(), caption, in_, reply_to)
+
+    async def sends_voice(
+        self, content: bytes | None = None, *, caption: str = "", in_: Group | None = None
+    ) -> SeenMessage:
+        """Send a voice message; a short one if it doesn't matter which."""
+        return await self._sends("voice", "voice.ogg", content or small_voice(), caption, in_)
+
+    async def sends_file(
+        self, name: str, content: bytes, *, caption: str = "", in_: Group | None = None
+    ) -> SeenMessage:
+        return await self._sends("document", name, content, caption, in_)
+
+    async def _sends(
+        self,
+        kind: str,
+        name: str,
+        content: bytes,
+        caption: str,
+        in_: Group | None,
+        reply_to: SeenMessage | None = None,
+    ) -> SeenMessage:
+        chat = in_.id if in_ else self.id
+        details = {"kind": kind, "name": name, "content": b64encode(content).decode(), "caption": caption}
+        replied = reply_to.message_id if reply_to else None
+        return await self._own(chat, await self._do("send_file", chat=chat, reply_to=replied, **details))
+
+    async def downloads(self, message: SeenMessage) -> bytes:
+        """Fetch the file that a message carries. Raises NotPossible if it carries none."""
+        if message.file is None:
+            raise NotPossible(f"there is no file in: {message}")
+        return b64decode(await self._stage.do("download", file_id=message.file.id))
+
     async def edits(self, message: SeenMessage, text: str) -> None:
-        """Edit a message of one's own."""
+        """Edit a message of one's own, or its caption."""
         await self._do("change_text", chat=message.chat, message=message.message_id, text=text)
 
     async def opens(self, link: str | Button) -> None:

@@ -2,11 +2,12 @@
 
 import json
 from email.message import Message as MimePart
-from email.parser import BytesParser
+from email.parser import Parser
 from typing import Any
 from urllib.parse import parse_qsl
 
 from bot.rehearsal.errors import bad_request
+from bot.rehearsal.files import Upload
 
 # Fields whose text is JSON when it comes in a form. Others that look like it (a text "[1]") stay text.
 _STRUCTURES = frozenset({
@@ -15,8 +16,11 @@ _STRUCTURES = frozenset({
 })  # fmt: skip
 
 
+_ATTACHED = "attach://"
+
+
 def read_params(content_type: str, query: bytes, body: bytes) -> dict[str, Any]:
-    """Return the parameters of a call; uploaded files are bytes. Raises Declined (400) for a broken body."""
+    """Return the parameters of a call; uploaded files are `Upload`s. Raises Declined (400) for a broken body."""
     params = _form(query)
     if not body:
         return params
@@ -54,15 +58,27 @@ def _object(body: bytes) -> dict[str, Any]:
 
 
 def _multipart(content_type: str, body: bytes) -> dict[str, Any]:
-    head = f"Content-Type: {content_type}\r\n\r\n".encode()
-    parts = BytesParser().parsebytes(head + body).get_payload()
-    if isinstance(parts, str):
+    boundary = MimePart()
+    boundary["Content-Type"] = content_type
+    marker = boundary.get_param("boundary")
+    if not marker:
         raise bad_request("can't parse multipart body")
-    return dict(_part(part) for part in parts if isinstance(part, MimePart))
+    # Cut by hand: a file is taken byte by byte as it came, whatever line ends are in it.
+    _, *parts = (b"\r\n" + body).split(f"\r\n--{marker}".encode())
+    return _with_files_in_place(dict(_part(part) for part in parts if part.startswith(b"\r\n")))
 
 
-def _part(part: MimePart) -> tuple[str, Any]:
-    name = str(part.get_param("name", header="content-disposition"))
-    content = part.get_payload(decode=True)
-    assert isinstance(content, bytes), "a part of a form holds no parts"
-    return name, content if part.get_filename() else _decoded(name, content.decode())
+def _with_files_in_place(params: dict[str, Any]) -> dict[str, Any]:
+    """Put a file that was attached under another name where the call refers to it."""
+    for name, value in list(params.items()):
+        if isinstance(value, str) and value.startswith(_ATTACHED):
+            params[name] = params.pop(value.removeprefix(_ATTACHED), value)
+    return params
+
+
+def _part(part: bytes) -> tuple[str, Any]:
+    head, _, content = part.removeprefix(b"\r\n").partition(b"\r\n\r\n")
+    told = Parser().parsestr(head.decode(), headersonly=True)
+    name = str(told.get_param("name", header="content-disposition"))
+    filename = told.get_filename()
+    return name, _decoded(name, content.decode()) if filename is None else Upload(filename, content)

@@ -22,7 +22,7 @@ DELETABLE_FOR = timedelta(hours=48)  # Bot API, deleteMessage
 def send_message(platform: "Platform", bot: "BotAccount", params: Params) -> dict[str, Any]:
     chat = reach(platform, bot, params)
     content = _content(platform, params, "message is too long")
-    replied = _replied(chat, params)
+    replied = replied_to(chat, params)
     platform.rates.check(bot.user.id, chat.id)
     return platform.post(chat, bot.user, content, replied).json
 
@@ -30,7 +30,7 @@ def send_message(platform: "Platform", bot: "BotAccount", params: Params) -> dic
 def _content(platform: "Platform", params: Params, too_long: str) -> Content:
     if params.get("message_thread_id"):
         raise bad_request("message thread not found")
-    found = _formatted(platform, params)
+    found = formatted(platform, params, "text")
     if not found.text:
         raise bad_request("message text is empty")
     # Characters are counted as UTF-16 units: the strictest reading of the documented limit.
@@ -40,17 +40,19 @@ def _content(platform: "Platform", params: Params, too_long: str) -> Content:
     return Content(found.text, entities, read_keyboard(params.get("reply_markup")))
 
 
-def _formatted(platform: "Platform", params: Params) -> Formatted:
-    source, mode = text(params, "text"), text(params, "parse_mode").lower()
+def formatted(platform: "Platform", params: Params, name: str) -> Formatted:
+    """Read the text or caption of a call. Raises Declined (400)."""
+    source, mode = text(params, name), text(params, "parse_mode").lower()
     if mode == "html":
         return read_html(source)
     if mode:
         platform.complaints.append(f"parse mode not rehearsed: {mode}")
         raise bad_request("unsupported parse_mode")
-    return trimmed(source, structure(params, "entities") or [])
+    return trimmed(source, structure(params, "entities" if name == "text" else f"{name}_entities") or [])
 
 
-def _replied(chat: Chat, params: Params) -> Message | None:
+def replied_to(chat: Chat, params: Params) -> Message | None:
+    """Return the message that a call replies to, if it does. Raises Declined (400)."""
     reply = structure(params, "reply_parameters")
     if not reply:
         return None
@@ -62,6 +64,8 @@ def _replied(chat: Chat, params: Params) -> Message | None:
 
 def edit_message_text(platform: "Platform", bot: "BotAccount", params: Params) -> dict[str, Any]:
     message = _editable(platform, bot, params)
+    if message.content.media is not None:
+        raise bad_request("there is no text in the message to edit")
     return _change(platform, message, _content(platform, params, "MESSAGE_TOO_LONG"))
 
 

@@ -31,7 +31,7 @@ async def both(request, platform: Platform) -> AsyncIterator[tuple[Bot, Room]]:
         async with in_process_bot(platform) as found:
             yield found, Room.of(platform)
         return
-    async with serving(platform) as address, Bot(TOKEN, f"{address}/bot") as found:
+    async with serving(platform) as address, Bot(TOKEN, f"{address}/bot", f"{address}/file/bot") as found:
         stage = RemoteStage(address)
         yield found, Room(stage)
         await stage.close()
