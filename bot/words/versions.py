@@ -145,7 +145,7 @@ ASKED = {
     "so": "Easier, as you asked",
     "sore": "Easier, as you're sore today",
     "too-easy": "Harder, as it was too easy",
-    "bored": "Something else, as you asked",
+    "bored": "Something else, for a change",
     "as-written": "As written, as you asked",
 }
 

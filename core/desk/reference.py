@@ -3,12 +3,13 @@
 from rapidfuzz import process
 from rapidfuzz.distance import OSA
 
+from core.athletes.equipment import everything
 from core.athletes.limits import Limit, limit, limits
 from core.errors import Refusal
 from core.movements.lookup import Catalogue, Named, catalogue
 from core.movements.names import key
 
-__all__ = ["Catalogue", "Limit", "UnknownName", "catalogue", "find_movement", "limit", "limits"]
+__all__ = ["Catalogue", "Limit", "UnknownName", "catalogue", "everything", "find_movement", "limit", "limits"]
 
 _NEAR_ENOUGH = 0.6
 _NEAR_SPELLINGS = 3

@@ -19,7 +19,7 @@ from core.scaling.athlete import Athlete
 from core.scaling.fit import TOLERANCE
 from core.scaling.lines import is_same
 from core.scaling.options import Option, at_share, options_of
-from core.scaling.plan import AS_WRITTEN, OTHER_PATTERN, LinePlan, plan_of
+from core.scaling.plan import AS_WRITTEN, OTHER_PATTERN, SAME_LOAD, LinePlan, plan_of
 from core.scaling.reasons import obstacle_to
 from core.scaling.values import Because, Orders, Pin, Spot, VersionLine
 from core.scaling.version import PARTS
@@ -138,8 +138,26 @@ def _step_up(line: _Line) -> Option | None:
     if line.now.part < 1:
         return _more(line)
     now = _cost(line.now)
+    line = line._replace(others=[one for one in line.others if _is_near(line, one) and _is_allowed(line, one)])
     heavier = [one for one in line.others if FELT * _cost(one) >= now > 0 and _is_fair(one)]
     return _nearest(line, heavier, "harder", partial(min, key=_cost))
+
+
+def _is_near(line: _Line, option: Option) -> bool:
+    """The same movement, or one that the graph names as harder: nobody asked for something else."""
+    assert line.now.way is not None
+    assert option.way is not None
+    named = option.way.id in line.now.way.variant.harder
+    return named or option.way.movement is line.now.way.movement
+
+
+def _is_allowed(line: _Line, option: Option) -> bool:
+    """No more weight in the hands than the coach wrote, whatever the movement."""
+    written = line.plan.load_kg(line.athlete.pair)
+    if written is None or line.plan.hold is None or option.hold is None or option.load is None:
+        return True
+    most = float(written) * line.plan.hold.count * (1 + SAME_LOAD)
+    return option.load.value * option.hold.count <= most
 
 
 def _is_fair(option: Option) -> bool:

@@ -60,7 +60,7 @@ def _first_of_each(tests: Iterable[Test]) -> Iterable[Test]:
 def _read(
     evidence: Evidence, place: int, profile: Profile, catalogue: Catalogue, body_mass_kg: float
 ) -> Test | None:
-    if evidence.reps is None and evidence.seconds is None:
+    if evidence.kind == "easier" or (evidence.reps is None and evidence.seconds is None):
         return None
     movement = catalogue.movement(evidence.movement)
     variant = movement.meant(evidence.variant, loaded=evidence.load_kg is not None)

@@ -55,7 +55,7 @@ def _needs_body_mass(profile: Profile, plans: Iterable[LinePlan]) -> bool:
 
 def _ability(profile: Profile, plans: Iterable[LinePlan], catalogue: Catalogue) -> Question | None:
     written = [plan for plan in plans if plan.ways[0].unit is AmountUnit.REPS]
-    asked = {evidence.movement for evidence in profile.evidence}
+    asked = {evidence.movement for evidence in profile.evidence if evidence.kind != "easier"}
     if len(asked & {plan.ways[0].movement.id for plan in written}) >= MOST_ABILITIES:
         return None
     athlete = Athlete(profile, catalogue)

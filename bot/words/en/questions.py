@@ -15,7 +15,7 @@ from core.desk.commands import (
     SkipBodyMass,
     TellAbility,
 )
-from core.desk.reference import catalogue, limit
+from core.desk.reference import catalogue, everything, limit
 from core.desk.says.versions import AnswerKept, AskAbout, Me, Understood
 from core.desk.version_commands import FurnishSet
 from core.measures import MassUnit, in_words
@@ -119,6 +119,8 @@ def understood(said: Understood) -> str:
 
 def things(equipment: tuple[Equipment, ...], units: MassUnit) -> str:
     """`two 10 kg dumbbells, a chair`; plain text."""
+    if equipment == everything():
+        return "everything that a gym has"
     return listed([thing(one, units) for one in equipment]) or "nothing, just you"
 
 
