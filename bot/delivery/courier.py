@@ -3,7 +3,7 @@
 import logging
 from typing import Any
 
-from telegram import Bot
+from telegram import Bot, InputFile
 from telegram.error import TelegramError
 
 from bot.delivery.verdicts import Rejected, Verdict, accepted, judge
@@ -26,12 +26,15 @@ async def deliver(bot: Bot, letter: Letter) -> Verdict:
 
 
 def params_of(letter: Letter) -> dict[str, Any]:
-    """Return the parameters of the call: payload, the chat's address of now, the message to be edited."""
+    """Return the parameters of the call: payload, file, the chat's address of now, the message to be edited."""
     params = dict(letter.payload)
     if is_message(letter):
         params["chat_id"] = letter.address
     if letter.edits_message_id is not None:
         params["message_id"] = letter.edits_message_id
+    if letter.file is not None:
+        kind = letter.method.removeprefix("send_")
+        params[kind] = InputFile(letter.file.content, filename=letter.file.name)
     return params
 
 

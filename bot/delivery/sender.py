@@ -54,6 +54,7 @@ class Sender:
         """Send until stopped, and then settle what is on its way."""
         async with self._store.unit() as unit:
             await unit.outbox.recover(self._clock.now(), at_start=True)
+            await unit.files.drop_settled()
         while True:
             look_again_at = await self._take_turn()
             if self._stopping and not self._in_flight:

@@ -39,6 +39,8 @@ async def settle(unit: Unit, finished: Sequence[Finished], now: datetime, pause:
     for letter, verdict in finished:
         await _learn_of_chat(unit, letter, verdict, now)
     await unit.outbox.settle([settled(letter, verdict, now, pause) for letter, verdict in finished], now)
+    if any(letter.file for letter, _ in finished):
+        await unit.files.drop_settled()
 
 
 def settled(letter: Letter, verdict: Verdict, now: datetime, pause: timedelta) -> Settled:

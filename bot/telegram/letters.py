@@ -1,9 +1,11 @@
 """What is to be said becomes letters in the outbox: worded, split, keyed, in the transaction of its cause."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from typing import Any
+
+from telegram.constants import MessageLimit
 
 from bot.telegram.buttons import pack
 from bot.telegram.heard import Press
@@ -12,7 +14,7 @@ from bot.words import en  # noqa: F401 - registers the wordings
 from bot.words.text import escape
 from bot.words.wording import FALLBACK, Button, DoorButton, Row, Worded, word
 from core.desk.outcome import Outcome, Said, Say
-from core.desk.post_office import ChatKind, NewLetter, Purpose, Unit
+from core.desk.post_office import ChatKind, LetterFile, NewLetter, Purpose, Unit
 
 # The platform forgets a press within seconds; an answer that late helps nobody.
 TAP_LASTS = timedelta(seconds=30)
@@ -55,6 +57,9 @@ class Writer:
         if original is not None:
             return [draft.edit(key, message(shorten(worded.html), self._keyboard(worded)), original.id)]
         last_key = say.edits or say.key or key
+        if worded.file is not None:
+            file = LetterFile(name=worded.file.name, content=worded.file.content)
+            return [draft.document(last_key, caption(worded.html, self._keyboard(worded)), file)]
         parts = [shorten(worded.html)] if say.edits else split(worded.html)
         payloads = [message(text, None) for text in parts[:-1]]
         payloads.append(message(parts[-1], self._keyboard(worded)))
@@ -87,6 +92,9 @@ class _Draft:
 
     def send(self, key: str, payload: dict[str, Any]) -> NewLetter:
         return self._letter(key, "send_message", payload)
+
+    def document(self, key: str, payload: dict[str, Any], file: LetterFile) -> NewLetter:
+        return replace(self._letter(key, "send_document", payload), file=file)
 
     def edit(self, key: str, payload: dict[str, Any], original: int) -> NewLetter:
         return self._letter(key, "edit_message_text", payload, original)
@@ -129,6 +137,12 @@ def message(text: str, keyboard: Keyboard | None) -> dict[str, Any]:
         "parse_mode": "HTML",
         "link_preview_options": {"is_disabled": True},
     }
+    return payload if keyboard is None else payload | {"reply_markup": {"inline_keyboard": keyboard}}
+
+
+def caption(text: str, keyboard: Keyboard | None) -> dict[str, Any]:
+    """Parameters of a message that carries a file."""
+    payload: dict[str, Any] = {"caption": shorten(text, MessageLimit.CAPTION_LENGTH), "parse_mode": "HTML"}
     return payload if keyboard is None else payload | {"reply_markup": {"inline_keyboard": keyboard}}
 
 

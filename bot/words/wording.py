@@ -31,11 +31,20 @@ Row = tuple[Button | DoorButton, ...]
 
 
 @dataclass(frozen=True, slots=True)
+class Attachment:
+    """A file to go with the words."""
+
+    name: str
+    content: bytes
+
+
+@dataclass(frozen=True, slots=True)
 class Worded:
-    """HTML text and rows of buttons."""
+    """HTML text and rows of buttons; with a `file`, the text is its caption."""
 
     html: str
     rows: tuple[Row, ...] = ()
+    file: Attachment | None = None
 
 
 S = TypeVar("S", bound=Said)

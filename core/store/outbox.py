@@ -5,12 +5,14 @@ from dataclasses import replace
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import RowMapping, bindparam, func, insert, or_, select, update
+from sqlalchemy import JSON, RowMapping, bindparam, case, func, insert, literal, or_, select, update
 from sqlmodel import UTCDateTime
 
 from core.store import tables
+from core.store.files import Files
 from core.store.policy import PRIORITIES, may_go_again
 from core.store.records import (
+    CARRYING,
     ChatKind,
     Letter,
     LetterState,
@@ -39,6 +41,8 @@ _LETTERS = (
     .outerjoin(_original, _original.c.id == _outbox.c.edits_id)
 )
 _UNSENT = (LetterState.WAITING, LetterState.LEASED)
+# What was said stays with the platform; here it is kept only as long as it may have to be sent.
+_NOTHING = literal({}, JSON)
 
 # An earlier letter of the same chat goes first once it is due. One that was tried keeps its place even while
 # it waits to be tried again; one that was never due yet holds nothing up.
@@ -75,7 +79,7 @@ _READY = (
 _TOO_LATE = (
     update(_outbox)
     .where(_outbox.c.state == LetterState.WAITING, _outbox.c.expires_at <= bindparam("now"))
-    .values(state=LetterState.DROPPED, settled_at=bindparam("now"))
+    .values(state=LetterState.DROPPED, settled_at=bindparam("now"), payload=_NOTHING)
 )
 _ORPHANED = (
     update(_outbox)
@@ -86,7 +90,7 @@ _ORPHANED = (
         .where(_original.c.state.not_in(_UNSENT), _original.c.message_id.is_(None))
         .exists()
     )
-    .values(state=LetterState.DROPPED, settled_at=bindparam("now"))
+    .values(state=LetterState.DROPPED, settled_at=bindparam("now"), payload=_NOTHING)
 )
 _LEASE = (
     update(_outbox)
@@ -97,7 +101,7 @@ _SUPERSEDE = (
     update(_outbox)
     .where(_outbox.c.subject == bindparam("about"), _outbox.c.state == LetterState.WAITING)
     .where(_outbox.c.id < bindparam("newest"), _outbox.c.id != bindparam("edited"))
-    .values(state=LetterState.DROPPED, settled_at=bindparam("now"))
+    .values(state=LetterState.DROPPED, settled_at=bindparam("now"), payload=_NOTHING)
 )
 _END_ATTEMPT = (
     update(_attempt)
@@ -112,6 +116,7 @@ _SETTLE = (
     .where(_outbox.c.state != LetterState.SENT)
     .values(
         state=bindparam("becomes"),
+        payload=case((bindparam("becomes") == LetterState.SENT, _NOTHING), else_=_outbox.c.payload),
         message_id=bindparam("message"),
         due_at=func.coalesce(bindparam("again_at", type_=UTCDateTime()), _outbox.c.due_at),
         settled_at=bindparam("at"),
@@ -166,6 +171,8 @@ class Outbox(Repository):
         rows = [_row_of(letter, now) for letter in letters]
         new = await self._add_new(_outbox, rows, "key", returning=("id", "key"))
         ids = {row["key"]: int(row["id"]) for row in new}
+        carried = {ids[one.key]: one.file for one in letters if one.file and one.key in ids}
+        await Files(self._connection).keep(carried)
         replacing = [
             {
                 "about": letter.subject,
@@ -211,7 +218,11 @@ class Outbox(Repository):
         if letters:
             await self._run(_LEASE, [{"letter": letter.id, "until": until} for letter in letters])
             await self._run(insert(_attempt), [_attempt_row(letter, now) for letter in letters])
-        return [replace(one, state=LetterState.LEASED, tries=one.tries + 1) for one in letters]
+        files = await Files(self._connection).of([one.id for one in letters if one.method in CARRYING])
+        return [
+            replace(one, state=LetterState.LEASED, tries=one.tries + 1, file=files.get(one.id))
+            for one in letters
+        ]
 
     async def settle(self, results: Sequence[Settled], now: datetime) -> None:
         """Write down how sending ended. NOT_SENT is put back; UNKNOWN too where it may go again."""

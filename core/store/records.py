@@ -330,6 +330,16 @@ class InboxItem:
     attempts: int
 
 
+# Methods whose letters carry a file.
+CARRYING = frozenset({"send_document", "send_photo", "send_voice"})
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
+class LetterFile:
+    name: str
+    content: bytes
+
+
 @dataclass(frozen=True, kw_only=True, slots=True)
 class NewLetter:
     """A message to be sent.
@@ -337,7 +347,7 @@ class NewLetter:
     `key`: the unique business key; a second letter with it is left out. `refs`: what a reply to it speaks of.
     `subject`: what this letter is the newest state of; waiting letters of the same subject give way to it.
     `edits_id`: the letter whose sent message this one edits. `due_at` None means now; past `expires_at` it is
-    no longer worth sending.
+    no longer worth sending. `file`: what a method of `CARRYING` carries; the payload holds its caption.
     """
 
     chat_id: int
@@ -350,6 +360,7 @@ class NewLetter:
     edits_id: int | None = None
     due_at: datetime | None = None
     expires_at: datetime | None = None
+    file: LetterFile | None = None
 
 
 @dataclass(frozen=True, kw_only=True, slots=True)
@@ -358,6 +369,8 @@ class Letter:
 
     `address` and `chat_kind`: the chat's of now. `message_id`: the sent message. `edits_message_id`: the one
     to be edited, once known. `tries`: attempts so far; `resends`: how many of them came after an unknown end.
+    `payload` is empty once it was sent or dropped: what was said is no longer ours to keep. `file` comes only
+    with a lease.
     """
 
     id: int
@@ -379,6 +392,7 @@ class Letter:
     message_id: int | None
     tries: int
     resends: int
+    file: LetterFile | None = None
 
 
 @dataclass(frozen=True, kw_only=True, slots=True)

@@ -358,6 +358,15 @@ class OutboxRow(Row, table=True):
     settled_at: datetime | None = None
 
 
+class FileRow(Row, table=True):
+    """What a letter carries, until the letter has its end."""
+
+    __tablename__ = "file"
+    outbox_id: int = _to("outbox.id", primary_key=True)
+    name: str
+    content: bytes
+
+
 class AttemptRow(Row, table=True):
     """One try to send a letter; without an outcome while it is on its way."""
 
@@ -411,5 +420,6 @@ habits = _table(HabitsRow)
 question = _table(QuestionRow)
 inbox = _table(InboxRow)
 outbox = _table(OutboxRow)
+file = _table(FileRow)
 attempt = _table(AttemptRow)
 due = _table(DueRow)

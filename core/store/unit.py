@@ -12,6 +12,7 @@ from core.store.adjustments import Adjustments
 from core.store.classes import Classes, HabitsOfPeople, SignUps
 from core.store.dues import Dues
 from core.store.engine import is_memory, open_engine
+from core.store.files import Files
 from core.store.groups import Groups
 from core.store.inbox import Inbox
 from core.store.orders import CoachOrders
@@ -46,6 +47,7 @@ class Unit:
         self.questions = Questions(connection)
         self.inbox = Inbox(connection)
         self.outbox = Outbox(connection)
+        self.files = Files(connection)
         self.dues = Dues(connection)
         self.vitals = Vitals(connection)
 
