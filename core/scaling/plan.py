@@ -8,7 +8,7 @@ from typing import NamedTuple
 from core.athletes.values import Profile, Sex
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
-from core.movements.values import Hold, Movement, Variant
+from core.movements.values import Hold, Movement, Pattern, Variant
 from core.scaling.demand import body_share, load_moved
 from core.scaling.intent import Window, paired_window, ruled_window, usual_window
 from core.scaling.norms import BODY_MASS, expected
@@ -196,18 +196,20 @@ def written_hold(line: Line, variant: Variant) -> Hold | None:
 
 
 def _other_ways(block: Block, line: Line, written: Way, catalogue: Catalogue) -> list[Way]:
-    ways = []
     named = written.variant.easier + written.variant.harder
     nearest = {name: place for place, name in enumerate(named)}
-    reached = sorted(
-        catalogue.reachable(written.id), key=lambda reach: (reach.distance, nearest.get(reach.id, len(named)))
-    )
-    for reach in reached:
-        movement, variant = catalogue.variant(reach.id)
-        ways.append(
-            _way(block, line, (movement, variant), (written.movement, written.variant), reach.distance)
-        )
-    return ways
+    ways = [
+        _way(block, line, catalogue.variant(reach.id), (written.movement, written.variant), reach.distance)
+        for reach in catalogue.reachable(written.id)
+    ]
+    ways = [way._replace(distance=OTHER_PATTERN) if _holds_still(way, written) else way for way in ways]
+    return sorted(ways, key=lambda way: (way.distance, nearest.get(way.id, len(named))))
+
+
+def _holds_still(way: Way, written: Way) -> bool:
+    """A hold stands in for repetitions only like another pattern, but in the trunk, whose work is to hold."""
+    moves = written.unit is AmountUnit.REPS and written.movement.pattern is not Pattern.TRUNK
+    return moves and way.unit is AmountUnit.SECONDS and way.movement.k is not None
 
 
 def _is_harder(way: Way, written: Way) -> bool:
