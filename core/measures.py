@@ -6,6 +6,8 @@ from enum import StrEnum
 # NIST SP 811, appendix B.8: one pound is this many kilograms, exactly.
 KG_PER_POUND = Decimal("0.45359237")
 
+_LOST = Decimal("0.005")
+
 
 class MassUnit(StrEnum):
     KG = "kg"
@@ -29,6 +31,22 @@ def to_kg(amount: Decimal, unit: MassUnit) -> Decimal:
 def from_kg(mass_kg: Decimal, unit: MassUnit) -> Decimal:
     """Mass in `unit`: the inverse of `to_kg`."""
     return mass_kg if unit is MassUnit.KG else mass_kg / KG_PER_POUND
+
+
+def as_marked(mass_kg: Decimal, unit: MassUnit) -> str:
+    """Mass of a thing as it stands on it: a 20 lb dumbbell is `20 lb` to everybody, a 16 kg one `16 kg`.
+
+    What is round in neither unit is said in `unit`.
+    """
+    other = MassUnit.LB if unit is MassUnit.KG else MassUnit.KG
+    marked = next((one for one in (unit, other) if _is_round(from_kg(mass_kg, one))), unit)
+    return in_words(mass_kg, marked)
+
+
+def _is_round(amount: Decimal) -> bool:
+    """To the quarter, give or take what was lost in writing it down."""
+    quarters = amount * 4
+    return abs(quarters - round(quarters)) <= _LOST
 
 
 def in_words(mass_kg: Decimal, unit: MassUnit) -> str:

@@ -32,7 +32,7 @@ _NOTHING = re.compile(
     r"sorry)*\W*$"
 )
 _PARTING = re.compile(
-    r"[,;\n!]+|\.(?=\s|$)|\b(?:and|plus|also|as well as|with(?=\s(?:a|an|some|two|one)\s)|but)\b|\s\+\s"
+    r"[,;\n!]+|\.(?=\s|$)|\b(?:and|plus|also|as well as|with(?=\s(?:(?:a|an|some|two|one)\s|[1-9]\s?x\s?[0-9]))|but)\b|\s\+\s"
     r"|\s?&\s?"
 )
 _LACKING = re.compile(r"^\s*(?:no|not|without|(?:i )?(?:don't|do not|haven't) (?:have|own|got)?)\b")

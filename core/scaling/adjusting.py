@@ -138,7 +138,9 @@ def _step_up(line: _Line) -> Option | None:
     if line.now.part < 1:
         return _more(line)
     now = _cost(line.now)
-    line = line._replace(others=[one for one in line.others if _is_near(line, one) and _is_allowed(line, one)])
+    line = line._replace(
+        others=[one for one in line.others if _is_near(line, one) and _is_allowed(line, one)]
+    )
     heavier = [one for one in line.others if FELT * _cost(one) >= now > 0 and _is_fair(one)]
     return _nearest(line, heavier, "harder", partial(min, key=_cost))
 

@@ -6,20 +6,24 @@ A block's version is valued by a tuple of whole numbers, compared in this order:
 2. misfit beyond tolerance: the worst line, then the sum
 3. distance from what was written, summed
 4. breathing: lines out of the person's reach
-5. remaining misfit, summed
-6. implement changes between neighbouring lines, the round closing on itself
-7. lines that differ from last time's choice
-8. the order of the options
+5. neighbouring lines with the same movement: a stand-in brings no swings beside swings
+6. remaining misfit, summed
+7. implement changes between neighbouring lines, the round closing on itself
+8. lines that differ from last time's choice
+9. the order of the options
 
-Lines meet in two places only: a thing with one setting per block (an adjustable, a filled backpack), and
-changes of implement. So the settings are enumerated, 1-5 are minima of each line alone (the
-smallest worst line and the smallest sums are reached together), and a walk round the ring decides 6-8.
+Lines meet in three places only: a thing with one setting per block (an adjustable, a filled backpack), the same
+movement and a change of implement between neighbours. So the settings are enumerated, 1-4 are minima of each line
+alone (the smallest worst line and the smallest sums are reached together), and a walk round the ring decides 5-9.
 """
 
 from collections.abc import Iterable, Mapping, Sequence
 from decimal import Decimal
 from itertools import pairwise, product
 from typing import NamedTuple
+
+# How much of a merit is a minimum of each line alone.
+ALONE = 4
 
 Merit = tuple[int, int, int, int, int]
 Setting = Sequence[tuple[int, Decimal]]
@@ -29,7 +33,8 @@ class Candidate(NamedTuple):
     """One option of a line, reduced to what decides.
 
     `merit`: (unsafe, beyond, distance, breathing, misfit). `held`: what is in the hands, None if nothing;
-    equal values need no change. `thing`, `load`: the shared thing it uses, and at which setting.
+    equal values need no change. `thing`, `load`: the shared thing it uses, and at which setting. `kind`: the
+    movement, None where repeating it beside itself is no matter.
     """
 
     merit: Merit
@@ -37,6 +42,7 @@ class Candidate(NamedTuple):
     fresh: int = 0
     thing: int | None = None
     load: Decimal = Decimal(0)
+    kind: object = None
 
 
 class Section(NamedTuple):
@@ -46,7 +52,7 @@ class Section(NamedTuple):
     ring: bool = True
 
 
-Value = tuple[int, int, int, int, int, int, int, int, tuple[int, ...]]
+Value = tuple[int, int, int, int, int, int, int, int, int, tuple[int, ...]]
 
 
 def choose(sections: Sequence[Section]) -> tuple[int, ...]:
@@ -58,18 +64,16 @@ def choose(sections: Sequence[Section]) -> tuple[int, ...]:
     every = [table for section in tables for table in section]
     best: Value | None = None
     for setting in _settings(every):
-        head = _sum([_best_merit(table, setting) for table in every])
-        if best is not None and head > best[:6]:
+        kept = [[_survivors(table, setting) for table in row] for row in tables]
+        least = _least(sections, kept)
+        if best is not None and least > best:
             continue
-        walks = (
-            _walk(section, [_survivors(table, setting) for table in row])
-            for section, row in zip(sections, tables, strict=True)
-        )
-        value = (*head, *_join(walks))
+        walks = (_walk(section, row) for section, row in zip(sections, kept, strict=True))
+        value = (*least[:5], *_join(walks))
         if best is None or value < best:
             best = value
     assert best is not None
-    return best[8]
+    return best[9]
 
 
 def value_of(sections: Sequence[Section], chosen: Sequence[int]) -> Value:
@@ -77,22 +81,24 @@ def value_of(sections: Sequence[Section], chosen: Sequence[int]) -> Value:
     rest = iter(chosen)
     picks = [[line[next(rest)] for line in section.lines] for section in sections]
     everyone = [pick for section in picks for pick in section]
-    changes = sum(
-        _changes(one.held, other.held)
+    pairs = [
+        pair
         for section, row in zip(sections, picks, strict=True)
-        for one, other in _neighbours(row, ring=section.ring)
-    )
+        for pair in _neighbours(row, ring=section.ring)
+    ]
     return (
         *_sum([pick.merit for pick in everyone]),
-        changes,
+        sum(_differs(one.kind, other.kind, equal=True) for one, other in pairs),
+        sum(pick.merit[ALONE] for pick in everyone),
+        sum(_differs(one.held, other.held, equal=False) for one, other in pairs),
         sum(pick.fresh for pick in everyone),
         tuple(chosen),
     )
 
 
-def _sum(merits: Sequence[Merit]) -> tuple[int, int, int, int, int, int]:
-    unsafe, beyond, distance, breathing, misfit = (list(part) for part in zip(*merits, strict=True))
-    return sum(unsafe), max(beyond), sum(beyond), sum(distance), sum(breathing), sum(misfit)
+def _sum(merits: Sequence[Merit]) -> tuple[int, int, int, int, int]:
+    unsafe, beyond, distance, breathing, _ = zip(*merits, strict=True)
+    return sum(unsafe), max(beyond), sum(beyond), sum(distance), sum(breathing)
 
 
 def _neighbours(row: Sequence[Candidate], *, ring: bool) -> Iterable[tuple[Candidate, Candidate]]:
@@ -101,31 +107,35 @@ def _neighbours(row: Sequence[Candidate], *, ring: bool) -> Iterable[tuple[Candi
         yield row[-1], row[0]
 
 
-def _changes(one: object, other: object) -> int:
-    return int(one is not None and other is not None and one != other)
+def _differs(one: object, other: object, *, equal: bool) -> int:
+    """1 where two things that are there are equal, or aren't."""
+    return int(one is not None and other is not None and (one == other) is equal)
+
+
+Group = tuple[tuple[int, ...], list[int]]
 
 
 class _Table(NamedTuple):
     """A line's best candidates: those that share nothing, and those of each setting that are as good."""
 
-    merit: Merit
-    free: list[int]
-    shared: dict[tuple[int, Decimal], tuple[Merit, list[int]]]
+    line: Sequence[Candidate]
+    free: Group
+    shared: dict[tuple[int, Decimal], Group]
 
 
 def _table(line: Sequence[Candidate]) -> _Table:
     """What is worse than the best free candidate can never be chosen, whatever the setting."""
-    merit = min(c.merit for c in line if c.thing is None)
-    shared: dict[tuple[int, Decimal], tuple[Merit, list[int]]] = {}
-    for n, c in enumerate(line):
-        if c.thing is None or c.merit > merit:
-            continue
-        known = shared.get((c.thing, c.load))
-        if known is None or c.merit < known[0]:
-            shared[c.thing, c.load] = c.merit, [n]
-        elif c.merit == known[0]:
-            known[1].append(n)
-    return _Table(merit, [n for n, c in enumerate(line) if c.thing is None and c.merit == merit], shared)
+    free = _best_of(line, [n for n, one in enumerate(line) if one.thing is None])
+    by_setting: dict[tuple[int, Decimal], list[int]] = {}
+    for n, one in enumerate(line):
+        if one.thing is not None and one.merit[:ALONE] <= free[0]:
+            by_setting.setdefault((one.thing, one.load), []).append(n)
+    return _Table(line, free, {at: _best_of(line, some) for at, some in by_setting.items()})
+
+
+def _best_of(line: Sequence[Candidate], some: Sequence[int]) -> Group:
+    best = min(line[n].merit[:ALONE] for n in some)
+    return best, [n for n in some if line[n].merit[:ALONE] == best]
 
 
 def _settings(tables: Sequence[_Table]) -> Iterable[Setting]:
@@ -138,57 +148,77 @@ def _settings(tables: Sequence[_Table]) -> Iterable[Setting]:
         yield list(zip(loads, values, strict=True))
 
 
-def _best_merit(table: _Table, setting: Setting) -> Merit:
-    """The smallest merit of a line under this setting."""
-    best = table.merit
-    for at in setting:
-        known = table.shared.get(at)
-        if known is not None and known[0] < best:
-            best = known[0]
-    return best
-
-
 def _survivors(table: _Table, setting: Setting) -> list[int]:
-    """The candidates of a line that have the smallest merit under this setting, in their order."""
-    best = _best_merit(table, setting)
-    kept = table.free if table.merit == best else []
-    for at in setting:
-        known = table.shared.get(at)
-        if known is not None and known[0] == best:
-            kept = kept + known[1]
-    return sorted(kept)
+    """The candidates of a line that have its smallest merit alone under this setting, in their order.
+
+    Of those that meet their neighbours alike only the best is kept.
+    """
+    groups = [table.free, *(table.shared[at] for at in setting if at in table.shared)]
+    best = min(merit for merit, _ in groups)
+    kept: dict[tuple[object, object], tuple[int, int, int]] = {}
+    for n in sorted(n for merit, some in groups if merit == best for n in some):
+        one = table.line[n]
+        ranked = one.merit[ALONE], one.fresh, n
+        meets = one.kind, one.held
+        if meets not in kept or ranked < kept[meets]:
+            kept[meets] = ranked
+    return sorted(n for _, _, n in kept.values())
 
 
-Walk = tuple[int, int, tuple[int, ...]]
+def _least(sections: Sequence[Section], kept: Sequence[Sequence[Sequence[int]]]) -> Value:
+    """What the value can't be under: the minima of each line alone."""
+    rows = [
+        [line[n] for n in some]
+        for section, row in zip(sections, kept, strict=True)
+        for line, some in zip(section.lines, row, strict=True)
+    ]
+    head = _sum([row[0].merit for row in rows])
+    return (*head, 0, sum(min(one.merit[ALONE] for one in row) for row in rows), 0, 0, ())
+
+
+# Repeated neighbours, misfit, changes of implement, news, and the way taken.
+Walk = tuple[int, int, int, int, tuple[int, ...]]
 
 
 def _join(walks: Iterable[Walk]) -> Walk:
     parts = list(walks)
-    chosen = tuple(pick for _, _, picks in parts for pick in picks)
-    return sum(changes for changes, _, _ in parts), sum(fresh for _, fresh, _ in parts), chosen
+    repeats, misfit, changes, fresh = (sum(part[n] for part in parts) for n in range(4))
+    return repeats, misfit, changes, fresh, tuple(pick for part in parts for pick in part[4])
 
 
 def _walk(section: Section, kept: Sequence[Sequence[int]]) -> Walk:
-    """Fewest implement changes, then least news, then option order: a dynamic program from each start."""
-    return min(_walk_from(section, kept, start) for start in kept[0]) if kept else (0, 0, ())
+    """The best way through the lines: a dynamic program from each start."""
+    if not kept:
+        return 0, 0, 0, 0, ()
+    return min(_walk_from(section, kept, start) for start in kept[0])
 
 
 def _walk_from(section: Section, kept: Sequence[Sequence[int]], start: int) -> Walk:
     lines = section.lines
     first = lines[0][start]
-    states: dict[int, Walk] = {start: (0, first.fresh, (start,))}
+    states: dict[int, Walk] = {start: (0, first.merit[ALONE], 0, first.fresh, (start,))}
     for n in range(1, len(kept)):
         states = {here: _step(lines[n - 1], states, lines[n][here], here) for here in kept[n]}
     if not section.ring or len(kept) == 1:
         return min(states.values())
-    return min(
-        (changes + _changes(lines[-1][end].held, first.held), fresh, chosen)
-        for end, (changes, fresh, chosen) in states.items()
-    )
+    return min(_closed(lines[-1][end], first, walk) for end, walk in states.items())
+
+
+def _closed(last: Candidate, first: Candidate, walk: Walk) -> Walk:
+    repeats, misfit, changes, fresh, chosen = walk
+    repeats += _differs(last.kind, first.kind, equal=True)
+    changes += _differs(last.held, first.held, equal=False)
+    return repeats, misfit, changes, fresh, chosen
 
 
 def _step(before: Sequence[Candidate], states: Mapping[int, Walk], to: Candidate, here: int) -> Walk:
     return min(
-        (changes + _changes(before[at].held, to.held), fresh + to.fresh, (*chosen, here))
-        for at, (changes, fresh, chosen) in states.items()
+        (
+            repeats + _differs(before[at].kind, to.kind, equal=True),
+            misfit + to.merit[ALONE],
+            changes + _differs(before[at].held, to.held, equal=False),
+            fresh + to.fresh,
+            (*chosen, here),
+        )
+        for at, (repeats, misfit, changes, fresh, chosen) in states.items()
     )

@@ -10,6 +10,7 @@ from core.movements.lookup import Catalogue
 from core.movements.values import Hold, Movement, Variant
 from core.scaling.demand import load_moved
 from core.scaling.kinship import Kin, kin_of
+from core.scaling.meant import meant_variant
 
 # No more than so many different tests are weighed together; older ones say little beside them.
 MOST_TESTS = 12
@@ -63,7 +64,7 @@ def _read(
     if evidence.kind == "easier" or (evidence.reps is None and evidence.seconds is None):
         return None
     movement = catalogue.movement(evidence.movement)
-    variant = movement.meant(evidence.variant, loaded=evidence.load_kg is not None)
+    variant = meant_variant(movement, evidence.variant, evidence.load_kg)
     amount = evidence.seconds if movement.unit_of(variant) is AmountUnit.SECONDS else evidence.reps
     if movement.k is None or amount is None or (variant.holds and evidence.load_kg is None):
         return None

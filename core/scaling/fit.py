@@ -1,9 +1,9 @@
 """How well a load fits a set: misfit is how far its cost lies outside the window, in log units."""
 
-from math import ceil, inf, log
+from math import ceil, exp, inf, log
 from typing import NamedTuple
 
-from core.scaling.capacity import Ability
+from core.scaling.capacity import CAUTIOUS, Ability
 from core.scaling.intent import LIGHT_DUTY, Window
 from core.scaling.values import Because
 
@@ -84,6 +84,12 @@ def fit(task: Task, moved_kg: float, lightness: Lightness, part: float = 1.0) ->
     beyond = steps(max(heavy - TOLERANCE, too_light))
     within = steps(min(max(heavy, light if lightness is OF_A_LOAD else 0.0), TOLERANCE))
     return Fit(unbroken, cost, cautious, heavy, light, beyond, within, _refusal(task, unbroken, cost))
+
+
+def hopeful(task: Task, moved_kg: float) -> bool:
+    """Whether a set would fit for somebody as strong as one in five of those about whom no more is known."""
+    hoped = task.ability.unbroken(moved_kg, -CAUTIOUS)
+    return hoped > 0 and task.set_amount <= hoped * task.window.high * exp(TOLERANCE)
 
 
 def steps(misfit: float) -> int:

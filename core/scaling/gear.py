@@ -11,6 +11,10 @@ from core.athletes.values import Equipment
 FILL_STEP_KG = Decimal("0.5")
 EMPTY_KG = Decimal("1.0")
 
+# Pairs of plates go on a bar, which is then one thing with one setting.
+BARBELL = "barbell"
+PLATE = "plate"
+
 
 class Load(NamedTuple):
     """A load that exists, exactly and as a number to reckon with.
@@ -53,12 +57,28 @@ class Gear:
         for place, thing in enumerate(self._equipment):
             if thing.implement != implement:
                 continue
+            if implement == BARBELL and thing.loads_kg and (plates := self._on_a_bar()):
+                bars = {own + more for own in thing.loads_kg for more in plates}
+                found += (Load(kg, float(kg), place) for kg in bars)
+                continue
             for kg in thing.loads_kg:
                 fixed[kg] += thing.each
             if thing.to_kg is not None and thing.each >= count:
                 found += (Load(kg, float(kg), place) for kg in _settings(thing))
         found += (Load(kg, float(kg)) for kg, owned in fixed.items() if owned >= count)
         return tuple(sorted(found, key=lambda load: (-load.kg, load.thing is not None, load.thing or 0)))
+
+
+    def _on_a_bar(self) -> tuple[Decimal, ...]:
+        """Every weight that pairs of plates make, from none on; empty where there is no pair."""
+        owned: defaultdict[Decimal, int] = defaultdict(int)
+        for thing in self._equipment:
+            for kg in thing.loads_kg if thing.implement == PLATE else ():
+                owned[kg] += thing.each
+        sums = {Decimal(0)}
+        for kg, each in owned.items():
+            sums |= {sum_ + 2 * pairs * kg for sum_ in sums for pairs in range(each // 2 + 1)}
+        return tuple(sums) if len(sums) > 1 else ()
 
 
 def _settings(thing: Equipment) -> list[Decimal]:

@@ -142,10 +142,13 @@ def _of_way(plan: LinePlan, way: Way, athlete: Athlete, orders: Orders, search: 
 
 
 def _loads(way: Way, athlete: Athlete, search: _Search, *, heavier: bool) -> Iterator[tuple[Grip, Load]]:
+    """Loads that may be taken, the heaviest first; what lies a little above the written one comes last."""
     for grip in way.grips:
-        heaviest = inf if heavier else grip.heaviest[athlete.pair - 1]
-        for load in athlete.gear.loads(grip.hold.implement, grip.hold.count):
-            if load.value <= heaviest and load not in search.settled:
+        most, nearly = (inf, inf) if heavier else grip.most(athlete.pair)
+        loads = athlete.gear.loads(grip.hold.implement, grip.hold.count)
+        above = [load for load in loads if most < load.value <= nearly and load.thing is None]
+        for load in (*(load for load in loads if load.value <= most), *above):
+            if load not in search.settled:
                 yield grip, load
 
 
@@ -158,9 +161,7 @@ def _fit(task: Task | None, moved_kg: float, lightness: Lightness, way: Way, par
 
 def _lightness(plan: LinePlan, way: Way, athlete: Athlete) -> Lightness:
     """How being too light counts for a way, but for the load that is written."""
-    if athlete.goes_easy(way):
-        return NEVER_TOO_LIGHT
-    if plan.loaded:
+    if plan.loaded and not athlete.goes_easy(way):
         return OF_A_LOAD
     return NEVER_TOO_LIGHT if way.distance == AS_WRITTEN else OF_AN_EASIER_WAY
 

@@ -11,6 +11,7 @@ from core.movements.lookup import Catalogue
 from core.movements.values import Hold, Movement, Pattern, Variant
 from core.scaling.demand import body_share, load_moved
 from core.scaling.intent import Window, paired_window, ruled_window, usual_window
+from core.scaling.meant import meant_variant
 from core.scaling.norms import BODY_MASS, expected
 from core.sessions.values import Block, Line, Session
 
@@ -37,23 +38,23 @@ SAME_LOAD = 0.025
 # And one this near above it may stand in, where it fits: 24 kg for 22.5 (estimate: less than a step of a rack).
 NEAR_LOAD = 0.08
 
-# Nobody holds more than this in one hand's worth of dumbbell or kettlebell (estimate): what is heavier is meant
-# with a barbell.
-HAND_HELD_TO = 50
-BARBELL = "barbell"
-
 
 class Grip(NamedTuple):
     """A hold of a way, and what the written line makes of it.
 
     `per_kg`: load moved for each kg of one implement. `other`: not the implement that is meant. `heaviest`:
-    per implement, for the two loads of a pair; never much above what is written of the same movement.
+    per implement, for the two loads of a pair: what is written, of the same movement.
     """
 
     hold: Hold
     per_kg: float
     other: bool
     heaviest: tuple[float, float]
+
+    def most(self, pair: int) -> tuple[float, float]:
+        """The heaviest that counts as at most what is written, and what is near enough to stand in for it."""
+        most = self.heaviest[pair - 1]
+        return most * (1 + SAME_LOAD), most * (1 + NEAR_LOAD)
 
 
 class Way(NamedTuple):
@@ -132,7 +133,8 @@ def _plan_line(block: Block, line: Line, catalogue: Catalogue, *, once: bool) ->
     if once:
         block = block.model_copy(update={"scheme": (), "rounds": 1})
     movement = catalogue.movement(line.movement)
-    variant = _meant(line, movement)
+    load = max(line.loads_kg, default=None)
+    variant = meant_variant(movement, line.variant, load, line.implement, line.count)
     written = _way(block, line, (movement, variant), (movement, variant), AS_WRITTEN)
     hold = written_hold(line, variant)
     loaded = bool(variant.holds)
@@ -143,16 +145,6 @@ def _plan_line(block: Block, line: Line, catalogue: Catalogue, *, once: bool) ->
     )
     windows = _windows(block, line, written, hold)
     return LinePlan(line, line.written, ways, hold, loaded, windows, block.scheme, harder)
-
-
-def _meant(line: Line, movement: Movement) -> Variant:
-    """The variant that is written, or meant by what is held: a deadlift at 100 kg is one with a barbell."""
-    implement = line.implement or (BARBELL if max(line.loads_kg, default=0) > HAND_HELD_TO else None)
-    loaded = bool(line.loads_kg)
-    meant = movement.meant(line.variant, loaded=loaded, implement=implement, count=line.count)
-    if meant.takes(implement, line.count):
-        return meant
-    return movement.meant(line.variant, loaded=loaded, implement=line.implement, count=line.count)
 
 
 def _unasked(ways: list[Way], written: Way, *, loaded: bool) -> tuple[list[Way], list[Way]]:
@@ -185,7 +177,7 @@ def _is_other(hold: Hold, line: Line, meant: Hold | None, catalogue: Catalogue) 
 def _heaviest(hold: Hold, line: Line, meant: Hold | None) -> tuple[float, float]:
     if meant is None or not line.loads_kg:
         return inf, inf
-    ratio = meant.count * meant.factor / (hold.count * hold.factor) * (1 + NEAR_LOAD)
+    ratio = meant.count * meant.factor / (hold.count * hold.factor)
     return float(line.loads_kg[0]) * ratio, float(line.loads_kg[-1]) * ratio
 
 

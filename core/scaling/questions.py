@@ -4,24 +4,20 @@ Only what this session needs and nobody knows yet, and never the same twice. The
 and body mass in words, the rest by taps: which of a pair, limits, and at most two abilities.
 """
 
-from collections.abc import Iterable, Iterator
-from math import erfc, exp, log, sqrt
+from collections.abc import Iterable, Sequence
 
 from core.athletes.values import Profile
-from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
 from core.scaling.athlete import Athlete
-from core.scaling.demand import load_moved
-from core.scaling.fit import TOLERANCE
-from core.scaling.gear import Load
-from core.scaling.plan import LinePlan, Way, plan_of
+from core.scaling.plan import LinePlan, plan_of
 from core.scaling.values import Ask, Question
+from core.scaling.worth import candidates, worth
 from core.sessions.values import Session
 
-# No more than two abilities are asked for one session, and only where the answer could matter: where it is
-# neither sure that the set goes, nor that it doesn't (doubt is p (1 - p), a quarter at most).
+# No more than two abilities are asked for one session, and only where the answer would change the choice of three
+# lines in ten, on average.
 MOST_ABILITIES = 2
-WORTH_ASKING = 0.05
+WORTH_ASKING = 0.3
 
 
 def next_question(profile: Profile, session: Session, catalogue: Catalogue) -> Question | None:
@@ -53,59 +49,20 @@ def _needs_body_mass(profile: Profile, plans: Iterable[LinePlan]) -> bool:
     return any(plan.loaded and plan.ways[0].variant.body_share.value > 0 for plan in plans)
 
 
-def _ability(profile: Profile, plans: Iterable[LinePlan], catalogue: Catalogue) -> Question | None:
-    written = [plan for plan in plans if plan.ways[0].unit is AmountUnit.REPS]
+def _ability(profile: Profile, plans: Sequence[LinePlan], catalogue: Catalogue) -> Question | None:
+    """The ability that is worth most to know for this session, if any is worth a question."""
     asked = {evidence.movement for evidence in profile.evidence if evidence.kind != "easier"}
-    if len(asked & {plan.ways[0].movement.id for plan in written}) >= MOST_ABILITIES:
+    if len(asked & {plan.ways[0].movement.id for plan in plans}) >= MOST_ABILITIES:
         return None
     athlete = Athlete(profile, catalogue)
-    open_ones = [plan for plan in written if plan.ways[0].movement.id not in asked]
-    doubts = [
-        (_doubt(plan, athlete, load), -place, plan, load)
-        for place, plan in enumerate(open_ones)
-        for load in _to_ask_at(plan, athlete)
-    ]
-    if not doubts or (most := max(doubts, key=lambda doubt: doubt[:2]))[0] < WORTH_ASKING:
+    unknown = [one for one in candidates(plans, athlete) if one.way.movement.id not in asked]
+    worths = [worth(one, plans, athlete) for one in unknown]
+    if max(worths, default=0.0) < WORTH_ASKING:
         return None
-    _, _, plan, load = most
-    way = plan.ways[0]
+    best = unknown[worths.index(max(worths))]
     return Question(
-        ask=Ask.ABILITY, movement=way.movement.id, variant=way.variant.id, load_kg=load.kg if load else None
+        ask=Ask.ABILITY,
+        movement=best.way.movement.id,
+        variant=best.way.variant.id,
+        load_kg=best.load.kg if best.load else None,
     )
-
-
-def _to_ask_at(plan: LinePlan, athlete: Athlete) -> Iterator[Load | None]:
-    """The load to ask about: unloaded, or the owned one nearest to what is written."""
-    way = plan.ways[0]
-    if athlete.barrier(way) is not None and not way.variant.skill:
-        return
-    if not way.variant.holds:
-        yield None
-        return
-    written = plan.load_kg(athlete.pair)
-    owned = [load for hold in way.variant.holds for load in athlete.gear.loads(hold.implement, hold.count)]
-    if owned:
-        yield min(owned, key=lambda load: (abs(load.kg - written) if written else -load.kg, load.kg))
-
-
-def _doubt(plan: LinePlan, athlete: Athlete, load: Load | None) -> float:
-    """How open it is whether a set goes: p (1 - p), with p the chance that it costs more than meant."""
-    way = plan.ways[0]
-    if way.set_amount is None:
-        return 0.0
-    ability = athlete.ability(way)
-    moved = load_moved(way.variant, athlete.body_mass_kg, plan.hold, float(load.kg) if load else 0.0)
-    if moved <= 0 or ability.spread <= 0:
-        return 0.0
-    p = _chance_too_heavy(way, plan, athlete, moved)
-    return p * (1 - p)
-
-
-def _chance_too_heavy(way: Way, plan: LinePlan, athlete: Athlete, moved_kg: float) -> float:
-    """Chance that fewer repetitions go than the window with its tolerance needs."""
-    assert way.set_amount is not None
-    ability = athlete.ability(way)
-    needed = way.set_amount / (athlete.window(plan, way).high * exp(TOLERANCE))
-    strength = moved_kg * (1 + needed / ability.k)
-    z = (log(strength) - log(ability.strength_kg)) / ability.spread
-    return 0.5 * erfc(-z / sqrt(2))

@@ -1,14 +1,28 @@
-"""Why a line became what it is: what stood in the way of what was written, as data."""
+"""Why a line became what it is: what stood in the way of what was written, as data.
+
+The true cause is found by asking what would be if one thing were otherwise: were the load there, were there no
+limit, were the person as strong as they may well be.
+"""
+
+from typing import NamedTuple
 
 from core.movements.values import Hold
 from core.scaling.athlete import Athlete
 from core.scaling.demand import load_moved
-from core.scaling.fit import NEVER_TOO_LIGHT, TOLERANCE, UNCOUNTED, Fit, fit
+from core.scaling.fit import NEVER_TOO_LIGHT, TOLERANCE, UNCOUNTED, Fit, Task, fit, hopeful
 from core.scaling.options import Option
 from core.scaling.plan import AS_WRITTEN, OTHER_VARIANT, LinePlan
 from core.scaling.values import Because, Keeps, Reason
 
-Obstacle = tuple[Because, str | None]
+# What is known of a person, and not only feared.
+SURE = {Because.TOO_HEAVY, Because.LIGHT_DUTY}
+
+
+class Obstacle(NamedTuple):
+    """What stands in the way; `about` as in Reason."""
+
+    because: Because
+    about: str | None = None
 
 
 def reason_for(plan: LinePlan, option: Option, athlete: Athlete) -> Reason:
@@ -16,7 +30,7 @@ def reason_for(plan: LinePlan, option: Option, athlete: Athlete) -> Reason:
     if option.distance == AS_WRITTEN and option.way is not None:
         light = plan.loaded and option.fit.light > TOLERANCE
         return Reason(because=Because.TOO_LIGHT if light else Because.AS_WRITTEN)
-    because, about = obstacle_to(plan, athlete) or (_without_obstacle(option), None)
+    because, about = obstacle_to(plan, athlete, option) or Obstacle(_without_obstacle(option))
     if option.build_up:
         because, about = Because.UNKNOWN_HEAVY, None
     return Reason(because=because, about=about, load_kg=plan.load_kg(athlete.pair), keeps=keeps(plan, option))
@@ -38,19 +52,23 @@ def keeps(plan: LinePlan, option: Option) -> Keeps | None:
     return "reps" if option.distance == OTHER_VARIANT else "movement"
 
 
-def obstacle_to(plan: LinePlan, athlete: Athlete) -> Obstacle | None:
-    """What stands in the way of what was written, first things first; None if only the other lines do."""
+def obstacle_to(plan: LinePlan, athlete: Athlete, option: Option | None = None) -> Obstacle | None:
+    """What stands in the way of what was written, first things first; None if only the other lines do.
+
+    `option`: what is done instead, as far as that is known.
+    """
     written = plan.ways[0]
     if (barrier := athlete.barrier(written)) is not None:
-        return barrier.because, barrier.about
+        return Obstacle(barrier.because, barrier.about)
     if not athlete.support(written.variant).there:
         missing = next(thing for thing in written.variant.needs if not athlete.gear.has(thing))
-        return Because.NOT_OWNED, missing
-    if written.variant.holds and not _is_owned(plan, athlete):
-        return Because.NOT_OWNED, plan.line.implement or written.variant.holds[0].implement
-    if athlete.goes_easy(written) and _is_heavy(would := _written_fit(plan, athlete)) and would.cautious >= 1:
-        return Because.LIGHT_DUTY, athlete.spares(written)
-    return _misfit(_written_fit(plan, athlete))
+        return Obstacle(Because.NOT_OWNED, missing)
+    ability = _too_much(plan, athlete)
+    if not written.variant.holds or _is_owned(plan, athlete):
+        return ability
+    if ability is not None and ability.because in SURE and _strength_decides(plan, athlete, option):
+        return ability
+    return Obstacle(Because.NOT_OWNED, _meant_thing(plan))
 
 
 def _is_owned(plan: LinePlan, athlete: Athlete) -> bool:
@@ -62,29 +80,56 @@ def _is_owned(plan: LinePlan, athlete: Athlete) -> bool:
     )
 
 
-def _written_fit(plan: LinePlan, athlete: Athlete) -> Fit:
+def _strength_decides(plan: LinePlan, athlete: Athlete, option: Option | None) -> bool:
+    """Where the written load isn't there: would it not be taken anyway?
+
+    So it is where a lighter load of the same is taken, and where even the lightest one is too heavy.
+    """
     written = plan.ways[0]
+    owned = [load for grip in written.grips for load in athlete.gear.loads(grip.hold.implement, grip.hold.count)]
+    if option is not None and option.way is not None and option.way.movement is written.movement:
+        return option.load is not None
     task = athlete.task(plan, written)
-    if task is None:
-        return UNCOUNTED
-    outside = _written_kg(plan, plan.hold, athlete)
-    return fit(task, load_moved(written.variant, athlete.body_mass_kg, plan.hold, outside), NEVER_TOO_LIGHT)
+    if not owned or task is None:
+        return False
+    lightest = min(load.value for load in owned)
+    moved = load_moved(written.variant, athlete.body_mass_kg, plan.hold, lightest)
+    return _is_heavy(fit(task, moved, NEVER_TOO_LIGHT))
 
 
-def _written_kg(plan: LinePlan, hold: Hold | None, athlete: Athlete) -> float:
-    """The written load; where none is written, the lightest that is there."""
-    written = plan.load_kg(athlete.pair)
-    if written is not None:
-        return float(written)
+def _meant_thing(plan: LinePlan) -> str | None:
+    """The implement, if the coach wrote it or the movement knows no other."""
+    if plan.line.implement is not None:
+        return plan.line.implement
+    things = {hold.implement for hold in plan.ways[0].variant.holds}
+    return things.pop() if len(things) == 1 else None
+
+
+def _too_much(plan: LinePlan, athlete: Athlete) -> Obstacle | None:
+    """Whether a set is too much, and whether for the sake of ease, of strength, or of what nobody knows."""
+    written = plan.ways[0]
+    task, moved = athlete.task(plan, written), _written_kg(plan, athlete)
+    if task is None or not _is_heavy(would := fit(task, moved, NEVER_TOO_LIGHT)):
+        return None
+    usual = Task(task.ability, task.set_amount, plan.windows[athlete.pair - 1], task.counts_reps)
+    if task.light_duty and not _is_heavy(fit(usual, moved, NEVER_TOO_LIGHT)):
+        return Obstacle(Because.LIGHT_DUTY, athlete.spares(written))
+    if not athlete.capacity.knows(written.movement) and hopeful(usual, moved):
+        return Obstacle(Because.UNTESTED, written.movement.id)
+    return Obstacle(Because.TOO_HEAVY if would.refused is not Because.UNKNOWN_HEAVY else would.refused)
+
+
+def _written_kg(plan: LinePlan, athlete: Athlete) -> float:
+    """Load moved as written; where no load is written, with the lightest that is there."""
+    outside = plan.load_kg(athlete.pair)
+    load = _lightest(plan.hold, athlete) if outside is None else float(outside)
+    return load_moved(plan.ways[0].variant, athlete.body_mass_kg, plan.hold, load)
+
+
+def _lightest(hold: Hold | None, athlete: Athlete) -> float:
     loads = athlete.gear.loads(hold.implement, hold.count) if hold else ()
-    return float(loads[-1].kg) if loads else 0.0
+    return loads[-1].value if loads else 0.0
 
 
 def _is_heavy(would: Fit) -> bool:
-    return would.refused is Because.LIGHT_DUTY or would.heavy > TOLERANCE
-
-
-def _misfit(would: Fit) -> Obstacle | None:
-    if would.refused is not None:
-        return would.refused, None
-    return (Because.TOO_HEAVY, None) if would.heavy > TOLERANCE else None
+    return would is not UNCOUNTED and (would.refused is not None or would.heavy > TOLERANCE)

@@ -34,6 +34,7 @@ class Because(StrEnum):
     TOO_HEAVY = "too_heavy"
     TOO_LIGHT = "too_light"
     ONE_SETTING = "one_setting"  # one adjustable or filled thing serves the whole block
+    UNTESTED = "untested"  # nobody knows their ability in it yet; `about` is the movement
     UNKNOWN_HEAVY = "unknown_heavy"  # nothing shows that so heavy is safe: build up
     LIGHT_DUTY = "light_duty"  # up to moderate
     NO_SAFE_OPTION = "no_safe_option"
@@ -45,7 +46,7 @@ Keeps = Literal["movement", "pattern", "reps"]
 
 
 class Reason(Value):
-    """Why, as data. `about` names the limit, place or thing it speaks of; `load_kg` is the written load.
+    """Why, as data. `about` names the limit, place, thing or movement it speaks of; `load_kg` is the written load.
 
     `keeps`: what stays the same.
     """

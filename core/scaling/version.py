@@ -190,6 +190,7 @@ def _candidates(row: _Row, last: VersionLine | None) -> list[Candidate]:
             int(last is not None and not is_same(option, last)),
             option.load.thing if option.load and not row.followed else None,
             option.load.kg if option.load else NO_LOAD,
+            option.way.movement.id if option.way else None,
         )
         for option in row.options
     ]

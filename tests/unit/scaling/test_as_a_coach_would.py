@@ -93,7 +93,7 @@ CASES = [
         12,
         Change.LOAD,
         Because.NOT_OWNED,
-        "don't have a 16 kg dumbbell",
+        "don't have 16 kg",
     ),
     (
         AMRAP + "12 goblet squats @ 24/16 kg",
@@ -211,7 +211,7 @@ CASES = [
         12,
         Change.LOAD,
         Because.NOT_OWNED,
-        "16 kg dumbbell",
+        "don't have 16 kg",
     ),
 ]
 

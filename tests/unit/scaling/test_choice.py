@@ -6,6 +6,7 @@ from core.scaling.choice import Candidate, Section, choose, value_of
 
 INSTANCES = 2_000
 THINGS = (None, None, None, 0, 1)
+KINDS = (None, "swing", "deadlift")
 
 
 def brute_force(sections):
@@ -34,9 +35,8 @@ def some_candidate(random):
         0,
         random.randrange(3),
     )
-    return Candidate(
-        merit, held if thing is None else (f"thing {thing}", 1, load), random.randrange(2), thing, load
-    )
+    held = held if thing is None else (f"thing {thing}", 1, load)
+    return Candidate(merit, held, random.randrange(2), thing, load, random.choice(KINDS))
 
 
 def some_line(random):
@@ -104,3 +104,9 @@ def test_a_tie_goes_to_last_times_choice_then_to_the_order_of_options():
     new, old = Candidate((0, 0, 0, 0, 0), fresh=1), Candidate((0, 0, 0, 0, 0), fresh=0)
     assert choose([Section([line(new, old)])]) == (1,)
     assert choose([Section([line(old, old)])]) == (0,)
+
+
+def test_a_stand_in_does_not_repeat_the_line_beside_it():
+    swings = Candidate((0, 0, 0, 0, 0), kind="swing")
+    again, bridges = Candidate((0, 0, 4, 0, 1), kind="swing"), Candidate((0, 0, 4, 0, 3), kind="bridge")
+    assert choose([Section([line(swings), line(again, bridges)])]) == (0, 1)
