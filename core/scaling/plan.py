@@ -8,7 +8,7 @@ from typing import NamedTuple
 from core.athletes.values import Profile, Sex
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
-from core.movements.values import Hold, Movement, Pattern, Variant
+from core.movements.values import Demand, Hold, Movement, Pattern, Variant
 from core.scaling.demand import body_share, load_moved
 from core.scaling.intent import Window, paired_window, ruled_window, usual_window
 from core.scaling.meant import meant_variant
@@ -20,6 +20,9 @@ OTHER_LOAD = 1
 OTHER_IMPLEMENT = 2
 OTHER_VARIANT = 3
 OTHER_PATTERN = 5
+
+# Not added to a line for want of something nearer: overhead, thrown, jumped, upside down.
+RISKS = frozenset({Demand.OVERHEAD, Demand.FAST_LOAD, Demand.JUMPING, Demand.UPSIDE_DOWN})
 
 # Up to here a way is about as hard as the written one: fists spare the wrists and cost a little (estimate).
 AS_HARD = 1.1
@@ -194,14 +197,19 @@ def _other_ways(block: Block, line: Line, written: Way, catalogue: Catalogue) ->
         _way(block, line, catalogue.variant(reach.id), (written.movement, written.variant), reach.distance)
         for reach in catalogue.reachable(written.id)
     ]
-    ways = [way._replace(distance=OTHER_PATTERN) if _holds_still(way, written) else way for way in ways]
+    ways = [way._replace(distance=OTHER_PATTERN) if _is_other_work(way, written) else way for way in ways]
     return sorted(ways, key=lambda way: (way.distance, nearest.get(way.id, len(named))))
 
 
-def _holds_still(way: Way, written: Way) -> bool:
-    """A hold stands in for repetitions only like another pattern, but in the trunk, whose work is to hold."""
+def _is_other_work(way: Way, written: Way) -> bool:
+    """What is no less far than another pattern: a hold for repetitions, and whatever adds a risk of its own.
+
+    The trunk's work is to hold, so there a hold is near.
+    """
     moves = written.unit is AmountUnit.REPS and written.movement.pattern is not Pattern.TRUNK
-    return moves and way.unit is AmountUnit.SECONDS and way.movement.k is not None
+    if moves and way.unit is AmountUnit.SECONDS and way.movement.k is not None:
+        return True
+    return bool(RISKS.intersection(way.variant.demands).difference(written.variant.demands))
 
 
 def _is_harder(way: Way, written: Way) -> bool:

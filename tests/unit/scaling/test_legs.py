@@ -3,7 +3,9 @@
 import pytest
 
 from core.measures import AmountUnit
-from tests.unit.scaling.people import athlete, did, only_line
+from core.movements.catalogue import catalogue
+from core.movements.values import Demand
+from tests.unit.scaling.people import athlete, did, only_line, session
 
 AMRAP = "AMRAP 12\n"
 STRONG_MAN = {"sex": "male", "mass": 80}
@@ -83,3 +85,27 @@ def test_a_line_becomes_what_a_coach_would_make_of_it(text, who, movement, varia
 def test_a_hold_is_no_stand_in_for_moving_a_weight(reps):
     who = athlete(owns=["kettlebell 4"], tests=[did("goblet squat", reps, 12)])
     assert only_line(AMRAP + "12 goblet squats @ 24 kg", who).unit is AmountUnit.REPS
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "10 romanian deadlifts @ 60 kg",
+        "12 swings @ 24 kg",
+        "40 m suitcase carry @ 24 kg",
+        "8 front squats @ 60 kg",
+    ],
+)
+def test_a_stand_in_adds_nothing_overhead_thrown_or_jumped(text):
+    who = athlete(**STRONG_MAN, owns=["2x dumbbell 10", "bench"], tests=[did("goblet squat", 50, 10)])
+    (written,) = session(AMRAP + text).blocks[0].lines
+    assert asked(only_line(AMRAP + text, who)) & ADDED <= asked(written)
+
+
+ADDED = {Demand.OVERHEAD, Demand.FAST_LOAD, Demand.JUMPING}
+
+
+def asked(line):
+    """What a line asks of body and room; where none is named, its first way."""
+    movement = catalogue().movement(line.movement)
+    return set(movement.meant(line.variant, loaded=True).demands)
