@@ -3,6 +3,7 @@
 import pytest
 
 from core.movements.catalogue import catalogue
+from core.movements.values import Pattern
 
 # Ebben et al. 2011, J Strength Cond Res 25(10):2891-2894, n = 23, peak of a moving repetition (cited by
 # others; the order of the variants read in the abstract).
@@ -75,6 +76,21 @@ def test_knees_against_floor_is_the_same_step_in_peak_and_still_measurements():
 def test_a_squat_moves_all_but_shanks_and_feet(squat, table):
     # Leaving out shank and foot mass: Cormie et al. 2007, J Strength Cond Res 21(4):1042.
     assert share(squat) == pytest.approx(1 - both(table, "shank", "foot"), abs=0.01)
+
+
+@pytest.mark.parametrize("table", SEGMENTS)
+@pytest.mark.parametrize(
+    "way", ["one-leg squat/free", "skater squat/free", "step-up/on-box", "step-down/from-stair"]
+)
+def test_on_one_leg_all_but_the_standing_shank_and_foot_moves(way, table):
+    assert share(way) == pytest.approx(1 - both(table, "shank", "foot") / 2, abs=0.01)
+
+
+@pytest.mark.parametrize("pattern", [Pattern.SQUAT, Pattern.LUNGE])
+def test_every_way_of_squatting_and_lunging_moves_one_of_the_two(pattern):
+    # A band adds its own pull.
+    ways = [way for one, way in catalogue().pairs() if one.pattern is pattern and "band" not in way.needs]
+    assert {way.body_share.value for way in ways} == {0.88, 0.94}
 
 
 @pytest.mark.parametrize("table", ["de Leva men", "de Leva women"])
