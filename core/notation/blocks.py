@@ -1,106 +1,97 @@
-"""From what the rows of a block say to the finished block: its format, and what is missing."""
+"""From what the rows of a block say to the finished block: its lines, and what is missing."""
 
-from collections.abc import Callable, Iterator
-from dataclasses import dataclass, field, replace
+from collections.abc import Iterator
+from dataclasses import replace
 from itertools import groupby
 from typing import NamedTuple
 
 from core.measures import AmountUnit
+from core.notation.drafts import Draft
+from core.notation.formats import UNSCORED, in_turn_s, which_format
 from core.notation.phrases import Facts
 from core.notation.pieces import Piece, as_line
-from core.notation.reading import not_understood
 from core.notation.text import Row
+from core.notation.unread import Stretch, named, whole
 from core.notation.values import NotUnderstood
-from core.sessions.values import Block, BlockKind, Format, Line
-
-UNSCORED = {BlockKind.WARM_UP, BlockKind.COOL_DOWN, BlockKind.SKILL}
-_MOST_IN_A_SET = 12
-
-
-class Placed(NamedTuple):
-    """A piece and the row it stands in."""
-
-    piece: Piece
-    row: Row
-
-
-@dataclass
-class Draft:
-    """A block while its rows are read."""
-
-    row: Row
-    kind: BlockKind = BlockKind.MAIN
-    headed: bool = False
-    facts: Facts = field(default_factory=dict)
-    lines: list[Placed] = field(default_factory=list)
-    buy_in: list[Placed] = field(default_factory=list)
-    cash_out: list[Placed] = field(default_factory=list)
-    notes: list[str] = field(default_factory=list)
-    broken: bool = False
-
-    @property
-    def placed(self) -> list[Placed]:
-        return self.buy_in + self.lines + self.cash_out
-
-    @property
-    def is_empty(self) -> bool:
-        return not (self.placed or self.facts or self.notes or self.broken)
+from core.sessions.values import Block, Format, Line
 
 
 class Problem(NamedTuple):
+    """What is missing or can't be meant, in a line or, without a `piece`, in the whole block."""
+
     row: Row
-    start: int
-    text: str
+    piece: Piece | None = None
     guess: str | None = None
 
     def named(self) -> NotUnderstood:
-        return not_understood(self.row, self.start, self.text, self.guess)
+        if self.piece is None:
+            return whole(self.row, self.guess)
+        return named(self.row, Stretch(self.piece.start, self.piece.end, self.guess))
 
 
 def finish(draft: Draft) -> tuple[list[Block], list[NotUnderstood]]:
-    """The blocks a draft holds (sets of different counts part it), and what it leaves open.
+    """The blocks a draft holds (different counts of sets part it), and what it leaves open.
 
     A draft with a row that was not understood gets no further complaint about what that row may have said.
     """
     if draft.is_empty:
         return [], []
     if not draft.lines:
-        open_end = [] if draft.broken else [_whole(draft, None)]
-        return [], [problem.named() for problem in open_end]
+        return [], [] if draft.broken else [Problem(draft.row).named()]
     blocks: list[Block] = []
     problems: list[Problem] = []
     for part in _parts(draft):
         block, found = _block(part)
         blocks.append(block)
         problems += found
-    return blocks, [problem.named() for problem in problems if not (draft.broken and problem.start < 0)]
+    return blocks, [problem.named() for problem in problems if problem.piece or not draft.broken]
 
 
 def _parts(draft: Draft) -> Iterator[Draft]:
-    """One draft per run of lines with the same number of sets, if the lines say how many sets."""
-    sets = [placed.piece.sets for placed in draft.lines]
-    if draft.facts.get("format") not in {None, Format.SETS} or None in sets or len(set(sets)) == 1:
+    """One draft per run of lines with the same number of sets, or per `2 min max ...`; most often one."""
+    pieces = [placed.piece for placed in draft.lines]
+    said = draft.facts.get("format")
+    most = all(one.most and not one.sets for one in pieces) and "rounds" not in draft.facts
+    if len(pieces) > 1 and most and said in {None, Format.MAX_REPS}:
+        yield from _one_by_one(draft)
+        return
+    sets = {piece.sets for piece in pieces}
+    if said not in {None, Format.SETS} or None in sets or len(sets) == 1:
         yield draft
         return
     for _, run in groupby(draft.lines, key=lambda placed: placed.piece.sets):
         yield replace(draft, lines=list(run))
 
 
+def _one_by_one(draft: Draft) -> Iterator[Draft]:
+    """A draft per line; the rest lies between them, none behind the last."""
+    for placed in draft.lines:
+        facts = dict(draft.facts)
+        if placed is draft.lines[-1]:
+            facts.pop("rest_s", None)
+        yield replace(draft, lines=[placed], facts=facts)
+
+
 def _block(draft: Draft) -> tuple[Block, list[Problem]]:
     problems = list(_check_lines(draft))
     facts = dict(draft.facts)
     amount = facts.pop("amount", None)
-    format_ = _format(draft)
+    format_ = which_format(draft)
     if format_ is None:
-        problems.append(_whole(draft, "for time"))
+        problems.append(Problem(draft.row, guess="for time"))
         format_ = Format.QUALITY
     facts |= {"format": format_, "rounds": facts.get("rounds") or _sets(draft)}
     _settle_minutes(facts, draft)
     problems += _missing(draft, facts)
     unscored = format_ is Format.QUALITY or draft.kind in UNSCORED
+    pieces = _at_stations([placed.piece for placed in draft.lines], format_)
     lines = {
-        name: tuple(_line(placed.piece, facts, amount) for placed in getattr(draft, name))
-        for name in ("lines", "buy_in", "cash_out")
+        name: tuple(_line(piece, facts, amount) for piece in told)
+        for name, told in (
+            ("lines", pieces),
+            ("buy_in", [placed.piece for placed in draft.buy_in]),
+            ("cash_out", [placed.piece for placed in draft.cash_out]),
+        )
     }
     block = Block.model_validate(
         {
@@ -115,78 +106,26 @@ def _block(draft: Draft) -> tuple[Block, list[Problem]]:
     return block, problems
 
 
+def _at_stations(pieces: list[Piece], format_: Format) -> list[Piece]:
+    """In intervals a numbered list says what is done when; elsewhere it is only a list."""
+    numbers = {piece.listed for piece in pieces}
+    told = any(piece.station for piece in pieces)
+    if format_ is not Format.INTERVALS or told or None in numbers or len(numbers) == 1:
+        return pieces
+    return [replace(piece, station=piece.listed) for piece in pieces]
+
+
 def _sets(draft: Draft) -> int | None:
     return next((placed.piece.sets for placed in draft.lines if placed.piece.sets), None)
 
 
-def _format(draft: Draft) -> Format | None:
-    """The format that was said, or the one that the shape of the block leaves no doubt about."""
-    said = draft.facts.get("format")
-    for rule in _RULES:
-        if found := rule(draft, said):
-            return found
-    return said or _silent(draft)
-
-
-def _most(draft: Draft, said: Format | None) -> Format | None:
-    """`max push-ups`, `max plank`, and `2 min amrap: push-ups`."""
-    only = _only(draft)
-    if only is None or only.sets or said not in {None, Format.AMRAP, Format.MAX_REPS}:
-        return None
-    if not (only.most or (said is Format.AMRAP and not only.amount)):
-        return None
-    held = only.meaning and only.meaning.unit is AmountUnit.SECONDS
-    return Format.HOLD if held and said is None else Format.MAX_REPS
-
-
-def _distance(draft: Draft, said: Format | None) -> Format | None:
-    only = _only(draft)
-    alone = only and only.unit is AmountUnit.METRES and only.amount and not only.sets and not only.loads_kg
-    plain = not (draft.facts.keys() & {"rounds", "scheme", "every_s", "minutes", "rest_s"})
-    if alone and plain and said in {None, Format.FOR_TIME} and draft.kind not in UNSCORED:
-        return Format.TIME_TRIAL
-    return None
-
-
-def _repeated(draft: Draft, said: Format | None) -> Format | None:
-    """`5 x 5 back squats` are sets; `5 x 200 m run` are intervals."""
-    if said or not draft.lines or any(not placed.piece.sets for placed in draft.lines):
-        return None
-    if draft.kind in UNSCORED - {BlockKind.SKILL}:
-        return Format.QUALITY
-    only = _only(draft)
-    runs = only and only.unit in {AmountUnit.METRES, AmountUnit.KCAL} and not only.loads_kg
-    return Format.INTERVALS if runs else Format.SETS
-
-
-_RULES: tuple[Callable[[Draft, Format | None], Format | None], ...] = (_most, _distance, _repeated)
-
-
-def _only(draft: Draft) -> Piece | None:
-    return draft.lines[0].piece if len(draft.lines) == 1 else None
-
-
-def _silent(draft: Draft) -> Format | None:
-    """The format of a block that doesn't say it; None where it must be asked."""
-    facts = draft.facts
-    if "cap_s" in facts:
-        return Format.FOR_TIME
-    if draft.kind in UNSCORED:
-        return Format.QUALITY
-    scheme = facts.get("scheme", ())
-    if scheme:
-        heavy = max(scheme) <= _MOST_IN_A_SET and len(draft.lines) == 1
-        return Format.SETS if heavy or draft.kind is BlockKind.STRENGTH else Format.FOR_TIME
-    if draft.kind is BlockKind.STRENGTH and "rounds" in facts:
-        return Format.SETS
-    return None
-
-
 def _settle_minutes(facts: Facts, draft: Draft) -> None:
     """A time beside `for time` is its cap, a cap beside an amrap its length; `2 min max` is one too."""
-    only = _only(draft)
+    only = draft.only
     if facts["format"] is Format.MAX_REPS and only and only.most and only.unit is AmountUnit.SECONDS:
         facts["minutes"] = (only.amount or 0) / 60
+    if facts["format"] is Format.INTERVALS and "every_s" not in facts:
+        facts |= {"every_s": every_s} if (every_s := in_turn_s(draft)) else {}
     if facts["format"] is Format.AMRAP and "minutes" not in facts and "cap_s" in facts:
         facts["minutes"] = facts.pop("cap_s") / 60
     if facts["format"] is Format.FOR_TIME and "minutes" in facts:
@@ -212,13 +151,13 @@ _COUNTED = {Format.AMRAP, Format.FOR_TIME, Format.SETS, Format.INTERVALS, Format
 def _missing(draft: Draft, facts: Facts) -> Iterator[Problem]:
     """What the format needs and nobody said."""
     if facts["format"] is Format.AMRAP and not facts.get("minutes"):
-        yield _whole(draft, "12 min amrap")
+        yield Problem(draft.row, guess="12 min amrap")
     given = facts.get("scheme") or facts.get("work_s") or draft.facts.get("amount")
     if facts["format"] not in _COUNTED or given:
         return
     for piece, row in draft.placed:
-        if not piece.amount and not piece.most:
-            yield Problem(row, piece.start, piece.text, f"10 {piece.text}")
+        if piece.amount is None and not piece.most:
+            yield Problem(row, piece, f"10 {piece.text}")
 
 
 def _check_lines(draft: Draft) -> Iterator[Problem]:
@@ -231,11 +170,11 @@ def _check_lines(draft: Draft) -> Iterator[Problem]:
             or piece.sets == 0
             or any(load == 0 for load in piece.loads_kg)
         ):
-            yield Problem(row, piece.start, piece.text)
+            yield Problem(row, piece)
         elif piece.meaning and piece.amount and piece.unit is None and not piece.most:
             yield from _unit_missing(piece, row)
         if some_sets and not piece.sets:
-            yield Problem(row, piece.start, piece.text, f"3 x {piece.text}")
+            yield Problem(row, piece, f"3 x {piece.text}")
 
 
 def _is_circuit(draft: Draft) -> bool:
@@ -249,8 +188,4 @@ def _unit_missing(piece: Piece, row: Row) -> Iterator[Problem]:
     """`30 plank` may be seconds; only what is counted needs no unit."""
     if piece.meaning and piece.meaning.unit is not AmountUnit.REPS:
         said = f"{piece.amount:g} {piece.meaning.unit} {piece.meaning.spelling}"
-        yield Problem(row, piece.start, piece.text, said)
-
-
-def _whole(draft: Draft, guess: str | None) -> Problem:
-    return Problem(draft.row, -1, draft.row.text.strip(), guess)
+        yield Problem(row, piece, said)

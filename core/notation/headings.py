@@ -2,6 +2,7 @@
 
 import datetime as dt
 import re
+from typing import NamedTuple
 
 from dateutil import parser as dates
 
@@ -25,7 +26,7 @@ _PART = re.compile(r"^[\W_]*(?:part|block|piece)\s+(?:[a-f]|[1-9])\b\s*[:.)\-]*"
 BULLET = re.compile(
     r"^\s*(?:[*>~#=|.]+\s*|-+\s*(?![0-9]*\s*$)|[a-f][1-9]?[.)]\s+|[a-f][1-9]:\s+|\[[ x]?\]\s*)+"
 )
-_NUMBERED = re.compile(r"^\s*([0-9]{1,2})\s?[.)]\s+(?=(\S))")
+_NUMBERED = re.compile(r"^\s*([0-9]{1,2})(\s?[.)]\s+|:\s+|\s-\s+)(?=(\S))")
 
 _MONTHS = (
     "jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?"
@@ -42,6 +43,24 @@ DATE = re.compile(
 )
 
 
+_LABEL = re.compile(
+    r"(?:[\W_]*(?:wod|(?:today'?s )?(?:workout|session|training)(?: of the day)?|title|name)\s?(?::|-\s)\s*)+"
+)
+# A title in quotes; inches and seconds have no letters in front.
+QUOTED = re.compile(r"[^\w\"']*[\"']([^\W\d_][^\"]{2,60}?)[\"'](?!\w)[\s:.\-]*")
+
+
+def label(text: str) -> tuple[int, int]:
+    """The stretch of words like `Workout:` that only announce a title."""
+    match = _LABEL.match(text)
+    return match.span() if match else (0, 0)
+
+
+def tidy_title(text: str) -> str:
+    """A title without the marks around it."""
+    return " ".join(text.split()).strip(' *_#=~:.-"')
+
+
 def heading(text: str) -> tuple[BlockKind, int] | None:
     """Kind of block that a row opens, and where the heading ends."""
     for kind, pattern in _HEADINGS.items():
@@ -56,16 +75,26 @@ def part(text: str) -> int:
     return match.end() if match else 0
 
 
-def bullet(text: str, ordinal: int) -> tuple[int, int]:
-    """Where a bullet ends, and the number of a numbered list (`1.`, `2)`), `ordinal` being the one before.
+class Bullet(NamedTuple):
+    """Where a bullet ends, and its number in a numbered list."""
 
-    A number is a bullet only if it counts on or an amount follows: `10. push-ups` are ten.
+    end: int
+    number: int | None = None
+
+
+def bullet(text: str, ordinal: int) -> Bullet:
+    """The bullet of a row, `1.`, `2)` and `3:` too, `ordinal` being the number of the one before.
+
+    A number is a bullet only if it counts on or, behind a dot, an amount follows: `10. push-ups` are ten.
     """
     end = match.end() if (match := BULLET.match(text)) else 0
     numbered = _NUMBERED.match(text[end:])
-    if numbered and (int(numbered[1]) == ordinal + 1 or numbered[2].isdigit()):
-        return end + numbered.end(), int(numbered[1])
-    return end, 0 if not text.strip() else ordinal
+    if numbered is None:
+        return Bullet(end)
+    counts_on = int(numbered[1]) in {1, ordinal + 1}
+    if counts_on or (numbered[3].isdigit() and numbered[2].strip() in {".", ")"}):
+        return Bullet(end + numbered.end(), int(numbered[1]))
+    return Bullet(end)
 
 
 def read_date(match: re.Match[str]) -> dt.date | None:

@@ -25,7 +25,7 @@ HELD = re.compile(
 def read_name(piece: Piece, words: str, lexicon: Lexicon) -> None:
     """Finds the movement in what is left of a piece: as it stands, then without manners and implements."""
     name = _tidy(words)
-    if not re.search("[a-z0-9]", SIDE.sub("", name)):
+    if not re.search(r"[^\W_]", SIDE.sub("", name)):
         return
     for attempt in (lexicon.exact, lexicon.near):
         for candidate in _candidates(name):

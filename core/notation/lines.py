@@ -33,7 +33,8 @@ _AT = r"(?:@|\bat\b|\bwith\b|\bw/|\busing\b)\s?(?:an?\s|the\s)?"
 _TIMES = r"(?:(?<![0-9.])(?P<n{0}>[1-9](?=\s?[x*])|two(?=\s)|one(?=\s)|2(?=\s))\s?[x*]?\s?)?"
 
 _STATION = _c(
-    r"^\s*(?:(?:minutes?|min|station|st)\s?(?P<n>[1-9])|(?P<odd>odd|even)(?:\s?min(?:ute)?s?)?)\s?[:\-)=]"
+    r"^\s*(?:(?:minutes?|min|station|st)\s?(?P<n>[1-9][0-9]?)|(?P<nth>[1-9])(?:st|nd|rd|th)\s(?:min(?:ute)?|station)"
+    r"|(?P<odd>odd|even)(?:\s?min(?:ute)?s?)?)\s?[:\-)=]"
 )
 _TEMPO = _c(
     r"(?:\btempo\s?:?\s?@?\s?(?P<t>[0-9]-?[0-9x](?:-?[0-9x]){1,2})"
@@ -99,8 +100,8 @@ def read_piece(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> Piece
     strip = Strip(text)
     for read in _READERS:
         read(piece, strip, unit)
-    # `two kettlebell swings` and `1.5 squats` are names: there is no amount in them.
-    if not lexicon.exact(strip.left):
+    # `two kettlebell swings` and `1.5 squats` are names: there is no amount in them. `15 squats` are fifteen.
+    if not lexicon.begins_alike(strip.left):
         _read_amount(piece, strip, unit)
     read_name(piece, strip.left, lexicon)
     return piece
@@ -108,7 +109,8 @@ def read_piece(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> Piece
 
 def _read_station(piece: Piece, strip: Strip, _: MassUnit) -> None:
     if match := strip.take(_STATION):
-        piece.station = int(match["n"]) if match["n"] else ("odd", "even").index(match["odd"]) + 1
+        number = match["n"] or match["nth"]
+        piece.station = int(number) if number else ("odd", "even").index(match["odd"]) + 1
 
 
 def _read_rules(piece: Piece, strip: Strip, _: MassUnit) -> None:

@@ -1,5 +1,6 @@
 """From typed names to catalogue ids: exact in any plural and spacing, or by a unique near spelling."""
 
+import re
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
@@ -12,8 +13,17 @@ from core.movements.names import key
 
 _LONGEST = 60
 _WORTH_SAYING = 0.6
+_GUESSES = 5
 # Letters from which a name may have one wrong, and two.
 _ONE_SLIP, _TWO_SLIPS = 5, 8
+# A word that goes on is the same word: `pushing` is `push`.
+_SHORTEST_STEM = 4
+# Nearly spelled alike, or often said beside each other, and yet another movement.
+_OPPOSITES = (
+    ("push", "pull"), ("up", "down"), ("front", "back"), ("forward", "backward"), ("over", "under"),
+    ("left", "right"), ("single", "double"), ("high", "low"), ("in", "out"), ("inner", "outer"),
+    ("open", "close"), ("arm", "leg"), ("press", "row"), ("external", "internal"),
+)  # fmt: skip
 
 
 @dataclass(frozen=True)
@@ -43,8 +53,8 @@ class Lexicon:
             )
             for spelling, named in catalogue.spellings()
         }
-
-        self._words = {key(word) for spelling, _ in catalogue.spellings() for word in spelling.split()}
+        self._kinds = {words(movement.id)[-1] for movement in catalogue.movements}
+        self._words = {word for spelling, _ in catalogue.spellings() for word in words(spelling)}
 
     def knows(self, word: str) -> bool:
         """Whether the word is part of any name."""
@@ -52,6 +62,15 @@ class Lexicon:
 
     def exact(self, name: str) -> Meaning | None:
         return self._meanings.get(key(name))
+
+    def begins_alike(self, name: str) -> bool:
+        """Whether it is a name whose first word, which may be a number, is typed just as it is spelled."""
+        meaning = self.exact(name)
+        return meaning is not None and _first(meaning.spelling) == _first(name)
+
+    def is_kind(self, word: str) -> bool:
+        """Whether a word says what kind of movement it is: the last of a movement's own name."""
+        return key(word) in self._kinds
 
     def near(self, name: str) -> Meaning | None:
         """The one thing that is spelled nearly like `name`; None where two different things are as near."""
@@ -62,7 +81,14 @@ class Lexicon:
         hits = process.extract(
             typed, self._meanings.keys(), scorer=OSA.distance, score_cutoff=allowed, limit=None
         )
-        close = [(slips, self._meanings[known]) for known, slips, _ in hits if _begin_alike(typed, known)]
+        close = [
+            (slips, self._meanings[known])
+            for known, slips, _ in hits
+            if _begin_alike(typed, known)
+            and _digits(typed) == _digits(known)
+            and not is_opposite(typed, known)
+            and not self._is_other_word(name, self._meanings[known].spelling)
+        ]
         least = min((slips for slips, _ in close), default=None)
         nearest = [meaning for slips, meaning in close if slips == least]
         alike = {(meaning.movement, meaning.variant) for meaning in nearest}
@@ -72,15 +98,70 @@ class Lexicon:
         """The spelling most like a name that was not understood, if it is worth saying."""
         if len(name) > _LONGEST:
             return None
-        hit = process.extractOne(
-            key(name), self._meanings.keys(), scorer=OSA.normalized_similarity, score_cutoff=_WORTH_SAYING
+        typed = key(name)
+        hits = process.extract(
+            typed,
+            self._meanings.keys(),
+            scorer=OSA.normalized_similarity,
+            score_cutoff=_WORTH_SAYING,
+            limit=_GUESSES,
         )
-        return self._meanings[hit[0]].spelling if hit else None
+        spellings = (self._meanings[known].spelling for known, _, _ in hits if not is_opposite(typed, known))
+        return next((spelling for spelling in spellings if self._is_alike(name, spelling)), None)
+
+    def _is_alike(self, name: str, spelling: str) -> bool:
+        """Whether all of it may be a slip, or each word goes with one of the other name."""
+        if self._is_other_word(name, spelling):
+            return False
+        typed, known = key(name), key(spelling)
+        if OSA.distance(typed, known) <= allowed_slips(typed):
+            return True
+        theirs = words(spelling)
+        return all(any(_is_same_word(one, other) for other in theirs) for one in words(name))
+
+    def _is_other_word(self, name: str, spelling: str) -> bool:
+        """Whether a word that is known by itself stands where the other name has another one."""
+        mine, theirs = words(name), words(spelling)
+        if len(mine) != len(theirs):
+            return False
+        differing = ((one, other) for one, other in zip(mine, theirs, strict=True) if one != other)
+        return any(one in self._words and not _is_same_word(one, other) for one, other in differing)
+
+
+def words(name: str) -> list[str]:
+    """The words of a name, each brought to its key; hyphens part them."""
+    return [key(word) for word in re.split(r"[\s\-]+", name) if key(word)]
+
+
+def _first(name: str) -> str:
+    return name.split(maxsplit=1)[0].casefold()
+
+
+def is_opposite(typed: str, known: str) -> bool:
+    """Whether a key is at least as near to the opposite of a known one: `pullup` is no slip for `pushup`."""
+    slips = OSA.distance(typed, known)
+    turned = (
+        known.replace(one, other) for pair in _OPPOSITES for one, other in (pair, pair[::-1]) if one in known
+    )
+    return slips > 0 and any(OSA.distance(typed, other) <= slips for other in turned)
+
+
+def _is_same_word(one: str, other: str) -> bool:
+    """The same word but for a slip or an ending."""
+    short, long = sorted((one, other), key=len)
+    if len(short) >= _SHORTEST_STEM and long.startswith(short):
+        return True
+    return one == other or OSA.distance(one, other) <= allowed_slips(short)
 
 
 def allowed_slips(typed: str) -> int:
     """A short name leaves no room: `dip` is not a slip for `hip`."""
     return 0 if len(typed) < _ONE_SLIP else 1 if len(typed) < _TWO_SLIPS else 2
+
+
+def _digits(typed: str) -> str:
+    """A number is never a slip for another."""
+    return re.sub("[^0-9]", "", typed)
 
 
 def _begin_alike(typed: str, known: str) -> bool:

@@ -18,7 +18,7 @@ Match = re.Match[str]
 # A bare number counts minutes, but only where no thing to count follows (`AMRAP: 12 burpees`).
 _BARE_MINUTES = (
     r"[0-9]{1,3}(?:\.[0-9])?m?(?![0-9a-z./@%]|:[0-9]|-[0-9a-z]"
-    r"|\s+(?!of\b|with\b|for\b|in\b|rest|then\b|cap|tc\b|aim|target|goal|as\b)[a-z0-9@])"
+    r"|\s+(?!of\b|w/|with\b|for\b|in\b|rest|then\b|cap|tc\b|aim|target|goal|as\b|[0-9]{1,3}\s?[a-z])[a-z0-9@])"
 )
 _WORDS = "|".join(word for word in NUMBER_WORDS if " " not in word)
 
@@ -35,7 +35,7 @@ PARTS = {
     "scheme": rf"(?<![0-9./\-])(?P<s>{COUNT}(?:\s?-\s?{COUNT}){{2,30}})(?![0-9./]|-[0-9x])",
     "to": r"\s?(?:-|to|or)\s?",
     "is": r"[\s:,=\-]{0,4}",
-    "rounds": r"(?:rounds?|rds?|rnds?|times through)\b",
+    "rounds": r"(?:rounds?|rds?(?! (?:min|station))|rnds?|times through)\b",
     "amrap": r"(?:amraps?|as many (?:rounds|reps|sets)(?:\s?(?:and|or|&|/|\+)\s?(?:reps|rounds))? as "
     r"(?:possible|you can)|max(?:imum)? rounds)",
     "fast": r"(?:for time|against the clock|as fast as (?:possible|you can))",
@@ -136,6 +136,10 @@ def _every_times(match: Match) -> Facts:
 def _on_off(match: Match) -> Facts:
     work, off = (float(text) if text.isdigit() else seconds(text) for text in match.group("work", "off"))
     return {"format": Format.INTERVALS, "work_s": work, "rest_s": off, "every_s": work + off}
+
+
+def _on_off_times(match: Match) -> Facts:
+    return _on_off(match) | _rounds(match)
 
 
 def _heaviest(match: Match) -> Facts:
@@ -249,6 +253,15 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"\bevery <work><is>x_<n>(?: <rounds>| sets\b)?(?![0-9.])", _every_times),
     phrase(r"\bevery <work>", _every),
     phrase(
+        r":?<work>_(?:on|(?:of )?work)\b[\s/,:\-]{0,3}<off>_(?:off|(?:of )?rest)\b[\s,:\-]{0,3}(?:x|for)_<n>"
+        r"(?: <rounds>| sets\b| times\b)?(?![0-9.]|:[0-9]| min)",
+        _on_off_times,
+    ),
+    phrase(
+        r"<n>_x_:?<work>_(?:on|(?:of )?work)\b[\s/,:\-]{0,3}<off>_(?:off|(?:of )?rest)\b",
+        _on_off_times,
+    ),
+    phrase(
         r":?<work>_(?:on|(?:of )?work)\b[\s/,:\-]{0,3}<off>_(?:off|(?:of )?rest)\b(?! between| after)",
         _on_off,
     ),
@@ -280,11 +293,17 @@ PHRASES: tuple[Phrase, ...] = (
         _ladder,
     ),
     phrase(r"(?<![0-9.\-])(?P<a>[0-9]{1,3})(?P<b>) (?:down |up )to (?P<z>[0-9]{1,3})(?![0-9])<of>", _ladder),
+    # `10 to 1` and `10-1` can only be meant downwards; `8 to 10` is a range
+    phrase(
+        r"(?<![0-9.:\-])(?P<a>[0-9]{1,3})(?P<b>)(?:\s?-\s?|\sto\s)(?P<z>1)"
+        r"(?![0-9.:/\-]|\s?(?:min|sec|s\b|kg|lb))<of>",
+        _ladder,
+    ),
     phrase(r"(?<!tempo.)<scheme>(?: reps?(?: each)?\b)?<of>(?! tempo)", _scheme),
     phrase(r"<n>_x?_<rounds><of>", _rounds),
     phrase(r"\b(?:repeat|complete|do this) x?_<n>_(?:times|x)\b", _rounds),
     phrase(r"<n> sets\b(?! of| x|_[0-9])", _sets),
-    phrase(r"\b(?:in|as) pairs\b|\bwith a partner\b", says(team=2)),
+    phrase(r"\b(?:in|as) pairs\b|\b(?:with|w/)\s?(?:a |your )?partner\b|^[\s;]*partner\b", says(team=2)),
     phrase(r"\b(?:in )?teams? of <n>", _team),
     phrase(r"\b(?:in|for|within) <minutes>", _within),
 )

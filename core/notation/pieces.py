@@ -13,7 +13,10 @@ Side = Literal["left", "right", "alternating"]
 
 @dataclass
 class Piece:
-    """What a stretch of text says of a line. Without a name it completes the line before it."""
+    """What a stretch of text says of a line. Without a name it completes the line before it.
+
+    `listed`: its number in a numbered list.
+    """
 
     start: int
     text: str
@@ -25,6 +28,7 @@ class Piece:
     per_side: bool = False
     side: Side | None = None
     station: int | None = None
+    listed: int | None = None
     count: int | None = None
     loads_kg: tuple[Decimal, ...] = ()
     load_rule: LoadRule | None = None

@@ -14,7 +14,8 @@ from core.notation.names import Lexicon, allowed_slips
 from core.notation.phrases import PHRASES, Facts
 from core.notation.pieces import Piece, complete, completes
 from core.notation.text import Row, Strip
-from core.notation.values import Corrected, NotUnderstood
+from core.notation.unread import Stretch, begins_with_amount, is_talk, joined, named
+from core.notation.values import Corrected, LooksLike, NotUnderstood
 from core.sessions.values import BlockKind
 
 LONGEST_ROW = 300
@@ -24,17 +25,39 @@ _PARTING = re.compile(
     r"|\s(?:then|into)\s"
 )
 _JOINED = re.compile(r"\s(?:and|&|plus)\s|\s?\+\s?|\s?&\s?")
-_STATION = re.compile(r"((?:\b(?:minutes?|min|station) [1-9]|\b(?:odd|even)(?:\s?min(?:ute)?s?)?)\s?)[:\-=]")
+# `400 m run 15 push-ups`: the next one begins with its amount
+_RUN_ON = re.compile(
+    r"(?<=[a-z])\s(?:and\s|\+\s)?(?=[0-9]{1,4}(?:/[0-9]{1,3})?\s?(?:k?m|cal|s|sec|min|x)?\s[a-z])"
+)
+_REST_STATION = re.compile(
+    r"^[\W_]*(?:(?:minutes?|min|station)\s?)?(?:[1-9][0-9]?(?:st|nd|rd|th)?(?: min(?:ute)?)?|odd|even)\s?[:\-=.)]\s*"
+    r"(?:rest|recover(?:y)?|break|off)[\W_]*$"
+)
+_STATION = re.compile(
+    r"((?:\b(?:minutes?|min|station) [1-9][0-9]?|\b[1-9](?:st|nd|rd|th) (?:min(?:ute)?|station)"
+    r"|\b(?:odd|even)(?:\s?min(?:ute)?s?)?)\s?)[:\-=]"
+)
 _WHERE = re.compile(r"^[\W_]*(buy|cash)[ \-]?(?:in|out)\b[\s:;,\-]*")
 _ASIDE = re.compile(
     r"^[\W_]*(?:notes?|nb|n\.b\.|coach'?s notes?|tip|remember|scaling|options?|equipment)\s?[:\-]\s?(.+)$"
+)
+# Said of the whole block, and no number: kept as notes.
+_MANNERS = re.compile(
+    r"\b(?:rest|break|recover)s?(?: in between| between (?:rounds|sets))? (?:as|when|if|whenever) (?:needed|required"
+    r"|necessary|you (?:need|like|want)(?: it| to)?)\b"
+    r"|\b(?:share|split|divide) (?:the |all )?(?:work|reps?|repetitions|rounds?)(?: (?:as you (?:like|want|wish)"
+    r"|however you (?:like|want)|evenly|between you|as needed))?\b"
+    r"|\bone (?:works?|partner works),? (?:the other|one)(?: partner)? rests?\b"
 )
 _LONE_TIME = re.compile(
     r"^[\W_]*(?:time|duration|clock)?\s?:?\s?([0-9]{1,3})\s?(?:min(?:ute)?s?|'|:00)(?: on the clock)?[\W_]*$"
 )
 _LONE_SCHEME = re.compile(r"^[\W_]*([0-9]{1,3}(?:\s?[,/]\s?[0-9]{1,3}){2,20})(?: reps?)?(?: of)?[\W_]*$")
 _NOTE = "~"
-_ALONE = re.compile(r"[a-z0-9]")
+_ALONE = re.compile(r"[^\W_]")
+_LETTER = re.compile(r"[^\W\d_]")
+# Marks that nobody draws a line with.
+_ODD = re.compile(r"[?$%@&^]")
 _VOCABULARY = [
     "amrap",
     "emom",
@@ -79,20 +102,28 @@ class Reading:
     facts: Facts = field(default_factory=dict)
     pieces: list[Piece] = field(default_factory=list)
     notes: list[str] = field(default_factory=list)
-    not_understood: list[NotUnderstood] = field(default_factory=list)
+    unread: list[Stretch] = field(default_factory=list)
     corrected: list[Corrected] = field(default_factory=list)
-    ordinal: int = 0
+    number: int | None = None
 
-    def problem(self, start: int, text: str, guess: str | None = None) -> None:
-        self.not_understood.append(not_understood(self.row, start, text, guess))
+    @property
+    def not_understood(self) -> list[NotUnderstood]:
+        return [named(self.row, stretch) for stretch in self.unread]
 
     @property
     def is_empty(self) -> bool:
-        return not (self.kind or self.parts or self.facts or self.pieces or self.notes or self.not_understood)
+        return not (self.says_anything or self.unread)
 
+    @property
+    def says_anything(self) -> bool:
+        """Whether some of it was understood."""
+        read = any(piece.meaning or piece.says_anything for piece in self.pieces)
+        return bool(self.kind or self.parts or self.facts or self.notes or self.where != "lines" or read)
 
-def not_understood(row: Row, start: int, text: str, guess: str | None = None) -> NotUnderstood:
-    return NotUnderstood(line=row.number, column=row.column(max(start, 0)), text=text[:120], guess=guess)
+    @property
+    def is_talk(self) -> bool:
+        """Whether all of it is plain talk."""
+        return bool(self.unread) and not self.says_anything and self.unread[0].looks_like == "note"
 
 
 def read_row(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int = 0) -> Reading:
@@ -114,21 +145,48 @@ def _read(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int) -> Reading:
     reading = Reading(row)
     text = row.text.lower()
     if len(text) > LONGEST_ROW:
-        reading.problem(0, row.text.strip())
+        reading.unread.append(Stretch(0, len(text.rstrip())))
+        return reading
+    if _REST_STATION.match(text):
+        reading.notes.append(row.text.strip())
         return reading
     if aside := _ASIDE.match(text):
         reading.notes.append(row.text[aside.start(1) :].strip())
         return reading
     strip = Strip(text)
-    end, reading.ordinal = bullet(text, ordinal)
-    strip.text = " " * end + text[end:]
+    mark = bullet(text, ordinal)
+    reading.number = mark.number
+    strip.text = " " * mark.end + text[mark.end :]
     _read_front(reading, strip)
     notes = _read_brackets(reading, strip, lexicon, unit)
+    while manner := strip.take(_MANNERS):
+        reading.notes.append(row.text[manner.start() : manner.end()])
     _read_phrases(reading.facts, strip)
     _read_front(reading, strip)
     if not _read_lone(reading, strip):
         _read_pieces(reading, strip, notes, lexicon, unit)
+    _settle_unread(reading)
     return reading
+
+
+def _settle_unread(reading: Reading) -> None:
+    """A row of which nothing was understood is one stretch, unless it is names; neighbouring remarks are one."""
+    text = reading.row.text
+    looks_like = _looks_like(text)
+    nothing_read = not reading.says_anything and (reading.unread or _ODD.search(text))
+    if nothing_read and (looks_like != "movement" or not reading.unread):
+        guesses = {stretch.guess for stretch in reading.unread}
+        guess = guesses.pop() if len(guesses) == 1 else None
+        reading.unread = [Stretch(0, len(text.rstrip()), guess, looks_like)]
+    else:
+        reading.unread = list(joined(reading.unread, text))
+
+
+def _looks_like(words: str) -> LooksLike:
+    """What a row or piece is of which nothing was understood."""
+    if begins_with_amount(words) or not _LETTER.search(words):
+        return "work" if re.search("[0-9]", words) else "note"
+    return "note" if is_talk(words) else "movement"
 
 
 def _read_front(reading: Reading, strip: Strip) -> None:
@@ -203,6 +261,7 @@ def _read_pieces(
             continue
         for piece in _split(text, start, lexicon, unit):
             piece.text = reading.row.text[piece.start : piece.end].strip(" .,:;-*")
+            piece.listed = reading.number
             _keep(reading, piece, lexicon)
         _annotate(reading, mine)
 
@@ -213,32 +272,44 @@ def _segments(text: str) -> list[tuple[int, int]]:
 
 
 def _split(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> list[Piece]:
-    """One piece, or several joined by `and`, if only so all of it is understood."""
+    """One piece, or several joined by `and` or each begun by its amount, if only so all is understood."""
     whole = read_piece(text, start, lexicon, unit)
-    joints = list(_JOINED.finditer(text)) if whole.unread or not whole.meaning else []
-    if not joints:
+    if whole.meaning and not whole.unread:
         return [whole]
-    ends = [(0, 0), *(joint.span() for joint in joints), (len(text), len(text))]
-    pieces = [
-        read_piece(text[before[1] : after[0]], start + before[1], lexicon, unit)
-        for before, after in pairwise(ends)
-    ]
-    return pieces if all(piece.meaning for piece in pieces) else [whole]
+    for joints in (_JOINED, _RUN_ON):
+        spans = [(0, 0), *(joint.span() for joint in joints.finditer(text)), (len(text), len(text))]
+        stretches = [(before[1], after[0]) for before, after in pairwise(spans)]
+        pieces = [read_piece(text[left:right], start + left, lexicon, unit) for left, right in stretches]
+        if len(pieces) > 1 and all(piece.meaning for piece in pieces):
+            return pieces
+    return [whole]
 
 
 def _keep(reading: Reading, piece: Piece, lexicon: Lexicon) -> None:
     last = reading.pieces[-1] if reading.pieces else None
     if piece.unread:
-        at = reading.row.text.lower().find(piece.unread, piece.start)
-        # Words behind a movement are most often a remark: in brackets they are taken as one.
-        remark = f"({piece.unread})" if last and last.meaning and not piece.says_anything else None
-        reading.problem(max(at, piece.start), piece.unread, lexicon.guess(piece.unread) or remark)
+        reading.unread.append(_unread(reading, piece, last, lexicon))
     if last and completes(piece, last):
         reading.pieces[-1] = complete(last, piece)
     elif piece.meaning or piece.unread or piece.says_anything:
         reading.pieces.append(piece)
     if piece.meaning and piece.meaning.near:
         reading.corrected.append(_slip(reading.row, piece))
+
+
+def _unread(reading: Reading, piece: Piece, last: Piece | None, lexicon: Lexicon) -> Stretch:
+    """Where the unread name of a piece stands, with a guess, and what it looks like."""
+    at = reading.row.text.lower().find(piece.unread, piece.start, piece.end)
+    found = at >= 0 and piece.says_anything
+    start, end = (at, at + len(piece.unread)) if found else (piece.start, piece.end)
+    guess = lexicon.guess(piece.unread)
+    if _LETTER.search(piece.unread) and (piece.says_anything or (guess and not is_talk(piece.text))):
+        return Stretch(start, end, guess, "movement")
+    # Words behind a movement are most often a remark: in brackets they are taken as one.
+    remark = f"({piece.unread})" if last and last.meaning else None
+    kinds = any(lexicon.is_kind(word) for word in piece.unread.split())
+    looks_like = "note" if remark and not kinds else _looks_like(piece.text)
+    return Stretch(start, end, guess or remark, looks_like)
 
 
 def _slip(row: Row, piece: Piece) -> Corrected:

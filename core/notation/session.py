@@ -2,17 +2,19 @@
 
 import datetime as dt
 import re
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 
 from core.measures import MassUnit
 from core.movements.lookup import Catalogue
-from core.notation.blocks import Draft, Placed, finish
+from core.notation.blocks import finish
 from core.notation.chat import is_like_a_session
-from core.notation.headings import DATE, read_date
+from core.notation.drafts import Draft, Placed
+from core.notation.headings import DATE, QUOTED, label, read_date, tidy_title
 from core.notation.names import Lexicon, lexicon
 from core.notation.pieces import complete, completes
-from core.notation.reading import Reading, not_understood, read_row
-from core.notation.text import Row, rows
+from core.notation.reading import Reading, read_row
+from core.notation.text import Row, blanked, plain_row, rows
+from core.notation.unread import Stretch, named, whole
 from core.notation.values import Corrected, NotUnderstood, ReadSession
 from core.sessions.values import Aim, Block, BlockKind, Format, Session
 
@@ -22,6 +24,8 @@ LONGEST_SESSION = 200
 _LONGEST_TITLE = 80
 _TITLE_ROWS = 2
 _OPENERS = {"format", "rounds", "scheme", "every_s"}
+# Beside these, lines need no amount of their own.
+_GIVE_AMOUNTS = {"scheme", "work_s", "amount"}
 _WORDY = re.compile(r"^[\W_]*[^\W0-9_]")
 
 
@@ -47,26 +51,31 @@ class _Reader:
     lexicon: Lexicon
     unit: MassUnit
     draft: Draft | None = None
-    title: list[Row] = field(default_factory=list)
+    title: list[str] = field(default_factory=list)
     date: dt.date | None = None
     blocks: list[Block] = field(default_factory=list)
     not_understood: list[NotUnderstood] = field(default_factory=list)
     corrected: list[Corrected] = field(default_factory=list)
     ordinal: int = 0
+    format_known: bool = False
 
     def read(self, row: Row, *, is_last: bool) -> None:
         """Takes in one row; `is_last` if nothing follows it before the next empty one."""
-        row = self._without_date(row)
+        row = self._without_title(self._without_date(row))
         reading = read_row(row, self.lexicon, self.unit, self.ordinal)
-        self.ordinal = reading.ordinal
+        self.ordinal = reading.number or self.ordinal
         if reading.is_empty or self._is_title(reading):
+            return
+        if self._is_talk(reading):
+            self.not_understood.append(whole(row, looks_like="note"))
             return
         self.corrected += reading.corrected
         if self._opens(reading, is_last=is_last):
             self._close()
         draft = self._open(reading)
+        self.format_known |= bool(reading.facts.keys() & _OPENERS)
         self.not_understood += reading.not_understood
-        draft.broken |= bool(reading.not_understood)
+        draft.broken |= any(stretch.looks_like != "note" for stretch in reading.unread)
         self._place(draft, reading)
         self._merge(draft, reading)
         draft.notes += reading.notes
@@ -75,14 +84,18 @@ class _Reader:
         self._close()
         if not self.blocks and not self.not_understood:
             self.problem(written[0] if written else Row(1, "", ()))
-        title = " - ".join(row.text.strip(" *_#=~:.-") for row in self.title) or None
+        title = " - ".join(self.title) or None
         session = Session(title=title, date=self.date, blocks=tuple(self.blocks)) if self.blocks else None
         ordered = sorted(self.not_understood, key=lambda found: (found.line, found.column))
-        return ReadSession(session=session, not_understood=tuple(ordered), corrected=tuple(self.corrected))
+        return ReadSession(
+            session=session,
+            not_understood=tuple(ordered),
+            corrected=tuple(self.corrected),
+            format_known=self.format_known,
+        )
 
     def problem(self, row: Row) -> None:
-        start = len(row.text) - len(row.text.lstrip())
-        self.not_understood.append(not_understood(row, start, row.text.strip()))
+        self.not_understood.append(whole(row))
 
     def _without_date(self, row: Row) -> Row:
         if self.date or self.draft or self.blocks:
@@ -90,9 +103,25 @@ class _Reader:
         match = DATE.search(row.text.lower())
         if match and (found := read_date(match)):
             self.date = found
-            blank = " " * (match.end() - match.start())
-            return replace(row, text=row.text[: match.start()] + blank + row.text[match.end() :])
+            return blanked(row, *match.span())
         return row
+
+    def _without_title(self, row: Row) -> Row:
+        """The row without `Workout:` in front, and without a title in quotes."""
+        if self.draft or self.blocks or self.title:
+            return row
+        row = blanked(row, *label(row.text.lower()))
+        quoted = QUOTED.match(row.text)
+        if quoted is None:
+            return row
+        if self._is_only_words(quoted[1]):
+            self.title.append(tidy_title(quoted[1]))
+            return blanked(row, *quoted.span())
+        start, end = quoted.span(1)
+        return blanked(blanked(row, start - 1, start), end, end + 1)
+
+    def _is_only_words(self, text: str) -> bool:
+        return not read_row(plain_row(text), self.lexicon, self.unit).says_anything
 
     def _is_title(self, reading: Reading) -> bool:
         """Words before the first block that say nothing else, and don't begin like a line of one."""
@@ -102,9 +131,18 @@ class _Reader:
         bare = not (reading.kind or reading.facts or reading.parts or reading.where != "lines")
         only_unread = all(not piece.meaning and piece.unread for piece in reading.pieces)
         if bare and reading.not_understood and only_unread and _WORDY.match(text):
-            self.title.append(reading.row)
+            self.title.append(tidy_title(text))
             return True
         return False
+
+    def _is_talk(self, reading: Reading) -> bool:
+        """Plain talk, even if a word of it is the name of a movement: `Breathe, everybody!`."""
+        if reading.is_talk:
+            return True
+        given = self.draft.facts.keys() & _GIVE_AMOUNTS if self.draft else {"nothing"}
+        bare = not (reading.kind or reading.facts or reading.parts or reading.notes)
+        remarks = any(stretch.looks_like == "note" for stretch in reading.unread)
+        return bare and remarks and not given and not any(piece.says_anything for piece in reading.pieces)
 
     def _opens(self, reading: Reading, *, is_last: bool) -> bool:
         draft = self.draft
@@ -155,8 +193,7 @@ class _Reader:
                 effort = piece.load_rule.effort
                 reading.facts.setdefault("aim", Aim(of="effort", low=effort, high=effort))
             elif not piece.unread:
-                reading.problem(piece.start, piece.text)
-                self.not_understood.append(reading.not_understood[-1])
+                self.not_understood.append(named(reading.row, Stretch(piece.start, piece.end)))
 
     def _merge(self, draft: Draft, reading: Reading) -> None:
         """Facts join the block; one that says otherwise than before is named instead."""

@@ -2,7 +2,7 @@
 
 import re
 import unicodedata
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 # Dashes, crosses, single and double quotes and primes, bullets and arrows: what phones and papers put in.
 _DASHES = "\u2010\u2011\u2012\u2013\u2014\u2015\u2212\u2043"
@@ -26,20 +26,27 @@ _PLAIN = (
 # Emoji, marks and invisible characters say nothing about training; keycaps leave their digit behind.
 _SILENT = {"So", "Sk", "Cs", "Co", "Cn", "Cf", "Cc", "Mn", "Me"}
 
+_AROUND = " \t.,:;*-"
+
 _DECIMAL_COMMA = re.compile(r"(?<![0-9,.])([0-9]{1,3}),([0-9]{1,2})(?![0-9,])")
 _THOUSANDS = re.compile(r"(?<![0-9,.])([0-9]{1,3}),([0-9]{3})(?![0-9,])")
 
 
 @dataclass(frozen=True)
 class Row:
-    """One typed line: its number from 1, its plain text, and the typed column (from 1) of each character."""
+    """One typed line: its number from 1, its plain text, the typed column (from 1) of each character, as typed."""
 
     number: int
     text: str
     columns: tuple[int, ...]
+    typed: str = ""
 
     def column(self, at: int) -> int:
         return self.columns[at] if at < len(self.columns) else (self.columns[-1] + 1 if self.columns else 1)
+
+    def own_words(self, start: int, end: int) -> str:
+        """A stretch of the plain text as it was typed, punctuation around it left out."""
+        return self.typed[self.column(start) - 1 : self.column(end) - 1].strip(_AROUND)
 
 
 def rows(text: str) -> tuple[Row, ...]:
@@ -55,7 +62,12 @@ def plain_row(line: str, number: int = 1) -> Row:
         for said in _plain_character(character, plain[-1] if plain else ""):
             plain.append(said)
             columns.append(column)
-    return Row(number, _plain_numbers("".join(plain)), tuple(columns))
+    return Row(number, _plain_numbers("".join(plain)), tuple(columns), line)
+
+
+def blanked(row: Row, start: int, end: int) -> Row:
+    """The row with a stretch of it made spaces, so that places stay true."""
+    return replace(row, text=row.text[:start] + " " * (end - start) + row.text[end:])
 
 
 def plain(text: str) -> str:

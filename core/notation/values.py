@@ -1,20 +1,27 @@
 """What reading gives back: what was understood, what was corrected, and what was not, at its place."""
 
+from typing import Literal
+
 from core.athletes.values import Equipment
 from core.sessions.values import Session
 from core.values import Value
 
+LooksLike = Literal["movement", "work", "note"]
+
 
 class NotUnderstood(Value):
-    """A piece of text that nobody should have to search for.
+    """A stretch of text that nobody should have to search for, in the typist's own words.
 
     Line and column count from 1; `guess` is a rewrite that would be understood, None where none is good.
+    `looks_like`: a `movement` that isn't in the catalogue; other `work`, of which something is missing or
+    can't be meant; or a `note`, plain talk that asks for nothing to be done.
     """
 
     line: int
     column: int
     text: str
     guess: str | None = None
+    looks_like: LooksLike = "work"
 
 
 class Corrected(Value):
@@ -27,11 +34,20 @@ class Corrected(Value):
 
 
 class ReadSession(Value):
-    """A coach's text, read. The session holds what was understood; None if no block was."""
+    """A coach's text, read. The session holds what was understood; None if no block was.
+
+    `format_known`: it was said how at least one part is done, even if nothing to do in it was understood.
+    """
 
     session: Session | None
     not_understood: tuple[NotUnderstood, ...] = ()
     corrected: tuple[Corrected, ...] = ()
+    format_known: bool = False
+
+    @property
+    def unknown_movements(self) -> tuple[str, ...]:
+        """Names that stand where a movement should, each once, as they were typed."""
+        return tuple(dict.fromkeys(one.text for one in self.not_understood if one.looks_like == "movement"))
 
 
 class ReadEquipment(Value):

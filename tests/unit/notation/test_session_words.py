@@ -284,7 +284,7 @@ def test_a_unique_near_spelling_is_read_and_told():
 NOT_UNDERSTOOD = [
     ("12 min amrap\n10 push-ups\n10 flying saucers", (3, 4, "flying saucers")),
     ("12 min amrap\n10 push-ups\n  🔥 10 flying saucers", (3, 8, "flying saucers")),
-    ("12 min amrap\n10 pull-ups\n5 push-ups", (2, 4, "pull-ups")),
+    ("12 min amrap\n10 Flying Saucers\n5 push-ups", (2, 4, "Flying Saucers")),
     ("12 min amrap", (1, 1, "12 min amrap")),
     ("amrap\n10 push-ups", (1, 1, "amrap")),
     ("10 push-ups\n20 air squats", (1, 1, "10 push-ups")),

@@ -1,0 +1,44 @@
+"""A block while its rows are read."""
+
+from dataclasses import dataclass, field
+from typing import NamedTuple
+
+from core.notation.phrases import Facts
+from core.notation.pieces import Piece
+from core.notation.text import Row
+from core.sessions.values import BlockKind
+
+
+class Placed(NamedTuple):
+    """A piece and the row it stands in."""
+
+    piece: Piece
+    row: Row
+
+
+@dataclass
+class Draft:
+    """A block while its rows are read."""
+
+    row: Row
+    kind: BlockKind = BlockKind.MAIN
+    headed: bool = False
+    facts: Facts = field(default_factory=dict)
+    lines: list[Placed] = field(default_factory=list)
+    buy_in: list[Placed] = field(default_factory=list)
+    cash_out: list[Placed] = field(default_factory=list)
+    notes: list[str] = field(default_factory=list)
+    broken: bool = False
+
+    @property
+    def placed(self) -> list[Placed]:
+        return self.buy_in + self.lines + self.cash_out
+
+    @property
+    def is_empty(self) -> bool:
+        return not (self.placed or self.facts or self.notes or self.broken)
+
+    @property
+    def only(self) -> Piece | None:
+        """What its only line says; None where it has several, or none."""
+        return self.lines[0].piece if len(self.lines) == 1 else None

@@ -1,0 +1,90 @@
+"""Which format a block has: the one that was said, or the one that its shape leaves no doubt about."""
+
+from collections.abc import Callable
+
+from core.measures import AmountUnit
+from core.notation.drafts import Draft
+from core.sessions.values import BlockKind, Format
+
+UNSCORED = {BlockKind.WARM_UP, BlockKind.COOL_DOWN, BlockKind.SKILL}
+_MOST_IN_A_SET = 12
+_MOST_SETS = 8
+
+
+def which_format(draft: Draft) -> Format | None:
+    """The format that was said, or the one that the shape of the block leaves no doubt about."""
+    said = draft.facts.get("format")
+    for rule in _RULES:
+        if found := rule(draft, said):
+            return found
+    return said or _silent(draft)
+
+
+def _most(draft: Draft, said: Format | None) -> Format | None:
+    """`max push-ups`, `max plank`, and `2 min amrap: push-ups`."""
+    only = draft.only
+    if only is None or only.sets or said not in {None, Format.AMRAP, Format.MAX_REPS}:
+        return None
+    if not (only.most or (said is Format.AMRAP and not only.amount)):
+        return None
+    held = only.meaning and only.meaning.unit is AmountUnit.SECONDS
+    return Format.HOLD if held and said is None else Format.MAX_REPS
+
+
+def _distance(draft: Draft, said: Format | None) -> Format | None:
+    only = draft.only
+    alone = only and only.unit is AmountUnit.METRES and only.amount and not only.sets and not only.loads_kg
+    plain = not (draft.facts.keys() & {"rounds", "scheme", "every_s", "minutes", "rest_s"})
+    if alone and plain and said in {None, Format.FOR_TIME} and draft.kind not in UNSCORED:
+        return Format.TIME_TRIAL
+    return None
+
+
+def _repeated(draft: Draft, said: Format | None) -> Format | None:
+    """`5 x 5 back squats` are sets; `5 x 200 m run` are intervals."""
+    if said or not draft.lines or any(not placed.piece.sets for placed in draft.lines):
+        return None
+    if draft.kind in UNSCORED - {BlockKind.SKILL}:
+        return Format.QUALITY
+    only = draft.only
+    runs = only and only.unit in {AmountUnit.METRES, AmountUnit.KCAL} and not only.loads_kg
+    return Format.INTERVALS if runs else Format.SETS
+
+
+def _in_turn(draft: Draft, said: Format | None) -> Format | None:
+    """`3 rounds: 1 min max push-ups, 1 min max sit-ups`."""
+    return Format.INTERVALS if said is None and "rounds" in draft.facts and in_turn_s(draft) else None
+
+
+def in_turn_s(draft: Draft) -> float | None:
+    """Seconds that each of several lines gets, if all say `1 min max ...`."""
+    pieces = [placed.piece for placed in draft.lines]
+    if len(pieces) < 2 or not all(one.most and one.unit is AmountUnit.SECONDS for one in pieces):  # noqa: PLR2004
+        return None
+    each = {piece.amount for piece in pieces}
+    return each.pop() if len(each) == 1 else None
+
+
+_RULES: tuple[Callable[[Draft, Format | None], Format | None], ...] = (_most, _in_turn, _distance, _repeated)
+
+
+def _silent(draft: Draft) -> Format | None:
+    """The format of a block that doesn't say it; None where it must be asked."""
+    facts = draft.facts
+    if "cap_s" in facts:
+        return Format.FOR_TIME
+    if draft.kind in UNSCORED:
+        return Format.QUALITY
+    scheme = facts.get("scheme", ())
+    if scheme:
+        heavy = max(scheme) <= _MOST_IN_A_SET and len(scheme) <= _MOST_SETS and draft.only is not None
+        return Format.SETS if heavy or draft.kind is BlockKind.STRENGTH else Format.FOR_TIME
+    if draft.kind is BlockKind.STRENGTH and "rounds" in facts:
+        return Format.SETS
+    return Format.QUALITY if _is_by_the_clock(draft) else None
+
+
+def _is_by_the_clock(draft: Draft) -> bool:
+    """`30 min run easy`, `10 min walk, 5 min jog`: done for as long as it says, with nothing to score."""
+    by_time = all(placed.piece.unit is AmountUnit.SECONDS and placed.piece.amount for placed in draft.placed)
+    return by_time and not draft.broken and not draft.facts.keys() & {"rounds", "scheme", "every_s"}

@@ -1,0 +1,233 @@
+"""What stands beside the work in a coach's text: talk, titles, partners, and names nobody knows."""
+
+import pytest
+
+from core.movements.lookup import catalogue
+from core.notation.names import lexicon
+from core.notation.session import read_session
+from core.notation.writing import write_session
+
+
+def read(text):
+    return read_session(text, catalogue())
+
+
+def only_block(text):
+    found = read(text)
+    assert found.not_understood == ()
+    assert found.session is not None
+    (block,) = found.session.blocks
+    return block
+
+
+UNREAD = [
+    ("Breathe, everybody!", ("Breathe, everybody!", 1, "note")),
+    ("Focus on breathing", ("Focus on breathing", 1, "note")),
+    ("  Keep your hips low, and smile", ("Keep your hips low, and smile", 3, "note")),
+    ("10 push-ups, Elbows In", ("Elbows In", 14, "note")),
+    ("score is rounds and reps", ("score is rounds and reps", 1, "note")),
+    ("???", ("???", 1, "note")),
+    ("10 Flying Saucers AND Blorps", ("Flying Saucers AND Blorps", 4, "movement")),
+    ("- 12 Blorps @ 20 kg", ("Blorps", 6, "movement")),
+    ("Blorps", ("Blorps", 1, "movement")),
+    ("10 приседаний", ("приседаний", 4, "movement")),
+    ("push-ups", ("push-ups", 1, "work")),
+    ("0 push-ups", ("0 push-ups", 1, "work")),
+    ("24/16/12", ("24/16/12", 1, "work")),
+]
+
+
+@pytest.mark.parametrize(("line", "wanted"), UNREAD, ids=[line for line, _ in UNREAD])
+def test_an_unread_stretch_is_named_in_the_coachs_own_words_and_for_what_it_looks_like(line, wanted):
+    (one,) = read(f"AMRAP 12\n5 sit-ups\n{line}").not_understood
+    assert (one.text, one.column, one.looks_like) == wanted
+    assert one.line == 3
+
+
+def test_talk_takes_nothing_from_the_block_and_unknown_work_does():
+    for line, partial in (("Breathe, everybody!", False), ("10 blorps", True)):
+        session = read(f"AMRAP 12\n5 sit-ups\n{line}").session
+        assert session is not None
+        assert session.blocks[0].partial is partial
+
+
+def test_talk_opens_no_block_and_closes_none():
+    session = read("AMRAP 12\n5 sit-ups\nKeep moving, everyone\n10 push-ups").session
+    assert session is not None
+    assert [len(block.lines) for block in session.blocks] == [2]
+
+
+def test_where_only_the_movements_are_unknown_it_says_which_they_are():
+    found = read("21-15-9 for time\nBlorps 43/30 kg\nzorb ups\ncap 12 min")
+    assert found.session is None
+    assert found.format_known
+    assert found.unknown_movements == ("Blorps", "zorb ups")
+    assert not read("hello there").format_known
+
+
+@pytest.mark.parametrize(
+    "name", ["pul-up", "pull ups", "pullups", "chin-up", "single-leg deadlift", "step down"]
+)
+def test_no_guess_is_an_opposite(name):
+    words = lexicon(catalogue())
+    meaning, guess = words.near(name), words.guess(name)
+    for said in (meaning.spelling if meaning else "", guess or ""):
+        assert "push" not in said
+        assert "double" not in said
+        assert said != "step-up"
+
+
+@pytest.mark.parametrize(
+    ("typed", "movement"),
+    [("pul-ups", "pull-up"), ("puhs-ups", "push-up"), ("gobelt squats", "goblet squat")],
+)
+def test_a_slip_is_read_as_what_it_is_nearest_to(typed, movement):
+    meaning = lexicon(catalogue()).near(typed)
+    assert meaning is not None
+    assert meaning.movement == movement
+
+
+@pytest.mark.parametrize("typed", ["12 10 push ups", "2.5 squats", "blorp press"])
+def test_another_number_or_another_word_is_no_slip(typed):
+    words = lexicon(catalogue())
+    assert words.near(typed) is None
+
+
+TITLES = [
+    ('WOD: "The Lighthouse" \N{FIRE}', "The Lighthouse"),
+    ("Workout: The Lighthouse", "The Lighthouse"),
+    ("Today's session - Long Way Home", "Long Way Home"),
+    ("\N{LEFT DOUBLE QUOTATION MARK}Big Red\N{RIGHT DOUBLE QUOTATION MARK}", "Big Red"),
+    ("** The Lighthouse **", "The Lighthouse"),
+    ("\N{FIRE} The  Lighthouse \N{FIRE}", "The Lighthouse"),
+]
+
+
+@pytest.mark.parametrize(("typed", "title"), TITLES, ids=[title for _, title in TITLES])
+def test_a_title_stands_without_what_announces_it(typed, title):
+    session = read(f"{typed}\nAMRAP 12\n10 push-ups").session
+    assert session is not None
+    assert session.title == title
+
+
+def test_a_title_in_quotes_may_stand_before_the_format():
+    session = read('"Big Red" - 4 RFT\n10 push-ups').session
+    assert session is not None
+    assert (session.title, session.blocks[0].rounds) == ("Big Red", 4)
+
+
+@pytest.mark.parametrize("typed", ['"AMRAP 12"', "WOD: AMRAP 12", "Workout: AMRAP 12"])
+def test_a_format_is_no_title(typed):
+    session = read(f"{typed}\n10 push-ups").session
+    assert session is not None
+    assert (session.title, session.blocks[0].minutes) == (None, 12)
+
+
+@pytest.mark.parametrize(
+    ("typed", "note"),
+    [
+        ("AMRAP 20 w/ partner, share the work", "share the work"),
+        ("AMRAP 20 with a partner. Split the reps as you like", "Split the reps as you like"),
+        ("Partner workout: AMRAP 20", None),
+    ],
+)
+def test_who_trains_with_a_partner_is_a_team_of_two(typed, note):
+    block = only_block(f"{typed}\n10 push-ups")
+    assert (block.team, block.minutes, block.notes) == (2, 20, note)
+
+
+@pytest.mark.parametrize("typed", ["rest as needed", "Rest between sets as needed", "rest when you need to"])
+def test_rest_without_a_number_is_kept_as_a_note(typed):
+    block = only_block(f"4 RFT\n10 push-ups\n{typed}")
+    assert (block.rest_s, block.notes) == (None, typed)
+
+
+STATIONS = [
+    "EMOM 12\n1: 12 cal row\n2: 10 burpees\n3: 30 sec plank",
+    "EMOM 12\n1. 12 cal row\n2. 10 burpees\n3. 30 sec plank",
+    "EMOM 12\n1) 12 cal row\n2) 10 burpees\n3) 30 sec plank",
+    "EMOM 12\n1 - 12 cal row\n2 - 10 burpees\n3 - 30 sec plank",
+    "EMOM 12\nMin 1: 12 cal row\nMin 2: 10 burpees\nMin 3: 30 sec plank",
+    "EMOM 12\n1st minute: 12 cal row\n2nd minute: 10 burpees\n3rd minute: 30 sec plank",
+]
+
+
+@pytest.mark.parametrize("text", STATIONS, ids=[text[8:16] for text in STATIONS])
+def test_a_numbered_list_under_intervals_says_what_is_done_when(text):
+    block = only_block(text)
+    assert [(line.station, line.movement, line.amount) for line in block.lines] == [
+        (1, "row", 12),
+        (2, "burpee", 10),
+        (3, "plank", 30),
+    ]
+
+
+def test_a_numbered_list_elsewhere_is_only_a_list():
+    block = only_block("4 RFT\n1. 10 push-ups\n2. 10 burpees")
+    assert [line.station for line in block.lines] == [None, None]
+
+
+def test_a_minute_of_rest_is_kept_as_a_note():
+    block = only_block("EMOM 9\nMin 1: 10 push-ups\nMin 2: 10 burpees\nMin 3: rest")
+    assert (len(block.lines), block.notes) == (2, "Min 3: rest")
+
+
+ONE_BY_ONE = [
+    "2 min max push ups\nrest 2 min\n2 min max burpees",
+    "2 min max push ups, rest 2 min, 2 min max burpees",
+]
+
+
+@pytest.mark.parametrize("text", ONE_BY_ONE)
+def test_each_time_of_as_many_as_possible_is_a_block(text):
+    session = read(text).session
+    assert session is not None
+    assert [
+        (block.format, block.minutes, block.rest_s, block.lines[0].movement) for block in session.blocks
+    ] == [("max_reps", 2, 120, "push-up"), ("max_reps", 2, None, "burpee")]
+
+
+def test_minutes_of_most_in_rounds_are_intervals():
+    block = only_block("3 rounds\n1 min max push ups\n1 min max sit ups\n1 min rest")
+    assert (block.format, block.rounds, block.every_s, block.rest_s) == ("intervals", 3, 60, 60)
+
+
+ONE_LINE = [
+    ("30 min run easy", "quality", None, ["run"]),
+    ("run 30 min", "quality", None, ["run"]),
+    ("For time: 50-40-30-20-10 double unders and sit ups", "for_time", (50, 40, 30, 20, 10),
+     ["double-under", "sit-up"]),
+    ("10 to 1 burpees and goblet squats 16kg", "for_time", tuple(range(10, 0, -1)), ["burpee", "goblet squat"]),
+    ("10-1 burpees and sit-ups", "for_time", tuple(range(10, 0, -1)), ["burpee", "sit-up"]),
+    ("20 s on 10 s off eight rounds air squats", "intervals", (), ["air squat"]),
+    ("20s on/10s off x 8: air squats", "intervals", (), ["air squat"]),
+    ("8 x 20s on / 10s off air squats", "intervals", (), ["air squat"]),
+    ("8 rounds of 20 seconds on, 10 seconds off: air squats", "intervals", (), ["air squat"]),
+    ("AMRAP 12 10 push ups 10 sit ups", "amrap", (), ["push-up", "sit-up"]),
+    ("5 RFT 400m run 15 push ups", "for_time", (), ["run", "push-up"]),
+    ("AMRAP 10: 8 push press 2 x 10kg, 30s hollow hold, 20m farmers carry 2x24/16", "amrap", (),
+     ["push press", "hollow hold", "farmer carry"]),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("text", "format_", "scheme", "movements"), ONE_LINE, ids=[row[0][:30] for row in ONE_LINE]
+)
+def test_a_session_in_one_line_is_read(text, format_, scheme, movements):
+    block = only_block(text)
+    assert block.format == format_
+    assert block.scheme == (scheme or ())
+    assert [line.movement for line in block.lines] == movements
+    again = read(write_session(read(text).session))
+    assert again.not_understood == ()
+
+
+def test_work_and_rest_in_one_line_count_their_rounds():
+    for text in ("20 s on 10 s off eight rounds air squats", "20s on/10s off x 8: air squats"):
+        block = only_block(text)
+        assert (block.work_s, block.rest_s, block.every_s, block.rounds) == (20, 10, 30, 8)
+
+
+def test_fifteen_squats_are_fifteen():
+    (line,) = only_block("AMRAP 12\n15 squats").lines
+    assert (line.amount, line.variant) == (15, None)
