@@ -7,9 +7,9 @@ from typing import Any
 from sqlalchemy import Table
 from sqlalchemy.dialects import postgresql, sqlite
 from sqlalchemy.engine import make_url
-from sqlalchemy.ext.asyncio import AsyncEngine, create_async_engine
+from sqlalchemy.ext.asyncio import AsyncConnection, AsyncEngine, create_async_engine
 
-from core.store.sqlite import begin_as_asked, connector
+from core.store.sqlite import begin_as_asked, connector, empty_log
 
 MEMORY = ":memory:"
 
@@ -44,6 +44,12 @@ def open_engine(place: str | Path, *, foreign_keys: bool = True) -> AsyncEngine:
     engine = create_async_engine(url, async_creator=connect)
     begin_as_asked(engine.sync_engine)
     return engine
+
+
+async def wash(connection: AsyncConnection) -> None:
+    """Leave no copy of erased rows in the database's files; outside a transaction."""
+    if connection.dialect.name == "sqlite":
+        await empty_log((await connection.get_raw_connection()).driver_connection)
 
 
 def insert(dialect: str, table: Table) -> Any:

@@ -100,8 +100,11 @@ class Chats(Repository):
 
     async def _open(self, address: int, kind: ChatKind, person_id: int | None) -> Chat:
         known = await self.by_address(address)
-        if known is not None:
+        if known is not None and known.person_id == person_id:
             return known
+        if known is not None:
+            # Whoever was erased and writes again is somebody new in the same chat.
+            return _chat_of(await self._change_one(tables.chat, known.id, person_id=person_id))
         row = await self._add(tables.chat, address=address, kind=kind, person_id=person_id, reachable=True)
         return _chat_of(row)
 

@@ -11,13 +11,14 @@ from sqlalchemy.ext.asyncio import AsyncConnection, AsyncEngine
 from core.store.adjustments import Adjustments
 from core.store.classes import Classes, HabitsOfPeople, SignUps
 from core.store.dues import Dues
-from core.store.engine import is_memory, open_engine
+from core.store.engine import is_memory, open_engine, wash
 from core.store.files import Files
 from core.store.groups import Groups
 from core.store.inbox import Inbox
 from core.store.orders import CoachOrders
 from core.store.outbox import Outbox
 from core.store.people import Chats, Consents, People
+from core.store.personal import Personal
 from core.store.profiles import Profiles
 from core.store.questions import Questions
 from core.store.scores import Reports, Scores
@@ -50,6 +51,7 @@ class Unit:
         self.files = Files(connection)
         self.dues = Dues(connection)
         self.vitals = Vitals(connection)
+        self.personal = Personal(connection)
 
 
 class Store:
@@ -76,7 +78,10 @@ class Store:
         async with self._turn:
             writer = await self._writing()
             async with writer.begin():
-                yield Unit(writer)
+                unit = Unit(writer)
+                yield unit
+            if unit.personal.erased:
+                await wash(writer)
 
     @asynccontextmanager
     async def reading(self) -> AsyncIterator[Unit]:
