@@ -231,8 +231,8 @@ async def let_time_run(platform: "Platform", runs: bool) -> Json:
 
 _PEOPLE: list[Callable[..., Any]] = [
     people.add_person, people.add_group, people.say, people.send_other, people.send_file, people.change_text,
-    people.open_link, people.press, people.add_bot, people.remove_bot, people.promote, people.join, people.leave, people.remove,
-    people.block, people.unblock, people.delete_account, people.upgrade_group,
+    people.open_link, people.press, people.add_bot, people.remove_bot, people.promote, people.join, people.leave,
+    people.remove, people.block, people.unblock, people.delete_account, people.upgrade_group,
 ]  # fmt: skip
 _WATCHING: list[Callable[..., Any]] = [
     message, messages, download, visible_messages, events, toasts, transcript, me, waiting_updates, complaints,
