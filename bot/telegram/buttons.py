@@ -12,6 +12,7 @@ from telegram.constants import InlineKeyboardButtonLimit
 from core.desk import class_commands as k
 from core.desk import coach_commands as o
 from core.desk import commands as c
+from core.desk import own_commands as w
 from core.desk import version_commands as v
 from core.desk.commands import Command
 from core.desk.errors import StalePress
@@ -91,6 +92,9 @@ CODES: Final[dict[str, type[Command]]] = {
     "os": o.MakeStanding,
     "oo": o.AcceptVersion,
     "oq": o.AskAthlete,
+    "wf": w.SaveScores,
+    "we": w.EraseMe,
+    "wk": w.KeepMe,
 }
 _CODE_OF = {kind: code for code, kind in CODES.items()}
 _LIMIT = InlineKeyboardButtonLimit.MAX_CALLBACK_DATA

@@ -19,17 +19,20 @@ from core.desk import (
     classes,
     coming,
     dates,
+    editing,
     furnishing,
     groups,
     habits,
     joining,
     judging,
     overseeing,
+    own,
     pain,
     reports,
     scoreboard,
     scores,
     sessions,
+    sheets,
     talking,
     today,
     versions,
@@ -37,6 +40,7 @@ from core.desk import (
 from core.desk import class_commands as k
 from core.desk import coach_commands as o
 from core.desk import commands as c
+from core.desk import own_commands as w
 from core.desk import version_commands as v
 from core.desk.commands import Command
 from core.desk.errors import Declined
@@ -130,6 +134,12 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     o.AskAthlete: overseeing.ask_athlete,
     c.AboutMe: talking.about_me,
     c.AskHelp: talking.ask_help,
+    w.SaveScores: sheets.save_scores,
+    w.ExportMine: own.export_mine,
+    w.ForgetMe: own.forget_me,
+    w.EraseMe: own.erase_me,
+    w.KeepMe: own.keep_me,
+    w.Retell: editing.retell,
     c.SendNoText: talking.send_no_text,
     c.Tell: talking.tell,
 }
@@ -140,6 +150,8 @@ COMMANDS: Final[Mapping[str, tuple[Callable[[], Command], str]]] = {
     "board": (c.SeeBoard, "the scoreboard"),
     "classes": (k.SeeClasses, "live classes, and signing up"),
     "me": (c.AboutMe, "what I know about you, and how to change it"),
+    "export": (w.ExportMine, "everything I've stored about you, as a file"),
+    "forget": (w.ForgetMe, "erase everything I've stored about you"),
     "help": (c.AskHelp, "what you can send me"),
 }
 
@@ -224,6 +236,8 @@ def understand(heard: Heard) -> Command:
         return in_or_out(heard)
     if heard.moved_to is not None:
         return c.MoveGroup(old=heard.address, new=heard.moved_to)
+    if heard.changed is not None:
+        return w.Retell(message_id=heard.changed, text=heard.text or "", in_group=not heard.private)
     if heard.private:
         return said_in_private(heard)
     return c.TalkInGroup(title=heard.title, command=heard.command, text=heard.text, reply_to=heard.reply_to)
@@ -231,7 +245,7 @@ def understand(heard: Heard) -> Command:
 
 def said_in_private(heard: Heard) -> Command:
     if not heard.text or not heard.text.strip():
-        return c.SendNoText()
+        return c.SendNoText(media=heard.media)
     if heard.command is not None:
         return typed_command(heard)
     return c.Tell(text=heard.text, reply_to=heard.reply_to)

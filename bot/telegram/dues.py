@@ -10,6 +10,7 @@ from bot.delivery.clock import Clock
 from bot.telegram.letters import Cause, Writer
 from core.desk.digest import DIGEST, digest_due
 from core.desk.outcome import Outcome
+from core.desk.own import CLOSE_CHAT, close_chat_due
 from core.desk.pain import REVIEW, review_due
 from core.desk.post_office import Due, Store, Unit
 from core.desk.reminding import ATTENDANCE, REMIND, attendance_due, remind_due
@@ -23,6 +24,7 @@ DUE_CASES: Final[Mapping[str, DueCase]] = {
     ATTENDANCE: attendance_due,
     DIGEST: digest_due,
     REVIEW: review_due,
+    CLOSE_CHAT: close_chat_due,
 }
 
 

@@ -1,11 +1,13 @@
 """What came in, read from the platform's raw update into one frozen value. Reads the library's types."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from telegram import Bot, CallbackQuery, ChatMemberUpdated, Message, Update, User
 from telegram import Chat as PlatformChat
 from telegram.constants import ChatMemberStatus, ChatType
+
+from core.desk.commands import Media
 
 _PRESENT = {ChatMemberStatus.MEMBER, ChatMemberStatus.ADMINISTRATOR, ChatMemberStatus.OWNER}
 
@@ -25,7 +27,8 @@ class Press:
 class Heard:
     """Who said what where. Exactly one of text, press, present and moved_to is set, or none: no words at all.
 
-    `present`: whether the bot itself is (still) in the chat. `reply_to`: id of the message replied to.
+    `present`: whether the bot itself is (still) in the chat. `reply_to`: id of the message replied to. `media`:
+    what came in place of words, or with its caption as the text. `changed`: id of a message that was edited.
     """
 
     user_id: int
@@ -39,6 +42,8 @@ class Heard:
     press: Press | None = None
     present: bool | None = None
     moved_to: int | None = None
+    media: Media | None = None
+    changed: int | None = None
 
     @property
     def command(self) -> str | None:
@@ -62,6 +67,9 @@ def hear(body: dict[str, Any], bot: Bot) -> Heard | None:
         return _membership(update.my_chat_member)
     if update.message:
         return _said(update.message)
+    if update.edited_message:
+        heard = _said(update.edited_message)
+        return heard and replace(heard, changed=update.edited_message.message_id)
     return None
 
 
@@ -78,7 +86,16 @@ def _said(message: Message) -> Heard | None:
         message.chat,
         text=message.text if message.text is not None else message.caption,
         reply_to=reply.message_id if reply else None,
+        media=_media(message),
     )
+
+
+def _media(message: Message) -> Media | None:
+    if message.photo:
+        return "photo"
+    if message.voice or message.audio or message.video_note:
+        return "voice"
+    return "file" if message.document or message.video else None
 
 
 def _is_service(message: Message) -> bool:

@@ -120,11 +120,11 @@ async def tell_ability_in_words(
 
 
 async def ask_again(visit: Visit, refs: Mapping[str, Any], unread: str) -> Outcome:
-    """The same question, saying kindly that the last answer could not be read."""
+    """The same question, saying kindly that the last answer (if any) could not be read."""
     question = Question.model_validate(refs["question"])
     profile = await visit.profile()
-    understood = Understood(unread=(unread,), units=profile.units)
-    return await ask(visit, question, profile, refs["session"], understood, again=True)
+    understood = Understood(unread=(unread,) if unread else (), units=profile.units)
+    return await ask(visit, question, profile, refs["session"], understood, again=bool(unread))
 
 
 def take_equipment(text: str, units: MassUnit) -> Taken | None:

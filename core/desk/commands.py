@@ -11,6 +11,8 @@ from pydantic import Field
 from core.measures import MassUnit
 from core.values import Value
 
+Media = Literal["photo", "voice", "file"]
+
 
 class Command(Value):
     """Base of everything a person can do."""
@@ -227,7 +229,9 @@ class TalkInGroup(Command):
 
 
 class SendNoText(Command):
-    """A photo, a voice message, a sticker, or nothing at all."""
+    """A photo, a voice message, a file, or (None) a sticker and the like, or nothing at all."""
+
+    media: Media | None = None
 
 
 class Reach(Command):

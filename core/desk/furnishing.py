@@ -134,7 +134,7 @@ async def tell_set(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
     profile = await visit.profile()
     whole = whole_of(place, text, profile)
     if whole is None:
-        return await ask_set(visit, place, refs["session"], (text[:60],))
+        return await ask_set(visit, place, refs["session"], (text[:60],) if text else ())
     await visit.uow.questions.close(visit.chat)
     change = EquipmentChange(place=place, whole=whole)
     told = await keep(visit, profile, place, whole, change)

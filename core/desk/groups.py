@@ -73,7 +73,7 @@ async def tell_zone(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome
     if len(zones) == 1:
         return await set_zone(visit, SetZone(group=group_id, zone=zones[0]))
     group = await visit.group(group_id)
-    return visit.told(AskZone(group=group.id, title=group.title, unread=text[:60], guesses=zones[:4]))
+    return visit.told(AskZone(group=group.id, title=group.title, unread=text[:60] or None, guesses=zones[:4]))
 
 
 async def set_units(visit: Visit, command: SetUnits) -> Outcome:

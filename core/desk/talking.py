@@ -128,8 +128,13 @@ async def score_in_group(visit: Visit, group_id: int, session: int, text: str) -
     return await tell_score(replace(visit, chat=private.id) if private else visit, text, session)
 
 
-async def send_no_text(visit: Visit, _: SendNoText) -> Outcome:
-    return visit.told(NotText())
+async def send_no_text(visit: Visit, command: SendNoText) -> Outcome:
+    """Kindly; then the open question once more, as after an answer of no words."""
+    told = visit.told(NotText(media=command.media))
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is None or question.kind in ASKED_BY_PEOPLE:
+        return told
+    return told + await answer(visit, question, "")
 
 
 async def reach(visit: Visit, command: Reach) -> Outcome:
@@ -166,6 +171,10 @@ ANSWERS: Mapping[str, Callable[[Visit, Mapping[str, Any], str], Awaitable[Outcom
     "own_zone": tell_habit,
     "digest": tell_habit,
 }
+
+
+# Whatever is typed is an answer to these, so words that are none would be passed on.
+ASKED_BY_PEOPLE = frozenset({"coach"})
 
 
 async def ask_help(visit: Visit, _: AskHelp) -> Outcome:

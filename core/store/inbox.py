@@ -4,7 +4,7 @@ from collections.abc import Collection, Mapping, Sequence
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import bindparam, func, select, update
+from sqlalchemy import bindparam, func, or_, select, update
 
 from core.store import tables
 from core.store.records import InboxItem, InboxState
@@ -65,6 +65,21 @@ class Inbox(Repository):
         """Count a failure. Parked, it leaves its lane free and stays for people to look at."""
         becomes = InboxState.PARKED if park else InboxState.WAITING
         await self._connection.execute(_FAILED, {"item": item_id, "what": error, "becomes": becomes})
+
+    async def words_of(self, lane: int, message_id: int) -> str | None:
+        """What a message said when it was last handled, by the platform's id; None if that isn't known."""
+        told = [_inbox.c.body[kind] for kind in ("message", "edited_message")]
+        newest = (
+            select(_inbox.c.body)
+            .where(_inbox.c.state == InboxState.DONE, _inbox.c.lane == lane)
+            .where(or_(*(message["message_id"].as_integer() == message_id for message in told)))
+            .order_by(_inbox.c.id.desc())
+            .limit(1)
+        )
+        body = await self._value(newest)
+        message = (body or {}).get("edited_message") or (body or {}).get("message") or {}
+        words: str | None = message.get("text") or message.get("caption")
+        return words
 
     async def waiting_count(self) -> int:
         return int(

@@ -102,6 +102,13 @@ class Scores(Repository):
         )
         return [_score_of(row) for row in rows]
 
+    async def entered_by(self, person_id: int, limit: int = 20) -> list[ScoreRecord]:
+        """List the newest scores that this person told and that count, for whomever, the newest first."""
+        score = tables.score
+        told = score.c.entered_by == person_id, score.c.state == ScoreState.COUNTS
+        rows = await self._all(select(score).where(*told).order_by(score.c.id.desc()).limit(limit))
+        return [_score_of(row) for row in rows]
+
     async def done_by(self, person_id: int, limit: int) -> list[Done]:
         """List what this athlete did and scored with a version of their own, the newest day first."""
         score, version, document, session = tables.score, tables.version, tables.document, tables.session

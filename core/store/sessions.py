@@ -3,7 +3,7 @@
 from datetime import date, datetime
 from typing import Any, TypeVar
 
-from sqlalchemy import RowMapping, Select, and_, select
+from sqlalchemy import RowMapping, Select, and_, func, select
 
 from core.scaling.values import Version
 from core.sessions.values import Session
@@ -153,6 +153,13 @@ class Sessions(Repository):
             .where(session.c.author_id == author_id, session.c.state == SessionState.DRAFT)
             .order_by(session.c.id.desc())
         )
+
+    async def written_as(self, author_id: int, text: str) -> SessionRecord | None:
+        """Find the newest session whose author's words are these now."""
+        session, kept = tables.session, tables.session_revision
+        theirs = session.c.author_id == author_id, session.c.state != SessionState.DISCARDED
+        said = func.trim(kept.c.text) == text.strip()
+        return await self._first(_sessions().where(*theirs, said).order_by(session.c.id.desc()))
 
     async def newest_unposted(self, author_id: int) -> SessionRecord | None:
         session = tables.session

@@ -44,7 +44,8 @@ def help_(said: Help) -> Worded:
         "your score, in your own words: <code>7+12</code>, <code>8:43</code>, <code>7 rounds and 12</code>",
         "/board shows the scoreboard",
         "/classes shows the live classes; write <i>remind me 2 hours before</i> or <i>quiet hours 22 to 7</i>",
-        "/me shows what I know about you, and lets you change it",
+        "/me shows what I know about you, and lets you change it; /export gives you all of it as a file",
+        "/forget erases everything I've stored about you",
     ]
     if said.coach:
         lines.insert(0, "paste a session, as you'd write it on a board, and I'll read it back to you")
@@ -52,9 +53,17 @@ def help_(said: Help) -> Worded:
     return Worded("Here's what you can send me:\n\n" + bullets(lines) + "\n\n" + NOBODY_WATCHES)
 
 
+NO_WORDS = {
+    "photo": "Nice, but I can't look at pictures yet. Please write it to me in words, or add them to the picture.",
+    "voice": "I can't listen yet. Please write it to me.",
+    "file": "I can't open files yet. Please write it to me in words.",
+    None: "I can only read text so far. Could you write it to me in words?",
+}
+
+
 @wording("en", NotText)
-def not_text(_: NotText) -> Worded:
-    return Worded("I can only read text so far. Could you write it to me in words?")
+def not_text(said: NotText) -> Worded:
+    return Worded(NO_WORDS[said.media])
 
 
 @wording("en", Lost)

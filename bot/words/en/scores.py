@@ -11,6 +11,7 @@ from core.desk.commands import (
     SeeScores,
     TakeScoreBack,
 )
+from core.desk.own_commands import SaveScores
 from core.desk.says.scores import (
     AskScore,
     AskScoreAgain,
@@ -167,8 +168,12 @@ def scoreboard(said: Scoreboard) -> Worded:
         if len(said.boards) > 1:
             parts.append(fill("<i>Block {number}</i>", number=number + 1))
         parts.append(ranking(board))
-    look = ((Button("Look at the scores", SeeScores(session=said.session_id)),),) if said.judge else ()
-    return Worded("\n\n".join(parts), look)
+    return Worded("\n\n".join(parts), (judging(said.session_id),) if said.judge else ())
+
+
+def judging(session_id: int) -> Row:
+    look = Button("Look at the scores", SeeScores(session=session_id))
+    return look, Button("As a file", SaveScores(session=session_id))
 
 
 def ranking(board: Board) -> str:

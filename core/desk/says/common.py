@@ -1,5 +1,6 @@
 """What may be said at any time."""
 
+from core.desk.commands import Media
 from core.desk.outcome import Said
 
 
@@ -17,7 +18,9 @@ class Help(Said):
 
 
 class NotText(Said):
-    """A photo, a voice message or a file, where words are needed."""
+    """A photo, a voice message or a file, where words are needed; None for anything else."""
+
+    media: Media | None = None
 
 
 class Lost(Said):

@@ -1,0 +1,81 @@
+"""Words for what is stored of somebody: taking it along, forgetting it, and messages changed afterwards."""
+
+from bot.files.sheets import as_csv, as_json
+from bot.words.text import fill
+from bot.words.wording import Attachment, Button, Worded, wording
+from core.desk.own_commands import EraseMe, KeepMe
+from core.desk.says.own import (
+    AskForget,
+    ChangeNotTaken,
+    ChangeTooLate,
+    Forgotten,
+    Mine,
+    NothingForgotten,
+    ScoreSheet,
+)
+
+
+@wording("en", ScoreSheet)
+def score_sheet(said: ScoreSheet) -> Worded:
+    head = ("name", "part", "score", "scaled", "when")
+    rows = [
+        (one.name, str(one.part), one.score, "yes" if one.scaled else "no", f"{one.at:%Y-%m-%d %H:%M}")
+        for one in said.rows
+    ]
+    day = f"{said.day:%A, %-d %B}"
+    title = f"{said.title}, {day}" if said.title else day
+    file = Attachment(f"scores-{said.day:%Y-%m-%d}.csv", as_csv(head, rows))
+    return Worded(fill("The scores of {title}, for a spreadsheet.", title=title), file=file)
+
+
+@wording("en", Mine)
+def mine(said: Mine) -> Worded:
+    file = Attachment(f"about-me-{said.on:%Y-%m-%d}.json", as_json(said.stored))
+    return Worded("Everything I've stored about you. Only you get this. /forget erases it.", file=file)
+
+
+@wording("en", AskForget)
+def ask_forget(said: AskForget) -> Worded:
+    stays = (
+        " What you posted to your groups as their coach stays with them, without your name."
+        if said.coach
+        else ""
+    )
+    text = (
+        "Shall I erase everything I've stored about you? Your equipment, what you spare, your versions and your "
+        f"scores go for good, and you leave the scoreboards.{stays} What stands in your chats is yours to delete.\n\n"
+        "Send /export first if you want to keep a copy."
+    )
+    return Worded(text, ((Button("Yes, erase everything", EraseMe()), Button("No, keep it", KeepMe())),))
+
+
+@wording("en", Forgotten)
+def forgotten(_: Forgotten) -> Worded:
+    return Worded(
+        "Done. Everything about you is erased. If you ever come back, open the link in your group and we'll start afresh. "
+        "Take care!"
+    )
+
+
+@wording("en", NothingForgotten)
+def nothing_forgotten(_: NothingForgotten) -> Worded:
+    return Worded("Good, everything stays as it is.")
+
+
+@wording("en", ChangeNotTaken)
+def change_not_taken(_: ChangeNotTaken) -> Worded:
+    return Worded(
+        "I saw that you changed a message. I've already gone by what it said before, so if something is different now, "
+        "please send it to me as a new message."
+    )
+
+
+@wording("en", ChangeTooLate)
+def change_too_late(said: ChangeTooLate) -> Worded:
+    return Worded(
+        fill(
+            "That session stands in {group} already, and people have their versions of it, so I've left it as it was. "
+            "Send me the new one and I'll read it back as another session.",
+            group=said.group,
+        )
+    )

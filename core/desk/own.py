@@ -1,0 +1,58 @@
+"""Everybody can take along and erase what is theirs (design section 7)."""
+
+from collections.abc import Mapping
+from datetime import datetime, timedelta
+from typing import Any
+
+from core.desk.days import today_in
+from core.desk.outcome import DueWish, Outcome
+from core.desk.own_commands import EraseMe, ExportMine, ForgetMe, KeepMe
+from core.desk.says.own import AskForget, Forgotten, Mine, NothingForgotten
+from core.desk.scoreboard import renew_board
+from core.desk.sessions import coached_groups
+from core.desk.visit import Visit
+from core.store.unit import Unit
+
+CLOSE_CHAT = "close_chat"
+
+# So long a goodbye may take to reach somebody; their chat's number is kept for it, and nothing else.
+GOODBYE = timedelta(days=1)
+
+
+async def export_mine(visit: Visit, _: ExportMine) -> Outcome:
+    """Everything as one document, for their eyes only."""
+    stored = await visit.uow.personal.everything(visit.person.id)
+    memberships = await visit.uow.groups.groups_of(visit.person.id)
+    here = await visit.group(memberships[0].group_id) if memberships else None
+    day = today_in(here, visit.now) if here else visit.now.date()
+    return visit.told(Mine(on=day, stored=stored))
+
+
+async def forget_me(visit: Visit, _: ForgetMe) -> Outcome:
+    return visit.told(AskForget(coach=bool(await coached_groups(visit))))
+
+
+async def keep_me(visit: Visit, _: KeepMe) -> Outcome:
+    return visit.told(NothingForgotten()) + Outcome(settles=True)
+
+
+async def erase_me(visit: Visit, _: EraseMe) -> Outcome:
+    """Let go of everything at once; the scoreboards go on without them."""
+    sessions = await visit.uow.personal.sessions_scored(visit.person.id)
+    await visit.uow.personal.erase(visit.person.id)
+    renewed = Outcome()
+    for session_id in sessions:
+        record = await visit.uow.sessions.get(session_id)
+        if record is not None:
+            renewed += await renew_board(visit, record)
+    at = visit.now + GOODBYE
+    close = DueWish(
+        key=f"close:{visit.chat}:{int(at.timestamp())}", kind=CLOSE_CHAT, at=at, refs={"chat": visit.chat}
+    )
+    return visit.told(Forgotten()) + renewed + Outcome(due=(close,), settles=True)
+
+
+async def close_chat_due(uow: Unit, _: datetime, refs: Mapping[str, Any]) -> Outcome:
+    """The goodbye has been said. Whoever wrote again meanwhile keeps their chat."""
+    await uow.personal.close_chat(refs["chat"])
+    return Outcome()

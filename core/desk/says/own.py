@@ -1,0 +1,57 @@
+"""What is said about what is stored of somebody, and about messages they changed."""
+
+from collections.abc import Mapping
+from datetime import date, datetime
+from typing import Any
+
+from core.desk.outcome import Said
+from core.values import Value
+
+
+class SheetRow(Value):
+    """One score. `part`: which block of the session, from 1. `at`: on the group's clock."""
+
+    name: str
+    part: int
+    score: str
+    scaled: bool
+    at: datetime
+
+
+class ScoreSheet(Said):
+    """To the coach: the scores of a session as a file."""
+
+    title: str | None
+    day: date
+    rows: tuple[SheetRow, ...]
+
+
+class Mine(Said):
+    """To a person: everything stored about them, by table, as a file."""
+
+    on: date
+    stored: Mapping[str, Any]
+
+
+class AskForget(Said):
+    """`coach`: what they posted to groups stays there."""
+
+    coach: bool
+
+
+class Forgotten(Said):
+    pass
+
+
+class NothingForgotten(Said):
+    pass
+
+
+class ChangeNotTaken(Said):
+    """A message was changed that was already gone by."""
+
+
+class ChangeTooLate(Said):
+    """The session of a changed message stands in the group already."""
+
+    group: str

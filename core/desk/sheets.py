@@ -1,0 +1,51 @@
+"""The scores of a session for a coach to take along."""
+
+from collections.abc import Iterator
+
+from core.desk.days import zone_of
+from core.desk.errors import UnknownThing
+from core.desk.judging import must_coach
+from core.desk.outcome import Outcome
+from core.desk.own_commands import SaveScores
+from core.desk.says.own import ScoreSheet, SheetRow
+from core.desk.says.scores import NoScoresYet
+from core.desk.scoreboard import Standings, scored_blocks
+from core.desk.visit import Visit
+from core.scores.text import in_words
+from core.store.records import Group, ScoreRecord, SessionRecord
+
+
+async def save_scores(visit: Visit, command: SaveScores) -> Outcome:
+    record = await visit.uow.sessions.get(command.session)
+    if record is None:
+        raise UnknownThing
+    await must_coach(visit, record.group_id)
+    rows = await rows_of(visit, record)
+    if not rows:
+        return visit.told(NoScoresYet())
+    return visit.told(ScoreSheet(title=record.session.title, day=record.day, rows=rows))
+
+
+async def rows_of(visit: Visit, record: SessionRecord) -> tuple[SheetRow, ...]:
+    """As on the scoreboard: block by block, the best first; then what isn't ranked."""
+    group = await visit.group(record.group_id)
+    found: list[SheetRow] = []
+    for block in scored_blocks(record):
+        counting = await visit.uow.scores.counting(record.id, block)
+        standings = await Standings.of(visit, record, block)
+        place = {name: number for number, name in enumerate(one.name for one in standings.board.places)}
+        named = [(standings.names.get(one.id, name), one) for name, one in counting]
+        named.sort(key=lambda pair: place.get(pair[0], len(place)))
+        found += sheet_rows(group, named)
+    return tuple(found)
+
+
+def sheet_rows(group: Group, named: list[tuple[str, ScoreRecord]]) -> Iterator[SheetRow]:
+    for name, one in named:
+        yield SheetRow(
+            name=name,
+            part=one.block + 1,
+            score=in_words(one.score, group.units),
+            scaled=one.score.scaled,
+            at=one.recorded_at.astimezone(zone_of(group)),
+        )
