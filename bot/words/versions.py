@@ -123,10 +123,6 @@ def _why(line: VersionLine, units: MassUnit) -> str:
             return f"You don't have {_thing(reason, units)}{_so(line)}"
         case Because.UNKNOWN_HEAVY:
             return _unknown(line, units)
-        case Because.UNTESTED:
-            return _untested(line)
-        case Because.LIMIT:
-            return f"{_for_the_sake(reason.about or '')}{_so(line)}"
         case _:
             return _plainly(line)
 
@@ -151,18 +147,26 @@ ASKED = {
 
 
 def _plainly(line: VersionLine) -> str:
-    about = line.reason.about or ""
-    if line.reason.because is Because.ASKED:
-        return ASKED.get(about, "As you asked")
-    if line.reason.because is Because.LIGHT_DUTY and about:
-        return f"Easier on purpose, for the sake of your {_spared(about)}"
-    if line.reason.because is Because.SPACE:
-        return f"Changed because {PLACES.get(about, 'the place does not allow it')}"
-    return PLAIN[line.reason.because]
+    because, about = line.reason.because, line.reason.about or ""
+    match because:
+        case Because.UNTESTED:
+            return _untested(line)
+        case Because.LIMIT:
+            return f"{_for_the_sake(about)}{_so(line)}"
+        case Because.ASKED:
+            return ASKED.get(about, "As you asked")
+        case Because.LIGHT_DUTY if about:
+            return f"Easier on purpose, for the sake of your {_spared(about)}"
+        case Because.SPACE:
+            return f"Changed because {PLACES.get(about, 'the place does not allow it')}"
+        case _:
+            return PLAIN[because]
 
 
 def _spared(about: str) -> str:
     """A limit by its label; a sore place is its own word."""
+    if about == "all over":
+        return "sore muscles"
     labels = {one.id: one.label for one in limits()}
     return labels.get(about, f"sore {about}")
 

@@ -4,10 +4,10 @@ from collections.abc import Mapping
 from datetime import date, datetime, time
 from typing import Any, Final
 
-from core.athletes.complaints import complained, healed, of_limit
+from core.athletes.complaints import complained, healed, of_limit, with_limits
 from core.athletes.limits import limit, limits
-from core.athletes.values import Complaint, Severity
-from core.desk.days import zone_of
+from core.athletes.values import Complaint, Profile, Severity
+from core.desk.days import today_in, zone_of
 from core.desk.errors import StalePress, UnknownThing
 from core.desk.looking import Looked, look, show_again
 from core.desk.outcome import DueWish, Outcome, Say
@@ -16,6 +16,7 @@ from core.desk.showing import today_of
 from core.desk.version_commands import LineHurts, ReviewLimit
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
+from core.notation.sides import read_side
 from core.scaling.values import VersionLine
 from core.store.records import Group
 from core.store.unit import Unit
@@ -57,6 +58,25 @@ async def spare(visit: Visit, looked: Looked, command: LineHurts, severity: Seve
     return visit.told(noted) + again + Outcome(due=(wish,))
 
 
+def spared(
+    profile: Profile, person_id: int, limit_ids: tuple[str, ...], text: str, group: Group, now: datetime
+) -> tuple[Mapping[str, object], tuple[DueWish, ...]]:
+    """What was told in words after a session: facts for the profile, and when to ask about each joint again.
+
+    How bad it is nobody said, so it counts as clear pain.
+    """
+    today = today_in(group, now)
+    hurting = [one for one in limit_ids if one in joints()]
+    side = read_side(text) if len(hurting) == 1 and hurting[0] not in WITHOUT_SIDES else None
+    others = tuple(one for one in limit_ids if one not in hurting)
+    kept = with_limits(profile, tuple(dict.fromkeys((*(profile.limits or ()), *others))))
+    for one in hurting:
+        kept = complained(kept, one, side, Severity.CLEAR, today)
+    told = [of_limit(kept, one) for one in hurting]
+    wishes = tuple(review_wish(person_id, one, group) for one in told if one is not None)
+    return {"limits": kept.limits, "complaints": kept.complaints}, wishes
+
+
 def review_wish(person_id: int, told: Complaint, group: Group) -> DueWish:
     """`How is the wrist after a week?`, in the morning of that day on the group's clock."""
     day = told.review_on
@@ -92,7 +112,7 @@ async def review_limit(visit: Visit, command: ReviewLimit) -> Outcome:
         await visit.uow.profiles.save(visit.person.id, healed(profile, told.limit), visit.now)
         kept = ReviewKept(limit=told.limit, side=told.side, how=command.how, review_on=None)
         return visit.told(kept) + Outcome(settles=True)
-    today = visit.now.astimezone(zone_of(group)).date()
+    today = today_in(group, visit.now)
     severity = AFTER[command.how].get(told.severity, told.severity)
     hurt = complained(profile, told.limit, told.side, severity, today)
     await visit.uow.profiles.save(visit.person.id, hurt, visit.now)

@@ -7,6 +7,7 @@ from core.desk.answers import keep
 from core.desk.commands import RateEffort, TellHurt
 from core.desk.errors import NotAMember, UnknownThing
 from core.desk.outcome import Outcome
+from core.desk.pain import spared
 from core.desk.says.reports import AskEffort, AskHurt, AskWhere, HurtNoted, NothingSpared
 from core.desk.says.versions import Understood
 from core.desk.visit import Visit
@@ -58,9 +59,12 @@ async def tell_where(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcom
     if not read.limits:
         await visit.uow.questions.close(visit.chat)
         return visit.told(NothingSpared())
-    spared = (await visit.profile()).limits or ()
-    limits = tuple(dict.fromkeys(spared + read.limits))
-    return await keep(visit, None, Understood(limits=read.limits, unread=read.not_understood), limits=limits)
+    record = await visit.uow.sessions.get(refs["session"])
+    assert record is not None, "a session that was asked about is kept"
+    group = await visit.group(record.group_id)
+    facts, wishes = spared(await visit.profile(), visit.person.id, read.limits, text, group, visit.now)
+    understood = Understood(limits=read.limits, unread=read.not_understood)
+    return await keep(visit, None, understood, **facts) + Outcome(due=wishes)
 
 
 async def must_have_trained_in(visit: Visit, session_id: int) -> None:

@@ -9,11 +9,12 @@ from collections.abc import Iterator, Mapping
 from datetime import date, datetime
 from typing import Any, Final
 
-from sqlalchemy import ColumnElement, Select, Table, delete, or_, select, update
+from sqlalchemy import ColumnElement, Select, Table, and_, delete, or_, select, update
 from sqlalchemy import String as Text
 from sqlalchemy import cast as as_type
 
 from core.store import tables as t
+from core.store.documents import FURNISHED
 from core.store.records import InboxState, LetterState, SessionState
 from core.store.repository import Repository
 
@@ -115,6 +116,8 @@ class Personal(Repository):
         for table in OWN:
             await self._run(delete(table).where(table.c.person_id == person_id))
         documents += await self._erase_drafts(person_id)
+        await self._run(delete(t.due).where(_due_for(person_id)))
+        await self._run(delete(t.document).where(_furnished_by(person_id)))
         await self._run(delete(t.document).where(t.document.c.id.in_(documents)))
 
     async def _erase_drafts(self, person_id: int) -> list[int]:
@@ -168,8 +171,22 @@ def _theirs(person_id: int) -> Iterator[tuple[Table, ColumnElement[bool]]]:
     yield t.session, t.session.c.author_id == person_id
     yield t.session_revision, t.session_revision.c.session_id.in_(sessions)
     yield t.training_class, t.training_class.c.author_id == person_id
+    yield t.document, _furnished_by(person_id)
+    yield t.due, _due_for(person_id)
     yield t.inbox, t.inbox.c.lane.in_(lanes)
     yield t.outbox, t.outbox.c.chat_id.in_(chats)
+
+
+def _due_for(person_id: int) -> ColumnElement[bool]:
+    """What is to be asked of them, or reminded them of."""
+    due: ColumnElement[bool] = t.due.c.refs["person"].as_integer() == person_id
+    return due
+
+
+def _furnished_by(person_id: int) -> ColumnElement[bool]:
+    """What came and went of their equipment: documents that only an undo button refers to."""
+    document = t.document.c
+    return and_(document.kind == FURNISHED.name, document.body["person_id"].as_integer() == person_id)
 
 
 def _names(name: str) -> list[str]:

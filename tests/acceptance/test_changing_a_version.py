@@ -355,3 +355,13 @@ async def test_nothing_about_the_body_is_kept_before_consent(crew):
     asked = await bo.hears("May I keep these notes?")
     await bo.presses_data(asked, "ea:home:dumbbell:10:1")
     await bo.sees_toast("before you agree")
+
+
+async def test_pain_told_after_a_score_is_asked_about_after_a_week_too(crew):
+    ilse = await has_a_version(crew)
+    await ilse.says("7+12, my left wrist hurts")
+    await ilse.hears("Where does it hurt?")
+    await ilse.says("left wrist")
+    await ilse.hears("I'll keep in mind")
+    await crew.room.travels(timedelta(days=8))
+    await ilse.hears("How is your left wrist?")

@@ -44,6 +44,7 @@ def help_(said: Help) -> Worded:
         "your score, in your own words: <code>7+12</code>, <code>8:43</code>, <code>7 rounds and 12</code>",
         "/board shows the scoreboard",
         "/classes shows the live classes; write <i>remind me 2 hours before</i> or <i>quiet hours 22 to 7</i>",
+        "what comes or goes of your equipment: <i>bought a 24</i>, <i>sold the chair</i>, <i>trip: a band</i>",
         "/me shows what I know about you, and lets you change it; /export gives you all of it as a file",
         "/forget erases everything I've stored about you",
     ]

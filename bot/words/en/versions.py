@@ -31,7 +31,7 @@ from core.desk.says.versions import (
 )
 from core.desk.version_commands import AsUsual, ChangeLines, TodayDiffers
 from core.measures import AmountUnit, MassUnit, in_words
-from core.scaling.values import Version, VersionBlock, VersionLine
+from core.scaling.values import Because, Version, VersionBlock, VersionLine
 
 HEADS = {True: "Your version: as written", False: "Your version"}
 
@@ -149,9 +149,21 @@ def held_for_coach(_: HeldForCoach) -> Worded:
     )
 
 
+# Reasons that would tell a coach of somebody's health, or of what they only told me.
+PRIVATE = {Because.LIMIT, Because.LIGHT_DUTY, Because.ASKED}
+
+
+def block_for_coach(one: VersionBlock, units: MassUnit) -> str:
+    lines = [
+        what_words(line, units) if line.reason.because in PRIVATE else line_words(line, units)
+        for line in one.every_line
+    ]
+    return f"{escape(block_heading(one))}\n{bullets([escape(words) for words in lines])}"
+
+
 @wording("en", LookAtVersion)
 def look_at_version(said: LookAtVersion) -> Worded:
-    blocks = [block(one, said.units) for one in said.version.blocks]
+    blocks = [block_for_coach(one, said.units) for one in said.version.blocks]
     text = fill(
         "<b>{name}</b> told me something that calls for your eyes before this session; talk with them if you can. "
         "This is the version I'd give them:",
