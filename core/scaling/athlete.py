@@ -3,12 +3,12 @@
 from decimal import Decimal
 from typing import NamedTuple
 
-from core.athletes.limits import DayRule, day_rule
+from core.athletes.limits import DayRule, day_rule, lightened
 from core.athletes.values import Profile, Screening
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
 from core.movements.values import Variant
-from core.scaling.barriers import Barrier, asks_for_less, barrier_of
+from core.scaling.barriers import Barrier, asks_for_less, barrier_of, flags, suspect
 from core.scaling.capacity import Ability, Capacity
 from core.scaling.fit import Task
 from core.scaling.gear import gear_of
@@ -42,11 +42,17 @@ class Athlete:
         self.effort_at_most = _effort_at_most(profile, self.day)
         # No set costs over half, and nothing is scored (design 7).
         self.light_duty = self.effort_at_most is not None and self.effort_at_most <= LIGHT_DUTY_EFFORT
+        self._suspect = suspect(profile)
+        self._lightened = flags(lightened(profile.limits or ()))
         self._barriers: dict[str, Barrier | None] = {}
         self._spared: dict[str, str | None] = {}
 
     def ability(self, way: Way) -> Ability:
         return self.capacity.of(way.movement, way.variant, way.id)
+
+    def is_tested(self, way: Way) -> bool:
+        """Whether anything was shown of the way's pattern."""
+        return way.movement.k is not None and self.ability(way).tested_kg is not None
 
     @property
     def scored(self) -> bool:
@@ -59,6 +65,8 @@ class Athlete:
 
     def spares(self, way: Way) -> str | None:
         """The limit or sore place for whose sake a way goes easy."""
+        if not way.demands & self._lightened and not self.profile.today.sore:
+            return None
         if way.id not in self._spared:
             self._spared[way.id] = asks_for_less(self.profile, way.movement, way.variant)
         return self._spared[way.id]
@@ -79,6 +87,8 @@ class Athlete:
 
     def barrier(self, way: Way) -> Barrier | None:
         """What rules a way out, whatever its load."""
+        if not way.demands & self._suspect and not way.variant.skill:
+            return None
         if way.id not in self._barriers:
             self._barriers[way.id] = self._find_barrier(way)
         return self._barriers[way.id]

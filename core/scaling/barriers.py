@@ -1,9 +1,10 @@
 """What keeps an athlete from a variant, or asks for less of it: limits, the place, sore muscles."""
 
+from collections.abc import Iterable
 from functools import lru_cache
 from typing import NamedTuple
 
-from core.athletes.limits import lightened, ruled_out_by
+from core.athletes.limits import lightened, ruled_out, ruled_out_by
 from core.athletes.values import Profile, Space
 from core.movements.values import Demand, Movement, Pattern, Variant
 from core.scaling.values import Because
@@ -36,6 +37,9 @@ def sore_place(pattern: Pattern) -> str:
     return next((place for place, patterns in SORE.items() if pattern in patterns), "all over")
 
 
+FLAGS = {demand: place for place, demand in enumerate(Demand)}
+
+
 class Barrier(NamedTuple):
     """Why not. `about` names the limit, or what the place forbids."""
 
@@ -56,6 +60,21 @@ def asks_for_less(profile: Profile, movement: Movement, variant: Variant) -> str
     limit = _limit_lightening(profile.limits or (), variant.demands)
     sore = (place for place in profile.today.sore if movement.pattern in SORE.get(place, frozenset(Pattern)))
     return limit or next(sore, None)
+
+
+def flags(demands: Iterable[Demand]) -> int:
+    """Demands as bits, to set them against each other fast."""
+    return sum(1 << FLAGS[demand] for demand in set(demands))
+
+
+def suspect(profile: Profile) -> int:
+    """Flags of the demands that could make a barrier: without any of them there is none."""
+    space = profile.space
+    demands = set(ruled_out(profile.limits or ()))
+    demands |= set() if space.jumping else {Demand.JUMPING, Demand.NOISE}
+    demands |= set() if space.running else {Demand.ROOM, Demand.IMPACT}
+    demands |= set() if space.overhead else {Demand.OVERHEAD}
+    return flags(demands)
 
 
 # The same limits meet the same demands for many people.

@@ -11,10 +11,11 @@ from math import exp, inf, log, sqrt
 from typing import NamedTuple
 
 from core.athletes.values import Profile
+from core.movements.lints import REFERENCE
 from core.movements.lookup import Catalogue
 from core.movements.values import Movement, Pattern, Variant
-from core.scaling.evidence import Test, tests_of
-from core.scaling.kinship import DAY_TO_DAY, FAILED, PATTERN, Belief, Kin, Seen, kin_of, shared
+from core.scaling.evidence import Shown, tests_of
+from core.scaling.kinship import DAY_TO_DAY, FAILED, PATTERN, VARIANT, Belief, Kin, Seen, kin_of, shared
 from core.scaling.norms import UNKNOWN_MASS_SPREAD, Expected, body_mass, expected
 
 # Spread of ln k, as design 6.2 sets it (estimate).
@@ -38,6 +39,11 @@ class Ability(NamedTuple):
     k: float
     tested_kg: float | None
     heavy_shown: bool
+
+    @property
+    def too_heavy_from(self) -> float:
+        """No repetition is sure to go at this load moved, or above it."""
+        return self.strength_kg * exp(CAUTIOUS * self.spread) / (1 + 1 / self.k)
 
     def unbroken(self, moved_kg: float, z: float = 0.0) -> float:
         """Repetitions (seconds of a hold) that go unbroken at this load, at the quantile of score `z`."""
@@ -64,6 +70,22 @@ class Ability(NamedTuple):
         return sqrt(self.spread * self.spread + from_k * from_k)
 
 
+class _Family(NamedTuple):
+    """What all variants of a movement share: what is expected of it, and the tests that speak of it.
+
+    `tests` are its own, `shown` those of its pattern that went, `heavy` those of them at few repetitions.
+    `strength_kg` is S over the ratio of a variant, `variance` of its ln but for the variant's part; both hold
+    where the movement itself was not tested.
+    """
+
+    kin: Kin
+    tests: tuple[Shown, ...]
+    shown: tuple[Shown, ...]
+    heavy: tuple[Shown, ...]
+    strength_kg: float
+    variance: float
+
+
 class Capacity:
     """Everything that is known of one athlete's ability. Abilities are worked out once and kept."""
 
@@ -74,6 +96,7 @@ class Capacity:
         self._year = year
         self._known: dict[str, Ability] = {}
         self._norms: dict[Pattern, Expected] = {}
+        self._families: dict[str, _Family] = {}
 
     def of(self, movement: Movement, variant: Variant, variant_id: str) -> Ability:
         """Ability in a variant of a movement that counts repetitions or seconds of a hold."""
@@ -90,10 +113,10 @@ class Capacity:
 
     def knows(self, movement: Movement) -> bool:
         """Whether anything was ever shown of a movement itself."""
-        return any(test.movement.id == movement.id for test in self.tests)
+        return bool(self._family(movement).tests)
 
     @cached_property
-    def tests(self) -> tuple[Test, ...]:
+    def tests(self) -> tuple[Shown, ...]:
         """Evidence on repetitions and holds, the latest first."""
         return tests_of(self.profile, self._catalogue, self.body_mass_kg)
 
@@ -110,46 +133,60 @@ class Capacity:
                 belief = Belief(seen, person)
         return belief
 
-    def _above(self, test: Test, strength_kg: float) -> float:
+    def _above(self, test: Shown, strength_kg: float) -> float:
         return log(strength_kg / self._expected_kg(test.movement, test.variant))
 
     def _work_out(self, movement: Movement, variant: Variant, variant_id: str) -> Ability:
         assert movement.k is not None
-        own = next((test for test in self.tests if test.id == variant_id and test.reps > 0), None)
-        kin = kin_of(movement, variant)
-        above, variance = self._belief.about(kin)
-        strength = exp(above) * self._expected_kg(movement, variant) if own is None else own.strength_kg
-        if own is None:
-            variance += DAY_TO_DAY**2 * bool(self.tests) + self._from_unknown_mass(movement, variant)
+        family = self._family(movement)
+        if family.tests:
+            return self._from_tests(family, movement, variant, variant_id)
+        ratio = variant.ratio.value
+        is_reference = variant.ratio.source == REFERENCE
         return Ability(
-            strength_kg=min([strength, *self._failed(movement, variant, own)]),
-            spread=DAY_TO_DAY if own is not None else sqrt(variance),
-            k=movement.k.value,
-            tested_kg=self._tested_kg(kin, variant),
-            heavy_shown=any(
-                0 < test.reps <= LOW_REPS and _is_near(test, movement, variant, variant_id)
-                for test in self.tests
+            strength_kg=family.strength_kg * ratio,
+            spread=sqrt(
+                family.variance + (0.0 if is_reference else VARIANT**2) + self._from_unknown_mass(variant)
             ),
+            k=movement.k.value,
+            tested_kg=family.shown[0].relative_kg * ratio if family.shown else None,
+            heavy_shown=any(_is_near(test, movement, variant, variant_id) for test in family.heavy),
         )
 
-    def _failed(self, movement: Movement, variant: Variant, own: Test | None) -> Iterator[float]:
-        """Bounds on S from what could not be done once of the same movement, since it was last done."""
-        for test in self.tests:
-            later = own is None or test.order > own.order
-            if test.reps == 0 and test.movement.id == movement.id and later:
-                yield test.moved_kg * variant.ratio.value / test.variant.ratio.value
+    def _from_tests(self, family: _Family, movement: Movement, variant: Variant, variant_id: str) -> Ability:
+        """What is known of a variant whose movement was tested itself."""
+        assert movement.k is not None
+        kin = family.kin._replace(variant=variant.id, reference=variant.ratio.source == REFERENCE)
+        own = next((test for test in family.tests if test.id == variant_id and test.reps > 0), None)
+        above, variance = self._belief.about(kin)
+        strength = exp(above) * self._expected_kg(movement, variant) if own is None else own.strength_kg
+        nearest = max(family.shown, key=lambda test: shared(kin, test.kin, 0.0), default=None)
+        return Ability(
+            strength_kg=min([strength, *_failed(family, variant, own)]),
+            spread=DAY_TO_DAY if own is not None else sqrt(variance + DAY_TO_DAY**2),
+            k=movement.k.value,
+            tested_kg=nearest and nearest.relative_kg * variant.ratio.value,
+            heavy_shown=any(_is_near(test, movement, variant, variant_id) for test in family.heavy),
+        )
 
-    def _tested_kg(self, kin: Kin, variant: Variant) -> float | None:
-        """The load at which the nearest test was done, carried over; none from another pattern."""
-        near = [test for test in self.tests if test.reps > 0 and test.movement.pattern == kin.pattern]
-        if not near:
-            return None
-        nearest = max(near, key=lambda test: shared(kin, test.kin, 0.0))
-        return nearest.moved_kg * variant.ratio.value / nearest.variant.ratio.value
+    def _family(self, movement: Movement) -> _Family:
+        if movement.id not in self._families:
+            shown = [test for test in self.tests if test.movement.pattern is movement.pattern]
+            kin = kin_of(movement, movement.variants[0])
+            above, variance = self._belief.about(kin._replace(variant="", reference=True))
+            self._families[movement.id] = _Family(
+                kin,
+                tuple(test for test in shown if test.movement.id == movement.id),
+                tuple(test for test in shown if test.reps > 0),
+                tuple(test for test in shown if 0 < test.reps <= LOW_REPS),
+                exp(above + self._norm(movement.pattern).log_strength) * self.body_mass_kg,
+                variance + (DAY_TO_DAY**2 if self.tests else 0.0),
+            )
+        return self._families[movement.id]
 
-    def _from_unknown_mass(self, movement: Movement, variant: Variant) -> float:
+    def _from_unknown_mass(self, variant: Variant) -> float:
         unknown = bool(variant.holds) and self.profile.body_mass_kg is None
-        return UNKNOWN_MASS_SPREAD**2 if unknown and not self.knows(movement) else 0.0
+        return UNKNOWN_MASS_SPREAD**2 if unknown else 0.0
 
     def _expected_kg(self, movement: Movement, variant: Variant) -> float:
         strength = exp(self._norm(movement.pattern).log_strength)
@@ -161,8 +198,17 @@ class Capacity:
         return self._norms[pattern]
 
 
-def _is_near(test: Test, movement: Movement, variant: Variant, variant_id: str) -> bool:
+def _failed(family: _Family, variant: Variant, own: Shown | None) -> Iterator[float]:
+    """Bounds on S from what could not be done once of the same movement, since it was last done."""
+    for test in family.tests:
+        if test.reps == 0 and (own is None or test.order > own.order):
+            yield test.moved_kg * variant.ratio.value / test.variant.ratio.value
+
+
+def _is_near(test: Shown, movement: Movement, variant: Variant, variant_id: str) -> bool:
     """Whether a test is of the same movement, or of a neighbour in the graph."""
     if test.movement.id == movement.id:
         return True
-    return variant_id in test.variant.easier + test.variant.harder or test.id in variant.easier + variant.harder
+    return (
+        variant_id in test.variant.easier + test.variant.harder or test.id in variant.easier + variant.harder
+    )

@@ -17,7 +17,8 @@ movement and a change of implement between neighbours. So the settings are enume
 alone (the smallest worst line and the smallest sums are reached together), and a walk round the ring decides 5-9.
 """
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections import Counter
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from decimal import Decimal
 from itertools import pairwise, product
 from typing import NamedTuple
@@ -60,11 +61,11 @@ def choose(sections: Sequence[Section]) -> tuple[int, ...]:
 
     Every line needs a candidate that uses no shared thing (rest is one).
     """
-    tables = [[_table(line) for line in section.lines] for section in sections]
-    every = [table for section in tables for table in section]
+    tables = _tables(sections)
+    every = [table for row in tables for table in row]
     best: Value | None = None
     for setting in _settings(every):
-        kept = [[_survivors(table, setting) for table in row] for row in tables]
+        kept = [[table.survivors(setting) for table in row] for row in tables]
         least = _least(sections, kept)
         if best is not None and least > best:
             continue
@@ -114,23 +115,62 @@ def _differs(one: object, other: object, *, equal: bool) -> int:
 
 Group = tuple[tuple[int, ...], list[int]]
 
-
-class _Table(NamedTuple):
-    """A line's best candidates: those that share nothing, and those of each setting that are as good."""
-
-    line: Sequence[Candidate]
-    free: Group
-    shared: dict[tuple[int, Decimal], Group]
+# What meets no equal on another line, whatever it is.
+ALONE_OF_ITS_KIND = object()
 
 
-def _table(line: Sequence[Candidate]) -> _Table:
-    """What is worse than the best free candidate can never be chosen, whatever the setting."""
-    free = _best_of(line, [n for n, one in enumerate(line) if one.thing is None])
-    by_setting: dict[tuple[int, Decimal], list[int]] = {}
-    for n, one in enumerate(line):
-        if one.thing is not None and one.merit[:ALONE] <= free[0]:
-            by_setting.setdefault((one.thing, one.load), []).append(n)
-    return _Table(line, free, {at: _best_of(line, some) for at, some in by_setting.items()})
+class _Table:
+    """A line's best candidates: those that share nothing, and those of each setting that are as good.
+
+    `meets`: for each candidate, what counts where neighbours are compared.
+    """
+
+    def __init__(self, line: Sequence[Candidate], solo: Collection[int], met: Collection[object]) -> None:
+        """`solo`: things that no other line could use, so they are shared with nobody."""
+        self.line = line
+        self.meets = [(_if_met(one.kind, met), _if_met(one.held, met)) for one in line]
+        free = [n for n, one in enumerate(line) if one.thing is None or one.thing in solo]
+        self.free = _best_of(line, free)
+        by_setting: dict[tuple[int, Decimal], list[int]] = {}
+        for n, one in enumerate(line):
+            if one.thing is not None and one.thing not in solo and one.merit[:ALONE] <= self.free[0]:
+                by_setting.setdefault((one.thing, one.load), []).append(n)
+        self.shared = {at: _best_of(line, some) for at, some in by_setting.items()}
+        self._kept: dict[tuple[tuple[int, Decimal], ...], list[int]] = {}
+
+    def survivors(self, setting: Setting) -> list[int]:
+        """The candidates that have the line's smallest merit alone under this setting, in their order.
+
+        Of those that meet their neighbours alike only the best is kept.
+        """
+        used = tuple(at for at in setting if at in self.shared)
+        if used not in self._kept:
+            self._kept[used] = self._survivors([self.free, *(self.shared[at] for at in used)])
+        return self._kept[used]
+
+    def _survivors(self, groups: Sequence[Group]) -> list[int]:
+        best = min(merit for merit, _ in groups)
+        kept: dict[tuple[object, object], tuple[int, int, int]] = {}
+        for n in (n for merit, some in groups if merit == best for n in some):
+            ranked = self.line[n].merit[ALONE], self.line[n].fresh, n
+            meets = self.meets[n]
+            if meets not in kept or ranked < kept[meets]:
+                kept[meets] = ranked
+        return sorted(n for _, _, n in kept.values())
+
+
+def _tables(sections: Sequence[Section]) -> list[list[_Table]]:
+    lines = [line for section in sections for line in section.lines]
+    things = Counter(thing for line in lines for thing in {one.thing for one in line})
+    kinds = Counter(kind for line in lines for kind in {one.kind for one in line})
+    held = Counter(thing for line in lines for thing in {one.held for one in line})
+    solo = {thing for thing, users in things.items() if users == 1 and thing is not None}
+    met = {None, *(what for counts in (kinds, held) for what, users in counts.items() if users > 1)}
+    return [[_Table(line, solo, met) for line in section.lines] for section in sections]
+
+
+def _if_met(what: object, met: Collection[object]) -> object:
+    return what if what in met else ALONE_OF_ITS_KIND
 
 
 def _best_of(line: Sequence[Candidate], some: Sequence[int]) -> Group:
@@ -146,23 +186,6 @@ def _settings(tables: Sequence[_Table]) -> Iterable[Setting]:
             loads.setdefault(thing, set()).add(load)
     for values in product(*(sorted(settings) for settings in loads.values())):
         yield list(zip(loads, values, strict=True))
-
-
-def _survivors(table: _Table, setting: Setting) -> list[int]:
-    """The candidates of a line that have its smallest merit alone under this setting, in their order.
-
-    Of those that meet their neighbours alike only the best is kept.
-    """
-    groups = [table.free, *(table.shared[at] for at in setting if at in table.shared)]
-    best = min(merit for merit, _ in groups)
-    kept: dict[tuple[object, object], tuple[int, int, int]] = {}
-    for n in sorted(n for merit, some in groups if merit == best for n in some):
-        one = table.line[n]
-        ranked = one.merit[ALONE], one.fresh, n
-        meets = one.kind, one.held
-        if meets not in kept or ranked < kept[meets]:
-            kept[meets] = ranked
-    return sorted(n for _, _, n in kept.values())
 
 
 def _least(sections: Sequence[Section], kept: Sequence[Sequence[Sequence[int]]]) -> Value:
@@ -182,8 +205,8 @@ Walk = tuple[int, int, int, int, tuple[int, ...]]
 
 def _join(walks: Iterable[Walk]) -> Walk:
     parts = list(walks)
-    repeats, misfit, changes, fresh = (sum(part[n] for part in parts) for n in range(4))
-    return repeats, misfit, changes, fresh, tuple(pick for part in parts for pick in part[4])
+    repeats, misfit, changes, fresh, chosen = zip(*parts, strict=True)
+    return sum(repeats), sum(misfit), sum(changes), sum(fresh), tuple(pick for one in chosen for pick in one)
 
 
 def _walk(section: Section, kept: Sequence[Sequence[int]]) -> Walk:

@@ -16,7 +16,7 @@ from core.scaling.meant import meant_variant
 MOST_TESTS = 12
 
 
-class Test(NamedTuple):
+class Shown(NamedTuple):
     """A piece of evidence, worked out: so many repetitions (seconds of a hold) went at `moved_kg`."""
 
     movement: Movement
@@ -26,11 +26,14 @@ class Test(NamedTuple):
     reps: float
     order: tuple[int, int]
 
-    __test__ = False  # no test of ours, whatever its name
-
     @property
     def kin(self) -> Kin:
         return kin_of(self.movement, self.variant)
+
+    @property
+    def relative_kg(self) -> float:
+        """The load moved, over the variant's ratio: what carries over to another."""
+        return self.moved_kg / self.variant.ratio.value
 
     @property
     def strength_kg(self) -> float:
@@ -39,7 +42,7 @@ class Test(NamedTuple):
         return self.moved_kg * (1 + self.reps / self.movement.k.value)
 
 
-def tests_of(profile: Profile, catalogue: Catalogue, body_mass_kg: float) -> tuple[Test, ...]:
+def tests_of(profile: Profile, catalogue: Catalogue, body_mass_kg: float) -> tuple[Shown, ...]:
     """Evidence on repetitions and holds, the latest of each variant, latest first; an undated one is the oldest."""
     found = [
         test
@@ -50,9 +53,9 @@ def tests_of(profile: Profile, catalogue: Catalogue, body_mass_kg: float) -> tup
     return tuple(_first_of_each(found))[:MOST_TESTS]
 
 
-def _first_of_each(tests: Iterable[Test]) -> Iterable[Test]:
+def _first_of_each(tests: Iterable[Shown]) -> Iterable[Shown]:
     """The latest of those that were done and of those that failed."""
-    latest: dict[tuple[str, bool], Test] = {}
+    latest: dict[tuple[str, bool], Shown] = {}
     for test in tests:
         latest.setdefault((test.id, test.reps > 0), test)
     return latest.values()
@@ -60,7 +63,7 @@ def _first_of_each(tests: Iterable[Test]) -> Iterable[Test]:
 
 def _read(
     evidence: Evidence, place: int, profile: Profile, catalogue: Catalogue, body_mass_kg: float
-) -> Test | None:
+) -> Shown | None:
     if evidence.kind == "easier" or (evidence.reps is None and evidence.seconds is None):
         return None
     movement = catalogue.movement(evidence.movement)
@@ -73,7 +76,7 @@ def _read(
     day = evidence.on.toordinal() if evidence.on else 0
     if movement.sides_of(variant) == "alternating":
         amount /= 2
-    return Test(movement, variant, f"{movement.id}/{variant.id}", moved, amount, (day, place))
+    return Shown(movement, variant, f"{movement.id}/{variant.id}", moved, amount, (day, place))
 
 
 def _held(variant: Variant, evidence: Evidence, profile: Profile) -> Hold | None:

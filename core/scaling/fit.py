@@ -15,11 +15,13 @@ STEP = 0.05
 class Lightness(NamedTuple):
     """How being too light counts, in log units: `forgiven` is no misfit, what is over it is one.
 
-    `flat`: what it counts however far it is over; None where it counts as it is.
+    `flat`: what it counts however far it is over; None where it counts as it is. `graded`: within tolerance the
+    heavier of two is the better one.
     """
 
     forgiven: float
     flat: float | None = None
+    graded: bool = False
 
     def misfit(self, light: float) -> float:
         over = light - self.forgiven
@@ -28,10 +30,12 @@ class Lightness(NamedTuple):
 
 # What is written is never too light for the choice (the athlete is told), nor is anything for who goes easy.
 NEVER_TOO_LIGHT = Lightness(inf)
-OF_A_LOAD = Lightness(TOLERANCE)
+OF_A_LOAD = Lightness(TOLERANCE, graded=True)
 # An easier way of an unloaded line may cost half of what is meant: push-ups from the knees are push-ups too.
 # Beyond that one easy way is as good as another, and as bad as a set half a log unit too heavy (estimates).
 OF_AN_EASIER_WAY = Lightness(log(2), 0.5)
+# Nor is a load too light for somebody whose strength in it nobody knows, only because most people are stronger.
+OF_AN_UNTRIED_LOAD = Lightness(log(2), 0.5, graded=True)
 
 # Nothing is prescribed under so many unbroken repetitions without evidence at ten or fewer.
 PRESCRIBED_FROM = 8
@@ -82,7 +86,7 @@ def fit(task: Task, moved_kg: float, lightness: Lightness, part: float = 1.0) ->
     light = log(low / cost) if 0 < cost < low else 0.0
     too_light = lightness.misfit(light) if light else 0.0
     beyond = steps(max(heavy - TOLERANCE, too_light))
-    within = steps(min(max(heavy, light if lightness is OF_A_LOAD else 0.0), TOLERANCE))
+    within = steps(min(max(heavy, light if lightness.graded else 0.0), TOLERANCE))
     return Fit(unbroken, cost, cautious, heavy, light, beyond, within, _refusal(task, unbroken, cost))
 
 

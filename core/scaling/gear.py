@@ -68,7 +68,6 @@ class Gear:
         found += (Load(kg, float(kg)) for kg, owned in fixed.items() if owned >= count)
         return tuple(sorted(found, key=lambda load: (-load.kg, load.thing is not None, load.thing or 0)))
 
-
     def _on_a_bar(self) -> tuple[Decimal, ...]:
         """Every weight that pairs of plates make, from none on; empty where there is no pair."""
         owned: defaultdict[Decimal, int] = defaultdict(int)

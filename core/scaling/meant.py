@@ -17,9 +17,13 @@ def meant_variant(
     count: int | None = None,
 ) -> Variant:
     """The variant that is named, or meant by the implement, or by the load: a deadlift at 100 kg has a barbell."""
-    loaded = load_kg is not None
-    if implement is None and load_kg is not None and load_kg > HAND_HELD_TO:
-        heavy = movement.meant(variant_id, loaded=loaded, implement=BARBELL, count=count)
-        if heavy.takes(BARBELL, count):
+    if implement is None and variant_id is None and load_kg is not None and load_kg > HAND_HELD_TO:
+        heavy = next((way for way in movement.variants if _is_with_barbell(way)), None)
+        if heavy is not None and count in {None, 1}:
             return heavy
-    return movement.meant(variant_id, loaded=loaded, implement=implement, count=count)
+    return movement.meant(variant_id, loaded=load_kg is not None, implement=implement, count=count)
+
+
+def _is_with_barbell(variant: Variant) -> bool:
+    """Whether it is done with a barbell and nothing else."""
+    return bool(variant.holds) and all(hold.implement == BARBELL for hold in variant.holds)

@@ -13,6 +13,7 @@ from core.scaling.fit import (
     NEVER_TOO_LIGHT,
     OF_A_LOAD,
     OF_AN_EASIER_WAY,
+    OF_AN_UNTRIED_LOAD,
     TOLERANCE,
     UNCOUNTED,
     Fit,
@@ -31,6 +32,9 @@ LEFT_PATTERN = steps(log(3) - TOLERANCE)
 
 # Misfit, in steps, of the best option that shares nothing, before there is one.
 NO_BOUND = 10_000
+
+# A line has a line before it and one after it.
+NEIGHBOURS = 2
 
 # Distances beyond the substitution graph.
 FEWER = 6
@@ -77,33 +81,65 @@ class Option(NamedTuple):
 class _Search:
     """Options found so far, and what they make needless.
 
-    `bound`: misfit, in steps, of the best safe option that shares nothing; `settled`: settings of shared
-    things at which a nearer way fits already. With `every`, nothing is needless.
+    `best`: (misfit in steps, distance) of the best safe option that shares nothing: whatever the other lines
+    do, nothing above it is chosen. `settled`: settings of shared things at which a nearer way fits already.
+    With `every`, nothing is needless. `steady`: last time's choice counts.
     """
 
-    def __init__(self, *, every: bool) -> None:
+    def __init__(self, *, every: bool, volume_first: bool, steady: bool) -> None:
         self.found: list[Option] = []
-        self.bound = NO_BOUND
+        self.best = NO_BOUND, REST
         self.settled: set[Load] = set()
         self._every = every
+        self._volume_first = volume_first
+        self._fewer = True
+        self._perfect: set[str] | None = None if every or steady else set()
         self._distance = AS_WRITTEN
         self._seen = 0
 
     def ends_before(self, way: Way) -> bool:
         """Whether a way, and all after it, can't be better than what was found."""
-        if self._every or way.distance == self._distance:
+        if self._every:
             return False
-        self._distance = way.distance
-        self._look_back()
-        return self.bound <= (LEFT_PATTERN if way.distance == OTHER_PATTERN else 0)
+        if way.distance != self._distance:
+            self._distance = way.distance
+            self._settle()
+        least = LEFT_PATTERN if way.distance == OTHER_PATTERN else 0
+        return (least, way.distance) > self.best or self._has_enough(way)
 
-    def _look_back(self) -> None:
-        """All ways of one distance are through: what fits there beats what lies farther."""
+    def _has_enough(self, way: Way) -> bool:
+        """Whether there are flawless options of more movements than there are neighbours to repeat."""
+        return self._perfect is not None and len(self._perfect) > NEIGHBOURS and way.distance == self.best[1]
+
+    def is_needless(self, distance: int, fitting: Fit) -> bool:
+        """Whether an option can't be chosen: the best is better, and no repetitions have to come off."""
+        if self._every or self._fewer:
+            return False
+        return fitting.refused is not None or (fitting.beyond, distance) > self.best
+
+    def add(self, option: Option) -> None:
+        """Take an option in, and note what it makes needless."""
+        self.found.append(option)
+        if not option.safe or (option.load is not None and option.load.thing is not None):
+            return
+        value = option.fit.beyond, option.distance
+        if value < self.best:
+            self.best = value
+            self._perfect = self._perfect if self._perfect is None else set()
+        if option.distance < OTHER_PATTERN and option.fit.heavy <= TOLERANCE:
+            self._fewer = self._volume_first
+        self._note_perfect(option, value)
+
+    def _note_perfect(self, option: Option, value: tuple[int, int]) -> None:
+        flawless = value == self.best and option.fit.beyond == option.fit.within == 0 and option.hold is None
+        if self._perfect is not None and flawless and option.way is not None and not option.out_of_reach:
+            self._perfect.add(option.way.movement.id)
+
+    def _settle(self) -> None:
+        """All ways of one distance are through: a setting at which one fits needs no farther way."""
         for option in self.found[self._seen :]:
             if option.safe and option.load is not None and option.load.thing is not None:
                 self.settled.update((option.load,) if option.fit.beyond == 0 else ())
-            elif option.safe:
-                self.bound = min(self.bound, option.fit.beyond)
         self._seen = len(self.found)
 
 
@@ -114,42 +150,94 @@ def options_of(plan: LinePlan, athlete: Athlete, orders: Orders, *, every: bool 
     whatever the other lines do, so the search ends there, unless `every` option is wanted: then the ways that
     are only for those who ask are among them too.
     """
-    search = _Search(every=every)
+    steady = any(line.written == plan.written for line in orders.last)
+    search = _Search(every=every, volume_first=orders.volume_first, steady=steady or orders.volume_first)
     for way in (*plan.ways, *plan.harder) if every else plan.ways:
         if search.ends_before(way):
             break
         if athlete.barrier(way) is None:
-            search.found += _of_way(plan, way, athlete, orders, search)
+            _search_way(plan, way, athlete, orders, search)
     return _with_last_resorts(plan, search.found, athlete, volume_first=orders.volume_first)
 
 
-def _of_way(plan: LinePlan, way: Way, athlete: Athlete, orders: Orders, search: _Search) -> Iterator[Option]:
-    """Options of one way, but for what is needless."""
+def _search_way(plan: LinePlan, way: Way, athlete: Athlete, orders: Orders, search: _Search) -> None:
+    """Finds the options of one way, but for what is needless."""
     support, height, there = athlete.support(way.variant)
-    if not there:
+    if not there or not _can_hold(way, athlete):
         return
     lean = None if height is None else float(height)
     own = load_moved(way.variant, athlete.body_mass_kg, height_cm=lean)
     task, lightness = athlete.task(plan, way), _lightness(plan, way, athlete)
     if not way.grips:
         fitting = _fit(task, own, lightness, way)
-        yield Option(way, way.distance, fitting, None, None, support, height, own)
-    for grip, load in _loads(way, athlete, search, heavier=orders.heavier):
-        moved = own + grip.per_kg * load.value
-        distance = way.distance or _distance(plan, grip, load, athlete)
-        counts = NEVER_TOO_LIGHT if distance == AS_WRITTEN and plan.line.loads_kg else lightness
-        yield Option(way, distance, _fit(task, moved, counts, way), grip.hold, load, support, height, moved)
-
-
-def _loads(way: Way, athlete: Athlete, search: _Search, *, heavier: bool) -> Iterator[tuple[Grip, Load]]:
-    """Loads that may be taken, the heaviest first; what lies a little above the written one comes last."""
+        if not search.is_needless(way.distance, fitting):
+            search.add(Option(way, way.distance, fitting, None, None, support, height, own))
     for grip in way.grips:
-        most, nearly = (inf, inf) if heavier else grip.most(athlete.pair)
-        loads = athlete.gear.loads(grip.hold.implement, grip.hold.count)
-        above = [load for load in loads if most < load.value <= nearly and load.thing is None]
-        for load in (*(load for load in loads if load.value <= most), *above):
-            if load not in search.settled:
-                yield grip, load
+        lifts = _Lifts(plan, way, athlete, grip, own, task, lightness)
+        for loads in _loads(grip, athlete, lifts.too_heavy_from, heavier=orders.heavier):
+            for option in _lifted(lifts, loads, search):
+                search.add(option._replace(support=support, height_cm=height))
+
+
+def _lifted(lifts: "_Lifts", loads: Iterable[Load], search: _Search) -> Iterator[Option]:
+    """Options at loads that go from heavy to light: what is too light to be needed ends them."""
+    for load in loads:
+        if load in search.settled:
+            continue
+        distance, fitting = lifts.at(load)
+        if not search.is_needless(distance, fitting):
+            yield Option(lifts.way, distance, fitting, lifts.grip.hold, load, moved_kg=lifts.moved(load))
+        elif fitting.light > 0:
+            return
+
+
+def _can_hold(way: Way, athlete: Athlete) -> bool:
+    """Whether anything is there to hold, where something must be."""
+    if not way.grips:
+        return True
+    return any(athlete.gear.loads(grip.hold.implement, grip.hold.count) for grip in way.grips)
+
+
+class _Lifts(NamedTuple):
+    """One way with one grip, at every load."""
+
+    plan: LinePlan
+    way: Way
+    athlete: Athlete
+    grip: Grip
+    own_kg: float
+    task: Task | None
+    lightness: Lightness
+
+    @property
+    def too_heavy_from(self) -> float:
+        """Loads above this are sure to be refused."""
+        if self.task is None:
+            return inf
+        return (self.task.ability.too_heavy_from - self.own_kg) / self.grip.per_kg
+
+    def moved(self, load: Load) -> float:
+        return self.own_kg + self.grip.per_kg * load.value
+
+    def at(self, load: Load) -> tuple[int, Fit]:
+        """Distance and fit."""
+        distance = self.way.distance or _distance(self.plan, self.grip, load, self.athlete)
+        written = distance == AS_WRITTEN and self.plan.line.loads_kg
+        lightness = NEVER_TOO_LIGHT if written else self.lightness
+        return distance, _fit(self.task, self.moved(load), lightness, self.way)
+
+
+def _loads(grip: Grip, athlete: Athlete, too_heavy_from: float, *, heavier: bool) -> Iterator[list[Load]]:
+    """Loads that may be taken, the heaviest first; after them those that lie a little above the written one."""
+    loads = athlete.gear.loads(grip.hold.implement, grip.hold.count)
+    if not loads:
+        return
+    most, nearly = (inf, inf) if heavier else grip.most(athlete.pair)
+    yield [load for load in loads if load.value <= min(most, too_heavy_from)]
+    if loads[0].value > most:
+        yield [
+            load for load in loads if most < load.value <= min(nearly, too_heavy_from) and load.thing is None
+        ]
 
 
 def _fit(task: Task | None, moved_kg: float, lightness: Lightness, way: Way, part: float = 1.0) -> Fit:
@@ -162,7 +250,7 @@ def _fit(task: Task | None, moved_kg: float, lightness: Lightness, way: Way, par
 def _lightness(plan: LinePlan, way: Way, athlete: Athlete) -> Lightness:
     """How being too light counts for a way, but for the load that is written."""
     if plan.loaded and not athlete.goes_easy(way):
-        return OF_A_LOAD
+        return OF_A_LOAD if athlete.is_tested(way) else OF_AN_UNTRIED_LOAD
     return NEVER_TOO_LIGHT if way.distance == AS_WRITTEN else OF_AN_EASIER_WAY
 
 

@@ -9,6 +9,7 @@ from core.athletes.values import Profile, Sex
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
 from core.movements.values import Demand, Hold, Movement, Pattern, Variant
+from core.scaling.barriers import flags
 from core.scaling.demand import body_share, load_moved
 from core.scaling.intent import Window, paired_window, ruled_window, usual_window
 from core.scaling.meant import meant_variant
@@ -64,7 +65,7 @@ class Way(NamedTuple):
     """One variant that a line could be done in. `distance`: 0 the written one, 3-5 as the graph says.
 
     `amount` as it would stand in the version, in `unit`; `set_amount` what one side works in one set,
-    None where no count applies.
+    None where no count applies. `demands` are the variant's, as flags.
     """
 
     id: str
@@ -75,6 +76,7 @@ class Way(NamedTuple):
     per_side: bool
     amount: Amount
     set_amount: Amount
+    demands: int
     grips: tuple[Grip, ...] = ()
 
 
@@ -240,7 +242,8 @@ def _way(
         amount = _carried(both_sides, written, (movement, variant))
     one_side = sides != "both" and not per_side and line.side not in {"left", "right"}
     counted = None if amount is None or movement.k is None else amount / 2 if one_side else amount
-    return Way(f"{movement.id}/{variant.id}", movement, variant, distance, unit, per_side, amount, counted)
+    name, demands = f"{movement.id}/{variant.id}", flags(variant.demands)
+    return Way(name, movement, variant, distance, unit, per_side, amount, counted, demands)
 
 
 def _carried(amount: float, written: tuple[Movement, Variant], to: tuple[Movement, Variant]) -> float:

@@ -66,9 +66,12 @@ def obstacle_to(plan: LinePlan, athlete: Athlete, option: Option | None = None) 
     ability = _too_much(plan, athlete)
     if not written.variant.holds or _is_owned(plan, athlete):
         return ability
-    if ability is not None and ability.because in SURE and _strength_decides(plan, athlete, option):
-        return ability
-    return Obstacle(Because.NOT_OWNED, _meant_thing(plan))
+    lacking = Obstacle(Because.NOT_OWNED, _meant_thing(plan))
+    if ability is None:
+        return lacking
+    if option is not None and option.way is not None and option.way.movement is written.movement:
+        return ability if option.load is not None and ability.because in SURE else lacking
+    return ability if _is_lightest_heavy(plan, athlete) else lacking
 
 
 def _is_owned(plan: LinePlan, athlete: Athlete) -> bool:
@@ -80,15 +83,12 @@ def _is_owned(plan: LinePlan, athlete: Athlete) -> bool:
     )
 
 
-def _strength_decides(plan: LinePlan, athlete: Athlete, option: Option | None) -> bool:
-    """Where the written load isn't there: would it not be taken anyway?
-
-    So it is where a lighter load of the same is taken, and where even the lightest one is too heavy.
-    """
+def _is_lightest_heavy(plan: LinePlan, athlete: Athlete) -> bool:
+    """Whether even the lightest load that is there for it is too heavy, as far as anybody knows."""
     written = plan.ways[0]
-    owned = [load for grip in written.grips for load in athlete.gear.loads(grip.hold.implement, grip.hold.count)]
-    if option is not None and option.way is not None and option.way.movement is written.movement:
-        return option.load is not None
+    owned = [
+        load for grip in written.grips for load in athlete.gear.loads(grip.hold.implement, grip.hold.count)
+    ]
     task = athlete.task(plan, written)
     if not owned or task is None:
         return False

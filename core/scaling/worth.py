@@ -81,7 +81,9 @@ def _told(one: Candidate, athlete: Athlete, z: float) -> Athlete:
     load = one.load.kg if one.load else None
     # What is told now is the latest.
     last = max((known.on for known in athlete.profile.evidence if known.on), default=None)
-    told = Evidence(movement=one.way.movement.id, variant=one.way.variant.id, on=last, reps=reps, load_kg=load)
+    told = Evidence(
+        movement=one.way.movement.id, variant=one.way.variant.id, on=last, reps=reps, load_kg=load
+    )
     known = (*athlete.profile.evidence, told)
     return Athlete(athlete.profile.model_copy(update={"evidence": known}), athlete.catalogue)
 

@@ -146,7 +146,9 @@ def test_a_stronger_athlete_never_gets_an_easier_push_up(reps, more, equipment):
 @given(st.integers(11, 60), st.integers(0, 20), st.sets(st.sampled_from(LOADS), min_size=1, max_size=5))
 def test_a_stronger_athlete_never_gets_a_lighter_squat(reps, more, loads):
     owns = [f"kettlebell {' '.join(map(str, sorted(loads)))}"]
-    weak, strong = (athlete(owns=owns, tests=[did("goblet squat", count, 12)]) for count in (reps, reps + more))
+    weak, strong = (
+        athlete(owns=owns, tests=[did("goblet squat", count, 12)]) for count in (reps, reps + more)
+    )
     text = "AMRAP 12\n12 goblet squats @ 24 kg"
     (given_weak,), (given_strong,) = lines(text, weak), lines(text, strong)
     assert cost_for(strong, given_strong) >= cost_for(strong, given_weak) * 0.999
