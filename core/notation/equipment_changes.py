@@ -147,7 +147,7 @@ def _all_read(
     ):
         return None
     read = read_equipment(told, unit, known)
-    return None if read.equipment is None or read.not_understood else read.equipment
+    return None if read.not_understood or read.without_weight else read.equipment
 
 
 def _bare(told: str, unit: MassUnit) -> Equipment | None:

@@ -51,9 +51,15 @@ class ReadSession(Value):
 
 
 class ReadEquipment(Value):
-    """An athlete's own words about what is there: () for nothing, None where no thing was understood."""
+    """An athlete's own words about what is there: () for nothing, None where no thing was understood in full.
+
+    `without_weight`: things that were named, but not how heavy they are (`read_weight` reads the answer).
+    `estimated`: ids of things in `equipment` whose weight was filled in by estimate, to be shown as such.
+    """
 
     equipment: tuple[Equipment, ...] | None = None
+    without_weight: tuple[Equipment, ...] = ()
+    estimated: tuple[str, ...] = ()
     not_understood: tuple[str, ...] = ()
 
 
