@@ -4,6 +4,7 @@ Shared by the private chat and the command line; escaping for a platform is the 
 """
 
 import re
+from collections.abc import Callable
 from decimal import Decimal
 
 from bot.words.text import listed
@@ -38,6 +39,8 @@ PLACES = {
     "overhead": "the ceiling is low where you train",
 }
 
+MINUTE = 60
+
 BUILD_UP = (
     "How much is safe for you here nobody knows yet: start light, build up, and stop with three left in you"
 )
@@ -49,7 +52,60 @@ def block_heading(block: VersionBlock) -> str:
         return f"{_number(block.minutes or 0)} minutes, as many rounds as you can"
     if block.format is Format.FOR_TIME:
         return f"{_rounds(block)}for time{_cap(block)}"
-    return block.format.value.replace("_", " ").capitalize()
+    return HEADINGS[block.format](block)
+
+
+def _intervals(block: VersionBlock) -> str:
+    """`4 rounds, 40 s work and 20 s rest at each`; `Every minute for 10 minutes`; `Every 90 s, 5 times`."""
+    rounds = f", {block.rounds} times" if block.rounds else ""
+    if block.work_s and block.rest_s:
+        turns = f"{block.rounds} rounds, " if block.rounds else ""
+        return f"{turns}{_time(block.work_s)} work and {_time(block.rest_s)} rest at each"
+    if block.every_s and block.minutes:
+        return f"Every {_each(block.every_s)} for {_number(block.minutes)} minutes"
+    if block.every_s:
+        return f"Every {_each(block.every_s)}{rounds}"
+    return f"Intervals{rounds}"
+
+
+def _each(seconds: float) -> str:
+    return "minute" if seconds == MINUTE else _time(seconds)
+
+
+def _time(seconds: float) -> str:
+    """`45 s`, `3 minutes`."""
+    if seconds < MINUTE or seconds % MINUTE:
+        return f"{_number(seconds)} s"
+    minutes = seconds / MINUTE
+    return f"{_number(minutes)} minute{'' if minutes == 1 else 's'}"
+
+
+def _sets(block: VersionBlock) -> str:
+    sets = f"{block.rounds} sets" if block.rounds and block.rounds > 1 else "One set"
+    rest = f", {_time(block.rest_s)} rest after each" if block.rest_s else ""
+    return f"{sets}{rest}"
+
+
+def _within(block: VersionBlock) -> str:
+    return f" in {_number(block.minutes)} minutes" if block.minutes else ""
+
+
+def _quality(block: VersionBlock) -> str:
+    rounds = f"{block.rounds} rounds, " if block.rounds and block.rounds > 1 else ""
+    return f"{rounds}no clock: take your time".capitalize()
+
+
+HEADINGS: dict[Format, Callable[[VersionBlock], str]] = {
+    Format.INTERVALS: _intervals,
+    Format.SETS: _sets,
+    Format.HOLD: lambda _: "Hold as long as your position stays clean",
+    Format.MAX_REPS: lambda block: f"As many as you can{_within(block)}, stopping before they get ugly",
+    Format.MAX_LOAD: lambda block: (
+        f"Work up to the heaviest that stays clean{_within(block)}; stop with one or two left in you"
+    ),
+    Format.TIME_TRIAL: lambda block: f"As fast as you can hold evenly{_cap(block)}",
+    Format.QUALITY: _quality,
+}
 
 
 def _rounds(block: VersionBlock) -> str:
@@ -85,7 +141,16 @@ def _variant(line: VersionLine) -> Variant:
 def _amount(line: VersionLine) -> str:
     if line.amount is None:
         return "-".join(map(str, line.scheme))
-    return _number(line.amount) if line.unit is AmountUnit.REPS else f"{_number(line.amount)} {line.unit}"
+    amount = _number(line.amount)
+    if line.amount_to is not None and line.amount_to != line.amount:
+        amount = f"{amount}-{_number(line.amount_to)}"
+    return amount if line.unit is AmountUnit.REPS else f"{amount} {line.unit}{_of(line)}"
+
+
+def _of(line: VersionLine) -> str:
+    """`40 s of push-ups`, but `400 m run`."""
+    movement, variant = catalogue().variant(f"{line.movement}/{line.variant}")
+    return " of" if movement.unit_of(variant) is AmountUnit.REPS else ""
 
 
 def _load(line: VersionLine, units: MassUnit) -> str:
@@ -230,7 +295,7 @@ def _unknown(line: VersionLine, units: MassUnit) -> str:
 def _untested(line: VersionLine) -> str:
     what = plural(line.reason.about or "")
     less = "with fewer" if line.change is Change.AMOUNT else "lighter"
-    return f"I don't know your {what} yet, so we start {less}; tell me how many go in a row and I'll adjust"
+    return f"I don't know your {what} yet, so we start {less}; tell me how many you can do"
 
 
 def plural(name: str) -> str:

@@ -78,7 +78,8 @@ def something_else(
 
 def as_written(session: Session, profile: Profile, catalogue: Catalogue, spot: Spot) -> Pin | Barred:
     """The line as the coach wrote it, or why that isn't safe or possible."""
-    plan, athlete = _plan(session, catalogue, spot), _athlete(session, profile, catalogue)
+    athlete = _athlete(session, profile, catalogue)
+    plan = _plan(session, catalogue, spot, athlete.pair)
     fitting = [one for one in _safe(plan, athlete) if one.distance == AS_WRITTEN]
     if not fitting:
         return Barred(*(obstacle_to(plan, athlete) or (Because.NO_SAFE_OPTION, None)))
@@ -91,8 +92,8 @@ def _athlete(session: Session, profile: Profile, catalogue: Catalogue) -> Athlet
     return Athlete(profile, catalogue, session.date.year if session.date else None)
 
 
-def _plan(session: Session, catalogue: Catalogue, spot: Spot) -> LinePlan:
-    block = plan_of(session, catalogue)[spot.block - 1]
+def _plan(session: Session, catalogue: Catalogue, spot: Spot, pair: int) -> LinePlan:
+    block = plan_of(session, catalogue, pair)[spot.block - 1]
     return block.sections[PARTS.index(spot.part)][spot.line - 1]
 
 
@@ -100,7 +101,8 @@ def _line(
     session: Session, profile: Profile, catalogue: Catalogue, spot: Spot, shown: VersionLine
 ) -> _Line | None:
     """None where what is shown is no option any more."""
-    plan, athlete = _plan(session, catalogue, spot), _athlete(session, profile, catalogue)
+    athlete = _athlete(session, profile, catalogue)
+    plan = _plan(session, catalogue, spot, athlete.pair)
     options = options_of(plan, athlete, Orders(), every=True)
     same = next((one for one in options if one.way is not None and _is_shown(one, shown)), None)
     if same is None or same.build_up:

@@ -5,7 +5,6 @@ from typing import NamedTuple
 
 from core.athletes.limits import DayRule, day_rule, lightened
 from core.athletes.values import Profile, Screening
-from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
 from core.movements.values import Variant
 from core.scaling.barriers import Barrier, asks_for_less, barrier_of, flags, suspect
@@ -75,10 +74,8 @@ class Athlete:
         """What a set of this way asks; None where no count applies."""
         if way.set_amount is None:
             return None
-        counts_reps = way.unit is AmountUnit.REPS
-        return Task(
-            self.ability(way), way.set_amount, self.window(plan, way), counts_reps, self.goes_easy(way)
-        )
+        window, easy = self.window(plan, way), self.goes_easy(way)
+        return Task(self.ability(way), way.set_amount, window, way.counts_reps, easy)
 
     def window(self, plan: LinePlan, way: Way) -> Window:
         """What a set of this line is meant to cost this athlete."""

@@ -28,6 +28,31 @@ LIGHT_DUTY = 0.5
 ROUNDS = Window(0.4, 0.75)
 SCHEME = Window(0.5, 1.0)
 ONCE = Window(0.4, 3.0)
+# Five of five at a seven-repetition load with three minutes' rest go through (common practice, no source).
+SETS = Window(0.5, 0.9)
+# Work for a time is paced by oneself and broken at will; skill is done fresh; as much as goes has no upper end, but
+# what should go at least ought to be in reach; a heavy single set is nearly all that goes.
+TIMED = Window(0.3, 1.5)
+QUALITY = Window(0.3, 0.7)
+AS_MUCH_AS_GOES = Window(0.0, 1.0)
+HEAVY = Window(0.6, 1.0)
+BY_FORMAT = {
+    Format.SETS: SETS,
+    Format.QUALITY: QUALITY,
+    Format.MAX_REPS: AS_MUCH_AS_GOES,
+    Format.HOLD: AS_MUCH_AS_GOES,
+    Format.MAX_LOAD: HEAVY,
+}
+
+# The effort at which so many are left in reserve: 10 none, 9 one, 8 two, 7 three (Zourdos et al. 2016, J Strength
+# Cond Res 30(1):267-275). A coach's word is meant to half a repetition.
+NO_RESERVE = 10
+HALF = 0.5
+# "Heavy" without a number means one to two left (common practice, no source).
+HEAVY_EFFORT = 8.5
+# Of a bar's maximum w, r repetitions go at w (1 + 1/k) / (1 + r/k) (Epley 1985); a percentage is meant so closely.
+BAR_K = 30
+CLOSELY = 1.15
 
 # A set that the rule speaks of takes about this share of the repetitions it names: nine of 12-15 (common
 # practice, no source). A set of 21 is not what "12-15 unbroken" is about.
@@ -38,6 +63,10 @@ def usual_window(block: Block) -> Window:
     """The window that a block's format has by itself."""
     if block.scheme:
         return SCHEME
+    if block.work_s is not None:
+        return TIMED
+    if block.format in BY_FORMAT:
+        return BY_FORMAT[block.format]
     if block.format is Format.FOR_TIME and (block.rounds or 1) == 1:
         return ONCE
     return ROUNDS
@@ -46,8 +75,14 @@ def usual_window(block: Block) -> Window:
 def ruled_window(block: Block, line: Line, set_reps: float) -> Window | None:
     """The window that the coach's own rule gives: `12-15 unbroken` for a set of nine is 0.6-0.75.
 
-    None without a rule, and for sets that it does not speak of.
+    Percentages and efforts go by the repetitions that are left. None without a rule, and for sets that it does
+    not speak of.
     """
+    load_rule = line.load_rule
+    if load_rule is not None and load_rule.percent is not None:
+        return _by_percent(load_rule.percent / 100, set_reps)
+    if load_rule is not None and (load_rule.effort is not None or load_rule.heavy):
+        return _by_effort(load_rule.effort or HEAVY_EFFORT, set_reps)
     rule = _unbroken_rule(block, line)
     if rule is None:
         return None
@@ -55,6 +90,21 @@ def ruled_window(block: Block, line: Line, set_reps: float) -> Window | None:
     window = Window(set_reps / most, set_reps / fewest)
     speaks = RULE_SPEAKS_OF[0] <= window.low and window.high <= RULE_SPEAKS_OF[1]
     return window if speaks else None
+
+
+def _by_percent(share: float, set_reps: float) -> Window | None:
+    """Cost of a set at this share of a bar's maximum; None where no set would go."""
+    unbroken = BAR_K * ((1 + 1 / BAR_K) / share - 1) if share > 0 else 0.0
+    if unbroken < 1:
+        return None
+    cost = min(set_reps / unbroken, 1.0)
+    return Window(cost / CLOSELY, min(cost * CLOSELY, 1.0))
+
+
+def _by_effort(effort: float, set_reps: float) -> Window:
+    """Cost of a set that ends at this effort."""
+    left = max(NO_RESERVE - effort, 0.0)
+    return Window(set_reps / (set_reps + left + HALF), set_reps / (set_reps + max(left - HALF, 0.0)))
 
 
 def paired_window(usual: Window, reference_cost: float) -> Window:

@@ -1,6 +1,5 @@
 """A chosen option, as the line of a version."""
 
-from core.measures import AmountUnit
 from core.movements.values import Hold
 from core.scaling.athlete import Athlete
 from core.scaling.options import FEWER, Option
@@ -29,7 +28,7 @@ def line_of(number: int, plan: LinePlan, option: Option, athlete: Athlete, reaso
     if option.way is None:
         return _rest(number, plan, reason)
     way, fit = option.way, option.fit
-    counted = way.unit is AmountUnit.REPS and fit.unbroken is not None
+    counted = way.counts_reps and fit.unbroken is not None
     return VersionLine(
         line=number,
         written=plan.written,
@@ -37,10 +36,11 @@ def line_of(number: int, plan: LinePlan, option: Option, athlete: Athlete, reaso
         variant=way.variant.id,
         implement=option.implement,
         count=_count(option.hold),
-        load_kg=option.load.kg if option.load else None,
+        load_kg=option.load.kg if option.load and not plan.works_up else None,
         load_moved_kg=option.moved_kg,
         height_cm=option.height_cm,
         amount=_amount(plan, way, option),
+        amount_to=plan.line.amount_to if option.part == 1 and way.amount == plan.line.amount else None,
         scheme=_scheme(plan, option),
         unit=way.unit,
         per_side=way.per_side,

@@ -9,12 +9,13 @@ from core.athletes.values import Profile, Sex
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
 from core.movements.values import Demand, Hold, Movement, Pattern, Variant
+from core.scaling.amounts import amount_of
 from core.scaling.barriers import flags
 from core.scaling.demand import body_share, load_moved
 from core.scaling.intent import Window, paired_window, ruled_window, usual_window
 from core.scaling.meant import meant_variant
 from core.scaling.norms import BODY_MASS, expected
-from core.sessions.values import Block, Line, Session
+from core.sessions.values import Block, Format, Line, Session
 
 AS_WRITTEN = 0
 OTHER_LOAD = 1
@@ -27,9 +28,6 @@ RISKS = frozenset({Demand.OVERHEAD, Demand.FAST_LOAD, Demand.JUMPING, Demand.UPS
 
 # Up to here a way is about as hard as the written one: fists spare the wrists and cost a little (estimate).
 AS_HARD = 1.1
-
-ROUND_SECONDS_TO = 5
-ROUND_METRES_TO = 10
 
 # Whom the first and the second load of a written pair are meant for, unless an athlete says otherwise.
 PAIR = (Sex.MALE, Sex.FEMALE)
@@ -79,11 +77,17 @@ class Way(NamedTuple):
     demands: int
     grips: tuple[Grip, ...] = ()
 
+    @property
+    def counts_reps(self) -> bool:
+        """Whether repetitions are what tires, in whatever unit the line is written."""
+        return self.movement.unit_of(self.variant) is AmountUnit.REPS
+
 
 class LinePlan(NamedTuple):
     """A line for everybody. `ways[0]` is what is written; `windows` are meant for the two loads of a pair.
 
-    `harder`: ways of an unloaded line that nobody is given unless they ask.
+    `harder`: ways of an unloaded line that nobody is given unless they ask. `works_up`: the load is what is
+    looked for, so none is named.
     """
 
     line: Line
@@ -94,6 +98,7 @@ class LinePlan(NamedTuple):
     windows: tuple[Window, Window]
     scheme: tuple[int, ...] = ()
     harder: tuple[Way, ...] = ()
+    works_up: bool = False
 
     def is_written(self, load: float, pair: int) -> bool:
         """Whether a load counts as the written one; any does where the coach wrote none."""
@@ -119,9 +124,31 @@ class BlockPlan(NamedTuple):
         return self.buy_in, self.lines, self.cash_out
 
 
+def plan_of(session: Session, catalogue: Catalogue, pair: int = 1) -> tuple[BlockPlan, ...]:
+    """A session made ready for the first or the second of a pair. Raises UnknownMovement for an unknown line."""
+    return _plan(session, catalogue) if pair == 1 else _plan(_for_the_second(session), catalogue)
+
+
+@lru_cache(maxsize=64)
+def _for_the_second(session: Session) -> Session:
+    """`15/12 cal`: with the second of each pair of amounts."""
+    blocks = (
+        block.model_copy(
+            update={
+                part: tuple(map(_second, getattr(block, part))) for part in ("buy_in", "lines", "cash_out")
+            }
+        )
+        for block in session.blocks
+    )
+    return session.model_copy(update={"blocks": tuple(blocks)})
+
+
+def _second(line: Line) -> Line:
+    return line if line.second_amount is None else line.model_copy(update={"amount": line.second_amount})
+
+
 @lru_cache(maxsize=256)
-def plan_of(session: Session, catalogue: Catalogue) -> tuple[BlockPlan, ...]:
-    """A session made ready. Raises UnknownMovement for a line that the catalogue doesn't know."""
+def _plan(session: Session, catalogue: Catalogue) -> tuple[BlockPlan, ...]:
     return tuple(
         BlockPlan(
             block,
@@ -149,7 +176,8 @@ def _plan_line(block: Block, line: Line, catalogue: Catalogue, *, once: bool) ->
         for group in _unasked([written, *others], written, loaded=loaded)
     )
     windows = _windows(block, line, written, hold)
-    return LinePlan(line, line.written, ways, hold, loaded, windows, block.scheme, harder)
+    works_up = block.format is Format.MAX_LOAD
+    return LinePlan(line, line.written, ways, hold, loaded, windows, block.scheme, harder, works_up)
 
 
 def _unasked(ways: list[Way], written: Way, *, loaded: bool) -> tuple[list[Way], list[Way]]:
@@ -234,27 +262,8 @@ def _way(
     block: Block, line: Line, to: tuple[Movement, Variant], written: tuple[Movement, Variant], distance: int
 ) -> Way:
     movement, variant = to
-    amount = max(block.scheme) if block.scheme else line.amount
-    unit, sides = movement.unit_of(variant), movement.sides_of(variant)
-    per_side = line.per_side and sides != "both"
-    if amount is not None:
-        both_sides = amount * 2 if line.per_side and not per_side else amount
-        amount = _carried(both_sides, written, (movement, variant))
-    one_side = sides != "both" and not per_side and line.side not in {"left", "right"}
-    counted = None if amount is None or movement.k is None else amount / 2 if one_side else amount
     name, demands = f"{movement.id}/{variant.id}", flags(variant.demands)
-    return Way(name, movement, variant, distance, unit, per_side, amount, counted, demands)
-
-
-def _carried(amount: float, written: tuple[Movement, Variant], to: tuple[Movement, Variant]) -> float:
-    """The amount in the unit of a stand-in: the same where the unit is the same, else by its time."""
-    (movement, variant), (other, stand_in) = written, to
-    unit = other.unit_of(stand_in)
-    if unit is movement.unit_of(variant):
-        return amount
-    wanted = amount * variant.seconds.value / stand_in.seconds.value
-    step = {AmountUnit.SECONDS: ROUND_SECONDS_TO, AmountUnit.METRES: ROUND_METRES_TO}.get(unit, 1)
-    return float(max(step, step * round(wanted / step)))
+    return Way(name, movement, variant, distance, *amount_of(block, line, written, to), demands)
 
 
 def _windows(block: Block, line: Line, written: Way, hold: Hold | None) -> tuple[Window, Window]:

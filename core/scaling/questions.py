@@ -26,7 +26,12 @@ def next_question(profile: Profile, session: Session, catalogue: Catalogue) -> Q
     Pure, and stateless: what was answered (or skipped) is in the profile. A tested movement counts as asked,
     with or without a count. Raises UnknownMovement.
     """
-    plans = [line for block in plan_of(session, catalogue) for lines in block.sections for line in lines]
+    plans = [
+        line
+        for block in plan_of(session, catalogue, profile.meant_pair)
+        for lines in block.sections
+        for line in lines
+    ]
     if profile.equipment is None and any(_could_use_equipment(plan) for plan in plans):
         return Question(ask=Ask.EQUIPMENT)
     if profile.pair is None and profile.sex is None and any(len(plan.line.loads_kg) > 1 for plan in plans):

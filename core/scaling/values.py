@@ -62,8 +62,9 @@ class VersionLine(Value):
 
     `load_kg` is per implement, `count` how many at once; `load_moved_kg` is what one repetition moves.
     `unbroken` (median) and `set_cost` are None where repetitions don't apply. `amount` is per side when
-    `per_side`; None under a scheme, where `scheme` is the block's unless repetitions were taken off, and None
-    where the athlete builds up and stops with three left (`Because.UNKNOWN_HEAVY`).
+    `per_side`, and `amount_to` the top of a written range. It is None under a scheme, where `scheme` is the
+    block's unless repetitions were taken off, and None where the athlete builds up and stops with three left
+    (`Because.UNKNOWN_HEAVY`).
     """
 
     line: int
@@ -76,6 +77,7 @@ class VersionLine(Value):
     load_moved_kg: float | None = None
     height_cm: Decimal | None = None
     amount: float | None
+    amount_to: float | None = None
     scheme: tuple[int, ...] = ()
     unit: AmountUnit
     per_side: bool = False
@@ -95,6 +97,10 @@ class VersionBlock(Value):
     rounds: int | None = None
     scheme: tuple[int, ...] = ()
     cap_s: float | None = None
+    every_s: float | None = None
+    work_s: float | None = None
+    rest_s: float | None = None
+    notes: str | None = None
     scored: bool = True
     buy_in: tuple[VersionLine, ...] = ()
     lines: tuple[VersionLine, ...]

@@ -50,7 +50,7 @@ def version_for(
     athlete = Athlete(profile, catalogue, session.date.year if session.date else None)
     blocks = tuple(
         _version_block(number, plan, athlete, orders)
-        for number, plan in enumerate(plan_of(session, catalogue), 1)
+        for number, plan in enumerate(plan_of(session, catalogue, athlete.pair), 1)
     )
     lines = [line for block in blocks for line in block.every_line]
     return Version(
@@ -108,6 +108,10 @@ def _version_block(number: int, plan: BlockPlan, athlete: Athlete, orders: Order
         rounds=block.rounds,
         scheme=block.scheme,
         cap_s=_cap_s(block, athlete.profile),
+        every_s=block.every_s,
+        work_s=block.work_s,
+        rest_s=block.rest_s,
+        notes=block.notes,
         scored=block.scored and athlete.scored,
         buy_in=buy_in,
         lines=lines,

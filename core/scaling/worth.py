@@ -5,7 +5,6 @@ from math import erfc, exp, log, sqrt
 from typing import NamedTuple
 
 from core.athletes.values import Evidence
-from core.measures import AmountUnit
 from core.scaling.athlete import Athlete
 from core.scaling.demand import load_moved
 from core.scaling.fit import TOLERANCE
@@ -35,7 +34,7 @@ def candidates(plans: Sequence[LinePlan], athlete: Athlete) -> Iterator[Candidat
     seen = set()
     for plan in plans:
         way = plan.ways[0]
-        counts = way.unit is AmountUnit.REPS and way.set_amount is not None
+        counts = way.counts_reps and way.set_amount is not None
         barrier = athlete.barrier(way)
         if not counts or way.movement.id in seen or not athlete.support(way.variant).there:
             continue
