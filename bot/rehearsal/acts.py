@@ -7,7 +7,7 @@ from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, Any
 
 from bot.rehearsal import people
-from bot.rehearsal.chats import Content, Json, Message
+from bot.rehearsal.chats import Content, Json, Message, User
 from bot.rehearsal.diary import Diary, Entry
 from bot.rehearsal.errors import AnswerLost, Declined, NotPossible, Seeming
 from bot.rehearsal.faults import Fault
@@ -36,7 +36,10 @@ async def act(platform: "Platform", name: str, details: Json) -> Any:
 
 
 def seen(message: Message, content: Content) -> Json:
-    """Tell of a message as people see it; `content` is what it showed at the time. A caption is its text."""
+    """Tell of a message as people see it; `content` is what it showed at the time.
+
+    Its text is the caption of what it carries, or who came or left.
+    """
     keyboard = (content.keyboard or {}).get("inline_keyboard", [])
     text = content.text or ""
     file = content.media.file if content.media else None
@@ -46,7 +49,7 @@ def seen(message: Message, content: Content) -> Json:
         "who": message.sender.name,
         "from_bot": message.sender.is_bot,
         "kind": _kind(content),
-        "text": text or ("" if file else " ".join(content.extra or ())),
+        "text": text or _names(content),
         "file": {"id": file.id, "name": file.name, "size": len(file.content)} if file else None,
         "html": to_html(text, content.entities),
         "buttons": [
@@ -67,6 +70,13 @@ def _kind(content: Content) -> str:
     if content.media is not None:
         return content.media.kind
     return "text" if content.extra is None else next(iter(content.extra))
+
+
+def _names(content: Content) -> str:
+    """Who came into the group or left it."""
+    extra = content.extra or {}
+    members = extra.get("new_chat_members") or [extra.get("left_chat_member") or {}]
+    return ", ".join(member["first_name"] for member in members if member)
 
 
 def download(platform: "Platform", file_id: str) -> str:
@@ -140,6 +150,24 @@ def _told(entry: Entry) -> Json:
         "url": entry.url,
         "message": seen(entry.message, entry.content),
     }
+
+
+def cast(platform: "Platform") -> list[Json]:
+    """Return all chats, the groups first, each with those who can write in it."""
+    groups = [group for group in platform.groups.values() if group.moved_to is None]
+    people_ = [user for user in platform.users.values() if not user.is_bot]
+    return [
+        {
+            "id": group.id,
+            "label": group.title,
+            "people": [_named(m.user) for m in group.present if not m.user.is_bot],
+        }
+        for group in groups
+    ] + [{"id": user.id, "label": user.name, "people": [_named(user)]} for user in people_]
+
+
+def _named(user: User) -> Json:
+    return {"id": user.id, "name": user.name}
 
 
 def me(platform: "Platform") -> Json:
@@ -235,7 +263,7 @@ _PEOPLE: list[Callable[..., Any]] = [
     people.remove, people.block, people.unblock, people.delete_account, people.upgrade_group,
 ]  # fmt: skip
 _WATCHING: list[Callable[..., Any]] = [
-    message, messages, download, visible_messages, events, toasts, transcript, me, waiting_updates, complaints,
+    message, messages, download, visible_messages, events, toasts, transcript, cast, me, waiting_updates, complaints,
     set_privacy,
 ]  # fmt: skip
 _TROUBLES: list[Callable[..., Any]] = [decline, lose, faults_pending, enforce_rates]

@@ -1,6 +1,7 @@
 """Transport over HTTP.
 
-The Bot API under /bot<TOKEN>/<method>, its files under /file/bot<TOKEN>/<path>, the acts under /rehearsal/<act>.
+The Bot API under /bot<TOKEN>/<method>, its files under /file/bot<TOKEN>/<path>, the acts under /rehearsal/<act>,
+and under / the room as a page.
 """
 
 import asyncio
@@ -23,6 +24,7 @@ from bot.rehearsal.chats import Json
 from bot.rehearsal.downloads import FILE_PREFIX, download
 from bot.rehearsal.errors import AnswerLost, Declined, NotPossible
 from bot.rehearsal.platform import Platform
+from bot.rehearsal.room import ROUTES
 from bot.rehearsal.stage import ACTS_PREFIX
 from bot.rehearsal.wire import read_params
 
@@ -114,13 +116,16 @@ async def _send(send: Send, status: int, body: bytes, kind: bytes) -> None:
 
 def _acts_app(platform: Platform) -> ASGIApp:
     async def do(request: Request) -> Response:
+        # A page of another address can send anything but this kind without being asked first.
+        if _content_type(request.scope).partition(";")[0] != "application/json":
+            return Response("acts are told in JSON", 415)
         try:
             result = await act(platform, request.path_params["act"], await request.json())
         except NotPossible as refusal:
             return JSONResponse({"refusal": str(refusal)}, status_code=409)
         return JSONResponse({"result": result})
 
-    return Starlette(routes=[Route(f"{ACTS_PREFIX}/{{act}}", do, methods=["POST"])])
+    return Starlette(routes=[Route(f"{ACTS_PREFIX}/{{act}}", do, methods=["POST"]), *ROUTES])
 
 
 class _Server(uvicorn.Server):
