@@ -13,12 +13,14 @@ from typing import Annotated
 import typer
 
 from bot.rehearsal.clock import RehearsalClock
-from bot.rehearsal.day import play
+from bot.rehearsal.day import EVE, play
+from bot.rehearsal.day.hours import OSLO
 from bot.rehearsal.platform import TOKEN, Platform
 from bot.rehearsal.server import serving
 from bot.rehearsal.stage import RemoteStage
-from bot.rehearsal.transcript import lines_of
+from bot.rehearsal.transcript import Transcript
 from bot.rehearsal.voice import Room
+from core.errors import Defect
 
 PAUSE_S = 0.2
 
@@ -31,12 +33,16 @@ def rehearse(
 
 
 async def _rehearse(once: bool) -> None:
-    platform = Platform(RehearsalClock(runs=True))
+    platform = Platform(RehearsalClock(EVE, runs=True))
     with tempfile.TemporaryDirectory() as folder:
         async with serving(platform) as address, bot_process(address, Path(folder)), room_at(address) as room:
+            if not once:
+                typer.echo(f"Watch it in a browser: {address}")
             await _play_and_print(room)
             if not once:
-                typer.echo(f"\nThe room stays open at {address}. Press Ctrl-C to leave.")
+                typer.echo(
+                    f"\nThe room stays open at {address}: write and tap as anybody. Press Ctrl-C to leave."
+                )
                 await _interrupted()
 
 
@@ -70,16 +76,20 @@ async def room_at(address: str) -> AsyncIterator[Room]:
 
 
 async def _play_and_print(room: Room) -> None:
-    """Print while it happens; what a player missed ends the rehearsal with the reason."""
+    """Print while it happens. Raises what a player missed, or what the bot did that the platform doesn't know."""
     playing = asyncio.create_task(play(room))
-    printed = 0
+    transcript, printed = Transcript(OSLO), 0
     while not playing.done():
         await asyncio.wait([playing], timeout=PAUSE_S)
         happened = await room.transcript(since=printed)
         printed += len(happened)
         for happening in happened:
-            typer.echo("\n".join(lines_of(happening))) if lines_of(happening) else None
+            for line in transcript.lines_of(happening):
+                typer.echo(line)
     await playing
+    complaints = await room.complaints()
+    if complaints:
+        raise Defect(f"the stand-in doesn't know: {complaints}")
 
 
 async def _interrupted() -> None:

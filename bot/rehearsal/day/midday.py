@@ -1,0 +1,76 @@
+"""Noon in Oslo, morning in New York: a second clock, somebody new, and tomorrow's plan."""
+
+from bot.rehearsal.day.cast import CAL, EDDA, ILSE, NOOR, TOVE, Company
+from bot.rehearsal.day.hours import today
+
+TOMORROW = """Thursday, slow and strong
+5 x 5 deadlifts @ 40/30 kg, rest 2 min
+4 rounds for time, cap 20 min
+8 bent-over rows @ 16/10 kg
+12 sit-ups
+200 m run"""
+
+
+async def midday(company: Company) -> None:
+    await company.at(today("11:30"))
+    await a_picture_and_a_sore_wrist(company)
+    await company.at(today("12:30"))
+    await in_pounds(company)
+    await company.at(today("13:15"))
+    await joins_mid_week(company)
+    await company.at(today("14:00"))
+    await short_of_time(company)
+    await company.at(today("14:30"))
+    await comes_to_class(company)
+    await company.at(today("15:30"))
+    await plans_tomorrow(company)
+
+
+async def a_picture_and_a_sore_wrist(company: Company) -> None:
+    """The score stands under a picture; then something hurts."""
+    edda = company[EDDA]
+    await edda.person.sends_photo(caption="6+3")
+    await edda.hears("Noted")
+    await edda.feels(6, "Something hurts")
+    await edda.says("left wrist", "sore wrist")
+
+
+async def in_pounds(company: Company) -> None:
+    cal = company[CAL]
+    await cal.gets_version()
+    await cal.says("my clock is New York", "New York")
+    await cal.says("remind me 2 hours before", "")
+
+
+async def joins_mid_week(company: Company) -> None:
+    """Ilse comes into the group at noon, sends a voice message where words are asked, and has her version."""
+    ilse = company[ILSE]
+    await ilse.person.joins(company.group)
+    await company.chats(ILSE, "Hi all, I'm Ilse!")
+    await ilse.person.presses("My version")
+    asked = await ilse.answers(("train with",))
+    assert asked.text
+    await ilse.person.sends_voice()
+    await ilse.hears("can't listen yet")
+    await ilse.answers(("Your version",))
+
+
+async def short_of_time(company: Company) -> None:
+    noor = company[NOOR]
+    asked = await noor.taps("Today is different", "What's different today?")
+    how_long = await noor.taps("Short of time", "How long", asked)
+    await noor.taps("10 minutes", "Your version", how_long)
+
+
+async def comes_to_class(company: Company) -> None:
+    posts = [one for one in await company.group.messages if "I'm in" in str(one.labels)]
+    for role in (TOVE, CAL, NOOR):
+        await company[role].person.presses("I'm in", on=posts[-1])
+        await company[role].hears("You're in")
+
+
+async def plans_tomorrow(company: Company) -> None:
+    """This time Marit sees at once how it lands on her people."""
+    coach = company.coach
+    await coach.says(TOMORROW, "Here's how I read it")
+    await coach.says("post it tomorrow at 6", "Thursday at 06:00")

@@ -1,0 +1,54 @@
+"""Tuesday evening: Marit adds Bellwether to her group and prepares the Wednesday."""
+
+from bot.rehearsal.day.cast import BO, Company
+from bot.rehearsal.day.hours import eve
+
+SESSION = """Wednesday on the quay
+Warm-up
+2 rounds
+10 air squats
+10 arm circles
+Skill
+3 x 20 s plank
+AMRAP 12
+10 push-ups
+12 goblet squats @ 16/12 kg
+8 burpees
+200 m run"""
+
+
+async def night_before(company: Company) -> None:
+    await company.at(eve("19:30"))
+    await sets_up(company)
+    await company.at(eve("19:40"))
+    await plans_a_class(company)
+    await company.at(eve("20:10"))
+    await writes_the_session(company)
+
+
+async def sets_up(company: Company) -> None:
+    coach = company.coach
+    await coach.person.adds_bot(company.group)
+    await company.group_hears("Hello Harbour crew")
+    await company.chats(BO, "Oh nice, who is this?")
+    await coach.taps("Start with me", "Which clock")
+    await coach.says("Oslo", "kg or lb")
+    await coach.taps("Kilograms", "All set")
+
+
+async def plans_a_class(company: Company) -> None:
+    coach = company.coach
+    await coach.says("class Wednesdays 18:30, 45 min, https://example.org/quay", "how I read your class")
+    await coach.taps("Yes, set it up", "Done")
+    await company.group_hears("There's a live class now")
+
+
+async def writes_the_session(company: Company) -> None:
+    """With a slip, put right by editing the message, and posted for the morning."""
+    coach = company.coach
+    written = await coach.person.says(SESSION.replace("AMRAP 12", "AMRAP 21"))
+    await coach.hears("Here's how I read it")
+    await coach.person.edits(written, SESSION)
+    draft = await coach.hears("in 12 min")
+    later = next(label for label in draft.labels if label.endswith("06:00"))
+    await coach.taps(later, "I'll post it to Harbour crew", draft)
