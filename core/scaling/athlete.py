@@ -6,7 +6,7 @@ from typing import NamedTuple
 from core.athletes.limits import DayRule, day_rule, lightened
 from core.athletes.values import Profile, Screening
 from core.movements.lookup import Catalogue
-from core.movements.values import Variant
+from core.movements.values import Movement, Variant
 from core.scaling.barriers import Barrier, asks_for_less, barrier_of, flags, suspect
 from core.scaling.capacity import Ability, Capacity
 from core.scaling.fit import Task
@@ -89,6 +89,11 @@ class Athlete:
         if way.id not in self._barriers:
             self._barriers[way.id] = self._find_barrier(way)
         return self._barriers[way.id]
+
+    def may_do(self, movement: Movement, variant: Variant) -> bool:
+        """Whether nothing rules a variant out or asks to go easy on it; what it needs is another matter."""
+        barred = barrier_of(self.profile, movement, variant) is not None
+        return not (barred or variant.skill or asks_for_less(self.profile, movement, variant))
 
     def support(self, variant: Variant) -> Support:
         """What is there to lean on or hang from, at its height."""

@@ -1,0 +1,86 @@
+"""Three ready levels of a session, for those who never ask for their own version (design 4.2)."""
+
+from decimal import Decimal
+from typing import NamedTuple
+
+from core.athletes.values import Equipment, Evidence, Profile, Screening, Sex
+from core.measures import AmountUnit
+from core.movements.lookup import Catalogue
+from core.scaling.plan import LinePlan, plan_of
+from core.scaling.values import Version, VersionBlock
+from core.scaling.version import version_for
+from core.sessions.values import Session
+
+# The light things that many people have at home (estimate), and what everybody's home has.
+LIGHT_KG = tuple(Decimal(kg) for kg in (4, 6, 8, 10))
+AT_HOME = (
+    Equipment(implement="dumbbell", loads_kg=LIGHT_KG, each=2),
+    Equipment(implement="chair"),
+    Equipment(implement="table"),
+)
+
+# So many times the written work goes unbroken for whoever does it as written without a thought.
+WITH_EASE = 2.5
+
+
+class Ready(NamedTuple):
+    """The blocks of each level. None of them knows anybody's limits: whoever has some asks for their own version."""
+
+    as_written: tuple[VersionBlock, ...]
+    lighter: tuple[VersionBlock, ...]
+    no_equipment: tuple[VersionBlock, ...]
+
+
+def ready_levels(session: Session, catalogue: Catalogue) -> Ready:
+    """Three levels, each made for a typical athlete who is well and free of limits. Raises UnknownMovement."""
+    return Ready(
+        _blocks(session, _able(session, catalogue), catalogue),
+        _blocks(session, _typical("lighter", AT_HOME), catalogue),
+        _blocks(session, _typical("no equipment", ()), catalogue),
+    )
+
+
+def _blocks(session: Session, who: Profile, catalogue: Catalogue) -> tuple[VersionBlock, ...]:
+    version = version_for(session, who, catalogue)
+    assert isinstance(version, Version), "nobody typical is kept from training"
+    return version.blocks
+
+
+def _typical(name: str, equipment: tuple[Equipment, ...]) -> Profile:
+    """Somebody of whom nothing is known but what most people can do."""
+    return Profile(
+        name=name, sex=None, body_mass_skipped=True, screening=Screening.CLEAR, limits=(), equipment=equipment
+    )
+
+
+def _able(session: Session, catalogue: Catalogue) -> Profile:
+    """Somebody who owns what is written, and has shown more than that."""
+    plans = [line for block in plan_of(session, catalogue) for lines in block.sections for line in lines]
+    things = {thing for plan in plans for thing in plan.ways[0].variant.needs}
+    held = {
+        (plan.hold.implement, plan.hold.count, plan.load_kg(1) or LIGHT_KG[-1]) for plan in plans if plan.hold
+    }
+    return Profile(
+        name="as written",
+        sex=Sex.MALE,
+        screening=Screening.CLEAR,
+        limits=(),
+        equipment=(
+            *(Equipment(implement=thing) for thing in sorted(things)),
+            *(Equipment(implement=thing, loads_kg=(kg,), each=count) for thing, count, kg in sorted(held)),
+        ),
+        evidence=tuple(_shown(plan) for plan in plans if plan.ways[0].movement.k is not None),
+    )
+
+
+def _shown(plan: LinePlan) -> Evidence:
+    way = plan.ways[0]
+    amount = WITH_EASE * (way.set_amount or 1)
+    holds = way.movement.unit_of(way.variant) is AmountUnit.SECONDS
+    return Evidence(
+        movement=way.movement.id,
+        variant=way.variant.id,
+        reps=None if holds else amount * (2 if way.movement.sides_of(way.variant) == "alternating" else 1),
+        seconds=amount if holds else None,
+        load_kg=(plan.load_kg(1) or LIGHT_KG[-1]) if plan.hold else None,
+    )
