@@ -17,12 +17,34 @@ _EXAMPLES = {
 }
 
 
+_ROUGHLY = {
+    Format.AMRAP: "Roughly how many rounds do you think it was? For example: about 6 rounds",
+    Format.FOR_TIME: "Roughly how long did it take you? For example: about 9 min",
+    Format.TIME_TRIAL: "Roughly how long did it take you? For example: about 9 min",
+    Format.HOLD: "Roughly how long was it? For example: about 1 min",
+    Format.MAX_REPS: "Roughly how many repetitions do you think it was? For example: about 40 reps",
+    Format.MAX_LOAD: "Roughly how heavy was it? For example: about 60 kg",
+    Format.SETS: "Roughly how heavy was it? For example: about 60 kg",
+    Format.INTERVALS: "Roughly how many in each one? For example: about 12 each",
+}
+
+
 def unsure(doubt: Doubt, ask: str, score: Score | None = None) -> ReadScore:
     return ReadScore(score=score, sure=False, ask=ask, doubt=doubt)
 
 
 def unreadable(block: Block) -> ReadScore:
     return unsure(Doubt.UNREADABLE, _EXAMPLES[block.format])
+
+
+def uncounted(block: Block) -> ReadScore:
+    """They trained and didn't count: that is no reason to be asked sternly."""
+    return unsure(Doubt.UNCOUNTED, f"That happens, and the training counts. {_ROUGHLY[block.format]}")
+
+
+def how_many_when_stopped(block: Block) -> ReadScore:
+    """They told that they stopped early, in a part without a cap."""
+    return unsure(Doubt.HOW_FAR, f"Stopping was fine. How far did you get? {_EXAMPLES[block.format]}")
 
 
 def nothing_scored() -> ReadScore:
@@ -48,14 +70,24 @@ def which_number(scores: tuple[Score, ...]) -> ReadScore:
     return unsure(Doubt.WHICH_NUMBER, f"Which one counts: {choices}?")
 
 
-def beyond_round(score: Score, round_reps: int) -> ReadScore:
-    text = f"A round has {round_reps} repetitions. Did you mean {in_words(score)}?"
+def part_of_line(score: Score, rounds: int, metres: int, line: str) -> ReadScore:
+    text = f"Did you mean {_counted_rounds(rounds)} and then {metres} m of the {line}?"
+    return unsure(Doubt.MEANT, text, score)
+
+
+def _counted_rounds(rounds: int) -> str:
+    return f"{rounds} round" if rounds == 1 else f"{rounds} rounds"
+
+
+def beyond_round(score: Score, in_a_round: str) -> ReadScore:
+    """`in_a_round`: how much a round holds, in words."""
+    text = f"A round has {in_a_round}. Did you mean {in_words(score)}?"
     return unsure(Doubt.BEYOND_ROUND, text, score)
 
 
-def beyond_cap(score: Score, cap_s: float) -> ReadScore:
+def beyond_cap(cap_s: float) -> ReadScore:
     text = f"The cap was {clock(cap_s)}. How many repetitions had you done by then?"
-    return unsure(Doubt.BEYOND_CAP, text, score)
+    return unsure(Doubt.BEYOND_CAP, text)
 
 
 def how_far(score: Score) -> ReadScore:

@@ -16,6 +16,17 @@ _CLEAR = re.compile(
     rf"|was |is |in |at |all |mine )*{_NUMBER}(?::[0-5][0-9]|\s?(?:min|sec|reps?|rounds?|rds?|kg|lbs?|s\b"
     rf"|m\b))"
 )
+NOT_COUNTED = re.compile(
+    r"\b(?:forgot|didn'?t|did not|failed|wasn'?t able|couldn'?t)(?: to)? (?:(?:keep|take) )?"
+    r"(?:count|counting|track|time|note|write)\b|\blost (?:count|track)\b|\bno idea how (?:many|long|much)\b"
+    r"|\b(?:forgot|didn'?t start|didn'?t stop|didn'?t use)(?: to start| to stop)? (?:the |my |a )?"
+    r"(?:timer|clock|watch)\b"
+)
+NOT_FINISHED = re.compile(
+    r"\bdnf\b|\b(?:did ?n[o']?t|could ?n[o']?t|couldn't|not) (?:quite )?(?:finish(?:ed)?|complete)"
+    r"(?=[\W_]*$|\s?[,.;!()]|\s(?:it|the|in|all|today|under|before|with|at|this|that|because|everything|[0-9]))"
+)
+_UNFINISHED_ALONE = re.compile(rf"^[\W_]*(?:(?:i|sorry|we) )*(?:{NOT_FINISHED.pattern})")
 _BARE = re.compile(
     r"^\W*(?:[0-9]{1,3}:[0-9]{2}(?:[:.][0-9]{1,2})?|[0-9]{1,3}\s?(?:min(?:ute)?s?|m"
     r"|')\s?(?:and\s?)?[0-9]{0,2}\s?(?:s|secs?|seconds|\"|'')?"
@@ -48,9 +59,11 @@ def is_like_a_score(text: str) -> bool:
     words = plain(text).lower()
     if not words or len(words) > _LONGEST_SCORE or words.rstrip(" !").endswith("?"):
         return False
+    if NOT_COUNTED.search(words):
+        return True
     if _TALK.search(words):
         return False
-    if _CLEAR.search(words):
+    if _CLEAR.search(words) or _UNFINISHED_ALONE.match(words):
         return True
     bare = _BARE.match(words)
     return bool(bare and _AFTER.match(bare["rest"]))

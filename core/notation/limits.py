@@ -16,11 +16,46 @@ _PARTING = re.compile(r"[,;.!/&+]+|\b(?:and|also|plus|but)\b")
 _WORD = re.compile(r"[a-z0-9']+")
 _CAN_NOT = re.compile(r"\b(?:can ?not|may ?not|must ?not|mustn't|should ?not|shouldn't|unable to|couldn't)\b")
 _NO = re.compile(r"\b(?:avoid(?:ing)?|never|without|zero|do not|don't)\b")
+_FINE_WORD = r"(?:fine|good|ok|okay|great|well|healthy|alright|all right|sound|perfect)"
 _NOTHING = re.compile(
-    r"^(?:i'?m |i am )?(?:all )?"
-    r"(?:no|none|nope|nothing|nil|n/a|na|fine|good|ok|okay|healthy|not? (?:really|at all))"
-    r"(?:,? (?:limits?|injur(?:y|ies)|pain|problems?|issues?|at all|really|thanks?|thank you|here|to avoid"
-    r"|that i know(?: of)?))*$"
+    r"^(?:i'?m |i am |i feel |feeling |i have |i've got )?(?:all )?"
+    rf"(?:no|none|nope|nah|nothing|nil|n/a|na|{_FINE_WORD}|not? (?:really|at all))"
+    r"(?:,? (?:limits?|limitations?|injur(?:y|ies)|pain|problems?|issues?|aches|at all|really|thanks?|thank you|here"
+    r"|to avoid|that i know(?: of)?|so far|today|i'?m|i am|all|else|more|other|otherwise|nothing|none|or"
+    rf"|injured|{_FINE_WORD}))*$"
+    rf"|^(?:otherwise|apart from that|other than that|the rest is|everything else is|all the rest is) (?:all )?"
+    rf"(?:nothing|none|no problems?|{_FINE_WORD})$|^(?:that'?s|that is) (?:all|it|everything)$"
+)
+# How somebody is who has nothing to avoid: a state of the day, or of training.
+_ONLY_TIRED = re.compile(
+    r"^(?:i'?m |i am |i feel |feeling |just |only |a |an |bit |little |very |so |really |still |quite |pretty |total "
+    r"|complete |today |and )*"
+    r"(?:tired|exhausted|sleepy|knackered|worn out|lazy|stressed|busy|hung ?over|hungry|unfit|out of shape|weak|slow"
+    r"|(?:getting )?old|beginner|new to (?:this|training|it)|no energy|low energy|low on energy|slept badly"
+    r"|didn'?t sleep (?:well|much)|little sleep|no sleep|not much sleep)"
+    r"(?: today| right now| lately| this week| at the moment| from work)*$"
+)
+# A piece that only adds to another one: `pregnant, 20 weeks`, `left and right wrist`.
+_ASIDE = re.compile(
+    r"^(?:(?:for|since|about|now|it was|in|my|the|around|on)\s)*"
+    r"(?:(?:[0-9]{1,3}|an?|one|two|three|four|five|six|(?:a )?few|(?:a )?couple of)\s(?:days?|weeks?|months?|years?)"
+    r"(?:\s(?:ago|along|now|in|already|old))*|last (?:week|month|year)|yesterday"
+    r"|(?:left|right|both)(?: (?:one|side)s?)?)$"
+)
+_FINE = re.compile(
+    r"(?:\b(?:is|are|feels?|feeling|seems?|now|doing|all|both)|'s)\s"
+    rf"(?:(?:all|totally|perfectly|completely|absolutely|now|just)\s)*{_FINE_WORD}\b"
+    r"|\b(?:healed|fully recovered)\b"
+)
+_HEDGED = re.compile(
+    r"\b(?:not|isn'?t|aren'?t|never|mostly|almost|nearly|unless|except|if|when|while|as long as|sometimes|usually"
+    r"|until|only|careful|more or less|kind of|sort of|getting|half|partly|hasn'?t|haven'?t)\b"
+)
+# What happened within a year may still matter (common practice, no source).
+_RECENT = re.compile(
+    r"\b(?:(?:[0-9]{1,2}|an?|one|two|three|four|five|six|seven|eight|nine|ten|(?:a )?few|(?:a )?couple of)\s"
+    r"(?:days?|weeks?)|(?:[0-9]|1[0-2]|an?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|(?:a )?few"
+    r"|(?:a )?couple of)\smonths?)\sago\b|\blast (?:week|month)\b|\byesterday\b|\brecently\b"
 )
 _TROUBLE = {
     "problem",
@@ -46,10 +81,10 @@ _TWO_SLIPS = 8
 def read_limits(text: str) -> ReadLimits:
     """Limit ids out of free words, each once, with the pieces that a person has to look at.
 
-    A limit that is named in doubt counts: leaving one out may hurt somebody. Something said to be over is
-    given back as not understood.
+    A limit that is named in doubt counts: leaving one out may hurt somebody. A joint that is said to be fine is
+    none; what else is said to be over is given back as not understood.
     """
-    pieces = list(_pieces(text[:_LONGEST_TEXT]))
+    pieces = _without_asides(list(_pieces(text[:_LONGEST_TEXT])))
     read = [(piece, _read_piece(piece)) for piece in pieces]
     unread = tuple(piece for piece, ids in read if ids is None)
     if len(unread) == len(pieces):
@@ -62,9 +97,14 @@ def read_limits(text: str) -> ReadLimits:
 def _pieces(text: str) -> Iterator[str]:
     """The stretches between commas, ands and line ends; all of it where it says that there is nothing."""
     for line in text.splitlines():
-        words = plain(line)
+        words = plain(line).strip(" .!")
         parts = [words] if _NOTHING.match(words.casefold()) else _PARTING.split(words)
         yield from (part.strip() for part in parts if part.strip())
+
+
+def _without_asides(pieces: list[str]) -> list[str]:
+    """The pieces without those that only add to others; all of them where there is nothing else."""
+    return [piece for piece in pieces if not _ASIDE.match(piece.casefold())] or pieces
 
 
 def _read_piece(piece: str) -> list[str] | None:
@@ -76,9 +116,18 @@ def _read_piece(piece: str) -> list[str] | None:
     found, rest = _named(words)
     if found and _is_denied(found, rest):
         return []
-    if found and _OVER.intersection(rest):
-        return None
-    return found or _nearly_named(words) or None
+    if found:
+        return _still(found, said, rest)
+    return _nearly_named(words) or ([] if _ONLY_TIRED.match(said) else None)
+
+
+def _still(found: list[str], said: str, rest: list[str]) -> list[str] | None:
+    """The ids unless what was named is fine or over; None where a person should look."""
+    if _HEDGED.search(said):
+        return found
+    if _FINE.search(said):
+        return [] if all(limit(one).kind == "joint" for one in found) else None
+    return None if _OVER.intersection(rest) and not _RECENT.search(said) else found
 
 
 def _named(words: list[str]) -> tuple[list[str], list[str]]:

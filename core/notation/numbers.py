@@ -17,6 +17,13 @@ _STONE = re.compile(
     r"|st)\b\.?\s?(?:and\s)?(?:(?P<lb>[0-9]{1,2}(?:\.5)?)\s?(?:lbs?|pounds?)?)?"
 )
 _MASS = re.compile(rf"(?<![0-9.\-])(?P<a>{NUMBER})\s?(?P<u>{MASS_UNIT})?(?![0-9])")
+_UNKNOWN = re.compile(
+    r"^[\W_]*(?:honestly |sorry |hmm+ |well |er+m? |i |i have |i've |really )*"
+    r"(?:idk|dk|dunno|don'?t (?:really )?know|do not know|(?:have )?(?:no|not an?|haven'?t an?) (?:idea|clue)"
+    r"|(?:i'?m )?not sure|unsure|who knows|hard to (?:say|tell)|can'?t (?:say|tell|remember|recall)|don'?t remember"
+    r"|never (?:tried|done|did|tested)|(?:haven'?t|not) (?:ever )?(?:tried|done|tested))\b[^0-9]*$"
+    r"|^[\s?]*\?[\s?]*$"
+)
 _NOTHING = re.compile(
     r"^\W*(?:none|zero|no|not (?:one|any|even one|a single one)|can'?t(?: do (?:any|one|it))?|nil|nope"
     r"|0)\b(?!\s?[0-9])"
@@ -46,9 +53,19 @@ def _stone(words: str) -> Decimal | None:
     return canonical(to_kg(pounds, MassUnit.LB))
 
 
+def does_not_know(text: str) -> bool:
+    """Whether somebody says that they can't tell a number: `idk`, `no idea`, `never tried`, `?`."""
+    return _UNKNOWN.match(plain(text[:200]).lower()) is not None
+
+
 def read_reps(text: str) -> float | None:
-    """Repetitions from `12`, `about twelve`, `none`, `10-12` (the lower); None where it can't be told."""
-    words = plain(text[:200]).lower()
+    """Repetitions from `12`, `about twelve`, `none`, `10-12` (the lower); None where it can't be told.
+
+    `no idea` is not none: ask `does_not_know`.
+    """
+    words = re.sub(r"\bhalf a dozen\b", "6", plain(text[:200]).lower())
+    if _UNKNOWN.match(words):
+        return None
     if _NOTHING.match(words):
         return 0.0
     found = list(_REPS.finditer(words))

@@ -23,7 +23,7 @@ def implausible(score: Score, block: Block) -> ReadScore | None:
         return asking.not_positive()
     if _is_beyond_cap(score, block):
         assert block.cap_s is not None
-        return asking.beyond_cap(score.model_copy(update={"capped": True}), block.cap_s)
+        return asking.beyond_cap(block.cap_s)
     return asking.impossible(score) if _is_impossible(score, block) else None
 
 

@@ -2,13 +2,13 @@
 
 import re
 
-from core.measures import MassUnit
+from core.measures import AmountUnit, MassUnit
 from core.movements.names import key
 from core.notation import asking
 from core.notation.text import Strip
 from core.scores.values import ReadScore, Score
 from core.sessions.counting import reps_in_round, reps_of
-from core.sessions.values import Block
+from core.sessions.values import Block, Line
 
 _SHORTEST_NAME = 3
 WHOLE = r"(?<![0-9.:])[0-9]{1,5}(?![0-9]|[.:][0-9])"
@@ -32,14 +32,30 @@ _PLUS = shape(rf"(?P<r><n>)\s?(?:\+|plus|and|&)\s?(?P<n><n>)(?!\s?[+])(?:\s?{REP
 _LOOSE = shape(r"^\W*(?P<r><n>)\s?[/,\- ]\s?(?P<n><n>)\W*$|^\W*(?P<r2>[0-9]{1,3})\.(?P<n2>[0-9]{2})\W*$")
 TOTAL = shape(rf"(?P<n><n>)\s?(?:total )?{REPS}(?: (?:total|in all|altogether))?")
 ALONE = shape(r"^[^0-9]*(?P<n><n>)[^0-9]*$")
+_METRES = re.compile(
+    r"\s?(?:m|met(?:er|re)s?)\b(?:\s(?:of |into |on )?(?:the )?(?:run|row|walk|ski|carry|swim|bike|ride)\b)?"
+)
 _OF_WHAT = re.compile(r"^\s*([a-z][a-z \-]{2,40})")
 
 
 def rounds_score(rounds: int, reps: int, block: Block) -> Score:
     """The score of an amrap; as value the rounds and the part of the next one, if a round can be counted."""
-    whole = reps_in_round(block)
+    whole = _in_a_round(block)
     part = reps / whole if whole and reps else 0
     return Score(value=round(rounds + part, 3), unit="rounds", rounds=rounds, reps=reps)
+
+
+def _in_a_round(block: Block) -> int | None:
+    """Repetitions of a round, metres counted like them; None where something else is to be done."""
+    if block.scheme or block.partial or not block.lines:
+        return None
+    counts = [_count_of(line) for line in block.lines]
+    return None if None in counts else sum(count for count in counts if count)
+
+
+def _count_of(line: Line) -> int | None:
+    in_metres = line.unit is AmountUnit.METRES and line.amount is not None
+    return round(line.amount or 0) * (2 if line.per_side else 1) if in_metres else reps_of(line)
 
 
 def read_half_rounds(strip: Strip, block: Block, _: MassUnit) -> ReadScore | None:
@@ -58,6 +74,9 @@ def read_rounds(strip: Strip, block: Block, _: MassUnit) -> ReadScore | None:
     if match is None:
         return None
     rounds, reps = int(match["r"]), int(match["n"] or 0)
+    if match["n"] and (metres := _METRES.match(strip.text, match.end())):
+        strip.blank(*metres.span())
+        return _part_of_distance(rounds, reps, block)
     before = _reps_before(strip, match.end(), block) if match["n"] else 0
     if before is None:
         return asking.unreadable(block)
@@ -65,6 +84,24 @@ def read_rounds(strip: Strip, block: Block, _: MassUnit) -> ReadScore | None:
     if before:
         return asking.meant(score)
     return beyond_round(score, block) or ReadScore(score=score, sure=True)
+
+
+def _part_of_distance(rounds: int, metres: int, block: Block) -> ReadScore:
+    """`6 rounds + 60 m`: all that stands before the distance was done too."""
+    before = 0
+    for line in block.lines:
+        count = _count_of(line)
+        if count is None:
+            break
+        if line.unit is AmountUnit.METRES and metres < count:
+            score = rounds_score(rounds, before + metres, block)
+            return asking.part_of_line(score, rounds, metres, line.movement) if before else sure(score)
+        before += count
+    return asking.unreadable(block)
+
+
+def sure(score: Score) -> ReadScore:
+    return ReadScore(score=score, sure=True)
 
 
 def _reps_before(strip: Strip, at: int, block: Block) -> int | None:
@@ -84,11 +121,18 @@ def _reps_before(strip: Strip, at: int, block: Block) -> int | None:
 
 def beyond_round(score: Score, block: Block) -> ReadScore | None:
     """Repetitions that fill a whole round belong to the rounds: which was meant is asked."""
-    whole = reps_in_round(block)
+    whole = _in_a_round(block)
     if not whole or score.rounds is None or score.reps is None or score.reps < whole:
         return None
     more, rest = divmod(score.reps, whole)
-    return asking.beyond_round(rounds_score(score.rounds + more, rest, block), whole)
+    return asking.beyond_round(rounds_score(score.rounds + more, rest, block), _in_words(block, whole))
+
+
+def _in_words(block: Block, whole: int) -> str:
+    """`30 repetitions`, `10 repetitions and 200 m`."""
+    metres = sum(_count_of(line) or 0 for line in block.lines if line.unit is AmountUnit.METRES)
+    reps = whole - metres
+    return " and ".join([*([f"{reps} repetitions"] if reps else []), *([f"{metres} m"] if metres else [])])
 
 
 def read_loose_rounds(strip: Strip, block: Block, _: MassUnit) -> ReadScore | None:

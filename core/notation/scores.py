@@ -4,13 +4,13 @@ import re
 
 from core.measures import MassUnit
 from core.notation import asking
-from core.notation.chat import is_like_a_score
+from core.notation.chat import NOT_COUNTED, NOT_FINISHED, is_like_a_score
 from core.notation.plausible import implausible
 from core.notation.quantities import NUMBER_WORDS, kilograms
 from core.notation.remarks import Remarks, note, take_remarks
 from core.notation.score_words import LOAD, read_number
 from core.notation.text import Strip, plain
-from core.scores.values import ReadScore, Score
+from core.scores.values import Doubt, ReadScore, Score
 from core.sessions.values import Block, Format, Session
 
 __all__ = ["is_like_a_score", "read_score"]
@@ -27,6 +27,9 @@ UNITS = {
     Format.INTERVALS: "reps",
     Format.QUALITY: "reps",
 }
+# Doubts whose question a plain yes answers.
+_SETTLED_BY_YES = {Doubt.MEANT, Doubt.BEYOND_ROUND}
+_STOPPED_EARLY = re.compile(r"\b(?:had to|i) (?:stop|quit)(?:ped)?\b|\bgave up\b")
 _PART = re.compile(r"^\W*(?:part|block|piece)\s?(?P<n>[1-9])\b[\s:;,.\-]*")
 _FRAMES = re.compile(
     r"\b(?:i )?(?:did|got|made|finished|done|completed|managed|scored|came in|took me|my (?:score|time"
@@ -79,7 +82,7 @@ def _in_block(words: str, block: Block, unit: MassUnit) -> ReadScore:
     remarks = take_remarks(strip)
     load = strip.take(LOAD) if block.format in {Format.AMRAP, Format.FOR_TIME, Format.INTERVALS} else None
     read = read_number(strip, block, unit)
-    read = read or asking.unreadable(block)
+    read = read or _without_number(words, block)
     if read.score is None:
         return _with_pain(read, remarks, block)
     if read.sure and (other := read_number(strip, block, unit)) and other.score and other.sure:
@@ -89,10 +92,20 @@ def _in_block(words: str, block: Block, unit: MassUnit) -> ReadScore:
     return _judged(read.model_copy(update={"score": score}), block, remarks)
 
 
+def _without_number(words: str, block: Block) -> ReadScore:
+    """The question to somebody who told no number: kinder where they say why."""
+    if block.format is Format.QUALITY:
+        return asking.unreadable(block)
+    if NOT_COUNTED.search(words):
+        return asking.uncounted(block)
+    early = NOT_FINISHED.search(words) or _STOPPED_EARLY.search(words)
+    return asking.how_many_when_stopped(block) if early else asking.unreadable(block)
+
+
 def _with_pain(read: ReadScore, remarks: Remarks, block: Block) -> ReadScore:
-    """Pain is kept even where no score was understood."""
+    """Pain is kept even where no score was understood, and nothing else of one that no yes can confirm."""
     if remarks.pain is None:
-        return read
+        return read.model_copy(update={"score": None})
     return read.model_copy(update={"score": Score(value=None, unit=UNITS[block.format], pain=remarks.pain)})
 
 
@@ -104,7 +117,7 @@ def _with_remarks(score: Score, remarks: Remarks, strip: Strip) -> Score:
 def _judged(read: ReadScore, block: Block, remarks: Remarks) -> ReadScore:
     assert read.score is not None
     if not read.sure:
-        return read
+        return read if read.doubt in _SETTLED_BY_YES else _with_pain(read, remarks, block)
     if doubt := implausible(read.score, block):
-        return doubt
+        return _with_pain(doubt, remarks, block)
     return asking.meant(read.score) if remarks.about else read

@@ -13,6 +13,7 @@ class Doubt(StrEnum):
     """Why a score must be asked about before it is kept."""
 
     UNREADABLE = "unreadable"
+    UNCOUNTED = "uncounted"  # they did it, and don't know the number
     WHICH_BLOCK = "which_block"
     WHICH_NUMBER = "which_number"
     NOT_POSITIVE = "not_positive"

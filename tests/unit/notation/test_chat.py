@@ -8,6 +8,8 @@ SCORES = [
     "7+12", "7 + 12 scaled", "7 rounds and 12", "did 6 rounds plus 4 push ups", "8:43", "8:43 scaled",
     "8:43 💪",
     "my time was 8:43", "got 8:43, legs are dead", "done in 8:43", "capped at 15 with 40 reps left", "DNF",
+    "forgot to count", "Lost count!", "I didnt finish", "didn't finish it, wrist", "dnf", "forgot to start the timer",
+    "7 rounds and 12!! dead \N{FACE WITH TEARS OF JOY}", "7:30 easy!", "6 rounds and 60 m of the run",
     "stopped at 45, wrist", "12 reps", "7 rds", "8 min 43", "60kg 3x8", "time 12:05", "I got 7 rounds", "42",
 ]  # fmt: skip
 TALK = [

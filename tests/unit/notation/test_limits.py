@@ -19,6 +19,21 @@ from core.notation.values import ReadLimits
         ("hip replacement last year", ("joint-replacement",)),
         ("No Jumps\nBad Knees", ("no-jumping", "knee")),
         ("knee, the other knee", ("knee",)),
+        ("i had a C-section 3 months ago", ("after-birth",)),
+        ("gave birth 8 weeks ago", ("after-birth",)),
+        ("had a baby in march", ("after-birth",)),
+        ("12 weeks postpartum", ("after-birth",)),
+        ("6 months post-partum", ("after-birth",)),
+        ("sprained my ankle two weeks ago", ("ankle",)),
+        ("pregnant, 20 weeks", ("pregnancy",)),
+        ("left and right wrist", ("wrist",)),
+        ("knee pain, otherwise fine", ("knee",)),
+        ("bad back, tired today", ("low-back",)),
+        ("the pregnancy is going well", ("pregnancy",)),
+        ("an inguinal hernia", ("hernia",)),
+        ("a hernea", ("hernia",)),
+        ("slipped disk", ("low-back",)),
+        ("my knee is fine but my wrist hurts", ("wrist",)),
     ],
 )
 def test_limits_are_read_in_peoples_own_words(said, ids):
@@ -38,6 +53,16 @@ def test_limits_are_read_in_peoples_own_words(said, ids):
         "not really",
         "all good, thanks",
         "no limits that I know of",
+        "nope, all good",
+        "nope all good",
+        "my knee is fine",
+        "my knee is fine now",
+        "wrist healed years ago",
+        "both shoulders are perfectly ok",
+        "I'm tired today",
+        "just a bit tired",
+        "none, just tired",
+        "Nothing. Out of shape!",
     ],
 )
 def test_nothing_to_avoid_is_an_answer(said):
@@ -54,7 +79,30 @@ def test_what_is_not_understood_is_told_beside_what_is():
     assert (read.limits, read.not_understood) == (("low-back",), ("blorp",))
 
 
-@pytest.mark.parametrize("said", ["my knee is fine now", "used to have a bad back", "wrist healed years ago"])
+@pytest.mark.parametrize(
+    "said",
+    [
+        "my knee is mostly fine",
+        "my knee is not ok",
+        "my knee isn't fine",
+        "knee is fine if I don't jump",
+        "my knee is fine unless I run",
+    ],
+)
+def test_fine_with_an_if_is_a_limit(said):
+    assert "knee" in (read_limits(said).limits or ())
+
+
+@pytest.mark.parametrize("said", ["20 weeks", "left", "3 months ago"])
+def test_what_only_adds_to_a_limit_says_nothing_alone(said):
+    assert read_limits(said).limits is None
+
+
+@pytest.mark.parametrize(
+    "said",
+    ["used to have a bad back", "my knee is better", "surgery 3 years ago", "gave birth years ago",
+     "my asthma is fine"],
+)  # fmt: skip
 def test_what_is_said_to_be_over_is_left_to_a_person(said):
     assert read_limits(said) == ReadLimits(limits=None, not_understood=(said,))
 

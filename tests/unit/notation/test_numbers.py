@@ -3,7 +3,7 @@ from decimal import Decimal
 import pytest
 
 from core.measures import MassUnit
-from core.notation.numbers import read_body_mass, read_reps
+from core.notation.numbers import does_not_know, read_body_mass, read_reps
 
 
 @pytest.mark.parametrize(
@@ -33,6 +33,7 @@ def test_what_can_be_no_body_mass_is_not_taken(text):
     [
         ("12", 12), ("about 12", 12), ("twelve", 12), ("a dozen", 12), ("12 reps", 12),
         ("10-12", 10), ("8 or 9", 8),
+        ("about a dozen", 12), ("half a dozen", 6), ("10ish", 10), ("8-10", 8), ("not sure, maybe 10", 10),
         ("10+", 10), ("none", 0), ("zero", 0), ("not one", 0), ("can't", 0), ("0", 0),
     ],
 )  # fmt: skip
@@ -43,3 +44,23 @@ def test_repetitions_are_read_however_they_are_said(text, reps):
 @pytest.mark.parametrize("text", ["", "lots", "20 kg", "12.5", "3 sets of 10", "-3", "99999", "1:30"])
 def test_what_can_be_no_repetitions_is_not_taken(text):
     assert read_reps(text) is None
+
+
+UNKNOWN = [
+    "idk", "IDK!", "no idea", "I have no idea", "no clue", "?", " ??? ", "dunno", "I don't know", "dont know",
+    "not sure",
+    "I'm not sure", "hard to say", "can't say", "never tried", "never done one", "haven't tried", "I can't remember",
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("text", UNKNOWN)
+def test_who_does_not_know_is_not_taken_for_somebody_who_can_do_none(text):
+    assert does_not_know(text)
+    assert read_reps(text) is None
+
+
+@pytest.mark.parametrize(
+    "text", ["", "none", "no", "can't", "can't do any", "0", "12", "not one", "idk maybe 10"]
+)
+def test_a_number_or_none_is_known(text):
+    assert not does_not_know(text)

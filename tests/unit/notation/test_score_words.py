@@ -12,6 +12,7 @@ from core.notation.session import read_session
 from core.scores.values import Doubt
 
 AMRAP = "12 min amrap\n10 push-ups\n12 goblet squats @ 24/16 kg\n8 alternating lunges"
+RUN_FIRST = "12 min amrap\n200 m run\n10 push-ups"
 RUN_AMRAP = "12 min amrap\n10 push-ups\n200 m run"
 FOR_TIME = "4 rounds for time, cap 15 min\n10 push-ups\n12 goblet squats @ 24/16 kg"
 UNCAPPED = "3 rounds for time\n400 m run\n10 push-ups"
@@ -62,7 +63,12 @@ SURE = [
     (AMRAP, "7+12, no pain", {"pain": None}),
     (AMRAP, "7+12, legs are sore", {"pain": None, "note": "legs are sore"}),
     (AMRAP, "7+12, push-ups from the knees", {"pain": None}),
-    (RUN_AMRAP, "7+40", {"rounds": 7, "reps": 40}),
+    (AMRAP, "7 rounds and 12!! dead \N{FACE WITH TEARS OF JOY}", {"rounds": 7, "reps": 12, "note": "dead"}),
+    (RUN_AMRAP, "7+40", {"rounds": 7, "reps": 40, "value": 7.19}),
+    (RUN_FIRST, "6+60", {"rounds": 6, "reps": 60, "value": 6.286}),
+    (RUN_FIRST, "6+60m", {"rounds": 6, "reps": 60}),
+    (RUN_FIRST, "6 rounds and 60 m of the run", {"rounds": 6, "reps": 60, "note": None}),
+    (RUN_FIRST, "6 rounds + 205", {"rounds": 6, "reps": 205}),
     # times
     (FOR_TIME, "8:43", {"seconds": 523, "value": 523, "unit": "s", "capped": False}),
     (FOR_TIME, "8 min 43", {"seconds": 523}),
@@ -73,6 +79,7 @@ SURE = [
     (FOR_TIME, "done in 8:43!!", {"seconds": 523, "note": None}),
     (FOR_TIME, "time: 8:43 scaled", {"seconds": 523, "scaled": True}),
     (FOR_TIME, "12 min", {"seconds": 720}),
+    (FOR_TIME, "7:30 easy!", {"seconds": 450, "note": "easy"}),
     (FOR_TIME, "8:43.5", {"seconds": 523.5}),
     (FOR_TIME, "15:00", {"seconds": 900, "capped": False}),
     (UNCAPPED, "1:02:30", {"seconds": 3750}),
@@ -130,6 +137,17 @@ ASKED = [
     (AMRAP, "7+12?", Doubt.MEANT),
     (AMRAP, "7 rounds + 12 or 8+3", Doubt.WHICH_NUMBER),
     (RUN_AMRAP, "212 reps", Doubt.UNREADABLE),
+    (RUN_AMRAP, "6+60m", Doubt.MEANT),
+    (RUN_AMRAP, "6+250", Doubt.BEYOND_ROUND),
+    (AMRAP, "6+60m", Doubt.UNREADABLE),
+    (AMRAP, "forgot to count", Doubt.UNCOUNTED),
+    (AMRAP, "lost count around 6", Doubt.MEANT),
+    (AMRAP, "didnt finish", Doubt.HOW_FAR),
+    (AMRAP, "dnf", Doubt.HOW_FAR),
+    (FOR_TIME, "didnt finish", Doubt.HOW_FAR),
+    (FOR_TIME, "DNF", Doubt.HOW_FAR),
+    (FOR_TIME, "forgot to time it", Doubt.UNCOUNTED),
+    (FOR_TIME, "forgot to start the timer", Doubt.UNCOUNTED),
     (FOR_TIME, "8.43", Doubt.MEANT),
     (FOR_TIME, "843", Doubt.MEANT),
     (FOR_TIME, "9", Doubt.MEANT),
@@ -155,6 +173,40 @@ def test_what_is_not_sure_is_asked_and_not_kept(text, words, doubt):
     read = read_score(words, session(text))
     assert (read.sure, read.doubt) == (False, doubt)
     assert read.ask
+
+
+@pytest.mark.parametrize(
+    ("text", "words"),
+    [(FOR_TIME, "16:20"), (FOR_TIME, "capped"), (FOR_TIME, "stopped at 45"), (AMRAP, "forgot to count"),
+     (AMRAP, "500 rounds")],
+)  # fmt: skip
+def test_what_no_yes_can_confirm_offers_no_score(text, words):
+    read = read_score(words, session(text))
+    assert (read.sure, read.score) == (False, None)
+    assert read.ask
+
+
+def test_pain_is_kept_beside_a_question_that_no_yes_answers():
+    read = read_score("16:20, wrist hurts", session(FOR_TIME))
+    assert read.doubt is Doubt.BEYOND_CAP
+    assert read.score is not None
+    assert (read.score.value, read.score.pain) == (None, "wrist hurts")
+
+
+def test_a_part_of_a_run_is_asked_for_in_metres():
+    read = read_score("6 rounds and 60 m", session(RUN_AMRAP))
+    assert read.ask == "Did you mean 6 rounds and then 60 m of the run?"
+    assert read.score is not None
+    assert (read.score.rounds, read.score.reps) == (6, 70)
+    assert read_score("6+250", session(RUN_AMRAP)).ask == (
+        "A round has 10 repetitions and 200 m. Did you mean 7 rounds + 40?"
+    )
+
+
+def test_who_did_not_count_is_asked_kindly():
+    read = read_score("sorry, forgot to count", session(AMRAP))
+    assert read.ask is not None
+    assert read.ask.startswith("That happens, and the training counts.")
 
 
 def test_repetitions_beyond_a_round_are_offered_as_rounds():
