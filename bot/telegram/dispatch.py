@@ -12,7 +12,7 @@ from bot.delivery.clock import Clock
 from bot.telegram.buttons import unpack
 from bot.telegram.heard import Heard, hear
 from bot.telegram.letters import Cause, Writer, press_answered
-from bot.telegram.standing import Standings
+from bot.telegram.standing import standing_in
 from core.desk import (
     adjusting,
     answers,
@@ -43,7 +43,7 @@ from core.desk import commands as c
 from core.desk import own_commands as w
 from core.desk import version_commands as v
 from core.desk.commands import Command
-from core.desk.errors import Declined
+from core.desk.errors import Declined, StandingUnknown
 from core.desk.outcome import Outcome
 from core.desk.post_office import InboxItem, Store, Unit
 from core.desk.says.common import Lost, Refused
@@ -176,12 +176,22 @@ class Dispatch:
                 await uow.inbox.done(item.id)
             return
         try:
-            command = understand(heard)
-            standings = await Standings(self.store, self.bot).touched_by(heard, command)
-            await self._carry_out(item, heard, command, standings)
+            await self._decide(item, heard, understand(heard))
         except Declined as refusal:
             await self._refuse(item, heard, refusal)
         self.bells.something_was_done()
+
+    async def _decide(self, item: InboxItem, heard: Heard, command: Command) -> None:
+        """Carry it out; where that needs a standing, nothing is kept, it is looked up, and decided again."""
+        standings: dict[int, Standing] = {}
+        while True:
+            try:
+                await self._carry_out(item, heard, command, standings)
+            except StandingUnknown as unknown:
+                found = await standing_in(self.store, self.bot, unknown.group, heard.user_id)
+                standings[unknown.group] = found
+            else:
+                return
 
     async def _carry_out(
         self, item: InboxItem, heard: Heard, command: Command, standings: Mapping[int, Standing]

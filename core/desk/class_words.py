@@ -32,7 +32,7 @@ async def as_class_words(visit: Visit, text: str, _: int | None) -> Outcome | No
         if coached is not None:
             return coached
     wish = read_wish(text)
-    if wish is None or not await visit.uow.groups.groups_of(visit.person.id):
+    if wish is None or not await visit.memberships():
         return None
     return await fulfil(visit, wish)
 

@@ -25,7 +25,7 @@ _MOST_DATES = 8
 
 async def see_classes(visit: Visit, _: SeeClasses) -> Outcome:
     """The next dates of all the visitor's groups, on their own clock."""
-    memberships = await visit.uow.groups.groups_of(visit.person.id)
+    memberships = await visit.memberships()
     coached = {one.group_id for one in memberships if one.role is Role.COACH}
     groups = [one.group_id for one in memberships]
     found = (await meetings_to_come(visit.uow, groups, visit.now))[:_MOST_DATES]

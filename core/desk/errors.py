@@ -10,7 +10,7 @@ Declined (a core.errors.Refusal)
     NeedsConsent     nothing about health is stored before consent
 """
 
-from core.errors import Refusal
+from core.errors import BellwetherError, Refusal
 
 
 class Declined(Refusal):
@@ -43,3 +43,11 @@ class AlreadyDone(Declined):
 
 class NeedsConsent(Declined):
     pass
+
+
+class StandingUnknown(BellwetherError):
+    """The decision depends on the visitor's standing in a group: look it up, then decide again. Nothing is kept."""
+
+    def __init__(self, group: int) -> None:
+        super().__init__(f"standing in group {group}")
+        self.group = group

@@ -29,7 +29,7 @@ async def join_group(visit: Visit, command: JoinGroup) -> Outcome:
     standing = visit.must_belong(command.group)
     group = await visit.group(command.group)
     role = Role.COACH if standing is Standing.ADMIN else Role.ATHLETE
-    await visit.uow.groups.join(person_id=visit.person.id, group_id=group.id, role=role, now=visit.now)
+    await visit.join(group.id, role)
     await take_over_units(visit, group)
     if standing is Standing.ADMIN and group.state is GroupState.NEW:
         return await continue_set_up(visit, group)
@@ -116,7 +116,7 @@ async def raise_alarm(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """A stop sign told in any message: help first, and no session until cleared (design section 7)."""
     if not is_alarming(text):
         return None
-    groups = await visit.uow.groups.groups_of(visit.person.id)
+    groups = await visit.memberships()
     if groups and await visit.uow.consents.given(visit.person.id):
         await keep_branch(visit, Branch.SYMPTOMS)
     return visit.told(StopNow(group=groups[0].group_id if groups else None))

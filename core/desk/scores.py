@@ -73,7 +73,7 @@ async def session_scored(visit: Visit, text: str, session_id: int | None) -> Ses
         return newest
     recent = [
         record
-        for member in await visit.uow.groups.groups_of(visit.person.id)
+        for member in await visit.memberships()
         for record in await visit.uow.sessions.posted_since(member.group_id, visit.now - RECENT)
     ]
     recent.sort(key=lambda record: (record.posted_at or visit.now, record.id), reverse=True)

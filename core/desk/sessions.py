@@ -61,7 +61,7 @@ async def draft_session(visit: Visit, command: DraftSession) -> Outcome:
 
 async def coached_groups(visit: Visit) -> list[Group]:
     """The groups whose coach the visitor is, the oldest first."""
-    memberships = await visit.uow.groups.groups_of(visit.person.id)
+    memberships = await visit.memberships()
     return [await visit.group(one.group_id) for one in memberships if one.role is Role.COACH]
 
 

@@ -123,7 +123,7 @@ async def talk_in_group(visit: Visit, command: TalkInGroup) -> Outcome:
 async def score_in_group(visit: Visit, group_id: int, session: int, text: str) -> Outcome:
     """A score needs no private chat; whoever has one hears the rest there."""
     if await visit.uow.groups.membership(visit.person.id, group_id) is None:
-        await visit.uow.groups.join(visit.person.id, group_id, Role.ATHLETE, visit.now)
+        await visit.join(group_id, Role.ATHLETE)
     private = await visit.uow.chats.private_of(visit.person.id)
     return await tell_score(replace(visit, chat=private.id) if private else visit, text, session)
 
@@ -178,14 +178,14 @@ ASKED_BY_PEOPLE = frozenset({"coach"})
 
 
 async def ask_help(visit: Visit, _: AskHelp) -> Outcome:
-    joined = await visit.uow.groups.groups_of(visit.person.id)
+    joined = await visit.memberships()
     return visit.told(Help(coach=bool(await coached_groups(visit)), joined=bool(joined)))
 
 
 async def about_me(visit: Visit, _: AboutMe) -> Outcome:
     """What is known of the visitor, for their eyes only."""
     profile = await visit.profile()
-    memberships = await visit.uow.groups.groups_of(visit.person.id)
+    memberships = await visit.memberships()
     groups = [await visit.group(one.group_id) for one in memberships]
     me = Me(
         name=visit.person.name,

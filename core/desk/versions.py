@@ -3,7 +3,7 @@
 from core.athletes.values import Profile
 from core.desk.commands import MyVersion, ReleaseVersion, ShowHow
 from core.desk.entry import first_things
-from core.desk.errors import NotAMember, NotTheCoach, UnknownThing
+from core.desk.errors import NotTheCoach, UnknownThing
 from core.desk.outcome import Outcome, Said, Say
 from core.desk.reading import notes_of
 from core.desk.says.versions import (
@@ -53,10 +53,7 @@ async def session_meant(visit: Visit, session_id: int | None) -> SessionRecord |
         if record is None or record.posted_at is None:
             raise UnknownThing
         return record
-    newest = [
-        await visit.uow.sessions.latest_posted(member.group_id)
-        for member in await visit.uow.groups.groups_of(visit.person.id)
-    ]
+    newest = [await visit.uow.sessions.latest_posted(member.group_id) for member in await visit.memberships()]
     posted = {record.posted_at: record for record in newest if record and record.posted_at}
     return posted[max(posted)] if posted else None
 
@@ -65,12 +62,8 @@ async def belong(visit: Visit, group_id: int) -> None:
     """Membership, made on the way in for somebody the platform knows as a member of the group."""
     if await visit.uow.groups.membership(visit.person.id, group_id) is not None:
         return
-    if group_id not in visit.standings:
-        raise NotAMember
     visit.must_belong(group_id)
-    await visit.uow.groups.join(
-        person_id=visit.person.id, group_id=group_id, role=Role.ATHLETE, now=visit.now
-    )
+    await visit.join(group_id, Role.ATHLETE)
 
 
 async def ask(

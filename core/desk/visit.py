@@ -6,9 +6,9 @@ from datetime import datetime
 from enum import StrEnum
 
 from core.athletes.values import Profile
-from core.desk.errors import NeedsConsent, NotAMember, NotTheCoach, UnknownThing
+from core.desk.errors import NeedsConsent, NotAMember, NotTheCoach, StandingUnknown, UnknownThing
 from core.desk.outcome import Outcome, Said, Say
-from core.store.records import Group, Person, Purpose
+from core.store.records import Group, Membership, Person, Purpose, Role
 from core.store.unit import Unit
 
 
@@ -24,7 +24,8 @@ class Standing(StrEnum):
 class Visit:
     """One thing said or pressed by `person` in the chat `chat` (row id) at `now`.
 
-    `standings` holds their standing in the groups that the command touches, by group id.
+    `standings` holds their standing by group id, as far as it was looked up; a decision that needs another raises
+    StandingUnknown, so that no network call happens inside a transaction and none without need.
     """
 
     uow: Unit
@@ -32,10 +33,13 @@ class Visit:
     person: Person
     chat: int
     standings: Mapping[int, Standing] = field(default_factory=dict)
+    _belongs: dict[int, list[Membership]] = field(default_factory=dict, repr=False, compare=False)
 
     def must_belong(self, group: int) -> Standing:
         """Standing in the group; refuses people from outside."""
-        standing = self.standings.get(group, Standing.OUTSIDE)
+        if group not in self.standings:
+            raise StandingUnknown(group)
+        standing = self.standings[group]
         if standing is Standing.OUTSIDE:
             raise NotAMember
         return standing
@@ -44,6 +48,17 @@ class Visit:
         """Refuses everyone but the group's admins."""
         if self.must_belong(group) is not Standing.ADMIN:
             raise NotTheCoach
+
+    async def memberships(self) -> list[Membership]:
+        """The groups that the visitor belongs to, oldest first; asked of the store once a visit."""
+        if self.person.id not in self._belongs:
+            self._belongs[self.person.id] = await self.uow.groups.groups_of(self.person.id)
+        return self._belongs[self.person.id]
+
+    async def join(self, group: int, role: Role) -> None:
+        """Let the visitor belong to a group."""
+        await self.uow.groups.join(self.person.id, group, role, self.now)
+        self._belongs.clear()
 
     async def must_consent(self) -> None:
         """Equipment, limits and ability are stored only after consent."""
