@@ -21,10 +21,14 @@ async def _part(request: Request) -> Response:
     return _file(name) if name in _NAMES else Response("Not Found", 404)
 
 
+async def _no_icon(_: Request) -> Response:
+    return Response(status_code=204)
+
+
 def _file(name: str) -> Response:
     content = files(__package__).joinpath(name).read_bytes()
     kind = _KINDS[name.rpartition(".")[2]]
     return Response(content, media_type=f"{kind}; charset=utf-8", headers=_ONLY_FROM_HERE)
 
 
-ROUTES = (Route("/", _page), Route("/room/{name}", _part))
+ROUTES = (Route("/", _page), Route("/room/{name}", _part), Route("/favicon.ico", _no_icon))

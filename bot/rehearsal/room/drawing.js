@@ -63,7 +63,10 @@ function writer(chat, doing, who) {
   return form;
 }
 
+const CAME_AND_WENT = { new_chat_members: "came into the group", left_chat_member: "left the group" };
+
 function said(chat, message, doing, who, form) {
+  if (message.kind in CAME_AND_WENT) return make("li", "note", `${message.text} ${CAME_AND_WENT[message.kind]}`);
   const item = make("li", message.from_bot ? "said bot" : "said");
   const at = new Date(message.sent).toISOString().slice(11, 16);
   item.append(make("span", "who", message.who), " ", make("span", "at", message.edited ? `${at}, changed` : at), " ",
@@ -106,12 +109,13 @@ export function column(columns, chat, doing) {
     toggle(shown) { section.hidden = !shown; section.style.display = shown ? "" : "none"; },
     draw() {
       who.fill();
+      const atEnd = list.scrollHeight - list.scrollTop - list.clientHeight < 60;
       list.replaceChildren(...chat.order.flatMap((entry) => {
         if (entry.note) return [make("li", "note", entry.note)];
         const message = chat.messages.get(entry.message);
         return message ? [said(chat, message, doing, who, form)] : [];
       }));
-      list.scrollTop = list.scrollHeight;
+      if (atEnd) list.scrollTop = list.scrollHeight; // whoever reads further up is left there
     },
   };
 }
