@@ -1,7 +1,7 @@
 """How well a load fits a set: misfit is how far its cost lies outside the window, in log units."""
 
 from math import ceil, exp, inf, log
-from typing import NamedTuple
+from typing import Literal, NamedTuple
 
 from core.scaling.capacity import CAUTIOUS, Ability
 from core.scaling.intent import LIGHT_DUTY, Window
@@ -15,27 +15,34 @@ STEP = 0.05
 class Lightness(NamedTuple):
     """How being too light counts, in log units: `forgiven` is no misfit, what is over it is one.
 
-    `flat`: what it counts however far it is over; None where it counts as it is. `graded`: within tolerance the
-    heavier of two is the better one.
+    `flat`: what it counts however far it is over; None where it counts as it is. `graded`: whether, within
+    tolerance, the heavier of two is the better one, or all that is light is alike.
     """
 
     forgiven: float
     flat: float | None = None
-    graded: bool = False
+    graded: Literal["no", "finely", "alike"] = "no"
 
     def misfit(self, light: float) -> float:
         over = light - self.forgiven
         return over if self.flat is None or over <= 0 else self.flat
 
+    def within(self, light: float) -> float:
+        """What being so light counts within tolerance."""
+        if self.graded == "finely" or light == 0:
+            return light
+        return TOLERANCE if self.graded == "alike" else 0.0
+
 
 # What is written is never too light for the choice (the athlete is told), nor is anything for who goes easy.
 NEVER_TOO_LIGHT = Lightness(inf)
-OF_A_LOAD = Lightness(TOLERANCE, graded=True)
+OF_A_LOAD = Lightness(TOLERANCE, graded="finely")
 # An easier way of an unloaded line may cost half of what is meant: push-ups from the knees are push-ups too.
 # Beyond that one easy way is as good as another, and as bad as a set half a log unit too heavy (estimates).
 OF_AN_EASIER_WAY = Lightness(log(2), 0.5)
 # Nor is a load too light for somebody whose strength in it nobody knows, only because most people are stronger.
-OF_AN_UNTRIED_LOAD = Lightness(log(2), 0.5, graded=True)
+OF_AN_UNTRIED_LOAD = Lightness(log(2), 0.5, graded="finely")
+OF_NO_LOAD_WHERE_ONE_IS_WRITTEN = Lightness(log(2), 0.5, graded="alike")
 
 # Nothing is prescribed under so many unbroken repetitions without evidence at ten or fewer.
 PRESCRIBED_FROM = 8
@@ -86,7 +93,7 @@ def fit(task: Task, moved_kg: float, lightness: Lightness, part: float = 1.0) ->
     light = log(low / cost) if 0 < cost < low else 0.0
     too_light = lightness.misfit(light) if light else 0.0
     beyond = steps(max(heavy - TOLERANCE, too_light))
-    within = steps(min(max(heavy, light if lightness.graded else 0.0), TOLERANCE))
+    within = steps(min(max(heavy, lightness.within(light)), TOLERANCE))
     return Fit(unbroken, cost, cautious, heavy, light, beyond, within, _refusal(task, unbroken, cost))
 
 

@@ -14,6 +14,7 @@ from core.scaling.fit import (
     OF_A_LOAD,
     OF_AN_EASIER_WAY,
     OF_AN_UNTRIED_LOAD,
+    OF_NO_LOAD_WHERE_ONE_IS_WRITTEN,
     TOLERANCE,
     UNCOUNTED,
     Fit,
@@ -250,7 +251,8 @@ def _fit(task: Task | None, moved_kg: float, lightness: Lightness, way: Way, par
 def _lightness(plan: LinePlan, way: Way, athlete: Athlete) -> Lightness:
     """How being too light counts for a way, but for the load that is written."""
     if plan.loaded and not athlete.goes_easy(way):
-        return OF_A_LOAD if athlete.is_tested(way) else OF_AN_UNTRIED_LOAD
+        untried = OF_AN_UNTRIED_LOAD if way.grips else OF_NO_LOAD_WHERE_ONE_IS_WRITTEN
+        return OF_A_LOAD if athlete.is_tested(way) else untried
     return NEVER_TOO_LIGHT if way.distance == AS_WRITTEN else OF_AN_EASIER_WAY
 
 
