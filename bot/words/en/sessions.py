@@ -195,8 +195,12 @@ def no_coach_here(_: NoCoachHere) -> Worded:
 
 def standards(counts: tuple[tuple[str, str], ...]) -> list[str]:
     """What counts as a repetition; folded away, since most know it."""
-    lines = [fill("{movement}: {counts}", movement=movement.capitalize(), counts=one) for movement, one in counts]
-    return ["<b>What counts</b>\n<blockquote expandable>" + "\n".join(lines) + "</blockquote>"] if lines else []
+    lines = [
+        fill("{movement}: {counts}", movement=movement.capitalize(), counts=one) for movement, one in counts
+    ]
+    return (
+        ["<b>What counts</b>\n<blockquote expandable>" + "\n".join(lines) + "</blockquote>"] if lines else []
+    )
 
 
 @wording("en", GroupPost)

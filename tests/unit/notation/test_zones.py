@@ -36,7 +36,9 @@ def test_whatever_is_typed_only_real_zones_come_back(typed):
     assert all(ZoneInfo(zone) for zone in read_zone(typed))
 
 
-@pytest.mark.parametrize(("typed", "zone"), [("Germany", "Europe/Berlin"), ("we're in norway", "Europe/Oslo")])
+@pytest.mark.parametrize(
+    ("typed", "zone"), [("Germany", "Europe/Berlin"), ("we're in norway", "Europe/Oslo")]
+)
 def test_a_country_with_one_zone_is_enough(typed, zone):
     assert zone in read_zone(typed)
 
