@@ -63,7 +63,7 @@ def test_easier_where_nothing_lighter_is_there_is_fewer():
     alone = athlete(tests=[did("air squat", 60)])
     text = "AMRAP 12\n20 air squats\n200 m run"
     shown = []
-    pins = ()
+    pins: tuple[Pin, ...] = ()
     for _ in range(MOST_STEPS):
         pin, line = step(easier, text, alone, FIRST, *pins)
         if pin is None:

@@ -41,14 +41,15 @@ MODULES = (
 )
 
 
-def said_kinds():
-    found = {
+def said_kinds() -> set[type[object]]:
+    found: set[type[object]] = {
         value
         for module in MODULES
         for value in vars(module).values()
         if isinstance(value, type) and issubclass(value, Said) and value is not Said
     }
-    return found - {versions.Understood, adjusting.LineSaid}  # parts of others, never said alone
+    parts: set[type[object]] = {versions.Understood, adjusting.LineSaid}  # of others, never said alone
+    return found - parts
 
 
 def test_every_said_kind_has_english_words():
