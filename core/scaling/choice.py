@@ -17,9 +17,9 @@ movement and a change of implement between neighbours. So the settings are enume
 alone (the smallest worst line and the smallest sums are reached together), and a walk round the ring decides 5-9.
 """
 
-from collections import Counter
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from decimal import Decimal
+from functools import cached_property
 from itertools import pairwise, product
 from typing import NamedTuple
 
@@ -66,11 +66,16 @@ def choose(sections: Sequence[Section]) -> tuple[int, ...]:
     best: Value | None = None
     for setting in _settings(every):
         kept = [[table.survivors(setting) for table in row] for row in tables]
-        least = _least(sections, kept)
-        if best is not None and least > best:
+        rows = [
+            [line[n] for n in some]
+            for section, row in zip(sections, kept, strict=True)
+            for line, some in zip(section.lines, row, strict=True)
+        ]
+        head = _sum([row[0].merit for row in rows])
+        if best is not None and (*head, 0, _least_misfit(rows)) > best:
             continue
         walks = (_walk(section, row) for section, row in zip(sections, kept, strict=True))
-        value = (*least[:5], *_join(walks))
+        value = (*head, *_join(walks))
         if best is None or value < best:
             best = value
     assert best is not None
@@ -116,44 +121,78 @@ def _differs(one: object, other: object, *, equal: bool) -> int:
 Group = tuple[tuple[int, ...], list[int]]
 
 # What meets no equal on another line, whatever it is.
-ALONE_OF_ITS_KIND = object()
+UNMET = object()
+
+
+class _Met:
+    """Which kinds and things in the hands stand on more than one line; looked up only where it matters."""
+
+    def __init__(self, lines: Sequence[Sequence[Candidate]]) -> None:
+        self._lines = lines
+
+    @cached_property
+    def kinds(self) -> set[object]:
+        return _on_several([{one.kind for one in line} for line in self._lines])
+
+    @cached_property
+    def held(self) -> set[object]:
+        return _on_several([{one.held for one in line} for line in self._lines])
+
+    def as_met(self, one: Candidate) -> tuple[object, object]:
+        """What counts of a candidate where neighbours are compared."""
+        kind = one.kind if one.kind is None or one.kind in self.kinds else UNMET
+        held = one.held if one.held is None or one.held in self.held else UNMET
+        return kind, held
+
+
+def _on_several(sets: Sequence[set[object]]) -> set[object]:
+    seen: set[object] = set()
+    several: set[object] = set()
+    for one in sets:
+        several |= seen & one
+        seen |= one
+    return several
 
 
 class _Table:
-    """A line's best candidates: those that share nothing, and those of each setting that are as good.
+    """A line's best candidates: those that share nothing, and those of each setting that are as good."""
 
-    `meets`: for each candidate, what counts where neighbours are compared.
-    """
-
-    def __init__(self, line: Sequence[Candidate], solo: Collection[int], met: Collection[object]) -> None:
+    def __init__(self, line: Sequence[Candidate], solo: Collection[int], met: _Met) -> None:
         """`solo`: things that no other line could use, so they are shared with nobody."""
         self.line = line
-        self.meets = [(_if_met(one.kind, met), _if_met(one.held, met)) for one in line]
-        free = [n for n, one in enumerate(line) if one.thing is None or one.thing in solo]
-        self.free = _best_of(line, free)
+        self._met = met
+        self.free = _best_of(
+            line, [n for n, one in enumerate(line) if one.thing is None or one.thing in solo]
+        )
+        self.shared = self._shared(solo)
+        self._kept: dict[tuple[tuple[int, Decimal], ...], list[int]] = {}
+
+    def _shared(self, solo: Collection[int]) -> dict[tuple[int, Decimal], Group]:
         by_setting: dict[tuple[int, Decimal], list[int]] = {}
-        for n, one in enumerate(line):
+        for n, one in enumerate(self.line):
             if one.thing is not None and one.thing not in solo and one.merit[:ALONE] <= self.free[0]:
                 by_setting.setdefault((one.thing, one.load), []).append(n)
-        self.shared = {at: _best_of(line, some) for at, some in by_setting.items()}
-        self._kept: dict[tuple[tuple[int, Decimal], ...], list[int]] = {}
+        return {at: _best_of(self.line, some) for at, some in by_setting.items()}
 
     def survivors(self, setting: Setting) -> list[int]:
         """The candidates that have the line's smallest merit alone under this setting, in their order.
 
         Of those that meet their neighbours alike only the best is kept.
         """
-        used = tuple(at for at in setting if at in self.shared)
+        used = tuple(at for at in setting if at in self.shared) if self.shared else ()
         if used not in self._kept:
             self._kept[used] = self._survivors([self.free, *(self.shared[at] for at in used)])
         return self._kept[used]
 
     def _survivors(self, groups: Sequence[Group]) -> list[int]:
         best = min(merit for merit, _ in groups)
+        some = [n for merit, members in groups if merit == best for n in members]
+        if len(some) == 1:
+            return some
         kept: dict[tuple[object, object], tuple[int, int, int]] = {}
-        for n in (n for merit, some in groups if merit == best for n in some):
-            ranked = self.line[n].merit[ALONE], self.line[n].fresh, n
-            meets = self.meets[n]
+        for n in some:
+            one = self.line[n]
+            ranked, meets = (one.merit[ALONE], one.fresh, n), self._met.as_met(one)
             if meets not in kept or ranked < kept[meets]:
                 kept[meets] = ranked
         return sorted(n for _, _, n in kept.values())
@@ -161,21 +200,19 @@ class _Table:
 
 def _tables(sections: Sequence[Section]) -> list[list[_Table]]:
     lines = [line for section in sections for line in section.lines]
-    things = Counter(thing for line in lines for thing in {one.thing for one in line})
-    kinds = Counter(kind for line in lines for kind in {one.kind for one in line})
-    held = Counter(thing for line in lines for thing in {one.held for one in line})
-    solo = {thing for thing, users in things.items() if users == 1 and thing is not None}
-    met = {None, *(what for counts in (kinds, held) for what, users in counts.items() if users > 1)}
+    users: dict[int, int] = {}
+    for line in lines:
+        for thing in {one.thing for one in line if one.thing is not None}:
+            users[thing] = users.get(thing, 0) + 1
+    solo = {thing for thing, count in users.items() if count == 1}
+    met = _Met(lines)
     return [[_Table(line, solo, met) for line in section.lines] for section in sections]
 
 
-def _if_met(what: object, met: Collection[object]) -> object:
-    return what if what in met else ALONE_OF_ITS_KIND
-
-
 def _best_of(line: Sequence[Candidate], some: Sequence[int]) -> Group:
-    best = min(line[n].merit[:ALONE] for n in some)
-    return best, [n for n in some if line[n].merit[:ALONE] == best]
+    merits = [line[n].merit[:ALONE] for n in some]
+    best = min(merits)
+    return best, [n for n, merit in zip(some, merits, strict=True) if merit == best]
 
 
 def _settings(tables: Sequence[_Table]) -> Iterable[Setting]:
@@ -184,19 +221,16 @@ def _settings(tables: Sequence[_Table]) -> Iterable[Setting]:
     for table in tables:
         for thing, load in table.shared:
             loads.setdefault(thing, set()).add(load)
+    if not loads:
+        yield ()
+        return
     for values in product(*(sorted(settings) for settings in loads.values())):
         yield list(zip(loads, values, strict=True))
 
 
-def _least(sections: Sequence[Section], kept: Sequence[Sequence[Sequence[int]]]) -> Value:
-    """What the value can't be under: the minima of each line alone."""
-    rows = [
-        [line[n] for n in some]
-        for section, row in zip(sections, kept, strict=True)
-        for line, some in zip(section.lines, row, strict=True)
-    ]
-    head = _sum([row[0].merit for row in rows])
-    return (*head, 0, sum(min(one.merit[ALONE] for one in row) for row in rows), 0, 0, ())
+def _least_misfit(rows: Sequence[Sequence[Candidate]]) -> int:
+    """What the misfit of a setting can't be under."""
+    return sum(min(one.merit[ALONE] for one in row) for row in rows)
 
 
 # Repeated neighbours, misfit, changes of implement, news, and the way taken.
@@ -205,6 +239,8 @@ Walk = tuple[int, int, int, int, tuple[int, ...]]
 
 def _join(walks: Iterable[Walk]) -> Walk:
     parts = list(walks)
+    if len(parts) == 1:
+        return parts[0]
     repeats, misfit, changes, fresh, chosen = zip(*parts, strict=True)
     return sum(repeats), sum(misfit), sum(changes), sum(fresh), tuple(pick for one in chosen for pick in one)
 
@@ -213,7 +249,24 @@ def _walk(section: Section, kept: Sequence[Sequence[int]]) -> Walk:
     """The best way through the lines: a dynamic program from each start."""
     if not kept:
         return 0, 0, 0, 0, ()
+    if all(len(some) == 1 for some in kept):
+        return _only_way(section, [some[0] for some in kept])
     return min(_walk_from(section, kept, start) for start in kept[0])
+
+
+def _only_way(section: Section, chosen: Sequence[int]) -> Walk:
+    row = [line[n] for line, n in zip(section.lines, chosen, strict=True)]
+    repeats = changes = 0
+    for one, other in _neighbours(row, ring=section.ring):
+        repeats += _differs(one.kind, other.kind, equal=True)
+        changes += _differs(one.held, other.held, equal=False)
+    return (
+        repeats,
+        sum(one.merit[ALONE] for one in row),
+        changes,
+        sum(one.fresh for one in row),
+        tuple(chosen),
+    )
 
 
 def _walk_from(section: Section, kept: Sequence[Sequence[int]], start: int) -> Walk:

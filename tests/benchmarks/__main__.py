@@ -3,14 +3,16 @@
 import asyncio
 import sys
 
-from tests.benchmarks import updates, versions
+from tests.benchmarks import choices, updates, versions
 
 _PEOPLE = 1000
 _UPDATES = 2000
+_CHOICES = 300
 
 
 def main() -> None:
     show(versions.table(_PEOPLE))
+    show(choices.table(_CHOICES))
     show(asyncio.run(updates.table(_UPDATES)))
 
 

@@ -3,10 +3,9 @@ from itertools import product
 from random import Random
 
 from core.scaling.choice import Candidate, Section, choose, value_of
+from tests.support.choices import REST, some_sections
 
 INSTANCES = 2_000
-THINGS = (None, None, None, 0, 1)
-KINDS = (None, "swing", "deadlift")
 
 
 def brute_force(sections):
@@ -24,40 +23,11 @@ def agrees(picks):
     )
 
 
-def some_candidate(random):
-    thing = random.choice(THINGS)
-    load = Decimal(random.choice((4, 6, 8)))
-    held = random.choice((None, ("dumbbell", 1, load), ("kettlebell", 1, Decimal(16))))
-    merit = (
-        random.choice((0, 0, 0, 1)),
-        random.choice((0, 0, 1, 7)),
-        random.randrange(6),
-        0,
-        random.randrange(3),
-    )
-    held = held if thing is None else (f"thing {thing}", 1, load)
-    return Candidate(merit, held, random.randrange(2), thing, load, random.choice(KINDS))
-
-
-def some_line(random):
-    line = [some_candidate(random) for _ in range(random.randrange(1, 6))]
-    return [*line, REST]  # always an option, and shares nothing
-
-
-def some_sections(random):
-    lines = [some_line(random) for _ in range(random.randrange(1, 5))]
-    cut = random.randrange(len(lines))
-    return [Section(lines[:cut], ring=False), Section(lines[cut:], ring=random.random() < 0.8)]
-
-
 def test_the_choice_equals_brute_force_on_random_instances():
     random = Random(64)  # noqa: S311 - instances, no secrets
     for _ in range(INSTANCES):
         sections = some_sections(random)
         assert choose(sections) == brute_force(sections)
-
-
-REST = Candidate((1, 0, 21, 0, 0))
 
 
 def line(*candidates):

@@ -1,0 +1,36 @@
+"""Random instances of the choice."""
+
+from decimal import Decimal
+
+from core.scaling.choice import Candidate, Section
+
+THINGS = (None, None, None, 0, 1)
+KINDS = (None, "swing", "deadlift")
+REST = Candidate((1, 0, 21, 0, 0))
+
+
+def some_candidate(random):
+    thing = random.choice(THINGS)
+    load = Decimal(random.choice((4, 6, 8)))
+    held = random.choice((None, ("dumbbell", 1, load), ("kettlebell", 1, Decimal(16))))
+    merit = (
+        random.choice((0, 0, 0, 1)),
+        random.choice((0, 0, 1, 7)),
+        random.randrange(6),
+        0,
+        random.randrange(3),
+    )
+    held = held if thing is None else (f"thing {thing}", 1, load)
+    return Candidate(merit, held, random.randrange(2), thing, load, random.choice(KINDS))
+
+
+def some_line(random, most):
+    line = [some_candidate(random) for _ in range(random.randint(1, most))]
+    return [*line, REST]  # always an option, and shares nothing
+
+
+def some_sections(random, lines=(1, 4), options=5):
+    """Lines between these counts, with so many options at most beside rest; the first are a buy-in, maybe."""
+    lines = [some_line(random, options) for _ in range(random.randint(*lines))]
+    cut = random.randrange(len(lines))
+    return [Section(lines[:cut], ring=False), Section(lines[cut:], ring=random.random() < 0.8)]
