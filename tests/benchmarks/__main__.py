@@ -3,7 +3,7 @@
 import asyncio
 import sys
 
-from tests.benchmarks import choices, updates, versions
+from tests.benchmarks import choices, priors, updates, versions
 
 _PEOPLE = 1000
 _UPDATES = 2000
@@ -13,6 +13,7 @@ _CHOICES = 300
 def main() -> None:
     show(versions.table(_PEOPLE))
     show(choices.table(_CHOICES))
+    show(priors.table())
     show(asyncio.run(updates.table(_UPDATES)))
 
 
