@@ -26,8 +26,8 @@ class Limit(Value):
     """One thing to avoid or to take care of. `names` are the spellings people type.
 
     `rules_out`: demands that are not prescribed; `lightens`: demands of which no set costs over half.
-    `session`: whether there is one today at all; `effort_at_most`: 0-10; not `scored`: no expected score, no
-    rank. `stop_signs` stand beside the usual ones.
+    `session`: whether there is one today at all; `effort_at_most`: 0-10; `minutes_at_most`: of a block; not
+    `scored`: no expected score, no rank. `stop_signs` stand beside the usual ones.
     """
 
     id: Id
@@ -38,6 +38,7 @@ class Limit(Value):
     lightens: tuple[Demand, ...] = ()
     session: SessionRule = "as-usual"
     effort_at_most: Annotated[int, Field(ge=0, le=10)] | None = None
+    minutes_at_most: Annotated[float, Field(gt=0)] | None = None
     scored: bool = True
     caution: Words
     stop_signs: tuple[Words, ...] = ()
@@ -48,6 +49,7 @@ class DayRule(Value):
 
     session: SessionRule = "as-usual"
     effort_at_most: int | None = None
+    minutes_at_most: float | None = None
     scored: bool = True
 
 
@@ -107,6 +109,9 @@ def day_rule(limit_ids: Iterable[str]) -> DayRule:
         session=min((one.session for one in known), key=STRICTEST.index, default="as-usual"),
         effort_at_most=min(
             (one.effort_at_most for one in known if one.effort_at_most is not None), default=None
+        ),
+        minutes_at_most=min(
+            (one.minutes_at_most for one in known if one.minutes_at_most is not None), default=None
         ),
         scored=all(one.scored for one in known),
     )

@@ -1,7 +1,7 @@
 """One athlete as scaling sees them: ability, equipment, barriers and how hard it may get."""
 
 from decimal import Decimal
-from typing import NamedTuple
+from typing import NamedTuple, TypeVar
 
 from core.athletes.limits import DayRule, day_rule, lightened
 from core.athletes.values import Profile, Screening
@@ -17,6 +17,9 @@ from core.scaling.values import Because
 
 # Light duty is an effort of at most four of ten (design 7, estimate).
 LIGHT_DUTY_EFFORT = 4
+
+
+Bound = TypeVar("Bound", int, float)
 
 
 class Support(NamedTuple):
@@ -41,6 +44,7 @@ class Athlete:
         self.effort_at_most = _effort_at_most(profile, self.day)
         # No set costs over half, and nothing is scored (design 7).
         self.light_duty = self.effort_at_most is not None and self.effort_at_most <= LIGHT_DUTY_EFFORT
+        self.minutes = _least(profile.today.minutes, self.day.minutes_at_most)
         self._suspect = suspect(profile)
         self._lightened = flags(lightened(profile.limits or ()))
         self._barriers: dict[str, Barrier | None] = {}
@@ -119,4 +123,9 @@ class Athlete:
 def _effort_at_most(profile: Profile, day: DayRule) -> int | None:
     """Highest effort (0-10) that screening and limits allow; before a screening no more than moderate."""
     moderate = LIGHT_DUTY_EFFORT if profile.screening in {None, Screening.MODERATE} else None
-    return min((effort for effort in (moderate, day.effort_at_most) if effort is not None), default=None)
+    return _least(moderate, day.effort_at_most)
+
+
+def _least(*bounds: Bound | None) -> Bound | None:
+    """The lowest of those that are set."""
+    return min((bound for bound in bounds if bound is not None), default=None)

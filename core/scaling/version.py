@@ -55,7 +55,8 @@ def version_for(
     lines = [line for block in blocks for line in block.every_line]
     return Version(
         athlete=profile.name,
-        as_written=all(line.change is Change.NONE for line in lines) and not _is_shortened(session, profile),
+        as_written=all(line.change is Change.NONE for line in lines)
+        and not _is_shortened(session, athlete.minutes),
         effort_at_most=athlete.effort_at_most,
         scored=athlete.scored,
         blocks=blocks,
@@ -104,10 +105,10 @@ def _version_block(number: int, plan: BlockPlan, athlete: Athlete, orders: Order
     return VersionBlock(
         block=number,
         format=block.format,
-        minutes=_minutes(block, athlete.profile),
+        minutes=_minutes(block, athlete.minutes),
         rounds=block.rounds,
         scheme=block.scheme,
-        cap_s=_cap_s(block, athlete.profile),
+        cap_s=_cap_s(block, athlete.minutes),
         every_s=block.every_s,
         work_s=block.work_s,
         rest_s=block.rest_s,
@@ -200,23 +201,20 @@ def _candidates(row: _Row, last: VersionLine | None) -> list[Candidate]:
     ]
 
 
-def _minutes(block: Block, profile: Profile) -> float | None:
-    if block.minutes is None or profile.today.minutes is None:
-        return block.minutes
-    return min(block.minutes, profile.today.minutes)
+def _minutes(block: Block, most: float | None) -> float | None:
+    return block.minutes if block.minutes is None or most is None else min(block.minutes, most)
 
 
-def _cap_s(block: Block, profile: Profile) -> float | None:
-    """What is done for time ends when the time that there is today is over."""
-    if profile.today.minutes is None or block.format is not Format.FOR_TIME:
+def _cap_s(block: Block, most: float | None) -> float | None:
+    """What is done for time ends when the minutes that there are today are over."""
+    if most is None or block.format is not Format.FOR_TIME:
         return block.cap_s
-    today = profile.today.minutes * 60
-    return today if block.cap_s is None else min(block.cap_s, today)
+    return most * 60 if block.cap_s is None else min(block.cap_s, most * 60)
 
 
-def _is_shortened(session: Session, profile: Profile) -> bool:
+def _is_shortened(session: Session, most: float | None) -> bool:
     return any(
-        (_minutes(block, profile), _cap_s(block, profile)) != (block.minutes, block.cap_s)
+        (_minutes(block, most), _cap_s(block, most)) != (block.minutes, block.cap_s)
         for block in session.blocks
     )
 
