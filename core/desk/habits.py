@@ -46,7 +46,7 @@ async def show_habits(visit: Visit, *, saved: bool = False) -> Outcome:
 
 
 async def members_only(visit: Visit) -> list[Membership]:
-    memberships = await visit.memberships()
+    memberships = await visit.uow.groups.groups_of(visit.person.id)
     if not memberships:
         raise NotAMember
     return memberships
