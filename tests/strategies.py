@@ -6,9 +6,9 @@ from decimal import Decimal
 
 from hypothesis import strategies as st
 
-from core.measures import MassUnit, to_kg
+from core.measures import AmountUnit, MassUnit, to_kg
 from core.movements.lookup import catalogue
-from core.notation.line_names import HELD
+from core.notation.line_names import HELD, SIDE
 from core.sessions.values import Aim, Block, BlockKind, Format, Line, LoadRule, Session
 
 _DAY = dt.date(2026, 1, 1)
@@ -146,21 +146,27 @@ def notes():
 
 
 @st.composite
-def lines(draw, *, counted=True):
-    """Lines of catalogue movements; without amounts where the block gives them."""
-    movement = draw(st.sampled_from(catalogue().movements))
+def lines(draw, *, counted=True, units=frozenset(AmountUnit)):
+    """Lines of catalogue movements that are counted in one of `units`; without amounts where the block gives them."""
+    movement = draw(st.sampled_from([one for one in catalogue().movements if one.unit in units]))
     named = [variant.id for variant in movement.variants if _plain_names(variant)]
     variant = draw(st.none() | st.sampled_from(named)) if named else None
     amount = draw(st.integers(1, 100)) if counted else None
     more = draw(st.none() | st.integers(1, 20)) if counted else None
     pair = more is not None and draw(st.booleans())
     written = draw(st.lists(loads(), max_size=2))
-    meant = catalogue().by_name(_spelling(movement, variant))
+    spelling = _spelling(movement, variant)
+    meant = catalogue().by_name(spelling)
     assert meant is not None
+    # A name that tells the thing or the side tells it of its line.
+    held, sides = HELD.search(spelling), SIDE.search(spelling)
+    thing = catalogue().implement_by_name(held["i"]) if held else None
     return Line(
         written="",
         movement=meant.movement.id,
         variant=meant.variant.id if meant.variant else None,
+        implement=thing.id if thing else None,
+        side="alternating" if sides and sides["s"] else None,
         amount=amount,
         amount_to=amount + more if more and not pair else None,
         second_amount=more if pair else None,
@@ -207,27 +213,135 @@ def aims():
 
 
 @st.composite
-def blocks(draw):
-    """Blocks of amrap and for_time, with all that can stand around their lines."""
-    format_ = draw(st.sampled_from([Format.AMRAP, Format.FOR_TIME]))
-    timed = format_ is Format.FOR_TIME
-    scheme = draw(st.sampled_from([(), (21, 15, 9), (10, 8, 6, 4, 2)])) if timed else ()
-    return Block(
-        kind=draw(st.sampled_from([BlockKind.MAIN, BlockKind.STRENGTH])),
-        format=format_,
-        minutes=None if timed else draw(st.integers(1, 60)),
-        rounds=draw(st.none() | st.integers(2, 20)) if timed else None,
-        scheme=scheme,
-        cap_s=draw(st.none() | st.integers(1, 60).map(lambda minutes: minutes * 60.0)) if timed else None,
-        rest_s=draw(st.none() | st.integers(1, 20).map(lambda tens: tens * 10.0)),
-        team=draw(st.none() | st.integers(2, 4)),
-        scored=draw(st.booleans()),
-        aim=draw(st.none() | aims()),
-        buy_in=tuple(draw(st.lists(lines(), max_size=1))),
-        cash_out=tuple(draw(st.lists(lines(), max_size=1))),
-        lines=tuple(draw(st.lists(lines(counted=not scheme), min_size=2, max_size=5))),
-        notes=draw(notes()),
+def blocks(draw, formats=tuple(Format)):
+    """Blocks of any format, with all that can stand around their lines."""
+    format_ = draw(st.sampled_from(formats))
+    own = draw(_OWN[format_]())
+    plain = format_ in {Format.QUALITY, Format.HOLD, Format.MAX_LOAD, Format.TIME_TRIAL}
+    around = {} if plain else {"rest_s": draw(st.none() | _tens()), "aim": draw(st.none() | aims())}
+    lined = {"lines": tuple(draw(st.lists(lines(), min_size=2, max_size=5)))} | around | own
+    kinds = list(BlockKind) if format_ is Format.QUALITY else [BlockKind.MAIN, BlockKind.STRENGTH]
+    return Block.model_validate(
+        {
+            "kind": draw(st.sampled_from(kinds)),
+            "format": format_,
+            "team": draw(st.none() | st.integers(2, 4)),
+            "scored": draw(st.booleans()),
+            "notes": draw(notes()),
+        }
+        | lined
     )
+
+
+def _tens():
+    return st.integers(1, 20).map(lambda tens: tens * 10.0)
+
+
+@st.composite
+def _amrap(draw):
+    return _around(draw) | {"minutes": draw(st.integers(1, 60))}
+
+
+@st.composite
+def _for_time(draw):
+    scheme = draw(st.sampled_from([(), (21, 15, 9), (10, 8, 6, 4, 2)]))
+    return _around(draw) | {
+        "rounds": draw(st.none() | st.integers(2, 20)),
+        "scheme": scheme,
+        "cap_s": draw(st.none() | st.integers(1, 60).map(lambda minutes: minutes * 60.0)),
+        "lines": tuple(draw(st.lists(lines(counted=not scheme), min_size=2, max_size=5))),
+    }
+
+
+def _around(draw):
+    return {
+        "buy_in": tuple(draw(st.lists(lines(), max_size=1))),
+        "cash_out": tuple(draw(st.lists(lines(), max_size=1))),
+    }
+
+
+@st.composite
+def _intervals(draw):
+    """Every so often, or work and rest in turn; lines at stations or not."""
+    rounds = draw(st.none() | st.integers(2, 20))
+    many = draw(st.lists(lines(), min_size=1, max_size=5))
+    if draw(st.booleans()):
+        work, rest = draw(_tens()), draw(_tens())
+        done = [line.model_copy(update=_WORKED | {"amount": work}) for line in many]
+        return {
+            "work_s": work,
+            "rest_s": rest,
+            "every_s": work + rest,
+            "rounds": rounds,
+            "lines": tuple(done),
+        }
+    if draw(st.booleans()):
+        many = [line.model_copy(update={"station": place}) for place, line in enumerate(many, 1)]
+    return {
+        "every_s": draw(st.sampled_from([60.0, 90.0, 120.0, 180.0])),
+        "minutes": draw(st.none() | st.integers(1, 60)),
+        "rounds": rounds,
+        "lines": tuple(many),
+    }
+
+
+_WORKED = {"unit": AmountUnit.SECONDS, "amount_to": None, "second_amount": None, "per_side": False}
+
+
+@st.composite
+def _sets(draw):
+    scheme = draw(st.sampled_from([(), (5, 5, 5), (5, 5, 3, 3, 1)]))
+    return {
+        "rounds": None if scheme else draw(st.integers(1, 10)),
+        "scheme": scheme,
+        "lines": tuple(draw(st.lists(lines(counted=not scheme), min_size=1, max_size=3))),
+    }
+
+
+@st.composite
+def _hold(draw):
+    line = draw(lines(counted=False, units={AmountUnit.SECONDS}))
+    return {"lines": (line,), "aim": draw(st.none() | aims())}
+
+
+@st.composite
+def _max_reps(draw):
+    line = draw(lines(counted=False, units={AmountUnit.REPS}))
+    return {
+        "lines": (line,),
+        "minutes": draw(st.none() | st.integers(1, 10)),
+        "rounds": draw(st.none() | st.integers(2, 5)),
+    }
+
+
+@st.composite
+def _max_load(draw):
+    line = draw(lines(units={AmountUnit.REPS}))
+    return {"lines": (line.model_copy(update={"amount_to": None, "second_amount": None}),)}
+
+
+@st.composite
+def _time_trial(draw):
+    line = draw(lines(units={AmountUnit.METRES}))
+    return {"lines": (line,), "aim": draw(st.none() | aims())}
+
+
+@st.composite
+def _quality(draw):
+    return {"rounds": draw(st.none() | st.integers(2, 5)), "minutes": draw(st.none() | st.integers(1, 30))}
+
+
+_OWN = {
+    Format.AMRAP: _amrap,
+    Format.FOR_TIME: _for_time,
+    Format.INTERVALS: _intervals,
+    Format.SETS: _sets,
+    Format.HOLD: _hold,
+    Format.MAX_REPS: _max_reps,
+    Format.MAX_LOAD: _max_load,
+    Format.TIME_TRIAL: _time_trial,
+    Format.QUALITY: _quality,
+}
 
 
 def titles():

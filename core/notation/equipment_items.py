@@ -3,6 +3,7 @@
 import re
 from dataclasses import dataclass, replace
 from decimal import Decimal
+from functools import lru_cache
 
 from rapidfuzz import process
 from rapidfuzz.distance import OSA
@@ -19,6 +20,7 @@ _CENTIMETRES = {"c": Decimal(1), "m": Decimal(100)}
 _INCH_CM = Decimal("2.54")
 _PAIRS = {"pair": 2, "couple": 2, "set": 2, "double": 2, "each": 2}
 # The last word of a name says what it is (`wooden kitchen stool`), but not with these (`punching bag`).
+_MOST_WORDS, _LONGEST_NAME = 5, 60
 _ANY_WEIGHT = "weight"
 _TOO_LOOSE = {"bag", "disc", "bar", "tube"}
 
@@ -169,7 +171,7 @@ def _thing(trimmed: str, name: str, things: Catalogue) -> Implement | None:
             return found
     if words.NO_MATTER.fullmatch(trimmed) or words.NO_MATTER.fullmatch(name):
         return None
-    names = words.PLACED.split(trimmed)[0].split()
+    names = words.PLACED.split(trimmed)[0].split()[-_MOST_WORDS:]
     if key(trimmed) == _ANY_WEIGHT:
         return things.implement_by_name("dumbbell")
     ends = (" ".join(names[at:]) for at in range(len(names)))
@@ -179,7 +181,12 @@ def _thing(trimmed: str, name: str, things: Catalogue) -> Implement | None:
 
 def _near(name: str, things: Catalogue) -> Implement | None:
     """The one thing spelled nearly like `name`; short names must be exact."""
-    spellings = {key(spelling): thing for thing in things.implements for spelling in (thing.id, *thing.names)}
-    allowed = allowed_slips(key(name))
+    spellings = _spellings(things)
+    allowed = allowed_slips(key(name)) if len(name) <= _LONGEST_NAME else 0
     hit = process.extractOne(key(name), spellings.keys(), scorer=OSA.distance, score_cutoff=allowed)
     return spellings[hit[0]] if hit and allowed else None
+
+
+@lru_cache(maxsize=4)
+def _spellings(things: Catalogue) -> dict[str, Implement]:
+    return {key(spelling): thing for thing in things.implements for spelling in (thing.id, *thing.names)}

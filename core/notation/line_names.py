@@ -24,11 +24,12 @@ HELD = re.compile(
 
 def read_name(piece: Piece, words: str, lexicon: Lexicon) -> None:
     """Finds the movement in what is left of a piece: as it stands, then without manners and implements."""
-    name = _tidy(words)
+    name = words.strip() if lexicon.exact(words) else _tidy(words)
     if not re.search(r"[^\W_]", SIDE.sub("", name)):
         return
+    candidates = [_Candidate(name)] if lexicon.exact(name) else _candidates(name)
     for attempt in (lexicon.exact, lexicon.near):
-        for candidate in _candidates(name):
+        for candidate in candidates:
             if meaning := attempt(candidate.name):
                 _settle(piece, candidate, meaning, lexicon)
                 return

@@ -90,6 +90,8 @@ _AMOUNT_LAST = _c(rf"(?:(?<=[a-z;)])\s?[\s:\-x=*]\s?|(?<=x)\s?)(?<![0-9.\-]){_AM
 _AMOUNT_UNIT = _c(rf"(?<![0-9.\-/])(?P<a><num>)(?:\s?(?:-|to)\s?(?P<b><num>))?\s?(?P<u>{_UNITS})")
 
 
+# A letter that no word of the readers begins with.
+_HIDDEN = "q"
 Reader = Callable[[Piece, Strip, MassUnit], None]
 
 
@@ -97,14 +99,18 @@ def read_piece(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> Piece
     """Everything that `text` says of a line; `unread` keeps a name that isn't in the catalogue."""
     start += len(text) - len(text.lstrip(" .,:;*-"))
     piece = Piece(start, text.strip(" .,:;*-"), end=start + len(text.lstrip(" .,:;*-")))
-    strip = Strip(text)
+    hidden = lexicon.tricky(text)
+    strip = Strip(_hide(text, hidden) if hidden else text)
     for read in _READERS:
         read(piece, strip, unit)
-    # `two kettlebell swings` and `1.5 squats` are names: there is no amount in them. `15 squats` are fifteen.
-    if not lexicon.begins_alike(strip.left):
-        _read_amount(piece, strip, unit)
-    read_name(piece, strip.left, lexicon)
+    left = strip.left.replace(_HIDDEN * len(hidden[0]), hidden[0]) if hidden else strip.left
+    read_name(piece, left, lexicon)
     return piece
+
+
+def _hide(text: str, name: re.Match[str]) -> str:
+    """The text with a name made one long word, so that no reader takes it for an amount and its unit."""
+    return text[: name.start()] + _HIDDEN * len(name[0]) + text[name.end() :]
 
 
 def _read_station(piece: Piece, strip: Strip, _: MassUnit) -> None:
@@ -221,4 +227,5 @@ _READERS: tuple[Reader, ...] = (
     _read_height,
     _read_sides,
     _read_sets,
+    _read_amount,
 )

@@ -1,6 +1,7 @@
 """From typed names to catalogue ids: exact in any plural and spacing, or by a unique near spelling."""
 
 import re
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
@@ -10,12 +11,19 @@ from rapidfuzz.distance import OSA
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
 from core.movements.names import key
+from core.notation.quantities import NUMBER_WORDS
 
 _LONGEST = 60
 _WORTH_SAYING = 0.6
 _GUESSES = 5
 # Letters from which a name may have one wrong, and two.
 _ONE_SLIP, _TWO_SLIPS = 5, 8
+_TRICKY = re.compile(
+    rf"(?:[0-9]|(?:feet|foot|ft|inch|in|hr|min|sec|cm|k|m|s|cal|km|mile|yard)(?![a-z])|inch"
+    rf"|(?:{'|'.join(word for word in NUMBER_WORDS if ' ' not in word)})(?![a-z]))"
+    rf"|.* (?:{'|'.join(word for word in NUMBER_WORDS if ' ' not in word)})$",
+    re.IGNORECASE,
+)
 # A word that goes on is the same word: `pushing` is `push`.
 _SHORTEST_STEM = 4
 # Nearly spelled alike, or often said beside each other, and yet another movement.
@@ -53,6 +61,11 @@ class Lexicon:
             )
             for spelling, named in catalogue.spellings()
         }
+        # `dus` is a plural that looks like none.
+        shorts = [spelled for spelled in self._meanings if spelled.endswith("u")]
+        self._meanings |= {f"{short}s": self._meanings[short] for short in shorts}
+        self._keys = list(self._meanings)
+        self._tricky = _any_of(spelling for spelling, _ in catalogue.spellings() if _TRICKY.match(spelling))
         self._kinds = {words(movement.id)[-1] for movement in catalogue.movements}
         self._words = {word for spelling, _ in catalogue.spellings() for word in words(spelling)}
 
@@ -63,10 +76,9 @@ class Lexicon:
     def exact(self, name: str) -> Meaning | None:
         return self._meanings.get(key(name))
 
-    def begins_alike(self, name: str) -> bool:
-        """Whether it is a name whose first word, which may be a number, is typed just as it is spelled."""
-        meaning = self.exact(name)
-        return meaning is not None and _first(meaning.spelling) == _first(name)
+    def tricky(self, text: str) -> re.Match[str] | None:
+        """A name in the text that begins or ends like an amount or its unit: `feet elevated push-ups`."""
+        return self._tricky.search(text)
 
     def is_kind(self, word: str) -> bool:
         """Whether a word says what kind of movement it is: the last of a movement's own name."""
@@ -78,9 +90,7 @@ class Lexicon:
         allowed = allowed_slips(typed)
         if not allowed or len(name) > _LONGEST:
             return None
-        hits = process.extract(
-            typed, self._meanings.keys(), scorer=OSA.distance, score_cutoff=allowed, limit=None
-        )
+        hits = process.extract(typed, self._keys, scorer=OSA.distance, score_cutoff=allowed, limit=None)
         close = [
             (slips, self._meanings[known])
             for known, slips, _ in hits
@@ -101,7 +111,7 @@ class Lexicon:
         typed = key(name)
         hits = process.extract(
             typed,
-            self._meanings.keys(),
+            self._keys,
             scorer=OSA.normalized_similarity,
             score_cutoff=_WORTH_SAYING,
             limit=_GUESSES,
@@ -133,8 +143,11 @@ def words(name: str) -> list[str]:
     return [key(word) for word in re.split(r"[\s\-]+", name) if key(word)]
 
 
-def _first(name: str) -> str:
-    return name.split(maxsplit=1)[0].casefold()
+def _any_of(spellings: Iterable[str]) -> re.Pattern[str]:
+    """A pattern of whole names, longest first, in any plural and with spaces or hyphens."""
+    names = sorted(spellings, key=len, reverse=True)
+    spelled = (r"[\s\-]".join(map(re.escape, re.split(r"[\s\-]", name.lower()))) for name in names)
+    return re.compile(rf"(?<![\w.])(?:{'|'.join(spelled)})(?:e?s)?(?![\w])" if names else r"(?!)")
 
 
 def is_opposite(typed: str, known: str) -> bool:

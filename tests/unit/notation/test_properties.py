@@ -3,14 +3,16 @@
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
+from core.athletes.values import Equipment
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
 from core.notation.chat import is_like_a_score, is_like_a_session
-from core.notation.equipment import read_equipment
-from core.notation.numbers import read_body_mass, read_reps
+from core.notation.equipment import read_equipment, read_weight
+from core.notation.numbers import does_not_know, read_body_mass, read_reps
 from core.notation.scores import read_score
 from core.notation.session import read_session
 from core.notation.writing import write_session
+from core.scores.values import Doubt
 from tests.strategies import any_text, sessions
 
 SLOW = settings(deadline=None, suppress_health_check=[HealthCheck.too_slow], max_examples=60)
@@ -51,6 +53,7 @@ def test_every_place_that_is_named_lies_within_the_text(text):
     for one in read_session(text, catalogue()).not_understood:
         assert 1 <= one.line <= len(lines)
         assert 1 <= one.column <= len(lines[one.line - 1]) + 1
+        assert one.text in lines[one.line - 1]
 
 
 @SLOW
@@ -58,6 +61,8 @@ def test_every_place_that_is_named_lies_within_the_text(text):
 def test_a_score_is_sure_or_comes_with_its_one_question(text, session):
     read = read_score(text, session)
     assert read.sure is (read.ask is None) is (read.doubt is None)
+    if read.doubt not in {None, Doubt.MEANT, Doubt.BEYOND_ROUND}:
+        assert read.score is None or (read.score.value, bool(read.score.pain)) == (None, True)
     if read.sure:
         assert read.score is not None
         assert read.score.value is not None
@@ -70,9 +75,12 @@ def test_a_score_is_sure_or_comes_with_its_one_question(text, session):
 def test_no_text_breaks_the_smaller_readers(text):
     read = read_equipment(text)
     assert read.equipment is None or all(load > 0 for thing in read.equipment for load in thing.loads_kg)
+    assert not any(thing.loads_kg or thing.to_kg for thing in read.without_weight)
+    weighed = read_weight(text, Equipment(implement="dumbbell"))
+    assert weighed is None or all(thing.loads_kg or thing.to_kg for thing in weighed)
     mass = read_body_mass(text)
     assert mass is None or 30 <= mass <= 300
     reps = read_reps(text)
-    assert reps is None or 0 <= reps <= 1000
+    assert reps is None or (0 <= reps <= 1000 and not does_not_know(text))
     assert isinstance(is_like_a_score(text), bool)
     assert isinstance(is_like_a_session(text), bool)

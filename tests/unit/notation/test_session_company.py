@@ -2,7 +2,9 @@
 
 import pytest
 
+from core.measures import MassUnit
 from core.movements.lookup import catalogue
+from core.notation.lines import read_piece
 from core.notation.names import lexicon
 from core.notation.session import read_session
 from core.notation.writing import write_session
@@ -226,6 +228,33 @@ def test_work_and_rest_in_one_line_count_their_rounds():
     for text in ("20 s on 10 s off eight rounds air squats", "20s on/10s off x 8: air squats"):
         block = only_block(text)
         assert (block.work_s, block.rest_s, block.every_s, block.rounds) == (20, 10, 30, 8)
+
+
+def test_every_name_of_the_catalogue_is_read_beside_an_amount_and_without():
+    """`10 feet elevated push-ups` are no ten feet of something else."""
+    words = lexicon(catalogue())
+    for spelling, meant in catalogue().spellings():
+        for text, amount in ((spelling, None), (f"10 {spelling}", 10), (f"{spelling} x 10", 10)):
+            piece = read_piece(text, 0, words, MassUnit.KG)
+            assert piece.meaning is not None, text
+            assert (piece.meaning.movement, piece.meaning.near) == (meant.movement.id, False), text
+            assert piece.meaning.variant == (meant.variant.id if meant.variant else None), text
+            assert (piece.amount, piece.unread) == (amount, ""), text
+
+
+@pytest.mark.parametrize(
+    ("line", "movement", "amount", "unit"),
+    [
+        ("10 inchworms", "inchworm", 10, "reps"),
+        ("10 feet elevated push-ups", "push-up", 10, "reps"),
+        ("50 DUs", "double-under", 50, "reps"),
+        ("30 feet bear crawl", "bear crawl", 9.144, "m"),
+        ("30 ft bear crawl", "bear crawl", 9.144, "m"),
+    ],
+)
+def test_a_unit_is_one_only_where_no_name_begins_with_it(line, movement, amount, unit):
+    (read_line,) = only_block(f"AMRAP 12\n{line}").lines
+    assert (read_line.movement, read_line.amount, read_line.unit) == (movement, amount, unit)
 
 
 def test_fifteen_squats_are_fifteen():
