@@ -1,6 +1,7 @@
 """One athlete as scaling sees them: ability, equipment, barriers and how hard it may get."""
 
 from decimal import Decimal
+from functools import cached_property
 from typing import NamedTuple, TypeVar
 
 from core.athletes.limits import DayRule, day_rule, lightened
@@ -14,6 +15,7 @@ from core.scaling.gear import gear_of
 from core.scaling.intent import LIGHT_DUTY, Window
 from core.scaling.plan import LinePlan, Way
 from core.scaling.values import Because
+from core.scaling.whole_body import Rate, rate_of
 
 # Light duty is an effort of at most four of ten (design 7, estimate).
 LIGHT_DUTY_EFFORT = 4
@@ -35,6 +37,7 @@ class Athlete:
 
     def __init__(self, profile: Profile, catalogue: Catalogue, year: int | None = None) -> None:
         self.profile = profile
+        self._year = year
         self.catalogue = catalogue
         self.capacity = Capacity(profile, catalogue, year)
         self.body_mass_kg = self.capacity.body_mass_kg
@@ -93,6 +96,16 @@ class Athlete:
         if way.id not in self._barriers:
             self._barriers[way.id] = self._find_barrier(way)
         return self._barriers[way.id]
+
+    def is_out_of_reach(self, plan: LinePlan, way: Way) -> bool:
+        """Whether breathing can't keep up with this work where it goes on without a rest."""
+        met = way.variant.met
+        return plan.breathless and met is not None and met.value > self.rate.met
+
+    @cached_property
+    def rate(self) -> Rate:
+        """What rate of work they keep up."""
+        return rate_of(self.profile, self._year)
 
     def may_do(self, movement: Movement, variant: Variant) -> bool:
         """Whether nothing rules a variant out or asks to go easy on it; what it needs is another matter."""

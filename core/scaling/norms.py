@@ -61,10 +61,10 @@ def expected(pattern: Pattern, profile: Profile, year: int | None = None) -> Exp
     men, women = STRENGTH.get(pattern, OTHER)
     by_sex = {Sex.MALE: log(men), Sex.FEMALE: log(women), None: (log(men) + log(women)) / 2}
     spread = SPREAD if profile.sex else SPREAD + UNKNOWN_SEX_SPREAD
-    return Expected(by_sex[profile.sex] - LOSS_PER_YEAR * max(0, _age(profile, year) - YOUNG), spread)
+    return Expected(by_sex[profile.sex] - LOSS_PER_YEAR * max(0, age_of(profile, year) - YOUNG), spread)
 
 
-def _age(profile: Profile, year: int | None) -> int:
+def age_of(profile: Profile, year: int | None) -> int:
     if profile.birth_year is None or year is None:
         return UNKNOWN_AGE
     return year - profile.birth_year

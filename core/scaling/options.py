@@ -172,12 +172,14 @@ def _search_way(plan: LinePlan, way: Way, athlete: Athlete, orders: Orders, sear
     if not way.grips:
         fitting = _fit(task, own, lightness, way)
         if not search.is_needless(way.distance, fitting):
-            search.add(Option(way, way.distance, fitting, None, None, support, height, own))
+            found = Option(way, way.distance, fitting, None, None, support, height, own)
+            search.add(found._replace(out_of_reach=athlete.is_out_of_reach(plan, way)))
     for grip in way.grips:
         lifts = _Lifts(plan, way, athlete, grip, own, task, lightness)
         for loads in _loads(grip, athlete, lifts.too_heavy_from, heavier=orders.heavier):
             for option in _lifted(lifts, loads, search):
-                search.add(option._replace(support=support, height_cm=height))
+                breathless = athlete.is_out_of_reach(plan, way)
+                search.add(option._replace(support=support, height_cm=height, out_of_reach=breathless))
 
 
 def _lifted(lifts: "_Lifts", loads: Iterable[Load], search: _Search) -> Iterator[Option]:

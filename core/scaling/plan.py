@@ -29,6 +29,8 @@ RISKS = frozenset({Demand.OVERHEAD, Demand.FAST_LOAD, Demand.JUMPING, Demand.UPS
 # Up to here a way is about as hard as the written one: fists spare the wrists and cost a little (estimate).
 AS_HARD = 1.1
 
+WITHOUT_REST = {Format.AMRAP, Format.FOR_TIME}
+
 # Whom the first and the second load of a written pair are meant for, unless an athlete says otherwise.
 PAIR = (Sex.MALE, Sex.FEMALE)
 
@@ -87,7 +89,7 @@ class LinePlan(NamedTuple):
     """A line for everybody. `ways[0]` is what is written; `windows` are meant for the two loads of a pair.
 
     `harder`: ways of an unloaded line that nobody is given unless they ask. `works_up`: the load is what is
-    looked for, so none is named.
+    looked for, so none is named. `breathless`: the work goes on without a rest, so breathing counts.
     """
 
     line: Line
@@ -99,6 +101,7 @@ class LinePlan(NamedTuple):
     scheme: tuple[int, ...] = ()
     harder: tuple[Way, ...] = ()
     works_up: bool = False
+    breathless: bool = False
 
     def is_written(self, load: float, pair: int) -> bool:
         """Whether a load counts as the written one; any does where the coach wrote none."""
@@ -176,8 +179,10 @@ def _plan_line(block: Block, line: Line, catalogue: Catalogue, *, once: bool) ->
         for group in _unasked([written, *others], written, loaded=loaded)
     )
     windows = _windows(block, line, written, hold)
-    works_up = block.format is Format.MAX_LOAD
-    return LinePlan(line, line.written, ways, hold, loaded, windows, block.scheme, harder, works_up)
+    works_up, breathless = block.format is Format.MAX_LOAD, block.format in WITHOUT_REST
+    return LinePlan(
+        line, line.written, ways, hold, loaded, windows, block.scheme, harder, works_up, breathless
+    )
 
 
 def _unasked(ways: list[Way], written: Way, *, loaded: bool) -> tuple[list[Way], list[Way]]:
