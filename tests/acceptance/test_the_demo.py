@@ -37,7 +37,6 @@ async def test_the_whole_day_of_a_dozen_different_people(played, settings):
         "Finn        changes that to: 8+12",
         "New York time",
         "Today: 10 minutes",
-        "As written\n",
         "Your evening with Harbour crew",
     ):
         assert happened in text, happened
