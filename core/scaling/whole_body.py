@@ -80,7 +80,7 @@ def _exponent(timed: Sequence[tuple[float, float]]) -> float:
     if spread == 0:
         return EXPONENT
     slope = sum((d - mean_d) * (t - mean_t) for d, t in points) / spread
-    return min(max(slope, EXPONENTS[0]), EXPONENTS[1])
+    return float(min(max(slope, EXPONENTS[0]), EXPONENTS[1]))
 
 
 def uptake_of_a_twelve_minute_run(metres: float) -> float:

@@ -64,11 +64,11 @@ def test_json_tells_every_version_and_the_group(preview):
     assert told["session"]["blocks"][0]["format"] == "amrap"
 
 
-def test_people_read_plain_words_in_their_own_unit(preview):
+def test_people_read_plain_words_with_loads_as_they_are_marked(preview):
     code, out, _ = preview()
     assert code == 0
     assert "Bo: as written" in out
-    assert "12 goblet squats (26.5 lb dumbbell). You don't have a 35.3 lb dumbbell" in out
+    assert "12 goblet squats (12 kg dumbbell). You don't have 35 lb for this" in out
     assert "Ute: No session until you've been cleared" in out
 
 
