@@ -22,3 +22,10 @@ def listed(names: list[str] | tuple[str, ...]) -> str:
     """`Ilse`, `Ilse and Bo`, `Ilse, Bo and Tam`; plain text, not escaped."""
     *first, last = names or ("",)
     return f"{', '.join(first)} and {last}" if first else last
+
+
+def plural(name: str) -> str:
+    """`push-ups`, `floor presses`, `farmer carries`."""
+    if name.endswith(("s", "x", "ch", "sh")):
+        return f"{name}es"
+    return f"{name.removesuffix('y')}ies" if name.endswith("ry") else f"{name}s"

@@ -7,7 +7,7 @@ import re
 from collections.abc import Callable
 from decimal import Decimal
 
-from bot.words.text import listed
+from bot.words.text import listed, plural
 from core.desk.reference import catalogue, limit, limits
 from core.measures import AmountUnit, MassUnit, as_marked, from_kg, in_words
 from core.movements.values import Variant
@@ -296,11 +296,6 @@ def _untested(line: VersionLine) -> str:
     what = plural(line.reason.about or "")
     less = "with fewer" if line.change is Change.AMOUNT else "lighter"
     return f"I don't know your {what} yet, so we start {less}; tell me how many you can do"
-
-
-def plural(name: str) -> str:
-    """`push-ups`, `floor presses`."""
-    return f"{name}es" if name.endswith(("s", "x", "ch", "sh")) else f"{name}s"
 
 
 def _in_units(kg: Decimal, units: MassUnit) -> str:

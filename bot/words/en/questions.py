@@ -2,7 +2,7 @@
 
 from decimal import Decimal
 
-from bot.words.text import escape, fill, listed
+from bot.words.text import escape, fill, listed, plural
 from bot.words.wording import Button, Row, Worded, wording
 from core.athletes.values import Complaint, Equipment
 from core.desk.class_commands import AboutReminders
@@ -61,15 +61,9 @@ def ability_text(question: Question, units: MassUnit) -> str:
     return fill(
         "How many {movement} can you do in a row when you're fresh{load}? A guess will do: tap one, or type a "
         "number.",
-        movement=plural(question),
+        movement=plural(question.movement or "repetition"),
         load=load,
     )
-
-
-def plural(question: Question) -> str:
-    """`push-ups`, `floor presses`."""
-    name = question.movement or "repetition"
-    return f"{name}es" if name.endswith(("s", "x", "ch", "sh")) else f"{name}s"
 
 
 def answers(said: AskAbout) -> tuple[Row, ...]:
