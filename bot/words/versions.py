@@ -307,8 +307,9 @@ def _in_units(kg: Decimal, units: MassUnit) -> str:
 
 def _thing(reason: Reason, units: MassUnit) -> str:
     """`a table`, `a 16 kg dumbbell`, `16 kg` where any implement would do."""
-    label = catalogue().implement(reason.about).label if reason.about else ""
-    if reason.load_kg is None:
+    thing = catalogue().implement(reason.about) if reason.about else None
+    label = thing.label if thing else ""
+    if reason.load_kg is None or (thing and thing.kind == "there"):
         return with_article(label) if label else "a weight for this"
     load = _in_units(reason.load_kg, units)
     return with_article(f"{load} {label}") if label else f"{load} for this"

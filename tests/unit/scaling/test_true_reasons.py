@@ -166,3 +166,14 @@ def test_a_limit_is_spoken_of_kindly(limit, words):
     text = {"wrist": "AMRAP 12\n10 push-ups", "pregnancy": "AMRAP 12\n15 sit-ups"}[limit]
     line = lines(text, athlete(limits=(limit,), tests=[did("push-up", 30)]))[0]
     assert reason_words(line, MassUnit.KG).startswith(words)
+
+
+def test_a_missing_bench_has_no_weight():
+    line = only_line("AMRAP 12\n12 bench press @ 40 kg", athlete(owns=["dumbbell 8 12"]))
+    assert reason_words(line, MassUnit.KG).startswith("You don't have a bench")
+
+
+def test_rings_do_for_pull_ups_where_there_is_no_bar():
+    who = a_man(owns=["rings"], tests=[did("pull-up", 20)])
+    line = only_line("AMRAP 12\n5 pull-ups", who)
+    assert (line.movement, line.variant) == ("pull-up", "rings")
