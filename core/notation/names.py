@@ -130,12 +130,16 @@ class Lexicon:
         return all(any(_is_same_word(one, other) for other in theirs) for one in words(name))
 
     def _is_other_word(self, name: str, spelling: str) -> bool:
-        """Whether a word that is known by itself stands where the other name has another one."""
+        """Whether another word stands in place of one: a word known by itself, or with more than its own slips."""
         mine, theirs = words(name), words(spelling)
         if len(mine) != len(theirs):
             return False
-        differing = ((one, other) for one, other in zip(mine, theirs, strict=True) if one != other)
-        return any(one in self._words and not _is_same_word(one, other) for one, other in differing)
+        differing = [(one, other) for one, other in zip(mine, theirs, strict=True) if one != other]
+        return any(
+            not _is_same_word(one, other)
+            and (one in self._words or OSA.distance(one, other) > max(1, allowed_slips(one)))
+            for one, other in differing
+        )
 
 
 def words(name: str) -> list[str]:

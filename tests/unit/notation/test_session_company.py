@@ -89,7 +89,7 @@ def test_a_slip_is_read_as_what_it_is_nearest_to(typed, movement):
     assert meaning.movement == movement
 
 
-@pytest.mark.parametrize("typed", ["12 10 push ups", "2.5 squats", "blorp press"])
+@pytest.mark.parametrize("typed", ["12 10 push ups", "2.5 squats", "blorp press", "Slow Burner"])
 def test_another_number_or_another_word_is_no_slip(typed):
     words = lexicon(catalogue())
     assert words.near(typed) is None
