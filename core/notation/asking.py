@@ -44,7 +44,7 @@ def uncounted(block: Block) -> ReadScore:
 
 def how_many_when_stopped(block: Block) -> ReadScore:
     """They told that they stopped early, in a part without a cap."""
-    return unsure(Doubt.HOW_FAR, f"Stopping was fine. How far did you get? {_EXAMPLES[block.format]}")
+    return unsure(Doubt.HOW_FAR, f"Stopping is fine. {_EXAMPLES[block.format]}")
 
 
 def nothing_scored() -> ReadScore:

@@ -9,45 +9,12 @@ import re
 from collections.abc import Callable
 from typing import Any, NamedTuple
 
-from core.notation.quantities import COUNT, DURATION, NUMBER, NUMBER_WORDS, seconds
+from core.notation.phrase_parts import PARTS
+from core.notation.quantities import NUMBER, NUMBER_WORDS, seconds
 from core.sessions.values import Aim, Format
 
 Facts = dict[str, Any]
 Match = re.Match[str]
-
-# A bare number counts minutes, but only where no thing to count follows (`AMRAP: 12 burpees`).
-_BARE_MINUTES = (
-    r"[0-9]{1,3}(?:\.[0-9])?m?(?![0-9a-z./@%]|:[0-9]|-[0-9a-z]"
-    r"|\s+(?!of\b|w/|with\b|for\b|in\b|rest|then\b|cap|tc\b|aim|target|goal|as\b|[0-9]{1,3}\s?[a-z])[a-z0-9@])"
-)
-_WORDS = "|".join(word for word in NUMBER_WORDS if " " not in word)
-
-PARTS = {
-    "n": rf"(?<![0-9.:/\-])(?P<n>{COUNT}|\b(?:{_WORDS})\b)",
-    "minutes": rf"(?P<time>{DURATION}|{_BARE_MINUTES})",
-    "dur": rf"(?<![0-9.:\-])(?P<time>{DURATION})",
-    "work": rf"(?<![0-9.:\-])(?P<work>{DURATION}|[0-9]{{1,3}})",
-    "off": rf":?(?P<off>{DURATION}|[0-9]{{1,3}})",
-    "lo": rf"(?P<lo>{NUMBER})",
-    "hi": rf"(?P<hi>{NUMBER})",
-    "lotime": rf"(?P<lo>{DURATION}|{NUMBER}(?=\s?(?:-|to)))",
-    "hitime": rf"(?P<hi>{DURATION})",
-    "scheme": rf"(?<![0-9./\-])(?P<s>{COUNT}(?:\s?-\s?{COUNT}){{2,30}})(?![0-9./]|-[0-9x])",
-    "to": r"\s?(?:-|to|or)\s?",
-    "is": r"[\s:,=\-]{0,4}",
-    "rounds": r"(?:rounds?|rds?(?! (?:min|station))|rnds?|times through)\b",
-    "amrap": r"(?:amraps?|as many (?:rounds|reps|sets)(?:\s?(?:and|or|&|/|\+)\s?(?:reps|rounds))? as "
-    r"(?:possible|you can)|max(?:imum)? rounds)",
-    "fast": r"(?:for time|against the clock|as fast as (?:possible|you can))",
-    "of": r"(?:\s?\bof\b)?",
-    "between": r"(?:\s(?:in\s)?(?:between|after|b/w|btw)(?:\s(?:each|every|the|all|your))?"
-    r"(?:\s(?:rounds?|rds?|sets?|efforts?|intervals?|runs?)\b)?"
-    r"|\s(?:each|every|per) (?:round|set|effort|interval)\b)?",
-    "aim": r"\b(?:aim(?:ing)?|target|goal)\b(?:\s(?:is|score|time|for|about|around|to get)\b){0,3}",
-    "below": r"(?P<side>sub|under|below|less than|faster than|at most|up to)",
-    "above": r"(?P<side>at least|more than|over|above)",
-}
-
 
 _RUNGS = range(2, 50)
 _HARDEST = 10

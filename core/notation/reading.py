@@ -4,15 +4,13 @@ import re
 from dataclasses import dataclass, field, replace
 from itertools import pairwise
 
-from rapidfuzz import process
-from rapidfuzz.distance import OSA
-
 from core.measures import MassUnit
 from core.notation.headings import bullet, heading, part
 from core.notation.lines import read_piece
-from core.notation.names import Lexicon, allowed_slips
+from core.notation.names import Lexicon
 from core.notation.phrases import PHRASES, Facts
 from core.notation.pieces import Piece, complete, completes
+from core.notation.respelling import respelled
 from core.notation.text import Row, Strip
 from core.notation.unread import Stretch, begins_with_amount, is_talk, joined, named
 from core.notation.values import Corrected, LooksLike, NotUnderstood
@@ -58,37 +56,6 @@ _ALONE = re.compile(r"[^\W_]")
 _LETTER = re.compile(r"[^\W\d_]")
 # Marks that nobody draws a line with.
 _ODD = re.compile(r"[?$%@&^]")
-_VOCABULARY = [
-    "amrap",
-    "emom",
-    "rounds",
-    "round",
-    "minutes",
-    "minute",
-    "seconds",
-    "reps",
-    "time",
-    "rest",
-    "between",
-    "target",
-    "score",
-    "scored",
-    "warm",
-    "strength",
-    "skill",
-    "cooldown",
-    "warmup",
-    "possible",
-    "every",
-    "unbroken",
-    "alternating",
-    "heavy",
-    "side",
-    "each",
-    "scheme",
-    "quality",
-]
-_TOKEN = re.compile(r"[a-z]{4,20}")
 
 
 @dataclass
@@ -131,10 +98,10 @@ def read_row(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int = 0) -> Re
     reading = _read(row, lexicon, unit, ordinal)
     if not reading.not_understood or len(row.text) > LONGEST_ROW:
         return reading
-    text, slips = _respelled(row, lexicon)
+    respelt, slips = respelled(row, lexicon)
     if not slips:
         return reading
-    again = _read(replace(row, text=text), lexicon, unit, ordinal)
+    again = _read(respelt, lexicon, unit, ordinal)
     if again.not_understood:
         return reading
     again.corrected += slips
@@ -325,22 +292,3 @@ def _annotate(reading: Reading, notes: list[str]) -> None:
         reading.pieces[-1] = replace(last, notes=last.notes + tuple(notes))
     else:
         reading.notes += notes
-
-
-def _respelled(row: Row, lexicon: Lexicon) -> tuple[str, list[Corrected]]:
-    """The row with near spellings of the words of formats put right, and which they were."""
-    slips: list[Corrected] = []
-
-    def respell(match: re.Match[str]) -> str:
-        word = match[0]
-        hit = process.extract(
-            word, _VOCABULARY, scorer=OSA.distance, score_cutoff=allowed_slips(word) or 1, limit=2
-        )
-        if not hit or hit[0][1] == 0 or (len(hit) > 1 and hit[1][1] == hit[0][1]) or lexicon.knows(word):
-            return word
-        slips.append(
-            Corrected(line=row.number, column=row.column(match.start()), text=word, read_as=hit[0][0])
-        )
-        return str(hit[0][0])
-
-    return _TOKEN.sub(respell, row.text.lower()), slips

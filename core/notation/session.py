@@ -90,7 +90,7 @@ class _Reader:
         return ReadSession(
             session=session,
             not_understood=tuple(ordered),
-            corrected=tuple(self.corrected),
+            corrected=tuple(sorted(self.corrected, key=lambda one: (one.line, one.column))),
             format_known=self.format_known,
         )
 

@@ -260,3 +260,13 @@ def test_a_unit_is_one_only_where_no_name_begins_with_it(line, movement, amount,
 def test_fifteen_squats_are_fifteen():
     (line,) = only_block("AMRAP 12\n15 squats").lines
     assert (line.amount, line.variant) == (15, None)
+
+
+def test_a_slip_in_a_format_leaves_everything_behind_it_at_its_place():
+    found = read("AMRAPP 12: 10 Push-Ups, 10 gobelt squats")
+    assert [(one.column, one.text, one.read_as) for one in found.corrected] == [
+        (1, "AMRAPP", "amrap"),
+        (25, "10 gobelt squats", "goblet squat"),
+    ]
+    assert found.session is not None
+    assert found.session.blocks[0].lines[0].written == "10 Push-Ups"
