@@ -131,8 +131,9 @@ CHATTER = (
     st.sampled_from([" ", ", ", " and "]),
 )
 def test_chatter_after_a_verb_never_becomes_a_thing(verb, words, glue):
+    """A bare weight between the chatter may be a thing that was not named."""
     change = read_equipment_change(f"{verb} {glue.join(words)}")
-    assert change is None or set(words) <= {"5 kg", "10s"}
+    assert change is None or not {"5 kg", "10s"}.isdisjoint(words)
 
 
 @given(st.text(max_size=200))
