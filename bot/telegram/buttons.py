@@ -41,6 +41,7 @@ CODES: Final[dict[str, type[Command]]] = {
     "fs": c.FixScore,
     "ts": c.TakeScoreBack,
     "ca": c.ChangeAnswer,
+    "lo": c.LeaveOut,
     "gg": c.GoGentle,
     "rv": c.ReleaseVersion,
     "aw": c.ClaimAsWritten,

@@ -91,6 +91,7 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     v.AddThing: furnishing.add_thing,
     v.UndoEquipment: furnishing.undo_equipment,
     c.OwnNothing: answers.own_nothing,
+    c.LeaveOut: answers.leave_out,
     c.NoLimits: answers.no_limits,
     c.GoGentle: answers.go_gentle,
     c.ReleaseVersion: versions.release_version,

@@ -1,6 +1,10 @@
 """HTML of the platform: the one escape function, and templates that always use it."""
 
 import html
+import re
+
+# Eight, eleven, eighteen and the eighties begin with a vowel.
+AN = re.compile(r"[aeiou]|8|1[18](?!\d)")
 
 
 def escape(text: object) -> str:
@@ -29,3 +33,10 @@ def plural(name: str) -> str:
     if name.endswith(("s", "x", "ch", "sh")):
         return f"{name}es"
     return f"{name.removesuffix('y')}ies" if name.endswith("ry") else f"{name}s"
+
+
+def with_article(words: str) -> str:
+    """`a table`, `an 8 kg dumbbell`; things that come in pairs have none."""
+    if words.endswith("s"):
+        return words
+    return f"an {words}" if AN.match(words) else f"a {words}"

@@ -3,11 +3,10 @@
 Shared by the private chat and the command line; escaping for a platform is the caller's.
 """
 
-import re
 from collections.abc import Callable
 from decimal import Decimal
 
-from bot.words.text import listed, plural
+from bot.words.text import listed, plural, with_article
 from core.desk.reference import catalogue, limit, limits
 from core.measures import AmountUnit, MassUnit, as_marked, from_kg, in_words
 from core.movements.values import Variant
@@ -23,9 +22,6 @@ from core.scaling.values import (
     Withheld,
 )
 from core.sessions.values import Format
-
-# Eight, eleven, eighteen and the eighties begin with a vowel.
-AN = re.compile(r"[aeiou]|8|1[18](?!\d)")
 
 KEPT = {
     "movement": "the movement stays the same",
@@ -313,13 +309,6 @@ def _thing(reason: Reason, units: MassUnit) -> str:
         return with_article(label) if label else "a weight for this"
     load = _in_units(reason.load_kg, units)
     return with_article(f"{load} {label}") if label else f"{load} for this"
-
-
-def with_article(words: str) -> str:
-    """`a table`, `an 8 kg dumbbell`; things that come in pairs have none."""
-    if words.endswith("s"):
-        return words
-    return f"an {words}" if AN.match(words) else f"a {words}"
 
 
 def caution_words(caution: Caution) -> str:

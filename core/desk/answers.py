@@ -1,30 +1,31 @@
 """Take an athlete's answers about equipment, limits, body mass, load pair and ability."""
 
 import re
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from core.athletes.values import Evidence, Profile, Screening
+from core.athletes.values import Equipment, Evidence, Profile, Screening
 from core.desk.commands import (
     ChangeAnswer,
     ChoosePair,
     GoGentle,
+    LeaveOut,
     MyVersion,
     NoLimits,
     OwnNothing,
     SkipBodyMass,
     TellAbility,
 )
-from core.desk.errors import UnknownThing
+from core.desk.errors import StalePress, UnknownThing
 from core.desk.outcome import Outcome
-from core.desk.says.versions import AnswerKept, Understood
+from core.desk.says.versions import AnswerKept, AskWeight, Understood
 from core.desk.versions import ask, my_version
 from core.desk.visit import Visit
 from core.measures import MassUnit
-from core.notation.equipment import read_equipment
+from core.notation.equipment import read_equipment, read_weight
 from core.notation.limits import read_limits
-from core.notation.numbers import read_body_mass, read_reps
+from core.notation.numbers import does_not_know, read_body_mass, read_reps
 from core.scaling.values import Ask, Question
 
 
@@ -103,7 +104,10 @@ async def tell_answer(visit: Visit, refs: Mapping[str, Any], text: str) -> Outco
     question = Question.model_validate(refs["question"])
     if question.ask is Ask.ABILITY:
         return await tell_ability_in_words(visit, question, refs["session"], text)
-    taken = READERS[question.ask](text, (await visit.profile()).units)
+    units = (await visit.profile()).units
+    if question.ask is Ask.EQUIPMENT and (named := read_equipment(text, units)).without_weight:
+        return await ask_weight(visit, refs["session"], named.without_weight, named.equipment or (), text)
+    taken = READERS[question.ask](text, units)
     if taken is None:
         return None
     return await keep(visit, refs["session"], taken.understood, **taken.facts)
@@ -113,7 +117,7 @@ async def tell_ability_in_words(
     visit: Visit, question: Question, session_id: int, text: str
 ) -> Outcome | None:
     reps = read_reps(text)
-    if reps is None or question.movement is None:
+    if question.movement is None or (reps is None and not does_not_know(text)):
         return None
     command = TellAbility(session=session_id, movement=question.movement, reps=reps, load_kg=question.load_kg)
     return await tell_ability(visit, command)
@@ -127,13 +131,66 @@ async def ask_again(visit: Visit, refs: Mapping[str, Any], unread: str) -> Outco
     return await ask(visit, question, profile, refs["session"], understood, again=bool(unread))
 
 
+async def ask_weight(
+    visit: Visit,
+    session_id: int | None,
+    things: Sequence[Equipment],
+    have: Sequence[Equipment],
+    said: str = "",
+    *,
+    again: bool = False,
+) -> Outcome:
+    """How heavy is the first of `things`? What is known already waits in the open question."""
+    units = units_typed(said) or (await visit.profile()).units
+    refs = {
+        "session": session_id,
+        "things": [one.model_dump(mode="json") for one in things],
+        "have": [one.model_dump(mode="json") for one in have],
+        "units": units,
+    }
+    await visit.uow.questions.ask(visit.chat, "weight", refs, visit.now)
+    return visit.told(AskWeight(session=session_id, thing=things[0], units=units, again=again))
+
+
+async def tell_weight(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
+    """The weight of the thing asked about; then of the next, until all is known."""
+    things = [Equipment.model_validate(one) for one in refs["things"]]
+    have = [Equipment.model_validate(one) for one in refs["have"]]
+    read = read_weight(text, things[0], MassUnit(refs["units"]))
+    if read is None:
+        return await ask_weight(visit, refs["session"], things, have, again=True)
+    return await next_weight(visit, refs, things[1:], [*have, *read], text)
+
+
+async def next_weight(
+    visit: Visit, refs: Mapping[str, Any], things: Sequence[Equipment], have: Sequence[Equipment], said: str
+) -> Outcome:
+    if things:
+        return await ask_weight(visit, refs["session"], things, have, said)
+    units = units_typed(said) or MassUnit(refs["units"])
+    understood = Understood(equipment=tuple(have), units=units)
+    return await keep(visit, refs["session"], understood, equipment=tuple(have), units=units)
+
+
+async def leave_out(visit: Visit, _: LeaveOut) -> Outcome:
+    """What nobody can weigh is not prescribed."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is None or question.kind != "weight":
+        raise StalePress
+    things = [Equipment.model_validate(one) for one in question.refs["things"]]
+    have = [Equipment.model_validate(one) for one in question.refs["have"]]
+    return await next_weight(visit, question.refs, things[1:], have, "") + Outcome(settles=True)
+
+
 def take_equipment(text: str, units: MassUnit) -> Taken | None:
     """Whoever answers in pounds is answered in pounds from then on."""
     read = read_equipment(text, units)
     if read.equipment is None:
         return None
     typed = units_typed(text) or units
-    understood = Understood(equipment=read.equipment, unread=read.not_understood, units=typed)
+    understood = Understood(
+        equipment=read.equipment, unread=read.not_understood, estimated=read.estimated, units=typed
+    )
     return Taken({"equipment": read.equipment, "units": typed}, understood)
 
 

@@ -123,6 +123,12 @@ class OwnNothing(Command):
     session: int | None
 
 
+class LeaveOut(Command):
+    """How heavy a thing is can't be told: it is left out."""
+
+    session: int | None
+
+
 class NoLimits(Command):
     session: int | None
 
@@ -137,11 +143,14 @@ class ChoosePair(Command):
 
 
 class TellAbility(Command):
-    """How many repetitions go without a break, fresh; with `load_kg` where a load was asked for."""
+    """How many repetitions go without a break, fresh; with `load_kg` where a load was asked for.
+
+    `reps` None: asked, and they can't tell.
+    """
 
     session: int
     movement: str
-    reps: int
+    reps: int | None
     load_kg: Decimal | None = None
 
 

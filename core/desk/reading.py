@@ -14,12 +14,18 @@ from core.store.records import Group, SessionRecord
 
 def unread_lines(text: str, not_understood: Iterable[NotUnderstood]) -> tuple[Unread, ...]:
     """Each such line once, whole, as the coach wrote it, with the first guess there is."""
-    guesses: dict[int, str | None] = {}
+    by_line: dict[int, list[NotUnderstood]] = {}
     for one in not_understood:
-        guesses[one.line] = guesses.get(one.line) or one.guess
+        by_line.setdefault(one.line, []).append(one)
     lines = text.splitlines()
     return tuple(
-        Unread(line=line, text=lines[line - 1].strip(), guess=guess) for line, guess in guesses.items()
+        Unread(
+            line=line,
+            text=lines[line - 1].strip(),
+            guess=next((one.guess for one in found if one.guess), None),
+            is_work=any(one.looks_like != "note" for one in found),
+        )
+        for line, found in by_line.items()
     )
 
 

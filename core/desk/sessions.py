@@ -42,7 +42,9 @@ async def draft_session(visit: Visit, command: DraftSession) -> Outcome:
     group = next((group for group in groups if draft and group.id == draft.group_id), groups[0])
     read = read_session(command.text, catalogue(), group.units)
     if read.session is None:
-        return visit.told(NothingRead(unread=unread_lines(command.text, read.not_understood)))
+        unread = unread_lines(command.text, read.not_understood)
+        unknown = read.unknown_movements if read.format_known else ()
+        return visit.told(NothingRead(unread=unread, unknown=unknown))
     if draft is not None:
         record = await visit.uow.sessions.revise(
             draft.id, text=command.text, session=read.session, now=visit.now

@@ -6,7 +6,7 @@ from typing import Any
 
 from core.athletes.complaints import of_limit
 from core.athletes.today import differing
-from core.desk.answers import ask_again, tell_answer
+from core.desk.answers import ask_again, tell_answer, tell_weight
 from core.desk.class_words import as_class_words
 from core.desk.classes import tell_class_again
 from core.desk.commands import (
@@ -162,6 +162,7 @@ ANSWERS: Mapping[str, Callable[[Visit, Mapping[str, Any], str], Awaitable[Outcom
     "zone": tell_zone,
     "units": tell_units,
     "score": tell_score_again,
+    "weight": tell_weight,
     "pain": tell_where,
     "coach": answer_coach,
     SET: tell_set,

@@ -104,3 +104,8 @@ async def test_a_score_can_be_put_right_and_taken_back(crew):
     await ilse.presses("Take it back")
     await ilse.hears("Taken off the board")
     await crew.group.hears("No scores yet")
+
+
+async def test_movements_that_nobody_knows_are_named(crew):
+    await crew.coach.says("For time:\n10 flurble hops\n20 zorbs")
+    await crew.coach.hears("I don't know “flurble hops” and “zorbs” yet")

@@ -249,3 +249,45 @@ async def test_me_shows_and_changes_what_is_known(crew):
     await ilse.hears("What do you weigh")
     await ilse.presses("Skip")
     await ilse.hears("Send /today")
+
+
+async def test_a_thing_without_a_weight_is_asked_about(crew):
+    ilse = await crew.has("Ilse")
+    await crew.gets()
+    await ilse.presses("My version")
+    await ilse.hears("What do you have")
+    await ilse.says("a kettlebell and a chair")
+    await ilse.hears("How heavy is the kettlebell")
+    await ilse.says("dunno")
+    await ilse.hears("I didn't get that")
+    await ilse.says("16")
+    await ilse.hears("a kettlebell of 16 kg")
+
+
+async def test_what_nobody_can_weigh_is_left_out(crew):
+    ilse = await crew.has("Ilse")
+    await crew.gets()
+    await ilse.presses("My version")
+    await ilse.hears("What do you have")
+    await ilse.says("a kettlebell and a chair")
+    await ilse.hears("How heavy is the kettlebell")
+    await ilse.presses("I can't tell")
+    noted = await ilse.hears("I've noted")
+    assert "kettlebell" not in noted.text
+
+
+async def test_who_can_not_tell_a_number_is_not_asked_twice(crew):
+    ilse = await crew.has("Ilse")
+    await crew.gets()
+    await ilse.presses("My version")
+    await ilse.hears("What do you have")
+    await ilse.says("nothing")
+    await ilse.hears("Which is meant for you")
+    await ilse.presses("The second")
+    await ilse.hears("anything your body needs to spare")
+    await ilse.presses("No, all fine")
+    await ilse.hears("What do you weigh")
+    await ilse.presses("Skip")
+    await ilse.hears("in a row when you're fresh")
+    await ilse.says("no idea")
+    await ilse.hears("Your version")

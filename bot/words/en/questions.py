@@ -2,7 +2,7 @@
 
 from decimal import Decimal
 
-from bot.words.text import escape, fill, listed, plural
+from bot.words.text import escape, fill, listed, plural, with_article
 from bot.words.wording import Button, Row, Worded, wording
 from core.athletes.values import Complaint, Equipment
 from core.desk.class_commands import AboutReminders
@@ -10,19 +10,37 @@ from core.desk.commands import (
     ChangeAnswer,
     ChoosePair,
     GoGentle,
+    LeaveOut,
     NoLimits,
     OwnNothing,
     SkipBodyMass,
     TellAbility,
 )
 from core.desk.reference import catalogue, everything, limit
-from core.desk.says.versions import AnswerKept, AskAbout, Me, Understood
+from core.desk.says.versions import AnswerKept, AskAbout, AskWeight, Me, Understood
 from core.desk.version_commands import FurnishSet
-from core.measures import MassUnit, in_words
+from core.measures import MassUnit, as_marked, in_words
 from core.scaling.values import Ask, Question
 
 # A spread to tap from; any number can be typed.
 GUESSES = ((0, "None yet"), (3, "About 3"), (8, "About 8"), (15, "About 15"), (25, "25 or more"))
+
+
+@wording("en", AskWeight)
+def ask_weight(said: AskWeight) -> Worded:
+    label = catalogue().implement(said.thing.implement).label
+    text = fill(
+        "How heavy is the {label}, in {units}? Just the number; several are fine.",
+        label=label,
+        units=said.units,
+    )
+    if said.thing.each > 1:
+        text = fill(
+            "How heavy are the {label}s, in {units} each? Just the number.", label=label, units=said.units
+        )
+    if said.again:
+        text = f"I didn't get that. {text}"
+    return Worded(text, ((Button("I can't tell, leave it out", LeaveOut(session=said.session)),),))
 
 
 @wording("en", AskAbout)
@@ -57,7 +75,7 @@ def question_text(said: AskAbout) -> str:
 
 
 def ability_text(question: Question, units: MassUnit) -> str:
-    load = f" with {in_words(question.load_kg, units)}" if question.load_kg is not None else ""
+    load = f" with {as_marked(question.load_kg, units)}" if question.load_kg is not None else ""
     return fill(
         "How many {movement} can you do in a row when you're fresh{load}? A guess will do: tap one, or type a "
         "number.",
@@ -102,6 +120,11 @@ def understood(said: Understood) -> str:
     parts = []
     if said.equipment is not None:
         parts.append(fill("I've noted: {things}.", things=things(said.equipment, said.units)))
+    if said.estimated:
+        names = listed([catalogue().implement(one).label for one in said.estimated])
+        parts.append(
+            fill("I've taken the usual weight for the {names}; tell me if yours differs.", names=names)
+        )
     if said.limits is not None:
         parts.append(
             fill("I'll keep in mind: {limits}.", limits=limit_names(said.limits)) if said.limits else "Good."
@@ -121,18 +144,18 @@ def things(equipment: tuple[Equipment, ...], units: MassUnit) -> str:
 def thing(one: Equipment, units: MassUnit) -> str:
     label = catalogue().implement(one.implement).label
     if one.loads_kg:
-        loads = listed([in_words(load, units) for load in one.loads_kg])
+        loads = listed([as_marked(load, units) for load in one.loads_kg])
         return f"{counted(one.each, label)} of {loads}"
     if one.from_kg is not None and one.to_kg is not None:
-        span = f"{in_words(one.from_kg, units)} to {in_words(one.to_kg, units)}"
+        span = f"{as_marked(one.from_kg, units)} to {as_marked(one.to_kg, units)}"
         return f"{counted(one.each, f'adjustable {label}')}, {span}"
     if one.to_kg is not None:
-        return f"a {label} for up to {in_words(one.to_kg, units)}"
-    return f"a {label}"
+        return f"{with_article(label)} for up to {as_marked(one.to_kg, units)}"
+    return with_article(label)
 
 
 def counted(count: int, label: str) -> str:
-    return f"a {label}" if count == 1 else f"{count} {label}s"
+    return with_article(label) if count == 1 else f"{count} {label}s"
 
 
 def limit_names(ids: tuple[str, ...]) -> str:

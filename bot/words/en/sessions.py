@@ -152,6 +152,11 @@ def clock(moment: datetime) -> str:
 
 @wording("en", NothingRead)
 def nothing_read(said: NothingRead) -> Worded:
+    if said.unknown:
+        names = listed([f"“{name}”" for name in said.unknown[:8]])
+        return Worded(
+            fill("I see how it's done, but I don't know {names} yet. Is there another name?", names=names)
+        )
     text = (
         "I couldn't find a session in that. Begin with how it's done, like <code>AMRAP 12</code> or "
         "<code>4 rounds for time</code>, then one movement a line, like <code>10 push-ups</code>."

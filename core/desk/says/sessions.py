@@ -10,16 +10,15 @@ from core.values import Value
 
 
 class Unread(Value):
-    """A whole line of the coach's text with something unread in it; `guess`: what may be meant."""
+    """A whole line of the coach's text with something unread in it; `guess`: what may be meant.
+
+    `is_work`: something to do, which is in nobody's version; else plain words to the group.
+    """
 
     line: int
     text: str
     guess: str | None = None
-
-    @property
-    def is_work(self) -> bool:
-        """Whether it begins like a line to do, with an amount, and so is in nobody's version."""
-        return self.text.lstrip("-*•· ")[:1].isdigit()
+    is_work: bool = False
 
 
 class ReadBack(Said):
@@ -40,9 +39,10 @@ class ReadBack(Said):
 
 
 class NothingRead(Said):
-    """Not one block could be read."""
+    """Not one block could be read. `unknown`: movements that nobody here knows, where the format was clear."""
 
     unread: tuple[Unread, ...]
+    unknown: tuple[str, ...] = ()
 
 
 class WillPost(Said):

@@ -18,7 +18,17 @@ class Understood(Said):
     equipment: tuple[Equipment, ...] | None = None
     limits: tuple[str, ...] | None = None
     unread: tuple[str, ...] = ()
+    estimated: tuple[str, ...] = ()
     units: MassUnit = MassUnit.KG
+
+
+class AskWeight(Said):
+    """How heavy a thing is that was named without its weight."""
+
+    session: int | None
+    thing: Equipment
+    units: MassUnit
+    again: bool = False
 
 
 class AskAbout(Said):
