@@ -25,6 +25,7 @@ from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.notation.session import read_session
 from core.scaling.group import view_of
+from core.scaling.ready import ready_levels
 from core.scaling.values import Version
 from core.store.records import Group, Purpose, Role, SessionRecord, SessionState
 from core.store.unit import Unit
@@ -177,6 +178,7 @@ async def post(uow: Unit, now: datetime, record: SessionRecord) -> Outcome:
     assert group is not None
     day = record.session.date or today_in(group, now)
     await uow.sessions.mark_posted(record.id, now, day)
+    ready = ready_levels(record.session, catalogue())
     said = GroupPost(
         session_id=record.id,
         title=record.session.title,
@@ -185,6 +187,9 @@ async def post(uow: Unit, now: datetime, record: SessionRecord) -> Outcome:
         notes=notes_of(record, group),
         counts=what_counts(record.session),
         classes=tuple(shown(one) for one in await meetings_on(uow, group.id, day)),
+        lighter=ready.lighter,
+        no_equipment=ready.no_equipment,
+        units=group.units,
     )
     key = f"post:{record.id}:{record.revision}"
     say = Say(group.chat_id, said, Purpose.POST, key=key, refs={"session": record.id})

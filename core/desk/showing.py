@@ -9,7 +9,9 @@ from core.desk.days import today_in
 from core.desk.reading import notes_of
 from core.desk.says.versions import Changed, LastTime, ShowVersion, Understood
 from core.desk.visit import Visit
+from core.movements.lookup import catalogue
 from core.scaling.values import Change, Orders, Pin, Version, VersionLine
+from core.scaling.warm_up import warm_up_for
 from core.sessions.values import Session
 from core.store.records import CoachOrder, Done, SessionRecord, VersionRecord
 
@@ -78,6 +80,7 @@ async def showing(
         last=last_times(shown.version, await done_before(visit, record), profile.evidence, day),
         different=differing(profile, day),
         day=day,
+        warm_up=warm_up_for(record.session, shown.version, profile, catalogue()),
     )
 
 

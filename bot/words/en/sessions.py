@@ -4,7 +4,7 @@ from datetime import datetime
 
 from bot.words.en.classes import class_rows, class_times
 from bot.words.text import bullets, escape, fill, listed
-from bot.words.versions import aloud_words
+from bot.words.versions import aloud_words, what_words
 from bot.words.wording import Button, DoorButton, Row, Worded, wording
 from core.desk.coach_commands import SeeNeeds
 from core.desk.commands import DiscardSession, MoveDraft, PostLater, PostSession
@@ -19,7 +19,7 @@ from core.desk.says.sessions import (
     WasPosted,
     WillPost,
 )
-from core.scaling.values import GroupLine, GroupView
+from core.scaling.values import GroupLine, GroupView, VersionBlock
 
 WAYS = (
     ("as_written", "as written"),
@@ -208,6 +208,25 @@ def standards(counts: tuple[tuple[str, str], ...]) -> list[str]:
     )
 
 
+def levels(said: GroupPost) -> list[str]:
+    """Two ready ways beside what is written; folded away, since your own version fits better."""
+    ways = (("Lighter", said.lighter), ("Without equipment", said.no_equipment))
+    told = [
+        fill("{name}: {lines}.", name=name, lines="; ".join(level(blocks, said)))
+        for name, blocks in ways
+        if blocks
+    ]
+    if not told:
+        return []
+    folded = "<blockquote expandable>" + "\n".join(told) + "</blockquote>"
+    return [f"<b>Ready ways</b>, if nothing hurts and nothing must be spared\n{folded}"]
+
+
+def level(blocks: tuple[VersionBlock, ...], said: GroupPost) -> list[str]:
+    lines = (line for one in blocks if one.scored or len(blocks) == 1 for line in one.every_line)
+    return list(dict.fromkeys(what_words(line, said.units) for line in lines))
+
+
 @wording("en", GroupPost)
 def group_post(said: GroupPost) -> Worded:
     title = said.title or f"{said.day:%A, %-d %B}"
@@ -215,6 +234,7 @@ def group_post(said: GroupPost) -> Worded:
     if said.notes:
         parts.append(bullets([escape(note) for note in said.notes]))
     parts += standards(said.counts)
+    parts += levels(said)
     parts += class_times(said.classes)
     parts.append("Tap for your own version. Done? Send me your score in private, or as a reply to this.")
     return Worded(

@@ -44,6 +44,7 @@ def show_version(said: ShowVersion) -> Worded:
     title = said.session.title
     parts.append(f"<b>{HEADS[version.as_written]}</b>" + (fill(" · {title}", title=title) if title else ""))
     parts += [today(said)] if said.different else []
+    parts += warm_up(said)
     parts += blocks(said)
     parts += [bullets([escape(note) for note in said.notes])] if said.notes else []
     parts += cautions(version)
@@ -62,6 +63,14 @@ def changed(said: ShowVersion) -> str:
 
 def today(said: ShowVersion) -> str:
     return fill("Today: {what}.", what=listed([different_words(one) for one in said.different]))
+
+
+def warm_up(said: ShowVersion) -> list[str]:
+    if said.warm_up is None:
+        return []
+    rounds = "two easy rounds" if said.warm_up.rounds == 2 else "easy"  # noqa: PLR2004
+    lines = [escape(what_words(line, said.units)) for line in said.warm_up.lines]
+    return [f"Warm-up, {rounds}:\n{bullets(lines)}"]
 
 
 def blocks(said: ShowVersion) -> list[str]:

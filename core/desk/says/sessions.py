@@ -4,8 +4,9 @@ from datetime import date, datetime
 
 from core.desk.outcome import Said
 from core.desk.says.classes import ClassDate
+from core.measures import MassUnit
 from core.notation.values import Corrected
-from core.scaling.values import GroupView
+from core.scaling.values import GroupView, VersionBlock
 from core.values import Value
 
 
@@ -65,7 +66,10 @@ class NoCoachHere(Said):
 
 
 class GroupPost(Said):
-    """`counts`: each movement, and what counts as one of it."""
+    """`counts`: each movement, and what counts as one of it.
+
+    `lighter` and `no_equipment`: ready ways through the session, for those who never ask for their own version.
+    """
 
     session_id: int
     title: str | None
@@ -74,6 +78,9 @@ class GroupPost(Said):
     notes: tuple[str, ...]
     counts: tuple[tuple[str, str], ...] = ()
     classes: tuple[ClassDate, ...] = ()
+    lighter: tuple[VersionBlock, ...] = ()
+    no_equipment: tuple[VersionBlock, ...] = ()
+    units: MassUnit = MassUnit.KG
 
 
 class AskWhen(Said):

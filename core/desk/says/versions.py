@@ -6,7 +6,7 @@ from decimal import Decimal
 from core.athletes.values import Complaint, Different, Equipment, EquipmentSet
 from core.desk.outcome import Said
 from core.measures import MassUnit
-from core.scaling.values import NeedsCoach, Question, Version, VersionLine, Withheld
+from core.scaling.values import NeedsCoach, Question, Version, VersionBlock, VersionLine, Withheld
 from core.scores.values import Score
 from core.sessions.values import Session
 from core.values import Value
@@ -63,7 +63,10 @@ class Changed(Value):
 
 
 class ShowVersion(Said):
-    """`day` is today on the group's clock; `different` is what counts of it."""
+    """`day` is today on the group's clock; `different` is what counts of it.
+
+    `warm_up`: made to fit, where the coach wrote none.
+    """
 
     version_id: int
     session_id: int
@@ -76,6 +79,7 @@ class ShowVersion(Said):
     last: tuple[LastTime, ...] = ()
     different: tuple[Different, ...] = ()
     day: date | None = None
+    warm_up: VersionBlock | None = None
 
 
 class NoVersion(Said):
