@@ -4,7 +4,8 @@ from decimal import Decimal
 
 import pytest
 
-from bot.words.versions import line_words, reason_words, what_words, with_article
+from bot.words.text import with_article
+from bot.words.versions import line_words, reason_words, what_words
 from core.athletes.values import Screening
 from core.measures import MassUnit, as_marked
 from core.movements.lookup import catalogue
