@@ -1,5 +1,7 @@
 """The whole bot in this process, over the stand-in, with its people."""
 
+import asyncio
+import sys
 from collections.abc import AsyncIterator
 from pathlib import Path
 
@@ -12,6 +14,7 @@ from bot.rehearsal.platform import TOKEN, Platform
 from bot.rehearsal.voice import Room
 from bot.settings import Pace, Settings
 from bot.telegram.conduct import make_conduct
+from tests.acceptance.mortal import Mortal
 from tests.acceptance.people import Crew
 
 
@@ -49,3 +52,19 @@ async def crew(bellwether: App, room: Room) -> Crew:
     await coach.presses("Kilograms")
     await coach.hears("All set")
     return Crew(room, coach, group)
+
+
+@pytest_asyncio.fixture
+async def mortal(platform, address, tmp_path):
+    found = Mortal(platform, address, tmp_path / "bellwether.db", tmp_path / "bot.log")
+    living = asyncio.create_task(found.live())
+    yield found
+    living.cancel()
+    await asyncio.gather(living, return_exceptions=True)
+    sys.stdout.write(found.log)  # pytest shows it where the test failed
+
+
+@pytest_asyncio.fixture
+async def running_room(remote_room):
+    await remote_room.lets_time_run()
+    return remote_room

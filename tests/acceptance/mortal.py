@@ -36,11 +36,16 @@ class Moment:
 
 
 class Mortal:
-    """Kills the bot's process when an armed moment comes. `leased`: letters on their way at any kill."""
+    """Kills the bot's process when an armed moment comes.
+
+    `kills`: how many were ordered; `ends`: how many have happened, with `leased`, the letters that were on
+    their way at any of them, known up to that one.
+    """
 
     def __init__(self, platform: Platform, address: str, database: Path, log: Path) -> None:
         self.tables = Tables(database)
         self.kills = 0
+        self.ends = 0
         self.leased: set[int] = set()
         self._environment = os.environ | {
             "BELLWETHER_TOKEN": TOKEN,
@@ -83,6 +88,7 @@ class Mortal:
         await self._process.wait()
         if self.tables.path.exists():
             self.leased |= set(self.tables.column("SELECT id FROM outbox WHERE state = 'leased'"))
+        self.ends += 1
 
     async def _watch(self, token: str, method: str, params: dict[str, Any]) -> Any:
         if (moment := self._coming(method, params)) and moment.before:
@@ -112,3 +118,36 @@ class Mortal:
         if self._process is not None and self._process.returncode is None:
             with suppress(ProcessLookupError):
                 self._process.kill()
+
+
+MOMENTS = (
+    Moment("getUpdates", brings=True, answer_lost=True),  # handed out, never received
+    Moment("getUpdates", brings=True, later=0.003),  # while it is being stored
+    Moment("getChatMember", before=True),  # while it is being handled
+    Moment("sendMessage", before=True),  # a letter on its way, not arrived
+    Moment("sendMessage", answer_lost=True),  # arrived, and nobody knows
+    Moment("answerCallbackQuery", answer_lost=True),
+    Moment("editMessageText", answer_lost=True),
+    Moment("getUpdates", brings=True, later=0.03),  # while it is being handled
+    Moment("sendMessage", later=0.0),  # while it is being settled
+    Moment("getUpdates", confirms=True, before=True),  # stored, not yet confirmed
+)
+
+
+def assert_every_update_was_kept(tables):
+    """The stand-in numbers updates one by one, so that a lost one leaves a gap."""
+    numbers = tables.column("SELECT update_id FROM inbox ORDER BY update_id")
+    missing = set(range(numbers[0], numbers[-1])) - set(numbers)
+    assert missing == set(), f"never stored: {missing}"
+
+
+def assert_every_letter_went_out(tables):
+    unsent = tables.rows("SELECT key, state FROM outbox WHERE state != 'sent' AND purpose != 'tap'")
+    lost = [row for row in unsent if row[1] != "dropped"]
+    assert lost == [], f"never sent: {lost}"
+
+
+def assert_only_what_was_on_its_way_was_repeated(tables, leased):
+    tried_twice = tables.column("SELECT DISTINCT outbox_id FROM attempt WHERE number > 1")
+    needless = set(tried_twice) - leased
+    assert needless == set(), f"sent twice without need: {needless}"

@@ -1,33 +1,19 @@
 """The first promise: whatever is killed when, nothing said is lost, nothing is said twice without need."""
 
-import asyncio
-import sys
 from collections import Counter
 
 import pytest
-import pytest_asyncio
 
-from tests.acceptance.mortal import Moment, Mortal
+from tests.acceptance.mortal import (
+    MOMENTS,
+    assert_every_letter_went_out,
+    assert_every_update_was_kept,
+    assert_only_what_was_on_its_way_was_repeated,
+)
 from tests.acceptance.people import SESSION, start_link
 from tests.support.durable import eventually
 
 PATIENCE_S = 40
-
-
-@pytest_asyncio.fixture
-async def mortal(platform, address, tmp_path):
-    found = Mortal(platform, address, tmp_path / "bellwether.db", tmp_path / "bot.log")
-    living = asyncio.create_task(found.live())
-    yield found
-    living.cancel()
-    await asyncio.gather(living, return_exceptions=True)
-    sys.stdout.write(found.log)  # pytest shows it where the test failed
-
-
-@pytest_asyncio.fixture
-async def running_room(remote_room):
-    await remote_room.lets_time_run()
-    return remote_room
 
 
 async def hears(listener, fragment):
@@ -116,20 +102,6 @@ class Kills:
             self._armed += 1
 
 
-MOMENTS = (
-    Moment("getUpdates", brings=True, answer_lost=True),  # handed out, never received
-    Moment("getUpdates", brings=True, later=0.003),  # while it is being stored
-    Moment("getChatMember", before=True),  # while it is being handled
-    Moment("sendMessage", before=True),  # a letter on its way, not arrived
-    Moment("sendMessage", answer_lost=True),  # arrived, and nobody knows
-    Moment("answerCallbackQuery", answer_lost=True),
-    Moment("editMessageText", answer_lost=True),
-    Moment("getUpdates", brings=True, later=0.03),  # while it is being handled
-    Moment("sendMessage", later=0.0),  # while it is being settled
-    Moment("getUpdates", confirms=True, before=True),  # stored, not yet confirmed
-)
-
-
 @pytest.mark.timeout(400)
 async def test_killed_at_ten_moments_it_loses_nothing_and_repeats_only_what_was_on_its_way(
     mortal, running_room
@@ -152,22 +124,6 @@ async def test_killed_at_ten_moments_it_loses_nothing_and_repeats_only_what_was_
     assert_every_letter_went_out(tables)
     assert_only_what_was_on_its_way_was_repeated(tables, mortal.leased)
     assert await repeated(exchange) <= len(mortal.leased)
-
-
-def assert_every_update_was_kept(tables):
-    """The stand-in numbers updates one by one, so that a lost one leaves a gap."""
-    numbers = tables.column("SELECT update_id FROM inbox ORDER BY update_id")
-    assert numbers == list(range(numbers[0], numbers[0] + len(numbers)))
-
-
-def assert_every_letter_went_out(tables):
-    lost = tables.rows("SELECT key, state FROM outbox WHERE state != 'sent' AND purpose != 'tap'")
-    assert [row for row in lost if row[1] != "dropped"] == []
-
-
-def assert_only_what_was_on_its_way_was_repeated(tables, leased):
-    tried_twice = tables.column("SELECT DISTINCT outbox_id FROM attempt WHERE number > 1")
-    assert set(tried_twice) <= leased
 
 
 async def repeated(exchange):

@@ -10,7 +10,7 @@ from bot.rehearsal.seen import SeenMessage
 from bot.rehearsal.voice import Group, Person, Room
 
 # A whole process starts and answers; a machine that is busy may take its time.
-PATIENT_S = max(PATIENCE_S, 30.0)
+PATIENT_S = max(PATIENCE_S, 60.0)
 _MOST_QUESTIONS = 30
 
 # What everybody answers who says nothing else: by a piece of the question, the button's label.
@@ -93,11 +93,14 @@ class Player:
         return await self.answers(("Your version", "no session for you", "see a doctor", "coach looks at"))
 
     async def answers(self, ends: tuple[str, ...]) -> SeenMessage:
+        answered = set[str]()
         for _ in range(_MOST_QUESTIONS):
             message = await self.hears("")
             if any(end in message.text for end in ends):
                 return message
-            await self._answer(message)
+            if message.text not in answered:  # what a kill repeated is not answered twice
+                await self._answer(message)
+                answered.add(message.text)
         raise AssertionError(f"{self.role.name} was asked more than {_MOST_QUESTIONS} questions")
 
     async def _answer(self, message: SeenMessage) -> None:
