@@ -1,0 +1,79 @@
+"""Who is who: people, the places they talk in, their groups."""
+
+from dataclasses import dataclass
+from datetime import datetime
+from enum import StrEnum
+from typing import Literal
+
+from core.measures import MassUnit
+
+
+class ChatKind(StrEnum):
+    PRIVATE = "private"
+    GROUP = "group"
+
+
+class GroupState(StrEnum):
+    """New until its zone is known; left when the bot was taken out."""
+
+    NEW = "new"
+    READY = "ready"
+    LEFT = "left"
+
+
+class Role(StrEnum):
+    COACH = "coach"
+    ATHLETE = "athlete"
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
+class Person:
+    """A human of the platform. `user_id` is the platform's, `id` ours."""
+
+    id: int
+    user_id: int
+    name: str
+    language: str
+    created_at: datetime
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
+class Chat:
+    """A place to talk. `address` is the platform's chat id, which may change; `id` never does."""
+
+    id: int
+    address: int
+    kind: ChatKind
+    person_id: int | None
+    reachable: bool
+    unreachable_since: datetime | None
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
+class Group:
+    id: int
+    chat_id: int
+    title: str
+    zone: str | None
+    units: MassUnit
+    state: GroupState
+    created_at: datetime
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
+class Membership:
+    """`pair`: which load of a written pair is meant; `lead_minutes`: how long before a class to remind."""
+
+    id: int
+    person: Person
+    group_id: int
+    role: Role
+    pair: Literal[1, 2] | None
+    shares_limits: bool
+    lead_minutes: int
+    joined_at: datetime
+    left_at: datetime | None
+
+    @property
+    def person_id(self) -> int:
+        return self.person.id
