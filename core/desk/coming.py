@@ -78,10 +78,9 @@ async def stay_away(visit: Visit, command: StayAway) -> Outcome:
 
 
 async def signed_up(visit: Visit, meeting: Meeting, *, coming: bool, again: bool) -> SignedUp:
-    """The short answer: in the group on the group's clock, in private on the person's own."""
+    """The short answer, on the person's own clock in the group too: nobody else sees it."""
     private = await visit.uow.chats.private_of(visit.person.id)
-    own = await in_private(visit)
-    date = await seen_by(visit, meeting, coach=False) if own else shown(meeting)
+    date = await seen_by(visit, meeting, coach=False)
     return SignedUp(date=date, coming=coming, again=again, private=private is not None)
 
 

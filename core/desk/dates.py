@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from datetime import date, datetime, time
+from zoneinfo import ZoneInfo
 
 from core.calendar.occurrences import instant
 from core.calendar.slots import local_of, slot_of
@@ -35,13 +36,20 @@ async def move_in_words(visit: Visit, read: Moved, groups: Sequence[Group]) -> O
     if not possible:
         return await no_such_date(visit, read.days, groups)
     dates = tuple([await seen_by(visit, one, coach=True) for one, _ in possible])
-    return visit.told(AskWhichDate(dates=dates, to=tuple((slot_of(to), to) for _, to in possible)))
+    moves = zip(possible, dates, strict=True)
+    to = tuple((slot_of(to), on_clock(to, one, date.zone)) for (one, to), date in moves)
+    return visit.told(AskWhichDate(dates=dates, to=to))
 
 
 def moved_to(meeting: Meeting, read: Moved) -> datetime:
     """The new local start: what isn't named stays."""
     local = meeting.occurrence.local
     return datetime.combine(read.to_day or local.date(), read.to_time or local.time())
+
+
+def on_clock(local: datetime, meeting: Meeting, zone: str) -> datetime:
+    """A local start of the class, on the clock of `zone`."""
+    return instant(local, meeting.record.of.zone).astimezone(ZoneInfo(zone))
 
 
 async def meant(
@@ -73,8 +81,9 @@ async def cancel_date(visit: Visit, command: CancelDate) -> Outcome:
         await to_person(visit, person, DateCalledOff(date=await for_person(visit, person, meeting)), key)
         for person, _ in people
     ]
-    done = visit.told(DateCalledOff(date=shown(meeting), told=len(people)))
-    return done + await to_group(visit, meeting, DateCalledOff(date=shown(meeting)), key) + everybody(told)
+    off = DateCalledOff(date=await seen_by(visit, meeting, coach=False), told=len(people))
+    to_all = await to_group(visit, meeting, DateCalledOff(date=shown(meeting)), key)
+    return visit.told(off) + to_all + everybody(told)
 
 
 async def move_date(visit: Visit, command: MoveDate) -> Outcome:
@@ -93,9 +102,9 @@ async def move_date(visit: Visit, command: MoveDate) -> Outcome:
         await to_person(visit, person, said_moved(await for_person(visit, person, moved), was), key)
         for person, _ in people
     ]
-    group_words = said_moved(shown(moved), was)
-    done = visit.told(group_words.model_copy(update={"told": len(people)}))
-    return done + await to_group(visit, moved, group_words, key) + everybody(told)
+    seen = said_moved(await seen_by(visit, moved, coach=False), was)
+    done = visit.told(seen.model_copy(update={"told": len(people)}))
+    return done + await to_group(visit, moved, said_moved(shown(moved), was), key) + everybody(told)
 
 
 def said_moved(date_: ClassDate, was: datetime) -> DateMoved:

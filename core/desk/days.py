@@ -1,9 +1,10 @@
-"""Which day it is: on a group's own clock."""
+"""Which day it is on a group's own clock, and which clock somebody reads."""
 
 from datetime import date, datetime
 from zoneinfo import ZoneInfo
 
 from core.store.records import Group
+from core.store.unit import Unit
 
 
 def zone_of(group: Group) -> ZoneInfo:
@@ -12,3 +13,15 @@ def zone_of(group: Group) -> ZoneInfo:
 
 def today_in(group: Group, now: datetime) -> date:
     return now.astimezone(zone_of(group)).date()
+
+
+async def clock_of(uow: Unit, person_id: int, group: Group) -> ZoneInfo:
+    """What a person goes by in private: their own clock where they told one, else the group's."""
+    told = await uow.habits.get(person_id)
+    return ZoneInfo(told.zone) if told.zone else zone_of(group)
+
+
+async def group_clock_named(uow: Unit, person_id: int, group: Group) -> str | None:
+    """The group's zone where this person goes by another: a bare time of the group's would mislead them."""
+    theirs = zone_of(group)
+    return None if await clock_of(uow, person_id, group) == theirs else theirs.key

@@ -6,6 +6,7 @@ from typing import Any
 from zoneinfo import ZoneInfo
 
 from core.calendar.occurrences import instant
+from core.desk.days import clock_of
 from core.desk.meetings import Meeting, meetings_on, shown
 from core.desk.outcome import DueWish, Outcome, Say
 from core.desk.says.digest import ClassDigest, Digest, SessionDigest, Trained
@@ -80,12 +81,13 @@ async def digest_due(uow: Unit, now: datetime, refs: Mapping[str, Any]) -> Outco
     if group is None or coach is None or coach.role is not Role.COACH or chat is None:
         return Outcome()
     day = datetime.strptime(str(refs["day"]), "%Y%m%d").date()  # noqa: DTZ007 - a day
-    said = await digest_of(uow, now, group, day)
+    clock = await clock_of(uow, coach.person_id, group)
+    said = await digest_of(uow, now, group, day, clock)
     return Outcome((Say(chat.id, said, Purpose.ANSWER, key=key_of(group.id, coach.person_id, day)),))
 
 
-async def digest_of(uow: Unit, now: datetime, group: Group, day: date) -> Digest:
-    """What became of a day, as far as it was told."""
+async def digest_of(uow: Unit, now: datetime, group: Group, day: date, clock: ZoneInfo) -> Digest:
+    """What became of a day, as far as it was told; times on the reader's clock."""
     athletes = await uow.groups.members(group.id, role=Role.ATHLETE)
     posted = await uow.sessions.all_posted_on(group.id, day)
     versions = {
@@ -98,7 +100,7 @@ async def digest_of(uow: Unit, now: datetime, group: Group, day: date) -> Digest
         group=group.title,
         day=day,
         sessions=tuple([await session_digest(uow, group, record, athletes, versions) for record in posted]),
-        classes=tuple([await class_digest(uow, one) for one in met]),
+        classes=tuple([await class_digest(uow, one, clock) for one in met]),
         needs=tuple(
             one.person.name
             for one in athletes
@@ -157,12 +159,15 @@ def pain_of(scores: Sequence[ScoreRecord], hurt: bool) -> str | None:
     return told[0] if told else "" if hurt else None
 
 
-async def class_digest(uow: Unit, meeting: Meeting) -> ClassDigest:
+async def class_digest(uow: Unit, meeting: Meeting, clock: ZoneInfo) -> ClassDigest:
     people = await uow.sign_ups.coming(meeting.class_id, meeting.slot)
     by_answer = {
         answer: tuple(person.name for person, sign_up in people if sign_up.attended is answer)
         for answer in (True, False, None)
     }
     return ClassDigest(
-        date=shown(meeting), there=by_answer[True], missing=by_answer[False], untold=by_answer[None]
+        date=shown(meeting, clock.key),
+        there=by_answer[True],
+        missing=by_answer[False],
+        untold=by_answer[None],
     )

@@ -1,6 +1,7 @@
 """The coach's side of scores: enter one for somebody, look at one with its history, decide what counts."""
 
 from core.desk.commands import LookAtScore, MarkScore, SeeScores
+from core.desk.days import clock_of
 from core.desk.errors import NotTheCoach, UnknownThing
 from core.desk.outcome import Outcome, Say
 from core.desk.says.scores import JudgeScores, NoScoresYet, ScoreCard, ScoreJudged
@@ -40,7 +41,8 @@ async def see_scores(visit: Visit, command: SeeScores) -> Outcome:
     standing = await visit.uow.scores.standing_in(record.id)
     if not standing:
         return visit.told(NoScoresYet())
-    scores = tuple((one.id, f"{name}: {in_words(one.score)}") for name, one in standing)
+    units = (await visit.group(record.group_id)).units
+    scores = tuple((one.id, f"{name}: {in_words(one.score, units)}") for name, one in standing)
     return visit.told(JudgeScores(title=record.session.title, scores=scores))
 
 
@@ -56,21 +58,24 @@ async def mark_score(visit: Visit, command: MarkScore) -> Outcome:
     await visit.uow.scores.mark(score.id, mark, visit.person.id, visit.now)
     told = Outcome(settles=True)
     if mark is not Mark.CHECKED:
-        told += await tell_athlete(visit, score, counts=mark is Mark.COUNTS_AGAIN)
+        told += await tell_athlete(visit, score, record, counts=mark is Mark.COUNTS_AGAIN)
         told += await renew_board(visit, record)
     changed, _ = await score_to_judge(visit, command.score)
     return visit.told(await card_of(visit, changed, record)) + told
 
 
-async def tell_athlete(visit: Visit, score: ScoreRecord, *, counts: bool) -> Outcome:
+async def tell_athlete(visit: Visit, score: ScoreRecord, record: SessionRecord, *, counts: bool) -> Outcome:
     chat = await visit.uow.chats.private_of(score.person_id)
     if chat is None:
         return Outcome()
-    judged = ScoreJudged(text=in_words(score.score), by=visit.person.name, counts=counts)
+    group = await visit.group(record.group_id)
+    judged = ScoreJudged(text=in_words(score.score, group.units), by=visit.person.name, counts=counts)
     return Outcome((Say(chat.id, judged, refs={"session": score.session_id}),))
 
 
 async def card_of(visit: Visit, score: ScoreRecord, record: SessionRecord) -> ScoreCard:
+    group = await visit.group(record.group_id)
+    clock = await clock_of(visit.uow, visit.person.id, group)
     athlete = await visit.uow.people.get(score.person_id)
     by = await visit.uow.people.get(score.entered_by)
     earlier = await visit.uow.scores.of_person(record.id, score.person_id)
@@ -78,12 +83,12 @@ async def card_of(visit: Visit, score: ScoreRecord, record: SessionRecord) -> Sc
     return ScoreCard(
         score_id=score.id,
         name=athlete.name if athlete else "",
-        text=in_words(score.score),
+        text=in_words(score.score, group.units),
         typed=score.text,
         by=by.name if by else "",
         counts=score.state is ScoreState.COUNTS,
         earlier=tuple(one.text for one in earlier if one.id < score.id and one.block == score.block),
-        markings=tuple((one.mark, one.by, one.at) for one in markings),
+        markings=tuple((one.mark, one.by, one.at.astimezone(clock)) for one in markings),
     )
 
 

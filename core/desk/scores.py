@@ -107,7 +107,9 @@ async def said_before(visit: Visit, claim: Claim, block: int) -> ScoreRecord | N
 async def ask_to_replace(visit: Visit, claim: Claim, before: ScoreRecord, score: Score, text: str) -> Outcome:
     """A second score may be a slip or chat: it replaces the first only with a yes."""
     await visit.uow.questions.ask(visit.chat, "score", {**claim.refs, "text": text}, visit.now)
-    asked = AskToReplace(session=claim.record.id, before=in_words(before.score), now=in_words(score))
+    units = (await visit.group(claim.record.group_id)).units
+    was, now = in_words(before.score, units), in_words(score, units)
+    asked = AskToReplace(session=claim.record.id, before=was, now=now)
     return visit.told(asked, session=claim.record.id)
 
 
@@ -183,7 +185,8 @@ async def follow_up(visit: Visit, claim: Claim, kept: ScoreRecord) -> Outcome:
     chat = await visit.uow.chats.private_of(claim.athlete.id)
     if chat is None:
         return Outcome()
-    entered = ScoreEntered(score_id=kept.id, by=visit.person.name, text=in_words(kept.score))
+    units = (await visit.group(claim.record.group_id)).units
+    entered = ScoreEntered(score_id=kept.id, by=visit.person.name, text=in_words(kept.score, units))
     return Outcome((Say(chat.id, entered, refs={"session": claim.record.id}),))
 
 

@@ -5,7 +5,7 @@ from datetime import UTC, datetime, time, timedelta
 from typing import Any
 
 from core.desk.commands import DiscardSession, DraftSession, MoveDraft, PostLater, PostSession
-from core.desk.days import today_in, zone_of
+from core.desk.days import group_clock_named, today_in, zone_of
 from core.desk.digest import digests_of
 from core.desk.errors import AlreadyDone, NotTheCoach, StalePress, UnknownThing
 from core.desk.meetings import meetings_on, shown
@@ -87,6 +87,7 @@ async def read_back(visit: Visit, record: SessionRecord, groups: list[Group]) ->
         group=group.title,
         others=tuple((other.id, other.title) for other in groups if other.id != group.id),
         post_at=next_morning(group, visit.now),
+        zone=await group_clock_named(visit.uow, visit.person.id, group),
     )
     return visit.told(said, session=record.id)
 
@@ -129,6 +130,7 @@ async def post_later(visit: Visit, command: PostLater) -> Outcome:
     await visit.uow.sessions.schedule(record.id, at)
     said = WillPost(
         at=at.astimezone(zone_of(group)),
+        zone=await group_clock_named(visit.uow, visit.person.id, group),
         group=group.title,
         session_id=record.id,
         revision=record.revision,

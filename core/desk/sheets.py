@@ -23,7 +23,8 @@ async def save_scores(visit: Visit, command: SaveScores) -> Outcome:
     rows = await rows_of(visit, record)
     if not rows:
         return visit.told(NoScoresYet())
-    return visit.told(ScoreSheet(title=record.session.title, day=record.day, rows=rows))
+    zone = zone_of(await visit.group(record.group_id)).key
+    return visit.told(ScoreSheet(title=record.session.title, day=record.day, zone=zone, rows=rows))
 
 
 async def rows_of(visit: Visit, record: SessionRecord) -> tuple[SheetRow, ...]:

@@ -54,9 +54,7 @@ def no_such_date(said: NoSuchDate) -> Worded:
 
 @wording("en", DateCalledOff)
 def date_called_off(said: DateCalledOff) -> Worded:
-    text = fill(
-        "No class on {when}: {title} is called off.", when=short(said.date.starts), title=said.date.title
-    )
+    text = fill("No class on {when}: {title} is called off.", when=here(said.date), title=said.date.title)
     if said.told is None:
         return Worded(text)
     return Worded(f"Done. {text} {told_words(said.told)}")

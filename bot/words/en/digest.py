@@ -1,5 +1,6 @@
 """Words for the coach's evening digest: warm, plain, and shaming nobody."""
 
+from bot.words.en.moments import city
 from bot.words.text import bullets, escape, fill, listed
 from bot.words.wording import Worded, wording
 from core.desk.says.digest import ClassDigest, Digest, SessionDigest, Trained
@@ -57,7 +58,8 @@ def pains(one: SessionDigest) -> list[str]:
 
 
 def class_(one: ClassDigest) -> str:
-    lines = [fill("<b>{title}</b>, {when}", title=one.date.title, when=f"{one.date.starts:%H:%M}")]
+    when = f"{one.date.starts:%H:%M}, {city(one.date.zone)} time"
+    lines = [fill("<b>{title}</b>, {when}", title=one.date.title, when=when)]
     for label, names in (
         ("There", one.there),
         ("Couldn't make it", one.missing),

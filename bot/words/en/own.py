@@ -1,6 +1,7 @@
 """Words for what is stored of somebody: taking it along, forgetting it, and messages changed afterwards."""
 
 from bot.files.sheets import as_csv, as_json
+from bot.words.en.moments import city
 from bot.words.text import fill
 from bot.words.wording import Attachment, Button, Worded, wording
 from core.desk.own_commands import EraseMe, KeepMe
@@ -25,7 +26,12 @@ def score_sheet(said: ScoreSheet) -> Worded:
     day = f"{said.day:%A, %-d %B}"
     title = f"{said.title}, {day}" if said.title else day
     file = Attachment(f"scores-{said.day:%Y-%m-%d}.csv", as_csv(head, rows))
-    return Worded(fill("The scores of {title}, for a spreadsheet.", title=title), file=file)
+    text = fill(
+        "The scores of {title}, for a spreadsheet. Times are {place} time.",
+        title=title,
+        place=city(said.zone),
+    )
+    return Worded(text, file=file)
 
 
 @wording("en", Mine)

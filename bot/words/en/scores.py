@@ -109,7 +109,7 @@ def score_card(said: ScoreCard) -> Worded:
     if said.earlier:
         lines.append(fill("Before that: {earlier}.", earlier=listed([f"“{text}”" for text in said.earlier])))
     lines += [
-        fill("{when}: {mark} by {by}", when=f"{at:%-d %B %H:%M} UTC", mark=MARKS[mark], by=by)
+        fill("{when}: {mark} by {by}", when=f"{at:%-d %B %H:%M}", mark=MARKS[mark], by=by)
         for mark, by, at in said.markings
     ]
     turn = ("Don't count it", "not_counted") if said.counts else ("Count it again", "counts_again")

@@ -3,6 +3,7 @@
 from datetime import datetime
 
 from bot.words.en.classes import class_rows, class_times
+from bot.words.en.moments import city
 from bot.words.text import bullets, escape, fill, listed
 from bot.words.versions import aloud_words, what_words
 from bot.words.wording import Button, DoorButton, Row, Worded, wording
@@ -125,7 +126,7 @@ def decisions(said: ReadBack) -> tuple[Row, ...]:
     rows: list[Row] = [
         (
             Button(now, PostSession(session=said.session_id, revision=said.revision)),
-            Button(f"Post {clock(said.post_at)}", later),
+            Button(f"Post {clock(said.post_at)}{on_clock(said.zone)}", later),
         ),
         (Button("Discard", DiscardSession(session=said.session_id, revision=said.revision)),),
     ]
@@ -150,6 +151,11 @@ def clock(moment: datetime) -> str:
     return f"{moment:%a %H:%M}"
 
 
+def on_clock(zone: str | None) -> str:
+    """Whose time it is, where that isn't plain."""
+    return f", {city(zone)} time" if zone else ""
+
+
 @wording("en", NothingRead)
 def nothing_read(said: NothingRead) -> Worded:
     if said.unknown:
@@ -167,7 +173,8 @@ def nothing_read(said: NothingRead) -> Worded:
 
 @wording("en", WillPost)
 def will_post(said: WillPost) -> Worded:
-    text = fill("I'll post it to {group} on {when}.", group=said.group, when=f"{said.at:%A at %H:%M}")
+    when = f"{said.at:%A at %H:%M}{on_clock(said.zone)}"
+    text = fill("I'll post it to {group} on {when}.", group=said.group, when=when)
     row = (
         Button("Post now", PostSession(session=said.session_id, revision=said.revision)),
         Button("Discard", DiscardSession(session=said.session_id, revision=said.revision)),

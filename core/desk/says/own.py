@@ -19,10 +19,11 @@ class SheetRow(Value):
 
 
 class ScoreSheet(Said):
-    """To the coach: the scores of a session as a file."""
+    """To the coach: the scores of a session as a file, on the group's clock, which is called `zone`."""
 
     title: str | None
     day: date
+    zone: str
     rows: tuple[SheetRow, ...]
 
 

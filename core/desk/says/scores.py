@@ -46,7 +46,7 @@ class JudgeScores(Said):
 
 
 class ScoreCard(Said):
-    """To the coach: one score with its history. `earlier`: what was said before, oldest first."""
+    """To the coach: one score with its history, on their clock. `earlier`: what was said before, oldest first."""
 
     score_id: int
     name: str

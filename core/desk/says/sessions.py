@@ -23,7 +23,10 @@ class Unread(Value):
 
 
 class ReadBack(Said):
-    """The session as understood, and how it lands on the group."""
+    """The session as understood, and how it lands on the group.
+
+    `post_at`: on the group's clock, which is named by `zone` where the reader goes by another.
+    """
 
     session_id: int
     revision: int
@@ -37,6 +40,7 @@ class ReadBack(Said):
     group: str
     others: tuple[tuple[int, str], ...]
     post_at: datetime
+    zone: str | None = None
 
 
 class NothingRead(Said):
@@ -47,7 +51,10 @@ class NothingRead(Said):
 
 
 class WillPost(Said):
+    """`at`: on the group's clock, named by `zone` where the reader goes by another."""
+
     at: datetime
+    zone: str | None
     group: str
     session_id: int
     revision: int
