@@ -233,7 +233,7 @@ class Dispatch:
 
     async def _write(self, visit: Visit, item: InboxItem, heard: Heard, outcome: Outcome) -> None:
         cause = Cause(f"update:{item.update_id}", heard.language, heard.press)
-        answered = press_answered(cause, visit.now, visit.chat, outcome, self.writer)
+        answered = await press_answered(visit.uow, cause, visit.now, visit.chat, outcome, self.writer)
         await visit.uow.outbox.add(answered, visit.now)
         await self.writer.write(visit.uow, visit.now, cause, outcome)
         await visit.uow.inbox.done(item.id)

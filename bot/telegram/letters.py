@@ -24,10 +24,13 @@ Keyboard = list[list[dict[str, str]]]
 
 @dataclass(frozen=True, slots=True)
 class Cause:
-    """Why letters are written: `key` makes those unique that have no key of their own."""
+    """Why letters are written: `key` makes those unique that have no key of their own.
+
+    `language`: of whoever caused them, for the answer to a press and where a reader's own isn't known any more.
+    """
 
     key: str
-    language: str = "en"
+    language: str = FALLBACK
     press: Press | None = None
 
 
@@ -49,9 +52,7 @@ class Writer:
     async def _letters(
         self, uow: Unit, now: datetime, cause: Cause, say: Say, key: str
     ) -> Sequence[NewLetter]:
-        chat = await uow.chats.get(say.to)
-        private = chat is not None and chat.kind is ChatKind.PRIVATE
-        worded = word(say.what, cause.language if private else FALLBACK)
+        worded = word(say.what, await tongue(uow, say.to, cause))
         original = await uow.outbox.by_key(say.edits) if say.edits else None
         draft = _Draft(say, now + say.expires_after if say.expires_after else None)
         if original is not None:
@@ -81,6 +82,14 @@ class Writer:
         if isinstance(button, Button):
             return {"text": button.label, "callback_data": pack(button.does)}
         return {"text": button.label, "url": f"https://t.me/{self.username}?start={button.payload}"}
+
+
+async def tongue(uow: Unit, chat_id: int, cause: Cause) -> str:
+    """The reader's language; in a group the one that all share."""
+    chat = await uow.chats.get(chat_id)
+    if chat is None or chat.kind is not ChatKind.PRIVATE:
+        return FALLBACK
+    return chat.language or cause.language
 
 
 @dataclass(frozen=True, slots=True)
@@ -115,8 +124,8 @@ class _Draft:
         )
 
 
-def press_answered(
-    cause: Cause, now: datetime, chat: int, outcome: Outcome, writer: Writer
+async def press_answered(
+    uow: Unit, cause: Cause, now: datetime, chat: int, outcome: Outcome, writer: Writer
 ) -> list[NewLetter]:
     """Stop the pressed button's spinner; what the pressed message says from now on, or its choice under it."""
     press = cause.press
@@ -124,7 +133,8 @@ def press_answered(
         return []
     letters = [_tap(cause, press, now, chat, outcome)]
     if outcome.becomes is not None:
-        letters.append(_become(cause, press, chat, writer.payload(outcome.becomes, cause.language)))
+        payload = writer.payload(outcome.becomes, await tongue(uow, chat, cause))
+        letters.append(_become(cause, press, chat, payload))
     elif outcome.settles and press.message_id is not None and press.html is not None:
         letters.append(_settled(cause, press, chat))
     return letters

@@ -62,8 +62,8 @@ def wording(language: str, kind: type[S]) -> Callable[[Callable[[S], Worded]], C
 
 
 def word(said: Said, language: str) -> Worded:
-    """Say it in `language`, else in English. A kind without words is a Defect."""
-    for tongue in (language, FALLBACK):
+    """Say it in `language`, a code like `nl` or `pt-br`, else in English. A kind without words is a Defect."""
+    for tongue in (language, language.partition("-")[0], FALLBACK):
         words = _wordings.get((tongue, type(said)))
         if words is not None:
             return words(said)

@@ -10,6 +10,10 @@ from core.store.repository import Repository
 
 HEALTH = "health"
 
+_CHATS = select(tables.chat, tables.person.c.language).outerjoin(
+    tables.person, tables.chat.c.person_id == tables.person.c.id
+)
+
 # No chat of the platform has this address: it holds a place for the length of two statements.
 _NOWHERE = 0
 
@@ -60,17 +64,17 @@ class Chats(Repository):
         return await self._open(address, ChatKind.GROUP, None)
 
     async def get(self, chat_id: int) -> Chat | None:
-        row = await self._by_id(tables.chat, chat_id)
+        row = await self._one(_CHATS.where(tables.chat.c.id == chat_id))
         return _chat_of(row) if row else None
 
     async def by_address(self, address: int) -> Chat | None:
-        row = await self._one(select(tables.chat).where(tables.chat.c.address == address))
+        row = await self._one(_CHATS.where(tables.chat.c.address == address))
         return _chat_of(row) if row else None
 
     async def private_of(self, person_id: int) -> Chat | None:
         """Where this person can be told something in private; None if they never opened a chat."""
         chat = tables.chat
-        newest = select(chat).where(chat.c.person_id == person_id).order_by(chat.c.id.desc()).limit(1)
+        newest = _CHATS.where(chat.c.person_id == person_id).order_by(chat.c.id.desc()).limit(1)
         row = await self._one(newest)
         return _chat_of(row) if row else None
 
@@ -82,10 +86,10 @@ class Chats(Repository):
         if stray is not None:
             # An update from the new address came first. That chat's row may be referred to, so they swap.
             await self._change_one(tables.chat, stray.id, address=_NOWHERE, reachable=False)
-        moved = await self._change_one(tables.chat, chat.id, address=new_address)
+        await self._change_one(tables.chat, chat.id, address=new_address)
         if stray is not None:
             await self._change_one(tables.chat, stray.id, address=old_address)
-        return _chat_of(moved)
+        return await self._known(chat.id)
 
     async def mark_reachable(self, chat_id: int, yes: bool, now: datetime) -> None:
         """`unreachable_since` keeps the first moment."""
@@ -104,9 +108,13 @@ class Chats(Repository):
             return known
         if known is not None:
             # Whoever was erased and writes again is somebody new in the same chat.
-            return _chat_of(await self._change_one(tables.chat, known.id, person_id=person_id))
+            await self._change_one(tables.chat, known.id, person_id=person_id)
+            return await self._known(known.id)
         row = await self._add(tables.chat, address=address, kind=kind, person_id=person_id, reachable=True)
-        return _chat_of(row)
+        return await self._known(row["id"])
+
+    async def _known(self, chat_id: int) -> Chat:
+        return _chat_of(await self._must(_CHATS.where(tables.chat.c.id == chat_id)))
 
 
 class Consents(Repository):

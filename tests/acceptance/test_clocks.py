@@ -20,7 +20,8 @@ async def looks_at_ilses_score(coach) -> str:
     await coach.presses("Ilse: 7 rounds + 12")
     await coach.hears("Typed: “7+12”, by Ilse.")
     await coach.presses("Checked")
-    return (await coach.hears("checked by Marit")).text
+    card = await coach.hears("checked by Marit")
+    return str(card.text)
 
 
 async def told_a_score(crew) -> None:

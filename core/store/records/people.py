@@ -39,7 +39,10 @@ class Person:
 
 @dataclass(frozen=True, kw_only=True, slots=True)
 class Chat:
-    """A place to talk. `address` is the platform's chat id, which may change; `id` never does."""
+    """A place to talk. `address` is the platform's chat id, which may change; `id` never does.
+
+    `language`: what its person reads; None for a group, and for a private chat that is nobody's any more.
+    """
 
     id: int
     address: int
@@ -47,6 +50,7 @@ class Chat:
     person_id: int | None
     reachable: bool
     unreachable_since: datetime | None
+    language: str | None
 
 
 @dataclass(frozen=True, kw_only=True, slots=True)
