@@ -9,6 +9,7 @@ import typer
 from bot.commands.console import AsJson, print_json, print_text
 from bot.commands.reading import session_document
 from bot.commands.roster import read_roster
+from bot.words.reasons import reason_words
 from bot.words.text import listed
 from bot.words.versions import (
     aloud_words,
@@ -16,7 +17,6 @@ from bot.words.versions import (
     caution_words,
     line_words,
     need_words,
-    reason_words,
     withheld_words,
 )
 from core.athletes.values import Profile

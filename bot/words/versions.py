@@ -4,11 +4,11 @@ Shared by the private chat and the command line; escaping for a platform is the 
 """
 
 from collections.abc import Callable
-from decimal import Decimal
 
-from bot.words.text import listed, plural, with_article
-from core.desk.reference import catalogue, limit, limits
-from core.measures import AmountUnit, MassUnit, as_marked, from_kg, in_words
+from bot.words.reasons import reason_words, thing_words
+from bot.words.text import listed
+from core.desk.reference import catalogue, limit
+from core.measures import AmountUnit, MassUnit, as_marked, in_words
 from core.movements.values import Variant
 from core.scaling.values import (
     Because,
@@ -23,23 +23,7 @@ from core.scaling.values import (
 )
 from core.sessions.values import Format
 
-KEPT = {
-    "movement": "the movement stays the same",
-    "reps": "the number stays the same",
-    "pattern": "it trains the same thing",
-}
-
-PLACES = {
-    "jumping": "there's no jumping where you train",
-    "running": "there's no room to run where you train",
-    "overhead": "the ceiling is low where you train",
-}
-
 MINUTE = 60
-
-BUILD_UP = (
-    "How much is safe for you here nobody knows yet: start light, build up, and stop with three left in you"
-)
 
 
 def block_heading(block: VersionBlock) -> str:
@@ -135,12 +119,10 @@ def _variant(line: VersionLine) -> Variant:
 
 
 def _amount(line: VersionLine) -> str:
-    if line.amount is None:
-        return "-".join(map(str, line.scheme))
-    amount = _number(line.amount)
-    if line.amount_to is not None and line.amount_to != line.amount:
+    amount = "-".join(map(str, line.scheme)) if line.amount is None else _number(line.amount)
+    if line.amount is not None and line.amount_to is not None and line.amount_to != line.amount:
         amount = f"{amount}-{_number(line.amount_to)}"
-    return amount if line.unit is AmountUnit.REPS else f"{amount} {line.unit}{_of(line)}"
+    return amount if not amount or line.unit is AmountUnit.REPS else f"{amount} {line.unit}{_of(line)}"
 
 
 def _of(line: VersionLine) -> str:
@@ -160,155 +142,6 @@ def _load(line: VersionLine, units: MassUnit) -> str:
 
 def _number(value: float) -> str:
     return f"{value:g}"
-
-
-def reason_words(line: VersionLine, units: MassUnit) -> str:
-    """Why a line is as it is, in a sentence or two; empty for a line as written."""
-    why = _why(line, units)
-    if not why:
-        return ""
-    kept = KEPT.get(line.reason.keeps or "")
-    return f"{why}; {kept}." if kept and line.change is not Change.AMOUNT else f"{why}."
-
-
-def _why(line: VersionLine, units: MassUnit) -> str:
-    reason = line.reason
-    match reason.because:
-        case Because.AS_WRITTEN:
-            return ""
-        case Because.TOO_LIGHT:
-            return _too_light(line)
-        case Because.TOO_HEAVY:
-            return _too_heavy(line, units)
-        case Because.NOT_OWNED:
-            return f"You don't have {_thing(reason, units)}{_so(line)}"
-        case Because.UNKNOWN_HEAVY:
-            return _unknown(line, units)
-        case _:
-            return _plainly(line)
-
-
-PLAIN = {
-    Because.SKILL: "You haven't done this one yet, so we start a step before it",
-    Because.LIGHT_DUTY: "Easier on purpose, so that you stop with half of it left in you",
-    Because.ONE_SETTING: "One setting for the whole block, so that you needn't change it in between",
-    Because.COACH: "As was chosen for you",
-    Because.NO_SAFE_OPTION: "I know nothing safe for you here today, so your coach hears of it",
-}
-
-
-ASKED = {
-    "too-hard": "Easier, as it was too hard",
-    "so": "Easier, as you asked",
-    "sore": "Easier, as you're sore today",
-    "too-easy": "Harder, as it was too easy",
-    "bored": "Something else, for a change",
-    "as-written": "As written, as you asked",
-}
-
-
-def _plainly(line: VersionLine) -> str:
-    because, about = line.reason.because, line.reason.about or ""
-    match because:
-        case Because.UNTESTED:
-            return _untested(line)
-        case Because.LIMIT:
-            return f"{_for_the_sake(about)}{_so(line)}"
-        case Because.ASKED:
-            return ASKED.get(about, "As you asked")
-        case Because.LIGHT_DUTY if about:
-            return f"Easier on purpose, for the sake of your {_spared(about)}"
-        case Because.SPACE:
-            return f"Changed because {PLACES.get(about, 'the place does not allow it')}"
-        case _:
-            return PLAIN[because]
-
-
-def _spared(about: str) -> str:
-    """A limit by its label; a sore place is its own word."""
-    if about == "all over":
-        return "sore muscles"
-    labels = {one.id: one.label for one in limits()}
-    return labels.get(about, f"sore {about}")
-
-
-# Why a limit changes a line, by its kind; some are better said in words of their own.
-SAKES = {
-    "joint": "To spare your {label}",
-    "wish": "As you said: {label}",
-    "condition": "Kinder with {label}",
-    "state": "Gently for now: {label}",
-}
-OWN_SAKES = {
-    "pregnancy": "Kinder while you're pregnant",
-    "after-birth": "Kinder in the months after birth",
-    "after-illness": "Gently, as you're just over an illness",
-    "surgery": "Gently after your surgery",
-    "heat": "Easier on a hot day",
-}
-
-
-def _for_the_sake(about: str) -> str:
-    """`To spare your sore wrist`, `Kinder while you're pregnant`."""
-    one = limit(about)
-    return OWN_SAKES.get(about) or SAKES[one.kind].format(label=one.label)
-
-
-def _so(line: VersionLine) -> str:
-    """What follows from an obstacle."""
-    if line.change is Change.REST:
-        return " and nothing else fits, so your coach hears of it"
-    return ", so here's what fits instead" if line.change is Change.MOVEMENT else ""
-
-
-def _too_light(line: VersionLine) -> str:
-    if line.change is Change.NONE:
-        return "Light for you, so make every repetition perfect; going heavier is for your coach to say"
-    return "What you have is light for this, so it's made harder"
-
-
-def _too_heavy(line: VersionLine, units: MassUnit) -> str:
-    written = line.reason.load_kg
-    if line.change is Change.AMOUNT:
-        return "Fewer, so that every one of them stays clean"
-    if written is None:
-        return "As written would be heavy for so many in a row, so this is a lighter way"
-    heavy = f"{_in_units(written, units)} would be heavy for so many in a row"
-    if line.load_kg is not None and line.load_kg < written:
-        return f"{heavy}, so this is lighter"
-    return f"{heavy}{' like this' if line.load_kg is not None else ''}, so this is an easier way"
-
-
-def _unknown(line: VersionLine, units: MassUnit) -> str:
-    if line.amount is None and not line.scheme:
-        return BUILD_UP
-    if line.reason.load_kg is None:
-        return "Nothing tells me yet that you're strong enough for it as written, so we start lighter"
-    load = _in_units(line.reason.load_kg, units)
-    return f"Nothing tells me yet that {load} is safe for you, so we start lighter"
-
-
-def _untested(line: VersionLine) -> str:
-    what = plural(line.reason.about or "")
-    less = "with fewer" if line.change is Change.AMOUNT else "lighter"
-    return f"I don't know your {what} yet, so we start {less}; tell me how many you can do"
-
-
-def _in_units(kg: Decimal, units: MassUnit) -> str:
-    """A load as the coach wrote it, for whoever reckons in pounds to the nearest one: `35 lb`."""
-    if units is MassUnit.KG:
-        return as_marked(kg, units)
-    return f"{round(from_kg(kg, units))} {units}"
-
-
-def _thing(reason: Reason, units: MassUnit) -> str:
-    """`a table`, `a 16 kg dumbbell`, `16 kg` where any implement would do."""
-    thing = catalogue().implement(reason.about) if reason.about else None
-    label = thing.label if thing else ""
-    if reason.load_kg is None or (thing and thing.kind == "there"):
-        return with_article(label) if label else "a weight for this"
-    load = _in_units(reason.load_kg, units)
-    return with_article(f"{load} {label}") if label else f"{load} for this"
 
 
 def caution_words(caution: Caution) -> str:
@@ -334,7 +167,7 @@ def _need(need: NeedsCoach, units: MassUnit) -> str:
         case Because.UNKNOWN_HEAVY:
             return "is untried: nothing shows yet how much is safe"
         case Because.NOT_OWNED:
-            return f"needs {_thing(Reason(because=need.because, about=need.about), units)}, and nothing else fits"
+            return f"needs {thing_words(Reason(because=need.because, about=need.about), units)}, and nothing else fits"
         case _:
             return "has no safe version for them"
 

@@ -2,8 +2,9 @@
 
 from datetime import date
 
+from bot.words.reasons import PLACES
 from bot.words.text import escape, fill
-from bot.words.versions import PLACES, what_words
+from bot.words.versions import what_words
 from bot.words.wording import Button, Row, Worded, wording
 from core.athletes.values import Equipment, Severity, Side
 from core.desk.reference import catalogue, limit

@@ -2,7 +2,7 @@
 
 import pytest
 
-from bot.words.versions import reason_words
+from bot.words.reasons import reason_words
 from core.athletes.values import Screening, Today
 from core.scaling.values import Because, Change
 from tests.unit.scaling.people import NO_RUNNING, athlete, did, only_line

@@ -4,8 +4,9 @@ from decimal import Decimal
 
 import pytest
 
+from bot.words.reasons import reason_words
 from bot.words.text import with_article
-from bot.words.versions import line_words, reason_words, what_words
+from bot.words.versions import line_words, what_words
 from core.athletes.values import Screening
 from core.measures import MassUnit, as_marked
 from core.movements.lookup import catalogue

@@ -1,0 +1,189 @@
+"""English words for why a line is as it is: plain text, shared by the private chat and the command line."""
+
+from decimal import Decimal
+
+from bot.words.text import plural, with_article
+from core.desk.reference import catalogue, limit, limits
+from core.measures import AmountUnit, MassUnit, as_marked, from_kg
+from core.scaling.values import Because, Change, Reason, VersionLine
+
+KEPT = {"movement": "the movement stays the same", "pattern": "it trains the same thing"}
+KEPT_AMOUNT = {
+    AmountUnit.REPS: "the number stays the same",
+    AmountUnit.SECONDS: "the time stays the same",
+    AmountUnit.METRES: "the distance stays the same",
+    AmountUnit.KCAL: "the number stays the same",
+}
+LESS = {
+    AmountUnit.REPS: "Fewer, so that every one of them stays clean",
+    AmountUnit.SECONDS: "Shorter, so that it stays clean to the end",
+    AmountUnit.METRES: "Shorter, so that it stays clean to the end",
+    AmountUnit.KCAL: "Fewer, so that you keep your pace to the end",
+}
+SO_MUCH = {
+    AmountUnit.REPS: "for so many in a row",
+    AmountUnit.SECONDS: "for so long",
+    AmountUnit.METRES: "for so far",
+    AmountUnit.KCAL: "for so many",
+}
+
+PLACES = {
+    "jumping": "there's no jumping where you train",
+    "running": "there's no room to run where you train",
+    "overhead": "the ceiling is low where you train",
+}
+
+BUILD_UP = (
+    "How much is safe for you here nobody knows yet: start light, build up, and stop with three left in you"
+)
+
+
+def reason_words(line: VersionLine, units: MassUnit) -> str:
+    """Why a line is as it is, in a sentence or two; empty for a line as written."""
+    why = _why(line, units)
+    if not why:
+        return ""
+    kept = KEPT_AMOUNT[line.unit] if line.reason.keeps == "reps" else KEPT.get(line.reason.keeps or "")
+    return f"{why}; {kept}." if kept and line.change is not Change.AMOUNT else f"{why}."
+
+
+def _why(line: VersionLine, units: MassUnit) -> str:
+    reason = line.reason
+    match reason.because:
+        case Because.AS_WRITTEN:
+            return ""
+        case Because.TOO_LIGHT:
+            return _too_light(line)
+        case Because.TOO_HEAVY:
+            return _too_heavy(line, units)
+        case Because.NOT_OWNED:
+            return f"You don't have {thing_words(reason, units)}{_so(line)}"
+        case Because.UNKNOWN_HEAVY:
+            return _unknown(line, units)
+        case _:
+            return _plainly(line)
+
+
+PLAIN = {
+    Because.SKILL: "You haven't done this one yet, so we start a step before it",
+    Because.LIGHT_DUTY: "Easier on purpose, so that you stop with half of it left in you",
+    Because.ONE_SETTING: "One setting for the whole block, so that you needn't change it in between",
+    Because.COACH: "As was chosen for you",
+    Because.NO_SAFE_OPTION: "I know nothing safe for you here today, so your coach hears of it",
+}
+
+
+ASKED = {
+    "too-hard": "Easier, as it was too hard",
+    "so": "Easier, as you asked",
+    "sore": "Easier, as you're sore today",
+    "too-easy": "Harder, as it was too easy",
+    "bored": "Something else, for a change",
+    "as-written": "As written, as you asked",
+}
+
+
+def _plainly(line: VersionLine) -> str:
+    because, about = line.reason.because, line.reason.about or ""
+    match because:
+        case Because.UNTESTED:
+            return _untested(line)
+        case Because.LIMIT:
+            return f"{_for_the_sake(about)}{_so(line)}"
+        case Because.ASKED:
+            return ASKED.get(about, "As you asked")
+        case Because.LIGHT_DUTY if about:
+            return f"Easier on purpose, for the sake of your {_spared(about)}"
+        case Because.SPACE:
+            return f"Changed because {PLACES.get(about, 'the place does not allow it')}"
+        case _:
+            return PLAIN[because]
+
+
+def _spared(about: str) -> str:
+    """A limit by its label; a sore place is its own word."""
+    if about == "all over":
+        return "sore muscles"
+    labels = {one.id: one.label for one in limits()}
+    return labels.get(about, f"sore {about}")
+
+
+# Why a limit changes a line, by its kind; some are better said in words of their own.
+SAKES = {
+    "joint": "To spare your {label}",
+    "wish": "As you said: {label}",
+    "condition": "Kinder with {label}",
+    "state": "Gently for now: {label}",
+}
+OWN_SAKES = {
+    "pregnancy": "Kinder while you're pregnant",
+    "after-birth": "Kinder in the months after birth",
+    "after-illness": "Gently, as you're just over an illness",
+    "surgery": "Gently after your surgery",
+    "heat": "Easier on a hot day",
+}
+
+
+def _for_the_sake(about: str) -> str:
+    """`To spare your sore wrist`, `Kinder while you're pregnant`."""
+    one = limit(about)
+    return OWN_SAKES.get(about) or SAKES[one.kind].format(label=one.label)
+
+
+def _so(line: VersionLine) -> str:
+    """What follows from an obstacle."""
+    if line.change is Change.REST:
+        return " and nothing else fits, so your coach hears of it"
+    return ", so here's what fits instead" if line.change is Change.MOVEMENT else ""
+
+
+def _too_light(line: VersionLine) -> str:
+    if line.change is Change.NONE:
+        return "Light for you, so make every repetition perfect; going heavier is for your coach to say"
+    return "What you have is light for this, so it's made harder"
+
+
+def _too_heavy(line: VersionLine, units: MassUnit) -> str:
+    written = line.reason.load_kg
+    if line.change is Change.AMOUNT:
+        return LESS[line.unit]
+    if written is None:
+        return f"As written would be heavy {SO_MUCH[line.unit]}, so this is a lighter way"
+    heavy = f"{_in_units(written, units)} would be heavy {SO_MUCH[line.unit]}"
+    if line.load_kg is not None and line.load_kg < written:
+        return f"{heavy}, so this is lighter"
+    return f"{heavy}{' like this' if line.load_kg is not None else ''}, so this is an easier way"
+
+
+def _unknown(line: VersionLine, units: MassUnit) -> str:
+    if line.amount is None and not line.scheme:
+        return BUILD_UP
+    if line.reason.load_kg is None:
+        return "Nothing tells me yet that you're strong enough for it as written, so we start lighter"
+    load = _in_units(line.reason.load_kg, units)
+    return f"Nothing tells me yet that {load} is safe for you, so we start lighter"
+
+
+def _untested(line: VersionLine) -> str:
+    about = line.reason.about or ""
+    reps = catalogue().movement(about).unit is AmountUnit.REPS
+    what, tell = (plural(about), "how many you can do") if reps else (about, "how much you can do")
+    less = ("with fewer" if reps else "with less") if line.change is Change.AMOUNT else "lighter"
+    return f"I don't know your {what} yet, so we start {less}; tell me {tell}"
+
+
+def _in_units(kg: Decimal, units: MassUnit) -> str:
+    """A load as the coach wrote it, for whoever reckons in pounds to the nearest one: `35 lb`."""
+    if units is MassUnit.KG:
+        return as_marked(kg, units)
+    return f"{round(from_kg(kg, units))} {units}"
+
+
+def thing_words(reason: Reason, units: MassUnit) -> str:
+    """`a table`, `a 16 kg dumbbell`, `16 kg` where any implement would do."""
+    thing = catalogue().implement(reason.about) if reason.about else None
+    label = thing.label if thing else ""
+    if reason.load_kg is None or (thing and thing.kind == "there"):
+        return with_article(label) if label else "a weight for this"
+    load = _in_units(reason.load_kg, units)
+    return with_article(f"{load} {label}") if label else f"{load} for this"
