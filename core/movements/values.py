@@ -151,6 +151,7 @@ class Variant(Value):
     by its time: amount x seconds / seconds.
     `reserves`: share of one repetition's cost by reserve name; the limiting one sets the count.
     `seconds`: of one repetition, or of one metre; 1 for a hold. `met`: at that cadence, without a break.
+    `counts_kcal`: the machine does, so that kilocalories can be asked for.
     `ratio`: S against the pattern's reference; where there is a distance, speed against the reference's.
     `easier`, `harder`: `movement/variant` ids of the same pattern, nearest first; `instead`: safe stand-ins
     in another pattern.
@@ -169,6 +170,7 @@ class Variant(Value):
     met: Sourced | None = None
     demands: tuple[Demand, ...] = ()
     skill: bool = False
+    counts_kcal: bool = False
     ratio: Sourced
     easier: tuple[str, ...] = ()
     harder: tuple[str, ...] = ()

@@ -122,12 +122,11 @@ def _is_shown(option: Option, shown: VersionLine) -> bool:
 
 def _share(plan: LinePlan, option: Option, shown: VersionLine) -> float:
     """The share of the written amount that is shown."""
-    if plan.scheme:
-        return min(1.0, max(shown.scheme) / max(plan.scheme)) if shown.scheme else 1.0
     assert option.way is not None
-    if shown.amount is None or not option.way.amount:
+    amount = max(shown.scheme, default=None) if plan.scheme else shown.amount
+    if amount is None or not option.way.amount:
         return 1.0
-    return min(1.0, shown.amount / option.way.amount)
+    return min(1.0, amount / option.way.amount)
 
 
 def _step_down(line: _Line) -> Option | None:
@@ -213,12 +212,11 @@ def _more(line: _Line) -> Option | None:
 def _at(line: _Line, change: Callable[[float, int], float]) -> Option | None:
     way = line.now.way
     assert way is not None
-    whole = max(line.plan.scheme, default=0) or way.amount
-    if not whole:
+    if not way.amount:
         return None
-    step = 1 if line.plan.scheme else STEPS_OF.get(way.unit, 1)
-    amount = min(float(whole), change(round(whole * line.now.part, 6), step))
-    share = amount / whole
+    step = STEPS_OF.get(way.unit, 1)
+    amount = min(way.amount, change(round(way.amount * line.now.part, 6), step))
+    share = amount / way.amount
     if share == line.now.part:
         return None
     changed = at_share(line.plan, line.now, line.athlete, share)

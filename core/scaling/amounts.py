@@ -3,7 +3,7 @@
 from typing import NamedTuple
 
 from core.measures import AmountUnit
-from core.movements.values import Movement, Variant
+from core.movements.values import Movement, Pattern, Variant
 from core.sessions.values import Block, Format, Line
 
 ROUND_TO = {AmountUnit.SECONDS: 5, AmountUnit.METRES: 10}
@@ -12,6 +12,11 @@ ROUND_TO = {AmountUnit.SECONDS: 5, AmountUnit.METRES: 10}
 # minute.
 STEP_M = 0.75
 SECONDS_PER_KCAL = 5.0
+
+# A repetition of so many seconds is a piece of work by itself: a rope climb, a wall walk. Half of it is hard, so it
+# stands for as many of another movement as fill that half (estimates: a climb is four pull-ups).
+LONG_S = 10.0
+HARD_PART = 0.5
 
 # What somebody should at least be able to do where the coach wants as much as goes (estimates).
 AT_LEAST = {AmountUnit.REPS: 10.0, AmountUnit.SECONDS: 20.0}
@@ -54,22 +59,34 @@ def written_unit(line: Line, written: Done) -> AmountUnit:
 
 
 def _unit(line: Line, written: Done, to: Done) -> AmountUnit:
-    """Time stays time whatever is done; metres and kilocalories stay with the movement they are of."""
+    """Time stays time whatever is done, and kilocalories on whatever counts them; metres stay with their movement."""
     unit = written_unit(line, written)
     if unit is AmountUnit.SECONDS and written[0].unit_of(written[1]) is not AmountUnit.SECONDS:
+        return unit
+    if unit is AmountUnit.KCAL and to[1].counts_kcal:
         return unit
     same = written[0].id == to[0].id and written[0].unit_of(written[1]) is to[0].unit_of(to[1])
     return unit if same else to[0].unit_of(to[1])
 
 
 def _carried(amount: float, line: Line, written: Done, to: Done, unit: AmountUnit) -> float:
-    """The amount in the unit of a stand-in: the same where the unit is the same, else by its time."""
+    """The amount in the unit of a stand-in: the same where one is worth the other, else by its time."""
     given = written_unit(line, written)
-    if unit is given:
+    if unit is given and _is_worth_the_same(unit, written, to):
         return amount
+    alternates = unit is AmountUnit.REPS and to[0].sides_of(to[1]) == "alternating"
+    step = 2 if alternates else ROUND_TO.get(unit, 1)
     wanted = amount * _seconds(given, written) / _seconds(unit, to)
-    step = ROUND_TO.get(unit, 1)
     return float(max(step, step * round(wanted / step)))
+
+
+def _is_worth_the_same(unit: AmountUnit, written: Done, to: Done) -> bool:
+    """Whether one of a unit is as much of one movement as of the other: not a metre run and a metre rowed."""
+    if written[0].id == to[0].id or unit in {AmountUnit.SECONDS, AmountUnit.KCAL}:
+        return True
+    if unit is AmountUnit.METRES:
+        return Pattern.TRAVEL not in {written[0].pattern, to[0].pattern}
+    return max(written[1].seconds.value, to[1].seconds.value) < LONG_S
 
 
 def _seconds(unit: AmountUnit, done: Done) -> float:
@@ -79,8 +96,11 @@ def _seconds(unit: AmountUnit, done: Done) -> float:
         return 1.0
     if unit is AmountUnit.KCAL:
         return SECONDS_PER_KCAL
+    one = variant.seconds.value
+    if unit is AmountUnit.REPS and one >= LONG_S:
+        return one * HARD_PART
     by_steps = unit is AmountUnit.METRES and movement.unit_of(variant) is AmountUnit.REPS
-    return variant.seconds.value / STEP_M if by_steps else variant.seconds.value
+    return one / STEP_M if by_steps else one
 
 
 def _counted(amount: float, unit: AmountUnit, done: Done) -> float:

@@ -1,6 +1,7 @@
 """A chosen option, as the line of a version."""
 
 from core.movements.values import Hold
+from core.scaling.amounts import ROUND_TO
 from core.scaling.athlete import Athlete
 from core.scaling.options import FEWER, Option
 from core.scaling.plan import AS_WRITTEN, OTHER_IMPLEMENT, OTHER_LOAD, OTHER_VARIANT, LinePlan, Way
@@ -89,6 +90,10 @@ def _amount(plan: LinePlan, way: Way, option: Option) -> float | None:
 
 
 def _scheme(plan: LinePlan, option: Option) -> tuple[int, ...]:
-    if option.build_up or not plan.scheme:
+    """The block's repetitions, as they stand for it in the unit of the way that is done."""
+    way = option.way
+    if option.build_up or not plan.scheme or way is None or way.amount is None:
         return ()
-    return tuple(max(1, int(reps * option.part + 1e-9)) for reps in plan.scheme)
+    worth, step = way.amount / max(plan.scheme), ROUND_TO.get(way.unit, 1)
+    whole = plan.scheme if worth == 1 else [step * round(reps * worth / step) for reps in plan.scheme]
+    return tuple(max(1, int(reps * option.part + 1e-9)) for reps in whole)
