@@ -20,6 +20,9 @@ from core.scaling.whole_body import Rate, rate_of
 # Light duty is an effort of at most four of ten (design 7, estimate).
 LIGHT_DUTY_EFFORT = 4
 
+# A run breathes like the row that it stands for: so many times its rate is the same work (estimate).
+AS_MUCH_BREATH = 1.25
+
 
 Bound = TypeVar("Bound", int, float)
 
@@ -98,9 +101,14 @@ class Athlete:
         return self._barriers[way.id]
 
     def is_out_of_reach(self, plan: LinePlan, way: Way) -> bool:
-        """Whether breathing can't keep up with this work where it goes on without a rest."""
-        met = way.variant.met
-        return plan.breathless and met is not None and met.value > self.rate.met
+        """Whether breathing can't keep up with this work where it goes on without a rest.
+
+        What asks for no more breath than the written line is what the coach meant, unless it should be easy.
+        """
+        met, meant = way.variant.met, plan.ways[0].variant.met
+        if not plan.breathless or met is None or met.value <= self.rate.met:
+            return False
+        return meant is None or met.value > AS_MUCH_BREATH * meant.value or self.goes_easy(plan.ways[0])
 
     @cached_property
     def rate(self) -> Rate:

@@ -244,6 +244,8 @@ def _is_other_work(way: Way, written: Way) -> bool:
     moves = written.unit is AmountUnit.REPS and written.movement.pattern is not Pattern.TRUNK
     if moves and way.unit is AmountUnit.SECONDS and way.movement.k is not None:
         return True
+    if way.movement.k is None:
+        return False
     return bool(RISKS.intersection(way.variant.demands).difference(written.variant.demands))
 
 

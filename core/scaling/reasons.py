@@ -11,7 +11,7 @@ from core.scaling.athlete import Athlete
 from core.scaling.demand import load_moved
 from core.scaling.fit import NEVER_TOO_LIGHT, TOLERANCE, UNCOUNTED, Fit, Task, fit, hopeful
 from core.scaling.options import Option
-from core.scaling.plan import AS_WRITTEN, OTHER_VARIANT, LinePlan
+from core.scaling.plan import AS_WRITTEN, OTHER_VARIANT, Grip, LinePlan
 from core.scaling.values import Because, Keeps, Reason
 
 # What is known of a person, and not only feared.
@@ -55,21 +55,41 @@ def keeps(plan: LinePlan, option: Option) -> Keeps | None:
 def obstacle_to(plan: LinePlan, athlete: Athlete, option: Option | None = None) -> Obstacle | None:
     """What stands in the way of what was written, first things first; None if only the other lines do.
 
+    A skill comes after the things: what isn't there can't be learned on.
     `option`: what is done instead, as far as that is known.
     """
-    written = plan.ways[0]
-    if (barrier := athlete.barrier(written)) is not None:
-        return Obstacle(barrier.because, barrier.about)
-    if not athlete.support(written.variant).there:
-        missing = next(thing for thing in written.variant.needs if not athlete.gear.has(thing))
-        return Obstacle(Because.NOT_OWNED, missing)
+    written, barrier = plan.ways[0], athlete.barrier(plan.ways[0])
+    if barrier is not None and barrier.because is not Because.SKILL:
+        return Obstacle(*barrier)
+    if (missing := _missing(plan, athlete, learning=barrier is not None)) is not None:
+        return missing
+    if barrier is not None:
+        return Obstacle(*barrier)
     ability = _too_much(plan, athlete)
     if not written.variant.holds or _is_owned(plan, athlete):
         return ability
+    return _lacking_or(ability, plan, athlete, option)
+
+
+def _missing(plan: LinePlan, athlete: Athlete, *, learning: bool) -> Obstacle | None:
+    """What isn't there at all. `learning`: at whatever load counts as there."""
+    written = plan.ways[0]
+    if not athlete.support(written.variant).there:
+        thing = next(thing for thing in written.variant.needs if not athlete.gear.has(thing))
+        return Obstacle(Because.NOT_OWNED, thing)
+    if learning and written.grips and not any(_has(grip, athlete) for grip in written.grips):
+        return Obstacle(Because.NOT_OWNED, _meant_thing(plan))
+    return None
+
+
+def _lacking_or(
+    ability: Obstacle | None, plan: LinePlan, athlete: Athlete, option: Option | None
+) -> Obstacle:
+    """That the load isn't there, or the ability: whichever is why this `option` is done."""
     lacking = Obstacle(Because.NOT_OWNED, _meant_thing(plan))
     if ability is None:
         return lacking
-    if option is not None and option.way is not None and option.way.movement is written.movement:
+    if option is not None and option.way is not None and option.way.movement is plan.ways[0].movement:
         return ability if option.load is not None and ability.because in SURE else lacking
     return ability if _is_lightest_heavy(plan, athlete) else lacking
 
@@ -81,6 +101,11 @@ def _is_owned(plan: LinePlan, athlete: Athlete) -> bool:
         if not grip.other
         for load in athlete.gear.loads(grip.hold.implement, grip.hold.count)
     )
+
+
+def _has(grip: Grip, athlete: Athlete) -> bool:
+    """Whether what is meant is there at all, at whatever load."""
+    return not grip.other and bool(athlete.gear.loads(grip.hold.implement, grip.hold.count))
 
 
 def _is_lightest_heavy(plan: LinePlan, athlete: Athlete) -> bool:
