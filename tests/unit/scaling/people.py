@@ -1,6 +1,7 @@
 """Invented athletes and sessions, said as a coach would say them."""
 
 from decimal import Decimal
+from itertools import takewhile
 
 from core.athletes.values import Equipment, Evidence, Profile, Screening, Space
 from core.movements.lookup import catalogue
@@ -25,7 +26,7 @@ def thing(name):
     each = 1
     if name.startswith("2x "):
         each, name = 2, name.removeprefix("2x ")
-    implement, *words = name.split()
+    implement, words = _named(name.split())
     if "to" not in words:
         return Equipment(implement=implement, loads_kg=tuple(map(Decimal, words)), each=each)
     numbers = [Decimal(word) for word in words if word not in {"to", "by"}]
@@ -33,6 +34,12 @@ def thing(name):
         return Equipment(implement=implement, to_kg=numbers[0], each=each)
     start, end, step = numbers
     return Equipment(implement=implement, from_kg=start, to_kg=end, step_kg=step, each=each)
+
+
+def _named(words):
+    """`pull-up bar` and `kettlebell 16 24`: what it is called, and what is said of its load."""
+    name = list(takewhile(lambda word: word != "to" and not word[0].isdigit(), words))
+    return " ".join(name), words[len(name) :]
 
 
 def did(movement, reps, load=None, variant=None):
