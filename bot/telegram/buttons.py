@@ -1,7 +1,7 @@
 """Buttons that carry their whole meaning: a command packed into the platform's 64 bytes, and back.
 
 `code:field:field`, fields in the order of the command's class; an empty field is None. The codes are written
-in messages people keep for years: never reuse one.
+in messages people keep for years: never reuse one. Gone are: oo, rv.
 """
 
 from typing import Final
@@ -43,7 +43,6 @@ CODES: Final[dict[str, type[Command]]] = {
     "ca": c.ChangeAnswer,
     "lo": c.LeaveOut,
     "gg": c.GoGentle,
-    "rv": c.ReleaseVersion,
     "aw": c.ClaimAsWritten,
     "re": c.RateEffort,
     "th": c.TellHurt,
@@ -91,7 +90,9 @@ CODES: Final[dict[str, type[Command]]] = {
     "oa": o.LookAtAthlete,
     "ol": o.OrderLine,
     "os": o.MakeStanding,
-    "oo": o.AcceptVersion,
+    "ok": o.AcceptVersion,
+    "oh": o.HoldAthlete,
+    "sp": o.SeeSession,
     "oq": o.AskAthlete,
     "wf": w.SaveScores,
     "we": w.EraseMe,

@@ -37,10 +37,25 @@ class MakeStanding(Command):
 
 
 class AcceptVersion(Command):
-    """Fine as proposed."""
+    """Fine as proposed: what waits for it goes out."""
 
     session: int
+    revision: int
     person: int
+
+
+class HoldAthlete(Command):
+    """From now on this athlete's versions wait for a coach's OK; `yes` False: no longer."""
+
+    group: int
+    person: int
+    yes: bool
+
+
+class SeeSession(Command):
+    """The session as it was posted, for whoever waits for their version."""
+
+    session: int
 
 
 class AskAthlete(Command):

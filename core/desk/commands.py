@@ -48,12 +48,6 @@ class GoGentle(Command):
     session: int | None
 
 
-class ReleaseVersion(Command):
-    """A coach has looked at a version that waits for their OK, and lets it go out."""
-
-    version: int
-
-
 class ClaimAsWritten(Command):
     """A score without a version was done as written."""
 

@@ -1,6 +1,6 @@
 """The coach and single athletes: who needs them, what is decided for whom, and asking back."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
@@ -27,9 +27,11 @@ from core.desk.says.overseeing import (
     Needing,
     NothingFurther,
 )
+from core.desk.says.versions import VersionReleased
 from core.desk.showing import orders_for, profile_today
 from core.desk.versions import my_version
 from core.desk.visit import Visit
+from core.desk.waiting import seen_by
 from core.movements.lookup import catalogue
 from core.scaling.adjusting import Barred, as_written, easier, harder, something_else
 from core.scaling.questions import next_question
@@ -47,6 +49,7 @@ class Tried:
     person: Person
     profile: Profile
     version: Version | Withheld
+    held: bool
 
 
 async def try_on_group(visit: Visit, record: SessionRecord) -> tuple[list[Tried], tuple[str, ...]]:
@@ -63,7 +66,7 @@ async def try_on_group(visit: Visit, record: SessionRecord) -> tuple[list[Tried]
         if isinstance(version, Version) and next_question(profile, record.session, catalogue()):
             waiting.append(profile.name)
         else:
-            tried.append(Tried(member.person, profile, version))
+            tried.append(Tried(member.person, profile, version, member.held))
     return tried, tuple(waiting)
 
 
@@ -72,31 +75,43 @@ async def see_needs(visit: Visit, command: SeeNeeds) -> Outcome:
     if record.revision != command.revision:
         raise StalePress
     tried, _ = await try_on_group(visit, record)
-    people = tuple(
-        (one.person.id, one.person.name, len(one.version.needs_coach))
-        for one in tried
-        if isinstance(one.version, Version) and one.version.needs_coach
-    )
+    people = await in_need(visit, record, tried)
     if not people:
         raise AlreadyDone
-    return visit.told(Needing(session_id=record.id, people=people))
+    named = tuple((one.person.id, one.person.name) for one in people)
+    return visit.told(Needing(session_id=record.id, people=named))
+
+
+async def in_need(visit: Visit, record: SessionRecord, tried: Sequence[Tried]) -> list[Tried]:
+    """Whom a coach should look at, and hasn't yet: something needs them, or their versions are held."""
+    done = await visit.uow.oks.given(record.id, record.revision)
+    return [
+        one
+        for one in tried
+        if isinstance(one.version, Version)
+        and (one.version.needs_coach or one.held)
+        and one.person.id not in done
+    ]
 
 
 async def look_at_athlete(visit: Visit, command: LookAtAthlete) -> Outcome:
     record = await session_to_oversee(visit, command.session)
     member = await athlete_of(visit, record, command.person)
-    return visit.told(await card_of(visit, record, member.person))
+    return visit.told(await card_of(visit, record, member))
 
 
-async def card_of(visit: Visit, record: SessionRecord, athlete: Person) -> AthleteCard:
+async def card_of(visit: Visit, record: SessionRecord, athlete: Membership) -> AthleteCard:
     one = await try_on(visit, record, athlete)
     assert isinstance(one.version, Version), "who has no version is not looked at"
-    ordered = {order.movement for order in await orders_of(visit, record, athlete)}
+    ordered = {order.movement for order in await orders_of(visit, record, athlete.person)}
     spots = one.version.spots
     return AthleteCard(
         session_id=record.id,
-        person=athlete.id,
+        revision=record.revision,
+        group=record.group_id,
+        person=athlete.person_id,
         version=one.version,
+        held=athlete.held,
         needs=one.version.needs_coach,
         ordered=tuple(
             place for place, (spot, _) in enumerate(spots, 1) if written_at(record, spot) in ordered
@@ -105,26 +120,26 @@ async def card_of(visit: Visit, record: SessionRecord, athlete: Person) -> Athle
     )
 
 
-async def try_on(visit: Visit, record: SessionRecord, athlete: Person) -> Tried:
-    theirs = replace(visit, person=athlete)
+async def try_on(visit: Visit, record: SessionRecord, athlete: Membership) -> Tried:
+    theirs = replace(visit, person=athlete.person)
     profile = await profile_today(theirs, record)
     version = version_for(record.session, profile, catalogue(), await orders_for(theirs, record))
     if isinstance(version, Withheld):
         raise UnknownThing
-    return Tried(athlete, profile, version)
+    return Tried(athlete.person, profile, version, athlete.held)
 
 
 async def order_line(visit: Visit, command: OrderLine) -> Outcome:
     """Decide about one line of one athlete; the card shows what comes of it."""
     record = await session_to_oversee(visit, command.session)
     member = await athlete_of(visit, record, command.person)
-    one = await try_on(visit, record, member.person)
+    one = await try_on(visit, record, member)
     spot, line = place_in(one, command.place)
     if command.step == "menu":
         return visit.told(await choices(visit, record, one, command.place))
     if command.step == "free":
         await free(visit, record, member.person, written_at(record, spot))
-        return visit.told(await card_of(visit, record, member.person)) + Outcome(settles=True)
+        return visit.told(await card_of(visit, record, member)) + Outcome(settles=True)
     pin = pin_for(record, one, spot, line, command.step)
     if pin is None:
         return Outcome(toast=NothingFurther())
@@ -137,7 +152,7 @@ async def order_line(visit: Visit, command: OrderLine) -> Outcome:
         by_id=visit.person.id,
         now=visit.now,
     )
-    return visit.told(await card_of(visit, record, member.person)) + Outcome(settles=True)
+    return visit.told(await card_of(visit, record, member)) + Outcome(settles=True)
 
 
 def pin_for(record: SessionRecord, one: Tried, spot: Spot, line: VersionLine, step: str) -> Pin | None:
@@ -171,7 +186,7 @@ async def free(visit: Visit, record: SessionRecord, athlete: Person, movement: s
 async def make_standing(visit: Visit, command: MakeStanding) -> Outcome:
     record = await session_to_oversee(visit, command.session)
     member = await athlete_of(visit, record, command.person)
-    one = await try_on(visit, record, member.person)
+    one = await try_on(visit, record, member)
     spot, _ = place_in(one, command.place)
     movement = written_at(record, spot)
     decided = [order for order in await orders_of(visit, record, member.person) if order.movement == movement]
@@ -190,22 +205,45 @@ async def make_standing(visit: Visit, command: MakeStanding) -> Outcome:
 
 
 async def accept_version(visit: Visit, command: AcceptVersion) -> Outcome:
-    """Fine as proposed; somebody who has seen a version of it sees what was decided since."""
+    """Fine as proposed: what waited for it goes out; who has seen a version sees what was decided since."""
     record = await session_to_oversee(visit, command.session)
+    if record.revision != command.revision:
+        raise StalePress
     member = await athlete_of(visit, record, command.person)
-    chat = await visit.uow.chats.private_of(member.person_id)
-    seen = await visit.uow.versions.current(record.id, member.person_id)
-    if chat is None or seen is None or not await orders_of(visit, record, member.person):
+    asked = await visit.uow.versions.current(record.id, member.person_id)
+    seen = await seen_by(visit, record, member.person)
+    await give_ok(visit, record, member.person_id)
+    if asked is None and member.held:
+        return Outcome(settles=True) + visit.told(VersionReleased(athlete=member.person.name, asked=False))
+    if asked is None or (seen and not await orders_of(visit, record, member.person)):
         return Outcome(settles=True)
-    theirs = replace(visit, person=member.person, chat=chat.id)
-    return await my_version(theirs, MyVersion(session=record.id)) + Outcome(settles=True)
+    told = Outcome() if seen else visit.told(VersionReleased(athlete=member.person.name))
+    return told + await send_version(visit, record, member.person) + Outcome(settles=True)
+
+
+async def give_ok(visit: Visit, record: SessionRecord, person_id: int) -> None:
+    await visit.uow.oks.give(
+        session_id=record.id,
+        revision=record.revision,
+        person_id=person_id,
+        by_id=visit.person.id,
+        now=visit.now,
+    )
+
+
+async def send_version(visit: Visit, record: SessionRecord, athlete: Person) -> Outcome:
+    """The athlete's version as it is now, into their own chat."""
+    chat = await visit.uow.chats.private_of(athlete.id)
+    if chat is None:
+        raise UnknownThing
+    return await my_version(replace(visit, person=athlete, chat=chat.id), MyVersion(session=record.id))
 
 
 async def ask_athlete(visit: Visit, command: AskAthlete) -> Outcome:
     """The athlete is asked in private; what they write next goes back to this coach."""
     record = await session_to_oversee(visit, command.session)
     member = await athlete_of(visit, record, command.person)
-    one = await try_on(visit, record, member.person)
+    one = await try_on(visit, record, member)
     chat = await visit.uow.chats.private_of(member.person_id)
     if chat is None or not isinstance(one.version, Version):
         raise UnknownThing

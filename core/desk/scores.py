@@ -24,6 +24,7 @@ from core.desk.says.versions import NothingPosted
 from core.desk.scoreboard import Standings, renew_board, scored_blocks
 from core.desk.versions import session_meant
 from core.desk.visit import Visit
+from core.desk.waiting import seen_by
 from core.notation.scores import read_score
 from core.scores.text import in_words
 from core.scores.values import Doubt, Score
@@ -145,7 +146,7 @@ async def claim_of(visit: Visit, refs: Mapping[str, Any]) -> Claim:
 async def keep_score(visit: Visit, claim: Claim, score: Score, text: str, block: int) -> Outcome:
     """Store it, an earlier one of the same block becoming history; tell its place; renew the scoreboard."""
     record, athlete = claim.record, claim.athlete
-    version = await visit.uow.versions.current(record.id, athlete.id)
+    version = await seen_by(visit, record, athlete)
     earlier = await visit.uow.scores.of_person(record.id, athlete.id)
     kept = await visit.uow.scores.record(
         session_id=record.id,

@@ -1,7 +1,7 @@
 """A coach drafts a session, sees how it lands on the group, and posts it now or later."""
 
 from collections.abc import Mapping
-from datetime import UTC, datetime, time, timedelta
+from datetime import UTC, date, datetime, time, timedelta
 from typing import Any
 
 from core.desk.commands import DiscardSession, DraftSession, MoveDraft, PostLater, PostSession
@@ -10,7 +10,7 @@ from core.desk.digest import digests_of
 from core.desk.errors import AlreadyDone, NotTheCoach, StalePress, UnknownThing
 from core.desk.meetings import meetings_on, shown
 from core.desk.outcome import DueWish, Outcome, Say
-from core.desk.overseeing import try_on_group
+from core.desk.overseeing import in_need, try_on_group
 from core.desk.reading import board_of, notes_of, unread_lines, what_counts
 from core.desk.says.sessions import (
     GroupPost,
@@ -26,7 +26,6 @@ from core.movements.lookup import catalogue
 from core.notation.session import read_session
 from core.scaling.group import view_of
 from core.scaling.ready import ready_levels
-from core.scaling.values import Version
 from core.store.records import Group, Purpose, Role, SessionRecord, SessionState
 from core.store.unit import Unit
 
@@ -74,6 +73,7 @@ async def read_back(visit: Visit, record: SessionRecord, groups: list[Group]) ->
     read = read_session(record.text, catalogue(), group.units)
     tried, waiting = await try_on_group(visit, record)
     made = [one.version for one in tried]
+    needing = await in_need(visit, record, tried)
     said = ReadBack(
         session_id=record.id,
         revision=record.revision,
@@ -82,7 +82,8 @@ async def read_back(visit: Visit, record: SessionRecord, groups: list[Group]) ->
         unread=unread_lines(record.text, read.not_understood),
         corrected=read.corrected,
         view=view_of(made),
-        needs=tuple(one.athlete for one in made if isinstance(one, Version) and one.needs_coach),
+        needs=tuple(one.person.name for one in needing),
+        held=tuple(one.person.name for one in needing if one.held),
         waiting=waiting,
         group=group.title,
         others=tuple((other.id, other.title) for other in groups if other.id != group.id),
@@ -180,8 +181,16 @@ async def post(uow: Unit, now: datetime, record: SessionRecord) -> Outcome:
     assert group is not None
     day = record.session.date or today_in(group, now)
     await uow.sessions.mark_posted(record.id, now, day)
+    said = await group_post(uow, group, record, day)
+    key = f"post:{record.id}:{record.revision}"
+    say = Say(group.chat_id, said, Purpose.POST, key=key, refs={"session": record.id})
+    return Outcome((say,), due=await digests_of(uow, now, group, day))
+
+
+async def group_post(uow: Unit, group: Group, record: SessionRecord, day: date) -> GroupPost:
+    """The session as everybody in the group reads it."""
     ready = ready_levels(record.session, catalogue())
-    said = GroupPost(
+    return GroupPost(
         session_id=record.id,
         title=record.session.title,
         day=day,
@@ -193,9 +202,6 @@ async def post(uow: Unit, now: datetime, record: SessionRecord) -> Outcome:
         no_equipment=ready.no_equipment,
         units=group.units,
     )
-    key = f"post:{record.id}:{record.revision}"
-    say = Say(group.chat_id, said, Purpose.POST, key=key, refs={"session": record.id})
-    return Outcome((say,), due=await digests_of(uow, now, group, day))
 
 
 def next_morning(group: Group, now: datetime) -> datetime:

@@ -26,6 +26,7 @@ from core.desk.entry import CONSENT, SCREENING
 from core.desk.furnishing import SET, as_equipment_change, tell_set
 from core.desk.groups import open_group, tell_units, tell_zone
 from core.desk.habits import tell_habit
+from core.desk.holding import as_wish
 from core.desk.joining import raise_alarm, tell_consent, tell_screening
 from core.desk.judging import enter_for_somebody
 from core.desk.outcome import Outcome
@@ -86,6 +87,7 @@ async def as_unread_session(visit: Visit, text: str, _: int | None) -> Outcome |
 READINGS = (
     raise_alarm,
     as_session,
+    as_wish,
     enter_for_somebody,
     as_draft_order,
     as_class_words,

@@ -20,13 +20,13 @@ class NameInFront(NamedTuple):
 def name_in_front(text: str, names: Iterable[str]) -> NameInFront | None:
     """The longest name, or the only first name, that the text begins with; None where none or two do."""
     words = _LEAD.sub("", text).strip()
-    for spelling, name in sorted(_spellings(names).items(), key=lambda pair: -len(pair[0])):
+    for spelling, name in sorted(spellings(names).items(), key=lambda pair: -len(pair[0])):
         if words.casefold().startswith(spelling) and (gap := _AFTER.match(words[len(spelling) :])):
             return NameInFront(name, words[len(spelling) + gap.end() :])
     return None
 
 
-def _spellings(names: Iterable[str]) -> dict[str, str]:
+def spellings(names: Iterable[str]) -> dict[str, str]:
     """Whole names, and first names that only one has; folded."""
     known = list(dict.fromkeys(names))
     firsts = [name.split()[0].casefold() for name in known if name.split()]

@@ -26,6 +26,7 @@ def _membership_of(row: RowMapping) -> Membership:
         role=Role(row["role"]),
         pair=row["pair"],
         shares_limits=row["shares_limits"],
+        held=row["held"],
         lead_minutes=row["lead_minutes"],
         joined_at=row["joined_at"],
         left_at=row["left_at"],
@@ -82,6 +83,7 @@ class Groups(Repository):
                 group_id=group_id,
                 role=role,
                 shares_limits=False,
+                held=False,
                 lead_minutes=LEAD_MINUTES,
                 joined_at=now,
             )
@@ -135,6 +137,10 @@ class Groups(Repository):
     async def share_limits(self, person_id: int, group_id: int, yes: bool) -> None:
         """Whether this group's coach may see the person's limits."""
         await self._change_member(person_id, group_id, shares_limits=yes)
+
+    async def hold(self, person_id: int, group_id: int, yes: bool) -> None:
+        """Whether every version of this athlete waits for a coach's OK."""
+        await self._change_member(person_id, group_id, held=yes)
 
     async def leave(self, person_id: int, group_id: int, now: datetime) -> None:
         await self._change_member(person_id, group_id, left_at=now)

@@ -1,4 +1,4 @@
-"""What coaches decided for single athletes."""
+"""What coaches decided for single athletes, and to what they said OK."""
 
 from datetime import datetime
 
@@ -79,3 +79,30 @@ class CoachOrders(Repository):
     async def undo(self, order_id: int, now: datetime) -> None:
         """Raise NotStoredError if there is none."""
         await self._change_one(tables.coach_order, order_id, undone_at=now)
+
+
+class CoachOks(Repository):
+    async def give(
+        self, *, session_id: int, revision: int, person_id: int, by_id: int, now: datetime
+    ) -> None:
+        """A coach's OK to what this athlete does in the session as it stands; given twice, the first counts."""
+        if person_id in await self.given(session_id, revision):
+            return
+        await self._add(
+            tables.coach_ok,
+            session_id=session_id,
+            session_revision=revision,
+            person_id=person_id,
+            by_id=by_id,
+            at=now,
+        )
+
+    async def given(self, session_id: int, revision: int) -> frozenset[int]:
+        """To whose versions of this revision a coach said OK: person ids."""
+        table = tables.coach_ok
+        rows = await self._all(
+            select(table.c.person_id).where(
+                table.c.session_id == session_id, table.c.session_revision == revision
+            )
+        )
+        return frozenset(row["person_id"] for row in rows)

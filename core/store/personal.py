@@ -24,6 +24,7 @@ Rows = list[dict[str, Any]]
 OWN: Final[tuple[Table, ...]] = (
     t.adjustment,
     t.coach_order,
+    t.coach_ok,
     t.score,
     t.report,
     t.sign_up,
@@ -41,6 +42,7 @@ GROUPS_OWN: Final[Mapping[Table, str]] = {
     t.score: "entered_by",
     t.score_mark: "by_id",
     t.coach_order: "by_id",
+    t.coach_ok: "by_id",
 }
 NOBODY: Final = "Somebody"
 
@@ -127,7 +129,8 @@ class Personal(Repository):
         )
         revisions = t.session_revision.c.session_id.in_(drafts)
         documents = await self._documents(t.session_revision, revisions)
-        await self._run(delete(t.coach_order).where(t.coach_order.c.session_id.in_(drafts)))
+        for table in (t.coach_order, t.coach_ok):
+            await self._run(delete(table).where(table.c.session_id.in_(drafts)))
         await self._run(delete(t.session_revision).where(revisions))
         await self._run(delete(t.session).where(t.session.c.id.in_(drafts)))
         return documents

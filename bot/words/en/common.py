@@ -50,7 +50,10 @@ def help_(said: Help) -> Worded:
     ]
     if said.coach:
         lines.insert(0, "paste a session, as you'd write it on a board, and I'll read it back to you")
-        lines.insert(1, "set up a class by writing <code>class Tuesdays 18:30, 45 min</code> and its link")
+        lines.insert(
+            1, "an athlete's name shows what I'd give them; <i>hold</i> and the name keeps it for your OK"
+        )
+        lines.insert(2, "set up a class by writing <code>class Tuesdays 18:30, 45 min</code> and its link")
     return Worded("Here's what you can send me:\n\n" + bullets(lines) + "\n\n" + NOBODY_WATCHES)
 
 

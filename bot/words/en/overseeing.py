@@ -6,6 +6,7 @@ from bot.words.wording import Button, Row, Worded, wording
 from core.desk.coach_commands import (
     AcceptVersion,
     AskAthlete,
+    HoldAthlete,
     LookAtAthlete,
     MakeStanding,
     OrderLine,
@@ -15,11 +16,13 @@ from core.desk.says.overseeing import (
     AthleteAnswers,
     AthleteAsked,
     AthleteCard,
+    AthleteHeld,
     CoachAsks,
     LineChoices,
     MadeStanding,
     Needing,
     NothingFurther,
+    NothingToLookAt,
 )
 from core.scaling.values import VersionLine
 
@@ -28,7 +31,7 @@ from core.scaling.values import VersionLine
 def needing(said: Needing) -> Worded:
     rows: tuple[Row, ...] = tuple(
         (Button(name[:50], LookAtAthlete(session=said.session_id, person=person)),)
-        for person, name, _ in said.people
+        for person, name in said.people
     )
     return Worded(
         "These people need you. Tap one to see what I'd give them, and change it if you like.", rows
@@ -41,17 +44,26 @@ def athlete_card(said: AthleteCard) -> Worded:
     parts = [fill("<b>{name}</b>, as I'd do it:", name=said.version.athlete), "\n".join(lines)]
     if said.needs:
         parts.append("Why you:\n" + bullets([escape(need_words(need, said.units)) for need in said.needs]))
+    if said.held:
+        parts.append("You hold their versions: nothing goes out to them before your OK.")
     parts.append("Tap a number to change that line.")
     places = range(1, len(lines) + 1)
     numbers = [Button(str(place), order(said, place, "menu")) for place in places]
     rows = [tuple(numbers[start : start + 5]) for start in range(0, len(numbers), 5)]
     rows.append(
         (
-            Button("OK", AcceptVersion(session=said.session_id, person=said.person)),
+            Button("OK", AcceptVersion(session=said.session_id, revision=said.revision, person=said.person)),
             Button("Ask them", AskAthlete(session=said.session_id, person=said.person)),
         )
     )
+    rows.append((hold_button(said),))
     return Worded("\n\n".join(parts), tuple(rows))
+
+
+def hold_button(said: AthleteCard | AthleteHeld) -> Button:
+    """Always the other way than it is now."""
+    label = "Stop holding their versions" if said.held else "Hold for my OK, always"
+    return Button(label, HoldAthlete(group=said.group, person=said.person, yes=not said.held))
 
 
 def numbered(place: int, line: VersionLine, said: AthleteCard) -> str:
@@ -125,3 +137,21 @@ def athlete_answers(said: AthleteAnswers) -> Worded:
 @wording("en", AnswerPassedOn)
 def answer_passed_on(_: AnswerPassedOn) -> Worded:
     return Worded("Thank you, I've passed it on.")
+
+
+@wording("en", AthleteHeld)
+def athlete_held(said: AthleteHeld) -> Worded:
+    words = (
+        "From now on I show you {name}'s versions first, and send them when you say OK. Meanwhile {name} can see "
+        "the session as posted."
+        if said.held
+        else "{name} gets their versions at once again."
+    )
+    return Worded(fill(words, name=said.athlete), ((hold_button(said),),))
+
+
+@wording("en", NothingToLookAt)
+def nothing_to_look_at(said: NothingToLookAt) -> Worded:
+    return Worded(
+        fill("There's no session to show you for {name}, or none for them today.", name=said.athlete)
+    )

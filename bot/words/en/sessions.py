@@ -11,6 +11,7 @@ from core.desk.coach_commands import SeeNeeds
 from core.desk.commands import DiscardSession, MoveDraft, PostLater, PostSession
 from core.desk.says.sessions import (
     AskWhen,
+    AsPosted,
     GroupPost,
     NoCoachHere,
     NothingRead,
@@ -90,7 +91,8 @@ def landing(said: ReadBack) -> str:
             if len(said.needs) > 1
             else "{fine} fine, {count} needs you: {names}."
         )
-        parts.append(fill(text, fine=fine, count=len(said.needs), names=listed(said.needs)))
+        needing = [f"{name} (held for your OK)" if name in said.held else name for name in said.needs]
+        parts.append(fill(text, fine=fine, count=len(said.needs), names=listed(needing)))
     if said.view.withheld:
         names = listed([one.athlete for one in said.view.withheld])
         parts.append(fill("No version today: {names}.", names=names))
@@ -236,14 +238,26 @@ def level(blocks: tuple[VersionBlock, ...], said: GroupPost) -> list[str]:
 
 @wording("en", GroupPost)
 def group_post(said: GroupPost) -> Worded:
+    parts = [
+        *post_parts(said),
+        "Tap for your own version. Done? Send me your score in private, or as a reply to this.",
+    ]
+    return Worded(
+        "\n\n".join(parts), ((DoorButton("My version", f"v{said.session_id}"),), *class_rows(said.classes))
+    )
+
+
+@wording("en", AsPosted)
+def as_posted(said: AsPosted) -> Worded:
+    end = "This is what everybody got. Your own version comes here as soon as your coach has looked at it."
+    return Worded("\n\n".join([*post_parts(said.post), end]))
+
+
+def post_parts(said: GroupPost) -> list[str]:
     title = said.title or f"{said.day:%A, %-d %B}"
     parts = [fill("<b>{title}</b>", title=title), escape(said.board)]
     if said.notes:
         parts.append(bullets([escape(note) for note in said.notes]))
     parts += standards(said.counts)
     parts += levels(said)
-    parts += class_times(said.classes)
-    parts.append("Tap for your own version. Done? Send me your score in private, or as a reply to this.")
-    return Worded(
-        "\n\n".join(parts), ((DoorButton("My version", f"v{said.session_id}"),), *class_rows(said.classes))
-    )
+    return [*parts, *class_times(said.classes)]

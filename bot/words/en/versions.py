@@ -15,8 +15,8 @@ from bot.words.versions import (
     withheld_words,
 )
 from bot.words.wording import Button, Row, Worded, wording
-from core.desk.coach_commands import LookAtAthlete
-from core.desk.commands import ReleaseVersion, ShowHow
+from core.desk.coach_commands import AcceptVersion, LookAtAthlete, SeeSession
+from core.desk.commands import ShowHow
 from core.desk.reference import catalogue
 from core.desk.says.versions import (
     CoachNeeded,
@@ -151,7 +151,13 @@ def no_version(said: NoVersion) -> Worded:
 
 
 @wording("en", HeldForCoach)
-def held_for_coach(_: HeldForCoach) -> Worded:
+def held_for_coach(said: HeldForCoach) -> Worded:
+    if said.why == "held":
+        words = (
+            "Your coach likes to look at your version before you get it. I've just shown it to them, and it comes "
+            "here as soon as they say OK. Until then, this is what the whole group got:"
+        )
+        return Worded(words, ((Button("The session as posted", SeeSession(session=said.session_id)),),))
     return Worded(
         "With what you told me, your coach looks at your version first. I've sent it to them, without the reason; "
         "you'll get it here as soon as they say OK. Do tell them yourself what you want them to know."
@@ -160,6 +166,14 @@ def held_for_coach(_: HeldForCoach) -> Worded:
 
 # Reasons that would tell a coach of somebody's health, or of what they only told me.
 PRIVATE = {Because.LIMIT, Because.LIGHT_DUTY, Because.ASKED}
+
+
+WAITS = {
+    "told": (
+        "<b>{name}</b> told me something that calls for your eyes before this session; talk with them if you can."
+    ),
+    "held": "<b>{name}</b> asks for their version, and you hold theirs for your OK.",
+}
 
 
 def block_for_coach(one: VersionBlock, units: MassUnit) -> str:
@@ -173,18 +187,19 @@ def block_for_coach(one: VersionBlock, units: MassUnit) -> str:
 @wording("en", LookAtVersion)
 def look_at_version(said: LookAtVersion) -> Worded:
     blocks = [block_for_coach(one, said.units) for one in said.version.blocks]
-    text = fill(
-        "<b>{name}</b> told me something that calls for your eyes before this session; talk with them if you can. "
-        "This is the version I'd give them:",
-        name=said.version.athlete,
-    )
-    row = (Button("OK, send it to them", ReleaseVersion(version=said.version_id)),)
-    return Worded("\n\n".join([text, *blocks]), (row,))
+    text = fill(f"{WAITS[said.why]} This is the version I'd give them:", name=said.version.athlete)
+    needs = [escape(need_words(one, said.units)) for one in said.version.needs_coach if one.written]
+    why = [f"Look twice at:\n{bullets(needs)}"] if needs else []
+    ok = AcceptVersion(session=said.session_id, revision=said.revision, person=said.person)
+    change = LookAtAthlete(session=said.session_id, person=said.person)
+    row = (Button("OK, send it to them", ok), Button("Change it first", change))
+    return Worded("\n\n".join([text, *blocks, *why]), (row,))
 
 
 @wording("en", VersionReleased)
 def version_released(said: VersionReleased) -> Worded:
-    return Worded(fill("Sent to {name}.", name=said.athlete))
+    words = "Sent to {name}." if said.asked else "OK: {name} gets it as soon as they ask, without waiting."
+    return Worded(fill(words, name=said.athlete))
 
 
 @wording("en", CoachNeeded)

@@ -6,18 +6,24 @@ from core.scaling.values import NeedsCoach, Version, VersionLine
 
 
 class Needing(Said):
-    """Who needs the coach: person id, name, and how many lines."""
+    """Who needs the coach: person id and name."""
 
     session_id: int
-    people: tuple[tuple[int, str, int], ...]
+    people: tuple[tuple[int, str], ...]
 
 
 class AthleteCard(Said):
-    """One athlete's version as proposed. `ordered`: places of the lines that a coach decided."""
+    """One athlete's version as proposed. `ordered`: places of the lines that a coach decided.
+
+    `held`: every version of theirs waits for a coach's OK.
+    """
 
     session_id: int
+    revision: int
+    group: int
     person: int
     version: Version
+    held: bool
     needs: tuple[NeedsCoach, ...]
     ordered: tuple[int, ...]
     units: MassUnit
@@ -64,3 +70,18 @@ class AthleteAnswers(Said):
 
 class AnswerPassedOn(Said):
     """To the athlete: the coach has their answer."""
+
+
+class AthleteHeld(Said):
+    """To the coach: from now on, or no longer, this athlete's versions wait for their OK."""
+
+    group: int
+    person: int
+    athlete: str
+    held: bool
+
+
+class NothingToLookAt(Said):
+    """To the coach: there is no session to show this athlete's version of; or they have none today."""
+
+    athlete: str

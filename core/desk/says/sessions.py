@@ -25,6 +25,7 @@ class Unread(Value):
 class ReadBack(Said):
     """The session as understood, and how it lands on the group.
 
+    `needs`: whom the coach should look at; `held`: those of them whose versions wait for their OK.
     `post_at`: on the group's clock, which is named by `zone` where the reader goes by another.
     """
 
@@ -36,6 +37,7 @@ class ReadBack(Said):
     corrected: tuple[Corrected, ...]
     view: GroupView
     needs: tuple[str, ...]
+    held: tuple[str, ...]
     waiting: tuple[str, ...]
     group: str
     others: tuple[tuple[int, str], ...]
@@ -88,6 +90,12 @@ class GroupPost(Said):
     lighter: tuple[VersionBlock, ...] = ()
     no_equipment: tuple[VersionBlock, ...] = ()
     units: MassUnit = MassUnit.KG
+
+
+class AsPosted(Said):
+    """To an athlete whose version waits: the session as the group reads it."""
+
+    post: GroupPost
 
 
 class AskWhen(Said):

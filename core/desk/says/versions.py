@@ -2,6 +2,7 @@
 
 from datetime import date
 from decimal import Decimal
+from typing import Literal
 
 from core.athletes.values import Complaint, Different, Equipment, EquipmentSet
 from core.desk.outcome import Said
@@ -90,21 +91,28 @@ class NoVersion(Said):
 
 
 class HeldForCoach(Said):
-    """To the athlete: the coach looks at their version first."""
+    """To the athlete: the coach looks at their version first. `told`: for something that the athlete told."""
+
+    session_id: int
+    why: Literal["told", "held"]
 
 
 class LookAtVersion(Said):
     """To the coach: a version that waits for their OK."""
 
-    version_id: int
+    session_id: int
+    revision: int
+    person: int
     version: Version
+    why: Literal["told", "held"]
     units: MassUnit
 
 
 class VersionReleased(Said):
-    """To the coach: it went out."""
+    """To the coach: it went out; or it will without waiting, once it is `asked` for."""
 
     athlete: str
+    asked: bool = True
 
 
 class CoachNeeded(Said):

@@ -66,7 +66,10 @@ class Group:
 
 @dataclass(frozen=True, kw_only=True, slots=True)
 class Membership:
-    """`pair`: which load of a written pair is meant; `lead_minutes`: how long before a class to remind."""
+    """`pair`: which load of a written pair is meant; `lead_minutes`: how long before a class to remind.
+
+    `held`: every version waits for a coach's OK.
+    """
 
     id: int
     person: Person
@@ -74,6 +77,7 @@ class Membership:
     role: Role
     pair: Literal[1, 2] | None
     shares_limits: bool
+    held: bool
     lead_minutes: int
     joined_at: datetime
     left_at: datetime | None

@@ -26,6 +26,7 @@ from core.store.tables.post import (
 from core.store.tables.row import Row
 from core.store.tables.training import (
     adjustment,
+    coach_ok,
     coach_order,
     document,
     report,
@@ -41,6 +42,7 @@ __all__ = [
     "adjustment",
     "attempt",
     "chat",
+    "coach_ok",
     "coach_order",
     "consent",
     "document",

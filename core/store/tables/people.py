@@ -48,6 +48,7 @@ class MembershipRow(Row, table=True):
     role: str
     pair: int | None = None
     shares_limits: bool = False
+    held: bool = False
     lead_minutes: int
     joined_at: datetime
     left_at: datetime | None = None

@@ -118,6 +118,19 @@ class CoachOrderRow(Row, table=True):
     undone_at: datetime | None = None
 
 
+class CoachOkRow(Row, table=True):
+    """A coach has looked at what one athlete does in a session, and it may go out."""
+
+    __tablename__ = "coach_ok"
+    __table_args__ = (UniqueConstraint("session_id", "session_revision", "person_id"),)
+    id: int | None = key()
+    session_id: int = to("session.id")
+    session_revision: int
+    person_id: int = to("person.id", index=True)
+    by_id: int = to("person.id")
+    at: datetime
+
+
 class ScoreMarkRow(Row, table=True):
     """What coaches decided about a score, one row each time."""
 
@@ -149,5 +162,6 @@ version = table(VersionRow)
 adjustment = table(AdjustmentRow)
 score = table(ScoreRow)
 coach_order = table(CoachOrderRow)
+coach_ok = table(CoachOkRow)
 score_mark = table(ScoreMarkRow)
 report = table(ReportRow)

@@ -50,6 +50,8 @@ async def a_session(unit, person, group):
     await unit.adjustments.undo(session.id, person.id, Spot(1, "lines", 1), NOW)
     await unit.adjustments.standing(session.id, person.id)
     await unit.adjustments.of_session(session.id)
+    await unit.oks.give(session_id=session.id, revision=1, person_id=person.id, by_id=person.id, now=NOW)
+    await unit.groups.hold(person.id, group.id, yes=True)
 
 
 async def updates(unit):

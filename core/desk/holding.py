@@ -1,0 +1,95 @@
+"""A coach keeps one athlete's versions for their OK, looks at one by name, or lets them go out again."""
+
+from core.desk.coach_commands import HoldAthlete, LookAtAthlete, SeeSession
+from core.desk.errors import NotAMember, NotTheCoach, UnknownThing
+from core.desk.outcome import Outcome
+from core.desk.overseeing import give_ok, look_at_athlete, send_version
+from core.desk.says.overseeing import AthleteHeld, NothingToLookAt
+from core.desk.says.sessions import AsPosted
+from core.desk.scores import RECENT
+from core.desk.sessions import coached_groups, group_post
+from core.desk.versions import session_meant
+from core.desk.visit import Visit
+from core.desk.waiting import seen_by
+from core.notation.wishes import read_wish
+from core.store.records import Membership, Role, SessionRecord
+
+
+async def as_wish(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """What a coach writes about one of their athletes; None where it is about nobody."""
+    athletes = {
+        one.person.name: one
+        for group in await coached_groups(visit)
+        for one in await visit.uow.groups.members(group.id, role=Role.ATHLETE)
+    }
+    wish = read_wish(text, athletes)
+    if wish is None:
+        return None
+    athlete = athletes[wish.name]
+    if wish.wish == "look":
+        return await look_by_name(visit, athlete)
+    held = wish.wish == "hold"
+    return await hold_athlete(visit, HoldAthlete(group=athlete.group_id, person=athlete.person_id, yes=held))
+
+
+async def look_by_name(visit: Visit, athlete: Membership) -> Outcome:
+    """Their version of what the coach is about to post, else of what is posted."""
+    draft = await visit.uow.sessions.newest_unposted(visit.person.id)
+    if draft is None or draft.group_id != athlete.group_id:
+        draft = await visit.uow.sessions.latest_posted(athlete.group_id)
+    if draft is None:
+        return visit.told(NothingToLookAt(athlete=athlete.person.name))
+    try:
+        return await look_at_athlete(visit, LookAtAthlete(session=draft.id, person=athlete.person_id))
+    except UnknownThing:
+        return visit.told(NothingToLookAt(athlete=athlete.person.name))
+
+
+async def hold_athlete(visit: Visit, command: HoldAthlete) -> Outcome:
+    """Nothing that went out is taken back; once let go, what waited goes out."""
+    own = await visit.uow.groups.membership(visit.person.id, command.group)
+    athlete = await visit.uow.groups.membership(command.person, command.group)
+    if own is None or own.role is not Role.COACH:
+        raise NotTheCoach
+    if athlete is None:
+        raise UnknownThing
+    outcome = await (hold if command.yes else lift)(visit, athlete)
+    held = AthleteHeld(
+        group=command.group, person=command.person, athlete=athlete.person.name, held=command.yes
+    )
+    return visit.told(held) + outcome + Outcome(settles=True)
+
+
+async def hold(visit: Visit, athlete: Membership) -> Outcome:
+    """What they have seen of the last sessions they may go on changing."""
+    for record in await recent(visit, athlete):
+        if await seen_by(visit, record, athlete.person):
+            await give_ok(visit, record, athlete.person_id)
+    await visit.uow.groups.hold(athlete.person_id, athlete.group_id, yes=True)
+    return Outcome()
+
+
+async def lift(visit: Visit, athlete: Membership) -> Outcome:
+    """What waits only for the coach's wish goes out."""
+    unseen = [one for one in await recent(visit, athlete) if not await seen_by(visit, one, athlete.person)]
+    await visit.uow.groups.hold(athlete.person_id, athlete.group_id, yes=False)
+    went_out = Outcome()
+    for record in unseen:
+        if await seen_by(visit, record, athlete.person):
+            went_out += await send_version(visit, record, athlete.person)
+    return went_out
+
+
+async def recent(visit: Visit, athlete: Membership) -> list[SessionRecord]:
+    return await visit.uow.sessions.posted_since(athlete.group_id, visit.now - RECENT)
+
+
+async def see_session(visit: Visit, command: SeeSession) -> Outcome:
+    """The post of the group, in private: nobody is left with nothing while their version waits."""
+    record = await session_meant(visit, command.session)
+    assert record is not None, "a session that is named is found or refused"
+    if await visit.uow.groups.membership(visit.person.id, record.group_id) is None:
+        raise NotAMember
+    group = await visit.group(record.group_id)
+    post = await group_post(visit.uow, group, record, record.day)
+    return visit.told(AsPosted(post=post), session=record.id)

@@ -1,0 +1,55 @@
+"""What a coach wishes about one athlete: `hold Ilse for my OK`, `stop holding Ilse`, `show me Ilse`."""
+
+import re
+from collections.abc import Iterable
+from typing import Literal, NamedTuple
+
+from core.notation.people import spellings
+
+Wish = Literal["hold", "lift", "look"]
+
+_VERSIONS = r"(?: versions?| sessions?| training)?"
+_ENDS = r"(?:,? (?:any ?more|please|now|again|too|as well|from now on|from today))*"
+_OK = r"(?:ok|okay|go|go-ahead|eyes|check|approval)"
+_LOOKED = r"(?:say|said|give|gave|look|looked|check|checked)"
+_UNTIL = rf"(?: back)?(?: (?:for|until|till|before) my {_OK}(?: first)?| (?:until|till) i(?:'ve| have)? {_LOOKED}\b.*)?"
+
+# With the name as `@`; the first that fits decides.
+_WISHES: tuple[tuple[Wish, str], ...] = (
+    ("lift", rf"(?:stop|no more|don't|do not) hold(?:ing)?(?: back)? @{_VERSIONS}{_UNTIL}"),
+    ("lift", rf"(?:un-?hold|release) @{_VERSIONS}"),
+    ("lift", r"(?:lift|end|drop) (?:the hold on @|@ hold)"),
+    ("lift", rf"let @{_VERSIONS} (?:go out|through)(?: without my {_OK})?"),
+    ("lift", rf"@{_VERSIONS} (?:needs? no|do(?:es)?n't need|do(?:es)? not need) (?:my )?{_OK}"),
+    ("hold", rf"(?:hold|keep) @{_VERSIONS}{_UNTIL}"),
+    ("hold", rf"my {_OK} first (?:for|with) @{_VERSIONS}"),
+    ("hold", rf"@{_VERSIONS} needs? my {_OK}(?: first)?"),
+    ("hold", rf"(?:let me|i want to|i'd like to|i'll) (?:see|check|look at) @{_VERSIONS} first"),
+    ("look", rf"(?:show|show me|look at|see|what's|what is) @{_VERSIONS}"),
+    ("look", rf"@{_VERSIONS}|what (?:does|will|would) @ (?:do|get)|how does @ do(?: it)?"),
+)
+
+
+class WishAbout(NamedTuple):
+    name: str
+    wish: Wish
+
+
+def read_wish(text: str, names: Iterable[str]) -> WishAbout | None:
+    """The wish in a coach's words about one of these people; None where there is none, or no one name."""
+    words = re.sub(r"\s+", " ", text.replace("\u2019", "'")).strip(" .!?").casefold()
+    words = re.sub(rf"^(?:please,? )?(.*?){_ENDS}$", r"\1", words)
+    found = _named(words, dict(spellings(names)))
+    if found is None:
+        return None
+    name, rest = found
+    return next((WishAbout(name, wish) for wish, pattern in _WISHES if re.fullmatch(pattern, rest)), None)
+
+
+def _named(words: str, known: dict[str, str]) -> tuple[str, str] | None:
+    """The one person who is named, and the words with `@` in place of the name."""
+    for spelling in sorted(known, key=len, reverse=True):
+        name = re.compile(rf"(?<!\w){re.escape(spelling)}(?:'s|'(?=\s|$))?(?!\w)")
+        if name.search(words):
+            return known[spelling], name.sub("@", words, count=1)
+    return None

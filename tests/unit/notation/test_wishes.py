@@ -1,0 +1,73 @@
+"""What a coach wishes about one athlete."""
+
+import pytest
+
+from core.notation.wishes import read_wish
+
+NAMES = ("Ilse", "Bo", "Anna Maria Vik", "Anna Berg")
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "hold Ilse for my OK",
+        "Hold Ilse's versions until I say OK.",
+        "please hold Ilse",
+        "hold Ilse's versions for my okay from now on",
+        "hold Ilse\u2019s sessions until I have looked at them",
+        "keep Ilse's versions for my OK",
+        "my OK first for Ilse",
+        "Ilse needs my OK first",
+        "let me see Ilse's versions first",
+        "I want to check Ilse's version first",
+    ],
+)
+def test_a_wish_to_hold_is_read(text):
+    assert read_wish(text, NAMES) == ("Ilse", "hold")
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "stop holding Ilse",
+        "no more holding Ilse please",
+        "don't hold Ilse any more",
+        "unhold Ilse",
+        "release Ilse",
+        "lift the hold on Ilse",
+        "lift Ilse's hold",
+        "let Ilse's versions go out again",
+        "Ilse needs no OK any more",
+    ],
+)
+def test_a_wish_to_let_go_is_read(text):
+    assert read_wish(text, NAMES) == ("Ilse", "lift")
+
+
+@pytest.mark.parametrize(
+    "text", ["Ilse", "show me Ilse", "Ilse's version?", "what does Ilse get", "how does Ilse do it?"]
+)
+def test_a_wish_to_look_is_read(text):
+    assert read_wish(text, NAMES) == ("Ilse", "look")
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Ilse 7+12",
+        "hold",
+        "hold the plank",
+        "hold Tove for my OK",
+        "30 s hold",
+        "Anna",
+        "Ilse and Bo",
+        "",
+        "hold Bobby",
+    ],
+)
+def test_all_else_is_no_wish(text):
+    assert read_wish(text, NAMES) is None
+
+
+def test_of_two_with_one_first_name_the_whole_name_tells():
+    assert read_wish("hold Anna Berg for my OK", NAMES) == ("Anna Berg", "hold")
