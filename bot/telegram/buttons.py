@@ -93,6 +93,8 @@ CODES: Final[dict[str, type[Command]]] = {
     "ok": o.AcceptVersion,
     "oh": o.HoldAthlete,
     "sp": o.SeeSession,
+    "ow": o.AskWhatCounts,
+    "ot": o.SetTolerance,
     "oq": o.AskAthlete,
     "wf": w.SaveScores,
     "we": w.EraseMe,

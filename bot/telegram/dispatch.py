@@ -36,6 +36,7 @@ from core.desk import (
     sheets,
     talking,
     today,
+    tolerating,
     versions,
 )
 from core.desk import class_commands as k
@@ -134,6 +135,8 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     o.AcceptVersion: overseeing.accept_version,
     o.HoldAthlete: holding.hold_athlete,
     o.SeeSession: holding.see_session,
+    o.AskWhatCounts: tolerating.ask_what_counts,
+    o.SetTolerance: tolerating.set_tolerance,
     o.AskAthlete: overseeing.ask_athlete,
     c.AboutMe: talking.about_me,
     c.AskHelp: talking.ask_help,

@@ -1,6 +1,8 @@
 """What a coach can do about single athletes, as frozen values. `place` counts the lines of a version from 1."""
 
-from typing import Literal
+from typing import Annotated, Literal
+
+from pydantic import Field
 
 from core.desk.commands import Command
 
@@ -63,3 +65,17 @@ class AskAthlete(Command):
 
     session: int
     person: int
+
+
+class AskWhatCounts(Command):
+    """What counts as written in the group, and what else may."""
+
+    group: int
+
+
+class SetTolerance(Command):
+    """Let this count as written: so many percent lighter, and perhaps another implement."""
+
+    group: int
+    lighter: Annotated[int, Field(ge=0, le=50)]
+    other_implement: bool

@@ -43,7 +43,7 @@ async def see_scores(visit: Visit, command: SeeScores) -> Outcome:
         return visit.told(NoScoresYet())
     units = (await visit.group(record.group_id)).units
     scores = tuple((one.id, f"{name}: {in_words(one.score, units)}") for name, one in standing)
-    return visit.told(JudgeScores(title=record.session.title, scores=scores))
+    return visit.told(JudgeScores(group=record.group_id, title=record.session.title, scores=scores))
 
 
 async def look_at_score(visit: Visit, command: LookAtScore) -> Outcome:

@@ -37,7 +37,11 @@ async def orders_for(visit: Visit, record: SessionRecord) -> Orders:
             last.setdefault(line.written, line)
     own = await visit.uow.adjustments.standing(record.id, visit.person.id)
     decided = await visit.uow.orders.standing(record.group_id, visit.person.id, record.id)
-    return Orders(pins=own + coach_pins(record.session, decided, own), last=tuple(last.values()))
+    return Orders(
+        pins=own + coach_pins(record.session, decided, own),
+        last=tuple(last.values()),
+        tolerance=(await visit.group(record.group_id)).tolerance,
+    )
 
 
 def coach_pins(session: Session, orders: Sequence[CoachOrder], own: Sequence[Pin]) -> tuple[Pin, ...]:

@@ -38,6 +38,7 @@ from core.desk.says.versions import Me
 from core.desk.scoreboard import see_board
 from core.desk.scores import tell_score, tell_score_again
 from core.desk.sessions import coached_groups, draft_session
+from core.desk.tolerating import as_tolerance
 from core.desk.visit import Visit
 from core.notation.chat import is_like_a_score, is_like_a_session
 from core.store.records import OpenQuestion, Role
@@ -88,6 +89,7 @@ READINGS = (
     raise_alarm,
     as_session,
     as_wish,
+    as_tolerance,
     enter_for_somebody,
     as_draft_order,
     as_class_words,

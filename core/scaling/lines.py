@@ -39,6 +39,7 @@ def line_of(number: int, plan: LinePlan, option: Option, athlete: Athlete, reaso
         count=_count(option.hold),
         load_kg=option.load.kg if option.load and not plan.works_up else None,
         load_moved_kg=option.moved_kg,
+        written_kg=plan.written_kg(athlete.pair),
         height_cm=option.height_cm,
         amount=_amount(plan, way, option),
         amount_to=plan.line.amount_to if option.part == 1 and way.amount == plan.line.amount else None,

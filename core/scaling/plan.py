@@ -113,6 +113,11 @@ class LinePlan(NamedTuple):
         loads = self.line.loads_kg
         return loads[min(pair, len(loads)) - 1] if loads else None
 
+    def written_kg(self, pair: int) -> Decimal | None:
+        """The written loads that are in the hands at once, together; None where the coach wrote none."""
+        load = self.load_kg(pair)
+        return None if load is None else load * (self.hold.count if self.hold else 1)
+
 
 class BlockPlan(NamedTuple):
     """A block's sections: buy-in, lines, cash-out."""

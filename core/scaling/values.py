@@ -5,6 +5,7 @@ from enum import StrEnum
 from typing import Literal, NamedTuple
 
 from core.measures import AmountUnit
+from core.scores.values import EXACTLY, Tolerance
 from core.sessions.values import Format
 from core.values import Value
 
@@ -60,7 +61,8 @@ class Reason(Value):
 class VersionLine(Value):
     """One line as this athlete does it. Rest keeps the written movement and has no amount.
 
-    `load_kg` is per implement, `count` how many at once; `load_moved_kg` is what one repetition moves.
+    `load_kg` is per implement, `count` how many at once; `load_moved_kg` is what one repetition moves;
+    `written_kg` is what the written line has in the hands altogether, None where it names no load.
     `unbroken` (median) and `set_cost` are None where repetitions don't apply. `amount` is per side when
     `per_side`, and `amount_to` the top of a written range. It is None under a scheme, where `scheme` is the
     block's unless repetitions were taken off, and None where the athlete builds up and stops with three left
@@ -75,6 +77,7 @@ class VersionLine(Value):
     count: int | None = None
     load_kg: Decimal | None = None
     load_moved_kg: float | None = None
+    written_kg: Decimal | None = None
     height_cm: Decimal | None = None
     amount: float | None
     amount_to: float | None = None
@@ -147,17 +150,24 @@ class Caution(Value):
 class Version(Value):
     """A session made personal; frozen when shown.
 
-    `as_written` is what the scoreboard ranks by; a shorter day is scaled. `effort_at_most`: 0-10, where the
-    screening or a limit sets one. `scored` is False where there is no expected score and no rank.
+    `as_written` is what the scoreboard ranks by, under the `tolerance` of the day; a shorter day is scaled.
+    `effort_at_most`: 0-10, where the screening or a limit sets one. `scored` is False where there is no
+    expected score and no rank.
     """
 
     athlete: str
     as_written: bool
+    tolerance: Tolerance = EXACTLY
     effort_at_most: int | None = None
     scored: bool = True
     blocks: tuple[VersionBlock, ...]
     cautions: tuple[Caution, ...] = ()
     needs_coach: tuple[NeedsCoach, ...] = ()
+
+    @property
+    def is_exact(self) -> bool:
+        """Whether nothing at all differs from what was written."""
+        return self.as_written and all(line.change is Change.NONE for _, line in self.spots)
 
     @property
     def spots(self) -> tuple[tuple[Spot, VersionLine], ...]:
@@ -206,12 +216,14 @@ class Orders(Value):
     """What was decided beside the session: standing choices, and last time's lines for steadiness.
 
     `heavier`: the coach allows more than written. `volume_first`: fewer repetitions are an option at once.
+    `tolerance`: what counts as written in the group.
     """
 
     pins: tuple[Pin, ...] = ()
     last: tuple[VersionLine, ...] = ()
     heavier: bool = False
     volume_first: bool = False
+    tolerance: Tolerance = EXACTLY
 
 
 class Ask(StrEnum):

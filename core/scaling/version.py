@@ -9,6 +9,7 @@ from core.athletes.values import Profile, Screening
 from core.movements.lookup import Catalogue
 from core.scaling.athlete import Athlete
 from core.scaling.choice import Candidate, Section, choose
+from core.scaling.counting import counts_as_written
 from core.scaling.lines import is_same, line_of
 from core.scaling.options import Option, at_share, options_of
 from core.scaling.plan import BlockPlan, LinePlan, plan_of
@@ -55,8 +56,8 @@ def version_for(
     lines = [line for block in blocks for line in block.every_line]
     return Version(
         athlete=profile.name,
-        as_written=all(line.change is Change.NONE for line in lines)
-        and not _is_shortened(session, athlete.minutes),
+        as_written=counts_as_written(session, blocks, orders.tolerance),
+        tolerance=orders.tolerance,
         effort_at_most=athlete.effort_at_most,
         scored=athlete.scored,
         blocks=blocks,
@@ -210,13 +211,6 @@ def _cap_s(block: Block, most: float | None) -> float | None:
     if most is None or block.format is not Format.FOR_TIME:
         return block.cap_s
     return most * 60 if block.cap_s is None else min(block.cap_s, most * 60)
-
-
-def _is_shortened(session: Session, most: float | None) -> bool:
-    return any(
-        (_minutes(block, most), _cap_s(block, most)) != (block.minutes, block.cap_s)
-        for block in session.blocks
-    )
 
 
 def _cautions(profile: Profile, lines: Iterable[VersionLine]) -> tuple[Caution, ...]:

@@ -2,6 +2,9 @@
 
 from decimal import Decimal
 from enum import StrEnum
+from typing import Annotated
+
+from pydantic import Field
 
 from core.measures import MassUnit
 from core.scores.text import in_words
@@ -78,6 +81,19 @@ class ReadScore(Value):
     ask: str | None = None
     doubt: Doubt | None = None
     block: int = 0
+
+
+class Tolerance(Value):
+    """What still counts as written in a group, beside exactly that and heavier: its coach says.
+
+    `lighter_percent`: so much less load at most. `other_implement`: another thing in the hands counts too.
+    """
+
+    lighter_percent: Annotated[int, Field(ge=0, le=50)] = 0
+    other_implement: bool = False
+
+
+EXACTLY = Tolerance()
 
 
 class Entry(Value):

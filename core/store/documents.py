@@ -34,7 +34,7 @@ class Kind(Generic[T]):
 
 
 SESSION = Kind("session", Session)
-VERSION = Kind("version", Version)
+VERSION = Kind("version", Version, schema=2)
 PROFILE = Kind("profile", Profile, schema=2)
 EVIDENCE = Kind("evidence", Evidence, schema=2)
 SCORE = Kind("score", Score)
@@ -92,3 +92,8 @@ def _days_were_all_alike(body: Body) -> Body:
 @upcasts(EVIDENCE.name, from_schema=1)
 def _easier_had_no_cause(body: Body) -> Body:
     return {**body, "cause": None}
+
+
+@upcasts(VERSION.name, from_schema=1)
+def _only_exactly_counted(body: Body) -> Body:
+    return {**body, "tolerance": {}}

@@ -6,6 +6,7 @@ from typing import Literal
 from sqlalchemy import ColumnElement, RowMapping, select
 
 from core.measures import MassUnit
+from core.scores.values import EXACTLY, Tolerance
 from core.store import tables
 from core.store.people import person_of
 from core.store.records import Group, GroupState, Membership, Role
@@ -15,7 +16,13 @@ LEAD_MINUTES = 60
 
 
 def _group_of(row: RowMapping) -> Group:
-    return Group(**{**row, "units": MassUnit(row["units"]), "state": GroupState(row["state"])})
+    told = dict(row)
+    tolerance = Tolerance(
+        lighter_percent=told.pop("lighter_percent"), other_implement=told.pop("other_implement")
+    )
+    return Group(
+        **{**told, "units": MassUnit(row["units"]), "state": GroupState(row["state"])}, tolerance=tolerance
+    )
 
 
 def _membership_of(row: RowMapping) -> Membership:
@@ -43,6 +50,8 @@ class Groups(Repository):
                 chat_id=chat_id,
                 title=title,
                 units=MassUnit.KG,
+                lighter_percent=EXACTLY.lighter_percent,
+                other_implement=EXACTLY.other_implement,
                 state=GroupState.NEW,
                 created_at=now,
             )
@@ -66,6 +75,10 @@ class Groups(Repository):
         if units is not None:
             changes |= {"units": units, "state": GroupState.READY}
         return _group_of(await self._change_one(tables.group, group_id, **changes))
+
+    async def tolerate(self, group_id: int, tolerance: Tolerance) -> Group:
+        """What counts as written from now on. Raises NotStoredError."""
+        return _group_of(await self._change_one(tables.group, group_id, **dict(tolerance)))
 
     async def mark_left(self, group_id: int) -> None:
         await self._change_one(tables.group, group_id, state=GroupState.LEFT)

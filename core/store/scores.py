@@ -125,6 +125,14 @@ class Scores(Repository):
         )
         return [_done_of(row) for row in rows]
 
+    async def rank_as(self, score_id: int, *, scaled: bool) -> None:
+        """How it counts on the board, as decided anew; what was told stays. Raises NotStoredError."""
+        row = await self._must(select(tables.score).where(tables.score.c.id == score_id))
+        score = _score_of(row).score.model_copy(update={"scaled": scaled})
+        await self._change_one(
+            tables.score, score_id, schema_number=documents.SCORE.schema, body=documents.write(score)
+        )
+
     async def withdraw(self, score_id: int) -> None:
         """Raise NotStoredError if there is none."""
         await self._change_one(tables.score, score_id, state=ScoreState.WITHDRAWN)

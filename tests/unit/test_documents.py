@@ -4,6 +4,7 @@ import pytest
 
 from core.athletes.values import Profile
 from core.errors import Defect
+from core.scores.values import EXACTLY
 from core.store import documents
 from core.store.documents import Kind, UnknownSchemaError, upcasts
 from core.values import Value
@@ -76,6 +77,11 @@ def test_a_profile_of_schema_1_had_one_place_and_no_pain():
     body = {"units": "kg", "limits": ["wrist"]}
     ilse = documents.read(documents.PROFILE, 1, body, name="Ilse", evidence=())
     assert ilse == Profile(name="Ilse", limits=("wrist",))
+
+
+def test_a_version_of_schema_1_counted_only_exactly():
+    body = {"athlete": "Ilse", "as_written": False, "blocks": []}
+    assert documents.read(documents.VERSION, 1, body).tolerance == EXACTLY
 
 
 def test_evidence_of_schema_1_had_no_cause():

@@ -16,6 +16,7 @@ from bot.words.en import (
     scores,
     sessions,
     today,
+    tolerating,
     versions,
 )
 
@@ -35,5 +36,6 @@ __all__ = [
     "scores",
     "sessions",
     "today",
+    "tolerating",
     "versions",
 ]

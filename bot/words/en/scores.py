@@ -2,6 +2,7 @@
 
 from bot.words.text import escape, fill, listed
 from bot.words.wording import Button, Row, Worded, wording
+from core.desk.coach_commands import AskWhatCounts
 from core.desk.commands import (
     ClaimAsWritten,
     ConfirmScore,
@@ -99,7 +100,8 @@ def score_judged(said: ScoreJudged) -> Worded:
 @wording("en", JudgeScores)
 def judge_scores(said: JudgeScores) -> Worded:
     rows = tuple((Button(text[:60], LookAtScore(score=score)),) for score, text in said.scores)
-    return Worded("Tap a score to see its history and decide about it.", rows)
+    counts = (Button("What counts as written", AskWhatCounts(group=said.group)),)
+    return Worded("Tap a score to see its history and decide about it.", (*rows, counts))
 
 
 @wording("en", ScoreCard)

@@ -33,7 +33,12 @@ from core.desk.version_commands import AsUsual, ChangeLines, TodayDiffers
 from core.measures import AmountUnit, MassUnit, in_words
 from core.scaling.values import Because, Version, VersionBlock, VersionLine
 
-HEADS = {True: "Your version: as written", False: "Your version"}
+
+def head(version: Version) -> str:
+    """`Counts as written`: not quite, but within what the coach lets count."""
+    if not version.as_written:
+        return "Your version"
+    return "Your version: as written" if version.is_exact else "Your version: counts as written"
 
 
 @wording("en", ShowVersion)
@@ -42,7 +47,7 @@ def show_version(said: ShowVersion) -> Worded:
     parts = [understood(said.understood)] if said.understood else []
     parts += [changed(said)] if said.changed else []
     title = said.session.title
-    parts.append(f"<b>{HEADS[version.as_written]}</b>" + (fill(" · {title}", title=title) if title else ""))
+    parts.append(f"<b>{head(version)}</b>" + (fill(" · {title}", title=title) if title else ""))
     parts += [today(said)] if said.different else []
     parts += warm_up(said)
     parts += blocks(said)

@@ -41,6 +41,7 @@ class ScoreJudged(Said):
 class JudgeScores(Said):
     """To the coach: the scores of a session, to look at one by one. `scores`: id, and what to show of it."""
 
+    group: int
     title: str | None
     scores: tuple[tuple[int, str], ...]
 

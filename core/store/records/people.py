@@ -6,6 +6,7 @@ from enum import StrEnum
 from typing import Literal
 
 from core.measures import MassUnit
+from core.scores.values import Tolerance
 
 
 class ChatKind(StrEnum):
@@ -60,6 +61,7 @@ class Group:
     title: str
     zone: str | None
     units: MassUnit
+    tolerance: Tolerance
     state: GroupState
     created_at: datetime
 

@@ -35,6 +35,8 @@ class GroupRow(Row, table=True):
     title: str
     zone: str | None = None
     units: str
+    lighter_percent: int = 0
+    other_implement: bool = False
     state: str
     created_at: datetime
 

@@ -1,0 +1,49 @@
+"""What counts as written: exactly what the coach wrote, or as near to it as the coach lets count."""
+
+from collections.abc import Iterable
+from decimal import Decimal
+
+from core.scaling.plan import SAME_LOAD
+from core.scaling.values import Change, Version, VersionBlock, VersionLine
+from core.scores.values import Tolerance
+from core.sessions.values import Session
+
+MAY_COUNT = {Change.NONE, Change.LOAD, Change.IMPLEMENT}
+
+
+def counts_as_written(session: Session, blocks: Iterable[VersionBlock], tolerance: Tolerance) -> bool:
+    """Whether a version is ranked as written: every line is, in all of the time that was written."""
+    made = tuple(blocks)
+    lines = (line for block in made for line in block.every_line)
+    return all(line_counts(line, tolerance) for line in lines) and not _is_shortened(session, made)
+
+
+def judged(session: Session, version: Version, tolerance: Tolerance) -> Version:
+    """The version as it counts under another tolerance."""
+    as_written = counts_as_written(session, version.blocks, tolerance)
+    return version.model_copy(update={"as_written": as_written, "tolerance": tolerance})
+
+
+def line_counts(line: VersionLine, tolerance: Tolerance) -> bool:
+    """As written, heavier as the coach allowed it, or within the tolerance."""
+    if line.change is Change.NONE:
+        return True
+    if line.change not in MAY_COUNT or (line.change is Change.IMPLEMENT and not tolerance.other_implement):
+        return False
+    return _is_heavy_enough(line, tolerance.lighter_percent)
+
+
+def _is_heavy_enough(line: VersionLine, lighter_percent: int) -> bool:
+    if line.written_kg is None:
+        return line.load_kg is None
+    if line.load_kg is None:
+        return False
+    least = line.written_kg * (100 - lighter_percent) / 100
+    return line.load_kg * (line.count or 1) >= least * (1 - Decimal(str(SAME_LOAD)))
+
+
+def _is_shortened(session: Session, made: tuple[VersionBlock, ...]) -> bool:
+    return any(
+        (one.minutes, one.cap_s) != (written.minutes, written.cap_s)
+        for one, written in zip(made, session.blocks, strict=True)
+    )
