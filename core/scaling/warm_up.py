@@ -45,7 +45,7 @@ GOES_EASILY = 20.0
 def warm_up_for(
     session: Session, version: Version, profile: Profile, catalogue: Catalogue
 ) -> VersionBlock | None:
-    """Three to five easy lines before this version; None where the coach wrote a warm-up, or all is rest.
+    """Three to five easy lines before this version; None where the coach wrote one, all is rest, or nothing is fine.
 
     Made like any other block, so limits, place and things count as they do in the version.
     """
@@ -56,6 +56,8 @@ def warm_up_for(
     if not patterns:
         return None
     lines = (*_warming(athlete), *_moving(patterns, athlete), *_easy(patterns, version, athlete))
+    if not lines:
+        return None
     block = Block(
         kind=BlockKind.WARM_UP, format=Format.QUALITY, rounds=ROUNDS, scored=False, lines=tuple(lines)
     )
