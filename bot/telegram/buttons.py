@@ -99,6 +99,7 @@ CODES: Final[dict[str, type[Command]]] = {
     "wf": w.SaveScores,
     "we": w.EraseMe,
     "wk": w.KeepMe,
+    "wl": w.ShareLimits,
 }
 _CODE_OF = {kind: code for code, kind in CODES.items()}
 _LIMIT = InlineKeyboardButtonLimit.MAX_CALLBACK_DATA

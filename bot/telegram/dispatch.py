@@ -145,6 +145,7 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     w.ForgetMe: own.forget_me,
     w.EraseMe: own.erase_me,
     w.KeepMe: own.keep_me,
+    w.ShareLimits: own.share_limits,
     w.Retell: editing.retell,
     c.SendNoText: talking.send_no_text,
     c.Tell: talking.tell,

@@ -3,10 +3,11 @@
 Shared by the private chat and the command line; escaping for a platform is the caller's.
 """
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterable, Mapping
 
 from bot.words.reasons import reason_words, thing_words
 from bot.words.text import listed
+from core.athletes.values import Side
 from core.desk.reference import catalogue, limit
 from core.measures import AmountUnit, MassUnit, as_marked, in_words
 from core.movements.values import Variant
@@ -144,10 +145,28 @@ def _number(value: float) -> str:
     return f"{value:g}"
 
 
+def joint(limit_id: str) -> str:
+    """`wrist`, `lower back`."""
+    return limit(limit_id).label.removeprefix("sore ")
+
+
+def sided(limit_id: str, side: Side | None) -> str:
+    """`left wrist`, `wrist, on both sides`, `lower back`."""
+    if side == "both":
+        return f"{joint(limit_id)}, on both sides"
+    return f"{side} {joint(limit_id)}" if side else joint(limit_id)
+
+
+def limit_names(ids: Iterable[str], sides: Mapping[str, Side]) -> str:
+    """`sore wrist (left) and no jumping`."""
+    return listed([f"{limit(one).label} ({sides[one]})" if one in sides else limit(one).label for one in ids])
+
+
 def caution_words(caution: Caution) -> str:
     """The caution of a limit or of a thing in use."""
     if caution.of == "limit":
-        return limit(caution.id).caution
+        words = limit(caution.id).caution
+        return f"{sided(caution.id, caution.side).capitalize()}: {words}" if caution.side else words
     return catalogue().implement(caution.id).caution
 
 

@@ -5,6 +5,7 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
+from core.athletes.complaints import with_limits
 from core.athletes.values import Equipment, Evidence, Profile, Screening
 from core.desk.commands import (
     ChangeAnswer,
@@ -19,6 +20,7 @@ from core.desk.commands import (
 )
 from core.desk.errors import StalePress, UnknownThing
 from core.desk.outcome import Outcome
+from core.desk.pain import spared
 from core.desk.says.versions import AnswerKept, AskWeight, Understood
 from core.desk.versions import ask, my_version
 from core.desk.visit import Visit
@@ -26,6 +28,7 @@ from core.measures import MassUnit
 from core.notation.equipment import read_equipment, read_weight
 from core.notation.limits import read_limits
 from core.notation.numbers import does_not_know, read_body_mass, read_reps
+from core.notation.sides import read_sides
 from core.scaling.values import Ask, Question
 
 
@@ -104,6 +107,8 @@ async def tell_answer(visit: Visit, refs: Mapping[str, Any], text: str) -> Outco
     question = Question.model_validate(refs["question"])
     if question.ask is Ask.ABILITY:
         return await tell_ability_in_words(visit, question, refs["session"], text)
+    if question.ask is Ask.LIMITS:
+        return await tell_limits(visit, refs["session"], text)
     units = (await visit.profile()).units
     if question.ask is Ask.EQUIPMENT and (named := read_equipment(text, units)).without_weight:
         return await ask_weight(visit, refs["session"], named.without_weight, named.equipment or (), text)
@@ -111,6 +116,26 @@ async def tell_answer(visit: Visit, refs: Mapping[str, Any], text: str) -> Outco
     if taken is None:
         return None
     return await keep(visit, refs["session"], taken.understood, **taken.facts)
+
+
+async def tell_limits(visit: Visit, session_id: int | None, text: str) -> Outcome | None:
+    """All there is to spare, in place of what was told before; a joint keeps its side, and is asked about again."""
+    read = read_limits(text)
+    if read.limits is None:
+        return None
+    profile = with_limits(await visit.profile(), read.limits)
+    memberships = await visit.memberships()
+    if not memberships:
+        return await keep(visit, session_id, Understood(limits=read.limits), limits=read.limits)
+    group = await visit.group(memberships[0].group_id)
+    facts, wishes = spared(profile, visit.person.id, read.limits, text, group, visit.now)
+    understood = Understood(
+        limits=read.limits,
+        sides=tuple(read_sides(text).items()),
+        unread=read.not_understood,
+        units=profile.units,
+    )
+    return await keep(visit, session_id, understood, **facts) + Outcome(due=wishes)
 
 
 async def tell_ability_in_words(
@@ -204,14 +229,6 @@ def units_typed(text: str) -> MassUnit | None:
     return MassUnit.KG if kilos else MassUnit.LB if pounds else None
 
 
-def take_limits(text: str, units: MassUnit) -> Taken | None:
-    read = read_limits(text)
-    if read.limits is None:
-        return None
-    understood = Understood(limits=read.limits, unread=read.not_understood, units=units)
-    return Taken({"limits": read.limits}, understood)
-
-
 def take_body_mass(text: str, units: MassUnit) -> Taken | None:
     if text.strip(" .!").lower().startswith(SKIP):
         return Taken({"body_mass_skipped": True})
@@ -230,7 +247,6 @@ SKIP = ("skip", "no", "pass", "rather not", "don't", "dont", "prefer not", "i'd 
 
 READERS: Mapping[Ask, Callable[[str, MassUnit], Taken | None]] = {
     Ask.EQUIPMENT: take_equipment,
-    Ask.LIMITS: take_limits,
     Ask.BODY_MASS: take_body_mass,
     Ask.PAIR: take_pair,
 }

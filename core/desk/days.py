@@ -1,10 +1,13 @@
 """Which day it is on a group's own clock, and which clock somebody reads."""
 
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 from zoneinfo import ZoneInfo
 
 from core.store.records import Group
 from core.store.unit import Unit
+
+# How long a session is the one that is meant where none is named.
+RECENT = timedelta(hours=36)
 
 
 def zone_of(group: Group) -> ZoneInfo:

@@ -1,12 +1,12 @@
 """A coach keeps one athlete's versions for their OK, looks at one by name, or lets them go out again."""
 
 from core.desk.coach_commands import HoldAthlete, LookAtAthlete, SeeSession
+from core.desk.days import RECENT
 from core.desk.errors import NotAMember, NotTheCoach, UnknownThing
 from core.desk.outcome import Outcome
 from core.desk.overseeing import give_ok, look_at_athlete, send_version
 from core.desk.says.overseeing import AthleteHeld, NothingToLookAt
 from core.desk.says.sessions import AsPosted
-from core.desk.scores import RECENT
 from core.desk.sessions import coached_groups, group_post
 from core.desk.versions import session_meant
 from core.desk.visit import Visit

@@ -4,6 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Any
 
+from core.athletes.complaints import sides_of
 from core.athletes.values import Profile
 from core.desk.coach_commands import (
     AcceptVersion,
@@ -112,6 +113,8 @@ async def card_of(visit: Visit, record: SessionRecord, athlete: Membership) -> A
         person=athlete.person_id,
         version=one.version,
         held=athlete.held,
+        spares=(one.profile.limits or ()) if athlete.shares_limits else (),
+        sides=tuple(sides_of(one.profile).items()) if athlete.shares_limits else (),
         needs=one.version.needs_coach,
         ordered=tuple(
             place for place, (spot, _) in enumerate(spots, 1) if written_at(record, spot) in ordered

@@ -1,4 +1,4 @@
-"""Everybody can take along and erase what is theirs (design section 7)."""
+"""Everybody can take along and erase what is theirs, and says who sees what they spare (design section 7)."""
 
 from collections.abc import Mapping
 from datetime import datetime, timedelta
@@ -6,8 +6,8 @@ from typing import Any
 
 from core.desk.days import today_in
 from core.desk.outcome import DueWish, Outcome
-from core.desk.own_commands import EraseMe, ExportMine, ForgetMe, KeepMe
-from core.desk.says.own import AskForget, Forgotten, Mine, NothingForgotten
+from core.desk.own_commands import EraseMe, ExportMine, ForgetMe, KeepMe, ShareLimits
+from core.desk.says.own import AskForget, Forgotten, LimitsShared, Mine, NothingForgotten
 from core.desk.scoreboard import renew_board
 from core.desk.sessions import coached_groups
 from core.desk.visit import Visit
@@ -50,6 +50,14 @@ async def erase_me(visit: Visit, _: EraseMe) -> Outcome:
         key=f"close:{visit.chat}:{int(at.timestamp())}", kind=CLOSE_CHAT, at=at, refs={"chat": visit.chat}
     )
     return visit.told(Forgotten()) + renewed + Outcome(due=(close,), settles=True)
+
+
+async def share_limits(visit: Visit, command: ShareLimits) -> Outcome:
+    """In every group they belong to; it can be taken back at any time (design section 7)."""
+    await visit.must_consent()
+    for one in await visit.memberships():
+        await visit.uow.groups.share_limits(visit.person.id, one.group_id, yes=command.yes)
+    return visit.told(LimitsShared(yes=command.yes)) + Outcome(settles=True)
 
 
 async def close_chat_due(uow: Unit, _: datetime, refs: Mapping[str, Any]) -> Outcome:

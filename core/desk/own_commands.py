@@ -31,3 +31,9 @@ class Retell(Command):
     message_id: int
     text: str
     in_group: bool
+
+
+class ShareLimits(Command):
+    """Whether my coaches may see what I spare."""
+
+    yes: bool

@@ -4,28 +4,34 @@ from collections.abc import Mapping
 from datetime import date, datetime, time
 from typing import Any, Final
 
-from core.athletes.complaints import complained, healed, of_limit, with_limits
+from core.athletes.complaints import WITHOUT_SIDES, complained, healed, of_limit, with_limits
 from core.athletes.limits import limit, limits
 from core.athletes.values import Complaint, Profile, Severity
-from core.desk.days import today_in, zone_of
+from core.desk.days import RECENT, today_in, zone_of
+from core.desk.entry import CONSENT, SCREENING
 from core.desk.errors import StalePress, UnknownThing
 from core.desk.looking import Looked, look, show_again
 from core.desk.outcome import DueWish, Outcome, Say
 from core.desk.says.adjusting import AskHowBad, AskReview, AskSide, AskWhatHurts, PainNoted, ReviewKept
+from core.desk.says.reports import NothingSpared
 from core.desk.showing import today_of
 from core.desk.version_commands import LineHurts, ReviewLimit
+from core.desk.versions import session_meant
 from core.desk.visit import Visit
+from core.desk.waiting import seen_by
 from core.movements.lookup import catalogue
-from core.notation.sides import read_side
-from core.scaling.values import VersionLine
+from core.notation.chat import is_like_a_score
+from core.notation.complaints import ToldPain, read_complaint
+from core.notation.sides import read_sides
+from core.scaling.values import Ask, VersionLine
 from core.store.records import Group
 from core.store.unit import Unit
 
-# There is one of each of these.
-WITHOUT_SIDES: Final = frozenset({"neck", "low-back"})
-
 # The kind of due row that asks again.
 REVIEW: Final = "review"
+
+# Whatever is typed while one of these is open is its answer.
+ASKED_OF_PAIN: Final = frozenset({CONSENT, SCREENING, "pain", "score", "coach", Ask.LIMITS})
 
 # When a day's question is asked: people are up, and haven't trained yet (estimate).
 ASKED_AT = time(10, 0)
@@ -61,17 +67,17 @@ async def spare(visit: Visit, looked: Looked, command: LineHurts, severity: Seve
 def spared(
     profile: Profile, person_id: int, limit_ids: tuple[str, ...], text: str, group: Group, now: datetime
 ) -> tuple[Mapping[str, object], tuple[DueWish, ...]]:
-    """What was told in words after a session: facts for the profile, and when to ask about each joint again.
+    """What was told in words: facts for the profile, and when to ask about each joint again.
 
     How bad it is nobody said, so it counts as clear pain.
     """
     today = today_in(group, now)
     hurting = [one for one in limit_ids if one in joints()]
-    side = read_side(text) if len(hurting) == 1 and hurting[0] not in WITHOUT_SIDES else None
+    sides = read_sides(text)
     others = tuple(one for one in limit_ids if one not in hurting)
     kept = with_limits(profile, tuple(dict.fromkeys((*(profile.limits or ()), *others))))
     for one in hurting:
-        kept = complained(kept, one, side, Severity.CLEAR, today)
+        kept = complained(kept, one, sides.get(one), Severity.CLEAR, today)
     told = [of_limit(kept, one) for one in hurting]
     wishes = tuple(review_wish(person_id, one, group) for one in told if one is not None)
     return {"limits": kept.limits, "complaints": kept.complaints}, wishes
@@ -86,6 +92,58 @@ def review_wish(person_id: int, told: Complaint, group: Group) -> DueWish:
         at=datetime.combine(day, ASKED_AT, zone_of(group)),
         refs={"person": person_id, "group": group.id, "limit": told.limit, "day": day.toordinal()},
     )
+
+
+async def as_complaint(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """`My left wrist hurts`, or it is fine again; None for all else, and where something is asked about pain."""
+    told = read_complaint(text)
+    if told is None or is_like_a_score(text):
+        return None
+    question = await visit.uow.questions.open_in(visit.chat)
+    memberships = await visit.memberships()
+    if not memberships or (question is not None and question.kind in ASKED_OF_PAIN):
+        return None
+    await visit.must_consent()
+    group = await visit.group(memberships[0].group_id)
+    tell = tell_pain if told.kind == "hurts" else tell_over
+    return await tell(visit, told, text, group) + await version_again(visit)
+
+
+async def tell_pain(visit: Visit, told: ToldPain, text: str, group: Group) -> Outcome:
+    profile = await visit.profile()
+    facts, wishes = spared(profile, visit.person.id, told.limits, text, group, visit.now)
+    hurt = profile.model_copy(update=dict(facts))
+    await visit.uow.profiles.save(visit.person.id, hurt, visit.now)
+    noted = Outcome(due=wishes)
+    for one in (of_limit(hurt, limit_id) for limit_id in told.limits):
+        assert one is not None, "it was just told"
+        noted += visit.told(
+            PainNoted(limit=one.limit, side=one.side, severity=one.severity, review_on=one.review_on)
+        )
+    return noted
+
+
+async def tell_over(visit: Visit, told: ToldPain, _text: str, _group: Group) -> Outcome:
+    """Only the athlete says that it's over, and they just did."""
+    profile = await visit.profile()
+    over = [one for one in told.limits if one in (profile.limits or ())]
+    said = Outcome()
+    for one in over:
+        before = of_limit(profile, one)
+        side = before.side if before else None
+        said += visit.told(ReviewKept(limit=one, side=side, how="gone", review_on=None))
+    await visit.uow.profiles.save(visit.person.id, healed(profile, *over), visit.now)
+    return said if over else visit.told(NothingSpared())
+
+
+async def version_again(visit: Visit) -> Outcome:
+    """The version that is before them, made anew with what they told."""
+    record = await session_meant(visit, None)
+    if record is None or record.posted_at is None or record.posted_at < visit.now - RECENT:
+        return Outcome()
+    if await seen_by(visit, record, visit.person) is None:
+        return Outcome()
+    return await show_again(visit, record.id, "pain")
 
 
 async def review_due(uow: Unit, _: datetime, refs: Mapping[str, Any]) -> Outcome:

@@ -12,6 +12,7 @@ from core.desk.says.reports import AskEffort, AskHurt, AskWhere, HurtNoted, Noth
 from core.desk.says.versions import Understood
 from core.desk.visit import Visit
 from core.notation.limits import read_limits
+from core.notation.sides import read_sides
 from core.scores.values import Hurt
 from core.store.records import SessionRecord
 
@@ -63,7 +64,8 @@ async def tell_where(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcom
     assert record is not None, "a session that was asked about is kept"
     group = await visit.group(record.group_id)
     facts, wishes = spared(await visit.profile(), visit.person.id, read.limits, text, group, visit.now)
-    understood = Understood(limits=read.limits, unread=read.not_understood)
+    sides = tuple(read_sides(text).items())
+    understood = Understood(limits=read.limits, sides=sides, unread=read.not_understood)
     return await keep(visit, None, understood, **facts) + Outcome(due=wishes)
 
 

@@ -2,11 +2,11 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from datetime import timedelta
 from typing import Any
 
 from core.athletes.values import Screening
 from core.desk.commands import ClaimAsWritten, ConfirmScore, FixScore, TakeScoreBack
+from core.desk.days import RECENT
 from core.desk.errors import NotAMember, StalePress, UnknownThing
 from core.desk.outcome import Outcome, Say
 from core.desk.reports import ask_how_it_felt
@@ -29,9 +29,6 @@ from core.notation.scores import read_score
 from core.scores.text import in_words
 from core.scores.values import Doubt, Score
 from core.store.records import Person, ScoreRecord, ScoreState, SessionRecord, VersionRecord
-
-# How long a session is the one meant by a score that names none.
-RECENT = timedelta(hours=36)
 
 # Doubts whose question a plain yes answers.
 SETTLED_BY_YES = frozenset({Doubt.MEANT, Doubt.BEYOND_ROUND})

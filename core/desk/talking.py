@@ -31,6 +31,7 @@ from core.desk.joining import raise_alarm, tell_consent, tell_screening
 from core.desk.judging import enter_for_somebody
 from core.desk.outcome import Outcome
 from core.desk.overseeing import answer_coach
+from core.desk.pain import as_complaint
 from core.desk.reports import tell_where
 from core.desk.says.common import Help, NotText
 from core.desk.says.groups import TalkInPrivate
@@ -94,6 +95,7 @@ READINGS = (
     as_draft_order,
     as_class_words,
     as_equipment_change,
+    as_complaint,
     as_reply,
     as_answer,
     as_score,
@@ -200,6 +202,7 @@ async def about_me(visit: Visit, _: AboutMe) -> Outcome:
         units=profile.units,
         groups=tuple(group.title for group in groups),
         sets=profile.sets,
+        shares=any(one.shares_limits for one in memberships),
         complaints=tuple(one for one in profile.complaints if of_limit(profile, one.limit)),
         different=differing(profile, today_in(groups[0], visit.now) if groups else visit.now.date()),
     )

@@ -1,11 +1,11 @@
 """The coach says what counts as written; the scoreboard of the day follows."""
 
 from core.desk.coach_commands import AskWhatCounts, SetTolerance
+from core.desk.days import RECENT
 from core.desk.errors import NotTheCoach
 from core.desk.outcome import Outcome
 from core.desk.says.tolerating import AskTolerance, ToleranceSet
 from core.desk.scoreboard import renew_board, scored_blocks
-from core.desk.scores import RECENT
 from core.desk.sessions import coached_groups
 from core.desk.versions import session_meant
 from core.desk.visit import Visit

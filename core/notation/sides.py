@@ -1,28 +1,59 @@
 """On which side something hurts, in words: `my left wrist`, `both knees`, `wrist, the right one`."""
 
 import re
+from collections.abc import Iterator, Mapping
 from functools import cache
 
+from core.athletes.complaints import WITHOUT_SIDES
 from core.athletes.limits import limits
 from core.athletes.values import Side
 from core.notation.text import plain
 
-_ONE: re.Pattern[str] = re.compile(r"\b(?P<side>left|right|both) (?:one|ones|side|sides)\b")
+_ONE = r"\b(?P<side>left|right|both) (?:one|ones|side|sides)\b"
 _SIDES: dict[str, Side] = {"left": "left", "right": "right", "both": "both"}
+_LONGEST_TEXT = 1000
 
 
-def read_side(text: str) -> Side | None:
-    """The side of the one joint that is named; None where there is none, or more than one."""
-    words = " ".join(plain(line) for line in text[:1000].splitlines()).casefold()
-    found = {match["side"] for pattern in (_before_a_joint(), _ONE) for match in pattern.finditer(words)}
-    if {"left", "right"} <= found:
-        return "both"
-    return _SIDES[found.pop()] if len(found) == 1 else None
+def read_sides(text: str) -> Mapping[str, Side]:
+    """The side of each joint that is named with one, by the joint's limit."""
+    words = " ".join(plain(line) for line in text[:_LONGEST_TEXT].splitlines()).casefold()
+    found: dict[str, set[str]] = {}
+    for joint, side in _told(words):
+        found.setdefault(joint, set()).add(side)
+    named = list(dict.fromkeys(joint for joint, _ in joints_in(words)))
+    if len(named) == 1:
+        found.setdefault(named[0], set()).update(match["side"] for match in re.finditer(_ONE, words))
+    return {
+        joint: _SIDES[sides.pop()] if len(sides) == 1 else "both"
+        for joint, sides in found.items()
+        if sides and joint not in WITHOUT_SIDES
+    }
+
+
+def joints_in(words: str) -> Iterator[tuple[str, re.Match[str]]]:
+    """Every joint that is named, by its limit, and where."""
+    for match in _joint().finditer(words.casefold()):
+        yield _limit_of()[match["joint"]], match
+
+
+def _told(words: str) -> Iterator[tuple[str, str]]:
+    """`left wrist`, `left and right wrist`, `wrist (left)`; `right now` is no side."""
+    for joint, match in joints_in(words):
+        for side in (match["side"], match["other"], match["after"]):
+            if side:
+                yield joint, side
 
 
 @cache
-def _before_a_joint() -> re.Pattern[str]:
-    """`left wrist`, `right lower back`; `right now` is no side."""
-    names = [re.escape(name) for one in limits() if one.kind == "joint" for name in one.names]
-    longest_first = "|".join(sorted(names, key=len, reverse=True))
-    return re.compile(rf"\b(?P<side>left|right|both) (?:\w+ )?(?:{longest_first})s?\b")
+def _joint() -> re.Pattern[str]:
+    longest_first = "|".join(sorted(map(re.escape, _limit_of()), key=len, reverse=True))
+    return re.compile(
+        r"(?:\b(?P<side>left|right|both)(?:\s?(?:and|or|&|\+|/)\s?(?P<other>left|right))? (?:\w+ )?)?"
+        rf"\b(?P<joint>{longest_first})s?\b"
+        r"(?:,? (?:on the |on my |\()(?P<after>left|right)\b(?! (?:after|now|when|hand)))?"
+    )
+
+
+@cache
+def _limit_of() -> Mapping[str, str]:
+    return {name: one.id for one in limits() if one.kind == "joint" for name in one.names}

@@ -4,6 +4,7 @@ from decimal import Decimal
 from enum import StrEnum
 from typing import Literal, NamedTuple
 
+from core.athletes.values import Side
 from core.measures import AmountUnit
 from core.scores.values import EXACTLY, Tolerance
 from core.sessions.values import Format
@@ -141,10 +142,14 @@ class NeedsCoach(Value):
 
 
 class Caution(Value):
-    """A caution to word: of a limit, or of an implement in use. `id` is the catalogue's or the limit's."""
+    """A caution to word: of a limit, or of an implement in use. `id` is the catalogue's or the limit's.
+
+    `side`: of a joint, where told.
+    """
 
     of: Literal["limit", "implement"]
     id: str
+    side: Side | None = None
 
 
 class Version(Value):

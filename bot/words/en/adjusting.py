@@ -4,7 +4,7 @@ from datetime import date
 
 from bot.words.reasons import PLACES
 from bot.words.text import escape, fill
-from bot.words.versions import what_words
+from bot.words.versions import joint, sided, what_words
 from bot.words.wording import Button, Row, Worded, wording
 from core.athletes.values import Equipment, Severity, Side
 from core.desk.reference import catalogue, limit
@@ -132,11 +132,6 @@ def ask_what_hurts(said: AskWhatHurts) -> Worded:
     )
 
 
-def joint(limit_id: str) -> str:
-    """`wrist`, `lower back`."""
-    return limit(limit_id).label.removeprefix("sore ")
-
-
 @wording("en", AskSide)
 def ask_side(said: AskSide) -> Worded:
     at = {"version": said.version_id, "place": said.place, "limit": said.limit}
@@ -154,13 +149,6 @@ def ask_how_bad(said: AskHowBad) -> Worded:
         (Button("Badly, or at rest too", LineHurts(**at, severity=Severity.BAD)),),
     )
     return Worded(fill("How bad is your {where}?", where=sided(said.limit, said.side)), rows)
-
-
-def sided(limit_id: str, side: Side | None) -> str:
-    """`left wrist`, `both wrists`, `lower back`."""
-    if side == "both":
-        return f"{joint(limit_id)}, on both sides"
-    return f"{side} {joint(limit_id)}" if side else joint(limit_id)
 
 
 @wording("en", PainNoted)

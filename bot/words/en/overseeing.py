@@ -1,7 +1,7 @@
 """Words between a coach and single athletes."""
 
 from bot.words.text import bullets, escape, fill, listed
-from bot.words.versions import need_words, what_words
+from bot.words.versions import limit_names, need_words, what_words
 from bot.words.wording import Button, Row, Worded, wording
 from core.desk.coach_commands import (
     AcceptVersion,
@@ -44,6 +44,8 @@ def athlete_card(said: AthleteCard) -> Worded:
     parts = [fill("<b>{name}</b>, as I'd do it:", name=said.version.athlete), "\n".join(lines)]
     if said.needs:
         parts.append("Why you:\n" + bullets([escape(need_words(need, said.units)) for need in said.needs]))
+    if said.spares:
+        parts.append(fill("Spares: {limits}.", limits=limit_names(said.spares, dict(said.sides))))
     if said.held:
         parts.append("You hold their versions: nothing goes out to them before your OK.")
     parts.append("Tap a number to change that line.")

@@ -10,6 +10,7 @@ from core.desk.says.own import (
     ChangeNotTaken,
     ChangeTooLate,
     Forgotten,
+    LimitsShared,
     Mine,
     NothingForgotten,
     ScoreSheet,
@@ -85,3 +86,12 @@ def change_too_late(said: ChangeTooLate) -> Worded:
             group=said.group,
         )
     )
+
+
+@wording("en", LimitsShared)
+def limits_shared(said: LimitsShared) -> Worded:
+    if said.yes:
+        return Worded(
+            "Your coach sees from now on what you spare, beside your version. The group never does."
+        )
+    return Worded("From now on only you see what you spare. Your coach sees your version, and no reasons.")

@@ -3,6 +3,7 @@
 from decimal import Decimal
 
 from bot.words.text import escape, fill, listed, plural, with_article
+from bot.words.versions import limit_names
 from bot.words.wording import Button, Row, Worded, wording
 from core.athletes.values import Complaint, Equipment
 from core.desk.class_commands import AboutReminders
@@ -16,6 +17,7 @@ from core.desk.commands import (
     SkipBodyMass,
     TellAbility,
 )
+from core.desk.own_commands import ShareLimits
 from core.desk.reference import catalogue, everything, limit
 from core.desk.says.versions import AnswerKept, AskAbout, AskWeight, Me, Understood
 from core.desk.version_commands import FurnishSet
@@ -127,7 +129,9 @@ def understood(said: Understood) -> str:
         )
     if said.limits is not None:
         parts.append(
-            fill("I'll keep in mind: {limits}.", limits=limit_names(said.limits)) if said.limits else "Good."
+            fill("I'll keep in mind: {limits}.", limits=limit_names(said.limits, dict(said.sides)))
+            if said.limits
+            else "Good."
         )
     if said.unread:
         parts.append(fill("I didn't get “{words}”.", words=", ".join(said.unread)))
@@ -158,10 +162,6 @@ def counted(count: int, label: str) -> str:
     return with_article(label) if count == 1 else f"{count} {label}s"
 
 
-def limit_names(ids: tuple[str, ...]) -> str:
-    return listed([limit(one).label for one in ids])
-
-
 @wording("en", AnswerKept)
 def answer_kept(said: AnswerKept) -> Worded:
     noted = understood(said.understood) or "Noted."
@@ -187,7 +187,14 @@ def me(said: Me) -> Worded:
     )
     places = (Button("In a gym", FurnishSet(place="gym")), Button("On a trip", FurnishSet(place="trip")))
     reminders = (Button("Reminders and clock", AboutReminders()),)
-    return Worded("\n".join(lines) + "\n\nTap what you want to change.", (change, places, reminders))
+    rows = (change, places, reminders, *((sharing(said.shares),) if said.groups else ()))
+    return Worded("\n".join(lines) + "\n\nTap what you want to change.", rows)
+
+
+def sharing(shares: bool) -> Row:
+    """Always the other way than it is now."""
+    label = "Keep what I spare from my coach" if shares else "Let my coach see what I spare"
+    return (Button(label, ShareLimits(yes=not shares)),)
 
 
 def known_things(said: Me) -> str:

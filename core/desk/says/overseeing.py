@@ -1,5 +1,6 @@
 """What is said to a coach about single athletes, and to an athlete on the coach's behalf."""
 
+from core.athletes.values import Side
 from core.desk.outcome import Said
 from core.measures import MassUnit
 from core.scaling.values import NeedsCoach, Version, VersionLine
@@ -15,7 +16,7 @@ class Needing(Said):
 class AthleteCard(Said):
     """One athlete's version as proposed. `ordered`: places of the lines that a coach decided.
 
-    `held`: every version of theirs waits for a coach's OK.
+    `held`: every version of theirs waits for a coach's OK. `spares`: what they agreed to show of their limits.
     """
 
     session_id: int
@@ -24,6 +25,8 @@ class AthleteCard(Said):
     person: int
     version: Version
     held: bool
+    spares: tuple[str, ...]
+    sides: tuple[tuple[str, Side], ...]
     needs: tuple[NeedsCoach, ...]
     ordered: tuple[int, ...]
     units: MassUnit

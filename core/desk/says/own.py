@@ -56,3 +56,9 @@ class ChangeTooLate(Said):
     """The session of a changed message stands in the group already."""
 
     group: str
+
+
+class LimitsShared(Said):
+    """From now on the coach may see what they spare, or no longer."""
+
+    yes: bool

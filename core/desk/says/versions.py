@@ -4,7 +4,7 @@ from datetime import date
 from decimal import Decimal
 from typing import Literal
 
-from core.athletes.values import Complaint, Different, Equipment, EquipmentSet
+from core.athletes.values import Complaint, Different, Equipment, EquipmentSet, Side
 from core.desk.outcome import Said
 from core.measures import MassUnit
 from core.scaling.values import NeedsCoach, Question, Version, VersionBlock, VersionLine, Withheld
@@ -18,6 +18,7 @@ class Understood(Said):
 
     equipment: tuple[Equipment, ...] | None = None
     limits: tuple[str, ...] | None = None
+    sides: tuple[tuple[str, Side], ...] = ()
     unread: tuple[str, ...] = ()
     estimated: tuple[str, ...] = ()
     units: MassUnit = MassUnit.KG
@@ -136,7 +137,7 @@ class HowTo(Said):
 
 
 class Me(Said):
-    """What is known of the athlete; shown to nobody else."""
+    """What is known of the athlete; shown to nobody else. `shares`: the coach may see what is spared."""
 
     name: str
     equipment: tuple[Equipment, ...] | None
@@ -147,6 +148,7 @@ class Me(Said):
     sets: tuple[EquipmentSet, ...] = ()
     complaints: tuple[Complaint, ...] = ()
     different: tuple[Different, ...] = ()
+    shares: bool = False
 
 
 class AnswerKept(Said):

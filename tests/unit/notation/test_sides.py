@@ -2,7 +2,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from core.notation.sides import read_side
+from core.notation.sides import read_sides
 
 
 @pytest.mark.parametrize(
@@ -12,18 +12,25 @@ from core.notation.sides import read_side
         ("Right knee, a little", "right"),
         ("both knees", "both"),
         ("left sore wrist", "left"),
+        ("sore wrist (left)", "left"),
         ("the wrist, the right one", "right"),
         ("left wrist and right wrist", "both"),
+        ("left and right knee", "both"),
         ("wrist", None),
         ("my wrist hurts right now", None),
         ("it's all right, knee only", None),
+        ("left lower back", None),
         ("", None),
     ],
 )
 def test_the_side_of_a_joint(said, side):
-    assert read_side(said) == side
+    assert next(iter(read_sides(said).values()), None) == side
+
+
+def test_each_joint_has_its_own_side():
+    assert read_sides("left wrist and my right knee, no jumping, neck") == {"wrist": "left", "knee": "right"}
 
 
 @given(st.text(max_size=300))
-def test_any_text_has_one_side_at_most(text):
-    assert read_side(text) in {None, "left", "right", "both"}
+def test_any_text_has_one_side_a_joint_at_most(text):
+    assert set(read_sides(text).values()) <= {"left", "right", "both"}
