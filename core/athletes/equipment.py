@@ -33,7 +33,7 @@ def without(owned: Things, gone: Equipment) -> Things:
 
     An adjustable or fillable thing goes by itself, told as it is.
     """
-    if gone in owned and gone.to_kg is not None:
+    if gone in owned and (gone.to_kg is not None or gone.shared_with is not None):
         return tuple(one for one in owned if one != gone)
     counts, others = _counted(owned)
     if not gone.loads_kg:
@@ -41,6 +41,25 @@ def without(owned: Things, gone: Equipment) -> Things:
         return _told(counts, tuple(one for one in others if one.implement != gone.implement))
     counts -= Counter({(gone.implement, load): gone.each for load in gone.loads_kg})
     return _told(counts, others)
+
+
+def shared(owned: Things, implement: str | None, partner: str) -> Things | None:
+    """The same things, those of an implement shared with somebody; None where there is none of it.
+
+    Where none is named: what is adjustable, else all that has a weight.
+    """
+    meant = [one for one in owned if _is_meant(one, implement)]
+    adjustable = [one for one in meant if one.to_kg is not None]
+    if implement is None and adjustable:
+        meant = adjustable
+    if not meant:
+        return None
+    return tuple(one.model_copy(update={"shared_with": partner}) if one in meant else one for one in owned)
+
+
+def _is_meant(one: Equipment, implement: str | None) -> bool:
+    has_weight = bool(one.loads_kg) or one.to_kg is not None
+    return has_weight if implement is None else one.implement == implement
 
 
 def at(profile: Profile, place: SetName) -> Things | None:
@@ -75,11 +94,12 @@ def everything() -> Things:
 
 
 def _counted(things: Things) -> tuple[Counter[tuple[str, Decimal]], Things]:
-    """How many there are of each fixed weight, and all that has none, or any."""
+    """How many there are of each fixed weight that is theirs alone, and all other things."""
     counts: Counter[tuple[str, Decimal]] = Counter()
-    for thing in things:
+    counted = [thing for thing in things if thing.loads_kg and thing.shared_with is None]
+    for thing in counted:
         counts.update({(thing.implement, load): thing.each for load in thing.loads_kg})
-    return counts, tuple(thing for thing in things if not thing.loads_kg)
+    return counts, tuple(thing for thing in things if thing not in counted)
 
 
 def _told(counts: Counter[tuple[str, Decimal]], others: Things) -> Things:

@@ -65,7 +65,8 @@ class Equipment(Value):
     """One kind of thing an athlete owns.
 
     Either fixed (`loads_kg`, `each` of every load), adjustable (`from_kg` to `to_kg` in `step_kg`), fillable
-    (`to_kg` alone) or without a load (a chair). Heights in cm.
+    (`to_kg` alone) or without a load (a chair). Heights in cm. `shared_with`: whose else it is, by the name that was
+    told, "" where none was; None: theirs alone.
     """
 
     implement: str
@@ -75,6 +76,7 @@ class Equipment(Value):
     to_kg: Decimal | None = None
     step_kg: Decimal | None = None
     height_cm: Decimal | None = None
+    shared_with: str | None = None
 
 
 class Space(Value):

@@ -23,7 +23,7 @@ from core.desk.commands import (
 from core.desk.days import today_in
 from core.desk.drafting import as_draft_order
 from core.desk.entry import CONSENT, SCREENING
-from core.desk.furnishing import SET, as_equipment_change, tell_set
+from core.desk.furnishing import SET, as_equipment_change, as_sharing, tell_set
 from core.desk.groups import open_group, tell_units, tell_zone
 from core.desk.habits import tell_habit
 from core.desk.holding import as_wish
@@ -94,6 +94,7 @@ READINGS = (
     enter_for_somebody,
     as_draft_order,
     as_class_words,
+    as_sharing,
     as_equipment_change,
     as_complaint,
     as_reply,

@@ -1,6 +1,7 @@
 """An athlete's own words about what is there -> Equipment."""
 
 import re
+from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 from typing import NamedTuple
@@ -10,6 +11,8 @@ from core.measures import MassUnit, to_kg
 from core.movements.lookup import Catalogue, catalogue
 from core.notation import equipment_words as words
 from core.notation.equipment_items import Item, read_item
+from core.notation.equipment_partners import mark_shared
+from core.notation.equipment_settings import one_wording
 from core.notation.equipment_sharing import shared
 from core.notation.quantities import canonical, kilograms, mass_unit
 from core.notation.text import plain_row
@@ -42,10 +45,11 @@ def read_equipment(text: str, unit: MassUnit = MassUnit.KG, things: Catalogue | 
     `equipment` is () for those who say they have nothing, None where no thing was understood in full.
     """
     known = things or catalogue()
-    stretches = list(_stretches(_plain(text)))
+    marked = mark_shared(text[:LONGEST])
+    stretches = list(_stretches(_plain(marked.text)))
     told = [(mark, part) for mark, part in stretches if not _says_nothing(part)]
     items = _with_plates(shared([read_item(part, mark, known) for mark, part in told[:_MOST_THINGS]]), unit)
-    made = [(item, _owned(item, unit)) for item in items if not item.no_matter]
+    made = [(item, _owned_by(item, unit, marked.partners)) for item in items if not item.no_matter]
     owned = [one for _, one in made if one and not one.weightless]
     unread = (*(item.text for item, one in made if one is None), *(part for _, part in told[_MOST_THINGS:]))
     is_nothing = len(made) == 0 and (items or any(_is_nothing(part) for _, part in stretches))
@@ -71,12 +75,13 @@ def read_weight(
     found = [one for one in read.equipment or () if one.implement == thing.implement]
     if not found or read.not_understood or read.estimated:
         return None
-    return tuple(one.model_copy(update={"each": max(one.each, thing.each)}) for one in found)
+    told = {"shared_with": thing.shared_with}
+    return tuple(one.model_copy(update=told | {"each": max(one.each, thing.each)}) for one in found)
 
 
 def _plain(text: str) -> str:
     said = "\n".join(plain_row(line).text for line in text[:LONGEST].splitlines()).lower()
-    return re.sub(r"\bbottles? of water\b", "water bottles", said)
+    return one_wording(re.sub(r"\bbottles? of water\b", "water bottles", said))
 
 
 def _stretches(said: str) -> list[tuple[str, str]]:
@@ -134,6 +139,14 @@ def _owned(item: Item, unit: MassUnit) -> _Owned | None:
     each = item.each or (2 if item.plural else 1)
     loads = [kilograms(load, item.unit, unit) for load in (item.low, item.high, *item.loads) if load]
     return _held(item, each, loads, unit) if all(0 < load <= _HEAVIEST_KG for load in loads) else None
+
+
+def _owned_by(item: Item, unit: MassUnit, partners: Sequence[str]) -> _Owned | None:
+    owned = _owned(item, unit)
+    if owned is None or item.partner is None:
+        return owned
+    partner = partners[ord(item.partner) - ord("a")]
+    return owned._replace(thing=owned.thing.model_copy(update={"shared_with": partner}))
 
 
 def _held(item: Item, each: int, loads: list[Decimal], unit: MassUnit) -> _Owned | None:
@@ -206,4 +219,5 @@ def _merged(owned: list[Equipment]) -> tuple[Equipment, ...]:
 
 def _joins(one: Equipment, other: Equipment) -> bool:
     fixed = bool(one.loads_kg and other.loads_kg)
-    return fixed and (one.implement, one.each) == (other.implement, other.each)
+    alike = (one.implement, one.each, one.shared_with) == (other.implement, other.each, other.shared_with)
+    return fixed and alike

@@ -30,7 +30,8 @@ class Item:
     """A stretch about one thing. `mark` stands in front of it; `filled`: it is said what it is full of.
 
     `plates`: what the plates for a bar weigh together; `litres`: how much water goes in. `named_first`: the
-    thing was named before its load. `no_matter`: known, and of no use to any version.
+    thing was named before its load. `no_matter`: known, and of no use to any version. `partner`: the mark of whose
+    else it is.
     """
 
     text: str
@@ -47,6 +48,7 @@ class Item:
     plates: str | None = None
     litres: str | None = None
     height_cm: Decimal | None = None
+    partner: str | None = None
     adjustable: bool = False
     filled: bool = False
     named_first: bool = False
@@ -71,9 +73,10 @@ def read_item(text: str, mark: str, things: Catalogue) -> Item:
     """What a stretch says; `unread` keeps it where the thing isn't known."""
     strip = Strip(text)
     item = Item(
-        text.strip(" .:-"),
+        words.SHARED.sub(" ", text).strip(" .:-"),
         mark,
-        adjustable=strip.take(words.ADJUSTABLE) is not None,
+        partner=match["which"] if (match := strip.take(words.SHARED)) else None,
+        adjustable=words.ADJUSTABLE.search(text) is not None,
         filled=strip.take(words.FILLED) is not None,
     )
     item = _with_measures(item, strip)

@@ -32,7 +32,14 @@ PLATES_IN_ALL = re.compile(
     rf"(?:\bwith\s|\bup to\s)?(?<![0-9.x])(?P<a>{NUMBER})\s?(?P<u>{MASS_UNIT})\s?(?:worth\s)?of\s(?:weight |bumper )?"
     r"(?:plates?|weights?|discs?|bumpers?)\b"
 )
-ADJUSTABLE = re.compile(r"\b(?:adjustable|selectable|variable)\b")
+_ADJUSTABLE = (
+    r"adjustable|selectable|variable|changeable|settable|loadable|dial(?:able|led|ed)?"
+    r"|spin ?-?lock|quick ?-?change"
+)
+ADJUSTABLE = re.compile(rf"\b(?:{_ADJUSTABLE})\b")
+# Stands in a stretch for whose else a thing is; a letter tells which partner.
+PARTNER = "ispartnered"
+SHARED = re.compile(rf"\b{PARTNER}(?P<which>[a-z])\b")
 PAIR = re.compile(
     r"(?<![0-9.])(?P<t>[1-9])\s?x\s?(?=[0-9])|(?<![0-9.])(?P<n>[1-9])(?: of)?\s(?=\s?(?!kg|lb|pound|kilo"
     r"|to\b|cm|in\b|l\b|ltr|litre|liter|gal)[a-z0-9])"
@@ -64,7 +71,7 @@ FILLER = re.compile(
     r"\b(?:i'?ve|i'?m|it'?s|there'?s|i|have|got|own|there|is|are|a|an|the|some|my|of|at|home|here|old|with|that"
     r"|goes|go|from|up|to|each|heavy|light|small|big|sturdy|in|kg|maybe|weighing|single|pair|set|on|for|new|nice"
     r"|about|around|roughly|approx|kind|sort|normal|regular|simple|good|pretty|little|few|lots?|also|too|well"
-    r"|adjustable|wooden|solid|strong|stable|large|long|short|fixed|spare|couple)\b"
+    rf"|{_ADJUSTABLE}|wooden|solid|strong|stable|large|long|short|fixed|spare|couple)\b"
 )
 # Said to people, not of things.
 SMALL_TALK = re.compile(

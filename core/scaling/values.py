@@ -92,6 +92,19 @@ class VersionLine(Value):
     reason: Reason
 
 
+class Turn(Value):
+    """A thing in this block is somebody else's too. `begin`, `they_begin`: who starts at which of the lines.
+
+    Both None: they take turns. `settings`: it is set to each one's own weight.
+    """
+
+    implement: str
+    shared_with: str
+    settings: bool
+    begin: int | None = None
+    they_begin: int | None = None
+
+
 class VersionBlock(Value):
     """`buy_in` and `cash_out` are numbered from 1 each, like `lines`."""
 
@@ -106,6 +119,7 @@ class VersionBlock(Value):
     rest_s: float | None = None
     notes: str | None = None
     scored: bool = True
+    turn: Turn | None = None
     buy_in: tuple[VersionLine, ...] = ()
     lines: tuple[VersionLine, ...]
     cash_out: tuple[VersionLine, ...] = ()

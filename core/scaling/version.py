@@ -15,6 +15,7 @@ from core.scaling.lines import is_same, line_of
 from core.scaling.options import Option, at_share, options_of
 from core.scaling.plan import BlockPlan, LinePlan, plan_of
 from core.scaling.reasons import keeps, reason_for
+from core.scaling.sharing import turn_of
 from core.scaling.values import (
     Because,
     Caution,
@@ -104,7 +105,7 @@ def _version_block(number: int, plan: BlockPlan, athlete: Athlete, orders: Order
         for rows in sections
     )
     block = plan.block
-    return VersionBlock(
+    made = VersionBlock(
         block=number,
         format=block.format,
         minutes=_minutes(block, athlete.minutes),
@@ -120,6 +121,8 @@ def _version_block(number: int, plan: BlockPlan, athlete: Athlete, orders: Order
         lines=lines,
         cash_out=cash_out,
     )
+    turn = turn_of(made, athlete.profile)
+    return made if turn is None else made.model_copy(update={"turn": turn})
 
 
 def _version_line(place: int, row: _Row, option: Option, athlete: Athlete) -> VersionLine:

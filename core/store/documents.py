@@ -35,11 +35,11 @@ class Kind(Generic[T]):
 
 SESSION = Kind("session", Session)
 VERSION = Kind("version", Version, schema=2)
-PROFILE = Kind("profile", Profile, schema=2)
+PROFILE = Kind("profile", Profile, schema=3)
 EVIDENCE = Kind("evidence", Evidence, schema=2)
 SCORE = Kind("score", Score)
 PIN = Kind("pin", Pin)
-FURNISHED = Kind("furnished", Furnished)
+FURNISHED = Kind("furnished", Furnished, schema=2)
 
 KINDS: Mapping[str, Kind[Any]] = {
     kind.name: kind for kind in (SESSION, VERSION, PROFILE, EVIDENCE, SCORE, PIN, FURNISHED)
@@ -87,6 +87,12 @@ def read(kind: Kind[T], schema: int, body: Body, **beside: Any) -> T:
 @upcasts(PROFILE.name, from_schema=1)
 def _days_were_all_alike(body: Body) -> Body:
     return {**body, "sets": [], "complaints": [], "different": []}
+
+
+@upcasts(PROFILE.name, from_schema=2)
+@upcasts(FURNISHED.name, from_schema=1)
+def _things_were_shared_with_nobody(body: Body) -> Body:
+    return body
 
 
 @upcasts(EVIDENCE.name, from_schema=1)

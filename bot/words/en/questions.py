@@ -146,6 +146,13 @@ def things(equipment: tuple[Equipment, ...], units: MassUnit) -> str:
 
 
 def thing(one: Equipment, units: MassUnit) -> str:
+    """`an adjustable dumbbell, 2.5 kg to 24 kg (shared with Bo)`."""
+    if one.shared_with is None:
+        return what(one, units)
+    return f"{what(one, units)} (shared{f' with {one.shared_with}' if one.shared_with else ''})"
+
+
+def what(one: Equipment, units: MassUnit) -> str:
     label = catalogue().implement(one.implement).label
     if one.loads_kg:
         loads = listed([as_marked(load, units) for load in one.loads_kg])

@@ -93,7 +93,24 @@ def block(one: VersionBlock, units: MassUnit, last: Sequence[str] = ()) -> str:
     told = [
         f"{words}{' ' if before else ''}{before}" for words, before in zip_longest(lines, last, fillvalue="")
     ]
-    return f"{escape(block_heading(one))}\n{bullets([escape(words) for words in told])}"
+    turn = f"\n{escape(turn_words(one, units))}" if one.turn else ""
+    return f"{escape(block_heading(one))}\n{bullets([escape(words) for words in told])}{turn}"
+
+
+def turn_words(one: VersionBlock, units: MassUnit) -> str:
+    """`You share the dumbbell with Bo: begin with ... while Bo begins with ...`; plain text."""
+    turn = one.turn
+    assert turn is not None, "the caller looked"
+    thing = catalogue().implement(turn.implement).label
+    who = turn.shared_with or "the other of you"
+    shared = f"You share the {thing}" + (f" with {turn.shared_with}" if turn.shared_with else "")
+    own = ", and set it to your own weight when you take it" if turn.settings else ""
+    if turn.begin is None or turn.they_begin is None:
+        return f"{shared}: take turns, one works while the other rests{own}."
+    mine, theirs = (one.lines[place - 1] for place in (turn.begin, turn.they_begin))
+    return (
+        f"{shared}: begin with “{what_words(mine, units)}” while {who} begins with “{theirs.written}”{own}."
+    )
 
 
 def last_words(last: LastTime, said: ShowVersion) -> str:
