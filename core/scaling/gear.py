@@ -84,7 +84,8 @@ def _settings(thing: Equipment) -> list[Decimal]:
     assert thing.to_kg is not None
     step = thing.step_kg or FILL_STEP_KG
     start = EMPTY_KG if thing.from_kg is None else thing.from_kg
-    return [start + step * n for n in range(int((thing.to_kg - start) / step) + 1)]
+    settings = [start + step * n for n in range(int((thing.to_kg - start) / step) + 1)]
+    return settings if not settings or settings[-1] == thing.to_kg else [*settings, thing.to_kg]
 
 
 @lru_cache(maxsize=4096)

@@ -10,6 +10,7 @@ from core.movements.values import Hold
 from core.scaling.athlete import Athlete
 from core.scaling.demand import load_moved
 from core.scaling.fit import NEVER_TOO_LIGHT, TOLERANCE, UNCOUNTED, Fit, Task, fit, hopeful
+from core.scaling.gear import Load
 from core.scaling.options import Option
 from core.scaling.plan import AS_WRITTEN, OTHER_VARIANT, Grip, LinePlan
 from core.scaling.values import Because, Keeps, Reason
@@ -87,11 +88,34 @@ def _lacking_or(
 ) -> Obstacle:
     """That the load isn't there, or the ability: whichever is why this `option` is done."""
     lacking = Obstacle(Because.NOT_OWNED, _meant_thing(plan))
+    nearer = None if option is None else _passed_over(plan, athlete, option)
     if ability is None:
-        return lacking
+        return lacking if nearer is None else _why_not(nearer, plan, athlete)
     if option is not None and option.way is not None and option.way.movement is plan.ways[0].movement:
-        return ability if option.load is not None and ability.because in SURE else lacking
+        told = ability.because in SURE or nearer is not None
+        return ability if option.load is not None and told else lacking
     return ability if _is_lightest_heavy(plan, athlete) else lacking
+
+
+def _passed_over(plan: LinePlan, athlete: Athlete, option: Option) -> Load | None:
+    """The load that is there and nearest below the written one, where a lighter one was taken.
+
+    Then what isn't there is not the reason.
+    """
+    written, hold = plan.load_kg(athlete.pair), option.hold
+    if written is None or option.load is None or hold is None or option.way is not plan.ways[0]:
+        return None
+    owned = athlete.gear.loads(hold.implement, hold.count)
+    return next((load for load in owned if option.load.kg < load.kg <= written), None)
+
+
+def _why_not(load: Load, plan: LinePlan, athlete: Athlete) -> Obstacle:
+    """Why not this load, which is nearer to the written one: a little heavy, or for the other lines' sake."""
+    written = plan.ways[0]
+    task = athlete.task(plan, written)
+    moved = load_moved(written.variant, athlete.body_mass_kg, plan.hold, load.value)
+    heavy = task is not None and (would := fit(task, moved, NEVER_TOO_LIGHT)) and would.heavy > 0
+    return Obstacle(Because.TOO_HEAVY if heavy else Because.ONE_SETTING)
 
 
 def _is_owned(plan: LinePlan, athlete: Athlete) -> bool:

@@ -2,7 +2,7 @@
 
 from decimal import Decimal
 
-from hypothesis import given
+from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from core.athletes.values import Equipment, Evidence, Profile, Screening
@@ -37,6 +37,7 @@ def turn(name, partner, text=AMRAP, things=None):
     return version_for(session, profile, catalogue()).blocks[0].turn
 
 
+@settings(deadline=None)
 @given(st.text(min_size=1, max_size=8), st.text(min_size=1, max_size=8))
 def test_two_people_never_begin_on_the_same_line(one, other):
     mine, theirs = turn(one, other), turn(other, one)

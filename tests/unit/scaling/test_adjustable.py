@@ -1,0 +1,42 @@
+"""One dumbbell with many settings: a sensible load, and a reason that is true."""
+
+from decimal import Decimal
+
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from core.scaling.values import Because, Change
+from tests.unit.scaling.people import athlete, did, only_line
+
+TWELVE = "AMRAP 12\n12 goblet squats @ 24/16 kg"
+
+
+def noor(*tests, **known):
+    return athlete("Noor", tests=tests, mass=62, owns=["dumbbell 2.5 to 24 by 2.5"], **known)
+
+
+def finn(*tests):
+    return noor(*tests, sex="male")
+
+
+@settings(deadline=None)
+@given(st.integers(1, 40), st.sampled_from([10, 15, 24]), st.integers(5, 20))
+def test_a_load_that_is_there_and_nearer_is_never_called_missing(reps, load, amount):
+    text = f"AMRAP 12\n{amount} goblet squats @ 24/16 kg"
+    line = only_line(text, noor(did("goblet squat", reps, load)))
+    if line.reason.because is Because.NOT_OWNED:
+        assert line.load_kg == Decimal(15)
+
+
+def test_with_nothing_shown_it_is_light_because_nobody_knows():
+    assert only_line(TWELVE, finn(did("push-up", 15))).reason.because is Because.UNTESTED
+
+
+def test_a_setting_that_would_be_a_little_heavy_is_passed_over_for_that():
+    line = only_line(TWELVE, noor(did("goblet squat", 15, 16)))
+    assert (line.load_kg, line.reason.because) == (Decimal(10), Because.TOO_HEAVY)
+
+
+def test_the_heaviest_setting_is_there_even_between_the_steps():
+    line = only_line(TWELVE, finn(did("goblet squat", 25, 24)))
+    assert (line.load_kg, line.change) == (Decimal(24), Change.NONE)
