@@ -1,11 +1,10 @@
 """The coach and single athletes: who needs them, what is decided for whom, and asking back."""
 
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Mapping
+from dataclasses import replace
 from typing import Any
 
 from core.athletes.complaints import sides_of
-from core.athletes.values import Profile
 from core.desk.coach_commands import (
     AcceptVersion,
     AskAthlete,
@@ -16,6 +15,7 @@ from core.desk.coach_commands import (
 )
 from core.desk.commands import MyVersion
 from core.desk.errors import AlreadyDone, NotTheCoach, StalePress, UnknownThing
+from core.desk.landing import Tried, in_need, try_on_group
 from core.desk.outcome import Outcome, Say
 from core.desk.says.overseeing import (
     AnswerPassedOn,
@@ -35,40 +35,11 @@ from core.desk.visit import Visit
 from core.desk.waiting import seen_by
 from core.movements.lookup import catalogue
 from core.scaling.adjusting import Barred, as_written, easier, harder, something_else
-from core.scaling.questions import next_question
 from core.scaling.values import Pin, Spot, Version, VersionLine, Withheld
 from core.scaling.version import version_for
 from core.store.records import CoachOrder, Membership, Person, Role, SessionRecord, SessionState
 
 STEPS = {"easier": easier, "harder": harder, "other": something_else}
-
-
-@dataclass(frozen=True, slots=True)
-class Tried:
-    """A session tried on one athlete, with everything that was decided for them."""
-
-    person: Person
-    profile: Profile
-    version: Version | Withheld
-    held: bool
-
-
-async def try_on_group(visit: Visit, record: SessionRecord) -> tuple[list[Tried], tuple[str, ...]]:
-    """Every athlete's version, and the names of those still on their way in."""
-    tried: list[Tried] = []
-    waiting: list[str] = []
-    for member in await visit.uow.groups.members(record.group_id, role=Role.ATHLETE):
-        theirs = replace(visit, person=member.person)
-        profile = await profile_today(theirs, record)
-        if profile.screening is None:
-            waiting.append(profile.name)
-            continue
-        version = version_for(record.session, profile, catalogue(), await orders_for(theirs, record))
-        if isinstance(version, Version) and next_question(profile, record.session, catalogue()):
-            waiting.append(profile.name)
-        else:
-            tried.append(Tried(member.person, profile, version, member.held))
-    return tried, tuple(waiting)
 
 
 async def see_needs(visit: Visit, command: SeeNeeds) -> Outcome:
@@ -81,18 +52,6 @@ async def see_needs(visit: Visit, command: SeeNeeds) -> Outcome:
         raise AlreadyDone
     named = tuple((one.person.id, one.person.name) for one in people)
     return visit.told(Needing(session_id=record.id, people=named))
-
-
-async def in_need(visit: Visit, record: SessionRecord, tried: Sequence[Tried]) -> list[Tried]:
-    """Whom a coach should look at, and hasn't yet: something needs them, or their versions are held."""
-    done = await visit.uow.oks.given(record.id, record.revision)
-    return [
-        one
-        for one in tried
-        if isinstance(one.version, Version)
-        and (one.version.needs_coach or one.held)
-        and one.person.id not in done
-    ]
 
 
 async def look_at_athlete(visit: Visit, command: LookAtAthlete) -> Outcome:

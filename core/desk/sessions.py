@@ -8,9 +8,9 @@ from core.desk.commands import DiscardSession, DraftSession, MoveDraft, PostLate
 from core.desk.days import group_clock_named, today_in, zone_of
 from core.desk.digest import digests_of
 from core.desk.errors import AlreadyDone, NotTheCoach, StalePress, UnknownThing
+from core.desk.landing import in_need, try_on_group
 from core.desk.meetings import meetings_on, shown
 from core.desk.outcome import DueWish, Outcome, Say
-from core.desk.overseeing import in_need, try_on_group
 from core.desk.reading import board_of, notes_of, unread_lines, what_counts
 from core.desk.says.sessions import (
     GroupPost,

@@ -238,7 +238,9 @@ def _for_the_coach(blocks: Iterable[VersionBlock]) -> Iterable[NeedsCoach]:
 
 
 def _concerns_coach(line: VersionLine) -> bool:
-    """Nothing safe, another pattern, or a question only the coach can answer."""
+    """Nothing safe, another pattern, or a question only the coach can answer; not what they chose themselves."""
+    if line.reason.because is Because.COACH:
+        return False
     other_pattern = line.change is Change.MOVEMENT and line.reason.keeps is None
     return other_pattern or line.change is Change.REST or line.reason.because in FOR_THE_COACH
 

@@ -87,3 +87,10 @@ async def test_a_draft_is_discarded_in_words(crew):
 def look_at(session):
     """The press that a coach finds under a session; Ilse is the second person there is."""
     return f"oa:{session + 1}:2"
+
+
+async def test_the_group_view_counts_those_with_a_question_still_open(crew, ilse):
+    await crew.coach.says("Heavy one\n5 x 5 deadlifts @ 32/24 kg, rest 2 min\nAMRAP 8\n10 push-ups")
+    read = (await crew.coach.hears("Here's how I read it")).text
+    assert "How it lands on your people" in read
+    assert "Still on the way in" not in read

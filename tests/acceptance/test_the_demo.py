@@ -38,6 +38,9 @@ async def test_the_whole_day_of_a_dozen_different_people(played, settings):
         "New York time",
         "Today: 10 minutes",
         "Your evening with Harbour crew",
+        "taps [Go through who needs you]",
+        "As was chosen for you",  # and what came of it
+        "You share the dumbbell with Noor",
     ):
         assert happened in text, happened
     tables = Tables(settings.database)

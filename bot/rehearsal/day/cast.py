@@ -46,7 +46,7 @@ RUTH = Role("Ruth", taps={"lately had any of these": "Yes"})
 HARALD = Role("Harald", {THINGS: "two 6s and a chair", WEIGHT: "93"}, {"Has a doctor ever": "Yes"})
 EDDA = Role("Edda", {THINGS: "only a 2 kg and a 20 kg dumbbell", WEIGHT: "60 kg"}, {"push-ups": "About 8"})
 LENE = Role("Lene", {THINGS: "a 16 kg kettlebell, a table and a chair", SPARE: "24 weeks pregnant"})
-NOOR = Role("Noor", {THINGS: "adjustable dumbbell 2.5-24 kg"})
+NOOR = Role("Noor", {THINGS: "adjustable dumbbell 2.5-24 kg, I share it with Finn"})
 FINN = Role(
     "Finn",
     {THINGS: "adjustable dumbbell 2.5-24, the one Noor has", WEIGHT: "77"},

@@ -1,6 +1,6 @@
 """Wednesday evening: class, scores, the coach's last look, and the next morning."""
 
-from bot.rehearsal.day.cast import CAL, FINN, HARALD, ILSE, JONAS, NOOR, TOVE, Company
+from bot.rehearsal.day.cast import CAL, FINN, HARALD, ILSE, JONAS, LENE, NOOR, TOVE, Company
 from bot.rehearsal.day.hours import today, tomorrow
 
 
@@ -21,6 +21,14 @@ async def evening(company: Company) -> None:
     await company[ILSE].scores("4 rounds + 6", effort=8, hurt="Sore muscles")
     await company.at(tomorrow("06:00"))
     await company.group_hears("Thursday, slow and strong")
+    await company.at(tomorrow("06:30"))
+    await as_marit_chose(company)
+
+
+async def as_marit_chose(company: Company) -> None:
+    """Lene needn't wait this time: Marit has looked already, and chose her rows."""
+    shown = await company[LENE].gets_version()
+    assert "As was chosen for you" in shown.text
 
 
 async def tells_of_class(company: Company) -> None:

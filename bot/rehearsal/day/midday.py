@@ -4,10 +4,10 @@ from bot.rehearsal.day.cast import CAL, EDDA, ILSE, NOOR, TOVE, Company
 from bot.rehearsal.day.hours import today
 
 TOMORROW = """Thursday, slow and strong
-5 x 5 deadlifts @ 40/30 kg, rest 2 min
+5 x 5 deadlifts @ 32/24 kg, rest 2 min
 4 rounds for time, cap 20 min
-8 bent-over rows @ 16/10 kg
-12 sit-ups
+8 single-arm overhead presses a side @ 16/10 kg
+8 single-arm rows a side @ 16/10 kg
 200 m run"""
 
 
@@ -70,7 +70,12 @@ async def comes_to_class(company: Company) -> None:
 
 
 async def plans_tomorrow(company: Company) -> None:
-    """This time Marit sees at once how it lands on her people."""
+    """This time Marit sees at once how it lands on her people, and who needs her."""
     coach = company.coach
-    await coach.says(TOMORROW, "Here's how I read it")
+    read = await coach.says(TOMORROW, "Here's how I read it")
+    needing = await coach.taps("Go through who needs you", "These people need you", read)
+    lene = await coach.taps("Lene", "Lene, as I'd do it", needing)
+    rows = await coach.taps("3", "Lene:", lene)
+    changed = await coach.taps("Something else", "(your choice)", rows)
+    await coach.taps("OK", "→ OK", changed)
     await coach.says("post it tomorrow at 6", "Thursday at 06:00")
