@@ -1,5 +1,6 @@
 """How much of a way stands for the written amount, and how much of it is one set's work."""
 
+from math import floor
 from typing import NamedTuple
 
 from core.measures import AmountUnit
@@ -17,6 +18,7 @@ SECONDS_PER_KCAL = 5.0
 # stands for as many of another movement as fill that half (estimates: a climb is four pull-ups).
 LONG_S = 10.0
 HARD_PART = 0.5
+HALF = 0.5
 
 # What somebody should at least be able to do where the coach wants as much as goes (estimates).
 AT_LEAST = {AmountUnit.REPS: 10.0, AmountUnit.SECONDS: 20.0}
@@ -40,11 +42,12 @@ def amount_of(block: Block, line: Line, written: Done, to: Done) -> Amount:
     """The amount of a way `to` that stands for the `written` one."""
     movement, variant = to
     unit, sides = _unit(line, written, to), movement.sides_of(variant)
-    per_side = line.per_side and sides != "both"
+    parted = sides == "one" and not line.per_side and written[0].sides_of(written[1]) != "one"
+    per_side = sides != "both" and (line.per_side or parted)
     amount = max(block.scheme) if block.scheme else line.amount
     if amount is not None:
-        both_sides = amount * 2 if line.per_side and not per_side else amount
-        amount = _carried(both_sides, line, written, to, unit)
+        joined = line.per_side and sides == "both"
+        amount = _carried(amount, 2.0 if joined else HALF if parted else 1.0, line, written, to, unit)
     if movement.k is None:
         return Amount(unit, per_side, amount, None)
     counted = _at_least(block, movement, variant) if amount is None else _counted(amount, unit, to)
@@ -69,15 +72,19 @@ def _unit(line: Line, written: Done, to: Done) -> AmountUnit:
     return unit if same else to[0].unit_of(to[1])
 
 
-def _carried(amount: float, line: Line, written: Done, to: Done, unit: AmountUnit) -> float:
-    """The amount in the unit of a stand-in: the same where one is worth the other, else by its time."""
+def _carried(amount: float, sides: float, line: Line, written: Done, to: Done, unit: AmountUnit) -> float:
+    """The amount in the unit of a stand-in: the same where one is worth the other, else by its time.
+
+    `sides`: 2 where what was meant for each is done with both at once, a half the other way round.
+    """
     given = written_unit(line, written)
-    if unit is given and _is_worth_the_same(unit, written, to):
-        return amount
+    worth = unit is given and _is_worth_the_same(unit, written, to)
+    if worth and sides >= 1:
+        return amount * sides
     alternates = unit is AmountUnit.REPS and to[0].sides_of(to[1]) == "alternating"
     step = 2 if alternates else ROUND_TO.get(unit, 1)
-    wanted = amount * _seconds(given, written) / _seconds(unit, to)
-    return float(max(step, step * round(wanted / step)))
+    one = 1.0 if worth else _seconds(given, written) / _seconds(unit, to)
+    return float(max(step, step * floor(amount * sides * one / step + HALF)))
 
 
 def _is_worth_the_same(unit: AmountUnit, written: Done, to: Done) -> bool:

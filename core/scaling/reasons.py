@@ -48,9 +48,12 @@ def keeps(plan: LinePlan, option: Option) -> Keeps | None:
         return None
     if way.movement.pattern is not plan.ways[0].movement.pattern:
         return None
-    if way.movement is not plan.ways[0].movement:
+    written = plan.ways[0]
+    if way.movement is not written.movement:
         return "pattern"
-    return "reps" if option.distance == OTHER_VARIANT else "movement"
+    if option.distance != OTHER_VARIANT:
+        return "movement"
+    return "reps" if (way.amount, way.unit) == (written.amount, written.unit) else None
 
 
 def obstacle_to(plan: LinePlan, athlete: Athlete, option: Option | None = None) -> Obstacle | None:
