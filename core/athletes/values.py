@@ -80,7 +80,7 @@ class Equipment(Value):
 
 
 class Space(Value):
-    """Where they train, and what may be done there."""
+    """Where they train, and what may be done there. Not `overhead`: the ceiling is low."""
 
     jumping: bool = True
     running: bool = True

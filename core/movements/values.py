@@ -62,6 +62,9 @@ class Demand(StrEnum):
     JUMPING = "jumping"  # both feet leave the ground
     ROOM = "room"  # more than the space of a mat
     NOISE = "noise"  # heard below
+    HEADROOM = (
+        "headroom"  # higher than a standing person reaches: a weight overhead, a rope, a jump onto a box
+    )
 
 
 class Sourced(Value):

@@ -6,6 +6,7 @@ from typing import NamedTuple
 
 from core.athletes.limits import lightened, ruled_out, ruled_out_by
 from core.athletes.values import Profile, Space
+from core.measures import AmountUnit
 from core.movements.values import Demand, Movement, Pattern, Variant
 from core.scaling.values import Because
 
@@ -16,7 +17,7 @@ PUSH = frozenset(
 PULL = frozenset({Pattern.HORIZONTAL_PULL, Pattern.VERTICAL_PULL, Pattern.HANG, Pattern.CARRY})
 ARMS = PUSH | PULL | {Pattern.ARMS}
 
-# Where room means a way to go, not only some space around.
+# Where room means a way to go, not only some space around; so it does for all that is counted in metres.
 COVERS_GROUND = frozenset({Pattern.TRAVEL, Pattern.CARRY, Pattern.LUNGE})
 
 # Which patterns a sore place asks to go easy on (estimate). A place that isn't here lightens everything.
@@ -73,7 +74,7 @@ def suspect(profile: Profile) -> int:
     demands = set(ruled_out(profile.limits or ()))
     demands |= set() if space.jumping else {Demand.JUMPING, Demand.NOISE}
     demands |= set() if space.running else {Demand.ROOM, Demand.IMPACT}
-    demands |= set() if space.overhead else {Demand.OVERHEAD}
+    demands |= set() if space.overhead else {Demand.HEADROOM}
     return flags(demands)
 
 
@@ -90,8 +91,9 @@ def _by_space(space: Space, movement: Movement, variant: Variant) -> Barrier | N
     demands = set(variant.demands)
     if not space.jumping and demands & {Demand.JUMPING, Demand.NOISE}:
         return Barrier(Because.SPACE, "jumping")
-    if not space.running and movement.pattern in COVERS_GROUND and demands & {Demand.ROOM, Demand.IMPACT}:
+    covers_ground = movement.pattern in COVERS_GROUND or movement.unit_of(variant) is AmountUnit.METRES
+    if not space.running and covers_ground and demands & {Demand.ROOM, Demand.IMPACT}:
         return Barrier(Because.SPACE, "running")
-    if not space.overhead and Demand.OVERHEAD in demands:
+    if not space.overhead and Demand.HEADROOM in demands:
         return Barrier(Because.SPACE, "overhead")
     return None
