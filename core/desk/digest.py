@@ -5,7 +5,9 @@ from datetime import date, datetime, time, timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
 
+from core.athletes.values import Screening
 from core.calendar.occurrences import instant
+from core.desk.arriving import arriving
 from core.desk.days import clock_of
 from core.desk.meetings import Meeting, meetings_on, shown
 from core.desk.outcome import DueWish, Outcome, Say
@@ -106,7 +108,8 @@ async def digest_of(uow: Unit, now: datetime, group: Group, day: date, clock: Zo
             for one in athletes
             if any(needs_coach(versions.get((r.id, one.person_id))) for r in posted)
         ),
-        on_the_way=await on_the_way(uow, athletes),
+        arriving=await arriving(uow, athletes),
+        stopped=await stopped(uow, athletes),
     )
 
 
@@ -114,10 +117,10 @@ def needs_coach(version: VersionRecord | None) -> bool:
     return version is not None and bool(version.version.needs_coach)
 
 
-async def on_the_way(uow: Unit, athletes: Sequence[Membership]) -> tuple[str, ...]:
-    """Those who haven't answered the first questions yet."""
+async def stopped(uow: Unit, athletes: Sequence[Membership]) -> tuple[str, ...]:
+    """Those whose answers to the first questions allow no version for now."""
     profiles = [await uow.profiles.get(one.person_id, one.person.name) for one in athletes]
-    return tuple(profile.name for profile in profiles if profile.screening is None)
+    return tuple(profile.name for profile in profiles if profile.screening is Screening.STOP)
 
 
 async def session_digest(
@@ -129,13 +132,15 @@ async def session_digest(
 ) -> SessionDigest:
     told = {one.person_id: await counting(uow, record.id, one.person_id) for one in athletes}
     silent = [one for one in athletes if not told[one.person_id]]
+    never = [one for one in silent if not versions.get((record.id, one.person_id))]
+    no_version = await stopped(uow, never)
     hurt = {one.person_id for one in await uow.reports.all_of(record.id) if one.hurt is Hurt.PAIN}
     pains = [(one, pain_of(told[one.person_id], one.person_id in hurt)) for one in athletes]
     return SessionDigest(
         title=record.session.title,
         trained=tuple(trained(one, told[one.person_id], group) for one in athletes if told[one.person_id]),
         opened=tuple(one.person.name for one in silent if versions.get((record.id, one.person_id))),
-        unseen=sum(not versions.get((record.id, one.person_id)) for one in silent),
+        unseen=len(never) - len(no_version),
         pains=tuple((one.person.name, pain) for one, pain in pains if pain is not None and one.shares_limits),
         pain_count=sum(pain is not None for _, pain in pains),
     )

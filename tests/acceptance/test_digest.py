@@ -1,6 +1,6 @@
 """The coach's evening: what the day was like, in a few warm words."""
 
-from tests.acceptance.people import answers_what_is_asked
+from tests.acceptance.people import answers_screening, answers_what_is_asked, consents, start_link
 from tests.acceptance.test_classes import SESSION, berlin, comes, set_up
 
 
@@ -58,3 +58,33 @@ async def test_a_session_posted_after_that_hour_is_told_about_the_next_evening(c
     assert "Your evening" not in "".join(one.text for one in await crew.coach.messages)
     await crew.room.travels_to(berlin("2026-03-03T20:00"))
     await crew.coach.hears("Your evening with Harbour crew, Monday 2 March")
+
+
+async def test_who_only_replies_in_the_group_is_in_without_a_private_chat(crew):
+    tam, ada = [await crew.room.person(name) for name in ("Tam", "Ada")]
+    for one in (tam, ada):
+        await one.joins(crew.group)
+    await ada.opens(await start_link(crew.group))
+    await ada.hears("May I keep these notes?")
+    await crew.gets(SESSION)
+    await tam.says("6+10", in_=crew.group, reply_to=await crew.group.last_message)
+    await crew.group.hears("Noted: 6 rounds + 10")
+    await crew.room.travels_to(berlin("2026-03-02T20:00"))
+    evening = await crew.coach.hears("Your evening")
+    assert "Tam: 6 rounds + 10, scaled" in evening.text
+    assert "In the group only: Tam." in evening.text
+    assert "Still at my first questions: Ada." in evening.text
+
+
+async def test_who_may_not_train_yet_has_not_just_failed_to_open_it(crew):
+    ruth = await crew.room.person("Ruth")
+    await ruth.joins(crew.group)
+    await ruth.opens(await start_link(crew.group))
+    await consents(ruth)
+    await answers_screening(ruth, ("Yes", "Yes"))
+    await ruth.hears("Please see a doctor")
+    await crew.gets(SESSION)
+    await crew.room.travels_to(berlin("2026-03-02T20:00"))
+    evening = await crew.coach.hears("Your evening")
+    assert "No version for now: Ruth." in evening.text
+    assert "Haven't opened it" not in evening.text

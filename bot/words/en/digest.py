@@ -1,5 +1,6 @@
 """Words for the coach's evening digest: warm, plain, and shaming nobody."""
 
+from bot.words.en.joining import arriving
 from bot.words.en.moments import city
 from bot.words.text import bullets, escape, fill, listed
 from bot.words.wording import Worded, wording
@@ -18,18 +19,20 @@ def digest(said: Digest) -> Worded:
         parts.append(
             fill("They need a word from you about their version: {names}.", names=listed(said.needs))
         )
-    if said.on_the_way:
-        parts.append(fill("Still on the way in: {names}.", names=listed(said.on_the_way)))
-    if not said.needs and not said.on_the_way:
+    else:
         parts.append("No question is waiting for you.")
+    if said.stopped:
+        parts.append(fill("No version for now: {names}.", names=listed(said.stopped)))
+    parts += arriving(said.arriving)
     return Worded("\n\n".join(parts))
 
 
 def session(one: SessionDigest) -> str:
     lines = [fill("<b>{title}</b>", title=one.title or "Today's session")]
     if one.trained:
-        lines.append(f"Trained: {len(one.trained)}")
-        lines.append(bullets([trained(person) for person in one.trained]))
+        all_scaled = len(one.trained) > 1 and all(person.scaled for person in one.trained)
+        lines.append(f"Trained: {len(one.trained)}{', all scaled' if all_scaled else ''}")
+        lines.append(bullets([trained(person, plain=all_scaled) for person in one.trained]))
     else:
         lines.append("No scores yet. Some tell theirs the day after.")
     if one.opened:
@@ -39,9 +42,9 @@ def session(one: SessionDigest) -> str:
     return "\n".join(lines + pains(one))
 
 
-def trained(person: Trained) -> str:
+def trained(person: Trained, *, plain: bool) -> str:
     text = fill("{name}: {scores}", name=person.name, scores="; ".join(person.scores))
-    return f"{text}, scaled" if person.scaled else text
+    return f"{text}, scaled" if person.scaled and not plain else text
 
 
 def pains(one: SessionDigest) -> list[str]:
@@ -52,8 +55,12 @@ def pains(one: SessionDigest) -> list[str]:
     ]
     others = one.pain_count - len(one.pains)
     if others:
-        people = "One person" if others == 1 else f"{others} people"
-        shared.append(f"{people} mentioned pain and keep the details to themselves. Ask around kindly.")
+        kept = (
+            "One person mentioned pain and keeps"
+            if others == 1
+            else f"{others} people mentioned pain and keep"
+        )
+        shared.append(f"{kept} the details to themselves. Ask around kindly.")
     return shared
 
 

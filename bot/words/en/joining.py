@@ -1,10 +1,11 @@
 """Words for the way in: consent, screening, welcome."""
 
-from bot.words.text import fill
+from bot.words.text import fill, listed
 from bot.words.wording import Button, Row, Worded, wording
 from core.athletes.values import Branch, ScreeningQuestion
 from core.desk.commands import AnswerScreening, DeclineConsent, GiveConsent, SayCleared
 from core.desk.says.joining import (
+    Arriving,
     AskConsent,
     AskScreening,
     ConsentDeclined,
@@ -132,3 +133,18 @@ def stop_now(said: StopNow) -> Worded:
 
 def cleared(group: int) -> tuple[Row, ...]:
     return ((Button("My doctor has cleared me", SayCleared(group=group)),),)
+
+
+def arriving(said: Arriving) -> list[str]:
+    """To a coach, as HTML: who has no version of their own yet, and why; nothing where everybody has."""
+    parts = []
+    if said.at_questions:
+        parts.append(fill("Still at my first questions: {names}.", names=listed(said.at_questions)))
+    if said.in_group_only:
+        parts.append(
+            fill(
+                "In the group only: {names}. For a version of their own they would open a private chat with me.",
+                names=listed(said.in_group_only),
+            )
+        )
+    return parts

@@ -4,6 +4,7 @@ from datetime import date
 
 from core.desk.outcome import Said
 from core.desk.says.classes import ClassDate
+from core.desk.says.joining import Arriving
 from core.values import Value
 
 
@@ -16,7 +17,7 @@ class Trained(Value):
 
 
 class SessionDigest(Value):
-    """What became of a session. `opened`: saw their version, told nothing yet. `unseen`: didn't open it.
+    """What became of a session. `opened`: saw their version, told nothing yet. `unseen`: could, and didn't open it.
 
     `pains`: name and words of those who share such notes; `pain_count`: of everybody.
     """
@@ -39,11 +40,15 @@ class ClassDigest(Value):
 
 
 class Digest(Said):
-    """The evening digest of a group. `needs`: athletes whose version needs the coach; `on_the_way`: not ready."""
+    """The evening digest of a group.
+
+    `needs`: athletes whose version needs the coach; `stopped`: who have none for now, as their answers decided.
+    """
 
     group: str
     day: date
     sessions: tuple[SessionDigest, ...]
     classes: tuple[ClassDigest, ...]
     needs: tuple[str, ...]
-    on_the_way: tuple[str, ...]
+    arriving: Arriving
+    stopped: tuple[str, ...] = ()

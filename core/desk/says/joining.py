@@ -2,6 +2,7 @@
 
 from core.athletes.screening import Branch, ScreeningQuestion
 from core.desk.outcome import Said
+from core.values import Value
 
 
 class AskConsent(Said):
@@ -39,3 +40,14 @@ class StopNow(Said):
     """They told of a stop sign. `group`: where they may say later that they were cleared."""
 
     group: int | None
+
+
+class Arriving(Value):
+    """Who has no version of their own yet, by name.
+
+    `at_questions`: talk with us, and haven't answered consent and screening; `in_group_only`: never opened a
+    private chat, and may well train and tell scores in the group.
+    """
+
+    at_questions: tuple[str, ...] = ()
+    in_group_only: tuple[str, ...] = ()

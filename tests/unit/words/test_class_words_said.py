@@ -15,6 +15,7 @@ from core.calendar.values import Quiet
 from core.desk.class_commands import ConfirmClass, MoveDate, SetOwnZone, TellAttended
 from core.desk.says.classes import ClassDate, ClassPlan, ClassReminder, NewClass, SignedUp
 from core.desk.says.digest import ClassDigest, Digest, SessionDigest, Trained
+from core.desk.says.joining import Arriving
 
 BERLIN = ZoneInfo("Europe/Berlin")
 START = datetime(2026, 3, 3, 18, 30, tzinfo=BERLIN)
@@ -109,7 +110,7 @@ def evening(**more):
         sessions=(SessionDigest(**{**session, **more}),),
         classes=(ClassDigest(date=meeting(), there=(), missing=(), untold=()),),
         needs=(),
-        on_the_way=(),
+        arriving=Arriving(),
     )
     return word(said, "en").html
 
@@ -131,3 +132,10 @@ def test_pain_is_told_by_name_only_where_it_is_shared():
 def test_scores_are_listed_with_their_kind():
     html = evening(trained=(Trained(name="<Bo>", scores=("7 rounds + 12",), scaled=True),))
     assert "&lt;Bo&gt;: 7 rounds + 12, scaled" in html
+
+
+def test_where_everybody_scaled_it_is_said_once():
+    both = tuple(Trained(name=name, scores=("5 rounds",), scaled=True) for name in ("Ilse", "Bo"))
+    html = evening(trained=both)
+    assert "Trained: 2, all scaled" in html
+    assert html.count("scaled") == 1
