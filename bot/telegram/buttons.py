@@ -65,6 +65,7 @@ CODES: Final[dict[str, type[Command]]] = {
     "rq": k.SetQuiet,
     "rz": k.SetOwnZone,
     "rd": k.SetDigest,
+    "rn": k.WantDigest,
     "rh": k.AskHabit,
     "vl": v.ChangeLines,
     "vo": v.OpenLine,

@@ -127,6 +127,7 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     k.SetQuiet: habits.set_quiet,
     k.SetOwnZone: habits.set_own_zone,
     k.SetDigest: habits.set_digest,
+    k.WantDigest: habits.want_digest,
     k.AskHabit: habits.ask_habit,
     o.SeeNeeds: overseeing.see_needs,
     o.LookAtAthlete: overseeing.look_at_athlete,

@@ -99,6 +99,12 @@ class SetDigest(Command):
     minute: int
 
 
+class WantDigest(Command):
+    """Whether the evening digest comes at all."""
+
+    yes: bool
+
+
 class AskHabit(Command):
     """Ask me anew: `lead`, `quiet`, `own_zone` or `digest`."""
 

@@ -32,7 +32,7 @@ DIGEST = "digest"
 
 
 async def digests_of(uow: Unit, now: datetime, group: Group, day: date) -> tuple[DueWish, ...]:
-    """A digest for every coach on the evening of a day with a session, once per day."""
+    """A digest for every coach who wants one on the evening of a day with a session, once per day."""
     return tuple(
         [
             DueWish(
@@ -42,6 +42,7 @@ async def digests_of(uow: Unit, now: datetime, group: Group, day: date) -> tuple
                 refs=refs_of(group, coach, day),
             )
             for coach in await uow.groups.members(group.id, role=Role.COACH)
+            if (await uow.habits.get(coach.person_id)).wants_digest
             for at in [await moment_of(uow, now, group, coach.person_id, day)]
         ]
     )
@@ -64,23 +65,29 @@ async def moment_of(uow: Unit, now: datetime, group: Group, coach_id: int, day: 
 
 
 async def plan_digests_anew(visit: Visit) -> None:
-    """The coach chose another hour: what waits for this evening moves there."""
+    """The coach chose another hour, or none: what waits for this evening moves there, or isn't due any more."""
+    wanted = (await visit.uow.habits.get(visit.person.id)).wants_digest
     for member in await visit.uow.groups.groups_of(visit.person.id, role=Role.COACH):
         group = await visit.group(member.group_id)
         day = visit.now.astimezone(ZoneInfo(group.zone or "UTC")).date()
         if await visit.uow.sessions.posted_on(group.id, day) is None:
             continue
-        at = await moment_of(visit.uow, visit.now, group, visit.person.id, day)
         key = key_of(group.id, visit.person.id, day)
+        if not wanted:
+            await visit.uow.dues.drop(key)
+            continue
+        at = await moment_of(visit.uow, visit.now, group, visit.person.id, day)
         await visit.uow.dues.arm(key, DIGEST, at, refs_of(group, member, day))
 
 
 async def digest_due(uow: Unit, now: datetime, refs: Mapping[str, Any]) -> Outcome:
-    """The moment of a digest; silent where the person no longer coaches the group."""
+    """The moment of a digest; silent where the person no longer coaches the group, or wants none any more."""
     group = await uow.groups.get(refs["group"])
     coach = await uow.groups.membership(refs["person"], refs["group"])
     chat = await uow.chats.private_of(refs["person"])
     if group is None or coach is None or coach.role is not Role.COACH or chat is None:
+        return Outcome()
+    if not (await uow.habits.get(coach.person_id)).wants_digest:
         return Outcome()
     day = datetime.strptime(str(refs["day"]), "%Y%m%d").date()  # noqa: DTZ007 - a day
     clock = await clock_of(uow, coach.person_id, group)

@@ -7,15 +7,32 @@ from typing import Any
 from zoneinfo import available_timezones
 
 from core.calendar.values import Quiet
-from core.desk.class_commands import AboutReminders, AskHabit, SetDigest, SetLead, SetOwnZone, SetQuiet
+from core.desk.class_commands import (
+    AboutReminders,
+    AskHabit,
+    SetDigest,
+    SetLead,
+    SetOwnZone,
+    SetQuiet,
+    WantDigest,
+)
 from core.desk.digest import DIGEST_AT, plan_digests_anew
 from core.desk.errors import NotAMember, UnknownThing
 from core.desk.outcome import Outcome
 from core.desk.reminding import arm_all_of
 from core.desk.says.classes import AskAboutHabit, MyReminders
 from core.desk.visit import Visit
-from core.notation.moments import find_clock
-from core.notation.reminding import DigestHour, Lead, OwnZone, QuietHours, Wish, read_lead, read_quiet
+from core.notation.reminding import (
+    DigestHour,
+    DigestWanted,
+    Lead,
+    OwnZone,
+    QuietHours,
+    Wish,
+    read_digest,
+    read_lead,
+    read_quiet,
+)
 from core.notation.zones import read_zone
 from core.store.records import Membership, ReminderHabits, Role
 
@@ -34,12 +51,14 @@ async def show_habits(visit: Visit, *, saved: bool = False) -> Outcome:
     told = await visit.uow.habits.get(visit.person.id)
     group = await visit.group(memberships[0].group_id)
     coach = any(one.role is Role.COACH for one in memberships)
+    digest_at = (told.digest_at or DIGEST_AT) if told.wants_digest else None
     said = MyReminders(
         zone=told.zone or group.zone or "UTC",
         own_zone=told.zone is not None,
         lead_minutes=memberships[0].lead_minutes,
         quiet=told.quiet,
-        digest_at=(told.digest_at or DIGEST_AT) if coach else None,
+        coach=coach,
+        digest_at=digest_at if coach else None,
         saved=saved,
     )
     return visit.told(said)
@@ -86,7 +105,14 @@ async def set_own_zone(visit: Visit, command: SetOwnZone) -> Outcome:
 async def set_digest(visit: Visit, command: SetDigest) -> Outcome:
     if not 0 <= command.minute < _DAY_MINUTES:
         raise UnknownThing
-    saved = await save(visit, digest_at=wall(command.minute))
+    saved = await save(visit, digest_at=wall(command.minute), wants_digest=True)
+    await plan_digests_anew(visit)
+    return saved
+
+
+async def want_digest(visit: Visit, command: WantDigest) -> Outcome:
+    """On again, it comes at the hour that was kept."""
+    saved = await save(visit, wants_digest=command.yes)
     await plan_digests_anew(visit)
     return saved
 
@@ -131,6 +157,8 @@ async def fulfil(visit: Visit, wish: Wish) -> Outcome:
             return await set_quiet(visit, SetQuiet(start=minute_of(start), end=minute_of(end)))
         case DigestHour(at=at):
             return await set_digest(visit, SetDigest(minute=at.hour * 60 + at.minute))
+        case DigestWanted(yes=yes):
+            return await want_digest(visit, WantDigest(yes=yes))
         case OwnZone(zones=(zone,)):
             return await set_own_zone(visit, SetOwnZone(zone=zone))
         case OwnZone(zones=zones):
@@ -147,12 +175,4 @@ def _as_zone(text: str) -> Wish | None:
     return OwnZone(zones=zones[:4]) if zones else None
 
 
-def _as_digest(text: str) -> Wish | None:
-    clock = find_clock(text)
-    if clock is None:
-        return None
-    evening = not clock.half_known and 1 <= clock.at.hour < 12  # noqa: PLR2004 - noon
-    return DigestHour(at=clock.at.replace(hour=clock.at.hour + 12) if evening else clock.at)
-
-
-READERS = {"lead": _as_lead, "quiet": read_quiet, "own_zone": _as_zone, "digest": _as_digest}
+READERS = {"lead": _as_lead, "quiet": read_quiet, "own_zone": _as_zone, "digest": read_digest}

@@ -27,7 +27,14 @@ _ZONE = re.compile(
     r"|use|set my (?:time ?)?(?:zone|clock) to)\s(?P<place>.+?)(?:\s(?:time|now|today|this week))?\W*$",
     re.IGNORECASE,
 )
-_DIGEST = re.compile(r"\b(?:digest|evening (?:summary|report|note|overview))\b", re.IGNORECASE)
+_DIGEST = re.compile(
+    r"\b(?:digests?|evening (?:summar(?:y|ies)|reports?|notes?|overviews?))\b", re.IGNORECASE
+)
+_OFF = re.compile(
+    r"\b(?:no|not|off|stop|end|without|never|none|cancel|disable|mute|unsubscribe|dont)\b|n't\b",
+    re.IGNORECASE,
+)
+_ON = re.compile(r"\b(?:on|again|back|start|resume|yes|want|like|send|please)\b", re.IGNORECASE)
 _LATE, _MORNING = range(6, 12), range(3, 12)
 
 
@@ -54,7 +61,13 @@ class DigestHour(Value):
     at: time
 
 
-Wish = Lead | QuietHours | OwnZone | DigestHour
+class DigestWanted(Value):
+    """Whether the evening digest is to come at all."""
+
+    yes: bool
+
+
+Wish = Lead | QuietHours | OwnZone | DigestHour | DigestWanted
 
 
 def read_wish(text: str) -> Wish | None:
@@ -62,7 +75,7 @@ def read_wish(text: str) -> Wish | None:
     words = plain(text)
     if not words or len(words) > _LONGEST or words.endswith("?"):
         return None
-    return _quiet(words) or _lead(words) or _digest(words) or _zone(words)
+    return _quiet(words) or _lead(words) or read_digest(words, named=True) or _zone(words)
 
 
 def read_lead(text: str) -> int | None:
@@ -112,10 +125,19 @@ def _lead(words: str) -> Lead | None:
     return None if minutes is None else Lead(minutes=minutes)
 
 
-def _digest(words: str) -> DigestHour | None:
-    clock = find_clock(words) if _DIGEST.search(words) else None
-    if clock is None:
+def read_digest(text: str, *, named: bool = False) -> DigestHour | DigestWanted | None:
+    """An hour, or whether it is wanted, from `9`, `off`, `no more`; None where it can't be told.
+
+    `named`: only where the text speaks of the digest.
+    """
+    words = plain(text[:_LONGEST])
+    if named and not _DIGEST.search(words):
         return None
+    if _OFF.search(words):
+        return DigestWanted(yes=False)
+    clock = find_clock(words)
+    if clock is None:
+        return DigestWanted(yes=True) if _ON.search(words) else None
     evening = not clock.half_known and 1 <= clock.at.hour < 12  # noqa: PLR2004 - noon
     return DigestHour(at=clock.at.replace(hour=clock.at.hour + 12) if evening else clock.at)
 

@@ -211,7 +211,12 @@ class HabitsOfPeople(Repository):
             return ReminderHabits()
         start, end = _time(row["quiet_start"]), _time(row["quiet_end"])
         quiet = Quiet(start=start, end=end) if start is not None and end is not None else None
-        return ReminderHabits(zone=row["zone"], quiet=quiet, digest_at=_time(row["digest_at"]))
+        return ReminderHabits(
+            zone=row["zone"],
+            quiet=quiet,
+            digest_at=_time(row["digest_at"]),
+            wants_digest=row["wants_digest"],
+        )
 
     async def save(self, person_id: int, habits: ReminderHabits, now: datetime) -> None:
         quiet = habits.quiet
@@ -223,5 +228,6 @@ class HabitsOfPeople(Repository):
             quiet_start=quiet and quiet.start.isoformat("minutes"),
             quiet_end=quiet and quiet.end.isoformat("minutes"),
             digest_at=habits.digest_at and habits.digest_at.isoformat("minutes"),
+            wants_digest=habits.wants_digest,
             changed_at=now,
         )

@@ -88,3 +88,47 @@ async def test_who_may_not_train_yet_has_not_just_failed_to_open_it(crew):
     evening = await crew.coach.hears("Your evening")
     assert "No version for now: Ruth." in evening.text
     assert "Haven't opened it" not in evening.text
+
+
+async def test_the_coach_switches_the_digest_off_and_on_again_in_words(crew):
+    await crew.gets(SESSION)
+    await crew.coach.says("no evening digest please")
+    await crew.coach.hears("Evening digest: none")
+    await crew.room.travels_to(berlin("2026-03-02T23:00"))
+    await crew.coach.hears_nothing()
+    await crew.room.travels_to(berlin("2026-03-03T09:00"))
+    await crew.gets(SESSION)
+    await crew.coach.says("digest on again")
+    await crew.coach.hears("Evening digest: 20:00, on your group's clock")
+    await crew.room.travels_to(berlin("2026-03-03T20:00"))
+    await crew.coach.hears("Your evening with Harbour crew, Tuesday 3 March")
+
+
+async def test_a_tap_under_the_digest_stops_the_next_ones(crew):
+    await crew.gets(SESSION)
+    await crew.room.travels_to(berlin("2026-03-02T20:00"))
+    evening = await crew.coach.hears("Your evening")
+    await crew.coach.presses("No more digests", on=evening)
+    kept = await crew.coach.hears("Evening digest: none")
+    await crew.room.travels_to(berlin("2026-03-03T09:00"))
+    await crew.gets(SESSION)
+    await crew.room.travels_to(berlin("2026-03-03T23:00"))
+    await crew.coach.hears_nothing()
+    await crew.coach.presses("Evening digest", on=kept)
+    await crew.coach.presses("21:00", on=await crew.coach.hears("When shall the evening digest come?"))
+    await crew.coach.hears("Evening digest: 21:00")
+
+
+async def test_a_tap_under_the_digest_chooses_another_hour_in_words(crew):
+    await crew.gets(SESSION)
+    await crew.room.travels_to(berlin("2026-03-02T20:00"))
+    await crew.coach.presses("Another hour", on=await crew.coach.hears("Your evening"))
+    await crew.coach.hears("When shall the evening digest come?")
+    await crew.coach.says("half past nine, so 21:30")
+    await crew.coach.hears("Evening digest: 21:30")
+    await crew.room.travels_to(berlin("2026-03-03T09:00"))
+    await crew.gets(SESSION)
+    await crew.room.travels_to(berlin("2026-03-03T21:29"))
+    await crew.coach.hears_nothing()
+    await crew.room.travels_to(berlin("2026-03-03T21:30"))
+    await crew.coach.hears("Your evening with Harbour crew, Tuesday 3 March")

@@ -3,7 +3,8 @@
 from bot.words.en.joining import arriving
 from bot.words.en.moments import city
 from bot.words.text import bullets, escape, fill, listed
-from bot.words.wording import Worded, wording
+from bot.words.wording import Button, Worded, wording
+from core.desk.class_commands import AskHabit, WantDigest
 from core.desk.says.digest import ClassDigest, Digest, SessionDigest, Trained
 
 
@@ -24,7 +25,8 @@ def digest(said: Digest) -> Worded:
     if said.stopped:
         parts.append(fill("No version for now: {names}.", names=listed(said.stopped)))
     parts += arriving(said.arriving)
-    return Worded("\n\n".join(parts))
+    row = (Button("Another hour", AskHabit(which="digest")), Button("No more digests", WantDigest(yes=False)))
+    return Worded("\n\n".join(parts), (row,))
 
 
 def session(one: SessionDigest) -> str:

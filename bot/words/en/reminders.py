@@ -1,5 +1,7 @@
 """Words for signing up, reminders, attendance, and how somebody wants to be reminded."""
 
+from datetime import time
+
 from bot.words.en.classes import come_row
 from bot.words.en.moments import city, here, moment_beside, short, span
 from bot.words.text import escape, fill
@@ -13,6 +15,7 @@ from core.desk.class_commands import (
     SetQuiet,
     StayAway,
     TellAttended,
+    WantDigest,
 )
 from core.desk.commands import MyVersion
 from core.desk.says.classes import (
@@ -117,10 +120,14 @@ def my_reminders(said: MyReminders) -> Worded:
         Button("My clock", AskHabit(which="own_zone")),
     ]
     rows: list[Row] = [tuple(buttons)]
-    if said.digest_at is not None:
-        lines.append(f"Evening digest: {said.digest_at:%H:%M}, on your group's clock")
+    if said.coach:
+        lines.append(f"Evening digest: {digest_words(said.digest_at)}")
         rows.append((Button("Evening digest", AskHabit(which="digest")),))
     return Worded("\n".join(lines), tuple(rows))
+
+
+def digest_words(at: time | None) -> str:
+    return "none" if at is None else f"{at:%H:%M}, on your group's clock"
 
 
 def lead_words(minutes: int) -> str:
@@ -140,7 +147,7 @@ def ask_about_habit(said: AskAboutHabit) -> Worded:
         "lead": "How long before a class shall I remind you? Tap one, or write it, like <i>90 minutes</i>.",
         "quiet": "When shall I leave you alone? Tap one, or write it, like <i>22:00 to 7:00</i>.",
         "own_zone": "Which clock do you live by? Write a city near you, like <i>Lisbon</i>.",
-        "digest": "When shall the evening digest come? Tap one, or write a time.",
+        "digest": "When shall the evening digest come? Tap one, or write a time, like <i>21:30</i>.",
     }
     sorry = "I couldn't read that. " if said.again else ""
     return Worded(sorry + texts[said.which], habit_rows(said.which))
@@ -157,5 +164,6 @@ def habit_rows(which: str) -> tuple[Row, ...]:
             )
             return (nights, (Button("None", SetQuiet(start=0, end=0)),))
         case "digest":
-            return (tuple(Button(f"{hour}:00", SetDigest(minute=hour * 60)) for hour in (19, 20, 21)),)
+            hours = tuple(Button(f"{hour}:00", SetDigest(minute=hour * 60)) for hour in (19, 20, 21))
+            return (hours, (Button("No digest", WantDigest(yes=False)),))
     return ()

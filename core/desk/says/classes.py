@@ -154,12 +154,13 @@ class AttendanceNoted(Said):
 
 
 class MyReminders(Said):
-    """How the reader is reminded; `digest_at` for coaches."""
+    """How the reader is reminded; `digest_at` for a `coach`, None where they want no digest."""
 
     zone: str
     own_zone: bool
     lead_minutes: int
     quiet: Quiet | None
+    coach: bool
     digest_at: time | None
     saved: bool = False
 

@@ -47,8 +47,12 @@ class SignUp:
 
 @dataclass(frozen=True, kw_only=True, slots=True)
 class ReminderHabits:
-    """What a person told about being reminded; None where the group's clock or a default serves."""
+    """What a person told about being reminded; None where the group's clock or a default serves.
+
+    `digest_at`: when a coach's evening digest comes; `wants_digest`: whether it comes at all.
+    """
 
     zone: str | None = None
     quiet: Quiet | None = None
     digest_at: time | None = None
+    wants_digest: bool = True

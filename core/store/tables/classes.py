@@ -54,7 +54,7 @@ class SignUpRow(Row, table=True):
 
 
 class HabitsRow(Row, table=True):
-    """How a person wants to be told: their own zone, quiet hours (`22:00`), the hour of a coach's digest."""
+    """How a person wants to be told: their own zone, quiet hours (`22:00`), a coach's digest and its hour."""
 
     __tablename__ = "habits"
     person_id: int = to("person.id", primary_key=True)
@@ -62,6 +62,7 @@ class HabitsRow(Row, table=True):
     quiet_start: str | None = None
     quiet_end: str | None = None
     digest_at: str | None = None
+    wants_digest: bool = True
     changed_at: datetime
 
 

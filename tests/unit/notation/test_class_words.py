@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from core.notation.classes import class_in, read_called_off, read_class, read_moved
-from core.notation.reminding import DigestHour, Lead, OwnZone, QuietHours, read_wish
+from core.notation.reminding import DigestHour, DigestWanted, Lead, OwnZone, QuietHours, read_wish
 from tests.strategies import any_text
 
 MONDAY = date(2026, 3, 2)
@@ -147,6 +147,12 @@ def test_a_date_that_is_moved_is_read(text, days, to_day, to_time):
         ("my time zone is Europe/Madrid", OwnZone(zones=("Europe/Madrid",))),
         ("digest at 21:15", DigestHour(at=time(21, 15))),
         ("evening digest at 9", DigestHour(at=time(21))),
+        ("digest off", DigestWanted(yes=False)),
+        ("no more digests please", DigestWanted(yes=False)),
+        ("please don't send me the evening report", DigestWanted(yes=False)),
+        ("stop the evening summary", DigestWanted(yes=False)),
+        ("digest on again", DigestWanted(yes=True)),
+        ("I'd like the digest back", DigestWanted(yes=True)),
     ],
 )
 def test_wishes_are_read(text, wish):
@@ -154,7 +160,18 @@ def test_wishes_are_read(text, wish):
 
 
 @pytest.mark.parametrize(
-    "text", ["I'm in", "I'm in pain", "remind me", "quiet", "my zone is Nowhere at all", "7+12", "", "quiet?"]
+    "text",
+    [
+        "I'm in",
+        "I'm in pain",
+        "remind me",
+        "quiet",
+        "my zone is Nowhere at all",
+        "7+12",
+        "",
+        "quiet?",
+        "the digest",
+    ],
 )
 def test_talk_is_no_wish(text):
     assert read_wish(text) is None
