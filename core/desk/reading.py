@@ -8,7 +8,7 @@ from core.movements.lookup import catalogue
 from core.notation.session import read_session
 from core.notation.values import NotUnderstood
 from core.notation.writing import write_session
-from core.sessions.values import Session
+from core.sessions.values import Block, Session
 from core.store.records import Group, SessionRecord
 
 
@@ -24,15 +24,31 @@ def unread_lines(text: str, not_understood: Iterable[NotUnderstood]) -> tuple[Un
             text=lines[line - 1].strip(),
             guess=next((one.guess for one in found if one.guess), None),
             is_work=any(one.looks_like != "note" for one in found),
+            block=found[0].block,
         )
         for line, found in by_line.items()
     )
 
 
-def notes_of(record: SessionRecord, group: Group) -> tuple[str, ...]:
-    """Lines of the coach's text that are shown as they stand."""
+def with_notes(record: SessionRecord, group: Group) -> tuple[Session, tuple[str, ...]]:
+    """The session with lines of the coach's text that are shown as they stand at their block; those of none."""
     read = read_session(record.text, catalogue(), group.units)
-    return tuple(one.text for one in unread_lines(record.text, read.not_understood))
+    unread = unread_lines(record.text, read.not_understood)
+    blocks = tuple(
+        noted(block, [one.text for one in unread if one.block == number])
+        for number, block in enumerate(record.session.blocks, 1)
+    )
+    to_all = tuple(one.text for one in unread if one.block is None)
+    return record.session.model_copy(update={"blocks": blocks}), to_all
+
+
+def noted(block: Block, lines: list[str]) -> Block:
+    """The block with these lines beside its own note."""
+    if not lines:
+        return block
+    words = [*([block.notes] if block.notes else []), *lines]
+    ended = [one if one.endswith((".", "!", "?")) else f"{one}." for one in words[:-1]]
+    return block.model_copy(update={"notes": " ".join([*ended, words[-1]])})
 
 
 def board_of(session: Session, units: MassUnit) -> str:

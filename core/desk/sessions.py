@@ -11,7 +11,7 @@ from core.desk.errors import AlreadyDone, NotTheCoach, StalePress, UnknownThing
 from core.desk.landing import in_need, try_on_group
 from core.desk.meetings import meetings_on, shown
 from core.desk.outcome import DueWish, Outcome, Say
-from core.desk.reading import board_of, notes_of, unread_lines, what_counts
+from core.desk.reading import board_of, unread_lines, what_counts, with_notes
 from core.desk.says.sessions import (
     GroupPost,
     NoCoachHere,
@@ -189,13 +189,14 @@ async def post(uow: Unit, now: datetime, record: SessionRecord) -> Outcome:
 
 async def group_post(uow: Unit, group: Group, record: SessionRecord, day: date) -> GroupPost:
     """The session as everybody in the group reads it."""
+    session, notes = with_notes(record, group)
     ready = ready_levels(record.session, catalogue())
     return GroupPost(
         session_id=record.id,
         title=record.session.title,
         day=day,
-        board=board_of(record.session, group.units),
-        notes=notes_of(record, group),
+        board=board_of(session, group.units),
+        notes=notes,
         counts=what_counts(record.session),
         classes=tuple(shown(one) for one in await meetings_on(uow, group.id, day)),
         lighter=ready.lighter,

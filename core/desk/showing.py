@@ -6,7 +6,7 @@ from datetime import date
 from core.athletes.today import as_of, differing
 from core.athletes.values import Evidence, Profile
 from core.desk.days import today_in
-from core.desk.reading import notes_of
+from core.desk.reading import with_notes
 from core.desk.says.versions import Changed, LastTime, ShowVersion, Understood
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
@@ -72,13 +72,14 @@ async def showing(
 ) -> ShowVersion:
     """Everything that stands in the message of a version."""
     day = await today_of(visit, record)
+    session, notes = with_notes(record, await visit.group(record.group_id))
     return ShowVersion(
         version_id=shown.id,
         session_id=record.id,
-        session=record.session,
+        session=session,
         version=shown.version,
         units=profile.units,
-        notes=notes_of(record, await visit.group(record.group_id)),
+        notes=notes,
         understood=understood,
         changed=changed,
         last=last_times(shown.version, await done_before(visit, record), profile.evidence, day),

@@ -57,6 +57,8 @@ class _Reader:
     not_understood: list[NotUnderstood] = field(default_factory=list)
     corrected: list[Corrected] = field(default_factory=list)
     ordinal: int = 0
+    open_lines: list[int] = field(default_factory=list)
+    block_at: dict[int, int] = field(default_factory=dict)
     format_known: bool = False
 
     def read(self, row: Row, *, is_last: bool) -> None:
@@ -68,11 +70,14 @@ class _Reader:
             return
         if self._is_talk(reading):
             self.not_understood.append(whole(row, looks_like="note"))
+            if row.number - 1 in self.open_lines:
+                self.open_lines.append(row.number)
             return
         self.corrected += reading.corrected
         if self._opens(reading, is_last=is_last):
             self._close()
         draft = self._open(reading)
+        self.open_lines.append(row.number)
         self.format_known |= bool(reading.facts.keys() & _OPENERS)
         self.not_understood += reading.not_understood
         draft.broken |= any(stretch.looks_like != "note" for stretch in reading.unread)
@@ -86,7 +91,10 @@ class _Reader:
             self.problem(written[0] if written else Row(1, "", ()))
         title = " - ".join(self.title) or None
         session = Session(title=title, date=self.date, blocks=tuple(self.blocks)) if self.blocks else None
-        ordered = sorted(self.not_understood, key=lambda found: (found.line, found.column))
+        placed = [
+            one.model_copy(update={"block": self.block_at.get(one.line)}) for one in self.not_understood
+        ]
+        ordered = sorted(placed, key=lambda found: (found.line, found.column))
         return ReadSession(
             session=session,
             not_understood=tuple(ordered),
@@ -180,7 +188,9 @@ class _Reader:
             blocks, problems = finish(self.draft)
             self.blocks += blocks
             self.not_understood += problems
+            self.block_at |= dict.fromkeys(self.open_lines if blocks else (), len(self.blocks))
         self.draft = None
+        self.open_lines.clear()
 
     def _place(self, draft: Draft, reading: Reading) -> None:
         lines: list[Placed] = getattr(draft, reading.where)

@@ -14,7 +14,8 @@ class NotUnderstood(Value):
 
     Line and column count from 1; `guess` is a rewrite that would be understood, None where none is good.
     `looks_like`: a `movement` that isn't in the catalogue; other `work`, of which something is missing or
-    can't be meant; or a `note`, plain talk that asks for nothing to be done.
+    can't be meant; or a `note`, plain talk that asks for nothing to be done. `block`: the block, from 1, in or
+    right under whose lines it stands.
     """
 
     line: int
@@ -22,6 +23,7 @@ class NotUnderstood(Value):
     text: str
     guess: str | None = None
     looks_like: LooksLike = "work"
+    block: int | None = None
 
 
 class Corrected(Value):

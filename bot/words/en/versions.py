@@ -32,6 +32,7 @@ from core.desk.says.versions import (
 from core.desk.version_commands import AsUsual, ChangeLines, TodayDiffers
 from core.measures import AmountUnit, MassUnit, in_words
 from core.scaling.values import Because, Version, VersionBlock, VersionLine
+from core.sessions.values import BlockKind
 
 
 def head(version: Version) -> str:
@@ -79,13 +80,26 @@ def warm_up(said: ShowVersion) -> list[str]:
 
 
 def blocks(said: ShowVersion) -> list[str]:
-    """Every block, each line with what was done of it last time."""
+    """Every block under its name where there are several, with its notes; each line with its last time."""
     last = {one.place: last_words(one, said) for one in said.last}
     shown, place = [], 1
     for one in said.version.blocks:
-        shown.append(block(one, said.units, [last.get(place + n, "") for n in range(len(one.every_line))]))
+        written = said.session.blocks[one.block - 1]
+        head = f"<b>{PARTS[written.kind]}</b>\n" if len(said.session.blocks) > 1 else ""
+        note = fill("\n<i>{note}</i>", note=written.notes) if written.notes else ""
+        lines = block(one, said.units, [last.get(place + n, "") for n in range(len(one.every_line))])
+        shown.append(f"{head}{lines}{note}")
         place += len(one.every_line)
     return shown
+
+
+PARTS = {
+    BlockKind.WARM_UP: "Warm-up",
+    BlockKind.SKILL: "Skill",
+    BlockKind.STRENGTH: "Strength",
+    BlockKind.MAIN: "Main part",
+    BlockKind.COOL_DOWN: "Cool-down",
+}
 
 
 def block(one: VersionBlock, units: MassUnit, last: Sequence[str] = ()) -> str:

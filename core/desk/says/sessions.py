@@ -13,13 +13,15 @@ from core.values import Value
 class Unread(Value):
     """A whole line of the coach's text with something unread in it; `guess`: what may be meant.
 
-    `is_work`: something to do, which is in nobody's version; else plain words to the group.
+    `is_work`: something to do, which is in nobody's version; else plain words to the group. `block`: the one,
+    from 1, that it stands in.
     """
 
     line: int
     text: str
     guess: str | None = None
     is_work: bool = False
+    block: int | None = None
 
 
 class ReadBack(Said):

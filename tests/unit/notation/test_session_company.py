@@ -270,3 +270,14 @@ def test_a_slip_in_a_format_leaves_everything_behind_it_at_its_place():
     ]
     assert found.session is not None
     assert found.session.blocks[0].lines[0].written == "10 Push-Ups"
+
+
+def test_talk_right_under_a_block_belongs_to_it_and_talk_apart_to_all():
+    first = "5 x 5 deadlifts @ 60 kg\nKeep your back flat, all of you"
+    second = "AMRAP 12\n5 sit-ups\nBreathe, everybody!"
+    text = f"{first}\n\n{second}\n\nSee you at the quay"
+    assert [(one.text, one.block) for one in read(text).not_understood] == [
+        ("Keep your back flat, all of you", 1),
+        ("Breathe, everybody!", 2),
+        ("See you at the quay", None),
+    ]

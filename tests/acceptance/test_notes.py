@@ -1,0 +1,66 @@
+"""What a coach writes between the lines is read by everybody, at the block it belongs to."""
+
+from tests.acceptance.people import answers_what_is_asked
+
+SESSION = """Warm-up
+2 rounds
+10 arm circles
+Skill
+3 x 20 s plank
+Take your time, everybody!
+Strength
+5 x 5 deadlifts @ 10 kg
+rest as needed
+AMRAP 12
+10 push-ups
+keep moving
+12 squats
+
+See you all on the quay!"""
+
+
+def stand_in_order(text: str, *words: str) -> bool:
+    """Each of the words comes somewhere after the one before it."""
+    rest = text
+    for word in words:
+        assert word in rest, f"{word!r} isn't in {rest!r}"
+        rest = rest.partition(word)[2]
+    return True
+
+
+async def test_every_block_and_its_notes_stand_in_order_in_post_and_version(crew):
+    ilse = await crew.has("Ilse")
+    await crew.gets(SESSION)
+    post = await crew.group.last_message
+    assert stand_in_order(
+        post.text,
+        "Warm-up", "10 arm circles",
+        "Skill", "20 s plank", "Note: Take your time, everybody!",
+        "Strength", "5 deadlifts", "Note: rest as needed",
+        "12 min", "10 push-ups", "12 air squats", "Note: keep moving",
+        "See you all on the quay!",
+    )  # fmt: skip
+    await answers_what_is_asked(ilse)
+    version = await ilse.last_message
+    assert stand_in_order(
+        version.text,
+        "Warm-up", "10 arm circles",
+        "Skill", "20 s", "Take your time, everybody!",
+        "rest as needed",
+        "Main part", "12 minutes", "keep moving",
+        "See you all on the quay!",
+    )  # fmt: skip
+
+
+async def test_several_notes_of_a_block_are_sentences(crew):
+    ilse = await crew.has("Ilse")
+    await crew.gets("AMRAP 12\n10 push-ups\nkeep moving\n12 squats\nrest as needed")
+    await answers_what_is_asked(ilse)
+    assert "rest as needed. keep moving" in (await ilse.last_message).text
+
+
+async def test_a_session_of_one_block_needs_no_name_over_it(crew):
+    ilse = await crew.has("Ilse")
+    await crew.gets("AMRAP 12\n10 push-ups\n12 squats")
+    await answers_what_is_asked(ilse)
+    assert "Main part" not in (await ilse.last_message).text
