@@ -76,7 +76,8 @@ def _rules(block: Block) -> Iterator[str]:
     if block.cap_s:
         yield f"Time cap: {_duration(block.cap_s)}"
     if block.rest_s and not block.work_s:
-        yield f"Rest {_duration(block.rest_s)} between rounds"
+        each = "sets" if block.format is Format.SETS else "rounds"
+        yield f"Rest {_duration(block.rest_s)} between {each}"
     if block.team:
         yield f"In teams of {block.team}"
     if block.aim:

@@ -79,7 +79,7 @@ def question_text(said: AskAbout) -> str:
 def ability_text(question: Question, units: MassUnit) -> str:
     load = f" with {as_marked(question.load_kg, units)}" if question.load_kg is not None else ""
     return fill(
-        "How many {movement} can you do in a row when you're fresh{load}? A guess will do: tap one, or type a "
+        "How many {movement}{load} can you do in a row when you're fresh? A guess will do: tap one, or type a "
         "number.",
         movement=plural(question.movement or "repetition"),
         load=load,
@@ -156,7 +156,8 @@ def what(one: Equipment, units: MassUnit) -> str:
     label = catalogue().implement(one.implement).label
     if one.loads_kg:
         loads = listed([as_marked(load, units) for load in one.loads_kg])
-        return f"{counted(one.each, label)} of {loads}"
+        several = len(one.loads_kg) > 1 and one.each == 1
+        return f"{label}s of {loads}" if several else f"{counted(one.each, label)} of {loads}"
     if one.from_kg is not None and one.to_kg is not None:
         span = f"{as_marked(one.from_kg, units)} to {as_marked(one.to_kg, units)}"
         return f"{counted(one.each, f'adjustable {label}')}, {span}"

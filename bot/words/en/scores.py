@@ -75,6 +75,8 @@ def standing(said: ScoreNoted) -> str:
         return "No rank today, as you train gently: feeling good afterwards is the point. Well done."
     if said.of == 1:
         return "You're the first on the board. Well done!"
+    if said.rank > said.of / 2:
+        return "You're on the board. Well done!"  # nobody needs to be told that they are last
     return fill("That's place {rank} of {of} so far. Well done!", rank=said.rank, of=said.of)
 
 

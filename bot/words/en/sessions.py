@@ -101,7 +101,9 @@ def landing(said: ReadBack) -> str:
             "<b>Worth saying aloud</b>\n" + bullets([escape(aloud_words(one)) for one in said.view.say])
         )
     if said.waiting:
-        parts.append(fill("Still on the way in: {names}.", names=listed(said.waiting)))
+        parts.append(
+            fill("Not counted yet, as I've a question for them first: {names}.", names=listed(said.waiting))
+        )
     return "\n\n".join(parts)
 
 
