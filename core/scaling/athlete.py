@@ -10,11 +10,20 @@ from core.movements.lookup import Catalogue
 from core.movements.values import Movement, Variant
 from core.scaling.barriers import Barrier, asks_for_less, barrier_of, flags, suspect
 from core.scaling.capacity import Ability, Capacity
-from core.scaling.fit import Task
+from core.scaling.demand import load_moved
+from core.scaling.fit import (
+    NEVER_TOO_LIGHT,
+    OF_A_LOAD,
+    OF_AN_EASIER_WAY,
+    OF_AN_UNTRIED_LOAD,
+    OF_NO_LOAD_WHERE_ONE_IS_WRITTEN,
+    Lightness,
+    Task,
+)
 from core.scaling.gear import gear_of
 from core.scaling.intent import LIGHT_DUTY, Window
-from core.scaling.plan import LinePlan, Way
 from core.scaling.values import Because
+from core.scaling.ways import AS_WRITTEN, LinePlan, Way
 from core.scaling.whole_body import Rate, rate_of
 
 # Light duty is an effort of at most four of ten (design 7, estimate).
@@ -35,6 +44,9 @@ class Support(NamedTuple):
     there: bool = True
 
 
+NOTHING = Support()
+
+
 class Athlete:
     """A profile with everything that is worked out from it once."""
 
@@ -53,15 +65,12 @@ class Athlete:
         self.minutes = _least(profile.today.minutes, self.day.minutes_at_most)
         self._suspect = suspect(profile)
         self._lightened = flags(lightened(profile.limits or ()))
+        self._sore = bool(profile.today.sore)
         self._barriers: dict[str, Barrier | None] = {}
         self._spared: dict[str, str | None] = {}
 
     def ability(self, way: Way) -> Ability:
-        return self.capacity.of(way.movement, way.variant, way.id)
-
-    def is_tested(self, way: Way) -> bool:
-        """Whether anything was shown of the way's pattern."""
-        return way.movement.k is not None and self.ability(way).tested_kg is not None
+        return self.capacity.of(way.movement, way.variant, way.id, way.kin)
 
     @property
     def scored(self) -> bool:
@@ -74,7 +83,7 @@ class Athlete:
 
     def spares(self, way: Way) -> str | None:
         """The limit or sore place for whose sake a way goes easy."""
-        if not way.demands & self._lightened and not self.profile.today.sore:
+        if not way.demands & self._lightened and not self._sore:
             return None
         if way.id not in self._spared:
             self._spared[way.id] = asks_for_less(self.profile, way.movement, way.variant)
@@ -84,17 +93,34 @@ class Athlete:
         """What a set of this way asks; None where no count applies."""
         if way.set_amount is None:
             return None
-        window, easy = self.window(plan, way), self.goes_easy(way)
-        return Task(self.ability(way), way.set_amount, window, way.counts_reps, easy)
+        easy = self.light_duty or bool(
+            (self._sore or way.demands & self._lightened) and self.spares(way) is not None
+        )
+        window = plan.windows[self.pair - 1]
+        ability = self.capacity.of(way.movement, way.variant, way.id, way.kin)
+        return Task(
+            ability,
+            way.set_amount,
+            window.under(LIGHT_DUTY) if easy else window,
+            way.counts_reps,
+            easy,
+            _lightness(plan, way, ability, easy=easy),
+        )
 
     def window(self, plan: LinePlan, way: Way) -> Window:
         """What a set of this line is meant to cost this athlete."""
         meant = plan.windows[self.pair - 1]
         return meant.under(LIGHT_DUTY) if self.goes_easy(way) else meant
 
+    def within_reach(self, plan: LinePlan, *, asked: bool) -> tuple[Way, ...]:
+        """Ways of a line for which everything is there; with those that are too hard, where they are `asked` for."""
+        things, holds = self.gear.things, self.gear.holds
+        ways = plan.reachable.within(things, holds)
+        return (*ways, *(way for way in plan.harder if way.is_within(things, holds))) if asked else ways
+
     def barrier(self, way: Way) -> Barrier | None:
         """What rules a way out, whatever its load."""
-        if not way.demands & self._suspect and not way.variant.skill:
+        if not way.demands & self._suspect and not way.skill:
             return None
         if way.id not in self._barriers:
             self._barriers[way.id] = self._find_barrier(way)
@@ -105,10 +131,10 @@ class Athlete:
 
         What asks for no more breath than the written line is what the coach meant, unless it should be easy.
         """
-        met, meant = way.variant.met, plan.ways[0].variant.met
-        if not plan.breathless or met is None or met.value <= self.rate.met:
+        met, meant = way.met, plan.ways[0].met
+        if not plan.breathless or met is None or met <= self.rate.met:
             return False
-        return meant is None or met.value > AS_MUCH_BREATH * meant.value or self.goes_easy(plan.ways[0])
+        return meant is None or met > AS_MUCH_BREATH * meant or self.goes_easy(plan.ways[0])
 
     @cached_property
     def rate(self) -> Rate:
@@ -120,10 +146,17 @@ class Athlete:
         barred = barrier_of(self.profile, movement, variant) is not None
         return not (barred or variant.skill or asks_for_less(self.profile, movement, variant))
 
+    def own_kg(self, way: Way) -> float:
+        """What is moved of the body itself, at the height that there is for it."""
+        if way.share is not None:
+            return way.share * self.body_mass_kg
+        height = self.support(way.variant).height_cm
+        return load_moved(way.variant, self.body_mass_kg, height_cm=None if height is None else float(height))
+
     def support(self, variant: Variant) -> Support:
         """What is there to lean on or hang from, at its height."""
         if not variant.needs:
-            return Support()
+            return NOTHING
         if not all(self.gear.has(thing) for thing in variant.needs):
             return Support(there=False)
         thing = variant.needs[0]
@@ -139,6 +172,14 @@ class Athlete:
         if found is None and way.variant.skill and not self.capacity.has_shown(way.id):
             return Barrier(Because.SKILL, way.movement.id)
         return found
+
+
+def _lightness(plan: LinePlan, way: Way, ability: Ability, *, easy: bool) -> Lightness:
+    """How being too light counts for a way, but for the load that is written."""
+    if plan.loaded and not easy:
+        untried = OF_AN_UNTRIED_LOAD if way.grips else OF_NO_LOAD_WHERE_ONE_IS_WRITTEN
+        return untried if ability.tested_kg is None else OF_A_LOAD
+    return NEVER_TOO_LIGHT if way.distance == AS_WRITTEN else OF_AN_EASIER_WAY
 
 
 def _effort_at_most(profile: Profile, day: DayRule) -> int | None:

@@ -5,13 +5,12 @@ S = L (1 + N/k) exactly, whatever k is; away from the tested load the uncertaint
 tested itself is known from its latest test; everything else from the norms and all tests (`kinship`).
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from functools import cached_property
 from math import exp, inf, log, sqrt
 from typing import NamedTuple
 
 from core.athletes.values import Profile
-from core.movements.lints import REFERENCE
 from core.movements.lookup import Catalogue
 from core.movements.values import Movement, Pattern, Variant
 from core.scaling.evidence import Shown, tests_of
@@ -40,10 +39,9 @@ class Ability(NamedTuple):
     tested_kg: float | None
     heavy_shown: bool
 
-    @property
-    def too_heavy_from(self) -> float:
-        """No repetition is sure to go at this load moved, or above it."""
-        return self.strength_kg * exp(CAUTIOUS * self.spread) / (1 + 1 / self.k)
+    def too_heavy_from(self, reps: float = 1.0) -> float:
+        """So many repetitions are not sure to go at a load moved above this."""
+        return self.strength_kg * exp(CAUTIOUS * self.spread) / (1 + reps / self.k)
 
     def unbroken(self, moved_kg: float, z: float = 0.0) -> float:
         """Repetitions (seconds of a hold) that go unbroken at this load, at the quantile of score `z`."""
@@ -54,13 +52,16 @@ class Ability(NamedTuple):
 
     def sure_and_median(self, moved_kg: float) -> tuple[float, float]:
         """Repetitions that go with 80 % certainty, and at the median: `unbroken` at both, in one step."""
+        strength, spread, k, tested, _ = self
         if moved_kg <= 0:
             return inf, inf
-        if moved_kg >= self.strength_kg:
+        if moved_kg >= strength:
             return 0.0, 0.0
-        ratio = self.strength_kg / moved_kg
-        sure = self.k * (ratio * exp(CAUTIOUS * self.spread_at(moved_kg)) - 1)
-        return (sure if sure > 0 else 0.0), self.k * (ratio - 1)
+        if tested is not None and tested != moved_kg:
+            spread = self.spread_at(moved_kg)
+        ratio = strength / moved_kg
+        sure = k * (ratio * exp(CAUTIOUS * spread) - 1)
+        return (sure if sure > 0 else 0.0), k * (ratio - 1)
 
     def spread_at(self, moved_kg: float) -> float:
         """Spread of ln S at this load: away from the tested one that of k counts too."""
@@ -70,20 +71,26 @@ class Ability(NamedTuple):
         return sqrt(self.spread * self.spread + from_k * from_k)
 
 
-class _Family(NamedTuple):
-    """What all variants of a movement share: what is expected of it, and the tests that speak of it.
+class _Shown(NamedTuple):
+    """The tests that speak of a pattern: all, those that went, and those of them at few repetitions."""
 
-    `tests` are its own, `shown` those of its pattern that went, `heavy` those of them at few repetitions.
-    `strength_kg` is S over the ratio of a variant, `variance` of its ln but for the variant's part; both hold
-    where the movement itself was not tested.
+    tests: tuple[Shown, ...]
+    went: tuple[Shown, ...]
+    heavy: tuple[Shown, ...]
+
+
+class _Prior(NamedTuple):
+    """What is expected of all movements of a pattern that were not tested themselves.
+
+    `strength_kg` and `tested_kg` are over the ratio of a variant; `variance` of ln S but for the variant's part.
     """
 
-    kin: Kin
-    tests: tuple[Shown, ...]
-    shown: tuple[Shown, ...]
-    heavy: tuple[Shown, ...]
     strength_kg: float
     variance: float
+    tested_kg: float | None
+    heavy: tuple[Shown, ...]
+    of_reference: float
+    of_others: float
 
 
 class Capacity:
@@ -96,13 +103,19 @@ class Capacity:
         self._year = year
         self._known: dict[str, Ability] = {}
         self._norms: dict[Pattern, Expected] = {}
-        self._families: dict[str, _Family] = {}
+        self._shown: dict[str, _Shown] = {}
+        self._priors: dict[tuple[str, bool], _Prior] = {}
 
-    def of(self, movement: Movement, variant: Variant, variant_id: str) -> Ability:
-        """Ability in a variant of a movement that counts repetitions or seconds of a hold."""
-        if variant_id not in self._known:
-            self._known[variant_id] = self._work_out(movement, variant, variant_id)
-        return self._known[variant_id]
+    def of(self, movement: Movement, variant: Variant, variant_id: str, kin: Kin | None = None) -> Ability:
+        """Ability in a variant of a movement that counts repetitions or seconds of a hold.
+
+        `kin`: its place among its relatives, for whoever has it at hand.
+        """
+        known = self._known.get(variant_id)
+        if known is None:
+            kin = kin or kin_of(movement, variant)
+            known = self._known[variant_id] = self._work_out(movement, variant, variant_id, kin)
+        return known
 
     def has_shown(self, variant_id: str) -> bool:
         """Whether a skill was shown: on this very variant, or on one that names it as easier."""
@@ -113,7 +126,12 @@ class Capacity:
 
     def knows(self, movement: Movement) -> bool:
         """Whether anything was ever shown of a movement itself."""
-        return bool(self._family(movement).tests)
+        return movement.id in self._tested
+
+    @cached_property
+    def _tested(self) -> frozenset[str]:
+        """The movements of which anything was shown."""
+        return frozenset(test.movement.id for test in self.tests)
 
     @cached_property
     def tests(self) -> tuple[Shown, ...]:
@@ -136,57 +154,58 @@ class Capacity:
     def _above(self, test: Shown, strength_kg: float) -> float:
         return log(strength_kg / self._expected_kg(test.movement, test.variant))
 
-    def _work_out(self, movement: Movement, variant: Variant, variant_id: str) -> Ability:
-        assert movement.k is not None
-        family = self._family(movement)
-        if family.tests:
-            return self._from_tests(family, movement, variant, variant_id)
-        ratio = variant.ratio.value
-        is_reference = variant.ratio.source == REFERENCE
-        return Ability(
-            strength_kg=family.strength_kg * ratio,
-            spread=sqrt(
-                family.variance + (0.0 if is_reference else VARIANT**2) + self._from_unknown_mass(variant)
-            ),
-            k=movement.k.value,
-            tested_kg=family.shown[0].relative_kg * ratio if family.shown else None,
-            heavy_shown=any(_is_near(test, movement, variant, variant_id) for test in family.heavy),
-        )
+    def _work_out(self, movement: Movement, variant: Variant, variant_id: str, kin: Kin) -> Ability:
+        if kin.movement in self._tested:
+            return self._from_tests(movement, variant, variant_id, kin)
+        assert kin.k is not None
+        prior = self._priors.get((kin.pattern, kin.referred)) or self._prior(movement, kin)
+        spread = prior.of_reference if kin.reference else prior.of_others
+        if kin.loaded and self.profile.body_mass_kg is None:
+            own = 0.0 if kin.reference else VARIANT**2
+            spread = sqrt(prior.variance + own + UNKNOWN_MASS_SPREAD**2)
+        tested = prior.tested_kg and prior.tested_kg * kin.ratio
+        heavy = bool(prior.heavy) and _is_heavy_shown(prior.heavy, movement, variant, variant_id)
+        return Ability(prior.strength_kg * kin.ratio, spread, kin.k, tested, heavy)
 
-    def _from_tests(self, family: _Family, movement: Movement, variant: Variant, variant_id: str) -> Ability:
+    def _from_tests(self, movement: Movement, variant: Variant, variant_id: str, kin: Kin) -> Ability:
         """What is known of a variant whose movement was tested itself."""
         assert movement.k is not None
-        kin = family.kin._replace(variant=variant.id, reference=variant.ratio.source == REFERENCE)
-        own = next((test for test in family.tests if test.id == variant_id and test.reps > 0), None)
+        shown = self._shown_of(kin.pattern)
+        tests = [test for test in shown.tests if test.movement.id == movement.id]
+        own = next((test for test in tests if test.id == variant_id and test.reps > 0), None)
         above, variance = self._belief.about(kin)
         strength = exp(above) * self._expected_kg(movement, variant) if own is None else own.strength_kg
-        nearest = max(family.shown, key=lambda test: shared(kin, test.kin, 0.0), default=None)
+        nearest = max(shown.went, key=lambda test: shared(kin, test.kin, 0.0), default=None)
         return Ability(
-            strength_kg=min([strength, *_failed(family, variant, own)]),
+            strength_kg=min([strength, *_failed(tests, variant, own)]),
             spread=DAY_TO_DAY if own is not None else sqrt(variance + DAY_TO_DAY**2),
             k=movement.k.value,
             tested_kg=nearest and nearest.relative_kg * variant.ratio.value,
-            heavy_shown=any(_is_near(test, movement, variant, variant_id) for test in family.heavy),
+            heavy_shown=_is_heavy_shown(shown.heavy, movement, variant, variant_id),
         )
 
-    def _family(self, movement: Movement) -> _Family:
-        if movement.id not in self._families:
-            shown = [test for test in self.tests if test.movement.pattern is movement.pattern]
-            kin = kin_of(movement, movement.variants[0])
-            above, variance = self._belief.about(kin._replace(variant="", reference=True))
-            self._families[movement.id] = _Family(
-                kin,
-                tuple(test for test in shown if test.movement.id == movement.id),
-                tuple(test for test in shown if test.reps > 0),
-                tuple(test for test in shown if 0 < test.reps <= LOW_REPS),
-                exp(above + self._norm(movement.pattern).log_strength) * self.body_mass_kg,
-                variance + (DAY_TO_DAY**2 if self.tests else 0.0),
-            )
-        return self._families[movement.id]
+    def _shown_of(self, pattern: str) -> _Shown:
+        if pattern not in self._shown:
+            tests = tuple(test for test in self.tests if test.movement.pattern == pattern)
+            went = tuple(test for test in tests if test.reps > 0)
+            heavy = tuple(test for test in went if test.reps <= LOW_REPS)
+            self._shown[pattern] = _Shown(tests, went, heavy)
+        return self._shown[pattern]
 
-    def _from_unknown_mass(self, variant: Variant) -> float:
-        unknown = bool(variant.holds) and self.profile.body_mass_kg is None
-        return UNKNOWN_MASS_SPREAD**2 if unknown else 0.0
+    def _prior(self, movement: Movement, kin: Kin) -> _Prior:
+        """The same for all movements of a pattern, but for how far they spread."""
+        above, variance = self._belief.about(kin._replace(variant="", reference=True))
+        variance += DAY_TO_DAY**2 if self.tests else 0.0
+        shown = self._shown_of(kin.pattern)
+        self._priors[kin.pattern, kin.referred] = prior = _Prior(
+            exp(above + self._norm(movement.pattern).log_strength) * self.body_mass_kg,
+            variance,
+            shown.went[0].relative_kg if shown.went else None,
+            shown.heavy,
+            of_reference=sqrt(variance),
+            of_others=sqrt(variance + VARIANT**2),
+        )
+        return prior
 
     def _expected_kg(self, movement: Movement, variant: Variant) -> float:
         strength = exp(self._norm(movement.pattern).log_strength)
@@ -198,11 +217,15 @@ class Capacity:
         return self._norms[pattern]
 
 
-def _failed(family: _Family, variant: Variant, own: Shown | None) -> Iterator[float]:
+def _failed(tests: Iterable[Shown], variant: Variant, own: Shown | None) -> Iterator[float]:
     """Bounds on S from what could not be done once of the same movement, since it was last done."""
-    for test in family.tests:
+    for test in tests:
         if test.reps == 0 and (own is None or test.order > own.order):
             yield test.moved_kg * variant.ratio.value / test.variant.ratio.value
+
+
+def _is_heavy_shown(heavy: Iterable[Shown], movement: Movement, variant: Variant, variant_id: str) -> bool:
+    return any(_is_near(test, movement, variant, variant_id) for test in heavy)
 
 
 def _is_near(test: Shown, movement: Movement, variant: Variant, variant_id: str) -> bool:

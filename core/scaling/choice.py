@@ -17,40 +17,19 @@ movement and a change of implement between neighbours. So the settings are enume
 alone (the smallest worst line and the smallest sums are reached together), and a walk round the ring decides 5-9.
 """
 
-from collections.abc import Collection, Iterable, Mapping, Sequence
-from decimal import Decimal
+from collections.abc import Collection, Iterable, Sequence
 from functools import cached_property
-from itertools import pairwise, product
+from itertools import product
 from typing import NamedTuple
 
-# How much of a merit is a minimum of each line alone.
-ALONE = 4
+from core.scaling.ring import ALONE, Candidate, Section, Walk, differs, join, neighbours, walk
 
-Merit = tuple[int, int, int, int, int]
-Setting = Sequence[tuple[int, Decimal]]
+Alone = tuple[int, ...]
+Head = tuple[int, int, int, int, int]
 
-
-class Candidate(NamedTuple):
-    """One option of a line, reduced to what decides.
-
-    `merit`: (unsafe, beyond, distance, breathing, misfit). `held`: what is in the hands, None if nothing;
-    equal values need no change. `thing`, `load`: the shared thing it uses, and at which setting. `kind`: the
-    movement, None where repeating it beside itself is no matter.
-    """
-
-    merit: Merit
-    held: object = None
-    fresh: int = 0
-    thing: int | None = None
-    load: Decimal = Decimal(0)
-    kind: object = None
-
-
-class Section(NamedTuple):
-    """Lines done one after the other; `ring`: the last is followed by the first again."""
-
-    lines: Sequence[Sequence[Candidate]]
-    ring: bool = True
+# A shared thing and how it is set; a setting sets them all.
+At = tuple[int, float]
+Setting = tuple[At, ...]
 
 
 Value = tuple[int, int, int, int, int, int, int, int, int, tuple[int, ...]]
@@ -62,24 +41,18 @@ def choose(sections: Sequence[Section]) -> tuple[int, ...]:
     Every line needs a candidate that uses no shared thing (rest is one).
     """
     tables = _tables(sections)
-    every = [table for row in tables for table in row]
-    best: Value | None = None
-    for setting in _settings(every):
+    best: Walk | None = None
+    for setting in _best_settings([table for row in tables for table in row]):
         kept = [[table.survivors(setting) for table in row] for row in tables]
-        rows = [
-            [line[n] for n in some]
-            for section, row in zip(sections, kept, strict=True)
-            for line, some in zip(section.lines, row, strict=True)
-        ]
-        head = _sum([row[0].merit for row in rows])
-        if best is not None and (*head, 0, _least_misfit(rows)) > best:
+        if best is not None and (0, sum(least for row in kept for _, least in row)) > best[:2]:
             continue
-        walks = (_walk(section, row) for section, row in zip(sections, kept, strict=True))
-        value = (*head, *_join(walks))
-        if best is None or value < best:
-            best = value
+        way = join(
+            [walk(section, [some for some, _ in row]) for section, row in zip(sections, kept, strict=True)]
+        )
+        if best is None or way < best:
+            best = way
     assert best is not None
-    return best[9]
+    return best[4]
 
 
 def value_of(sections: Sequence[Section], chosen: Sequence[int]) -> Value:
@@ -90,35 +63,29 @@ def value_of(sections: Sequence[Section], chosen: Sequence[int]) -> Value:
     pairs = [
         pair
         for section, row in zip(sections, picks, strict=True)
-        for pair in _neighbours(row, ring=section.ring)
+        for pair in neighbours(row, ring=section.ring)
     ]
     return (
-        *_sum([pick.merit for pick in everyone]),
-        sum(_differs(one.kind, other.kind, equal=True) for one, other in pairs),
+        *_sum(pick.merit[:ALONE] for pick in everyone),
+        sum(differs(one.kind, other.kind, equal=True) for one, other in pairs),
         sum(pick.merit[ALONE] for pick in everyone),
-        sum(_differs(one.held, other.held, equal=False) for one, other in pairs),
+        sum(differs(one.held, other.held, equal=False) for one, other in pairs),
         sum(pick.fresh for pick in everyone),
         tuple(chosen),
     )
 
 
-def _sum(merits: Sequence[Merit]) -> tuple[int, int, int, int, int]:
-    unsafe, beyond, distance, breathing, _ = zip(*merits, strict=True)
+def _sum(merits: Iterable[Alone]) -> Head:
+    unsafe, beyond, distance, breathing = zip(*merits, strict=True)
     return sum(unsafe), max(beyond), sum(beyond), sum(distance), sum(breathing)
 
 
-def _neighbours(row: Sequence[Candidate], *, ring: bool) -> Iterable[tuple[Candidate, Candidate]]:
-    yield from pairwise(row)
-    if ring and len(row) > 1:
-        yield row[-1], row[0]
+class _Group(NamedTuple):
+    """The best candidates of a line among some: their merit alone, and their places."""
 
+    merit: Alone
+    members: list[int]
 
-def _differs(one: object, other: object, *, equal: bool) -> int:
-    """1 where two things that are there are equal, or aren't."""
-    return int(one is not None and other is not None and (one == other) is equal)
-
-
-Group = tuple[tuple[int, ...], list[int]]
 
 # What meets no equal on another line, whatever it is.
 UNMET = object()
@@ -132,17 +99,15 @@ class _Met:
 
     @cached_property
     def kinds(self) -> set[object]:
-        return _on_several([{one.kind for one in line} for line in self._lines])
+        return _on_several([{one.kind for one in line} for line in self._lines]) | {None}
 
     @cached_property
     def held(self) -> set[object]:
-        return _on_several([{one.held for one in line} for line in self._lines])
+        return _on_several([{one.held for one in line} for line in self._lines]) | {None}
 
     def as_met(self, one: Candidate) -> tuple[object, object]:
         """What counts of a candidate where neighbours are compared."""
-        kind = one.kind if one.kind is None or one.kind in self.kinds else UNMET
-        held = one.held if one.held is None or one.held in self.held else UNMET
-        return kind, held
+        return one.kind if one.kind in self.kinds else UNMET, one.held if one.held in self.held else UNMET
 
 
 def _on_several(sets: Sequence[set[object]]) -> set[object]:
@@ -154,6 +119,10 @@ def _on_several(sets: Sequence[set[object]]) -> set[object]:
     return several
 
 
+# The candidates that are left of a line, in their order, and the least misfit among them.
+Kept = tuple[list[int], int]
+
+
 class _Table:
     """A line's best candidates: those that share nothing, and those of each setting that are as good."""
 
@@ -161,32 +130,53 @@ class _Table:
         """`solo`: things that no other line could use, so they are shared with nobody."""
         self.line = line
         self._met = met
+        alone = [one.merit[:ALONE] for one in line]
         self.free = _best_of(
-            line, [n for n, one in enumerate(line) if one.thing is None or one.thing in solo]
+            alone, [n for n, one in enumerate(line) if one.thing is None or one.thing in solo]
         )
-        self.shared = self._shared(solo)
-        self._kept: dict[tuple[tuple[int, Decimal], ...], list[int]] = {}
+        self.shared = self._shared(alone, solo)
+        self._kept: dict[Setting, Kept] = {}
+        self._distinct: dict[At | None, list[int]] = {}
 
-    def _shared(self, solo: Collection[int]) -> dict[tuple[int, Decimal], Group]:
-        by_setting: dict[tuple[int, Decimal], list[int]] = {}
+    def _shared(self, alone: Sequence[Alone], solo: Collection[int]) -> dict[At, _Group]:
+        by_setting: dict[At, list[int]] = {}
         for n, one in enumerate(self.line):
-            if one.thing is not None and one.thing not in solo and one.merit[:ALONE] <= self.free[0]:
+            if one.thing is not None and one.thing not in solo and alone[n] <= self.free.merit:
                 by_setting.setdefault((one.thing, one.load), []).append(n)
-        return {at: _best_of(self.line, some) for at, some in by_setting.items()}
+        return {at: _best_of(alone, some) for at, some in by_setting.items()}
 
-    def survivors(self, setting: Setting) -> list[int]:
-        """The candidates that have the line's smallest merit alone under this setting, in their order.
+    def merit(self, setting: Setting) -> Alone:
+        """The line's smallest merit alone under this setting."""
+        used = [self.shared[at].merit for at in setting if at in self.shared]
+        return min(used, default=self.free.merit)
+
+    def survivors(self, setting: Setting) -> Kept:
+        """The candidates that have the line's smallest merit alone under this setting.
 
         Of those that meet their neighbours alike only the best is kept.
         """
         used = tuple(at for at in setting if at in self.shared) if self.shared else ()
         if used not in self._kept:
-            self._kept[used] = self._survivors([self.free, *(self.shared[at] for at in used)])
+            some = self._survivors(used)
+            self._kept[used] = some, min(self.line[n].merit[ALONE] for n in some)
         return self._kept[used]
 
-    def _survivors(self, groups: Sequence[Group]) -> list[int]:
-        best = min(merit for merit, _ in groups)
-        some = [n for merit, members in groups if merit == best for n in members]
+    def _survivors(self, used: Setting) -> list[int]:
+        best = self.merit(used)
+        groups = [at for at in used if self.shared[at].merit == best]
+        some = self._of(None) if self.free.merit == best else []
+        if not groups:
+            return some
+        return self._distinct_of([*some, *(n for at in groups for n in self._of(at))])
+
+    def _of(self, at: At | None) -> list[int]:
+        """What is distinct of those that share nothing, or of those at one setting."""
+        if at not in self._distinct:
+            group = self.free if at is None else self.shared[at]
+            self._distinct[at] = self._distinct_of(group.members)
+        return self._distinct[at]
+
+    def _distinct_of(self, some: list[int]) -> list[int]:
         if len(some) == 1:
             return some
         kept: dict[tuple[object, object], tuple[int, int, int]] = {}
@@ -195,7 +185,7 @@ class _Table:
             ranked, meets = (one.merit[ALONE], one.fresh, n), self._met.as_met(one)
             if meets not in kept or ranked < kept[meets]:
                 kept[meets] = ranked
-        return sorted(n for _, _, n in kept.values())
+        return sorted([n for _, _, n in kept.values()])
 
 
 def _tables(sections: Sequence[Section]) -> list[list[_Table]]:
@@ -209,92 +199,30 @@ def _tables(sections: Sequence[Section]) -> list[list[_Table]]:
     return [[_Table(line, solo, met) for line in section.lines] for section in sections]
 
 
-def _best_of(line: Sequence[Candidate], some: Sequence[int]) -> Group:
-    merits = [line[n].merit[:ALONE] for n in some]
-    best = min(merits)
-    return best, [n for n, merit in zip(some, merits, strict=True) if merit == best]
+def _best_of(alone: Sequence[Alone], some: Sequence[int]) -> _Group:
+    if len(some) == 1:
+        return _Group(alone[some[0]], [some[0]])
+    best = min([alone[n] for n in some])
+    return _Group(best, [n for n in some if alone[n] == best])
+
+
+def _best_settings(tables: Sequence[_Table]) -> Sequence[Setting]:
+    """The settings of what any line could use at which parts 1-4 are smallest."""
+    every = list(_settings(tables))
+    if len(every) == 1:
+        return every
+    movable = [table for table in tables if table.shared]
+    rest = [table.free.merit for table in tables if not table.shared]
+    heads = [_sum([*rest, *(table.merit(setting) for table in movable)]) for setting in every]
+    best = min(heads)
+    return [setting for setting, head in zip(every, heads, strict=True) if head == best]
 
 
 def _settings(tables: Sequence[_Table]) -> Iterable[Setting]:
     """Every way of setting the things that any line could use."""
-    loads: dict[int, set[Decimal]] = {}
+    loads: dict[int, set[float]] = {}
     for table in tables:
         for thing, load in table.shared:
             loads.setdefault(thing, set()).add(load)
-    if not loads:
-        yield ()
-        return
     for values in product(*(sorted(settings) for settings in loads.values())):
-        yield list(zip(loads, values, strict=True))
-
-
-def _least_misfit(rows: Sequence[Sequence[Candidate]]) -> int:
-    """What the misfit of a setting can't be under."""
-    return sum(min(one.merit[ALONE] for one in row) for row in rows)
-
-
-# Repeated neighbours, misfit, changes of implement, news, and the way taken.
-Walk = tuple[int, int, int, int, tuple[int, ...]]
-
-
-def _join(walks: Iterable[Walk]) -> Walk:
-    parts = list(walks)
-    if len(parts) == 1:
-        return parts[0]
-    repeats, misfit, changes, fresh, chosen = zip(*parts, strict=True)
-    return sum(repeats), sum(misfit), sum(changes), sum(fresh), tuple(pick for one in chosen for pick in one)
-
-
-def _walk(section: Section, kept: Sequence[Sequence[int]]) -> Walk:
-    """The best way through the lines: a dynamic program from each start."""
-    if not kept:
-        return 0, 0, 0, 0, ()
-    if all(len(some) == 1 for some in kept):
-        return _only_way(section, [some[0] for some in kept])
-    return min(_walk_from(section, kept, start) for start in kept[0])
-
-
-def _only_way(section: Section, chosen: Sequence[int]) -> Walk:
-    row = [line[n] for line, n in zip(section.lines, chosen, strict=True)]
-    repeats = changes = 0
-    for one, other in _neighbours(row, ring=section.ring):
-        repeats += _differs(one.kind, other.kind, equal=True)
-        changes += _differs(one.held, other.held, equal=False)
-    return (
-        repeats,
-        sum(one.merit[ALONE] for one in row),
-        changes,
-        sum(one.fresh for one in row),
-        tuple(chosen),
-    )
-
-
-def _walk_from(section: Section, kept: Sequence[Sequence[int]], start: int) -> Walk:
-    lines = section.lines
-    first = lines[0][start]
-    states: dict[int, Walk] = {start: (0, first.merit[ALONE], 0, first.fresh, (start,))}
-    for n in range(1, len(kept)):
-        states = {here: _step(lines[n - 1], states, lines[n][here], here) for here in kept[n]}
-    if not section.ring or len(kept) == 1:
-        return min(states.values())
-    return min(_closed(lines[-1][end], first, walk) for end, walk in states.items())
-
-
-def _closed(last: Candidate, first: Candidate, walk: Walk) -> Walk:
-    repeats, misfit, changes, fresh, chosen = walk
-    repeats += _differs(last.kind, first.kind, equal=True)
-    changes += _differs(last.held, first.held, equal=False)
-    return repeats, misfit, changes, fresh, chosen
-
-
-def _step(before: Sequence[Candidate], states: Mapping[int, Walk], to: Candidate, here: int) -> Walk:
-    return min(
-        (
-            repeats + _differs(before[at].kind, to.kind, equal=True),
-            misfit + to.merit[ALONE],
-            changes + _differs(before[at].held, to.held, equal=False),
-            fresh + to.fresh,
-            (*chosen, here),
-        )
-        for at, (repeats, misfit, changes, fresh, chosen) in states.items()
-    )
+        yield tuple(zip(loads, values, strict=True))

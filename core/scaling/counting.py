@@ -3,8 +3,8 @@
 from collections.abc import Iterable
 from decimal import Decimal
 
-from core.scaling.plan import SAME_LOAD
 from core.scaling.values import Change, Version, VersionBlock, VersionLine
+from core.scaling.ways import SAME_LOAD
 from core.scores.values import Tolerance
 from core.sessions.values import Session
 

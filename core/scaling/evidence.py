@@ -25,10 +25,7 @@ class Shown(NamedTuple):
     moved_kg: float
     reps: float
     order: tuple[int, int]
-
-    @property
-    def kin(self) -> Kin:
-        return kin_of(self.movement, self.variant)
+    kin: Kin
 
     @property
     def relative_kg(self) -> float:
@@ -76,7 +73,8 @@ def _read(
     day = evidence.on.toordinal() if evidence.on else 0
     if movement.sides_of(variant) == "alternating":
         amount /= 2
-    return Shown(movement, variant, f"{movement.id}/{variant.id}", moved, amount, (day, place))
+    name, kin = f"{movement.id}/{variant.id}", kin_of(movement, variant)
+    return Shown(movement, variant, name, moved, amount, (day, place), kin)
 
 
 def _held(variant: Variant, evidence: Evidence, profile: Profile) -> Hold | None:

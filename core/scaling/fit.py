@@ -11,6 +11,9 @@ from core.scaling.values import Because
 TOLERANCE = 0.25
 STEP = 0.05
 
+# Bounds are drawn this much too wide, so that no rounding can make one too narrow.
+ROUNDING = 1 + 1e-9
+
 
 class Lightness(NamedTuple):
     """How being too light counts, in log units: `forgiven` is no misfit, what is over it is one.
@@ -23,15 +26,13 @@ class Lightness(NamedTuple):
     flat: float | None = None
     graded: Literal["no", "finely", "alike"] = "no"
 
-    def misfit(self, light: float) -> float:
+    def counts(self, light: float) -> tuple[float, float]:
+        """What being so light counts as a misfit, and what within tolerance."""
         over = light - self.forgiven
-        return over if self.flat is None or over <= 0 else self.flat
-
-    def within(self, light: float) -> float:
-        """What being so light counts within tolerance."""
-        if self.graded == "finely" or light == 0:
-            return light
-        return TOLERANCE if self.graded == "alike" else 0.0
+        misfit = over if self.flat is None or over <= 0 else self.flat
+        if self.graded == "finely":
+            return misfit, light
+        return misfit, TOLERANCE if self.graded == "alike" else 0.0
 
 
 # What is written is never too light for the choice (the athlete is told), nor is anything for who goes easy.
@@ -51,7 +52,7 @@ PRESCRIBED_FROM = 8
 class Task(NamedTuple):
     """What a set of one way asks of one athlete: everything about it but the load.
 
-    `light_duty`: no set may cost above 0.5 at all.
+    `light_duty`: no set may cost above 0.5 at all. `lightness`: how being too light counts.
     """
 
     ability: Ability
@@ -59,6 +60,7 @@ class Task(NamedTuple):
     window: Window
     counts_reps: bool = True
     light_duty: bool = False
+    lightness: Lightness = NEVER_TOO_LIGHT
 
 
 class Fit(NamedTuple):
@@ -83,18 +85,28 @@ UNCOUNTED = Fit()
 
 def fit(task: Task, moved_kg: float, lightness: Lightness, part: float = 1.0) -> Fit:
     """Fit of one load, at the whole amount of a set or a `part` of it."""
-    cautious, unbroken = task.ability.sure_and_median(moved_kg)
+    ability, set_amount, (low, high), _, light_duty, _ = task
+    cautious, unbroken = ability.sure_and_median(moved_kg)
     if cautious < 1:
-        return Fit(unbroken, None, cautious, heavy=inf, refused=Because.TOO_HEAVY)
-    amount = task.set_amount * part
+        return Fit(unbroken, None, cautious, inf, refused=Because.TOO_HEAVY)
+    amount = set_amount * part
     cost = amount / unbroken
-    low, high = task.window
+    refused = _refusal(task, unbroken, cost) if unbroken < PRESCRIBED_FROM or light_duty else None
     heavy = log(amount / cautious / high) if amount > cautious * high else 0.0
     light = log(low / cost) if 0 < cost < low else 0.0
-    too_light = lightness.misfit(light) if light else 0.0
-    beyond = steps(max(heavy - TOLERANCE, too_light))
-    within = steps(min(max(heavy, lightness.within(light)), TOLERANCE))
-    return Fit(unbroken, cost, cautious, heavy, light, beyond, within, _refusal(task, unbroken, cost))
+    over, within = heavy - TOLERANCE, heavy
+    if light:
+        too_light, graded = lightness.counts(light)
+        over, within = max(over, too_light), max(heavy, graded)
+    beyond = steps(over) if over > 0 else 0
+    within_steps = steps(min(within, TOLERANCE)) if within > 0 else 0
+    return Fit(unbroken, cost, cautious, heavy, light, beyond, within_steps, refused)
+
+
+def heaviest(task: Task, beyond: int) -> float:
+    """Load moved above which a set is sure to be too heavy by more than so many steps, or to be refused."""
+    reps = task.set_amount / (task.window.high * exp(TOLERANCE + STEP * beyond))
+    return ROUNDING * task.ability.too_heavy_from(max(reps, 1.0))
 
 
 def hopeful(task: Task, moved_kg: float) -> bool:

@@ -2,7 +2,8 @@
 
 from collections import defaultdict
 from decimal import Decimal
-from functools import lru_cache
+from functools import cached_property, lru_cache
+from itertools import product
 from typing import NamedTuple
 
 from core.athletes.values import Equipment
@@ -26,6 +27,16 @@ class Load(NamedTuple):
     value: float
     thing: int | None = None
 
+    @property
+    def rank(self) -> tuple[float, bool, int]:
+        """Where it stands among loads: the heaviest first, and of equal ones those that share nothing."""
+        return -self.value, self.thing is not None, self.thing or 0
+
+    @property
+    def setting(self) -> tuple[int | None, float]:
+        """The thing and how it is set, to compare fast."""
+        return self.thing, self.value
+
 
 class Gear:
     """An athlete's equipment, made ready for looking up."""
@@ -35,8 +46,29 @@ class Gear:
         self._heights = {
             thing.implement: thing.height_cm for thing in equipment if thing.height_cm is not None
         }
+        # A bar takes plates, where there are some.
+        self._shared = {BARBELL, *(thing.implement for thing in equipment if thing.to_kg is not None)}
         self._loads: dict[tuple[str, int], tuple[Load, ...]] = {}
         self._equipment = equipment
+
+    @cached_property
+    def things(self) -> frozenset[str]:
+        """Everything that is there, with or without a load."""
+        return frozenset(self._owned)
+
+    @cached_property
+    def parts(self) -> dict[tuple[str, int], tuple[tuple[Load, ...], tuple[Load, ...]]]:
+        """The loads of all that can be held, one or two at once, in two parts.
+
+        What shares nothing with another line, and the settings of what does.
+        """
+        some = {held: self.loads(*held) for held in product(self._owned, (1, 2))}
+        return {held: self._parted(held[0], loads) for held, loads in some.items() if loads}
+
+    @cached_property
+    def holds(self) -> frozenset[tuple[str, int]]:
+        """What can be held at some load: implement and count."""
+        return frozenset(self.parts)
 
     def has(self, implement: str) -> bool:
         return implement in self._owned
@@ -51,6 +83,12 @@ class Gear:
             self._loads[implement, count] = self._find(implement, count)
         return self._loads[implement, count]
 
+    def _parted(self, implement: str, loads: tuple[Load, ...]) -> tuple[tuple[Load, ...], tuple[Load, ...]]:
+        if implement not in self._shared:
+            return loads, ()
+        fixed = tuple(load for load in loads if load.thing is None)
+        return fixed, tuple(load for load in loads if load.thing is not None)
+
     def _find(self, implement: str, count: int) -> tuple[Load, ...]:
         fixed: defaultdict[Decimal, int] = defaultdict(int)
         found: list[Load] = []
@@ -64,9 +102,9 @@ class Gear:
             for kg in thing.loads_kg:
                 fixed[kg] += thing.each
             if thing.to_kg is not None and thing.each >= count:
-                found += (Load(kg, float(kg), place) for kg in _settings(thing))
+                found += _settings(thing.from_kg, thing.to_kg, thing.step_kg, place)
         found += (Load(kg, float(kg)) for kg, owned in fixed.items() if owned >= count)
-        return tuple(sorted(found, key=lambda load: (-load.kg, load.thing is not None, load.thing or 0)))
+        return tuple(sorted(found, key=lambda load: load.rank))
 
     def _on_a_bar(self) -> tuple[Decimal, ...]:
         """Every weight that pairs of plates make, from none on; empty where there is no pair."""
@@ -80,12 +118,16 @@ class Gear:
         return tuple(sums) if len(sums) > 1 else ()
 
 
-def _settings(thing: Equipment) -> list[Decimal]:
-    assert thing.to_kg is not None
-    step = thing.step_kg or FILL_STEP_KG
-    start = EMPTY_KG if thing.from_kg is None else thing.from_kg
-    settings = [start + step * n for n in range(int((thing.to_kg - start) / step) + 1)]
-    return settings if not settings or settings[-1] == thing.to_kg else [*settings, thing.to_kg]
+@lru_cache(maxsize=1024)
+def _settings(
+    from_kg: Decimal | None, to_kg: Decimal, step_kg: Decimal | None, place: int
+) -> tuple[Load, ...]:
+    """Every load that an adjustable, or something to fill, can be set to."""
+    step = step_kg or FILL_STEP_KG
+    start = EMPTY_KG if from_kg is None else from_kg
+    settings = [start + step * n for n in range(int((to_kg - start) / step) + 1)]
+    last = () if not settings or settings[-1] == to_kg else (to_kg,)
+    return tuple(Load(kg, float(kg), place) for kg in (*settings, *last))
 
 
 @lru_cache(maxsize=4096)

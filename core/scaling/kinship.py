@@ -24,19 +24,34 @@ FAILED = 0.10
 
 
 class Kin(NamedTuple):
-    """Where a variant stands among its relatives. `referred`, `reference`: the norms are of this movement, of it."""
+    """Where a variant stands among its relatives, and what else its ability depends on.
+
+    `referred`, `reference`: the norms are of this movement, of it. `ratio`, `k` as in the catalogue; `loaded`:
+    it is done with a weight.
+    """
 
     pattern: str
     movement: str
     variant: str
     referred: bool
     reference: bool
+    ratio: float
+    k: float | None
+    loaded: bool
 
 
 def kin_of(movement: Movement, variant: Variant) -> Kin:
     """The place of a variant among its relatives."""
-    referred = any(way.ratio.source == REFERENCE for way in movement.variants)
-    return Kin(movement.pattern, movement.id, variant.id, referred, variant.ratio.source == REFERENCE)
+    return Kin(
+        movement.pattern.value,
+        movement.id,
+        variant.id,
+        referred=any(way.ratio.source == REFERENCE for way in movement.variants),
+        reference=variant.ratio.source == REFERENCE,
+        ratio=variant.ratio.value,
+        k=movement.k.value if movement.k else None,
+        loaded=bool(variant.holds),
+    )
 
 
 def shared(one: Kin, other: Kin, person: float) -> float:
@@ -82,8 +97,10 @@ class Belief:
     def _solve(self, seen: Sequence[Seen]) -> tuple[list[list[float]], list[float]]:
         if not seen:
             return [], []
-        table = np.array([[shared(one, other, self._person) for other in self._kin] for one in self._kin])
-        inverse = np.linalg.inv(table + np.diag([one.spread**2 for one in seen]))
+        table = [[shared(one, other, self._person) for other in self._kin] for one in self._kin]
+        for place, one in enumerate(seen):
+            table[place][place] += one.spread**2
+        inverse = np.linalg.inv(table)
         return inverse.tolist(), (inverse @ [one.above for one in seen]).tolist()
 
     def _weigh(self, ties: tuple[float, ...]) -> tuple[float, float]:

@@ -3,9 +3,9 @@
 from core.movements.values import Hold
 from core.scaling.amounts import ROUND_TO
 from core.scaling.athlete import Athlete
-from core.scaling.options import FEWER, Option
-from core.scaling.plan import AS_WRITTEN, OTHER_IMPLEMENT, OTHER_LOAD, OTHER_VARIANT, LinePlan, Way
+from core.scaling.search import FEWER, Option
 from core.scaling.values import Change, Reason, VersionLine
+from core.scaling.ways import AS_WRITTEN, OTHER_IMPLEMENT, OTHER_LOAD, OTHER_VARIANT, LinePlan, Way
 
 BY_DISTANCE = {
     AS_WRITTEN: Change.NONE,

@@ -1,147 +1,16 @@
 """Everything a line could become for one athlete, with each load or height that exists (design 6.4)."""
 
-from collections.abc import Iterable, Iterator
-from decimal import Decimal
-from math import ceil, floor, inf, log
+from collections.abc import Iterable, Iterator, Sequence
+from math import ceil, floor, inf
 from typing import NamedTuple
 
 from core.measures import AmountUnit
-from core.movements.values import Hold
-from core.scaling.athlete import Athlete
-from core.scaling.demand import load_moved
-from core.scaling.fit import (
-    NEVER_TOO_LIGHT,
-    OF_A_LOAD,
-    OF_AN_EASIER_WAY,
-    OF_AN_UNTRIED_LOAD,
-    OF_NO_LOAD_WHERE_ONE_IS_WRITTEN,
-    TOLERANCE,
-    UNCOUNTED,
-    Fit,
-    Lightness,
-    Task,
-    fit,
-    steps,
-)
+from core.scaling.athlete import NOTHING, Athlete
+from core.scaling.fit import NEVER_TOO_LIGHT, TOLERANCE, UNCOUNTED, Fit, Task, fit, heaviest
 from core.scaling.gear import Load
-from core.scaling.plan import AS_WRITTEN, OTHER_IMPLEMENT, OTHER_LOAD, OTHER_PATTERN, Grip, LinePlan, Way
+from core.scaling.search import BUILD_UP, FEWER, LEFT_PATTERN, REST, Option, Search, Slot
 from core.scaling.values import Because, Orders
-
-# The pattern belongs to the intent: leaving it counts like a set that costs three times what is meant, or a
-# third (estimate), in steps beyond tolerance. By fit alone, a sit-up would replace a doubtful push-up.
-LEFT_PATTERN = steps(log(3) - TOLERANCE)
-
-# Misfit, in steps, of the best option that shares nothing, before there is one.
-NO_BOUND = 10_000
-
-# A line has a line before it and one after it.
-NEIGHBOURS = 2
-
-# Distances beyond the substitution graph.
-FEWER = 6
-BUILD_UP = 20
-REST = 21
-
-
-class Option(NamedTuple):
-    """One way, load and height. `way` None is rest. `load` is per implement, of which `hold` says how many.
-
-    `part`: the share of the written amount, below 1 where repetitions were taken off; `build_up`: no amount
-    is prescribed, the athlete feels their way up.
-    """
-
-    way: Way | None
-    distance: int
-    fit: Fit = UNCOUNTED
-    hold: Hold | None = None
-    load: Load | None = None
-    support: str | None = None
-    height_cm: Decimal | None = None
-    moved_kg: float | None = None
-    part: float = 1.0
-    build_up: bool = False
-    out_of_reach: bool = False
-
-    @property
-    def implement(self) -> str | None:
-        """What is held, else what is leant on."""
-        return self.hold.implement if self.hold else self.support
-
-    @property
-    def held(self) -> tuple[str, int, Decimal] | None:
-        """What is in the hands: taking up another is a change of implement."""
-        if self.hold is None or self.load is None:
-            return None
-        return self.hold.implement, self.hold.count, self.load.kg
-
-    @property
-    def safe(self) -> bool:
-        return self.way is not None and self.fit.refused is None and not self.build_up
-
-
-class _Search:
-    """Options found so far, and what they make needless.
-
-    `best`: (misfit in steps, distance) of the best safe option that shares nothing: whatever the other lines
-    do, nothing above it is chosen. `settled`: settings of shared things at which a nearer way fits already.
-    With `every`, nothing is needless. `steady`: last time's choice counts.
-    """
-
-    def __init__(self, *, every: bool, volume_first: bool, steady: bool) -> None:
-        self.found: list[Option] = []
-        self.best = NO_BOUND, REST
-        self.settled: set[Load] = set()
-        self._every = every
-        self._volume_first = volume_first
-        self._fewer = True
-        self._perfect: set[str] | None = None if every or steady else set()
-        self._distance = AS_WRITTEN
-        self._seen = 0
-
-    def ends_before(self, way: Way) -> bool:
-        """Whether a way, and all after it, can't be better than what was found."""
-        if self._every:
-            return False
-        if way.distance != self._distance:
-            self._distance = way.distance
-            self._settle()
-        least = LEFT_PATTERN if way.distance == OTHER_PATTERN else 0
-        return (least, way.distance) > self.best or self._has_enough(way)
-
-    def _has_enough(self, way: Way) -> bool:
-        """Whether there are flawless options of more movements than there are neighbours to repeat."""
-        return self._perfect is not None and len(self._perfect) > NEIGHBOURS and way.distance == self.best[1]
-
-    def is_needless(self, distance: int, fitting: Fit) -> bool:
-        """Whether an option can't be chosen: the best is better, and no repetitions have to come off."""
-        if self._every or self._fewer:
-            return False
-        return fitting.refused is not None or (fitting.beyond, distance) > self.best
-
-    def add(self, option: Option) -> None:
-        """Take an option in, and note what it makes needless."""
-        self.found.append(option)
-        if not option.safe or (option.load is not None and option.load.thing is not None):
-            return
-        value = option.fit.beyond, option.distance
-        if value < self.best:
-            self.best = value
-            self._perfect = self._perfect if self._perfect is None else set()
-        if option.distance < OTHER_PATTERN and option.fit.heavy <= TOLERANCE:
-            self._fewer = self._volume_first
-        self._note_perfect(option, value)
-
-    def _note_perfect(self, option: Option, value: tuple[int, int]) -> None:
-        flawless = value == self.best and option.fit.beyond == option.fit.within == 0 and option.hold is None
-        if self._perfect is not None and flawless and option.way is not None and not option.out_of_reach:
-            self._perfect.add(option.way.movement.id)
-
-    def _settle(self) -> None:
-        """All ways of one distance are through: a setting at which one fits needs no farther way."""
-        for option in self.found[self._seen :]:
-            if option.safe and option.load is not None and option.load.thing is not None:
-                self.settled.update((option.load,) if option.fit.beyond == 0 else ())
-        self._seen = len(self.found)
+from core.scaling.ways import AS_WRITTEN, OTHER_IMPLEMENT, OTHER_LOAD, OTHER_PATTERN, Grip, LinePlan, Way
 
 
 def options_of(plan: LinePlan, athlete: Athlete, orders: Orders, *, every: bool = False) -> list[Option]:
@@ -149,127 +18,175 @@ def options_of(plan: LinePlan, athlete: Athlete, orders: Orders, *, every: bool 
 
     Ways come nearest first. A nearer safe option that fits and shares nothing beats every farther one
     whatever the other lines do, so the search ends there, unless `every` option is wanted: then the ways that
-    are only for those who ask are among them too.
+    are only for those who ask are among them too. Settings of shared things come last, when it is known what
+    they have to be as good as.
     """
     steady = any(line.written == plan.written for line in orders.last)
-    search = _Search(every=every, volume_first=orders.volume_first, steady=steady or orders.volume_first)
-    for way in (*plan.ways, *plan.harder) if every else plan.ways:
-        if search.ends_before(way):
+    search = Search(every=every, volume_first=orders.volume_first, steady=steady or orders.volume_first)
+    line = _Line(plan, athlete, orders.heavier)
+    put_off: list[_Settings] = []
+    for way in athlete.within_reach(plan, asked=every):
+        if search.ends_before(way.distance):
             break
-        if athlete.barrier(way) is None:
-            _search_way(plan, way, athlete, orders, search)
-    return _with_last_resorts(plan, search.found, athlete, volume_first=orders.volume_first)
-
-
-def _search_way(plan: LinePlan, way: Way, athlete: Athlete, orders: Orders, search: _Search) -> None:
-    """Finds the options of one way, but for what is needless."""
-    support, height, there = athlete.support(way.variant)
-    if not there or not _can_hold(way, athlete):
-        return
-    lean = None if height is None else float(height)
-    own = load_moved(way.variant, athlete.body_mass_kg, height_cm=lean)
-    task, lightness = athlete.task(plan, way), _lightness(plan, way, athlete)
-    if not way.grips:
-        fitting = _fit(task, own, lightness, way)
-        if not search.is_needless(way.distance, fitting):
-            found = Option(way, way.distance, fitting, None, None, support, height, own)
-            search.add(found._replace(out_of_reach=athlete.is_out_of_reach(plan, way)))
-    for grip in way.grips:
-        lifts = _Lifts(plan, way, athlete, grip, own, task, lightness)
-        for loads in _loads(grip, athlete, lifts.too_heavy_from, heavier=orders.heavier):
-            for option in _lifted(lifts, loads, search):
-                breathless = athlete.is_out_of_reach(plan, way)
-                search.add(option._replace(support=support, height_cm=height, out_of_reach=breathless))
-
-
-def _lifted(lifts: "_Lifts", loads: Iterable[Load], search: _Search) -> Iterator[Option]:
-    """Options at loads that go from heavy to light: what is too light to be needed ends them."""
-    for load in loads:
-        if load in search.settled:
+        if athlete.barrier(way) is not None:
             continue
-        distance, fitting = lifts.at(load)
+        if way.grips:
+            put_off += _search_grips(line, way, search)
+        else:
+            _search_bare(line, way, search)
+    for settings in put_off:
+        _search_settings(settings, search)
+    return _with_last_resorts(plan, search, athlete)
+
+
+class _Line(NamedTuple):
+    """A line for one athlete. `heavier`: more than is written is allowed."""
+
+    plan: LinePlan
+    athlete: Athlete
+    heavier: bool
+
+    def most(self, grip: Grip) -> tuple[float, float]:
+        """The heaviest that is allowed, and what is near enough to stand in for it."""
+        return (inf, inf) if self.heavier else grip.most(self.athlete.pair)
+
+
+class _Work(NamedTuple):
+    """One way of a line as one athlete would do it, at every load. `own_kg`: what is moved without one."""
+
+    line: _Line
+    way: Way
+    own_kg: float
+    task: Task | None
+
+    def limit(self, grip: Grip, beyond: int) -> float:
+        """Loads above this are sure to be refused, or too heavy by more than so many steps."""
+        if self.task is None:
+            return inf
+        return (heaviest(self.task, beyond) - self.own_kg) / grip.per_kg
+
+    def at(self, grip: Grip, load: Load) -> tuple[int, Fit, float]:
+        """Distance, fit and the load moved with a load."""
+        (plan, athlete, _), way, own, task = self
+        distance, moved = way.distance, own + grip.per_kg * load.value
+        if distance == AS_WRITTEN:
+            distance = _distance(plan, grip, load, athlete.pair)
+        if task is None:
+            return distance, _placed(UNCOUNTED, way), moved
+        as_written = distance == AS_WRITTEN and plan.line.loads_kg
+        fitting = fit(task, moved, NEVER_TOO_LIGHT if as_written else task.lightness)
+        return distance, fitting if distance < OTHER_PATTERN else _placed(fitting, way), moved
+
+
+def _work(line: _Line, way: Way) -> _Work:
+    plan, athlete, _ = line
+    return _Work(line, way, athlete.own_kg(way), athlete.task(plan, way))
+
+
+def _search_bare(line: _Line, way: Way, search: Search) -> None:
+    """Finds the option of a way without a load, unless it is needless."""
+    plan, athlete, _ = line
+    own, task, distance = athlete.own_kg(way), athlete.task(plan, way), way.distance
+    fitting = UNCOUNTED if task is None else fit(task, own, task.lightness)
+    if distance == OTHER_PATTERN:
+        fitting = _placed(fitting, way)
+    if search.is_needless(distance, fitting):
+        return
+    thing, height, _ = athlete.support(way.variant) if way.needs else NOTHING
+    breathless = athlete.is_out_of_reach(plan, way)
+    search.add(Option(way, distance, fitting, None, None, thing, height, own, breathless), search.slot())
+
+
+class _Settings(NamedTuple):
+    """Settings of shared things that one way could be done at; `slot`: where its options belong."""
+
+    line: _Line
+    way: Way
+    grip: Grip
+    loads: tuple[Load, ...]
+    slot: Slot
+
+
+def _search_grips(line: _Line, way: Way, search: Search) -> Iterator[_Settings]:
+    """Finds the loaded options of one way that share nothing, but for what is needless; the others are put off."""
+    parts, work = line.athlete.gear.parts, None
+    for grip in way.grips:
+        if grip.held not in parts:
+            continue
+        slot, (fixed, settings) = search.slot(), parts[grip.held]
+        if settings:
+            yield _Settings(line, way, grip, settings, slot)
+        if fixed:
+            work = work or _work(line, way)
+            _search_fixed(work, grip, fixed, slot, search)
+
+
+def _search_fixed(work: _Work, grip: Grip, loads: Sequence[Load], slot: Slot, search: Search) -> None:
+    """Loads up to what is written; after them those that lie a little above."""
+    (most, nearly), limit = work.line.most(grip), work.limit(grip, search.most_beyond(work.way.distance))
+    _lift(work, grip, _up_to(min(most, limit), loads), slot, search)
+    if loads[0].value > most:
+        near = [load for load in loads if most < load.value <= min(nearly, limit)]
+        _lift(work, grip, near, search.slot(), search)
+
+
+def _search_settings(settings: _Settings, search: Search) -> None:
+    line, way, grip, loads, slot = settings
+    beyond = search.most_beyond(way.distance)
+    if beyond < 0:
+        return
+    search.reach(way.distance)
+    work, mixed = _work(line, way), bool(slot)
+    limit = min(line.most(grip)[0], work.limit(grip, beyond))
+    _lift(work, grip, _up_to(limit, loads), slot, search)
+    if mixed:
+        slot.sort(key=_rank)
+
+
+def _up_to(limit: float, loads: Sequence[Load]) -> Sequence[Load]:
+    """Of loads that go from heavy to light, those that are no heavier."""
+    return loads if loads[0].value <= limit else [load for load in loads if load.value <= limit]
+
+
+def _rank(option: Option) -> tuple[float, bool, int]:
+    assert option.load is not None
+    return option.load.rank
+
+
+def _lift(work: _Work, grip: Grip, loads: Iterable[Load], slot: Slot, search: Search) -> None:
+    """Takes in loads that go from heavy to light: what is too light to be needed, and no more, ends them."""
+    (plan, athlete, _), way, *_ = work
+    thing, height, _ = athlete.support(way.variant) if way.needs else NOTHING
+    breathless = athlete.is_out_of_reach(plan, way)
+    for load in loads:
+        if search.settled and load.setting in search.settled:
+            continue
+        distance, fitting, moved = work.at(grip, load)
         if not search.is_needless(distance, fitting):
-            yield Option(lifts.way, distance, fitting, lifts.grip.hold, load, moved_kg=lifts.moved(load))
-        elif fitting.light > 0:
+            search.add(
+                Option(way, distance, fitting, grip.hold, load, thing, height, moved, breathless), slot
+            )
+        elif fitting.light > 0 and fitting.heavy <= TOLERANCE and fitting.refused is None:
             return
 
 
-def _can_hold(way: Way, athlete: Athlete) -> bool:
-    """Whether anything is there to hold, where something must be."""
-    if not way.grips:
-        return True
-    return any(athlete.gear.loads(grip.hold.implement, grip.hold.count) for grip in way.grips)
-
-
-class _Lifts(NamedTuple):
-    """One way with one grip, at every load."""
-
-    plan: LinePlan
-    way: Way
-    athlete: Athlete
-    grip: Grip
-    own_kg: float
-    task: Task | None
-    lightness: Lightness
-
-    @property
-    def too_heavy_from(self) -> float:
-        """Loads above this are sure to be refused."""
-        if self.task is None:
-            return inf
-        return (self.task.ability.too_heavy_from - self.own_kg) / self.grip.per_kg
-
-    def moved(self, load: Load) -> float:
-        return self.own_kg + self.grip.per_kg * load.value
-
-    def at(self, load: Load) -> tuple[int, Fit]:
-        """Distance and fit."""
-        distance = self.way.distance or _distance(self.plan, self.grip, load, self.athlete)
-        written = distance == AS_WRITTEN and self.plan.line.loads_kg
-        lightness = NEVER_TOO_LIGHT if written else self.lightness
-        return distance, _fit(self.task, self.moved(load), lightness, self.way)
-
-
-def _loads(grip: Grip, athlete: Athlete, too_heavy_from: float, *, heavier: bool) -> Iterator[list[Load]]:
-    """Loads that may be taken, the heaviest first; after them those that lie a little above the written one."""
-    loads = athlete.gear.loads(grip.hold.implement, grip.hold.count)
-    if not loads:
-        return
-    most, nearly = (inf, inf) if heavier else grip.most(athlete.pair)
-    yield [load for load in loads if load.value <= min(most, too_heavy_from)]
-    if loads[0].value > most:
-        yield [
-            load for load in loads if most < load.value <= min(nearly, too_heavy_from) and load.thing is None
-        ]
-
-
-def _fit(task: Task | None, moved_kg: float, lightness: Lightness, way: Way, part: float = 1.0) -> Fit:
-    fitting = UNCOUNTED if task is None else fit(task, moved_kg, lightness, part)
+def _placed(fitting: Fit, way: Way) -> Fit:
+    """With what it counts to leave the pattern."""
     if way.distance == OTHER_PATTERN and fitting.beyond < LEFT_PATTERN:
         return fitting._replace(beyond=LEFT_PATTERN)
     return fitting
 
 
-def _lightness(plan: LinePlan, way: Way, athlete: Athlete) -> Lightness:
-    """How being too light counts for a way, but for the load that is written."""
-    if plan.loaded and not athlete.goes_easy(way):
-        untried = OF_AN_UNTRIED_LOAD if way.grips else OF_NO_LOAD_WHERE_ONE_IS_WRITTEN
-        return OF_A_LOAD if athlete.is_tested(way) else untried
-    return NEVER_TOO_LIGHT if way.distance == AS_WRITTEN else OF_AN_EASIER_WAY
-
-
-def _distance(plan: LinePlan, grip: Grip, load: Load, athlete: Athlete) -> int:
+def _distance(plan: LinePlan, grip: Grip, load: Load, pair: int) -> int:
     if grip.other:
         return OTHER_IMPLEMENT
-    return AS_WRITTEN if plan.is_written(load.value, athlete.pair) else OTHER_LOAD
+    return AS_WRITTEN if plan.is_written(load.value, pair) else OTHER_LOAD
 
 
-def _with_last_resorts(
-    plan: LinePlan, found: list[Option], athlete: Athlete, *, volume_first: bool
-) -> list[Option]:
+def _with_last_resorts(plan: LinePlan, search: Search, athlete: Athlete) -> list[Option]:
+    found = search.found
     options = [option for option in found if option.safe]
-    in_pattern = [option for option in options if option.distance < OTHER_PATTERN]
-    if volume_first or all(option.fit.heavy > TOLERANCE for option in in_pattern):
+    if search.wants_fewer:
         options += _fewer(plan, found, athlete)
     if not options:
         options += [
@@ -284,7 +201,8 @@ def at_share(plan: LinePlan, option: Option, athlete: Athlete, share: float) -> 
     """The same with a share of the written amount."""
     assert option.way is not None
     task = athlete.task(plan, option.way)
-    fitting = _fit(task, option.moved_kg or 0.0, _lightness(plan, option.way, athlete), option.way, share)
+    fitting = UNCOUNTED if task is None else fit(task, option.moved_kg or 0.0, task.lightness, share)
+    fitting = _placed(fitting, option.way)
     distance = option.distance if share == 1 else FEWER + ceil(10 * (1 - share))
     return option._replace(part=share, distance=distance, fit=fitting)
 
@@ -296,7 +214,7 @@ def _fewer(plan: LinePlan, found: Iterable[Option], athlete: Athlete) -> Iterato
         part = _fitting_part(task, option)
         if part is None or task is None or option.way is None or option.moved_kg is None:
             continue
-        less = _fit(task, option.moved_kg, _lightness(plan, option.way, athlete), option.way, part)
+        less = _placed(fit(task, option.moved_kg, task.lightness, part), option.way)
         yield option._replace(distance=FEWER + ceil(10 * (1 - part)), part=part, fit=less)
 
 

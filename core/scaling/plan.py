@@ -3,7 +3,6 @@
 from decimal import Decimal
 from functools import lru_cache
 from math import exp, inf
-from typing import NamedTuple
 
 from core.athletes.values import Profile, Sex
 from core.measures import AmountUnit
@@ -13,15 +12,11 @@ from core.scaling.amounts import amount_of
 from core.scaling.barriers import flags
 from core.scaling.demand import body_share, load_moved
 from core.scaling.intent import Window, paired_window, ruled_window, usual_window
+from core.scaling.kinship import kin_of
 from core.scaling.meant import meant_variant
 from core.scaling.norms import BODY_MASS, expected
+from core.scaling.ways import AS_WRITTEN, OTHER_PATTERN, BlockPlan, Grip, LinePlan, Reachable, Way
 from core.sessions.values import Block, Format, Line, Session
-
-AS_WRITTEN = 0
-OTHER_LOAD = 1
-OTHER_IMPLEMENT = 2
-OTHER_VARIANT = 3
-OTHER_PATTERN = 5
 
 # Not added to a line for want of something nearer: overhead, thrown, jumped, upside down.
 RISKS = frozenset({Demand.OVERHEAD, Demand.FAST_LOAD, Demand.JUMPING, Demand.UPSIDE_DOWN})
@@ -34,110 +29,13 @@ WITHOUT_REST = {Format.AMRAP, Format.FOR_TIME}
 # Whom the first and the second load of a written pair are meant for, unless an athlete says otherwise.
 PAIR = (Sex.MALE, Sex.FEMALE)
 
-Amount = float | None
 
-
-# 35 lb stand in for 16 kg: a load this near to the written one is the written one.
-SAME_LOAD = 0.025
-# And one this near above it may stand in, where it fits: 24 kg for 22.5 (estimate: less than a step of a rack).
-NEAR_LOAD = 0.08
-
-
-class Grip(NamedTuple):
-    """A hold of a way, and what the written line makes of it.
-
-    `per_kg`: load moved for each kg of one implement. `other`: not the implement that is meant. `heaviest`:
-    per implement, for the two loads of a pair: what is written, of the same movement.
-    """
-
-    hold: Hold
-    per_kg: float
-    other: bool
-    heaviest: tuple[float, float]
-
-    def most(self, pair: int) -> tuple[float, float]:
-        """The heaviest that counts as at most what is written, and what is near enough to stand in for it."""
-        most = self.heaviest[pair - 1]
-        return most * (1 + SAME_LOAD), most * (1 + NEAR_LOAD)
-
-
-class Way(NamedTuple):
-    """One variant that a line could be done in. `distance`: 0 the written one, 3-5 as the graph says.
-
-    `amount` as it would stand in the version, in `unit`; `set_amount` what one side works in one set,
-    None where no count applies. `demands` are the variant's, as flags.
-    """
-
-    id: str
-    movement: Movement
-    variant: Variant
-    distance: int
-    unit: AmountUnit
-    per_side: bool
-    amount: Amount
-    set_amount: Amount
-    demands: int
-    grips: tuple[Grip, ...] = ()
-
-    @property
-    def counts_reps(self) -> bool:
-        """Whether repetitions are what tires, in whatever unit the line is written."""
-        return self.movement.unit_of(self.variant) is AmountUnit.REPS
-
-
-class LinePlan(NamedTuple):
-    """A line for everybody. `ways[0]` is what is written; `windows` are meant for the two loads of a pair.
-
-    `harder`: ways of an unloaded line that nobody is given unless they ask. `works_up`: the load is what is
-    looked for, so none is named. `breathless`: the work goes on without a rest, so breathing counts.
-    """
-
-    line: Line
-    written: str
-    ways: tuple[Way, ...]
-    hold: Hold | None
-    loaded: bool
-    windows: tuple[Window, Window]
-    scheme: tuple[int, ...] = ()
-    harder: tuple[Way, ...] = ()
-    works_up: bool = False
-    breathless: bool = False
-
-    def is_written(self, load: float, pair: int) -> bool:
-        """Whether a load counts as the written one; any does where the coach wrote none."""
-        written = self.load_kg(pair)
-        return written is None or abs(load - float(written)) <= SAME_LOAD * float(written)
-
-    def load_kg(self, pair: int) -> Decimal | None:
-        """The written load that is meant, per implement; None where the coach wrote none."""
-        loads = self.line.loads_kg
-        return loads[min(pair, len(loads)) - 1] if loads else None
-
-    def written_kg(self, pair: int) -> Decimal | None:
-        """The written loads that are in the hands at once, together; None where the coach wrote none."""
-        load = self.load_kg(pair)
-        return None if load is None else load * (self.hold.count if self.hold else 1)
-
-
-class BlockPlan(NamedTuple):
-    """A block's sections: buy-in, lines, cash-out."""
-
-    block: Block
-    buy_in: tuple[LinePlan, ...]
-    lines: tuple[LinePlan, ...]
-    cash_out: tuple[LinePlan, ...]
-
-    @property
-    def sections(self) -> tuple[tuple[LinePlan, ...], ...]:
-        return self.buy_in, self.lines, self.cash_out
-
-
+@lru_cache(maxsize=256)
 def plan_of(session: Session, catalogue: Catalogue, pair: int = 1) -> tuple[BlockPlan, ...]:
     """A session made ready for the first or the second of a pair. Raises UnknownMovement for an unknown line."""
-    return _plan(session, catalogue) if pair == 1 else _plan(_for_the_second(session), catalogue)
+    return _plan(session if pair == 1 else _for_the_second(session), catalogue)
 
 
-@lru_cache(maxsize=64)
 def _for_the_second(session: Session) -> Session:
     """`15/12 cal`: with the second of each pair of amounts."""
     blocks = (
@@ -155,7 +53,6 @@ def _second(line: Line) -> Line:
     return line if line.second_amount is None else line.model_copy(update={"amount": line.second_amount})
 
 
-@lru_cache(maxsize=256)
 def _plan(session: Session, catalogue: Catalogue) -> tuple[BlockPlan, ...]:
     return tuple(
         BlockPlan(
@@ -186,7 +83,17 @@ def _plan_line(block: Block, line: Line, catalogue: Catalogue, *, once: bool) ->
     windows = _windows(block, line, written, hold)
     works_up, breathless = block.format is Format.MAX_LOAD, block.format in WITHOUT_REST
     return LinePlan(
-        line, line.written, ways, hold, loaded, windows, block.scheme, harder, works_up, breathless
+        line,
+        line.written,
+        ways,
+        hold,
+        loaded,
+        windows,
+        Reachable(ways),
+        block.scheme,
+        harder,
+        works_up,
+        breathless,
     )
 
 
@@ -200,6 +107,7 @@ def _grips(way: Way, line: Line, written: Way, meant: Hold | None, catalogue: Ca
     return tuple(
         Grip(
             hold,
+            (hold.implement, hold.count),
             hold.factor * hold.count,
             _is_other(hold, line, meant, catalogue),
             _heaviest(hold, line, meant) if way.movement is written.movement else (inf, inf),
@@ -275,7 +183,21 @@ def _way(
 ) -> Way:
     movement, variant = to
     name, demands = f"{movement.id}/{variant.id}", flags(variant.demands)
-    return Way(name, movement, variant, distance, *amount_of(block, line, written, to), demands)
+    return Way(
+        name,
+        movement,
+        variant,
+        distance,
+        *amount_of(block, line, written, to),
+        demands,
+        kin=kin_of(movement, variant),
+        counts_reps=movement.unit_of(variant) is AmountUnit.REPS,
+        needs=frozenset(variant.needs),
+        holds=frozenset((hold.implement, hold.count) for hold in variant.holds),
+        share=None if variant.needs and variant.body_share.by_height else variant.body_share.value,
+        met=variant.met.value if variant.met else None,
+        skill=variant.skill,
+    )
 
 
 def _windows(block: Block, line: Line, written: Way, hold: Hold | None) -> tuple[Window, Window]:

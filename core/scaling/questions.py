@@ -9,8 +9,9 @@ from collections.abc import Iterable, Sequence
 from core.athletes.values import Profile
 from core.movements.lookup import Catalogue
 from core.scaling.athlete import Athlete
-from core.scaling.plan import LinePlan, plan_of
+from core.scaling.plan import plan_of
 from core.scaling.values import Ask, Question
+from core.scaling.ways import LinePlan
 from core.scaling.worth import candidates, worth
 from core.sessions.values import Session
 

@@ -6,9 +6,10 @@ from typing import NamedTuple
 from core.athletes.values import Equipment, Evidence, Profile, Screening, Sex
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
-from core.scaling.plan import LinePlan, plan_of
+from core.scaling.plan import plan_of
 from core.scaling.values import Version, VersionBlock
 from core.scaling.version import version_for
+from core.scaling.ways import LinePlan
 from core.sessions.values import Session
 
 # The light things that many people have at home (estimate), and what everybody's home has.

@@ -11,9 +11,9 @@ from core.scaling.athlete import Athlete
 from core.scaling.demand import load_moved
 from core.scaling.fit import NEVER_TOO_LIGHT, TOLERANCE, UNCOUNTED, Fit, Task, fit, hopeful
 from core.scaling.gear import Load
-from core.scaling.options import Option
-from core.scaling.plan import AS_WRITTEN, OTHER_VARIANT, Grip, LinePlan
+from core.scaling.search import Option
 from core.scaling.values import Because, Keeps, Reason
+from core.scaling.ways import AS_WRITTEN, OTHER_VARIANT, Grip, LinePlan
 
 # What is known of a person, and not only feared.
 SURE = {Because.TOO_HEAVY, Because.LIGHT_DUTY}

@@ -1,7 +1,6 @@
 """A session made personal: `version_for`, from first to last (design 6)."""
 
 from collections.abc import Iterable, Mapping, Sequence
-from decimal import Decimal
 from typing import Literal, NamedTuple
 
 from core.athletes.complaints import sides_of
@@ -9,12 +8,14 @@ from core.athletes.limits import SessionRule, limit
 from core.athletes.values import Profile, Screening
 from core.movements.lookup import Catalogue
 from core.scaling.athlete import Athlete
-from core.scaling.choice import Candidate, Section, choose
+from core.scaling.choice import choose
 from core.scaling.counting import counts_as_written
 from core.scaling.lines import is_same, line_of
-from core.scaling.options import Option, at_share, options_of
-from core.scaling.plan import BlockPlan, LinePlan, plan_of
+from core.scaling.options import at_share, options_of
+from core.scaling.plan import plan_of
 from core.scaling.reasons import keeps, reason_for
+from core.scaling.ring import Candidate, Section
+from core.scaling.search import Option
 from core.scaling.sharing import turn_of
 from core.scaling.values import (
     Because,
@@ -29,10 +30,10 @@ from core.scaling.values import (
     VersionLine,
     Withheld,
 )
+from core.scaling.ways import BlockPlan, LinePlan
 from core.sessions.values import Block, Format, Session
 
 NO_ORDERS = Orders()
-NO_LOAD = Decimal(0)
 FOR_THE_COACH = {Because.UNKNOWN_HEAVY, Because.TOO_LIGHT, Because.NO_SAFE_OPTION}
 FORBIDS: Mapping[SessionRule, Literal["clearance", "rest"]] = {"cleared-first": "clearance", "rest": "rest"}
 PARTS = ("buy_in", "lines", "cash_out")
@@ -187,23 +188,26 @@ def _comes_round(block: Block) -> bool:
 
 def _candidates(row: _Row, last: VersionLine | None) -> list[Candidate]:
     """Whoever pins a load of an adjustable accepts changing it, so a pinned line shares nothing."""
-    return [
-        Candidate(
-            (
-                int(not option.safe),
-                option.fit.beyond,
-                option.distance,
-                int(option.out_of_reach),
-                option.fit.within,
-            ),
-            option.held,
-            int(last is not None and not is_same(option, last)),
-            option.load.thing if option.load and not row.followed else None,
-            option.load.kg if option.load else NO_LOAD,
-            option.way.movement.id if option.way else None,
+    candidates = []
+    for option in row.options:
+        way, load, fitting = option.way, option.load, option.fit
+        candidates.append(
+            Candidate(
+                (
+                    int(not option.safe),
+                    fitting.beyond,
+                    option.distance,
+                    int(option.out_of_reach),
+                    fitting.within,
+                ),
+                option.held,
+                int(last is not None and not is_same(option, last)),
+                load.thing if load is not None and not row.followed else None,
+                load.value if load is not None else 0.0,
+                way.kin.movement if way is not None else None,
+            )
         )
-        for option in row.options
-    ]
+    return candidates
 
 
 def _minutes(block: Block, most: float | None) -> float | None:

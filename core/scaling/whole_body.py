@@ -75,7 +75,8 @@ def pace_of(evidence: Iterable[Evidence], movement: str) -> Pace | None:
 def _exponent(timed: Sequence[tuple[float, float]]) -> float:
     """Least squares of ln t over ln d, within what can be."""
     points = [(log(metres), log(seconds)) for metres, seconds in timed]
-    mean_d, mean_t = (sum(axis) / len(points) for axis in zip(*points, strict=True))
+    mean_d = sum(d for d, _ in points) / len(points)
+    mean_t = sum(t for _, t in points) / len(points)
     spread = sum((d - mean_d) * (d - mean_d) for d, _ in points)
     if spread == 0:
         return EXPONENT

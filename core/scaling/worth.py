@@ -9,9 +9,10 @@ from core.scaling.athlete import Athlete
 from core.scaling.demand import load_moved
 from core.scaling.fit import TOLERANCE
 from core.scaling.gear import Load
-from core.scaling.options import Option, options_of
-from core.scaling.plan import LinePlan, Way
+from core.scaling.options import options_of
+from core.scaling.search import Option
 from core.scaling.values import Orders
+from core.scaling.ways import LinePlan, Way
 
 # The answers that are tried: what the weak third, the middle and the strong third would say.
 ANSWERS = ((-1.0, 0.3), (0.0, 0.4), (1.0, 0.3))

@@ -1,8 +1,6 @@
 """Random instances of the choice."""
 
-from decimal import Decimal
-
-from core.scaling.choice import Candidate, Section
+from core.scaling.ring import Candidate, Section
 
 THINGS = (None, None, None, 0, 1)
 KINDS = (None, "swing", "deadlift")
@@ -11,8 +9,8 @@ REST = Candidate((1, 0, 21, 0, 0))
 
 def some_candidate(random):
     thing = random.choice(THINGS)
-    load = Decimal(random.choice((4, 6, 8)))
-    held = random.choice((None, ("dumbbell", 1, load), ("kettlebell", 1, Decimal(16))))
+    load = float(random.choice((4, 6, 8)))
+    held = random.choice((None, ("dumbbell", 1, load), ("kettlebell", 1, 16.0)))
     merit = (
         random.choice((0, 0, 0, 1)),
         random.choice((0, 0, 1, 7)),

@@ -4,7 +4,7 @@ from itertools import combinations, product
 
 from ortools.sat.python import cp_model
 
-from core.scaling.choice import ALONE
+from core.scaling.ring import ALONE
 
 # The parts of a value, in their order, and what none of them reaches on these instances.
 BELOW = (6, 64, 256, 128, 6, 6, 64, 6, 6)

@@ -1,8 +1,8 @@
-from decimal import Decimal
 from itertools import product
 from random import Random
 
-from core.scaling.choice import Candidate, Section, choose, value_of
+from core.scaling.choice import choose, value_of
+from core.scaling.ring import Candidate, Section
 from tests.support.choices import REST, some_sections
 
 INSTANCES = 2_000
@@ -17,7 +17,7 @@ def brute_force(sections):
 
 
 def agrees(picks):
-    settings: dict[int, Decimal] = {}
+    settings: dict[int, float] = {}
     return all(
         pick.thing is None or settings.setdefault(pick.thing, pick.load) == pick.load for pick in picks
     )
@@ -43,19 +43,19 @@ def test_a_line_without_a_safe_option_outweighs_everything_else():
 def test_the_worst_line_counts_before_the_sum():
     # One adjustable serves both lines: 6 kg misses one line by 8 steps, 8 kg misses both by 5.
     first = line(
-        Candidate((0, 0, 1, 0, 0), thing=0, load=Decimal(6)),
-        Candidate((0, 5, 1, 0, 0), thing=0, load=Decimal(8)),
+        Candidate((0, 0, 1, 0, 0), thing=0, load=6),
+        Candidate((0, 5, 1, 0, 0), thing=0, load=8),
     )
     second = line(
-        Candidate((0, 8, 1, 0, 0), thing=0, load=Decimal(6)),
-        Candidate((0, 5, 1, 0, 0), thing=0, load=Decimal(8)),
+        Candidate((0, 8, 1, 0, 0), thing=0, load=6),
+        Candidate((0, 5, 1, 0, 0), thing=0, load=8),
     )
     assert choose([Section([first, second])]) == (1, 1)
 
 
 def test_one_adjustable_has_one_setting_for_the_whole_block():
     def at(load, distance):
-        return Candidate((0, 0, distance, 0, 0), thing=0, load=Decimal(load))
+        return Candidate((0, 0, distance, 0, 0), thing=0, load=load)
 
     alone = [Section([line(at(6, 1), at(8, 0))])]
     shared = [Section([line(at(6, 1), at(8, 0)), line(at(6, 0), at(8, 3))])]
@@ -64,7 +64,7 @@ def test_one_adjustable_has_one_setting_for_the_whole_block():
 
 
 def test_implement_changes_are_counted_round_the_ring():
-    dumbbell, kettlebell = (Candidate((0, 0, 0, 0, 0), held=(thing, 1, Decimal(16))) for thing in ("d", "k"))
+    dumbbell, kettlebell = (Candidate((0, 0, 0, 0, 0), held=(thing, 1, 16.0)) for thing in ("d", "k"))
     either = line(dumbbell, kettlebell)
     lines = [line(kettlebell), either, line(kettlebell)]
     assert choose([Section(lines)]) == (0, 1, 0)

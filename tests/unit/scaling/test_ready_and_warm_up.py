@@ -3,6 +3,7 @@
 import pytest
 
 from core.athletes.limits import limits, ruled_out
+from core.athletes.values import Today
 from core.movements.lookup import catalogue
 from core.scaling.ready import ready_levels
 from core.scaling.values import Change, Version
@@ -68,6 +69,10 @@ def test_a_warm_up_has_three_to_five_easy_lines_and_needs_no_reason():
 def test_the_coachs_own_warm_up_is_left_alone():
     text = "Warm-up\n2 rounds not for time\n10 air squats\n\nMain\nAMRAP 10\n10 push-ups"
     assert warm_up(athlete(), text) is None
+
+
+def test_whoever_is_sore_all_over_gets_no_warm_up():
+    assert warm_up(athlete(today=Today(sore=("all over",)))) is None
 
 
 @pytest.mark.parametrize("limit", [one.id for one in limits()])
