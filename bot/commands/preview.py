@@ -25,18 +25,19 @@ from core.desk.reference import catalogue
 from core.errors import InputError
 from core.measures import MassUnit
 from core.notation.values import NotUnderstood, ReadSession
-from core.scaling.values import GroupLine, GroupView, Version, VersionBlock, VersionLine, Withheld
+from core.scaling.values import Change, GroupLine, GroupView, Version, VersionBlock, VersionLine, Withheld
 
 Outcome = Version | Withheld
 
 COUNTS = (
-    ("as_written", "as written"),
-    ("load", "another load"),
-    ("implement", "another implement"),
-    ("variant", "an easier or harder way"),
-    ("movement", "another movement"),
-    ("amount", "less of it"),
+    (Change.NONE, "as written"),
+    (Change.LOAD, "another load"),
+    (Change.IMPLEMENT, "another implement"),
+    (Change.VARIANT, "an easier or harder way"),
+    (Change.MOVEMENT, "another movement"),
+    (Change.AMOUNT, "less of it"),
 )
+MOST_NAMED = 5
 
 
 def preview(
@@ -137,11 +138,17 @@ def _group(view: GroupView) -> dict[str, Any]:
 
 
 def _pages(made: Made, view: GroupView) -> Iterator[str]:
+    """The group first, as the coach speaks to all of them; then everybody's own."""
+    yield from _group_page(made, view)
     for profile, outcome in made:
-        yield from _page(profile, outcome)
         yield ""
+        yield from _page(profile, outcome)
+
+
+def _group_page(made: Made, view: GroupView) -> Iterator[str]:
     yield "The group"
-    yield from (f"  {line.written}: {_counts(line)}" for line in view.lines)
+    for line in view.lines:
+        yield f"  {line.written}: {_counts(line, made)}"
     if view.withheld:
         yield f"  No session today: {listed([one.athlete for one in view.withheld])}."
     if view.say:
@@ -163,6 +170,21 @@ def _page(profile: Profile, outcome: Outcome) -> Iterator[str]:
     yield from (f"  For the coach: {need_words(one, profile.units)}" for one in outcome.needs_coach)
 
 
-def _counts(line: GroupLine) -> str:
-    counts = [f"{getattr(line, field)} {words}" for field, words in COUNTS if getattr(line, field)]
+def _counts(line: GroupLine, made: Made) -> str:
+    """`8 as written, another load for Ilse and Bo`: by name, as long as they are few."""
+    counts = []
+    for change, words in COUNTS:
+        names = _names(line, change, made)
+        named = change is not Change.NONE and len(names) <= MOST_NAMED
+        counts += [f"{words} for {listed(names)}" if named else f"{len(names)} {words}"] if names else []
     return ", ".join(counts + ([f"nothing safe for {listed(line.nobody)}"] if line.nobody else []))
+
+
+def _names(line: GroupLine, change: Change, made: Made) -> list[str]:
+    return [
+        profile.name
+        for profile, outcome in made
+        if isinstance(outcome, Version)
+        for one in outcome.blocks[line.block - 1].lines
+        if one.line == line.line and one.change is change
+    ]

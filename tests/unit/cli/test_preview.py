@@ -1,9 +1,11 @@
 import json
+from pathlib import Path
 
 import pytest
 
 from bot.cli import main
 
+ROOT = Path(__file__).parents[3]
 SESSION = "AMRAP 12\n10 push-ups\n12 goblet squats @ 24/16 kg\n200 m run\n"
 ROSTER = """
 [[athlete]]
@@ -70,6 +72,18 @@ def test_people_read_plain_words_with_loads_as_they_are_marked(preview):
     assert "Bo: as written" in out
     assert "12 goblet squats (12 kg dumbbell). You don't have 35 lb for this" in out
     assert "Ute: No session until you've been cleared" in out
+
+
+def test_the_group_comes_first_and_few_are_named(preview):
+    _, out, _ = preview()
+    assert out.splitlines()[1] == "  10 push-ups: 1 as written, an easier or harder way for Ilse"
+
+
+def test_the_readme_shows_what_the_command_prints(preview):
+    examples = ROOT / "tests" / "examples"
+    session, roster = (examples / name for name in ("session.txt", "roster.toml"))
+    _, out, _ = preview(session=session.read_text("utf-8"), roster=roster.read_text("utf-8"))
+    assert f"```\n{out.strip()}\n```" in (ROOT / "README.md").read_text("utf-8")
 
 
 @pytest.mark.parametrize(
