@@ -104,7 +104,7 @@ class Athlete:
             window.under(LIGHT_DUTY) if easy else window,
             way.counts_reps,
             easy,
-            _lightness(plan, way, ability, easy=easy),
+            _lightness(plan, way, ability, easy=easy or self._is_learning(plan)),
         )
 
     def window(self, plan: LinePlan, way: Way) -> Window:
@@ -125,6 +125,11 @@ class Athlete:
         if way.id not in self._barriers:
             self._barriers[way.id] = self._find_barrier(way)
         return self._barriers[way.id]
+
+    def _is_learning(self, plan: LinePlan) -> bool:
+        """Whether the written line is a skill yet to be learned: one starts light with it."""
+        barrier = self.barrier(plan.ways[0])
+        return barrier is not None and barrier.because is Because.SKILL
 
     def is_out_of_reach(self, plan: LinePlan, way: Way) -> bool:
         """Whether breathing can't keep up with this work where it goes on without a rest.

@@ -15,9 +15,15 @@ def meant_variant(
     load_kg: Decimal | None,
     implement: str | None = None,
     count: int | None = None,
+    *,
+    of_a_maximum: bool = False,
 ) -> Variant:
-    """The variant that is named, or meant by the implement, or by the load: a deadlift at 100 kg has a barbell."""
-    if implement is None and variant_id is None and load_kg is not None and load_kg > HAND_HELD_TO:
+    """The variant that is named, or meant by the implement, or by the load: a deadlift at 100 kg has a barbell.
+
+    So has what is written as a share `of_a_maximum`.
+    """
+    heavy_load = of_a_maximum or (load_kg is not None and load_kg > HAND_HELD_TO)
+    if implement is None and variant_id is None and heavy_load:
         heavy = next((way for way in movement.variants if _is_with_barbell(way)), None)
         if heavy is not None and count in {None, 1}:
             return heavy

@@ -71,7 +71,10 @@ def _plan_line(block: Block, line: Line, catalogue: Catalogue, *, once: bool) ->
         block = block.model_copy(update={"scheme": (), "rounds": 1})
     movement = catalogue.movement(line.movement)
     load = max(line.loads_kg, default=None)
-    variant = meant_variant(movement, line.variant, load, line.implement, line.count)
+    of_a_maximum = line.load_rule is not None and line.load_rule.percent is not None
+    variant = meant_variant(
+        movement, line.variant, load, line.implement, line.count, of_a_maximum=of_a_maximum
+    )
     written = _way(block, line, (movement, variant), (movement, variant), AS_WRITTEN)
     hold = written_hold(line, variant)
     loaded = bool(variant.holds)
