@@ -104,6 +104,7 @@ async def digest_of(uow: Unit, now: datetime, group: Group, day: date, clock: Zo
         for record in posted
         for one in athletes
     }
+    looked_at = {record.id: await uow.oks.given(record.id, record.revision) for record in posted}
     met = [one for one in await meetings_on(uow, group.id, day) if one.occurrence.ends <= now]
     return Digest(
         group=group.title,
@@ -113,7 +114,10 @@ async def digest_of(uow: Unit, now: datetime, group: Group, day: date, clock: Zo
         needs=tuple(
             one.person.name
             for one in athletes
-            if any(needs_coach(versions.get((r.id, one.person_id))) for r in posted)
+            if any(
+                needs_coach(versions.get((r.id, one.person_id))) and one.person_id not in looked_at[r.id]
+                for r in posted
+            )
         ),
         arriving=await arriving(uow, athletes),
         stopped=await stopped(uow, athletes),

@@ -132,3 +132,26 @@ async def test_a_tap_under_the_digest_chooses_another_hour_in_words(crew):
     await crew.coach.hears_nothing()
     await crew.room.travels_to(berlin("2026-03-03T21:30"))
     await crew.coach.hears("Your evening with Harbour crew, Tuesday 3 March")
+
+
+async def test_a_version_that_has_the_coachs_ok_asks_for_no_word_in_the_evening(crew):
+    lene = await crew.has("Lene")
+    await crew.gets(SESSION)
+    await lene.presses("My version")
+    await lene.hears("What do you have")
+    await lene.says("a chair")
+    for _ in range(10):
+        message = await lene.hears("")
+        if "looks at your version first" in message.text:
+            break
+        if "needs to spare" in message.text or "need to spare" in message.text:
+            await lene.says("24 weeks pregnant")
+        elif message.all_buttons:
+            await lene.presses(message.all_buttons[0].label, on=message)
+    await crew.coach.hears("calls for your eyes")
+    await crew.coach.presses("OK, send it to them")
+    await lene.hears("Your version")
+    await crew.room.travels_to(berlin("2026-03-02T20:00"))
+    evening = await crew.coach.hears("Your evening")
+    assert "Looked at their version, not reported yet: Lene" in evening.text
+    assert "need a word from you" not in evening.text
