@@ -73,8 +73,8 @@ class _Work(NamedTuple):
             distance = _distance(plan, grip, load, athlete.pair)
         if task is None:
             return distance, _placed(UNCOUNTED, way), moved
-        as_written = distance == AS_WRITTEN and plan.line.loads_kg
-        fitting = fit(task, moved, NEVER_TOO_LIGHT if as_written else task.lightness)
+        meant = plan.line.loads_kg and distance <= OTHER_LOAD and plan.is_near(load.value, athlete.pair)
+        fitting = fit(task, moved, NEVER_TOO_LIGHT if meant else task.lightness)
         return distance, fitting if distance < OTHER_PATTERN else _placed(fitting, way), moved
 
 

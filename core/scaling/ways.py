@@ -25,7 +25,8 @@ MOST_KINDS = 256
 
 # 35 lb stand in for 16 kg: a load this near to the written one is the written one.
 SAME_LOAD = 0.025
-# And one this near above it may stand in, where it fits: 24 kg for 22.5 (estimate: less than a step of a rack).
+# And one this near may stand in: above it where it fits, 24 kg for 22.5, and below it 15 kg for 16, which is
+# then no more too light than what is written (estimate: less than a step of a rack).
 NEAR_LOAD = 0.08
 
 
@@ -122,8 +123,15 @@ class LinePlan(NamedTuple):
 
     def is_written(self, load: float, pair: int) -> bool:
         """Whether a load counts as the written one; any does where the coach wrote none."""
+        return self._is_within(SAME_LOAD, load, pair)
+
+    def is_near(self, load: float, pair: int) -> bool:
+        """Whether a load is near enough to the written one to stand in for it."""
+        return self._is_within(NEAR_LOAD, load, pair)
+
+    def _is_within(self, share: float, load: float, pair: int) -> bool:
         written = self.load_kg(pair)
-        return written is None or abs(load - float(written)) <= SAME_LOAD * float(written)
+        return written is None or abs(load - float(written)) <= share * float(written)
 
     def load_kg(self, pair: int) -> Decimal | None:
         """The written load that is meant, per implement; None where the coach wrote none."""
