@@ -239,7 +239,8 @@ class Dispatch:
         return Visit(uow, now, person, chat.id, standings)
 
     async def _write(self, visit: Visit, item: InboxItem, heard: Heard, outcome: Outcome) -> None:
-        cause = Cause(f"update:{item.update_id}", heard.language, heard.press)
+        private = visit.chat if heard.private else None
+        cause = Cause(f"update:{item.update_id}", heard.language, heard.press, private)
         answered = await press_answered(visit.uow, cause, visit.now, visit.chat, outcome, self.writer)
         await visit.uow.outbox.add(answered, visit.now)
         await self.writer.write(visit.uow, visit.now, cause, outcome)

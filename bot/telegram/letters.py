@@ -27,11 +27,13 @@ class Cause:
     """Why letters are written: `key` makes those unique that have no key of their own.
 
     `language`: of whoever caused them, for the answer to a press and where a reader's own isn't known any more.
+    `chat`: their private chat, if it was there.
     """
 
     key: str
     language: str = FALLBACK
     press: Press | None = None
+    chat: int | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,6 +88,8 @@ class Writer:
 
 async def tongue(uow: Unit, chat_id: int, cause: Cause) -> str:
     """The reader's language; in a group the one that all share."""
+    if chat_id == cause.chat:
+        return cause.language
     chat = await uow.chats.get(chat_id)
     if chat is None or chat.kind is not ChatKind.PRIVATE:
         return FALLBACK

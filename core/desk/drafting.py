@@ -23,15 +23,15 @@ _DISCARD = re.compile(
 
 async def as_draft_order(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """None unless the visitor has a draft and speaks of posting or discarding it."""
+    discard, post = _DISCARD.match(text), _POST.match(text)
+    if discard is None and post is None:
+        return None
     draft = await visit.uow.sessions.newest_unposted(visit.person.id)
     if draft is None:
         return None
-    if _DISCARD.match(text):
-        return await discard_session(visit, DiscardSession(session=draft.id, revision=draft.revision))
-    post = _POST.match(text)
-    if post is None:
-        return None
-    return await posting(visit, draft, text[post.end() :])
+    if post is not None:
+        return await posting(visit, draft, text[post.end() :])
+    return await discard_session(visit, DiscardSession(session=draft.id, revision=draft.revision))
 
 
 async def posting(visit: Visit, draft: SessionRecord, when: str) -> Outcome:

@@ -10,7 +10,7 @@ from core.scores.values import EXACTLY, Tolerance
 from core.store import tables
 from core.store.people import person_of
 from core.store.records import Group, GroupState, Membership, Role
-from core.store.repository import Repository
+from core.store.repository import Repository, rows_by
 
 LEAD_MINUTES = 60
 
@@ -40,6 +40,17 @@ def _membership_of(row: RowMapping) -> Membership:
     )
 
 
+# member.person_id and the label of person.id would share a name, so the former stays out.
+_MEMBERS = (
+    select(
+        *(column for column in tables.membership.c if column.name != "person_id"),
+        *(column.label(f"person_{column.name}") for column in tables.person.c),
+    )
+    .join(tables.person, tables.person.c.id == tables.membership.c.person_id)
+    .order_by(tables.membership.c.id)
+)
+
+
 class Groups(Repository):
     async def open(self, chat_id: int, title: str, now: datetime) -> Group:
         """Create the group of this chat, or open it again with its title refreshed."""
@@ -64,7 +75,7 @@ class Groups(Repository):
         return _group_of(row) if row else None
 
     async def by_chat(self, chat_id: int) -> Group | None:
-        row = await self._one(select(tables.group).where(tables.group.c.chat_id == chat_id))
+        row = await self._one(rows_by(tables.group, "chat_id"), {"it": chat_id})
         return _group_of(row) if row else None
 
     async def set_up(self, group_id: int, zone: str | None = None, units: MassUnit | None = None) -> Group:
@@ -174,14 +185,4 @@ class Groups(Repository):
         return found[0]
 
     async def _members(self, *where: ColumnElement[bool]) -> list[Membership]:
-        member, person = tables.membership, tables.person
-        columns = [column.label(f"person_{column.name}") for column in person.c]
-        # member.person_id and the label of person.id would share a name, so the former stays out.
-        own = [column for column in member.c if column.name != "person_id"]
-        statement = (
-            select(*own, *columns)
-            .join(person, person.c.id == member.c.person_id)
-            .where(*where)
-            .order_by(member.c.id)
-        )
-        return [_membership_of(row) for row in await self._all(statement)]
+        return [_membership_of(row) for row in await self._all(_MEMBERS.where(*where))]

@@ -2,17 +2,19 @@
 
 from datetime import datetime
 
-from sqlalchemy import RowMapping, select
+from sqlalchemy import RowMapping, bindparam, select
 
 from core.store import tables
 from core.store.records import Chat, ChatKind, Person
-from core.store.repository import Repository
+from core.store.repository import Repository, rows_by
 
 HEALTH = "health"
 
 _CHATS = select(tables.chat, tables.person.c.language).outerjoin(
     tables.person, tables.chat.c.person_id == tables.person.c.id
 )
+_CHAT_BY_ID = _CHATS.where(tables.chat.c.id == bindparam("it"))
+_CHAT_BY_ADDRESS = _CHATS.where(tables.chat.c.address == bindparam("it"))
 
 # No chat of the platform has this address: it holds a place for the length of two statements.
 _NOWHERE = 0
@@ -50,7 +52,7 @@ class People(Repository):
         return person_of(row) if row else None
 
     async def by_user(self, user_id: int) -> Person | None:
-        row = await self._one(select(tables.person).where(tables.person.c.user_id == user_id))
+        row = await self._one(rows_by(tables.person, "user_id"), {"it": user_id})
         return person_of(row) if row else None
 
 
@@ -64,11 +66,11 @@ class Chats(Repository):
         return await self._open(address, ChatKind.GROUP, None)
 
     async def get(self, chat_id: int) -> Chat | None:
-        row = await self._one(_CHATS.where(tables.chat.c.id == chat_id))
+        row = await self._one(_CHAT_BY_ID, {"it": chat_id})
         return _chat_of(row) if row else None
 
     async def by_address(self, address: int) -> Chat | None:
-        row = await self._one(_CHATS.where(tables.chat.c.address == address))
+        row = await self._one(_CHAT_BY_ADDRESS, {"it": address})
         return _chat_of(row) if row else None
 
     async def private_of(self, person_id: int) -> Chat | None:

@@ -4,11 +4,11 @@ from collections.abc import Mapping
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import delete, select
+from sqlalchemy import delete
 
 from core.store import tables
 from core.store.records import OpenQuestion
-from core.store.repository import Repository
+from core.store.repository import Repository, rows_by
 
 
 class Questions(Repository):
@@ -18,7 +18,7 @@ class Questions(Repository):
 
     async def open_in(self, chat_id: int) -> OpenQuestion | None:
         question = tables.question
-        row = await self._one(select(question).where(question.c.chat_id == chat_id))
+        row = await self._one(rows_by(question, "chat_id"), {"it": chat_id})
         return OpenQuestion(**row) if row else None
 
     async def close(self, chat_id: int) -> None:

@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from functools import cache
 from typing import Any
 
-from sqlalchemy import ColumnElement, Executable, RowMapping, Table, insert, select, update
+from sqlalchemy import ColumnElement, Executable, RowMapping, Table, bindparam, insert, select, update
 from sqlalchemy.ext.asyncio import AsyncConnection
 
 from core.errors import Defect
@@ -21,8 +21,8 @@ class Repository:
     def __init__(self, connection: AsyncConnection) -> None:
         self._connection = connection
 
-    async def _one(self, statement: Executable) -> RowMapping | None:
-        return (await self._connection.execute(statement)).mappings().first()
+    async def _one(self, statement: Executable, values: Mapping[str, Any] | None = None) -> RowMapping | None:
+        return (await self._connection.execute(statement, values)).mappings().first()
 
     async def _must(self, statement: Executable) -> RowMapping:
         row = await self._one(statement)
@@ -40,7 +40,7 @@ class Repository:
         await self._connection.execute(statement, rows)
 
     async def _by_id(self, table: Table, row_id: int) -> RowMapping | None:
-        return await self._one(select(table).where(table.c.id == row_id))
+        return await self._one(rows_by(table, "id"), {"it": row_id})
 
     async def _add(self, table: Table, **values: Any) -> RowMapping:
         return await self._must(insert(table).values(values).returning(*table.c))
@@ -73,6 +73,12 @@ class Repository:
 
     async def _change_one(self, table: Table, row_id: int, **values: Any) -> RowMapping:
         return await self._must(update(table).where(table.c.id == row_id).values(values).returning(*table.c))
+
+
+@cache
+def rows_by(table: Table, column: str) -> Any:
+    """Rows whose `column` is the value bound as `it`. Made once: that takes longer than to execute it."""
+    return select(table).where(table.c[column] == bindparam("it"))
 
 
 @cache
