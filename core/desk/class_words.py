@@ -12,7 +12,7 @@ from core.desk.outcome import Outcome
 from core.desk.sessions import coached_groups
 from core.desk.visit import Visit
 from core.notation.classes import read_called_off, read_class, read_moved
-from core.notation.reminding import read_wish
+from core.notation.reminding import OwnZone, read_wish
 from core.store.records import Group
 
 _LIST = re.compile(
@@ -34,6 +34,8 @@ async def as_class_words(visit: Visit, text: str, _: int | None) -> Outcome | No
     wish = read_wish(text)
     if wish is None or not await visit.memberships():
         return None
+    if isinstance(wish, OwnZone) and await is_open(visit, "zone"):
+        return None  # a place is the answer to which clock the group goes by
     return await fulfil(visit, wish)
 
 
@@ -45,8 +47,13 @@ async def as_coach(visit: Visit, text: str, groups: list[Group]) -> Outcome | No
     moved = read_moved(text, today)
     if moved is not None:
         return await move_in_words(visit, moved, groups)
-    question = await visit.uow.questions.open_in(visit.chat)
-    if question is not None and question.kind == "class":
+    if await is_open(visit, "class"):
         return None  # what is said of a class now is the answer to that
     read = read_class(text, today)
     return await propose_class(visit, read, text, groups) if read is not None else None
+
+
+async def is_open(visit: Visit, kind: str) -> bool:
+    """Whether the question open in this chat is of this kind."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    return question is not None and question.kind == kind

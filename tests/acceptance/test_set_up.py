@@ -16,6 +16,19 @@ async def test_a_city_can_be_typed_for_the_clock(bellwether, room):
     await coach.hears("Lisbon (Europe) it is")
 
 
+async def test_where_the_coach_is_answers_which_clock_the_group_goes_by(bellwether, room):
+    coach = await room.person("Marit")
+    group = await room.group("Dune runners", admins=[coach])
+    await coach.adds_bot(group)
+    await group.hears("Hello Dune runners")
+    await coach.presses("Start with me")
+    await coach.hears("Which clock")
+    await coach.says("I'm in Berlin")
+    await coach.hears("Berlin (Europe) it is")
+    await coach.says("kilos please")
+    await coach.hears("loads in kg")
+
+
 async def test_everything_can_be_typed_and_odd_words_only_repeat_the_question(bellwether, room):
     coach = await room.person("Marit")
     group = await room.group("Dune runners", admins=[coach])
