@@ -41,7 +41,9 @@ from core.desk.scores import tell_score, tell_score_again
 from core.desk.sessions import coached_groups, draft_session
 from core.desk.tolerating import as_tolerance
 from core.desk.visit import Visit
+from core.movements.lookup import catalogue
 from core.notation.chat import is_like_a_score, is_like_a_session
+from core.notation.session import read_session
 from core.store.records import OpenQuestion, Role
 
 # What was typed is quoted back no longer than this.
@@ -65,6 +67,19 @@ async def as_session(visit: Visit, text: str, _: int | None) -> Outcome | None:
     return await draft_session(visit, DraftSession(text=text)) if is_like_a_session(text) else None
 
 
+async def as_pasted_session(visit: Visit, text: str, session: int | None) -> Outcome | None:
+    """A coach's lines that say how something is done, and what; `3 rounds`, `12 push-ups` may be a score."""
+    breaks = text.strip().count("\n")
+    if session or not breaks or (breaks < BOARD_BREAKS and is_like_a_score(text)):
+        return None
+    if not await coached_groups(visit):
+        return None
+    read = read_session(text, catalogue())
+    if not (read.format_known and read.holds_work and read.is_clear):
+        return None
+    return await draft_session(visit, DraftSession(text=text))
+
+
 async def as_reply(visit: Visit, text: str, session: int | None) -> Outcome | None:
     """A score in reply to the session that a message of ours was about."""
     return await tell_score(visit, text, session) if session and is_like_a_score(text) else None
@@ -80,8 +95,13 @@ async def as_score(visit: Visit, text: str, session: int | None) -> Outcome | No
 
 
 async def as_unread_session(visit: Visit, text: str, _: int | None) -> Outcome | None:
-    if text.strip().count("\n") < BOARD_BREAKS or not await coached_groups(visit):
+    """What a coach typed of several lines, or one that can only be work: the read-back asks for the rest."""
+    if not await coached_groups(visit):
         return None
+    if text.strip().count("\n") < BOARD_BREAKS:
+        read = read_session(text, catalogue())
+        if not (read.holds_work and all(one.guess for one in read.not_understood)):
+            return None
     return await draft_session(visit, DraftSession(text=text))
 
 
@@ -89,6 +109,7 @@ async def as_unread_session(visit: Visit, text: str, _: int | None) -> Outcome |
 READINGS = (
     raise_alarm,
     as_session,
+    as_pasted_session,
     as_wish,
     as_tolerance,
     enter_for_somebody,

@@ -86,7 +86,7 @@ _AMOUNT = (
     rf"(?:(?P<u>{_UNITS})|x(?![a-z0-9])|(?![0-9%/.x]))"
 )
 _AMOUNT_FIRST = _c(rf"^[\s;:]*(?:x\s?)?{_AMOUNT}(?:\sof\b)?")
-_AMOUNT_LAST = _c(rf"(?:(?<=[a-z;)])\s?[\s:\-x=*]\s?|(?<=x)\s?)(?<![0-9.\-]){_AMOUNT}[\s;.]*$")
+_AMOUNT_LAST = _c(rf"(?:(?<=[a-z;)])\s?[\s:\-x=*]\s?|(?<=[x;])\s?)(?<![0-9.\-]){_AMOUNT}[\s;.]*$")
 _AMOUNT_UNIT = _c(rf"(?<![0-9.\-/])(?P<a><num>)(?:\s?(?:-|to)\s?(?P<b><num>))?\s?(?P<u>{_UNITS})")
 
 

@@ -39,12 +39,14 @@ _WHERE = re.compile(r"^[\W_]*(buy|cash)[ \-]?(?:in|out)\b[\s:;,\-]*")
 _ASIDE = re.compile(
     r"^[\W_]*(?:notes?|nb|n\.b\.|coach'?s notes?|tip|remember|scaling|options?|equipment)\s?[:\-]\s?(.+)$"
 )
-# Said of the whole block, and no number: kept as notes.
+# Said of the whole block, and no one number: kept as notes.
 _MANNERS = re.compile(
     r"\b(?:rest|break|recover)s?(?: in between| between (?:rounds|sets))? (?:as|when|if|whenever) (?:needed|required"
     r"|necessary|you (?:need|like|want)(?: it| to)?)\b"
     r"|\b(?:share|split|divide) (?:the |all )?(?:work|reps?|repetitions|rounds?)(?: (?:as you (?:like|want|wish)"
     r"|however you (?:like|want)|evenly|between you|as needed))?\b"
+    r"|\b(?:rest|break|recover)\s?:?\s(?:for )?[0-9]{1,3}\s?(?:min|s|sec)?\s?(?:-|to)\s?[0-9]{1,3}\s?"
+    r"(?:min(?:ute)?s?|s|secs?|seconds)\b(?: (?:in )?between (?:the |all )?(?:rounds|sets|efforts))?"
     r"|\bone (?:works?|partner works),? (?:the other|one)(?: partner)? rests?\b"
 )
 _LONE_TIME = re.compile(

@@ -47,6 +47,17 @@ class ReadSession(Value):
     format_known: bool = False
 
     @property
+    def holds_work(self) -> bool:
+        """Whether some line says what to do and how much of it."""
+        blocks = self.session.blocks if self.session else ()
+        return any(line.amount or block.scheme for block in blocks for line in block.lines)
+
+    @property
+    def is_clear(self) -> bool:
+        """Whether nothing but names of movements, remarks, or what can be guessed was left unread."""
+        return all(one.guess or one.looks_like != "work" for one in self.not_understood)
+
+    @property
     def unknown_movements(self) -> tuple[str, ...]:
         """Names that stand where a movement should, each once, as they were typed."""
         return tuple(dict.fromkeys(one.text for one in self.not_understood if one.looks_like == "movement"))

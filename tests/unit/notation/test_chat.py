@@ -5,6 +5,7 @@ import pytest
 from core.notation.chat import is_like_a_score, is_like_a_session
 
 SCORES = [
+    "time cap, 143 reps", "hit the time cap at 7+12", "time cap with 12 left",
     "7+12", "7 + 12 scaled", "7 rounds and 12", "did 6 rounds plus 4 push ups", "8:43", "8:43 scaled",
     "8:43 💪",
     "my time was 8:43", "got 8:43, legs are dead", "done in 8:43", "capped at 15 with 40 reps left", "DNF",
@@ -13,6 +14,7 @@ SCORES = [
     "stopped at 45, wrist", "12 reps", "7 rds", "8 min 43", "60kg 3x8", "time 12:05", "I got 7 rounds", "42",
 ]  # fmt: skip
 TALK = [
+    "time cap 12 min", "21-15-9\nthrusters 43/30kg\npull ups\n\nTime cap: 12 min", "Time cap of 15:00",
     "see you at 8:30", "8:30 works for me", "I'll be there 8:30", "8:30 am", "class at 18:00", "8 min late",
     "is it at 8:30?", "can I do 3 rounds?", "thanks!", "hello", "two 10s and a chair", "I have 2 dumbbells",
     "16 kg kettlebell", "running late, 10 minutes", "what is the time cap?", "about 12", "tomorrow 7:00",

@@ -46,6 +46,11 @@ BLOCKS = [
     ("AMRAP 12 (unscored)" + LINES, {"format": "amrap", "minutes": 12, "scored": False}),
     ("12 min amrap, with a partner" + LINES, {"format": "amrap", "team": 2}),
     ("12 min amrap in teams of 3" + LINES, {"format": "amrap", "team": 3}),
+    # sets behind the name
+    ("Back squat 5x5 @ 75%", {"format": "sets", "rounds": 5}),
+    ("Back squat 5 x 5 @75%\nrest 2-3 min", {"format": "sets", "rounds": 5, "notes": "rest 2-3 min"}),
+    ("5 x 5 Back squat @75%", {"format": "sets", "rounds": 5}),
+    ("Back squat 5x5\nRest 2 to 3 min between sets", {"notes": "Rest 2 to 3 min between sets"}),
     # for time
     ("4 rounds for time" + LINES, {"format": "for_time", "rounds": 4}),
     ("4 RFT" + LINES, {"format": "for_time", "rounds": 4}),
@@ -293,7 +298,7 @@ NOT_UNDERSTOOD = [
     ("12 min amrap\n0 push-ups", (2, 1, "0 push-ups")),
     ("12 min amrap\n10-8 push-ups", (2, 1, "10-8 push-ups")),
     ("12 min amrap\n12 goblet squats 24/16/12 kg", (2, 4, "goblet squats 24/16/12 kg")),
-    ("4 RFT, rest 2-3 min\n10 push-ups", (1, 8, "rest")),
+    ("4 RFT, rest 2-3\n10 push-ups", (1, 8, "rest")),
     ("AMRAP 12\nAMRAP 8\n10 push-ups", (2, 1, "AMRAP 8")),
     ("hello there", (1, 1, "hello there")),
     ("", (1, 1, "")),
