@@ -90,6 +90,7 @@ _AMOUNT_LAST = _c(rf"(?:(?<=[a-z;)])\s?[\s:\-x=*]\s?|(?<=[x;])\s?)(?<![0-9.\-]){
 _AMOUNT_UNIT = _c(rf"(?<![0-9.\-/])(?P<a><num>)(?:\s?(?:-|to)\s?(?P<b><num>))?\s?(?P<u>{_UNITS})")
 
 
+_LOWEST_CM = 30
 # A letter that no word of the readers begins with.
 _HIDDEN = "q"
 Reader = Callable[[Piece, Strip, MassUnit], None]
@@ -105,7 +106,17 @@ def read_piece(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> Piece
         read(piece, strip, unit)
     left = strip.left.replace(_HIDDEN * len(hidden[0]), hidden[0]) if hidden else strip.left
     read_name(piece, left, lexicon)
+    _settle_height(piece, lexicon)
     return piece
+
+
+def _settle_height(piece: Piece, lexicon: Lexicon) -> None:
+    """`10 box jumps 60/50`: nothing is held, so the pair is how high; a box under 30 cm is told in inches."""
+    if not (piece.bare_pair and piece.meaning and lexicon.takes_a_height(piece.meaning)):
+        return
+    low = min(float(number) for number in piece.bare_pair)
+    piece.notes += (f"{'/'.join(piece.bare_pair)} {'cm' if low >= _LOWEST_CM else 'in'}",)
+    piece.loads_kg, piece.bare_pair = (), None
 
 
 def _hide(text: str, name: re.Match[str]) -> str:
@@ -141,6 +152,7 @@ def _read_pair(piece: Piece, strip: Strip, unit: MassUnit) -> None:
     typed = match["ua"] or match["ub"]
     piece.count = _count(match["n1"] or match["n2"])
     piece.loads_kg = tuple(kilograms(match[end], match[f"u{end}"] or typed, unit) for end in "ab")
+    piece.bare_pair = None if typed or piece.count else (match["a"], match["b"])
 
 
 def _is_load_pair(match: re.Match[str], text: str) -> bool:

@@ -84,6 +84,13 @@ class Lexicon:
         """Whether a word says what kind of movement it is: the last of a movement's own name."""
         return key(word) in self._kinds
 
+    def takes_a_height(self, meaning: Meaning) -> bool:
+        """Whether what is meant is done on a box with nothing held: so by its nature, or as its name says."""
+        movement = self.catalogue.movement(meaning.movement)
+        way = next((one for one in movement.variants if one.id == meaning.variant), movement.variants[0])
+        loaded = any(one.holds for one in movement.variants)
+        return "box" in way.needs and not way.holds and (not loaded or "box" in words(meaning.spelling))
+
     def near(self, name: str) -> Meaning | None:
         """The one thing that is spelled nearly like `name`; None where two different things are as near."""
         typed = key(name)

@@ -15,7 +15,8 @@ Side = Literal["left", "right", "alternating"]
 class Piece:
     """What a stretch of text says of a line. Without a name it completes the line before it.
 
-    `listed`: its number in a numbered list.
+    `listed`: its number in a numbered list. `bare_pair`: a pair of numbers that was taken for a load, but had
+    no unit.
     """
 
     start: int
@@ -31,6 +32,7 @@ class Piece:
     listed: int | None = None
     count: int | None = None
     loads_kg: tuple[Decimal, ...] = ()
+    bare_pair: tuple[str, str] | None = None
     load_rule: LoadRule | None = None
     tempo: str | None = None
     notes: tuple[str, ...] = ()

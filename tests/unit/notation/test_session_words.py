@@ -305,6 +305,28 @@ NOT_UNDERSTOOD = [
 ]
 
 
+HEIGHTS = [
+    ("10 box jumps 60/50", "60/50 cm"),
+    ("20 box jumps 24/20", "24/20 in"),
+    ("10 box jumps 30/24", "30/24 in"),
+    ("10 burpee box jump overs @ 24/20", "24/20 in"),
+    ("12 box step-ups 50/40", "50/40 cm"),
+]
+
+
+@pytest.mark.parametrize(("text", "height"), HEIGHTS)
+def test_a_bare_pair_behind_what_is_done_on_a_box_is_its_height(text, height):
+    (block,) = understood(f"AMRAP 12\n{text}").blocks
+    assert block.lines[0].notes == height
+    assert block.lines[0].loads_kg == ()
+
+
+@pytest.mark.parametrize("text", ["12 step-ups 24/16", "12 box step-ups 24/16 kg", "12 step-ups with 2 x 24/2 x 16"])
+def test_a_pair_that_can_be_held_is_a_load(text):
+    (block,) = understood(f"AMRAP 12\n{text}").blocks
+    assert [float(load) for load in block.lines[0].loads_kg] == [24, 16]
+
+
 @pytest.mark.parametrize(
     ("text", "place"), NOT_UNDERSTOOD, ids=[repr(text[-30:]) for text, _ in NOT_UNDERSTOOD]
 )
