@@ -138,7 +138,8 @@ class Lexicon:
 
     def _is_other_word(self, name: str, spelling: str) -> bool:
         """Whether another word stands in place of one: a word known by itself, or with more than its own slips."""
-        mine, theirs = words(name), words(spelling)
+        theirs = words(spelling)
+        mine = words(name) if len(theirs) != 2 else _parted(words(name), theirs[0])  # noqa: PLR2004
         if len(mine) != len(theirs):
             return False
         differing = [(one, other) for one, other in zip(mine, theirs, strict=True) if one != other]
@@ -152,6 +153,13 @@ class Lexicon:
 def words(name: str) -> list[str]:
     """The words of a name, each brought to its key; hyphens part them."""
     return [key(word) for word in re.split(r"[\s\-]+", name) if key(word)]
+
+
+def _parted(mine: list[str], first: str) -> list[str]:
+    """One word written for two, parted behind the first of them: `wallballs` is no `wall walk`."""
+    if len(mine) != 1 or not mine[0].startswith(first) or mine[0] == first:
+        return mine
+    return [first, mine[0].removeprefix(first)]
 
 
 def _any_of(spellings: Iterable[str]) -> re.Pattern[str]:

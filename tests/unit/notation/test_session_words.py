@@ -321,7 +321,9 @@ def test_a_bare_pair_behind_what_is_done_on_a_box_is_its_height(text, height):
     assert block.lines[0].loads_kg == ()
 
 
-@pytest.mark.parametrize("text", ["12 step-ups 24/16", "12 box step-ups 24/16 kg", "12 step-ups with 2 x 24/2 x 16"])
+@pytest.mark.parametrize(
+    "text", ["12 step-ups 24/16", "12 box step-ups 24/16 kg", "12 step-ups with 2 x 24/2 x 16"]
+)
 def test_a_pair_that_can_be_held_is_a_load(text):
     (block,) = understood(f"AMRAP 12\n{text}").blocks
     assert [float(load) for load in block.lines[0].loads_kg] == [24, 16]
