@@ -6,7 +6,7 @@ from core.movements.lookup import Catalogue, catalogue
 from core.notation.names import Lexicon, lexicon
 from core.notation.session import read_session
 
-BALL = ["wall balls", "wallballs", "wall-ball shots", "wallball", "med-ball squat throws", "throw to a wall"]
+BALL = ["wall balls", "wallballs", "wall-ball shots", "wallball", "med-ball squat throws"]
 SLAMS = ["ball slams", "med ball slams", "slams", "slam balls", "medicine-ball slam"]
 
 
