@@ -282,9 +282,12 @@ def _intervals(draw):
             "rounds": rounds,
             "lines": tuple(done),
         }
+    rests: tuple[int, ...] = ()
     if draw(st.booleans()):
         many = [line.model_copy(update={"station": place}) for place, line in enumerate(many, 1)]
+        rests = draw(st.sampled_from([(), (len(many) + 1,), (len(many) + 1, len(many) + 2)]))
     return {
+        "rest_stations": rests,
         "every_s": draw(st.sampled_from([60.0, 90.0, 120.0, 180.0])),
         "minutes": draw(st.none() | st.integers(1, 60)),
         "rounds": rounds,

@@ -15,6 +15,7 @@ from bot.words.versions import (
     aloud_words,
     block_heading,
     caution_words,
+    in_turn,
     line_words,
     need_words,
     withheld_words,
@@ -163,7 +164,8 @@ def _page(profile: Profile, outcome: Outcome) -> Iterator[str]:
     yield f"{profile.name}: as written" if outcome.as_written else profile.name
     for block in outcome.blocks:
         yield f"  {block_heading(block)}"
-        yield from (f"    {line_words(line, profile.units)}" for line in block.every_line)
+        lines = [line_words(line, profile.units) for line in block.every_line]
+        yield from (f"    {words}" for words in in_turn(block, lines))
     if outcome.effort_at_most is not None:
         yield f"  Effort {outcome.effort_at_most} of 10 at most, rest whenever you like."
     yield from (f"  Take care: {caution_words(one)}" for one in outcome.cautions)

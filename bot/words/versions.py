@@ -3,7 +3,7 @@
 Shared by the private chat and the command line; escaping for a platform is the caller's.
 """
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping, Sequence
 
 from bot.words.reasons import reason_words, thing_words
 from bot.words.text import listed
@@ -103,6 +103,21 @@ def line_words(line: VersionLine, units: MassUnit) -> str:
     """A line and, where something changed, why: `8 push-ups with your hands on a table. A lighter way, ...`."""
     what, why = what_words(line, units), reason_words(line, units)
     return f"{what}. {why}" if why else what
+
+
+def in_turn(block: VersionBlock, words: Sequence[str]) -> list[str]:
+    """The words for every line of the block, under their minutes, with the minutes of rest between them."""
+    first, last = len(block.buy_in), len(block.buy_in) + len(block.lines)
+    told = [(line.station, said) for line, said in zip(block.lines, words[first:last], strict=True)]
+    told += [(station, "rest") for station in block.rest_stations]
+    if block.rest_stations:
+        told.sort(key=lambda one: one[0] or 0)
+    turn = "Minute" if block.every_s == MINUTE else "Turn"
+    return [
+        *words[:first],
+        *(f"{turn} {station}: {said}" if station else said for station, said in told),
+        *words[last:],
+    ]
 
 
 def what_words(line: VersionLine, units: MassUnit) -> str:

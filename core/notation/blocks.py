@@ -84,7 +84,9 @@ def _block(draft: Draft) -> tuple[Block, list[Problem]]:
     _settle_minutes(facts, draft)
     problems += _missing(draft, facts)
     unscored = format_ is Format.QUALITY or draft.kind in UNSCORED
-    pieces = _at_stations([placed.piece for placed in draft.lines], format_)
+    pieces = _at_stations([placed.piece for placed in draft.lines], format_, resting=bool(draft.rests))
+    kept = format_ is Format.INTERVALS and all(piece.station for piece in pieces)
+    notes = draft.notes + [rest.row.text.strip() for rest in draft.rests if not kept]
     lines = {
         name: tuple(_line(piece, facts, amount) for piece in told)
         for name, told in (
@@ -97,7 +99,8 @@ def _block(draft: Draft) -> tuple[Block, list[Problem]]:
         {
             "kind": draft.kind,
             "scored": not unscored,
-            "notes": "; ".join(draft.notes) or None,
+            "rest_stations": tuple(sorted({rest.station for rest in draft.rests})) if kept else (),
+            "notes": "; ".join(notes) or None,
             "partial": draft.broken,
         }
         | facts
@@ -106,11 +109,12 @@ def _block(draft: Draft) -> tuple[Block, list[Problem]]:
     return block, problems
 
 
-def _at_stations(pieces: list[Piece], format_: Format) -> list[Piece]:
+def _at_stations(pieces: list[Piece], format_: Format, *, resting: bool) -> list[Piece]:
     """In intervals a numbered list says what is done when; elsewhere it is only a list."""
     numbers = {piece.listed for piece in pieces}
+    alone = len(numbers) == 1 and not resting
     told = any(piece.station for piece in pieces)
-    if format_ is not Format.INTERVALS or told or None in numbers or len(numbers) == 1:
+    if format_ is not Format.INTERVALS or told or None in numbers or alone:
         return pieces
     return [replace(piece, station=piece.listed) for piece in pieces]
 

@@ -16,6 +16,13 @@ class Placed(NamedTuple):
     row: Row
 
 
+class Rest(NamedTuple):
+    """A station at which nothing is done, and the row that says so."""
+
+    station: int
+    row: Row
+
+
 @dataclass
 class Draft:
     """A block while its rows are read."""
@@ -27,6 +34,7 @@ class Draft:
     lines: list[Placed] = field(default_factory=list)
     buy_in: list[Placed] = field(default_factory=list)
     cash_out: list[Placed] = field(default_factory=list)
+    rests: list[Rest] = field(default_factory=list)
     notes: list[str] = field(default_factory=list)
     broken: bool = False
 
@@ -36,7 +44,7 @@ class Draft:
 
     @property
     def is_empty(self) -> bool:
-        return not (self.placed or self.facts or self.notes or self.broken)
+        return not (self.placed or self.facts or self.rests or self.notes or self.broken)
 
     @property
     def only(self) -> Piece | None:

@@ -28,7 +28,8 @@ _RUN_ON = re.compile(
     r"(?<=[a-z])\s(?:and\s|\+\s)?(?=[0-9]{1,4}(?:/[0-9]{1,3})?\s?(?:k?m|cal|s|sec|min|x)?\s[a-z])"
 )
 _REST_STATION = re.compile(
-    r"^[\W_]*(?:(?:minutes?|min|station)\s?)?(?:[1-9][0-9]?(?:st|nd|rd|th)?(?: min(?:ute)?)?|odd|even)\s?[:\-=.)]\s*"
+    r"^[\W_]*(?:(?:minutes?|min|station)\s?)?(?:(?P<n>[1-9][0-9]?)(?:st|nd|rd|th)?(?: min(?:ute)?)?"
+    r"|(?P<odd>odd|even)(?:\s?min(?:ute)?s?)?)\s?[:\-=.)]\s*"
     r"(?:rest|recover(?:y)?|break|off)[\W_]*$"
 )
 _STATION = re.compile(
@@ -74,6 +75,7 @@ class Reading:
     unread: list[Stretch] = field(default_factory=list)
     corrected: list[Corrected] = field(default_factory=list)
     number: int | None = None
+    rest_station: int | None = None
 
     @property
     def not_understood(self) -> list[NotUnderstood]:
@@ -87,7 +89,8 @@ class Reading:
     def says_anything(self) -> bool:
         """Whether some of it was understood."""
         read = any(piece.meaning or piece.says_anything for piece in self.pieces)
-        return bool(self.kind or self.parts or self.facts or self.notes or self.where != "lines" or read)
+        said = self.kind or self.parts or self.facts or self.notes or self.rest_station
+        return bool(said or self.where != "lines" or read)
 
     @property
     def is_talk(self) -> bool:
@@ -116,8 +119,8 @@ def _read(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int) -> Reading:
     if len(text) > LONGEST_ROW:
         reading.unread.append(Stretch(0, len(text.rstrip())))
         return reading
-    if _REST_STATION.match(text):
-        reading.notes.append(row.text.strip())
+    if rest := _REST_STATION.match(text):
+        reading.rest_station = int(rest["n"] or ("odd", "even").index(rest["odd"]) + 1)
         return reading
     if aside := _ASIDE.match(text):
         reading.notes.append(row.text[aside.start(1) :].strip())

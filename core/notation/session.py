@@ -8,7 +8,7 @@ from core.measures import MassUnit
 from core.movements.lookup import Catalogue
 from core.notation.blocks import finish
 from core.notation.chat import is_like_a_session
-from core.notation.drafts import Draft, Placed
+from core.notation.drafts import Draft, Placed, Rest
 from core.notation.headings import DATE, QUOTED, label, read_date, tidy_title
 from core.notation.names import Lexicon, lexicon
 from core.notation.pieces import complete, completes
@@ -65,7 +65,7 @@ class _Reader:
         """Takes in one row; `is_last` if nothing follows it before the next empty one."""
         row = self._without_title(self._without_date(row))
         reading = read_row(row, self.lexicon, self.unit, self.ordinal)
-        self.ordinal = reading.number or self.ordinal
+        self.ordinal = reading.number or reading.rest_station or self.ordinal
         if reading.is_empty or self._is_title(reading):
             return
         if self._is_talk(reading):
@@ -84,6 +84,8 @@ class _Reader:
         self._place(draft, reading)
         self._merge(draft, reading)
         draft.notes += reading.notes
+        if reading.rest_station:
+            draft.rests.append(Rest(reading.rest_station, reading.row))
 
     def result(self, written: list[Row]) -> ReadSession:
         self._close()

@@ -1,7 +1,8 @@
 """Session -> plain board words. What is written here is read back as the same session."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from decimal import Decimal
+from operator import itemgetter
 
 from core.measures import AmountUnit, MassUnit, from_kg
 from core.movements.lookup import Catalogue, catalogue
@@ -36,10 +37,17 @@ def _block(block: Block, unit: MassUnit, names: Catalogue) -> Iterator[str]:
     yield from _format(block)
     yield from _rules(block)
     yield from (f"Buy-in: {write_line(line, unit, names, block)}" for line in block.buy_in)
-    yield from (write_line(line, unit, names, block) for line in block.lines)
+    yield from at_stations(block, [write_line(line, unit, names, block) for line in block.lines])
     yield from (f"Cash-out: {write_line(line, unit, names, block)}" for line in block.cash_out)
     if block.notes:
         yield f"Note: {block.notes}"
+
+
+def at_stations(block: Block, lines: Sequence[str]) -> list[str]:
+    """The lines in order, with the stations between them at which nothing is done."""
+    told = [(line.station or 0, words) for line, words in zip(block.lines, lines, strict=True)]
+    rests = [(station, f"Minute {station}: rest") for station in block.rest_stations]
+    return [words for _, words in (sorted(told + rests, key=itemgetter(0)) if rests else told)]
 
 
 def _format(block: Block) -> Iterator[str]:

@@ -80,6 +80,7 @@ class VersionLine(Value):
     load_moved_kg: float | None = None
     written_kg: Decimal | None = None
     height_cm: Decimal | None = None
+    station: int | None = None
     amount: float | None
     amount_to: float | None = None
     scheme: tuple[int, ...] = ()
@@ -106,7 +107,7 @@ class Turn(Value):
 
 
 class VersionBlock(Value):
-    """`buy_in` and `cash_out` are numbered from 1 each, like `lines`."""
+    """`buy_in` and `cash_out` are numbered from 1 each, like `lines`; `rest_stations` as in the written block."""
 
     block: int
     format: Format
@@ -122,6 +123,7 @@ class VersionBlock(Value):
     turn: Turn | None = None
     buy_in: tuple[VersionLine, ...] = ()
     lines: tuple[VersionLine, ...]
+    rest_stations: tuple[int, ...] = ()
     cash_out: tuple[VersionLine, ...] = ()
 
     @property

@@ -116,6 +116,7 @@ def _version_block(number: int, plan: BlockPlan, athlete: Athlete, orders: Order
         every_s=block.every_s,
         work_s=block.work_s,
         rest_s=block.rest_s,
+        rest_stations=block.rest_stations,
         notes=block.notes,
         scored=block.scored and athlete.scored,
         buy_in=buy_in,

@@ -82,7 +82,8 @@ class Line(Value):
 class Block(Value):
     """One part of a session. Times in seconds but for `minutes`. `rounds` counts the sets of a sets block.
 
-    `partial`: the coach wrote more than was understood, so its repetitions can't be added up.
+    `rest_stations`: the minutes (or other turns) of intervals at which nothing is done, counted like a line's
+    `station`. `partial`: the coach wrote more than was understood, so its repetitions can't be added up.
     """
 
     kind: BlockKind = BlockKind.MAIN
@@ -100,6 +101,7 @@ class Block(Value):
     buy_in: tuple[Line, ...] = ()
     cash_out: tuple[Line, ...] = ()
     lines: tuple[Line, ...]
+    rest_stations: tuple[int, ...] = ()
     notes: str | None = None
     partial: bool = False
 

@@ -2,6 +2,8 @@
 
 import pytest
 
+from tests.acceptance.people import answers_what_is_asked
+
 TYPED = [
     ("21-15-9\nThrusters 43/30kg\nPull ups\n\nTime cap 12 min", "Time cap: 12 min"),
     ("3 rounds\n15 goblet squats 16/12kg\n10 pull ups\n\nTime cap 12 min", "3 rounds for time"),
@@ -26,3 +28,16 @@ async def test_what_can_only_be_work_is_read_back_to_the_coach_as_a_session(crew
 async def test_a_coach_who_chats_drafts_nothing(crew, typed):
     await crew.coach.says(typed)
     assert "Post" not in (await crew.coach.last_message).text
+
+
+async def test_a_minute_of_rest_stands_in_read_back_post_and_version(crew):
+    ilse = await crew.has("Ilse")
+    minutes = "min 1: 15 wall balls 9/6kg\nmin 2: 12 KB swings 24/16\nmin 3: 10 burpees\nmin 4: 40s plank\nmin 5: rest"
+    await crew.coach.says(f"EMOM 15\n{minutes}")
+    await crew.coach.hears("Minute 5: rest")
+    await crew.coach.presses("Post now")
+    await crew.group.hears("Minute 5: rest")
+    await answers_what_is_asked(ilse)
+    version = (await ilse.last_message).text
+    assert [f"Minute {place}: " in version for place in range(1, 6)] == [True] * 5
+    assert "Minute 5: rest" in version

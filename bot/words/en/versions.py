@@ -9,6 +9,7 @@ from bot.words.text import bullets, escape, fill, listed
 from bot.words.versions import (
     block_heading,
     caution_words,
+    in_turn,
     line_words,
     need_words,
     what_words,
@@ -108,7 +109,7 @@ def block(one: VersionBlock, units: MassUnit, last: Sequence[str] = ()) -> str:
         f"{words}{' ' if before else ''}{before}" for words, before in zip_longest(lines, last, fillvalue="")
     ]
     turn = f"\n{escape(turn_words(one, units))}" if one.turn else ""
-    return f"{escape(block_heading(one))}\n{bullets([escape(words) for words in told])}{turn}"
+    return f"{escape(block_heading(one))}\n{bullets([escape(words) for words in in_turn(one, told)])}{turn}"
 
 
 def turn_words(one: VersionBlock, units: MassUnit) -> str:
@@ -217,7 +218,7 @@ def block_for_coach(one: VersionBlock, units: MassUnit) -> str:
         what_words(line, units) if line.reason.because in PRIVATE else line_words(line, units)
         for line in one.every_line
     ]
-    return f"{escape(block_heading(one))}\n{bullets([escape(words) for words in lines])}"
+    return f"{escape(block_heading(one))}\n{bullets([escape(words) for words in in_turn(one, lines)])}"
 
 
 @wording("en", LookAtVersion)

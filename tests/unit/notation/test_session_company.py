@@ -169,9 +169,26 @@ def test_a_numbered_list_elsewhere_is_only_a_list():
     assert [line.station for line in block.lines] == [None, None]
 
 
-def test_a_minute_of_rest_is_kept_as_a_note():
-    block = only_block("EMOM 9\nMin 1: 10 push-ups\nMin 2: 10 burpees\nMin 3: rest")
-    assert (len(block.lines), block.notes) == (2, "Min 3: rest")
+RESTS = [
+    ("EMOM 9\nMin 1: 10 push-ups\nMin 2: 10 burpees\nMin 3: rest", (1, 2), (3,)),
+    ("EMOM 9\nminute 1 - 10 push-ups\nminute 2 - rest\nminute 3 - 10 burpees", (1, 3), (2,)),
+    ("EMOM 9\n1. 10 push-ups\n2. 10 burpees\n3. rest", (1, 2), (3,)),
+    ("EMOM 9\n1. 10 push-ups\n2. rest\n3. 10 burpees", (1, 3), (2,)),
+    ("EMOM 10\nodd: 10 push-ups\neven: rest", (1,), (2,)),
+    ("EMOM 10\n1. 10 push-ups\n2. rest", (1,), (2,)),
+]
+
+
+@pytest.mark.parametrize(("text", "work", "rest"), RESTS)
+def test_a_minute_of_rest_is_a_station_among_the_others(text, work, rest):
+    block = only_block(text)
+    assert (tuple(line.station for line in block.lines), block.rest_stations) == (work, rest)
+    assert block.notes is None
+
+
+def test_a_rest_where_nothing_goes_by_the_minute_is_kept_as_a_note():
+    block = only_block("4 RFT\n1. 10 push-ups\n2. 10 burpees\n3. rest")
+    assert (block.rest_stations, block.notes) == ((), "3. rest")
 
 
 ONE_BY_ONE = [
