@@ -28,7 +28,7 @@ _LONGEST_CLASS = 12 * 60
 _LINK = re.compile(r"\bhttps?://[^\s<>\"]+", re.IGNORECASE)
 _BEGINS = re.compile(
     rf"^\W*(?:(?:please\s)?(?:new|add|set ?up|make|schedule|plan|start)\s(?:an?\s|the\s)?(?:new\s)?)?"
-    rf"(?:(?:live|weekly|daily|online|group|zoom|video)\s)*"
+    rf"(?:(?:live|weekly|daily|online|group|video)\s)*"
     rf"(?:class(?:es)?\b(?!\s(?:was|is|were|are)\b)|(?:every|each)\s(?:other\s|second\s)?(?:{DAY_WORD}s?|day|weekday|morning|evening)\b"
     rf"|{DAY_WORD}s\b|weekdays\b|daily\b)",
     re.IGNORECASE,

@@ -44,7 +44,7 @@ DATE = re.compile(
 
 
 _LABEL = re.compile(
-    r"(?:[\W_]*(?:wod|(?:today'?s )?(?:workout|session|training)(?: of the day)?|title|name)\s?(?::|-\s)\s*)+"
+    r"(?:[\W_]*(?:(?:today'?s )?(?:workout|session|training)(?: of the day)?|title|name)\s?(?::|-\s)\s*)+"
 )
 # A title in quotes; inches and seconds have no letters in front.
 QUOTED = re.compile(r"[^\w\"']*[\"']([^\W\d_][^\"]{2,60}?)[\"'](?!\w)[\s:.\-]*")

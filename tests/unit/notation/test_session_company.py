@@ -96,7 +96,7 @@ def test_another_number_or_another_word_is_no_slip(typed):
 
 
 TITLES = [
-    ('WOD: "The Lighthouse" \N{FIRE}', "The Lighthouse"),
+    ('Title: "The Lighthouse" \N{FIRE}', "The Lighthouse"),
     ("Workout: The Lighthouse", "The Lighthouse"),
     ("Today's session - Long Way Home", "Long Way Home"),
     ("\N{LEFT DOUBLE QUOTATION MARK}Big Red\N{RIGHT DOUBLE QUOTATION MARK}", "Big Red"),
@@ -118,7 +118,7 @@ def test_a_title_in_quotes_may_stand_before_the_format():
     assert (session.title, session.blocks[0].rounds) == ("Big Red", 4)
 
 
-@pytest.mark.parametrize("typed", ['"AMRAP 12"', "WOD: AMRAP 12", "Workout: AMRAP 12"])
+@pytest.mark.parametrize("typed", ['"AMRAP 12"', "Session: AMRAP 12", "Workout: AMRAP 12"])
 def test_a_format_is_no_title(typed):
     session = read(f"{typed}\n10 push-ups").session
     assert session is not None
