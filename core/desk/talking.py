@@ -23,6 +23,7 @@ from core.desk.commands import (
 from core.desk.days import today_in
 from core.desk.drafting import as_draft_order
 from core.desk.entry import CONSENT, SCREENING
+from core.desk.feeling import as_feeling
 from core.desk.furnishing import SET, as_equipment_change, as_sharing, tell_set
 from core.desk.groups import open_group, tell_units, tell_zone
 from core.desk.habits import tell_habit
@@ -120,6 +121,7 @@ READINGS = (
     as_complaint,
     as_reply,
     as_answer,
+    as_feeling,
     as_score,
     as_unread_session,
 )

@@ -23,6 +23,7 @@ from core.desk.says.adjusting import (
     NothingEasier,
     PainNoted,
     ReviewKept,
+    StopWhatHurts,
 )
 from core.desk.version_commands import (
     BeSore,
@@ -52,6 +53,11 @@ def choose_line(said: ChooseLine) -> Worded:
         for place, line in enumerate(said.lines, 1)
     ]
     return Worded("Which line would you like to change?", tuple(rows))
+
+
+@wording("en", StopWhatHurts)
+def stop_what_hurts(_: StopWhatHurts) -> Worded:
+    return Worded("Stop what hurts. Tell me which line it was, then tap “It hurts” or what comes closest.")
 
 
 def label(text: str) -> str:

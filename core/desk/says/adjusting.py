@@ -17,6 +17,10 @@ class ChooseLine(Said):
     units: MassUnit
 
 
+class StopWhatHurts(Said):
+    """Something hurts, nobody said where; the lines to tell it under follow."""
+
+
 class LineSaid(Said):
     """Base of what is said about one line; `place` counts all lines of the version from 1."""
 

@@ -1,0 +1,41 @@
+"""Words about how it goes with a version before them: the same questions as its buttons ask."""
+
+from core.desk.adjusting import change_lines
+from core.desk.days import RECENT
+from core.desk.outcome import Outcome
+from core.desk.says.adjusting import StopWhatHurts
+from core.desk.says.today import AskMinutes, AskSick, AskSore
+from core.desk.today import be_short
+from core.desk.version_commands import BeShort, ChangeLines
+from core.desk.versions import session_meant
+from core.desk.visit import Visit
+from core.desk.waiting import seen_by
+from core.notation.feelings import Feeling, read_feeling
+
+
+async def as_feeling(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """`I feel sick`, `too hard`; None for all else, and where no version is before them."""
+    feeling = read_feeling(text)
+    record = await session_meant(visit, None) if feeling else None
+    if feeling is None or record is None or record.posted_at is None:
+        return None
+    if record.posted_at < visit.now - RECENT:
+        return None
+    shown = await seen_by(visit, record, visit.person)
+    return await ask_about(visit, feeling, shown.id) if shown else None
+
+
+async def ask_about(visit: Visit, feeling: Feeling, version: int) -> Outcome:
+    """The question that the button of that name asks."""
+    await visit.must_consent()
+    match feeling.kind:
+        case "sick":
+            return visit.told(AskSick(version_id=version))
+        case "sore":
+            return visit.told(AskSore(version_id=version))
+        case "short" if feeling.minutes is not None:
+            return await be_short(visit, BeShort(version=version, minutes=feeling.minutes))
+        case "short":
+            return visit.told(AskMinutes(version_id=version))
+    lines = await change_lines(visit, ChangeLines(version=version))
+    return visit.told(StopWhatHurts()) + lines if feeling.kind == "hurts" else lines

@@ -1,0 +1,42 @@
+"""With a version before them, athletes say in words what its buttons say."""
+
+import pytest
+
+from tests.acceptance.test_changing_a_version import has_a_version, new_version
+
+
+@pytest.mark.parametrize("words", ["my knee hurts a bit now", "ouch, pain in my knee"])
+async def test_a_joint_that_hurts_is_spared(crew, words):
+    ilse = await has_a_version(crew)
+    await ilse.says(words)
+    await ilse.hears("I leave out what loads it")
+    await new_version(ilse)
+
+
+async def test_something_that_hurts_is_stopped_first(crew):
+    ilse = await has_a_version(crew)
+    await ilse.says("ouch, this really hurts")
+    await ilse.hears("Stop what hurts")
+    await ilse.hears("Which line would you like to change?")
+
+
+@pytest.mark.parametrize("words", ["that's too hard, can I have something easier?", "I can't do planks"])
+async def test_what_is_too_hard_can_be_changed(crew, words):
+    ilse = await has_a_version(crew)
+    await ilse.says(words)
+    choice = await ilse.hears("Which line would you like to change?")
+    assert choice.all_buttons
+
+
+async def test_who_feels_sick_is_asked_how_it_is(crew):
+    ilse = await has_a_version(crew)
+    await ilse.says("I feel sick today")
+    await ilse.presses("Fever", on=await ilse.hears("How is it?"))
+    await ilse.hears("Rest until it's gone and two days more")
+
+
+async def test_who_is_short_of_time_gets_a_shorter_version(crew):
+    ilse = await has_a_version(crew)
+    await ilse.says("I have 5 minutes only")
+    await ilse.hears("Noted: 5 minutes, for today")
+    assert "5 minutes, as many rounds" in await new_version(ilse)
