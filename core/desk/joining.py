@@ -1,10 +1,11 @@
 """Join a group in private: consent first, screening next, then today's session."""
 
 from collections.abc import Mapping
+from datetime import date
 from typing import Any
 
 from core.athletes.screening import next_screening_question, screen
-from core.athletes.values import Branch, Screening
+from core.athletes.values import Branch, Profile, Screening
 from core.desk.commands import (
     AnswerScreening,
     DeclineConsent,
@@ -13,7 +14,7 @@ from core.desk.commands import (
     MyVersion,
     SayCleared,
 )
-from core.desk.entry import as_answers, ask_consent, ask_screening, first_things
+from core.desk.entry import SCREENING, as_answers, ask_consent, ask_screening, first_things
 from core.desk.groups import continue_set_up
 from core.desk.outcome import Outcome
 from core.desk.says.joining import ConsentDeclined, NotCleared, ScreeningDone, StopNow
@@ -75,10 +76,28 @@ async def tell_consent(visit: Visit, refs: Mapping[str, Any], text: str) -> Outc
 async def answer_screening(visit: Visit, command: AnswerScreening) -> Outcome:
     """Decide as soon as the answers suffice, else ask the next question."""
     await visit.must_consent()
-    answers = as_answers(command.answers)
+    profile = await visit.profile()
+    alarmed = was_cut_short(profile)
+    if alarmed and not await is_asked(visit):
+        return visit.told(NotCleared(group=command.group, branch=profile.branch))
+    # Whoever said they're cleared isn't asked about the same signs again.
+    letters = "yn" if alarmed and command.answers == "y" else command.answers
+    answers = as_answers(letters)
     if next_screening_question(answers) is not None:
-        return await ask_screening(visit, command.group, command.answers) + Outcome(settles=True)
-    return await keep_screening(visit, command.group, screen(answers))
+        return await ask_screening(visit, command.group, letters) + Outcome(settles=True)
+    branch = screen(answers)
+    gentle = alarmed and branch.screening is not Screening.STOP
+    return await keep_screening(visit, command.group, Branch.CLEARED if gentle else branch)
+
+
+def was_cut_short(profile: Profile) -> bool:
+    """A stop sign was told before the first screening was through, so the rest of it is still to be asked."""
+    return profile.branch is Branch.SYMPTOMS and profile.screened_on is None
+
+
+async def is_asked(visit: Visit) -> bool:
+    question = await visit.uow.questions.open_in(visit.chat)
+    return question is not None and question.kind == SCREENING
 
 
 async def tell_screening(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
@@ -91,24 +110,27 @@ async def tell_screening(visit: Visit, refs: Mapping[str, Any], text: str) -> Ou
 
 
 async def keep_screening(visit: Visit, group_id: int, branch: Branch) -> Outcome:
-    await keep_branch(visit, branch)
+    await keep_branch(visit, branch, visit.now.date())
     done = visit.told(ScreeningDone(group=group_id, branch=branch)) + Outcome(settles=True)
     if branch.screening is Screening.STOP:
         return done
     return done + await my_version(visit, MyVersion())
 
 
-async def keep_branch(visit: Visit, branch: Branch) -> None:
+async def keep_branch(visit: Visit, branch: Branch, screened_on: date | None) -> None:
     profile = await visit.profile()
-    facts = {"screening": branch.screening, "branch": branch, "screened_on": visit.now.date()}
+    facts = {"screening": branch.screening, "branch": branch, "screened_on": screened_on}
     await visit.uow.profiles.save(visit.person.id, profile.model_copy(update=facts), visit.now)
     await visit.uow.questions.close(visit.chat)
 
 
 async def say_cleared(visit: Visit, command: SayCleared) -> Outcome:
     """The athlete, not the coach, says that care has cleared them; they restart lighter."""
-    if (await visit.profile()).branch is Branch.NOT_ADULT:
+    profile = await visit.profile()
+    if profile.branch is Branch.NOT_ADULT:
         return visit.told(NotCleared(group=command.group, branch=Branch.NOT_ADULT))
+    if was_cut_short(profile):
+        return await ask_screening(visit, command.group, "") + Outcome(settles=True)
     return await keep_screening(visit, command.group, Branch.CLEARED)
 
 
@@ -118,5 +140,6 @@ async def raise_alarm(visit: Visit, text: str, _: int | None) -> Outcome | None:
         return None
     groups = await visit.memberships()
     if groups and await visit.uow.consents.given(visit.person.id):
-        await keep_branch(visit, Branch.SYMPTOMS)
+        screened_on = (await visit.profile()).screened_on
+        await keep_branch(visit, Branch.SYMPTOMS, screened_on and visit.now.date())
     return visit.told(StopNow(group=groups[0].group_id if groups else None))

@@ -62,9 +62,15 @@ QUESTIONS = {
 }
 
 
+# What to tap in doubt is the answer that trains them more gently.
+SAFE_NO = "If you're in doubt, tap No: we can always do more later.\n\n"
+SAFE_YES = "If you're in doubt, tap Yes: better once too often.\n\n"
+DOUBTS = {ScreeningQuestion.SYMPTOMS: SAFE_YES, ScreeningQuestion.KNOWN_DISEASE: SAFE_YES}
+
+
 @wording("en", AskScreening)
 def ask_screening(said: AskScreening) -> Worded:
-    doubt = "If you're in doubt, tap Yes: better once too often.\n\n" if said.again else ""
+    doubt = DOUBTS.get(said.question, SAFE_NO) if said.again else ""
     return Worded(doubt + QUESTIONS[said.question], (yes_or_no(said),))
 
 
