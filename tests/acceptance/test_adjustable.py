@@ -19,7 +19,7 @@ async def version_of(crew, things, in_a_row):
             await noor.says("62")
         elif "two loads" in message.text and message.all_buttons:
             await noor.presses("The second (lighter)", on=message)
-        elif "goblet squats can you do in a row" in message.text:
+        elif "goblet squats" in message.text and "in a row" in message.text:
             await noor.says(in_a_row)
         elif message.all_buttons:
             likely = {"About 8", "No, all fine"}.intersection(message.labels)
