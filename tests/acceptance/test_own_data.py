@@ -170,7 +170,7 @@ async def test_others_and_the_board_go_on_as_if_they_had_never_been(crew):
     ilse = await lives_here(crew)
     await answers_what_is_asked(bo)
     await bo.says("6+1")
-    await bo.hears("place 2 of 2")
+    await bo.hears("6 rounds + 1")  # nobody is told that they came last
     await erases(ilse)
     board = await crew.group.hears("Bo")
     while NAME in board.text:
