@@ -4,11 +4,19 @@ from collections.abc import Mapping
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import func, select
+from sqlalchemy import bindparam, func, select
 
 from core.store import tables
 from core.store.records import Due, DueState
 from core.store.repository import Repository
+
+_due = tables.due
+_DUE_BY = (
+    select(_due.c.id, _due.c.key, _due.c.kind, _due.c.at, _due.c.refs)
+    .where(_due.c.state == DueState.WAITING, _due.c.at <= bindparam("now"))
+    .order_by(_due.c.at, _due.c.id)
+    .limit(bindparam("most"))
+)
 
 
 class Dues(Repository):
@@ -32,14 +40,7 @@ class Dues(Repository):
 
     async def take(self, now: datetime, limit: int) -> list[Due]:
         """Find what is due by now, earliest first. It stays waiting until `done` in the same unit."""
-        due = tables.due
-        rows = await self._all(
-            select(due.c.id, due.c.key, due.c.kind, due.c.at, due.c.refs)
-            .where(due.c.state == DueState.WAITING, due.c.at <= now)
-            .order_by(due.c.at, due.c.id)
-            .limit(limit)
-        )
-        return [Due(**row) for row in rows]
+        return [Due(**row) for row in await self._all(_DUE_BY, {"now": now, "most": limit})]
 
     async def done(self, due_id: int, now: datetime) -> None:
         """Raise NotStoredError if there is none."""

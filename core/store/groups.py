@@ -3,7 +3,7 @@
 from datetime import datetime
 from typing import Literal
 
-from sqlalchemy import ColumnElement, RowMapping, select
+from sqlalchemy import ColumnElement, RowMapping, bindparam, select
 
 from core.measures import MassUnit
 from core.scores.values import EXACTLY, Tolerance
@@ -48,6 +48,15 @@ _MEMBERS = (
     )
     .join(tables.person, tables.person.c.id == tables.membership.c.person_id)
     .order_by(tables.membership.c.id)
+)
+
+_LEFT = (
+    select(tables.group.c.id)
+    .where(tables.group.c.id == tables.membership.c.group_id, tables.group.c.state == GroupState.LEFT)
+    .exists()
+)
+_GROUPS_OF = _MEMBERS.where(
+    tables.membership.c.left_at.is_(None), tables.membership.c.person_id == bindparam("person"), ~_LEFT
 )
 
 
@@ -130,14 +139,8 @@ class Groups(Repository):
 
     async def groups_of(self, person_id: int, role: Role | None = None) -> list[Membership]:
         """List where the person belongs (in this role), in groups the bot is still in, oldest first."""
-        member, group = tables.membership, tables.group
-        left = select(group.c.id).where(group.c.id == member.c.group_id, group.c.state == GroupState.LEFT)
-        return await self._members(
-            *(() if role is None else (member.c.role == role,)),
-            member.c.left_at.is_(None),
-            member.c.person_id == person_id,
-            ~left.exists(),
-        )
+        wanted = _GROUPS_OF if role is None else _GROUPS_OF.where(tables.membership.c.role == role)
+        return [_membership_of(row) for row in await self._all(wanted, {"person": person_id})]
 
     async def members(self, group_id: int, role: Role | None = None) -> list[Membership]:
         """Who belongs to the group now, first come first."""

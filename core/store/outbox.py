@@ -3,7 +3,7 @@
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import replace
 from datetime import datetime
-from typing import Any
+from typing import Any, cast
 
 from sqlalchemy import JSON, RowMapping, bindparam, case, func, insert, literal, or_, select, update
 from sqlmodel import UTCDateTime
@@ -76,6 +76,8 @@ _READY = (
     .order_by(_outbox.c.priority, _outbox.c.id)
     .limit(bindparam("most"))
 )
+_NEXT_DUE = select(func.min(_outbox.c.due_at)).where(_outbox.c.state == LetterState.WAITING)
+_NEXT_DUE_AFTER = _NEXT_DUE.where(_outbox.c.due_at > bindparam("after"))
 _TOO_LATE = (
     update(_outbox)
     .where(_outbox.c.state == LetterState.WAITING, _outbox.c.expires_at <= bindparam("now"))
@@ -246,11 +248,9 @@ class Outbox(Repository):
 
     async def next_due_at(self, after: datetime | None = None) -> datetime | None:
         """When the next waiting letter is due (later than `after`); None if none waits."""
-        waiting = select(func.min(_outbox.c.due_at)).where(_outbox.c.state == LetterState.WAITING)
-        if after is not None:
-            waiting = waiting.where(_outbox.c.due_at > after)
-        moment: datetime | None = await self._value(waiting)
-        return moment
+        if after is None:
+            return cast("datetime | None", await self._value(_NEXT_DUE))
+        return cast("datetime | None", await self._value(_NEXT_DUE_AFTER, {"after": after}))
 
     async def _ready(self, now: datetime, limit: int, blocked: Collection[int]) -> list[Letter]:
         values = {"now": now, "blocked": list(blocked), "most": limit}

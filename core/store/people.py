@@ -15,6 +15,11 @@ _CHATS = select(tables.chat, tables.person.c.language).outerjoin(
 )
 _CHAT_BY_ID = _CHATS.where(tables.chat.c.id == bindparam("it"))
 _CHAT_BY_ADDRESS = _CHATS.where(tables.chat.c.address == bindparam("it"))
+_STANDING = select(tables.consent.c.id).where(
+    tables.consent.c.person_id == bindparam("person"),
+    tables.consent.c.about == bindparam("what"),
+    tables.consent.c.withdrawn_at.is_(None),
+)
 
 # No chat of the platform has this address: it holds a place for the length of two statements.
 _NOWHERE = 0
@@ -138,8 +143,4 @@ class Consents(Repository):
         )
 
     async def given(self, person_id: int, about: str = HEALTH) -> bool:
-        consent = tables.consent
-        standing = select(consent.c.id).where(
-            consent.c.person_id == person_id, consent.c.about == about, consent.c.withdrawn_at.is_(None)
-        )
-        return await self._one(standing) is not None
+        return await self._one(_STANDING, {"person": person_id, "what": about}) is not None

@@ -24,17 +24,19 @@ class Repository:
     async def _one(self, statement: Executable, values: Mapping[str, Any] | None = None) -> RowMapping | None:
         return (await self._connection.execute(statement, values)).mappings().first()
 
-    async def _must(self, statement: Executable) -> RowMapping:
-        row = await self._one(statement)
+    async def _must(self, statement: Executable, values: Mapping[str, Any] | None = None) -> RowMapping:
+        row = await self._one(statement, values)
         if row is None:
             raise NotStoredError(str(statement))
         return row
 
-    async def _all(self, statement: Executable) -> Sequence[RowMapping]:
-        return (await self._connection.execute(statement)).mappings().all()
+    async def _all(
+        self, statement: Executable, values: Mapping[str, Any] | None = None
+    ) -> Sequence[RowMapping]:
+        return (await self._connection.execute(statement, values)).mappings().all()
 
-    async def _value(self, statement: Executable) -> Any:
-        return (await self._connection.execute(statement)).scalar()
+    async def _value(self, statement: Executable, values: Mapping[str, Any] | None = None) -> Any:
+        return (await self._connection.execute(statement, values)).scalar()
 
     async def _run(self, statement: Executable, rows: Sequence[Mapping[str, Any]] | None = None) -> None:
         await self._connection.execute(statement, rows)
@@ -43,7 +45,7 @@ class Repository:
         return await self._one(rows_by(table, "id"), {"it": row_id})
 
     async def _add(self, table: Table, **values: Any) -> RowMapping:
-        return await self._must(insert(table).values(values).returning(*table.c))
+        return await self._must(_insert_one(table), values)
 
     async def _add_new(
         self, table: Table, rows: Sequence[Mapping[str, Any]], unique: str, *, returning: tuple[str, ...]
@@ -79,6 +81,11 @@ class Repository:
 def rows_by(table: Table, column: str) -> Any:
     """Rows whose `column` is the value bound as `it`. Made once: that takes longer than to execute it."""
     return select(table).where(table.c[column] == bindparam("it"))
+
+
+@cache
+def _insert_one(table: Table) -> Any:
+    return insert(table).returning(*table.c)
 
 
 @cache

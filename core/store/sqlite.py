@@ -1,4 +1,4 @@
-"""All that is SQLite's own: how a connection is set up, and how few trips to its thread a statement takes."""
+"""All that is SQLite's own: how a connection is set up, and which statements are worth a trip to its thread."""
 
 import sqlite3
 from collections.abc import Callable, Sequence
@@ -8,6 +8,8 @@ import aiosqlite
 from sqlalchemy import Connection, Engine, event
 
 BUSY_TIMEOUT_S = 30
+
+_BEGIN_TO_WRITE = "BEGIN IMMEDIATE"
 
 # With secure_delete what is erased is overwritten, instead of standing in the file until something else does it.
 _PRAGMAS = (
@@ -22,7 +24,7 @@ def connector(path: str, *, foreign_keys: bool) -> Callable[[], Any]:
     """Make what an engine calls for each new connection."""
 
     async def connect() -> aiosqlite.Connection:
-        connection = _OneTripConnection(lambda: _open(path, foreign_keys=foreign_keys), iter_chunk_size=64)
+        connection = _NearConnection(lambda: _open(path, foreign_keys=foreign_keys), iter_chunk_size=64)
         connection._thread.daemon = True  # noqa: SLF001  (as SQLAlchemy does: a leaked one must not hang the exit)
         return await connection
 
@@ -41,24 +43,26 @@ def begin_as_asked(engine: Engine) -> None:
 
 def _begin(connection: Connection) -> None:
     writes = connection.get_execution_options().get("writes", False)
-    connection.exec_driver_sql("BEGIN IMMEDIATE" if writes else "BEGIN")
+    connection.exec_driver_sql(_BEGIN_TO_WRITE if writes else "BEGIN")
 
 
 def _open(path: str, *, foreign_keys: bool) -> sqlite3.Connection:
     # Without isolation_level=None the driver begins by itself: late, and without the right to write.
-    connection = sqlite3.connect(path, isolation_level=None, timeout=BUSY_TIMEOUT_S)
+    # It is used from two threads, but never from both at once: see `_NearConnection`.
+    connection = sqlite3.connect(path, isolation_level=None, timeout=BUSY_TIMEOUT_S, check_same_thread=False)
     for pragma in (*_PRAGMAS, f"foreign_keys={int(foreign_keys)}"):
         connection.execute(f"PRAGMA {pragma}")
     return connection
 
 
-class _OneTripCursor:
-    """A cursor as SQLAlchemy uses one: all of a statement happens in one trip to the connection's thread.
+class _WholeCursor:
+    """A cursor as SQLAlchemy uses one: opened, executed, fetched and closed in one call.
 
-    The library's own takes four (open, execute, fetch, close), which is most of what a small statement costs.
+    The library's own takes a trip to the connection's thread for each of them, which is most of what a small
+    statement costs.
     """
 
-    def __init__(self, connection: "_OneTripConnection") -> None:
+    def __init__(self, connection: "_NearConnection") -> None:
         self._connection = connection
         self._rows: list[Any] = []
         self.description: Any = None
@@ -70,11 +74,13 @@ class _OneTripCursor:
         return self
 
     async def execute(self, sql: str, parameters: Sequence[Any] = ()) -> Self:
-        await self._connection.in_thread(self._run, "execute", sql, parameters)
+        await self._connection.run(self._run, "execute", sql, parameters)
+        if sql == _BEGIN_TO_WRITE:
+            self._connection.may_write()
         return self
 
     async def executemany(self, sql: str, parameters: Sequence[Any]) -> Self:
-        await self._connection.in_thread(self._run, "executemany", sql, parameters)
+        await self._connection.run(self._run, "executemany", sql, parameters)
         return self
 
     async def fetchall(self) -> list[Any]:
@@ -95,10 +101,33 @@ class _OneTripCursor:
             cursor.close()
 
 
-class _OneTripConnection(aiosqlite.Connection):
-    def cursor(self) -> Any:
-        return _OneTripCursor(self)
+class _NearConnection(aiosqlite.Connection):
+    """Has a thread for what may take long: waiting for the right to write, waiting for the disk, reading much.
 
-    async def in_thread(self, function: Callable[..., None], *arguments: Any) -> None:
-        """Call `function(connection, *arguments)` in the connection's thread."""
-        await self._execute(function, self._conn, *arguments)  # type: ignore[no-untyped-call]
+    Once it has the right to write, a statement waits for nobody and takes less than the trip to the thread; so
+    it runs where it is asked, until the transaction ends.
+    """
+
+    _is_writing = False
+
+    def cursor(self) -> Any:
+        return _WholeCursor(self)
+
+    def may_write(self) -> None:
+        self._is_writing = True
+
+    async def run(self, function: Callable[..., None], *arguments: Any) -> None:
+        """Call `function(connection, *arguments)`."""
+        if self._is_writing:
+            function(self._conn, *arguments)
+        else:
+            await self._execute(function, self._conn, *arguments)  # type: ignore[no-untyped-call]
+
+    async def commit(self) -> None:
+        # Before, not after: whatever comes next, cancelled or not, queues up behind it in the thread.
+        self._is_writing = False
+        await super().commit()
+
+    async def rollback(self) -> None:
+        self._is_writing = False
+        await super().rollback()

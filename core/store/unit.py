@@ -1,4 +1,4 @@
-"""The store, and the unit of work: everything of one cause is written in one transaction, or not at all."""
+"""The store, and the unit of work: everything of one cause is written together, or not at all."""
 
 import asyncio
 from collections.abc import AsyncIterator
@@ -23,11 +23,12 @@ from core.store.profiles import Profiles
 from core.store.questions import Questions
 from core.store.scores import Reports, Scores
 from core.store.sessions import Documents, Sessions, Versions
+from core.store.transaction import Transaction
 from core.store.vitals import Vitals
 
 
 class Unit:
-    """A unit of work: all repositories over one transaction."""
+    """A unit of work: all repositories over one connection."""
 
     def __init__(self, connection: AsyncConnection) -> None:
         self.people = People(connection)
@@ -64,6 +65,8 @@ class Store:
     def __init__(self, place: str | Path) -> None:
         self.engine: AsyncEngine = open_engine(place)
         self._writer: AsyncConnection | None = None
+        self._open: Transaction | None = None
+        self._ending: asyncio.Task[None] | None = None
         self._turn = asyncio.Lock()
         self._reading_queues = is_memory(self.engine)
 
@@ -75,14 +78,19 @@ class Store:
 
     @asynccontextmanager
     async def unit(self) -> AsyncIterator[Unit]:
-        """One writing transaction: committed at the end, forgotten on any error. Units queue up."""
+        """Committed when this returns, forgotten on any error. Units queue up; those that wait share a commit."""
         async with self._turn:
-            writer = await self._writing()
-            async with writer.begin():
-                unit = Unit(writer)
-                yield unit
-            if unit.personal.erased:
-                await wash(writer)
+            transaction = await self._transaction()
+            try:
+                async with transaction.part():
+                    unit = Unit(transaction.connection)
+                    yield unit
+            finally:
+                if transaction.lost:
+                    await self._end()
+        await transaction.lasting()
+        if unit.personal.erased:
+            await self._wash()
 
     @asynccontextmanager
     async def reading(self) -> AsyncIterator[Unit]:
@@ -90,13 +98,40 @@ class Store:
         async with AsyncExitStack() as stack:
             if self._reading_queues:
                 await stack.enter_async_context(self._turn)
+                await self._end()
             yield Unit(await stack.enter_async_context(self.engine.connect()))
 
     async def close(self) -> None:
+        if self._ending is not None:
+            await self._ending
         if self._writer is not None:
             await self._writer.close()
             self._writer = None
         await self.engine.dispose()
+
+    async def _transaction(self) -> Transaction:
+        """Return the one that is open, or begin one that ends behind all who wait for their turn by now."""
+        if self._open is None:
+            transaction = Transaction(await self._writing())
+            await transaction.begin()
+            self._open = transaction
+            self._ending = asyncio.create_task(self._end_in_turn(transaction))
+        return self._open
+
+    async def _end_in_turn(self, transaction: Transaction) -> None:
+        async with self._turn:
+            if self._open is transaction:
+                await self._end()
+
+    async def _end(self) -> None:
+        transaction, self._open = self._open, None
+        if transaction is not None:
+            await transaction.end()
+
+    async def _wash(self) -> None:
+        async with self._turn:
+            await self._end()
+            await wash(await self._writing())
 
     async def _writing(self) -> AsyncConnection:
         """Open the one connection that writes; it is kept, for the pool would reset it after each unit."""
