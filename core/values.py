@@ -6,4 +6,5 @@ from pydantic import BaseModel, ConfigDict
 class Value(BaseModel):
     """A frozen value: equal by content, no unknown fields, stored as JSON."""
 
-    model_config = ConfigDict(frozen=True, extra="forbid")
+    # Built when first used: most values of a process are none of the hundreds it knows, and starts stay short.
+    model_config = ConfigDict(frozen=True, extra="forbid", defer_build=True)

@@ -5,6 +5,7 @@ Local times are naive datetimes on the class's own clock, whole minutes or secon
 
 import re
 from datetime import date, datetime, time
+from functools import cache
 from typing import Annotated, Self, TypeVar
 from zoneinfo import available_timezones
 
@@ -29,8 +30,14 @@ _LONGEST_RULE = 500
 _LEAP_YEAR = 2000
 
 
+@cache
+def _zones() -> frozenset[str]:
+    """All there are; looking for them searches folders, too slow for each class that is read."""
+    return frozenset(available_timezones())
+
+
 def _known_zone(zone: str) -> str:
-    if zone not in available_timezones():
+    if zone not in _zones():
         raise ValueError(f"no zone is called {zone!r}")
     return zone
 

@@ -1,13 +1,14 @@
 """Bring a database to the newest tables."""
 
+from importlib import import_module
 from importlib.resources import files
 from pathlib import Path
 
-from alembic import command
-from alembic.config import Config
-from sqlalchemy import Connection
+from sqlalchemy import Connection, column, inspect, select, table
 
 from core.store.engine import open_engine
+
+_VERSION = table("alembic_version", column("version_num"))
 
 
 async def migrate(place: str | Path, to: str = "head") -> None:
@@ -20,14 +21,21 @@ async def migrate(place: str | Path, to: str = "head") -> None:
         await engine.dispose()
 
 
-def config(connection: Connection) -> Config:
-    """Alembic's settings, all of them: the migrations are a package, installed or in the repository."""
-    settings = Config()
-    settings.set_main_option("script_location", str(files("migrations")))
-    settings.set_main_option("path_separator", "os")
-    settings.attributes["connection"] = connection
-    return settings
+def newest() -> str:
+    """The revision of the newest tables: migrations are named `<revision>_<what for>.py`."""
+    names = (file.name for file in (files("migrations") / "versions").iterdir() if file.name.endswith(".py"))
+    return max(name.partition("_")[0] for name in names)
+
+
+def revision(connection: Connection) -> str | None:
+    """The revision of the tables in a database; None for a new one."""
+    if not inspect(connection).has_table(_VERSION.name):
+        return None
+    return connection.execute(select(_VERSION.c.version_num)).scalar()
 
 
 def _upgrade(connection: Connection, to: str) -> None:
-    command.upgrade(config(connection), to)
+    if to == "head" and revision(connection) == newest():
+        return
+    # Loading Alembic takes longer than most starts have to do otherwise.
+    import_module("core.store.upgrading").upgrade(connection, to)

@@ -47,7 +47,9 @@ class Mortal:
         self.kills = 0
         self.ends = 0
         self.leased: set[int] = set()
-        self._environment = os.environ | {
+        # Compiled once and kept, as on a user's machine, whatever this one is set to.
+        kept = {name: value for name, value in os.environ.items() if name != "PYTHONDONTWRITEBYTECODE"}
+        self._environment = kept | {
             "BELLWETHER_TOKEN": TOKEN,
             "BELLWETHER_API_URL": address,
             "BELLWETHER_CLOCK_URL": address,

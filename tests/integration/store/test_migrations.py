@@ -1,6 +1,8 @@
 """The tables of yesterday become the tables of today, with everything in them."""
 
 import sqlite3
+import subprocess
+import sys
 from decimal import Decimal
 from pathlib import Path
 
@@ -9,7 +11,7 @@ from alembic.autogenerate import compare_metadata
 from alembic.migration import MigrationContext
 
 from core.store.engine import open_engine
-from core.store.migrate import migrate
+from core.store.migrate import migrate, newest, revision
 from core.store.records import LetterState, Role
 from core.store.tables import Row
 from core.store.unit import Store
@@ -52,6 +54,22 @@ async def test_models_and_migrations_agree(migrated):
 async def test_migrating_twice_changes_nothing(migrated):
     await migrate(migrated)
     assert await ask(migrated, differences) == []
+
+
+async def test_the_newest_migration_is_known_by_its_name(migrated):
+    assert await ask(migrated, revision) == newest()
+
+
+async def test_a_new_file_has_no_revision(tmp_path):
+    assert await ask(tmp_path / "new.db", revision) is None
+
+
+def test_a_start_at_the_newest_tables_loads_no_alembic(migrated):
+    code = f"import asyncio, sys; from core.store.migrate import migrate; asyncio.run(migrate({str(migrated)!r}))"
+    ended = subprocess.run(  # noqa: S603 - the code is written above
+        [sys.executable, "-c", f"{code}; sys.exit('alembic' in sys.modules)"], check=False
+    )
+    assert ended.returncode == 0
 
 
 async def test_a_url_is_as_good_as_a_path(tmp_path):

@@ -26,6 +26,18 @@ def test_an_expected_error_is_one_line_on_standard_error_and_ends_with_2(capsys,
     def refuse(args):
         raise InputError("line 3", "no such movement")
 
-    monkeypatch.setattr(cli, "app", refuse)
+    monkeypatch.setattr(cli, "assembled", lambda _: refuse)
     assert run("preview") == 2
     assert capsys.readouterr().err == "line 3: no such movement\n"
+
+
+def test_the_help_lists_every_command(capsys):
+    run("--help")
+    printed = capsys.readouterr().out
+    assert [name for name in cli.COMMANDS if f"\n  {name} " not in printed] == []
+
+
+@pytest.mark.parametrize("name", cli.COMMANDS)
+def test_each_command_is_found_by_its_name(name, capsys):
+    assert run(name, "--help") == 0
+    assert f" {name} [OPTIONS]" in capsys.readouterr().out
