@@ -9,16 +9,17 @@ from collections.abc import Iterable, Sequence
 from core.athletes.values import Profile
 from core.movements.lookup import Catalogue
 from core.scaling.athlete import Athlete
+from core.scaling.guesses import guesses
 from core.scaling.plan import plan_of
 from core.scaling.values import Ask, Question
 from core.scaling.ways import LinePlan
 from core.scaling.worth import candidates, worth
 from core.sessions.values import Session
 
-# No more than two abilities are asked for one session, and only where the answer would change the choice of three
-# lines in ten, on average.
+# No more than two abilities are asked for one session, and only where the answer would change the choice of one line
+# in five, on average.
 MOST_ABILITIES = 2
-WORTH_ASKING = 0.3
+WORTH_ASKING = 0.2
 
 
 def next_question(profile: Profile, session: Session, catalogue: Catalogue) -> Question | None:
@@ -71,4 +72,5 @@ def _ability(profile: Profile, plans: Sequence[LinePlan], catalogue: Catalogue) 
         movement=best.way.movement.id,
         variant=best.way.variant.id,
         load_kg=best.load.kg if best.load else None,
+        guesses=guesses(athlete.ability(best.way), best.moved_kg),
     )

@@ -258,12 +258,13 @@ class Ask(StrEnum):
 
 
 class Question(Value):
-    """The next thing to ask. For ABILITY: of which movement, with which load."""
+    """The next thing to ask. For ABILITY: of which movement, with which load, and `guesses` to tap, rising."""
 
     ask: Ask
     movement: str | None = None
     variant: str | None = None
     load_kg: Decimal | None = None
+    guesses: tuple[int, ...] = ()
 
 
 class GroupLine(Value):

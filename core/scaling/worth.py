@@ -1,4 +1,8 @@
-"""What it would be worth to know an ability: on how many lines of this session the answer would change the choice."""
+"""What it would be worth to know an ability: on how many lines of this session the answer would change the choice.
+
+Everything somebody does speaks of all they can do, so that any answer may change many lines. What anybody could
+have foretold counts half: that somebody does ten squats says little.
+"""
 
 from collections.abc import Iterator, Sequence
 from math import erfc, exp, log, sqrt
@@ -17,8 +21,8 @@ from core.scaling.ways import LinePlan, Way
 # The answers that are tried: what the weak third, the middle and the strong third would say.
 ANSWERS = ((-1.0, 0.3), (0.0, 0.4), (1.0, 0.3))
 
-# Whether a set goes must be open (p (1 - p), a quarter at most) for a closer look.
-OPEN = 0.02
+# Whether a set goes must be open (from 0, known, to 1, even chances) for a closer look.
+OPEN = 0.08
 
 
 class Candidate(NamedTuple):
@@ -48,14 +52,19 @@ def candidates(plans: Sequence[LinePlan], athlete: Athlete) -> Iterator[Candidat
 
 
 def worth(one: Candidate, plans: Sequence[LinePlan], athlete: Athlete) -> float:
-    """On how many lines the choice would be another one after the answer, on average."""
-    if _openness(one, athlete) < OPEN:
+    """On how many lines the choice would be another one after the answer, on average; a foregone one counts half."""
+    openness = _openness(one, athlete)
+    if openness < OPEN:
         return 0.0
     now = _choices(plans, athlete)
-    return sum(
-        share * sum(before != after for before, after in zip(now, _choices(plans, told), strict=True))
-        for z, share in ANSWERS
-        for told in [_told(one, athlete, z)]
+    return (
+        (1 + openness)
+        / 2
+        * sum(
+            share * sum(before != after for before, after in zip(now, _choices(plans, told), strict=True))
+            for z, share in ANSWERS
+            for told in [_told(one, athlete, z)]
+        )
     )
 
 
@@ -102,7 +111,7 @@ def _seen(option: Option) -> tuple[object, ...]:
 
 
 def _openness(one: Candidate, athlete: Athlete) -> float:
-    """How open it is whether a set goes: p (1 - p), with p the chance that it costs more than meant."""
+    """How open it is whether a set goes: 4 p (1 - p), with p the chance that it costs more than meant."""
     ability = athlete.ability(one.way)
     if one.moved_kg <= 0 or ability.spread <= 0 or one.way.set_amount is None:
         return 0.0
@@ -110,4 +119,4 @@ def _openness(one: Candidate, athlete: Athlete) -> float:
     strength = one.moved_kg * (1 + needed / ability.k)
     z = (log(strength) - log(ability.strength_kg)) / ability.spread
     p = 0.5 * erfc(-z / sqrt(2))
-    return p * (1 - p)
+    return 4 * p * (1 - p)

@@ -76,6 +76,6 @@ async def plans_tomorrow(company: Company) -> None:
     needing = await coach.taps("Go through who needs you", "These people need you", read)
     lene = await coach.taps("Lene", "Lene, as I'd do it", needing)
     rows = await coach.taps("3", "Lene:", lene)
-    changed = await coach.taps("Something else", "(your choice)", rows)
+    changed = await coach.taps("Easier", "(your choice)", rows)
     await coach.taps("OK", "→ OK", changed)
     await coach.says("post it tomorrow at 6", "Thursday at 06:00")

@@ -1,5 +1,6 @@
 """Words for what is asked of an athlete, what was understood, and what is known."""
 
+from collections.abc import Sequence
 from decimal import Decimal
 
 from bot.words.text import escape, fill, listed, plural, with_article
@@ -23,9 +24,6 @@ from core.desk.says.versions import AnswerKept, AskAbout, AskWeight, Me, Underst
 from core.desk.version_commands import FurnishSet
 from core.measures import MassUnit, as_marked, in_words
 from core.scaling.values import Ask, Question
-
-# A spread to tap from; any number can be typed.
-GUESSES = ((0, "None yet"), (3, "About 3"), (8, "About 8"), (15, "About 15"), (25, "25 or more"))
 
 
 @wording("en", AskWeight)
@@ -112,9 +110,17 @@ def ability_answers(session: int | None, question: Question) -> tuple[Row, ...]:
             label,
             TellAbility(session=session, movement=question.movement, reps=reps, load_kg=question.load_kg),
         )
-        for reps, label in GUESSES
+        for reps, label in guess_labels(question.guesses)
     ]
     return (tuple(buttons[:3]), tuple(buttons[3:]))
+
+
+def guess_labels(guesses: Sequence[int]) -> list[tuple[int, str]]:
+    """A spread to tap from; any number can be typed."""
+    if not guesses:
+        return []
+    *some, most = guesses
+    return [(0, "None yet"), *((reps, f"About {reps}") for reps in some), (most, f"{most} or more")]
 
 
 def understood(said: Understood) -> str:

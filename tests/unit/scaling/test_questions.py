@@ -1,7 +1,11 @@
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from core.athletes.values import Profile, Screening
 from core.movements.lookup import catalogue
+from core.scaling.capacity import Ability
+from core.scaling.guesses import guesses
 from core.scaling.questions import next_question
 from core.scaling.values import Ask
 from tests.unit.scaling.people import athlete, did, session, things
@@ -86,3 +90,28 @@ def test_ability_is_asked_at_a_load_that_is_there():
     question = ask(who, "AMRAP 12\n12 goblet squats @ 24/16 kg")
     assert question is not None
     assert (question.movement, question.load_kg) == ("goblet squat", 12)
+
+
+def test_a_strong_one_with_a_light_weight_is_asked_about_what_nobody_could_foretell():
+    """Fewer than ten squats would surprise anybody; push-ups nobody can guess (common practice, no source)."""
+    text = "Warm-up\n10 air squats\nAMRAP 12\n10 push-ups\n12 goblet squats @ 16/12 kg\n8 burpees"
+    told = [did("goblet squat", 60, 8)]
+    question = ask(athlete(owns=["dumbbell 8"], mass=88, pair=1, sex=None, tests=told), text)
+    assert question is None or question.movement != "air squat"
+    question = ask(athlete(owns=["dumbbell 8"], mass=88, pair=1, sex=None), text)
+    assert question.movement != "air squat"
+
+
+def test_numbers_to_tap_fit_what_is_asked_about():
+    """A light weight goes more often than a heavy one, and a count to tap must not be the ceiling."""
+    ability = Ability(strength_kg=90, spread=0.25, k=50, tested_kg=None, heavy_shown=False)
+    light, heavy = guesses(ability, 50), guesses(ability, 65)
+    assert all(a > b for a, b in zip(light, heavy, strict=True))
+    assert light[-1] >= ability.unbroken(50, 0.8)
+
+
+@given(st.floats(5, 300), st.floats(5, 80), st.floats(0, 0.6), st.floats(1, 300))
+def test_four_numbers_rise_and_are_there_whatever_is_asked(strength, k, spread, moved):
+    found = guesses(Ability(strength, spread, k, None, heavy_shown=False), moved)
+    assert len(set(found)) == 4
+    assert list(found) == sorted(found)
