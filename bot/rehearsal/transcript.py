@@ -60,7 +60,7 @@ class Transcript:
         before = self._texts.get((message.chat, message.message_id), "")
         if happening.from_bot and before and message.text.startswith(before):
             return []
-        words = f"(instead) {message.text}" if happening.from_bot else f"changes that to: {message.text}"
+        words = f"(edited) {message.text}" if happening.from_bot else f"changes that to: {message.text}"
         return self._message(happening, words)
 
     def _message(self, happening: Happening, words: str) -> list[str]:
@@ -97,7 +97,7 @@ class Transcript:
 
 def _beginning(words: str) -> str:
     """What it asks, else its first line; as much of it as stands easily in a line."""
-    lines = words.removeprefix("(instead) ").split("\n")
+    lines = words.removeprefix("(edited) ").split("\n")
     telling = next((line for line in lines if "?" in line), lines[0])
     return textwrap.shorten(telling, _LONG, placeholder="").rstrip(" .?!:,")
 

@@ -7,7 +7,7 @@ from core.desk.reference import catalogue, limit, limits
 from core.measures import AmountUnit, MassUnit, as_marked, from_kg
 from core.scaling.values import Because, Change, Reason, VersionLine
 
-KEPT = {"movement": "the movement stays the same", "pattern": "it trains the same thing"}
+KEPT = {"movement": "the movement stays the same", "pattern": "it trains much the same"}
 KEPT_AMOUNT = {
     AmountUnit.REPS: "the number stays the same",
     AmountUnit.SECONDS: "the time stays the same",
@@ -27,6 +27,13 @@ SO_MUCH = {
     AmountUnit.KCAL: "for so many",
 }
 
+HOW_MUCH = {
+    AmountUnit.REPS: "many you can do",
+    AmountUnit.SECONDS: "long you can hold it",
+    AmountUnit.METRES: "far you get",
+    AmountUnit.KCAL: "many you can do",
+}
+
 PLACES = {
     "jumping": "there's no jumping where you train",
     "running": "there's no room to run where you train",
@@ -43,8 +50,15 @@ def reason_words(line: VersionLine, units: MassUnit) -> str:
     why = _why(line, units)
     if not why:
         return ""
-    kept = KEPT_AMOUNT[line.unit] if line.reason.keeps == "reps" else KEPT.get(line.reason.keeps or "")
-    return f"{why}; {kept}." if kept and line.change is not Change.AMOUNT else f"{why}."
+    kept = _kept(line)
+    return f"{why}; {kept}." if kept else f"{why}."
+
+
+def _kept(line: VersionLine) -> str | None:
+    """What stays the same; beside a request it would be one thing too many."""
+    if line.change is Change.AMOUNT or line.reason.because is Because.UNTESTED:
+        return None
+    return KEPT_AMOUNT[line.unit] if line.reason.keeps == "reps" else KEPT.get(line.reason.keeps or "")
 
 
 def _why(line: VersionLine, units: MassUnit) -> str:
@@ -166,10 +180,11 @@ def _unknown(line: VersionLine, units: MassUnit) -> str:
 
 def _untested(line: VersionLine) -> str:
     about = line.reason.about or ""
-    reps = catalogue().movement(about).unit is AmountUnit.REPS
-    what, tell = (plural(about), "how many you can do") if reps else (about, "how much you can do")
+    unit = catalogue().movement(about).unit
+    reps = unit is AmountUnit.REPS
     less = ("with fewer" if reps else "with less") if line.change is Change.AMOUNT else "lighter"
-    return f"I don't know your {what} yet, so we start {less}; tell me {tell}"
+    what = plural(about) if reps else about
+    return f"I don't know your {what} yet, so we start {less}. Tell me how {HOW_MUCH[unit]}"
 
 
 def _in_units(kg: Decimal, units: MassUnit) -> str:

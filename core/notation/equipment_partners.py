@@ -17,7 +17,9 @@ _BEHIND: Final = re.compile(
     rf"|,? (?:together|in common) with {_NAME.replace('n>', 't>')}",
     re.IGNORECASE,
 )
-_THING_BETWEEN: Final = re.compile(rf"\bshare (?P<thing>[^,;\n]+?) with {_NAME}", re.IGNORECASE)
+_THING_BETWEEN: Final = re.compile(
+    rf"\bshare (?!(?:it|them|that) )(?P<thing>[^,;\n]+?) with {_NAME}", re.IGNORECASE
+)
 # A whole sentence about something that is there already.
 _SENTENCE: Final = re.compile(
     rf"^(?:(?P<who>(?:my |our )?[^\W\d_][\w'-]*) and (?:i|me)|i|we|i'm|we're|i am|we are) (?:both |also )?"

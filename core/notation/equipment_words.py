@@ -79,7 +79,7 @@ SMALL_TALK = re.compile(
     r"|please|so|yeah|yes|ok|okay|hi|hello|hey|nothing|else|more|other|others|than|probably|as|if|counts?|helps?"
     r"|anything|stuff|things?|equipment|gear|kit|not|much|available|use|can|could|body ?weight|me|myself"
     r"|own|basically|actually|mostly|sometimes|most|days?|we|us|our|s|be|will|would|know|sure|hope|works?|mine|afraid"
-    r"|do|don'?t|dont|ish|etc|garage|house|flat|apartment|living|bedroom|kitchen|floor|room|space|garden|balcony)\b"
+    r"|do|don'?t|dont|ish|etc|garage|house|flat|apartment|living|bedroom|kitchen|floor|room|space|garden|balcony|[a-z]{3,}ly)\b"
 )
 # Known things that no version depends on: always there, or of no use to it.
 NO_MATTER = re.compile(

@@ -63,7 +63,7 @@ def _format(block: Block) -> Iterator[str]:
         Format.MAX_REPS: f"Max reps in {minutes}" if minutes else "Max reps",
         Format.MAX_LOAD: "The heaviest weight",
         Format.TIME_TRIAL: "Time trial",
-        Format.QUALITY: "For quality",
+        Format.QUALITY: "Not for time",
     }
     yield said[block.format]
     if rounds and block.format not in {Format.FOR_TIME, Format.SETS}:

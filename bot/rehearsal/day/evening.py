@@ -5,11 +5,11 @@ from bot.rehearsal.day.hours import today, tomorrow
 
 
 async def evening(company: Company) -> None:
-    await company.at(today("16:31"))
+    await company.at(today("16:30"))
     await company[CAL].hears("starts in")
-    await company.at(today("17:31"))
+    await company.at(today("17:30"))
     await company[TOVE].hears("starts in")
-    await company.at(today("19:16"))
+    await company.at(today("19:15"))
     await tells_of_class(company)
     await company.at(today("19:30"))
     await scores(company)

@@ -50,7 +50,7 @@ async def test_a_message_that_only_lost_its_buttons_and_an_empty_answer_are_left
     await said.edit_text("Ready?\n\n→ Yes")
     assert await read(room) == before
     await said.edit_text("Go!")
-    assert (await read(room))[-1] == "Bellwether  (instead) Go!"
+    assert (await read(room))[-1] == "Bellwether  (edited) Go!"
 
 
 async def test_what_is_no_text_is_told_in_words(room):

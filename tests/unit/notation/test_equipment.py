@@ -118,7 +118,7 @@ def test_what_is_not_understood_is_given_back_beside_what_is():
 @pytest.mark.parametrize(
     "talk",
     ["that's all I have", "thats all i have", "just", "at home", "I think", "sorry", "nothing else", "a yoga mat",
-     "and a wall", "that's everything", "not much really", "no bench"],
+     "and a wall", "that's everything", "not much really", "no bench", "sadly"],
 )  # fmt: skip
 def test_small_talk_and_what_matters_to_nothing_is_never_reported_as_missed(talk):
     read = read_equipment(f"a chair, {talk}")

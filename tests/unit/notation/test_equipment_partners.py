@@ -19,6 +19,7 @@ from core.notation.equipment_partners import read_sharing
         ("an adjustable dumbbell 2.5-24 kg (shared with Bo)", "Bo"),
         ("Bo and I share a 2.5-24 kg adjustable dumbbell", "Bo"),
         ("I share an adjustable dumbbell 2.5-24 with Bo", "Bo"),
+        ("adjustable dumbbell 2.5-24 kg, I share it with Bo", "Bo"),
         ("adjustable dumbbell 2.5-24, the one Noor has", "Noor"),
         ("adjustable dumbbell 2.5-24 shared with my wife", "your wife"),
         ("adjustable dumbbell 2.5-24 kg, we share it", ""),

@@ -138,7 +138,7 @@ CASES = [
         None,
         Change.MOVEMENT,
         Because.NOT_OWNED,
-        "trains the same thing",
+        "trains much the same",
     ),
     (
         AMRAP + "12 goblet squats @ 16 kg",
