@@ -15,6 +15,7 @@ from core.desk.pain import REVIEW, review_due
 from core.desk.post_office import Due, Store, Unit
 from core.desk.reminding import ATTENDANCE, REMIND, attendance_due, remind_due
 from core.desk.sessions import post_due
+from core.desk.waiting import STILL_WAITS, still_waits_due
 
 DueCase = Callable[[Unit, datetime, Mapping[str, Any]], Awaitable[Outcome]]
 
@@ -25,6 +26,7 @@ DUE_CASES: Final[Mapping[str, DueCase]] = {
     DIGEST: digest_due,
     REVIEW: review_due,
     CLOSE_CHAT: close_chat_due,
+    STILL_WAITS: still_waits_due,
 }
 
 

@@ -1,16 +1,27 @@
 """Versions that wait for a coach's OK: for somebody held by the coach, or whose limits ask for it (design case 8)."""
 
+from collections.abc import Mapping
 from dataclasses import replace
-from typing import Literal
+from datetime import datetime, timedelta
+from typing import Any, Literal
 
-from core.desk.outcome import Outcome, Said, Say
+from core.calendar.reminders import outside_quiet
+from core.desk.outcome import DueWish, Outcome, Said, Say
+from core.desk.reminding import habits_of
 from core.desk.says.versions import HeldForCoach, LookAtVersion
 from core.desk.visit import Visit
 from core.scaling.values import Version
-from core.store.records import Person, Role, SessionRecord, VersionRecord
+from core.store.records import Group, Membership, Person, Purpose, Role, SessionRecord, VersionRecord
+from core.store.unit import Unit
 
 # `told`: something the athlete told asks for it; that is their own business. `held`: the coach wished it.
 Why = Literal["told", "held"]
+
+STILL_WAITS = "still waits"
+# A coach may be on the road; after that they have forgotten it, and somebody wants to train.
+PATIENCE = timedelta(hours=2)
+# Who hasn't had it by then has done something else.
+_MEANT_FOR = timedelta(hours=12)
 
 
 def why_waiting(version: Version, *, held: bool) -> Why | None:
@@ -45,18 +56,59 @@ async def seen_by(visit: Visit, record: SessionRecord, athlete: Person) -> Versi
 
 
 async def wait(visit: Visit, record: SessionRecord, shown: VersionRecord, why: Why) -> Outcome:
-    """Tell the athlete that it waits; every coach gets it to look at, once per athlete and session."""
+    """Tell the athlete that it waits; every coach gets it to look at, and once more if they forget it."""
     group = await visit.group(record.group_id)
-    what = LookAtVersion(
+    look = look_at(record, shown, why, group)
+    says = await to_coaches(visit, group.id, look, f"look:{record.id}:{visit.person.id}")
+    due = [
+        await _ask_again(visit, record, coach, group)
+        for coach in await visit.uow.groups.members(group.id, role=Role.COACH)
+    ]
+    return visit.told(HeldForCoach(session_id=record.id, why=why)) + Outcome(says, tuple(due))
+
+
+def look_at(
+    record: SessionRecord, shown: VersionRecord, why: Why, group: Group, *, again: bool = False
+) -> LookAtVersion:
+    """What a coach gets to look at."""
+    return LookAtVersion(
         session_id=record.id,
         revision=record.revision,
-        person=visit.person.id,
+        person=shown.person_id,
         version=shown.version,
         why=why,
         units=group.units,
+        again=again,
     )
-    says = await to_coaches(visit, group.id, what, f"look:{record.id}:{visit.person.id}")
-    return visit.told(HeldForCoach(session_id=record.id, why=why)) + Outcome(says)
+
+
+async def _ask_again(visit: Visit, record: SessionRecord, coach: Membership, group: Group) -> DueWish:
+    """Once, when their patience is over, outside the coach's quiet hours."""
+    habits = await habits_of(visit.uow, coach.person_id, group.id, group.zone or "UTC")
+    return DueWish(
+        key=f"{STILL_WAITS}:{record.id}:{visit.person.id}:{coach.person_id}",
+        kind=STILL_WAITS,
+        at=outside_quiet(visit.now + PATIENCE, habits),
+        refs={"session": record.id, "person": visit.person.id, "coach": coach.person_id},
+    )
+
+
+async def still_waits_due(uow: Unit, _: datetime, refs: Mapping[str, Any]) -> Outcome:
+    """Ask the coach again; silent where it has gone out, or nobody holds it any more."""
+    record = await uow.sessions.get(refs["session"])
+    chat = await uow.chats.private_of(refs["coach"])
+    if record is None or chat is None or refs["person"] in await uow.oks.given(record.id, record.revision):
+        return Outcome()
+    shown = await uow.versions.current(record.id, refs["person"])
+    group = await uow.groups.get(record.group_id)
+    member = await uow.groups.membership(refs["person"], record.group_id)
+    if shown is None or group is None or member is None:
+        return Outcome()
+    why = why_waiting(shown.version, held=member.held)
+    if why is None:
+        return Outcome()
+    look = look_at(record, shown, why, group, again=True)
+    return Outcome((Say(chat.id, look, Purpose.REMINDER, expires_after=_MEANT_FOR),))
 
 
 async def to_coaches(visit: Visit, group_id: int, what: Said, key: str) -> tuple[Say, ...]:

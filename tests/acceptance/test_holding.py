@@ -175,6 +175,31 @@ async def test_a_score_without_having_seen_a_version_says_so(crew):
     assert "It was as written" in [button.label for button in noted.all_buttons], noted
 
 
+async def test_a_forgotten_ok_is_asked_for_once_more(crew):
+    ilse = await knows(crew)
+    await holds(crew)
+    await crew.gets(SECOND)
+    await asks(ilse)
+    await crew.coach.hears("Ilse asks for their version")
+    await crew.room.travels(timedelta(hours=2, minutes=1))
+    again = await crew.coach.hears("Ilse is still waiting for your OK")
+    await crew.room.travels(timedelta(hours=3))
+    await crew.coach.hears_nothing()
+    await crew.coach.presses("OK, send it to them", on=again)
+    await ilse.hears("Your version")
+
+
+async def test_nobody_is_asked_again_for_what_has_gone_out(crew):
+    ilse = await knows(crew)
+    await holds(crew)
+    await crew.gets(SECOND)
+    await asks(ilse)
+    await crew.coach.presses("OK, send it to them", on=await crew.coach.hears("Ilse asks for their version"))
+    await crew.coach.hears("Sent to Ilse")
+    await crew.room.travels(timedelta(hours=3))
+    await crew.coach.hears_nothing()
+
+
 async def test_only_the_coach_holds(crew):
     ilse = await knows(crew)
     bo = await crew.has("Bo")

@@ -211,6 +211,7 @@ WAITS = {
     ),
     "held": "<b>{name}</b> asks for their version, and you hold theirs for your OK.",
 }
+STILL_WAITS = "<b>{name}</b> is still waiting for your OK. I won't ask again."
 
 
 def block_for_coach(one: VersionBlock, units: MassUnit) -> str:
@@ -224,7 +225,8 @@ def block_for_coach(one: VersionBlock, units: MassUnit) -> str:
 @wording("en", LookAtVersion)
 def look_at_version(said: LookAtVersion) -> Worded:
     blocks = [block_for_coach(one, said.units) for one in said.version.blocks]
-    text = fill(f"{WAITS[said.why]} This is the version I'd give them:", name=said.version.athlete)
+    waits = STILL_WAITS if said.again else WAITS[said.why]
+    text = fill(f"{waits} This is the version I'd give them:", name=said.version.athlete)
     needs = [escape(need_words(one, said.units)) for one in said.version.needs_coach if one.written]
     why = [f"Look twice at:\n{bullets(needs)}"] if needs else []
     ok = AcceptVersion(session=said.session_id, revision=said.revision, person=said.person)

@@ -99,7 +99,7 @@ class HeldForCoach(Said):
 
 
 class LookAtVersion(Said):
-    """To the coach: a version that waits for their OK."""
+    """To the coach: a version that waits for their OK; `again`: it has waited for a while."""
 
     session_id: int
     revision: int
@@ -107,6 +107,7 @@ class LookAtVersion(Said):
     version: Version
     why: Literal["told", "held"]
     units: MassUnit
+    again: bool = False
 
 
 class VersionReleased(Said):
