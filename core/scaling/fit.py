@@ -27,12 +27,16 @@ class Lightness(NamedTuple):
     graded: Literal["no", "finely", "alike"] = "no"
 
     def counts(self, light: float) -> tuple[float, float]:
-        """What being so light counts as a misfit, and what within tolerance."""
+        """What being so light counts as a misfit, and what within tolerance.
+
+        Of those that are all as bad, the least light is the best: who is stronger needn't do what is easier.
+        """
         over = light - self.forgiven
-        misfit = over if self.flat is None or over <= 0 else self.flat
+        if self.flat is not None and over > 0:
+            return self.flat, TOLERANCE + over
         if self.graded == "finely":
-            return misfit, light
-        return misfit, TOLERANCE if self.graded == "alike" else 0.0
+            return over, min(light, TOLERANCE)
+        return over, TOLERANCE if self.graded == "alike" else 0.0
 
 
 # What is written is never too light for the choice (the athlete is told), nor is anything for who goes easy.
@@ -67,7 +71,7 @@ class Fit(NamedTuple):
     """`unbroken` and `cost` at the median; `cautious` is the 80 % sure number of repetitions.
 
     `heavy`, `light`: log units outside the window; `beyond`, `within`: steps of misfit beyond tolerance, and
-    of what is left of it within. `refused`: why it is not safe to prescribe; None if it is.
+    of what is left of it within, or is all alike beyond. `refused`: why it is not safe to prescribe; None if it is.
     """
 
     unbroken: float | None = None
@@ -94,13 +98,11 @@ def fit(task: Task, moved_kg: float, lightness: Lightness, part: float = 1.0) ->
     refused = _refusal(task, unbroken, cost) if unbroken < PRESCRIBED_FROM or light_duty else None
     heavy = log(amount / cautious / high) if amount > cautious * high else 0.0
     light = log(low / cost) if 0 < cost < low else 0.0
-    over, within = heavy - TOLERANCE, heavy
+    over, within = heavy - TOLERANCE, min(heavy, TOLERANCE)
     if light:
         too_light, graded = lightness.counts(light)
-        over, within = max(over, too_light), max(heavy, graded)
-    beyond = steps(over) if over > 0 else 0
-    within_steps = steps(min(within, TOLERANCE)) if within > 0 else 0
-    return Fit(unbroken, cost, cautious, heavy, light, beyond, within_steps, refused)
+        over, within = max(over, too_light), max(within, graded)
+    return Fit(unbroken, cost, cautious, heavy, light, steps(over), steps(within), refused)
 
 
 def heaviest(task: Task, beyond: int) -> float:

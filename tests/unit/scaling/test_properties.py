@@ -154,6 +154,19 @@ def test_a_stronger_athlete_never_gets_a_lighter_squat(reps, more, loads):
     assert cost_for(strong, given_strong) >= cost_for(strong, given_weak) * 0.999
 
 
+@known
+@given(st.integers(9, 40), st.integers(1, 25), gear)
+def test_where_all_that_is_left_is_too_light_the_strong_get_the_least_light(reps, more, equipment):
+    """Shoulder work with nothing to press: the ways left to a strong athlete are all far too light."""
+    weak, strong = (
+        athlete(tests=[did("wall walk", count)]).model_copy(update={"equipment": equipment})
+        for count in (reps, reps + more)
+    )
+    text = "AMRAP 12\n5 handstand kick-ups"
+    (given_weak,), (given_strong,) = lines(text, weak), lines(text, strong)
+    assert cost_for(strong, given_strong) >= cost_for(strong, given_weak) * 0.999
+
+
 def cost_for(who, line):
     """What a line costs this athlete, whoever it was made for: other movements are known through the tests."""
     movement, variant = catalogue().variant(f"{line.movement}/{line.variant}")
