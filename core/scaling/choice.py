@@ -40,6 +40,9 @@ def choose(sections: Sequence[Section]) -> tuple[int, ...]:
 
     Every line needs a candidate that uses no shared thing (rest is one).
     """
+    obvious = _obvious(sections)
+    if obvious is not None:
+        return obvious
     tables = _tables(sections)
     best: Walk | None = None
     for setting in _best_settings([table for row in tables for table in row]):
@@ -53,6 +56,23 @@ def choose(sections: Sequence[Section]) -> tuple[int, ...]:
             best = way
     assert best is not None
     return best[4]
+
+
+def _obvious(sections: Sequence[Section]) -> tuple[int, ...] | None:
+    """The choice where each line has one best candidate by itself, and they set what they share alike; else None."""
+    chosen: list[int] = []
+    settings: dict[int, float] = {}
+    for section in sections:
+        for line in section.lines:
+            alone = [one.merit[:ALONE] for one in line]
+            best = min(alone)
+            if alone.count(best) > 1:
+                return None
+            one = line[alone.index(best)]
+            if one.thing is not None and settings.setdefault(one.thing, one.load) != one.load:
+                return None
+            chosen.append(alone.index(best))
+    return tuple(chosen)
 
 
 def value_of(sections: Sequence[Section], chosen: Sequence[int]) -> Value:
