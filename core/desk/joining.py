@@ -21,7 +21,7 @@ from core.desk.says.joining import ConsentDeclined, NotCleared, ScreeningDone, S
 from core.desk.versions import my_version
 from core.desk.visit import Standing, Visit
 from core.notation.alarm import is_alarming
-from core.notation.yes_no import read_yes_no
+from core.notation.yes_no import read_age, read_yes_no, says_by_mistake
 from core.store.records import Group, GroupState, Role
 
 
@@ -103,6 +103,9 @@ async def is_asked(visit: Visit) -> bool:
 async def tell_screening(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
     """A typed answer; a doubt is asked again with the advice to say yes."""
     read = read_yes_no(text)
+    if not refs["answers"]:
+        age = read_age(text)
+        read = age if age is not None else read
     if read is None:
         return await ask_screening(visit, refs["group"], refs["answers"], again=True)
     answers = refs["answers"] + ("y" if read else "n")
@@ -132,6 +135,16 @@ async def say_cleared(visit: Visit, command: SayCleared) -> Outcome:
     if was_cut_short(profile):
         return await ask_screening(visit, command.group, "") + Outcome(settles=True)
     return await keep_screening(visit, command.group, Branch.CLEARED)
+
+
+async def as_adult_after_all(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """Whoever was taken for a minor may put it right, and answers the screening anew."""
+    if not (says_by_mistake(text) or read_age(text)):
+        return None
+    if (await visit.profile()).branch is not Branch.NOT_ADULT or await is_asked(visit):
+        return None
+    groups = await visit.memberships()
+    return await ask_screening(visit, groups[0].group_id, "") if groups else None
 
 
 async def raise_alarm(visit: Visit, text: str, _: int | None) -> Outcome | None:

@@ -7,6 +7,7 @@ from typing import Any
 from core.athletes.complaints import of_limit
 from core.athletes.today import differing
 from core.desk.answers import ask_again, tell_answer, tell_weight
+from core.desk.asides import as_how_it_goes, as_thanks
 from core.desk.class_words import as_class_words
 from core.desk.classes import tell_class_again
 from core.desk.commands import (
@@ -28,7 +29,7 @@ from core.desk.furnishing import SET, as_equipment_change, as_sharing, tell_set
 from core.desk.groups import open_group, tell_units, tell_zone
 from core.desk.habits import tell_habit
 from core.desk.holding import as_wish
-from core.desk.joining import raise_alarm, tell_consent, tell_screening
+from core.desk.joining import as_adult_after_all, raise_alarm, tell_consent, tell_screening
 from core.desk.judging import enter_for_somebody
 from core.desk.outcome import Outcome
 from core.desk.overseeing import answer_coach
@@ -116,6 +117,9 @@ READINGS = (
     enter_for_somebody,
     as_draft_order,
     as_class_words,
+    as_how_it_goes,
+    as_thanks,
+    as_adult_after_all,
     as_sharing,
     as_equipment_change,
     as_complaint,

@@ -155,3 +155,26 @@ async def test_a_version_that_has_the_coachs_ok_asks_for_no_word_in_the_evening(
     evening = await crew.coach.hears("Your evening")
     assert "Looked at their version, not reported yet: Lene" in evening.text
     assert "need a word from you" not in evening.text
+
+
+async def test_a_coach_who_asks_sees_the_day_so_far(crew):
+    ilse = await crew.has("Ilse")
+    await crew.coach.says("who hasn't reported?")
+    await crew.coach.hears("No session was posted today")
+    await crew.gets(SESSION)
+    await answers_what_is_asked(ilse)
+    await crew.coach.says("who hasn't reported yet?")
+    so_far = await crew.coach.hears("So far today in Harbour crew")
+    assert "not reported yet: Ilse" in so_far.text
+    await ilse.says("how is everyone doing?")
+    await ilse.hears("Here's what you can send me")
+
+
+async def test_thanks_are_taken_kindly_and_leave_the_question_open(crew):
+    await crew.gets(SESSION)
+    ilse = await crew.has("Ilse")
+    await ilse.hears("What do you have")
+    await ilse.says("great, thank you!")
+    await ilse.hears("You're welcome!")
+    await ilse.says("a chair")
+    await ilse.hears("I've noted: a chair")

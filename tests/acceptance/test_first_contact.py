@@ -60,6 +60,19 @@ async def test_each_end_of_the_screening_is_told_in_plain_words(crew, answers, t
     await bo.hears(told)
 
 
+async def test_an_age_is_an_answer_and_a_slip_can_be_put_right(crew):
+    bo = await crew.room.person("Bo")
+    await bo.joins(crew.group)
+    await bo.opens(await start_link(crew.group))
+    await consents(bo)
+    await bo.presses("No", on=await bo.hears("18 or older"))
+    await bo.hears("only work with adults")
+    await bo.says("oh, I pressed wrong")
+    await bo.hears("18 or older")
+    await bo.says("I'm 27")
+    await bo.hears("lately had any of these")
+
+
 async def test_with_symptoms_there_is_no_session_until_cleared(crew):
     await crew.gets()
     bo = await crew.room.person("Bo")

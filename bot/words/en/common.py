@@ -11,7 +11,7 @@ from core.desk.errors import (
     StalePress,
     UnknownThing,
 )
-from core.desk.says.common import Help, Lost, NotText, Refused
+from core.desk.says.common import Help, Lost, NotText, Refused, Welcome
 
 REFUSALS = {
     AlreadyDone: "That's done already, nothing to worry about.",
@@ -55,6 +55,11 @@ def help_(said: Help) -> Worded:
         )
         lines.insert(2, "set up a class by writing <code>class Tuesdays 18:30, 45 min</code> and its link")
     return Worded("Here's what you can send me:\n\n" + bullets(lines) + "\n\n" + NOBODY_WATCHES)
+
+
+@wording("en", Welcome)
+def welcome(_: Welcome) -> Worded:
+    return Worded("You're welcome!")
 
 
 NO_WORDS = {

@@ -11,7 +11,7 @@ from core.desk.says.digest import ClassDigest, Digest, SessionDigest, Trained
 @wording("en", Digest)
 def digest(said: Digest) -> Worded:
     head = fill(
-        "<b>Your evening with {group}</b>, {day}",
+        "<b>So far today in {group}</b>, {day}" if said.so_far else "<b>Your evening with {group}</b>, {day}",
         group=said.group,
         day=f"{said.day:%A} {said.day.day} {said.day:%B}",
     )
@@ -25,6 +25,10 @@ def digest(said: Digest) -> Worded:
     if said.stopped:
         parts.append(fill("No version for now: {names}.", names=listed(said.stopped)))
     parts += arriving(said.arriving)
+    if not said.sessions and said.so_far:
+        parts.insert(1, "No session was posted today.")
+    if said.so_far:
+        return Worded("\n\n".join(parts))
     row = (Button("Another hour", AskHabit(which="digest")), Button("No more digests", WantDigest(yes=False)))
     return Worded("\n\n".join(parts), (row,))
 

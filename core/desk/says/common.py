@@ -17,6 +17,10 @@ class Help(Said):
     joined: bool
 
 
+class Welcome(Said):
+    """To somebody who says thanks."""
+
+
 class NotText(Said):
     """A photo, a voice message or a file, where words are needed; None for anything else."""
 

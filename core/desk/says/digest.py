@@ -43,6 +43,7 @@ class Digest(Said):
     """The evening digest of a group.
 
     `needs`: athletes whose version needs the coach; `stopped`: who have none for now, as their answers decided.
+    `so_far`: asked for before the evening.
     """
 
     group: str
@@ -52,3 +53,4 @@ class Digest(Said):
     needs: tuple[str, ...]
     arriving: Arriving
     stopped: tuple[str, ...] = ()
+    so_far: bool = False

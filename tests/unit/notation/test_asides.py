@@ -1,0 +1,68 @@
+import pytest
+
+from core.notation.asides import asks_how_it_goes, is_thanks
+from core.notation.yes_no import read_age, says_by_mistake
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "thanks",
+        "Thank you!",
+        "ok thanks",
+        "great, thank you so much!",
+        "thx",
+        "cool",
+        "Perfect, thanks a lot",
+    ],
+)
+def test_thanks_are_heard(text):
+    assert is_thanks(text)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "no thanks, nothing hurts",
+        "thanks, 7+12",
+        "thanks but my wrist hurts",
+        "ok 9:24",
+        "",
+        "great lunges today",
+    ],
+)
+def test_what_says_more_is_no_mere_thanks(text):
+    assert not is_thanks(text)
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["who hasn't reported?", "Who has trained?", "how is everyone doing", "who's missing", "digest",
+     "show me the digest", "how did it go today", "who hasn't done it yet?", "How are my people?"],
+)  # fmt: skip
+def test_a_coach_may_ask_how_it_goes(text):
+    assert asks_how_it_goes(text)
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["digest at 21:15", "no more digests", "how is it done?", "who are you", "how do I do a lunge?", "7+12"],
+)
+def test_other_questions_are_left_alone(text):
+    assert not asks_how_it_goes(text)
+
+
+@pytest.mark.parametrize(
+    ("text", "of_age"),
+    [("27", True), ("I'm 27", True), ("i am 18 years old", True), ("17", False), ("I'm 15", False), ("7+12", None),
+     ("0", None), ("300", None), ("yes", None), ("no, I'm 34", True), ("27 kg", None)],
+)  # fmt: skip
+def test_an_age_tells_whether_somebody_is_of_age(text, of_age):
+    assert read_age(text) is of_age
+
+
+@pytest.mark.parametrize(
+    "text", ["I pressed wrong", "sorry, wrong button", "that was a mistake", "I'm an adult!"]
+)
+def test_a_slip_can_be_told(text):
+    assert says_by_mistake(text)
