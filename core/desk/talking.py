@@ -70,16 +70,29 @@ async def as_session(visit: Visit, text: str, _: int | None) -> Outcome | None:
 
 
 async def as_pasted_session(visit: Visit, text: str, session: int | None) -> Outcome | None:
-    """A coach's lines that say how something is done, and what; `3 rounds`, `12 push-ups` may be a score."""
+    """A coach's lines that say how something is done, and what.
+
+    `3 rounds`, `12 push-ups` may be a score, once there is a session to do.
+    """
     breaks = text.strip().count("\n")
-    if session or not breaks or (breaks < BOARD_BREAKS and is_like_a_score(text)):
+    if session or not breaks or not await coached_groups(visit):
         return None
-    if not await coached_groups(visit):
+    like_a_score = breaks < BOARD_BREAKS and is_like_a_score(text)
+    if like_a_score and await has_posted_today(visit):
         return None
     read = read_session(text, catalogue())
-    if not (read.format_known and read.holds_work and read.is_clear):
+    clear = read.format_known and read.is_clear
+    if not (read.holds_work and (clear or like_a_score)):
         return None
     return await draft_session(visit, DraftSession(text=text))
+
+
+async def has_posted_today(visit: Visit) -> bool:
+    """Whether any group that the visitor coaches has a session today."""
+    for group in await coached_groups(visit):
+        if await visit.uow.sessions.posted_on(group.id, today_in(group, visit.now)) is not None:
+            return True
+    return False
 
 
 async def as_reply(visit: Visit, text: str, session: int | None) -> Outcome | None:

@@ -87,6 +87,8 @@ _AMOUNT = (
 )
 _AMOUNT_FIRST = _c(rf"^[\s;:]*(?:x\s?)?{_AMOUNT}(?:\sof\b)?")
 _AMOUNT_LAST = _c(rf"(?:(?<=[a-z;)])\s?[\s:\-x=*]\s?|(?<=[x;])\s?)(?<![0-9.\-]){_AMOUNT}[\s;.]*$")
+# `21-15-9 cal row`: how many stands elsewhere.
+_ENERGY_ALONE = _c(rf"^[\s;:]*{ENERGY_UNIT}\s(?=[a-z])")
 _AMOUNT_UNIT = _c(rf"(?<![0-9.\-/])(?P<a><num>)(?:\s?(?:-|to)\s?(?P<b><num>))?\s?(?P<u>{_UNITS})")
 
 
@@ -214,6 +216,8 @@ def _read_amount(piece: Piece, strip: Strip, _: MassUnit) -> None:
     elif match := strip.take(_AMOUNT_FIRST) or strip.take(_AMOUNT_UNIT) or strip.take(_AMOUNT_LAST):
         piece.amount, piece.unit = _amount(match["a"], match["u"])
         piece.amount_to = _amount(match["b"], match["u"])[0] if match["b"] else None
+    elif strip.take(_ENERGY_ALONE):
+        piece.unit = AmountUnit.KCAL
 
 
 def _amount(number: str, unit: str | None) -> tuple[float, AmountUnit | None]:

@@ -270,7 +270,10 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"<n>_x?_<rounds><of>", _rounds),
     phrase(r"\b(?:repeat|complete|do this) x?_<n>_(?:times|x)\b", _rounds),
     phrase(r"<n> sets\b(?! of| x|_[0-9])", _sets),
-    phrase(r"\b(?:in|as) pairs\b|\b(?:with|w/)\s?(?:a |your )?partner\b|^[\s;]*partner\b", says(team=2)),
+    phrase(
+        r"\b(?:in|as) pairs\b|\b(?:with|w/)\s?(?:a |your )?partner\b|^[\s;]*partner\b|\b(?:yo)?u go[\s,]{1,3}i go\b",
+        says(team=2),
+    ),
     phrase(r"\b(?:in )?teams? of <n>", _team),
     phrase(r"\b(?:in|for|within) <minutes>", _within),
 )

@@ -127,6 +127,8 @@ def write_line(line: Line, unit: MassUnit, names: Catalogue, block: Block | None
 
 def _amount(line: Line, block: Block | None) -> str:
     """What is counted; nothing where the block says it."""
+    if line.amount is None and line.unit is AmountUnit.KCAL:
+        return "cal"
     if line.amount is None:
         return "max" if block is not None and block.format in _OPEN and not block.scheme else ""
     if block is not None and line.unit is AmountUnit.SECONDS and line.amount == block.work_s:

@@ -15,6 +15,8 @@ TYPED = [
     ("Run 5 km for time", "5000 m run"),
     ("8x400m run, rest 90s", "400 m run"),
     ("10 push ups\n20 air squats", "for time"),
+    ("3 rounds\n15 wall balls", "did you mean for time?"),
+    ("21-15-9\nthrusters\ncal row", "cal row"),
 ]
 
 
@@ -22,6 +24,12 @@ TYPED = [
 async def test_what_can_only_be_work_is_read_back_to_the_coach_as_a_session(crew, typed, read_back):
     await crew.coach.says(typed)
     await crew.coach.hears(read_back)
+
+
+async def test_once_there_is_a_session_two_short_lines_are_a_score(crew):
+    await crew.gets()
+    await crew.coach.says("3 rounds\n12 push-ups")
+    await crew.coach.hears("Noted: 3 rounds")
 
 
 @pytest.mark.parametrize("typed", ["hello everybody", "bring 2 dumbbells", "see you at 8"])

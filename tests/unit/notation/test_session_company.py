@@ -131,6 +131,7 @@ def test_a_format_is_no_title(typed):
         ("AMRAP 20 w/ partner, share the work", "share the work"),
         ("AMRAP 20 with a partner. Split the reps as you like", "Split the reps as you like"),
         ("Partner workout: AMRAP 20", None),
+        ("AMRAP 20, you go I go", None),
     ],
 )
 def test_who_trains_with_a_partner_is_a_team_of_two(typed, note):

@@ -6,6 +6,7 @@ import pytest
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
 from core.notation.session import read_session
+from core.notation.writing import write_session
 
 LINES = "\n10 push-ups\n12 air squats"
 
@@ -353,3 +354,10 @@ def test_ten_thousand_characters_of_garbage_are_named_line_by_line_within_bounds
         read = read_session(garbage, catalogue())
         assert read.not_understood
         assert len(read.not_understood) < 400
+
+
+def test_under_a_scheme_calories_are_said_without_a_number():
+    found = understood("21-15-9\nthrusters\ncal row")
+    _, row = found.blocks[0].lines
+    assert (row.movement, row.amount, row.unit) == ("row", None, "kcal")
+    assert understood(write_session(found)) == found
