@@ -1,4 +1,5 @@
 // What the room looks like. Words of people are only ever set as text, never as markup.
+import { hour } from "./clock.js";
 
 function make(tag, kind, text = "") {
   const element = document.createElement(tag);
@@ -68,7 +69,7 @@ const CAME_AND_WENT = { new_chat_members: "came into the group", left_chat_membe
 function said(chat, message, doing, who, form) {
   if (message.kind in CAME_AND_WENT) return make("li", "note", `${message.text} ${CAME_AND_WENT[message.kind]}`);
   const item = make("li", message.from_bot ? "said bot" : "said");
-  const at = new Date(message.sent).toISOString().slice(11, 16);
+  const at = hour(message.sent);
   item.append(make("span", "who", message.who), " ", make("span", "at", message.edited ? `${at}, changed` : at), " ",
     bare("reply", () => form.reply(message)));
   if (message.file) item.append(" ", carried(message, doing));

@@ -1,4 +1,5 @@
 // The room in a browser: it follows the record of the stand-in, and does in it what people do.
+import { dayAndHour, whenChosen } from "./clock.js";
 import { column, drawList } from "./drawing.js";
 
 const chats = new Map(); // id -> { id, label, people, messages, order, shown, unseen }
@@ -80,8 +81,7 @@ async function follow() {
   happened.forEach(take);
   draw();
   const clock = await act("read_clock");
-  document.getElementById("now").textContent = new Date(clock.moment)
-    .toLocaleString("en-GB", { weekday: "short", day: "numeric", month: "short", hour: "2-digit", minute: "2-digit", timeZone: "UTC" });
+  document.getElementById("now").textContent = dayAndHour(clock.moment);
 }
 
 async function letIn(name) {
@@ -99,6 +99,11 @@ document.getElementById("newcomer").onsubmit = (event) => {
 };
 document.getElementById("all").onclick = () => { for (const chat of chats.values()) show(chat, true); };
 document.getElementById("none").onclick = () => { for (const chat of chats.values()) show(chat, false); };
+
+whenChosen(() => {
+  for (const chat of chats.values()) chat.changed = true;
+  draw();
+});
 
 for (;;) {
   const went = await tried(async () => { await follow(); return true; });

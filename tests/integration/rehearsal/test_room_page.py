@@ -27,7 +27,7 @@ async def test_the_page_brings_all_it_needs_and_nothing_from_elsewhere(browser):
     parts = re.findall(r'(?:src|href)="([^"]+)"', page.text)
     assert set(parts) == {"/room/room.css", "/room/room.js"}
     bodies = [page.text]
-    for part in (*parts, "/room/drawing.js"):
+    for part in (*parts, "/room/drawing.js", "/room/clock.js"):
         answer = await browser.get(part)
         assert answer.status_code == 200, part
         bodies.append(answer.text)
