@@ -32,6 +32,10 @@ _PLUS = shape(rf"(?P<r><n>)\s?(?:\+|plus|and|&)\s?(?P<n><n>)(?!\s?[+])(?:\s?{REP
 _LOOSE = shape(r"^\W*(?P<r><n>)\s?[/,\- ]\s?(?P<n><n>)\W*$|^\W*(?P<r2>[0-9]{1,3})\.(?P<n2>[0-9]{2})\W*$")
 TOTAL = shape(rf"(?P<n><n>)\s?(?:total )?{REPS}(?: (?:total|in all|altogether))?")
 ALONE = shape(r"^[^0-9]*(?P<n><n>)[^0-9]*$")
+# `14 min` says how long, not how many rounds.
+_OTHER_UNIT = re.compile(
+    r"\s?(?:m|k?met(?:er|re)s?|km|s|secs?|seconds?|mins?|minutes?|h|hours?|kgs?|kilos?|lbs?|pounds?|cals?|kcal)\b"
+)
 _METRES = re.compile(
     r"\s?(?:m|met(?:er|re)s?)\b(?:\s(?:of |into |on )?(?:the )?(?:run|row|walk|ski|carry|swim|bike|ride)\b)?"
 )
@@ -158,6 +162,8 @@ def read_rounds_alone(strip: Strip, block: Block, _: MassUnit) -> ReadScore | No
     match = strip.take(ALONE)
     if match is None:
         return None
+    if _OTHER_UNIT.match(match[0], match.end("n") - match.start()):
+        return asking.unreadable(block)
     number, whole = int(match["n"]), reps_in_round(block)
     if whole and number >= whole and number > _plausible_rounds(block, whole):
         return asking.meant(rounds_score(*divmod(number, whole), block))

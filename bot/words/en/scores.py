@@ -1,5 +1,7 @@
 """Words for scores and the scoreboard."""
 
+import re
+
 from bot.words.text import escape, fill, listed
 from bot.words.wording import Button, Row, Worded, wording
 from core.desk.coach_commands import AskWhatCounts
@@ -48,8 +50,21 @@ def noted(said: ScoreNoted) -> str:
     return fill("{verb}: <b>{score}</b>, {kind}.", verb=verb, score=said.text, kind=kind)
 
 
+# What stands around the place in people's words: `my left wrist hurts`.
+_HURTS = re.compile(
+    r"^(?:my|the|some|an?)\s+|\s+(?:(?:is|was|got|started|feels?|felt|still|really|to|a bit|a little)\s+)*"
+    r"(?:hurts?|hurting|ach(?:es?|ing)|sore|pain(?:ful)?)\W*$",
+    re.IGNORECASE,
+)
+STOPPED = "stop"
+
+
 def spare(said: ScoreNoted) -> str:
-    return fill("I'm sorry about your {where}: well stopped.", where=said.score.pain)
+    where = _HURTS.sub("", said.score.pain or "")
+    stopped = STOPPED in (said.score.note or "") or said.score.capped
+    return fill(
+        "I'm sorry about your {where}{stopped}.", where=where, stopped=": well stopped" if stopped else ""
+    )
 
 
 def unseen(said: ScoreNoted) -> str:

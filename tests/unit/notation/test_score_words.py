@@ -178,7 +178,7 @@ def test_what_is_not_sure_is_asked_and_not_kept(text, words, doubt):
 @pytest.mark.parametrize(
     ("text", "words"),
     [(FOR_TIME, "16:20"), (FOR_TIME, "capped"), (FOR_TIME, "stopped at 45"), (AMRAP, "forgot to count"),
-     (AMRAP, "500 rounds")],
+     (AMRAP, "500 rounds"), (AMRAP, "14 min")],
 )  # fmt: skip
 def test_what_no_yes_can_confirm_offers_no_score(text, words):
     read = read_score(words, session(text))
