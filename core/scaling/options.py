@@ -98,13 +98,17 @@ def _search_bare(line: _Line, way: Way, search: Search) -> None:
 
 
 class _Settings(NamedTuple):
-    """Settings of shared things that one way could be done at; `slot`: where its options belong."""
+    """Settings of shared things that one way could be done at.
+
+    `slot`: where its options belong; `above`: where those belong that lie a little above what is written.
+    """
 
     line: _Line
     way: Way
     grip: Grip
     loads: tuple[Load, ...]
     slot: Slot
+    above: Slot
 
 
 def _search_grips(line: _Line, way: Way, search: Search) -> Iterator[_Settings]:
@@ -115,7 +119,7 @@ def _search_grips(line: _Line, way: Way, search: Search) -> Iterator[_Settings]:
             continue
         slot, (fixed, settings) = search.slot(), parts[grip.held]
         if settings:
-            yield _Settings(line, way, grip, settings, slot)
+            yield _Settings(line, way, grip, settings, slot, search.slot())
         if fixed:
             work = work or _work(line, way)
             _search_fixed(work, grip, fixed, slot, search)
@@ -123,22 +127,23 @@ def _search_grips(line: _Line, way: Way, search: Search) -> Iterator[_Settings]:
 
 def _search_fixed(work: _Work, grip: Grip, loads: Sequence[Load], slot: Slot, search: Search) -> None:
     """Loads up to what is written; after them those that lie a little above."""
-    (most, nearly), limit = work.line.most(grip), work.limit(grip, search.most_beyond(work.way.distance))
-    _lift(work, grip, _up_to(min(most, limit), loads), slot, search)
-    if loads[0].value > most:
-        near = [load for load in loads if most < load.value <= min(nearly, limit)]
+    limit = work.limit(grip, search.most_beyond(work.way.distance))
+    _lift(work, grip, _up_to(min(work.line.most(grip)[0], limit), loads), slot, search)
+    near = _a_little_above(work.line.most(grip), limit, loads)
+    if near:
         _lift(work, grip, near, search.slot(), search)
 
 
 def _search_settings(settings: _Settings, search: Search) -> None:
-    line, way, grip, loads, slot = settings
+    line, way, grip, loads, slot, above = settings
     beyond = search.most_beyond(way.distance)
     if beyond < 0:
         return
     search.reach(way.distance)
     work, mixed = _work(line, way), bool(slot)
-    limit = min(line.most(grip)[0], work.limit(grip, beyond))
-    _lift(work, grip, _up_to(limit, loads), slot, search)
+    limit = work.limit(grip, beyond)
+    _lift(work, grip, _up_to(min(line.most(grip)[0], limit), loads), slot, search)
+    _lift(work, grip, _a_little_above(line.most(grip), limit, loads), above, search)
     if mixed:
         slot.sort(key=_rank)
 
@@ -146,6 +151,14 @@ def _search_settings(settings: _Settings, search: Search) -> None:
 def _up_to(limit: float, loads: Sequence[Load]) -> Sequence[Load]:
     """Of loads that go from heavy to light, those that are no heavier."""
     return loads if loads[0].value <= limit else [load for load in loads if load.value <= limit]
+
+
+def _a_little_above(allowed: tuple[float, float], limit: float, loads: Sequence[Load]) -> Sequence[Load]:
+    """Of loads that go from heavy to light, those above the first that is allowed, up to the second."""
+    most, nearly = allowed
+    if loads[0].value <= most:
+        return ()
+    return [load for load in loads if most < load.value <= min(nearly, limit)]
 
 
 def _rank(option: Option) -> tuple[float, bool, int]:
