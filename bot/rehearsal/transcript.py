@@ -46,7 +46,7 @@ class Transcript:
             case "press":
                 return self._line(happening.who, f"taps [{happening.detail}]{self._question(happening)}")
             case "toast" if happening.detail:
-                return self._line("", f"({happening.detail})")
+                return self._line("", f"(in a small window: {happening.detail})")
             case "reaction" if happening.detail:
                 return self._line(happening.who, f"reacts {happening.detail}")
             case "message":

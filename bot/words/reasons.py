@@ -7,7 +7,7 @@ from core.desk.reference import catalogue, limit, limits
 from core.measures import AmountUnit, MassUnit, as_marked, from_kg
 from core.scaling.values import Because, Change, Reason, VersionLine
 
-KEPT = {"movement": "the movement stays the same", "pattern": "it trains much the same"}
+KEPT = {"movement": "the movement stays the same", "pattern": "it trains the same parts of you"}
 KEPT_AMOUNT = {
     AmountUnit.REPS: "the number stays the same",
     AmountUnit.SECONDS: "the time stays the same",
@@ -45,13 +45,25 @@ BUILD_UP = (
 )
 
 
-def reason_words(line: VersionLine, units: MassUnit) -> str:
-    """Why a line is as it is, in a sentence or two; empty for a line as written."""
-    why = _why(line, units)
+def reason_words(line: VersionLine, units: MassUnit, spared: set[str] | None = None) -> str:
+    """Why a line is as it is, in a sentence or two; empty for a line as written.
+
+    A limit among those `spared` was named before: once in a message is enough.
+    """
+    why = _why(line, units) if not _is_named(line, spared) else f"Likewise{_so(line)}"
     if not why:
         return ""
     kept = _kept(line)
     return f"{why}; {kept}." if kept else f"{why}."
+
+
+def _is_named(line: VersionLine, spared: set[str] | None) -> bool:
+    about = line.reason.about
+    if spared is None or about is None or line.reason.because is not Because.LIMIT:
+        return False
+    named = about in spared
+    spared.add(about)
+    return named
 
 
 def _kept(line: VersionLine) -> str | None:
@@ -80,9 +92,9 @@ def _why(line: VersionLine, units: MassUnit) -> str:
 
 PLAIN = {
     Because.SKILL: "You haven't done this one yet, so we start a step before it",
-    Because.LIGHT_DUTY: "Easier on purpose, so that you stop with half of it left in you",
+    Because.LIGHT_DUTY: "Easier on purpose, so that plenty is left in you at the end",
     Because.ONE_SETTING: "One setting for the whole block, so that you needn't change it in between",
-    Because.COACH: "As was chosen for you",
+    Because.COACH: "Your coach's choice",
     Because.NO_SAFE_OPTION: "I know nothing safe for you here today, so your coach hears of it",
 }
 
@@ -184,7 +196,7 @@ def _untested(line: VersionLine) -> str:
     reps = unit is AmountUnit.REPS
     less = ("with fewer" if reps else "with less") if line.change is Change.AMOUNT else "lighter"
     what = plural(about) if reps else about
-    return f"I don't know your {what} yet, so we start {less}. Tell me how {HOW_MUCH[unit]}"
+    return f"I don't know yet how you do with {what}, so we start {less}. Tell me how {HOW_MUCH[unit]}"
 
 
 def _in_units(kg: Decimal, units: MassUnit) -> str:

@@ -28,11 +28,12 @@ MINUTE = 60
 
 
 def block_heading(block: VersionBlock) -> str:
-    """`20 minutes, as many rounds as you can`; `21-15-9 for time`."""
+    """`20 minutes, as many rounds as you can`; `21-15-9 for time`; where nothing is to be chased, neither."""
     if block.format is Format.AMRAP:
-        return f"{_number(block.minutes or 0)} minutes, as many rounds as you can"
+        how = "as many rounds as you can" if block.scored else "round after round at an easy pace"
+        return f"{_number(block.minutes or 0)} minutes, {how}"
     if block.format is Format.FOR_TIME:
-        return f"{_rounds(block)}for time{_cap(block)}"
+        return f"{_rounds(block)}{'for time' if block.scored else 'at an easy pace'}{_cap(block)}"
     return HEADINGS[block.format](block)
 
 
@@ -99,9 +100,12 @@ def _cap(block: VersionBlock) -> str:
     return f", {_number(block.cap_s / 60)} minutes at most" if block.cap_s else ""
 
 
-def line_words(line: VersionLine, units: MassUnit) -> str:
-    """A line and, where something changed, why: `8 push-ups with your hands on a table. A lighter way, ...`."""
-    what, why = what_words(line, units), reason_words(line, units)
+def line_words(line: VersionLine, units: MassUnit, spared: set[str] | None = None) -> str:
+    """A line and, where something changed, why: `8 push-ups with your hands on a table. A lighter way, ...`.
+
+    `spared`: limits that lines before it named; one that is named now joins them.
+    """
+    what, why = what_words(line, units), reason_words(line, units, spared)
     return f"{what}. {why}" if why else what
 
 
@@ -215,8 +219,11 @@ def withheld_words(withheld: Withheld) -> str:
     }[withheld.because]
 
 
+# More names than these are a number: nobody reads ten names three times.
+MOST_NAMED = 3
+
 ALOUD = {
-    Because.NOT_OWNED: "{names} lack the equipment for “{written}”: say what else will do",
+    Because.NOT_OWNED: "{some} don't have what “{written}” asks for: say what else will do",
     Because.LIMIT: "{count} of {of} spare something in “{written}”: say that it may look different",
     Because.SPACE: "{names} have no room for “{written}”",
     Because.SKILL: "{names} haven't done “{written}” yet: show the step before it",
@@ -230,4 +237,6 @@ ALOUD = {
 def aloud_words(say: Say) -> str:
     """One thing worth saying to the group. A limit is the athlete's own business: counted, never named."""
     template = ALOUD.get(say.because, "look at “{written}” with {names}")
-    return template.format(names=listed(say.names), written=say.written, count=len(say.names), of=say.of)
+    names, count = listed(say.names), len(say.names)
+    some = names if count <= MOST_NAMED else f"{count} of {say.of}"
+    return template.format(names=names, some=some, written=say.written, count=count, of=say.of)

@@ -46,12 +46,19 @@ async def see_needs(visit: Visit, command: SeeNeeds) -> Outcome:
     record = await session_to_oversee(visit, command.session)
     if record.revision != command.revision:
         raise StalePress
+    needing = await still_needing(visit, record)
+    if needing is None:
+        raise AlreadyDone
+    return visit.told(needing)
+
+
+async def still_needing(visit: Visit, record: SessionRecord) -> Needing | None:
+    """Who needs the coach for this session; None where nobody does (any more)."""
     tried, _ = await try_on_group(visit, record)
     people = await in_need(visit, record, tried)
     if not people:
-        raise AlreadyDone
-    named = tuple((one.person.id, one.person.name) for one in people)
-    return visit.told(Needing(session_id=record.id, people=named))
+        return None
+    return Needing(session_id=record.id, people=tuple((one.person.id, one.person.name) for one in people))
 
 
 async def look_at_athlete(visit: Visit, command: LookAtAthlete) -> Outcome:
@@ -167,7 +174,10 @@ async def make_standing(visit: Visit, command: MakeStanding) -> Outcome:
 
 
 async def accept_version(visit: Visit, command: AcceptVersion) -> Outcome:
-    """Fine as proposed: what waited for it goes out; who has seen a version sees what was decided since."""
+    """Fine as proposed: what waited for it goes out; who has seen a version sees what was decided since.
+
+    Where nobody waits, the coach is going through the group, and is shown who is left.
+    """
     record = await session_to_oversee(visit, command.session)
     if record.revision != command.revision:
         raise StalePress
@@ -177,7 +187,10 @@ async def accept_version(visit: Visit, command: AcceptVersion) -> Outcome:
     await give_ok(visit, record, member.person_id)
     if asked is None and member.held:
         return Outcome(settles=True) + visit.told(VersionReleased(athlete=member.person.name, asked=False))
-    if asked is None or (seen and not await orders_of(visit, record, member.person)):
+    if asked is None:
+        left = await still_needing(visit, record)
+        return Outcome(settles=True) + (visit.told(left) if left else Outcome())
+    if seen and not await orders_of(visit, record, member.person):
         return Outcome(settles=True)
     told = Outcome() if seen else visit.told(VersionReleased(athlete=member.person.name))
     return told + await send_version(visit, record, member.person) + Outcome(settles=True)

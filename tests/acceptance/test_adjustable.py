@@ -45,5 +45,5 @@ async def test_a_strong_one_gets_the_setting_next_to_what_was_written(crew):
 
 async def test_who_can_not_tell_starts_light_because_nobody_knows(crew):
     version = await version_of(crew, "an adjustable dumbbell up to 24 kg", "no idea")
-    assert "I don't know your goblet squats yet" in version
+    assert "I don't know yet how you do with goblet squats" in version
     assert "You don't have" not in version

@@ -22,7 +22,7 @@ async def test_a_fever_means_rest_and_well_again_begins_gently(crew):
     await ilse.hears("ten easy minutes")
     gentle = await new_version(ilse)
     assert "10 minutes, as many rounds" in gentle
-    assert "no score, no rank" in gentle
+    assert "nothing to chase, no rank" in gentle
 
 
 async def test_who_gets_over_something_does_ten_easy_minutes(crew):
@@ -32,7 +32,7 @@ async def test_who_gets_over_something_does_ten_easy_minutes(crew):
     await ilse.hears("Noted: getting over something, for today")
     gentle = await new_version(ilse)
     assert "10 minutes, as many rounds" in gentle
-    assert "no score, no rank" in gentle
+    assert "nothing to chase, no rank" in gentle
     assert "Ten easy minutes first" in gentle
     await crew.room.travels(timedelta(days=1))
     await ilse.says("/today")

@@ -100,7 +100,7 @@ async def test_the_coach_changes_a_line_before_the_ok(crew):
     await crew.coach.presses("Easier")
     await crew.coach.presses("OK", on=await crew.coach.hears("(your choice)"))
     await crew.coach.hears("Sent to Ilse")
-    assert "As was chosen for you" in (await ilse.hears("Your version")).text
+    assert "Your coach's choice" in (await ilse.hears("Your version")).text
 
 
 async def test_it_stands_until_it_is_lifted_and_what_waited_goes_out_then(crew):

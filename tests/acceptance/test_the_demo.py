@@ -25,7 +25,7 @@ async def test_the_whole_day_of_a_dozen_different_people(played, settings):
         "taps [Nothing, just me]",
         "no jumping",
         "until you've been cleared",  # the screening stops somebody
-        "no score, no rank",  # light duty
+        "nothing to chase, no rank",  # light duty
         "your coach looks at your version first",
         "adjustable dumbbell",
         "35 lb kettlebell",
@@ -39,7 +39,7 @@ async def test_the_whole_day_of_a_dozen_different_people(played, settings):
         "Today: 10 minutes",
         "Your evening with Harbour crew",
         "taps [Go through who needs you]",
-        "As was chosen for you",  # and what came of it
+        "Your coach's choice",  # and what came of it
         "You share the dumbbell with Noor",
     ):
         assert happened in text, happened

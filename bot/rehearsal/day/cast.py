@@ -164,4 +164,5 @@ class Company:
 
     async def chats(self, role: Role, text: str) -> None:
         """Say something in the group that is none of the bot's business."""
-        await self[role].person.says(text, in_=self.group)
+        player = self.coach if role is MARIT else self[role]
+        await player.person.says(text, in_=self.group)

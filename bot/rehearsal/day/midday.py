@@ -1,6 +1,6 @@
 """Noon in Oslo, morning in New York: a second clock, somebody new, and tomorrow's plan."""
 
-from bot.rehearsal.day.cast import CAL, EDDA, ILSE, NOOR, TOVE, Company
+from bot.rehearsal.day.cast import CAL, EDDA, ILSE, MARIT, NOOR, TOVE, Company
 from bot.rehearsal.day.hours import today
 
 TOMORROW = """Thursday, slow and strong
@@ -29,7 +29,7 @@ async def midday(company: Company) -> None:
 async def a_picture_and_a_sore_wrist(company: Company) -> None:
     """The score stands under a picture; then something hurts."""
     edda = company[EDDA]
-    await edda.person.sends_photo(caption="6+3")
+    await edda.person.sends_photo(caption="5+20")
     await edda.hears("Noted")
     await edda.feels(6, "Something hurts")
     await edda.says("left wrist", "sore wrist")
@@ -47,6 +47,7 @@ async def joins_mid_week(company: Company) -> None:
     ilse = company[ILSE]
     await ilse.person.joins(company.group)
     await company.chats(ILSE, "Hi all, I'm Ilse!")
+    await company.chats(MARIT, "Welcome, Ilse! Tap My version up there, and it asks you what you have")
     await ilse.person.presses("My version")
     asked = await ilse.answers(("train with",))
     assert asked.text
@@ -77,5 +78,7 @@ async def plans_tomorrow(company: Company) -> None:
     lene = await coach.taps("Lene", "Lene, as I'd do it", needing)
     rows = await coach.taps("3", "Lene:", lene)
     changed = await coach.taps("Easier", "(your choice)", rows)
-    await coach.taps("OK", "→ OK", changed)
+    left = await coach.taps("OK", "These people need you", changed)
+    noor = await coach.taps("Noor", "Noor, as I'd do it", left)
+    await coach.taps("OK", "→ OK", noor)
     await coach.says("post it tomorrow at 6", "Thursday at 06:00")

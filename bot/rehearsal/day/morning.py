@@ -28,13 +28,14 @@ async def the_coachs_ok_first(company: Company) -> None:
     await company[LENE].gets_version()
     await company.coach.person.presses("OK, send it to them")
     await company[LENE].hears("Your version")
+    await company.coach.hears("Sent to Lene")
 
 
 async def one_dumbbell_for_two(company: Company) -> None:
     """The same dumbbell, one after the other: each gets a setting of their own."""
     await company[NOOR].gets_version()
     await company[FINN].gets_version()
-    await company.chats(FINN, "Noor, you first, I make breakfast")
+    await company.chats(FINN, "Noor, it's under the sofa. I'll make breakfast")
 
 
 async def strong_and_bored(company: Company) -> None:
@@ -53,3 +54,4 @@ async def never_taps(company: Company) -> None:
     posts = [one for one in await company.group.messages if "Tap for your own version" in one.text]
     await company[TAM].person.says("5 rounds, sun in my face", in_=company.group, reply_to=posts[-1])
     await company.group_hears("Noted: 5 rounds")
+    await company.group_hears("2. Tam")

@@ -1,6 +1,6 @@
 """Tuesday evening: Marit adds Bellwether to her group and prepares the Wednesday."""
 
-from bot.rehearsal.day.cast import BO, Company
+from bot.rehearsal.day.cast import BO, MARIT, Company
 from bot.rehearsal.day.hours import eve
 
 SESSION = """Wednesday on the quay
@@ -31,6 +31,7 @@ async def sets_up(company: Company) -> None:
     await coach.person.adds_bot(company.group)
     await company.group_hears("Hello Harbour crew")
     await company.chats(BO, "Oh nice, who is this?")
+    await company.chats(MARIT, "My helper! It makes tomorrow's session fit what each of you has at home")
     await coach.taps("Start with me", "Which clock")
     await coach.says("Oslo", "kg or lb")
     await coach.taps("Kilograms", "All set")

@@ -62,11 +62,11 @@ def pains(one: SessionDigest) -> list[str]:
     others = one.pain_count - len(one.pains)
     if others:
         kept = (
-            "One person mentioned pain and keeps"
+            "One person mentioned pain to me; I keep"
             if others == 1
-            else f"{others} people mentioned pain and keep"
+            else f"{others} people mentioned pain to me; I keep"
         )
-        shared.append(f"{kept} the details to themselves. Ask around kindly.")
+        shared.append(f"{kept} the details to myself unless they share such notes. Ask around kindly.")
     return shared
 
 

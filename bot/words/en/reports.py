@@ -30,7 +30,7 @@ def ask_hurt(said: AskHurt) -> Worded:
 def ask_where(_: AskWhere) -> Worded:
     return Worded(
         "I'm sorry to hear that. Where does it hurt? Write it like <i>left wrist</i> and I'll spare it from now on; "
-        "write <i>nothing</i> if it's gone. If it is strong, or stays for more than a few days, have it looked at. "
+        "write <i>nothing</i> if it's gone. If the pain is strong, or stays for more than a few days, have it looked at. "
         "With pain in the chest, or if you feel faint, call your local emergency number: nobody watches this chat."
     )
 

@@ -102,7 +102,10 @@ def landing(said: ReadBack) -> str:
         )
     if said.waiting:
         parts.append(
-            fill("Not counted yet, as I've a question for them first: {names}.", names=listed(said.waiting))
+            fill(
+                "Not counted yet, as they haven't told me what I need for it: {names}.",
+                names=listed(said.waiting),
+            )
         )
     return "\n\n".join(parts)
 

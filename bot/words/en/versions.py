@@ -33,7 +33,7 @@ from core.desk.says.versions import (
 from core.desk.version_commands import AsUsual, ChangeLines, TodayDiffers
 from core.measures import AmountUnit, MassUnit, in_words
 from core.scaling.values import Because, Version, VersionBlock, VersionLine
-from core.sessions.values import BlockKind
+from core.sessions.values import BlockKind, Format
 
 
 def head(version: Version) -> str:
@@ -83,12 +83,12 @@ def warm_up(said: ShowVersion) -> list[str]:
 def blocks(said: ShowVersion) -> list[str]:
     """Every block under its name where there are several, with its notes; each line with its last time."""
     last = {one.place: last_words(one, said) for one in said.last}
-    shown, place = [], 1
+    shown, place, spared = [], 1, set[str]()
     for one in said.version.blocks:
         written = said.session.blocks[one.block - 1]
         head = f"<b>{PARTS[written.kind]}</b>\n" if len(said.session.blocks) > 1 else ""
         note = fill("\n<i>{note}</i>", note=written.notes) if written.notes else ""
-        lines = block(one, said.units, [last.get(place + n, "") for n in range(len(one.every_line))])
+        lines = block(one, said.units, [last.get(place + n, "") for n in range(len(one.every_line))], spared)
         shown.append(f"{head}{lines}{note}")
         place += len(one.every_line)
     return shown
@@ -103,8 +103,11 @@ PARTS = {
 }
 
 
-def block(one: VersionBlock, units: MassUnit, last: Sequence[str] = ()) -> str:
-    lines = [line_words(line, units) for line in one.every_line]
+def block(
+    one: VersionBlock, units: MassUnit, last: Sequence[str] = (), spared: set[str] | None = None
+) -> str:
+    """`spared`: limits that were named further up already."""
+    lines = [line_words(line, units, spared) for line in one.every_line]
     told = [
         f"{words}{' ' if before else ''}{before}" for words, before in zip_longest(lines, last, fillvalue="")
     ]
@@ -166,12 +169,14 @@ def cautions(version: Version) -> list[str]:
 def ending(version: Version) -> str:
     stop = "Stop if something hurts or feels wrong."
     if not any(one.scored for one in version.blocks):
-        return f"Keep it easy today: no score, no rank, rest whenever you like. {stop}"
+        return f"Keep it easy today: nothing to chase, no rank, rest whenever you like. {stop}"
     return f"{stop} Done? Write me your score, like {example(version)}."
 
 
 def example(version: Version) -> str:
     scored = next(one for one in version.blocks if one.scored)
+    if scored.format is Format.AMRAP:
+        return "<code>7+12</code> (7 rounds and 12 more)"
     return "<code>7+12</code>" if scored.minutes else "<code>8:43</code>"
 
 

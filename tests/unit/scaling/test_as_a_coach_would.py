@@ -138,7 +138,7 @@ CASES = [
         None,
         Change.MOVEMENT,
         Because.NOT_OWNED,
-        "trains much the same",
+        "trains the same parts of you",
     ),
     (
         AMRAP + "12 goblet squats @ 16 kg",
@@ -184,7 +184,7 @@ CASES = [
         None,
         Change.VARIANT,
         Because.LIGHT_DUTY,
-        "half of it left",
+        "plenty is left",
     ),
     (
         AMRAP + "10 push-ups",
