@@ -137,15 +137,18 @@ def _settle_minutes(facts: Facts, draft: Draft) -> None:
 
 
 def _line(piece: Piece, facts: Facts, amount: int | None) -> Line:
+    if piece.maybe_kg and facts.get("scheme"):
+        piece = replace(piece, amount=None, loads_kg=(piece.maybe_kg,))
     line = as_line(piece)
     if piece.most:
-        return line.model_copy(
-            update={"amount": None, "unit": piece.meaning.unit if piece.meaning else line.unit}
-        )
+        usual = piece.meaning.unit if piece.meaning else line.unit
+        return line.model_copy(update={"amount": None, "unit": AmountUnit.KCAL if piece.in_kcal else usual})
     if line.amount is None and amount:
         return line.model_copy(update={"amount": float(amount), "unit": AmountUnit.REPS})
     if line.amount is None and facts.get("work_s"):
-        return line.model_copy(update={"amount": facts["work_s"], "unit": AmountUnit.SECONDS})
+        counted = ("for calories",) if line.unit is AmountUnit.KCAL else ()
+        notes = "; ".join((*piece.notes, *counted)) or None
+        return line.model_copy(update={"amount": facts["work_s"], "unit": AmountUnit.SECONDS, "notes": notes})
     return line
 
 

@@ -11,29 +11,51 @@ SIDE = re.compile(
 )
 _MANNERS = re.compile(
     r"\b(?:easy|slow(?:ly)?|steady|strict|controlled|brisk|fast|light|moderate|unbroken|full range|chest "
-    r"to floor)\b"
+    r"to floor|body ?weight|bw|(?:for|in) (?:the )?(?:remaining time|time (?:left|remaining))"
+    r"|(?:forwards?|fwd|backwards?|bwd|back)(?:\s?(?:and|&|/|\+)\s?(?:forwards?|fwd|backwards?|bwd|back))+)(?!\w)"
 )
-_FILL = r"(?:\b(?:of|x|reps?|the|an?|and|then|with|at|for|on|in|each|do)\b|[\W_])"
+_FILL = r"(?:\b(?:of|x|reps?|the|an?|and|then|with|at|for|on|in|each|do|pls|please)\b|[\W_])"
 # One way to match each character: nested or overlapping repeats would take for ever on `and and and ...`.
 _FILLERS = re.compile(rf"^{_FILL}+|{_FILL}+$")
+# `clean & jerk`
+_HANDED = re.compile(r"\s&\s")
+# Where, with whom, or instead of what; not `to` or `into`, which make another movement.
+_TAIL = re.compile(
+    r"\s(?:over|around|across|along|outside|outdoors|indoors|inside|together|or|at|per|broken|split|(?:in )?total"
+    r"|any ?style|your choice|on (?:the |a )?(?:spot|floor|bike|rower|machine|erg|track|treadmill|road|grass))\b"
+    r"|\s/(?=\s[a-z])"
+)
 HELD = re.compile(
-    r"\b(?:with\s)?(?:an?\s|one\s|two\s|single\s|double\s|[12]\s)?(?P<i>dumbbells?|dbs?|kettlebells?"
+    r"\b(?:with\s|w[./]?\s?)?(?:an?\s|one\s|two\s|single\s|double\s|[12]\s)?(?P<i>dumbbells?|dbs?|kettlebells?"
     r"|kettle bells?|kbs?|barbells?|bbs?|bands?|backpacks?|jugs?|plates?)\b"
 )
 
 
 def read_name(piece: Piece, words: str, lexicon: Lexicon) -> None:
-    """Finds the movement in what is left of a piece: as it stands, then without manners and implements."""
+    """Finds the movement in what is left of a piece: as it stands, then without manners and implements.
+
+    What follows a known name like `over the bar` or `or bike` is no part of it: it is kept as a note.
+    """
+    words = _HANDED.sub(" and ", words)
     name = words.strip() if lexicon.exact(words) else _tidy(words)
     if not re.search(r"[^\W_]", SIDE.sub("", name)):
         return
+    if _found(piece, name, lexicon):
+        return
+    if (tail := _TAIL.search(name)) and _found(piece, _tidy(name[: tail.start()]), lexicon, exactly=True):
+        piece.notes += (name[tail.start() :].strip().replace("/", "or", 1),)
+        return
+    piece.unread = name
+
+
+def _found(piece: Piece, name: str, lexicon: Lexicon, *, exactly: bool = False) -> bool:
     candidates = [_Candidate(name)] if lexicon.exact(name) else _candidates(name)
-    for attempt in (lexicon.exact, lexicon.near):
+    for attempt in (lexicon.exact,) if exactly else (lexicon.exact, lexicon.near):
         for candidate in candidates:
             if meaning := attempt(candidate.name):
                 _settle(piece, candidate, meaning, lexicon)
-                return
-    piece.unread = name
+                return True
+    return False
 
 
 @dataclass(frozen=True)

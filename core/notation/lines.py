@@ -4,6 +4,7 @@ import re
 from collections.abc import Callable
 
 from core.measures import AmountUnit, MassUnit
+from core.notation.bare_numbers import settle
 from core.notation.line_names import SIDE, read_name
 from core.notation.names import Lexicon
 from core.notation.pieces import Piece
@@ -18,7 +19,7 @@ from core.notation.quantities import (
     metres,
     seconds,
 )
-from core.notation.text import Strip
+from core.notation.text import TEMPO_MARK, Strip
 from core.sessions.values import LoadRule
 
 
@@ -29,7 +30,7 @@ def _c(pattern: str) -> re.Pattern[str]:
 _UNITS = rf"(?:reps?\b|repetitions?\b|times\b|{ENERGY_UNIT}\b|{DISTANCE_UNIT}\b)"
 _TIME_UNITS = r"(?:s|secs?|seconds?|mins?|minutes?)\b"
 _WORD = "|".join(word for word in NUMBER_WORDS if " " not in word)
-_AT = r"(?:@|\bat\b|\bwith\b|\bw/|\busing\b)\s?(?:an?\s|the\s)?"
+_AT = r"(?:@|\bat\b|\bwith\b|\bw/|\bw\.(?=\s)|\busing\b)\s?(?:an?\s|the\s)?"
 _TIMES = r"(?:(?<![0-9.])(?P<n{0}>[1-9](?=\s?[x*])|two(?=\s)|one(?=\s)|2(?=\s))\s?[x*]?\s?)?"
 
 _STATION = _c(
@@ -39,11 +40,17 @@ _STATION = _c(
 _TEMPO = _c(
     r"(?:\btempo\s?:?\s?@?\s?(?P<t>[0-9]-?[0-9x](?:-?[0-9x]){1,2})"
     r"|@\s?(?P<at>[0-9]-[0-9x]-[0-9x](?:-[0-9x])?|[0-9]{2}x[0-9x])"
-    r"|(?P<u>[0-9]-[0-9x]-[0-9x](?:-[0-9x])?)(?=\s?tempo))(?![0-9])(?:\s?tempo\b)?"
+    r"|(?P<u>[0-9]-[0-9x]-[0-9x](?:-[0-9x])?)(?=\s?tempo)"
+    rf"|(?:@|\btempo\b\s?:?\s?@?)?\s?(?P<m>[0-9]{TEMPO_MARK}[0-9x]{TEMPO_MARK}[0-9x](?:{TEMPO_MARK}[0-9x])?))(?![0-9])(?:\s?tempo\b)?"
 )
 _PERCENT = _c(
     r"(?:@\s?|\bat\s)?(?P<p>[0-9]{1,3}(?:\.[0-9])?)\s?%(?:\s?(?:of\s)?(?:your\s)?(?:1\s?-?rm\b|max\b|1 "
     r"rep max\b|best\b))?"
+)
+# `@ 65/75/85%`: another load each set, which no one number says
+_PERCENTS = _c(
+    r"(?:@\s?|\bat\s)[0-9]{1,3}\s?%?(?:\s?[/,\-]\s?[0-9]{1,3}\s?%?){1,6}(?<=%)"
+    r"|[0-9]{2,3}\s?%(?:\s?[/,\-]\s?[0-9]{2,3}\s?%){1,6}"
 )
 _EFFORT = _c(
     r"(?:@\s?|\bat\s|\bto\s)?\b(?:rpe|effort)\s?:?\s?(?P<e>[0-9](?:\.5)?|10)(?:\s?/\s?10)?(?![0-9\-])"
@@ -67,8 +74,9 @@ _BARE_LOAD = _c(rf"@\s?{_TIMES.format(1)}(?P<a><num>)(?![0-9.x:/%\-])(?P<ua>)")
 _PER_HAND = _c(r"[;\s]*(?:(?:each|per|a|in each|in one)\s?hand|each\b(?!\s(?:side|arm|leg)))")
 _HEIGHT = _c(r"(?:@\s?)?<num>(?:\s?/\s?<num>)?\s?(?:cm|inch(?:es)?|in\b|\")(?!\s?[0-9])")
 _PER_SIDE = _c(
-    r"\s?/\s?(?:side|arm|leg|hand)\b|(?:\b(?:each|per|a|every)\s(?:side|arm|leg)|\be/s|\bl\s?[/+&]\s?r"
-    r"|\bps)\b|\beach way\b|\bboth sides\b"
+    r"(?:\be(?:a(?:ch)?)?\.?)?\s?/\s?(?:side|arm|leg|hand|direction|way)\b"
+    r"|(?:\b(?:each|per|a|every|ea|e|on each)\.?\s(?:side|arm|leg|direction|way)|\be/s|\bl\s?[/+&]\s?r"
+    r"|\bps)\b|\b(?:on )?both (?:sides|directions|ways)\b"
 )
 _SETS = _c(
     rf"(?:^|(?<=[:;,\s]))\s?(?P<n>[0-9]{{1,2}}|{_WORD})\s?(?:x|\*|sets?\s?(?:of|x|:)?)\s?(?=[0-9]|max"
@@ -76,7 +84,7 @@ _SETS = _c(
 )
 _MOST = _c(
     r"(?:^|(?<=[:;,\s]))\s?max(?:imum|imal)?\b(?:\s(?:reps?|effort|time|hold|distance"
-    r"|cals?)\b)?(?:\s(?:of|in|for)\b)?"
+    r"|(?P<kcal>k?cals?|calories))\b)?(?:\s(?:of|in|for)\b)?"
 )
 _PAIR_AMOUNT = _c(rf"^[\s;:]*(?P<a><num>)\s?/\s?(?P<b><num>)(?!\s?[/0-9.])\s?(?P<u>{_UNITS}|{_TIME_UNITS})?")
 _RANGE_TIME = _c(rf"(?P<a><num>)\s?(?:-|to)\s?(?P<t>{DURATION})")
@@ -88,11 +96,14 @@ _AMOUNT = (
 _AMOUNT_FIRST = _c(rf"^[\s;:]*(?:x\s?)?{_AMOUNT}(?:\sof\b)?")
 _AMOUNT_LAST = _c(rf"(?:(?<=[a-z;)])\s?[\s:\-x=*]\s?|(?<=[x;])\s?)(?<![0-9.\-]){_AMOUNT}[\s;.]*$")
 # `21-15-9 cal row`: how many stands elsewhere.
-_ENERGY_ALONE = _c(rf"^[\s;:]*{ENERGY_UNIT}\s(?=[a-z])")
+_ENERGY_ALONE = _c(
+    rf"^[\s;:]*{ENERGY_UNIT}(?:\s(?=[a-z])|$)|(?<=[a-z])[\s;]+(?:for\s)?(?:max\s)?{ENERGY_UNIT}[\s;.]*$"
+)
+# `row cal 10`, `bike, cals: 15`
+_ENERGY_LAST = _c(rf"(?<=[a-z])[\s;]+{ENERGY_UNIT}\s?[:x\-]?\s?(?P<a><num>)[\s;.]*$")
 _AMOUNT_UNIT = _c(rf"(?<![0-9.\-/])(?P<a><num>)(?:\s?(?:-|to)\s?(?P<b><num>))?\s?(?P<u>{_UNITS})")
 
 
-_LOWEST_CM = 30
 # A letter that no word of the readers begins with.
 _HIDDEN = "q"
 Reader = Callable[[Piece, Strip, MassUnit], None]
@@ -108,17 +119,8 @@ def read_piece(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> Piece
         read(piece, strip, unit)
     left = strip.left.replace(_HIDDEN * len(hidden[0]), hidden[0]) if hidden else strip.left
     read_name(piece, left, lexicon)
-    _settle_height(piece, lexicon)
+    settle(piece, lexicon, unit)
     return piece
-
-
-def _settle_height(piece: Piece, lexicon: Lexicon) -> None:
-    """`10 box jumps 60/50`: nothing is held, so the pair is how high; a box under 30 cm is told in inches."""
-    if not (piece.bare_pair and piece.meaning and lexicon.takes_a_height(piece.meaning)):
-        return
-    low = min(float(number) for number in piece.bare_pair)
-    piece.notes += (f"{'/'.join(piece.bare_pair)} {'cm' if low >= _LOWEST_CM else 'in'}",)
-    piece.loads_kg, piece.bare_pair = (), None
 
 
 def _hide(text: str, name: re.Match[str]) -> str:
@@ -134,8 +136,10 @@ def _read_station(piece: Piece, strip: Strip, _: MassUnit) -> None:
 
 def _read_rules(piece: Piece, strip: Strip, _: MassUnit) -> None:
     if match := strip.take(_TEMPO):
-        piece.tempo = match["t"] or match["at"] or match["u"]
-    if match := strip.take(_PERCENT):
+        piece.tempo = match["t"] or match["at"] or match["u"] or match["m"].replace(TEMPO_MARK, "-")
+    if match := strip.take(_PERCENTS):
+        piece.notes += (match[0].strip("@ "),)
+    elif match := strip.take(_PERCENT):
         piece.load_rule = LoadRule(percent=float(match["p"]))
     elif match := strip.take(_EFFORT):
         piece.load_rule = LoadRule(effort=float(match["e"]))
@@ -183,7 +187,12 @@ def _count(typed: str | None) -> int | None:
 
 
 def _read_height(piece: Piece, strip: Strip, _: MassUnit) -> None:
-    if match := strip.take(_HEIGHT):
+    match = _HEIGHT.search(strip.text)
+    if match is None:
+        return
+    # `3 x 45" plank` begins with seconds; how high stands behind what is done
+    if not match[0].endswith('"') or re.search("[a-z]{2}", strip.text[: match.start()]):
+        strip.blank(*match.span())
         piece.notes += (match[0].lstrip("@ "),)
 
 
@@ -199,11 +208,18 @@ def _read_sets(piece: Piece, strip: Strip, _: MassUnit) -> None:
         piece.sets = NUMBER_WORDS[match["n"]] if match["n"] in NUMBER_WORDS else int(match["n"])
 
 
+def _read_most(piece: Piece, strip: Strip, _: MassUnit) -> None:
+    most = strip.take(_MOST)
+    if most is None:
+        return
+    piece.most = True
+    if match := strip.take(_TIME):
+        piece.amount, piece.unit = seconds(match["t"]), AmountUnit.SECONDS
+    piece.in_kcal = bool(most["kcal"] or strip.take(_ENERGY_ALONE))
+
+
 def _read_amount(piece: Piece, strip: Strip, _: MassUnit) -> None:
-    if strip.take(_MOST):
-        piece.most = True
-        if match := strip.take(_TIME):
-            piece.amount, piece.unit = seconds(match["t"]), AmountUnit.SECONDS
+    if piece.most or _read_calories_last(piece, strip):
         return
     if match := strip.take(_PAIR_AMOUNT):
         piece.amount, piece.unit = _amount(match["a"], match["u"])
@@ -218,6 +234,13 @@ def _read_amount(piece: Piece, strip: Strip, _: MassUnit) -> None:
         piece.amount_to = _amount(match["b"], match["u"])[0] if match["b"] else None
     elif strip.take(_ENERGY_ALONE):
         piece.unit = AmountUnit.KCAL
+
+
+def _read_calories_last(piece: Piece, strip: Strip) -> bool:
+    match = strip.take(_ENERGY_LAST)
+    if match:
+        piece.amount, piece.unit = float(match["a"]), AmountUnit.KCAL
+    return match is not None
 
 
 def _amount(number: str, unit: str | None) -> tuple[float, AmountUnit | None]:
@@ -243,5 +266,6 @@ _READERS: tuple[Reader, ...] = (
     _read_height,
     _read_sides,
     _read_sets,
+    _read_most,
     _read_amount,
 )

@@ -86,10 +86,20 @@ class Lexicon:
 
     def takes_a_height(self, meaning: Meaning) -> bool:
         """Whether what is meant is done on a box with nothing held: so by its nature, or as its name says."""
+        loaded = any(one.holds for one in self.catalogue.movement(meaning.movement).variants)
+        return self.is_on_a_box(meaning) and (not loaded or "box" in words(meaning.spelling))
+
+    def is_on_a_box(self, meaning: Meaning) -> bool:
+        """Whether what is meant is done on a box, and can be done with nothing held."""
         movement = self.catalogue.movement(meaning.movement)
         way = next((one for one in movement.variants if one.id == meaning.variant), movement.variants[0])
-        loaded = any(one.holds for one in movement.variants)
-        return "box" in way.needs and not way.holds and (not loaded or "box" in words(meaning.spelling))
+        return "box" in way.needs and not way.holds
+
+    def takes_a_load(self, meaning: Meaning) -> bool:
+        """Whether something is held in what is meant: as its name says, or in most of its ways."""
+        ways = self.catalogue.movement(meaning.movement).variants
+        named = [bool(way.holds) for way in ways if meaning.variant in {None, way.id}]
+        return sum(named) * 2 > len(named)
 
     def near(self, name: str) -> Meaning | None:
         """The one thing that is spelled nearly like `name`; None where two different things are as near."""

@@ -14,7 +14,7 @@ PARTS = {
     "n": rf"(?<![0-9.:/\-])(?P<n>{COUNT}|\b(?:{_WORDS})\b)",
     "minutes": rf"(?P<time>{DURATION}|{_BARE_MINUTES})",
     "dur": rf"(?<![0-9.:\-])(?P<time>{DURATION})",
-    "work": rf"(?<![0-9.:\-])(?P<work>{DURATION}|[0-9]{{1,3}})",
+    "work": rf"(?<![0-9.\-])(?<![0-9]:)(?P<work>{DURATION}|[0-9]{{1,3}})",
     "off": rf":?(?P<off>{DURATION}|[0-9]{{1,3}})",
     "lo": rf"(?P<lo>{NUMBER})",
     "hi": rf"(?P<hi>{NUMBER})",
@@ -28,7 +28,7 @@ PARTS = {
     r"(?:possible|you can)|max(?:imum)? rounds)",
     "fast": r"(?:for time|against the clock|as fast as (?:possible|you can))",
     "of": r"(?:\s?\bof\b)?",
-    "between": r"(?:\s(?:in\s)?(?:between|after|b/w|btw)(?:\s(?:each|every|the|all|your))?"
+    "between": r"(?:\s(?:in\s)?(?:between|after|b/w|bw|btwn?)(?:\s(?:each|every|the|all|your))?"
     r"(?:\s(?:rounds?|rds?|sets?|efforts?|intervals?|runs?)\b)?"
     r"|\s(?:each|every|per) (?:round|set|effort|interval)\b)?",
     "aim": r"\b(?:aim(?:ing)?|target|goal)\b(?:\s(?:is|score|time|for|about|around|to get)\b){0,3}",

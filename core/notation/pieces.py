@@ -16,7 +16,8 @@ class Piece:
     """What a stretch of text says of a line. Without a name it completes the line before it.
 
     `listed`: its number in a numbered list. `bare_pair`: a pair of numbers that was taken for a load, but had
-    no unit.
+    no unit. `in_kcal`: as many calories as can be. `maybe_kg`: the load that its amount is, if the amount is
+    told elsewhere (`thrusters 43` under a scheme).
     """
 
     start: int
@@ -39,6 +40,8 @@ class Piece:
     implement: str | None = None
     sets: int | None = None
     most: bool = False
+    in_kcal: bool = False
+    maybe_kg: Decimal | None = None
     meaning: Meaning | None = None
     unread: str = ""
 
@@ -82,6 +85,7 @@ def complete(line: Piece, piece: Piece) -> Piece:
         implement=line.implement or piece.implement,
         sets=line.sets or piece.sets,
         most=line.most or piece.most,
+        in_kcal=line.in_kcal or piece.in_kcal,
     )
 
 

@@ -7,11 +7,12 @@ from itertools import pairwise
 from core.measures import MassUnit
 from core.notation.headings import bullet, heading, part
 from core.notation.lines import read_piece
+from core.notation.manners import take_manners
 from core.notation.names import Lexicon
 from core.notation.phrases import PHRASES, Facts
 from core.notation.pieces import Piece, complete, completes
 from core.notation.respelling import respelled
-from core.notation.text import Row, Strip
+from core.notation.text import Row, Strip, mark_tempos
 from core.notation.unread import Stretch, begins_with_amount, is_talk, joined, named
 from core.notation.values import Corrected, LooksLike, NotUnderstood
 from core.sessions.values import BlockKind
@@ -19,10 +20,10 @@ from core.sessions.values import BlockKind
 LONGEST_ROW = 300
 _BRACKETS = re.compile(r"[(\[{]([^()\[\]{}]{1,200})[)\]}]")
 _PARTING = re.compile(
-    r";+|,(?:\s|$)|\s\+\s|:(?=\s|$)|(?<![0-9])\s-\s|\s-\s(?![0-9])|(?<!\balt)[.!](?:\s|$)|\s\|\s"
+    r";+|,(?:\s|$)|\s\+\s|:(?=\s|$)|(?<![0-9])\s-\s|\s-\s(?![0-9])|(?<!\balt)(?<!\bw)(?<!\bea)[.!](?:\s|$)|\s\|\s"
     r"|\s(?:then|into)\s"
 )
-_JOINED = re.compile(r"\s(?:and|&|plus)\s|\s?\+\s?|\s?&\s?")
+_JOINED = re.compile(r"\s(?:and|&|plus)\s|\s?\+\s?|\s?&\s?|\s/\s(?=[0-9])")
 # `400 m run 15 push-ups`: the next one begins with its amount
 _RUN_ON = re.compile(
     r"(?<=[a-z])\s(?:and\s|\+\s)?(?=[0-9]{1,4}(?:/[0-9]{1,3})?\s?(?:k?m|cal|s|sec|min|x)?\s[a-z])"
@@ -36,19 +37,9 @@ _STATION = re.compile(
     r"((?:\b(?:minutes?|min|station) [1-9][0-9]?|\b[1-9](?:st|nd|rd|th) (?:min(?:ute)?|station)"
     r"|\b(?:odd|even)(?:\s?min(?:ute)?s?)?)\s?)[:\-=]"
 )
-_WHERE = re.compile(r"^[\W_]*(buy|cash)[ \-]?(?:in|out)\b[\s:;,\-]*")
+_WHERE = re.compile(r"^[\W_]*(?:buy|cash)[ \-]?(in|out)\b[\s:;,\-]*")
 _ASIDE = re.compile(
     r"^[\W_]*(?:notes?|nb|n\.b\.|coach'?s notes?|tip|remember|scaling|options?|equipment)\s?[:\-]\s?(.+)$"
-)
-# Said of the whole block, and no one number: kept as notes.
-_MANNERS = re.compile(
-    r"\b(?:rest|break|recover)s?(?: in between| between (?:rounds|sets))? (?:as|when|if|whenever) (?:needed|required"
-    r"|necessary|you (?:need|like|want)(?: it| to)?)\b"
-    r"|\b(?:share|split|divide) (?:the |all )?(?:work|reps?|repetitions|rounds?)(?: (?:as you (?:like|want|wish)"
-    r"|however you (?:like|want)|evenly|between you|as needed))?\b"
-    r"|\b(?:rest|break|recover)\s?:?\s(?:for )?[0-9]{1,3}\s?(?:min|s|sec)?\s?(?:-|to)\s?[0-9]{1,3}\s?"
-    r"(?:min(?:ute)?s?|s|secs?|seconds)\b(?: (?:in )?between (?:the |all )?(?:rounds|sets|efforts))?"
-    r"|\bone (?:works?|partner works),? (?:the other|one)(?: partner)? rests?\b"
 )
 _LONE_TIME = re.compile(
     r"^[\W_]*(?:time|duration|clock)?\s?:?\s?([0-9]{1,3})\s?(?:min(?:ute)?s?|'|:00)(?: on the clock)?[\W_]*$"
@@ -128,11 +119,10 @@ def _read(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int) -> Reading:
     strip = Strip(text)
     mark = bullet(text, ordinal)
     reading.number = mark.number
-    strip.text = " " * mark.end + text[mark.end :]
+    strip.text = mark_tempos(" " * mark.end + text[mark.end :])
     _read_front(reading, strip)
     notes = _read_brackets(reading, strip, lexicon, unit)
-    while manner := strip.take(_MANNERS):
-        reading.notes.append(row.text[manner.start() : manner.end()])
+    reading.notes += take_manners(strip, row)
     _read_phrases(reading.facts, strip)
     _read_front(reading, strip)
     if not _read_lone(reading, strip):
@@ -170,7 +160,7 @@ def _read_front(reading: Reading, strip: Strip) -> None:
         reading.parts = True
         strip.blank(0, end)
     if where := _WHERE.match(strip.text):
-        reading.where = "buy_in" if where[1] == "buy" else "cash_out"
+        reading.where = "buy_in" if where[1] == "in" else "cash_out"
         strip.blank(0, where.end())
 
 
@@ -196,7 +186,8 @@ def _read_brackets(reading: Reading, strip: Strip, lexicon: Lexicon, unit: MassU
             strip.blank(*match.span())
             continue
         piece = read_piece(match[1], match.start(1), lexicon, unit)
-        if piece.meaning or piece.unread or piece.notes or not piece.says_anything:
+        says = piece.says_anything or piece.unit
+        if piece.meaning or piece.unread or piece.notes or not says:
             notes.append((match.start(), reading.row.text[match.start(1) : match.end(1)].strip()))
             _fill(strip, match.start(), match.end(), _NOTE)
         else:

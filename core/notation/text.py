@@ -26,6 +26,9 @@ _PLAIN = (
 # Emoji, marks and invisible characters say nothing about training; keycaps leave their digit behind.
 _SILENT = {"So", "Sk", "Cs", "Co", "Cn", "Cf", "Cc", "Mn", "Me"}
 
+# Between the digits of a tempo, once a row has told that it is one.
+TEMPO_MARK = "_"
+
 _AROUND = " \t.,:;*-"
 
 _DECIMAL_COMMA = re.compile(r"(?<![0-9,.])([0-9]{1,3}),([0-9]{1,2})(?![0-9,])")
@@ -101,6 +104,22 @@ def _plain_numbers(text: str) -> str:
     """`7,5` reads 7.5; `1,000` keeps its width (` 1000`), so that columns stay true."""
     text = _DECIMAL_COMMA.sub(r"\1.\2", text)
     return _THOUSANDS.sub(r" \1\2", text)
+
+
+_TEMPO = re.compile(r"(?<![0-9.:\-])[0-9]-[0-9x]-[0-9x](?:-[0-9x])?(?![0-9.:\-])")
+_SETS = re.compile(r"(?<![0-9.])[0-9]{1,2}\s?[x*]\s?[0-9]|\bsets?\b")
+
+
+def mark_tempos(text: str) -> str:
+    """Digits that can only tell a tempo, so that nobody takes them for a scheme: `@ 3-1-1`, `5x5 (2-0-1-0)`."""
+    sets = _SETS.search(text)
+
+    def marked(match: re.Match[str]) -> str:
+        before = text[: match.start()].rstrip()
+        is_tempo = sets or before.endswith(("@", "tempo", "tempo:")) or re.search("[0x]", match[0])
+        return match[0].replace("-", TEMPO_MARK) if is_tempo else match[0]
+
+    return _TEMPO.sub(marked, text)
 
 
 class Strip:

@@ -1,0 +1,107 @@
+"""Numbers that say no unit: what is done with them tells whether they are a height, a load or a time."""
+
+import re
+
+from core.measures import AmountUnit, MassUnit
+from core.notation.line_names import read_name
+from core.notation.names import Lexicon
+from core.notation.pieces import Piece
+from core.notation.quantities import NUMBER, kilograms
+
+# A box under 30 cm is told in inches, and none is lower than 10 of them (estimates).
+_LOWEST_CM, _LOWEST_IN, _HIGHEST_CM = 30, 10, 110
+_AT_END = re.compile(rf"^(?P<name>.*[a-z].*?)[\s@x]+(?P<n>{NUMBER})$")
+_SECONDS = re.compile(r"^(?P<n>[0-9]{1,3})\s?\"$")
+
+
+def settle(piece: Piece, lexicon: Lexicon, unit: MassUnit) -> None:
+    """Gives bare numbers their meaning, where what is done leaves no doubt about it."""
+    _settle_rest(piece, lexicon, unit)
+    _settle_pair(piece, lexicon)
+    _settle_only_number(piece, lexicon)
+    _settle_inches(piece)
+    _settle_row(piece, lexicon)
+    _settle_load(piece, lexicon, unit)
+
+
+def _settle_pair(piece: Piece, lexicon: Lexicon) -> None:
+    """`10 box jumps 60/50`: nothing is held, so the pair is how high."""
+    if piece.bare_pair and _is_high(piece, lexicon, *piece.bare_pair):
+        piece.notes += (_height(*piece.bare_pair),)
+        piece.loads_kg, piece.bare_pair = (), None
+
+
+def _settle_rest(piece: Piece, lexicon: Lexicon, unit: MassUnit) -> None:
+    """`15 step ups 50`, `10 thrusters 40`: a number is left behind a known name."""
+    match = _AT_END.match(piece.unread)
+    if match is None or not (piece.amount or piece.most or piece.sets):
+        return
+    named = Piece(piece.start, piece.text)
+    read_name(named, match["name"], lexicon)
+    if named.meaning is None or named.meaning.near:
+        return
+    if _is_high(named, lexicon, match["n"]):
+        named.notes += (_height(match["n"]),)
+    elif lexicon.takes_a_load(named.meaning) and not piece.loads_kg:
+        piece.loads_kg = (kilograms(match["n"], None, unit),)
+    else:
+        return
+    piece.unread, piece.meaning = "", named.meaning
+    piece.implement, piece.count = named.implement or piece.implement, named.count or piece.count
+    piece.notes += named.notes
+
+
+def _settle_only_number(piece: Piece, lexicon: Lexicon) -> None:
+    """`step ups 50 x 20` are no fifty sets, and `step ups 50` without more is how high."""
+    if _begins_with_number(piece.text):
+        return
+    if piece.sets and piece.sets >= _LOWEST_CM and _is_high(piece, lexicon, str(piece.sets)):
+        piece.notes, piece.sets = (*piece.notes, _height(str(piece.sets))), None
+    elif piece.sets or piece.unit or not piece.amount or piece.amount < _LOWEST_CM or piece.amount % 5:
+        return  # fewer than 30, or no step of 5 cm, are repetitions
+    elif _is_high(piece, lexicon, f"{piece.amount:g}"):
+        piece.notes, piece.amount = (*piece.notes, _height(f"{piece.amount:g}")), None
+
+
+def _settle_inches(piece: Piece) -> None:
+    """`45" side plank`: what is held has no height."""
+    held = piece.meaning and piece.meaning.unit is AmountUnit.SECONDS
+    for note in piece.notes if held and piece.amount is None else ():
+        if match := _SECONDS.match(note):
+            piece.amount, piece.unit = float(match["n"]), AmountUnit.SECONDS
+            piece.notes = tuple(one for one in piece.notes if one != note)
+
+
+def _settle_row(piece: Piece, lexicon: Lexicon) -> None:
+    """`10 rows per arm @ 20 kg` is no machine."""
+    held = piece.loads_kg or piece.per_side or piece.implement or (piece.load_rule and piece.sets)
+    if held and piece.meaning and piece.meaning.spelling == "row" and piece.unit is None:
+        piece.meaning = lexicon.exact("bent-over row") or piece.meaning
+
+
+def _settle_load(piece: Piece, lexicon: Lexicon, unit: MassUnit) -> None:
+    bare = (
+        piece.amount and piece.unit is None and not (piece.loads_kg or piece.amount_to or piece.second_amount)
+    )
+    if bare and piece.meaning and not _begins_with_number(piece.text) and lexicon.takes_a_load(piece.meaning):
+        piece.maybe_kg = kilograms(f"{piece.amount:g}", None, unit)
+
+
+def _is_high(piece: Piece, lexicon: Lexicon, *numbers: str) -> bool:
+    """Whether the numbers are how high; where a load may be held too, only in cm: nobody holds 50 kg so."""
+    if piece.meaning is None:
+        return False
+    lowest, highest = min(map(float, numbers)), max(map(float, numbers))
+    if not _LOWEST_IN <= lowest <= highest <= _HIGHEST_CM:
+        return False
+    steps = lexicon.is_on_a_box(piece.meaning) and lowest >= _LOWEST_CM and not piece.count
+    return steps or lexicon.takes_a_height(piece.meaning)
+
+
+def _begins_with_number(text: str) -> bool:
+    return re.match(r"[\W_]*[0-9]", text) is not None
+
+
+def _height(*numbers: str) -> str:
+    low = min(float(number) for number in numbers)
+    return f"{'/'.join(numbers)} {'cm' if low >= _LOWEST_CM else 'in'}"

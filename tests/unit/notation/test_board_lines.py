@@ -1,0 +1,157 @@
+"""Lines as they stand on a board: numbers without a unit, calories in any order, tempos, what stands behind a name."""
+
+import pytest
+
+from core.movements.lookup import catalogue
+from core.notation.session import read_session
+from tests.unit.notation.test_session_words import fields, understood
+
+
+def line_of(text):
+    return understood(text).blocks[-1].lines[-1]
+
+
+HEIGHTS = [
+    ("15 step ups 50", 15, "50 cm"),
+    ("15 step-ups 50/40", 15, "50/40 cm"),
+    ("12 box step overs 24", 12, "24 in"),
+    ("10 box jumps 60", 10, "60 cm"),
+    ("step ups 50 x 20", 20, "50 cm"),
+]
+
+
+@pytest.mark.parametrize(("typed", "amount", "height"), HEIGHTS)
+def test_a_number_behind_what_is_done_on_a_box_is_how_high_it_is(typed, amount, height):
+    line = line_of(f"AMRAP 12\n{typed}")
+    assert (line.amount, line.notes, line.loads_kg) == (amount, height, ())
+
+
+def test_a_height_needs_no_amount_where_the_scheme_gives_it():
+    line = line_of("21-15-9\nstep ups 50")
+    assert (line.amount, line.notes) == (None, "50 cm")
+
+
+@pytest.mark.parametrize("typed", ["8 step ups 24", "10 push-ups 20"])
+def test_a_number_that_may_be_this_or_that_is_asked_about(typed):
+    (left,) = read_session(f"AMRAP 12\n5 burpees\n{typed}", catalogue()).not_understood
+    assert left.text in typed
+
+
+LOADS = [
+    ("AMRAP 12\n10 OH lunges 20", 20),
+    ("AMRAP 12\n20 dumbbell snatches alt 22,5", 22.5),
+    ("AMRAP 12\n10 thrusters 43", 43),
+    ("21-15-9\nthrusters 43", 43),
+]
+
+
+@pytest.mark.parametrize(("text", "load"), LOADS)
+def test_a_number_behind_what_is_lifted_is_its_load(text, load):
+    assert fields(line_of(text), ["loads_kg"]) == {"loads_kg": (load,)}
+
+
+CALORIES = [
+    ("AMRAP 12\nrow cal 10", {"amount": 10, "unit": "kcal"}),
+    ("AMRAP 12\nrow 10 cal", {"amount": 10, "unit": "kcal"}),
+    ("AMRAP 12\n10 cal row", {"amount": 10, "unit": "kcal"}),
+    ("AMRAP 12\nbike cals: 15", {"amount": 15, "unit": "kcal"}),
+    ("max cal row in 2 min", {"amount": None, "unit": "kcal"}),
+    ("row max cals in 2 min", {"amount": None, "unit": "kcal"}),
+    ("max calories bike in 2 min", {"amount": None, "unit": "kcal"}),
+    ("2 min max cal row", {"amount": None, "unit": "kcal"}),
+    ("21-15-9\nburpees\nrow (cal)", {"amount": None, "unit": "kcal"}),
+    ("21-15-9\nburpees\nrow for cals", {"amount": None, "unit": "kcal"}),
+    ("40s on 20s off x 5\nrow for cals", {"amount": 40, "unit": "s", "notes": "for calories"}),
+    ("max row in 2 min", {"amount": None, "unit": "m"}),
+]
+
+
+@pytest.mark.parametrize(("text", "wanted"), CALORIES)
+def test_calories_stay_calories_wherever_they_stand(text, wanted):
+    assert fields(line_of(text), wanted) == wanted
+
+
+TEMPOS = [
+    ("DB bench press 4x8-10 @ 3-1-1", "3-1-1"),
+    ("Press 4 x 6-8, 2-0-1-0", "2-0-1-0"),
+    ("Back squat 5x5 @ 75% (3-1-1)", "3-1-1"),
+    ("3 sets\n8 goblet squats @ 24 tempo 3-1-1", "3-1-1"),
+    ("3 sets\n8 goblet squats @ 24 @3-1-x-1", "3-1-x-1"),
+]
+
+
+@pytest.mark.parametrize(("text", "tempo"), TEMPOS)
+def test_digits_of_a_tempo_are_no_scheme(text, tempo):
+    block = understood(text).blocks[0]
+    assert (block.scheme, block.lines[0].tempo) == ((), tempo)
+
+
+def test_digits_without_sets_stay_a_scheme():
+    assert understood("5-3-1 deadlifts").blocks[0].scheme == (5, 3, 1)
+
+
+def test_a_load_for_each_set_is_kept_as_it_was_written():
+    (block,) = understood("Deadlift 5-5-5+ @ 65/75/85%").blocks
+    assert (block.scheme, block.lines[0].notes) == ((5, 5, 5), "65/75/85%")
+    assert block.notes.startswith("5-5-5+")
+
+
+TAILS = [
+    ("30 burpees over DB", "burpee", "over db"),
+    ("800 m run together", "run", "together"),
+    ("3 min easy row / bike", "row", "or bike"),
+    ("20 pull-ups or ring rows", "pull-up", "or ring rows"),
+    ("20 lunges bw", "lunge", "bw"),
+    ("10 push-ups on the floor", "push-up", "on the floor"),
+]
+
+
+@pytest.mark.parametrize(("typed", "movement", "note"), TAILS)
+def test_where_and_with_whom_is_kept_beside_the_movement(typed, movement, note):
+    line = line_of(f"AMRAP 12\n{typed}")
+    assert line.movement == movement
+    assert note in line.notes
+
+
+@pytest.mark.parametrize(
+    "typed", ["8 dips off a chair", "8 walks from a plank", "10 push-ups to a headstand"]
+)
+def test_what_makes_another_movement_is_no_mere_note(typed):
+    assert read_session(f"AMRAP 12\n5 burpees\n{typed}", catalogue()).not_understood
+
+
+PER_SIDE = [
+    "10 lunges e/side",
+    "10 lunges ea leg",
+    "10 lunges /leg",
+    "10 lunges per leg",
+    "10 lunges each side",
+]
+
+
+@pytest.mark.parametrize("typed", PER_SIDE)
+def test_each_side_is_read_however_short(typed):
+    line = line_of(f"AMRAP 12\n{typed}")
+    assert (line.movement, line.per_side) == ("lunge", True)
+
+
+SECONDS = [('3x 45" side plank/side', 45), ("3 rounds for time\n5 burpees\n:20 plank", 20)]
+
+
+@pytest.mark.parametrize(("text", "seconds"), SECONDS)
+def test_seconds_are_read_from_their_marks(text, seconds):
+    assert fields(line_of(text), ["amount", "unit"]) == {"amount": seconds, "unit": "s"}
+
+
+def test_rows_with_a_load_are_done_with_it():
+    assert line_of("AMRAP 12\n5 rows per arm @ 20").movement == "bent-over row"
+    assert line_of("AMRAP 12\n200 m row").movement == "row"
+
+
+def test_two_movements_in_one_are_joined_by_a_sign_too():
+    line = line_of("AMRAP 12\n10 DB hang clean & jerk 22.5/15")
+    assert fields(line, ["movement", "amount", "loads_kg"]) == {
+        "movement": "clean and jerk",
+        "amount": 10,
+        "loads_kg": (22.5, 15),
+    }
