@@ -10,6 +10,9 @@ from core.notation.quantities import NUMBER, kilograms
 
 # A box under 30 cm is told in inches, and none is lower than 10 of them (estimates).
 _LOWEST_CM, _LOWEST_IN, _HIGHEST_CM = 30, 10, 110
+# An estimate.
+_ON_THE_BACK_KG = 40
+_PLAIN_SQUAT = re.compile("squats?$")
 _AT_END = re.compile(rf"^(?P<name>.*[a-z].*?)[\s@x]+(?P<n>{NUMBER})$")
 _SECONDS = re.compile(r"^(?P<n>[0-9]{1,3})\s?\"$")
 
@@ -21,6 +24,7 @@ def settle(piece: Piece, lexicon: Lexicon, unit: MassUnit) -> None:
     _settle_only_number(piece, lexicon)
     _settle_inches(piece)
     _settle_row(piece, lexicon)
+    _settle_squat(piece, lexicon)
     _settle_load(piece, lexicon, unit)
 
 
@@ -77,6 +81,15 @@ def _settle_row(piece: Piece, lexicon: Lexicon) -> None:
     held = piece.loads_kg or piece.per_side or piece.implement or (piece.load_rule and piece.sets)
     if held and piece.meaning and piece.meaning.spelling == "row" and piece.unit is None:
         piece.meaning = lexicon.exact("bent-over row") or piece.meaning
+
+
+def _settle_squat(piece: Piece, lexicon: Lexicon) -> None:
+    """A bare `squat` with a share of one's best, or more than can be held in front, is done with a bar."""
+    if piece.meaning is None or not _PLAIN_SQUAT.match(piece.meaning.spelling):
+        return
+    of_best = piece.load_rule and (piece.load_rule.percent or piece.load_rule.heavy)
+    if of_best or any(load >= _ON_THE_BACK_KG for load in piece.loads_kg):
+        piece.meaning = lexicon.exact("back squat") or piece.meaning
 
 
 def _settle_load(piece: Piece, lexicon: Lexicon, unit: MassUnit) -> None:

@@ -8,8 +8,9 @@ from typing import NamedTuple
 from core.measures import AmountUnit
 from core.notation.drafts import Draft
 from core.notation.formats import UNSCORED, in_turn_s, which_format
-from core.notation.phrases import Facts
+from core.notation.phrase_aims import Facts
 from core.notation.pieces import Piece, as_line
+from core.notation.quantities import MINUTE_S, in_unit
 from core.notation.text import Row
 from core.notation.unread import Stretch, named, whole
 from core.notation.values import NotUnderstood
@@ -49,6 +50,9 @@ def finish(draft: Draft) -> tuple[list[Block], list[NotUnderstood]]:
 
 def _parts(draft: Draft) -> Iterator[Draft]:
     """One draft per run of lines with the same number of sets, or per `2 min max ...`; most often one."""
+    if again := draft.facts.get("again"):
+        yield from _again(draft, again)
+        return
     pieces = [placed.piece for placed in draft.lines]
     said = draft.facts.get("format")
     most = all(one.most and not one.sets for one in pieces) and "rounds" not in draft.facts
@@ -72,10 +76,25 @@ def _one_by_one(draft: Draft) -> Iterator[Draft]:
         yield replace(draft, lines=[placed], facts=facts)
 
 
+def _again(draft: Draft, times: int) -> Iterator[Draft]:
+    """`3 x 5 min amrap, 2 min rest between`: each is scored for itself."""
+    facts = {name: value for name, value in draft.facts.items() if name not in {"again", "rest_s"}}
+    rest_s = draft.facts.get("rest_s")
+    rest = [f"then rest {_spoken(rest_s)}"] if rest_s else []
+    for number in range(1, times + 1):
+        notes = draft.notes + (rest if number < times else [])
+        yield replace(draft, facts=facts, notes=notes)
+
+
+def _spoken(rest_s: float) -> str:
+    return in_unit(rest_s, AmountUnit.SECONDS) if rest_s % MINUTE_S else f"{rest_s / MINUTE_S:g} min"
+
+
 def _block(draft: Draft) -> tuple[Block, list[Problem]]:
     problems = list(_check_lines(draft))
     facts = dict(draft.facts)
     amount = facts.pop("amount", None)
+    in_turn = facts.pop("in_turn", False)
     format_ = which_format(draft)
     if format_ is None:
         problems.append(Problem(draft.row, guess="for time"))
@@ -85,6 +104,7 @@ def _block(draft: Draft) -> tuple[Block, list[Problem]]:
     problems += _missing(draft, facts)
     unscored = format_ is Format.QUALITY or draft.kind in UNSCORED
     pieces = _at_stations([placed.piece for placed in draft.lines], format_, resting=bool(draft.rests))
+    pieces = _one_each(pieces) if in_turn and format_ is Format.INTERVALS else pieces
     kept = format_ is Format.INTERVALS and all(piece.station for piece in pieces)
     notes = draft.notes + [rest.row.text.strip() for rest in draft.rests if not kept]
     lines = {
@@ -117,6 +137,13 @@ def _at_stations(pieces: list[Piece], format_: Format, *, resting: bool) -> list
     if format_ is not Format.INTERVALS or told or None in numbers or alone:
         return pieces
     return [replace(piece, station=piece.listed) for piece in pieces]
+
+
+def _one_each(pieces: list[Piece]) -> list[Piece]:
+    """Said to alternate, each has a minute of its own."""
+    if any(piece.station for piece in pieces):
+        return pieces
+    return [replace(piece, station=number) for number, piece in enumerate(pieces, 1)]
 
 
 def _sets(draft: Draft) -> int | None:

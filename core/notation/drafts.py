@@ -3,7 +3,7 @@
 from dataclasses import dataclass, field
 from typing import NamedTuple
 
-from core.notation.phrases import Facts
+from core.notation.phrase_aims import Facts
 from core.notation.pieces import Piece
 from core.notation.text import Row
 from core.sessions.values import BlockKind
@@ -25,9 +25,14 @@ class Rest(NamedTuple):
 
 @dataclass
 class Draft:
-    """A block while its rows are read."""
+    """A block while its rows are read.
+
+    `where` and `station`: where a row alone (`Cash-out:`, `Min 2:`) has sent the rows under it.
+    """
 
     row: Row
+    where: str = "lines"
+    station: int | None = None
     kind: BlockKind = BlockKind.MAIN
     headed: bool = False
     facts: Facts = field(default_factory=dict)

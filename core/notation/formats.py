@@ -23,7 +23,12 @@ def which_format(draft: Draft) -> Format | None:
 def _most(draft: Draft, said: Format | None) -> Format | None:
     """`max push-ups`, `max plank`, and `2 min amrap: push-ups`."""
     only = draft.only
-    if only is None or only.sets or said not in {None, Format.AMRAP, Format.MAX_REPS}:
+    if (
+        only is None
+        or only.sets
+        or draft.facts.get("scheme")
+        or said not in {None, Format.AMRAP, Format.MAX_REPS}
+    ):
         return None
     if not (only.most or (said is Format.AMRAP and not only.amount)):
         return None
@@ -51,6 +56,15 @@ def _repeated(draft: Draft, said: Format | None) -> Format | None:
     return Format.INTERVALS if runs else Format.SETS
 
 
+def _one_after_the_other(draft: Draft, said: Format | None) -> Format | None:
+    """`5 @ 60%, 5 @ 70%, 5 @ 80%` of one movement are sets."""
+    pieces = [placed.piece for placed in draft.lines]
+    told = all(piece.meaning and (piece.load_rule or piece.loads_kg) and not piece.sets for piece in pieces)
+    one = len({piece.meaning for piece in pieces}) == 1
+    plain = said is None and not draft.facts.keys() & {"rounds", "scheme", "cap_s"}
+    return Format.SETS if plain and told and one and len(pieces) > 1 else None
+
+
 def _in_turn(draft: Draft, said: Format | None) -> Format | None:
     """`3 rounds: 1 min max push-ups, 1 min max sit-ups`."""
     return Format.INTERVALS if said is None and "rounds" in draft.facts and in_turn_s(draft) else None
@@ -65,7 +79,13 @@ def in_turn_s(draft: Draft) -> float | None:
     return each.pop() if len(each) == 1 else None
 
 
-_RULES: tuple[Callable[[Draft, Format | None], Format | None], ...] = (_most, _in_turn, _distance, _repeated)
+_RULES: tuple[Callable[[Draft, Format | None], Format | None], ...] = (
+    _most,
+    _in_turn,
+    _distance,
+    _repeated,
+    _one_after_the_other,
+)
 
 
 def _silent(draft: Draft) -> Format | None:

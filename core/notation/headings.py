@@ -24,8 +24,10 @@ _HEADINGS = {
 }
 _PART = re.compile(r"^[\W_]*(?:part|block|piece)\s+(?:[a-f]|[1-9])\b\s*[:.)\-]*")
 BULLET = re.compile(
-    r"^\s*(?:[*>~#=|.]+\s*|-+\s*(?![0-9]*\s*$)|[a-f][1-9]?[.)]\s+|[a-f][1-9]:\s+|\[[ x]?\]\s*)+"
+    r"^\s*(?:[*>~#=|.]+\s*|-+\s*(?![0-9]*\s*$)|[a-f][1-9]?[.)]\s+|[a-f][1-9]:\s+|[a-f][1-9]\s+(?=\S)"
+    r"|[1-9][a-f][.):]?\s+|\[[ x]?\]\s*)+"
 )
+_LETTERED = re.compile(r"^\s*([a-f])[.)]\s+(?=\S)")
 _NUMBERED = re.compile(r"^\s*([0-9]{1,2})(\s?[.)]\s+|:\s+|\s-\s+)(?=(\S))")
 
 _MONTHS = (
@@ -76,7 +78,7 @@ def part(text: str) -> int:
 
 
 class Bullet(NamedTuple):
-    """Where a bullet ends, and its number in a numbered list."""
+    """Where a bullet ends, and its number in a list that is numbered or lettered."""
 
     end: int
     number: int | None = None
@@ -90,7 +92,8 @@ def bullet(text: str, ordinal: int) -> Bullet:
     end = match.end() if (match := BULLET.match(text)) else 0
     numbered = _NUMBERED.match(text[end:])
     if numbered is None:
-        return Bullet(end)
+        lettered = _LETTERED.match(text)
+        return Bullet(end, ord(lettered[1]) - ord("a") + 1 if lettered else None)
     counts_on = int(numbered[1]) in {1, ordinal + 1}
     if counts_on or (numbered[3].isdigit() and numbered[2].strip() in {".", ")"}):
         return Bullet(end + numbered.end(), int(numbered[1]))

@@ -17,6 +17,8 @@ _MANNERS = re.compile(
 _FILL = r"(?:\b(?:of|x|reps?|the|an?|and|then|with|at|for|on|in|each|do|pls|please)\b|[\W_])"
 # One way to match each character: nested or overlapping repeats would take for ever on `and and and ...`.
 _FILLERS = re.compile(rf"^{_FILL}+|{_FILL}+$")
+# `30 kbs`: bells alone are swung
+_SWINGS = re.compile(r"^[\W_]*kbs(?=[\W_0-9]*$)")
 # `clean & jerk`
 _HANDED = re.compile(r"\s&\s")
 # Where, with whom, or instead of what; not `to` or `into`, which make another movement.
@@ -36,7 +38,7 @@ def read_name(piece: Piece, words: str, lexicon: Lexicon) -> None:
 
     What follows a known name like `over the bar` or `or bike` is no part of it: it is kept as a note.
     """
-    words = _HANDED.sub(" and ", words)
+    words = _SWINGS.sub("kettlebell swings", _HANDED.sub(" and ", words))
     name = words.strip() if lexicon.exact(words) else _tidy(words)
     if not re.search(r"[^\W_]", SIDE.sub("", name)):
         return

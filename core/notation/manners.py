@@ -30,6 +30,12 @@ _MANNERS = re.compile(
         )
     )
 )
+# What a block is called, beside its format; a ladder or pyramid is told by its scheme.
+_LABELS = re.compile(
+    r"\b(?:chippers?|couplets?|triplets?|circuits?|workout|wod|metcon|super ?-?sets?|tri-?sets?|giant sets?|complex)\b"
+)
+_SHAPE = re.compile(r"\b(?:rep )?(?:ladder|pyramid)\b(?=[\s:;,.\-]{0,3}(?:for |of )?[;0-9]|[\s:;]*$)")
+_GOES_ON = re.compile(r"(?<=[0-9])[\s,\-]{0,2}(?:\.{3}(?!\s?-?[0-9])|\.{2}(?!\.)|etc\b\.?|and so on|\u2026)")
 _OPEN_END = re.compile(r"(?<![0-9.\-])(?:[0-9]{1,2}-){1,6}[0-9]{1,2}\+(?!\s?[0-9])")
 
 
@@ -37,5 +43,16 @@ def take_manners(strip: Strip, row: Row) -> Iterator[str]:
     """Each in the coach's own words, taken away; the plus of `5-5-5+` only gets its meaning told."""
     if last := _OPEN_END.search(strip.text):
         yield f"{last[0]}: the last set is as many as you can"
+    if goes_on := _GOES_ON.search(strip.text):
+        yield "and so on, the same way up"
+        strip.blank(*goes_on.span())
     while manner := strip.take(_MANNERS):
         yield row.text[manner.start() : manner.end()]
+
+
+def take_labels(strip: Strip, row: Row, *, known: bool) -> Iterator[str]:
+    """Names for a kind of block; only where a format is `known` to stand beside them, or nothing else does."""
+    strip.take(_SHAPE)
+    alone = not re.search(r"\w", _LABELS.sub("", strip.left))
+    while (known or alone) and (label := strip.take(_LABELS)):
+        yield row.text[label.start() : label.end()]

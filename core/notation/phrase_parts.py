@@ -6,7 +6,8 @@ from core.notation.quantities import COUNT, DURATION, NUMBER, NUMBER_WORDS
 _BARE_MINUTES = (
     r"[0-9]{1,3}(?:\.[0-9])?m?(?![0-9a-z./@%]|:[0-9]|-[0-9a-z]"
     r"|\s+(?!of\b|w/|with\b|for\b|in\b|rest|then\b|cap|tc\b|aim|target|goal|as\b|you go\b"
-    r"|alternating rounds|partners?\b|[0-9]{1,3}\s?[a-z])[a-z0-9@])"
+    r"|alternating(?:\s(?:minutes|stations|movements|exercises))?\s*$|alternating rounds"
+    r"|partners?\b|[0-9]{1,3}\s?[a-z])[a-z0-9@])"
 )
 _WORDS = "|".join(word for word in NUMBER_WORDS if " " not in word)
 

@@ -9,15 +9,21 @@ import re
 from collections.abc import Callable
 from typing import Any, NamedTuple
 
+from core.notation.phrase_aims import (
+    Facts,
+    Match,
+    aim,
+    aim_above,
+    aim_below,
+    aim_count,
+    aim_effort,
+    aim_time,
+)
 from core.notation.phrase_parts import PARTS
-from core.notation.quantities import NUMBER, NUMBER_WORDS, seconds
-from core.sessions.values import Aim, Format
-
-Facts = dict[str, Any]
-Match = re.Match[str]
+from core.notation.quantities import NUMBER_WORDS, seconds
+from core.sessions.values import Format
 
 _RUNGS = range(2, 50)
-_HARDEST = 10
 
 
 class Phrase(NamedTuple):
@@ -86,6 +92,10 @@ def _minutely_for(match: Match) -> Facts:
     return _minutely(match) | _within(match)
 
 
+def _minutely_times(match: Match) -> Facts:
+    return _minutely(match) | _rounds(match)
+
+
 def _every(match: Match) -> Facts:
     if match["work"].isdigit():
         return {}
@@ -109,6 +119,17 @@ def _on_off_times(match: Match) -> Facts:
     return _on_off(match) | _rounds(match)
 
 
+def _bare_on_off_times(match: Match) -> Facts:
+    """`40/20 x 4` tells seconds only in the steps that a clock is set by."""
+    work, off = (int(text) if text.isdigit() else 1 for text in match.group("work", "off"))
+    return {} if work % 5 or off % 5 else _on_off_times(match)
+
+
+def _amrap_again(match: Match) -> Facts:
+    again = number(match["n"])
+    return _amrap(match) | {"again": again} if again in _RUNGS else {}
+
+
 def _heaviest(match: Match) -> Facts:
     """`amount` goes to the line: a heavy single is one repetition."""
     words = {"s": 1, "d": 2, "t": 3}
@@ -128,59 +149,18 @@ def _ladder(match: Match) -> Facts:
     return {"scheme": tuple(range(first, last + (1 if step > 0 else -1), step))}
 
 
-def _aim(of: str, low: float | None, high: float | None) -> Facts:
-    upside_down = low is not None and high is not None and low > high
-    return {} if upside_down else {"aim": Aim.model_validate({"of": of, "low": low, "high": high})}
-
-
-def _aim_count(match: Match) -> Facts:
-    low = float(match["lo"])
-    if match["more"]:
-        return _aim(_aim_of(match), low, None)
-    return _aim(_aim_of(match), low, float(match["hi"] or low))
-
-
-def _aim_of(match: Match) -> str:
-    return "unbroken" if match["what"].startswith("unbroken") else "score"
-
-
-def _aim_below(match: Match) -> Facts:
-    return _aim("score", None, _count_or_seconds(match))
-
-
-def _aim_above(match: Match) -> Facts:
-    return _aim("score", _count_or_seconds(match), None)
-
-
-def _count_or_seconds(match: Match) -> float:
-    return float(match["lo"]) if match["lo"] else seconds(match["time"])
-
-
-def _aim_time(match: Match) -> Facts:
-    low, high = match["lo"].strip(), (match["hi"] or match["lo"]).strip()
-    if re.fullmatch(NUMBER, high):
-        return {}
-    unit = " min" if ":" in high else re.sub("[0-9.]", "", high)
-    return _aim("score", seconds(low + unit if re.fullmatch(NUMBER, low) else low), seconds(high))
-
-
-def _aim_effort(match: Match) -> Facts:
-    low, high = float(match["lo"]), float(match["hi"] or match["lo"])
-    return _aim("effort", low, high) if high <= _HARDEST else {}
-
-
 PHRASES: tuple[Phrase, ...] = (
     # aims first: they too count rounds and minutes
-    phrase(r"<aim><is>(?:effort|rpe)<is><lo>(?:<to><hi>)?(?:\s?/\s?10|(?![0-9]))", _aim_effort),
-    phrase(r"<aim><is><below>\s?(?:<dur>|<lo>_(?:<rounds>|reps?\b))", _aim_below),
-    phrase(r"<aim><is><above>\s?(?:<dur>|<lo>_(?:<rounds>|reps?\b))", _aim_above),
+    phrase(r"<aim><is>(?:effort|rpe)<is><lo>(?:<to><hi>)?(?:\s?/\s?10|(?![0-9]))", aim_effort),
+    phrase(r"<aim><is><below>\s?(?:<dur>|<lo>_(?:<rounds>|reps?\b))", aim_below),
+    phrase(r"<aim><is><above>\s?(?:<dur>|<lo>_(?:<rounds>|reps?\b))", aim_above),
     phrase(
         r"<aim><is><lo>(?:<to><hi>)?(?P<more>\s?(?:\+|or more))?"
         r"_(?P<what>(?:complete |full )?<rounds>|reps?\b|unbroken(?: reps)?\b)",
-        _aim_count,
+        aim_count,
     ),
-    phrase(r"<aim><is><lotime>(?:<to><hitime>)?(?![0-9])(?!<to>[0-9])", _aim_time),
-    phrase(r"\bsub _<dur>", lambda match: _aim("score", None, seconds(match["time"]))),
+    phrase(r"<aim><is><lotime>(?:<to><hitime>)?(?![0-9])(?!<to>[0-9])", aim_time),
+    phrase(r"\bsub _<dur>", lambda match: aim("score", None, seconds(match["time"]))),
     # without a score
     phrase(r"\bnot (?:for|against) (?:time|the clock)\b", says(format=Format.QUALITY)),
     phrase(r"\bfor (?:quality|good form|form)\b", says(format=Format.QUALITY)),
@@ -197,6 +177,7 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"^[\s;]*sets\s?(?::|$)", says(format=Format.SETS)),
     phrase(r"^[\s;]*intervals\s?(?::|$)", says(format=Format.INTERVALS)),
     # the heaviest of the day
+    phrase(r"<dur> to (?=(?:find|build|work|establish|test|hit)\b)", _within),
     phrase(
         r"\b(?:find|build_(?:up )?to|work_(?:up )?to|establish|test|hit) (?:an? |your |today's )?(?:new )?"
         r"(?:heavy|max(?:imum|imal)?|top)(?: set of)?_(?P<n>singles?\b|doubles?\b|triples?\b"
@@ -209,12 +190,20 @@ PHRASES: tuple[Phrase, ...] = (
         _heaviest,
     ),
     # intervals
+    phrase(r"\be(?P<every>[2-9])mom\b<is>x_<n>(?![0-9.:']|_min|_sec)", _minutely_times),
     phrase(r"\be(?P<every>[1-9]?)mom\b<is>(?:for |of |x )?<minutes>", _minutely_for),
     phrase(r"<minutes>_(?:an? )?\be(?P<every>[1-9]?)mom\b", _minutely_for),
     phrase(r"\be(?P<every>[1-9]?)mom\b", _minutely),
     phrase(r"\bevery (?P<every>)minute(?: on the minute)?\b<is>(?:for |x )<minutes>", _minutely_for),
     phrase(r"<minutes>_:?_every (?P<every>)minute(?: on the minute)?\b", _minutely_for),
     phrase(r"\bevery (?P<every>)minute(?: on the minute)?\b", _minutely),
+    phrase(r"\bon the (?P<every>)minute\b<is>(?:every minute )?(?:for |x )?<minutes>", _minutely_for),
+    phrase(r"\bon the (?P<every>)minute\b", _minutely),
+    phrase(
+        r"^[\s;:,]*(?:alternating|alternate)(?: between)?(?: minutes| stations| movements| exercises)?[\s;:,]*$",
+        says(in_turn=True),
+    ),
+    phrase(r"<n>_x?_(?:<rounds>|sets\b)[\s,:;\-]{0,4}every <work>", _every_times),
     phrase(r"\bevery <work><is>for <n>_<rounds>", _every_times),
     phrase(r"\bevery <work><is>for <minutes>", _every_for),
     phrase(r"\bevery <work><is>x_<n>(?: <rounds>| sets\b)?(?![0-9.])", _every_times),
@@ -234,6 +223,10 @@ PHRASES: tuple[Phrase, ...] = (
     ),
     phrase(r"\bwork<is><work>[\s/,:\-]{0,3}rest<is><off>(?! between| after)", _on_off),
     phrase(r":?<work>\s?[/:]\s?<off>_(?:work[\s/:]rest|on[\s/]off|intervals)\b", _on_off),
+    phrase(
+        r"^[\s;*]*<work>\s?/\s?<off>_x_<n>(?: <rounds>| sets\b| times\b)?(?![0-9.]|_[a-z])",
+        _bare_on_off_times,
+    ),
     # rests and caps before bare durations mean anything else
     phrase(
         r"(?:with )?(?:a )?\b(?:rest|recover|recovery|pause|break)\b(?: for| "
@@ -244,12 +237,16 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"\b(?:time_cap|cap(?:ped)?|tc|time_limit)\b(?: at| of| is)?<is><minutes>", _cap),
     phrase(r"<dur>_(?:time_)?(?:cap|tc|limit)\b", _cap),
     # as many rounds as possible
+    phrase(r"<dur>_ladder\b<of>", _amrap),
+    phrase(r"\b<amrap><is><n>_x_<dur>", _amrap_again),
+    phrase(r"<n>_x_(?:an? )?<amrap><is><minutes>", _amrap_again),
+    phrase(r"<n>_x_<dur>[\s:,\-]{0,3}<amrap>", _amrap_again),
     phrase(r"\b<amrap><is>(?:in |of |for |within |x )?<minutes><of>", _amrap),
     phrase(r"\b(?:in |for )?<dur>(?: of| to (?:do|get))?[\s:,\-]{0,3}(?:an? )?<amrap><of>", _amrap),
     phrase(r"(?<![0-9.:\-])(?P<time>[0-9]{1,3}) <amrap><of>", _amrap),
     phrase(r"\b<amrap>\b<of>", says(format=Format.AMRAP)),
     # as fast as possible
-    phrase(r"<n>_x?_<rounds><is>(?:<fast>|ft\b)<of>", _rounds_for_time),
+    phrase(r"<n>_x?_<rounds><is>(?:each )?(?:round )?(?:<fast>|ft\b)<of>", _rounds_for_time),
     phrase(r"<n>_rft\b<of>", _rounds_for_time),
     phrase(r"<fast><is><n>_<rounds><of>", _rounds_for_time),
     phrase(r"\b(?:<fast>|rft\b)(?: complete)?<of>", says(format=Format.FOR_TIME)),

@@ -66,6 +66,13 @@ def completes(piece: Piece, line: Piece) -> bool:
     return not any(new and old for new, old in pairs)
 
 
+def repeats(piece: Piece, line: Piece) -> bool:
+    """Whether a nameless piece is one more set of the line before it: `5 @ 60%, 5 @ 70%`."""
+    loads = [one.load_rule or one.loads_kg for one in (piece, line)]
+    nameless = not piece.meaning and not piece.unread and not piece.sets
+    return bool(nameless and line.meaning and piece.amount and line.amount and all(loads))
+
+
 def complete(line: Piece, piece: Piece) -> Piece:
     """The line with what `piece` adds."""
     return replace(

@@ -7,11 +7,14 @@ from itertools import pairwise
 from core.measures import MassUnit
 from core.notation.headings import bullet, heading, part
 from core.notation.lines import read_piece
-from core.notation.manners import take_manners
+from core.notation.lone import read_lone
+from core.notation.manners import take_labels, take_manners
 from core.notation.names import Lexicon
-from core.notation.phrases import PHRASES, Facts
-from core.notation.pieces import Piece, complete, completes
+from core.notation.phrase_aims import Facts
+from core.notation.phrases import PHRASES
+from core.notation.pieces import Piece, complete, completes, repeats
 from core.notation.respelling import respelled
+from core.notation.stations import bound, is_rest, resting_station, share_station, station_alone
 from core.notation.text import Row, Strip, mark_tempos
 from core.notation.unread import Stretch, begins_with_amount, is_talk, joined, named
 from core.notation.values import Corrected, LooksLike, NotUnderstood
@@ -28,23 +31,11 @@ _JOINED = re.compile(r"\s(?:and|&|plus)\s|\s?\+\s?|\s?&\s?|\s/\s(?=[0-9])")
 _RUN_ON = re.compile(
     r"(?<=[a-z])\s(?:and\s|\+\s)?(?=[0-9]{1,4}(?:/[0-9]{1,3})?\s?(?:k?m|cal|s|sec|min|x)?\s[a-z])"
 )
-_REST_STATION = re.compile(
-    r"^[\W_]*(?:(?:minutes?|min|station)\s?)?(?:(?P<n>[1-9][0-9]?)(?:st|nd|rd|th)?(?: min(?:ute)?)?"
-    r"|(?P<odd>odd|even)(?:\s?min(?:ute)?s?)?)\s?[:\-=.)]\s*"
-    r"(?:rest|recover(?:y)?|break|off)[\W_]*$"
-)
-_STATION = re.compile(
-    r"((?:\b(?:minutes?|min|station) [1-9][0-9]?|\b[1-9](?:st|nd|rd|th) (?:min(?:ute)?|station)"
-    r"|\b(?:odd|even)(?:\s?min(?:ute)?s?)?)\s?)[:\-=]"
-)
+_THEN = re.compile(r"^[\W_]*(?:and |straight |directly )?(?:then|into|followed by)\b[\s:;,.\-]*")
 _WHERE = re.compile(r"^[\W_]*(?:buy|cash)[ \-]?(in|out)\b[\s:;,\-]*")
 _ASIDE = re.compile(
     r"^[\W_]*(?:notes?|nb|n\.b\.|coach'?s notes?|tip|remember|scaling|options?|equipment)\s?[:\-]\s?(.+)$"
 )
-_LONE_TIME = re.compile(
-    r"^[\W_]*(?:time|duration|clock)?\s?:?\s?([0-9]{1,3})\s?(?:min(?:ute)?s?|'|:00)(?: on the clock)?[\W_]*$"
-)
-_LONE_SCHEME = re.compile(r"^[\W_]*([0-9]{1,3}(?:\s?[,/]\s?[0-9]{1,3}){2,20})(?: reps?)?(?: of)?[\W_]*$")
 _NOTE = "~"
 _ALONE = re.compile(r"[^\W_]")
 _LETTER = re.compile(r"[^\W\d_]")
@@ -67,6 +58,9 @@ class Reading:
     corrected: list[Corrected] = field(default_factory=list)
     number: int | None = None
     rest_station: int | None = None
+    station: int | None = None
+    is_rest: bool = False
+    then: bool = False
 
     @property
     def not_understood(self) -> list[NotUnderstood]:
@@ -80,8 +74,8 @@ class Reading:
     def says_anything(self) -> bool:
         """Whether some of it was understood."""
         read = any(piece.meaning or piece.says_anything for piece in self.pieces)
-        said = self.kind or self.parts or self.facts or self.notes or self.rest_station
-        return bool(said or self.where != "lines" or read)
+        said = self.kind or self.parts or self.facts or self.notes or self.rest_station or self.station
+        return bool(said or self.then or self.is_rest or self.where != "lines" or read)
 
     @property
     def is_talk(self) -> bool:
@@ -110,8 +104,7 @@ def _read(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int) -> Reading:
     if len(text) > LONGEST_ROW:
         reading.unread.append(Stretch(0, len(text.rstrip())))
         return reading
-    if rest := _REST_STATION.match(text):
-        reading.rest_station = int(rest["n"] or ("odd", "even").index(rest["odd"]) + 1)
+    if _read_turn(reading, text):
         return reading
     if aside := _ASIDE.match(text):
         reading.notes.append(row.text[aside.start(1) :].strip())
@@ -125,10 +118,21 @@ def _read(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int) -> Reading:
     reading.notes += take_manners(strip, row)
     _read_phrases(reading.facts, strip)
     _read_front(reading, strip)
-    if not _read_lone(reading, strip):
+    reading.notes += take_labels(strip, row, known=bool(reading.facts))
+    if lone := read_lone(strip.text.replace(Strip.MARK, " ")):
+        reading.facts |= {name: value for name, value in lone.items() if name not in reading.facts}
+    else:
         _read_pieces(reading, strip, notes, lexicon, unit)
     _settle_unread(reading)
     return reading
+
+
+def _read_turn(reading: Reading, text: str) -> bool:
+    """A row that only says whose turn or minute it is, or that it is one of rest."""
+    reading.rest_station = resting_station(text)
+    reading.station = station_alone(text)
+    reading.is_rest = is_rest(text)
+    return bool(reading.rest_station or reading.station or reading.is_rest)
 
 
 def _settle_unread(reading: Reading) -> None:
@@ -159,6 +163,9 @@ def _read_front(reading: Reading, strip: Strip) -> None:
     elif end := part(strip.text):
         reading.parts = True
         strip.blank(0, end)
+    if then := _THEN.match(strip.text):
+        reading.then = True
+        strip.blank(0, then.end())
     if where := _WHERE.match(strip.text):
         reading.where = "buy_in" if where[1] == "in" else "cash_out"
         strip.blank(0, where.end())
@@ -181,13 +188,13 @@ def _read_brackets(reading: Reading, strip: Strip, lexicon: Lexicon, unit: MassU
         inner = Strip(match[1])
         facts: Facts = {}
         _read_phrases(facts, inner)
-        if not _ALONE.search(inner.left):
+        if not _ALONE.search(inner.left) and "work_s" not in facts:
             reading.facts |= facts
             strip.blank(*match.span())
             continue
         piece = read_piece(match[1], match.start(1), lexicon, unit)
         says = piece.says_anything or piece.unit
-        if piece.meaning or piece.unread or piece.notes or not says:
+        if "work_s" not in facts and (piece.meaning or piece.unread or piece.notes or not says):
             notes.append((match.start(), reading.row.text[match.start(1) : match.end(1)].strip()))
             _fill(strip, match.start(), match.end(), _NOTE)
         else:
@@ -200,22 +207,10 @@ def _fill(strip: Strip, start: int, end: int, character: str) -> None:
     strip.text = strip.text[:start] + character * (end - start) + strip.text[end:]
 
 
-def _read_lone(reading: Reading, strip: Strip) -> bool:
-    """A row that is nothing but a time or a scheme."""
-    left = strip.text.replace(Strip.MARK, " ")
-    if time := _LONE_TIME.match(left):
-        reading.facts.setdefault("minutes", float(time[1]))
-    elif scheme := _LONE_SCHEME.match(left):
-        reading.facts.setdefault("scheme", tuple(int(each) for each in re.findall("[0-9]+", scheme[1])))
-    else:
-        return False
-    return True
-
-
 def _read_pieces(
     reading: Reading, strip: Strip, notes: list[tuple[int, str]], lexicon: Lexicon, unit: MassUnit
 ) -> None:
-    strip.text = _STATION.sub(r"\1)", strip.text)
+    strip.text = bound(strip.text)
     for start, end in _segments(strip.text):
         mine = [note for at, note in notes if start <= at < end]
         text = strip.text[start:end].replace(_NOTE, " ")
@@ -227,6 +222,7 @@ def _read_pieces(
             piece.listed = reading.number
             _keep(reading, piece, lexicon)
         _annotate(reading, mine)
+    share_station(reading.pieces)
 
 
 def _segments(text: str) -> list[tuple[int, int]]:
@@ -252,6 +248,8 @@ def _keep(reading: Reading, piece: Piece, lexicon: Lexicon) -> None:
     last = reading.pieces[-1] if reading.pieces else None
     if piece.unread:
         reading.unread.append(_unread(reading, piece, last, lexicon))
+    if last and repeats(piece, last):
+        piece.meaning, piece.implement = last.meaning, last.implement
     if last and completes(piece, last):
         reading.pieces[-1] = complete(last, piece)
     elif piece.meaning or piece.unread or piece.says_anything:

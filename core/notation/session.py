@@ -8,11 +8,12 @@ from core.measures import MassUnit
 from core.movements.lookup import Catalogue
 from core.notation.blocks import finish
 from core.notation.chat import is_like_a_session
-from core.notation.drafts import Draft, Placed, Rest
+from core.notation.drafts import Draft, Placed
 from core.notation.headings import DATE, QUOTED, label, read_date, tidy_title
 from core.notation.names import Lexicon, lexicon
 from core.notation.pieces import complete, completes
 from core.notation.reading import Reading, read_row
+from core.notation.sending import send
 from core.notation.text import Row, blanked, plain_row, rows
 from core.notation.unread import Stretch, named, whole
 from core.notation.values import Corrected, NotUnderstood, ReadSession
@@ -81,11 +82,10 @@ class _Reader:
         self.format_known |= bool(reading.facts.keys() & _OPENERS)
         self.not_understood += reading.not_understood
         draft.broken |= any(stretch.looks_like != "note" for stretch in reading.unread)
+        send(draft, reading)
         self._place(draft, reading)
         self._merge(draft, reading)
         draft.notes += reading.notes
-        if reading.rest_station:
-            draft.rests.append(Rest(reading.rest_station, reading.row))
 
     def result(self, written: list[Row]) -> ReadSession:
         self._close()
@@ -160,6 +160,8 @@ class _Reader:
             return False
         if reading.kind or reading.parts:
             return True
+        if reading.where == "buy_in" and draft.lines:
+            return True
         said = reading.facts.keys() & _OPENERS
         if not said or not draft.lines:
             return False
@@ -195,9 +197,10 @@ class _Reader:
         self.open_lines.clear()
 
     def _place(self, draft: Draft, reading: Reading) -> None:
-        lines: list[Placed] = getattr(draft, reading.where)
+        lines: list[Placed] = getattr(draft, draft.where if reading.where == "lines" else reading.where)
         for piece in reading.pieces:
             if piece.meaning:
+                piece.station = piece.station or draft.station
                 lines.append(Placed(piece, reading.row))
             elif lines and completes(piece, lines[-1].piece):
                 lines[-1] = Placed(complete(lines[-1].piece, piece), lines[-1].row)
@@ -210,6 +213,10 @@ class _Reader:
     def _merge(self, draft: Draft, reading: Reading) -> None:
         """Facts join the block; one that says otherwise than before is named instead."""
         for name, value in reading.facts.items():
-            if draft.facts.setdefault(name, value) != value:
+            if draft.facts.setdefault(name, value) == value:
+                continue
+            if name == "rest_s" and "work_s" in draft.facts:
+                draft.notes.append(reading.row.text.strip())
+            else:
                 self.problem(reading.row)
                 return

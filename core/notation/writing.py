@@ -127,10 +127,9 @@ def write_line(line: Line, unit: MassUnit, names: Catalogue, block: Block | None
 
 def _amount(line: Line, block: Block | None) -> str:
     """What is counted; nothing where the block says it."""
-    if line.amount is None and line.unit is AmountUnit.KCAL:
-        return "cal"
     if line.amount is None:
-        return "max" if block is not None and block.format in _OPEN and not block.scheme else ""
+        most = "max" if block is not None and block.format in _OPEN and not block.scheme else ""
+        return f"{most} cal".strip() if line.unit is AmountUnit.KCAL else most
     if block is not None and line.unit is AmountUnit.SECONDS and line.amount == block.work_s:
         return ""
     if line.amount_to is not None:
