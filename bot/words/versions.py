@@ -131,6 +131,8 @@ def what_words(line: VersionLine, units: MassUnit) -> str:
     label = _variant(line).label
     parts = [_amount(line), label, f"({_load(line, units)})" if line.load_kg is not None else ""]
     words = " ".join(part for part in parts if part)
+    if line.amount is None and line.unit is AmountUnit.KCAL and not line.scheme:
+        words = f"{words} for calories"
     return f"{words}, on each side" if line.per_side else words
 
 

@@ -17,8 +17,8 @@ _KINDS = {
 }
 _HEADINGS = {
     kind: re.compile(
-        rf"^[\W_]*(?:part |block )?(?:[a-f1-9][).:]\s*)?(?:{names})(?: [a-f1-9])?(?=[\W_]*$|\s*[:(,;.\-"
-        rf"|~]|\s+[0-9])"
+        rf"^[\W_]*(?:part |block )?(?:[a-f1-9][).:]\s*)?(?:{names})"
+        r"(?: (?:[a-f1-9]|[1-9][0-9](?=[\W_]*$)))?(?=[\W_]*$|\s*[:(,;.\-|~]|\s+[0-9])"
     )
     for kind, names in _KINDS.items()
 }

@@ -3,9 +3,10 @@
 from typing import Literal
 
 from core.athletes.values import Equipment
-from core.sessions.values import Session
+from core.sessions.values import Format, Session
 from core.values import Value
 
+_AS_MUCH_AS_CAN_BE = {Format.MAX_REPS, Format.MAX_LOAD, Format.HOLD}
 LooksLike = Literal["movement", "work", "note"]
 
 
@@ -48,9 +49,13 @@ class ReadSession(Value):
 
     @property
     def holds_work(self) -> bool:
-        """Whether some line says what to do and how much of it."""
+        """Whether some line says what to do and how much of it, be it as much as can be."""
         blocks = self.session.blocks if self.session else ()
-        return any(line.amount or block.scheme for block in blocks for line in block.lines)
+        return any(
+            line.amount or block.scheme or block.format in _AS_MUCH_AS_CAN_BE
+            for block in blocks
+            for line in block.lines
+        )
 
     @property
     def is_clear(self) -> bool:

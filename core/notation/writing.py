@@ -9,6 +9,7 @@ from core.movements.lookup import Catalogue, catalogue
 from core.notation.line_names import HELD
 from core.notation.quantities import MINUTE_S, in_unit
 from core.scores.text import clock
+from core.sessions.naming import places
 from core.sessions.values import Aim, Block, BlockKind, Format, Line, LoadRule, Session
 
 _HEADINGS = {
@@ -28,12 +29,14 @@ def write_session(session: Session, unit: MassUnit = MassUnit.KG, movements: Cat
     names = movements or catalogue()
     front = [session.title] if session.title else []
     front += [session.date.isoformat()] if session.date else []
-    blocks = ["\n".join(_block(block, unit, names)) for block in session.blocks]
+    told = zip(session.blocks, places(session.blocks), strict=True)
+    blocks = ["\n".join(_block(block, place, unit, names)) for block, place in told]
     return "\n\n".join([*(["\n".join(front)] if front else []), *blocks])
 
 
-def _block(block: Block, unit: MassUnit, names: Catalogue) -> Iterator[str]:
-    yield _HEADINGS[block.kind]
+def _block(block: Block, place: int | None, unit: MassUnit, names: Catalogue) -> Iterator[str]:
+    """Lines of a block under its heading, which is numbered if there are several of its kind."""
+    yield _HEADINGS[block.kind] if place is None else f"{_HEADINGS[block.kind]} {place}"
     yield from _format(block)
     yield from _rules(block)
     yield from (f"Buy-in: {write_line(line, unit, names, block)}" for line in block.buy_in)

@@ -49,3 +49,37 @@ async def test_a_minute_of_rest_stands_in_read_back_post_and_version(crew):
     version = (await ilse.last_message).text
     assert [f"Minute {place}: " in version for place in range(1, 6)] == [True] * 5
     assert "Minute 5: rest" in version
+
+
+async def test_two_parts_without_a_title_can_be_told_apart_in_read_back_post_and_version(crew):
+    ilse = await crew.has("Ilse")
+    await crew.coach.says("every 2 min x 6\n5 back squats\n\nAMRAP 10\n10 burpees")
+    await crew.coach.hears("Main 2\nAs many rounds as possible in 10 min")
+    await crew.coach.presses("Post now")
+    await crew.group.hears("Main 1\nEvery 2 min")
+    await answers_what_is_asked(ilse)
+    version = (await ilse.last_message).text
+    assert version.index("Main 1") < version.index("Main 2")
+
+
+async def test_two_movements_of_one_minute_stand_in_read_back_post_and_version(crew):
+    ilse = await crew.has("Ilse")
+    await crew.coach.says("EMOM 12\nmin 1: 10 sit-ups\nmin 2: 5 push-ups, 10 air squats")
+    await crew.coach.hears("Minute 2: 10 air squats")
+    await crew.coach.presses("Post now")
+    await crew.group.hears("Minute 2: 10 air squats")
+    await answers_what_is_asked(ilse)
+    assert (await ilse.last_message).text.count("Minute 2: ") == 2
+
+
+async def test_calories_stay_calories_in_the_version(crew):
+    ilse = await crew.has("Ilse")
+    await crew.coach.says("max cal row in 2 min")
+    await crew.coach.hears("cal row")
+    await crew.coach.presses("Post now")
+    await crew.group.hears("cal row")
+    await answers_what_is_asked(ilse)
+    await ilse.says("bought a rowing machine")
+    await ilse.hears("rowing machine")
+    await ilse.says("/today")
+    await ilse.hears("row on the machine for calories")

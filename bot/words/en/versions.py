@@ -33,7 +33,8 @@ from core.desk.says.versions import (
 from core.desk.version_commands import AsUsual, ChangeLines, TodayDiffers
 from core.measures import AmountUnit, MassUnit, in_words
 from core.scaling.values import Because, Version, VersionBlock, VersionLine
-from core.sessions.values import BlockKind, Format
+from core.sessions.naming import places
+from core.sessions.values import BlockKind, Format, Session
 
 
 def head(version: Version) -> str:
@@ -86,12 +87,20 @@ def blocks(said: ShowVersion) -> list[str]:
     shown, place, spared = [], 1, set[str]()
     for one in said.version.blocks:
         written = said.session.blocks[one.block - 1]
-        head = f"<b>{PARTS[written.kind]}</b>\n" if len(said.session.blocks) > 1 else ""
+        head = f"<b>{part_words(said.session, one.block)}</b>\n" if len(said.session.blocks) > 1 else ""
         note = fill("\n<i>{note}</i>", note=written.notes) if written.notes else ""
         lines = block(one, said.units, [last.get(place + n, "") for n in range(len(one.every_line))], spared)
         shown.append(f"{head}{lines}{note}")
         place += len(one.every_line)
     return shown
+
+
+def part_words(session: Session, number: int) -> str:
+    """How a block is headed: `Strength`, `Main 2`; as in the post, so that both can be told apart alike."""
+    kind, place = session.blocks[number - 1].kind, places(session.blocks)[number - 1]
+    if place is None:
+        return PARTS[kind]
+    return f"{'Main' if kind is BlockKind.MAIN else PARTS[kind]} {place}"
 
 
 PARTS = {

@@ -158,3 +158,21 @@ def test_a_squat_with_a_share_of_ones_best_is_done_with_a_bar():
 def test_the_letters_of_a_superset_are_bullets(bullet):
     line = understood(f"3 sets\n{bullet}8 goblet squat @ 24").blocks[0].lines[0]
     assert fields(line, ["amount", "movement"]) == {"amount": 8, "movement": "goblet squat"}
+
+
+def test_blocks_of_one_kind_are_numbered_and_read_back_as_they_were():
+    session = understood("Every 2 min x 6\n5 back squats\n\nAMRAP 10\n10 burpees\n\nCool-down\n5 min walk")
+    written = write_session(session)
+    assert [line for line in written.splitlines() if line[:4] in {"Main", "Cool"}] == [
+        "Main 1",
+        "Main 2",
+        "Cool-down",
+    ]
+    again = understood(written)
+    assert [block.lines[0].movement for block in again.blocks] == ["back squat", "burpee", "run"]
+    assert [block.kind for block in again.blocks] == [block.kind for block in session.blocks]
+
+
+def test_ten_blocks_of_a_kind_are_numbered_too():
+    session = understood("\n\n".join(f"AMRAP {minutes}\n10 burpees" for minutes in range(3, 15)))
+    assert len(understood(write_session(session)).blocks) == 12
