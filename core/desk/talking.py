@@ -6,6 +6,7 @@ from typing import Any
 
 from core.athletes.complaints import of_limit
 from core.athletes.today import differing
+from core.desk.amending import as_amendment
 from core.desk.answers import ask_again, tell_answer, tell_weight
 from core.desk.asides import as_how_it_goes, as_thanks
 from core.desk.class_words import as_class_words
@@ -129,6 +130,7 @@ READINGS = (
     as_tolerance,
     enter_for_somebody,
     as_draft_order,
+    as_amendment,
     as_class_words,
     as_how_it_goes,
     as_thanks,

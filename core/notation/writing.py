@@ -9,7 +9,6 @@ from core.movements.lookup import Catalogue, catalogue
 from core.notation.line_names import HELD
 from core.notation.quantities import MINUTE_S, in_unit
 from core.scores.text import clock
-from core.sessions.naming import places
 from core.sessions.values import Aim, Block, BlockKind, Format, Line, LoadRule, Session
 
 _HEADINGS = {
@@ -29,7 +28,7 @@ def write_session(session: Session, unit: MassUnit = MassUnit.KG, movements: Cat
     names = movements or catalogue()
     front = [session.title] if session.title else []
     front += [session.date.isoformat()] if session.date else []
-    told = zip(session.blocks, places(session.blocks), strict=True)
+    told = zip(session.blocks, session.places, strict=True)
     blocks = ["\n".join(_block(block, place, unit, names)) for block, place in told]
     return "\n\n".join([*(["\n".join(front)] if front else []), *blocks])
 

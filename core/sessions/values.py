@@ -110,3 +110,11 @@ class Session(Value):
     title: str | None = None
     date: dt.date | None = None  # a field named like its type would shadow it
     blocks: tuple[Block, ...]
+
+    @property
+    def places(self) -> tuple[int | None, ...]:
+        """For each block its number among those of its kind, to tell them apart; None for the only one."""
+        kinds = [block.kind for block in self.blocks]
+        return tuple(
+            kinds[: at + 1].count(kind) if kinds.count(kind) > 1 else None for at, kind in enumerate(kinds)
+        )

@@ -33,7 +33,6 @@ from core.desk.says.versions import (
 from core.desk.version_commands import AsUsual, ChangeLines, TodayDiffers
 from core.measures import AmountUnit, MassUnit, in_words
 from core.scaling.values import Because, Version, VersionBlock, VersionLine
-from core.sessions.naming import places
 from core.sessions.values import BlockKind, Format, Session
 
 
@@ -97,7 +96,7 @@ def blocks(said: ShowVersion) -> list[str]:
 
 def part_words(session: Session, number: int) -> str:
     """How a block is headed: `Strength`, `Main 2`; as in the post, so that both can be told apart alike."""
-    kind, place = session.blocks[number - 1].kind, places(session.blocks)[number - 1]
+    kind, place = session.blocks[number - 1].kind, session.places[number - 1]
     if place is None:
         return PARTS[kind]
     return f"{'Main' if kind is BlockKind.MAIN else PARTS[kind]} {place}"

@@ -100,5 +100,15 @@ class AsPosted(Said):
     post: GroupPost
 
 
+class AmendedAfterPost(Said):
+    """A change in words to what stands in the group already: it follows as a new draft."""
+
+    group: str
+
+
+class NotAmended(Said):
+    """A change in words that can't be carried out as it was said."""
+
+
 class AskWhen(Said):
     """To the coach: no moment to come was named."""

@@ -1,0 +1,273 @@
+"""The coach's text with a change carried out in it: everything else stays as it was typed."""
+
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+
+from core.measures import MassUnit
+from core.movements.lookup import Catalogue
+from core.movements.names import key
+from core.notation.edits import Edit
+from core.notation.lines import read_piece
+from core.notation.names import Lexicon, lexicon
+from core.notation.phrase_aims import Facts
+from core.notation.pieces import Piece, as_line
+from core.notation.reading import Reading, read_row
+from core.notation.session import read_session
+from core.notation.text import plain_row, rows
+from core.notation.writing import write_line
+
+_TOLD = ("unit", "loads_kg", "count", "load_rule", "tempo", "sets", "per_side", "most")
+_BLOCK_WORDS = re.compile(
+    r"^(?:it|this|that|(?:the )?(?:time|whole thing|session|workout|block|amrap|emom|clock))$"
+)
+_IT = re.compile(r"^(?:it|this|that)\s+(?:an? )?")
+_NUMBER = re.compile(r"^[0-9]{1,4}(?:\s?[a-z]{1,4})?$")
+_NAMED_FACT = {
+    "cap_s": re.compile(r"\b(?:time )?(?:cap|limit)\b"),
+    "rest_s": re.compile(r"\b(?:rest|break|pause)s?\b"),
+    "rounds": re.compile(r"\b(?:rounds?|sets?|rds)\b"),
+    "minutes": re.compile(r"\b(?:amrap|emom|clock|time|minutes|duration|length|it)\b"),
+}
+
+
+@dataclass(frozen=True)
+class _Spot:
+    """A piece of the coach's text that is a line: its row from 0, the columns it takes, and the reading."""
+
+    row: int
+    start: int
+    end: int
+    piece: Piece
+    alone: bool
+
+
+def edited(text: str, edit: Edit, movements: Catalogue, unit: MassUnit = MassUnit.KG) -> str | None:
+    """The text after the change; None where it doesn't say which line is meant, or what it should become."""
+    known = lexicon(movements)
+    if edit.verb == "add":
+        return _checked(text, _added(text, edit.new, known, unit), movements, unit)
+    if edit.verb == "drop":
+        return _checked(text, _dropped(text, edit.target, known, unit), movements, unit)
+    for target, new in _partings(edit, known, unit):
+        changed = _changed(text, target, new, edit, movements, unit)
+        if done := _checked(text, changed, movements, unit):
+            return done
+    changed = _with_fact(text, edit, known, unit)
+    return _checked(text, changed, movements, unit)
+
+
+def names_a_line(text: str, edit: Edit, movements: Catalogue, unit: MassUnit = MassUnit.KG) -> bool:
+    """Whether the wish is about a line of the text, even if it can't be carried out."""
+    known = lexicon(movements)
+    return edit.verb != "add" and any(
+        spot for target, _ in _partings(edit, known, unit) for spot in _named(text, target, known, unit)
+    )
+
+
+def _partings(edit: Edit, known: Lexicon, unit: MassUnit) -> Iterator[tuple[Piece, str]]:
+    """What is meant and what it becomes; `the row 200 m` is parted behind the longest name."""
+    if edit.target and not _NUMBER.match(edit.target):
+        piece = _piece(edit.target, known, unit)
+        if piece.meaning:
+            yield piece, edit.new
+        return
+    if edit.target and (piece := _piece(edit.new, known, unit)).meaning:
+        yield replace(piece, amount=None), edit.new  # `8 push-ups instead of 10`
+    words = edit.new.split()
+    for end in range(len(words) - 1, 0, -1):
+        piece = _piece(" ".join(words[:end]), known, unit)
+        if piece.meaning and not piece.meaning.near and not piece.unread:
+            yield piece, " ".join(words[end:])
+
+
+def _piece(words: str, known: Lexicon, unit: MassUnit) -> Piece:
+    return read_piece(re.sub(r"^(?:the|those|all) ", "", words.lower()), 0, known, unit)
+
+
+def _changed(
+    text: str, target: Piece, new: str, edit: Edit, movements: Catalogue, unit: MassUnit
+) -> str | None:
+    known = lexicon(movements)
+    meant = _meant(text, target, known, unit)
+    told = _piece(new, known, unit)
+    if meant is None or told.unread or not (told.meaning or told.says_anything):
+        return None
+    if edit.verb == "swap" and not told.meaning:
+        return None
+    return _put(text, meant, _written(_become(meant.piece, told), meant, movements, unit))
+
+
+def _become(old: Piece, told: Piece) -> Piece:
+    """The old line with what was told; another movement keeps the amount, but not load and way."""
+    if told.meaning and old.meaning and told.meaning.movement != old.meaning.movement:
+        return _as_many(old, replace(told, sets=told.sets or old.sets, station=old.station))
+    said = {name: getattr(told, name) for name in _TOLD if getattr(told, name)}
+    new = replace(old, **said)
+    if told.meaning and told.meaning.variant:
+        new = replace(new, meaning=told.meaning)
+    if told.most:
+        return replace(new, amount=None, amount_to=None, unit=None)
+    if told.amount is None:
+        return new
+    upper, second = told.amount_to, told.second_amount
+    return replace(new, amount=told.amount, amount_to=upper, second_amount=second, most=False)
+
+
+def _as_many(old: Piece, new: Piece) -> Piece:
+    """The new movement with the old amount, if it has none of its own and counts in the same."""
+    assert new.meaning is not None, "the caller looked"
+    if new.amount or new.most or not (old.unit is None or new.meaning.unit is old.unit):
+        return new
+    kept = replace(new, amount=old.amount, amount_to=old.amount_to, second_amount=old.second_amount)
+    return replace(kept, unit=old.unit, per_side=old.per_side or new.per_side, most=old.most)
+
+
+def _meant(text: str, target: Piece, known: Lexicon, unit: MassUnit) -> _Spot | None:
+    """The one line that is meant; with its amount where several are of one movement."""
+    named = _named(text, target, known, unit)
+    if len(named) > 1 and target.amount:
+        named = [one for one in named if one.piece.amount == target.amount]
+    return named[0] if len(named) == 1 else None
+
+
+def _named(text: str, target: Piece, known: Lexicon, unit: MassUnit) -> list[_Spot]:
+    spots = list(_spots(text, known, unit))
+    exactly = [one for one in spots if _is_named(one.piece, target)]
+    return exactly or [one for one in spots if _says(one.piece, target)]
+
+
+def _is_named(piece: Piece, target: Piece) -> bool:
+    mine, theirs = piece.meaning, target.meaning
+    if mine is None or theirs is None or mine.movement != theirs.movement:
+        return False
+    return theirs.variant is None or mine.variant in {None, theirs.variant}
+
+
+def _says(piece: Piece, target: Piece) -> bool:
+    """`the squats` are the goblet squats where there are no others."""
+    words = key(re.sub("[0-9]", " ", target.text))
+    return bool(words) and words in key(piece.text)
+
+
+def _spots(text: str, known: Lexicon, unit: MassUnit) -> Iterator[_Spot]:
+    for number, reading in _readings(text, known, unit):
+        for piece in reading.pieces:
+            if piece.meaning:
+                row = reading.row
+                end = row.column(piece.end - 1)
+                alone = len(reading.pieces) == 1 and not (reading.facts or reading.kind or reading.unread)
+                last = len(row.typed) if alone else end
+                yield _Spot(number, row.column(piece.start) - 1, last, piece, alone)
+
+
+def _readings(text: str, known: Lexicon, unit: MassUnit) -> Iterator[tuple[int, Reading]]:
+    ordinal = 0
+    for number, row in enumerate(rows(text)):
+        reading = read_row(row, known, unit, ordinal)
+        ordinal = reading.number or reading.rest_station or ordinal
+        yield number, reading
+
+
+def _written(piece: Piece, spot: _Spot, movements: Catalogue, unit: MassUnit) -> str:
+    line = as_line(piece)
+    words = write_line(line if spot.alone else line.model_copy(update={"notes": None}), unit, movements)
+    if piece.most:
+        words = f"max {words}"
+    return f"{piece.sets} x {words}" if piece.sets else words
+
+
+def _put(text: str, spot: _Spot, words: str) -> str:
+    lines = text.splitlines()
+    line = lines[spot.row]
+    lines[spot.row] = f"{line[: spot.start]}{words}{line[spot.end :]}"
+    return "\n".join(lines)
+
+
+def _dropped(text: str, target: str, known: Lexicon, unit: MassUnit) -> str | None:
+    piece = _piece(target, known, unit)
+    spot = _meant(text, piece, known, unit) if piece.meaning else None
+    if spot is None:
+        return None
+    if spot.alone:
+        return "\n".join(line for number, line in enumerate(text.splitlines()) if number != spot.row)
+    return re.sub(
+        r"(?m)(?:\s*[,;+&]\s*|\s+and\s+)$|(?<=:)\s*[,;+&]|([,;+&])\s*(?=[,;+&])", "", _put(text, spot, "")
+    )
+
+
+def _added(text: str, new: str, known: Lexicon, unit: MassUnit) -> str | None:
+    """One more line behind the last of the session."""
+    told = _piece(new, known, unit)
+    spots = list(_spots(text, known, unit))
+    if not told.meaning or told.unread or not told.says_anything or not spots:
+        return None
+    lines = text.splitlines()
+    last = spots[-1].row
+    return "\n".join([*lines[: last + 1], new, *lines[last + 1 :]])
+
+
+def _with_fact(text: str, edit: Edit, known: Lexicon, unit: MassUnit) -> str | None:
+    """`make it 15 minutes`, `change the cap to 20`, `make it 4 rounds`: the number in its row."""
+    name, value = _fact(edit, known, unit)
+    if name is None:
+        return None
+    holding = [(n, one) for n, one in _readings(text, known, unit) if name in one.facts]
+    if not holding and name == "cap_s":
+        return f"{text.rstrip()}\nTime cap: {value / 60:g} min"
+    if len(holding) != 1:
+        return None
+    number, reading = holding[0]
+    return _renumbered(text, number, reading.facts[name], value, name)
+
+
+def _fact(edit: Edit, known: Lexicon, unit: MassUnit) -> tuple[str | None, float]:
+    """Which fact of a block is to change, and to what."""
+    target = edit.target.lower()
+    words = f"{target} {edit.new}".lower() if not _BLOCK_WORDS.match(target) else edit.new.lower()
+    said: Facts = read_row(plain_row(_IT.sub("", words.strip())), known, unit).facts
+    for name in ("cap_s", "rest_s", "every_s", "rounds", "minutes"):
+        if name in said:
+            return name, float(said[name])
+    number = re.fullmatch(r"([0-9]{1,3})(?:\s?(?:min(?:ute)?s?|'))?", edit.new.lower())
+    for name, pattern in _NAMED_FACT.items():
+        if number and pattern.search(target):
+            return name, float(number[1]) * (60 if name in {"cap_s", "rest_s"} else 1)
+    return None, 0
+
+
+def _renumbered(text: str, number: int, old: float, new: float, name: str) -> str | None:
+    """The row with the one number that says the old value saying the new one."""
+    lines = text.splitlines()
+    for said, to in _spellings(old, new, name):
+        pattern = rf"(?<![0-9.:]){re.escape(said)}(?![0-9.:])"
+        if len(re.findall(pattern, lines[number])) == 1:
+            lines[number] = re.sub(pattern, to, lines[number])
+            return "\n".join(lines)
+    return None
+
+
+def _spellings(old: float, new: float, name: str) -> Iterator[tuple[str, str]]:
+    if name in {"rounds", "minutes"}:
+        yield f"{old:g}", f"{new:g}"
+        yield f"{old:g}:00", f"{new:g}:00"
+        return
+    yield f"{old // 60:g}:{old % 60:02g}", f"{new // 60:g}:{new % 60:02g}"
+    if old % 60 == 0 and new % 60 == 0:
+        yield f"{old / 60:g}", f"{new / 60:g}"
+    yield f"{old:g}", f"{new:g}"
+
+
+def _checked(before: str, after: str | None, movements: Catalogue, unit: MassUnit) -> str | None:
+    """The changed text, if it reads as another session and nothing in it became unreadable."""
+    if after is None:
+        return None
+    old, new = read_session(before, movements, unit), read_session(after, movements, unit)
+    if new.session is None or len(new.not_understood) > len(old.not_understood):
+        return None
+    alike = old.session is not None and _bare(old.session) == _bare(new.session)
+    return None if alike else after
+
+
+def _bare(session: object) -> str:
+    return re.sub(r"written='[^']*'|written=\"[^\"]*\"", "", repr(session))

@@ -1,0 +1,43 @@
+"""A coach changes a session in words, at the read-back and after it was posted."""
+
+from tests.acceptance.people import SESSION, answers_what_is_asked
+
+
+async def test_at_the_read_back_a_change_in_words_is_read_back_anew_and_posted(crew):
+    await crew.coach.says(SESSION)
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("make the run 400 m")
+    await crew.coach.hears("400 m run")
+    await crew.coach.says("change the push-ups to 8")
+    await crew.coach.hears("8 push-ups")
+    await crew.coach.presses("Post now")
+    post = await crew.group.hears("Tap for your own version")
+    assert "8 push-ups" in post.text
+    assert "400 m run" in post.text
+
+
+async def test_after_the_post_the_change_is_a_new_draft_and_then_what_everybody_does(crew):
+    ilse = await crew.has("Ilse")
+    await crew.gets()
+    await crew.coach.says("change the push-ups to 8")
+    await crew.coach.hears("stays as everybody saw it")
+    await crew.coach.hears("8 push-ups")
+    await crew.coach.presses("Post now")
+    await crew.coach.hears("Posted to")
+    await answers_what_is_asked(ilse)
+    assert "8 push-ups" in (await ilse.last_message).text
+
+
+async def test_a_change_that_cannot_be_carried_out_is_answered_with_how_to_say_it(crew):
+    await crew.coach.says(SESSION)
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("make the push-ups easier")
+    await crew.coach.hears("what it should become")
+
+
+async def test_an_athlete_changes_nobodys_session(crew):
+    ilse = await crew.has("Ilse")
+    await crew.gets()
+    await ilse.says("change the push-ups to 8")
+    assert "push-ups" not in (await ilse.hears("")).text.split("\n")[0]
+    assert "stays as everybody saw it" not in (await crew.coach.last_message).text

@@ -1,0 +1,111 @@
+"""A coach's change of a session in words, carried out in the coach's own text."""
+
+import pytest
+
+from core.movements.lookup import catalogue
+from core.notation.editing import edited, names_a_line
+from core.notation.edits import read_edits
+
+TYPED = """Tuesday
+AMRAP 12
+- 10 push-ups (slow)
+12 goblet squats @ 16/12 kg
+200 m run
+breathe, everybody!
+Time cap: 20 min"""
+TWO = """Strength
+back squat 5x5 @ 75%, rest 2 min
+
+4 rounds for time
+500m row, 10 burpees
+EMOM 9
+Min 1: 8 pull-ups
+Min 2: 15 sit-ups, 5 lunges"""
+
+
+def after(text, words):
+    """The lines that are new, and those that are gone."""
+    changed = next(filter(None, (edited(text, edit, catalogue()) for edit in read_edits(words))), None)
+    if changed is None:
+        return None
+    before, now = text.splitlines(), changed.splitlines()
+    return [line for line in now if line not in before], [line for line in before if line not in now]
+
+
+ONE_LINE = [
+    (TYPED, "make the run 400 m", "400 m run"),
+    (TYPED, "Make the run 400m please", "400 m run"),
+    (TYPED, "the run should be 300 m", "300 m run"),
+    (TYPED, "change the push-ups to 8", "- 8 push-ups (slow)"),
+    (TYPED, "change 10 push ups to 8", "- 8 push-ups (slow)"),
+    (TYPED, "no, make the push-ups 8", "- 8 push-ups (slow)"),
+    (TYPED, "8 push-ups instead of 10", "- 8 push-ups (slow)"),
+    (TYPED, "push ups 8 instead", "- 8 push-ups (slow)"),
+    (TYPED, "reduce the push-ups to 8-10", "- 8-10 push-ups (slow)"),
+    (TYPED, "make the goblet squats 20/14 kg", "12 goblet squats @ 20/14 kg"),
+    (TYPED, "goblet squats @ 20 kg instead", "12 goblet squats @ 20 kg"),
+    (TYPED, "make the squats 15", "15 goblet squats @ 16/12 kg"),
+    (TYPED, "swap the run for 20 burpees", "20 burpees"),
+    (TYPED, "replace push-ups with dips", "- 10 dips"),
+    (TYPED, "change 200 m run to 15 cal row", "15 cal row"),
+    (TYPED, "change the amrap to 15 min", "AMRAP 15"),
+    (TYPED, "make it 15 minutes", "AMRAP 15"),
+    (TYPED, "make it a 10 min amrap", "AMRAP 10"),
+    (TYPED, "change the time cap to 15", "Time cap: 15 min"),
+    (TYPED, "cap 15 min instead", "Time cap: 15 min"),
+    (TWO, "make the row 300 m", "300 m row, 10 burpees"),
+    (TWO, "change row to 20 cal", "20 cal row, 10 burpees"),
+    (TWO, "make the burpees 8", "500m row, 8 burpees"),
+    (TWO, "drop the burpees", "500m row"),
+    (TWO, "make it 5 rounds", "5 rounds for time"),
+    (TWO, "change the back squats to 3x8", "3 x 8 back squats @ 75%, rest 2 min"),
+    (TWO, "back squat at 80% instead", "5 x 5 back squats @ 80%, rest 2 min"),
+    (TWO, "change the rest to 3 min", "back squat 5x5 @ 75%, rest 3 min"),
+    (TWO, "make the sit-ups 12", "Minute 2: 12 sit-ups, 5 lunges"),
+    (TWO, "make the lunges 6", "Min 2: 15 sit-ups, Minute 2: 6 lunges"),
+]
+
+
+@pytest.mark.parametrize(("text", "words", "line"), ONE_LINE, ids=[words for _, words, _ in ONE_LINE])
+def test_a_change_in_words_touches_its_one_line(text, words, line):
+    new, gone = after(text, words)
+    assert (new, len(gone)) == ([line], 1)
+
+
+def test_a_line_can_be_left_out_or_added():
+    assert after(TYPED, "drop the run") == ([], ["200 m run"])
+    assert after(TYPED, "add 5 burpees at the end") == (["5 burpees"], [])
+
+
+NO_CHANGE = [
+    "make the run 200 m",  # as it is
+    "make the squats lighter",
+    "swap the run for burpees",  # how many?
+    "change the pull-ups to 8",  # there are none
+    "drop the kettlebell",
+    "add a 24 kg kettlebell",
+    "what's for dinner?",
+    "make the run 400 m?",
+    "see you at 8",
+    "8:43",
+    "7+12",
+    "drop it",
+]
+
+
+@pytest.mark.parametrize("words", NO_CHANGE)
+def test_what_changes_nothing_or_cannot_be_meant_leaves_the_text_alone(words):
+    assert after(TYPED, words) is None
+
+
+def test_two_lines_of_one_movement_are_told_apart_by_their_amount():
+    text = "For time\n10 burpees\n200 m run\n20 burpees"
+    assert after(text, "make the burpees 5") is None
+    assert after(text, "change the 20 burpees to 15") == (["15 burpees"], ["20 burpees"])
+
+
+def test_it_is_known_whether_a_line_is_meant_at_all():
+    (edit, *_) = read_edits("make the goblet squats lighter")
+    assert names_a_line(TYPED, edit, catalogue())
+    (edit, *_) = read_edits("make the coffee strong")
+    assert not names_a_line(TYPED, edit, catalogue())
