@@ -2,12 +2,16 @@
 
 from core.desk.days import clock_of, today_in
 from core.desk.digest import digest_of
+from core.desk.meetings import Meeting, meetings_on, shown
 from core.desk.outcome import Outcome
 from core.desk.says.common import Welcome
+from core.desk.says.digest import ClassSignUps, WhoIsIn
 from core.desk.sessions import coached_groups
 from core.desk.visit import Visit
-from core.notation.asides import asks_how_it_goes, is_thanks
+from core.notation.asides import asks_how_it_goes, asks_who_is_in, is_thanks
+from core.notation.moments import find_days
 from core.notation.yes_no import read_yes_no
+from core.store.records import Group
 
 
 async def as_thanks(visit: Visit, text: str, _: int | None) -> Outcome | None:
@@ -29,3 +33,32 @@ async def as_how_it_goes(visit: Visit, text: str, _: int | None) -> Outcome | No
         found = await digest_of(visit.uow, visit.now, group, today_in(group, visit.now), clock)
         outcome = (outcome or Outcome()) + visit.told(found.model_copy(update={"so_far": True}))
     return outcome
+
+
+async def as_who_is_in(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """Sign-ups, looks and scores of the day that is named, else of today; None for whoever coaches no group."""
+    if not asks_who_is_in(text):
+        return None
+    outcome = None
+    for group in await coached_groups(visit):
+        outcome = (outcome or Outcome()) + visit.told(await who_is_in(visit, group, text))
+    return outcome
+
+
+async def who_is_in(visit: Visit, group: Group, text: str) -> WhoIsIn:
+    today = today_in(group, visit.now)
+    day = next(iter(find_days(text, today)), today)
+    clock = await clock_of(visit.uow, visit.person.id, group)
+    meetings = await meetings_on(visit.uow, group.id, day)
+    return WhoIsIn(
+        group=group.title,
+        day=day,
+        today=day == today,
+        classes=tuple([await sign_ups_of(visit, one, clock.key) for one in meetings]),
+        sessions=(await digest_of(visit.uow, visit.now, group, day, clock)).sessions,
+    )
+
+
+async def sign_ups_of(visit: Visit, meeting: Meeting, clock: str) -> ClassSignUps:
+    people = await visit.uow.sign_ups.coming(meeting.class_id, meeting.slot)
+    return ClassSignUps(date=shown(meeting, clock), names=tuple(person.name for person, _ in people))

@@ -8,7 +8,7 @@ from core.athletes.complaints import of_limit
 from core.athletes.today import differing
 from core.desk.amending import as_amendment
 from core.desk.answers import ask_again, tell_answer, tell_weight
-from core.desk.asides import as_how_it_goes, as_thanks
+from core.desk.asides import as_how_it_goes, as_thanks, as_who_is_in
 from core.desk.class_words import as_class_words
 from core.desk.classes import tell_class_again
 from core.desk.commands import (
@@ -132,6 +132,7 @@ READINGS = (
     as_draft_order,
     as_amendment,
     as_class_words,
+    as_who_is_in,
     as_how_it_goes,
     as_thanks,
     as_adult_after_all,

@@ -46,16 +46,40 @@ _FILLER = re.compile(
     r"|starts?|starting|is|o'?clock|weekdays?|every ?day|day|morning|evening|long|lasts?|through|week)\b",
     re.IGNORECASE,
 )
+_ONE_DAY = (
+    rf"(?:the\s|our\s|my\s)?(?:this\s|next\s|coming\s)?(?:{DAY_WORD}|today|tomorrow|tonight)"
+    r"(?:'s|s(?=.*\binstead\b))?"
+)
 _OFF = re.compile(
     r"^\W*(?:(?:there(?:'s| is| will be)\s)?no\s(?:\w+\s)?class(?:es)?\b"
     r"|(?:cancel|skip|drop|call off)\s(?:\w+'?s?\s){0,3}?class(?:es)?\b"
     rf"|(?:cancel|skip)\s(?:this\s|next\s)?(?:{DAY_WORD}|today|tomorrow)\b"
+    rf"|{_ONE_DAY}\s(?:\w+\s)?class\s(?:is|has been|was|got)\s(?:off|cancell?ed|not happening)\b"
     r"|class\b.*\b(?:is|are)\s(?:off|cancell?ed|not happening)\b)",
     re.IGNORECASE,
 )
 _MOVE = re.compile(
-    rf"^\W*(?:please\s)?(?:move|shift|postpone|reschedule)\s(?P<from>.*?\bclass\b.*?|(?:this\s|next\s)?{DAY_WORD}(?:'s)?|today|tomorrow)"
+    rf"^\W*(?:please\s)?(?:move|shift|postpone|reschedule|change|push|switch|bring)\s(?P<from>.*?\bclass\b.*?|(?:this\s|next\s)?{DAY_WORD}(?:'s)?|today|tomorrow)"
     r"\s(?:to|until|till)\s(?P<to>.+)$",
+    re.IGNORECASE,
+)
+
+
+_ONE_CLASS = (
+    rf"(?:{_ONE_DAY}\s(?:\w+\s)?class|(?:the\s|our\s|my\s)?class\s(?:on\s|for\s)?{_ONE_DAY}(?![a-z'])"
+    rf"|(?:the\s|our\s|my\s)?class\son\s(?!{DAY_WORD}s?\b)[^,]{{3,20}}?)"
+)
+_TAKES_PLACE = (
+    r"(?:is|will\sbe|'ll\sbe|should\sbe|has\sto\sbe|starts?|begins?|will\s(?:start|begin)|moves?|goes|takes\splace"
+    r"|(?:is|has|was|gets|got)\smoved)"
+)
+_ELSEWHERE = re.compile(r"\b(?:instead|now|moved?)\b", re.IGNORECASE)
+# `next Tuesday's class is at 7pm instead`, `let's have tomorrow's class at 8`
+_INSTEAD = re.compile(
+    rf"^\W*(?:(?:hi|hey|ok|so|sorry|please|just)\W+)*(?:(?P<from>{_ONE_CLASS})\s{_TAKES_PLACE}"
+    rf"|(?:let'?s\s(?:have|do|make|hold)|make|set|put|we(?:'ll|\swill)?\s(?:have|do|hold))\s(?P<from2>{_ONE_CLASS}))"
+    r"\s(?:now\s|going\sto\sbe\s|already\s|only\s)?(?:at\s|to\s|on\s|from\s)?"
+    r"(?P<to>.+?)(?:,?\s(?:instead|now|this time|please))*[\s.!]*$",
     re.IGNORECASE,
 )
 
@@ -180,16 +204,21 @@ def read_called_off(text: str, today: date) -> CalledOff | None:
 
 
 def read_moved(text: str, today: date) -> Moved | None:
-    """`move Tuesday's class to Wednesday 19:00` -> from where, and to where."""
-    match = _MOVE.match(plain(text[:_LONGEST]))
-    if match is None:
+    """`move Tuesday's class to Wednesday 19:00`, `Tuesday's class is at 7 instead` -> from where, and to where."""
+    words = plain(text[:_LONGEST])
+    match = _MOVE.match(words) or _INSTEAD.match(words)
+    if match is None or words.endswith("?"):
         return None
+    if read_class(words, today) and not _ELSEWHERE.search(words):
+        return None  # `class on Thursday is at 7pm` makes a class
+    said = match.groupdict()
+    left = _DAYS.sub(r"\g<day>", said["from"] or said.get("from2") or "")
     clock = find_clock(match["to"])
     to_days = find_days(match["to"], today)
     if clock is None and not to_days:
         return None
     return Moved(
-        days=find_days(match["from"], today),
+        days=find_days(left, today),
         to_day=to_days[0] if to_days else None,
         to_time=clock and clock.at,
     )

@@ -6,6 +6,8 @@ from typing import Literal, NamedTuple
 from core.notation.text import plain
 
 _LONGEST = 160
+# What is said of a class is about the calendar.
+_CLASS = re.compile(r"\bclass(?:es)?\b", re.IGNORECASE)
 _ENDS = r"(?:,? (?:instead|please|pls|now|today|then|thanks|again))*"
 _BEGINS = (
     r"(?:(?:ok|okay|no|wait|sorry|actually|hmm+|oh|and|also|please|pls|hey|let'?s|can (?:you|we)|could (?:you|we)"
@@ -47,7 +49,13 @@ _SHAPES: tuple[tuple[Literal["change", "swap", "drop", "add"], str], ...] = (
 def read_edits(text: str) -> tuple[Edit, ...]:
     """The ways in which words may ask for a change, the likelier first; () for words about something else."""
     words = plain(text[: _LONGEST + 1])
-    if not words or len(words) > _LONGEST or "\n" in text.strip() or words.rstrip().endswith("?"):
+    if (
+        not words
+        or _CLASS.search(words)
+        or len(words) > _LONGEST
+        or "\n" in text.strip()
+        or words.rstrip().endswith("?")
+    ):
         return ()
     words = words.strip(" .!")
     found = (

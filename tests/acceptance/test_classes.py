@@ -7,6 +7,7 @@ import pytest_asyncio
 from bot.bootstrap import build
 from bot.rehearsal.in_process import InProcessRequest
 from bot.telegram.conduct import make_conduct
+from tests.acceptance.people import answers_what_is_asked
 
 LINK = "https://example.org/room"
 WEEKLY = f"class Tuesdays 18:30, 45 min, {LINK}"
@@ -347,3 +348,36 @@ async def test_the_clocks_change_and_the_class_stays_at_its_hour(crew):
     await crew.room.travels_to(datetime.fromisoformat("2026-03-29T17:30+02:00"))
     await ilse.hears("starts in 1 hour")
     assert sunday.button("I'm in: Sun 8 March 18:30")
+
+
+async def test_a_class_said_to_be_at_another_time_is_moved_by_a_press(crew, weekly):
+    ilse = await crew.has("Ilse")
+    await comes(ilse, weekly)
+    await crew.coach.says("tomorrow's class is at 7pm instead")
+    asked = await crew.coach.hears("Move this?")
+    await crew.coach.presses("Tue 3 March → Tue 3 March 19:00", on=asked)
+    await ilse.hears("19:00")
+
+
+async def test_a_coach_asks_who_is_in(crew, weekly):
+    ilse, bo = await crew.has("Ilse"), await crew.has("Bo")
+    await comes(ilse, weekly)
+    await crew.gets(SESSION)
+    await answers_what_is_asked(bo)
+    await crew.coach.says("who's in tomorrow?")
+    assert "Signed up (1): Ilse" in (await crew.coach.hears("Who's in")).text
+    await crew.coach.says("who's in today?")
+    today = (await crew.coach.hears("Who's in today")).text
+    assert "Looked at their version: Bo" in today
+    assert "No scores yet" in today
+    await bo.says("5+3")
+    await bo.hears("Noted")
+    await crew.coach.says("who's in today?")
+    assert "Told a score: Bo" in (await crew.coach.hears("Who's in today")).text
+
+
+async def test_who_is_in_is_told_to_no_athlete(crew, weekly):
+    ilse, bo = await crew.has("Ilse"), await crew.has("Bo")
+    await comes(ilse, weekly)
+    await bo.says("who's in tomorrow?")
+    assert "Signed up" not in (await bo.hears("")).text

@@ -5,7 +5,7 @@ from bot.words.en.moments import city
 from bot.words.text import bullets, escape, fill, listed
 from bot.words.wording import Button, Worded, wording
 from core.desk.class_commands import AskHabit, WantDigest
-from core.desk.says.digest import ClassDigest, Digest, SessionDigest, Trained
+from core.desk.says.digest import ClassDigest, ClassSignUps, Digest, SessionDigest, Trained, WhoIsIn
 
 
 @wording("en", Digest)
@@ -31,6 +31,37 @@ def digest(said: Digest) -> Worded:
         return Worded("\n\n".join(parts))
     row = (Button("Another hour", AskHabit(which="digest")), Button("No more digests", WantDigest(yes=False)))
     return Worded("\n\n".join(parts), (row,))
+
+
+@wording("en", WhoIsIn)
+def who_is_in(said: WhoIsIn) -> Worded:
+    day = f"{said.day:%A} {said.day.day} {said.day:%B}"
+    head = "<b>Who's in today</b>, {group}, {day}" if said.today else "<b>Who's in</b>, {group}, {day}"
+    parts = [fill(head, group=said.group, day=day)]
+    parts += [sign_ups(one) for one in said.classes] or ["There's no class that day."]
+    parts += [seen_and_told(one) for one in said.sessions]
+    if not said.sessions:
+        parts.append("No session has been posted for it.")
+    return Worded("\n\n".join(parts))
+
+
+def sign_ups(one: ClassSignUps) -> str:
+    when = f"{one.date.starts:%H:%M}, {city(one.date.zone)} time"
+    head = fill("<b>{title}</b>, {when}", title=one.date.title, when=when)
+    if not one.names:
+        return f"{head}\nNobody has signed up yet."
+    return head + fill("\nSigned up ({count}): {names}", count=len(one.names), names=listed(one.names))
+
+
+def seen_and_told(one: SessionDigest) -> str:
+    lines = [fill("<b>{title}</b>", title=one.title or "The session")]
+    told = [person.name for person in one.trained]
+    lines.append(fill("Told a score: {names}", names=listed(told)) if told else "No scores yet.")
+    if one.opened:
+        lines.append(fill("Looked at their version: {names}", names=listed(one.opened)))
+    if one.unseen:
+        lines.append(f"Haven't opened it yet: {one.unseen}.")
+    return "\n".join(lines)
 
 
 def session(one: SessionDigest) -> str:

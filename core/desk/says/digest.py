@@ -39,6 +39,23 @@ class ClassDigest(Value):
     untold: tuple[str, ...]
 
 
+class ClassSignUps(Value):
+    """Who is signed up for a date of a class."""
+
+    date: ClassDate
+    names: tuple[str, ...]
+
+
+class WhoIsIn(Said):
+    """To a coach who asks: sign-ups of a day, who looked at their version, who told a score."""
+
+    group: str
+    day: date
+    today: bool
+    classes: tuple[ClassSignUps, ...]
+    sessions: tuple[SessionDigest, ...]
+
+
 class Digest(Said):
     """The evening digest of a group.
 

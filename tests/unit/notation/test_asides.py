@@ -1,6 +1,6 @@
 import pytest
 
-from core.notation.asides import asks_how_it_goes, is_thanks
+from core.notation.asides import asks_how_it_goes, asks_who_is_in, is_thanks
 from core.notation.yes_no import read_age, says_by_mistake
 
 
@@ -66,3 +66,23 @@ def test_an_age_tells_whether_somebody_is_of_age(text, of_age):
 )
 def test_a_slip_can_be_told(text):
     assert says_by_mistake(text)
+
+
+WHO_IS_IN = [
+    "who's in today?", "Who is in", "whos in tonight", "who's coming to today's class?", "who signed up for tomorrow?",
+    "who has signed up for the class on Tuesday?", "so who is training today", "who's in for Tuesday's class",
+    "sign-ups", "who will be there tomorrow?", "who comes today?",
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("text", WHO_IS_IN)
+def test_who_is_in_is_asked_in_many_words(text):
+    assert asks_who_is_in(text)
+    assert not asks_how_it_goes(text)
+
+
+@pytest.mark.parametrize(
+    "text", ["who hasn't reported?", "who's in charge?", "who scored", "who can come early?"]
+)
+def test_another_question_about_people_is_no_such_question(text):
+    assert not asks_who_is_in(text)

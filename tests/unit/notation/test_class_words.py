@@ -209,3 +209,48 @@ def test_whatever_is_typed_never_crashes_the_readers(text):
     read_moved(text, MONDAY)
     wish = read_wish(text)
     assert not isinstance(wish, Lead) or 0 <= wish.minutes <= 7 * 24 * 60
+
+
+TUESDAY, NEXT_TUESDAY = date(2026, 3, 3), date(2026, 3, 10)
+INSTEAD = [
+    ("next Tuesday's class is at 7pm instead", (TUESDAY, NEXT_TUESDAY), None, time(19)),
+    ("Tuesday's class is at 19:00 instead", (TUESDAY,), None, time(19)),
+    ("tuesdays class is at 7pm instead", (TUESDAY,), None, time(19)),
+    ("Sorry, tomorrow's class starts at 8", (TUESDAY,), None, time(8)),
+    ("the class on Thursday is at 7pm", (date(2026, 3, 5),), None, time(19)),
+    ("the class on 5 March will be at 18:00", (date(2026, 3, 5),), None, time(18)),
+    ("let's have tomorrow's class at 8pm", (TUESDAY,), None, time(20)),
+    ("make Tuesday's class 7pm", (TUESDAY,), None, time(19)),
+    ("change Tuesday's class to 7pm", (TUESDAY,), None, time(19)),
+    ("Tuesday's class moves to Wednesday 18:30", (TUESDAY,), date(2026, 3, 4), time(18, 30)),
+    ("today's class is on Thursday instead", (MONDAY,), date(2026, 3, 5), None),
+]
+
+
+@pytest.mark.parametrize(("text", "days", "to_day", "to_time"), INSTEAD)
+def test_a_class_that_is_said_to_be_at_another_time_is_moved(text, days, to_day, to_time):
+    found = read_moved(text, MONDAY)
+    assert found is not None
+    assert (found.days, found.to_day, found.to_time) == (days, to_day, to_time)
+
+
+NOT_MOVED = [
+    "Class on Tuesdays starts at 7",
+    "class on Thursday is at 7pm",
+    "class Tuesdays 18:30",
+    "new class Tuesday starts at 7pm",
+    "is tomorrow's class at 7?",
+    "Tuesday's class is great",
+    "Tuesday's class is off",
+]
+
+
+@pytest.mark.parametrize("text", NOT_MOVED)
+def test_a_new_class_a_question_or_praise_moves_nothing(text):
+    assert read_moved(text, MONDAY) is None
+
+
+def test_a_class_of_one_day_is_called_off():
+    found = read_called_off("Tuesday's class is off", MONDAY)
+    assert found is not None
+    assert found.days == (TUESDAY,)
