@@ -21,7 +21,7 @@ async def test_a_fever_means_rest_and_well_again_begins_gently(crew):
     await ilse.presses("I'm well again", on=rest)
     await ilse.hears("ten easy minutes")
     gentle = await new_version(ilse)
-    assert "10 minutes, as many rounds" in gentle
+    assert "10 minutes, round after round at an easy pace" in gentle
     assert "nothing to chase, no rank" in gentle
 
 
@@ -31,7 +31,7 @@ async def test_who_gets_over_something_does_ten_easy_minutes(crew):
     await ilse.presses("Getting over it", on=await ilse.hears("How is it?"))
     await ilse.hears("Noted: getting over something, for today")
     gentle = await new_version(ilse)
-    assert "10 minutes, as many rounds" in gentle
+    assert "10 minutes, round after round at an easy pace" in gentle
     assert "nothing to chase, no rank" in gentle
     assert "Ten easy minutes first" in gentle
     await crew.room.travels(timedelta(days=1))

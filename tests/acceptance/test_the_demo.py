@@ -32,9 +32,9 @@ async def test_the_whole_day_of_a_dozen_different_people(played, settings):
         "Something else, for a change",  # bored
         "Tam         5 rounds, sun in my face",  # never taps
         "Ilse        comes into the group",
-        "<photo message> 6+3",
+        "<photo message> 5+20",
         "Ilse        <voice message>",
-        "Finn        changes that to: 8+12",
+        "Finn        changes that to: 5+24",
         "New York time",
         "Today: 10 minutes",
         "Your evening with Harbour crew",

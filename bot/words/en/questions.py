@@ -179,7 +179,7 @@ def counted(count: int, label: str) -> str:
 @wording("en", AnswerKept)
 def answer_kept(said: AnswerKept) -> Worded:
     noted = understood(said.understood) or "Noted."
-    return Worded(f"{noted}\nWhat comes next goes by that; /today shows your version for today.")
+    return Worded(f"{noted}\nSend /today for your version with that, or just wait for the next session.")
 
 
 @wording("en", Me)

@@ -126,7 +126,7 @@ def test_an_evening_without_news_shames_nobody():
 def test_pain_is_told_by_name_only_where_it_is_shared():
     html = evening(pains=(("Ilse", "left wrist"),), pain_count=3)
     assert "Ilse mentioned pain: left wrist." in html
-    assert "2 people mentioned pain and keep the details to themselves" in html
+    assert "2 people mentioned pain to me; I keep the details to myself" in html
 
 
 def test_scores_are_listed_with_their_kind():
