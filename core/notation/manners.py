@@ -32,7 +32,7 @@ _MANNERS = re.compile(
 )
 # What a block is called, beside its format; a ladder or pyramid is told by its scheme.
 _LABELS = re.compile(
-    r"\b(?:chippers?|couplets?|triplets?|circuits?|workout|wod|metcon|super ?-?sets?|tri-?sets?|giant sets?|complex)\b"
+    r"\b(?:chippers?|couplets?|triplets?|circuits?|workout|super ?-?sets?|tri-?sets?|giant sets?|complex)\b"
 )
 _SHAPE = re.compile(r"\b(?:rep )?(?:ladder|pyramid)\b(?=[\s:;,.\-]{0,3}(?:for |of )?[;0-9]|[\s:;]*$)")
 _GOES_ON = re.compile(r"(?<=[0-9])[\s,\-]{0,2}(?:\.{3}(?!\s?-?[0-9])|\.{2}(?!\.)|etc\b\.?|and so on|\u2026)")
