@@ -185,15 +185,19 @@ async def accept_version(visit: Visit, command: AcceptVersion) -> Outcome:
     asked = await visit.uow.versions.current(record.id, member.person_id)
     seen = await seen_by(visit, record, member.person)
     await give_ok(visit, record, member.person_id)
-    if asked is None and member.held:
-        return Outcome(settles=True) + visit.told(VersionReleased(athlete=member.person.name, asked=False))
     if asked is None:
-        left = await still_needing(visit, record)
-        return Outcome(settles=True) + (visit.told(left) if left else Outcome())
+        return Outcome(settles=True) + await going_on(visit, record, member)
     if seen and not await orders_of(visit, record, member.person):
         return Outcome(settles=True)
     told = Outcome() if seen else visit.told(VersionReleased(athlete=member.person.name))
     return told + await send_version(visit, record, member.person) + Outcome(settles=True)
+
+
+async def going_on(visit: Visit, record: SessionRecord, looked_at: Membership) -> Outcome:
+    """What follows an OK for somebody who doesn't wait: that it is kept where they are held, and who is left."""
+    name, left = looked_at.person.name, await still_needing(visit, record)
+    told = visit.told(VersionReleased(athlete=name, asked=False)) if looked_at.held else Outcome()
+    return told + visit.told(left) if left else told
 
 
 async def give_ok(visit: Visit, record: SessionRecord, person_id: int) -> None:

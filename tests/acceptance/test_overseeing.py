@@ -94,3 +94,23 @@ async def test_the_group_view_counts_those_with_a_question_still_open(crew, ilse
     read = (await crew.coach.hears("Here's how I read it")).text
     assert "How it lands on your people" in read
     assert "Still on the way in" not in read
+
+
+async def test_after_an_ok_the_coach_is_shown_who_is_left_and_then_nobody(crew):
+    for name in ("Ilse", "Noor"):
+        await knows(crew, name)
+    for name in ("Ilse", "Noor"):
+        await crew.coach.says(f"hold {name} for my OK")
+        await crew.coach.hears(name)
+    await crew.coach.says(HARD)
+    await crew.coach.presses("Go through who needs you", on=await crew.coach.hears("2 need you"))
+    needing = await crew.coach.hears("These people need you")
+    await crew.coach.presses("Ilse", on=needing)
+    await crew.coach.presses("OK", on=await crew.coach.hears("Ilse, as I'd do it"))
+    await crew.coach.hears("These people need you")
+    left = await crew.coach.last_message
+    assert left.labels == ["Noor"]
+    await crew.coach.presses("Noor", on=left)
+    await crew.coach.presses("OK", on=await crew.coach.hears("Noor, as I'd do it"))
+    await crew.coach.hears("OK: Noor gets it")
+    assert "These people need you" not in (await crew.coach.last_message).text

@@ -14,6 +14,7 @@ async def next_morning(company: Company) -> None:
     await company.at(tomorrow("07:10"))
     await cleared(company)
     await company.at(tomorrow("07:30"))
+    await company[BO].gets_version()
     await company.chats(BO, "No questions this time, just my session. See you on the board!")
 
 

@@ -5,6 +5,7 @@ from bot.words.en.moments import city
 from bot.words.text import bullets, escape, fill, listed
 from bot.words.wording import Button, Worded, wording
 from core.desk.class_commands import AskHabit, WantDigest
+from core.desk.says.classes import ClassDate
 from core.desk.says.digest import ClassDigest, ClassSignUps, Digest, SessionDigest, Trained, WhoIsIn
 
 
@@ -45,9 +46,14 @@ def who_is_in(said: WhoIsIn) -> Worded:
     return Worded("\n\n".join(parts))
 
 
+def when_it_is(date: ClassDate) -> str:
+    """`Live class, 18:30, Oslo time`."""
+    when = f"{date.starts:%H:%M}, {city(date.zone)} time"
+    return fill("<b>{title}</b>, {when}", title=date.title, when=when)
+
+
 def sign_ups(one: ClassSignUps) -> str:
-    when = f"{one.date.starts:%H:%M}, {city(one.date.zone)} time"
-    head = fill("<b>{title}</b>, {when}", title=one.date.title, when=when)
+    head = when_it_is(one.date)
     if not one.names:
         return f"{head}\nNobody has signed up yet."
     return head + fill("\nSigned up ({count}): {names}", count=len(one.names), names=listed(one.names))
@@ -102,8 +108,7 @@ def pains(one: SessionDigest) -> list[str]:
 
 
 def class_(one: ClassDigest) -> str:
-    when = f"{one.date.starts:%H:%M}, {city(one.date.zone)} time"
-    lines = [fill("<b>{title}</b>, {when}", title=one.date.title, when=when)]
+    lines = [when_it_is(one.date)]
     for label, names in (
         ("There", one.there),
         ("Couldn't make it", one.missing),

@@ -37,6 +37,26 @@ def test_a_setting_that_would_be_a_little_heavy_is_passed_over_for_that():
     assert (line.load_kg, line.reason.because) == (Decimal(10), Because.TOO_HEAVY)
 
 
+NEAR = "AMRAP 12\n12 goblet squats @ 16/12 kg"
+
+
+def test_a_setting_a_little_above_the_written_load_stands_in_for_who_is_strong():
+    line = only_line(NEAR, noor(did("goblet squat", 40, 12.5)))
+    assert (line.load_kg, line.change) == (Decimal("12.5"), Change.LOAD)
+    assert line.reason.because is Because.NOT_OWNED
+
+
+def test_the_stronger_the_heavier_up_to_a_little_above_the_written_load():
+    loads = [only_line(NEAR, noor(did("goblet squat", reps, 12.5))).load_kg for reps in range(12, 61, 4)]
+    assert loads == sorted(loads)
+    assert loads[0] < 12 < loads[-1] == Decimal("12.5")
+
+
+def test_what_lies_well_above_the_written_load_is_never_set():
+    text = "AMRAP 12\n12 goblet squats @ 14/11 kg"
+    assert only_line(text, noor(did("goblet squat", 60, 12.5))).load_kg == Decimal(10)
+
+
 def test_the_heaviest_setting_is_there_even_between_the_steps():
     line = only_line(TWELVE, finn(did("goblet squat", 25, 24)))
     assert (line.load_kg, line.change) == (Decimal(24), Change.NONE)

@@ -1,0 +1,58 @@
+"""What is said beside a version: gently where nothing is to be chased, and no reason twice."""
+
+import pytest
+
+from bot.words.reasons import reason_words
+from bot.words.versions import aloud_words, block_heading
+from core.athletes.values import Screening
+from core.measures import MassUnit
+from core.scaling.values import Because, Change, Say
+from tests.unit.scaling.people import athlete, lines, version
+
+PREGNANT = athlete("Lene", owns=["chair", "table"], limits=("pregnancy",))
+
+
+@pytest.mark.parametrize(
+    ("text", "gently"),
+    [
+        ("AMRAP 12\n10 air squats", "12 minutes, round after round at an easy pace"),
+        ("4 rounds for time, cap 20 min\n10 air squats", "4 rounds at an easy pace, 20 minutes at most"),
+    ],
+)
+def test_who_goes_easy_is_not_told_to_do_as_much_as_they_can(text, gently):
+    easy = athlete("Harald", screening=Screening.MODERATE)
+    assert block_heading(version(text, easy).blocks[0]) == gently
+    assert block_heading(version(text, athlete("Bo")).blocks[0]) != gently
+
+
+def test_a_limit_is_named_once_in_a_message():
+    spared = set[str]()
+    told = [
+        reason_words(line, MassUnit.KG, spared)
+        for line in lines("AMRAP 12\n10 push-ups\n8 burpees\n200 m run", PREGNANT)
+    ]
+    assert told[0].startswith("Kinder while you're pregnant")
+    assert all(words.startswith("Likewise") for words in told[1:])
+    assert "pregnan" not in " ".join(told[1:])
+
+
+def test_a_limit_named_once_still_says_that_something_else_stands_in():
+    first, second = [
+        line
+        for line in lines("AMRAP 12\n20 s plank\n20 s plank", PREGNANT)
+        if line.change is Change.MOVEMENT and line.reason.because is Because.LIMIT
+    ]
+    spared = set[str]()
+    reason_words(first, MassUnit.KG, spared)
+    assert reason_words(second, MassUnit.KG, spared).startswith("Likewise, so here's what fits instead")
+
+
+def lack(*names):
+    return Say(block=1, line=1, written="12 swings @ 24 kg", because=Because.NOT_OWNED, names=names, of=10)
+
+
+def test_few_who_lack_something_are_named_and_many_counted():
+    assert aloud_words(lack("Bo", "Ilse")).startswith(
+        "Bo and Ilse don't have what “12 swings @ 24 kg” asks for"
+    )
+    assert aloud_words(lack("Bo", "Ilse", "Tam", "Noor")).startswith("4 of 10 don't have")
