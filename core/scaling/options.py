@@ -98,17 +98,13 @@ def _search_bare(line: _Line, way: Way, search: Search) -> None:
 
 
 class _Settings(NamedTuple):
-    """Settings of shared things that one way could be done at.
-
-    `slot`: where its options belong; `above`: where those belong that lie a little above what is written.
-    """
+    """Settings of shared things that one way could be done at; `slot`: where its options belong."""
 
     line: _Line
     way: Way
     grip: Grip
     loads: tuple[Load, ...]
     slot: Slot
-    above: Slot
 
 
 def _search_grips(line: _Line, way: Way, search: Search) -> Iterator[_Settings]:
@@ -119,7 +115,7 @@ def _search_grips(line: _Line, way: Way, search: Search) -> Iterator[_Settings]:
             continue
         slot, (fixed, settings) = search.slot(), parts[grip.held]
         if settings:
-            yield _Settings(line, way, grip, settings, slot, search.slot())
+            yield _Settings(line, way, grip, settings, slot)
         if fixed:
             work = work or _work(line, way)
             _search_fixed(work, grip, fixed, slot, search)
@@ -135,7 +131,7 @@ def _search_fixed(work: _Work, grip: Grip, loads: Sequence[Load], slot: Slot, se
 
 
 def _search_settings(settings: _Settings, search: Search) -> None:
-    line, way, grip, loads, slot, above = settings
+    line, way, grip, loads, slot = settings
     beyond = search.most_beyond(way.distance)
     if beyond < 0:
         return
@@ -143,9 +139,11 @@ def _search_settings(settings: _Settings, search: Search) -> None:
     work, mixed = _work(line, way), bool(slot)
     limit = work.limit(grip, beyond)
     _lift(work, grip, _up_to(min(line.most(grip)[0], limit), loads), slot, search)
-    _lift(work, grip, _a_little_above(line.most(grip), limit, loads), above, search)
     if mixed:
         slot.sort(key=_rank)
+    near = _a_little_above(line.most(grip), limit, loads)
+    if near:
+        _lift(work, grip, near, search.slot(), search)
 
 
 def _up_to(limit: float, loads: Sequence[Load]) -> Sequence[Load]:
