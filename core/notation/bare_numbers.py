@@ -14,6 +14,8 @@ _LOWEST_CM, _LOWEST_IN, _HIGHEST_CM = 30, 10, 110
 _ON_THE_BACK_KG = 40
 _PLAIN_SQUAT = re.compile("squats?$")
 _AT_END = re.compile(rf"^(?P<name>.*[a-z].*?)[\s@x]+(?P<n>{NUMBER})$")
+# On the machine or with a weight: what stands beside it tells.
+AMBIGUOUS_ROW = "row"
 _SECONDS = re.compile(r"^(?P<n>[0-9]{1,3})\s?\"$")
 
 
@@ -77,9 +79,12 @@ def _settle_inches(piece: Piece) -> None:
 
 
 def _settle_row(piece: Piece, lexicon: Lexicon) -> None:
-    """`10 rows per arm @ 20 kg` is no machine."""
-    held = piece.loads_kg or piece.per_side or piece.implement or (piece.load_rule and piece.sets)
-    if held and piece.meaning and piece.meaning.spelling == "row" and piece.unit is None:
+    """`10 rows per arm @ 20 kg` and `40 s row @ 20 kg` are no machine; in metres it is one."""
+    held = piece.loads_kg or piece.per_side or piece.implement
+    counted = piece.unit is None and piece.load_rule and piece.sets
+    if not (counted or (held and piece.unit in {None, AmountUnit.SECONDS})):
+        return
+    if piece.meaning and piece.meaning.spelling == AMBIGUOUS_ROW:
         piece.meaning = lexicon.exact("bent-over row") or piece.meaning
 
 

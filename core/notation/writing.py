@@ -6,6 +6,7 @@ from operator import itemgetter
 
 from core.measures import AmountUnit, MassUnit, from_kg
 from core.movements.lookup import Catalogue, catalogue
+from core.notation.bare_numbers import AMBIGUOUS_ROW
 from core.notation.line_names import HELD
 from core.notation.quantities import MINUTE_S, in_unit
 from core.scores.text import clock
@@ -149,7 +150,10 @@ def _counts_several(line: Line) -> bool:
 
 def _name(line: Line, names: Catalogue) -> str:
     if line.variant is None:
-        return line.movement
+        # A rower with a weight is nothing anybody does; written as `row` it would be read as another movement.
+        held = line.loads_kg or line.per_side or line.implement or line.load_rule
+        doubtful = line.movement == AMBIGUOUS_ROW and held
+        return names.movement(line.movement).names[0] if doubtful else line.movement
     _, variant = names.variant(f"{line.movement}/{line.variant}")
     spoken = sorted(variant.names, key=lambda name: bool(HELD.search(name)))
     return spoken[0] if spoken else line.movement

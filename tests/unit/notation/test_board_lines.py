@@ -4,6 +4,7 @@ import pytest
 
 from core.movements.lookup import catalogue
 from core.notation.session import read_session
+from core.notation.writing import write_session
 from tests.unit.notation.test_session_words import fields, understood
 
 
@@ -155,3 +156,15 @@ def test_two_movements_in_one_are_joined_by_a_sign_too():
         "amount": 10,
         "loads_kg": (22.5, 15),
     }
+
+
+@pytest.mark.parametrize("work", ["3 rounds for time\n30 s row @ 20 kg", "40 s on 20 s off x 4\nrow @ 20 kg"])
+def test_a_row_with_a_weight_for_time_is_no_machine_and_stays_what_it_is_when_written(work):
+    read = understood(work)
+    again = understood(write_session(read))
+    assert read.blocks[0].lines[0].movement == again.blocks[0].lines[0].movement == "bent-over row"
+
+
+@pytest.mark.parametrize("work", ["30 s row", "200 m row", "row 10 cal", "3 x 30 s row @ rpe 8"])
+def test_a_row_with_nothing_in_the_hands_is_on_the_machine(work):
+    assert line_of(f"AMRAP 12\n10 burpees\n{work}" if "x" not in work else work).movement == "row"
