@@ -26,6 +26,7 @@ from core.desk.versions import session_meant
 from core.desk.visit import Visit
 from core.desk.waiting import seen_by
 from core.notation.scores import read_score
+from core.scaling.counting import minutes_had
 from core.scores.text import in_words
 from core.scores.values import Doubt, Score
 from core.store.records import Person, ScoreRecord, ScoreState, SessionRecord, VersionRecord
@@ -151,7 +152,7 @@ async def keep_score(visit: Visit, claim: Claim, score: Score, text: str, block:
         person_id=athlete.id,
         version_id=version.id if version else None,
         text=text,
-        score=as_done(score, version, block),
+        score=as_done(record, score, version, block),
         entered_by=visit.person.id,
         now=visit.now,
     )
@@ -188,15 +189,20 @@ async def follow_up(visit: Visit, claim: Claim, kept: ScoreRecord) -> Outcome:
     return Outcome((Say(chat.id, entered, refs={"session": claim.record.id}),))
 
 
-def as_done(score: Score, version: VersionRecord | None, block: int) -> Score:
-    """The score with what the version says of it: scaled or as written, ranked or not (light duty).
+def as_done(record: SessionRecord, score: Score, version: VersionRecord | None, block: int) -> Score:
+    """The score with what the version says of it: scaled or as written, ranked (light duty isn't), how long.
 
     Without a version nobody knows how it was done: scaled, unless the athlete says otherwise.
     """
     if version is None:
         return score.model_copy(update={"scaled": True})
-    scaled = score.scaled or not version.version.as_written
-    return score.model_copy(update={"scaled": scaled, "ranked": version.version.blocks[block].scored})
+    made = version.version.blocks[block]
+    seen = {
+        "scaled": score.scaled or not version.version.as_written,
+        "ranked": made.scored,
+        "minutes": minutes_had(record.session.blocks[block], made),
+    }
+    return score.model_copy(update=seen)
 
 
 async def fix_score(visit: Visit, command: FixScore) -> Outcome:

@@ -6,7 +6,7 @@ from decimal import Decimal
 from core.scaling.values import Change, Version, VersionBlock, VersionLine
 from core.scaling.ways import SAME_LOAD
 from core.scores.values import Tolerance
-from core.sessions.values import Session
+from core.sessions.values import Block, Session
 
 MAY_COUNT = {Change.NONE, Change.LOAD, Change.IMPLEMENT}
 
@@ -42,8 +42,16 @@ def _is_heavy_enough(line: VersionLine, lighter_percent: int) -> bool:
     return line.load_kg * (line.count or 1) >= least * (1 - Decimal(str(SAME_LOAD)))
 
 
+def minutes_had(written: Block, made: VersionBlock) -> float | None:
+    """How long the block is on a day that is shorter than it; None where nothing was taken off."""
+    if made.minutes != written.minutes:
+        return made.minutes
+    if made.cap_s != written.cap_s and made.cap_s is not None:
+        return made.cap_s / 60
+    return None
+
+
 def _is_shortened(session: Session, made: tuple[VersionBlock, ...]) -> bool:
     return any(
-        (one.minutes, one.cap_s) != (written.minutes, written.cap_s)
-        for one, written in zip(made, session.blocks, strict=True)
+        minutes_had(written, one) is not None for one, written in zip(made, session.blocks, strict=True)
     )

@@ -49,7 +49,8 @@ class Score(Value):
 
     An amrap of 7 rounds and 12 has rounds 7 and reps 12, and as value the rounds with their part. `capped`:
     not finished within the cap; then `reps` were done. `note` keeps the athlete's other words, `pain` what
-    hurt. `ranked` is False where the person is not ranked (light duty).
+    hurt. `ranked` is False where the person is not ranked (light duty). `minutes`: what their shorter day had,
+    where the block has more.
     """
 
     value: float | None
@@ -63,6 +64,7 @@ class Score(Value):
     note: str | None = None
     pain: str | None = None
     ranked: bool = True
+    minutes: float | None = None
 
     def in_words(self, unit: MassUnit = MassUnit.KG) -> str:
         """`7 rounds + 12`, `8:43`, `capped, 120 reps`, `60 kg`."""

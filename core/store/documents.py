@@ -37,7 +37,7 @@ SESSION = Kind("session", Session)
 VERSION = Kind("version", Version, schema=2)
 PROFILE = Kind("profile", Profile, schema=3)
 EVIDENCE = Kind("evidence", Evidence, schema=2)
-SCORE = Kind("score", Score)
+SCORE = Kind("score", Score, schema=2)
 PIN = Kind("pin", Pin)
 FURNISHED = Kind("furnished", Furnished, schema=2)
 
@@ -103,3 +103,8 @@ def _easier_had_no_cause(body: Body) -> Body:
 @upcasts(VERSION.name, from_schema=1)
 def _only_exactly_counted(body: Body) -> Body:
     return {**body, "tolerance": {}}
+
+
+@upcasts(SCORE.name, from_schema=1)
+def _nobody_knew_of_shorter_days(body: Body) -> Body:
+    return {**body, "minutes": None}

@@ -57,6 +57,16 @@ async def test_what_is_different_may_last(crew):
     await ilse.sees_toast("before something changed")
 
 
+async def test_a_score_of_a_shorter_day_is_marked_on_the_board(crew):
+    ilse = await has_a_version(crew)
+    await says_today(ilse, "Short of time")
+    await ilse.presses("5 minutes", on=await ilse.hears("How long"))
+    await new_version(ilse)
+    await ilse.says("2+12")
+    await ilse.hears("Noted: 2 rounds + 12, scaled (had 5 min).")
+    assert "1. Ilse  2 rounds + 12 (had 5 min)" in (await crew.group.hears("Scoreboard")).text
+
+
 async def test_sore_all_over_is_light_and_as_usual_takes_it_back(crew):
     ilse = await has_a_version(crew)
     await says_today(ilse, "Sore")

@@ -86,3 +86,8 @@ def test_a_version_of_schema_1_counted_only_exactly():
 
 def test_evidence_of_schema_1_had_no_cause():
     assert documents.read(documents.EVIDENCE, 1, {"movement": "push-up", "reps": 7}).cause is None
+
+
+def test_a_score_of_schema_1_knew_of_no_shorter_day():
+    body = {"value": 5, "unit": "rounds", "rounds": 5}
+    assert documents.read(documents.SCORE, 1, body).minutes is None

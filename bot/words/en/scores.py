@@ -29,7 +29,7 @@ from core.desk.says.scores import (
     ScoreNoted,
     ScoreTakenBack,
 )
-from core.scores.values import Board, Mark, Place
+from core.scores.values import Board, Mark, Place, Score
 
 
 @wording("en", ScoreNoted)
@@ -41,7 +41,7 @@ def score_noted(said: ScoreNoted) -> Worded:
 
 
 def noted(said: ScoreNoted) -> str:
-    kind = "scaled" if said.score.scaled else "as written"
+    kind = ("scaled" if said.score.scaled else "as written") + short_day(said.score)
     if said.for_whom:
         return fill(
             "Noted for {name}: <b>{score}</b>, {kind}.", name=said.for_whom, score=said.text, kind=kind
@@ -195,16 +195,31 @@ def judging(session_id: int) -> Row:
     return look, Button("As a file", SaveScores(session=session_id))
 
 
+# Places count on from one list to the next; without a word about it that looks like a mistake.
+BEHIND = "Scaled <i>(placed after everybody who did it as written)</i>"
+
+
 def ranking(board: Board) -> str:
     """As written first, then scaled, each under its own heading where both are there."""
     written = [place for place in board.places if not place.score.scaled]
     scaled = [place for place in board.places if place.score.scaled]
-    groups = [("As written", written), ("Scaled", scaled)]
+    groups = [("As written", written), (BEHIND if written else "Scaled", scaled)]
     return "\n\n".join(f"{head}\n{rows(places)}" for head, places in groups if places)
 
 
 def rows(places: list[Place]) -> str:
     return "\n".join(
-        fill("{rank}. {name}  {score}", rank=place.rank, name=place.name, score=place.text)
+        fill(
+            "{rank}. {name}  {score}{short}",
+            rank=place.rank,
+            name=place.name,
+            score=place.text,
+            short=short_day(place.score),
+        )
         for place in places
     )
+
+
+def short_day(score: Score) -> str:
+    """A score of less time than the others had must not look like one of all of it."""
+    return "" if score.minutes is None else f" (had {score.minutes:g} min)"
