@@ -21,6 +21,8 @@ async def ask_how_it_felt(visit: Visit, record: SessionRecord, pain: str | None)
     """Once per session, after the score; pain that was mentioned with it comes first."""
     if await visit.uow.chats.private_of(visit.person.id) is None:
         return Outcome()
+    if pain is not None and not await visit.uow.consents.given(visit.person.id):
+        return visit.told(HurtNoted(hurt=Hurt.PAIN))
     if pain is not None:
         await visit.uow.reports.tell(record.id, visit.person.id, visit.now, hurt=Hurt.PAIN)
         return await ask_where(visit, record.id)

@@ -8,6 +8,7 @@ from core.athletes.values import Screening
 from core.desk.commands import ClaimAsWritten, ConfirmScore, FixScore, TakeScoreBack
 from core.desk.days import RECENT
 from core.desk.errors import NotAMember, StalePress, UnknownThing
+from core.desk.inviting import invitation, invite, is_to_invite
 from core.desk.outcome import Outcome, Say
 from core.desk.reports import ask_how_it_felt
 from core.desk.says.joining import NotCleared
@@ -164,6 +165,8 @@ async def keep_score(visit: Visit, claim: Claim, score: Score, text: str, block:
 async def noted_as(visit: Visit, claim: Claim, kept: ScoreRecord, *, corrected: bool) -> Outcome:
     standing = await Standings.of(visit, claim.record, kept.block)
     group = await visit.group(claim.record.group_id)
+    in_group = visit.chat == group.chat_id
+    door = group.id if in_group and not corrected and await is_to_invite(visit) else None
     noted = ScoreNoted(
         score_id=kept.id,
         score=kept.score,
@@ -172,21 +175,35 @@ async def noted_as(visit: Visit, claim: Claim, kept: ScoreRecord, *, corrected: 
         of=len(standing.board.places),
         corrected=corrected,
         unseen=kept.version_id is None,
+        in_group=in_group,
+        door=door,
         for_whom=None if claim.athlete.id == visit.person.id else claim.athlete.name,
     )
-    return visit.told(noted, session=claim.record.id)
+    key = invitation(visit) if door else None
+    return Outcome((Say(visit.chat, noted, key=key, refs={"session": claim.record.id}),))
 
 
 async def follow_up(visit: Visit, claim: Claim, kept: ScoreRecord) -> Outcome:
-    """Ask the athlete how it felt; tell them if somebody else entered their score."""
+    """Ask the athlete how it felt, or first of all to be asked; tell them if somebody else entered their score."""
     if claim.athlete.id == visit.person.id:
-        return await ask_how_it_felt(visit, claim.record, kept.score.pain)
+        return await follow_up_own(visit, claim.record, kept.score.pain)
     chat = await visit.uow.chats.private_of(claim.athlete.id)
     if chat is None:
         return Outcome()
     units = (await visit.group(claim.record.group_id)).units
     entered = ScoreEntered(score_id=kept.id, by=visit.person.name, text=in_words(kept.score, units))
     return Outcome((Say(chat.id, entered, refs={"session": claim.record.id}),))
+
+
+async def follow_up_own(visit: Visit, record: SessionRecord, pain: str | None) -> Outcome:
+    """In private only, and one thing at a time: who is still to be screened is invited to that first."""
+    group = await visit.group(record.group_id)
+    if visit.chat == group.chat_id:
+        return Outcome()
+    if not await is_to_invite(visit):
+        return await ask_how_it_felt(visit, record, pain)
+    felt = await ask_how_it_felt(visit, record, pain) if pain else Outcome()
+    return felt + invite(visit, record)
 
 
 def as_done(record: SessionRecord, score: Score, version: VersionRecord | None, block: int) -> Score:

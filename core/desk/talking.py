@@ -30,6 +30,7 @@ from core.desk.furnishing import SET, as_equipment_change, as_sharing, tell_set
 from core.desk.groups import open_group, tell_units, tell_zone
 from core.desk.habits import tell_habit
 from core.desk.holding import as_wish
+from core.desk.inviting import reached_in_private
 from core.desk.joining import as_adult_after_all, raise_alarm, tell_consent, tell_screening
 from core.desk.judging import enter_for_somebody
 from core.desk.outcome import Outcome
@@ -174,7 +175,7 @@ async def score_in_group(visit: Visit, group_id: int, session: int, text: str) -
     """A score needs no private chat; whoever has one hears the rest there."""
     if await visit.uow.groups.membership(visit.person.id, group_id) is None:
         await visit.join(group_id, Role.ATHLETE)
-    private = await visit.uow.chats.private_of(visit.person.id)
+    private = await reached_in_private(visit)
     return await tell_score(replace(visit, chat=private.id) if private else visit, text, session)
 
 

@@ -93,6 +93,52 @@ async def test_somebody_who_never_taps_replies_with_a_score_in_the_group(crew):
     await crew.group.hears("Put right: 6 rounds + 10, as written")
 
 
+async def test_who_tells_a_score_unscreened_is_invited_once_in_private(crew):
+    tam = await crew.room.person("Tam")
+    await tam.joins(crew.group)
+    await tam.opens(await start_link(crew.group))
+    await tam.presses("No", on=await tam.hears("May I keep these notes?"))
+    await tam.hears("That's fine")
+    await crew.gets()
+    post = await crew.group.last_message
+    await tam.says("6+10", in_=crew.group, reply_to=post)
+    await tam.hears("Noted: 6 rounds + 10")
+    invitation = await tam.hears("a few short safety questions")
+    await crew.group.hears("6 rounds + 10")
+    await tam.says("6+11")
+    await tam.presses("Yes, change it", on=await tam.hears("Shall it be 6 rounds + 11 instead?"))
+    await tam.hears("Put right")
+    await tam.hears("How hard was")
+    await tam.hears_nothing()
+    await tam.presses("Ask me now", on=invitation)
+    await consents(tam)
+    await tam.hears("Are you 18 or older?")
+
+
+async def test_who_is_in_the_group_only_is_shown_the_way_once_and_nothing_about_health(crew):
+    tam = await crew.room.person("Tam")
+    await tam.joins(crew.group)
+    await crew.gets()
+    post = await crew.group.last_message
+    await tam.says("stopped after 5 rounds, my wrist hurts", in_=crew.group, reply_to=post)
+    noted = await crew.group.hears("Noted: 5 rounds")
+    assert "Talk to me in private" in noted.text
+    assert "Talk to me" in noted.labels
+    assert not any(word in noted.text for word in ("wrist", "safety", "questions"))
+    await crew.gets()
+    post = await crew.group.last_message
+    await tam.says("6+10", in_=crew.group, reply_to=post)
+    assert "Talk to me in private" not in (await crew.group.hears("Noted: 6 rounds + 10")).text
+
+
+async def test_who_blocked_the_private_chat_is_answered_in_the_group(crew, ilse):
+    post = next(one for one in await crew.group.messages if "Tap for your own version" in one.text)
+    await ilse.blocks_bot()
+    await ilse.says("7+12", in_=crew.group, reply_to=post)
+    await crew.group.hears("Noted: 7 rounds + 12")
+    assert not any("How hard" in one.text for one in await crew.group.messages)
+
+
 async def test_of_two_sessions_a_day_the_one_that_the_score_fits_is_meant(crew, ilse):
     await crew.gets("For time, cap 10 min\n50 push-ups\n400 m run")
     await ilse.says("5+3")

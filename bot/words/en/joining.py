@@ -3,12 +3,13 @@
 from bot.words.text import fill, listed
 from bot.words.wording import Button, Row, Worded, wording
 from core.athletes.values import Branch, ScreeningQuestion
-from core.desk.commands import AnswerScreening, DeclineConsent, GiveConsent, SayCleared
+from core.desk.commands import AnswerScreening, DeclineConsent, GiveConsent, MyVersion, SayCleared
 from core.desk.says.joining import (
     Arriving,
     AskConsent,
     AskScreening,
     ConsentDeclined,
+    InviteToQuestions,
     NotCleared,
     ScreeningDone,
     StopNow,
@@ -42,6 +43,15 @@ def consent_declined(said: ConsentDeclined) -> Worded:
         "That's fine: I keep nothing, and you can train from the session in the group as it is. "
         "If you change your mind, tap below.",
         ((Button("Yes, keep my notes", GiveConsent(group=said.group)),),),
+    )
+
+
+@wording("en", InviteToQuestions)
+def invite_to_questions(said: InviteToQuestions) -> Worded:
+    return Worded(
+        "Before your next session I'd like to ask you a few short safety questions. They take a moment, "
+        "and from then on each session comes in a version that fits you.",
+        ((Button("Ask me now", MyVersion(session=said.session)),),),
     )
 
 

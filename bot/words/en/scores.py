@@ -3,7 +3,7 @@
 import re
 
 from bot.words.text import escape, fill, listed
-from bot.words.wording import Button, Row, Worded, wording
+from bot.words.wording import Button, DoorButton, Row, Worded, wording
 from core.desk.coach_commands import AskWhatCounts
 from core.desk.commands import (
     ClaimAsWritten,
@@ -31,12 +31,14 @@ from core.desk.says.scores import (
 )
 from core.scores.values import Board, Mark, Place, Score
 
+WAY_IN = "Shall the next session fit you? Talk to me in private."
+
 
 @wording("en", ScoreNoted)
 def score_noted(said: ScoreNoted) -> Worded:
     hurt = said.score.pain and not said.for_whom
     cheer = "" if hurt else standing(said)
-    parts = [spare(said) if hurt else "", noted(said), cheer, unseen(said)]
+    parts = [spare(said) if hurt else "", noted(said), cheer, unseen(said), WAY_IN if said.door else ""]
     return Worded("\n".join(part for part in parts if part), rows_under(said))
 
 
@@ -60,11 +62,10 @@ STOPPED = "stop"
 
 
 def spare(said: ScoreNoted) -> str:
-    where = _HURTS.sub("", said.score.pain or "")
+    """Before the group, what hurts is nobody's business but theirs."""
+    where = "that" if said.in_group else f"your {_HURTS.sub('', said.score.pain or '')}"
     stopped = STOPPED in (said.score.note or "") or said.score.capped
-    return fill(
-        "I'm sorry about your {where}{stopped}.", where=where, stopped=": well stopped" if stopped else ""
-    )
+    return fill("I'm sorry about {where}{stopped}.", where=where, stopped=": well stopped" if stopped else "")
 
 
 def unseen(said: ScoreNoted) -> str:
@@ -78,9 +79,9 @@ def rows_under(said: ScoreNoted) -> tuple[Row, ...]:
         Button("Not right", FixScore(score=said.score_id)),
         Button("Take it back", TakeScoreBack(score=said.score_id)),
     )
-    if not unseen(said):
-        return (row,)
-    return ((Button("It was as written", ClaimAsWritten(score=said.score_id)),), row)
+    claim: Row = (Button("It was as written", ClaimAsWritten(score=said.score_id)),) if unseen(said) else ()
+    door: Row = (DoorButton("Talk to me", f"g{said.door}"),) if said.door else ()
+    return tuple(one for one in (claim, row, door) if one)
 
 
 def standing(said: ScoreNoted) -> str:

@@ -9,7 +9,8 @@ from core.scores.values import Board, Mark, Score
 class ScoreNoted(Said):
     """What was understood, and where it stands: rank `rank` of `of`, or None where it isn't ranked.
 
-    `unseen`: they have no version of the session, so nobody knows how it was done.
+    `unseen`: they have no version of the session, so nobody knows how it was done. `in_group`: everybody
+    reads it, as there is no private chat; `door`: the group whose way into one is shown.
     """
 
     score_id: int
@@ -19,6 +20,8 @@ class ScoreNoted(Said):
     of: int
     corrected: bool = False
     unseen: bool = False
+    in_group: bool = False
+    door: int | None = None
     for_whom: str | None = None
 
 
