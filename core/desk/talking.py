@@ -47,6 +47,7 @@ from core.desk.tolerating import as_tolerance
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.notation.chat import is_like_a_score, is_like_a_session
+from core.notation.ladders import with_an_end
 from core.notation.session import read_session
 from core.store.records import OpenQuestion, Role
 
@@ -115,7 +116,7 @@ async def as_unread_session(visit: Visit, text: str, _: int | None) -> Outcome |
     """What a coach typed of several lines, or one that can only be work: the read-back asks for the rest."""
     if not await coached_groups(visit):
         return None
-    if text.strip().count("\n") < BOARD_BREAKS:
+    if text.strip().count("\n") < BOARD_BREAKS and with_an_end(text) is None:
         read = read_session(text, catalogue())
         if not (read.holds_work and all(one.guess for one in read.not_understood)):
             return None

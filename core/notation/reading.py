@@ -6,6 +6,7 @@ from itertools import pairwise
 
 from core.measures import MassUnit
 from core.notation.headings import bullet, heading, part
+from core.notation.ladders import with_an_end
 from core.notation.lines import read_piece
 from core.notation.lone import read_lone
 from core.notation.manners import take_labels, take_manners
@@ -15,9 +16,9 @@ from core.notation.phrases import PHRASES
 from core.notation.pieces import Piece, complete, completes, repeats
 from core.notation.respelling import respelled
 from core.notation.stations import bound, is_rest, resting_station, share_station, station_alone
-from core.notation.text import Row, Strip, mark_tempos
-from core.notation.unread import Stretch, begins_with_amount, is_talk, joined, named
-from core.notation.values import Corrected, LooksLike, NotUnderstood
+from core.notation.text import Row, Strip, mark_tempos, plain_row
+from core.notation.unread import Stretch, guessed_kind, is_talk, joined, named
+from core.notation.values import Corrected, NotUnderstood
 from core.sessions.values import BlockKind
 
 LONGEST_ROW = 300
@@ -78,6 +79,11 @@ class Reading:
         return bool(said or self.then or self.is_rest or self.where != "lines" or read)
 
     @property
+    def is_open_work(self) -> bool:
+        """Whether there is something to do in it that lacks what can be offered."""
+        return any(one.guess and one.looks_like == "work" for one in self.unread)
+
+    @property
     def is_talk(self) -> bool:
         """Whether all of it is plain talk."""
         return bool(self.unread) and not self.says_anything and self.unread[0].looks_like == "note"
@@ -105,6 +111,8 @@ def _read(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int) -> Reading:
         reading.unread.append(Stretch(0, len(text.rstrip())))
         return reading
     if _read_turn(reading, text):
+        return reading
+    if _read_ladder(reading, lexicon, unit):
         return reading
     if aside := _ASIDE.match(text):
         reading.notes.append(row.text[aside.start(1) :].strip())
@@ -135,10 +143,19 @@ def _read_turn(reading: Reading, text: str) -> bool:
     return bool(reading.rest_station or reading.station or reading.is_rest)
 
 
+def _read_ladder(reading: Reading, lexicon: Lexicon, unit: MassUnit) -> bool:
+    """A ladder on the minute that doesn't say where it ends; offered with an end if it can be read so."""
+    ladder = with_an_end(reading.row.text)
+    if ladder is None or _read(plain_row(ladder), lexicon, unit, 0).unread:
+        return False
+    reading.unread.append(Stretch(0, len(reading.row.text.rstrip()), ladder))
+    return True
+
+
 def _settle_unread(reading: Reading) -> None:
     """A row of which nothing was understood is one stretch, unless it is names; neighbouring remarks are one."""
     text = reading.row.text
-    looks_like = _looks_like(text)
+    looks_like = guessed_kind(text)
     nothing_read = not reading.says_anything and (reading.unread or _ODD.search(text))
     if nothing_read and (looks_like != "movement" or not reading.unread):
         guesses = {stretch.guess for stretch in reading.unread}
@@ -146,13 +163,6 @@ def _settle_unread(reading: Reading) -> None:
         reading.unread = [Stretch(0, len(text.rstrip()), guess, looks_like)]
     else:
         reading.unread = list(joined(reading.unread, text))
-
-
-def _looks_like(words: str) -> LooksLike:
-    """What a row or piece is of which nothing was understood."""
-    if begins_with_amount(words) or not _LETTER.search(words):
-        return "work" if re.search("[0-9]", words) else "note"
-    return "note" if is_talk(words) else "movement"
 
 
 def _read_front(reading: Reading, strip: Strip) -> None:
@@ -269,7 +279,7 @@ def _unread(reading: Reading, piece: Piece, last: Piece | None, lexicon: Lexicon
     # Words behind a movement are most often a remark: in brackets they are taken as one.
     remark = f"({piece.unread})" if last and last.meaning else None
     kinds = any(lexicon.is_kind(word) for word in piece.unread.split())
-    looks_like = "note" if remark and not kinds else _looks_like(piece.text)
+    looks_like = "note" if remark and not kinds else guessed_kind(piece.text)
     return Stretch(start, end, guess or remark, looks_like)
 
 

@@ -140,7 +140,13 @@ class _Reader:
             return False
         bare = not (reading.kind or reading.facts or reading.parts or reading.where != "lines")
         only_unread = all(not piece.meaning and piece.unread for piece in reading.pieces)
-        if bare and reading.not_understood and only_unread and _WORDY.match(text):
+        if (
+            bare
+            and reading.not_understood
+            and only_unread
+            and not reading.is_open_work
+            and _WORDY.match(text)
+        ):
             self.title.append(tidy_title(text))
             return True
         return False

@@ -19,6 +19,7 @@ _TALK = re.compile(
     r"|tomorrow|smile|record|film|mind|careful|attention|form|quality|partner|others?|hello|hi|morning"
     r"|welcome|happy|bring|wear|beware|before|after|between|because|so|when|while|until|needed|optional)\b"
 )
+_LETTER = re.compile(r"[^\W\d_]")
 _AMOUNT = re.compile(r"^[\W_]*[0-9]")
 
 
@@ -41,6 +42,13 @@ def is_talk(words: str) -> bool:
 
 def begins_with_amount(words: str) -> bool:
     return _AMOUNT.match(words) is not None
+
+
+def guessed_kind(words: str) -> LooksLike:
+    """What a row or piece is of which nothing was understood."""
+    if begins_with_amount(words) or not _LETTER.search(words):
+        return "work" if re.search("[0-9]", words) else "note"
+    return "note" if is_talk(words) else "movement"
 
 
 def named(row: Row, stretch: Stretch) -> NotUnderstood:

@@ -26,6 +26,15 @@ async def test_what_can_only_be_work_is_read_back_to_the_coach_as_a_session(crew
     await crew.coach.hears(read_back)
 
 
+async def test_a_ladder_without_an_end_is_answered_with_how_to_write_it(crew):
+    await crew.coach.says("Death by burpees")
+    await crew.coach.hears("→ EMOM 10: 1-2-3-4-5-6-7-8-9-10 burpees")
+    await crew.coach.says("EMOM 5: 1-2-3-4-5 burpees")
+    await crew.coach.hears("1-2-3-4-5")
+    await crew.coach.says("AMRAP 10\n10 air squats\n\nDeath by burpees")
+    await crew.coach.hears("did you mean EMOM 10: 1-2-3-4-5-6-7-8-9-10 burpees?")
+
+
 async def test_once_there_is_a_session_two_short_lines_are_a_score(crew):
     await crew.gets()
     await crew.coach.says("3 rounds\n12 push-ups")

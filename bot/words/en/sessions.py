@@ -165,6 +165,13 @@ def on_clock(zone: str | None) -> str:
     return f", {city(zone)} time" if zone else ""
 
 
+OPEN_END = "Something is still open in that. Send it like this, with your own numbers, and I can read it:"
+
+
+def offered(one: Unread) -> str:
+    return fill("“{text}” → <code>{guess}</code>", text=one.text, guess=one.guess)
+
+
 @wording("en", NothingRead)
 def nothing_read(said: NothingRead) -> Worded:
     if said.unknown:
@@ -172,6 +179,8 @@ def nothing_read(said: NothingRead) -> Worded:
         return Worded(
             fill("I see how it's done, but I don't know {names} yet. Is there another name?", names=names)
         )
+    if said.unread and all(one.guess for one in said.unread):
+        return Worded(f"{OPEN_END}\n\n{bullets([offered(one) for one in said.unread[:5]])}")
     text = (
         "I couldn't find a session in that. Begin with how it's done, like <code>AMRAP 12</code> or "
         "<code>4 rounds for time</code>, then one movement a line, like <code>10 push-ups</code>."
