@@ -27,7 +27,8 @@ class Rest(NamedTuple):
 class Draft:
     """A block while its rows are read.
 
-    `where` and `station`: where a row alone (`Cash-out:`, `Min 2:`) has sent the rows under it.
+    `where` and `station`: where a row alone (`Cash-out:`, `Min 2:`) has sent the rows under it. `in_window`: it
+    has its minutes from the clock (`6-12 min:`).
     """
 
     row: Row
@@ -42,6 +43,7 @@ class Draft:
     rests: list[Rest] = field(default_factory=list)
     notes: list[str] = field(default_factory=list)
     broken: bool = False
+    in_window: bool = False
 
     @property
     def placed(self) -> list[Placed]:

@@ -14,9 +14,11 @@ from core.notation.names import Lexicon, lexicon
 from core.notation.pieces import complete, completes
 from core.notation.reading import Reading, read_row
 from core.notation.sending import send
+from core.notation.stations import is_rest
 from core.notation.text import Row, blanked, plain_row, rows
 from core.notation.unread import Stretch, named, whole
 from core.notation.values import Corrected, NotUnderstood, ReadSession
+from core.notation.windows import Window, settled, window
 from core.sessions.values import Aim, Block, BlockKind, Format, Session
 
 __all__ = ["is_like_a_session", "read_session"]
@@ -61,10 +63,11 @@ class _Reader:
     open_lines: list[int] = field(default_factory=list)
     block_at: dict[int, int] = field(default_factory=dict)
     format_known: bool = False
+    window: Window | None = None
 
     def read(self, row: Row, *, is_last: bool) -> None:
         """Takes in one row; `is_last` if nothing follows it before the next empty one."""
-        row = self._without_title(self._without_date(row))
+        row = self._without_window(self._without_title(self._without_date(row)))
         reading = read_row(row, self.lexicon, self.unit, self.ordinal)
         self.ordinal = reading.number or reading.rest_station or self.ordinal
         if reading.is_empty or self._is_title(reading):
@@ -129,6 +132,35 @@ class _Reader:
             return blanked(row, *quoted.span())
         start, end = quoted.span(1)
         return blanked(blanked(row, start - 1, start), end, end + 1)
+
+    def _without_window(self, row: Row) -> Row:
+        """The row without its minutes of the clock, which open a part of their own."""
+        found = window(row.text.lower(), self.window)
+        if found is None:
+            return row
+        before = self.draft if self.draft and not self.draft.lines else None
+        if before is None:
+            self._close()
+        facts = dict(before.facts) if before else {}
+        pause = found.start - self.window.end if self.window else 0
+        self._rest_then(pause)
+        kind = (
+            before.kind if before else self.blocks[-1].kind if self.window and self.blocks else BlockKind.MAIN
+        )
+        self.draft = Draft(row, kind=kind, facts=facts | {"minutes": float(found.minutes)}, in_window=True)
+        self.window = found
+        if is_rest(row.text[found.said :].lower()):
+            self.draft = None
+            self._rest_then(found.minutes)
+            return blanked(row, 0, len(row.text))
+        return blanked(row, 0, found.said)
+
+    def _rest_then(self, minutes: int) -> None:
+        """The part before says that it is followed by rest."""
+        if minutes and self.blocks:
+            last = self.blocks[-1]
+            words = "; ".join(part for part in (last.notes, f"then rest {minutes} min") if part)
+            self.blocks[-1] = last.model_copy(update={"notes": words})
 
     def _is_only_words(self, text: str) -> bool:
         return not read_row(plain_row(text), self.lexicon, self.unit).says_anything
@@ -195,7 +227,7 @@ class _Reader:
 
     def _close(self) -> None:
         if self.draft:
-            blocks, problems = finish(self.draft)
+            blocks, problems = finish(settled(self.draft) if self.draft.in_window else self.draft)
             self.blocks += blocks
             self.not_understood += problems
             self.block_at |= dict.fromkeys(self.open_lines if blocks else (), len(self.blocks))
