@@ -31,6 +31,11 @@ def test_a_variant_is_found_by_its_own_name(typed, variant_id):
     assert meant_by(typed) == f"push-up/{variant_id}"
 
 
+@pytest.mark.parametrize("typed", ["man makers", "manmaker", "Man-Makers", "dumbbell man makers"])
+def test_a_complex_is_known_by_the_trade_s_name(typed):
+    assert meant_by(typed) == "man maker"
+
+
 def test_what_nobody_knows_is_none():
     assert catalogue().by_name("triple somersault") is None
 
