@@ -42,9 +42,9 @@ async def move_in_words(visit: Visit, read: Moved, groups: Sequence[Group]) -> O
 
 
 def moved_to(meeting: Meeting, read: Moved) -> datetime:
-    """The new local start: what isn't named stays."""
+    """The new local start: what isn't named stays, the half of the day too."""
     local = meeting.occurrence.local
-    return datetime.combine(read.to_day or local.date(), read.to_time or local.time())
+    return datetime.combine(read.to_day or local.date(), read.time_near(local.time()))
 
 
 def on_clock(local: datetime, meeting: Meeting, zone: str) -> datetime:

@@ -25,6 +25,9 @@ from core.values import Value
 _LONGEST = 300
 _LONGEST_TITLE = 60
 _LONGEST_CLASS = 12 * 60
+_HALF_A_DAY = 12
+# Hours in which a class may begin, where only half a clock was told (common practice, no source).
+_AWAKE = range(5, 22)
 _LINK = re.compile(r"\bhttps?://[^\s<>\"]+", re.IGNORECASE)
 _BEGINS = re.compile(
     rf"^\W*(?:(?:please\s)?(?:new|add|set ?up|make|schedule|plan|start)\s(?:an?\s|the\s)?(?:new\s)?)?"
@@ -82,6 +85,13 @@ _INSTEAD = re.compile(
     r"(?P<to>.+?)(?:,?\s(?:instead|now|this time|please))*[\s.!]*$",
     re.IGNORECASE,
 )
+# `class at 7 instead`, `tonight's class at 7 instead`: only this once, so days that repeat are something else
+_AT_INSTEAD = re.compile(
+    rf"^\W*(?:(?:hi|hey|ok|so|sorry|please|just)\W+)*(?P<from>(?:{_ONE_DAY}\s|the\s|our\s|my\s)?(?:live\s)?class)"
+    rf"(?:\s{_TAKES_PLACE})?\s(?:at|from)\s(?P<to>(?!.*\b(?:{DAY_WORD}s|every|each)\b).+?),?\sinstead"
+    r"(?:,?\s(?:this time|please|today|tonight))*[\s.!]*$",
+    re.IGNORECASE,
+)
 
 
 class ReadClass(Value):
@@ -117,11 +127,28 @@ class CalledOff(Value):
 
 
 class Moved(Value):
-    """The class of one of these days goes to another day, another time, or both."""
+    """The class of one of these days goes to another day, another time, or both.
+
+    `half_known`: whether it is clear which half of the day the time is of.
+    """
 
     days: tuple[date, ...]
     to_day: date | None = None
     to_time: time | None = None
+    half_known: bool = True
+
+    def time_near(self, before: time) -> time:
+        """The new time for a class that was at `before`: `7` is 19:00 for one in the evening."""
+        if self.to_time is None:
+            return before
+        later = self.to_time.replace(hour=(self.to_time.hour + _HALF_A_DAY) % 24)
+        if self.half_known or later.hour not in _AWAKE:
+            return self.to_time
+        return min(self.to_time, later, key=lambda one: (one.hour not in _AWAKE, _apart(one, before)))
+
+
+def _apart(one: time, other: time) -> int:
+    return abs((one.hour - other.hour) * 60 + one.minute - other.minute)
 
 
 def read_class(text: str, today: date) -> ReadClass | None:
@@ -206,7 +233,7 @@ def read_called_off(text: str, today: date) -> CalledOff | None:
 def read_moved(text: str, today: date) -> Moved | None:
     """`move Tuesday's class to Wednesday 19:00`, `Tuesday's class is at 7 instead` -> from where, and to where."""
     words = plain(text[:_LONGEST])
-    match = _MOVE.match(words) or _INSTEAD.match(words)
+    match = _MOVE.match(words) or _INSTEAD.match(words) or _AT_INSTEAD.match(words)
     if match is None or words.endswith("?"):
         return None
     if read_class(words, today) and not _ELSEWHERE.search(words):
@@ -221,4 +248,5 @@ def read_moved(text: str, today: date) -> Moved | None:
         days=find_days(left, today),
         to_day=to_days[0] if to_days else None,
         to_time=clock and clock.at,
+        half_known=clock is None or clock.half_known,
     )

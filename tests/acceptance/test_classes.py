@@ -359,6 +359,13 @@ async def test_a_class_said_to_be_at_another_time_is_moved_by_a_press(crew, week
     await ilse.hears("19:00")
 
 
+async def test_a_bare_hour_for_a_class_in_the_evening_is_of_the_evening_and_said_back(crew, weekly):
+    await crew.coach.says("class at 7 instead")
+    asked = await crew.coach.hears("Move this?")
+    await crew.coach.presses("Tue 3 March → Tue 3 March 19:00", on=asked)
+    await crew.group.hears("19:00")
+
+
 async def test_a_coach_asks_who_is_in(crew, weekly):
     ilse, bo = await crew.has("Ilse"), await crew.has("Bo")
     await comes(ilse, weekly)

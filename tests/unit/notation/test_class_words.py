@@ -127,6 +127,41 @@ def test_a_date_that_is_moved_is_read(text, days, to_day, to_time):
 
 
 @pytest.mark.parametrize(
+    "text", ["class at 7 instead", "the class at 7 instead please", "class is at 7 instead, this time"]
+)
+def test_another_hour_alone_moves_the_next_class(text):
+    found = read_moved(text, MONDAY)
+    assert (found.days, found.to_day, found.to_time, found.half_known) == ((), None, time(7), False)
+
+
+def test_another_hour_of_a_named_day_moves_that_class():
+    found = read_moved("tomorrow's class at 7 instead", MONDAY)
+    assert (found.days, found.to_time) == ((date(2026, 3, 3),), time(7))
+
+
+def test_another_hour_of_days_that_repeat_moves_no_single_date():
+    assert read_moved("class at 7 on Tuesdays instead", MONDAY) is None
+
+
+@pytest.mark.parametrize(
+    ("text", "before", "to"),
+    [
+        ("move class to 7", time(18, 30), time(19)),
+        ("move class to 7", time(9), time(7)),
+        ("move class to 1", time(12), time(13)),
+        ("move class to 11", time(18, 30), time(11)),
+        ("move class to 12", time(18, 30), time(12)),
+        ("move class to 7am", time(18, 30), time(7)),
+        ("move class to 07:00", time(18, 30), time(7)),
+        ("move class to 19", time(7), time(19)),
+        ("move Tuesday's class to Friday", time(18, 30), time(18, 30)),
+    ],
+)
+def test_a_bare_hour_is_of_the_half_of_the_day_that_the_class_is_in(text, before, to):
+    assert read_moved(text, MONDAY).time_near(before) == to
+
+
+@pytest.mark.parametrize(
     ("text", "wish"),
     [
         ("remind me 2 hours before", Lead(minutes=120)),
