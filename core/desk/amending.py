@@ -1,8 +1,10 @@
 """A coach changes a session in words, before it is posted or after: `make the row 200 m`."""
 
+import re
+
 from core.desk.days import today_in
 from core.desk.outcome import Outcome
-from core.desk.says.sessions import AmendedAfterPost, NotAmended
+from core.desk.says.sessions import AmendedAfterPost, AmountCarried, NotAmended
 from core.desk.sessions import coached_groups, read_back
 from core.desk.visit import Visit
 from core.measures import MassUnit
@@ -10,6 +12,9 @@ from core.movements.lookup import catalogue
 from core.notation.editing import edited, names_a_line
 from core.notation.edits import Edit, read_edits
 from core.notation.session import read_session
+from core.notation.writing import write_line
+from core.scaling.carrying import carried_over
+from core.sessions.values import Line, Session
 from core.store.records import Group, SessionRecord, SessionState
 
 
@@ -23,7 +28,9 @@ async def as_amendment(visit: Visit, text: str, _: int | None) -> Outcome | None
     group = await visit.group(record.group_id)
     words = amended(record.text, edits, group.units)
     if words is not None:
-        return await amend(visit, record, group, words)
+        said = carried_in(record.session, session_in(words, group), text, group.units)
+        told = visit.told(said) if said else Outcome()
+        return told + await amend(visit, record, group, words)
     if any(names_a_line(record.text, edit, catalogue(), group.units) for edit in edits):
         return visit.told(NotAmended())
     return None
@@ -31,8 +38,38 @@ async def as_amendment(visit: Visit, text: str, _: int | None) -> Outcome | None
 
 def amended(text: str, edits: tuple[Edit, ...], units: MassUnit) -> str | None:
     """The text after the first reading of the wish that can be carried out."""
-    found = (edited(text, edit, catalogue(), units) for edit in edits)
+    found = (edited(text, edit, catalogue(), units, in_stead) for edit in edits)
     return next((words for words in found if words is not None), None)
+
+
+def in_stead(old: Line, new: Line) -> Line:
+    return carried_over(old, new, catalogue())
+
+
+def session_in(words: str, group: Group) -> Session:
+    session = read_session(words, catalogue(), group.units).session
+    assert session is not None, "an edit is checked by reading"
+    return session
+
+
+def carried_in(before: Session, after: Session, wish: str, units: MassUnit) -> AmountCarried | None:
+    """The line with another movement whose amount the coach didn't name and that had to be worked out."""
+    if re.search(r"[0-9]|\bmax\b", wish):
+        return None
+    pairs = zip(lines_of(before), lines_of(after), strict=False)
+    found = next(((was, now) for was, now in pairs if was.movement != now.movement), None)
+    if found is None or found[1].amount is None:
+        return None
+    was, now = found
+    if (was.amount, was.unit, was.per_side) == (now.amount, now.unit, now.per_side):
+        return None
+    bare = now.model_copy(update={"amount": None, "amount_to": None, "second_amount": None})
+    words, instead, name = (write_line(one, units, catalogue()) for one in (was, now, bare))
+    return AmountCarried(was=words, now=instead, name=name)
+
+
+def lines_of(session: Session) -> list[Line]:
+    return [line for block in session.blocks for line in (*block.buy_in, *block.lines, *block.cash_out)]
 
 
 async def newest(visit: Visit, groups: list[Group]) -> SessionRecord | None:
@@ -44,8 +81,7 @@ async def newest(visit: Visit, groups: list[Group]) -> SessionRecord | None:
 
 async def amend(visit: Visit, record: SessionRecord, group: Group, words: str) -> Outcome:
     """A draft becomes what its text says now; what was posted stays, and a new draft says it."""
-    session = read_session(words, catalogue(), group.units).session
-    assert session is not None, "an edit is checked by reading"
+    session = session_in(words, group)
     groups = await coached_groups(visit)
     if record.state is not SessionState.POSTED:
         revised = await visit.uow.sessions.revise(record.id, text=words, session=session, now=visit.now)

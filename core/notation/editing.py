@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from core.measures import MassUnit
 from core.movements.lookup import Catalogue
 from core.movements.names import key
+from core.notation.becoming import Carry, become
 from core.notation.edits import Edit
 from core.notation.lines import read_piece
 from core.notation.names import Lexicon, lexicon
@@ -17,7 +18,6 @@ from core.notation.session import read_session
 from core.notation.text import plain_row, rows
 from core.notation.writing import write_line
 
-_TOLD = ("unit", "loads_kg", "count", "load_rule", "tempo", "sets", "per_side", "most")
 _BLOCK_WORDS = re.compile(
     r"^(?:it|this|that|(?:the )?(?:time|whole thing|session|workout|block|amrap|emom|clock))$"
 )
@@ -42,15 +42,24 @@ class _Spot:
     alone: bool
 
 
-def edited(text: str, edit: Edit, movements: Catalogue, unit: MassUnit = MassUnit.KG) -> str | None:
-    """The text after the change; None where it doesn't say which line is meant, or what it should become."""
+def edited(
+    text: str,
+    edit: Edit,
+    movements: Catalogue,
+    unit: MassUnit = MassUnit.KG,
+    carry: Carry | None = None,
+) -> str | None:
+    """The text after the change; None where it doesn't say which line is meant, or what it should become.
+
+    `carry` tells how much of a movement stands for the old one where they don't count in the same.
+    """
     known = lexicon(movements)
     if edit.verb == "add":
         return _checked(text, _added(text, edit.new, known, unit), movements, unit)
     if edit.verb == "drop":
         return _checked(text, _dropped(text, edit.target, known, unit), movements, unit)
     for target, new in _partings(edit, known, unit):
-        changed = _changed(text, target, new, edit, movements, unit)
+        changed = _changed(text, target, new, edit, movements, unit, carry)
         if done := _checked(text, changed, movements, unit):
             return done
     changed = _with_fact(text, edit, known, unit)
@@ -86,7 +95,13 @@ def _piece(words: str, known: Lexicon, unit: MassUnit) -> Piece:
 
 
 def _changed(
-    text: str, target: Piece, new: str, edit: Edit, movements: Catalogue, unit: MassUnit
+    text: str,
+    target: Piece,
+    new: str,
+    edit: Edit,
+    movements: Catalogue,
+    unit: MassUnit,
+    carry: Carry | None,
 ) -> str | None:
     known = lexicon(movements)
     meant = _meant(text, target, known, unit)
@@ -95,32 +110,7 @@ def _changed(
         return None
     if edit.verb == "swap" and not told.meaning:
         return None
-    return _put(text, meant, _written(_become(meant.piece, told), meant, movements, unit))
-
-
-def _become(old: Piece, told: Piece) -> Piece:
-    """The old line with what was told; another movement keeps the amount, but not load and way."""
-    if told.meaning and old.meaning and told.meaning.movement != old.meaning.movement:
-        return _as_many(old, replace(told, sets=told.sets or old.sets, station=old.station))
-    said = {name: getattr(told, name) for name in _TOLD if getattr(told, name)}
-    new = replace(old, **said)
-    if told.meaning and told.meaning.variant:
-        new = replace(new, meaning=told.meaning)
-    if told.most:
-        return replace(new, amount=None, amount_to=None, unit=None)
-    if told.amount is None:
-        return new
-    upper, second = told.amount_to, told.second_amount
-    return replace(new, amount=told.amount, amount_to=upper, second_amount=second, most=False)
-
-
-def _as_many(old: Piece, new: Piece) -> Piece:
-    """The new movement with the old amount, if it has none of its own and counts in the same."""
-    assert new.meaning is not None, "the caller looked"
-    if new.amount or new.most or not (old.unit is None or new.meaning.unit is old.unit):
-        return new
-    kept = replace(new, amount=old.amount, amount_to=old.amount_to, second_amount=old.second_amount)
-    return replace(kept, unit=old.unit, per_side=old.per_side or new.per_side, most=old.most)
+    return _put(text, meant, _written(become(meant.piece, told, carry), meant, movements, unit))
 
 
 def _meant(text: str, target: Piece, known: Lexicon, unit: MassUnit) -> _Spot | None:

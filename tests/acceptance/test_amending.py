@@ -16,6 +16,23 @@ async def test_at_the_read_back_a_change_in_words_is_read_back_anew_and_posted(c
     assert "400 m run" in post.text
 
 
+async def test_a_movement_put_in_anothers_place_without_a_number_gets_one_that_is_said_back(crew):
+    await crew.coach.says(SESSION)
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("swap the run for burpees")
+    await crew.coach.hears("“200 m run” became 21 burpees")
+    await crew.coach.hears("21 burpees")
+    await crew.coach.says("make the burpees 15")
+    await crew.coach.hears("15 burpees")
+
+
+async def test_a_movement_that_counts_in_the_same_keeps_the_number_without_a_word(crew):
+    await crew.coach.says(SESSION)
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("swap push-ups for dips")
+    assert "10 dips" in (await crew.coach.hears("Here's how I read it, ")).text
+
+
 async def test_after_the_post_the_change_is_a_new_draft_and_then_what_everybody_does(crew):
     ilse = await crew.has("Ilse")
     await crew.gets()

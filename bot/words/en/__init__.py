@@ -2,6 +2,7 @@
 
 from bot.words.en import (
     adjusting,
+    amending,
     classes,
     common,
     dates,
@@ -22,6 +23,7 @@ from bot.words.en import (
 
 __all__ = [
     "adjusting",
+    "amending",
     "classes",
     "common",
     "dates",

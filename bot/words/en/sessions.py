@@ -10,12 +10,10 @@ from bot.words.wording import Button, DoorButton, Row, Worded, wording
 from core.desk.coach_commands import SeeNeeds
 from core.desk.commands import DiscardSession, MoveDraft, PostLater, PostSession
 from core.desk.says.sessions import (
-    AmendedAfterPost,
     AskWhen,
     AsPosted,
     GroupPost,
     NoCoachHere,
-    NotAmended,
     NothingRead,
     ReadBack,
     Unread,
@@ -203,25 +201,6 @@ def will_post(said: WillPost) -> Worded:
 @wording("en", AskWhen)
 def ask_when(_: AskWhen) -> Worded:
     return Worded("When shall I post it? Write it like <i>post it tomorrow at 7</i>, or tap Post now above.")
-
-
-@wording("en", AmendedAfterPost)
-def amended_after_post(said: AmendedAfterPost) -> Worded:
-    return Worded(
-        fill(
-            "The session in {group} stays as everybody saw it. Here it is with your change: post it, and it's "
-            "what /today shows from then on.",
-            group=said.group,
-        )
-    )
-
-
-@wording("en", NotAmended)
-def not_amended(_: NotAmended) -> Worded:
-    return Worded(
-        "I see which line you mean, but not what it should become. Write it like <i>make the row 200 m</i>, "
-        "<i>change 10 push-ups to 8</i> or <i>swap the run for 20 burpees</i>, or send the whole session again."
-    )
 
 
 @wording("en", WasPosted)

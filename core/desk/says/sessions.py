@@ -106,6 +106,14 @@ class AmendedAfterPost(Said):
     group: str
 
 
+class AmountCarried(Said):
+    """Another movement was put in a line without a number: what it became, about as long in doing."""
+
+    was: str
+    now: str
+    name: str
+
+
 class NotAmended(Said):
     """A change in words that can't be carried out as it was said."""
 

@@ -109,3 +109,16 @@ def test_it_is_known_whether_a_line_is_meant_at_all():
     assert names_a_line(TYPED, edit, catalogue())
     (edit, *_) = read_edits("make the coffee strong")
     assert not names_a_line(TYPED, edit, catalogue())
+
+
+def test_without_a_rule_for_it_another_unit_needs_a_number():
+    assert after(TYPED, "swap the run for burpees") is None
+
+
+def test_another_unit_takes_the_number_that_is_worked_out():
+    def carry(old, new):
+        assert (old.amount, old.unit) == (200, "m")
+        return new.model_copy(update={"amount": 17, "unit": "reps"})
+
+    (edit, *_) = read_edits("swap the run for burpees")
+    assert "17 burpees" in edited(TYPED, edit, catalogue(), carry=carry).splitlines()

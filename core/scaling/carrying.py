@@ -1,0 +1,36 @@
+"""How much of one movement a coach means who puts it in another's place without a number."""
+
+from decimal import Decimal
+
+from core.movements.lookup import Catalogue
+from core.scaling.amounts import Done, amount_of
+from core.scaling.meant import meant_variant
+from core.sessions.values import Block, Format, Line
+
+
+def carried_over(old: Line, new: Line, movements: Catalogue) -> Line:
+    """`new` with what stands for the amounts of `old`, by the rule for stand-ins in a version."""
+    block = Block(format=Format.QUALITY, lines=(old,))
+    written, to = _done(old, movements), _done(new, movements)
+
+    def stands_for(amount: float | None) -> float | None:
+        if amount is None:
+            return None
+        return amount_of(block, old.model_copy(update={"amount": amount}), written, to).shown
+
+    first = amount_of(block, old, written, to)
+    return new.model_copy(
+        update={
+            "amount": first.shown,
+            "amount_to": stands_for(old.amount_to),
+            "second_amount": stands_for(old.second_amount),
+            "unit": first.unit,
+            "per_side": first.per_side,
+        }
+    )
+
+
+def _done(line: Line, movements: Catalogue) -> Done:
+    movement = movements.movement(line.movement)
+    load: Decimal | None = line.loads_kg[0] if line.loads_kg else None
+    return movement, meant_variant(movement, line.variant, load, line.implement, line.count)
