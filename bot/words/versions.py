@@ -77,11 +77,17 @@ def _quality(block: VersionBlock) -> str:
     return f"{rounds}no clock: take your time".capitalize()
 
 
+def _most(block: VersionBlock) -> str:
+    if all(line.unit is AmountUnit.KCAL for line in block.every_line):
+        return f"As many calories as you can{_within(block)}"
+    return f"As many as you can{_within(block)}, stopping before they get ugly"
+
+
 HEADINGS: dict[Format, Callable[[VersionBlock], str]] = {
     Format.INTERVALS: _intervals,
     Format.SETS: _sets,
     Format.HOLD: lambda _: "Hold as long as your position stays clean",
-    Format.MAX_REPS: lambda block: f"As many as you can{_within(block)}, stopping before they get ugly",
+    Format.MAX_REPS: _most,
     Format.MAX_LOAD: lambda block: (
         f"Work up to the heaviest that stays clean{_within(block)}; stop with one or two left in you"
     ),

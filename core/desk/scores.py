@@ -26,8 +26,10 @@ from core.desk.scoreboard import Standings, renew_board, scored_blocks
 from core.desk.versions import session_meant
 from core.desk.visit import Visit
 from core.desk.waiting import seen_by
+from core.measures import AmountUnit
 from core.notation.scores import read_score
 from core.scaling.counting import minutes_had
+from core.scaling.values import VersionBlock
 from core.scores.text import in_words
 from core.scores.values import Doubt, Score
 from core.store.records import Person, ScoreRecord, ScoreState, SessionRecord, VersionRecord
@@ -218,8 +220,15 @@ def as_done(record: SessionRecord, score: Score, version: VersionRecord | None, 
         "scaled": score.scaled or not version.version.as_written,
         "ranked": made.scored,
         "minutes": minutes_had(record.session.blocks[block], made),
+        "unit": counted_in(score, made),
     }
     return score.model_copy(update=seen)
+
+
+def counted_in(score: Score, made: VersionBlock) -> str:
+    """Calories only where the version's line has them: another movement in their stead is counted as it is done."""
+    in_kcal = all(line.unit is AmountUnit.KCAL for line in made.every_line)
+    return AmountUnit.REPS if score.unit == AmountUnit.KCAL and not in_kcal else score.unit
 
 
 async def fix_score(visit: Visit, command: FixScore) -> Outcome:

@@ -2,6 +2,7 @@
 
 from core.scores.text import clock, in_words
 from core.scores.values import Doubt, ReadScore, Score
+from core.sessions.counting import is_in_kcal
 from core.sessions.values import Block, Format
 
 _EXAMPLES = {
@@ -29,22 +30,38 @@ _ROUGHLY = {
 }
 
 
+_CALORIES = "How many calories did you get in all? For example: 42 cal"
+_ROUGH_CALORIES = "Roughly how many calories do you think it was? For example: about 40 cal"
+
+
 def unsure(doubt: Doubt, ask: str, score: Score | None = None) -> ReadScore:
     return ReadScore(score=score, sure=False, ask=ask, doubt=doubt)
 
 
 def unreadable(block: Block) -> ReadScore:
-    return unsure(Doubt.UNREADABLE, _EXAMPLES[block.format])
+    return unsure(Doubt.UNREADABLE, _example(block))
 
 
 def uncounted(block: Block) -> ReadScore:
     """They trained and didn't count: that is no reason to be asked sternly."""
-    return unsure(Doubt.UNCOUNTED, f"That happens, and the training counts. {_ROUGHLY[block.format]}")
+    return unsure(Doubt.UNCOUNTED, f"That happens, and the training counts. {_rough(block)}")
 
 
 def how_many_when_stopped(block: Block) -> ReadScore:
     """They told that they stopped early, in a part without a cap."""
-    return unsure(Doubt.HOW_FAR, f"Stopping is fine. {_EXAMPLES[block.format]}")
+    return unsure(Doubt.HOW_FAR, f"Stopping is fine. {_example(block)}")
+
+
+def _example(block: Block) -> str:
+    return _CALORIES if _is_most_calories(block) else _EXAMPLES[block.format]
+
+
+def _rough(block: Block) -> str:
+    return _ROUGH_CALORIES if _is_most_calories(block) else _ROUGHLY[block.format]
+
+
+def _is_most_calories(block: Block) -> bool:
+    return block.format is Format.MAX_REPS and is_in_kcal(block)
 
 
 def nothing_scored() -> ReadScore:
@@ -111,7 +128,7 @@ def _named(block: Block) -> str:
         Format.FOR_TIME: "for time",
         Format.TIME_TRIAL: "for time",
         Format.HOLD: "the hold",
-        Format.MAX_REPS: "most repetitions",
+        Format.MAX_REPS: "most calories" if _is_most_calories(block) else "most repetitions",
         Format.MAX_LOAD: "the heaviest weight",
         Format.SETS: "the sets",
         Format.INTERVALS: "the intervals",

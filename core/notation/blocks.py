@@ -95,6 +95,7 @@ def _block(draft: Draft) -> tuple[Block, list[Problem]]:
     facts = dict(draft.facts)
     amount = facts.pop("amount", None)
     in_turn = facts.pop("in_turn", False)
+    in_kcal = facts.pop("in_kcal", False)
     format_ = which_format(draft)
     if format_ is None:
         problems.append(Problem(draft.row, guess="for time"))
@@ -105,6 +106,7 @@ def _block(draft: Draft) -> tuple[Block, list[Problem]]:
     unscored = format_ is Format.QUALITY or draft.kind in UNSCORED
     pieces = _at_stations([placed.piece for placed in draft.lines], format_, resting=bool(draft.rests))
     pieces = _one_each(pieces) if in_turn and format_ is Format.INTERVALS else pieces
+    pieces = _for_calories(pieces) if in_kcal else pieces
     kept = format_ is Format.INTERVALS and all(piece.station for piece in pieces)
     notes = draft.notes + [rest.row.text.strip() for rest in draft.rests if not kept]
     lines = {
@@ -137,6 +139,11 @@ def _at_stations(pieces: list[Piece], format_: Format, *, resting: bool) -> list
     if format_ is not Format.INTERVALS or told or None in numbers or alone:
         return pieces
     return [replace(piece, station=piece.listed) for piece in pieces]
+
+
+def _for_calories(pieces: list[Piece]) -> list[Piece]:
+    """`Max calories in 10 min` stands above a row that names only the machine."""
+    return [replace(one, most=True, in_kcal=True) if one.amount is None else one for one in pieces]
 
 
 def _one_each(pieces: list[Piece]) -> list[Piece]:

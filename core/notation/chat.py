@@ -15,8 +15,8 @@ _CLEAR = re.compile(
     rf"|\b(?:capped|dnf)\b|\btime cap\b(?!{_CAP}).*[0-9]|{_NUMBER}\s?reps? (?:left|to go|remaining)"
     rf"|\b(?:stopped|quit|gave up)\b.{{0,12}}?[0-9]"
     rf"|\b(?:score|result|my time|(?<!for )time|finished|done|took me|got|managed|did)\b\W{{1,3}}(?:it "
-    rf"|was |is |in |at |all |mine )*{_NUMBER}(?::[0-5][0-9]|\s?(?:min|sec|reps?|rounds?|rds?|kg|lbs?|s\b"
-    rf"|m\b))"
+    rf"|was |is |in |at |all |mine )*{_NUMBER}(?::[0-5][0-9]|\s?(?:min|sec|reps?|k?cals?\b|calories|rounds?|rds?|kg"
+    rf"|lbs?|s\b|m\b))"
 )
 NOT_COUNTED = re.compile(
     r"\b(?:forgot|didn'?t|did not|failed|wasn'?t able|couldn'?t)(?: to)? (?:(?:keep|take) )?"
@@ -32,7 +32,7 @@ _UNFINISHED_ALONE = re.compile(rf"^[\W_]*(?:(?:i|sorry|we) )*(?:{NOT_FINISHED.pa
 _BARE = re.compile(
     r"^\W*(?:[0-9]{1,3}:[0-9]{2}(?:[:.][0-9]{1,2})?|[0-9]{1,3}\s?(?:min(?:ute)?s?|m"
     r"|')\s?(?:and\s?)?[0-9]{0,2}\s?(?:s|secs?|seconds|\"|'')?"
-    r"|[0-9]{1,2}\.[0-9]{2}|[0-9]{1,4}\s?(?:reps?|s|secs?|seconds)|[0-9]{1,3}(?:\.[0-9])?\s?(?:kgs?|lbs?"
+    r"|[0-9]{1,2}\.[0-9]{2}|[0-9]{1,4}\s?(?:reps?|k?cals?|calories|s|secs?|seconds)|[0-9]{1,3}(?:\.[0-9])?\s?(?:kgs?|lbs?"
     r"|kilos?)(?:\s?(?:[0-9]{1,2}\s?x\s?[0-9]{1,3}))?"
     r"|[0-9]{1,4}(?:\s?[,+/]\s?[0-9]{1,4})*)"
     r"(?P<rest>.*)$"

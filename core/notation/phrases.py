@@ -171,6 +171,10 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"\b(?:for score|scored)\b", says(scored=True)),
     # said in full
     phrase(r"(?<!x.)(?<!x)(?<!of.)\bmax(?:imum|imal)? reps?\b<of>", says(format=Format.MAX_REPS)),
+    phrase(
+        r"^[\s;]*max(?:imum|imal)? (?:k?cals?|calories)\b(?=[\s;:,.]*(?:(?:in|for|within) <dur>)?[\s;:,.]*$)",
+        says(format=Format.MAX_REPS, in_kcal=True),
+    ),
     phrase(r"\b(?:hold )?(?:it )?(?:for )?as long as (?:possible|you can)\b", says(format=Format.HOLD)),
     phrase(r"\b(?:the )?heaviest weight\b(?: of the day)?", says(format=Format.MAX_LOAD)),
     phrase(r"\btime trial\b", says(format=Format.TIME_TRIAL)),

@@ -66,6 +66,12 @@ def completes(piece: Piece, line: Piece) -> bool:
     return not any(new and old for new, old in pairs)
 
 
+def awaits(piece: Piece, line: Piece) -> bool:
+    """Whether `max calories` of a piece is for the line behind it: `max calories in 10 min on the rower`."""
+    open_line = line.meaning and not (line.unread or line.amount or line.most)
+    return bool(piece.most and piece.in_kcal and not piece.meaning and not piece.unread and open_line)
+
+
 def repeats(piece: Piece, line: Piece) -> bool:
     """Whether a nameless piece is one more set of the line before it: `5 @ 60%, 5 @ 70%`."""
     loads = [one.load_rule or one.loads_kg for one in (piece, line)]

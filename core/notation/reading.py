@@ -13,8 +13,8 @@ from core.notation.manners import take_labels, take_manners
 from core.notation.names import Lexicon
 from core.notation.phrase_aims import Facts
 from core.notation.phrases import PHRASES
-from core.notation.pieces import Piece, complete, completes, repeats
-from core.notation.respelling import respelled
+from core.notation.pieces import Piece, awaits, complete, completes, repeats
+from core.notation.respelling import respelled, slip
 from core.notation.stations import bound, is_rest, resting_station, share_station, station_alone
 from core.notation.text import Row, Strip, mark_tempos, plain_row
 from core.notation.unread import Stretch, guessed_kind, is_talk, joined, named
@@ -258,6 +258,9 @@ def _keep(reading: Reading, piece: Piece, lexicon: Lexicon) -> None:
     last = reading.pieces[-1] if reading.pieces else None
     if piece.unread:
         reading.unread.append(_unread(reading, piece, last, lexicon))
+    if last and awaits(last, piece):
+        reading.pieces[-1] = complete(piece, last)
+        return
     if last and repeats(piece, last):
         piece.meaning, piece.implement = last.meaning, last.implement
     if last and completes(piece, last):
@@ -265,7 +268,7 @@ def _keep(reading: Reading, piece: Piece, lexicon: Lexicon) -> None:
     elif piece.meaning or piece.unread or piece.says_anything:
         reading.pieces.append(piece)
     if piece.meaning and piece.meaning.near:
-        reading.corrected.append(_slip(reading.row, piece))
+        reading.corrected.append(slip(reading.row, piece))
 
 
 def _unread(reading: Reading, piece: Piece, last: Piece | None, lexicon: Lexicon) -> Stretch:
@@ -281,13 +284,6 @@ def _unread(reading: Reading, piece: Piece, last: Piece | None, lexicon: Lexicon
     kinds = any(lexicon.is_kind(word) for word in piece.unread.split())
     looks_like = "note" if remark and not kinds else guessed_kind(piece.text)
     return Stretch(start, end, guess or remark, looks_like)
-
-
-def _slip(row: Row, piece: Piece) -> Corrected:
-    assert piece.meaning is not None
-    return Corrected(
-        line=row.number, column=row.column(piece.start), text=piece.text, read_as=piece.meaning.name
-    )
 
 
 def _annotate(reading: Reading, notes: list[str]) -> None:

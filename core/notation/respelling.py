@@ -7,6 +7,7 @@ from rapidfuzz import process
 from rapidfuzz.distance import OSA
 
 from core.notation.names import Lexicon, allowed_slips
+from core.notation.pieces import Piece
 from core.notation.text import Row
 from core.notation.values import Corrected
 
@@ -40,3 +41,11 @@ def _meant(word: str, lexicon: Lexicon) -> str | None:
     if not hits or hits[0][1] == 0 or lexicon.knows(word):
         return None
     return None if len(hits) > 1 and hits[1][1] == hits[0][1] else str(hits[0][0])
+
+
+def slip(row: Row, piece: Piece) -> Corrected:
+    """A movement that was told by its misspelt name."""
+    assert piece.meaning is not None
+    return Corrected(
+        line=row.number, column=row.column(piece.start), text=piece.text, read_as=piece.meaning.name
+    )

@@ -19,7 +19,7 @@ def shape(pattern: str) -> re.Pattern[str]:
 
 
 ROUND = r"(?:(?:full|complete|whole) )?(?:rounds?|rds?|rnds?|r)\b"
-REPS = r"(?:reps?|repetitions?)\b"
+REPS = r"(?:reps?|repetitions?|k?cals?|calories)\b"
 _HALF = shape(
     rf"(?P<r><n>)(?:\.5| and (?:a )?half| 1/2)\s?{ROUND}|(?P<r2>(?<![0-9.:])[0-9]{{1,3}})\.5\s?{ROUND}"
     rf"|(?P<r3><n>)\s?{ROUND} and (?:a )?half"

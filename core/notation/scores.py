@@ -1,8 +1,9 @@
 """An athlete's words -> Score. Nothing is guessed silently: what isn't sure comes with its one question."""
 
 import re
+from typing import Any
 
-from core.measures import MassUnit
+from core.measures import AmountUnit, MassUnit
 from core.notation import asking
 from core.notation.chat import NOT_COUNTED, NOT_FINISHED, is_like_a_score
 from core.notation.plausible import implausible
@@ -11,6 +12,7 @@ from core.notation.remarks import Remarks, note, take_remarks
 from core.notation.score_words import LOAD, read_number
 from core.notation.text import Strip, plain
 from core.scores.values import Doubt, ReadScore, Score
+from core.sessions.counting import is_in_kcal
 from core.sessions.values import Block, Format, Session
 
 __all__ = ["is_like_a_score", "read_score"]
@@ -34,7 +36,7 @@ _PART = re.compile(r"^\W*(?:part|block|piece)\s?(?P<n>[1-9])\b[\s:;,.\-]*")
 _FRAMES = re.compile(
     r"\b(?:i )?(?:did|got|made|finished|done|completed|managed|scored|came in|took me|my (?:score|time"
     r"|result)(?: is| was)?"
-    r"|score|time|result|it|w/|kb|db|today|final|all|just|in|at|with|total)\b"
+    r"|score|time|result|it|w/|kb|db|today|final|all|just|in|at|with|total|k?cals?|calories)\b"
 )
 _BELOW_ZERO = re.compile(r"^\s*-[0-9]|(?<=[\s:])-[0-9]")
 _WORDS = re.compile(
@@ -87,7 +89,8 @@ def _in_block(words: str, block: Block, unit: MassUnit) -> ReadScore:
         return _with_pain(read, remarks, block)
     if read.sure and (other := read_number(strip, block, unit)) and other.score and other.sure:
         return asking.which_number((read.score, other.score))
-    more = {"load_kg": kilograms(load["a"], load["u"], unit)} if load else {}
+    more: dict[str, Any] = {"load_kg": kilograms(load["a"], load["u"], unit)} if load else {}
+    more |= {"unit": AmountUnit.KCAL} if read.score.unit == AmountUnit.REPS and is_in_kcal(block) else {}
     score = _with_remarks(read.score.model_copy(update=more), remarks, strip)
     return _judged(read.model_copy(update={"score": score}), block, remarks)
 

@@ -10,6 +10,7 @@ from core.notation.bare_numbers import AMBIGUOUS_ROW
 from core.notation.line_names import HELD
 from core.notation.quantities import MINUTE_S, in_unit
 from core.scores.text import clock
+from core.sessions.counting import is_in_kcal
 from core.sessions.values import Aim, Block, BlockKind, Format, Line, LoadRule, Session
 
 _HEADINGS = {
@@ -63,7 +64,7 @@ def _format(block: Block) -> Iterator[str]:
         Format.INTERVALS: _intervals(block),
         Format.SETS: f"{block.rounds} sets" if block.rounds else "Sets:",
         Format.HOLD: "As long as possible",
-        Format.MAX_REPS: f"Max reps in {minutes}" if minutes else "Max reps",
+        Format.MAX_REPS: f"{_most_of(block)} in {minutes}" if minutes else _most_of(block),
         Format.MAX_LOAD: "The heaviest weight",
         Format.TIME_TRIAL: "Time trial",
         Format.QUALITY: "Not for time",
@@ -75,6 +76,10 @@ def _format(block: Block) -> Iterator[str]:
         yield f"In {minutes}"
     if block.scheme:
         yield "-".join(str(reps) for reps in block.scheme)
+
+
+def _most_of(block: Block) -> str:
+    return "Max calories" if is_in_kcal(block) else "Max reps"
 
 
 def _intervals(block: Block) -> str:

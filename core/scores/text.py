@@ -1,4 +1,4 @@
-"""A score in words: `7 rounds + 12`, `8:43`, `capped, 120 reps`, `60 kg`."""
+"""A score in words: `7 rounds + 12`, `8:43`, `capped, 120 reps`, `120 cal`, `60 kg`."""
 
 from typing import TYPE_CHECKING
 
@@ -21,7 +21,7 @@ def in_words(score: "Score", unit: MassUnit = MassUnit.KG) -> str:
     if score.seconds is not None:
         return clock(score.seconds)
     if score.reps is not None:
-        return _counted(score.reps, "rep")
+        return _in_all(score)
     return f"{score.value or 0:g} {score.unit}"
 
 
@@ -35,9 +35,14 @@ def clock(seconds: float) -> str:
 
 def _rounds_and_reps(score: "Score") -> str:
     if score.rounds is None:
-        return "" if score.reps is None else _counted(score.reps, "rep")
+        return "" if score.reps is None else _in_all(score)
     rounds = _counted(score.rounds, "round")
     return f"{rounds} + {score.reps}" if score.reps else rounds
+
+
+def _in_all(score: "Score") -> str:
+    reps = score.reps or 0
+    return f"{reps} cal" if score.unit == "kcal" else _counted(reps, "rep")
 
 
 def _counted(number: int, thing: str) -> str:

@@ -45,12 +45,12 @@ class Hurt(StrEnum):
 
 
 class Score(Value):
-    """One athlete's result for one block. `value` counts in `unit`: rounds, s, reps, kg or m.
+    """One athlete's result for one block. `value` counts in `unit`: rounds, s, reps, kcal, kg or m.
 
-    An amrap of 7 rounds and 12 has rounds 7 and reps 12, and as value the rounds with their part. `capped`:
-    not finished within the cap; then `reps` were done. `note` keeps the athlete's other words, `pain` what
-    hurt. `ranked` is False where the person is not ranked (light duty). `minutes`: what their shorter day had,
-    where the block has more.
+    An amrap of 7 rounds and 12 has rounds 7 and reps 12, and as value the rounds with their part; calories are
+    in `reps` too. `capped`: not finished within the cap; then `reps` were done. `note` keeps the athlete's
+    other words, `pain` what hurt. `ranked` is False where the person is not ranked (light duty). `minutes`:
+    what their shorter day had, where the block has more.
     """
 
     value: float | None

@@ -7,6 +7,11 @@ from core.sessions.values import Block, Line
 _COUNTED = {AmountUnit.REPS, AmountUnit.KCAL}
 
 
+def is_in_kcal(block: Block) -> bool:
+    """Whether a number told of it can only be calories."""
+    return all(line.unit is AmountUnit.KCAL for line in (*block.buy_in, *block.lines, *block.cash_out))
+
+
 def reps_of(line: Line, round_reps: int | None = None) -> int | None:
     """Repetitions of a line in one round, both sides together; None where it isn't counted in any.
 

@@ -164,3 +164,18 @@ async def test_a_late_score_counts_for_its_own_session(crew, ilse):
     await ilse.says("7+12", in_=crew.group, reply_to=first)
     await ilse.hears("7 rounds + 12")
     await crew.group.hears("Scoreboard · Tuesday")
+
+
+async def test_calories_are_calories_from_the_read_back_to_the_board(crew, ilse):
+    bo = await crew.has("Bo")
+    await crew.coach.says("max calories in 10 min on the rower")
+    assert "Max calories in 10 min" in (await crew.coach.hears("Here's how I read it")).text
+    await crew.coach.presses("Post now")
+    await crew.group.hears("Max calories in 10 min")
+    await bo.says("120 cal")
+    await bo.hears("Noted: 120 cal")
+    await crew.group.hears("1. Bo  120 cal")
+    await ilse.says("/today")
+    await ilse.hears("Your version")
+    await ilse.says("90")
+    await ilse.hears("Noted: 90 reps, scaled")

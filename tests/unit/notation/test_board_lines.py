@@ -168,3 +168,20 @@ def test_a_row_with_a_weight_for_time_is_no_machine_and_stays_what_it_is_when_wr
 @pytest.mark.parametrize("work", ["30 s row", "200 m row", "row 10 cal", "3 x 30 s row @ rpe 8"])
 def test_a_row_with_nothing_in_the_hands_is_on_the_machine(work):
     assert line_of(f"AMRAP 12\n10 burpees\n{work}" if "x" not in work else work).movement == "row"
+
+
+@pytest.mark.parametrize(
+    "typed",
+    [
+        "Max calories in 10 min\nrow",
+        "10 min max calories row",
+        "max calories in 10 min on the rower",
+        "Max cal row in 10 min",
+    ],
+)
+def test_as_many_calories_as_can_be_are_read_and_written_as_such(typed):
+    read = read_session(typed, catalogue())
+    assert not read.not_understood
+    (block,) = read.session.blocks
+    assert (block.format, block.minutes, block.lines[0].unit) == ("max_reps", 10, "kcal")
+    assert write_session(read.session).endswith("Max calories in 10 min\ncal row")

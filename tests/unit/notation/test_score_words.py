@@ -31,7 +31,16 @@ def session(text):
     return read.session
 
 
+CALORIES = "max calories in 10 min on the rower"
+
 SURE = [
+    # calories are no repetitions
+    (CALORIES, "120", {"reps": 120, "value": 120, "unit": "kcal"}),
+    (CALORIES, "120 cal", {"reps": 120, "unit": "kcal", "note": None}),
+    (CALORIES, "got 120 calories, scaled", {"reps": 120, "unit": "kcal", "scaled": True}),
+    ("EMOM 4\nmax cal row", "12, 11, 10, 9", {"reps": 42, "unit": "kcal"}),
+    ("50 cal row for time, cap 3 min", "capped, 40 cal", {"reps": 40, "unit": "kcal", "capped": True}),
+    (MAX_REPS, "42", {"reps": 42, "unit": "reps"}),
     # rounds and repetitions of an amrap
     (AMRAP, "7+12", {"rounds": 7, "reps": 12, "value": 7.4, "unit": "rounds"}),
     (AMRAP, "7 + 12", {"rounds": 7, "reps": 12}),
@@ -271,3 +280,8 @@ def test_a_session_without_a_score_says_so():
     read = read_score("7+12", session(f"{AMRAP}\nnot for score"))
     assert not read.sure
     assert read.ask == "Nothing in this session is scored. What would you like your coach to know?"
+
+
+def test_where_calories_count_they_are_asked_for():
+    assert "calories" in read_score("hello", session(CALORIES)).ask
+    assert "calories" not in read_score("hello", session(MAX_REPS)).ask

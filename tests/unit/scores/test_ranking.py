@@ -78,6 +78,12 @@ def test_a_score_is_shown_in_words(format_, score, text):
     assert place.text == text
 
 
+def test_calories_are_shown_as_such():
+    score = Score(value=120, unit="kcal", reps=120)
+    assert score.in_words() == "120 cal"
+    assert score.model_copy(update={"capped": True}).in_words() == "capped, 120 cal"
+
+
 def test_a_load_is_shown_in_its_unit():
     assert Score(value=60, unit="kg", load_kg=Decimal(60)).in_words() == "60 kg"
 
