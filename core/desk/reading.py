@@ -2,13 +2,13 @@
 
 from collections.abc import Iterable
 
-from core.desk.says.sessions import Unread
+from core.desk.says.sessions import Marked, Unread
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
 from core.notation.session import read_session
 from core.notation.values import NotUnderstood
-from core.notation.writing import write_session
-from core.sessions.values import Block, Session
+from core.notation.writing import write_rows, write_session
+from core.sessions.values import Block, BlockKind, Session
 from core.store.records import Group, SessionRecord
 
 
@@ -25,6 +25,7 @@ def unread_lines(text: str, not_understood: Iterable[NotUnderstood]) -> tuple[Un
             guess=next((one.guess for one in found if one.guess), None),
             is_work=any(one.looks_like != "note" for one in found),
             block=found[0].block,
+            after=next((one.after for one in found if one.after is not None), None),
         )
         for line, found in by_line.items()
     )
@@ -55,6 +56,29 @@ def board_of(session: Session, units: MassUnit) -> str:
     """The session in board words. Its title stands above it, and a lone main block needs no heading."""
     text = write_session(session.model_copy(update={"title": None, "date": None}), units)
     return text.removeprefix("Main\n") if len(session.blocks) == 1 else text
+
+
+def marked_board(session: Session, unread: Iterable[Unread], units: MassUnit) -> tuple[Marked, ...]:
+    """The same with work that wasn't read, in the coach's words, at its place between the lines."""
+    untitled = session.model_copy(update={"title": None, "date": None})
+    rows = write_rows(untitled, units)[1 if is_lone_main(session) else 0 :]
+    marks = [one for one in unread if one.is_work and one.block is not None and one.after is not None]
+    told: list[Marked] = []
+    for row in rows:
+        told += [_marked(one) for one in marks if row.line == 1 and (one.block, one.after) == (row.block, 0)]
+        told.append(Marked(text=row.text))
+        told += [
+            _marked(one) for one in marks if row.line and (one.block, one.after) == (row.block, row.line)
+        ]
+    return tuple(told)
+
+
+def _marked(one: Unread) -> Marked:
+    return Marked(text=one.text, unread=True)
+
+
+def is_lone_main(session: Session) -> bool:
+    return len(session.blocks) == 1 and session.blocks[0].kind is BlockKind.MAIN
 
 
 def what_counts(session: Session) -> tuple[tuple[str, str], ...]:

@@ -11,7 +11,7 @@ from core.desk.errors import AlreadyDone, NotTheCoach, StalePress, UnknownThing
 from core.desk.landing import in_need, try_on_group
 from core.desk.meetings import meetings_on, shown
 from core.desk.outcome import DueWish, Outcome, Say
-from core.desk.reading import board_of, unread_lines, what_counts, with_notes
+from core.desk.reading import board_of, marked_board, unread_lines, what_counts, with_notes
 from core.desk.says.sessions import (
     GroupPost,
     NoCoachHere,
@@ -74,12 +74,13 @@ async def read_back(visit: Visit, record: SessionRecord, groups: list[Group]) ->
     tried, waiting = await try_on_group(visit, record)
     made = [one.version for one in tried]
     needing = await in_need(visit, record, tried)
+    unread = unread_lines(record.text, read.not_understood)
     said = ReadBack(
         session_id=record.id,
         revision=record.revision,
         title=record.session.title,
-        board=board_of(record.session, group.units),
-        unread=unread_lines(record.text, read.not_understood),
+        board=marked_board(record.session, unread, group.units),
+        unread=unread,
         corrected=read.corrected,
         view=view_of(made),
         needs=tuple(one.person.name for one in needing),

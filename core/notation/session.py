@@ -2,6 +2,7 @@
 
 import datetime as dt
 import re
+from collections.abc import Iterator
 from dataclasses import dataclass, field
 
 from core.measures import MassUnit
@@ -49,6 +50,13 @@ def _is_last_of_paragraph(row: Row, every: tuple[Row, ...]) -> bool:
     return row.number >= len(every) or not every[row.number].text.strip()
 
 
+def _placed(reading: Reading, before: int) -> Iterator[NotUnderstood]:
+    """What a row leaves unread, with how many lines of the block stand before it."""
+    for stretch in reading.unread:
+        here = sum(bool(piece.meaning) for piece in reading.pieces if piece.start < stretch.start)
+        yield named(reading.row, stretch).model_copy(update={"after": before + here})
+
+
 @dataclass
 class _Reader:
     lexicon: Lexicon
@@ -83,7 +91,7 @@ class _Reader:
         draft = self._open(reading)
         self.open_lines.append(row.number)
         self.format_known |= bool(reading.facts.keys() & _OPENERS)
-        self.not_understood += reading.not_understood
+        self.not_understood += _placed(reading, len(draft.lines))
         draft.broken |= any(stretch.looks_like != "note" for stretch in reading.unread)
         send(draft, reading)
         self._place(draft, reading)

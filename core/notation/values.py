@@ -16,7 +16,8 @@ class NotUnderstood(Value):
     Line and column count from 1; `guess` is a rewrite that would be understood, None where none is good.
     `looks_like`: a `movement` that isn't in the catalogue; other `work`, of which something is missing or
     can't be meant; or a `note`, plain talk that asks for nothing to be done. `block`: the block, from 1, in or
-    right under whose lines it stands.
+    right under whose lines it stands, and `after` how many of these; None for what is said of a line that was
+    read, or of the block.
     """
 
     line: int
@@ -25,6 +26,7 @@ class NotUnderstood(Value):
     guess: str | None = None
     looks_like: LooksLike = "work"
     block: int | None = None
+    after: int | None = None
 
 
 class Corrected(Value):

@@ -3,6 +3,7 @@
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
 from operator import itemgetter
+from typing import NamedTuple
 
 from core.measures import AmountUnit, MassUnit, from_kg
 from core.movements.lookup import Catalogue, catalogue
@@ -25,33 +26,50 @@ _OPEN = {Format.SETS, Format.INTERVALS}
 _UNSCORED = {BlockKind.WARM_UP, BlockKind.COOL_DOWN, BlockKind.SKILL}
 
 
+class BoardRow(NamedTuple):
+    """One row of the board; `line`: which of its block's lines it is, both counted from 1."""
+
+    text: str
+    block: int | None = None
+    line: int | None = None
+
+
 def write_session(session: Session, unit: MassUnit = MassUnit.KG, movements: Catalogue | None = None) -> str:
     """The session as a coach writes it on a board; loads in `unit` where that is exact, else in kg."""
+    return "\n".join(row.text for row in write_rows(session, unit, movements))
+
+
+def write_rows(
+    session: Session, unit: MassUnit = MassUnit.KG, movements: Catalogue | None = None
+) -> list[BoardRow]:
+    """The same row by row; an empty one parts the blocks."""
     names = movements or catalogue()
     front = [session.title] if session.title else []
     front += [session.date.isoformat()] if session.date else []
-    told = zip(session.blocks, session.places, strict=True)
-    blocks = ["\n".join(_block(block, place, unit, names)) for block, place in told]
-    return "\n\n".join([*(["\n".join(front)] if front else []), *blocks])
+    parts = [[BoardRow(text) for text in front]] if front else []
+    for number, (block, place) in enumerate(zip(session.blocks, session.places, strict=True), 1):
+        parts.append([row._replace(block=number) for row in _block(block, place, unit, names)])
+    return [row for part in parts for row in (BoardRow(""), *part)][1:]
 
 
-def _block(block: Block, place: int | None, unit: MassUnit, names: Catalogue) -> Iterator[str]:
+def _block(block: Block, place: int | None, unit: MassUnit, names: Catalogue) -> Iterator[BoardRow]:
     """Lines of a block under its heading, which is numbered if there are several of its kind."""
-    yield _HEADINGS[block.kind] if place is None else f"{_HEADINGS[block.kind]} {place}"
-    yield from _format(block)
-    yield from _rules(block)
-    yield from (f"Buy-in: {write_line(line, unit, names, block)}" for line in block.buy_in)
-    yield from at_stations(block, [write_line(line, unit, names, block) for line in block.lines])
-    yield from (f"Cash-out: {write_line(line, unit, names, block)}" for line in block.cash_out)
+    yield BoardRow(_HEADINGS[block.kind] if place is None else f"{_HEADINGS[block.kind]} {place}")
+    yield from map(BoardRow, _format(block))
+    yield from map(BoardRow, _rules(block))
+    yield from (BoardRow(f"Buy-in: {write_line(line, unit, names, block)}") for line in block.buy_in)
+    yield from _at_stations(block, [write_line(line, unit, names, block) for line in block.lines])
+    yield from (BoardRow(f"Cash-out: {write_line(line, unit, names, block)}") for line in block.cash_out)
     if block.notes:
-        yield f"Note: {block.notes}"
+        yield BoardRow(f"Note: {block.notes}")
 
 
-def at_stations(block: Block, lines: Sequence[str]) -> list[str]:
+def _at_stations(block: Block, lines: Sequence[str]) -> Iterator[BoardRow]:
     """The lines in order, with the stations between them at which nothing is done."""
-    told = [(line.station or 0, words) for line, words in zip(block.lines, lines, strict=True)]
-    rests = [(station, f"Minute {station}: rest") for station in block.rest_stations]
-    return [words for _, words in (sorted(told + rests, key=itemgetter(0)) if rests else told)]
+    numbered = (BoardRow(words, line=number) for number, words in enumerate(lines, 1))
+    told = [(line.station or 0, row) for line, row in zip(block.lines, numbered, strict=True)]
+    rests = [(station, BoardRow(f"Minute {station}: rest")) for station in block.rest_stations]
+    yield from (row for _, row in (sorted(told + rests, key=itemgetter(0)) if rests else told))
 
 
 def _format(block: Block) -> Iterator[str]:

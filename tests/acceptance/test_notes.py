@@ -64,3 +64,18 @@ async def test_a_session_of_one_block_needs_no_name_over_it(crew):
     await crew.gets("AMRAP 12\n10 push-ups\n12 squats")
     await answers_what_is_asked(ilse)
     assert "Main part" not in (await ilse.last_message).text
+
+
+async def test_work_that_was_not_read_is_marked_at_its_place_in_the_read_back_only(crew):
+    await crew.coach.says(
+        "AMRAP 12\n4 blorps\n10 push-ups\n7 zorb ups\n12 squats\n\nFor time\n30 burpees\n9 blorps"
+    )
+    read = (await crew.coach.hears("Here's how I read it")).text
+    assert stand_in_order(
+        read,
+        "in nobody's version yet", "line 2: “4 blorps”",
+        "12 min", "⚠ 4 blorps (not read)", "10 push-ups", "⚠ 7 zorb ups (not read)", "12 air squats",
+        "For time", "30 burpees", "⚠ 9 blorps (not read)",
+    )  # fmt: skip
+    await crew.coach.presses("Post without them")
+    assert "(not read)" not in (await crew.group.hears("Tap for your own version")).text

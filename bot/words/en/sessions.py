@@ -13,6 +13,7 @@ from core.desk.says.sessions import (
     AskWhen,
     AsPosted,
     GroupPost,
+    Marked,
     NoCoachHere,
     NothingRead,
     ReadBack,
@@ -40,12 +41,16 @@ def read_back(said: ReadBack) -> Worded:
     parts = [
         fill("<b>Here's how I read it, for {group}</b>", group=said.group) + title,
         *missing(said.unread),
-        escape(said.board),
+        "\n".join(board_row(one) for one in said.board),
         *corrections(said),
         *notes(said.unread),
         landing(said),
     ]
     return Worded("\n\n".join(parts), decisions(said))
+
+
+def board_row(row: Marked) -> str:
+    return fill("⚠ <i>{text}</i> (not read)", text=row.text) if row.unread else escape(row.text)
 
 
 def corrections(said: ReadBack) -> list[str]:

@@ -14,7 +14,7 @@ class Unread(Value):
     """A whole line of the coach's text with something unread in it; `guess`: what may be meant.
 
     `is_work`: something to do, which is in nobody's version; else plain words to the group. `block`: the one,
-    from 1, that it stands in.
+    from 1, that it stands in, and `after` how many of its lines; None for what belongs to a line that was read.
     """
 
     line: int
@@ -22,6 +22,14 @@ class Unread(Value):
     guess: str | None = None
     is_work: bool = False
     block: int | None = None
+    after: int | None = None
+
+
+class Marked(Value):
+    """A row of the board as it was read; or, at its place, work of the coach's text that was not."""
+
+    text: str
+    unread: bool = False
 
 
 class ReadBack(Said):
@@ -34,7 +42,7 @@ class ReadBack(Said):
     session_id: int
     revision: int
     title: str | None
-    board: str
+    board: tuple[Marked, ...]
     unread: tuple[Unread, ...]
     corrected: tuple[Corrected, ...]
     view: GroupView

@@ -299,3 +299,14 @@ def test_talk_right_under_a_block_belongs_to_it_and_talk_apart_to_all():
         ("Breathe, everybody!", 2),
         ("See you at the quay", None),
     ]
+
+
+def test_what_is_unread_says_how_many_lines_of_its_block_stand_before_it():
+    text = "AMRAP 12\n4 blorps\n10 push-ups, 3 zorbs, 5 pull-ups\n7 blorps\n\nFor time\n30 burpees\n9 blorps"
+    found = read_session(text, catalogue()).not_understood
+    assert [(one.block, one.after) for one in found] == [(1, 0), (1, 1), (1, 2), (2, 1)]
+
+
+def test_what_a_read_line_lacks_has_its_place_already():
+    (open_end,) = read_session("3 rounds for time\nburpees", catalogue()).not_understood
+    assert open_end.after is None
