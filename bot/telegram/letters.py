@@ -58,7 +58,8 @@ class Writer:
         original = await uow.outbox.by_key(say.edits) if say.edits else None
         draft = _Draft(say, now + say.expires_after if say.expires_after else None)
         if original is not None:
-            return [draft.edit(key, message(shorten(worded.html), self._keyboard(worded)), original.id)]
+            text = await rewritten(uow, original.key, worded.html)
+            return [draft.edit(key, message(text, self._keyboard(worded)), original.id)]
         last_key = say.edits or say.key or key
         if worded.file is not None:
             file = LetterFile(name=worded.file.name, content=worded.file.content)
@@ -84,6 +85,13 @@ class Writer:
         if isinstance(button, Button):
             return {"text": button.label, "callback_data": pack(button.does)}
         return {"text": button.label, "url": f"https://t.me/{self.username}?start={button.payload}"}
+
+
+async def rewritten(uow: Unit, original: str, html: str) -> str:
+    """What the message of the letter `original` says now: of a text that took several, the end with the buttons."""
+    parts = split(html)
+    in_parts = len(parts) > 1 and await uow.outbox.by_key(f"{original}.0") is not None
+    return parts[-1] if in_parts else shorten(html)
 
 
 async def tongue(uow: Unit, chat_id: int, cause: Cause) -> str:

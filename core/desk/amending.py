@@ -93,5 +93,6 @@ async def amend(visit: Visit, record: SessionRecord, group: Group, words: str) -
         text=words,
         session=session,
         now=visit.now,
+        replaces_id=record.id,
     )
     return visit.told(AmendedAfterPost(group=group.title)) + await read_back(visit, draft, groups)

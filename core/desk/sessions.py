@@ -16,6 +16,7 @@ from core.desk.says.sessions import (
     GroupPost,
     NoCoachHere,
     NothingRead,
+    PostReplaced,
     ReadBack,
     WasDiscarded,
     WasPosted,
@@ -182,10 +183,32 @@ async def post(uow: Unit, now: datetime, record: SessionRecord) -> Outcome:
     assert group is not None
     day = record.session.date or today_in(group, now)
     await uow.sessions.mark_posted(record.id, now, day)
+    earlier = await replaced_by(uow, record, day)
     said = await group_post(uow, group, record, day)
-    key = f"post:{record.id}:{record.revision}"
-    say = Say(group.chat_id, said, Purpose.POST, key=key, refs={"session": record.id})
-    return Outcome((say,), due=await digests_of(uow, now, group, day))
+    said = said.model_copy(update={"replaces": earlier is not None})
+    say = Say(group.chat_id, said, Purpose.POST, key=post_key(record), refs={"session": record.id})
+    posted = Outcome((say,), due=await digests_of(uow, now, group, day))
+    return posted + await mark_replaced(uow, group, earlier) if earlier else posted
+
+
+def post_key(record: SessionRecord) -> str:
+    """The key of the letter that is a session's post."""
+    return f"post:{record.id}:{record.revision}"
+
+
+async def replaced_by(uow: Unit, record: SessionRecord, day: date) -> SessionRecord | None:
+    """The posted session that this one is a change of; another day's draft may have grown out of it."""
+    earlier = await uow.sessions.get(record.replaces_id) if record.replaces_id else None
+    return earlier if earlier and earlier.posted_at and earlier.day == day else None
+
+
+async def mark_replaced(uow: Unit, group: Group, earlier: SessionRecord) -> Outcome:
+    """The earlier post stays to be read, but it says that it was changed, and loses its buttons."""
+    key = post_key(earlier)
+    if await uow.outbox.by_key(key) is None:
+        return Outcome()
+    what = PostReplaced(post=await group_post(uow, group, earlier, earlier.day))
+    return Outcome((Say(group.chat_id, what, Purpose.POST, edits=key, refs={"session": earlier.id}),))
 
 
 async def group_post(uow: Unit, group: Group, record: SessionRecord, day: date) -> GroupPost:

@@ -53,6 +53,7 @@ def _session_of(row: RowMapping) -> SessionRecord:
         state=SessionState(row["state"]),
         post_at=row["post_at"],
         posted_at=row["posted_at"],
+        replaces_id=row["replaces_id"],
     )
 
 
@@ -70,9 +71,17 @@ def _sessions(revision: int | None = None) -> Select[Any]:
 
 class Sessions(Repository):
     async def draft(
-        self, *, group_id: int, author_id: int, day: date, text: str, session: Session, now: datetime
+        self,
+        *,
+        group_id: int,
+        author_id: int,
+        day: date,
+        text: str,
+        session: Session,
+        now: datetime,
+        replaces_id: int | None = None,
     ) -> SessionRecord:
-        """Begin a new draft, at revision 1."""
+        """Begin a new draft, at revision 1; `replaces_id`: the posted session that it is a change of."""
         row = await self._add(
             tables.session,
             group_id=group_id,
@@ -81,6 +90,7 @@ class Sessions(Repository):
             title=session.title,
             revision=1,
             state=SessionState.DRAFT,
+            replaces_id=replaces_id,
         )
         return await self._keep(row["id"], 1, text, session, now)
 

@@ -1,5 +1,7 @@
 """A coach changes a session in words, at the read-back and after it was posted."""
 
+from datetime import timedelta
+
 from tests.acceptance.people import SESSION, answers_what_is_asked
 
 
@@ -43,6 +45,70 @@ async def test_after_the_post_the_change_is_a_new_draft_and_then_what_everybody_
     await crew.coach.hears("Posted to")
     await answers_what_is_asked(ilse)
     assert "8 push-ups" in (await ilse.last_message).text
+
+
+async def test_a_change_after_the_post_marks_the_earlier_post_and_says_that_it_takes_its_place(crew):
+    ilse = await crew.has("Ilse")
+    await crew.gets()
+    first = await crew.group.last_message
+    await answers_what_is_asked(ilse)
+    await crew.coach.says("change the push-ups to 8")
+    await crew.coach.hears("8 push-ups")
+    await crew.coach.presses("Post now")
+    await crew.coach.hears("Posted to")
+    second = await crew.group.hears("takes the place of the earlier post")
+    assert "8 push-ups" in second.text
+    assert "My version" in second.labels
+    marked = await crew.group.hears("Changed since: the newer post below")
+    assert marked.message_id == first.message_id
+    assert "10 push-ups" in marked.text
+    assert not marked.all_buttons
+    await ilse.says("5+3", in_=crew.group, reply_to=marked)
+    await ilse.hears("Noted: 5 rounds + 3")
+
+
+async def test_another_session_of_the_day_takes_nobody_s_place(crew):
+    await crew.gets()
+    first = await crew.group.last_message
+    await crew.gets("AMRAP 8\n8 sit-ups\n8 lunges")
+    assert "takes the place" not in (await crew.group.last_message).text
+    kept = next(one for one in await crew.group.messages if one.message_id == first.message_id)
+    assert "My version" in kept.labels
+
+
+async def test_a_changed_draft_that_becomes_another_day_s_session_marks_nothing(crew):
+    await crew.gets()
+    first = await crew.group.last_message
+    await crew.coach.says("change the push-ups to 8")
+    await crew.coach.hears("8 push-ups")
+    await crew.room.travels(timedelta(days=1))
+    await crew.coach.says("AMRAP 8\n8 sit-ups\n8 lunges")
+    await crew.coach.hears("8 sit-ups")
+    await crew.coach.presses("Post now")
+    assert "takes the place" not in (await crew.group.hears("8 sit-ups")).text
+    kept = next(one for one in await crew.group.messages if one.message_id == first.message_id)
+    assert "My version" in kept.labels
+
+
+async def test_a_post_of_several_messages_is_marked_at_its_end_and_stays_readable(crew):
+    parts = [f"AMRAP {number}\n10 push-ups\n12 goblet squats @ 16/12 kg" for number in range(4, 60)]
+    await crew.coach.says("\n\n".join([*parts, "AMRAP 3\n200 m run"]))
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("post now")
+    end = await crew.group.hears("Tap for your own version")
+    begun = next(one for one in await crew.group.messages if "in 4 min" in one.text)
+    assert begun.message_id != end.message_id
+    await crew.coach.says("make the run 400 m")
+    await crew.coach.hears("stays as everybody saw it")
+    await crew.coach.says("post now")
+    await crew.group.hears("takes the place of the earlier post")
+    await crew.group.hears("400 m run")
+    marked = await crew.group.hears("Changed since: the newer post below")
+    assert marked.message_id == end.message_id
+    assert "200 m run" in marked.text
+    assert not marked.all_buttons
+    now = {one.message_id: one for one in await crew.group.messages}
+    assert now[begun.message_id].text == begun.text
 
 
 async def test_a_change_that_cannot_be_carried_out_is_answered_with_how_to_say_it(crew):

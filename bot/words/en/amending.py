@@ -9,8 +9,8 @@ from core.desk.says.sessions import AmendedAfterPost, AmountCarried, NotAmended
 def amended_after_post(said: AmendedAfterPost) -> Worded:
     return Worded(
         fill(
-            "The session in {group} stays as everybody saw it. Here it is with your change: post it, and it's "
-            "what /today shows from then on.",
+            "The session in {group} stays as everybody saw it until you post this one: then the earlier post says "
+            "that it was changed, and /today shows the new one.",
             group=said.group,
         )
     )

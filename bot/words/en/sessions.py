@@ -16,6 +16,7 @@ from core.desk.says.sessions import (
     Marked,
     NoCoachHere,
     NothingRead,
+    PostReplaced,
     ReadBack,
     Unread,
     WasDiscarded,
@@ -255,9 +256,20 @@ def level(blocks: tuple[VersionBlock, ...], said: GroupPost) -> list[str]:
     return list(dict.fromkeys(what_words(line, said.units) for line in lines))
 
 
+REPLACES = "<b>Changed:</b> this takes the place of the earlier post. A score you told for that one stays."
+# At the end, where a post of several messages has its buttons.
+REPLACED = "<b>Changed since:</b> the newer post below is what counts now."
+
+
+@wording("en", PostReplaced)
+def post_replaced(said: PostReplaced) -> Worded:
+    return Worded("\n\n".join([*post_parts(said.post), REPLACED]))
+
+
 @wording("en", GroupPost)
 def group_post(said: GroupPost) -> Worded:
     parts = [
+        *([REPLACES] if said.replaces else []),
         *post_parts(said),
         "Tap for your own version. Done? Send me your score in private, or as a reply to this.",
     ]

@@ -88,6 +88,7 @@ class GroupPost(Said):
     """`counts`: each movement, and what counts as one of it.
 
     `lighter` and `no_equipment`: ready ways through the session, for those who never ask for their own version.
+    `replaces`: it is a change of an earlier post.
     """
 
     session_id: int
@@ -100,6 +101,13 @@ class GroupPost(Said):
     lighter: tuple[VersionBlock, ...] = ()
     no_equipment: tuple[VersionBlock, ...] = ()
     units: MassUnit = MassUnit.KG
+    replaces: bool = False
+
+
+class PostReplaced(Said):
+    """What an earlier post says from now on: itself, and that another one counts."""
+
+    post: GroupPost
 
 
 class AsPosted(Said):

@@ -32,7 +32,7 @@ class ScoreState(StrEnum):
 
 @dataclass(frozen=True, kw_only=True, slots=True)
 class SessionRecord:
-    """One revision of a session; `text` is the coach's own."""
+    """One revision of a session; `text` is the coach's own. `replaces_id`: the posted one that it is a change of."""
 
     id: int
     group_id: int
@@ -46,6 +46,7 @@ class SessionRecord:
     state: SessionState
     post_at: datetime | None
     posted_at: datetime | None
+    replaces_id: int | None = None
 
 
 @dataclass(frozen=True, kw_only=True, slots=True)

@@ -36,6 +36,7 @@ class SessionRow(Row, table=True):
     state: str
     post_at: datetime | None = None
     posted_at: datetime | None = None
+    replaces_id: int | None = maybe_to("session.id")
 
 
 class SessionRevisionRow(Row, table=True):
