@@ -76,6 +76,7 @@ CODES: Final[dict[str, type[Command]]] = {
     "vw": v.DoAsWritten,
     "vf": v.FreeLine,
     "vs": v.ShowLine,
+    "vt": v.TellSide,
     "rw": v.ReviewLimit,
     "dd": v.TodayDiffers,
     "di": v.BeSick,

@@ -109,7 +109,9 @@ async def as_complaint(visit: Visit, text: str, _: int | None) -> Outcome | None
     return await tell(visit, told, text, group) + await version_again(visit)
 
 
-async def tell_pain(visit: Visit, told: ToldPain, text: str, group: Group) -> Outcome:
+async def tell_pain(
+    visit: Visit, told: ToldPain, text: str, group: Group, *, comforted: bool = False
+) -> Outcome:
     profile = await visit.profile()
     facts, wishes = spared(profile, visit.person.id, told.limits, text, group, visit.now)
     hurt = profile.model_copy(update=dict(facts))
@@ -118,7 +120,14 @@ async def tell_pain(visit: Visit, told: ToldPain, text: str, group: Group) -> Ou
     for one in (of_limit(hurt, limit_id) for limit_id in told.limits):
         assert one is not None, "it was just told"
         noted += visit.told(
-            PainNoted(limit=one.limit, side=one.side, severity=one.severity, review_on=one.review_on)
+            PainNoted(
+                limit=one.limit,
+                side=one.side,
+                severity=one.severity,
+                review_on=one.review_on,
+                comforted=comforted,
+                asks_side=one.side is None and one.limit not in WITHOUT_SIDES,
+            )
         )
     return noted
 

@@ -7,10 +7,11 @@ from core.desk.answers import keep
 from core.desk.commands import RateEffort, TellHurt
 from core.desk.errors import NotAMember, UnknownThing
 from core.desk.outcome import Outcome
-from core.desk.pain import spared
+from core.desk.pain import joints, spared, tell_pain
 from core.desk.says.reports import AskEffort, AskHurt, AskWhere, HurtNoted, NothingSpared
 from core.desk.says.versions import Understood
 from core.desk.visit import Visit
+from core.notation.complaints import ToldPain
 from core.notation.limits import read_limits
 from core.notation.sides import read_sides
 from core.scores.values import Hurt
@@ -24,8 +25,25 @@ async def ask_how_it_felt(visit: Visit, record: SessionRecord, pain: str | None)
     if pain is not None and not await visit.uow.consents.given(visit.person.id):
         return visit.told(HurtNoted(hurt=Hurt.PAIN))
     if pain is not None:
-        await visit.uow.reports.tell(record.id, visit.person.id, visit.now, hurt=Hurt.PAIN)
+        return await take_up_pain(visit, record, pain)
+    return await ask_effort(visit, record)
+
+
+async def take_up_pain(visit: Visit, record: SessionRecord, pain: str) -> Outcome:
+    """A joint that was named is spared at once; where none was, it is asked."""
+    await visit.uow.reports.tell(record.id, visit.person.id, visit.now, hurt=Hurt.PAIN)
+    if not await visit.uow.consents.given(visit.person.id):
+        return visit.told(HurtNoted(hurt=Hurt.PAIN))
+    hurting = tuple(one for one in read_limits(pain).limits or () if one in joints())
+    if not hurting:
         return await ask_where(visit, record.id)
+    group = await visit.group(record.group_id)
+    told = ToldPain("hurts", hurting, read_sides(pain))
+    spared_now = await tell_pain(visit, told, pain, group, comforted=True)
+    return spared_now + await ask_effort(visit, record)
+
+
+async def ask_effort(visit: Visit, record: SessionRecord) -> Outcome:
     report = await visit.uow.reports.of(record.id, visit.person.id)
     if report is not None and report.effort is not None:
         return Outcome()

@@ -43,6 +43,7 @@ from core.desk.says.versions import Me
 from core.desk.scoreboard import see_board
 from core.desk.scores import tell_score, tell_score_again
 from core.desk.sessions import coached_groups, draft_session
+from core.desk.sides import as_side
 from core.desk.tolerating import as_tolerance
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
@@ -141,6 +142,7 @@ READINGS = (
     as_sharing,
     as_equipment_change,
     as_complaint,
+    as_side,
     as_reply,
     as_answer,
     as_feeling,

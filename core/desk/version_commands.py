@@ -57,6 +57,13 @@ class LineHurts(Command):
     severity: Severity | None = None
 
 
+class TellSide(Command):
+    """On which side it hurts, where the pain was told without."""
+
+    limit: str
+    side: Side
+
+
 class DoAsWritten(Command):
     version: int
     place: int

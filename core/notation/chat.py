@@ -37,11 +37,16 @@ _BARE = re.compile(
     r"|[0-9]{1,4}(?:\s?[,+/]\s?[0-9]{1,4})*)"
     r"(?P<rest>.*)$"
 )
+_HURTING = (
+    r"(?:but |and |though )*(?:my |the )?(?:left |right |lower )?(?:wrist|hand|elbow|shoulder|neck|back|hip|knee|ankle"
+    r"|foot|calf|shin|groin)s? (?:(?:is|are|was|got|feels?|felt|really|a bit|a little|quite|now) )*"
+    r"(?:hurts?|hurting|sore|painful|aches?|aching|ached)(?: now| again| though| a bit| a little)*"
+)
 _AFTER = re.compile(
     r"^[\W_]*(?:(?:scaled|rx'?d?|as (?:written|prescribed)|done|finished|today|for me|time|total|unbroken"
     r"|with|at|no pain"
     r"|[0-9]{1,3}\s?(?:kg|lbs?)|phew|wow|tough|hard|easy|that was \w+|so \w+|felt \w+|my \w+ hurts?|wrist"
-    r"|knee|shoulder|back|elbow)[\W_]*)*$"
+    rf"|knee|shoulder|back|elbow|{_HURTING})[\W_]*)*$"
 )
 _TALK = re.compile(
     r"\b(?:see you|meet|meeting|class|tomorrow|tonight|yesterday|later|o'?clock|[0-9]\s?(?:am|pm)|a\.m"

@@ -30,6 +30,13 @@ _PART_ALONE = re.compile(
     rf"(?:out|up)))?$"
 )
 _SORE = re.compile(r"\bsore(?:ness)?\b|\bstiff\b|\bdoms\b")
+# A joint has no muscle to be sore; in the plural, shoulders and hips mostly mean those around them.
+_SORE_JOINT = re.compile(
+    r"\b(?:wrists?|elbows?|knees?|ankles?|shoulder|hip|neck)\b.{0,20}\bsore\b"
+    r"|\bsore (?:\w+ )?(?:wrists?|elbows?|knees?|ankles?|shoulder|hip|neck)\b"
+)
+_NOT_SORE = re.compile(r"\b(?:not|isn'?t|aren'?t|wasn'?t|weren'?t|no longer|never) (?:\w+ )?(?:sore|stiff)\b")
+_FROM_THE_BODY = re.compile(rf"\b(?:(?:sore|painful|sharp pain in) )?{_BODY}\b[^0-9]*$")
 _ABOUT = re.compile(
     r"\b(?:about|around|roughly|approx(?:imately)?|maybe|probably|i think|i guess|ish|almost|nearly|not "
     r"sure|or so|ca|circa)\b|~|(?<=[0-9])ish\b|\?"
@@ -53,21 +60,29 @@ def take_remarks(strip: Strip) -> Remarks:
 
 
 def _pain(strip: Strip) -> str | None:
-    """The part of the text that speaks of pain. A body part alone counts, soreness and `no pain` don't."""
+    """The part of the text that speaks of pain. A body part alone counts, sore muscles and `no pain` don't."""
     marks = [(0, 0), *(match.span() for match in _PARTS.finditer(strip.text)), (len(strip.text),) * 2]
     hurting = []
     for (_, start), (end, _) in pairwise(marks):
         words = strip.text[start:end].replace(Strip.MARK, " ").strip(" ,;.!()|-")
         if _is_pain(words):
-            hurting.append(words)
+            hurting.append(_without_the_score(words))
             if not re.search("[0-9]", words):
                 strip.blank(start, end)
     return ", ".join(hurting) or None
 
 
+def _without_the_score(words: str) -> str:
+    """`7+12 my wrist hurts` tells of `my wrist hurts`."""
+    told = _FROM_THE_BODY.search(words) if re.search("[0-9]", words) else None
+    return told[0] if told else words
+
+
 def _is_pain(words: str) -> bool:
-    if _NO_PAIN.search(words) or _SORE.search(words):
+    if _NO_PAIN.search(words) or _NOT_SORE.search(words):
         return False
+    if _SORE.search(words):
+        return bool(_SORE_JOINT.search(words))
     return bool(_HURT.search(words) or _PART_ALONE.match(words))
 
 

@@ -10,6 +10,9 @@ from core.athletes.values import Side
 from core.notation.text import plain
 
 _ONE = r"\b(?P<side>left|right|both) (?:one|ones|side|sides)\b"
+_ALONE = re.compile(
+    r"^\W*(?:(?:it'?s|it is|on|the|my|only|just)\s)*(?P<side>left|right|both)(?: (?:one|ones|side|sides|of them))?\W*$"
+)
 _SIDES: dict[str, Side] = {"left": "left", "right": "right", "both": "both"}
 _LONGEST_TEXT = 1000
 
@@ -28,6 +31,12 @@ def read_sides(text: str) -> Mapping[str, Side]:
         for joint, sides in found.items()
         if sides and joint not in WITHOUT_SIDES
     }
+
+
+def read_side_alone(text: str) -> Side | None:
+    """`Left`, `the right one`: a side and nothing else."""
+    match = _ALONE.match(plain(text[:_LONGEST_TEXT]).casefold())
+    return _SIDES[match["side"]] if match else None
 
 
 def joints_in(words: str) -> Iterator[tuple[str, re.Match[str]]]:

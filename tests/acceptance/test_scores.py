@@ -41,12 +41,41 @@ async def test_pain_is_spared_from_now_on(crew, ilse):
     await ilse.hears("wrist")
 
 
-async def test_pain_told_with_the_score_is_taken_up(crew, ilse):
+async def test_a_joint_named_with_the_score_is_spared_at_once(crew, ilse):
     await ilse.says("stopped after 5 rounds, my wrist hurts")
-    await ilse.hears("5 rounds")
+    noted = await ilse.hears("5 rounds")
+    assert "I'm sorry about your wrist" in noted.text
+    spared = await ilse.hears("Until you tell me your wrist is fine")
+    await ilse.hears("How hard was")
+    await ilse.presses("Left", on=spared)
+    await ilse.hears("Noted: your left wrist")
+    await ilse.presses("7")
+    await ilse.says("/me")
+    await ilse.hears("sore wrist (left, I ask again")
+
+
+async def test_a_sore_joint_told_with_the_score_is_pain_and_its_side_may_be_typed(crew, ilse):
+    await ilse.says("7+12 but my knee is sore")
+    await ilse.hears("Noted: 7 rounds + 12")
+    await ilse.hears("Which side is it?")
+    await ilse.says("the left one")
+    await ilse.hears("Noted: your left knee")
+
+
+async def test_pain_told_with_the_score_but_not_where_is_asked_for(crew, ilse):
+    await ilse.says("7+12, something pulled")
+    await ilse.hears("7 rounds + 12")
     await ilse.hears("Where does it hurt?")
     await ilse.says("nothing")
     await ilse.hears("nothing changes")
+
+
+async def test_a_time_is_kept_with_the_pain_that_is_told_in_the_same_breath(crew, ilse):
+    await crew.gets("For time\n50 push-ups\n400 m run")
+    await ilse.says("8:43 but my left knee is sore")
+    await ilse.hears("Noted: 8:43")
+    await ilse.hears("Until you tell me your left knee is fine")
+    await ilse.hears("How hard was")
 
 
 async def test_a_coach_enters_a_score_for_somebody(crew, ilse):

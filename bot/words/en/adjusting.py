@@ -23,6 +23,7 @@ from core.desk.says.adjusting import (
     NothingEasier,
     PainNoted,
     ReviewKept,
+    SideNoted,
     StopWhatHurts,
 )
 from core.desk.version_commands import (
@@ -36,12 +37,14 @@ from core.desk.version_commands import (
     OpenLine,
     ReviewLimit,
     ShowLine,
+    TellSide,
 )
 from core.measures import MassUnit, in_words
 from core.scaling.values import Because, Change
 
 # The platform cuts a longer label by itself, in the middle of a word.
 LABEL = 40
+SIDES: tuple[Side, ...] = ("left", "right", "both")
 SET_NAMES = {"home": "at home", "gym": "in the gym", "trip": "on the trip"}
 SEE_SOMEBODY = "Please have it looked at by a doctor or physiotherapist before you load it again."
 
@@ -141,8 +144,7 @@ def ask_what_hurts(said: AskWhatHurts) -> Worded:
 @wording("en", AskSide)
 def ask_side(said: AskSide) -> Worded:
     at = {"version": said.version_id, "place": said.place, "limit": said.limit}
-    sides: tuple[Side, ...] = ("left", "right", "both")
-    row = tuple(Button(side.capitalize(), LineHurts(**at, side=side)) for side in sides)
+    row = tuple(Button(side.capitalize(), LineHurts(**at, side=side)) for side in SIDES)
     return Worded(fill("Your {joint}: which side?", joint=joint(said.limit)), (row,))
 
 
@@ -159,15 +161,31 @@ def ask_how_bad(said: AskHowBad) -> Worded:
 
 @wording("en", PainNoted)
 def pain_noted(said: PainNoted) -> Worded:
+    first = "Until you tell me your {where} is fine, I leave out what loads it."
+    if not said.comforted:
+        first = "I'm sorry about your {where}. Until you tell me it's fine, I leave out what loads it."
     text = fill(
-        "I'm sorry about your {where}. Until you tell me it's fine, I leave out what loads it. On {day} I'll ask "
-        "how it is.",
+        first + " On {day} I'll ask how it is.",
         where=sided(said.limit, said.side),
         day=on(said.review_on),
     )
-    if said.severity is Severity.BAD:
-        return Worded(f"{text} {SEE_SOMEBODY}")
-    return Worded(f"{text} If it gets worse or doesn't go, have it looked at.")
+    more = (
+        SEE_SOMEBODY
+        if said.severity is Severity.BAD
+        else "If it gets worse or doesn't go, have it looked at."
+    )
+    if not said.asks_side:
+        return Worded(f"{text} {more}")
+    return Worded(f"{text} {more} Which side is it?", (sides_of(said.limit),))
+
+
+def sides_of(limit_id: str) -> Row:
+    return tuple(Button(side.capitalize(), TellSide(limit=limit_id, side=side)) for side in SIDES)
+
+
+@wording("en", SideNoted)
+def side_noted(said: SideNoted) -> Worded:
+    return Worded(fill("Noted: your {where}.", where=sided(said.limit, said.side)))
 
 
 @wording("en", AskReview)

@@ -95,9 +95,19 @@ class ReviewKept(Said):
 
 
 class PainNoted(Said):
-    """Pain pauses the movements that load it; `review_on`: when it's asked about again."""
+    """Pain pauses the movements that load it; `review_on`: when it's asked about again.
+
+    `comforted`: they heard already that somebody is sorry about it. `asks_side`: the side is still to be told.
+    """
 
     limit: str
     side: Side | None
     severity: Severity
     review_on: date
+    comforted: bool = False
+    asks_side: bool = False
+
+
+class SideNoted(Said):
+    limit: str
+    side: Side

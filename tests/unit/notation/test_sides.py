@@ -2,7 +2,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from core.notation.sides import read_sides
+from core.notation.sides import read_side_alone, read_sides
 
 
 @pytest.mark.parametrize(
@@ -29,6 +29,22 @@ def test_the_side_of_a_joint(said, side):
 
 def test_each_joint_has_its_own_side():
     assert read_sides("left wrist and my right knee, no jumping, neck") == {"wrist": "left", "knee": "right"}
+
+
+@pytest.mark.parametrize(
+    ("said", "side"),
+    [
+        ("left", "left"),
+        ("the right one.", "right"),
+        ("it's the left side", "left"),
+        ("both of them", "both"),
+        ("all right", None),
+        ("right now", None),
+        ("left my chair at work", None),
+    ],
+)
+def test_a_side_alone(said, side):
+    assert read_side_alone(said) == side
 
 
 @given(st.text(max_size=300))

@@ -1,0 +1,62 @@
+"""On which side it hurts, told after the pain itself: at a tap, or as `the left one`."""
+
+from typing import Final
+
+from core.athletes.complaints import WITHOUT_SIDES, complained, of_limit
+from core.athletes.values import Complaint, Profile
+from core.desk.days import today_in
+from core.desk.entry import CONSENT, SCREENING
+from core.desk.errors import StalePress
+from core.desk.outcome import Outcome
+from core.desk.pain import review_wish, version_again
+from core.desk.says.adjusting import SideNoted
+from core.desk.version_commands import TellSide
+from core.desk.versions import session_meant
+from core.desk.visit import Visit
+from core.notation.sides import read_side_alone
+from core.scaling.values import Ask
+from core.store.records import ScoreState
+
+# A side may be the answer to one of these.
+ASKED_OTHERWISE: Final = frozenset({CONSENT, SCREENING, "pain", "score", "coach", Ask.LIMITS, Ask.PAIR})
+
+
+async def as_side(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """`Left`, of the only pain of today that has no side yet."""
+    side = read_side_alone(text)
+    memberships = await visit.memberships() if side else []
+    question = await visit.uow.questions.open_in(visit.chat)
+    if side is None or not memberships or (question is not None and question.kind in ASKED_OTHERWISE):
+        return None
+    today = today_in(await visit.group(memberships[0].group_id), visit.now)
+    waiting = [one for one in without_side(await visit.profile()) if one.since == today]
+    return await tell_side(visit, TellSide(limit=waiting[0].limit, side=side)) if len(waiting) == 1 else None
+
+
+def without_side(profile: Profile) -> tuple[Complaint, ...]:
+    told = (of_limit(profile, one) for one in profile.limits or () if one not in WITHOUT_SIDES)
+    return tuple(one for one in told if one is not None and one.side is None)
+
+
+async def tell_side(visit: Visit, command: TellSide) -> Outcome:
+    """The other side may work again, so a version that is still to be done is made anew."""
+    await visit.must_consent()
+    profile = await visit.profile()
+    told, memberships = of_limit(profile, command.limit), await visit.memberships()
+    if told is None or not memberships:
+        raise StalePress
+    group = await visit.group(memberships[0].group_id)
+    hurt = complained(profile, told.limit, command.side, told.severity, today_in(group, visit.now))
+    await visit.uow.profiles.save(visit.person.id, hurt, visit.now)
+    now = of_limit(hurt, told.limit)
+    assert now is not None, "it was just told"
+    noted = visit.told(SideNoted(limit=now.limit, side=command.side))
+    kept = noted + Outcome(due=(review_wish(visit.person.id, now, group),), settles=True)
+    return kept if await has_scored(visit) else kept + await version_again(visit)
+
+
+async def has_scored(visit: Visit) -> bool:
+    """Whether the newest session is behind them."""
+    record = await session_meant(visit, None)
+    scores = await visit.uow.scores.of_person(record.id, visit.person.id) if record else []
+    return any(one.state is ScoreState.COUNTS for one in scores)
