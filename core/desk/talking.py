@@ -22,6 +22,7 @@ from core.desk.commands import (
     TalkInGroup,
     Tell,
 )
+from core.desk.correcting import as_correction
 from core.desk.days import today_in
 from core.desk.drafting import as_draft_order
 from core.desk.entry import CONSENT, SCREENING
@@ -49,6 +50,7 @@ from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.notation.chat import is_like_a_score, is_like_a_session
 from core.notation.ladders import with_an_end
+from core.notation.limits import read_limits
 from core.notation.session import read_session
 from core.store.records import OpenQuestion, Role
 
@@ -143,6 +145,7 @@ READINGS = (
     as_equipment_change,
     as_complaint,
     as_side,
+    as_correction,
     as_reply,
     as_answer,
     as_feeling,
@@ -199,6 +202,8 @@ async def reach(visit: Visit, command: Reach) -> Outcome:
 
 async def answer(visit: Visit, question: OpenQuestion, text: str) -> Outcome:
     """What was typed as the answer; where it reads only as a score, as that; else the question once more."""
+    if question.kind == "pain" and is_like_a_score(text) and read_limits(text).limits is None:
+        return await tell_score(visit, text, None)
     if question.kind in ANSWERS:
         return await ANSWERS[question.kind](visit, question.refs, text)
     taken = await tell_answer(visit, question.refs, text)

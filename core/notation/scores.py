@@ -38,6 +38,13 @@ _FRAMES = re.compile(
     r"|result)(?: is| was)?"
     r"|score|time|result|it|w/|kb|db|today|final|all|just|in|at|with|total|k?cals?|calories)\b"
 )
+# What they say of how it came to the other number is none of its own.
+_MISSED = re.compile(
+    r"\b(?:missed|skipped|dropped|lost|forgot|miscounted|(?:short|off) by|over-?counted)\s(?:out on |by )?"
+    r"(?:one|1|two|2|a|the last)(?:\s(?:of them|rounds?|reps?|rep))?(?=[\W_]*$|[,;.!()])"
+    r"|\b(?:one|1|two|2) (?:too many|less|fewer|short|off)\b"
+)
+_TIMED = {Format.FOR_TIME, Format.TIME_TRIAL}
 _BELOW_ZERO = re.compile(r"^\s*-[0-9]|(?<=[\s:])-[0-9]")
 _WORDS = re.compile(
     rf"\b({'|'.join(word for word in NUMBER_WORDS if ' ' not in word)})\b(?=\s?(?:rounds?|rds?|reps?|and"
@@ -80,7 +87,8 @@ def _in_any(words: str, scored: tuple[tuple[int, Block], ...], unit: MassUnit) -
 def _in_block(words: str, block: Block, unit: MassUnit) -> ReadScore:
     if _BELOW_ZERO.search(words):
         return asking.not_positive()
-    strip = Strip(_WORDS.sub(lambda word: str(NUMBER_WORDS[word[0]]), words))
+    said = words if block.format in _TIMED else _MISSED.sub(" ", words)
+    strip = Strip(_WORDS.sub(lambda word: str(NUMBER_WORDS[word[0]]), said))
     remarks = take_remarks(strip)
     load = strip.take(LOAD) if block.format in {Format.AMRAP, Format.FOR_TIME, Format.INTERVALS} else None
     read = read_number(strip, block, unit)

@@ -1,5 +1,6 @@
 """Scores: how it felt, the coach's part, and those who never tap."""
 
+import pytest
 import pytest_asyncio
 
 from tests.acceptance.people import answers_screening, answers_what_is_asked, consents, start_link
@@ -76,6 +77,48 @@ async def test_a_time_is_kept_with_the_pain_that_is_told_in_the_same_breath(crew
     await ilse.hears("Noted: 8:43")
     await ilse.hears("Until you tell me your left knee is fine")
     await ilse.hears("How hard was")
+
+
+@pytest.mark.parametrize("words", ["sorry, 7+10", "oops, it was 7+10", "7+10, not 7+12", "I meant 7+10"])
+async def test_a_slip_that_they_name_themselves_is_put_right_unasked(crew, ilse, words):
+    await ilse.says("7+12")
+    await ilse.hears("How hard was")
+    await ilse.says(words)
+    await ilse.hears("Put right: 7 rounds + 10")
+    await crew.group.hears("7 rounds + 10")
+
+
+async def test_a_time_is_put_right_after_everything_was_answered(crew, ilse):
+    await crew.gets("For time\n50 push-ups\n400 m run")
+    await ilse.says("9:42")
+    await ilse.presses("7", on=await ilse.hears("How hard was"))
+    await ilse.presses("No", on=await ilse.hears("Did anything hurt?"))
+    await ilse.hears("Rest well")
+    await ilse.says("oops, it was 9:24")
+    await ilse.hears("Put right: 9:24")
+    await ilse.hears_nothing()
+
+
+async def test_sorry_before_the_first_score_is_only_manners(crew, ilse):
+    await ilse.says("sorry, 7+10")
+    await ilse.hears("Noted: 7 rounds + 10")
+
+
+async def test_a_score_with_its_reason_is_understood_after_not_right(crew, ilse):
+    await ilse.says("9+3")
+    await ilse.presses("Not right", on=await ilse.hears("Noted"))
+    await ilse.hears("What should it be?")
+    await ilse.says("8 rounds, missed one")
+    await ilse.hears("Put right: 8 rounds")
+
+
+async def test_a_score_told_instead_of_where_it_hurts_is_a_score(crew, ilse):
+    await ilse.says("7+12")
+    await ilse.presses("7", on=await ilse.hears("How hard was"))
+    await ilse.presses("Something hurts", on=await ilse.hears("Did anything hurt?"))
+    await ilse.hears("Where does it hurt?")
+    await ilse.says("sorry, 7+10")
+    await ilse.hears("Put right: 7 rounds + 10")
 
 
 async def test_a_coach_enters_a_score_for_somebody(crew, ilse):

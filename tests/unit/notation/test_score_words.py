@@ -70,6 +70,8 @@ SURE = [
     (AMRAP, "7+12, left wrist hurts", {"pain": "left wrist hurts"}),
     (AMRAP, "7+12 but a sharp pain in my knee", {"pain": "a sharp pain in my knee"}),
     (AMRAP, "7+12, no pain", {"pain": None}),
+    (AMRAP, "14 rounds, missed one", {"rounds": 14, "reps": 0}),
+    (AMRAP, "14 rounds, I counted one too many", {"rounds": 14, "reps": 0}),
     (AMRAP, "7+12 but my knee is sore", {"pain": "my knee is sore", "rounds": 7, "reps": 12}),
     (AMRAP, "7+12 my wrist hurts", {"pain": "my wrist hurts", "rounds": 7, "reps": 12}),
     (AMRAP, "7+12, sore left wrist", {"pain": "sore left wrist"}),

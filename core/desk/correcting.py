@@ -1,0 +1,39 @@
+"""`Sorry, 9:24`: whoever says themselves that the last score was a slip isn't asked whether they mean it."""
+
+from typing import Final
+
+from core.athletes.values import Screening
+from core.desk.outcome import Outcome
+from core.desk.scores import Claim, claim_score, session_scored, tell_score, tell_score_again
+from core.desk.visit import Visit
+from core.notation.corrections import read_correction
+from core.store.records import OpenQuestion, ScoreState
+
+# A number said in front of any other question is its answer.
+BESIDE: Final = frozenset({"pain", "score"})
+
+
+async def as_correction(visit: Visit, text: str, session: int | None) -> Outcome | None:
+    """None where no score is put right, and where something else is asked."""
+    words = read_correction(text)
+    question = await visit.uow.questions.open_in(visit.chat) if words else None
+    if words is None or (question is not None and question.kind not in BESIDE):
+        return None
+    if question is not None and question.kind == "score":
+        return await tell_score_again(visit, fixed(question), words)
+    record = await session_scored(visit, words, session)
+    if record is None or not await has_scored_in(visit, record.id):
+        return await tell_score(visit, words, session)
+    return await claim_score(visit, Claim(record, visit.person, fixing=True), words)
+
+
+def fixed(question: OpenQuestion) -> dict[str, object]:
+    return {**question.refs, "fixing": True}
+
+
+async def has_scored_in(visit: Visit, session: int) -> bool:
+    """Whether something of theirs counts there that may be put right; nobody does who must not train."""
+    if (await visit.profile()).screening is Screening.STOP:
+        return False
+    scores = await visit.uow.scores.of_person(session, visit.person.id)
+    return any(one.state is ScoreState.COUNTS for one in scores)
