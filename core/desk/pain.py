@@ -21,7 +21,7 @@ from core.desk.visit import Visit
 from core.desk.waiting import seen_by
 from core.movements.lookup import catalogue
 from core.notation.chat import is_like_a_score
-from core.notation.complaints import ToldPain, read_complaint
+from core.notation.complaints import ToldPain, read_complaint, says_it_will_not_move
 from core.notation.sides import read_sides
 from core.scaling.values import Ask, VersionLine
 from core.store.records import Group
@@ -112,7 +112,9 @@ async def as_complaint(visit: Visit, text: str, _: int | None) -> Outcome | None
 async def tell_pain(
     visit: Visit, told: ToldPain, text: str, group: Group, *, comforted: bool = False
 ) -> Outcome:
-    profile = await visit.profile()
+    today = today_in(group, visit.now)
+    mistaken = [one.limit for one in (await visit.profile()).complaints if one.since == today]
+    profile = healed(await visit.profile(), *(one for one in told.others if one in mistaken))
     facts, wishes = spared(profile, visit.person.id, told.limits, text, group, visit.now)
     hurt = profile.model_copy(update=dict(facts))
     await visit.uow.profiles.save(visit.person.id, hurt, visit.now)
@@ -130,6 +132,24 @@ async def tell_pain(
             )
         )
     return noted
+
+
+async def as_stiffness(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """`Can't bend it back`, of the pain of today: as bad as pain gets, and somebody should look at it."""
+    memberships = await visit.memberships() if says_it_will_not_move(text) else []
+    question = await visit.uow.questions.open_in(visit.chat)
+    if not memberships or (question is not None and question.kind in ASKED_OF_PAIN):
+        return None
+    group = await visit.group(memberships[0].group_id)
+    profile, today = await visit.profile(), today_in(group, visit.now)
+    told = [one for one in profile.complaints if one.since == today and of_limit(profile, one.limit)]
+    if not told:
+        return None
+    worse = complained(profile, told[-1].limit, told[-1].side, Severity.BAD, today)
+    await visit.uow.profiles.save(visit.person.id, worse, visit.now)
+    now = worse.complaints[-1]
+    noted = PainNoted(limit=now.limit, side=now.side, severity=now.severity, review_on=now.review_on)
+    return visit.told(noted)
 
 
 async def tell_over(visit: Visit, told: ToldPain, _text: str, _group: Group) -> Outcome:

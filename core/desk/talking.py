@@ -36,7 +36,7 @@ from core.desk.joining import as_adult_after_all, raise_alarm, tell_consent, tel
 from core.desk.judging import enter_for_somebody
 from core.desk.outcome import Outcome
 from core.desk.overseeing import answer_coach
-from core.desk.pain import as_complaint
+from core.desk.pain import as_complaint, as_stiffness
 from core.desk.reports import tell_where
 from core.desk.says.common import Help, NotText
 from core.desk.says.groups import TalkInPrivate
@@ -144,6 +144,7 @@ READINGS = (
     as_sharing,
     as_equipment_change,
     as_complaint,
+    as_stiffness,
     as_side,
     as_correction,
     as_reply,

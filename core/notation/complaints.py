@@ -1,10 +1,11 @@
 """Pain told in free words: `my left wrist hurts`, `the knee is fine again`."""
 
 import re
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from typing import Literal, NamedTuple
 
 from core.athletes.values import Side
+from core.notation.directions import without_directions
 from core.notation.sides import joints_in, read_sides
 from core.notation.text import plain
 
@@ -22,26 +23,47 @@ _HEDGED = re.compile(
 )
 # What stands before a joint of one's own; `Bo's wrist` and `I'm back` are something else.
 _BEFORE_OWN = re.compile(r"(?:^|\b(?:my|the|sore|painful|swollen|injured|ouch|ow|oh no|and|or)\b)\W*$")
+# `not my back`; but `not only my back` tells of it.
+_NOT_THIS = re.compile(r"\b(?:not|isn't|wasn't)(?: (?:in|about|on|really|my|the|left|right|lower))*\W*$")
+_CAN_NOT_MOVE = re.compile(
+    r"\b(?:can't|cannot|can not|can hardly|can barely|unable to) (?:\w+ )?(?:bend|move|straighten|lift|turn|stretch"
+    r"|grip|twist|rotate|stand on|put (?:any )?weight on) (?:it|them|that|this)\b"
+)
 _LONGEST = 160
 
 
 class ToldPain(NamedTuple):
-    """`limits`: the joints, by their limits; `sides` where told."""
+    """`limits`: the joints, by their limits; `sides` where told; `others`: joints that are said not to be it."""
 
     kind: Literal["hurts", "over"]
     limits: tuple[str, ...]
     sides: Mapping[str, Side]
+    others: tuple[str, ...] = ()
 
 
 def read_complaint(text: str) -> ToldPain | None:
     """What the speaker says of their own joints; None where it is about something or somebody else."""
-    words = plain(text).replace("\u2019", "'").casefold().strip()
+    words = without_directions(plain(text).replace("\u2019", "'").casefold().strip())
     if len(words) > _LONGEST or "\n" in text.strip():
         return None
-    own = (joint for joint, match in joints_in(words) if _BEFORE_OWN.search(words[: match.start()]))
+    found = [(joint, words[: match.start()]) for joint, match in joints_in(words)]
+    others = tuple(dict.fromkeys(joint for joint, before in found if _NOT_THIS.search(before)))
+    own = (joint for joint, before in found if _BEFORE_OWN.search(before) and joint not in others)
     joints = tuple(dict.fromkeys(own))
     if not joints:
         return None
     if _OVER.search(words) and not _HEDGED.search(words):
         return ToldPain("over", joints, read_sides(words))
-    return ToldPain("hurts", joints, read_sides(words)) if _HURTS.search(words) else None
+    hurts = others or _HURTS.search(words)
+    return ToldPain("hurts", joints, read_sides(words), others) if hurts else None
+
+
+def says_it_will_not_move(text: str) -> bool:
+    """`Can't bend it back`, of what was told of before."""
+    words = plain(text).replace("\u2019", "'").casefold()
+    return len(words) <= _LONGEST and bool(_CAN_NOT_MOVE.search(words)) and not any(joints_in_own(words))
+
+
+def joints_in_own(words: str) -> Iterator[str]:
+    """The joints that are named in these words, directions left out."""
+    return (joint for joint, _ in joints_in(without_directions(words)))

@@ -9,6 +9,7 @@ from rapidfuzz.distance import OSA
 
 from core.athletes.limits import limit, limits
 from core.movements.names import key
+from core.notation.directions import without_directions
 from core.notation.text import plain
 from core.notation.values import ReadLimits
 
@@ -72,6 +73,49 @@ _TROUBLE = {
     "anymore",
 }
 _OVER = {"fine", "ok", "okay", "healed", "better", "gone", "longer", "used", "ago", "past"}
+_NOT_THE = re.compile(
+    r"\b(?:not|isn'?t|wasn'?t)(?: (?:in|about|on|really))* (?:my|the)\b|^\W*not (?!only|just|right)\w+$"
+)
+_NOT_HURTING = re.compile(
+    r"\b(?:doesn'?t|does not|don'?t|do not|no|not|isn'?t|aren'?t|no longer) (?:hurt|hurting|sore|painful)\b"
+)
+_BESIDE_NOT = {
+    *(
+        "not",
+        "isn't",
+        "isnt",
+        "wasn't",
+        "doesn't",
+        "does",
+        "don't",
+        "no",
+        "longer",
+        "aren't",
+        "are",
+        "is",
+        "at",
+        "all",
+    ),
+    *(
+        "my",
+        "the",
+        "it",
+        "it's",
+        "its",
+        "that",
+        "that's",
+        "this",
+        "in",
+        "about",
+        "on",
+        "really",
+        "actually",
+        "so",
+    ),
+    *("left", "right", "sore", "hurting", "painful", "hurt", "pain", "i", "mean", "meant", "said", "sorry"),
+}
+# `not my back only my wrist`: two things without a comma.
+_ONLY = re.compile(r"(?<!\bnot )\b(?:only|just|it's|it is)(?= (?:my|the)\b)")
 _LONGEST_NAME = 6
 _LONGEST_TEXT = 1000
 _SHORTEST_SLIP = 5
@@ -98,8 +142,13 @@ def _pieces(text: str) -> Iterator[str]:
     """The stretches between commas, ands and line ends; all of it where it says that there is nothing."""
     for line in text.splitlines():
         words = plain(line).strip(" .!")
-        parts = [words] if _NOTHING.match(words.casefold()) else _PARTING.split(words)
+        parts = [words] if _NOTHING.match(words.casefold()) else _PARTING.split(_told_apart(words))
         yield from (part.strip() for part in parts if part.strip())
+
+
+def _told_apart(words: str) -> str:
+    """With a comma before what is meant, where it is said that something else isn't."""
+    return _ONLY.sub(",", words) if re.search(r"\bnot\b", words, re.IGNORECASE) else words
 
 
 def _without_asides(pieces: list[str]) -> list[str]:
@@ -109,12 +158,12 @@ def _without_asides(pieces: list[str]) -> list[str]:
 
 def _read_piece(piece: str) -> list[str] | None:
     """Ids in one piece; empty where it says that there is nothing; None where it says nothing known."""
-    said = piece.casefold()
+    said = without_directions(piece.casefold())
     if _NOTHING.match(said):
         return []
     words = _WORD.findall(_NO.sub("no", _CAN_NOT.sub("can't", said)))
     found, rest = _named(words)
-    if found and _is_denied(found, rest):
+    if found and (_is_denied(found, rest) or _is_another(found, said, rest)):
         return []
     if found:
         return _still(found, said, rest)
@@ -153,6 +202,13 @@ def _is_denied(found: list[str], rest: list[str]) -> bool:
     """`no knee pain` names no limit; `no knee bending` does."""
     wishes = any(limit(one).kind == "wish" for one in found)
     return not wishes and "no" in rest and all(key(word) in _TROUBLE for word in rest)
+
+
+def _is_another(found: list[str], said: str, rest: list[str]) -> bool:
+    """`not my back`, `the knee doesn't hurt`: a joint that is named to say that it isn't the one."""
+    joints = all(limit(one).kind == "joint" for one in found)
+    named = _NOT_THE.search(said) or _NOT_HURTING.search(said)
+    return joints and bool(named) and _BESIDE_NOT.issuperset(rest)
 
 
 def _nearly_named(words: list[str]) -> list[str]:

@@ -13,6 +13,29 @@ async def test_a_joint_that_hurts_is_spared(crew, words):
     await new_version(ilse)
 
 
+async def test_a_joint_that_will_not_move_back_is_no_sore_back(crew):
+    ilse = await has_a_version(crew)
+    await ilse.says("7+12, my left wrist hurts")
+    await ilse.hears("Until you tell me your left wrist is fine")
+    await ilse.says("can't bend it back")
+    noted = await ilse.hears("your left wrist")
+    assert "have it looked at by a doctor" in noted.text
+    await ilse.says("/me")
+    assert "back" not in (await ilse.hears("To spare:")).text.split("To spare:")[1].split("\n")[0]
+
+
+async def test_what_was_taken_for_pain_by_mistake_works_again(crew):
+    ilse = await has_a_version(crew)
+    await ilse.says("my back hurts")
+    await ilse.hears("I'm sorry about your lower back")
+    await ilse.says("not my back, only my left wrist")
+    await ilse.hears("I'm sorry about your left wrist")
+    await ilse.says("/me")
+    spared = (await ilse.hears("To spare:")).text.split("To spare:")[1].split("\n")[0]
+    assert "wrist" in spared
+    assert "back" not in spared
+
+
 async def test_something_that_hurts_is_stopped_first(crew):
     ilse = await has_a_version(crew)
     await ilse.says("ouch, this really hurts")

@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from core.notation.complaints import read_complaint
+from core.notation.complaints import read_complaint, says_it_will_not_move
 
 
 @pytest.mark.parametrize(
@@ -20,7 +20,7 @@ from core.notation.complaints import read_complaint
     ],
 )
 def test_what_hurts_is_read_with_its_side(text, limits, sides):
-    assert read_complaint(text) == ("hurts", limits, sides)
+    assert read_complaint(text) == ("hurts", limits, sides, ())
 
 
 @pytest.mark.parametrize(
@@ -57,3 +57,25 @@ def test_all_else_is_no_complaint(text):
 def test_any_text_can_be_looked_at(text):
     told = read_complaint(text)
     assert told is None or told.limits
+
+
+@pytest.mark.parametrize("said", ["not my back, only my wrist hurts", "my wrist hurts, not my back"])
+def test_a_joint_that_is_said_not_to_be_it_is_told_apart(said):
+    told = read_complaint(said)
+    assert told is not None
+    assert (told.kind, told.limits, told.others) == ("hurts", ("wrist",), ("low-back",))
+
+
+@pytest.mark.parametrize(
+    ("said", "will_not"),
+    [
+        ("can't bend it back", True),
+        ("I can hardly move it", True),
+        ("can't put weight on it", True),
+        ("I can't do it", False),
+        ("can't bend my knee", False),
+        ("can't move it to Tuesday, my back", False),
+    ],
+)
+def test_what_will_not_move(said, will_not):
+    assert says_it_will_not_move(said) is will_not

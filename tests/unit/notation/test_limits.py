@@ -136,3 +136,40 @@ def test_every_spelling_of_the_table_is_read_in_any_company(told):
 def test_no_text_breaks_the_reading(said):
     read = read_limits(said)
     assert read.limits is None or set(read.limits) <= {one.id for one in limits()}
+
+
+@pytest.mark.parametrize(
+    ("said", "limits"),
+    [
+        ("wrist, can't bend it back", ("wrist",)),
+        ("I can't bend my wrist back", ("wrist",)),
+        ("knee hurts when I pull it all the way back", ("knee",)),
+        ("I'm back to training, sore knee", ("knee",)),
+        ("can't bend my back", ("low-back",)),
+        ("can't move back", ("low-back",)),
+        ("bad back from work", ("low-back",)),
+    ],
+)
+def test_back_may_say_which_way(said, limits):
+    assert read_limits(said).limits == limits
+
+
+def test_which_way_alone_names_nothing():
+    assert read_limits("can't bend it back").limits is None
+
+
+@pytest.mark.parametrize(
+    ("said", "limits"),
+    [
+        ("not my back, only my wrist", ("wrist",)),
+        ("not my back only my wrist", ("wrist",)),
+        ("it's not my back, it's my wrist", ("wrist",)),
+        ("my wrist, not my back", ("wrist",)),
+        ("my knee doesn't hurt, just the ankle", ("ankle",)),
+        ("not only my back, my wrist too", ("low-back", "wrist")),
+        ("wrist not right", ("wrist",)),
+        ("my back is not good", ("low-back",)),
+    ],
+)
+def test_a_joint_that_is_not_it_is_left_alone(said, limits):
+    assert read_limits(said).limits == limits

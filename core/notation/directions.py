@@ -1,0 +1,28 @@
+"""`Back` as a direction: `can't bend it back` and `back to training` name no part of the body."""
+
+import re
+from typing import Final
+
+_MOVED: Final = (
+    r"(?:bend|bending|bent|pull|pulling|push|pushing|move|moving|lean|leaning|put|putting|stretch|stretching|straighten"
+    r"|straightening|twist|twisting|turn|turning|reach|reaching|get|getting|hold|holding|take|taking|bring|bringing"
+    r"|fold|folding|flex|flexing|extend|extending|force|forcing)"
+)
+_OBJECT: Final = (
+    r"(?:it|them|that|this|(?:my |the )?(?:(?:left|right) )?(?:wrist|hand|thumb|finger|elbow|arm|shoulder|knee|leg"
+    r"|ankle|foot|toe|hip|neck|head)s?)"
+)
+_MOVED_BACK: Final = re.compile(
+    rf"\b({_MOVED} {_OBJECT}(?: (?:all the way|fully|properly|right|too far|far))*) back(?:wards?)?\b"
+)
+_AGAIN: Final = re.compile(
+    r"(?<!my )(?<!the )(?<!er )(?<!low )(?<!bad )(?<!sore )(?<!stiff )(?<!weak )(?<!\ba )(?<!no )\bback"
+    r"(?= (?:to|from|at|again|when|then|home|squats?|and forth)\b)"
+    r"|(?<=\bi'm )back\b|(?<=\bi am )back\b|(?<=\bcoming )back\b|(?<=\bcame )back\b|(?<=\bcome )back\b"
+    r"|(?<=\bgoing )back\b|(?<=\bgo )back\b|(?<=\bstep )back\b"
+)
+
+
+def without_directions(words: str) -> str:
+    """The words, in lower case, without `back` where it says which way."""
+    return _AGAIN.sub("", _MOVED_BACK.sub(r"\1", words))
