@@ -47,6 +47,7 @@ from core.desk.sessions import coached_groups, draft_session
 from core.desk.sides import as_side
 from core.desk.tolerating import as_tolerance
 from core.desk.visit import Visit
+from core.desk.weighing import as_weighing
 from core.movements.lookup import catalogue
 from core.notation.chat import is_like_a_score, is_like_a_session
 from core.notation.ladders import with_an_end
@@ -141,6 +142,7 @@ READINGS = (
     as_how_it_goes,
     as_thanks,
     as_adult_after_all,
+    as_weighing,
     as_sharing,
     as_equipment_change,
     as_complaint,

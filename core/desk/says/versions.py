@@ -152,6 +152,13 @@ class Me(Said):
     shares: bool = False
 
 
+class BodyMassNoted(Said):
+    """They told what they weigh when nobody asked."""
+
+    mass_kg: Decimal
+    units: MassUnit
+
+
 class AnswerKept(Said):
     """A changed answer was stored."""
 
