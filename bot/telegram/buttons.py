@@ -23,6 +23,8 @@ CODES: Final[dict[str, type[Command]]] = {
     "dc": c.DeclineConsent,
     "as": c.AnswerScreening,
     "cl": c.SayCleared,
+    "mu": c.SayMisunderstood,
+    "sg": c.TellSigns,
     "sz": c.SetZone,
     "su": c.SetUnits,
     "md": c.MoveDraft,

@@ -15,6 +15,7 @@ from bot.telegram.letters import Cause, Writer, press_answered
 from bot.telegram.standing import standing_in
 from core.desk import (
     adjusting,
+    alarm,
     answers,
     classes,
     coming,
@@ -67,6 +68,8 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     c.DeclineConsent: joining.decline_consent,
     c.AnswerScreening: joining.answer_screening,
     c.SayCleared: joining.say_cleared,
+    c.SayMisunderstood: alarm.say_misunderstood,
+    c.TellSigns: alarm.tell_signs,
     c.MoveDraft: sessions.move_draft,
     c.PostSession: sessions.post_session,
     c.PostLater: sessions.post_later,

@@ -168,7 +168,8 @@ class Evidence(Value):
 class Profile(Value):
     """One athlete. None means not asked yet; an empty tuple means asked, and there is nothing.
 
-    `branch`: how the screening ended, `screened_on` when; both None where it was told from outside.
+    `branch`: how the screening ended, `screened_on` when; both None where it was told from outside;
+    `before_alarm`: how it had ended before a stop sign was told.
     `equipment` is what is there at home; `sets` are the other places. `complaints` tell more of some of the
     `limits`. `different` says how days differ; `today` is what comes of it (`core.athletes.today`).
     """
@@ -183,6 +184,7 @@ class Profile(Value):
     screening: Screening | None = None
     branch: Branch | None = None
     screened_on: date | None = None
+    before_alarm: Branch | None = None
     equipment: tuple[Equipment, ...] | None = None
     sets: tuple[EquipmentSet, ...] = ()
     space: Space = Space()

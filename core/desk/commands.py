@@ -67,6 +67,19 @@ class SayCleared(Command):
     group: int
 
 
+class SayMisunderstood(Command):
+    """What was taken for a stop sign of theirs was none."""
+
+    group: int
+
+
+class TellSigns(Command):
+    """Whether they had any of the stop signs themselves."""
+
+    group: int
+    had: bool
+
+
 class SetZone(Command):
     group: int
     zone: str

@@ -17,10 +17,9 @@ from core.desk.commands import (
 from core.desk.entry import SCREENING, as_answers, ask_consent, ask_screening, first_things
 from core.desk.groups import continue_set_up
 from core.desk.outcome import Outcome
-from core.desk.says.joining import ConsentDeclined, NotCleared, ScreeningDone, StopNow
+from core.desk.says.joining import ConsentDeclined, NotCleared, ScreeningDone
 from core.desk.versions import my_version
 from core.desk.visit import Standing, Visit
-from core.notation.alarm import is_alarming
 from core.notation.yes_no import read_age, read_yes_no, says_by_mistake
 from core.store.records import Group, GroupState, Role
 
@@ -145,14 +144,3 @@ async def as_adult_after_all(visit: Visit, text: str, _: int | None) -> Outcome 
         return None
     groups = await visit.memberships()
     return await ask_screening(visit, groups[0].group_id, "") if groups else None
-
-
-async def raise_alarm(visit: Visit, text: str, _: int | None) -> Outcome | None:
-    """A stop sign told in any message: help first, and no session until cleared (design section 7)."""
-    if not is_alarming(text):
-        return None
-    groups = await visit.memberships()
-    if groups and await visit.uow.consents.given(visit.person.id):
-        screened_on = (await visit.profile()).screened_on
-        await keep_branch(visit, Branch.SYMPTOMS, screened_on and visit.now.date())
-    return visit.told(StopNow(group=groups[0].group_id if groups else None))

@@ -6,6 +6,7 @@ from typing import Any
 
 from core.athletes.complaints import of_limit
 from core.athletes.today import differing
+from core.desk.alarm import SIGNS, as_way_out, raise_alarm, tell_signs_in_words
 from core.desk.amending import as_amendment
 from core.desk.answers import ask_again, tell_answer, tell_weight
 from core.desk.asides import as_how_it_goes, as_thanks, as_who_is_in
@@ -32,7 +33,7 @@ from core.desk.groups import open_group, tell_units, tell_zone
 from core.desk.habits import tell_habit
 from core.desk.holding import as_wish
 from core.desk.inviting import reached_in_private
-from core.desk.joining import as_adult_after_all, raise_alarm, tell_consent, tell_screening
+from core.desk.joining import as_adult_after_all, tell_consent, tell_screening
 from core.desk.judging import enter_for_somebody
 from core.desk.outcome import Outcome
 from core.desk.overseeing import answer_coach
@@ -142,6 +143,7 @@ READINGS = (
     as_how_it_goes,
     as_thanks,
     as_adult_after_all,
+    as_way_out,
     as_weighing,
     as_sharing,
     as_equipment_change,
@@ -221,6 +223,7 @@ async def answer(visit: Visit, question: OpenQuestion, text: str) -> Outcome:
 ANSWERS: Mapping[str, Callable[[Visit, Mapping[str, Any], str], Awaitable[Outcome]]] = {
     CONSENT: tell_consent,
     SCREENING: tell_screening,
+    SIGNS: tell_signs_in_words,
     "zone": tell_zone,
     "units": tell_units,
     "score": tell_score_again,

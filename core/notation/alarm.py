@@ -5,6 +5,7 @@ near-faint, confused; cold clammy skin); how people type them is common practice
 """
 
 import re
+from typing import Literal
 
 _PAIN = r"(?:pains?|hurts?|hurting|aches?|aching|pressure|tight|tightness|stabbing)"
 _CHEST = re.compile(
@@ -26,11 +27,42 @@ _EXERCISE = re.compile(r"\bchest[ -](?:press|fly|day|height|supported|to[ -](?:b
 _NEAR = 25
 
 
-def is_alarming(text: str) -> bool:
-    """Whether somebody tells of a stop sign: `my chest hurts and I feel dizzy`; not `no chest pain`."""
-    words = _EXERCISE.sub(" ", text[:1000])
+Alarm = Literal["told", "asked", "other"]
+
+_OTHER = (
+    r"(?:somebody|someone|anyone|anybody|people|he|she|they|(?:a|my|our|your) (?:friend|mum|mom|mother|dad|father|wife"
+    r"|husband|partner|son|daughter|kid|child|sister|brother|colleague|neighbou?r|buddy|client|athlete)s?)"
+)
+_OF_ANOTHER = re.compile(
+    rf"\b{_OTHER}\b.{{0,20}}\b(?:faint(?:s|ed|ing)?|(?:pass|black)(?:es|ed|ing)? out|collapse[sd]?|dizzy|light-?headed"
+    r"|chest (?:pains?|pressure|hurts?)|can'?t breathe)\b",
+    re.IGNORECASE,
+)
+_OTHERS = re.compile(rf"\b{_OTHER}\b", re.IGNORECASE)
+# `Should I` and `what do I do` ask for advice; every other word for oneself tells.
+_ONESELF = re.compile(
+    r"(?<!should )(?<!can )(?<!what do )(?<!could )\b(?:i|i'?m|i'?ve|im|me|my|mine|myself)\b", re.IGNORECASE
+)
+_QUESTION = re.compile(
+    r"^\W*(?:(?:hi|hey|hello|so|and|ok|quick question|question|just curious|out of curiosity)\W+)*"
+    r"(?:is|are|should|what|why|can|does|do|how|could|would|when|will)\b|\?\W*$",
+    re.IGNORECASE,
+)
+
+
+def read_alarm(text: str) -> Alarm | None:
+    """A stop sign that is told, is asked about with no word of whose it is, or is somebody else's; or None.
+
+    `Why do I feel dizzy?` tells of it.
+    """
+    words = _EXERCISE.sub(" ", text[:1000].replace("\u2019", "'"))
+    own = bool(_ONESELF.search(_OTHERS.sub(" ", words)))
+    if _OF_ANOTHER.search(words) and not own:
+        return "other"
     signs = (match for sign in (_CHEST, _FAINT, _BREATH) for match in sign.finditer(words))
-    return any(not _is_denied(words, sign) for sign in signs)
+    if all(_is_denied(words, sign) for sign in signs):
+        return None
+    return "asked" if _QUESTION.search(words) and not own else "told"
 
 
 def _is_denied(words: str, sign: re.Match[str]) -> bool:

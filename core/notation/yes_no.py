@@ -24,6 +24,36 @@ _BY_MISTAKE = re.compile(
     re.IGNORECASE,
 )
 
+_ONLY_ASKING = re.compile(
+    r"\b(?:(?:just|only) (?:asking|asked|wondering|curious|a question|a general question|generally)"
+    r"|(?:was|it'?s|that'?s) (?:just|only) (?:a|my) (?:\w+ )?question|(?:asking|asked)"
+    r" (?:in general|generally|for (?:a|my))"
+    r"|(?:wasn'?t|isn'?t|not) (?:about |for )?(?:me|myself)\b|misunderst(?:ood|anding)|got me wrong"
+    r"|(?:i'?m|i am|i feel) (?:perfectly |all )?fine|didn'?t mean (?:that|me|it)|just curious)",
+    re.IGNORECASE,
+)
+_CLEARED = re.compile(
+    r"\b(?:i(?:'m| am|'ve been| have been| was| got)? (?:now |all |medically )?cleared\b"
+    r"|(?:doctor|doc|physician|cardiologist|gp|hospital)\b.{0,30}\b(?:cleared me|all[ -]clear"
+    r"|(?:says?|said|thinks) (?:that )?(?:it'?s|i'?m|i am|it is|everything'?s|everything is)"
+    r" (?:fine|ok|okay|good|alright)))",
+    re.IGNORECASE,
+)
+_NOT_YET = re.compile(
+    r"\b(?:not|no|n't|hasn'?t|haven'?t|isn'?t|yet|until|when|if|once|before|unless|never)\b|\?", re.IGNORECASE
+)
+
+
+def says_only_asking(text: str) -> bool:
+    """`I was only asking`, `that wasn't about me`."""
+    return bool(_ONLY_ASKING.search(text.replace("\u2019", "'")))
+
+
+def says_cleared(text: str) -> bool:
+    """`My doctor has cleared me`; not `until my doctor has cleared me`."""
+    words = text.replace("\u2019", "'")
+    return bool(_CLEARED.search(words)) and not _NOT_YET.search(words)
+
 
 def read_age(text: str) -> bool | None:
     """Whether somebody who tells nothing but their age is of age; None where it is no age."""

@@ -35,7 +35,7 @@ class Kind(Generic[T]):
 
 SESSION = Kind("session", Session)
 VERSION = Kind("version", Version, schema=2)
-PROFILE = Kind("profile", Profile, schema=3)
+PROFILE = Kind("profile", Profile, schema=4)
 EVIDENCE = Kind("evidence", Evidence, schema=2)
 SCORE = Kind("score", Score, schema=2)
 PIN = Kind("pin", Pin)
@@ -87,6 +87,11 @@ def read(kind: Kind[T], schema: int, body: Body, **beside: Any) -> T:
 @upcasts(PROFILE.name, from_schema=1)
 def _days_were_all_alike(body: Body) -> Body:
     return {**body, "sets": [], "complaints": [], "different": []}
+
+
+@upcasts(PROFILE.name, from_schema=3)
+def _no_alarm_was_taken_back(body: Body) -> Body:
+    return {**body, "before_alarm": None}
 
 
 @upcasts(PROFILE.name, from_schema=2)

@@ -3,12 +3,22 @@
 from bot.words.text import fill, listed
 from bot.words.wording import Button, Row, Worded, wording
 from core.athletes.values import Branch, ScreeningQuestion
-from core.desk.commands import AnswerScreening, DeclineConsent, GiveConsent, MyVersion, SayCleared
+from core.desk.commands import (
+    AnswerScreening,
+    DeclineConsent,
+    GiveConsent,
+    MyVersion,
+    SayCleared,
+    SayMisunderstood,
+    TellSigns,
+)
 from core.desk.says.joining import (
     Arriving,
     AskConsent,
     AskScreening,
+    AskSigns,
     ConsentDeclined,
+    HelpThem,
     InviteToQuestions,
     NotCleared,
     ScreeningDone,
@@ -130,25 +140,65 @@ def screening_done(said: ScreeningDone) -> Worded:
 def not_cleared(said: NotCleared) -> Worded:
     if said.branch is Branch.NOT_ADULT:
         return Worded(RESULTS[Branch.NOT_ADULT])
-    return Worded(
+    text = (
         "You told me something that a doctor should look at first, so there's no session for you yet. "
-        "Have you been cleared since?",
-        cleared(said.group),
+        "Have you been cleared since?"
+    )
+    if said.branch is not Branch.SYMPTOMS:
+        return Worded(text, cleared(said.group))
+    return Worded(
+        f"{text} And if I got you wrong, tell me.", (*cleared(said.group), misunderstood(said.group))
     )
 
 
 @wording("en", StopNow)
 def stop_now(said: StopNow) -> Worded:
+    text = ASKED if said.asked else STOP
+    if said.group is None:
+        return Worded(text)
+    return Worded(f"{text}\n\n{WAY_OUT}", (*cleared(said.group), misunderstood(said.group, asked=said.asked)))
+
+
+STOP = (
+    "<b>Stop now and sit down. If it is strong, or doesn't pass at once, call your local emergency number.</b> "
+    "Nobody watches this chat, so please don't wait for an answer here; if somebody is near, tell them.\n\n"
+    "Have a doctor look at it before you train again. Until then I won't give you a session."
+)
+ASKED = (
+    "<b>If you feel that yourself, now: stop and sit down. If it is strong, or doesn't pass at once, call your local "
+    "emergency number.</b> Nobody watches this chat.\n\n"
+    "It's nothing to train through, and what it comes from only a doctor can say. I can't tell whether you asked about "
+    "yourself, so to be safe I hold your sessions for now."
+)
+WAY_OUT = "When a doctor has cleared you, or if I got you wrong, tap below or just write it."
+
+
+@wording("en", AskSigns)
+def ask_signs(said: AskSigns) -> Worded:
     text = (
-        "<b>Stop now and sit down. If it is strong, or doesn't pass at once, call your local emergency number.</b> "
-        "Nobody watches this chat, so please don't wait for an answer here; if somebody is near, tell them.\n\n"
-        "Have a doctor look at it before you train again. Until then I won't give you a session."
+        "Good that you say so. One question, to be sure, about yourself. "
+        + QUESTIONS[ScreeningQuestion.SYMPTOMS]
     )
-    return Worded(text, cleared(said.group) if said.group else ())
+    yes, no = TellSigns(group=said.group, had=True), TellSigns(group=said.group, had=False)
+    return Worded(text, ((Button("Yes", yes), Button("No, none of it", no)),))
+
+
+@wording("en", HelpThem)
+def help_them(_: HelpThem) -> Worded:
+    return Worded(
+        "<b>Let them stop, and sit or lie down. With chest pain, trouble breathing or confusion, or if they pass out or "
+        "it doesn't pass at once, call your local emergency number.</b> Stay with them; nobody watches this chat.\n\n"
+        "They should have a doctor look at it before they train again. If you meant yourself, write me what you feel."
+    )
 
 
 def cleared(group: int) -> tuple[Row, ...]:
     return ((Button("My doctor has cleared me", SayCleared(group=group)),),)
+
+
+def misunderstood(group: int, *, asked: bool = False) -> Row:
+    label = "I was only asking" if asked else "You got me wrong"
+    return (Button(label, SayMisunderstood(group=group)),)
 
 
 def arriving(said: Arriving) -> list[str]:

@@ -43,9 +43,23 @@ class NotCleared(Said):
 
 
 class StopNow(Said):
-    """They told of a stop sign. `group`: where they may say later that they were cleared."""
+    """They told of a stop sign, or (`asked`) asked about one.
+
+    `group`: where they may say later that they were cleared.
+    """
 
     group: int | None
+    asked: bool = False
+
+
+class AskSigns(Said):
+    """Whether they had any of the signs themselves, once they say that they were misunderstood."""
+
+    group: int
+
+
+class HelpThem(Said):
+    """Somebody else has a stop sign."""
 
 
 class Arriving(Value):

@@ -4,8 +4,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from core.notation.alarm import is_alarming
-from core.notation.yes_no import read_yes_no
+from core.notation.alarm import read_alarm
+from core.notation.yes_no import read_yes_no, says_cleared, says_only_asking
 
 
 @pytest.mark.parametrize(
@@ -19,10 +19,13 @@ from core.notation.yes_no import read_yes_no
         "passed out after the second round",
         "I can't breathe",
         "my heart is racing and it won't stop",
+        "why do I feel dizzy after burpees?",
+        "is it normal that I get dizzy, I'm feeling faint?",
+        "my friend and I almost fainted",
     ],
 )
 def test_stop_signs_are_heard(text):
-    assert is_alarming(text)
+    assert read_alarm(text) == "told"
 
 
 @pytest.mark.parametrize(
@@ -38,7 +41,68 @@ def test_stop_signs_are_heard(text):
     ],
 )
 def test_ordinary_words_are_no_alarm(text):
-    assert not is_alarming(text)
+    assert read_alarm(text) is None
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "is it normal to feel dizzy after burpees?",
+        "Should I stop if I feel faint?",
+        "what to do with chest pain",
+        "is chest pressure dangerous when training?",
+    ],
+)
+def test_a_sign_that_is_asked_about_is_told_apart(text):
+    assert read_alarm(text) in {"asked", "told"}
+
+
+def test_a_question_that_names_nobody_is_one():
+    assert read_alarm("is it normal to feel dizzy after burpees?") == "asked"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "what should I do if somebody feels faint?",
+        "my mum fainted",
+        "what if a friend passes out?",
+        "he collapsed",
+    ],
+)
+def test_a_sign_of_somebody_else_needs_help(text):
+    assert read_alarm(text) == "other"
+
+
+@pytest.mark.parametrize(
+    ("text", "is_so"),
+    [
+        ("I was only asking", True),
+        ("just asking!", True),
+        ("that wasn't about me", True),
+        ("it was just a general question", True),
+        ("asking for a friend", True),
+        ("I still feel dizzy", False),
+        ("7+12", False),
+    ],
+)
+def test_who_was_only_asking(text, is_so):
+    assert says_only_asking(text) is is_so
+
+
+@pytest.mark.parametrize(
+    ("text", "is_so"),
+    [
+        ("my doctor has cleared me", True),
+        ("I'm cleared", True),
+        ("doctor says I'm fine", True),
+        ("my doctor hasn't cleared me", False),
+        ("not until my doctor has cleared me", False),
+        ("am I cleared?", False),
+    ],
+)
+def test_who_was_cleared(text, is_so):
+    assert says_cleared(text) is is_so
 
 
 @pytest.mark.parametrize("text", ["yes", "Yes!", "sure", "ok", "yes im 30", "I am", "yep"])
@@ -61,4 +125,4 @@ def test_a_doubt_is_neither(text):
 @given(st.text(max_size=200))
 def test_any_text_is_read_without_a_crash(text):
     assert read_yes_no(text) in {True, False, None}
-    assert is_alarming(text) in {True, False}
+    assert read_alarm(text) in {None, "told", "asked", "other"}

@@ -1,0 +1,100 @@
+"""A stop sign in any message: help first, no session until cleared, and a way out for who was misunderstood.
+
+Design section 7: any symptom keeps everybody from a session until they are cleared. What was only asked about counts
+as told until they say that it isn't theirs, and that they had none of the signs.
+"""
+
+from collections.abc import Mapping
+from typing import Any, Final
+
+from core.athletes.values import Branch, Profile
+from core.desk.commands import MyVersion, SayCleared, SayMisunderstood, TellSigns
+from core.desk.entry import ask_screening
+from core.desk.errors import StalePress
+from core.desk.joining import is_asked, keep_branch, say_cleared
+from core.desk.outcome import Outcome
+from core.desk.says.joining import AskSigns, HelpThem, NotCleared, StopNow
+from core.desk.versions import my_version
+from core.desk.visit import Visit
+from core.notation.alarm import read_alarm
+from core.notation.yes_no import read_yes_no, says_cleared, says_only_asking
+
+# The kind of open question that asks whether they had any of the signs themselves.
+SIGNS: Final = "signs"
+
+
+async def raise_alarm(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """Told or asked about, their sessions wait; somebody else's needs help, and nothing more."""
+    alarm = read_alarm(text)
+    if alarm is None:
+        return None
+    if alarm == "other":
+        return visit.told(HelpThem())
+    groups = await visit.memberships()
+    if groups and await visit.uow.consents.given(visit.person.id):
+        await hold(visit, await visit.profile())
+    return visit.told(StopNow(group=groups[0].group_id if groups else None, asked=alarm == "asked"))
+
+
+async def hold(visit: Visit, profile: Profile) -> None:
+    if profile.branch is not Branch.SYMPTOMS:
+        before = profile.model_copy(update={"before_alarm": profile.branch})
+        await visit.uow.profiles.save(visit.person.id, before, visit.now)
+    await keep_branch(visit, Branch.SYMPTOMS, profile.screened_on and visit.now.date())
+
+
+async def as_way_out(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """`I was only asking`, `my doctor has cleared me`: what the buttons say, in words."""
+    asking, cleared = says_only_asking(text), says_cleared(text)
+    if (
+        not (asking or cleared)
+        or (await visit.profile()).branch is not Branch.SYMPTOMS
+        or await is_asked(visit)
+    ):
+        return None
+    groups = await visit.memberships()
+    if not groups:
+        return None
+    if cleared:
+        return await say_cleared(visit, SayCleared(group=groups[0].group_id))
+    return await say_misunderstood(visit, SayMisunderstood(group=groups[0].group_id))
+
+
+async def say_misunderstood(visit: Visit, command: SayMisunderstood) -> Outcome:
+    """Only who had none of the signs trains again; so they are asked, once."""
+    if (await visit.profile()).branch is not Branch.SYMPTOMS:
+        raise StalePress
+    return await ask_signs(visit, command.group) + Outcome(settles=True)
+
+
+async def ask_signs(visit: Visit, group: int) -> Outcome:
+    await visit.uow.questions.ask(visit.chat, SIGNS, {"group": group}, visit.now)
+    return visit.told(AskSigns(group=group))
+
+
+async def tell_signs_in_words(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
+    had = read_yes_no(text)
+    if had is None:
+        return await ask_signs(visit, refs["group"])
+    return await tell_signs(visit, TellSigns(group=refs["group"], had=had))
+
+
+async def tell_signs(visit: Visit, command: TellSigns) -> Outcome:
+    """Without any, all is as it was before; who hadn't answered the first questions goes on with them."""
+    await visit.must_consent()
+    profile = await visit.profile()
+    if profile.branch is not Branch.SYMPTOMS:
+        raise StalePress
+    await visit.uow.questions.close(visit.chat)
+    if command.had:
+        return visit.told(NotCleared(group=command.group, branch=profile.branch)) + Outcome(settles=True)
+    await let_go(visit, profile)
+    if profile.before_alarm is None:
+        return await ask_screening(visit, command.group, "") + Outcome(settles=True)
+    return await my_version(visit, MyVersion()) + Outcome(settles=True)
+
+
+async def let_go(visit: Visit, profile: Profile) -> None:
+    before = profile.before_alarm
+    facts = {"branch": before, "screening": before.screening if before else None, "before_alarm": None}
+    await visit.uow.profiles.save(visit.person.id, profile.model_copy(update=facts), visit.now)
