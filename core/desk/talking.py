@@ -26,6 +26,7 @@ from core.desk.commands import (
 from core.desk.correcting import as_correction
 from core.desk.days import today_in
 from core.desk.drafting import as_draft_order
+from core.desk.elsewhere import as_elsewhere
 from core.desk.entry import CONSENT, SCREENING
 from core.desk.feeling import as_feeling
 from core.desk.furnishing import SET, as_equipment_change, as_sharing, tell_set
@@ -147,6 +148,7 @@ READINGS = (
     as_weighing,
     as_sharing,
     as_equipment_change,
+    as_elsewhere,
     as_complaint,
     as_stiffness,
     as_side,

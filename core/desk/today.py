@@ -83,7 +83,7 @@ async def differ(visit: Visit, record: SessionRecord, news: Different) -> Outcom
     """Keep it for today, offer to let it last, and show the version that comes of it."""
     today = await today_of(visit, record)
     await visit.uow.profiles.save(visit.person.id, said(await visit.profile(), news, today), visit.now)
-    choices = tuple(today + timedelta(days=days) for days in MAY_LAST)
+    choices = tuple(today + timedelta(days=days) for days in MAY_LAST) if news.until <= today else ()
     noted = DayNoted(session_id=record.id, different=news, today=today, choices=choices)
     return visit.told(noted) + await show_again(visit, record.id, "today")
 

@@ -110,13 +110,18 @@ def day_noted(said: DayNoted) -> Worded:
             " Rest until it's gone and two days more, drink, and see a doctor if it's high or stays. After that we "
             "begin with ten easy minutes."
         )
-    last = tuple(Button(f"Until {day:%a %-d %b}", last_until(said, day)) for day in said.choices)
-    usual = (Button("As usual again", AsUsual(session=said.session_id)),)
+    if said.session_id is None:
+        return Worded(text)
+    if said.choices and said.different.place:
+        text += " Does it last longer? Tap until when."
+    session = said.session_id
+    last = tuple(Button(f"Until {day:%a %-d %b}", last_until(said, session, day)) for day in said.choices)
+    usual = (Button("As usual again", AsUsual(session=session)),)
     return Worded(text, (last, usual) if last else (usual,))
 
 
-def last_until(said: DayNoted, day: date) -> DayLasts:
-    return DayLasts(session=said.session_id, kind=kind_of(said.different), until=day.toordinal())
+def last_until(said: DayNoted, session: int, day: date) -> DayLasts:
+    return DayLasts(session=session, kind=kind_of(said.different), until=day.toordinal())
 
 
 SICK = {"fever": "fever or really ill", "recovering": "getting over something"}

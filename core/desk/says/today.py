@@ -45,9 +45,9 @@ class AskSet(Said):
 
 
 class DayNoted(Said):
-    """What is different, until when, and until when else it may last."""
+    """What is different, until when, and until when else it may last. `session_id`: None while there is none."""
 
-    session_id: int
+    session_id: int | None
     different: Different
     today: date
     choices: tuple[date, ...] = ()

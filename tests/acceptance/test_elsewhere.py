@@ -1,0 +1,45 @@
+"""Athletes who train somewhere else say so in words."""
+
+import pytest
+
+from tests.acceptance.test_changing_a_version import has_a_version, new_version
+
+
+@pytest.mark.parametrize(
+    ("words", "there"),
+    [("I'm travelling, only a band", "a band"), ("at my mum's, no weights", "nothing, just you")],
+)
+async def test_today_takes_place_with_what_is_there(crew, words, there):
+    ilse = await has_a_version(crew)
+    await ilse.says(words)
+    await ilse.hears(f"On the trip you have now: {there}")
+    noted = await ilse.hears("Noted: on the trip, for today. Does it last longer?")
+    assert "kettlebell" not in await new_version(ilse)
+    await ilse.presses(noted.all_buttons[1].label, on=noted)
+    await ilse.hears("Noted: on the trip, until Wednesday, 4 March")
+    await ilse.says("/me")
+    assert "8 kg" in (await ilse.hears("Equipment:")).text
+
+
+async def test_a_day_that_is_named_is_kept(crew):
+    ilse = await has_a_version(crew)
+    await ilse.says("on holiday until sunday with just a band")
+    noted = await ilse.hears("Noted: on the trip, until Sunday, 8 March")
+    await ilse.presses("As usual again", on=noted)
+    await ilse.hears("As usual again")
+
+
+async def test_what_is_there_is_asked_for_where_it_was_not_said(crew):
+    ilse = await has_a_version(crew)
+    await ilse.says("I'm travelling")
+    await ilse.hears("What do you have to train with on the trip?")
+    await ilse.says("a band")
+    await ilse.hears("On the trip you have now: a band")
+    assert "kettlebell" not in await new_version(ilse)
+
+
+async def test_it_may_be_told_before_there_is_a_session(crew):
+    ilse = await crew.has("Ilse")
+    await ilse.says("I'm travelling, only a band")
+    await ilse.hears("On the trip you have now: a band")
+    await ilse.hears("Noted: on the trip, for today")

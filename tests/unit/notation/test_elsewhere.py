@@ -1,0 +1,91 @@
+"""Training somewhere else; how people say it is common practice, no source. 2 March 2026 is a Monday."""
+
+from datetime import date
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from core.measures import MassUnit
+from core.notation.elsewhere import read_elsewhere
+
+MONDAY = date(2026, 3, 2)
+
+
+def read(text):
+    return read_elsewhere(text, MONDAY, MassUnit.KG)
+
+
+@pytest.mark.parametrize(
+    ("said", "things"),
+    [
+        ("I'm travelling, only a band", ["band"]),
+        ("at my mum's, no weights", []),
+        ("at my mum\u2019s, no weights", []),
+        ("in a hotel, nothing here", []),
+        ("traveling for two weeks with a band", ["band"]),
+        ("on holiday until sunday with just a band and a chair", ["band", "chair"]),
+        ("at work, no weights, just a chair", ["chair"]),
+        ("not home today, bodyweight only", []),
+        ("I'm away from home with a 10 kg dumbbell", ["dumbbell"]),
+    ],
+)
+def test_what_is_there(said, things):
+    told = read(said)
+    assert told is not None
+    assert [one.implement for one in told.things] == things
+    assert not told.later
+
+
+@pytest.mark.parametrize(
+    ("said", "until"),
+    [
+        ("on holiday until sunday with just a band", date(2026, 3, 8)),
+        ("I'm at my parents for 3 days, nothing here", date(2026, 3, 4)),
+        ("on a business trip till friday, no equipment", date(2026, 3, 6)),
+        ("travelling this week, only a band", date(2026, 3, 8)),
+        ("traveling for two weeks with a band", date(2026, 3, 15)),
+        ("away until 12 march, only a band", date(2026, 3, 12)),
+        ("I'm travelling, only a band", None),
+    ],
+)
+def test_until_when(said, until):
+    told = read(said)
+    assert told is not None
+    assert told.until == until
+
+
+def test_what_is_not_said_is_not_made_up():
+    for said in ("I'm travelling", "in a hotel with a gym", "staying at my sister's, she has a kettlebell"):
+        told = read(said)
+        assert told is not None
+        assert told.things is None
+
+
+def test_what_comes_later_is_not_today():
+    told = read("I'm on holiday next week, only a band")
+    assert told is not None
+    assert told.later
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "at the gym today",
+        "at work today, can't train",
+        "the trip was great",
+        "am I travelling?",
+        "7+12 at my mum's",
+        "only a band",
+        "my mum has no weights",
+        "away, see you on Monday",
+        "",
+    ],
+)
+def test_other_talk(said):
+    assert read(said) is None
+
+
+@given(st.text(max_size=200))
+def test_any_text_is_read(text):
+    assert read(text) is None or read(text).place == "trip"
