@@ -39,6 +39,7 @@ from core.desk.judging import enter_for_somebody
 from core.desk.outcome import Outcome
 from core.desk.overseeing import answer_coach
 from core.desk.pain import as_complaint, as_stiffness
+from core.desk.privacy import as_privacy
 from core.desk.reports import tell_where
 from core.desk.says.common import Help, NotText
 from core.desk.says.groups import TalkInPrivate
@@ -143,6 +144,7 @@ READINGS = (
     as_who_is_in,
     as_how_it_goes,
     as_thanks,
+    as_privacy,
     as_adult_after_all,
     as_way_out,
     as_weighing,

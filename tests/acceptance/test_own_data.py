@@ -11,6 +11,7 @@ import pytest
 from core.store import tables
 from core.store.personal import GROUPS_OWN, OWN
 from tests.acceptance.people import answers_what_is_asked, passes_screening, start_link
+from tests.acceptance.test_changing_a_version import has_a_version
 from tests.support.durable import eventually
 
 NAME = "Wilhelmina Öst"
@@ -258,3 +259,33 @@ def test_every_table_that_refers_to_a_person_is_thought_of():
 )
 def test_every_table_that_hangs_on_theirs_is_thought_of(name, known):
     assert {table for table, _ in references_to(name)} == known
+
+
+async def test_what_is_kept_is_told_with_the_ways_to_have_it(crew):
+    ilse = await has_a_version(crew)
+    await ilse.says("what do you do with my data?")
+    told = await ilse.hears("I keep what you tell me")
+    assert "/export" in told.text
+    assert "/forget" in told.text
+    await ilse.presses("Let my coach see what I spare", on=told)
+    await ilse.hears("Your coach sees from now on")
+    await ilse.says("who sees my injuries?")
+    await ilse.hears("You've allowed it")
+
+
+async def test_who_sees_a_weight_may_be_asked_at_the_question_for_it(crew):
+    ilse = await crew.has("Ilse")
+    await crew.gets()
+    await ilse.presses("My version")
+    await ilse.hears("What do you have")
+    await ilse.says("who sees my weight?")
+    await ilse.hears("Only you see your weight")
+    await ilse.says("a chair")
+    await ilse.hears("I've noted: a chair")
+
+
+async def test_erasing_may_be_asked_for_in_words(crew):
+    ilse = await crew.has("Ilse")
+    await ilse.says("delete my data")
+    await ilse.presses("No, keep it", on=await ilse.hears("Shall I erase everything"))
+    await ilse.hears("everything stays as it is")

@@ -2,7 +2,8 @@
 
 from bot.files.sheets import as_csv, as_json
 from bot.words.en.moments import city
-from bot.words.text import fill
+from bot.words.en.questions import sharing
+from bot.words.text import bullets, fill
 from bot.words.wording import Attachment, Button, Worded, wording
 from core.desk.own_commands import EraseMe, KeepMe
 from core.desk.says.own import (
@@ -13,6 +14,7 @@ from core.desk.says.own import (
     LimitsShared,
     Mine,
     NothingForgotten,
+    Privacy,
     ScoreSheet,
 )
 
@@ -95,3 +97,40 @@ def limits_shared(said: LimitsShared) -> Worded:
             "Your coach sees from now on what you spare, beside your version. The group never does."
         )
     return Worded("From now on only you see what you spare. Your coach sees your version, and no reasons.")
+
+
+KEPT = (
+    "I keep what you tell me, so that I can fit each session to you: equipment, ability, what you spare, your weight if "
+    "you gave it, your scores and your messages."
+)
+WHERE = "It lies in the database of whoever runs me for your group, and I pass it on to nobody else."
+TAKE_ALONG = "/me shows what I know, /export gives you all of it as a file, and /forget erases it."
+YOUR_WEIGHT = "Only you see your weight. Your coach doesn't, nor does the group."
+YOUR_SCORES = (
+    "The group sees your name and your scores on the scoreboard. Your coach sees them too, with what you wrote. How hard it "
+    "was for you stands on no scoreboard."
+)
+
+
+@wording("en", Privacy)
+def privacy(said: Privacy) -> Worded:
+    texts = {
+        "weight": YOUR_WEIGHT,
+        "spared": what_you_spare(said),
+        "scores": YOUR_SCORES,
+        "all": f"{KEPT}\n\n{who_sees(said)}\n\n{WHERE}",
+    }
+    rows = (sharing(said.shares),) if said.joined and said.topic in {"spared", "all"} else ()
+    return Worded(f"{texts[said.topic]}\n\n{TAKE_ALONG}", rows)
+
+
+def what_you_spare(said: Privacy) -> str:
+    now = "You've allowed it." if said.shares else "You haven't, so they see your version and no reasons."
+    return (
+        f"What you spare and what hurts is never shown to the group. Your coach sees it only if you allow it. {now} "
+        "They do see whose sessions wait, or need their OK."
+    )
+
+
+def who_sees(said: Privacy) -> str:
+    return bullets([YOUR_WEIGHT, what_you_spare(said), YOUR_SCORES])

@@ -5,6 +5,7 @@ from datetime import date, datetime
 from typing import Any
 
 from core.desk.outcome import Said
+from core.notation.privacy import Topic
 from core.values import Value
 
 
@@ -62,3 +63,11 @@ class LimitsShared(Said):
     """From now on the coach may see what they spare, or no longer."""
 
     yes: bool
+
+
+class Privacy(Said):
+    """What is kept, and who sees it. `shares`: their coach may see what they spare."""
+
+    topic: Topic
+    shares: bool
+    joined: bool

@@ -1,0 +1,78 @@
+"""Questions about what is kept and who sees it, and the wishes to take it along or have it erased."""
+
+import re
+from collections.abc import Mapping
+from typing import Final, Literal
+
+from core.notation.text import plain
+
+Topic = Literal["all", "weight", "spared", "scores"]
+Wish = Literal["export", "forget"]
+
+_LONGEST: Final = 160
+_SUBJECTS: Final[Mapping[Topic, str]] = {
+    "weight": r"(?:body ?)?weight|mass|(?:what|how much|how heavy) i (?:weigh|am)",
+    "spared": r"injur(?:y|ies)|limits?|limitations?|pain|health|medical|conditions?|pregnancy|what hurts|problems?"
+    r"|what i (?:spare|avoid|told you)",
+    "scores": r"scores?|results?|times?|effort",
+    "all": r"data|info(?:rmation)?|details|stuff|answers?|messages?|chats?|profile|equipment|this|that|it",
+}
+_WHO: Final = (
+    r"(?:who(?: else| all)?|does (?:anyone|anybody|someone|the group|everybody|everyone|(?:my|the) coach)(?: else)?"
+    r"|(?:can|could|will|do|does|may) (?:(?:my|the|our) (?:coach(?:es)?|group|team)|others|other people|anyone|anybody"
+    r"|everyone|everybody|they|people)(?: else)?)"
+)
+_SEES: Final = re.compile(
+    rf"\b{_WHO} (?:can |could |will |gets? to |is able to |be able to )*"
+    r"(?:sees?|reads?|knows?|looks? at|gets?|has access to)\b"
+)
+_MINE: Final = r"(?:data|info(?:rmation)?|answers?|details|messages?|chats?|weight|scores?)"
+_KEEPS: Final = re.compile(
+    r"\bwhat (?:do|will|are) (?:you|u) (?:do|doing|use|keep|store|save|know|going to do|remember)\b.{0,30}"
+    rf"\b(?:{_MINE}|about me|of me)\b"
+    rf"|\b(?:is|are) (?:this|it|all this|what i (?:write|say|tell you)|our chat|the chat|my {_MINE})"
+    r" (?:kept |really |all )?(?:private|confidential|stored|kept|anonymous|public)\b"
+    rf"|\b(?:is|are) my {_MINE} (?:safe|secure)\b"
+    rf"|\b(?:where|how|how long) (?:do you|is|are|will you) (?:(?:store|keep|save) )?my {_MINE}\b"
+    r"|\b(?:privacy|gdpr|data protection)\b"
+    rf"|\bdo you (?:share|sell|store|keep|pass on|give away) (?:my|our) {_MINE}\b"
+)
+_PLEASE: Final = (
+    r"^\W*(?:please |can you |could you |can i |i(?:'d| would)? (?:want|like) (?:you )?(?:to )?)*"
+)
+_EXPORT: Final = re.compile(
+    rf"{_PLEASE}(?:export|download|send me|give me|get|have|copy of|a copy of)"
+    r"(?: a copy of)?(?: all)?(?: of)? my (?:data|info(?:rmation)?)\b"
+)
+_FORGET: Final = re.compile(
+    rf"{_PLEASE}(?:delete|erase|remove|forget|wipe)(?: all)?(?: of)?"
+    r" (?:my (?:data|info(?:rmation)?|account|profile)|everything(?: about me)?|me)\W*$"
+)
+
+
+def read_privacy_wish(text: str) -> Wish | None:
+    """`Export my data`, `delete my data`."""
+    words = _words(text)
+    if _FORGET.search(words):
+        return "forget"
+    return "export" if _EXPORT.search(words) else None
+
+
+def read_privacy_question(text: str) -> Topic | None:
+    """What the question is about; `all` where nothing is named."""
+    words = _words(text)
+    if len(words) > _LONGEST:
+        return None
+    seen = _SEES.search(words)
+    if seen is not None:
+        return _topic(re.split("[?.!]", words[seen.end() :])[0])
+    return (_topic(words) or "all") if _KEEPS.search(words) else None
+
+
+def _topic(words: str) -> Topic | None:
+    named = (topic for topic, names in _SUBJECTS.items() if re.search(rf"\b(?:{names})\b", words))
+    return next(named, None)
+
+
+def _words(text: str) -> str:
+    return plain(text).lower().replace("\u2019", "'").strip()
