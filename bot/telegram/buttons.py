@@ -37,6 +37,7 @@ CODES: Final[dict[str, type[Command]]] = {
     "sb": c.SkipBodyMass,
     "cp": c.ChoosePair,
     "ta": c.TellAbility,
+    "fe": c.ForgetShown,
     "sh": c.ShowHow,
     "bo": c.SeeBoard,
     "cs": c.ConfirmScore,

@@ -14,6 +14,7 @@ from bot.telegram.heard import Heard, hear
 from bot.telegram.letters import Cause, Writer, press_answered
 from bot.telegram.standing import standing_in
 from core.desk import (
+    abilities,
     adjusting,
     alarm,
     answers,
@@ -104,6 +105,7 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     c.ClaimAsWritten: scores.claim_as_written,
     c.SkipBodyMass: answers.skip_body_mass,
     c.ChoosePair: answers.choose_pair,
+    c.ForgetShown: abilities.forget_shown,
     c.TellAbility: answers.tell_ability,
     c.ChangeAnswer: answers.change_answer,
     c.SeeBoard: scoreboard.see_board,

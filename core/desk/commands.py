@@ -161,6 +161,12 @@ class TellAbility(Command):
     load_kg: Decimal | None = None
 
 
+class ForgetShown(Command):
+    """What was told of an ability isn't right: let it go."""
+
+    evidence: int
+
+
 class ShowHow(Command):
     version: int
 

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from core.athletes.values import Screening
+from core.desk.abilities import keep_loads
 from core.desk.commands import ClaimAsWritten, ConfirmScore, FixScore, TakeScoreBack
 from core.desk.days import RECENT
 from core.desk.errors import NotAMember, StalePress, UnknownThing
@@ -161,7 +162,10 @@ async def keep_score(visit: Visit, claim: Claim, score: Score, text: str, block:
     )
     await visit.uow.questions.close(visit.chat)
     noted = await noted_as(visit, claim, kept, corrected=any(one.block == block for one in earlier))
-    return noted + await renew_board(visit, record) + await follow_up(visit, claim, kept)
+    told = noted + await renew_board(visit, record)
+    if athlete.id == visit.person.id:
+        told += await keep_loads(visit, record, version, block, text, score)
+    return told + await follow_up(visit, claim, kept)
 
 
 async def noted_as(visit: Visit, claim: Claim, kept: ScoreRecord, *, corrected: bool) -> Outcome:

@@ -6,6 +6,7 @@ from typing import Any
 
 from core.athletes.complaints import of_limit
 from core.athletes.today import differing
+from core.desk.abilities import as_ability
 from core.desk.alarm import SIGNS, as_way_out, raise_alarm, tell_signs_in_words
 from core.desk.amending import as_amendment
 from core.desk.answers import ask_again, tell_answer, tell_weight
@@ -148,6 +149,7 @@ READINGS = (
     as_adult_after_all,
     as_way_out,
     as_weighing,
+    as_ability,
     as_sharing,
     as_equipment_change,
     as_elsewhere,

@@ -13,7 +13,7 @@ from typing import NamedTuple
 from core.athletes.values import Profile
 from core.movements.lookup import Catalogue
 from core.movements.values import Movement, Pattern, Variant
-from core.scaling.evidence import Shown, tests_of
+from core.scaling.evidence import DONE, MOST_TESTS, Shown, sets_of, tests_of
 from core.scaling.kinship import DAY_TO_DAY, FAILED, PATTERN, VARIANT, Belief, Kin, Seen, kin_of, shared
 from core.scaling.norms import UNKNOWN_MASS_SPREAD, Expected, body_mass, expected
 
@@ -135,8 +135,18 @@ class Capacity:
 
     @cached_property
     def tests(self) -> tuple[Shown, ...]:
-        """Evidence on repetitions and holds, the latest first."""
-        return tests_of(self.profile, self._catalogue, self.body_mass_kg)
+        """Evidence on repetitions and holds, the latest first; sets of sessions where they show more than the rest."""
+        told = tests_of(self.profile, self._catalogue, self.body_mass_kg)
+        done = sets_of(self.profile, self._catalogue, self.body_mass_kg)
+        return self._with_more(told, done) if done else told
+
+    def _with_more(self, told: tuple[Shown, ...], done: tuple[Shown, ...]) -> tuple[Shown, ...]:
+        others = tuple(one for one in self.profile.evidence if one.kind not in DONE)
+        before = Capacity(self.profile.model_copy(update={"evidence": others}), self._catalogue, self._year)
+        more = [one for one in done if before.of(*one[:3], one.kin).unbroken(one.moved_kg) < one.reps]
+        outdone = {one.id for one in more}
+        kept = (one for one in told if one.id not in outdone or one.reps == 0)
+        return tuple(sorted((*more, *kept), key=lambda test: test.order, reverse=True))[:MOST_TESTS]
 
     @cached_property
     def _belief(self) -> Belief:

@@ -15,6 +15,10 @@ from core.scaling.meant import meant_variant
 # No more than so many different tests are weighed together; older ones say little beside them.
 MOST_TESTS = 12
 
+# What went was the most they could, and what was done in a session at least that.
+TOLD = frozenset({"test", "effort"})
+DONE = frozenset({"score"})
+
 
 class Shown(NamedTuple):
     """A piece of evidence, worked out: so many repetitions (seconds of a hold) went at `moved_kg`."""
@@ -41,13 +45,26 @@ class Shown(NamedTuple):
 
 def tests_of(profile: Profile, catalogue: Catalogue, body_mass_kg: float) -> tuple[Shown, ...]:
     """Evidence on repetitions and holds, the latest of each variant, latest first; an undated one is the oldest."""
-    found = [
-        test
-        for place, evidence in enumerate(profile.evidence)
-        if (test := _read(evidence, place, profile, catalogue, body_mass_kg)) is not None
-    ]
-    found.sort(key=lambda test: test.order, reverse=True)
+    found = sorted(_all(profile, catalogue, body_mass_kg), key=lambda test: test.order, reverse=True)
     return tuple(_first_of_each(found))[:MOST_TESTS]
+
+
+def sets_of(profile: Profile, catalogue: Catalogue, body_mass_kg: float) -> tuple[Shown, ...]:
+    """The strongest set of each variant that was done in a session: they may have had more in them."""
+    found = sorted(
+        _all(profile, catalogue, body_mass_kg, DONE), key=lambda test: test.strength_kg, reverse=True
+    )
+    return tuple(_first_of_each(found))
+
+
+def _all(
+    profile: Profile, catalogue: Catalogue, body_mass_kg: float, kinds: frozenset[str] = TOLD
+) -> Iterable[Shown]:
+    for place, evidence in enumerate(profile.evidence):
+        if evidence.kind in kinds:
+            test = _read(evidence, place, profile, catalogue, body_mass_kg)
+            if test is not None:
+                yield test
 
 
 def _first_of_each(tests: Iterable[Shown]) -> Iterable[Shown]:
@@ -61,7 +78,7 @@ def _first_of_each(tests: Iterable[Shown]) -> Iterable[Shown]:
 def _read(
     evidence: Evidence, place: int, profile: Profile, catalogue: Catalogue, body_mass_kg: float
 ) -> Shown | None:
-    if evidence.kind == "easier" or (evidence.reps is None and evidence.seconds is None):
+    if evidence.reps is None and evidence.seconds is None:
         return None
     movement = catalogue.movement(evidence.movement)
     variant = meant_variant(movement, evidence.variant, evidence.load_kg)

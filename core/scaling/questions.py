@@ -58,7 +58,7 @@ def _needs_body_mass(profile: Profile, plans: Iterable[LinePlan]) -> bool:
 
 def _ability(profile: Profile, plans: Sequence[LinePlan], catalogue: Catalogue) -> Question | None:
     """The ability that is worth most to know for this session, if any is worth a question."""
-    asked = {evidence.movement for evidence in profile.evidence if evidence.kind != "easier"}
+    asked = {evidence.movement for evidence in profile.evidence if evidence.kind not in {"easier", "score"}}
     if len(asked & {plan.ways[0].movement.id for plan in plans}) >= MOST_ABILITIES:
         return None
     athlete = Athlete(profile, catalogue)

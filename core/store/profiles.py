@@ -2,7 +2,7 @@
 
 from datetime import datetime
 
-from sqlalchemy import select
+from sqlalchemy import delete, select
 
 from core.athletes.values import Evidence, Profile
 from core.store import documents, tables
@@ -34,8 +34,9 @@ class Profiles(Repository):
             changed_at=now,
         )
 
-    async def add_evidence(self, person_id: int, evidence: Evidence, now: datetime) -> None:
-        await self._add(
+    async def add_evidence(self, person_id: int, evidence: Evidence, now: datetime) -> int:
+        """Keep it, and return by which id it can be taken back."""
+        row = await self._add(
             tables.evidence,
             person_id=person_id,
             movement=evidence.movement,
@@ -45,6 +46,16 @@ class Profiles(Repository):
             body=documents.write(evidence),
             added_at=now,
         )
+        return int(row["id"])
+
+    async def take_back(self, person_id: int, evidence_id: int) -> bool:
+        """Let a piece of this person's evidence go; False where there is none of that id."""
+        evidence = tables.evidence
+        theirs = (evidence.c.id == evidence_id) & (evidence.c.person_id == person_id)
+        if await self._one(select(evidence.c.id).where(theirs)) is None:
+            return False
+        await self._run(delete(evidence).where(theirs))
+        return True
 
     async def _evidence(self, person_id: int) -> tuple[Evidence, ...]:
         evidence = tables.evidence

@@ -20,7 +20,7 @@ from core.desk.commands import (
 )
 from core.desk.own_commands import ShareLimits
 from core.desk.reference import catalogue, everything, limit
-from core.desk.says.versions import AnswerKept, AskAbout, AskWeight, BodyMassNoted, Me, Understood
+from core.desk.says.versions import AnswerKept, AskAbout, AskWeight, Me, Understood
 from core.desk.version_commands import FurnishSet
 from core.measures import MassUnit, as_marked, in_words
 from core.scaling.values import Ask, Question
@@ -180,16 +180,6 @@ def counted(count: int, label: str) -> str:
 def answer_kept(said: AnswerKept) -> Worded:
     noted = understood(said.understood) or "Noted."
     return Worded(f"{noted}\nSend /today for your version with that, or just wait for the next session.")
-
-
-@wording("en", BodyMassNoted)
-def body_mass_noted(said: BodyMassNoted) -> Worded:
-    text = fill(
-        "Thanks! Noted as your body weight: <b>{mass}</b>. Nobody else sees it. Your next version goes by it; "
-        "/today shows today's with it.",
-        mass=in_words(said.mass_kg, said.units),
-    )
-    return Worded(text, ((Button("Not right", ChangeAnswer(ask=Ask.BODY_MASS)),),))
 
 
 @wording("en", Me)

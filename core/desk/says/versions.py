@@ -4,7 +4,7 @@ from datetime import date
 from decimal import Decimal
 from typing import Literal
 
-from core.athletes.values import Complaint, Different, Equipment, EquipmentSet, Side
+from core.athletes.values import Complaint, Different, Equipment, EquipmentSet, Evidence, Side
 from core.desk.outcome import Said
 from core.measures import MassUnit
 from core.scaling.values import NeedsCoach, Question, Version, VersionBlock, VersionLine, Withheld
@@ -157,6 +157,18 @@ class BodyMassNoted(Said):
 
     mass_kg: Decimal
     units: MassUnit
+
+
+class AbilityNoted(Said):
+    """What they told of an ability, kept: of kind `score`, it went so in a session, and more may go."""
+
+    evidence_id: int
+    evidence: Evidence
+    units: MassUnit
+
+
+class AbilityTakenBack(Said):
+    """It counts no more."""
 
 
 class AnswerKept(Said):

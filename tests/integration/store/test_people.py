@@ -1,5 +1,6 @@
 from datetime import timedelta
 
+from core.athletes.values import Evidence
 from tests.integration.store.builders import NOW
 
 LATER = NOW + timedelta(days=1)
@@ -107,3 +108,14 @@ async def test_asking_anew_takes_the_place_of_the_open_question(store, private):
         assert (question.kind, question.refs, question.asked_at) == ("limits", {"session": 2}, LATER)
         await unit.questions.close(private.id)
         assert await unit.questions.open_in(private.id) is None
+
+
+async def test_a_piece_of_evidence_is_taken_back_by_its_owner_only(store, ilse, coach):
+    shown = Evidence(movement="push-up", reps=20)
+    async with store.unit() as unit:
+        kept = await unit.profiles.add_evidence(ilse.id, shown, NOW)
+        assert not await unit.profiles.take_back(coach.id, kept)
+        assert (await unit.profiles.get(ilse.id, "Ilse")).evidence == (shown,)
+        assert await unit.profiles.take_back(ilse.id, kept)
+        assert not await unit.profiles.take_back(ilse.id, kept)
+        assert (await unit.profiles.get(ilse.id, "Ilse")).evidence == ()
