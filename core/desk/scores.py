@@ -32,12 +32,24 @@ from core.notation.scores import read_score
 from core.scaling.counting import minutes_had
 from core.scaling.values import VersionBlock
 from core.scores.text import in_words
-from core.scores.values import Doubt, Score
+from core.scores.values import SETTLED_BY_YES, ReadScore, Score
 from core.store.records import Person, ScoreRecord, ScoreState, SessionRecord, VersionRecord
 
-# Doubts whose question a plain yes answers.
-SETTLED_BY_YES = frozenset({Doubt.MEANT, Doubt.BEYOND_ROUND})
-YES = frozenset({"yes", "y", "yes please", "yep", "yeah", "right", "correct", "ok"})
+YES = frozenset(
+    {"yes", "y", "yes please", "yep", "yeah", "right", "correct", "ok", "really", "yes really", "yes, really"}
+    | {
+        "it is",
+        "it was",
+        "it's right",
+        "it is right",
+        "that's right",
+        "true",
+        "it's true",
+        "sure",
+        "yes i did",
+        "i did",
+    }
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -123,18 +135,31 @@ async def confirm_score(visit: Visit, command: ConfirmScore) -> Outcome:
         raise StalePress
     claim, text = await claim_of(visit, question.refs), question.refs.get("text", "")
     read = read_score(text, claim.record.session, claim.block)
-    if read.score is None or not (read.sure or read.doubt in SETTLED_BY_YES):
+    if read.score is None or not may_be_confirmed(read):
         raise StalePress
     return await keep_score(visit, claim, read.score, text, read.block) + Outcome(settles=True)
 
 
 async def tell_score_again(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
     """The answer to what was asked about a score: a yes, or the score in other words."""
-    if text.strip(" .!").lower() in YES and refs.get("text"):
-        return await confirm_score(visit, ConfirmScore(session=refs["session"]))
     claim = await claim_of(visit, refs)
+    asked = read_score(refs.get("text", ""), claim.record.session, claim.block)
+    if may_be_confirmed(asked) and is_yes(text, asked, claim):
+        return await confirm_score(visit, ConfirmScore(session=refs["session"]))
     await visit.uow.questions.close(visit.chat)
     return await claim_score(visit, claim, text)
+
+
+def may_be_confirmed(read: ReadScore) -> bool:
+    return read.score is not None and (read.sure or read.doubt in SETTLED_BY_YES)
+
+
+def is_yes(text: str, asked: ReadScore, claim: Claim) -> bool:
+    """In so many words, or by saying the same score once more."""
+    if text.strip(" .!").lower().replace("\u2019", "'") in YES:
+        return True
+    again = read_score(text, claim.record.session, claim.block).score
+    return again is not None and asked.score is not None and again.value == asked.score.value is not None
 
 
 async def claim_of(visit: Visit, refs: Mapping[str, Any]) -> Claim:

@@ -75,7 +75,9 @@ def meant(score: Score, doubt: Doubt = Doubt.MEANT) -> ReadScore:
 
 
 def impossible(score: Score) -> ReadScore:
-    return unsure(Doubt.IMPOSSIBLE, f"{in_words(score)} looks like a slip. What was it?", None)
+    """Asked once: whoever says yes is believed."""
+    text = f"Really {in_words(score)}? If that's right, say yes and I keep it. If not, what was it?"
+    return unsure(Doubt.IMPOSSIBLE, text, score)
 
 
 def not_positive() -> ReadScore:

@@ -31,8 +31,8 @@ NOT_FINISHED = re.compile(
 _UNFINISHED_ALONE = re.compile(rf"^[\W_]*(?:(?:i|sorry|we) )*(?:{NOT_FINISHED.pattern})")
 _BARE = re.compile(
     r"^\W*(?:[0-9]{1,3}:[0-9]{2}(?:[:.][0-9]{1,2})?|[0-9]{1,3}\s?(?:min(?:ute)?s?|m"
-    r"|')\s?(?:and\s?)?[0-9]{0,2}\s?(?:s|secs?|seconds|\"|'')?"
-    r"|[0-9]{1,2}\.[0-9]{2}|[0-9]{1,4}\s?(?:reps?|k?cals?|calories|s|secs?|seconds)|[0-9]{1,3}(?:\.[0-9])?\s?(?:kgs?|lbs?"
+    r"|')\s?(?:and\s?)?[0-9]{0,2}\s?(?:seconds?|secs?|s|\"|'')?"
+    r"|[0-9]{1,2}\.[0-9]{2}|[0-9]{1,4}\s?(?:reps?|k?cals?|calories|seconds?|secs?|s)|[0-9]{1,3}(?:\.[0-9])?\s?(?:kgs?|lbs?"
     r"|kilos?)(?:\s?(?:[0-9]{1,2}\s?x\s?[0-9]{1,3}))?"
     r"|[0-9]{1,4}(?:\s?[,+/]\s?[0-9]{1,4})*)"
     r"(?P<rest>.*)$"

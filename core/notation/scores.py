@@ -11,7 +11,7 @@ from core.notation.quantities import NUMBER_WORDS, kilograms
 from core.notation.remarks import Remarks, note, take_remarks
 from core.notation.score_words import LOAD, read_number
 from core.notation.text import Strip, plain
-from core.scores.values import Doubt, ReadScore, Score
+from core.scores.values import SETTLED_BY_YES, Doubt, ReadScore, Score
 from core.sessions.counting import is_in_kcal
 from core.sessions.values import Block, Format, Session
 
@@ -29,8 +29,6 @@ UNITS = {
     Format.INTERVALS: "reps",
     Format.QUALITY: "reps",
 }
-# Doubts whose question a plain yes answers.
-_SETTLED_BY_YES = {Doubt.MEANT, Doubt.BEYOND_ROUND}
 _STOPPED_EARLY = re.compile(r"\b(?:had to|i) (?:stop|quit)(?:ped)?\b|\bgave up\b")
 _PART = re.compile(r"^\W*(?:part|block|piece)\s?(?P<n>[1-9])\b[\s:;,.\-]*")
 _FRAMES = re.compile(
@@ -128,7 +126,7 @@ def _with_remarks(score: Score, remarks: Remarks, strip: Strip) -> Score:
 def _judged(read: ReadScore, block: Block, remarks: Remarks) -> ReadScore:
     assert read.score is not None
     if not read.sure:
-        return read if read.doubt in _SETTLED_BY_YES else _with_pain(read, remarks, block)
+        return read if read.doubt in SETTLED_BY_YES else _with_pain(read, remarks, block)
     if doubt := implausible(read.score, block):
-        return _with_pain(doubt, remarks, block)
+        return doubt if doubt.doubt in SETTLED_BY_YES else _with_pain(doubt, remarks, block)
     return asking.meant(read.score) if remarks.about else read

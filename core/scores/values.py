@@ -28,6 +28,10 @@ class Doubt(StrEnum):
     MEANT = "meant"
 
 
+# Doubts whose question a plain yes answers.
+SETTLED_BY_YES = frozenset({Doubt.MEANT, Doubt.BEYOND_ROUND, Doubt.IMPOSSIBLE})
+
+
 class Mark(StrEnum):
     """What a coach decides about a score."""
 

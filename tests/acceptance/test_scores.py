@@ -121,6 +121,36 @@ async def test_a_score_told_instead_of_where_it_hurts_is_a_score(crew, ilse):
     await ilse.hears("Put right: 7 rounds + 10")
 
 
+@pytest.mark.parametrize("answer", ["Yes, keep it so", "yes", "really!", "300 rounds"])
+async def test_a_score_that_can_hardly_be_is_asked_about_once(crew, ilse, answer):
+    await ilse.says("300 rounds")
+    asked = await ilse.hears("Really 300 rounds?")
+    await (ilse.presses(answer, on=asked) if answer.startswith("Yes") else ilse.says(answer))
+    await ilse.hears("Noted: 300 rounds")
+
+
+async def test_a_slip_is_simply_told_anew(crew, ilse):
+    await ilse.says("300 rounds")
+    await ilse.hears("Really 300 rounds?")
+    await ilse.says("oops, 3 rounds")
+    await ilse.hears("Noted: 3 rounds")
+
+
+async def test_a_time_of_seconds_is_asked_about_once(crew, ilse):
+    await crew.gets("For time\n50 push-ups\n400 m run")
+    await ilse.says("4 seconds")
+    await ilse.hears("Really 0:04?")
+    await ilse.says("yes")
+    await ilse.hears("Noted: 0:04")
+
+
+async def test_a_yes_to_a_question_that_no_yes_answers_is_asked_again(crew, ilse):
+    await ilse.says("7 rounds and 8:43 and 9 rounds")
+    await ilse.hears("Which one counts")
+    await ilse.says("yes")
+    await ilse.hears("How many rounds")
+
+
 async def test_a_coach_enters_a_score_for_somebody(crew, ilse):
     await crew.coach.says("Ilse 7+12")
     await crew.coach.hears("Noted for Ilse: 7 rounds + 12")

@@ -7,7 +7,8 @@ from core.notation.chat import is_like_a_score, is_like_a_session
 SCORES = [
     "time cap, 143 reps", "hit the time cap at 7+12", "time cap with 12 left",
     "7+12", "7 + 12 scaled", "7 rounds and 12", "did 6 rounds plus 4 push ups", "8:43", "8:43 scaled",
-    "8:43 💪", "8:43 but my knee is sore", "8:43, my left wrist hurts a bit", "finished in 14 min, wrist hurts",
+    "8:43 💪", "4 seconds", "8 min 43 seconds", "45 sec",
+    "8:43 but my knee is sore", "8:43, my left wrist hurts a bit", "finished in 14 min, wrist hurts",
     "my time was 8:43", "got 8:43, legs are dead", "done in 8:43", "capped at 15 with 40 reps left", "DNF",
     "forgot to count", "Lost count!", "I didnt finish", "didn't finish it, wrist", "dnf", "forgot to start the timer",
     "7 rounds and 12!! dead \N{FACE WITH TEARS OF JOY}", "7:30 easy!", "6 rounds and 60 m of the run",

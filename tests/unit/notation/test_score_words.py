@@ -195,12 +195,30 @@ def test_what_is_not_sure_is_asked_and_not_kept(text, words, doubt):
 @pytest.mark.parametrize(
     ("text", "words"),
     [(FOR_TIME, "16:20"), (FOR_TIME, "capped"), (FOR_TIME, "stopped at 45"), (AMRAP, "forgot to count"),
-     (AMRAP, "500 rounds"), (AMRAP, "14 min")],
+     (FOR_TIME, "99:99"), (AMRAP, "14 min")],
 )  # fmt: skip
 def test_what_no_yes_can_confirm_offers_no_score(text, words):
     read = read_score(words, session(text))
     assert (read.sure, read.score) == (False, None)
     assert read.ask
+
+
+@pytest.mark.parametrize(
+    ("text", "words", "value"),
+    [
+        (AMRAP, "500 rounds", 500),
+        (FOR_TIME, "0:04", 4),
+        (MAX_REPS, "5000", 5000),
+        (AMRAP, "300+5, wrist hurts", None),
+    ],
+)
+def test_what_is_hard_to_believe_is_asked_once_and_a_yes_keeps_it(text, words, value):
+    read = read_score(words, session(text))
+    assert (read.sure, read.doubt) == (False, Doubt.IMPOSSIBLE)
+    assert read.ask.startswith("Really ")
+    assert read.score is not None
+    assert read.score.pain == ("wrist hurts" if value is None else None)
+    assert value is None or read.score.value == value
 
 
 def test_pain_is_kept_beside_a_question_that_no_yes_answers():
