@@ -83,11 +83,18 @@ def _why(line: VersionLine, units: MassUnit) -> str:
         case Because.TOO_HEAVY:
             return _too_heavy(line, units)
         case Because.NOT_OWNED:
-            return f"You don't have {thing_words(reason, units)}{_so(line)}"
+            return f"{_lacking(reason, units)}{_so(line)}"
         case Because.UNKNOWN_HEAVY:
             return _unknown(line, units)
         case _:
             return _plainly(line)
+
+
+def _lacking(reason: Reason, units: MassUnit) -> str:
+    if not reason.only_one or reason.load_kg is None:
+        return f"You don't have {thing_words(reason, units)}"
+    label = f" {catalogue().implement(reason.about).label}" if reason.about else " weight"
+    return f"You have only one {_in_units(reason.load_kg, units)}{label}, and this takes two"
 
 
 PLAIN = {

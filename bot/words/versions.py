@@ -7,6 +7,7 @@ from collections.abc import Callable, Iterable, Mapping, Sequence
 
 from bot.words.reasons import reason_words, thing_words
 from bot.words.text import listed
+from bot.words.things import label_of
 from core.athletes.values import Side
 from core.desk.reference import catalogue, limit
 from core.measures import AmountUnit, MassUnit, as_marked, in_words
@@ -163,9 +164,14 @@ def _load(line: VersionLine, units: MassUnit) -> str:
     assert line.load_kg is not None
     thing = catalogue().implement(line.implement or "")
     if thing.improvised:
-        return f"{thing.label} filled to {in_words(line.load_kg, units)}"
+        return _filled(label_of(thing.id, line.load_kg), in_words(line.load_kg, units), line.count)
     load = as_marked(line.load_kg, units)
     return f"two {load} {thing.label}s" if line.count == 2 else f"{load} {thing.label}"  # noqa: PLR2004
+
+
+def _filled(label: str, load: str, count: int | None) -> str:
+    two = count == 2  # noqa: PLR2004
+    return f"two {label}s filled to {load} each" if two else f"{label} filled to {load}"
 
 
 def _number(value: float) -> str:

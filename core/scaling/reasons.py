@@ -34,7 +34,23 @@ def reason_for(plan: LinePlan, option: Option, athlete: Athlete) -> Reason:
     because, about = obstacle_to(plan, athlete, option) or Obstacle(_without_obstacle(option))
     if option.build_up:
         because, about = Because.UNKNOWN_HEAVY, None
-    return Reason(because=because, about=about, load_kg=plan.load_kg(athlete.pair), keeps=keeps(plan, option))
+    return Reason(
+        because=because,
+        about=about,
+        load_kg=plan.load_kg(athlete.pair),
+        keeps=keeps(plan, option),
+        only_one=because is Because.NOT_OWNED and _is_one_of_two(plan, athlete),
+    )
+
+
+def _is_one_of_two(plan: LinePlan, athlete: Athlete) -> bool:
+    """Whether the written load is there, once, where two are meant."""
+    return any(
+        plan.is_written(load.value * grip.hold.count, athlete.pair) or load.kg == plan.load_kg(athlete.pair)
+        for grip in plan.ways[0].grips
+        if grip.hold.count > 1 and not grip.other
+        for load in athlete.gear.loads(grip.hold.implement, 1)
+    )
 
 
 def _without_obstacle(option: Option) -> Because:
@@ -94,10 +110,20 @@ def _lacking_or(
     nearer = None if option is None else _passed_over(plan, athlete, option)
     if ability is None:
         return lacking if nearer is None else _why_not(nearer, plan, athlete)
+    if option is not None and _is_all_there_is(option, athlete):
+        return lacking
     if option is not None and option.way is not None and option.way.movement is plan.ways[0].movement:
         told = ability.because in SURE or nearer is not None
         return ability if option.load is not None and told else lacking
     return ability if _is_lightest_heavy(plan, athlete) else lacking
+
+
+def _is_all_there_is(option: Option, athlete: Athlete) -> bool:
+    """Whether the heaviest that is there was taken, and is light: more would have gone."""
+    if option.hold is None or option.load is None or option.fit.light <= TOLERANCE:
+        return False
+    owned = athlete.gear.loads(option.hold.implement, option.hold.count)
+    return bool(owned) and option.load.value >= owned[0].value
 
 
 def _passed_over(plan: LinePlan, athlete: Athlete, option: Option) -> Load | None:

@@ -50,13 +50,14 @@ Keeps = Literal["movement", "pattern", "reps"]
 class Reason(Value):
     """Why, as data. `about` names the limit, place, thing or movement it speaks of; `load_kg` is the written load.
 
-    `keeps`: what stays the same.
+    `keeps`: what stays the same. `only_one`: it isn't there twice, as it would have to be.
     """
 
     because: Because
     about: str | None = None
     load_kg: Decimal | None = None
     keeps: Keeps | None = None
+    only_one: bool = False
 
 
 class VersionLine(Value):

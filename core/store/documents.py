@@ -34,7 +34,7 @@ class Kind(Generic[T]):
 
 
 SESSION = Kind("session", Session)
-VERSION = Kind("version", Version, schema=2)
+VERSION = Kind("version", Version, schema=3)
 PROFILE = Kind("profile", Profile, schema=4)
 EVIDENCE = Kind("evidence", Evidence, schema=2)
 SCORE = Kind("score", Score, schema=2)
@@ -113,3 +113,8 @@ def _only_exactly_counted(body: Body) -> Body:
 @upcasts(SCORE.name, from_schema=1)
 def _nobody_knew_of_shorter_days(body: Body) -> Body:
     return {**body, "minutes": None}
+
+
+@upcasts(VERSION.name, from_schema=2)
+def _nobody_asked_for_two(body: Body) -> Body:
+    return body

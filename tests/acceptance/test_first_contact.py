@@ -325,3 +325,14 @@ async def test_who_is_cleared_before_the_screening_was_through_answers_the_rest(
     await bo.hears("If you're in doubt, tap No")
     await bo.says("yes")
     await bo.hears("start again lighter than before")
+
+
+async def test_bottles_are_called_bottles(crew):
+    ilse = await crew.has("Ilse")
+    await crew.gets()
+    await ilse.presses("My version")
+    await ilse.hears("What do you have")
+    await ilse.says("two water bottles")
+    noted = await ilse.hears("2 water bottles for up to 1.5 kg")
+    assert "the usual weight for the water bottle" in noted.text
+    assert "jug" not in noted.text

@@ -4,10 +4,11 @@ from datetime import date
 
 from bot.words.reasons import PLACES
 from bot.words.text import escape, fill
+from bot.words.things import label_of_thing
 from bot.words.versions import joint, sided, what_words
 from bot.words.wording import Button, Row, Worded, wording
 from core.athletes.values import Equipment, Severity, Side
-from core.desk.reference import catalogue, limit
+from core.desk.reference import limit
 from core.desk.says.adjusting import (
     AsHardAsItGets,
     AskHowBad,
@@ -123,7 +124,7 @@ def ask_lack(said: AskLack) -> Worded:
 
 
 def the_thing(thing: Equipment, units: MassUnit) -> str:
-    name = catalogue().implement(thing.implement).label
+    name = label_of_thing(thing)
     return f"{in_words(thing.loads_kg[0], units)} {name}" if thing.loads_kg else name
 
 

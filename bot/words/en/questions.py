@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from decimal import Decimal
 
 from bot.words.text import escape, fill, listed, plural, with_article
+from bot.words.things import label_of_thing
 from bot.words.versions import limit_names
 from bot.words.wording import Button, Row, Worded, wording
 from core.athletes.values import Complaint, Equipment
@@ -129,7 +130,8 @@ def understood(said: Understood) -> str:
     if said.equipment is not None:
         parts.append(fill("I've noted: {things}.", things=things(said.equipment, said.units)))
     if said.estimated:
-        names = listed([catalogue().implement(one).label for one in said.estimated])
+        known = {one.implement: one for one in said.equipment or ()}
+        names = listed([label_of_thing(known.get(one, Equipment(implement=one))) for one in said.estimated])
         parts.append(
             fill("I've taken the usual weight for the {names}; tell me if yours differs.", names=names)
         )
@@ -159,7 +161,7 @@ def thing(one: Equipment, units: MassUnit) -> str:
 
 
 def what(one: Equipment, units: MassUnit) -> str:
-    label = catalogue().implement(one.implement).label
+    label = label_of_thing(one)
     if one.loads_kg:
         loads = listed([as_marked(load, units) for load in one.loads_kg])
         several = len(one.loads_kg) > 1 and one.each == 1
@@ -168,7 +170,7 @@ def what(one: Equipment, units: MassUnit) -> str:
         span = f"{as_marked(one.from_kg, units)} to {as_marked(one.to_kg, units)}"
         return f"{counted(one.each, f'adjustable {label}')}, {span}"
     if one.to_kg is not None:
-        return f"{with_article(label)} for up to {as_marked(one.to_kg, units)}"
+        return f"{counted(one.each, label)} for up to {as_marked(one.to_kg, units)}"
     return with_article(label)
 
 

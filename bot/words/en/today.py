@@ -5,6 +5,7 @@ from datetime import date
 from bot.words.en.adjusting import SET_NAMES, on
 from bot.words.en.questions import thing, things
 from bot.words.text import fill, listed
+from bot.words.things import label_of_thing
 from bot.words.wording import Button, Row, Worded, wording
 from core.athletes.values import Different, Equipment, SetName
 from core.desk.reference import catalogue
@@ -136,7 +137,7 @@ def different_words(one: Different) -> str:
     if one.place:
         return SET_NAMES[one.place]
     if one.lacks:
-        return f"without the {catalogue().implement(one.lacks.implement).label}"
+        return f"without the {label_of_thing(one.lacks)}"
     return "sore all over" if one.sore == "all over" else f"sore {one.sore}"
 
 
@@ -165,7 +166,7 @@ def equipment_changed(said: EquipmentChanged) -> Worded:
 def gone(one: Equipment, units: MassUnit) -> str:
     if one.loads_kg or one.to_kg is not None:
         return thing(one, units)
-    return f"the {catalogue().implement(one.implement).label}"
+    return f"the {label_of_thing(one)}"
 
 
 @wording("en", ChangeUndone)

@@ -179,3 +179,44 @@ def test_rings_do_for_pull_ups_where_there_is_no_bar():
     who = a_man(owns=["rings"], tests=[did("pull-up", 20)])
     line = only_line("AMRAP 12\n5 pull-ups", who)
     assert (line.movement, line.variant) == ("pull-up", "rings")
+
+
+@pytest.mark.parametrize(
+    ("written", "owns", "said"),
+    [
+        (
+            "10 dumbbell thrusters @ 2x15 kg",
+            ["dumbbell 15"],
+            "You have only one 15 kg dumbbell, and this takes two",
+        ),
+        (
+            "10 thrusters @ 2x15 kg",
+            ["dumbbell 15", "2x dumbbell 10"],
+            "You have only one 15 kg weight, and this takes two",
+        ),
+        ("10 dumbbell thrusters @ 2x15 kg", ["2x dumbbell 10"], "You don't have a 15 kg dumbbell"),
+        ("10 dumbbell thrusters @ 2x15 kg", ["dumbbell 10"], "You don't have a 15 kg dumbbell"),
+    ],
+)
+def test_one_of_two_is_not_called_none(written, owns, said):
+    assert said in reason_words(only_line(f"AMRAP 12\n{written}", a_man(owns=owns)), MassUnit.KG)
+
+
+@pytest.mark.parametrize("owns", [["2x jug to 1.5"], ["2x jug to 5"], ["dumbbell 5"]])
+def test_where_the_heaviest_there_is_is_light_nobody_is_told_that_the_written_is_heavy(owns):
+    line = only_line("AMRAP 20\n10 floor presses @ 70 kg", athlete(owns=owns))
+    assert line.implement is not None
+    assert line.reason.because is Because.NOT_OWNED
+    assert "You don't have a 70 kg barbell" in reason_words(line, MassUnit.KG)
+
+
+def test_what_suits_is_still_lighter_for_its_weight():
+    who = a_man(owns=["dumbbell 8 12 16 20"], tests=[did("goblet squat", 6, 24)])
+    line = only_line("AMRAP 12\n12 goblet squats @ 24 kg", who)
+    assert line.reason.because is Because.TOO_HEAVY
+
+
+@pytest.mark.parametrize(("filled", "called"), [("1.5", "water bottle"), ("5", "water jug")])
+def test_what_holds_little_is_a_bottle(filled, called):
+    line = only_line("AMRAP 20\n10 floor presses @ 70 kg", athlete(owns=[f"jug to {filled}"]))
+    assert f"({called} filled to {filled} kg)" in what_words(line, MassUnit.KG)
