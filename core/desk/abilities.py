@@ -2,8 +2,8 @@
 
 from collections.abc import Iterator
 
-from core.athletes.values import Evidence, Profile
-from core.desk.answers import ask_again
+from core.athletes.values import Evidence
+from core.desk.answers import ask_again, units_typed
 from core.desk.commands import ForgetShown, MyVersion
 from core.desk.days import today_in
 from core.desk.errors import StalePress
@@ -13,7 +13,7 @@ from core.desk.versions import my_version
 from core.desk.visit import Visit
 from core.measures import AmountUnit, MassUnit
 from core.movements.lookup import catalogue
-from core.notation.abilities import ToldAbility, read_ability
+from core.notation.abilities import ToldAbility, may_be_ability, read_ability
 from core.notation.loads import ToldLoad, read_loads
 from core.notation.numbers import read_reps
 from core.scaling.meant import BARBELL, HAND_HELD_TO
@@ -30,23 +30,27 @@ WITH_LOADS = {Format.AMRAP, Format.FOR_TIME, Format.INTERVALS}
 
 async def as_ability(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """`I can do 10 deadlifts at 315 lb`; None for all else, and for what answers the open question."""
+    if not may_be_ability(text):
+        return None
     profile = await visit.profile()
     told = read_ability(text, profile.units, catalogue())
     memberships = await visit.memberships() if told else []
     if told is None or not memberships:
         return None
     question = await visit.uow.questions.open_in(visit.chat)
+    group = await visit.group(memberships[0].group_id)
+    units = units_typed(text) or profile.units
     if question is None:
-        return await keep_told(visit, told, await visit.group(memberships[0].group_id), profile)
+        return await keep_told(visit, told, group, units)
     if question.kind not in set(Ask) or (question.kind == Ask.ABILITY and read_reps(text) is not None):
         return None
-    kept = await keep_told(visit, told, await visit.group(memberships[0].group_id), profile)
+    kept = await keep_told(visit, told, group, units)
     if question.kind == Ask.ABILITY:
         return kept + await my_version(visit, MyVersion(session=question.refs["session"]))
     return kept + await ask_again(visit, question.refs, "")
 
 
-async def keep_told(visit: Visit, told: ToldAbility, group: Group, profile: Profile) -> Outcome:
+async def keep_told(visit: Visit, told: ToldAbility, group: Group, units: MassUnit) -> Outcome:
     evidence = Evidence(
         movement=told.movement,
         variant=told.variant,
@@ -54,7 +58,7 @@ async def keep_told(visit: Visit, told: ToldAbility, group: Group, profile: Prof
         reps=told.reps,
         load_kg=told.load_kg,
     )
-    return await keep_shown(visit, evidence, profile.units)
+    return await keep_shown(visit, evidence, units)
 
 
 async def keep_shown(visit: Visit, evidence: Evidence, units: MassUnit) -> Outcome:
@@ -72,18 +76,29 @@ async def forget_shown(visit: Visit, command: ForgetShown) -> Outcome:
 async def keep_loads(
     visit: Visit, record: SessionRecord, version: VersionRecord | None, index: int, text: str, score: Score
 ) -> Outcome:
-    """The loads told with a score of the visitor's own; none where something hurt, or nothing may be kept."""
+    """The loads told with a score of the visitor's own; none where something hurt."""
     block = record.session.blocks[index]
-    if block.format not in WITH_LOADS or score.pain or not await visit.uow.consents.given(visit.person.id):
-        return Outcome()
     units = (await visit.profile()).units
+    loads = (
+        () if score.pain or block.format not in WITH_LOADS else read_loads(text, block, units, catalogue())
+    )
+    if not loads or not await may_keep(visit):
+        return Outcome()
     on = today_in(await visit.group(record.group_id), visit.now)
     noted = Outcome()
-    for told in read_loads(text, block, units, catalogue()):
+    for told in loads:
         shown = shown_by(told, block, version.version if version else None, index)
         if shown is not None:
-            noted += await keep_shown(visit, shown.model_copy(update={"on": on}), units)
+            noted += await keep_shown(visit, shown.model_copy(update={"on": on}), units_typed(text) or units)
     return noted
+
+
+async def may_keep(visit: Visit) -> bool:
+    """After consent only, and said back in private only: a score may have come from the group's chat."""
+    private = await visit.uow.chats.private_of(visit.person.id)
+    return (
+        private is not None and private.id == visit.chat and await visit.uow.consents.given(visit.person.id)
+    )
 
 
 def shown_by(told: ToldLoad, block: Block, version: Version | None, index: int) -> Evidence | None:

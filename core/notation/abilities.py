@@ -50,6 +50,9 @@ _IN_FRONT: Final = re.compile(
 )
 
 
+_BEGUN: Final = re.compile(rf"{_IN_FRONT.pattern}(?:i (?:can|could)|my)\b", re.IGNORECASE)
+
+
 class ToldAbility(Value):
     """So many repetitions in a row, fresh, with `load_kg` (per implement) where one was told."""
 
@@ -57,6 +60,11 @@ class ToldAbility(Value):
     variant: str | None = None
     reps: int
     load_kg: Decimal | None = None
+
+
+def may_be_ability(text: str) -> bool:
+    """Whether the words begin as somebody does who tells what they can do."""
+    return bool(_BEGUN.match(text))
 
 
 def read_ability(text: str, unit: MassUnit, things: Catalogue) -> ToldAbility | None:

@@ -31,7 +31,7 @@ async def test_a_load_told_with_a_score_is_kept_and_said_back(ilse):
     before = await evidence_of(ilse)
     await ilse.says("7+12, did 225 lb for the deadlifts")
     await ilse.hears("Noted: 7 rounds + 12")
-    kept = await ilse.hears("5 deadlifts with")
+    kept = await ilse.hears("you used 225 lb for the deadlifts")
     assert await evidence_of(ilse) == [*before, ("deadlift", "score", 5.0)]
     await ilse.presses("Not right, forget that", on=kept)
     await ilse.hears("Forgotten")
@@ -40,7 +40,7 @@ async def test_a_load_told_with_a_score_is_kept_and_said_back(ilse):
 
 async def test_a_load_without_a_name_is_of_the_line_that_has_one(ilse):
     await ilse.says("7+12 used 80s")
-    await ilse.hears("5 deadlifts with 80 kg")
+    await ilse.hears("you used 80 kg for the deadlifts")
 
 
 async def test_no_load_is_kept_from_a_session_that_hurt(ilse):
@@ -53,7 +53,7 @@ async def test_no_load_is_kept_from_a_session_that_hurt(ilse):
 async def test_what_they_can_do_is_kept_and_can_be_taken_back(ilse):
     before = await evidence_of(ilse)
     await ilse.says("I can do 10 deadlifts at 315 lb")
-    kept = await ilse.hears("Kept as what you can do in a row: 10 deadlifts with")
+    kept = await ilse.hears("Kept as what you can do in a row: 10 deadlifts with 315 lb")
     assert await evidence_of(ilse) == [*before, ("deadlift", "test", 10.0)]
     await ilse.presses("Not right, forget that", on=kept)
     await ilse.hears("Forgotten")
@@ -79,3 +79,14 @@ async def test_an_ability_told_instead_of_the_answer_counts_and_the_way_goes_on(
     await bo.says("I can do 10 deadlifts at 140 kg")
     await bo.hears("10 deadlifts with 140 kg")
     await bo.hears("What do you have")
+
+
+async def test_a_load_told_in_the_group_is_said_back_in_private_only(crew, ilse):
+    tam = await crew.room.person("Tam")
+    await tam.joins(crew.group)
+    post = next(one for one in reversed(await crew.group.messages) if "Tap for your own version" in one.text)
+    await tam.says("6+10, deadlifts at 80 kg", in_=crew.group, reply_to=post)
+    await crew.group.hears("Noted: 6 rounds + 10")
+    await ilse.says("7+12, deadlifts at 80 kg", in_=crew.group, reply_to=post)
+    await ilse.hears("you used 80 kg for the deadlifts")
+    assert not any("you used" in one.text for one in await crew.group.messages)

@@ -21,13 +21,24 @@ def body_mass_noted(said: BodyMassNoted) -> Worded:
 
 @wording("en", AbilityNoted)
 def ability_noted(said: AbilityNoted) -> Worded:
-    what = ability(said.evidence, said.units)
-    texts = {
-        "score": "I've also kept that <b>{what}</b> went. It helps me find your loads.",
-        "test": "Thanks! Kept as what you can do in a row: <b>{what}</b>. Your next version goes by it; /today shows today's.",
-    }
-    text = fill(texts["score" if said.evidence.kind == "score" else "test"], what=what)
-    return Worded(text, ((Button("Not right, forget that", ForgetShown(evidence=said.evidence_id)),),))
+    row = (Button("Not right, forget that", ForgetShown(evidence=said.evidence_id)),)
+    if said.evidence.kind == "score":
+        return Worded(load_kept(said), (row,))
+    text = fill(
+        "Thanks! Kept as what you can do in a row: <b>{what}</b>. Your next version goes by it; /today shows today's.",
+        what=ability(said.evidence, said.units),
+    )
+    return Worded(text, (row,))
+
+
+def load_kept(said: AbilityNoted) -> str:
+    """How many went in a row is only our guess, so it isn't said."""
+    assert said.evidence.load_kg is not None, "a session tells nothing but loads"
+    return fill(
+        "I've also kept that you used <b>{load}</b> for the <b>{what}</b>. It helps me find your loads.",
+        load=in_words(said.evidence.load_kg, said.units),
+        what=plural(said.evidence.movement),
+    )
 
 
 def ability(evidence: Evidence, units: MassUnit) -> str:
