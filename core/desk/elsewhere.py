@@ -15,7 +15,7 @@ from core.desk.today import LONGEST, differ
 from core.desk.versions import session_meant
 from core.desk.visit import Visit
 from core.desk.waiting import seen_by
-from core.notation.elsewhere import Elsewhere, read_elsewhere
+from core.notation.elsewhere import Elsewhere, may_be_elsewhere, read_elsewhere
 from core.notation.equipment_changes import EquipmentChange
 from core.store.records import SessionRecord
 
@@ -24,7 +24,7 @@ ASKED_OTHERWISE: Final = frozenset({CONSENT, SCREENING, "coach", "score", "class
 
 async def as_elsewhere(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """Whoever names no equipment must have a version before them: else it may be just talk."""
-    memberships = await visit.memberships()
+    memberships = await visit.memberships() if may_be_elsewhere(text) else []
     if not memberships or not await visit.uow.consents.given(visit.person.id):
         return None
     today = today_in(await visit.group(memberships[0].group_id), visit.now)

@@ -137,7 +137,7 @@ async def tell_pain(
 async def as_stiffness(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """`Can't bend it back`, of the pain of today: as bad as pain gets, and somebody should look at it."""
     memberships = await visit.memberships() if says_it_will_not_move(text) else []
-    question = await visit.uow.questions.open_in(visit.chat)
+    question = await visit.uow.questions.open_in(visit.chat) if memberships else None
     if not memberships or (question is not None and question.kind in ASKED_OF_PAIN):
         return None
     group = await visit.group(memberships[0].group_id)

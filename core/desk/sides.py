@@ -25,7 +25,7 @@ async def as_side(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """`Left`, of the only pain of today that has no side yet."""
     side = read_side_alone(text)
     memberships = await visit.memberships() if side else []
-    question = await visit.uow.questions.open_in(visit.chat)
+    question = await visit.uow.questions.open_in(visit.chat) if memberships else None
     if side is None or not memberships or (question is not None and question.kind in ASKED_OTHERWISE):
         return None
     today = today_in(await visit.group(memberships[0].group_id), visit.now)

@@ -9,12 +9,14 @@ from core.desk.says.versions import BodyMassNoted
 from core.desk.scores import session_scored
 from core.desk.visit import Visit
 from core.notation.scores import read_score
-from core.notation.weighing import read_bare_mass, read_weighing
+from core.notation.weighing import may_be_weighing, read_bare_mass, read_weighing
 from core.scaling.values import Ask
 
 
 async def as_weighing(visit: Visit, text: str, session: int | None) -> Outcome | None:
     """None where the words say no body mass, and where they answer what is asked."""
+    if not may_be_weighing(text):
+        return None
     profile = await visit.profile()
     told, bare = read_weighing(text, profile.units), read_bare_mass(text, profile.units)
     if told is None and (bare is None or session is not None):

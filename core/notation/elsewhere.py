@@ -67,9 +67,18 @@ class Elsewhere(Value):
     later: bool = False
 
 
+def may_be_elsewhere(text: str) -> bool:
+    """Whether the words begin with another place: worth a look at what is there."""
+    return bool(_AWAY.match(_words(text)))
+
+
+def _words(text: str) -> str:
+    return plain(text[: _LONGEST + 1]).lower().replace("\u2019", "'").strip(" .!")
+
+
 def read_elsewhere(text: str, today: date, units: MassUnit) -> Elsewhere | None:
     """Where else they are; None where the words are about something else."""
-    words = plain(text).lower().replace("\u2019", "'").strip(" .!")
+    words = _words(text)
     away = _AWAY.match(words)
     if (
         away is None

@@ -27,9 +27,19 @@ _BARE: Final = re.compile(rf"^\W*(?:about )?{_MASS}(?: {_SOMETIME})?\W*$")
 _LIGHTEST_BARE, _HEAVIEST_BARE = 40, 160
 
 
+def may_be_weighing(text: str) -> bool:
+    """Whether the words have the shape of a body mass, in whatever unit: worth a look at whose they are."""
+    words = _words(text)
+    return bool(_TOLD.match(words) or _BARE.match(words))
+
+
+def _words(text: str) -> str:
+    return plain(text[: _LONGEST + 1]).lower().replace("\u2019", "'")
+
+
 def read_weighing(text: str, units: MassUnit) -> Decimal | None:
     """The body mass in kg that the words say is one; None where they say something else."""
-    words = plain(text).lower().replace("\u2019", "'")
+    words = _words(text)
     if len(words) > _LONGEST or "\n" in text.strip() or not _TOLD.match(words):
         return None
     return read_body_mass(re.sub(r"\bkilograms?\b", "kg", words), units)
@@ -37,6 +47,6 @@ def read_weighing(text: str, units: MassUnit) -> Decimal | None:
 
 def read_bare_mass(text: str, units: MassUnit) -> Decimal | None:
     """A mass and nothing else, that may be somebody's own."""
-    words = plain(text).lower()
+    words = _words(text)
     found = read_body_mass(words, units) if _BARE.match(words) else None
     return found if found is not None and _LIGHTEST_BARE <= found <= _HEAVIEST_BARE else None
