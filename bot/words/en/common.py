@@ -45,6 +45,8 @@ def help_(said: Help) -> Worded:
         "/board shows the scoreboard",
         "/classes shows the live classes; write <i>remind me 2 hours before</i> or <i>quiet hours 22 to 7</i>",
         "what comes or goes of your equipment: <i>bought a 24</i>, <i>sold the chair</i>, <i>trip: a band</i>",
+        "how it is with you: <i>my left wrist hurts</i>, <i>I have 15 minutes</i>, <i>I'm travelling, only a band</i>",
+        "what you can do: <i>I can do 10 deadlifts at 60 kg</i>",
         "/me shows what I know about you, and lets you change it; /export gives you all of it as a file",
         "/forget erases everything I've stored about you",
     ]
