@@ -14,8 +14,9 @@ _CHEST = re.compile(
 )
 _FAINT = re.compile(
     r"\b(?:i|i'm|im|am|feel|feeling|felt|got|almost|nearly)\b.{0,20}"
-    r"\b(?:faint|fainted|fainting|dizzy|light-?headed|passing out)\b"
-    r"|\b(?:fainted|passed out|blacked out|collapsed)\b",
+    r"\b(?:faint|fainted|fainting|dizzy|light[- ]?headed|passing out)\b"
+    r"|(?:^\W*|\b(?:a bit|a little|slightly|very|really|so|quite|got|getting|went) )(?:dizzy|faint|light[- ]?headed)\b"
+    r"|\bdizziness\b|\b(?:fainted|passed out|blacked out|collapsed)\b",
     re.IGNORECASE,
 )
 _BREATH = re.compile(

@@ -22,6 +22,10 @@ from core.notation.yes_no import read_yes_no, says_cleared, says_only_asking
         "why do I feel dizzy after burpees?",
         "is it normal that I get dizzy, I'm feeling faint?",
         "my friend and I almost fainted",
+        "dizzy",
+        "7+12, a bit dizzy after the burpees",
+        "got light headed",
+        "some dizziness in round 3",
     ],
 )
 def test_stop_signs_are_heard(text):
@@ -37,6 +41,7 @@ def test_stop_signs_are_heard(text):
         "I don't feel dizzy",
         "10 chest-to-bar pull-ups, my wrist hurts",
         "the coach is dizzying",
+        "no dizziness, all good",
         "my wrist hurts",
     ],
 )
@@ -51,6 +56,7 @@ def test_ordinary_words_are_no_alarm(text):
         "Should I stop if I feel faint?",
         "what to do with chest pain",
         "is chest pressure dangerous when training?",
+        "is dizziness normal?",
     ],
 )
 def test_a_sign_that_is_asked_about_is_told_apart(text):
