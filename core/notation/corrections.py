@@ -10,7 +10,8 @@ _LONGEST: Final = 160
 _SLIP: Final = (
     r"(?:sorry|oops|oops+y?|whoops|woops|ups|correction|typo|my (?:bad|mistake)|mistake|(?:no,? )?wait|hang on|actually"
     r"|i mean|i meant|i mis-?(?:typed|counted|read)|mistyped|miscounted|mis-?read|wrong (?:score|time|number|one)"
-    r"|that(?:'s| is| was) (?:wrong|not right)|not right|no)"
+    r"|that(?:'s| is| was) (?:wrong|not right)|not right"
+    r"|no(?=\W+(?:wait|sorry|it|that|i)\b|\W+[0-9]+(?::|\s?\+|\s?rounds?|\s?rds?)))"
 )
 _WAS: Final = (
     r"(?:(?:it|that|this|my (?:score|time|result)|the (?:score|time|result)|score|time)"

@@ -46,6 +46,7 @@ def test_a_score_that_is_put_right(said, score):
         "my time was 9:24",
         "I did 3 rounds with friends, sorry?",
         "no 24 kg here",
+        "no, 16 kg",
         "",
     ],
 )
