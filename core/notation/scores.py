@@ -11,7 +11,7 @@ from core.notation.quantities import NUMBER_WORDS, kilograms
 from core.notation.remarks import Remarks, note, take_remarks
 from core.notation.score_words import LOAD, read_number
 from core.notation.text import Strip, plain
-from core.scores.values import SETTLED_BY_YES, Doubt, ReadScore, Score
+from core.scores.values import SETTLED_BY_YES, ReadScore, Score
 from core.sessions.counting import is_in_kcal
 from core.sessions.values import Block, Format, Session
 
