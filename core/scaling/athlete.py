@@ -174,7 +174,7 @@ class Athlete:
 
     def _find_barrier(self, way: Way) -> Barrier | None:
         found = barrier_of(self.profile, way.movement, way.variant)
-        if found is None and way.variant.skill and not self.capacity.has_shown(way.id):
+        if found is None and way.variant.skill and way.id not in self.capacity.skills:
             return Barrier(Because.SKILL, way.movement.id)
         return found
 

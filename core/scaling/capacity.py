@@ -14,7 +14,18 @@ from core.athletes.values import Profile
 from core.movements.lookup import Catalogue
 from core.movements.values import Movement, Pattern, Variant
 from core.scaling.evidence import DONE, MOST_TESTS, Shown, sets_of, tests_of
-from core.scaling.kinship import DAY_TO_DAY, FAILED, PATTERN, VARIANT, Belief, Kin, Seen, kin_of, shared
+from core.scaling.kinship import (
+    DAY_TO_DAY,
+    ELSEWHERE,
+    FAILED,
+    PATTERN,
+    VARIANT,
+    Belief,
+    Kin,
+    Seen,
+    kin_of,
+    shared,
+)
 from core.scaling.norms import UNKNOWN_MASS_SPREAD, Expected, body_mass, expected
 
 # Spread of ln k, as design 6.2 sets it (estimate).
@@ -79,18 +90,21 @@ class _Shown(NamedTuple):
     heavy: tuple[Shown, ...]
 
 
-class _Prior(NamedTuple):
-    """What is expected of all movements of a pattern that were not tested themselves.
+Spreads = tuple[tuple[float, float], tuple[float, float]]
 
-    `strength_kg` and `tested_kg` are over the ratio of a variant; `variance` of ln S but for the variant's part.
+
+class Base(NamedTuple):
+    """What is known of all variants that are expected alike, over the ratio of each.
+
+    `spreads` of ln S: without and with a weight, for whatever the norms are not of, and are of; `sure`: the share of S
+    that is 80 % certain, likewise. `heavy`: tests at few repetitions that may speak of them.
     """
 
     strength_kg: float
-    variance: float
+    spreads: Spreads
+    sure: Spreads
     tested_kg: float | None
     heavy: tuple[Shown, ...]
-    of_reference: float
-    of_others: float
 
 
 class Capacity:
@@ -104,7 +118,9 @@ class Capacity:
         self._known: dict[str, Ability] = {}
         self._norms: dict[Pattern, Expected] = {}
         self._shown: dict[str, _Shown] = {}
-        self._priors: dict[tuple[str, bool], _Prior] = {}
+        self._bases: dict[tuple[str, bool], Base] = {}
+        self._relatives: dict[tuple[str, bool], Base] = {}
+        self._others: dict[tuple[str, bool], tuple[float, Spreads, Spreads]] = {}
 
     def of(self, movement: Movement, variant: Variant, variant_id: str, kin: Kin | None = None) -> Ability:
         """Ability in a variant of a movement that counts repetitions or seconds of a hold.
@@ -114,15 +130,29 @@ class Capacity:
         known = self._known.get(variant_id)
         if known is None:
             kin = kin or kin_of(movement, variant)
-            known = self._known[variant_id] = self._work_out(movement, variant, variant_id, kin)
+            base = self.base(movement, variant, variant_id, kin)
+            assert kin.k is not None
+            known = self._known[variant_id] = Ability(
+                base.strength_kg * kin.ratio,
+                base.spreads[kin.loaded][kin.reference],
+                kin.k,
+                base.tested_kg and base.tested_kg * kin.ratio,
+                bool(base.heavy) and _is_heavy_shown(base.heavy, movement, variant, variant_id),
+            )
         return known
 
-    def has_shown(self, variant_id: str) -> bool:
-        """Whether a skill was shown: on this very variant, or on one that names it as easier."""
-        return any(
-            test.reps > 0 and (test.id == variant_id or variant_id in test.variant.easier)
-            for test in self.tests
-        )
+    def base(self, movement: Movement, variant: Variant, variant_id: str, kin: Kin) -> Base:
+        """What is known of a variant and of all that are expected alike; worked out once."""
+        if kin.movement not in self._tested:
+            return self._bases.get(kin.family) or self._expected(movement, kin)
+        alike = variant_id if variant_id in self._tried else kin.movement, kin.reference
+        return self._relatives.get(alike) or self._from_tests(movement, variant, variant_id, kin)
+
+    @cached_property
+    def skills(self) -> frozenset[str]:
+        """The variants that were shown: done themselves, or a harder one that names them."""
+        done = [test for test in self.tests if test.reps > 0]
+        return frozenset(name for test in done for name in (test.id, *test.variant.easier))
 
     def knows(self, movement: Movement) -> bool:
         """Whether anything was ever shown of a movement itself."""
@@ -132,6 +162,11 @@ class Capacity:
     def _tested(self) -> frozenset[str]:
         """The movements of which anything was shown."""
         return frozenset(test.movement.id for test in self.tests)
+
+    @cached_property
+    def _tried(self) -> frozenset[str]:
+        """The variants that were tested themselves."""
+        return frozenset(test.id for test in self.tests)
 
     @cached_property
     def tests(self) -> tuple[Shown, ...]:
@@ -164,35 +199,25 @@ class Capacity:
     def _above(self, test: Shown, strength_kg: float) -> float:
         return log(strength_kg / self._expected_kg(test.movement, test.variant))
 
-    def _work_out(self, movement: Movement, variant: Variant, variant_id: str, kin: Kin) -> Ability:
-        if kin.movement in self._tested:
-            return self._from_tests(movement, variant, variant_id, kin)
-        assert kin.k is not None
-        prior = self._priors.get((kin.pattern, kin.referred)) or self._prior(movement, kin)
-        spread = prior.of_reference if kin.reference else prior.of_others
-        if kin.loaded and self.profile.body_mass_kg is None:
-            own = 0.0 if kin.reference else VARIANT**2
-            spread = sqrt(prior.variance + own + UNKNOWN_MASS_SPREAD**2)
-        tested = prior.tested_kg and prior.tested_kg * kin.ratio
-        heavy = bool(prior.heavy) and _is_heavy_shown(prior.heavy, movement, variant, variant_id)
-        return Ability(prior.strength_kg * kin.ratio, spread, kin.k, tested, heavy)
-
-    def _from_tests(self, movement: Movement, variant: Variant, variant_id: str, kin: Kin) -> Ability:
-        """What is known of a variant whose movement was tested itself."""
-        assert movement.k is not None
+    def _from_tests(self, movement: Movement, variant: Variant, variant_id: str, kin: Kin) -> Base:
+        """Of a variant whose movement was tested itself."""
         shown = self._shown_of(kin.pattern)
         tests = [test for test in shown.tests if test.movement.id == movement.id]
         own = next((test for test in tests if test.id == variant_id and test.reps > 0), None)
         above, variance = self._belief.about(kin)
         strength = exp(above) * self._expected_kg(movement, variant) if own is None else own.strength_kg
         nearest = max(shown.went, key=lambda test: shared(kin, test.kin, 0.0), default=None)
-        return Ability(
-            strength_kg=min([strength, *_failed(tests, variant, own)]),
-            spread=DAY_TO_DAY if own is not None else sqrt(variance + DAY_TO_DAY**2),
-            k=movement.k.value,
-            tested_kg=nearest and nearest.relative_kg * variant.ratio.value,
-            heavy_shown=_is_heavy_shown(shown.heavy, movement, variant, variant_id),
+        spread = DAY_TO_DAY if own is not None else sqrt(variance + DAY_TO_DAY**2)
+        spreads = (spread, spread), (spread, spread)
+        base = Base(
+            min([strength, *_failed(tests, variant, own)]) / kin.ratio,
+            spreads,
+            _sure(spreads),
+            nearest and nearest.relative_kg,
+            shown.heavy,
         )
+        self._relatives[variant_id if variant_id in self._tried else kin.movement, kin.reference] = base
+        return base
 
     def _shown_of(self, pattern: str) -> _Shown:
         if pattern not in self._shown:
@@ -202,20 +227,29 @@ class Capacity:
             self._shown[pattern] = _Shown(tests, went, heavy)
         return self._shown[pattern]
 
-    def _prior(self, movement: Movement, kin: Kin) -> _Prior:
-        """The same for all movements of a pattern, but for how far they spread."""
-        above, variance = self._belief.about(kin._replace(variant="", reference=True))
-        variance += DAY_TO_DAY**2 if self.tests else 0.0
+    def _expected(self, movement: Movement, kin: Kin) -> Base:
+        """Of all of a family that weren't tested themselves: from the norms, and what was done of other movements."""
         shown = self._shown_of(kin.pattern)
-        self._priors[kin.pattern, kin.referred] = prior = _Prior(
+        above, spreads, sure = self._from_others(kin if shown.tests else ELSEWHERE[kin.referred])
+        base = self._bases[kin.family] = Base(
             exp(above + self._norm(movement.pattern).log_strength) * self.body_mass_kg,
-            variance,
+            spreads,
+            sure,
             shown.went[0].relative_kg if shown.went else None,
             shown.heavy,
-            of_reference=sqrt(variance),
-            of_others=sqrt(variance + VARIANT**2),
         )
-        return prior
+        return base
+
+    def _from_others(self, kin: Kin) -> tuple[float, Spreads, Spreads]:
+        """How far ln S of a family lies above the norm, its spreads, and what is sure of S; worked out once."""
+        known = self._others.get(kin.family)
+        if known is None:
+            above, variance = self._belief.about(kin._replace(movement="", variant="", reference=True))
+            variance += DAY_TO_DAY**2 if self.tests else 0.0
+            unknown_mass = UNKNOWN_MASS_SPREAD**2 if self.profile.body_mass_kg is None else 0.0
+            spreads = _spreads(variance), _spreads(variance + unknown_mass)
+            known = self._others[kin.family] = above, spreads, _sure(spreads)
+        return known
 
     def _expected_kg(self, movement: Movement, variant: Variant) -> float:
         strength = exp(self._norm(movement.pattern).log_strength)
@@ -225,6 +259,15 @@ class Capacity:
         if pattern not in self._norms:
             self._norms[pattern] = expected(pattern, self.profile, self._year)
         return self._norms[pattern]
+
+
+def _sure(spreads: Spreads) -> Spreads:
+    (other, own), (loaded, own_loaded) = spreads
+    return (exp(CAUTIOUS * other), exp(CAUTIOUS * own)), (exp(CAUTIOUS * loaded), exp(CAUTIOUS * own_loaded))
+
+
+def _spreads(variance: float) -> tuple[float, float]:
+    return sqrt(variance + VARIANT**2), sqrt(variance)
 
 
 def _failed(tests: Iterable[Shown], variant: Variant, own: Shown | None) -> Iterator[float]:

@@ -5,9 +5,9 @@ one of the pattern; one of the movement and one of the variant, where it isn't t
 """
 
 from collections.abc import Sequence
+from math import sqrt
+from operator import mul
 from typing import NamedTuple
-
-import numpy as np
 
 from core.movements.lints import REFERENCE
 from core.movements.values import Movement, Variant
@@ -26,8 +26,8 @@ FAILED = 0.10
 class Kin(NamedTuple):
     """Where a variant stands among its relatives, and what else its ability depends on.
 
-    `referred`, `reference`: the norms are of this movement, of it. `ratio`, `k` as in the catalogue; `loaded`:
-    it is done with a weight.
+    `referred`, `reference`: the norms are of this movement, of it. `family`: what was not tested itself is expected
+    like the others of its family. `ratio`, `k` as in the catalogue; `loaded`: it is done with a weight.
     """
 
     pattern: str
@@ -35,6 +35,7 @@ class Kin(NamedTuple):
     variant: str
     referred: bool
     reference: bool
+    family: tuple[str, bool]
     ratio: float
     k: float | None
     loaded: bool
@@ -42,16 +43,27 @@ class Kin(NamedTuple):
 
 def kin_of(movement: Movement, variant: Variant) -> Kin:
     """The place of a variant among its relatives."""
+    referred = any(way.ratio.source == REFERENCE for way in movement.variants)
     return Kin(
         movement.pattern.value,
         movement.id,
         variant.id,
-        referred=any(way.ratio.source == REFERENCE for way in movement.variants),
+        referred=referred,
         reference=variant.ratio.source == REFERENCE,
+        family=(movement.pattern.value, referred),
         ratio=variant.ratio.value,
         k=movement.k.value if movement.k else None,
         loaded=bool(variant.holds),
     )
+
+
+# Of patterns in which nothing was done: such as the norms are of, and others.
+ELSEWHERE = {
+    referred: Kin(
+        "", "", "", referred=referred, reference=True, family=("", referred), ratio=1.0, k=None, loaded=False
+    )
+    for referred in (False, True)
+}
 
 
 def shared(one: Kin, other: Kin, person: float) -> float:
@@ -81,32 +93,49 @@ class Belief:
         self._kin = [one.kin for one in seen]
         self._person = person
         self._known: dict[tuple[float, ...], tuple[float, float]] = {}
-        self._inverse, self._weights = self._solve(seen)
+        self._root = _root(
+            [
+                [
+                    self._shared(one, other) + (seen[place].spread ** 2 if one is other else 0.0)
+                    for other in self._kin
+                ]
+                for place, one in enumerate(self._kin)
+            ]
+        )
+        self._above = _solved(self._root, [one.above for one in seen])
 
     def about(self, kin: Kin) -> tuple[float, float]:
         """How far ln S lies above the norm, and its variance."""
         prior = shared(kin, kin, self._person)
         if not self._kin:
             return 0.0, prior
-        ties = tuple(shared(kin, other, self._person) for other in self._kin)
+        ties = tuple([shared(kin, other, self._person) for other in self._kin])
         if ties not in self._known:
-            self._known[ties] = self._weigh(ties)
+            part = _solved(self._root, ties)
+            self._known[ties] = _product(part, self._above), _product(part, part)
         above, known = self._known[ties]
         return above, prior - known
 
-    def _solve(self, seen: Sequence[Seen]) -> tuple[list[list[float]], list[float]]:
-        if not seen:
-            return [], []
-        table = [[shared(one, other, self._person) for other in self._kin] for one in self._kin]
-        for place, one in enumerate(seen):
-            table[place][place] += one.spread**2
-        inverse = np.linalg.inv(table)
-        return inverse.tolist(), (inverse @ [one.above for one in seen]).tolist()
+    def _shared(self, one: Kin, other: Kin) -> float:
+        return shared(one, other, self._person)
 
-    def _weigh(self, ties: tuple[float, ...]) -> tuple[float, float]:
-        above = sum(tie * weight for tie, weight in zip(ties, self._weights, strict=True))
-        known = sum(
-            tie * sum(other * part for other, part in zip(ties, row, strict=True))
-            for tie, row in zip(ties, self._inverse, strict=True)
-        )
-        return above, known
+
+def _root(table: Sequence[Sequence[float]]) -> list[list[float]]:
+    """Cholesky's root of a covariance: lower triangular, and its square is the table."""
+    root: list[list[float]] = []
+    for row in table:
+        part = _solved(root, row[: len(root)])
+        root.append([*part, sqrt(row[len(root)] - _product(part, part))])
+    return root
+
+
+def _solved(root: Sequence[Sequence[float]], column: Sequence[float]) -> list[float]:
+    """What the root has to be multiplied with to give the column."""
+    found: list[float] = []
+    for row, number in zip(root, column, strict=True):
+        found.append((number - _product(row[:-1], found)) / row[-1])
+    return found
+
+
+def _product(one: Sequence[float], other: Sequence[float]) -> float:
+    return float(sum(map(mul, one, other)))

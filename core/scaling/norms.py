@@ -1,5 +1,6 @@
 """What is expected of somebody nobody knows: wide, and by sex and age where norms are published."""
 
+from functools import cache
 from math import log
 from typing import NamedTuple
 
@@ -58,10 +59,16 @@ def body_mass(profile: Profile) -> float:
 
 def expected(pattern: Pattern, profile: Profile, year: int | None = None) -> Expected:
     """What an athlete of this sex and age is expected to move in a pattern."""
-    men, women = STRENGTH.get(pattern, OTHER)
-    by_sex = {Sex.MALE: log(men), Sex.FEMALE: log(women), None: (log(men) + log(women)) / 2}
     spread = SPREAD if profile.sex else SPREAD + UNKNOWN_SEX_SPREAD
-    return Expected(by_sex[profile.sex] - LOSS_PER_YEAR * max(0, age_of(profile, year) - YOUNG), spread)
+    return Expected(
+        _young(pattern, profile.sex) - LOSS_PER_YEAR * max(0, age_of(profile, year) - YOUNG), spread
+    )
+
+
+@cache
+def _young(pattern: Pattern, sex: Sex | None) -> float:
+    men, women = STRENGTH.get(pattern, OTHER)
+    return {Sex.MALE: log(men), Sex.FEMALE: log(women), None: (log(men) + log(women)) / 2}[sex]
 
 
 def age_of(profile: Profile, year: int | None) -> int:
