@@ -45,13 +45,11 @@ def choose(sections: Sequence[Section]) -> tuple[int, ...]:
         return obvious
     tables = _tables(sections)
     best: Walk | None = None
-    for setting in _best_settings([table for row in tables for table in row]):
+    for least, setting in _best_settings([table for row in tables for table in row]):
+        if best is not None and (0, least) > best[:2]:
+            break
         kept = [[table.survivors(setting) for table in row] for row in tables]
-        if best is not None and (0, sum(least for row in kept for _, least in row)) > best[:2]:
-            continue
-        way = join(
-            [walk(section, [some for some, _ in row]) for section, row in zip(sections, kept, strict=True)]
-        )
+        way = join([walk(section, some) for section, some in zip(sections, kept, strict=True)])
         if best is None or way < best:
             best = way
     assert best is not None
@@ -100,10 +98,14 @@ def _sum(merits: Iterable[Alone]) -> Head:
     return sum(unsafe), max(beyond), sum(beyond), sum(distance), sum(breathing)
 
 
-class _Group(NamedTuple):
-    """The best candidates of a line among some: their merit alone, and their places."""
+# The smallest merit alone among some candidates of a line, and the least misfit within tolerance that goes with it.
+Rank = tuple[Alone, int]
 
-    merit: Alone
+
+class _Group(NamedTuple):
+    """The best candidates of a line among some: their rank, and the places of all that have its merit alone."""
+
+    rank: Rank
     members: list[int]
 
 
@@ -139,10 +141,6 @@ def _on_several(sets: Sequence[set[object]]) -> set[object]:
     return several
 
 
-# The candidates that are left of a line, in their order, and the least misfit among them.
-Kept = tuple[list[int], int]
-
-
 class _Table:
     """A line's best candidates: those that share nothing, and those of each setting that are as good."""
 
@@ -150,41 +148,38 @@ class _Table:
         """`solo`: things that no other line could use, so they are shared with nobody."""
         self.line = line
         self._met = met
-        alone = [one.merit[:ALONE] for one in line]
         self.free = _best_of(
-            alone, [n for n, one in enumerate(line) if one.thing is None or one.thing in solo]
+            line, [n for n, one in enumerate(line) if one.thing is None or one.thing in solo]
         )
-        self.shared = self._shared(alone, solo)
-        self._kept: dict[Setting, Kept] = {}
+        self.shared = self._shared(solo)
+        self._kept: dict[Setting, list[int]] = {}
         self._distinct: dict[At | None, list[int]] = {}
 
-    def _shared(self, alone: Sequence[Alone], solo: Collection[int]) -> dict[At, _Group]:
-        by_setting: dict[At, list[int]] = {}
+    def _shared(self, solo: Collection[int]) -> dict[At, _Group]:
+        most, by_setting = self.free.rank[0], dict[At, list[int]]()
         for n, one in enumerate(self.line):
-            if one.thing is not None and one.thing not in solo and alone[n] <= self.free.merit:
+            if one.thing is not None and one.thing not in solo and one.merit[:ALONE] <= most:
                 by_setting.setdefault((one.thing, one.load), []).append(n)
-        return {at: _best_of(alone, some) for at, some in by_setting.items()}
+        return {at: _best_of(self.line, some) for at, some in by_setting.items()}
 
-    def merit(self, setting: Setting) -> Alone:
-        """The line's smallest merit alone under this setting."""
-        used = [self.shared[at].merit for at in setting if at in self.shared]
-        return min(used, default=self.free.merit)
+    def rank(self, setting: Setting) -> Rank:
+        """The line's best rank under this setting."""
+        return min([self.free.rank, *(self.shared[at].rank for at in setting if at in self.shared)])
 
-    def survivors(self, setting: Setting) -> Kept:
-        """The candidates that have the line's smallest merit alone under this setting.
+    def survivors(self, setting: Setting) -> list[int]:
+        """The candidates that have the line's smallest merit alone under this setting, in their order.
 
         Of those that meet their neighbours alike only the best is kept.
         """
         used = tuple(at for at in setting if at in self.shared) if self.shared else ()
         if used not in self._kept:
-            some = self._survivors(used)
-            self._kept[used] = some, min(self.line[n].merit[ALONE] for n in some)
+            self._kept[used] = self._survivors(used)
         return self._kept[used]
 
     def _survivors(self, used: Setting) -> list[int]:
-        best = self.merit(used)
-        groups = [at for at in used if self.shared[at].merit == best]
-        some = self._of(None) if self.free.merit == best else []
+        best, _ = self.rank(used)
+        groups = [at for at in used if self.shared[at].rank[0] == best]
+        some = self._of(None) if self.free.rank[0] == best else []
         if not groups:
             return some
         return self._distinct_of([*some, *(n for at in groups for n in self._of(at))])
@@ -219,23 +214,24 @@ def _tables(sections: Sequence[Section]) -> list[list[_Table]]:
     return [[_Table(line, solo, met) for line in section.lines] for section in sections]
 
 
-def _best_of(alone: Sequence[Alone], some: Sequence[int]) -> _Group:
-    if len(some) == 1:
-        return _Group(alone[some[0]], [some[0]])
-    best = min([alone[n] for n in some])
-    return _Group(best, [n for n in some if alone[n] == best])
+def _best_of(line: Sequence[Candidate], some: Sequence[int]) -> _Group:
+    merits = [line[n].merit for n in some]
+    best = min(merits)
+    alone = best[:ALONE]
+    members = [n for n, merit in zip(some, merits, strict=True) if merit[:ALONE] == alone]
+    return _Group((alone, best[ALONE]), members)
 
 
-def _best_settings(tables: Sequence[_Table]) -> Sequence[Setting]:
-    """The settings of what any line could use at which parts 1-4 are smallest."""
-    every = list(_settings(tables))
-    if len(every) == 1:
-        return every
+def _best_settings(tables: Sequence[_Table]) -> Sequence[tuple[int, Setting]]:
+    """The settings of what any line could use at which parts 1-4 are smallest, those of the least misfit first."""
+    rest = [table.free.rank for table in tables if not table.shared]
     movable = [table for table in tables if table.shared]
-    rest = [table.free.merit for table in tables if not table.shared]
-    heads = [_sum([*rest, *(table.merit(setting) for table in movable)]) for setting in every]
-    best = min(heads)
-    return [setting for setting, head in zip(every, heads, strict=True) if head == best]
+    found = []
+    for setting in _settings(movable):
+        ranks = [*rest, *(table.rank(setting) for table in movable)]
+        found.append((_sum(alone for alone, _ in ranks), sum(least for _, least in ranks), setting))
+    best = min(found)[0]
+    return sorted((least, setting) for head, least, setting in found if head == best)
 
 
 def _settings(tables: Sequence[_Table]) -> Iterable[Setting]:
