@@ -194,7 +194,8 @@ def _beside(line: _Line) -> Option | None:
     now, here = _cost(line.now), line.now.way.id
     others = [one for one in line.others if one.way and one.way.id != here and _cost(one) > 0 and now > 0]
     near = [one for one in others if abs(log(_cost(one) / now)) <= ABOUT_THE_SAME]
-    return min(near, key=lambda one: (one.distance, abs(log(_cost(one) / now))), default=None)
+    # Rounded, so that of equals the first is taken whatever the last digit says.
+    return min(near, key=lambda one: (one.distance, round(abs(log(_cost(one) / now)), 9)), default=None)
 
 
 def _cost(option: Option) -> float:

@@ -2,13 +2,14 @@
 
 from decimal import Decimal
 from functools import cached_property
+from math import inf
 from typing import NamedTuple, TypeVar
 
 from core.athletes.limits import DayRule, day_rule, lightened
 from core.athletes.values import Profile, Screening
 from core.movements.lookup import Catalogue
 from core.movements.values import Movement, Variant
-from core.scaling.barriers import Barrier, asks_for_less, barrier_of, flags, suspect
+from core.scaling.barriers import Barrier, asks_for_less, barrier_of, flags, ruled_out_for
 from core.scaling.capacity import Ability, Capacity
 from core.scaling.demand import load_moved
 from core.scaling.fit import (
@@ -63,7 +64,7 @@ class Athlete:
         # No set costs over half, and nothing is scored (design 7).
         self.light_duty = self.effort_at_most is not None and self.effort_at_most <= LIGHT_DUTY_EFFORT
         self.minutes = _least(profile.today.minutes, self.day.minutes_at_most)
-        self._suspect = suspect(profile)
+        self.ruled_out = ruled_out_for(profile)
         self._lightened = flags(lightened(profile.limits or ()))
         self._sore = bool(profile.today.sore)
         self._barriers: dict[str, Barrier | None] = {}
@@ -107,6 +108,17 @@ class Athlete:
             _lightness(plan, way, ability, easy=easy or self._is_learning(plan)),
         )
 
+    def bounds(self, way: Way) -> tuple[float, float]:
+        """Loads moved outside of which a set of this way is sure not to fit."""
+        if way.set_amount is None:
+            return 0.0, inf
+        kin = way.kin
+        base = self.capacity.base(way.movement, way.variant, way.id, kin)
+        easy = self.light_duty or self.spares(way) is not None
+        least, most = way.fitting[self.pair - 1 + 2 * easy]
+        strength = base.strength_kg * kin.ratio
+        return strength * least, strength * base.sure[kin.loaded][kin.reference] * most
+
     def window(self, plan: LinePlan, way: Way) -> Window:
         """What a set of this line is meant to cost this athlete."""
         meant = plan.windows[self.pair - 1]
@@ -120,7 +132,7 @@ class Athlete:
 
     def barrier(self, way: Way) -> Barrier | None:
         """What rules a way out, whatever its load."""
-        if not way.demands & self._suspect and not way.skill:
+        if not way.bars & self.ruled_out and not way.skill:
             return None
         if way.id not in self._barriers:
             self._barriers[way.id] = self._find_barrier(way)

@@ -38,7 +38,9 @@ def sore_place(pattern: Pattern) -> str:
     return next((place for place, patterns in SORE.items() if pattern in patterns), "all over")
 
 
-FLAGS = {demand: place for place, demand in enumerate(Demand)}
+FLAGS = {demand: 1 << place for place, demand in enumerate(Demand)}
+# Beside the demands: it needs a way to go, or a run.
+COVERS = 1 << len(FLAGS)
 
 
 class Barrier(NamedTuple):
@@ -65,17 +67,24 @@ def asks_for_less(profile: Profile, movement: Movement, variant: Variant) -> str
 
 def flags(demands: Iterable[Demand]) -> int:
     """Demands as bits, to set them against each other fast."""
-    return sum(1 << FLAGS[demand] for demand in set(demands))
+    return sum(FLAGS[demand] for demand in set(demands))
 
 
-def suspect(profile: Profile) -> int:
-    """Flags of the demands that could make a barrier: without any of them there is none."""
+def bars_of(movement: Movement, variant: Variant) -> int:
+    """All of a variant that a limit or the place may rule out, as flags."""
+    covers = _covers_ground(movement, variant) and not {Demand.ROOM, Demand.IMPACT}.isdisjoint(
+        variant.demands
+    )
+    return flags(variant.demands) | (COVERS if covers else 0)
+
+
+def ruled_out_for(profile: Profile) -> int:
+    """Flags of what limits and place rule out: a variant with any of them has a barrier, without none."""
     space = profile.space
     demands = set(ruled_out(profile.limits or ()))
     demands |= set() if space.jumping else {Demand.JUMPING, Demand.NOISE}
-    demands |= set() if space.running else {Demand.ROOM, Demand.IMPACT}
     demands |= set() if space.overhead else {Demand.HEADROOM}
-    return flags(demands)
+    return flags(demands) | (0 if space.running else COVERS)
 
 
 # The same limits meet the same demands for many people.
@@ -91,9 +100,12 @@ def _by_space(space: Space, movement: Movement, variant: Variant) -> Barrier | N
     demands = set(variant.demands)
     if not space.jumping and demands & {Demand.JUMPING, Demand.NOISE}:
         return Barrier(Because.SPACE, "jumping")
-    covers_ground = movement.pattern in COVERS_GROUND or movement.unit_of(variant) is AmountUnit.METRES
-    if not space.running and covers_ground and demands & {Demand.ROOM, Demand.IMPACT}:
+    if not space.running and bars_of(movement, variant) & COVERS:
         return Barrier(Because.SPACE, "running")
     if not space.overhead and Demand.HEADROOM in demands:
         return Barrier(Because.SPACE, "overhead")
     return None
+
+
+def _covers_ground(movement: Movement, variant: Variant) -> bool:
+    return movement.pattern in COVERS_GROUND or movement.unit_of(variant) is AmountUnit.METRES

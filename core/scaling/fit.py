@@ -48,6 +48,7 @@ OF_AN_EASIER_WAY = Lightness(log(2), 0.5)
 # Nor is a load too light for somebody whose strength in it nobody knows, only because most people are stronger.
 OF_AN_UNTRIED_LOAD = Lightness(log(2), 0.5, graded="finely")
 OF_NO_LOAD_WHERE_ONE_IS_WRITTEN = Lightness(log(2), 0.5, graded="alike")
+MOST_FORGIVEN = log(2)
 
 # Nothing is prescribed under so many unbroken repetitions without evidence at ten or fewer.
 PRESCRIBED_FROM = 8
@@ -98,6 +99,8 @@ def fit(task: Task, moved_kg: float, lightness: Lightness, part: float = 1.0) ->
     refused = _refusal(task, unbroken, cost) if unbroken < PRESCRIBED_FROM or light_duty else None
     heavy = log(amount / cautious / high) if amount > cautious * high else 0.0
     light = log(low / cost) if 0 < cost < low else 0.0
+    if heavy == light == 0:
+        return Fit(unbroken, cost, cautious, refused=refused)
     over, within = heavy - TOLERANCE, min(heavy, TOLERANCE)
     if light:
         too_light, graded = lightness.counts(light)
@@ -105,10 +108,30 @@ def fit(task: Task, moved_kg: float, lightness: Lightness, part: float = 1.0) ->
     return Fit(unbroken, cost, cautious, heavy, light, steps(over), steps(within), refused)
 
 
+def between(set_amount: float, k: float, window: Window, *, least: bool) -> tuple[float, float]:
+    """Between which shares of S a load may fit: below the first it is too light, if that counts at `least`.
+
+    Above the second, as a share of what is sure of S, it is too heavy. Drawn a little too wide.
+    """
+    most = set_amount / (window.high * exp(TOLERANCE))
+    lightest = 0.0
+    if least and window.low > 0:
+        lightest = 1 / (1 + set_amount / (window.low * exp(-MOST_FORGIVEN)) / k)
+    return lightest / ROUNDING, ROUNDING / (1 + max(most, 1.0) / k)
+
+
 def heaviest(task: Task, beyond: int) -> float:
     """Load moved above which a set is sure to be too heavy by more than so many steps, or to be refused."""
     reps = task.set_amount / (task.window.high * exp(TOLERANCE + STEP * beyond))
     return ROUNDING * task.ability.too_heavy_from(max(reps, 1.0))
+
+
+def dull_below(task: Task) -> float:
+    """Load moved below which a set is too light by all that counts within tolerance; 0 where none is."""
+    if task.lightness.graded != "finely":
+        return 0.0
+    ability, low = task.ability, task.window.low * exp(-TOLERANCE)
+    return ability.strength_kg / (1 + task.set_amount / low / ability.k) / ROUNDING if low > 0 else 0.0
 
 
 def hopeful(task: Task, moved_kg: float) -> bool:

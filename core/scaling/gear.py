@@ -17,25 +17,30 @@ BARBELL = "barbell"
 PLATE = "plate"
 
 
+Setting = tuple[int | None, float]
+
+
 class Load(NamedTuple):
     """A load that exists, exactly and as a number to reckon with.
 
-    `thing`: place of the adjustable or fillable that it takes, which has one setting per block.
+    `thing`: place of the adjustable or fillable that it takes, which has one setting per block. `setting`: both, to
+    compare fast.
     """
 
     kg: Decimal
     value: float
-    thing: int | None = None
+    thing: int | None
+    setting: Setting
 
     @property
     def rank(self) -> tuple[float, bool, int]:
         """Where it stands among loads: the heaviest first, and of equal ones those that share nothing."""
         return -self.value, self.thing is not None, self.thing or 0
 
-    @property
-    def setting(self) -> tuple[int | None, float]:
-        """The thing and how it is set, to compare fast."""
-        return self.thing, self.value
+    @classmethod
+    def of(cls, kg: Decimal, thing: int | None = None) -> "Load":
+        value = float(kg)
+        return cls(kg, value, thing, (thing, value))
 
 
 class Gear:
@@ -97,13 +102,13 @@ class Gear:
                 continue
             if implement == BARBELL and thing.loads_kg and (plates := self._on_a_bar()):
                 bars = {own + more for own in thing.loads_kg for more in plates}
-                found += (Load(kg, float(kg), place) for kg in bars)
+                found += (Load.of(kg, place) for kg in bars)
                 continue
             for kg in thing.loads_kg:
                 fixed[kg] += thing.each
             if thing.to_kg is not None and thing.each >= count:
                 found += _settings(thing.from_kg, thing.to_kg, thing.step_kg, place)
-        found += (Load(kg, float(kg)) for kg, owned in fixed.items() if owned >= count)
+        found += (Load.of(kg) for kg, owned in fixed.items() if owned >= count)
         return tuple(sorted(found, key=lambda load: load.rank))
 
     def _on_a_bar(self) -> tuple[Decimal, ...]:
@@ -127,7 +132,7 @@ def _settings(
     start = EMPTY_KG if from_kg is None else from_kg
     settings = [start + step * n for n in range(int((to_kg - start) / step) + 1)]
     last = () if not settings or settings[-1] == to_kg else (to_kg,)
-    return tuple(Load(kg, float(kg), place) for kg in (*settings, *last))
+    return tuple(Load.of(kg, place) for kg in (*settings, *last))
 
 
 @lru_cache(maxsize=4096)

@@ -6,7 +6,7 @@ from typing import NamedTuple
 
 from core.measures import AmountUnit
 from core.scaling.athlete import NOTHING, Athlete
-from core.scaling.fit import NEVER_TOO_LIGHT, TOLERANCE, UNCOUNTED, Fit, Task, fit, heaviest
+from core.scaling.fit import NEVER_TOO_LIGHT, TOLERANCE, UNCOUNTED, Fit, Task, dull_below, fit, heaviest
 from core.scaling.gear import Load
 from core.scaling.search import BUILD_UP, FEWER, LEFT_PATTERN, REST, Option, Search, Slot
 from core.scaling.values import Because, Orders
@@ -16,26 +16,20 @@ from core.scaling.ways import AS_WRITTEN, OTHER_IMPLEMENT, OTHER_LOAD, OTHER_PAT
 def options_of(plan: LinePlan, athlete: Athlete, orders: Orders, *, every: bool = False) -> list[Option]:
     """All options of a line, best known first; never empty, as rest is always one.
 
-    Ways come nearest first. A nearer safe option that fits and shares nothing beats every farther one
-    whatever the other lines do, so the search ends there, unless `every` option is wanted: then the ways that
-    are only for those who ask are among them too. Settings of shared things come last, when it is known what
-    they have to be as good as.
+    Ways come nearest first. A nearer safe option that fits and shares nothing beats every farther one whatever
+    the other lines do, so that what fits is looked for first, and misfit is measured only where nothing does.
+    With `every` option wanted, the ways that are only for those who ask are among them too. Settings of shared
+    things come last, when it is known what they have to be as good as.
     """
-    steady = any(line.written == plan.written for line in orders.last)
-    search = Search(every=every, volume_first=orders.volume_first, steady=steady or orders.volume_first)
     line = _Line(plan, athlete, orders.heavier)
-    put_off: list[_Settings] = []
-    for way in athlete.within_reach(plan, asked=every):
-        if search.ends_before(way.distance):
-            break
-        if athlete.barrier(way) is not None:
-            continue
-        if way.grips:
-            put_off += _search_grips(line, way, search)
-        else:
-            _search_bare(line, way, search)
-    for settings in put_off:
-        _search_settings(settings, search)
+    steady = any(last.written == plan.written for last in orders.last)
+    if not (every or orders.volume_first):
+        search = Search(fitting=True, steady=steady)
+        _look(line, search)
+        if search.has_fit:
+            return [*search.found, Option(None, REST)]
+    search = Search(every=every, volume_first=orders.volume_first, steady=steady or orders.volume_first)
+    _look(line, search, every=every)
     return _with_last_resorts(plan, search, athlete)
 
 
@@ -51,6 +45,23 @@ class _Line(NamedTuple):
         return (inf, inf) if self.heavier else grip.most(self.athlete.pair)
 
 
+def _look(line: _Line, search: Search, *, every: bool = False) -> None:
+    """Goes through the ways; settings of shared things come last."""
+    put_off: list[_Settings] = []
+    ruled_out, barrier = line.athlete.ruled_out, line.athlete.barrier
+    for way in line.athlete.within_reach(line.plan, asked=every):
+        if way.distance > search.farthest:
+            break
+        if (way.skill or way.bars & ruled_out) and barrier(way) is not None:
+            continue
+        if way.grips:
+            put_off += _search_grips(line, way, search)
+        else:
+            _search_bare(line, way, search)
+    for settings in put_off:
+        _search_settings(settings, search)
+
+
 class _Work(NamedTuple):
     """One way of a line as one athlete would do it, at every load. `own_kg`: what is moved without one."""
 
@@ -64,6 +75,11 @@ class _Work(NamedTuple):
         if self.task is None:
             return inf
         return (heaviest(self.task, beyond) - self.own_kg) / grip.per_kg
+
+    @property
+    def dull_below(self) -> float:
+        """Loads moved below this are all alike, within tolerance; none where one may be the written one."""
+        return 0.0 if self.task is None or self.way.distance == AS_WRITTEN else dull_below(self.task)
 
     def at(self, grip: Grip, load: Load) -> tuple[int, Fit, float]:
         """Distance, fit and the load moved with a load."""
@@ -86,7 +102,12 @@ def _work(line: _Line, way: Way) -> _Work:
 def _search_bare(line: _Line, way: Way, search: Search) -> None:
     """Finds the option of a way without a load, unless it is needless."""
     plan, athlete, _ = line
-    own, task, distance = athlete.own_kg(way), athlete.task(plan, way), way.distance
+    own, distance = athlete.own_kg(way), way.distance
+    if search.fitting:
+        least, most = athlete.bounds(way)
+        if not least <= own <= most:
+            return
+    task = athlete.task(plan, way)
     fitting = UNCOUNTED if task is None else fit(task, own, task.lightness)
     if distance == OTHER_PATTERN:
         fitting = _placed(fitting, way)
@@ -110,15 +131,37 @@ class _Settings(NamedTuple):
 def _search_grips(line: _Line, way: Way, search: Search) -> Iterator[_Settings]:
     """Finds the loaded options of one way that share nothing, but for what is needless; the others are put off."""
     parts, work = line.athlete.gear.parts, None
+    bounds = _loads_to_fit(line, way) if search.fitting else None
     for grip in way.grips:
         if grip.held not in parts:
             continue
-        slot, (fixed, settings) = search.slot(), parts[grip.held]
+        fixed, settings = parts[grip.held]
+        if bounds is not None:
+            fixed, settings = _within(bounds, grip, fixed), _within(bounds, grip, settings)
+        slot = search.slot()
         if settings:
             yield _Settings(line, way, grip, settings, slot)
         if fixed:
             work = work or _work(line, way)
             _search_fixed(work, grip, fixed, slot, search)
+
+
+def _loads_to_fit(line: _Line, way: Way) -> tuple[float, float]:
+    """Between which loads moved, beside the body, a set may fit."""
+    own, (least, most) = line.athlete.own_kg(way), line.athlete.bounds(way)
+    return least - own, most - own
+
+
+def _within(bounds: tuple[float, float], grip: Grip, loads: tuple[Load, ...]) -> tuple[Load, ...]:
+    """Of loads that go from heavy to light, those that lie between."""
+    if not loads:
+        return ()
+    least, most = bounds[0] / grip.per_kg, bounds[1] / grip.per_kg
+    if loads[0].value < least or loads[-1].value > most:
+        return ()
+    if loads[-1].value >= least and loads[0].value <= most:
+        return loads
+    return tuple([load for load in loads if least <= load.value <= most])
 
 
 def _search_fixed(work: _Work, grip: Grip, loads: Sequence[Load], slot: Slot, search: Search) -> None:
@@ -169,15 +212,23 @@ def _lift(work: _Work, grip: Grip, loads: Iterable[Load], slot: Slot, search: Se
     (plan, athlete, _), way, *_ = work
     thing, height, _ = athlete.support(way.variant) if way.needs else NOTHING
     breathless = athlete.is_out_of_reach(plan, way)
+    dull_below = work.dull_below
+    # Where more than written is allowed, what is written comes after what is heavier, and is never too light.
+    may_be_meant = work.line.heavier and way.distance == AS_WRITTEN
     for load in loads:
         if search.settled and load.setting in search.settled:
+            continue
+        dull = work.own_kg + grip.per_kg * load.value < dull_below
+        if search.spares((grip.held, load.setting), way.kin.movement, dull=dull):
             continue
         distance, fitting, moved = work.at(grip, load)
         if not search.is_needless(distance, fitting):
             search.add(
                 Option(way, distance, fitting, grip.hold, load, thing, height, moved, breathless), slot
             )
-        elif fitting.light > 0 and fitting.heavy <= TOLERANCE and fitting.refused is None:
+        elif (
+            not may_be_meant and fitting.light > 0 and fitting.heavy <= TOLERANCE and fitting.refused is None
+        ):
             return
 
 

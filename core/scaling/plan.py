@@ -9,9 +9,10 @@ from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
 from core.movements.values import Demand, Hold, Movement, Pattern, Variant
 from core.scaling.amounts import amount_of
-from core.scaling.barriers import flags
+from core.scaling.barriers import bars_of, flags
 from core.scaling.demand import body_share, load_moved
-from core.scaling.intent import Window, paired_window, ruled_window, usual_window
+from core.scaling.fit import between
+from core.scaling.intent import LIGHT_DUTY, Window, paired_window, ruled_window, usual_window
 from core.scaling.kinship import kin_of
 from core.scaling.meant import meant_variant
 from core.scaling.norms import BODY_MASS, expected
@@ -84,6 +85,9 @@ def _plan_line(block: Block, line: Line, catalogue: Catalogue, *, once: bool) ->
         for group in _unasked([written, *others], written, loaded=loaded)
     )
     windows = _windows(block, line, written, hold)
+    ways, harder = (
+        tuple(way._replace(fitting=_fitting(way, windows)) for way in group) for group in (ways, harder)
+    )
     works_up, breathless = block.format is Format.MAX_LOAD, block.format in WITHOUT_REST
     return LinePlan(
         line,
@@ -185,14 +189,14 @@ def _way(
     block: Block, line: Line, to: tuple[Movement, Variant], written: tuple[Movement, Variant], distance: int
 ) -> Way:
     movement, variant = to
-    name, demands = f"{movement.id}/{variant.id}", flags(variant.demands)
     return Way(
-        name,
+        f"{movement.id}/{variant.id}",
         movement,
         variant,
         distance,
         *amount_of(block, line, written, to),
-        demands,
+        flags(variant.demands),
+        bars_of(movement, variant),
         kin=kin_of(movement, variant),
         counts_reps=movement.unit_of(variant) is AmountUnit.REPS,
         needs=frozenset(variant.needs),
@@ -216,6 +220,14 @@ def _windows(block: Block, line: Line, written: Way, hold: Hold | None) -> tuple
         _reference_cost(written, hold, load, sex) for load, sex in zip(line.loads_kg, PAIR, strict=False)
     )
     return paired_window(usual, first), paired_window(usual, second)
+
+
+def _fitting(way: Way, windows: tuple[Window, Window]) -> tuple[tuple[float, float], ...]:
+    if way.set_amount is None or way.kin.k is None:
+        return ((0.0, inf),) * 4
+    eased = [window.under(LIGHT_DUTY) for window in windows]
+    least = way.distance != AS_WRITTEN
+    return tuple(between(way.set_amount, way.kin.k, window, least=least) for window in (*windows, *eased))
 
 
 def _reference_cost(written: Way, hold: Hold, load_kg: Decimal, sex: Sex) -> float:

@@ -1,12 +1,13 @@
 """What a line could become, and which of it can't be chosen any more, so that the search may end (design 6.4)."""
 
+from collections.abc import Collection
 from decimal import Decimal
 from math import log
 from typing import NamedTuple
 
 from core.movements.values import Hold
 from core.scaling.fit import TOLERANCE, UNCOUNTED, Fit, steps
-from core.scaling.gear import Load
+from core.scaling.gear import Load, Setting
 from core.scaling.ways import AS_WRITTEN, OTHER_PATTERN, Way
 
 # The pattern belongs to the intent: leaving it counts like a set that costs three times what is meant, or a
@@ -63,25 +64,36 @@ class Option(NamedTuple):
 
 Slot = list[Option]
 
+# What is in the hands: implement and how many, and how it is set; None is nothing.
+Held = tuple[tuple[str, int], Setting] | None
+
+# The movements of equally good options, by what is in the hands.
+Movements = dict[Held, set[str]]
+
 
 class Search:
     """Options found so far, and what they make needless.
 
     `best`: (misfit in steps, distance) of the best safe option that shares nothing: whatever the other lines
-    do, nothing above it is chosen. `settled`: settings of shared things at which a nearer way fits already.
-    With `every`, nothing is needless. `steady`: last time's choice counts.
+    do, nothing above it is chosen, and no way is that is farther than `farthest`. `settled`: settings of shared
+    things at which a nearer way fits already. With `every`, nothing is needless; when `fitting`, all is that is
+    beyond tolerance or of another pattern. `steady`: last time's choice counts.
     """
 
-    def __init__(self, *, every: bool, volume_first: bool, steady: bool) -> None:
-        self.best = NO_BOUND, REST
-        self.settled: set[tuple[int | None, float]] = set()
+    def __init__(
+        self, *, every: bool = False, fitting: bool = False, volume_first: bool = False, steady: bool = False
+    ) -> None:
+        self.fitting = fitting
+        self.has_fit = False
+        self.best = (0, OTHER_PATTERN - 1) if fitting else (NO_BOUND, REST)
+        self.farthest = OTHER_PATTERN - 1 if fitting else OTHER_PATTERN
+        self.settled: set[Setting] = set()
         self._slots: list[Slot] = []
         self._every = every
         self._volume_first = volume_first
-        self._fewer = True
-        # Movements of flawless options, and whether they are more than there are neighbours to repeat.
-        self._perfect: set[str] = set()
-        self._has_enough = False
+        self._fewer = not fitting
+        self._flawless: Movements = {}
+        self._fits: Movements = {}
         self._ends_with_enough = not (every or steady)
         self._distance = AS_WRITTEN
         self._unsettled: list[Option] = []
@@ -94,6 +106,9 @@ class Search:
     @property
     def found(self) -> list[Option]:
         """Everything that may be chosen, in its order."""
+        if self.fitting:
+            _, nearest = self.best
+            return [option for slot in self._slots for option in slot if option.distance <= nearest]
         return [
             option
             for slot in self._slots
@@ -108,12 +123,12 @@ class Search:
             self._fewer and not any(_is_light_enough(option) for slot in self._slots for option in slot)
         )
 
-    def ends_before(self, distance: int) -> bool:
-        """Whether ways so far away can't be better than what was found."""
-        if self._every:
-            return False
-        least = LEFT_PATTERN if distance == OTHER_PATTERN else 0
-        return (least, distance) > self.best or (self._has_enough and distance == self.best[1])
+    def spares(self, held: Held, movement: str, *, dull: bool = False) -> bool:
+        """Whether flawless options with the same in the hands make a farther one needless; any, if it is `dull`."""
+        flawless = self._flawless.get(held)
+        if flawless and _make_needless(flawless, movement):
+            return True
+        return dull and _make_needless(self._fits.get(held, ()), movement)
 
     def is_needless(self, distance: int, fitting: Fit) -> bool:
         """Whether an option can't be chosen: the best is better, and no repetitions have to come off."""
@@ -133,27 +148,38 @@ class Search:
         slot.append(option)
         if option.fit.refused is not None:
             return
+        if option.fit.beyond == 0 and self._ends_with_enough and not option.out_of_reach:
+            self._note_fit(option)
         if option.load is not None and option.load.thing is not None:
             self._unsettled.append(option)
         else:
             self._note(option)
 
     def _note(self, option: Option) -> None:
+        self.has_fit = True
         value = option.fit.beyond, option.distance
-        if value < self.best:
+        if value <= self.best:
             self.best = value
-            self._perfect.clear()
-            self._has_enough = False
+            self.farthest = self._farthest()
         if self._fewer and _is_light_enough(option):
             self._fewer = self._volume_first
-        if option.load is None and value == self.best:
-            self._note_perfect(option)
 
-    def _note_perfect(self, option: Option) -> None:
-        flawless = option.fit.beyond == option.fit.within == 0
-        if flawless and option.way is not None and not option.out_of_reach:
-            self._perfect.add(option.way.kin.movement)
-            self._has_enough = self._ends_with_enough and len(self._perfect) > NEIGHBOURS
+    def _farthest(self) -> int:
+        """How far away a way may be to be better than what was found, or as good."""
+        misfit, nearest = self.best
+        if self._every:
+            return OTHER_PATTERN
+        if misfit > 0:
+            return OTHER_PATTERN if self.best >= (LEFT_PATTERN, OTHER_PATTERN) else OTHER_PATTERN - 1
+        return nearest - (len(self._flawless.get(None, ())) > NEIGHBOURS)
+
+    def _note_fit(self, option: Option) -> None:
+        assert option.way is not None
+        hold, load = option.hold, option.load
+        held = None if hold is None or load is None else ((hold.implement, hold.count), load.setting)
+        self._fits.setdefault(held, set()).add(option.way.kin.movement)
+        if option.fit.within == 0:
+            self._flawless.setdefault(held, set()).add(option.way.kin.movement)
 
     def reach(self, distance: int) -> None:
         """All ways of a distance are through: a setting at which one fits needs no farther way."""
@@ -168,3 +194,11 @@ class Search:
 
 def _is_light_enough(option: Option) -> bool:
     return option.safe and option.distance < OTHER_PATTERN and option.fit.heavy <= TOLERANCE
+
+
+def _make_needless(movements: Collection[str], movement: str) -> bool:
+    """Whether there is one of the movement, or more than there are neighbours to repeat them.
+
+    Of equally good ones with the same in the hands, the first that its neighbours don't have is the best.
+    """
+    return movement in movements or len(movements) > NEIGHBOURS

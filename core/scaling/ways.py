@@ -17,6 +17,8 @@ OTHER_PATTERN = 5
 
 Amount = float | None
 
+Between = tuple[float, float]
+
 # Implements that can be held, and how many of each at once.
 Holds = frozenset[tuple[str, int]]
 
@@ -53,10 +55,12 @@ class Way(NamedTuple):
     """One variant that a line could be done in. `distance`: 0 the written one, 3-5 as the graph says.
 
     `amount` as it would stand in the version, in `unit`; `set_amount` what one side works in one set,
-    None where no count applies. `demands` are the variant's, as flags; `kin` is its place among its relatives.
+    None where no count applies. `demands` are the variant's, as flags, `bars` all of it that a limit or the place may
+    rule out; `kin` is its place among its relatives.
     `counts_reps`: repetitions are what tires, in whatever unit the line is written. `needs` must all be there,
     and one of `holds` (implement and count), if there are any. `share` of body mass that is moved: None where it
-    depends on a height. `met` and `skill` are the variant's.
+    depends on a height. `met` and `skill` are the variant's. `fitting`: between which shares of S a load may fit,
+    for the two loads of a pair, and for whoever goes easy with them.
     """
 
     id: str
@@ -68,6 +72,7 @@ class Way(NamedTuple):
     amount: Amount
     set_amount: Amount
     demands: int
+    bars: int
     kin: Kin
     counts_reps: bool
     needs: frozenset[str]
@@ -76,6 +81,7 @@ class Way(NamedTuple):
     met: float | None
     skill: bool
     grips: tuple[Grip, ...] = ()
+    fitting: tuple[Between, ...] = ()
 
     def is_within(self, things: frozenset[str], holds: Holds) -> bool:
         """Whether everything is there that it needs, and something that it can be done with."""
