@@ -1,6 +1,7 @@
 """Everything a line could become for one athlete, with each load or height that exists (design 6.4)."""
 
 from collections.abc import Iterable, Iterator, Sequence
+from itertools import islice
 from math import ceil, floor, inf
 from typing import NamedTuple
 
@@ -11,6 +12,9 @@ from core.scaling.gear import Load
 from core.scaling.search import BUILD_UP, FEWER, LEFT_PATTERN, REST, Option, Search, Slot
 from core.scaling.values import Because, Orders
 from core.scaling.ways import AS_WRITTEN, OTHER_IMPLEMENT, OTHER_LOAD, OTHER_PATTERN, Grip, LinePlan, Way
+
+# Two of twenty are not what was meant any more: so much is done if it is safe, even if it is a little heavy (estimate).
+LEAST_PART = 1 / 3
 
 
 def options_of(plan: LinePlan, athlete: Athlete, orders: Orders, *, every: bool = False) -> list[Option]:
@@ -273,19 +277,20 @@ def _fewer(plan: LinePlan, found: Iterable[Option], athlete: Athlete) -> Iterato
     """The same with as many repetitions as fit: the more are taken off, the further from what was written."""
     for option in found:
         task = athlete.task(plan, option.way) if option.way else None
-        part = _fitting_part(task, option)
-        if part is None or task is None or option.way is None or option.moved_kg is None:
-            continue
-        less = _placed(fit(task, option.moved_kg, task.lightness, part), option.way)
-        yield option._replace(distance=FEWER + ceil(10 * (1 - part)), part=part, fit=less)
+        fewer = (at_share(plan, option, athlete, part) for part in _parts(task, option))
+        yield from islice((option for option in fewer if option.safe), 1)
 
 
-def _fitting_part(task: Task | None, option: Option) -> float | None:
-    """Largest share of the written amount that fits, in whole repetitions (five seconds of a hold)."""
+def _parts(task: Task | None, option: Option) -> Iterator[float]:
+    """Largest share of the written amount that fits, in whole repetitions (five seconds of a hold).
+
+    Before it, the least share that is worth doing, if that is more.
+    """
     way, fitted = option.way, option.fit
     if task is None or way is None or way.amount is None or fitted.refused not in {None, Because.LIGHT_DUTY}:
-        return None
+        return
     most = task.window.high * fitted.cautious / task.set_amount
     step = 5 if way.unit is AmountUnit.SECONDS else 1
     fewer = step * floor(way.amount * most / step)
-    return fewer / way.amount if 0 < fewer < way.amount else None
+    least = step * ceil(LEAST_PART * way.amount / step)
+    yield from (amount / way.amount for amount in (max(least, fewer), fewer) if 0 < amount < way.amount)
