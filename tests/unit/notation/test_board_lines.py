@@ -181,6 +181,7 @@ def test_a_row_with_nothing_in_the_hands_is_on_the_machine(work):
 )
 def test_as_many_calories_as_can_be_are_read_and_written_as_such(typed):
     read = read_session(typed, catalogue())
+    assert read.session is not None
     assert not read.not_understood
     (block,) = read.session.blocks
     assert (block.format, block.minutes, block.lines[0].unit) == ("max_reps", 10, "kcal")

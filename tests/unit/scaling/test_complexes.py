@@ -21,7 +21,9 @@ def first_line(*limits):
         sex="male",
         pair=1,
     )
-    version = version_for(read_session(SESSION, catalogue()).session, profile, catalogue())
+    session = read_session(SESSION, catalogue()).session
+    assert session is not None
+    version = version_for(session, profile, catalogue())
     return version.blocks[0].lines[0]
 
 
