@@ -67,15 +67,15 @@ async def say_misunderstood(visit: Visit, command: SayMisunderstood) -> Outcome:
     return await ask_signs(visit, command.group) + Outcome(settles=True)
 
 
-async def ask_signs(visit: Visit, group: int) -> Outcome:
+async def ask_signs(visit: Visit, group: int, *, again: bool = False) -> Outcome:
     await visit.uow.questions.ask(visit.chat, SIGNS, {"group": group}, visit.now)
-    return visit.told(AskSigns(group=group))
+    return visit.told(AskSigns(group=group, again=again))
 
 
 async def tell_signs_in_words(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
     had = read_yes_no(text)
     if had is None:
-        return await ask_signs(visit, refs["group"])
+        return await ask_signs(visit, refs["group"], again=True)
     return await tell_signs(visit, TellSigns(group=refs["group"], had=had))
 
 

@@ -7,23 +7,40 @@ near-faint, confused; cold clammy skin); how people type them is common practice
 import re
 from typing import Literal
 
-_PAIN = r"(?:pains?|hurts?|hurting|aches?|aching|pressure|tight|tightness|stabbing)"
+_PAIN = r"(?:pains?|pians?|hurts?|hurting|aches?|aching|pressure|tight|tightness|stabbing)"
+_ODD = (
+    r"(?:racing|burn(?:s|ed|ing)?|squeez\w+|skip(?:s|ped|ping)?|flutter\w*|irregular|uneven"
+    r"|feel(?:s|ing)? (?:\w+ )?(?:weird|odd|funny|strange|heavy))"
+)
 _CHEST = re.compile(
-    rf"\b{_PAIN}\b.{{0,20}}\b(?:chest|heart)\b|\b(?:chest|heart)\b.{{0,20}}\b(?:{_PAIN}|racing)\b",
+    rf"\b{_PAIN}\b.{{0,20}}\b(?:che?st|heart)\b|\b(?:che?st|heart)\b.{{0,20}}\b(?:{_PAIN}|{_ODD})\b"
+    r"|\b(?:burning|squeezing) (?:in |of )?(?:my |the )?chest\b|\bpalpitations?\b"
+    r"|\b(?:numb(?:ness)?|tingl\w+)\b.{0,15}\b(?:arm|face|jaw)\b"
+    r"|\b(?:arm|face|jaw)\b.{0,15}\b(?:numb|tingl\w+)\b|\bcold sweats?\b|\bclammy\b",
     re.IGNORECASE,
 )
 _FAINT = re.compile(
-    r"\b(?:i|i'm|im|am|feel|feeling|felt|got|almost|nearly)\b.{0,20}"
-    r"\b(?:faint|fainted|fainting|dizzy|light[- ]?headed|passing out)\b"
-    r"|(?:^\W*|\b(?:a bit|a little|slightly|very|really|so|quite|got|getting|went) )(?:dizzy|faint|light[- ]?headed)\b"
-    r"|\bdizziness\b|\b(?:fainted|passed out|blacked out|collapsed)\b",
+    r"\bdi+z+(?:y+|ey|iness)\b|\b(?:woozy|light[- ]?head(?:ed|edness))\b"
+    r"|\b(?:i|i'm|im|am|feel|feeling|felt|got|almost|nearly)\b.{0,20}\b(?:faint|fainted|fainting|pass(?:ing)? out)\b"
+    r"|^\W*faint\W*$|\b(?:a bit|a little|slightly|very|really|so|quite|got|getting|went) faint\b"
+    r"|\b(?:fainted|passed out|blacked out|collapsed|(?:everything|it all|all) (?:went|goes|got) (?:black|dark))\b"
+    r"|\b(?:head|room|everything)(?: is|'s|s| was| keeps| kept)? spinning\b|\b(?:saw|see|seeing) stars\b"
+    r"|\bblurr(?:ed|y) vision\b|\bvision (?:is |was |went |goes |going |got )*(?:blurr\w+|black|dark|fading|going)\b",
     re.IGNORECASE,
 )
+_AIR = r"(?:breathe|(?:get|catch) (?:my|any|a) breath)"
 _BREATH = re.compile(
-    r"\b(?:can'?t|cannot|can not|hard to|struggling to) (?:breathe|get (?:my|any) breath)\b", re.IGNORECASE
+    rf"\b(?:can'?t|cannot|can (?:not|hardly|barely)|hard to|struggling to) {_AIR}\b|\bshortness of breath\b"
+    r"|\b(?:short of breath|breathless)\b.{0,20}\b(?:at rest|sitting|lying|stairs|walking|for no reason|still)\b"
+    r"|\b(?:unusually|suddenly|still) (?:so |very )?(?:short of breath|breathless)\b",
+    re.IGNORECASE,
 )
 _NOT = re.compile(r"\b(?:no|not|never|without|any|(?:do|did|is|was|have)n'?t)\b", re.IGNORECASE)
-_EXERCISE = re.compile(r"\bchest[ -](?:press|fly|day|height|supported|to[ -](?:bar|floor))\b", re.IGNORECASE)
+_EXERCISE = re.compile(
+    r"\bchest[ -](?:press|fly|day|height|supported|to[ -](?:bar|floor)|strap|belt)\b"
+    r"|\bheart[ -]?rate (?:monitor|strap|belt|sensor)\b",
+    re.IGNORECASE,
+)
 # How far before a sign a "no" still belongs to it.
 _NEAR = 25
 
@@ -68,4 +85,4 @@ def read_alarm(text: str) -> Alarm | None:
 
 def _is_denied(words: str, sign: re.Match[str]) -> bool:
     before = words[max(0, sign.start() - _NEAR) : sign.end()]
-    return bool(_NOT.search(re.split(r"[.!;\n]", before)[-1]))
+    return bool(_NOT.search(re.split(r"[.!;\n]|\bbut\b", before)[-1]))

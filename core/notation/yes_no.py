@@ -32,11 +32,15 @@ _ONLY_ASKING = re.compile(
     r"|(?:i'?m|i am|i feel) (?:perfectly |all )?fine|didn'?t mean (?:that|me|it)|just curious)",
     re.IGNORECASE,
 )
+_DOCTOR = r"(?:doctor|doc|physician|cardiologist|gp|hospital)"
+_FINE = r"(?:all )?(?:fine|ok|okay|good|alright|clear)"
 _CLEARED = re.compile(
     r"\b(?:i(?:'m| am|'ve been| have been| was| got)? (?:now |all |medically )?cleared\b"
-    r"|(?:doctor|doc|physician|cardiologist|gp|hospital)\b.{0,30}\b(?:cleared me|all[ -]clear"
-    r"|(?:says?|said|thinks) (?:that )?(?:it'?s|i'?m|i am|it is|everything'?s|everything is)"
-    r" (?:fine|ok|okay|good|alright)))",
+    rf"|cleared by (?:my |the |a )?{_DOCTOR}\b|i (?:have|'ve got|got|was given) the all[ -]clear\b"
+    rf"|{_DOCTOR}\b.{{0,30}}\b(?:cleared me|all[ -]clear|green light"
+    r"|(?:gave|given) me (?:the|an|their) (?:ok|okay|go-ahead)"
+    r"|(?:says?|said|thinks) (?:that )?(?:i can|i may|i'm allowed to|i am allowed to) (?:train|exercise|work ?out)"
+    rf"|(?:says?|said|thinks) (?:that )?(?:(?:it'?s|i'?m|i am|it is|everything'?s|everything is) )?{_FINE}\b))",
     re.IGNORECASE,
 )
 _NOT_YET = re.compile(

@@ -71,3 +71,15 @@ async def test_somebody_elses_sign_is_answered_and_holds_nobody(crew):
     await ilse.hears("call your local emergency number")
     await ilse.says("/today")
     await ilse.hears("Your version")
+
+
+async def test_words_that_are_no_answer_are_told_what_waits_for_one(crew):
+    ilse = await has_a_version(crew)
+    await ilse.says("felt woozy at the end")
+    await ilse.hears("Stop now and sit down")
+    await ilse.says("I'm fine now")
+    await ilse.hears("Good that you say so")
+    await ilse.says("6+2")
+    await ilse.hears("Your sessions wait for this answer first")
+    await ilse.says("my doctor says all good")
+    await ilse.hears("start again lighter than before")

@@ -175,10 +175,8 @@ WAY_OUT = "When a doctor has cleared you, or if I got you wrong, tap below or ju
 
 @wording("en", AskSigns)
 def ask_signs(said: AskSigns) -> Worded:
-    text = (
-        "Good that you say so. One question, to be sure, about yourself. "
-        + QUESTIONS[ScreeningQuestion.SYMPTOMS]
-    )
+    lead = "Your sessions wait for this answer first." if said.again else "Good that you say so."
+    text = f"{lead} One question, to be sure, about yourself. {QUESTIONS[ScreeningQuestion.SYMPTOMS]}"
     yes, no = TellSigns(group=said.group, had=True), TellSigns(group=said.group, had=False)
     return Worded(text, ((Button("Yes", yes), Button("No, none of it", no)),))
 

@@ -53,9 +53,13 @@ class StopNow(Said):
 
 
 class AskSigns(Said):
-    """Whether they had any of the signs themselves, once they say that they were misunderstood."""
+    """Whether they had any of the signs themselves, once they say that they were misunderstood.
+
+    `again`: what they wrote since was no answer.
+    """
 
     group: int
+    again: bool = False
 
 
 class HelpThem(Said):

@@ -26,6 +26,20 @@ from core.notation.yes_no import read_yes_no, says_cleared, says_only_asking
         "7+12, a bit dizzy after the burpees",
         "got light headed",
         "some dizziness in round 3",
+        "5+3 but dizzy",
+        "no pain but dizzy",
+        "the burpees made me dizzy",
+        "I'm dizzzy",
+        "my head is spinning",
+        "everything went black for a moment",
+        "chest pian",
+        "my chest feels weird",
+        "my heart skipped",
+        "palpitations since the run",
+        "tingling in my left arm",
+        "I can barely breathe",
+        "I'm still short of breath",
+        "broke out in a cold sweat",
     ],
 )
 def test_stop_signs_are_heard(text):
@@ -43,6 +57,11 @@ def test_stop_signs_are_heard(text):
         "the coach is dizzying",
         "no dizziness, all good",
         "my wrist hurts",
+        "not dizzy anymore",
+        "burned 300 calories, heart rate 160",
+        "my heart rate monitor hurts",
+        "out of breath but happy",
+        "a faint memory of burpees",
     ],
 )
 def test_ordinary_words_are_no_alarm(text):
@@ -57,6 +76,7 @@ def test_ordinary_words_are_no_alarm(text):
         "what to do with chest pain",
         "is chest pressure dangerous when training?",
         "is dizziness normal?",
+        "is it normal to get dizzy after burpees",
     ],
 )
 def test_a_sign_that_is_asked_about_is_told_apart(text):
@@ -105,6 +125,10 @@ def test_who_was_only_asking(text, is_so):
         ("my doctor hasn't cleared me", False),
         ("not until my doctor has cleared me", False),
         ("am I cleared?", False),
+        ("I'm okay now, doctor says all good", True),
+        ("my doc gave me the green light", True),
+        ("my gp said i can train", True),
+        ("the doctor hasn't said it's fine", False),
     ],
 )
 def test_who_was_cleared(text, is_so):
