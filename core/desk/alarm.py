@@ -18,6 +18,7 @@ from core.desk.versions import my_version
 from core.desk.visit import Visit
 from core.notation.alarm import read_alarm
 from core.notation.yes_no import read_yes_no, says_cleared, says_only_asking
+from core.store.records import Membership
 
 # The kind of open question that asks whether they had any of the signs themselves.
 SIGNS: Final = "signs"
@@ -30,10 +31,16 @@ async def raise_alarm(visit: Visit, text: str, _: int | None) -> Outcome | None:
         return None
     if alarm == "other":
         return visit.told(HelpThem())
+    groups = await hold_if_known(visit)
+    return visit.told(StopNow(group=groups[0].group_id if groups else None, asked=alarm == "asked"))
+
+
+async def hold_if_known(visit: Visit) -> list[Membership]:
+    """Hold the sessions of whoever consented; returns their groups."""
     groups = await visit.memberships()
     if groups and await visit.uow.consents.given(visit.person.id):
         await hold(visit, await visit.profile())
-    return visit.told(StopNow(group=groups[0].group_id if groups else None, asked=alarm == "asked"))
+    return groups
 
 
 async def hold(visit: Visit, profile: Profile) -> None:

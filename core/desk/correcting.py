@@ -21,6 +21,11 @@ async def as_correction(visit: Visit, text: str, session: int | None) -> Outcome
         return None
     if question is not None and question.kind == "score":
         return await tell_score_again(visit, fixed(question), words)
+    return await correct_score(visit, words, session)
+
+
+async def correct_score(visit: Visit, words: str, session: int | None) -> Outcome:
+    """The score in place of the one that counts; the first one where none does."""
     record = await session_scored(visit, words, session)
     if record is None or not await has_scored_in(visit, record.id):
         return await tell_score(visit, words, session)

@@ -2,6 +2,7 @@
 
 Declined (a core.errors.Refusal)
     NotAMember       the group is not theirs
+    NotYours         somebody else was asked
     NotTheCoach      only the coach may do that
     NotHere          it belongs in the private chat
     UnknownThing     a session, version or score that doesn't exist (or never was theirs)
@@ -18,6 +19,10 @@ class Declined(Refusal):
 
 
 class NotAMember(Declined):
+    pass
+
+
+class NotYours(Declined):
     pass
 
 

@@ -8,7 +8,7 @@ from core.athletes.values import Screening
 from core.desk.abilities import keep_loads
 from core.desk.commands import ClaimAsWritten, ConfirmScore, FixScore, TakeScoreBack
 from core.desk.days import RECENT
-from core.desk.errors import NotAMember, StalePress, UnknownThing
+from core.desk.errors import NotAMember, NotYours, StalePress, UnknownThing
 from core.desk.inviting import invitation, invite, is_to_invite
 from core.desk.outcome import Outcome, Say
 from core.desk.reports import ask_how_it_felt
@@ -29,27 +29,12 @@ from core.desk.visit import Visit
 from core.desk.waiting import seen_by
 from core.measures import AmountUnit
 from core.notation.scores import read_score
+from core.notation.yes_no import says_it_is_so
 from core.scaling.counting import minutes_had
 from core.scaling.values import VersionBlock
 from core.scores.text import in_words
 from core.scores.values import SETTLED_BY_YES, ReadScore, Score
 from core.store.records import Person, ScoreRecord, ScoreState, SessionRecord, VersionRecord
-
-YES = frozenset(
-    {"yes", "y", "yes please", "yep", "yeah", "right", "correct", "ok", "really", "yes really", "yes, really"}
-    | {
-        "it is",
-        "it was",
-        "it's right",
-        "it is right",
-        "that's right",
-        "true",
-        "it's true",
-        "sure",
-        "yes i did",
-        "i did",
-    }
-)
 
 
 @dataclass(frozen=True, slots=True)
@@ -134,10 +119,16 @@ async def confirm_score(visit: Visit, command: ConfirmScore) -> Outcome:
     if question is None or question.kind != "score" or question.refs["session"] != command.session:
         raise StalePress
     claim, text = await claim_of(visit, question.refs), question.refs.get("text", "")
+    if claim.athlete.id != visit.person.id and await is_in_group(visit, claim.record):
+        raise NotYours
     read = read_score(text, claim.record.session, claim.block)
     if read.score is None or not may_be_confirmed(read):
         raise StalePress
     return await keep_score(visit, claim, read.score, text, read.block) + Outcome(settles=True)
+
+
+async def is_in_group(visit: Visit, record: SessionRecord) -> bool:
+    return visit.chat == (await visit.group(record.group_id)).chat_id
 
 
 async def tell_score_again(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
@@ -156,7 +147,7 @@ def may_be_confirmed(read: ReadScore) -> bool:
 
 def is_yes(text: str, asked: ReadScore, claim: Claim) -> bool:
     """In so many words, or by saying the same score once more."""
-    if text.strip(" .!").lower().replace("\u2019", "'") in YES:
+    if says_it_is_so(text):
         return True
     again = read_score(text, claim.record.session, claim.block).score
     return again is not None and asked.score is not None and again.value == asked.score.value is not None
@@ -228,8 +219,7 @@ async def follow_up(visit: Visit, claim: Claim, kept: ScoreRecord) -> Outcome:
 
 async def follow_up_own(visit: Visit, record: SessionRecord, pain: str | None) -> Outcome:
     """In private only, and one thing at a time: who is still to be screened is invited to that first."""
-    group = await visit.group(record.group_id)
-    if visit.chat == group.chat_id:
+    if await is_in_group(visit, record):
         return Outcome()
     if not await is_to_invite(visit):
         return await ask_how_it_felt(visit, record, pain)
@@ -299,8 +289,10 @@ async def take_score_back(visit: Visit, command: TakeScoreBack) -> Outcome:
 async def own_score(visit: Visit, score_id: int) -> ScoreRecord:
     """A counting score of the visitor's own."""
     record = await visit.uow.scores.get(score_id)
-    if record is None or record.person_id != visit.person.id:
+    if record is None:
         raise UnknownThing
+    if record.person_id != visit.person.id:
+        raise NotYours
     if record.state is not ScoreState.COUNTS:
         raise StalePress
     return record

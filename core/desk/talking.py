@@ -1,7 +1,6 @@
 """Free text: a reply to something > the answer to the open question > a session or score > help."""
 
 from collections.abc import Awaitable, Callable, Mapping
-from dataclasses import replace
 from typing import Any
 
 from core.athletes.complaints import of_limit
@@ -17,11 +16,8 @@ from core.desk.commands import (
     AboutMe,
     AskHelp,
     DraftSession,
-    OpenGroup,
     Reach,
-    SeeBoard,
     SendNoText,
-    TalkInGroup,
     Tell,
 )
 from core.desk.correcting import as_correction
@@ -31,10 +27,10 @@ from core.desk.elsewhere import as_elsewhere
 from core.desk.entry import CONSENT, SCREENING
 from core.desk.feeling import as_feeling
 from core.desk.furnishing import SET, as_equipment_change, as_sharing, tell_set
-from core.desk.groups import open_group, tell_units, tell_zone
+from core.desk.groups import tell_units, tell_zone
 from core.desk.habits import tell_habit
 from core.desk.holding import as_wish
-from core.desk.inviting import reached_in_private
+from core.desk.in_group import session_replied_to
 from core.desk.joining import as_adult_after_all, tell_consent, tell_screening
 from core.desk.judging import enter_for_somebody
 from core.desk.outcome import Outcome
@@ -43,9 +39,7 @@ from core.desk.pain import as_complaint, as_stiffness
 from core.desk.privacy import as_privacy
 from core.desk.reports import tell_where
 from core.desk.says.common import Help, NotText
-from core.desk.says.groups import TalkInPrivate
 from core.desk.says.versions import Me
-from core.desk.scoreboard import see_board
 from core.desk.scores import tell_score, tell_score_again
 from core.desk.sessions import coached_groups, draft_session
 from core.desk.sides import as_side
@@ -57,7 +51,7 @@ from core.notation.chat import is_like_a_score, is_like_a_session
 from core.notation.ladders import with_an_end
 from core.notation.limits import read_limits
 from core.notation.session import read_session
-from core.store.records import OpenQuestion, Role
+from core.store.records import OpenQuestion
 
 # What was typed is quoted back no longer than this.
 QUOTED = 60
@@ -163,37 +157,6 @@ READINGS = (
     as_score,
     as_unread_session,
 )
-
-
-async def session_replied_to(visit: Visit, chat: int, message_id: int | None) -> int | None:
-    """The session that a message of ours in this chat was about."""
-    if message_id is None:
-        return None
-    letter = await visit.uow.outbox.by_message(chat, message_id)
-    return letter.refs.get("session") if letter else None
-
-
-async def talk_in_group(visit: Visit, command: TalkInGroup) -> Outcome:
-    """In a group the bot says little: a reply with a score counts, /board shows it, all else is private."""
-    group = await visit.uow.groups.by_chat(visit.chat)
-    if group is None:
-        return await open_group(visit, OpenGroup(title=command.title))
-    if command.command == "board":
-        return await see_board(visit, SeeBoard())
-    if command.command is not None:
-        return visit.told(TalkInPrivate(group=group.id))
-    session = await session_replied_to(visit, visit.chat, command.reply_to)
-    if session is None or not is_like_a_score(command.text or ""):
-        return Outcome()
-    return await score_in_group(visit, group.id, session, command.text or "")
-
-
-async def score_in_group(visit: Visit, group_id: int, session: int, text: str) -> Outcome:
-    """A score needs no private chat; whoever has one hears the rest there."""
-    if await visit.uow.groups.membership(visit.person.id, group_id) is None:
-        await visit.join(group_id, Role.ATHLETE)
-    private = await reached_in_private(visit)
-    return await tell_score(replace(visit, chat=private.id) if private else visit, text, session)
 
 
 async def send_no_text(visit: Visit, command: SendNoText) -> Outcome:

@@ -13,6 +13,12 @@ _BUT = re.compile(
     r"\b(?:but|except|although|though|sometimes|maybe|not sure|don'?t know)\b|\?", re.IGNORECASE
 )
 
+_IT_IS_SO = frozenset(
+    {"yes", "y", "yes please", "yep", "yeah", "right", "correct", "ok", "really", "yes really", "yes, really"}
+    | {"it is", "it was", "it's right", "it is right", "that's right", "true", "it's true", "sure"}
+    | {"yes i did", "i did"}
+)
+
 _AGE = re.compile(
     r"^\W*(?:yes\W+|no\W+|sorry\W+)*(?:i'?m|i am|im|age)?\W*(?P<years>[0-9]{1,3})(?: years?(?: old)?| yo)?\W*$",
     re.IGNORECASE,
@@ -46,6 +52,11 @@ _CLEARED = re.compile(
 _NOT_YET = re.compile(
     r"\b(?:not|no|n't|hasn'?t|haven'?t|isn'?t|yet|until|when|if|once|before|unless|never)\b|\?", re.IGNORECASE
 )
+
+
+def says_it_is_so(text: str) -> bool:
+    """A yes and nothing more, to `really?` and `did you mean ...?`."""
+    return text.strip(" .!").lower().replace("\u2019", "'") in _IT_IS_SO
 
 
 def says_only_asking(text: str) -> bool:

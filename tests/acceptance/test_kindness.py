@@ -89,7 +89,7 @@ async def test_somebody_elses_score_can_not_be_taken_back(crew):
     noted = await ilse.hears("Noted")
     message = await bo.hears("Nothing is posted yet")
     await bo.presses_data(message, noted.button("Take it back").data)
-    await bo.sees_toast("can't find that")
+    await bo.sees_toast("for whoever told me that score")
     assert "7 rounds + 12" in (await crew.group.hears("Scoreboard")).text
 
 

@@ -8,6 +8,7 @@ from core.desk.errors import (
     NotAMember,
     NotHere,
     NotTheCoach,
+    NotYours,
     StalePress,
     UnknownThing,
 )
@@ -20,6 +21,7 @@ REFUSALS = {
     NotHere: "Let's do that in our private chat.",
     NotTheCoach: "Only the coach can do that. If you coach this group, be one of its admins.",
     StalePress: "That button is from before something changed. The newest message is the one that counts.",
+    NotYours: "That one is for whoever told me that score.",
     UnknownThing: "I can't find that any more. Send /help and we'll find our way.",
 }
 

@@ -1,7 +1,7 @@
 """Words for the way in: consent, screening, welcome."""
 
 from bot.words.text import fill, listed
-from bot.words.wording import Button, Row, Worded, wording
+from bot.words.wording import Button, DoorButton, Row, Worded, wording
 from core.athletes.values import Branch, ScreeningQuestion
 from core.desk.commands import (
     AnswerScreening,
@@ -22,6 +22,7 @@ from core.desk.says.joining import (
     InviteToQuestions,
     NotCleared,
     ScreeningDone,
+    StopHere,
     StopNow,
 )
 
@@ -157,6 +158,16 @@ def stop_now(said: StopNow) -> Worded:
     if said.group is None:
         return Worded(text)
     return Worded(f"{text}\n\n{WAY_OUT}", (*cleared(said.group), misunderstood(said.group, asked=said.asked)))
+
+
+@wording("en", StopHere)
+def stop_here(said: StopHere) -> Worded:
+    text = (
+        "<b>If you don't feel well: stop now, sit down and tell somebody near you. If it is strong, or doesn't pass at "
+        "once, call your local emergency number.</b> I'm only a helper, and I can't see you.\n\n"
+        "Talk to me in private before you train again."
+    )
+    return Worded(text, ((DoorButton("Talk to me", f"g{said.group}"),),))
 
 
 STOP = (

@@ -52,6 +52,12 @@ class StopNow(Said):
     asked: bool = False
 
 
+class StopHere(Said):
+    """To the group: help for whoever wrote of a stop sign there, with no word of it."""
+
+    group: int
+
+
 class AskSigns(Said):
     """Whether they had any of the signs themselves, once they say that they were misunderstood.
 

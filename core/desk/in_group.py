@@ -1,0 +1,88 @@
+"""In a group the bot says little: a reply with a score counts, a stop sign in one gets help, all else is private."""
+
+from dataclasses import replace
+
+from core.athletes.values import Screening
+from core.desk.alarm import hold_if_known
+from core.desk.commands import OpenGroup, SeeBoard, TalkInGroup
+from core.desk.correcting import correct_score
+from core.desk.groups import open_group
+from core.desk.inviting import reached_in_private
+from core.desk.outcome import Outcome, Say
+from core.desk.says.groups import TalkInPrivate
+from core.desk.says.joining import HelpThem, StopHere, StopNow
+from core.desk.scoreboard import see_board
+from core.desk.scores import tell_score, tell_score_again
+from core.desk.visit import Visit
+from core.notation.alarm import read_alarm
+from core.notation.chat import is_like_a_score
+from core.notation.corrections import read_correction
+from core.notation.yes_no import says_it_is_so
+from core.store.records import OpenQuestion, Role
+
+
+async def talk_in_group(visit: Visit, command: TalkInGroup) -> Outcome:
+    """What is no reply to a session of ours is talk among people."""
+    group = await visit.uow.groups.by_chat(visit.chat)
+    if group is None:
+        return await open_group(visit, OpenGroup(title=command.title))
+    if command.command == "board":
+        return await see_board(visit, SeeBoard())
+    if command.command is not None:
+        return visit.told(TalkInPrivate(group=group.id))
+    session = await session_replied_to(visit, visit.chat, command.reply_to)
+    return await reply_in_group(visit, group.id, session, command.text or "") if session else Outcome()
+
+
+async def session_replied_to(visit: Visit, chat: int, message_id: int | None) -> int | None:
+    """The session that a message of ours in this chat was about."""
+    if message_id is None:
+        return None
+    letter = await visit.uow.outbox.by_message(chat, message_id)
+    return letter.refs.get("session") if letter else None
+
+
+async def reply_in_group(visit: Visit, group_id: int, session: int, text: str) -> Outcome:
+    alarm = read_alarm(text)
+    if alarm == "other":
+        return visit.told(HelpThem())
+    if alarm is not None:
+        return await help_in_group(visit, group_id, asked=alarm == "asked")
+    corrected = read_correction(text)
+    mine = await asked_here(visit, session)
+    if corrected is None and not is_like_a_score(text) and not (mine and says_it_is_so(text)):
+        return Outcome()
+    return await score_in_group(visit, group_id, session, text, mine, corrected)
+
+
+async def help_in_group(visit: Visit, group_id: int, *, asked: bool) -> Outcome:
+    """Help where they are looking, with no word of what they feel; all else about it in private."""
+    await hold_if_known(visit)
+    here = visit.told(StopHere(group=group_id))
+    private = await reached_in_private(visit)
+    return here + Outcome((Say(private.id, StopNow(group=group_id, asked=asked)),)) if private else here
+
+
+async def asked_here(visit: Visit, session: int) -> OpenQuestion | None:
+    """What the visitor was asked about their score in the group itself; never what somebody else was."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is None or question.kind != "score" or question.refs["session"] != session:
+        return None
+    return question if question.refs.get("athlete") == visit.person.id else None
+
+
+async def score_in_group(
+    visit: Visit, group_id: int, session: int, text: str, mine: OpenQuestion | None, corrected: str | None
+) -> Outcome:
+    """A score needs no private chat; whoever has one hears the rest there."""
+    if await visit.uow.groups.membership(visit.person.id, group_id) is None:
+        await visit.join(group_id, Role.ATHLETE)
+    private = await reached_in_private(visit)
+    if private is None and (await visit.profile()).screening is Screening.STOP:
+        return visit.told(TalkInPrivate(group=group_id))
+    if mine is not None:
+        return await tell_score_again(visit, mine.refs, corrected or text)
+    there = replace(visit, chat=private.id) if private else visit
+    if corrected is not None:
+        return await correct_score(there, corrected, session)
+    return await tell_score(there, text, session)
