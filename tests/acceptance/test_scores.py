@@ -281,3 +281,24 @@ async def test_calories_are_calories_from_the_read_back_to_the_board(crew, ilse)
     await ilse.hears("Your version")
     await ilse.says("90")
     await ilse.hears("Noted: 90 reps, scaled")
+
+
+async def test_how_it_felt_may_be_typed(crew, ilse):
+    await ilse.says("7+12")
+    await ilse.hears("How hard was")
+    await ilse.says("8")
+    await ilse.hears("Did anything hurt?")
+    await ilse.says("no")
+    await ilse.hears("Good to hear. Rest well!")
+    await ilse.says("8")
+    await ilse.hears("Shall it be 8 rounds instead?")
+
+
+async def test_what_hurt_is_spared_when_it_is_typed_as_the_answer(crew, ilse):
+    await ilse.says("7+12")
+    await ilse.hears("How hard was")
+    await ilse.says("it was really hard like 9")
+    await ilse.hears("Did anything hurt?")
+    await ilse.says("yes my left elbow")
+    await ilse.hears("Until you tell me your left elbow is fine")
+    await ilse.hears_nothing()

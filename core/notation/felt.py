@@ -1,0 +1,84 @@
+"""How a session felt, in typed words: `8`, `rpe 8`, `like a 9`; and whether anything hurt: `no`, `just sore legs`.
+
+The words follow the anchors of the 0-10 scale that the question shows (Foster et al. 2001); how people type is common
+practice, no source.
+"""
+
+import re
+from typing import Final
+
+from core.notation.text import plain
+from core.scores.values import Hurt
+
+_LONGEST: Final = 80
+_MOST: Final = 10
+_OF_TEN: Final = re.compile(r"\s?(?:/|out of|of)\s?10\b")
+_BARE: Final = re.compile(r"^\W*(?:an? |about |around |maybe |like |say |i'?d say )*([1-9]|10)\W*$")
+_ABOUT_EFFORT: Final = re.compile(
+    r"\b(?:rpe|effort|hard|harder|easy|tough|brutal|heavy|intens\w+|like an?)\b"
+)
+_NUMBER: Final = re.compile(r"[0-9]+(?:[.:+][0-9]+)?")
+_COUNTED: Final = re.compile(
+    r"[0-9]\s?(?:x|kgs?|lbs?|kilos?|pounds?|reps?|rounds?|rds?|min\w*|sec\w*|s|m|k?cals?)\b"
+)
+_NAMED: Final = re.compile(r"^\W*(?:rpe|effort)\b")
+_ANCHORS: Final = {
+    "easy": 2,
+    "moderate": 3,
+    "hard": 5,
+    "very hard": 7,
+    "really hard": 7,
+    "all i had": 10,
+    "all out": 10,
+}
+_LEAD: Final = re.compile(r"^\W*(?:(?:it|that|this) (?:was|felt)|felt|was|it's|i gave it)\s+")
+_HURT: Final = (
+    (
+        Hurt.NO,
+        re.compile(
+            r"^\W*(?:(?:pain|hurt)\W+)?(?:no|nope|nah|none|nothing|no pain|not? (?:really|at all))"
+            r"(?:\W+(?:hurts?|pain|really|at all|thanks?|thank you|thankfully|luckily|all good|today))*\W*$"
+        ),
+    ),
+    (
+        Hurt.SORE,
+        re.compile(
+            r"^\W*(?:(?:no|nope|yes|just|only|a bit|a little|bit|some|very|really|my|the|normal|i'm|i am|i|are|is|feel|feeling"
+            r"|got|muscles?|legs?|arms?|quads?|glutes|abs)\W+)*(?:sore|soreness|muscle ache)(?:\W+(?:muscles?|legs?|arms?|quads?|glutes|abs"
+            r"|that'?s (?:it|all)|lol|today))*\W*$"
+        ),
+    ),
+    (
+        Hurt.PAIN,
+        re.compile(r"^\W*(?:yes|yeah|yep|yea|y|a bit|a little|something)\b(?!.*\b(?:muscles?|sore)\b)"),
+    ),
+)
+
+
+def read_effort(text: str) -> int | None:
+    """1-10, where the words tell an effort and nothing else."""
+    words = _OF_TEN.sub(" of-ten", plain(text).replace("\u2019", "'").casefold())
+    if len(words) > _LONGEST or words.rstrip(" !").endswith("?") or _COUNTED.search(words):
+        return None
+    bare = _BARE.match(words.replace(" of-ten", ""))
+    if bare:
+        return int(bare[1])
+    numbers = _NUMBER.findall(words)
+    if not numbers:
+        return _ANCHORS.get(_LEAD.sub("", words).strip(" .!"))
+    told = "of-ten" in words or _ABOUT_EFFORT.search(words)
+    one = int(numbers[0]) if len(numbers) == 1 and numbers[0].isdigit() else 0
+    return one if told and 1 <= one <= _MOST else None
+
+
+def names_effort(text: str) -> bool:
+    """`rpe 8`: it can be nothing else, and may be told again."""
+    return bool(_NAMED.match(plain(text).casefold())) and read_effort(text) is not None
+
+
+def read_hurt(text: str) -> Hurt | None:
+    """The answer to `did anything hurt?`; None where the words may be about something else."""
+    words = plain(text).replace("\u2019", "'").casefold()
+    if len(words) > _LONGEST or words.rstrip(" !").endswith("?") or _COUNTED.search(words):
+        return None
+    return next((hurt for hurt, pattern in _HURT if pattern.search(words)), None)
