@@ -113,6 +113,11 @@ def how_far(score: Score) -> ReadScore:
     return unsure(Doubt.HOW_FAR, "How many repetitions had you done when you stopped?", score)
 
 
+def stopped_after(score: Score, rounds: int, reps: int) -> ReadScore:
+    more = f" + {reps}" if reps else ""
+    return unsure(Doubt.MEANT, f"Did you stop after {_counted_rounds(rounds)}{more}?", score)
+
+
 def finished_or_not(score: Score) -> ReadScore:
     text = f"Is {score.reps} a time, or the repetitions you did before you stopped?"
     return unsure(Doubt.FINISHED_OR_NOT, text, score)

@@ -32,6 +32,7 @@ _ANCHORS: Final = {
     "all out": 10,
 }
 _LEAD: Final = re.compile(r"^\W*(?:(?:it|that|this) (?:was|felt)|felt|was|it's|i gave it)\s+")
+_MUSCLES: Final = r"muscles?|legs?|arms?|quads?|glutes|abs"
 _HURT: Final = (
     (
         Hurt.NO,
@@ -43,9 +44,9 @@ _HURT: Final = (
     (
         Hurt.SORE,
         re.compile(
-            r"^\W*(?:(?:no|nope|yes|just|only|a bit|a little|bit|some|very|really|my|the|normal|i'm|i am|i|are|is|feel|feeling"
-            r"|got|muscles?|legs?|arms?|quads?|glutes|abs)\W+)*(?:sore|soreness|muscle ache)(?:\W+(?:muscles?|legs?|arms?|quads?|glutes|abs"
-            r"|that'?s (?:it|all)|lol|today))*\W*$"
+            r"^\W*(?:(?:no|nope|yes|just|only|a bit|a little|bit|some|very|really|my|the|normal|i'm|i am|i|are|is)\W+"
+            rf"|(?:feel|feeling|got|{_MUSCLES})\W+)*(?:sore|soreness|muscle ache)"
+            rf"(?:\W+(?:{_MUSCLES}|that'?s (?:it|all)|lol|today))*\W*$"
         ),
     ),
     (

@@ -6,6 +6,7 @@ from decimal import Decimal
 
 from core.measures import MassUnit
 from core.notation.quantities import MASS_UNIT, NUMBER, kilograms, metres
+from core.notation.score_parts import read_part_of_rounds
 from core.notation.score_rounds import (
     TOTAL,
     WHOLE,
@@ -100,7 +101,14 @@ def _distance(strip: Strip, _block: Block, _: MassUnit) -> ReadScore | None:
 
 _READERS: dict[Format, tuple[Reader, ...]] = {
     Format.AMRAP: (read_half_rounds, read_rounds, read_total_reps, read_loose_rounds, read_rounds_alone),
-    Format.FOR_TIME: (read_capped, read_stopped, read_clock, read_spoken, read_doubtful_time),
+    Format.FOR_TIME: (
+        read_part_of_rounds,
+        read_capped,
+        read_stopped,
+        read_clock,
+        read_spoken,
+        read_doubtful_time,
+    ),
     Format.TIME_TRIAL: (read_capped, read_clock, read_spoken, read_doubtful_time),
     Format.HOLD: (read_clock, read_spoken, read_seconds_alone),
     Format.MAX_REPS: (_all_reps,),

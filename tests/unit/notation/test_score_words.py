@@ -110,6 +110,8 @@ SURE = [
     (FOR_TIME, "time capped, 40 to go", {"capped": True, "reps": 48}),
     (FOR_TIME, "capped, 48 reps", {"capped": True, "reps": 48}),
     (FOR_TIME, "hit the cap, 3 rounds + 5", {"capped": True, "reps": 71}),
+    (FOR_TIME, "3 rounds in 15 min", {"capped": True, "reps": 66, "seconds": 900}),
+    (FOR_TIME, "only 2 rounds + 5", {"capped": True, "reps": 49}),
     (FOR_TIME, "dnf 48 reps", {"capped": True, "reps": 48}),
     # the others
     (MAX_REPS, "42", {"reps": 42, "value": 42}),
@@ -311,3 +313,35 @@ def test_a_session_without_a_score_says_so():
 def test_where_calories_count_they_are_asked_for():
     assert "calories" in read_score("hello", session(CALORIES)).ask
     assert "calories" not in read_score("hello", session(MAX_REPS)).ask
+
+
+ROUNDS_WITH_A_RUN = "For time\n5 rounds\n10 push-ups\n15 sit-ups\n200 m run\ncap 20"
+
+
+def read_of_rounds(said):
+    session = read_session(ROUNDS_WITH_A_RUN, catalogue()).session
+    assert session is not None
+    return read_score(said, session)
+
+
+@pytest.mark.parametrize(
+    ("said", "rounds", "reps"),
+    [("3 rounds in 20 min", 3, 0), ("capped, 3 rounds + 12", 3, 12), ("ran out of time after 3 rds", 3, 0)],
+)
+def test_rounds_that_were_done_within_the_cap_are_no_time(said, rounds, reps):
+    read = read_of_rounds(said)
+    assert read.sure
+    assert (read.score.capped, read.score.rounds, read.score.reps) == (True, rounds, reps)
+
+
+@pytest.mark.parametrize("said", ["i did 3 rounds and a bit in 20 min", "3 rounds in 18:20"])
+def test_rounds_that_may_have_been_all_or_more_are_asked_about(said):
+    read = read_of_rounds(said)
+    assert not read.sure
+    assert read.ask == "Did you stop after 3 rounds?"
+
+
+@pytest.mark.parametrize("said", ["5 rounds in 18:20", "all 5 rounds, 18:20"])
+def test_all_rounds_in_a_time_are_that_time(said):
+    read = read_of_rounds(said)
+    assert (read.sure, read.score.seconds, read.score.capped) == (True, 1100, False)
