@@ -24,14 +24,15 @@ from core.notation.chat import is_like_a_score
 from core.notation.complaints import ToldPain, read_complaint, says_it_will_not_move
 from core.notation.sides import read_sides
 from core.scaling.values import Ask, VersionLine
-from core.store.records import Group
+from core.scores.values import Hurt
+from core.store.records import Group, ScoreState, SessionRecord
 from core.store.unit import Unit
 
 # The kind of due row that asks again.
 REVIEW: Final = "review"
 
 # Whatever is typed while one of these is open is its answer.
-ASKED_OF_PAIN: Final = frozenset({CONSENT, SCREENING, "pain", "score", "coach", Ask.LIMITS})
+ASKED_OF_PAIN: Final = frozenset({CONSENT, SCREENING, "pain", "coach", Ask.LIMITS})
 
 # When a day's question is asked: people are up, and haven't trained yet (estimate).
 ASKED_AT = time(10, 0)
@@ -106,7 +107,22 @@ async def as_complaint(visit: Visit, text: str, _: int | None) -> Outcome | None
     await visit.must_consent()
     group = await visit.group(memberships[0].group_id)
     tell = tell_pain if told.kind == "hurts" else tell_over
-    return await tell(visit, told, text, group) + await version_again(visit)
+    noted = await tell(visit, told, text, group)
+    done = await done_lately(visit)
+    if done is None:
+        return noted + await version_again(visit)
+    if told.kind == "hurts":
+        await visit.uow.reports.tell(done.id, visit.person.id, visit.now, hurt=Hurt.PAIN)
+    return noted
+
+
+async def done_lately(visit: Visit) -> SessionRecord | None:
+    """The session before them, if they told a score of it: there is nothing left of it to make anew."""
+    record = await session_meant(visit, None)
+    if record is None or record.posted_at is None or record.posted_at < visit.now - RECENT:
+        return None
+    scores = await visit.uow.scores.of_person(record.id, visit.person.id)
+    return record if any(one.state is ScoreState.COUNTS for one in scores) else None
 
 
 async def tell_pain(

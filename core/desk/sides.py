@@ -8,14 +8,12 @@ from core.desk.days import today_in
 from core.desk.entry import CONSENT, SCREENING
 from core.desk.errors import StalePress
 from core.desk.outcome import Outcome
-from core.desk.pain import review_wish, version_again
+from core.desk.pain import done_lately, review_wish, version_again
 from core.desk.says.adjusting import SideNoted
 from core.desk.version_commands import TellSide
-from core.desk.versions import session_meant
 from core.desk.visit import Visit
 from core.notation.sides import read_side_alone
 from core.scaling.values import Ask
-from core.store.records import ScoreState
 
 # A side may be the answer to one of these.
 ASKED_OTHERWISE: Final = frozenset({CONSENT, SCREENING, "pain", "score", "coach", Ask.LIMITS, Ask.PAIR})
@@ -52,11 +50,4 @@ async def tell_side(visit: Visit, command: TellSide) -> Outcome:
     assert now is not None, "it was just told"
     noted = visit.told(SideNoted(limit=now.limit, side=command.side))
     kept = noted + Outcome(due=(review_wish(visit.person.id, now, group),), settles=True)
-    return kept if await has_scored(visit) else kept + await version_again(visit)
-
-
-async def has_scored(visit: Visit) -> bool:
-    """Whether the newest session is behind them."""
-    record = await session_meant(visit, None)
-    scores = await visit.uow.scores.of_person(record.id, visit.person.id) if record else []
-    return any(one.state is ScoreState.COUNTS for one in scores)
+    return kept if await done_lately(visit) else kept + await version_again(visit)

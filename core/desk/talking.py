@@ -48,7 +48,7 @@ from core.desk.tolerating import as_tolerance
 from core.desk.visit import Visit
 from core.desk.weighing import as_weighing
 from core.movements.lookup import catalogue
-from core.notation.chat import is_like_a_score, is_like_a_session
+from core.notation.chat import is_beside_a_score, is_like_a_score, is_like_a_session
 from core.notation.ladders import with_an_end
 from core.notation.limits import read_limits
 from core.notation.session import read_session
@@ -108,7 +108,9 @@ async def as_reply(visit: Visit, text: str, session: int | None) -> Outcome | No
 
 async def as_answer(visit: Visit, text: str, _: int | None) -> Outcome | None:
     question = await visit.uow.questions.open_in(visit.chat)
-    return await answer(visit, question, text) if question else None
+    if question is None or (question.kind == "score" and is_beside_a_score(text)):
+        return None
+    return await answer(visit, question, text)
 
 
 async def as_score(visit: Visit, text: str, session: int | None) -> Outcome | None:

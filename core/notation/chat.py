@@ -55,6 +55,10 @@ _TALK = re.compile(
     r"|shall|will|would|what|when|where|which|who|how|why|is it|are we|do we|minutes? late|running late"
     r"|be there|start(?:s|ing)?|join)\b"
 )
+_ASKS = re.compile(
+    r"^\W*(?:(?:hi|hey|so|and|but|ok|sorry|wait)\W+)*(?:what(?:'?s)?|when|where|which|who|how|why|can|could|should|shall"
+    r"|may|will|would|is|are|am|do|does|did|was)\s"
+)
 _TO_DO = re.compile(
     r"(?:^|[\s,;:*\-])[0-9]{1,4}(?:\s?[x\-/]\s?[0-9]{1,4})?(?:\s?(?:/side|kg|lb|m|s|cal))?\s+(?!rounds?\b"
     r"|rds?\b|reps?\b|min|sec|kg\b|lbs?\b|and\b|plus\b|left\b|of\b)[a-z]{3,}"
@@ -75,6 +79,12 @@ def is_like_a_score(text: str) -> bool:
         return True
     bare = _BARE.match(words)
     return bool(bare and _AFTER.match(bare["rest"]))
+
+
+def is_beside_a_score(text: str) -> bool:
+    """Whether somebody who was asked about their score says something else: a question, with no number in it."""
+    words = plain(text).lower().strip()
+    return not re.search(r"[0-9]", words) and (words.rstrip(" !").endswith("?") or bool(_ASKS.match(words)))
 
 
 def is_like_a_session(text: str) -> bool:

@@ -2,7 +2,7 @@
 
 from core.notation import asking
 from core.scores.values import ReadScore, Score
-from core.sessions.counting import reps_in_all, reps_in_round
+from core.sessions.counting import reps_in_all, reps_in_round, reps_of
 from core.sessions.values import Block, Format
 
 # Generous on purpose (estimates): only slips are caught, never somebody fast. The quickest mixed light work
@@ -43,17 +43,29 @@ def _is_impossible(score: Score, block: Block) -> bool:
 
 
 def _too_many_rounds(score: Score, block: Block) -> bool:
-    minutes, whole = block.minutes or 60, reps_in_round(block)
-    rounds, reps = score.rounds or 0, score.reps or 0
+    minutes, rounds, reps = block.minutes or 60, score.rounds or 0, score.reps or 0
     if rounds > _ROUNDS_PER_MINUTE * minutes or reps > _REPS_PER_MINUTE * minutes:
         return True
-    return bool(whole) and rounds * (whole or 0) + reps > _REPS_PER_MINUTE * minutes
+    more = reps / _REPS_PER_MINUTE if reps_in_round(block) else 0
+    return rounds * _least_minutes(block) + more > minutes
+
+
+def _least_minutes(block: Block) -> float:
+    """No round is quicker than this; what is neither repetitions nor metres counts for nothing."""
+    if block.scheme or block.partial:
+        return 0
+    reps = sum(reps_of(line) or 0 for line in block.lines)
+    return reps / _REPS_PER_MINUTE + _metres(block) / _FASTEST_M_PER_S / 60
+
+
+def _metres(block: Block) -> float:
+    return sum(float(line.amount or 0) for line in block.lines if line.unit == "m")
 
 
 def _too_quick_or_long(seconds: float, block: Block) -> bool:
     if block.format is Format.HOLD:
         return not 0 < seconds <= _LONGEST_HOLD_S
-    metres = sum((line.amount or 0) for line in block.lines if line.unit == "m") * (block.rounds or 1)
+    metres = _metres(block) * (block.rounds or 1)
     least = (reps_in_all(block) or 0) / _BURST_PER_MINUTE * 60 + metres / _FASTEST_M_PER_S
     return not max(least, 1) <= seconds <= _LONGEST_S
 

@@ -302,3 +302,33 @@ async def test_what_hurt_is_spared_when_it_is_typed_as_the_answer(crew, ilse):
     await ilse.says("yes my left elbow")
     await ilse.hears("Until you tell me your left elbow is fine")
     await ilse.hears_nothing()
+
+
+async def test_pain_told_while_a_score_is_asked_about_is_heard_and_the_question_stays(crew, ilse):
+    await ilse.says("70 rounds")
+    await ilse.hears("Really 70 rounds")
+    await ilse.says("my back is KILLING me")
+    await ilse.hears("I'm sorry about your lower back")
+    await ilse.says("where do i see the others")
+    await ilse.hears("Here's what you can send me")
+    await ilse.says("no i mean 7")
+    await ilse.hears("Noted: 7 rounds")
+
+
+async def test_pain_told_after_the_score_brings_no_new_version_of_what_is_done(crew, ilse):
+    await ilse.says("7+12")
+    await ilse.presses("7", on=await ilse.hears("How hard was"))
+    await ilse.hears("Did anything hurt?")
+    await ilse.says("my left knee hurts")
+    await ilse.hears("I'm sorry about your left knee")
+    await ilse.hears_nothing()
+
+
+async def test_rounds_told_of_a_session_for_time_are_no_time_on_the_board(crew):
+    bo = await crew.has("Bo")
+    await crew.gets("For time\n5 rounds\n10 push-ups\n15 sit-ups\n200 m run\ncap 20")
+    await answers_what_is_asked(bo)
+    await bo.says("i did 3 rounds and a bit in 20 min")
+    await bo.hears("Did you stop after 3 rounds?")
+    await bo.says("3 rounds + 12")
+    await bo.hears("Noted: capped, 3 rounds + 12")

@@ -209,6 +209,7 @@ def test_what_no_yes_can_confirm_offers_no_score(text, words):
     ("text", "words", "value"),
     [
         (AMRAP, "500 rounds", 500),
+        ("AMRAP 12\n10 push-ups\n12 squats\n200 m run", "70 rounds", 70),
         (FOR_TIME, "0:04", 4),
         (MAX_REPS, "5000", 5000),
         (AMRAP, "300+5, wrist hurts", None),
