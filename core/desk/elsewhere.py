@@ -6,18 +6,20 @@ from typing import Final
 from core.athletes.equipment import at, furnished
 from core.athletes.today import said
 from core.athletes.values import Different, Equipment
+from core.desk.commands import MyVersion
 from core.desk.days import RECENT, today_in
 from core.desk.entry import CONSENT, SCREENING
 from core.desk.furnishing import ask_set, keep
 from core.desk.outcome import Outcome
 from core.desk.says.today import DayNoted
 from core.desk.today import LONGEST, differ
-from core.desk.versions import session_meant
+from core.desk.versions import my_version, session_meant
 from core.desk.visit import Visit
 from core.desk.waiting import seen_by
 from core.notation.elsewhere import Elsewhere, may_be_elsewhere, read_elsewhere
 from core.notation.equipment_changes import EquipmentChange
-from core.store.records import SessionRecord
+from core.scaling.values import Ask
+from core.store.records import OpenQuestion, SessionRecord
 
 ASKED_OTHERWISE: Final = frozenset({CONSENT, SCREENING, "coach", "score", "class"})
 
@@ -34,12 +36,20 @@ async def as_elsewhere(visit: Visit, text: str, _: int | None) -> Outcome | None
         return None
     record = await before_them(visit)
     if told.things is not None:
-        return await be_there(visit, told, told.things, today, record)
+        there = await be_there(visit, told, told.things, today, record)
+        return there + await go_on(visit, question) if record is None else there
     if told.later or record is None:
         return None
     if told.unread or at(await visit.profile(), told.place) is None:
         return await ask_set(visit, told.place, record.id, (told.unread,) if told.unread else ())
     return await differ(visit, record, Different(until=told.until or today, place=told.place))
+
+
+async def go_on(visit: Visit, question: OpenQuestion | None) -> Outcome:
+    """What was asked for a version that isn't there yet: on to the next question, or to the version."""
+    if question is None or question.kind not in set(Ask):
+        return Outcome()
+    return await my_version(visit, MyVersion(session=question.refs["session"]))
 
 
 async def before_them(visit: Visit) -> SessionRecord | None:

@@ -32,7 +32,7 @@ async def as_equipment_change(visit: Visit, text: str, _: int | None) -> Outcome
         return None
     profile = await visit.profile()
     change = read_equipment_change(text, profile.units)
-    if change is None:
+    if change is None or (change.forgotten and at(profile, change.place) is None):
         return None
     if change.bare is not None:
         return await take_bare(visit, profile, change.place, change.bare)

@@ -19,7 +19,9 @@ _HEAVIEST_KG: Final = 400
 _WORD: Final = "|".join(word for word in NUMBER_WORDS if " " not in word)
 _N: Final = rf"(?P<n>[0-9]{{1,3}}|an?|{_WORD})"
 _LOAD: Final = rf"(?P<kg>{NUMBER})\s?(?P<u>{MASS_UNIT})?(?:s\b)?"
-_ABOUT: Final = r"(?:(?:about|around|up to|at least|maybe|max(?:imum)?|easily|now|do|only|just|roughly) )*"
+_ABOUT: Final = (
+    r"(?:(?:about|around|up to|at least|maybe|max(?:imum)?|easily|now|do|only|just|roughly|like) )*"
+)
 _NAME: Final = r"(?P<name>[a-z][a-z '\-]{1,40}?)"
 _BREAK: Final = (
     r"(?: (?:in a row|unbroken|without (?:a )?(?:break|stopping)|in one (?:go|set)|straight|fresh"
@@ -37,6 +39,11 @@ _LIFTED: Final = re.compile(
     rf"^i (?:can|could) {_ABOUT}{_NAME} {_LOAD}(?: {_HELD})?"
     rf"(?:(?: for|,? ?x)? ?{_ABOUT}{_N}(?: reps?| times| x)?)?{_BREAK}{_TAIL}"
 )
+# A set that is usual tells nothing without its repetitions: taken for a maximum it would make them weak.
+_USUAL: Final = re.compile(
+    rf"^i (?:(?:usually|normally|typically|regularly|always) )?(?:can )?{_NAME} {_LOAD}(?: {_HELD})?"
+    rf"(?: for|,? ?x) ?{_ABOUT}{_N}(?: reps?| times| x)?{_BREAK}{_TAIL}"
+)
 _BEST: Final = re.compile(
     rf"^my (?:(?P<n>[0-9]{{1,2}}) ?(?:rm|rep max)|1 ?rm|one rep max|max(?:imum)?|best|pb|pr|record) "
     rf"(?:for |on |in |at )?(?:the |a )?{_NAME}(?: is| was|'s|:) {_ABOUT}{_LOAD}{_TAIL}"
@@ -50,7 +57,7 @@ _IN_FRONT: Final = re.compile(
 )
 
 
-_BEGUN: Final = re.compile(rf"{_IN_FRONT.pattern}(?:i (?:can|could)|my)\b", re.IGNORECASE)
+_BEGUN: Final = re.compile(rf"{_IN_FRONT.pattern}(?:i|my)\b", re.IGNORECASE)
 
 
 class ToldAbility(Value):
@@ -81,7 +88,7 @@ def _counted(words: str, unit: MassUnit, things: Catalogue) -> ToldAbility | Non
 
 
 def _lifted(words: str, unit: MassUnit, things: Catalogue) -> ToldAbility | None:
-    match = _LIFTED.match(words)
+    match = _LIFTED.match(words) or _USUAL.match(words)
     return _told(match, unit, things) if match else None
 
 

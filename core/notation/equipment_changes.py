@@ -25,7 +25,7 @@ _HEAVIEST_KG: Final = 100
 class EquipmentChange(Value):
     """What came, what went, or what all is there now (`whole`), in a place.
 
-    `bare`: a weight came, of a thing that isn't named.
+    `bare`: a weight came, of a thing that isn't named. `forgotten`: it was there all along.
     """
 
     place: SetName = "home"
@@ -33,6 +33,7 @@ class EquipmentChange(Value):
     went: tuple[Equipment, ...] = ()
     whole: tuple[Equipment, ...] | None = None
     bare: Equipment | None = None
+    forgotten: bool = False
 
 
 _PLACES: Final[dict[str, SetName]] = {
@@ -63,6 +64,14 @@ _CAME: Final = re.compile(
     r"|(?:got|own|have)\s(?:me |myself )?(?=(?:an? |some |two |three )?(?:brand )?new\s))"
     r"(?:me |myself )?(?P<things>.+)$"
 )
+# `I have a band` alone may be the answer to a question; what is had beside the rest can only have been forgotten.
+_HI: Final = r"^(?:(?:oh|and|sorry|btw|by the way|wait|hi|hey)\W+)*"
+_FORGOT: Final = r"(?:i )?(?:just )?forgot(?: to (?:say|mention|tell you))?\W+(?:that )?"
+_HAVE: Final = r"(?:i|we)?(?:'ve)? ?(?:have|own|got)(?: got)? "
+_ALSO: Final = re.compile(
+    rf"{_HI}(?:{_FORGOT}{_HAVE}|(?:i|we)(?:'ve)? also (?:have|own|got)(?: got)? |{_HAVE}also )(?P<things>.+)$"
+    rf"|{_HI}(?:{_FORGOT})?{_HAVE}(?P<too>.+?),?\s(?:too|as well)$"
+)
 _WENT: Final = re.compile(
     r"^(?:i |we |i've |i have |we've )?(?:just |now |finally |also |recently )*(?P<verb>sold|lent|loaned|gave away"
     r"|given away|gave back|returned|broke|threw out|threw away|got rid of|lost)\s(?P<things>.+)$"
@@ -89,7 +98,12 @@ def read_equipment_change(
         return None
     words = plain_row(text).text.lower().strip(" .!")
     known = things or catalogue()
-    return _set(words, unit, known) or _came(words, unit, known) or _went(words, unit, known)
+    return (
+        _set(words, unit, known)
+        or _came(words, unit, known)
+        or _also(words, unit, known)
+        or _went(words, unit, known)
+    )
 
 
 def _set(words: str, unit: MassUnit, known: Catalogue) -> EquipmentChange | None:
@@ -114,6 +128,14 @@ def _came(words: str, unit: MassUnit, known: Catalogue) -> EquipmentChange | Non
         return EquipmentChange(bare=bare)
     came = _all_read(told, unit, known)
     return EquipmentChange(came=came) if came else None
+
+
+def _also(words: str, unit: MassUnit, known: Catalogue) -> EquipmentChange | None:
+    match = _ALSO.match(words)
+    if match is None:
+        return None
+    came = _all_read(_trimmed(match["things"] or match["too"]), unit, known)
+    return EquipmentChange(came=came, forgotten=True) if came else None
 
 
 def _went(words: str, unit: MassUnit, known: Catalogue) -> EquipmentChange | None:

@@ -43,3 +43,21 @@ async def test_it_may_be_told_before_there_is_a_session(crew):
     await ilse.says("I'm travelling, only a band")
     await ilse.hears("On the trip you have now: a band")
     await ilse.hears("Noted: on the trip, for today")
+
+
+async def test_who_is_travelling_when_asked_for_equipment_goes_on_to_their_version(crew):
+    await crew.gets()
+    ilse = await crew.has("Ilse")
+    await ilse.hears("What do you have to train with?")
+    await ilse.says("im travelling, only got a band")
+    await ilse.hears("On the trip you have now: a band")
+    await ilse.hears("Noted: on the trip, for today")
+    await ilse.hears("a heavier and a lighter one")
+
+
+async def test_what_was_forgotten_comes_into_the_next_version(crew):
+    ilse = await has_a_version(crew)
+    await ilse.says("oh I also have a 16 kg kettlebell")
+    await ilse.hears("16 kg")
+    await ilse.says("/today")
+    assert "16 kg kettlebell" in (await ilse.hears("Your version")).text

@@ -31,6 +31,9 @@ def read(text, unit=MassUnit.KG):
         ("my max deadlift is 140 kg", "deadlift", 1, 140),
         ("my deadlift max is 140", "deadlift", 1, 140),
         ("my 5rm back squat is 100", "back squat", 5, 100),
+        ("I usually deadlift 140 for 5", "deadlift", 5, 140),
+        ("i squat 100 kg x5", "back squat", 5, 100),
+        ("I can do like 20 pushups", "push-up", 20, None),
         ("I can do 10 goblet squats with a 24 kg kettlebell", "goblet squat", 10, 24),
     ],
 )

@@ -152,3 +152,24 @@ def test_any_text_is_read_without_harm_and_names_what_there_is(text):
 def test_a_named_weight_is_always_read(verb, thing, kilograms):
     change = read_equipment_change(f"{verb} a {kilograms} kg {thing}")
     assert (change.came or change.went) == (weights(thing, kilograms),)
+
+
+@pytest.mark.parametrize(
+    "typed",
+    [
+        "I also have a pull-up bar",
+        "oh i have a pull up bar too",
+        "forgot to say I have a pull-up bar",
+        "sorry, I've got a pull-up bar as well",
+    ],
+)
+def test_what_was_forgotten_is_told_later(typed):
+    change = read_equipment_change(typed)
+    assert change is not None
+    assert change.forgotten
+    assert [one.implement for one in change.came] == ["pull-up bar"]
+
+
+@pytest.mark.parametrize("typed", ["I have a question too", "I also have a sore knee", "I have a band"])
+def test_what_else_somebody_has_is_no_equipment(typed):
+    assert read_equipment_change(typed) is None
