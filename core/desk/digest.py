@@ -109,7 +109,7 @@ async def digest_of(uow: Unit, now: datetime, group: Group, day: date, clock: Zo
     return Digest(
         group=group.title,
         day=day,
-        sessions=tuple([await session_digest(uow, group, record, athletes, versions) for record in posted]),
+        sessions=await session_digests(uow, group, posted, athletes, versions),
         classes=tuple([await class_digest(uow, one, clock) for one in met]),
         needs=tuple(
             one.person.name
@@ -132,6 +132,28 @@ async def stopped(uow: Unit, athletes: Sequence[Membership]) -> tuple[str, ...]:
     """Those whose answers to the first questions allow no version for now."""
     profiles = [await uow.profiles.get(one.person_id, one.person.name) for one in athletes]
     return tuple(profile.name for profile in profiles if profile.screening is Screening.STOP)
+
+
+async def session_digests(
+    uow: Unit,
+    group: Group,
+    posted: Sequence[SessionRecord],
+    athletes: Sequence[Membership],
+    versions: Mapping[tuple[int, int], VersionRecord | None],
+) -> tuple[SessionDigest, ...]:
+    """Each session once: of a post that was changed only what was told of it, and who told is waited for no more."""
+    changed = {one.replaces_id for one in posted}
+    shown, done = [], set[int]()
+    for record in sorted(posted, key=lambda one: one.id):
+        still_to_do = [one for one in athletes if one.person_id not in done]
+        found = await session_digest(uow, group, record, still_to_do, versions)
+        if record.id not in changed:
+            shown.append(found)
+            continue
+        done |= {one.person_id for one in still_to_do if await counting(uow, record.id, one.person_id)}
+        if found.trained or found.pain_count:
+            shown.append(found.model_copy(update={"changed": True, "opened": (), "unseen": 0}))
+    return tuple(shown)
 
 
 async def session_digest(

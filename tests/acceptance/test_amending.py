@@ -124,3 +124,25 @@ async def test_an_athlete_changes_nobodys_session(crew):
     await ilse.says("change the push-ups to 8")
     assert "push-ups" not in (await ilse.hears("")).text.split("\n")[0]
     assert "stays as everybody saw it" not in (await crew.coach.last_message).text
+
+
+async def test_who_asks_how_it_goes_sees_a_changed_session_once(crew):
+    ilse, bo = await crew.has("Ilse"), await crew.has("Bo")
+    await crew.gets()
+    await answers_what_is_asked(bo)
+    await crew.coach.says("change the push-ups to 8")
+    await crew.coach.hears("8 push-ups")
+    await crew.coach.presses("Post now")
+    await crew.coach.hears("Posted to")
+    await answers_what_is_asked(ilse)
+    await crew.coach.says("who's in today?")
+    asked = await crew.coach.hears("Who's in today")
+    assert asked.text.count("No scores yet") == 1
+    assert "before you changed it" not in asked.text
+    first = next(one for one in await crew.group.messages if "Changed since" in one.text)
+    await bo.says("5+3", in_=crew.group, reply_to=first)
+    await bo.hears("Noted: 5 rounds + 3")
+    await crew.coach.says("how did it go?")
+    told = (await crew.coach.hears("So far today")).text
+    assert "before you changed it\nTrained: 1" in told
+    assert told.count("Haven't opened it") == 0

@@ -59,8 +59,16 @@ def sign_ups(one: ClassSignUps) -> str:
     return head + fill("\nSigned up ({count}): {names}", count=len(one.names), names=listed(one.names))
 
 
+def heading(one: SessionDigest, untitled: str) -> str:
+    return fill(
+        "<b>{title}</b>{mark}",
+        title=one.title or untitled,
+        mark=", before you changed it" if one.changed else "",
+    )
+
+
 def seen_and_told(one: SessionDigest) -> str:
-    lines = [fill("<b>{title}</b>", title=one.title or "The session")]
+    lines = [heading(one, "The session")]
     told = [person.name for person in one.trained]
     lines.append(fill("Told a score: {names}", names=listed(told)) if told else "No scores yet.")
     if one.opened:
@@ -71,7 +79,7 @@ def seen_and_told(one: SessionDigest) -> str:
 
 
 def session(one: SessionDigest) -> str:
-    lines = [fill("<b>{title}</b>", title=one.title or "Today's session")]
+    lines = [heading(one, "Today's session")]
     if one.trained:
         all_scaled = len(one.trained) > 1 and all(person.scaled for person in one.trained)
         lines.append(f"Trained: {len(one.trained)}{', all scaled' if all_scaled else ''}")

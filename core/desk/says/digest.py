@@ -19,7 +19,8 @@ class Trained(Value):
 class SessionDigest(Value):
     """What became of a session. `opened`: saw their version, told nothing yet. `unseen`: could, and didn't open it.
 
-    `pains`: name and words of those who share such notes; `pain_count`: of everybody.
+    `pains`: name and words of those who share such notes; `pain_count`: of everybody. `changed`: a later post took
+    its place.
     """
 
     title: str | None
@@ -28,6 +29,7 @@ class SessionDigest(Value):
     unseen: int
     pains: tuple[tuple[str, str], ...]
     pain_count: int
+    changed: bool = False
 
 
 class ClassDigest(Value):
