@@ -5,13 +5,13 @@ from core.desk.days import RECENT
 from core.desk.errors import NotAMember, NotTheCoach, UnknownThing
 from core.desk.outcome import Outcome
 from core.desk.overseeing import give_ok, look_at_athlete, send_version
-from core.desk.says.overseeing import AthleteHeld, NothingToLookAt
+from core.desk.says.overseeing import AthleteHeld, NobodyHeld, NothingToLookAt
 from core.desk.says.sessions import AsPosted
 from core.desk.sessions import coached_groups, group_post
 from core.desk.versions import session_meant
 from core.desk.visit import Visit
 from core.desk.waiting import seen_by
-from core.notation.wishes import read_wish
+from core.notation.wishes import read_hold_of_somebody, read_wish
 from core.store.records import Membership, Role, SessionRecord
 
 
@@ -24,12 +24,20 @@ async def as_wish(visit: Visit, text: str, _: int | None) -> Outcome | None:
     }
     wish = read_wish(text, athletes)
     if wish is None:
-        return None
+        return await hold_of_nobody(visit, text, tuple(athletes))
     athlete = athletes[wish.name]
     if wish.wish == "look":
         return await look_by_name(visit, athlete)
     held = wish.wish == "hold"
     return await hold_athlete(visit, HoldAthlete(group=athlete.group_id, person=athlete.person_id, yes=held))
+
+
+async def hold_of_nobody(visit: Visit, text: str, known: tuple[str, ...]) -> Outcome | None:
+    """Nobody shall think that somebody is held who isn't."""
+    name = read_hold_of_somebody(text)
+    if name is None or not await coached_groups(visit):
+        return None
+    return visit.told(NobodyHeld(name=name, known=known))
 
 
 async def look_by_name(visit: Visit, athlete: Membership) -> Outcome:

@@ -26,7 +26,18 @@ _WISHES: tuple[tuple[Wish, str], ...] = (
     ("hold", rf"@{_VERSIONS} needs? my {_OK}(?: first)?"),
     ("hold", rf"(?:let me|i want to|i'd like to|i'll) (?:see|check|look at) @{_VERSIONS} first"),
     ("look", rf"(?:show|show me|look at|see|what's|what is) @{_VERSIONS}"),
-    ("look", rf"@{_VERSIONS}|what (?:does|will|would) @ (?:do|get)|how does @ do(?: it)?"),
+    (
+        "look",
+        rf"@{_VERSIONS}|what(?:'s| does| is| will| would) @ (?:do|doing|get|getting)|how does @ do(?: it)?",
+    ),
+    ("look", rf"(?:what|how) (?:does|will|would) @{_VERSIONS} look(?: like)?"),
+)
+
+
+_ASKED = r"^(?:please,? )?(?:(?:can|could|may) (?:i|you|we) )?(?:please )?"
+_HOLD_OF_SOMEBODY = re.compile(
+    rf"(?:hold|keep) (?P<name>[^\W\d_][\w' \-]{{0,30}}?)(?:'s)?{_VERSIONS}(?: back)? (?:for|until|till|before) my {_OK}"
+    r"(?: first)?"
 )
 
 
@@ -37,13 +48,26 @@ class WishAbout(NamedTuple):
 
 def read_wish(text: str, names: Iterable[str]) -> WishAbout | None:
     """The wish in a coach's words about one of these people; None where there is none, or no one name."""
-    words = re.sub(r"\s+", " ", text.replace("\u2019", "'")).strip(" .!?").casefold()
-    words = re.sub(rf"^(?:please,? )?(.*?){_ENDS}$", r"\1", words)
+    words = _wished(text)
     found = _named(words, dict(spellings(names)))
     if found is None:
         return None
     name, rest = found
     return next((WishAbout(name, wish) for wish, pattern in _WISHES if re.fullmatch(pattern, rest)), None)
+
+
+def read_hold_of_somebody(text: str) -> str | None:
+    """Whom a hold is wished for, in the coach's spelling; None where no hold is wished."""
+    match = _HOLD_OF_SOMEBODY.fullmatch(_wished(text))
+    if match is None:
+        return None
+    start = text.casefold().find(match["name"])
+    return text[start : start + len(match["name"])] if start >= 0 else match["name"]
+
+
+def _wished(text: str) -> str:
+    words = re.sub(r"\s+", " ", text.replace("\u2019", "'")).strip(" .!?").casefold()
+    return re.sub(rf"{_ASKED}(.*?){_ENDS}$", r"\1", words)
 
 
 def _named(words: str, known: dict[str, str]) -> tuple[str, str] | None:

@@ -216,3 +216,13 @@ async def test_with_no_session_there_is_nothing_to_look_at(crew, name):
     await crew.has("Ilse")
     await crew.coach.says(name)
     await crew.coach.hears("There's no session to show you for Ilse")
+
+
+async def test_a_coach_is_told_that_nobody_is_held_by_a_name_i_do_not_know(crew):
+    await crew.coach.says("hold Tove for my OK")
+    await crew.coach.hears("I can't tell who “Tove” is, so nobody is held. Nobody has joined me yet")
+    await crew.has("Ilse Berg")
+    await crew.has("Ilse Vik")
+    await crew.coach.says("can i hold ilse for my ok?")
+    told = await crew.coach.hears("I can't tell who “ilse” is")
+    assert "Ilse Berg and Ilse Vik" in told.text

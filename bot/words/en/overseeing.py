@@ -21,6 +21,7 @@ from core.desk.says.overseeing import (
     LineChoices,
     MadeStanding,
     Needing,
+    NobodyHeld,
     NothingFurther,
     NothingToLookAt,
 )
@@ -150,6 +151,17 @@ def athlete_held(said: AthleteHeld) -> Worded:
         else "{name} gets their versions at once again."
     )
     return Worded(fill(words, name=said.athlete), ((hold_button(said),),))
+
+
+@wording("en", NobodyHeld)
+def nobody_held(said: NobodyHeld) -> Worded:
+    who = (
+        fill("I know {names}: write the name as it stands here.", names=listed(said.known))
+        if said.known
+        else "Nobody has joined me yet."
+    )
+    text = fill("I can't tell who “{name}” is, so nobody is held. ", name=said.name)
+    return Worded(f"{text}{who} Whoever is missing joins me with a tap on a button of mine in the group.")
 
 
 @wording("en", NothingToLookAt)

@@ -84,6 +84,13 @@ class AthleteHeld(Said):
     held: bool
 
 
+class NobodyHeld(Said):
+    """To the coach: `name` is no athlete, or more than one, so nobody is held. `known`: whom it could be."""
+
+    name: str
+    known: tuple[str, ...]
+
+
 class NothingToLookAt(Said):
     """To the coach: there is no session to show this athlete's version of; or they have none today."""
 

@@ -2,7 +2,7 @@
 
 import pytest
 
-from core.notation.wishes import read_wish
+from core.notation.wishes import read_hold_of_somebody, read_wish
 
 NAMES = ("Ilse", "Bo", "Anna Maria Vik", "Anna Berg")
 
@@ -20,6 +20,8 @@ NAMES = ("Ilse", "Bo", "Anna Maria Vik", "Anna Berg")
         "Ilse needs my OK first",
         "let me see Ilse's versions first",
         "I want to check Ilse's version first",
+        "can I hold ilse for my ok?",
+        "Could you please hold Ilse?",
     ],
 )
 def test_a_wish_to_hold_is_read(text):
@@ -45,7 +47,16 @@ def test_a_wish_to_let_go_is_read(text):
 
 
 @pytest.mark.parametrize(
-    "text", ["Ilse", "show me Ilse", "Ilse's version?", "what does Ilse get", "how does Ilse do it?"]
+    "text",
+    [
+        "Ilse",
+        "show me Ilse",
+        "what does Ilse's version look like",
+        "what's Ilse doing?",
+        "Ilse's version?",
+        "what does Ilse get",
+        "how does Ilse do it?",
+    ],
 )
 def test_a_wish_to_look_is_read(text):
     assert read_wish(text, NAMES) == ("Ilse", "look")
@@ -71,3 +82,17 @@ def test_all_else_is_no_wish(text):
 
 def test_of_two_with_one_first_name_the_whole_name_tells():
     assert read_wish("hold Anna Berg for my OK", NAMES) == ("Anna Berg", "hold")
+
+
+@pytest.mark.parametrize(
+    ("typed", "name"),
+    [
+        ("hold Tove for my OK", "Tove"),
+        ("can i hold anna for my ok?", "anna"),
+        ("Hold Tove's versions for my okay", "Tove"),
+        ("hold the plank for 30 s", None),
+        ("hold Tove", None),
+    ],
+)
+def test_a_hold_of_somebody_unknown_is_told_from_other_words(typed, name):
+    assert read_hold_of_somebody(typed) == name
