@@ -10,6 +10,7 @@ from core.notation.quantities import NUMBER, kilograms
 
 # A box under 30 cm is told in inches, and none is lower than 10 of them (estimates).
 _LOWEST_CM, _LOWEST_IN, _HIGHEST_CM = 30, 10, 110
+_SHORTEST_RUN_M = 100
 # An estimate.
 _ON_THE_BACK_KG = 40
 _PLAIN_SQUAT = re.compile("squats?$")
@@ -21,6 +22,7 @@ _SECONDS = re.compile(r"^(?P<n>[0-9]{1,3})\s?\"$")
 
 def settle(piece: Piece, lexicon: Lexicon, unit: MassUnit) -> None:
     """Gives bare numbers their meaning, where what is done leaves no doubt about it."""
+    _settle_run(piece)
     _settle_rest(piece, lexicon, unit)
     _settle_pair(piece, lexicon)
     _settle_only_number(piece, lexicon)
@@ -28,6 +30,13 @@ def settle(piece: Piece, lexicon: Lexicon, unit: MassUnit) -> None:
     _settle_row(piece, lexicon)
     _settle_squat(piece, lexicon)
     _settle_load(piece, lexicon, unit)
+
+
+def _settle_run(piece: Piece) -> None:
+    """`400 run` can only be metres (common practice, no source)."""
+    runs = piece.meaning and piece.meaning.unit is AmountUnit.METRES and "run" in piece.meaning.spelling
+    if runs and piece.unit is None and not piece.most and (piece.amount or 0) >= _SHORTEST_RUN_M:
+        piece.unit = AmountUnit.METRES
 
 
 def _settle_pair(piece: Piece, lexicon: Lexicon) -> None:

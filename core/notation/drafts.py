@@ -28,7 +28,7 @@ class Draft:
     """A block while its rows are read.
 
     `where` and `station`: where a row alone (`Cash-out:`, `Min 2:`) has sent the rows under it. `in_window`: it
-    has its minutes from the clock (`6-12 min:`).
+    has its minutes from the clock (`6-12 min:`), and `over_all` is what was said of them all before the first.
     """
 
     row: Row
@@ -44,6 +44,7 @@ class Draft:
     notes: list[str] = field(default_factory=list)
     broken: bool = False
     in_window: bool = False
+    over_all: Facts = field(default_factory=dict)
 
     @property
     def placed(self) -> list[Placed]:

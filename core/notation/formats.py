@@ -4,6 +4,7 @@ from collections.abc import Callable
 
 from core.measures import AmountUnit
 from core.notation.drafts import Draft
+from core.notation.manners import GOES_ON
 from core.sessions.values import BlockKind, Format
 
 UNSCORED = {BlockKind.WARM_UP, BlockKind.COOL_DOWN, BlockKind.SKILL}
@@ -79,12 +80,23 @@ def in_turn_s(draft: Draft) -> float | None:
     return each.pop() if len(each) == 1 else None
 
 
+def _open_ladder(draft: Draft, said: Format | None) -> Format | None:
+    """`2-4-6-8... in 10 min` has no end that could be reached against the clock."""
+    timed = draft.facts.keys() & {"minutes", "cap_s"}
+    return (
+        Format.AMRAP
+        if said is None and "scheme" in draft.facts and GOES_ON in draft.notes and timed
+        else None
+    )
+
+
 _RULES: tuple[Callable[[Draft, Format | None], Format | None], ...] = (
     _most,
     _in_turn,
     _distance,
     _repeated,
     _one_after_the_other,
+    _open_ladder,
 )
 
 

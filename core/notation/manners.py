@@ -27,6 +27,7 @@ _MANNERS = re.compile(
             ),
             r"\bone (?:works?|partner works),? (?:the other|one)(?: partner)? rests?\b",
             r"\b(?:until|to) failure\b",
+            r"\bno (?:time )?(?:cap|limit)\b",
         )
     )
 )
@@ -35,6 +36,9 @@ _LABELS = re.compile(
     r"\b(?:chippers?|couplets?|triplets?|circuits?|workout|super ?-?sets?|tri-?sets?|giant sets?|complex)\b"
 )
 _SHAPE = re.compile(r"\b(?:rep )?(?:ladder|pyramid)\b(?=[\s:;,.\-]{0,3}(?:for |of )?[;0-9]|[\s:;]*$)")
+# Says only that it is the day's session; what it is stands beside it.
+_ONLY_NAMED = re.compile(r"\b(?:partner |team )?wods?\b")
+GOES_ON = "and so on, the same way up"
 _GOES_ON = re.compile(r"(?<=[0-9])[\s,\-]{0,2}(?:\.{3}(?!\s?-?[0-9])|\.{2}(?!\.)|etc\b\.?|and so on|\u2026)")
 _OPEN_END = re.compile(r"(?<![0-9.\-])(?:[0-9]{1,2}-){1,6}[0-9]{1,2}\+(?!\s?[0-9])")
 
@@ -44,7 +48,7 @@ def take_manners(strip: Strip, row: Row) -> Iterator[str]:
     if last := _OPEN_END.search(strip.text):
         yield f"{last[0]}: the last set is as many as you can"
     if goes_on := _GOES_ON.search(strip.text):
-        yield "and so on, the same way up"
+        yield GOES_ON
         strip.blank(*goes_on.span())
     while manner := strip.take(_MANNERS):
         yield row.text[manner.start() : manner.end()]
@@ -53,6 +57,7 @@ def take_manners(strip: Strip, row: Row) -> Iterator[str]:
 def take_labels(strip: Strip, row: Row, *, known: bool) -> Iterator[str]:
     """Names for a kind of block; only where a format is `known` to stand beside them, or nothing else does."""
     strip.take(_SHAPE)
+    strip.take(_ONLY_NAMED)
     alone = not re.search(r"\w", _LABELS.sub("", strip.left))
     while (known or alone) and (label := strip.take(_LABELS)):
         yield row.text[label.start() : label.end()]

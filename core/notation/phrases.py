@@ -253,6 +253,7 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"<n>_x?_<rounds><is>(?:each )?(?:round )?(?:<fast>|ft\b)<of>", _rounds_for_time),
     phrase(r"<n>_rft\b<of>", _rounds_for_time),
     phrase(r"<fast><is><n>_<rounds><of>", _rounds_for_time),
+    phrase(r"^[\s;*]*ft\b(?=[\s:;]|$)", says(format=Format.FOR_TIME)),
     phrase(r"\b(?:<fast>|rft\b)(?: complete)?<of>", says(format=Format.FOR_TIME)),
     # schemes and rounds
     phrase(

@@ -12,6 +12,7 @@ from core.notation.chat import is_like_a_session
 from core.notation.drafts import Draft, Placed
 from core.notation.headings import DATE, QUOTED, label, read_date, tidy_title
 from core.notation.names import Lexicon, lexicon
+from core.notation.phrase_aims import Facts
 from core.notation.pieces import complete, completes
 from core.notation.reading import Reading, read_row
 from core.notation.sending import send
@@ -72,6 +73,7 @@ class _Reader:
     block_at: dict[int, int] = field(default_factory=dict)
     format_known: bool = False
     window: Window | None = None
+    over_all: Facts = field(default_factory=dict)
 
     def read(self, row: Row, *, is_last: bool) -> None:
         """Takes in one row; `is_last` if nothing follows it before the next empty one."""
@@ -150,12 +152,15 @@ class _Reader:
         if before is None:
             self._close()
         facts = dict(before.facts) if before else {}
+        if self.window is None:
+            self.over_all = {name: told for name, told in facts.items() if name != "minutes"}
         pause = found.start - self.window.end if self.window else 0
         self._rest_then(pause)
         kind = (
             before.kind if before else self.blocks[-1].kind if self.window and self.blocks else BlockKind.MAIN
         )
-        self.draft = Draft(row, kind=kind, facts=facts | {"minutes": float(found.minutes)}, in_window=True)
+        facts |= {"minutes": float(found.minutes)}
+        self.draft = Draft(row, kind=kind, facts=facts, in_window=True, over_all=self.over_all)
         self.window = found
         if is_rest(row.text[found.said :].lower()):
             self.draft = None

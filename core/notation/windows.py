@@ -31,12 +31,15 @@ class Window:
 def window(text: str, after: Window | None) -> Window | None:
     """The window that a row begins with: the first starts at 0, each other not before the last is over.
 
-    So `8-10 min: row` is a range where no clock is running.
+    So `8-10 min: row` is a range where no clock is running. What goes on where the last is over needs no unit.
     """
     match = _CLOCK.match(text)
-    if match is None or not (match["word"] or match["unit"] or match["colon"]):
+    if match is None:
         return None
     found = Window(int(match["start"]), int(match["end"]), match.end())
+    goes_on = after is not None and found.start == after.end
+    if not (match["word"] or match["unit"] or match["colon"] or goes_on):
+        return None
     follows = found.start >= after.end if after else found.start == 0
     return found if follows and found.minutes > 0 else None
 
@@ -48,6 +51,8 @@ def settled(draft: Draft) -> Draft:
     """
     if "format" in draft.facts or draft.broken:
         return draft
+    if "format" in draft.over_all:
+        return replace(draft, facts=draft.over_all | draft.facts)
     pieces = [placed.piece for placed in draft.lines]
     counted = all(piece.amount and not piece.sets and not piece.most for piece in pieces)
     if len(pieces) > 1 and counted and not draft.facts.keys() & {"rounds", "scheme"}:

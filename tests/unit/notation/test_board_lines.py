@@ -186,3 +186,35 @@ def test_as_many_calories_as_can_be_are_read_and_written_as_such(typed):
     (block,) = read.session.blocks
     assert (block.format, block.minutes, block.lines[0].unit) == ("max_reps", 10, "kcal")
     assert write_session(read.session).endswith("Max calories in 10 min\ncal row")
+
+
+@pytest.mark.parametrize(
+    ("typed", "format_", "notes"),
+    [
+        ("FT: 21-15-9\ndeadlifts 100/70\nburpees\n10min cap", "for_time", None),
+        ("3 rounds for time: 400 run, 21 swings, 12 pull-ups\nno cap", "for_time", "no cap"),
+        ("Partner wod, teams of 2\n30 min amrap\n50 cal row\n30 pull-ups", "amrap", None),
+    ],
+)
+def test_short_words_beside_a_session_are_read(typed, format_, notes):
+    read = read_session(typed, catalogue())
+    assert read.session is not None
+    assert not read.not_understood
+    (block,) = read.session.blocks
+    assert (block.format, block.notes) == (format_, notes)
+
+
+def test_a_run_without_a_unit_is_in_metres():
+    (run, _) = session_of("AMRAP 12\n400 run\n10 burpees").blocks[0].lines
+    assert (run.amount, run.unit) == (400, "m")
+
+
+def test_a_ladder_without_an_end_in_some_minutes_goes_on_for_so_long():
+    (block,) = session_of("Ladder\n2-4-6-8-...\nthrusters 40/30\npull-ups\nin 10 mins").blocks
+    assert (block.format, block.minutes, block.cap_s) == ("amrap", 10, None)
+
+
+def session_of(typed):
+    session = read_session(typed, catalogue()).session
+    assert session is not None
+    return session

@@ -63,3 +63,21 @@ def test_a_line_in_a_window_can_be_changed_in_words():
     (edit, *_) = read_edits("make the run 400 m")
     changed = edited(text, edit, catalogue())
     assert changed == "0-6 min: 10 push-ups, 10 air squats\n6-12 min: 400 m run, 10 burpees"
+
+
+def test_minutes_that_go_on_need_no_unit_and_take_over_what_was_said_of_all():
+    typed = "EMOM 20 min\n0-6 min: 12 cal row\n6-12: 10 burpees\n12-20 min: 6 man makers"
+    read = read_session(typed, catalogue())
+    assert read.session is not None
+    assert not read.not_understood
+    assert [(one.format, one.every_s, one.minutes) for one in read.session.blocks] == [
+        ("intervals", 60, 6),
+        ("intervals", 60, 6),
+        ("intervals", 60, 8),
+    ]
+
+
+def test_a_range_without_a_unit_begins_no_part():
+    read = read_session("AMRAP 12\n6-12: push-ups", catalogue())
+    assert read.session is not None
+    assert len(read.session.blocks) == 1
