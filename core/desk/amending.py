@@ -10,7 +10,7 @@ from core.desk.visit import Visit
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
 from core.notation.editing import edited, names_a_line
-from core.notation.edits import Edit, read_edits
+from core.notation.edits import Edit, read_edits, read_several
 from core.notation.session import read_session
 from core.notation.writing import write_line
 from core.scaling.carrying import carried_over
@@ -20,18 +20,18 @@ from core.store.records import Group, SessionRecord, SessionState
 
 async def as_amendment(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """None unless the visitor has a session that is yet to be posted, or one of today, and it can be meant."""
-    edits = read_edits(text)
-    groups = await coached_groups(visit) if edits else []
+    edits, several = read_edits(text), read_several(text)
+    groups = await coached_groups(visit) if edits or several else []
     record = await newest(visit, groups) if groups else None
     if record is None:
         return None
     group = await visit.group(record.group_id)
-    words = amended(record.text, edits, group.units)
+    words = amended(record.text, edits, group.units) or all_amended(record.text, several, group.units)
     if words is not None:
         said = carried_in(record.session, session_in(words, group), text, group.units)
         told = visit.told(said) if said else Outcome()
         return told + await amend(visit, record, group, words)
-    if any(names_a_line(record.text, edit, catalogue(), group.units) for edit in edits):
+    if any(names_a_line(record.text, edit, catalogue(), group.units) for edit in sum(several, edits)):
         return visit.told(NotAmended())
     return None
 
@@ -40,6 +40,14 @@ def amended(text: str, edits: tuple[Edit, ...], units: MassUnit) -> str | None:
     """The text after the first reading of the wish that can be carried out."""
     found = (edited(text, edit, catalogue(), units, in_stead) for edit in edits)
     return next((words for words in found if words is not None), None)
+
+
+def all_amended(text: str, wishes: tuple[tuple[Edit, ...], ...], units: MassUnit) -> str | None:
+    """The text after all of several changes; None where one of them can't be carried out."""
+    words: str | None = text
+    for edits in wishes:
+        words = amended(words, edits, units) if words else None
+    return words if wishes else None
 
 
 def in_stead(old: Line, new: Line) -> Line:

@@ -23,6 +23,8 @@ _BLOCK_WORDS = re.compile(
 )
 _IT = re.compile(r"^(?:it|this|that)\s+(?:an? )?")
 _NUMBER = re.compile(r"^[0-9]{1,4}(?:\s?[a-z]{1,4})?$")
+_AMOUNT = re.compile(r"[0-9]{1,4}(?:-[0-9]{1,4})?(?:\s?(?:m|km|s|sec|min|k?cal)\b)?")
+_PAIR = re.compile(r"(?:@\s?)?[0-9]{1,3}(?:[.,][0-9])?\s?/\s?[0-9]{1,3}(?:[.,][0-9])?")
 _NAMED_FACT = {
     "cap_s": re.compile(r"\b(?:time )?(?:cap|limit)\b"),
     "rest_s": re.compile(r"\b(?:rest|break|pause)s?\b"),
@@ -55,7 +57,7 @@ def edited(
     """
     known = lexicon(movements)
     if edit.verb == "add":
-        return _checked(text, _added(text, edit.new, known, unit), movements, unit)
+        return _checked(text, _added(text, edit, known, unit), movements, unit)
     if edit.verb == "drop":
         return _checked(text, _dropped(text, edit.target, known, unit), movements, unit)
     for target, new in _partings(edit, known, unit):
@@ -82,12 +84,22 @@ def _partings(edit: Edit, known: Lexicon, unit: MassUnit) -> Iterator[tuple[Piec
             yield piece, edit.new
         return
     if edit.target and (piece := _piece(edit.new, known, unit)).meaning:
-        yield replace(piece, amount=None), edit.new  # `8 push-ups instead of 10`
+        yield replace(piece, amount=None), _only_amount(piece, edit.new)  # `8 push-ups instead of 10`
+    if not edit.target and edit.new[:1].isdigit():
+        piece = _piece(edit.new, known, unit)
+        if piece.meaning and not piece.unread:
+            yield replace(piece, amount=None), _only_amount(piece, edit.new)  # `I meant 12 lunges`
     words = edit.new.split()
     for end in range(len(words) - 1, 0, -1):
         piece = _piece(" ".join(words[:end]), known, unit)
         if piece.meaning and not piece.meaning.near and not piece.unread:
             yield piece, " ".join(words[end:])
+
+
+def _only_amount(piece: Piece, new: str) -> str:
+    """`12 lunges` of jumping lunges says how many, not another movement."""
+    amount = _AMOUNT.match(new)
+    return amount[0] if amount and not piece.loads_kg else new
 
 
 def _piece(words: str, known: Lexicon, unit: MassUnit) -> Piece:
@@ -105,6 +117,8 @@ def _changed(
 ) -> str | None:
     known = lexicon(movements)
     meant = _meant(text, target, known, unit)
+    if meant and meant.piece.loads_kg and _PAIR.fullmatch(new):
+        new = f"@ {new.removeprefix('@').strip()}"  # a pair beside a load is the load
     told = _piece(new, known, unit)
     if meant is None or told.unread or not (told.meaning or told.says_anything):
         return None
@@ -186,15 +200,18 @@ def _dropped(text: str, target: str, known: Lexicon, unit: MassUnit) -> str | No
     )
 
 
-def _added(text: str, new: str, known: Lexicon, unit: MassUnit) -> str | None:
-    """One more line behind the last of the session."""
-    told = _piece(new, known, unit)
+def _added(text: str, edit: Edit, known: Lexicon, unit: MassUnit) -> str | None:
+    """One more line, behind the one that is named, else behind the last of the session."""
+    told = _piece(edit.new, known, unit)
     spots = list(_spots(text, known, unit))
+    if edit.target:
+        after = _meant(text, _piece(edit.target, known, unit), known, unit)
+        spots = [after] if after and after.alone else []
     if not told.meaning or told.unread or not told.says_anything or not spots:
         return None
     lines = text.splitlines()
     last = spots[-1].row
-    return "\n".join([*lines[: last + 1], new, *lines[last + 1 :]])
+    return "\n".join([*lines[: last + 1], edit.new, *lines[last + 1 :]])
 
 
 def _with_fact(text: str, edit: Edit, known: Lexicon, unit: MassUnit) -> str | None:
@@ -215,7 +232,12 @@ def _fact(edit: Edit, known: Lexicon, unit: MassUnit) -> tuple[str | None, float
     """Which fact of a block is to change, and to what."""
     target = edit.target.lower()
     words = f"{target} {edit.new}".lower() if not _BLOCK_WORDS.match(target) else edit.new.lower()
-    said: Facts = read_row(plain_row(_IT.sub("", words.strip())), known, unit).facts
+    reading = read_row(plain_row(_IT.sub("", words.strip())), known, unit)
+    if any(piece.meaning and piece.says_anything for piece in reading.pieces):
+        return None, 0  # `the cap should be 18 min and the snatches 8` is more than a cap
+    said: Facts = reading.facts
+    if "cap_s" in said and "rounds" in said:
+        return None, 0  # two changes
     for name in ("cap_s", "rest_s", "every_s", "rounds", "minutes"):
         if name in said:
             return name, float(said[name])

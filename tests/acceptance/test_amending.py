@@ -146,3 +146,20 @@ async def test_who_asks_how_it_goes_sees_a_changed_session_once(crew):
     told = (await crew.coach.hears("So far today")).text
     assert "before you changed it\nTrained: 1" in told
     assert told.count("Haven't opened it") == 0
+
+
+async def test_several_changes_in_one_message_are_all_carried_out(crew):
+    await crew.coach.says(SESSION)
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("make it 15 min and swap the run for burpees, and I meant 8 push-ups")
+    read = (await crew.coach.hears("Here's how I read it")).text
+    assert "in 15 min" in read
+    assert "8 push-ups" in read
+    assert "200 m run" not in read
+
+
+async def test_of_several_changes_none_is_lost_without_a_word(crew):
+    await crew.coach.says(SESSION)
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("make the run 400 m and swap the push-ups for florbles")
+    await crew.coach.hears("not what it should become")

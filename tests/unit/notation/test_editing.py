@@ -4,7 +4,7 @@ import pytest
 
 from core.movements.lookup import catalogue
 from core.notation.editing import edited, names_a_line
-from core.notation.edits import read_edits
+from core.notation.edits import read_edits, read_several
 
 TYPED = """Tuesday
 AMRAP 12
@@ -42,6 +42,9 @@ ONE_LINE = [
     (TYPED, "8 push-ups instead of 10", "- 8 push-ups (slow)"),
     (TYPED, "push ups 8 instead", "- 8 push-ups (slow)"),
     (TYPED, "reduce the push-ups to 8-10", "- 8-10 push-ups (slow)"),
+    (TYPED, "oops I meant 8 push-ups not 10", "- 8 push-ups (slow)"),
+    (TYPED, "I meant 15 squats", "15 goblet squats @ 16/12 kg"),
+    (TYPED, "scale the squats to 12/8", "12 goblet squats @ 12/8 kg"),
     (TYPED, "make the goblet squats 20/14 kg", "12 goblet squats @ 20/14 kg"),
     (TYPED, "goblet squats @ 20 kg instead", "12 goblet squats @ 20 kg"),
     (TYPED, "make the squats 15", "15 goblet squats @ 16/12 kg"),
@@ -122,3 +125,23 @@ def test_another_unit_takes_the_number_that_is_worked_out():
 
     (edit, *_) = read_edits("swap the run for burpees")
     assert "17 burpees" in edited(TYPED, edit, catalogue(), carry=carry).splitlines()
+
+
+@pytest.mark.parametrize(
+    ("words", "new", "gone"),
+    [
+        ("add a 400m row after the squats", ["a 400m row"], []),
+        ("take the run out", [], ["200 m run"]),
+    ],
+)
+def test_what_comes_behind_a_line_and_what_goes(words, new, gone):
+    assert after(TYPED, words) == (new, gone)
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["cap should be 18 min and the run 400 m", "time cap 18 min and 400 m run instead of 200"],
+)
+def test_two_changes_are_never_carried_out_by_half(words):
+    assert after(TYPED, words) is None
+    assert len(read_several(words)) == 2
