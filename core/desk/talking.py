@@ -25,6 +25,7 @@ from core.desk.days import today_in
 from core.desk.drafting import as_draft_order
 from core.desk.elsewhere import as_elsewhere
 from core.desk.entry import CONSENT, SCREENING
+from core.desk.explaining import as_explained
 from core.desk.feeling import as_feeling
 from core.desk.felt import as_felt
 from core.desk.furnishing import SET, as_equipment_change, as_sharing, tell_set
@@ -143,6 +144,7 @@ READINGS = (
     as_how_it_goes,
     as_thanks,
     as_privacy,
+    as_explained,
     as_adult_after_all,
     as_way_out,
     as_weighing,

@@ -12,7 +12,7 @@ from core.desk.errors import (
     StalePress,
     UnknownThing,
 )
-from core.desk.says.common import Help, Lost, NotText, Refused, Welcome
+from core.desk.says.common import Explained, Help, Lost, NotText, Refused, Welcome
 
 REFUSALS = {
     AlreadyDone: "That's done already, nothing to worry about.",
@@ -64,6 +64,35 @@ def help_(said: Help) -> Worded:
 @wording("en", Welcome)
 def welcome(_: Welcome) -> Worded:
     return Worded("You're welcome!")
+
+
+TERMS = {
+    "amrap": "<b>AMRAP</b>: as many rounds as possible. You go through the list from top to bottom, again and again, until "
+    "the time is up. Your score is the rounds you finished and what you did of the next one, like 7+12.",
+    "emom": "<b>EMOM</b>: every minute on the minute. At the start of each minute you do the work; what is left of the "
+    "minute is your rest.",
+    "for time": "<b>For time</b>: you do all of it once through, at your own pace, and your score is how long it took, "
+    "like 8:43.",
+    "cap": "<b>Cap</b>: the most time there is. When it is over you stop, wherever you are, and tell me how far you got.",
+    "rounds": "<b>Round</b>: once through the whole list, from the first line to the last.",
+    "reps": "<b>Reps</b>, or repetitions: how many times you do a movement. 10 push-ups are ten reps.",
+    "scaled": "<b>Scaled</b>: changed so that it fits you: lighter, fewer, or another movement. It trains the same parts of "
+    "you, and it counts.",
+    "as written": "<b>As written</b>: just as your coach wrote it, with nothing changed.",
+    "unbroken": "<b>Unbroken</b>: all of a set in one go, without putting the weight down or stopping.",
+    "buy-in": "<b>Buy-in</b>: work you do once, before the rounds begin.",
+    "cash-out": "<b>Cash-out</b>: work you do once, after the last round.",
+    "superset": "<b>Superset</b>: two movements in turn, with no rest between the two.",
+    "dumbbell": "<b>Dumbbell</b>, DB for short: a short bar with a weight at each end, for one hand.",
+    "kettlebell": "<b>Kettlebell</b>, KB for short: a round weight with a handle on top.",
+    "effort": "<b>Effort</b>: how hard it was for you, from 0 to 10. 2 is easy, 5 is hard, 10 is all you had.",
+    "ladder": "<b>Ladder</b>: the number goes up or down from round to round, like 2, then 4, then 6.",
+}
+
+
+@wording("en", Explained)
+def explained(said: Explained) -> Worded:
+    return Worded(TERMS[said.term])
 
 
 NO_WORDS = {

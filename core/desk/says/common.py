@@ -2,6 +2,7 @@
 
 from core.desk.commands import Media
 from core.desk.outcome import Said
+from core.notation.explaining import Term
 
 
 class Refused(Said):
@@ -19,6 +20,12 @@ class Help(Said):
 
 class Welcome(Said):
     """To somebody who says thanks."""
+
+
+class Explained(Said):
+    """What a word of the trade means."""
+
+    term: Term
 
 
 class NotText(Said):
