@@ -10,7 +10,7 @@ from core.desk.outcome import Outcome, Say
 from core.desk.says.groups import AskUnits, AskZone, CoachReady, GroupGreeting
 from core.desk.visit import Visit
 from core.measures import MassUnit
-from core.notation.zones import read_zone
+from core.notation.zones import places_in, read_zone
 from core.store.records import Group, Purpose
 
 
@@ -73,7 +73,8 @@ async def tell_zone(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome
     if len(zones) == 1:
         return await set_zone(visit, SetZone(group=group_id, zone=zones[0]))
     group = await visit.group(group_id)
-    return visit.told(AskZone(group=group.id, title=group.title, unread=text[:60] or None, guesses=zones[:4]))
+    guesses = (zones or places_in(text))[:4]
+    return visit.told(AskZone(group=group.id, title=group.title, unread=text[:60] or None, guesses=guesses))
 
 
 async def set_units(visit: Visit, command: SetUnits) -> Outcome:

@@ -1,11 +1,12 @@
 """A place in words, a city or a country -> IANA time zones it may mean."""
 
+import datetime as dt
 import re
 import unicodedata
 from collections import defaultdict
 from functools import cache
 from importlib.resources import files
-from zoneinfo import available_timezones
+from zoneinfo import ZoneInfo, available_timezones
 
 from rapidfuzz import process
 from rapidfuzz.distance import OSA
@@ -18,6 +19,8 @@ _AREAS = ("Africa", "America", "Antarctica", "Asia", "Atlantic", "Australia", "E
 _FILLER = re.compile(
     r"\b(?:i live in|we are in|we're in|we are near|i'm in|we are|we're|i'm|in|time|zone|timezone|the|city|near)\b"
 )
+
+_SHORTEST_PLACE = 4
 
 
 def read_zone(text: str) -> tuple[str, ...]:
@@ -32,6 +35,20 @@ def read_zone(text: str) -> tuple[str, ...]:
     near = process.extract(typed, _zones().keys(), scorer=OSA.distance, score_cutoff=allowed, limit=4)
     found = dict.fromkeys(zone for name, _, _ in near for zone in _zones()[name]) if allowed else {}
     return tuple(found)
+
+
+def places_in(text: str) -> tuple[str, ...]:
+    """Zones of the places that are named somewhere in a sentence: to be offered, since a name may be a person's."""
+    words = re.findall(r"[^\W\d_]+", text[:200].lower())
+    spans = (words[start : start + size] for size in (3, 2, 1) for start in range(len(words) - size + 1))
+    named = [_key(" ".join(span)) for span in spans if len("".join(span)) >= _SHORTEST_PLACE]
+    found = dict.fromkeys(zone for name in named for zone in _zones().get(name, ()))
+    return tuple({_offsets(zone): zone for zone in reversed(found)}.values())[::-1]
+
+
+def _offsets(zone: str) -> tuple[dt.timedelta | None, ...]:
+    """Clocks that go alike need no choice between them."""
+    return tuple(ZoneInfo(zone).utcoffset(dt.datetime(2026, month, 1)) for month in (1, 4, 7, 11))  # noqa: DTZ001
 
 
 def _key(words: str) -> str:

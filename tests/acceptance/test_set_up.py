@@ -58,3 +58,22 @@ async def test_an_interrupted_set_up_goes_on_where_it_was(bellwether, room):
     await coach.hears("kg or lb?")
     await coach.presses("Start with me")
     await coach.hears("kg or lb?")
+
+
+async def test_a_place_within_a_sentence_is_offered(bellwether, room):
+    coach = await room.person("Marit")
+    group = await room.group("Dune runners", admins=[coach])
+    await coach.adds_bot(group)
+    await group.hears("Hello Dune runners")
+    await coach.presses("Start with me")
+    await coach.hears("Which clock")
+    await coach.says("wait what do i do now? im in hamburg germany")
+    asked = await coach.hears("Which one do you mean")
+    assert asked.labels == ["Berlin (Europe)"]
+    await coach.presses("Berlin", on=asked)
+    await coach.hears("Berlin (Europe) it is")
+
+
+async def test_a_coach_who_asks_how_people_join_is_told_in_the_help(crew):
+    await crew.coach.says("How do I add my athletes")
+    await crew.coach.hears("your athletes join with a tap in the group")

@@ -57,7 +57,11 @@ def help_(said: Help) -> Worded:
         lines.insert(
             1, "an athlete's name shows what I'd give them; <i>hold</i> and the name keeps it for your OK"
         )
-        lines.insert(2, "set up a class by writing <code>class Tuesdays 18:30, 45 min</code> and its link")
+        lines.insert(
+            1,
+            "your athletes join with a tap in the group: <i>Start with me</i>, or <i>My version</i> under a post",
+        )
+        lines.insert(3, "set up a class by writing <code>class Tuesdays 18:30, 45 min</code> and its link")
     return Worded("Here's what you can send me:\n\n" + bullets(lines) + "\n\n" + NOBODY_WATCHES)
 
 
