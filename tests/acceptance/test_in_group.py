@@ -78,3 +78,9 @@ async def test_nobody_says_yes_for_somebody_else(crew, post):
     await crew.group.hears_nothing()
     await tam.says("yes", in_=crew.group, reply_to=asked)
     await crew.group.hears("Put right: 4 rounds + 3")
+
+
+async def test_a_score_told_with_joy_counts(crew, post):
+    tam = await member(crew, "Tam")
+    await tam.says("DONE 💪 6+2!!!", in_=crew.group, reply_to=post)
+    await crew.group.hears("Noted: 6 rounds + 2")
