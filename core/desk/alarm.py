@@ -5,7 +5,7 @@ as told until they say that it isn't theirs, and that they had none of the signs
 """
 
 from collections.abc import Mapping
-from typing import Any, Final
+from typing import Any, Final, Literal
 
 from core.athletes.values import Branch, Profile
 from core.desk.commands import MyVersion, SayCleared, SayMisunderstood, TellSigns
@@ -16,23 +16,38 @@ from core.desk.outcome import Outcome
 from core.desk.says.joining import AskSigns, HelpThem, NotCleared, StopNow
 from core.desk.versions import my_version
 from core.desk.visit import Visit
-from core.notation.alarm import read_alarm
+from core.notation.alarm import Alarm, read_alarm, read_birth_sign
 from core.notation.yes_no import read_yes_no, says_cleared, says_only_asking
 from core.store.records import Membership
 
 # The kind of open question that asks whether they had any of the signs themselves.
 SIGNS: Final = "signs"
+# The limits with stop signs of their own.
+EXPECTING: Final = frozenset({"pregnancy", "after-birth"})
 
 
 async def raise_alarm(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """Told or asked about, their sessions wait; somebody else's needs help, and nothing more."""
-    alarm = read_alarm(text)
+    alarm = await alarm_in(visit, text)
     if alarm is None:
         return None
     if alarm == "other":
         return visit.told(HelpThem())
     groups = await hold_if_known(visit)
-    return visit.told(StopNow(group=groups[0].group_id if groups else None, asked=alarm == "asked"))
+    return visit.told(stop(groups[0].group_id if groups else None, alarm))
+
+
+async def alarm_in(visit: Visit, text: str) -> Alarm | Literal["expecting"] | None:
+    """A stop sign, those of a pregnancy among them where they may be meant."""
+    alarm = read_alarm(text)
+    sign = read_birth_sign(text) if alarm is None else None
+    if sign == "sign" or (sign and EXPECTING & set((await visit.profile()).limits or ())):
+        return "expecting"
+    return alarm
+
+
+def stop(group: int | None, alarm: str) -> StopNow:
+    return StopNow(group=group, asked=alarm == "asked", expecting=alarm == "expecting")
 
 
 async def hold_if_known(visit: Visit) -> list[Membership]:

@@ -3,18 +3,17 @@
 from dataclasses import replace
 
 from core.athletes.values import Screening
-from core.desk.alarm import hold_if_known
+from core.desk.alarm import alarm_in, hold_if_known, stop
 from core.desk.commands import OpenGroup, SeeBoard, TalkInGroup
 from core.desk.correcting import correct_score
 from core.desk.groups import open_group
 from core.desk.inviting import reached_in_private
 from core.desk.outcome import Outcome, Say
 from core.desk.says.groups import TalkInPrivate
-from core.desk.says.joining import HelpThem, StopHere, StopNow
+from core.desk.says.joining import HelpThem, StopHere
 from core.desk.scoreboard import see_board
 from core.desk.scores import tell_score, tell_score_again
 from core.desk.visit import Visit
-from core.notation.alarm import read_alarm
 from core.notation.chat import is_like_a_score
 from core.notation.corrections import read_correction
 from core.notation.yes_no import says_it_is_so
@@ -43,11 +42,11 @@ async def session_replied_to(visit: Visit, chat: int, message_id: int | None) ->
 
 
 async def reply_in_group(visit: Visit, group_id: int, session: int, text: str) -> Outcome:
-    alarm = read_alarm(text)
+    alarm = await alarm_in(visit, text)
     if alarm == "other":
         return visit.told(HelpThem())
     if alarm is not None:
-        return await help_in_group(visit, group_id, asked=alarm == "asked")
+        return await help_in_group(visit, group_id, alarm)
     corrected = read_correction(text)
     mine = await asked_here(visit, session)
     if corrected is None and not is_like_a_score(text) and not (mine and says_it_is_so(text)):
@@ -55,12 +54,12 @@ async def reply_in_group(visit: Visit, group_id: int, session: int, text: str) -
     return await score_in_group(visit, group_id, session, text, mine, corrected)
 
 
-async def help_in_group(visit: Visit, group_id: int, *, asked: bool) -> Outcome:
+async def help_in_group(visit: Visit, group_id: int, alarm: str) -> Outcome:
     """Help where they are looking, with no word of what they feel; all else about it in private."""
     await hold_if_known(visit)
     here = visit.told(StopHere(group=group_id))
     private = await reached_in_private(visit)
-    return here + Outcome((Say(private.id, StopNow(group=group_id, asked=asked)),)) if private else here
+    return here + Outcome((Say(private.id, stop(group_id, alarm)),)) if private else here
 
 
 async def asked_here(visit: Visit, session: int) -> OpenQuestion | None:

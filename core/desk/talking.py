@@ -5,6 +5,7 @@ from typing import Any
 
 from core.athletes.complaints import of_limit
 from core.athletes.today import differing
+from core.athletes.values import Branch
 from core.desk.abilities import as_ability
 from core.desk.alarm import SIGNS, as_way_out, raise_alarm, tell_signs_in_words
 from core.desk.amending import as_amendment
@@ -41,6 +42,7 @@ from core.desk.pain import as_complaint, as_stiffness
 from core.desk.privacy import as_privacy
 from core.desk.reports import tell_where
 from core.desk.says.common import Help, NotText
+from core.desk.says.joining import NotCleared
 from core.desk.says.versions import Me
 from core.desk.scores import tell_score, tell_score_again
 from core.desk.sessions import coached_groups, draft_session
@@ -69,7 +71,14 @@ async def tell(visit: Visit, command: Tell) -> Outcome:
         outcome = await reading(visit, command.text, session)
         if outcome is not None:
             return outcome
-    return await ask_help(visit, AskHelp())
+    return await held_answer(visit) or await ask_help(visit, AskHelp())
+
+
+async def held_answer(visit: Visit) -> Outcome | None:
+    """Whoever is held after a stop sign needs the way out more than a list of what else there is."""
+    branch = (await visit.profile()).branch
+    groups = await visit.memberships() if branch is Branch.SYMPTOMS else []
+    return visit.told(NotCleared(group=groups[0].group_id, branch=branch)) if groups and branch else None
 
 
 async def as_session(visit: Visit, text: str, _: int | None) -> Outcome | None:

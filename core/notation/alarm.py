@@ -86,3 +86,34 @@ def read_alarm(text: str) -> Alarm | None:
 def _is_denied(words: str, sign: re.Match[str]) -> bool:
     before = words[max(0, sign.start() - _NEAR) : sign.end()]
     return bool(_NOT.search(re.split(r"[.!;\n]|\bbut\b", before)[-1]))
+
+
+# The signs to stop at in a pregnancy and after a birth follow ACOG's list (from memory) and this program's own
+# limits; how people type them is common practice, no source.
+_BIRTH = re.compile(
+    r"(?<!muscle )\bcontractions?\b|\bwaters? (?:just |have |has )?(?:broke|broken)\b|\bleaking (?:\w+ )?fluid\b"
+    r"|\bfluid (?:is )?leaking\b|\bvaginal bleeding\b|\bbleeding down there\b",
+    re.IGNORECASE,
+)
+_WHILE_EXPECTING = re.compile(
+    r"\b(?:bleed(?:s|ing)?|bled|spotting|leaking|bulge|cramps?|cramping|tightenings?|headaches?|flickering)\b"
+    r"|\bcalf\b.{0,15}\b(?:pain|hurts|swollen|swelling)\b|\b(?:swollen|sore|painful) calf\b",
+    re.IGNORECASE,
+)
+
+
+_BABY = re.compile(r"\bbaby\b.{0,20}\b(?:less|not moving|isn'?t moving|stopped)\b", re.IGNORECASE)
+
+
+def read_birth_sign(text: str) -> Literal["sign", "sign if expecting"] | None:
+    """A stop sign of a pregnancy or after a birth: for anybody, or only for who is known to be there; or None."""
+    words = text[:1000].replace("\u2019", "'")
+    if _OTHERS.search(words) and not _ONESELF.search(_OTHERS.sub(" ", words)):
+        return None
+    if _is_told(_BIRTH, words):
+        return "sign"
+    return "sign if expecting" if _BABY.search(words) or _is_told(_WHILE_EXPECTING, words) else None
+
+
+def _is_told(sign: re.Pattern[str], words: str) -> bool:
+    return any(not _is_denied(words, match) for match in sign.finditer(words))

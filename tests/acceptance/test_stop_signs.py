@@ -83,3 +83,29 @@ async def test_words_that_are_no_answer_are_told_what_waits_for_one(crew):
     await ilse.hears("Your sessions wait for this answer first")
     await ilse.says("my doctor says all good")
     await ilse.hears("start again lighter than before")
+
+
+async def test_a_sign_of_a_pregnancy_leads_to_the_midwife_and_no_score_is_cheered(crew):
+    ilse = await has_a_version(crew)
+    await ilse.says("I'm bleeding")
+    await ilse.hears("Here's what you can send me")
+    await ilse.says("/me")
+    await ilse.presses("To spare", on=await ilse.hears("here's what I know"))
+    await ilse.hears("spare")
+    await ilse.says("I'm 20 weeks pregnant")
+    await ilse.hears("pregnancy")
+    await ilse.says("4 rounds, felt some contractions")
+    told = await ilse.hears("Call your midwife or your doctor now")
+    assert "Well done" not in told.text
+    await ilse.says("I'm bleeding")
+    await ilse.hears("Call your midwife or your doctor now")
+    await crew.group.hears_nothing()
+
+
+async def test_whoever_is_held_always_reads_how_to_go_on(crew):
+    ilse = await has_a_version(crew)
+    await ilse.says("im dizzy")
+    await ilse.hears("Stop now and sit down")
+    await ilse.says("ok it passed, i just stood up too quick")
+    told = await ilse.hears("a doctor should look at first")
+    assert told.labels == ["My doctor has cleared me", "You got me wrong"]

@@ -154,7 +154,7 @@ def not_cleared(said: NotCleared) -> Worded:
 
 @wording("en", StopNow)
 def stop_now(said: StopNow) -> Worded:
-    text = ASKED if said.asked else STOP
+    text = EXPECTING if said.expecting else ASKED if said.asked else STOP
     if said.group is None:
         return Worded(text)
     return Worded(f"{text}\n\n{WAY_OUT}", (*cleared(said.group), misunderstood(said.group, asked=said.asked)))
@@ -174,6 +174,11 @@ STOP = (
     "<b>Stop now and sit down. If it is strong, or doesn't pass at once, call your local emergency number.</b> "
     "Nobody watches this chat, so please don't wait for an answer here; if somebody is near, tell them.\n\n"
     "Have a doctor look at it before you train again. Until then I won't give you a session."
+)
+EXPECTING = (
+    "<b>Stop now and rest. Call your midwife or your doctor now. With bleeding, fluid leaking or strong pain, or if you feel "
+    "faint, call your local emergency number.</b> Nobody watches this chat, so please don't wait for an answer here.\n\n"
+    "Until they have cleared you I won't give you a session."
 )
 ASKED = (
     "<b>If you feel that yourself, now: stop and sit down. If it is strong, or doesn't pass at once, call your local "

@@ -45,11 +45,12 @@ class NotCleared(Said):
 class StopNow(Said):
     """They told of a stop sign, or (`asked`) asked about one.
 
-    `group`: where they may say later that they were cleared.
+    `group`: where they may say later that they were cleared. `expecting`: a sign of a pregnancy or after a birth.
     """
 
     group: int | None
     asked: bool = False
+    expecting: bool = False
 
 
 class StopHere(Said):

@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from core.notation.alarm import read_alarm
+from core.notation.alarm import read_alarm, read_birth_sign
 from core.notation.yes_no import read_yes_no, says_cleared, says_only_asking
 
 
@@ -156,3 +156,21 @@ def test_a_doubt_is_neither(text):
 def test_any_text_is_read_without_a_crash(text):
     assert read_yes_no(text) in {True, False, None}
     assert read_alarm(text) in {None, "told", "asked", "other"}
+
+
+@pytest.mark.parametrize(
+    ("typed", "sign"),
+    [
+        ("4 rounds, felt some contractions", "sign"),
+        ("I think my waters broke", "sign"),
+        ("I'm bleeding", "sign if expecting"),
+        ("the baby isn't moving much", "sign if expecting"),
+        ("bad headache since this morning", "sign if expecting"),
+        ("no bleeding, all good", None),
+        ("muscle contractions", None),
+        ("my sister has contractions", None),
+        ("4 rounds, felt great", None),
+    ],
+)
+def test_stop_signs_of_a_pregnancy(typed, sign):
+    assert read_birth_sign(typed) == sign
