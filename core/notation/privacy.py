@@ -35,6 +35,8 @@ _KEEPS: Final = re.compile(
     rf"|\b(?:is|are) my {_MINE} (?:safe|secure)\b"
     rf"|\b(?:where|how|how long) (?:do you|is|are|will you) (?:(?:store|keep|save) )?my {_MINE}\b"
     r"|\b(?:privacy|gdpr|data protection)\b"
+    r"|\bwhy (?:do|would|should) (?:you|u|i) (?:need|want|have)\b.{0,25}\b(?:this|that|it|all|know|tell|answer)\b"
+    r"|\bwhy (?:do|are) (?:you|u) ask(?:ing)?\b"
     rf"|\bdo you (?:share|sell|store|keep|pass on|give away) (?:my|our) {_MINE}\b"
 )
 _PLEASE: Final = (
