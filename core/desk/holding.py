@@ -5,13 +5,13 @@ from core.desk.days import RECENT
 from core.desk.errors import NotAMember, NotTheCoach, UnknownThing
 from core.desk.outcome import Outcome
 from core.desk.overseeing import give_ok, look_at_athlete, send_version
-from core.desk.says.overseeing import AthleteHeld, NobodyHeld, NothingToLookAt
+from core.desk.says.overseeing import AthleteHeld, NobodyHeld, NothingToLookAt, OnlyFromThem
 from core.desk.says.sessions import AsPosted
 from core.desk.sessions import coached_groups, group_post
 from core.desk.versions import session_meant
 from core.desk.visit import Visit
 from core.desk.waiting import seen_by
-from core.notation.wishes import read_hold_of_somebody, read_wish
+from core.notation.wishes import read_body_of_another, read_hold_of_somebody, read_wish
 from core.store.records import Membership, Role, SessionRecord
 
 
@@ -24,6 +24,9 @@ async def as_wish(visit: Visit, text: str, _: int | None) -> Outcome | None:
     }
     wish = read_wish(text, athletes)
     if wish is None:
+        told_of = read_body_of_another(text, athletes) if athletes else None
+        if told_of is not None:
+            return visit.told(OnlyFromThem(athlete=told_of))
         return await hold_of_nobody(visit, text, tuple(athletes))
     athlete = athletes[wish.name]
     if wish.wish == "look":

@@ -4,6 +4,8 @@ import re
 from collections.abc import Iterable
 from typing import Literal, NamedTuple
 
+from core.notation.chat import is_like_a_score
+from core.notation.limits import read_limits
 from core.notation.people import spellings
 
 Wish = Literal["hold", "lift", "look"]
@@ -41,6 +43,9 @@ _HOLD_OF_SOMEBODY = re.compile(
 )
 
 
+_ABOUT = re.compile(r"@|\b(?:has|have|got|is|was|had|for|her|him|them|his|their|today|please|a|an|the)\b")
+
+
 class WishAbout(NamedTuple):
     name: str
     wish: Wish
@@ -54,6 +59,18 @@ def read_wish(text: str, names: Iterable[str]) -> WishAbout | None:
         return None
     name, rest = found
     return next((WishAbout(name, wish) for wish, pattern in _WISHES if re.fullmatch(pattern, rest)), None)
+
+
+def read_body_of_another(text: str, names: Iterable[str]) -> str | None:
+    """Of whom a coach tells what their body must spare: `Ilse has a bad shoulder`, `no jumping for Bo`."""
+    if "?" in text:
+        return None
+    found = _named(re.sub(r"\s+", " ", text.replace("\u2019", "'")).casefold(), dict(spellings(names)))
+    if found is None:
+        return None
+    name, rest = found
+    about = _ABOUT.sub(" ", rest)
+    return name if read_limits(about).limits and not is_like_a_score(about) else None
 
 
 def read_hold_of_somebody(text: str) -> str | None:

@@ -226,3 +226,11 @@ async def test_a_coach_is_told_that_nobody_is_held_by_a_name_i_do_not_know(crew)
     await crew.coach.says("can i hold ilse for my ok?")
     told = await crew.coach.hears("I can't tell who “ilse” is")
     assert "Ilse Berg and Ilse Vik" in told.text
+
+
+async def test_what_a_body_must_spare_is_taken_from_its_owner_only(crew):
+    ilse = await knows(crew)
+    await crew.coach.says("Ilse has a bad shoulder, no overhead for her")
+    told = await crew.coach.hears("I only take from Ilse, so nothing has changed")
+    assert "hold Ilse" in told.text
+    await ilse.hears_nothing()

@@ -91,6 +91,12 @@ class NobodyHeld(Said):
     known: tuple[str, ...]
 
 
+class OnlyFromThem(Said):
+    """To the coach: what an athlete's body must spare is theirs to tell."""
+
+    athlete: str
+
+
 class NothingToLookAt(Said):
     """To the coach: there is no session to show this athlete's version of; or they have none today."""
 

@@ -2,7 +2,7 @@
 
 import pytest
 
-from core.notation.wishes import read_hold_of_somebody, read_wish
+from core.notation.wishes import read_body_of_another, read_hold_of_somebody, read_wish
 
 NAMES = ("Ilse", "Bo", "Anna Maria Vik", "Anna Berg")
 
@@ -96,3 +96,19 @@ def test_of_two_with_one_first_name_the_whole_name_tells():
 )
 def test_a_hold_of_somebody_unknown_is_told_from_other_words(typed, name):
     assert read_hold_of_somebody(typed) == name
+
+
+@pytest.mark.parametrize(
+    ("typed", "name"),
+    [
+        ("Ilse has a bad shoulder, no overhead for her", "Ilse"),
+        ("bo is pregnant", "Bo"),
+        ("no jumping for Bo please", "Bo"),
+        ("Ilse 7+12, wrist hurts", None),
+        ("Bo is great", None),
+        ("make the row 200 m", None),
+        ("does Ilse have a bad knee?", None),
+    ],
+)
+def test_of_whom_a_coach_tells_what_they_must_spare(typed, name):
+    assert read_body_of_another(typed, NAMES) == name
