@@ -9,13 +9,13 @@ from core.notation.text import plain
 _LONGEST: Final = 160
 _SLIP: Final = (
     r"(?:sorry|oops|oops+y?|whoops|woops|ups|correction|typo|my (?:bad|mistake)|mistake|(?:no,? )?wait|hang on|actually"
-    r"|i mean|i meant|i mis-?(?:typed|counted|read)|mistyped|miscounted|mis-?read|wrong (?:score|time|number|one)"
+    r"|i mean|i meant|i mis-?(?:typed|counted|read)|mistyped|miscounted|mis-?read|wrong (?:again|score|time|number|one)"
     r"|that(?:'s| is| was) (?:wrong|not right)|not right"
     r"|no(?=\W+(?:wait|sorry|it|that|i)\b|\W+[0-9]+(?::|\s?\+|\s?rounds?|\s?rds?)))"
 )
 _WAS: Final = (
     r"(?:(?:it|that|this|my (?:score|time|result)|the (?:score|time|result)|score|time)"
-    r"(?:'s| is| was| should(?: be|'ve been| have been))|(?:it |that )?should (?:be|have been)"
+    r"(?:'?s| is| was| should(?: be|'ve been| have been))|(?:it |that )?should (?:be|have been)"
     r"|i (?:meant(?: to (?:say|write|type))?|got|did|had)|make (?:it|that)|change (?:it|that|my (?:score|time)) to"
     r"|meant(?: to (?:say|write|type))?|(?:it )?was)"
 )

@@ -13,6 +13,8 @@ from core.notation.corrections import read_correction
         ("sorry 9:24", "9:24"),
         ("Sorry, 9:24!", "9:24!"),
         ("oops, it was 9:24", "9:24"),
+        ("correction its 6+2, forgot a round", "6+2, forgot a round"),
+        ("sorry wrong again, 5 rounds 30 reps", "5 rounds 30 reps"),
         ("Oops it's 7+12", "7+12"),
         ("I meant 9:24", "9:24"),
         ("it was actually 9:24", "9:24"),
