@@ -22,9 +22,8 @@ from core.desk.says.scores import (
     ScoreNoted,
     ScoreTakenBack,
 )
-from core.desk.says.versions import NothingPosted
 from core.desk.scoreboard import Standings, renew_board, scored_blocks
-from core.desk.versions import session_meant
+from core.desk.versions import nothing_posted, session_meant
 from core.desk.visit import Visit
 from core.desk.waiting import seen_by
 from core.measures import AmountUnit
@@ -58,7 +57,7 @@ async def tell_score(visit: Visit, text: str, session_id: int | None, block: int
     """The visitor's own score of a session, else of the newest."""
     record = await session_scored(visit, text, session_id)
     if record is None:
-        return visit.told(NothingPosted())
+        return await nothing_posted(visit)
     if await visit.uow.groups.membership(visit.person.id, record.group_id) is None:
         raise NotAMember
     if (await visit.profile()).screening is Screening.STOP:

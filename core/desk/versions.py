@@ -5,6 +5,7 @@ from core.desk.commands import MyVersion, ShowHow
 from core.desk.entry import first_things
 from core.desk.errors import UnknownThing
 from core.desk.outcome import Outcome
+from core.desk.says.common import Help
 from core.desk.says.versions import (
     AskAbout,
     Changed,
@@ -24,12 +25,20 @@ from core.scaling.version import version_for
 from core.store.records import Purpose, Role, SessionRecord
 
 
+async def nothing_posted(visit: Visit) -> Outcome:
+    """A stranger is shown the way in first; a coach posts themselves."""
+    memberships = await visit.memberships()
+    if not memberships:
+        return visit.told(Help(coach=False, joined=False))
+    return visit.told(NothingPosted(coach=any(one.role is Role.COACH for one in memberships)))
+
+
 async def my_version(
     visit: Visit, command: MyVersion, understood: Understood | None = None, changed: Changed | None = None
 ) -> Outcome:
     record = await session_meant(visit, command.session)
     if record is None:
-        return visit.told(NothingPosted())
+        return await nothing_posted(visit)
     await belong(visit, record.group_id)
     profile = await visit.profile()
     first = await first_things(visit, profile, record.group_id)

@@ -336,3 +336,15 @@ async def test_bottles_are_called_bottles(crew):
     noted = await ilse.hears("2 water bottles for up to 1.5 kg")
     assert "the usual weight for the water bottle" in noted.text
     assert "jug" not in noted.text
+
+
+async def test_a_stranger_who_tells_a_score_is_shown_the_way_in(crew):
+    tam = await crew.room.person("Tam")
+    await tam.says("i did 3 rounds")
+    await tam.hears("Open the button in your group's chat")
+
+
+async def test_a_coach_who_has_posted_nothing_is_not_told_to_wait_for_their_coach(crew):
+    await crew.coach.says("8:43")
+    told = await crew.coach.hears("Nothing is posted yet")
+    assert "your coach" not in told.text

@@ -263,7 +263,9 @@ def coach_needed(said: CoachNeeded) -> Worded:
 
 
 @wording("en", NothingPosted)
-def nothing_posted(_: NothingPosted) -> Worded:
+def nothing_posted(said: NothingPosted) -> Worded:
+    if said.coach:
+        return Worded("Nothing is posted yet. Send me today's session, as you'd write it on a board.")
     return Worded("Nothing is posted yet. As soon as your coach posts a session, tap “My version” under it.")
 
 

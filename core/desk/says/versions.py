@@ -128,7 +128,9 @@ class CoachNeeded(Said):
 
 
 class NothingPosted(Said):
-    """No session is posted yet in the athlete's groups."""
+    """No session is posted yet in the asker's groups; `coach` where they coach one."""
+
+    coach: bool = False
 
 
 class HowTo(Said):
