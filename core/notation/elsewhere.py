@@ -4,6 +4,7 @@ import re
 from datetime import date, timedelta
 from typing import Final
 
+from core.athletes.equipment import everything
 from core.athletes.values import Equipment, SetName
 from core.measures import MassUnit
 from core.notation.chat import is_like_a_score
@@ -23,7 +24,8 @@ _AWAY: Final = re.compile(
     r"(?:travell?ing|on the road|(?:on (?:a |my )?|for )?(?:(?:work|business|family) )?(?:trip|holidays?|vacation|hols)"
     r"|abroad|away(?: from home)?|not (?:at )?home|(?:in|at) (?:a|my|the|our) (?:hotel|hostel|airbnb|holiday home|cabin"
     rf"|holiday flat|campsite|office)|(?:at|with) (?:(?:my|our|the) )?{_WHOSE}(?:'?s'?)?(?: (?:place|house|flat|home))?"
-    r"|at (?:a|my) (?:friend|mate|relative)'?s(?: (?:place|house|flat))?|at work|camping)\b"
+    r"|at (?:a|my) (?:friend|mate|relative)'?s(?: (?:place|house|flat))?|at work|camping"
+    r"|(?:at|in) (?:the|my|a|our) (?P<gym>gym|box|studio))\b"
     r"(?: for (?:work|business|fun|a while|now)\b)?"
 )
 _LATER: Final = re.compile(
@@ -42,6 +44,9 @@ _NOTHING: Final = re.compile(
     r" (?:weights?|equipment|gear|kit|gym|stuff|things|kettlebells?|dumbbells?)(?: (?:here|there|with me))?\b"
     r"|\b(?:nothing|empty[- ]handed|body ?weight|just me|only me)(?: (?:only|here|there|with me|at all))*\b"
 )
+_ALL: Final = re.compile(r"^(?:just about |nearly )?(?:everything|all of it|the lot|all you need)$")
+# `At the gym I have ...` tells what is there; `I'm at the gym` tells of today.
+_THERE_NOW: Final = re.compile(r"\b(?:i'?m|i am|we're|we are|train(?:ing)?)\b")
 _FILLING: Final = re.compile(
     r"^(?:(?:and|but|so|where|with|only|just|i|we|they|have|has|got|i've|there's|there|is|are|here|today|now|all|my"
     r"|to use|this week|next week|tomorrow|took|brought|packed)\b\W*)+"
@@ -89,10 +94,13 @@ def read_elsewhere(text: str, today: date, units: MassUnit) -> Elsewhere | None:
     ):
         return None
     until, rest = _until(words[away.end() :], today)
+    if away["gym"] and not _THERE_NOW.search(words):
+        return None
     things, unread = _things(rest, units)
     if unread and not _SPEAKS_OF_THINGS.search(unread) and not read_equipment(unread, units).without_weight:
         return None
-    return Elsewhere(things=things, unread=unread, until=until, later=bool(_LATER.search(words)))
+    place: SetName = "gym" if away["gym"] else "trip"
+    return Elsewhere(place=place, things=things, unread=unread, until=until, later=bool(_LATER.search(words)))
 
 
 def _until(words: str, today: date) -> tuple[date | None, str]:
@@ -124,6 +132,8 @@ def _things(words: str, units: MassUnit) -> tuple[tuple[Equipment, ...] | None, 
     left = _FILLING.sub("", _NOTHING.sub(" ", words).strip(" ,;.:-")).strip(" ,;.:-")
     if not left:
         return (() if nothing else None), ""
+    if _ALL.match(left):
+        return everything(), ""
     read = read_equipment(left, units)
     clear = read.equipment and not read.not_understood and not read.without_weight
     return (read.equipment, "") if clear else (None, left)

@@ -61,3 +61,11 @@ async def test_what_was_forgotten_comes_into_the_next_version(crew):
     await ilse.hears("16 kg")
     await ilse.says("/today")
     assert "16 kg kettlebell" in (await ilse.hears("Your version")).text
+
+
+async def test_who_is_at_the_gym_gets_what_fits_there(crew):
+    ilse = await has_a_version(crew)
+    await ilse.says("im at the gym today, they have everything")
+    await ilse.hears("In the gym you have now")
+    await ilse.hears("Noted: in the gym")
+    await ilse.hears("Your version")

@@ -62,6 +62,20 @@ def test_what_is_not_said_is_not_made_up():
         assert told.things is None
 
 
+@pytest.mark.parametrize(
+    ("said", "place", "things"),
+    [
+        ("im at the gym today, they have everything", "gym", True),
+        ("I'm at the gym", "gym", False),
+        ("I'm travelling, only a band", "trip", True),
+    ],
+)
+def test_where_they_are(said, place, things):
+    told = read(said)
+    assert told is not None
+    assert (told.place, bool(told.things)) == (place, things)
+
+
 def test_what_comes_later_is_not_today():
     told = read("I'm on holiday next week, only a band")
     assert told is not None
