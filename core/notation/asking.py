@@ -126,7 +126,11 @@ def finished_or_not(score: Score) -> ReadScore:
 def which_block(blocks: tuple[tuple[int, Block], ...]) -> ReadScore:
     """`blocks`: index and block of each that the words could be about."""
     choices = " or ".join(f"part {index + 1} ({_named(block)})" for index, block in blocks)
-    return unsure(Doubt.WHICH_BLOCK, f"Which part is that score for: {choices}?")
+    one = blocks[0][0] + 1
+    return unsure(
+        Doubt.WHICH_BLOCK,
+        f"Which part is that score for: {choices}? Write them one at a time, like: part {one}, and your score.",
+    )
 
 
 def _named(block: Block) -> str:

@@ -49,6 +49,7 @@ _AFTER = re.compile(
     r"|[0-9]{1,3}\s?(?:kg|lbs?)|phew|wow|tough|hard|easy|that was \w+|so \w+|felt \w+|my \w+ hurts?|wrist"
     rf"|knee|shoulder|back|elbow|{_HURTING})[\W_]*)*$"
 )
+_PART = re.compile(r"^\W*(?:part|block|piece)\s?[1-9]\b(?=.*[0-9])[\s:;,.\-]*(?:was |is |: )?")
 _TALK = re.compile(
     r"\b(?:see you|meet|meeting|class|tomorrow|tonight|yesterday|later|o'?clock|[0-9]\s?(?:am|pm)|a\.m"
     r"|p\.m|can i|could i|can we|should"
@@ -68,7 +69,7 @@ _TOLD = re.compile(r"^\W*(?:i |we )?(?:did|got|made|finished|done|managed)\b")
 
 def is_like_a_score(text: str) -> bool:
     """Whether a message reads like a result: `7+12`, `8:43 scaled`; not `see you at 8:30` or a question."""
-    words = plain(text).lower()
+    words = _PART.sub("", plain(text).lower(), count=1)
     if not words or len(words) > _LONGEST_SCORE or words.rstrip(" !").endswith("?"):
         return False
     if NOT_COUNTED.search(words):

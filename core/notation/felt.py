@@ -15,7 +15,7 @@ _MOST: Final = 10
 _OF_TEN: Final = re.compile(r"\s?(?:/|out of|of)\s?10\b")
 _BARE: Final = re.compile(r"^\W*(?:an? |about |around |maybe |like |say |i'?d say )*([1-9]|10)\W*$")
 _ABOUT_EFFORT: Final = re.compile(
-    r"\b(?:rpe|effort|hard|harder|easy|tough|brutal|heavy|intens\w+|like an?)\b"
+    r"\b(?:rpe|effort|hard|harder|easy|tough|brutal|heavy|intens\w+|like an?|all i (?:had|got)|all out)\b"
 )
 _NUMBER: Final = re.compile(r"[0-9]+(?:[.:+][0-9]+)?")
 _COUNTED: Final = re.compile(

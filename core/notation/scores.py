@@ -43,6 +43,8 @@ _MISSED = re.compile(
     r"|\b(?:one|1|two|2) (?:too many|less|fewer|short|off)\b"
 )
 _TIMED = {Format.FOR_TIME, Format.TIME_TRIAL}
+# In these a weight is told beside the score, never as it.
+_LOAD_BESIDE = {Format.AMRAP, Format.FOR_TIME, Format.INTERVALS, Format.MAX_REPS}
 _BELOW_ZERO = re.compile(r"^\s*-[0-9]|(?<=[\s:])-[0-9]")
 _WORDS = re.compile(
     rf"\b({'|'.join(word for word in NUMBER_WORDS if ' ' not in word)})\b(?=\s?(?:rounds?|rds?|reps?|and"
@@ -88,7 +90,7 @@ def _in_block(words: str, block: Block, unit: MassUnit) -> ReadScore:
     said = words if block.format in _TIMED else _MISSED.sub(" ", words)
     strip = Strip(_WORDS.sub(lambda word: str(NUMBER_WORDS[word[0]]), said))
     remarks = take_remarks(strip)
-    load = strip.take(LOAD) if block.format in {Format.AMRAP, Format.FOR_TIME, Format.INTERVALS} else None
+    load = strip.take(LOAD) if block.format in _LOAD_BESIDE else None
     read = read_number(strip, block, unit)
     read = read or _without_number(words, block)
     if read.score is None:

@@ -186,7 +186,7 @@ def scoreboard(said: Scoreboard) -> Worded:
         parts.append("No scores yet.")
     for number, board in shown:
         if len(said.boards) > 1:
-            parts.append(fill("<i>Block {number}</i>", number=number + 1))
+            parts.append(fill("<i>Part {number}</i>", number=number + 1))
         parts.append(ranking(board))
     return Worded("\n\n".join(parts), (judging(said.session_id),) if said.judge else ())
 

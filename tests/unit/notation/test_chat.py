@@ -58,3 +58,11 @@ def test_a_pasted_session_is_taken_for_one(text):
 @pytest.mark.parametrize("text", NO_SESSIONS)
 def test_scores_and_chat_are_no_session(text):
     assert not is_like_a_session(text)
+
+
+@pytest.mark.parametrize(
+    ("said", "is_score"),
+    [("part 2: 80 cals", True), ("part 1 was 6+3", True), ("part 2 tomorrow at 8", False)],
+)
+def test_a_score_of_a_part(said, is_score):
+    assert is_like_a_score(said) == is_score

@@ -17,6 +17,7 @@ from core.notation.felt import names_effort, read_effort, read_hurt
         ("about an 8", 8),
         ("it was really hard like 9", 9),
         ("felt like a 7!", 7),
+        ("10 all i had", 10),
         ("very hard", 7),
         ("easy", 2),
         ("8:00", None),

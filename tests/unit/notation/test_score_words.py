@@ -294,7 +294,8 @@ def test_a_score_that_fits_no_block_or_several_is_asked_about():
         assert (read.sure, read.doubt) == (False, Doubt.WHICH_BLOCK)
     assert read.ask == (
         "Which part is that score for: part 1 (12 minutes, as many rounds as possible) "
-        "or part 2 (12 minutes, as many rounds as possible)?"
+        "or part 2 (12 minutes, as many rounds as possible)? "
+        "Write them one at a time, like: part 1, and your score."
     )
 
 
@@ -346,3 +347,8 @@ def test_rounds_that_may_have_been_all_or_more_are_asked_about(said):
 def test_all_rounds_in_a_time_are_that_time(said):
     read = read_of_rounds(said)
     assert (read.sure, read.score.seconds, read.score.capped) == (True, 1100, False)
+
+
+def test_a_weight_is_no_number_of_repetitions():
+    read = read_score("used 25 lb for the push-ups", session(MAX_REPS))
+    assert read.score is None
