@@ -5,7 +5,7 @@ from typing import Final, Literal, NamedTuple
 
 from core.notation.text import plain
 
-Kind = Literal["hurts", "sick", "sore", "short", "hard"]
+Kind = Literal["hurts", "sick", "sore", "short", "hard", "easy"]
 
 _LONGEST: Final = 160
 # Nobody trains for longer, in minutes.
@@ -38,6 +38,7 @@ _KINDS: Final[tuple[tuple[Kind, re.Pattern[str]], ...]] = (
             r"\btoo (?:hard|difficult|heavy)\b|\bsomething easier\b|\bi (?:can't|cannot|can not) do\b"
         ),
     ),
+    ("easy", re.compile(r"\btoo (?:easy|light)\b|\bsomething harder\b")),
 )
 _NOT: Final = re.compile(r"\b(?:no longer|not|isn't|wasn't|don't|doesn't|didn't|nothing)\b(?! much time)")
 

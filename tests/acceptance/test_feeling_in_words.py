@@ -43,8 +43,11 @@ async def test_something_that_hurts_is_stopped_first(crew):
     await ilse.hears("Which line would you like to change?")
 
 
-@pytest.mark.parametrize("words", ["that's too hard, can I have something easier?", "I can't do planks"])
-async def test_what_is_too_hard_can_be_changed(crew, words):
+@pytest.mark.parametrize(
+    "words",
+    ["that's too hard, can I have something easier?", "I can't do planks", "thats way too light for me"],
+)
+async def test_what_is_too_hard_or_too_light_can_be_changed(crew, words):
     ilse = await has_a_version(crew)
     await ilse.says(words)
     choice = await ilse.hears("Which line would you like to change?")
