@@ -6,6 +6,7 @@ from typing import Any
 
 from core.athletes.values import Screening
 from core.desk.abilities import keep_loads
+from core.desk.as_done import Done, as_done
 from core.desk.commands import ClaimAsWritten, ConfirmScore, FixScore, TakeScoreBack
 from core.desk.days import RECENT
 from core.desk.errors import NotAMember, NotYours, StalePress, UnknownThing
@@ -26,14 +27,11 @@ from core.desk.scoreboard import Standings, renew_board, scored_blocks
 from core.desk.versions import nothing_posted, session_meant
 from core.desk.visit import Visit
 from core.desk.waiting import seen_by
-from core.measures import AmountUnit
 from core.notation.scores import read_score
 from core.notation.yes_no import says_it_is_so
-from core.scaling.counting import minutes_had
-from core.scaling.values import VersionBlock
 from core.scores.text import in_words
 from core.scores.values import SETTLED_BY_YES, ReadScore, Score
-from core.store.records import Person, ScoreRecord, ScoreState, SessionRecord, VersionRecord
+from core.store.records import Person, ScoreRecord, ScoreState, SessionRecord
 
 
 @dataclass(frozen=True, slots=True)
@@ -164,6 +162,7 @@ async def keep_score(visit: Visit, claim: Claim, score: Score, text: str, block:
     """Store it, an earlier one of the same block becoming history; tell its place; renew the scoreboard."""
     record, athlete = claim.record, claim.athlete
     version = await seen_by(visit, record, athlete)
+    done = await as_done(visit, Done(record, athlete, version, block), score)
     earlier = await visit.uow.scores.of_person(record.id, athlete.id)
     kept = await visit.uow.scores.record(
         session_id=record.id,
@@ -171,7 +170,7 @@ async def keep_score(visit: Visit, claim: Claim, score: Score, text: str, block:
         person_id=athlete.id,
         version_id=version.id if version else None,
         text=text,
-        score=as_done(record, score, version, block),
+        score=done,
         entered_by=visit.person.id,
         now=visit.now,
     )
@@ -224,29 +223,6 @@ async def follow_up_own(visit: Visit, record: SessionRecord, pain: str | None) -
         return await ask_how_it_felt(visit, record, pain)
     felt = await ask_how_it_felt(visit, record, pain) if pain else Outcome()
     return felt + invite(visit, record)
-
-
-def as_done(record: SessionRecord, score: Score, version: VersionRecord | None, block: int) -> Score:
-    """The score with what the version says of it: scaled or as written, ranked (light duty isn't), how long.
-
-    Without a version nobody knows how it was done: scaled, unless the athlete says otherwise.
-    """
-    if version is None:
-        return score.model_copy(update={"scaled": True})
-    made = version.version.blocks[block]
-    seen = {
-        "scaled": score.scaled or not version.version.as_written,
-        "ranked": made.scored,
-        "minutes": minutes_had(record.session.blocks[block], made),
-        "unit": counted_in(score, made),
-    }
-    return score.model_copy(update=seen)
-
-
-def counted_in(score: Score, made: VersionBlock) -> str:
-    """Calories only where the version's line has them: another movement in their stead is counted as it is done."""
-    in_kcal = all(line.unit is AmountUnit.KCAL for line in made.every_line)
-    return AmountUnit.REPS if score.unit == AmountUnit.KCAL and not in_kcal else score.unit
 
 
 async def fix_score(visit: Visit, command: FixScore) -> Outcome:

@@ -46,7 +46,7 @@ def reason_for(plan: LinePlan, option: Option, athlete: Athlete) -> Reason:
 def _is_one_of_two(plan: LinePlan, athlete: Athlete) -> bool:
     """Whether the written load is there, once, where two are meant."""
     return any(
-        plan.is_written(load.value * grip.hold.count, athlete.pair) or load.kg == plan.load_kg(athlete.pair)
+        plan.load_kg(athlete.pair) is not None and plan.is_written(load.value, athlete.pair)
         for grip in plan.ways[0].grips
         if grip.hold.count > 1 and not grip.other
         for load in athlete.gear.loads(grip.hold.implement, 1)

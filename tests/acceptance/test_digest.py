@@ -157,6 +157,26 @@ async def test_a_version_that_has_the_coachs_ok_asks_for_no_word_in_the_evening(
     assert "need a word from you" not in evening.text
 
 
+async def test_whoever_is_pregnant_gets_no_rank_before_the_coachs_ok_either(crew):
+    lene = await crew.has("Lene")
+    await crew.gets(SESSION)
+    await lene.presses("My version")
+    await lene.hears("What do you have")
+    await lene.says("a chair")
+    for _ in range(10):
+        message = await lene.hears("")
+        if "looks at your version first" in message.text:
+            break
+        if "needs to spare" in message.text or "need to spare" in message.text:
+            await lene.says("24 weeks pregnant")
+        elif message.all_buttons:
+            await lene.presses(message.all_buttons[0].label, on=message)
+    await lene.says("4+3")
+    noted = await lene.hears("Noted: 4 rounds + 3")
+    assert "No rank today" in noted.text
+    assert "It was as written" not in noted.labels
+
+
 async def test_a_coach_who_asks_sees_the_day_so_far(crew):
     ilse = await crew.has("Ilse")
     await crew.coach.says("who hasn't reported?")

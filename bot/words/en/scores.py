@@ -69,7 +69,7 @@ def spare(said: ScoreNoted) -> str:
 
 
 def unseen(said: ScoreNoted) -> str:
-    if not said.unseen or said.for_whom or not said.score.scaled:
+    if not said.unseen or said.for_whom or not said.score.scaled or said.rank is None:
         return ""
     return "You haven't had a version from me, so I've put it with the scaled ones. Was it all as written? Tap below."
 
@@ -87,6 +87,8 @@ def rows_under(said: ScoreNoted) -> tuple[Row, ...]:
 def standing(said: ScoreNoted) -> str:
     if said.for_whom:
         return "" if said.rank is None else fill("Place {rank} of {of}.", rank=said.rank, of=said.of)
+    if said.rank is None and said.in_group:
+        return "Well done!"  # why there is no rank is nobody's business but theirs
     if said.rank is None:
         return "No rank today, as you train gently: feeling good afterwards is the point. Well done."
     if said.of == 1:

@@ -27,6 +27,13 @@ def test_nobody_is_told_that_they_came_last(rank, of):
     assert "place" not in noted(rank, of)
 
 
+def test_the_group_does_not_read_why_there_is_no_rank():
+    score = Score(value=5, unit="rounds", rounds=5, ranked=False)
+    said = ScoreNoted(score_id=1, score=score, text="5 rounds", rank=None, of=0, in_group=True)
+    assert "gently" not in word(said, "en").html
+    assert "gently" in word(said.model_copy(update={"in_group": False}), "en").html
+
+
 def board(*scores: tuple[str, Score]) -> str:
     ranked = rank(Format.AMRAP, [Entry(name=name, score=score) for name, score in scores])
     said = Scoreboard(session_id=1, title=None, day=date(2026, 3, 3), boards=((0, ranked),))
