@@ -37,7 +37,8 @@ from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.scaling.adjusting import Barred, as_written, easier, harder, something_else
 from core.scaling.barriers import sore_place
-from core.scaling.values import Change, Pin, VersionLine
+from core.scaling.orders import Pin
+from core.scaling.values import Change, VersionLine
 
 # Only these say something of ability (design 4.3).
 IS_EVIDENCE: Final = frozenset({"too-hard", "too-easy"})

@@ -35,7 +35,8 @@ from core.desk.visit import Visit
 from core.desk.waiting import seen_by
 from core.movements.lookup import catalogue
 from core.scaling.adjusting import Barred, as_written, easier, harder, something_else
-from core.scaling.values import Pin, Spot, Version, VersionLine, Withheld
+from core.scaling.orders import Pin
+from core.scaling.values import Spot, Version, VersionLine, Withheld
 from core.scaling.version import version_for
 from core.store.records import CoachOrder, Membership, Person, Role, SessionRecord, SessionState
 

@@ -10,7 +10,8 @@ from core.desk.reading import with_notes
 from core.desk.says.versions import Changed, LastTime, ShowVersion, Understood
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
-from core.scaling.values import Change, Orders, Pin, Version, VersionLine
+from core.scaling.orders import Orders, Pin
+from core.scaling.values import Change, Version, VersionLine
 from core.scaling.warm_up import warm_up_for
 from core.sessions.values import Session
 from core.store.records import CoachOrder, Done, SessionRecord, VersionRecord

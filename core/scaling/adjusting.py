@@ -19,10 +19,11 @@ from core.scaling.athlete import Athlete
 from core.scaling.fit import TOLERANCE
 from core.scaling.lines import is_same
 from core.scaling.options import at_share, options_of
+from core.scaling.orders import Orders, Pin
 from core.scaling.plan import plan_of
 from core.scaling.reasons import obstacle_to
 from core.scaling.search import Option
-from core.scaling.values import Because, Orders, Pin, Spot, VersionLine
+from core.scaling.values import Because, Spot, VersionLine
 from core.scaling.version import PARTS
 from core.scaling.ways import AS_WRITTEN, OTHER_PATTERN, SAME_LOAD, LinePlan
 from core.sessions.values import Session

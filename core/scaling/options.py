@@ -9,8 +9,9 @@ from core.measures import AmountUnit
 from core.scaling.athlete import NOTHING, Athlete
 from core.scaling.fit import NEVER_TOO_LIGHT, TOLERANCE, UNCOUNTED, Fit, Task, dull_below, fit, heaviest
 from core.scaling.gear import Load
+from core.scaling.orders import Orders
 from core.scaling.search import BUILD_UP, FEWER, LEFT_PATTERN, REST, Option, Search, Slot
-from core.scaling.values import Because, Orders
+from core.scaling.values import Because
 from core.scaling.ways import AS_WRITTEN, OTHER_IMPLEMENT, OTHER_LOAD, OTHER_PATTERN, Grip, LinePlan, Way
 
 # Two of twenty are not what was meant any more: so much is done if it is safe, even if it is a little heavy (estimate).

@@ -12,6 +12,7 @@ from core.scaling.choice import choose
 from core.scaling.counting import counts_as_written
 from core.scaling.lines import is_same, line_of
 from core.scaling.options import at_share, options_of
+from core.scaling.orders import Orders, Pin
 from core.scaling.plan import plan_of
 from core.scaling.reasons import keeps, reason_for
 from core.scaling.ring import Candidate, Section
@@ -22,8 +23,6 @@ from core.scaling.values import (
     Caution,
     Change,
     NeedsCoach,
-    Orders,
-    Pin,
     Reason,
     Version,
     VersionBlock,

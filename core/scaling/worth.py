@@ -14,8 +14,8 @@ from core.scaling.demand import load_moved
 from core.scaling.fit import TOLERANCE
 from core.scaling.gear import Load
 from core.scaling.options import options_of
+from core.scaling.orders import Orders
 from core.scaling.search import Option
-from core.scaling.values import Orders
 from core.scaling.ways import LinePlan, Way
 
 # The answers that are tried: what the weak third, the middle and the strong third would say.

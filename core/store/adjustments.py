@@ -4,7 +4,8 @@ from datetime import datetime
 
 from sqlalchemy import ColumnElement, RowMapping, select
 
-from core.scaling.values import Pin, Spot
+from core.scaling.orders import Pin
+from core.scaling.values import Spot
 from core.store import documents, tables
 from core.store.records import Adjustment
 from core.store.repository import Repository

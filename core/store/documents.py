@@ -10,7 +10,8 @@ from typing import Any, Generic, TypeVar
 
 from core.athletes.values import Evidence, Furnished, Profile
 from core.errors import Defect
-from core.scaling.values import Pin, Version
+from core.scaling.orders import Pin
+from core.scaling.values import Version
 from core.scores.values import Score
 from core.sessions.values import Session
 from core.values import Value

@@ -4,7 +4,7 @@ from datetime import datetime
 
 from sqlalchemy import RowMapping, or_, select
 
-from core.scaling.values import Pin
+from core.scaling.orders import Pin
 from core.store import documents, tables
 from core.store.records import CoachOrder
 from core.store.repository import Repository

@@ -4,7 +4,8 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from enum import StrEnum
 
-from core.scaling.values import Pin, Spot, Version
+from core.scaling.orders import Pin
+from core.scaling.values import Spot, Version
 from core.scores.values import Hurt, Mark, Score
 from core.sessions.values import Session
 

@@ -5,7 +5,8 @@ from decimal import Decimal
 
 import pytest
 
-from core.scaling.values import Pin, Spot
+from core.scaling.orders import Pin
+from core.scaling.values import Spot
 from core.scores.values import Score
 from tests.integration.store.builders import NOW
 from tests.integration.store.test_training import DAY, VERSION, draft

@@ -10,8 +10,9 @@ from hypothesis import strategies as st
 from core.athletes.values import Evidence
 from core.movements.lookup import catalogue
 from core.scaling.adjusting import Barred, as_written, easier, harder, something_else
+from core.scaling.orders import Orders, Pin
 from core.scaling.questions import next_question
-from core.scaling.values import Because, Change, Orders, Pin, Spot, Version
+from core.scaling.values import Because, Change, Spot, Version
 from core.scaling.version import version_for
 from tests.unit.scaling.people import athlete, did
 from tests.unit.scaling.people import session as read

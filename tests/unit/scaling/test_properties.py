@@ -13,9 +13,10 @@ from core.scaling.athlete import Athlete
 from core.scaling.choice import choose, value_of
 from core.scaling.fit import UNCOUNTED
 from core.scaling.options import options_of
+from core.scaling.orders import Orders
 from core.scaling.plan import plan_of
 from core.scaling.ring import Candidate, Section
-from core.scaling.values import Change, Orders, Version
+from core.scaling.values import Change, Version
 from core.scaling.version import version_for, withheld_from
 from tests.unit.scaling.people import athlete, did, lines, session
 

@@ -5,7 +5,8 @@ import pytest
 from core.athletes.values import Screening, Today
 from core.movements.lookup import catalogue
 from core.scaling.group import group_view
-from core.scaling.values import Because, Change, Orders, Pin, Withheld
+from core.scaling.orders import Orders, Pin
+from core.scaling.values import Because, Change, Withheld
 from core.scaling.version import version_for
 from tests.unit.scaling.people import athlete, did, lines, only_line, session, version
 

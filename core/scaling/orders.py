@@ -1,0 +1,42 @@
+"""What was decided beside the session: standing choices, and what the group's coach allows."""
+
+from decimal import Decimal
+from typing import Literal
+
+from core.scaling.values import Part, VersionLine
+from core.scores.values import EXACTLY, Tolerance
+from core.values import Value
+
+
+class Pin(Value):
+    """A standing choice for one line: only options that match every field that is set are left.
+
+    `line` counts from 1 in `part` of the block. `share`: of the written amount, at most 1. A pin that nothing
+    safe matches is not followed. An athlete's own says for which `cause`.
+    """
+
+    block: int
+    line: int
+    part: Part = "lines"
+    movement: str | None = None
+    variant: str | None = None
+    implement: str | None = None
+    count: int | None = None
+    load_kg: Decimal | None = None
+    share: float | None = None
+    by: Literal["coach", "athlete"] = "coach"
+    cause: str | None = None
+
+
+class Orders(Value):
+    """What was decided beside the session: standing choices, and last time's lines for steadiness.
+
+    `heavier`: the coach allows more than written. `volume_first`: fewer repetitions are an option at once.
+    `tolerance`: what counts as written in the group.
+    """
+
+    pins: tuple[Pin, ...] = ()
+    last: tuple[VersionLine, ...] = ()
+    heavier: bool = False
+    volume_first: bool = False
+    tolerance: Tolerance = EXACTLY
