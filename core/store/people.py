@@ -15,6 +15,9 @@ _CHATS = select(tables.chat, tables.person.c.language).outerjoin(
 )
 _CHAT_BY_ID = _CHATS.where(tables.chat.c.id == bindparam("it"))
 _CHAT_BY_ADDRESS = _CHATS.where(tables.chat.c.address == bindparam("it"))
+_NEWEST_OF_PERSON = (
+    _CHATS.where(tables.chat.c.person_id == bindparam("it")).order_by(tables.chat.c.id.desc()).limit(1)
+)
 _STANDING = select(tables.consent.c.id).where(
     tables.consent.c.person_id == bindparam("person"),
     tables.consent.c.about == bindparam("what"),
@@ -80,9 +83,7 @@ class Chats(Repository):
 
     async def private_of(self, person_id: int) -> Chat | None:
         """Where this person can be told something in private; None if they never opened a chat."""
-        chat = tables.chat
-        newest = _CHATS.where(chat.c.person_id == person_id).order_by(chat.c.id.desc()).limit(1)
-        row = await self._one(newest)
+        row = await self._one(_NEWEST_OF_PERSON, {"it": person_id})
         return _chat_of(row) if row else None
 
     async def move(self, old_address: int, new_address: int) -> Chat | None:
@@ -121,7 +122,7 @@ class Chats(Repository):
         return await self._known(row["id"])
 
     async def _known(self, chat_id: int) -> Chat:
-        return _chat_of(await self._must(_CHATS.where(tables.chat.c.id == chat_id)))
+        return _chat_of(await self._must(_CHAT_BY_ID, {"it": chat_id}))
 
 
 class Consents(Repository):

@@ -6,16 +6,16 @@ from sqlalchemy import delete, select
 
 from core.athletes.values import Evidence, Profile
 from core.store import documents, tables
-from core.store.repository import Repository
+from core.store.repository import Repository, rows_by
 
+_EVIDENCE_OF = rows_by(tables.evidence, "person_id").order_by(tables.evidence.c.id)
 _KEPT_ELSEWHERE = frozenset({"name", "evidence"})
 
 
 class Profiles(Repository):
     async def get(self, person_id: int, name: str) -> Profile:
         """Read the profile with all its evidence, oldest first; nothing known yet makes an empty one."""
-        profile = tables.profile
-        row = await self._one(select(profile).where(profile.c.person_id == person_id))
+        row = await self._one(rows_by(tables.profile, "person_id"), {"it": person_id})
         evidence = await self._evidence(person_id)
         if row is None:
             return Profile(name=name, evidence=evidence)
@@ -58,8 +58,5 @@ class Profiles(Repository):
         return True
 
     async def _evidence(self, person_id: int) -> tuple[Evidence, ...]:
-        evidence = tables.evidence
-        rows = await self._all(
-            select(evidence).where(evidence.c.person_id == person_id).order_by(evidence.c.id)
-        )
+        rows = await self._all(_EVIDENCE_OF, {"it": person_id})
         return tuple(documents.read(documents.EVIDENCE, row["schema_number"], row["body"]) for row in rows)
