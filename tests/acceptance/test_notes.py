@@ -79,3 +79,11 @@ async def test_work_that_was_not_read_is_marked_at_its_place_in_the_read_back_on
     )  # fmt: skip
     await crew.coach.presses("Post without them")
     assert "(not read)" not in (await crew.group.hears("Tap for your own version")).text
+
+
+async def test_a_line_that_stands_in_the_versions_is_not_said_to_be_in_nobodys(crew):
+    await crew.coach.says("AMRAP 12\n10 push-ups\n30 plank")
+    message = await crew.coach.hears("Here's how I read it")
+    assert "Post now" in message.labels
+    assert "in nobody's version" not in (read := message.text)
+    assert stand_in_order(read, "I'm not sure of these lines", "“30 plank” (did you mean 30 s plank?)")

@@ -62,16 +62,24 @@ def corrections(said: ReadBack) -> list[str]:
     return ["\n".join(lines)] if lines else []
 
 
+UNREAD_WORK = (
+    "<b>These lines are in nobody's version yet</b>, because I couldn't read them. Send the session again with other "
+    "words for them, or post it as it is:"
+)
+DOUBTFUL = (
+    "<b>I'm not sure of these lines</b>, and took them as you see below. Send the session again if you meant something "
+    "else:"
+)
+
+
 def missing(unread: tuple[Unread, ...]) -> list[str]:
-    """Work that is in nobody's version is said first."""
+    """Work that is in nobody's version is said first; then what is in them, and may not be meant like that."""
     work = [one for one in unread if one.is_work]
-    if not work:
-        return []
-    lines = bullets([not_read(one) for one in work])
-    why = (
-        "because I couldn't read them. Send the session again with other words for them, or post it as it is"
+    groups = (
+        (UNREAD_WORK, [one for one in work if not one.doubtful]),
+        (DOUBTFUL, [one for one in work if one.doubtful]),
     )
-    return [f"<b>These lines are in nobody's version yet</b>, {why}:\n{lines}"]
+    return [f"{said}\n{bullets([not_read(one) for one in some])}" for said, some in groups if some]
 
 
 def notes(unread: tuple[Unread, ...]) -> list[str]:
@@ -135,7 +143,8 @@ def ways(line: GroupLine) -> str:
 def decisions(said: ReadBack) -> tuple[Row, ...]:
     minute = int(said.post_at.timestamp()) // 60
     later = PostLater(session=said.session_id, revision=said.revision, minute=minute)
-    now = "Post without them" if any(one.is_work for one in said.unread) else "Post now"
+    lost = any(one.is_work and not one.doubtful for one in said.unread)
+    now = "Post without them" if lost else "Post now"
     rows: list[Row] = [
         (
             Button(now, PostSession(session=said.session_id, revision=said.revision)),

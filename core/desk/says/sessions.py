@@ -13,7 +13,7 @@ from core.values import Value
 class Unread(Value):
     """A whole line of the coach's text with something unread in it; `guess`: what may be meant.
 
-    `is_work`: something to do, which is in nobody's version; else plain words to the group. `block`: the one,
+    `is_work`: something to do; else plain words to the group. `block`: the one,
     from 1, that it stands in, and `after` how many of its lines; None for what belongs to a line that was read.
     """
 
@@ -23,6 +23,11 @@ class Unread(Value):
     is_work: bool = False
     block: int | None = None
     after: int | None = None
+
+    @property
+    def doubtful(self) -> bool:
+        """Whether it was read, and may not be meant like that: `30 plank`."""
+        return self.is_work and self.block is not None and self.after is None
 
 
 class Marked(Value):
