@@ -3,10 +3,18 @@
 from typing import Final
 
 from core.athletes.values import Screening
+from core.desk.commands import TakeScoreBack
 from core.desk.outcome import Outcome
-from core.desk.scores import Claim, claim_score, session_scored, tell_score, tell_score_again
+from core.desk.scores import (
+    Claim,
+    claim_score,
+    session_scored,
+    take_score_back,
+    tell_score,
+    tell_score_again,
+)
 from core.desk.visit import Visit
-from core.notation.corrections import read_correction
+from core.notation.corrections import read_correction, takes_score_back
 from core.store.records import OpenQuestion, ScoreState
 
 # A number said in front of any other question is its answer.
@@ -15,6 +23,8 @@ BESIDE: Final = frozenset({"pain", "score"})
 
 async def as_correction(visit: Visit, text: str, session: int | None) -> Outcome | None:
     """None where no score is put right, and where something else is asked."""
+    if takes_score_back(text):
+        return await take_last_back(visit, session)
     words = read_correction(text)
     question = await visit.uow.questions.open_in(visit.chat) if words else None
     if words is None or (question is not None and question.kind not in BESIDE):
@@ -30,6 +40,14 @@ async def correct_score(visit: Visit, words: str, session: int | None) -> Outcom
     if record is None or not await has_scored_in(visit, record.id):
         return await tell_score(visit, words, session)
     return await claim_score(visit, Claim(record, visit.person, fixing=True), words)
+
+
+async def take_last_back(visit: Visit, session: int | None) -> Outcome | None:
+    """The score they told last; None where none counts."""
+    record = await session_scored(visit, "", session)
+    scores = await visit.uow.scores.of_person(record.id, visit.person.id) if record else []
+    counting = [one for one in scores if one.state is ScoreState.COUNTS]
+    return await take_score_back(visit, TakeScoreBack(score=counting[-1].id)) if counting else None
 
 
 def fixed(question: OpenQuestion) -> dict[str, object]:

@@ -29,6 +29,15 @@ async def test_effort_and_soreness_are_asked_once(crew, ilse):
     await ilse.hears_nothing()
 
 
+async def test_a_score_is_taken_back_in_words(crew, ilse):
+    await ilse.says("7+12")
+    await ilse.hears("How hard was")
+    await ilse.says("delete my score")
+    await ilse.hears("Taken off the board")
+    await ilse.says("delete my score")
+    await ilse.hears("Here's what you can send me")
+
+
 async def test_pain_is_spared_from_now_on(crew, ilse):
     await ilse.says("7+12")
     await ilse.hears("How hard was")
