@@ -37,7 +37,7 @@ _LABELS = re.compile(
 )
 _SHAPE = re.compile(r"\b(?:rep )?(?:ladder|pyramid)\b(?=[\s:;,.\-]{0,3}(?:for |of )?[;0-9]|[\s:;]*$)")
 # Says only that it is the day's session; what it is stands beside it.
-_ONLY_NAMED = re.compile(r"\b(?:partner |team )?wods?\b")
+_ONLY_NAMED = re.compile(r"\b(?:partner |team )(?:workout|session)s?\b")
 GOES_ON = "and so on, the same way up"
 _GOES_ON = re.compile(r"(?<=[0-9])[\s,\-]{0,2}(?:\.{3}(?!\s?-?[0-9])|\.{2}(?!\.)|etc\b\.?|and so on|\u2026)")
 _OPEN_END = re.compile(r"(?<![0-9.\-])(?:[0-9]{1,2}-){1,6}[0-9]{1,2}\+(?!\s?[0-9])")

@@ -193,7 +193,7 @@ def test_as_many_calories_as_can_be_are_read_and_written_as_such(typed):
     [
         ("FT: 21-15-9\ndeadlifts 100/70\nburpees\n10min cap", "for_time", None),
         ("3 rounds for time: 400 run, 21 swings, 12 pull-ups\nno cap", "for_time", "no cap"),
-        ("Partner wod, teams of 2\n30 min amrap\n50 cal row\n30 pull-ups", "amrap", None),
+        ("Partner workout, teams of 2\n30 min amrap\n50 cal row\n30 pull-ups", "amrap", None),
     ],
 )
 def test_short_words_beside_a_session_are_read(typed, format_, notes):
