@@ -31,9 +31,9 @@ async def ask_how_it_felt(visit: Visit, record: SessionRecord, pain: str | None)
 
 async def take_up_pain(visit: Visit, record: SessionRecord, pain: str) -> Outcome:
     """A joint that was named is spared at once; where none was, it is asked."""
-    await visit.uow.reports.tell(record.id, visit.person.id, visit.now, hurt=Hurt.PAIN)
     if not await visit.uow.consents.given(visit.person.id):
         return visit.told(HurtNoted(hurt=Hurt.PAIN))
+    await visit.uow.reports.tell(record.id, visit.person.id, visit.now, hurt=Hurt.PAIN)
     hurting = tuple(one for one in read_limits(pain).limits or () if one in joints())
     if not hurting:
         return await ask_where(visit, record.id)
@@ -59,10 +59,13 @@ async def rate_effort(visit: Visit, command: RateEffort) -> Outcome:
 
 
 async def tell_hurt(visit: Visit, command: TellHurt) -> Outcome:
+    """What hurts is kept only after consent: before it, the answer is for the athlete alone."""
     await must_have_trained_in(visit, command.session)
     hurt = Hurt(command.hurt)
-    await visit.uow.reports.tell(command.session, visit.person.id, visit.now, hurt=hurt)
-    if hurt is Hurt.PAIN and await visit.uow.consents.given(visit.person.id):
+    consented = await visit.uow.consents.given(visit.person.id)
+    if consented or hurt is Hurt.NO:
+        await visit.uow.reports.tell(command.session, visit.person.id, visit.now, hurt=hurt)
+    if hurt is Hurt.PAIN and consented:
         return await ask_where(visit, command.session) + Outcome(settles=True)
     return visit.told(HurtNoted(hurt=hurt)) + Outcome(settles=True)
 
