@@ -17,6 +17,7 @@ _PLAIN_SQUAT = re.compile("squats?$")
 _AT_END = re.compile(rf"^(?P<name>.*[a-z].*?)[\s@x]+(?P<n>{NUMBER})$")
 # On the machine or with a weight: what stands beside it tells.
 AMBIGUOUS_ROW = "row"
+_TURN = re.compile(r"^[\W_]*(?:minutes?|min|station)\s?[0-9]{1,2}\s?[:)]\s?", re.IGNORECASE)
 _SECONDS = re.compile(r"^(?P<n>[0-9]{1,3})\s?\"$")
 
 
@@ -126,7 +127,8 @@ def _is_high(piece: Piece, lexicon: Lexicon, *numbers: str) -> bool:
 
 
 def _begins_with_number(text: str) -> bool:
-    return re.match(r"[\W_]*[0-9]", text) is not None
+    """Behind what the turn is called: `Minute 2: 40 step-ups`."""
+    return re.match(r"[\W_]*[0-9]", _TURN.sub("", text)) is not None
 
 
 def _height(*numbers: str) -> str:

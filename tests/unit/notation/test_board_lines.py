@@ -32,6 +32,13 @@ def test_a_height_needs_no_amount_where_the_scheme_gives_it():
     assert (line.amount, line.notes) == (None, "50 cm")
 
 
+@pytest.mark.parametrize("typed", ["Minute 2: 40 step-ups", "Min 2: 60 box jumps"])
+def test_a_number_behind_the_name_of_a_turn_is_no_height(typed):
+    read = read_session(f"EMOM 10\nMinute 1: 10 push-ups\n{typed}", catalogue())
+    assert read.not_understood == ()
+    assert read.session.blocks[0].lines[1].amount in {40, 60}
+
+
 @pytest.mark.parametrize("typed", ["8 step ups 24", "10 push-ups 20"])
 def test_a_number_that_may_be_this_or_that_is_asked_about(typed):
     (left,) = read_session(f"AMRAP 12\n5 burpees\n{typed}", catalogue()).not_understood
