@@ -84,6 +84,10 @@ def not_positive() -> ReadScore:
     return unsure(Doubt.NOT_POSITIVE, "A score can't be below zero. What was it?")
 
 
+def no_weight() -> ReadScore:
+    return unsure(Doubt.NOT_POSITIVE, "A weight is more than nothing. What was it?")
+
+
 def which_number(scores: tuple[Score, ...]) -> ReadScore:
     choices = " or ".join(in_words(score) for score in scores)
     return unsure(Doubt.WHICH_NUMBER, f"Which one counts: {choices}?")

@@ -21,6 +21,8 @@ def implausible(score: Score, block: Block) -> ReadScore | None:
     """The question to ask about a score that can't be, or None."""
     if score.value is not None and score.value < 0:
         return asking.not_positive()
+    if score.load_kg == 0:
+        return asking.no_weight()
     if _is_beyond_cap(score, block):
         assert block.cap_s is not None
         return asking.beyond_cap(block.cap_s)

@@ -142,6 +142,7 @@ def write_line(line: Line, unit: MassUnit, names: Catalogue, block: Block | None
         _amount(line, block),
         line.side if line.side and line.side not in _name(line, names) else "",
         _plural(_name(line, names)) if _counts_several(line) else _name(line, names),
+        "each side" if line.per_side and line.amount is None else "",
         _held(line, names),
         _load(line, unit),
         _rule(line.load_rule) if line.load_rule else "",

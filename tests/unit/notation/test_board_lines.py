@@ -225,3 +225,11 @@ def session_of(typed):
     session = read_session(typed, catalogue()).session
     assert session is not None
     return session
+
+
+def test_a_side_is_kept_where_as_many_as_go_are_done_on_each():
+    read = read_session("Max reps\nlunges each side", catalogue())
+    assert read.session is not None
+    assert read.session.blocks[0].lines[0].per_side
+    again = read_session(write_session(read.session), catalogue())
+    assert again.session.blocks[0].lines[0].per_side

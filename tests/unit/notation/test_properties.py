@@ -12,7 +12,7 @@ from core.notation.numbers import does_not_know, read_body_mass, read_reps
 from core.notation.scores import read_score
 from core.notation.session import read_session
 from core.notation.writing import write_session
-from core.scores.values import Doubt
+from core.scores.values import SETTLED_BY_YES
 from tests.strategies import any_text, sessions
 
 SLOW = settings(deadline=None, suppress_health_check=[HealthCheck.too_slow], max_examples=60)
@@ -61,7 +61,7 @@ def test_every_place_that_is_named_lies_within_the_text(text):
 def test_a_score_is_sure_or_comes_with_its_one_question(text, session):
     read = read_score(text, session)
     assert read.sure is (read.ask is None) is (read.doubt is None)
-    if read.doubt not in {None, Doubt.MEANT, Doubt.BEYOND_ROUND}:
+    if read.doubt is not None and read.doubt not in SETTLED_BY_YES:
         assert read.score is None or (read.score.value, bool(read.score.pain)) == (None, True)
     if read.sure:
         assert read.score is not None

@@ -352,3 +352,11 @@ def test_all_rounds_in_a_time_are_that_time(said):
 def test_a_weight_is_no_number_of_repetitions():
     read = read_score("used 25 lb for the push-ups", session(MAX_REPS))
     assert read.score is None
+
+
+def test_no_weight_at_all_is_no_score_of_a_lift():
+    session = read_session(HEAVIEST, catalogue()).session
+    assert session is not None
+    read = read_score("0 kg", session)
+    assert (read.score, read.doubt) == (None, Doubt.NOT_POSITIVE)
+    assert "more than nothing" in (read.ask or "")
