@@ -146,7 +146,9 @@ class Capacity:
         if kin.movement not in self._tested:
             return self._bases.get(kin.family) or self._expected(movement, kin)
         alike = variant_id if variant_id in self._tried else kin.movement, kin.reference
-        return self._relatives.get(alike) or self._from_tests(movement, variant, variant_id, kin)
+        if alike not in self._relatives:
+            self._relatives[alike] = self._from_tests(movement, variant, variant_id, kin)
+        return self._relatives[alike]
 
     @cached_property
     def skills(self) -> frozenset[str]:
@@ -209,15 +211,13 @@ class Capacity:
         nearest = max(shown.went, key=lambda test: shared(kin, test.kin, 0.0), default=None)
         spread = DAY_TO_DAY if own is not None else sqrt(variance + DAY_TO_DAY**2)
         spreads = (spread, spread), (spread, spread)
-        base = Base(
+        return Base(
             min([strength, *_failed(tests, variant, own)]) / kin.ratio,
             spreads,
             _sure(spreads),
             nearest and nearest.relative_kg,
             shown.heavy,
         )
-        self._relatives[variant_id if variant_id in self._tried else kin.movement, kin.reference] = base
-        return base
 
     def _shown_of(self, pattern: str) -> _Shown:
         if pattern not in self._shown:

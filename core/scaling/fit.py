@@ -48,7 +48,10 @@ OF_AN_EASIER_WAY = Lightness(log(2), 0.5)
 # Nor is a load too light for somebody whose strength in it nobody knows, only because most people are stronger.
 OF_AN_UNTRIED_LOAD = Lightness(log(2), 0.5, graded="finely")
 OF_NO_LOAD_WHERE_ONE_IS_WRITTEN = Lightness(log(2), 0.5, graded="alike")
-MOST_FORGIVEN = log(2)
+# Whatever is lighter than meant by more than this doesn't fit, unless it is never too light.
+MOST_FORGIVEN = max(
+    one.forgiven for one in (OF_A_LOAD, OF_AN_EASIER_WAY, OF_AN_UNTRIED_LOAD, OF_NO_LOAD_WHERE_ONE_IS_WRITTEN)
+)
 
 # Nothing is prescribed under so many unbroken repetitions without evidence at ten or fewer.
 PRESCRIBED_FROM = 8
