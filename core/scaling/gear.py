@@ -1,16 +1,20 @@
 """What is really there: which loads of which implement, and which heights to lean on."""
 
 from collections import defaultdict
+from collections.abc import Iterator
 from decimal import Decimal
 from functools import cached_property, lru_cache
 from itertools import product
+from math import floor
 from typing import NamedTuple
 
 from core.athletes.values import Equipment
 
-# A backpack or jug is filled to a stated weight in these steps, from the weight of a nearly empty one.
-FILL_STEP_KG = Decimal("0.5")
-EMPTY_KG = Decimal("1.0")
+# A backpack or jug is filled to a stated weight, from that of a nearly empty one: in half kilos while it is light,
+# then in whole ones, as litre bottles make them (estimate).
+FINE_STEP_KG = Decimal("0.5")
+FINE_UP_TO_KG = Decimal(5)
+EMPTY_KG = Decimal(1)
 
 # Pairs of plates go on a bar, which is then one thing with one setting.
 BARBELL = "barbell"
@@ -128,11 +132,21 @@ def _settings(
     from_kg: Decimal | None, to_kg: Decimal, step_kg: Decimal | None, place: int
 ) -> tuple[Load, ...]:
     """Every load that an adjustable, or something to fill, can be set to."""
-    step = step_kg or FILL_STEP_KG
     start = EMPTY_KG if from_kg is None else from_kg
-    settings = [start + step * n for n in range(int((to_kg - start) / step) + 1)]
+    if step_kg is None:
+        settings = list(_filled(start, to_kg))
+    else:
+        settings = [start + step_kg * n for n in range(int((to_kg - start) / step_kg) + 1)]
     last = () if not settings or settings[-1] == to_kg else (to_kg,)
     return tuple(Load.of(kg, place) for kg in (*settings, *last))
+
+
+def _filled(start: Decimal, to_kg: Decimal) -> Iterator[Decimal]:
+    """What something to fill can be filled to."""
+    kg = start
+    while kg <= to_kg:
+        yield kg
+        kg = kg + FINE_STEP_KG if kg < FINE_UP_TO_KG else Decimal(floor(kg) + 1)
 
 
 @lru_cache(maxsize=4096)

@@ -107,6 +107,8 @@ def _work(line: _Line, way: Way) -> _Work:
 def _search_bare(line: _Line, way: Way, search: Search) -> None:
     """Finds the option of a way without a load, unless it is needless."""
     plan, athlete, _ = line
+    if search.spares(None, way.kin.movement):
+        return
     own, distance = athlete.own_kg(way), way.distance
     if search.fitting:
         least, most = athlete.bounds(way)

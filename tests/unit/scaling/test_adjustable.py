@@ -2,9 +2,12 @@
 
 from decimal import Decimal
 
+import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from core.athletes.values import Equipment
+from core.scaling.gear import gear_of
 from core.scaling.values import Because, Change
 from tests.unit.scaling.people import athlete, did, only_line
 
@@ -60,3 +63,16 @@ def test_what_lies_well_above_the_written_load_is_never_set():
 def test_the_heaviest_setting_is_there_even_between_the_steps():
     line = only_line(TWELVE, finn(did("goblet squat", 25, 24)))
     assert (line.load_kg, line.change) == (Decimal(24), Change.NONE)
+
+
+@pytest.mark.parametrize(
+    ("empty", "full", "loads"),
+    [
+        (None, "7", ["1", "1.5", "2", "2.5", "3", "3.5", "4", "4.5", "5", "6", "7"]),
+        ("4.3", "8.5", ["4.3", "4.8", "5.3", "6", "7", "8", "8.5"]),
+        ("10.2", "12", ["10.2", "11", "12"]),
+    ],
+)
+def test_what_is_filled_is_filled_in_whole_kilos_unless_it_is_light(empty, full, loads):
+    bag = Equipment(implement="backpack", from_kg=empty and Decimal(empty), to_kg=Decimal(full))
+    assert [load.kg for load in gear_of((bag,)).loads("backpack", 1)] == [Decimal(kg) for kg in loads[::-1]]
