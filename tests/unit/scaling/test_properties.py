@@ -84,7 +84,7 @@ def pieces(thing, load):
     """How many there are of a load."""
     if thing.to_kg is None:
         return thing.each * (load in thing.loads_kg)
-    start, step = thing.from_kg or Decimal(1), thing.step_kg or Decimal("0.5")
+    start, step = thing.from_kg or Decimal(1), thing.step_kg or Decimal("0.5" if load <= 5 else 1)
     return thing.each * (start <= load <= thing.to_kg and (load - start) % step == 0)
 
 
@@ -179,7 +179,8 @@ def cost_for(who, line):
     """What a line costs this athlete, whoever it was made for: other movements are known through the tests."""
     movement, variant = catalogue().variant(f"{line.movement}/{line.variant}")
     ability = Athlete(who, catalogue()).capacity.of(movement, variant, f"{line.movement}/{line.variant}")
-    return line.amount / ability.unbroken(line.load_moved_kg)
+    set_amount = line.set_cost * line.unbroken
+    return set_amount / ability.unbroken(line.load_moved_kg)
 
 
 def test_uncounted_work_has_no_misfit():
