@@ -67,6 +67,7 @@ class Athlete:
         self.ruled_out = ruled_out_for(profile)
         self._lightened = flags(lightened(profile.limits or ()))
         self._sore = bool(profile.today.sore)
+        self._is_unburdened = not (self.light_duty or self._lightened or self._sore)
         self._barriers: dict[str, Barrier | None] = {}
         self._spared: dict[str, str | None] = {}
 
@@ -80,6 +81,8 @@ class Athlete:
 
     def goes_easy(self, way: Way) -> bool:
         """Whether no set of this way may cost over half: light duty, a limit that lightens it, soreness."""
+        if self._is_unburdened:
+            return False
         return self.light_duty or self.spares(way) is not None
 
     def spares(self, way: Way) -> str | None:
@@ -94,9 +97,7 @@ class Athlete:
         """What a set of this way asks; None where no count applies."""
         if way.set_amount is None:
             return None
-        easy = self.light_duty or bool(
-            (self._sore or way.demands & self._lightened) and self.spares(way) is not None
-        )
+        easy = self.goes_easy(way)
         window = plan.windows[self.pair - 1]
         ability = self.capacity.of(way.movement, way.variant, way.id, way.kin)
         return Task(
@@ -114,7 +115,7 @@ class Athlete:
             return 0.0, inf
         kin = way.kin
         base = self.capacity.base(way.movement, way.variant, way.id, kin)
-        easy = self.light_duty or self.spares(way) is not None
+        easy = self.goes_easy(way)
         least, most = way.fitting[self.pair - 1 + 2 * easy]
         strength = base.strength_kg * kin.ratio
         return strength * least, strength * base.sure[kin.loaded][kin.reference] * most

@@ -1,5 +1,6 @@
 """What a line could become, and which of it can't be chosen any more, so that the search may end (design 6.4)."""
 
+from collections import defaultdict
 from collections.abc import Collection
 from decimal import Decimal
 from math import log
@@ -68,7 +69,7 @@ Slot = list[Option]
 Held = tuple[tuple[str, int], Setting] | None
 
 # The movements of equally good options, by what is in the hands.
-Movements = dict[Held, set[str]]
+Movements = defaultdict[Held, set[str]]
 
 
 class Search:
@@ -92,8 +93,8 @@ class Search:
         self._every = every
         self._volume_first = volume_first
         self._fewer = not fitting
-        self._flawless: Movements = {}
-        self._fits: Movements = {}
+        self._flawless: Movements = defaultdict(set)
+        self._fits: Movements = defaultdict(set)
         self._ends_with_enough = not (every or steady)
         self._distance = AS_WRITTEN
         self._unsettled: list[Option] = []
@@ -177,9 +178,9 @@ class Search:
         assert option.way is not None
         hold, load = option.hold, option.load
         held = None if hold is None or load is None else ((hold.implement, hold.count), load.setting)
-        self._fits.setdefault(held, set()).add(option.way.kin.movement)
+        self._fits[held].add(option.way.kin.movement)
         if option.fit.within == 0:
-            self._flawless.setdefault(held, set()).add(option.way.kin.movement)
+            self._flawless[held].add(option.way.kin.movement)
 
     def reach(self, distance: int) -> None:
         """All ways of a distance are through: a setting at which one fits needs no farther way."""

@@ -190,16 +190,10 @@ def _candidates(row: _Row, last: VersionLine | None) -> list[Candidate]:
     """Whoever pins a load of an adjustable accepts changing it, so a pinned line shares nothing."""
     candidates = []
     for option in row.options:
-        way, load, fitting = option.way, option.load, option.fit
+        way, distance, fitting, _, load, _, _, _, breathless, _, _ = option
         candidates.append(
             Candidate(
-                (
-                    int(not option.safe),
-                    fitting.beyond,
-                    option.distance,
-                    int(option.out_of_reach),
-                    fitting.within,
-                ),
+                (int(not option.safe), fitting.beyond, distance, int(breathless), fitting.within),
                 option.held,
                 int(last is not None and not is_same(option, last)),
                 load.thing if load is not None and not row.followed else None,
