@@ -22,9 +22,8 @@ from functools import cached_property
 from itertools import product
 from typing import NamedTuple
 
-from core.scaling.ring import ALONE, Candidate, Section, Walk, differs, join, neighbours, walk
+from core.scaling.ring import Alone, Candidate, Section, Walk, differs, join, neighbours, walk
 
-Alone = tuple[int, ...]
 Head = tuple[int, int, int, int, int]
 
 # A shared thing and how it is set; a setting sets them all.
@@ -62,7 +61,7 @@ def _obvious(sections: Sequence[Section]) -> tuple[int, ...] | None:
     settings: dict[int, float] = {}
     for section in sections:
         for line in section.lines:
-            alone = [one.merit[:ALONE] for one in line]
+            alone = [one.alone for one in line]
             best = min(alone)
             if alone.count(best) > 1:
                 return None
@@ -84,9 +83,9 @@ def value_of(sections: Sequence[Section], chosen: Sequence[int]) -> Value:
         for pair in neighbours(row, ring=section.ring)
     ]
     return (
-        *_sum(pick.merit[:ALONE] for pick in everyone),
+        *_sum(pick.alone for pick in everyone),
         sum(differs(one.kind, other.kind, equal=True) for one, other in pairs),
-        sum(pick.merit[ALONE] for pick in everyone),
+        sum(pick.misfit for pick in everyone),
         sum(differs(one.held, other.held, equal=False) for one, other in pairs),
         sum(pick.fresh for pick in everyone),
         tuple(chosen),
@@ -158,7 +157,7 @@ class _Table:
     def _shared(self, solo: Collection[int]) -> dict[At, _Group]:
         most, by_setting = self.free.rank[0], dict[At, list[int]]()
         for n, one in enumerate(self.line):
-            if one.thing is not None and one.thing not in solo and one.merit[:ALONE] <= most:
+            if one.thing is not None and one.thing not in solo and one.alone <= most:
                 by_setting.setdefault((one.thing, one.load), []).append(n)
         return {at: _best_of(self.line, some) for at, some in by_setting.items()}
 
@@ -197,7 +196,7 @@ class _Table:
         kept: dict[tuple[object, object], tuple[int, int, int]] = {}
         for n in some:
             one = self.line[n]
-            ranked, meets = (one.merit[ALONE], one.fresh, n), self._met.as_met(one)
+            ranked, meets = (one.misfit, one.fresh, n), self._met.as_met(one)
             if meets not in kept or ranked < kept[meets]:
                 kept[meets] = ranked
         return sorted([n for _, _, n in kept.values()])
@@ -215,11 +214,9 @@ def _tables(sections: Sequence[Section]) -> list[list[_Table]]:
 
 
 def _best_of(line: Sequence[Candidate], some: Sequence[int]) -> _Group:
-    merits = [line[n].merit for n in some]
-    best = min(merits)
-    alone = best[:ALONE]
-    members = [n for n, merit in zip(some, merits, strict=True) if merit[:ALONE] == alone]
-    return _Group((alone, best[ALONE]), members)
+    best = min([line[n].alone for n in some])
+    members = [n for n in some if line[n].alone == best]
+    return _Group((best, min([line[n].misfit for n in members])), members)
 
 
 def _best_settings(tables: Sequence[_Table]) -> Sequence[tuple[int, Setting]]:

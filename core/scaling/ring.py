@@ -4,21 +4,20 @@ from collections.abc import Iterable, Mapping, Sequence
 from itertools import pairwise
 from typing import NamedTuple
 
-# How much of a merit is a minimum of each line alone.
-ALONE = 4
-
-Merit = tuple[int, int, int, int, int]
+# What of a line's value is a minimum of the line alone: unsafe, misfit beyond tolerance, distance, breathing.
+Alone = tuple[int, int, int, int]
 
 
 class Candidate(NamedTuple):
     """One option of a line, reduced to what decides.
 
-    `merit`: (unsafe, beyond, distance, breathing, misfit). `held`: what is in the hands, None if nothing;
-    equal values need no change. `thing`, `load`: the shared thing it uses, and at which setting. `kind`: the
-    movement, None where repeating it beside itself is no matter.
+    `alone`: what needs no look at other lines. `misfit`: what remains within tolerance. `held`: what is in the
+    hands, None if nothing; equal values need no change. `thing`, `load`: the shared thing it uses, and at which
+    setting. `kind`: the movement, None where repeating it beside itself is no matter.
     """
 
-    merit: Merit
+    alone: Alone
+    misfit: int = 0
     held: object = None
     fresh: int = 0
     thing: int | None = None
@@ -72,7 +71,7 @@ def _only_way(section: Section, chosen: Sequence[int]) -> Walk:
         changes += differs(one.held, other.held, equal=False)
     return (
         repeats,
-        sum(one.merit[ALONE] for one in row),
+        sum(one.misfit for one in row),
         changes,
         sum(one.fresh for one in row),
         tuple(chosen),
@@ -82,7 +81,7 @@ def _only_way(section: Section, chosen: Sequence[int]) -> Walk:
 def _walk_from(section: Section, kept: Sequence[Sequence[int]], start: int) -> Walk:
     lines = section.lines
     first = lines[0][start]
-    states: dict[int, Walk] = {start: (0, first.merit[ALONE], 0, first.fresh, (start,))}
+    states: dict[int, Walk] = {start: (0, first.misfit, 0, first.fresh, (start,))}
     for n in range(1, len(kept)):
         states = {here: _step(lines[n - 1], states, lines[n][here], here) for here in kept[n]}
     if not section.ring or len(kept) == 1:
@@ -101,7 +100,7 @@ def _step(before: Sequence[Candidate], states: Mapping[int, Walk], to: Candidate
     return min(
         (
             repeats + differs(before[at].kind, to.kind, equal=True),
-            misfit + to.merit[ALONE],
+            misfit + to.misfit,
             changes + differs(before[at].held, to.held, equal=False),
             fresh + to.fresh,
             (*chosen, here),

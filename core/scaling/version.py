@@ -193,7 +193,8 @@ def _candidates(row: _Row, last: VersionLine | None) -> list[Candidate]:
         way, distance, fitting, _, load, _, _, _, breathless, _, _ = option
         candidates.append(
             Candidate(
-                (int(not option.safe), fitting.beyond, distance, int(breathless), fitting.within),
+                (int(not option.safe), fitting.beyond, distance, int(breathless)),
+                fitting.within,
                 option.held,
                 int(last is not None and not is_same(option, last)),
                 load.thing if load is not None and not row.followed else None,

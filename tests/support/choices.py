@@ -4,22 +4,17 @@ from core.scaling.ring import Candidate, Section
 
 THINGS = (None, None, None, 0, 1)
 KINDS = (None, "swing", "deadlift")
-REST = Candidate((1, 0, 21, 0, 0))
+REST = Candidate((1, 0, 21, 0))
 
 
 def some_candidate(random):
     thing = random.choice(THINGS)
     load = float(random.choice((4, 6, 8)))
     held = random.choice((None, ("dumbbell", 1, load), ("kettlebell", 1, 16.0)))
-    merit = (
-        random.choice((0, 0, 0, 1)),
-        random.choice((0, 0, 1, 7)),
-        random.randrange(6),
-        0,
-        random.randrange(3),
-    )
+    alone = random.choice((0, 0, 0, 1)), random.choice((0, 0, 1, 7)), random.randrange(6), 0
+    misfit = random.randrange(3)
     held = held if thing is None else (f"thing {thing}", 1, load)
-    return Candidate(merit, held, random.randrange(2), thing, load, random.choice(KINDS))
+    return Candidate(alone, misfit, held, random.randrange(2), thing, load, random.choice(KINDS))
 
 
 def some_line(random, most):

@@ -1,10 +1,9 @@
 """The choice of design 6.4 as one weighted model for an independent solver, OR-Tools CP-SAT."""
 
 from itertools import combinations, product
+from operator import attrgetter
 
 from ortools.sat.python import cp_model
-
-from core.scaling.ring import ALONE
 
 # The parts of a value, in their order, and what none of them reaches on these instances.
 BELOW = (6, 64, 256, 128, 6, 6, 64, 6, 6)
@@ -32,7 +31,8 @@ def solve(sections):
     _share(model, lines)
     repeats = _meetings(model, sections, picks, _repeat)
     changes = _meetings(model, sections, picks, _differ)
-    parts = [*_alone(model, lines), repeats, _sum(lines, ALONE), changes, _fresh(lines)]
+    misfit, fresh = attrgetter("misfit"), attrgetter("fresh")
+    parts = [*_alone(model, lines), repeats, _sum(lines, misfit), changes, _sum(lines, fresh)]
     model.minimize(sum(weight * part for weight, part in zip(weights(), parts, strict=True)))
     solver = cp_model.CpSolver()
     solver.parameters.num_workers = 1
@@ -55,17 +55,13 @@ def _share(model, lines):
 def _alone(model, lines):
     worst = model.new_int_var(0, BELOW[1] - 1, "")
     for line, row in lines:
-        model.add(worst >= sum(one.merit[1] * pick for one, pick in zip(line, row, strict=True)))
-    unsafe, beyond, distance, breathing = (_sum(lines, part) for part in range(ALONE))
+        model.add(worst >= sum(one.alone[1] * pick for one, pick in zip(line, row, strict=True)))
+    unsafe, beyond, distance, breathing = (_sum(lines, lambda one, at=at: one.alone[at]) for at in range(4))
     return unsafe, worst, beyond, distance, breathing
 
 
 def _sum(lines, part):
-    return sum(one.merit[part] * pick for line, row in lines for one, pick in zip(line, row, strict=True))
-
-
-def _fresh(lines):
-    return sum(one.fresh * pick for line, row in lines for one, pick in zip(line, row, strict=True))
+    return sum(part(one) * pick for line, row in lines for one, pick in zip(line, row, strict=True))
 
 
 def _repeat(one, other):

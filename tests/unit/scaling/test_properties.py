@@ -226,7 +226,8 @@ def test_what_the_search_leaves_out_could_not_have_been_chosen(text, who, heavie
 def candidates(options):
     return [
         Candidate(
-            (not one.safe, one.fit.beyond, one.distance, one.out_of_reach, one.fit.within),
+            (not one.safe, one.fit.beyond, one.distance, one.out_of_reach),
+            one.fit.within,
             one.held,
             0,
             one.load.thing if one.load else None,
