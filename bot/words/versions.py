@@ -79,6 +79,8 @@ def _quality(block: VersionBlock) -> str:
 
 
 def _most(block: VersionBlock) -> str:
+    if not block.scored:
+        return f"Some good ones{_within(block)}, far from your most"
     if all(line.unit is AmountUnit.KCAL for line in block.every_line):
         return f"As many calories as you can{_within(block)}"
     return f"As many as you can{_within(block)}, stopping before they get ugly"
@@ -87,12 +89,20 @@ def _most(block: VersionBlock) -> str:
 HEADINGS: dict[Format, Callable[[VersionBlock], str]] = {
     Format.INTERVALS: _intervals,
     Format.SETS: _sets,
-    Format.HOLD: lambda _: "Hold as long as your position stays clean",
+    Format.HOLD: lambda block: (
+        "Hold as long as your position stays clean"
+        if block.scored
+        else "Hold, and stop well before you have to"
+    ),
     Format.MAX_REPS: _most,
     Format.MAX_LOAD: lambda block: (
         f"Work up to the heaviest that stays clean{_within(block)}; stop with one or two left in you"
+        if block.scored
+        else f"Work up to something that goes well{_within(block)}; nothing near your most"
     ),
-    Format.TIME_TRIAL: lambda block: f"As fast as you can hold evenly{_cap(block)}",
+    Format.TIME_TRIAL: lambda block: (
+        f"As fast as you can hold evenly{_cap(block)}" if block.scored else f"Steady and easy{_cap(block)}"
+    ),
     Format.QUALITY: _quality,
 }
 

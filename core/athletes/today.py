@@ -2,6 +2,7 @@
 
 from datetime import date, timedelta
 
+from core.athletes.easing import easing_on
 from core.athletes.equipment import at, without
 from core.athletes.values import Different, Profile, SetName, Today
 
@@ -29,6 +30,7 @@ def as_of(profile: Profile, day: date) -> Profile:
         minutes=min(minutes, default=None),
         sick="fever" in sick,
         sore=tuple(dict.fromkeys(one.sore for one in counts if one.sore)),
+        easing=easing_on(counts, day),
     )
     return placed.model_copy(update={"today": today, "limits": limits})
 
@@ -40,6 +42,8 @@ def differing(profile: Profile, day: date) -> tuple[Different, ...]:
 
 def counts_on(different: Different, day: date) -> bool:
     """Whether it counts on this day; a fever is felt for some days after it."""
+    if different.since is not None and day < different.since:
+        return False
     after = REST_AFTER_FEVER + EASY_AFTER_REST if different.sick == "fever" else timedelta(0)
     return day <= different.until + after
 
@@ -65,8 +69,8 @@ def _same_thing(one: Different, other: Different) -> bool:
     return _about(one) == _about(other)
 
 
-def _about(one: Different) -> tuple[bool, bool, bool]:
-    return one.sick is not None, one.minutes is not None, one.place is not None
+def _about(one: Different) -> tuple[bool, bool, bool, bool]:
+    return one.sick is not None, one.minutes is not None, one.place is not None, one.ease is not None
 
 
 def place_on(profile: Profile, day: date) -> SetName:

@@ -129,23 +129,41 @@ class Complaint(Value):
     review_on: date
 
 
+# New to training, back after a break, or a week in which everything is easier.
+EaseOf = Literal["new", "returning", "easy-week"]
+
+
+class Easing(Value):
+    """Some days with less: this share of the work, at an effort (0-10) of at most so much."""
+
+    of: EaseOf
+    share: float
+    effort_at_most: int
+
+
 class Today(Value):
     """Today is different: never touches ability."""
 
     minutes: float | None = None
     sick: bool = False
     sore: tuple[str, ...] = ()
+    easing: Easing | None = None
 
 
 class Different(Value):
-    """How the days up to and with `until` differ; one thing is said in each. `lacks`: what isn't there."""
+    """How the days up to and with `until` differ; one thing is said in each. `lacks`: what isn't there.
+
+    `since`: the first of these days; None where it was said on it.
+    """
 
     until: date
+    since: date | None = None
     sick: Literal["fever", "recovering"] | None = None
     sore: str | None = None
     minutes: float | None = None
     place: SetName | None = None
     lacks: Equipment | None = None
+    ease: EaseOf | None = None
 
 
 class Evidence(Value):
@@ -172,6 +190,7 @@ class Profile(Value):
     `before_alarm`: how it had ended before a stop sign was told.
     `equipment` is what is there at home; `sets` are the other places. `complaints` tell more of some of the
     `limits`. `different` says how days differ; `today` is what comes of it (`core.athletes.today`).
+    `asked_on`: when they were last asked whether they had a break, or want to do more.
     """
 
     name: str
@@ -192,6 +211,7 @@ class Profile(Value):
     complaints: tuple[Complaint, ...] = ()
     evidence: tuple[Evidence, ...] = ()
     different: tuple[Different, ...] = ()
+    asked_on: date | None = None
     today: Today = Today()
 
     @property

@@ -3,9 +3,8 @@
 from typing import NamedTuple
 
 from core.athletes.limits import day_rule
-from core.athletes.today import as_of
 from core.athletes.values import Profile, Screening
-from core.desk.showing import today_of
+from core.desk.showing import as_counts
 from core.desk.visit import Visit
 from core.measures import AmountUnit
 from core.scaling.counting import minutes_had
@@ -30,7 +29,7 @@ async def as_done(visit: Visit, done: Done, score: Score) -> Score:
     """
     if done.version is None:
         profile = await visit.uow.profiles.get(done.athlete.id, name=done.athlete.name)
-        ranked = is_ranked(as_of(profile, await today_of(visit, done.record)))
+        ranked = is_ranked(await as_counts(visit, profile, done.athlete.id, done.record))
         return score.model_copy(update={"scaled": True, "ranked": ranked})
     made = done.version.version.blocks[done.block]
     seen = {
@@ -43,9 +42,9 @@ async def as_done(visit: Visit, done: Done, score: Score) -> Score:
 
 
 def is_ranked(today: Profile) -> bool:
-    """Whether nothing that is known of somebody keeps them from a rank today: light duty, a pregnancy, a fever."""
+    """Whether nothing that is known of somebody keeps them from a rank today: light duty, a pregnancy, an easy week."""
     light = today.screening in {Screening.MODERATE, Screening.STOP} or today.today.sick
-    return not light and day_rule(today.limits or ()).scored
+    return not light and today.today.easing is None and day_rule(today.limits or ()).scored
 
 
 def counted_in(score: Score, made: VersionBlock) -> str:

@@ -54,6 +54,15 @@ class HoldAthlete(Command):
     yes: bool
 
 
+class CallWeekEasy(Command):
+    """The week from `monday` (an ordinal) is easy for everybody, or for one athlete; `yes` False: no longer."""
+
+    group: int
+    monday: Annotated[int, Field(ge=1, le=3_000_000)]
+    yes: bool
+    person: int | None = None
+
+
 class SeeSession(Command):
     """The session as it was posted, for whoever waits for their version."""
 

@@ -6,6 +6,7 @@ from typing import Any
 from core.desk.answers import keep
 from core.desk.commands import RateEffort, TellHurt
 from core.desk.errors import NotAMember, UnknownThing
+from core.desk.more import offer_more
 from core.desk.outcome import Outcome
 from core.desk.pain import joints, spared, tell_pain
 from core.desk.says.reports import AskEffort, AskHurt, AskWhere, HurtNoted, NothingSpared
@@ -54,7 +55,7 @@ async def rate_effort(visit: Visit, command: RateEffort) -> Outcome:
     await must_have_trained_in(visit, command.session)
     report = await visit.uow.reports.tell(command.session, visit.person.id, visit.now, effort=command.effort)
     if report.hurt is not None:
-        return Outcome(settles=True)
+        return await offer_more(visit) + Outcome(settles=True)
     return visit.told(AskHurt(session=command.session)) + Outcome(settles=True)
 
 
@@ -67,7 +68,8 @@ async def tell_hurt(visit: Visit, command: TellHurt) -> Outcome:
         await visit.uow.reports.tell(command.session, visit.person.id, visit.now, hurt=hurt)
     if hurt is Hurt.PAIN and consented:
         return await ask_where(visit, command.session) + Outcome(settles=True)
-    return visit.told(HurtNoted(hurt=hurt)) + Outcome(settles=True)
+    more = await offer_more(visit) if hurt is not Hurt.PAIN else Outcome()
+    return visit.told(HurtNoted(hurt=hurt)) + more + Outcome(settles=True)
 
 
 async def ask_where(visit: Visit, session_id: int) -> Outcome:

@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Sequence
 from datetime import date
 
+from core.athletes.easing import easy_week_from
 from core.athletes.today import as_of, differing
 from core.athletes.values import Evidence, Profile
 from core.desk.days import today_in
@@ -26,7 +27,17 @@ async def today_of(visit: Visit, record: SessionRecord) -> date:
 
 async def profile_today(visit: Visit, record: SessionRecord) -> Profile:
     """The visitor's profile as it counts today. Never to be stored."""
-    return as_of(await visit.profile(), await today_of(visit, record))
+    return await as_counts(visit, await visit.profile(), visit.person.id, record)
+
+
+async def as_counts(visit: Visit, profile: Profile, person_id: int, record: SessionRecord) -> Profile:
+    """Somebody's profile as it counts today, with the week that their coach calls easy. Never to be stored."""
+    day = await today_of(visit, record)
+    monday = await visit.uow.easy_weeks.monday_of(record.group_id, person_id, day)
+    if monday is not None:
+        easy = easy_week_from(monday)
+        profile = profile.model_copy(update={"different": (*profile.different, easy)})
+    return as_of(profile, day)
 
 
 async def orders_for(visit: Visit, record: SessionRecord) -> Orders:

@@ -11,6 +11,7 @@ from core.desk.alarm import SIGNS, as_way_out, raise_alarm, tell_signs_in_words
 from core.desk.amending import as_amendment
 from core.desk.answers import ask_again, tell_answer, tell_weight
 from core.desk.asides import as_how_it_goes, as_thanks, as_who_is_in
+from core.desk.breaks import BREAK
 from core.desk.class_words import as_class_words
 from core.desk.classes import tell_class_again
 from core.desk.commands import (
@@ -24,6 +25,8 @@ from core.desk.commands import (
 from core.desk.correcting import as_correction
 from core.desk.days import today_in
 from core.desk.drafting import as_draft_order
+from core.desk.easing import as_easing, tell_break
+from core.desk.easy_weeks import as_easy_week
 from core.desk.elsewhere import as_elsewhere
 from core.desk.entry import CONSENT, SCREENING
 from core.desk.explaining import as_explained
@@ -144,6 +147,7 @@ READINGS = (
     as_session,
     as_pasted_session,
     as_wish,
+    as_easy_week,
     as_tolerance,
     enter_for_somebody,
     as_draft_order,
@@ -161,6 +165,7 @@ READINGS = (
     as_sharing,
     as_equipment_change,
     as_elsewhere,
+    as_easing,
     as_complaint,
     as_stiffness,
     as_side,
@@ -219,6 +224,7 @@ ANSWERS: Mapping[str, Callable[[Visit, Mapping[str, Any], str], Awaitable[Outcom
     "lead": tell_habit,
     "quiet": tell_habit,
     "own_zone": tell_habit,
+    BREAK: tell_break,
     "digest": tell_habit,
 }
 

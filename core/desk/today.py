@@ -108,6 +108,8 @@ def kind_of(different: Different) -> str:
         return "sick"
     if different.minutes is not None:
         return "minutes"
+    if different.ease is not None:
+        return different.ease
     return different.sore or ("place" if different.place else "lacks")
 
 
@@ -123,8 +125,10 @@ async def as_usual(visit: Visit, command: AsUsual) -> Outcome:
 
 
 def usual(profile: Profile, today: date, *, gently: bool) -> Profile:
-    kept = (Different(until=today, sick="recovering"),) if gently else ()
-    return profile.model_copy(update={"different": kept})
+    """Nothing is different any more; the first weeks of somebody new go on."""
+    kept = tuple(one for one in profile.different if one.ease == "new")
+    recovering = (Different(until=today, sick="recovering"),) if gently else ()
+    return profile.model_copy(update={"different": (*kept, *recovering)})
 
 
 async def session_of(visit: Visit, session_id: int) -> SessionRecord:

@@ -116,6 +116,31 @@ class BeElsewhere(Command):
     place: SetName | None = None
 
 
+class BeBack(Command):
+    """Back after a break: some gentle weeks."""
+
+    version: int
+
+
+class TakeItEasy(Command):
+    """An easy week for myself."""
+
+    version: int
+
+
+class SayBreak(Command):
+    """Whether they had a break, while nothing was told for long."""
+
+    session: int
+    had: bool
+
+
+class DoMore(Command):
+    """Whether somebody who started gently wants to do more now."""
+
+    yes: bool
+
+
 class DayLasts(Command):
     """What is different lasts until that day (an ordinal). `kind`: sick, minutes, place or a sore place."""
 

@@ -1,6 +1,7 @@
 """Show an athlete their version of a session, asking first what this session needs and nobody knows yet."""
 
 from core.athletes.values import Profile
+from core.desk.breaks import ask_of_break
 from core.desk.commands import MyVersion, ShowHow
 from core.desk.entry import first_things
 from core.desk.errors import UnknownThing
@@ -15,7 +16,7 @@ from core.desk.says.versions import (
     NoVersion,
     Understood,
 )
-from core.desk.showing import orders_for, profile_today, showing
+from core.desk.showing import orders_for, profile_today, showing, today_of
 from core.desk.visit import Visit
 from core.desk.waiting import has_ok, to_coaches, wait, waits_for
 from core.movements.lookup import catalogue
@@ -45,6 +46,9 @@ async def my_version(
     if first is not None:
         return first
     today = await profile_today(visit, record)
+    asked = await ask_of_break(visit, record, today, await today_of(visit, record))
+    if asked is not None:
+        return asked
     question = next_question(today, record.session, catalogue())
     if question is not None:
         return await ask(visit, question, today, record.id, understood)

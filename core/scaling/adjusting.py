@@ -16,6 +16,7 @@ from core.athletes.values import Profile
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
 from core.scaling.athlete import Athlete
+from core.scaling.easing import asked_of
 from core.scaling.fit import TOLERANCE
 from core.scaling.lines import is_same
 from core.scaling.options import at_share, options_of
@@ -82,7 +83,7 @@ def something_else(
 def as_written(session: Session, profile: Profile, catalogue: Catalogue, spot: Spot) -> Pin | Barred:
     """The line as the coach wrote it, or why that isn't safe or possible."""
     athlete = _athlete(session, profile, catalogue)
-    plan = _plan(session, catalogue, spot, athlete.pair)
+    plan = _plan(asked_of(profile, session), catalogue, spot, athlete.pair)
     fitting = [one for one in _safe(plan, athlete) if one.distance == AS_WRITTEN]
     if not fitting:
         return Barred(*(obstacle_to(plan, athlete) or (Because.NO_SAFE_OPTION, None)))
@@ -105,7 +106,7 @@ def _line(
 ) -> _Line | None:
     """None where what is shown is no option any more."""
     athlete = _athlete(session, profile, catalogue)
-    plan = _plan(session, catalogue, spot, athlete.pair)
+    plan = _plan(asked_of(profile, session), catalogue, spot, athlete.pair)
     options = options_of(plan, athlete, Orders(), every=True)
     same = next((one for one in options if one.way is not None and _is_shown(one, shown)), None)
     if same is None or same.build_up:

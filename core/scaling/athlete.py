@@ -77,7 +77,7 @@ class Athlete:
     @property
     def scored(self) -> bool:
         """Whether there is an expected score and a rank."""
-        return self.day.scored and not self.light_duty
+        return self.day.scored and not self.light_duty and self.profile.today.easing is None
 
     def goes_easy(self, way: Way) -> bool:
         """Whether no set of this way may cost over half: light duty, a limit that lightens it, soreness."""
@@ -203,7 +203,8 @@ def _lightness(plan: LinePlan, way: Way, ability: Ability, *, easy: bool) -> Lig
 def _effort_at_most(profile: Profile, day: DayRule) -> int | None:
     """Highest effort (0-10) that screening and limits allow; before a screening no more than moderate."""
     moderate = LIGHT_DUTY_EFFORT if profile.screening in {None, Screening.MODERATE} else None
-    return _least(moderate, day.effort_at_most)
+    easing = profile.today.easing
+    return _least(moderate, day.effort_at_most, easing.effort_at_most if easing else None)
 
 
 def _least(*bounds: Bound | None) -> Bound | None:

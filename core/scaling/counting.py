@@ -20,7 +20,7 @@ def counts_as_written(session: Session, blocks: Iterable[VersionBlock], toleranc
 
 def judged(session: Session, version: Version, tolerance: Tolerance) -> Version:
     """The version as it counts under another tolerance."""
-    as_written = counts_as_written(session, version.blocks, tolerance)
+    as_written = version.easing is None and counts_as_written(session, version.blocks, tolerance)
     return version.model_copy(update={"as_written": as_written, "tolerance": tolerance})
 
 

@@ -4,7 +4,7 @@ from decimal import Decimal
 from enum import StrEnum
 from typing import Literal, NamedTuple
 
-from core.athletes.values import Side
+from core.athletes.values import Easing, Side
 from core.measures import AmountUnit
 from core.scores.values import EXACTLY, Tolerance
 from core.sessions.values import Format
@@ -174,7 +174,7 @@ class Version(Value):
 
     `as_written` is what the scoreboard ranks by, under the `tolerance` of the day; a shorter day is scaled.
     `effort_at_most`: 0-10, where the screening or a limit sets one. `scored` is False where there is no
-    expected score and no rank.
+    expected score and no rank. `easing`: less was asked than was written.
     """
 
     athlete: str
@@ -182,6 +182,7 @@ class Version(Value):
     tolerance: Tolerance = EXACTLY
     effort_at_most: int | None = None
     scored: bool = True
+    easing: Easing | None = None
     blocks: tuple[VersionBlock, ...]
     cautions: tuple[Caution, ...] = ()
     needs_coach: tuple[NeedsCoach, ...] = ()

@@ -10,6 +10,7 @@ from core.movements.lookup import Catalogue
 from core.scaling.athlete import Athlete
 from core.scaling.choice import choose
 from core.scaling.counting import counts_as_written
+from core.scaling.easing import asked_of
 from core.scaling.lines import is_same, line_of
 from core.scaling.options import at_share, options_of
 from core.scaling.orders import Orders, Pin
@@ -51,17 +52,19 @@ def version_for(
     if withheld is not None:
         return withheld
     athlete = Athlete(profile, catalogue, session.date.year if session.date else None)
+    easing = profile.today.easing
     blocks = tuple(
         _version_block(number, plan, athlete, orders)
-        for number, plan in enumerate(plan_of(session, catalogue, athlete.pair), 1)
+        for number, plan in enumerate(plan_of(asked_of(profile, session), catalogue, athlete.pair), 1)
     )
     lines = [line for block in blocks for line in block.every_line]
     return Version(
         athlete=profile.name,
-        as_written=counts_as_written(session, blocks, orders.tolerance),
+        as_written=easing is None and counts_as_written(session, blocks, orders.tolerance),
         tolerance=orders.tolerance,
         effort_at_most=athlete.effort_at_most,
         scored=athlete.scored,
+        easing=easing,
         blocks=blocks,
         cautions=_cautions(profile, lines),
         needs_coach=(*_coach_first(athlete), *_for_the_coach(blocks)),

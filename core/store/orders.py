@@ -1,8 +1,8 @@
-"""What coaches decided for single athletes, and to what they said OK."""
+"""What coaches decided for single athletes, to what they said OK, and which weeks they call easy."""
 
-from datetime import datetime
+from datetime import date, datetime, timedelta
 
-from sqlalchemy import RowMapping, or_, select
+from sqlalchemy import RowMapping, bindparam, or_, select
 
 from core.scaling.orders import Pin
 from core.store import documents, tables
@@ -106,3 +106,39 @@ class CoachOks(Repository):
             )
         )
         return frozenset(row["person_id"] for row in rows)
+
+
+# Asked for every version, so it is built once.
+_EASY = select(tables.easy_week.c.monday).where(
+    tables.easy_week.c.group_id == bindparam("group"),
+    tables.easy_week.c.monday > bindparam("after"),
+    tables.easy_week.c.monday <= bindparam("day"),
+    or_(tables.easy_week.c.person_id.is_(None), tables.easy_week.c.person_id == bindparam("person")),
+    tables.easy_week.c.undone_at.is_(None),
+)
+
+
+class EasyWeeks(Repository):
+    """Weeks from Monday to Sunday; `person_id` None is everybody in the group."""
+
+    async def begin(
+        self, *, group_id: int, person_id: int | None, monday: date, by_id: int, now: datetime
+    ) -> None:
+        """Call a week easy; called so twice, it is once."""
+        await self.end(group_id=group_id, person_id=person_id, monday=monday, now=now)
+        await self._add(
+            tables.easy_week, group_id=group_id, person_id=person_id, monday=monday, by_id=by_id, made_at=now
+        )
+
+    async def end(self, *, group_id: int, person_id: int | None, monday: date, now: datetime) -> bool:
+        """Whether there was one to end."""
+        week = tables.easy_week.c
+        whose = week.person_id.is_(None) if person_id is None else week.person_id == person_id
+        where = week.group_id == group_id, whose, week.monday == monday, week.undone_at.is_(None)
+        return await self._change(tables.easy_week, *where, undone_at=now) > 0
+
+    async def monday_of(self, group_id: int, person_id: int, day: date) -> date | None:
+        """The Monday of the easy week that a day lies in for this athlete; None where it is as usual."""
+        values = {"group": group_id, "person": person_id, "day": day, "after": day - timedelta(days=7)}
+        monday: date | None = await self._value(_EASY, values)
+        return monday

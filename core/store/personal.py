@@ -25,6 +25,7 @@ OWN: Final[tuple[Table, ...]] = (
     t.adjustment,
     t.coach_order,
     t.coach_ok,
+    t.easy_week,
     t.score,
     t.report,
     t.sign_up,
@@ -43,6 +44,7 @@ GROUPS_OWN: Final[Mapping[Table, str]] = {
     t.score_mark: "by_id",
     t.coach_order: "by_id",
     t.coach_ok: "by_id",
+    t.easy_week: "by_id",
 }
 NOBODY: Final = "Somebody"
 

@@ -1,6 +1,6 @@
 """Scores with their history: correcting one keeps what was said before."""
 
-from datetime import datetime
+from datetime import date, datetime
 
 from sqlalchemy import RowMapping, select
 
@@ -124,6 +124,19 @@ class Scores(Repository):
             .limit(limit)
         )
         return [_done_of(row) for row in rows]
+
+    async def days_of(self, person_id: int, limit: int = 60) -> list[date]:
+        """List the days of sessions of which this athlete told a score, the newest first."""
+        score, session = tables.score, tables.session
+        rows = await self._all(
+            select(session.c.day)
+            .join(score, score.c.session_id == session.c.id)
+            .where(score.c.person_id == person_id, score.c.state.in_(STANDING))
+            .group_by(session.c.day)
+            .order_by(session.c.day.desc())
+            .limit(limit)
+        )
+        return [row["day"] for row in rows]
 
     async def rank_as(self, score_id: int, *, scaled: bool) -> None:
         """How it counts on the board, as decided anew; what was told stays. Raises NotStoredError."""

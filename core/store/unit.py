@@ -15,7 +15,7 @@ from core.store.engine import is_memory, open_engine, wash
 from core.store.files import Files
 from core.store.groups import Groups
 from core.store.inbox import Inbox
-from core.store.orders import CoachOks, CoachOrders
+from core.store.orders import CoachOks, CoachOrders, EasyWeeks
 from core.store.outbox import Outbox
 from core.store.people import Chats, Consents, People
 from core.store.personal import Personal
@@ -44,6 +44,7 @@ class Unit:
         self.reports = Reports(connection)
         self.orders = CoachOrders(connection)
         self.oks = CoachOks(connection)
+        self.easy_weeks = EasyWeeks(connection)
         self.classes = Classes(connection)
         self.sign_ups = SignUps(connection)
         self.habits = HabitsOfPeople(connection)

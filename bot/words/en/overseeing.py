@@ -1,11 +1,14 @@
 """Words between a coach and single athletes."""
 
+from datetime import date, timedelta
+
 from bot.words.text import bullets, escape, fill, listed
 from bot.words.versions import limit_names, need_words, what_words
 from bot.words.wording import Button, Row, Worded, wording
 from core.desk.coach_commands import (
     AcceptVersion,
     AskAthlete,
+    CallWeekEasy,
     HoldAthlete,
     LookAtAthlete,
     MakeStanding,
@@ -13,6 +16,7 @@ from core.desk.coach_commands import (
 )
 from core.desk.says.overseeing import (
     AnswerPassedOn,
+    AskWhoseWeek,
     AthleteAnswers,
     AthleteAsked,
     AthleteCard,
@@ -25,6 +29,7 @@ from core.desk.says.overseeing import (
     NothingFurther,
     NothingToLookAt,
     OnlyFromThem,
+    WeekEased,
 )
 from core.scaling.values import VersionLine
 
@@ -38,6 +43,41 @@ def needing(said: Needing) -> Worded:
     return Worded(
         "These people need you. Tap one to see what I'd give them, and change it if you like.", rows
     )
+
+
+@wording("en", AskWhoseWeek)
+def ask_whose_week(said: AskWhoseWeek) -> Worded:
+    monday = said.monday.toordinal()
+    rows = tuple(
+        (Button(title[:50], CallWeekEasy(group=group, monday=monday, yes=said.yes)),)
+        for group, title in said.groups
+    )
+    return Worded(f"The week from {week_of(said.monday)}: whose?", rows)
+
+
+@wording("en", WeekEased)
+def week_eased(said: WeekEased) -> Worded:
+    who = (
+        fill("<b>{name}</b>", name=said.athlete)
+        if said.athlete
+        else fill("everybody in {title}", title=said.title)
+    )
+    back = CallWeekEasy(
+        group=said.group, monday=said.monday.toordinal(), yes=not said.yes, person=said.person
+    )
+    if not said.yes:
+        return Worded(f"{week_of(said.monday)} is as usual for {who}.", ((Button("Easy after all", back),),))
+    text = (
+        f"{week_of(said.monday)} is an easy week for {who}: about two thirds of the work at the usual weights, an effort "
+        "of six at most, no ranks. Write your sessions as always; versions asked for from now on have less in them."
+    )
+    return Worded(text, ((Button("As usual after all", back),),))
+
+
+def week_of(monday: date) -> str:
+    """`Monday 30 November to Sunday 6 December`."""
+    sunday = monday + timedelta(days=6)
+    return f"{monday:%A %-d %B} to {sunday:%A %-d %B}"
 
 
 @wording("en", AthleteCard)

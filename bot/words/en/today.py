@@ -10,27 +10,35 @@ from bot.words.wording import Button, Row, Worded, wording
 from core.athletes.values import Different, Equipment, SetName
 from core.desk.reference import catalogue
 from core.desk.says.today import (
+    AskBreak,
     AskDifferent,
     AskMinutes,
+    AskMore,
     AskPlace,
     AskSet,
     AskSick,
     AskSore,
     AskWhichThing,
     AsUsualAgain,
+    BackSoon,
     ChangeUndone,
     DayNoted,
     EquipmentChanged,
+    MoreDecided,
 )
 from core.desk.today import PLACES, SORE_PLACES, kind_of
 from core.desk.version_commands import (
     AddThing,
     AsUsual,
+    BeBack,
     BeElsewhere,
     BeShort,
     BeSick,
     BeSore,
     DayLasts,
+    DoMore,
+    SayBreak,
+    TakeItEasy,
     UndoEquipment,
 )
 from core.measures import MassUnit, in_words
@@ -48,6 +56,12 @@ def ask_different(said: AskDifferent) -> Worded:
             Button("Another place", BeElsewhere(version=said.version_id)),
         ),
     ]
+    rows.append(
+        (
+            Button("Back after a break", BeBack(version=said.version_id)),
+            Button("An easy week", TakeItEasy(version=said.version_id)),
+        )
+    )
     if said.different:
         rows.append((Button("As usual again", AsUsual(session=said.session_id)),))
     return Worded("What's different today?", tuple(rows))
@@ -111,6 +125,7 @@ def day_noted(said: DayNoted) -> Worded:
             " Rest until it's gone and two days more, drink, and see a doctor if it's high or stays. After that we "
             "begin with ten easy minutes."
         )
+    text += EASED.get(said.different.ease or "", "")
     if said.session_id is None:
         return Worded(text)
     if said.choices and said.different.place:
@@ -121,10 +136,58 @@ def day_noted(said: DayNoted) -> Worded:
     return Worded(text, (last, usual) if last else (usual,))
 
 
+EASED = {
+    "returning": (
+        " Welcome back! Half of everything in the first week, gently, then three quarters in the second; after that "
+        "it's as usual again. Muscles forget slowly, joints need a moment longer."
+    ),
+    "easy-week": " About two thirds of the work, the weights you know, nothing to chase.",
+}
+
+
+@wording("en", AskBreak)
+def ask_break(said: AskBreak) -> Worded:
+    text = f"Good to see you! For {said.weeks} weeks I heard of no session of yours. Did you train meanwhile?"
+    yes = Button("Yes, as usual", SayBreak(session=said.session_id, had=False))
+    no = Button("No, I had a break", SayBreak(session=said.session_id, had=True))
+    return Worded(text, ((yes, no),))
+
+
+@wording("en", BackSoon)
+def back_soon(_: BackSoon) -> Worded:
+    return Worded(
+        "Welcome back! In so short a break you lose very little, so I leave your version as it is. If you'd rather "
+        "begin gently, tap “Today is different” under it."
+    )
+
+
+@wording("en", AskMore)
+def ask_more(said: AskMore) -> Worded:
+    text = (
+        f"That was session number {said.sessions} since you started gently. If it feels good, we can go on to a bit "
+        "more: three quarters of the work for four weeks, then everything. You decide, and a limit that a doctor gave "
+        "you still stands. Shall we?"
+    )
+    return Worded(
+        text, ((Button("Yes, a bit more", DoMore(yes=True)), Button("Stay gentle", DoMore(yes=False))),)
+    )
+
+
+@wording("en", MoreDecided)
+def more_decided(said: MoreDecided) -> Worded:
+    if said.until is None:
+        return Worded("Gentle it stays. I'll ask again in a while.")
+    return Worded(
+        f"Good! Your next versions have about three quarters of the work, until {on(said.until)}. Stop if anything "
+        "feels wrong, and tell me if it's too much."
+    )
+
+
 def last_until(said: DayNoted, session: int, day: date) -> DayLasts:
     return DayLasts(session=session, kind=kind_of(said.different), until=day.toordinal())
 
 
+EASES = {"new": "your first weeks", "returning": "back after a break", "easy-week": "an easy week"}
 SICK = {"fever": "fever or really ill", "recovering": "getting over something"}
 
 
@@ -136,6 +199,8 @@ def different_words(one: Different) -> str:
         return f"{one.minutes:g} minutes"
     if one.place:
         return SET_NAMES[one.place]
+    if one.ease:
+        return EASES[one.ease]
     if one.lacks:
         return f"without the {label_of_thing(one.lacks)}"
     return "sore all over" if one.sore == "all over" else f"sore {one.sore}"

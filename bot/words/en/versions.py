@@ -16,6 +16,7 @@ from bot.words.versions import (
     withheld_words,
 )
 from bot.words.wording import Button, Row, Worded, wording
+from core.athletes.values import Easing
 from core.desk.coach_commands import AcceptVersion, LookAtAthlete, SeeSession
 from core.desk.commands import ShowHow
 from core.desk.reference import catalogue
@@ -69,7 +70,19 @@ def changed(said: ShowVersion) -> str:
 
 
 def today(said: ShowVersion) -> str:
-    return fill("Today: {what}.", what=listed([different_words(one) for one in said.different]))
+    words = fill("Today: {what}.", what=listed([different_words(one) for one in said.different]))
+    easing = said.version.easing
+    return f"{words} {eased_words(easing)}" if easing else words
+
+
+# Shares in percent.
+SHARES = {50: "Half", 67: "About two thirds", 75: "Three quarters"}
+
+
+def eased_words(easing: Easing) -> str:
+    percent = round(100 * easing.share)
+    share = SHARES.get(percent, f"About {percent} %")
+    return f"{share} of the work, at an effort of {easing.effort_at_most} of 10 at most."
 
 
 def warm_up(said: ShowVersion) -> list[str]:

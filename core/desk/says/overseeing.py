@@ -1,5 +1,7 @@
 """What is said to a coach about single athletes, and to an athlete on the coach's behalf."""
 
+from datetime import date
+
 from core.athletes.values import Side
 from core.desk.outcome import Said
 from core.measures import MassUnit
@@ -82,6 +84,25 @@ class AthleteHeld(Said):
     person: int
     athlete: str
     held: bool
+
+
+class WeekEased(Said):
+    """From Monday to Sunday it is easy, or as usual again, for everybody in the group or for one athlete."""
+
+    group: int
+    title: str
+    monday: date
+    yes: bool
+    person: int | None = None
+    athlete: str | None = None
+
+
+class AskWhoseWeek(Said):
+    """Ask whose week. `groups`: id and title of each that the visitor coaches."""
+
+    monday: date
+    yes: bool
+    groups: tuple[tuple[int, str], ...]
 
 
 class NobodyHeld(Said):

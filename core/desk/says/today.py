@@ -53,6 +53,29 @@ class DayNoted(Said):
     choices: tuple[date, ...] = ()
 
 
+class AskBreak(Said):
+    """Nothing was told for so many weeks: ask whether they trained."""
+
+    session_id: int
+    weeks: int
+
+
+class BackSoon(Said):
+    """Welcome back: after so short a break nothing changes."""
+
+
+class AskMore(Said):
+    """They started gently, and have done so many sessions since: ask whether it may be more."""
+
+    sessions: int
+
+
+class MoreDecided(Said):
+    """`until`: the last of the weeks with a little less; None where they stay gentle."""
+
+    until: date | None
+
+
 class AsUsualAgain(Said):
     """Everything is as usual again; `gently`: after a fever it starts with ten easy minutes."""
 

@@ -132,6 +132,20 @@ class CoachOkRow(Row, table=True):
     at: datetime
 
 
+class EasyWeekRow(Row, table=True):
+    """A week that a coach calls easy: for one athlete, or (without one) for everybody in the group."""
+
+    __tablename__ = "easy_week"
+    __table_args__ = (Index(None, "group_id", "monday"),)
+    id: int | None = key()
+    group_id: int = to("training_group.id")
+    person_id: int | None = maybe_to("person.id")
+    monday: date
+    by_id: int = to("person.id")
+    made_at: datetime
+    undone_at: datetime | None = None
+
+
 class ScoreMarkRow(Row, table=True):
     """What coaches decided about a score, one row each time."""
 
@@ -164,5 +178,6 @@ adjustment = table(AdjustmentRow)
 score = table(ScoreRow)
 coach_order = table(CoachOrderRow)
 coach_ok = table(CoachOkRow)
+easy_week = table(EasyWeekRow)
 score_mark = table(ScoreMarkRow)
 report = table(ReportRow)

@@ -1,0 +1,115 @@
+"""Words about doing less for a while: `easy week`, `an easy week for Ilse`, `back after a month off`."""
+
+import re
+from collections.abc import Iterable
+from datetime import date, timedelta
+from typing import Final, Literal, NamedTuple
+
+from core.notation.people import spellings
+from core.notation.quantities import NUMBER_WORDS
+from core.notation.text import plain
+
+_LONGEST: Final = 100
+
+_EASY: Final = frozenset(re.split(" ", "easy easier light lighter deload deloading recovery"))
+_ENDS: Final = frozenset(re.split(" ", "no not end stop cancel drop over off done call"))
+# What may stand around an easy week without making it something else; the name, if there is one, is `@`.
+_AROUND: Final = frozenset(
+    re.split(
+        " ",
+        "@ @'s a an the this next coming week weeks for everybody everyone all of us them me group let's do does have"
+        " has having make give gets get it it's is will be being going to should i i'll i'd i'm we we'll we'd you need"
+        " needs want wants like would like can could may might one take taking go training now please after",
+    )
+)
+
+# How long, and what says that it was a break.
+_COUNTS: Final = "|".join(sorted((word for word in NUMBER_WORDS if " " not in word), key=len, reverse=True))
+_SPAN: Final = re.compile(
+    rf"\b(?P<count>an?|[0-9]{{1,2}}|{_COUNTS}|few|couple of) (?P<unit>day|week|month|year)s?\b"
+)
+_BREAK: Final = tuple(
+    re.compile(pattern)
+    for pattern in (
+        r"\b(?:back|first (?:session|time|training)|start(?:ing)? again|returning)\b.*\b(?:after|from|since|in) .*"
+        + _SPAN.pattern,
+        (
+            r"\b(?:back|first (?:session|time|training)(?: back)?|start(?:ing)? again|returning)\b.*"
+            r"\b(?:after|from|since) (?:my |the |a |an )?(?:long |longer |big |little |short )?"
+            r"(?:break|pause|holidays?|vacation|time off)\b"
+        ),
+        r"\b(?:been|was) (?:away|off|out)(?: from training)? (?:for )?.*" + _SPAN.pattern,
+        (
+            r"\b(?:haven't|have not|didn't|did not|not) "
+            r"(?:trained|train|worked out|work out|done (?:anything|any training|much))\b.*" + _SPAN.pattern
+        ),
+        r"^i(?:'ve| have)? had a (?:long |longer |big )?(?:break|pause)(?: from training)?$",
+    )
+)
+_NOT_BACK: Final = re.compile(
+    r"\b(?:hurts?|pain|painful|ache[sd]?|aching|sore|injur\w+|surgery|operation|baby)\b|\?"
+)
+_DAYS: Final = {"day": 1, "week": 7, "month": 30, "year": 365}
+
+
+class EasyWeekWish(NamedTuple):
+    """`name`: whose week; None is the speaker's, or everybody's. `mine`: the speaker means themselves."""
+
+    name: str | None
+    when: Literal["this", "next"]
+    yes: bool
+    mine: bool
+
+
+def read_easy_week(text: str, names: Iterable[str] = ()) -> EasyWeekWish | None:
+    """The wish for an easy week, or for its end; None where it is about something else."""
+    words = _words(text)
+    if words is None:
+        return None
+    name, words = _named(words, dict(spellings(names)))
+    spoken = set(re.findall(r"[@\w']+", words))
+    if not spoken & _EASY or not spoken & {"week", "deload"} or spoken - _EASY - _ENDS - _AROUND:
+        return None
+    mine = bool(spoken & {"i", "i'll", "i'd", "i'm", "me"})
+    return EasyWeekWish(name, _when(words), yes=not spoken & _ENDS, mine=mine)
+
+
+def monday_of(day: date) -> date:
+    """The Monday of the week that a day lies in."""
+    return day - timedelta(days=day.weekday())
+
+
+def read_break(text: str) -> int | None:
+    """How many days somebody says they were away for; 0 where they don't say how long, None where they weren't."""
+    words = _words(text)
+    if words is None or _NOT_BACK.search(words) or not any(one.search(words) for one in _BREAK):
+        return None
+    span = _SPAN.search(words)
+    return _number(span["count"]) * _DAYS[span["unit"]] if span else 0
+
+
+def _number(count: str) -> int:
+    """How many of the unit; a few are three."""
+    if count in {"a", "an"}:
+        return 1
+    if count in {"few", "couple of"}:
+        return 3 if count == "few" else 2
+    return int(count) if count.isdigit() else int(NUMBER_WORDS[count])
+
+
+def _words(text: str) -> str | None:
+    words = re.sub(r"\s+", " ", plain(text).replace("\u2019", "'").casefold()).strip(" .!")
+    words = re.sub(r"^(?:please,? |hi,? |hey,? )+|(?:,? (?:please|thanks|everybody|folks))+$", "", words)
+    return words if words and len(words) <= _LONGEST and "\n" not in text.strip() else None
+
+
+def _when(words: str) -> Literal["this", "next"]:
+    return "next" if re.search(r"\b(?:next|the coming) week\b", words) else "this"
+
+
+def _named(words: str, known: dict[str, str]) -> tuple[str | None, str]:
+    for spelling in sorted(known, key=len, reverse=True):
+        name = re.compile(rf"(?<!\w){re.escape(spelling)}(?!\w)")
+        if name.search(words):
+            return known[spelling], name.sub("@", words, count=1)
+    return None, words

@@ -1,0 +1,77 @@
+"""A session with less to do: fewer minutes, rounds, sets or repetitions, and the same loads."""
+
+from functools import lru_cache
+from math import floor
+
+from core.athletes.values import Easing, Profile
+from core.measures import AmountUnit
+from core.sessions.values import Block, BlockKind, Format, Line, Session
+
+# Getting warm and calming down are no work to leave out.
+KEPT = {BlockKind.WARM_UP, BlockKind.COOL_DOWN}
+
+# Amounts that are done once are told in such steps.
+ROUND_TO = {AmountUnit.METRES: 50, AmountUnit.SECONDS: 5}
+MINUTE = 60
+
+
+def asked_of(profile: Profile, session: Session) -> Session:
+    """What of a session is asked of somebody today."""
+    easing = profile.today.easing
+    return session if easing is None else eased(session, easing)
+
+
+@lru_cache(maxsize=256)
+def eased(session: Session, easing: Easing) -> Session:
+    """The session with this share of its work. What is done for as much as goes stays: effort says how hard."""
+    blocks = (block if block.kind in KEPT else _eased(block, easing.share) for block in session.blocks)
+    return session.model_copy(update={"blocks": tuple(blocks)})
+
+
+def _eased(block: Block, share: float) -> Block:
+    """Less of the first of these that the block has: turns, minutes, a scheme, rounds; else of every line."""
+    once = {part: _less(getattr(block, part), share) for part in ("buy_in", "cash_out")}
+    block = block.model_copy(update=once)
+    if block.minutes is not None:
+        return block.model_copy(update={"minutes": _minutes(block, block.minutes, share)})
+    if block.scheme:
+        return block.model_copy(update={"scheme": tuple(_part(reps, share) for reps in block.scheme)})
+    if block.rounds is not None and block.rounds > 1:
+        return block.model_copy(update={"rounds": _part(block.rounds, share)})
+    if block.format in {Format.FOR_TIME, Format.TIME_TRIAL}:
+        return block.model_copy(update={"lines": _less(block.lines, share)})
+    return block
+
+
+def _minutes(block: Block, minutes: float, share: float) -> float:
+    """Whole minutes; of turns as many as make whole cycles, one at least."""
+    if block.every_s is None:
+        return float(_part(minutes, share))
+    stations = [line.station for line in block.lines if line.station is not None]
+    cycle = max((*stations, *block.rest_stations), default=1) * block.every_s / MINUTE
+    return max(1, floor(minutes * share / cycle + 1e-9)) * cycle
+
+
+def _less(lines: tuple[Line, ...], share: float) -> tuple[Line, ...]:
+    return tuple(
+        line.model_copy(
+            update={
+                "amount": _amount(line, line.amount, share),
+                "amount_to": _amount(line, line.amount_to, share),
+                "second_amount": _amount(line, line.second_amount, share),
+            }
+        )
+        for line in lines
+    )
+
+
+def _amount(line: Line, amount: float | None, share: float) -> float | None:
+    if amount is None:
+        return None
+    step = ROUND_TO.get(line.unit, 1)
+    return float(max(step * round(amount * share / step), min(step, amount)))
+
+
+def _part(count: float, share: float) -> int:
+    """A half begun counts, and one is always left."""
+    return max(1, floor(count * share + 0.5))

@@ -1,0 +1,168 @@
+"""Less for a while: easy weeks, the weeks after a break, and more after a gentle start."""
+
+from datetime import timedelta
+
+import pytest
+
+from tests.acceptance.people import (
+    answers_screening,
+    answers_what_is_asked,
+    consents,
+    start_link,
+)
+
+SESSION = "Main\n5 rounds for time\n8 push-ups\n10 air squats"
+
+
+async def sees_a_version(person):
+    await answers_what_is_asked(person)
+    return person.last.text
+
+
+async def gets_another(crew, days=1, title="Next"):
+    await crew.room.travels(timedelta(days=days))
+    await crew.gets(f"{title}\n{SESSION}")
+
+
+async def told(person):
+    await person.presses("My version")
+    return (await person.hears("Your version")).text
+
+
+async def knows(crew, name="Ilse"):
+    person = await crew.has(name)
+    await crew.gets(SESSION)
+    await answers_what_is_asked(person)
+    return person
+
+
+async def test_a_coachs_easy_week_is_everybodys_until_sunday(crew):
+    ilse = await knows(crew)
+    await crew.coach.says("Easy week please")
+    eased = await crew.coach.hears("is an easy week for everybody in Harbour crew")
+    assert "no ranks" in eased.text
+    await ilse.says("/today")
+    version = (await ilse.hears("Your version")).text
+    assert "Today: an easy week. About two thirds of the work, at an effort of 6 of 10 at most." in version
+    assert "3 rounds at an easy pace" in version
+    await gets_another(crew, days=7)
+    assert "5 rounds for time" in await told(ilse)
+
+
+async def test_an_easy_week_can_be_taken_back(crew):
+    ilse = await knows(crew)
+    await crew.coach.says("easy week")
+    await crew.coach.presses("As usual after all", on=await crew.coach.hears("is an easy week"))
+    await crew.coach.hears("is as usual for everybody in Harbour crew")
+    await ilse.says("/today")
+    assert "5 rounds for time" in (await ilse.hears("Your version")).text
+
+
+async def test_an_easy_week_may_be_one_athletes(crew):
+    ilse, bo = await knows(crew), await crew.has("Bo")
+    await crew.coach.says("easy week for Ilse")
+    await crew.coach.hears("is an easy week for Ilse")
+    await ilse.says("/today")
+    assert "an easy week" in (await ilse.hears("Your version")).text
+    await answers_what_is_asked(bo)
+    assert "easy week" not in (await bo.hears("Your version")).text
+
+
+async def test_an_athletes_own_easy_week_is_theirs(crew):
+    ilse = await knows(crew)
+    await ilse.says("I need an easy week")
+    await ilse.hears("Noted: an easy week, until")
+    assert "3 rounds at an easy pace" in (await ilse.hears("Your version")).text
+    await ilse.presses("Today is different")
+    await ilse.presses("As usual again", on=await ilse.hears("What's different today?"))
+    await ilse.hears("As usual again, then")
+    assert "5 rounds for time" in (await ilse.hears("Your version")).text
+
+
+async def test_a_score_of_an_easy_week_has_no_rank(crew):
+    ilse = await knows(crew)
+    await ilse.says("I need an easy week")
+    await ilse.hears("Your version")
+    await ilse.says("8:43")
+    assert "No rank today" in (await ilse.hears("Noted: 8:43")).text
+
+
+async def has_been_away(crew):
+    ilse = await knows(crew)
+    await ilse.says("8:43")
+    await ilse.hears("Noted: 8:43")
+    await gets_another(crew, days=35)
+    await ilse.presses("My version")
+    return ilse, await ilse.hears("For 5 weeks I heard of no session of yours")
+
+
+async def test_after_weeks_without_a_word_it_asks_once_whether_there_was_a_break(crew):
+    ilse, asked = await has_been_away(crew)
+    await ilse.presses("No, I had a break", on=asked)
+    await ilse.hears("Noted: back after a break, until")
+    version = (await ilse.hears("Your version")).text
+    assert "Half of the work, at an effort of 4 of 10 at most" in version
+    assert "3 rounds at an easy pace" in version
+    await gets_another(crew, days=7)
+    assert "Three quarters of the work" in await told(ilse)
+    await gets_another(crew, days=7, title="Third")
+    assert "5 rounds for time" in await told(ilse)
+
+
+@pytest.mark.parametrize("words", ["yes", "yes I trained"])
+async def test_who_trained_meanwhile_goes_on_as_usual(crew, words):
+    ilse, _ = await has_been_away(crew)
+    await ilse.says(words)
+    assert "5 rounds for time" in (await ilse.hears("Your version")).text
+    await ilse.says("/today")
+    assert "5 rounds for time" in (await ilse.hears("Your version")).text
+
+
+async def test_a_break_may_be_told_unasked(crew):
+    ilse = await knows(crew)
+    await ilse.says("back after 5 weeks off")
+    await ilse.hears("Half of everything in the first week")
+    assert "Half of the work" in (await ilse.hears("Your version")).text
+
+
+async def test_a_short_break_changes_nothing(crew):
+    ilse = await knows(crew)
+    await ilse.says("I was away for a week")
+    await ilse.hears("you lose very little")
+
+
+async def started_gently(crew):
+    """Healthy, and inactive so far: six sessions in three weeks."""
+    ilse = await crew.room.person("Ilse")
+    await ilse.joins(crew.group)
+    await ilse.opens(await start_link(crew.group))
+    await consents(ilse)
+    await answers_screening(ilse, ("Yes", "No", "No", "No"))
+    for number in range(1, 7):
+        await gets_another(crew, days=3, title=f"Day {number}")
+        await answers_what_is_asked(ilse)
+        await ilse.says("20:00")
+        await ilse.presses("3", on=await ilse.hears("How hard was the whole session"))
+        await ilse.presses("No", on=await ilse.hears("Did anything hurt"))
+    return ilse
+
+
+async def test_whoever_started_gently_decides_when_it_may_be_more(crew):
+    ilse = await started_gently(crew)
+    asked = await ilse.hears("That was session number 6 since you started gently")
+    await ilse.presses("Yes, a bit more", on=asked)
+    await ilse.hears("about three quarters of the work, until")
+    await gets_another(crew, days=2, title="More")
+    assert "Three quarters of the work, at an effort of 6 of 10 at most" in await told(ilse)
+    await ilse.presses("Yes, a bit more", on=asked)
+    await ilse.sees_toast("before something changed")
+    await gets_another(crew, days=27, title="Later")
+    assert "5 rounds for time" in await told(ilse)
+
+
+async def test_whoever_stays_gentle_is_asked_again_later(crew):
+    ilse = await started_gently(crew)
+    await ilse.presses("Stay gentle", on=await ilse.hears("That was session number 6"))
+    await ilse.hears("Gentle it stays")
+    await gets_another(crew, days=2, title="More")
+    assert "at an easy pace" in await told(ilse)
