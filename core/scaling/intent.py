@@ -6,6 +6,7 @@ window. A set is what is done of a line before the next line begins.
 
 from typing import NamedTuple
 
+from core.scaling.recovery import bearable
 from core.sessions.values import Block, Format, Line
 
 
@@ -54,13 +55,40 @@ HEAVY_EFFORT = 8.5
 BAR_K = 30
 CLOSELY = 1.15
 
+# The last set may end a little early, since from day to day nobody is known to the repetition (estimate). With it
+# five of five fit whoever has just shown seven.
+JUST_SHORT = 1.2
+
 # A set that the rule speaks of takes about this share of the repetitions it names: nine of 12-15 (common
 # practice, no source). A set of 21 is not what "12-15 unbroken" is about.
 RULE_SPEAKS_OF = (0.5, 0.9)
 
 
-def usual_window(block: Block) -> Window:
-    """The window that a block's format has by itself."""
+def usual_window(block: Block, set_seconds: float = 0.0) -> Window:
+    """The window that a block's format has by itself, where its rests are known: so that the last set goes too.
+
+    `set_seconds`: how long one set takes.
+    """
+    window = _by_format(block)
+    turns = _turns(block, set_seconds)
+    return window if turns is None else window.under(JUST_SHORT * bearable(*turns))
+
+
+def _turns(block: Block, set_seconds: float) -> tuple[int, float] | None:
+    """How many equal sets there are of a line, and how many seconds from the end of one to the end of the next."""
+    if block.work_s is not None or block.scheme:
+        return None
+    if block.format is Format.SETS and block.rounds and block.rest_s:
+        return block.rounds, block.rest_s + set_seconds
+    if block.format is not Format.INTERVALS or not block.every_s:
+        return None
+    stations = [line.station for line in block.lines if line.station is not None]
+    seconds = block.every_s * max((*stations, *block.rest_stations), default=1)
+    turns = block.minutes * 60 / seconds if block.minutes else block.rounds or 1
+    return max(1, round(turns)), seconds
+
+
+def _by_format(block: Block) -> Window:
     if block.scheme:
         return SCHEME
     if block.work_s is not None:

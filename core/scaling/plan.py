@@ -208,9 +208,10 @@ def _way(
 
 
 def _windows(block: Block, line: Line, written: Way, hold: Hold | None) -> tuple[Window, Window]:
-    usual = usual_window(block)
     if written.set_amount is None:
+        usual = usual_window(block)
         return usual, usual
+    usual = usual_window(block, written.set_amount * written.variant.seconds.value)
     ruled = ruled_window(block, line, written.set_amount)
     if ruled is not None:
         return ruled, ruled

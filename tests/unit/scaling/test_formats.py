@@ -80,3 +80,19 @@ def test_as_many_as_go_asks_for_a_way_in_which_some_go():
     line = only_line("Max push-ups in 2 min", weak)
     assert (line.change, line.reason.because) == (Change.VARIANT, Because.TOO_HEAVY)
     assert line.amount is None
+
+
+@pytest.mark.parametrize(
+    ("text", "easier"),
+    [
+        ("3 sets\n10 push-ups\nrest 3 min", False),
+        ("5 sets\n10 push-ups\nrest 30 s", True),
+        ("EMOM 4\n10 push-ups", False),
+        ("EMOM 12\n10 push-ups", True),
+        ("EMOM 12\nMinute 1: 10 push-ups\nMinute 2: 15 air squats\nMinute 3: 200 m run", False),
+    ],
+)
+def test_short_rests_and_many_sets_ask_for_an_easier_way(text, easier):
+    """Whoever does 16 in a row does ten again and again only if the rests allow it (common practice, no source)."""
+    who = athlete(tests=[did("push-up", 16), did("air squat", 60)], owns=["table"])
+    assert (lines(text, who)[0].variant != "floor") is easier
