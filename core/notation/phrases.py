@@ -208,9 +208,9 @@ PHRASES: tuple[Phrase, ...] = (
         says(in_turn=True),
     ),
     phrase(r"<n>_x?_(?:<rounds>|sets\b)[\s,:;\-]{0,4}every <work>", _every_times),
-    phrase(r"\bevery <work><is>for <n>_<rounds>", _every_times),
+    phrase(r"\b(?:every|on the) <work><is>(?:for )?<n>_(?:<rounds>|times\b)", _every_times),
     phrase(r"\bevery <work><is>for <minutes>", _every_for),
-    phrase(r"\bevery <work><is>x_<n>(?: <rounds>| sets\b)?(?![0-9.])", _every_times),
+    phrase(r"\b(?:every|on the) <work><is>x_<n>(?: <rounds>| sets\b| times\b)?(?![0-9.])", _every_times),
     phrase(r"\bevery <work>", _every),
     phrase(
         r":?<work>_(?:on|(?:of )?work)\b[\s/,:\-]{0,3}<off>_(?:off|(?:of )?rest)\b[\s,:\-]{0,3}(?:x|for)_<n>"

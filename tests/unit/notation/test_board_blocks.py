@@ -59,6 +59,8 @@ def test_a_minute_of_rest_may_stand_under_its_minute():
 
 CLOCKS = [
     ("every 2 min x 6\n5 back squats @ 70%", {"every_s": 120, "rounds": 6}),
+    ("every 90 s, 6 times\n5 thrusters", {"every_s": 90, "rounds": 6}),
+    ("on the 2:00 x 6 sets\n3 back squats @ 80%", {"every_s": 120, "rounds": 6}),
     ("5 sets, every 3:00\n12 toes to bar", {"every_s": 180, "rounds": 5}),
     ("E2MOM x 5\n10 push ups", {"every_s": 120, "rounds": 5, "minutes": None}),
     ("E2MOM x 10 min\n10 push ups", {"every_s": 120, "rounds": None, "minutes": 10}),
