@@ -17,6 +17,6 @@ def _singular(word: str) -> str:
         return word[:-2]
     if word.endswith("ies") and len(word) > len("ties"):
         return word[:-3] + "y"
-    if word.endswith("s") and not word.endswith(("ss", "us")):
+    if word.endswith("s") and len(word) > len("fs") and not word.endswith(("ss", "us")):
         return word[:-1]
     return word

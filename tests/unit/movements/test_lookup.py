@@ -148,3 +148,21 @@ def test_running_is_an_impact_but_no_jump():
 @given(st.text(max_size=60))
 def test_a_key_is_a_key_of_itself_in_capitals_too(text):
     assert key(text.upper()) == key(text.upper().lower())
+
+
+def test_a_letter_is_no_plural_taken_back():
+    assert catalogue().by_name("F") is None
+    assert catalogue().by_name("fs").movement.id == "front squat"
+
+
+@pytest.mark.parametrize(
+    ("typed", "meant"),
+    [
+        ("devil presses", ("burpee ground-to-overhead", "two-weights")),
+        ("easy jog", ("run", None)),
+        ("jog with walking breaks", ("run", "easy")),
+    ],
+)
+def test_slang_is_understood(typed, meant):
+    found = catalogue().by_name(typed)
+    assert (found.movement.id, found.variant and found.variant.id) == meant
