@@ -74,7 +74,7 @@ def facts_of(movement: Movement, variant: Variant) -> dict[str, Any]:
 
 def implements_of(variant: Variant) -> list[str]:
     """What it is held with or done on, each once."""
-    return list(dict.fromkeys([*(hold.implement for hold in variant.holds), *variant.needs]))
+    return list(dict.fromkeys([*(hold.implement for hold in variant.holds), *variant.things]))
 
 
 def cautions_of(variant: Variant) -> list[str]:

@@ -6,7 +6,7 @@ Shared by the private chat and the command line; escaping for a platform is the 
 from collections.abc import Callable, Iterable, Mapping, Sequence
 
 from bot.words.reasons import reason_words, thing_words
-from bot.words.text import listed
+from bot.words.text import listed, with_article
 from bot.words.things import label_of
 from core.athletes.values import Side
 from core.desk.reference import catalogue, limit
@@ -145,8 +145,8 @@ def what_words(line: VersionLine, units: MassUnit) -> str:
     """What to do, without why: `12 goblet squats (16 kg kettlebell)`."""
     if line.change is Change.REST:
         return f"Rest instead of {line.written}"
-    label = _variant(line).label
-    parts = [_amount(line), label, f"({_load(line, units)})" if line.load_kg is not None else ""]
+    load = f"({_load(line, units)})" if line.load_kg is not None else ""
+    parts = [_amount(line), _label(line), load]
     words = " ".join(part for part in parts if part)
     if line.amount is None and line.unit is AmountUnit.KCAL and not line.scheme:
         words = f"{words} for calories"
@@ -168,6 +168,18 @@ def _of(line: VersionLine) -> str:
     """`40 s of push-ups`, but `400 m run`."""
     movement, variant = catalogue().variant(f"{line.movement}/{line.variant}")
     return " of" if movement.unit_of(variant) is AmountUnit.REPS else ""
+
+
+def _label(line: VersionLine) -> str:
+    """The way's own words, naming what is there: `bridges with your feet on a bench`, `toes-to-bar (rings)`."""
+    variant, thing = _variant(line), line.implement
+    usual = next((need[0] for need in variant.needs if thing in need[1:]), None)
+    if thing is None or usual is None:
+        return variant.label
+    usually, here = (catalogue().implement(one).label for one in (usual, thing))
+    if with_article(usually) in variant.label:
+        return variant.label.replace(with_article(usually), with_article(here))
+    return f"{variant.label} ({here})"
 
 
 def _load(line: VersionLine, units: MassUnit) -> str:

@@ -172,7 +172,9 @@ def _linked(book: Book, start: str) -> set[str]:
 
 def _known_things(book: Book) -> Problems:
     for name, (_, way) in book.variants.items():
-        yield from _missing(book, name, way.needs, "there")
+        if len(set(way.things)) < len(way.things):
+            yield name, "needs the same thing twice"
+        yield from _missing(book, name, way.things, "there")
         yield from _missing(book, name, (hold.implement for hold in way.holds), "held")
 
 
@@ -198,7 +200,7 @@ def _heights(book: Book) -> Problems:
 
 
 def _usual_height(book: Book, way: Variant) -> float | None:
-    heights = (book.implements[thing].height_cm for thing in way.needs if thing in book.implements)
+    heights = (book.implements[thing].height_cm for thing in way.things if thing in book.implements)
     return next((height.value for height in heights if height), None)
 
 

@@ -4,7 +4,7 @@ from enum import StrEnum
 from itertools import pairwise
 from typing import Annotated, Literal
 
-from pydantic import Field
+from pydantic import BeforeValidator, Field, PlainSerializer
 
 from core.measures import AmountUnit
 from core.values import Value
@@ -12,6 +12,27 @@ from core.values import Value
 Id = Annotated[str, Field(pattern=r"^[a-z0-9]+([ -][a-z0-9]+)*$")]
 Words = Annotated[str, Field(min_length=2)]
 Sides = Literal["both", "one", "alternating"]
+
+
+def _as_choice(written: object) -> object:
+    if isinstance(written, str):
+        return (written,)
+    if isinstance(written, list) and len(written) == 1:
+        raise ValueError("a choice has two things or more; one is written by itself")
+    return tuple(written) if isinstance(written, list) else written
+
+
+def _as_written(choice: tuple[str, ...]) -> str | tuple[str, ...]:
+    return choice if len(choice) > 1 else choice[0]
+
+
+# One thing, or a list of which any one will do, the best first.
+Need = Annotated[
+    tuple[Id, ...],
+    Field(min_length=1),
+    BeforeValidator(_as_choice, json_schema_input_type=Id | Annotated[list[Id], Field(min_length=2)]),
+    PlainSerializer(_as_written, return_type=str | tuple[str, ...]),
+]
 
 
 class Pattern(StrEnum):
@@ -149,7 +170,8 @@ class Variant(Value):
     """A way of doing a movement. The written one comes first in its movement.
 
     `needs`: things that must be there beside what is held (chair, bar); a floor, a wall and a doorway always
-    are. `holds`: empty means unloaded; one that can't be done without a load lists at least one.
+    are. Of a list in it any one will do, and the first is the usual one. `holds`: empty means unloaded; one that
+    can't be done without a load lists at least one.
     `unit`, `sides`: only where they differ from the movement's. Where units differ, an amount is carried over
     by its time: amount x seconds / seconds.
     `reserves`: share of one repetition's cost by reserve name; the limiting one sets the count.
@@ -163,7 +185,7 @@ class Variant(Value):
     id: Id
     names: tuple[Words, ...] = ()
     label: Words
-    needs: tuple[Id, ...] = ()
+    needs: tuple[Need, ...] = ()
     holds: tuple[Hold, ...] = ()
     unit: AmountUnit | None = None
     sides: Sides | None = None
@@ -182,7 +204,16 @@ class Variant(Value):
 
     def takes(self, implement: str | None, count: int | None) -> bool:
         """Whether it is done with what was said: held in one of its holds, or needed."""
-        return implement in self.needs or any(hold.fits(implement, count) for hold in self.holds)
+        return implement in self.things or any(hold.fits(implement, count) for hold in self.holds)
+
+    @property
+    def things(self) -> tuple[str, ...]:
+        """Everything that it may be done on, in the order of its needs."""
+        return tuple(thing for need in self.needs for thing in need)
+
+    def is_usual_with(self, implement: str | None) -> bool:
+        """Whether it is usually done with this: held, or the first of what will do."""
+        return implement in {*(need[0] for need in self.needs), *(hold.implement for hold in self.holds)}
 
 
 class MovementRow(Value):
@@ -222,7 +253,7 @@ class Movement(MovementRow):
         implement: str | None = None,
         count: int | None = None,
     ) -> Variant:
-        """The variant of this id; else the first that holds what is said to be held; else the first.
+        """The variant of this id; else the first that is usually done with what is said to be held; else the first.
 
         `loaded`: a load was told. `lunge` with two dumbbells is the lunge with a weight in each hand, and a
         `row` with a band the one that needs a band.
@@ -231,4 +262,4 @@ class Movement(MovementRow):
         if named is not None or not (loaded or implement or count):
             return named or self.variants[0]
         fitting = (way for way in self.variants if way.takes(implement, count))
-        return next(fitting, self.variants[0])
+        return min(fitting, key=lambda way: not way.is_usual_with(implement), default=self.variants[0])

@@ -93,7 +93,7 @@ class Lexicon:
         """Whether what is meant is done on a box, and can be done with nothing held."""
         movement = self.catalogue.movement(meaning.movement)
         way = next((one for one in movement.variants if one.id == meaning.variant), movement.variants[0])
-        return "box" in way.needs and not way.holds
+        return way.is_usual_with("box") and not way.holds
 
     def takes_a_load(self, meaning: Meaning) -> bool:
         """Whether something is held in what is meant: as its name says, or in most of its ways."""

@@ -175,9 +175,9 @@ class Athlete:
         """What is there to lean on or hang from, at its height."""
         if not variant.needs:
             return NOTHING
-        if not all(self.gear.has(thing) for thing in variant.needs):
+        thing, *more = map(self.gear.first_of, variant.needs)
+        if thing is None or None in more:
             return Support(there=False)
-        thing = variant.needs[0]
         return Support(thing, self._height_cm(thing) if variant.body_share.by_height else None)
 
     def _height_cm(self, thing: str) -> Decimal | None:

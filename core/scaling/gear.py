@@ -82,6 +82,13 @@ class Gear:
     def has(self, implement: str) -> bool:
         return implement in self._owned
 
+    def first_of(self, need: tuple[str, ...]) -> str | None:
+        """Of things of which any one will do, the first that is there."""
+        for thing in need:
+            if thing in self._owned:
+                return thing
+        return None
+
     def height_cm(self, implement: str) -> Decimal | None:
         """Height as the athlete told it, if they did."""
         return self._heights.get(implement)

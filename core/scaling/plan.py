@@ -199,7 +199,7 @@ def _way(
         bars_of(movement, variant),
         kin=kin_of(movement, variant),
         counts_reps=movement.unit_of(variant) is AmountUnit.REPS,
-        needs=frozenset(variant.needs),
+        needs=tuple(map(frozenset, variant.needs)),
         holds=frozenset((hold.implement, hold.count) for hold in variant.holds),
         share=None if variant.needs and variant.body_share.by_height else variant.body_share.value,
         met=variant.met.value if variant.met else None,

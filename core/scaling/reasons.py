@@ -95,8 +95,8 @@ def _missing(plan: LinePlan, athlete: Athlete, *, learning: bool) -> Obstacle | 
     """What isn't there at all. `learning`: at whatever load counts as there."""
     written = plan.ways[0]
     if not athlete.support(written.variant).there:
-        thing = next(thing for thing in written.variant.needs if not athlete.gear.has(thing))
-        return Obstacle(Because.NOT_OWNED, thing)
+        need = next(need for need in written.variant.needs if athlete.gear.first_of(need) is None)
+        return Obstacle(Because.NOT_OWNED, need[0])
     if learning and written.grips and not any(_has(grip, athlete) for grip in written.grips):
         return Obstacle(Because.NOT_OWNED, _meant_thing(plan))
     return None

@@ -57,10 +57,10 @@ class Way(NamedTuple):
     `amount` as it would stand in the version, in `unit`; `set_amount` what one side works in one set,
     None where no count applies. `demands` are the variant's, as flags, `bars` all of it that a limit or the place may
     rule out; `kin` is its place among its relatives.
-    `counts_reps`: repetitions are what tires, in whatever unit the line is written. `needs` must all be there,
-    and one of `holds` (implement and count), if there are any. `share` of body mass that is moved: None where it
-    depends on a height. `met` and `skill` are the variant's. `fitting`: between which shares of S a load may fit,
-    for the two loads of a pair, and for whoever goes easy with them.
+    `counts_reps`: repetitions are what tires, in whatever unit the line is written. Of each of `needs` one thing
+    must be there, and one of `holds` (implement and count), if there are any. `share` of body mass that is moved:
+    None where it depends on a height. `met` and `skill` are the variant's. `fitting`: between which shares of S a
+    load may fit, for the two loads of a pair, and for whoever goes easy with them.
     """
 
     id: str
@@ -75,7 +75,7 @@ class Way(NamedTuple):
     bars: int
     kin: Kin
     counts_reps: bool
-    needs: frozenset[str]
+    needs: tuple[frozenset[str], ...]
     holds: Holds
     share: float | None
     met: float | None
@@ -85,7 +85,10 @@ class Way(NamedTuple):
 
     def is_within(self, things: frozenset[str], holds: Holds) -> bool:
         """Whether everything is there that it needs, and something that it can be done with."""
-        return self.needs <= things and not (self.holds and self.holds.isdisjoint(holds))
+        for need in self.needs:
+            if need.isdisjoint(things):
+                return False
+        return not (self.holds and self.holds.isdisjoint(holds))
 
 
 class Reachable:

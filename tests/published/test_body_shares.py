@@ -89,7 +89,7 @@ def test_on_one_leg_all_but_the_standing_shank_and_foot_moves(way, table):
 @pytest.mark.parametrize("pattern", [Pattern.SQUAT, Pattern.LUNGE])
 def test_every_way_of_squatting_and_lunging_moves_one_of_the_two(pattern):
     # A band adds its own pull.
-    ways = [way for one, way in catalogue().pairs() if one.pattern is pattern and "band" not in way.needs]
+    ways = [way for one, way in catalogue().pairs() if one.pattern is pattern and "band" not in way.things]
     assert {way.body_share.value for way in ways} == {0.88, 0.94}
 
 

@@ -41,12 +41,12 @@ BROKEN = {
     "own-pattern": changed("sit-up/floor", instead=("plank/floor",)),
     "symmetric": changed("air squat/half", harder=()),
     "no-circle": changed("air squat/half", easier=("air squat/floor",)),
-    "no-dead-end": changed("air squat/half", needs=("chair",)),
+    "no-dead-end": changed("air squat/half", needs=(("chair",),)),
     "connected": tuple(
         one.model_copy(update={"pattern": Pattern.CARRY}) if one.id in {"run", "floor press"} else one
         for one in BOOK.movements
     ),
-    "known-things": changed("air squat/to-chair", needs=("trampoline",)),
+    "known-things": changed("air squat/to-chair", needs=(("trampoline",),)),
     "known-reserves": changed("air squat/floor", reserves={"courage": 1.0}),
     "heights": changed(
         "push-up/hands-on-chair",
@@ -81,6 +81,17 @@ def test_only_what_a_writer_may_weigh_is_a_warning():
     assert [name for name, (severity, _) in LINTS.items() if severity is Severity.WARNING] == [
         "easier-is-lighter"
     ]
+
+
+@pytest.mark.parametrize("needs", [(("box", "box"),), (("box",), ("bench", "box"))])
+def test_one_thing_cant_be_needed_twice(needs):
+    found = lint(changed("box jump/box", needs=needs), BOOK.implements)
+    assert "needs the same thing twice" in {finding.problem for finding in found}
+
+
+def test_every_thing_of_a_choice_must_be_known():
+    found = lint(changed("box jump/box", needs=(("box", "trampoline"),)), BOOK.implements)
+    assert [finding.lint for finding in found] == ["known-things"]
 
 
 def test_heights_must_go_upwards():

@@ -90,3 +90,17 @@ def test_a_lint_error_names_file_and_variant(folder):
 
 def test_an_empty_folder_is_an_empty_catalogue(tmp_path):
     assert read_movements(tmp_path) == ()
+
+
+def test_of_a_list_among_the_needs_any_one_thing_will_do(folder):
+    spoil(folder, "jump.toml", 'needs = ["box"]', 'needs = [["box", "bench"], "band"]')
+    way = read_catalogue(folder).movement("box jump").variants[0]
+    assert way.needs == (("box", "bench"), ("band",))
+    assert way.model_dump(mode="json")["needs"] == [["box", "bench"], "band"]
+
+
+def test_a_choice_of_one_thing_is_refused(folder):
+    spoil(folder, "jump.toml", 'needs = ["box"]', 'needs = [["box"]]')
+    (problem,) = problems_of(folder)
+    assert problem.startswith("jump.toml: box jump: variants.box.needs.0: ")
+    assert problem.endswith("a choice has two things or more; one is written by itself")
