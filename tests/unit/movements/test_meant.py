@@ -32,3 +32,9 @@ def test_a_way_that_was_named_is_that_way():
 @pytest.mark.parametrize("said", [{"implement": "rower"}, {"count": 2, "implement": "plate"}])
 def test_what_no_way_holds_leaves_the_first(said):
     assert LUNGE.meant(None, **said).id == "reverse"
+
+
+def test_what_will_do_as_well_is_meant_only_where_no_way_is_made_for_it():
+    """Pull-ups on rings are a way of their own, though lowerings go on rings too; knee raises have no such way."""
+    assert catalogue().movement("pull-up").meant(None, implement="rings").id == "rings-feet-down"
+    assert catalogue().movement("hanging knee raise").meant(None, implement="rings").id == "bar"

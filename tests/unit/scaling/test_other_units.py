@@ -89,7 +89,7 @@ SECONDS = [
     Case(
         "30 s bar hang",
         athlete(owns=["pull-up bar", "chair"], tests=[held("bar hang", 15, "long-arms")]),
-        "30 s hang from the bar, feet on a chair",
+        "30 s hang with your feet on a chair, bench or box",
         Because.TOO_HEAVY,
         "heavy for so long, so this is a lighter way; the time stays the same",
     ),
@@ -199,7 +199,7 @@ CEILING = [
     Case(
         "8 single-arm presses each side @ 10 kg",
         athlete(owns=["dumbbell 10", "chair"], space=LOW, tests=[did("single-arm press", 15, 10)]),
-        "8 single-arm presses overhead, sitting on a chair (10 kg dumbbell), on each side",
+        "8 single-arm presses overhead, sitting (10 kg dumbbell), on each side",
         Because.SPACE,
         "the ceiling is low where you train; the number stays the same",
     ),
@@ -208,7 +208,7 @@ CEILING = [
         athlete(
             owns=["2x dumbbell 10", "chair"], space=LOW, tests=[did("overhead press", 15, 10, "standing")]
         ),
-        "5 single-arm presses overhead, sitting on a chair (10 kg dumbbell), on each side",
+        "5 single-arm presses overhead, sitting (10 kg dumbbell), on each side",
         Because.SPACE,
         "the ceiling is low",
     ),

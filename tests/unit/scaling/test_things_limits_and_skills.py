@@ -55,7 +55,7 @@ THINGS = [
     Case(
         "8 pull-ups",
         athlete(owns=["pull-up bar", "chair"], tests=[did("pull-up", 3)]),
-        "8 pull-ups with your feet on a chair for help",
+        "8 pull-ups with your feet on a chair, bench or box for help",
         Because.TOO_HEAVY,
         "the number stays the same",
     ),
