@@ -19,6 +19,8 @@ _FILL = r"(?:\b(?:of|x|reps?|the|an?|and|then|with|at|for|on|in|each|do|pls|plea
 _FILLERS = re.compile(rf"^{_FILL}+|{_FILL}+$")
 # `30 kbs`: bells alone are swung
 _SWINGS = re.compile(r"^[\W_]*kbs(?=[\W_0-9]*$)")
+# `run up 4 flights, walk down`
+_WAY_BACK = re.compile(r"(?:walk|jog|step)(?:ing)? (?:back )?down(?: again| slowly| to (?:recover|rest))?")
 # `clean & jerk`
 _HANDED = re.compile(r"\s&\s")
 # Where, with whom, or instead of what; not `to` or `into`, which make another movement.
@@ -41,6 +43,9 @@ def read_name(piece: Piece, words: str, lexicon: Lexicon) -> None:
     words = _SWINGS.sub("kettlebell swings", _HANDED.sub(" and ", words))
     name = words.strip() if lexicon.exact(words) else _tidy(words)
     if not re.search(r"[^\W_]", SIDE.sub("", name)):
+        return
+    if _WAY_BACK.fullmatch(name):
+        piece.notes += (name,)
         return
     if _found(piece, name, lexicon):
         return

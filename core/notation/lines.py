@@ -5,6 +5,7 @@ from collections.abc import Callable
 
 from core.measures import AmountUnit, MassUnit
 from core.notation.bare_numbers import settle
+from core.notation.flights import in_flights
 from core.notation.line_names import SIDE, read_name
 from core.notation.names import Lexicon
 from core.notation.pieces import Piece
@@ -113,6 +114,7 @@ def read_piece(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> Piece
     """Everything that `text` says of a line; `unread` keeps a name that isn't in the catalogue."""
     start += len(text) - len(text.lstrip(" .,:;*-"))
     piece = Piece(start, text.strip(" .,:;*-"), end=start + len(text.lstrip(" .,:;*-")))
+    text = in_flights(text)
     hidden = lexicon.tricky(text)
     strip = Strip(_hide(text, hidden) if hidden else text)
     for read in _READERS:

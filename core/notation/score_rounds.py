@@ -5,6 +5,7 @@ import re
 from core.measures import AmountUnit, MassUnit
 from core.movements.names import key
 from core.notation import asking
+from core.notation.flights import in_flights
 from core.notation.text import Strip
 from core.scores.values import ReadScore, Score
 from core.sessions.counting import reps_in_round, reps_of
@@ -111,7 +112,7 @@ def sure(score: Score) -> ReadScore:
 def _reps_before(strip: Strip, at: int, block: Block) -> int | None:
     """Repetitions of the lines before the named one (`6 rounds plus 4 squats`); None if uncountable."""
     named = _OF_WHAT.match(strip.text[at:])
-    typed = key(named[1]) if named else ""
+    typed = key(in_flights(named[1])) if named else ""
     if named is None or len(typed) < _SHORTEST_NAME:
         return 0
     for index, line in enumerate(block.lines):

@@ -5,6 +5,7 @@ from collections.abc import Callable, Iterator
 from decimal import Decimal
 
 from core.measures import MassUnit
+from core.notation.flights import FLIGHTS
 from core.notation.quantities import MASS_UNIT, NUMBER, kilograms, metres
 from core.notation.score_parts import read_part_of_rounds
 from core.notation.score_rounds import (
@@ -15,6 +16,7 @@ from core.notation.score_rounds import (
     read_rounds,
     read_rounds_alone,
     read_total_reps,
+    shape,
 )
 from core.notation.score_times import (
     read_capped,
@@ -34,6 +36,7 @@ Reader = Callable[[Strip, Block, MassUnit], ReadScore | None]
 LOAD = re.compile(rf"(?:(?<![0-9.])(?P<c>[12])\s?x\s?)?(?<![0-9.])(?P<a>{NUMBER})\s?(?P<u>{MASS_UNIT})")
 _SETS_DONE = re.compile(r"(?<![0-9.])[0-9]{1,2}\s?(?:x|sets? (?:of|x))\s?[0-9]{1,3}(?![0-9.])(?:\s?reps?\b)?")
 _METRES = re.compile(rf"(?<![0-9.:])(?P<a>{NUMBER})\s?(?P<u>km|k|m|met(?:er|re)s?|mi|miles?)\b")
+_FLIGHTS = shape(rf"(?:\b(?:climbed|ran|walked|did)(?: up)? )?(?P<n><n>)\s?{FLIGHTS}")
 _NUMBERS = re.compile(WHOLE)
 
 
@@ -51,7 +54,7 @@ def reps_score(reps: int) -> Score:
 
 def _all_reps(strip: Strip, _block: Block, _: MassUnit) -> ReadScore | None:
     """All numbers of one list are added up: `20, 15, 7` or `20+15+7`."""
-    match = strip.take(TOTAL)
+    match = strip.take(TOTAL) or strip.take(_FLIGHTS)
     if match:
         return ReadScore(score=reps_score(int(match["n"])), sure=True)
     numbers = [int(found) for found in _NUMBERS.findall(strip.text)]

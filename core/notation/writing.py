@@ -184,7 +184,10 @@ def _name(line: Line, names: Catalogue) -> str:
 
 
 def _plural(name: str) -> str:
-    """`lunges`, `crunches`, `carries`; `ground to overhead` stays as it is."""
+    """`lunges`, `crunches`, `carries`, `flights of stairs`; `ground to overhead` stays as it is."""
+    thing, of, whole = name.partition(" of ")
+    if of:
+        return f"{_plural(thing)}{of}{whole}"
     first, _, tail = name.partition(" to ")
     first, _, place = first.partition(" on ") if not tail else (name, "", "")
     if tail or place or first.endswith(("s", "overhead")):

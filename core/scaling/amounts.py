@@ -15,7 +15,8 @@ STEP_M = 0.75
 SECONDS_PER_KCAL = 5.0
 
 # A repetition of so many seconds is a piece of work by itself: a rope climb, a wall walk. Half of it is hard, so it
-# stands for as many of another movement as fill that half (estimates: a climb is four pull-ups).
+# stands for as many of another movement as fill that half (estimates: a climb is four pull-ups). Who travels works
+# all the way.
 LONG_S = 10.0
 HARD_PART = 0.5
 HALF = 0.5
@@ -104,7 +105,7 @@ def _seconds(unit: AmountUnit, done: Done) -> float:
     if unit is AmountUnit.KCAL:
         return SECONDS_PER_KCAL
     one = variant.seconds.value
-    if unit is AmountUnit.REPS and one >= LONG_S:
+    if unit is AmountUnit.REPS and one >= LONG_S and movement.pattern is not Pattern.TRAVEL:
         return one * HARD_PART
     by_steps = unit is AmountUnit.METRES and movement.unit_of(variant) is AmountUnit.REPS
     return one / STEP_M if by_steps else one

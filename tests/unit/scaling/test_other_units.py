@@ -246,8 +246,29 @@ LONG_REPETITIONS = [
     ),
 ]
 
+FLIGHTS = [
+    Case(
+        "climb 10 floors", athlete(owns=["stairs"]), "10 flights of stairs, up and down", Because.AS_WRITTEN
+    ),
+    Case(
+        "run up 4 flights",
+        athlete(owns=["stairs"], limits=("knee",)),
+        "4 flights of stairs, up and down",
+        Because.LIMIT,
+        "spare your sore knee",
+    ),
+    Case(
+        "5 flights of stairs",
+        athlete(),
+        "125 s march on the spot with high knees",
+        Because.NOT_OWNED,
+        "don't have stairs",
+    ),
+    Case("run up 4 flights", athlete(), "80 s run on the spot", Because.NOT_OWNED, "don't have stairs"),
+]
 
-EVERY = KILOCALORIES + SECONDS + METRES + CEILING + LONG_REPETITIONS
+
+EVERY = KILOCALORIES + SECONDS + METRES + CEILING + LONG_REPETITIONS + FLIGHTS
 
 
 @pytest.mark.parametrize("case", EVERY, ids=lambda case: case.what)
