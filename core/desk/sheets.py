@@ -48,5 +48,6 @@ def sheet_rows(group: Group, named: list[tuple[str, ScoreRecord]]) -> Iterator[S
             part=one.block + 1,
             score=in_words(one.score, group.units),
             scaled=one.score.scaled,
+            minutes=one.score.minutes,
             at=one.recorded_at.astimezone(zone_of(group)),
         )

@@ -82,6 +82,24 @@ async def test_a_coach_takes_the_scores_along_as_a_file(crew):
     assert rows[0]["when"].startswith("2026-03-02 07:0")  # Berlin's clock
 
 
+async def test_the_coachs_file_tells_whose_day_was_shorter(crew):
+    ilse, bo = await crew.has("Ilse"), await crew.has("Bo")
+    await crew.gets()
+    for athlete, score in ((ilse, "3+2"), (bo, "6+1")):
+        await answers_what_is_asked(athlete)
+        if athlete is ilse:
+            await ilse.says("I only have 5 minutes today")
+            await ilse.hears("Your version")
+        await athlete.says(score)
+        await athlete.hears("Noted")
+    await crew.coach.says("/board")
+    await crew.coach.presses("As a file", on=await crew.coach.hears("Scoreboard"))
+    seen = await crew.coach.hears("“time they had” is filled in where somebody's day was shorter")
+    content = await crew.coach.downloads(seen)
+    rows = csv.DictReader(io.StringIO(content.decode("utf-8-sig")))
+    assert {row["name"]: row["time they had"] for row in rows} == {"Ilse": "5 min", "Bo": ""}
+
+
 async def test_only_the_coach_takes_the_scores_along(crew):
     ilse = await crew.has("Ilse")
     await crew.gets()

@@ -16,16 +16,14 @@ from core.desk.says.own import (
     NothingForgotten,
     Privacy,
     ScoreSheet,
+    SheetRow,
 )
 
 
 @wording("en", ScoreSheet)
 def score_sheet(said: ScoreSheet) -> Worded:
-    head = ("name", "part", "score", "scaled", "when")
-    rows = [
-        (one.name, str(one.part), one.score, "yes" if one.scaled else "no", f"{one.at:%Y-%m-%d %H:%M}")
-        for one in said.rows
-    ]
+    head = ("name", "part", "score", "scaled", "time they had", "when")
+    rows = [sheet_row(one) for one in said.rows]
     day = f"{said.day:%A, %-d %B}"
     title = f"{said.title}, {day}" if said.title else day
     file = Attachment(f"scores-{said.day:%Y-%m-%d}.csv", as_csv(head, rows))
@@ -34,7 +32,17 @@ def score_sheet(said: ScoreSheet) -> Worded:
         title=title,
         place=city(said.zone),
     )
-    return Worded(text, file=file)
+    return Worded(text + SHORTER * any(one.minutes is not None for one in said.rows), file=file)
+
+
+SHORTER = " “time they had” is filled in where somebody's day was shorter."
+
+
+def sheet_row(one: SheetRow) -> tuple[str, ...]:
+    """As the scoreboard tells it: a score of less time than the others had must not look like one of all of it."""
+    short = "" if one.minutes is None else f"{one.minutes:g} min"
+    when = f"{one.at:%Y-%m-%d %H:%M}"
+    return one.name, str(one.part), one.score, "yes" if one.scaled else "no", short, when
 
 
 @wording("en", Mine)

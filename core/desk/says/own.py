@@ -10,12 +10,16 @@ from core.values import Value
 
 
 class SheetRow(Value):
-    """One score. `part`: which block of the session, from 1. `at`: on the group's clock."""
+    """One score. `part`: which block of the session, from 1. `at`: on the group's clock.
+
+    `minutes`: what their shorter day had, where the block has more.
+    """
 
     name: str
     part: int
     score: str
     scaled: bool
+    minutes: float | None
     at: datetime
 
 
