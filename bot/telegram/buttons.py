@@ -49,6 +49,7 @@ CODES: Final[dict[str, type[Command]]] = {
     "aw": c.ClaimAsWritten,
     "re": c.RateEffort,
     "th": c.TellHurt,
+    "at": c.AllTold,
     "ss": c.SeeScores,
     "ls": c.LookAtScore,
     "ms": c.MarkScore,

@@ -119,6 +119,7 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     c.SeeBoard: scoreboard.see_board,
     c.RateEffort: reports.rate_effort,
     c.TellHurt: reports.tell_hurt,
+    c.AllTold: reports.all_told,
     c.SeeScores: judging.see_scores,
     c.LookAtScore: judging.look_at_score,
     c.MarkScore: judging.mark_score,

@@ -203,6 +203,12 @@ class TellHurt(Command):
     hurt: Literal["no", "sore", "pain"]
 
 
+class AllTold(Command):
+    """No other part of the session has a score of theirs."""
+
+    session: int
+
+
 class SeeScores(Command):
     """A coach looks at the scores of a session one by one."""
 

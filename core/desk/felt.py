@@ -3,17 +3,17 @@
 Read only while that question is unanswered, since a bare `8` is a score otherwise.
 """
 
-from core.desk.commands import RateEffort, TellHurt
+from core.desk.commands import AllTold, RateEffort, TellHurt
 from core.desk.outcome import Outcome
 from core.desk.pain import joints
-from core.desk.reports import rate_effort, take_up_pain, tell_hurt
-from core.desk.scoreboard import scored_blocks
+from core.desk.reports import all_told, effort_key, rate_effort, take_up_pain, tell_hurt
+from core.desk.scoreboard import parts_left, scored_blocks
 from core.desk.versions import session_meant
 from core.desk.visit import Visit
-from core.notation.felt import names_effort, read_effort, read_hurt
+from core.notation.felt import names_effort, read_effort, read_hurt, says_that_was_all
 from core.notation.limits import read_limits
 from core.scores.values import Hurt
-from core.store.records import ScoreState, SessionRecord
+from core.store.records import SessionRecord
 
 
 async def as_felt(visit: Visit, text: str, session: int | None) -> Outcome | None:
@@ -21,7 +21,7 @@ async def as_felt(visit: Visit, text: str, session: int | None) -> Outcome | Non
     if effort is None and hurt is None:
         return None
     record = await just_scored(visit, session)
-    if record is None:
+    if record is None or await is_waiting_for_a_part(visit, record, text):
         return None
     report = await visit.uow.reports.of(record.id, visit.person.id)
     if names_effort(text) or report is None or report.effort is None:
@@ -30,16 +30,29 @@ async def as_felt(visit: Visit, text: str, session: int | None) -> Outcome | Non
 
 
 async def just_scored(visit: Visit, session: int | None) -> SessionRecord | None:
-    """The session that they told a score of and were asked about; nothing else may be asked meanwhile.
-
-    All of its scores: else what comes next may be another of them.
-    """
+    """The session that they told a score of and were asked about; nothing else may be asked meanwhile."""
     if (await visit.profile()).screening is None or await visit.uow.questions.open_in(visit.chat):
         return None
     record = await session_meant(visit, session)
-    scores = await visit.uow.scores.of_person(record.id, visit.person.id) if record else []
-    told = {one.block for one in scores if one.state is ScoreState.COUNTS}
-    return record if record and told >= set(scored_blocks(record)) else None
+    if record is None:
+        return None
+    left = await parts_left(visit, record, visit.person.id)
+    return record if len(left) < len(scored_blocks(record)) or not left else None
+
+
+async def is_waiting_for_a_part(visit: Visit, record: SessionRecord, text: str) -> bool:
+    """Whether what comes next may be another score; not where it says of itself that it is an effort."""
+    if names_effort(text) or not await parts_left(visit, record, visit.person.id):
+        return False
+    return await visit.uow.outbox.by_key(effort_key(visit, record)) is None
+
+
+async def as_all_told(visit: Visit, text: str, session: int | None) -> Outcome | None:
+    """`That's all`, where another part of the session was asked for."""
+    record = await just_scored(visit, session) if says_that_was_all(text) else None
+    if record is None or not await is_waiting_for_a_part(visit, record, text):
+        return None
+    return await all_told(visit, AllTold(session=record.id))
 
 
 async def take_hurt(visit: Visit, record: SessionRecord, hurt: Hurt, text: str) -> Outcome:

@@ -4,13 +4,14 @@ from collections.abc import Mapping
 from typing import Any
 
 from core.desk.answers import keep
-from core.desk.commands import RateEffort, TellHurt
+from core.desk.commands import AllTold, RateEffort, TellHurt
 from core.desk.errors import NotAMember, UnknownThing
 from core.desk.more import offer_more
-from core.desk.outcome import Outcome
+from core.desk.outcome import Outcome, Say
 from core.desk.pain import joints, spared, tell_pain
-from core.desk.says.reports import AskEffort, AskHurt, AskWhere, HurtNoted, NothingSpared
+from core.desk.says.reports import AskEffort, AskHurt, AskPart, AskWhere, HurtNoted, NothingSpared
 from core.desk.says.versions import Understood
+from core.desk.scoreboard import parts_left
 from core.desk.visit import Visit
 from core.notation.complaints import ToldPain
 from core.notation.limits import read_limits
@@ -45,10 +46,38 @@ async def take_up_pain(visit: Visit, record: SessionRecord, pain: str) -> Outcom
 
 
 async def ask_effort(visit: Visit, record: SessionRecord) -> Outcome:
+    """After the last part that is scored; before it, what is told of that part is asked."""
     report = await visit.uow.reports.of(record.id, visit.person.id)
     if report is not None and report.effort is not None:
         return Outcome()
-    return visit.told(AskEffort(session=record.id), session=record.id)
+    left = await parts_left(visit, record, visit.person.id)
+    return ask_part(visit, record, left[0]) if left else ask_effort_once(visit, record)
+
+
+def ask_part(visit: Visit, record: SessionRecord, block: int) -> Outcome:
+    asked = AskPart(session=record.id, written=record.session, part=block + 1)
+    key = f"part:{record.id}:{visit.person.id}:{block}"
+    return Outcome((Say(visit.chat, asked, key=key, refs={"session": record.id}),))
+
+
+def ask_effort_once(visit: Visit, record: SessionRecord) -> Outcome:
+    asked = AskEffort(session=record.id)
+    return Outcome((Say(visit.chat, asked, key=effort_key(visit, record), refs={"session": record.id}),))
+
+
+def effort_key(visit: Visit, record: SessionRecord) -> str:
+    """The key of the one letter that asks the visitor how hard the session was."""
+    return f"effort:{record.id}:{visit.person.id}"
+
+
+async def all_told(visit: Visit, command: AllTold) -> Outcome:
+    """Nothing more to score, so the whole is behind them."""
+    await must_have_trained_in(visit, command.session)
+    record = await visit.uow.sessions.get(command.session)
+    assert record is not None, "they trained in it"
+    report = await visit.uow.reports.of(record.id, visit.person.id)
+    rated = report is not None and report.effort is not None
+    return (Outcome() if rated else ask_effort_once(visit, record)) + Outcome(settles=True)
 
 
 async def rate_effort(visit: Visit, command: RateEffort) -> Outcome:

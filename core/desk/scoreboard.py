@@ -13,7 +13,7 @@ from core.desk.versions import session_meant
 from core.desk.visit import Visit
 from core.scores.ranking import rank
 from core.scores.values import Board, Entry
-from core.store.records import Purpose, Role, ScoreRecord, SessionRecord
+from core.store.records import Purpose, Role, ScoreRecord, ScoreState, SessionRecord
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,6 +70,13 @@ async def scoreboard(visit: Visit, record: SessionRecord) -> Scoreboard:
 def scored_blocks(record: SessionRecord) -> tuple[int, ...]:
     """Indices of the blocks that are scored."""
     return tuple(index for index, block in enumerate(record.session.blocks) if block.scored)
+
+
+async def parts_left(visit: Visit, record: SessionRecord, person: int) -> tuple[int, ...]:
+    """The scored blocks of which somebody has no score that counts."""
+    scores = await visit.uow.scores.of_person(record.id, person)
+    told = {one.block for one in scores if one.state is ScoreState.COUNTS}
+    return tuple(block for block in scored_blocks(record) if block not in told)
 
 
 async def see_board(visit: Visit, command: SeeBoard) -> Outcome:

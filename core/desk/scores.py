@@ -23,14 +23,14 @@ from core.desk.says.scores import (
     ScoreNoted,
     ScoreTakenBack,
 )
-from core.desk.scoreboard import Standings, renew_board, scored_blocks
+from core.desk.scoreboard import Standings, parts_left, renew_board, scored_blocks
 from core.desk.versions import nothing_posted, session_meant
 from core.desk.visit import Visit
 from core.desk.waiting import seen_by
 from core.notation.scores import read_score
 from core.notation.yes_no import says_it_is_so
 from core.scores.text import in_words
-from core.scores.values import SETTLED_BY_YES, ReadScore, Score
+from core.scores.values import SETTLED_BY_YES, Doubt, ReadScore, Score
 from core.store.records import Person, ScoreRecord, ScoreState, SessionRecord
 
 
@@ -81,7 +81,7 @@ async def claim_score(visit: Visit, claim: Claim, text: str) -> Outcome:
     """Read a score; ask the one thing that isn't sure; store it otherwise."""
     if not scored_blocks(claim.record):
         return visit.told(NotForScore())
-    read = read_score(text, claim.record.session, claim.block)
+    read = await read_for(visit, claim, text)
     if read.score is not None and read.sure and not claim.fixing:
         before = await said_before(visit, claim, read.block)
         if before is not None and before.score.value != read.score.value:
@@ -92,6 +92,17 @@ async def claim_score(visit: Visit, claim: Claim, text: str) -> Outcome:
     is_meant = read.score is not None and read.doubt in SETTLED_BY_YES
     asked = AskScore(ask=read.ask or "", meant=claim.record.id if is_meant else None)
     return visit.told(asked, session=claim.record.id)
+
+
+async def read_for(visit: Visit, claim: Claim, text: str) -> ReadScore:
+    """Where it may be of several parts and all but one are told, it is of that one."""
+    session = claim.record.session
+    read = read_score(text, session, claim.block)
+    if read.doubt is not Doubt.WHICH_BLOCK:
+        return read
+    left = await parts_left(visit, claim.record, claim.athlete.id)
+    of_left = read_score(text, session, left[0]) if len(left) == 1 else read
+    return of_left if of_left.sure else read
 
 
 async def said_before(visit: Visit, claim: Claim, block: int) -> ScoreRecord | None:
@@ -197,6 +208,7 @@ async def noted_as(visit: Visit, claim: Claim, kept: ScoreRecord, *, corrected: 
         unseen=kept.version_id is None,
         in_group=in_group,
         door=door,
+        part=kept.block + 1 if len(scored_blocks(claim.record)) > 1 else None,
         for_whom=None if claim.athlete.id == visit.person.id else claim.athlete.name,
     )
     key = invitation(visit) if door else None

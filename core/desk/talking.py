@@ -31,7 +31,7 @@ from core.desk.elsewhere import as_elsewhere
 from core.desk.entry import CONSENT, SCREENING
 from core.desk.explaining import as_explained
 from core.desk.feeling import as_feeling
-from core.desk.felt import as_felt
+from core.desk.felt import as_all_told, as_felt
 from core.desk.furnishing import SET, as_equipment_change, as_sharing, tell_set
 from core.desk.groups import tell_units, tell_zone
 from core.desk.habits import tell_habit
@@ -170,6 +170,7 @@ READINGS = (
     as_stiffness,
     as_side,
     as_felt,
+    as_all_told,
     as_correction,
     as_reply,
     as_answer,

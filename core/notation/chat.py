@@ -2,6 +2,7 @@
 
 import re
 
+from core.notation.part_labels import by_parts, find_part
 from core.notation.phrases import PHRASES
 from core.notation.text import plain, rows
 
@@ -49,7 +50,6 @@ _AFTER = re.compile(
     r"|[0-9]{1,3}\s?(?:kg|lbs?)|phew|wow|tough|hard|easy|that was \w+|so \w+|felt \w+|my \w+ hurts?|wrist"
     rf"|knee|shoulder|back|elbow|{_HURTING})[\W_]*)*$"
 )
-_PART = re.compile(r"^\W*(?:part|block|piece)\s?[1-9]\b(?=.*[0-9])[\s:;,.\-]*(?:was |is |: )?")
 _TALK = re.compile(
     r"\b(?:see you|meet|meeting|class|tomorrow|tonight|yesterday|later|o'?clock|[0-9]\s?(?:am|pm)|a\.m"
     r"|p\.m|can i|could i|can we|should"
@@ -69,7 +69,14 @@ _TOLD = re.compile(r"^\W*(?:i |we )?(?:did|got|made|finished|done|managed)\b")
 
 def is_like_a_score(text: str) -> bool:
     """Whether a message reads like a result: `7+12`, `8:43 scaled`; not `see you at 8:30` or a question."""
-    words = _PART.sub("", plain(text).lower(), count=1)
+    words = plain(text).lower()
+    if any(all(_is_one_score(one.words) for one in told) for told in by_parts(words)):
+        return True
+    named = find_part(words)
+    return _is_one_score(named[1] if named else words)
+
+
+def _is_one_score(words: str) -> bool:
     if not words or len(words) > _LONGEST_SCORE or words.rstrip(" !").endswith("?"):
         return False
     if NOT_COUNTED.search(words):

@@ -4,6 +4,7 @@ import re
 from typing import Final
 
 from core.notation.chat import is_like_a_score
+from core.notation.part_labels import find_part
 from core.notation.text import plain
 
 _LONGEST: Final = 160
@@ -53,6 +54,7 @@ def read_correction(text: str) -> str | None:
     if len(words) > _LONGEST or "\n" in text.strip() or words.endswith("?"):
         return None
     rest = _BEHIND.sub("", _NOT_BUT.sub("", _IN_FRONT.sub("", words, count=1), count=1)).strip()
-    if rest == words or not re.match(r"\W*[0-9]", rest):
+    named = find_part(rest)
+    if rest == words or not re.match(r"\W*[0-9]", named[1] if named else rest):
         return None
     return rest if is_like_a_score(rest) else None

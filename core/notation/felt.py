@@ -55,6 +55,21 @@ _HURT: Final = (
     ),
 )
 
+_ALL_TOLD: Final = re.compile(
+    r"^\W*(?:(?:no|nope|ok|sorry|i|i'm|im|we|just|only|but|and|all|it)\W+)*"
+    r"(?:that(?:'s|s| is| was) (?:it|all|everything)|done|finished|nothing (?:else|more)|no|nope|none|nothing"
+    r"|(?:did(?:n'?t| not)|could(?:n'?t| not)|have(?:n'?t| not)|skipped|left out|no|not|ran out of time for|missed)"
+    r"(?: (?:do|did|done|get to|manage|finish|score|count))*"
+    r"(?: (?:the|any|that|it|second|other|last|next|first|third|rest|more|time for|of it|part|one|block|piece"
+    r"|[1-9a-d])\b)+)"
+    r"(?:\W+(?:for )?(?:today|now|me|thanks|thank you|sorry))*\W*$"
+)
+
+
+def says_that_was_all(text: str) -> bool:
+    """`That's all`, `no`, `skipped the second part`: the answer to whether another part has a score."""
+    return bool(_ALL_TOLD.match(plain(text[:_LONGEST]).replace("\u2019", "'").casefold()))
+
 
 def read_effort(text: str) -> int | None:
     """1-10, where the words tell an effort and nothing else."""

@@ -6,6 +6,7 @@ from typing import Any
 from core.measures import AmountUnit, MassUnit
 from core.notation import asking
 from core.notation.chat import NOT_COUNTED, NOT_FINISHED, is_like_a_score
+from core.notation.part_labels import LAST, Part, find_part
 from core.notation.plausible import implausible
 from core.notation.quantities import NUMBER_WORDS, kilograms
 from core.notation.remarks import Remarks, note, take_remarks
@@ -30,7 +31,8 @@ UNITS = {
     Format.QUALITY: "reps",
 }
 _STOPPED_EARLY = re.compile(r"\b(?:had to|i) (?:stop|quit)(?:ped)?\b|\bgave up\b")
-_PART = re.compile(r"^\W*(?:part|block|piece)\s?(?P<n>[1-9])\b[\s:;,.\-]*")
+_IN_ROUNDS = re.compile(r"^[^+]*[0-9]\s?\+\s?[0-9][^+]*$|[0-9]\s?(?:rounds?|rds?)\b")
+_IN_KCAL = re.compile(r"[0-9]\s?(?:k?cals?|calories)\b")
 _FRAMES = re.compile(
     r"\b(?:i )?(?:did|got|made|finished|done|completed|managed|scored|came in|took me|my (?:score|time"
     r"|result)(?: is| was)?"
@@ -60,14 +62,24 @@ def read_score(
     Never raises for any text; raises IndexError for a block that the session doesn't have.
     """
     words = plain(text).lower()[:LONGEST_SCORE]
-    if named := _PART.match(words):
-        index = int(named["n"]) - 1
-        if block is None and index < len(session.blocks):
-            block, words = index, words[named.end() :]
+    if block is None and (named := find_part(words)):
+        block = block_of(named[0], session)
+        words = words if block is None else named[1]
     if block is not None:
         return _in_block(words, session.blocks[block], unit).model_copy(update={"block": block})
     scored = tuple((index, each) for index, each in enumerate(session.blocks) if each.scored)
     return _in_any(words, scored, unit)
+
+
+def block_of(part: Part, session: Session) -> int | None:
+    """The index of the block that is called so; None where there is none."""
+    scored = [index for index, block in enumerate(session.blocks) if block.scored]
+    if part.number == LAST:
+        return scored[-1] if scored else None
+    at = part.number - 1
+    if not part.of_scored and at in scored:
+        return at
+    return scored[at] if at < len(scored) else None
 
 
 def _in_any(words: str, scored: tuple[tuple[int, Block], ...], unit: MassUnit) -> ReadScore:
@@ -79,9 +91,18 @@ def _in_any(words: str, scored: tuple[tuple[int, Block], ...], unit: MassUnit) -
     if len(scored) == 1:
         index = scored[0][0]
         return reads[index].model_copy(update={"block": index})
+    if len(fitting) > 1:
+        fitting = [index for index, block in scored if index in fitting and is_said_of(words, block)]
     if len(fitting) == 1:
         return reads[fitting[0]].model_copy(update={"block": fitting[0]})
     return asking.which_block(scored)
+
+
+def is_said_of(words: str, block: Block) -> bool:
+    """Whether the words have the shape of the block's own scores: `6+3` of rounds, `80 cal` of calories."""
+    if _IN_ROUNDS.search(words):
+        return block.format is Format.AMRAP
+    return bool(_IN_KCAL.search(words)) and is_in_kcal(block)
 
 
 def _in_block(words: str, block: Block, unit: MassUnit) -> ReadScore:

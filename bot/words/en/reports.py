@@ -1,8 +1,10 @@
 """Words for how a session felt."""
 
+from bot.words.en.versions import part_words
+from bot.words.text import fill
 from bot.words.wording import Button, Worded, wording
-from core.desk.commands import RateEffort, TellHurt
-from core.desk.says.reports import AskEffort, AskHurt, AskWhere, HurtNoted, NothingSpared
+from core.desk.commands import AllTold, RateEffort, TellHurt
+from core.desk.says.reports import AskEffort, AskHurt, AskPart, AskWhere, HurtNoted, NothingSpared
 from core.scores.values import Hurt
 
 
@@ -14,6 +16,16 @@ def ask_effort(said: AskEffort) -> Worded:
         "How hard was the whole session for you? 2 easy, 3 moderate, 5 hard, 7 very hard, 10 all you had.",
         (tuple(buttons[:5]), tuple(buttons[5:])),
     )
+
+
+@wording("en", AskPart)
+def ask_part(said: AskPart) -> Worded:
+    text = fill(
+        "And part {part} ({name})? Write me that score too.",
+        part=said.part,
+        name=part_words(said.written, said.part),
+    )
+    return Worded(text, ((Button("That was all", AllTold(session=said.session)),),))
 
 
 @wording("en", AskHurt)

@@ -44,12 +44,10 @@ def score_noted(said: ScoreNoted) -> Worded:
 
 def noted(said: ScoreNoted) -> str:
     kind = ("scaled" if said.score.scaled else "as written") + short_day(said.score)
-    if said.for_whom:
-        return fill(
-            "Noted for {name}: <b>{score}</b>, {kind}.", name=said.for_whom, score=said.text, kind=kind
-        )
-    verb = "Put right" if said.corrected else "Noted"
-    return fill("{verb}: <b>{score}</b>, {kind}.", verb=verb, score=said.text, kind=kind)
+    part = f", part {said.part}" if said.part else ""
+    own = "Put right" if said.corrected else "Noted"
+    verb = f"Noted for {said.for_whom}" if said.for_whom else own
+    return fill("{verb}{part}: <b>{score}</b>, {kind}.", verb=verb, part=part, score=said.text, kind=kind)
 
 
 # What stands around the place in people's words: `my left wrist hurts`.

@@ -2,10 +2,19 @@
 
 from core.desk.outcome import Said
 from core.scores.values import Hurt
+from core.sessions.values import Session
 
 
 class AskEffort(Said):
     session: int
+
+
+class AskPart(Said):
+    """One part is scored; what of the other? `part`: its number in the session, from 1."""
+
+    session: int
+    written: Session
+    part: int
 
 
 class AskHurt(Said):

@@ -10,7 +10,8 @@ class ScoreNoted(Said):
     """What was understood, and where it stands: rank `rank` of `of`, or None where it isn't ranked.
 
     `unseen`: they have no version of the session, so nobody knows how it was done. `in_group`: everybody
-    reads it, as there is no private chat; `door`: the group whose way into one is shown.
+    reads it, as there is no private chat; `door`: the group whose way into one is shown. `part`: which block it
+    is of, from 1, where several are scored.
     """
 
     score_id: int
@@ -22,6 +23,7 @@ class ScoreNoted(Said):
     unseen: bool = False
     in_group: bool = False
     door: int | None = None
+    part: int | None = None
     for_whom: str | None = None
 
 

@@ -306,6 +306,11 @@ def test_the_block_may_be_chosen_or_named():
     assert (read.sure, read.block) == (True, 1)
 
 
+def test_the_shape_of_a_score_tells_its_block_where_several_could_take_it():
+    calories = session(f"Part A: {AMRAP}\n\nPart B: max calories in 5 min on the rower")
+    assert [read_score(words, calories).block for words in ("6+3", "7 rounds", "80 cals")] == [0, 0, 1]
+
+
 def test_a_session_without_a_score_says_so():
     read = read_score("7+12", session(f"{AMRAP}\nnot for score"))
     assert not read.sure

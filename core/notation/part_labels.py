@@ -1,0 +1,104 @@
+"""Which part of a session the words are about: `part 2`, `B:`, `the first part`; and what is said of each."""
+
+import re
+from collections.abc import Iterator, Sequence
+from typing import Final, NamedTuple
+
+_LABEL: Final = re.compile(
+    r"(?:\b(?:in|for|on|of|and|then)\s)?(?:\b(?:the|my)\s)?(?:"
+    r"\b(?:part|block|piece)\s?(?P<number>[1-9a-h])\b"
+    r"|(?<![a-z0-9'])(?P<letter>[a-h])\s?[:)=]"
+    r"|(?<![0-9]\s)(?<![0-9])\b(?P<nth>first|second|third|1st|2nd|3rd)\b(?:\s(?:part|block|piece|one)\b)?"
+    r"(?!\s(?:rounds?|rds?|sets?|reps?|min\w*|time|try|half|attempt|interval|few|[0-9]+ (?:rounds?|reps?|min)))"
+    r"|\b(?P<last>last)\s(?:part|block|piece|one)\b)"
+    r"(?:\s?(?::|=|-|\bwas\b|\bis\b))?",
+    re.IGNORECASE,
+)
+_NTH: Final = {"first": 1, "second": 2, "third": 3, "1st": 1, "2nd": 2, "3rd": 3}
+_CUT: Final = re.compile(r"[,;|\n]|\b(?:and then|then|and)\b", re.IGNORECASE)
+_DIGIT: Final = re.compile(r"[0-9]")
+LAST: Final = -1
+
+
+class Part(NamedTuple):
+    """`number`: from 1, or LAST. `of_scored`: counted among the parts that are scored, as people do with `first`."""
+
+    number: int
+    of_scored: bool
+
+
+class Told(NamedTuple):
+    """What is said of one part; `part` None: of the one that no label names."""
+
+    part: Part | None
+    words: str
+
+
+class _Label(NamedTuple):
+    part: Part
+    start: int
+    end: int
+
+
+def find_part(words: str) -> tuple[Part, str] | None:
+    """The one part that is named, and the words without its name; None where none or several are."""
+    found = list(_labels(words))
+    if len({one.part for one in found}) != 1:
+        return None
+    return found[0].part, " ".join(_without(words, found).split())
+
+
+def by_parts(words: str) -> Iterator[tuple[Told, ...]]:
+    """The ways in which the words may be told apart by the parts they name, the likeliest first."""
+    found = list(_labels(words))
+    if len(found) == len({one.part for one in found}) > 1:
+        names_last = _DIGIT.search(words[: found[0].start])
+        yield _named_behind(words, found) if names_last else _named_in_front(words, found)
+    if found:
+        yield from _piece_by_piece(words)
+
+
+def _labels(words: str) -> Iterator[_Label]:
+    for match in _LABEL.finditer(words):
+        yield _Label(_part_of(match), match.start(), match.end())
+
+
+def _part_of(match: re.Match[str]) -> Part:
+    if match["last"]:
+        return Part(LAST, of_scored=True)
+    if match["nth"]:
+        return Part(_NTH[match["nth"].lower()], of_scored=True)
+    name = (match["number"] or match["letter"]).lower()
+    return Part(int(name) if name.isdigit() else ord(name) - ord("a") + 1, of_scored=False)
+
+
+def _without(words: str, found: Sequence[_Label]) -> str:
+    kept, at = "", 0
+    for one in found:
+        kept, at = f"{kept}{words[at : one.start]} ", one.end
+    return kept + words[at:]
+
+
+def _named_behind(words: str, found: Sequence[_Label]) -> tuple[Told, ...]:
+    """`6+3 first part, 80 cals second`; what follows the last name belongs to its part."""
+    starts = [0, *(one.end for one in found)]
+    told = [Told(one.part, words[start : one.start]) for start, one in zip(starts, found, strict=False)]
+    return (*told[:-1], Told(told[-1].part, told[-1].words + words[found[-1].end :]))
+
+
+def _named_in_front(words: str, found: Sequence[_Label]) -> tuple[Told, ...]:
+    """`First: 6+3, second: 80 cals`."""
+    ends = [*(one.start for one in found[1:]), len(words)]
+    return tuple(Told(one.part, words[one.end : end]) for one, end in zip(found, ends, strict=True))
+
+
+def _piece_by_piece(words: str) -> Iterator[tuple[Told, ...]]:
+    """`Part A 6+3, 80 cals part B`; one piece may go without a name."""
+    pieces = [piece for piece in _CUT.split(words) if _DIGIT.search(piece)]
+    told = [find_part(piece) for piece in pieces]
+    if (
+        len(pieces) > 1
+        and told.count(None) <= 1
+        and len({one[0] if one else None for one in told}) == len(told)
+    ):
+        yield tuple(Told(*one) if one else Told(None, piece) for one, piece in zip(told, pieces, strict=True))

@@ -1,0 +1,74 @@
+"""A session with two scored parts: each has its score, and how hard it was is asked once, at the end."""
+
+import pytest
+import pytest_asyncio
+
+from tests.acceptance.people import answers_what_is_asked
+
+TWO_PARTS = """Part A: AMRAP 8
+10 push-ups
+10 air squats
+
+Part B: max calories in 5 min on the rower"""
+
+
+@pytest_asyncio.fixture
+async def ilse(crew):
+    """Has her version of a session of two scored parts."""
+    person = await crew.has("Ilse")
+    await crew.gets(TWO_PARTS)
+    await answers_what_is_asked(person)
+    return person
+
+
+async def test_how_hard_it_was_is_asked_after_the_last_part_and_once(crew, ilse):
+    await ilse.says("6+3")
+    await ilse.hears("Noted, part 1: 6 rounds + 3")
+    await ilse.hears("And part 2 (Main 2)? Write me that score too.")
+    await ilse.hears_nothing()
+    await ilse.says("80 cal")
+    await ilse.hears("Noted, part 2: 80")
+    await ilse.hears("How hard was the whole session")
+    await ilse.says("sorry, part 1 was 6+4")
+    await ilse.hears("Put right, part 1: 6 rounds + 4")
+    await ilse.hears_nothing()
+
+
+async def test_the_parts_may_be_told_from_the_last_one_on(crew, ilse):
+    await ilse.says("part 2: 80 cal")
+    await ilse.hears("Noted, part 2")
+    await ilse.hears("And part 1 (Main 1)?")
+    await ilse.says("6+3")
+    await ilse.hears("Noted, part 1: 6 rounds + 3")
+    await ilse.hears("How hard was the whole session")
+
+
+@pytest.mark.parametrize("words", ["", "that's all", "no", "didn't do the second part", "I skipped part B"])
+async def test_whoever_did_one_part_only_says_so(crew, ilse, words):
+    await ilse.says("6+3")
+    asked = await ilse.hears("And part 2")
+    await (ilse.says(words) if words else ilse.presses("That was all", on=asked))
+    await ilse.hears("How hard was the whole session")
+    await ilse.says("8")
+    await ilse.hears("Did anything hurt?")
+    await ilse.says("no")
+    await ilse.hears("Rest well!")
+
+
+async def test_an_effort_named_as_one_is_taken_between_the_parts(crew, ilse):
+    await ilse.says("6+3")
+    await ilse.hears("And part 2")
+    await ilse.says("rpe 8")
+    await ilse.presses("No", on=await ilse.hears("Did anything hurt?"))
+    await ilse.hears("Rest well!")
+    await ilse.says("80 cal")
+    await ilse.hears("Noted, part 2")
+    await ilse.hears_nothing()
+
+
+async def test_pain_told_with_the_first_part_is_heard_at_once_and_the_second_asked_for(crew, ilse):
+    await ilse.says("stopped after 5 rounds, my left wrist hurts")
+    await ilse.hears("Noted, part 1: 5 rounds")
+    await ilse.hears("Until you tell me your left wrist is fine")
+    await ilse.hears("And part 2")
+    await ilse.hears_nothing()
