@@ -3,10 +3,10 @@
 from typing import Final
 
 from core.athletes.values import Screening
+from core.desk.claims import Claim
 from core.desk.commands import TakeScoreBack
 from core.desk.outcome import Outcome
 from core.desk.scores import (
-    Claim,
     claim_score,
     session_scored,
     take_score_back,

@@ -1,5 +1,6 @@
 """The coach's side of scores: enter one for somebody, look at one with its history, decide what counts."""
 
+from core.desk.claims import Claim
 from core.desk.commands import LookAtScore, MarkScore, SeeScores
 from core.desk.days import clock_of
 from core.desk.errors import NotTheCoach, UnknownThing
@@ -7,7 +8,7 @@ from core.desk.outcome import Outcome, Say
 from core.desk.says.scores import JudgeScores, NoScoresYet, ScoreCard, ScoreJudged
 from core.desk.says.versions import NothingPosted
 from core.desk.scoreboard import renew_board
-from core.desk.scores import Claim, claim_score
+from core.desk.scores import claim_score
 from core.desk.versions import session_meant
 from core.desk.visit import Visit
 from core.notation.people import name_in_front

@@ -1,12 +1,12 @@
 """Take a score in people's own words, and keep its history."""
 
-from collections.abc import Mapping
-from dataclasses import dataclass
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 from core.athletes.values import Screening
 from core.desk.abilities import keep_loads
 from core.desk.as_done import Done, as_done
+from core.desk.claims import Claim, claim_of, read_for, said_before
 from core.desk.commands import ClaimAsWritten, ConfirmScore, FixScore, TakeScoreBack
 from core.desk.days import RECENT
 from core.desk.errors import NotAMember, NotYours, StalePress, UnknownThing
@@ -23,32 +23,16 @@ from core.desk.says.scores import (
     ScoreNoted,
     ScoreTakenBack,
 )
-from core.desk.scoreboard import Standings, parts_left, renew_board, scored_blocks
+from core.desk.scoreboard import Standings, renew_board, scored_blocks
 from core.desk.versions import nothing_posted, session_meant
 from core.desk.visit import Visit
 from core.desk.waiting import seen_by
 from core.notation.scores import read_score
+from core.notation.scores_of_parts import PartScore, read_parts
 from core.notation.yes_no import says_it_is_so
 from core.scores.text import in_words
-from core.scores.values import SETTLED_BY_YES, Doubt, ReadScore, Score
-from core.store.records import Person, ScoreRecord, ScoreState, SessionRecord
-
-
-@dataclass(frozen=True, slots=True)
-class Claim:
-    """Whose score for which session: the visitor's own, or one that a coach enters.
-
-    `fixing`: they said that the one before isn't right, so this one takes its place unasked.
-    """
-
-    record: SessionRecord
-    athlete: Person
-    block: int | None = None
-    fixing: bool = False
-
-    @property
-    def refs(self) -> dict[str, Any]:
-        return {"session": self.record.id, "athlete": self.athlete.id, "block": self.block}
+from core.scores.values import SETTLED_BY_YES, ReadScore, Score
+from core.store.records import ScoreRecord, ScoreState, SessionRecord
 
 
 async def tell_score(visit: Visit, text: str, session_id: int | None, block: int | None = None) -> Outcome:
@@ -81,6 +65,9 @@ async def claim_score(visit: Visit, claim: Claim, text: str) -> Outcome:
     """Read a score; ask the one thing that isn't sure; store it otherwise."""
     if not scored_blocks(claim.record):
         return visit.told(NotForScore())
+    told = read_parts(text, claim.record.session) if claim.block is None else ()
+    if told:
+        return await keep_parts(visit, claim, told)
     read = await read_for(visit, claim, text)
     if read.score is not None and read.sure and not claim.fixing:
         before = await said_before(visit, claim, read.block)
@@ -92,24 +79,6 @@ async def claim_score(visit: Visit, claim: Claim, text: str) -> Outcome:
     is_meant = read.score is not None and read.doubt in SETTLED_BY_YES
     asked = AskScore(ask=read.ask or "", meant=claim.record.id if is_meant else None)
     return visit.told(asked, session=claim.record.id)
-
-
-async def read_for(visit: Visit, claim: Claim, text: str) -> ReadScore:
-    """Where it may be of several parts and all but one are told, it is of that one."""
-    session = claim.record.session
-    read = read_score(text, session, claim.block)
-    if read.doubt is not Doubt.WHICH_BLOCK:
-        return read
-    left = await parts_left(visit, claim.record, claim.athlete.id)
-    of_left = read_score(text, session, left[0]) if len(left) == 1 else read
-    return of_left if of_left.sure else read
-
-
-async def said_before(visit: Visit, claim: Claim, block: int) -> ScoreRecord | None:
-    """The athlete's score of that block that counts now."""
-    scores = await visit.uow.scores.of_person(claim.record.id, claim.athlete.id)
-    counting = [one for one in scores if one.block == block and one.state is ScoreState.COUNTS]
-    return counting[-1] if counting else None
 
 
 async def ask_to_replace(visit: Visit, claim: Claim, before: ScoreRecord, score: Score, text: str) -> Outcome:
@@ -161,16 +130,29 @@ def is_yes(text: str, asked: ReadScore, claim: Claim) -> bool:
     return again is not None and asked.score is not None and again.value == asked.score.value is not None
 
 
-async def claim_of(visit: Visit, refs: Mapping[str, Any]) -> Claim:
-    record = await visit.uow.sessions.get(refs["session"])
-    athlete = await visit.uow.people.get(refs.get("athlete", visit.person.id))
-    if record is None or athlete is None:
-        raise UnknownThing
-    return Claim(record, athlete, refs.get("block"), fixing=refs.get("fixing", False))
-
-
 async def keep_score(visit: Visit, claim: Claim, score: Score, text: str, block: int) -> Outcome:
-    """Store it, an earlier one of the same block becoming history; tell its place; renew the scoreboard."""
+    """Store it, tell its place, renew the scoreboard, ask how it felt."""
+    kept, noted = await store_score(visit, claim, score, text, block)
+    return noted + await renew_board(visit, claim.record) + await follow_up(visit, claim, kept)
+
+
+async def keep_parts(visit: Visit, claim: Claim, told: Sequence[PartScore]) -> Outcome:
+    """Each as one alone would be; whoever names every part means it so, and isn't asked about an earlier one."""
+    said = Outcome()
+    scores: list[ScoreRecord] = []
+    for words, read in told:
+        assert read.score is not None, "only what is sure was read"
+        kept, noted = await store_score(visit, claim, read.score, words, read.block)
+        said += noted
+        scores.append(kept)
+    painful = next((one for one in scores if one.score.pain), scores[-1])
+    return said + await renew_board(visit, claim.record) + await follow_up(visit, claim, painful)
+
+
+async def store_score(
+    visit: Visit, claim: Claim, score: Score, text: str, block: int
+) -> tuple[ScoreRecord, Outcome]:
+    """An earlier one of the same block becomes history."""
     record, athlete = claim.record, claim.athlete
     version = await seen_by(visit, record, athlete)
     done = await as_done(visit, Done(record, athlete, version, block), score)
@@ -187,10 +169,9 @@ async def keep_score(visit: Visit, claim: Claim, score: Score, text: str, block:
     )
     await visit.uow.questions.close(visit.chat)
     noted = await noted_as(visit, claim, kept, corrected=any(one.block == block for one in earlier))
-    told = noted + await renew_board(visit, record)
     if athlete.id == visit.person.id:
-        told += await keep_loads(visit, record, version, block, text, score)
-    return told + await follow_up(visit, claim, kept)
+        noted += await keep_loads(visit, record, version, block, text, score)
+    return kept, noted
 
 
 async def noted_as(visit: Visit, claim: Claim, kept: ScoreRecord, *, corrected: bool) -> Outcome:

@@ -4,11 +4,13 @@ import re
 from collections.abc import Iterator, Sequence
 from typing import Final, NamedTuple
 
+# `45 second` is a time; after `8:43` or `6+3` the same word names the part.
+_NO_TIME: Final = r"(?:(?<=[:+][0-9][0-9]\s)|(?<=\+[0-9]\s)|(?<![0-9]\s)(?<![0-9]))"
 _LABEL: Final = re.compile(
     r"(?:\b(?:in|for|on|of|and|then)\s)?(?:\b(?:the|my)\s)?(?:"
     r"\b(?:part|block|piece)\s?(?P<number>[1-9a-h])\b"
     r"|(?<![a-z0-9'])(?P<letter>[a-h])\s?[:)=]"
-    r"|(?<![0-9]\s)(?<![0-9])\b(?P<nth>first|second|third|1st|2nd|3rd)\b(?:\s(?:part|block|piece|one)\b)?"
+    rf"|{_NO_TIME}\b(?P<nth>first|second|third|1st|2nd|3rd)\b(?:\s(?:part|block|piece|one)\b)?"
     r"(?!\s(?:rounds?|rds?|sets?|reps?|min\w*|time|try|half|attempt|interval|few|[0-9]+ (?:rounds?|reps?|min)))"
     r"|\b(?P<last>last)\s(?:part|block|piece|one)\b)"
     r"(?:\s?(?::|=|-|\bwas\b|\bis\b))?",

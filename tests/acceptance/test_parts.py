@@ -55,6 +55,45 @@ async def test_whoever_did_one_part_only_says_so(crew, ilse, words):
     await ilse.hears("Rest well!")
 
 
+@pytest.mark.parametrize(
+    "words",
+    [
+        "6+3 first part, 80 cals second",
+        "80 cals second part and 6+3 first",
+        "first: 6+3\nsecond: 80 cals",
+        "part A 6+3, part B 80 cal",
+        "A: 6+3 B: 80 cal, that was fun",
+        "6+3, 80 cals second part",
+    ],
+)
+async def test_both_parts_may_be_told_at_once(crew, ilse, words):
+    await ilse.says(words)
+    await ilse.hears("Noted, part 1: 6 rounds + 3")
+    await ilse.hears("Noted, part 2: 80")
+    await ilse.hears("How hard was the whole session")
+    board = await crew.group.hears("Scoreboard")
+    assert "6 rounds + 3" in board.text
+    assert "80" in board.text
+    await ilse.hears_nothing()
+
+
+async def test_both_parts_told_at_once_take_the_place_of_what_was_told_before(crew, ilse):
+    await ilse.says("6+3")
+    await ilse.hears("And part 2")
+    await ilse.says("first 6+4, second 80 cal, my left knee hurts")
+    await ilse.hears("Put right, part 1: 6 rounds + 4")
+    await ilse.hears("Noted, part 2: 80")
+    await ilse.hears("Until you tell me your left knee is fine")
+    await ilse.hears("How hard was the whole session")
+
+
+async def test_a_coach_enters_both_parts_for_somebody(crew, ilse):
+    await crew.coach.says("Ilse part A 6+3, part B 80 cal")
+    await crew.coach.hears("Noted for Ilse, part 1: 6 rounds + 3")
+    await crew.coach.hears("Noted for Ilse, part 2: 80")
+    await ilse.hears("Marit noted your score for you")
+
+
 async def test_an_effort_named_as_one_is_taken_between_the_parts(crew, ilse):
     await ilse.says("6+3")
     await ilse.hears("And part 2")

@@ -1,0 +1,55 @@
+"""Whose score for which session is told, and what is known of it already."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from core.desk.errors import UnknownThing
+from core.desk.scoreboard import parts_left
+from core.desk.visit import Visit
+from core.notation.scores import read_score
+from core.scores.values import Doubt, ReadScore
+from core.store.records import Person, ScoreRecord, ScoreState, SessionRecord
+
+
+@dataclass(frozen=True, slots=True)
+class Claim:
+    """Whose score for which session: the visitor's own, or one that a coach enters.
+
+    `fixing`: they said that the one before isn't right, so this one takes its place unasked.
+    """
+
+    record: SessionRecord
+    athlete: Person
+    block: int | None = None
+    fixing: bool = False
+
+    @property
+    def refs(self) -> dict[str, Any]:
+        return {"session": self.record.id, "athlete": self.athlete.id, "block": self.block}
+
+
+async def claim_of(visit: Visit, refs: Mapping[str, Any]) -> Claim:
+    record = await visit.uow.sessions.get(refs["session"])
+    athlete = await visit.uow.people.get(refs.get("athlete", visit.person.id))
+    if record is None or athlete is None:
+        raise UnknownThing
+    return Claim(record, athlete, refs.get("block"), fixing=refs.get("fixing", False))
+
+
+async def read_for(visit: Visit, claim: Claim, text: str) -> ReadScore:
+    """Where it may be of several parts and all but one are told, it is of that one."""
+    session = claim.record.session
+    read = read_score(text, session, claim.block)
+    if read.doubt is not Doubt.WHICH_BLOCK:
+        return read
+    left = await parts_left(visit, claim.record, claim.athlete.id)
+    of_left = read_score(text, session, left[0]) if len(left) == 1 else read
+    return of_left if of_left.sure else read
+
+
+async def said_before(visit: Visit, claim: Claim, block: int) -> ScoreRecord | None:
+    """The athlete's score of that block that counts now."""
+    scores = await visit.uow.scores.of_person(claim.record.id, claim.athlete.id)
+    counting = [one for one in scores if one.block == block and one.state is ScoreState.COUNTS]
+    return counting[-1] if counting else None

@@ -1,0 +1,58 @@
+"""The scores of several parts told at once: `6+3 first part, 80 cals second`."""
+
+import re
+from collections.abc import Sequence
+from typing import Final, NamedTuple
+
+from core.measures import MassUnit
+from core.notation.part_labels import Told, by_parts
+from core.notation.scores import LONGEST_SCORE, block_of, is_said_of, read_score
+from core.notation.text import plain
+from core.scores.values import ReadScore
+from core.sessions.values import Block, Format, Session
+
+_CLOCK: Final = re.compile(r"[0-9]:[0-5][0-9]")
+_TIMED: Final = {Format.FOR_TIME, Format.TIME_TRIAL}
+
+
+class PartScore(NamedTuple):
+    """One part's score, and the words that tell it."""
+
+    words: str
+    read: ReadScore
+
+
+def read_parts(text: str, session: Session, unit: MassUnit = MassUnit.KG) -> tuple[PartScore, ...]:
+    """One sure score each of at least two parts, in their order; empty where the words don't tell so."""
+    words = ", ".join(plain(line) for line in text[:LONGEST_SCORE].splitlines())
+    for told in by_parts(words):
+        blocks = _blocks_of(told, session)
+        if len(set(blocks)) != len(told) or None in blocks:
+            continue
+        found = [_read(one, block, session, unit) for one, block in zip(told, blocks, strict=True)]
+        if all(one.read.sure for one in found):
+            return tuple(sorted(found, key=lambda one: one.read.block))
+    return ()
+
+
+def _read(told: Told, block: int | None, session: Session, unit: MassUnit) -> PartScore:
+    return PartScore(told.words.strip(" ,;.-"), read_score(told.words, session, block, unit))
+
+
+def _blocks_of(told: Sequence[Told], session: Session) -> list[int | None]:
+    """The index of each part's block; None for one that isn't there, or of which the words can't be told."""
+    named = [block_of(one.part, session) if one.part else None for one in told]
+    others = [at for at, block in enumerate(session.blocks) if block.scored and at not in named]
+    return [
+        block if one.part else _only(others, one.words, session)
+        for block, one in zip(named, told, strict=True)
+    ]
+
+
+def _only(others: Sequence[int], words: str, session: Session) -> int | None:
+    """The one part that is left, where the words have the shape of its scores; else they may belong to the other."""
+    return others[0] if len(others) == 1 and _has_shape_of(words, session.blocks[others[0]]) else None
+
+
+def _has_shape_of(words: str, block: Block) -> bool:
+    return is_said_of(words, block) or bool(_CLOCK.search(words) and block.format in _TIMED)
