@@ -5,6 +5,7 @@ from typing import Final
 from core.athletes.values import Screening
 from core.desk.claims import Claim
 from core.desk.commands import TakeScoreBack
+from core.desk.entry import CONSENT, SCREENING
 from core.desk.outcome import Outcome
 from core.desk.scores import (
     claim_score,
@@ -18,7 +19,7 @@ from core.notation.corrections import read_correction, takes_score_back
 from core.store.records import OpenQuestion, ScoreState
 
 # A number said in front of any other question is its answer.
-BESIDE: Final = frozenset({"pain", "score"})
+BESIDE: Final = frozenset({"pain", "score", CONSENT})
 
 
 async def as_correction(visit: Visit, text: str, session: int | None) -> Outcome | None:
@@ -27,11 +28,16 @@ async def as_correction(visit: Visit, text: str, session: int | None) -> Outcome
         return await take_last_back(visit, session)
     words = read_correction(text)
     question = await visit.uow.questions.open_in(visit.chat) if words else None
-    if words is None or (question is not None and question.kind not in BESIDE):
+    if words is None or (question is not None and not is_beside(question)):
         return None
     if question is not None and question.kind == "score":
         return await tell_score_again(visit, fixed(question), words)
     return await correct_score(visit, words, session)
+
+
+def is_beside(question: OpenQuestion) -> bool:
+    """Whether no number answers the question; of the screening's only the first has one, an age."""
+    return question.kind in BESIDE or (question.kind == SCREENING and question.refs["answers"] != "")
 
 
 async def correct_score(visit: Visit, words: str, session: int | None) -> Outcome:

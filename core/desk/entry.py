@@ -8,6 +8,7 @@ from core.desk.visit import Visit
 
 CONSENT = "consent"
 SCREENING = "screening"
+ENTRY = frozenset({CONSENT, SCREENING})
 
 
 async def first_things(visit: Visit, profile: Profile, group_id: int) -> Outcome | None:
@@ -33,6 +34,16 @@ async def ask_screening(visit: Visit, group_id: int, answers: str, *, again: boo
     assert question is not None, "who has answered enough is not asked"
     await visit.uow.questions.ask(visit.chat, SCREENING, {"group": group_id, "answers": answers}, visit.now)
     return visit.told(AskScreening(group=group_id, question=question, answers=answers, again=again))
+
+
+async def ask_entry_again(visit: Visit) -> Outcome | None:
+    """Consent or the screening's question once more, where one of them is open here."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is None or question.kind not in ENTRY:
+        return None
+    if question.kind == CONSENT:
+        return await ask_consent(visit, question.refs["group"])
+    return await ask_screening(visit, question.refs["group"], question.refs["answers"])
 
 
 async def answers_so_far(visit: Visit) -> str:

@@ -9,6 +9,7 @@ from core.desk.as_done import Done, as_done
 from core.desk.claims import Claim, claim_of, read_for, said_before
 from core.desk.commands import ClaimAsWritten, ConfirmScore, FixScore, TakeScoreBack
 from core.desk.days import RECENT
+from core.desk.entry import ENTRY, ask_entry_again
 from core.desk.errors import NotAMember, NotYours, StalePress, UnknownThing
 from core.desk.inviting import invitation, invite, is_to_invite
 from core.desk.outcome import Outcome, Say
@@ -167,11 +168,18 @@ async def store_score(
         entered_by=visit.person.id,
         now=visit.now,
     )
-    await visit.uow.questions.close(visit.chat)
+    await close_question(visit)
     noted = await noted_as(visit, claim, kept, corrected=any(one.block == block for one in earlier))
     if athlete.id == visit.person.id:
         noted += await keep_loads(visit, record, version, block, text, score)
     return kept, noted
+
+
+async def close_question(visit: Visit) -> None:
+    """Consent and screening stay open: a score is no answer to them."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is not None and question.kind not in ENTRY:
+        await visit.uow.questions.close(visit.chat)
 
 
 async def noted_as(visit: Visit, claim: Claim, kept: ScoreRecord, *, corrected: bool) -> Outcome:
@@ -212,10 +220,11 @@ async def follow_up_own(visit: Visit, record: SessionRecord, pain: str | None) -
     """In private only, and one thing at a time: who is still to be screened is invited to that first."""
     if await is_in_group(visit, record):
         return Outcome()
-    if not await is_to_invite(visit):
+    asked = await ask_entry_again(visit)
+    if asked is None and not await is_to_invite(visit):
         return await ask_how_it_felt(visit, record, pain)
     felt = await ask_how_it_felt(visit, record, pain) if pain else Outcome()
-    return felt + invite(visit, record)
+    return felt + (asked or invite(visit, record))
 
 
 async def fix_score(visit: Visit, command: FixScore) -> Outcome:

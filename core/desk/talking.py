@@ -28,7 +28,7 @@ from core.desk.drafting import as_draft_order
 from core.desk.easing import as_easing, tell_break
 from core.desk.easy_weeks import as_easy_week
 from core.desk.elsewhere import as_elsewhere
-from core.desk.entry import CONSENT, SCREENING
+from core.desk.entry import CONSENT, ENTRY, SCREENING, ask_entry_again
 from core.desk.explaining import as_explained
 from core.desk.feeling import as_feeling
 from core.desk.felt import as_all_told, as_felt
@@ -51,6 +51,7 @@ from core.desk.scores import tell_score, tell_score_again
 from core.desk.sessions import coached_groups, draft_session
 from core.desk.sides import as_side
 from core.desk.tolerating import as_tolerance
+from core.desk.versions import session_meant
 from core.desk.visit import Visit
 from core.desk.weighing import as_weighing
 from core.movements.lookup import catalogue
@@ -58,6 +59,7 @@ from core.notation.chat import is_beside_a_score, is_like_a_score, is_like_a_ses
 from core.notation.ladders import with_an_end
 from core.notation.limits import read_limits
 from core.notation.session import read_session
+from core.notation.yes_no import read_age
 from core.store.records import OpenQuestion
 
 # What was typed is quoted back no longer than this.
@@ -199,6 +201,8 @@ async def answer(visit: Visit, question: OpenQuestion, text: str) -> Outcome:
     """What was typed as the answer; where it reads only as a score, as that; else the question once more."""
     if question.kind == "pain" and is_like_a_score(text) and read_limits(text).limits is None:
         return await tell_score(visit, text, None)
+    if question.kind in ENTRY and is_like_a_score(text) and not is_age_asked_for(question, text):
+        return await score_before_entry(visit, text)
     if question.kind in ANSWERS:
         return await ANSWERS[question.kind](visit, question.refs, text)
     taken = await tell_answer(visit, question.refs, text)
@@ -207,6 +211,17 @@ async def answer(visit: Visit, question: OpenQuestion, text: str) -> Outcome:
     if is_like_a_score(text):
         return await tell_score(visit, text, None)
     return await ask_again(visit, question.refs, text[:QUOTED])
+
+
+def is_age_asked_for(question: OpenQuestion, text: str) -> bool:
+    return question.kind == SCREENING and not question.refs["answers"] and read_age(text) is not None
+
+
+async def score_before_entry(visit: Visit, text: str) -> Outcome:
+    """A score counts whoever tells it; the question about consent or health stays, as it was no answer."""
+    told = await tell_score(visit, text, None)
+    posted = await session_meant(visit, None)
+    return told if posted else told + (await ask_entry_again(visit) or Outcome())
 
 
 # Who takes what is typed while a question is open; the questions of a session are all taken by `tell_answer`.

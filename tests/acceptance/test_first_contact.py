@@ -100,6 +100,40 @@ async def test_without_consent_nothing_is_kept(crew):
     await bo.hears("18 or older")
 
 
+async def test_a_score_told_instead_of_an_answer_counts_and_the_question_stays(crew):
+    await crew.gets()
+    bo = await crew.room.person("Bo")
+    await bo.joins(crew.group)
+    await bo.presses("My version")
+    await bo.hears("May I keep these notes?")
+    await bo.says("7+12")
+    await bo.hears("Noted: 7 rounds + 12")
+    await bo.hears("May I keep these notes?")
+    await crew.group.hears("7 rounds + 12")
+    await bo.says("yes")
+    await bo.hears("18 or older")
+    await bo.says("I'm 27")
+    await bo.hears("lately had any of these")
+    await bo.says("sorry, it was 7+10")
+    await bo.hears("Put right: 7 rounds + 10")
+    await bo.hears("lately had any of these")
+    await bo.says("7 rounds + 11")
+    await bo.presses("Yes, change it", on=await bo.hears("Shall it be 7 rounds + 11 instead?"))
+    await bo.hears("Put right: 7 rounds + 11")
+    await bo.presses("Ask me now", on=await bo.hears("a few short safety questions"))
+    await bo.hears("18 or older")
+
+
+async def test_a_score_of_nothing_is_no_answer_either(crew):
+    bo = await crew.room.person("Bo")
+    await bo.joins(crew.group)
+    await bo.opens(await start_link(crew.group))
+    await bo.hears("May I keep these notes?")
+    await bo.says("7+12")
+    await bo.hears("Nothing is posted yet")
+    await bo.hears("May I keep these notes?")
+
+
 async def test_somebody_from_outside_the_group_gets_nothing(crew):
     await crew.gets()
     link = await start_link(crew.group)
