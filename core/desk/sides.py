@@ -10,10 +10,15 @@ from core.desk.errors import StalePress
 from core.desk.outcome import Outcome
 from core.desk.pain import done_lately, review_wish, version_again
 from core.desk.says.adjusting import SideNoted
+from core.desk.showing import orders_for, profile_today
 from core.desk.version_commands import TellSide
+from core.desk.versions import session_meant
 from core.desk.visit import Visit
+from core.desk.waiting import seen_by
+from core.movements.lookup import catalogue
 from core.notation.sides import read_side_alone
-from core.scaling.values import Ask
+from core.scaling.values import Ask, Version
+from core.scaling.version import version_for
 
 # A side may be the answer to one of these.
 ASKED_OTHERWISE: Final = frozenset({CONSENT, SCREENING, "pain", "score", "coach", Ask.LIMITS, Ask.PAIR})
@@ -37,7 +42,7 @@ def without_side(profile: Profile) -> tuple[Complaint, ...]:
 
 
 async def tell_side(visit: Visit, command: TellSide) -> Outcome:
-    """The other side may work again, so a version that is still to be done is made anew."""
+    """A version that is still to be done is shown again only where one of its lines is another for it."""
     await visit.must_consent()
     profile = await visit.profile()
     told, memberships = of_limit(profile, command.limit), await visit.memberships()
@@ -48,6 +53,23 @@ async def tell_side(visit: Visit, command: TellSide) -> Outcome:
     await visit.uow.profiles.save(visit.person.id, hurt, visit.now)
     now = of_limit(hurt, told.limit)
     assert now is not None, "it was just told"
-    noted = visit.told(SideNoted(limit=now.limit, side=command.side))
+    done, unchanged = await done_lately(visit) is not None, await is_unchanged(visit)
+    noted = visit.told(SideNoted(limit=now.limit, side=command.side, unchanged=unchanged and not done))
     kept = noted + Outcome(due=(review_wish(visit.person.id, now, group),), settles=True)
-    return kept if await done_lately(visit) else kept + await version_again(visit)
+    return kept if done or unchanged else kept + await version_again(visit)
+
+
+async def is_unchanged(visit: Visit) -> bool:
+    """Whether every line of the version before them would be the same again."""
+    record = await session_meant(visit, None)
+    seen = await seen_by(visit, record, visit.person) if record else None
+    if record is None or seen is None or seen.session_revision != record.revision:
+        return False
+    today, orders = await profile_today(visit, record), await orders_for(visit, record)
+    made = version_for(record.session, today, catalogue(), orders)
+    return isinstance(made, Version) and parts_of(made) == parts_of(seen.version)
+
+
+def parts_of(version: Version) -> tuple[object, ...]:
+    """What it says to do, whatever it says to be careful with."""
+    return version.blocks, version.needs_coach

@@ -70,6 +70,16 @@ async def test_the_athlete_says_when_it_is_over(crew):
     assert "To spare: nothing" in (await me(ilse)).text
 
 
+async def test_a_side_that_changes_no_line_is_only_noted(crew):
+    ilse = await has_a_version(crew)
+    await ilse.says("my wrist hurts")
+    asked = await ilse.hears("Which side is it?")
+    await ilse.hears("Your version")
+    await ilse.presses("Left", on=asked)
+    await ilse.hears("Noted: your left wrist. Your version stays as it is.")
+    await ilse.hears_nothing()
+
+
 async def test_told_again_without_a_side_it_is_still_the_left_one(crew):
     ilse = await has_a_version(crew)
     await ilse.says("my left wrist hurts")

@@ -186,7 +186,8 @@ def sides_of(limit_id: str) -> Row:
 
 @wording("en", SideNoted)
 def side_noted(said: SideNoted) -> Worded:
-    return Worded(fill("Noted: your {where}.", where=sided(said.limit, said.side)))
+    stays = " Your version stays as it is." if said.unchanged else ""
+    return Worded(fill("Noted: your {where}.", where=sided(said.limit, said.side)) + stays)
 
 
 @wording("en", AskReview)

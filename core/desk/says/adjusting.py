@@ -109,5 +109,8 @@ class PainNoted(Said):
 
 
 class SideNoted(Said):
+    """`unchanged`: no line of their version is different for it."""
+
     limit: str
     side: Side
+    unchanged: bool = False
