@@ -1,5 +1,6 @@
 """On which side it hurts, told after the pain itself: at a tap, or as `the left one`."""
 
+from collections.abc import Sequence
 from typing import Final
 
 from core.athletes.complaints import WITHOUT_SIDES, complained, of_limit
@@ -16,7 +17,7 @@ from core.desk.versions import session_meant
 from core.desk.visit import Visit
 from core.desk.waiting import seen_by
 from core.movements.lookup import catalogue
-from core.notation.sides import read_side_alone
+from core.notation.sides import names_a_side, read_side_alone
 from core.scaling.values import Ask, Version
 from core.scaling.version import version_for
 
@@ -25,15 +26,23 @@ ASKED_OTHERWISE: Final = frozenset({CONSENT, SCREENING, "pain", "score", "coach"
 
 
 async def as_side(visit: Visit, text: str, _: int | None) -> Outcome | None:
-    """`Left`, of the only pain of today that has no side yet."""
+    """`Left`, of the newest pain that has no side yet; a later day, only words that can't mean something else."""
     side = read_side_alone(text)
     memberships = await visit.memberships() if side else []
     question = await visit.uow.questions.open_in(visit.chat) if memberships else None
     if side is None or not memberships or (question is not None and question.kind in ASKED_OTHERWISE):
         return None
     today = today_in(await visit.group(memberships[0].group_id), visit.now)
-    waiting = [one for one in without_side(await visit.profile()) if one.since == today]
-    return await tell_side(visit, TellSide(limit=waiting[0].limit, side=side)) if len(waiting) == 1 else None
+    waiting = newest(without_side(await visit.profile()))
+    if waiting is None or (waiting.since != today and not names_a_side(text)):
+        return None
+    return await tell_side(visit, TellSide(limit=waiting.limit, side=side))
+
+
+def newest(told: Sequence[Complaint]) -> Complaint | None:
+    """The one that was told last; None where it can't be known which of several is meant."""
+    last = [one for one in told if one.since == max(other.since for other in told)]
+    return last[0] if len(last) == 1 else None
 
 
 def without_side(profile: Profile) -> tuple[Complaint, ...]:

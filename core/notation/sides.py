@@ -39,6 +39,11 @@ def read_side_alone(text: str) -> Side | None:
     return _SIDES[match["side"]] if match else None
 
 
+def names_a_side(text: str) -> bool:
+    """`The left one`, `it's on the left`; a bare `right` may be a yes."""
+    return len(plain(text[:_LONGEST_TEXT]).split()) > 1 and read_side_alone(text) is not None
+
+
 def joints_in(words: str) -> Iterator[tuple[str, re.Match[str]]]:
     """Every joint that is named, by its limit, and where."""
     for match in _joint().finditer(words.casefold()):

@@ -80,6 +80,40 @@ async def test_a_side_that_changes_no_line_is_only_noted(crew):
     await ilse.hears_nothing()
 
 
+@pytest.mark.parametrize("words", ["it's the left one", "the left", "on the left side"])
+async def test_the_side_may_be_told_days_later(crew, words):
+    ilse = await has_a_version(crew)
+    await ilse.says("my wrist hurts")
+    await ilse.hears("Your version")
+    await crew.room.travels(timedelta(days=2))
+    await ilse.says("right")
+    await ilse.hears("Here's what you can send me")
+    await ilse.says(words)
+    await ilse.hears("Noted: your left wrist.")
+    assert "sore wrist (left" in (await me(ilse)).text
+
+
+async def test_a_version_that_is_another_by_now_is_shown_with_the_side(crew):
+    ilse = await has_a_version(crew)
+    await ilse.says("I only have 5 minutes today")
+    await ilse.hears("Your version")
+    await ilse.says("my wrist hurts")
+    await ilse.hears("Your version")
+    await crew.room.travels(timedelta(days=1))
+    await ilse.says("it's the left one")
+    noted = await ilse.hears("Noted: your left wrist.")
+    assert "stays as it is" not in noted.text
+    assert "12 minutes" in (await ilse.hears("Your version")).text
+
+
+async def test_of_two_pains_of_one_day_the_side_alone_names_none(crew):
+    ilse = await has_a_version(crew)
+    await ilse.says("my wrist and my knee hurt")
+    await ilse.hears("Your version")
+    await ilse.says("the left one")
+    await ilse.hears("Here's what you can send me")
+
+
 async def test_told_again_without_a_side_it_is_still_the_left_one(crew):
     ilse = await has_a_version(crew)
     await ilse.says("my left wrist hurts")
