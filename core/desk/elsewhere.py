@@ -41,8 +41,14 @@ async def as_elsewhere(visit: Visit, text: str, _: int | None) -> Outcome | None
     if told.later or record is None:
         return None
     if told.unread or at(await visit.profile(), told.place) is None:
-        return await ask_set(visit, told.place, record.id, (told.unread,) if told.unread else ())
-    return await differ(visit, record, Different(until=told.until or today, place=told.place))
+        unread = (told.unread,) if told.unread else ()
+        return await ask_set(visit, told.place, record.id, unread, last_day(told, today))
+    return await differ(visit, record, Different(until=last_day(told, today) or today, place=told.place))
+
+
+def last_day(told: Elsewhere, today: date) -> date | None:
+    """The last day that was named, within reason."""
+    return min(max(told.until, today), today + LONGEST) if told.until else None
 
 
 async def go_on(visit: Visit, question: OpenQuestion | None) -> Outcome:
@@ -72,8 +78,7 @@ async def be_there(
     kept = await keep(visit, await visit.profile(), told.place, things, change)
     if told.later:
         return kept
-    until = min(max(told.until or today, today), today + LONGEST)
-    news = Different(until=until, place=told.place)
+    news = Different(until=last_day(told, today) or today, place=told.place)
     if record is not None:
         return kept + await differ(visit, record, news)
     there = said(furnished(await visit.profile(), told.place, things), news, today)

@@ -1,6 +1,7 @@
 """Equipment in words, any time: what came, what went, what is there at home, in the gym or on a trip."""
 
 from collections.abc import Mapping
+from datetime import date
 from typing import Any
 
 from core.athletes.equipment import Things, at, furnished, shared, with_more, without
@@ -10,7 +11,7 @@ from core.desk.commands import MyVersion
 from core.desk.days import today_in
 from core.desk.errors import StalePress, UnknownThing
 from core.desk.outcome import Outcome
-from core.desk.says.today import AskSet, AskWhichThing, ChangeUndone, EquipmentChanged
+from core.desk.says.today import AskSet, AskWhichThing, ChangeUndone, DayNoted, EquipmentChanged
 from core.desk.version_commands import AddThing, FurnishSet, UndoEquipment
 from core.desk.versions import my_version
 from core.desk.visit import Visit
@@ -136,10 +137,17 @@ async def furnish_set(visit: Visit, command: FurnishSet) -> Outcome:
 
 
 async def ask_set(
-    visit: Visit, place: SetName, session_id: int | None, unread: tuple[str, ...] = ()
+    visit: Visit,
+    place: SetName,
+    session_id: int | None,
+    unread: tuple[str, ...] = (),
+    until: date | None = None,
 ) -> Outcome:
-    """What is there? The next free text may be the answer; then `session_id` takes place there today."""
-    refs = {"place": place, "session": session_id}
+    """What is there? The next free text may be the answer; then `session_id` takes place there today.
+
+    `until`: and so do all others up to that day.
+    """
+    refs = {"place": place, "session": session_id, "until": until.toordinal() if until else None}
     await visit.uow.questions.ask(visit.chat, SET, refs, visit.now)
     units = (await visit.profile()).units
     return visit.told(AskSet(place=place, session=session_id, units=units, unread=unread))
@@ -150,14 +158,15 @@ async def tell_set(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
     place: SetName = refs["place"]
     profile = await visit.profile()
     whole = whole_of(place, text, profile)
+    until = date.fromordinal(refs["until"]) if refs.get("until") else None
     if whole is None:
-        return await ask_set(visit, place, refs["session"], (text[:60],) if text else ())
+        return await ask_set(visit, place, refs["session"], (text[:60],) if text else (), until)
     await visit.uow.questions.close(visit.chat)
     change = EquipmentChange(place=place, whole=whole)
     told = await keep(visit, profile, place, whole, change)
     if refs["session"] is None:
         return told
-    return told + await go_there(visit, refs["session"], place)
+    return told + await go_there(visit, refs["session"], place, until)
 
 
 def whole_of(place: SetName, text: str, profile: Profile) -> Things | None:
@@ -169,12 +178,15 @@ def whole_of(place: SetName, text: str, profile: Profile) -> Things | None:
     return read_equipment(text, profile.units).equipment
 
 
-async def go_there(visit: Visit, session_id: int, place: SetName) -> Outcome:
-    """Today's session takes place there."""
+async def go_there(visit: Visit, session_id: int, place: SetName, until: date | None) -> Outcome:
+    """Today's session takes place there, and what comes up to a day that was named."""
     record = await visit.uow.sessions.get(session_id)
     if record is None:
         raise UnknownThing
     today = today_in(await visit.group(record.group_id), visit.now)
-    there = said(await visit.profile(), Different(until=today, place=place), today)
-    await visit.uow.profiles.save(visit.person.id, there, visit.now)
+    news = Different(until=max(until or today, today), place=place)
+    await visit.uow.profiles.save(visit.person.id, said(await visit.profile(), news, today), visit.now)
+    if until is not None:
+        noted = visit.told(DayNoted(session_id=session_id, different=news, today=today))
+        return noted + await my_version(visit, MyVersion(session=session_id))
     return await my_version(visit, MyVersion(session=session_id))

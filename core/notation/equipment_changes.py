@@ -51,6 +51,8 @@ _PLACES: Final[dict[str, SetName]] = {
     "holiday": "trip",
     "vacation": "trip",
     "on the road": "trip",
+    "away": "trip",
+    "away from home": "trip",
 }
 _PLACE = "|".join(sorted(_PLACES, key=len, reverse=True))
 _SET: Final = re.compile(

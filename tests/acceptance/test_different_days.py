@@ -82,13 +82,13 @@ async def test_another_place_is_asked_for_once_and_then_known(crew):
     ilse = await has_a_version(crew)
     await says_today(ilse, "Another place")
     await ilse.presses("Away from home", on=await ilse.hears("Where do you train"))
-    await ilse.hears("What do you have to train with on the trip?")
+    await ilse.hears("What do you have to train with away from home?")
     await ilse.says("flurbs")
     await ilse.hears("I didn't get “flurbs”")
     await ilse.says("just a band")
-    await ilse.hears("On the trip you have now: a")
+    await ilse.hears("Away from home you have now: a")
     away = await new_version(ilse)
-    assert "Today: on the trip" in away
+    assert "Today: away from home" in away
     assert "kg)" not in away
     await says_today(ilse, "Another place")
     await ilse.presses("At home", on=await ilse.hears("Where do you train"))
@@ -121,7 +121,7 @@ async def test_a_gym_with_everything(crew):
         ("bought a 24", "New: a kettlebell of 24 kg"),
         ("sold the chair", "Gone: the chair"),
         ("lent my 16 kg kettlebell to my brother", "Gone: a kettlebell of 16 kg"),
-        ("trip: a band", "On the trip you have now"),
+        ("trip: a band", "Away from home you have now"),
     ],
 )
 async def test_equipment_comes_and_goes_in_words_and_a_tap_undoes_it(crew, said, told):
@@ -161,10 +161,10 @@ async def test_an_older_change_is_not_undone_over_a_newer_one(crew):
 async def test_a_set_can_be_told_from_what_is_known_of_me(crew):
     ilse = await has_a_version(crew)
     await ilse.says("/me")
-    await ilse.presses("On a trip", on=await ilse.hears("here's what I know"))
-    await ilse.hears("What do you have to train with on the trip?")
+    await ilse.presses("Away from home", on=await ilse.hears("here's what I know"))
+    await ilse.hears("What do you have to train with away from home?")
     await ilse.says("a band and a chair")
-    await ilse.hears("On the trip you have now")
+    await ilse.hears("Away from home you have now")
 
 
 @pytest.mark.parametrize("talk", ["sold out tonight?", "I lost 5 kg!", "bought groceries", "broke my record"])

@@ -12,11 +12,11 @@ from tests.acceptance.test_changing_a_version import has_a_version, new_version
 async def test_today_takes_place_with_what_is_there(crew, words, there):
     ilse = await has_a_version(crew)
     await ilse.says(words)
-    await ilse.hears(f"On the trip you have now: {there}")
-    noted = await ilse.hears("Noted: on the trip, for today. Does it last longer?")
+    await ilse.hears(f"Away from home you have now: {there}")
+    noted = await ilse.hears("Noted: away from home, for today. Does it last longer?")
     assert "kettlebell" not in await new_version(ilse)
     await ilse.presses(noted.all_buttons[1].label, on=noted)
-    await ilse.hears("Noted: on the trip, until Wednesday, 4 March")
+    await ilse.hears("Noted: away from home, until Wednesday, 4 March")
     await ilse.says("/me")
     assert "8 kg" in (await ilse.hears("Equipment:")).text
 
@@ -24,7 +24,7 @@ async def test_today_takes_place_with_what_is_there(crew, words, there):
 async def test_a_day_that_is_named_is_kept(crew):
     ilse = await has_a_version(crew)
     await ilse.says("on holiday until sunday with just a band")
-    noted = await ilse.hears("Noted: on the trip, until Sunday, 8 March")
+    noted = await ilse.hears("Noted: away from home, until Sunday, 8 March")
     await ilse.presses("As usual again", on=noted)
     await ilse.hears("As usual again")
 
@@ -32,17 +32,27 @@ async def test_a_day_that_is_named_is_kept(crew):
 async def test_what_is_there_is_asked_for_where_it_was_not_said(crew):
     ilse = await has_a_version(crew)
     await ilse.says("I'm travelling")
-    await ilse.hears("What do you have to train with on the trip?")
+    await ilse.hears("What do you have to train with away from home?")
     await ilse.says("a band")
-    await ilse.hears("On the trip you have now: a band")
+    await ilse.hears("Away from home you have now: a band")
     assert "kettlebell" not in await new_version(ilse)
+
+
+async def test_the_last_day_stays_known_while_the_weight_is_asked_for(crew):
+    ilse = await has_a_version(crew)
+    await ilse.says("I'm at my mum's until Friday with one kettlebell")
+    await ilse.hears("I didn't get “one kettlebell”. What do you have to train with away from home?")
+    await ilse.says("a 12 kg kettlebell")
+    await ilse.hears("Away from home you have now: a kettlebell of 12 kg")
+    await ilse.hears("Noted: away from home, until Friday, 6 March")
+    await ilse.hears("Your version")
 
 
 async def test_it_may_be_told_before_there_is_a_session(crew):
     ilse = await crew.has("Ilse")
     await ilse.says("I'm travelling, only a band")
-    await ilse.hears("On the trip you have now: a band")
-    await ilse.hears("Noted: on the trip, for today")
+    await ilse.hears("Away from home you have now: a band")
+    await ilse.hears("Noted: away from home, for today")
 
 
 async def test_who_is_travelling_when_asked_for_equipment_goes_on_to_their_version(crew):
@@ -50,8 +60,8 @@ async def test_who_is_travelling_when_asked_for_equipment_goes_on_to_their_versi
     ilse = await crew.has("Ilse")
     await ilse.hears("What do you have to train with?")
     await ilse.says("im travelling, only got a band")
-    await ilse.hears("On the trip you have now: a band")
-    await ilse.hears("Noted: on the trip, for today")
+    await ilse.hears("Away from home you have now: a band")
+    await ilse.hears("Noted: away from home, for today")
     await ilse.hears("a heavier and a lighter one")
 
 

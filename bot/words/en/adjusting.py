@@ -46,7 +46,7 @@ from core.scaling.values import Because, Change
 # The platform cuts a longer label by itself, in the middle of a word.
 LABEL = 40
 SIDES: tuple[Side, ...] = ("left", "right", "both")
-SET_NAMES = {"home": "at home", "gym": "in the gym", "trip": "on the trip"}
+SET_NAMES = {"home": "at home", "gym": "in the gym", "trip": "away from home"}
 SEE_SOMEBODY = "Please have it looked at by a doctor or physiotherapist before you load it again."
 
 

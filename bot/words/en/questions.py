@@ -201,7 +201,7 @@ def me(said: Me) -> Worded:
         Button("To spare", ChangeAnswer(ask=Ask.LIMITS)),
         Button("Weight", ChangeAnswer(ask=Ask.BODY_MASS)),
     )
-    places = (Button("In a gym", FurnishSet(place="gym")), Button("On a trip", FurnishSet(place="trip")))
+    places = (Button("In a gym", FurnishSet(place="gym")), Button("Away from home", FurnishSet(place="trip")))
     reminders = (Button("Reminders and clock", AboutReminders()),)
     rows = (change, places, reminders, *((sharing(said.shares),) if said.groups else ()))
     return Worded("\n".join(lines) + "\n\nTap what you want to change.", rows)
@@ -233,7 +233,7 @@ def spared(limit_id: str, told: Complaint | None) -> str:
     return f"{name} ({side}I ask again on {told.review_on:%-d %B})"
 
 
-SETS = {"home": "At home", "gym": "In the gym", "trip": "On a trip"}
+SETS = {"home": "At home", "gym": "In the gym", "trip": "Away from home"}
 
 
 def known_mass(mass_kg: Decimal | None, units: MassUnit) -> str:
