@@ -42,10 +42,12 @@ def differing(profile: Profile, day: date) -> tuple[Different, ...]:
 
 def counts_on(different: Different, day: date) -> bool:
     """Whether it counts on this day; a fever is felt for some days after it."""
-    if different.since is not None and day < different.since:
-        return False
+    return not is_over(different, day) and (different.since is None or different.since <= day)
+
+
+def is_over(different: Different, day: date) -> bool:
     after = REST_AFTER_FEVER + EASY_AFTER_REST if different.sick == "fever" else timedelta(0)
-    return day <= different.until + after
+    return day > different.until + after
 
 
 def health_on(different: Different, day: date) -> str | None:
@@ -56,9 +58,17 @@ def health_on(different: Different, day: date) -> str | None:
 
 
 def said(profile: Profile, news: Different, day: date) -> Profile:
-    """The profile with one more difference. It takes the place of an earlier one about the same."""
-    kept = [one for one in profile.different if counts_on(one, day) and not _same_thing(one, news)]
+    """The profile with one more difference. It takes the place of an earlier one about the same.
+
+    One that begins before or ends after stays for its other days: of two that count, the newest word does.
+    """
+    kept = [one for one in profile.different if not is_over(one, day) and not _is_replaced(one, news)]
     return profile.model_copy(update={"different": (*kept, news)})
+
+
+def _is_replaced(one: Different, news: Different) -> bool:
+    began, begins = one.since or date.min, news.since or date.min
+    return _same_thing(one, news) and begins <= began <= news.until
 
 
 def _same_thing(one: Different, other: Different) -> bool:

@@ -151,13 +151,13 @@ class Today(Value):
 
 
 class Different(Value):
-    """How the days up to and with `until` differ; one thing is said in each. `lacks`: what isn't there.
+    """How the days from `since` (None: from when it was said) up to and with `until` differ.
 
-    `since`: the first of these days; None where it was said on it.
+    One thing is said in each. `lacks`: what isn't there.
     """
 
-    until: date
     since: date | None = None
+    until: date
     sick: Literal["fever", "recovering"] | None = None
     sore: str | None = None
     minutes: float | None = None

@@ -3,7 +3,7 @@
 from datetime import date
 from typing import Final
 
-from core.athletes.equipment import at, furnished
+from core.athletes.equipment import at
 from core.athletes.today import said
 from core.athletes.values import Different, Equipment
 from core.desk.commands import MyVersion
@@ -37,18 +37,27 @@ async def as_elsewhere(visit: Visit, text: str, _: int | None) -> Outcome | None
     record = await before_them(visit)
     if told.things is not None:
         there = await be_there(visit, told, told.things, today, record)
-        return there + await go_on(visit, question) if record is None else there
+        return there + await go_on(visit, question) if record is None and told.since is None else there
     if told.later or record is None:
         return None
+    days = days_of(told, today)
     if told.unread or at(await visit.profile(), told.place) is None:
-        unread = (told.unread,) if told.unread else ()
-        return await ask_set(visit, told.place, record.id, unread, last_day(told, today))
-    return await differ(visit, record, Different(until=last_day(told, today) or today, place=told.place))
+        named = days if told.until else None
+        return await ask_set(visit, told.place, record.id, (told.unread,) if told.unread else (), named)
+    return await differ(visit, record, days) if told.since is None else await note(visit, days, today, record)
 
 
-def last_day(told: Elsewhere, today: date) -> date | None:
-    """The last day that was named, within reason."""
-    return min(max(told.until, today), today + LONGEST) if told.until else None
+def days_of(told: Elsewhere, today: date) -> Different:
+    """When they are there, within reason; today, if no day was named."""
+    first = told.since or today
+    until = min(max(told.until or first, first), today + LONGEST)
+    return Different(since=told.since, until=until, place=told.place)
+
+
+async def note(visit: Visit, days: Different, today: date, record: SessionRecord | None) -> Outcome:
+    """Kept, with no version to make anew."""
+    await visit.uow.profiles.save(visit.person.id, said(await visit.profile(), days, today), visit.now)
+    return visit.told(DayNoted(session_id=record.id if record else None, different=days, today=today))
 
 
 async def go_on(visit: Visit, question: OpenQuestion | None) -> Outcome:
@@ -78,9 +87,7 @@ async def be_there(
     kept = await keep(visit, await visit.profile(), told.place, things, change)
     if told.later:
         return kept
-    news = Different(until=last_day(told, today) or today, place=told.place)
-    if record is not None:
-        return kept + await differ(visit, record, news)
-    there = said(furnished(await visit.profile(), told.place, things), news, today)
-    await visit.uow.profiles.save(visit.person.id, there, visit.now)
-    return kept + visit.told(DayNoted(session_id=None, different=news, today=today))
+    news = days_of(told, today)
+    if record is None or told.since is not None:
+        return kept + await note(visit, news, today, record)
+    return kept + await differ(visit, record, news)

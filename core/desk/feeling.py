@@ -1,16 +1,23 @@
 """Words about how it goes with a version before them: the same questions as its buttons ask."""
 
+from datetime import date
+
+from core.athletes.today import said
+from core.athletes.values import Different
 from core.desk.adjusting import change_lines
 from core.desk.days import RECENT
 from core.desk.outcome import Outcome
 from core.desk.says.adjusting import StopWhatHurts
-from core.desk.says.today import AskMinutes, AskSick, AskSore
-from core.desk.today import be_short
+from core.desk.says.today import AskMinutes, AskSick, AskSore, DayNoted
+from core.desk.showing import today_of
+from core.desk.today import LONGEST, be_short
 from core.desk.version_commands import BeShort, ChangeLines
 from core.desk.versions import session_meant
 from core.desk.visit import Visit
 from core.desk.waiting import seen_by
 from core.notation.feelings import Feeling, read_feeling
+from core.notation.lasting import Lasting, read_lasting
+from core.store.records import SessionRecord
 
 
 async def as_feeling(visit: Visit, text: str, _: int | None) -> Outcome | None:
@@ -21,8 +28,23 @@ async def as_feeling(visit: Visit, text: str, _: int | None) -> Outcome | None:
         return None
     if record.posted_at < visit.now - RECENT:
         return None
+    today = await today_of(visit, record)
+    lasting = read_lasting(text.lower(), today)
+    if feeling.minutes is not None and lasting.since is not None:
+        return await be_short_then(visit, record, feeling.minutes, lasting, today)
     shown = await seen_by(visit, record, visit.person)
     return await ask_about(visit, feeling, shown.id) if shown else None
+
+
+async def be_short_then(
+    visit: Visit, record: SessionRecord, minutes: int, lasting: Lasting, today: date
+) -> Outcome:
+    """`Tomorrow I have 15 minutes` leaves today as it is."""
+    await visit.must_consent()
+    until = min(lasting.until or today, today + LONGEST)
+    news = Different(since=lasting.since, until=until, minutes=minutes)
+    await visit.uow.profiles.save(visit.person.id, said(await visit.profile(), news, today), visit.now)
+    return visit.told(DayNoted(session_id=record.id, different=news, today=today))
 
 
 async def ask_about(visit: Visit, feeling: Feeling, version: int) -> Outcome:

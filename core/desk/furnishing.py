@@ -1,7 +1,6 @@
 """Equipment in words, any time: what came, what went, what is there at home, in the gym or on a trip."""
 
 from collections.abc import Mapping
-from datetime import date
 from typing import Any
 
 from core.athletes.equipment import Things, at, furnished, shared, with_more, without
@@ -141,13 +140,14 @@ async def ask_set(
     place: SetName,
     session_id: int | None,
     unread: tuple[str, ...] = (),
-    until: date | None = None,
+    days: Different | None = None,
 ) -> Outcome:
     """What is there? The next free text may be the answer; then `session_id` takes place there today.
 
-    `until`: and so do all others up to that day.
+    `days`: those that were named; what they come to takes place there, too.
     """
-    refs = {"place": place, "session": session_id, "until": until.toordinal() if until else None}
+    kept = days.model_dump(mode="json") if days else None
+    refs = {"place": place, "session": session_id, "days": kept}
     await visit.uow.questions.ask(visit.chat, SET, refs, visit.now)
     units = (await visit.profile()).units
     return visit.told(AskSet(place=place, session=session_id, units=units, unread=unread))
@@ -158,15 +158,15 @@ async def tell_set(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
     place: SetName = refs["place"]
     profile = await visit.profile()
     whole = whole_of(place, text, profile)
-    until = date.fromordinal(refs["until"]) if refs.get("until") else None
+    days = Different.model_validate(refs["days"]) if refs.get("days") else None
     if whole is None:
-        return await ask_set(visit, place, refs["session"], (text[:60],) if text else (), until)
+        return await ask_set(visit, place, refs["session"], (text[:60],) if text else (), days)
     await visit.uow.questions.close(visit.chat)
     change = EquipmentChange(place=place, whole=whole)
     told = await keep(visit, profile, place, whole, change)
     if refs["session"] is None:
         return told
-    return told + await go_there(visit, refs["session"], place, until)
+    return told + await go_there(visit, refs["session"], place, days)
 
 
 def whole_of(place: SetName, text: str, profile: Profile) -> Things | None:
@@ -178,15 +178,15 @@ def whole_of(place: SetName, text: str, profile: Profile) -> Things | None:
     return read_equipment(text, profile.units).equipment
 
 
-async def go_there(visit: Visit, session_id: int, place: SetName, until: date | None) -> Outcome:
-    """Today's session takes place there, and what comes up to a day that was named."""
+async def go_there(visit: Visit, session_id: int, place: SetName, days: Different | None) -> Outcome:
+    """Today's session takes place there, or what comes on the days that were named."""
     record = await visit.uow.sessions.get(session_id)
     if record is None:
         raise UnknownThing
     today = today_in(await visit.group(record.group_id), visit.now)
-    news = Different(until=max(until or today, today), place=place)
+    news = days or Different(until=today, place=place)
     await visit.uow.profiles.save(visit.person.id, said(await visit.profile(), news, today), visit.now)
-    if until is not None:
-        noted = visit.told(DayNoted(session_id=session_id, different=news, today=today))
-        return noted + await my_version(visit, MyVersion(session=session_id))
-    return await my_version(visit, MyVersion(session=session_id))
+    noted = visit.told(DayNoted(session_id=session_id, different=news, today=today)) if days else Outcome()
+    if news.since is not None:
+        return noted
+    return noted + await my_version(visit, MyVersion(session=session_id))

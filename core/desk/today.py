@@ -4,7 +4,7 @@ from datetime import date, timedelta
 from typing import Final
 
 from core.athletes.equipment import at
-from core.athletes.today import as_of, place_on, said
+from core.athletes.today import as_of, differing, place_on, said
 from core.athletes.values import Different, Profile, SetName
 from core.desk.errors import NotAMember, StalePress, UnknownThing
 from core.desk.furnishing import ask_set
@@ -92,7 +92,7 @@ async def day_lasts(visit: Visit, command: DayLasts) -> Outcome:
     """What was said of today lasts until a later day."""
     record = await session_of(visit, command.session)
     profile, today = await visit.profile(), await today_of(visit, record)
-    known = next((one for one in profile.different if kind_of(one) == command.kind), None)
+    known = next((one for one in differing(profile, today) if kind_of(one) == command.kind), None)
     until = date.fromordinal(command.until)
     if known is None or not today <= until <= today + LONGEST:
         raise StalePress

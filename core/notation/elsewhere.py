@@ -1,7 +1,7 @@
 """Training somewhere else, and with what: `I'm travelling, only a band`, `at my mum's, no weights`."""
 
 import re
-from datetime import date, timedelta
+from datetime import date
 from typing import Final
 
 from core.athletes.equipment import everything
@@ -9,7 +9,7 @@ from core.athletes.values import Equipment, SetName
 from core.measures import MassUnit
 from core.notation.chat import is_like_a_score
 from core.notation.equipment import read_equipment
-from core.notation.moments import find_days
+from core.notation.lasting import names_days, read_lasting
 from core.notation.text import plain
 from core.values import Value
 
@@ -28,17 +28,20 @@ _AWAY: Final = re.compile(
     r"|(?:at|in) (?:the|my|a|our) (?P<gym>gym|box|studio))\b"
     r"(?: for (?:work|business|fun|a while|now)\b)?"
 )
+# Some other time, and nobody knows when.
 _LATER: Final = re.compile(
-    r"\b(?:tomorrow|next (?:week|month)|will be|going to|i'?ll be|was|were|last (?:week|month)|yesterday|soon)\b"
+    r"\b(?:next month|will be|going to|i'?ll be|was|were|last (?:week|month)|yesterday|soon)\b"
 )
-_UNTIL: Final = re.compile(
-    r"\b(?:until|till|til|through|back on|back)\s(?P<day>.{3,20}?)(?=$|,|\bwith\b|\bonly\b|\bno\b|\bjust\b)"
+_WHEN: Final = (
+    r"(?:(?:for )?(?:today|tomorrow|(?:this|next|all|the whole) week)"
+    r"|(?:from|on|until|till|for|as of) (?:\w+ ?){1,4}?(?:on )?)"
 )
-_DAYS: Final = re.compile(
-    r"\bfor (?:the next |another |the )?(?P<n>[0-9]{1,2}|a|one|two|three|four|five|six|few)\s(?P<unit>days?|weeks?)\b"
+# Whoever says so of some days alone has something else on the others.
+_ONLY_HAVE: Final = re.compile(
+    rf"^\W*(?:(?:hi|hey|hello|sorry|so|btw|by the way|ok|but)\W+)*(?:{_WHEN}\W+)?(?:i|we)(?:'ll| will)? ?"
+    r"(?:(?:only|just) (?:have|got|'ve got)|(?:have|'ve got|have got|'ve)(?: got)? (?:only|just|nothing but))\b"
 )
-_WEEK: Final = re.compile(r"\b(?:this|all|the whole) week\b")
-_NUMBERS: Final = {"a": 1, "one": 1, "two": 2, "three": 3, "few": 3, "four": 4, "five": 5, "six": 6}
+_DATED: Final = re.compile(rf"^\W*{_WHEN}\W+(?=i\b|i'|we\b)")
 _NOTHING: Final = re.compile(
     r"\b(?:no|without(?: any| my)?|zero|not any|haven'?t (?:got )?(?:any|my)|don'?t have (?:any|my))"
     r" (?:weights?|equipment|gear|kit|gym|stuff|things|kettlebells?|dumbbells?)(?: (?:here|there|with me))?\b"
@@ -62,19 +65,26 @@ _SPEAKS_OF_THINGS: Final = re.compile(
 class Elsewhere(Value):
     """`things`: what is there, None where nothing was said of it; `unread`: what was said and not understood.
 
-    `until`: the last day, where told. `later`: it isn't so today.
+    `since`, `until`: the first day if it isn't today, and the last, where told. `later`: some other time.
     """
 
     place: SetName = "trip"
     things: tuple[Equipment, ...] | None = None
     unread: str = ""
+    since: date | None = None
     until: date | None = None
     later: bool = False
 
 
 def may_be_elsewhere(text: str) -> bool:
-    """Whether the words begin with another place: worth a look at what is there."""
-    return bool(_AWAY.match(_words(text)))
+    """Whether the words begin with another place, or with what alone is there: worth a look at the rest."""
+    words = _words(text)
+    return bool(_AWAY.match(words) or _ONLY_HAVE.match(words) or _AWAY.match(_undated(words)))
+
+
+def _undated(words: str) -> str:
+    """Without the days in front: `next week I'm away`."""
+    return _DATED.sub("", words, count=1)
 
 
 def _words(text: str) -> str:
@@ -84,46 +94,34 @@ def _words(text: str) -> str:
 def read_elsewhere(text: str, today: date, units: MassUnit) -> Elsewhere | None:
     """Where else they are; None where the words are about something else."""
     words = _words(text)
-    away = _AWAY.match(words)
+    lasting = read_lasting(words, today)
+    away = _AWAY.match(lasting.rest)
+    only = _ONLY_HAVE.match(lasting.rest) if away is None and names_days(words, today) else None
+    begins = away or only
     if (
-        away is None
+        begins is None
         or len(words) > _LONGEST
         or "?" in words
         or "\n" in text.strip()
         or is_like_a_score(words)
     ):
         return None
-    until, rest = _until(words[away.end() :], today)
-    if away["gym"] and not _THERE_NOW.search(words):
+    is_gym = bool(away and away["gym"])
+    if is_gym and not _THERE_NOW.search(words):
         return None
-    things, unread = _things(rest, units)
+    things, unread = _things(lasting.rest[begins.end() :], units)
+    if only and not things and not unread:
+        return None
     if unread and not _SPEAKS_OF_THINGS.search(unread) and not read_equipment(unread, units).without_weight:
         return None
-    place: SetName = "gym" if away["gym"] else "trip"
-    return Elsewhere(place=place, things=things, unread=unread, until=until, later=bool(_LATER.search(words)))
-
-
-def _until(words: str, today: date) -> tuple[date | None, str]:
-    """The last day that is named, and the words without it."""
-    for pattern, last_day in ((_UNTIL, _named_day), (_DAYS, _after_days), (_WEEK, _end_of_week)):
-        match = pattern.search(words)
-        day = last_day(match, today) if match else None
-        if match is not None and day is not None:
-            return day, f"{words[: match.start()]} {words[match.end() :]}"
-    return None, words
-
-
-def _named_day(match: re.Match[str], today: date) -> date | None:
-    return next(iter(find_days(match["day"], today)), None)
-
-
-def _after_days(match: re.Match[str], today: date) -> date:
-    count = int(_NUMBERS.get(match["n"]) or match["n"])
-    return today + timedelta(days=count * (7 if match["unit"].startswith("week") else 1) - 1)
-
-
-def _end_of_week(_: re.Match[str], today: date) -> date:
-    return today + timedelta(days=6 - today.weekday())
+    return Elsewhere(
+        place="gym" if is_gym else "trip",
+        things=things,
+        unread=unread,
+        since=lasting.since,
+        until=lasting.until,
+        later=lasting.since is None and bool(_LATER.search(words)),
+    )
 
 
 def _things(words: str, units: MassUnit) -> tuple[tuple[Equipment, ...] | None, str]:

@@ -1,5 +1,7 @@
 """Athletes who train somewhere else say so in words."""
 
+from datetime import timedelta
+
 import pytest
 
 from tests.acceptance.test_changing_a_version import has_a_version, new_version
@@ -46,6 +48,56 @@ async def test_the_last_day_stays_known_while_the_weight_is_asked_for(crew):
     await ilse.hears("Away from home you have now: a kettlebell of 12 kg")
     await ilse.hears("Noted: away from home, until Friday, 6 March")
     await ilse.hears("Your version")
+
+
+async def test_next_week_begins_on_its_monday_and_ends_by_itself(crew):
+    ilse = await has_a_version(crew)
+    await ilse.says("next week I only have a band")
+    await ilse.hears("Away from home you have now: a band")
+    await ilse.hears("Noted: away from home, from Monday, 9 March until Sunday, 15 March.")
+    await ilse.hears_nothing()
+    await ilse.says("/today")
+    assert "away from home" not in (await ilse.hears("Your version")).text
+    await crew.room.travels(timedelta(days=7))
+    await ilse.says("/today")
+    there = (await ilse.hears("Your version")).text
+    assert "Today: away from home" in there
+    assert "kettlebell" not in there
+    await crew.room.travels(timedelta(days=7))
+    await ilse.says("/today")
+    assert "away from home" not in (await ilse.hears("Your version")).text
+
+
+async def test_what_is_there_next_week_is_asked_for_and_today_stays_as_it_is(crew):
+    ilse = await has_a_version(crew)
+    await ilse.says("next week I'm at my mum's")
+    await ilse.hears("What do you have to train with away from home?")
+    await ilse.says("a 12 kg kettlebell")
+    await ilse.hears("Away from home you have now")
+    noted = await ilse.hears("from Monday, 9 March until Sunday, 15 March")
+    await ilse.hears_nothing()
+    await ilse.presses("As usual again", on=noted)
+    await ilse.hears("As usual again, then.")
+
+
+async def test_a_day_that_comes_leaves_the_days_before_it_as_they_were(crew):
+    ilse = await has_a_version(crew)
+    await ilse.says("I'm travelling until friday, only a band")
+    await ilse.hears("Your version")
+    await ilse.says("next week I only have a 12 kg kettlebell")
+    await ilse.hears("from Monday, 9 March until Sunday, 15 March")
+    await ilse.says("/today")
+    assert "Today: away from home" in (await ilse.hears("Your version")).text
+
+
+async def test_short_of_time_tomorrow_is_not_short_of_time_today(crew):
+    ilse = await has_a_version(crew)
+    await ilse.says("tomorrow I have only 5 minutes")
+    await ilse.hears("Noted: 5 minutes, for Tuesday, 3 March.")
+    await ilse.hears_nothing()
+    await crew.room.travels(timedelta(days=1))
+    await ilse.says("/today")
+    assert "Today: 5 minutes" in (await ilse.hears("Your version")).text
 
 
 async def test_it_may_be_told_before_there_is_a_session(crew):

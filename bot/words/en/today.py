@@ -118,8 +118,7 @@ def ask_set(said: AskSet) -> Worded:
 
 @wording("en", DayNoted)
 def day_noted(said: DayNoted) -> Worded:
-    lasts = "for today" if said.different.until == said.today else f"until {on(said.different.until)}"
-    text = fill("Noted: {what}, {lasts}.", what=different_words(said.different), lasts=lasts)
+    text = fill("Noted: {what}, {lasts}.", what=different_words(said.different), lasts=lasts(said))
     if said.different.sick == "fever":
         text += (
             " Rest until it's gone and two days more, drink, and see a doctor if it's high or stays. After that we "
@@ -181,6 +180,13 @@ def more_decided(said: MoreDecided) -> Worded:
         f"Good! Your next versions have about three quarters of the work, until {on(said.until)}. Stop if anything "
         "feels wrong, and tell me if it's too much."
     )
+
+
+def lasts(said: DayNoted) -> str:
+    first, last = said.different.since, said.different.until
+    if first is not None and first > said.today:
+        return f"for {on(first)}" if first == last else f"from {on(first)} until {on(last)}"
+    return "for today" if last == said.today else f"until {on(last)}"
 
 
 def last_until(said: DayNoted, session: int, day: date) -> DayLasts:

@@ -110,3 +110,23 @@ def test_weights_that_are_missing_leave_the_others():
     assert as_of(said(ilse, Different(until=TODAY, lacks=lacks), TODAY), TODAY).equipment == (
         Equipment(implement="dumbbell", loads_kg=(Decimal(5),)),
     )
+
+
+def test_what_begins_later_leaves_the_days_before_it_alone():
+    later = different(days(5), since=days(3), place="trip")
+    assert as_of(later, days(2)).equipment == (CHAIR,)
+    assert as_of(later, days(3)).equipment == as_of(later, days(5)).equipment == (BAND,)
+    assert as_of(later, days(6)).equipment == (CHAIR,)
+
+
+def test_of_two_places_on_one_day_the_newest_word_counts():
+    here = said(ILSE, Different(until=days(4), place="trip"), TODAY)
+    both = said(here, Different(since=days(2), until=days(3), place="home"), TODAY)
+    equipment = [as_of(both, days(number)).equipment for number in range(6)]
+    assert equipment == [(BAND,), (BAND,), (CHAIR,), (CHAIR,), (BAND,), (CHAIR,)]
+
+
+def test_a_new_word_about_the_same_days_takes_the_place_of_the_earlier():
+    first = said(ILSE, Different(since=days(2), until=days(4), place="trip"), TODAY)
+    second = said(first, Different(since=days(1), until=days(4), place="gym"), TODAY)
+    assert [one.place for one in second.different] == ["gym"]

@@ -76,10 +76,37 @@ def test_where_they_are(said, place, things):
     assert (told.place, bool(told.things)) == (place, things)
 
 
-def test_what_comes_later_is_not_today():
-    told = read("I'm on holiday next week, only a band")
+def test_another_time_is_not_today():
+    told = read("on holiday next month with a band")
     assert told is not None
     assert told.later
+
+
+NEXT_WEEK = (date(2026, 3, 9), date(2026, 3, 15))
+
+
+@pytest.mark.parametrize(
+    ("said", "days"),
+    [
+        ("next week I only have a band", NEXT_WEEK),
+        ("I'm on holiday next week, only a band", NEXT_WEEK),
+        ("I'll only have a band next week", NEXT_WEEK),
+        ("from wednesday I just have a band", (date(2026, 3, 4), date(2026, 3, 10))),
+        ("from wednesday to friday I only have a band", (date(2026, 3, 4), date(2026, 3, 6))),
+        ("tomorrow I only have a band", (date(2026, 3, 3), date(2026, 3, 3))),
+        ("on friday I'm travelling, only a band", (date(2026, 3, 6), date(2026, 3, 6))),
+        ("I'll be at my mum's from thursday until sunday with a band", (date(2026, 3, 5), date(2026, 3, 8))),
+        ("this week I only have a band", (None, date(2026, 3, 8))),
+        ("today I only have a band", (None, None)),
+        ("I only have a band for 3 days", (None, date(2026, 3, 4))),
+    ],
+)
+def test_the_days_on_which_it_is_so(said, days):
+    told = read(said)
+    assert told is not None
+    assert [one.implement for one in told.things] == ["band"]
+    assert (told.since, told.until) == days
+    assert not told.later
 
 
 @pytest.mark.parametrize(
@@ -91,6 +118,9 @@ def test_what_comes_later_is_not_today():
         "am I travelling?",
         "7+12 at my mum's",
         "only a band",
+        "I only have a band",
+        "next week I only have mondays",
+        "today I only have time for the first part",
         "my mum has no weights",
         "away, see you on Monday",
         "",
