@@ -16,7 +16,7 @@ from core.desk.outcome import Outcome
 from core.desk.says.joining import AskSigns, HelpThem, NotCleared, StopNow
 from core.desk.versions import my_version
 from core.desk.visit import Visit
-from core.notation.alarm import Alarm, read_alarm, read_birth_sign
+from core.notation.alarm import Alarm, name_others, read_alarm, read_birth_sign
 from core.notation.yes_no import read_yes_no, says_cleared, says_only_asking
 from core.store.records import Membership
 
@@ -38,12 +38,32 @@ async def raise_alarm(visit: Visit, text: str, _: int | None) -> Outcome | None:
 
 
 async def alarm_in(visit: Visit, text: str) -> Alarm | Literal["expecting"] | None:
-    """A stop sign, those of a pregnancy among them where they may be meant."""
+    """A stop sign, those of a pregnancy among them where they may be meant; of somebody named, it is theirs."""
     alarm = read_alarm(text)
+    if alarm is not None and alarm != "other":
+        return read_alarm(name_others(text, await names_of_others(visit)))
     sign = read_birth_sign(text) if alarm is None else None
     if sign == "sign" or (sign and EXPECTING & set((await visit.profile()).limits or ())):
         return "expecting"
     return alarm
+
+
+async def names_of_others(visit: Visit) -> frozenset[str]:
+    """First and whole names of all who train with the visitor; not one that is their own, too."""
+    members = [
+        member.person
+        for group in await visit.memberships()
+        for member in await visit.uow.groups.members(group.group_id)
+        if member.person.id != visit.person.id
+    ]
+    return frozenset(name for one in members for name in called(one.name)) - frozenset(
+        called(visit.person.name)
+    )
+
+
+def called(name: str) -> tuple[str, ...]:
+    """Longest first: `Bo Larsen`, `Bo`."""
+    return tuple(dict.fromkeys((name, *name.split()[:1])))
 
 
 def stop(group: int | None, alarm: str) -> StopNow:

@@ -5,6 +5,7 @@ near-faint, confused; cold clammy skin); how people type them is common practice
 """
 
 import re
+from collections.abc import Iterable
 from typing import Literal
 
 _PAIN = r"(?:pains?|pians?|hurts?|hurting|aches?|aching|pressure|tight|tightness|stabbing)"
@@ -49,7 +50,17 @@ Alarm = Literal["told", "asked", "other"]
 
 _OTHER = (
     r"(?:somebody|someone|anyone|anybody|people|he|she|they|(?:a|my|our|your) (?:friend|mum|mom|mother|dad|father|wife"
-    r"|husband|partner|son|daughter|kid|child|sister|brother|colleague|neighbou?r|buddy|client|athlete)s?)"
+    r"|husband|partner|son|daughter|kid|child|sister|brother|colleague|neighbou?r|buddy|client|athlete)s?"
+    r"|(?:a|the|this|that|some|my|our|one) (?:guy|girl|man|woman|lady|boy|teammate|classmate|roommate|flatmate))"
+)
+# Said of what was seen of another, not of oneself.
+_SEEN = re.compile(
+    rf"\bi (?:just )?(?:think|believe|guess|saw|see|heard|noticed) (?:that )?(?={_OTHER}\b)", re.IGNORECASE
+)
+# What can only follow the name of somebody else: `Bo fainted`; not `May faint`.
+_NAMED = (
+    r"(?:(?:just|has|is|was|says|feels|felt|got|gets|looks|nearly|almost|can'?t|cannot)\b"
+    r"|(?:faint|collaps)(?:s|es|ed)\b|(?:pass|black)(?:es|ed) out\b)"
 )
 _OF_ANOTHER = re.compile(
     rf"\b{_OTHER}\b.{{0,20}}\b(?:faint(?:s|ed|ing)?|(?:pass|black)(?:es|ed|ing)? out|collapse[sd]?|dizzy|light-?headed"
@@ -68,13 +79,20 @@ _QUESTION = re.compile(
 )
 
 
+def name_others(text: str, names: Iterable[str]) -> str:
+    """The words with `somebody` in place of the names of others, where one is plainly who it is told of."""
+    words = text[:1000].replace("\u2019", "'")
+    known = "|".join(re.escape(name) for name in names if name)
+    return re.sub(rf"\b(?:{known})(?= {_NAMED})", "somebody", words, flags=re.IGNORECASE) if known else words
+
+
 def read_alarm(text: str) -> Alarm | None:
     """A stop sign that is told, is asked about with no word of whose it is, or is somebody else's; or None.
 
     `Why do I feel dizzy?` tells of it.
     """
     words = _EXERCISE.sub(" ", text[:1000].replace("\u2019", "'"))
-    own = bool(_ONESELF.search(_OTHERS.sub(" ", words)))
+    own = bool(_ONESELF.search(_OTHERS.sub(" ", _SEEN.sub(" ", words))))
     if _OF_ANOTHER.search(words) and not own:
         return "other"
     signs = (match for sign in (_CHEST, _FAINT, _BREATH) for match in sign.finditer(words))

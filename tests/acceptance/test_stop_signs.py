@@ -73,6 +73,22 @@ async def test_somebody_elses_sign_is_answered_and_holds_nobody(crew):
     await ilse.hears("Your version")
 
 
+async def test_a_sign_of_somebody_of_the_group_who_is_named_holds_nobody(crew):
+    await crew.has("Bo")
+    ilse = await has_a_version(crew)
+    await ilse.says("Bo fainted")
+    await ilse.hears("call your local emergency number")
+    await ilse.says("/today")
+    await ilse.hears("Your version")
+
+
+@pytest.mark.parametrize("words", ["Kim fainted", "ilse fainted"])
+async def test_a_name_that_may_be_anybodys_or_their_own_holds_them(crew, words):
+    ilse = await has_a_version(crew)
+    await ilse.says(words)
+    await ilse.hears("Stop now and sit down")
+
+
 async def test_words_that_are_no_answer_are_told_what_waits_for_one(crew):
     ilse = await has_a_version(crew)
     await ilse.says("felt woozy at the end")

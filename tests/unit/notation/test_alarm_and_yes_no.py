@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from core.notation.alarm import read_alarm, read_birth_sign
+from core.notation.alarm import name_others, read_alarm, read_birth_sign
 from core.notation.yes_no import read_yes_no, says_cleared, says_only_asking
 
 
@@ -81,6 +81,36 @@ def test_ordinary_words_are_no_alarm(text):
 )
 def test_a_sign_that_is_asked_about_is_told_apart(text):
     assert read_alarm(text) in {"asked", "told"}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Bo fainted",
+        "help, bo just passed out",
+        "I think Bo fainted",
+        "Bo Larsen is dizzy",
+        "Bo has chest pain",
+        "the guy fainted",
+    ],
+)
+def test_whoever_is_named_has_the_sign(text):
+    assert read_alarm(name_others(text, {"Bo", "Bo Larsen"})) == "other"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Kim fainted",
+        "Bo and I fainted",
+        "Bo says I look faint",
+        "nearly fainted, Bo helped",
+        "I saw stars",
+        "I think I fainted",
+    ],
+)
+def test_in_doubt_the_sign_is_the_speakers(text):
+    assert read_alarm(name_others(text, {"Bo", "Bo Larsen"})) == "told"
 
 
 def test_a_question_that_names_nobody_is_one():
