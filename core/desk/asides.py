@@ -2,14 +2,17 @@
 
 from core.desk.days import clock_of, today_in
 from core.desk.digest import digest_of
+from core.desk.elsewhere import before_them
 from core.desk.meetings import Meeting, meetings_on, shown
 from core.desk.outcome import Outcome
-from core.desk.says.common import Welcome
+from core.desk.pain import done_lately
+from core.desk.says.common import Kindness, Welcome
 from core.desk.says.digest import ClassSignUps, WhoIsIn
 from core.desk.sessions import coached_groups
 from core.desk.visit import Visit
 from core.notation.asides import asks_how_it_goes, asks_who_is_in, is_thanks
 from core.notation.moments import find_days
+from core.notation.small_talk import read_small_talk
 from core.notation.yes_no import read_yes_no
 from core.store.records import Group
 
@@ -21,6 +24,17 @@ async def as_thanks(visit: Visit, text: str, _: int | None) -> Outcome | None:
     if read_yes_no(text) is not None and await visit.uow.questions.open_in(visit.chat):
         return None
     return visit.told(Welcome())
+
+
+async def be_kind(visit: Visit, text: str) -> Outcome | None:
+    """What was said for its own sake gets a short answer of its own kind; a stranger is shown the way in instead."""
+    talk = read_small_talk(text)
+    if talk is None or not await visit.memberships():
+        return None
+    if talk == "thanks":
+        return visit.told(Welcome())
+    unscored = await before_them(visit) is not None and await done_lately(visit) is None
+    return visit.told(Kindness(talk=talk, unscored=unscored))
 
 
 async def as_how_it_goes(visit: Visit, text: str, _: int | None) -> Outcome | None:

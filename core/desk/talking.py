@@ -10,7 +10,7 @@ from core.desk.abilities import as_ability
 from core.desk.alarm import SIGNS, as_way_out, raise_alarm, tell_signs_in_words
 from core.desk.amending import as_amendment
 from core.desk.answers import ask_again, tell_answer, tell_weight
-from core.desk.asides import as_how_it_goes, as_thanks, as_who_is_in
+from core.desk.asides import as_how_it_goes, as_thanks, as_who_is_in, be_kind
 from core.desk.breaks import BREAK
 from core.desk.class_words import as_class_words
 from core.desk.classes import tell_class_again
@@ -76,7 +76,7 @@ async def tell(visit: Visit, command: Tell) -> Outcome:
         outcome = await reading(visit, command.text, session)
         if outcome is not None:
             return outcome
-    return await held_answer(visit) or await ask_help(visit, AskHelp())
+    return await held_answer(visit) or await be_kind(visit, command.text) or await ask_help(visit, AskHelp())
 
 
 async def held_answer(visit: Visit) -> Outcome | None:

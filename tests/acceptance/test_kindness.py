@@ -64,6 +64,40 @@ async def test_an_athletes_session_is_declined_kindly(crew):
 
 
 @pytest.mark.parametrize(
+    ("words", "told"),
+    [
+        ("that was brutal but fun!", "I'm glad you liked it. Well done! And your score?"),
+        ("new PB!!", "Congratulations, that's wonderful! And your score?"),
+        ("sorry I was late", "No worries, all good!"),
+        ("good morning", "Hello! Good to hear from you."),
+    ],
+)
+async def test_what_is_said_for_its_own_sake_gets_a_short_answer(crew, words, told):
+    ilse = await crew.has("Ilse")
+    await crew.gets()
+    await answers_what_is_asked(ilse)
+    await ilse.says(words)
+    await ilse.hears(told)
+    await ilse.hears_nothing()
+
+
+async def test_whoever_told_their_score_is_not_asked_for_it_again(crew):
+    ilse = await crew.has("Ilse")
+    await crew.gets()
+    await answers_what_is_asked(ilse)
+    await ilse.says("7+12")
+    await ilse.hears("How hard was")
+    await ilse.says("thanks, that was brutal but fun!")
+    assert (await ilse.hears("I'm glad you liked it")).text == "I'm glad you liked it. Well done!"
+
+
+async def test_a_stranger_is_shown_the_way_in_instead(crew):
+    stranger = await crew.room.person("Stranger")
+    await stranger.says("good morning")
+    await stranger.hears("Hello! I work in training groups.")
+
+
+@pytest.mark.parametrize(
     ("data", "told"),
     [
         ("gc", "before something changed"),

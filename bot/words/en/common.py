@@ -12,7 +12,7 @@ from core.desk.errors import (
     StalePress,
     UnknownThing,
 )
-from core.desk.says.common import Explained, Help, Lost, NotText, Refused, Welcome
+from core.desk.says.common import Explained, Help, Kindness, Lost, NotText, Refused, Welcome
 
 REFUSALS = {
     AlreadyDone: "That's done already, nothing to worry about.",
@@ -68,6 +68,28 @@ def help_(said: Help) -> Worded:
 @wording("en", Welcome)
 def welcome(_: Welcome) -> Worded:
     return Worded("You're welcome!")
+
+
+KIND_WORDS = {
+    "proud": "Congratulations, that's wonderful!",
+    "enjoyed": "I'm glad you liked it. Well done!",
+    "hard": "That was honest work. Well done!",
+    "bad day": "Some days are like that. Good that you told me.",
+    "late": "No worries, all good!",
+    "away": "No worries, the next one is for you. If you signed up for a class, /classes takes you out.",
+    "hello": "Hello! Good to hear from you. /help shows what you can send me.",
+    "bye": "Take care, and see you soon!",
+    "cheerful": "Nice to see you in good spirits!",
+    "thanks": "You're welcome!",
+}
+# To these belongs a score.
+AFTER_TRAINING = frozenset({"proud", "enjoyed", "hard"})
+
+
+@wording("en", Kindness)
+def kindness(said: Kindness) -> Worded:
+    ask = " And your score?" if said.unscored and said.talk in AFTER_TRAINING else ""
+    return Worded(KIND_WORDS[said.talk] + ask)
 
 
 TERMS = {

@@ -3,6 +3,7 @@
 from core.desk.commands import Media
 from core.desk.outcome import Said
 from core.notation.explaining import Term
+from core.notation.small_talk import Talk
 
 
 class Refused(Said):
@@ -20,6 +21,13 @@ class Help(Said):
 
 class Welcome(Said):
     """To somebody who says thanks."""
+
+
+class Kindness(Said):
+    """To what was said for its own sake. `unscored`: the session before them has no score of theirs yet."""
+
+    talk: Talk
+    unscored: bool = False
 
 
 class Explained(Said):
