@@ -5,11 +5,20 @@ from functools import cached_property
 from math import inf
 from typing import NamedTuple, TypeVar
 
-from core.athletes.limits import DayRule, day_rule, lightened
-from core.athletes.values import Profile, Screening
+from core.athletes.limits import day_rule, lightened
+from core.athletes.values import Profile
 from core.movements.lookup import Catalogue
 from core.movements.values import Movement, Variant
-from core.scaling.barriers import Barrier, asks_for_less, barrier_of, flags, ruled_out_for
+from core.scaling.barriers import (
+    LIGHT_DUTY_EFFORT,
+    Barrier,
+    asks_for_less,
+    barrier_of,
+    effort_at_most,
+    flags,
+    is_on_light_duty,
+    ruled_out_for,
+)
 from core.scaling.capacity import Ability, Capacity
 from core.scaling.demand import load_moved
 from core.scaling.fit import (
@@ -26,9 +35,6 @@ from core.scaling.intent import LIGHT_DUTY, Window
 from core.scaling.values import Because
 from core.scaling.ways import AS_WRITTEN, LinePlan, Way
 from core.scaling.whole_body import Rate, rate_of
-
-# Light duty is an effort of at most four of ten (design 7, estimate).
-LIGHT_DUTY_EFFORT = 4
 
 # A run breathes like the row that it stands for: so many times its rate is the same work (estimate).
 AS_MUCH_BREATH = 1.25
@@ -60,14 +66,17 @@ class Athlete:
         self.gear = gear_of(profile.equipment or ())
         self.pair = profile.meant_pair
         self.day = day_rule(profile.limits or ())
-        self.effort_at_most = _effort_at_most(profile, self.day)
+        easing = profile.today.easing
+        self.effort_at_most = _least(effort_at_most(profile), easing.effort_at_most if easing else None)
         # No set costs over half, and nothing is scored (design 7).
-        self.light_duty = self.effort_at_most is not None and self.effort_at_most <= LIGHT_DUTY_EFFORT
+        self.light_duty = is_on_light_duty(profile)
+        # Whoever comes back does sets as light, but may run.
+        self._goes_gently = self.light_duty or (easing is not None and easing.effort_at_most <= LIGHT_DUTY_EFFORT)
         self.minutes = _least(profile.today.minutes, self.day.minutes_at_most)
         self.ruled_out = ruled_out_for(profile)
         self._lightened = flags(lightened(profile.limits or ()))
         self._sore = bool(profile.today.sore)
-        self._is_unburdened = not (self.light_duty or self._lightened or self._sore)
+        self._is_unburdened = not (self._goes_gently or self._lightened or self._sore)
         self._barriers: dict[str, Barrier | None] = {}
         self._spared: dict[str, str | None] = {}
 
@@ -83,7 +92,7 @@ class Athlete:
         """Whether no set of this way may cost over half: light duty, a limit that lightens it, soreness."""
         if self._is_unburdened:
             return False
-        return self.light_duty or self.spares(way) is not None
+        return self._goes_gently or self.spares(way) is not None
 
     def spares(self, way: Way) -> str | None:
         """The limit or sore place for whose sake a way goes easy."""
@@ -198,13 +207,6 @@ def _lightness(plan: LinePlan, way: Way, ability: Ability, *, easy: bool) -> Lig
         untried = OF_AN_UNTRIED_LOAD if way.grips else OF_NO_LOAD_WHERE_ONE_IS_WRITTEN
         return untried if ability.tested_kg is None else OF_A_LOAD
     return NEVER_TOO_LIGHT if way.distance == AS_WRITTEN else OF_AN_EASIER_WAY
-
-
-def _effort_at_most(profile: Profile, day: DayRule) -> int | None:
-    """Highest effort (0-10) that screening and limits allow; before a screening no more than moderate."""
-    moderate = LIGHT_DUTY_EFFORT if profile.screening in {None, Screening.MODERATE} else None
-    easing = profile.today.easing
-    return _least(moderate, day.effort_at_most, easing.effort_at_most if easing else None)
 
 
 def _least(*bounds: Bound | None) -> Bound | None:

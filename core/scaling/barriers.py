@@ -4,8 +4,8 @@ from collections.abc import Iterable
 from functools import lru_cache
 from typing import NamedTuple
 
-from core.athletes.limits import lightened, ruled_out, ruled_out_by
-from core.athletes.values import Profile, Space
+from core.athletes.limits import day_rule, lightened, ruled_out, ruled_out_by
+from core.athletes.values import Profile, Screening, Space
 from core.measures import AmountUnit
 from core.movements.values import Demand, Movement, Pattern, Variant
 from core.scaling.values import Because
@@ -33,21 +33,33 @@ SORE: dict[str, frozenset[Pattern]] = {
 }
 
 
+# Light duty is an effort of at most four of ten (design 7, estimate).
+LIGHT_DUTY_EFFORT = 4
+
+# From 6 MET on work is vigorous, whatever it feels like (Haskell et al. 2007, Circulation 116:1081-1093: moderate is
+# 3.0-5.9). Where the body is carried or thrown about, nobody makes it gentler by stopping earlier; of lifts the
+# compendium tells the mean of a whole session, and what a set costs keeps them easy; swings have a figure of their own.
+VIGOROUS_MET = 6.0
+GOES_ON = frozenset({Pattern.TRAVEL, Pattern.JUMP})
+VIGOROUS_SET_MET = 9.0
+
+
 def sore_place(pattern: Pattern) -> str:
     """The place that is sore when a movement of this pattern feels it; `all over` where none is named."""
     return next((place for place, patterns in SORE.items() if pattern in patterns), "all over")
 
 
 FLAGS = {demand: 1 << place for place, demand in enumerate(Demand)}
-# Beside the demands: it needs a way to go, or a run.
+# Beside the demands: it needs a way to go, or a run; it is vigorous by itself.
 COVERS = 1 << len(FLAGS)
+VIGOROUS = COVERS << 1
 
 
 class Barrier(NamedTuple):
-    """Why not. `about` names the limit, or what the place forbids."""
+    """Why not. `about` names the limit, or what the place forbids; nobody's in particular if it is too vigorous."""
 
     because: Because
-    about: str
+    about: str | None = None
 
 
 def barrier_of(profile: Profile, movement: Movement, variant: Variant) -> Barrier | None:
@@ -55,7 +67,30 @@ def barrier_of(profile: Profile, movement: Movement, variant: Variant) -> Barrie
     limit = _limit_against(profile.limits or (), variant.demands)
     if limit is not None:
         return Barrier(Because.LIMIT, limit)
-    return _by_space(profile.space, movement, variant)
+    barrier = _by_space(profile.space, movement, variant)
+    if barrier is None and is_vigorous(movement, variant) and is_on_light_duty(profile):
+        return Barrier(Because.LIGHT_DUTY)
+    return barrier
+
+
+def effort_at_most(profile: Profile) -> int | None:
+    """Highest effort (0-10) that screening and limits allow; before a screening no more than moderate."""
+    of_limits = day_rule(profile.limits or ()).effort_at_most
+    if profile.screening not in {None, Screening.MODERATE}:
+        return of_limits
+    return LIGHT_DUTY_EFFORT if of_limits is None else min(LIGHT_DUTY_EFFORT, of_limits)
+
+
+def is_on_light_duty(profile: Profile) -> bool:
+    """Whether no set may cost over half, nothing be vigorous, and nothing is scored (design 7)."""
+    most = effort_at_most(profile)
+    return most is not None and most <= LIGHT_DUTY_EFFORT
+
+
+def is_vigorous(movement: Movement, variant: Variant) -> bool:
+    """Whether a variant is more than moderate work for heart and lungs, at any pace and however short the set."""
+    met = variant.met.value if variant.met else 0.0
+    return met >= (VIGOROUS_MET if movement.pattern in GOES_ON else VIGOROUS_SET_MET)
 
 
 def asks_for_less(profile: Profile, movement: Movement, variant: Variant) -> str | None:
@@ -71,20 +106,22 @@ def flags(demands: Iterable[Demand]) -> int:
 
 
 def bars_of(movement: Movement, variant: Variant) -> int:
-    """All of a variant that a limit or the place may rule out, as flags."""
+    """All of a variant that a limit, the place or light duty may rule out, as flags."""
     covers = _covers_ground(movement, variant) and not {Demand.ROOM, Demand.IMPACT}.isdisjoint(
         variant.demands
     )
-    return flags(variant.demands) | (COVERS if covers else 0)
+    vigorous = VIGOROUS if is_vigorous(movement, variant) else 0
+    return flags(variant.demands) | (COVERS if covers else 0) | vigorous
 
 
 def ruled_out_for(profile: Profile) -> int:
-    """Flags of what limits and place rule out: a variant with any of them has a barrier, without none."""
+    """Flags of what limits, place and light duty rule out: a variant with any of them has a barrier, without none."""
     space = profile.space
     demands = set(ruled_out(profile.limits or ()))
     demands |= set() if space.jumping else {Demand.JUMPING, Demand.NOISE}
     demands |= set() if space.overhead else {Demand.HEADROOM}
-    return flags(demands) | (0 if space.running else COVERS)
+    vigorous = VIGOROUS if is_on_light_duty(profile) else 0
+    return flags(demands) | (0 if space.running else COVERS) | vigorous
 
 
 # The same limits meet the same demands for many people.

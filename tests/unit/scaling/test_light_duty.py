@@ -1,0 +1,82 @@
+"""Whoever may go up to moderate does nothing vigorous, however easy a set of it is (design 7)."""
+
+import pytest
+
+from core.athletes.values import Screening, Space
+from core.movements.lookup import catalogue
+from core.scaling.barriers import is_vigorous
+from core.scaling.values import Because
+from tests.unit.scaling.cases import Case
+from tests.unit.scaling.people import athlete, did, lines
+
+AMRAP = "AMRAP 15\n"
+
+
+def known_disease(*owns, tests=(), **known):
+    """Active, with a known disease and no symptoms: up to moderate until cleared for more."""
+    return athlete(screening=Screening.MODERATE, owns=owns, tests=tests, **known)
+
+
+INSTEAD = [
+    Case("200 m run", known_disease(), "200 m brisk walk", Because.LIGHT_DUTY, "Easier on purpose"),
+    Case(
+        "10 burpees",
+        known_disease("chair", tests=[did("burpee", 40)]),
+        "10 burpees stepping back, hands on a chair",
+        Because.LIGHT_DUTY,
+        "Easier on purpose",
+    ),
+    Case(
+        "500 m row",
+        known_disease("rower"),
+        "500 m row gently on the machine",
+        Because.LIGHT_DUTY,
+        "the distance stays the same",
+    ),
+    Case(
+        "50 rope skips",
+        known_disease("skipping rope", tests=[did("rope skip", 200)]),
+        "50 quick heel lifts as if with a rope, no jump",
+        Because.LIGHT_DUTY,
+        "Easier on purpose",
+    ),
+    Case(
+        "15 swings @ 12 kg",
+        known_disease("kettlebell 12", tests=[did("swing", 50, 12)]),
+        "15 swings, each from the floor (12 kg kettlebell)",
+        Because.LIGHT_DUTY,
+        "the number stays the same",
+    ),
+    Case(
+        "200 m run",
+        athlete(limits=("after-illness",)),
+        "200 m brisk walk",
+        Because.LIGHT_DUTY,
+        "Easier on purpose",
+    ),
+    Case("200 m run", athlete(screening=None), "200 m brisk walk", Because.LIGHT_DUTY, "Easier on purpose"),
+]
+
+
+@pytest.mark.parametrize("case", INSTEAD, ids=lambda case: f"{case.text} becomes {case.what}")
+def test_what_is_vigorous_by_itself_becomes_something_moderate(case):
+    case._replace(text=AMRAP + case.text).check()
+
+
+AS_BEFORE = [
+    Case("200 m run", athlete(), "200 m run", Because.AS_WRITTEN),
+    Case("400 m walk", known_disease(), "400 m brisk walk", Because.AS_WRITTEN),
+]
+
+
+@pytest.mark.parametrize("case", AS_BEFORE, ids=lambda case: case.what)
+def test_what_is_moderate_and_who_is_cleared_stay_as_they_were(case):
+    case._replace(text=AMRAP + case.text).check()
+
+
+@pytest.mark.parametrize("text", ["10 burpees\n400 m run\n50 rope skips", "20 squat jumps\n30 cal row"])
+@pytest.mark.parametrize("space", [Space(), Space(running=False, jumping=False)])
+def test_nothing_vigorous_is_left_wherever_they_train(text, space):
+    who = known_disease("rower", "skipping rope", "chair", space=space)
+    for line in lines(AMRAP + text, who):
+        assert not is_vigorous(*catalogue().variant(f"{line.movement}/{line.variant}")), line
