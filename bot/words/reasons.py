@@ -38,6 +38,7 @@ PLACES = {
     "jumping": "there's no jumping where you train",
     "running": "there's no room to run where you train",
     "overhead": "the ceiling is low where you train",
+    "noise": "nothing heavy may thud where you train",
 }
 
 BUILD_UP = (

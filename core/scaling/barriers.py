@@ -135,12 +135,14 @@ def _limit_lightening(limits: tuple[str, ...], demands: tuple[Demand, ...]) -> s
 
 def _by_space(space: Space, movement: Movement, variant: Variant) -> Barrier | None:
     demands = set(variant.demands)
-    if not space.jumping and demands & {Demand.JUMPING, Demand.NOISE}:
+    if not space.jumping and Demand.JUMPING in demands:
         return Barrier(Because.SPACE, "jumping")
     if not space.running and bars_of(movement, variant) & COVERS:
         return Barrier(Because.SPACE, "running")
     if not space.overhead and Demand.HEADROOM in demands:
         return Barrier(Because.SPACE, "overhead")
+    if not space.jumping and Demand.NOISE in demands:
+        return Barrier(Because.SPACE, "noise")
     return None
 
 

@@ -8,6 +8,7 @@ from typing import NamedTuple
 
 from core.movements.values import Hold
 from core.scaling.athlete import Athlete
+from core.scaling.barriers import Barrier
 from core.scaling.demand import load_moved
 from core.scaling.fit import NEVER_TOO_LIGHT, TOLERANCE, UNCOUNTED, Fit, Task, fit, hopeful
 from core.scaling.gear import Load
@@ -75,13 +76,13 @@ def keeps(plan: LinePlan, option: Option) -> Keeps | None:
 def obstacle_to(plan: LinePlan, athlete: Athlete, option: Option | None = None) -> Obstacle | None:
     """What stands in the way of what was written, first things first; None if only the other lines do.
 
-    A skill comes after the things: what isn't there can't be learned on.
+    A skill comes after the things: what isn't there can't be learned on, is not loud, and needn't be gone easy on.
     `option`: what is done instead, as far as that is known.
     """
     written, barrier = plan.ways[0], athlete.barrier(plan.ways[0])
-    if barrier is not None and barrier.because is not Because.SKILL:
+    if barrier is not None and _comes_first(barrier):
         return Obstacle(*barrier)
-    if (missing := _missing(plan, athlete, learning=barrier is not None)) is not None:
+    if (missing := _missing(plan, athlete, barred=barrier is not None)) is not None:
         return missing
     if barrier is not None:
         return Obstacle(*barrier)
@@ -91,13 +92,18 @@ def obstacle_to(plan: LinePlan, athlete: Athlete, option: Option | None = None) 
     return _lacking_or(ability, plan, athlete, option)
 
 
-def _missing(plan: LinePlan, athlete: Athlete, *, learning: bool) -> Obstacle | None:
-    """What isn't there at all. `learning`: at whatever load counts as there."""
+def _comes_first(barrier: Barrier) -> bool:
+    """Whether it would stand in the way on anything that could be there."""
+    return barrier.because in {Because.LIMIT, Because.SPACE} and barrier.about != "noise"
+
+
+def _missing(plan: LinePlan, athlete: Athlete, *, barred: bool) -> Obstacle | None:
+    """What isn't there at all. `barred` otherwise: at whatever load counts as there."""
     written = plan.ways[0]
     if not athlete.support(written.variant).there:
         need = next(need for need in written.variant.needs if athlete.gear.first_of(need) is None)
         return Obstacle(Because.NOT_OWNED, need[0])
-    if learning and written.grips and not any(_has(grip, athlete) for grip in written.grips):
+    if barred and written.grips and not any(_has(grip, athlete) for grip in written.grips):
         return Obstacle(Because.NOT_OWNED, _meant_thing(plan))
     return None
 

@@ -2,9 +2,10 @@
 
 import pytest
 
-from core.athletes.values import Space
+from bot.words.reasons import reason_words
+from core.athletes.values import Screening, Space
 from core.scaling.values import Because
-from tests.unit.scaling.people import athlete, only_line
+from tests.unit.scaling.people import athlete, did, only_line
 
 NO_WAY = Space(running=False)
 PAIR = ["2x kettlebell 16"]
@@ -28,3 +29,40 @@ def test_a_carried_distance_becomes_its_time():
         "AMRAP 12\n40 m farmer carry 2 x 16 kg", athlete(owns=PAIR, mass=70, sex="male", space=NO_WAY)
     )
     assert (line.amount, line.unit, line.count, line.load_kg) == (35, "s", 2, 16)
+
+
+QUIET = Space(jumping=False)
+
+
+def test_what_would_thud_below_is_told_as_that_and_not_as_a_jump():
+    who = athlete(
+        owns=["barbell 20 to 60 by 5", "dumbbell 10"], space=QUIET, tests=[did("power clean", 20, 40)]
+    )
+    line = only_line("AMRAP 12\n5 power cleans @ 40 kg", who)
+    assert (line.reason.because, line.reason.about) == (Because.SPACE, "noise")
+    assert "may thud" in reason_words(line, who.units)
+
+
+@pytest.mark.parametrize(
+    ("text", "who", "because", "about"),
+    [
+        (
+            "5 power cleans @ 40 kg",
+            athlete(owns=["2x dumbbell 10"], space=QUIET),
+            Because.NOT_OWNED,
+            "barbell",
+        ),
+        ("500 m row", athlete(screening=Screening.MODERATE), Because.NOT_OWNED, "rower"),
+        ("500 m row", athlete(owns=["rower"], screening=Screening.MODERATE), Because.LIGHT_DUTY, None),
+        ("10 box jumps", athlete(space=QUIET), Because.SPACE, "jumping"),
+        (
+            "10 thrusters @ 30 kg",
+            athlete(owns=["2x dumbbell 10"], space=Space(overhead=False, jumping=False)),
+            Because.SPACE,
+            "overhead",
+        ),
+    ],
+)
+def test_what_is_not_there_is_neither_loud_nor_too_hard(text, who, because, about):
+    line = only_line(f"AMRAP 12\n{text}", who)
+    assert (line.reason.because, line.reason.about) == (because, about)
