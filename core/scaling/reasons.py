@@ -40,16 +40,16 @@ def reason_for(plan: LinePlan, option: Option, athlete: Athlete) -> Reason:
         about=about,
         load_kg=plan.load_kg(athlete.pair),
         keeps=keeps(plan, option),
-        only_one=because is Because.NOT_OWNED and _is_one_of_two(plan, athlete),
+        only_one=because is Because.NOT_OWNED and _is_one_of_two(plan, athlete, about),
     )
 
 
-def _is_one_of_two(plan: LinePlan, athlete: Athlete) -> bool:
-    """Whether the written load is there, once, where two are meant."""
+def _is_one_of_two(plan: LinePlan, athlete: Athlete, about: str | None) -> bool:
+    """Whether what is lacking is a second one of the written load, where two are meant."""
     return any(
         plan.load_kg(athlete.pair) is not None and plan.is_written(load.value, athlete.pair)
         for grip in plan.ways[0].grips
-        if grip.hold.count > 1 and not grip.other
+        if grip.hold.count > 1 and not grip.other and about in {None, grip.hold.implement}
         for load in athlete.gear.loads(grip.hold.implement, 1)
     )
 
@@ -103,7 +103,7 @@ def _missing(plan: LinePlan, athlete: Athlete, *, barred: bool) -> Obstacle | No
     if not athlete.support(written.variant).there:
         need = next(need for need in written.variant.needs if athlete.gear.first_of(need) is None)
         return Obstacle(Because.NOT_OWNED, need[0])
-    if barred and written.grips and not any(_has(grip, athlete) for grip in written.grips):
+    if barred and written.grips and not any(_has(grip, plan, athlete) for grip in written.grips):
         return Obstacle(Because.NOT_OWNED, _meant_thing(plan))
     return None
 
@@ -162,9 +162,10 @@ def _is_owned(plan: LinePlan, athlete: Athlete) -> bool:
     )
 
 
-def _has(grip: Grip, athlete: Athlete) -> bool:
-    """Whether what is meant is there at all, at whatever load."""
-    return not grip.other and bool(athlete.gear.loads(grip.hold.implement, grip.hold.count))
+def _has(grip: Grip, plan: LinePlan, athlete: Athlete) -> bool:
+    """Whether what is meant is there at all, at whatever load; where the coach named none, anything is meant."""
+    meant = not grip.other or plan.line.implement is None
+    return meant and bool(athlete.gear.loads(grip.hold.implement, grip.hold.count))
 
 
 def _is_lightest_heavy(plan: LinePlan, athlete: Athlete) -> bool:

@@ -220,3 +220,19 @@ def test_what_suits_is_still_lighter_for_its_weight():
 def test_what_holds_little_is_a_bottle(filled, called):
     line = only_line("AMRAP 20\n10 floor presses @ 70 kg", athlete(owns=[f"jug to {filled}"]))
     assert f"({called} filled to {filled} kg)" in what_words(line, MassUnit.KG)
+
+
+def test_two_weights_and_no_bench_are_not_called_one_bench():
+    who = athlete(owns=["2x dumbbell 8"])
+    line = only_line("AMRAP 20\n10 Bulgarian split squats each leg @ 2 x 8 kg", who)
+    assert (line.reason.because, line.reason.about, line.reason.only_one) == (
+        Because.NOT_OWNED,
+        "bench",
+        False,
+    )
+    assert "You don't have a bench" in reason_words(line, MassUnit.KG)
+
+
+def test_where_the_coach_named_no_thing_two_dumbbells_are_something_to_jerk():
+    line = only_line("5 sets\n3 push jerks", athlete(owns=["2x dumbbell 8"]))
+    assert (line.reason.because, line.reason.about) == (Because.SKILL, "jerk")
