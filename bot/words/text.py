@@ -35,6 +35,30 @@ def plural(name: str) -> str:
     return f"{name.removesuffix('y')}ies" if name.endswith("ry") else f"{name}s"
 
 
+# They end in s and aren't what is counted.
+UNCOUNTED = {"cross", "triceps"}
+
+
+def singular(label: str) -> str:
+    """`deadlift with a pause below the knee`, `floor press`: one of what a label counts, which is its first plural."""
+    if label.startswith("a "):
+        return label
+    words = label.split(" ")
+    counted = [n for n, word in enumerate(words) if word.rstrip(",:").endswith("s") and word not in UNCOUNTED]
+    if not counted:
+        return label
+    word = words[counted[0]]
+    stem, end = word.rstrip(",:"), word[len(word.rstrip(",:")) :]
+    words[counted[0]] = _one(stem) + end
+    return " ".join(words)
+
+
+def _one(plural_word: str) -> str:
+    if plural_word.endswith("ies"):
+        return f"{plural_word.removesuffix('ies')}y"
+    return plural_word.removesuffix("es" if plural_word.endswith(("sses", "ches")) else "s")
+
+
 def with_article(words: str) -> str:
     """`a table`, `an 8 kg dumbbell`; things that come in pairs have none."""
     if words.endswith("s"):

@@ -6,7 +6,7 @@ Shared by the private chat and the command line; escaping for a platform is the 
 from collections.abc import Callable, Iterable, Mapping, Sequence
 
 from bot.words.reasons import reason_words, thing_words
-from bot.words.text import listed, with_article
+from bot.words.text import listed, singular, with_article
 from bot.words.things import label_of
 from core.athletes.values import Side
 from core.desk.reference import catalogue, limit
@@ -146,7 +146,9 @@ def what_words(line: VersionLine, units: MassUnit) -> str:
     if line.change is Change.REST:
         return f"Rest instead of {line.written}"
     load = f"({_load(line, units)})" if line.load_kg is not None else ""
-    parts = [_amount(line), _label(line), load]
+    label = _label(line)
+    label = singular(label) if line.amount == 1 and line.unit is AmountUnit.REPS else label
+    parts = [_amount(line), label, load]
     words = " ".join(part for part in parts if part)
     if line.amount is None and line.unit is AmountUnit.KCAL and not line.scheme:
         words = f"{words} for calories"
