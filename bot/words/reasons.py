@@ -172,6 +172,8 @@ def _so(line: VersionLine) -> str:
 
 
 def _too_light(line: VersionLine) -> str:
+    if line.change is Change.NONE and line.load_kg is None:
+        return "The heaviest you have is light for this, so make every repetition slow and perfect"
     if line.change is Change.NONE:
         return "Light for you, so make every repetition perfect; going heavier is for your coach to say"
     return "What you have is light for this, so it's made harder"

@@ -35,7 +35,8 @@ def block_heading(block: VersionBlock) -> str:
         return f"{_number(block.minutes or 0)} minutes, {how}"
     if block.format is Format.FOR_TIME:
         return f"{_rounds(block)}{'for time' if block.scored else 'at an easy pace'}{_cap(block)}"
-    return HEADINGS[block.format](block)
+    gently = None if block.scored else GENTLY.get(block.format)
+    return (gently or HEADINGS[block.format])(block)
 
 
 def _intervals(block: VersionBlock) -> str:
@@ -79,11 +80,19 @@ def _quality(block: VersionBlock) -> str:
 
 
 def _most(block: VersionBlock) -> str:
-    if not block.scored:
-        return f"Some good ones{_within(block)}, far from your most"
-    if all(line.unit is AmountUnit.KCAL for line in block.every_line):
+    if _counts_calories(block):
         return f"As many calories as you can{_within(block)}"
     return f"As many as you can{_within(block)}, stopping before they get ugly"
+
+
+def _counts_calories(block: VersionBlock) -> bool:
+    return all(line.unit is AmountUnit.KCAL for line in block.every_line)
+
+
+def _most_gently(block: VersionBlock) -> str:
+    if _counts_calories(block):
+        return f"For calories, at an easy pace{_within(block)}"
+    return f"As many as are easy{_within(block)}: stop at about half of what you could do"
 
 
 HEADINGS: dict[Format, Callable[[VersionBlock], str]] = {
@@ -97,13 +106,19 @@ HEADINGS: dict[Format, Callable[[VersionBlock], str]] = {
     Format.MAX_REPS: _most,
     Format.MAX_LOAD: lambda block: (
         f"Work up to the heaviest that stays clean{_within(block)}; stop with one or two left in you"
-        if block.scored
-        else f"Work up to something that goes well{_within(block)}; nothing near your most"
     ),
-    Format.TIME_TRIAL: lambda block: (
-        f"As fast as you can hold evenly{_cap(block)}" if block.scored else f"Steady and easy{_cap(block)}"
-    ),
+    Format.TIME_TRIAL: lambda block: f"As fast as you can hold evenly{_cap(block)}",
     Format.QUALITY: _quality,
+}
+
+# Where nothing is to be chased. Half of what would go is what light duty allows (design 7, estimate).
+GENTLY: dict[Format, Callable[[VersionBlock], str]] = {
+    Format.HOLD: lambda _: "Hold while it's easy: about half as long as you could",
+    Format.MAX_REPS: _most_gently,
+    Format.MAX_LOAD: lambda block: (
+        f"A few easy sets{_within(block)}: go up only while it feels light, and stay far from your heaviest"
+    ),
+    Format.TIME_TRIAL: lambda block: f"At an easy, even pace{_cap(block)}",
 }
 
 
@@ -239,7 +254,7 @@ def _need(need: NeedsCoach, units: MassUnit) -> str:
         return "is missing from their version: something of another kind stands in"
     match need.because:
         case Because.TOO_LIGHT:
-            return "is light for them, perhaps allow more"
+            return "is light for them: allow more, or choose something harder"
         case Because.UNKNOWN_HEAVY:
             return "is untried: nothing shows yet how much is safe"
         case Because.NOT_OWNED:

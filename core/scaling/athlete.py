@@ -27,6 +27,7 @@ from core.scaling.fit import (
     OF_AN_EASIER_WAY,
     OF_AN_UNTRIED_LOAD,
     OF_NO_LOAD_WHERE_ONE_IS_WRITTEN,
+    OF_THE_HEAVIEST,
     Lightness,
     Task,
 )
@@ -204,8 +205,10 @@ class Athlete:
 def _lightness(plan: LinePlan, way: Way, ability: Ability, *, easy: bool) -> Lightness:
     """How being too light counts for a way, but for the load that is written."""
     if plan.loaded and not easy:
+        if plan.works_up and way.distance == AS_WRITTEN:
+            return OF_THE_HEAVIEST
         untried = OF_AN_UNTRIED_LOAD if way.grips else OF_NO_LOAD_WHERE_ONE_IS_WRITTEN
-        return untried if ability.tested_kg is None else OF_A_LOAD
+        return untried if ability.tested_kg is None or plan.works_up else OF_A_LOAD
     return NEVER_TOO_LIGHT if way.distance == AS_WRITTEN else OF_AN_EASIER_WAY
 
 

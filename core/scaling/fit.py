@@ -48,6 +48,8 @@ OF_AN_EASIER_WAY = Lightness(log(2), 0.5)
 # Nor is a load too light for somebody whose strength in it nobody knows, only because most people are stronger.
 OF_AN_UNTRIED_LOAD = Lightness(log(2), 0.5, graded="finely")
 OF_NO_LOAD_WHERE_ONE_IS_WRITTEN = Lightness(log(2), 0.5, graded="alike")
+# Where the heaviest is looked for, it is looked for among what is there, however light that is.
+OF_THE_HEAVIEST = Lightness(0.0, 0.0)
 # Whatever is lighter than meant by more than this doesn't fit, unless it is never too light.
 MOST_FORGIVEN = max(
     one.forgiven for one in (OF_A_LOAD, OF_AN_EASIER_WAY, OF_AN_UNTRIED_LOAD, OF_NO_LOAD_WHERE_ONE_IS_WRITTEN)

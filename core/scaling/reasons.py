@@ -30,8 +30,7 @@ class Obstacle(NamedTuple):
 def reason_for(plan: LinePlan, option: Option, athlete: Athlete) -> Reason:
     """The reason for the chosen option of a line."""
     if option.distance == AS_WRITTEN and option.way is not None:
-        light = plan.loaded and option.fit.light > TOLERANCE
-        return Reason(because=Because.TOO_LIGHT if light else Because.AS_WRITTEN)
+        return Reason(because=Because.TOO_LIGHT if _is_light(plan, option, athlete) else Because.AS_WRITTEN)
     because, about = obstacle_to(plan, athlete, option) or Obstacle(_without_obstacle(option))
     if option.build_up:
         because, about = Because.UNKNOWN_HEAVY, None
@@ -42,6 +41,18 @@ def reason_for(plan: LinePlan, option: Option, athlete: Athlete) -> Reason:
         keeps=keeps(plan, option),
         only_one=because is Because.NOT_OWNED and _is_one_of_two(plan, athlete, about),
     )
+
+
+def _is_light(plan: LinePlan, option: Option, athlete: Athlete) -> bool:
+    """Whether what is written is too light for whoever may go harder; the heaviest is, if all there is is light."""
+    if (
+        option.way is None
+        or not plan.loaded
+        or option.fit.light <= TOLERANCE
+        or athlete.goes_easy(option.way)
+    ):
+        return False
+    return not plan.works_up or _is_all_there_is(option, athlete)
 
 
 def _is_one_of_two(plan: LinePlan, athlete: Athlete, about: str | None) -> bool:

@@ -7,7 +7,7 @@ from bot.words.versions import aloud_words, block_heading
 from core.athletes.values import Screening
 from core.measures import MassUnit
 from core.scaling.values import Because, Change, Say
-from tests.unit.scaling.people import athlete, lines, version
+from tests.unit.scaling.people import athlete, did, lines, version
 
 PREGNANT = athlete("Lene", owns=["chair", "table"], limits=("pregnancy",))
 
@@ -17,12 +17,23 @@ PREGNANT = athlete("Lene", owns=["chair", "table"], limits=("pregnancy",))
     [
         ("AMRAP 12\n10 air squats", "12 minutes, round after round at an easy pace"),
         ("4 rounds for time, cap 20 min\n10 air squats", "4 rounds at an easy pace, 20 minutes at most"),
+        (
+            "Max reps in 2 min\npush-ups",
+            "As many as are easy in 2 minutes: stop at about half of what you could do",
+        ),
+        ("Max plank hold", "Hold while it's easy: about half as long as you could"),
+        (
+            "Work up to a heavy deadlift in 15 min",
+            "A few easy sets in 15 minutes: go up only while it feels light, and stay far from your heaviest",
+        ),
+        ("Max calories in 5 min: bike", "For calories, at an easy pace in 5 minutes"),
+        ("1000 m row for time", "At an easy, even pace"),
     ],
 )
 def test_who_goes_easy_is_not_told_to_do_as_much_as_they_can(text, gently):
-    easy = athlete("Harald", screening=Screening.MODERATE)
+    easy = athlete("Harald", screening=Screening.MODERATE, owns=["bike"])
     assert block_heading(version(text, easy).blocks[0]) == gently
-    assert block_heading(version(text, athlete("Bo")).blocks[0]) != gently
+    assert block_heading(version(text, athlete("Bo", owns=["bike"])).blocks[0]) != gently
 
 
 def test_a_limit_is_named_once_in_a_message():
@@ -56,3 +67,28 @@ def test_few_who_lack_something_are_named_and_many_counted():
         "Bo and Ilse don't have what “12 swings @ 24 kg” asks for"
     )
     assert aloud_words(lack("Bo", "Ilse", "Tam", "Noor")).startswith("4 of 10 don't have")
+
+
+def test_who_goes_easy_is_never_told_that_it_is_light_for_them():
+    easy = athlete(owns=["kettlebell 12"], screening=Screening.MODERATE, tests=[did("deadlift", 40, 60)])
+    made = version("Work up to a heavy deadlift in 15 min", easy)
+    (line,) = made.blocks[0].lines
+    assert (line.reason.because, made.needs_coach) == (Because.AS_WRITTEN, ())
+
+
+def test_whoever_has_only_light_things_is_told_so_where_the_heaviest_is_looked_for():
+    strong = athlete(owns=["kettlebell 12"], tests=[did("deadlift", 40, 60)])
+    (line,) = lines("Work up to a heavy deadlift in 15 min", strong)
+    assert reason_words(line, MassUnit.KG).startswith("The heaviest you have is light for this")
+
+
+def test_whoever_has_a_barbell_is_sent_to_it_for_the_heaviest_and_not_told_that_it_is_light():
+    who = athlete(owns=["barbell 20 to 140 by 5", "kettlebell 16"], tests=[did("deadlift", 3, 100)])
+    (line,) = lines("Work up to a heavy deadlift in 15 min", who)
+    assert (line.implement, line.reason.because) == ("barbell", Because.AS_WRITTEN)
+
+
+def test_nobody_holds_a_wall_sit_for_want_of_a_heavy_squat():
+    who = athlete(sex="male", mass=90, owns=["kettlebell 16"], tests=[did("back squat", 3, 100)])
+    (line,) = lines("Find a heavy 3 back squat", who)
+    assert line.movement == "goblet squat"
