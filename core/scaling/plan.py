@@ -8,7 +8,7 @@ from core.athletes.values import Profile, Sex
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
 from core.movements.values import Demand, Hold, Movement, Pattern, Variant
-from core.scaling.amounts import amount_of
+from core.scaling.amounts import LONG_S, amount_of
 from core.scaling.barriers import bars_of, flags
 from core.scaling.demand import body_share, load_moved
 from core.scaling.fit import between
@@ -152,21 +152,45 @@ def _other_ways(block: Block, line: Line, written: Way, catalogue: Catalogue) ->
         _way(block, line, catalogue.variant(reach.id), (written.movement, written.variant), reach.distance)
         for reach in catalogue.reachable(written.id)
     ]
-    ways = [way._replace(distance=OTHER_PATTERN) if _is_other_work(way, written) else way for way in ways]
+    ways = [
+        way._replace(distance=OTHER_PATTERN) if _is_other_work(block, way, written) else way for way in ways
+    ]
     return sorted(ways, key=lambda way: (way.distance, nearest.get(way.id, len(named))))
 
 
-def _is_other_work(way: Way, written: Way) -> bool:
-    """What is no less far than another pattern: a hold for repetitions, and whatever adds a risk of its own.
-
-    The trunk's work is to hold, so there a hold is near.
-    """
-    moves = written.unit is AmountUnit.REPS and written.movement.pattern is not Pattern.TRUNK
-    if moves and way.unit is AmountUnit.SECONDS and way.movement.k is not None:
-        return True
+def _is_other_work(block: Block, way: Way, written: Way) -> bool:
+    """What is no less far than another pattern: other work by its kind, and whatever adds a risk of its own."""
     if way.movement.k is None:
         return False
+    if _changes_holding(block, way, written) or _is_of_another_kind(way, written):
+        return True
     return bool(RISKS.intersection(way.variant.demands).difference(written.variant.demands))
+
+
+def _changes_holding(block: Block, way: Way, written: Way) -> bool:
+    """A hold for repetitions, or the other way round. The trunk's work is to hold; but no hold climbs a ladder."""
+    if written.movement.pattern is Pattern.TRUNK and not block.scheme:
+        return False
+    return {written.unit, way.unit} == {AmountUnit.REPS, AmountUnit.SECONDS}
+
+
+def _is_of_another_kind(way: Way, written: Way) -> bool:
+    """A get-up for sit-ups, several movements in a row for one; of arms, what stretches them for what bends them."""
+    if way.movement is written.movement:
+        return False
+    if _is_long(way) and not _is_long(written):
+        return True
+    return way.movement.pattern is Pattern.ARMS and way.id not in _named_beside(written.movement)
+
+
+def _is_long(way: Way) -> bool:
+    return way.unit is AmountUnit.REPS and way.variant.seconds.value >= LONG_S
+
+
+def _named_beside(movement: Movement) -> set[str]:
+    return {
+        name for variant in movement.variants for name in (*variant.easier, *variant.harder, *variant.instead)
+    }
 
 
 def _is_harder(way: Way, written: Way) -> bool:

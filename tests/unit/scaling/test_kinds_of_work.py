@@ -1,0 +1,46 @@
+"""What stands in is work of the same kind (common practice, no source; invented people)."""
+
+import pytest
+
+from core.athletes.values import Screening
+from core.movements.lookup import catalogue
+from core.scaling.amounts import LONG_S
+from tests.unit.scaling.people import athlete, did, only_line
+
+OLDER = athlete("Rosa", mass=68, owns=["2x dumbbell 4", "chair"], tests=[did("push-up", 6, variant="knees")])
+EASY = athlete("Gerd", owns=["chair"], screening=Screening.MODERATE)
+
+
+@pytest.mark.parametrize(
+    "text", ["5 clean and jerks @ 60/40 kg", "12 dumbbell snatches @ 22.5/15 kg", "12 sit-ups", "8 pull-ups"]
+)
+@pytest.mark.parametrize("who", [OLDER, EASY, athlete(sex="male", mass=90, owns=["2x dumbbell 5"])])
+def test_nobody_gets_several_movements_in_a_row_for_one(text, who):
+    line = only_line(f"AMRAP 8\n{text}", who)
+    _, variant = catalogue().variant(f"{line.movement}/{line.variant}")
+    assert variant.seconds.value < LONG_S
+
+
+@pytest.mark.parametrize("who", [OLDER, EASY])
+def test_a_hold_that_is_too_long_gets_shorter_and_doesn_t_become_repetitions(who):
+    line = only_line("4 rounds for quality\n60 s wall sit", who)
+    assert (line.movement, line.unit) == ("wall sit", "s")
+    assert line.amount < 60
+
+
+@pytest.mark.parametrize("who", [OLDER, EASY, athlete()])
+def test_no_hold_climbs_a_ladder(who):
+    line = only_line("10-8-6-4-2 for time\ntoes-to-bar", who)
+    assert (line.unit, line.scheme) == ("reps", (10, 8, 6, 4, 2))
+
+
+def test_the_trunk_still_holds_for_repetitions():
+    line = only_line("AMRAP 12\n15 sit-ups", athlete(owns=["chair"], limits=("pregnancy",)))
+    assert line.unit == "s"
+
+
+@pytest.mark.parametrize("owns", [[], ["kettlebell 16"], ["chair", "table"], ["band"]])
+def test_what_bends_the_arms_is_no_stand_in_for_what_stretches_them(owns):
+    who = athlete(owns=owns)
+    assert "triceps" not in only_line("4 sets\n15 curls @ 8 kg", who).movement
+    assert "curl" not in only_line("4 sets\n15 triceps extensions @ 8 kg", who).movement
