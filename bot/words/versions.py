@@ -205,7 +205,10 @@ def _load(line: VersionLine, units: MassUnit) -> str:
     if thing.improvised:
         return _filled(label_of(thing.id, line.load_kg), in_words(line.load_kg, units), line.count)
     load = as_marked(line.load_kg, units)
-    return f"two {load} {thing.label}s" if line.count == 2 else f"{load} {thing.label}"  # noqa: PLR2004
+    if line.count == 2:  # noqa: PLR2004
+        return f"two {load} {thing.label}s"
+    shared = any(hold.fits(thing.id, 2) for hold in _variant(line).holds)
+    return f"one {load} {thing.label} in both hands" if shared else f"{load} {thing.label}"
 
 
 def _filled(label: str, load: str, count: int | None) -> str:

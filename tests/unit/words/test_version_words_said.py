@@ -3,7 +3,7 @@
 import pytest
 
 from bot.words.reasons import reason_words
-from bot.words.versions import aloud_words, block_heading
+from bot.words.versions import aloud_words, block_heading, what_words
 from core.athletes.values import Screening
 from core.measures import MassUnit
 from core.scaling.values import Because, Change, Say
@@ -92,3 +92,18 @@ def test_nobody_holds_a_wall_sit_for_want_of_a_heavy_squat():
     who = athlete(sex="male", mass=90, owns=["kettlebell 16"], tests=[did("back squat", 3, 100)])
     (line,) = lines("Find a heavy 3 back squat", who)
     assert line.movement == "goblet squat"
+
+
+@pytest.mark.parametrize(
+    ("text", "owns", "told"),
+    [
+        ("15 curls @ 8 kg", "dumbbell 10", "15 curls (one 10 kg dumbbell in both hands)"),
+        ("15 curls @ 8 kg", "2x dumbbell 6", "15 curls (two 6 kg dumbbells)"),
+        ("12 goblet squats @ 16 kg", "kettlebell 16", "12 goblet squats (16 kg kettlebell)"),
+    ],
+)
+def test_one_weight_where_it_could_be_two_is_said_to_be_held_in_both_hands(text, owns, told):
+    (line,) = lines(
+        f"3 sets\n{text}", athlete(owns=[owns], tests=[did("curl", 18, 6), did("goblet squat", 30, 16)])
+    )
+    assert what_words(line, MassUnit.KG) == told
