@@ -66,3 +66,9 @@ def test_what_would_thud_below_is_told_as_that_and_not_as_a_jump():
 def test_what_is_not_there_is_neither_loud_nor_too_hard(text, who, because, about):
     line = only_line(f"AMRAP 12\n{text}", who)
     assert (line.reason.because, line.reason.about) == (because, about)
+
+
+def test_a_barbell_that_stays_in_the_hands_is_quiet_enough():
+    who = athlete(owns=["barbell 15 to 60 by 5"], space=QUIET, tests=[did("thruster", 20, 30)])
+    line = only_line("AMRAP 12\n8 thrusters @ 30 kg", who)
+    assert (line.implement, line.reason.because) == ("barbell", Because.AS_WRITTEN)
