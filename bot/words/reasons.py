@@ -68,9 +68,13 @@ def _is_named(line: VersionLine, spared: set[str] | None) -> bool:
 
 
 def _kept(line: VersionLine) -> str | None:
-    """What stays the same; beside a request it would be one thing too many."""
-    if line.change is Change.AMOUNT or line.reason.because is Because.UNTESTED:
+    """What stays the same, or why it is less; beside a request it would be one thing too many."""
+    if line.reason.because is Because.UNTESTED:
         return None
+    if line.change is Change.AMOUNT:
+        less = LESS[line.unit]
+        said = line.reason.because in {Because.TOO_HEAVY, Because.LIGHT_DUTY}
+        return None if said else less[0].lower() + less[1:]
     return KEPT_AMOUNT[line.unit] if line.reason.keeps == "reps" else KEPT.get(line.reason.keeps or "")
 
 

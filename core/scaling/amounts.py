@@ -82,10 +82,15 @@ def _carried(amount: float, sides: float, line: Line, written: Done, to: Done, u
     worth = unit is given and _is_worth_the_same(unit, written, to)
     if worth and sides >= 1:
         return amount * sides
-    alternates = unit is AmountUnit.REPS and to[0].sides_of(to[1]) == "alternating"
-    step = 2 if alternates else ROUND_TO.get(unit, 1)
+    step = rounded_to(unit, to)
     one = 1.0 if worth else _seconds(given, written) / _seconds(unit, to)
     return float(max(step, step * floor(amount * sides * one / step + HALF)))
+
+
+def rounded_to(unit: AmountUnit, done: Done, *, per_side: bool = False) -> int:
+    """Which steps an amount comes in: five seconds, ten metres, both sides of what changes sides by itself."""
+    alternates = unit is AmountUnit.REPS and not per_side and done[0].sides_of(done[1]) == "alternating"
+    return 2 if alternates else ROUND_TO.get(unit, 1)
 
 
 def _is_worth_the_same(unit: AmountUnit, written: Done, to: Done) -> bool:

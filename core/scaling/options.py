@@ -5,7 +5,7 @@ from itertools import islice
 from math import ceil, floor, inf
 from typing import NamedTuple
 
-from core.measures import AmountUnit
+from core.scaling.amounts import rounded_to
 from core.scaling.athlete import NOTHING, Athlete
 from core.scaling.fit import NEVER_TOO_LIGHT, TOLERANCE, UNCOUNTED, Fit, Task, dull_below, fit, heaviest
 from core.scaling.gear import Load
@@ -285,7 +285,7 @@ def _fewer(plan: LinePlan, found: Iterable[Option], athlete: Athlete) -> Iterato
 
 
 def _parts(task: Task | None, option: Option) -> Iterator[float]:
-    """Largest share of the written amount that fits, in whole repetitions (five seconds of a hold).
+    """Largest share of the written amount that fits, in whole steps of what is counted.
 
     Before it, the least share that is worth doing, if that is more.
     """
@@ -293,7 +293,7 @@ def _parts(task: Task | None, option: Option) -> Iterator[float]:
     if task is None or way is None or way.amount is None or fitted.refused not in {None, Because.LIGHT_DUTY}:
         return
     most = task.window.high * fitted.cautious / task.set_amount
-    step = 5 if way.unit is AmountUnit.SECONDS else 1
+    step = rounded_to(way.unit, (way.movement, way.variant), per_side=way.per_side)
     fewer = step * floor(way.amount * most / step)
     least = step * ceil(LEAST_PART * way.amount / step)
     yield from (amount / way.amount for amount in (max(least, fewer), fewer) if 0 < amount < way.amount)

@@ -2,9 +2,12 @@
 
 import pytest
 
+from bot.words.reasons import reason_words
 from core.athletes.values import Screening
+from core.measures import MassUnit
 from core.movements.lookup import catalogue
 from core.scaling.amounts import LONG_S
+from core.scaling.values import Change
 from tests.unit.scaling.people import athlete, did, only_line
 
 OLDER = athlete("Rosa", mass=68, owns=["2x dumbbell 4", "chair"], tests=[did("push-up", 6, variant="knees")])
@@ -44,3 +47,26 @@ def test_what_bends_the_arms_is_no_stand_in_for_what_stretches_them(owns):
     who = athlete(owns=owns)
     assert "triceps" not in only_line("4 sets\n15 curls @ 8 kg", who).movement
     assert "curl" not in only_line("4 sets\n15 triceps extensions @ 8 kg", who).movement
+
+
+KNEE = athlete(
+    "Yann", sex="male", mass=82, owns=["dumbbell 8"], limits=("knee",), screening=Screening.MODERATE
+)
+
+
+@pytest.mark.parametrize(
+    ("text", "step"), [("400 m farmer carry @ 2 x 24 kg", 10), ("60 step-ups", 2), ("90 s wall sit", 5)]
+)
+def test_less_of_it_is_still_a_round_amount_with_both_sides_alike(text, step):
+    line = only_line(f"For time\n{text}", KNEE)
+    assert line.change is Change.AMOUNT
+    assert line.amount % step == 0
+
+
+def test_where_something_is_missing_and_it_is_fewer_too_both_are_told():
+    line = only_line("For time\n60 step-ups", athlete("Gerd", birth_year=1959, screening=Screening.MODERATE))
+    assert line.change is Change.AMOUNT
+    assert (
+        reason_words(line, MassUnit.KG)
+        == "You don't have a box; fewer, so that every one of them stays clean."
+    )
