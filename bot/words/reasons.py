@@ -103,7 +103,7 @@ def _lacking(reason: Reason, units: MassUnit) -> str:
 
 
 PLAIN = {
-    Because.SKILL: "You haven't done this one yet, so we start a step before it",
+    Because.SKILL: "You haven't told me that you do this one, so we start a step before it",
     Because.LIGHT_DUTY: "Easier on purpose, so that plenty is left in you at the end",
     Because.ONE_SETTING: "One setting for the whole block, so that you needn't change it in between",
     Because.COACH: "Your coach's choice",

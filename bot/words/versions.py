@@ -282,7 +282,7 @@ ALOUD = {
     Because.NOT_OWNED: "{some} don't have what “{written}” asks for: say what else will do",
     Because.LIMIT: "{count} of {of} spare something in “{written}”: say that it may look different",
     Because.SPACE: "{names} have no room for “{written}”",
-    Because.SKILL: "{names} haven't done “{written}” yet: show the step before it",
+    Because.SKILL: "{names} haven't told me that they do “{written}”: show the step before it",
     Because.TOO_HEAVY: "“{written}” is heavy for {names}: lighter is right, full range first",
     Because.TOO_LIGHT: "“{written}” is light for {names}: slow and perfect, or allow more",
     Because.UNTESTED: "nobody knows yet how {names} do with “{written}”: start light, ask how many go",
