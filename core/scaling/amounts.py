@@ -19,6 +19,8 @@ SECONDS_PER_KCAL = 5.0
 # all the way.
 LONG_S = 10.0
 HARD_PART = 0.5
+# However long it takes: nobody does thirty dead bugs a side for five get-ups (estimate, from the climb).
+MOST_FOR_ONE = 4.0
 HALF = 0.5
 
 # What somebody should at least be able to do where the coach wants as much as goes (estimates).
@@ -84,6 +86,7 @@ def _carried(amount: float, sides: float, line: Line, written: Done, to: Done, u
         return amount * sides
     step = rounded_to(unit, to)
     one = 1.0 if worth else _seconds(given, written) / _seconds(unit, to)
+    one = min(one, MOST_FOR_ONE) if given is unit is AmountUnit.REPS else one
     return float(max(step, step * floor(amount * sides * one / step + HALF)))
 
 

@@ -70,3 +70,15 @@ def test_where_something_is_missing_and_it_is_fewer_too_both_are_told():
         reason_words(line, MassUnit.KG)
         == "You don't have a box; fewer, so that every one of them stays clean."
     )
+
+
+@pytest.mark.parametrize("who", [OLDER, EASY, athlete(owns=["chair"], limits=("shoulder",))])
+def test_nobody_does_dead_bugs_for_minutes_in_place_of_a_few_get_ups(who):
+    line = only_line("3 sets\n5 get-ups each side @ 8 kg", who)
+    assert line.movement != "get-up"
+    assert line.amount <= 4 * 5 * (1 if line.per_side else 2)
+
+
+def test_hip_thrusts_without_a_bench_are_bridges():
+    line = only_line("AMRAP 12\n15 hip thrusts", athlete(sex="male", mass=90, tests=[did("push-up", 45)]))
+    assert line.movement == "bridge"
