@@ -43,6 +43,9 @@ VIGOROUS_MET = 6.0
 GOES_ON = frozenset({Pattern.TRAVEL, Pattern.JUMP})
 VIGOROUS_SET_MET = 9.0
 
+# Ways that make a light weight hard: not for whoever should find it easy (common practice, no source).
+MADE_HARDER = ("paused", "one-and-a-half", "deficit")
+
 
 def sore_place(pattern: Pattern) -> str:
     """The place that is sore when a movement of this pattern feels it; `all over` where none is named."""
@@ -50,13 +53,13 @@ def sore_place(pattern: Pattern) -> str:
 
 
 FLAGS = {demand: 1 << place for place, demand in enumerate(Demand)}
-# Beside the demands: it needs a way to go, or a run; it is vigorous by itself.
+# Beside the demands: it needs a way to go, or a run; it can't be easy.
 COVERS = 1 << len(FLAGS)
-VIGOROUS = COVERS << 1
+NEVER_EASY = COVERS << 1
 
 
 class Barrier(NamedTuple):
-    """Why not. `about` names the limit, or what the place forbids; nobody's in particular if it is too vigorous."""
+    """Why not. `about` names the limit, or what the place forbids; nothing where it can't be easy."""
 
     because: Because
     about: str | None = None
@@ -68,7 +71,7 @@ def barrier_of(profile: Profile, movement: Movement, variant: Variant) -> Barrie
     if limit is not None:
         return Barrier(Because.LIMIT, limit)
     barrier = _by_space(profile.space, movement, variant)
-    if barrier is None and is_vigorous(movement, variant) and is_on_light_duty(profile):
+    if barrier is None and _is_never_easy(movement, variant) and is_on_light_duty(profile):
         return Barrier(Because.LIGHT_DUTY)
     return barrier
 
@@ -93,6 +96,10 @@ def is_vigorous(movement: Movement, variant: Variant) -> bool:
     return met >= (VIGOROUS_MET if movement.pattern in GOES_ON else VIGOROUS_SET_MET)
 
 
+def _is_never_easy(movement: Movement, variant: Variant) -> bool:
+    return is_vigorous(movement, variant) or any(word in variant.id for word in MADE_HARDER)
+
+
 def asks_for_less(profile: Profile, movement: Movement, variant: Variant) -> str | None:
     """The limit that lightens this variant, or the sore place that it uses; None if there is neither."""
     limit = _limit_lightening(profile.limits or (), variant.demands)
@@ -110,8 +117,8 @@ def bars_of(movement: Movement, variant: Variant) -> int:
     covers = _covers_ground(movement, variant) and not {Demand.ROOM, Demand.IMPACT}.isdisjoint(
         variant.demands
     )
-    vigorous = VIGOROUS if is_vigorous(movement, variant) else 0
-    return flags(variant.demands) | (COVERS if covers else 0) | vigorous
+    never_easy = NEVER_EASY if _is_never_easy(movement, variant) else 0
+    return flags(variant.demands) | (COVERS if covers else 0) | never_easy
 
 
 def ruled_out_for(profile: Profile) -> int:
@@ -120,8 +127,8 @@ def ruled_out_for(profile: Profile) -> int:
     demands = set(ruled_out(profile.limits or ()))
     demands |= set() if space.jumping else {Demand.JUMPING, Demand.NOISE}
     demands |= set() if space.overhead else {Demand.HEADROOM}
-    vigorous = VIGOROUS if is_on_light_duty(profile) else 0
-    return flags(demands) | (0 if space.running else COVERS) | vigorous
+    light_duty = NEVER_EASY if is_on_light_duty(profile) else 0
+    return flags(demands) | (0 if space.running else COVERS) | light_duty
 
 
 # The same limits meet the same demands for many people.

@@ -80,3 +80,18 @@ def test_nothing_vigorous_is_left_wherever_they_train(text, space):
     who = known_disease("rower", "skipping rope", "chair", space=space)
     for line in lines(AMRAP + text, who):
         assert not is_vigorous(*catalogue().variant(f"{line.movement}/{line.variant}")), line
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "15 thrusters @ 30 kg",
+        "10 deadlifts @ 50 kg",
+        "8 Romanian deadlifts @ 40 kg",
+        "10 paused goblet squats",
+    ],
+)
+@pytest.mark.parametrize("owns", [["2x dumbbell 4"], ["dumbbell 8"], ["kettlebell 6 12"], []])
+def test_nothing_light_is_made_hard_for_whoever_should_find_it_easy(text, owns):
+    line = lines(AMRAP + text, known_disease(*owns))[0]
+    assert not any(word in line.variant for word in ("paused", "one-and-a-half", "deficit"))
