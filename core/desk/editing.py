@@ -2,10 +2,11 @@
 
 from dataclasses import replace
 
+from core.desk.claims import Claim
 from core.desk.outcome import Outcome
 from core.desk.own_commands import Retell
 from core.desk.says.own import ChangeNotTaken, ChangeTooLate
-from core.desk.scores import Claim, claim_score, tell_score_again
+from core.desk.scores import claim_score, tell_score_again
 from core.desk.sessions import coached_groups, read_back
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue

@@ -1,5 +1,6 @@
 """Session -> plain board words. What is written here is read back as the same session."""
 
+import re
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
 from operator import itemgetter
@@ -183,11 +184,15 @@ def _name(line: Line, names: Catalogue) -> str:
     return spoken[0] if spoken else line.movement
 
 
+# What is counted stands before these.
+_COUNTED = re.compile(r"(.+?)( (?:of|from|with) .+)")
+
+
 def _plural(name: str) -> str:
-    """`lunges`, `crunches`, `carries`, `flights of stairs`; `ground to overhead` stays as it is."""
-    thing, of, whole = name.partition(" of ")
-    if of:
-        return f"{_plural(thing)}{of}{whole}"
+    """`lunges`, `crunches`, `flights of stairs`, `rows from the floor`; `ground to overhead` stays as it is."""
+    counted = _COUNTED.match(name)
+    if counted is not None:
+        return f"{_plural(counted[1])}{counted[2]}"
     first, _, tail = name.partition(" to ")
     first, _, place = first.partition(" on ") if not tail else (name, "", "")
     if tail or place or first.endswith(("s", "overhead")):

@@ -72,7 +72,9 @@ class Athlete:
         # No set costs over half, and nothing is scored (design 7).
         self.light_duty = is_on_light_duty(profile)
         # Whoever comes back does sets as light, but may run.
-        self._goes_gently = self.light_duty or (easing is not None and easing.effort_at_most <= LIGHT_DUTY_EFFORT)
+        self._goes_gently = self.light_duty or (
+            easing is not None and easing.effort_at_most <= LIGHT_DUTY_EFFORT
+        )
         self.minutes = _least(profile.today.minutes, self.day.minutes_at_most)
         self.ruled_out = ruled_out_for(profile)
         self._lightened = flags(lightened(profile.limits or ()))

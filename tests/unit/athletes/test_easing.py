@@ -56,7 +56,11 @@ def test_of_two_easings_the_gentlest_counts():
 
 def test_an_easy_week_said_again_makes_it_longer():
     twice = said(said(ILSE, easy_week_from(TODAY), TODAY), easy_week_from(days(2)), TODAY)
-    assert [as_of(twice, days(number)).today.easing is not None for number in (0, 8, 9)] == [True, True, False]
+    assert [as_of(twice, days(number)).today.easing is not None for number in (0, 8, 9)] == [
+        True,
+        True,
+        False,
+    ]
 
 
 @pytest.mark.parametrize(

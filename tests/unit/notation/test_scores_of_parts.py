@@ -7,10 +7,12 @@ from core.notation.chat import is_like_a_score
 from core.notation.scores_of_parts import read_parts
 from core.notation.session import read_session
 
-TWO = read_session(
+_READ = read_session(
     "Part A: AMRAP 8\n10 push-ups\n10 air squats\n\nPart B: for time, cap 10 min\n50 sit-ups\n400 m run",
     catalogue(),
 ).session
+assert _READ is not None
+TWO = _READ
 
 
 def told(words: str) -> dict[int, str]:
