@@ -16,7 +16,7 @@ from core.scaling.intent import LIGHT_DUTY, Window, paired_window, ruled_window,
 from core.scaling.kinship import kin_of
 from core.scaling.meant import meant_variant
 from core.scaling.norms import BODY_MASS, expected
-from core.scaling.ways import AS_WRITTEN, OTHER_PATTERN, BlockPlan, Grip, LinePlan, Reachable, Way
+from core.scaling.ways import AS_WRITTEN, OTHER_PATTERN, BlockPlan, Facts, Grip, LinePlan, Reachable, Way
 from core.sessions.values import Block, Format, Line, Session
 
 # Not added to a line for want of something nearer: overhead, thrown, jumped, upside down.
@@ -32,9 +32,12 @@ PAIR = (Sex.MALE, Sex.FEMALE)
 
 
 @lru_cache(maxsize=256)
-def plan_of(session: Session, catalogue: Catalogue, pair: int = 1) -> tuple[BlockPlan, ...]:
+def plan_of(session: Session, catalogue: Catalogue, pair: int, /) -> tuple[BlockPlan, ...]:
     """A session made ready for the first or the second of a pair. Raises UnknownMovement for an unknown line."""
-    return _plan(session if pair == 1 else _for_the_second(session), catalogue)
+    if pair == 1:
+        return _plan(session, catalogue)
+    second = _for_the_second(session)
+    return plan_of(session, catalogue, 1) if second == session else _plan(second, catalogue)
 
 
 def _for_the_second(session: Session) -> Session:
@@ -76,7 +79,7 @@ def _plan_line(block: Block, line: Line, catalogue: Catalogue, *, once: bool) ->
     variant = meant_variant(
         movement, line.variant, load, line.implement, line.count, of_a_maximum=of_a_maximum
     )
-    written = _way(block, line, (movement, variant), (movement, variant), AS_WRITTEN)
+    written = _way(block, line, f"{movement.id}/{variant.id}", (movement, variant), AS_WRITTEN, catalogue)
     hold = written_hold(line, variant)
     loaded = bool(variant.holds)
     others = _other_ways(block, line, written, catalogue)
@@ -149,7 +152,7 @@ def _other_ways(block: Block, line: Line, written: Way, catalogue: Catalogue) ->
     named = written.variant.easier + written.variant.harder
     nearest = {name: place for place, name in enumerate(named)}
     ways = [
-        _way(block, line, catalogue.variant(reach.id), (written.movement, written.variant), reach.distance)
+        _way(block, line, reach.id, (written.movement, written.variant), reach.distance, catalogue)
         for reach in catalogue.reachable(written.id)
     ]
     ways = [
@@ -210,15 +213,18 @@ def _own_effort(variant: Variant) -> float:
 
 
 def _way(
-    block: Block, line: Line, to: tuple[Movement, Variant], written: tuple[Movement, Variant], distance: int
+    block: Block, line: Line, to: str, written: tuple[Movement, Variant], distance: int, catalogue: Catalogue
 ) -> Way:
-    movement, variant = to
-    return Way(
-        f"{movement.id}/{variant.id}",
-        movement,
-        variant,
-        distance,
-        *amount_of(block, line, written, to),
+    done = catalogue.variant(to)
+    amount, facts = amount_of(block, line, written, done), _facts_of(to, catalogue)
+    return Way._make((to, *done, distance, *amount, *facts, (), ()))
+
+
+@lru_cache(maxsize=4096)
+def _facts_of(variant_id: str, catalogue: Catalogue) -> Facts:
+    """What a way is whatever the line, worked out once."""
+    movement, variant = catalogue.variant(variant_id)
+    return Facts(
         flags(variant.demands),
         bars_of(movement, variant),
         kin=kin_of(movement, variant),

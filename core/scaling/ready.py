@@ -56,7 +56,7 @@ def _typical(name: str, equipment: tuple[Equipment, ...]) -> Profile:
 
 def _able(session: Session, catalogue: Catalogue) -> Profile:
     """Somebody who owns what is written, and has shown more than that."""
-    plans = [line for block in plan_of(session, catalogue) for lines in block.sections for line in lines]
+    plans = [line for block in plan_of(session, catalogue, 1) for lines in block.sections for line in lines]
     things = {need[0] for plan in plans for need in plan.ways[0].variant.needs}
     held = {
         (plan.hold.implement, plan.hold.count, plan.load_kg(1) or LIGHT_KG[-1]) for plan in plans if plan.hold

@@ -128,7 +128,7 @@ def test_more_equipment_never_makes_a_line_worse(text, who, more):
 
 def best_merits(text, who):
     """Per line, the best of (unsafe, beyond, distance, within) that any option has."""
-    (block,) = plan_of(session(text), catalogue())
+    (block,) = plan_of(session(text), catalogue(), 1)
     found = [options_of(plan, Athlete(who, catalogue()), Orders()) for plan in block.lines]
     return [min((not o.safe, o.fit.beyond, o.distance, o.fit.within) for o in options) for options in found]
 

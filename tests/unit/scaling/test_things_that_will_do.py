@@ -71,7 +71,7 @@ def test_its_caution_comes_along():
 
 
 def test_where_none_is_there_the_usual_one_is_what_is_missing():
-    plan = plan_of(session(TWELVE_MINUTES + "10 toes-to-bar"), catalogue())[0].lines[0]
+    plan = plan_of(session(TWELVE_MINUTES + "10 toes-to-bar"), catalogue(), 1)[0].lines[0]
     assert obstacle_to(plan, Athlete(gymnast(), catalogue())) == (Because.NOT_OWNED, "pull-up bar")
 
 
@@ -88,7 +88,7 @@ def way_of(variant_id):
     unit = movement.unit_of(variant)
     line = Line(written=variant.label, movement=movement.id, variant=variant.id, amount=10, unit=unit)
     block = Block(format=Format.AMRAP, minutes=10, lines=(line,))
-    return plan_of(Session(blocks=(block,)), catalogue())[0].lines[0].ways[0]
+    return plan_of(Session(blocks=(block,)), catalogue(), 1)[0].lines[0].ways[0]
 
 
 @pytest.mark.parametrize("variant_id", CHOICES)
