@@ -27,6 +27,8 @@ SO_MUCH = {
     AmountUnit.KCAL: "for so many",
 }
 
+SO_OFTEN = "so often, with these rests"
+
 HOW_MUCH = {
     AmountUnit.REPS: "many you can do",
     AmountUnit.SECONDS: "long you can hold it",
@@ -73,7 +75,7 @@ def _kept(line: VersionLine) -> str | None:
         return None
     if line.change is Change.AMOUNT:
         less = LESS[line.unit]
-        said = line.reason.because in {Because.TOO_HEAVY, Because.LIGHT_DUTY}
+        said = line.reason.because in {Because.TOO_HEAVY, Because.TOO_OFTEN, Because.LIGHT_DUTY}
         return None if said else less[0].lower() + less[1:]
     return KEPT_AMOUNT[line.unit] if line.reason.keeps == "reps" else KEPT.get(line.reason.keeps or "")
 
@@ -85,8 +87,9 @@ def _why(line: VersionLine, units: MassUnit) -> str:
             return ""
         case Because.TOO_LIGHT:
             return _too_light(line)
-        case Because.TOO_HEAVY:
-            return _too_heavy(line, units)
+        case Because.TOO_HEAVY | Because.TOO_OFTEN:
+            often = reason.because is Because.TOO_OFTEN
+            return _too_heavy(line, units, SO_OFTEN if often else SO_MUCH[line.unit])
         case Because.NOT_OWNED:
             return f"{_lacking(reason, units)}{_so(line)}"
         case Because.UNKNOWN_HEAVY:
@@ -183,13 +186,13 @@ def _too_light(line: VersionLine) -> str:
     return "What you have is light for this, so it's made harder"
 
 
-def _too_heavy(line: VersionLine, units: MassUnit) -> str:
+def _too_heavy(line: VersionLine, units: MassUnit, so_much: str) -> str:
     written = line.reason.load_kg
     if line.change is Change.AMOUNT:
         return LESS[line.unit]
     if written is None:
-        return f"As written would be heavy {SO_MUCH[line.unit]}, so this is a lighter way"
-    heavy = f"{_in_units(written, units)} would be heavy {SO_MUCH[line.unit]}"
+        return f"As written would be heavy {so_much}, so this is a lighter way"
+    heavy = f"{_in_units(written, units)} would be heavy {so_much}"
     if line.load_kg is not None and line.load_kg < written:
         return f"{heavy}, so this is lighter"
     return f"{heavy}{' like this' if line.load_kg is not None else ''}, so this is an easier way"

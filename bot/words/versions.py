@@ -283,6 +283,7 @@ ALOUD = {
     Because.LIMIT: "{count} of {of} spare something in “{written}”: say that it may look different",
     Because.SPACE: "{names} have no room for “{written}”",
     Because.SKILL: "{names} haven't told me that they do “{written}”: show the step before it",
+    Because.TOO_OFTEN: "“{written}” comes back soon for {names}: lighter, so that the last set is as good as the first",
     Because.TOO_HEAVY: "“{written}” is heavy for {names}: lighter is right, full range first",
     Because.TOO_LIGHT: "“{written}” is light for {names}: slow and perfect, or allow more",
     Because.UNTESTED: "nobody knows yet how {names} do with “{written}”: start light, ask how many go",

@@ -69,12 +69,12 @@ def usual_window(block: Block, set_seconds: float = 0.0) -> Window:
 
     `set_seconds`: how long one set takes.
     """
-    window = _by_format(block)
-    turns = _turns(block, set_seconds)
+    window = by_format(block)
+    turns = turns_of(block, set_seconds)
     return window if turns is None else window.under(JUST_SHORT * bearable(*turns))
 
 
-def _turns(block: Block, set_seconds: float) -> tuple[int, float] | None:
+def turns_of(block: Block, set_seconds: float) -> tuple[int, float] | None:
     """How many equal sets there are of a line, and how many seconds from the end of one to the end of the next."""
     if block.work_s is not None or block.scheme:
         return None
@@ -88,7 +88,8 @@ def _turns(block: Block, set_seconds: float) -> tuple[int, float] | None:
     return max(1, round(turns)), seconds
 
 
-def _by_format(block: Block) -> Window:
+def by_format(block: Block) -> Window:
+    """The window of a set for which there is as much rest as it needs."""
     if block.scheme:
         return SCHEME
     if block.work_s is not None:

@@ -12,7 +12,15 @@ from core.scaling.amounts import LONG_S, amount_of
 from core.scaling.barriers import bars_of, flags
 from core.scaling.demand import body_share, load_moved
 from core.scaling.fit import between
-from core.scaling.intent import LIGHT_DUTY, Window, paired_window, ruled_window, usual_window
+from core.scaling.intent import (
+    LIGHT_DUTY,
+    Window,
+    by_format,
+    paired_window,
+    ruled_window,
+    turns_of,
+    usual_window,
+)
 from core.scaling.kinship import kin_of
 from core.scaling.meant import meant_variant
 from core.scaling.norms import BODY_MASS, expected
@@ -104,6 +112,7 @@ def _plan_line(block: Block, line: Line, catalogue: Catalogue, *, once: bool) ->
         harder,
         works_up,
         breathless,
+        _unhurried(block, line, written),
     )
 
 
@@ -251,6 +260,13 @@ def _windows(block: Block, line: Line, written: Way, hold: Hold | None) -> tuple
         _reference_cost(written, hold, load, sex) for load, sex in zip(line.loads_kg, PAIR, strict=False)
     )
     return paired_window(usual, first), paired_window(usual, second)
+
+
+def _unhurried(block: Block, line: Line, written: Way) -> Window | None:
+    """The window that the format has by itself, where the rests narrow it and the coach has no rule."""
+    if written.set_amount is None or turns_of(block, 0.0) is None:
+        return None
+    return None if ruled_window(block, line, written.set_amount) else by_format(block)
 
 
 def _fitting(way: Way, windows: tuple[Window, Window]) -> tuple[tuple[float, float], ...]:

@@ -17,7 +17,7 @@ from core.scaling.values import Because, Keeps, Reason
 from core.scaling.ways import AS_WRITTEN, OTHER_VARIANT, Grip, LinePlan
 
 # What is known of a person, and not only feared.
-SURE = {Because.TOO_HEAVY, Because.LIGHT_DUTY}
+SURE = {Because.TOO_HEAVY, Because.TOO_OFTEN, Because.LIGHT_DUTY}
 
 
 class Obstacle(NamedTuple):
@@ -212,7 +212,11 @@ def _too_much(plan: LinePlan, athlete: Athlete) -> Obstacle | None:
         return Obstacle(Because.LIGHT_DUTY, athlete.spares(written))
     if not athlete.capacity.knows(written.movement) and hopeful(usual, moved):
         return Obstacle(Because.UNTESTED, written.movement.id)
-    return Obstacle(Because.TOO_HEAVY if would.refused is not Because.UNKNOWN_HEAVY else would.refused)
+    if would.refused is Because.UNKNOWN_HEAVY:
+        return Obstacle(Because.UNKNOWN_HEAVY)
+    once = None if plan.unhurried is None else usual._replace(window=plan.unhurried)
+    goes = once is not None and not _is_heavy(fit(once, moved, NEVER_TOO_LIGHT))
+    return Obstacle(Because.TOO_OFTEN if goes else Because.TOO_HEAVY)
 
 
 def _written_kg(plan: LinePlan, athlete: Athlete) -> float:

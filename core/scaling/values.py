@@ -34,6 +34,7 @@ class Because(StrEnum):
     SPACE = "space"  # the place doesn't allow it
     SKILL = "skill"  # not shown yet
     TOO_HEAVY = "too_heavy"
+    TOO_OFTEN = "too_often"  # it goes, but not again and again with these rests
     TOO_LIGHT = "too_light"
     ONE_SETTING = "one_setting"  # one adjustable or filled thing serves the whole block
     UNTESTED = "untested"  # nobody knows their ability in it yet; `about` is the movement
@@ -254,7 +255,7 @@ class GroupLine(Value):
 class Say(Value):
     """One thing worth saying aloud to the group: `names` need it on this line, `of` athletes are training.
 
-    NOT_OWNED, LIMIT, SPACE, SKILL, TOO_HEAVY and TOO_LIGHT as in Because; `about` likewise.
+    NOT_OWNED, LIMIT, SPACE, SKILL, TOO_HEAVY, TOO_OFTEN and TOO_LIGHT as in Because; `about` likewise.
     """
 
     block: int

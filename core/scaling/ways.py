@@ -129,7 +129,7 @@ class LinePlan(NamedTuple):
 
     `reachable`: the same ways, to be looked up by what is there. `harder`: ways of an unloaded line that nobody
     is given unless they ask. `works_up`: the load is what is looked for, so none is named. `breathless`: the work
-    goes on without a rest, so breathing counts.
+    goes on without a rest, so breathing counts. `unhurried`: what a set may cost but for the rests, where these count.
     """
 
     line: Line
@@ -143,6 +143,7 @@ class LinePlan(NamedTuple):
     harder: tuple[Way, ...] = ()
     works_up: bool = False
     breathless: bool = False
+    unhurried: Window | None = None
 
     def is_written(self, load: float, pair: int) -> bool:
         """Whether a load counts as the written one; any does where the coach wrote none."""

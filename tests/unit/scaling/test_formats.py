@@ -95,4 +95,6 @@ def test_as_many_as_go_asks_for_a_way_in_which_some_go():
 def test_short_rests_and_many_sets_ask_for_an_easier_way(text, easier):
     """Whoever does 16 in a row does ten again and again only if the rests allow it (common practice, no source)."""
     who = athlete(tests=[did("push-up", 16), did("air squat", 60)], owns=["table"])
-    assert (lines(text, who)[0].variant != "floor") is easier
+    line = lines(text, who)[0]
+    assert (line.variant != "floor") is easier
+    assert line.reason.because is (Because.TOO_OFTEN if easier else Because.AS_WRITTEN)
