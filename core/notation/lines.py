@@ -257,7 +257,7 @@ def _amount(number: str, unit: str | None) -> tuple[float, AmountUnit | None]:
         return value, AmountUnit.SECONDS
     if unit.startswith("min"):
         return value * 60, AmountUnit.SECONDS
-    return metres(number, unit), AmountUnit.METRES
+    return metres(f"{value}", unit), AmountUnit.METRES
 
 
 _READERS: tuple[Reader, ...] = (

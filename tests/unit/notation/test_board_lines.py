@@ -233,3 +233,11 @@ def test_a_side_is_kept_where_as_many_as_go_are_done_on_each():
     assert read.session.blocks[0].lines[0].per_side
     again = read_session(write_session(read.session), catalogue())
     assert again.session.blocks[0].lines[0].per_side
+
+
+@pytest.mark.parametrize(
+    "text", ["ten metres shuttle run", "ten meter shuttle run", "shuttle run ten metres"]
+)
+def test_a_distance_may_be_written_out(text):
+    line = line_of(f"AMRAP 12\n{text}")
+    assert (line.movement, line.amount, line.unit) == ("shuttle run", 10, "m")
