@@ -40,11 +40,17 @@ def read_session(text: str, catalogue: Catalogue, unit: MassUnit = MassUnit.KG) 
     every = rows(text)
     written = [row for row in every if row.text.strip()]
     for row in written[:LONGEST_SESSION]:
-        reader.read(row, is_last=_is_last_of_paragraph(row, every))
+        reader.read(
+            row, is_first=_is_first_of_paragraph(row, every), is_last=_is_last_of_paragraph(row, every)
+        )
     if len(written) > LONGEST_SESSION:
         row = written[LONGEST_SESSION]
         reader.problem(row)
     return reader.result(written)
+
+
+def _is_first_of_paragraph(row: Row, every: tuple[Row, ...]) -> bool:
+    return row.number < 2 or not every[row.number - 2].text.strip()  # noqa: PLR2004
 
 
 def _is_last_of_paragraph(row: Row, every: tuple[Row, ...]) -> bool:
@@ -75,8 +81,8 @@ class _Reader:
     window: Window | None = None
     over_all: Facts = field(default_factory=dict)
 
-    def read(self, row: Row, *, is_last: bool) -> None:
-        """Takes in one row; `is_last` if nothing follows it before the next empty one."""
+    def read(self, row: Row, *, is_first: bool, is_last: bool) -> None:
+        """Takes in one row; `is_first` and `is_last` of those between two empty ones."""
         row = self._without_window(self._without_title(self._without_date(row)))
         reading = read_row(row, self.lexicon, self.unit, self.ordinal)
         self.ordinal = reading.number or reading.rest_station or self.ordinal
@@ -88,7 +94,7 @@ class _Reader:
                 self.open_lines.append(row.number)
             return
         self.corrected += reading.corrected
-        if self._opens(reading, is_last=is_last):
+        if self._opens(reading, is_last=is_last) or (is_first and self._are_other_sets(reading)):
             self._close()
         draft = self._open(reading)
         self.open_lines.append(row.number)
@@ -220,6 +226,14 @@ class _Reader:
             return False
         trails = is_last and not reading.pieces and not draft.facts.keys() & _OPENERS
         return not trails
+
+    def _are_other_sets(self, reading: Reading) -> bool:
+        """`3 x 8 ...` behind an empty row: done after the sets before it, not in turn with them."""
+        draft = self.draft
+        if draft is None or not draft.lines or draft.facts.keys() & _OPENERS:
+            return False
+        told = [piece for piece in reading.pieces if piece.meaning]
+        return bool(told) and all(piece.sets for piece in (*told, *(placed.piece for placed in draft.lines)))
 
     def _open(self, reading: Reading) -> Draft:
         before = self.draft

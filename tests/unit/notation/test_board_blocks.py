@@ -178,3 +178,10 @@ def test_blocks_of_one_kind_are_numbered_and_read_back_as_they_were():
 def test_ten_blocks_of_a_kind_are_numbered_too():
     session = understood("\n\n".join(f"AMRAP {minutes}\n10 burpees" for minutes in range(3, 15)))
     assert len(understood(write_session(session)).blocks) == 12
+
+
+def test_sets_behind_an_empty_line_come_after_those_before_it_with_a_rest_of_their_own():
+    first, second = "5 x 5 back squat @ 75 kg\nrest 2 min", "3 x 8 deadlift @ 60 kg\nrest 90 s"
+    blocks = understood(f"{first}\n\n{second}\n\n3 x 10 floor press\n3 x 12 curls").blocks
+    told = [(block.rounds, block.rest_s, len(block.lines)) for block in blocks]
+    assert told == [(5, 120, 1), (3, 90, 1), (3, None, 2)]
