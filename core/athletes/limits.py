@@ -92,9 +92,23 @@ def ruled_out_by(limit_ids: Iterable[str], demands: Iterable[Demand]) -> str | N
     return next((one for one in limit_ids if asked & frozenset(limit(one).rules_out)), None)
 
 
+def to_mention(limit_ids: Iterable[str]) -> tuple[str, ...]:
+    """These limits without the wishes that another of them includes: off the floor, nobody kneels."""
+    known = tuple(map(limit, limit_ids))
+    return tuple(one.id for one in known if not any(_includes(other, one) for other in known))
+
+
+def _includes(limit_: Limit, other: Limit) -> bool:
+    """Whether one wish asks for all that the other does, and more."""
+    if limit_ is other or {limit_.kind, other.kind} != {"wish"}:
+        return False
+    spares = set(limit_.rules_out) | set(limit_.lightens)
+    return set(other.rules_out) < set(limit_.rules_out) and spares.issuperset(other.lightens)
+
+
 def cautions(limit_ids: Iterable[str]) -> tuple[str, ...]:
     """The plain-word cautions of these limits, each once; raises UnknownLimit."""
-    return tuple(dict.fromkeys(limit(one).caution for one in limit_ids))
+    return tuple(dict.fromkeys(limit(one).caution for one in to_mention(limit_ids)))
 
 
 def stop_signs(limit_ids: Iterable[str]) -> tuple[str, ...]:

@@ -1,7 +1,9 @@
 """A chosen option, as the line of a version."""
 
+from math import floor
+
 from core.movements.values import Hold
-from core.scaling.amounts import ROUND_TO
+from core.scaling.amounts import HALF, ROUND_TO
 from core.scaling.athlete import Athlete
 from core.scaling.search import FEWER, Option
 from core.scaling.values import Change, Reason, VersionLine
@@ -98,5 +100,5 @@ def _scheme(plan: LinePlan, option: Option) -> tuple[int, ...]:
     if option.build_up or not plan.scheme or way is None or way.amount is None:
         return ()
     worth, step = way.amount / max(plan.scheme), ROUND_TO.get(way.unit, 1)
-    whole = plan.scheme if worth == 1 else [step * round(reps * worth / step) for reps in plan.scheme]
+    whole = plan.scheme if worth == 1 else [step * floor(reps * worth / step + HALF) for reps in plan.scheme]
     return tuple(max(1, int(reps * option.part + 1e-9)) for reps in whole)

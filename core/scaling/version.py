@@ -4,7 +4,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from typing import Literal, NamedTuple
 
 from core.athletes.complaints import sides_of
-from core.athletes.limits import SessionRule, limit
+from core.athletes.limits import SessionRule, limit, to_mention
 from core.athletes.values import Profile, Screening
 from core.movements.lookup import Catalogue
 from core.scaling.athlete import Athlete
@@ -222,7 +222,8 @@ def _cap_s(block: Block, most: float | None) -> float | None:
 def _cautions(profile: Profile, lines: Iterable[VersionLine]) -> tuple[Caution, ...]:
     used = dict.fromkeys(line.implement for line in lines if line.implement)
     sides = sides_of(profile)
-    limits = tuple(Caution(of="limit", id=limit, side=sides.get(limit)) for limit in profile.limits or ())
+    mentioned = to_mention(profile.limits or ())
+    limits = tuple(Caution(of="limit", id=limit, side=sides.get(limit)) for limit in mentioned)
     return limits + tuple(Caution(of="implement", id=implement) for implement in used)
 
 

@@ -125,3 +125,9 @@ def test_with_any_single_limit_and_no_equipment_every_line_has_a_safe_stand_in(o
         if not is_safe(variant_id) and not any(is_safe(reach.id) for reach in book.reachable(variant_id))
     ]
     assert left == []
+
+
+def test_a_wish_that_another_one_includes_brings_no_caution_of_its_own():
+    assert cautions(["no-floor", "no-kneeling", "no-lying"]) == (limit("no-floor").caution,)
+    assert cautions(["no-jumping", "no-running"]) == (limit("no-running").caution,)
+    assert len(cautions(["no-jumping", "no-kneeling", "knee"])) == len(("no-jumping", "no-kneeling", "knee"))
