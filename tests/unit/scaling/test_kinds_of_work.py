@@ -82,3 +82,8 @@ def test_nobody_does_dead_bugs_for_minutes_in_place_of_a_few_get_ups(who):
 def test_hip_thrusts_without_a_bench_are_bridges():
     line = only_line("AMRAP 12\n15 hip thrusts", athlete(sex="male", mass=90, tests=[did("push-up", 45)]))
     assert line.movement == "bridge"
+
+
+def test_half_of_a_ladder_is_halved_the_same_way_all_along():
+    line = only_line("10-9-8-7-6-5-4-3-2-1 for time\nbent-over rows @ 20 kg", athlete(owns=["dumbbell 12"]))
+    assert (line.per_side, line.scheme) == (True, (5, 5, 4, 4, 3, 3, 2, 2, 1, 1))
