@@ -162,9 +162,10 @@ def _page(profile: Profile, outcome: Outcome) -> Iterator[str]:
         yield f"{profile.name}: {withheld_words(outcome)}"
         return
     yield f"{profile.name}: as written" if outcome.as_written else profile.name
+    spared = set[str]()
     for block in outcome.blocks:
         yield f"  {block_heading(block)}"
-        lines = [line_words(line, profile.units) for line in block.every_line]
+        lines = [line_words(line, profile.units, spared) for line in block.every_line]
         yield from (f"    {words}" for words in in_turn(block, lines))
     if outcome.effort_at_most is not None:
         yield f"  Effort {outcome.effort_at_most} of 10 at most, rest whenever you like."

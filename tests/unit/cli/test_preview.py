@@ -111,3 +111,10 @@ def test_text_that_is_not_understood_names_its_lines(preview):
     assert code == 2
     assert err.startswith("line 3: ")
     assert "line 4: " in err
+
+
+def test_a_limit_is_named_once_for_each_athlete(preview):
+    _, out, _ = preview(session="AMRAP 12\n200 m run\n10 burpees\n20 squat jumps\n")
+    _, ilse = out.split("\nIlse\n")
+    assert ilse.count("As you said: no running") == 1
+    assert ilse.count("Likewise") >= 1
