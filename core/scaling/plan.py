@@ -33,6 +33,10 @@ RISKS = frozenset({Demand.OVERHEAD, Demand.FAST_LOAD, Demand.JUMPING, Demand.UPS
 # Up to here a way is about as hard as the written one: fists spare the wrists and cost a little (estimate).
 AS_HARD = 1.1
 
+# Who lacks the light weight of an easy line gets no heavy bar instead: at most so many times what is written may be in
+# the hands in another movement (estimate: both arms for one).
+MOST_OTHERWISE = 2.0
+
 WITHOUT_REST = {Format.AMRAP, Format.FOR_TIME}
 
 # Whom the first and the second load of a written pair are meant for, unless an athlete says otherwise.
@@ -129,7 +133,7 @@ def _grips(way: Way, line: Line, written: Way, meant: Hold | None, catalogue: Ca
             (hold.implement, hold.count),
             hold.factor * hold.count,
             _is_other(hold, line, meant, catalogue),
-            _heaviest(hold, line, meant) if way.movement is written.movement else (inf, inf),
+            _heaviest(hold, line, meant, MOST_OTHERWISE if way.movement is not written.movement else None),
         )
         for hold in way.variant.holds
     )
@@ -144,10 +148,12 @@ def _is_other(hold: Hold, line: Line, meant: Hold | None, catalogue: Catalogue) 
     return line.implement is None and catalogue.implement(hold.implement).improvised
 
 
-def _heaviest(hold: Hold, line: Line, meant: Hold | None) -> tuple[float, float]:
+def _heaviest(hold: Hold, line: Line, meant: Hold | None, otherwise: float | None) -> tuple[float, float]:
+    """For the two loads of a pair. `otherwise`: how many times the written load may be held in another movement."""
     if meant is None or not line.loads_kg:
         return inf, inf
-    ratio = meant.count * meant.factor / (hold.count * hold.factor)
+    ratio = otherwise or meant.factor / hold.factor
+    ratio *= meant.count / hold.count
     return float(line.loads_kg[0]) * ratio, float(line.loads_kg[-1]) * ratio
 
 

@@ -87,3 +87,10 @@ def test_hip_thrusts_without_a_bench_are_bridges():
 def test_half_of_a_ladder_is_halved_the_same_way_all_along():
     line = only_line("10-9-8-7-6-5-4-3-2-1 for time\nbent-over rows @ 20 kg", athlete(owns=["dumbbell 12"]))
     assert (line.per_side, line.scheme) == (True, (5, 5, 4, 4, 3, 3, 2, 2, 1, 1))
+
+
+def test_who_lacks_a_light_weight_gets_no_heavy_bar_instead():
+    tests = [did("back squat", 5, 55), did("deadlift", 5, 70)]
+    who = athlete(mass=64, owns=["barbell 15 to 80 by 2.5", "kettlebell 12 16"], tests=tests)
+    line = only_line("3 rounds for quality\n10 goblet squats @ 8 kg", who)
+    assert (line.load_kg or 0) <= 2 * 8
