@@ -211,9 +211,18 @@ def _untested(line: VersionLine) -> str:
     about = line.reason.about or ""
     unit = catalogue().movement(about).unit
     reps = unit is AmountUnit.REPS
-    less = ("with fewer" if reps else "with less") if line.change is Change.AMOUNT else "lighter"
+    less = _how_it_starts(line, reps=reps)
     what = plural(about) if reps else about
     return f"I don't know yet how you do with {what}, so we start {less}. Tell me how {HOW_MUCH[unit]}"
+
+
+def _how_it_starts(line: VersionLine, *, reps: bool) -> str:
+    """Another movement may be done with more in the hands, and none with nothing in them is called lighter."""
+    if line.change is Change.AMOUNT:
+        return "with fewer" if reps else "with less"
+    if line.change is Change.MOVEMENT:
+        return "with something easier"
+    return "lighter" if line.load_kg is not None else "with an easier way"
 
 
 def _in_units(kg: Decimal, units: MassUnit) -> str:
