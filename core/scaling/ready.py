@@ -6,9 +6,11 @@ from typing import NamedTuple
 from core.athletes.values import Equipment, Evidence, Profile, Screening, Sex
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
+from core.scaling.gentler import gentler
+from core.scaling.orders import Orders
 from core.scaling.plan import plan_of
 from core.scaling.values import Version, VersionBlock
-from core.scaling.version import version_for
+from core.scaling.version import NO_ORDERS, version_for
 from core.scaling.ways import LinePlan
 from core.sessions.values import Session
 
@@ -36,18 +38,28 @@ def ready_levels(session: Session, catalogue: Catalogue) -> Ready:
     """Three levels, each made for a typical athlete who is well and free of limits. Raises UnknownMovement."""
     return Ready(
         _blocks(session, _able(session, catalogue), catalogue),
-        _blocks(session, _typical("lighter", AT_HOME), catalogue),
-        _blocks(session, _typical("no equipment", ()), catalogue),
+        lighter(session, catalogue),
+        _blocks(session, typical("no equipment", ()), catalogue),
     )
 
 
-def _blocks(session: Session, who: Profile, catalogue: Catalogue) -> tuple[VersionBlock, ...]:
-    version = version_for(session, who, catalogue)
+def lighter(session: Session, catalogue: Catalogue) -> tuple[VersionBlock, ...]:
+    """With light things at home; no line costs the one it is made for more than as it is written."""
+    who = typical("lighter", AT_HOME)
+    blocks = _blocks(session, who, catalogue)
+    pins = gentler(session, blocks, who, catalogue)
+    return _blocks(session, who, catalogue, Orders(pins=pins)) if pins else blocks
+
+
+def _blocks(
+    session: Session, who: Profile, catalogue: Catalogue, orders: Orders = NO_ORDERS
+) -> tuple[VersionBlock, ...]:
+    version = version_for(session, who, catalogue, orders)
     assert isinstance(version, Version), "nobody typical is kept from training"
     return version.blocks
 
 
-def _typical(name: str, equipment: tuple[Equipment, ...]) -> Profile:
+def typical(name: str, equipment: tuple[Equipment, ...]) -> Profile:
     """Somebody of whom nothing is known but what most people can do."""
     return Profile(
         name=name, sex=None, body_mass_skipped=True, screening=Screening.CLEAR, limits=(), equipment=equipment

@@ -1,0 +1,98 @@
+"""What is no harder than written: for each line that became harder, the way that isn't, as pins."""
+
+from collections.abc import Iterable, Iterator
+
+from core.athletes.values import Profile
+from core.movements.lookup import Catalogue
+from core.scaling.athlete import Athlete
+from core.scaling.fit import NEVER_TOO_LIGHT, fit
+from core.scaling.lines import is_same
+from core.scaling.options import options_of
+from core.scaling.orders import Orders, Pin
+from core.scaling.plan import plan_of
+from core.scaling.search import Option
+from core.scaling.values import VersionBlock, VersionLine
+from core.scaling.ways import BlockPlan, LinePlan
+from core.sessions.values import Session
+
+# Costs this near are the same.
+SAME_COST = 1.001
+
+
+def gentler(
+    session: Session, blocks: Iterable[VersionBlock], who: Profile, catalogue: Catalogue
+) -> tuple[Pin, ...]:
+    """Pins to ways that cost this person no more than what is written, for the lines of `blocks` that do.
+
+    Where none is as light as that, 4 kg on a barbell, to the lightest there is.
+    """
+    athlete = Athlete(who, catalogue, session.date.year if session.date else None)
+    plans = plan_of(session, catalogue, athlete.pair)
+    return tuple(pin for plan, block in zip(plans, blocks, strict=True) for pin in _in(plan, block, athlete))
+
+
+def cost_as_written(plan: LinePlan, athlete: Athlete) -> float | None:
+    """What a set costs this person as it is written; None where that can't be said.
+
+    Nothing counts it, or no load is written where one is lifted.
+    """
+    written, load = plan.ways[0], plan.load_kg(athlete.pair)
+    task = athlete.task(plan, written)
+    if task is None or (plan.hold is not None and load is None):
+        return None
+    moved = athlete.own_kg(written)
+    if plan.hold is not None and load is not None:
+        moved += plan.hold.factor * plan.hold.count * float(load)
+    return fit(task, moved, NEVER_TOO_LIGHT).cost
+
+
+def _in(plan: BlockPlan, block: VersionBlock, athlete: Athlete) -> Iterator[Pin]:
+    for (part, lines), plans in zip(block.parts, plan.sections, strict=True):
+        for line, line_plan in zip(lines, plans, strict=True):
+            pin = _pin(line_plan, line, athlete)
+            if pin is not None:
+                yield pin.model_copy(update={"block": block.block, "part": part})
+
+
+def _pin(plan: LinePlan, line: VersionLine, athlete: Athlete) -> Pin | None:
+    most = cost_as_written(plan, athlete)
+    if most is None:
+        return None
+    options = [one for one in options_of(plan, athlete, Orders(), every=True) if one.safe]
+    if any(_is(one, line) and _costs(one, most) for one in options):
+        return None
+    whole = [one for one in options if one.part == 1]
+    gentle = [one for one in whole if _costs(one, most)]
+    best = min(gentle, key=_value) if gentle else min(whole, key=_cost, default=None)
+    return None if best is None else _pinned(best, line)
+
+
+def _is(option: Option, line: VersionLine) -> bool:
+    count = option.hold.count if option.hold else None
+    return is_same(option, line) and count == line.count
+
+
+def _costs(option: Option, most: float) -> bool:
+    return _cost(option) <= most * SAME_COST
+
+
+def _cost(option: Option) -> float:
+    return option.fit.cost or 0.0
+
+
+def _value(option: Option) -> tuple[int, int, bool, int]:
+    """As a choice values it (design 6.4)."""
+    return option.fit.beyond, option.distance, option.out_of_reach, option.fit.within
+
+
+def _pinned(option: Option, line: VersionLine) -> Pin:
+    assert option.way is not None
+    return Pin(
+        block=1,
+        line=line.line,
+        movement=option.way.movement.id,
+        variant=option.way.variant.id,
+        implement=option.implement,
+        count=option.hold.count if option.hold else None,
+        load_kg=option.load.kg if option.load else None,
+    )
