@@ -179,7 +179,7 @@ class Variant(Value):
     `counts_kcal`: the machine does, so that kilocalories can be asked for.
     `ratio`: S against the pattern's reference; where there is a distance, speed against the reference's.
     `easier`, `harder`: `movement/variant` ids of the same pattern, nearest first; `instead`: safe stand-ins
-    in another pattern.
+    in another pattern, the best first.
     """
 
     id: Id

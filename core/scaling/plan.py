@@ -164,7 +164,7 @@ def written_hold(line: Line, variant: Variant) -> Hold | None:
 
 
 def _other_ways(block: Block, line: Line, written: Way, catalogue: Catalogue) -> list[Way]:
-    named = written.variant.easier + written.variant.harder
+    named = written.variant.easier + written.variant.harder + written.variant.instead
     nearest = {name: place for place, name in enumerate(named)}
     ways = [
         _way(block, line, reach.id, (written.movement, written.variant), reach.distance, catalogue)

@@ -1,0 +1,42 @@
+"""Of stand-ins in another pattern that are as good as each other, the one comes first that is listed first."""
+
+import pytest
+
+from core.measures import AmountUnit
+from core.movements.lookup import catalogue
+from core.scaling.plan import plan_of
+from core.scaling.values import Because
+from core.scaling.ways import OTHER_PATTERN
+from core.sessions.values import Block, Format, Line, Session
+from tests.unit.scaling.cases import TWELVE_MINUTES, Case
+from tests.unit.scaling.people import athlete
+
+AMOUNTS = {AmountUnit.REPS: 10, AmountUnit.SECONDS: 30, AmountUnit.METRES: 100}
+
+
+def ways_of(movement, variant):
+    unit = movement.unit_of(variant)
+    line = Line(
+        written=variant.label, movement=movement.id, variant=variant.id, amount=AMOUNTS[unit], unit=unit
+    )
+    block = Block(format=Format.AMRAP, minutes=12, lines=(line,))
+    return plan_of(Session(blocks=(block,)), catalogue())[0].lines[0].ways
+
+
+@pytest.mark.parametrize("movement", catalogue().movements, ids=lambda movement: movement.id)
+def test_stand_ins_are_looked_at_in_the_order_of_their_list(movement):
+    for variant in movement.variants:
+        others = [way.id for way in ways_of(movement, variant) if way.distance == OTHER_PATTERN]
+        listed = [one for one in variant.instead if one in others]
+        assert [one for one in others if one in listed] == listed, variant.id
+
+
+def test_whoever_spares_a_shoulder_gets_the_first_that_is_listed():
+    """The wall walk lists push-ups at the wall before a plank there."""
+    Case(
+        TWELVE_MINUTES + "8 wall walks",
+        athlete(limits=("shoulder",)),
+        "27 push-ups against the wall",
+        Because.LIMIT,
+        "spare your sore shoulder",
+    ).check()
