@@ -41,6 +41,8 @@ TITLE = "Live class"
 MINUTES = 60
 _WEEK = 7
 _HALF_A_DAY = timedelta(hours=12)
+# Who says `7:30` of a class that isn't in the morning means one in the evening (common practice, no source).
+_EVENING, _EARLY = 16, range(4, 10)
 _MOST_TEXT = 400
 
 
@@ -63,7 +65,15 @@ async def propose_class(
     record = await visit.uow.classes.propose(
         group_id=group.id, author_id=visit.person.id, of=of, now=visit.now, replaces_id=replaces
     )
-    return read_back(visit, record, group, groups, half_known=read.half_known)
+    known = read.half_known and (read.half_told or not await is_like_the_evening_ones(visit, record))
+    return read_back(visit, record, group, groups, half_known=known)
+
+
+async def is_like_the_evening_ones(visit: Visit, record: ClassRecord) -> bool:
+    """Whether all other classes of the group are in the evening, and this one could be, half a day later."""
+    others = [one for one in await visit.uow.classes.live(record.group_id) if one.id != record.id]
+    in_the_evening = all(one.of.start.hour >= _EVENING for one in others)
+    return bool(others) and in_the_evening and record.of.start.hour in _EARLY
 
 
 def what_is_missing(read: ReadClass, group: Group, now: datetime) -> str | None:

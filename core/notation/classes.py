@@ -97,7 +97,8 @@ _AT_INSTEAD = re.compile(
 class ReadClass(Value):
     """What a coach wrote of a class. `weekdays` (Monday is 0) every so many `weeks`, or once `on` a date.
 
-    `at` is None where no time was found; `minutes`, `link` and `title` where they weren't told.
+    `at` is None where no time was found, `half_told` false where no half of the day was; `minutes`, `link` and
+    `title` are None where they weren't told.
     """
 
     weekdays: tuple[int, ...] = ()
@@ -105,6 +106,7 @@ class ReadClass(Value):
     on: date | None = None
     at: time | None = None
     half_known: bool = True
+    half_told: bool = True
     minutes: int | None = None
     link: str | None = None
     title: str | None = None
@@ -175,6 +177,7 @@ def class_in(text: str, today: date) -> ReadClass:
         on=on,
         at=clock and clock.at,
         half_known=clock is None or clock.half_known,
+        half_told=clock is None or clock.half_told,
         minutes=next((one for one in minutes if 1 <= one <= _LONGEST_CLASS), None),
         link=link and link[0].rstrip(".,;)"),
         title=_title_of(left),
@@ -248,5 +251,5 @@ def read_moved(text: str, today: date) -> Moved | None:
         days=find_days(left, today),
         to_day=to_days[0] if to_days else None,
         to_time=clock and clock.at,
-        half_known=clock is None or clock.half_known,
+        half_known=clock is None or clock.half_told,
     )

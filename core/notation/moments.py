@@ -43,17 +43,21 @@ _COUNTS = {
     "ten": 10, "fifteen": 15, "twenty": 20, "thirty": 30, "forty-five": 45,
 }  # fmt: skip
 SPAN = re.compile(
-    rf"(?:(?<![\d.])(?P<n>\d{{1,4}}(?:[.,]5)?)|\b(?P<word>{'|'.join(_COUNTS)}))"
-    r"[\s-]?(?P<unit>min(?:ute)?s?|m|'|h|hrs?|hours?|days?)(?![a-z])(?P<half>\s(?:and\s(?:a\s)?half))?",
+    rf"(?:(?<![\d.])(?P<n>\d{{1,4}}(?:[.,]5)?)[\s-]?|\b(?P<word>{'|'.join(_COUNTS)})[\s-])"
+    r"(?P<unit>min(?:ute)?s?|m|'|h|hrs?|hours?|days?)(?![a-z])(?P<half>\s(?:and\s(?:a\s)?half))?",
     re.IGNORECASE,
 )
 
 
 class Clock(Value):
-    """A time of day. `half_known`: whether it is clear which half of the day is meant."""
+    """A time of day. `half_known`: whether it is clear which half of the day is meant.
+
+    `half_told`: and whether that was said; `7:30` is read as the morning, though it may be said of the evening.
+    """
 
     at: time
     half_known: bool
+    half_told: bool = True
 
 
 def weekday_of(word: str) -> int:
@@ -69,8 +73,8 @@ def clock_in(match: re.Match[str]) -> Clock | None:
     hour, minute = int(said["h"]), int(said.get("m") or said.get("m2") or 0)
     half = (said.get("half") or "").lower()[:1]
     if not half:
-        exact = bool(said.get("m2")) or hour > _NOON or said["h"].startswith("0")
-        return Clock(at=time(hour, minute), half_known=exact)
+        told = hour > _NOON or said["h"].startswith("0")
+        return Clock(at=time(hour, minute), half_known=told or bool(said.get("m2")), half_told=told)
     if not 1 <= hour <= _NOON:
         return None
     return Clock(at=time(hour % _NOON + (_NOON if half == "p" else 0), minute), half_known=True)

@@ -2,6 +2,7 @@
 
 from datetime import datetime, timedelta
 
+import pytest
 import pytest_asyncio
 
 from bot.bootstrap import build
@@ -56,6 +57,37 @@ async def test_a_bare_hour_is_asked_as_morning_or_evening(crew):
     assert [button.label for button in read.all_buttons][:2] == ["Yes, 07:00", "Yes, 19:00"]
     await crew.coach.presses("Yes, 19:00")
     await crew.group.hears("Mondays and Thursdays at 19:00")
+
+
+async def test_half_past_seven_among_evening_classes_is_asked_as_morning_or_evening(crew, weekly):
+    await crew.coach.says("class Thursdays 7:30, 45 min")
+    read = await crew.coach.hears("Is that in the morning or in the evening?")
+    assert [button.label for button in read.all_buttons][:2] == ["Yes, 07:30", "Yes, 19:30"]
+    await crew.coach.presses("Yes, 19:30")
+    await crew.group.hears("Thursdays at 19:30")
+
+
+@pytest.mark.parametrize(
+    "words", ["class Thursdays 07:30", "class Thursdays 7:30 am", "class Thursdays 11:30"]
+)
+async def test_a_morning_that_was_told_as_one_is_read_back_as_one(crew, weekly, words):
+    await crew.coach.says(words)
+    read = await crew.coach.hears("Here's how I read your class")
+    assert ", in the morning." in read.text
+    assert "Yes, set it up" in read.labels
+
+
+async def test_without_another_class_half_past_seven_is_the_morning_and_says_so(crew):
+    await crew.coach.says("class Thursdays 7:30")
+    assert (
+        "The first one is Thu 5 March 07:30, in the morning." in (await crew.coach.hears("how I read")).text
+    )
+
+
+async def test_a_date_moved_to_half_past_seven_stays_in_the_evening(crew, weekly):
+    await crew.coach.says("move Tuesday's class to 7:30")
+    await crew.coach.presses("Tue 3 March → Tue 3 March 19:30", on=await crew.coach.hears("Move this?"))
+    await crew.group.hears("moves to Tue 3 March 19:30")
 
 
 async def test_what_is_missing_is_asked_for(crew):

@@ -27,6 +27,7 @@ from core.desk.says.classes import (
 )
 
 DAYS = ("Mondays", "Tuesdays", "Wednesdays", "Thursdays", "Fridays", "Saturdays", "Sundays")
+NOON = 12
 EXAMPLE = "<code>class Tuesdays 18:30, 45 min, https://example.org/room</code>"
 
 
@@ -60,7 +61,9 @@ def class_read_back(said: ClassReadBack) -> Worded:
     head = fill("<b>Here's how I read your class, for {group}</b>", group=said.group)
     parts = [head, described(said.plan)]
     if said.plan.weekdays:
-        parts.append(fill("The first one is {when}.", when=short(said.plan.first)))
+        parts.append(fill("The first one is {when}{half}.", when=short(said.plan.first), half=half(said)))
+    if not said.half_known:
+        parts.append("Is that in the morning or in the evening?")
     if said.replaces:
         parts.append("It takes the place of the one before, and whoever had signed up hears of it.")
     rows: list[Row] = [*yes_rows(said), (Button("No", DropClass(class_id=said.plan.class_id)),)]
@@ -69,6 +72,12 @@ def class_read_back(said: ClassReadBack) -> Worded:
         for group, title in said.others
     ]
     return Worded("\n\n".join(parts), tuple(rows))
+
+
+def half(said: ClassReadBack) -> str:
+    """A morning that was only read so is said aloud."""
+    morning = said.half_known and said.plan.first.hour < NOON
+    return ", in the morning" if morning else ""
 
 
 def yes_rows(said: ClassReadBack) -> list[Row]:
