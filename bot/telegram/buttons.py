@@ -107,6 +107,7 @@ CODES: Final[dict[str, type[Command]]] = {
     "ow": o.AskWhatCounts,
     "ot": o.SetTolerance,
     "oq": o.AskAthlete,
+    "wd": o.WithdrawSession,
     "wf": w.SaveScores,
     "we": w.EraseMe,
     "wk": w.KeepMe,

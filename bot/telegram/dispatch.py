@@ -45,6 +45,7 @@ from core.desk import (
     today,
     tolerating,
     versions,
+    withdrawing,
 )
 from core.desk import class_commands as k
 from core.desk import coach_commands as o
@@ -156,6 +157,7 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     o.AskWhatCounts: tolerating.ask_what_counts,
     o.SetTolerance: tolerating.set_tolerance,
     o.AskAthlete: overseeing.ask_athlete,
+    o.WithdrawSession: withdrawing.withdraw_session,
     c.AboutMe: talking.about_me,
     c.AskHelp: talking.ask_help,
     w.SaveScores: sheets.save_scores,

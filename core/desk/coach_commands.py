@@ -88,3 +88,10 @@ class SetTolerance(Command):
     group: int
     lighter: Annotated[int, Field(ge=0, le=50)]
     other_implement: bool
+
+
+class WithdrawSession(Command):
+    """Take a posted session back: this `one`, `all` that were changes of each other, or `keep` it. None: ask how."""
+
+    session: int
+    how: Literal["one", "all", "keep"] | None = None

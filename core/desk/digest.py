@@ -23,6 +23,7 @@ from core.store.records import (
     ScoreRecord,
     ScoreState,
     SessionRecord,
+    SessionState,
     VersionRecord,
 )
 from core.store.unit import Unit
@@ -81,7 +82,10 @@ async def plan_digests_anew(visit: Visit) -> None:
 
 
 async def digest_due(uow: Unit, now: datetime, refs: Mapping[str, Any]) -> Outcome:
-    """The moment of a digest; silent where the person no longer coaches the group, or wants none any more."""
+    """The moment of a digest; silent where the person no longer coaches the group, or wants none any more.
+
+    A day whose only session was withdrawn has nothing to tell.
+    """
     group = await uow.groups.get(refs["group"])
     coach = await uow.groups.membership(refs["person"], refs["group"])
     chat = await uow.chats.private_of(refs["person"])
@@ -92,6 +96,8 @@ async def digest_due(uow: Unit, now: datetime, refs: Mapping[str, Any]) -> Outco
     day = datetime.strptime(str(refs["day"]), "%Y%m%d").date()  # noqa: DTZ007 - a day
     clock = await clock_of(uow, coach.person_id, group)
     said = await digest_of(uow, now, group, day, clock)
+    if not said.sessions and not said.classes:
+        return Outcome()
     return Outcome((Say(chat.id, said, Purpose.ANSWER, key=key_of(group.id, coach.person_id, day)),))
 
 
@@ -117,6 +123,7 @@ async def digest_of(uow: Unit, now: datetime, group: Group, day: date, clock: Zo
             if any(
                 needs_coach(versions.get((r.id, one.person_id))) and one.person_id not in looked_at[r.id]
                 for r in posted
+                if r.state is SessionState.POSTED
             )
         ),
         arriving=await arriving(uow, athletes),
@@ -141,18 +148,23 @@ async def session_digests(
     athletes: Sequence[Membership],
     versions: Mapping[tuple[int, int], VersionRecord | None],
 ) -> tuple[SessionDigest, ...]:
-    """Each session once: of a post that was changed only what was told of it, and who told is waited for no more."""
-    changed = {one.replaces_id for one in posted}
+    """Each session once, and nobody who told is waited for again.
+
+    Of a post that was changed or withdrawn only what was told of it.
+    """
+    changed = {one.replaces_id for one in posted if one.state is SessionState.POSTED}
     shown, done = [], set[int]()
     for record in sorted(posted, key=lambda one: one.id):
         still_to_do = [one for one in athletes if one.person_id not in done]
         found = await session_digest(uow, group, record, still_to_do, versions)
-        if record.id not in changed:
+        withdrawn = record.state is SessionState.WITHDRAWN
+        if record.id not in changed and not withdrawn:
             shown.append(found)
             continue
         done |= {one.person_id for one in still_to_do if await counting(uow, record.id, one.person_id)}
         if found.trained or found.pain_count:
-            shown.append(found.model_copy(update={"changed": True, "opened": (), "unseen": 0}))
+            mark = {"withdrawn": withdrawn, "changed": not withdrawn}
+            shown.append(found.model_copy(update={**mark, "opened": (), "unseen": 0}))
     return tuple(shown)
 
 

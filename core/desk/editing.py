@@ -3,11 +3,12 @@
 from dataclasses import replace
 
 from core.desk.claims import Claim
+from core.desk.commands import DraftSession
 from core.desk.outcome import Outcome
 from core.desk.own_commands import Retell
 from core.desk.says.own import ChangeNotTaken, ChangeTooLate
 from core.desk.scores import claim_score, tell_score_again
-from core.desk.sessions import coached_groups, read_back
+from core.desk.sessions import coached_groups, draft_session, read_back
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.notation.chat import is_like_a_score, is_like_a_session
@@ -70,6 +71,8 @@ async def as_draft(visit: Visit, before: str, after: str) -> Outcome:
     written = await visit.uow.sessions.written_as(visit.person.id, before)
     if written is None or not is_like_a_session(after):
         return visit.told(ChangeNotTaken())
+    if written.state is SessionState.WITHDRAWN:
+        return await draft_session(visit, DraftSession(text=after))
     if written.state is SessionState.POSTED:
         group = await visit.group(written.group_id)
         return visit.told(ChangeTooLate(group=group.title))

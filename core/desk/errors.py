@@ -46,6 +46,10 @@ class AlreadyDone(Declined):
     pass
 
 
+class Withdrawn(Declined):
+    """The session was taken back by its coach."""
+
+
 class NeedsConsent(Declined):
     pass
 

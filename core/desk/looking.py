@@ -5,14 +5,14 @@ from typing import Any
 
 from core.athletes.values import Profile
 from core.desk.commands import MyVersion
-from core.desk.errors import StalePress, UnknownThing
+from core.desk.errors import StalePress, UnknownThing, Withdrawn
 from core.desk.outcome import Outcome
 from core.desk.says.versions import Changed
 from core.desk.showing import profile_today
 from core.desk.versions import my_version
 from core.desk.visit import Visit
 from core.scaling.values import Spot, VersionLine
-from core.store.records import SessionRecord, VersionRecord, VersionState
+from core.store.records import SessionRecord, SessionState, VersionRecord, VersionState
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,6 +43,8 @@ async def current(visit: Visit, version_id: int) -> tuple[SessionRecord, Version
     if version is None or version.person_id != visit.person.id:
         raise UnknownThing
     record = await visit.uow.sessions.get(version.session_id)
+    if record is not None and record.state is SessionState.WITHDRAWN:
+        raise Withdrawn
     newest = version.state is VersionState.CURRENT
     if record is None or not newest or record.revision != version.session_revision:
         raise StalePress

@@ -259,9 +259,9 @@ def written_at(record: SessionRecord, spot: Spot) -> str:
 
 
 async def session_to_oversee(visit: Visit, session_id: int) -> SessionRecord:
-    """A session that isn't discarded, of a group that the visitor coaches."""
+    """A session that may be done, of a group that the visitor coaches."""
     record = await visit.uow.sessions.get(session_id)
-    if record is None or record.state is SessionState.DISCARDED:
+    if record is None or record.state in {SessionState.DISCARDED, SessionState.WITHDRAWN}:
         raise UnknownThing
     membership = await visit.uow.groups.membership(visit.person.id, record.group_id)
     if membership is None or membership.role is not Role.COACH:

@@ -122,7 +122,7 @@ async def post_session(visit: Visit, command: PostSession) -> Outcome:
 
 async def posted(visit: Visit, record: SessionRecord) -> Outcome:
     group = await visit.group(record.group_id)
-    return visit.told(WasPosted(group=group.title), session=record.id)
+    return visit.told(WasPosted(group=group.title, session_id=record.id), session=record.id)
 
 
 async def post_later(visit: Visit, command: PostLater) -> Outcome:
@@ -199,7 +199,7 @@ def post_key(record: SessionRecord) -> str:
 async def replaced_by(uow: Unit, record: SessionRecord, day: date) -> SessionRecord | None:
     """The posted session that this one is a change of; another day's draft may have grown out of it."""
     earlier = await uow.sessions.get(record.replaces_id) if record.replaces_id else None
-    return earlier if earlier and earlier.posted_at and earlier.day == day else None
+    return earlier if earlier and earlier.state is SessionState.POSTED and earlier.day == day else None
 
 
 async def mark_replaced(uow: Unit, group: Group, earlier: SessionRecord) -> Outcome:

@@ -54,6 +54,7 @@ from core.desk.tolerating import as_tolerance
 from core.desk.versions import session_meant
 from core.desk.visit import Visit
 from core.desk.weighing import as_weighing
+from core.desk.withdrawing import as_withdrawal
 from core.movements.lookup import catalogue
 from core.notation.chat import is_beside_a_score, is_like_a_score, is_like_a_session
 from core.notation.ladders import with_an_end
@@ -153,6 +154,7 @@ READINGS = (
     as_tolerance,
     enter_for_somebody,
     as_draft_order,
+    as_withdrawal,
     as_amendment,
     as_class_words,
     as_who_is_in,

@@ -4,7 +4,7 @@ from core.athletes.values import Profile
 from core.desk.breaks import ask_of_break
 from core.desk.commands import MyVersion, ShowHow
 from core.desk.entry import first_things
-from core.desk.errors import UnknownThing
+from core.desk.errors import UnknownThing, Withdrawn
 from core.desk.outcome import Outcome
 from core.desk.says.common import Help
 from core.desk.says.versions import (
@@ -23,7 +23,7 @@ from core.movements.lookup import catalogue
 from core.scaling.questions import next_question
 from core.scaling.values import Question, Version, Withheld
 from core.scaling.version import version_for
-from core.store.records import Purpose, Role, SessionRecord
+from core.store.records import Purpose, Role, SessionRecord, SessionState
 
 
 async def nothing_posted(visit: Visit) -> Outcome:
@@ -41,6 +41,8 @@ async def my_version(
     if record is None:
         return await nothing_posted(visit)
     await belong(visit, record.group_id)
+    if record.state is SessionState.WITHDRAWN:
+        raise Withdrawn
     profile = await visit.profile()
     first = await first_things(visit, profile, record.group_id)
     if first is not None:

@@ -11,7 +11,16 @@ from core.desk.reminding import habits_of
 from core.desk.says.versions import HeldForCoach, LookAtVersion
 from core.desk.visit import Visit
 from core.scaling.values import Version
-from core.store.records import Group, Membership, Person, Purpose, Role, SessionRecord, VersionRecord
+from core.store.records import (
+    Group,
+    Membership,
+    Person,
+    Purpose,
+    Role,
+    SessionRecord,
+    SessionState,
+    VersionRecord,
+)
 from core.store.unit import Unit
 
 # `told`: something the athlete told asks for it; that is their own business. `held`: the coach wished it.
@@ -97,7 +106,9 @@ async def still_waits_due(uow: Unit, _: datetime, refs: Mapping[str, Any]) -> Ou
     """Ask the coach again; silent where it has gone out, or nobody holds it any more."""
     record = await uow.sessions.get(refs["session"])
     chat = await uow.chats.private_of(refs["coach"])
-    if record is None or chat is None or refs["person"] in await uow.oks.given(record.id, record.revision):
+    if record is None or record.state is SessionState.WITHDRAWN or chat is None:
+        return Outcome()
+    if refs["person"] in await uow.oks.given(record.id, record.revision):
         return Outcome()
     shown = await uow.versions.current(record.id, refs["person"])
     group = await uow.groups.get(record.group_id)

@@ -127,7 +127,8 @@ class Personal(Repository):
     async def _erase_drafts(self, person_id: int) -> list[int]:
         """Sessions that no group ever saw; the documents that were theirs."""
         drafts = select(t.session.c.id).where(
-            t.session.c.author_id == person_id, t.session.c.state != SessionState.POSTED
+            t.session.c.author_id == person_id,
+            t.session.c.state.not_in((SessionState.POSTED, SessionState.WITHDRAWN)),
         )
         revisions = t.session_revision.c.session_id.in_(drafts)
         documents = await self._documents(t.session_revision, revisions)

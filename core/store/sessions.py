@@ -15,6 +15,8 @@ from core.values import Value
 
 T = TypeVar("T", bound=Value)
 
+_WAS_POSTED = (SessionState.POSTED, SessionState.WITHDRAWN)
+
 
 class Documents(Repository):
     """Immutable: there is no way to change or delete one here."""
@@ -116,6 +118,10 @@ class Sessions(Repository):
     async def discard(self, session_id: int) -> None:
         await self._change_one(tables.session, session_id, state=SessionState.DISCARDED)
 
+    async def withdraw(self, session_id: int) -> None:
+        """Taken back; when it was posted stays known."""
+        await self._change_one(tables.session, session_id, state=SessionState.WITHDRAWN)
+
     async def posted_on(self, group_id: int, day: date) -> SessionRecord | None:
         """Find the group's session of this day; the newest if several were posted."""
         session = tables.session
@@ -127,11 +133,11 @@ class Sessions(Repository):
         )
 
     async def all_posted_on(self, group_id: int, day: date) -> list[SessionRecord]:
-        """List the group's sessions of this day, oldest first."""
+        """List the group's sessions of this day, oldest first, those among them that were withdrawn."""
         session = tables.session
         rows = await self._all(
             _sessions()
-            .where(session.c.group_id == group_id, session.c.state == SessionState.POSTED)
+            .where(session.c.group_id == group_id, session.c.state.in_(_WAS_POSTED))
             .where(session.c.day == day)
             .order_by(session.c.posted_at, session.c.id)
         )

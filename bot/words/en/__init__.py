@@ -20,6 +20,7 @@ from bot.words.en import (
     today,
     tolerating,
     versions,
+    withdrawing,
 )
 
 __all__ = [
@@ -42,4 +43,5 @@ __all__ = [
     "today",
     "tolerating",
     "versions",
+    "withdrawing",
 ]

@@ -11,6 +11,7 @@ from core.desk.errors import (
     NotYours,
     StalePress,
     UnknownThing,
+    Withdrawn,
 )
 from core.desk.says.common import Explained, Help, Kindness, Lost, NotText, Refused, Welcome
 
@@ -22,6 +23,7 @@ REFUSALS = {
     NotTheCoach: "Only the coach can do that. If you coach this group, be one of its admins.",
     StalePress: "That button is from before something changed. The newest message is the one that counts.",
     NotYours: "That one is for whoever told me that score.",
+    Withdrawn: "Your coach has withdrawn that session. /today shows the one that counts.",
     UnknownThing: "I can't find that any more. Send /help and we'll find our way.",
 }
 

@@ -63,7 +63,7 @@ def heading(one: SessionDigest, untitled: str) -> str:
     return fill(
         "<b>{title}</b>{mark}",
         title=one.title or untitled,
-        mark=", before you changed it" if one.changed else "",
+        mark=", before you changed it" if one.changed else ", withdrawn" if one.withdrawn else "",
     )
 
 

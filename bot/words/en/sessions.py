@@ -20,7 +20,6 @@ from core.desk.says.sessions import (
     ReadBack,
     Unread,
     WasDiscarded,
-    WasPosted,
     WillPost,
 )
 from core.scaling.values import GroupLine, GroupView, VersionBlock
@@ -216,11 +215,6 @@ def will_post(said: WillPost) -> Worded:
 @wording("en", AskWhen)
 def ask_when(_: AskWhen) -> Worded:
     return Worded("When shall I post it? Write it like <i>post it tomorrow at 7</i>, or tap Post now above.")
-
-
-@wording("en", WasPosted)
-def was_posted(said: WasPosted) -> Worded:
-    return Worded(fill("Posted to {group}. Everybody can tap for their own version now.", group=said.group))
 
 
 @wording("en", WasDiscarded)

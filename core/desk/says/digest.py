@@ -20,7 +20,7 @@ class SessionDigest(Value):
     """What became of a session. `opened`: saw their version, told nothing yet. `unseen`: could, and didn't open it.
 
     `pains`: name and words of those who share such notes; `pain_count`: of everybody. `changed`: a later post took
-    its place.
+    its place. `withdrawn`: its coach took it back.
     """
 
     title: str | None
@@ -30,6 +30,7 @@ class SessionDigest(Value):
     pains: tuple[tuple[str, str], ...]
     pain_count: int
     changed: bool = False
+    withdrawn: bool = False
 
 
 class ClassDigest(Value):

@@ -79,6 +79,7 @@ class WillPost(Said):
 
 class WasPosted(Said):
     group: str
+    session_id: int
 
 
 class WasDiscarded(Said):

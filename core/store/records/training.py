@@ -14,6 +14,7 @@ class SessionState(StrEnum):
     DRAFT = "draft"
     SCHEDULED = "scheduled"
     POSTED = "posted"
+    WITHDRAWN = "withdrawn"  # was posted, and its coach took it back
     DISCARDED = "discarded"
 
 
