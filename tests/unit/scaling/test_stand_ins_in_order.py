@@ -20,7 +20,7 @@ def ways_of(movement, variant):
         written=variant.label, movement=movement.id, variant=variant.id, amount=AMOUNTS[unit], unit=unit
     )
     block = Block(format=Format.AMRAP, minutes=12, lines=(line,))
-    return plan_of(Session(blocks=(block,)), catalogue())[0].lines[0].ways
+    return plan_of(Session(blocks=(block,)), catalogue(), 1)[0].lines[0].ways
 
 
 @pytest.mark.parametrize("movement", catalogue().movements, ids=lambda movement: movement.id)
