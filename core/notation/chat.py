@@ -14,6 +14,7 @@ _CLEAR = re.compile(
     rf"(?<!last )(?<!first )(?<!final ){_NUMBER}\s?(?:full |complete )?(?:rounds?|rds?|rnds?)\b"
     rf"(?!\s?(?:of|for|left|tomorrow|x)\b)"
     rf"|^\W*(?:(?:i|we|all|done|finished|got|did|made|managed|score|today|yes|yay|phew)\W+)*{_NUMBER}\s?\+\s?[0-9]{{1,4}}(?:\s?reps?)?(?![0-9:])"
+    rf"|[,.;:!]\s?{_NUMBER}\s?\+\s?[0-9]{{1,4}}\W*$"
     rf"|\b(?:capped|dnf)\b|\btime cap\b(?!{_CAP}).*[0-9]|{_NUMBER}\s?reps? (?:left|to go|remaining)"
     rf"|\b(?:stopped|quit|gave up)\b.{{0,12}}?[0-9]"
     rf"|\b(?:score|result|my time|(?<!for )time|finished|done|took me|got|managed|did)\b\W{{1,3}}(?:it "

@@ -66,3 +66,16 @@ def test_scores_and_chat_are_no_session(text):
 )
 def test_a_score_of_a_part(said, is_score):
     assert is_like_a_score(said) == is_score
+
+
+@pytest.mark.parametrize(
+    ("said", "is_score"),
+    [
+        ("I was late, 7+12", True),
+        ("first round was hard. 7+12!", True),
+        ("can I bring a friend, so 1+1", False),
+        ("see you at the class, 7+12", False),
+    ],
+)
+def test_rounds_told_at_the_end_of_a_sentence_are_a_score(said, is_score):
+    assert is_like_a_score(said) == is_score
