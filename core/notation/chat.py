@@ -71,6 +71,8 @@ _TOLD = re.compile(r"^\W*(?:i |we )?(?:did|got|made|finished|done|managed)\b")
 def is_like_a_score(text: str) -> bool:
     """Whether a message reads like a result: `7+12`, `8:43 scaled`; not `see you at 8:30` or a question."""
     words = plain(text).lower()
+    if len(words) > _LONGEST_SCORE:
+        return False
     if any(all(_is_one_score(one.words) for one in told) for told in by_parts(words)):
         return True
     named = find_part(words)

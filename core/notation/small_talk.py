@@ -81,7 +81,10 @@ _KINDS: Final[tuple[tuple[Talk, re.Pattern[str]], ...]] = (
     ),
     ("thanks", re.compile(r"\b(?:thanks|thank you|thx|cheers|you'?re the best|appreciate)\b")),
 )
-_SYMBOLS: Final = re.compile(r"^[^\w<>&'\"();,./\\-]{1,12}$")
+# A face may be sad: only what can be nothing but cheerful counts.
+_CHEERFUL: Final = frozenset(
+    "\U0001f4aa\U0001f525\U0001f389\U0001f64c\U0001f44f\U0001f44d\U0001f600\U0001f603\U0001f604\U0001f601\U0001f60a"
+)
 
 
 def read_small_talk(text: str) -> Talk | None:
@@ -89,6 +92,6 @@ def read_small_talk(text: str) -> Talk | None:
     words = plain(text).replace("\u2019", "'").casefold()
     if len(words) > _LONGEST or _MAY_TELL.search(words) or any(joints_in(words)):
         return None
-    if _SYMBOLS.match(text.strip()) and not text.isascii():
+    if text.strip() and set(text.strip()) <= _CHEERFUL:
         return "cheerful"
     return next((kind for kind, pattern in _KINDS if pattern.search(words)), None)

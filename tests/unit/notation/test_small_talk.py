@@ -46,6 +46,7 @@ def test_it_is_noticed_what_people_say(said, talk):
         "that was great but I feel sick",
         "the first line is hard to read",
         "flurbs and gribbles",
+        "\U0001f622",
         "a nice long walk for everybody please",
         "*",
         "",
