@@ -6,7 +6,6 @@ from core.athletes.values import Profile
 from core.movements.lookup import Catalogue
 from core.scaling.athlete import Athlete
 from core.scaling.fit import NEVER_TOO_LIGHT, fit
-from core.scaling.lines import is_same
 from core.scaling.options import options_of
 from core.scaling.orders import Orders, Pin
 from core.scaling.plan import plan_of
@@ -56,24 +55,22 @@ def _in(plan: BlockPlan, block: VersionBlock, athlete: Athlete) -> Iterator[Pin]
 
 def _pin(plan: LinePlan, line: VersionLine, athlete: Athlete) -> Pin | None:
     most = cost_as_written(plan, athlete)
-    if most is None:
+    if most is None or _cost_of(line, plan, athlete) <= most * SAME_COST:
         return None
-    options = [one for one in options_of(plan, athlete, Orders(), every=True) if one.safe]
-    if any(_is(one, line) and _costs(one, most) for one in options):
-        return None
-    whole = [one for one in options if one.part == 1]
-    gentle = [one for one in whole if _costs(one, most)]
-    best = min(gentle, key=_value) if gentle else min(whole, key=_cost, default=None)
+    options = [one for one in options_of(plan, athlete, Orders(), every=True) if one.safe and one.part == 1]
+    gentle = [one for one in options if _cost(one) <= most * SAME_COST]
+    best = min(gentle, key=_value) if gentle else min(options, key=_cost, default=None)
     return None if best is None else _pinned(best, line)
 
 
-def _is(option: Option, line: VersionLine) -> bool:
-    count = option.hold.count if option.hold else None
-    return is_same(option, line) and count == line.count
-
-
-def _costs(option: Option, most: float) -> bool:
-    return _cost(option) <= most * SAME_COST
+def _cost_of(line: VersionLine, plan: LinePlan, athlete: Athlete) -> float:
+    """What a set of a version's line costs; 0 where nothing counts it, as in a rest."""
+    way = next((way for way in plan.ways if way.id == f"{line.movement}/{line.variant}"), None)
+    task = athlete.task(plan, way) if way else None
+    if way is None or task is None or line.load_moved_kg is None:
+        return 0.0
+    share = 1.0 if line.amount is None or not way.amount else line.amount / way.amount
+    return fit(task, line.load_moved_kg, NEVER_TOO_LIGHT, share).cost or 0.0
 
 
 def _cost(option: Option) -> float:
