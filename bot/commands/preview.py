@@ -9,10 +9,10 @@ import typer
 from bot.commands.console import AsJson, print_json, print_text
 from bot.commands.reading import session_document
 from bot.commands.roster import read_roster
+from bot.words.aloud import aloud_words
 from bot.words.reasons import reason_words
 from bot.words.text import listed
 from bot.words.versions import (
-    aloud_words,
     block_heading,
     caution_words,
     in_turn,

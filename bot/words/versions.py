@@ -18,7 +18,6 @@ from core.scaling.values import (
     Change,
     NeedsCoach,
     Reason,
-    Say,
     VersionBlock,
     VersionLine,
     Withheld,
@@ -273,27 +272,3 @@ def withheld_words(withheld: Withheld) -> str:
         "clearance": "First ask a doctor or midwife whether you may train; then we start gently.",
         "rest": "Rest today. Training with a fever or an infection can harm the heart; come back when you're well.",
     }[withheld.because]
-
-
-# More names than these are a number: nobody reads ten names three times.
-MOST_NAMED = 3
-
-ALOUD = {
-    Because.NOT_OWNED: "{some} don't have what “{written}” asks for: say what else will do",
-    Because.LIMIT: "{count} of {of} spare something in “{written}”: say that it may look different",
-    Because.SPACE: "{names} have no room for “{written}”",
-    Because.SKILL: "{names} haven't told me that they do “{written}”: show the step before it",
-    Because.TOO_OFTEN: "“{written}” comes back soon for {names}: lighter, so that the last set is as good as the first",
-    Because.TOO_HEAVY: "“{written}” is heavy for {names}: lighter is right, full range first",
-    Because.TOO_LIGHT: "“{written}” is light for {names}: slow and perfect, or allow more",
-    Because.UNTESTED: "nobody knows yet how {names} do with “{written}”: start light, ask how many go",
-    Because.UNKNOWN_HEAVY: "“{written}” is untried for {names}: build up, stop with three left",
-}
-
-
-def aloud_words(say: Say) -> str:
-    """One thing worth saying to the group. A limit is the athlete's own business: counted, never named."""
-    template = ALOUD.get(say.because, "look at “{written}” with {names}")
-    names, count = listed(say.names), len(say.names)
-    some = names if count <= MOST_NAMED else f"{count} of {say.of}"
-    return template.format(names=names, some=some, written=say.written, count=count, of=say.of)

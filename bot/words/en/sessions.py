@@ -2,10 +2,11 @@
 
 from datetime import datetime
 
+from bot.words.aloud import aloud_words
 from bot.words.en.classes import class_rows, class_times
 from bot.words.en.moments import city
 from bot.words.text import bullets, escape, fill, listed
-from bot.words.versions import aloud_words, what_words
+from bot.words.versions import what_words
 from bot.words.wording import Button, DoorButton, Row, Worded, wording
 from core.desk.coach_commands import SeeNeeds
 from core.desk.commands import DiscardSession, MoveDraft, PostLater, PostSession

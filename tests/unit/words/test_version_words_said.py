@@ -2,8 +2,9 @@
 
 import pytest
 
+from bot.words.aloud import aloud_words
 from bot.words.reasons import reason_words
-from bot.words.versions import aloud_words, block_heading, what_words
+from bot.words.versions import block_heading, what_words
 from core.athletes.values import Screening
 from core.measures import MassUnit
 from core.scaling.values import Because, Change, Say
@@ -67,6 +68,15 @@ def test_few_who_lack_something_are_named_and_many_counted():
         "Bo and Ilse don't have what “12 swings @ 24 kg” asks for"
     )
     assert aloud_words(lack("Bo", "Ilse", "Tam", "Noor")).startswith("4 of 10 don't have")
+    assert aloud_words(lack("Bo")).startswith("Bo doesn't have what")
+
+
+@pytest.mark.parametrize("because", [one for one in Because if one is not Because.LIMIT])
+def test_nobody_reads_out_a_dozen_names(because):
+    names = ("Bo", "Ilse", "Tam", "Noor")
+    told = aloud_words(Say(because=because, block=1, line=1, written="10 push-ups", names=names, of=9))
+    assert "4 of 9" in told
+    assert "Noor" not in told
 
 
 def test_who_goes_easy_is_never_told_that_it_is_light_for_them():
