@@ -94,3 +94,13 @@ def test_who_lacks_a_light_weight_gets_no_heavy_bar_instead():
     who = athlete(mass=64, owns=["barbell 15 to 80 by 2.5", "kettlebell 12 16"], tests=tests)
     line = only_line("3 rounds for quality\n10 goblet squats @ 8 kg", who)
     assert (line.load_kg or 0) <= 2 * 8
+
+
+def test_only_who_does_double_unders_claps_in_the_air_for_want_of_a_rope():
+    able = athlete(tests=[did("double-under", 60)])
+    beginner = athlete("Ove", sex="male", mass=78, birth_year=1960)
+    told = [only_line("AMRAP 12\n30 double-unders", who) for who in (able, beginner)]
+    assert [(line.movement, line.variant) for line in told] == [
+        ("double-under", "no-rope"),
+        ("rope skip", "no-rope"),
+    ]
