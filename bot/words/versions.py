@@ -159,8 +159,8 @@ def what_words(line: VersionLine, units: MassUnit) -> str:
     """What to do, without why: `12 goblet squats (16 kg kettlebell)`."""
     if line.change is Change.REST:
         return f"Rest instead of {line.written}"
-    load = f"({_load(line, units)})" if line.load_kg is not None else ""
     label = _label(line)
+    load = _held(line, label) if line.load_kg is None else f"({_load(line, units)})"
     label = singular(label) if line.amount == 1 and line.unit is AmountUnit.REPS else label
     parts = [_amount(line), label, load]
     words = " ".join(part for part in parts if part)
@@ -196,6 +196,16 @@ def _label(line: VersionLine) -> str:
     if with_article(usually) in variant.label:
         return variant.label.replace(with_article(usually), with_article(here))
     return f"{variant.label} ({here})"
+
+
+def _held(line: VersionLine, label: str) -> str:
+    """`(barbell)`: what is held where the load is still to be found; nothing where the label names it."""
+    if line.implement is None or not any(hold.fits(line.implement, None) for hold in _variant(line).holds):
+        return ""
+    thing = catalogue().implement(line.implement).label
+    if thing in label:
+        return ""
+    return f"(two {thing}s)" if line.count == 2 else f"({thing})"  # noqa: PLR2004
 
 
 def _load(line: VersionLine, units: MassUnit) -> str:

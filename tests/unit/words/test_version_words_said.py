@@ -117,3 +117,16 @@ def test_one_weight_where_it_could_be_two_is_said_to_be_held_in_both_hands(text,
         f"3 sets\n{text}", athlete(owns=[owns], tests=[did("curl", 18, 6), did("goblet squat", 30, 16)])
     )
     assert what_words(line, MassUnit.KG) == told
+
+
+@pytest.mark.parametrize(
+    ("owns", "told"),
+    [
+        ("barbell 20 to 140 by 5", "1 deadlift (barbell)"),
+        ("backpack to 15", "1 deadlift (backpack)"),
+        ("band", "1 deadlift against a band"),
+    ],
+)
+def test_what_the_heaviest_is_lifted_with_is_named_though_no_load_is(owns, told):
+    (line,) = lines("Work up to a heavy deadlift in 15 min", athlete(owns=[owns]))
+    assert what_words(line, MassUnit.KG) == told
