@@ -99,6 +99,9 @@ def _why(line: VersionLine, units: MassUnit) -> str:
 
 
 def _lacking(reason: Reason, units: MassUnit) -> str:
+    if reason.suits_kg is not None:
+        suits = _in_units(reason.suits_kg, units)
+        return f"You don't have {thing_words(reason, units)} (your {suits} would suit you too, if your coach says so)"
     if not reason.only_one or reason.load_kg is None:
         return f"You don't have {thing_words(reason, units)}"
     label = f" {catalogue().implement(reason.about).label}" if reason.about else " weight"

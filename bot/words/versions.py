@@ -262,6 +262,8 @@ def need_words(need: NeedsCoach, units: MassUnit) -> str:
 
 
 def _need(need: NeedsCoach, units: MassUnit) -> str:
+    if need.suits_kg is not None:
+        return f"isn't there so light; their {as_marked(need.suits_kg, units)} would suit them, if you let them go heavier"
     if need.change is Change.MOVEMENT:
         return "is missing from their version: something of another kind stands in"
     match need.because:

@@ -4,6 +4,8 @@ The true cause is found by asking what would be if one thing were otherwise: wer
 limit, were the person as strong as they may well be.
 """
 
+from decimal import Decimal
+from math import inf
 from typing import NamedTuple
 
 from core.movements.values import Hold
@@ -40,7 +42,21 @@ def reason_for(plan: LinePlan, option: Option, athlete: Athlete) -> Reason:
         load_kg=plan.load_kg(athlete.pair),
         keeps=keeps(plan, option),
         only_one=because is Because.NOT_OWNED and _is_one_of_two(plan, athlete, about),
+        suits_kg=_heavier_that_suits(plan, option, athlete) if because is Because.NOT_OWNED else None,
     )
+
+
+def _heavier_that_suits(plan: LinePlan, option: Option, athlete: Athlete) -> Decimal | None:
+    """The lightest load above the written one that is there, where another way is done for want of it and it fits."""
+    written, task = plan.ways[0], athlete.task(plan, plan.ways[0])
+    if task is None or plan.load_kg(athlete.pair) is None or option.distance < OTHER_VARIANT:
+        return None
+    for grip in written.grips:
+        above = [load for load in athlete.gear.loads(*grip.held) if load.value > grip.most(athlete.pair)[1]]
+        moved = athlete.own_kg(written) + grip.per_kg * above[-1].value if above else inf
+        if above and not _is_heavy(fit(task, moved, NEVER_TOO_LIGHT)):
+            return above[-1].kg
+    return None
 
 
 def _is_light(plan: LinePlan, option: Option, athlete: Athlete) -> bool:

@@ -51,7 +51,8 @@ Keeps = Literal["movement", "pattern", "reps"]
 class Reason(Value):
     """Why, as data. `about` names the limit, place, thing or movement it speaks of; `load_kg` is the written load.
 
-    `keeps`: what stays the same. `only_one`: it isn't there twice, as it would have to be.
+    `keeps`: what stays the same. `only_one`: it isn't there twice, as it would have to be. `suits_kg`: what is there
+    and heavier than written would suit, if the coach allows it.
     """
 
     because: Because
@@ -59,6 +60,7 @@ class Reason(Value):
     load_kg: Decimal | None = None
     keeps: Keeps | None = None
     only_one: bool = False
+    suits_kg: Decimal | None = None
 
 
 class VersionLine(Value):
@@ -148,7 +150,7 @@ class Spot(NamedTuple):
 class NeedsCoach(Value):
     """What the coach should look at, and why: one line, or the whole version where no line is named.
 
-    `about` as in Reason; a limit in it is the athlete's own business.
+    `about` and `suits_kg` as in Reason; a limit in it is the athlete's own business.
     """
 
     block: int | None = None
@@ -157,6 +159,7 @@ class NeedsCoach(Value):
     change: Change | None = None
     because: Because
     about: str | None = None
+    suits_kg: Decimal | None = None
 
 
 class Caution(Value):

@@ -245,6 +245,8 @@ def _concerns_coach(line: VersionLine) -> bool:
     if line.reason.because is Because.COACH:
         return False
     other_pattern = line.change is Change.MOVEMENT and line.reason.keeps is None
+    if line.reason.suits_kg is not None:
+        return True
     return other_pattern or line.change is Change.REST or line.reason.because in FOR_THE_COACH
 
 
@@ -256,4 +258,5 @@ def _need(block: int, line: VersionLine) -> NeedsCoach:
         change=line.change,
         because=line.reason.because,
         about=line.reason.about,
+        suits_kg=line.reason.suits_kg,
     )
