@@ -83,6 +83,11 @@ _SETS = _c(
     rf"(?:^|(?<=[:;,\s]))\s?(?P<n>[0-9]{{1,2}}|{_WORD})\s?(?:x|\*|sets?\s?(?:of|x|:)?)\s?(?=[0-9]|max"
     rf"|{_WORD})"
 )
+# `500 m row x 4`: behind an amount with its unit it is how often.
+_SETS_LAST = _c(
+    rf"<num>\s?(?:{DISTANCE_UNIT}|{ENERGY_UNIT})\b[\sa-z]*(?P<x>\bx\s?(?P<n>[0-9]{{1,2}}))[\s;]*$"
+)
+_IN_PARTS = _c(r"^[\s;:]*(?:accumulate|collect)\b(?:\sa total of)?")
 _MOST = _c(
     r"(?:^|(?<=[:;,\s]))\s?max(?:imum|imal)?\b(?:\s(?:reps?|effort|time|hold|distance"
     r"|(?P<kcal>k?cals?|calories))\b)?(?:\s(?:of|in|for)\b)?"
@@ -206,8 +211,13 @@ def _read_sides(piece: Piece, strip: Strip, _: MassUnit) -> None:
 
 
 def _read_sets(piece: Piece, strip: Strip, _: MassUnit) -> None:
+    if strip.take(_IN_PARTS):
+        piece.notes += ("in parts",)
     if match := strip.take(_SETS):
         piece.sets = NUMBER_WORDS[match["n"]] if match["n"] in NUMBER_WORDS else int(match["n"])
+    elif match := _SETS_LAST.search(strip.text):
+        strip.blank(*match.span("x"))
+        piece.sets = int(match["n"])
 
 
 def _read_most(piece: Piece, strip: Strip, _: MassUnit) -> None:

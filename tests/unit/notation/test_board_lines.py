@@ -241,3 +241,22 @@ def test_a_side_is_kept_where_as_many_as_go_are_done_on_each():
 def test_a_distance_may_be_written_out(text):
     line = line_of(f"AMRAP 12\n{text}")
     assert (line.movement, line.amount, line.unit) == ("shuttle run", 10, "m")
+
+
+@pytest.mark.parametrize(
+    ("typed", "amount"), [("Row 500 m x 4", 500), ("500 m row x 4", 500), ("12 cal bike x 4", 12)]
+)
+def test_what_stands_behind_an_amount_with_its_unit_is_how_often(typed, amount):
+    (block,) = understood(f"{typed}, rest 2 min").blocks
+    assert (block.rounds, block.rest_s, block.lines[0].amount) == (4, 120, amount)
+
+
+def test_what_is_collected_may_be_done_in_parts():
+    line = line_of("Cool-down\naccumulate 2 min plank hold")
+    assert (line.movement, line.amount, line.notes) == ("plank", 120, "in parts")
+
+
+@pytest.mark.parametrize("text", ["Max hold: plank", "Max hold\nplank", "plank: max hold"])
+def test_a_hold_may_be_named_before_what_is_held(text):
+    (block,) = understood(text).blocks
+    assert (block.format, block.lines[0].movement) == ("hold", "plank")
