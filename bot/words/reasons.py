@@ -112,6 +112,7 @@ PLAIN = {
     Because.SKILL: "You haven't told me that you do this one, so we start a step before it",
     Because.LIGHT_DUTY: "Easier on purpose, so that plenty is left in you at the end",
     Because.ONE_SETTING: "One setting for the whole block, so that you needn't change it in between",
+    Because.NOTED: "Lighter for now: your coach noted something about how you do this",
     Because.COACH: "Your coach's choice",
     Because.NO_SAFE_OPTION: "I know nothing safe for you here today, so your coach hears of it",
 }

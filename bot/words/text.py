@@ -17,6 +17,11 @@ def fill(template: str, **values: object) -> str:
     return template.format(**{name: escape(value) for name, value in values.items()})
 
 
+def sentence(words: str) -> str:
+    """Somebody's words with an end to them; plain text."""
+    return words if words.endswith((".", "!", "?", "…")) else f"{words}."
+
+
 def bullets(lines: list[str]) -> str:
     """HTML lines as a list."""
     return "\n".join(f"• {line}" for line in lines)

@@ -6,7 +6,7 @@ Shared by the private chat and the command line; escaping for a platform is the 
 from collections.abc import Callable, Iterable, Mapping, Sequence
 
 from bot.words.reasons import reason_words, thing_words
-from bot.words.text import listed, singular, with_article
+from bot.words.text import listed, sentence, singular, with_article
 from bot.words.things import label_of
 from core.athletes.values import Side
 from core.desk.reference import catalogue, limit
@@ -138,6 +138,14 @@ def line_words(line: VersionLine, units: MassUnit, spared: set[str] | None = Non
     """
     what, why = what_words(line, units), reason_words(line, units, spared)
     return f"{what}. {why}" if why else what
+
+
+def cue_words(line: VersionLine, units: MassUnit) -> str:
+    """What the coach noted about it: `Your coach: keep your back flat. At most 30 kg in your hands.`; or nothing."""
+    told = [sentence(words) for words in line.cues]
+    if line.at_most_kg is not None:
+        told.append(f"At most {in_words(line.at_most_kg, units)} in your hands.")
+    return f"Your coach: {' '.join(told)}" if told else ""
 
 
 def in_turn(block: VersionBlock, words: Sequence[str]) -> list[str]:

@@ -19,8 +19,9 @@ from core.scaling.athlete import Athlete
 from core.scaling.easing import asked_of
 from core.scaling.fit import TOLERANCE
 from core.scaling.lines import is_same
+from core.scaling.notes import NO_NOTES, notes_of
 from core.scaling.options import at_share, options_of
-from core.scaling.orders import Orders, Pin
+from core.scaling.orders import Fault, Orders, Pin
 from core.scaling.plan import plan_of
 from core.scaling.reasons import obstacle_to
 from core.scaling.search import Option
@@ -57,34 +58,53 @@ class _Line(NamedTuple):
 
 
 def easier(
-    session: Session, profile: Profile, catalogue: Catalogue, spot: Spot, shown: VersionLine
+    session: Session,
+    profile: Profile,
+    catalogue: Catalogue,
+    spot: Spot,
+    shown: VersionLine,
+    faults: Sequence[Fault] = (),
 ) -> Pin | None:
     """The next easier option of the line at `spot` after the one shown; None where there is none."""
-    line = _line(session, profile, catalogue, spot, shown)
+    line = _line(_athlete(session, profile, catalogue, faults), session, spot, shown)
     return None if line is None else _pin(spot, _step_down(line))
 
 
 def harder(
-    session: Session, profile: Profile, catalogue: Catalogue, spot: Spot, shown: VersionLine
+    session: Session,
+    profile: Profile,
+    catalogue: Catalogue,
+    spot: Spot,
+    shown: VersionLine,
+    faults: Sequence[Fault] = (),
 ) -> Pin | None:
     """The next harder option, at most as written by the coach; None where there is none."""
-    line = _line(session, profile, catalogue, spot, shown)
+    line = _line(_athlete(session, profile, catalogue, faults), session, spot, shown)
     return None if line is None else _pin(spot, _step_up(line))
 
 
 def something_else(
-    session: Session, profile: Profile, catalogue: Catalogue, spot: Spot, shown: VersionLine
+    session: Session,
+    profile: Profile,
+    catalogue: Catalogue,
+    spot: Spot,
+    shown: VersionLine,
+    faults: Sequence[Fault] = (),
 ) -> Pin | None:
     """Another way that asks about the same, for whoever is bored."""
-    line = _line(session, profile, catalogue, spot, shown)
+    line = _line(_athlete(session, profile, catalogue, faults), session, spot, shown)
     return None if line is None else _pin(spot, _beside(line))
 
 
-def as_written(session: Session, profile: Profile, catalogue: Catalogue, spot: Spot) -> Pin | Barred:
+def as_written(
+    session: Session, profile: Profile, catalogue: Catalogue, spot: Spot, faults: Sequence[Fault] = ()
+) -> Pin | Barred:
     """The line as the coach wrote it, or why that isn't safe or possible."""
-    athlete = _athlete(session, profile, catalogue)
+    athlete = _athlete(session, profile, catalogue, faults)
     plan = _plan(asked_of(profile, session), catalogue, spot, athlete.pair)
-    fitting = [one for one in _safe(plan, athlete) if one.distance == AS_WRITTEN]
+    fitting = _written(plan, athlete)
+    if not fitting and athlete.is_noted and _written(plan, athlete.without_notes):
+        return Barred(Because.NOTED, None)
     if not fitting:
         return Barred(*(obstacle_to(plan, athlete) or (Because.NO_SAFE_OPTION, None)))
     pin = _pin(spot, min(fitting, key=lambda one: one.fit.beyond))
@@ -92,8 +112,10 @@ def as_written(session: Session, profile: Profile, catalogue: Catalogue, spot: S
     return pin
 
 
-def _athlete(session: Session, profile: Profile, catalogue: Catalogue) -> Athlete:
-    return Athlete(profile, catalogue, session.date.year if session.date else None)
+def _athlete(session: Session, profile: Profile, catalogue: Catalogue, faults: Sequence[Fault]) -> Athlete:
+    """The athlete with what their coach noted, which their own wish doesn't undo."""
+    notes = notes_of(faults, catalogue) if faults else NO_NOTES
+    return Athlete(profile, catalogue, session.date.year if session.date else None, notes)
 
 
 def _plan(session: Session, catalogue: Catalogue, spot: Spot, pair: int) -> LinePlan:
@@ -101,12 +123,9 @@ def _plan(session: Session, catalogue: Catalogue, spot: Spot, pair: int) -> Line
     return block.sections[PARTS.index(spot.part)][spot.line - 1]
 
 
-def _line(
-    session: Session, profile: Profile, catalogue: Catalogue, spot: Spot, shown: VersionLine
-) -> _Line | None:
+def _line(athlete: Athlete, session: Session, spot: Spot, shown: VersionLine) -> _Line | None:
     """None where what is shown is no option any more."""
-    athlete = _athlete(session, profile, catalogue)
-    plan = _plan(asked_of(profile, session), catalogue, spot, athlete.pair)
+    plan = _plan(asked_of(athlete.profile, session), athlete.catalogue, spot, athlete.pair)
     options = options_of(plan, athlete, Orders(), every=True)
     same = next((one for one in options if one.way is not None and _is_shown(one, shown)), None)
     if same is None or same.build_up:
@@ -115,9 +134,9 @@ def _line(
     return _Line(plan, athlete, at_share(plan, same, athlete, _share(plan, same, shown)), others)
 
 
-def _safe(plan: LinePlan, athlete: Athlete) -> list[Option]:
+def _written(plan: LinePlan, athlete: Athlete) -> list[Option]:
     options = options_of(plan, athlete, Orders(), every=True)
-    return [one for one in options if one.safe and one.part == 1]
+    return [one for one in options if one.safe and one.part == 1 and one.distance == AS_WRITTEN]
 
 
 def _is_shown(option: Option, shown: VersionLine) -> bool:

@@ -33,8 +33,9 @@ from core.scaling.fit import (
 )
 from core.scaling.gear import gear_of
 from core.scaling.intent import LIGHT_DUTY, Window
+from core.scaling.notes import NO_NOTES, Notes
 from core.scaling.values import Because
-from core.scaling.ways import AS_WRITTEN, LinePlan, Way
+from core.scaling.ways import AS_WRITTEN, Grip, LinePlan, Way
 from core.scaling.whole_body import Rate, rate_of
 
 # A run breathes like the row that it stands for: so many times its rate is the same work (estimate).
@@ -58,8 +59,12 @@ NOTHING = Support()
 class Athlete:
     """A profile with everything that is worked out from it once."""
 
-    def __init__(self, profile: Profile, catalogue: Catalogue, year: int | None = None) -> None:
+    def __init__(
+        self, profile: Profile, catalogue: Catalogue, year: int | None = None, notes: Notes = NO_NOTES
+    ) -> None:
         self.profile = profile
+        self.notes = notes
+        self.is_noted = notes is not NO_NOTES
         self._year = year
         self.catalogue = catalogue
         self.capacity = Capacity(profile, catalogue, year)
@@ -79,9 +84,25 @@ class Athlete:
         self.ruled_out = ruled_out_for(profile)
         self._lightened = flags(lightened(profile.limits or ()))
         self._sore = bool(profile.today.sore)
-        self._is_unburdened = not (self._goes_gently or self._lightened or self._sore)
+        self._eased = notes.eased
+        self._is_unburdened = not (self._goes_gently or self._lightened or self._sore or self._eased)
         self._barriers: dict[str, Barrier | None] = {}
         self._spared: dict[str, str | None] = {}
+
+    @cached_property
+    def without_notes(self) -> "Athlete":
+        """The same, if no coach had noted anything."""
+        return Athlete(self.profile, self.catalogue, self._year)
+
+    @cached_property
+    def past_notes(self) -> "Athlete":
+        """The same where the coach has decided since: the words are shown, and bind nothing."""
+        return Athlete(self.profile, self.catalogue, self._year, self.notes.unbound())
+
+    @cached_property
+    def forgiven(self) -> "Athlete":
+        """The same where a cap takes away what would be done: whatever it leaves is heavy enough."""
+        return Athlete(self.profile, self.catalogue, self._year, self.notes.forgiving())
 
     def ability(self, way: Way) -> Ability:
         return self.capacity.of(way.movement, way.variant, way.id, way.kin)
@@ -92,10 +113,10 @@ class Athlete:
         return self.day.scored and not self.light_duty and self.profile.today.easing is None
 
     def goes_easy(self, way: Way) -> bool:
-        """Whether no set of this way may cost over half: light duty, a limit that lightens it, soreness."""
+        """Whether no set of this way may cost over half: light duty, a limit that lightens it, soreness, a note."""
         if self._is_unburdened:
             return False
-        return self._goes_gently or self.spares(way) is not None
+        return self._goes_gently or way.movement.pattern in self._eased or self.spares(way) is not None
 
     def spares(self, way: Way) -> str | None:
         """The limit or sore place for whose sake a way goes easy."""
@@ -118,7 +139,7 @@ class Athlete:
             window.under(LIGHT_DUTY) if easy else window,
             way.counts_reps,
             easy,
-            _lightness(plan, way, ability, easy=easy or self._is_learning(plan)),
+            _lightness(plan, way, ability, easy=easy or self._is_forgiven(way) or self._is_learning(plan)),
         )
 
     def bounds(self, way: Way) -> tuple[float, float]:
@@ -130,7 +151,17 @@ class Athlete:
         easy = self.goes_easy(way)
         least, most = way.fitting[self.pair - 1 + 2 * easy]
         strength = base.strength_kg * kin.ratio
+        if self._is_forgiven(way):
+            least = 0.0
         return strength * least, strength * base.sure[kin.loaded][kin.reference] * most
+
+    def most(self, way: Way, grip: Grip, *, heavier: bool) -> tuple[float, float]:
+        """The heaviest that is allowed, and what is near enough to stand in for it; `heavier`: than is written."""
+        most, nearly = (inf, inf) if heavier else grip.most(self.pair)
+        if not self.is_noted:
+            return most, nearly
+        cap = self.notes.cap(way.movement.pattern, grip.hold.count)
+        return min(most, cap), min(nearly, cap)
 
     def window(self, plan: LinePlan, way: Way) -> Window:
         """What a set of this line is meant to cost this athlete."""
@@ -150,6 +181,10 @@ class Athlete:
         if way.id not in self._barriers:
             self._barriers[way.id] = self._find_barrier(way)
         return self._barriers[way.id]
+
+    def _is_forgiven(self, way: Way) -> bool:
+        """Whether nothing is too light, for a note's sake."""
+        return self.is_noted and way.movement.pattern in self.notes.forgiven
 
     def _is_learning(self, plan: LinePlan) -> bool:
         """Whether the written line is a skill yet to be learned: one starts light with it."""

@@ -21,7 +21,7 @@ from core.sessions.values import Session
 # A coach says two or three things aloud, no more, and nothing that concerns one person alone.
 MOST_SAID = 3
 FEWEST_TO_SAY = 2
-UNSAID = {Because.AS_WRITTEN, Because.COACH, Because.ONE_SETTING, Because.LIGHT_DUTY}
+UNSAID = {Because.AS_WRITTEN, Because.COACH, Because.ONE_SETTING, Because.LIGHT_DUTY, Because.NOTED}
 
 FIELDS = {
     Change.NONE: "as_written",

@@ -54,6 +54,8 @@ def line_of(number: int, plan: LinePlan, option: Option, athlete: Athlete, reaso
         cost_window=tuple(athlete.window(plan, way)) if counted else None,
         change=change_of(option),
         reason=reason,
+        cues=athlete.notes.cues.get(way.movement.pattern, ()),
+        at_most_kg=athlete.notes.caps.get(way.movement.pattern) if option.hold else None,
     )
 
 

@@ -45,10 +45,6 @@ class _Line(NamedTuple):
     athlete: Athlete
     heavier: bool
 
-    def most(self, grip: Grip) -> tuple[float, float]:
-        """The heaviest that is allowed, and what is near enough to stand in for it."""
-        return (inf, inf) if self.heavier else grip.most(self.athlete.pair)
-
 
 def _look(line: _Line, search: Search, *, every: bool = False) -> None:
     """Goes through the ways; settings of shared things come last."""
@@ -173,9 +169,10 @@ def _within(bounds: tuple[float, float], grip: Grip, loads: tuple[Load, ...]) ->
 
 def _search_fixed(work: _Work, grip: Grip, loads: Sequence[Load], slot: Slot, search: Search) -> None:
     """Loads up to what is written; after them those that lie a little above."""
+    allowed = work.line.athlete.most(work.way, grip, heavier=work.line.heavier)
     limit = work.limit(grip, search.most_beyond(work.way.distance))
-    _lift(work, grip, _up_to(min(work.line.most(grip)[0], limit), loads), slot, search)
-    near = _a_little_above(work.line.most(grip), limit, loads)
+    _lift(work, grip, _up_to(min(allowed[0], limit), loads), slot, search)
+    near = _a_little_above(allowed, limit, loads)
     if near:
         _lift(work, grip, near, search.slot(), search)
 
@@ -187,11 +184,11 @@ def _search_settings(settings: _Settings, search: Search) -> None:
         return
     search.reach(way.distance)
     work, mixed = _work(line, way), bool(slot)
-    limit = work.limit(grip, beyond)
-    _lift(work, grip, _up_to(min(line.most(grip)[0], limit), loads), slot, search)
+    limit, allowed = work.limit(grip, beyond), line.athlete.most(way, grip, heavier=line.heavier)
+    _lift(work, grip, _up_to(min(allowed[0], limit), loads), slot, search)
     if mixed:
         slot.sort(key=_rank)
-    near = _a_little_above(line.most(grip), limit, loads)
+    near = _a_little_above(allowed, limit, loads)
     if near:
         _lift(work, grip, near, search.slot(), search)
 

@@ -3,7 +3,7 @@
 from decimal import Decimal
 from typing import Literal
 
-from core.scaling.values import Part, VersionLine
+from core.scaling.values import Part, Spot, VersionLine
 from core.scores.values import EXACTLY, Tolerance
 from core.values import Value
 
@@ -28,11 +28,23 @@ class Pin(Value):
     cause: str | None = None
 
 
+class Fault(Value):
+    """How an athlete does a movement that their coach wants otherwise: `words` to read, at most `cap_kg` in the hands.
+
+    Without a number no set of it costs more than half. It speaks of everything of the movement's pattern.
+    """
+
+    movement: str
+    words: str = ""
+    cap_kg: Decimal | None = None
+
+
 class Orders(Value):
     """What was decided beside the session: standing choices, and last time's lines for steadiness.
 
     `heavier`: the coach allows more than written. `volume_first`: fewer repetitions are an option at once.
-    `tolerance`: what counts as written in the group.
+    `tolerance`: what counts as written in the group. `faults`: what the coach noted; they don't bind the lines `past`
+    them, of which the coach has decided since.
     """
 
     pins: tuple[Pin, ...] = ()
@@ -40,3 +52,5 @@ class Orders(Value):
     heavier: bool = False
     volume_first: bool = False
     tolerance: Tolerance = EXACTLY
+    faults: tuple[Fault, ...] = ()
+    past: tuple[Spot, ...] = ()

@@ -41,6 +41,7 @@ class Because(StrEnum):
     UNKNOWN_HEAVY = "unknown_heavy"  # nothing shows that so heavy is safe: build up
     LIGHT_DUTY = "light_duty"  # up to moderate
     NO_SAFE_OPTION = "no_safe_option"
+    NOTED = "noted"  # the coach noted something about how they do it
     COACH = "coach"  # the coach chose it
     ASKED = "asked"  # the athlete asked for it; `about` is the cause
 
@@ -71,7 +72,8 @@ class VersionLine(Value):
     `unbroken` (median) and `set_cost` are None where repetitions don't apply. `amount` is per side when
     `per_side`, and `amount_to` the top of a written range. It is None under a scheme, where `scheme` is the
     block's unless repetitions were taken off, and None where the athlete builds up and stops with three left
-    (`Because.UNKNOWN_HEAVY`).
+    (`Because.UNKNOWN_HEAVY`). `cues` are the coach's words about how this athlete does it; `at_most_kg` is
+    the most in the hands altogether, as the coach said.
     """
 
     line: int
@@ -95,6 +97,8 @@ class VersionLine(Value):
     cost_window: tuple[float, float] | None = None
     change: Change
     reason: Reason
+    cues: tuple[str, ...] = ()
+    at_most_kg: Decimal | None = None
 
 
 class Turn(Value):

@@ -12,10 +12,12 @@ from core.scaling.choice import choose
 from core.scaling.counting import counts_as_written
 from core.scaling.easing import asked_of
 from core.scaling.lines import is_same, line_of
+from core.scaling.noted import bound, reason_beside, without_notes
+from core.scaling.notes import NO_NOTES, notes_of
 from core.scaling.options import at_share, options_of
 from core.scaling.orders import Orders, Pin
 from core.scaling.plan import plan_of
-from core.scaling.reasons import keeps, reason_for
+from core.scaling.reasons import keeps
 from core.scaling.ring import Candidate, Section
 from core.scaling.search import Option
 from core.scaling.sharing import turn_of
@@ -24,7 +26,9 @@ from core.scaling.values import (
     Caution,
     Change,
     NeedsCoach,
+    Part,
     Reason,
+    Spot,
     Version,
     VersionBlock,
     VersionLine,
@@ -36,7 +40,7 @@ from core.sessions.values import Block, Format, Session
 NO_ORDERS = Orders()
 FOR_THE_COACH = {Because.UNKNOWN_HEAVY, Because.TOO_LIGHT, Because.NO_SAFE_OPTION}
 FORBIDS: Mapping[SessionRule, Literal["clearance", "rest"]] = {"cleared-first": "clearance", "rest": "rest"}
-PARTS = ("buy_in", "lines", "cash_out")
+PARTS: tuple[Part, ...] = ("buy_in", "lines", "cash_out")
 
 
 def version_for(
@@ -51,7 +55,8 @@ def version_for(
     withheld = withheld_from(profile)
     if withheld is not None:
         return withheld
-    athlete = Athlete(profile, catalogue, session.date.year if session.date else None)
+    notes = notes_of(orders.faults, catalogue) if orders.faults else NO_NOTES
+    athlete = Athlete(profile, catalogue, session.date.year if session.date else None, notes)
     easing = profile.today.easing
     blocks = tuple(
         _version_block(number, plan, athlete, orders)
@@ -84,8 +89,13 @@ def withheld_from(profile: Profile) -> Withheld | None:
 
 
 class _Row(NamedTuple):
-    """A line with all its options. `pinned`: a standing choice narrowed them."""
+    """A line with all its options. `pinned`: a standing choice narrowed them.
 
+    `athlete`: with what binds it; `free`: what it would be but for a coach's note, where there is one.
+    """
+
+    athlete: Athlete
+    free: Option | None
     plan: LinePlan
     options: list[Option]
     pin: Pin | None
@@ -95,16 +105,19 @@ class _Row(NamedTuple):
 def _version_block(number: int, plan: BlockPlan, athlete: Athlete, orders: Orders) -> VersionBlock:
     sections = [
         [
-            _row(line, athlete, orders, _pin_of(orders, number, part, place))
+            _row(
+                line,
+                _at(Spot(number, part, place), athlete, orders),
+                orders,
+                _pin_of(orders, number, part, place),
+            )
             for place, line in enumerate(lines, 1)
         ]
         for part, lines in zip(PARTS, plan.sections, strict=True)
     ]
     picks = iter(_chosen(plan.block, sections, orders))
     buy_in, lines, cash_out = (
-        tuple(
-            _version_line(place, row, row.options[next(picks)], athlete) for place, row in enumerate(rows, 1)
-        )
+        tuple(_version_line(place, row, row.options[next(picks)]) for place, row in enumerate(rows, 1))
         for rows in sections
     )
     block = plan.block
@@ -129,10 +142,15 @@ def _version_block(number: int, plan: BlockPlan, athlete: Athlete, orders: Order
     return made if turn is None else made.model_copy(update={"turn": turn})
 
 
-def _version_line(place: int, row: _Row, option: Option, athlete: Athlete) -> VersionLine:
-    pin = row.pin if row.followed else None
-    reason = reason_for(row.plan, option, athlete) if pin is None else _as_pinned(pin, row.plan, option)
-    return line_of(place, row.plan, option, athlete, reason)
+def _at(spot: Spot, athlete: Athlete, orders: Orders) -> Athlete:
+    """The athlete with what binds them at a place."""
+    return athlete.past_notes if spot in orders.past else athlete
+
+
+def _version_line(place: int, row: _Row, option: Option) -> VersionLine:
+    pin, plan, athlete = row.pin if row.followed else None, row.plan, row.athlete
+    reason = reason_beside(plan, option, athlete, row.free) if pin is None else _as_pinned(pin, plan, option)
+    return line_of(place, plan, option, athlete, reason)
 
 
 def _as_pinned(pin: Pin, plan: LinePlan, option: Option) -> Reason:
@@ -141,9 +159,13 @@ def _as_pinned(pin: Pin, plan: LinePlan, option: Option) -> Reason:
     return Reason(because=Because.ASKED, about=pin.cause, keeps=keeps(plan, option))
 
 
-def _row(plan: LinePlan, athlete: Athlete, orders: Orders, pin: Pin | None) -> _Row:
+def _row(plan: LinePlan, who: Athlete, orders: Orders, pin: Pin | None) -> _Row:
+    free = without_notes(plan, who, orders)
+    athlete = bound(who, free)
     matching = _pinned(plan, options_of(plan, athlete, orders, every=True), athlete, pin) if pin else []
-    return _Row(plan, matching or options_of(plan, athlete, orders), pin, followed=bool(matching))
+    return _Row(
+        athlete, free, plan, matching or options_of(plan, athlete, orders), pin, followed=bool(matching)
+    )
 
 
 def _pinned(plan: LinePlan, options: Iterable[Option], athlete: Athlete, pin: Pin) -> list[Option]:
@@ -155,7 +177,7 @@ def _pinned(plan: LinePlan, options: Iterable[Option], athlete: Athlete, pin: Pi
     return [option for option in shares if option.safe]
 
 
-def _pin_of(orders: Orders, block: int, part: str, line: int) -> Pin | None:
+def _pin_of(orders: Orders, block: int, part: Part, line: int) -> Pin | None:
     return next((p for p in orders.pins if (p.block, p.part, p.line) == (block, part, line)), None)
 
 

@@ -257,6 +257,8 @@ def barred(said: NotAsWritten) -> str:
             return "As written it needs something you told me you don't have. Got it since? Just tell me."
         case Because.SPACE:
             return f"As written it doesn't go: {PLACES.get(said.about or '', 'the place does not allow it')}."
+        case Because.NOTED:
+            return "Your coach noted something about how you do this, so I keep to that. They say when it's time for more."
         case Because.SKILL:
             return "That's one to learn with your coach first. This is the step before it."
         case _:

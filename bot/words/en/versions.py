@@ -1,7 +1,6 @@
 """Words for the personal version."""
 
 from collections.abc import Sequence
-from itertools import zip_longest
 
 from bot.words.en.questions import understood
 from bot.words.en.today import different_words
@@ -9,6 +8,7 @@ from bot.words.text import bullets, escape, fill, listed
 from bot.words.versions import (
     block_heading,
     caution_words,
+    cue_words,
     in_turn,
     line_words,
     need_words,
@@ -130,10 +130,17 @@ def block(
     """`spared`: limits that were named further up already."""
     lines = [line_words(line, units, spared) for line in one.every_line]
     told = [
-        f"{words}{' ' if before else ''}{before}" for words, before in zip_longest(lines, last, fillvalue="")
+        f"{words}{' ' if before else ''}{before}{under(line, units)}"
+        for line, words, before in zip(one.every_line, lines, last or [""] * len(lines), strict=True)
     ]
     turn = f"\n{escape(turn_words(one, units))}" if one.turn else ""
     return f"{escape(block_heading(one))}\n{bullets([escape(words) for words in in_turn(one, told)])}{turn}"
+
+
+def under(line: VersionLine, units: MassUnit) -> str:
+    """The coach's words about a line, in a row of their own."""
+    cue = cue_words(line, units)
+    return f"\n    {cue}" if cue else ""
 
 
 def turn_words(one: VersionBlock, units: MassUnit) -> str:
@@ -242,7 +249,8 @@ STILL_WAITS = "<b>{name}</b> is still waiting for your OK. I won't ask again."
 
 def block_for_coach(one: VersionBlock, units: MassUnit) -> str:
     lines = [
-        what_words(line, units) if line.reason.because in PRIVATE else line_words(line, units)
+        (what_words(line, units) if line.reason.because in PRIVATE else line_words(line, units))
+        + under(line, units)
         for line in one.every_line
     ]
     return f"{escape(block_heading(one))}\n{bullets([escape(words) for words in in_turn(one, lines)])}"
