@@ -10,7 +10,7 @@ from typing import Any, Generic, TypeVar
 
 from core.athletes.values import Evidence, Furnished, Profile
 from core.errors import Defect
-from core.scaling.orders import Pin
+from core.scaling.orders import Fault, Pin
 from core.scaling.values import Version
 from core.scores.values import Score
 from core.sessions.values import Session
@@ -40,10 +40,11 @@ PROFILE = Kind("profile", Profile, schema=5)
 EVIDENCE = Kind("evidence", Evidence, schema=2)
 SCORE = Kind("score", Score, schema=2)
 PIN = Kind("pin", Pin)
+FAULT = Kind("fault", Fault)
 FURNISHED = Kind("furnished", Furnished, schema=2)
 
 KINDS: Mapping[str, Kind[Any]] = {
-    kind.name: kind for kind in (SESSION, VERSION, PROFILE, EVIDENCE, SCORE, PIN, FURNISHED)
+    kind.name: kind for kind in (SESSION, VERSION, PROFILE, EVIDENCE, SCORE, PIN, FAULT, FURNISHED)
 }
 
 _upcasters: dict[tuple[str, int], Upcaster] = {}

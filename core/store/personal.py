@@ -26,6 +26,7 @@ OWN: Final[tuple[Table, ...]] = (
     t.coach_order,
     t.coach_ok,
     t.easy_week,
+    t.fault,
     t.score,
     t.report,
     t.sign_up,
@@ -45,6 +46,7 @@ GROUPS_OWN: Final[Mapping[Table, str]] = {
     t.coach_order: "by_id",
     t.coach_ok: "by_id",
     t.easy_week: "by_id",
+    t.fault: "by_id",
 }
 NOBODY: Final = "Somebody"
 

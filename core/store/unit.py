@@ -12,6 +12,7 @@ from core.store.adjustments import Adjustments
 from core.store.classes import Classes, HabitsOfPeople, SignUps
 from core.store.dues import Dues
 from core.store.engine import is_memory, open_engine, wash
+from core.store.faults import Faults
 from core.store.files import Files
 from core.store.groups import Groups
 from core.store.inbox import Inbox
@@ -45,6 +46,7 @@ class Unit:
         self.orders = CoachOrders(connection)
         self.oks = CoachOks(connection)
         self.easy_weeks = EasyWeeks(connection)
+        self.faults = Faults(connection)
         self.classes = Classes(connection)
         self.sign_ups = SignUps(connection)
         self.habits = HabitsOfPeople(connection)

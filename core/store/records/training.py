@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from enum import StrEnum
 
-from core.scaling.orders import Pin
+from core.scaling.orders import Fault, Pin
 from core.scaling.values import Spot, Version
 from core.scores.values import Hurt, Mark, Score
 from core.sessions.values import Session
@@ -93,6 +93,19 @@ class CoachOrder:
     movement: str
     pin: Pin
     made_at: datetime
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
+class FaultRecord:
+    """What a coach noted about one athlete of a group: it stands from `made_at` until `lifted_at`."""
+
+    id: int
+    group_id: int
+    person_id: int
+    fault: Fault
+    by_id: int
+    made_at: datetime | None
+    lifted_at: datetime | None
 
 
 @dataclass(frozen=True, kw_only=True, slots=True)

@@ -146,6 +146,22 @@ class EasyWeekRow(Row, table=True):
     undone_at: datetime | None = None
 
 
+class FaultRow(Row, table=True):
+    """How an athlete moves, noted by a coach; without `made_at` it is only written, and stands for nothing."""
+
+    __tablename__ = "fault"
+    __table_args__ = (Index(None, "group_id", "person_id"),)
+    id: int | None = key()
+    group_id: int = to("training_group.id")
+    person_id: int = to("person.id")
+    schema_number: int
+    body: dict[str, Any] = json()
+    by_id: int = to("person.id")
+    written_at: datetime
+    made_at: datetime | None = None
+    lifted_at: datetime | None = None
+
+
 class ScoreMarkRow(Row, table=True):
     """What coaches decided about a score, one row each time."""
 
@@ -179,5 +195,6 @@ score = table(ScoreRow)
 coach_order = table(CoachOrderRow)
 coach_ok = table(CoachOkRow)
 easy_week = table(EasyWeekRow)
+fault = table(FaultRow)
 score_mark = table(ScoreMarkRow)
 report = table(ReportRow)

@@ -51,6 +51,7 @@ async def a_session(unit, person, group):
     await unit.adjustments.standing(session.id, person.id)
     await unit.adjustments.of_session(session.id)
     await unit.oks.give(session_id=session.id, revision=1, person_id=person.id, by_id=person.id, now=NOW)
+    await unit.faults.standing(group.id, person.id)
     await unit.groups.hold(person.id, group.id, yes=True)
 
 
