@@ -26,6 +26,23 @@ def name_in_front(text: str, names: Iterable[str]) -> NameInFront | None:
     return None
 
 
+class NameIn(NamedTuple):
+    """A name of the group, and the text with `@` in its place."""
+
+    name: str
+    rest: str
+
+
+def find_name(text: str, names: Iterable[str]) -> NameIn | None:
+    """The one person who is named anywhere in a text, by the longest name first; None where nobody is."""
+    known = spellings(names)
+    for spelling in sorted(known, key=len, reverse=True):
+        name = re.compile(rf"(?<!\w){re.escape(spelling)}(?:'s|'(?=\s|$))?(?!\w)", re.IGNORECASE)
+        if name.search(text):
+            return NameIn(known[spelling], name.sub("@", text, count=1))
+    return None
+
+
 def spellings(names: Iterable[str]) -> dict[str, str]:
     """Whole names, and first names that only one has; folded."""
     known = list(dict.fromkeys(names))

@@ -6,7 +6,7 @@ from typing import Literal, NamedTuple
 
 from core.notation.chat import is_like_a_score
 from core.notation.limits import read_limits
-from core.notation.people import spellings
+from core.notation.people import find_name
 
 Wish = Literal["hold", "lift", "look"]
 
@@ -54,7 +54,7 @@ class WishAbout(NamedTuple):
 def read_wish(text: str, names: Iterable[str]) -> WishAbout | None:
     """The wish in a coach's words about one of these people; None where there is none, or no one name."""
     words = _wished(text)
-    found = _named(words, dict(spellings(names)))
+    found = find_name(words, names)
     if found is None:
         return None
     name, rest = found
@@ -65,7 +65,7 @@ def read_body_of_another(text: str, names: Iterable[str]) -> str | None:
     """Of whom a coach tells what their body must spare: `Ilse has a bad shoulder`, `no jumping for Bo`."""
     if "?" in text:
         return None
-    found = _named(re.sub(r"\s+", " ", text.replace("\u2019", "'")).casefold(), dict(spellings(names)))
+    found = find_name(re.sub(r"\s+", " ", text.replace("\u2019", "'")).casefold(), names)
     if found is None:
         return None
     name, rest = found
@@ -85,12 +85,3 @@ def read_hold_of_somebody(text: str) -> str | None:
 def _wished(text: str) -> str:
     words = re.sub(r"\s+", " ", text.replace("\u2019", "'")).strip(" .!?").casefold()
     return re.sub(rf"{_ASKED}(.*?){_ENDS}$", r"\1", words)
-
-
-def _named(words: str, known: dict[str, str]) -> tuple[str, str] | None:
-    """The one person who is named, and the words with `@` in place of the name."""
-    for spelling in sorted(known, key=len, reverse=True):
-        name = re.compile(rf"(?<!\w){re.escape(spelling)}(?:'s|'(?=\s|$))?(?!\w)")
-        if name.search(words):
-            return known[spelling], name.sub("@", words, count=1)
-    return None
