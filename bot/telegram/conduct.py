@@ -5,9 +5,10 @@ from telegram import Bot
 from bot.conduct import Conduct
 from bot.delivery.bells import Bells
 from bot.delivery.clock import Clock
-from bot.telegram.dispatch import COMMANDS, Dispatch
+from bot.telegram.dispatch import Dispatch
 from bot.telegram.dues import DueDesk
 from bot.telegram.letters import Writer
+from bot.telegram.use_cases import COMMANDS
 from core.desk.post_office import Store
 
 
