@@ -4,6 +4,7 @@ Shared by the private chat and the command line; escaping for a platform is the 
 """
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
+from decimal import Decimal
 
 from bot.words.reasons import reason_words, thing_words
 from bot.words.text import listed, sentence, singular, with_article
@@ -141,10 +142,15 @@ def line_words(line: VersionLine, units: MassUnit, spared: set[str] | None = Non
 
 
 def cue_words(line: VersionLine, units: MassUnit) -> str:
-    """What the coach noted about it: `Your coach: keep your back flat. At most 30 kg in your hands.`; or nothing."""
-    told = [sentence(words) for words in line.cues]
-    if line.at_most_kg is not None:
-        told.append(f"At most {in_words(line.at_most_kg, units)} in your hands.")
+    """What the coach noted about a line; empty where that is nothing."""
+    return coachs_words(line.cues, line.at_most_kg, units)
+
+
+def coachs_words(cues: Sequence[str], at_most_kg: Decimal | None, units: MassUnit) -> str:
+    """`Your coach: keep your back flat. At most 30 kg in your hands.`; plain text."""
+    told = [sentence(words) for words in cues]
+    if at_most_kg is not None:
+        told.append(f"At most {in_words(at_most_kg, units)} in your hands.")
     return f"Your coach: {' '.join(told)}" if told else ""
 
 

@@ -34,11 +34,12 @@ from core.desk.version_commands import (
     ShowLine,
 )
 from core.desk.visit import Visit
-from core.movements.lookup import catalogue
+from core.movements.lookup import Catalogue, catalogue
 from core.scaling.adjusting import Barred, as_written, easier, harder, something_else
 from core.scaling.barriers import sore_place
-from core.scaling.orders import Pin
-from core.scaling.values import Change, VersionLine
+from core.scaling.orders import Fault, Pin
+from core.scaling.values import Change, Spot, VersionLine
+from core.sessions.values import Session
 
 # Only these say something of ability (design 4.3).
 IS_EVIDENCE: Final = frozenset({"too-hard", "too-easy"})
@@ -72,7 +73,7 @@ async def ease_line(visit: Visit, command: EaseLine) -> Outcome:
             return Outcome(becomes=AskWhatHurts(**looked.about, limits=likeliest(looked.line)))
         case "sore":
             return await spare_sore(visit, looked)
-    pin = easier(looked.record.session, looked.profile, catalogue(), looked.spot, looked.line)
+    pin = easier(*asked_of(looked))
     if pin is None:
         await keep(visit, looked, "easier", command.cause, None)
         return Outcome(becomes=NothingEasier(**looked.about))
@@ -85,7 +86,7 @@ async def spare_sore(visit: Visit, looked: Looked) -> Outcome:
     today = await today_of(visit, looked.record)
     sore = said(await visit.profile(), Different(until=today, sore=place), today)
     await visit.uow.profiles.save(visit.person.id, sore, visit.now)
-    pin = easier(looked.record.session, looked.profile, catalogue(), looked.spot, looked.line)
+    pin = easier(*asked_of(looked))
     return await change(visit, looked, "easier", "sore", pin)
 
 
@@ -93,7 +94,7 @@ async def harden_line(visit: Visit, command: HardenLine) -> Outcome:
     looked = await look(visit, command.version, command.place)
     if command.cause is None:
         return Outcome(becomes=AskWhy(**looked.about, step="harder"))
-    asked = (looked.record.session, looked.profile, catalogue(), looked.spot, looked.line)
+    asked = asked_of(looked)
     pin = harder(*asked) or (something_else(*asked) if command.cause == "bored" else None)
     if pin is None:
         await keep(visit, looked, "harder", command.cause, None)
@@ -101,9 +102,14 @@ async def harden_line(visit: Visit, command: HardenLine) -> Outcome:
     return await change(visit, looked, "harder", command.cause, pin)
 
 
+def asked_of(looked: Looked) -> tuple[Session, Profile, Catalogue, Spot, VersionLine, tuple[Fault, ...]]:
+    """What every step from a line is looked up by."""
+    return looked.record.session, looked.profile, catalogue(), looked.spot, looked.line, looked.faults
+
+
 async def do_as_written(visit: Visit, command: DoAsWritten) -> Outcome:
     looked = await look(visit, command.version, command.place)
-    pin = as_written(looked.record.session, looked.profile, catalogue(), looked.spot)
+    pin = as_written(looked.record.session, looked.profile, catalogue(), looked.spot, looked.faults)
     if isinstance(pin, Barred):
         return Outcome(becomes=NotAsWritten(**looked.about, because=pin.because, about=pin.about))
     return await change(visit, looked, "as_written", "as-written", pin)

@@ -63,6 +63,30 @@ class CallWeekEasy(Command):
     person: int | None = None
 
 
+class KeepFault(Command):
+    """Yes, note this about how the athlete moves."""
+
+    fault: int
+
+
+class RewordFault(Command):
+    """The athlete should read it in other words."""
+
+    fault: int
+
+
+class DropFault(Command):
+    """No, note nothing."""
+
+    fault: int
+
+
+class LiftFault(Command):
+    """What was noted stands no more."""
+
+    fault: int
+
+
 class SeeSession(Command):
     """The session as it was posted, for whoever waits for their version."""
 

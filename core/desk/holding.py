@@ -3,6 +3,7 @@
 from core.desk.coach_commands import HoldAthlete, LookAtAthlete, SeeSession
 from core.desk.days import RECENT
 from core.desk.errors import NotAMember, NotTheCoach, UnknownThing
+from core.desk.noting import as_fault
 from core.desk.outcome import Outcome
 from core.desk.overseeing import give_ok, look_at_athlete, send_version
 from core.desk.says.overseeing import AthleteHeld, NobodyHeld, NothingToLookAt, OnlyFromThem
@@ -24,6 +25,9 @@ async def as_wish(visit: Visit, text: str, _: int | None) -> Outcome | None:
     }
     wish = read_wish(text, athletes)
     if wish is None:
+        noted = await as_fault(visit, text, athletes)
+        if noted is not None:
+            return noted
         told_of = read_body_of_another(text, athletes) if athletes else None
         if told_of is not None:
             return visit.told(OnlyFromThem(athlete=told_of))

@@ -8,16 +8,20 @@ from core.desk.commands import MyVersion
 from core.desk.errors import StalePress, UnknownThing, Withdrawn
 from core.desk.outcome import Outcome
 from core.desk.says.versions import Changed
-from core.desk.showing import profile_today
+from core.desk.showing import orders_for, profile_today
 from core.desk.versions import my_version
 from core.desk.visit import Visit
+from core.scaling.orders import Fault
 from core.scaling.values import Spot, VersionLine
 from core.store.records import SessionRecord, SessionState, VersionRecord, VersionState
 
 
 @dataclass(frozen=True, slots=True)
 class Looked:
-    """The line that was looked at, in the version that still counts; `profile` as it is today."""
+    """The line that was looked at, in the version that still counts; `profile` as it is today.
+
+    `faults`: what the coach noted, as far as it binds this line.
+    """
 
     record: SessionRecord
     version: VersionRecord
@@ -25,6 +29,7 @@ class Looked:
     spot: Spot
     line: VersionLine
     profile: Profile
+    faults: tuple[Fault, ...]
 
     @property
     def about(self) -> dict[str, Any]:
@@ -58,7 +63,9 @@ async def look(visit: Visit, version_id: int, place: int) -> Looked:
     if not 1 <= place <= len(spots):
         raise UnknownThing
     spot, line = spots[place - 1]
-    return Looked(record, version, place, spot, line, await profile_today(visit, record))
+    orders = await orders_for(visit, record)
+    faults = () if spot in orders.past else orders.faults
+    return Looked(record, version, place, spot, line, await profile_today(visit, record), faults)
 
 
 async def show_again(visit: Visit, session_id: int, cause: str, place: int | None = None) -> Outcome:

@@ -16,6 +16,7 @@ from core.desk.coach_commands import (
 from core.desk.commands import MyVersion
 from core.desk.errors import AlreadyDone, NotTheCoach, StalePress, UnknownThing
 from core.desk.landing import Tried, in_need, try_on_group
+from core.desk.noting import shown
 from core.desk.outcome import Outcome, Say
 from core.desk.says.overseeing import (
     AnswerPassedOn,
@@ -29,7 +30,7 @@ from core.desk.says.overseeing import (
     NothingFurther,
 )
 from core.desk.says.versions import VersionReleased
-from core.desk.showing import orders_for, profile_today
+from core.desk.showing import orders_for, profile_today, written_at
 from core.desk.versions import my_version
 from core.desk.visit import Visit
 from core.desk.waiting import seen_by
@@ -72,6 +73,7 @@ async def card_of(visit: Visit, record: SessionRecord, athlete: Membership) -> A
     one = await try_on(visit, record, athlete)
     assert isinstance(one.version, Version), "who has no version is not looked at"
     ordered = {order.movement for order in await orders_of(visit, record, athlete.person)}
+    noted = await visit.uow.faults.standing(record.group_id, athlete.person_id)
     spots = one.version.spots
     return AthleteCard(
         session_id=record.id,
@@ -83,8 +85,9 @@ async def card_of(visit: Visit, record: SessionRecord, athlete: Membership) -> A
         spares=(one.profile.limits or ()) if athlete.shares_limits else (),
         sides=tuple(sides_of(one.profile).items()) if athlete.shares_limits else (),
         needs=one.version.needs_coach,
+        faults=tuple([shown(one) for one in noted]),
         ordered=tuple(
-            place for place, (spot, _) in enumerate(spots, 1) if written_at(record, spot) in ordered
+            place for place, (spot, _) in enumerate(spots, 1) if written_at(record.session, spot) in ordered
         ),
         units=(await visit.group(record.group_id)).units,
     )
@@ -108,7 +111,7 @@ async def order_line(visit: Visit, command: OrderLine) -> Outcome:
     if command.step == "menu":
         return visit.told(await choices(visit, record, one, command.place))
     if command.step == "free":
-        await free(visit, record, member.person, written_at(record, spot))
+        await free(visit, record, member.person, written_at(record.session, spot))
         return visit.told(await card_of(visit, record, member)) + Outcome(settles=True)
     pin = pin_for(record, one, spot, line, command.step)
     if pin is None:
@@ -117,7 +120,7 @@ async def order_line(visit: Visit, command: OrderLine) -> Outcome:
         group_id=record.group_id,
         person_id=member.person_id,
         session_id=record.id,
-        movement=written_at(record, spot),
+        movement=written_at(record.session, spot),
         pin=pin.model_copy(update={"by": "coach", "cause": None}),
         by_id=visit.person.id,
         now=visit.now,
@@ -141,7 +144,7 @@ async def choices(visit: Visit, record: SessionRecord, one: Tried, place: int) -
         athlete=one.person.name,
         place=place,
         line=line,
-        is_ordered=any(order.movement == written_at(record, spot) for order in orders),
+        is_ordered=any(order.movement == written_at(record.session, spot) for order in orders),
         units=(await visit.group(record.group_id)).units,
     )
 
@@ -158,7 +161,7 @@ async def make_standing(visit: Visit, command: MakeStanding) -> Outcome:
     member = await athlete_of(visit, record, command.person)
     one = await try_on(visit, record, member)
     spot, _ = place_in(one, command.place)
-    movement = written_at(record, spot)
+    movement = written_at(record.session, spot)
     decided = [order for order in await orders_of(visit, record, member.person) if order.movement == movement]
     if not decided:
         raise StalePress
@@ -249,13 +252,6 @@ def place_in(one: Tried, place: int) -> tuple[Spot, VersionLine]:
     if not 1 <= place <= len(one.version.spots):
         raise UnknownThing
     return one.version.spots[place - 1]
-
-
-def written_at(record: SessionRecord, spot: Spot) -> str:
-    """The movement that the coach wrote at a place."""
-    block = record.session.blocks[spot.block - 1]
-    lines = getattr(block, spot.part)
-    return str(lines[spot.line - 1].movement)
 
 
 async def session_to_oversee(visit: Visit, session_id: int) -> SessionRecord:

@@ -1,7 +1,7 @@
 """A version as it is shown: with what was asked of its lines, what was done last time, what is different today."""
 
 from collections.abc import Iterable, Sequence
-from datetime import date
+from datetime import UTC, date, datetime
 
 from core.athletes.easing import easy_week_from
 from core.athletes.today import as_of, differing
@@ -11,14 +11,16 @@ from core.desk.reading import with_notes
 from core.desk.says.versions import Changed, LastTime, ShowVersion, Understood
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
+from core.movements.values import Pattern
 from core.scaling.orders import Orders, Pin
-from core.scaling.values import Change, Version, VersionLine
+from core.scaling.values import Change, Spot, Version, VersionLine
 from core.scaling.warm_up import warm_up_for
 from core.sessions.values import Session
-from core.store.records import CoachOrder, Done, SessionRecord, VersionRecord
+from core.store.records import CoachOrder, Done, FaultRecord, SessionRecord, VersionRecord
 
 # So many scored blocks back is a movement looked for (estimate: about two months of a busy athlete).
 LOOKS_BACK = 40
+NEVER = datetime.max.replace(tzinfo=UTC)
 
 
 async def today_of(visit: Visit, record: SessionRecord) -> date:
@@ -49,10 +51,13 @@ async def orders_for(visit: Visit, record: SessionRecord) -> Orders:
             last.setdefault(line.written, line)
     own = await visit.uow.adjustments.standing(record.id, visit.person.id)
     decided = await visit.uow.orders.standing(record.group_id, visit.person.id, record.id)
+    noted = await visit.uow.faults.standing(record.group_id, visit.person.id)
     return Orders(
         pins=own + coach_pins(record.session, decided, own),
         last=tuple(last.values()),
         tolerance=(await visit.group(record.group_id)).tolerance,
+        faults=tuple(one.fault for one in noted),
+        past=decided_since(record.session, decided, own, noted) if noted else (),
     )
 
 
@@ -67,6 +72,31 @@ def coach_pins(session: Session, orders: Sequence[CoachOrder], own: Sequence[Pin
         for place, line in enumerate(lines, 1)
         if line.movement in newest and (number, part, place) not in taken
     )
+
+
+def decided_since(
+    session: Session, orders: Sequence[CoachOrder], own: Sequence[Pin], noted: Sequence[FaultRecord]
+) -> tuple[Spot, ...]:
+    """The lines that the coach decided later than they noted anything of its pattern: the newer word counts."""
+    noted_at: dict[Pattern, datetime] = {}
+    for one in noted:
+        assert one.made_at is not None, "what stands was made"
+        pattern = catalogue().movement(one.fault.movement).pattern
+        noted_at[pattern] = max(one.made_at, noted_at.get(pattern, one.made_at))
+    decided_at = {order.movement: order.made_at for order in orders}
+    spots = ((Spot(pin.block, pin.part, pin.line), pin) for pin in coach_pins(session, orders, own))
+    return tuple(
+        spot
+        for spot, pin in spots
+        if decided_at[written_at(session, spot)]
+        > noted_at.get(catalogue().movement(pin.movement or written_at(session, spot)).pattern, NEVER)
+    )
+
+
+def written_at(session: Session, spot: Spot) -> str:
+    """The movement that the coach wrote at a place."""
+    lines = getattr(session.blocks[spot.block - 1], spot.part)
+    return str(lines[spot.line - 1].movement)
 
 
 async def done_before(visit: Visit, record: SessionRecord) -> list[Done]:

@@ -39,6 +39,7 @@ from core.desk.holding import as_wish
 from core.desk.in_group import session_replied_to
 from core.desk.joining import as_adult_after_all, tell_consent, tell_screening
 from core.desk.judging import enter_for_somebody
+from core.desk.noting import WORDS, tell_fault_words
 from core.desk.outcome import Outcome
 from core.desk.overseeing import answer_coach
 from core.desk.pain import as_complaint, as_stiffness
@@ -237,6 +238,7 @@ ANSWERS: Mapping[str, Callable[[Visit, Mapping[str, Any], str], Awaitable[Outcom
     "weight": tell_weight,
     "pain": tell_where,
     "coach": answer_coach,
+    WORDS: tell_fault_words,
     SET: tell_set,
     "class": tell_class_again,
     "lead": tell_habit,

@@ -85,7 +85,7 @@ class _Found(Value):
     end: int
 
 
-def read_fault(text: str, names: Iterable[str], unit: MassUnit, things: Catalogue) -> ToldFault | None:
+def read_fault(text: str, names: Iterable[str], things: Catalogue) -> ToldFault | None:
     """What a coach notes about one of these people; None for everything else that is said of them."""
     words = plain(text.replace("\u2019", "'"))
     named = find_name(words, names)
@@ -98,7 +98,7 @@ def read_fault(text: str, names: Iterable[str], unit: MassUnit, things: Catalogu
     ):
         return None
     name, said = named
-    cap, rest = _take_cap(said, unit)
+    cap, rest = _take_cap(said)
     begun = re.match(f"{_NOTED}|{_WATCHED}", rest, re.IGNORECASE)
     if begun is None and (_ELSE.search(rest) or not (cap or _MOVES.search(rest)) or re.search("[0-9]", rest)):
         return None
@@ -113,14 +113,14 @@ def read_fault(text: str, names: Iterable[str], unit: MassUnit, things: Catalogu
     return ToldFault(name=name, movement=found.movement, words=told, cap_kg=cap)
 
 
-def _take_cap(said: str, unit: MassUnit) -> tuple[Decimal | None, str]:
+def _take_cap(said: str) -> tuple[Decimal | None, str]:
     """The most in the hands, in kg, and the words without it."""
     whole = _CAP_OF.search(said)
     match = whole or _CAP.search(said)
     if match is None:
         return None, said
     place = "1" if match["n1"] else "2"
-    kg = kilograms(match[f"n{place}"], match[f"u{place}"], unit) * (2 if match[f"two{place}"] else 1)
+    kg = kilograms(match[f"n{place}"], match[f"u{place}"], MassUnit.KG) * (2 if match[f"two{place}"] else 1)
     left = f"{whole['what'] if whole else said[: match.start()]} {said[match.end() :]}"
     return (kg, left) if 0 < kg <= _HEAVIEST_KG else (None, said)
 

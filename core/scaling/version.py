@@ -89,7 +89,7 @@ def withheld_from(profile: Profile) -> Withheld | None:
 
 
 class _Row(NamedTuple):
-    """A line with all its options. `pinned`: a standing choice narrowed them.
+    """A line with all its options. `pin`: a standing choice that narrowed them.
 
     `athlete`: with what binds it; `free`: what it would be but for a coach's note, where there is one.
     """
@@ -99,20 +99,11 @@ class _Row(NamedTuple):
     plan: LinePlan
     options: list[Option]
     pin: Pin | None
-    followed: bool
 
 
 def _version_block(number: int, plan: BlockPlan, athlete: Athlete, orders: Orders) -> VersionBlock:
     sections = [
-        [
-            _row(
-                line,
-                _at(Spot(number, part, place), athlete, orders),
-                orders,
-                _pin_of(orders, number, part, place),
-            )
-            for place, line in enumerate(lines, 1)
-        ]
+        [_row(line, athlete, orders, Spot(number, part, place)) for place, line in enumerate(lines, 1)]
         for part, lines in zip(PARTS, plan.sections, strict=True)
     ]
     picks = iter(_chosen(plan.block, sections, orders))
@@ -142,14 +133,9 @@ def _version_block(number: int, plan: BlockPlan, athlete: Athlete, orders: Order
     return made if turn is None else made.model_copy(update={"turn": turn})
 
 
-def _at(spot: Spot, athlete: Athlete, orders: Orders) -> Athlete:
-    """The athlete with what binds them at a place."""
-    return athlete.past_notes if spot in orders.past else athlete
-
-
 def _version_line(place: int, row: _Row, option: Option) -> VersionLine:
-    pin, plan, athlete = row.pin if row.followed else None, row.plan, row.athlete
-    reason = reason_beside(plan, option, athlete, row.free) if pin is None else _as_pinned(pin, plan, option)
+    athlete, free, plan, _, pin = row
+    reason = reason_beside(plan, option, athlete, free) if pin is None else _as_pinned(pin, plan, option)
     return line_of(place, plan, option, athlete, reason)
 
 
@@ -159,13 +145,17 @@ def _as_pinned(pin: Pin, plan: LinePlan, option: Option) -> Reason:
     return Reason(because=Because.ASKED, about=pin.cause, keeps=keeps(plan, option))
 
 
-def _row(plan: LinePlan, who: Athlete, orders: Orders, pin: Pin | None) -> _Row:
-    free = without_notes(plan, who, orders)
-    athlete = bound(who, free)
-    matching = _pinned(plan, options_of(plan, athlete, orders, every=True), athlete, pin) if pin else []
-    return _Row(
-        athlete, free, plan, matching or options_of(plan, athlete, orders), pin, followed=bool(matching)
-    )
+def _row(plan: LinePlan, athlete: Athlete, orders: Orders, spot: Spot) -> _Row:
+    """What the coach decided after their notes goes past them; where that isn't safe any more, they bind again."""
+    pin = next((one for one in orders.pins if (one.block, one.part, one.line) == spot), None)
+    if pin is not None:
+        who = athlete.past_notes if spot in orders.past else athlete
+        matching = _pinned(plan, options_of(plan, who, orders, every=True), who, pin)
+        if matching:
+            return _Row(who, None, plan, matching, pin)
+    free = without_notes(plan, athlete, orders)
+    who = bound(athlete, free)
+    return _Row(who, free, plan, options_of(plan, who, orders), None)
 
 
 def _pinned(plan: LinePlan, options: Iterable[Option], athlete: Athlete, pin: Pin) -> list[Option]:
@@ -175,10 +165,6 @@ def _pinned(plan: LinePlan, options: Iterable[Option], athlete: Athlete, pin: Pi
         return matching
     shares = [at_share(plan, option, athlete, pin.share) for option in matching]
     return [option for option in shares if option.safe]
-
-
-def _pin_of(orders: Orders, block: int, part: Part, line: int) -> Pin | None:
-    return next((p for p in orders.pins if (p.block, p.part, p.line) == (block, part, line)), None)
 
 
 def _matches(option: Option, pin: Pin) -> bool:
@@ -222,7 +208,7 @@ def _candidates(row: _Row, last: VersionLine | None) -> list[Candidate]:
                 fitting.within,
                 option.held,
                 int(last is not None and not is_same(option, last)),
-                load.thing if load is not None and not row.followed else None,
+                load.thing if load is not None and row.pin is None else None,
                 load.value if load is not None else 0.0,
                 way.kin.movement if way is not None else None,
             )

@@ -2,7 +2,7 @@
 
 from datetime import datetime
 
-from sqlalchemy import RowMapping, bindparam, delete, select
+from sqlalchemy import RowMapping, bindparam, select
 
 from core.scaling.orders import Fault
 from core.store import documents, tables
@@ -50,11 +50,6 @@ class Faults(Repository):
         row = await self._by_id(tables.fault, fault_id)
         return _fault_of(row) if row else None
 
-    async def reword(self, fault_id: int, fault: Fault) -> FaultRecord:
-        """Raise NotStoredError if there is none."""
-        new = {"schema_number": documents.FAULT.schema, "body": documents.write(fault)}
-        return _fault_of(await self._change_one(tables.fault, fault_id, **new))
-
     async def make(self, fault_id: int, now: datetime) -> None:
         """From now on it stands. Raise NotStoredError if there is none."""
         await self._change_one(tables.fault, fault_id, made_at=now)
@@ -63,9 +58,9 @@ class Faults(Repository):
         """It stands no more. Raise NotStoredError if there is none."""
         await self._change_one(tables.fault, fault_id, lifted_at=now)
 
-    async def drop(self, fault_id: int) -> None:
-        """Let go of what was written."""
-        await self._run(delete(tables.fault).where(tables.fault.c.id == fault_id))
+    async def drop(self, fault_id: int, now: datetime) -> None:
+        """Let go of what was only written; its id is never another's. Raise NotStoredError if there is none."""
+        await self._change_one(tables.fault, fault_id, body={"movement": ""}, lifted_at=now)
 
     async def standing(self, group_id: int, person_id: int) -> list[FaultRecord]:
         """List what stands for one athlete of a group, oldest first."""

@@ -2,6 +2,8 @@
 
 from datetime import date, timedelta
 
+from bot.words.en.faults import about as noted
+from bot.words.en.faults import lift
 from bot.words.text import bullets, escape, fill, listed
 from bot.words.versions import limit_names, need_words, what_words
 from bot.words.wording import Button, Row, Worded, wording
@@ -88,6 +90,8 @@ def athlete_card(said: AthleteCard) -> Worded:
         parts.append("Why you:\n" + bullets([escape(need_words(need, said.units)) for need in said.needs]))
     if said.spares:
         parts.append(fill("Spares: {limits}.", limits=limit_names(said.spares, dict(said.sides))))
+    if said.faults:
+        parts.append("Your notes:\n" + bullets([escape(noted(one, said.units)) for one in said.faults]))
     if said.held:
         parts.append("You hold their versions: nothing goes out to them before your OK.")
     parts.append("Tap a number to change that line.")
@@ -101,6 +105,7 @@ def athlete_card(said: AthleteCard) -> Worded:
         )
     )
     rows.append((hold_button(said),))
+    rows += [(lift(one, said.version.athlete),) for one in said.faults]
     return Worded("\n\n".join(parts), tuple(rows))
 
 

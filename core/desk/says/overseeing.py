@@ -4,6 +4,7 @@ from datetime import date
 
 from core.athletes.values import Side
 from core.desk.outcome import Said
+from core.desk.says.faults import FaultShown
 from core.measures import MassUnit
 from core.scaling.values import NeedsCoach, Version, VersionLine
 
@@ -19,6 +20,7 @@ class AthleteCard(Said):
     """One athlete's version as proposed. `ordered`: places of the lines that a coach decided.
 
     `held`: every version of theirs waits for a coach's OK. `spares`: what they agreed to show of their limits.
+    `faults`: what stands of the notes about how they move.
     """
 
     session_id: int
@@ -30,6 +32,7 @@ class AthleteCard(Said):
     spares: tuple[str, ...]
     sides: tuple[tuple[str, Side], ...]
     needs: tuple[NeedsCoach, ...]
+    faults: tuple[FaultShown, ...]
     ordered: tuple[int, ...]
     units: MassUnit
 

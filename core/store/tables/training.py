@@ -147,7 +147,7 @@ class EasyWeekRow(Row, table=True):
 
 
 class FaultRow(Row, table=True):
-    """How an athlete moves, noted by a coach; without `made_at` it is only written, and stands for nothing."""
+    """How an athlete moves, noted by a coach; without `made_at` it stands for nothing: yet, or never."""
 
     __tablename__ = "fault"
     __table_args__ = (Index(None, "group_id", "person_id"),)

@@ -35,19 +35,14 @@ async def test_lifted_it_stands_no_more_and_is_remembered(store, group, coach, i
         assert (await unit.faults.get(first.id)).lifted_at == NOW + minutes(5)
 
 
-async def test_other_words_take_the_place_of_the_first(store, group, coach, ilse):
+async def test_dropped_its_words_are_gone_and_its_place_is_nobody_else_s(store, group, coach, ilse):
     async with store.unit() as unit:
         one = await written(unit, group, coach, ilse)
-        other = ROUNDS.model_copy(update={"words": "chest up"})
-        assert (await unit.faults.reword(one.id, other)).fault == other
-        assert (await unit.faults.get(one.id)).fault == other
-
-
-async def test_dropped_it_is_gone(store, group, coach, ilse):
-    async with store.unit() as unit:
-        one = await written(unit, group, coach, ilse)
-        await unit.faults.drop(one.id)
-        assert await unit.faults.get(one.id) is None
+        await unit.faults.drop(one.id, NOW)
+        left = await unit.faults.get(one.id)
+        assert (left.fault.words, left.fault.cap_kg, left.made_at, left.lifted_at) == ("", None, None, NOW)
+        assert (await written(unit, group, coach, ilse)).id != one.id
+        assert await standing(unit, group, ilse) == []
 
 
 async def test_it_counts_in_its_own_group_and_for_its_own_athlete_only(store, group, coach, ilse):

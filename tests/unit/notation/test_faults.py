@@ -5,7 +5,6 @@ from decimal import Decimal
 import pytest
 from hypothesis import given
 
-from core.measures import MassUnit
 from core.movements.lookup import catalogue
 from core.notation.fault_wishes import asks_for_notes, read_lift
 from core.notation.faults import read_fault
@@ -16,7 +15,7 @@ NAMES = ("Ilse", "Bo", "Anna Maria Vik", "Anna Berg")
 
 
 def read(text):
-    return read_fault(text, NAMES, MassUnit.KG, catalogue())
+    return read_fault(text, NAMES, catalogue())
 
 
 @pytest.mark.parametrize(
@@ -169,6 +168,6 @@ def test_notes_are_asked_for(text, whose):
 
 @given(scrappy_text())
 def test_any_text_is_read_or_left_alone(text):
-    told = read_fault(f"note for Ilse: {text}", NAMES, MassUnit.KG, catalogue())
+    told = read_fault(f"note for Ilse: {text}", NAMES, catalogue())
     assert told is None or told.name == "Ilse"
     assert told is None or told.cap_kg is None or 0 < told.cap_kg <= 400
