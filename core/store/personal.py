@@ -33,6 +33,7 @@ OWN: Final[tuple[Table, ...]] = (
     t.habits,
     t.evidence,
     t.profile,
+    t.coach_word,
     t.consent,
     t.membership,
     t.version,

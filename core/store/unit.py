@@ -10,6 +10,7 @@ from sqlalchemy.ext.asyncio import AsyncConnection, AsyncEngine
 
 from core.store.adjustments import Adjustments
 from core.store.classes import Classes, HabitsOfPeople, SignUps
+from core.store.coach_words import CoachWords
 from core.store.dues import Dues
 from core.store.engine import is_memory, open_engine, wash
 from core.store.faults import Faults
@@ -47,6 +48,7 @@ class Unit:
         self.oks = CoachOks(connection)
         self.easy_weeks = EasyWeeks(connection)
         self.faults = Faults(connection)
+        self.words = CoachWords(connection)
         self.classes = Classes(connection)
         self.sign_ups = SignUps(connection)
         self.habits = HabitsOfPeople(connection)

@@ -10,6 +10,7 @@ from core.store.records.classes import (
 from core.store.records.people import (
     Chat,
     ChatKind,
+    CoachWord,
     Group,
     GroupState,
     Membership,
@@ -54,6 +55,7 @@ __all__ = [
     "ClassRecord",
     "ClassState",
     "CoachOrder",
+    "CoachWord",
     "Done",
     "Due",
     "DueState",

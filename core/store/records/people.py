@@ -87,3 +87,19 @@ class Membership:
     @property
     def person_id(self) -> int:
         return self.person.id
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
+class CoachWord:
+    """What an athlete said for the coaches of a group, in their own words.
+
+    `about`: what they `spare`, or whatever they `said` for them. Coaches see it from `passed_at` on.
+    """
+
+    id: int
+    group_id: int
+    person_id: int
+    about: Literal["spare", "said"]
+    text: str
+    said_at: datetime
+    passed_at: datetime | None

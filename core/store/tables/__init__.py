@@ -8,6 +8,7 @@ from core.store.tables.classes import (
 )
 from core.store.tables.people import (
     chat,
+    coach_word,
     consent,
     evidence,
     group,
@@ -46,6 +47,7 @@ __all__ = [
     "chat",
     "coach_ok",
     "coach_order",
+    "coach_word",
     "consent",
     "document",
     "due",

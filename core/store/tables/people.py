@@ -3,7 +3,7 @@
 from datetime import date, datetime
 from typing import Any
 
-from sqlalchemy import BigInteger, UniqueConstraint
+from sqlalchemy import BigInteger, Index, UniqueConstraint
 from sqlmodel import Field
 
 from core.store.tables.row import Row, json, key, table, to
@@ -67,6 +67,22 @@ class ConsentRow(Row, table=True):
     withdrawn_at: datetime | None = None
 
 
+class CoachWordRow(Row, table=True):
+    """What an athlete said for the coaches of a group. `told_on`: the day whose digest had it first."""
+
+    __tablename__ = "coach_word"
+    __table_args__ = (Index(None, "group_id", "told_on"),)
+    id: int | None = key()
+    group_id: int = to("training_group.id")
+    person_id: int = to("person.id", index=True)
+    about: str
+    text: str
+    said_at: datetime
+    passed_at: datetime | None = None
+    told_on: date | None = None
+    forgotten_at: datetime | None = None
+
+
 class ProfileRow(Row, table=True):
     """A profile without its name (the person's) and evidence (rows of their own)."""
 
@@ -93,6 +109,7 @@ person = table(PersonRow)
 chat = table(ChatRow)
 group = table(GroupRow)
 membership = table(MembershipRow)
+coach_word = table(CoachWordRow)
 consent = table(ConsentRow)
 profile = table(ProfileRow)
 evidence = table(EvidenceRow)

@@ -52,6 +52,9 @@ async def a_session(unit, person, group):
     await unit.adjustments.of_session(session.id)
     await unit.oks.give(session_id=session.id, revision=1, person_id=person.id, by_id=person.id, now=NOW)
     await unit.faults.standing(group.id, person.id)
+    await unit.words.seen_of(group.id, person.id)
+    await unit.words.to_tell(group.id, day)
+    await unit.words.hold_back(person.id)
     await unit.groups.hold(person.id, group.id, yes=True)
 
 
