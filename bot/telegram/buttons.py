@@ -116,6 +116,8 @@ CODES: Final[dict[str, type[Command]]] = {
     "we": w.EraseMe,
     "wk": w.KeepMe,
     "wl": w.ShareLimits,
+    "wp": w.PassOn,
+    "wx": w.ForgetWord,
 }
 _CODE_OF = {kind: code for code, kind in CODES.items()}
 _LIMIT = InlineKeyboardButtonLimit.MAX_CALLBACK_DATA

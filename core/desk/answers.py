@@ -21,6 +21,7 @@ from core.desk.commands import (
 from core.desk.errors import StalePress, UnknownThing
 from core.desk.outcome import Outcome
 from core.desk.pain import spared
+from core.desk.passing_on import offer
 from core.desk.says.versions import AnswerKept, AskWeight, Understood
 from core.desk.versions import ask, my_version
 from core.desk.visit import Visit
@@ -129,13 +130,15 @@ async def tell_limits(visit: Visit, session_id: int | None, text: str) -> Outcom
         return await keep(visit, session_id, Understood(limits=read.limits), limits=read.limits)
     group = await visit.group(memberships[0].group_id)
     facts, wishes = spared(profile, visit.person.id, read.limits, text, group, visit.now)
+    offered = await offer(visit, read.not_understood)
     understood = Understood(
         limits=read.limits,
         sides=tuple(read_sides(text).items()),
-        unread=read.not_understood,
+        unread=read.not_understood if offered is None else (),
         units=profile.units,
     )
-    return await keep(visit, session_id, understood, **facts) + Outcome(due=wishes)
+    kept = await keep(visit, session_id, understood, **facts)
+    return (offered or Outcome()) + kept + Outcome(due=wishes)
 
 
 async def tell_ability_in_words(
@@ -148,12 +151,23 @@ async def tell_ability_in_words(
     return await tell_ability(visit, command)
 
 
+# What was typed is quoted back no longer than this.
+QUOTED = 60
+
+
 async def ask_again(visit: Visit, refs: Mapping[str, Any], unread: str) -> Outcome:
-    """The same question, saying kindly that the last answer (if any) could not be read."""
+    """The same question, saying kindly that the last answer (if any) could not be read.
+
+    What may be something to spare is offered to the coach, unless it asks something itself.
+    """
     question = Question.model_validate(refs["question"])
     profile = await visit.profile()
-    understood = Understood(unread=(unread,) if unread else (), units=profile.units)
-    return await ask(visit, question, profile, refs["session"], understood, again=bool(unread))
+    words = (unread[:QUOTED],) if unread else ()
+    spares = question.ask is Ask.LIMITS and unread and not unread.rstrip().endswith("?")
+    offered = await offer(visit, (unread,), agreed=False) if spares else None
+    understood = Understood(unread=words if offered is None else (), units=profile.units)
+    asked = await ask(visit, question, profile, refs["session"], understood, again=bool(unread))
+    return (offered or Outcome()) + asked
 
 
 async def ask_weight(

@@ -98,6 +98,7 @@ async def digest_due(uow: Unit, now: datetime, refs: Mapping[str, Any]) -> Outco
     said = await digest_of(uow, now, group, day, clock)
     if not said.sessions and not said.classes:
         return Outcome()
+    await uow.words.told(await uow.words.to_tell(group.id, day), day)
     return Outcome((Say(chat.id, said, Purpose.ANSWER, key=key_of(group.id, coach.person_id, day)),))
 
 
@@ -128,7 +129,16 @@ async def digest_of(uow: Unit, now: datetime, group: Group, day: date, clock: Zo
         ),
         arriving=await arriving(uow, athletes),
         stopped=await stopped(uow, athletes),
+        words=await words_for_coach(uow, group, day, athletes),
     )
+
+
+async def words_for_coach(
+    uow: Unit, group: Group, day: date, athletes: Sequence[Membership]
+) -> tuple[tuple[str, str], ...]:
+    names = {one.person_id: one.person.name for one in athletes}
+    found = await uow.words.to_tell(group.id, day)
+    return tuple((names[one.person_id], one.text) for one in found if one.person_id in names)
 
 
 def needs_coach(version: VersionRecord | None) -> bool:

@@ -18,6 +18,7 @@ from core.desk.errors import AlreadyDone, NotTheCoach, StalePress, UnknownThing
 from core.desk.landing import Tried, in_need, try_on_group
 from core.desk.noting import shown
 from core.desk.outcome import Outcome, Say
+from core.desk.passing_on import seen_of
 from core.desk.says.overseeing import (
     AnswerPassedOn,
     AthleteAnswers,
@@ -85,6 +86,7 @@ async def card_of(visit: Visit, record: SessionRecord, athlete: Membership) -> A
         spares=(one.profile.limits or ()) if athlete.shares_limits else (),
         sides=tuple(sides_of(one.profile).items()) if athlete.shares_limits else (),
         needs=one.version.needs_coach,
+        words=await seen_of(visit, athlete),
         faults=tuple([shown(one) for one in noted]),
         ordered=tuple(
             place for place, (spot, _) in enumerate(spots, 1) if written_at(record.session, spot) in ordered

@@ -57,6 +57,8 @@ async def share_limits(visit: Visit, command: ShareLimits) -> Outcome:
     await visit.must_consent()
     for one in await visit.memberships():
         await visit.uow.groups.share_limits(visit.person.id, one.group_id, yes=command.yes)
+    if not command.yes:
+        await visit.uow.words.hold_back(visit.person.id)
     return visit.told(LimitsShared(yes=command.yes)) + Outcome(settles=True)
 
 

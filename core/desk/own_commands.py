@@ -37,3 +37,15 @@ class ShareLimits(Command):
     """Whether my coaches may see what I spare."""
 
     yes: bool
+
+
+class PassOn(Command):
+    """Yes, my coach may read what I said for them."""
+
+    word: int
+
+
+class ForgetWord(Command):
+    """Let go of what I said for my coach."""
+
+    word: int

@@ -43,6 +43,7 @@ from core.desk.noting import WORDS, tell_fault_words
 from core.desk.outcome import Outcome
 from core.desk.overseeing import answer_coach
 from core.desk.pain import as_complaint, as_stiffness
+from core.desk.passing_on import as_for_coach, as_own_words
 from core.desk.privacy import as_privacy
 from core.desk.reports import tell_where
 from core.desk.says.common import Help, NotText
@@ -63,9 +64,6 @@ from core.notation.limits import read_limits
 from core.notation.session import read_session
 from core.notation.yes_no import read_age
 from core.store.records import OpenQuestion
-
-# What was typed is quoted back no longer than this.
-QUOTED = 60
 
 # A coach's text of this many line breaks was meant as a session, even if hardly anything in it can be read.
 BOARD_BREAKS = 2
@@ -148,6 +146,8 @@ async def as_unread_session(visit: Visit, text: str, _: int | None) -> Outcome |
 # In this order: design 4.3, with what can't be mistaken first.
 READINGS = (
     raise_alarm,
+    as_for_coach,
+    as_own_words,
     as_session,
     as_pasted_session,
     as_wish,
@@ -213,7 +213,7 @@ async def answer(visit: Visit, question: OpenQuestion, text: str) -> Outcome:
         return taken
     if is_like_a_score(text):
         return await tell_score(visit, text, None)
-    return await ask_again(visit, question.refs, text[:QUOTED])
+    return await ask_again(visit, question.refs, text)
 
 
 def is_age_asked_for(question: OpenQuestion, text: str) -> bool:

@@ -17,6 +17,9 @@ def digest(said: Digest) -> Worded:
         day=f"{said.day:%A} {said.day.day} {said.day:%B}",
     )
     parts = [head, *(session(one) for one in said.sessions), *(class_(one) for one in said.classes)]
+    if said.words:
+        told = [fill("{name}: “{text}”", name=name, text=text) for name, text in said.words]
+        parts.append("For you, in their words:\n" + bullets(told))
     if said.needs:
         parts.append(
             fill("They need a word from you about their version: {names}.", names=listed(said.needs))

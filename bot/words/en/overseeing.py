@@ -4,6 +4,7 @@ from datetime import date, timedelta
 
 from bot.words.en.faults import about as noted
 from bot.words.en.faults import lift
+from bot.words.en.passing_on import in_their_words
 from bot.words.text import bullets, escape, fill, listed
 from bot.words.versions import limit_names, need_words, what_words
 from bot.words.wording import Button, Row, Worded, wording
@@ -90,6 +91,8 @@ def athlete_card(said: AthleteCard) -> Worded:
         parts.append("Why you:\n" + bullets([escape(need_words(need, said.units)) for need in said.needs]))
     if said.spares:
         parts.append(fill("Spares: {limits}.", limits=limit_names(said.spares, dict(said.sides))))
+    if said.words:
+        parts.append(in_their_words(said.words))
     if said.faults:
         parts.append("Your notes:\n" + bullets([escape(noted(one, said.units)) for one in said.faults]))
     if said.held:

@@ -49,7 +49,7 @@ def ask_about(said: AskAbout) -> Worded:
     text = question_text(said)
     before = said.understood and understood(said.understood)
     if said.again and said.question.ask is Ask.LIMITS:
-        before = f"{before} I only know the commoner things. If it is something a doctor or midwife should have a say in, ask them before you train with it; I can go gentle with you until then."
+        before = f"{before or ''} I only know the commoner things. If it is something a doctor or midwife should have a say in, ask them before you train with it; I can go gentle with you until then."
     return Worded(f"{before}\n\n{text}" if before else text, answers(said))
 
 

@@ -63,7 +63,7 @@ class Digest(Said):
     """The evening digest of a group.
 
     `needs`: athletes whose version needs the coach; `stopped`: who have none for now, as their answers decided.
-    `so_far`: asked for before the evening.
+    `words`: name, and what they said for their coach. `so_far`: asked for before the evening.
     """
 
     group: str
@@ -73,4 +73,5 @@ class Digest(Said):
     needs: tuple[str, ...]
     arriving: Arriving
     stopped: tuple[str, ...] = ()
+    words: tuple[tuple[str, str], ...] = ()
     so_far: bool = False

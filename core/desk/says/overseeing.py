@@ -5,6 +5,7 @@ from datetime import date
 from core.athletes.values import Side
 from core.desk.outcome import Said
 from core.desk.says.faults import FaultShown
+from core.desk.says.passing_on import WordShown
 from core.measures import MassUnit
 from core.scaling.values import NeedsCoach, Version, VersionLine
 
@@ -20,7 +21,7 @@ class AthleteCard(Said):
     """One athlete's version as proposed. `ordered`: places of the lines that a coach decided.
 
     `held`: every version of theirs waits for a coach's OK. `spares`: what they agreed to show of their limits.
-    `faults`: what stands of the notes about how they move.
+    `faults`: what stands of the notes about how they move; `words`: what they said for their coach.
     """
 
     session_id: int
@@ -33,6 +34,7 @@ class AthleteCard(Said):
     sides: tuple[tuple[str, Side], ...]
     needs: tuple[NeedsCoach, ...]
     faults: tuple[FaultShown, ...]
+    words: tuple[WordShown, ...]
     ordered: tuple[int, ...]
     units: MassUnit
 

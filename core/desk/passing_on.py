@@ -1,0 +1,124 @@
+"""Words that an athlete has for their coach: kept as they were written, and seen only once they agreed."""
+
+from collections.abc import Sequence
+
+from core.desk.days import today_in, zone_of
+from core.desk.errors import AlreadyDone, StalePress
+from core.desk.outcome import Outcome
+from core.desk.own_commands import ForgetWord, PassOn
+from core.desk.pain import as_complaint
+from core.desk.says.passing_on import (
+    AthleteSays,
+    MyWords,
+    OfferWord,
+    WordForgotten,
+    WordPassed,
+    WordShown,
+)
+from core.desk.visit import Visit
+from core.desk.waiting import to_coaches
+from core.notation.for_coach import asks_for_own_words, read_for_coach
+from core.store.records import CoachWord, Membership, Role
+
+
+async def offer(visit: Visit, unread: Sequence[str], *, agreed: bool = True) -> Outcome | None:
+    """What nobody here could read of what to spare, for the coach: at once where they see that, else with a yes.
+
+    `agreed`: what they agreed to show covers it. None where there is nothing to pass on, or nobody to read it.
+    """
+    here = await trains_in(visit)
+    if not unread or here is None or not await visit.uow.consents.given(visit.person.id):
+        return None
+    word = await visit.uow.words.keep(
+        group_id=here.group_id,
+        person_id=visit.person.id,
+        about="spare",
+        text=", ".join(unread),
+        now=visit.now,
+    )
+    if not (agreed and here.shares_limits):
+        return visit.told(OfferWord(word=word.id, text=word.text))
+    await visit.uow.words.pass_on(word.id, visit.now)
+    return await told_passed(visit, word, unread=True)
+
+
+async def trains_in(visit: Visit) -> Membership | None:
+    """Where the visitor is an athlete: in the oldest of their groups, if there are several."""
+    return next((one for one in await visit.memberships() if one.role is Role.ATHLETE), None)
+
+
+async def told_passed(visit: Visit, word: CoachWord, *, unread: bool = False) -> Outcome:
+    group = await visit.group(word.group_id)
+    return visit.told(WordPassed(word=word.id, text=word.text, group=group.title, unread=unread))
+
+
+async def pass_on(visit: Visit, command: PassOn) -> Outcome:
+    """Yes, the coach shall read it."""
+    word = await own_word(visit, command.word)
+    if word.passed_at is not None:
+        raise AlreadyDone
+    await visit.uow.words.pass_on(word.id, visit.now)
+    return await told_passed(visit, word) + Outcome(settles=True)
+
+
+async def forget_word(visit: Visit, command: ForgetWord) -> Outcome:
+    word = await own_word(visit, command.word)
+    await visit.uow.words.forget(word.id, visit.now)
+    return visit.told(WordForgotten()) + Outcome(settles=True)
+
+
+async def own_word(visit: Visit, word_id: int) -> CoachWord:
+    await visit.must_consent()
+    word = await visit.uow.words.get(word_id)
+    if word is None or word.person_id != visit.person.id:
+        raise StalePress
+    return word
+
+
+async def as_for_coach(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """`Tell my coach ...`: sent to the coaches at once, as it stands; pain in it is spared like any other.
+
+    None where the coach has just asked: then all of it is the answer.
+    """
+    words = read_for_coach(text)
+    here = await trains_in(visit) if words else None
+    if words is None or here is None:
+        return None
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is not None and question.kind == "coach":
+        return None
+    await visit.must_consent()
+    told = await say_to_coaches(visit, here, words)
+    return told + (await as_complaint(visit, words, None) or Outcome())
+
+
+async def say_to_coaches(visit: Visit, here: Membership, words: str) -> Outcome:
+    """Read at once, or in the evening where no coach has a chat with us yet."""
+    word = await visit.uow.words.keep(
+        group_id=here.group_id, person_id=visit.person.id, about="said", text=words, now=visit.now
+    )
+    what = AthleteSays(athlete=visit.person.name, text=words)
+    says = await to_coaches(visit, here.group_id, what, f"word:{word.id}")
+    today = today_in(await visit.group(here.group_id), visit.now)
+    await visit.uow.words.pass_on(word.id, visit.now, told_on=today if says else None)
+    return await told_passed(visit, word) + Outcome(says)
+
+
+async def as_own_words(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """What they said for their coach, with a way to let go of each."""
+    if not asks_for_own_words(text) or await trains_in(visit) is None:
+        return None
+    words = await visit.uow.words.of_person(visit.person.id)
+    return visit.told(MyWords(words=tuple([await shown(visit, one) for one in words])))
+
+
+async def shown(visit: Visit, word: CoachWord) -> WordShown:
+    zone = zone_of(await visit.group(word.group_id))
+    day = word.said_at.astimezone(zone).date()
+    return WordShown(id=word.id, on=day, text=word.text, passed=word.passed_at is not None)
+
+
+async def seen_of(visit: Visit, athlete: Membership) -> tuple[WordShown, ...]:
+    """What the coaches of the group see of what an athlete said for them."""
+    words = await visit.uow.words.seen_of(athlete.group_id, athlete.person_id)
+    return tuple([await shown(visit, one) for one in words])
