@@ -51,6 +51,7 @@ def help_(said: Help) -> Worded:
         "what comes or goes of your equipment: <i>bought a 24</i>, <i>sold the chair</i>, <i>trip: a band</i>",
         "how it is with you: <i>my left wrist hurts</i>, <i>I have 15 minutes</i>, <i>I'm travelling, only a band</i>",
         "what you can do: <i>I can do 10 deadlifts at 60 kg</i>",
+        "anything for your coach, in your words: <i>tell my coach I'm away on Friday</i>; <i>my notes</i> shows what you said",
         "/me shows what I know about you, and lets you change it; /export gives you all of it as a file",
         "/forget erases everything I've stored about you",
     ]
@@ -63,7 +64,12 @@ def help_(said: Help) -> Worded:
             1,
             "your athletes join with a tap in the group: <i>Start with me</i>, or <i>My version</i> under a post",
         )
-        lines.insert(3, "set up a class by writing <code>class Tuesdays 18:30, 45 min</code> and its link")
+        lines.insert(
+            2,
+            "how somebody moves: <i>note for Ilse: rounds her back in deadlifts</i>, or <i>Ilse: deadlifts at most 30 kg</i>; "
+            "<i>notes</i> shows what stands",
+        )
+        lines.insert(4, "set up a class by writing <code>class Tuesdays 18:30, 45 min</code> and its link")
     return Worded("Here's what you can send me:\n\n" + bullets(lines) + "\n\n" + NOBODY_WATCHES)
 
 
