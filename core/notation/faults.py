@@ -19,6 +19,7 @@ _LONGEST_NAME: Final = 4
 
 # With the name as `@`. Whoever begins so notes something, whatever follows.
 _NOTED: Final = r"(?:please )?(?:(?:technique |coaching )?(?:note|cue) (?:for|on|about|to) @)[\s:,\u2013-]*"
+_CUED: Final = r"(?:please )?(?:(?:remind|tell) @ to|make sure (?:that )?@)\s+"
 _WATCHED: Final = (
     r"(?:please )?(?:watch(?: out for)?|mind|(?:be )?careful with|(?:keep )?an eye on) @[\s:,\u2013-]*"
 )
@@ -29,21 +30,30 @@ def _mass(place: int) -> str:
 
 
 _DOES: Final = r"(?:(?:should |must |may |can )?(?:do|does|go|goes|uses?|lifts?|stays?|stay) )?(?:with )?"
+_NO_MORE: Final = (
+    r"(?:(?:should|must|may|can)(?: not|n't) (?:go|do|lift|use)|(?:no|not|never|nothing)) "
+    r"(?:more than|over|above|heavier than)"
+)
 _CAP: Final = re.compile(
-    rf"(?:\b(?:with )?{_DOES}(?:at (?:the )?most|(?:no|not|never|nothing) (?:more than|over|above|heavier than)|up to"
-    rf"|max(?:imum)?(?: of)?|cap(?:ped)?(?: (?:at|of|to))?|limit(?:ed)?(?: (?:at|of|to))?|(?:under|below))[\s:]+"
-    rf"{_mass(1)}|(?<![0-9.]){_mass(2)} (?:at (?:the )?most|max(?:imum)?|tops|or less)\b)"
-    r"(?: (?:for now|in total|altogether))?",
+    rf"(?:\b(?:with )?{_DOES}(?:at (?:the )?most|{_NO_MORE}|up to|max(?:imum)?(?: of)?|cap(?:ped)?(?: (?:at|of|to))?"
+    rf"|limit(?:ed)?(?: (?:at|of|to))?|under|below)[\s:]+{_mass(1)}"
+    rf"|(?<![0-9.]){_mass(2)} (?:at (?:the )?most|max(?:imum)?|tops|or less)\b)(?: (?:for now|in total|altogether))?",
     re.IGNORECASE,
 )
 _CAP_OF: Final = re.compile(
     rf"^(?:please )?(?:cap|limit|keep) (?P<what>@.*?) (?:at|to|under|below) (?:most )?{_mass(1)}",
     re.IGNORECASE,
 )
+# Where something happens above a load, that load is the most.
+_FROM: Final = re.compile(
+    rf"\b(?:(?:when|if|once|with|at|as soon as) )?(?:it'?s |it is |she goes |he goes |they go )?(?:over|above|beyond"
+    rf"|more than|heavier than) {_mass(1)}",
+    re.IGNORECASE,
+)
 # What is said of how somebody moves, and hardly of anything else.
 _MOVES: Final = re.compile(
     rf"\b(?:{BODY}|depth|deep|range|half reps?|rush\w*|too (?:fast|slow|low|high|wide|narrow|far|early|late)|bounc\w+"
-    r"|shallow|form|technique|kipp\w*|sag\w*|arch\w*|round(?:s|ed|ing)|flar\w+|cav(?:es|ing)|collaps\w*|lean\w*|twist\w*"
+    r"|shallow|form|technique|kip\w*|land(?:s|ing)|sag\w*|arch\w*|round(?:s|ed|ing)|flar\w+|cav(?:es|ing)|collaps\w*|lean\w*|twist\w*"
     r"|breath|lock(?:s|ing)? (?:out|her|his|their)|lockout|wobbl\w*|balance|posture|momentum)\b",
     re.IGNORECASE,
 )
@@ -54,18 +64,28 @@ _HEALTH: Final = re.compile(
     r"|ill|arthr\w*|hernia\w*|disc)\b",
     re.IGNORECASE,
 )
+_TOLD: Final = re.compile(
+    r"@(?: also| only| just)? (?:did|got|made|managed|finished|scored|lifted|has done|wants?|will|won't)\b",
+    re.IGNORECASE,
+)
 _ELSE: Final = re.compile(
     r"^\W*(?:please )?(?:(?:can|could|would) (?:you|we) )?(?:make|change|swap|replace|exchange|trade|switch|give|let"
-    r"|put|turn|add|drop|remove|skip|hold|show|tell|ask|remind|allow|stop|release|take|score|result|time|move|cancel|lift|no"
-    r"|avoid|without)\b"
-    r"|@(?: also| only| just)? (?:did|got|made|managed|finished|scored|can|can't|cannot|could|will|won't|wants?"
-    r"|has done|does|no|needs? (?!to)|should (?:do|get|have|rest|skip|run|row))\b"
+    r"|put|turn|add|drop|remove|skip|hold|show|tell|ask|remind|allow|stop|release|take|score|result|time|move|cancel|lift"
+    r"|no|avoid|without)\b"
+    r"|@(?: also| only| just)? (?:can(?!')|could(?!')|does(?!n)|no|needs? (?!to)|should (?:do|get|have|rest|run))\b"
+    r"|@ (?:can't|cannot|can not) (?!keep|get|hold|lock|stay|reach|control|open|brace)"
     r"|\binstead\b|\b(?:on|from|off) (?:the |her |his |their )?knees\b|\b(?:any ?more|no longer)\b",
     re.IGNORECASE,
 )
+_PRAISE: Final = re.compile(
+    r"\b(?:great|excellent|perfect(?:ly)?|beautiful\w*|lovely|proud|well done|nice(?:ly)?|awesome|so good|very good)\b",
+    re.IGNORECASE,
+)
+_NOT: Final = re.compile(r"n't\b|\b(?:not|never|hardly|no)\b", re.IGNORECASE)
+_LEADS: Final = (_NOTED, _CUED, _WATCHED)
 _BEFORE: Final = re.compile(
     r"\b(?:in|on|during|with|for|of|at|when|while|doing|as|if)\b(?:\s+(?:the|her|his|their|all|any|every|each|she|he|they|is"
-    r"|are|does|do|doing|bottom|top|start|end|of|heavy)\b(?:'s)?)*\s*$",
+    r"|are|does|do|doing|bottom|top|start|end|of|heavy)\b(?:'s)?|\s+@)*\s*$",
     re.IGNORECASE,
 )
 
@@ -99,29 +119,49 @@ def read_fault(text: str, names: Iterable[str], things: Catalogue) -> ToldFault 
         return None
     name, said = named
     cap, rest = _take_cap(said)
-    begun = re.match(f"{_NOTED}|{_WATCHED}", rest, re.IGNORECASE)
-    if begun is None and (_ELSE.search(rest) or not (cap or _MOVES.search(rest)) or re.search("[0-9]", rest)):
+    begun = next((match for lead in _LEADS if (match := re.match(lead, rest, re.IGNORECASE))), None)
+    if begun is None and not _is_fault(rest, cap):
+        return None
+    if begun is not None and begun.re.pattern == _CUED and not _MOVES.search(rest):
         return None
     about = rest[begun.end() :] if begun else re.sub(r"^\W*@[\s:,\u2013-]*", "", rest)
-    about = re.sub(r"\bfor @", " ", about)
-    found, plainly = find_movement(about, things), re.match(_NOTED, rest, re.IGNORECASE)
-    if found is None:
-        return ToldFault(name=name, movement=None, words=to_them(about), cap_kg=cap) if plainly else None
-    told = to_them(_without(found, about))
-    if not told and cap is None and not plainly:
+    return _told(name, re.sub(r"\bfor @", " ", about), cap, begun, things)
+
+
+def _told(
+    name: str, about: str, cap: Decimal | None, begun: re.Match[str] | None, things: Catalogue
+) -> ToldFault | None:
+    lead = begun.re.pattern if begun else None
+    found = find_movement(about, things)
+    words = to_them(_without(found, about) if found else about)
+    if lead == _CUED:
+        words = words.removeprefix("you ")
+    if lead != _NOTED and (found is None or not (words or cap)):
         return None
-    return ToldFault(name=name, movement=found.movement, words=told, cap_kg=cap)
+    return ToldFault(name=name, movement=found.movement if found else None, words=words, cap_kg=cap)
+
+
+def _is_fault(rest: str, cap: Decimal | None) -> bool:
+    """Whether what is said of somebody speaks of how they move, or of how much they may have in their hands."""
+    if _TOLD.search(rest) or re.search("[0-9]", rest):
+        return False
+    if cap is not None:
+        return True
+    praised = _PRAISE.search(rest) and not _NOT.search(rest)
+    return bool(_MOVES.search(rest)) and not _ELSE.search(rest) and not praised
 
 
 def _take_cap(said: str) -> tuple[Decimal | None, str]:
     """The most in the hands, in kg, and the words without it."""
     whole = _CAP_OF.search(said)
-    match = whole or _CAP.search(said)
+    match = whole or _CAP.search(said) or (_FROM.search(said) if _MOVES.search(said) else None)
     if match is None:
         return None, said
-    place = "1" if match["n1"] else "2"
-    kg = kilograms(match[f"n{place}"], match[f"u{place}"], MassUnit.KG) * (2 if match[f"two{place}"] else 1)
+    told = match.groupdict()
+    place = "1" if told["n1"] else "2"
+    kg = kilograms(told[f"n{place}"], told[f"u{place}"], MassUnit.KG) * (2 if told[f"two{place}"] else 1)
     left = f"{whole['what'] if whole else said[: match.start()]} {said[match.end() :]}"
+    left = re.sub(r"^(?:please )?let (@)(?: (?:do|use|lift))?", r"\1", left, flags=re.IGNORECASE)
     return (kg, left) if 0 < kg <= _HEAVIEST_KG else (None, said)
 
 
@@ -130,7 +170,9 @@ def _without(found: "_Found", about: str) -> str:
     before, after = about[: found.start].strip(), about[found.end :].strip()
     if not before and (verb := re.match(r"(is|are|looks?|goes|go)\b", after)):
         return f"{'they' if verb[0] in {'are', 'look', 'go'} else 'it'} {after}"
-    return f"{before} , {after}"
+    if not after:
+        before = re.sub(r"\b(?:her|his|their|the)$", "them", before, flags=re.IGNORECASE)
+    return f"{before} {after}"
 
 
 def find_movement(words: str, things: Catalogue) -> _Found | None:

@@ -18,16 +18,26 @@ _BEGINS: Final = re.compile(
     r"^(?:(?:but|because|as|since|so|and|that|for|that's because|should|must|needs? to|has to|have to)\b[\s:,]*)+",
     re.IGNORECASE,
 )
+_WHOSE: Final = (
+    rf"(?:{BODY}|form|technique|depth|tempo|balance|posture|range|lockout|set-?up|stance|breathing)"
+)
+_BESIDE: Final = re.compile(
+    r"^(?:(?:please|now|again|too)\b[\s,]*)+|(?:[\s,]*\b(?:please|now|from now on))+$", re.IGNORECASE
+)
+_SUBJECT: Final = re.compile(
+    r"(?:\b(?:she|he|they(?!'?re| are| look| go))\b|@)('s)?(?: (\w+'?\w*))?", re.IGNORECASE
+)
 _EDGES: Final = " ,;:.\u2013-\"'\u201c\u201d"
 
 
 def to_them(words: str) -> str:
-    """A coach's words about an athlete, turned to that athlete; others than in the third person stay as they are."""
-    said = re.sub(r"\s*,(?:\s*,)*\s*", ", ", " ".join(words.replace("@", "you").split())).strip(_EDGES)
-    said = _BEGINS.sub("", said).strip(_EDGES)
-    said = re.sub(
-        r"\b(?:she|he|they(?!'?re| are| look| go))\b('s)?(?: (\w+'?\w*))?", _you, said, flags=re.IGNORECASE
-    )
+    """A coach's words about an athlete, turned to that athlete; others than in the third person stay as they are.
+
+    `@` stands for the athlete's name.
+    """
+    said = re.sub(r"\s*,(?:\s*,)*\s*", ", ", " ".join(words.split())).strip(_EDGES)
+    said = _BESIDE.sub("", _BEGINS.sub("", said)).strip(_EDGES)
+    said = _SUBJECT.sub(_you, said)
     said = re.sub(r"\b(?:herself|himself|themselves)\b", "yourself", said, flags=re.IGNORECASE)
     said = re.sub(r"\b(?:her|his|their)\b", "your", said, flags=re.IGNORECASE)
     return re.sub(r"\b(and|or) (\w+s)(?= your\b)", lambda one: f"{one[1]} {base(one[2])}", _begun(said))
@@ -40,8 +50,10 @@ def _you(said: re.Match[str]) -> str:
 
 def _begun(said: str) -> str:
     """With a subject in front, where the words have none."""
-    if re.match(rf"{BODY}\b", said, re.IGNORECASE):
+    if re.match(rf"{_WHOSE}\b", said, re.IGNORECASE):
         return f"your {said}"
+    if re.match(r"can(?:'t|not)\b", said, re.IGNORECASE):
+        return f"you {said}"
     match = re.match(rf"((?:{_ADVERB} )*)([a-z]+(?:'t)?)\b", said, re.IGNORECASE)
     if match is None or not _is_third_person(match[2].lower()):
         return said
