@@ -24,6 +24,7 @@ from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.notation.fault_wishes import LiftWish, asks_for_notes, read_lift
 from core.notation.faults import ToldFault, read_fault
+from core.notation.people import find_name
 from core.scaling.orders import Fault
 from core.store.records import FaultRecord, Membership, Role
 
@@ -37,18 +38,19 @@ async def as_fault(visit: Visit, text: str, athletes: Mapping[str, Membership]) 
     """What a coach notes about one of their `athletes`, or wants of the notes that stand."""
     whose = asks_for_notes(text, athletes)
     if whose is not None:
-        return await list_faults(visit, [athletes[whose]] if whose else list(athletes.values()), whose)
+        asked = [athletes[whose]] if whose else list(athletes.values())
+        return await listed(visit, asked, whose) if asked else None
     lift = read_lift(text, athletes, catalogue())
     if lift is not None:
         return await lift_in_words(visit, lift, athletes[lift.name])
     told = read_fault(text, athletes, catalogue())
     if told is not None:
         return await note(visit, told, athletes[told.name])
-    return await as_words(visit, text) if athletes else None
+    return await as_words(visit, text) if find_name(text, athletes) else None
 
 
 async def as_words(visit: Visit, text: str) -> Outcome | None:
-    """How a note should read, where that was asked last."""
+    """How a note should read, where that was asked last: with a name in it, it could be taken for a score."""
     question = await visit.uow.questions.open_in(visit.chat)
     if question is None or question.kind != WORDS:
         return None
@@ -148,14 +150,14 @@ async def lift(visit: Visit, record: FaultRecord, athlete: Membership) -> Outcom
     return visit.told(FaultLifted(athlete=athlete.person.name, movement=movement)) + over
 
 
-async def lift_in_words(visit: Visit, wish: LiftWish, athlete: Membership) -> Outcome | None:
-    """What is meant, where that is clear; else what there is to lift. Not plainly meant, only what stands is."""
+async def lift_in_words(visit: Visit, wish: LiftWish, athlete: Membership) -> Outcome:
+    """What is meant, where that is clear; else what there is to lift."""
     standing = await visit.uow.faults.standing(athlete.group_id, athlete.person_id)
     meant = standing if wish.movement is None else about(standing, wish.movement)
     if not meant:
-        return visit.told(NoFaults(athlete=athlete.person.name)) if wish.plainly else None
+        return visit.told(NoFaults(athlete=athlete.person.name))
     if len(meant) > 1 and not (wish.every or wish.movement):
-        return await list_faults(visit, [athlete], athlete.person.name)
+        return await listed(visit, [athlete], athlete.person.name)
     lifted = Outcome()
     for record in meant:
         lifted += await lift(visit, record, athlete)
@@ -169,10 +171,8 @@ def about(standing: Sequence[FaultRecord], movement: str) -> list[FaultRecord]:
     return exactly or [one for one in standing if catalogue().movement(one.fault.movement).pattern is pattern]
 
 
-async def list_faults(visit: Visit, athletes: Sequence[Membership], whose: str) -> Outcome | None:
-    """What stands, with a way to lift each; None for whoever coaches nobody."""
-    if not athletes:
-        return None
+async def listed(visit: Visit, athletes: Sequence[Membership], whose: str) -> Outcome:
+    """What stands, with a way to lift each."""
     found = [
         (one.person.name, shown(record))
         for one in athletes

@@ -31,12 +31,11 @@ _LIST: Final = re.compile(
 
 
 class LiftWish(Value):
-    """`movement` None: none is named. `every`: all that stand. `plainly`: nothing else can have been meant."""
+    """`movement` None: none is named. `every`: all that stand."""
 
     name: str
     movement: str | None
     every: bool
-    plainly: bool
 
 
 def read_lift(text: str, names: Iterable[str], things: Catalogue) -> LiftWish | None:
@@ -55,9 +54,7 @@ def read_lift(text: str, names: Iterable[str], things: Catalogue) -> LiftWish | 
     if fine and found is None:
         return None
     every = bool(asked and asked["all"])
-    return LiftWish(
-        name=name, movement=found.movement if found else None, every=every, plainly=asked is not None
-    )
+    return LiftWish(name=name, movement=found.movement if found else None, every=every)
 
 
 def asks_for_notes(text: str, names: Iterable[str]) -> str | None:

@@ -228,3 +228,20 @@ async def test_a_note_for_nothing_in_particular_is_asked_for(crew):
     await crew.coach.hears("Which movement is it about?")
     await crew.coach.says("note for Ilse: deadlifts")
     await crew.coach.hears("What about deadlifts?")
+
+
+async def test_what_does_not_stand_can_not_be_lifted(crew):
+    await lifter(crew)
+    await crew.coach.says("Ilse's deadlift is fine now")
+    await crew.coach.hears("No note stands for Ilse")
+
+
+async def test_other_words_with_a_name_in_them_are_no_score_and_thanks_are_none(crew):
+    await lifter(crew)
+    await crew.coach.says(NOTE)
+    await crew.coach.presses("Other words", on=await crew.coach.hears("Shall I note this"))
+    await crew.coach.hears("How should Ilse read it?")
+    await crew.coach.says("thanks!")
+    await crew.coach.hears("You're welcome")
+    await crew.coach.says("Ilse, keep your back flat")
+    assert "Your coach: Ilse, keep your back flat." in (await crew.coach.hears("Shall I note this")).text

@@ -142,20 +142,20 @@ def test_what_is_said_of_somebody_is_said_to_them(said, told):
 
 
 @pytest.mark.parametrize(
-    ("text", "movement", "every", "plainly"),
+    ("text", "movement", "every"),
     [
-        ("Ilse's deadlift is fine now", "deadlift", False, False),
-        ("Ilse's squats look good again!", "air squat", False, False),
-        ("Ilse doesn't round her back in deadlifts any more", "deadlift", False, False),
-        ("lift the note on Ilse", None, False, True),
-        ("lift the note on Ilse's deadlifts", "deadlift", False, True),
-        ("please remove Ilse's cap", None, False, True),
-        ("lift all notes on Ilse", None, True, True),
+        ("Ilse's deadlift is fine now", "deadlift", False),
+        ("Ilse's squats look good again!", "air squat", False),
+        ("Ilse doesn't round her back in deadlifts any more", "deadlift", False),
+        ("lift the note on Ilse", None, False),
+        ("lift the note on Ilse's deadlifts", "deadlift", False),
+        ("please remove Ilse's cap", None, False),
+        ("lift all notes on Ilse", None, True),
     ],
 )
-def test_a_note_is_lifted_in_words(text, movement, every, plainly):
+def test_a_note_is_lifted_in_words(text, movement, every):
     wish = read_lift(text, NAMES, catalogue())
-    assert (wish.name, wish.movement, wish.every, wish.plainly) == ("Ilse", movement, every, plainly)
+    assert (wish.name, wish.movement, wish.every) == ("Ilse", movement, every)
 
 
 @pytest.mark.parametrize(
