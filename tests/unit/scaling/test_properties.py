@@ -12,8 +12,9 @@ from core.movements.lookup import catalogue
 from core.scaling.athlete import Athlete
 from core.scaling.choice import choose, value_of
 from core.scaling.fit import UNCOUNTED
+from core.scaling.notes import NO_NOTES, notes_of
 from core.scaling.options import options_of
-from core.scaling.orders import Orders
+from core.scaling.orders import Fault, Orders
 from core.scaling.plan import plan_of
 from core.scaling.ring import Candidate, Section
 from core.scaling.values import Change, Version
@@ -239,10 +240,11 @@ def candidates(options):
 
 
 @settings(max_examples=25, deadline=None)
-@given(texts, trains)
-def test_what_the_search_leaves_out_makes_no_block_better(text, who):
+@given(texts, trains, st.sampled_from((None, 6, 10, 15)), st.booleans())
+def test_what_the_search_leaves_out_makes_no_block_better(text, who, cap, forgiven):
     """Neighbours that repeat a movement and changes of what is held count too: everything but the order."""
-    person = Athlete(who, catalogue())
+    notes = NO_NOTES if cap is None else notes_of([Fault(movement="air squat", cap_kg=cap)], catalogue())
+    person = Athlete(who, catalogue(), None, notes.forgiving() if forgiven and cap else notes)
     for block in plan_of(session(text), catalogue(), person.pair):
         plans = [line._replace(harder=()) for line in block.lines]
         few, all_ = (
