@@ -142,7 +142,13 @@ def _plainly(line: VersionLine) -> str:
         case Because.SPACE:
             return f"Changed because {PLACES.get(about, 'the place does not allow it')}"
         case _:
-            return PLAIN[because]
+            return _by_itself(line)
+
+
+def _by_itself(line: VersionLine) -> str:
+    """A reason that needs no more words; only what is held can be lighter."""
+    words = PLAIN[line.reason.because]
+    return words if line.load_kg is not None else words.replace("Lighter for now", "Easier for now", 1)
 
 
 def _spared(about: str) -> str:

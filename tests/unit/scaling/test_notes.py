@@ -98,6 +98,7 @@ def test_without_a_number_no_set_costs_more_than_half():
         orders=noted(fault("push-up", "keep your elbows in")),
     )
     assert (line.set_cost <= 0.5, line.reason.because) == (True, Because.NOTED)
+    assert reason_words(line, MassUnit.KG).startswith("Easier for now: your coach noted something")
 
 
 def test_who_works_up_to_the_heaviest_reads_where_to_stop():
