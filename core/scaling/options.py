@@ -253,7 +253,7 @@ def _with_last_resorts(plan: LinePlan, search: Search, athlete: Athlete) -> list
     found = search.found
     options = [option for option in found if option.safe]
     if search.wants_fewer:
-        options += _fewer(plan, found, athlete)
+        options += _fewer(plan, found, athlete, first=search.volume_first)
     if not options:
         options += [
             option._replace(distance=BUILD_UP, build_up=True)
@@ -273,12 +273,18 @@ def at_share(plan: LinePlan, option: Option, athlete: Athlete, share: float) -> 
     return option._replace(part=share, distance=distance, fit=fitting)
 
 
-def _fewer(plan: LinePlan, found: Iterable[Option], athlete: Athlete) -> Iterator[Option]:
-    """The same with as many repetitions as fit: the more are taken off, the further from what was written."""
+def _fewer(plan: LinePlan, found: Iterable[Option], athlete: Athlete, *, first: bool) -> Iterator[Option]:
+    """The same with as many repetitions as fit: the more are taken off, the further from what was written.
+
+    Where volume goes `first`, fewer of what is written are as near as all of it.
+    """
     for option in found:
+        if option.safe and option.fit.beyond == 0:
+            continue
         task = athlete.task(plan, option.way) if option.way else None
         fewer = (at_share(plan, option, athlete, part) for part in _parts(task, option))
-        yield from islice((option for option in fewer if option.safe), 1)
+        safe = islice((one for one in fewer if one.safe), 1)
+        yield from (one._replace(fewer_first=first and option.distance == AS_WRITTEN) for one in safe)
 
 
 def _parts(task: Task | None, option: Option) -> Iterator[float]:

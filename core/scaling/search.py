@@ -31,7 +31,7 @@ class Option(NamedTuple):
     """One way, load and height. `way` None is rest. `load` is per implement, of which `hold` says how many.
 
     `part`: the share of the written amount, below 1 where repetitions were taken off; `build_up`: no amount
-    is prescribed, the athlete feels their way up.
+    is prescribed, the athlete feels their way up. `fewer_first`: fewer of what is written, as near as all of it.
     """
 
     way: Way | None
@@ -45,6 +45,7 @@ class Option(NamedTuple):
     out_of_reach: bool = False
     part: float = 1.0
     build_up: bool = False
+    fewer_first: bool = False
 
     @property
     def implement(self) -> str | None:
@@ -91,7 +92,7 @@ class Search:
         self.settled: set[Setting] = set()
         self._slots: list[Slot] = []
         self._every = every
-        self._volume_first = volume_first
+        self.volume_first = volume_first
         self._fewer = not fitting
         self._flawless: Movements = defaultdict(set)
         self._fits: Movements = defaultdict(set)
@@ -120,7 +121,7 @@ class Search:
     @property
     def wants_fewer(self) -> bool:
         """Whether repetitions have to come off: where that was asked for, or nothing of the pattern is light enough."""
-        return self._volume_first or (
+        return self.volume_first or (
             self._fewer and not any(_is_light_enough(option) for slot in self._slots for option in slot)
         )
 
@@ -163,7 +164,7 @@ class Search:
             self.best = value
             self.farthest = self._farthest()
         if self._fewer and _is_light_enough(option):
-            self._fewer = self._volume_first
+            self._fewer = self.volume_first
 
     def _farthest(self) -> int:
         """How far away a way may be to be better than what was found, or as good."""
