@@ -103,6 +103,8 @@ CODES: Final[dict[str, type[Command]]] = {
     "ok": o.AcceptVersion,
     "oh": o.HoldAthlete,
     "oz": o.CallWeekEasy,
+    "og": o.LetGoHeavier,
+    "ov": o.PutVolumeFirst,
     "fk": o.KeepFault,
     "fw": o.RewordFault,
     "fd": o.DropFault,

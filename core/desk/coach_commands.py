@@ -54,6 +54,22 @@ class HoldAthlete(Command):
     yes: bool
 
 
+class LetGoHeavier(Command):
+    """This athlete may go heavier than written where it suits; `yes` False: no longer."""
+
+    group: int
+    person: int
+    yes: bool
+
+
+class PutVolumeFirst(Command):
+    """Fewer of what is written come before an easier way for this athlete; `yes` False: no longer."""
+
+    group: int
+    person: int
+    yes: bool
+
+
 class CallWeekEasy(Command):
     """The week from `monday` (an ordinal) is easy for everybody, or for one athlete; `yes` False: no longer."""
 

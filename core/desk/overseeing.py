@@ -83,6 +83,8 @@ async def card_of(visit: Visit, record: SessionRecord, athlete: Membership) -> A
         person=athlete.person_id,
         version=one.version,
         held=athlete.held,
+        goes_heavier=athlete.goes_heavier,
+        volume_first=athlete.volume_first,
         spares=(one.profile.limits or ()) if athlete.shares_limits else (),
         sides=tuple(sides_of(one.profile).items()) if athlete.shares_limits else (),
         needs=one.version.needs_coach,

@@ -52,7 +52,10 @@ async def orders_for(visit: Visit, record: SessionRecord) -> Orders:
     own = await visit.uow.adjustments.standing(record.id, visit.person.id)
     decided = await visit.uow.orders.standing(record.group_id, visit.person.id, record.id)
     noted = await visit.uow.faults.standing(record.group_id, visit.person.id)
+    member = await visit.uow.groups.membership(visit.person.id, record.group_id)
     return Orders(
+        heavier=member is not None and member.goes_heavier,
+        volume_first=member is not None and member.volume_first,
         pins=own + coach_pins(record.session, decided, own),
         last=tuple(last.values()),
         tolerance=(await visit.group(record.group_id)).tolerance,

@@ -39,6 +39,7 @@ from core.desk.holding import as_wish
 from core.desk.in_group import session_replied_to
 from core.desk.joining import as_adult_after_all, tell_consent, tell_screening
 from core.desk.judging import enter_for_somebody
+from core.desk.leeway import as_leeway
 from core.desk.noting import WORDS, tell_fault_words
 from core.desk.outcome import Outcome
 from core.desk.overseeing import answer_coach
@@ -150,6 +151,7 @@ READINGS = (
     as_own_words,
     as_session,
     as_pasted_session,
+    as_leeway,
     as_wish,
     as_easy_week,
     as_tolerance,

@@ -34,6 +34,8 @@ def _membership_of(row: RowMapping) -> Membership:
         pair=row["pair"],
         shares_limits=row["shares_limits"],
         held=row["held"],
+        goes_heavier=row["goes_heavier"],
+        volume_first=row["volume_first"],
         lead_minutes=row["lead_minutes"],
         joined_at=row["joined_at"],
         left_at=row["left_at"],
@@ -117,6 +119,8 @@ class Groups(Repository):
                 role=role,
                 shares_limits=False,
                 held=False,
+                goes_heavier=False,
+                volume_first=False,
                 lead_minutes=LEAD_MINUTES,
                 joined_at=now,
             )
@@ -168,6 +172,19 @@ class Groups(Repository):
     async def hold(self, person_id: int, group_id: int, yes: bool) -> None:
         """Whether every version of this athlete waits for a coach's OK."""
         await self._change_member(person_id, group_id, held=yes)
+
+    async def give_leeway(
+        self,
+        person_id: int,
+        group_id: int,
+        *,
+        goes_heavier: bool | None = None,
+        volume_first: bool | None = None,
+    ) -> None:
+        """What the coach lets this athlete do; what is None stays as it was."""
+        told = {"goes_heavier": goes_heavier, "volume_first": volume_first}
+        given = {name: yes for name, yes in told.items() if yes is not None}
+        await self._change_member(person_id, group_id, **given)
 
     async def leave(self, person_id: int, group_id: int, now: datetime) -> None:
         await self._change_member(person_id, group_id, left_at=now)

@@ -13,9 +13,11 @@ from core.desk.coach_commands import (
     AskAthlete,
     CallWeekEasy,
     HoldAthlete,
+    LetGoHeavier,
     LookAtAthlete,
     MakeStanding,
     OrderLine,
+    PutVolumeFirst,
 )
 from core.desk.says.overseeing import (
     AnswerPassedOn,
@@ -25,6 +27,7 @@ from core.desk.says.overseeing import (
     AthleteCard,
     AthleteHeld,
     CoachAsks,
+    LeewayGiven,
     LineChoices,
     MadeStanding,
     Needing,
@@ -34,7 +37,7 @@ from core.desk.says.overseeing import (
     OnlyFromThem,
     WeekEased,
 )
-from core.scaling.values import VersionLine
+from core.scaling.values import Because, VersionLine
 
 
 @wording("en", Needing)
@@ -97,6 +100,10 @@ def athlete_card(said: AthleteCard) -> Worded:
         parts.append("Your notes:\n" + bullets([escape(noted(one, said.units)) for one in said.faults]))
     if said.held:
         parts.append("You hold their versions: nothing goes out to them before your OK.")
+    if said.goes_heavier:
+        parts.append("They may go heavier than you write, where it suits them.")
+    if said.volume_first:
+        parts.append("Where it's too much they do fewer, before it gets easier.")
     parts.append("Tap a number to change that line.")
     places = range(1, len(lines) + 1)
     numbers = [Button(str(place), order(said, place, "menu")) for place in places]
@@ -108,6 +115,7 @@ def athlete_card(said: AthleteCard) -> Worded:
         )
     )
     rows.append((hold_button(said),))
+    rows.extend(leeway_buttons(said))
     rows += [(lift(one, said.version.athlete),) for one in said.faults]
     return Worded("\n\n".join(parts), tuple(rows))
 
@@ -116,6 +124,41 @@ def hold_button(said: AthleteCard | AthleteHeld) -> Button:
     """Always the other way than it is now."""
     label = "Stop holding their versions" if said.held else "Hold for my OK, always"
     return Button(label, HoldAthlete(group=said.group, person=said.person, yes=not said.held))
+
+
+def leeway_buttons(said: AthleteCard) -> list[tuple[Button, ...]]:
+    """To let them go heavier where that would help, and to take back what they may do."""
+    would_help = any(one.suits_kg is not None or one.because is Because.TOO_LIGHT for one in said.needs)
+    whom = {"group": said.group, "person": said.person}
+    rows: list[tuple[Button, ...]] = []
+    if said.goes_heavier:
+        rows.append((Button("No heavier than written", LetGoHeavier(**whom, yes=False)),))
+    elif would_help:
+        rows.append((Button("Let them go heavier, always", LetGoHeavier(**whom, yes=True)),))
+    if said.volume_first:
+        rows.append((Button("An easier way first again", PutVolumeFirst(**whom, yes=False)),))
+    return rows
+
+
+@wording("en", LeewayGiven)
+def leeway_given(said: LeewayGiven) -> Worded:
+    kind = LetGoHeavier if said.of == "heavier" else PutVolumeFirst
+    back = kind(group=said.group, person=said.person, yes=not said.yes)
+    label = "Take it back" if said.yes else "Let them after all"
+    return Worded(fill(LEEWAY[said.of, said.yes], name=said.athlete), ((Button(label, back),),))
+
+
+LEEWAY = {
+    ("heavier", True): (
+        "From now on <b>{name}</b> may go heavier than you write, where it suits them. What went out already stays as it is."
+    ),
+    ("heavier", False): "<b>{name}</b> goes no heavier than you write any more.",
+    ("volume", True): (
+        "From now on, where something is too much for <b>{name}</b>, they do fewer of what you wrote before it gets easier: at "
+        "least a third."
+    ),
+    ("volume", False): "Where something is too much for <b>{name}</b>, an easier way comes first again.",
+}
 
 
 def numbered(place: int, line: VersionLine, said: AthleteCard) -> str:

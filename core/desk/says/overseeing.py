@@ -1,6 +1,7 @@
 """What is said to a coach about single athletes, and to an athlete on the coach's behalf."""
 
 from datetime import date
+from typing import Literal
 
 from core.athletes.values import Side
 from core.desk.outcome import Said
@@ -20,8 +21,9 @@ class Needing(Said):
 class AthleteCard(Said):
     """One athlete's version as proposed. `ordered`: places of the lines that a coach decided.
 
-    `held`: every version of theirs waits for a coach's OK. `spares`: what they agreed to show of their limits.
-    `faults`: what stands of the notes about how they move; `words`: what they said for their coach.
+    `held`: every version of theirs waits for a coach's OK. `goes_heavier`, `volume_first`: what they may do.
+    `spares`: what they agreed to show of their limits. `faults`: what stands of the notes about how they move; `words`:
+    what they said for their coach.
     """
 
     session_id: int
@@ -30,6 +32,8 @@ class AthleteCard(Said):
     person: int
     version: Version
     held: bool
+    goes_heavier: bool
+    volume_first: bool
     spares: tuple[str, ...]
     sides: tuple[tuple[str, Side], ...]
     needs: tuple[NeedsCoach, ...]
@@ -89,6 +93,16 @@ class AthleteHeld(Said):
     person: int
     athlete: str
     held: bool
+
+
+class LeewayGiven(Said):
+    """What an athlete may do from now on, or no longer: go heavier than written, or do fewer first."""
+
+    group: int
+    person: int
+    athlete: str
+    of: Literal["heavier", "volume"]
+    yes: bool
 
 
 class WeekEased(Said):

@@ -70,7 +70,8 @@ class Group:
 class Membership:
     """`pair`: which load of a written pair is meant; `lead_minutes`: how long before a class to remind.
 
-    `held`: every version waits for a coach's OK.
+    `held`: every version waits for a coach's OK. `goes_heavier`: more than written is allowed where it suits;
+    `volume_first`: fewer of what is written come before an easier way.
     """
 
     id: int
@@ -80,6 +81,8 @@ class Membership:
     pair: Literal[1, 2] | None
     shares_limits: bool
     held: bool
+    goes_heavier: bool
+    volume_first: bool
     lead_minutes: int
     joined_at: datetime
     left_at: datetime | None

@@ -51,6 +51,8 @@ class MembershipRow(Row, table=True):
     pair: int | None = None
     shares_limits: bool = False
     held: bool = False
+    goes_heavier: bool = False
+    volume_first: bool = False
     lead_minutes: int
     joined_at: datetime
     left_at: datetime | None = None
