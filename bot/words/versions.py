@@ -34,7 +34,8 @@ def block_heading(block: VersionBlock) -> str:
         how = "as many rounds as you can" if block.scored else "round after round at an easy pace"
         return f"{_number(block.minutes or 0)} minutes, {how}"
     if block.format is Format.FOR_TIME:
-        return f"{_rounds(block)}{'for time' if block.scored else 'at an easy pace'}{_cap(block)}"
+        how = f"{_rounds(block)}{'for time' if block.scored else 'at an easy pace'}{_cap(block)}"
+        return how[0].upper() + how[1:]
     gently = None if block.scored else GENTLY.get(block.format)
     return (gently or HEADINGS[block.format])(block)
 
