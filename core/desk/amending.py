@@ -2,10 +2,11 @@
 
 import re
 
+from core.desk.coached import coached_groups
 from core.desk.days import today_in
 from core.desk.outcome import Outcome
 from core.desk.says.sessions import AmendedAfterPost, AmountCarried, NotAmended
-from core.desk.sessions import coached_groups, read_back
+from core.desk.sessions import read_back
 from core.desk.visit import Visit
 from core.measures import MassUnit
 from core.movements.lookup import catalogue

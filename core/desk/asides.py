@@ -1,5 +1,6 @@
 """What is said beside the matter: thanks are taken, and a coach who asks how it goes sees the day so far."""
 
+from core.desk.coached import coached_groups
 from core.desk.days import clock_of, today_in
 from core.desk.digest import digest_of
 from core.desk.elsewhere import before_them
@@ -8,7 +9,6 @@ from core.desk.outcome import Outcome
 from core.desk.pain import done_lately
 from core.desk.says.common import Kindness, Welcome
 from core.desk.says.digest import ClassSignUps, WhoIsIn
-from core.desk.sessions import coached_groups
 from core.desk.visit import Visit
 from core.notation.asides import asks_how_it_goes, asks_who_is_in, is_thanks
 from core.notation.moments import find_days

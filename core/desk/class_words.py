@@ -4,12 +4,12 @@ import re
 
 from core.desk.class_commands import SeeClasses
 from core.desk.classes import propose_class
+from core.desk.coached import coached_groups
 from core.desk.coming import see_classes
 from core.desk.dates import call_off_in_words, move_in_words
 from core.desk.days import today_in
 from core.desk.habits import fulfil
 from core.desk.outcome import Outcome
-from core.desk.sessions import coached_groups
 from core.desk.visit import Visit
 from core.notation.classes import read_called_off, read_class, read_moved
 from core.notation.reminding import OwnZone, read_wish

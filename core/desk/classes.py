@@ -16,6 +16,7 @@ from core.desk.class_commands import (
     ManageClass,
     PlaceClass,
 )
+from core.desk.coached import coached_groups
 from core.desk.coming import seen_by
 from core.desk.days import today_in
 from core.desk.errors import NotTheCoach, StalePress
@@ -32,7 +33,6 @@ from core.desk.says.classes import (
     NewClass,
 )
 from core.desk.says.groups import AskZone
-from core.desk.sessions import coached_groups
 from core.desk.visit import Visit
 from core.notation.classes import ReadClass, class_in
 from core.store.records import ClassRecord, ClassState, Group, Purpose

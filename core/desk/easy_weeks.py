@@ -5,24 +5,20 @@ from datetime import date, timedelta
 
 from core.athletes.easing import A_BREAK, WEEK
 from core.desk.coach_commands import CallWeekEasy
+from core.desk.coached import coached_athlete, coached_athletes, coached_groups, must_be_coach_of
 from core.desk.days import today_in
-from core.desk.errors import NotTheCoach, StalePress, UnknownThing
+from core.desk.errors import StalePress
 from core.desk.outcome import Outcome
 from core.desk.says.overseeing import AskWhoseWeek, WeekEased
-from core.desk.sessions import coached_groups
 from core.desk.visit import Visit
 from core.notation.easing import EasyWeekWish, monday_of, read_easy_week
-from core.store.records import Group, Membership, Role
+from core.store.records import Group, Membership
 
 
 async def as_easy_week(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """`easy week`, `next week is a deload for Ilse`; None from others, and where they mean themselves."""
     groups = await coached_groups(visit)
-    athletes = {
-        one.person.name: one
-        for group in groups
-        for one in await visit.uow.groups.members(group.id, role=Role.ATHLETE)
-    }
+    athletes = await coached_athletes(visit)
     wish = read_easy_week(text, athletes) if groups else None
     return None if wish is None or wish.mine else await carry_out(visit, wish, groups, athletes)
 
@@ -44,10 +40,9 @@ async def carry_out(
 
 async def call_week_easy(visit: Visit, command: CallWeekEasy) -> Outcome:
     """Versions that went out already stay as they are, unless they are asked for again."""
-    own = await visit.uow.groups.membership(visit.person.id, command.group)
-    if own is None or own.role is not Role.COACH:
-        raise NotTheCoach
-    athlete = await membership_of(visit, command)
+    await must_be_coach_of(visit, command.group)
+    person = command.person
+    athlete = None if person is None else await coached_athlete(visit, command.group, person)
     monday = date.fromordinal(command.monday)
     if monday != monday_of(monday) or abs(monday - visit.now.date()) > A_BREAK:
         raise StalePress
@@ -72,12 +67,3 @@ async def call_week_easy(visit: Visit, command: CallWeekEasy) -> Outcome:
         athlete=athlete.person.name if athlete else None,
     )
     return visit.told(eased) + Outcome(settles=True)
-
-
-async def membership_of(visit: Visit, command: CallWeekEasy) -> Membership | None:
-    if command.person is None:
-        return None
-    athlete = await visit.uow.groups.membership(command.person, command.group)
-    if athlete is None:
-        raise UnknownThing
-    return athlete

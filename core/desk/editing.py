@@ -3,12 +3,13 @@
 from dataclasses import replace
 
 from core.desk.claims import Claim
+from core.desk.coached import coached_groups
 from core.desk.commands import DraftSession
 from core.desk.outcome import Outcome
 from core.desk.own_commands import Retell
 from core.desk.says.own import ChangeNotTaken, ChangeTooLate
 from core.desk.scores import claim_score, tell_score_again
-from core.desk.sessions import coached_groups, draft_session, read_back
+from core.desk.sessions import draft_session, read_back
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.notation.chat import is_like_a_score, is_like_a_session

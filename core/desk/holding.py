@@ -1,28 +1,25 @@
 """A coach keeps one athlete's versions for their OK, looks at one by name, or lets them go out again."""
 
 from core.desk.coach_commands import HoldAthlete, LookAtAthlete, SeeSession
+from core.desk.coached import coached_athlete, coached_athletes, coached_groups
 from core.desk.days import RECENT
-from core.desk.errors import NotAMember, NotTheCoach, UnknownThing
+from core.desk.errors import NotAMember, UnknownThing
 from core.desk.noting import as_fault
 from core.desk.outcome import Outcome
 from core.desk.overseeing import give_ok, look_at_athlete, send_version
 from core.desk.says.overseeing import AthleteHeld, NobodyHeld, NothingToLookAt, OnlyFromThem
 from core.desk.says.sessions import AsPosted
-from core.desk.sessions import coached_groups, group_post
+from core.desk.sessions import group_post
 from core.desk.versions import session_meant
 from core.desk.visit import Visit
 from core.desk.waiting import seen_by
 from core.notation.wishes import read_body_of_another, read_hold_of_somebody, read_wish
-from core.store.records import Membership, Role, SessionRecord
+from core.store.records import Membership, SessionRecord
 
 
 async def as_wish(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """What a coach writes about one of their athletes; None where it is about nobody."""
-    athletes = {
-        one.person.name: one
-        for group in await coached_groups(visit)
-        for one in await visit.uow.groups.members(group.id, role=Role.ATHLETE)
-    }
+    athletes = await coached_athletes(visit)
     wish = read_wish(text, athletes)
     if wish is None:
         noted = await as_fault(visit, text, athletes)
@@ -62,12 +59,7 @@ async def look_by_name(visit: Visit, athlete: Membership) -> Outcome:
 
 async def hold_athlete(visit: Visit, command: HoldAthlete) -> Outcome:
     """Nothing that went out is taken back; once let go, what waited goes out."""
-    own = await visit.uow.groups.membership(visit.person.id, command.group)
-    athlete = await visit.uow.groups.membership(command.person, command.group)
-    if own is None or own.role is not Role.COACH:
-        raise NotTheCoach
-    if athlete is None:
-        raise UnknownThing
+    athlete = await coached_athlete(visit, command.group, command.person)
     outcome = await (hold if command.yes else lift)(visit, athlete)
     held = AthleteHeld(
         group=command.group, person=command.person, athlete=athlete.person.name, held=command.yes

@@ -1,22 +1,16 @@
 """What a coach lets one athlete do from now on: go heavier than written, or do fewer before it gets easier."""
 
 from core.desk.coach_commands import LetGoHeavier, PutVolumeFirst
-from core.desk.errors import NotTheCoach, UnknownThing
+from core.desk.coached import coached_athlete, coached_athletes
 from core.desk.outcome import Outcome
 from core.desk.says.overseeing import LeewayGiven
-from core.desk.sessions import coached_groups
 from core.desk.visit import Visit
 from core.notation.leeway import read_leeway
-from core.store.records import Membership, Role
 
 
 async def as_leeway(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """`let Ilse go heavier`, `volume first for Bo`; None where it is about none of the visitor's athletes."""
-    athletes = {
-        one.person.name: one
-        for group in await coached_groups(visit)
-        for one in await visit.uow.groups.members(group.id, role=Role.ATHLETE)
-    }
+    athletes = await coached_athletes(visit)
     told = read_leeway(text, athletes) if athletes else None
     if told is None:
         return None
@@ -31,25 +25,14 @@ async def as_leeway(visit: Visit, text: str, _: int | None) -> Outcome | None:
 
 
 async def let_go_heavier(visit: Visit, command: LetGoHeavier) -> Outcome:
-    athlete = await athlete_of(visit, command.group, command.person)
+    athlete = await coached_athlete(visit, command.group, command.person)
     await visit.uow.groups.give_leeway(command.person, command.group, goes_heavier=command.yes)
     given = LeewayGiven(**dict(command), athlete=athlete.person.name, of="heavier")
     return visit.told(given) + Outcome(settles=True)
 
 
 async def put_volume_first(visit: Visit, command: PutVolumeFirst) -> Outcome:
-    athlete = await athlete_of(visit, command.group, command.person)
+    athlete = await coached_athlete(visit, command.group, command.person)
     await visit.uow.groups.give_leeway(command.person, command.group, volume_first=command.yes)
     given = LeewayGiven(**dict(command), athlete=athlete.person.name, of="volume")
     return visit.told(given) + Outcome(settles=True)
-
-
-async def athlete_of(visit: Visit, group: int, person: int) -> Membership:
-    """An athlete of a group that the visitor coaches."""
-    own = await visit.uow.groups.membership(visit.person.id, group)
-    if own is None or own.role is not Role.COACH:
-        raise NotTheCoach
-    athlete = await visit.uow.groups.membership(person, group)
-    if athlete is None:
-        raise UnknownThing
-    return athlete

@@ -5,7 +5,8 @@ from dataclasses import replace
 from typing import Any, Final
 
 from core.desk.coach_commands import DropFault, KeepFault, LiftFault, RewordFault
-from core.desk.errors import AlreadyDone, NotTheCoach, StalePress, UnknownThing
+from core.desk.coached import coached_athlete
+from core.desk.errors import AlreadyDone, StalePress
 from core.desk.outcome import Outcome, Said, Say
 from core.desk.says.faults import (
     AskFaultWords,
@@ -26,7 +27,7 @@ from core.notation.fault_wishes import LiftWish, asks_for_notes, read_lift
 from core.notation.faults import ToldFault, read_fault
 from core.notation.people import find_name
 from core.scaling.orders import Fault
-from core.store.records import FaultRecord, Membership, Role
+from core.store.records import FaultRecord, Membership
 
 # The kind of open question whose answer is how a note should read.
 WORDS: Final = "fault"
@@ -189,13 +190,7 @@ async def fault_of(visit: Visit, fault_id: int) -> tuple[FaultRecord, Membership
     record = await visit.uow.faults.get(fault_id)
     if record is None or (record.made_at is None and record.lifted_at is not None):
         raise StalePress
-    own = await visit.uow.groups.membership(visit.person.id, record.group_id)
-    if own is None or own.role is not Role.COACH:
-        raise NotTheCoach
-    athlete = await visit.uow.groups.membership(record.person_id, record.group_id)
-    if athlete is None:
-        raise UnknownThing
-    return record, athlete
+    return record, await coached_athlete(visit, record.group_id, record.person_id)
 
 
 async def to_athlete(visit: Visit, record: FaultRecord, what: Said, when: str) -> Outcome:

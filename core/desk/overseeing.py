@@ -13,8 +13,9 @@ from core.desk.coach_commands import (
     OrderLine,
     SeeNeeds,
 )
+from core.desk.coached import must_be_coach_of
 from core.desk.commands import MyVersion
-from core.desk.errors import AlreadyDone, NotTheCoach, StalePress, UnknownThing
+from core.desk.errors import AlreadyDone, StalePress, UnknownThing
 from core.desk.landing import Tried, in_need, try_on_group
 from core.desk.noting import shown
 from core.desk.outcome import Outcome, Say
@@ -40,7 +41,7 @@ from core.scaling.adjusting import Barred, as_written, easier, harder, something
 from core.scaling.orders import Pin
 from core.scaling.values import Spot, Version, VersionLine, Withheld
 from core.scaling.version import version_for
-from core.store.records import CoachOrder, Membership, Person, Role, SessionRecord, SessionState
+from core.store.records import CoachOrder, Membership, Person, SessionRecord, SessionState
 
 STEPS = {"easier": easier, "harder": harder, "other": something_else}
 
@@ -263,9 +264,7 @@ async def session_to_oversee(visit: Visit, session_id: int) -> SessionRecord:
     record = await visit.uow.sessions.get(session_id)
     if record is None or record.state in {SessionState.DISCARDED, SessionState.WITHDRAWN}:
         raise UnknownThing
-    membership = await visit.uow.groups.membership(visit.person.id, record.group_id)
-    if membership is None or membership.role is not Role.COACH:
-        raise NotTheCoach
+    await must_be_coach_of(visit, record.group_id)
     return record
 
 

@@ -4,12 +4,12 @@ from collections.abc import Mapping
 from datetime import datetime, timedelta
 from typing import Any
 
+from core.desk.coached import coached_groups
 from core.desk.days import today_in
 from core.desk.outcome import DueWish, Outcome
 from core.desk.own_commands import EraseMe, ExportMine, ForgetMe, KeepMe, ShareLimits
 from core.desk.says.own import AskForget, Forgotten, LimitsShared, Mine, NothingForgotten
 from core.desk.scoreboard import renew_board
-from core.desk.sessions import coached_groups
 from core.desk.visit import Visit
 from core.store.unit import Unit
 

@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from datetime import UTC, date, datetime, time, timedelta
 from typing import Any
 
+from core.desk.coached import coached_groups
 from core.desk.commands import DiscardSession, DraftSession, MoveDraft, PostLater, PostSession
 from core.desk.days import group_clock_named, today_in, zone_of
 from core.desk.digest import digests_of
@@ -27,7 +28,7 @@ from core.movements.lookup import catalogue
 from core.notation.session import read_session
 from core.scaling.group import view_of
 from core.scaling.ready import ready_levels
-from core.store.records import Group, Purpose, Role, SessionRecord, SessionState
+from core.store.records import Group, Purpose, SessionRecord, SessionState
 from core.store.unit import Unit
 
 # Early enough for those who train before work; a coach's habit, no source.
@@ -60,12 +61,6 @@ async def draft_session(visit: Visit, command: DraftSession) -> Outcome:
         now=visit.now,
     )
     return await read_back(visit, record, groups)
-
-
-async def coached_groups(visit: Visit) -> list[Group]:
-    """The groups whose coach the visitor is, the oldest first."""
-    memberships = await visit.memberships()
-    return [await visit.group(one.group_id) for one in memberships if one.role is Role.COACH]
 
 
 async def read_back(visit: Visit, record: SessionRecord, groups: list[Group]) -> Outcome:

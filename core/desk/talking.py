@@ -14,6 +14,7 @@ from core.desk.asides import as_how_it_goes, as_thanks, as_who_is_in, be_kind
 from core.desk.breaks import BREAK
 from core.desk.class_words import as_class_words
 from core.desk.classes import tell_class_again
+from core.desk.coached import coached_groups
 from core.desk.commands import (
     AboutMe,
     AskHelp,
@@ -51,7 +52,7 @@ from core.desk.says.common import Help, NotText
 from core.desk.says.joining import NotCleared
 from core.desk.says.versions import Me
 from core.desk.scores import tell_score, tell_score_again
-from core.desk.sessions import coached_groups, draft_session
+from core.desk.sessions import draft_session
 from core.desk.sides import as_side
 from core.desk.tolerating import as_tolerance
 from core.desk.versions import session_meant

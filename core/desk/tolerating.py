@@ -1,12 +1,11 @@
 """The coach says what counts as written; the scoreboard of the day follows."""
 
 from core.desk.coach_commands import AskWhatCounts, SetTolerance
+from core.desk.coached import coached_groups, must_be_coach_of
 from core.desk.days import RECENT
-from core.desk.errors import NotTheCoach
 from core.desk.outcome import Outcome
 from core.desk.says.tolerating import AskTolerance, ToleranceSet
 from core.desk.scoreboard import renew_board, scored_blocks
-from core.desk.sessions import coached_groups
 from core.desk.versions import session_meant
 from core.desk.visit import Visit
 from core.notation.scores import read_score
@@ -14,7 +13,7 @@ from core.notation.tolerances import read_tolerance
 from core.scaling.counting import judged
 from core.scaling.values import Version
 from core.scores.values import Tolerance
-from core.store.records import Group, Role, ScoreRecord, SessionRecord
+from core.store.records import Group, ScoreRecord, SessionRecord
 
 
 async def as_tolerance(visit: Visit, text: str, _: int | None) -> Outcome | None:
@@ -81,7 +80,5 @@ def is_scaled(record: SessionRecord, score: ScoreRecord, version: Version, toler
 
 
 async def coached(visit: Visit, group_id: int) -> Group:
-    membership = await visit.uow.groups.membership(visit.person.id, group_id)
-    if membership is None or membership.role is not Role.COACH:
-        raise NotTheCoach
+    await must_be_coach_of(visit, group_id)
     return await visit.group(group_id)

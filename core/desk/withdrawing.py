@@ -1,12 +1,13 @@
 """A coach withdraws a session that stands in the group. Asked for first; scores that were told stay."""
 
 from core.desk.coach_commands import WithdrawSession
+from core.desk.coached import coached_groups
 from core.desk.days import RECENT
 from core.desk.errors import AlreadyDone, StalePress, UnknownThing
 from core.desk.outcome import Outcome, Say
 from core.desk.says.sessions import GroupPost
 from core.desk.says.withdrawing import AskWithdraw, PostWithdrawn, SessionKept, SessionWithdrawn, WasWithdrawn
-from core.desk.sessions import coached_groups, group_post, post_key, replaced_by
+from core.desk.sessions import group_post, post_key, replaced_by
 from core.desk.visit import Visit
 from core.notation.withdrawals import says_withdraw
 from core.store.records import Group, Purpose, SessionRecord, SessionState
