@@ -24,7 +24,7 @@ from core.scaling.intent import (
 from core.scaling.kinship import kin_of
 from core.scaling.meant import meant_variant
 from core.scaling.norms import BODY_MASS, expected
-from core.scaling.ways import AS_WRITTEN, OTHER_PATTERN, BlockPlan, Facts, Grip, LinePlan, Reachable, Way
+from core.scaling.ways import AS_WRITTEN, OTHER_PATTERN, BlockPlan, Grip, LinePlan, Reachable, Way
 from core.sessions.values import Block, Format, Line, Session
 
 # Not added to a line for want of something nearer: overhead, thrown, jumped, upside down.
@@ -230,18 +230,31 @@ def _own_effort(variant: Variant) -> float:
 def _way(
     block: Block, line: Line, to: str, written: tuple[Movement, Variant], distance: int, catalogue: Catalogue
 ) -> Way:
-    done = catalogue.variant(to)
-    amount, facts = amount_of(block, line, written, done), _facts_of(to, catalogue)
-    return Way._make((to, *done, distance, *amount, *facts, (), ()))
+    amount = amount_of(block, line, written, catalogue.variant(to))
+    return _bare_way(to, catalogue)._replace(
+        distance=distance,
+        unit=amount.unit,
+        per_side=amount.per_side,
+        amount=amount.shown,
+        set_amount=amount.in_a_set,
+    )
 
 
 @lru_cache(maxsize=4096)
-def _facts_of(variant_id: str, catalogue: Catalogue) -> Facts:
+def _bare_way(variant_id: str, catalogue: Catalogue) -> Way:
     """What a way is whatever the line, worked out once."""
     movement, variant = catalogue.variant(variant_id)
-    return Facts(
-        flags(variant.demands),
-        bars_of(movement, variant),
+    return Way(
+        variant_id,
+        movement,
+        variant,
+        AS_WRITTEN,
+        movement.unit_of(variant),
+        per_side=False,
+        amount=None,
+        set_amount=None,
+        demands=flags(variant.demands),
+        bars=bars_of(movement, variant),
         kin=kin_of(movement, variant),
         counts_reps=movement.unit_of(variant) is AmountUnit.REPS,
         needs=tuple(map(frozenset, variant.needs)),

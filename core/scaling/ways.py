@@ -51,20 +51,6 @@ class Grip(NamedTuple):
         return most * (1 + SAME_LOAD), most * (1 + NEAR_LOAD)
 
 
-class Facts(NamedTuple):
-    """What a way is whatever the line: the same fields as in `Way`."""
-
-    demands: int
-    bars: int
-    kin: Kin
-    counts_reps: bool
-    needs: tuple[frozenset[str], ...]
-    holds: Holds
-    share: float | None
-    met: float | None
-    skill: bool
-
-
 class Way(NamedTuple):
     """One variant that a line could be done in. `distance`: 0 the written one, 3-5 as the graph says.
 
