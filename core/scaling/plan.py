@@ -1,30 +1,18 @@
 """What a session asks of everybody, worked out once: each line's amount, load, window and stand-ins."""
 
-from decimal import Decimal
 from functools import lru_cache
-from math import exp, inf
+from math import inf
 
-from core.athletes.values import Profile, Sex
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
 from core.movements.values import Demand, Hold, Movement, Pattern, Variant
 from core.scaling.amounts import LONG_S, amount_of
 from core.scaling.barriers import bars_of, flags
-from core.scaling.demand import body_share, load_moved
-from core.scaling.fit import between
-from core.scaling.intent import (
-    LIGHT_DUTY,
-    Window,
-    by_format,
-    paired_window,
-    ruled_window,
-    turns_of,
-    usual_window,
-)
+from core.scaling.demand import body_share
 from core.scaling.kinship import kin_of
 from core.scaling.meant import meant_variant
-from core.scaling.norms import BODY_MASS, expected
 from core.scaling.ways import AS_WRITTEN, OTHER_PATTERN, BlockPlan, Grip, LinePlan, Reachable, Way
+from core.scaling.windows import fitting_of, unhurried, windows_of
 from core.sessions.values import Block, Format, Line, Session
 
 # Not added to a line for want of something nearer: overhead, thrown, jumped, upside down.
@@ -38,9 +26,6 @@ AS_HARD = 1.1
 MOST_OTHERWISE = 2.0
 
 WITHOUT_REST = {Format.AMRAP, Format.FOR_TIME}
-
-# Whom the first and the second load of a written pair are meant for, unless an athlete says otherwise.
-PAIR = (Sex.MALE, Sex.FEMALE)
 
 
 @lru_cache(maxsize=256)
@@ -99,9 +84,9 @@ def _plan_line(block: Block, line: Line, catalogue: Catalogue, *, once: bool) ->
         tuple(way._replace(grips=_grips(way, line, written, hold, catalogue)) for way in group)
         for group in _unasked([written, *others], written, loaded=loaded)
     )
-    windows = _windows(block, line, written, hold)
+    windows = windows_of(block, line, written, hold)
     ways, harder = (
-        tuple(way._replace(fitting=_fitting(way, windows)) for way in group) for group in (ways, harder)
+        tuple(way._replace(fitting=fitting_of(way, windows)) for way in group) for group in (ways, harder)
     )
     works_up, breathless = block.format is Format.MAX_LOAD, block.format in WITHOUT_REST
     return LinePlan(
@@ -116,7 +101,7 @@ def _plan_line(block: Block, line: Line, catalogue: Catalogue, *, once: bool) ->
         harder,
         works_up,
         breathless,
-        _unhurried(block, line, written),
+        unhurried(block, line, written),
     )
 
 
@@ -263,46 +248,3 @@ def _bare_way(variant_id: str, catalogue: Catalogue) -> Way:
         met=variant.met.value if variant.met else None,
         skill=variant.skill,
     )
-
-
-def _windows(block: Block, line: Line, written: Way, hold: Hold | None) -> tuple[Window, Window]:
-    if written.set_amount is None:
-        usual = usual_window(block)
-        return usual, usual
-    usual = usual_window(block, written.set_amount * written.variant.seconds.value)
-    ruled = ruled_window(block, line, written.set_amount)
-    if ruled is not None:
-        return ruled, ruled
-    if len(line.loads_kg) < len(PAIR) or hold is None:
-        return usual, usual
-    first, second = (
-        _reference_cost(written, hold, load, sex) for load, sex in zip(line.loads_kg, PAIR, strict=False)
-    )
-    return paired_window(usual, first), paired_window(usual, second)
-
-
-def _unhurried(block: Block, line: Line, written: Way) -> Window | None:
-    """The window that the format has by itself, where the rests narrow it and the coach has no rule."""
-    if written.set_amount is None or turns_of(block, 0.0) is None:
-        return None
-    return None if ruled_window(block, line, written.set_amount) else by_format(block)
-
-
-def _fitting(way: Way, windows: tuple[Window, Window]) -> tuple[tuple[float, float], ...]:
-    if way.set_amount is None or way.kin.k is None:
-        return ((0.0, inf),) * 4
-    eased = [window.under(LIGHT_DUTY) for window in windows]
-    least = way.distance != AS_WRITTEN
-    return tuple(between(way.set_amount, way.kin.k, window, least=least) for window in (*windows, *eased))
-
-
-def _reference_cost(written: Way, hold: Hold, load_kg: Decimal, sex: Sex) -> float:
-    """What the written amount costs a trained reference athlete: the norm of the sex, a good step above."""
-    assert written.movement.k is not None
-    assert written.set_amount is not None
-    mass = BODY_MASS[sex]
-    norm = expected(written.movement.pattern, Profile(name="reference", sex=sex))
-    strength = exp(norm.log_strength + norm.spread) * mass * written.variant.ratio.value
-    moved = load_moved(written.variant, mass, hold, float(load_kg))
-    unbroken = written.movement.k.value * (strength / moved - 1)
-    return written.set_amount / max(unbroken, 1.0)
