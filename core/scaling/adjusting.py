@@ -17,10 +17,11 @@ from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
 from core.scaling.athlete import Athlete
 from core.scaling.easing import asked_of
+from core.scaling.fewer import at_share
 from core.scaling.fit import TOLERANCE
 from core.scaling.lines import is_same
 from core.scaling.notes import NO_NOTES, notes_of
-from core.scaling.options import at_share, options_of
+from core.scaling.options import options_of
 from core.scaling.orders import Fault, Orders, Pin
 from core.scaling.plan import plan_of
 from core.scaling.reasons import obstacle_to

@@ -1,21 +1,17 @@
 """Everything a line could become for one athlete, with each load or height that exists (design 6.4)."""
 
 from collections.abc import Iterable, Iterator, Sequence
-from itertools import islice
-from math import ceil, floor, inf
+from math import inf
 from typing import NamedTuple
 
-from core.scaling.amounts import rounded_to
 from core.scaling.athlete import NOTHING, Athlete
+from core.scaling.fewer import fewer_of
 from core.scaling.fit import NEVER_TOO_LIGHT, TOLERANCE, UNCOUNTED, Fit, Task, dull_below, fit, heaviest
 from core.scaling.gear import Load
 from core.scaling.orders import Orders
-from core.scaling.search import BUILD_UP, FEWER, LEFT_PATTERN, REST, Option, Search, Slot
+from core.scaling.search import BUILD_UP, REST, Option, Search, Slot, placed
 from core.scaling.values import Because
 from core.scaling.ways import AS_WRITTEN, OTHER_IMPLEMENT, OTHER_LOAD, OTHER_PATTERN, Grip, LinePlan, Way
-
-# Two of twenty are not what was meant any more: so much is done if it is safe, even if it is a little heavy (estimate).
-LEAST_PART = 1 / 3
 
 
 def options_of(plan: LinePlan, athlete: Athlete, orders: Orders, *, every: bool = False) -> list[Option]:
@@ -89,10 +85,10 @@ class _Work(NamedTuple):
         if distance == AS_WRITTEN:
             distance = _distance(plan, grip, load, athlete.pair)
         if task is None:
-            return distance, _placed(UNCOUNTED, way), moved
+            return distance, placed(UNCOUNTED, way), moved
         meant = plan.line.loads_kg and distance <= OTHER_LOAD and plan.is_near(load.value, athlete.pair)
         fitting = fit(task, moved, NEVER_TOO_LIGHT if meant else task.lightness)
-        return distance, fitting if distance < OTHER_PATTERN else _placed(fitting, way), moved
+        return distance, fitting if distance < OTHER_PATTERN else placed(fitting, way), moved
 
 
 def _work(line: _Line, way: Way) -> _Work:
@@ -113,7 +109,7 @@ def _search_bare(line: _Line, way: Way, search: Search) -> None:
     task = athlete.task(plan, way)
     fitting = UNCOUNTED if task is None else fit(task, own, task.lightness)
     if distance == OTHER_PATTERN:
-        fitting = _placed(fitting, way)
+        fitting = placed(fitting, way)
     if search.is_needless(distance, fitting):
         return
     thing, height, _ = athlete.support(way.variant) if way.needs else NOTHING
@@ -236,13 +232,6 @@ def _lift(work: _Work, grip: Grip, loads: Iterable[Load], slot: Slot, search: Se
             return
 
 
-def _placed(fitting: Fit, way: Way) -> Fit:
-    """With what it counts to leave the pattern."""
-    if way.distance == OTHER_PATTERN and fitting.beyond < LEFT_PATTERN:
-        return fitting._replace(beyond=LEFT_PATTERN)
-    return fitting
-
-
 def _distance(plan: LinePlan, grip: Grip, load: Load, pair: int) -> int:
     if grip.other:
         return OTHER_IMPLEMENT
@@ -253,7 +242,7 @@ def _with_last_resorts(plan: LinePlan, search: Search, athlete: Athlete) -> list
     found = search.found
     options = [option for option in found if option.safe]
     if search.wants_fewer:
-        options += _fewer(plan, found, athlete, first=search.volume_first)
+        options += fewer_of(plan, found, athlete, first=search.volume_first)
     if not options:
         options += [
             option._replace(distance=BUILD_UP, build_up=True)
@@ -261,42 +250,3 @@ def _with_last_resorts(plan: LinePlan, search: Search, athlete: Athlete) -> list
             if option.fit.refused is Because.UNKNOWN_HEAVY
         ]
     return [*options, Option(None, REST)]
-
-
-def at_share(plan: LinePlan, option: Option, athlete: Athlete, share: float) -> Option:
-    """The same with a share of the written amount."""
-    assert option.way is not None
-    task = athlete.task(plan, option.way)
-    fitting = UNCOUNTED if task is None else fit(task, option.moved_kg or 0.0, task.lightness, share)
-    fitting = _placed(fitting, option.way)
-    distance = option.distance if share == 1 else FEWER + ceil(10 * (1 - share))
-    return option._replace(part=share, distance=distance, fit=fitting)
-
-
-def _fewer(plan: LinePlan, found: Iterable[Option], athlete: Athlete, *, first: bool) -> Iterator[Option]:
-    """The same with as many repetitions as fit: the more are taken off, the further from what was written.
-
-    Where volume goes `first`, fewer of what is written are as near as all of it.
-    """
-    for option in found:
-        if option.safe and option.fit.beyond == 0:
-            continue
-        task = athlete.task(plan, option.way) if option.way else None
-        fewer = (at_share(plan, option, athlete, part) for part in _parts(task, option))
-        safe = islice((one for one in fewer if one.safe), 1)
-        yield from (one._replace(fewer_first=first and option.distance == AS_WRITTEN) for one in safe)
-
-
-def _parts(task: Task | None, option: Option) -> Iterator[float]:
-    """Largest share of the written amount that fits, in whole steps of what is counted.
-
-    Before it, the least share that is worth doing, if that is more.
-    """
-    way, fitted = option.way, option.fit
-    if task is None or way is None or way.amount is None or fitted.refused not in {None, Because.LIGHT_DUTY}:
-        return
-    most = task.window.high * fitted.cautious / task.set_amount
-    step = rounded_to(way.unit, (way.movement, way.variant), per_side=way.per_side)
-    fewer = step * floor(way.amount * most / step)
-    least = step * ceil(LEAST_PART * way.amount / step)
-    yield from (amount / way.amount for amount in (max(least, fewer), fewer) if 0 < amount < way.amount)

@@ -64,6 +64,13 @@ class Option(NamedTuple):
         return self.way is not None and self.fit.refused is None and not self.build_up
 
 
+def placed(fitting: Fit, way: Way) -> Fit:
+    """With what it counts to leave the pattern."""
+    if way.distance == OTHER_PATTERN and fitting.beyond < LEFT_PATTERN:
+        return fitting._replace(beyond=LEFT_PATTERN)
+    return fitting
+
+
 Slot = list[Option]
 
 # What is in the hands: implement and how many, and how it is set; None is nothing.

@@ -11,10 +11,11 @@ from core.scaling.athlete import Athlete
 from core.scaling.choice import choose
 from core.scaling.counting import counts_as_written
 from core.scaling.easing import asked_of
+from core.scaling.fewer import at_share
 from core.scaling.lines import is_same, line_of
 from core.scaling.noted import bound, reason_beside, without_notes
 from core.scaling.notes import NO_NOTES, notes_of
-from core.scaling.options import at_share, options_of
+from core.scaling.options import options_of
 from core.scaling.orders import Orders, Pin
 from core.scaling.plan import plan_of
 from core.scaling.reasons import keeps
