@@ -63,12 +63,25 @@ async def choose_pair(visit: Visit, command: ChoosePair) -> Outcome:
 
 async def tell_ability(visit: Visit, command: TellAbility) -> Outcome:
     evidence = Evidence(
-        movement=command.movement, on=visit.now.date(), reps=command.reps, load_kg=command.load_kg
+        movement=command.movement,
+        variant=await variant_asked_for(visit, command.movement),
+        on=visit.now.date(),
+        reps=command.reps,
+        load_kg=command.load_kg,
     )
     await visit.must_consent()
     await visit.uow.profiles.add_evidence(visit.person.id, evidence, visit.now)
     shown = await my_version(visit, MyVersion(session=command.session))
     return shown + Outcome(settles=True)
+
+
+async def variant_asked_for(visit: Visit, movement: str) -> str | None:
+    """Of which variant the open question is, if it is about this movement: twenty from the knees are not twenty."""
+    asked = await visit.uow.questions.open_in(visit.chat)
+    if asked is None or asked.kind != Ask.ABILITY:
+        return None
+    question = Question.model_validate(asked.refs["question"])
+    return question.variant if question.movement == movement else None
 
 
 async def change_answer(visit: Visit, command: ChangeAnswer) -> Outcome:

@@ -1,6 +1,7 @@
 """What athletes can lift, told when nobody asked, is kept and can be taken back."""
 
 import json
+from datetime import timedelta
 
 import pytest
 
@@ -90,3 +91,18 @@ async def test_a_load_told_in_the_group_is_said_back_in_private_only(crew, ilse)
     await ilse.says("7+12, deadlifts at 80 kg", in_=crew.group, reply_to=post)
     await ilse.hears("you used 80 kg for the deadlifts")
     assert not any("you used" in one.text for one in await crew.group.messages)
+
+
+async def test_what_goes_from_the_knees_is_asked_as_such_and_taken_for_no_more(crew):
+    bo = await crew.has("Bo")
+    await crew.gets("5 rounds for time\n20 push-ups from the knees")
+    await bo.presses("My version")
+    await bo.presses("Nothing, just me", on=await bo.hears("What do you have"))
+    await bo.presses("No, all fine", on=await bo.hears("needs to spare"))
+    await bo.hears("How many push-ups from the knees can you do in a row")
+    await bo.says("24")
+    assert "20 push-ups from the knees" in (await bo.hears("Your version")).text
+    await crew.room.travels(timedelta(days=1))
+    await crew.gets("More\n5 rounds for time\n20 push-ups")
+    await bo.presses("My version")
+    assert "20 push-ups on the floor" not in (await bo.hears("Your version")).text

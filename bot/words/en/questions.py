@@ -76,13 +76,23 @@ def question_text(said: AskAbout) -> str:
 
 
 def ability_text(question: Question, units: MassUnit) -> str:
-    load = f" with {as_marked(question.load_kg, units)}" if question.load_kg is not None else ""
+    what = asked_for(question)
+    at = "at" if " with " in what else "with"
+    load = f" {at} {as_marked(question.load_kg, units)}" if question.load_kg is not None else ""
     return fill(
         "How many {movement}{load} can you do in a row when you're fresh? A guess will do: tap one, or type a "
         "number.",
-        movement=plural(question.movement or "repetition"),
+        movement=what,
         load=load,
     )
+
+
+def asked_for(question: Question) -> str:
+    """The movement by its name, or the way it is done where that isn't the usual one."""
+    if question.movement is None or question.variant is None:
+        return plural(question.movement or "repetition")
+    movement, variant = catalogue().variant(f"{question.movement}/{question.variant}")
+    return plural(movement.id) if variant is movement.variants[0] else variant.label
 
 
 def answers(said: AskAbout) -> tuple[Row, ...]:
