@@ -6,12 +6,15 @@ from collections.abc import Callable, Iterable, Iterator, Mapping
 from enum import StrEnum
 from itertools import pairwise
 
+from core.movements.book import Book
 from core.movements.names import key
-from core.movements.values import Implement, Movement, Pattern, Variant
+from core.movements.values import Demand, Implement, Movement, Pattern, Variant
 from core.values import Value
 
 # No count of repetitions or seconds to failure applies here.
 UNCOUNTED = {Pattern.TRAVEL, Pattern.MOBILITY}
+# All of these is done on the feet.
+STOOD = {Pattern.SQUAT, Pattern.LUNGE, Pattern.JUMP, Pattern.CARRY, Pattern.LIFT}
 RESERVES = {*Pattern, "grip", "low-back"}
 REFERENCE = "reference of the pattern"
 # A year, a named protocol, or an honest word that it is none.
@@ -40,38 +43,6 @@ class Finding(Value):
 
     def __str__(self) -> str:
         return f"{self.file}: {self.about}: {self.problem} ({self.lint})"
-
-
-class Book:
-    """What lints look at: variants by id, and which are easier or harder."""
-
-    def __init__(self, movements: Iterable[Movement], implements: Iterable[Implement]) -> None:
-        self.movements = tuple(movements)
-        self.implements = {thing.id: thing for thing in implements}
-        self.implement_rows = tuple(implements)
-        self.variants = {f"{one.id}/{way.id}": (one, way) for one in self.movements for way in one.variants}
-
-    def file_of(self, name: str) -> str:
-        """The file in which a variant, movement or implement stands; a pattern has its own."""
-        movement = next((one for one in self.movements if one.id == name.split("/", maxsplit=1)[0]), None)
-        if movement is not None:
-            return movement.file
-        return "implements.toml" if name in self.implements else f"{name}.toml"
-
-    def easier(self, variant_id: str) -> Iterator[str]:
-        """Known easier ways, the unknown left to their own lint."""
-        return (way for way in self.variants[variant_id][1].easier if way in self.variants)
-
-    def all_easier(self, variant_id: str) -> set[str]:
-        """Everything down the easier ways, itself only if they lead in a circle."""
-        found: set[str] = set()
-        waiting = list(self.easier(variant_id))
-        while waiting:
-            here = waiting.pop()
-            if here not in found:
-                found.add(here)
-                waiting += self.easier(here)
-        return found
 
 
 Problems = Iterator[tuple[str, str]]
@@ -239,6 +210,12 @@ def _counted(book: Book) -> Problems:
             yield one.id, "k belongs to everything but travel and mobility"
 
 
+def _on_the_feet(book: Book) -> Problems:
+    for name, (one, way) in book.variants.items():
+        if one.pattern in STOOD and Demand.STANDING not in way.demands:
+            yield name, f"every {one.pattern} is done standing, and its demands don't say so"
+
+
 def _cue_card(book: Book) -> Problems:
     for name, (_, way) in book.variants.items():
         card = way.cue
@@ -280,6 +257,7 @@ LINTS: dict[str, tuple[Severity, Lint]] = {
     "one-reference": (Severity.ERROR, _one_reference),
     "counted": (Severity.ERROR, _counted),
     "sourced": (Severity.ERROR, _sourced),
+    "on-the-feet": (Severity.ERROR, _on_the_feet),
     "cue-card": (Severity.ERROR, _cue_card),
     "easier-is-lighter": (Severity.WARNING, _easier_is_lighter),
 }

@@ -86,6 +86,8 @@ class Demand(StrEnum):
     HEADROOM = (
         "headroom"  # higher than a standing person reaches: a weight overhead, a rope, a jump onto a box
     )
+    STANDING = "standing"  # on the feet, or up onto them: steps, a lean on the wall, a bar to hang from
+    LEGS = "legs"  # the legs hold or push though nobody stands: on the toes, bridges, pedals
 
 
 class Sourced(Value):

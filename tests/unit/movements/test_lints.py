@@ -57,6 +57,7 @@ BROKEN = {
     "sourced": changed(
         "air squat/floor", seconds=FLOOR.seconds.model_copy(update={"source": "somebody said"})
     ),
+    "on-the-feet": changed("air squat/floor", demands=()),
     "cue-card": changed("air squat/floor", cue=FLOOR.cue.model_copy(update={"caution": "tbd"})),
     "easier-is-lighter": changed("air squat/half", ratio=FLOOR.ratio.model_copy(update={"value": 0.5})),
 }

@@ -46,7 +46,7 @@ def test_all_problems_of_all_files_are_told_at_once(folder):
     spoil(
         folder,
         "hinge.toml",
-        'demands = ["grip", "spinal-load", "forward-bend"]',
+        'demands = ["grip", "spinal-load", "forward-bend", "standing"]',
         'demands = ["grip", "luck"]',
     )
     spoil(folder, "travel.toml", 'unit = "m"', 'unit = "miles"')
