@@ -27,7 +27,8 @@ class Limit(Value):
 
     `rules_out`: demands that are not prescribed; `lightens`: demands of which no set costs over half.
     `session`: whether there is one today at all; `effort_at_most`: 0-10; `minutes_at_most`: of a block; not
-    `scored`: no expected score, no rank. `stop_signs` stand beside the usual ones.
+    `scored`: no expected score, no rank. `stop_signs` stand beside the usual ones. `has`: things that whoever has
+    the limit has too.
     """
 
     id: Id
@@ -42,6 +43,7 @@ class Limit(Value):
     scored: bool = True
     caution: Words
     stop_signs: tuple[Words, ...] = ()
+    has: tuple[Id, ...] = ()
 
 
 class DayRule(Value):
@@ -114,6 +116,11 @@ def cautions(limit_ids: Iterable[str]) -> tuple[str, ...]:
 def stop_signs(limit_ids: Iterable[str]) -> tuple[str, ...]:
     """Stop signs that these limits add to the usual ones, each once; raises UnknownLimit."""
     return tuple(dict.fromkeys(sign for one in limit_ids for sign in limit(one).stop_signs))
+
+
+def brought(limit_ids: Iterable[str]) -> tuple[str, ...]:
+    """Things that whoever has these limits has too, each once; raises UnknownLimit."""
+    return tuple(dict.fromkeys(thing for one in limit_ids for thing in limit(one).has))
 
 
 def day_rule(limit_ids: Iterable[str]) -> DayRule:

@@ -179,6 +179,7 @@ class Variant(Value):
     `reserves`: share of one repetition's cost by reserve name; the limiting one sets the count.
     `seconds`: of one repetition, or of one metre; 1 for a hold. `met`: at that cadence, without a break.
     `counts_kcal`: the machine does, so that kilocalories can be asked for.
+    `seated`: stands in only for those who can't stand; whoever is written it does it.
     `ratio`: S against the pattern's reference; where there is a distance, speed against the reference's.
     `easier`, `harder`: `movement/variant` ids of the same pattern, nearest first; `instead`: safe stand-ins
     in another pattern, the best first.
@@ -197,6 +198,7 @@ class Variant(Value):
     met: Sourced | None = None
     demands: tuple[Demand, ...] = ()
     skill: bool = False
+    seated: bool = False
     counts_kcal: bool = False
     ratio: Sourced
     easier: tuple[str, ...] = ()

@@ -79,6 +79,12 @@ _NOT_THE = re.compile(
 _NOT_HURTING = re.compile(
     r"\b(?:doesn'?t|does not|don'?t|do not|no|not|isn'?t|aren'?t|no longer) (?:hurt|hurting|sore|painful)\b"
 )
+# Words of dislike, and an arm that is missing: neither means that somebody can't stand.
+_NOT_OF_LEGS = re.compile(
+    r"\bcan'?t stand (?!(?:up|on|for|long|at|any|anymore|because|due|without|with|or|since|after|yet|alone|now"
+    r"|unaided)\b)\w"
+    r"|\b(?:arms?|hands?|fingers?|elbow)\b.{0,15}\bamput"
+)
 _BESIDE_NOT = {
     *(
         "not",
@@ -161,6 +167,8 @@ def _read_piece(piece: str) -> list[str] | None:
     said = without_directions(piece.casefold())
     if _NOTHING.match(said):
         return []
+    if _NOT_OF_LEGS.search(_CAN_NOT.sub("can't", said)):
+        return None
     words = _WORD.findall(_NO.sub("no", _CAN_NOT.sub("can't", said)))
     found, rest = _named(words)
     if found and (_is_denied(found, rest) or _is_another(found, said, rest)):

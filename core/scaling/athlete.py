@@ -8,7 +8,7 @@ from typing import NamedTuple, TypeVar
 from core.athletes.limits import day_rule, lightened
 from core.athletes.values import Profile
 from core.movements.lookup import Catalogue
-from core.movements.values import Movement, Variant
+from core.movements.values import Demand, Movement, Variant
 from core.scaling.barriers import (
     LIGHT_DUTY_EFFORT,
     Barrier,
@@ -31,7 +31,7 @@ from core.scaling.fit import (
     Lightness,
     Task,
 )
-from core.scaling.gear import gear_of
+from core.scaling.gear import at_hand, gear_of
 from core.scaling.intent import LIGHT_DUTY, Window
 from core.scaling.notes import NO_NOTES, Notes
 from core.scaling.values import Because
@@ -69,7 +69,7 @@ class Athlete:
         self.catalogue = catalogue
         self.capacity = Capacity(profile, catalogue, year)
         self.body_mass_kg = self.capacity.body_mass_kg
-        self.gear = gear_of(profile.equipment or ())
+        self.gear = gear_of(at_hand(profile))
         self.pair = profile.meant_pair
         self.day = day_rule(profile.limits or ())
         easing = profile.today.easing
@@ -82,6 +82,7 @@ class Athlete:
         )
         self.minutes = _least(profile.today.minutes, self.day.minutes_at_most)
         self.ruled_out = ruled_out_for(profile)
+        self.sits = bool(self.ruled_out & flags({Demand.STANDING}))
         self._lightened = flags(lightened(profile.limits or ()))
         self._sore = bool(profile.today.sore)
         self._eased = notes.eased
@@ -171,7 +172,7 @@ class Athlete:
     def within_reach(self, plan: LinePlan, *, asked: bool) -> tuple[Way, ...]:
         """Ways of a line for which everything is there; with those that are too hard, where they are `asked` for."""
         things, holds = self.gear.things, self.gear.holds
-        ways = plan.reachable.within(things, holds)
+        ways = (plan.sitting if self.sits else plan.reachable).within(things, holds)
         return (*ways, *(way for way in plan.harder if way.is_within(things, holds))) if asked else ways
 
     def barrier(self, way: Way) -> Barrier | None:
@@ -208,7 +209,7 @@ class Athlete:
 
     def may_do(self, movement: Movement, variant: Variant) -> bool:
         """Whether nothing rules a variant out or asks to go easy on it; what it needs is another matter."""
-        barred = barrier_of(self.profile, movement, variant) is not None
+        barred = barrier_of(self.profile, movement, variant) is not None or (variant.seated and not self.sits)
         return not (barred or variant.skill or asks_for_less(self.profile, movement, variant))
 
     def own_kg(self, way: Way) -> float:

@@ -8,7 +8,8 @@ from itertools import product
 from math import floor
 from typing import NamedTuple
 
-from core.athletes.values import Equipment
+from core.athletes.limits import brought
+from core.athletes.values import Equipment, Profile
 
 # A backpack or jug is filled to a stated weight, from that of a nearly empty one: in half kilos while it is light,
 # then in whole ones, as litre bottles make them (estimate).
@@ -160,3 +161,11 @@ def _filled(start: Decimal, to_kg: Decimal) -> Iterator[Decimal]:
 def gear_of(equipment: tuple[Equipment, ...]) -> Gear:
     """The same equipment is looked through once."""
     return Gear(equipment)
+
+
+def at_hand(profile: Profile) -> tuple[Equipment, ...]:
+    """What was told, and what goes without saying: whoever can't stand sits on something."""
+    told = profile.equipment or ()
+    owned = {thing.implement for thing in told}
+    more = (thing for thing in brought(profile.limits or ()) if thing not in owned)
+    return (*told, *(Equipment(implement=thing) for thing in more))

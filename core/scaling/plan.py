@@ -1,7 +1,6 @@
 """What a session asks of everybody, worked out once: each line's amount, load, window and stand-ins."""
 
 from functools import lru_cache
-from math import inf
 
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
@@ -9,9 +8,18 @@ from core.movements.values import Demand, Hold, Movement, Pattern, Variant
 from core.scaling.amounts import LONG_S, amount_of
 from core.scaling.barriers import bars_of, flags
 from core.scaling.demand import body_share
+from core.scaling.grips import grips_of
 from core.scaling.kinship import kin_of
 from core.scaling.meant import meant_variant
-from core.scaling.ways import AS_WRITTEN, OTHER_PATTERN, BlockPlan, Grip, LinePlan, Reachable, Way
+from core.scaling.ways import (
+    AS_WRITTEN,
+    OTHER_PATTERN,
+    BlockPlan,
+    LinePlan,
+    Reachable,
+    Way,
+    seated_first,
+)
 from core.scaling.windows import fitting_of, unhurried, windows_of
 from core.sessions.values import Block, Format, Line, Session
 
@@ -20,10 +28,6 @@ RISKS = frozenset({Demand.OVERHEAD, Demand.FAST_LOAD, Demand.JUMPING, Demand.UPS
 
 # Up to here a way is about as hard as the written one: fists spare the wrists and cost a little (estimate).
 AS_HARD = 1.1
-
-# Who lacks the light weight of an easy line gets no heavy bar instead: at most so many times what is written may be in
-# the hands in another movement (estimate: both arms for one).
-MOST_OTHERWISE = 2.0
 
 WITHOUT_REST = {Format.AMRAP, Format.FOR_TIME}
 
@@ -81,22 +85,24 @@ def _plan_line(block: Block, line: Line, catalogue: Catalogue, *, once: bool) ->
     loaded = bool(variant.holds)
     others = _other_ways(block, line, written, catalogue)
     ways, harder = (
-        tuple(way._replace(grips=_grips(way, line, written, hold, catalogue)) for way in group)
+        tuple(way._replace(grips=grips_of(way, line, written, hold, catalogue)) for way in group)
         for group in _unasked([written, *others], written, loaded=loaded)
     )
     windows = windows_of(block, line, written, hold)
     ways, harder = (
         tuple(way._replace(fitting=fitting_of(way, windows)) for way in group) for group in (ways, harder)
     )
+    standing = tuple(way for way in ways if written.variant.seated or not way.variant.seated)
     works_up, breathless = block.format is Format.MAX_LOAD, block.format in WITHOUT_REST
     return LinePlan(
         line,
         line.written,
-        ways,
+        standing,
         hold,
         loaded,
         windows,
-        Reachable(ways),
+        Reachable(standing),
+        Reachable(seated_first(ways)),
         block.scheme,
         harder,
         works_up,
@@ -108,38 +114,8 @@ def _plan_line(block: Block, line: Line, catalogue: Catalogue, *, once: bool) ->
 def _unasked(ways: list[Way], written: Way, *, loaded: bool) -> tuple[list[Way], list[Way]]:
     """Ways that anybody may be given, and those that are too hard for that."""
     harder = [] if loaded else [way for way in ways if _is_harder(way, written)]
-    return [way for way in ways if way not in harder], harder
-
-
-def _grips(way: Way, line: Line, written: Way, meant: Hold | None, catalogue: Catalogue) -> tuple[Grip, ...]:
-    return tuple(
-        Grip(
-            hold,
-            (hold.implement, hold.count),
-            hold.factor * hold.count,
-            _is_other(hold, line, meant, catalogue),
-            _heaviest(hold, line, meant, MOST_OTHERWISE if way.movement is not written.movement else None),
-        )
-        for hold in way.variant.holds
-    )
-
-
-def _is_other(hold: Hold, line: Line, meant: Hold | None, catalogue: Catalogue) -> bool:
-    """Where the coach named none, any implement made for it is as written; an improvised one never is."""
-    if line.implement is not None and hold.implement != line.implement:
-        return True
-    if meant is not None and hold.count != meant.count:
-        return True
-    return line.implement is None and catalogue.implement(hold.implement).improvised
-
-
-def _heaviest(hold: Hold, line: Line, meant: Hold | None, otherwise: float | None) -> tuple[float, float]:
-    """For the two loads of a pair. `otherwise`: how many times the written load may be held in another movement."""
-    if meant is None or not line.loads_kg:
-        return inf, inf
-    ratio = otherwise or meant.factor / hold.factor
-    ratio *= meant.count / hold.count
-    return float(line.loads_kg[0]) * ratio, float(line.loads_kg[-1]) * ratio
+    asked = [way for way in harder if written.variant.seated or not way.variant.seated]
+    return [way for way in ways if way not in harder], asked
 
 
 def written_hold(line: Line, variant: Variant) -> Hold | None:

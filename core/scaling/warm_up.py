@@ -13,7 +13,7 @@ from core.scaling.version import version_for
 from core.sessions.values import Block, BlockKind, Format, Line, Session
 
 # Common practice, no source: get warm first, move what will be used, then some easy ones of what is to come.
-WARMING = ("march", "step-up")
+WARMING = ("march", "step-up", "seated march")
 WARMING_S = 60
 MOVING: dict[Pattern, tuple[str, ...]] = {
     Pattern.SQUAT: ("hip circle", "ankle rock"),

@@ -1,5 +1,6 @@
 """The ways in which a line could be done, worked out once for everybody, and what each of them needs."""
 
+from collections.abc import Iterable
 from decimal import Decimal
 from typing import NamedTuple
 
@@ -110,12 +111,18 @@ class Reachable:
         return known
 
 
+def seated_first(ways: Iterable[Way]) -> tuple[Way, ...]:
+    """Of ways equally near, those on a seat first: nobody changes between chair and floor without need."""
+    return tuple(sorted(ways, key=lambda way: (way.distance, not way.variant.seated)))
+
+
 class LinePlan(NamedTuple):
     """A line for everybody. `ways[0]` is what is written; `windows` are meant for the two loads of a pair.
 
     `reachable`: the same ways, to be looked up by what is there. `harder`: ways of an unloaded line that nobody
     is given unless they ask. `works_up`: the load is what is looked for, so none is named. `breathless`: the work
     goes on without a rest, so breathing counts. `unhurried`: what a set may cost but for the rests, where these count.
+    `sitting`: `reachable`, with what stands in only for the seated.
     """
 
     line: Line
@@ -125,6 +132,7 @@ class LinePlan(NamedTuple):
     loaded: bool
     windows: tuple[Window, Window]
     reachable: Reachable
+    sitting: Reachable
     scheme: tuple[int, ...] = ()
     harder: tuple[Way, ...] = ()
     works_up: bool = False

@@ -70,7 +70,21 @@ def test_the_strictest_of_several_limits_rules_the_day():
     assert day_rule(["heat", "wrist"]).scored
 
 
-@pytest.mark.parametrize("limit_id", ["pregnancy", "after-birth", "concussion", "fever"])
+def test_a_failing_heart_starts_with_a_doctors_word_and_a_known_one_stays_moderate():
+    assert day_rule(["heart-failure"]).session == "cleared-first"
+    assert (day_rule(["heart"]).session, day_rule(["heart"]).effort_at_most) == ("as-usual", 4)
+
+
+def test_who_sits_is_spared_standing_and_kneeling_and_not_the_floor():
+    out = ruled_out(["seated"])
+    assert out >= {Demand.STANDING, Demand.LEGS, Demand.KNEELING, Demand.IMPACT, Demand.JUMPING}
+    assert not out & {Demand.FLOOR, Demand.LYING, Demand.OVERHEAD}
+
+
+@pytest.mark.parametrize(
+    "limit_id",
+    ["pregnancy", "after-birth", "concussion", "fever", "heart", "heart-failure", "stroke", "copd"],
+)
 def test_states_with_stop_signs_of_their_own_have_them(limit_id):
     assert limit(limit_id).stop_signs
     assert not limit(limit_id).scored

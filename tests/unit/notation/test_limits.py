@@ -34,6 +34,22 @@ from core.notation.values import ReadLimits
         ("a hernea", ("hernia",)),
         ("slipped disk", ("low-back",)),
         ("my knee is fine but my wrist hurts", ("wrist",)),
+        ("I'm in a wheelchair", ("seated",)),
+        ("wheelchair user, sore shoulder", ("seated", "shoulder")),
+        ("I cannot stand up", ("seated",)),
+        ("can't stand for long", ("seated",)),
+        ("seated only, no floor", ("seated", "no-floor")),
+        ("paraplegic", ("seated",)),
+        ("below the knee amputation", ("seated",)),
+        ("I have a pacemaker", ("heart",)),
+        ("two stents", ("heart",)),
+        ("heart failure", ("heart-failure",)),
+        ("COPD", ("copd",)),
+        ("had a stroke", ("stroke",)),
+        ("I have MS", ("ms",)),
+        ("Parkinson's", ("parkinsons",)),
+        ("parkinsons disease and bad balance", ("parkinsons", "unsteady")),
+        ("it was a very hot day", ("heat",)),
     ],
 )
 def test_limits_are_read_in_peoples_own_words(said, ids):
@@ -105,6 +121,11 @@ def test_what_only_adds_to_a_limit_says_nothing_alone(said):
 )  # fmt: skip
 def test_what_is_said_to_be_over_is_left_to_a_person(said):
     assert read_limits(said) == ReadLimits(limits=None, not_understood=(said,))
+
+
+@pytest.mark.parametrize("said", ["can't stand burpees", "I can't stand the noise", "arm amputee"])
+def test_dislike_and_a_missing_arm_are_no_reason_to_sit(said):
+    assert read_limits(said).limits is None
 
 
 def test_part_nothing_part_something_is_the_something():

@@ -12,6 +12,7 @@ from core.movements.lookup import catalogue
 from core.scaling.athlete import Athlete
 from core.scaling.choice import choose, value_of
 from core.scaling.fit import UNCOUNTED
+from core.scaling.gear import at_hand
 from core.scaling.notes import NO_NOTES, notes_of
 from core.scaling.options import options_of
 from core.scaling.orders import Fault, Orders
@@ -76,7 +77,7 @@ NEARNESS = list(Change)
 def test_nothing_is_used_that_is_not_there(text, who):
     for line in lines(text, who):
         if line.implement is not None:
-            owned = [thing for thing in who.equipment if thing.implement == line.implement]
+            owned = [thing for thing in at_hand(who) if thing.implement == line.implement]
             assert owned
             assert line.load_kg is None or line.count <= sum(pieces(thing, line.load_kg) for thing in owned)
 

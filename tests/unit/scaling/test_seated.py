@@ -1,0 +1,127 @@
+"""Who can't stand, line by line as a coach would say it (common practice, no source; invented people)."""
+
+import pytest
+
+from bot.words.reasons import reason_words
+from core.athletes.limits import brought
+from core.movements.lookup import catalogue
+from core.movements.values import Demand
+from core.scaling.gear import at_hand
+from core.scaling.values import Because
+from core.scaling.warm_up import warm_up_for
+from tests.unit.scaling.people import NO_RUNNING, athlete, did, only_line, session, version
+
+AMRAP = "AMRAP 12\n"
+ON_THE_SEAT = {Demand.STANDING, Demand.LEGS, Demand.KNEELING, Demand.BALANCE, Demand.IMPACT}
+
+
+def sits(*more, **known):
+    return athlete("Runa", limits=("seated", *more), **known)
+
+
+PRESSES = [did("overhead press", 20, 8)]
+
+CASES = [
+    # text, athlete, what it becomes, amount, load
+    ("15 squats", sits(), "seated march/arms", 25, None),
+    ("12 goblet squats @ 16 kg", sits(owns=["kettlebell 16"]), "seated march/arms", 25, None),
+    ("12 walking lunges", sits(), "seated march/arms", 25, None),
+    ("400 m run", sits(owns=["wheelchair"]), "wheelchair push/outdoors", 250, None),
+    ("400 m run", sits(), "punches/seated", 150, None),
+    ("400 m run", sits(owns=["wheelchair"], space=NO_RUNNING), "punches/seated", 150, None),
+    ("500 m row", sits(owns=["rower", "arm bike"]), "arm cranking/machine", 135, None),
+    ("10 burpees", sits(), "punches/seated-reach", 35, None),
+    ("30 jumping jacks", sits(), "punches/seated", 30, None),
+    (
+        "10 overhead presses 2 x 8 kg",
+        sits(owns=["2x dumbbell 6 8"], tests=PRESSES),
+        "overhead press/seated",
+        10,
+        8,
+    ),
+    ("10 thrusters 2 x 8 kg", sits(owns=["2x dumbbell 6 8"], tests=PRESSES), "overhead press/seated", 10, 8),
+    ("10 overhead presses 2 x 8 kg", sits(), "overhead press/seated-empty", 10, None),
+    ("12 bent-over rows 2 x 10 kg", sits(owns=["band"]), "single-arm row/band-on-seat", 12, None),
+    ("8 pull-ups", sits(owns=["band"]), "band pull-down/seated", 8, None),
+    ("10 curls 2 x 8 kg", sits(owns=["2x dumbbell 8"], tests=[did("curl", 20, 8)]), "curl/seated", 10, 8),
+    ("10 push-ups", sits(tests=[did("push-up", 30)]), "armrest press/lift", 10, None),
+    ("10 dips", sits(tests=[did("push-up", 30)]), "armrest press/lift", 10, None),
+    ("15 wall balls @ 6 kg", sits(owns=["medicine ball 4"]), "chest pass/seated", 15, 4),
+    ("12 swings @ 16 kg", sits(owns=["kettlebell 16"]), "good morning/seated", 12, None),
+    ("15 sit-ups", sits("no-floor"), "seated lean/back", 15, None),
+    ("12 seated twists", sits("no-floor"), "seated twist/on-seat", 12, None),
+]
+
+
+@pytest.mark.parametrize(("text", "who", "becomes", "amount", "load"), CASES)
+def test_who_sits_gets_work_of_the_same_intent_on_the_seat(text, who, becomes, amount, load):
+    line = only_line(AMRAP + text, who)
+    assert f"{line.movement}/{line.variant}" == becomes
+    assert (line.amount, line.load_kg and float(line.load_kg)) == (amount, load)
+    assert line.reason.because is Because.LIMIT
+    _, way = catalogue().variant(becomes)
+    assert not ON_THE_SEAT & set(way.demands)
+
+
+def test_the_floor_is_for_whoever_sits_to_rule_out():
+    line = only_line(AMRAP + "15 sit-ups", sits())
+    assert (line.variant, line.reason.because) == ("floor", Because.AS_WRITTEN)
+
+
+def test_the_reason_is_what_they_said_and_nothing_more():
+    assert reason_words(only_line(AMRAP + "10 burpees", sits()), sits().units).startswith(
+        "As you said: sitting only"
+    )
+
+
+def test_the_caution_is_about_brakes_shoulders_and_those_who_treat_them():
+    cautions = [one.id for one in version(AMRAP + "10 burpees", sits("no-running", "no-kneeling")).cautions]
+    assert cautions == ["seated"]
+
+
+def test_who_sits_has_a_seat_without_being_asked():
+    assert brought(("seated",)) == ("seat",)
+    assert [thing.implement for thing in at_hand(sits(owns=["band"]))] == ["band", "seat"]
+    assert [thing.implement for thing in at_hand(athlete(owns=["band"]))] == ["band"]
+
+
+@pytest.mark.parametrize("text", ["15 squats", "400 m run", "10 burpees", "12 bent-over rows 2 x 10 kg"])
+@pytest.mark.parametrize("limit", ["knee", "unsteady", "no-floor", "pregnancy"])
+def test_who_stands_is_not_sat_down(text, limit):
+    line = only_line(AMRAP + text, athlete(limits=(limit,), owns=["band", "chair", "seat"]))
+    assert not catalogue().variant(f"{line.movement}/{line.variant}")[1].seated
+
+
+def test_whoever_is_written_seated_work_does_it():
+    line = only_line(AMRAP + "40 s seated punches", athlete())
+    assert (line.movement, line.variant, line.reason.because) == ("punches", "seated", Because.AS_WRITTEN)
+
+
+def test_the_warm_up_is_done_on_the_seat_too():
+    text, who = AMRAP + "10 burpees\n10 push-ups\n12 swings @ 16 kg", sits()
+    made = warm_up_for(session(text), version(text, who), who, catalogue())
+    ways = [catalogue().variant(f"{line.movement}/{line.variant}")[1] for line in made.lines]
+    assert "seated march" in {line.movement for line in made.lines}
+    assert all(not ON_THE_SEAT & set(way.demands) for way in ways)
+
+
+def test_from_a_seat_only_seats_are_reached_unless_it_is_what_is_written():
+    ways = {reach.id for reach in catalogue().reachable("burpee/floor")}
+    assert "punches/seated" in ways
+    assert "run/outdoors" not in ways
+    assert "run/outdoors" in {reach.id for reach in catalogue().reachable("punches/seated")}
+
+
+@pytest.mark.parametrize(
+    ("limit", "effort", "scored"),
+    [
+        ("heart", 4, False),
+        ("stroke", 4, False),
+        ("copd", 5, False),
+        ("ms", 6, True),
+        ("parkinsons", None, True),
+    ],
+)
+def test_a_known_disease_keeps_it_as_easy_as_the_screening_would(limit, effort, scored):
+    made = version(AMRAP + "10 push-ups", athlete(limits=(limit,)))
+    assert (made.effort_at_most, made.scored) == (effort, scored)
