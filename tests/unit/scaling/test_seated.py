@@ -39,6 +39,13 @@ CASES = [
         10,
         8,
     ),
+    (
+        "10 overhead presses 2 x 6 kg",
+        sits(owns=["2x dumbbell 6"], tests=[did("overhead press", 20, 6)]),
+        "overhead press/seated",
+        10,
+        6,
+    ),
     ("10 thrusters 2 x 8 kg", sits(owns=["2x dumbbell 6 8"], tests=PRESSES), "overhead press/seated", 10, 8),
     ("10 overhead presses 2 x 8 kg", sits(), "overhead press/seated-empty", 10, None),
     ("12 bent-over rows 2 x 10 kg", sits(owns=["band"]), "single-arm row/band-on-seat", 12, None),
