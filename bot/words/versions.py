@@ -296,6 +296,7 @@ def withheld_words(withheld: Withheld) -> str:
     """Why there is no version, to the athlete."""
     return {
         "screening": "No session until you've been cleared by a doctor.",
-        "clearance": "First ask a doctor or midwife whether you may train; then we start gently.",
+        "clearance": "First ask a doctor or midwife whether you may train. As soon as you may, change what you spare under /me, "
+        "and we start gently.",
         "rest": "Rest today. Training with a fever or an infection can harm the heart; come back when you're well.",
     }[withheld.because]

@@ -12,6 +12,7 @@ from core.scaling.athlete import Athlete
 from core.scaling.guesses import guesses
 from core.scaling.plan import plan_of
 from core.scaling.values import Ask, Question
+from core.scaling.version import withheld_from
 from core.scaling.ways import LinePlan
 from core.scaling.worth import candidates, worth
 from core.sessions.values import Session
@@ -26,7 +27,7 @@ def next_question(profile: Profile, session: Session, catalogue: Catalogue) -> Q
     """The next thing to ask this athlete for this session; None when a version can be made.
 
     Pure, and stateless: what was answered (or skipped) is in the profile. A tested movement counts as asked,
-    with or without a count. Raises UnknownMovement.
+    with or without a count. Who may not train yet isn't asked how much they can do. Raises UnknownMovement.
     """
     plans = [
         line
@@ -40,6 +41,8 @@ def next_question(profile: Profile, session: Session, catalogue: Catalogue) -> Q
         return Question(ask=Ask.PAIR)
     if profile.limits is None:
         return Question(ask=Ask.LIMITS)
+    if withheld_from(profile) is not None:
+        return None
     if _needs_body_mass(profile, plans):
         return Question(ask=Ask.BODY_MASS)
     return _ability(profile, plans, catalogue)

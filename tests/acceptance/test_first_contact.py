@@ -382,3 +382,27 @@ async def test_a_coach_who_has_posted_nothing_is_not_told_to_wait_for_their_coac
     await crew.coach.says("8:43")
     told = await crew.coach.hears("Nothing is posted yet")
     assert "your coach" not in told.text
+
+
+async def test_who_sits_in_a_wheelchair_gets_a_version_to_do_on_the_seat(crew):
+    runa = await crew.has("Runa")
+    await crew.gets("for time\n400 m run\n10 burpees\n15 squats")
+    await runa.presses("My version")
+    await runa.hears("What do you have")
+    await runa.says("my wheelchair")
+    await runa.hears("anything your body needs to spare")
+    await runa.says("I'm in a wheelchair")
+    message = await runa.hears("I'll keep in mind: sitting only")
+    for words in ("wheelchair push", "punches ahead and up, sitting", "march sitting", "Brakes on"):
+        assert words in message.text
+
+
+async def test_a_failing_heart_waits_for_a_doctors_word_and_is_told_how_to_go_on(crew):
+    bo = await crew.has("Bo")
+    await crew.gets("for time\n400 m run\n10 burpees\n15 squats")
+    await bo.presses("My version")
+    await bo.hears("What do you have")
+    await bo.presses("Nothing, just me")
+    await bo.hears("anything your body needs to spare")
+    await bo.says("heart failure")
+    await bo.hears("change what you spare under /me")

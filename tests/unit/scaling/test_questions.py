@@ -115,3 +115,15 @@ def test_four_numbers_rise_and_are_there_whatever_is_asked(strength, k, spread, 
     found = guesses(Ability(strength, spread, k, None, heavy_shown=False), moved)
     assert len(set(found)) == 4
     assert list(found) == sorted(found)
+
+
+@pytest.mark.parametrize("limit", ["heart-failure", "surgery", "fever"])
+def test_who_may_not_train_yet_is_not_asked_how_much_they_can_do(limit):
+    known = {"equipment": (), "pair": 2}
+    assert ask(NEW.model_copy(update={**known, "limits": (limit,)})) is None
+    assert ask(NEW.model_copy(update={**known, "limits": ()})) is not None
+
+
+def test_who_sits_is_not_asked_for_squats():
+    who = NEW.model_copy(update={"equipment": (), "pair": 2, "limits": ("seated",)})
+    assert ask(who, "AMRAP 12\n15 squats\n10 burpees") is None
