@@ -104,6 +104,11 @@ def test_whoever_is_written_seated_work_does_it():
     assert (line.movement, line.variant, line.reason.because) == ("punches", "seated", Because.AS_WRITTEN)
 
 
+def test_punches_are_thrown_standing_by_whoever_can_and_sitting_by_whoever_cannot():
+    ways = [only_line(AMRAP + "40 s punches", who).variant for who in (athlete(), sits())]
+    assert ways == ["standing", "seated"]
+
+
 def test_the_warm_up_is_done_on_the_seat_too():
     text, who = AMRAP + "10 burpees\n10 push-ups\n12 swings @ 16 kg", sits()
     made = warm_up_for(session(text), version(text, who), who, catalogue())
