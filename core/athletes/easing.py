@@ -64,7 +64,7 @@ def easy_week_from(day: date) -> Different:
 
 def may_have_had_a_break(profile: Profile, trained: Sequence[date], day: date) -> bool:
     """Whether to ask: something was told once, nothing for long, and nobody asked meanwhile."""
-    if not trained or any(one.ease for one in profile.different):
+    if not trained or any(one.ease and one.until >= day for one in profile.different):
         return False
     return all(day - one >= A_BREAK for one in (max(trained), profile.asked_on or date.min))
 

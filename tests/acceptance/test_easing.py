@@ -157,7 +157,9 @@ async def test_whoever_started_gently_decides_when_it_may_be_more(crew):
     await ilse.presses("Yes, a bit more", on=asked)
     await ilse.sees_toast("before something changed")
     await gets_another(crew, days=27, title="Later")
-    assert "5 rounds for time" in await told(ilse)
+    await ilse.presses("My version")
+    await ilse.presses("Yes, as usual", on=await ilse.hears("Did you train meanwhile?"))
+    assert "5 rounds for time" in (await ilse.hears("Your version")).text
 
 
 async def test_whoever_stays_gentle_is_asked_again_later(crew):

@@ -83,6 +83,11 @@ def test_who_said_that_they_are_back_is_not_asked():
     assert not may_have_had_a_break(said(ILSE, back_from(TODAY), TODAY), [days(-60)], TODAY)
 
 
+def test_an_easy_week_that_is_long_over_keeps_nobody_from_being_asked():
+    eased = said(ILSE, easy_week_from(days(-60)), days(-60))
+    assert may_have_had_a_break(eased, [days(-60)], TODAY)
+
+
 def gentle(branch=Branch.HEALTHY_INACTIVE, began=-20, **known):
     return ILSE.model_copy(
         update={"screening": Screening.MODERATE, "branch": branch, "screened_on": days(began), **known}
