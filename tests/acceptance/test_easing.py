@@ -79,6 +79,22 @@ async def test_an_athletes_own_easy_week_is_theirs(crew):
     assert "5 rounds for time" in (await ilse.hears("Your version")).text
 
 
+async def test_an_easy_week_that_two_called_is_told_once(crew):
+    ilse = await knows(crew)
+    await crew.coach.says("easy week")
+    await crew.coach.hears("is an easy week")
+    await ilse.says("I need an easy week")
+    assert "Today: an easy week. About two thirds" in (await ilse.hears("Your version")).text
+
+
+async def test_who_asks_what_is_known_sees_how_long_it_stays_easy(crew):
+    ilse = await knows(crew)
+    await ilse.says("back after 6 weeks")
+    await ilse.hears("Noted: back after a break, until Sunday, 15 March")
+    await ilse.says("/me")
+    await ilse.hears("Just now: back after a break (until Sunday, 15 March)")
+
+
 async def test_a_score_of_an_easy_week_has_no_rank(crew):
     ilse = await knows(crew)
     await ilse.says("I need an easy week")

@@ -1,6 +1,7 @@
 """English. Importing it registers every wording."""
 
 from bot.words.en import (
+    about_me,
     adjusting,
     amending,
     classes,
@@ -26,6 +27,7 @@ from bot.words.en import (
 )
 
 __all__ = [
+    "about_me",
     "adjusting",
     "amending",
     "classes",

@@ -1,8 +1,8 @@
 """Words for what is stored of somebody: taking it along, forgetting it, and messages changed afterwards."""
 
 from bot.files.sheets import as_csv, as_json
+from bot.words.en.about_me import sharing
 from bot.words.en.moments import city
-from bot.words.en.questions import sharing
 from bot.words.text import bullets, fill
 from bot.words.wording import Attachment, Button, Worded, wording
 from core.desk.own_commands import EraseMe, KeepMe

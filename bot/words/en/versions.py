@@ -70,7 +70,8 @@ def changed(said: ShowVersion) -> str:
 
 
 def today(said: ShowVersion) -> str:
-    words = fill("Today: {what}.", what=listed([different_words(one) for one in said.different]))
+    what = dict.fromkeys(different_words(one) for one in said.different)  # two may call one week easy
+    words = fill("Today: {what}.", what=listed(list(what)))
     easing = said.version.easing
     return f"{words} {eased_words(easing)}" if easing else words
 

@@ -1,0 +1,81 @@
+"""Words for what is known of an athlete, shown to nobody else."""
+
+from decimal import Decimal
+
+from bot.words.en.adjusting import on
+from bot.words.en.questions import things
+from bot.words.en.today import different_words
+from bot.words.text import escape, fill, listed
+from bot.words.wording import Button, Row, Worded, wording
+from core.athletes.values import Complaint
+from core.desk.class_commands import AboutReminders
+from core.desk.commands import ChangeAnswer
+from core.desk.own_commands import ShareLimits
+from core.desk.reference import limit
+from core.desk.says.versions import Me
+from core.desk.version_commands import FurnishSet
+from core.measures import MassUnit, in_words
+from core.scaling.values import Ask
+
+
+@wording("en", Me)
+def me(said: Me) -> Worded:
+    lines = [fill("<b>{name}</b>, here's what I know. Only you see this.", name=said.name)]
+    if said.groups:
+        lines.append(fill("Groups: {groups}", groups=listed(said.groups)))
+    lines.append(f"Equipment: {escape(known_things(said))}")
+    lines += [
+        fill("{place}: {things}", place=SETS[one.name], things=things(one.equipment, said.units))
+        for one in said.sets
+    ]
+    lines.append(f"To spare: {escape(known_spared(said))}")
+    lines.append(f"Weight: {escape(known_mass(said.body_mass_kg, said.units))}")
+    if said.different:
+        lines.append(f"Just now: {escape(known_days(said))}")
+    change = (
+        Button("Equipment", ChangeAnswer(ask=Ask.EQUIPMENT)),
+        Button("To spare", ChangeAnswer(ask=Ask.LIMITS)),
+        Button("Weight", ChangeAnswer(ask=Ask.BODY_MASS)),
+    )
+    places = (Button("In a gym", FurnishSet(place="gym")), Button("Away from home", FurnishSet(place="trip")))
+    reminders = (Button("Reminders and clock", AboutReminders()),)
+    rows = (change, places, reminders, *((sharing(said.shares),) if said.groups else ()))
+    return Worded("\n".join(lines) + "\n\nTap what you want to change.", rows)
+
+
+def sharing(shares: bool) -> Row:
+    """Always the other way than it is now."""
+    label = "Keep what I spare from my coach" if shares else "Let my coach see what I spare"
+    return (Button(label, ShareLimits(yes=not shares)),)
+
+
+def known_things(said: Me) -> str:
+    return "not asked yet" if said.equipment is None else things(said.equipment, said.units)
+
+
+def known_spared(said: Me) -> str:
+    if said.limits is None:
+        return "not asked yet"
+    told = {one.limit: one for one in said.complaints}
+    return listed([spared(one, told.get(one)) for one in said.limits]) or "nothing"
+
+
+def spared(limit_id: str, told: Complaint | None) -> str:
+    """`sore wrist (left, asked again on 10 March)`."""
+    name = limit(limit_id).label
+    if told is None:
+        return name
+    side = f"{told.side}, " if told.side else ""
+    return f"{name} ({side}I ask again on {told.review_on:%-d %B})"
+
+
+def known_days(said: Me) -> str:
+    """`an easy week (until Sunday, 8 March)`."""
+    return listed([f"{different_words(one)} (until {on(one.until)})" for one in said.different])
+
+
+SETS = {"home": "At home", "gym": "In the gym", "trip": "Away from home"}
+
+
+def known_mass(mass_kg: Decimal | None, units: MassUnit) -> str:
+    return "not told" if mass_kg is None else in_words(mass_kg, units)
