@@ -78,7 +78,9 @@ async def tell(visit: Visit, command: Tell) -> Outcome:
         outcome = await reading(visit, command.text, session)
         if outcome is not None:
             return outcome
-    return await held_answer(visit) or await be_kind(visit, command.text) or await ask_help(visit, AskHelp())
+    return (
+        await held_answer(visit) or await be_kind(visit, command.text) or await help_with(visit, unread=True)
+    )
 
 
 async def held_answer(visit: Visit) -> Outcome | None:
@@ -257,8 +259,12 @@ ASKED_BY_PEOPLE = frozenset({"coach"})
 
 
 async def ask_help(visit: Visit, _: AskHelp) -> Outcome:
+    return await help_with(visit, unread=False)
+
+
+async def help_with(visit: Visit, *, unread: bool) -> Outcome:
     joined = await visit.memberships()
-    return visit.told(Help(coach=bool(await coached_groups(visit)), joined=bool(joined)))
+    return visit.told(Help(coach=bool(await coached_groups(visit)), joined=bool(joined), unread=unread))
 
 
 async def about_me(visit: Visit, _: AboutMe) -> Outcome:

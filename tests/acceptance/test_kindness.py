@@ -216,3 +216,11 @@ async def test_pressing_consent_twice_is_harmless(crew):
     await bo.hears("18 or older")
     await bo.presses_again()
     await bo.hears("18 or older")
+
+
+async def test_what_nobody_can_read_is_said_to_be_noted_nowhere(crew):
+    ilse = await crew.has("Ilse")
+    await ilse.says("the blue one is under the shelf")
+    await ilse.hears("I couldn't read that, so I've noted nothing of it. Here's what you can send me")
+    await ilse.says("/help")
+    assert (await ilse.hears("Here's what you can send me")).text.startswith("Here's what")

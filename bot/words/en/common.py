@@ -49,7 +49,7 @@ def help_(said: Help) -> Worded:
         "/board shows the scoreboard",
         "/classes shows the live classes; write <i>remind me 2 hours before</i> or <i>quiet hours 22 to 7</i>",
         "what comes or goes of your equipment: <i>bought a 24</i>, <i>sold the chair</i>, <i>trip: a band</i>",
-        "how it is with you: <i>my left wrist hurts</i>, <i>I have 15 minutes</i>, <i>I'm travelling, only a band</i>",
+        "how it is with you: <i>my left wrist hurts</i>, <i>I have 15 minutes</i>, <i>I'm travelling, only a band</i>, <i>I need an easy week</i>",
         "what you can do: <i>I can do 10 deadlifts at 60 kg</i>",
         "anything for your coach, in your words: <i>tell my coach I'm away on Friday</i>; <i>my notes</i> shows what you said",
         "/me shows what I know about you, and lets you change it; /export gives you all of it as a file",
@@ -69,8 +69,12 @@ def help_(said: Help) -> Worded:
             "how somebody moves: <i>note for Ilse: rounds her back in deadlifts</i>, or <i>Ilse: deadlifts at most 30 kg</i>; "
             "<i>notes</i> shows what stands",
         )
-        lines.insert(4, "set up a class by writing <code>class Tuesdays 18:30, 45 min</code> and its link")
-    return Worded("Here's what you can send me:\n\n" + bullets(lines) + "\n\n" + NOBODY_WATCHES)
+        lines.insert(
+            3, "<i>easy week</i> asks less of everybody until Sunday, <i>easy week for Ilse</i> of one"
+        )
+        lines.insert(5, "set up a class by writing <code>class Tuesdays 18:30, 45 min</code> and its link")
+    unread = "I couldn't read that, so I've noted nothing of it. " if said.unread else ""
+    return Worded(unread + "Here's what you can send me:\n\n" + bullets(lines) + "\n\n" + NOBODY_WATCHES)
 
 
 @wording("en", Welcome)

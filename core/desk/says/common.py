@@ -13,10 +13,11 @@ class Refused(Said):
 
 
 class Help(Said):
-    """What can be done here; `coach` where the asker coaches a group."""
+    """What can be done here; `coach` where the asker coaches a group. `unread`: what they wrote was kept nowhere."""
 
     coach: bool
     joined: bool
+    unread: bool = False
 
 
 class Welcome(Said):
