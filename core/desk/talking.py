@@ -23,6 +23,7 @@ from core.desk.commands import (
     SendNoText,
     Tell,
 )
+from core.desk.conditions import as_condition
 from core.desk.correcting import as_correction
 from core.desk.days import today_in
 from core.desk.drafting import as_draft_order
@@ -178,6 +179,7 @@ READINGS = (
     as_easing,
     as_complaint,
     as_stiffness,
+    as_condition,
     as_side,
     as_felt,
     as_all_told,

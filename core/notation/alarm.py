@@ -101,6 +101,11 @@ def read_alarm(text: str) -> Alarm | None:
     return "asked" if _QUESTION.search(words) and not own else "told"
 
 
+def tells_of_another(text: str) -> bool:
+    """Whether somebody else is spoken of: `my wife`, `a friend`."""
+    return bool(_OTHERS.search(text))
+
+
 def _is_denied(words: str, sign: re.Match[str]) -> bool:
     before = words[max(0, sign.start() - _NEAR) : sign.end()]
     return bool(_NOT.search(re.split(r"[.!;\n]|\bbut\b", before)[-1]))

@@ -13,6 +13,24 @@ async def test_a_joint_that_hurts_is_spared(crew, words):
     await new_version(ilse)
 
 
+async def test_health_that_is_told_unasked_is_spared_beside_the_rest(crew):
+    ilse = await has_a_version(crew)
+    await ilse.says("my left wrist hurts")
+    await ilse.hears("I'm sorry about your left wrist")
+    await ilse.says("I just found out I'm pregnant")
+    await ilse.hears("With what you told me, your coach looks at your version first")
+    await ilse.says("/me")
+    spared = (await ilse.hears("To spare:")).text.split("To spare:")[1].split("\n")[0]
+    assert "wrist" in spared
+    assert "pregnancy" in spared
+
+
+async def test_what_is_told_to_spare_is_seen_in_the_version_at_once(crew):
+    ilse = await has_a_version(crew)
+    await ilse.says("no jumping for me please")
+    assert "I'll keep in mind: no jumping" in (await ilse.hears("Your version")).text
+
+
 async def test_a_joint_that_will_not_move_back_is_no_sore_back(crew):
     ilse = await has_a_version(crew)
     await ilse.says("7+12, my left wrist hurts")
