@@ -12,13 +12,22 @@ from core.desk.elsewhere import before_them
 from core.desk.looking import current
 from core.desk.more import own_day
 from core.desk.outcome import Outcome
-from core.desk.says.today import BackSoon, DayNoted
-from core.desk.showing import today_of
-from core.desk.today import differ, session_of
-from core.desk.version_commands import BeBack, SayBreak, TakeItEasy
+from core.desk.says.today import AskBreak, BackSoon, CoachsEasyWeek, DayNoted
+from core.desk.sessions import coached_groups
+from core.desk.showing import profile_today, today_of
+from core.desk.today import as_usual, differ, session_of
+from core.desk.version_commands import AsUsual, BeBack, SayBreak, TakeItEasy
 from core.desk.versions import my_version
 from core.desk.visit import Visit
-from core.notation.easing import EasyWeekWish, monday_of, read_break, read_easy_week
+from core.notation.easing import (
+    EasyWeekWish,
+    asks_for_as_usual,
+    monday_of,
+    read_break,
+    read_easy_week,
+    read_own_easy_week,
+    says_had_a_break,
+)
 from core.notation.yes_no import read_yes_no
 
 # After a shorter break than this little is lost (estimate).
@@ -37,16 +46,41 @@ async def take_it_easy(visit: Visit, command: TakeItEasy) -> Outcome:
 
 async def as_easing(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """`back after a month off`, `I need an easy week`; None from strangers, and before consent."""
-    away, wish = read_break(text), read_easy_week(text)
-    if away is None and wish is None:
+    usual = asks_for_as_usual(text)
+    away, wish = read_break(text), await easy_week_in(visit, text)
+    if away is None and wish is None and not usual:
         return None
     if not await visit.memberships() or not await visit.uow.consents.given(visit.person.id):
         return None
+    if usual:
+        return await usual_again(visit)
     if wish is not None:
         return await own_easy_week(visit, wish)
     if timedelta(0) < timedelta(days=away or 0) < SHORT_BREAK:
         return visit.told(BackSoon())
     return await ease(visit, back_from(await own_day(visit)))
+
+
+async def easy_week_in(visit: Visit, text: str) -> EasyWeekWish | None:
+    """A coach may speak of anybody: of them only words that are about nothing else count."""
+    wish = read_easy_week(text)
+    return wish if wish is not None or await coached_groups(visit) else read_own_easy_week(text)
+
+
+async def usual_again(visit: Visit) -> Outcome | None:
+    """Nothing is different any more; None where nothing was, and no version to go by."""
+    record = await before_them(visit)
+    if record is None or not (await visit.profile()).different:
+        return await not_their_own(visit)
+    return await as_usual(visit, AsUsual(session=record.id))
+
+
+async def not_their_own(visit: Visit) -> Outcome | None:
+    """The week is easy by the coach's word, which the athlete can't take back; None where it isn't."""
+    record = await before_them(visit)
+    if record is None or (await profile_today(visit, record)).today.easing is None:
+        return None
+    return visit.told(CoachsEasyWeek())
 
 
 async def own_easy_week(visit: Visit, wish: EasyWeekWish) -> Outcome | None:
@@ -61,7 +95,7 @@ async def end_own_easy_week(visit: Visit) -> Outcome | None:
     profile = await visit.profile()
     kept = tuple(one for one in profile.different if one.ease != "easy-week")
     if kept == profile.different:
-        return None
+        return await not_their_own(visit)
     await visit.uow.profiles.save(visit.person.id, profile.model_copy(update={"different": kept}), visit.now)
     return await my_version(visit, MyVersion())
 
@@ -91,10 +125,16 @@ async def say_break(visit: Visit, command: SayBreak) -> Outcome:
 
 
 async def tell_break(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
-    """Whether they trained, in words; what can't be read is asked again with the version."""
-    trained = read_yes_no(text)
+    """Whether they trained, in words; what can't be read is asked again."""
+    session, had = refs["session"], read_had_a_break(text)
+    if had is None:
+        return visit.told(AskBreak(session_id=session, weeks=None))
+    return await say_break(visit, SayBreak(session=session, had=had))
+
+
+def read_had_a_break(text: str) -> bool | None:
+    """Of the answer to `Did you train meanwhile?`."""
     if read_break(text) is not None:
-        trained = False
-    if trained is None:
-        return await my_version(visit, MyVersion(session=refs["session"]))
-    return await say_break(visit, SayBreak(session=refs["session"], had=not trained))
+        return True
+    trained = read_yes_no(text)
+    return says_had_a_break(text) if trained is None else not trained

@@ -19,7 +19,8 @@ _AROUND: Final = frozenset(
         " ",
         "@ @'s a an the this next coming week weeks for everybody everyone all of us them me group let's do does have"
         " has having make give gets get it it's is will be being going to should i i'll i'd i'm we we'll we'd you need"
-        " needs want wants like would like can could may might one take taking go training now please after",
+        " needs want wants like would like can could may might one take taking go training now please after"
+        " actually sorry ok okay so then well folks team guys think really",
     )
 )
 
@@ -52,6 +53,23 @@ _NOT_BACK: Final = re.compile(
 _DAYS: Final = {"day": 1, "week": 7, "month": 30, "year": 365}
 
 
+# What says of weeks without a word that there was a break in them, or that there was none.
+_PAUSED: Final = re.compile(
+    r"\b(?:holidays?|vacation|ill|sick|injured|flu|covid|travel\w*|away|abroad|time off|off|break|pause|busy|nothing"
+    r"|hardly|barely|not (?:really|much|at all)|no time|didn't|haven't)\b"
+)
+_TRAINED: Final = re.compile(
+    r"\b(?:(?:i|i've|have|still|kept) (?:also |still |been )?"
+    r"(?:train(?:ed|ing)|ran|run(?:ning)?|swam|worked out|lifted weights)"
+    r"|on my own|in the gym|elsewhere|as usual)\b"
+)
+_CLAUSE: Final = re.compile(r"[,;.!:]|\b(?:but|so|and|because|since|as)\b")
+_AS_USUAL: Final = re.compile(
+    r"^(?:(?:ok|okay|please|can we|can i|let's|i'm|i am|all|everything|go|is|train|me|back|to|i want|i'd like)\W+)*"
+    r"(?:as usual|(?<=back to )normal)(?:\W+(?:again|after all|please|now|from now on|for me|then))*$"
+)
+
+
 class EasyWeekWish(NamedTuple):
     """`name`: whose week; None is the speaker's, or everybody's. `mine`: the speaker means themselves."""
 
@@ -72,6 +90,30 @@ def read_easy_week(text: str, names: Iterable[str] = ()) -> EasyWeekWish | None:
         return None
     mine = bool(spoken & {"i", "i'll", "i'd", "i'm", "me"})
     return EasyWeekWish(name, _when(words), yes=not spoken & _ENDS, mine=mine)
+
+
+def read_own_easy_week(text: str) -> EasyWeekWish | None:
+    """The same, said by an athlete among other words: `I'm shattered, so an easy week please`."""
+    words = _words(text)
+    if words is None or "?" in words:
+        return None
+    found = (read_easy_week(one) for one in _CLAUSE.split(words))
+    return next((one for one in found if one is not None), None)
+
+
+def asks_for_as_usual(text: str) -> bool:
+    """`As usual again please`, `back to normal`."""
+    words = _words(text)
+    return words is not None and bool(_AS_USUAL.match(words))
+
+
+def says_had_a_break(text: str) -> bool | None:
+    """Whether weeks without a word were a break, to who was asked about them; None where it can't be told."""
+    words = _words(text)
+    if words is None or "?" in words:
+        return None
+    paused, trained = bool(_PAUSED.search(words)), bool(_TRAINED.search(words))
+    return None if paused == trained else paused
 
 
 def monday_of(day: date) -> date:

@@ -95,6 +95,24 @@ async def test_who_asks_what_is_known_sees_how_long_it_stays_easy(crew):
     await ilse.hears("Just now: back after a break (until Sunday, 15 March)")
 
 
+async def test_as_usual_may_be_asked_for_in_words(crew):
+    ilse = await knows(crew)
+    await ilse.says("I'm shattered, an easy week please")
+    await ilse.hears("Noted: an easy week")
+    await ilse.says("as usual again please")
+    await ilse.hears("As usual again, then")
+    assert "5 rounds for time" in (await ilse.hears("Your version")).text
+
+
+@pytest.mark.parametrize("words", ["no easy week for me", "as usual please"])
+async def test_a_coachs_easy_week_is_not_the_athletes_to_end(crew, words):
+    ilse = await knows(crew)
+    await crew.coach.says("easy week")
+    await crew.coach.hears("is an easy week")
+    await ilse.says(words)
+    await ilse.hears("Your coach has called this week easy")
+
+
 async def test_a_score_of_an_easy_week_has_no_rank(crew):
     ilse = await knows(crew)
     await ilse.says("I need an easy week")
@@ -125,7 +143,15 @@ async def test_after_weeks_without_a_word_it_asks_once_whether_there_was_a_break
     assert "5 rounds for time" in await told(ilse)
 
 
-@pytest.mark.parametrize("words", ["yes", "yes I trained"])
+async def test_who_says_why_they_were_away_was_away(crew):
+    ilse, _ = await has_been_away(crew)
+    await ilse.says("can I do a bit more")
+    await ilse.hears("I didn't get that. Did you train in the last weeks?")
+    await ilse.says("I was ill and then on holidays")
+    await ilse.hears("Noted: back after a break")
+
+
+@pytest.mark.parametrize("words", ["yes", "yes I trained", "I kept running"])
 async def test_who_trained_meanwhile_goes_on_as_usual(crew, words):
     ilse, _ = await has_been_away(crew)
     await ilse.says(words)

@@ -22,6 +22,7 @@ from core.desk.says.today import (
     AsUsualAgain,
     BackSoon,
     ChangeUndone,
+    CoachsEasyWeek,
     DayNoted,
     EquipmentChanged,
     MoreDecided,
@@ -147,9 +148,19 @@ EASED = {
 @wording("en", AskBreak)
 def ask_break(said: AskBreak) -> Worded:
     text = f"Good to see you! For {said.weeks} weeks I heard of no session of yours. Did you train meanwhile?"
+    if said.weeks is None:
+        text = "I didn't get that. Did you train in the last weeks? Yes or no will do, then you get your version."
     yes = Button("Yes, as usual", SayBreak(session=said.session_id, had=False))
     no = Button("No, I had a break", SayBreak(session=said.session_id, had=True))
     return Worded(text, ((yes, no),))
+
+
+@wording("en", CoachsEasyWeek)
+def coachs_easy_week(_: CoachsEasyWeek) -> Worded:
+    return Worded(
+        "Your coach has called this week easy, so it's theirs to change. Would you rather train as usual? Write "
+        "<i>tell my coach</i> and why."
+    )
 
 
 @wording("en", BackSoon)

@@ -54,10 +54,14 @@ class DayNoted(Said):
 
 
 class AskBreak(Said):
-    """Nothing was told for so many weeks: ask whether they trained."""
+    """Nothing was told for so many weeks: ask whether they trained. `weeks` None: again, as the answer wasn't clear."""
 
     session_id: int
-    weeks: int
+    weeks: int | None
+
+
+class CoachsEasyWeek(Said):
+    """It isn't for the athlete to end: their coach called it."""
 
 
 class BackSoon(Said):

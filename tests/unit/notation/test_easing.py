@@ -2,7 +2,13 @@
 
 import pytest
 
-from core.notation.easing import read_break, read_easy_week
+from core.notation.easing import (
+    asks_for_as_usual,
+    read_break,
+    read_easy_week,
+    read_own_easy_week,
+    says_had_a_break,
+)
 
 NAMES = ("Ilse Brandt", "Bo")
 
@@ -32,10 +38,60 @@ def test_an_easy_week_is_read_with_whose_and_when(text, name, when, mine):
 
 @pytest.mark.parametrize(
     "text",
-    ["no easy week", "the easy week is over", "cancel Ilse's easy week", "call off the easy week next week"],
+    [
+        "actually no easy week for Ilse",
+        "no easy week",
+        "the easy week is over",
+        "cancel Ilse's easy week",
+        "call off the easy week next week",
+    ],
 )
 def test_its_end_is_read(text):
     assert read_easy_week(text, NAMES).yes is False
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "I'm strong but I need an easy week",
+        "easy week please, I'm shattered",
+        "so tired, can I have an easy week",
+    ],
+)
+def test_an_athlete_may_say_why_they_need_one(text):
+    assert read_easy_week(text) is None
+    assert read_own_easy_week(text).yes
+
+
+@pytest.mark.parametrize(
+    "text", ["as usual please", "back to normal", "I'm back to normal", "everything as usual again"]
+)
+def test_as_usual_is_read(text):
+    assert asks_for_as_usual(text)
+
+
+@pytest.mark.parametrize(
+    "text", ["10 rounds as usual", "my knee is back to normal", "normal", "not as usual"]
+)
+def test_what_else_is_usual_is_not(text):
+    assert not asks_for_as_usual(text)
+
+
+@pytest.mark.parametrize(
+    ("text", "had"),
+    [
+        ("I was ill and then on holidays", True),
+        ("hardly", True),
+        ("I was away", True),
+        ("I trained on my own", False),
+        ("I kept running", False),
+        ("I was on holiday but I trained", None),
+        ("this is too gentle", None),
+        ("what do you mean?", None),
+    ],
+)
+def test_whether_there_was_a_break_may_be_told_in_any_words(text, had):
+    assert says_had_a_break(text) is had
 
 
 @pytest.mark.parametrize(
