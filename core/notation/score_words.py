@@ -9,6 +9,9 @@ from core.notation.flights import FLIGHTS
 from core.notation.quantities import MASS_UNIT, NUMBER, kilograms, metres
 from core.notation.score_parts import read_part_of_rounds
 from core.notation.score_rounds import (
+    ALONE,
+    REPS,
+    ROUND,
     TOTAL,
     WHOLE,
     read_half_rounds,
@@ -29,12 +32,22 @@ from core.notation.score_times import (
 )
 from core.notation.text import Strip
 from core.scores.values import ReadScore, Score
+from core.sessions.counting import reps_in_round, times_in
 from core.sessions.values import Block, Format
 
 Reader = Callable[[Strip, Block, MassUnit], ReadScore | None]
 
 LOAD = re.compile(rf"(?:(?<![0-9.])(?P<c>[12])\s?x\s?)?(?<![0-9.])(?P<a>{NUMBER})\s?(?P<u>{MASS_UNIT})")
-_SETS_DONE = re.compile(r"(?<![0-9.])[0-9]{1,2}\s?(?:x|sets? (?:of|x))\s?[0-9]{1,3}(?![0-9.])(?:\s?reps?\b)?")
+_SETS_DONE = re.compile(
+    r"(?<![0-9.])[0-9]{1,2}\s?(?:x|sets? (?:of|x))\s?[0-9]{1,3}(?![0-9.])(?:\s?reps?\b)?"
+    r"|(?<![0-9.])[0-9]{1,2}\s?(?:full |good |hard |work(?:ing)? )?sets?\b"
+)
+# What somebody says of every minute: how often they did all of it, and how much of the next one.
+_TIMES_DONE = shape(
+    rf"(?P<r><n>)\s?(?:{ROUND}|min(?:ute)?s?\b|intervals?\b|times\b)"
+    rf"(?:\s?(?:and|\+|plus|&|,|with|then)\s?(?P<n><n>)(?:\s?(?:{REPS}|extra|more))?)?"
+    r"|(?P<r2><n>)\s?\+\s?(?P<n2><n>)(?!\s?[+])"
+)
 _METRES = re.compile(rf"(?<![0-9.:])(?P<a>{NUMBER})\s?(?P<u>km|k|m|met(?:er|re)s?|mi|miles?)\b")
 _FLIGHTS = shape(rf"(?:\b(?:climbed|ran|walked|did)(?: up)? )?(?P<n><n>)\s?{FLIGHTS}")
 _NUMBERS = re.compile(WHOLE)
@@ -63,6 +76,25 @@ def _all_reps(strip: Strip, _block: Block, _: MassUnit) -> ReadScore | None:
     while strip.take(_NUMBERS):
         pass
     return ReadScore(score=reps_score(sum(numbers)), sure=True)
+
+
+def _times_done(strip: Strip, block: Block, _: MassUnit) -> ReadScore | None:
+    """`11 rounds and 8`, where it is written how much each time holds; a lone number is no more than there are."""
+    whole, times = reps_in_round(block), times_in(block)
+    if not whole or not times:
+        return None
+    if match := strip.take(_TIMES_DONE):
+        rounds, more = int(match["r"] or match["r2"]), int(match["n"] or match["n2"] or 0)
+        return _done_so_often(rounds, rounds * whole + more)
+    alone = ALONE.match(strip.text)
+    if alone is None or int(alone["n"]) > times:
+        return None
+    strip.take(ALONE)
+    return _done_so_often(int(alone["n"]), int(alone["n"]) * whole)
+
+
+def _done_so_often(rounds: int, reps: int) -> ReadScore:
+    return ReadScore(score=Score(value=float(reps), unit="reps", rounds=rounds, reps=reps), sure=True)
 
 
 def load_score(load_kg: Decimal) -> Score:
@@ -117,5 +149,5 @@ _READERS: dict[Format, tuple[Reader, ...]] = {
     Format.MAX_REPS: (_all_reps,),
     Format.MAX_LOAD: (_heaviest,),
     Format.SETS: (_heaviest,),
-    Format.INTERVALS: (_sum_of_times, _distance, _all_reps),
+    Format.INTERVALS: (_times_done, _sum_of_times, _distance, _all_reps),
 }

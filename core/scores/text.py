@@ -37,6 +37,10 @@ def _rounds_and_reps(score: "Score") -> str:
     if score.rounds is None:
         return "" if score.reps is None else _in_all(score)
     rounds = _counted(score.rounds, "round")
+    if (
+        not score.capped and score.unit == "reps" and score.value == score.reps
+    ):  # of intervals: all of it counts
+        return f"{rounds}, {_in_all(score)}"
     return f"{rounds} + {score.reps}" if score.reps else rounds
 
 

@@ -31,6 +31,13 @@ def reps_in_round(block: Block) -> int | None:
     return None if None in counts or not counts else sum(count for count in counts if count)
 
 
+def times_in(block: Block) -> int | None:
+    """How often an interval begins; None where that isn't written."""
+    if block.minutes is None or not block.every_s:
+        return block.rounds
+    return int(block.minutes * 60 // block.every_s)
+
+
 def reps_in_all(block: Block) -> int | None:
     """Repetitions from start to end, buy-in and cash-out included; None where they can't be counted."""
     if block.partial:

@@ -21,6 +21,7 @@ HOLD = "max plank hold"
 SETS = "5 x 5 goblet squats, rest 3 min"
 HEAVIEST = "find a heavy 3 deadlift"
 TRIAL = "run 5 km"
+EVERY_MINUTE = "EMOM 12\n8 swings @ 24/16 kg\n6 push-ups"
 INTERVALS = "EMOM 4\n12 push-ups"
 
 
@@ -41,6 +42,18 @@ SURE = [
     ("EMOM 4\nmax cal row", "12, 11, 10, 9", {"reps": 42, "unit": "kcal"}),
     ("50 cal row for time, cap 3 min", "capped, 40 cal", {"reps": 40, "unit": "kcal", "capped": True}),
     (MAX_REPS, "42", {"reps": 42, "unit": "reps"}),
+    # every minute: how often all of it was done
+    (EVERY_MINUTE, "12 rounds", {"rounds": 12, "reps": 168, "value": 168, "unit": "reps"}),
+    (EVERY_MINUTE, "11 rounds and 8", {"rounds": 11, "reps": 162}),
+    (EVERY_MINUTE, "11 rounds + 8 reps", {"rounds": 11, "reps": 162}),
+    (EVERY_MINUTE, "all 12 done", {"rounds": 12, "reps": 168}),
+    (EVERY_MINUTE, "11", {"rounds": 11, "reps": 154}),
+    (EVERY_MINUTE, "11 minutes", {"rounds": 11, "reps": 154}),
+    (EVERY_MINUTE, "150 reps", {"rounds": None, "reps": 150}),
+    (EVERY_MINUTE, "14, 14, 12", {"rounds": None, "reps": 40}),
+    # sets are no load
+    (SETS, "5 sets @ 32 kg", {"load_kg": 32}),
+    (SETS, "all 5 sets with 32", {"load_kg": 32}),
     # rounds and repetitions of an amrap
     (AMRAP, "7+12", {"rounds": 7, "reps": 12, "value": 7.4, "unit": "rounds"}),
     (AMRAP, "7 + 12", {"rounds": 7, "reps": 12}),

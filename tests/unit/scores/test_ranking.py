@@ -125,3 +125,9 @@ def test_everybody_has_one_place_and_nobody_passes_a_better_score(scores):
     assert all(
         place.rank == 1 + sum(key < own for key in keys) for place, own in zip(places, keys, strict=True)
     )
+
+
+def test_rounds_of_every_minute_are_shown_with_all_that_was_done_in_them():
+    score = Score(value=168, unit="reps", rounds=12, reps=168)
+    (place,) = rank(Format.INTERVALS, [Entry(name="Ada", score=score)]).places
+    assert place.text == "12 rounds, 168 reps"
