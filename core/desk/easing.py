@@ -7,13 +7,13 @@ from typing import Any, Final
 from core.athletes.easing import WEEK, back_from, easy_week_from
 from core.athletes.today import said
 from core.athletes.values import Different
+from core.desk.coached import coached_groups
 from core.desk.commands import MyVersion
 from core.desk.elsewhere import before_them
 from core.desk.looking import current
 from core.desk.more import own_day
 from core.desk.outcome import Outcome
 from core.desk.says.today import AskBreak, BackSoon, CoachsEasyWeek, DayNoted
-from core.desk.sessions import coached_groups
 from core.desk.showing import profile_today, today_of
 from core.desk.today import as_usual, differ, session_of
 from core.desk.version_commands import AsUsual, BeBack, SayBreak, TakeItEasy
