@@ -8,7 +8,10 @@ _ES = ("sses", "shes", "ches", "xes")
 
 def key(text: str) -> str:
     """Normalised spelling: case, hyphens, spaces and plurals don't count (`Push-Ups` is `pushup`)."""
-    return "".join(_singular(word) for word in _WORD.findall(text.casefold()))
+    words = _WORD.findall(text.casefold())
+    if len(words) == 1 and len(words[0]) <= len("fs"):
+        return str(words[0])  # not the plural of a letter
+    return "".join(_singular(word) for word in words)
 
 
 def _singular(word: str) -> str:
@@ -17,6 +20,6 @@ def _singular(word: str) -> str:
         return word[:-2]
     if word.endswith("ies") and len(word) > len("ties"):
         return word[:-3] + "y"
-    if word.endswith("s") and len(word) > len("fs") and not word.endswith(("ss", "us")):
+    if word.endswith("s") and not word.endswith(("ss", "us")):
         return word[:-1]
     return word
