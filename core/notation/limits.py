@@ -79,11 +79,12 @@ _NOT_THE = re.compile(
 _NOT_HURTING = re.compile(
     r"\b(?:doesn'?t|does not|don'?t|do not|no|not|isn'?t|aren'?t|no longer) (?:hurt|hurting|sore|painful)\b"
 )
-# Words of dislike, and an arm that is missing: neither means that somebody can't stand.
+# Words of dislike, a desk job and an arm that is missing: none means that somebody can't stand.
 _NOT_OF_LEGS = re.compile(
     r"\bcan'?t stand (?!(?:up|on|for|long|at|any|anymore|because|due|without|with|or|since|after|yet|alone|now"
     r"|unaided)\b)\w"
     r"|\b(?:arms?|hands?|fingers?|elbow)\b.{0,15}\bamput"
+    r"|\b(?:seated|sitting)\b.{0,15}\b(?:all day|a lot|much|at work|at a desk|for work|hours|job)\b"
 )
 _BESIDE_NOT = {
     *(
