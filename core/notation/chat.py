@@ -1,8 +1,9 @@
 """Is a message in a chat a score, a session, or just talk? Decided on its words alone."""
 
 import re
+from collections.abc import Sequence
 
-from core.notation.part_labels import by_parts, find_part
+from core.notation.part_labels import Told, by_parts, find_part
 from core.notation.phrases import PHRASES
 from core.notation.text import plain, rows
 
@@ -73,10 +74,17 @@ def is_like_a_score(text: str) -> bool:
     words = plain(text).lower()
     if len(words) > _LONGEST_SCORE:
         return False
-    if any(all(_is_one_score(one.words) for one in told) for told in by_parts(words)):
+    if any(_are_scores(told) for told in by_parts(words)):
         return True
     named = find_part(words)
     return _is_one_score(named[1] if named else words)
+
+
+def _are_scores(told: Sequence[Told]) -> bool:
+    """Of each part named: its score, or beside a score of another what was done (`5x6 @ 32 kg`, `done`)."""
+    found = [_is_one_score(one.words.strip(" ,;.")) for one in told]
+    beside = not any(_TALK.search(one.words) or one.words.rstrip().endswith("?") for one in told)
+    return all(found) or (any(found) and beside and all(one.part for one in told))
 
 
 def _is_one_score(words: str) -> bool:

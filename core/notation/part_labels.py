@@ -13,7 +13,13 @@ _LABEL: Final = re.compile(
     rf"|{_NO_TIME}\b(?P<nth>first|second|third|1st|2nd|3rd)\b(?:\s(?:part|block|piece|one)\b)?"
     r"(?!\s(?:rounds?|rds?|sets?|reps?|min\w*|time|try|half|attempt|interval|few|[0-9]+ (?:rounds?|reps?|min)))"
     r"|\b(?P<last>last)\s(?:part|block|piece|one)\b)"
-    r"(?:\s?(?::|=|-|\bwas\b|\bis\b))?",
+    r"(?:\s?(?::|=|-|\bwas\b|\bis\b|\btook(?: me)?\b))?",
+    re.IGNORECASE,
+)
+# `A 32 kg, B took 14:20`: one letter alone may be an article, two in their order are none.
+_BARE: Final = re.compile(
+    r"(?P<before>^\W*|[,;.!/|\n]\s*|\b(?:and then|and|then)\s+)(?:my\s+)?(?P<letter>[a-h])\s+"
+    r"(?:(?:was|is|took(?: me)?)\s+)?(?!and\b)",
     re.IGNORECASE,
 )
 _NTH: Final = {"first": 1, "second": 2, "third": 3, "1st": 1, "2nd": 2, "3rd": 3}
@@ -52,12 +58,20 @@ def find_part(words: str) -> tuple[Part, str] | None:
 
 def by_parts(words: str) -> Iterator[tuple[Told, ...]]:
     """The ways in which the words may be told apart by the parts they name, the likeliest first."""
+    words = _with_colons(words)
     found = list(_labels(words))
     if len(found) == len({one.part for one in found}) > 1:
         names_last = _DIGIT.search(words[: found[0].start])
         yield _named_behind(words, found) if names_last else _named_in_front(words, found)
     if found:
         yield from _piece_by_piece(words)
+
+
+def _with_colons(words: str) -> str:
+    letters = [match["letter"].lower() for match in _BARE.finditer(words)]
+    if len(letters) < 2 or letters != list("abcdefgh"[: len(letters)]):  # noqa: PLR2004
+        return words
+    return _BARE.sub(lambda match: f"{match['before']}{match['letter']}: ", words)
 
 
 def _labels(words: str) -> Iterator[_Label]:

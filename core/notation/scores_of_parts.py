@@ -15,6 +15,11 @@ _CLOCK: Final = re.compile(r"[0-9]:[0-5][0-9]")
 _TIMED: Final = {Format.FOR_TIME, Format.TIME_TRIAL}
 
 
+_ONLY_DONE: Final = re.compile(
+    r"^\W*(?:(?:did|done|finished|completed|all|the|it|of|[0-9]{1,2}(?= sets?\b)|sets?)\b\W*)+$"
+)
+
+
 class PartScore(NamedTuple):
     """One part's score, and the words that tell it."""
 
@@ -23,14 +28,21 @@ class PartScore(NamedTuple):
 
 
 def read_parts(text: str, session: Session, unit: MassUnit = MassUnit.KG) -> tuple[PartScore, ...]:
-    """One sure score each of at least two parts, in their order; empty where the words don't tell so."""
+    """One sure score of each of at least two parts, in their order; empty where the words don't tell so.
+
+    Of a part that is only `done` nothing is kept, so that it's asked about.
+    """
     words = ", ".join(plain(line) for line in text[:LONGEST_SCORE].splitlines())
     for told in by_parts(words):
         blocks = _blocks_of(told, session)
         if len(set(blocks)) != len(told) or None in blocks:
             continue
-        found = [_read(one, block, session, unit) for one, block in zip(told, blocks, strict=True)]
-        if all(one.read.sure for one in found):
+        found = [
+            _read(one, block, session, unit)
+            for one, block in zip(told, blocks, strict=True)
+            if not _ONLY_DONE.match(one.words.lower())
+        ]
+        if found and all(one.read.sure for one in found):
             return tuple(sorted(found, key=lambda one: one.read.block))
     return ()
 

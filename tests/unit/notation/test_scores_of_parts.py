@@ -36,6 +36,35 @@ def test_each_score_goes_to_the_part_it_is_told_of(words):
     assert told(words) == {0: "6 rounds + 3", 1: "8:43"}
 
 
+_WITH_SETS = read_session(
+    "A) Strength, 5 sets with 2 min rest\n6 deadlifts @ 60/40 kg\n\nB) 4 rounds for time\n10 push-ups",
+    catalogue(),
+).session
+assert _WITH_SETS is not None
+
+
+@pytest.mark.parametrize(
+    ("words", "scores"),
+    [
+        ("A: 5x6 @ 32 kg. B: 13:10", {0: "32 kg", 1: "13:10"}),
+        ("my A was 5x6 with 32, B took 14:20", {0: "32 kg", 1: "14:20"}),
+        ("part 1 all sets with 32 kg, part 2 took 14:20", {0: "32 kg", 1: "14:20"}),
+        ("A 5 sets done, B 12:31", {1: "12:31"}),
+        ("A done, B 14:20", {1: "14:20"}),
+    ],
+)
+def test_parts_may_be_named_by_a_letter_alone_and_sets_be_told_with_their_load(words, scores):
+    assert is_like_a_score(words)
+    assert {one.read.block: one.read.score.in_words() for one in read_parts(words, _WITH_SETS)} == scores
+
+
+@pytest.mark.parametrize(
+    "words", ["A was great, see you at 7:30 for B", "is A at 7:30 and B at 8:30?", "a bit slow, b happy"]
+)
+def test_talk_of_parts_is_no_score(words):
+    assert not is_like_a_score(words)
+
+
 @pytest.mark.parametrize(
     "words",
     [
