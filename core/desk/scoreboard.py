@@ -90,5 +90,15 @@ async def see_board(visit: Visit, command: SeeBoard) -> Outcome:
     is_judge = membership.role is Role.COACH and visit.chat != group.chat_id
     board = (await scoreboard(visit, record)).model_copy(update={"judge": is_judge})
     if not any(ranking.places for _, ranking in board.boards):
-        return visit.told(NoScoresYet())
+        return visit.told(await none_ranked(visit, record, is_judge=is_judge))
     return visit.told(board, session=record.id)
+
+
+async def none_ranked(visit: Visit, record: SessionRecord, *, is_judge: bool) -> NoScoresYet:
+    """Scores without a rank are for the eyes of who told them and of their coach, in private."""
+    if is_judge:
+        told = [await visit.uow.scores.counting(record.id, block) for block in scored_blocks(record)]
+        return NoScoresYet(unranked=sum(len(one) for one in told))
+    in_private = visit.chat != (await visit.group(record.group_id)).chat_id
+    own = await visit.uow.scores.of_person(record.id, visit.person.id) if in_private else []
+    return NoScoresYet(own=any(one.state is ScoreState.COUNTS for one in own))

@@ -119,6 +119,12 @@ async def test_a_score_of_an_easy_week_has_no_rank(crew):
     await ilse.hears("Your version")
     await ilse.says("8:43")
     assert "No rank today" in (await ilse.hears("Noted: 8:43")).text
+    await ilse.says("/board")
+    await ilse.hears("Nobody is on the board so far. Yours is noted")
+    await ilse.says("/board", in_=crew.group)
+    await crew.group.hears("No scores yet")
+    await crew.coach.says("/board")
+    await crew.coach.hears("Nobody is on the board so far. One score was told without a rank")
 
 
 async def has_been_away(crew):

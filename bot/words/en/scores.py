@@ -173,7 +173,16 @@ def not_for_score(_: NotForScore) -> Worded:
 
 
 @wording("en", NoScoresYet)
-def no_scores_yet(_: NoScoresYet) -> Worded:
+def no_scores_yet(said: NoScoresYet) -> Worded:
+    if said.own:
+        return Worded(
+            "Nobody is on the board so far. Yours is noted; it has no rank this time, and doesn't need one."
+        )
+    if said.unranked:
+        told = "One score was" if said.unranked == 1 else f"{said.unranked} scores were"
+        return Worded(
+            f"Nobody is on the board so far. {told} told without a rank; the evening's digest has them."
+        )
     return Worded("No scores yet. Be the first: just write me yours.")
 
 

@@ -102,4 +102,7 @@ class Scoreboard(Said):
 
 
 class NoScoresYet(Said):
-    pass
+    """Nobody is on the board. `own`: the asker told a score, without a rank; `unranked`: so many did, to the coach."""
+
+    own: bool = False
+    unranked: int = 0
