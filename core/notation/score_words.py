@@ -40,7 +40,7 @@ Reader = Callable[[Strip, Block, MassUnit], ReadScore | None]
 LOAD = re.compile(rf"(?:(?<![0-9.])(?P<c>[12])\s?x\s?)?(?<![0-9.])(?P<a>{NUMBER})\s?(?P<u>{MASS_UNIT})")
 _SETS_DONE = re.compile(
     r"(?<![0-9.])[0-9]{1,2}\s?(?:x|sets? (?:of|x))\s?[0-9]{1,3}(?![0-9.])(?:\s?reps?\b)?"
-    r"|(?<![0-9.])[0-9]{1,2}\s?(?:full |good |hard |work(?:ing)? )?sets?\b"
+    r"|(?<![0-9.])[0-9]{1,2}\s?(?:full |good |hard |work(?:ing)? )?(?:sets?|rounds?|rds?|min(?:ute)?s?)\b"
 )
 # What somebody says of every minute: how often they did all of it, and how much of the next one.
 _TIMES_DONE = shape(

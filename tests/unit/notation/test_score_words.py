@@ -54,6 +54,7 @@ SURE = [
     # sets are no load
     (SETS, "5 sets @ 32 kg", {"load_kg": 32}),
     (SETS, "all 5 sets with 32", {"load_kg": 32}),
+    (SETS, "32 kg, 5 rounds", {"load_kg": 32}),
     # rounds and repetitions of an amrap
     (AMRAP, "7+12", {"rounds": 7, "reps": 12, "value": 7.4, "unit": "rounds"}),
     (AMRAP, "7 + 12", {"rounds": 7, "reps": 12}),
@@ -378,3 +379,8 @@ def test_no_weight_at_all_is_no_score_of_a_lift():
     read = read_score("0 kg", session)
     assert (read.score, read.doubt) == (None, Doubt.NOT_POSITIVE)
     assert "more than nothing" in (read.ask or "")
+
+
+@pytest.mark.parametrize("words", ["5 sets done", "5 rounds", "all 5 rounds done", "20 minutes"])
+def test_how_often_something_was_lifted_is_no_load(words):
+    assert read_score(words, session(SETS)).score is None
