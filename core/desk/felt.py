@@ -20,7 +20,7 @@ async def as_felt(visit: Visit, text: str, session: int | None) -> Outcome | Non
     effort, hurt = read_effort(text), read_hurt(text)
     if effort is None and hurt is None:
         return None
-    record = await just_scored(visit, session)
+    record = await just_scored(visit, session, named=names_effort(text))
     if record is None or await is_waiting_for_a_part(visit, record, text):
         return None
     report = await visit.uow.reports.of(record.id, visit.person.id)
@@ -29,9 +29,13 @@ async def as_felt(visit: Visit, text: str, session: int | None) -> Outcome | Non
     return await take_hurt(visit, record, hurt, text) if hurt and report.hurt is None else None
 
 
-async def just_scored(visit: Visit, session: int | None) -> SessionRecord | None:
-    """The session that they told a score of and were asked about; nothing else may be asked meanwhile."""
-    if (await visit.profile()).screening is None or await visit.uow.questions.open_in(visit.chat):
+async def just_scored(visit: Visit, session: int | None, *, named: bool = False) -> SessionRecord | None:
+    """The session that they told a score of and were asked about.
+
+    Nothing else may be asked meanwhile, except about a score where the effort is `named`: that answers none such.
+    """
+    question = await visit.uow.questions.open_in(visit.chat)
+    if (await visit.profile()).screening is None or (question and not (named and question.kind == "score")):
         return None
     record = await session_meant(visit, session)
     if record is None:

@@ -1,5 +1,8 @@
 """The coach's side of scores: enter one for somebody, look at one with its history, decide what counts."""
 
+import re
+from typing import Final
+
 from core.desk.claims import Claim
 from core.desk.commands import LookAtScore, MarkScore, SeeScores
 from core.desk.days import clock_of
@@ -11,20 +14,23 @@ from core.desk.scoreboard import renew_board
 from core.desk.scores import claim_score
 from core.desk.versions import session_meant
 from core.desk.visit import Visit
+from core.notation.chat import is_like_a_score
 from core.notation.people import name_in_front
 from core.scores.text import in_words
 from core.scores.values import Mark
 from core.store.records import Role, ScoreRecord, ScoreState, SessionRecord
 
+_NUMBER: Final = re.compile(r"[0-9]")
+
 
 async def enter_for_somebody(visit: Visit, text: str, session_id: int | None) -> Outcome | None:
-    """`Ilse 7+12` from a coach; None where no athlete's name stands in front."""
+    """`Ilse 7+12` from a coach; None where no athlete's name stands in front, or nothing of a score behind it."""
     record = await session_meant(visit, session_id)
     if record is None or not await coaches(visit, record.group_id):
         return None
     members = {one.person.name: one.person for one in await visit.uow.groups.members(record.group_id)}
     found = name_in_front(text, tuple(members))
-    if found is None:
+    if found is None or not (_NUMBER.search(found.rest) or is_like_a_score(found.rest)):
         return None
     return await claim_score(visit, Claim(record, members[found.name]), found.rest)
 

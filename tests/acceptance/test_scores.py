@@ -160,6 +160,21 @@ async def test_a_yes_to_a_question_that_no_yes_answers_is_asked_again(crew, ilse
     await ilse.hears("How many rounds")
 
 
+async def test_an_effort_named_as_one_answers_no_question_about_the_score(crew, ilse):
+    await ilse.says("7+12")
+    await ilse.hears("How hard was the whole session")
+    await ilse.says("8+1")
+    await ilse.hears("Shall it be 8 rounds + 1 instead?")
+    await ilse.says("rpe 6")
+    await ilse.hears("Did anything hurt?")
+
+
+@pytest.mark.parametrize("words", ["Ilse: stairs are fine", "Ilse: no swings"])
+async def test_what_a_coach_says_of_somebody_without_a_number_is_no_score(crew, ilse, words):
+    await crew.coach.says(words)
+    await crew.coach.hears("I couldn't read that")
+
+
 async def test_a_coach_enters_a_score_for_somebody(crew, ilse):
     await crew.coach.says("Ilse 7+12")
     await crew.coach.hears("Noted for Ilse: 7 rounds + 12")
