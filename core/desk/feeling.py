@@ -10,8 +10,8 @@ from core.desk.outcome import Outcome
 from core.desk.says.adjusting import StopWhatHurts
 from core.desk.says.today import AskMinutes, AskSick, AskSore, DayNoted
 from core.desk.showing import today_of
-from core.desk.today import LONGEST, be_short
-from core.desk.version_commands import BeShort, ChangeLines
+from core.desk.today import LONGEST, be_short, be_sore
+from core.desk.version_commands import BeShort, BeSore, ChangeLines
 from core.desk.versions import session_meant
 from core.desk.visit import Visit
 from core.desk.waiting import seen_by
@@ -53,6 +53,8 @@ async def ask_about(visit: Visit, feeling: Feeling, version: int) -> Outcome:
     match feeling.kind:
         case "sick":
             return visit.told(AskSick(version_id=version))
+        case "sore" if feeling.where is not None:
+            return await be_sore(visit, BeSore(version=version, where=feeling.where))
         case "sore":
             return visit.told(AskSore(version_id=version))
         case "short" if feeling.minutes is not None:

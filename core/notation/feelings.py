@@ -28,7 +28,9 @@ _KINDS: Final[tuple[tuple[Kind, re.Pattern[str]], ...]] = (
         "sore",
         re.compile(
             r"\bi(?:'m| am| feel) (?:\w+ )?sore\b"
-            r"|\bmy (?:\w+ )?(?:legs|arms|muscles) (?:are|feel) (?:\w+ )?sore\b"
+            r"|\bmy (?:\w+ )?(?:legs|arms|muscles|calves|glutes|quads|hamstrings|thighs|abs)"
+            r" (?:are|is|feels?) (?:(?:so|really|very|quite|still|a bit|a little|all|pretty) )*sore\b"
+            r"|\b(?:i've got|i have|got) (?:(?:really|very|such) )*sore (?:legs|arms|muscles|calves|glutes|abs)\b"
         ),
     ),
     ("short", re.compile(rf"{_MINUTES.pattern}|\bshort (?:of|on) time\b|\bnot much time\b")),
@@ -43,11 +45,20 @@ _KINDS: Final[tuple[tuple[Kind, re.Pattern[str]], ...]] = (
 _NOT: Final = re.compile(r"\b(?:no longer|not|isn't|wasn't|don't|doesn't|didn't|nothing)\b(?! much time)")
 
 
+# Muscles only: a sore shoulder or back may be the joint, and a sore chest or belly something else.
+_SORE_PLACE: Final = re.compile(
+    r"\b(?:(?P<legs>legs|quads|hamstrings|thighs)|(?P<calves>calves)|(?P<glutes>glutes|bum|butt)|(?P<chest>pecs)"
+    r"|(?P<arms>arms|biceps|triceps)|(?P<belly>abs))\b"
+)
+_ALL_OVER: Final = re.compile(r"\b(?:all over|everywhere|everything)\b")
+
+
 class Feeling(NamedTuple):
-    """`minutes`: how long they have, where they said so."""
+    """`minutes`: how long they have, `where`: the one place that is sore, where they said so."""
 
     kind: Kind
     minutes: int | None = None
+    where: str | None = None
 
 
 def read_feeling(text: str) -> Feeling | None:
@@ -58,5 +69,14 @@ def read_feeling(text: str) -> Feeling | None:
     kind = next((kind for kind, pattern in _KINDS if pattern.search(words)), None)
     if kind is None:
         return None
+    if kind == "sore":
+        return Feeling(kind, where=_sore_place(words))
     told = _MINUTES.search(words) if kind == "short" else None
     return Feeling(kind, int(told["minutes"]) if told and 1 <= int(told["minutes"]) <= LONGEST_DAY else None)
+
+
+def _sore_place(words: str) -> str | None:
+    if _ALL_OVER.search(words):
+        return "all over"
+    found = {match.lastgroup for match in _SORE_PLACE.finditer(words)}
+    return found.pop() if len(found) == 1 else None

@@ -25,6 +25,13 @@ async def test_health_that_is_told_unasked_is_spared_beside_the_rest(crew):
     assert "pregnancy" in spared
 
 
+async def test_who_says_where_they_are_sore_is_not_asked_where(crew):
+    ilse = await has_a_version(crew)
+    await ilse.says("my legs are really sore today")
+    await ilse.hears("Noted: sore legs, for today")
+    assert "Today: sore legs" in await new_version(ilse)
+
+
 async def test_what_is_told_to_spare_is_seen_in_the_version_at_once(crew):
     ilse = await has_a_version(crew)
     await ilse.says("no jumping for me please")
