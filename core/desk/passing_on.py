@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from core.desk.conditions import as_condition
 from core.desk.days import today_in, zone_of
 from core.desk.errors import AlreadyDone, StalePress
 from core.desk.outcome import Outcome
@@ -80,8 +81,8 @@ async def as_for_coach(visit: Visit, text: str, _: int | None) -> Outcome | None
 
     None where the coach has just asked: then all of it is the answer.
     """
-    words = read_for_coach(text)
-    here = await trains_in(visit) if words else None
+    here = await trains_in(visit)
+    words = read_for_coach(text, await coaches_of(visit, here)) if here else None
     if words is None or here is None:
         return None
     question = await visit.uow.questions.open_in(visit.chat)
@@ -89,7 +90,14 @@ async def as_for_coach(visit: Visit, text: str, _: int | None) -> Outcome | None
         return None
     await visit.must_consent()
     told = await say_to_coaches(visit, here, words)
-    return told + (await as_complaint(visit, words, None) or Outcome())
+    spared = await as_complaint(visit, words, None) or await as_condition(visit, words, None)
+    return told + (spared or Outcome())
+
+
+async def coaches_of(visit: Visit, here: Membership) -> list[str]:
+    """What the coaches of a group are called, by first name too."""
+    found = [one.person.name for one in await visit.uow.groups.members(here.group_id, role=Role.COACH)]
+    return [*found, *(name.split()[0] for name in found if " " in name)]
 
 
 async def say_to_coaches(visit: Visit, here: Membership, words: str) -> Outcome:

@@ -138,6 +138,21 @@ async def test_pain_in_it_is_spared_like_any_other(crew):
     await crew.coach.hears("my left wrist hurts")
 
 
+async def test_the_coach_may_be_named_and_come_last(crew):
+    ilse = await tells_limits(crew)
+    await ilse.says("I twisted my knee, tell Marit")
+    await ilse.hears("Your coach in Harbour crew reads it")
+    await crew.coach.hears("Ilse has this for you: “I twisted my knee”")
+    await ilse.hears("I'm sorry about your knee")
+
+
+async def test_health_in_it_is_spared_too(crew):
+    ilse = await tells_limits(crew)
+    await ilse.says("tell my coach I have high blood pressure")
+    await ilse.hears("Your coach in Harbour crew reads it")
+    await ilse.hears("I'll keep in mind: high blood pressure")
+
+
 async def test_a_stop_sign_gets_help_first(crew):
     ilse = await crew.has("Ilse")
     await crew.gets(SESSION)

@@ -17,10 +17,14 @@ from core.notation.for_coach import asks_for_own_words, read_for_coach
         ("For my coach - more of these, please", "more of these, please"),
         ("a note for my coach: two things\nfirst, thanks", "two things\nfirst, thanks"),
         ("pass this on to my coach: see you", "see you"),
+        ("I twisted my knee, tell my coach", "I twisted my knee"),
+        ("I can't come on Friday - please let my coach know", "I can't come on Friday"),
+        ("back on Friday. tell Marit that please", "back on Friday"),
+        ("tell Marit I'm back on Friday", "I'm back on Friday"),
     ],
 )
 def test_the_words_are_taken_as_they_were_written(text, words):
-    assert read_for_coach(text) == words
+    assert read_for_coach(text, ["Marit"]) == words
 
 
 @pytest.mark.parametrize(
@@ -33,6 +37,7 @@ def test_the_words_are_taken_as_they_were_written(text, words):
         "who tells my coach?",
         "my coach said 10 kg",
         "7+12",
+        "7+12, tell my coach",
         "for time: 10 burpees",
         "",
     ],
