@@ -124,7 +124,14 @@ def test_what_is_said_to_be_over_is_left_to_a_person(said):
 
 
 @pytest.mark.parametrize(
-    "said", ["can't stand burpees", "I can't stand the noise", "arm amputee", "I'm seated all day at work"]
+    "said",
+    [
+        "can't stand burpees",
+        "I can't stand the noise",
+        "arm amputee",
+        "amputee",
+        "I'm seated all day at work",
+    ],
 )
 def test_dislike_a_desk_and_a_missing_arm_are_no_reason_to_sit(said):
     assert read_limits(said).limits is None
