@@ -41,6 +41,7 @@ _WITH_SETS = read_session(
     catalogue(),
 ).session
 assert _WITH_SETS is not None
+SETS = _WITH_SETS
 
 
 @pytest.mark.parametrize(
@@ -55,7 +56,7 @@ assert _WITH_SETS is not None
 )
 def test_parts_may_be_named_by_a_letter_alone_and_sets_be_told_with_their_load(words, scores):
     assert is_like_a_score(words)
-    assert {one.read.block: one.read.score.in_words() for one in read_parts(words, _WITH_SETS)} == scores
+    assert {one.read.block: one.read.score.in_words() for one in read_parts(words, SETS)} == scores
 
 
 @pytest.mark.parametrize(
