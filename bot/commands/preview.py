@@ -10,10 +10,10 @@ from bot.commands.console import AsJson, print_json, print_text
 from bot.commands.reading import session_document
 from bot.commands.roster import read_roster
 from bot.words.aloud import aloud_words
+from bot.words.headings import block_heading
 from bot.words.reasons import reason_words
 from bot.words.text import listed
 from bot.words.versions import (
-    block_heading,
     caution_words,
     in_turn,
     line_words,

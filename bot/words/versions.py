@@ -3,9 +3,10 @@
 Shared by the private chat and the command line; escaping for a platform is the caller's.
 """
 
-from collections.abc import Callable, Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from decimal import Decimal
 
+from bot.words.headings import MINUTE, number
 from bot.words.reasons import reason_words, thing_words
 from bot.words.text import listed, sentence, singular, with_article
 from bot.words.things import label_of
@@ -23,114 +24,6 @@ from core.scaling.values import (
     VersionLine,
     Withheld,
 )
-from core.sessions.values import Format
-
-MINUTE = 60
-
-
-def block_heading(block: VersionBlock) -> str:
-    """`20 minutes, as many rounds as you can`; `21-15-9 for time`; where nothing is to be chased, neither."""
-    if block.format is Format.AMRAP:
-        how = "as many rounds as you can" if block.scored else "round after round at an easy pace"
-        return f"{_number(block.minutes or 0)} minutes, {how}"
-    if block.format is Format.FOR_TIME:
-        how = f"{_rounds(block)}{'for time' if block.scored else 'at an easy pace'}{_cap(block)}"
-        return how[0].upper() + how[1:]
-    gently = None if block.scored else GENTLY.get(block.format)
-    return (gently or HEADINGS[block.format])(block)
-
-
-def _intervals(block: VersionBlock) -> str:
-    """`4 rounds, 40 s work and 20 s rest at each`; `Every minute for 10 minutes`; `Every 90 s, 5 times`."""
-    rounds = f", {block.rounds} times" if block.rounds else ""
-    if block.work_s and block.rest_s:
-        turns = f"{block.rounds} rounds, " if block.rounds else ""
-        return f"{turns}{_time(block.work_s)} work and {_time(block.rest_s)} rest at each"
-    if block.every_s and block.minutes:
-        return f"Every {_each(block.every_s)} for {_number(block.minutes)} minutes"
-    if block.every_s:
-        return f"Every {_each(block.every_s)}{rounds}"
-    return f"Intervals{rounds}"
-
-
-def _each(seconds: float) -> str:
-    return "minute" if seconds == MINUTE else _time(seconds)
-
-
-def _time(seconds: float) -> str:
-    """`45 s`, `3 minutes`."""
-    if seconds < MINUTE or seconds % MINUTE:
-        return f"{_number(seconds)} s"
-    minutes = seconds / MINUTE
-    return f"{_number(minutes)} minute{'' if minutes == 1 else 's'}"
-
-
-def _sets(block: VersionBlock) -> str:
-    sets = f"{block.rounds} sets" if block.rounds and block.rounds > 1 else "One set"
-    rest = f", {_time(block.rest_s)} rest after each" if block.rest_s else ""
-    return f"{sets}{rest}"
-
-
-def _within(block: VersionBlock) -> str:
-    return f" in {_number(block.minutes)} minutes" if block.minutes else ""
-
-
-def _quality(block: VersionBlock) -> str:
-    rounds = f"{block.rounds} rounds, " if block.rounds and block.rounds > 1 else ""
-    return f"{rounds}no clock: take your time".capitalize()
-
-
-def _most(block: VersionBlock) -> str:
-    if _counts_calories(block):
-        return f"As many calories as you can{_within(block)}"
-    return f"As many as you can{_within(block)}, stopping before they get ugly"
-
-
-def _counts_calories(block: VersionBlock) -> bool:
-    return all(line.unit is AmountUnit.KCAL for line in block.every_line)
-
-
-def _most_gently(block: VersionBlock) -> str:
-    if _counts_calories(block):
-        return f"For calories, at an easy pace{_within(block)}"
-    return f"As many as are easy{_within(block)}: stop at about half of what you could do"
-
-
-HEADINGS: dict[Format, Callable[[VersionBlock], str]] = {
-    Format.INTERVALS: _intervals,
-    Format.SETS: _sets,
-    Format.HOLD: lambda block: (
-        "Hold as long as your position stays clean"
-        if block.scored
-        else "Hold, and stop well before you have to"
-    ),
-    Format.MAX_REPS: _most,
-    Format.MAX_LOAD: lambda block: (
-        f"Work up to the heaviest that stays clean{_within(block)}; stop with one or two left in you"
-    ),
-    Format.TIME_TRIAL: lambda block: f"As fast as you can hold evenly{_cap(block)}",
-    Format.QUALITY: _quality,
-}
-
-# Where nothing is to be chased. Half of what would go is what light duty allows (design 7, estimate).
-GENTLY: dict[Format, Callable[[VersionBlock], str]] = {
-    Format.HOLD: lambda _: "Hold while it's easy: about half as long as you could",
-    Format.MAX_REPS: _most_gently,
-    Format.MAX_LOAD: lambda block: (
-        f"A few easy sets{_within(block)}: go up only while it feels light, and stay far from your heaviest"
-    ),
-    Format.TIME_TRIAL: lambda block: f"At an easy, even pace{_cap(block)}",
-}
-
-
-def _rounds(block: VersionBlock) -> str:
-    if block.scheme:
-        return "-".join(map(str, block.scheme)) + " "
-    return f"{block.rounds} rounds " if block.rounds and block.rounds > 1 else ""
-
-
-def _cap(block: VersionBlock) -> str:
-    return f", {_number(block.cap_s / 60)} minutes at most" if block.cap_s else ""
 
 
 def line_words(line: VersionLine, units: MassUnit, spared: set[str] | None = None) -> str:
@@ -189,9 +82,9 @@ def _variant(line: VersionLine) -> Variant:
 
 
 def _amount(line: VersionLine) -> str:
-    amount = "-".join(map(str, line.scheme)) if line.amount is None else _number(line.amount)
+    amount = "-".join(map(str, line.scheme)) if line.amount is None else number(line.amount)
     if line.amount is not None and line.amount_to is not None and line.amount_to != line.amount:
-        amount = f"{amount}-{_number(line.amount_to)}"
+        amount = f"{amount}-{number(line.amount_to)}"
     return amount if not amount or line.unit is AmountUnit.REPS else f"{amount} {line.unit}{_of(line)}"
 
 
@@ -238,10 +131,6 @@ def _load(line: VersionLine, units: MassUnit) -> str:
 def _filled(label: str, load: str, count: int | None) -> str:
     two = count == 2  # noqa: PLR2004
     return f"two {label}s filled to {load} each" if two else f"{label} filled to {load}"
-
-
-def _number(value: float) -> str:
-    return f"{value:g}"
 
 
 def joint(limit_id: str) -> str:

@@ -23,6 +23,7 @@ from bot.words.en import (
     today,
     tolerating,
     versions,
+    waiting,
     withdrawing,
 )
 
@@ -49,5 +50,6 @@ __all__ = [
     "today",
     "tolerating",
     "versions",
+    "waiting",
     "withdrawing",
 ]

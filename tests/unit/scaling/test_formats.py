@@ -2,7 +2,8 @@
 
 import pytest
 
-from bot.words.versions import block_heading, what_words
+from bot.words.headings import block_heading
+from bot.words.versions import what_words
 from core.measures import MassUnit
 from core.scaling.values import Because, Change
 from tests.unit.scaling.people import athlete, did, lines, only_line, version

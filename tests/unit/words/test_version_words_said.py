@@ -3,8 +3,9 @@
 import pytest
 
 from bot.words.aloud import aloud_words
+from bot.words.headings import block_heading
 from bot.words.reasons import reason_words
-from bot.words.versions import block_heading, what_words
+from bot.words.versions import what_words
 from core.athletes.values import Screening
 from core.measures import MassUnit
 from core.scaling.values import Because, Change, Say
