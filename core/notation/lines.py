@@ -44,6 +44,10 @@ _TEMPO = _c(
     r"|(?P<u>[0-9]-[0-9x]-[0-9x](?:-[0-9x])?)(?=\s?tempo)"
     rf"|(?:@|\btempo\b\s?:?\s?@?)?\s?(?P<m>[0-9]{TEMPO_MARK}[0-9x]{TEMPO_MARK}[0-9x](?:{TEMPO_MARK}[0-9x])?))(?![0-9])(?:\s?tempo\b)?"
 )
+# `3s down`: how slowly, where no name says it.
+_SLOW = _c(
+    r"[;,\s]*(?<![0-9.])(?P<s>[1-9])\s?(?:s|secs?|seconds?)\s(?:down|lowering|lower|eccentric|negatives?)\b"
+)
 _PERCENT = _c(
     r"(?:@\s?|\bat\s)?(?P<p>[0-9]{1,3}(?:\.[0-9])?)\s?%(?:\s?(?:of\s)?(?:your\s)?(?:1\s?-?rm\b|max\b|1 "
     r"rep max\b|best\b))?"
@@ -144,6 +148,8 @@ def _read_station(piece: Piece, strip: Strip, _: MassUnit) -> None:
 def _read_rules(piece: Piece, strip: Strip, _: MassUnit) -> None:
     if match := strip.take(_TEMPO):
         piece.tempo = match["t"] or match["at"] or match["u"] or match["m"].replace(TEMPO_MARK, "-")
+    if match := strip.take(_SLOW):
+        piece.notes += (f"{match['s']} s down",)
     if match := strip.take(_PERCENTS):
         piece.notes += (match[0].strip("@ "),)
     elif match := strip.take(_PERCENT):

@@ -176,6 +176,7 @@ PHRASES: tuple[Phrase, ...] = (
         says(format=Format.MAX_REPS, in_kcal=True),
     ),
     phrase(r"\b(?:hold )?(?:it )?(?:for )?as long as (?:possible|you can)\b", says(format=Format.HOLD)),
+    phrase(r"^[\s;]*for load\s?(?::|$)", says(format=Format.MAX_LOAD)),
     phrase(r"^[\s;]*max(?:imum|imal)? holds?\s?(?::|$)", says(format=Format.HOLD)),
     phrase(r"\b(?:the )?heaviest weight\b(?: of the day)?", says(format=Format.MAX_LOAD)),
     phrase(r"\btime trial\b", says(format=Format.TIME_TRIAL)),

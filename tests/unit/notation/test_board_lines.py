@@ -260,3 +260,19 @@ def test_what_is_collected_may_be_done_in_parts():
 def test_a_hold_may_be_named_before_what_is_held(text):
     (block,) = understood(text).blocks
     assert (block.format, block.lines[0].movement) == ("hold", "plank")
+
+
+def test_how_slowly_it_goes_down_is_noted():
+    line = line_of("3 rounds, not for time\n10 ring rows, 3s down")
+    assert (line.movement, line.amount, line.notes) == ("ring row", 10, "3 s down")
+
+
+@pytest.mark.parametrize("heading", ["Conditioning: ", "Workout\n", "Finisher: "])
+def test_other_words_for_the_main_part_are_headings(heading):
+    (block,) = understood(f"{heading}12 min AMRAP\n10 burpees").blocks
+    assert (block.kind, block.minutes) == ("main", 12)
+
+
+def test_what_is_for_load_is_the_heaviest():
+    (block,) = understood("For load: find your 3RM front squat in 15 min").blocks
+    assert (block.format, block.minutes, block.lines[0].amount) == ("max_load", 15, 3)
