@@ -11,7 +11,7 @@ _WHAT: Final = r"(?:session|workout|post|training)"
 _WITHDRAW: Final = re.compile(
     r"^\W*(?:(?:please|ok|oops|sorry|hi|hey|no|wait|can you|could you|i want to|i need to)\W+)*"
     rf"(?:(?:withdraw|retract|unpost|delete|remove|cancel|pull|undo|take back|take down|scrap) (?:{_WHICH} )+{_WHAT}"
-    rf"|(?:withdraw|retract|unpost|take back|take down) (?:it|that|this)"
+    rf"|(?:withdraw|retract|unpost|take back|take down) (?:it|that|this|{DAY_WORD})"
     rf"|take (?:{_WHICH} )+{_WHAT} (?:back|down|off|out)"
     rf"|(?:i )?posted (?:it|that|this|(?:{_WHICH} )+{_WHAT}) (?:by (?:mistake|accident)|too early|in the wrong group)"
     rf"|(?:{_WHICH} )+{_WHAT} was (?:posted )?(?:by (?:mistake|accident)|a mistake))"

@@ -9,6 +9,7 @@ from core.notation.withdrawals import says_withdraw
     "said",
     [
         "withdraw today's session",
+        "withdraw Tuesday",
         "Delete the session please",
         "remove that post from the group",
         "take the session down",
