@@ -11,12 +11,12 @@ from core.desk.days import RECENT, today_in
 from core.desk.entry import CONSENT, SCREENING
 from core.desk.furnishing import ask_set, keep
 from core.desk.outcome import Outcome
-from core.desk.says.today import DayNoted
+from core.desk.says.today import AsUsualAgain, DayNoted
 from core.desk.today import LONGEST, differ
 from core.desk.versions import my_version, session_meant
 from core.desk.visit import Visit
 from core.desk.waiting import seen_by
-from core.notation.elsewhere import Elsewhere, may_be_elsewhere, read_elsewhere
+from core.notation.elsewhere import Elsewhere, may_be_elsewhere, read_elsewhere, says_home_again
 from core.notation.equipment_changes import EquipmentChange
 from core.scaling.values import Ask
 from core.store.records import OpenQuestion, SessionRecord
@@ -45,6 +45,20 @@ async def as_elsewhere(visit: Visit, text: str, _: int | None) -> Outcome | None
         named = days if told.until else None
         return await ask_set(visit, told.place, record.id, (told.unread,) if told.unread else (), named)
     return await differ(visit, record, days) if told.since is None else await note(visit, days, today, record)
+
+
+async def as_home_again(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """They train at home again, before the days they had named are over; None where they weren't away."""
+    if not says_home_again(text):
+        return None
+    profile = await visit.profile()
+    kept = tuple(one for one in profile.different if one.place is None)
+    if kept == profile.different:
+        return None
+    await visit.uow.profiles.save(visit.person.id, profile.model_copy(update={"different": kept}), visit.now)
+    record = await before_them(visit)
+    shown = await my_version(visit, MyVersion(session=record.id)) if record else Outcome()
+    return visit.told(AsUsualAgain(gently=False)) + shown
 
 
 def days_of(told: Elsewhere, today: date) -> Different:

@@ -29,7 +29,7 @@ from core.desk.days import today_in
 from core.desk.drafting import as_draft_order
 from core.desk.easing import as_easing, tell_break
 from core.desk.easy_weeks import as_easy_week
-from core.desk.elsewhere import as_elsewhere
+from core.desk.elsewhere import as_elsewhere, as_home_again
 from core.desk.entry import CONSENT, ENTRY, SCREENING, ask_entry_again
 from core.desk.explaining import as_explained
 from core.desk.feeling import as_feeling
@@ -176,6 +176,7 @@ READINGS = (
     as_sharing,
     as_equipment_change,
     as_elsewhere,
+    as_home_again,
     as_easing,
     as_complaint,
     as_stiffness,

@@ -131,3 +131,18 @@ async def test_who_is_at_the_gym_gets_what_fits_there(crew):
     await ilse.hears("In the gym you have now")
     await ilse.hears("Noted: in the gym")
     await ilse.hears("Your version")
+
+
+async def test_who_is_back_home_sooner_says_so(crew):
+    ilse = await has_a_version(crew)
+    await ilse.says("I'm travelling this week, only a band")
+    assert "Today: away from home" in (await ilse.hears("Your version")).text
+    await ilse.says("I'm back home")
+    await ilse.hears("As usual again, then")
+    assert "away from home" not in (await ilse.hears("Your version")).text
+
+
+async def test_who_never_was_away_is_back_home_to_no_effect(crew):
+    ilse = await has_a_version(crew)
+    await ilse.says("I'm back home")
+    await ilse.hears("I couldn't read that")
