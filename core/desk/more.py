@@ -2,16 +2,17 @@
 
 from datetime import date
 
-from core.athletes.easing import beginning_on, may_do_more
+from core.athletes.easing import GENTLE_SESSIONS, STARTS_GENTLY, beginning_on, may_do_more
 from core.athletes.today import said
 from core.athletes.values import Screening
 from core.desk.breaks import trained_on
 from core.desk.days import today_in
 from core.desk.errors import StalePress
 from core.desk.outcome import Outcome
-from core.desk.says.today import AskMore, MoreDecided
+from core.desk.says.today import AskMore, MoreDecided, MoreLater
 from core.desk.version_commands import DoMore
 from core.desk.visit import Visit
+from core.notation.easing import asks_for_more
 
 
 async def own_day(visit: Visit) -> date:
@@ -32,6 +33,22 @@ async def offer_more(visit: Visit) -> Outcome:
     await visit.uow.profiles.save(visit.person.id, asked, visit.now)
     since = profile.screened_on or date.min
     return visit.told(AskMore(sessions=len({one for one in trained if one >= since})))
+
+
+async def as_more(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """Whoever starts gently hears when it may be more, or is asked at once; None for everybody else."""
+    profile = await visit.profile()
+    gently = profile.screening is Screening.MODERATE and profile.branch in STARTS_GENTLY
+    if not gently or not asks_for_more(text) or not await visit.memberships():
+        return None
+    await visit.must_consent()
+    since = profile.screened_on or date.min
+    sessions = len({one for one in await trained_on(visit) if one >= since})
+    if may_do_more(
+        profile.model_copy(update={"asked_on": None}), await trained_on(visit), await own_day(visit)
+    ):
+        return visit.told(AskMore(sessions=sessions))
+    return visit.told(MoreLater(sessions=sessions, needed=GENTLE_SESSIONS))
 
 
 async def do_more(visit: Visit, command: DoMore) -> Outcome:

@@ -42,6 +42,7 @@ from core.desk.in_group import session_replied_to
 from core.desk.joining import as_adult_after_all, tell_consent, tell_screening
 from core.desk.judging import enter_for_somebody
 from core.desk.leeway import as_leeway
+from core.desk.more import as_more
 from core.desk.noting import WORDS, tell_fault_words
 from core.desk.outcome import Outcome
 from core.desk.overseeing import answer_coach
@@ -178,6 +179,7 @@ READINGS = (
     as_elsewhere,
     as_home_again,
     as_easing,
+    as_more,
     as_complaint,
     as_stiffness,
     as_condition,

@@ -70,6 +70,13 @@ _AS_USUAL: Final = re.compile(
 )
 
 
+_MORE: Final = re.compile(
+    r"^(?:(?:i|i'm|i'd|i think|it's|this|that|is|can|could|may|like|to|do|have|want|feel|a bit|a little|now|ok|so)\W+)*"
+    r"(?:ready for more|(?:a bit|a little|some|something) more|(?:far |much |a bit )?too gentle|less gentle|more)"
+    r"(?:\W+(?:for me|now|already|today|please|then|work))*\W*$"
+)
+
+
 class EasyWeekWish(NamedTuple):
     """`name`: whose week; None is the speaker's, or everybody's. `mine`: the speaker means themselves."""
 
@@ -105,6 +112,12 @@ def asks_for_as_usual(text: str) -> bool:
     """`As usual again please`, `back to normal`."""
     words = _words(text)
     return words is not None and bool(_AS_USUAL.match(words))
+
+
+def asks_for_more(text: str) -> bool:
+    """`A bit more please`, `this is too gentle`; nothing about a line or a weight."""
+    words = _words(text)
+    return words is not None and bool(_MORE.match(words))
 
 
 def says_had_a_break(text: str) -> bool | None:

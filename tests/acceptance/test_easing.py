@@ -210,6 +210,17 @@ async def test_whoever_started_gently_decides_when_it_may_be_more(crew):
     assert "5 rounds for time" in (await ilse.hears("Your version")).text
 
 
+async def test_who_started_gently_and_wants_more_hears_when(crew):
+    ilse = await crew.room.person("Ilse")
+    await ilse.joins(crew.group)
+    await ilse.opens(await start_link(crew.group))
+    await consents(ilse)
+    await answers_screening(ilse, ("Yes", "No", "No", "No"))
+    await ilse.hears("start light to moderate")
+    await ilse.says("can I do a bit more please?")
+    assert "after 6 sessions and two weeks" in (await ilse.hears("You started gently")).text
+
+
 async def test_whoever_stays_gentle_is_asked_again_later(crew):
     ilse = await started_gently(crew)
     await ilse.presses("Stay gentle", on=await ilse.hears("That was session number 6"))

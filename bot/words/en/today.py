@@ -26,6 +26,7 @@ from core.desk.says.today import (
     DayNoted,
     EquipmentChanged,
     MoreDecided,
+    MoreLater,
 )
 from core.desk.today import PLACES, SORE_PLACES, kind_of
 from core.desk.version_commands import (
@@ -180,6 +181,16 @@ def ask_more(said: AskMore) -> Worded:
     )
     return Worded(
         text, ((Button("Yes, a bit more", DoMore(yes=True)), Button("Stay gentle", DoMore(yes=False))),)
+    )
+
+
+@wording("en", MoreLater)
+def more_later(said: MoreLater) -> Worded:
+    so_far = "one session" if said.sessions == 1 else f"{said.sessions or 'no'} sessions"
+    return Worded(
+        f"Good that it feels easy! You started gently, so that it lasts: after {said.needed} sessions and two weeks I ask "
+        f"you whether it may be more. You've told me the score of {so_far} so far. Is one line too easy? Tap “Change a "
+        "line” under your version."
     )
 
 

@@ -60,6 +60,13 @@ class AskBreak(Said):
     weeks: int | None
 
 
+class MoreLater(Said):
+    """They started gently, and have told of so many sessions; more is offered after `needed`, in two weeks or more."""
+
+    sessions: int
+    needed: int
+
+
 class CoachsEasyWeek(Said):
     """It isn't for the athlete to end: their coach called it."""
 

@@ -4,6 +4,7 @@ import pytest
 
 from core.notation.easing import (
     asks_for_as_usual,
+    asks_for_more,
     read_break,
     read_easy_week,
     read_own_easy_week,
@@ -75,6 +76,27 @@ def test_as_usual_is_read(text):
 )
 def test_what_else_is_usual_is_not(text):
     assert not asks_for_as_usual(text)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "a bit more",
+        "can I do a bit more please?",
+        "I'm ready for more",
+        "this is too gentle for me",
+        "I want more",
+    ],
+)
+def test_a_wish_for_more_is_read(text):
+    assert asks_for_more(text)
+
+
+@pytest.mark.parametrize(
+    "text", ["one more question", "more weight", "7 more", "tell me more about it", "no more"]
+)
+def test_what_else_is_more_is_not(text):
+    assert not asks_for_more(text)
 
 
 @pytest.mark.parametrize(
