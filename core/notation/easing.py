@@ -53,6 +53,11 @@ _NOT_BACK: Final = re.compile(
 _DAYS: Final = {"day": 1, "week": 7, "month": 30, "year": 365}
 
 
+# `Is it an easy week?` calls none; `can I have an easy week?` does.
+_ASKS_WHETHER: Final = re.compile(
+    r"^(?:so |and |hi |hey )*(?:is|isn't|are|aren't|was|will|do (?:i|we)|does|what|when|which|why|how)\b"
+)
+
 # What says of weeks without a word that there was a break in them, or that there was none.
 _PAUSED: Final = re.compile(
     r"\b(?:holidays?|vacation|ill|sick|injured|flu|covid|travel\w*|away|abroad|time off|off|break|pause|busy|nothing"
@@ -89,7 +94,7 @@ class EasyWeekWish(NamedTuple):
 def read_easy_week(text: str, names: Iterable[str] = ()) -> EasyWeekWish | None:
     """The wish for an easy week, or for its end; None where it is about something else."""
     words = _words(text)
-    if words is None:
+    if words is None or _ASKS_WHETHER.match(words):
         return None
     name, words = _named(words, dict(spellings(names)))
     spoken = set(re.findall(r"[@\w']+", words))

@@ -121,6 +121,9 @@ def test_whether_there_was_a_break_may_be_told_in_any_words(text, had):
     [
         "that was easy this week",
         "was that an easy week?",
+        "is it an easy week?",
+        "is this week an easy week",
+        "when is the easy week?",
         "easy session",
         "5 rounds for time easy week",
         "easy week\n5 rounds for time\n10 push-ups",
