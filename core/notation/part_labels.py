@@ -12,6 +12,7 @@ _LABEL: Final = re.compile(
     r"|(?<![a-z0-9'])(?P<letter>[a-h])\s?[:)=]"
     rf"|{_NO_TIME}\b(?P<nth>first|second|third|1st|2nd|3rd)\b(?:\s(?:part|block|piece|one)\b)?"
     r"(?!\s(?:rounds?|rds?|sets?|reps?|min\w*|time|try|half|attempt|interval|few|[0-9]+ (?:rounds?|reps?|min)))"
+    r"|^\W*(?P<alone>[b-h])(?=\s[0-9])"
     r"|\b(?P<last>last)\s(?:part|block|piece|one)\b)"
     r"(?:\s?(?::|=|-|\bwas\b|\bis\b|\btook(?: me)?\b))?",
     re.IGNORECASE,
@@ -84,7 +85,7 @@ def _part_of(match: re.Match[str]) -> Part:
         return Part(LAST, of_scored=True)
     if match["nth"]:
         return Part(_NTH[match["nth"].lower()], of_scored=True)
-    name = (match["number"] or match["letter"]).lower()
+    name = (match["number"] or match["letter"] or match["alone"]).lower()
     return Part(int(name) if name.isdigit() else ord(name) - ord("a") + 1, of_scored=False)
 
 

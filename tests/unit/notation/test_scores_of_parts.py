@@ -4,6 +4,7 @@ import pytest
 
 from core.movements.lookup import catalogue
 from core.notation.chat import is_like_a_score
+from core.notation.scores import read_score
 from core.notation.scores_of_parts import read_parts
 from core.notation.session import read_session
 
@@ -57,6 +58,11 @@ SETS = _WITH_SETS
 def test_parts_may_be_named_by_a_letter_alone_and_sets_be_told_with_their_load(words, scores):
     assert is_like_a_score(words)
     assert {one.read.block: one.read.score.in_words() for one in read_parts(words, SETS)} == scores
+
+
+def test_the_part_behind_a_letter_is_meant():
+    assert is_like_a_score("B 14:20")
+    assert read_score("B 14:20", _WITH_SETS).block == 1
 
 
 @pytest.mark.parametrize(
