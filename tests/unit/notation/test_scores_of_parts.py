@@ -62,7 +62,7 @@ def test_parts_may_be_named_by_a_letter_alone_and_sets_be_told_with_their_load(w
 
 def test_the_part_behind_a_letter_is_meant():
     assert is_like_a_score("B 14:20")
-    assert read_score("B 14:20", _WITH_SETS).block == 1
+    assert read_score("B 14:20", SETS).block == 1
 
 
 @pytest.mark.parametrize(
