@@ -65,6 +65,11 @@ def test_the_part_behind_a_letter_is_meant():
     assert read_score("B 14:20", SETS).block == 1
 
 
+def test_the_part_behind_a_letter_is_meant():
+    assert is_like_a_score("B 14:20")
+    assert read_score("B 14:20", _WITH_SETS).block == 1
+
+
 @pytest.mark.parametrize(
     "words", ["A was great, see you at 7:30 for B", "is A at 7:30 and B at 8:30?", "a bit slow, b happy"]
 )
