@@ -16,14 +16,13 @@ from core.athletes.values import Profile
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
 from core.scaling.athlete import Athlete
-from core.scaling.easing import asked_of
 from core.scaling.fewer import at_share
 from core.scaling.fit import TOLERANCE
 from core.scaling.lines import is_same
 from core.scaling.notes import NO_NOTES, notes_of
 from core.scaling.options import options_of
 from core.scaling.orders import Fault, Orders, Pin
-from core.scaling.plan import plan_of
+from core.scaling.plan import plan_for
 from core.scaling.reasons import obstacle_to
 from core.scaling.search import Option
 from core.scaling.values import Because, Spot, VersionLine
@@ -102,7 +101,7 @@ def as_written(
 ) -> Pin | Barred:
     """The line as the coach wrote it, or why that isn't safe or possible."""
     athlete = _athlete(session, profile, catalogue, faults)
-    plan = _plan(asked_of(profile, session), catalogue, spot, athlete.pair)
+    plan = _plan(session, spot, athlete)
     fitting = _written(plan, athlete)
     if not fitting and athlete.is_noted and _written(plan, athlete.without_notes):
         return Barred(Because.NOTED, None)
@@ -119,14 +118,15 @@ def _athlete(session: Session, profile: Profile, catalogue: Catalogue, faults: S
     return Athlete(profile, catalogue, session.date.year if session.date else None, notes)
 
 
-def _plan(session: Session, catalogue: Catalogue, spot: Spot, pair: int) -> LinePlan:
-    block = plan_of(session, catalogue, pair)[spot.block - 1]
+def _plan(session: Session, spot: Spot, athlete: Athlete) -> LinePlan:
+    easing = athlete.profile.today.easing
+    block = plan_for(session, easing, athlete.catalogue, athlete.pair)[spot.block - 1]
     return block.sections[PARTS.index(spot.part)][spot.line - 1]
 
 
 def _line(athlete: Athlete, session: Session, spot: Spot, shown: VersionLine) -> _Line | None:
     """None where what is shown is no option any more."""
-    plan = _plan(asked_of(athlete.profile, session), athlete.catalogue, spot, athlete.pair)
+    plan = _plan(session, spot, athlete)
     options = options_of(plan, athlete, Orders(), every=True)
     same = next((one for one in options if one.way is not None and _is_shown(one, shown)), None)
     if same is None or same.build_up:

@@ -1,9 +1,8 @@
 """A session with less to do: fewer minutes, rounds, sets or repetitions, and the same loads."""
 
-from functools import lru_cache
 from math import floor
 
-from core.athletes.values import Easing, Profile
+from core.athletes.values import Easing
 from core.measures import AmountUnit
 from core.sessions.values import Block, BlockKind, Format, Line, Session
 
@@ -15,13 +14,6 @@ ROUND_TO = {AmountUnit.METRES: 50, AmountUnit.SECONDS: 5}
 MINUTE = 60
 
 
-def asked_of(profile: Profile, session: Session) -> Session:
-    """What of a session is asked of somebody today."""
-    easing = profile.today.easing
-    return session if easing is None else eased(session, easing)
-
-
-@lru_cache(maxsize=256)
 def eased(session: Session, easing: Easing) -> Session:
     """The session with this share of its work. What is done for as much as goes stays: effort says how hard."""
     blocks = (block if block.kind in KEPT else _eased(block, easing.share) for block in session.blocks)

@@ -16,6 +16,10 @@ class Window(NamedTuple):
     low: float
     high: float
 
+    def times(self, share: float) -> "Window":
+        """What a set that is so much smaller is meant to cost: what it is done with stays."""
+        return self if share == 1 else Window(self.low * share, self.high * share)
+
     def under(self, cap: float) -> "Window":
         """The same intent, never above `cap`."""
         return self if self.high <= cap else Window(min(self.low, cap / 2), cap)

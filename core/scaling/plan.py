@@ -2,15 +2,18 @@
 
 from functools import lru_cache
 
+from core.athletes.values import Easing
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
 from core.movements.values import Demand, Hold, Movement, Pattern, Variant
 from core.scaling.amounts import LONG_S, amount_of
 from core.scaling.barriers import bars_of, flags
 from core.scaling.demand import body_share
+from core.scaling.easing import eased
 from core.scaling.grips import grips_of
 from core.scaling.kinship import kin_of
 from core.scaling.meant import meant_variant
+from core.scaling.values import Part
 from core.scaling.ways import (
     AS_WRITTEN,
     OTHER_PATTERN,
@@ -20,7 +23,7 @@ from core.scaling.ways import (
     Way,
     seated_first,
 )
-from core.scaling.windows import fitting_of, unhurried, windows_of
+from core.scaling.windows import fitting_of, share_of, unhurried, windows_of
 from core.sessions.values import Block, Format, Line, Session
 
 # Not added to a line for want of something nearer: overhead, thrown, jumped, upside down.
@@ -41,6 +44,19 @@ def plan_of(session: Session, catalogue: Catalogue, pair: int, /) -> tuple[Block
     return plan_of(session, catalogue, 1) if second == session else _plan(second, catalogue)
 
 
+def plan_for(
+    session: Session, easing: Easing | None, catalogue: Catalogue, pair: int, /
+) -> tuple[BlockPlan, ...]:
+    """The same where these days may be eased: sets get smaller, and what they are done with stays."""
+    return plan_of(session, catalogue, pair) if easing is None else _eased(session, easing, catalogue, pair)
+
+
+@lru_cache(maxsize=256)
+def _eased(session: Session, easing: Easing, catalogue: Catalogue, pair: int) -> tuple[BlockPlan, ...]:
+    whole = session if pair == 1 else _for_the_second(session)
+    return _plan(eased(whole, easing), catalogue, whole)
+
+
 def _for_the_second(session: Session) -> Session:
     """`15/12 cal`: with the second of each pair of amounts."""
     blocks = (
@@ -58,22 +74,26 @@ def _second(line: Line) -> Line:
     return line if line.second_amount is None else line.model_copy(update={"amount": line.second_amount})
 
 
-def _plan(session: Session, catalogue: Catalogue) -> tuple[BlockPlan, ...]:
+def _plan(session: Session, catalogue: Catalogue, whole: Session | None = None) -> tuple[BlockPlan, ...]:
+    """`whole`: the session of which this one is a part, line by line; its sets say what is meant."""
     return tuple(
         BlockPlan(
-            block,
-            *(
-                tuple(_plan_line(block, line, catalogue, once=once) for line in lines)
-                for lines, once in ((block.buy_in, True), (block.lines, False), (block.cash_out, True))
-            ),
+            block, *(_plan_lines(block, all_, part, catalogue) for part in ("buy_in", "lines", "cash_out"))
         )
-        for block in session.blocks
+        for block, all_ in zip(session.blocks, (whole or session).blocks, strict=True)
     )
 
 
-def _plan_line(block: Block, line: Line, catalogue: Catalogue, *, once: bool) -> LinePlan:
-    if once:
-        block = block.model_copy(update={"scheme": (), "rounds": 1})
+def _plan_lines(block: Block, whole: Block, part: Part, catalogue: Catalogue) -> tuple[LinePlan, ...]:
+    lines, meant = getattr(block, part), getattr(whole, part)
+    if part != "lines":
+        block, whole = (one.model_copy(update={"scheme": (), "rounds": 1}) for one in (block, whole))
+    return tuple(
+        _plan_line(block, line, (whole, of), catalogue) for line, of in zip(lines, meant, strict=True)
+    )
+
+
+def _plan_line(block: Block, line: Line, meant: tuple[Block, Line], catalogue: Catalogue) -> LinePlan:
     movement = catalogue.movement(line.movement)
     load = max(line.loads_kg, default=None)
     of_a_maximum = line.load_rule is not None and line.load_rule.percent is not None
@@ -88,7 +108,11 @@ def _plan_line(block: Block, line: Line, catalogue: Catalogue, *, once: bool) ->
         tuple(way._replace(grips=grips_of(way, line, written, hold, catalogue)) for way in group)
         for group in _unasked([written, *others], written, loaded=loaded)
     )
-    windows = windows_of(block, line, written, hold)
+    whole = _way(*meant, written.id, (movement, variant), AS_WRITTEN, catalogue)
+    less = share_of(written, whole)
+    first, second = windows_of(*meant, whole, hold)
+    windows = first.times(less), second.times(less)
+    by_itself = unhurried(*meant, whole)
     ways, harder = (
         tuple(way._replace(fitting=fitting_of(way, windows)) for way in group) for group in (ways, harder)
     )
@@ -107,7 +131,7 @@ def _plan_line(block: Block, line: Line, catalogue: Catalogue, *, once: bool) ->
         harder,
         works_up,
         breathless,
-        unhurried(block, line, written),
+        by_itself and by_itself.times(less),
     )
 
 

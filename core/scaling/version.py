@@ -10,14 +10,13 @@ from core.movements.lookup import Catalogue
 from core.scaling.athlete import Athlete
 from core.scaling.choice import choose
 from core.scaling.counting import counts_as_written
-from core.scaling.easing import asked_of
 from core.scaling.fewer import at_share
 from core.scaling.lines import is_same, line_of
 from core.scaling.noted import bound, reason_beside, without_notes
 from core.scaling.notes import NO_NOTES, notes_of
 from core.scaling.options import options_of
 from core.scaling.orders import Orders, Pin
-from core.scaling.plan import plan_of
+from core.scaling.plan import plan_for
 from core.scaling.reasons import keeps
 from core.scaling.ring import Candidate, Section
 from core.scaling.search import Option
@@ -61,7 +60,7 @@ def version_for(
     easing = profile.today.easing
     blocks = tuple(
         _version_block(number, plan, athlete, orders)
-        for number, plan in enumerate(plan_of(asked_of(profile, session), catalogue, athlete.pair), 1)
+        for number, plan in enumerate(plan_for(session, easing, catalogue, athlete.pair), 1)
     )
     lines = [line for block in blocks for line in block.every_line]
     return Version(

@@ -24,6 +24,13 @@ from core.sessions.values import Block, Line
 PAIR = (Sex.MALE, Sex.FEMALE)
 
 
+def share_of(less: Way, whole: Way) -> float:
+    """How much of a whole set an eased one is."""
+    if less.set_amount is None or not whole.set_amount:
+        return 1.0
+    return less.set_amount / whole.set_amount
+
+
 def windows_of(block: Block, line: Line, written: Way, hold: Hold | None) -> tuple[Window, Window]:
     """For whom the first load of a written pair is meant, and for whom the second is."""
     if written.set_amount is None:

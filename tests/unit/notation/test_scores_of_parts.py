@@ -63,29 +63,3 @@ def test_parts_may_be_named_by_a_letter_alone_and_sets_be_told_with_their_load(w
 def test_the_part_behind_a_letter_is_meant():
     assert is_like_a_score("B 14:20")
     assert read_score("B 14:20", SETS).block == 1
-
-
-def test_the_part_behind_a_letter_is_meant():
-    assert is_like_a_score("B 14:20")
-    assert read_score("B 14:20", _WITH_SETS).block == 1
-
-
-@pytest.mark.parametrize(
-    "words", ["A was great, see you at 7:30 for B", "is A at 7:30 and B at 8:30?", "a bit slow, b happy"]
-)
-def test_talk_of_parts_is_no_score(words):
-    assert not is_like_a_score(words)
-
-
-@pytest.mark.parametrize(
-    "words",
-    [
-        "6+3",
-        "part 1: 7 rounds, 12 reps",
-        "first 6+3, second was fun",
-        "part 1: 6+3, part 3: 8:43",
-        "part A 6+3, part A 8:43",
-    ],
-)
-def test_one_score_or_a_part_that_is_not_there_is_not_several(words):
-    assert told(words) == {}

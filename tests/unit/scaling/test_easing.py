@@ -6,7 +6,7 @@ import pytest
 from hypothesis import given, settings
 
 from core.athletes.easing import EASY_WEEK, FIRST_WEEK_BACK, SECOND_WEEK_BACK
-from core.athletes.values import Today
+from core.athletes.values import Screening, Today
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
 from core.notation.writing import write_session
@@ -93,6 +93,26 @@ def test_as_written_is_as_much_as_is_asked_today():
     pin = as_written(session("for time\n50 air squats"), profile, catalogue(), Spot(1, "lines", 1))
     assert lines("for time\n50 air squats", profile)[0].amount == 33
     assert pin.share in {None, 1}
+
+
+def done_with(line):
+    return line.movement, line.variant, line.implement, line.count, line.load_kg
+
+
+@settings(max_examples=60, deadline=None)
+@given(texts, trains.filter(lambda one: one.screening is Screening.CLEAR and not one.limits))
+def test_an_easy_week_changes_how_much_and_not_with_what(text, somebody):
+    easy = somebody.model_copy(update={"today": Today(easing=EASY_WEEK)})
+    for usual, less in zip(lines(text, somebody), lines(text, easy), strict=True):
+        if usual.change is not Change.AMOUNT:
+            assert done_with(less) == done_with(usual)
+
+
+def test_one_heavy_dumbbell_is_lifted_in_an_easy_week_as_in_any_other():
+    who = athlete(sex="male", mass=85, owns=["dumbbell 32"], tests=[did("deadlift", 20, 32)])
+    text = "5 sets\n6 deadlifts @ 60 kg\nrest 2 min"
+    easy = who.model_copy(update={"today": Today(easing=EASY_WEEK)})
+    assert done_with(lines(text, easy)[0]) == done_with(lines(text, who)[0])
 
 
 @settings(max_examples=40, deadline=None)
