@@ -8,7 +8,9 @@ from core.desk.errors import UnknownThing
 from core.desk.scoreboard import parts_left
 from core.desk.visit import Visit
 from core.notation.scores import read_score
+from core.scaling.easing import eased
 from core.scores.values import Doubt, ReadScore
+from core.sessions.values import Session
 from core.store.records import Person, ScoreRecord, ScoreState, SessionRecord
 
 
@@ -39,13 +41,20 @@ async def claim_of(visit: Visit, refs: Mapping[str, Any]) -> Claim:
 
 async def read_for(visit: Visit, claim: Claim, text: str) -> ReadScore:
     """Where it may be of several parts and all but one are told, it is of that one."""
-    session = claim.record.session
+    session = await asked_of(visit, claim)
     read = read_score(text, session, claim.block)
     if read.doubt is not Doubt.WHICH_BLOCK:
         return read
     left = await parts_left(visit, claim.record, claim.athlete.id)
     of_left = read_score(text, session, left[0]) if len(left) == 1 else read
     return of_left if of_left.sure else read
+
+
+async def asked_of(visit: Visit, claim: Claim) -> Session:
+    """What was asked of the athlete: in an eased week three rounds are all there is, and nobody stopped early."""
+    shown = await visit.uow.versions.current(claim.record.id, claim.athlete.id)
+    easing = shown.version.easing if shown else None
+    return claim.record.session if easing is None else eased(claim.record.session, easing)
 
 
 async def said_before(visit: Visit, claim: Claim, block: int) -> ScoreRecord | None:

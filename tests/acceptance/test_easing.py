@@ -227,3 +227,13 @@ async def test_whoever_stays_gentle_is_asked_again_later(crew):
     await ilse.hears("Gentle it stays")
     await gets_another(crew, days=2, title="More")
     assert "at an easy pace" in await told(ilse)
+
+
+async def test_all_rounds_of_an_eased_version_are_all_of_it(crew):
+    ilse = await knows(crew)
+    await ilse.says("I need an easy week")
+    await ilse.hears("3 rounds at an easy pace")
+    await ilse.says("3 rounds in 9:10")
+    noted = await ilse.hears("")
+    assert "Did you stop" not in noted.text
+    assert "9:10" in noted.text
