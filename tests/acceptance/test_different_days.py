@@ -174,6 +174,21 @@ async def test_ordinary_chat_changes_no_equipment(crew, talk):
     await ilse.hears("Here's what you can send me")
 
 
+async def test_what_was_only_told_is_called_no_last_time(crew):
+    ilse = await crew.has("Ilse")
+    await ilse.says("I can do 14 push-ups")
+    await ilse.hears("14 push-ups")
+    await crew.room.travels(timedelta(days=1))
+    await crew.gets("AMRAP 12\n10 push-ups")
+    await ilse.presses("My version")
+    await ilse.presses("Nothing, just me", on=await ilse.hears("What do you have"))
+    await ilse.presses("No, all fine", on=await ilse.hears("needs to spare"))
+    version = (await ilse.hears("Your version")).text
+    assert "14 in a row.)" in version
+    assert "(You told me on" in version
+    assert "Last time" not in version
+
+
 async def test_last_time_stands_beside_the_line(crew):
     ilse = await has_a_version(crew)
     assert "Last time" not in (await ilse.last_message).text

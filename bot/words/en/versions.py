@@ -155,11 +155,11 @@ def turn_words(one: VersionBlock, units: MassUnit) -> str:
 
 
 def last_words(last: LastTime, said: ShowVersion) -> str:
-    """`(Last time, 3 March: 10 kg, 12 at a time, 7 rounds + 12.)`; plain text."""
+    """`(Last time, 3 March: 10 kg, 12 at a time, 7 rounds + 12.)`; what was only told is no training. Plain text."""
     day = f"{last.on:%-d %B}"
     if last.line is None:
         load = [] if last.load_kg is None else [in_words(last.load_kg, said.units)]
-        return f"(Last time, {day}: {', '.join([*load, f'{last.reps:g} in a row'])}.)"
+        return f"(You told me on {day}: {', '.join([*load, f'{last.reps:g} in a row'])}.)"
     _, line = said.version.spots[last.place - 1]
     score = [] if last.score is None else [last.score.in_words(said.units)]
     return f"(Last time, {day}: {', '.join([*as_done(last.line, line, said.units), *score])}.)"
