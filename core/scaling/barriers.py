@@ -36,9 +36,10 @@ SORE: dict[str, frozenset[Pattern]] = {
 # Light duty is an effort of at most four of ten (design 7, estimate).
 LIGHT_DUTY_EFFORT = 4
 
-# From 6 MET on work is vigorous, whatever it feels like (Haskell et al. 2007, Circulation 116:1081-1093: moderate is
-# 3.0-5.9). Where the body is carried or thrown about, nobody makes it gentler by stopping earlier; of lifts the
-# compendium tells the mean of a whole session, and what a set costs keeps them easy; swings have a figure of their own.
+# From 6 MET on work is vigorous, whatever it feels like: moderate is 3.0-5.9 (Haskell et al. 2007, Circulation
+# 116:1081-1093; from memory). Where the body is carried or thrown about, nobody makes it gentler by stopping earlier;
+# of lifts the compendium tells the mean of a whole session, and what a set costs keeps them easy; swings have a figure
+# of their own.
 VIGOROUS_MET = 6.0
 GOES_ON = frozenset({Pattern.TRAVEL, Pattern.JUMP})
 VIGOROUS_SET_MET = 9.0

@@ -1,6 +1,7 @@
 """What is no harder than written: for each line that became harder, the way that isn't, as pins."""
 
 from collections.abc import Iterable, Iterator
+from operator import attrgetter
 
 from core.athletes.values import Profile
 from core.movements.lookup import Catalogue
@@ -59,7 +60,7 @@ def _pin(plan: LinePlan, line: VersionLine, athlete: Athlete) -> Pin | None:
         return None
     options = [one for one in options_of(plan, athlete, Orders(), every=True) if one.safe and one.part == 1]
     gentle = [one for one in options if _cost(one) <= most * SAME_COST]
-    best = min(gentle, key=_value) if gentle else min(options, key=_cost, default=None)
+    best = min(gentle, key=attrgetter("by_itself")) if gentle else min(options, key=_cost, default=None)
     return None if best is None else _pinned(best, line)
 
 
@@ -75,11 +76,6 @@ def _cost_of(line: VersionLine, plan: LinePlan, athlete: Athlete) -> float:
 
 def _cost(option: Option) -> float:
     return option.fit.cost or 0.0
-
-
-def _value(option: Option) -> tuple[int, int, bool, int]:
-    """As a choice values it (design 6.4)."""
-    return option.fit.beyond, option.distance, option.out_of_reach, option.fit.within
 
 
 def _pinned(option: Option, line: VersionLine) -> Pin:

@@ -1,5 +1,7 @@
 """What a coach's note makes of a line: told by what would be done there, alone, without any note."""
 
+from operator import attrgetter
+
 from core.scaling.athlete import Athlete
 from core.scaling.lines import change_of
 from core.scaling.options import options_of
@@ -14,7 +16,7 @@ def without_notes(plan: LinePlan, athlete: Athlete, orders: Orders) -> Option | 
     """What a line would be alone if nothing were noted; None where nothing is."""
     if not athlete.is_noted:
         return None
-    return min(options_of(plan, athlete.without_notes, orders), key=_value)
+    return min(options_of(plan, athlete.without_notes, orders), key=attrgetter("by_itself"))
 
 
 def bound(athlete: Athlete, free: Option | None) -> Athlete:
@@ -30,11 +32,6 @@ def reason_beside(plan: LinePlan, option: Option, athlete: Athlete, free: Option
         return reason_for(plan, option, athlete.without_notes)
     kept = None if change_of(option) is Change.NONE else keeps(plan, option)
     return Reason(because=Because.NOTED, load_kg=plan.load_kg(athlete.pair), keeps=kept)
-
-
-def _value(option: Option) -> tuple[bool, int, int, bool, int]:
-    """How a line alone is chosen (design 6.4)."""
-    return not option.safe, option.fit.beyond, option.distance, option.out_of_reach, option.fit.within
 
 
 def _done(option: Option) -> tuple[object, ...]:

@@ -63,6 +63,17 @@ class Option(NamedTuple):
     def safe(self) -> bool:
         return self.way is not None and self.fit.refused is None and not self.build_up
 
+    @property
+    def alone(self) -> tuple[int, int, int, int]:
+        """How it is valued before any other line is looked at: unsafe, misfit, distance, breathing (design 6.4)."""
+        distance = AS_WRITTEN if self.fewer_first else self.distance
+        return int(not self.safe), self.fit.beyond, distance, int(self.out_of_reach)
+
+    @property
+    def by_itself(self) -> tuple[int, int, int, int, int]:
+        """How it is valued where the line stands alone: what remains of misfit counts then, too."""
+        return *self.alone, self.fit.within
+
 
 def placed(fitting: Fit, way: Way) -> Fit:
     """With what it counts to leave the pattern."""

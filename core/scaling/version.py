@@ -34,7 +34,7 @@ from core.scaling.values import (
     VersionLine,
     Withheld,
 )
-from core.scaling.ways import AS_WRITTEN, BlockPlan, LinePlan
+from core.scaling.ways import BlockPlan, LinePlan
 from core.sessions.values import Block, Format, Session
 
 NO_ORDERS = Orders()
@@ -201,16 +201,11 @@ def _candidates(row: _Row, last: VersionLine | None) -> list[Candidate]:
     """Whoever pins a load of an adjustable accepts changing it, so a pinned line shares nothing."""
     candidates = []
     for option in row.options:
-        way, distance, fitting, _, load, _, _, _, breathless, _, _, fewer_first = option
+        way, load = option.way, option.load
         candidates.append(
             Candidate(
-                (
-                    int(not option.safe),
-                    fitting.beyond,
-                    AS_WRITTEN if fewer_first else distance,
-                    int(breathless),
-                ),
-                fitting.within,
+                option.alone,
+                option.fit.within,
                 option.held,
                 int(last is not None and not is_same(option, last)),
                 load.thing if load is not None and row.pin is None else None,

@@ -6,6 +6,7 @@ have foretold counts half: that somebody does ten squats says little.
 
 from collections.abc import Iterator, Sequence
 from math import erfc, exp, log, sqrt
+from operator import attrgetter
 from typing import NamedTuple
 
 from core.athletes.values import Evidence
@@ -99,11 +100,7 @@ def _told(one: Candidate, athlete: Athlete, z: float) -> Athlete:
 
 def _choices(plans: Sequence[LinePlan], athlete: Athlete) -> list[tuple[object, ...]]:
     """What each line would be by itself."""
-    return [_seen(min(options_of(plan, athlete, Orders()), key=_merit)) for plan in plans]
-
-
-def _merit(option: Option) -> tuple[int, int, int, int]:
-    return int(not option.safe), option.fit.beyond, option.distance, option.fit.within
+    return [_seen(min(options_of(plan, athlete, Orders()), key=attrgetter("by_itself"))) for plan in plans]
 
 
 def _seen(option: Option) -> tuple[object, ...]:
