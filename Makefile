@@ -30,8 +30,8 @@ setup-test: $(VENV)/.ready-test ## the same, with what tests need
 demo: setup ## play one day of an invented group over the real bot; ONCE=1 ends after it
 	@$(BIN)/bellwether rehearse $(if $(ONCE),--once)
 
-test: setup-test ## run every test
-	@$(BIN)/pytest -q
+test: setup-test ## run every test, on every core
+	@$(BIN)/pytest -q -n auto --dist worksteal
 
 lint: setup-test ## style
 	@$(BIN)/ruff check .
