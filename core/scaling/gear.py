@@ -1,11 +1,11 @@
 """What is really there: which loads of which implement, and which heights to lean on."""
 
 from collections import defaultdict
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from decimal import Decimal
 from functools import cached_property, lru_cache
 from itertools import product
-from math import floor
+from math import ceil, floor
 from typing import NamedTuple
 
 from core.athletes.limits import brought
@@ -16,6 +16,10 @@ from core.athletes.values import Equipment, Profile
 FINE_STEP_KG = Decimal("0.5")
 FINE_UP_TO_KG = Decimal(5)
 EMPTY_KG = Decimal(1)
+
+# Nothing has more loads than this to be looked at, whatever is told of it: of more, some are left out evenly, so
+# that none is looked at that doesn't exist. Real ones have fewer (a bar of 20 to 120 kg in steps of 0.5 has 201).
+MOST_SETTINGS = 250
 
 # Pairs of plates go on a bar, which is then one thing with one setting.
 BARBELL = "barbell"
@@ -114,7 +118,7 @@ class Gear:
                 continue
             if implement == BARBELL and thing.loads_kg and (plates := self._on_a_bar()):
                 bars = {own + more for own in thing.loads_kg for more in plates}
-                found += (Load.of(kg, place) for kg in bars)
+                found += (Load.of(kg, place) for kg in _evenly(bars))
                 continue
             for kg in thing.loads_kg:
                 fixed[kg] += thing.each
@@ -131,7 +135,8 @@ class Gear:
                 owned[kg] += thing.each
         sums = {Decimal(0)}
         for kg, each in owned.items():
-            sums |= {sum_ + 2 * pairs * kg for sum_ in sums for pairs in range(each // 2 + 1)}
+            pairs_of_it = range(min(each // 2, MOST_SETTINGS) + 1)
+            sums = set(_evenly({sum_ + 2 * pairs * kg for sum_ in sums for pairs in pairs_of_it}))
         return tuple(sums) if len(sums) > 1 else ()
 
 
@@ -142,11 +147,21 @@ def _settings(
     """Every load that an adjustable, or something to fill, can be set to."""
     start = EMPTY_KG if from_kg is None else from_kg
     if step_kg is None:
-        settings = list(_filled(start, to_kg))
+        settings = _evenly(_filled(start, to_kg))
     else:
-        settings = [start + step_kg * n for n in range(int((to_kg - start) / step_kg) + 1)]
+        steps = int((to_kg - start) / step_kg)
+        settings = [start + step_kg * n for n in range(0, steps + 1, ceil((steps + 1) / MOST_SETTINGS))]
     last = () if not settings or settings[-1] == to_kg else (to_kg,)
     return tuple(Load.of(kg, place) for kg in (*settings, *last))
+
+
+def _evenly(loads: Iterable[Decimal]) -> list[Decimal]:
+    """All of them in order, or where they are too many the lightest, the heaviest and some evenly between."""
+    some = sorted(loads)
+    if len(some) <= MOST_SETTINGS:
+        return some
+    apart = (len(some) - 1) / (MOST_SETTINGS - 1)
+    return [some[round(apart * n)] for n in range(MOST_SETTINGS)]
 
 
 def _filled(start: Decimal, to_kg: Decimal) -> Iterator[Decimal]:
