@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from core.ability.meant import BARBELL, HAND_HELD_TO
 from core.athletes.values import Evidence
 from core.desk.answers import ask_again, units_typed
 from core.desk.commands import ForgetShown, MyVersion
@@ -16,7 +17,6 @@ from core.movements.lookup import catalogue
 from core.notation.abilities import ToldAbility, may_be_ability, read_ability
 from core.notation.loads import ToldLoad, read_loads
 from core.notation.numbers import read_reps
-from core.scaling.meant import BARBELL, HAND_HELD_TO
 from core.scaling.values import Ask, Spot, Version, VersionLine
 from core.scores.values import Score
 from core.sessions.values import Block, Format, Line

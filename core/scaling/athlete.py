@@ -5,6 +5,9 @@ from functools import cached_property
 from math import inf
 from typing import NamedTuple, TypeVar
 
+from core.ability.capacity import Ability, Capacity
+from core.ability.demand import load_moved
+from core.ability.whole_body import Rate, rate_of
 from core.athletes.limits import day_rule, lightened
 from core.athletes.values import Profile
 from core.movements.lookup import Catalogue
@@ -19,8 +22,6 @@ from core.scaling.barriers import (
     is_on_light_duty,
     ruled_out_for,
 )
-from core.scaling.capacity import Ability, Capacity
-from core.scaling.demand import load_moved
 from core.scaling.fit import (
     NEVER_TOO_LIGHT,
     OF_A_LOAD,
@@ -36,7 +37,6 @@ from core.scaling.intent import LIGHT_DUTY, Window
 from core.scaling.notes import NO_NOTES, Notes
 from core.scaling.values import Because
 from core.scaling.ways import AS_WRITTEN, Grip, LinePlan, Way
-from core.scaling.whole_body import Rate, rate_of
 
 # A run breathes like the row that it stands for: so many times its rate is the same work (estimate).
 AS_MUCH_BREATH = 1.25

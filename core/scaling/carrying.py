@@ -2,9 +2,9 @@
 
 from decimal import Decimal
 
+from core.ability.meant import meant_variant
 from core.movements.lookup import Catalogue
 from core.scaling.amounts import Done, amount_of
-from core.scaling.meant import meant_variant
 from core.sessions.values import Block, Format, Line
 
 

@@ -3,7 +3,7 @@
 from math import ceil, exp, inf, log
 from typing import Literal, NamedTuple
 
-from core.scaling.capacity import CAUTIOUS, Ability
+from core.ability.capacity import CAUTIOUS, Ability
 from core.scaling.intent import LIGHT_DUTY, Window
 from core.scaling.values import Because
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from core.scaling.capacity import Ability
+from core.ability.capacity import Ability
 
 # Round numbers people would say themselves.
 ROUND = (3, 5, 8, 10, 12, 15, 20, 25, 30, 40, 50, 60, 80, 100)

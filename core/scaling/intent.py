@@ -6,7 +6,7 @@ window. A set is what is done of a line before the next line begins.
 
 from typing import NamedTuple
 
-from core.scaling.recovery import bearable
+from core.ability.recovery import bearable
 from core.sessions.values import Block, Format, Line
 
 

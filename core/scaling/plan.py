@@ -2,17 +2,17 @@
 
 from functools import lru_cache
 
+from core.ability.demand import body_share
+from core.ability.kinship import kin_of
+from core.ability.meant import meant_variant
 from core.athletes.values import Easing
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
 from core.movements.values import Demand, Hold, Movement, Pattern, Variant
 from core.scaling.amounts import LONG_S, amount_of
 from core.scaling.barriers import bars_of, flags
-from core.scaling.demand import body_share
 from core.scaling.easing import eased
 from core.scaling.grips import grips_of
-from core.scaling.kinship import kin_of
-from core.scaling.meant import meant_variant
 from core.scaling.values import Part
 from core.scaling.ways import (
     AS_WRITTEN,

@@ -8,10 +8,10 @@ from decimal import Decimal
 from math import inf
 from typing import NamedTuple
 
+from core.ability.demand import load_moved
 from core.movements.values import Hold
 from core.scaling.athlete import Athlete
 from core.scaling.barriers import Barrier
-from core.scaling.demand import load_moved
 from core.scaling.fit import NEVER_TOO_LIGHT, TOLERANCE, UNCOUNTED, Fit, Task, fit, hopeful
 from core.scaling.gear import Load
 from core.scaling.search import Option

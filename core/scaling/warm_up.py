@@ -2,12 +2,12 @@
 
 from collections.abc import Iterator, Sequence
 
+from core.ability.demand import load_moved
 from core.athletes.values import Profile
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
 from core.movements.values import Movement, Pattern, Variant
 from core.scaling.athlete import Athlete
-from core.scaling.demand import load_moved
 from core.scaling.values import Change, Version, VersionBlock
 from core.scaling.version import version_for
 from core.sessions.values import Block, BlockKind, Format, Line, Session

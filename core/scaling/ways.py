@@ -4,10 +4,10 @@ from collections.abc import Iterable
 from decimal import Decimal
 from typing import NamedTuple
 
+from core.ability.kinship import Kin
 from core.measures import AmountUnit
 from core.movements.values import Hold, Movement, Variant
 from core.scaling.intent import Window
-from core.scaling.kinship import Kin
 from core.sessions.values import Block, Line
 
 AS_WRITTEN = 0

@@ -3,9 +3,10 @@
 from decimal import Decimal
 from math import exp, inf
 
+from core.ability.demand import load_moved
+from core.ability.norms import BODY_MASS, expected
 from core.athletes.values import Profile, Sex
 from core.movements.values import Hold
-from core.scaling.demand import load_moved
 from core.scaling.fit import between
 from core.scaling.intent import (
     LIGHT_DUTY,
@@ -16,7 +17,6 @@ from core.scaling.intent import (
     turns_of,
     usual_window,
 )
-from core.scaling.norms import BODY_MASS, expected
 from core.scaling.ways import AS_WRITTEN, Way
 from core.sessions.values import Block, Line
 

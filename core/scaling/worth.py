@@ -9,9 +9,9 @@ from math import erfc, exp, log, sqrt
 from operator import attrgetter
 from typing import NamedTuple
 
+from core.ability.demand import load_moved
 from core.athletes.values import Evidence
 from core.scaling.athlete import Athlete
-from core.scaling.demand import load_moved
 from core.scaling.fit import TOLERANCE
 from core.scaling.gear import Load
 from core.scaling.options import options_of

@@ -4,9 +4,9 @@ from math import exp
 
 import pytest
 
+from core.ability.capacity import K_SPREAD, Ability, Capacity
 from core.athletes.values import Sex
 from core.movements.lookup import catalogue
-from core.scaling.capacity import K_SPREAD, Ability, Capacity
 from tests.unit.scaling.people import athlete, did
 
 EPLEY_K = 30

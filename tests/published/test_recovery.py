@@ -2,7 +2,7 @@
 
 import pytest
 
-from core.scaling.recovery import WHOLE_BODY, bearable, left_after
+from core.ability.recovery import WHOLE_BODY, bearable, left_after
 
 MINUTE = 60.0
 # Seconds that one set takes (estimate).

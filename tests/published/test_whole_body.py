@@ -2,8 +2,8 @@
 
 import pytest
 
+from core.ability.whole_body import pace_of, rate_of, uptake_of_a_twelve_minute_run, uptake_of_running
 from core.athletes.values import Evidence, Profile, Sex
-from core.scaling.whole_body import pace_of, rate_of, uptake_of_a_twelve_minute_run, uptake_of_running
 
 
 def ran(metres, seconds):

@@ -6,11 +6,11 @@ Tenenhaus 1998, La regression PLS, Technip (after A. C. Linnerud, NC State Unive
 
 from decimal import Decimal
 
+from core.ability.capacity import Capacity
+from core.ability.demand import load_moved
 from core.athletes.values import Profile, Sex
 from core.measures import MassUnit, to_kg
 from core.movements.lookup import catalogue
-from core.scaling.capacity import Capacity
-from core.scaling.demand import load_moved
 
 CHINS = (5, 2, 12, 12, 13, 4, 8, 6, 15, 17, 17, 13, 14, 1, 6, 12, 4, 11, 15, 2)
 SIT_UPS = (162, 110, 101, 105, 155, 101, 101, 125, 200, 251, 120, 210, 215, 50, 70, 210, 60, 230, 225, 110)

@@ -7,11 +7,11 @@ from decimal import Decimal
 
 import pytest
 
+from core.ability.capacity import Capacity
 from core.athletes.limits import limit
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue, catalogue
 from core.movements.values import Cue, Hold, Movement, Pattern, Share, Sourced, Variant
-from core.scaling.capacity import Capacity
 from core.scaling.values import Because, Change, Version
 from core.scaling.version import version_for
 from core.sessions.values import Block, Format, Line, Session

@@ -2,9 +2,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from core.ability.capacity import Ability
 from core.athletes.values import Profile, Screening
 from core.movements.lookup import catalogue
-from core.scaling.capacity import Ability
 from core.scaling.guesses import guesses
 from core.scaling.questions import next_question
 from core.scaling.values import Ask

@@ -2,10 +2,10 @@
 
 import pytest
 
+from core.ability.capacity import Capacity
+from core.ability.demand import load_moved
 from core.athletes.values import Evidence
 from core.movements.lookup import catalogue
-from core.scaling.capacity import Capacity
-from core.scaling.demand import load_moved
 from tests.unit.scaling.people import athlete, did
 
 

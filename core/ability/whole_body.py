@@ -8,8 +8,8 @@ from collections.abc import Iterable, Sequence
 from math import exp, log
 from typing import NamedTuple
 
+from core.ability.norms import age_of
 from core.athletes.values import Evidence, Profile, Sex
-from core.scaling.norms import age_of
 
 EXPONENT = 1.06
 # Beyond these nobody's own tests are believed (estimate): one of them was no honest effort.

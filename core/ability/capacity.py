@@ -10,11 +10,8 @@ from functools import cached_property
 from math import exp, inf, log, sqrt
 from typing import NamedTuple
 
-from core.athletes.values import Profile
-from core.movements.lookup import Catalogue
-from core.movements.values import Movement, Pattern, Variant
-from core.scaling.evidence import DONE, MOST_TESTS, Shown, sets_of, tests_of
-from core.scaling.kinship import (
+from core.ability.evidence import DONE, MOST_TESTS, Shown, sets_of, tests_of
+from core.ability.kinship import (
     DAY_TO_DAY,
     ELSEWHERE,
     FAILED,
@@ -26,7 +23,10 @@ from core.scaling.kinship import (
     kin_of,
     shared,
 )
-from core.scaling.norms import UNKNOWN_MASS_SPREAD, Expected, body_mass, expected
+from core.ability.norms import UNKNOWN_MASS_SPREAD, Expected, body_mass, expected
+from core.athletes.values import Profile
+from core.movements.lookup import Catalogue
+from core.movements.values import Movement, Pattern, Variant
 
 # Spread of ln k, as design 6.2 sets it (estimate).
 K_SPREAD = 0.35

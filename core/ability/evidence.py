@@ -4,13 +4,13 @@ from collections.abc import Iterable
 from decimal import Decimal
 from typing import NamedTuple
 
+from core.ability.demand import load_moved
+from core.ability.kinship import Kin, kin_of
+from core.ability.meant import meant_variant
 from core.athletes.values import Evidence, Profile
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
 from core.movements.values import Hold, Movement, Variant
-from core.scaling.demand import load_moved
-from core.scaling.kinship import Kin, kin_of
-from core.scaling.meant import meant_variant
 
 # No more than so many different tests are weighed together; older ones say little beside them.
 MOST_TESTS = 12
