@@ -66,6 +66,7 @@ def facts_of(movement: Movement, variant: Variant) -> dict[str, Any]:
         **variant.model_dump(exclude={"id", "names", "cue"}),
         "unit": movement.unit_of(variant),
         "sides": movement.sides_of(variant),
+        "trains": movement.trains_of(variant),
         "implements": implements_of(variant),
         "cues": variant.cue.model_dump(exclude={"caution"}),
         "cautions": cautions_of(variant),
@@ -102,12 +103,19 @@ def card_lines(movement: Movement, variant: Variant) -> Iterator[str]:
     yield f"  Usual fault: {cue.fault}"
     yield from (f"  Take care: {caution}" for caution in cautions_of(variant))
     yield f"  With: {', '.join(implements_of(variant)) or 'nothing'}"
+    yield f"  Trains: {trains_words(movement, variant)}"
     yield f"  Moves {share_words(variant.body_share)}"
     yield f"  Takes {variant.seconds.value:g} s a {unit}: {variant.seconds.source}"
     yield f"  Asks for: {', '.join(variant.demands) or 'nothing special'}"
     yield f"  Easier: {', '.join(variant.easier) or 'none'}"
     yield f"  Harder: {', '.join(variant.harder) or 'none'}"
     yield from (f"  Also: {one.id}, {one.label}" for one in movement.variants if one is not variant)
+
+
+def trains_words(movement: Movement, variant: Variant) -> str:
+    """`squat 1, press 0.8`, the main part first."""
+    parts = sorted(movement.trains_of(variant).items(), key=lambda row: -row[1])
+    return ", ".join(f"{part} {share:g}" for part, share in parts)
 
 
 def share_words(share: Share) -> str:

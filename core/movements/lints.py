@@ -216,6 +216,12 @@ def _on_the_feet(book: Book) -> Problems:
             yield name, f"every {one.pattern} is done standing, and its demands don't say so"
 
 
+def _one_main_part(book: Book) -> Problems:
+    for name, (one, way) in book.variants.items():
+        if list(one.trains_of(way).values()).count(1.0) != 1:
+            yield name, "trains one part most, at 1, and all others less"
+
+
 def _cue_card(book: Book) -> Problems:
     for name, (_, way) in book.variants.items():
         card = way.cue
@@ -258,6 +264,7 @@ LINTS: dict[str, tuple[Severity, Lint]] = {
     "counted": (Severity.ERROR, _counted),
     "sourced": (Severity.ERROR, _sourced),
     "on-the-feet": (Severity.ERROR, _on_the_feet),
+    "one-main-part": (Severity.ERROR, _one_main_part),
     "cue-card": (Severity.ERROR, _cue_card),
     "easier-is-lighter": (Severity.WARNING, _easier_is_lighter),
 }

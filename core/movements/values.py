@@ -57,6 +57,27 @@ class Pattern(StrEnum):
     MOBILITY = "mobility"
 
 
+class Part(StrEnum):
+    """What training trains: a stand-in keeps the parts of what it stands for. One leg is no part of its own."""
+
+    SQUAT = "squat"  # knees and hips: lunges and steps too
+    HINGE = "hinge"  # the back of the body: hips, hamstrings, lower back
+    CALVES = "calves"
+    PUSH = "push"  # forward, and down in dips
+    PRESS = "press"  # overhead
+    ROW = "row"  # pulling in
+    PULL = "pull"  # pulling down, or oneself up
+    ARMS = "arms"  # elbows or shoulders by themselves
+    GRIP = "grip"
+    BRACE = "brace"  # a trunk that keeps still
+    BEND = "bend"  # a trunk that bends or turns
+    CARRY = "carry"
+    JUMP = "jump"  # spring
+    BREATH = "breath"  # heart and lungs: all that travels
+    MOBILITY = "mobility"
+    SKILL = "skill"  # something that only practice of itself teaches
+
+
 class Demand(StrEnum):
     """What a variant asks of the body or the room; limits and space rule these out or lighten them."""
 
@@ -158,6 +179,10 @@ class Hold(Value):
         return implement in {None, self.implement} and count in {None, self.count}
 
 
+# How much of each part, against the part that is trained most, which is 1.
+Trained = dict[Part, Annotated[float, Field(gt=0, le=1)]]
+
+
 class Cue(Value):
     """The cue card, in our own words: how to start, what counts as a repetition, and what to look after."""
 
@@ -174,7 +199,7 @@ class Variant(Value):
     `needs`: things that must be there beside what is held (chair, bar); a floor, a wall and a doorway always
     are. Of a list in it any one will do, and the first is the usual one. `holds`: empty means unloaded; one that
     can't be done without a load lists at least one.
-    `unit`, `sides`: only where they differ from the movement's. Where units differ, an amount is carried over
+    `unit`, `sides`, `trains`: only where they differ from the movement's. Where units differ, an amount is carried over
     by its time: amount x seconds / seconds.
     `reserves`: share of one repetition's cost by reserve name; the limiting one sets the count.
     `seconds`: of one repetition, or of one metre; 1 for a hold. `met`: at that cadence, without a break.
@@ -188,6 +213,7 @@ class Variant(Value):
     id: Id
     names: tuple[Words, ...] = ()
     label: Words
+    trains: Trained = Field(default_factory=dict)
     needs: tuple[Need, ...] = ()
     holds: tuple[Hold, ...] = ()
     unit: AmountUnit | None = None
@@ -221,13 +247,17 @@ class Variant(Value):
 
 
 class MovementRow(Value):
-    """A movement as its file holds it; the file names the pattern once for all."""
+    """A movement as its file holds it; the file names the pattern once for all.
+
+    `trains`: the parts that it trains, set by judgement: the main part is 1, and no other.
+    """
 
     id: Id
     names: tuple[Words, ...] = ()
     unit: AmountUnit = AmountUnit.REPS
     sides: Sides = "both"
     k: Sourced | None = None
+    trains: Trained = Field(min_length=1)
     variants: tuple[Variant, ...] = Field(min_length=1)
 
 
@@ -248,6 +278,15 @@ class Movement(MovementRow):
     def sides_of(self, variant: Variant) -> Sides:
         """Whether one repetition works both sides, one, or one after the other."""
         return variant.sides or self.sides
+
+    def trains_of(self, variant: Variant) -> Trained:
+        """The parts that this variant trains, and how much of each."""
+        return variant.trains or self.trains
+
+    def main_of(self, variant: Variant) -> Part:
+        """The part that this variant trains most."""
+        trained = self.trains_of(variant)
+        return max(trained, key=trained.__getitem__)
 
     def meant(
         self,

@@ -2,7 +2,7 @@ import pytest
 
 from core.movements.catalogue import catalogue
 from core.movements.lints import LINTS, Severity, lint
-from core.movements.values import HeightShare, Pattern
+from core.movements.values import HeightShare, Part, Pattern
 
 BOOK = catalogue()
 
@@ -58,6 +58,7 @@ BROKEN = {
         "air squat/floor", seconds=FLOOR.seconds.model_copy(update={"source": "somebody said"})
     ),
     "on-the-feet": changed("air squat/floor", demands=()),
+    "one-main-part": changed("air squat/floor", trains={Part.SQUAT: 1.0, Part.BREATH: 1.0}),
     "cue-card": changed("air squat/floor", cue=FLOOR.cue.model_copy(update={"caution": "tbd"})),
     "easier-is-lighter": changed("air squat/half", ratio=FLOOR.ratio.model_copy(update={"value": 0.5})),
 }

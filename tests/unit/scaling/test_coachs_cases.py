@@ -11,7 +11,7 @@ from core.ability.capacity import Capacity
 from core.athletes.limits import limit
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue, catalogue
-from core.movements.values import Cue, Hold, Movement, Pattern, Share, Sourced, Variant
+from core.movements.values import Cue, Hold, Movement, Part, Pattern, Share, Sourced, Variant
 from core.scaling.values import Because, Change, Version
 from core.scaling.version import version_for
 from core.sessions.values import Block, Format, Line, Session
@@ -48,6 +48,7 @@ BACK_SQUAT = Movement(
     id="back squat",
     pattern=Pattern.SQUAT,
     k=number(55),
+    trains={Part.SQUAT: 1.0},
     variants=(
         way("barbell", share=0.88, holds=[("barbell", 1)]),
         way("paused", share=0.88, ratio=0.8, holds=[("barbell", 1)]),
