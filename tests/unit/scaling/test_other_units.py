@@ -152,7 +152,7 @@ METRES = [
         "400 m run",
         athlete(limits=("no-running",), space=NO_RUNNING),
         "150 s march on the spot",
-        Because.LIMIT,
+        "150 s march on the spot with high knees",
         "no running, so here's what fits instead",
     ),
     Case("20 m walking lunges", athlete(tests=LUNGES), "20 m of walking lunges", Because.AS_WRITTEN),
@@ -187,7 +187,7 @@ METRES = [
     Case(
         "20 m handstand walk",
         athlete(tests=[did("push-up", 20)]),
-        "8 walks from a plank to hips high and back",
+        "16 shoulder taps on hands and feet, hips high",
         Because.SKILL,
         "haven't told me that you do this one",
     ),
@@ -229,7 +229,7 @@ CEILING = [
     Case(
         "20 m bear crawl",
         athlete(space=NO_RUNNING, tests=[did("push-up", 20)]),
-        "30 s hold on hands and toes, knees just off the floor",
+        "30 s bear steps on the spot",
         Because.SPACE,
         "no room to run where you train.",
     ),
