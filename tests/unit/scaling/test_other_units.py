@@ -40,13 +40,13 @@ KILOCALORIES = [
     Case(
         "15 cal row",
         athlete(limits=("no-running",)),
-        "130 m brisk walk",
+        "75 s brisk walk",
         Because.NOT_OWNED,
         "don't have a rowing machine",
     ),
     Case("15 cal row", athlete(space=NO_RUNNING), "75 s march on the spot", Because.NOT_OWNED),
     Case(
-        "10 cal ride", athlete(limits=("ankle",)), "80 m brisk walk", Because.NOT_OWNED, "don't have a bike"
+        "10 cal ride", athlete(limits=("ankle",)), "50 s brisk walk", Because.NOT_OWNED, "don't have a bike"
     ),
 ]
 
@@ -144,9 +144,9 @@ METRES = [
     Case(
         "400 m run",
         athlete(limits=("knee",), owns=["bike"]),
-        "400 m brisk walk",
+        "150 s brisk walk",
         Because.LIMIT,
-        "spare your sore knee; the distance stays the same",
+        "spare your sore knee",
     ),
     Case(
         "400 m run",
