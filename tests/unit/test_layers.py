@@ -19,6 +19,7 @@ LAYERS = (
     "core.scores",
     "core.notation",
     "core.ability",
+    "core.understanding",
     "core.scaling",
     "core.forecast",
     "core.store",

@@ -1,0 +1,1 @@
+"""What people write -> acts: read everything, then choose."""

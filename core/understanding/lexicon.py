@@ -1,0 +1,205 @@
+"""Words by meaning: the TOML files of the languages, the catalogue and the limits, looked up by spelling."""
+
+import tomllib
+from collections import defaultdict
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field, replace
+from functools import cache
+from pathlib import Path
+from typing import Any, Final, NamedTuple
+
+from rapidfuzz import process
+from rapidfuzz.distance import OSA
+
+from core.athletes.limits import limits
+from core.movements.lookup import catalogue
+from core.understanding.text import fold, read_text, stem
+
+FOLDER: Final = Path(__file__).parent / "lexicon"
+LONGEST_PHRASE: Final = 7
+# Words shorter than this are read exactly; from the second length on two letters may be wrong.
+_ONE_SLIP, _TWO_SLIPS = 5, 9
+_PARTS_OF_KINDS: Final = {"joint": "part", "wish": "wish", "condition": "condition", "state": "condition"}
+# Limits that are told as an illness, or as what they are in the heat.
+_NOT_CONDITIONS: Final = {"fever", "after-illness", "heat", "unsteady"}
+
+
+class Sense(NamedTuple):
+    """One thing that a spelling may mean: `part` `knee`, `day` `monday`, `meaning` `own`."""
+
+    kind: str
+    value: str
+
+
+class NearSign(NamedTuple):
+    """A stop sign that is told by two words near each other."""
+
+    sign: str
+    heads: frozenset[str]
+    others: frozenset[str]
+
+
+@dataclass(frozen=True)
+class Lexicon:
+    """`senses`: by joined stems; `beginnings`: of all spellings of several words; `by_language`: words of each.
+
+    `views`: the same for a message of one language: what its own words mean there, and of other languages' phrases
+    those that aren't made of its words (`a` is an article in English, and a `to` in Spanish).
+    """
+
+    senses: Mapping[str, tuple[Sense, ...]]
+    beginnings: frozenset[str]
+    numbers: Mapping[str, float]
+    near_signs: tuple[NearSign, ...]
+    by_language: Mapping[str, frozenset[str]]
+    words: frozenset[str]
+    views: Mapping[str, "Lexicon"] = field(default_factory=dict)
+    _candidates: dict[str, list[str]] = field(default_factory=dict)
+
+    def meant(self, word: str) -> str | None:
+        """The known word that `word` is a slip for; None for a known one, and where two are as near."""
+        slips = 0 if len(word) < _ONE_SLIP else 1 if len(word) < _TWO_SLIPS else 2
+        if not slips or word in self.words or stem(word) in self.words:
+            return None
+        hits = process.extract(word, self._alike(word), scorer=OSA.distance, score_cutoff=slips, limit=2)
+        if not hits or (len(hits) > 1 and hits[0][1] == hits[1][1] and stem(hits[0][0]) != stem(hits[1][0])):
+            return None
+        return str(hits[0][0])
+
+    def _alike(self, word: str) -> list[str]:
+        """Known words that begin as this one does: a slip at the first letter is rare."""
+        if not self._candidates:
+            for known in sorted(self.words):
+                if len(known) >= _ONE_SLIP - 1:
+                    self._candidates.setdefault(known[0], []).append(known)
+        return self._candidates.get(word[0], [])
+
+
+@cache
+def lexicon() -> Lexicon:
+    """The lexicon that comes with the program, made once."""
+    return read_lexicon(FOLDER, _words_of_examples())
+
+
+def read_lexicon(folder: Path, more_words: Mapping[str, frozenset[str]] | None = None) -> Lexicon:
+    """Every language of a folder; `more_words`: words of each that are known, and mean nothing by themselves."""
+    tables = {path.stem: _table(path) for path in sorted(folder.glob("*.toml"))}
+    by_language: dict[str, frozenset[str]] = {}
+    for language, table in tables.items():
+        own = {word for spelling, _ in _phrases(table) for word in words_of(spelling)}
+        by_language[language] = frozenset(
+            own.union(map(fold, table.get("numbers", {})), (more_words or {}).get(language, ()))
+        )
+    known = {word for spelling, _ in _catalogued() for word in words_of(spelling)}.union(
+        *by_language.values()
+    )
+    whole = _lexicon(tables, by_language, frozenset(known), None)
+    return replace(
+        whole, views={name: _lexicon(tables, by_language, frozenset(known), name) for name in tables}
+    )
+
+
+def _lexicon(
+    tables: Mapping[str, Mapping[str, Any]],
+    by_language: Mapping[str, frozenset[str]],
+    known: frozenset[str],
+    language: str | None,
+) -> Lexicon:
+    senses: dict[str, dict[Sense, None]] = defaultdict(dict)
+    numbers: dict[str, float] = {}
+    for spelling, sense in _catalogued():
+        senses[joined(spelling)][sense] = None
+    own = by_language.get(language or "", frozenset())
+    for name, table in tables.items():
+        for spelling, sense in _phrases(table):
+            if language in {None, name} or not own.issuperset(words_of(spelling)):
+                senses[joined(spelling)][sense] = None
+        for word, number in table.get("numbers", {}).items():
+            if language in {None, name} or fold(word) not in own:
+                numbers[fold(word)] = float(number)
+    return Lexicon(
+        senses={spelled: tuple(found) for spelled, found in senses.items() if spelled},
+        beginnings=frozenset(_beginnings(tables)),
+        numbers=numbers,
+        near_signs=tuple(_near_signs(tables)),
+        by_language=by_language,
+        words=known,
+    )
+
+
+def words_of(spelling: str) -> tuple[str, ...]:
+    """The folded words of a phrase, as `read_text` parts them."""
+    return tuple(token.word for token in read_text(spelling).tokens if token.kind in {"word", "number"})
+
+
+def joined(spelling: str) -> str:
+    """The key of a phrase: its words' stems without spaces, so that `pull-up`, `pull up` and `pullup` are one."""
+    return "".join(map(stem, words_of(spelling)))
+
+
+def _table(path: Path) -> dict[str, Any]:
+    return tomllib.loads(path.read_text(encoding="utf-8"))
+
+
+def _phrases(table: Mapping[str, Any]) -> Iterator[tuple[str, Sense]]:
+    for kind, entries in table.items():
+        if kind in {"numbers", "near_sign"}:
+            continue
+        for value, spellings in entries.items():
+            yield from ((spelling, Sense(kind, value)) for spelling in spellings)
+
+
+def _catalogued() -> Iterator[tuple[str, Sense]]:
+    for thing in catalogue().implements:
+        yield from ((name, Sense("thing", thing.id)) for name in (thing.id, thing.label, *thing.names))
+    for spelling, named in catalogue().spellings():
+        yield spelling, Sense("movement", named.movement.id)
+    for limit in limits():
+        kind = _PARTS_OF_KINDS[limit.kind]
+        if limit.id not in _NOT_CONDITIONS:
+            yield from ((name, Sense(kind, limit.id)) for name in limit.names if name not in _TOO_LOOSE)
+
+
+# What the limits call so, and a sentence may mean otherwise: the lexicon of the language says which counts.
+_TOO_LOOSE: Final = {
+    "back",
+    "balance",
+    "falls",
+    "dizzy",
+    "dizziness",
+    "heart",
+    "leaking",
+    "fits",
+    "calf",
+    "seated",
+    "bp",
+}
+
+
+def _beginnings(tables: Mapping[str, Mapping[str, Any]]) -> Iterator[str]:
+    spellings = [spelling for spelling, _ in _catalogued()]
+    spellings += [spelling for table in tables.values() for spelling, _ in _phrases(table)]
+    for spelling in spellings:
+        words = list(map(stem, words_of(spelling)))
+        yield from ("".join(words[:end]) for end in range(1, len(words)))
+
+
+def _near_signs(tables: Mapping[str, Mapping[str, Any]]) -> Iterator[NearSign]:
+    for table in tables.values():
+        for sign, words in table.get("near_sign", {}).items():
+            yield NearSign(
+                sign, frozenset(map(joined, words["head"])), frozenset(map(joined, words["one_of"]))
+            )
+
+
+def _words_of_examples() -> Mapping[str, frozenset[str]]:
+    from core.understanding.examples import examples  # noqa: PLC0415 - they read texts, as this does
+
+    found: dict[str, set[str]] = defaultdict(set)
+    for example in examples():
+        tokens = read_text(example.text).tokens
+        # A name of a person is no word; what begins a sentence elsewhere stands inside one.
+        found[example.language].update(
+            token.word for token in tokens if token.kind == "word" and token.typed.islower()
+        )
+    return {language: frozenset(words) for language, words in found.items()}

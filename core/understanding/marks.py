@@ -1,0 +1,305 @@
+"""Tokens -> marks: what is named in a text, each at its place. Things, parts of the body, people, numbers, days ..."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from functools import cached_property, lru_cache
+from typing import Final
+
+from core.measures import KG_PER_POUND
+from core.movements.names import key
+from core.notation.zones import places_in
+from core.understanding.lexicon import LONGEST_PHRASE, Lexicon, Sense, lexicon
+from core.understanding.quantities import Quantity, quantities
+from core.understanding.text import Text, Token, read_text, stem
+
+# A message has few slips; more than these are another language, or nonsense.
+MOST_SLIPS: Final = 8
+_LONGEST_PLACE: Final = 3
+_SHORTEST_NAME, _LONGEST_GUESSED_NAME = 2, 7
+KG_PER_LB: Final = float(KG_PER_POUND)
+# Small words that the slots look at, beside what is named.
+HELPING: Final = frozenset(
+    {
+        "up_to",
+        "adjustable",
+        "filled",
+        "each",
+        "or",
+        "instead",
+        "failed",
+        "after_word",
+        "before_word",
+        "until_word",
+    }
+    | {
+        "everyone_word",
+        "denial",
+        "joint",
+        "span",
+        "no_side",
+        "not_the",
+        "for_word",
+        "left_word",
+        "minus_word",
+    }
+)
+# Kinds that a mark may be of; what else the lexicon knows only tells what a sentence is about.
+NAMED: Final = frozenset(
+    {
+        "thing",
+        "other_thing",
+        "everything",
+        "part",
+        "maybe_part",
+        "muscle",
+        "condition",
+        "illness",
+        "wish",
+        "movement",
+    }
+    | {
+        "term",
+        "sign",
+        "not_sign",
+        "place",
+        "side",
+        "day",
+        "month",
+        "other_person",
+        "units_word",
+        "count",
+        "format",
+    }
+    | {"zone_name", "rx", "scaled_word"}
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """Tokens `start` to `end` name something: of the first kind that stands here, or of several."""
+
+    start: int
+    end: int
+    senses: tuple[Sense, ...]
+    quantity: Quantity | None = None
+
+    def value(self, *kinds: str) -> str | None:
+        """What it names of one of these kinds; None where it is of none."""
+        return next((sense.value for sense in self.senses if sense.kind in kinds), None)
+
+    @property
+    def kinds(self) -> tuple[str, ...]:
+        return tuple(dict.fromkeys(sense.kind for sense in self.senses))
+
+
+@dataclass(frozen=True)
+class Marked:
+    """A text with what it names. `words`: as they were meant, slips put right; `meanings`: what each is about."""
+
+    text: Text
+    words: tuple[str, ...]
+    marks: tuple[Mark, ...]
+    meanings: tuple[tuple[str, ...], ...]
+    helping: tuple[tuple[Sense, ...], ...]
+    language: str
+
+    @cached_property
+    def mark_at(self) -> tuple[Mark | None, ...]:
+        """The mark that each token belongs to."""
+        found: list[Mark | None] = [None] * len(self.words)
+        for mark in self.marks:
+            found[mark.start : mark.end] = [mark] * (mark.end - mark.start)
+        return tuple(found)
+
+    def within(self, start: int, end: int, *kinds: str) -> list[Mark]:
+        """The marks of these kinds between two tokens, in their order."""
+        return [
+            one
+            for one in self.marks
+            if start <= one.start < end and (not kinds or one.value(*kinds) is not None)
+        ]
+
+    def means(self, at: int, *meanings: str) -> bool:
+        return any(one in self.meanings[at] for one in meanings)
+
+    def helps(self, at: int, kind: str) -> str | None:
+        """What the word here says as a small word of this kind."""
+        return next((sense.value for sense in self.helping[at] if sense.kind == kind), None)
+
+
+def mark(
+    typed: str, people: Sequence[str] | None = None, known: Lexicon | None = None, *, asks_place: bool = False
+) -> Marked:
+    """Everything that is named. `people`: the names of the group; None where nobody knows them."""
+    every = known or lexicon()
+    text = read_text(typed)
+    meant = _put_right(text.tokens, every, people)
+    language = language_of(meant, every)
+    words = every.views.get(language, every)
+    found = quantities(text.tokens, meant, words)
+    taken = {at for one in found for at in range(one.start, one.end)}
+    marks = [Mark(one.start, one.end, (Sense(one.kind, ""),), one) for one in found]
+    if people is None or asks_place:
+        marks += _places(text.tokens, taken, asks_place=asks_place)
+    marks += _people(text.tokens, meant, people, words, _covered(marks))
+    named, meanings, helping = _named(text.tokens, meant, words, taken | _covered(marks))
+    marks += named
+    marks += _places(text.tokens, _covered(marks), asks_place=asks_place)
+    marks.sort(key=lambda one: one.start)
+    return Marked(text, tuple(meant), tuple(marks), meanings, helping, language)
+
+
+def _covered(marks: Sequence[Mark]) -> set[int]:
+    return {at for one in marks for at in range(one.start, one.end)}
+
+
+def language_of(words: Sequence[str], known: Lexicon) -> str:
+    """The language most of whose words are here; English where none is ahead."""
+    counts = {name: sum(word in have for word in words) for name, have in known.by_language.items()}
+    best = max(counts.values(), default=0)
+    return (
+        "en" if counts.get("en", 0) == best else next(name for name, count in counts.items() if count == best)
+    )
+
+
+def _put_right(tokens: Sequence[Token], known: Lexicon, people: Sequence[str] | None) -> list[str]:
+    names = _folded_names(tuple(people or ()))
+    slips = 0
+    meant: list[str] = []
+    for token in tokens:
+        word = token.word
+        if token.kind == "word" and slips < MOST_SLIPS and word not in names and not _is_name_like(token):
+            right = known.meant(word)
+            slips += right is not None
+            word = right or word
+        meant.append(word)
+    return meant
+
+
+def _is_name_like(token: Token) -> bool:
+    return token.start > 0 and token.typed[:1].isupper() and token.typed[1:].islower()
+
+
+@lru_cache(maxsize=64)
+def _folded_names(people: tuple[str, ...]) -> dict[str, str]:
+    return {
+        word: name
+        for name in people
+        for word in [read_text(name).tokens[0].word if read_text(name).tokens else ""]
+    }
+
+
+def _people(
+    tokens: Sequence[Token],
+    meant: Sequence[str],
+    people: Sequence[str] | None,
+    known: Lexicon,
+    taken: set[int],
+) -> Iterator[Mark]:
+    """Names of the group; where nobody knows them, words that look like names."""
+    names = _folded_names(tuple(people or ()))
+    for at, token in enumerate(tokens):
+        if token.kind != "word" or at in taken:
+            continue
+        name = _name(token, meant[at], names, known, guessing=people is None)
+        if name:
+            yield Mark(at, at + 1, (Sense("person", name),))
+
+
+def _name(token: Token, meant: str, names: dict[str, str], known: Lexicon, *, guessing: bool) -> str | None:
+    typed = token.typed.removesuffix("'s").removesuffix("'")
+    word = token.word if token.word in names else token.word.removesuffix("s")
+    capital = typed[:1].isupper()
+    if word in names and (capital or word not in known.words):
+        return names[word]
+    # Who isn't of the group, or of a group that nobody knows: a capital, and no word.
+    short = _SHORTEST_NAME <= len(typed) <= _LONGEST_GUESSED_NAME
+    unknown = (
+        capital and typed[1:].islower() and short and not _is_word(token.word, known) and meant == token.word
+    )
+    return typed if unknown and (guessing or not names) else None
+
+
+def _is_word(word: str, known: Lexicon) -> bool:
+    return any(one in known.words or one in known.senses for one in (word, stem(word)))
+
+
+@dataclass
+class _Named:
+    """What the phrases of a text name, mean and help with, being gathered from the left."""
+
+    marks: list[Mark]
+    meanings: list[list[str]]
+    helping: list[list[Sense]]
+    free: int = 0
+
+    def take(self, at: int, end: int, senses: Sequence[Sense]) -> None:
+        for place in range(at, end):
+            self.helping[place] += [sense for sense in senses if sense.kind in HELPING]
+            told = self.meanings[place]
+            told += [one.value for one in senses if one.kind == "meaning" and one.value not in told]
+
+
+def _named(
+    tokens: Sequence[Token], meant: Sequence[str], known: Lexicon, taken: set[int]
+) -> tuple[list[Mark], tuple[tuple[str, ...], ...], tuple[tuple[Sense, ...], ...]]:
+    """Longest phrases first from the left; what each word is about is kept beside."""
+    found = _Named([], [[] for _ in tokens], [[] for _ in tokens])
+    for at, token in enumerate(tokens):
+        if token.kind not in {"word", "number"}:
+            continue
+        longest: Mark | None = None
+        for end, senses in _phrases(tokens, meant, at, known):
+            found.take(at, end, senses)
+            named = tuple(sense for sense in senses if sense.kind in NAMED)
+            if named and at >= found.free and taken.isdisjoint(range(at, end)):
+                longest = Mark(at, end, named)
+        if longest:
+            found.marks.append(longest)
+            found.free = longest.end
+    return found.marks, tuple(map(tuple, found.meanings)), tuple(map(tuple, found.helping))
+
+
+def _phrases(
+    tokens: Sequence[Token], meant: Sequence[str], at: int, known: Lexicon
+) -> Iterator[tuple[int, tuple[Sense, ...]]]:
+    """Every known phrase that begins at a token, shorter ones first, with its end."""
+    spelled = ""
+    for end in range(at + 1, min(at + LONGEST_PHRASE, len(tokens)) + 1):
+        if tokens[end - 1].kind not in {"word", "number"}:
+            return
+        spelled += stem(meant[end - 1])
+        if senses := known.senses.get(spelled):
+            yield end, senses
+        if spelled not in known.beginnings:
+            return
+
+
+def _places(tokens: Sequence[Token], taken: set[int], *, asks_place: bool) -> Iterator[Mark]:
+    """Cities and countries: capitalised, or any where a place was asked for."""
+    at = 0
+    while at < len(tokens):
+        end = _end_of_place(tokens, taken, at, asks_place=asks_place)
+        if end:
+            name = " ".join(token.typed for token in tokens[at:end])
+            yield Mark(at, end, (Sense("city", name),))
+        at = end or at + 1
+
+
+def _end_of_place(tokens: Sequence[Token], taken: set[int], at: int, *, asks_place: bool) -> int | None:
+    if tokens[at].kind != "word" or not (asks_place or tokens[at].typed[:1].isupper()):
+        return None
+    for end in range(min(at + _LONGEST_PLACE, len(tokens)), at, -1):
+        words = tokens[at:end]
+        if (
+            all(one.kind == "word" for one in words)
+            and taken.isdisjoint(range(at, end))
+            and _is_place(" ".join(one.typed for one in words))
+        ):
+            return end
+    return None
+
+
+@lru_cache(maxsize=2000)
+def _is_place(name: str) -> bool:
+    return bool(places_in(name)) and len(key(name)) > _LONGEST_PLACE

@@ -1,0 +1,1 @@
+"""How the fields of an act are filled from what is named in a stretch."""

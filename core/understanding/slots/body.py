@@ -1,0 +1,85 @@
+"""Parts of the body, what to leave out, conditions and signs, out of a stretch."""
+
+from collections.abc import Iterator
+
+from core.understanding.acts import Side
+from core.understanding.lexicon import lexicon
+from core.understanding.marks import Marked
+from core.understanding.slots.stretch import Stretch
+from core.understanding.text import stem
+from core.understanding.values import Context
+
+# A sign told by two words: how many words may stand between them, and before it for a no to belong to it.
+_NEAR = 5
+_DENIED_WITHIN = 4
+_NO_CONTEXT = Context()
+
+
+def joints(stretch: Stretch, *, loosely: bool = True) -> tuple[str, ...]:
+    """The limits of the joints that are named; `my back` only where the sentence is about bodies (`loosely`)."""
+    kinds = ("part", "maybe_part") if loosely else ("part",)
+    found = [one for one in stretch.marks(*kinds) if not _is_another(stretch, one.start)]
+    return tuple(dict.fromkeys(value for one in found if (value := one.value(*kinds))))
+
+
+def spared(stretch: Stretch) -> tuple[str, ...]:
+    """Joints and things to leave out."""
+    return tuple(dict.fromkeys((*joints(stretch), *stretch.values("wish"))))
+
+
+def conditions(stretch: Stretch) -> tuple[str, ...]:
+    return tuple(one for one in stretch.values("condition"))
+
+
+def side(stretch: Stretch) -> Side | None:
+    """The one side that is named; `right now`, `all right` are none."""
+    found = {
+        one.value("side")
+        for one in stretch.marks("side")
+        if not (one.end < stretch.end and stretch.marked.helps(one.end, "no_side") is not None)
+    }
+    if len(found) != 1:
+        return None
+    return "left" if found.pop() == "left" else "right"
+
+
+def muscle(stretch: Stretch) -> str | None:
+    """The place that is sore, in a plain word."""
+    named = stretch.marks("muscle") or stretch.marks("part", "maybe_part")
+    if not named:
+        return None
+    return named[0].value("muscle") or " ".join(stretch.marked.words[named[0].start : named[0].end])
+
+
+def _is_another(stretch: Stretch, at: int) -> bool:
+    """`not my back, only my wrist`."""
+    before = at - 2
+    return before >= stretch.start and stretch.marked.helps(before, "not_the") is not None
+
+
+def signs(marked: Marked) -> list[tuple[str, int]]:
+    """Every stop sign that is told, with its place: by a phrase, or by two words near each other."""
+    whole = Stretch(marked, 0, len(marked.words), _NO_CONTEXT)
+    no_sign = {at for one in whole.marks("not_sign", "movement") for at in range(one.start, one.end)}
+    found = [(one.value("sign") or "", one.start) for one in whole.marks("sign") if one.start not in no_sign]
+    for near in lexicon().near_signs:
+        found += [(near.sign, at) for at in _near(marked, near.heads, near.others) if at not in no_sign]
+    return [one for one in dict.fromkeys(found) if not whole.is_denied(one[1], near=_DENIED_WITHIN)]
+
+
+def _near(marked: Marked, heads: frozenset[str], others: frozenset[str]) -> Iterator[int]:
+    stems = [stem(word) for word in marked.words]
+    for at, word in enumerate(stems):
+        if word in heads:
+            around = stems[max(0, at - _NEAR) : at] + stems[at + 1 : at + 1 + _NEAR]
+            if others.intersection(around):
+                yield at
+
+
+def tells_of_another(marked: Marked) -> bool:
+    """Somebody else is who it is told of: `my wife fainted`, `Bo fainted`."""
+    whole = Stretch(marked, 0, len(marked.words), _NO_CONTEXT)
+    return bool(whole.marks("other_person", "person")) and not any(
+        word in {"i", "im", "ive", "my", "me"} and marked.mark_at[at] is None
+        for at, word in enumerate(marked.words)
+    )

@@ -1,0 +1,274 @@
+"""What is there, out of a stretch: `two 10s and a mat`, `KBs 16 24 32`, `dumbbells from 2 to 24`."""
+
+import tomllib
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field
+from decimal import Decimal
+from functools import cache
+from pathlib import Path
+from typing import Final
+
+from core.athletes.values import Equipment
+from core.measures import MassUnit, to_kg
+from core.movements.lookup import catalogue
+from core.understanding.marks import Mark
+from core.understanding.quantities import Quantity
+from core.understanding.slots.stretch import Stretch, exact_kg, in_kg, plain
+
+_GYM: Final = Path(__file__).with_name("gym.toml")
+_MOST_OF_ONE: Final = 6
+_HEAVIEST_KG: Final = 500
+_FILLABLE: Final = frozenset({"backpack", "jug"})
+# Estimates, on the safe side, for what people leave out; they are shown, and can be changed.
+_FULL_KG: Final = {"backpack": Decimal(10), "jug": Decimal(5)}
+_STEP: Final = {MassUnit.KG: Decimal("2.5"), MassUnit.LB: Decimal(5)}
+_BAR: Final = {MassUnit.KG: Decimal(20), MassUnit.LB: Decimal(45)}
+
+
+@dataclass
+class _Item:
+    """One thing as it is said. `after`: loads that stand behind its name."""
+
+    thing: str | None = None
+    plural: bool = False
+    count: int | None = None
+    loads: list[Decimal] = field(default_factory=list)
+    low: Decimal | None = None
+    high: Decimal | None = None
+    lacks: bool = False
+    filled: bool = False
+    adjustable: bool = False
+    named_first: bool = False
+    height_cm: Decimal | None = None
+
+    @property
+    def is_bare(self) -> bool:
+        return self.thing is None and bool(self.loads or self.high)
+
+
+def equipment(stretch: Stretch) -> tuple[Equipment, ...]:
+    """All that is named and isn't said to be missing."""
+    items = _shared(list(_items(stretch)))
+    found = [_as_equipment(one, stretch.context.units) for one in items if one.thing and not one.lacks]
+    found += [one for value in stretch.values("everything") if value == "gym" for one in full_gym()]
+    return _merged(_with_plates([one for one in found if one is not None]))
+
+
+def without_load(things: Sequence[Equipment]) -> tuple[Equipment, ...]:
+    """Those that weigh something nobody told."""
+    return tuple(one for one in things if _is_held(one.implement) and not one.loads_kg and one.to_kg is None)
+
+
+def is_known(implement: str) -> bool:
+    """Whether a version may depend on the thing; a mat is heard, and no version changes by it."""
+    return any(one.id == implement for one in catalogue().implements)
+
+
+@cache
+def full_gym() -> tuple[Equipment, ...]:
+    """What a gym has that has everything: an estimate, shown before it counts."""
+    table = tomllib.loads(_GYM.read_text(encoding="utf-8"), parse_float=Decimal)
+    return tuple(Equipment.model_validate(one) for one in table["equipment"])
+
+
+def _is_held(implement: str) -> bool:
+    return any(one.id == implement and one.kind == "held" for one in catalogue().implements)
+
+
+def _items(stretch: Stretch) -> Iterator[_Item]:
+    """From the left; a comma, an `and` or the next thing begins another."""
+    item = _Item()
+    at = stretch.start
+    while at < stretch.end:
+        mark = stretch.marked.mark_at[at]
+        if mark is not None and mark.start == at:
+            thing = mark.value("thing", "other_thing")
+            if thing and item.thing:
+                yield item
+                item = _Item()
+            _take(item, mark, stretch)
+            at = mark.end
+            continue
+        if _parts(stretch, at):
+            if item.thing or item.loads or item.high:
+                yield item
+                lacks = item.lacks and stretch.marked.helps(at, "or") is not None
+                item = _Item(lacks=lacks)
+        else:
+            _take_word(item, stretch, at)
+        at += 1
+    if item.thing or item.loads or item.high:
+        yield item
+
+
+def _parts(stretch: Stretch, at: int) -> bool:
+    token = stretch.marked.text.tokens[at]
+    if token.kind == "mark":
+        return token.word in ",;.\n&+/!("
+    return stretch.marked.helps(at, "joint") is not None or stretch.marked.helps(at, "or") is not None
+
+
+def _take(item: _Item, mark: Mark, stretch: Stretch) -> None:
+    thing = mark.value("thing", "other_thing")
+    if thing:
+        item.named_first = not (item.loads or item.high)
+        item.thing = thing
+        item.plural = stretch.words[mark.end - 1 - stretch.start].endswith("s")
+        item.lacks = item.lacks or stretch.is_denied(mark.start, near=5)
+        return
+    count = mark.value("count")
+    if count is not None:
+        item.lacks = item.lacks or count == "0"
+        item.count = int(count) or None
+        return
+    if mark.quantity and not stretch.is_denied(mark.start, near=2):
+        _take_quantity(item, mark.quantity, stretch)
+
+
+def _take_quantity(item: _Item, one: Quantity, stretch: Stretch) -> None:
+    units = stretch.context.units
+    before = stretch.marked.helps(one.start - 1, "up_to") if one.start > stretch.start else None
+    if one.kind == "load":
+        _load(item, exact_kg(one.value), up_to=before is not None)
+    elif one.kind in {"load_range", "range"}:
+        is_kg = one.kind == "load_range"
+        item.low = exact_kg(one.low or 0) if is_kg else in_kg(one.low or 0, units)
+        item.high = exact_kg(one.value) if is_kg else in_kg(one.value, units)
+    elif one.kind == "times":
+        item.count = int(one.value) if one.value <= _MOST_OF_ONE else item.count
+        item.loads.append(exact_kg(one.second or 0) if one.unit else in_kg(one.second or 0, units))
+    elif one.kind == "height":
+        item.height_cm = plain(Decimal(f"{one.value:.2f}"))
+    elif one.kind == "span" and one.unit == "s":
+        item.plural = True
+        item.thing = item.thing or "dumbbell"
+        _load(item, in_kg(one.value, units), up_to=False)
+    elif one.kind == "number":
+        _number(item, one, stretch, up_to=before is not None)
+
+
+def _number(item: _Item, one: Quantity, stretch: Stretch, *, up_to: bool) -> None:
+    """How many, in front of a thing or a load; else a load without its unit."""
+    after_x = stretch.word(one.start - 1) == "x"
+    if after_x and item.loads and one.value <= _MOST_OF_ONE:
+        item.count = int(one.value)
+        return
+    first = not (item.loads or item.high) and (item.thing is None or stretch.word(one.end) in {"of", "x"})
+    whole = one.value == int(one.value) and 1 <= one.value <= _MOST_OF_ONE
+    if first and whole and not _ends(stretch, one.end):
+        item.count = int(one.value)
+        return
+    if stretch.marked.text.tokens[one.start].kind == "word" and one.value <= _MOST_OF_ONE:
+        return
+    _load(item, in_kg(one.value, stretch.context.units), up_to=up_to)
+
+
+def _ends(stretch: Stretch, at: int) -> bool:
+    return at >= stretch.end or _parts(stretch, at)
+
+
+def _load(item: _Item, load: Decimal, *, up_to: bool) -> None:
+    if up_to:
+        item.high = load
+    else:
+        item.loads.append(load)
+
+
+def _take_word(item: _Item, stretch: Stretch, at: int) -> None:
+    marked = stretch.marked
+    item.filled = item.filled or marked.helps(at, "filled") is not None
+    item.adjustable = item.adjustable or marked.helps(at, "adjustable") is not None
+    if marked.helps(at, "each") is not None and item.loads and item.count is None:
+        item.count = 2
+
+
+def _shared(items: list[_Item]) -> list[_Item]:
+    """A load without a thing belongs to the thing beside it: `8, 12 and 16 kg kettlebells`, `dumbbells 8, 12`."""
+    found: list[_Item] = []
+    waiting: list[_Item] = []
+    for item in items:
+        if not item.is_bare:
+            for one in waiting:
+                item.loads = [*one.loads, *item.loads]
+                item.count = item.count or one.count
+            waiting = []
+            found.append(item)
+        elif found and found[-1].named_first and not found[-1].lacks and _is_weighty(found[-1]):
+            found[-1].loads += item.loads
+            found[-1].high = found[-1].high or item.high
+            found[-1].low = found[-1].low or item.low
+        else:
+            waiting.append(item)
+    if waiting and found and _is_weighty(found[-1]):
+        found[-1].loads += [load for one in waiting for load in one.loads]
+    elif waiting:
+        loads = [load for one in waiting for load in one.loads]
+        count = next((one.count for one in waiting if one.count), None)
+        found.append(_Item("dumbbell", loads=loads, count=count, low=waiting[-1].low, high=waiting[-1].high))
+    return found
+
+
+def _is_weighty(item: _Item) -> bool:
+    return item.thing is not None and _is_held(item.thing)
+
+
+def _as_equipment(item: _Item, units: MassUnit) -> Equipment | None:
+    assert item.thing is not None
+    each = item.count or 1
+    if not _is_held(item.thing):
+        return Equipment(implement=item.thing, each=each, height_cm=item.height_cm)
+    loads = tuple(sorted({load for load in item.loads if 0 < load <= _HEAVIEST_KG}))
+    if item.thing in _FILLABLE:
+        if item.filled and loads and item.thing == "backpack":
+            return Equipment(implement=item.thing, each=each, loads_kg=loads)
+        most = item.high or max(loads, default=_FULL_KG[item.thing])
+        return Equipment(implement=item.thing, each=each, to_kg=most)
+    if item.high is None and item.adjustable and loads:
+        item.high, loads = loads[-1], ()
+    if item.high is not None:
+        return _range(item, units)
+    pairs = item.plural and item.count is None and len(loads) <= 1
+    return Equipment(implement=item.thing, each=2 if pairs else each, loads_kg=loads)
+
+
+def _range(item: _Item, units: MassUnit) -> Equipment | None:
+    assert item.thing is not None and item.high is not None  # noqa: PT018 - both are the caller's
+    step = plain(to_kg(_STEP[units], units))
+    low = item.low or (plain(to_kg(_BAR[units], units)) if item.thing == "barbell" else step)
+    if not 0 < low <= item.high <= _HEAVIEST_KG:
+        return None
+    each = item.count or (2 if item.plural else 1)
+    return Equipment(implement=item.thing, each=each, from_kg=low, to_kg=item.high, step_kg=step)
+
+
+def _with_plates(things: list[Equipment]) -> list[Equipment]:
+    """Plates told by their weight together belong to the bar, if there is one."""
+    bar = next((one for one in things if one.implement == "barbell" and one.to_kg is None), None)
+    plates = next((one for one in things if one.implement == "plate"), None)
+    if bar is None or plates is None:
+        return things
+    total = plates.to_kg or (
+        sum(plates.loads_kg, Decimal(0)) * (plates.each if len(plates.loads_kg) > 1 else 1)
+    )
+    empty = max(bar.loads_kg, default=_BAR[MassUnit.KG])
+    if not total or empty + total > _HEAVIEST_KG:
+        return things
+    loaded = Equipment(
+        implement="barbell", each=bar.each, from_kg=empty, to_kg=empty + total, step_kg=_STEP[MassUnit.KG]
+    )
+    return [loaded if one is bar else one for one in things if one is not plates]
+
+
+def _merged(found: Sequence[Equipment]) -> tuple[Equipment, ...]:
+    """Fixed loads of one kind, as many of each, stand together."""
+    merged: list[Equipment] = []
+    for thing in found:
+        same = next(
+            (one for one in merged if (one.implement, one.each) == (thing.implement, thing.each)), None
+        )
+        if same is None or same.to_kg is not None or thing.to_kg is not None:
+            merged.append(thing)
+        else:
+            loads = tuple(sorted({*same.loads_kg, *thing.loads_kg}))
+            merged[merged.index(same)] = same.model_copy(update={"loads_kg": loads})
+    return tuple(dict.fromkeys(merged))

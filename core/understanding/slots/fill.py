@@ -1,0 +1,322 @@
+"""Act -> how its fields are filled. An act whose needed fields aren't told isn't taken: it fills to nothing."""
+
+from collections.abc import Callable, Mapping, Sequence
+from typing import Any, Final, cast
+
+from core.athletes.values import Equipment
+from core.measures import MassUnit
+from core.understanding.acts import ACTS, AnyAct
+from core.understanding.slots import body, days, equipment, scores
+from core.understanding.slots.stretch import Stretch, exact_kg, in_kg
+
+# Adults; beyond these it is a slip or another unit.
+_LIGHTEST_KG, _HEAVIEST_KG = 30, 300
+_MOST_REPS: Final = 1000
+_HARDEST: Final = 10
+_LONGEST_DAY_MIN: Final = 600
+
+Fields = dict[str, Any]
+# None: not taken; several: as many acts.
+Filler = Callable[[Stretch], Fields | Sequence[Fields] | None]
+
+
+def fill(act: str, stretch: Stretch) -> tuple[AnyAct, ...]:
+    """The acts of this name that a stretch tells; none where what they need isn't there."""
+    filled = FILLERS.get(act, _as_it_is)(stretch)
+    if filled is None:
+        return ()
+    several = [filled] if isinstance(filled, dict) else filled
+    return tuple(cast("AnyAct", ACTS[act](text=stretch.said, **fields)) for fields in several)
+
+
+def _as_it_is(_: Stretch) -> Fields:
+    return {}
+
+
+def _things(stretch: Stretch) -> Fields | None:
+    found = equipment.equipment(stretch)
+    return {"equipment": found} if found else None
+
+
+def _has(stretch: Stretch) -> Fields | None:
+    found = equipment.equipment(stretch)
+    place = "gym" if stretch.values("everything") or "gym" in stretch.values("place") else None
+    return {"equipment": found, "until": days.until(stretch), "place": place} if found else None
+
+
+def _shares(stretch: Stretch) -> Fields:
+    person = stretch.first("person") or stretch.first("other_person")
+    return {"equipment": equipment.equipment(stretch), "person": person}
+
+
+def _lost(stretch: Stretch) -> Fields | None:
+    """What is gone is said with a no, so a no doesn't take it away."""
+    named = stretch.values("thing")
+    found = [one for one in equipment.equipment(stretch) if one.implement in named]
+    left = [name for name in named if name not in {one.implement for one in found}]
+    found += [Equipment(implement=name) for name in left]
+    return {"equipment": tuple(found)} if found else None
+
+
+def _spares(stretch: Stretch) -> Fields | None:
+    limits = body.spared(stretch)
+    if not limits:
+        return None
+    return {"limits": limits, "side": body.side(stretch), "until": days.until(stretch)}
+
+
+def _well_again(stretch: Stretch) -> Fields | None:
+    limits = body.spared(stretch)
+    return {"limits": limits} if limits or stretch.context.question == "pain" else None
+
+
+def _condition(stretch: Stretch) -> Fields | None:
+    found = body.conditions(stretch)
+    return {"limits": found} if found else None
+
+
+def _hurt(stretch: Stretch) -> Fields | None:
+    limits = body.joints(stretch)
+    told = limits or stretch.context.question == "pain" or stretch.means("hurt")
+    return {"limits": limits, "side": body.side(stretch)} if told else None
+
+
+def _sore(stretch: Stretch) -> Fields:
+    return {"where": body.muscle(stretch)}
+
+
+def _sign(stretch: Stretch) -> Fields | None:
+    """Only what the lexicon knows: what only sounds like one is asked about."""
+    told = stretch.first("sign")
+    return {"sign": told} if told else None
+
+
+def _weighs(stretch: Stretch) -> Fields | None:
+    loads = [exact_kg(one.value) for one in stretch.quantities("load")]
+    bare = [in_kg(one.value, stretch.context.units) for one in stretch.quantities("number")]
+    found = [one for one in loads or bare if _LIGHTEST_KG <= one <= _HEAVIEST_KG]
+    return {"body_mass_kg": found[-1]} if found else None
+
+
+def _can(stretch: Stretch) -> Fields | None:
+    asked = stretch.context.question == "ability"
+    movement = stretch.first("movement") or (stretch.context.asked_movement if asked else None)
+    told = _told_of_ability(stretch)
+    if movement is None and not asked:
+        return None
+    if not told:
+        if not (stretch.means("negation", "cannot", "nothing", "no")):
+            return None
+        told = {"reps": 0}
+    return {"movement": movement} | told
+
+
+def _told_of_ability(stretch: Stretch) -> Fields:
+    told: Fields = {}
+    for one in stretch.quantities("load", "distance", "clock", "span", "reps", "number", "range"):
+        if one.kind == "load":
+            told.setdefault("load_kg", exact_kg(one.value))
+        elif one.kind == "distance":
+            told.setdefault("distance_m", one.value)
+        elif one.kind in {"clock", "span"}:
+            told.setdefault("seconds", one.value)
+        elif one.value <= _MOST_REPS:
+            value = one.low if one.kind == "range" and one.low is not None else one.value
+            told.setdefault("reps", int(value))
+    return told
+
+
+def _scored(stretch: Stretch) -> Sequence[Fields] | None:
+    person = stretch.first("person")
+    day = next((one for one in days.days(stretch) if one not in {"today", "tonight"}), None)
+    told = [{"score": one, "day": day, "person": person} for one in scores.results(stretch)]
+    return told or None
+
+
+def _corrects(stretch: Stretch) -> Fields | None:
+    told = scores.results(stretch)
+    return {"score": told[-1]} if told else None
+
+
+def _effort(stretch: Stretch) -> Fields | None:
+    told = stretch.quantities("effort") or stretch.quantities("number", "range")
+    fitting = [one.value for one in told if 0 <= one.value <= _HARDEST]
+    return {"value": fitting[0]} if fitting else None
+
+
+def _has_minutes(stretch: Stretch) -> Fields | None:
+    told = days.minutes(stretch)
+    if told is None:
+        bare = [int(one.value) for one in stretch.quantities("number") if one.value >= 1]
+        told = bare[0] if bare and stretch.means("short", "only") else None
+    return {"minutes": told if told is None or told <= _LONGEST_DAY_MIN else None}
+
+
+def _elsewhere(stretch: Stretch) -> Fields:
+    place = next((one for one in stretch.values("place") if one != "home"), None) or (
+        "gym" if stretch.values("everything") else "trip"
+    )
+    found = equipment.equipment(stretch)
+    return {"place": place, "until": days.until(stretch), "equipment": found or None}
+
+
+def _back_after(stretch: Stretch) -> Fields:
+    return {"days": days.in_days(stretch)}
+
+
+def _movement(stretch: Stretch) -> Fields:
+    return {"movement": stretch.first("movement")}
+
+
+def _how_to(stretch: Stretch) -> Fields | None:
+    terms = stretch.marks("term")
+    if terms and not stretch.marks("movement"):
+        return {"term": terms[0].value("term")}
+    return {"movement": stretch.first("movement")}
+
+
+def _swap(stretch: Stretch) -> Fields:
+    """Which movement goes, and which comes: `rows instead of runs`, `swap runs for rows`, `rows instead`."""
+    named = stretch.marks("movement")
+    ids = [one.value("movement") for one in named]
+    said = [(at, stretch.marked.helps(at, "instead")) for at in stretch.helps("instead")]
+    before_of = [at for at, how in said if how in {"of", "other"}]
+    if len(named) > 1:
+        turned = any(named[0].end <= at < named[1].start for at in before_of)
+        return {"movement": ids[1], "to": ids[0]} if turned else {"movement": ids[0], "to": ids[1]}
+    if not named:
+        return {}
+    alone = [at for at, how in said if how == "alone"]
+    if alone and not before_of and alone[0] >= named[0].end and not stretch.means("what"):
+        return {"to": ids[0]}
+    return {"movement": ids[0]}
+
+
+def _day(stretch: Stretch) -> Fields:
+    return {"day": days.day(stretch)}
+
+
+def _each_day(stretch: Stretch) -> Sequence[Fields]:
+    return [{"day": one} for one in days.days(stretch)] or [{}]
+
+
+def _remind(stretch: Stretch) -> Fields:
+    return {"minutes_before": days.minutes(stretch)}
+
+
+def _quiet(stretch: Stretch) -> Fields:
+    since, to = days.clocks(stretch)
+    return {"since": since, "to": to}
+
+
+def _zone(stretch: Stretch) -> Fields | None:
+    place = stretch.first("city") or stretch.first("zone_name")
+    return {"place": place} if place else None
+
+
+def _units(stretch: Stretch) -> Fields | None:
+    """The first unit that isn't refused; `lb` where only kilos are: `i don't speak kilo`."""
+    named = [one for one in stretch.marks("units_word") if not stretch.is_denied(one.start)]
+    refused = stretch.marks("units_word")
+    if named:
+        return {"units": MassUnit(named[0].value("units_word") or "kg")}
+    if refused:
+        other = MassUnit.LB if refused[0].value("units_word") == "kg" else MassUnit.KG
+        return {"units": other}
+    return None
+
+
+def _with_person(*more: Callable[[Stretch], Fields]) -> Filler:
+    def filler(stretch: Stretch) -> Fields | None:
+        person = stretch.first("person")
+        if person is None:
+            return None
+        told: Fields = {"person": person}
+        for one in more:
+            told |= one(stretch)
+        return told
+
+    return filler
+
+
+def _maybe_person(stretch: Stretch) -> Fields:
+    return {"person": stretch.first("person")}
+
+
+def _class(stretch: Stretch) -> Fields:
+    return {"time": days.one_clock(stretch), "minutes": days.minutes(stretch)}
+
+
+def _class_change(stretch: Stretch) -> Fields:
+    found = days.days(stretch)
+    clock = days.one_clock(stretch)
+    to = " ".join(one for one in (*found[1:2], clock) if one)
+    return {"day": found[0] if found else None, "to": to or None}
+
+
+def _post(stretch: Stretch) -> Fields:
+    told = [
+        stretch.marked.text.words(one.start, one.end) for one in stretch.marks("day", "date", "clock", "hour")
+    ]
+    return {"when": " ".join(told).lower() or None}
+
+
+def _withdraw(stretch: Stretch) -> Fields:
+    return {"what": days.day(stretch)}
+
+
+def _what_if(stretch: Stretch) -> Fields:
+    return {"change": stretch.said}
+
+
+FILLERS: Final[Mapping[str, Filler]] = {
+    "has": _has,
+    "got": _things,
+    "lost": _lost,
+    "shares": _shares,
+    "spares": _spares,
+    "well_again": _well_again,
+    "sign": _sign,
+    "condition": _condition,
+    "weighs": _weighs,
+    "can": _can,
+    "scored": _scored,
+    "corrects": _corrects,
+    "effort": _effort,
+    "hurt": _hurt,
+    "sore": _sore,
+    "has_minutes": _has_minutes,
+    "elsewhere": _elsewhere,
+    "back_after": _back_after,
+    "too_hard": _movement,
+    "too_easy": _movement,
+    "skips": _day,
+    "how_long": _maybe_person,
+    "how_to": _how_to,
+    "how_heavy": _movement,
+    "swap": _swap,
+    "my_history": _movement,
+    "board": _day,
+    "when_is_class": _day,
+    "why": _movement,
+    "joins_class": _each_day,
+    "leaves_class": _each_day,
+    "remind": _remind,
+    "no_reminders": _day,
+    "quiet": _quiet,
+    "zone": _zone,
+    "units": _units,
+    "post": _post,
+    "withdraw": _withdraw,
+    "class": _class,
+    "class_change": _class_change,
+    "class_off": _each_day,
+    "order": _with_person(),
+    "note_fault": _with_person(_movement),
+    "easy_week": _maybe_person,
+    "teach": _movement,
+    "event": _day,
+    "who_reported": _day,
+    "how_is": _with_person(),
+    "what_if": _what_if,
+}

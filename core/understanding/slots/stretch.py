@@ -1,0 +1,76 @@
+"""A stretch of a message that was chosen to be one act, with what its slots ask of it."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from decimal import Decimal
+
+from core.measures import MassUnit, to_kg
+from core.understanding.marks import Mark, Marked
+from core.understanding.quantities import Quantity
+from core.understanding.values import Context
+
+
+@dataclass(frozen=True)
+class Stretch:
+    """Tokens `start` to `end` of a message, read against a context."""
+
+    marked: Marked
+    start: int
+    end: int
+    context: Context
+
+    @property
+    def said(self) -> str:
+        return self.marked.text.words(self.start, self.end)
+
+    @property
+    def words(self) -> tuple[str, ...]:
+        return self.marked.words[self.start : self.end]
+
+    def marks(self, *kinds: str) -> list[Mark]:
+        return self.marked.within(self.start, self.end, *kinds)
+
+    def values(self, *kinds: str) -> list[str]:
+        """What is named of these kinds, each once."""
+        return list(dict.fromkeys(one.value(*kinds) or "" for one in self.marks(*kinds)))
+
+    def first(self, *kinds: str) -> str | None:
+        return next(iter(self.values(*kinds)), None)
+
+    def quantities(self, *kinds: str) -> list[Quantity]:
+        return [one.quantity for one in self.marks(*kinds) if one.quantity is not None]
+
+    def means(self, *meanings: str) -> bool:
+        """Whether any word is about one of these."""
+        return any(self.marked.means(at, *meanings) for at in range(self.start, self.end))
+
+    def helps(self, kind: str) -> Iterator[int]:
+        """The places of small words of a kind."""
+        return (at for at in range(self.start, self.end) if self.marked.helps(at, kind) is not None)
+
+    def word(self, at: int) -> str:
+        return self.marked.words[at] if self.start <= at < self.end else ""
+
+    def is_denied(self, at: int, near: int = 3) -> bool:
+        """Whether a no stands shortly before a place, with no end of a thought between."""
+        for place in range(at - 1, max(self.start, at - near) - 1, -1):
+            token = self.marked.text.tokens[place]
+            if token.kind == "mark" and token.word in ".!?;\n,":
+                return False
+            if self.marked.helps(place, "denial") is not None:
+                return True
+        return False
+
+
+def exact_kg(value: float) -> Decimal:
+    """Kilograms as they were worked out, without the noise of binary numbers."""
+    return plain(Decimal(f"{value:.8f}"))
+
+
+def in_kg(value: float, units: MassUnit) -> Decimal:
+    """A bare number as a mass in the units of whoever speaks."""
+    return plain(to_kg(Decimal(f"{value:.4f}"), units))
+
+
+def plain(number: Decimal) -> Decimal:
+    return Decimal(f"{number.normalize():f}")

@@ -1,0 +1,196 @@
+"""A message -> the acts it holds. Pure: everything is read, then chosen; what is doubtful is asked, never guessed."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from functools import lru_cache
+from math import log
+from typing import Final, cast
+
+from core.notation.alarm import read_alarm
+from core.understanding.acts import AnyAct, Sign, Stop
+from core.understanding.choosing import chooser
+from core.understanding.clauses import Piece, pieces
+from core.understanding.features import features
+from core.understanding.lexicon import lexicon
+from core.understanding.marks import Marked, mark
+from core.understanding.slots import body
+from core.understanding.slots.fill import fill
+from core.understanding.slots.stretch import Stretch
+from core.understanding.slots.uses import crowded, unaccounted
+from core.understanding.values import Context, Message, Understood
+
+# From this chance on an act is taken; from the lower one on it is worth asking about.
+TAKEN: Final = 0.45
+ASKED: Final = 0.2
+# What it costs to part a message where it may be one telling.
+_AT_A_COMMA: Final = 0.5
+_AT_AN_END: Final = 0.12
+# What each named thing costs that an act says nothing of.
+_UNACCOUNTED: Final = 1.5
+# And what it costs that a part of it is plainly something else.
+_CLAIM: Final = 1.1
+_LONGEST_STRETCH: Final = 6
+_TRIED: Final = 4
+_NOTHING_FITS: Final = 0.02
+# Said beside the matter: left out where there is a matter.
+_BESIDE: Final = frozenset({"small_talk", "greeting", "thanks"})
+_OF_THINGS: Final = frozenset({"has", "got", "lost", "elsewhere"})
+_ANSWERS: Final = frozenset({"agrees", "declines"})
+_JOINED: Final = frozenset({"has", "got", "lost", "spares", "condition", "hurt", "well_again", "elsewhere"})
+
+
+@dataclass(frozen=True)
+class Chosen:
+    """A stretch with the acts it most likely is, the chance of that, and the next likely one."""
+
+    start: int
+    end: int
+    name: str
+    chance: float
+    acts: tuple[AnyAct, ...]
+    other: str = ""
+    left_out: float = 0.0
+    chances: Mapping[str, float] = field(default_factory=dict, repr=False)
+
+    @property
+    def cost(self) -> float:
+        return -log(max(self.chance, _NOTHING_FITS)) + self.left_out
+
+
+def understand(message: Message, context: Context | None = None) -> Understood:
+    """Everything that a message tells, asks or wishes, in its order. Never raises for any text."""
+    told = context or Context()
+    marked = mark(message.text, told.people, asks_place=told.question == "zone")
+    if message.role == "athlete" and (sign := _sign(message.text, marked)):
+        return Understood(acts=(sign,), language=marked.language)
+    chosen = _joined(_segmented(marked, message, told), marked, told)
+    taken = [one for one in chosen if one.chance >= TAKEN and one.acts]
+    taken = _without_beside(taken, told)
+    doubtful = [one for one in chosen if one.chance < TAKEN or not one.acts]
+    between = _between(doubtful) if not taken else ()
+    acts: tuple[AnyAct, ...] = tuple(act for one in taken for act in one.acts)
+    return Understood(
+        acts=acts,
+        unread=tuple(words for one in doubtful if (words := marked.text.words(one.start, one.end))),
+        between=between,
+        language=marked.language,
+    )
+
+
+def _sign(text: str, marked: Marked) -> Sign | None:
+    """A stop sign of the speaker's own; every doubt on the safe side."""
+    found = body.signs(marked)
+    if found and not body.tells_of_another(marked):
+        return Sign(sign=cast("Stop", found[0][0]), text=text.strip())
+    if read_alarm(text) not in {"told", "asked"}:
+        return None
+    return Sign(sign="faint", text=text.strip())
+
+
+def _segmented(marked: Marked, message: Message, context: Context) -> list[Chosen]:
+    """The cheapest way to part the message: a stretch costs what its act is unsure by, each parting a little."""
+    found = pieces(marked, _joining())
+    if not found:
+        return []
+    single = [_choose(marked, one, one, message, context) for one in found]
+    best: list[tuple[float, list[Chosen]]] = [(0.0, [])]
+    for end in range(1, len(found) + 1):
+        ways = []
+        for start in range(max(0, end - _LONGEST_STRETCH), end):
+            inner = single[start:end]
+            one = (
+                inner[0]
+                if len(inner) == 1
+                else _choose(marked, found[start], found[end - 1], message, context, inner)
+            )
+            cost = best[start][0] + one.cost + _parting(found[start])
+            ways.append((cost, [*best[start][1], one]))
+        best.append(min(ways, key=lambda way: way[0]))
+    return best[-1][1]
+
+
+def _claims(inner: Sequence[Chosen], name: str) -> float:
+    """How much parts of a stretch are something else by themselves than what the whole of it is."""
+    claims = (
+        one.chance - one.chances.get(name, 0.0)
+        for one in inner
+        if one.acts and one.name != name and one.name not in _BESIDE and one.chance >= TAKEN
+    )
+    return _CLAIM * sum(claims)
+
+
+def _parting(piece: Piece) -> float:
+    return _AT_AN_END if piece.hard else _AT_A_COMMA
+
+
+@lru_cache(maxsize=1)
+def _joining() -> frozenset[str]:
+    """The words that may begin another telling, of every language."""
+    return frozenset(
+        spelled for spelled, senses in lexicon().senses.items() if any(one.kind == "joint" for one in senses)
+    )
+
+
+def _choose(
+    marked: Marked,
+    first: Piece,
+    last: Piece,
+    message: Message,
+    context: Context,
+    inner: Sequence[Chosen] = (),
+) -> Chosen:
+    """The likeliest act whose fields are told, and that accounts for what is named."""
+    start, end = first.start, last.end
+    found = features(marked, start, end, context.question, session=context.session is not None)
+    chances = chooser(message.role).chances(found)
+    likely = sorted(chances, key=chances.__getitem__, reverse=True)[:_TRIED]
+    stretch = Stretch(marked, start, end, context)
+    fitting = [
+        Chosen(
+            start, end, name, chances[name], acts, chances=chances, left_out=_left_out(name, stretch, inner)
+        )
+        for name in likely
+        if (acts := fill(name, stretch))
+    ]
+    if not fitting:
+        return Chosen(start, end, likely[0], 0.0, (), chances=chances)
+    fitting.sort(key=lambda one: one.cost)
+    other = next((one.name for one in fitting[1:] if one.chance >= ASKED / 2), "")
+    return replace(fitting[0], other=other)
+
+
+def _left_out(name: str, stretch: Stretch, inner: Sequence[Chosen]) -> float:
+    return _UNACCOUNTED * (unaccounted(name, stretch) + crowded(name, stretch)) + _claims(inner, name)
+
+
+def _joined(chosen: Sequence[Chosen], marked: Marked, context: Context) -> list[Chosen]:
+    """Neighbours that tell more of the same are one telling."""
+    found: list[Chosen] = []
+    for one in chosen:
+        last = found[-1] if found else None
+        if last and last.name == one.name and one.name in _JOINED:
+            acts = fill(one.name, Stretch(marked, last.start, one.end, context))
+            found[-1] = Chosen(last.start, one.end, one.name, min(last.chance, one.chance), acts, last.other)
+        else:
+            found.append(one)
+    return found
+
+
+def _without_beside(taken: Sequence[Chosen], context: Context) -> list[Chosen]:
+    matter = [one for one in taken if one.name not in _BESIDE]
+    if not matter:
+        return list(taken)
+    if any(one.name in _OF_THINGS for one in matter):
+        matter = [one for one in matter if one.name != "has_nothing"]
+    if context.question in {"consent", "screening"}:
+        return matter
+    return [one for one in matter if one.name not in _ANSWERS] or matter
+
+
+def _between(doubtful: Sequence[Chosen]) -> tuple[str, ...]:
+    """The two acts that one question would settle; none where nothing is near."""
+    near = [one for one in doubtful if one.chance >= ASKED and one.name not in _BESIDE]
+    if not near:
+        return ()
+    likeliest = max(near, key=lambda one: one.chance)
+    return tuple(name for name in (likeliest.name, likeliest.other) if name and name not in _BESIDE)

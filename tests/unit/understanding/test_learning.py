@@ -1,0 +1,61 @@
+"""The weights belong to the examples; a language is data alone."""
+
+from core.understanding.acts import OF_ATHLETE, OF_COACH
+from core.understanding.choosing import as_chooser, digest_of_weights
+from core.understanding.examples import examples, read_examples
+from core.understanding.features import features
+from core.understanding.lexicon import read_lexicon
+from core.understanding.marks import mark
+from tests.corpus.training import digest, learned, rows
+
+TOY_WORDS = """
+[numbers]
+zif = 2
+
+[thing]
+dumbbell = ["blorp"]
+band = ["strimp"]
+
+[part]
+knee = ["gnoob"]
+
+[meaning]
+own = ["vagu"]
+hurt = ["ouzar"]
+"""
+TOY_SENTENCES = """
+[has]
+said = ["vagu zif blorp", "vagu strimp", "blorp vagu", "vagu blorp ka strimp", "mi vagu strimp"]
+
+[hurt]
+said = ["gnoob ouzar", "mi gnoob ouzar", "ouzar gnoob", "gnoob mi ouzar ta", "ta gnoob ouzar"]
+"""
+
+
+def test_the_weights_are_of_these_examples():
+    assert digest_of_weights() == digest(), "run `make train`"
+
+
+def test_examples_name_acts_of_their_speaker():
+    for example in examples():
+        allowed = OF_COACH if example.speaker == "coach" else OF_ATHLETE
+        assert example.act in allowed, example
+
+
+def test_a_language_touches_no_python(tmp_path):
+    (tmp_path / "words").mkdir()
+    (tmp_path / "sentences").mkdir()
+    (tmp_path / "words" / "toy.toml").write_text(TOY_WORDS)
+    (tmp_path / "sentences" / "toy.toml").write_text(TOY_SENTENCES)
+    words = read_lexicon(tmp_path / "words")
+    taught = as_chooser(learned(list(rows(read_examples(tmp_path / "sentences"), "athlete", words))))
+
+    def meant(text):
+        marked = mark(text, known=words)
+        chances = taught.chances(features(marked, 0, len(marked.words)))
+        return max(chances, key=chances.__getitem__), [one.senses for one in marked.marks]
+
+    act, named = meant("ka vagu zif strimp")
+    assert act == "has"
+    assert ("thing", "band") in [tuple(sense) for senses in named for sense in senses]
+    assert meant("gnoob ka ouzar")[0] == "hurt"

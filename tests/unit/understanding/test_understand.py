@@ -1,0 +1,133 @@
+"""What a message holds: several voices, several acts, and what is never taken."""
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from core.movements.lookup import catalogue
+from core.notation.session import read_session
+from core.understanding.acts import ACTS, OF_ATHLETE, OF_COACH, document
+from core.understanding.understand import understand
+from core.understanding.values import Context, Message
+
+AMRAP = read_session("AMRAP 12:\n5 pull-ups\n10 push-ups\n15 air squats", catalogue()).session
+FOR_TIME = read_session("4 rounds for time:\n400 m run\n10 burpees", catalogue()).session
+PEOPLE = ("Bo", "Ilse", "Nina", "Sam")
+
+
+def acts(text, question="", *, session=None, role="athlete", people=PEOPLE):
+    read = understand(
+        Message(text=text, role=role), Context(question=question, session=session, people=people)
+    )
+    return [document(one) for one in read.acts]
+
+
+def names(text, question="", **more):
+    return [one["act"] for one in acts(text, question, **more)]
+
+
+@pytest.mark.parametrize(
+    ("text", "question", "expected"),
+    [
+        ("nothing really, i live in a small flat", "equipment", ["has_nothing"]),
+        ("bit of a dodgy right shoulder", "equipment", ["spares"]),
+        ("how long should this take?", "", ["how_long"]),
+        ("what should I aim for?", "", ["how_to_pace"]),
+        ("bit short today, only 10 minutes", "", ["has_minutes"]),
+        ("how am I doing?", "", ["my_progress"]),
+        ("can you make it easier", "", ["wants_easy"]),
+        ("got a fever and sore throat", "", ["sick"]),
+        ("nah all good bro", "limits", ["nothing_hurt"]),
+        ("stop messaging me", "", ["no_reminders"]),
+        ("delete my data please", "", ["forget_me"]),
+        ("can I have the link", "", ["class_link"]),
+        ("home again", "", ["home_again"]),
+        ("Ich bin krank", "", ["sick"]),
+        ("me duele la rodilla", "", ["hurt"]),
+        ("when is class again", "ability", ["when_is_class"]),
+    ],
+)
+def test_ordinary_sentences_are_understood(text, question, expected):
+    assert names(text, question) == expected
+
+
+def test_one_message_may_hold_several_acts():
+    told = acts("7+5, left shoulder a bit grumpy, effort 8", "score", session=AMRAP)
+    assert [one["act"] for one in told] == ["scored", "hurt", "effort"]
+    assert told[0]["score"] == {"rounds": 7, "reps": 5}
+    assert told[1]["side"] == "left"
+    assert told[2]["value"] == 8
+
+
+def test_equipment_and_a_bad_knee_are_two_acts():
+    assert names("got a 10 kg db and a bad knee", "equipment") == ["has", "spares"]
+
+
+def test_nothing_that_is_named_is_dropped():
+    (told,) = acts("a 12kg kettlebell, resistance band and a stepper", "equipment")
+    assert [one["implement"] for one in told["equipment"]] == ["kettlebell", "band", "stepper"]
+
+
+def test_how_far_they_got_is_counted_in_the_session():
+    (told,) = acts("made it to 6 full rounds plus the pullups and 4 pushups", "score", session=AMRAP)
+    assert told["score"] == {"rounds": 6, "reps": 9}
+
+
+def test_a_time_with_a_dot_is_a_time_where_the_session_is_timed():
+    assert acts("8.43", "score", session=FOR_TIME)[0]["score"] == {"seconds": 523}
+
+
+def test_what_they_failed_is_no_score():
+    heavy = read_session("Snatch: find a heavy double in 15 minutes", catalogue()).session
+    (told,) = acts("failed 60 twice so its 57.5", "score", session=heavy)
+    assert told["score"]["load_kg"] == 57.5
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["chest feels tight and my arm is tingly", "nearly fainted in the second round", "mir ist schwindelig"],
+)
+def test_a_stop_sign_comes_before_everything_else(text):
+    assert names(text, "score", session=AMRAP) == ["sign"]
+
+
+def test_a_sign_that_is_denied_is_none():
+    assert "sign" not in names("no chest pain, all good", "pain")
+
+
+def test_a_coach_s_session_is_no_score():
+    board = "Strength Friday\nBack squat 5x5\nFinisher 3 rounds: 40s on 20s off\nplank"
+    assert names(board, role="coach") == ["session"]
+
+
+def test_what_a_coach_asks_of_one_athlete_is_no_score():
+    assert names("Ilse 2 rounds less please", role="coach") == ["order"]
+
+
+def test_a_rest_day_is_an_announcement():
+    assert names("today is a rest day!", role="coach") == ["announce"]
+
+
+def test_a_score_of_somebody_else_names_them():
+    told = acts("Bo got 6 rounds and 3 reps", role="coach")
+    assert [(one["act"], one["person"]) for one in told] == [("scored", "Bo")]
+
+
+def test_words_of_no_meaning_are_given_back():
+    read = understand(Message(text="blah frobnicate the gizmo"))
+    assert read.acts == ()
+    assert read.unread == ("blah frobnicate the gizmo",)
+
+
+def test_every_act_is_an_athletes_or_a_coachs():
+    assert frozenset(ACTS) == OF_ATHLETE | OF_COACH
+
+
+@settings(max_examples=60, deadline=None)
+@given(
+    st.text(max_size=300), st.sampled_from(["athlete", "coach"]), st.sampled_from(["", "score", "equipment"])
+)
+def test_any_text_is_read_and_never_yields_what_the_other_role_says(text, role, question):
+    read = understand(Message(text=text, role=role), Context(question=question))
+    allowed = OF_COACH if role == "coach" else OF_ATHLETE
+    assert {one.act for one in read.acts} <= allowed
