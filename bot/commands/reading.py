@@ -1,14 +1,27 @@
-"""`bellwether read session` and `bellwether read score`: what the bot understands of typed words."""
+"""`bellwether read session`, `read score` and `read message`: what the bot understands of typed words."""
 
 import sys
 from collections.abc import Iterator
 from pathlib import Path
-from typing import Annotated, Any
+from typing import Annotated, Any, Literal, get_args
 
 import typer
 
 from bot.commands.console import AsJson, print_json, print_text
-from core.desk.trial import score_in, session_in, session_in_words
+from bot.commands.roster import read_roster
+from bot.words.en.acts import ask_between, in_words
+from core.desk.reference import catalogue
+from core.desk.trial import (
+    Context,
+    Message,
+    OpenQuestion,
+    Understood,
+    document,
+    message_in,
+    score_in,
+    session_in,
+    session_in_words,
+)
 from core.errors import InputError
 from core.notation.values import Corrected, NotUnderstood, ReadSession
 from core.scores.values import ReadScore
@@ -17,6 +30,12 @@ from core.sessions.values import Block, Line
 read = typer.Typer(help="Read typed words the way the bot does.", no_args_is_help=True)
 
 LONGEST_FILE = 1_000_000
+
+Role = Literal["athlete", "coach"]
+QUESTIONS = tuple(name for name in get_args(OpenQuestion) if name)
+Questions = Literal[
+    "equipment", "limits", "weight", "ability", "pain", "effort", "consent", "screening", "score", "zone"
+]
 
 
 @read.command("session")
@@ -48,6 +67,33 @@ def read_score(
         print_json(score_document(found))
     else:
         print_text(_score_line(found))
+
+
+# A message may begin with a dash too; `-` alone is standard input.
+@read.command("message", context_settings={"ignore_unknown_options": True})
+def read_message(
+    text: Annotated[str, typer.Argument(metavar="TEXT|-", help="What was written; - is standard input.")],
+    role: Annotated[Role, typer.Option(help="Who wrote it.")] = "athlete",
+    question: Annotated[
+        Questions | None, typer.Option(metavar="NAME", help=f"What was asked last: {', '.join(QUESTIONS)}.")
+    ] = None,
+    session: Annotated[
+        str | None, typer.Option("--for", metavar="SESSION.txt", help="Today's session.")
+    ] = None,
+    roster: Annotated[
+        Path | None, typer.Option(metavar="ROSTER.toml", help="The group's people, so that names are known.")
+    ] = None,
+    as_json: AsJson = False,
+) -> None:
+    """Read what a message tells, asks or wishes: it may hold several things."""
+    people = tuple(one.name for one in read_roster(roster, catalogue())) if roster else None
+    message = Message(text=text_of(text) if text == "-" else text, role=role)
+    context = Context(question=question or "", people=people)
+    found = message_in(message, context, text_of(session) if session else None)
+    if as_json:
+        print_json(message_document(found))
+    else:
+        print_text("\n".join(_message_lines(found)))
 
 
 def text_of(file: str) -> str:
@@ -93,6 +139,22 @@ def score_document(found: ReadScore) -> dict[str, Any]:
         else empty | {"capped": False, "scaled": False, "note": None, "pain": None}
     )
     return score | {"block": found.block + 1, "sure": found.sure, "ask": found.ask, "doubt": found.doubt}
+
+
+def message_document(found: Understood) -> dict[str, Any]:
+    """The JSON form of a message that was understood."""
+    return {
+        "acts": [document(act) for act in found.acts],
+        "unread": list(found.unread),
+        "ask": ask_between(found.between),
+    }
+
+
+def _message_lines(found: Understood) -> Iterator[str]:
+    yield from (in_words(document(act)) for act in found.acts)
+    yield from (f"not understood: {words}" for words in found.unread)
+    if question := ask_between(found.between):
+        yield question
 
 
 def _session_lines(found: ReadSession) -> Iterator[str]:

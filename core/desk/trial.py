@@ -1,4 +1,4 @@
-"""Read and rank with nothing stored: what the command line does, and the checks from outside."""
+"""Read, understand and rank with nothing stored: what the command line does, and the checks from outside."""
 
 from collections.abc import Iterable
 
@@ -12,6 +12,11 @@ from core.notation.writing import write_session
 from core.scores.ranking import rank
 from core.scores.values import Board, Entry, ReadScore
 from core.sessions.values import Format, Session
+from core.understanding.acts import document
+from core.understanding.understand import understand
+from core.understanding.values import Context, Message, OpenQuestion, Understood
+
+__all__ = ["Context", "Message", "OpenQuestion", "Understood", "document"]
 
 
 def session_in(text: str, unit: MassUnit = MassUnit.KG) -> ReadSession:
@@ -33,6 +38,17 @@ def score_in(text: str, session_text: str, block: int | None = None) -> ReadScor
     if block is not None and not 1 <= block <= len(read.session.blocks):
         raise InputError(f"block {block}", f"the session has {len(read.session.blocks)}, counted from 1")
     return read_score(text, read.session, None if block is None else block - 1)
+
+
+def message_in(message: Message, context: Context, session_text: str | None = None) -> Understood:
+    """What a message tells, asks or wishes; `session_text`: today's session. Raises InputError where it is none."""
+    if session_text is None:
+        return understand(message, context)
+    read = session_in(session_text)
+    if read.session is None:
+        first = read.not_understood[0]
+        raise InputError(f"line {first.line}", f"no session here: {first.text}".rstrip(" :"))
+    return understand(message, context.model_copy(update={"session": read.session}))
 
 
 def board_of(format_: Format, entries: Iterable[Entry], cap_s: float | None = None) -> Board:

@@ -3,7 +3,7 @@
 import asyncio
 import sys
 
-from tests.benchmarks import choices, priors, updates, versions
+from tests.benchmarks import choices, messages, priors, updates, versions
 
 _PEOPLE = 1000
 _UPDATES = 2000
@@ -15,6 +15,7 @@ def main() -> None:
     show(choices.table(_CHOICES))
     show(priors.table())
     show(asyncio.run(updates.table(_UPDATES)))
+    sys.stdout.write(messages.table() + "\n")
 
 
 def show(rows: list[tuple[str, str]]) -> None:

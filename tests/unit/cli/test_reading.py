@@ -154,3 +154,20 @@ def test_a_wrong_entry_is_named(run, tmp_path, document, place):
     code, out, err = ranked(run, tmp_path, document)
     assert (code, out) == (2, "")
     assert err.startswith(place)
+
+
+def test_a_message_is_printed_with_everything_it_holds(run, session):
+    code, out, err = run(
+        "read", "message", "7+5 and my left knee hurts", "--question", "score", "--for", session, "--json"
+    )
+    shown = json.loads(out)
+    assert (code, err) == (0, "")
+    assert [one["act"] for one in shown["acts"]] == ["scored", "hurt"]
+    assert shown["acts"][0]["score"] == {"rounds": 7, "reps": 5}
+    assert (shown["unread"], shown["ask"]) == ([], None)
+
+
+def test_a_message_of_nothing_known_is_given_back(run):
+    code, out, _ = run("read", "message", "- frobnicate", "--json")
+    assert code == 0
+    assert json.loads(out) == {"acts": [], "unread": ["frobnicate"], "ask": None}

@@ -162,7 +162,7 @@ CASES = [
     (
         AMRAP + "200 m run",
         athlete(space=NO_RUNNING),
-        "high-knees",
+        "on-the-spot",
         None,
         Change.MOVEMENT,
         Because.SPACE,

@@ -40,13 +40,13 @@ KILOCALORIES = [
     Case(
         "15 cal row",
         athlete(limits=("no-running",)),
-        "75 s brisk walk",
+        "130 m brisk walk",
         Because.NOT_OWNED,
         "don't have a rowing machine",
     ),
     Case("15 cal row", athlete(space=NO_RUNNING), "75 s march on the spot", Because.NOT_OWNED),
     Case(
-        "10 cal ride", athlete(limits=("ankle",)), "50 s brisk walk", Because.NOT_OWNED, "don't have a bike"
+        "10 cal ride", athlete(limits=("ankle",)), "80 m brisk walk", Because.NOT_OWNED, "don't have a bike"
     ),
 ]
 
@@ -144,14 +144,14 @@ METRES = [
     Case(
         "400 m run",
         athlete(limits=("knee",), owns=["bike"]),
-        "150 s brisk walk",
+        "400 m brisk walk",
         Because.LIMIT,
-        "spare your sore knee",
+        "spare your sore knee; the distance stays the same",
     ),
     Case(
         "400 m run",
         athlete(limits=("no-running",), space=NO_RUNNING),
-        "150 s march on the spot with high knees",
+        "150 s march on the spot",
         Because.LIMIT,
         "no running, so here's what fits instead",
     ),
@@ -187,7 +187,7 @@ METRES = [
     Case(
         "20 m handstand walk",
         athlete(tests=[did("push-up", 20)]),
-        "16 shoulder taps on hands and feet, hips high",
+        "8 walks from a plank to hips high and back",
         Because.SKILL,
         "haven't told me that you do this one",
     ),
@@ -229,7 +229,7 @@ CEILING = [
     Case(
         "20 m bear crawl",
         athlete(space=NO_RUNNING, tests=[did("push-up", 20)]),
-        "30 s bear steps on the spot",
+        "30 s hold on hands and toes, knees just off the floor",
         Because.SPACE,
         "no room to run where you train.",
     ),
