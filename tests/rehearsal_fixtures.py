@@ -4,6 +4,7 @@ Whatever the bot did that the stand-in or the Bot API doesn't know fails the tes
 """
 
 from collections.abc import AsyncIterator, Iterator
+from typing import TYPE_CHECKING
 
 import pytest
 import pytest_asyncio
@@ -12,16 +13,21 @@ from bot.rehearsal.platform import Platform
 from bot.rehearsal.server import serving
 from bot.rehearsal.stage import RemoteStage
 from bot.rehearsal.voice import Room
-from tests.outgoing import OutgoingCheck
+
+if TYPE_CHECKING:
+    from tests.outgoing import OutgoingCheck
 
 
 @pytest.fixture
-def outgoing() -> OutgoingCheck:
+def outgoing() -> "OutgoingCheck":
+    # Its library takes six seconds to load: only tests with a platform wait for it.
+    from tests.outgoing import OutgoingCheck  # noqa: PLC0415
+
     return OutgoingCheck()
 
 
 @pytest.fixture
-def platform(outgoing: OutgoingCheck) -> Iterator[Platform]:
+def platform(outgoing: "OutgoingCheck") -> Iterator[Platform]:
     """A fresh platform. Add `platform.complaints.clear()` to a test that provokes complaints on purpose."""
     found = Platform()
     found.on_call.append(outgoing)

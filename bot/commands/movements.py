@@ -67,6 +67,7 @@ def facts_of(movement: Movement, variant: Variant) -> dict[str, Any]:
         "unit": movement.unit_of(variant),
         "sides": movement.sides_of(variant),
         "trains": movement.trains_of(variant),
+        "instead": movement.instead_of(variant),
         "implements": implements_of(variant),
         "cues": variant.cue.model_dump(exclude={"caution"}),
         "cautions": cautions_of(variant),
@@ -109,6 +110,7 @@ def card_lines(movement: Movement, variant: Variant) -> Iterator[str]:
     yield f"  Asks for: {', '.join(variant.demands) or 'nothing special'}"
     yield f"  Easier: {', '.join(variant.easier) or 'none'}"
     yield f"  Harder: {', '.join(variant.harder) or 'none'}"
+    yield f"  Instead: {', '.join(movement.instead_of(variant)) or 'none'}"
     yield from (f"  Also: {one.id}, {one.label}" for one in movement.variants if one is not variant)
 
 

@@ -152,9 +152,9 @@ class Capacity:
 
     @cached_property
     def skills(self) -> frozenset[str]:
-        """The variants that were shown: done themselves, or a harder one that names them."""
+        """The variants that were shown: done themselves, or a harder one of their ladder."""
         done = [test for test in self.tests if test.reps > 0]
-        return frozenset(name for test in done for name in (test.id, *test.variant.easier))
+        return frozenset(name for test in done for name in (test.id, *self._catalogue.below(test.id)))
 
     def knows(self, movement: Movement) -> bool:
         """Whether anything was ever shown of a movement itself."""

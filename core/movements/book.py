@@ -25,6 +25,11 @@ class Book:
         """Known easier ways, the unknown left to their own lint."""
         return (way for way in self.variants[variant_id][1].easier if way in self.variants)
 
+    def instead(self, variant_id: str) -> tuple[str, ...]:
+        """What stands in for a variant off the ladder, the unknown too."""
+        movement, variant = self.variants[variant_id]
+        return movement.instead_of(variant)
+
     def all_easier(self, variant_id: str) -> set[str]:
         """Everything down the easier ways, itself only if they lead in a circle."""
         found: set[str] = set()

@@ -79,7 +79,7 @@ def _thing_spellings(book: Book) -> Iterator[tuple[str, str]]:
 
 def _known_ways(book: Book) -> Problems:
     for name, (_, way) in book.variants.items():
-        for other in way.easier + way.harder + way.instead:
+        for other in (*way.easier, *way.harder, *book.instead(name)):
             if other not in book.variants or other == name:
                 yield name, f"leads to {other}, which is no other variant"
 
@@ -89,9 +89,26 @@ def _own_pattern(book: Book) -> Problems:
         for other in way.easier + way.harder:
             if other in book.variants and book.variants[other][0].pattern is not one.pattern:
                 yield name, f"{other} is of another pattern: it belongs under instead"
-        for other in way.instead:
-            if other in book.variants and book.variants[other][0].pattern is one.pattern:
-                yield name, f"{other} is of the same pattern: it belongs under easier or harder"
+        for other in book.instead(name):
+            its, variant = book.variants.get(other, (None, way))
+            if its is one and one.main_of(variant) is one.main_of(one.variants[0]):
+                yield name, f"{other} is the same movement: it belongs under easier or harder"
+
+
+def _same_main_part(book: Book) -> Problems:
+    for name, (one, way) in book.variants.items():
+        for other in book.easier(name):
+            its, variant = book.variants[other]
+            if its.main_of(variant) is not one.main_of(way):
+                yield name, f"{other} trains something else mainly: it belongs under instead"
+
+
+def _one_step(book: Book) -> Problems:
+    for name in book.variants:
+        steps = set(book.easier(name))
+        for between in steps:
+            for far in steps & book.all_easier(between):
+                yield name, f"{far} is two steps away, through {between}"
 
 
 def _symmetric(book: Book) -> Problems:
@@ -112,8 +129,10 @@ def _no_circle(book: Book) -> Problems:
 
 def _no_dead_end(book: Book) -> Problems:
     for name in book.variants:
-        if not any(_is_always_there(book.variants[way][1]) for way in (name, *book.all_easier(name))):
-            yield name, "no easier way ends in something that needs no equipment"
+        below = (name, *book.all_easier(name))
+        ways = {*below, *(other for way in below for other in book.instead(way))} & book.variants.keys()
+        if not any(_is_always_there(book.variants[way][1]) for way in ways):
+            yield name, "no easier way and no stand-in needs no equipment"
 
 
 def _is_always_there(way: Variant) -> bool:
@@ -121,20 +140,22 @@ def _is_always_there(way: Variant) -> bool:
 
 
 def _connected(book: Book) -> Problems:
-    homes = defaultdict(list)
-    for name, (one, _) in book.variants.items():
-        homes[one.pattern].append(name)
-    for pattern, names in homes.items():
-        lost = set(names) - _linked(book, names[0])
-        if lost:
-            yield pattern, f"not connected with {names[0]}: {', '.join(sorted(lost))}"
+    """Whatever of a movement trains the same mainly lies on one ladder."""
+    for one in book.movements:
+        groups = defaultdict(list)
+        for way in one.variants:
+            groups[one.main_of(way)].append(f"{one.id}/{way.id}")
+        for names in groups.values():
+            lost = set(names) - _linked(book, names[0])
+            if lost:
+                yield one.id, f"no ladder leads from {names[0]} to {', '.join(sorted(lost))}"
 
 
 def _linked(book: Book, start: str) -> set[str]:
     found, waiting = {start}, [start]
     while waiting:
-        one, way = book.variants[waiting.pop()]
-        near = {*way.easier, *way.harder, *(f"{one.id}/{other.id}" for other in one.variants)}
+        _, way = book.variants[waiting.pop()]
+        near = {*way.easier, *way.harder}
         fresh = (near & book.variants.keys()) - found
         found |= fresh
         waiting += fresh
@@ -253,6 +274,8 @@ LINTS: dict[str, tuple[Severity, Lint]] = {
     "unique-spellings": (Severity.ERROR, _unique_spellings),
     "known-ways": (Severity.ERROR, _known_ways),
     "own-pattern": (Severity.ERROR, _own_pattern),
+    "same-main-part": (Severity.ERROR, _same_main_part),
+    "one-step": (Severity.ERROR, _one_step),
     "symmetric": (Severity.ERROR, _symmetric),
     "no-circle": (Severity.ERROR, _no_circle),
     "no-dead-end": (Severity.ERROR, _no_dead_end),

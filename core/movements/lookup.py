@@ -1,7 +1,7 @@
 """The catalogue in use: by id, by what people type, and by what can stand in for what."""
 
 from collections import deque
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from functools import cache, cached_property
 from pathlib import Path
 from typing import NamedTuple, TypeVar
@@ -29,7 +29,7 @@ class UnknownMovement(Refusal):
 class Reach(Value):
     """Something that can stand in. `distance`: 3 variant of the same movement, 4 same pattern, 5 another.
 
-    `steps`: how many edges of the graph lie between; a movement's own variants are one step apart at most.
+    `steps`: how many edges of the graph lie between; a movement's own variants are one edge apart at most.
     """
 
     id: str
@@ -101,11 +101,46 @@ class Catalogue:
             for variant in movement.variants:
                 yield from ((name, Named(movement, variant)) for name in variant.names)
 
+    def below(self, variant_id: str) -> tuple[str, ...]:
+        """All that is easier, down the ladder: what is a step away comes first. Raises UnknownMovement."""
+        return tuple(self._climb(variant_id, lambda way: way.easier))
+
+    def above(self, variant_id: str) -> tuple[str, ...]:
+        """All that is harder, up the ladder: what is a step away comes first. Raises UnknownMovement."""
+        return tuple(self._climb(variant_id, lambda way: way.harder))
+
+    def rungs(self, variant_id: str, other_id: str) -> int | None:
+        """Steps of the ladder from one variant up to the other, negative where it is easier.
+
+        None where no steps lead only up or only down. Raises UnknownMovement.
+        """
+        if variant_id == other_id:
+            return 0
+        down = self._climb(variant_id, lambda way: way.easier).get(other_id)
+        return -down if down else self._climb(variant_id, lambda way: way.harder).get(other_id)
+
+    def _climb(self, start: str, onward: Callable[[Variant], tuple[str, ...]]) -> dict[str, int]:
+        steps = {start: 0}
+        waiting = deque([start])
+        while waiting:
+            here = waiting.popleft()
+            for near in onward(self.variant(here)[1]):
+                if near in self._pairs and near not in steps:
+                    steps[near] = steps[here] + 1
+                    waiting.append(near)
+        del steps[start]
+        return steps
+
+    def instead(self, variant_id: str) -> tuple[str, ...]:
+        """What stands in off the ladder, the best first. Raises UnknownMovement."""
+        movement, variant = self.variant(variant_id)
+        return movement.instead_of(variant)
+
     def reachable(self, variant_id: str) -> tuple[Reach, ...]:
         """All that can stand in for a variant, itself left out: nearest first, then catalogue order.
 
         Ways lead over easier, harder and the variants of one movement, and cross into another pattern at most
-        once: by the variant's own `instead`, if it has any, else by any of its pattern. What is for the seated
+        once: by the variant's `instead`, if there are any, else by any of its pattern. What is for the seated
         leads on to nothing else, unless it is where one starts. Raises UnknownMovement.
         """
         if variant_id not in self._reachable:
@@ -114,7 +149,7 @@ class Catalogue:
         return self._reachable[variant_id]
 
     def _search(self, start: str) -> tuple[Reach, ...]:
-        home, own = self._pairs[start][0].pattern, self._pairs[start][1].instead
+        home, own = self._pairs[start][0].pattern, self.instead(start)
         steps = {start: 0}
         waiting = deque([start])
         while waiting:
@@ -130,7 +165,7 @@ class Catalogue:
 
     def _near(self, variant_id: str, *, crossing: bool) -> Iterator[str]:
         movement, variant = self._pairs[variant_id]
-        ways = variant.easier + variant.harder + (variant.instead if crossing else ())
+        ways = variant.easier + variant.harder + (self.instead(variant_id) if crossing else ())
         yield from (way for way in ways if way in self._pairs)
         yield from (f"{movement.id}/{sibling.id}" for sibling in movement.variants)
 

@@ -206,8 +206,8 @@ class Variant(Value):
     `counts_kcal`: the machine does, so that kilocalories can be asked for.
     `seated`: stands in only for those who can't stand; whoever is written it does it.
     `ratio`: S against the pattern's reference; where there is a distance, speed against the reference's.
-    `easier`, `harder`: `movement/variant` ids of the same pattern, nearest first; `instead`: safe stand-ins
-    in another pattern, the best first.
+    `easier`, `harder`: `movement/variant` ids one step down or up the ladder, of the same pattern and the same main
+    part, nearest first. `instead`: stand-ins off the ladder, only where they differ from the movement's.
     """
 
     id: Id
@@ -249,7 +249,8 @@ class Variant(Value):
 class MovementRow(Value):
     """A movement as its file holds it; the file names the pattern once for all.
 
-    `trains`: the parts that it trains, set by judgement: the main part is 1, and no other.
+    `trains`: the parts that it trains, set by judgement: the main part is 1, and no other. `instead`:
+    `movement/variant` ids off the ladder, the best first; where it trains several parts, some that keep each of them.
     """
 
     id: Id
@@ -258,6 +259,7 @@ class MovementRow(Value):
     sides: Sides = "both"
     k: Sourced | None = None
     trains: Trained = Field(min_length=1)
+    instead: tuple[str, ...] = ()
     variants: tuple[Variant, ...] = Field(min_length=1)
 
 
@@ -282,6 +284,11 @@ class Movement(MovementRow):
     def trains_of(self, variant: Variant) -> Trained:
         """The parts that this variant trains, and how much of each."""
         return variant.trains or self.trains
+
+    def instead_of(self, variant: Variant) -> tuple[str, ...]:
+        """What stands in for this variant off the ladder, the best first."""
+        own = f"{self.id}/{variant.id}"
+        return tuple(other for other in variant.instead or self.instead if other != own)
 
     def main_of(self, variant: Variant) -> Part:
         """The part that this variant trains most."""

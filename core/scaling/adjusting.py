@@ -156,7 +156,7 @@ def _share(plan: LinePlan, option: Option, shown: VersionLine) -> float:
 def _step_down(line: _Line) -> Option | None:
     now = _cost(line.now)
     lighter = [one for one in line.others if 0 < _cost(one) <= FELT * now]
-    return _nearest(line, lighter, "easier", partial(max, key=_cost)) or _less(line)
+    return _nearest(line, lighter, line.athlete.catalogue.below, partial(max, key=_cost)) or _less(line)
 
 
 def _step_up(line: _Line) -> Option | None:
@@ -167,14 +167,14 @@ def _step_up(line: _Line) -> Option | None:
         others=[one for one in line.others if _is_near(line, one) and _is_allowed(line, one)]
     )
     heavier = [one for one in line.others if FELT * _cost(one) >= now > 0 and _is_fair(one)]
-    return _nearest(line, heavier, "harder", partial(min, key=_cost))
+    return _nearest(line, heavier, line.athlete.catalogue.above, partial(min, key=_cost))
 
 
 def _is_near(line: _Line, option: Option) -> bool:
     """The same movement, or one that the graph names as harder: nobody asked for something else."""
     assert line.now.way is not None
     assert option.way is not None
-    named = option.way.id in line.now.way.variant.harder
+    named = option.way.id in line.athlete.catalogue.above(line.now.way.id)
     return named or option.way.movement is line.now.way.movement
 
 
@@ -193,14 +193,17 @@ def _is_fair(option: Option) -> bool:
 
 
 def _nearest(
-    line: _Line, group: Sequence[Option], way_to: str, pick: Callable[[Sequence[Option]], Option]
+    line: _Line,
+    group: Sequence[Option],
+    climb: Callable[[str], Sequence[str]],
+    pick: Callable[[Sequence[Option]], Option],
 ) -> Option | None:
-    """Of the same thing, of the same way, of the ways that the graph names nearest, of the rest."""
+    """Of the same thing, of the same way, of the ways nearest on the ladder, of the rest."""
     now = line.now
     assert now.way is not None
     same_way = [one for one in group if one.way and one.way.id == now.way.id]
     same_thing = [one for one in same_way if one.hold == now.hold]
-    named = [_of_way(line, group, way_id) for way_id in getattr(now.way.variant, way_to)]
+    named = [_of_way(line, group, way_id) for way_id in climb(now.way.id)]
     rest = [one for one in group if one not in same_way]
     return next((pick(some) for some in (same_thing, same_way, *named, rest) if some), None)
 

@@ -106,7 +106,7 @@ def _plan_line(block: Block, line: Line, meant: tuple[Block, Line], catalogue: C
     others = _other_ways(block, line, written, catalogue)
     ways, harder = (
         tuple(way._replace(grips=grips_of(way, line, written, hold, catalogue)) for way in group)
-        for group in _unasked([written, *others], written, loaded=loaded)
+        for group in _unasked([written, *others], written, catalogue, loaded=loaded)
     )
     whole = _way(*meant, written.id, (movement, variant), AS_WRITTEN, catalogue)
     less = share_of(written, whole)
@@ -135,9 +135,11 @@ def _plan_line(block: Block, line: Line, meant: tuple[Block, Line], catalogue: C
     )
 
 
-def _unasked(ways: list[Way], written: Way, *, loaded: bool) -> tuple[list[Way], list[Way]]:
+def _unasked(
+    ways: list[Way], written: Way, catalogue: Catalogue, *, loaded: bool
+) -> tuple[list[Way], list[Way]]:
     """Ways that anybody may be given, and those that are too hard for that."""
-    harder = [] if loaded else [way for way in ways if _is_harder(way, written)]
+    harder = [] if loaded else [way for way in ways if _is_harder(way, written, catalogue)]
     asked = [way for way in harder if written.variant.seated or not way.variant.seated]
     return [way for way in ways if way not in harder], asked
 
@@ -149,23 +151,25 @@ def written_hold(line: Line, variant: Variant) -> Hold | None:
 
 
 def _other_ways(block: Block, line: Line, written: Way, catalogue: Catalogue) -> list[Way]:
-    named = written.variant.easier + written.variant.harder + written.variant.instead
+    near = (*written.variant.easier, *written.variant.harder, *catalogue.instead(written.id))
+    named = dict.fromkeys((*near, *catalogue.below(written.id), *catalogue.above(written.id)))
     nearest = {name: place for place, name in enumerate(named)}
     ways = [
         _way(block, line, reach.id, (written.movement, written.variant), reach.distance, catalogue)
         for reach in catalogue.reachable(written.id)
     ]
     ways = [
-        way._replace(distance=OTHER_PATTERN) if _is_other_work(block, way, written) else way for way in ways
+        way._replace(distance=OTHER_PATTERN) if _is_other_work(block, way, written, catalogue) else way
+        for way in ways
     ]
     return sorted(ways, key=lambda way: (way.distance, nearest.get(way.id, len(named))))
 
 
-def _is_other_work(block: Block, way: Way, written: Way) -> bool:
+def _is_other_work(block: Block, way: Way, written: Way, catalogue: Catalogue) -> bool:
     """What is no less far than another pattern: other work by its kind, and whatever adds a risk of its own."""
     if way.movement.k is None:
         return False
-    if _changes_holding(block, way, written) or _is_of_another_kind(way, written):
+    if _changes_holding(block, way, written) or _is_of_another_kind(way, written, catalogue):
         return True
     return bool(RISKS.intersection(way.variant.demands).difference(written.variant.demands))
 
@@ -177,26 +181,30 @@ def _changes_holding(block: Block, way: Way, written: Way) -> bool:
     return {written.unit, way.unit} == {AmountUnit.REPS, AmountUnit.SECONDS}
 
 
-def _is_of_another_kind(way: Way, written: Way) -> bool:
+def _is_of_another_kind(way: Way, written: Way, catalogue: Catalogue) -> bool:
     """A get-up for sit-ups, several movements in a row for one; of arms, what stretches them for what bends them."""
     if way.movement is written.movement:
         return False
     if _is_long(way) and not _is_long(written):
         return True
-    return way.movement.pattern is Pattern.ARMS and way.id not in _named_beside(written.movement)
+    return way.movement.pattern is Pattern.ARMS and way.id not in _beside(written.movement, catalogue)
 
 
 def _is_long(way: Way) -> bool:
     return way.unit is AmountUnit.REPS and way.variant.seconds.value >= LONG_S
 
 
-def _named_beside(movement: Movement) -> set[str]:
+def _beside(movement: Movement, catalogue: Catalogue) -> set[str]:
+    """What is on a ladder with the movement, or stands in for it."""
+    names = (f"{movement.id}/{variant.id}" for variant in movement.variants)
     return {
-        name for variant in movement.variants for name in (*variant.easier, *variant.harder, *variant.instead)
+        other
+        for name in names
+        for other in (*catalogue.below(name), *catalogue.above(name), *catalogue.instead(name))
     }
 
 
-def _is_harder(way: Way, written: Way) -> bool:
+def _is_harder(way: Way, written: Way, catalogue: Catalogue) -> bool:
     """An unloaded line is never made harder unless asked: neither by a weight nor by a variant.
 
     A weight makes no way harder that the catalogue calls easier: rows with a dumbbell for rows on rings.
@@ -204,7 +212,7 @@ def _is_harder(way: Way, written: Way) -> bool:
     if way.movement.pattern is not written.movement.pattern or way.movement.k is None:
         return False
     if way.variant.holds:
-        return way.id not in written.variant.easier
+        return way.id not in catalogue.below(written.id)
     return _own_effort(way.variant) > AS_HARD * _own_effort(written.variant)
 
 

@@ -100,9 +100,11 @@ def _easy(patterns: Sequence[Pattern], version: Version, athlete: Athlete) -> It
 
 def _easiest(variant_id: str, athlete: Athlete) -> tuple[Movement, Variant] | None:
     """The nearest way without a load of which many go: the movement to come, only lighter."""
-    movement, variant = athlete.catalogue.variant(variant_id)
+    movement, _ = athlete.catalogue.variant(variant_id)
     near = (reach.id for reach in athlete.catalogue.reachable(variant_id))
-    for other, way in map(athlete.catalogue.variant, (variant_id, *variant.easier, *near)):
+    for other, way in map(
+        athlete.catalogue.variant, (variant_id, *athlete.catalogue.below(variant_id), *near)
+    ):
         if other.pattern is movement.pattern and _is_light(other, way, athlete):
             return other, way
     return None

@@ -2,7 +2,7 @@ import pytest
 
 from core.movements.catalogue import catalogue
 from core.movements.lints import LINTS, Severity, lint
-from core.movements.values import HeightShare, Part, Pattern
+from core.movements.values import HeightShare, Part
 
 BOOK = catalogue()
 
@@ -38,14 +38,13 @@ BROKEN = {
     "unique-ids": (*BOOK.movements, BOOK.movements[0]),
     "unique-spellings": moved("sit-up", names=("Push Ups",)),
     "known-ways": changed("sit-up/floor", instead=("somersault/double",)),
-    "own-pattern": changed("sit-up/floor", instead=("plank/floor",)),
+    "own-pattern": changed("sit-up/floor", instead=("sit-up/curl-up",)),
+    "same-main-part": changed("sit-up/curl-up", easier=("dead bug/heel-taps",)),
+    "one-step": changed("sit-up/floor", easier=(*way("sit-up/floor").easier, "sit-up/curl-up")),
     "symmetric": changed("air squat/half", harder=()),
     "no-circle": changed("air squat/half", easier=("air squat/floor",)),
-    "no-dead-end": changed("air squat/half", needs=(("chair",),)),
-    "connected": tuple(
-        one.model_copy(update={"pattern": Pattern.CARRY}) if one.id in {"run", "floor press"} else one
-        for one in BOOK.movements
-    ),
+    "no-dead-end": changed("seated lean/back", needs=(("chair",),), instead=("sit-up/weight",)),
+    "connected": changed("push-up/paused", easier=(), harder=()),
     "known-things": changed("air squat/to-chair", needs=(("trampoline",),)),
     "known-reserves": changed("air squat/floor", reserves={"courage": 1.0}),
     "heights": changed(

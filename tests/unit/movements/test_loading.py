@@ -83,8 +83,9 @@ def test_a_stray_table_beside_the_movements_is_refused(folder):
 
 def test_a_lint_error_names_file_and_variant(folder):
     spoil(folder, "lunge.toml", 'instead = ["goblet squat/front"', 'instead = ["goblet squat/left"')
-    assert problems_of(folder) == (
-        "lunge.toml: lunge/one-weight: leads to goblet squat/left, which is no other variant (known-ways)",
+    assert (
+        "lunge.toml: lunge/one-weight: leads to goblet squat/left, which is no other variant (known-ways)"
+        in problems_of(folder)
     )
 
 

@@ -93,18 +93,47 @@ def test_ways_cross_into_another_pattern_once_at_most(start):
         book.variant(gate)[0].pattern
         for name in book.ids()
         if book.variant(name)[0].pattern is home
-        for gate in book.variant(name)[1].instead
+        for gate in book.instead(name)
     }
     reached = {book.variant(reach.id)[0].pattern for reach in book.reachable(start)}
     assert reached <= gates | {home}
 
 
 @given(IDS, IDS)
-def test_within_a_pattern_what_leads_there_leads_back(one, other):
+def test_what_is_easier_from_above_is_harder_from_below(one, other):
     book = catalogue()
-    near = {reach.id for reach in book.reachable(one) if reach.distance < 5}
-    back = {reach.id for reach in book.reachable(other) if reach.distance < 5}
-    assert (other in near) == (one in back)
+    assert (other in book.below(one)) == (one in book.above(other))
+    there, back = book.rungs(one, other), book.rungs(other, one)
+    assert (there is None) == (back is None)
+    assert there is None or there == -back
+
+
+@pytest.mark.parametrize(
+    ("start", "there", "steps"),
+    [
+        ("push-up/floor", "push-up/knees", -1),
+        ("push-up/floor", "push-up/hands-on-wall", -3),
+        ("air squat/floor", "goblet squat/front", 1),
+        ("pull-up/strict", "pull-up/band", -1),
+        ("push-up/knees", "push-up/hands-on-chair", None),
+        ("push-up/floor", "push-up/floor", 0),
+    ],
+)
+def test_a_ladder_is_climbed_a_step_at_a_time(start, there, steps):
+    assert catalogue().rungs(start, there) == steps
+
+
+@pytest.mark.parametrize(
+    ("start", "first"),
+    [
+        ("med-ball squat throw/high", "goblet squat/front"),
+        ("sit-up/floor", "dead bug/arms-and-legs"),
+        ("box jump/box", "box jump/step-up-box"),
+        ("run/outdoors", "row/machine"),
+    ],
+)
+def test_the_best_stand_in_is_named_first(start, first):
+    assert catalogue().instead(start)[0] == first
 
 
 def test_a_stand_in_may_count_in_another_unit():

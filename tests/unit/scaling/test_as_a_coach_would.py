@@ -162,7 +162,7 @@ CASES = [
     (
         AMRAP + "200 m run",
         athlete(space=NO_RUNNING),
-        "on-the-spot",
+        "high-knees",
         None,
         Change.MOVEMENT,
         Because.SPACE,

@@ -40,13 +40,13 @@ KILOCALORIES = [
     Case(
         "15 cal row",
         athlete(limits=("no-running",)),
-        "130 m brisk walk",
+        "75 s brisk walk",
         Because.NOT_OWNED,
         "don't have a rowing machine",
     ),
     Case("15 cal row", athlete(space=NO_RUNNING), "75 s march on the spot", Because.NOT_OWNED),
     Case(
-        "10 cal ride", athlete(limits=("ankle",)), "80 m brisk walk", Because.NOT_OWNED, "don't have a bike"
+        "10 cal ride", athlete(limits=("ankle",)), "50 s brisk walk", Because.NOT_OWNED, "don't have a bike"
     ),
 ]
 
@@ -144,14 +144,14 @@ METRES = [
     Case(
         "400 m run",
         athlete(limits=("knee",), owns=["bike"]),
-        "400 m brisk walk",
+        "150 s brisk walk",
         Because.LIMIT,
-        "spare your sore knee; the distance stays the same",
+        "spare your sore knee",
     ),
     Case(
         "400 m run",
         athlete(limits=("no-running",), space=NO_RUNNING),
-        "150 s march on the spot",
+        "150 s march on the spot with high knees",
         Because.LIMIT,
         "no running, so here's what fits instead",
     ),
@@ -187,7 +187,7 @@ METRES = [
     Case(
         "20 m handstand walk",
         athlete(tests=[did("push-up", 20)]),
-        "8 walks from a plank to hips high and back",
+        "16 shoulder taps on hands and feet, hips high",
         Because.SKILL,
         "haven't told me that you do this one",
     ),
@@ -229,7 +229,7 @@ CEILING = [
     Case(
         "20 m bear crawl",
         athlete(space=NO_RUNNING, tests=[did("push-up", 20)]),
-        "30 s hold on hands and toes, knees just off the floor",
+        "30 s bear steps on the spot",
         Because.SPACE,
         "no room to run where you train.",
     ),

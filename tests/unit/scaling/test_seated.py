@@ -118,10 +118,11 @@ def test_the_warm_up_is_done_on_the_seat_too():
 
 
 def test_from_a_seat_only_seats_are_reached_unless_it_is_what_is_written():
-    ways = {reach.id for reach in catalogue().reachable("burpee/floor")}
-    assert "punches/seated" in ways
-    assert "run/outdoors" not in ways
-    assert "run/outdoors" in {reach.id for reach in catalogue().reachable("punches/seated")}
+    ways = {reach.id for reach in catalogue().reachable("back squat/barbell")}
+    seat, feet = "overhead press/seated-two-handed", "overhead press/standing"
+    assert seat in ways
+    assert feet not in ways
+    assert feet in {reach.id for reach in catalogue().reachable(seat)}
 
 
 @pytest.mark.parametrize(

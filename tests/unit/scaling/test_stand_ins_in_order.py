@@ -27,7 +27,7 @@ def ways_of(movement, variant):
 def test_stand_ins_are_looked_at_in_the_order_of_their_list(movement):
     for variant in movement.variants:
         others = [way.id for way in ways_of(movement, variant) if way.distance == OTHER_PATTERN]
-        listed = [one for one in variant.instead if one in others]
+        listed = [one for one in movement.instead_of(variant) if one in others]
         assert [one for one in others if one in listed] == listed, variant.id
 
 
