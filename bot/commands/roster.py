@@ -9,7 +9,20 @@ from typing import Annotated, Any, Literal, Self
 
 from pydantic import Field, ValidationError, model_validator
 
-from core.athletes.values import Equipment, Evidence, Profile, Screening, Sex, Space, Today
+from core.athletes.values import (
+    AfterBirth,
+    Equipment,
+    Evidence,
+    Experience,
+    Place,
+    Pregnancy,
+    Profile,
+    Screening,
+    Seated,
+    Sex,
+    Space,
+    Today,
+)
 from core.desk.reference import Catalogue, limits
 from core.errors import InputError
 from core.measures import MassUnit
@@ -54,6 +67,21 @@ class _Earlier(Value):
     score: Any
 
 
+class _Pregnancy(Value):
+    week: Annotated[int, Field(ge=1, le=42)] | None = None
+    cleared: bool = False
+
+
+class _AfterBirth(Value):
+    weeks: Annotated[int, Field(ge=0, le=520)] | None = None
+    cleared: bool = False
+
+
+class _Place(Place):
+    run_m: Annotated[float, Field(ge=0)] | None = None
+    floor_m: Annotated[float, Field(ge=0)] | None = None
+
+
 class _Athlete(Value):
     name: Annotated[str, Field(min_length=1)]
     body_mass_kg: Annotated[Decimal, Field(ge=20, le=400)] | None = None
@@ -66,6 +94,13 @@ class _Athlete(Value):
     space: Space = Space()
     limits: tuple[str, ...] = ()
     today: Today = Today()
+    experience: Experience | None = None
+    skills: tuple[str, ...] = ()
+    weeks_off: Annotated[float, Field(ge=0)] | None = None
+    pregnancy: _Pregnancy | None = None
+    after_birth: _AfterBirth | None = None
+    seated: Seated | None = None
+    place: _Place | None = None
     tests: tuple[_Test, ...] = ()
     scores: tuple[_Earlier, ...] = ()
 
@@ -110,7 +145,21 @@ def _profile(row: Any, place: str, catalogue: Catalogue) -> Profile:
         limits=athlete.limits,
         evidence=tuple(_evidence(test, catalogue) for test in athlete.tests),
         today=athlete.today,
+        experience=athlete.experience,
+        skills=tuple(_skill(skill, catalogue) for skill in athlete.skills),
+        weeks_off=athlete.weeks_off,
+        pregnancy=athlete.pregnancy and Pregnancy.model_validate(athlete.pregnancy.model_dump()),
+        after_birth=athlete.after_birth and AfterBirth.model_validate(athlete.after_birth.model_dump()),
+        seated=athlete.seated,
+        place=athlete.place and Place.model_validate(athlete.place.model_dump()),
     )
+
+
+def _skill(name: str, catalogue: Catalogue) -> str:
+    """`movement/variant`: the one that is named, or the movement as it is usually written."""
+    named = catalogue.by_name(name)
+    assert named is not None, "unknown names were refused before"
+    return f"{named.movement.id}/{(named.variant or named.movement.variants[0]).id}"
 
 
 def _first(error: ValidationError) -> str:
@@ -125,7 +174,8 @@ def _unknown_names(athlete: _Athlete, catalogue: Catalogue) -> Iterator[str]:
     yield from (
         f"unknown limit {one}" for one in athlete.limits if one not in {limit.id for limit in limits()}
     )
-    yield from (f"unknown movement {t.movement}" for t in athlete.tests if not catalogue.by_name(t.movement))
+    told = (*(test.movement for test in athlete.tests), *athlete.skills)
+    yield from (f"unknown movement {one}" for one in told if not catalogue.by_name(one))
     yield from (
         f"{test.movement} has no variant {test.variant}"
         for test in athlete.tests

@@ -168,7 +168,12 @@ SAKES = {
 }
 OWN_SAKES = {
     "pregnancy": "Kinder while you're pregnant",
+    "pregnancy-early": "Kinder while you're pregnant",
+    "pregnancy-middle": "Kinder while you're pregnant",
+    "pregnancy-late": "Kinder while you're pregnant",
     "after-birth": "Kinder in the months after birth",
+    "after-birth-early": "Kinder in the months after birth",
+    "after-birth-later": "Kinder in the year after birth",
     "after-illness": "Gently, as you're just over an illness",
     "surgery": "Gently after your surgery",
     "heat": "Easier on a hot day",

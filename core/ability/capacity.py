@@ -153,8 +153,9 @@ class Capacity:
     @cached_property
     def skills(self) -> frozenset[str]:
         """The variants that were shown: done themselves, or a harder one of their ladder."""
-        done = [test for test in self.tests if test.reps > 0]
-        return frozenset(name for test in done for name in (test.id, *self._catalogue.below(test.id)))
+        told = (one for one in self.profile.skills if one in self._catalogue.ids())
+        done = {*told, *(test.id for test in self.tests if test.reps > 0)}
+        return frozenset(name for one in done for name in (one, *self._catalogue.below(one)))
 
     def knows(self, movement: Movement) -> bool:
         """Whether anything was ever shown of a movement itself."""

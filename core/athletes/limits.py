@@ -23,7 +23,7 @@ class UnknownLimit(Refusal):
 
 
 class Limit(Value):
-    """One thing to avoid or to take care of. `names` are the spellings people type.
+    """One thing to avoid or to take care of. `names` are the spellings people type; a stage has none.
 
     `rules_out`: demands that are not prescribed; `lightens`: demands of which no set costs over half.
     `session`: whether there is one today at all; `effort_at_most`: 0-10; `minutes_at_most`: of a block; not
@@ -34,7 +34,7 @@ class Limit(Value):
     id: Id
     kind: Literal["joint", "wish", "condition", "state"]
     label: Words
-    names: tuple[Words, ...]
+    names: tuple[Words, ...] = ()
     rules_out: tuple[Demand, ...] = ()
     lightens: tuple[Demand, ...] = ()
     session: SessionRule = "as-usual"

@@ -2,6 +2,7 @@
 
 from datetime import date, timedelta
 
+from core.athletes.circumstances import in_circumstances
 from core.athletes.easing import easing_on
 from core.athletes.equipment import at, without
 from core.athletes.values import Different, Profile, SetName, Today
@@ -15,8 +16,11 @@ RECOVERING = "after-illness"
 
 
 def as_of(profile: Profile, day: date) -> Profile:
-    """The profile as it counts on a day: with what is different then. Without anything said, the same."""
-    counts = differing(profile, day)
+    """The profile as it counts on a day: in its circumstances, and with what is different then."""
+    return in_circumstances(_differently(profile, differing(profile, day), day))
+
+
+def _differently(profile: Profile, counts: tuple[Different, ...], day: date) -> Profile:
     if not counts:
         return profile
     placed = _placed(profile, counts)

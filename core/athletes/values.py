@@ -166,6 +166,42 @@ class Different(Value):
     ease: EaseOf | None = None
 
 
+Experience = Literal["new", "some", "trained"]
+
+
+class Pregnancy(Value):
+    """`week`: None where it wasn't told. `cleared`: their doctor or midwife agreed."""
+
+    week: int | None = None
+    cleared: bool = False
+
+
+class AfterBirth(Value):
+    """`weeks` since the birth: None where they weren't told. `cleared`: their doctor or midwife agreed."""
+
+    weeks: int | None = None
+    cleared: bool = False
+
+
+class Seated(Value):
+    """Who trains on a seat: whether the trunk holds itself, and whether the floor is possible. None: not told."""
+
+    trunk: bool | None = None
+    floor: bool | None = None
+
+
+class Place(Value):
+    """The place where they train, as far as it was told: metres to run and of free floor, and what may be used."""
+
+    run_m: float | None = None
+    floor_m: float | None = None
+    stairs: bool | None = None
+    wall: bool | None = None
+    table: bool | None = None
+    doorway: bool | None = None
+    bar_in_door: bool | None = None
+
+
 class Evidence(Value):
     """A dated fact about ability. `load_kg` is per implement; an undated test is the oldest.
 
@@ -191,6 +227,8 @@ class Profile(Value):
     `equipment` is what is there at home; `sets` are the other places. `complaints` tell more of some of the
     `limits`. `different` says how days differ; `today` is what comes of it (`core.athletes.today`).
     `asked_on`: when they were last asked whether they had a break, or want to do more.
+    `skills`: `movement/variant` ids, shown without a number. `weeks_off`: without training before today. What these,
+    `pregnancy`, `after_birth`, `seated` and `place` come to is told by `core.athletes.circumstances`.
     """
 
     name: str
@@ -212,6 +250,13 @@ class Profile(Value):
     evidence: tuple[Evidence, ...] = ()
     different: tuple[Different, ...] = ()
     asked_on: date | None = None
+    experience: Experience | None = None
+    skills: tuple[str, ...] = ()
+    weeks_off: float | None = None
+    pregnancy: Pregnancy | None = None
+    after_birth: AfterBirth | None = None
+    seated: Seated | None = None
+    place: Place | None = None
     today: Today = Today()
 
     @property

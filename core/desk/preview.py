@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Sequence
 
+from core.athletes.circumstances import in_circumstances
 from core.athletes.values import Profile
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
@@ -22,5 +23,5 @@ def read_text(text: str, units: MassUnit = MassUnit.KG) -> ReadSession:
 
 def try_on(session: Session, people: Iterable[Profile]) -> tuple[Made, GroupView]:
     """Everybody's version, in their order, and the view of the group."""
-    made = [(one, version_for(session, one, catalogue())) for one in people]
+    made = [(one, version_for(session, in_circumstances(one), catalogue())) for one in people]
     return made, view_of([outcome for _, outcome in made])

@@ -108,6 +108,8 @@ class Demand(StrEnum):
         "headroom"  # higher than a standing person reaches: a weight overhead, a rope, a jump onto a box
     )
     STANDING = "standing"  # on the feet, or up onto them: steps, a lean on the wall, a bar to hang from
+    TRUNK_HOLD = "trunk-hold"  # a trunk that holds itself up with nothing to lean on or hold
+    BELLY = "belly"  # something presses against it
     LEGS = "legs"  # the legs hold or push though nobody stands: on the toes, bridges, pedals
 
 

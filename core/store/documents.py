@@ -36,7 +36,7 @@ class Kind(Generic[T]):
 
 SESSION = Kind("session", Session)
 VERSION = Kind("version", Version, schema=5)
-PROFILE = Kind("profile", Profile, schema=5)
+PROFILE = Kind("profile", Profile, schema=6)
 EVIDENCE = Kind("evidence", Evidence, schema=2)
 SCORE = Kind("score", Score, schema=2)
 PIN = Kind("pin", Pin)
@@ -130,4 +130,9 @@ def _nothing_was_eased(body: Body) -> Body:
 
 @upcasts(VERSION.name, from_schema=4)
 def _nothing_was_noted(body: Body) -> Body:
+    return body
+
+
+@upcasts(PROFILE.name, from_schema=5)
+def _no_circumstances_were_told(body: Body) -> Body:
     return body

@@ -98,6 +98,10 @@ def test_the_readme_shows_what_the_command_prints(preview):
             "athlete 1 (Ilse): equipment.1: ",
         ),
         ("pair = 3", "athlete 1 (Ilse): pair: "),
+        ("skills = ['moonwalk']", "athlete 1 (Ilse): unknown movement moonwalk"),
+        ("experience = 'expert'", "athlete 1 (Ilse): experience: "),
+        ("pregnancy = { week = 60 }", "athlete 1 (Ilse): pregnancy.week: "),
+        ("place = { garden = true }", "athlete 1 (Ilse): place.garden: "),
     ],
 )
 def test_a_wrong_roster_names_the_athlete(preview, line, problem):
@@ -118,3 +122,38 @@ def test_a_limit_is_named_once_for_each_athlete(preview):
     _, ilse = out.split("\nIlse\n")
     assert ilse.count("As you said: no running") == 1
     assert ilse.count("Likewise") >= 1
+
+
+CIRCUMSTANCES = """
+[[athlete]]
+name = "Ilse"
+experience = "some"
+skills = ["handstand hold", "double-under"]
+pregnancy = { week = 24, cleared = true }
+place = { run_m = 0, floor_m = 4, stairs = true, wall = true, table = true, doorway = true, bar_in_door = false }
+
+[[athlete]]
+name = "Ute"
+weeks_off = 5
+after_birth = { weeks = 20, cleared = true }
+
+[[athlete]]
+name = "Bo"
+limits = ["seated"]
+seated = { trunk = true, floor = false }
+"""
+
+
+def test_the_weeks_of_a_pregnancy_a_seat_and_the_place_are_heeded(preview):
+    code, out, err = preview("--json", session="AMRAP 12\n10 burpees\n200 m run", roster=CIRCUMSTANCES)
+    assert code == 0, err
+    ilse, ute, bo = json.loads(out)["versions"]
+    burpees, run = ilse["blocks"][0]["lines"]
+    assert burpees["variant"] in {"hands-on-table", "hands-on-chair", "hands-on-wall"}
+    assert run["movement"] != "run"
+    assert all(line["movement"] != "rest" for line in ute["blocks"][0]["lines"])
+    assert {line["movement"] for line in bo["blocks"][0]["lines"]} <= {
+        "punches",
+        "seated march",
+        "wheelchair push",
+    }
