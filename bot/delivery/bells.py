@@ -38,13 +38,21 @@ class Bells:
         self.dues.ring()
 
 
-async def sleep_until(
-    clock: Clock, moment: datetime | None, bell: Bell, others: Iterable[asyncio.Task[Any]] = ()
-) -> None:
-    """Return at the moment (None: never), at the bell, or when one of the other tasks is done."""
+@dataclass(frozen=True, slots=True)
+class Wake:
+    """When to look again at the latest: at the moment `at`, and at the monotonic `second` whatever that is."""
+
+    at: datetime | None = None
+    second: float | None = None
+
+
+async def sleep_until(clock: Clock, wake: Wake, bell: Bell, others: Iterable[asyncio.Task[Any]] = ()) -> None:
+    """Return when it is time to wake, at the bell, or when one of the other tasks is done."""
     own = [asyncio.create_task(bell.heard())]
-    if moment is not None:
-        own.append(asyncio.create_task(clock.sleep_until(moment)))
+    if wake.at is not None:
+        own.append(asyncio.create_task(clock.sleep_until(wake.at)))
+    if wake.second is not None:
+        own.append(asyncio.create_task(clock.sleep_to(wake.second)))
     try:
         done, _ = await asyncio.wait([*own, *others], return_when=asyncio.FIRST_COMPLETED)
         for task in done.intersection(own):

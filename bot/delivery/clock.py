@@ -3,6 +3,8 @@
 import asyncio
 import heapq
 import time
+from collections.abc import Callable
+from contextlib import suppress
 from datetime import UTC, datetime
 from itertools import count
 from types import TracebackType
@@ -25,6 +27,10 @@ class Clock(Protocol):
 
         Raises ValueError for a naive moment.
         """
+        ...
+
+    async def sleep_to(self, second: float) -> None:
+        """Return once `monotonic()` has reached `second`, wherever the moment has jumped meanwhile."""
         ...
 
 
@@ -57,14 +63,27 @@ class Sleepers:
             heapq.heappop(self._queue)[2].set_result(None)
 
 
+def machine_time() -> datetime:
+    """The machine's own idea of the present, in UTC."""
+    return datetime.now(UTC)
+
+
 class RealClock:
-    """The machine's clock. However many sleep, the scheduler holds one job: the next due moment."""
+    """The machine's clock. However many sleep, the scheduler holds one job: the next due moment.
+
+    A scheduler's timer runs on whatever the clock is set to meanwhile. So every few seconds the clock is looked
+    at beside the timer: where it jumped, whoever is late is woken, and the timer set anew.
+    """
 
     _JOB = "next moment"
+    _JUMP_S = 0.5  # an ordinary correction of the clock is far smaller
 
-    def __init__(self) -> None:
+    def __init__(self, wall: Callable[[], datetime] = machine_time, look_every_s: float = 5.0) -> None:
+        self.now = wall
+        self._look_every_s = look_every_s
         self._sleepers = Sleepers()
         self._scheduler: AsyncIOScheduler | None = None
+        self._watching: asyncio.Task[None] | None = None
 
     async def __aenter__(self) -> Self:
         return self
@@ -72,19 +91,24 @@ class RealClock:
     async def __aexit__(
         self, kind: type[BaseException] | None, error: BaseException | None, trace: TracebackType | None
     ) -> None:
-        self.close()
+        await self.close()
 
-    def close(self) -> None:
+    async def close(self) -> None:
         """Stop the scheduler. Whoever still sleeps is not woken: cancel sleepers first."""
+        if self._watching is not None:
+            self._watching.cancel()
+            with suppress(asyncio.CancelledError):
+                await self._watching
+            self._watching = None
         if self._scheduler is not None:
             self._scheduler.shutdown(wait=False)
             self._scheduler = None
 
-    def now(self) -> datetime:
-        return datetime.now(UTC)
-
     def monotonic(self) -> float:
         return time.monotonic()
+
+    async def sleep_to(self, second: float) -> None:
+        await asyncio.sleep(second - self.monotonic())
 
     async def sleep_until(self, moment: datetime) -> None:
         due = as_utc(moment)
@@ -111,7 +135,20 @@ class RealClock:
         if self._scheduler is None:
             self._scheduler = AsyncIOScheduler(timezone=UTC)
             self._scheduler.start()
+            self._watching = asyncio.create_task(self._watch_for_jumps())
         return self._scheduler
+
+    async def _watch_for_jumps(self) -> None:
+        ahead = self._ahead_s()
+        while True:
+            await asyncio.sleep(self._look_every_s)
+            before, ahead = ahead, self._ahead_s()
+            if abs(ahead - before) > self._JUMP_S:
+                await self._wake()
+
+    def _ahead_s(self) -> float:
+        """How far the clock is ahead of the timer; it only changes by a jump."""
+        return self.now().timestamp() - self.monotonic()
 
     async def _wake(self) -> None:
         # A coroutine on purpose: the scheduler would run a plain function in a thread.

@@ -7,7 +7,7 @@ from telegram import Bot, InputFile
 from telegram.error import TelegramError
 
 from bot.delivery.verdicts import Rejected, Verdict, accepted, judge
-from bot.telegram.api import call
+from bot.telegram.api import SEND_TIMEOUT_S, call
 from core.store.records import Letter
 
 log = logging.getLogger(__name__)
@@ -16,7 +16,7 @@ log = logging.getLogger(__name__)
 async def deliver(bot: Bot, letter: Letter) -> Verdict:
     """Send a letter and judge what became of it. Never raises."""
     try:
-        return accepted(await call(bot, letter.method, params_of(letter)))
+        return accepted(await call(bot, letter.method, params_of(letter), SEND_TIMEOUT_S))
     except TelegramError as error:
         return judge(error)
     except Exception as error:
@@ -30,7 +30,9 @@ def params_of(letter: Letter) -> dict[str, Any]:
     params = dict(letter.payload)
     if is_message(letter):
         params["chat_id"] = letter.address
-    if letter.edits_message_id is not None:
+    if letter.method == "send_message":
+        params.pop("message_id", None)  # of what was to be edited, and is gone
+    elif letter.edits_message_id is not None:
         params["message_id"] = letter.edits_message_id
     if letter.file is not None:
         kind = letter.method.removeprefix("send_")

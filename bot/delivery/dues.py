@@ -3,10 +3,10 @@
 import asyncio
 import logging
 from collections.abc import Awaitable, Callable
-from datetime import UTC, datetime, timedelta
+from datetime import UTC, datetime
 
 from bot.delivery.backoff import Backoff
-from bot.delivery.bells import Bells, sleep_until
+from bot.delivery.bells import Bells, Wake, sleep_until
 from bot.delivery.clock import Clock
 from core.store.records import Due
 from core.store.unit import Store
@@ -29,32 +29,34 @@ class Dues:
         self._clock = clock
         self._bells = bells
         self._carry_out = carry_out
-        self._failing: dict[int, tuple[Backoff, datetime]] = {}
+        self._failing: dict[int, tuple[Backoff, float]] = {}
         self._stopping = False
 
     async def run(self) -> None:
         """Work until stopped."""
         while not self._stopping:
             found = await self._next()
-            if found is not None and found[1] <= self._clock.now():
-                await self._try(found[0])
+            if isinstance(found, Due):
+                await self._try(found)
             else:
-                await sleep_until(self._clock, found and found[1], self._bells.dues)
+                await sleep_until(self._clock, found, self._bells.dues)
                 await asyncio.sleep(_GATHERING_S)
 
     def stop(self) -> None:
         self._stopping = True
         self._bells.dues.ring()
 
-    async def _next(self) -> tuple[Due, datetime] | None:
-        """Return what comes next, and when: those that failed come when their pause is over."""
+    async def _next(self) -> Due | Wake:
+        """Return what is due now, or when to look again: those that failed come when their pause is over."""
         async with self._store.reading() as unit:
             coming = await unit.dues.take(_FOR_EVER, limit=len(self._failing) + 1)
-        moments = [(due, self._moment_of(due)) for due in coming]
-        return min(moments, key=lambda found: found[1], default=None)
-
-    def _moment_of(self, due: Due) -> datetime:
-        return self._failing[due.id][1] if due.id in self._failing else due.at
+        now, monotonic = self._clock.now(), self._clock.monotonic()
+        pauses = {due_id: until for due_id, (_, until) in self._failing.items() if until > monotonic}
+        paused = [pauses[due.id] for due in coming if due.id in pauses]
+        ready = [due for due in coming if due.id not in pauses]
+        if ready and ready[0].at <= now:
+            return ready[0]
+        return Wake(ready[0].at if ready else None, min(paused, default=None))
 
     async def _try(self, due: Due) -> None:
         try:
@@ -66,8 +68,8 @@ class Dues:
             self._bells.something_was_done()
 
     def _failed(self, due: Due, error: Exception) -> None:
-        backoff, _ = self._failing.get(due.id, (Backoff(first_s=10, longest_s=3600), None))
+        backoff, _ = self._failing.get(due.id, (Backoff(first_s=10, longest_s=3600), 0.0))
         backoff = backoff.after_failure()
-        again_at = self._clock.now() + timedelta(seconds=backoff.wait_s(jitter=1))
-        self._failing[due.id] = (backoff, again_at)
-        log.error("due %d (%s) failed, next try at %s", due.id, due.kind, again_at, exc_info=error)
+        wait_s = backoff.wait_s(jitter=1)
+        self._failing[due.id] = (backoff, self._clock.monotonic() + wait_s)
+        log.error("due %d (%s) failed, next try in %.0f s", due.id, due.kind, wait_s, exc_info=error)

@@ -2,11 +2,13 @@
 
 import logging
 from collections.abc import Sequence
-from datetime import datetime, timedelta
+from datetime import datetime
 
 from bot.delivery.verdicts import (
+    Gone,
     Moved,
     NotSent,
+    NotTaken,
     Rejected,
     Sent,
     TooFast,
@@ -15,7 +17,8 @@ from bot.delivery.verdicts import (
     Unreachable,
     Verdict,
 )
-from core.store.records import Letter, Outcome, Settled
+from core.desk.undelivered import UNDELIVERED
+from core.store.records import Letter, NewLetter, Outcome, Purpose, Settled
 from core.store.unit import Unit
 
 log = logging.getLogger(__name__)
@@ -25,32 +28,40 @@ Finished = tuple[Letter, Verdict]
 _OUTCOMES: dict[type[Verdict], Outcome] = {
     Sent: Outcome.SENT,
     NotSent: Outcome.NOT_SENT,
+    NotTaken: Outcome.NOT_TAKEN,
     TooFast: Outcome.NOT_SENT,
     Moved: Outcome.NOT_SENT,
     Unknown: Outcome.UNKNOWN,
     Unreachable: Outcome.REFUSED,
     Rejected: Outcome.REFUSED,
     TooLate: Outcome.TOO_LATE,
+    Gone: Outcome.GONE,
 }
 
 
-async def settle(unit: Unit, finished: Sequence[Finished], now: datetime, pause: timedelta) -> None:
-    """Settle the letters, and keep what was learned of their chats. `pause`: the wait after a failure."""
+async def settle(unit: Unit, finished: Sequence[Finished], now: datetime) -> None:
+    """Settle the letters, and keep what was learned of their chats; whom a loss concerns is to be told."""
     for letter, verdict in finished:
         await _learn_of_chat(unit, letter, verdict, now)
-    await unit.outbox.settle([settled(letter, verdict, now, pause) for letter, verdict in finished], now)
+    found = await unit.outbox.settle([settled(letter, verdict) for letter, verdict in finished], now)
+    again = [_pinned_again(letter) for letter, _ in finished if letter.edits_id in found.to_pin]
+    await unit.outbox.add(again, now)
+    for letter, _ in finished:
+        if letter.id in found.given_up and letter.purpose is Purpose.POST:
+            key = f"{UNDELIVERED}:{letter.id}:{letter.tries}"
+            await unit.dues.add(key, UNDELIVERED, now, {"letter": letter.id})
     if any(letter.file for letter, _ in finished):
         await unit.files.drop_settled()
 
 
-def settled(letter: Letter, verdict: Verdict, now: datetime, pause: timedelta) -> Settled:
+def settled(letter: Letter, verdict: Verdict) -> Settled:
     """Say in the store's words what became of a letter."""
     return Settled(
         letter_id=letter.id,
         outcome=_OUTCOMES[type(verdict)],
         message_id=_message_id(letter, verdict),
-        again_at=_again_at(verdict, now, pause),
-        detail=getattr(verdict, "detail", None),
+        address=letter.address if isinstance(verdict, Sent) else None,
+        detail=_detail(verdict),
     )
 
 
@@ -59,10 +70,22 @@ def _message_id(letter: Letter, verdict: Verdict) -> int | None:
     return verdict.message_id or letter.edits_message_id if isinstance(verdict, Sent) else None
 
 
-def _again_at(verdict: Verdict, now: datetime, pause: timedelta) -> datetime | None:
+def _detail(verdict: Verdict) -> str | None:
     if isinstance(verdict, TooFast):
-        return now + verdict.wait
-    return now + pause if isinstance(verdict, NotSent | Unknown) else None
+        return f"silence for {verdict.wait.total_seconds():g} s"
+    return getattr(verdict, "detail", None)
+
+
+def _pinned_again(letter: Letter) -> NewLetter:
+    """Where a pinned message was sent anew, the new one is pinned in its place; nobody's phone rings for it."""
+    return NewLetter(
+        chat_id=letter.chat_id,
+        purpose=Purpose.BOARD,
+        method="pin_chat_message",
+        payload={"disable_notification": True},
+        key=f"pin:{letter.id}",
+        edits_id=letter.edits_id,
+    )
 
 
 async def _learn_of_chat(unit: Unit, letter: Letter, verdict: Verdict, now: datetime) -> None:
@@ -71,6 +94,8 @@ async def _learn_of_chat(unit: Unit, letter: Letter, verdict: Verdict, now: date
             await unit.chats.mark_reachable(letter.chat_id, yes=False, now=now)
         case Moved():
             await unit.chats.move(letter.address, verdict.address)
+        case TooFast():
+            await unit.chats.keep_silent(letter.chat_id, now + verdict.wait)
         case Rejected():
             log.error("letter %d (%s) was rejected: %s", letter.id, letter.method, verdict.detail)
         case _:

@@ -15,6 +15,7 @@ from telegram.error import (
     NetworkError,
     RetryAfter,
     TelegramError,
+    TimedOut,
 )
 
 from bot.telegram.transport import NEVER_LEFT
@@ -30,6 +31,13 @@ class Sent:
 @dataclass(frozen=True, slots=True)
 class NotSent:
     """It surely never left: send it again after a while."""
+
+    detail: str
+
+
+@dataclass(frozen=True, slots=True)
+class NotTaken:
+    """The platform answered that it failed itself: it took nothing. Send it again after a while."""
 
     detail: str
 
@@ -70,18 +78,33 @@ class TooLate:
 
 
 @dataclass(frozen=True, slots=True)
+class Gone:
+    """There is nothing to edit any more: the message was deleted, or is none that can be edited."""
+
+    detail: str
+
+
+@dataclass(frozen=True, slots=True)
 class Rejected:
     """The platform doesn't take it as it is: a defect of ours."""
 
     detail: str
 
 
-Verdict = Sent | NotSent | TooFast | Unknown | Unreachable | Moved | TooLate | Rejected
+Verdict = Sent | NotSent | NotTaken | TooFast | Unknown | Unreachable | Moved | TooLate | Gone | Rejected
 
 # Causes with which nothing was sent, of our own transport and of the one that comes with the library.
 _NEVER_LEFT = (*NEVER_LEFT, httpx.ConnectError, httpx.ConnectTimeout, httpx.PoolTimeout)
 _NOT_MODIFIED = ("message is not modified",)
-_TOO_OLD = ("query is too old", "query id is invalid")
+# Nobody waits for the answer any more, or may be asked for the favour.
+_TOO_OLD = ("query is too old", "query id is invalid", "not enough rights to manage pinned messages")
+_GONE = (
+    "message to edit not found",
+    "message can't be edited",
+    "message_id_invalid",
+    "there is no text in the message to edit",
+    "message to pin not found",
+)
 _NO_CHAT = ("chat not found", "user is deactivated", "bot was kicked", "peer_id_invalid")
 
 
@@ -106,6 +129,8 @@ def _bad_request(error: BadRequest) -> Verdict:
         return Sent()
     if _names(reason, _TOO_OLD):
         return TooLate(_detail(error))
+    if _names(reason, _GONE):
+        return Gone(_detail(error))
     if _names(reason, _NO_CHAT):
         return Unreachable(_detail(error))
     return Rejected(_detail(error))
@@ -118,8 +143,13 @@ def _not_found(error: TelegramError) -> Verdict:
 
 
 def _network(error: NetworkError) -> Verdict:
-    never_left = isinstance(error.__cause__, _NEVER_LEFT)
-    return NotSent(_detail(error)) if never_left else Unknown(_detail(error))
+    cause = error.__cause__
+    if isinstance(cause, _NEVER_LEFT):
+        return NotSent(_detail(error))
+    # The library makes this error of any answer that tells of a failure; only a lost one has a cause in the
+    # connection. An answer that isn't the platform's own words comes from what stands in front of it.
+    was_answered = not isinstance(error, TimedOut) and (cause is None or isinstance(cause, TelegramError))
+    return NotTaken(_detail(error)) if was_answered else Unknown(_detail(error))
 
 
 def _detail(error: TelegramError) -> str:

@@ -79,6 +79,11 @@ def _names(content: Content) -> str:
     return ", ".join(member["first_name"] for member in members if member)
 
 
+def pinned(platform: "Platform", chat: int) -> list[int]:
+    """Return the ids of what is pinned in a chat, the latest last."""
+    return [one.id for one in people.find_chat(platform, chat).pinned if not one.deleted]
+
+
 def download(platform: "Platform", file_id: str) -> str:
     """Return the bytes of a file that was sent, in base64."""
     file = platform.files.find(file_id)
@@ -259,12 +264,13 @@ async def let_time_run(platform: "Platform", runs: bool) -> Json:
 
 _PEOPLE: list[Callable[..., Any]] = [
     people.add_person, people.add_group, people.say, people.send_other, people.send_file, people.change_text,
+    people.delete, people.pin,
     people.open_link, people.press, people.add_bot, people.remove_bot, people.promote, people.join, people.leave,
     people.remove, people.block, people.unblock, people.delete_account, people.upgrade_group,
 ]  # fmt: skip
 _WATCHING: list[Callable[..., Any]] = [
-    message, messages, download, visible_messages, events, toasts, transcript, cast, me, waiting_updates, complaints,
-    set_privacy,
+    message, messages, pinned, download, visible_messages, events, toasts, transcript, cast, me,
+    waiting_updates, complaints, set_privacy,
 ]  # fmt: skip
 _TROUBLES: list[Callable[..., Any]] = [decline, lose, faults_pending, enforce_rates]
 _TIME: list[Callable[..., Any]] = [read_clock, follow_clock, unfollow_clock, travel, let_time_run]

@@ -15,7 +15,9 @@ Status = Literal["creator", "administrator", "member", "left", "kicked"]
 
 ADMINS: tuple[Status, ...] = ("creator", "administrator")
 PRESENT: tuple[Status, ...] = (*ADMINS, "member")
-SERVICE = frozenset({"new_chat_members", "left_chat_member", "migrate_to_chat_id", "migrate_from_chat_id"})
+SERVICE = frozenset(
+    {"new_chat_members", "left_chat_member", "migrate_to_chat_id", "migrate_from_chat_id", "pinned_message"}
+)
 
 
 @dataclass(slots=True, eq=False)
@@ -128,6 +130,7 @@ class Chat:
     peer: User | None = None
     members: dict[int, Member] = field(default_factory=dict)
     messages: dict[int, Message] = field(default_factory=dict)
+    pinned: list[Message] = field(default_factory=list)
     moved_to: "Chat | None" = None
     diary: Diary = field(default_factory=Diary)
     json: Json = field(init=False)

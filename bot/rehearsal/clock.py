@@ -49,6 +49,9 @@ class SettableClock:
         finally:
             woken.cancel()
 
+    async def sleep_to(self, second: float) -> None:
+        await self.sleep_until(datetime.fromtimestamp(second, UTC))
+
     def _real_seconds_until(self, due: datetime) -> float | None:
         if not self._reading.runs:
             return None

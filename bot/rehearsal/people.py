@@ -122,6 +122,26 @@ def change_text(platform: "Platform", person: int, chat: int, message: int, text
     tell_of_message(platform, changed, "edited_message")
 
 
+def delete(platform: "Platform", person: int, chat: int, message: int) -> None:
+    """Delete a message: one's own, or as an admin anybody's. No bot is told."""
+    user, place = _enter(platform, person, chat)
+    gone = find_message(place, message)
+    if gone.sender is not user and not place.member(user).is_admin and place.peer is None:
+        raise NotPossible(f"{user.name} can't delete what others wrote")
+    gone.deleted = True
+    platform.note("delete", user, gone)
+
+
+def pin(platform: "Platform", person: int, chat: int, message: int) -> None:
+    """Pin a message, as an admin may; everybody is told by a service message."""
+    user, place = _enter(platform, person, chat)
+    if not place.member(user).is_admin:
+        raise NotPossible(f"{user.name} is no admin of {place.label}")
+    pinned = find_message(place, message)
+    place.pinned.append(pinned)
+    _post(platform, place, user, Content(extra={"pinned_message": pinned.bare_json}))
+
+
 def open_link(platform: "Platform", person: int, link: str) -> int:
     """Follow a link that starts the bot: the private chat opens and /start PAYLOAD is said there."""
     payload = start_payload(link, platform.bot.user.username or "")

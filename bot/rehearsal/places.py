@@ -42,6 +42,11 @@ class Place:
         return self._listener.messages()
 
     @property
+    def pinned(self) -> Coroutine[Any, Any, list[int]]:
+        """The ids of what is pinned here, the latest last."""
+        return self._stage.do("pinned", chat=self.id)
+
+    @property
     def last_message(self) -> Coroutine[Any, Any, SeenMessage]:
         """The bot's newest message here, as it is now. Raises NotPossible if there is none."""
         return self._listener.last_message()

@@ -95,6 +95,14 @@ class Person(Place):
         """Edit a message of one's own, or its caption."""
         await self._do("change_text", chat=message.chat, message=message.message_id, text=text)
 
+    async def deletes(self, message: SeenMessage) -> None:
+        """Delete one's own message, or as an admin anybody's."""
+        await self._do("delete", chat=message.chat, message=message.message_id)
+
+    async def pins(self, message: SeenMessage) -> None:
+        """Pin a message, as an admin may."""
+        await self._do("pin", chat=message.chat, message=message.message_id)
+
     async def opens(self, link: str | Button) -> None:
         """Follow a link that starts the bot: the private chat opens, and /start PAYLOAD is said in it."""
         url = link.url if isinstance(link, Button) else link

@@ -15,7 +15,10 @@ warnings.filterwarnings("ignore", r"Please use 'Bot\.", PTBUserWarning)
 # The library moves from numbers to timedelta, and warns at each 429 until one opts in.
 os.environ.setdefault("PTB_TIMEDELTA", "true")
 
-_READ_TIMEOUT_S = 25.0
+# A question is asked again, and somebody waits for what hangs on it.
+_READ_TIMEOUT_S = 8.0
+# Whether a message arrived is worth to be waited for: else it goes twice.
+SEND_TIMEOUT_S = 25.0
 
 
 def make_bot(token: str, api_url: str, request: BaseRequest | None = None) -> Bot:

@@ -9,7 +9,7 @@ from typing import Any
 from telegram import Bot
 from telegram.error import InvalidToken, TelegramError
 
-from bot.delivery.backoff import Backoff
+from bot.delivery.backoff import PLATFORM_AWAY
 from bot.telegram.api import call
 from core.errors import InputError
 
@@ -32,7 +32,7 @@ async def register(bot: Bot, commands: Iterable[dict[str, Any]]) -> None:
 
 
 async def _until_answered(ask: Callable[[], Awaitable[object]]) -> None:
-    backoff = Backoff(first_s=0.5, longest_s=60.0)
+    backoff = PLATFORM_AWAY
     while True:
         try:
             await ask()

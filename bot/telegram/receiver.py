@@ -10,7 +10,7 @@ from typing import Any
 from telegram import Bot
 from telegram.error import Conflict, RetryAfter, TelegramError
 
-from bot.delivery.backoff import Backoff
+from bot.delivery.backoff import PLATFORM_AWAY
 from bot.delivery.bells import Bells
 from bot.delivery.clock import Clock
 from bot.telegram.api import call
@@ -52,7 +52,7 @@ class Receiver:
         self._bells = bells
         self._pause = pause
         self._jitter = jitter
-        self._backoff = Backoff(first_s=0.5, longest_s=60.0)
+        self._backoff = PLATFORM_AWAY
         self._polling: Task[list[RawUpdate] | None] | None = None
         self._stopping = False
 

@@ -17,7 +17,7 @@ _UPLOAD_S = 60.0
 class Transport(BaseRequest):
     """One pool of connections. `read_timeout` is how long an answer may take, in seconds."""
 
-    def __init__(self, read_timeout: float, connections: int = 8) -> None:
+    def __init__(self, read_timeout: float, connections: int = 100) -> None:
         self._read_timeout = read_timeout
         self._connections = connections
         self._session: aiohttp.ClientSession | None = None

@@ -7,14 +7,15 @@ from typing import Any
 from sqlalchemy import bindparam, func, or_, select, update
 
 from core.store import tables
-from core.store.records import InboxItem, InboxState
+from core.store.records import InboxItem, InboxState, ParkedItem
 from core.store.repository import Repository
 
 _inbox = tables.inbox
 _earlier = _inbox.alias("earlier")
 
+_COLUMNS = tuple(_inbox.c[name] for name in ("id", "update_id", "lane", "body", "received_at", "attempts"))
 _NEXT = (
-    select(*(_inbox.c[name] for name in ("id", "update_id", "lane", "body", "received_at", "attempts")))
+    select(*_COLUMNS)
     .where(_inbox.c.state == InboxState.WAITING)
     .where(_inbox.c.lane.not_in(bindparam("busy", expanding=True)))
     .where(
@@ -30,11 +31,26 @@ _NEXT = (
     .limit(bindparam("most"))
 )
 _DONE = update(_inbox).where(_inbox.c.id == bindparam("item")).values(state=InboxState.DONE)
+# An update that was being handled when its process ended may be what ended it.
+_INTERRUPTED = (
+    select(*_COLUMNS)
+    .where(_inbox.c.state == InboxState.WAITING, _inbox.c.attempts > 0, _inbox.c.error.is_(None))
+    .order_by(_inbox.c.id)
+)
+_BEGIN = (
+    update(_inbox).where(_inbox.c.id == bindparam("item")).values(attempts=_inbox.c.attempts + 1, error=None)
+)
+_NOT_TRIED = (
+    update(_inbox)
+    .where(_inbox.c.id == bindparam("item"))
+    .values(attempts=_inbox.c.attempts - 1, error=bindparam("what"))
+)
 _FAILED = (
     update(_inbox)
     .where(_inbox.c.id == bindparam("item"))
-    .values(attempts=_inbox.c.attempts + 1, error=bindparam("what"), state=bindparam("becomes"))
+    .values(error=bindparam("what"), state=bindparam("becomes"))
 )
+_PARKED = select(*_COLUMNS, _inbox.c.error).where(_inbox.c.state == InboxState.PARKED).order_by(_inbox.c.id)
 
 
 class Inbox(Repository):
@@ -58,13 +74,37 @@ class Inbox(Repository):
         result = await self._connection.execute(_NEXT, {"busy": list(lanes_busy), "most": limit})
         return [InboxItem(**row) for row in result.mappings()]
 
+    async def interrupted(self) -> list[InboxItem]:
+        """Those that were begun and have no end, since their process ended first; oldest first."""
+        return [InboxItem(**row) for row in await self._all(_INTERRUPTED)]
+
+    async def begin(self, items: Sequence[int]) -> None:
+        """Count a try of each, before it is made: whatever ends the process was tried too."""
+        await self._run(_BEGIN, [{"item": item} for item in items])
+
+    async def not_tried(self, item_id: int, why: str | None) -> None:
+        """The try that was begun doesn't count: it was never made, or something else spoilt it."""
+        await self._connection.execute(_NOT_TRIED, {"item": item_id, "what": why})
+
     async def done(self, item_id: int) -> None:
         await self._connection.execute(_DONE, {"item": item_id})
 
     async def failed(self, item_id: int, error: str, park: bool) -> None:
-        """Count a failure. Parked, it leaves its lane free and stays for people to look at."""
+        """Keep why a try failed. Parked, it leaves its lane free and stays for people to look at."""
         becomes = InboxState.PARKED if park else InboxState.WAITING
         await self._connection.execute(_FAILED, {"item": item_id, "what": error, "becomes": becomes})
+
+    async def parked(self) -> list[ParkedItem]:
+        """List what was parked, oldest first."""
+        return [ParkedItem(**row) for row in await self._all(_PARKED)]
+
+    async def replay(self, items: Collection[int] | None = None) -> list[int]:
+        """Let what was parked (all, where none are named) be handled anew; the ids of those."""
+        again = update(_inbox).where(_inbox.c.state == InboxState.PARKED).returning(_inbox.c.id)
+        if items is not None:
+            again = again.where(_inbox.c.id.in_(items))
+        fresh = again.values(state=InboxState.WAITING, attempts=0, error=None)
+        return sorted(row["id"] for row in await self._all(fresh))
 
     async def words_of(self, lane: int, message_id: int) -> str | None:
         """What a message said when it was last handled, by the platform's id; None if that isn't known."""

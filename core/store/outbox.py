@@ -2,15 +2,14 @@
 
 from collections.abc import Collection, Mapping, Sequence
 from dataclasses import replace
-from datetime import datetime
-from typing import Any, cast
+from datetime import UTC, datetime
+from typing import Any, Final, cast
 
-from sqlalchemy import JSON, RowMapping, bindparam, case, func, insert, literal, or_, select, update
-from sqlmodel import UTCDateTime
+from sqlalchemy import JSON, RowMapping, and_, bindparam, case, func, insert, literal, or_, select, update
 
 from core.store import tables
 from core.store.files import Files
-from core.store.policy import PRIORITIES, may_go_again
+from core.store.policy import PATIENCE, PRIORITIES, goes_anew, is_given_up, may_go_again
 from core.store.records import (
     CARRYING,
     ChatKind,
@@ -20,6 +19,7 @@ from core.store.records import (
     Outcome,
     Purpose,
     Settled,
+    Settlement,
 )
 from core.store.repository import Repository
 
@@ -33,7 +33,9 @@ _COLUMNS = (
     *(_outbox.c[name] for name in ("message_id", "tries", "resends")),
     _chat.c.address,
     _chat.c.kind.label("chat_kind"),
-    _original.c.message_id.label("edits_message_id"),
+    # A chat that moved left its messages behind: none of its numbers means anything at the new address.
+    case((_original.c.sent_to == _chat.c.address, _original.c.message_id)).label("edits_message_id"),
+    _original.c.state.label("original_state"),
 )
 _LETTERS = (
     select(*_COLUMNS)
@@ -41,11 +43,13 @@ _LETTERS = (
     .outerjoin(_original, _original.c.id == _outbox.c.edits_id)
 )
 _UNSENT = (LetterState.WAITING, LetterState.LEASED)
+# Due since ever. What is to be sent at once must not wait for a clock that was set back.
+AT_ONCE: Final = datetime(1970, 1, 1, tzinfo=UTC)
 # What was said stays with the platform; here it is kept only as long as it may have to be sent.
 _NOTHING = literal({}, JSON)
 
-# An earlier letter of the same chat goes first once it is due. One that was tried keeps its place even while
-# it waits to be tried again; one that was never due yet holds nothing up.
+# An earlier letter of the same chat goes first once it is due, as long as there is patience with it. One that was
+# tried keeps its place even while it waits to be tried again; one that was never due yet holds nothing up.
 _HELD_BACK = (
     select(_ahead.c.id)
     .where(_ahead.c.chat_id == _outbox.c.chat_id, _ahead.c.id < _outbox.c.id)
@@ -53,8 +57,10 @@ _HELD_BACK = (
     .where(
         or_(
             _ahead.c.state == LetterState.LEASED,
-            _ahead.c.tries > 0,
-            _ahead.c.due_at <= bindparam("now"),
+            and_(
+                _ahead.c.resends < PATIENCE,
+                or_(_ahead.c.tries > 0, _ahead.c.due_at <= bindparam("now")),
+            ),
         )
     )
     .exists()
@@ -65,6 +71,7 @@ _READY = (
     # The function keeps the database from choosing the latter.
     .where(func.coalesce(_outbox.c.due_at, _outbox.c.due_at) <= bindparam("now"))
     .where(_outbox.c.chat_id.not_in(bindparam("blocked", expanding=True)))
+    .where(_outbox.c.id.not_in(bindparam("resting", expanding=True)))
     .where(
         or_(
             _outbox.c.edits_id.is_(None),
@@ -83,15 +90,9 @@ _TOO_LATE = (
     .where(_outbox.c.state == LetterState.WAITING, _outbox.c.expires_at <= bindparam("now"))
     .values(state=LetterState.DROPPED, settled_at=bindparam("now"), payload=_NOTHING)
 )
-_ORPHANED = (
+_DROP = (
     update(_outbox)
-    .where(_outbox.c.state == LetterState.WAITING, _outbox.c.edits_id.is_not(None))
-    .where(
-        select(_original.c.id)
-        .where(_original.c.id == _outbox.c.edits_id)
-        .where(_original.c.state.not_in(_UNSENT), _original.c.message_id.is_(None))
-        .exists()
-    )
+    .where(_outbox.c.id == bindparam("letter"))
     .values(state=LetterState.DROPPED, settled_at=bindparam("now"), payload=_NOTHING)
 )
 _LEASE = (
@@ -119,20 +120,50 @@ _SETTLE = (
     .values(
         state=bindparam("becomes"),
         payload=case((bindparam("becomes") == LetterState.SENT, _NOTHING), else_=_outbox.c.payload),
+        method=bindparam("how"),
         message_id=bindparam("message"),
-        due_at=func.coalesce(bindparam("again_at", type_=UTCDateTime()), _outbox.c.due_at),
+        sent_to=bindparam("where"),
         settled_at=bindparam("at"),
         leased_until=None,
         resends=_outbox.c.resends + bindparam("more"),
     )
 )
+# What was sent anew stands in the place of what it was to edit: later edits, and replies, mean the new message.
+_ADOPT = (
+    update(_outbox)
+    .where(_outbox.c.id == bindparam("original"))
+    .values(
+        message_id=bindparam("message"), sent_to=bindparam("where"), state=LetterState.SENT, payload=_NOTHING
+    )
+)
+_PUT_BACK = (
+    update(_outbox)
+    .where(_outbox.c.id == bindparam("letter"), _outbox.c.state == LetterState.LEASED)
+    .values(state=LetterState.WAITING, leased_until=None)
+)
+_SETTLING = (
+    select(
+        *(_outbox.c[name] for name in ("id", "purpose", "method", "due_at", "created_at", "edits_id")),
+        _original.c.message_id.label("original_message"),
+        _original.c.sent_to.label("original_address"),
+        _original.c.pinned,
+    )
+    .outerjoin(_original, _original.c.id == _outbox.c.edits_id)
+    .where(_outbox.c.id.in_(bindparam("ids", expanding=True)))
+)
+_GIVEN_UP = (LetterState.REFUSED, LetterState.UNKNOWN)
+_KILLED = "the process ended before there was an answer"
 _ENDS = {
     Outcome.SENT: LetterState.SENT,
     Outcome.REFUSED: LetterState.REFUSED,
     Outcome.NOT_SENT: LetterState.WAITING,
-    Outcome.UNKNOWN: LetterState.UNKNOWN,
+    Outcome.NOT_TAKEN: LetterState.WAITING,
+    Outcome.UNKNOWN: LetterState.WAITING,
+    Outcome.GONE: LetterState.WAITING,
     Outcome.TOO_LATE: LetterState.DROPPED,
 }
+_VAIN = (Outcome.NOT_TAKEN, Outcome.UNKNOWN)
+_SEND = "send_message"
 
 
 def _letter_of(row: RowMapping) -> Letter:
@@ -141,7 +172,12 @@ def _letter_of(row: RowMapping) -> Letter:
         "purpose": Purpose(row["purpose"]),
         "state": LetterState(row["state"]),
     }
-    return Letter(**{**row, **kinds})
+    found = {**row, **kinds}
+    original = found.pop("original_state")
+    is_orphan = row["edits_id"] is not None and row["edits_message_id"] is None and original not in _UNSENT
+    if is_orphan and goes_anew(Purpose(row["purpose"]), row["method"]):
+        found["method"] = _SEND
+    return Letter(**found)
 
 
 def _row_of(letter: NewLetter, now: datetime) -> dict[str, Any]:
@@ -155,7 +191,7 @@ def _row_of(letter: NewLetter, now: datetime) -> dict[str, Any]:
         "subject": letter.subject,
         "edits_id": letter.edits_id,
         "priority": PRIORITIES[letter.purpose],
-        "due_at": letter.due_at or now,
+        "due_at": letter.due_at or AT_ONCE,
         "expires_at": letter.expires_at,
         "state": LetterState.WAITING,
         "tries": 0,
@@ -197,26 +233,45 @@ class Outbox(Repository):
         row = await self._one(_LETTERS.where(_outbox.c.key == key))
         return _letter_of(row) if row else None
 
-    async def by_message(self, chat_id: int, message_id: int) -> Letter | None:
-        """Find the letter that became this message; the latest one where it was edited since."""
-        sent = _LETTERS.where(_outbox.c.chat_id == chat_id, _outbox.c.message_id == message_id)
+    async def by_message(self, chat_id: int, message_id: int, address: int | None = None) -> Letter | None:
+        """Find the letter that became this message; the latest that stands for it.
+
+        `address`: where it stands, if that may not be where the chat is now.
+        """
+        sent = _LETTERS.where(
+            _outbox.c.chat_id == chat_id,
+            _outbox.c.message_id == message_id,
+            _outbox.c.sent_to == (_chat.c.address if address is None else address),
+        )
         row = await self._one(sent.order_by(_outbox.c.id.desc()).limit(1))
         return _letter_of(row) if row else None
 
+    async def mark_pinned(self, chat_id: int, message_id: int) -> None:
+        """Somebody pinned a message of ours; without effect on other messages."""
+        found = await self.by_message(chat_id, message_id)
+        if found is not None:
+            await self._change(_outbox, _outbox.c.id == (found.edits_id or found.id), pinned=True)
+
     async def lease(
-        self, now: datetime, limit: int, until: datetime, blocked_chats: Collection[int] = ()
+        self,
+        now: datetime,
+        limit: int,
+        until: datetime,
+        blocked_chats: Collection[int] = (),
+        resting: Collection[int] = (),
     ) -> list[Letter]:
         """Take up to `limit` letters to send before `until`, by priority, then age.
 
-        Of each chat only the oldest that is due, so that its order holds; an edit waits for its original.
-        What expired, or edits a letter that never got a message, is dropped when its turn comes. Opens an
-        attempt for each.
+        Of each chat only the oldest that is due, so that its order holds; an edit waits for its original, and
+        becomes a message of its own where that has none (any more). What expired, or has nothing to edit, is
+        dropped when its turn comes. Letters that are `resting` wait. Opens an attempt for each.
         """
-        letters = await self._ready(now, limit, blocked_chats)
-        if any(_is_useless(letter, now) for letter in letters):
+        letters = await self._ready(now, limit, blocked_chats, resting)
+        if useless := [letter.id for letter in letters if _is_useless(letter)]:
+            await self._run(_DROP, [{"letter": one, "now": now} for one in useless])
+        if useless or any(_is_too_late(letter, now) for letter in letters):
             await self._connection.execute(_TOO_LATE, {"now": now})
-            await self._connection.execute(_ORPHANED, {"now": now})
-            letters = await self._ready(now, limit, blocked_chats)
+            return await self.lease(now, limit, until, blocked_chats, resting)
         if letters:
             await self._run(_LEASE, [{"letter": letter.id, "until": until} for letter in letters])
             await self._run(insert(_attempt), [_attempt_row(letter, now) for letter in letters])
@@ -226,25 +281,51 @@ class Outbox(Repository):
             for one in letters
         ]
 
-    async def settle(self, results: Sequence[Settled], now: datetime) -> None:
-        """Write down how sending ended. NOT_SENT is put back; UNKNOWN too where it may go again."""
+    async def settle(self, results: Sequence[Settled], now: datetime) -> Settlement:
+        """Write down how sending ended; what may go again is put back, what failed for too long is given up."""
         if not results:
-            return
-        again = await self._may_go_again([r.letter_id for r in results if r.outcome is Outcome.UNKNOWN])
+            return Settlement()
         await self._run(_END_ATTEMPT, [_attempt_end(result, now) for result in results])
-        await self._run(_SETTLE, [_settlement(result, result.letter_id in again, now) for result in results])
+        found = await self._all(_SETTLING, {"ids": [result.letter_id for result in results]})
+        rows = {row["id"]: row for row in found}
+        # Whoever was erased meanwhile took their letters along.
+        known = [(result, rows[result.letter_id]) for result in results if result.letter_id in rows]
+        if known:
+            await self._run(_SETTLE, [_settlement(result, row, now) for result, row in known])
+        renewed = {row["edits_id"]: result for result, row in known if _renews(result, row)}
+        if renewed:
+            await self._run(_ADOPT, [_adoption(original, result) for original, result in renewed.items()])
+        return Settlement(
+            given_up=frozenset(
+                row["id"] for result, row in known if _becomes(result.outcome, row, now) in _GIVEN_UP
+            ),
+            to_pin=frozenset(
+                row["edits_id"] for _, row in known if row["edits_id"] in renewed and row["pinned"]
+            ),
+        )
 
     async def recover(self, now: datetime, at_start: bool = False) -> int:
-        """Settle as unknown each lease that ran out; with `at_start` every lease, since its process is dead.
+        """Put back each letter whose lease ran out; with `at_start` every one, since its process is dead.
 
-        How many there were. `at_start` is only for the one process that sends.
+        Nobody knows whether it arrived, and it is nobody's fault: it simply goes again, where it may. How many
+        there were. `at_start` is only for the one process that sends.
         """
-        lost = select(_outbox.c.id).where(_outbox.c.state == LetterState.LEASED)
+        lost = select(_outbox.c.id, _outbox.c.purpose, _outbox.c.method).where(
+            _outbox.c.state == LetterState.LEASED
+        )
         if not at_start:
             lost = lost.where(_outbox.c.leased_until <= now)
-        ids = [row["id"] for row in await self._all(lost)]
-        await self.settle([Settled(letter_id=i, outcome=Outcome.UNKNOWN) for i in ids], now)
-        return len(ids)
+        rows = await self._all(lost)
+        again = [row["id"] for row in rows if may_go_again(Purpose(row["purpose"]), row["method"])]
+        ended = [{"letter": i, "now": now, "how": Outcome.UNKNOWN, "why": _KILLED} for i in again]
+        if ended:
+            await self._run(_END_ATTEMPT, ended)
+            await self._run(_PUT_BACK, [{"letter": i} for i in again])
+        unsure = [
+            Settled(letter_id=row["id"], outcome=Outcome.UNKNOWN) for row in rows if row["id"] not in again
+        ]
+        await self.settle(unsure, now)
+        return len(rows)
 
     async def next_due_at(self, after: datetime | None = None) -> datetime | None:
         """When the next waiting letter is due (later than `after`); None if none waits."""
@@ -252,27 +333,21 @@ class Outbox(Repository):
             return cast("datetime | None", await self._value(_NEXT_DUE))
         return cast("datetime | None", await self._value(_NEXT_DUE_AFTER, {"after": after}))
 
-    async def _ready(self, now: datetime, limit: int, blocked: Collection[int]) -> list[Letter]:
-        values = {"now": now, "blocked": list(blocked), "most": limit}
+    async def _ready(
+        self, now: datetime, limit: int, blocked: Collection[int], resting: Collection[int]
+    ) -> list[Letter]:
+        values = {"now": now, "blocked": list(blocked), "resting": list(resting), "most": limit}
         found = await self._connection.execute(_READY, values)
         return [_letter_of(row) for row in found.mappings()]
 
-    async def _may_go_again(self, ids: Sequence[int]) -> set[int]:
-        if not ids:
-            return set()
-        rows = await self._all(
-            select(_outbox.c.id, _outbox.c.purpose, _outbox.c.method, _outbox.c.resends).where(
-                _outbox.c.id.in_(ids)
-            )
-        )
-        return {
-            row["id"] for row in rows if may_go_again(Purpose(row["purpose"]), row["method"], row["resends"])
-        }
+
+def _is_useless(letter: Letter) -> bool:
+    """Nothing to edit, and not worth a message of its own."""
+    return letter.edits_id is not None and letter.edits_message_id is None and letter.method != _SEND
 
 
-def _is_useless(letter: Letter, now: datetime) -> bool:
-    too_late = letter.expires_at is not None and letter.expires_at <= now
-    return too_late or (letter.edits_id is not None and letter.edits_message_id is None)
+def _is_too_late(letter: Letter, now: datetime) -> bool:
+    return letter.expires_at is not None and letter.expires_at <= now
 
 
 def _attempt_row(letter: Letter, now: datetime) -> dict[str, Any]:
@@ -283,13 +358,41 @@ def _attempt_end(result: Settled, now: datetime) -> dict[str, Any]:
     return {"letter": result.letter_id, "now": now, "how": result.outcome, "why": result.detail}
 
 
-def _settlement(result: Settled, again: bool, now: datetime) -> Mapping[str, Any]:
-    becomes = LetterState.WAITING if again else _ENDS[result.outcome]
+def _settlement(result: Settled, row: RowMapping, now: datetime) -> Mapping[str, Any]:
+    becomes = _becomes(result.outcome, row, now)
+    is_anew = result.outcome is Outcome.GONE or _renews(result, row)
     return {
         "letter": result.letter_id,
         "becomes": becomes,
+        "how": _SEND if is_anew else row["method"],
         "message": result.message_id,
-        "again_at": result.again_at,
+        "where": result.address,
         "at": None if becomes is LetterState.WAITING else now,
-        "more": int(again),
+        "more": int(result.outcome in _VAIN),
     }
+
+
+def _becomes(outcome: Outcome, row: RowMapping, now: datetime) -> LetterState:
+    purpose, method = Purpose(row["purpose"]), row["method"]
+    if outcome in _VAIN and is_given_up(max(row["due_at"], row["created_at"]), now):
+        return LetterState.UNKNOWN
+    if outcome is Outcome.UNKNOWN and not may_go_again(purpose, method):
+        return LetterState.UNKNOWN
+    if outcome is Outcome.GONE and not goes_anew(purpose, method):
+        return LetterState.DROPPED
+    return _ENDS[outcome]
+
+
+def _renews(result: Settled, row: RowMapping) -> bool:
+    """Whether what was to be an edit made a message of its own."""
+    is_new = row["original_message"] != result.message_id or row["original_address"] != result.address
+    return (
+        result.outcome is Outcome.SENT
+        and row["edits_id"] is not None
+        and result.message_id is not None
+        and is_new
+    )
+
+
+def _adoption(original: int, result: Settled) -> Mapping[str, Any]:
+    return {"original": original, "message": result.message_id, "where": result.address}

@@ -2,10 +2,10 @@
 
 from datetime import datetime
 
-from sqlalchemy import RowMapping, bindparam, select
+from sqlalchemy import RowMapping, bindparam, delete, select
 
 from core.store import tables
-from core.store.records import Chat, ChatKind, Person
+from core.store.records import Chat, ChatKind, GroupState, InboxState, Person
 from core.store.repository import Repository, rows_by
 
 HEALTH = "health"
@@ -15,6 +15,10 @@ _CHATS = select(tables.chat, tables.person.c.language).outerjoin(
 )
 _CHAT_BY_ID = _CHATS.where(tables.chat.c.id == bindparam("it"))
 _CHAT_BY_ADDRESS = _CHATS.where(tables.chat.c.address == bindparam("it"))
+_CHAT_BY_FORMER = _CHATS.where(tables.chat.c.former_address == bindparam("it"))
+_SILENT = select(tables.chat.c.id, tables.chat.c.silent_until).where(
+    tables.chat.c.silent_until > bindparam("now")
+)
 _NEWEST_OF_PERSON = (
     _CHATS.where(tables.chat.c.person_id == bindparam("it")).order_by(tables.chat.c.id.desc()).limit(1)
 )
@@ -24,8 +28,8 @@ _STANDING = select(tables.consent.c.id).where(
     tables.consent.c.withdrawn_at.is_(None),
 )
 
-# No chat of the platform has this address: it holds a place for the length of two statements.
-_NOWHERE = 0
+# Chats with no address any more are kept apart below all that the platform gives.
+_NOWHERE = -(2**62)
 
 
 def person_of(row: RowMapping, prefix: str = "") -> Person:
@@ -78,7 +82,10 @@ class Chats(Repository):
         return _chat_of(row) if row else None
 
     async def by_address(self, address: int) -> Chat | None:
+        """Find a chat by the address that it has, or had before it moved."""
         row = await self._one(_CHAT_BY_ADDRESS, {"it": address})
+        if row is None:
+            row = await self._one(_CHAT_BY_FORMER, {"it": address})
         return _chat_of(row) if row else None
 
     async def private_of(self, person_id: int) -> Chat | None:
@@ -86,18 +93,42 @@ class Chats(Repository):
         row = await self._one(_NEWEST_OF_PERSON, {"it": person_id})
         return _chat_of(row) if row else None
 
+    async def is_at(self, chat_id: int, address: int) -> bool:
+        """Whether the chat is there now, and not only was there before it moved."""
+        chat = await self.get(chat_id)
+        return chat is not None and chat.address == address
+
     async def move(self, old_address: int, new_address: int) -> Chat | None:
-        """Follow a chat to its new address. Told twice, it moves once; None if neither is known."""
+        """Follow a chat to its new address. Told twice, it moves once; None if neither is known.
+
+        What still waits to be handled from the old address keeps its place before all from the new one.
+        """
         chat, stray = await self.by_address(old_address), await self.by_address(new_address)
-        if chat is None:
+        if chat is None or chat.address == new_address:
             return stray
         if stray is not None:
-            # An update from the new address came first. That chat's row may be referred to, so they swap.
-            await self._change_one(tables.chat, stray.id, address=_NOWHERE, reachable=False)
-        await self._change_one(tables.chat, chat.id, address=new_address)
-        if stray is not None:
-            await self._change_one(tables.chat, stray.id, address=old_address)
+            await self._take_in(stray, chat)
+        await self._change_one(tables.chat, chat.id, address=new_address, former_address=old_address)
+        waiting = tables.inbox.c.state == InboxState.WAITING
+        await self._change(tables.inbox, tables.inbox.c.lane == old_address, waiting, lane=new_address)
         return await self._known(chat.id)
+
+    async def _take_in(self, stray: Chat, chat: Chat) -> None:
+        """An update from the new address came before the move was known, and made a second chat of it."""
+        outbox, group, question = tables.outbox, tables.group, tables.question
+        await self._change(outbox, outbox.c.chat_id == stray.id, chat_id=chat.id)
+        await self._change(group, group.c.chat_id == stray.id, state=GroupState.LEFT)
+        await self._run(delete(question).where(question.c.chat_id == stray.id))
+        await self._change_one(tables.chat, stray.id, address=_NOWHERE - stray.id, reachable=False)
+
+    async def keep_silent(self, chat_id: int, until: datetime) -> None:
+        """The platform wants no message to this chat until then."""
+        await self._change(tables.chat, tables.chat.c.id == chat_id, silent_until=until)
+
+    async def silent(self, now: datetime) -> dict[int, datetime]:
+        """The chats that the platform wants silence towards, each with its end."""
+        rows = await self._all(_SILENT, {"now": now})
+        return {row["id"]: row["silent_until"] for row in rows}
 
     async def mark_reachable(self, chat_id: int, yes: bool, now: datetime) -> None:
         """`unreachable_since` keeps the first moment."""

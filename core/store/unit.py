@@ -9,6 +9,7 @@ from typing import Self
 from sqlalchemy.ext.asyncio import AsyncConnection, AsyncEngine
 
 from core.store.adjustments import Adjustments
+from core.store.attempts import Attempts
 from core.store.classes import Classes, HabitsOfPeople, SignUps
 from core.store.coach_words import CoachWords
 from core.store.dues import Dues
@@ -26,6 +27,8 @@ from core.store.questions import Questions
 from core.store.scores import Reports, Scores
 from core.store.sessions import Documents, Sessions, Versions
 from core.store.transaction import Transaction
+from core.store.turns import Turns
+from core.store.undelivered import Undelivered
 from core.store.vitals import Vitals
 
 
@@ -55,6 +58,8 @@ class Unit:
         self.questions = Questions(connection)
         self.inbox = Inbox(connection)
         self.outbox = Outbox(connection)
+        self.attempts = Attempts(connection)
+        self.undelivered = Undelivered(connection)
         self.files = Files(connection)
         self.dues = Dues(connection)
         self.vitals = Vitals(connection)
@@ -72,7 +77,7 @@ class Store:
         self._writer: AsyncConnection | None = None
         self._open: Transaction | None = None
         self._ending: asyncio.Task[None] | None = None
-        self._turn = asyncio.Lock()
+        self._turns = Turns()
         self._reading_queues = is_memory(self.engine)
 
     async def __aenter__(self) -> Self:
@@ -82,16 +87,19 @@ class Store:
         await self.close()
 
     @asynccontextmanager
-    async def unit(self) -> AsyncIterator[Unit]:
-        """Committed when this returns, forgotten on any error. Units queue up; those that wait share a commit."""
-        async with self._turn:
+    async def unit(self, *, urgent: bool = False) -> AsyncIterator[Unit]:
+        """Committed when this returns, forgotten on any error. Units queue up; those that wait share a commit.
+
+        What is `urgent` goes before all that waits, and is committed without it.
+        """
+        async with self._turns.turn(urgent=urgent):
             transaction = await self._transaction()
             try:
                 async with transaction.part():
                     unit = Unit(transaction.connection)
                     yield unit
             finally:
-                if transaction.lost:
+                if transaction.lost or urgent:
                     await self._end()
         await transaction.lasting()
         if unit.personal.erased:
@@ -102,7 +110,7 @@ class Store:
         """One snapshot to read from, which waits for no writer. What is written in it is forgotten."""
         async with AsyncExitStack() as stack:
             if self._reading_queues:
-                await stack.enter_async_context(self._turn)
+                await stack.enter_async_context(self._turns.turn())
                 await self._end()
             yield Unit(await stack.enter_async_context(self.engine.connect()))
 
@@ -124,7 +132,7 @@ class Store:
         return self._open
 
     async def _end_in_turn(self, transaction: Transaction) -> None:
-        async with self._turn:
+        async with self._turns.turn():
             if self._open is transaction:
                 await self._end()
 
@@ -134,7 +142,7 @@ class Store:
             await transaction.end()
 
     async def _wash(self) -> None:
-        async with self._turn:
+        async with self._turns.turn():
             await self._end()
             await wash(await self._writing())
 

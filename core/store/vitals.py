@@ -2,7 +2,7 @@
 
 from datetime import datetime
 
-from sqlalchemy import Table, func, select
+from sqlalchemy import Table, case, func, select
 
 from core.store import tables
 from core.store.records import InboxState, LetterState
@@ -25,10 +25,9 @@ class Vitals(Repository):
         received = await self._value(
             select(func.min(inbox.c.received_at)).where(inbox.c.state == InboxState.WAITING)
         )
+        since = case((outbox.c.due_at > outbox.c.created_at, outbox.c.due_at), else_=outbox.c.created_at)
         due = await self._value(
-            select(func.min(outbox.c.due_at)).where(
-                outbox.c.state == LetterState.WAITING, outbox.c.due_at <= now
-            )
+            select(func.min(since)).where(outbox.c.state == LetterState.WAITING, outbox.c.due_at <= now)
         )
         return {"inbox": _age_s(received, now), "outbox": _age_s(due, now)}
 

@@ -110,6 +110,18 @@ def delete_message(platform: "Platform", bot: "BotAccount", params: Params) -> b
     return True
 
 
+def pin_chat_message(platform: "Platform", bot: "BotAccount", params: Params) -> bool:
+    chat = reach(platform, bot, params)
+    message = find_message(chat, integer(params, "message_id"))
+    if message is None:
+        raise bad_request("message to pin not found")
+    if chat.peer is None and not chat.member(bot.user).is_admin:
+        raise bad_request("not enough rights to manage pinned messages in the chat")
+    chat.pinned.append(message)
+    platform.post(chat, bot.user, Content(extra={"pinned_message": message.bare_json}))
+    return True
+
+
 def _may_delete(bot: "BotAccount", message: Message) -> bool:
     is_own = message.sender is bot.user
     return is_own or message.chat.kind == "private" or message.chat.member(bot.user).is_admin
@@ -142,6 +154,7 @@ METHODS = {
     "editMessageText": edit_message_text,
     "editMessageReplyMarkup": edit_message_reply_markup,
     "deleteMessage": delete_message,
+    "pinChatMessage": pin_chat_message,
     "setMessageReaction": set_message_reaction,
     "sendChatAction": send_chat_action,
 }

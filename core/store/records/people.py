@@ -43,6 +43,7 @@ class Chat:
     """A place to talk. `address` is the platform's chat id, which may change; `id` never does.
 
     `language`: what its person reads; None for a group, and for a private chat that is nobody's any more.
+    `former_address`: where it was before it moved. `silent_until`: the platform wants no message to it before.
     """
 
     id: int
@@ -52,6 +53,8 @@ class Chat:
     reachable: bool
     unreachable_since: datetime | None
     language: str | None
+    former_address: int | None = None
+    silent_until: datetime | None = None
 
 
 @dataclass(frozen=True, kw_only=True, slots=True)

@@ -30,7 +30,7 @@ class Purpose(StrEnum):
 
 
 class LetterState(StrEnum):
-    """Unknown: maybe delivered, not sent again. Dropped: too late, superseded, or its original is gone."""
+    """Unknown: maybe delivered, and given up. Dropped: too late, superseded, or its original is gone."""
 
     WAITING = "waiting"
     LEASED = "leased"
@@ -41,10 +41,15 @@ class LetterState(StrEnum):
 
 
 class Outcome(StrEnum):
-    """How one attempt ended. Not sent: surely not, so it may be tried again. Too late: no use any more."""
+    """How one attempt ended. Not sent: surely not, so it may be tried again. Too late: no use any more.
+
+    Not taken: the platform answered with a failure of its own. Gone: there is nothing left to edit.
+    """
 
     SENT = "sent"
     NOT_SENT = "not_sent"
+    NOT_TAKEN = "not_taken"
+    GONE = "gone"
     UNKNOWN = "unknown"
     REFUSED = "refused"
     TOO_LATE = "too_late"
@@ -68,7 +73,7 @@ class OpenQuestion:
 
 @dataclass(frozen=True, kw_only=True, slots=True)
 class InboxItem:
-    """A raw update. `attempts`: how often handling it has failed."""
+    """A raw update. `attempts`: how often handling it was begun, but for tries that the platform spoilt."""
 
     id: int
     update_id: int
@@ -76,6 +81,13 @@ class InboxItem:
     body: Mapping[str, Any]
     received_at: datetime
     attempts: int
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
+class ParkedItem(InboxItem):
+    """A raw update that was given up, with the reason."""
+
+    error: str | None
 
 
 # Methods whose letters carry a file.
@@ -116,7 +128,8 @@ class Letter:
     """A letter in the outbox.
 
     `address` and `chat_kind`: the chat's of now. `message_id`: the sent message. `edits_message_id`: the one
-    to be edited, once known. `tries`: attempts so far; `resends`: how many of them came after an unknown end.
+    to be edited, once known. `tries`: attempts so far; `resends`: how many of them nobody knows the end of, or
+    the platform failed at.
     `payload` is empty once it was sent or dropped: what was said is no longer ours to keep. `file` comes only
     with a lease.
     """
@@ -147,15 +160,47 @@ class Letter:
 class Settled:
     """How sending a leased letter ended.
 
-    `message_id` belongs to SENT. `again_at`: when to try again, for NOT_SENT and for an UNKNOWN that may be
-    repeated; None means at once. `detail`: the platform's words, for people who look into it.
+    `message_id` belongs to SENT, and so does `address`: where it was sent. `detail`: the platform's words, for
+    people who look into it.
     """
 
     letter_id: int
     outcome: Outcome
     message_id: int | None = None
-    again_at: datetime | None = None
+    address: int | None = None
     detail: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Settlement:
+    """What followed from it: the letters `given_up`, and those `to_pin` anew, as another message stands for them."""
+
+    given_up: frozenset[int] = frozenset()
+    to_pin: frozenset[int] = frozenset()
+
+
+@dataclass(frozen=True, slots=True)
+class Try:
+    """A message that was on its way to a chat at a moment, whatever became of it."""
+
+    chat_id: int
+    address: int
+    at: datetime
+
+
+@dataclass(frozen=True, kw_only=True, slots=True)
+class GivenUp:
+    """A letter that was refused, or tried in vain for too long. `why`: what the platform said last."""
+
+    id: int
+    purpose: str
+    method: str
+    state: str
+    address: int
+    tries: int
+    created_at: datetime
+    settled_at: datetime | None
+    why: str | None
 
 
 @dataclass(frozen=True, kw_only=True, slots=True)

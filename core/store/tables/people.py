@@ -26,6 +26,8 @@ class ChatRow(Row, table=True):
     person_id: int | None = to("person.id", default=None, nullable=True, index=True)
     reachable: bool = True
     unreachable_since: datetime | None = None
+    former_address: int | None = Field(default=None, sa_type=BigInteger, index=True)
+    silent_until: datetime | None = None
 
 
 class GroupRow(Row, table=True):

@@ -57,6 +57,8 @@ class OutboxRow(Row, table=True):
     state: str
     leased_until: datetime | None = None
     message_id: int | None = Field(default=None, sa_type=BigInteger)
+    sent_to: int | None = Field(default=None, sa_type=BigInteger)
+    pinned: bool = False
     tries: int = 0
     resends: int = 0
     created_at: datetime

@@ -59,7 +59,7 @@ async def test_a_file_that_came_too_fast_is_kept_until_it_may_go(running, carryi
     await running.sender()
     await eventually(lambda: tables.column("SELECT outcome FROM attempt") == ["not_sent"])
     assert len(kept(tables)) == 1
-    await room.travels(timedelta(seconds=3))
+    await room.travels(timedelta(seconds=3.1))
     await ilse.hears("Scores")
 
 

@@ -2,7 +2,10 @@ import asyncio
 from datetime import timedelta
 
 import pytest
+import pytest_asyncio
 
+from bot.delivery.budget import NO_LIMIT, PLATFORM, Budget
+from bot.delivery.sender import Sender
 from bot.rehearsal import errors
 from core.store.records import Purpose
 from tests.support.durable import eventually
@@ -14,6 +17,20 @@ async def texts(person):
 
 def outcomes(tables):
     return tables.column("SELECT outcome FROM attempt ORDER BY id")
+
+
+class SetBack:
+    """A clock that somebody set wrong; its seconds go on as before."""
+
+    def __init__(self, clock, by):
+        self._clock, self._by = clock, by
+        self.monotonic, self.sleep_to = clock.monotonic, clock.sleep_to
+
+    def now(self):
+        return self._clock.now() + self._by
+
+    async def sleep_until(self, moment):
+        await self._clock.sleep_until(moment - self._by)
 
 
 async def test_a_letter_is_sent_and_keeps_its_message_id(running, post, ilse, tables):
@@ -89,18 +106,145 @@ async def test_without_a_connection_nobody_else_is_tried_in_vain(running, room, 
     await ilse.hears("to Ilse")
 
 
-@pytest.mark.parametrize(
-    "purpose", [Purpose.ANSWER, Purpose.VERSION, Purpose.POST, Purpose.BOARD, Purpose.REMINDER]
-)
-async def test_a_letter_of_unknown_fate_is_sent_once_more(purpose, running, room, post, ilse, tables):
-    await room.faults.lose_answer("sendMessage", times=2)
+async def in_time(room, condition):
+    """Let time go by until `condition()` is true."""
+    for _ in range(400):
+        if condition():
+            return
+        await room.travels(timedelta(seconds=0.5))
+        await asyncio.sleep(0.03)
+    raise AssertionError("it never happened")
+
+
+@pytest.mark.parametrize("purpose", [one for one in Purpose if one is not Purpose.BULK])
+async def test_a_letter_of_unknown_fate_is_sent_until_an_answer_comes(
+    purpose, running, room, post, ilse, tables
+):
+    await room.faults.lose_answer("sendMessage", times=3)
     await post.letter(ilse.id, "hello", purpose=purpose)
     await running.sender()
     await eventually(lambda: outcomes(tables) == ["unknown"])
-    await room.travels(timedelta(seconds=2))
-    await eventually(lambda: tables.states("outbox") == ["unknown"])
-    assert outcomes(tables) == ["unknown", "unknown"]
-    assert await texts(ilse) == ["hello", "hello"]
+    await in_time(room, lambda: tables.states("outbox") == ["sent"])
+    assert outcomes(tables) == ["unknown", "unknown", "unknown", "sent"]
+    assert await texts(ilse) == ["hello"] * 4
+
+
+async def test_what_the_platform_failed_at_is_sent_again_and_arrives_once(running, room, post, ilse, tables):
+    await room.faults.decline("sendMessage", errors.Declined(502, "Bad Gateway"), times=4)
+    await post.letter(ilse.id, "hello", purpose=Purpose.BULK)
+    await running.sender()
+    await eventually(lambda: outcomes(tables) == ["not_taken"])
+    await in_time(room, lambda: tables.states("outbox") == ["sent"])
+    assert await texts(ilse) == ["hello"]
+
+
+async def test_an_outage_of_ten_seconds_loses_nothing(running, room, post, platform, tables, monkeypatch):
+    crew = [await room.person(f"Athlete {number}") for number in range(6)]
+    for person in crew:
+        await person.opens(await room.start_link())
+        await post.letter(person.id)
+    call = platform.call
+    back_at = platform.clock.now() + timedelta(seconds=10)
+
+    async def away(token, method, params):
+        if platform.clock.now() < back_at:
+            raise errors.Declined(502, "Bad Gateway")
+        return await call(token, method, params)
+
+    monkeypatch.setattr(platform, "call", away)
+    await running.sender()
+    await in_time(room, lambda: tables.states("outbox") == ["sent"] * 6)
+    assert platform.clock.now() >= back_at
+
+
+async def test_letters_that_hang_hold_nobody_else_up(
+    running, room, post, platform, ilse, tables, monkeypatch
+):
+    stuck = [await room.person(f"Athlete {number}") for number in range(4)]
+    for person in stuck:
+        await person.opens(await room.start_link())
+        await post.letter(person.id)
+    hanging, call, never = {person.id for person in stuck}, platform.call, asyncio.Event()
+
+    async def hang(token, method, params):
+        if params.get("chat_id") in hanging:
+            await never.wait()
+        return await call(token, method, params)
+
+    monkeypatch.setattr(platform, "call", hang)
+    sender = await running.sender()
+    await eventually(lambda: tables.states("outbox") == ["leased"] * 4)
+    await post.letter(ilse.id, "good morning")
+    await in_time(room, lambda: tables.states("outbox")[-1] == "sent")
+    await ilse.hears("good morning")
+    never.set()
+    await running.stop(sender)
+    assert tables.states("outbox") == ["sent"] * 5
+
+
+async def test_what_hung_through_a_silence_is_sent_again_as_soon_as_it_is_over(
+    running, room, post, platform, ilse, tomas, tables, monkeypatch
+):
+    call, never, silent = platform.call, asyncio.Event(), [True]
+
+    async def hang(token, method, params):
+        if silent[0]:
+            await never.wait()
+        return await call(token, method, params)
+
+    monkeypatch.setattr(platform, "call", hang)
+    await post.letter(ilse.id, "to Ilse")
+    await running.sender()
+    await eventually(lambda: tables.states("outbox") == ["leased"])
+    for _ in range(10):
+        await room.travels(timedelta(seconds=0.5))
+        await asyncio.sleep(0.03)
+    silent[0] = False
+    await post.letter(tomas.id, "to Tomas")
+    await in_time(room, lambda: tables.states("outbox") == ["sent", "sent"])
+    assert await texts(ilse) == ["to Ilse"]
+    assert outcomes(tables)[0] == "unknown"
+
+
+async def test_after_a_restart_the_limits_still_count_what_was_sent_before(running, room, post, ilse, tables):
+    await room.faults.enforce_rates()
+    for number in range(3):
+        await post.letter(ilse.id, f"letter {number}")
+    first = await running.sender()
+    await eventually(lambda: tables.states("outbox") == ["sent"] * 3)
+    await ilse.hears("letter 2")
+    await running.stop(first)
+    await post.letter(ilse.id, "one more")
+    await running.sender()
+    await ilse.hears_nothing(0.1)
+    await room.travels(timedelta(seconds=3.1))
+    await ilse.hears("one more")
+    await eventually(lambda: outcomes(tables) == ["sent"] * 4)
+
+
+async def test_after_a_restart_the_silence_that_the_platform_asked_for_still_counts(
+    running, room, post, ilse, tables
+):
+    await room.faults.decline("sendMessage", errors.too_many_requests(20))
+    await post.letter(ilse.id, "hello")
+    first = await running.sender()
+    await eventually(lambda: outcomes(tables) == ["not_sent"])
+    await running.stop(first)
+    await running.sender()
+    await room.travels(timedelta(seconds=19))
+    await ilse.hears_nothing(0.1)
+    await room.travels(timedelta(seconds=1.1))
+    await ilse.hears("hello")
+
+
+async def test_a_clock_that_was_set_back_holds_no_letter_up(bot, store, bells, post, ilse, tables, platform):
+    await post.letter(ilse.id, "hello")
+    clock = SetBack(platform.clock, timedelta(hours=-2))
+    sender = Sender(bot, store, clock, bells, Budget(PLATFORM))
+    running = asyncio.create_task(sender.run())
+    await ilse.hears("hello")
+    sender.stop()
+    await running
 
 
 async def test_bulk_of_unknown_fate_is_not_sent_twice(running, room, post, ilse, tables):
@@ -123,6 +267,61 @@ async def test_an_edit_of_unknown_fate_is_sent_until_it_is_known(running, room, 
         await eventually(lambda tries=tries: len(outcomes(tables)) == tries and None not in outcomes(tables))
         await room.travels(timedelta(seconds=60))
     await eventually(lambda: tables.states("outbox") == ["sent", "sent"])
+
+
+async def a_board(running, post, group, text="1. Ilse"):
+    """The board's letter, and the message that it became."""
+    board = await post.letter(group.id, text, purpose=Purpose.BOARD)
+    await running.sender(NO_LIMIT)
+    return board, await group.hears(text)
+
+
+def change_of(board):
+    return {"method": "edit_message_text", "edits_id": board, "purpose": Purpose.BOARD}
+
+
+@pytest_asyncio.fixture
+async def birds(room, ilse):
+    group = await room.group("Early birds", admins=[ilse])
+    await ilse.adds_bot(group, as_admin=True)
+    return group
+
+
+async def test_a_board_that_somebody_deleted_is_sent_anew_and_kept_up(running, post, ilse, birds, bells):
+    board, message = await a_board(running, post, birds)
+    await ilse.deletes(message)
+    await post.letter(birds.id, "1. Tomas", **change_of(board))
+    anew = await birds.hears("1. Tomas")
+    await post.letter(birds.id, "1. Piet", **change_of(board))
+    assert (await birds.hears("1. Piet")).message_id == anew.message_id != message.message_id
+
+
+async def test_a_pinned_board_is_pinned_again(running, post, ilse, birds, store, tables):
+    board, message = await a_board(running, post, birds)
+    await eventually(lambda: tables.states("outbox") == ["sent"])
+    async with store.unit() as unit:
+        chat = await unit.chats.by_address(birds.id)
+        await unit.outbox.mark_pinned(chat.id, message.message_id)
+    await ilse.deletes(message)
+    await post.letter(birds.id, "1. Tomas", **change_of(board))
+    anew = await birds.hears("1. Tomas")
+    await eventually(lambda: tables.states("outbox") == ["sent"] * 3)
+    assert await birds.pinned == [anew.message_id]
+
+
+async def test_after_a_move_the_board_is_sent_anew_and_no_other_message_is_touched(
+    running, room, post, ilse, birds
+):
+    board, _ = await a_board(running, post, birds)
+    await birds.becomes_supergroup(by=ilse)
+    await post.letter(birds.id, "something else")
+    first = await birds.hears("something else")
+    await post.letter(birds.id, "1. Tomas", **change_of(board))
+    await birds.hears("1. Tomas")
+    assert (await birds.messages)[first.message_id - 1].text == "something else"
+    await post.letter(birds.id, "1. Piet", **change_of(board))
+    await birds.hears("1. Piet")
+    assert [one.text for one in await birds.messages if one.text.startswith("1. ")] == ["1. Piet"]
 
 
 async def test_too_many_requests_stop_only_their_own_chat(running, room, post, ilse, tomas, tables):

@@ -145,3 +145,22 @@ async def test_a_process_that_died_does_not_stop_the_time(platform, address, roo
     there = platform.clock.now() + timedelta(hours=1)
     await asyncio.wait_for(room.travels_to(there), timeout=10)
     assert platform.clock.now() == there
+
+
+async def test_a_span_is_slept_through_whatever_the_clock_shows(clock, reach):
+    second = clock.monotonic() + SOON.total_seconds()
+    sleeper = asyncio.create_task(clock.sleep_to(second))
+    await asyncio.sleep(0)
+    assert not sleeper.done()
+    await reach(clock.now() + SOON)
+    await asyncio.wait_for(sleeper, timeout=5)
+
+
+async def test_a_sleeper_notices_that_the_clock_was_set_forward():
+    ahead = [timedelta(0)]
+    async with RealClock(lambda: datetime.now(UTC) + ahead[0], look_every_s=0.02) as clock:
+        sleeper = asyncio.create_task(clock.sleep_until(clock.now() + timedelta(hours=2)))
+        await asyncio.sleep(0.05)
+        assert not sleeper.done()
+        ahead[0] = timedelta(hours=2)
+        await asyncio.wait_for(sleeper, timeout=5)

@@ -13,12 +13,12 @@ def minutes(count: float) -> timedelta:
 
 
 def letter(key: str, chat_id: int, **more) -> NewLetter:
-    given = {"purpose": Purpose.ANSWER, "method": "sendMessage", "payload": {"text": key}, **more}
+    given = {"purpose": Purpose.ANSWER, "method": "send_message", "payload": {"text": key}, **more}
     return NewLetter(key=key, chat_id=chat_id, **given)
 
 
 def edit(key: str, chat_id: int, of: int, **more) -> NewLetter:
-    return letter(key, chat_id, method="editMessageText", edits_id=of, **more)
+    return letter(key, chat_id, method="edit_message_text", edits_id=of, **more)
 
 
 async def add(store: Store, *letters: NewLetter, now: datetime = NOW) -> dict[str, int]:
@@ -26,10 +26,10 @@ async def add(store: Store, *letters: NewLetter, now: datetime = NOW) -> dict[st
         return await unit.outbox.add(letters, now)
 
 
-async def lease(store: Store, now: datetime = NOW, limit: int = 10, blocked=()) -> list[str]:
+async def lease(store: Store, now: datetime = NOW, limit: int = 10, blocked=(), resting=()) -> list[str]:
     """The keys of the letters that were leased, for a minute."""
     async with store.unit() as unit:
-        leased = await unit.outbox.lease(now, limit, now + minutes(1), blocked)
+        leased = await unit.outbox.lease(now, limit, now + minutes(1), blocked, resting)
     return [one.key for one in leased]
 
 
@@ -37,7 +37,8 @@ async def settle(store: Store, key: str, outcome: Outcome, now: datetime = NOW, 
     async with store.unit() as unit:
         found = await unit.outbox.by_key(key)
         assert found is not None
-        await unit.outbox.settle([Settled(letter_id=found.id, outcome=outcome, **more)], now)
+        where = {"address": found.address} if outcome is Outcome.SENT else {}
+        await unit.outbox.settle([Settled(letter_id=found.id, outcome=outcome, **(where | more))], now)
 
 
 async def look(store: Store, key: str) -> Letter:

@@ -67,21 +67,61 @@ async def test_a_lane_goes_on_in_order_once_its_first_is_done(store):
     assert await next_ids(store) == [2]
 
 
-async def test_a_failure_is_counted_and_holds_its_lane(store):
+async def test_a_failure_holds_its_lane(store):
     await store_updates(store, (1, ANA), (2, ANA))
     async with store.unit() as unit:
         [item] = await unit.inbox.next(1)
+        await unit.inbox.begin([item.id])
         await unit.inbox.failed(item.id, "KeyError: 'text'", park=False)
     async with store.reading() as unit:
         [again] = await unit.inbox.next(10)
+        assert await unit.inbox.interrupted() == []
     assert (again.update_id, again.attempts) == (1, 1)
 
 
-async def test_a_parked_update_frees_its_lane(store):
+async def test_a_try_is_counted_before_it_is_made_and_stands_there_if_it_never_ends(store):
+    await store_updates(store, (1, ANA), (2, BEA))
+    async with store.unit() as unit:
+        [first, _] = await unit.inbox.next(2)
+        await unit.inbox.begin([first.id])
+    async with store.reading() as unit:
+        assert [(one.update_id, one.attempts) for one in await unit.inbox.interrupted()] == [(1, 1)]
+
+
+async def test_a_try_that_something_else_spoilt_does_not_count(store):
+    await store_updates(store, (1, ANA))
+    async with store.unit() as unit:
+        [item] = await unit.inbox.next(1)
+        await unit.inbox.begin([item.id])
+        await unit.inbox.not_tried(item.id, "TimedOut: Timed out")
+        assert await unit.inbox.interrupted() == []
+        [again] = await unit.inbox.next(1)
+    assert again.attempts == 0
+
+
+async def parked(store):
+    """The update of ANA with number 1, parked, and one that waits behind it."""
     await store_updates(store, (1, ANA), (2, ANA))
     async with store.unit() as unit:
         [item] = await unit.inbox.next(1)
+        await unit.inbox.begin([item.id])
         await unit.inbox.failed(item.id, "KeyError: 'text'", park=True)
+    return item
+
+
+async def test_a_parked_update_frees_its_lane(store):
+    await parked(store)
     assert await next_ids(store) == [2]
     async with store.reading() as unit:
         assert await unit.inbox.waiting_count() == 1
+
+
+async def test_what_is_parked_can_be_looked_at_and_handled_anew(store):
+    item = await parked(store)
+    async with store.unit() as unit:
+        [kept] = await unit.inbox.parked()
+        assert (kept.id, kept.attempts, kept.error) == (item.id, 1, "KeyError: 'text'")
+        assert await unit.inbox.replay([item.id + 1]) == []
+        assert await unit.inbox.replay() == [item.id]
+        assert await unit.inbox.parked() == []
+    assert await next_ids(store) == [1]

@@ -60,7 +60,11 @@ async def a_session(unit, person, group):
 
 async def updates(unit):
     await unit.inbox.store([(1, 1, {}), (2, 2, {})], NOW)
+    await unit.inbox.interrupted()
+    await unit.inbox.parked()
     for item in await unit.inbox.next(5, [9]):
+        await unit.inbox.begin([item.id])
+        await unit.inbox.not_tried(item.id, "")
         await unit.inbox.done(item.id)
         await unit.inbox.failed(item.id, "", park=False)
     await unit.inbox.waiting_count()
@@ -69,10 +73,11 @@ async def updates(unit):
 async def letters(unit, chat_id):
     ids = await unit.outbox.add([letter("one", chat_id, subject="s")], NOW)
     await unit.outbox.add([edit("two", chat_id, of=ids["one"], subject="s")], NOW)
-    await unit.outbox.lease(NOW, 4, NOW + minutes(1), [9])
+    await unit.outbox.lease(NOW, 4, NOW + minutes(1), [9], [9])
     await unit.outbox.settle([Settled(letter_id=ids["one"], outcome=Outcome.UNKNOWN)], NOW)
     await unit.outbox.recover(NOW)
     await unit.outbox.by_message(chat_id, 5)
+    await unit.chats.by_address(-404)
     await unit.outbox.by_key("one")
     await unit.outbox.next_due_at(after=NOW)
 

@@ -114,4 +114,4 @@ async def test_an_old_file_goes_on_with_what_was_begun(old):
         letter = await unit.outbox.by_key("hello")
         question = await unit.questions.open_in(letter.chat_id)
     assert (update.update_id, due.key, question.kind) == (900, "post:9", "limits")
-    assert (letter.state, letter.resends) == (LetterState.WAITING, 1)
+    assert (letter.state, letter.resends) == (LetterState.WAITING, 0)

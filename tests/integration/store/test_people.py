@@ -1,7 +1,7 @@
 from datetime import timedelta
 
 from core.athletes.values import Evidence
-from tests.integration.store.builders import NOW
+from tests.integration.store.builders import NOW, letter
 
 LATER = NOW + timedelta(days=1)
 
@@ -61,9 +61,43 @@ async def test_a_chat_that_can_no_longer_be_reached_remembers_since_when(store, 
 async def test_a_moved_chat_stays_the_same_chat(store, group_chat, group):
     async with store.unit() as unit:
         moved = await unit.chats.move(-5000, -1005000)
-        assert await unit.chats.by_address(-5000) is None
+        assert await unit.chats.by_address(-5000) == moved
         assert await unit.groups.by_chat(moved.id) == group
     assert (moved.id, moved.address) == (group_chat.id, -1005000)
+
+
+async def test_what_comes_from_the_old_address_comes_from_the_same_chat(store, group_chat):
+    async with store.unit() as unit:
+        await unit.chats.move(-5000, -1005000)
+        assert (await unit.chats.group_chat(-5000)).id == group_chat.id
+
+
+async def test_what_waits_from_the_old_address_goes_before_what_comes_from_the_new(store, group_chat):
+    async with store.unit() as unit:
+        await unit.inbox.store([(1, -5000, {}), (2, -1005000, {})], NOW)
+        await unit.chats.move(-5000, -1005000)
+        assert [item.update_id for item in await unit.inbox.next(5)] == [1]
+
+
+async def test_what_was_said_at_the_new_address_before_the_move_was_known_is_said_in_the_same_chat(
+    store, group_chat, group
+):
+    async with store.unit() as unit:
+        stray = await unit.chats.group_chat(-1005000)
+        await unit.groups.open(stray.id, "Crew", NOW)
+        await unit.outbox.add([letter("hello", stray.id)], NOW)
+        await unit.chats.move(-5000, -1005000)
+        assert (await unit.outbox.by_key("hello")).chat_id == group_chat.id
+        assert (await unit.chats.by_address(-1005000)).id == group_chat.id
+        assert (await unit.groups.by_chat(stray.id)).state == "left"
+        assert await unit.groups.by_chat(group_chat.id) == group
+
+
+async def test_the_platforms_wish_for_silence_is_kept(store, group_chat):
+    async with store.unit() as unit:
+        await unit.chats.keep_silent(group_chat.id, LATER)
+        assert await unit.chats.silent(NOW) == {group_chat.id: LATER}
+        assert await unit.chats.silent(LATER) == {}
 
 
 async def test_a_move_told_twice_is_one_move(store, group_chat):

@@ -90,7 +90,7 @@ async def test_a_second_poller_makes_it_wait(running, room, ilse, pauses, tables
     await room.faults.decline("getUpdates", errors.conflict("terminated by other getUpdates request"))
     await ilse.says("hello")
     await eventually(lambda: said(tables) == ["/start", "hello"])
-    assert pauses.seconds == [0.5]
+    assert pauses.seconds == [0.3]
     assert "another process" in caplog.text
 
 
@@ -146,6 +146,6 @@ async def test_numbers_that_begin_anew_after_a_quiet_week_are_received_too(offse
 
 
 async def test_a_failing_network_is_tried_again_with_growing_pauses(offsets_of, pauses):
-    await offsets_of(*[NetworkError("lost")] * 12, [])
-    assert pauses.seconds[:4] == [0.5, 1.0, 2.0, 4.0]
-    assert max(pauses.seconds) == 60.0
+    await offsets_of(*[NetworkError("lost")] * 90, [])
+    assert pauses.seconds == sorted(pauses.seconds)
+    assert (pauses.seconds[0], pauses.seconds[-1]) == (0.3, 30.0)

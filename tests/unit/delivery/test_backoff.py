@@ -1,7 +1,7 @@
 from hypothesis import given
 from hypothesis import strategies as st
 
-from bot.delivery.backoff import Backoff
+from bot.delivery.backoff import PLATFORM_AWAY, Backoff
 
 FRESH = Backoff(first_s=0.5, longest_s=60)
 
@@ -23,6 +23,14 @@ def test_each_failure_in_a_row_doubles_the_pause_up_to_the_longest():
 
 def test_a_success_begins_anew():
     assert after(7).after_success().after_failure().wait_s(1) == 0.5
+
+
+def test_the_platform_is_looked_for_within_a_tenth_of_the_time_for_which_it_was_away():
+    backoff, away_s = PLATFORM_AWAY, 0.0
+    while away_s < 300:
+        backoff = backoff.after_failure()
+        assert backoff.wait_s(1) <= 0.3 + 0.1 * away_s
+        away_s += backoff.wait_s(1)
 
 
 @given(failures=st.integers(1, 500), jitter=st.floats(0, 1))

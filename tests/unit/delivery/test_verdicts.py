@@ -15,8 +15,10 @@ from telegram.error import (
 )
 
 from bot.delivery.verdicts import (
+    Gone,
     Moved,
     NotSent,
+    NotTaken,
     Rejected,
     Sent,
     TooFast,
@@ -57,9 +59,25 @@ def test_a_timeout_after_the_request_left_is_unknown(cause):
     assert isinstance(judge(caused_by(TimedOut(), cause)), Unknown)
 
 
-@pytest.mark.parametrize("cause", [httpx.ReadError(""), httpx.RemoteProtocolError("closed"), None])
-def test_a_lost_connection_or_a_bad_gateway_is_unknown(cause):
-    assert isinstance(judge(caused_by(NetworkError("Bad Gateway"), cause)), Unknown)
+@pytest.mark.parametrize("cause", [httpx.ReadError(""), httpx.RemoteProtocolError("closed")])
+def test_a_lost_connection_is_unknown(cause):
+    assert isinstance(judge(caused_by(NetworkError("closed"), cause)), Unknown)
+
+
+@pytest.mark.parametrize("cause", [None, TelegramError("Invalid server response")])
+def test_an_answer_that_tells_of_a_failure_means_that_nothing_was_taken(cause):
+    assert isinstance(judge(caused_by(NetworkError("Bad Gateway"), cause)), NotTaken)
+
+
+@pytest.mark.parametrize(
+    "reason", ["Message to edit not found", "Message can't be edited", "MESSAGE_ID_INVALID"]
+)
+def test_a_message_that_is_gone_cannot_be_edited(reason):
+    assert isinstance(judge(BadRequest(reason)), Gone)
+
+
+def test_whoever_may_not_pin_does_not_insist():
+    assert isinstance(judge(BadRequest("not enough rights to manage pinned messages in the chat")), TooLate)
 
 
 def test_an_answer_that_cannot_be_read_is_unknown():
