@@ -69,7 +69,7 @@ class App:
         conduct = self._make_conduct(self._bot, self.store, clock, self.bells)
         await register(self._bot, conduct.commands)
         self._loops.start(sender)
-        self._loops.start(Lanes(self.store, self.bells, conduct.handle, conduct.on_parked))
+        self._loops.start(Lanes(self.store, clock, self.bells, conduct.handle, conduct.on_parked))
         self._loops.start(Dues(self.store, clock, self.bells, conduct.carry_out))
         self._loops.start(Receiver(self._bot, self.store, clock, self.bells))
         self._status = "ok"
