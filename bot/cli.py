@@ -18,6 +18,8 @@ COMMANDS = {
     "rank": "rank",
     "classes": "classes",
     "read": "reading",
+    "parked": "parked",
+    "replay": "replay",
 }
 
 

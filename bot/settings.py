@@ -84,3 +84,14 @@ def _problem(kind: str, message: str) -> str:
     if kind == "missing":
         return "is not set. Put it into the environment or a .env file."
     return message.removeprefix("Value error, ")
+
+
+def database_of_settings() -> str:
+    """The database that the bot of these settings uses; nothing else of them need be set."""
+    return _Place().database
+
+
+class _Place(BaseSettings):
+    model_config = Settings.model_config
+
+    database: str = "bellwether.db"

@@ -102,6 +102,7 @@ CODES: Final[dict[str, type[Command]]] = {
     "os": o.MakeStanding,
     "ok": o.AcceptVersion,
     "oh": o.HoldAthlete,
+    "sa": c.SendAgain,
     "oz": o.CallWeekEasy,
     "og": o.LetGoHeavier,
     "ov": o.PutVolumeFirst,

@@ -2,15 +2,16 @@
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 from telegram import Bot
+from telegram.error import ChatMigrated
 
 from bot.delivery.bells import Bells
 from bot.delivery.clock import Clock
 from bot.telegram.buttons import unpack
-from bot.telegram.heard import Heard, hear
+from bot.telegram.heard import Heard, Press, hear
 from bot.telegram.letters import Cause, Writer, press_answered
 from bot.telegram.standing import standing_in
 from bot.telegram.use_cases import COMMANDS, USE_CASES
@@ -56,17 +57,28 @@ class Dispatch:
             try:
                 await self._carry_out(item, heard, command, standings)
             except StandingUnknown as unknown:
-                found = await standing_in(self.store, self.bot, unknown.group, heard.user_id)
-                standings[unknown.group] = found
+                standings[unknown.group] = await self._standing(unknown.group, heard.user_id)
             else:
                 return
+
+    async def _standing(self, group: int, user: int) -> Standing:
+        try:
+            return await standing_in(self.store, self.bot, group, user)
+        except ChatMigrated as moved:
+            async with self.store.unit() as uow:
+                known = await uow.groups.get(group)
+                chat = await uow.chats.get(known.chat_id) if known else None
+                if chat is not None:
+                    await uow.chats.move(chat.address, moved.new_chat_id)
+            return await standing_in(self.store, self.bot, group, user)
 
     async def _carry_out(
         self, item: InboxItem, heard: Heard, command: Command, standings: Mapping[int, Standing]
     ) -> None:
         async with self.store.unit() as uow:
             visit = await self._enter(uow, heard, standings)
-            outcome = await USE_CASES[type(command)](visit, command)
+            stays = heard.present is None or await uow.chats.is_at(visit.chat, heard.address)
+            outcome = await USE_CASES[type(command)](visit, command) if stays else Outcome()
             await self._write(visit, item, heard, outcome)
 
     async def _refuse(self, item: InboxItem, heard: Heard, refusal: Declined) -> None:
@@ -96,30 +108,47 @@ class Dispatch:
             chat = await uow.chats.group_chat(heard.address)
         if not chat.reachable and heard.present is not False:
             await uow.chats.mark_reachable(chat.id, yes=True, now=now)
-        return Visit(uow, now, person, chat.id, standings)
+        return Visit(uow, now, person, chat.id, standings, heard.reply_at)
 
     async def _write(self, visit: Visit, item: InboxItem, heard: Heard, outcome: Outcome) -> None:
         private = visit.chat if heard.private else None
-        cause = Cause(f"update:{item.update_id}", heard.language, heard.press, private)
+        press = await self._press(visit, heard)
+        cause = Cause(f"update:{item.update_id}", heard.language, press, private)
         answered = await press_answered(visit.uow, cause, visit.now, visit.chat, outcome, self.writer)
         await visit.uow.outbox.add(answered, visit.now)
         await self.writer.write(visit.uow, visit.now, cause, outcome)
         await visit.uow.inbox.done(item.id)
+
+    async def _press(self, visit: Visit, heard: Heard) -> Press | None:
+        """The press; what was pressed before the chat moved can't be edited any more."""
+        if heard.press is None or heard.private or await visit.uow.chats.is_at(visit.chat, heard.address):
+            return heard.press
+        return replace(heard.press, message_id=None)
 
 
 def understand(heard: Heard) -> Command:
     """What the person wants, as a command."""
     if heard.press is not None:
         return unpack(heard.press.data)
-    if heard.present is not None:
-        return in_or_out(heard)
-    if heard.moved_to is not None:
-        return c.MoveGroup(old=heard.address, new=heard.moved_to)
+    happened = what_happened(heard)
+    if happened is not None:
+        return happened
     if heard.changed is not None:
         return w.Retell(message_id=heard.changed, text=heard.text or "", in_group=not heard.private)
     if heard.private:
         return said_in_private(heard)
     return c.TalkInGroup(title=heard.title, command=heard.command, text=heard.text, reply_to=heard.reply_to)
+
+
+def what_happened(heard: Heard) -> Command | None:
+    """What a chat itself tells of; None where somebody said something."""
+    if heard.present is not None:
+        return in_or_out(heard)
+    if heard.moved_to is not None:
+        return c.MoveGroup(old=heard.address, new=heard.moved_to)
+    if heard.moved_from is not None:
+        return c.MoveGroup(old=heard.moved_from, new=heard.address)
+    return None if heard.pinned is None else c.PinMessage(message_id=heard.pinned)
 
 
 def said_in_private(heard: Heard) -> Command:
@@ -143,5 +172,7 @@ def typed_command(heard: Heard) -> Command:
     if heard.command == "start" and door:
         number = int(door["number"])
         return c.JoinGroup(group=number) if door["kind"] == "g" else c.MyVersion(session=number)
+    if heard.command == "start":
+        return c.ComeBack()
     make, _ = COMMANDS.get(heard.command or "", COMMANDS["help"])
     return make()

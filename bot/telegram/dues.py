@@ -15,6 +15,7 @@ from core.desk.pain import REVIEW, review_due
 from core.desk.post_office import Due, Store, Unit
 from core.desk.reminding import ATTENDANCE, REMIND, attendance_due, remind_due
 from core.desk.sessions import post_due
+from core.desk.undelivered import UNDELIVERED, undelivered_due
 from core.desk.waiting import STILL_WAITS, still_waits_due
 
 DueCase = Callable[[Unit, datetime, Mapping[str, Any]], Awaitable[Outcome]]
@@ -27,6 +28,7 @@ DUE_CASES: Final[Mapping[str, DueCase]] = {
     REVIEW: review_due,
     CLOSE_CHAT: close_chat_due,
     STILL_WAITS: still_waits_due,
+    UNDELIVERED: undelivered_due,
 }
 
 

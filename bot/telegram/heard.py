@@ -25,10 +25,11 @@ class Press:
 
 @dataclass(frozen=True, slots=True)
 class Heard:
-    """Who said what where. Exactly one of text, press, present and moved_to is set, or none: no words at all.
+    """Who said what where. Exactly one of text, press, present, moved_* and pinned is set, or none: no words at all.
 
-    `present`: whether the bot itself is (still) in the chat. `reply_to`: id of the message replied to. `media`:
-    what came in place of words, or with its caption as the text. `changed`: id of a message that was edited.
+    `present`: whether the bot itself is (still) in the chat. `reply_to`: id of the message replied to, which stands
+    at the address `reply_at`. `media`: what came in place of words, or with its caption as the text. `changed`: id
+    of a message that was edited. `pinned`: id of a message that is pinned now.
     """
 
     user_id: int
@@ -39,9 +40,12 @@ class Heard:
     title: str
     text: str | None = None
     reply_to: int | None = None
+    reply_at: int | None = None
     press: Press | None = None
     present: bool | None = None
     moved_to: int | None = None
+    moved_from: int | None = None
+    pinned: int | None = None
     media: Media | None = None
     changed: int | None = None
 
@@ -78,6 +82,10 @@ def _said(message: Message) -> Heard | None:
         return None
     if message.migrate_to_chat_id:
         return _from(message.from_user, message.chat, moved_to=message.migrate_to_chat_id)
+    if message.migrate_from_chat_id:
+        return _from(message.from_user, message.chat, moved_from=message.migrate_from_chat_id)
+    if message.pinned_message:
+        return _from(message.from_user, message.chat, pinned=message.pinned_message.message_id)
     if message.from_user.is_bot or _is_service(message):
         return None
     reply = message.reply_to_message
@@ -86,6 +94,7 @@ def _said(message: Message) -> Heard | None:
         message.chat,
         text=message.text if message.text is not None else message.caption,
         reply_to=reply.message_id if reply else None,
+        reply_at=reply.chat.id if reply else None,
         media=_media(message),
     )
 
@@ -102,10 +111,8 @@ def _is_service(message: Message) -> bool:
     return bool(
         message.new_chat_members
         or message.left_chat_member
-        or message.migrate_from_chat_id
         or message.group_chat_created
         or message.supergroup_chat_created
-        or message.pinned_message
         or message.new_chat_title
     )
 

@@ -196,9 +196,10 @@ def _become(cause: Cause, press: Press, chat: int, payload: dict[str, Any]) -> N
 
 def _settled(cause: Cause, press: Press, chat: int) -> NewLetter:
     chosen = f"\n\n→ {escape(press.label)}" if press.label else ""
+    # Where the message is gone, so is what there was to settle: it is no answer that somebody waits for.
     return NewLetter(
         chat_id=chat,
-        purpose=Purpose.ANSWER,
+        purpose=Purpose.TAP,
         method="edit_message_text",
         payload=message(shorten(f"{press.html}{chosen}"), None) | {"message_id": press.message_id},
         key=f"{cause.key}:settled",

@@ -37,6 +37,7 @@ from core.desk import (
     talking,
     today,
     tolerating,
+    undelivered,
     versions,
     withdrawing,
 )
@@ -55,6 +56,9 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     c.OpenGroup: groups.open_group,
     c.LeaveGroup: groups.leave_group,
     c.MoveGroup: groups.move_group,
+    c.PinMessage: groups.pin_message,
+    c.SendAgain: undelivered.send_again,
+    c.ComeBack: talking.come_back,
     c.Reach: talking.reach,
     c.TalkInGroup: in_group.talk_in_group,
     c.SetZone: groups.set_zone,

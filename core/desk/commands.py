@@ -268,6 +268,22 @@ class Reach(Command):
     yes: bool
 
 
+class ComeBack(Command):
+    """`/start` with nothing behind it: the way back into a chat that has begun before."""
+
+
+class PinMessage(Command):
+    """Somebody pinned a message in a group's chat."""
+
+    message_id: int
+
+
+class SendAgain(Command):
+    """A letter for the coach's group that never got there."""
+
+    letter: int
+
+
 class MoveGroup(Command):
     """The group's chat has a new address."""
 

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from typing import Any
 from zoneinfo import available_timezones
 
-from core.desk.commands import LeaveGroup, MoveGroup, OpenGroup, SetUnits, SetZone
+from core.desk.commands import LeaveGroup, MoveGroup, OpenGroup, PinMessage, SetUnits, SetZone
 from core.desk.errors import UnknownThing
 from core.desk.outcome import Outcome, Say
 from core.desk.says.groups import AskUnits, AskZone, CoachReady, GroupGreeting
@@ -30,6 +30,12 @@ async def leave_group(visit: Visit, _: LeaveGroup) -> Outcome:
 async def move_group(visit: Visit, command: MoveGroup) -> Outcome:
     """The platform gave the chat a new address; it stays the same group."""
     await visit.uow.chats.move(command.old, command.new)
+    return Outcome()
+
+
+async def pin_message(visit: Visit, command: PinMessage) -> Outcome:
+    """What stands in its place later is pinned too."""
+    await visit.uow.outbox.mark_pinned(visit.chat, command.message_id)
     return Outcome()
 
 

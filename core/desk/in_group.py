@@ -37,7 +37,7 @@ async def session_replied_to(visit: Visit, chat: int, message_id: int | None) ->
     """The session that a message of ours in this chat was about."""
     if message_id is None:
         return None
-    letter = await visit.uow.outbox.by_message(chat, message_id)
+    letter = await visit.uow.outbox.by_message(chat, message_id, visit.replied_at)
     return letter.refs.get("session") if letter else None
 
 

@@ -3,7 +3,29 @@
 Whoever talks imports this and not the store itself, so that the desk stays the one way into the core.
 """
 
-from core.store.records import ChatKind, Due, InboxItem, LetterFile, NewLetter, Person, Purpose
+from core.store.records import (
+    ChatKind,
+    Due,
+    GivenUp,
+    InboxItem,
+    LetterFile,
+    NewLetter,
+    ParkedItem,
+    Person,
+    Purpose,
+)
 from core.store.unit import Store, Unit
 
-__all__ = ["ChatKind", "Due", "InboxItem", "LetterFile", "NewLetter", "Person", "Purpose", "Store", "Unit"]
+__all__ = [
+    "ChatKind",
+    "Due",
+    "GivenUp",
+    "InboxItem",
+    "LetterFile",
+    "NewLetter",
+    "ParkedItem",
+    "Person",
+    "Purpose",
+    "Store",
+    "Unit",
+]

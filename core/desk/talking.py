@@ -18,6 +18,7 @@ from core.desk.coached import coached_groups
 from core.desk.commands import (
     AboutMe,
     AskHelp,
+    ComeBack,
     DraftSession,
     Reach,
     SendNoText,
@@ -198,16 +199,26 @@ READINGS = (
 async def send_no_text(visit: Visit, command: SendNoText) -> Outcome:
     """Kindly; then the open question once more, as after an answer of no words."""
     told = visit.told(NotText(media=command.media))
-    question = await visit.uow.questions.open_in(visit.chat)
-    if question is None or question.kind in ASKED_BY_PEOPLE:
-        return told
-    return told + await answer(visit, question, "")
+    return told + (await open_again(visit) or Outcome())
 
 
 async def reach(visit: Visit, command: Reach) -> Outcome:
-    """Blocked, nothing is sent to this chat until they write again."""
+    """Blocked, nothing is sent to this chat until they write again; whoever comes back is asked what was open."""
     await visit.uow.chats.mark_reachable(visit.chat, command.yes, visit.now)
-    return Outcome()
+    return (await open_again(visit) or Outcome()) if command.yes else Outcome()
+
+
+async def come_back(visit: Visit, _: ComeBack) -> Outcome:
+    """What was open is asked again: its answer, or the question itself, may never have arrived."""
+    return await open_again(visit) or await help_with(visit, unread=False)
+
+
+async def open_again(visit: Visit) -> Outcome | None:
+    """The open question once more; None where none is open that is the visitor's alone."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is None or question.kind in ASKED_BY_PEOPLE:
+        return None
+    return await answer(visit, question, "")
 
 
 async def answer(visit: Visit, question: OpenQuestion, text: str) -> Outcome:
@@ -264,7 +275,7 @@ ASKED_BY_PEOPLE = frozenset({"coach"})
 
 
 async def ask_help(visit: Visit, _: AskHelp) -> Outcome:
-    return await help_with(visit, unread=False)
+    return await help_with(visit, unread=False) + (await open_again(visit) or Outcome())
 
 
 async def help_with(visit: Visit, *, unread: bool) -> Outcome:

@@ -25,7 +25,8 @@ class Visit:
     """One thing said or pressed by `person` in the chat `chat` (row id) at `now`.
 
     `standings` holds their standing by group id, as far as it was looked up; a decision that needs another raises
-    StandingUnknown, so that no network call happens inside a transaction and none without need.
+    StandingUnknown, so that no network call happens inside a transaction and none without need. `replied_at`: the
+    address at which the message stands that is replied to, for a chat that has moved since.
     """
 
     uow: Unit
@@ -33,6 +34,7 @@ class Visit:
     person: Person
     chat: int
     standings: Mapping[int, Standing] = field(default_factory=dict)
+    replied_at: int | None = None
     _belongs: dict[int, list[Membership]] = field(default_factory=dict, repr=False, compare=False)
 
     def must_belong(self, group: int) -> Standing:

@@ -2,8 +2,16 @@
 
 from bot.words.text import fill
 from bot.words.wording import Button, DoorButton, Worded, wording
-from core.desk.commands import SetUnits, SetZone
-from core.desk.says.groups import AskUnits, AskZone, CoachReady, GroupGreeting, TalkInPrivate
+from core.desk.commands import SendAgain, SetUnits, SetZone
+from core.desk.says.groups import (
+    AskUnits,
+    AskZone,
+    CoachReady,
+    GroupGreeting,
+    SendingAgain,
+    TalkInPrivate,
+    Undelivered,
+)
 from core.measures import MassUnit
 
 # A spread of places to tap; every other zone can be typed.
@@ -43,6 +51,23 @@ def ask_zone(said: AskZone) -> Worded:
             typed=said.unread,
         )
     return Worded(text, rows)
+
+
+@wording("en", Undelivered)
+def undelivered(said: Undelivered) -> Worded:
+    what = "Your session" if said.is_session else "Something I had to say"
+    named = fill(" <b>{title}</b>", title=said.title) if said.title else ""
+    if said.shut_out:
+        why = "I can't write there any more: please add me to the group again, and then tap below."
+    else:
+        why = "I tried, and it wasn't taken. Tap below and I'll try once more."
+    text = fill(f"{what}{named} never reached <b>{{group}}</b>. {why}", group=said.group)
+    return Worded(text, ((Button("Try again", SendAgain(letter=said.letter)),),))
+
+
+@wording("en", SendingAgain)
+def sending_again(said: SendingAgain) -> Worded:
+    return Worded(fill("I'm sending it to <b>{group}</b> again.", group=said.group))
 
 
 def city(zone: str) -> str:

@@ -32,6 +32,23 @@ class CoachReady(Said):
     units: MassUnit
 
 
+class Undelivered(Said):
+    """To a coach: something never reached the group. `title`: of the session, if it was one and has one.
+
+    `shut_out`: the bot can't write there any more; else the platform didn't take it.
+    """
+
+    letter: int
+    group: str
+    is_session: bool
+    title: str | None
+    shut_out: bool
+
+
+class SendingAgain(Said):
+    group: str
+
+
 class TalkInPrivate(Said):
     """To the group: that belongs in the private chat."""
 
