@@ -1,7 +1,7 @@
 """Buttons that carry their whole meaning: a command packed into the platform's 64 bytes, and back.
 
 `code:field:field`, fields in the order of the command's class; an empty field is None. The codes are written
-in messages people keep for years: never reuse one. Gone are: oo, rv.
+in messages people keep for years: never reuse one. Gone are: oo, rv, wl.
 """
 
 from typing import Final
@@ -114,12 +114,15 @@ CODES: Final[dict[str, type[Command]]] = {
     "ow": o.AskWhatCounts,
     "ot": o.SetTolerance,
     "oq": o.AskAthlete,
+    "wm": c.MeanMember,
+    "ws": c.MeanSession,
     "wd": o.WithdrawSession,
     "wf": w.SaveScores,
     "we": w.EraseMe,
     "wk": w.KeepMe,
-    "wl": w.ShareLimits,
+    "wg": w.ShareLimits,
     "wp": w.PassOn,
+    "wt": w.PassOnTo,
     "wx": w.ForgetWord,
 }
 _CODE_OF = {kind: code for code, kind in CODES.items()}

@@ -1,19 +1,19 @@
 """One update in, one transaction, letters out: who does what is one table beside."""
 
 import re
-from collections.abc import Mapping
+from collections import ChainMap
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Final
 
 from telegram import Bot
-from telegram.error import ChatMigrated
 
 from bot.delivery.bells import Bells
 from bot.delivery.clock import Clock
 from bot.telegram.buttons import unpack
 from bot.telegram.heard import Heard, Press, hear
 from bot.telegram.letters import Cause, Writer, press_answered
-from bot.telegram.standing import standing_in
+from bot.telegram.standing import Place, Standings, follow
 from bot.telegram.use_cases import COMMANDS, USE_CASES
 from core.desk import commands as c
 from core.desk import own_commands as w
@@ -22,7 +22,7 @@ from core.desk.errors import Declined, StandingUnknown
 from core.desk.outcome import Outcome
 from core.desk.post_office import InboxItem, Store, Unit
 from core.desk.says.common import Lost, Refused
-from core.desk.visit import Standing, Visit
+from core.desk.visit import Sighting, Standing, Visit
 
 # What a deep link into the private chat carries: a group to join, or a session to have my version of.
 DOOR: Final = re.compile(r"(?P<kind>[gv])(?P<number>\d{1,15})")
@@ -37,6 +37,7 @@ class Dispatch:
     bot: Bot
     bells: Bells
     writer: Writer
+    standings: Standings
 
     async def handle(self, item: InboxItem) -> None:
         heard = hear(dict(item.body), self.bot)
@@ -44,47 +45,60 @@ class Dispatch:
             async with self.store.unit() as uow:
                 await uow.inbox.done(item.id)
             return
+        if heard.standings is not None:
+            await self._follow(item, heard.address, heard.standings)
+            return
         try:
-            await self._decide(item, heard, understand(heard))
+            command = understand(heard)
         except Declined as refusal:
-            await self._refuse(item, heard, refusal)
+            await self._refuse(item, heard, refusal, {})
+        else:
+            await self._decide(item, heard, command)
         self.bells.something_was_done()
 
+    async def _follow(self, item: InboxItem, address: int, standings: Sequence[tuple[int, Standing]]) -> None:
+        """The platform tells who is what in a group now. Nobody is made known by it who wasn't."""
+        now = self.clock.now()
+        async with self.store.unit() as uow:
+            chat = await uow.chats.by_address(address)
+            group = await uow.groups.by_chat(chat.id) if chat else None
+            if group is not None:
+                self.standings.forget(group.id)
+                await follow(uow, [((group.id, user), Sighting(is_now, now)) for user, is_now in standings])
+            await uow.inbox.done(item.id)
+
     async def _decide(self, item: InboxItem, heard: Heard, command: Command) -> None:
-        """Carry it out; where that needs a standing, nothing is kept, it is looked up, and decided again."""
-        standings: dict[int, Standing] = {}
+        """Carry it out; where that needs a standing, nothing is kept, it is looked up, and decided again.
+
+        What was looked up is stored whether or not the visitor may do what they wish.
+        """
+        found: dict[Place, Sighting] = {}
         while True:
             try:
-                await self._carry_out(item, heard, command, standings)
+                await self._carry_out(item, heard, command, found)
             except StandingUnknown as unknown:
-                standings[unknown.group] = await self._standing(unknown.group, heard.user_id)
+                found |= await self.standings.look_up(unknown.asked, needed=unknown.needed)
+            except Declined as refusal:
+                await self._refuse(item, heard, refusal, found)
+                return
             else:
                 return
 
-    async def _standing(self, group: int, user: int) -> Standing:
-        try:
-            return await standing_in(self.store, self.bot, group, user)
-        except ChatMigrated as moved:
-            async with self.store.unit() as uow:
-                known = await uow.groups.get(group)
-                chat = await uow.chats.get(known.chat_id) if known else None
-                if chat is not None:
-                    await uow.chats.move(chat.address, moved.new_chat_id)
-            return await standing_in(self.store, self.bot, group, user)
-
     async def _carry_out(
-        self, item: InboxItem, heard: Heard, command: Command, standings: Mapping[int, Standing]
+        self, item: InboxItem, heard: Heard, command: Command, found: Mapping[Place, Sighting]
     ) -> None:
         async with self.store.unit() as uow:
-            visit = await self._enter(uow, heard, standings)
+            visit = await self._enter(uow, heard, found)
             stays = heard.present is None or await uow.chats.is_at(visit.chat, heard.address)
             outcome = await USE_CASES[type(command)](visit, command) if stays else Outcome()
             await self._write(visit, item, heard, outcome)
 
-    async def _refuse(self, item: InboxItem, heard: Heard, refusal: Declined) -> None:
+    async def _refuse(
+        self, item: InboxItem, heard: Heard, refusal: Declined, found: Mapping[Place, Sighting]
+    ) -> None:
         said = Refused(why=type(refusal).__name__)
         async with self.store.unit() as uow:
-            visit = await self._enter(uow, heard, {})
+            visit = await self._enter(uow, heard, found)
             told = Outcome(toast=said) if heard.press else visit.told(said)
             await self._write(visit, item, heard, told)
 
@@ -99,16 +113,31 @@ class Dispatch:
             await self.writer.write(uow, visit.now, cause, visit.told(Lost()))
         self.bells.something_was_done()
 
-    async def _enter(self, uow: Unit, heard: Heard, standings: Mapping[int, Standing]) -> Visit:
+    async def _enter(self, uow: Unit, heard: Heard, found: Mapping[Place, Sighting]) -> Visit:
         now = self.clock.now()
         person = await uow.people.meet(heard.user_id, heard.name, heard.language, now)
+        await follow(uow, found.items())
         if heard.private:
-            chat = await uow.chats.private_chat(person.id, heard.address)
+            chat, here = await uow.chats.private_chat(person.id, heard.address), None
         else:
             chat = await uow.chats.group_chat(heard.address)
+            here = await uow.groups.by_chat(chat.id)
+        if here is not None and heard.present is not None:
+            self.standings.forget(here.id)
         if not chat.reachable and heard.present is not False:
             await uow.chats.mark_reachable(chat.id, yes=True, now=now)
-        return Visit(uow, now, person, chat.id, standings, heard.reply_at)
+        return Visit(
+            uow,
+            now,
+            person,
+            chat.id,
+            private=heard.private,
+            here=here.id if here else None,
+            sightings=ChainMap(dict(found), self.standings.known),
+            said_in=chat.id,
+            message_id=heard.message_id,
+            replied_at=heard.reply_at,
+        )
 
     async def _write(self, visit: Visit, item: InboxItem, heard: Heard, outcome: Outcome) -> None:
         private = visit.chat if heard.private else None

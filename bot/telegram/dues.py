@@ -8,7 +8,8 @@ from typing import Any, Final
 from bot.delivery.bells import Bells
 from bot.delivery.clock import Clock
 from bot.telegram.letters import Cause, Writer
-from core.desk.digest import DIGEST, digest_due
+from bot.telegram.standing import Place, Standings, follow
+from core.desk.digest import DIGEST, digest_due, digest_is_for
 from core.desk.outcome import Outcome
 from core.desk.own import CLOSE_CHAT, close_chat_due
 from core.desk.pain import REVIEW, review_due
@@ -16,7 +17,8 @@ from core.desk.post_office import Due, Store, Unit
 from core.desk.reminding import ATTENDANCE, REMIND, attendance_due, remind_due
 from core.desk.sessions import post_due
 from core.desk.undelivered import UNDELIVERED, undelivered_due
-from core.desk.waiting import STILL_WAITS, still_waits_due
+from core.desk.visit import Sighting
+from core.desk.waiting import STILL_WAITS, still_waits_due, waits_for_coach
 
 DueCase = Callable[[Unit, datetime, Mapping[str, Any]], Awaitable[Outcome]]
 
@@ -32,6 +34,13 @@ DUE_CASES: Final[Mapping[str, DueCase]] = {
 }
 
 
+# Which group's coach is told, by group and user.
+FOR_COACHES: Final[Mapping[str, Callable[[Unit, Mapping[str, Any]], Awaitable[Place | None]]]] = {
+    DIGEST: digest_is_for,
+    STILL_WAITS: waits_for_coach,
+}
+
+
 @dataclass(frozen=True, slots=True)
 class DueDesk:
     """Carries out due rows, each once, in one transaction."""
@@ -40,11 +49,22 @@ class DueDesk:
     clock: Clock
     bells: Bells
     writer: Writer
+    standings: Standings
 
     async def carry_out(self, due: Due) -> None:
+        coaches = await self._coaches(due)
         now = self.clock.now()
         async with self.store.unit() as uow:
+            await follow(uow, coaches.items())
             outcome = await DUE_CASES[due.kind](uow, now, due.refs)
             await self.writer.write(uow, now, Cause(f"due:{due.id}"), outcome)
             await uow.dues.done(due.id, now)
         self.bells.something_was_done()
+
+    async def _coaches(self, due: Due) -> dict[Place, Sighting]:
+        """What is for a coach's eyes goes to whom the platform calls so now."""
+        if due.kind not in FOR_COACHES:
+            return {}
+        async with self.store.reading() as uow:
+            place = await FOR_COACHES[due.kind](uow, due.refs)
+        return await self.standings.look_up([place] if place else [], needed=False)

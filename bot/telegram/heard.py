@@ -3,13 +3,13 @@
 from dataclasses import dataclass, replace
 from typing import Any
 
-from telegram import Bot, CallbackQuery, ChatMemberUpdated, Message, Update, User
+from telegram import Bot, CallbackQuery, ChatMember, ChatMemberUpdated, Message, Update, User
 from telegram import Chat as PlatformChat
-from telegram.constants import ChatMemberStatus, ChatType
+from telegram.constants import ChatType
 
+from bot.telegram.standing import standing_of
 from core.desk.commands import Media
-
-_PRESENT = {ChatMemberStatus.MEMBER, ChatMemberStatus.ADMINISTRATOR, ChatMemberStatus.OWNER}
+from core.desk.visit import Standing
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,6 +30,7 @@ class Heard:
     `present`: whether the bot itself is (still) in the chat. `reply_to`: id of the message replied to, which stands
     at the address `reply_at`. `media`: what came in place of words, or with its caption as the text. `changed`: id
     of a message that was edited. `pinned`: id of a message that is pinned now.
+    `standings`: who is what in the group now, by user id. `message_id`: of what was said.
     """
 
     user_id: int
@@ -48,6 +49,8 @@ class Heard:
     pinned: int | None = None
     media: Media | None = None
     changed: int | None = None
+    standings: tuple[tuple[int, Standing], ...] | None = None
+    message_id: int | None = None
 
     @property
     def command(self) -> str | None:
@@ -69,6 +72,8 @@ def hear(body: dict[str, Any], bot: Bot) -> Heard | None:
         return _pressed(update.callback_query)
     if update.my_chat_member:
         return _membership(update.my_chat_member)
+    if update.chat_member:
+        return _of_somebody(update.chat_member)
     if update.message:
         return _said(update.message)
     if update.edited_message:
@@ -80,12 +85,9 @@ def hear(body: dict[str, Any], bot: Bot) -> Heard | None:
 def _said(message: Message) -> Heard | None:
     if message.from_user is None:
         return None
-    if message.migrate_to_chat_id:
-        return _from(message.from_user, message.chat, moved_to=message.migrate_to_chat_id)
-    if message.migrate_from_chat_id:
-        return _from(message.from_user, message.chat, moved_from=message.migrate_from_chat_id)
-    if message.pinned_message:
-        return _from(message.from_user, message.chat, pinned=message.pinned_message.message_id)
+    happened = _happened(message)
+    if happened:
+        return _from(message.from_user, message.chat, **happened)
     if message.from_user.is_bot or _is_service(message):
         return None
     reply = message.reply_to_message
@@ -96,7 +98,28 @@ def _said(message: Message) -> Heard | None:
         reply_to=reply.message_id if reply else None,
         reply_at=reply.chat.id if reply else None,
         media=_media(message),
+        message_id=message.message_id,
     )
+
+
+def _happened(message: Message) -> dict[str, Any]:
+    """What a service message tells of, as fields of Heard; empty where it tells of nothing to us."""
+    if message.migrate_to_chat_id:
+        return {"moved_to": message.migrate_to_chat_id}
+    if message.migrate_from_chat_id:
+        return {"moved_from": message.migrate_from_chat_id}
+    if message.pinned_message:
+        return {"pinned": message.pinned_message.message_id}
+    standings = _coming_and_going(message)
+    return {"standings": standings} if standings else {}
+
+
+def _coming_and_going(message: Message) -> tuple[tuple[int, Standing], ...]:
+    """What a service message says of people; who comes as an admin is looked up at their next word."""
+    came = tuple((user.id, Standing.MEMBER) for user in message.new_chat_members if not user.is_bot)
+    gone = message.left_chat_member
+    left = ((gone.id, Standing.OUTSIDE),) if gone and not gone.is_bot else ()
+    return came + left
 
 
 def _media(message: Message) -> Media | None:
@@ -135,9 +158,20 @@ def _label_of(message: Message, data: str) -> str | None:
 
 
 def _membership(change: ChatMemberUpdated) -> Heard:
-    status = change.new_chat_member.status
-    present = status in _PRESENT or bool(getattr(change.new_chat_member, "is_member", False))
-    return _from(change.from_user, change.chat, present=present)
+    """The bot came or went; or only became something else, which leaves everybody to be looked up anew."""
+    was, now = _standing(change.old_chat_member), _standing(change.new_chat_member)
+    if change.chat.type != ChatType.PRIVATE and Standing.OUTSIDE not in {was, now}:
+        return _from(change.from_user, change.chat, standings=())
+    return _from(change.from_user, change.chat, present=now is not Standing.OUTSIDE)
+
+
+def _of_somebody(change: ChatMemberUpdated) -> Heard:
+    member = change.new_chat_member
+    return _from(change.from_user, change.chat, standings=((member.user.id, _standing(member)),))
+
+
+def _standing(member: ChatMember) -> Standing:
+    return standing_of({"status": member.status, "is_member": getattr(member, "is_member", False)})
 
 
 def _from(user: User, chat: PlatformChat, **heard: Any) -> Heard:

@@ -167,10 +167,13 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     w.KeepMe: own.keep_me,
     w.ShareLimits: own.share_limits,
     w.PassOn: passing_on.pass_on,
+    w.PassOnTo: passing_on.pass_on_to,
     w.ForgetWord: passing_on.forget_word,
     w.Retell: editing.retell,
     c.SendNoText: talking.send_no_text,
     c.Tell: talking.tell,
+    c.MeanMember: talking.mean_member,
+    c.MeanSession: talking.mean_session,
 }
 
 # What can be typed after a slash, in the order in which the platform lists it.

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from core.ability.meant import BARBELL, HAND_HELD_TO
 from core.athletes.values import Evidence
+from core.desk.access import admitted
 from core.desk.answers import ask_again, units_typed
 from core.desk.commands import ForgetShown, MyVersion
 from core.desk.days import today_in
@@ -67,6 +68,7 @@ async def keep_shown(visit: Visit, evidence: Evidence, units: MassUnit) -> Outco
     return visit.told(AbilityNoted(evidence_id=kept, evidence=evidence, units=units))
 
 
+@admitted
 async def forget_shown(visit: Visit, command: ForgetShown) -> Outcome:
     if not await visit.uow.profiles.take_back(visit.person.id, command.evidence):
         raise StalePress

@@ -6,6 +6,7 @@ from typing import Final
 from core.athletes.equipment import at, furnished, without
 from core.athletes.today import place_on, said
 from core.athletes.values import Different, Equipment, Evidence, Profile
+from core.desk.access import admitted
 from core.desk.errors import StalePress
 from core.desk.looking import Looked, current, look, show_again
 from core.desk.outcome import Outcome
@@ -45,6 +46,7 @@ from core.sessions.values import Session
 IS_EVIDENCE: Final = frozenset({"too-hard", "too-easy"})
 
 
+@admitted
 async def change_lines(visit: Visit, command: ChangeLines) -> Outcome:
     record, version = await current(visit, command.version)
     lines = tuple(line for _, line in version.version.spots)
@@ -54,6 +56,7 @@ async def change_lines(visit: Visit, command: ChangeLines) -> Outcome:
     )
 
 
+@admitted
 async def open_line(visit: Visit, command: OpenLine) -> Outcome:
     looked = await look(visit, command.version, command.place)
     pins = await visit.uow.adjustments.standing(looked.record.id, visit.person.id)
@@ -62,6 +65,7 @@ async def open_line(visit: Visit, command: OpenLine) -> Outcome:
     return Outcome(becomes=LineMenu(**looked.about, changed=changed, thing=thing))
 
 
+@admitted
 async def ease_line(visit: Visit, command: EaseLine) -> Outcome:
     looked = await look(visit, command.version, command.place)
     match command.cause:
@@ -90,6 +94,7 @@ async def spare_sore(visit: Visit, looked: Looked) -> Outcome:
     return await change(visit, looked, "easier", "sore", pin)
 
 
+@admitted
 async def harden_line(visit: Visit, command: HardenLine) -> Outcome:
     looked = await look(visit, command.version, command.place)
     if command.cause is None:
@@ -107,6 +112,7 @@ def asked_of(looked: Looked) -> tuple[Session, Profile, Catalogue, Spot, Version
     return looked.record.session, looked.profile, catalogue(), looked.spot, looked.line, looked.faults
 
 
+@admitted
 async def do_as_written(visit: Visit, command: DoAsWritten) -> Outcome:
     looked = await look(visit, command.version, command.place)
     pin = as_written(looked.record.session, looked.profile, catalogue(), looked.spot, looked.faults)
@@ -115,6 +121,7 @@ async def do_as_written(visit: Visit, command: DoAsWritten) -> Outcome:
     return await change(visit, looked, "as_written", "as-written", pin)
 
 
+@admitted
 async def free_line(visit: Visit, command: FreeLine) -> Outcome:
     """Back to what would be chosen without the athlete's wish."""
     looked = await look(visit, command.version, command.place)
@@ -122,11 +129,13 @@ async def free_line(visit: Visit, command: FreeLine) -> Outcome:
     return await show_again(visit, looked.record.id, "undone", looked.place)
 
 
+@admitted
 async def show_line(visit: Visit, command: ShowLine) -> Outcome:
     looked = await look(visit, command.version, command.place)
     return visit.told(HowTo(variants=((looked.line.movement, looked.line.variant),)))
 
 
+@admitted
 async def lack_thing(visit: Visit, command: LackThing) -> Outcome:
     """What is not there today, or not any more, is not prescribed."""
     looked = await look(visit, command.version, command.place)

@@ -8,13 +8,14 @@ from collections.abc import Mapping
 from typing import Any, Final, Literal
 
 from core.athletes.values import Branch, Profile
-from core.desk.commands import MyVersion, SayCleared, SayMisunderstood, TellSigns
+from core.desk.access import admitted
+from core.desk.commands import SayCleared, SayMisunderstood, TellSigns
 from core.desk.entry import ask_screening
 from core.desk.errors import StalePress
 from core.desk.joining import is_asked, keep_branch, say_cleared
 from core.desk.outcome import Outcome
 from core.desk.says.joining import AskSigns, HelpThem, NotCleared, StopNow
-from core.desk.versions import my_version
+from core.desk.versions import version_in
 from core.desk.visit import Visit
 from core.notation.alarm import Alarm, name_others, read_alarm, read_birth_sign
 from core.notation.yes_no import read_yes_no, says_cleared, says_only_asking
@@ -102,6 +103,7 @@ async def as_way_out(visit: Visit, text: str, _: int | None) -> Outcome | None:
     return await say_misunderstood(visit, SayMisunderstood(group=groups[0].group_id))
 
 
+@admitted
 async def say_misunderstood(visit: Visit, command: SayMisunderstood) -> Outcome:
     """Only who had none of the signs trains again; so they are asked, once."""
     if (await visit.profile()).branch is not Branch.SYMPTOMS:
@@ -121,6 +123,7 @@ async def tell_signs_in_words(visit: Visit, refs: Mapping[str, Any], text: str) 
     return await tell_signs(visit, TellSigns(group=refs["group"], had=had))
 
 
+@admitted
 async def tell_signs(visit: Visit, command: TellSigns) -> Outcome:
     """Without any, all is as it was before; who hadn't answered the first questions goes on with them."""
     await visit.must_consent()
@@ -133,7 +136,7 @@ async def tell_signs(visit: Visit, command: TellSigns) -> Outcome:
     await let_go(visit, profile)
     if profile.before_alarm is None:
         return await ask_screening(visit, command.group, "") + Outcome(settles=True)
-    return await my_version(visit, MyVersion()) + Outcome(settles=True)
+    return await version_in(visit, command.group) + Outcome(settles=True)
 
 
 async def let_go(visit: Visit, profile: Profile) -> None:

@@ -83,7 +83,7 @@ def lines_of(session: Session) -> list[Line]:
 
 async def newest(visit: Visit, groups: list[Group]) -> SessionRecord | None:
     """What the coach wrote last: a draft, or what stands in a group today."""
-    found = [await visit.uow.sessions.newest_unposted(visit.person.id)]
+    found = [await visit.uow.sessions.newest_unposted(visit.person.id, [one.id for one in groups])]
     found += [await visit.uow.sessions.posted_on(one.id, today_in(one, visit.now)) for one in groups]
     return max((one for one in found if one is not None), key=lambda one: one.id, default=None)
 

@@ -7,6 +7,7 @@ from typing import Any
 
 from core.athletes.complaints import with_limits
 from core.athletes.values import Equipment, Evidence, Profile, Screening
+from core.desk.access import admitted
 from core.desk.commands import (
     ChangeAnswer,
     ChoosePair,
@@ -33,16 +34,19 @@ from core.notation.sides import read_sides
 from core.scaling.values import Ask, Question
 
 
+@admitted
 async def own_nothing(visit: Visit, command: OwnNothing) -> Outcome:
     understood = Understood(equipment=())
     return await keep(visit, command.session, understood, equipment=()) + Outcome(settles=True)
 
 
+@admitted
 async def no_limits(visit: Visit, command: NoLimits) -> Outcome:
     understood = Understood(limits=())
     return await keep(visit, command.session, understood, limits=()) + Outcome(settles=True)
 
 
+@admitted
 async def go_gentle(visit: Visit, command: GoGentle) -> Outcome:
     """Nobody here knows what they told of: light duty until licensed care has said more (design section 7)."""
     profile = await visit.profile()
@@ -51,16 +55,19 @@ async def go_gentle(visit: Visit, command: GoGentle) -> Outcome:
     return await keep(visit, command.session, Understood(limits=()), **facts) + Outcome(settles=True)
 
 
+@admitted
 async def skip_body_mass(visit: Visit, command: SkipBodyMass) -> Outcome:
     kept = await keep(visit, command.session, None, body_mass_skipped=True)
     return kept + Outcome(settles=True)
 
 
+@admitted
 async def choose_pair(visit: Visit, command: ChoosePair) -> Outcome:
     kept = await keep(visit, command.session, None, pair=command.pair)
     return kept + Outcome(settles=True)
 
 
+@admitted
 async def tell_ability(visit: Visit, command: TellAbility) -> Outcome:
     evidence = Evidence(
         movement=command.movement,
@@ -84,6 +91,7 @@ async def variant_asked_for(visit: Visit, movement: str) -> str | None:
     return question.variant if question.movement == movement else None
 
 
+@admitted
 async def change_answer(visit: Visit, command: ChangeAnswer) -> Outcome:
     """Ask again what was answered before."""
     if command.ask not in {Ask.EQUIPMENT, Ask.LIMITS, Ask.BODY_MASS}:
@@ -224,6 +232,7 @@ async def next_weight(
     return await keep(visit, refs["session"], understood, equipment=tuple(have), units=units)
 
 
+@admitted
 async def leave_out(visit: Visit, _: LeaveOut) -> Outcome:
     """What nobody can weigh is not prescribed."""
     question = await visit.uow.questions.open_in(visit.chat)

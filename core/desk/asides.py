@@ -1,6 +1,6 @@
 """What is said beside the matter: thanks are taken, and a coach who asks how it goes sees the day so far."""
 
-from core.desk.coached import coached_groups
+from core.desk.coached import coached_groups, names_in
 from core.desk.days import clock_of, today_in
 from core.desk.digest import digest_of
 from core.desk.elsewhere import before_them
@@ -75,4 +75,6 @@ async def who_is_in(visit: Visit, group: Group, text: str) -> WhoIsIn:
 
 async def sign_ups_of(visit: Visit, meeting: Meeting, clock: str) -> ClassSignUps:
     people = await visit.uow.sign_ups.coming(meeting.class_id, meeting.slot)
-    return ClassSignUps(date=shown(meeting, clock), names=tuple(person.name for person, _ in people))
+    names = await names_in(visit.uow, meeting.record.group_id)
+    called = tuple(names.get(person.id, person.name) for person, _ in people)
+    return ClassSignUps(date=shown(meeting, clock), names=called)

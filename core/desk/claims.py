@@ -18,25 +18,40 @@ from core.store.records import Person, ScoreRecord, ScoreState, SessionRecord
 class Claim:
     """Whose score for which session: the visitor's own, or one that a coach enters.
 
-    `fixing`: they said that the one before isn't right, so this one takes its place unasked.
+    `fixing`: they said that the one before isn't right, so this one takes its place unasked. `told_in`: the chat and
+    the platform's id of the message that told it, where that isn't the one that is being answered.
     """
 
     record: SessionRecord
     athlete: Person
     block: int | None = None
     fixing: bool = False
+    told_in: tuple[int, int] | None = None
 
-    @property
-    def refs(self) -> dict[str, Any]:
-        return {"session": self.record.id, "athlete": self.athlete.id, "block": self.block}
+    def asked(self, visit: Visit, text: str) -> dict[str, Any]:
+        """What an open question about it keeps."""
+        refs = {"session": self.record.id, "athlete": self.athlete.id, "block": self.block, "text": text}
+        return {**refs, "told_in": self.told_in or told_in(visit)}
+
+
+def told_in(visit: Visit) -> tuple[int, int] | None:
+    """By which message a score can be found again, if that is changed."""
+    return (visit.said_in, visit.message_id) if visit.said_in and visit.message_id else None
 
 
 async def claim_of(visit: Visit, refs: Mapping[str, Any]) -> Claim:
-    record = await visit.uow.sessions.get(refs["session"])
+    record = await visit.uow.sessions.find(refs["session"], await visit.group_ids())
     athlete = await visit.uow.people.get(refs.get("athlete", visit.person.id))
     if record is None or athlete is None:
         raise UnknownThing
-    return Claim(record, athlete, refs.get("block"), fixing=refs.get("fixing", False))
+    told = refs.get("told_in")
+    return Claim(
+        record,
+        athlete,
+        refs.get("block"),
+        fixing=refs.get("fixing", False),
+        told_in=(told[0], told[1]) if told else None,
+    )
 
 
 async def read_for(visit: Visit, claim: Claim, text: str) -> ReadScore:

@@ -8,6 +8,7 @@ from zoneinfo import ZoneInfo
 from core.calendar.occurrences import instant
 from core.calendar.slots import slot_of
 from core.calendar.values import Class
+from core.desk.access import admitted
 from core.desk.class_commands import (
     ChangeClass,
     ConfirmClass,
@@ -19,7 +20,7 @@ from core.desk.class_commands import (
 from core.desk.coached import coached_groups
 from core.desk.coming import seen_by
 from core.desk.days import today_in
-from core.desk.errors import NotTheCoach, StalePress
+from core.desk.errors import StalePress
 from core.desk.meetings import known_class, meetings_to_come, next_of, plan_of, shown
 from core.desk.outcome import Outcome, Say
 from core.desk.reminding import disarm
@@ -60,7 +61,7 @@ async def propose_class(
         return visit.told(AskClass(missing=missing, title=read.title))
     of = class_of(read, group.zone, visit.now)
     if replaces is not None:
-        of = completed(of, read, (await known_class(visit.uow, replaces)).of)
+        of = completed(of, read, (await known_class(visit, replaces)).of)
     await visit.uow.questions.close(visit.chat)
     record = await visit.uow.classes.propose(
         group_id=group.id, author_id=visit.person.id, of=of, now=visit.now, replaces_id=replaces
@@ -150,20 +151,20 @@ async def tell_class_again(visit: Visit, refs: Mapping[str, Any], text: str) -> 
 
 async def proposed(visit: Visit, class_id: int) -> ClassRecord:
     """A class that still waits for the coach's yes."""
-    record = await known_class(visit.uow, class_id)
+    record = await known_class(visit, class_id)
     if record.state is not ClassState.PROPOSED:
         raise StalePress
     return record
 
 
+@admitted
 async def confirm_class(visit: Visit, command: ConfirmClass) -> Outcome:
     """It takes place from now on; the group hears of it, and an older one that it replaces ends."""
     record = await proposed(visit, command.class_id)
-    visit.must_coach(record.group_id)
     if command.evening:
         await visit.uow.classes.put_off(record.id, record.of.start + _HALF_A_DAY, record.of.rule)
     await visit.uow.classes.set_state(record.id, ClassState.LIVE)
-    record = await known_class(visit.uow, record.id)
+    record = await known_class(visit, record.id)
     ended = await end(visit, record.replaces_id) if record.replaces_id else Outcome()
     group = await visit.group(record.group_id)
     ready = visit.told(ClassReady(plan=plan_of(record), group=group.title))
@@ -178,18 +179,17 @@ def announced(visit: Visit, record: ClassRecord, group: Group) -> Outcome:
     return Outcome((Say(group.chat_id, said, Purpose.POST, key=f"class:{record.id}"),))
 
 
+@admitted
 async def drop_class(visit: Visit, command: DropClass) -> Outcome:
     record = await proposed(visit, command.class_id)
-    if record.author_id != visit.person.id:
-        raise NotTheCoach
     await visit.uow.classes.set_state(record.id, ClassState.DISCARDED)
     return visit.told(ClassDropped()) + Outcome(settles=True)
 
 
+@admitted
 async def place_class(visit: Visit, command: PlaceClass) -> Outcome:
     """The same class for another of the coach's groups, on that group's clock."""
     record = await proposed(visit, command.class_id)
-    visit.must_coach(command.group)
     group = await visit.group(command.group)
     await visit.uow.classes.set_state(record.id, ClassState.DISCARDED)
     of = record.of.model_copy(update={"zone": group.zone or record.of.zone})
@@ -202,13 +202,13 @@ async def place_class(visit: Visit, command: PlaceClass) -> Outcome:
 
 async def live_class(visit: Visit, class_id: int) -> ClassRecord:
     """A class that takes place, for its coach."""
-    record = await known_class(visit.uow, class_id)
-    visit.must_coach(record.group_id)
+    record = await known_class(visit, class_id)
     if record.state is not ClassState.LIVE:
         raise StalePress
     return record
 
 
+@admitted
 async def manage_class(visit: Visit, command: ManageClass) -> Outcome:
     record = await live_class(visit, command.class_id)
     coming = await meetings_to_come(visit.uow, [record.group_id], visit.now, timedelta(days=35))
@@ -216,6 +216,7 @@ async def manage_class(visit: Visit, command: ManageClass) -> Outcome:
     return visit.told(ClassToManage(plan=plan_of(record), dates=tuple(dates)))
 
 
+@admitted
 async def change_class(visit: Visit, command: ChangeClass) -> Outcome:
     record = await live_class(visit, command.class_id)
     refs = {"text": "", "replaces": record.id, "group": record.group_id}
@@ -223,6 +224,7 @@ async def change_class(visit: Visit, command: ChangeClass) -> Outcome:
     return visit.told(AskClass(missing="all", title=record.of.title))
 
 
+@admitted
 async def end_class(visit: Visit, command: EndClass) -> Outcome:
     """No more dates; whoever was in for one is told."""
     record = await live_class(visit, command.class_id)
@@ -235,7 +237,7 @@ async def end_class(visit: Visit, command: EndClass) -> Outcome:
 
 async def end(visit: Visit, class_id: int) -> Outcome:
     """End a class and tell those who were in for a date that is still to come."""
-    record = await known_class(visit.uow, class_id)
+    record = await known_class(visit, class_id)
     if record.state is not ClassState.LIVE:
         return Outcome()
     await visit.uow.classes.set_state(class_id, ClassState.ENDED)

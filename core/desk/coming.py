@@ -2,7 +2,9 @@
 
 from datetime import datetime
 
+from core.desk.access import admitted
 from core.desk.class_commands import ComeTo, SeeClasses, StayAway, TellAttended
+from core.desk.coached import coached_ids, names_in
 from core.desk.errors import StalePress
 from core.desk.meetings import Meeting, known_meeting, meetings_to_come, shown
 from core.desk.outcome import Outcome, Say
@@ -15,19 +17,16 @@ from core.desk.says.classes import (
     SignUpDropped,
     SignUpNoted,
 )
-from core.desk.versions import belong
 from core.desk.visit import Visit
-from core.store.records import ChatKind, Role
 
 # More than that is a calendar, not a message.
 _MOST_DATES = 8
 
 
+@admitted
 async def see_classes(visit: Visit, _: SeeClasses) -> Outcome:
     """The next dates of all the visitor's groups, on their own clock."""
-    memberships = await visit.memberships()
-    coached = {one.group_id for one in memberships if one.role is Role.COACH}
-    groups = [one.group_id for one in memberships]
+    groups, coached = await visit.group_ids(), set(await coached_ids(visit))
     found = (await meetings_to_come(visit.uow, groups, visit.now))[:_MOST_DATES]
     dates = [await seen_by(visit, meeting, coach=meeting.record.group_id in coached) for meeting in found]
     manage = [
@@ -41,20 +40,28 @@ async def seen_by(visit: Visit, meeting: Meeting, *, coach: bool) -> ClassDate:
     habits = await habits_for(visit.uow, visit.person.id, meeting)
     mine = await visit.uow.sign_ups.get(visit.person.id, meeting.class_id, meeting.slot)
     names = await names_of(visit, meeting) if coach else ()
-    return shown(meeting, habits.zone, coming=mine is not None and mine.coming, names=names)
+    title, group = meeting.record.of.title, await visit.title_of(meeting.record.group_id)
+    return shown(
+        meeting,
+        habits.zone,
+        title=f"{title} in {group}" if group else title,
+        coming=mine is not None and mine.coming,
+        names=names,
+    )
 
 
 async def names_of(visit: Visit, meeting: Meeting) -> tuple[str, ...]:
     people = await visit.uow.sign_ups.coming(meeting.class_id, meeting.slot)
-    return tuple(person.name for person, _ in people)
+    names = await names_in(visit.uow, meeting.record.group_id)
+    return tuple(names.get(person.id, person.name) for person, _ in people)
 
 
+@admitted
 async def come_to(visit: Visit, command: ComeTo) -> Outcome:
     """In for a date. A press in the group needs no private chat; whoever has one gets a note there."""
-    meeting = await known_meeting(visit.uow, command.class_id, command.slot)
+    meeting = await known_meeting(visit, command.class_id, command.slot)
     if meeting.occurrence.ends <= visit.now:
         raise StalePress
-    await belong(visit, meeting.record.group_id)
     new = await visit.uow.sign_ups.put(
         visit.person.id, meeting.class_id, meeting.slot, visit.now, coming=True
     )
@@ -64,14 +71,15 @@ async def come_to(visit: Visit, command: ComeTo) -> Outcome:
     return Outcome(toast=toast) + note
 
 
+@admitted
 async def stay_away(visit: Visit, command: StayAway) -> Outcome:
-    meeting = await known_meeting(visit.uow, command.class_id, command.slot)
+    meeting = await known_meeting(visit, command.class_id, command.slot)
     changed = await visit.uow.sign_ups.put(
         visit.person.id, meeting.class_id, meeting.slot, visit.now, coming=False
     )
     await disarm(visit.uow, visit.person.id, meeting.class_id, meeting.slot)
     toast = await signed_up(visit, meeting, coming=False, again=not changed)
-    if not changed or not await in_private(visit):
+    if not changed or not visit.private:
         return Outcome(toast=toast)
     dropped = SignUpDropped(date=await seen_by(visit, meeting, coach=False))
     return visit.told(dropped) + Outcome(toast=toast)
@@ -84,11 +92,6 @@ async def signed_up(visit: Visit, meeting: Meeting, *, coming: bool, again: bool
     return SignedUp(date=date, coming=coming, again=again, private=private is not None)
 
 
-async def in_private(visit: Visit) -> bool:
-    chat = await visit.uow.chats.get(visit.chat)
-    return chat is not None and chat.kind is ChatKind.PRIVATE
-
-
 async def noted(visit: Visit, meeting: Meeting, remind_at: datetime | None) -> Outcome:
     """Tell it in private too, where the time is the person's own and a change of mind has its button."""
     chat = await visit.uow.chats.private_of(visit.person.id)
@@ -99,6 +102,7 @@ async def noted(visit: Visit, meeting: Meeting, remind_at: datetime | None) -> O
     return Outcome((Say(chat.id, SignUpNoted(date=date, remind_at=local)),))
 
 
+@admitted
 async def tell_attended(visit: Visit, command: TellAttended) -> Outcome:
     """Were you there? Only those who signed up are asked; the last answer counts."""
     mine = await visit.uow.sign_ups.get(visit.person.id, command.class_id, command.slot)

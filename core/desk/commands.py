@@ -247,6 +247,18 @@ class Tell(Command):
     reply_to: int | None = None
 
 
+class MeanMember(Command):
+    """This one is meant by the name in what was typed last: a membership."""
+
+    member: int
+
+
+class MeanSession(Command):
+    """What was typed last is about this session."""
+
+    session: int
+
+
 class TalkInGroup(Command):
     """Something in a group chat that the bot gets to hear: a command, or a reply to one of its messages."""
 

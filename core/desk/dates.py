@@ -6,10 +6,11 @@ from zoneinfo import ZoneInfo
 
 from core.calendar.occurrences import instant
 from core.calendar.slots import local_of, slot_of
+from core.desk.access import admitted
 from core.desk.class_commands import CancelDate, MoveDate
 from core.desk.coming import seen_by
 from core.desk.errors import StalePress
-from core.desk.meetings import Meeting, known_class, known_meeting, meetings_on, meetings_to_come, shown
+from core.desk.meetings import Meeting, known_meeting, meetings_on, meetings_to_come, shown
 from core.desk.outcome import Outcome, Said, Say
 from core.desk.reminding import arm, disarm, habits_for
 from core.desk.says.classes import AskWhichDate, ClassDate, DateCalledOff, DateMoved, NoSuchDate
@@ -69,6 +70,7 @@ async def no_such_date(visit: Visit, days: Sequence[date], groups: Sequence[Grou
     return visit.told(NoSuchDate(day=days[0] if days else None, next=dates))
 
 
+@admitted
 async def cancel_date(visit: Visit, command: CancelDate) -> Outcome:
     """No class on that date."""
     meeting = await own_meeting(visit, command.class_id, command.slot)
@@ -86,6 +88,7 @@ async def cancel_date(visit: Visit, command: CancelDate) -> Outcome:
     return visit.told(off) + to_all + everybody(told)
 
 
+@admitted
 async def move_date(visit: Visit, command: MoveDate) -> Outcome:
     """Another time for that date; who was in stays in, and is reminded for the new one."""
     meeting = await own_meeting(visit, command.class_id, command.slot)
@@ -93,7 +96,7 @@ async def move_date(visit: Visit, command: MoveDate) -> Outcome:
     if instant(to, meeting.record.of.zone) <= visit.now:
         raise StalePress
     await visit.uow.classes.move(meeting.class_id, meeting.occurrence.original, to, visit.now)
-    moved = await known_meeting(visit.uow, command.class_id, command.slot)
+    moved = await known_meeting(visit, command.class_id, command.slot)
     people = await visit.uow.sign_ups.coming(moved.class_id, moved.slot)
     for person, _ in people:
         await arm(visit.uow, visit.now, person.id, moved, late=True)
@@ -120,9 +123,7 @@ def as_local(slot: int) -> datetime:
 
 async def own_meeting(visit: Visit, class_id: int, slot: int) -> Meeting:
     """A date that hasn't begun, of a class that the visitor coaches."""
-    record = await known_class(visit.uow, class_id)
-    visit.must_coach(record.group_id)
-    meeting = await known_meeting(visit.uow, class_id, slot)
+    meeting = await known_meeting(visit, class_id, slot)
     if meeting.occurrence.starts <= visit.now:
         raise StalePress
     return meeting

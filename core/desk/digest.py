@@ -8,6 +8,7 @@ from zoneinfo import ZoneInfo
 from core.athletes.values import Screening
 from core.calendar.occurrences import instant
 from core.desk.arriving import arriving
+from core.desk.coached import names_in
 from core.desk.days import clock_of
 from core.desk.meetings import Meeting, meetings_on, shown
 from core.desk.outcome import DueWish, Outcome, Say
@@ -68,7 +69,7 @@ async def moment_of(uow: Unit, now: datetime, group: Group, coach_id: int, day: 
 async def plan_digests_anew(visit: Visit) -> None:
     """The coach chose another hour, or none: what waits for this evening moves there, or isn't due any more."""
     wanted = (await visit.uow.habits.get(visit.person.id)).wants_digest
-    for member in await visit.uow.groups.groups_of(visit.person.id, role=Role.COACH):
+    for member in await visit.coached():
         group = await visit.group(member.group_id)
         day = visit.now.astimezone(ZoneInfo(group.zone or "UTC")).date()
         if await visit.uow.sessions.posted_on(group.id, day) is None:
@@ -100,6 +101,12 @@ async def digest_due(uow: Unit, now: datetime, refs: Mapping[str, Any]) -> Outco
         return Outcome()
     await uow.words.told(await uow.words.to_tell(group.id, day), day)
     return Outcome((Say(chat.id, said, Purpose.ANSWER, key=key_of(group.id, coach.person_id, day)),))
+
+
+async def digest_is_for(uow: Unit, refs: Mapping[str, Any]) -> tuple[int, int] | None:
+    """The group whose coach a digest is for, and which user that is."""
+    coach = await uow.people.get(refs["person"])
+    return (refs["group"], coach.user_id) if coach else None
 
 
 async def digest_of(uow: Unit, now: datetime, group: Group, day: date, clock: ZoneInfo) -> Digest:
@@ -190,7 +197,8 @@ async def session_digest(
     never = [one for one in silent if not versions.get((record.id, one.person_id))]
     no_version = await stopped(uow, never)
     hurt = {one.person_id for one in await uow.reports.all_of(record.id) if one.hurt is Hurt.PAIN}
-    pains = [(one, pain_of(told[one.person_id], one.person_id in hurt)) for one in athletes]
+    words = await uow.scores.pains_in(record.id)
+    pains = [(one, pain_of(told[one.person_id], words, one.person_id in hurt)) for one in athletes]
     return SessionDigest(
         title=record.session.title,
         trained=tuple(trained(one, told[one.person_id], group) for one in athletes if told[one.person_id]),
@@ -213,16 +221,19 @@ def trained(member: Membership, scores: Sequence[ScoreRecord], group: Group) -> 
     return Trained(name=member.person.name, scores=words, scaled=any(one.score.scaled for one in scores))
 
 
-def pain_of(scores: Sequence[ScoreRecord], hurt: bool) -> str | None:
+def pain_of(scores: Sequence[ScoreRecord], words: Mapping[int, str], hurt: bool) -> str | None:
     """Where it hurt, in the athlete's words; empty where that wasn't told; None for no pain."""
-    told = [one.score.pain for one in scores if one.score.pain]
+    told = [words[one.id] for one in scores if one.id in words]
     return told[0] if told else "" if hurt else None
 
 
 async def class_digest(uow: Unit, meeting: Meeting, clock: ZoneInfo) -> ClassDigest:
     people = await uow.sign_ups.coming(meeting.class_id, meeting.slot)
+    names = await names_in(uow, meeting.record.group_id)
     by_answer = {
-        answer: tuple(person.name for person, sign_up in people if sign_up.attended is answer)
+        answer: tuple(
+            names.get(person.id, person.name) for person, sign_up in people if sign_up.attended is answer
+        )
         for answer in (True, False, None)
     }
     return ClassDigest(

@@ -3,6 +3,7 @@
 import re
 from datetime import UTC, datetime, timedelta
 
+from core.desk.coached import coached_ids
 from core.desk.commands import DiscardSession, PostLater, PostSession
 from core.desk.days import today_in, zone_of
 from core.desk.outcome import Outcome
@@ -26,7 +27,7 @@ async def as_draft_order(visit: Visit, text: str, _: int | None) -> Outcome | No
     discard, post = _DISCARD.match(text), _POST.match(text)
     if discard is None and post is None:
         return None
-    draft = await visit.uow.sessions.newest_unposted(visit.person.id)
+    draft = await visit.uow.sessions.newest_unposted(visit.person.id, await coached_ids(visit))
     if draft is None:
         return None
     if post is not None:

@@ -7,6 +7,7 @@ from typing import Any, Final
 from core.athletes.easing import WEEK, back_from, easy_week_from
 from core.athletes.today import said
 from core.athletes.values import Different
+from core.desk.access import admitted
 from core.desk.coached import coached_groups
 from core.desk.commands import MyVersion
 from core.desk.elsewhere import before_them
@@ -34,11 +35,13 @@ from core.notation.yes_no import read_yes_no
 SHORT_BREAK: Final = timedelta(days=21)
 
 
+@admitted
 async def be_back(visit: Visit, command: BeBack) -> Outcome:
     record, _ = await current(visit, command.version)
     return await differ(visit, record, back_from(await today_of(visit, record)))
 
 
+@admitted
 async def take_it_easy(visit: Visit, command: TakeItEasy) -> Outcome:
     record, _ = await current(visit, command.version)
     return await differ(visit, record, easy_week_from(await today_of(visit, record)))
@@ -110,6 +113,7 @@ async def ease(visit: Visit, news: Different) -> Outcome:
     return visit.told(DayNoted(session_id=None, different=news, today=day))
 
 
+@admitted
 async def say_break(visit: Visit, command: SayBreak) -> Outcome:
     """A break makes two gentle weeks; either answer is believed, and not asked for again for long."""
     record = await session_of(visit, command.session)

@@ -4,8 +4,9 @@ from collections.abc import Mapping
 from datetime import date, timedelta
 
 from core.athletes.easing import A_BREAK, WEEK
+from core.desk.access import admitted
 from core.desk.coach_commands import CallWeekEasy
-from core.desk.coached import coached_athlete, coached_athletes, coached_groups, must_be_coach_of
+from core.desk.coached import athlete_in, coached_athletes, coached_groups
 from core.desk.days import today_in
 from core.desk.errors import StalePress
 from core.desk.outcome import Outcome
@@ -38,11 +39,11 @@ async def carry_out(
     return await call_week_easy(visit, call)
 
 
+@admitted
 async def call_week_easy(visit: Visit, command: CallWeekEasy) -> Outcome:
     """Versions that went out already stay as they are, unless they are asked for again."""
-    await must_be_coach_of(visit, command.group)
     person = command.person
-    athlete = None if person is None else await coached_athlete(visit, command.group, person)
+    athlete = None if person is None else await athlete_in(visit.uow, command.group, person)
     monday = date.fromordinal(command.monday)
     if monday != monday_of(monday) or abs(monday - visit.now.date()) > A_BREAK:
         raise StalePress

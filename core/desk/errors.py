@@ -55,8 +55,13 @@ class NeedsConsent(Declined):
 
 
 class StandingUnknown(BellwetherError):
-    """The decision depends on the visitor's standing in a group: look it up, then decide again. Nothing is kept."""
+    """The decision depends on what the platform says of people in groups: look it up, then decide again.
 
-    def __init__(self, group: int) -> None:
-        super().__init__(f"standing in group {group}")
-        self.group = group
+    Nothing is kept of the try. `asked`: a group and a platform user, each. `needed`: where the platform can't be
+    asked, nothing is decided; else what is stored counts.
+    """
+
+    def __init__(self, asked: frozenset[tuple[int, int]], *, needed: bool) -> None:
+        super().__init__(f"standing of {sorted(asked)}")
+        self.asked = asked
+        self.needed = needed

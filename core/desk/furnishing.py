@@ -6,13 +6,14 @@ from typing import Any
 from core.athletes.equipment import Things, at, furnished, shared, with_more, without
 from core.athletes.today import said
 from core.athletes.values import Different, Equipment, Furnished, Profile, SetName
+from core.desk.access import admitted
 from core.desk.commands import MyVersion
 from core.desk.days import today_in
 from core.desk.errors import StalePress, UnknownThing
 from core.desk.outcome import Outcome
 from core.desk.says.today import AskSet, AskWhichThing, ChangeUndone, DayNoted, EquipmentChanged
 from core.desk.version_commands import AddThing, FurnishSet, UndoEquipment
-from core.desk.versions import my_version
+from core.desk.versions import my_version, session_meant
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.notation.equipment import read_equipment
@@ -88,6 +89,7 @@ async def take_bare(visit: Visit, profile: Profile, place: SetName, thing: Equip
     return await keep(visit, profile, place, with_more(owned, (came,)), change)
 
 
+@admitted
 async def add_thing(visit: Visit, command: AddThing) -> Outcome:
     await visit.must_consent()
     if command.implement not in {thing.id for thing in catalogue().implements}:
@@ -115,11 +117,12 @@ async def keep(
     return visit.told(told)
 
 
+@admitted
 async def undo_equipment(visit: Visit, command: UndoEquipment) -> Outcome:
     """Back to before, unless something else has changed there since."""
     await visit.must_consent()
     kept = await visit.uow.documents.get(FURNISHED, command.change)
-    if kept is None or kept.person_id != visit.person.id:
+    if kept is None:
         raise UnknownThing
     profile = await visit.profile()
     if at(profile, kept.place) != kept.after:
@@ -130,6 +133,7 @@ async def undo_equipment(visit: Visit, command: UndoEquipment) -> Outcome:
     return visit.told(told) + Outcome(settles=True)
 
 
+@admitted
 async def furnish_set(visit: Visit, command: FurnishSet) -> Outcome:
     await visit.must_consent()
     return await ask_set(visit, command.place, None)
@@ -180,9 +184,8 @@ def whole_of(place: SetName, text: str, profile: Profile) -> Things | None:
 
 async def go_there(visit: Visit, session_id: int, place: SetName, days: Different | None) -> Outcome:
     """Today's session takes place there, or what comes on the days that were named."""
-    record = await visit.uow.sessions.get(session_id)
-    if record is None:
-        raise UnknownThing
+    record = await session_meant(visit, session_id)
+    assert record is not None, "a session that is named is found or refused"
     today = today_in(await visit.group(record.group_id), visit.now)
     news = days or Different(until=today, place=place)
     await visit.uow.profiles.save(visit.person.id, said(await visit.profile(), news, today), visit.now)

@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from typing import Any
 from zoneinfo import available_timezones
 
+from core.desk.access import admitted
 from core.desk.commands import LeaveGroup, MoveGroup, OpenGroup, PinMessage, SetUnits, SetZone
 from core.desk.errors import UnknownThing
 from core.desk.outcome import Outcome, Say
@@ -14,12 +15,14 @@ from core.notation.zones import places_in, read_zone
 from core.store.records import Group, Purpose
 
 
+@admitted
 async def open_group(visit: Visit, command: OpenGroup) -> Outcome:
     group = await visit.uow.groups.open(chat_id=visit.chat, title=command.title, now=visit.now)
     greeting = GroupGreeting(group=group.id, title=group.title)
     return Outcome((Say(visit.chat, greeting, Purpose.POST, refs={"group": group.id}),))
 
 
+@admitted
 async def leave_group(visit: Visit, _: LeaveGroup) -> Outcome:
     group = await visit.uow.groups.by_chat(visit.chat)
     if group is not None:
@@ -27,20 +30,22 @@ async def leave_group(visit: Visit, _: LeaveGroup) -> Outcome:
     return Outcome()
 
 
+@admitted
 async def move_group(visit: Visit, command: MoveGroup) -> Outcome:
     """The platform gave the chat a new address; it stays the same group."""
     await visit.uow.chats.move(command.old, command.new)
     return Outcome()
 
 
+@admitted
 async def pin_message(visit: Visit, command: PinMessage) -> Outcome:
     """What stands in its place later is pinned too."""
     await visit.uow.outbox.mark_pinned(visit.chat, command.message_id)
     return Outcome()
 
 
+@admitted
 async def set_zone(visit: Visit, command: SetZone) -> Outcome:
-    visit.must_coach(command.group)
     await visit.group(command.group)
     if command.zone not in available_timezones():
         raise UnknownThing
@@ -83,9 +88,9 @@ async def tell_zone(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome
     return visit.told(AskZone(group=group.id, title=group.title, unread=text[:60] or None, guesses=guesses))
 
 
+@admitted
 async def set_units(visit: Visit, command: SetUnits) -> Outcome:
     """The last step of the set-up: from now on the group is ready."""
-    visit.must_coach(command.group)
     group = await visit.uow.groups.set_up(command.group, units=command.units)
     if group.zone is None:
         return await continue_set_up(visit, group)

@@ -7,6 +7,7 @@ from typing import Any
 from zoneinfo import available_timezones
 
 from core.calendar.values import Quiet
+from core.desk.access import admitted
 from core.desk.class_commands import (
     AboutReminders,
     AskHabit,
@@ -34,13 +35,14 @@ from core.notation.reminding import (
     read_quiet,
 )
 from core.notation.zones import read_zone
-from core.store.records import Membership, ReminderHabits, Role
+from core.store.records import Membership, ReminderHabits
 
 LONGEST_LEAD = 7 * 24 * 60
 _DAY_MINUTES = 24 * 60
 ASKED = frozenset({"lead", "quiet", "own_zone", "digest"})
 
 
+@admitted
 async def about_reminders(visit: Visit, _: AboutReminders) -> Outcome:
     return await show_habits(visit)
 
@@ -50,7 +52,7 @@ async def show_habits(visit: Visit, *, saved: bool = False) -> Outcome:
     memberships = await members_only(visit)
     told = await visit.uow.habits.get(visit.person.id)
     group = await visit.group(memberships[0].group_id)
-    coach = any(one.role is Role.COACH for one in memberships)
+    coach = bool(await visit.coached())
     digest_at = (told.digest_at or DIGEST_AT) if told.wants_digest else None
     said = MyReminders(
         zone=told.zone or group.zone or "UTC",
@@ -65,21 +67,24 @@ async def show_habits(visit: Visit, *, saved: bool = False) -> Outcome:
 
 
 async def members_only(visit: Visit) -> list[Membership]:
-    memberships = await visit.uow.groups.groups_of(visit.person.id)
+    memberships = await visit.memberships()
     if not memberships:
         raise NotAMember
     return memberships
 
 
+@admitted
 async def set_lead(visit: Visit, command: SetLead) -> Outcome:
     """How long before a class, in all the person's groups."""
     if not 0 <= command.minutes <= LONGEST_LEAD:
         raise UnknownThing
     for member in await members_only(visit):
         await visit.uow.groups.set_lead(visit.person.id, member.group_id, command.minutes)
+    visit.changed()
     return await changed(visit)
 
 
+@admitted
 async def set_quiet(visit: Visit, command: SetQuiet) -> Outcome:
     if not (0 <= command.start < _DAY_MINUTES and 0 <= command.end < _DAY_MINUTES):
         raise UnknownThing
@@ -96,12 +101,14 @@ def wall(minute: int) -> time:
     return time(minute // 60, minute % 60)
 
 
+@admitted
 async def set_own_zone(visit: Visit, command: SetOwnZone) -> Outcome:
     if command.zone not in available_timezones():
         raise UnknownThing
     return await save(visit, zone=command.zone)
 
 
+@admitted
 async def set_digest(visit: Visit, command: SetDigest) -> Outcome:
     if not 0 <= command.minute < _DAY_MINUTES:
         raise UnknownThing
@@ -110,6 +117,7 @@ async def set_digest(visit: Visit, command: SetDigest) -> Outcome:
     return saved
 
 
+@admitted
 async def want_digest(visit: Visit, command: WantDigest) -> Outcome:
     """On again, it comes at the hour that was kept."""
     saved = await save(visit, wants_digest=command.yes)
@@ -131,6 +139,7 @@ async def changed(visit: Visit) -> Outcome:
     return await show_habits(visit, saved=True) + Outcome(settles=True)
 
 
+@admitted
 async def ask_habit(visit: Visit, command: AskHabit) -> Outcome:
     """Ask for one of them in words; the next free text may be the answer."""
     if command.which not in ASKED:

@@ -1,9 +1,10 @@
 """A coach keeps one athlete's versions for their OK, looks at one by name, or lets them go out again."""
 
+from core.desk.access import admitted
 from core.desk.coach_commands import HoldAthlete, LookAtAthlete, SeeSession
-from core.desk.coached import coached_athlete, coached_athletes, coached_groups
+from core.desk.coached import athlete_in, coached_athletes, coached_groups, coached_ids
 from core.desk.days import RECENT
-from core.desk.errors import NotAMember, UnknownThing
+from core.desk.errors import UnknownThing
 from core.desk.noting import as_fault
 from core.desk.outcome import Outcome
 from core.desk.overseeing import give_ok, look_at_athlete, send_version
@@ -28,7 +29,9 @@ async def as_wish(visit: Visit, text: str, _: int | None) -> Outcome | None:
         told_of = read_body_of_another(text, athletes) if athletes else None
         if told_of is not None:
             return visit.told(OnlyFromThem(athlete=told_of))
-        return await hold_of_nobody(visit, text, tuple(athletes))
+        return await hold_of_nobody(
+            visit, text, tuple(dict.fromkeys(one.person.name for one in athletes.everybody))
+        )
     athlete = athletes[wish.name]
     if wish.wish == "look":
         return await look_by_name(visit, athlete)
@@ -46,7 +49,7 @@ async def hold_of_nobody(visit: Visit, text: str, known: tuple[str, ...]) -> Out
 
 async def look_by_name(visit: Visit, athlete: Membership) -> Outcome:
     """Their version of what the coach is about to post, else of what is posted."""
-    draft = await visit.uow.sessions.newest_unposted(visit.person.id)
+    draft = await visit.uow.sessions.newest_unposted(visit.person.id, await coached_ids(visit))
     if draft is None or draft.group_id != athlete.group_id:
         draft = await visit.uow.sessions.latest_posted(athlete.group_id)
     if draft is None:
@@ -57,9 +60,10 @@ async def look_by_name(visit: Visit, athlete: Membership) -> Outcome:
         return visit.told(NothingToLookAt(athlete=athlete.person.name))
 
 
+@admitted
 async def hold_athlete(visit: Visit, command: HoldAthlete) -> Outcome:
     """Nothing that went out is taken back; once let go, what waited goes out."""
-    athlete = await coached_athlete(visit, command.group, command.person)
+    athlete = await athlete_in(visit.uow, command.group, command.person)
     outcome = await (hold if command.yes else lift)(visit, athlete)
     held = AthleteHeld(
         group=command.group, person=command.person, athlete=athlete.person.name, held=command.yes
@@ -83,7 +87,7 @@ async def lift(visit: Visit, athlete: Membership) -> Outcome:
     went_out = Outcome()
     for record in unseen:
         if await seen_by(visit, record, athlete.person):
-            went_out += await send_version(visit, record, athlete.person)
+            went_out += await send_version(visit, record, athlete)
     return went_out
 
 
@@ -91,12 +95,11 @@ async def recent(visit: Visit, athlete: Membership) -> list[SessionRecord]:
     return await visit.uow.sessions.posted_since(athlete.group_id, visit.now - RECENT)
 
 
+@admitted
 async def see_session(visit: Visit, command: SeeSession) -> Outcome:
     """The post of the group, in private: nobody is left with nothing while their version waits."""
     record = await session_meant(visit, command.session)
     assert record is not None, "a session that is named is found or refused"
-    if await visit.uow.groups.membership(visit.person.id, record.group_id) is None:
-        raise NotAMember
     group = await visit.group(record.group_id)
     post = await group_post(visit.uow, group, record, record.day)
     return visit.told(AsPosted(post=post), session=record.id)

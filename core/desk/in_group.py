@@ -1,11 +1,14 @@
 """In a group the bot says little: a reply with a score counts, a stop sign in one gets help, all else is private."""
 
+from collections.abc import Collection
 from dataclasses import replace
 
 from core.athletes.values import Screening
+from core.desk.access import admitted
 from core.desk.alarm import alarm_in, hold_if_known, stop
 from core.desk.commands import OpenGroup, SeeBoard, TalkInGroup
 from core.desk.correcting import correct_score
+from core.desk.errors import NotAMember
 from core.desk.groups import open_group
 from core.desk.inviting import reached_in_private
 from core.desk.outcome import Outcome, Say
@@ -17,9 +20,10 @@ from core.desk.visit import Visit
 from core.notation.chat import is_like_a_score
 from core.notation.corrections import read_correction
 from core.notation.yes_no import says_it_is_so
-from core.store.records import OpenQuestion, Role
+from core.store.records import OpenQuestion
 
 
+@admitted
 async def talk_in_group(visit: Visit, command: TalkInGroup) -> Outcome:
     """What is no reply to a session of ours is talk among people."""
     group = await visit.uow.groups.by_chat(visit.chat)
@@ -29,16 +33,18 @@ async def talk_in_group(visit: Visit, command: TalkInGroup) -> Outcome:
         return await see_board(visit, SeeBoard())
     if command.command is not None:
         return visit.told(TalkInPrivate(group=group.id))
-    session = await session_replied_to(visit, visit.chat, command.reply_to)
+    session = await session_replied_to(visit, command.reply_to, (group.id,))
     return await reply_in_group(visit, group.id, session, command.text or "") if session else Outcome()
 
 
-async def session_replied_to(visit: Visit, chat: int, message_id: int | None) -> int | None:
-    """The session that a message of ours in this chat was about."""
+async def session_replied_to(visit: Visit, message_id: int | None, groups: Collection[int]) -> int | None:
+    """The session that a message of ours in this chat was about, if it is one of these groups'."""
     if message_id is None:
         return None
-    letter = await visit.uow.outbox.by_message(chat, message_id, visit.replied_at)
-    return letter.refs.get("session") if letter else None
+    letter = await visit.uow.outbox.by_message(visit.chat, message_id, visit.replied_at)
+    session = letter.refs.get("session") if letter else None
+    record = await visit.uow.sessions.find(session, groups) if session else None
+    return record.id if record else None
 
 
 async def reply_in_group(visit: Visit, group_id: int, session: int, text: str) -> Outcome:
@@ -74,14 +80,14 @@ async def score_in_group(
     visit: Visit, group_id: int, session: int, text: str, mine: OpenQuestion | None, corrected: str | None
 ) -> Outcome:
     """A score needs no private chat; whoever has one hears the rest there."""
-    if await visit.uow.groups.membership(visit.person.id, group_id) is None:
-        await visit.join(group_id, Role.ATHLETE)
+    if not await visit.enter(group_id):
+        raise NotAMember
     private = await reached_in_private(visit)
     if private is None and (await visit.profile()).screening is Screening.STOP:
         return visit.told(TalkInPrivate(group=group_id))
     if mine is not None:
         return await tell_score_again(visit, mine.refs, corrected or text)
-    there = replace(visit, chat=private.id) if private else visit
+    there = replace(visit, chat=private.id, private=True) if private else visit
     if corrected is not None:
         return await correct_score(there, corrected, session)
     return await tell_score(there, text, session)

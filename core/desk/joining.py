@@ -6,32 +6,30 @@ from typing import Any
 
 from core.athletes.screening import next_screening_question, screen
 from core.athletes.values import Branch, Profile, Screening
+from core.desk.access import admitted
 from core.desk.commands import (
     AnswerScreening,
     DeclineConsent,
     GiveConsent,
     JoinGroup,
-    MyVersion,
     SayCleared,
 )
 from core.desk.entry import SCREENING, as_answers, ask_consent, ask_screening, first_things
 from core.desk.groups import continue_set_up
 from core.desk.outcome import Outcome
 from core.desk.says.joining import ConsentDeclined, NotCleared, ScreeningDone
-from core.desk.versions import my_version
+from core.desk.versions import version_in
 from core.desk.visit import Standing, Visit
 from core.notation.yes_no import read_age, read_yes_no, says_by_mistake
-from core.store.records import Group, GroupState, Role
+from core.store.records import Group, GroupState
 
 
+@admitted
 async def join_group(visit: Visit, command: JoinGroup) -> Outcome:
     """A coach whose group has no zone yet is asked for it first; everybody else goes on to consent."""
-    standing = visit.must_belong(command.group)
     group = await visit.group(command.group)
-    role = Role.COACH if standing is Standing.ADMIN else Role.ATHLETE
-    await visit.join(group.id, role)
     await take_over_units(visit, group)
-    if standing is Standing.ADMIN and group.state is GroupState.NEW:
+    if visit.standing(group.id) is Standing.ADMIN and group.state is GroupState.NEW:
         return await continue_set_up(visit, group)
     return await continue_joining(visit, group.id)
 
@@ -47,15 +45,17 @@ async def take_over_units(visit: Visit, group: Group) -> None:
 async def continue_joining(visit: Visit, group_id: int) -> Outcome:
     """The next step on the way in: consent, screening, or the version."""
     first = await first_things(visit, await visit.profile(), group_id)
-    return first or await my_version(visit, MyVersion())
+    return first or await version_in(visit, group_id)
 
 
+@admitted
 async def give_consent(visit: Visit, command: GiveConsent) -> Outcome:
     if not await visit.uow.consents.given(visit.person.id):
         await visit.uow.consents.give(visit.person.id, visit.now)
     return await continue_joining(visit, command.group) + Outcome(settles=True)
 
 
+@admitted
 async def decline_consent(visit: Visit, command: DeclineConsent) -> Outcome:
     await visit.uow.questions.close(visit.chat)
     return visit.told(ConsentDeclined(group=command.group)) + Outcome(settles=True)
@@ -72,6 +72,7 @@ async def tell_consent(visit: Visit, refs: Mapping[str, Any], text: str) -> Outc
     return await ask_consent(visit, group)
 
 
+@admitted
 async def answer_screening(visit: Visit, command: AnswerScreening) -> Outcome:
     """Decide as soon as the answers suffice, else ask the next question."""
     await visit.must_consent()
@@ -116,7 +117,7 @@ async def keep_screening(visit: Visit, group_id: int, branch: Branch) -> Outcome
     done = visit.told(ScreeningDone(group=group_id, branch=branch)) + Outcome(settles=True)
     if branch.screening is Screening.STOP:
         return done
-    return done + await my_version(visit, MyVersion())
+    return done + await version_in(visit, group_id)
 
 
 async def keep_branch(visit: Visit, branch: Branch, screened_on: date | None) -> None:
@@ -126,6 +127,7 @@ async def keep_branch(visit: Visit, branch: Branch, screened_on: date | None) ->
     await visit.uow.questions.close(visit.chat)
 
 
+@admitted
 async def say_cleared(visit: Visit, command: SayCleared) -> Outcome:
     """The athlete, not the coach, says that care has cleared them; they restart lighter."""
     profile = await visit.profile()

@@ -3,61 +3,69 @@
 import re
 from typing import Final
 
+from core.desk.access import admitted
 from core.desk.claims import Claim
+from core.desk.coached import coached_ids, names_in, roster_of
 from core.desk.commands import LookAtScore, MarkScore, SeeScores
 from core.desk.days import clock_of
 from core.desk.errors import NotTheCoach, UnknownThing
 from core.desk.outcome import Outcome, Say
 from core.desk.says.scores import JudgeScores, NoScoresYet, ScoreCard, ScoreJudged
-from core.desk.says.versions import NothingPosted
+from core.desk.says.versions import AskWhichGroup, NothingPosted
 from core.desk.scoreboard import renew_board
 from core.desk.scores import claim_score
-from core.desk.versions import session_meant
+from core.desk.versions import of_several_groups, session_meant
 from core.desk.visit import Visit
 from core.notation.chat import is_like_a_score
 from core.notation.people import name_in_front
 from core.scores.text import in_words
 from core.scores.values import Mark
-from core.store.records import Role, ScoreRecord, ScoreState, SessionRecord
+from core.store.records import ScoreRecord, ScoreState, SessionRecord
 
 _NUMBER: Final = re.compile(r"[0-9]")
 
 
 async def enter_for_somebody(visit: Visit, text: str, session_id: int | None) -> Outcome | None:
     """`Ilse 7+12` from a coach; None where no athlete's name stands in front, or nothing of a score behind it."""
-    record = await session_meant(visit, session_id)
-    if record is None or not await coaches(visit, record.group_id):
-        return None
-    members = {one.person.name: one.person for one in await visit.uow.groups.members(record.group_id)}
-    found = name_in_front(text, tuple(members))
+    replied = await session_meant(visit, session_id) if session_id else None
+    trained_by = [one for one in await coached_ids(visit) if replied is None or one == replied.group_id]
+    members = [one for group in trained_by for one in await visit.uow.groups.members(group)]
+    roster = roster_of(members, visit.meant)
+    found = name_in_front(text, tuple(roster))
     if found is None or not (_NUMBER.search(found.rest) or is_like_a_score(found.rest)):
         return None
-    return await claim_score(visit, Claim(record, members[found.name]), found.rest)
+    athlete = roster[found.name]
+    record = replied or await visit.uow.sessions.latest_posted(athlete.group_id)
+    return await claim_score(visit, Claim(record, athlete.person), found.rest) if record else None
 
 
-async def coaches(visit: Visit, group_id: int) -> bool:
-    membership = await visit.uow.groups.membership(visit.person.id, group_id)
-    return membership is not None and membership.role is Role.COACH
-
-
+@admitted
 async def see_scores(visit: Visit, command: SeeScores) -> Outcome:
+    several = await of_several_groups(visit) if command.session is None else []
+    if several:
+        return visit.told(AskWhichGroup(sessions=tuple(several), then="scores"))
     record = await session_meant(visit, command.session)
     if record is None:
         return visit.told(NothingPosted())
-    await must_coach(visit, record.group_id)
+    if record.group_id not in await coached_ids(visit):
+        raise NotTheCoach
     standing = await visit.uow.scores.standing_in(record.id)
     if not standing:
         return visit.told(NoScoresYet())
-    units = (await visit.group(record.group_id)).units
-    scores = tuple((one.id, f"{name}: {in_words(one.score, units)}") for name, one in standing)
+    units, names = (await visit.group(record.group_id)).units, await names_in(visit.uow, record.group_id)
+    scores = tuple(
+        (one.id, f"{names.get(one.person_id, name)}: {in_words(one.score, units)}") for name, one in standing
+    )
     return visit.told(JudgeScores(group=record.group_id, title=record.session.title, scores=scores))
 
 
+@admitted
 async def look_at_score(visit: Visit, command: LookAtScore) -> Outcome:
     score, record = await score_to_judge(visit, command.score)
     return visit.told(await card_of(visit, score, record))
 
 
+@admitted
 async def mark_score(visit: Visit, command: MarkScore) -> Outcome:
     """Keep the decision with its history; the athlete hears of what counts, the board follows."""
     score, record = await score_to_judge(visit, command.score)
@@ -84,12 +92,13 @@ async def card_of(visit: Visit, score: ScoreRecord, record: SessionRecord) -> Sc
     group = await visit.group(record.group_id)
     clock = await clock_of(visit.uow, visit.person.id, group)
     athlete = await visit.uow.people.get(score.person_id)
+    names = await names_in(visit.uow, record.group_id)
     by = await visit.uow.people.get(score.entered_by)
     earlier = await visit.uow.scores.of_person(record.id, score.person_id)
     markings = await visit.uow.scores.markings(score.id)
     return ScoreCard(
         score_id=score.id,
-        name=athlete.name if athlete else "",
+        name=names.get(score.person_id, athlete.name if athlete else ""),
         text=in_words(score.score, group.units),
         typed=score.text,
         by=by.name if by else "",
@@ -100,14 +109,9 @@ async def card_of(visit: Visit, score: ScoreRecord, record: SessionRecord) -> Sc
 
 
 async def score_to_judge(visit: Visit, score_id: int) -> tuple[ScoreRecord, SessionRecord]:
-    score = await visit.uow.scores.get(score_id)
-    record = await visit.uow.sessions.get(score.session_id) if score else None
+    groups = await coached_ids(visit)
+    score = await visit.uow.scores.find(score_id, groups)
+    record = await visit.uow.sessions.find(score.session_id, groups) if score else None
     if score is None or record is None:
         raise UnknownThing
-    await must_coach(visit, record.group_id)
     return score, record
-
-
-async def must_coach(visit: Visit, group_id: int) -> None:
-    if not await coaches(visit, group_id):
-        raise NotTheCoach

@@ -1,7 +1,7 @@
 """How a session lands on a group: everybody's version, and who needs the coach."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from core.athletes.values import Profile
 from core.desk.showing import orders_for, profile_today
@@ -31,7 +31,7 @@ async def try_on_group(visit: Visit, record: SessionRecord) -> tuple[list[Tried]
     tried: list[Tried] = []
     waiting: list[str] = []
     for member in await visit.uow.groups.members(record.group_id, role=Role.ATHLETE):
-        theirs = replace(visit, person=member.person)
+        theirs = visit.seen_as(member.person)
         profile = await profile_today(theirs, record)
         if profile.screening is None:
             waiting.append(profile.name)

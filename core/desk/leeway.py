@@ -1,7 +1,8 @@
 """What a coach lets one athlete do from now on: go heavier than written, or do fewer before it gets easier."""
 
+from core.desk.access import admitted
 from core.desk.coach_commands import LetGoHeavier, PutVolumeFirst
-from core.desk.coached import coached_athlete, coached_athletes
+from core.desk.coached import athlete_in, coached_athletes
 from core.desk.outcome import Outcome
 from core.desk.says.overseeing import LeewayGiven
 from core.desk.visit import Visit
@@ -24,15 +25,17 @@ async def as_leeway(visit: Visit, text: str, _: int | None) -> Outcome | None:
     )
 
 
+@admitted
 async def let_go_heavier(visit: Visit, command: LetGoHeavier) -> Outcome:
-    athlete = await coached_athlete(visit, command.group, command.person)
+    athlete = await athlete_in(visit.uow, command.group, command.person)
     await visit.uow.groups.give_leeway(command.person, command.group, goes_heavier=command.yes)
     given = LeewayGiven(**dict(command), athlete=athlete.person.name, of="heavier")
     return visit.told(given) + Outcome(settles=True)
 
 
+@admitted
 async def put_volume_first(visit: Visit, command: PutVolumeFirst) -> Outcome:
-    athlete = await coached_athlete(visit, command.group, command.person)
+    athlete = await athlete_in(visit.uow, command.group, command.person)
     await visit.uow.groups.give_leeway(command.person, command.group, volume_first=command.yes)
     given = LeewayGiven(**dict(command), athlete=athlete.person.name, of="volume")
     return visit.told(given) + Outcome(settles=True)

@@ -44,10 +44,10 @@ class Looked:
 
 async def current(visit: Visit, version_id: int) -> tuple[SessionRecord, VersionRecord]:
     """The visitor's version of that id, if it still counts, and its session."""
-    version = await visit.uow.versions.get(version_id)
-    if version is None or version.person_id != visit.person.id:
+    version = await visit.uow.versions.find(version_id, visit.person.id)
+    if version is None:
         raise UnknownThing
-    record = await visit.uow.sessions.get(version.session_id)
+    record = await visit.uow.sessions.find(version.session_id, await visit.group_ids())
     if record is not None and record.state is SessionState.WITHDRAWN:
         raise Withdrawn
     newest = version.state is VersionState.CURRENT

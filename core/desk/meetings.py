@@ -10,6 +10,7 @@ from core.calendar.slots import local_of, slot_of
 from core.calendar.values import Occurrence, rule_parts
 from core.desk.errors import StalePress, UnknownThing
 from core.desk.says.classes import ClassDate, ClassPlan
+from core.desk.visit import Visit
 from core.store.records import ClassRecord, ClassState
 from core.store.unit import Unit
 
@@ -35,17 +36,17 @@ class Meeting:
         return self.record.id
 
 
-async def known_class(uow: Unit, class_id: int) -> ClassRecord:
-    """The class, or a refusal."""
-    record = await uow.classes.get(class_id)
+async def known_class(visit: Visit, class_id: int) -> ClassRecord:
+    """A class of the visitor's groups, or a refusal."""
+    record = await visit.uow.classes.find(class_id, await visit.group_ids())
     if record is None:
         raise UnknownThing
     return record
 
 
-async def known_meeting(uow: Unit, class_id: int, slot: int) -> Meeting:
+async def known_meeting(visit: Visit, class_id: int, slot: int) -> Meeting:
     """The date, if it takes place; else a refusal."""
-    found = find_meeting(await known_class(uow, class_id), slot)
+    found = find_meeting(await known_class(visit, class_id), slot)
     if found is None:
         raise StalePress
     return found

@@ -5,6 +5,7 @@ from datetime import date
 from core.athletes.easing import GENTLE_SESSIONS, STARTS_GENTLY, beginning_on, may_do_more
 from core.athletes.today import said
 from core.athletes.values import Screening
+from core.desk.access import admitted
 from core.desk.breaks import trained_on
 from core.desk.days import today_in
 from core.desk.errors import StalePress
@@ -51,6 +52,7 @@ async def as_more(visit: Visit, text: str, _: int | None) -> Outcome | None:
     return visit.told(MoreLater(sessions=sessions, needed=GENTLE_SESSIONS))
 
 
+@admitted
 async def do_more(visit: Visit, command: DoMore) -> Outcome:
     """The athlete, not the coach, says so; some weeks with a little less come first."""
     profile, day = await visit.profile(), await own_day(visit)

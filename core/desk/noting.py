@@ -1,11 +1,11 @@
 """A coach notes how an athlete moves: read back, said yes to, told to the athlete, and lifted again."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
 from typing import Any, Final
 
+from core.desk.access import admitted
 from core.desk.coach_commands import DropFault, KeepFault, LiftFault, RewordFault
-from core.desk.coached import coached_athlete
+from core.desk.coached import Roster, athlete_in, coached_ids
 from core.desk.errors import AlreadyDone, StalePress
 from core.desk.outcome import Outcome, Said, Say
 from core.desk.says.faults import (
@@ -35,11 +35,11 @@ WORDS: Final = "fault"
 MOST_LETTERS: Final = 160
 
 
-async def as_fault(visit: Visit, text: str, athletes: Mapping[str, Membership]) -> Outcome | None:
+async def as_fault(visit: Visit, text: str, athletes: Roster) -> Outcome | None:
     """What a coach notes about one of their `athletes`, or wants of the notes that stand."""
     whose = asks_for_notes(text, athletes)
     if whose is not None:
-        asked = [athletes[whose]] if whose else list(athletes.values())
+        asked = [athletes[whose]] if whose else athletes.everybody
         return await listed(visit, asked, whose) if asked else None
     lift = read_lift(text, athletes, catalogue())
     if lift is not None:
@@ -78,7 +78,7 @@ async def read_back(visit: Visit, athlete: Membership, fault: Fault) -> Outcome:
         fault=shown(record),
         athlete=athlete.person.name,
         units=(await visit.group(athlete.group_id)).units,
-        theirs=(await replace(visit, person=athlete.person).profile()).units,
+        theirs=(await visit.seen_as(athlete.person).profile()).units,
     )
     return visit.told(read)
 
@@ -88,17 +88,19 @@ def shown(record: FaultRecord) -> FaultShown:
     return FaultShown(id=record.id, movement=fault.movement, words=fault.words, cap_kg=fault.cap_kg)
 
 
+@admitted
 async def keep_fault(visit: Visit, command: KeepFault) -> Outcome:
     record, athlete = await fault_of(visit, command.fault)
     if record.made_at is not None:
         raise AlreadyDone
     await visit.uow.faults.make(record.id, visit.now)
-    units = (await replace(visit, person=athlete.person).profile()).units
+    units = (await visit.seen_as(athlete.person).profile()).units
     made = FaultMade(fault=shown(record), athlete=athlete.person.name)
     told = await to_athlete(visit, record, FaultTold(fault=shown(record), units=units), "told")
     return visit.told(made) + told + Outcome(settles=True)
 
 
+@admitted
 async def reword_fault(visit: Visit, command: RewordFault) -> Outcome:
     record, athlete = await fault_of(visit, command.fault)
     if record.made_at is not None:
@@ -127,6 +129,7 @@ async def tell_fault_words(visit: Visit, refs: Mapping[str, Any], text: str) -> 
     return await read_back(visit, athlete, record.fault.model_copy(update={"words": words}))
 
 
+@admitted
 async def drop_fault(visit: Visit, command: DropFault) -> Outcome:
     record, _ = await fault_of(visit, command.fault)
     if record.made_at is not None:
@@ -135,6 +138,7 @@ async def drop_fault(visit: Visit, command: DropFault) -> Outcome:
     return visit.told(FaultDropped()) + Outcome(settles=True)
 
 
+@admitted
 async def lift_fault(visit: Visit, command: LiftFault) -> Outcome:
     record, athlete = await fault_of(visit, command.fault)
     if record.lifted_at is not None:
@@ -187,10 +191,10 @@ async def listed(visit: Visit, athletes: Sequence[Membership], whose: str) -> Ou
 
 async def fault_of(visit: Visit, fault_id: int) -> tuple[FaultRecord, Membership]:
     """A note of a group that the visitor coaches, and whom it is about."""
-    record = await visit.uow.faults.get(fault_id)
+    record = await visit.uow.faults.find(fault_id, await coached_ids(visit))
     if record is None or (record.made_at is None and record.lifted_at is not None):
         raise StalePress
-    return record, await coached_athlete(visit, record.group_id, record.person_id)
+    return record, await athlete_in(visit.uow, record.group_id, record.person_id)
 
 
 async def to_athlete(visit: Visit, record: FaultRecord, what: Said, when: str) -> Outcome:

@@ -5,6 +5,7 @@ from dataclasses import replace
 from typing import Any
 
 from core.athletes.complaints import sides_of
+from core.desk.access import admitted
 from core.desk.coach_commands import (
     AcceptVersion,
     AskAthlete,
@@ -13,7 +14,7 @@ from core.desk.coach_commands import (
     OrderLine,
     SeeNeeds,
 )
-from core.desk.coached import must_be_coach_of
+from core.desk.coached import athlete_in, called_in, coached_ids
 from core.desk.commands import MyVersion
 from core.desk.errors import AlreadyDone, StalePress, UnknownThing
 from core.desk.landing import Tried, in_need, try_on_group
@@ -35,7 +36,7 @@ from core.desk.says.versions import VersionReleased
 from core.desk.showing import orders_for, profile_today, written_at
 from core.desk.versions import my_version
 from core.desk.visit import Visit
-from core.desk.waiting import seen_by
+from core.desk.waiting import coaches_of, seen_by
 from core.movements.lookup import catalogue
 from core.scaling.adjusting import Barred, as_written, easier, harder, something_else
 from core.scaling.orders import Pin
@@ -46,6 +47,7 @@ from core.store.records import CoachOrder, Membership, Person, SessionRecord, Se
 STEPS = {"easier": easier, "harder": harder, "other": something_else}
 
 
+@admitted
 async def see_needs(visit: Visit, command: SeeNeeds) -> Outcome:
     record = await session_to_oversee(visit, command.session)
     if record.revision != command.revision:
@@ -65,9 +67,10 @@ async def still_needing(visit: Visit, record: SessionRecord) -> Needing | None:
     return Needing(session_id=record.id, people=tuple((one.person.id, one.person.name) for one in people))
 
 
+@admitted
 async def look_at_athlete(visit: Visit, command: LookAtAthlete) -> Outcome:
     record = await session_to_oversee(visit, command.session)
-    member = await athlete_of(visit, record, command.person)
+    member = await athlete_in(visit.uow, record.group_id, command.person)
     return visit.told(await card_of(visit, record, member))
 
 
@@ -99,7 +102,7 @@ async def card_of(visit: Visit, record: SessionRecord, athlete: Membership) -> A
 
 
 async def try_on(visit: Visit, record: SessionRecord, athlete: Membership) -> Tried:
-    theirs = replace(visit, person=athlete.person)
+    theirs = visit.seen_as(athlete.person)
     profile = await profile_today(theirs, record)
     version = version_for(record.session, profile, catalogue(), await orders_for(theirs, record))
     if isinstance(version, Withheld):
@@ -107,10 +110,11 @@ async def try_on(visit: Visit, record: SessionRecord, athlete: Membership) -> Tr
     return Tried(athlete.person, profile, version, athlete.held)
 
 
+@admitted
 async def order_line(visit: Visit, command: OrderLine) -> Outcome:
     """Decide about one line of one athlete; the card shows what comes of it."""
     record = await session_to_oversee(visit, command.session)
-    member = await athlete_of(visit, record, command.person)
+    member = await athlete_in(visit.uow, record.group_id, command.person)
     one = await try_on(visit, record, member)
     spot, line = place_in(one, command.place)
     if command.step == "menu":
@@ -161,9 +165,10 @@ async def free(visit: Visit, record: SessionRecord, athlete: Person, movement: s
             await visit.uow.orders.undo(order.id, visit.now)
 
 
+@admitted
 async def make_standing(visit: Visit, command: MakeStanding) -> Outcome:
     record = await session_to_oversee(visit, command.session)
-    member = await athlete_of(visit, record, command.person)
+    member = await athlete_in(visit.uow, record.group_id, command.person)
     one = await try_on(visit, record, member)
     spot, _ = place_in(one, command.place)
     movement = written_at(record.session, spot)
@@ -182,6 +187,7 @@ async def make_standing(visit: Visit, command: MakeStanding) -> Outcome:
     return visit.told(MadeStanding(athlete=member.person.name, movement=movement)) + Outcome(settles=True)
 
 
+@admitted
 async def accept_version(visit: Visit, command: AcceptVersion) -> Outcome:
     """Fine as proposed: what waited for it goes out; who has seen a version sees what was decided since.
 
@@ -190,7 +196,7 @@ async def accept_version(visit: Visit, command: AcceptVersion) -> Outcome:
     record = await session_to_oversee(visit, command.session)
     if record.revision != command.revision:
         raise StalePress
-    member = await athlete_of(visit, record, command.person)
+    member = await athlete_in(visit.uow, record.group_id, command.person)
     asked = await visit.uow.versions.current(record.id, member.person_id)
     seen = await seen_by(visit, record, member.person)
     await give_ok(visit, record, member.person_id)
@@ -199,7 +205,7 @@ async def accept_version(visit: Visit, command: AcceptVersion) -> Outcome:
     if seen and not await orders_of(visit, record, member.person):
         return Outcome(settles=True)
     told = Outcome() if seen else visit.told(VersionReleased(athlete=member.person.name))
-    return told + await send_version(visit, record, member.person) + Outcome(settles=True)
+    return told + await send_version(visit, record, member) + Outcome(settles=True)
 
 
 async def going_on(visit: Visit, record: SessionRecord, looked_at: Membership) -> Outcome:
@@ -219,33 +225,42 @@ async def give_ok(visit: Visit, record: SessionRecord, person_id: int) -> None:
     )
 
 
-async def send_version(visit: Visit, record: SessionRecord, athlete: Person) -> Outcome:
+async def send_version(visit: Visit, record: SessionRecord, athlete: Membership) -> Outcome:
     """The athlete's version as it is now, into their own chat."""
-    chat = await visit.uow.chats.private_of(athlete.id)
+    chat = await visit.uow.chats.private_of(athlete.person_id)
     if chat is None:
         raise UnknownThing
-    return await my_version(replace(visit, person=athlete, chat=chat.id), MyVersion(session=record.id))
+    themselves = replace(athlete.person, name=athlete.own_name)
+    return await my_version(visit.seen_as(themselves, chat.id), MyVersion(session=record.id))
 
 
+@admitted
 async def ask_athlete(visit: Visit, command: AskAthlete) -> Outcome:
     """The athlete is asked in private; what they write next goes back to this coach."""
     record = await session_to_oversee(visit, command.session)
-    member = await athlete_of(visit, record, command.person)
+    member = await athlete_in(visit.uow, record.group_id, command.person)
     one = await try_on(visit, record, member)
     chat = await visit.uow.chats.private_of(member.person_id)
     if chat is None or not isinstance(one.version, Version):
         raise UnknownThing
     written = tuple(need.written for need in one.version.needs_coach if need.written)
-    await visit.uow.questions.ask(chat.id, "coach", {"chat": visit.chat}, visit.now)
+    refs = {"chat": visit.chat, "coach": visit.person.id, "group": record.group_id}
+    await visit.uow.questions.ask(chat.id, "coach", refs, visit.now)
     asked = Say(chat.id, CoachAsks(coach=visit.person.name, written=written))
     return visit.told(AthleteAsked(athlete=member.person.name)) + Outcome((asked,), settles=True)
 
 
 async def answer_coach(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
-    """What the athlete wrote, passed on as it is."""
+    """What the athlete wrote, passed on as it is, to who asked; to the other coaches if that one coaches no more."""
     await visit.uow.questions.close(visit.chat)
-    passed_on = Say(refs["chat"], AthleteAnswers(athlete=visit.person.name, text=text))
-    return visit.told(AnswerPassedOn()) + Outcome((passed_on,))
+    group: int = refs["group"]
+    coaches = await coaches_of(visit, group)
+    chats = [await visit.uow.chats.private_of(one.person_id) for one in coaches]
+    reached = [chat.id for chat in chats if chat is not None]
+    asked = [one for one in reached if one == refs["chat"]]
+    what = AthleteAnswers(athlete=await called_in(visit, group), text=text)
+    says = tuple(Say(chat, what) for chat in asked or reached)
+    return (visit.told(AnswerPassedOn()) if says else Outcome()) + Outcome(says)
 
 
 async def orders_of(visit: Visit, record: SessionRecord, athlete: Person) -> list[CoachOrder]:
@@ -261,15 +276,7 @@ def place_in(one: Tried, place: int) -> tuple[Spot, VersionLine]:
 
 async def session_to_oversee(visit: Visit, session_id: int) -> SessionRecord:
     """A session that may be done, of a group that the visitor coaches."""
-    record = await visit.uow.sessions.get(session_id)
+    record = await visit.uow.sessions.find(session_id, await coached_ids(visit))
     if record is None or record.state in {SessionState.DISCARDED, SessionState.WITHDRAWN}:
         raise UnknownThing
-    await must_be_coach_of(visit, record.group_id)
     return record
-
-
-async def athlete_of(visit: Visit, record: SessionRecord, person_id: int) -> Membership:
-    membership = await visit.uow.groups.membership(person_id, record.group_id)
-    if membership is None:
-        raise UnknownThing
-    return membership

@@ -4,11 +4,13 @@ from collections.abc import Mapping
 from datetime import datetime, timedelta
 from typing import Any
 
+from core.desk.access import admitted
 from core.desk.coached import coached_groups
 from core.desk.days import today_in
 from core.desk.outcome import DueWish, Outcome
 from core.desk.own_commands import EraseMe, ExportMine, ForgetMe, KeepMe, ShareLimits
 from core.desk.says.own import AskForget, Forgotten, LimitsShared, Mine, NothingForgotten
+from core.desk.says.versions import Sharing
 from core.desk.scoreboard import renew_board
 from core.desk.visit import Visit
 from core.store.unit import Unit
@@ -19,23 +21,27 @@ CLOSE_CHAT = "close_chat"
 GOODBYE = timedelta(days=1)
 
 
+@admitted
 async def export_mine(visit: Visit, _: ExportMine) -> Outcome:
     """Everything as one document, for their eyes only."""
     stored = await visit.uow.personal.everything(visit.person.id)
-    memberships = await visit.uow.groups.groups_of(visit.person.id)
+    memberships = await visit.memberships()
     here = await visit.group(memberships[0].group_id) if memberships else None
     day = today_in(here, visit.now) if here else visit.now.date()
     return visit.told(Mine(on=day, stored=stored))
 
 
+@admitted
 async def forget_me(visit: Visit, _: ForgetMe) -> Outcome:
     return visit.told(AskForget(coach=bool(await coached_groups(visit))))
 
 
+@admitted
 async def keep_me(visit: Visit, _: KeepMe) -> Outcome:
     return visit.told(NothingForgotten()) + Outcome(settles=True)
 
 
+@admitted
 async def erase_me(visit: Visit, _: EraseMe) -> Outcome:
     """Let go of everything at once; the scoreboards go on without them."""
     sessions = await visit.uow.personal.sessions_scored(visit.person.id)
@@ -52,14 +58,26 @@ async def erase_me(visit: Visit, _: EraseMe) -> Outcome:
     return visit.told(Forgotten()) + renewed + Outcome(due=(close,), settles=True)
 
 
+@admitted
 async def share_limits(visit: Visit, command: ShareLimits) -> Outcome:
-    """In every group they belong to; it can be taken back at any time (design section 7)."""
+    """With the coaches of one group; it can be taken back at any time."""
     await visit.must_consent()
-    for one in await visit.memberships():
-        await visit.uow.groups.share_limits(visit.person.id, one.group_id, yes=command.yes)
+    await visit.uow.groups.share_limits(visit.person.id, command.group, yes=command.yes)
+    visit.changed()
     if not command.yes:
-        await visit.uow.words.hold_back(visit.person.id)
-    return visit.told(LimitsShared(yes=command.yes)) + Outcome(settles=True)
+        await visit.uow.words.hold_back(visit.person.id, command.group)
+    shared = LimitsShared(yes=command.yes, group=await visit.title_of(command.group))
+    return visit.told(shared) + Outcome(settles=True)
+
+
+async def sharing_of(visit: Visit) -> tuple[Sharing, ...]:
+    """Group by group, who may see what the visitor spares."""
+    return tuple(
+        [
+            Sharing(group=one.group_id, title=(await visit.group(one.group_id)).title, yes=one.shares_limits)
+            for one in await visit.memberships()
+        ]
+    )
 
 
 async def close_chat_due(uow: Unit, _: datetime, refs: Mapping[str, Any]) -> Outcome:

@@ -34,8 +34,9 @@ class Retell(Command):
 
 
 class ShareLimits(Command):
-    """Whether my coaches may see what I spare."""
+    """Whether the coaches of this group may see what I spare."""
 
+    group: int
     yes: bool
 
 
@@ -43,6 +44,13 @@ class PassOn(Command):
     """Yes, my coach may read what I said for them."""
 
     word: int
+
+
+class PassOnTo(Command):
+    """Yes, and it is for the coaches of this group."""
+
+    word: int
+    group: int
 
 
 class ForgetWord(Command):

@@ -7,6 +7,7 @@ from typing import Any, Final
 from core.athletes.complaints import WITHOUT_SIDES, complained, healed, of_limit, with_limits
 from core.athletes.limits import limit, limits
 from core.athletes.values import Complaint, Profile, Severity
+from core.desk.access import admitted
 from core.desk.days import RECENT, today_in, zone_of
 from core.desk.entry import CONSENT, SCREENING
 from core.desk.errors import StalePress, UnknownThing
@@ -38,6 +39,7 @@ ASKED_OF_PAIN: Final = frozenset({CONSENT, SCREENING, "pain", "coach", Ask.LIMIT
 ASKED_AT = time(10, 0)
 
 
+@admitted
 async def line_hurts(visit: Visit, command: LineHurts) -> Outcome:
     """Ask for the first thing that isn't said yet; then spare what hurts, and show what is left."""
     looked = await look(visit, command.version, command.place)
@@ -203,6 +205,7 @@ async def review_due(uow: Unit, _: datetime, refs: Mapping[str, Any]) -> Outcome
     return Outcome((Say(chat.id, AskReview(complaint=told, group=refs["group"])),))
 
 
+@admitted
 async def review_limit(visit: Visit, command: ReviewLimit) -> Outcome:
     """Only the athlete says that it's over; until then it is asked about again."""
     await visit.must_consent()

@@ -13,6 +13,7 @@ from core.store.records import (
     ParkedItem,
     Person,
     Purpose,
+    Role,
 )
 from core.store.unit import Store, Unit
 
@@ -26,6 +27,7 @@ __all__ = [
     "ParkedItem",
     "Person",
     "Purpose",
+    "Role",
     "Store",
     "Unit",
 ]

@@ -1,7 +1,7 @@
 """What is kept and who sees it, told to whoever asks; taking it along and erasing it, in words."""
 
 from core.desk.outcome import Outcome
-from core.desk.own import export_mine, forget_me
+from core.desk.own import export_mine, forget_me, sharing_of
 from core.desk.own_commands import ExportMine, ForgetMe
 from core.desk.says.own import Privacy
 from core.desk.visit import Visit
@@ -16,6 +16,4 @@ async def as_privacy(visit: Visit, text: str, _: int | None) -> Outcome | None:
     topic = read_privacy_question(text)
     if topic is None:
         return None
-    memberships = await visit.memberships()
-    shares = any(one.shares_limits for one in memberships)
-    return visit.told(Privacy(topic=topic, shares=shares, joined=bool(memberships)))
+    return visit.told(Privacy(topic=topic, shares=await sharing_of(visit)))

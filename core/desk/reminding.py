@@ -7,7 +7,7 @@ from typing import Any
 from core.calendar.reminders import is_quiet, outside_quiet, reminder
 from core.calendar.slots import slot_of
 from core.calendar.values import Habits
-from core.desk.meetings import Meeting, find_meeting, known_class, shown
+from core.desk.meetings import Meeting, find_meeting, shown
 from core.desk.outcome import DueWish, Outcome, Say
 from core.desk.says.classes import AskAttended, ClassReminder
 from core.store.groups import LEAD_MINUTES
@@ -69,7 +69,8 @@ async def arm_all_of(uow: Unit, now: datetime, person_id: int) -> None:
     """Plan anew whatever this person comes to, after their habits changed."""
     yesterday = slot_of((now - timedelta(days=2)).replace(tzinfo=None))
     for sign_up in await uow.sign_ups.of_person(person_id, yesterday):
-        meeting = find_meeting(await known_class(uow, sign_up.class_id), sign_up.slot)
+        record = await uow.classes.get(sign_up.class_id)
+        meeting = find_meeting(record, sign_up.slot) if record else None
         if meeting is not None and meeting.occurrence.starts > now:
             await arm(uow, now, person_id, meeting, late=True)
 

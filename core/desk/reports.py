@@ -3,15 +3,16 @@
 from collections.abc import Mapping
 from typing import Any
 
+from core.desk.access import admitted
 from core.desk.answers import keep
 from core.desk.commands import AllTold, RateEffort, TellHurt
-from core.desk.errors import NotAMember, UnknownThing
 from core.desk.more import offer_more
 from core.desk.outcome import Outcome, Say
 from core.desk.pain import joints, spared, tell_pain
 from core.desk.says.reports import AskEffort, AskHurt, AskPart, AskWhere, HurtNoted, NothingSpared
 from core.desk.says.versions import Understood
 from core.desk.scoreboard import parts_left
+from core.desk.versions import session_meant
 from core.desk.visit import Visit
 from core.notation.complaints import ToldPain
 from core.notation.limits import read_limits
@@ -70,27 +71,27 @@ def effort_key(visit: Visit, record: SessionRecord) -> str:
     return f"effort:{record.id}:{visit.person.id}"
 
 
+@admitted
 async def all_told(visit: Visit, command: AllTold) -> Outcome:
     """Nothing more to score, so the whole is behind them."""
-    await must_have_trained_in(visit, command.session)
-    record = await visit.uow.sessions.get(command.session)
-    assert record is not None, "they trained in it"
+    record = await session_meant(visit, command.session)
+    assert record is not None, "a session that is named is found or refused"
     report = await visit.uow.reports.of(record.id, visit.person.id)
     rated = report is not None and report.effort is not None
     return (Outcome() if rated else ask_effort_once(visit, record)) + Outcome(settles=True)
 
 
+@admitted
 async def rate_effort(visit: Visit, command: RateEffort) -> Outcome:
-    await must_have_trained_in(visit, command.session)
     report = await visit.uow.reports.tell(command.session, visit.person.id, visit.now, effort=command.effort)
     if report.hurt is not None:
         return await offer_more(visit) + Outcome(settles=True)
     return visit.told(AskHurt(session=command.session)) + Outcome(settles=True)
 
 
+@admitted
 async def tell_hurt(visit: Visit, command: TellHurt) -> Outcome:
     """What hurts is kept only after consent: before it, the answer is for the athlete alone."""
-    await must_have_trained_in(visit, command.session)
     hurt = Hurt(command.hurt)
     consented = await visit.uow.consents.given(visit.person.id)
     if consented or hurt is Hurt.NO:
@@ -114,18 +115,10 @@ async def tell_where(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcom
     if not read.limits:
         await visit.uow.questions.close(visit.chat)
         return visit.told(NothingSpared())
-    record = await visit.uow.sessions.get(refs["session"])
-    assert record is not None, "a session that was asked about is kept"
+    record = await session_meant(visit, refs["session"])
+    assert record is not None, "a session that is named is found or refused"
     group = await visit.group(record.group_id)
     facts, wishes = spared(await visit.profile(), visit.person.id, read.limits, text, group, visit.now)
     sides = tuple(read_sides(text).items())
     understood = Understood(limits=read.limits, sides=sides, unread=read.not_understood)
     return await keep(visit, None, understood, **facts) + Outcome(due=wishes)
-
-
-async def must_have_trained_in(visit: Visit, session_id: int) -> None:
-    record = await visit.uow.sessions.get(session_id)
-    if record is None:
-        raise UnknownThing
-    if await visit.uow.groups.membership(visit.person.id, record.group_id) is None:
-        raise NotAMember

@@ -4,16 +4,17 @@ from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
+from core.desk.access import admitted
+from core.desk.coached import coached_ids, names_in
 from core.desk.commands import SeeBoard
-from core.desk.errors import NotAMember
 from core.desk.outcome import Outcome, Say
 from core.desk.says.scores import NoScoresYet, Scoreboard
-from core.desk.says.versions import NothingPosted
-from core.desk.versions import session_meant
+from core.desk.says.versions import AskWhichGroup, NothingPosted
+from core.desk.versions import of_several_groups, session_meant
 from core.desk.visit import Visit
 from core.scores.ranking import rank
 from core.scores.values import Board, Entry
-from core.store.records import Purpose, Role, ScoreRecord, ScoreState, SessionRecord
+from core.store.records import Purpose, ScoreRecord, ScoreState, SessionRecord
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,7 +27,8 @@ class Standings:
     @classmethod
     async def of(cls, visit: Visit, record: SessionRecord, block: int) -> "Standings":
         counting = await visit.uow.scores.counting(record.id, block)
-        ranked = [(name, one) for name, one in counting if one.score.ranked]
+        called = await names_in(visit.uow, record.group_id)
+        ranked = [(called.get(one.person_id, name), one) for name, one in counting if one.score.ranked]
         names = apart([name for name, _ in ranked])
         entries = tuple(
             Entry(name=name, score=one.score) for name, (_, one) in zip(names, ranked, strict=True)
@@ -52,7 +54,8 @@ def apart(names: Sequence[str]) -> list[str]:
 
 async def renew_board(visit: Visit, record: SessionRecord) -> Outcome:
     """The one scoreboard message of the session, posted once and rewritten from then on."""
-    group = await visit.group(record.group_id)
+    group = await visit.uow.groups.get(record.group_id)
+    assert group is not None, "a session has its group"
     key = f"board:{record.id}"
     board = await scoreboard(visit, record)
     is_empty = not any(ranking.places for _, ranking in board.boards)
@@ -79,16 +82,17 @@ async def parts_left(visit: Visit, record: SessionRecord, person: int) -> tuple[
     return tuple(block for block in scored_blocks(record) if block not in told)
 
 
+@admitted
 async def see_board(visit: Visit, command: SeeBoard) -> Outcome:
+    several = await of_several_groups(visit) if command.session is None else []
+    if several:
+        return visit.told(AskWhichGroup(sessions=tuple(several), then="board"))
     record = await session_meant(visit, command.session)
     if record is None:
         return visit.told(NothingPosted())
-    membership = await visit.uow.groups.membership(visit.person.id, record.group_id)
-    group = await visit.group(record.group_id)
-    if membership is None:
-        raise NotAMember
-    is_judge = membership.role is Role.COACH and visit.chat != group.chat_id
-    board = (await scoreboard(visit, record)).model_copy(update={"judge": is_judge})
+    is_judge = visit.private and record.group_id in await coached_ids(visit)
+    named = {"judge": is_judge, "group": await visit.title_of(record.group_id)}
+    board = (await scoreboard(visit, record)).model_copy(update=named)
     if not any(ranking.places for _, ranking in board.boards):
         return visit.told(await none_ranked(visit, record, is_judge=is_judge))
     return visit.told(board, session=record.id)
@@ -99,6 +103,5 @@ async def none_ranked(visit: Visit, record: SessionRecord, *, is_judge: bool) ->
     if is_judge:
         told = [await visit.uow.scores.counting(record.id, block) for block in scored_blocks(record)]
         return NoScoresYet(unranked=sum(len(one) for one in told))
-    in_private = visit.chat != (await visit.group(record.group_id)).chat_id
-    own = await visit.uow.scores.of_person(record.id, visit.person.id) if in_private else []
+    own = await visit.uow.scores.of_person(record.id, visit.person.id) if visit.private else []
     return NoScoresYet(own=any(one.state is ScoreState.COUNTS for one in own))

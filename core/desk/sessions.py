@@ -4,11 +4,12 @@ from collections.abc import Mapping
 from datetime import UTC, date, datetime, time, timedelta
 from typing import Any
 
+from core.desk.access import admitted
 from core.desk.coached import coached_groups
 from core.desk.commands import DiscardSession, DraftSession, MoveDraft, PostLater, PostSession
 from core.desk.days import group_clock_named, today_in, zone_of
 from core.desk.digest import digests_of
-from core.desk.errors import AlreadyDone, NotTheCoach, StalePress, UnknownThing
+from core.desk.errors import AlreadyDone, StalePress, UnknownThing
 from core.desk.landing import in_need, try_on_group
 from core.desk.meetings import meetings_on, shown
 from core.desk.outcome import DueWish, Outcome, Say
@@ -35,12 +36,13 @@ from core.store.unit import Unit
 MORNING = time(6, 0)
 
 
+@admitted
 async def draft_session(visit: Visit, command: DraftSession) -> Outcome:
     """A new draft; pasted again before posting, the same draft's next revision."""
     groups = await coached_groups(visit)
     if not groups:
         return visit.told(NoCoachHere())
-    draft = await visit.uow.sessions.newest_draft(visit.person.id)
+    draft = await visit.uow.sessions.newest_draft(visit.person.id, [group.id for group in groups])
     group = next((group for group in groups if draft and group.id == draft.group_id), groups[0])
     read = read_session(command.text, catalogue(), group.units)
     if read.session is None:
@@ -90,10 +92,10 @@ async def read_back(visit: Visit, record: SessionRecord, groups: list[Group]) ->
     return visit.told(said, session=record.id)
 
 
+@admitted
 async def move_draft(visit: Visit, command: MoveDraft) -> Outcome:
     """The same text, for another of the coach's groups."""
     record = await open_draft(visit, command.session, command.revision)
-    visit.must_coach(command.group)
     await visit.uow.sessions.discard(record.id)
     group = await visit.group(command.group)
     read = read_session(record.text, catalogue(), group.units)
@@ -109,9 +111,9 @@ async def move_draft(visit: Visit, command: MoveDraft) -> Outcome:
     return await read_back(visit, moved, await coached_groups(visit)) + Outcome(settles=True)
 
 
+@admitted
 async def post_session(visit: Visit, command: PostSession) -> Outcome:
     record = await open_draft(visit, command.session, command.revision)
-    visit.must_coach(record.group_id)
     return await post(visit.uow, visit.now, record) + await posted(visit, record) + Outcome(settles=True)
 
 
@@ -120,9 +122,9 @@ async def posted(visit: Visit, record: SessionRecord) -> Outcome:
     return visit.told(WasPosted(group=group.title, session_id=record.id), session=record.id)
 
 
+@admitted
 async def post_later(visit: Visit, command: PostLater) -> Outcome:
     record = await open_draft(visit, command.session, command.revision)
-    visit.must_coach(record.group_id)
     group = await visit.group(record.group_id)
     at = datetime.fromtimestamp(command.minute * 60, UTC)
     await visit.uow.sessions.schedule(record.id, at)
@@ -152,17 +154,16 @@ async def post_due(uow: Unit, now: datetime, refs: Mapping[str, Any]) -> Outcome
     return await post(uow, now, record)
 
 
+@admitted
 async def discard_session(visit: Visit, command: DiscardSession) -> Outcome:
     record = await open_draft(visit, command.session, command.revision)
-    if record.author_id != visit.person.id:
-        raise NotTheCoach
     await visit.uow.sessions.discard(record.id)
     return visit.told(WasDiscarded()) + Outcome(settles=True)
 
 
 async def open_draft(visit: Visit, session_id: int, revision: int) -> SessionRecord:
     """A session that can still be posted, at the revision the coach looked at."""
-    record = await visit.uow.sessions.get(session_id)
+    record = await visit.uow.sessions.find(session_id, await visit.group_ids())
     if record is None:
         raise UnknownThing
     if record.state is SessionState.POSTED:

@@ -130,6 +130,7 @@ async def showing(
         last=last_times(shown.version, await done_before(visit, record), profile.evidence, day),
         different=differing(profile, day),
         day=day,
+        group=await visit.title_of(record.group_id),
         warm_up=warm_up_for(record.session, shown.version, profile, catalogue()),
     )
 

@@ -5,6 +5,7 @@ from typing import Final
 
 from core.athletes.complaints import WITHOUT_SIDES, complained, of_limit
 from core.athletes.values import Complaint, Profile
+from core.desk.access import admitted
 from core.desk.days import today_in
 from core.desk.entry import CONSENT, SCREENING
 from core.desk.errors import StalePress
@@ -50,6 +51,7 @@ def without_side(profile: Profile) -> tuple[Complaint, ...]:
     return tuple(one for one in told if one is not None and one.side is None)
 
 
+@admitted
 async def tell_side(visit: Visit, command: TellSide) -> Outcome:
     """A version that is still to be done is shown again only where one of its lines is another for it."""
     await visit.must_consent()

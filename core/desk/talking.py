@@ -1,12 +1,14 @@
 """Free text: a reply to something > the answer to the open question > a session or score > help."""
 
 from collections.abc import Awaitable, Callable, Mapping
+from dataclasses import replace
 from typing import Any
 
 from core.athletes.complaints import of_limit
 from core.athletes.today import differing
 from core.athletes.values import Branch
 from core.desk.abilities import as_ability
+from core.desk.access import admitted
 from core.desk.alarm import SIGNS, as_way_out, raise_alarm, tell_signs_in_words
 from core.desk.amending import as_amendment
 from core.desk.answers import ask_again, tell_answer, tell_weight
@@ -14,24 +16,27 @@ from core.desk.asides import as_how_it_goes, as_thanks, as_who_is_in, be_kind
 from core.desk.breaks import BREAK
 from core.desk.class_words import as_class_words
 from core.desk.classes import tell_class_again
-from core.desk.coached import coached_groups
+from core.desk.coached import WhoIsMeant, coached_groups
 from core.desk.commands import (
     AboutMe,
     AskHelp,
     ComeBack,
     DraftSession,
+    MeanMember,
+    MeanSession,
     Reach,
     SendNoText,
     Tell,
 )
 from core.desk.conditions import as_condition
 from core.desk.correcting import as_correction
-from core.desk.days import today_in
+from core.desk.days import today_in, zone_of
 from core.desk.drafting import as_draft_order
 from core.desk.easing import as_easing, tell_break
 from core.desk.easy_weeks import as_easy_week
 from core.desk.elsewhere import as_elsewhere, as_home_again
 from core.desk.entry import CONSENT, ENTRY, SCREENING, ask_entry_again
+from core.desk.errors import StalePress
 from core.desk.explaining import as_explained
 from core.desk.feeling import as_feeling
 from core.desk.felt import as_all_told, as_felt
@@ -47,14 +52,17 @@ from core.desk.more import as_more
 from core.desk.noting import WORDS, tell_fault_words
 from core.desk.outcome import Outcome
 from core.desk.overseeing import answer_coach
+from core.desk.own import sharing_of
 from core.desk.pain import as_complaint, as_stiffness
 from core.desk.passing_on import as_for_coach, as_own_words
 from core.desk.privacy import as_privacy
 from core.desk.reports import tell_where
 from core.desk.says.common import Help, NotText
 from core.desk.says.joining import NotCleared
+from core.desk.says.overseeing import AskWho, Namesake
+from core.desk.says.scores import AskWhichScore
 from core.desk.says.versions import Me
-from core.desk.scores import tell_score, tell_score_again
+from core.desk.scores import WhichSession, tell_score, tell_score_again
 from core.desk.sessions import draft_session
 from core.desk.sides import as_side
 from core.desk.tolerating import as_tolerance
@@ -72,18 +80,117 @@ from core.store.records import OpenQuestion
 
 # A coach's text of this many line breaks was meant as a session, even if hardly anything in it can be read.
 BOARD_BREAKS = 2
+# The kinds of open questions about what was typed: whom it means, and which group's session.
+WHO, WHICH = "who", "which"
 
 
+@admitted
 async def tell(visit: Visit, command: Tell) -> Outcome:
+    """What may be about several people or groups is asked first; nothing is decided by a guess."""
+    session = await session_replied_to(visit, command.reply_to, await visit.group_ids())
+    try:
+        return await understood(visit, command.text, session)
+    except WhoIsMeant as unclear:
+        return await ask_who(visit, command.text, session, unclear)
+    except WhichSession as unclear:
+        return await ask_which(visit, command.text, unclear)
+
+
+async def understood(visit: Visit, text: str, session: int | None) -> Outcome:
     """The first reading that fits decides; what nobody can read gets help."""
-    session = await session_replied_to(visit, visit.chat, command.reply_to)
     for reading in READINGS:
-        outcome = await reading(visit, command.text, session)
+        outcome = await reading(visit, text, session)
         if outcome is not None:
             return outcome
-    return (
-        await held_answer(visit) or await be_kind(visit, command.text) or await help_with(visit, unread=True)
-    )
+    return await held_answer(visit) or await be_kind(visit, text) or await help_with(visit, unread=True)
+
+
+async def ask_who(visit: Visit, text: str, session: int | None, unclear: WhoIsMeant) -> Outcome:
+    among = [
+        Namesake(
+            member=one.id,
+            name=one.person.name,
+            since=one.joined_at.astimezone(zone_of(group)).date(),
+            group=group.title,
+        )
+        for one in unclear.members
+        for group in [await visit.group(one.group_id)]
+    ]
+    names = {one.name.casefold(): one.member for one in among}
+    refs = {
+        "text": text,
+        "session": session,
+        "name": unclear.name,
+        "among": names,
+        "message": visit.message_id,
+    }
+    await visit.uow.questions.ask(visit.chat, WHO, refs, visit.now)
+    return visit.told(AskWho(name=unclear.name, among=tuple(among)))
+
+
+@admitted
+async def mean_member(visit: Visit, command: MeanMember) -> Outcome:
+    """What was typed, of this one."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is None or question.kind != WHO or command.member not in question.refs["among"].values():
+        raise StalePress
+    return await of_them(visit, question.refs, command.member) + Outcome(settles=True)
+
+
+async def of_them(visit: Visit, refs: Mapping[str, Any], member: int) -> Outcome:
+    await visit.uow.questions.close(visit.chat)
+    meaning = replace(visit, meant={refs["name"].casefold(): member}, message_id=refs["message"])
+    return await understood(meaning, refs["text"], refs["session"])
+
+
+async def as_one_meant(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """By name, where it was asked who is meant: with a name alone, they could be taken to be looked at."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is None or question.kind != WHO:
+        return None
+    name = text.strip(" .!").casefold()
+    member = question.refs["among"].get(name)
+    is_told_apart = member is not None and name != question.refs["name"].casefold()
+    return await of_them(visit, question.refs, member) if is_told_apart else None
+
+
+async def tell_otherwise(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
+    """It was no answer, so it is another matter; no words at all, and it is asked once more."""
+    await visit.uow.questions.close(visit.chat)
+    return await tell(visit, Tell(text=text or refs["text"]))
+
+
+async def ask_which(visit: Visit, text: str, unclear: WhichSession) -> Outcome:
+    records = [await visit.uow.sessions.find(one, await visit.group_ids()) for one in unclear.sessions]
+    titles = [(one.id, (await visit.group(one.group_id)).title) for one in records if one is not None]
+    refs = {"text": text, "among": [*unclear.sessions], "message": visit.message_id}
+    await visit.uow.questions.ask(visit.chat, WHICH, refs, visit.now)
+    return visit.told(AskWhichScore(sessions=tuple(titles)))
+
+
+@admitted
+async def mean_session(visit: Visit, command: MeanSession) -> Outcome:
+    """What was typed is about that session, as if it had been a reply to its post."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is None or question.kind != WHICH or command.session not in question.refs["among"]:
+        raise StalePress
+    await visit.uow.questions.close(visit.chat)
+    return await about_it(visit, question.refs, command.session) + Outcome(settles=True)
+
+
+async def about_it(visit: Visit, refs: Mapping[str, Any], session: int) -> Outcome:
+    return await understood(replace(visit, message_id=refs["message"]), refs["text"], session)
+
+
+async def tell_which(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
+    """By the title of its group; anything else is another matter."""
+    await visit.uow.questions.close(visit.chat)
+    for session in refs["among"]:
+        record = await visit.uow.sessions.find(session, await visit.group_ids())
+        title = (await visit.group(record.group_id)).title if record else ""
+        if title and title.casefold() in text.casefold():
+            return await about_it(visit, refs, session)
+    return await tell_otherwise(visit, refs, text)
 
 
 async def held_answer(visit: Visit) -> Outcome | None:
@@ -153,6 +260,7 @@ async def as_unread_session(visit: Visit, text: str, _: int | None) -> Outcome |
 # In this order: design 4.3, with what can't be mistaken first.
 READINGS = (
     raise_alarm,
+    as_one_meant,
     as_for_coach,
     as_own_words,
     as_session,
@@ -196,18 +304,21 @@ READINGS = (
 )
 
 
+@admitted
 async def send_no_text(visit: Visit, command: SendNoText) -> Outcome:
     """Kindly; then the open question once more, as after an answer of no words."""
     told = visit.told(NotText(media=command.media))
     return told + (await open_again(visit) or Outcome())
 
 
+@admitted
 async def reach(visit: Visit, command: Reach) -> Outcome:
     """Blocked, nothing is sent to this chat until they write again; whoever comes back is asked what was open."""
     await visit.uow.chats.mark_reachable(visit.chat, command.yes, visit.now)
     return (await open_again(visit) or Outcome()) if command.yes else Outcome()
 
 
+@admitted
 async def come_back(visit: Visit, _: ComeBack) -> Outcome:
     """What was open is asked again: its answer, or the question itself, may never have arrived."""
     return await open_again(visit) or await help_with(visit, unread=False)
@@ -253,6 +364,8 @@ ANSWERS: Mapping[str, Callable[[Visit, Mapping[str, Any], str], Awaitable[Outcom
     CONSENT: tell_consent,
     SCREENING: tell_screening,
     SIGNS: tell_signs_in_words,
+    WHO: tell_otherwise,
+    WHICH: tell_which,
     "zone": tell_zone,
     "units": tell_units,
     "score": tell_score_again,
@@ -274,6 +387,7 @@ ANSWERS: Mapping[str, Callable[[Visit, Mapping[str, Any], str], Awaitable[Outcom
 ASKED_BY_PEOPLE = frozenset({"coach"})
 
 
+@admitted
 async def ask_help(visit: Visit, _: AskHelp) -> Outcome:
     return await help_with(visit, unread=False) + (await open_again(visit) or Outcome())
 
@@ -283,6 +397,7 @@ async def help_with(visit: Visit, *, unread: bool) -> Outcome:
     return visit.told(Help(coach=bool(await coached_groups(visit)), joined=bool(joined), unread=unread))
 
 
+@admitted
 async def about_me(visit: Visit, _: AboutMe) -> Outcome:
     """What is known of the visitor, for their eyes only."""
     profile = await visit.profile()
@@ -296,7 +411,7 @@ async def about_me(visit: Visit, _: AboutMe) -> Outcome:
         units=profile.units,
         groups=tuple(group.title for group in groups),
         sets=profile.sets,
-        shares=any(one.shares_limits for one in memberships),
+        shares=await sharing_of(visit),
         complaints=tuple(one for one in profile.complaints if of_limit(profile, one.limit)),
         different=differing(profile, today_in(groups[0], visit.now) if groups else visit.now.date()),
     )

@@ -6,7 +6,8 @@ from typing import Final
 from core.athletes.equipment import at
 from core.athletes.today import as_of, differing, place_on, said
 from core.athletes.values import Different, Profile, SetName
-from core.desk.errors import NotAMember, StalePress, UnknownThing
+from core.desk.access import admitted
+from core.desk.errors import StalePress, UnknownThing
 from core.desk.furnishing import ask_set
 from core.desk.looking import current, show_again
 from core.desk.outcome import Outcome
@@ -33,6 +34,7 @@ LONGEST: Final = timedelta(days=60)
 SORE_PLACES: Final = (*SORE, "all over")
 
 
+@admitted
 async def today_differs(visit: Visit, command: TodayDiffers) -> Outcome:
     record, version = await current(visit, command.version)
     profile = await visit.profile()
@@ -41,6 +43,7 @@ async def today_differs(visit: Visit, command: TodayDiffers) -> Outcome:
     return visit.told(asked, session=record.id, version=version.id)
 
 
+@admitted
 async def be_sick(visit: Visit, command: BeSick) -> Outcome:
     record, version = await current(visit, command.version)
     if command.how is None:
@@ -48,6 +51,7 @@ async def be_sick(visit: Visit, command: BeSick) -> Outcome:
     return await differ(visit, record, Different(until=await today_of(visit, record), sick=command.how))
 
 
+@admitted
 async def be_sore(visit: Visit, command: BeSore) -> Outcome:
     record, version = await current(visit, command.version)
     if command.where is None:
@@ -57,6 +61,7 @@ async def be_sore(visit: Visit, command: BeSore) -> Outcome:
     return await differ(visit, record, Different(until=await today_of(visit, record), sore=command.where))
 
 
+@admitted
 async def be_short(visit: Visit, command: BeShort) -> Outcome:
     record, version = await current(visit, command.version)
     if command.minutes is None:
@@ -66,6 +71,7 @@ async def be_short(visit: Visit, command: BeShort) -> Outcome:
     )
 
 
+@admitted
 async def be_elsewhere(visit: Visit, command: BeElsewhere) -> Outcome:
     """A place whose equipment is not known yet is asked for in words."""
     record, version = await current(visit, command.version)
@@ -88,6 +94,7 @@ async def differ(visit: Visit, record: SessionRecord, news: Different) -> Outcom
     return visit.told(noted) + await show_again(visit, record.id, "today")
 
 
+@admitted
 async def day_lasts(visit: Visit, command: DayLasts) -> Outcome:
     """What was said of today lasts until a later day."""
     record = await session_of(visit, command.session)
@@ -113,6 +120,7 @@ def kind_of(different: Different) -> str:
     return different.sore or ("place" if different.place else "lacks")
 
 
+@admitted
 async def as_usual(visit: Visit, command: AsUsual) -> Outcome:
     """Well and at home again. After a fever it starts with ten easy minutes (design case 7)."""
     record = await session_of(visit, command.session)
@@ -133,10 +141,8 @@ def usual(profile: Profile, today: date, *, gently: bool) -> Profile:
 
 async def session_of(visit: Visit, session_id: int) -> SessionRecord:
     """A posted session of one of the visitor's groups."""
-    record = await visit.uow.sessions.get(session_id)
+    record = await visit.uow.sessions.find(session_id, await visit.group_ids())
     if record is None or record.posted_at is None:
         raise UnknownThing
-    if await visit.uow.groups.membership(visit.person.id, record.group_id) is None:
-        raise NotAMember
     await visit.must_consent()
     return record

@@ -1,7 +1,8 @@
 """The coach says what counts as written; the scoreboard of the day follows."""
 
+from core.desk.access import admitted
 from core.desk.coach_commands import AskWhatCounts, SetTolerance
-from core.desk.coached import coached_groups, must_be_coach_of
+from core.desk.coached import coached_groups
 from core.desk.days import RECENT
 from core.desk.outcome import Outcome
 from core.desk.says.tolerating import AskTolerance, ToleranceSet
@@ -40,13 +41,15 @@ async def group_meant(visit: Visit) -> Group | None:
     return next(iter(groups.values()), None)
 
 
+@admitted
 async def ask_what_counts(visit: Visit, command: AskWhatCounts) -> Outcome:
-    group = await coached(visit, command.group)
+    group = await visit.group(command.group)
     return visit.told(AskTolerance(group=group.id, title=group.title, tolerance=group.tolerance))
 
 
+@admitted
 async def set_tolerance(visit: Visit, command: SetTolerance) -> Outcome:
-    group = await coached(visit, command.group)
+    group = await visit.group(command.group)
     tolerance = Tolerance(lighter_percent=command.lighter, other_implement=command.other_implement)
     await visit.uow.groups.tolerate(group.id, tolerance)
     moved, boards = 0, Outcome()
@@ -77,8 +80,3 @@ def is_scaled(record: SessionRecord, score: ScoreRecord, version: Version, toler
     told = read_score(score.text, record.session, score.block).score
     own_word = told is not None and told.scaled
     return own_word or not judged(record.session, version, tolerance).as_written
-
-
-async def coached(visit: Visit, group_id: int) -> Group:
-    await must_be_coach_of(visit, group_id)
-    return await visit.group(group_id)

@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from datetime import datetime
 from typing import Any, Final
 
+from core.desk.access import admitted
 from core.desk.commands import SendAgain
 from core.desk.errors import AlreadyDone, UnknownThing
 from core.desk.outcome import Outcome, Say
@@ -49,13 +50,13 @@ async def _readers(uow: Unit, group: Group, author: int | None) -> list[Chat]:
     return [chat for chat in chats if chat is not None]
 
 
+@admitted
 async def send_again(visit: Visit, command: SendAgain) -> Outcome:
     """The coach says that it may be tried once more: the bot is in the group again, say."""
     letter = await _letter_for_group(visit, command.letter)
     group = await visit.uow.groups.by_chat(letter.chat_id)
     if group is None:
         raise UnknownThing
-    visit.must_coach(group.id)
     if letter.state not in _NOT_THERE:
         raise AlreadyDone
     await visit.uow.undelivered.replay([letter.id])

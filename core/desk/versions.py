@@ -1,14 +1,18 @@
 """Show an athlete their version of a session, asking first what this session needs and nobody knows yet."""
 
 from core.athletes.values import Profile
+from core.desk.access import admitted
 from core.desk.breaks import ask_of_break
+from core.desk.coached import called_in
 from core.desk.commands import MyVersion, ShowHow
+from core.desk.days import RECENT
 from core.desk.entry import first_things
 from core.desk.errors import UnknownThing, Withdrawn
 from core.desk.outcome import Outcome
 from core.desk.says.common import Help
 from core.desk.says.versions import (
     AskAbout,
+    AskWhichGroup,
     Changed,
     CoachNeeded,
     HowTo,
@@ -34,13 +38,16 @@ async def nothing_posted(visit: Visit) -> Outcome:
     return visit.told(NothingPosted(coach=any(one.role is Role.COACH for one in memberships)))
 
 
+@admitted
 async def my_version(
     visit: Visit, command: MyVersion, understood: Understood | None = None, changed: Changed | None = None
 ) -> Outcome:
+    several = await of_several_groups(visit) if command.session is None else []
+    if several:
+        return visit.told(AskWhichGroup(sessions=tuple(several), then="version"))
     record = await session_meant(visit, command.session)
     if record is None:
         return await nothing_posted(visit)
-    await belong(visit, record.group_id)
     if record.state is SessionState.WITHDRAWN:
         raise Withdrawn
     profile = await visit.profile()
@@ -58,23 +65,36 @@ async def my_version(
 
 
 async def session_meant(visit: Visit, session_id: int | None) -> SessionRecord | None:
-    """The posted session of that id, else the newest posted in the actor's groups."""
+    """The posted session of that id, else the newest posted in the visitor's groups."""
     if session_id is not None:
-        record = await visit.uow.sessions.get(session_id)
+        record = await visit.uow.sessions.find(session_id, await visit.group_ids())
         if record is None or record.posted_at is None:
             raise UnknownThing
         return record
-    newest = [await visit.uow.sessions.latest_posted(member.group_id) for member in await visit.memberships()]
-    posted = {record.posted_at: record for record in newest if record and record.posted_at}
-    return posted[max(posted)] if posted else None
+    newest = await newest_by_group(visit)
+    return newest[0] if newest else None
 
 
-async def belong(visit: Visit, group_id: int) -> None:
-    """Membership, made on the way in for somebody the platform knows as a member of the group."""
-    if await visit.uow.groups.membership(visit.person.id, group_id) is not None:
-        return
-    visit.must_belong(group_id)
-    await visit.join(group_id, Role.ATHLETE)
+async def newest_by_group(visit: Visit) -> list[SessionRecord]:
+    """The session that each of the visitor's groups got last, the newest first."""
+    found = [await visit.uow.sessions.latest_posted(group) for group in await visit.group_ids()]
+    posted = [record for record in found if record and record.posted_at]
+    return sorted(posted, key=lambda one: (one.posted_at or visit.now, one.id), reverse=True)
+
+
+async def of_several_groups(visit: Visit) -> list[tuple[int, str]]:
+    """The sessions of today by the titles of their groups, where two groups or more have one; else none."""
+    newest = await newest_by_group(visit)
+    recent = [one for one in newest if one.posted_at and one.posted_at >= visit.now - RECENT]
+    if len(recent) < 2:  # noqa: PLR2004 - several
+        return []
+    return [(one.id, (await visit.group(one.group_id)).title) for one in recent]
+
+
+async def version_in(visit: Visit, group_id: int) -> Outcome:
+    """The version of the newest session of one group."""
+    record = await visit.uow.sessions.latest_posted(group_id)
+    return await my_version(visit, MyVersion(session=record.id)) if record else await nothing_posted(visit)
 
 
 async def ask(
@@ -131,16 +151,17 @@ async def tell_coaches(visit: Visit, record: SessionRecord, version: Version) ->
     what = CoachNeeded(
         session_id=record.id,
         person=visit.person.id,
-        athlete=version.athlete,
+        athlete=await called_in(visit, group.id),
         needs=needs,
         units=group.units,
     )
     return Outcome(await to_coaches(visit, group.id, what, f"needs:{record.id}:{visit.person.id}"))
 
 
+@admitted
 async def show_how(visit: Visit, command: ShowHow) -> Outcome:
-    record = await visit.uow.versions.get(command.version)
-    if record is None or record.person_id != visit.person.id:
+    record = await visit.uow.versions.find(command.version, visit.person.id)
+    if record is None:
         raise UnknownThing
     lines = [line for block in record.version.blocks for line in block.lines]
     variants = dict.fromkeys((line.movement, line.variant) for line in lines)

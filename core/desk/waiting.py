@@ -1,11 +1,11 @@
 """Versions that wait for a coach's OK: for somebody held by the coach, or whose limits ask for it (design case 8)."""
 
 from collections.abc import Mapping
-from dataclasses import replace
 from datetime import datetime, timedelta
 from typing import Any, Literal
 
 from core.calendar.reminders import outside_quiet
+from core.desk.coached import called_in, names_in
 from core.desk.outcome import DueWish, Outcome, Said, Say
 from core.desk.reminding import habits_of
 from core.desk.says.versions import HeldForCoach, LookAtVersion
@@ -59,7 +59,7 @@ async def has_ok(visit: Visit, record: SessionRecord) -> bool:
 async def seen_by(visit: Visit, record: SessionRecord, athlete: Person) -> VersionRecord | None:
     """The version that went out to an athlete last; one that waits has not been seen."""
     shown = await visit.uow.versions.current(record.id, athlete.id)
-    if shown is None or await waits_for(replace(visit, person=athlete), record, shown.version):
+    if shown is None or await waits_for(visit.seen_as(athlete), record, shown.version):
         return None
     return shown
 
@@ -67,24 +67,21 @@ async def seen_by(visit: Visit, record: SessionRecord, athlete: Person) -> Versi
 async def wait(visit: Visit, record: SessionRecord, shown: VersionRecord, why: Why) -> Outcome:
     """Tell the athlete that it waits; every coach gets it to look at, and once more if they forget it."""
     group = await visit.group(record.group_id)
-    look = look_at(record, shown, why, group)
+    look = look_at(record, shown, why, group, await called_in(visit, group.id))
     says = await to_coaches(visit, group.id, look, f"look:{record.id}:{visit.person.id}")
-    due = [
-        await _ask_again(visit, record, coach, group)
-        for coach in await visit.uow.groups.members(group.id, role=Role.COACH)
-    ]
+    due = [await _ask_again(visit, record, coach, group) for coach in await coaches_of(visit, group.id)]
     return visit.told(HeldForCoach(session_id=record.id, why=why)) + Outcome(says, tuple(due))
 
 
 def look_at(
-    record: SessionRecord, shown: VersionRecord, why: Why, group: Group, *, again: bool = False
+    record: SessionRecord, shown: VersionRecord, why: Why, group: Group, name: str, *, again: bool = False
 ) -> LookAtVersion:
     """What a coach gets to look at."""
     return LookAtVersion(
         session_id=record.id,
         revision=record.revision,
         person=shown.person_id,
-        version=shown.version,
+        version=shown.version.model_copy(update={"athlete": name}),
         why=why,
         units=group.units,
         again=again,
@@ -113,17 +110,31 @@ async def still_waits_due(uow: Unit, _: datetime, refs: Mapping[str, Any]) -> Ou
     shown = await uow.versions.current(record.id, refs["person"])
     group = await uow.groups.get(record.group_id)
     member = await uow.groups.membership(refs["person"], record.group_id)
-    if shown is None or group is None or member is None:
+    coach = await uow.groups.membership(refs["coach"], record.group_id)
+    if shown is None or group is None or member is None or coach is None or coach.role is not Role.COACH:
         return Outcome()
     why = why_waiting(shown.version, held=member.held)
     if why is None:
         return Outcome()
-    look = look_at(record, shown, why, group, again=True)
+    names = await names_in(uow, group.id)
+    look = look_at(record, shown, why, group, names[member.person_id], again=True)
     return Outcome((Say(chat.id, look, Purpose.REMINDER, expires_after=_MEANT_FOR),))
 
 
 async def to_coaches(visit: Visit, group_id: int, what: Said, key: str) -> tuple[Say, ...]:
     """The same to every coach who has a private chat, once for ever per `key`."""
-    coaches = await visit.uow.groups.members(group_id, role=Role.COACH)
-    chats = [await visit.uow.chats.private_of(coach.person_id) for coach in coaches]
+    chats = [await visit.uow.chats.private_of(one.person_id) for one in await coaches_of(visit, group_id)]
     return tuple(Say(chat.id, what, key=f"{key}:{chat.id}") for chat in chats if chat is not None)
+
+
+async def coaches_of(visit: Visit, group_id: int) -> list[Membership]:
+    """Whom the platform calls so now."""
+    coaches = await visit.uow.groups.members(group_id, role=Role.COACH)
+    visit.must_have_seen(coaches)
+    return coaches
+
+
+async def waits_for_coach(uow: Unit, refs: Mapping[str, Any]) -> tuple[int, int] | None:
+    """The group whose coach is asked again, and which user that is."""
+    record, coach = await uow.sessions.get(refs["session"]), await uow.people.get(refs["coach"])
+    return (record.group_id, coach.user_id) if record and coach else None

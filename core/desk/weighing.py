@@ -6,9 +6,8 @@ from core.athletes.values import Profile
 from core.desk.answers import ask_again, units_typed
 from core.desk.outcome import Outcome
 from core.desk.says.versions import BodyMassNoted
-from core.desk.scores import session_scored
+from core.desk.scores import sessions_read_for
 from core.desk.visit import Visit
-from core.notation.scores import read_score
 from core.notation.weighing import may_be_weighing, read_bare_mass, read_weighing
 from core.scaling.values import Ask
 
@@ -32,8 +31,7 @@ async def as_weighing(visit: Visit, text: str, session: int | None) -> Outcome |
 
 async def own_mass(visit: Visit, text: str, bare: Decimal | None) -> Decimal | None:
     """A mass alone may be what was lifted, where such a score is wanted."""
-    record = await session_scored(visit, text, None)
-    return None if record is not None and read_score(text, record.session).sure else bare
+    return None if await sessions_read_for(visit, text) else bare
 
 
 async def keep_mass(visit: Visit, profile: Profile, mass_kg: Decimal | None, text: str) -> Outcome | None:

@@ -1,5 +1,6 @@
 """A coach withdraws a session that stands in the group. Asked for first; scores that were told stay."""
 
+from core.desk.access import admitted
 from core.desk.coach_commands import WithdrawSession
 from core.desk.coached import coached_groups
 from core.desk.days import RECENT
@@ -24,9 +25,9 @@ async def as_withdrawal(visit: Visit, text: str, _: int | None) -> Outcome | Non
     return await withdraw_session(visit, WithdrawSession(session=newest.id))
 
 
+@admitted
 async def withdraw_session(visit: Visit, command: WithdrawSession) -> Outcome:
     record = await standing_session(visit, command.session)
-    visit.must_coach(record.group_id)
     group = await visit.group(record.group_id)
     earlier = await earlier_ones(visit, record)
     match command.how:
@@ -41,7 +42,7 @@ async def withdraw_session(visit: Visit, command: WithdrawSession) -> Outcome:
 
 async def standing_session(visit: Visit, session_id: int) -> SessionRecord:
     """A session that stands in its group."""
-    record = await visit.uow.sessions.get(session_id)
+    record = await visit.uow.sessions.find(session_id, await visit.group_ids())
     if record is None:
         raise UnknownThing
     if record.state is SessionState.WITHDRAWN:

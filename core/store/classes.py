@@ -1,7 +1,7 @@
 """Classes with what was decided about single dates, who comes, and how people want to be reminded."""
 
 from collections import defaultdict
-from collections.abc import Iterable, Sequence
+from collections.abc import Collection, Iterable, Sequence
 from datetime import datetime, time
 
 from sqlalchemy import ColumnElement, RowMapping, select
@@ -64,7 +64,14 @@ class Classes(Repository):
         return _record_of(row, ())
 
     async def get(self, class_id: int) -> ClassRecord | None:
+        """By an id of our own. What comes from outside asks `find`."""
         found = await self._found(tables.training_class.c.id == class_id)
+        return found[0] if found else None
+
+    async def find(self, class_id: int, groups: Collection[int]) -> ClassRecord | None:
+        """Through these groups: a class of another group is not found."""
+        table = tables.training_class
+        found = await self._found(table.c.id == class_id, table.c.group_id.in_(groups))
         return found[0] if found else None
 
     async def live(self, group_id: int) -> list[ClassRecord]:

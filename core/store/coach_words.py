@@ -38,18 +38,24 @@ class CoachWords(Repository):
         )
         return _word_of(row)
 
-    async def get(self, word_id: int) -> CoachWord | None:
-        """None for what was forgotten, too."""
-        row = await self._one(select(_WORD).where(_WORD.c.id == word_id, _WORD.c.forgotten_at.is_(None)))
+    async def find(self, word_id: int, person_id: int) -> CoachWord | None:
+        """Through whoever said it: somebody else's is not found, nor what was forgotten."""
+        theirs = (_WORD.c.id == word_id, _WORD.c.person_id == person_id, _WORD.c.forgotten_at.is_(None))
+        row = await self._one(select(_WORD).where(*theirs))
         return _word_of(row) if row else None
 
     async def pass_on(self, word_id: int, now: datetime, told_on: date | None = None) -> CoachWord:
         """Coaches see it from now on; `told_on`: they have read it already. Raise NotStoredError if there is none."""
         return _word_of(await self._change_one(_WORD, word_id, passed_at=now, told_on=told_on))
 
-    async def hold_back(self, person_id: int) -> None:
-        """Coaches see no more of what the person spares."""
-        await self._change(_WORD, _WORD.c.person_id == person_id, _WORD.c.about == "spare", passed_at=None)
+    async def hold_back(self, person_id: int, group_id: int) -> None:
+        """The coaches of the group see no more of what the person spares."""
+        theirs = (_WORD.c.person_id == person_id, _WORD.c.group_id == group_id, _WORD.c.about == "spare")
+        await self._change(_WORD, *theirs, passed_at=None)
+
+    async def mean(self, word_id: int, group_id: int) -> CoachWord:
+        """It is for the coaches of this group. Raise NotStoredError if there is none."""
+        return _word_of(await self._change_one(_WORD, word_id, group_id=group_id))
 
     async def forget(self, word_id: int, now: datetime) -> None:
         """Let go of the words; their id is never another's. Raise NotStoredError if there is none."""

@@ -1,5 +1,6 @@
 """What coaches noted about how athletes move: written first, standing once the coach said yes, until it is lifted."""
 
+from collections.abc import Collection
 from datetime import datetime
 
 from sqlalchemy import RowMapping, bindparam, select
@@ -47,8 +48,16 @@ class Faults(Repository):
         return _fault_of(row)
 
     async def get(self, fault_id: int) -> FaultRecord | None:
+        """By an id of our own. What comes from outside asks `find`."""
         row = await self._by_id(tables.fault, fault_id)
         return _fault_of(row) if row else None
+
+    async def find(self, fault_id: int, groups: Collection[int]) -> FaultRecord | None:
+        """Through these groups: what was noted in another group is not found; what was dropped isn't, either."""
+        found = await self.get(fault_id)
+        if found is None or found.group_id not in groups or not found.fault.movement:
+            return None
+        return found
 
     async def make(self, fault_id: int, now: datetime) -> None:
         """From now on it stands. Raise NotStoredError if there is none."""

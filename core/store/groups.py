@@ -1,5 +1,8 @@
 """Training groups and who belongs to them."""
 
+from collections import Counter
+from collections.abc import Sequence
+from dataclasses import replace
 from datetime import datetime
 from typing import Literal
 
@@ -29,6 +32,7 @@ def _membership_of(row: RowMapping) -> Membership:
     return Membership(
         id=row["id"],
         person=person_of(row, "person_"),
+        own_name=row["person_name"],
         group_id=row["group_id"],
         role=Role(row["role"]),
         pair=row["pair"],
@@ -60,6 +64,19 @@ _LEFT = (
 _GROUPS_OF = _MEMBERS.where(
     tables.membership.c.left_at.is_(None), tables.membership.c.person_id == bindparam("person"), ~_LEFT
 )
+
+
+def told_apart(members: Sequence[Membership]) -> list[Membership]:
+    """The same, each called as nobody before them is."""
+    seen: Counter[str] = Counter()
+    told = []
+    for one in members:
+        name = one.person.name
+        seen[name.casefold()] += 1
+        number = seen[name.casefold()]
+        called = name if number == 1 else f"{name} ({number})"
+        told.append(replace(one, person=replace(one.person, name=called), own_name=name))
+    return told
 
 
 class Groups(Repository):
@@ -141,19 +158,15 @@ class Groups(Repository):
         )
         return found[0] if found else None
 
-    async def groups_of(self, person_id: int, role: Role | None = None) -> list[Membership]:
-        """List where the person belongs (in this role), in groups the bot is still in, oldest first."""
-        wanted = _GROUPS_OF if role is None else _GROUPS_OF.where(tables.membership.c.role == role)
-        return [_membership_of(row) for row in await self._all(wanted, {"person": person_id})]
+    async def groups_of(self, person_id: int) -> list[Membership]:
+        """List where the person belongs, in groups the bot is still in, oldest first."""
+        return [_membership_of(row) for row in await self._all(_GROUPS_OF, {"person": person_id})]
 
     async def members(self, group_id: int, role: Role | None = None) -> list[Membership]:
-        """Who belongs to the group now, first come first."""
+        """Who belongs to the group now, first come first; whoever shares a name is told apart: `Bo`, `Bo (2)`."""
         member = tables.membership
-        return await self._members(
-            *(() if role is None else (member.c.role == role,)),
-            member.c.left_at.is_(None),
-            member.c.group_id == group_id,
-        )
+        found = told_apart(await self._members(member.c.left_at.is_(None), member.c.group_id == group_id))
+        return [one for one in found if role is None or one.role is role]
 
     async def set_pair(self, person_id: int, group_id: int, pair: Literal[1, 2]) -> None:
         await self._change_member(person_id, group_id, pair=pair)
@@ -162,8 +175,17 @@ class Groups(Repository):
         """How long before a class to remind."""
         await self._change_member(person_id, group_id, lead_minutes=minutes)
 
-    async def set_role(self, person_id: int, group_id: int, role: Role) -> None:
-        await self._change_member(person_id, group_id, role=role)
+    async def follow(self, person_id: int, group_id: int, role: Role | None, now: datetime) -> None:
+        """What the platform says of somebody who belonged here once: their role now, or (None) that they are gone."""
+        known = await self.membership(person_id, group_id, even_left=True)
+        if known is None or (known.left_at is not None and role is None):
+            return
+        if role is None:
+            await self._change_one(tables.membership, known.id, left_at=now)
+        elif known.left_at is not None:
+            await self._change_one(tables.membership, known.id, role=role, left_at=None, joined_at=now)
+        elif known.role is not role:
+            await self._change_one(tables.membership, known.id, role=role)
 
     async def share_limits(self, person_id: int, group_id: int, yes: bool) -> None:
         """Whether this group's coach may see the person's limits."""
@@ -185,9 +207,6 @@ class Groups(Repository):
         told = {"goes_heavier": goes_heavier, "volume_first": volume_first}
         given = {name: yes for name, yes in told.items() if yes is not None}
         await self._change_member(person_id, group_id, **given)
-
-    async def leave(self, person_id: int, group_id: int, now: datetime) -> None:
-        await self._change_member(person_id, group_id, left_at=now)
 
     async def _change_member(self, person_id: int, group_id: int, **values: object) -> None:
         member = tables.membership

@@ -27,6 +27,7 @@ OWN: Final[tuple[Table, ...]] = (
     t.coach_ok,
     t.easy_week,
     t.fault,
+    t.score_health,
     t.score,
     t.report,
     t.sign_up,
@@ -87,6 +88,7 @@ class Personal(Repository):
         """Let go of a private chat that has been nobody's since its person was erased."""
         nobodys = select(t.chat.c.id).where(t.chat.c.id == chat_id, t.chat.c.person_id.is_(None))
         await self._erase_letters(nobodys)
+        await self._forget_where_told(nobodys)
         await self._run(delete(t.question).where(t.question.c.chat_id.in_(nobodys)))
         await self._run(delete(t.chat).where(t.chat.c.id.in_(nobodys)))
         self.erased = True
@@ -119,6 +121,7 @@ class Personal(Repository):
         about = or_(*(t.question.c.refs[key].as_integer() == person_id for key in ("athlete", "person")))
         asked = t.question.c.refs["chat"].as_integer().in_(chats)
         await self._run(delete(t.question).where(or_(t.question.c.chat_id.in_(chats), about, asked)))
+        await self._forget_where_told(chats)
         documents = await self._documents(t.version, t.version.c.person_id == person_id)
         for table in OWN:
             await self._run(delete(table).where(table.c.person_id == person_id))
@@ -126,6 +129,11 @@ class Personal(Repository):
         await self._run(delete(t.due).where(_due_for(person_id)))
         await self._run(delete(t.document).where(_furnished_by(person_id)))
         await self._run(delete(t.document).where(t.document.c.id.in_(documents)))
+
+    async def _forget_where_told(self, chats: Select[Any]) -> None:
+        """Scores of others that were told in these chats stay; by which message is nobody's business any more."""
+        nowhere = {"told_chat_id": None, "told_message_id": None}
+        await self._run(update(t.score).where(t.score.c.told_chat_id.in_(chats)).values(**nowhere))
 
     async def _erase_drafts(self, person_id: int) -> list[int]:
         """Sessions that no group ever saw; the documents that were theirs."""

@@ -1,14 +1,17 @@
 """Scores with their history: correcting one keeps what was said before."""
 
+from collections.abc import Collection
 from datetime import date, datetime
 
 from sqlalchemy import RowMapping, select
 
 from core.scores.values import Hurt, Mark, Score
 from core.store import documents, tables
-from core.store.records import Done, Marking, Report, ScoreRecord, ScoreState
+from core.store.records import Done, Marking, Report, ScoreRecord, ScoreState, Told
 from core.store.repository import Repository
 
+# Whatever else was said stays with whoever said it.
+_KEPT_APART = frozenset({"pain", "note"})
 # Said last, whether or not a coach lets it count.
 STANDING = (ScoreState.COUNTS, ScoreState.NOT_COUNTED)
 
@@ -46,12 +49,12 @@ class Scores(Repository):
         block: int,
         person_id: int,
         version_id: int | None,
-        text: str,
+        told: Told,
         score: Score,
         entered_by: int,
         now: datetime,
     ) -> ScoreRecord:
-        """Let this score count from now on; one that counted before is kept as corrected."""
+        """Let this score count from now on; one that counted before is kept as corrected. Its pain is kept apart."""
         table = tables.score
         await self._change(
             table,
@@ -67,14 +70,49 @@ class Scores(Repository):
             block=block,
             person_id=person_id,
             version_id=version_id,
-            text=text,
+            text=told.text,
             schema_number=documents.SCORE.schema,
-            body=documents.write(score),
+            body=documents.write(score, without=_KEPT_APART),
             recorded_at=now,
             entered_by=entered_by,
             state=ScoreState.COUNTS,
+            told_chat_id=told.message[0] if told.message else None,
+            told_message_id=told.message[1] if told.message else None,
         )
+        if told.all_of_it is not None:
+            apart = {
+                "score_id": row["id"],
+                "person_id": person_id,
+                "text": told.all_of_it,
+                "pain": score.pain,
+            }
+            await self._add(tables.score_health, **apart)
         return _score_of(row)
+
+    async def pains_in(self, session_id: int) -> dict[int, str]:
+        """What hurt, in the words of whoever told it, by score."""
+        score, health = tables.score, tables.score_health
+        rows = await self._all(
+            select(health.c.score_id, health.c.pain)
+            .join(score, score.c.id == health.c.score_id)
+            .where(score.c.session_id == session_id, health.c.pain.is_not(None))
+        )
+        return {row["score_id"]: row["pain"] for row in rows}
+
+    async def words_of(self, score: ScoreRecord) -> str:
+        """All that was typed with it, for the eyes of whoever typed it."""
+        row = await self._one(
+            select(tables.score_health.c.text).where(tables.score_health.c.score_id == score.id)
+        )
+        return row["text"] if row else score.text
+
+    async def told_in(self, chat_id: int, message_id: int) -> list[ScoreRecord]:
+        """The scores that count and came from this message, oldest first."""
+        score = tables.score
+        told = score.c.told_chat_id == chat_id, score.c.told_message_id == message_id
+        counts = score.c.state == ScoreState.COUNTS
+        rows = await self._all(select(score).where(*told, counts).order_by(score.c.id))
+        return [_score_of(row) for row in rows]
 
     async def counting(self, session_id: int, block: int) -> list[tuple[str, ScoreRecord]]:
         """List the scores that count, each with its athlete's name, in the order they came in."""
@@ -89,7 +127,18 @@ class Scores(Repository):
         return [(row["name"], _score_of(row)) for row in rows]
 
     async def get(self, score_id: int) -> ScoreRecord | None:
+        """By an id of our own. What comes from outside asks `find`."""
         row = await self._by_id(tables.score, score_id)
+        return _score_of(row) if row else None
+
+    async def find(self, score_id: int, groups: Collection[int]) -> ScoreRecord | None:
+        """Through these groups: one told in another group is not found."""
+        score, session = tables.score, tables.session
+        row = await self._one(
+            select(score)
+            .join(session, session.c.id == score.c.session_id)
+            .where(score.c.id == score_id, session.c.group_id.in_(groups))
+        )
         return _score_of(row) if row else None
 
     async def of_person(self, session_id: int, person_id: int) -> list[ScoreRecord]:
@@ -100,13 +149,6 @@ class Scores(Repository):
             .where(score.c.session_id == session_id, score.c.person_id == person_id)
             .order_by(score.c.id)
         )
-        return [_score_of(row) for row in rows]
-
-    async def entered_by(self, person_id: int, limit: int = 20) -> list[ScoreRecord]:
-        """List the newest scores that this person told and that count, for whomever, the newest first."""
-        score = tables.score
-        told = score.c.entered_by == person_id, score.c.state == ScoreState.COUNTS
-        rows = await self._all(select(score).where(*told).order_by(score.c.id.desc()).limit(limit))
         return [_score_of(row) for row in rows]
 
     async def done_by(self, person_id: int, limit: int) -> list[Done]:

@@ -1,5 +1,6 @@
 """Sessions with all their revisions, and the versions made of them."""
 
+from collections.abc import Collection
 from datetime import date, datetime
 from typing import Any, TypeVar
 
@@ -32,9 +33,11 @@ class Documents(Repository):
         return int(row["id"])
 
     async def get(self, kind: Kind[T], document_id: int) -> T | None:
-        """Raise UnknownSchemaError where it can't be read."""
+        """None for a document of another kind. Raise UnknownSchemaError where it can't be read."""
         row = await self._by_id(tables.document, document_id)
-        return documents.read(kind, row["schema_number"], row["body"]) if row else None
+        if row is None or row["kind"] != kind.name:
+            return None
+        return documents.read(kind, row["schema_number"], row["body"])
 
 
 def _with_document(table: Any, *more: Any) -> Select[Any]:
@@ -104,8 +107,15 @@ class Sessions(Repository):
         return await self._keep(session_id, row["revision"], text, session, now)
 
     async def get(self, session_id: int, revision: int | None = None) -> SessionRecord | None:
-        """Find it at its newest revision, or at this one."""
+        """By an id of our own, at its newest revision or at this one. What comes from outside asks `find`."""
         return await self._first(_sessions(revision).where(tables.session.c.id == session_id))
+
+    async def find(self, session_id: int, groups: Collection[int]) -> SessionRecord | None:
+        """Through these groups: one of another group is not found."""
+        session = tables.session
+        return await self._first(
+            _sessions().where(session.c.id == session_id, session.c.group_id.in_(groups))
+        )
 
     async def schedule(self, session_id: int, post_at: datetime) -> None:
         await self._change_one(tables.session, session_id, state=SessionState.SCHEDULED, post_at=post_at)
@@ -162,29 +172,29 @@ class Sessions(Repository):
         )
         return [_session_of(row) for row in rows]
 
-    async def newest_draft(self, author_id: int) -> SessionRecord | None:
-        session = tables.session
-        return await self._first(
-            _sessions()
-            .where(session.c.author_id == author_id, session.c.state == SessionState.DRAFT)
-            .order_by(session.c.id.desc())
-        )
+    async def newest_draft(self, author_id: int, groups: Collection[int]) -> SessionRecord | None:
+        """Of this author, for one of the groups that they coach now."""
+        return await self._newest_in({SessionState.DRAFT}, author_id, groups)
 
-    async def written_as(self, author_id: int, text: str) -> SessionRecord | None:
-        """Find the newest session whose author's words are these now."""
+    async def newest_unposted(self, author_id: int, groups: Collection[int]) -> SessionRecord | None:
+        """The same, or one that is to be posted later."""
+        return await self._newest_in({SessionState.DRAFT, SessionState.SCHEDULED}, author_id, groups)
+
+    async def written_as(self, author_id: int, text: str, groups: Collection[int]) -> SessionRecord | None:
+        """Find the newest session whose author's words are these now, of these groups."""
         session, kept = tables.session, tables.session_revision
         theirs = session.c.author_id == author_id, session.c.state != SessionState.DISCARDED
-        said = func.trim(kept.c.text) == text.strip()
-        return await self._first(_sessions().where(*theirs, said).order_by(session.c.id.desc()))
+        said = func.trim(kept.c.text) == text.strip(), session.c.group_id.in_(groups)
+        return await self._first(_sessions().where(*theirs, *said).order_by(session.c.id.desc()))
 
-    async def newest_unposted(self, author_id: int) -> SessionRecord | None:
+    async def _newest_in(
+        self, states: Collection[SessionState], author_id: int, groups: Collection[int]
+    ) -> SessionRecord | None:
         session = tables.session
         return await self._first(
             _sessions()
-            .where(
-                session.c.author_id == author_id,
-                session.c.state.in_((SessionState.DRAFT, SessionState.SCHEDULED)),
-            )
+            .where(session.c.author_id == author_id, session.c.state.in_(states))
+            .where(session.c.group_id.in_(groups))
             .order_by(session.c.id.desc())
         )
 
@@ -256,8 +266,14 @@ class Versions(Repository):
         return _version_of(row) if row else None
 
     async def get(self, version_id: int) -> VersionRecord | None:
+        """By an id of our own. What comes from outside asks `find`."""
         row = await self._one(self._versions().where(tables.version.c.id == version_id))
         return _version_of(row) if row else None
+
+    async def find(self, version_id: int, person_id: int) -> VersionRecord | None:
+        """Through this athlete: somebody else's is not found."""
+        found = await self.get(version_id)
+        return found if found is not None and found.person_id == person_id else None
 
     @staticmethod
     def _versions() -> Select[Any]:

@@ -10,6 +10,7 @@ from sqlalchemy.ext.asyncio import AsyncConnection, AsyncEngine
 
 from core.store.adjustments import Adjustments
 from core.store.attempts import Attempts
+from core.store.belongings import Belongings
 from core.store.classes import Classes, HabitsOfPeople, SignUps
 from core.store.coach_words import CoachWords
 from core.store.dues import Dues
@@ -40,6 +41,7 @@ class Unit:
         self.chats = Chats(connection)
         self.consents = Consents(connection)
         self.groups = Groups(connection)
+        self.belongings = Belongings(connection)
         self.profiles = Profiles(connection)
         self.documents = Documents(connection)
         self.sessions = Sessions(connection)

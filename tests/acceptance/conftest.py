@@ -15,7 +15,7 @@ from bot.rehearsal.voice import Room
 from bot.settings import Pace, Settings
 from bot.telegram.conduct import make_conduct
 from tests.acceptance.mortal import Mortal
-from tests.acceptance.people import Crew
+from tests.acceptance.people import Crew, founded
 
 
 @pytest.fixture
@@ -41,17 +41,7 @@ async def bellwether(platform: Platform, settings: Settings) -> AsyncIterator[Ap
 @pytest_asyncio.fixture
 async def crew(bellwether: App, room: Room) -> Crew:
     """Harbour crew: coach Marit has set the group up."""
-    coach = await room.person("Marit")
-    group = await room.group("Harbour crew", admins=[coach])
-    await coach.adds_bot(group)
-    await group.hears("Hello Harbour crew")
-    await coach.presses("Start with me")
-    await coach.hears("Which clock")
-    await coach.presses("Berlin")
-    await coach.hears("kg or lb")
-    await coach.presses("Kilograms")
-    await coach.hears("All set")
-    return Crew(room, coach, group)
+    return await founded(room, "Harbour crew", coach="Marit")
 
 
 @pytest_asyncio.fixture

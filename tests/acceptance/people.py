@@ -35,6 +35,21 @@ class Crew:
         await self.group.hears("Tap for your own version")
 
 
+async def founded(room: Room, title: str, *, coach: str) -> Crew:
+    """A group that its coach has set up."""
+    person = await room.person(coach)
+    group = await room.group(title, admins=[person])
+    await person.adds_bot(group)
+    await group.hears(f"Hello {title}")
+    await person.presses("Start with me")
+    await person.hears("Which clock")
+    await person.presses("Berlin")
+    await person.hears("kg or lb")
+    await person.presses("Kilograms")
+    await person.hears("All set")
+    return Crew(room, person, group)
+
+
 async def start_link(group: Group) -> str:
     """Where the greeting's button leads."""
     for message in await group.messages:

@@ -90,7 +90,7 @@ async def test_who_keeps_it_from_the_coach_again_keeps_this_too(crew):
     await ilse.hears("so your coach in Harbour crew reads it")
     await ilse.says("/me")
     await ilse.presses("Keep what I spare from my coach", on=await ilse.hears("here's what I know"))
-    await ilse.hears("From now on only you see what you spare")
+    await ilse.hears("Your coach doesn't see any more what you spare")
     assert "tube in my ear" not in await card_of(crew)
     assert "tube in my ear" not in await evening(crew)
 
@@ -185,7 +185,7 @@ async def test_nobody_takes_back_what_is_another_s(crew):
     await ilse.says("for my coach: mine alone")
     await crew.coach.hears("mine alone")
     await bo.presses_data(await bo.last_message, "wx:1")
-    await bo.sees_toast("before something changed")
+    await bo.sees_toast("I can't find that")
     await ilse.says("my notes")
     await ilse.hears("mine alone")
 

@@ -286,9 +286,9 @@ def test_every_table_that_refers_to_a_person_is_thought_of():
 @pytest.mark.parametrize(
     ("name", "known"),
     [
-        ("chat", {"training_group", "question", "outbox"}),
+        ("chat", {"training_group", "question", "outbox", "score"}),
         ("version", {"adjustment", "score"}),
-        ("score", {"score_mark"}),
+        ("score", {"score_mark", "score_health"}),
         ("document", {"version", "session_revision"}),
         ("outbox", {"outbox", "attempt", "file"}),
     ],

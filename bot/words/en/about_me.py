@@ -1,5 +1,6 @@
 """Words for what is known of an athlete, shown to nobody else."""
 
+from collections.abc import Sequence
 from decimal import Decimal
 
 from bot.words.en.adjusting import on
@@ -12,7 +13,7 @@ from core.desk.class_commands import AboutReminders
 from core.desk.commands import ChangeAnswer
 from core.desk.own_commands import ShareLimits
 from core.desk.reference import limit
-from core.desk.says.versions import Me
+from core.desk.says.versions import Me, Sharing
 from core.desk.version_commands import FurnishSet
 from core.measures import MassUnit, in_words
 from core.scaling.values import Ask
@@ -39,14 +40,19 @@ def me(said: Me) -> Worded:
     )
     places = (Button("In a gym", FurnishSet(place="gym")), Button("Away from home", FurnishSet(place="trip")))
     reminders = (Button("Reminders and clock", AboutReminders()),)
-    rows = (change, places, reminders, *((sharing(said.shares),) if said.groups else ()))
+    rows = (change, places, reminders, *sharing(said.shares))
     return Worded("\n".join(lines) + "\n\nTap what you want to change.", rows)
 
 
-def sharing(shares: bool) -> Row:
-    """Always the other way than it is now."""
-    label = "Keep what I spare from my coach" if shares else "Let my coach see what I spare"
-    return (Button(label, ShareLimits(yes=not shares)),)
+def sharing(shares: Sequence[Sharing]) -> tuple[Row, ...]:
+    """Group by group, always the other way than it is now."""
+    return tuple((sharing_button(one, named=len(shares) > 1),) for one in shares)
+
+
+def sharing_button(one: Sharing, *, named: bool) -> Button:
+    whom = f"my coach in {one.title[:30]}" if named else "my coach"
+    label = f"Keep what I spare from {whom}" if one.yes else f"Let {whom} see what I spare"
+    return Button(label, ShareLimits(group=one.group, yes=not one.yes))
 
 
 def known_things(said: Me) -> str:

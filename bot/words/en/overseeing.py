@@ -19,8 +19,10 @@ from core.desk.coach_commands import (
     OrderLine,
     PutVolumeFirst,
 )
+from core.desk.commands import MeanMember
 from core.desk.says.overseeing import (
     AnswerPassedOn,
+    AskWho,
     AskWhoseWeek,
     AthleteAnswers,
     AthleteAsked,
@@ -30,6 +32,7 @@ from core.desk.says.overseeing import (
     LeewayGiven,
     LineChoices,
     MadeStanding,
+    Namesake,
     Needing,
     NobodyHeld,
     NothingFurther,
@@ -272,3 +275,23 @@ def nothing_to_look_at(said: NothingToLookAt) -> Worded:
     return Worded(
         fill("There's no session to show you for {name}, or none for them today.", name=said.athlete)
     )
+
+
+@wording("en", AskWho)
+def ask_who(said: AskWho) -> Worded:
+    several = len({one.group for one in said.among}) > 1
+    rows = tuple(
+        (Button(namesake(one, several=several), MeanMember(member=one.member)),) for one in said.among
+    )
+    return Worded(
+        fill(
+            "There's more than one {name} here, and I've done nothing yet. Whom do you mean?", name=said.name
+        ),
+        rows,
+    )
+
+
+def namesake(one: Namesake, *, several: bool) -> str:
+    """`Bo (2), here since 3 March`; in which group, where that tells them apart."""
+    where = f"in {one.group[:25]}" if several else "here"
+    return f"{one.name[:25]}, {where} since {one.since:%-d %B}"

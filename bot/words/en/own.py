@@ -3,7 +3,7 @@
 from bot.files.sheets import as_csv, as_json
 from bot.words.en.about_me import sharing
 from bot.words.en.moments import city
-from bot.words.text import bullets, fill
+from bot.words.text import bullets, escape, fill, listed
 from bot.words.wording import Attachment, Button, Worded, wording
 from core.desk.own_commands import EraseMe, KeepMe
 from core.desk.says.own import (
@@ -100,11 +100,10 @@ def change_too_late(said: ChangeTooLate) -> Worded:
 
 @wording("en", LimitsShared)
 def limits_shared(said: LimitsShared) -> Worded:
+    coach = fill("Your coach in {group}", group=said.group) if said.group else "Your coach"
     if said.yes:
-        return Worded(
-            "Your coach sees from now on what you spare, beside your version. The group never does."
-        )
-    return Worded("From now on only you see what you spare. Your coach sees your version, and no reasons.")
+        return Worded(f"{coach} sees from now on what you spare, beside your version. The group never does.")
+    return Worded(f"{coach} doesn't see any more what you spare: they see your version, and no reasons.")
 
 
 KEPT = (
@@ -115,8 +114,8 @@ WHERE = "It lies in the database of whoever runs me for your group, and I pass i
 TAKE_ALONG = "/me shows what I know, /export gives you all of it as a file, and /forget erases it."
 YOUR_WEIGHT = "Only you see your weight. Your coach doesn't, nor does the group."
 YOUR_SCORES = (
-    "The group sees your name and your scores on the scoreboard. Your coach sees them too, with what you wrote. How hard it "
-    "was for you stands on no scoreboard."
+    "The group sees your name and your scores on the scoreboard. Your coach sees them too, in the words you told them with, "
+    "and nothing else of what you wrote beside them. How hard it was for you stands on no scoreboard."
 )
 
 
@@ -128,12 +127,15 @@ def privacy(said: Privacy) -> Worded:
         "scores": YOUR_SCORES,
         "all": f"{KEPT}\n\n{who_sees(said)}\n\n{WHERE}",
     }
-    rows = (sharing(said.shares),) if said.joined and said.topic in {"spared", "all"} else ()
+    rows = sharing(said.shares) if said.topic in {"spared", "all"} else ()
     return Worded(f"{texts[said.topic]}\n\n{TAKE_ALONG}", rows)
 
 
 def what_you_spare(said: Privacy) -> str:
-    now = "You've allowed it." if said.shares else "You haven't, so they see your version and no reasons."
+    allowed = listed([escape(one.title) for one in said.shares if one.yes])
+    now = "You haven't, so they see your version and no reasons."
+    if allowed:
+        now = f"You've allowed it in {allowed}." if len(said.shares) > 1 else "You've allowed it."
     return (
         f"What you spare and what hurts is never shown to the group. Your coach sees it only if you allow it. {now} "
         "They do see whose sessions wait, or need their OK."

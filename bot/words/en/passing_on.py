@@ -2,19 +2,22 @@
 
 from bot.words.text import bullets, fill
 from bot.words.wording import Button, Row, Worded, wording
-from core.desk.own_commands import ForgetWord, PassOn
+from core.desk.own_commands import ForgetWord, PassOn, PassOnTo
 from core.desk.says.passing_on import AthleteSays, MyWords, OfferWord, WordForgotten, WordPassed, WordShown
 
 
 @wording("en", OfferWord)
 def offer_word(said: OfferWord) -> Worded:
-    text = fill(
-        "I didn't get “{text}” myself. Shall I pass it on to your coach in your words? Only they would read it, "
-        "never the group.",
-        text=said.text,
+    head = "I didn't get “{text}” myself. Shall I pass it on" if said.unread else "Shall I pass on “{text}”"
+    whom = (
+        "to your coach in your words" if not said.groups else "in your words, and to the coach of which group"
     )
-    yes = Button("Yes, pass it on", PassOn(word=said.word))
-    return Worded(text, ((yes, Button("No, forget it", ForgetWord(word=said.word))),))
+    text = fill(f"{head} {whom}? Only they would read it, never the group.", text=said.text)
+    no = Button("No, forget it", ForgetWord(word=said.word))
+    if not said.groups:
+        return Worded(text, ((Button("Yes, pass it on", PassOn(word=said.word)), no),))
+    rows = [(Button(title[:50], PassOnTo(word=said.word, group=group)),) for group, title in said.groups]
+    return Worded(text, (*rows, (no,)))
 
 
 @wording("en", WordPassed)

@@ -11,6 +11,7 @@ from core.desk.commands import (
     FixScore,
     LookAtScore,
     MarkScore,
+    MeanSession,
     SeeScores,
     TakeScoreBack,
 )
@@ -19,6 +20,7 @@ from core.desk.says.scores import (
     AskScore,
     AskScoreAgain,
     AskToReplace,
+    AskWhichScore,
     JudgeScores,
     NoScoresYet,
     NotForScore,
@@ -47,7 +49,15 @@ def noted(said: ScoreNoted) -> str:
     part = f", part {said.part}" if said.part else ""
     own = "Put right" if said.corrected else "Noted"
     verb = f"Noted for {said.for_whom}" if said.for_whom else own
-    return fill("{verb}{part}: <b>{score}</b>, {kind}.", verb=verb, part=part, score=said.text, kind=kind)
+    where = f" in {said.group}" if said.group else ""
+    return fill(
+        "{verb}{where}{part}: <b>{score}</b>, {kind}.",
+        verb=verb,
+        where=where,
+        part=part,
+        score=said.text,
+        kind=kind,
+    )
 
 
 # What stands around the place in people's words: `my left wrist hurts`.
@@ -125,9 +135,11 @@ def judge_scores(said: JudgeScores) -> Worded:
 @wording("en", ScoreCard)
 def score_card(said: ScoreCard) -> Worded:
     lines = [fill("<b>{name}: {text}</b>", name=said.name, text=said.text)]
-    lines.append(fill("Typed: “{typed}”, by {by}.", typed=said.typed, by=said.by))
-    if said.earlier:
-        lines.append(fill("Before that: {earlier}.", earlier=listed([f"“{text}”" for text in said.earlier])))
+    typed = f"Typed: “{said.typed}”, by" if said.typed else "Told by"
+    lines.append(fill("{typed} {by}.", typed=typed, by=said.by))
+    earlier = [f"“{text}”" for text in said.earlier if text]
+    if earlier:
+        lines.append(fill("Before that: {earlier}.", earlier=listed(earlier)))
     lines += [
         fill("{when}: {mark} by {by}", when=f"{at:%-d %B %H:%M}", mark=MARKS[mark], by=by)
         for mark, by, at in said.markings
@@ -190,7 +202,8 @@ def no_scores_yet(said: NoScoresYet) -> Worded:
 def scoreboard(said: Scoreboard) -> Worded:
     title = said.title or f"{said.day:%A, %-d %B}"
     shown = [(number, board) for number, board in said.boards if board.places]
-    parts = [fill("<b>Scoreboard · {title}</b>", title=title)]
+    where = f" · {said.group}" if said.group else ""
+    parts = [fill("<b>Scoreboard · {title}{where}</b>", title=title, where=where)]
     if not shown:
         parts.append("No scores yet.")
     for number, board in shown:
@@ -198,6 +211,12 @@ def scoreboard(said: Scoreboard) -> Worded:
             parts.append(fill("<i>Part {number}</i>", number=number + 1))
         parts.append(ranking(board))
     return Worded("\n\n".join(parts), (judging(said.session_id),) if said.judge else ())
+
+
+@wording("en", AskWhichScore)
+def ask_which_score(said: AskWhichScore) -> Worded:
+    rows = tuple((Button(title[:50], MeanSession(session=session)),) for session, title in said.sessions)
+    return Worded("You train in several groups. Which one is that for?", rows)
 
 
 def judging(session_id: int) -> Row:

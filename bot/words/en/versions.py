@@ -1,6 +1,6 @@
 """Words for the personal version."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Mapping, Sequence
 
 from bot.words.en.questions import understood
 from bot.words.en.today import different_words
@@ -16,9 +16,10 @@ from bot.words.versions import (
 )
 from bot.words.wording import Button, Row, Worded, wording
 from core.athletes.values import Easing
-from core.desk.commands import ShowHow
+from core.desk.commands import Command, MyVersion, SeeBoard, SeeScores, ShowHow
 from core.desk.reference import catalogue
 from core.desk.says.versions import (
+    AskWhichGroup,
     HowTo,
     LastTime,
     NothingPosted,
@@ -44,7 +45,11 @@ def show_version(said: ShowVersion) -> Worded:
     parts = [understood(said.understood)] if said.understood else []
     parts += [changed(said)] if said.changed else []
     title = said.session.title
-    parts.append(f"<b>{head(version)}</b>" + (fill(" · {title}", title=title) if title else ""))
+    parts.append(
+        f"<b>{head(version)}</b>"
+        + (fill(" · {title}", title=title) if title else "")
+        + (fill(" · {group}", group=said.group) if said.group else "")
+    )
     parts += [today(said)] if said.different else []
     parts += warm_up(said)
     parts += blocks(said)
@@ -52,6 +57,19 @@ def show_version(said: ShowVersion) -> Worded:
     parts += cautions(version)
     parts.append(ending(version))
     return Worded("\n\n".join(part for part in parts if part), buttons(said.version_id))
+
+
+OF_SESSION: Mapping[str, Callable[[int], Command]] = {
+    "version": lambda session: MyVersion(session=session),
+    "board": lambda session: SeeBoard(session=session),
+    "scores": lambda session: SeeScores(session=session),
+}
+
+
+@wording("en", AskWhichGroup)
+def ask_which_group(said: AskWhichGroup) -> Worded:
+    rows = tuple((Button(title[:50], OF_SESSION[said.then](session)),) for session, title in said.sessions)
+    return Worded("Several of your groups have a session now. Which one?", rows)
 
 
 def changed(said: ShowVersion) -> str:

@@ -9,6 +9,7 @@ from core.desk.says.faults import FaultShown
 from core.desk.says.passing_on import WordShown
 from core.measures import MassUnit
 from core.scaling.values import NeedsCoach, Version, VersionLine
+from core.values import Value
 
 
 class Needing(Said):
@@ -141,3 +142,19 @@ class NothingToLookAt(Said):
     """To the coach: there is no session to show this athlete's version of; or they have none today."""
 
     athlete: str
+
+
+class Namesake(Value):
+    """One of those who have a name: as their group calls them, since when they are in it, and which group it is."""
+
+    member: int
+    name: str
+    since: date
+    group: str
+
+
+class AskWho(Said):
+    """To the coach: several have the name that they typed."""
+
+    name: str
+    among: tuple[Namesake, ...]

@@ -5,6 +5,7 @@ from datetime import date, datetime
 from typing import Any
 
 from core.desk.outcome import Said
+from core.desk.says.versions import Sharing
 from core.notation.privacy import Topic
 from core.values import Value
 
@@ -64,14 +65,14 @@ class ChangeTooLate(Said):
 
 
 class LimitsShared(Said):
-    """From now on the coach may see what they spare, or no longer."""
+    """From now on the coach may see what they spare, or no longer. `group`: for who belongs to several."""
 
     yes: bool
+    group: str | None = None
 
 
 class Privacy(Said):
-    """What is kept, and who sees it. `shares`: their coach may see what they spare."""
+    """What is kept, and who sees it. `shares`: whose coaches may see what they spare, by group."""
 
     topic: Topic
-    shares: bool
-    joined: bool
+    shares: tuple[Sharing, ...]

@@ -16,10 +16,15 @@ class WordShown(Value):
 
 
 class OfferWord(Said):
-    """To the athlete: whether the coach shall read in their words what nobody here could."""
+    """To the athlete: whether the coach shall read their words, and of which group where they are in several.
+
+    `unread`: nobody here could read them.
+    """
 
     word: int
     text: str
+    unread: bool = True
+    groups: tuple[tuple[int, str], ...] = ()
 
 
 class WordPassed(Said):

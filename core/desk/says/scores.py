@@ -11,7 +11,7 @@ class ScoreNoted(Said):
 
     `unseen`: they have no version of the session, so nobody knows how it was done. `in_group`: everybody
     reads it, as there is no private chat; `door`: the group whose way into one is shown. `part`: which block it
-    is of, from 1, where several are scored.
+    is of, from 1, where several are scored. `group`: its title, for who belongs to several.
     """
 
     score_id: int
@@ -25,6 +25,7 @@ class ScoreNoted(Said):
     door: int | None = None
     part: int | None = None
     for_whom: str | None = None
+    group: str | None = None
 
 
 class ScoreEntered(Said):
@@ -92,13 +93,20 @@ class NotForScore(Said):
 
 
 class Scoreboard(Said):
-    """`judge`: to the coach in private, who may look at the scores one by one."""
+    """`judge`: to the coach in private, who may look at the scores one by one. `group`: for who belongs to several."""
 
     session_id: int
     title: str | None
     day: date
     boards: tuple[tuple[int, Board], ...]
     judge: bool = False
+    group: str | None = None
+
+
+class AskWhichScore(Said):
+    """What they typed may be a score of any of these sessions: id, and the title of its group."""
+
+    sessions: tuple[tuple[int, str], ...]
 
 
 class NoScoresYet(Said):

@@ -67,7 +67,7 @@ class Changed(Value):
 class ShowVersion(Said):
     """`day` is today on the group's clock; `different` is what counts of it.
 
-    `warm_up`: made to fit, where the coach wrote none.
+    `warm_up`: made to fit, where the coach wrote none. `group`: its title, for who belongs to several.
     """
 
     version_id: int
@@ -82,6 +82,14 @@ class ShowVersion(Said):
     different: tuple[Different, ...] = ()
     day: date | None = None
     warm_up: VersionBlock | None = None
+    group: str | None = None
+
+
+class AskWhichGroup(Said):
+    """Several groups have a session now. `sessions`: id, and the title of its group; `then`: what is shown of it."""
+
+    sessions: tuple[tuple[int, str], ...]
+    then: Literal["version", "board", "scores"]
 
 
 class NoVersion(Said):
@@ -139,8 +147,16 @@ class HowTo(Said):
     variants: tuple[tuple[str, str], ...]
 
 
+class Sharing(Value):
+    """Whether the coaches of one group may see what the athlete spares."""
+
+    group: int
+    title: str
+    yes: bool
+
+
 class Me(Said):
-    """What is known of the athlete; shown to nobody else. `shares`: the coach may see what is spared."""
+    """What is known of the athlete; shown to nobody else. `shares`: whose coaches may see what is spared."""
 
     name: str
     equipment: tuple[Equipment, ...] | None
@@ -151,7 +167,7 @@ class Me(Said):
     sets: tuple[EquipmentSet, ...] = ()
     complaints: tuple[Complaint, ...] = ()
     different: tuple[Different, ...] = ()
-    shares: bool = False
+    shares: tuple[Sharing, ...] = ()
 
 
 class BodyMassNoted(Said):

@@ -47,6 +47,7 @@ from core.store.records.training import (
     ScoreState,
     SessionRecord,
     SessionState,
+    Told,
     VersionRecord,
     VersionState,
 )
@@ -91,6 +92,7 @@ __all__ = [
     "Settled",
     "Settlement",
     "SignUp",
+    "Told",
     "Try",
     "VersionRecord",
     "VersionState",

@@ -108,9 +108,21 @@ class FaultRecord:
     lifted_at: datetime | None
 
 
+@dataclass(frozen=True, slots=True)
+class Told:
+    """How a score was told. `text`: what of the words is the score; `all_of_it`: everything, where that says more.
+
+    `message`: the chat and the platform's id of it.
+    """
+
+    text: str
+    all_of_it: str | None = None
+    message: tuple[int, int] | None = None
+
+
 @dataclass(frozen=True, kw_only=True, slots=True)
 class ScoreRecord:
-    """`text` is what was typed; `block` counts from 0."""
+    """`text` is what was typed of the score itself; `block` counts from 0."""
 
     id: int
     session_id: int

@@ -3,7 +3,7 @@
 from datetime import date, datetime
 from typing import Any
 
-from sqlalchemy import JSON, Index, UniqueConstraint
+from sqlalchemy import JSON, BigInteger, Index, UniqueConstraint
 from sqlmodel import Field
 
 from core.store.tables.row import Row, json, key, maybe_to, table, to
@@ -88,6 +88,7 @@ class ScoreRow(Row, table=True):
     __table_args__ = (
         Index(None, "session_id", "block", "state"),
         Index(None, "session_id", "person_id"),
+        Index(None, "told_chat_id", "told_message_id"),
     )
     id: int | None = key()
     session_id: int = to("session.id")
@@ -100,6 +101,18 @@ class ScoreRow(Row, table=True):
     recorded_at: datetime
     entered_by: int = to("person.id")
     state: str
+    told_chat_id: int | None = maybe_to("chat.id")
+    told_message_id: int | None = Field(default=None, sa_type=BigInteger)
+
+
+class ScoreHealthRow(Row, table=True):
+    """What was typed with a score, whole, where it says more than the score does; `pain`: the part that hurt."""
+
+    __tablename__ = "score_health"
+    score_id: int = to("score.id", primary_key=True)
+    person_id: int = to("person.id", index=True)
+    text: str
+    pain: str | None = None
 
 
 class CoachOrderRow(Row, table=True):
@@ -192,6 +205,7 @@ session_revision = table(SessionRevisionRow)
 version = table(VersionRow)
 adjustment = table(AdjustmentRow)
 score = table(ScoreRow)
+score_health = table(ScoreHealthRow)
 coach_order = table(CoachOrderRow)
 coach_ok = table(CoachOkRow)
 easy_week = table(EasyWeekRow)

@@ -8,6 +8,7 @@ import pytest
 from core.scaling.orders import Pin
 from core.scaling.values import Spot
 from core.scores.values import Score
+from core.store.records import Told
 from tests.integration.store.builders import NOW
 from tests.integration.store.test_training import DAY, VERSION, draft
 
@@ -78,7 +79,7 @@ async def test_what_was_done_comes_newest_first_with_its_version(store, group, c
                 block=0,
                 person_id=ilse.id,
                 version_id=shown.id,
-                text=str(rounds),
+                told=Told(str(rounds)),
                 score=Score(value=rounds, unit="rounds"),
                 entered_by=ilse.id,
                 now=NOW + timedelta(minutes=rounds),

@@ -21,7 +21,7 @@ async def test_nobody_sees_it_before_they_agree(store, group, ilse):
         assert (await seen(unit, group, ilse), await unit.words.to_tell(group.id, DAY)) == ([], [])
         await unit.words.pass_on(word.id, NOW + minutes(1))
         assert await seen(unit, group, ilse) == ["metal plate in my foot"]
-        assert (await unit.words.get(word.id)).passed_at == NOW + minutes(1)
+        assert (await unit.words.find(word.id, ilse.id)).passed_at == NOW + minutes(1)
 
 
 async def test_it_stands_in_the_digest_of_one_day(store, group, ilse):
@@ -45,7 +45,7 @@ async def test_held_back_coaches_see_no_more_of_what_is_spared(store, group, ils
     async with store.unit() as unit:
         for about in ("spare", "said"):
             await unit.words.pass_on((await keeps(unit, group, ilse, about, about)).id, NOW)
-        await unit.words.hold_back(ilse.id)
+        await unit.words.hold_back(ilse.id, group.id)
         assert await seen(unit, group, ilse) == ["said"]
         assert [one.text for one in await unit.words.of_person(ilse.id)] == ["spare", "said"]
 
@@ -55,7 +55,7 @@ async def test_forgotten_its_words_are_gone_and_its_place_is_nobody_else_s(store
         word = await keeps(unit, group, ilse)
         await unit.words.pass_on(word.id, NOW)
         await unit.words.forget(word.id, NOW)
-        assert await unit.words.get(word.id) is None
+        assert await unit.words.find(word.id, ilse.id) is None
         assert (await seen(unit, group, ilse), await unit.words.of_person(ilse.id)) == ([], [])
         assert "metal" not in str((await unit.personal.everything(ilse.id))["coach_word"])
         assert (await keeps(unit, group, ilse)).id != word.id
@@ -67,4 +67,4 @@ async def test_it_is_taken_along_and_erased_with_its_person(store, group, ilse):
         [row] = (await unit.personal.everything(ilse.id))["coach_word"]
         assert row["text"] == "metal plate in my foot"
         await unit.personal.erase(ilse.id)
-        assert await unit.words.get(word.id) is None
+        assert await unit.words.find(word.id, ilse.id) is None

@@ -45,7 +45,7 @@ async def test_an_athlete_who_joins_as_coach_is_coach(store, coach, group):
 async def test_a_former_coach_comes_back_in_the_role_of_now(store, coach, group):
     async with store.unit() as unit:
         await unit.groups.join(coach.id, group.id, Role.COACH, NOW)
-        await unit.groups.leave(coach.id, group.id, NOW)
+        await unit.groups.follow(coach.id, group.id, None, NOW)
         back = await unit.groups.join(coach.id, group.id, Role.ATHLETE, LATER)
     assert (back.role, back.joined_at, back.left_at) == (Role.ATHLETE, LATER, None)
 
@@ -62,7 +62,7 @@ async def test_members_are_found_by_role_with_who_they_are(store, ilse, coach, g
 async def test_who_left_is_no_member(store, ilse, group):
     async with store.unit() as unit:
         await unit.groups.join(ilse.id, group.id, Role.ATHLETE, NOW)
-        await unit.groups.leave(ilse.id, group.id, LATER)
+        await unit.groups.follow(ilse.id, group.id, None, LATER)
         assert await unit.groups.members(group.id) == []
         assert await unit.groups.groups_of(ilse.id) == []
         assert await unit.groups.membership(ilse.id, group.id) is None
@@ -72,7 +72,6 @@ async def test_a_group_without_the_bot_is_nobodys_group(store, ilse, group):
     async with store.unit() as unit:
         await unit.groups.join(ilse.id, group.id, Role.ATHLETE, NOW)
         assert [one.group_id for one in await unit.groups.groups_of(ilse.id)] == [group.id]
-        assert await unit.groups.groups_of(ilse.id, role=Role.COACH) == []
         await unit.groups.mark_left(group.id)
         assert await unit.groups.groups_of(ilse.id) == []
 
@@ -81,7 +80,33 @@ async def test_what_a_member_chose_is_kept(store, ilse, group):
     async with store.unit() as unit:
         await unit.groups.join(ilse.id, group.id, Role.ATHLETE, NOW)
         await unit.groups.set_pair(ilse.id, group.id, 2)
-        await unit.groups.set_role(ilse.id, group.id, Role.COACH)
+        await unit.groups.follow(ilse.id, group.id, Role.COACH, NOW)
         await unit.groups.share_limits(ilse.id, group.id, yes=True)
         member = await unit.groups.membership(ilse.id, group.id)
     assert (member.pair, member.role, member.shares_limits) == (2, Role.COACH, True)
+
+
+async def test_what_the_platform_says_is_followed(store, ilse, group):
+    async with store.unit() as unit:
+        await unit.groups.join(ilse.id, group.id, Role.COACH, NOW)
+        await unit.groups.follow(ilse.id, group.id, Role.ATHLETE, NOW)
+        assert (await unit.groups.membership(ilse.id, group.id)).role is Role.ATHLETE
+        await unit.groups.follow(ilse.id, group.id, None, NOW)
+        assert await unit.groups.membership(ilse.id, group.id) is None
+        await unit.groups.follow(ilse.id, group.id, Role.ATHLETE, LATER)
+        assert (await unit.groups.membership(ilse.id, group.id)).joined_at == LATER
+
+
+async def test_nobody_is_made_a_member_by_following_them(store, ilse, group):
+    async with store.unit() as unit:
+        await unit.groups.follow(ilse.id, group.id, Role.ATHLETE, NOW)
+        assert await unit.groups.members(group.id) == []
+
+
+async def test_two_of_one_name_are_told_apart_in_the_order_they_came(store, ilse, group):
+    async with store.unit() as unit:
+        other = await unit.people.meet(77, "ilse", "en", NOW)
+        await unit.groups.join(ilse.id, group.id, Role.ATHLETE, NOW)
+        await unit.groups.join(other.id, group.id, Role.ATHLETE, LATER)
+        found = await unit.groups.members(group.id)
+    assert [(one.person.name, one.own_name) for one in found] == [("Ilse", "Ilse"), ("ilse (2)", "ilse")]

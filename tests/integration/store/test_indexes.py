@@ -39,7 +39,9 @@ async def a_session(unit, person, group):
     session = await unit.sessions.draft(
         group_id=group.id, author_id=person.id, day=day, text="", session=Session(blocks=()), now=NOW
     )
-    await unit.sessions.newest_draft(person.id)
+    await unit.sessions.newest_draft(person.id, [group.id])
+    await unit.scores.told_in(group.chat_id, 7)
+    await unit.scores.pains_in(1)
     await unit.sessions.posted_on(group.id, day)
     await unit.sessions.all_posted_on(group.id, day)
     await unit.sessions.latest_posted(group.id)
@@ -54,7 +56,7 @@ async def a_session(unit, person, group):
     await unit.faults.standing(group.id, person.id)
     await unit.words.seen_of(group.id, person.id)
     await unit.words.to_tell(group.id, day)
-    await unit.words.hold_back(person.id)
+    await unit.words.hold_back(person.id, group.id)
     await unit.groups.hold(person.id, group.id, yes=True)
 
 

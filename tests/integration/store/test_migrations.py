@@ -115,3 +115,24 @@ async def test_an_old_file_goes_on_with_what_was_begun(old):
         question = await unit.questions.open_in(letter.chat_id)
     assert (update.update_id, due.key, question.kind) == (900, "post:9", "limits")
     assert (letter.state, letter.resends) == (LetterState.WAITING, 0)
+
+
+async def test_what_was_typed_beside_a_score_moves_apart(tmp_path):
+    """The file of before, with health in a score's words."""
+    place = tmp_path / "old.db"
+    connection = sqlite3.connect(place)
+    connection.executescript(OLD_FILES[0].read_text())
+    connection.execute(
+        "UPDATE score SET text = '7+3 scaled, my knee hurts', body = json_set(body, '$.pain', 'my knee hurts')"
+    )
+    connection.commit()
+    connection.close()
+    await migrate(place)
+    async with Store(place) as store, store.reading() as unit:
+        ilse = await unit.people.by_user(101)
+        [member] = await unit.groups.groups_of(ilse.id)
+        session = await unit.sessions.posted_on(member.group_id, DAY)
+        [(_, score)] = await unit.scores.counting(session.id, 0)
+        assert (score.text, score.score.pain) == ("7+3 scaled", None)
+        assert await unit.scores.pains_in(session.id) == {score.id: "my knee hurts"}
+        assert await unit.scores.words_of(score) == "7+3 scaled, my knee hurts"

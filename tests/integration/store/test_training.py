@@ -11,7 +11,7 @@ from core.scaling.values import Because, Change, Reason, Version, VersionBlock, 
 from core.scores.values import Score
 from core.sessions.values import Aim, Block, Format, Line, Session
 from core.store import documents
-from core.store.records import ScoreState, SessionState, VersionState
+from core.store.records import ScoreState, SessionState, Told, VersionState
 from tests.integration.store.builders import NOW
 
 DAY = date(2026, 3, 2)
@@ -55,7 +55,7 @@ async def record(unit, session_id, person, value, now=NOW):
         block=0,
         person_id=person.id,
         version_id=None,
-        text=str(value),
+        told=Told(str(value)),
         score=Score(value=value, unit="rounds", load_kg=Decimal("12.5")),
         entered_by=person.id,
         now=now,
@@ -94,11 +94,11 @@ async def test_the_newest_draft_is_the_one_to_go_on_with(store, group, coach, il
     async with store.unit() as unit:
         await draft(unit, group, coach)
         second = await draft(unit, group, coach)
-        assert await unit.sessions.newest_draft(coach.id) == second
-        assert await unit.sessions.newest_draft(ilse.id) is None
+        assert await unit.sessions.newest_draft(coach.id, [group.id]) == second
+        assert await unit.sessions.newest_draft(ilse.id, [group.id]) is None
         await unit.sessions.discard(second.id)
-        await unit.sessions.schedule((await unit.sessions.newest_draft(coach.id)).id, LATER)
-        assert await unit.sessions.newest_draft(coach.id) is None
+        await unit.sessions.schedule((await unit.sessions.newest_draft(coach.id, [group.id])).id, LATER)
+        assert await unit.sessions.newest_draft(coach.id, [group.id]) is None
 
 
 async def test_the_posted_session_is_found_by_its_day_and_as_the_latest(store, group, coach, posted):
