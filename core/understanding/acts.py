@@ -74,8 +74,11 @@ class WellAgain(Act):
 
 
 class Sign(Act):
+    """`person`: whose it is, where a coach tells of somebody."""
+
     act: Literal["sign"] = "sign"
     sign: Stop
+    person: str | None = None
 
 
 class Condition(Act):
@@ -144,7 +147,7 @@ class Well(Act):
 
 class Elsewhere(Act):
     act: Literal["elsewhere"] = "elsewhere"
-    place: SetName | None = None
+    place: str | None = None
     until: str | None = None
     equipment: tuple[Equipment, ...] | None = None
 
@@ -447,7 +450,7 @@ ACTS: Final[dict[str, type[Act]]] = {
     for kind in (Told, Asked, Wished, Coached, Said)
     for cls in get_args(kind)
 }
-_BOTH: Final = frozenset({"scored", "how_long", "board", "thanks", "greeting", "small_talk"})
+_BOTH: Final = frozenset({"scored", "sign", "how_long", "board", "thanks", "greeting", "small_talk"})
 OF_COACH: Final = frozenset(cls.model_fields["act"].default for cls in get_args(Coached)) | _BOTH
 OF_ATHLETE: Final = frozenset(ACTS) - OF_COACH | _BOTH
 

@@ -19,16 +19,15 @@ class Chooser:
     acts: tuple[str, ...]
     bias: tuple[int, ...]
     scale: int
-    facts: Mapping[str, list[int]]
+    facts: Mapping[str, tuple[tuple[int, int], ...]]
 
     def chances(self, found: Iterable[str]) -> dict[str, float]:
         """The chance of each act; they add up to one."""
         sums = list(self.bias)
+        facts = self.facts
         for fact in dict.fromkeys(found):
-            pairs = self.facts.get(fact)
-            if pairs:
-                for at in range(0, len(pairs), 2):
-                    sums[pairs[at]] += pairs[at + 1]
+            for act, weight in facts.get(fact, ()):
+                sums[act] += weight
         most = max(sums)
         grown = [exp((one - most) / self.scale) for one in sums]
         whole = sum(grown)
@@ -48,7 +47,8 @@ def chooser(speaker: str) -> Chooser:
 
 
 def as_chooser(learned: Mapping[str, Any]) -> Chooser:
-    return Chooser(tuple(learned["acts"]), tuple(learned["bias"]), learned["scale"], learned["facts"])
+    facts = {fact: tuple(zip(pairs[::2], pairs[1::2], strict=True)) for fact, pairs in learned["facts"].items()}
+    return Chooser(tuple(learned["acts"]), tuple(learned["bias"]), learned["scale"], facts)
 
 
 def digest_of_weights() -> str:

@@ -37,6 +37,13 @@ HELPING: Final = frozenset(
         "joint",
         "span",
         "no_side",
+        "at_word",
+        "that_word",
+        "what_word",
+        "if_word",
+        "every_word",
+        "now_word",
+        "half_day",
         "not_the",
         "for_word",
         "left_word",
@@ -70,7 +77,7 @@ NAMED: Final = frozenset(
         "count",
         "format",
     }
-    | {"zone_name", "rx", "scaled_word"}
+    | {"zone_name", "rx", "scaled_word", "short_day"}
 )
 
 
@@ -128,9 +135,17 @@ class Marked:
 
 
 def mark(
-    typed: str, people: Sequence[str] | None = None, known: Lexicon | None = None, *, asks_place: bool = False
+    typed: str,
+    people: Sequence[str] | None = None,
+    known: Lexicon | None = None,
+    *,
+    asks_place: bool = False,
+    names_small: bool = False,
 ) -> Marked:
-    """Everything that is named. `people`: the names of the group; None where nobody knows them."""
+    """Everything that is named. `people`: the names of the group; None where nobody knows them.
+
+    `asks_place`: any word may be a place; `names_small`: where nobody knows the names, they may be typed small.
+    """
     every = known or lexicon()
     text = read_text(typed)
     meant = _put_right(text.tokens, every, people)
@@ -141,7 +156,7 @@ def mark(
     marks = [Mark(one.start, one.end, (Sense(one.kind, ""),), one) for one in found]
     if people is None or asks_place:
         marks += _places(text.tokens, taken, asks_place=asks_place)
-    marks += _people(text.tokens, meant, people, words, _covered(marks))
+    marks += _people(text.tokens, meant, people, words, _covered(marks), small=names_small)
     named, meanings, helping = _named(text.tokens, meant, words, taken | _covered(marks))
     marks += named
     marks += _places(text.tokens, _covered(marks), asks_place=asks_place)
@@ -195,29 +210,38 @@ def _people(
     people: Sequence[str] | None,
     known: Lexicon,
     taken: set[int],
+    *,
+    small: bool,
 ) -> Iterator[Mark]:
     """Names of the group; where nobody knows them, words that look like names."""
     names = _folded_names(tuple(people or ()))
     for at, token in enumerate(tokens):
         if token.kind != "word" or at in taken:
             continue
-        name = _name(token, meant[at], names, known, guessing=people is None)
+        name = _name(token, meant[at], names, known)
+        if (
+            name is None
+            and not names
+            and _is_like_a_name(token, meant[at], known, small=small and people is None)
+        ):
+            name = token.typed.removesuffix("'s").removesuffix("'").capitalize()
         if name:
             yield Mark(at, at + 1, (Sense("person", name),))
 
 
-def _name(token: Token, meant: str, names: dict[str, str], known: Lexicon, *, guessing: bool) -> str | None:
-    typed = token.typed.removesuffix("'s").removesuffix("'")
+def _name(token: Token, meant: str, names: dict[str, str], known: Lexicon) -> str | None:
     word = token.word if token.word in names else token.word.removesuffix("s")
-    capital = typed[:1].isupper()
-    if word in names and (capital or word not in known.words):
-        return names[word]
-    # Who isn't of the group, or of a group that nobody knows: a capital, and no word.
+    capital = token.typed[:1].isupper()
+    return names[word] if word in names and (capital or meant not in known.words) else None
+
+
+def _is_like_a_name(token: Token, meant: str, known: Lexicon, *, small: bool) -> bool:
+    """A short word that nobody knows, with a capital unless names may be small."""
+    typed = token.typed.removesuffix("'s").removesuffix("'")
+    capital = typed[:1].isupper() and typed[1:].islower()
     short = _SHORTEST_NAME <= len(typed) <= _LONGEST_GUESSED_NAME
-    unknown = (
-        capital and typed[1:].islower() and short and not _is_word(token.word, known) and meant == token.word
-    )
-    return typed if unknown and (guessing or not names) else None
+    unknown = not _is_word(token.word, known) and not _is_word(token.word.removesuffix("s"), known)
+    return short and unknown and (capital or (small and typed.islower())) and meant == token.word
 
 
 def _is_word(word: str, known: Lexicon) -> bool:
@@ -302,4 +326,8 @@ def _end_of_place(tokens: Sequence[Token], taken: set[int], at: int, *, asks_pla
 
 @lru_cache(maxsize=2000)
 def _is_place(name: str) -> bool:
-    return bool(places_in(name)) and len(key(name)) > _LONGEST_PLACE
+    """Whether a place is named from the first of these words to the last."""
+    if len(key(name)) <= _LONGEST_PLACE or not places_in(name):
+        return False
+    words = name.split()
+    return len(words) == 1 or not (places_in(" ".join(words[1:])) or places_in(" ".join(words[:-1])))

@@ -1,5 +1,6 @@
 """Numbers with what they count: `16 kg`, `8:43`, `7+12`, `half an hour`, `8/10`, `june 14th`."""
 
+import re
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from typing import Final
@@ -18,6 +19,8 @@ _KG: Final = {"kg": 1.0, "lb": _KG_PER_LB, "st": _STONE_LB * _KG_PER_LB, "g": 0.
 _HARDEST: Final = 10
 _LAST_HOUR: Final = 24
 _LAST_DAY: Final = 31
+# `2.140 m` on the continent: nobody rows two metres.
+_THOUSANDS: Final = re.compile(r"[0-9]{1,2}[.][0-9]{3}")
 _ORDINALS: Final = frozenset({"st", "nd", "rd", "th"})
 
 
@@ -134,6 +137,14 @@ def _clock(reader: _Reader, at: int) -> Quantity | None:
 
 
 def _spoken_clock(reader: _Reader, at: int) -> Quantity | None:
+    past = reader.sense(at, "past_hour")
+    if past and (told := reader.number(past[2])) and told[0] <= _LAST_HOUR:
+        half = reader.sense(told[1], "half_day")
+        minutes = told[0] * 60 + float(past[1])
+        later = 12 * 60 if half and half[1] == "pm" and minutes < 12 * 60 else 0
+        return Quantity(
+            "hour", at, half[2] if half else told[1], minutes + later, unit=half[1] if half else ""
+        )
     found = reader.sense(at, "clock")
     if found is None:
         return None
@@ -229,6 +240,8 @@ def _length(_: _Reader, at: int, value: float, name: str, end: int) -> Quantity:
 
 
 def _metres_or_minutes(reader: _Reader, at: int, value: float, end: int) -> Quantity:
+    if _THOUSANDS.fullmatch(reader.typed(at)):
+        return Quantity("distance", at, end, value * 1000, unit="m")
     after = reader.number(end)
     if after and end < len(reader.tokens) and reader.tokens[end].glued and after[0] < 60:  # noqa: PLR2004 - seconds
         return Quantity("span", at, after[1], value * 60 + after[0], unit="min", second=after[0])
@@ -237,7 +250,8 @@ def _metres_or_minutes(reader: _Reader, at: int, value: float, end: int) -> Quan
 
 def _mass(reader: _Reader, at: int, value: float, name: str, end: int) -> Quantity:
     kilos = value * _KG[name]
-    if name == "st" and (more := reader.number(end)) and more[0] < _STONE_LB:
+    after = end + reader.is_and(end)
+    if name == "st" and (more := reader.number(after)) and more[0] < _STONE_LB:
         unit = reader.sense(more[1], "mass")
         return Quantity("load", at, unit[2] if unit else more[1], kilos + more[0] * _KG_PER_LB, unit="st")
     return Quantity("load", at, end, kilos, unit=name)

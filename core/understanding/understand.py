@@ -14,6 +14,7 @@ from core.understanding.features import features
 from core.understanding.lexicon import lexicon
 from core.understanding.marks import Marked, mark
 from core.understanding.slots import body
+from core.understanding.slots.answers import answers_to, given_the_question
 from core.understanding.slots.fill import fill
 from core.understanding.slots.stretch import Stretch
 from core.understanding.slots.uses import crowded, unaccounted
@@ -22,6 +23,8 @@ from core.understanding.values import Context, Message, Understood
 # From this chance on an act is taken; from the lower one on it is worth asking about.
 TAKEN: Final = 0.45
 ASKED: Final = 0.2
+# From this chance on a hello or a thank-you stands by itself beside the matter.
+_PLAIN: Final = 0.75
 # What it costs to part a message where it may be one telling.
 _AT_A_COMMA: Final = 0.5
 _AT_AN_END: Final = 0.12
@@ -34,9 +37,16 @@ _TRIED: Final = 4
 _NOTHING_FITS: Final = 0.02
 # Said beside the matter: left out where there is a matter.
 _BESIDE: Final = frozenset({"small_talk", "greeting", "thanks"})
-_OF_THINGS: Final = frozenset({"has", "got", "lost", "elsewhere"})
+# An act says nothing beside any of these.
+_BY_OTHERS: Final[Mapping[str, frozenset[str]]] = {
+    "has_nothing": frozenset({"has", "got", "lost", "elsewhere"}),
+    "nothing_hurt": frozenset({"spares", "condition", "hurt"}),
+    "help": frozenset({"how_to", "how_heavy", "my_version", "how_to_pace"}),
+}
 _ANSWERS: Final = frozenset({"agrees", "declines"})
-_JOINED: Final = frozenset({"has", "got", "lost", "spares", "condition", "hurt", "well_again", "elsewhere"})
+_JOINED: Final = frozenset(
+    {"has", "got", "lost", "spares", "condition", "hurt", "well_again", "elsewhere", "session"}
+)
 
 
 @dataclass(frozen=True)
@@ -60,36 +70,44 @@ class Chosen:
 def understand(message: Message, context: Context | None = None) -> Understood:
     """Everything that a message tells, asks or wishes, in its order. Never raises for any text."""
     told = context or Context()
-    marked = mark(message.text, told.people, asks_place=told.question == "zone")
-    if message.role == "athlete" and (sign := _sign(message.text, marked)):
+    marked = mark(
+        message.text, told.people, asks_place=told.question == "zone", names_small=message.role == "coach"
+    )
+    if sign := _sign(message, marked):
         return Understood(acts=(sign,), language=marked.language)
     chosen = _joined(_segmented(marked, message, told), marked, told)
-    taken = [one for one in chosen if one.chance >= TAKEN and one.acts]
-    taken = _without_beside(taken, told)
+    taken = _consistent([one for one in chosen if one.chance >= TAKEN and one.acts], told)
     doubtful = [one for one in chosen if one.chance < TAKEN or not one.acts]
-    between = _between(doubtful) if not taken else ()
     acts: tuple[AnyAct, ...] = tuple(act for one in taken for act in one.acts)
     return Understood(
         acts=acts,
-        unread=tuple(words for one in doubtful if (words := marked.text.words(one.start, one.end))),
-        between=between,
+        unread=tuple(words for one in doubtful if (words := _carries(marked, one, alone=not taken))),
+        between=_between(doubtful) if not taken else (),
         language=marked.language,
     )
 
 
-def _sign(text: str, marked: Marked) -> Sign | None:
-    """A stop sign of the speaker's own; every doubt on the safe side."""
+def _carries(marked: Marked, one: Chosen, *, alone: bool) -> str:
+    """The words of a stretch that nobody understood; nothing where a single word stands beside what was."""
+    words = sum(marked.text.tokens[at].kind != "mark" for at in range(one.start, one.end))
+    return marked.text.words(one.start, one.end) if alone or words > 1 else ""
+
+
+def _sign(message: Message, marked: Marked) -> Sign | None:
+    """A stop sign of the speaker's own, or of somebody whom a coach tells of; every doubt on the safe side."""
     found = body.signs(marked)
+    text = message.text.strip()
+    if message.role == "coach":
+        person = next((one.value("person") for one in marked.marks if one.value("person")), None)
+        return Sign(sign=cast("Stop", found[0][0]), person=person, text=text) if found else None
     if found and not body.tells_of_another(marked):
-        return Sign(sign=cast("Stop", found[0][0]), text=text.strip())
-    if read_alarm(text) not in {"told", "asked"}:
-        return None
-    return Sign(sign="faint", text=text.strip())
+        return Sign(sign=cast("Stop", found[0][0]), text=text)
+    return Sign(sign="faint", text=text) if read_alarm(text) in {"told", "asked"} else None
 
 
 def _segmented(marked: Marked, message: Message, context: Context) -> list[Chosen]:
     """The cheapest way to part the message: a stretch costs what its act is unsure by, each parting a little."""
-    found = pieces(marked, _joining())
+    found = pieces(marked, joining())
     if not found:
         return []
     single = [_choose(marked, one, one, message, context) for one in found]
@@ -114,7 +132,9 @@ def _claims(inner: Sequence[Chosen], name: str) -> float:
     claims = (
         one.chance - one.chances.get(name, 0.0)
         for one in inner
-        if one.acts and one.name != name and one.name not in _BESIDE and one.chance >= TAKEN
+        if one.acts
+        and one.name not in {name, "small_talk"}
+        and one.chance >= (_PLAIN if one.name in _BESIDE else TAKEN)
     )
     return _CLAIM * sum(claims)
 
@@ -124,7 +144,7 @@ def _parting(piece: Piece) -> float:
 
 
 @lru_cache(maxsize=1)
-def _joining() -> frozenset[str]:
+def joining() -> frozenset[str]:
     """The words that may begin another telling, of every language."""
     return frozenset(
         spelled for spelled, senses in lexicon().senses.items() if any(one.kind == "joint" for one in senses)
@@ -144,13 +164,12 @@ def _choose(
     found = features(marked, start, end, context.question, session=context.session is not None)
     chances = chooser(message.role).chances(found)
     likely = sorted(chances, key=chances.__getitem__, reverse=True)[:_TRIED]
+    likely += [name for name in answers_to(context.question) if name in chances and name not in likely]
     stretch = Stretch(marked, start, end, context)
     fitting = [
-        Chosen(
-            start, end, name, chances[name], acts, chances=chances, left_out=_left_out(name, stretch, inner)
-        )
+        Chosen(start, end, name, chance, acts, chances=chances, left_out=_left_out(name, stretch, inner))
         for name in likely
-        if (acts := fill(name, stretch))
+        if (acts := fill(name, stretch)) and (chance := given_the_question(name, chances[name], stretch))
     ]
     if not fitting:
         return Chosen(start, end, likely[0], 0.0, (), chances=chances)
@@ -176,15 +195,15 @@ def _joined(chosen: Sequence[Chosen], marked: Marked, context: Context) -> list[
     return found
 
 
-def _without_beside(taken: Sequence[Chosen], context: Context) -> list[Chosen]:
-    matter = [one for one in taken if one.name not in _BESIDE]
-    if not matter:
-        return list(taken)
-    if any(one.name in _OF_THINGS for one in matter):
-        matter = [one for one in matter if one.name != "has_nothing"]
+def _consistent(taken: Sequence[Chosen], context: Context) -> list[Chosen]:
+    """Without what only stands beside the matter, or what another act makes empty."""
+    names = {one.name for one in taken}
+    left = [one for one in taken if not _BY_OTHERS.get(one.name, frozenset()) & names]
     if context.question in {"consent", "screening"}:
-        return matter
-    return [one for one in matter if one.name not in _ANSWERS] or matter
+        left = [one for one in left if one.name not in _ANSWERS or names <= _ANSWERS | _BESIDE]
+    elif not names <= _ANSWERS | _BESIDE:
+        left = [one for one in left if one.name not in _ANSWERS]
+    return [one for one in left if one.name != "small_talk" or len(left) == 1]
 
 
 def _between(doubtful: Sequence[Chosen]) -> tuple[str, ...]:

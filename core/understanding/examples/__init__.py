@@ -28,12 +28,12 @@ def examples() -> tuple[Example, ...]:
 
 
 def read_examples(folder: Path) -> tuple[Example, ...]:
-    """The examples of a folder, a file a language."""
+    """The examples of a folder; what stands before a hyphen in a file's name is its language."""
     return tuple(
         example
         for path in sorted(folder.glob("*.toml"))
         for act, table in tomllib.loads(path.read_text(encoding="utf-8")).items()
-        for example in _of_act(act, table, path.stem)
+        for example in _of_act(act, table, path.stem.split("-")[0])
     )
 
 

@@ -48,7 +48,7 @@ def muscle(stretch: Stretch) -> str | None:
     named = stretch.marks("muscle") or stretch.marks("part", "maybe_part")
     if not named:
         return None
-    return named[0].value("muscle") or " ".join(stretch.marked.words[named[0].start : named[0].end])
+    return " ".join(stretch.marked.words[named[0].start : named[0].end])
 
 
 def _is_another(stretch: Stretch, at: int) -> bool:

@@ -1,9 +1,12 @@
 """Days, times of day and lengths of time, out of a stretch, as they were said."""
 
 from core.understanding.marks import Mark
+from core.understanding.quantities import Quantity
 from core.understanding.slots.stretch import Stretch
 
 _NOON, _DAY_H, _HOUR_MIN = 12, 24, 60
+# A class at `7` with nothing else said is one of the evening.
+_EARLIEST_CLASS = 8
 _DAY_S = 86_400
 _ORDINAL = {1: "st", 2: "nd", 3: "rd", 21: "st", 22: "nd", 23: "rd", 31: "st"}
 _MONTHS = (
@@ -14,13 +17,13 @@ _MONTHS = (
 
 def days(stretch: Stretch) -> list[str]:
     """Every day that is named, in plain words, each once."""
-    found = [_day(one) for one in stretch.marks("day", "date")]
+    found = [_day(one) for one in stretch.marks("day", "short_day", "date")]
     return list(dict.fromkeys(one for one in found if one))
 
 
 def _day(mark: Mark) -> str | None:
     if mark.quantity is None:
-        return mark.value("day")
+        return mark.value("day", "short_day")
     number = int(mark.quantity.value)
     day = f"{number}{_ORDINAL.get(number, 'th')}"
     return f"{day} {_MONTHS[int(mark.quantity.second) - 1]}" if mark.quantity.second else day
@@ -32,7 +35,7 @@ def day(stretch: Stretch) -> str | None:
 
 def until(stretch: Stretch) -> str | None:
     """The day up to which something holds: behind an `until`, or behind the day it begins."""
-    found = stretch.marks("day", "date")
+    found = stretch.marks("day", "short_day", "date")
     for one in found:
         before = range(max(stretch.start, one.start - 2), one.start)
         if any(stretch.marked.helps(at, "until_word") is not None for at in before):
@@ -82,9 +85,20 @@ def _told_hours(stretch: Stretch) -> list[tuple[int, float, bool]]:
                 (one.start, (one.low or 0) * _HOUR_MIN, False),
                 (one.start, one.value * _HOUR_MIN, False),
             ]
+        elif one.kind == "number" and _as_four_digits(stretch, one) is not None:
+            found.append((one.start, _as_four_digits(stretch, one) or 0, True))
         elif one.kind == "number" and one.value <= _DAY_H:
             found.append((one.start, one.value * _HOUR_MIN, False))
     return found
+
+
+def _as_four_digits(stretch: Stretch, one: Quantity) -> float | None:
+    """`0600`, `1900`: a time of day as some write it."""
+    typed = stretch.marked.text.tokens[one.start].typed
+    if len(typed) != len("0600") or not typed.isdigit():
+        return None
+    hours, minutes = int(typed[:2]), int(typed[2:])
+    return hours * _HOUR_MIN + minutes if hours < _DAY_H and minutes < _HOUR_MIN else None
 
 
 def _clock(value: float, sure: bool, *, evening: bool) -> str:
@@ -94,7 +108,24 @@ def _clock(value: float, sure: bool, *, evening: bool) -> str:
     return f"{hours % _DAY_H:02}:{rest:02}"
 
 
-def one_clock(stretch: Stretch) -> str | None:
-    """The first time of day that is named."""
-    told = [one for one in _told_hours(stretch) if stretch.quantities("clock", "hour")]
-    return _clock(told[0][1], sure=True, evening=False) if told else None
+def one_clock(stretch: Stretch, *, of_class: bool = False) -> str | None:
+    """The first time of day that is named; people train together in the evening unless they say otherwise."""
+    told = [one for one in _told_hours(stretch) if _is_time(stretch, one[0])]
+    if not told:
+        return None
+    late = any(stretch.marked.helps(at, "half_day") == "pm" for at in range(stretch.start, stretch.end))
+    value, sure = told[0][1:]
+    late = late or (of_class and not sure and value < _EARLIEST_CLASS * _HOUR_MIN)
+    return _clock(
+        value + _NOON * _HOUR_MIN if late and value < _NOON * _HOUR_MIN else value, sure=True, evening=False
+    )
+
+
+def _is_time(stretch: Stretch, at: int) -> bool:
+    mark = stretch.marked.mark_at[at]
+    one = mark.quantity if mark else None
+    if one is None:
+        return False
+    before = range(max(stretch.start, at - 2), at)
+    at_word = any(stretch.marked.helps(place, "at_word") is not None for place in before)
+    return one.kind in {"clock", "hour"} or _as_four_digits(stretch, one) is not None or at_word

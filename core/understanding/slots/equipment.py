@@ -32,7 +32,8 @@ class _Item:
     thing: str | None = None
     plural: bool = False
     count: int | None = None
-    loads: list[Decimal] = field(default_factory=list)
+    loads: list[tuple[float, str]] = field(default_factory=list)  # with the unit as it was typed, "" for none
+    step: Decimal | None = None
     low: Decimal | None = None
     high: Decimal | None = None
     lacks: bool = False
@@ -44,6 +45,15 @@ class _Item:
     @property
     def is_bare(self) -> bool:
         return self.thing is None and bool(self.loads or self.high)
+
+    @property
+    def only_counts(self) -> bool:
+        return self.thing is None and not self.loads and self.high is None and self.count is not None
+
+    def loads_in(self, units: MassUnit) -> list[Decimal]:
+        """In kg; a bare number takes the unit that is typed beside it: `20, 35 and 50 lb`."""
+        typed = next((unit for _, unit in self.loads if unit), "")
+        return [exact_kg(load) if unit else _bare(load, typed, units) for load, unit in self.loads]
 
 
 def equipment(stretch: Stretch) -> tuple[Equipment, ...]:
@@ -90,7 +100,7 @@ def _items(stretch: Stretch) -> Iterator[_Item]:
             at = mark.end
             continue
         if _parts(stretch, at):
-            if item.thing or item.loads or item.high:
+            if item.thing or item.loads or item.high or item.only_counts:
                 yield item
                 lacks = item.lacks and stretch.marked.helps(at, "or") is not None
                 item = _Item(lacks=lacks)
@@ -110,6 +120,10 @@ def _parts(stretch: Stretch, at: int) -> bool:
 
 def _take(item: _Item, mark: Mark, stretch: Stretch) -> None:
     thing = mark.value("thing", "other_thing")
+    if thing == "stairs" and item.loads and stretch.word(mark.start).startswith("step"):
+        item.step = item.loads_in(stretch.context.units)[-1]
+        item.loads.pop()
+        return
     if thing:
         item.named_first = not (item.loads or item.high)
         item.thing = thing
@@ -129,20 +143,20 @@ def _take_quantity(item: _Item, one: Quantity, stretch: Stretch) -> None:
     units = stretch.context.units
     before = stretch.marked.helps(one.start - 1, "up_to") if one.start > stretch.start else None
     if one.kind == "load":
-        _load(item, exact_kg(one.value), up_to=before is not None)
+        _load(item, one.value, one.unit, up_to=before is not None)
     elif one.kind in {"load_range", "range"}:
         is_kg = one.kind == "load_range"
         item.low = exact_kg(one.low or 0) if is_kg else in_kg(one.low or 0, units)
         item.high = exact_kg(one.value) if is_kg else in_kg(one.value, units)
     elif one.kind == "times":
         item.count = int(one.value) if one.value <= _MOST_OF_ONE else item.count
-        item.loads.append(exact_kg(one.second or 0) if one.unit else in_kg(one.second or 0, units))
+        item.loads.append((one.second or 0, one.unit))
     elif one.kind == "height":
         item.height_cm = plain(Decimal(f"{one.value:.2f}"))
     elif one.kind == "span" and one.unit == "s":
         item.plural = True
         item.thing = item.thing or "dumbbell"
-        _load(item, in_kg(one.value, units), up_to=False)
+        _load(item, one.value, "", up_to=False)
     elif one.kind == "number":
         _number(item, one, stretch, up_to=before is not None)
 
@@ -160,18 +174,22 @@ def _number(item: _Item, one: Quantity, stretch: Stretch, *, up_to: bool) -> Non
         return
     if stretch.marked.text.tokens[one.start].kind == "word" and one.value <= _MOST_OF_ONE:
         return
-    _load(item, in_kg(one.value, stretch.context.units), up_to=up_to)
+    _load(item, one.value, "", up_to=up_to, units=stretch.context.units)
 
 
 def _ends(stretch: Stretch, at: int) -> bool:
     return at >= stretch.end or _parts(stretch, at)
 
 
-def _load(item: _Item, load: Decimal, *, up_to: bool) -> None:
+def _load(item: _Item, load: float, unit: str, *, up_to: bool, units: MassUnit = MassUnit.KG) -> None:
     if up_to:
-        item.high = load
+        item.high = exact_kg(load) if unit else in_kg(load, units)
     else:
-        item.loads.append(load)
+        item.loads.append((load, unit))
+
+
+def _bare(load: float, typed: str, units: MassUnit) -> Decimal:
+    return in_kg(load, MassUnit.LB if typed == "lb" else MassUnit.KG if typed else units)
 
 
 def _take_word(item: _Item, stretch: Stretch, at: int) -> None:
@@ -187,25 +205,37 @@ def _shared(items: list[_Item]) -> list[_Item]:
     found: list[_Item] = []
     waiting: list[_Item] = []
     for item in items:
-        if not item.is_bare:
+        last = found[-1] if found else None
+        if item.only_counts:
+            if last and last.count is None:
+                last.count = item.count
+        elif not item.is_bare:
             for one in waiting:
-                item.loads = [*one.loads, *item.loads]
-                item.count = item.count or one.count
+                _give(one, item)
             waiting = []
             found.append(item)
-        elif found and found[-1].named_first and not found[-1].lacks and _is_weighty(found[-1]):
-            found[-1].loads += item.loads
-            found[-1].high = found[-1].high or item.high
-            found[-1].low = found[-1].low or item.low
+        elif last and last.named_first and not last.lacks and _is_weighty(last):
+            _give(item, last)
         else:
             waiting.append(item)
-    if waiting and found and _is_weighty(found[-1]):
-        found[-1].loads += [load for one in waiting for load in one.loads]
-    elif waiting:
-        loads = [load for one in waiting for load in one.loads]
-        count = next((one.count for one in waiting if one.count), None)
-        found.append(_Item("dumbbell", loads=loads, count=count, low=waiting[-1].low, high=waiting[-1].high))
-    return found
+    return _with_waiting(found, waiting)
+
+
+def _give(bare: _Item, thing: _Item) -> None:
+    thing.loads = [*thing.loads, *bare.loads]
+    thing.count = thing.count or bare.count
+    thing.high = thing.high or bare.high
+    thing.low = thing.low or bare.low
+
+
+def _with_waiting(found: list[_Item], waiting: list[_Item]) -> list[_Item]:
+    """Loads that no thing followed: of the last thing, or of dumbbells."""
+    if not waiting:
+        return found
+    thing = found[-1] if found and _is_weighty(found[-1]) else _Item("dumbbell")
+    for one in waiting:
+        _give(one, thing)
+    return found if found and thing is found[-1] else [*found, thing]
 
 
 def _is_weighty(item: _Item) -> bool:
@@ -217,9 +247,9 @@ def _as_equipment(item: _Item, units: MassUnit) -> Equipment | None:
     each = item.count or 1
     if not _is_held(item.thing):
         return Equipment(implement=item.thing, each=each, height_cm=item.height_cm)
-    loads = tuple(sorted({load for load in item.loads if 0 < load <= _HEAVIEST_KG}))
+    loads = tuple(sorted({load for load in item.loads_in(units) if 0 < load <= _HEAVIEST_KG}))
     if item.thing in _FILLABLE:
-        if item.filled and loads and item.thing == "backpack":
+        if loads and (item.filled or item.thing == "jug"):
             return Equipment(implement=item.thing, each=each, loads_kg=loads)
         most = item.high or max(loads, default=_FULL_KG[item.thing])
         return Equipment(implement=item.thing, each=each, to_kg=most)
@@ -233,7 +263,7 @@ def _as_equipment(item: _Item, units: MassUnit) -> Equipment | None:
 
 def _range(item: _Item, units: MassUnit) -> Equipment | None:
     assert item.thing is not None and item.high is not None  # noqa: PT018 - both are the caller's
-    step = plain(to_kg(_STEP[units], units))
+    step = item.step or plain(to_kg(_STEP[units], units))
     low = item.low or (plain(to_kg(_BAR[units], units)) if item.thing == "barbell" else step)
     if not 0 < low <= item.high <= _HEAVIEST_KG:
         return None

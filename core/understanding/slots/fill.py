@@ -1,5 +1,6 @@
 """Act -> how its fields are filled. An act whose needed fields aren't told isn't taken: it fills to nothing."""
 
+import re
 from collections.abc import Callable, Mapping, Sequence
 from typing import Any, Final, cast
 
@@ -14,6 +15,7 @@ _LIGHTEST_KG, _HEAVIEST_KG = 30, 300
 _MOST_REPS: Final = 1000
 _HARDEST: Final = 10
 _LONGEST_DAY_MIN: Final = 600
+_LINK: Final = re.compile(r"https?://[^\s,]+")
 
 Fields = dict[str, Any]
 # None: not taken; several: as many acts.
@@ -26,7 +28,7 @@ def fill(act: str, stretch: Stretch) -> tuple[AnyAct, ...]:
     if filled is None:
         return ()
     several = [filled] if isinstance(filled, dict) else filled
-    return tuple(cast("AnyAct", ACTS[act](text=stretch.said, **fields)) for fields in several)
+    return tuple(cast("AnyAct", ACTS[act](**{"text": stretch.said} | fields)) for fields in several)
 
 
 def _as_it_is(_: Stretch) -> Fields:
@@ -40,7 +42,7 @@ def _things(stretch: Stretch) -> Fields | None:
 
 def _has(stretch: Stretch) -> Fields | None:
     found = equipment.equipment(stretch)
-    place = "gym" if stretch.values("everything") or "gym" in stretch.values("place") else None
+    place = "gym" if stretch.values("everything") else None
     return {"equipment": found, "until": days.until(stretch), "place": place} if found else None
 
 
@@ -98,7 +100,13 @@ def _weighs(stretch: Stretch) -> Fields | None:
     return {"body_mass_kg": found[-1]} if found else None
 
 
-def _can(stretch: Stretch) -> Fields | None:
+def _can(stretch: Stretch) -> Sequence[Fields] | None:
+    """Of each movement what is told beside it."""
+    found = [told for part in stretch.parts("movement") if (told := _of_one(part))]
+    return found or None
+
+
+def _of_one(stretch: Stretch) -> Fields | None:
     asked = stretch.context.question == "ability"
     movement = stretch.first("movement") or (stretch.context.asked_movement if asked else None)
     told = _told_of_ability(stretch)
@@ -127,9 +135,13 @@ def _told_of_ability(stretch: Stretch) -> Fields:
 
 
 def _scored(stretch: Stretch) -> Sequence[Fields] | None:
-    person = stretch.first("person")
+    """Of each person what is told beside them."""
     day = next((one for one in days.days(stretch) if one not in {"today", "tonight"}), None)
-    told = [{"score": one, "day": day, "person": person} for one in scores.results(stretch)]
+    told = [
+        {"score": one, "day": day, "person": part.first("person")}
+        for part in stretch.parts("person")
+        for one in scores.results(part)
+    ]
     return told or None
 
 
@@ -139,7 +151,9 @@ def _corrects(stretch: Stretch) -> Fields | None:
 
 
 def _effort(stretch: Stretch) -> Fields | None:
-    told = stretch.quantities("effort") or stretch.quantities("number", "range")
+    bare = stretch.quantities("number", "range")
+    typed = [one for one in bare if stretch.marked.text.tokens[one.start].kind == "number"]
+    told = stretch.quantities("effort") or typed or bare
     fitting = [one.value for one in told if 0 <= one.value <= _HARDEST]
     return {"value": fitting[0]} if fitting else None
 
@@ -153,9 +167,8 @@ def _has_minutes(stretch: Stretch) -> Fields | None:
 
 
 def _elsewhere(stretch: Stretch) -> Fields:
-    place = next((one for one in stretch.values("place") if one != "home"), None) or (
-        "gym" if stretch.values("everything") else "trip"
-    )
+    named = [one for one in stretch.marks("place") if one.value("place") != "home"]
+    place = stretch.marked.words[named[0].end - 1] if named else None
     found = equipment.equipment(stretch)
     return {"place": place, "until": days.until(stretch), "equipment": found or None}
 
@@ -227,46 +240,70 @@ def _units(stretch: Stretch) -> Fields | None:
 
 
 def _with_person(*more: Callable[[Stretch], Fields]) -> Filler:
-    def filler(stretch: Stretch) -> Fields | None:
-        person = stretch.first("person")
-        if person is None:
-            return None
-        told: Fields = {"person": person}
-        for one in more:
-            told |= one(stretch)
-        return told
+    """One act for each person who is named, with what is told beside them."""
+
+    def filler(stretch: Stretch) -> Sequence[Fields] | None:
+        found: list[Fields] = []
+        for part in stretch.parts("person"):
+            person = part.first("person")
+            told = {name: value for one in more for name, value in one(part).items()}
+            found += [{"person": person, "text": part.said} | told] if person else []
+        return found or None
 
     return filler
 
 
-def _maybe_person(stretch: Stretch) -> Fields:
-    return {"person": stretch.first("person")}
+def _maybe_person(stretch: Stretch) -> Sequence[Fields]:
+    return [{"person": person} for person in stretch.values("person")] or [{}]
 
 
 def _class(stretch: Stretch) -> Fields:
-    return {"time": days.one_clock(stretch), "minutes": days.minutes(stretch)}
+    named = " and ".join(days.days(stretch))
+    every = any(True for _ in stretch.helps("every_word"))
+    link = _LINK.search(stretch.said)
+    return {
+        "rule": (f"every {named}" if every else named) if named else None,
+        "time": days.one_clock(stretch, of_class=True),
+        "minutes": days.minutes(stretch),
+        "link": link[0] if link else None,
+    }
 
 
 def _class_change(stretch: Stretch) -> Fields:
     found = days.days(stretch)
-    clock = days.one_clock(stretch)
+    clock = days.one_clock(stretch, of_class=True)
     to = " ".join(one for one in (*found[1:2], clock) if one)
     return {"day": found[0] if found else None, "to": to or None}
 
 
-def _post(stretch: Stretch) -> Fields:
-    told = [
-        stretch.marked.text.words(one.start, one.end) for one in stretch.marks("day", "date", "clock", "hour")
-    ]
-    return {"when": " ".join(told).lower() or None}
+def _post(stretch: Stretch) -> Fields | None:
+    """Not where it is refused: `don't post yet`."""
+    if any(True for _ in stretch.helps("denial")):
+        return None
+    named = next((one for one in days.days(stretch) if one != "today"), None)
+    told = [one for one in (named, days.one_clock(stretch)) if one]
+    return {"when": " ".join(told) or "now"}
 
 
 def _withdraw(stretch: Stretch) -> Fields:
-    return {"what": days.day(stretch)}
+    said = (stretch.marked.helps(at, "what_word") for at in stretch.helps("what_word"))
+    return {"what": next(said, "session")}
 
 
 def _what_if(stretch: Stretch) -> Fields:
-    return {"change": stretch.said}
+    """What stands behind the `if`."""
+    ifs = list(stretch.helps("if_word"))
+    start = ifs[-1] + 1 if ifs else stretch.start
+    return {"change": stretch.marked.text.words(start, stretch.end) or stretch.said}
+
+
+def _passed_on(stretch: Stretch) -> Fields:
+    """The words that are for somebody else, without those that say so."""
+    colons = [at for at in range(stretch.start, stretch.end) if stretch.word(at) == ":"]
+    thats = list(stretch.helps("that_word"))
+    start = next(iter(thats or colons), None)
+    words = stretch.marked.text.words(start + 1, stretch.end) if start is not None else ""
+    return {"text": words or stretch.said}
 
 
 FILLERS: Final[Mapping[str, Filler]] = {
@@ -306,6 +343,8 @@ FILLERS: Final[Mapping[str, Filler]] = {
     "quiet": _quiet,
     "zone": _zone,
     "units": _units,
+    "to_coach": _passed_on,
+    "announce": _passed_on,
     "post": _post,
     "withdraw": _withdraw,
     "class": _class,

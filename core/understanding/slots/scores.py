@@ -158,7 +158,7 @@ def _load(stretch: Stretch) -> Result | None:
     if not told and not times:
         return None
     formats = _formats(stretch)
-    if formats and not formats & _LOADED and stretch.quantities("number", "reps"):
+    if formats and not formats & _LOADED:
         return None
     heaviest = max([exact_kg(one.value) for one in told] + [exact_kg(one.second or 0) for one in times])
     return Result(load_kg=heaviest, reps=_reps_of_set(stretch))

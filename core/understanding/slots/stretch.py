@@ -1,7 +1,7 @@
 """A stretch of a message that was chosen to be one act, with what its slots ask of it."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from decimal import Decimal
 
 from core.measures import MassUnit, to_kg
@@ -39,6 +39,12 @@ class Stretch:
 
     def quantities(self, *kinds: str) -> list[Quantity]:
         return [one.quantity for one in self.marks(*kinds) if one.quantity is not None]
+
+    def parts(self, kind: str) -> list["Stretch"]:
+        """The stretch, parted before each thing of a kind but the first."""
+        starts = [self.start, *(one.start for one in self.marks(kind)[1:])]
+        ends = [*starts[1:], self.end]
+        return [replace(self, start=start, end=end) for start, end in zip(starts, ends, strict=True)]
 
     def means(self, *meanings: str) -> bool:
         """Whether any word is about one of these."""

@@ -104,8 +104,8 @@ def test_what_a_coach_asks_of_one_athlete_is_no_score():
     assert names("Ilse 2 rounds less please", role="coach") == ["order"]
 
 
-def test_a_rest_day_is_an_announcement():
-    assert names("today is a rest day!", role="coach") == ["announce"]
+def test_a_rest_day_is_what_is_on_and_no_score():
+    assert names("today is a rest day!", role="coach") == ["session"]
 
 
 def test_a_score_of_somebody_else_names_them():
