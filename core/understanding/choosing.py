@@ -47,7 +47,9 @@ def chooser(speaker: str) -> Chooser:
 
 
 def as_chooser(learned: Mapping[str, Any]) -> Chooser:
-    facts = {fact: tuple(zip(pairs[::2], pairs[1::2], strict=True)) for fact, pairs in learned["facts"].items()}
+    facts = {
+        fact: tuple(zip(pairs[::2], pairs[1::2], strict=True)) for fact, pairs in learned["facts"].items()
+    }
     return Chooser(tuple(learned["acts"]), tuple(learned["bias"]), learned["scale"], facts)
 
 

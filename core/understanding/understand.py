@@ -18,6 +18,7 @@ from core.understanding.slots.answers import answers_to, given_the_question
 from core.understanding.slots.fill import fill
 from core.understanding.slots.stretch import Stretch
 from core.understanding.slots.uses import crowded, unaccounted
+from core.understanding.text import stem
 from core.understanding.values import Context, Message, Understood
 
 # From this chance on an act is taken; from the lower one on it is worth asking about.
@@ -25,6 +26,7 @@ TAKEN: Final = 0.45
 ASKED: Final = 0.2
 # From this chance on a hello or a thank-you stands by itself beside the matter.
 _PLAIN: Final = 0.75
+_NO_WORDS: Final = frozenset(".,;:-!()\n\"'")
 # What it costs to part a message where it may be one telling.
 _AT_A_COMMA: Final = 0.5
 _AT_AN_END: Final = 0.12
@@ -171,11 +173,21 @@ def _choose(
         for name in likely
         if (acts := fill(name, stretch)) and (chance := given_the_question(name, chances[name], stretch))
     ]
-    if not fitting:
+    if not fitting or not _is_known(stretch):
         return Chosen(start, end, likely[0], 0.0, (), chances=chances)
     fitting.sort(key=lambda one: one.cost)
     other = next((one.name for one in fitting[1:] if one.chance >= ASKED / 2), "")
     return replace(fitting[0], other=other)
+
+
+def _is_known(stretch: Stretch) -> bool:
+    """Whether any word of it is known, or anything named: else nobody can tell what it is."""
+    words = lexicon().words
+    return bool(stretch.marks()) or any(
+        token.kind == "mark" or token.word in words or stem(token.word) in words
+        for token in stretch.marked.text.tokens[stretch.start : stretch.end]
+        if token.word not in _NO_WORDS
+    )
 
 
 def _left_out(name: str, stretch: Stretch, inner: Sequence[Chosen]) -> float:
