@@ -22,7 +22,7 @@ from core.understanding.text import stem
 from core.understanding.values import Context, Message, Understood
 
 # From this chance on an act is taken; from the lower one on it is worth asking about.
-TAKEN: Final = 0.45
+TAKEN: Final = 0.65
 ASKED: Final = 0.2
 # From this chance on a hello or a thank-you stands by itself beside the matter.
 _PLAIN: Final = 0.75
