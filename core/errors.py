@@ -2,7 +2,9 @@
 
 BellwetherError
     Refusal          expected: a person asked for what can't be done; it is answered kindly
+        TooMuch      a number or an amount of things beyond what is kept of anybody
     InputError       expected: a text or file could not be read; names its place
+    Trouble          the surroundings don't do: a disk, a database; said to whoever runs the bot
     Defect           a broken promise of our own code or data; never shown as it is
 """
 
@@ -15,6 +17,10 @@ class Refusal(BellwetherError):
     """What was asked can't be done, for a reason that the asker is told."""
 
 
+class TooMuch(Refusal):
+    """More, or a larger number, than anybody means: it is not kept."""
+
+
 class InputError(BellwetherError):
     """A text could not be read. `place` says where: `line 3`, `athlete 2 (Ilse)`."""
 
@@ -22,6 +28,10 @@ class InputError(BellwetherError):
         super().__init__(f"{place}: {problem}")
         self.place = place
         self.problem = problem
+
+
+class Trouble(BellwetherError):
+    """The surroundings don't do: a disk, a database, the platform. Said to whoever runs the bot."""
 
 
 class Defect(BellwetherError):

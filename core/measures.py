@@ -2,11 +2,27 @@
 
 from decimal import Decimal
 from enum import StrEnum
+from typing import Annotated
+
+from pydantic import Field
 
 # NIST SP 811, appendix B.8: one pound is this many kilograms, exactly.
 KG_PER_POUND = Decimal("0.45359237")
 
 _LOST = Decimal("0.005")
+
+# What a number from outside may be, wherever one is kept. Generous on purpose (estimates): beyond these it is a slip
+# or an attack, never somebody strong or far.
+MOST_KG, MOST_CM, MOST_REPS, MOST_METRES, DAY_S = 1000, 1000, 10_000, 1_000_000, 86_400
+# Plates come in quarters of a kilogram and half pounds (common practice, no source).
+LEAST_STEP_KG = Decimal("0.1")
+Kg = Annotated[Decimal, Field(gt=0, le=MOST_KG)]
+StepKg = Annotated[Decimal, Field(ge=LEAST_STEP_KG, le=MOST_KG)]
+Centimetres = Annotated[Decimal, Field(gt=0, le=MOST_CM)]
+Reps = Annotated[float, Field(ge=0, le=MOST_REPS)]
+Metres = Annotated[float, Field(ge=0, le=MOST_METRES)]
+Seconds = Annotated[float, Field(ge=0, le=DAY_S)]
+Minutes = Annotated[float, Field(gt=0, le=DAY_S / 60)]
 
 
 class MassUnit(StrEnum):

@@ -188,4 +188,6 @@ def withheld_words(withheld: Withheld) -> str:
         "clearance": "First ask a doctor or midwife whether you may train. As soon as you may, change what you spare under /me, "
         "and we start gently.",
         "rest": "Rest today. Training with a fever or an infection can harm the heart; come back when you're well.",
+        "unclear": "Something I know about you doesn't add up, so I give you no version that might be wrong. /me shows what I "
+        "know: tell me your equipment and what you spare once more, or ask your coach.",
     }[withheld.because]

@@ -80,6 +80,8 @@ def _read(
 ) -> Shown | None:
     if evidence.reps is None and evidence.seconds is None:
         return None
+    if not catalogue.knows(evidence.movement):
+        return None  # it was called otherwise once, or never was one
     movement = catalogue.movement(evidence.movement)
     variant = meant_variant(movement, evidence.variant, evidence.load_kg)
     amount = evidence.seconds if movement.unit_of(variant) is AmountUnit.SECONDS else evidence.reps

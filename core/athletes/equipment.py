@@ -4,7 +4,16 @@ from collections import Counter
 from decimal import Decimal
 from functools import cache
 
-from core.athletes.values import Equipment, EquipmentSet, Profile, SetName
+from core.athletes.values import (
+    MOST_LOADS,
+    MOST_OF_EACH,
+    MOST_THINGS,
+    Equipment,
+    EquipmentSet,
+    Profile,
+    SetName,
+)
+from core.errors import TooMuch
 from core.movements.lookup import catalogue
 
 Things = tuple[Equipment, ...]
@@ -22,7 +31,7 @@ _BAR_IN_A_GYM = Equipment(
 
 
 def with_more(owned: Things, more: Things) -> Things:
-    """Both together; of equal weights there are as many as the two sums."""
+    """Both together; of equal weights there are as many as the two sums. Raises TooMuch beyond what is kept."""
     counts, others = _counted(owned)
     more_counts, more_others = _counted(more)
     return _told(counts + more_counts, (*others, *(one for one in more_others if one not in others)))
@@ -108,6 +117,9 @@ def _told(counts: Counter[tuple[str, Decimal]], others: Things) -> Things:
     for (implement, load), count in counts.items():
         if count > 0:
             loads.setdefault((implement, count), []).append(load)
+    most = max(map(len, loads.values()), default=0)
+    if most > MOST_LOADS or max(counts.values(), default=0) > MOST_OF_EACH or len(others) > MOST_THINGS:
+        raise TooMuch("more things of a kind than are kept")
     fixed = [
         Equipment(implement=implement, each=each, loads_kg=tuple(sorted(kept)))
         for (implement, each), kept in loads.items()

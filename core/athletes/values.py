@@ -3,10 +3,16 @@
 from datetime import date
 from decimal import Decimal
 from enum import StrEnum
-from typing import Literal
+from typing import Annotated, Literal
 
-from core.measures import MassUnit
+from pydantic import Field
+
+from core.measures import Centimetres, Kg, MassUnit, Metres, Minutes, Reps, Seconds, StepKg
 from core.values import Value
+
+# What a person may have told at most: beyond it nobody means it, and everybody would wait for it to be looked at.
+MOST_THINGS, MOST_LOADS, MOST_OF_EACH = 100, 60, 100
+Name = Annotated[str, Field(max_length=200)]
 
 
 class Sex(StrEnum):
@@ -69,14 +75,17 @@ class Equipment(Value):
     told, "" where none was; None: theirs alone.
     """
 
-    implement: str
-    loads_kg: tuple[Decimal, ...] = ()
-    each: int = 1
-    from_kg: Decimal | None = None
-    to_kg: Decimal | None = None
-    step_kg: Decimal | None = None
-    height_cm: Decimal | None = None
-    shared_with: str | None = None
+    implement: Name
+    loads_kg: Annotated[tuple[Kg, ...], Field(max_length=MOST_LOADS)] = ()
+    each: Annotated[int, Field(ge=1, le=MOST_OF_EACH)] = 1
+    from_kg: Kg | None = None
+    to_kg: Kg | None = None
+    step_kg: StepKg | None = None
+    height_cm: Centimetres | None = None
+    shared_with: Name | None = None
+
+
+Things = Annotated[tuple[Equipment, ...], Field(max_length=MOST_THINGS)]
 
 
 class Space(Value):
@@ -95,7 +104,7 @@ class EquipmentSet(Value):
     """What is there in another place than home."""
 
     name: SetName
-    equipment: tuple[Equipment, ...]
+    equipment: Things
     space: Space = Space()
 
 
@@ -104,8 +113,8 @@ class Furnished(Value):
 
     person_id: int
     place: SetName
-    before: tuple[Equipment, ...] | None
-    after: tuple[Equipment, ...]
+    before: Things | None
+    after: Things
 
 
 class Severity(StrEnum):
@@ -122,7 +131,7 @@ Side = Literal["left", "right", "both"]
 class Complaint(Value):
     """What was told of pain that became a limit. Asked about again on `review_on`."""
 
-    limit: str
+    limit: Name
     side: Side | None = None
     severity: Severity
     since: date
@@ -137,16 +146,16 @@ class Easing(Value):
     """Some days with less: this share of the work, at an effort (0-10) of at most so much."""
 
     of: EaseOf
-    share: float
-    effort_at_most: int
+    share: Annotated[float, Field(gt=0, le=1)]
+    effort_at_most: Annotated[int, Field(ge=0, le=10)]
 
 
 class Today(Value):
     """Today is different: never touches ability."""
 
-    minutes: float | None = None
+    minutes: Minutes | None = None
     sick: bool = False
-    sore: tuple[str, ...] = ()
+    sore: tuple[Name, ...] = ()
     easing: Easing | None = None
 
 
@@ -159,8 +168,8 @@ class Different(Value):
     since: date | None = None
     until: date
     sick: Literal["fever", "recovering"] | None = None
-    sore: str | None = None
-    minutes: float | None = None
+    sore: Name | None = None
+    minutes: Minutes | None = None
     place: SetName | None = None
     lacks: Equipment | None = None
     ease: EaseOf | None = None
@@ -210,13 +219,13 @@ class Evidence(Value):
 
     kind: Literal["test", "score", "effort", "easier"] = "test"
     cause: Literal["too-hard", "too-easy"] | None = None
-    movement: str
-    variant: str | None = None
+    movement: Name
+    variant: Name | None = None
     on: date | None = None
-    reps: float | None = None
-    load_kg: Decimal | None = None
-    distance_m: float | None = None
-    seconds: float | None = None
+    reps: Reps | None = None
+    load_kg: Annotated[Decimal, Field(ge=0, le=1000)] | None = None
+    distance_m: Metres | None = None
+    seconds: Seconds | None = None
 
 
 class Profile(Value):
@@ -232,9 +241,9 @@ class Profile(Value):
     """
 
     name: str
-    body_mass_kg: Decimal | None = None
+    body_mass_kg: Annotated[Decimal, Field(ge=20, le=400)] | None = None
     body_mass_skipped: bool = False
-    birth_year: int | None = None
+    birth_year: Annotated[int, Field(ge=1900, le=2100)] | None = None
     sex: Sex | None = None
     units: MassUnit = MassUnit.KG
     pair: Literal[1, 2] | None = None
@@ -242,13 +251,13 @@ class Profile(Value):
     branch: Branch | None = None
     screened_on: date | None = None
     before_alarm: Branch | None = None
-    equipment: tuple[Equipment, ...] | None = None
-    sets: tuple[EquipmentSet, ...] = ()
+    equipment: Things | None = None
+    sets: Annotated[tuple[EquipmentSet, ...], Field(max_length=3)] = ()
     space: Space = Space()
-    limits: tuple[str, ...] | None = None
-    complaints: tuple[Complaint, ...] = ()
+    limits: Annotated[tuple[Name, ...], Field(max_length=200)] | None = None
+    complaints: Annotated[tuple[Complaint, ...], Field(max_length=200)] = ()
     evidence: tuple[Evidence, ...] = ()
-    different: tuple[Different, ...] = ()
+    different: Annotated[tuple[Different, ...], Field(max_length=200)] = ()
     asked_on: date | None = None
     experience: Experience | None = None
     skills: tuple[str, ...] = ()

@@ -27,6 +27,7 @@ from core.desk.says.versions import AnswerKept, AskWeight, Understood
 from core.desk.versions import ask, my_version
 from core.desk.visit import Visit
 from core.measures import MassUnit
+from core.movements.lookup import catalogue
 from core.notation.equipment import read_equipment, read_weight
 from core.notation.limits import read_limits
 from core.notation.numbers import does_not_know, read_body_mass, read_reps
@@ -69,6 +70,8 @@ async def choose_pair(visit: Visit, command: ChoosePair) -> Outcome:
 
 @admitted
 async def tell_ability(visit: Visit, command: TellAbility) -> Outcome:
+    if not catalogue().knows(command.movement):
+        raise UnknownThing
     evidence = Evidence(
         movement=command.movement,
         variant=await variant_asked_for(visit, command.movement),

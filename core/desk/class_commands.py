@@ -1,6 +1,22 @@
 """What a person can do about classes and reminders. `slot`: a date's original local start, 202603031830."""
 
-from core.desk.commands import Command
+from typing import Annotated
+
+from pydantic import AfterValidator, Field
+
+from core.calendar.slots import local_of
+from core.desk.commands import Command, Word
+
+MINUTES_OF_A_DAY = 1440
+
+
+def _is_moment(slot: int) -> int:
+    local_of(slot)
+    return slot
+
+
+Slot = Annotated[int, Field(ge=190001010000, le=210012312359), AfterValidator(_is_moment)]
+Minute = Annotated[int, Field(ge=0, lt=MINUTES_OF_A_DAY)]
 
 
 class ConfirmClass(Command):
@@ -43,34 +59,34 @@ class EndClass(Command):
 
 class CancelDate(Command):
     class_id: int
-    slot: int
+    slot: Slot
 
 
 class MoveDate(Command):
     """Move one date to the local start `to`."""
 
     class_id: int
-    slot: int
-    to: int
+    slot: Slot
+    to: Slot
 
 
 class ComeTo(Command):
     """I'm in for this date."""
 
     class_id: int
-    slot: int
+    slot: Slot
 
 
 class StayAway(Command):
     """I can't make it on this date."""
 
     class_id: int
-    slot: int
+    slot: Slot
 
 
 class TellAttended(Command):
     class_id: int
-    slot: int
+    slot: Slot
     yes: bool
 
 
@@ -79,24 +95,24 @@ class AboutReminders(Command):
 
 
 class SetLead(Command):
-    minutes: int
+    minutes: Annotated[int, Field(ge=0, le=7 * MINUTES_OF_A_DAY)]
 
 
 class SetQuiet(Command):
     """Quiet hours as minutes of the day; equal ends: none."""
 
-    start: int
-    end: int
+    start: Minute
+    end: Minute
 
 
 class SetOwnZone(Command):
-    zone: str
+    zone: Word
 
 
 class SetDigest(Command):
     """When the evening digest comes, as minutes of the day."""
 
-    minute: int
+    minute: Minute
 
 
 class WantDigest(Command):
@@ -108,4 +124,4 @@ class WantDigest(Command):
 class AskHabit(Command):
     """Ask me anew: `lead`, `quiet`, `own_zone` or `digest`."""
 
-    which: str
+    which: Word

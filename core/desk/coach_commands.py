@@ -26,7 +26,7 @@ class OrderLine(Command):
 
     session: int
     person: int
-    place: int
+    place: Annotated[int, Field(ge=1, le=1000)]
     step: Literal["menu", "easier", "harder", "other", "written", "free"]
 
 
@@ -35,7 +35,7 @@ class MakeStanding(Command):
 
     session: int
     person: int
-    place: int
+    place: Annotated[int, Field(ge=1, le=1000)]
 
 
 class AcceptVersion(Command):
@@ -74,7 +74,7 @@ class CallWeekEasy(Command):
     """The week from `monday` (an ordinal) is easy for everybody, or for one athlete; `yes` False: no longer."""
 
     group: int
-    monday: Annotated[int, Field(ge=1, le=3_000_000)]
+    monday: Annotated[int, Field(ge=1, le=1_000_000)]
     yes: bool
     person: int | None = None
 

@@ -3,19 +3,30 @@
 `session` and `revision` together name what the asker saw; an older revision is a stale press.
 """
 
-from decimal import Decimal
-from typing import Literal
+from typing import Annotated, Any, Literal
 
-from pydantic import Field
+from pydantic import Field, field_validator
 
-from core.measures import MassUnit
+from core.measures import MOST_REPS, Kg, MassUnit
 from core.values import Value
 
 Media = Literal["photo", "voice", "file"]
+# What is pressed holds no more than a button does; free text is bounded by the platform.
+Word = Annotated[str, Field(max_length=64)]
+# A moment of posting: up to the year 2100, in minutes.
+LAST_MINUTE = 68_374_080
+_BEYOND_ALL_IDS = 2**63
 
 
 class Command(Value):
-    """Base of everything a person can do."""
+    """Base of everything a person can do. No whole number in one is larger than what the store can hold."""
+
+    @field_validator("*")
+    @classmethod
+    def _can_be_stored(cls, value: Any) -> Any:
+        if isinstance(value, int) and not -_BEYOND_ALL_IDS < value < _BEYOND_ALL_IDS:
+            raise ValueError("larger than any number here")
+        return value
 
 
 class OpenGroup(Command):
@@ -58,7 +69,7 @@ class AnswerScreening(Command):
     """All answers so far, one letter each in the order asked: `y` or `n`."""
 
     group: int
-    answers: str
+    answers: Annotated[str, Field(pattern="^[yn]{0,10}$")]
 
 
 class SayCleared(Command):
@@ -82,7 +93,7 @@ class TellSigns(Command):
 
 class SetZone(Command):
     group: int
-    zone: str
+    zone: Word
 
 
 class SetUnits(Command):
@@ -112,7 +123,7 @@ class PostLater(Command):
 
     session: int
     revision: int
-    minute: int
+    minute: Annotated[int, Field(ge=0, le=LAST_MINUTE)]
 
 
 class DiscardSession(Command):
@@ -146,7 +157,7 @@ class SkipBodyMass(Command):
 
 class ChoosePair(Command):
     session: int | None
-    pair: int
+    pair: Annotated[int, Field(ge=1, le=2)]
 
 
 class TellAbility(Command):
@@ -156,9 +167,9 @@ class TellAbility(Command):
     """
 
     session: int
-    movement: str
-    reps: int | None
-    load_kg: Decimal | None = None
+    movement: Word
+    reps: Annotated[int, Field(ge=0, le=MOST_REPS)] | None
+    load_kg: Kg | None = None
 
 
 class ForgetShown(Command):
@@ -233,7 +244,7 @@ class AboutMe(Command):
 class ChangeAnswer(Command):
     """Ask me again: `equipment`, `limits` or `body_mass`."""
 
-    ask: str
+    ask: Word
 
 
 class AskHelp(Command):

@@ -33,15 +33,14 @@ from core.desk.says.overseeing import (
     NothingFurther,
 )
 from core.desk.says.versions import VersionReleased
-from core.desk.showing import orders_for, profile_today, written_at
-from core.desk.versions import my_version
+from core.desk.showing import profile_today, written_at
+from core.desk.versions import my_version, worked_out
 from core.desk.visit import Visit
 from core.desk.waiting import coaches_of, seen_by
 from core.movements.lookup import catalogue
 from core.scaling.adjusting import Barred, as_written, easier, harder, something_else
 from core.scaling.orders import Pin
 from core.scaling.values import Spot, Version, VersionLine, Withheld
-from core.scaling.version import version_for
 from core.store.records import CoachOrder, Membership, Person, SessionRecord, SessionState
 
 STEPS = {"easier": easier, "harder": harder, "other": something_else}
@@ -104,7 +103,7 @@ async def card_of(visit: Visit, record: SessionRecord, athlete: Membership) -> A
 async def try_on(visit: Visit, record: SessionRecord, athlete: Membership) -> Tried:
     theirs = visit.seen_as(athlete.person)
     profile = await profile_today(theirs, record)
-    version = version_for(record.session, profile, catalogue(), await orders_for(theirs, record))
+    version = await worked_out(theirs, record, profile)
     if isinstance(version, Withheld):
         raise UnknownThing
     return Tried(athlete.person, profile, version, athlete.held)

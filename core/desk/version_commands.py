@@ -9,7 +9,10 @@ from typing import Annotated, Literal
 from pydantic import Field
 
 from core.athletes.values import SetName, Severity, Side
-from core.desk.commands import Command
+from core.desk.commands import Command, Word
+
+Place = Annotated[int, Field(ge=1, le=1000)]
+Day = Annotated[int, Field(ge=1, le=1_000_000)]
 
 
 class ChangeLines(Command):
@@ -20,14 +23,14 @@ class ChangeLines(Command):
 
 class OpenLine(Command):
     version: int
-    place: int
+    place: Place
 
 
 class EaseLine(Command):
     """Easier, for a cause: `too-hard`, `sore`, `time`, `hurts` or `so`; None asks for it."""
 
     version: int
-    place: int
+    place: Place
     cause: Literal["too-hard", "sore", "time", "hurts", "so"] | None = None
 
 
@@ -35,7 +38,7 @@ class HardenLine(Command):
     """Harder, for a cause: `too-easy` or `bored`; None asks for it."""
 
     version: int
-    place: int
+    place: Place
     cause: Literal["too-easy", "bored"] | None = None
 
 
@@ -43,7 +46,7 @@ class LackThing(Command):
     """I don't have that: just `today`, or it is `gone`; None asks."""
 
     version: int
-    place: int
+    place: Place
     how: Literal["today", "gone"] | None = None
 
 
@@ -51,8 +54,8 @@ class LineHurts(Command):
     """It hurts: what, on which side, how bad; the first that is None is asked. A limit without sides skips it."""
 
     version: int
-    place: int
-    limit: str | None = None
+    place: Place
+    limit: Word | None = None
     side: Side | None = None
     severity: Severity | None = None
 
@@ -60,35 +63,35 @@ class LineHurts(Command):
 class TellSide(Command):
     """On which side it hurts, where the pain was told without."""
 
-    limit: str
+    limit: Word
     side: Side
 
 
 class DoAsWritten(Command):
     version: int
-    place: int
+    place: Place
 
 
 class FreeLine(Command):
     """Back to what would be chosen for me."""
 
     version: int
-    place: int
+    place: Place
 
 
 class ShowLine(Command):
     """Show me how this line is done."""
 
     version: int
-    place: int
+    place: Place
 
 
 class ReviewLimit(Command):
     """How it is now; `asked` is the day of the question, as an ordinal."""
 
     group: int
-    limit: str
-    asked: int
+    limit: Word
+    asked: Day
     how: Literal["gone", "better", "same", "worse"]
 
 
@@ -103,7 +106,7 @@ class BeSick(Command):
 
 class BeSore(Command):
     version: int
-    where: str | None = None
+    where: Word | None = None
 
 
 class BeShort(Command):
@@ -145,8 +148,8 @@ class DayLasts(Command):
     """What is different lasts until that day (an ordinal). `kind`: sick, minutes, place or a sore place."""
 
     session: int
-    kind: str
-    until: Annotated[int, Field(ge=1, le=3_000_000)]
+    kind: Word
+    until: Day
 
 
 class AsUsual(Command):
@@ -163,7 +166,7 @@ class AddThing(Command):
     """A weight that came, and of what it is."""
 
     place: SetName
-    implement: str
+    implement: Word
     kg: Annotated[Decimal, Field(gt=0, le=500)]
     each: Annotated[int, Field(ge=1, le=20)]
 

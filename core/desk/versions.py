@@ -1,5 +1,7 @@
 """Show an athlete their version of a session, asking first what this session needs and nobody knows yet."""
 
+import logging
+
 from core.athletes.values import Profile
 from core.desk.access import admitted
 from core.desk.breaks import ask_of_break
@@ -23,11 +25,17 @@ from core.desk.says.versions import (
 from core.desk.showing import orders_for, profile_today, showing, today_of
 from core.desk.visit import Visit
 from core.desk.waiting import has_ok, to_coaches, wait, waits_for
-from core.movements.lookup import catalogue
+from core.errors import Defect
+from core.movements.lookup import UnknownMovement, catalogue
 from core.scaling.questions import next_question
 from core.scaling.values import Question, Version, Withheld
 from core.scaling.version import version_for
 from core.store.records import Purpose, Role, SessionRecord, SessionState
+
+log = logging.getLogger(__name__)
+
+# What comes of a stored value that no reckoning is ready for; a refusal, or a database that fails, is none.
+UNREADY = (ValueError, ArithmeticError, LookupError, TypeError, AssertionError, Defect, UnknownMovement)
 
 
 async def nothing_posted(visit: Visit) -> Outcome:
@@ -123,7 +131,7 @@ async def show(
     changed: Changed | None = None,
 ) -> Outcome:
     """Make the version, freeze it, show it."""
-    version = version_for(record.session, profile, catalogue(), await orders_for(visit, record))
+    version = await worked_out(visit, record, profile)
     if isinstance(version, Withheld):
         return visit.told(NoVersion(withheld=version, ill_in=record.id if profile.today.sick else None))
     shown = await visit.uow.versions.show(
@@ -140,6 +148,15 @@ async def show(
         return await wait(visit, record, shown, why)
     told = visit.told(what, Purpose.VERSION, session=record.id, version=shown.id)
     return told + await tell_coaches(visit, record, version)
+
+
+async def worked_out(visit: Visit, record: SessionRecord, profile: Profile) -> Version | Withheld:
+    """The visitor's version; `unclear` where what is stored about them can't be worked out."""
+    try:
+        return version_for(record.session, profile, catalogue(), await orders_for(visit, record))
+    except UNREADY:
+        log.exception("no version can be worked out for person %d", visit.person.id)
+        return Withheld(athlete=visit.person.name, because="unclear")
 
 
 async def tell_coaches(visit: Visit, record: SessionRecord, version: Version) -> Outcome:

@@ -66,6 +66,10 @@ class Catalogue:
         """Every `movement/variant`, in catalogue order."""
         return tuple(self._pairs)
 
+    def knows(self, movement_id: str) -> bool:
+        """Whether there is a movement of this id."""
+        return movement_id in self._movements
+
     def movement(self, movement_id: str) -> Movement:
         """Movement of this id; raises UnknownMovement."""
         return _found(self._movements, movement_id)

@@ -11,6 +11,7 @@ from core.notation.formats import UNSCORED, in_turn_s, which_format
 from core.notation.phrase_aims import Facts
 from core.notation.pieces import Piece, as_line
 from core.notation.quantities import MINUTE_S, in_unit
+from core.notation.slips import without_slips
 from core.notation.text import Row
 from core.notation.unread import Stretch, named, whole
 from core.notation.values import NotUnderstood
@@ -40,12 +41,17 @@ def finish(draft: Draft) -> tuple[list[Block], list[NotUnderstood]]:
     if not draft.lines:
         return [], [] if draft.broken else [Problem(draft.row).named()]
     blocks: list[Block] = []
-    problems: list[Problem] = []
+    draft, slips, cut = without_slips(draft)
+    problems = [Problem(placed.row, placed.piece) for placed in slips]
+    if not draft.lines:
+        return [], [problem.named() for problem in problems or [Problem(draft.row)]]
     for part in _parts(draft):
         block, found = _block(part)
         blocks.append(block)
         problems += found
-    return blocks, [problem.named() for problem in problems if problem.piece or not draft.broken]
+    if cut and all(problem.piece for problem in problems):
+        problems.append(Problem(draft.row))
+    return blocks, [problem.named() for problem in problems if problem.piece or cut or not draft.broken]
 
 
 def _parts(draft: Draft) -> Iterator[Draft]:
@@ -205,12 +211,7 @@ def _check_lines(draft: Draft) -> Iterator[Problem]:
     """Lines that can't be meant as they stand."""
     some_sets = any(placed.piece.sets for placed in draft.lines) and not _is_circuit(draft)
     for piece, row in draft.placed:
-        if (
-            (piece.amount_to and piece.amount and piece.amount_to < piece.amount)
-            or piece.amount == 0
-            or piece.sets == 0
-            or any(load == 0 for load in piece.loads_kg)
-        ):
+        if piece.amount_to and piece.amount and piece.amount_to < piece.amount:
             yield Problem(row, piece)
         elif piece.meaning and piece.amount and piece.unit is None and not piece.most:
             yield from _unit_missing(piece, row)

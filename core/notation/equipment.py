@@ -6,8 +6,9 @@ from dataclasses import replace
 from decimal import Decimal
 from typing import NamedTuple
 
-from core.athletes.values import Equipment
-from core.measures import MassUnit, to_kg
+from core.athletes.values import MOST_LOADS, Equipment
+from core.errors import TooMuch
+from core.measures import LEAST_STEP_KG, MOST_CM, MassUnit, to_kg
 from core.movements.lookup import Catalogue, catalogue
 from core.notation import equipment_words as words
 from core.notation.equipment_items import Item, read_item
@@ -135,10 +136,12 @@ def _owned(item: Item, unit: MassUnit) -> _Owned | None:
     if item.implement is None:
         return None
     if not item.is_held:
-        return _Owned(Equipment(implement=item.implement, each=item.each or 1, height_cm=item.height_cm))
+        height = item.height_cm if item.height_cm and item.height_cm <= MOST_CM else None
+        return _Owned(Equipment(implement=item.implement, each=item.each or 1, height_cm=height))
     each = item.each or (2 if item.plural else 1)
     loads = [kilograms(load, item.unit, unit) for load in (item.low, item.high, *item.loads) if load]
-    return _held(item, each, loads, unit) if all(0 < load <= _HEAVIEST_KG for load in loads) else None
+    meant = len(loads) <= MOST_LOADS and all(0 < load <= _HEAVIEST_KG for load in loads)
+    return _held(item, each, loads, unit) if meant else None
 
 
 def _owned_by(item: Item, unit: MassUnit, partners: Sequence[str]) -> _Owned | None:
@@ -198,7 +201,7 @@ def _adjustable(item: Item, each: int, unit: MassUnit) -> _Owned | None:
     start = to_kg(_BAR[typed], typed) if item.implement == _BARBELL else step
     low = kilograms(item.low, item.unit, unit) if item.low else start
     high = kilograms(item.high, item.unit, unit)
-    if low > high or not step:
+    if low > high or step < LEAST_STEP_KG:
         return None
     low, step = canonical(low), canonical(step)
     return _Owned(Equipment(implement=item.implement, each=each, from_kg=low, to_kg=high, step_kg=step))
@@ -209,6 +212,8 @@ def _merged(owned: list[Equipment]) -> tuple[Equipment, ...]:
     merged: list[Equipment] = []
     for thing in owned:
         same = next((one for one in merged if _joins(one, thing)), None)
+        if same and len({*same.loads_kg, *thing.loads_kg}) > MOST_LOADS:
+            raise TooMuch("more weights of a kind than are kept")
         if same is None:
             merged.append(thing)
         else:

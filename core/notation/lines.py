@@ -21,7 +21,7 @@ from core.notation.quantities import (
     seconds,
 )
 from core.notation.text import TEMPO_MARK, Strip
-from core.sessions.values import LoadRule
+from core.sessions.values import MOST_PERCENT, LoadRule
 
 
 def _c(pattern: str) -> re.Pattern[str]:
@@ -152,7 +152,8 @@ def _read_rules(piece: Piece, strip: Strip, _: MassUnit) -> None:
         piece.notes += (f"{match['s']} s down",)
     if match := strip.take(_PERCENTS):
         piece.notes += (match[0].strip("@ "),)
-    elif match := strip.take(_PERCENT):
+    elif (match := _PERCENT.search(strip.text)) and 0 < float(match["p"]) <= MOST_PERCENT:
+        strip.blank(*match.span())
         piece.load_rule = LoadRule(percent=float(match["p"]))
     elif match := strip.take(_EFFORT):
         piece.load_rule = LoadRule(effort=float(match["e"]))

@@ -21,7 +21,7 @@ from core.notation.text import Row, blanked, plain_row, rows
 from core.notation.unread import Stretch, named, whole
 from core.notation.values import Corrected, NotUnderstood, ReadSession
 from core.notation.windows import Window, settled, window
-from core.sessions.values import Aim, Block, BlockKind, Format, Session
+from core.sessions.values import MOST_BLOCKS, MOST_LINES, Aim, Block, BlockKind, Format, Session
 
 __all__ = ["is_like_a_session", "read_session"]
 
@@ -255,11 +255,19 @@ class _Reader:
     def _close(self) -> None:
         if self.draft:
             blocks, problems = finish(settled(self.draft) if self.draft.in_window else self.draft)
+            if self._is_too_long(blocks):
+                blocks, problems = [], [whole(self.draft.row)]
             self.blocks += blocks
             self.not_understood += problems
             self.block_at |= dict.fromkeys(self.open_lines if blocks else (), len(self.blocks))
         self.draft = None
         self.open_lines.clear()
+
+    def _is_too_long(self, blocks: list[Block]) -> bool:
+        """Whether it would be more than a session may hold with these."""
+        all_ = [*self.blocks, *blocks]
+        lines = sum(len(one.buy_in) + len(one.lines) + len(one.cash_out) for one in all_)
+        return len(all_) > MOST_BLOCKS or lines > MOST_LINES
 
     def _place(self, draft: Draft, reading: Reading) -> None:
         lines: list[Placed] = getattr(draft, draft.where if reading.where == "lines" else reading.where)

@@ -10,6 +10,7 @@ from typing import NamedTuple
 
 from core.athletes.limits import brought
 from core.athletes.values import Equipment, Profile
+from core.caches import kept_by_weight
 
 # A backpack or jug is filled to a stated weight, from that of a nearly empty one: in half kilos while it is light,
 # then in whole ones, as litre bottles make them (estimate).
@@ -69,6 +70,13 @@ class Gear:
     def things(self) -> frozenset[str]:
         """Everything that is there, with or without a load."""
         return frozenset(self._owned)
+
+    @property
+    def weight(self) -> int:
+        """About how many loads there are to be kept, with what holds them."""
+        told = sum(len(thing.loads_kg) for thing in self._equipment)
+        settable = sum(thing.to_kg is not None for thing in self._equipment)
+        return len(self._equipment) + 2 * told + settable * MOST_SETTINGS // 4
 
     @cached_property
     def parts(self) -> dict[tuple[str, int], tuple[tuple[Load, ...], tuple[Load, ...]]]:
@@ -172,7 +180,15 @@ def _filled(start: Decimal, to_kg: Decimal) -> Iterator[Decimal]:
         kg = kg + FINE_STEP_KG if kg < FINE_UP_TO_KG else Decimal(floor(kg) + 1)
 
 
-@lru_cache(maxsize=4096)
+# About a quarter of a kilobyte a load: a few thousand athletes of ordinary means.
+MOST_LOADS_KEPT = 100_000
+
+
+def _weight_of(gear: Gear) -> int:
+    return gear.weight
+
+
+@kept_by_weight(MOST_LOADS_KEPT, _weight_of)
 def gear_of(equipment: tuple[Equipment, ...]) -> Gear:
     """The same equipment is looked through once."""
     return Gear(equipment)

@@ -6,6 +6,7 @@ from core.ability.demand import body_share
 from core.ability.kinship import kin_of
 from core.ability.meant import meant_variant
 from core.athletes.values import Easing
+from core.caches import kept_by_weight
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
 from core.movements.values import Demand, Hold, Movement, Pattern, Variant
@@ -35,7 +36,15 @@ AS_HARD = 1.1
 WITHOUT_REST = {Format.AMRAP, Format.FOR_TIME}
 
 
-@lru_cache(maxsize=256)
+# About 0.1 MB a line: all its stand-ins with their windows. Sessions of today and yesterday are what is asked for.
+MOST_LINES = 300
+
+
+def _lines_of(blocks: tuple[BlockPlan, ...]) -> int:
+    return sum(len(one.buy_in) + len(one.lines) + len(one.cash_out) for one in blocks)
+
+
+@kept_by_weight(MOST_LINES, _lines_of)
 def plan_of(session: Session, catalogue: Catalogue, pair: int, /) -> tuple[BlockPlan, ...]:
     """A session made ready for the first or the second of a pair. Raises UnknownMovement for an unknown line."""
     if pair == 1:
@@ -51,7 +60,7 @@ def plan_for(
     return plan_of(session, catalogue, pair) if easing is None else _eased(session, easing, catalogue, pair)
 
 
-@lru_cache(maxsize=256)
+@kept_by_weight(MOST_LINES // 2, _lines_of)
 def _eased(session: Session, easing: Easing, catalogue: Catalogue, pair: int) -> tuple[BlockPlan, ...]:
     whole = session if pair == 1 else _for_the_second(session)
     return _plan(eased(whole, easing), catalogue, whole)

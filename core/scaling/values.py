@@ -215,11 +215,11 @@ class Withheld(Value):
     """No version today, for the athlete's own sake.
 
     `screening`, `clearance`: not before licensed care has cleared them; `rest`: they are unwell. `about`
-    names the limit that asks for it.
+    names the limit that asks for it. `unclear`: something that is stored about them can't be reckoned with.
     """
 
     athlete: str
-    because: Literal["screening", "clearance", "rest"]
+    because: Literal["screening", "clearance", "rest", "unclear"]
     about: str | None = None
 
 

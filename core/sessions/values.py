@@ -1,12 +1,28 @@
 """A session as the coach wrote it: blocks in order, each with one format and its lines."""
 
 import datetime as dt
-from decimal import Decimal
 from enum import StrEnum
-from typing import Literal
+from typing import Annotated, Literal
 
-from core.measures import AmountUnit
+from pydantic import Field
+
+from core.measures import DAY_S, MOST_METRES, MOST_REPS, AmountUnit, Kg, Minutes
 from core.values import Value
+
+# What one session may hold: more is no session, and everybody would wait while it is worked out for each of them.
+MOST_LINES, MOST_BLOCKS, MOST_ROUNDS, LONGEST_SCHEME = 100, 50, 500, 50
+LONGEST_TEXT, MOST_PERCENT = 5000, 200
+Amount = Annotated[float, Field(gt=0, le=MOST_METRES)]
+Span = Annotated[float, Field(gt=0, le=DAY_S)]
+Reps = Annotated[int, Field(ge=1, le=MOST_REPS)]
+Station = Annotated[int, Field(ge=1, le=100)]
+Count = Annotated[int, Field(ge=1, le=10)]
+Loads = Annotated[tuple[Kg, ...], Field(max_length=2)]
+Percent = Annotated[float, Field(gt=0, le=MOST_PERCENT)]
+Rounds = Annotated[int, Field(ge=1, le=MOST_ROUNDS)]
+Scheme = Annotated[tuple[Reps, ...], Field(max_length=LONGEST_SCHEME)]
+Rest = Annotated[float, Field(ge=0, le=DAY_S)]
+Text = Annotated[str, Field(max_length=LONGEST_TEXT)]
 
 
 class BlockKind(StrEnum):
@@ -39,17 +55,17 @@ class Aim(Value):
     """
 
     of: Literal["score", "unbroken", "effort"]
-    low: float | None = None
-    high: float | None = None
+    low: Annotated[float, Field(ge=0, le=DAY_S)] | None = None
+    high: Annotated[float, Field(ge=0, le=DAY_S)] | None = None
 
 
 class LoadRule(Value):
     """How the coach chose the load when no kilograms say it all. Exactly one field is set."""
 
-    percent: float | None = None
-    effort: float | None = None
+    percent: Percent | None = None
+    effort: Annotated[float, Field(ge=0, le=10)] | None = None
     heavy: bool | None = None
-    unbroken: tuple[int, int] | None = None
+    unbroken: tuple[Reps, Reps] | None = None
 
 
 class Line(Value):
@@ -61,22 +77,25 @@ class Line(Value):
     own line.
     """
 
-    written: str
+    written: Text
     movement: str
     variant: str | None = None
     implement: str | None = None
-    amount: float | None = None
-    amount_to: float | None = None
-    second_amount: float | None = None
+    amount: Amount | None = None
+    amount_to: Amount | None = None
+    second_amount: Amount | None = None
     unit: AmountUnit = AmountUnit.REPS
     per_side: bool = False
     side: Literal["left", "right", "alternating"] | None = None
-    station: int | None = None
-    count: int | None = None
-    loads_kg: tuple[Decimal, ...] = ()
+    station: Station | None = None
+    count: Count | None = None
+    loads_kg: Loads = ()
     load_rule: LoadRule | None = None
     tempo: str | None = None
-    notes: str | None = None
+    notes: Text | None = None
+
+
+Lines = Annotated[tuple[Line, ...], Field(max_length=MOST_LINES)]
 
 
 class Block(Value):
@@ -88,28 +107,28 @@ class Block(Value):
 
     kind: BlockKind = BlockKind.MAIN
     format: Format
-    minutes: float | None = None
-    rounds: int | None = None
-    scheme: tuple[int, ...] = ()
-    every_s: float | None = None
-    work_s: float | None = None
-    rest_s: float | None = None
-    cap_s: float | None = None
-    team: int | None = None
+    minutes: Minutes | None = None
+    rounds: Rounds | None = None
+    scheme: Scheme = ()
+    every_s: Span | None = None
+    work_s: Span | None = None
+    rest_s: Rest | None = None
+    cap_s: Span | None = None
+    team: Annotated[int, Field(ge=1, le=100)] | None = None
     scored: bool = True
     aim: Aim | None = None
-    buy_in: tuple[Line, ...] = ()
-    cash_out: tuple[Line, ...] = ()
-    lines: tuple[Line, ...]
-    rest_stations: tuple[int, ...] = ()
-    notes: str | None = None
+    buy_in: Lines = ()
+    cash_out: Lines = ()
+    lines: Lines
+    rest_stations: Annotated[tuple[Station, ...], Field(max_length=100)] = ()
+    notes: Text | None = None
     partial: bool = False
 
 
 class Session(Value):
-    title: str | None = None
+    title: Text | None = None
     date: dt.date | None = None  # a field named like its type would shadow it
-    blocks: tuple[Block, ...]
+    blocks: Annotated[tuple[Block, ...], Field(max_length=MOST_BLOCKS)]
 
     @property
     def places(self) -> tuple[int | None, ...]:

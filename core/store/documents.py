@@ -4,12 +4,16 @@ When a stored value changes its shape: raise its kind's `schema` by one and writ
 before. Nothing stored is ever rewritten.
 """
 
+import logging
 from collections.abc import Callable, Mapping
+from copy import deepcopy
 from dataclasses import dataclass
 from typing import Any, Generic, TypeVar
 
+from pydantic import ValidationError
+
 from core.athletes.values import Evidence, Furnished, Profile
-from core.errors import Defect
+from core.errors import Defect, TooMuch
 from core.scaling.orders import Fault, Pin
 from core.scaling.values import Version
 from core.scores.values import Score
@@ -47,6 +51,8 @@ KINDS: Mapping[str, Kind[Any]] = {
     kind.name: kind for kind in (SESSION, VERSION, PROFILE, EVIDENCE, SCORE, PIN, FAULT, FURNISHED)
 }
 
+log = logging.getLogger(__name__)
+
 _upcasters: dict[tuple[str, int], Upcaster] = {}
 
 
@@ -63,8 +69,18 @@ def upcasts(kind: str, from_schema: int) -> Callable[[Upcaster], Upcaster]:
 
 
 def write(value: Value, *, without: frozenset[str] = frozenset()) -> Body:
-    """Turn a value into JSON, decimals and dates as text, `without` these fields."""
-    return value.model_dump(mode="json", exclude=set(without))
+    """Turn a value into JSON, decimals and dates as text, `without` these fields.
+
+    Raises TooMuch for one beyond its bounds: a copy with changes isn't validated when it is made. Versions are our
+    own reckoning from what was.
+    """
+    body = value.model_dump(mode="json")
+    if not isinstance(value, Version):
+        try:
+            type(value).model_validate(body)
+        except ValidationError as error:
+            raise TooMuch(f"{type(value).__name__} beyond its bounds: {error}") from error
+    return {name: told for name, told in body.items() if name not in without}
 
 
 def upcast(kind: Kind[Any], schema: int, body: Body) -> Body:
@@ -82,8 +98,17 @@ def upcast(kind: Kind[Any], schema: int, body: Body) -> Body:
 
 
 def read(kind: Kind[T], schema: int, body: Body, **beside: Any) -> T:
-    """Read a stored value; `beside` are fields kept elsewhere. Raises UnknownSchemaError."""
-    return kind.value.model_validate({**upcast(kind, schema, body), **beside})
+    """Read a stored value; `beside` are fields kept elsewhere. Raises UnknownSchemaError.
+
+    What was stored before there were bounds, and lies beyond them, is left out: one number that nobody can reckon with
+    must not take away all the rest. What can't be read even so raises ValidationError.
+    """
+    told = {**upcast(kind, schema, body), **beside}
+    try:
+        return kind.value.model_validate(told)
+    except ValidationError as error:
+        log.warning("of a stored %s something can't be taken as it is: %s", kind.name, error)
+        return kind.value.model_validate(within_bounds(kind.value, told))
 
 
 @upcasts(PROFILE.name, from_schema=1)
@@ -136,3 +161,41 @@ def _nothing_was_noted(body: Body) -> Body:
 @upcasts(PROFILE.name, from_schema=5)
 def _no_circumstances_were_told(body: Body) -> Body:
     return body
+
+
+def within_bounds(kind: type[Value], body: Body) -> Body:
+    """The body without what lies beyond the bounds of its kind: of too many the first, of a number nothing.
+
+    What else doesn't fit is left, to be raised where it is read.
+    """
+    body = deepcopy(body)
+    for _ in range(_MOST_LAYERS):
+        try:
+            kind.model_validate(body)
+        except ValidationError as error:
+            for one in reversed(error.errors()):  # from behind, so that places stay true
+                _without(body, one)
+        else:
+            break
+    return body
+
+
+# An element that lost a field it can't be without goes in the next round, then what holds it.
+_MOST_LAYERS = 5
+
+
+def _without(body: Any, error: Mapping[str, Any]) -> None:
+    way = error["loc"][:-1] if error["type"] == "missing" else error["loc"]
+    if not way:
+        return
+    *to, last = way
+    try:
+        for step in to:
+            body = body[step]
+        most = error.get("ctx", {}).get("max_length")
+        if most is not None and isinstance(body[last], list):
+            body[last] = body[last][:most]
+        else:
+            del body[last]
+    except (KeyError, IndexError, TypeError):
+        return

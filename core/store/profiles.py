@@ -10,6 +10,8 @@ from core.store.repository import Repository, rows_by
 
 _EVIDENCE_OF = rows_by(tables.evidence, "person_id").order_by(tables.evidence.c.id)
 _KEPT_ELSEWHERE = frozenset({"name", "evidence"})
+# Of what somebody showed, so much is kept: older pieces say nothing beside so many newer ones.
+MOST_EVIDENCE = 500
 
 
 class Profiles(Repository):
@@ -46,7 +48,15 @@ class Profiles(Repository):
             body=documents.write(evidence),
             added_at=now,
         )
+        await self._forget_oldest(person_id)
         return int(row["id"])
+
+    async def _forget_oldest(self, person_id: int) -> None:
+        table = tables.evidence
+        theirs = select(table.c.id).where(table.c.person_id == person_id)
+        newest = theirs.order_by(table.c.id.desc()).offset(MOST_EVIDENCE)
+        if ids := [row["id"] for row in await self._all(newest.limit(MOST_EVIDENCE))]:
+            await self._run(delete(table).where(table.c.id.in_(ids)))
 
     async def take_back(self, person_id: int, evidence_id: int) -> bool:
         """Let a piece of this person's evidence go; False where there is none of that id."""

@@ -107,9 +107,8 @@ def landing(said: ReadBack) -> str:
         )
         needing = [f"{name} (held for your OK)" if name in said.held else name for name in said.needs]
         parts.append(fill(text, fine=fine, count=len(said.needs), names=listed(needing)))
-    if said.view.withheld:
-        names = listed([one.athlete for one in said.view.withheld])
-        parts.append(fill("No version today: {names}.", names=names))
+    for text, names in withheld(said.view):
+        parts.append(fill(text, names=listed(names)))
     if said.view.say:
         parts.append(
             "<b>Worth saying aloud</b>\n" + bullets([escape(aloud_words(one)) for one in said.view.say])
@@ -221,6 +220,17 @@ def ask_when(_: AskWhen) -> Worded:
 @wording("en", WasDiscarded)
 def was_discarded(_: WasDiscarded) -> Worded:
     return Worded("Discarded. Send me another whenever you like.")
+
+
+def withheld(view: GroupView) -> list[tuple[str, list[str]]]:
+    """Who gets no version today, and for whom none can be worked out."""
+    unclear = [one.athlete for one in view.withheld if one.because == "unclear"]
+    resting = [one.athlete for one in view.withheld if one.because != "unclear"]
+    said = (
+        ("No version today: {names}.", resting),
+        ("I can't work out a version for {names}: something I know about them doesn't add up.", unclear),
+    )
+    return [(text, names) for text, names in said if names]
 
 
 @wording("en", NoCoachHere)
