@@ -9,6 +9,7 @@ from typing import Final
 from pydantic import ValidationError
 from telegram.constants import InlineKeyboardButtonLimit
 
+from bot.telegram import seals
 from core.desk import class_commands as k
 from core.desk import coach_commands as o
 from core.desk import commands as c
@@ -126,11 +127,11 @@ CODES: Final[dict[str, type[Command]]] = {
     "wx": w.ForgetWord,
 }
 _CODE_OF = {kind: code for code, kind in CODES.items()}
-_LIMIT = InlineKeyboardButtonLimit.MAX_CALLBACK_DATA
+_LIMIT = InlineKeyboardButtonLimit.MAX_CALLBACK_DATA - seals.LENGTH
 
 
 def pack(command: Command) -> str:
-    """Callback data of a command, at most 64 bytes; a Defect if it doesn't fit."""
+    """Callback data of a command, to be sealed; a Defect if both don't fit into 64 bytes."""
     fields = ["" if value is None else str(value) for _, value in command]
     data = ":".join([_CODE_OF[type(command)], *fields])
     if len(data.encode()) > _LIMIT:

@@ -1,5 +1,6 @@
 """One update in, one transaction, letters out: who does what is one table beside."""
 
+import logging
 import re
 from collections import ChainMap
 from collections.abc import Mapping, Sequence
@@ -13,16 +14,20 @@ from bot.delivery.clock import Clock
 from bot.telegram.buttons import unpack
 from bot.telegram.heard import Heard, Press, hear
 from bot.telegram.letters import Cause, Writer, press_answered
+from bot.telegram.patience import Patience
 from bot.telegram.standing import Place, Standings, follow
 from bot.telegram.use_cases import COMMANDS, USE_CASES
 from core.desk import commands as c
 from core.desk import own_commands as w
 from core.desk.commands import Command
-from core.desk.errors import Declined, StandingUnknown
-from core.desk.outcome import Outcome
-from core.desk.post_office import InboxItem, Store, Unit
-from core.desk.says.common import Lost, Refused
+from core.desk.errors import StandingUnknown
+from core.desk.outcome import Outcome, Say
+from core.desk.post_office import InboxItem, InboxState, Store, Unit
+from core.desk.says.common import Lost, PutAside, Refused, Taken, TooQuick
 from core.desk.visit import Sighting, Standing, Visit
+from core.errors import Refusal
+
+log = logging.getLogger(__name__)
 
 # What a deep link into the private chat carries: a group to join, or a session to have my version of.
 DOOR: Final = re.compile(r"(?P<kind>[gv])(?P<number>\d{1,15})")
@@ -38,6 +43,8 @@ class Dispatch:
     bells: Bells
     writer: Writer
     standings: Standings
+    patience: Patience
+    owner: int | None = None
 
     async def handle(self, item: InboxItem) -> None:
         heard = hear(dict(item.body), self.bot)
@@ -48,12 +55,10 @@ class Dispatch:
         if heard.standings is not None:
             await self._follow(item, heard.address, heard.standings)
             return
-        try:
-            command = understand(heard)
-        except Declined as refusal:
-            await self._refuse(item, heard, refusal, {})
-        else:
-            await self._decide(item, heard, command)
+        if heard.is_said and not self.patience.takes(heard.user_id, heard.said_at or item.received_at):
+            await self._leave_out(item, heard)
+            return
+        await self._decide(item, heard)
         self.bells.something_was_done()
 
     async def _follow(self, item: InboxItem, address: int, standings: Sequence[tuple[int, Standing]]) -> None:
@@ -67,7 +72,17 @@ class Dispatch:
                 await follow(uow, [((group.id, user), Sighting(is_now, now)) for user, is_now in standings])
             await uow.inbox.done(item.id)
 
-    async def _decide(self, item: InboxItem, heard: Heard, command: Command) -> None:
+    async def _leave_out(self, item: InboxItem, heard: Heard) -> None:
+        """One of too many: handled by nobody, and told of in private once in a while."""
+        async with self.store.unit() as uow:
+            if heard.private and self.patience.tells(heard.user_id, self.clock.now()):
+                visit = await self._enter(uow, heard, {})
+                await self._write(visit, item, heard, visit.told(TooQuick()))
+            else:
+                await uow.inbox.done(item.id)
+        self.bells.something_was_done()
+
+    async def _decide(self, item: InboxItem, heard: Heard) -> None:
         """Carry it out; where that needs a standing, nothing is kept, it is looked up, and decided again.
 
         What was looked up is stored whether or not the visitor may do what they wish.
@@ -75,26 +90,28 @@ class Dispatch:
         found: dict[Place, Sighting] = {}
         while True:
             try:
-                await self._carry_out(item, heard, command, found)
+                await self._carry_out(item, heard, found)
             except StandingUnknown as unknown:
                 found |= await self.standings.look_up(unknown.asked, needed=unknown.needed)
-            except Declined as refusal:
+            except Refusal as refusal:
                 await self._refuse(item, heard, refusal, found)
                 return
             else:
                 return
 
-    async def _carry_out(
-        self, item: InboxItem, heard: Heard, command: Command, found: Mapping[Place, Sighting]
-    ) -> None:
+    async def _carry_out(self, item: InboxItem, heard: Heard, found: Mapping[Place, Sighting]) -> None:
         async with self.store.unit() as uow:
             visit = await self._enter(uow, heard, found)
+            command = self._pressed(heard.press, visit) if heard.press else understand(heard)
             stays = heard.present is None or await uow.chats.is_at(visit.chat, heard.address)
             outcome = await USE_CASES[type(command)](visit, command) if stays else Outcome()
             await self._write(visit, item, heard, outcome)
 
+    def _pressed(self, press: Press, visit: Visit) -> Command:
+        return unpack(self.writer.seal.opened(press, visit.chat))
+
     async def _refuse(
-        self, item: InboxItem, heard: Heard, refusal: Declined, found: Mapping[Place, Sighting]
+        self, item: InboxItem, heard: Heard, refusal: Refusal, found: Mapping[Place, Sighting]
     ) -> None:
         said = Refused(why=type(refusal).__name__)
         async with self.store.unit() as uow:
@@ -103,7 +120,8 @@ class Dispatch:
             await self._write(visit, item, heard, told)
 
     async def parked(self, item: InboxItem) -> None:
-        """Tell somebody that their message could not be handled."""
+        """Tell somebody that their message could not be handled, and whoever runs the bot that it lies there."""
+        await self._tell_owner(item)
         heard = hear(dict(item.body), self.bot)
         if heard is None or not heard.private:
             return
@@ -111,6 +129,21 @@ class Dispatch:
             visit = await self._enter(uow, heard, {})
             cause = Cause(f"parked:{item.update_id}", heard.language)
             await self.writer.write(uow, visit.now, cause, visit.told(Lost()))
+        self.bells.something_was_done()
+
+    async def _tell_owner(self, item: InboxItem) -> None:
+        """Once an hour at most: whatever parks many updates is one thing to look into."""
+        if self.owner is None:
+            return
+        now = self.clock.now()
+        async with self.store.unit() as uow:
+            chat = await uow.chats.by_address(self.owner)
+            if chat is None:
+                log.warning("BELLWETHER_OWNER can't be told: they haven't written to the bot yet")
+                return
+            count = (await uow.vitals.inbox_by_state())[InboxState.PARKED]
+            told = Say(chat.id, PutAside(update=item.update_id, count=count), key=f"aside:{now:%Y%m%d%H}")
+            await self.writer.write(uow, now, Cause(f"aside:{item.update_id}"), Outcome((told,)))
         self.bells.something_was_done()
 
     async def _enter(self, uow: Unit, heard: Heard, found: Mapping[Place, Sighting]) -> Visit:
@@ -145,7 +178,10 @@ class Dispatch:
         cause = Cause(f"update:{item.update_id}", heard.language, press, private)
         answered = await press_answered(visit.uow, cause, visit.now, visit.chat, outcome, self.writer)
         await visit.uow.outbox.add(answered, visit.now)
-        await self.writer.write(visit.uow, visit.now, cause, outcome)
+        told = await self.writer.write(visit.uow, visit.now, cause, outcome)
+        if not told and heard.is_written_in_private:
+            # Whoever writes gets an answer: silence looks like a bot that is gone.
+            await self.writer.write(visit.uow, visit.now, cause, visit.told(Taken()))
         await visit.uow.inbox.done(item.id)
 
     async def _press(self, visit: Visit, heard: Heard) -> Press | None:
@@ -156,9 +192,7 @@ class Dispatch:
 
 
 def understand(heard: Heard) -> Command:
-    """What the person wants, as a command."""
-    if heard.press is not None:
-        return unpack(heard.press.data)
+    """What the person wants who didn't press a button, as a command."""
     happened = what_happened(heard)
     if happened is not None:
         return happened

@@ -1,6 +1,7 @@
 """What came in, read from the platform's raw update into one frozen value. Reads the library's types."""
 
 from dataclasses import dataclass, replace
+from datetime import datetime
 from typing import Any
 
 from telegram import Bot, CallbackQuery, ChatMember, ChatMemberUpdated, Message, Update, User
@@ -31,6 +32,7 @@ class Heard:
     at the address `reply_at`. `media`: what came in place of words, or with its caption as the text. `changed`: id
     of a message that was edited. `pinned`: id of a message that is pinned now.
     `standings`: who is what in the group now, by user id. `message_id`: of what was said.
+    `said_at`: when a message was written, by the platform's clock.
     """
 
     user_id: int
@@ -51,6 +53,17 @@ class Heard:
     changed: int | None = None
     standings: tuple[tuple[int, Standing], ...] | None = None
     message_id: int | None = None
+    said_at: datetime | None = None
+
+    @property
+    def is_said(self) -> bool:
+        """Whether it is something that a person wrote or pressed, and not news of a chat."""
+        news = (self.present, self.moved_to, self.moved_from, self.pinned, self.standings)
+        return all(one is None for one in news)
+
+    @property
+    def is_written_in_private(self) -> bool:
+        return self.private and self.is_said and self.press is None and self.changed is None
 
     @property
     def command(self) -> str | None:
@@ -67,7 +80,7 @@ class Heard:
 
 def hear(body: dict[str, Any], bot: Bot) -> Heard | None:
     """Read a raw update; None where there is nothing to answer."""
-    update = Update.de_json(body, bot)
+    update = Update.de_json(whole(body), bot)
     if update.callback_query:
         return _pressed(update.callback_query)
     if update.my_chat_member:
@@ -80,6 +93,18 @@ def hear(body: dict[str, Any], bot: Bot) -> Heard | None:
         heard = _said(update.edited_message)
         return heard and replace(heard, changed=update.edited_message.message_id)
     return None
+
+
+def whole(told: Any) -> Any:
+    """The same without half characters, which no text may be stored with: pairs are joined, what is left is marked."""
+    if isinstance(told, str):
+        if told.isascii() and "\x00" not in told:
+            return told
+        joined = told.encode("utf-16-le", "surrogatepass").decode("utf-16-le", "replace")
+        return joined.replace("\x00", "\ufffd")
+    if isinstance(told, dict):
+        return {key: whole(value) for key, value in told.items()}
+    return [whole(one) for one in told] if isinstance(told, list) else told
 
 
 def _said(message: Message) -> Heard | None:
@@ -99,6 +124,7 @@ def _said(message: Message) -> Heard | None:
         reply_at=reply.chat.id if reply else None,
         media=_media(message),
         message_id=message.message_id,
+        said_at=message.edit_date or message.date,
     )
 
 

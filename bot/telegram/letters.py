@@ -9,6 +9,7 @@ from telegram.constants import MessageLimit
 
 from bot.telegram.buttons import pack
 from bot.telegram.heard import Press
+from bot.telegram.seals import Seal
 from bot.telegram.split import shorten, split
 from bot.words import en  # noqa: F401 - registers the wordings
 from bot.words.text import escape
@@ -38,18 +39,20 @@ class Cause:
 
 @dataclass(frozen=True, slots=True)
 class Writer:
-    """Writes for one bot; `username` makes the links into its private chat."""
+    """Writes for one bot; `username` makes the links into its private chat, `seal` marks its buttons."""
 
     username: str
+    seal: Seal
 
-    async def write(self, uow: Unit, now: datetime, cause: Cause, outcome: Outcome) -> None:
-        """Put everything of `outcome` into the outbox and the due rows."""
+    async def write(self, uow: Unit, now: datetime, cause: Cause, outcome: Outcome) -> bool:
+        """Put everything of `outcome` into the outbox and the due rows. Whether any letter is new."""
         letters: list[NewLetter] = []
         for number, say in enumerate(outcome.says):
             letters += await self._letters(uow, now, cause, say, f"{cause.key}:{number}")
-        await uow.outbox.add(letters, now)
+        new = await uow.outbox.add(letters, now)
         for wish in outcome.due:
             await uow.dues.add(wish.key, wish.kind, wish.at, wish.refs)
+        return bool(new)
 
     async def _letters(
         self, uow: Unit, now: datetime, cause: Cause, say: Say, key: str
@@ -59,31 +62,31 @@ class Writer:
         draft = _Draft(say, now + say.expires_after if say.expires_after else None)
         if original is not None:
             text = await rewritten(uow, original.key, worded.html)
-            return [draft.edit(key, message(text, self._keyboard(worded)), original.id)]
+            return [draft.edit(key, message(text, self._keyboard(worded, say.to)), original.id)]
         last_key = say.edits or say.key or key
         if worded.file is not None:
             file = LetterFile(name=worded.file.name, content=worded.file.content)
-            return [draft.document(last_key, caption(worded.html, self._keyboard(worded)), file)]
+            return [draft.document(last_key, caption(worded.html, self._keyboard(worded, say.to)), file)]
         parts = [shorten(worded.html)] if say.edits else split(worded.html)
         payloads = [message(text, None) for text in parts[:-1]]
-        payloads.append(message(parts[-1], self._keyboard(worded)))
+        payloads.append(message(parts[-1], self._keyboard(worded, say.to)))
         keys = [f"{last_key}.{number}" for number in range(len(parts) - 1)] + [last_key]
         return [draft.send(key, payload) for key, payload in zip(keys, payloads, strict=True)]
 
-    def payload(self, said: Said, language: str) -> dict[str, Any]:
+    def payload(self, said: Said, language: str, chat: int) -> dict[str, Any]:
         """One message with its buttons, shortened to what the platform takes."""
         worded = word(said, language)
-        return message(shorten(worded.html), self._keyboard(worded))
+        return message(shorten(worded.html), self._keyboard(worded, chat))
 
-    def _keyboard(self, worded: Worded) -> Keyboard | None:
-        return [self._row(row) for row in worded.rows] or None
+    def _keyboard(self, worded: Worded, chat: int) -> Keyboard | None:
+        return [self._row(row, chat) for row in worded.rows] or None
 
-    def _row(self, row: Row) -> list[dict[str, str]]:
-        return [self._button(button) for button in row]
+    def _row(self, row: Row, chat: int) -> list[dict[str, str]]:
+        return [self._button(button, chat) for button in row]
 
-    def _button(self, button: Button | DoorButton) -> dict[str, str]:
+    def _button(self, button: Button | DoorButton, chat: int) -> dict[str, str]:
         if isinstance(button, Button):
-            return {"text": button.label, "callback_data": pack(button.does)}
+            return {"text": button.label, "callback_data": self.seal.put(pack(button.does), chat)}
         return {"text": button.label, "url": f"https://t.me/{self.username}?start={button.payload}"}
 
 
@@ -145,7 +148,7 @@ async def press_answered(
         return []
     letters = [_tap(cause, press, now, chat, outcome)]
     if outcome.becomes is not None:
-        payload = writer.payload(outcome.becomes, await tongue(uow, chat, cause))
+        payload = writer.payload(outcome.becomes, await tongue(uow, chat, cause), chat)
         letters.append(_become(cause, press, chat, payload))
     elif outcome.settles and press.message_id is not None and press.html is not None:
         letters.append(_settled(cause, press, chat))

@@ -9,7 +9,15 @@ from core.desk.commands import AllTold, RateEffort, TellHurt
 from core.desk.more import offer_more
 from core.desk.outcome import Outcome, Say
 from core.desk.pain import joints, spared, tell_pain
-from core.desk.says.reports import AskEffort, AskHurt, AskPart, AskWhere, HurtNoted, NothingSpared
+from core.desk.says.reports import (
+    AskEffort,
+    AskHurt,
+    AskPart,
+    AskWhere,
+    EffortNoted,
+    HurtNoted,
+    NothingSpared,
+)
 from core.desk.says.versions import Understood
 from core.desk.scoreboard import parts_left
 from core.desk.versions import session_meant
@@ -85,7 +93,8 @@ async def all_told(visit: Visit, command: AllTold) -> Outcome:
 async def rate_effort(visit: Visit, command: RateEffort) -> Outcome:
     report = await visit.uow.reports.tell(command.session, visit.person.id, visit.now, effort=command.effort)
     if report.hurt is not None:
-        return await offer_more(visit) + Outcome(settles=True)
+        noted = visit.told(EffortNoted(effort=command.effort))
+        return noted + await offer_more(visit) + Outcome(settles=True)
     return visit.told(AskHurt(session=command.session)) + Outcome(settles=True)
 
 

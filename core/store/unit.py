@@ -19,6 +19,7 @@ from core.store.faults import Faults
 from core.store.files import Files
 from core.store.groups import Groups
 from core.store.inbox import Inbox
+from core.store.keeping import Keeping
 from core.store.orders import CoachOks, CoachOrders, EasyWeeks
 from core.store.outbox import Outbox
 from core.store.people import Chats, Consents, People
@@ -26,6 +27,7 @@ from core.store.personal import Personal
 from core.store.profiles import Profiles
 from core.store.questions import Questions
 from core.store.scores import Reports, Scores
+from core.store.secrets import Secrets
 from core.store.sessions import Documents, Sessions, Versions
 from core.store.transaction import Transaction
 from core.store.turns import Turns
@@ -64,6 +66,8 @@ class Unit:
         self.undelivered = Undelivered(connection)
         self.files = Files(connection)
         self.dues = Dues(connection)
+        self.secrets = Secrets(connection)
+        self.keeping = Keeping(connection)
         self.vitals = Vitals(connection)
         self.personal = Personal(connection)
 
@@ -76,6 +80,8 @@ class Store:
 
     def __init__(self, place: str | Path) -> None:
         self.engine: AsyncEngine = open_engine(place)
+        self.press_key = b""
+        """With which presses are checked, once `know_secrets` has read it."""
         self._writer: AsyncConnection | None = None
         self._open: Transaction | None = None
         self._ending: asyncio.Task[None] | None = None
@@ -115,6 +121,11 @@ class Store:
                 await stack.enter_async_context(self._turns.turn())
                 await self._end()
             yield Unit(await stack.enter_async_context(self.engine.connect()))
+
+    async def know_secrets(self) -> None:
+        """Read what no one else may know, and make it where it isn't there yet."""
+        async with self.unit() as unit:
+            self.press_key = await unit.secrets.get("press")
 
     async def close(self) -> None:
         if self._ending is not None:

@@ -13,7 +13,19 @@ from core.desk.errors import (
     UnknownThing,
     Withdrawn,
 )
-from core.desk.says.common import Explained, Help, Kindness, Lost, NotText, Refused, Welcome
+from core.desk.says.common import (
+    Explained,
+    Help,
+    Kindness,
+    Lost,
+    NotText,
+    PutAside,
+    Refused,
+    Taken,
+    TooQuick,
+    Welcome,
+)
+from core.errors import TooMuch
 
 REFUSALS = {
     AlreadyDone: "That's done already, nothing to worry about.",
@@ -24,6 +36,7 @@ REFUSALS = {
     StalePress: "That button is from before something changed. The newest message is the one that counts.",
     NotYours: "That one is for whoever told me that score.",
     Withdrawn: "Your coach has withdrawn that session. /today shows the one that counts.",
+    TooMuch: "That's more than I can take in: fewer things or smaller numbers, please. What I knew before stays.",
     UnknownThing: "I can't find that any more. Send /help and we'll find our way.",
 }
 
@@ -33,7 +46,29 @@ NOBODY_WATCHES = "Nobody watches this chat. In an emergency, call your local eme
 @wording("en", Refused)
 def refused(said: Refused) -> Worded:
     kinds = {kind.__name__: words for kind, words in REFUSALS.items()}
-    return Worded(kinds[said.why])
+    return Worded(kinds.get(said.why, REFUSALS[UnknownThing]))
+
+
+@wording("en", PutAside)
+def put_aside(said: PutAside) -> Worded:
+    every = f" With it there are {said.count}." if said.count > 1 else ""
+    return Worded(
+        f"To you, as you run me: I couldn't handle update {said.update}, so I put it aside.{every} Whoever sent it was "
+        "told. My log says why, under that number."
+    )
+
+
+@wording("en", Taken)
+def taken(_: Taken) -> Worded:
+    return Worded("Got it. Nothing more to tell for now; /help shows what you can send me.")
+
+
+@wording("en", TooQuick)
+def too_quick(_: TooQuick) -> Worded:
+    return Worded(
+        "That was a lot at once! I took in the first of it and left out the rest. Give me a minute, then send again "
+        "what matters. " + NOBODY_WATCHES
+    )
 
 
 @wording("en", Help)

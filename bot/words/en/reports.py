@@ -4,7 +4,15 @@ from bot.words.en.versions import part_words
 from bot.words.text import fill
 from bot.words.wording import Button, Worded, wording
 from core.desk.commands import AllTold, RateEffort, TellHurt
-from core.desk.says.reports import AskEffort, AskHurt, AskPart, AskWhere, HurtNoted, NothingSpared
+from core.desk.says.reports import (
+    AskEffort,
+    AskHurt,
+    AskPart,
+    AskWhere,
+    EffortNoted,
+    HurtNoted,
+    NothingSpared,
+)
 from core.scores.values import Hurt
 
 
@@ -26,6 +34,11 @@ def ask_part(said: AskPart) -> Worded:
         name=part_words(said.written, said.part),
     )
     return Worded(text, ((Button("That was all", AllTold(session=said.session)),),))
+
+
+@wording("en", EffortNoted)
+def effort_noted(said: EffortNoted) -> Worded:
+    return Worded(f"Noted: {said.effort} of 10 for the whole session.")
 
 
 @wording("en", AskHurt)

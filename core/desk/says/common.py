@@ -12,6 +12,21 @@ class Refused(Said):
     why: str
 
 
+class TooQuick(Said):
+    """Much came at once, and what came last was left out."""
+
+
+class PutAside(Said):
+    """To whoever runs the bot: an update could not be handled. `count`: how many there are by now."""
+
+    update: int
+    count: int
+
+
+class Taken(Said):
+    """What was written is taken in, and there is nothing new to say to it."""
+
+
 class Help(Said):
     """What can be done here; `coach` where the asker coaches a group. `unread`: what they wrote was kept nowhere."""
 

@@ -17,6 +17,12 @@ class AskPart(Said):
     part: int
 
 
+class EffortNoted(Said):
+    """Told again, once all else about the session was told."""
+
+    effort: int
+
+
 class AskHurt(Said):
     session: int
 

@@ -23,6 +23,7 @@ from core.store.tables.post import (
     inbox,
     outbox,
     question,
+    secret,
 )
 from core.store.tables.row import Row
 from core.store.tables.training import (
@@ -69,6 +70,7 @@ __all__ = [
     "score",
     "score_health",
     "score_mark",
+    "secret",
     "session",
     "session_revision",
     "sign_up",

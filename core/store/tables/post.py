@@ -100,9 +100,18 @@ class DueRow(Row, table=True):
     done_at: datetime | None = None
 
 
+class SecretRow(Row, table=True):
+    """A key that never leaves the database."""
+
+    __tablename__ = "secret"
+    name: str = Field(primary_key=True)
+    value: bytes
+
+
 question = table(QuestionRow)
 inbox = table(InboxRow)
 outbox = table(OutboxRow)
 file = table(FileRow)
 attempt = table(AttemptRow)
 due = table(DueRow)
+secret = table(SecretRow)
