@@ -48,8 +48,8 @@ train: setup-test ## learn from the sentences in core/understanding/examples whi
 bench: setup-test ## print the speed table
 	@$(BIN)/python -m tests.benchmarks
 
-soak: setup-test ## the long fault runs
-	@$(BIN)/pytest -q tests/soak --timeout 3600
+soak: setup-test ## the long fault runs; SIZE=20 says how long, 1 is what make check does
+	@BELLWETHER_SOAK=$(or $(SIZE),20) $(BIN)/pytest -q tests/soak --timeout 7200 -s
 
 lock: $(BIN)/python ## write requirements.lock anew from what is installed
 	@{ echo "# Exact versions of everything the project and its tests install. Written by 'make lock'."; \

@@ -4,6 +4,8 @@ import asyncio
 import logging
 import signal
 from contextlib import AbstractAsyncContextManager, AsyncExitStack, nullcontext
+from datetime import timedelta
+from functools import partial
 
 from telegram import Bot
 from telegram.request import BaseRequest
@@ -13,26 +15,35 @@ from bot.delivery.bells import Bells
 from bot.delivery.budget import NO_LIMIT, PLATFORM, Budget
 from bot.delivery.clock import Clock, RealClock
 from bot.delivery.dues import Dues
+from bot.delivery.keeper import Keeper
 from bot.delivery.sender import Sender
 from bot.delivery.vitals import Vitals
 from bot.loops import Loops
+from bot.pulse import Pulse
 from bot.rehearsal.remote_clock import RemoteClock
 from bot.settings import Pace, Settings
 from bot.telegram.api import make_bot
 from bot.telegram.conduct import make_conduct
 from bot.telegram.connecting import connect, register
 from bot.telegram.lanes import Lanes
+from bot.telegram.patience import Patience
 from bot.telegram.receiver import Receiver
 from bot.web.app import Health, make_app
 from bot.web.server import WebServer
 from core.errors import InputError
+from core.store.copies import must_be_usable
+from core.store.lock import alone_on
 from core.store.migrate import migrate
+from core.store.troubles import trouble_of
 from core.store.unit import Store
 
 log = logging.getLogger(__name__)
 
 _RATES = {Pace.PLATFORM: PLATFORM, Pace.UNLIMITED: NO_LIMIT}
+_RUNNING = "ok"
 _DATABASE_TIMEOUT_S = 5.0
+# What was begun is given so long: a database that is held by somebody else must not keep the process alive and deaf.
+_STOPPING_S = 20.0
 
 
 class App:
@@ -54,37 +65,53 @@ class App:
         self._loops = Loops()
         self._open = AsyncExitStack()
         self._status = "starting"
+        self.pulse = Pulse()
         self.port: int | None = None
 
     async def start(self) -> None:
         """Return once everything runs. Raises InputError for settings that turn out wrong."""
+        database = self._settings.database
+        must_be_usable(database)
+        self._open.enter_context(alone_on(database))
         self._open.push_async_callback(self.store.close)
-        await migrate(self._settings.database)
+        await migrate(database)
+        await self.store.know_secrets()
         clock = await self._open.enter_async_context(self._clock)
         self._open.push_async_callback(self._bot.shutdown)
         budget = Budget(_RATES[self._settings.pace])
         sender = Sender(self._bot, self.store, clock, self.bells, budget)
-        self._start_web(Vitals(self.store, clock, sender.verdicts))
+        self._vitals = Vitals(self.store, clock, sender.verdicts, self.pulse)
+        self._start_web(self._vitals)
         await connect(self._bot)
         conduct = self._make_conduct(self._bot, self.store, clock, self.bells)
         await register(self._bot, conduct.commands)
         self._loops.start(sender)
         self._loops.start(Lanes(self.store, clock, self.bells, conduct.handle, conduct.on_parked))
         self._loops.start(Dues(self.store, clock, self.bells, conduct.carry_out))
-        self._loops.start(Receiver(self._bot, self.store, clock, self.bells))
-        self._status = "ok"
+        self._loops.start(Receiver(self._bot, self.store, clock, self.bells, pulse=self.pulse))
+        self._loops.start(Keeper(self.store, clock, timedelta(days=self._settings.keep_days)))
+        self._status = _RUNNING
 
     async def stop(self) -> None:
         """Finish what was begun and close everything. What still waits is kept for the next start."""
         self._status = "stopping"
-        await self._loops.stop()
-        await self._open.aclose()
+        try:
+            async with asyncio.timeout(_STOPPING_S):
+                await self._loops.stop()
+                await self._open.aclose()
+        except TimeoutError:
+            log.warning("not all that was begun could be finished; it is taken up at the next start")
 
     async def run(self) -> None:
-        """Run until cancelled, then stop. Raises whatever ends a part of the bot before."""
+        """Run until cancelled, then stop. Raises what ends a part of it before: a Trouble where that is known."""
         try:
             await self.start()
             await self._loops.watch()
+        except Exception as error:
+            trouble = trouble_of(error, self._settings.database)
+            if trouble is None:
+                raise
+            raise trouble from error
         finally:
             await asyncio.shield(self.stop())
 
@@ -93,11 +120,16 @@ class App:
         try:
             async with asyncio.timeout(_DATABASE_TIMEOUT_S), self.store.unit():
                 pass
-        except Exception as error:
-            log.exception("the database can't be written to")
-            return Health(f"database: {type(error).__name__}")
-        ended = self._loops.ended()
-        return Health(f"{ended[0]} ended" if ended else self._status)
+            signs = await self._vitals.signs()
+        except Exception as error:  # noqa: BLE001 - whatever it is, it is told
+            trouble = trouble_of(error, self._settings.database)
+            log.warning("the database can't be written to: %s", trouble or repr(error))
+            return Health(trouble.what if trouble else f"database: {type(error).__name__}")
+        if ended := self._loops.ended():
+            return Health(f"{ended[0]} ended", signs.told)
+        if self._status != _RUNNING:
+            return Health(self._status, signs.told)
+        return Health(signs.problem or _RUNNING, signs.told)
 
     def _start_web(self, vitals: Vitals) -> None:
         if self._settings.address is None:
@@ -112,12 +144,18 @@ class App:
 
 def build(
     settings: Settings,
-    conduct: MakeConduct = make_conduct,
+    conduct: MakeConduct | None = None,
     *,
     clock: Clock | None = None,
     request: BaseRequest | None = None,
 ) -> App:
-    """Make the bot. A `clock` that is given stays open; `request` carries calls in place of the network."""
+    """Make the bot. A `clock` that is given stays open; `request` carries calls in place of the network.
+
+    `conduct`: what it does with what happens, if not what Bellwether does.
+    """
+    if conduct is None:
+        patience = Patience(limited=settings.pace is Pace.PLATFORM)
+        conduct = partial(make_conduct, patience=patience, owner=settings.owner)
     bot = make_bot(settings.token.get_secret_value(), settings.api_url, request)
     return App(settings, bot, nullcontext(clock) if clock else _own_clock(settings), conduct)
 

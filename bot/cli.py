@@ -6,11 +6,15 @@ from importlib import import_module
 
 import typer
 
-from core.errors import InputError, Refusal
+from core.errors import InputError, Refusal, Trouble
 
 # In the order of the help, each with its module in `bot/commands/`, which has it under its own name.
 COMMANDS = {
     "serve": "serve",
+    "backup": "backup",
+    "restore": "restore",
+    "check": "check",
+    "unit": "unit",
     "rehearse": "rehearse",
     "preview": "preview",
     "movements": "movements",
@@ -24,13 +28,19 @@ COMMANDS = {
 
 
 def main(arguments: Sequence[str] | None = None) -> None:
-    """Run one command; `arguments` default to the process's own. Expected errors exit with 2, in one line."""
+    """Run one command; `arguments` default to the process's own.
+
+    Expected errors exit with 2, in one line; with 1 where the surroundings don't do, and a later try may go.
+    """
     given = sys.argv[1:] if arguments is None else arguments
     try:
         assembled(given[0] if given else "")(args=given)
     except (InputError, Refusal) as error:
         typer.echo(str(error), err=True)
         sys.exit(2)
+    except Trouble as error:
+        typer.echo(str(error), err=True)
+        sys.exit(1)
 
 
 def assembled(asked: str) -> typer.Typer:

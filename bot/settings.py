@@ -2,8 +2,9 @@
 
 import re
 from enum import StrEnum
+from typing import Annotated
 
-from pydantic import SecretStr, ValidationError, field_validator
+from pydantic import Field, SecretStr, ValidationError, field_validator
 from pydantic_settings import BaseSettings, SettingsConfigDict
 
 from core.errors import InputError
@@ -27,7 +28,8 @@ class Pace(StrEnum):
 class Settings(BaseSettings):
     """`database` is a path of a SQLite file or a URL; `listen` is `host:port` for health and metrics.
 
-    `clock_url` and `pace` are for rehearsals and measurements.
+    `owner`: user id of whoever runs the bot, to be told when something had to be put aside; `keep_days`: how long raw
+    updates are kept. `clock_url` and `pace` are for rehearsals and measurements.
     """
 
     model_config = SettingsConfigDict(
@@ -41,6 +43,8 @@ class Settings(BaseSettings):
     webhook_url: str | None = None
     webhook_secret: SecretStr | None = None
     listen: str | None = None
+    owner: Annotated[int, Field(ge=1)] | None = None
+    keep_days: Annotated[int, Field(ge=2, le=3650)] = 14
     clock_url: str | None = None
     pace: Pace = Pace.PLATFORM
 
@@ -74,6 +78,19 @@ def read_settings() -> Settings:
     except ValidationError as error:
         first = error.errors()[0]
         raise InputError(_variable(first["loc"]), _problem(first["type"], first["msg"])) from error
+
+
+class _Place(BaseSettings):
+    """Where the database is, for commands that need no token."""
+
+    model_config = Settings.model_config
+
+    database: str = Settings.model_fields["database"].default
+
+
+def read_database() -> str:
+    """Path or URL of the database."""
+    return _Place().database
 
 
 def _variable(place: tuple[int | str, ...]) -> str:

@@ -8,11 +8,12 @@ from random import random
 from typing import Any
 
 from telegram import Bot
-from telegram.error import Conflict, RetryAfter, TelegramError
+from telegram.error import Conflict, InvalidToken, RetryAfter, TelegramError
 
 from bot.delivery.backoff import PLATFORM_AWAY
 from bot.delivery.bells import Bells
 from bot.delivery.clock import Clock
+from bot.pulse import Pulse
 from bot.telegram.api import call
 from core.desk.post_office import Store
 
@@ -29,6 +30,7 @@ ALLOWED_UPDATES = (
     "chat_member",
 )
 _POLL_S = 50
+_BEYOND_ALL_IDS = 2**63
 # The connection may stay silent for the whole poll, and a little longer.
 _READ_TIMEOUT_S = _POLL_S + 10.0
 
@@ -43,6 +45,7 @@ class Receiver:
         clock: Clock,
         bells: Bells,
         *,
+        pulse: Pulse | None = None,
         pause: Callable[[float], Awaitable[object]] = sleep,
         jitter: Callable[[], float] = random,
     ) -> None:
@@ -50,6 +53,7 @@ class Receiver:
         self._store = store
         self._clock = clock
         self._bells = bells
+        self._pulse = pulse or Pulse()
         self._pause = pause
         self._jitter = jitter
         self._backoff = PLATFORM_AWAY
@@ -104,6 +108,7 @@ class Receiver:
             await self._wait_out(error)
             return None
         self._backoff = self._backoff.after_success()
+        self._pulse.polled(self._clock.now())
         return list(updates)
 
     async def _wait_out(self, error: TelegramError) -> None:
@@ -111,9 +116,18 @@ class Receiver:
         wait_s = self._backoff.wait_s(self._jitter())
         if isinstance(error, RetryAfter):
             wait_s = max(wait_s, _seconds(error.retry_after))
-        hint = " (does another process poll with the same token?)" if isinstance(error, Conflict) else ""
-        log.warning("no updates, next try in %.1f s: %s%s", wait_s, error, hint)
+        self._pulse.trouble = what_is_wrong(error)
+        log.warning("no updates, next try in %.1f s: %s", wait_s, self._pulse.trouble)
         await self._pause(wait_s)
+
+
+def what_is_wrong(error: TelegramError) -> str:
+    """In words for whoever runs the bot."""
+    if isinstance(error, Conflict):
+        return "another process polls with the same token: stop it. What it takes is lost to this one."
+    if isinstance(error, InvalidToken) or "unauthorized" in f"{error} {error.__cause__}".lower():
+        return "the platform no longer takes BELLWETHER_TOKEN: it was revoked or changed. Start again with the new one."
+    return f"the platform doesn't answer: {error}"
 
 
 def lane_of(update: RawUpdate) -> int:
@@ -121,11 +135,11 @@ def lane_of(update: RawUpdate) -> int:
     content = next((value for key, value in update.items() if key != "update_id"), None)
     if not isinstance(content, Mapping):
         return 0
-    message = content.get("message") or {}
-    for owner in (content.get("chat"), message.get("chat"), content.get("from"), content.get("user")):
-        if owner:
-            return int(owner["id"])
-    return 0
+    message = content.get("message")
+    within = message if isinstance(message, Mapping) else {}
+    owners = (content.get("chat"), within.get("chat"), content.get("from"), content.get("user"))
+    lanes = (owner.get("id") for owner in owners if isinstance(owner, Mapping))
+    return next((lane for lane in lanes if isinstance(lane, int) and abs(lane) < _BEYOND_ALL_IDS), 0)
 
 
 def _seconds(wait: float | timedelta) -> float:

@@ -13,9 +13,10 @@ _TEXT_FORMAT = "text/plain; version=0.0.4; charset=utf-8"
 
 @dataclass(frozen=True, slots=True)
 class Health:
-    """`status` is a word for people: `ok`, or what is wrong."""
+    """`status` is for people: `ok`, or what is wrong; `told`: what else there is to know, by name."""
 
     status: str = "ok"
+    told: Mapping[str, float | None] = field(default_factory=dict)
 
     @property
     def is_well(self) -> bool:
@@ -38,7 +39,7 @@ def make_app(
 
     async def answer_health(_request: Request) -> Response:
         found = await health()
-        return JSONResponse({"status": found.status}, status_code=200 if found.is_well else 503)
+        return JSONResponse({"status": found.status, **found.told}, status_code=200 if found.is_well else 503)
 
     async def answer_metrics(_request: Request) -> Response:
         lines = "".join(f"{as_line(figure)}\n" for figure in await figures())

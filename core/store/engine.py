@@ -27,6 +27,14 @@ def url_of(place: str | Path) -> str:
     return url.render_as_string(hide_password=False)
 
 
+def path_of(place: str | Path) -> Path | None:
+    """The file of a database; None for one in memory or on a server."""
+    url = make_url(url_of(place))
+    if url.get_backend_name() != "sqlite" or (url.database or MEMORY) == MEMORY:
+        return None
+    return Path(url.database or "").resolve()
+
+
 def is_memory(engine: AsyncEngine) -> bool:
     """Whether all units share one connection, so that even reading must queue."""
     return engine.dialect.name == "sqlite" and (engine.url.database or MEMORY) == MEMORY

@@ -7,6 +7,7 @@ from pathlib import Path
 from sqlalchemy import Connection, column, inspect, select, table
 
 from core.store.engine import open_engine
+from core.store.troubles import DatabaseTrouble
 
 _VERSION = table("alembic_version", column("version_num"))
 
@@ -35,7 +36,12 @@ def revision(connection: Connection) -> str | None:
 
 
 def _upgrade(connection: Connection, to: str) -> None:
-    if to == "head" and revision(connection) == newest():
+    known = revision(connection)
+    if to == "head" and known == newest():
         return
+    if known is not None and known > newest():
+        place = connection.engine.url.database or ""
+        what = f"its tables (number {known}) are newer than this program (number {newest()}). Update the program."
+        raise DatabaseTrouble(place, what)
     # Loading Alembic takes longer than most starts have to do otherwise.
     import_module("core.store.upgrading").upgrade(connection, to)

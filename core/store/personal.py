@@ -65,7 +65,19 @@ class Personal(Repository):
     async def everything(self, person_id: int) -> dict[str, Rows]:
         """All rows about the person, by table; values as JSON knows them, documents in their place."""
         found = {table.name: await self._rows(select(table).where(who)) for table, who in _theirs(person_id)}
+        found["written_in_groups"] = await self._written_in_groups(person_id)
         return {name: rows for name, rows in found.items() if rows}
+
+    async def _written_in_groups(self, person_id: int) -> Rows:
+        """Their own words there; never what they replied to, which somebody else may have written."""
+        person = await self._must(select(t.person).where(t.person.c.id == person_id))
+        messages = [t.inbox.c.body[kind] for kind in ("message", "edited_message")]
+        written = or_(*(one["from"]["id"].as_integer() == person["user_id"] for one in messages))
+        rows = await self._all(select(t.inbox).where(t.inbox.c.lane < 0, written).order_by(t.inbox.c.id))
+        return [
+            {"received_at": row["received_at"].isoformat(), "group": row["lane"], "text": _words(row["body"])}
+            for row in rows
+        ]
 
     async def sessions_scored(self, person_id: int) -> list[int]:
         """The sessions on whose scoreboards they may stand."""
@@ -215,6 +227,12 @@ def _names(name: str) -> list[str]:
 def _tells(body: ColumnElement[Any], marks: list[str]) -> ColumnElement[bool]:
     text = as_type(body, Text)
     return or_(*(text.contains(mark, autoescape=True) for mark in marks))
+
+
+def _words(body: Mapping[str, Any]) -> str | None:
+    message = body.get("message") or body.get("edited_message") or {}
+    words: str | None = message.get("text") or message.get("caption")
+    return words
 
 
 def _plain(value: Any) -> Any:

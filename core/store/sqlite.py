@@ -1,6 +1,7 @@
 """All that is SQLite's own: how a connection is set up, and which statements are worth a trip to its thread."""
 
 import sqlite3
+from asyncio import to_thread
 from collections.abc import Callable, Sequence
 from typing import Any, Self
 
@@ -8,6 +9,7 @@ import aiosqlite
 from sqlalchemy import Connection, Engine, event
 
 BUSY_TIMEOUT_S = 30
+_LAST_WORD_S = 2.0
 
 _BEGIN_TO_WRITE = "BEGIN IMMEDIATE"
 
@@ -26,7 +28,12 @@ def connector(path: str, *, foreign_keys: bool) -> Callable[[], Any]:
     async def connect() -> aiosqlite.Connection:
         connection = _NearConnection(lambda: _open(path, foreign_keys=foreign_keys), iter_chunk_size=64)
         connection._thread.daemon = True  # noqa: SLF001  (as SQLAlchemy does: a leaked one must not hang the exit)
-        return await connection
+        try:
+            return await connection
+        except BaseException:
+            # It failed in its thread, which has a last word for this loop: it must not come after the loop's end.
+            await to_thread(connection._thread.join, _LAST_WORD_S)  # noqa: SLF001
+            raise
 
     return connect
 

@@ -1,6 +1,7 @@
 """Numbers by which the state of the store is watched."""
 
 from datetime import datetime
+from typing import cast
 
 from sqlalchemy import Table, case, func, select
 
@@ -18,6 +19,16 @@ class Vitals(Repository):
     async def outbox_by_state(self) -> dict[LetterState, int]:
         found = await self._counts(tables.outbox, *LetterState)
         return {state: found.get(state, 0) for state in LetterState}
+
+    async def letters_given_up(self) -> int:
+        """Refused, or nobody knows: neither is sent again by itself."""
+        return sum((await self._counts(tables.outbox, LetterState.REFUSED, LetterState.UNKNOWN)).values())
+
+    async def last_sent_at(self) -> datetime | None:
+        """When the last letter of those lately written was sent; None if none ever was."""
+        outbox = tables.outbox.c
+        sent = select(outbox.settled_at).where(outbox.state == LetterState.SENT).order_by(outbox.id.desc())
+        return cast("datetime | None", await self._value(sent.limit(1)))
 
     async def oldest_waiting(self, now: datetime) -> dict[str, float]:
         """How many seconds the oldest waiting update, and the oldest letter that is due, have waited."""

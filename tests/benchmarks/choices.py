@@ -15,7 +15,7 @@ _TIMES = 10
 
 def table(instances: int, seed: int = 66) -> list[tuple[str, str]]:
     """Rows for the speed table."""
-    random = Random(seed)  # noqa: S311 - instances, no secrets
+    random = Random(seed)
     every = [some_sections(random) for _ in range(instances)]
     ours, theirs = _seconds(choose, every * _TIMES) / _TIMES, _seconds(solve, every)
     return [

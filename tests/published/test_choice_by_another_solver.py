@@ -10,7 +10,7 @@ INSTANCES = 300
 
 
 def test_an_independent_solver_finds_no_better_choice():
-    random = Random(65)  # noqa: S311 - instances, no secrets
+    random = Random(65)
     for _ in range(INSTANCES):
         sections = some_sections(random)
         assert value_of(sections, choose(sections))[:-1] == solve(sections)

@@ -3,11 +3,13 @@ import asyncio
 import httpx
 import pytest
 import pytest_asyncio
+from telegram.error import InvalidToken
 
 from bot.bootstrap import build
 from bot.rehearsal.in_process import InProcessRequest
 from bot.rehearsal.platform import TOKEN
 from bot.settings import Settings
+from bot.telegram.receiver import what_is_wrong
 from core.errors import InputError
 from core.store.records import LetterState
 from tests.support.durable import Tables, eventually
@@ -74,7 +76,16 @@ async def test_stopping_leaves_nothing_half_done(settings, platform, room):
 
 async def test_a_bot_that_runs_is_healthy(app):
     answer = await get(app, "/health")
-    assert (answer.status_code, answer.json()) == (200, {"status": "ok"})
+    told = answer.json()
+    assert (answer.status_code, told["status"]) == (200, "ok")
+    assert told["updates_put_aside"] == told["letters_given_up"] == told["oldest_letter_s"] == 0
+
+
+async def test_health_says_that_the_token_is_taken_no_more(app):
+    app.pulse.trouble = what_is_wrong(InvalidToken())
+    answer = await get(app, "/health")
+    assert answer.status_code == 503
+    assert "BELLWETHER_TOKEN" in answer.json()["status"]
 
 
 class BrokenClockError(Exception):
@@ -105,7 +116,7 @@ async def test_a_bot_with_a_dead_part_is_unwell(app, break_the_dues):
     await break_the_dues(app)
     await asyncio.sleep(0.1)
     answer = await get(app, "/health")
-    assert (answer.status_code, answer.json()) == (503, {"status": "Dues ended"})
+    assert (answer.status_code, answer.json()["status"]) == (503, "Dues ended")
 
 
 async def test_a_bot_with_a_dead_part_ends_loudly(settings, platform, break_the_dues):
