@@ -325,7 +325,7 @@ async def test_nobody_changes_somebody_elses_version(crew):
     ("data", "told"),
     [
         ("vo:1:99", "can't find that"),
-        ("vo:1:0", "can't find that"),
+        ("vo:1:0", "before something changed"),
         ("vo:99999:1", "can't find that"),
         ("ve:1:1:because", "before something changed"),
         ("vp:1:1:pregnancy::", "can't find that"),
