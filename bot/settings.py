@@ -80,19 +80,6 @@ def read_settings() -> Settings:
         raise InputError(_variable(first["loc"]), _problem(first["type"], first["msg"])) from error
 
 
-class _Place(BaseSettings):
-    """Where the database is, for commands that need no token."""
-
-    model_config = Settings.model_config
-
-    database: str = Settings.model_fields["database"].default
-
-
-def read_database() -> str:
-    """Path or URL of the database."""
-    return _Place().database
-
-
 def _variable(place: tuple[int | str, ...]) -> str:
     return _PREFIX + "_".join(str(part) for part in place).upper()
 

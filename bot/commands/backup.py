@@ -6,7 +6,7 @@ from typing import Annotated
 import typer
 
 from bot.commands.console import AsJson, print_json, print_text
-from bot.settings import read_database
+from bot.settings import database_of_settings
 from core.desk.upkeep import back_up
 
 
@@ -20,7 +20,7 @@ def backup(
 
     The copy holds what people told of their health: keep it where only you can read it.
     """
-    found = back_up(read_database(), file)
+    found = back_up(database_of_settings(), file)
     if as_json:
         print_json({"file": str(file), "revision": found.revision, "counts": found.counts})
     else:

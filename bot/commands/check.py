@@ -6,7 +6,7 @@ from typing import Annotated
 import typer
 
 from bot.commands.console import AsJson, print_json, print_text
-from bot.settings import read_database
+from bot.settings import database_of_settings
 from core.desk.upkeep import look_through
 
 
@@ -17,7 +17,7 @@ def check(
     as_json: AsJson = False,
 ) -> None:
     """Read every page and reference of a database, and say what is in it. Exit 1 where something is wrong."""
-    found = look_through(file or read_database())
+    found = look_through(file or database_of_settings())
     if as_json:
         told = {"findings": found.findings, "counts": found.counts}
         print_json(

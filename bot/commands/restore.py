@@ -7,7 +7,7 @@ from typing import Annotated
 import typer
 
 from bot.commands.console import AsJson, print_json, print_text
-from bot.settings import read_database
+from bot.settings import database_of_settings
 from core.desk import upkeep
 
 
@@ -19,7 +19,7 @@ def restore(
 
     Letters that waited in the copy and reminders that have passed are dropped, not sent.
     """
-    done = upkeep.restore(read_database(), file, datetime.now(UTC))
+    done = upkeep.restore(database_of_settings(), file, datetime.now(UTC))
     if as_json:
         kept = str(done.kept) if done.kept else None
         dropped = {"letters": done.letters_dropped, "dues": done.dues_dropped}

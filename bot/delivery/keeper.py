@@ -3,7 +3,7 @@
 from datetime import timedelta
 from typing import Final
 
-from bot.delivery.bells import Bell, sleep_until
+from bot.delivery.bells import Bell, Wake, sleep_until
 from bot.delivery.clock import Clock
 from core.desk.keeping import let_go_of_health, let_go_of_old
 from core.store.unit import Store
@@ -28,7 +28,7 @@ class Keeper:
             now = self._clock.now()
             self._looked_at = await let_go_of_health(self._store, now, self._looked_at)
             await let_go_of_old(self._store, now, self._keep)
-            await sleep_until(self._clock, now + EVERY, self._bell)
+            await sleep_until(self._clock, Wake(at=now + EVERY), self._bell)
 
     def stop(self) -> None:
         self._stopping = True

@@ -54,7 +54,7 @@ def put_aside(said: PutAside) -> Worded:
     every = f" With it there are {said.count}." if said.count > 1 else ""
     return Worded(
         f"To you, as you run me: I couldn't handle update {said.update}, so I put it aside.{every} Whoever sent it was "
-        "told. My log says why, under that number."
+        "told. <code>bellwether parked</code> shows it."
     )
 
 
