@@ -45,7 +45,7 @@ class Row(NamedTuple):
 
 def rows(found: Sequence[Example], speaker: Speaker, known: Lexicon | None = None) -> Iterator[Row]:
     """Every example of a speaker, some of them in other situations too."""
-    chance = random.Random(7)  # noqa: S311 - no secret
+    chance = random.Random(7)
     for example in found:
         if example.speaker not in {None, speaker}:
             continue
