@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from datetime import date, timedelta
 from typing import Final
 
+from core.athletes.circumstances import ASKED_OF
 from core.athletes.values import Complaint, Profile, Severity, Side
 
 # "How is the wrist after a week?" (common practice, no source).
@@ -39,7 +40,8 @@ def healed(profile: Profile, *limit_ids: str) -> Profile:
 def with_limits(profile: Profile, limits: tuple[str, ...] | None) -> Profile:
     """The profile with these limits instead; what was told of those that are gone goes with them."""
     kept = tuple(one for one in profile.complaints if one.limit in (limits or ()))
-    return profile.model_copy(update={"limits": limits, "complaints": kept})
+    gone = {field: None for limit, field in ASKED_OF.items() if limit not in (limits or ())}
+    return profile.model_copy(update={"limits": limits, "complaints": kept, **gone})
 
 
 def sides_of(profile: Profile) -> Mapping[str, Side]:

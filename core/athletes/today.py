@@ -17,7 +17,7 @@ RECOVERING = "after-illness"
 
 def as_of(profile: Profile, day: date) -> Profile:
     """The profile as it counts on a day: in its circumstances, and with what is different then."""
-    return in_circumstances(_differently(profile, differing(profile, day), day))
+    return in_circumstances(_differently(profile, differing(profile, day), day), day)
 
 
 def _differently(profile: Profile, counts: tuple[Different, ...], day: date) -> Profile:

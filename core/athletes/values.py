@@ -179,17 +179,19 @@ Experience = Literal["new", "some", "trained"]
 
 
 class Pregnancy(Value):
-    """`week`: None where it wasn't told. `cleared`: their doctor or midwife agreed."""
+    """`week` on the day `on`: None where it wasn't told. `cleared`: their doctor or midwife agreed."""
 
     week: int | None = None
     cleared: bool = False
+    on: date | None = None
 
 
 class AfterBirth(Value):
-    """`weeks` since the birth: None where they weren't told. `cleared`: their doctor or midwife agreed."""
+    """`weeks` since the birth on the day `on`: None where they weren't told. `cleared`: doctor or midwife agreed."""
 
     weeks: int | None = None
     cleared: bool = False
+    on: date | None = None
 
 
 class Seated(Value):

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from core.athletes.complaints import with_limits
+from core.athletes.household import ESTIMATED, with_household
 from core.athletes.values import Equipment, Evidence, Profile, Screening
 from core.desk.access import admitted
 from core.desk.commands import (
@@ -21,7 +22,7 @@ from core.desk.commands import (
 )
 from core.desk.errors import StalePress, UnknownThing
 from core.desk.outcome import Outcome
-from core.desk.pain import spared
+from core.desk.pain import spared, stage_told
 from core.desk.passing_on import offer
 from core.desk.says.versions import AnswerKept, AskWeight, Understood
 from core.desk.versions import ask, my_version
@@ -135,12 +136,41 @@ async def tell_answer(visit: Visit, refs: Mapping[str, Any], text: str) -> Outco
     if question.ask is Ask.LIMITS:
         return await tell_limits(visit, refs["session"], text)
     units = (await visit.profile()).units
+    if question.ask is Ask.STAGE:
+        return await tell_stage_in_words(visit, question, refs["session"], text)
     if question.ask is Ask.EQUIPMENT and (named := read_equipment(text, units)).without_weight:
-        return await ask_weight(visit, refs["session"], named.without_weight, named.equipment or (), text)
+        known = with_household(named.equipment or (), question.ticked)
+        return await ask_weight(visit, refs["session"], named.without_weight, known, text)
     taken = READERS[question.ask](text, units)
     if taken is None:
         return None
+    if question.ticked:
+        taken = _beside_ticked(taken, question.ticked)
     return await keep(visit, refs["session"], taken.understood, **taken.facts)
+
+
+def _beside_ticked(taken: "Taken", ticked: Sequence[str]) -> "Taken":
+    """What was ticked before something was typed stays."""
+    assert taken.understood is not None, "equipment is said back"
+    things = with_household(taken.understood.equipment or (), ticked)
+    estimated = (
+        *taken.understood.estimated,
+        *(one for one in ESTIMATED if one in {t.implement for t in things}),
+    )
+    understood = taken.understood.model_copy(
+        update={"equipment": things, "estimated": tuple(dict.fromkeys(estimated))}
+    )
+    return Taken({**taken.facts, "equipment": things}, understood)
+
+
+async def tell_stage_in_words(
+    visit: Visit, question: Question, session_id: int | None, text: str
+) -> Outcome | None:
+    """`week 24, cleared`, `20 weeks`; None where it tells neither. Of a seat, only taps tell."""
+    fact = stage_told(question.about, text, visit.now.date(), bare=True)
+    if fact is None:
+        return None
+    return await keep(visit, session_id, None, **fact)
 
 
 async def tell_limits(visit: Visit, session_id: int | None, text: str) -> Outcome | None:

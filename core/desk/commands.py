@@ -141,6 +141,27 @@ class OwnNothing(Command):
     session: int | None
 
 
+class TickThing(Command):
+    """A thing of a household (`core.athletes.household`) is there, or isn't after all."""
+
+    session: int | None
+    thing: str
+
+
+class OwnTicked(Command):
+    """What is ticked is all there is to train with."""
+
+    session: int | None
+
+
+class TellStage(Command):
+    """One of what can be tapped about a pregnancy, the time after a birth, a seat: its place among them."""
+
+    session: int | None
+    about: str
+    place: int
+
+
 class LeaveOut(Command):
     """How heavy a thing is can't be told: it is left out."""
 

@@ -4,9 +4,10 @@ from collections.abc import Mapping
 from datetime import date, datetime, time
 from typing import Any, Final
 
+from core.athletes.circumstances import ASKED_OF
 from core.athletes.complaints import WITHOUT_SIDES, complained, healed, of_limit, with_limits
 from core.athletes.limits import limit, limits
-from core.athletes.values import Complaint, Profile, Severity
+from core.athletes.values import AfterBirth, Complaint, Pregnancy, Profile, Severity
 from core.desk.access import admitted
 from core.desk.days import RECENT, today_in, zone_of
 from core.desk.entry import CONSENT, SCREENING
@@ -24,6 +25,7 @@ from core.movements.lookup import catalogue
 from core.notation.chat import is_like_a_score
 from core.notation.complaints import ToldPain, read_complaint, says_it_will_not_move
 from core.notation.sides import read_sides
+from core.notation.stages import read_cleared, read_weeks
 from core.scaling.values import Ask, VersionLine
 from core.scores.values import Hurt
 from core.store.records import Group, ScoreState, SessionRecord
@@ -31,6 +33,9 @@ from core.store.unit import Unit
 
 # The kind of due row that asks again.
 REVIEW: Final = "review"
+
+# No pregnancy is longer, in weeks.
+LONGEST: Final = 42
 
 # Whatever is typed while one of these is open is its answer.
 ASKED_OF_PAIN: Final = frozenset({CONSENT, SCREENING, "pain", "coach", Ask.LIMITS})
@@ -83,7 +88,27 @@ def spared(
         kept = complained(kept, one, sides.get(one), Severity.CLEAR, today)
     told = [of_limit(kept, one) for one in hurting]
     wishes = tuple(review_wish(person_id, one, group) for one in told if one is not None)
-    return {"limits": kept.limits, "complaints": kept.complaints}, wishes
+    facts: dict[str, object] = {"limits": kept.limits, "complaints": kept.complaints}
+    facts |= {field: getattr(kept, field) for field in ASKED_OF.values()}
+    for one in others:
+        facts |= stage_told(one, text, today) or {}
+    return facts, wishes
+
+
+def stage_told(
+    limit_id: str | None, text: str, today: date, *, bare: bool = False
+) -> Mapping[str, object] | None:
+    """How far a pregnancy is, or how long ago a birth, as a fact for the profile; None where too little was told.
+
+    A birth without a word of clearance isn't enough: it is asked for.
+    """
+    weeks = read_weeks(text, bare=bare)
+    cleared = read_cleared(text)
+    if limit_id == "pregnancy" and weeks is not None and 1 <= weeks <= LONGEST:
+        return {"pregnancy": Pregnancy(week=weeks, cleared=bool(cleared), on=today)}
+    if limit_id == "after-birth" and weeks is not None and cleared is not None:
+        return {"after_birth": AfterBirth(weeks=weeks, cleared=cleared, on=today)}
+    return None
 
 
 def review_wish(person_id: int, told: Complaint, group: Group) -> DueWish:

@@ -12,7 +12,9 @@ from core.desk.says.versions import Changed, LastTime, ShowVersion, Understood
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.movements.values import Pattern
+from core.scaling.improvising import improvised
 from core.scaling.orders import Orders, Pin
+from core.scaling.rising import rising_sets
 from core.scaling.values import Change, Spot, Version, VersionLine
 from core.scaling.warm_up import warm_up_for
 from core.sessions.values import Session
@@ -118,6 +120,7 @@ async def showing(
     """Everything that stands in the message of a version."""
     day = await today_of(visit, record)
     session, notes = with_notes(record, await visit.group(record.group_id))
+    warm_up = warm_up_for(record.session, shown.version, profile, catalogue())
     return ShowVersion(
         version_id=shown.id,
         session_id=record.id,
@@ -131,7 +134,9 @@ async def showing(
         different=differing(profile, day),
         day=day,
         group=await visit.title_of(record.group_id),
-        warm_up=warm_up_for(record.session, shown.version, profile, catalogue()),
+        warm_up=warm_up,
+        improvised=improvised(record.session, profile, catalogue()),
+        rising=rising_sets(shown.version, profile, catalogue()) if warm_up else (),
     )
 
 

@@ -105,6 +105,12 @@ async def version_in(visit: Visit, group_id: int) -> Outcome:
     return await my_version(visit, MyVersion(session=record.id)) if record else await nothing_posted(visit)
 
 
+async def remember(visit: Visit, question: Question, session_id: int | None) -> None:
+    """The next free text may be the answer to this."""
+    refs = {"session": session_id, "question": question.model_dump(mode="json")}
+    await visit.uow.questions.ask(visit.chat, question.ask, refs, visit.now)
+
+
 async def ask(
     visit: Visit,
     question: Question,
@@ -115,8 +121,7 @@ async def ask(
     again: bool = False,
 ) -> Outcome:
     """Ask, and remember in one row that the next free text may be the answer."""
-    refs = {"session": session_id, "question": question.model_dump(mode="json")}
-    await visit.uow.questions.ask(visit.chat, question.ask, refs, visit.now)
+    await remember(visit, question, session_id)
     asked = AskAbout(
         session=session_id, question=question, units=profile.units, understood=understood, again=again
     )

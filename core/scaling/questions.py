@@ -6,6 +6,7 @@ and body mass in words, the rest by taps: which of a pair, limits, and at most t
 
 from collections.abc import Iterable, Sequence
 
+from core.athletes.circumstances import ASKED_OF, to_ask
 from core.athletes.values import Profile
 from core.movements.lookup import Catalogue
 from core.scaling.athlete import Athlete
@@ -17,8 +18,8 @@ from core.scaling.ways import LinePlan
 from core.scaling.worth import candidates, worth
 from core.sessions.values import Session
 
-# No more than two abilities are asked for one session, and only where the answer would change the choice of one line
-# in five, on average.
+# No more than two abilities are asked for one session (one of whoever was asked for weeks or a seat instead), and only
+# where the answer would change the choice of one line in five, on average.
 MOST_ABILITIES = 2
 WORTH_ASKING = 0.2
 
@@ -39,13 +40,21 @@ def next_question(profile: Profile, session: Session, catalogue: Catalogue) -> Q
         return Question(ask=Ask.EQUIPMENT)
     if profile.pair is None and profile.sex is None and any(len(plan.line.loads_kg) > 1 for plan in plans):
         return Question(ask=Ask.PAIR)
-    if profile.limits is None:
-        return Question(ask=Ask.LIMITS)
+    spared = _spared(profile)
+    if spared is not None:
+        return spared
     if withheld_from(profile) is not None:
         return None
     if _needs_body_mass(profile, plans):
         return Question(ask=Ask.BODY_MASS)
     return _ability(profile, plans, catalogue)
+
+
+def _spared(profile: Profile) -> Question | None:
+    if profile.limits is None:
+        return Question(ask=Ask.LIMITS)
+    about = to_ask(profile)
+    return None if about is None else Question(ask=Ask.STAGE, about=about)
 
 
 def _could_use_equipment(plan: LinePlan) -> bool:
@@ -62,7 +71,8 @@ def _needs_body_mass(profile: Profile, plans: Iterable[LinePlan]) -> bool:
 def _ability(profile: Profile, plans: Sequence[LinePlan], catalogue: Catalogue) -> Question | None:
     """The ability that is worth most to know for this session, if any is worth a question."""
     asked = {evidence.movement for evidence in profile.evidence if evidence.kind not in {"easier", "score"}}
-    if len(asked & {plan.ways[0].movement.id for plan in plans}) >= MOST_ABILITIES:
+    most = MOST_ABILITIES - any(getattr(profile, field) is not None for field in ASKED_OF.values())
+    if len(asked & {plan.ways[0].movement.id for plan in plans}) >= most:
         return None
     athlete = Athlete(profile, catalogue)
     unknown = [one for one in candidates(plans, athlete) if one.way.movement.id not in asked]

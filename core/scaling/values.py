@@ -230,17 +230,30 @@ class Ask(StrEnum):
     LIMITS = "limits"
     BODY_MASS = "body_mass"
     PAIR = "pair"
+    STAGE = "stage"
     ABILITY = "ability"
 
 
 class Question(Value):
-    """The next thing to ask. For ABILITY: of which movement, with which load, and `guesses` to tap, rising."""
+    """The next thing to ask. For ABILITY: of which movement, with which load, and `guesses` to tap, rising.
+
+    For EQUIPMENT: what of a household is `ticked` already. For STAGE: `about` which limit more has to be known.
+    """
 
     ask: Ask
     movement: str | None = None
     variant: str | None = None
     load_kg: Decimal | None = None
     guesses: tuple[int, ...] = ()
+    ticked: tuple[str, ...] = ()
+    about: str | None = None
+
+
+class Improvised(Value):
+    """A packed bag would do for a movement, at so many kilos."""
+
+    movement: str
+    load_kg: Decimal
 
 
 class GroupLine(Value):

@@ -13,7 +13,19 @@ from core.scaling.version import version_for
 from core.sessions.values import Block, BlockKind, Format, Line, Session
 
 # Common practice, no source: get warm first, move what will be used, then some easy ones of what is to come.
-WARMING = ("march", "step-up", "seated march")
+# Warm by an easy way of what is travelled on today, else on the spot; the first that is fine.
+GENTLY = {
+    "row": ("row/easy",),
+    "ride": ("ride/easy",),
+    "run": ("run/easy", "run/brisk-walk"),
+    "shuttle run": ("shuttle run/walk",),
+    "rope skip": ("rope skip/no-rope-step",),
+    "double-under": ("rope skip/no-rope-step",),
+    "stair climb": ("stair climb/walk", "stair climb/lowest-step"),
+    "wheelchair push": ("wheelchair push/easy",),
+    "arm cranking": ("arm cranking/machine",),
+}
+ON_THE_SPOT = ("march/high-knees", "march/on-the-spot", "seated march/arms")
 WARMING_S = 60
 MOVING: dict[Pattern, tuple[str, ...]] = {
     Pattern.SQUAT: ("hip circle", "ankle rock"),
@@ -55,7 +67,7 @@ def warm_up_for(
     patterns = _patterns(version, catalogue)
     if not patterns:
         return None
-    lines = (*_warming(athlete), *_moving(patterns, athlete), *_easy(patterns, version, athlete))
+    lines = (*_warming(version, athlete), *_moving(patterns, athlete), *_easy(patterns, version, athlete))
     if not lines:
         return None
     block = Block(
@@ -71,8 +83,14 @@ def _patterns(version: Version, catalogue: Catalogue) -> Sequence[Pattern]:
     return tuple(dict.fromkeys(catalogue.movement(line.movement).pattern for line in done))
 
 
-def _warming(athlete: Athlete) -> Iterator[Line]:
-    for movement, variant in _known(athlete, WARMING):
+def _warming(version: Version, athlete: Athlete) -> Iterator[Line]:
+    used = dict.fromkeys(line.movement for _, line in version.spots if line.change is not Change.REST)
+    gently = (one for movement in used for one in GENTLY.get(movement, ()))
+    known = set(athlete.catalogue.ids())
+    for name in (*gently, *ON_THE_SPOT):
+        if name not in known:
+            continue
+        movement, variant = athlete.catalogue.variant(name)
         if _is_fine(movement, variant, athlete):
             yield _line(movement, variant, WARMING_S, AmountUnit.SECONDS)
             return
@@ -92,20 +110,21 @@ def _moving(patterns: Sequence[Pattern], athlete: Athlete) -> Iterator[Line]:
 def _easy(patterns: Sequence[Pattern], version: Version, athlete: Athlete) -> Iterator[Line]:
     """Some easy ones of the first patterns that count repetitions."""
     done = {athlete.catalogue.movement(line.movement).pattern: line for _, line in reversed(version.spots)}
-    found = (_easiest(f"{done[pattern].movement}/{done[pattern].variant}", athlete) for pattern in patterns)
+    counted = (done[pattern] for pattern in patterns if pattern is not Pattern.TRAVEL)
+    found = (_easiest(f"{line.movement}/{line.variant}", athlete) for line in counted)
     known = [one for one in found if one is not None]
     for movement, variant in known[:MOST_EASY]:
         yield _line(movement, variant, EASY_REPS, AmountUnit.REPS)
 
 
 def _easiest(variant_id: str, athlete: Athlete) -> tuple[Movement, Variant] | None:
-    """The nearest way without a load of which many go: the movement to come, only lighter."""
-    movement, _ = athlete.catalogue.variant(variant_id)
-    near = (reach.id for reach in athlete.catalogue.reachable(variant_id))
-    for other, way in map(
-        athlete.catalogue.variant, (variant_id, *athlete.catalogue.below(variant_id), *near)
-    ):
-        if other.pattern is movement.pattern and _is_light(other, way, athlete):
+    """The nearest way without a load of which many go and that trains the same mainly, only lighter."""
+    book = athlete.catalogue
+    movement, variant = book.variant(variant_id)
+    near = (reach.id for reach in book.reachable(variant_id))
+    names = (variant_id, *book.below(variant_id), *book.instead(variant_id), *near)
+    for other, way in map(book.variant, names):
+        if other.main_of(way) is movement.main_of(variant) and _is_light(other, way, athlete):
             return other, way
     return None
 

@@ -18,6 +18,8 @@ async def test_health_that_is_told_unasked_is_spared_beside_the_rest(crew):
     await ilse.says("my left wrist hurts")
     await ilse.hears("I'm sorry about your left wrist")
     await ilse.says("I just found out I'm pregnant")
+    await ilse.hears("Which week of your pregnancy")
+    await ilse.presses("Up to week 13, no word yet")
     await ilse.hears("With what you told me, your coach looks at your version first")
     await ilse.says("/me")
     spared = (await ilse.hears("To spare:")).text.split("To spare:")[1].split("\n")[0]

@@ -263,6 +263,8 @@ async def test_a_version_that_needs_the_coach_waits_for_their_ok(crew):
     await lene.presses("The second")
     await lene.hears("anything your body needs to spare")
     await lene.says("pregnant")
+    await lene.hears("Which week of your pregnancy")
+    await lene.presses("Week 14 to 27, no word yet")
     await lene.hears("What do you weigh")
     await lene.presses("Skip")
     while "your coach looks at your version first" not in (message := await lene.hears("")).text:
@@ -272,6 +274,64 @@ async def test_a_version_that_needs_the_coach_waits_for_their_ok(crew):
     assert "pregnan" not in look.text
     await crew.coach.presses("OK, send it to them")
     await lene.hears("Your version")
+
+
+async def test_a_pregnancy_that_is_told_with_its_week_is_not_asked_about(crew):
+    lene = await crew.has("Lene")
+    await crew.gets("for time\n10 burpees\n15 squats")
+    await lene.presses("My version")
+    await lene.hears("What do you have")
+    await lene.says("a chair")
+    await lene.hears("anything your body needs to spare")
+    await lene.says("24 weeks pregnant, my midwife is fine with training")
+    message = await lene.hears("I'll keep in mind: pregnancy")
+    assert "Which week" not in message.text
+
+
+async def test_after_a_birth_whoever_was_cleared_gets_a_version(crew):
+    lene = await crew.has("Lene")
+    await crew.gets("for time\n10 burpees\n200 m run")
+    await lene.presses("My version")
+    await lene.hears("What do you have")
+    await lene.says("a chair")
+    await lene.hears("anything your body needs to spare")
+    await lene.says("just had a baby")
+    await lene.hears("How long ago was the birth")
+    await lene.says("ten weeks or so")
+    await lene.hears("How long ago was the birth")
+    await lene.says("10 weeks, cleared")
+    message = await lene.hears("")
+    while "Your version" not in message.text:
+        await lene.presses(message.all_buttons[0].label, on=message)
+        message = await lene.hears("")
+    assert "200 m run" not in message.text
+
+
+async def test_whoever_has_nothing_taps_what_a_household_has(crew):
+    ilse = await crew.has("Ilse")
+    await crew.gets("for time\n10 goblet squats @ 16/12 kg\n15 squats")
+    await ilse.presses("My version")
+    await ilse.hears("What do you have to train with?")
+    for label in ("A bag to fill", "A sturdy chair", "Stairs"):
+        await ilse.presses(label)
+        assert f"\N{CHECK MARK} {label}" in (await ilse.hears("What do you have to train with?")).labels
+    await ilse.presses("\N{CHECK MARK} Stairs")
+    assert "Stairs" in (await ilse.hears("What do you have to train with?")).labels
+    await ilse.presses("That's all I have")
+    noted = await ilse.hears("I've noted: a backpack for up to 14 kg and a chair.")
+    assert "the usual weight for the backpack" in noted.text
+    assert "stairs" not in noted.text
+
+
+async def test_what_was_ticked_stays_when_the_rest_is_typed(crew):
+    ilse = await crew.has("Ilse")
+    await crew.gets("for time\n10 goblet squats @ 16/12 kg\n15 squats")
+    await ilse.presses("My version")
+    await ilse.hears("What do you have to train with?")
+    await ilse.presses("A sturdy chair")
+    await ilse.hears("What do you have to train with?")
+    await ilse.says("a 10 kg dumbbell")
+    await ilse.hears("I've noted: a dumbbell of 10 kg and a chair.")
 
 
 async def test_me_shows_and_changes_what_is_known(crew):
@@ -392,7 +452,10 @@ async def test_who_sits_in_a_wheelchair_gets_a_version_to_do_on_the_seat(crew):
     await runa.says("my wheelchair")
     await runa.hears("anything your body needs to spare")
     await runa.says("I'm in a wheelchair")
-    message = await runa.hears("I'll keep in mind: sitting only")
+    asked = await runa.hears("I'll keep in mind: sitting only")
+    assert "does your trunk hold itself" in asked.text
+    await runa.presses("Trunk holds, no floor")
+    message = await runa.hears("Your version")
     for words in ("wheelchair push", "punches ahead and up, sitting", "march sitting", "Brakes on"):
         assert words in message.text
 
@@ -406,3 +469,36 @@ async def test_a_failing_heart_waits_for_a_doctors_word_and_is_told_how_to_go_on
     await bo.hears("anything your body needs to spare")
     await bo.says("heart failure")
     await bo.hears("change what you spare under /me")
+
+
+async def test_whoever_has_no_weight_hears_that_a_bag_does(crew):
+    ilse = await crew.has("Ilse")
+    await crew.gets("for time\n12 goblet squats @ 16/12 kg\n10 burpees")
+    told = await answers(ilse, "Nothing, just me")
+    assert "A bag with bottles or books in it does for the goblet squats, about" in told.text
+
+
+async def test_a_lifter_reads_how_to_climb_to_the_heavy_sets(crew):
+    bo = await crew.has("Bo")
+    await crew.gets("5 x 5 back squat @ 80 kg\nrest 3 min")
+    told = await answers(bo, "a barbell from 20 to 120 kg in steps of 2.5")
+    climb = told.text.split("Then up to the heavy ones")[1].split("\n\n")[0]
+    assert "8 back squats (20 kg barbell)" in climb
+
+
+async def answers(person, things):
+    """Answers whatever is asked, `things` by a tap or typed; what a strong person would."""
+    await person.presses("My version")
+    for _ in range(12):
+        message = await person.hears("")
+        if "Your version" in message.text:
+            return message
+        if "What do you have" in message.text and things in message.labels:
+            await person.presses(things)
+        elif "What do you have" in message.text and message.all_buttons:
+            await person.says(things)
+        elif "in a row when you're fresh" in message.text:
+            await person.says("12")
+        elif message.all_buttons:
+            await person.presses(message.all_buttons[0].label, on=message)
+    raise AssertionError("no version after twelve messages")

@@ -13,8 +13,11 @@ from core.desk.commands import (
     LeaveOut,
     NoLimits,
     OwnNothing,
+    OwnTicked,
     SkipBodyMass,
     TellAbility,
+    TellStage,
+    TickThing,
 )
 from core.desk.reference import catalogue, everything
 from core.desk.says.versions import AnswerKept, AskAbout, AskWeight, Understood
@@ -52,7 +55,10 @@ def question_text(said: AskAbout) -> str:
     example = "a 20 lb dumbbell and a chair" if said.units is MassUnit.LB else "a 10 kg dumbbell and a chair"
     mass = "137" if said.units is MassUnit.LB else "62"
     texts = {
-        Ask.EQUIPMENT: f"What do you have to train with? Tell me in your own words, like <i>{example}</i>.",
+        Ask.EQUIPMENT: (
+            f"What do you have to train with? Tell me in your own words, like <i>{example}</i>. Or tap what is at "
+            "hand: a bag with bottles or books in it is a fine weight."
+        ),
         Ask.LIMITS: (
             "Is there anything your body needs to spare? Like <i>sore left wrist</i>, <i>no jumping</i> or "
             "<i>pregnant</i>."
@@ -65,6 +71,7 @@ def question_text(said: AskAbout) -> str:
             "Your coach often writes two loads, like 16/12: a heavier and a lighter one. Which is meant for you? "
             "You'll still get what fits you."
         ),
+        Ask.STAGE: STAGE_TEXTS.get(said.question.about or "", ""),
         Ask.ABILITY: ability_text(said.question, said.units),
     }
     return texts[said.question.ask]
@@ -94,7 +101,7 @@ def answers(said: AskAbout) -> tuple[Row, ...]:
     session, question = said.session, said.question
     match question.ask:
         case Ask.EQUIPMENT:
-            return ((Button("Nothing, just me", OwnNothing(session=session)),),)
+            return household_answers(session, question.ticked)
         case Ask.LIMITS:
             fine = Button("No, all fine", NoLimits(session=session))
             gentle = Button("Go gentle with me", GoGentle(session=session))
@@ -104,8 +111,80 @@ def answers(said: AskAbout) -> tuple[Row, ...]:
         case Ask.PAIR:
             first = Button("The first (heavier)", ChoosePair(session=session, pair=1))
             return ((first, Button("The second (lighter)", ChoosePair(session=session, pair=2))),)
+        case Ask.STAGE:
+            return stage_answers(session, question.about or "")
         case Ask.ABILITY:
             return ability_answers(session, question)
+
+
+# What a household has, as it stands on its button; two in a row.
+HOUSEHOLD_LABELS = {
+    "bag": "A bag to fill",
+    "jug": "A big bottle or jug",
+    "chair": "A sturdy chair",
+    "table": "A heavy table",
+    "stairs": "Stairs",
+    "bar": "A bar to hang from",
+}
+
+STAGE_TEXTS = {
+    "pregnancy": (
+        "Which week of your pregnancy are you in, and has your midwife or doctor said yes to training? Tap, or tell "
+        "me like <i>week 24, cleared</i>."
+    ),
+    "after-birth": (
+        "How long ago was the birth, and has your midwife or doctor said yes to training? Tap, or tell me like "
+        "<i>20 weeks, cleared</i>."
+    ),
+    "seated": "When you sit: does your trunk hold itself, and can you get down to the floor and up again?",
+}
+
+# In the order of what can be tapped (core.athletes.circumstances).
+STAGE_LABELS = {
+    "pregnancy": (
+        "Up to week 13, with their yes",
+        "Up to week 13, no word yet",
+        "Week 14 to 27, with their yes",
+        "Week 14 to 27, no word yet",
+        "From week 28, with their yes",
+        "From week 28, no word yet",
+    ),
+    "after-birth": (
+        "No yes from them yet",
+        "Under 12 weeks, with their yes",
+        "Longer, with their yes",
+        "More than a year",
+    ),
+    "seated": (
+        "Trunk holds, floor is fine",
+        "Trunk holds, no floor",
+        "I lean on something, floor is fine",
+        "I lean on something, no floor",
+    ),
+}
+
+
+def household_answers(session: int | None, ticked: Sequence[str]) -> tuple[Row, ...]:
+    """Several can be ticked; the last button says that this is all."""
+    buttons = [
+        Button(
+            f"\N{CHECK MARK} {label}" if one in ticked else label,
+            TickThing(session=session, thing=one),
+        )
+        for one, label in HOUSEHOLD_LABELS.items()
+    ]
+    rows = tuple(tuple(buttons[place : place + 2]) for place in range(0, len(buttons), 2))
+    if not ticked:
+        return (*rows, (Button("Nothing, just me", OwnNothing(session=session)),))
+    return (*rows, (Button("That's all I have", OwnTicked(session=session)),))
+
+
+def stage_answers(session: int | None, about: str) -> tuple[Row, ...]:
+    labels = STAGE_LABELS.get(about, ())
+    return tuple(
+        (Button(label, TellStage(session=session, about=about, place=place)),)
+        for place, label in enumerate(labels)
+    )
 
 
 def ability_answers(session: int | None, question: Question) -> tuple[Row, ...]:

@@ -5,7 +5,7 @@ from collections.abc import Callable, Mapping, Sequence
 from bot.words.en.questions import understood
 from bot.words.en.today import different_words
 from bot.words.headings import block_heading
-from bot.words.text import bullets, escape, fill, listed
+from bot.words.text import bullets, escape, fill, listed, plural
 from bot.words.versions import (
     caution_words,
     cue_words,
@@ -27,8 +27,8 @@ from core.desk.says.versions import (
     ShowVersion,
 )
 from core.desk.version_commands import AsUsual, ChangeLines, TodayDiffers
-from core.measures import AmountUnit, MassUnit, in_words
-from core.scaling.values import Version, VersionBlock, VersionLine
+from core.measures import AmountUnit, MassUnit, as_marked, in_words
+from core.scaling.values import Improvised, Version, VersionBlock, VersionLine
 from core.sessions.values import BlockKind, Format, Session
 
 
@@ -54,6 +54,7 @@ def show_version(said: ShowVersion) -> Worded:
     parts += warm_up(said)
     parts += blocks(said)
     parts += [bullets([escape(note) for note in said.notes])] if said.notes else []
+    parts += [a_bag_does(said.improvised, said.units)] if said.improvised else []
     parts += cautions(version)
     parts.append(ending(version))
     return Worded("\n\n".join(part for part in parts if part), buttons(said.version_id))
@@ -70,6 +71,16 @@ OF_SESSION: Mapping[str, Callable[[int], Command]] = {
 def ask_which_group(said: AskWhichGroup) -> Worded:
     rows = tuple((Button(title[:50], OF_SESSION[said.then](session)),) for session, title in said.sessions)
     return Worded("Several of your groups have a session now. Which one?", rows)
+
+
+def a_bag_does(improvised: Improvised, units: MassUnit) -> str:
+    """Whoever has no weight has a bag."""
+    return fill(
+        "No weight at hand? A bag with bottles or books in it does for the {movement}, about {load}. Write "
+        "<i>I got a {load} backpack</i> and I'll make it part of your version.",
+        movement=plural(improvised.movement),
+        load=as_marked(improvised.load_kg, units),
+    )
 
 
 def changed(said: ShowVersion) -> str:
@@ -103,7 +114,11 @@ def warm_up(said: ShowVersion) -> list[str]:
         return []
     rounds = "two easy rounds" if said.warm_up.rounds == 2 else "easy"  # noqa: PLR2004
     lines = [escape(what_words(line, said.units)) for line in said.warm_up.lines]
-    return [f"Warm-up, {rounds}:\n{bullets(lines)}"]
+    parts = [f"Warm-up, {rounds}:\n{bullets(lines)}"]
+    if said.rising:
+        rising = [escape(what_words(line, said.units)) for line in said.rising]
+        parts.append(f"Then up to the heavy ones, with a breather after each:\n{bullets(rising)}")
+    return parts
 
 
 def blocks(said: ShowVersion) -> list[str]:

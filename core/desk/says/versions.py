@@ -7,7 +7,7 @@ from typing import Literal
 from core.athletes.values import Complaint, Different, Equipment, EquipmentSet, Evidence, Side
 from core.desk.outcome import Said
 from core.measures import MassUnit
-from core.scaling.values import NeedsCoach, Question, Version, VersionBlock, VersionLine, Withheld
+from core.scaling.values import Improvised, NeedsCoach, Question, Version, VersionBlock, VersionLine, Withheld
 from core.scores.values import Score
 from core.sessions.values import Session
 from core.values import Value
@@ -67,7 +67,8 @@ class Changed(Value):
 class ShowVersion(Said):
     """`day` is today on the group's clock; `different` is what counts of it.
 
-    `warm_up`: made to fit, where the coach wrote none. `group`: its title, for who belongs to several.
+    `warm_up`: made to fit, where the coach wrote none; `rising`: the sets that lead up to heavy ones. `improvised`:
+    what a packed bag would do for, where no weight is known. `group`: its title, for who belongs to several.
     """
 
     version_id: int
@@ -83,6 +84,8 @@ class ShowVersion(Said):
     day: date | None = None
     warm_up: VersionBlock | None = None
     group: str | None = None
+    rising: tuple[VersionLine, ...] = ()
+    improvised: Improvised | None = None
 
 
 class AskWhichGroup(Said):

@@ -1,11 +1,14 @@
 """A pregnancy, the time after a birth, a seat, a break and the place, as scaling sees them."""
 
 from datetime import date
+from decimal import Decimal
 
 import pytest
 
 from core.athletes.circumstances import in_circumstances
+from core.athletes.complaints import healed
 from core.athletes.easing import FIRST_WEEK_BACK
+from core.athletes.household import with_household
 from core.athletes.limits import day_rule, ruled_out
 from core.athletes.today import as_of
 from core.athletes.values import AfterBirth, Equipment, Place, Pregnancy, Profile, Seated, Space
@@ -112,6 +115,25 @@ def test_nothing_told_changes_nothing_and_twice_is_once():
         pregnancy=Pregnancy(week=30), seated=Seated(floor=False), place=Place(stairs=True), weeks_off=8
     )
     assert in_circumstances(once) == once
+
+
+def test_weeks_go_on_from_the_day_they_were_told():
+    told = ILSE.model_copy(update={"pregnancy": Pregnancy(week=13, cleared=True, on=date(2026, 3, 2))})
+    assert as_of(told, date(2026, 3, 8)).limits == ("pregnancy-early",)
+    assert as_of(told, date(2026, 3, 9)).limits == ("pregnancy-middle",)
+    born = ILSE.model_copy(update={"after_birth": AfterBirth(weeks=8, cleared=True, on=date(2026, 3, 2))})
+    assert as_of(born, date(2026, 3, 29)).limits == ("after-birth-early",)
+    assert as_of(born, date(2026, 3, 30)).limits == ("after-birth-later",)
+
+
+def test_what_no_longer_holds_takes_its_weeks_along():
+    told = ILSE.model_copy(update={"limits": ("pregnancy",), "pregnancy": Pregnancy(week=39)})
+    assert healed(told, "pregnancy").pregnancy is None
+
+
+def test_of_a_ticked_thing_that_was_told_too_the_word_counts():
+    bag = Equipment(implement="backpack", to_kg=Decimal(20))
+    assert with_household((bag,), ("bag", "chair")) == (bag, Equipment(implement="chair"))
 
 
 def test_a_day_is_seen_in_its_circumstances():

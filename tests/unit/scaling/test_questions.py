@@ -3,7 +3,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from core.ability.capacity import Ability
-from core.athletes.values import Profile, Screening
+from core.athletes.circumstances import ASKED_OF, TAPPED
+from core.athletes.values import Profile, Screening, Seated
 from core.movements.lookup import catalogue
 from core.scaling.guesses import guesses
 from core.scaling.questions import next_question
@@ -27,6 +28,9 @@ def answered(who, question):
             return who.model_copy(update={"pair": 2})
         case Ask.LIMITS:
             return who.model_copy(update={"limits": ()})
+        case Ask.STAGE:
+            field = ASKED_OF[question.about]
+            return who.model_copy(update={field: TAPPED[question.about][-1]})
         case Ask.BODY_MASS:
             return who.model_copy(update={"body_mass_skipped": True})
         case Ask.ABILITY:
@@ -125,5 +129,19 @@ def test_who_may_not_train_yet_is_not_asked_how_much_they_can_do(limit):
 
 
 def test_who_sits_is_not_asked_for_squats():
-    who = NEW.model_copy(update={"equipment": (), "pair": 2, "limits": ("seated",)})
-    assert ask(who, "AMRAP 12\n15 squats\n10 burpees") is None
+    told = {"equipment": (), "pair": 2, "limits": ("seated",), "seated": Seated(trunk=True, floor=True)}
+    assert ask(NEW.model_copy(update=told), "AMRAP 12\n15 squats\n10 burpees") is None
+
+
+@pytest.mark.parametrize("limit", ["pregnancy", "after-birth", "seated"])
+def test_whoever_is_asked_for_weeks_or_a_seat_is_asked_for_one_ability_less(limit):
+    asked = [one.ask for one in interview(NEW.model_copy(update={"limits": (limit,)}))]
+    assert asked.count(Ask.STAGE) == 1
+    assert asked.count(Ask.ABILITY) <= 1
+    plain = [one.ask for one in interview(NEW.model_copy(update={"limits": ()}))]
+    assert len(asked) <= len(plain)
+
+
+def test_whoever_spares_a_wrist_is_asked_for_no_weeks():
+    asked = [one.ask for one in interview(NEW.model_copy(update={"limits": ("wrist",)}))]
+    assert Ask.STAGE not in asked

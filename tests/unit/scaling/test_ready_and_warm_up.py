@@ -85,3 +85,22 @@ def test_a_warm_up_respects_every_limit(limit):
         _, variant = catalogue().variant(f"{line.movement}/{line.variant}")
         assert not ruled_out((limit,)) & set(variant.demands)
     assert len(block.lines) >= 2
+
+
+@pytest.mark.parametrize(
+    ("owns", "text", "first"),
+    [
+        (["rower"], "AMRAP 12\n500 m row\n10 push-ups", "row"),
+        ([], "AMRAP 12\n400 m run\n10 push-ups", "run"),
+        (["chair"], "AMRAP 12\n10 push-ups\n10 burpees", "march"),
+    ],
+)
+def test_the_pulse_comes_from_what_is_travelled_on_today(owns, text, first):
+    assert warm_up(athlete(owns=owns), text).lines[0].movement == first
+
+
+def test_easy_ones_train_what_is_to_come():
+    """Squats before wall balls: not reaches with empty hands."""
+    easy = warm_up(athlete(owns=["medicine ball 6"]), "AMRAP 12\n15 wall balls @ 9/6 kg\n10 push-ups").lines
+    assert {"air squat", "push-up"} <= {line.movement for line in easy}
+    assert "ground reach" not in {line.movement for line in easy}
