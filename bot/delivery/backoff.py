@@ -37,6 +37,6 @@ class Backoff:
             return self.longest_s
 
 
-# How often to ask whether the platform is back: a second after a silence of ten, half a minute after one of seven
+# How often to ask whether the platform is back: within a second after a silence of ten, half a minute after one of ten
 # minutes. All its clients come back at once then, so the pauses are spread.
-PLATFORM_AWAY = Backoff(first_s=0.3, longest_s=30.0, growth=1.07)
+PLATFORM_AWAY = Backoff(first_s=0.25, longest_s=30.0, growth=1.05)

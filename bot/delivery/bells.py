@@ -26,11 +26,12 @@ class Bell:
 
 @dataclass(frozen=True, slots=True)
 class Bells:
-    """One for each table that a loop works through."""
+    """One for each table that a loop works through; `back` rings when the platform answers again after a silence."""
 
     inbox: Bell = field(default_factory=Bell)
     outbox: Bell = field(default_factory=Bell)
     dues: Bell = field(default_factory=Bell)
+    back: Bell = field(default_factory=Bell)
 
     def something_was_done(self) -> None:
         """After a committed unit: it may have left letters to send and dues to keep."""

@@ -148,6 +148,8 @@ class Sender:
     def _hear_answer(self, flight: Flight, monotonic: float) -> None:
         """The platform is there. What hangs since before its silence was lost in it."""
         away_since = self._patience.away_since
+        if away_since is not None:
+            self._bells.back.ring()
         if away_since is not None and monotonic - away_since >= _SILENCE_S:
             for task, other in self._in_flight.items():
                 if other.slow and other.begun < flight.begun:

@@ -1,7 +1,7 @@
 """Takes updates from the platform and keeps them before the platform may forget them."""
 
 import logging
-from asyncio import CancelledError, Task, create_task, current_task, sleep
+from asyncio import FIRST_COMPLETED, CancelledError, Task, create_task, current_task, sleep, wait
 from collections.abc import Awaitable, Callable, Mapping, Sequence
 from datetime import timedelta
 from random import random
@@ -29,10 +29,11 @@ ALLOWED_UPDATES = (
     "my_chat_member",
     "chat_member",
 )
-_POLL_S = 50
 _BEYOND_ALL_IDS = 2**63
+# A line may be cut without a sign of it: so long nothing would be heard then, though the platform is there again.
+_POLL_S = 20
 # The connection may stay silent for the whole poll, and a little longer.
-_READ_TIMEOUT_S = _POLL_S + 10.0
+_READ_TIMEOUT_S = _POLL_S + 5.0
 
 
 class Receiver:
@@ -89,13 +90,21 @@ class Receiver:
         self._bells.inbox.ring()
 
     async def _poll_unless_stopped(self, offset: int | None) -> list[RawUpdate] | None:
+        """Return what the poll brings; None after a failure, a stop, or where it hung while the platform came back."""
         self._polling = create_task(self._poll(offset))
+        back = create_task(self._bells.back.heard())
         try:
+            await wait([self._polling, back], return_when=FIRST_COMPLETED)
+            if not self._polling.done():
+                self._polling.cancel()
             return await self._polling
         except CancelledError:
-            if self._stopping and not _is_cancelled():
+            if not _is_cancelled():
                 return None
             raise
+        finally:
+            back.cancel()
+            self._polling.cancel()
 
     async def _poll(self, offset: int | None) -> list[RawUpdate] | None:
         """Return the next updates, or None after a failure and a pause."""

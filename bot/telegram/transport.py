@@ -3,8 +3,11 @@
 It never sends a request twice by itself, and says of each failure whether the request may have left.
 """
 
+import json
+from typing import Any
+
 import aiohttp
-from telegram.error import NetworkError, TimedOut
+from telegram.error import NetworkError, TelegramError, TimedOut
 from telegram.request import BaseRequest, RequestData
 
 # With one of these as the cause, nothing was sent.
@@ -36,6 +39,18 @@ class Transport(BaseRequest):
         session, self._session = self._session, None
         if session is not None:
             await session.close()
+
+    @staticmethod
+    def parse_json_payload(payload: bytes) -> dict[str, Any]:
+        """Read an answer. Raises TelegramError for one that isn't the platform's own, as a gateway's page isn't.
+
+        The library logs a traceback for each of these: some every second while the platform is away.
+        """
+        try:
+            found: dict[str, Any] = json.loads(payload.decode(errors="replace"))
+        except ValueError as error:
+            raise TelegramError("the answer is not the platform's own") from error
+        return found
 
     async def do_request(
         self,

@@ -90,7 +90,7 @@ async def test_a_second_poller_makes_it_wait(running, room, ilse, pauses, tables
     await room.faults.decline("getUpdates", errors.conflict("terminated by other getUpdates request"))
     await ilse.says("hello")
     await eventually(lambda: said(tables) == ["/start", "hello"])
-    assert pauses.seconds == [0.3]
+    assert pauses.seconds == [0.25]
     assert "another process" in caplog.text
 
 
@@ -146,6 +146,27 @@ async def test_numbers_that_begin_anew_after_a_quiet_week_are_received_too(offse
 
 
 async def test_a_failing_network_is_tried_again_with_growing_pauses(offsets_of, pauses):
-    await offsets_of(*[NetworkError("lost")] * 90, [])
+    await offsets_of(*[NetworkError("lost")] * 110, [])
     assert pauses.seconds == sorted(pauses.seconds)
-    assert (pauses.seconds[0], pauses.seconds[-1]) == (0.3, 30.0)
+    assert (pauses.seconds[0], pauses.seconds[-1]) == (0.25, 30.0)
+
+
+async def test_a_poll_that_hangs_is_begun_anew_when_the_platform_answers_others_again(
+    receiver, bells, platform, ilse, tables, monkeypatch
+):
+    call, never, silent = platform.call, asyncio.Event(), [True]
+
+    async def hang(token, method, params):
+        if silent[0]:
+            await never.wait()
+        return await call(token, method, params)
+
+    monkeypatch.setattr(platform, "call", hang)
+    await ilse.says("hello")
+    task = asyncio.create_task(receiver.run())
+    await asyncio.sleep(0.05)
+    silent[0] = False
+    bells.back.ring()
+    await eventually(lambda: said(tables)[-1:] == ["hello"])
+    receiver.stop()
+    await task

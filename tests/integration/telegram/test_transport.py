@@ -5,11 +5,12 @@ import pytest_asyncio
 from telegram import InputFile
 from telegram.error import BadRequest, NetworkError, TelegramError
 
-from bot.delivery.verdicts import NotSent, TooFast, Unknown, judge
+from bot.delivery.verdicts import NotSent, NotTaken, TooFast, Unknown, judge
 from bot.rehearsal import errors
 from bot.rehearsal.platform import TOKEN
 from bot.telegram.api import call, make_bot
 from bot.telegram.transport import Transport
+from tests.soak.line import line_to
 
 
 @pytest_asyncio.fixture
@@ -118,3 +119,19 @@ async def verdict_on(sending):
     with pytest.raises(TelegramError) as caught:
         await sending
     return judge(caught.value)
+
+
+async def test_a_gateways_own_page_is_a_failure_of_the_platform_and_no_traceback(platform, address, caplog):
+    async with line_to(address) as line, make_bot(TOKEN, f"http://127.0.0.1:{line.port}") as bot:
+        await line.becomes("fails")
+        verdict = await verdict_on(call(bot, "get_me", {}))
+    assert isinstance(verdict, NotTaken)
+    assert "Traceback" not in caplog.text
+
+
+async def test_over_a_line_that_drops_nobody_knows_what_arrived(platform, address):
+    async with line_to(address) as line, make_bot(TOKEN, f"http://127.0.0.1:{line.port}") as bot:
+        await line.becomes("drops")
+        assert isinstance(await verdict_on(call(bot, "get_me", {})), Unknown)
+        await line.becomes("refuses")
+        assert isinstance(await verdict_on(call(bot, "get_me", {})), NotSent)
