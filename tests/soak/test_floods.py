@@ -51,7 +51,7 @@ async def test_a_flood_of_one_person_is_answered_once_in_a_while_and_others_at_o
         await person.hears("Hello")
     flood = [patient.text(flooder, "/help", number) for number in range(300 * size)]
     flooding = asyncio.create_task(patient.takes(flood))
-    waits = []
+    waits: list[float] = []
     while not flooding.done() and len(waits) < BURST // 2:
         asked = perf_counter()
         await other.says("/help")
