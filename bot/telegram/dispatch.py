@@ -167,6 +167,7 @@ class Dispatch:
             private=heard.private,
             here=here.id if here else None,
             sightings=ChainMap(dict(found), self.standings.known),
+            asked={place for place, sighting in found.items() if not sighting.stored},
             said_in=chat.id,
             message_id=heard.message_id,
             replied_at=heard.reply_at,

@@ -16,7 +16,15 @@ from core.desk import commands as c
 from core.desk import own_commands as w
 from core.desk import version_commands as v
 from core.desk.commands import Command
-from core.desk.errors import NotAMember, NotHere, NotTheCoach, NotYours, UnknownThing
+from core.desk.errors import (
+    Declined,
+    NotAMember,
+    NotHere,
+    NotTheCoach,
+    NotYours,
+    StalePress,
+    UnknownThing,
+)
 from core.desk.outcome import Outcome
 from core.desk.visit import Visit
 from core.store.belongings import Home, Thing
@@ -62,11 +70,15 @@ class Id(Enum):
 
 @dataclass(frozen=True, slots=True)
 class Rule:
-    """`ids`: each field of the command that names something. `in_group`: it may be done in a group's chat."""
+    """`ids`: each field of the command that names something. `in_group`: it may be done in a group's chat.
+
+    `asked_anew`: what the platform said a moment ago isn't enough.
+    """
 
     who: Who
     ids: Mapping[str, Id] = field(default_factory=dict)
     in_group: bool = False
+    asked_anew: bool = False
 
 
 def _rule(who: Who, ids: Mapping[str, Id]) -> Rule:
@@ -87,6 +99,11 @@ def member(**ids: Id) -> Rule:
 
 def coach(**ids: Id) -> Rule:
     return _rule(Who.COACH, ids)
+
+
+def coach_now(**ids: Id) -> Rule:
+    """For what the whole group hears of: whoever is coach at this very moment."""
+    return Rule(Who.COACH, ids, asked_anew=True)
 
 
 def in_group_too(rule: Rule) -> Rule:
@@ -119,15 +136,15 @@ ACCESS: Final[Mapping[type[Command], Rule]] = {
     c.SayMisunderstood: member(group=Id.GROUP),
     c.TellSigns: member(group=Id.GROUP),
     # what a coach sets up and posts
-    c.SetZone: coach(group=Id.GROUP),
-    c.SetUnits: coach(group=Id.GROUP),
+    c.SetZone: coach_now(group=Id.GROUP),
+    c.SetUnits: coach_now(group=Id.GROUP),
     c.DraftSession: anybody(),
-    c.MoveDraft: coach(session=Id.OWN_DRAFT, group=Id.GROUP),
-    c.PostSession: coach(session=Id.SESSION),
-    c.PostLater: coach(session=Id.SESSION),
+    c.MoveDraft: coach_now(session=Id.OWN_DRAFT, group=Id.GROUP),
+    c.PostSession: coach_now(session=Id.SESSION),
+    c.PostLater: coach_now(session=Id.SESSION),
     c.DiscardSession: coach(session=Id.OWN_DRAFT),
-    o.WithdrawSession: coach(session=Id.SESSION),
-    c.SendAgain: coach(letter=Id.LETTER),
+    o.WithdrawSession: coach_now(session=Id.SESSION),
+    c.SendAgain: coach_now(letter=Id.LETTER),
     # the athlete's version and what it needs to know
     c.MyVersion: newcomer(session=Id.SESSION),
     c.ShowHow: member(version=Id.OWN_VERSION),
@@ -187,14 +204,14 @@ ACCESS: Final[Mapping[type[Command], Rule]] = {
     k.ComeTo: in_group_too(newcomer(class_id=Id.CLASS)),
     k.StayAway: in_group_too(member(class_id=Id.CLASS)),
     k.TellAttended: member(class_id=Id.CLASS),
-    k.ConfirmClass: coach(class_id=Id.CLASS),
+    k.ConfirmClass: coach_now(class_id=Id.CLASS),
     k.DropClass: coach(class_id=Id.OWN_CLASS),
-    k.PlaceClass: coach(class_id=Id.OWN_CLASS, group=Id.GROUP),
-    k.ManageClass: coach(class_id=Id.CLASS),
-    k.ChangeClass: coach(class_id=Id.CLASS),
-    k.EndClass: coach(class_id=Id.CLASS),
-    k.CancelDate: coach(class_id=Id.CLASS),
-    k.MoveDate: coach(class_id=Id.CLASS),
+    k.PlaceClass: coach_now(class_id=Id.OWN_CLASS, group=Id.GROUP),
+    k.ManageClass: coach_now(class_id=Id.CLASS),
+    k.ChangeClass: coach_now(class_id=Id.CLASS),
+    k.EndClass: coach_now(class_id=Id.CLASS),
+    k.CancelDate: coach_now(class_id=Id.CLASS),
+    k.MoveDate: coach_now(class_id=Id.CLASS),
     k.AboutReminders: member(),
     k.SetLead: member(),
     k.SetQuiet: member(),
@@ -242,7 +259,7 @@ async def admit(visit: Visit, command: Command) -> None:
     if rule.who is Who.MEMBER and not groups:
         await _must_belong(visit)
     if rule.who is Who.COACH:
-        await _must_coach(visit, groups)
+        await _must_coach(visit, groups, anew=rule.asked_anew)
     await _must_train_there(visit, command, rule, groups)
 
 
@@ -265,11 +282,22 @@ async def _must_be_theirs(visit: Visit, rule: Rule, what: Id, home: Home | None)
         await _let_in(visit, home.group_id if home else None)
         return
     if home is None or not await _is_reached(visit, rule, home):
-        raise UnknownThing
+        raise await _not_found(visit, what)
     if what.is_own and home.owner_id != visit.person.id:
         if home.group_id is None or what.thing not in SEEN_BY_ALL:
-            raise UnknownThing
+            raise await _not_found(visit, what)
         raise NotYours if what is Id.OWN_SCORE else NotTheCoach
+
+
+async def _not_found(visit: Visit, what: Id) -> Declined:
+    """The same whether there is no such thing or it is somebody else's; whoever is in no group is shown the way in."""
+    if what in TAKEN_BACK:
+        return StalePress()
+    return UnknownThing() if await visit.memberships() else NotAMember()
+
+
+# Of these only their owner ever sees a button, and it may have been pressed before.
+TAKEN_BACK: Final = frozenset({Id.OWN_WORD, Id.OWN_EVIDENCE})
 
 
 # What everybody in the group may know to be there, though only whose it is may change it.
@@ -296,8 +324,10 @@ async def _must_belong(visit: Visit) -> None:
         raise NotAMember
 
 
-async def _must_coach(visit: Visit, groups: set[int]) -> None:
+async def _must_coach(visit: Visit, groups: set[int], *, anew: bool) -> None:
     """Of every group that is named; of any, where none is."""
+    if anew:
+        visit.must_ask(groups)
     coached = {one.group_id for one in await visit.coached()}
     if not coached or not groups <= coached:
         raise NotTheCoach

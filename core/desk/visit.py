@@ -1,6 +1,7 @@
 """Who asks, where and when, inside which unit of work: what every use case is given beside its command."""
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
+from collections.abc import Set as AbstractSet
 from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 from enum import StrEnum
@@ -49,11 +50,11 @@ class Visit:
     """One thing said or pressed by `person` in the chat `chat` (row id) at `now`.
 
     `private`: it is their own chat. `here`: the group whose chat it is; nothing of another group is seen from there.
-    `sightings`: what the platform said, as far as it was asked; a decision that needs more raises StandingUnknown, so
-    that no network call happens inside a transaction and none without need. `seen`: nobody visits, somebody looks at
-    what this person would see. `meant`: whom the visitor means by a name that several have. `said_in`, `message_id`:
-    the chat and the platform's id of the message that was said. `replied_at`: the address at which the
-    message stands that is replied to, for a chat that has moved since.
+    `sightings`: what the platform said, as far as it was asked, and `asked` for this very decision; one that needs more
+    raises StandingUnknown, so that no network call happens inside a transaction and none without need. `seen`: nobody
+    visits, somebody looks at what this person would see. `meant`: whom the visitor means by a name that several have.
+    `said_in`, `message_id`: the chat and the platform's id of the message that was said. `replied_at`: the address at
+    which the message stands that is replied to, for a chat that has moved since.
     """
 
     uow: Unit
@@ -63,6 +64,7 @@ class Visit:
     private: bool = True
     here: int | None = None
     sightings: Sightings = field(default_factory=dict)
+    asked: AbstractSet[tuple[int, int]] = frozenset()
     seen: bool = False
     meant: Mapping[str, int] = field(default_factory=dict)
     said_in: int | None = None
@@ -135,11 +137,15 @@ class Visit:
         return True
 
     def standing(self, group: int) -> Standing:
-        """What the platform has just said of the visitor in a group."""
-        found = self.sightings.get((group, self.person.user_id))
-        if found is None or found.stored or not is_fresh(found, self.now, COACH_LASTS):
-            raise StandingUnknown(frozenset({(group, self.person.user_id)}), needed=True)
-        return found.standing
+        """What the platform says of the visitor in a group, asked for this very decision."""
+        self.must_ask({group})
+        return self.sightings[group, self.person.user_id].standing
+
+    def must_ask(self, groups: Collection[int]) -> None:
+        """Nothing is decided before the platform was asked of the visitor in these groups."""
+        places = {(group, self.person.user_id) for group in groups}
+        if places - self.asked:
+            raise StandingUnknown(frozenset(places), needed=True)
 
     def must_have_seen(self, members: list[Membership]) -> None:
         """What is told to these coaches is told to people whom the platform has just called so."""

@@ -185,7 +185,7 @@ async def test_nobody_takes_back_what_is_another_s(crew):
     await ilse.says("for my coach: mine alone")
     await crew.coach.hears("mine alone")
     await bo.presses_data(await bo.last_message, "wx:1")
-    await bo.sees_toast("I can't find that")
+    await bo.sees_toast("before something changed")
     await ilse.says("my notes")
     await ilse.hears("mine alone")
 
