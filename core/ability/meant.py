@@ -22,12 +22,13 @@ def meant_variant(
 
     So has what is written as a share `of_a_maximum`.
     """
+    usual = movement.meant(variant_id, loaded=load_kg is not None, implement=implement, count=count)
     heavy_load = of_a_maximum or (load_kg is not None and load_kg > HAND_HELD_TO)
-    if implement is None and variant_id is None and heavy_load:
-        heavy = next((way for way in movement.variants if _is_with_barbell(way)), None)
-        if heavy is not None and count in {None, 1}:
-            return heavy
-    return movement.meant(variant_id, loaded=load_kg is not None, implement=implement, count=count)
+    if not heavy_load or implement is not None or variant_id is not None or count not in {None, 1}:
+        return usual
+    if usual.holds and usual.holds[0].implement == BARBELL:
+        return usual
+    return next((way for way in movement.variants if _is_with_barbell(way)), usual)
 
 
 def _is_with_barbell(variant: Variant) -> bool:

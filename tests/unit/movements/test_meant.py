@@ -1,7 +1,10 @@
 """Which way of a movement a line or a test speaks of."""
 
+from decimal import Decimal
+
 import pytest
 
+from core.ability.meant import meant_variant
 from core.movements.catalogue import catalogue
 
 LUNGE = catalogue().movement("lunge")
@@ -38,3 +41,9 @@ def test_what_will_do_as_well_is_meant_only_where_no_way_is_made_for_it():
     """Pull-ups on rings are a way of their own, though lowerings go on rings too; knee raises have no such way."""
     assert catalogue().movement("pull-up").meant(None, implement="rings").id == "rings-feet-down"
     assert catalogue().movement("hanging knee raise").meant(None, implement="rings").id == "bar"
+
+
+def test_a_heavy_bench_press_is_no_close_grip_one():
+    """The usual way takes dumbbells too, and yet a bar comes first."""
+    assert meant_variant(catalogue().movement("bench press"), None, Decimal(75)).id == "flat"
+    assert meant_variant(catalogue().movement("deadlift"), None, Decimal(120)).id == "barbell"
