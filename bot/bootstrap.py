@@ -3,6 +3,7 @@
 import asyncio
 import logging
 import signal
+import threading
 from contextlib import AbstractAsyncContextManager, AsyncExitStack, nullcontext
 from datetime import timedelta
 from functools import partial
@@ -30,6 +31,7 @@ from bot.telegram.patience import Patience
 from bot.telegram.receiver import Receiver
 from bot.web.app import Health, make_app
 from bot.web.server import WebServer
+from core.desk.understood import get_ready
 from core.errors import InputError
 from core.store.copies import must_be_usable
 from core.store.lock import alone_on
@@ -91,6 +93,8 @@ class App:
         self._loops.start(Receiver(self._bot, self.store, clock, self.bells, pulse=self.pulse))
         self._loops.start(Keeper(self.store, clock, timedelta(days=self._settings.keep_days)))
         self._status = _RUNNING
+        # Seconds of loading that the first message would wait for; nothing waits for it at the end.
+        threading.Thread(target=get_ready, name="understanding", daemon=True).start()
 
     async def stop(self) -> None:
         """Finish what was begun and close everything. What still waits is kept for the next start."""

@@ -45,6 +45,7 @@ CODES: Final[dict[str, type[Command]]] = {
     "sh": c.ShowHow,
     "bo": c.SeeBoard,
     "cs": c.ConfirmScore,
+    "xs": c.LeaveScore,
     "fs": c.FixScore,
     "ts": c.TakeScoreBack,
     "ca": c.ChangeAnswer,

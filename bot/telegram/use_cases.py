@@ -41,6 +41,7 @@ from core.desk import (
     tolerating,
     undelivered,
     versions,
+    whose,
     withdrawing,
 )
 from core.desk import class_commands as k
@@ -124,6 +125,7 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     c.LookAtScore: judging.look_at_score,
     c.MarkScore: judging.mark_score,
     c.ConfirmScore: scores.confirm_score,
+    c.LeaveScore: whose.leave_score,
     c.FixScore: scores.fix_score,
     c.TakeScoreBack: scores.take_score_back,
     k.ConfirmClass: classes.confirm_class,

@@ -189,6 +189,7 @@ ACCESS: Final[Mapping[type[Command], Rule]] = {
     # scores
     c.SeeBoard: in_group_too(member(session=Id.SESSION)),
     c.ConfirmScore: in_group_too(member(session=Id.SESSION)),
+    c.LeaveScore: in_group_too(member(session=Id.SESSION)),
     c.FixScore: in_group_too(member(score=Id.OWN_SCORE)),
     c.TakeScoreBack: in_group_too(member(score=Id.OWN_SCORE)),
     c.ClaimAsWritten: in_group_too(member(score=Id.OWN_SCORE)),

@@ -213,6 +213,12 @@ class ConfirmScore(Command):
     session: int
 
 
+class LeaveScore(Command):
+    """No: nothing of the score that was asked about is kept."""
+
+    session: int
+
+
 class FixScore(Command):
     score: int
 

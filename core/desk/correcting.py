@@ -11,10 +11,10 @@ from core.desk.scores import (
     claim_score,
     session_scored,
     take_score_back,
-    tell_score,
     tell_score_again,
 )
 from core.desk.visit import Visit
+from core.desk.whose import own_score
 from core.notation.corrections import read_correction, takes_score_back
 from core.store.records import OpenQuestion, ScoreState
 
@@ -40,11 +40,11 @@ def is_beside(question: OpenQuestion) -> bool:
     return question.kind in BESIDE or (question.kind == SCREENING and question.refs["answers"] != "")
 
 
-async def correct_score(visit: Visit, words: str, session: int | None) -> Outcome:
+async def correct_score(visit: Visit, words: str, session: int | None) -> Outcome | None:
     """The score in place of the one that counts; the first one where none does."""
     record = await session_scored(visit, words, session)
     if record is None or not await has_scored_in(visit, record.id):
-        return await tell_score(visit, words, session)
+        return await own_score(visit, words, session)
     return await claim_score(visit, Claim(record, visit.person, fixing=True), words)
 
 

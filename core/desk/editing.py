@@ -11,9 +11,10 @@ from core.desk.commands import DraftSession, TakeScoreBack
 from core.desk.outcome import Outcome
 from core.desk.own_commands import Retell
 from core.desk.says.own import ChangeNotTaken, ChangeTooLate
-from core.desk.scores import claim_score, take_score_back, tell_score_again
+from core.desk.scores import claim_score, take_score_back
 from core.desk.sessions import draft_session, read_back
 from core.desk.visit import Visit
+from core.desk.whose import tell_about_score
 from core.movements.lookup import catalogue
 from core.notation.chat import is_like_a_score, is_like_a_session
 from core.notation.corrections import read_correction, takes_score_back
@@ -88,7 +89,7 @@ async def as_asked_score(visit: Visit, message_id: int, after: str) -> Outcome |
     ):
         return None
     words = score_words(after, ())
-    return await tell_score_again(visit, question.refs, words) if is_like_a_score(words) else None
+    return await tell_about_score(visit, question.refs, words) if is_like_a_score(words) else None
 
 
 async def as_draft(visit: Visit, before: str, after: str) -> Outcome:

@@ -15,8 +15,8 @@ from core.desk.outcome import Outcome, Say
 from core.desk.says.groups import TalkInPrivate
 from core.desk.says.joining import HelpThem, StopHere
 from core.desk.scoreboard import see_board
-from core.desk.scores import tell_score, tell_score_again
 from core.desk.visit import Visit
+from core.desk.whose import own_score, tell_about_score
 from core.notation.chat import is_like_a_score
 from core.notation.corrections import read_correction
 from core.notation.yes_no import says_it_is_so
@@ -86,8 +86,8 @@ async def score_in_group(
     if private is None and (await visit.profile()).screening is Screening.STOP:
         return visit.told(TalkInPrivate(group=group_id))
     if mine is not None:
-        return await tell_score_again(visit, mine.refs, corrected or text)
+        return await tell_about_score(visit, mine.refs, corrected or text)
     there = replace(visit, chat=private.id, private=True) if private else visit
     if corrected is not None:
-        return await correct_score(there, corrected, session)
-    return await tell_score(there, text, session)
+        return await correct_score(there, corrected, session) or Outcome()
+    return await own_score(there, text, session) or Outcome()

@@ -1,11 +1,7 @@
-"""The coach's side of scores: enter one for somebody, look at one with its history, decide what counts."""
-
-import re
-from typing import Final
+"""The coach's side of scores: look at one with its history, decide what counts."""
 
 from core.desk.access import admitted
-from core.desk.claims import Claim
-from core.desk.coached import coached_ids, names_in, roster_of
+from core.desk.coached import coached_ids, names_in
 from core.desk.commands import LookAtScore, MarkScore, SeeScores
 from core.desk.days import clock_of
 from core.desk.errors import NotTheCoach, UnknownThing
@@ -13,30 +9,11 @@ from core.desk.outcome import Outcome, Say
 from core.desk.says.scores import JudgeScores, NoScoresYet, ScoreCard, ScoreJudged
 from core.desk.says.versions import AskWhichGroup, NothingPosted
 from core.desk.scoreboard import renew_board
-from core.desk.scores import claim_score
 from core.desk.versions import of_several_groups, session_meant
 from core.desk.visit import Visit
-from core.notation.chat import is_like_a_score
-from core.notation.people import name_in_front
 from core.scores.text import in_words
 from core.scores.values import Mark
 from core.store.records import ScoreRecord, ScoreState, SessionRecord
-
-_NUMBER: Final = re.compile(r"[0-9]")
-
-
-async def enter_for_somebody(visit: Visit, text: str, session_id: int | None) -> Outcome | None:
-    """`Ilse 7+12` from a coach; None where no athlete's name stands in front, or nothing of a score behind it."""
-    replied = await session_meant(visit, session_id) if session_id else None
-    trained_by = [one for one in await coached_ids(visit) if replied is None or one == replied.group_id]
-    members = [one for group in trained_by for one in await visit.uow.groups.members(group)]
-    roster = roster_of(members, visit.meant)
-    found = name_in_front(text, tuple(roster))
-    if found is None or not (_NUMBER.search(found.rest) or is_like_a_score(found.rest)):
-        return None
-    athlete = roster[found.name]
-    record = replied or await visit.uow.sessions.latest_posted(athlete.group_id)
-    return await claim_score(visit, Claim(record, athlete.person), found.rest) if record else None
 
 
 @admitted

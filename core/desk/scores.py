@@ -23,6 +23,7 @@ from core.desk.says.scores import (
     AskToReplace,
     NotForScore,
     ScoreEntered,
+    ScoreLeft,
     ScoreNoted,
     ScoreTakenBack,
 )
@@ -34,7 +35,7 @@ from core.errors import BellwetherError
 from core.notation.bare_scores import bare_score
 from core.notation.scores import read_score
 from core.notation.scores_of_parts import PartScore, read_parts
-from core.notation.yes_no import says_it_is_so
+from core.notation.yes_no import calls_it_off, says_it_is_so
 from core.scores.text import in_words
 from core.scores.values import SETTLED_BY_YES, ReadScore, Score
 from core.store.records import ScoreRecord, ScoreState, SessionRecord, Told
@@ -122,7 +123,10 @@ async def confirm_score(visit: Visit, command: ConfirmScore) -> Outcome:
     claim, text = await claim_of(visit, question.refs), question.refs.get("text", "")
     if claim.athlete.id != visit.person.id and not visit.private:
         raise NotYours
-    read = read_score(text, claim.record.session, claim.block)
+    told = read_parts(text, claim.record.session) if claim.block is None else ()
+    if told:
+        return await keep_parts(visit, claim, told) + Outcome(settles=True)
+    read = await read_for(visit, claim, text)
     if read.score is None or not may_be_confirmed(read):
         raise StalePress
     return await keep_score(visit, claim, read.score, text, read.block) + Outcome(settles=True)
@@ -131,7 +135,10 @@ async def confirm_score(visit: Visit, command: ConfirmScore) -> Outcome:
 async def tell_score_again(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
     """The answer to what was asked about a score: a yes, or the score in other words."""
     claim = await claim_of(visit, refs)
-    asked = read_score(refs.get("text", ""), claim.record.session, claim.block)
+    if calls_it_off(text):
+        await visit.uow.questions.close(visit.chat)
+        return visit.told(ScoreLeft())
+    asked = await read_for(visit, claim, refs.get("text", ""))
     if may_be_confirmed(asked) and is_yes(text, asked, claim):
         return await confirm_score(visit, ConfirmScore(session=refs["session"]))
     await visit.uow.questions.close(visit.chat)

@@ -1,8 +1,9 @@
 """Free text: a reply to something > the answer to the open question > a session or score > help."""
 
+import re
 from collections.abc import Awaitable, Callable, Mapping
 from dataclasses import replace
-from typing import Any
+from typing import Any, Final
 
 from core.athletes.complaints import of_limit
 from core.athletes.today import differing
@@ -46,7 +47,6 @@ from core.desk.habits import tell_habit
 from core.desk.holding import as_wish
 from core.desk.in_group import session_replied_to
 from core.desk.joining import as_adult_after_all, tell_consent, tell_screening
-from core.desk.judging import enter_for_somebody
 from core.desk.leeway import as_leeway
 from core.desk.more import as_more
 from core.desk.noting import WORDS, tell_fault_words
@@ -62,26 +62,28 @@ from core.desk.says.joining import NotCleared
 from core.desk.says.overseeing import AskWho, Namesake
 from core.desk.says.scores import AskWhichScore
 from core.desk.says.versions import Me
-from core.desk.scores import WhichSession, tell_score, tell_score_again
+from core.desk.scores import WhichSession
 from core.desk.sessions import draft_session
 from core.desk.sides import as_side
 from core.desk.tolerating import as_tolerance
 from core.desk.versions import session_meant
 from core.desk.visit import Visit
 from core.desk.weighing import as_weighing
+from core.desk.whose import as_score_of_somebody, own_score, tell_about_score
 from core.desk.withdrawing import as_withdrawal
 from core.movements.lookup import catalogue
 from core.notation.chat import is_beside_a_score, is_like_a_score, is_like_a_session
 from core.notation.ladders import with_an_end
 from core.notation.limits import read_limits
 from core.notation.session import read_session
-from core.notation.yes_no import read_age
+from core.notation.yes_no import calls_it_off, read_age, says_it_is_so
 from core.store.records import OpenQuestion
 
 # A coach's text of this many line breaks was meant as a session, even if hardly anything in it can be read.
 BOARD_BREAKS = 2
 # The kinds of open questions about what was typed: whom it means, and which group's session.
 WHO, WHICH = "who", "which"
+_NUMBER: Final = re.compile(r"[0-9]")
 
 
 @admitted
@@ -204,46 +206,42 @@ async def as_session(visit: Visit, text: str, _: int | None) -> Outcome | None:
     return await draft_session(visit, DraftSession(text=text)) if is_like_a_session(text) else None
 
 
-async def as_pasted_session(visit: Visit, text: str, session: int | None) -> Outcome | None:
-    """A coach's lines that say how something is done, and what.
-
-    `3 rounds`, `12 push-ups` may be a score, once there is a session to do.
-    """
-    breaks = text.strip().count("\n")
-    if session or not breaks or not await coached_groups(visit):
-        return None
-    like_a_score = breaks < BOARD_BREAKS and is_like_a_score(text)
-    if like_a_score and await has_posted_today(visit):
+async def as_pasted_session(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """A coach's lines that say how something is done, and what: a session, whatever else they look like."""
+    if not text.strip().count("\n") or not await coached_groups(visit):
         return None
     read = read_session(text, catalogue())
-    clear = read.format_known and read.is_clear
-    if not (read.holds_work and (clear or like_a_score)):
+    if not (read.holds_work and (is_like_a_score(text) or (read.format_known and read.is_clear))):
         return None
     return await draft_session(visit, DraftSession(text=text))
 
 
-async def has_posted_today(visit: Visit) -> bool:
-    """Whether any group that the visitor coaches has a session today."""
-    for group in await coached_groups(visit):
-        if await visit.uow.sessions.posted_on(group.id, today_in(group, visit.now)) is not None:
-            return True
-    return False
-
-
 async def as_reply(visit: Visit, text: str, session: int | None) -> Outcome | None:
     """A score in reply to the session that a message of ours was about."""
-    return await tell_score(visit, text, session) if session and is_like_a_score(text) else None
+    return await own_score(visit, text, session) if session and is_like_a_score(text) else None
 
 
-async def as_answer(visit: Visit, text: str, _: int | None) -> Outcome | None:
+async def as_answer(visit: Visit, text: str, session: int | None) -> Outcome | None:
     question = await visit.uow.questions.open_in(visit.chat)
-    if question is None or (question.kind == "score" and is_beside_a_score(text)):
+    if question is None or (question.kind == "score" and not is_said_of_score(question, text)):
         return None
-    return await answer(visit, question, text)
+    return await answer(visit, question, text, session)
+
+
+def is_said_of_score(question: OpenQuestion, text: str) -> bool:
+    """A number, a yes or a no, or what tells of a score without one; else it is about something else.
+
+    Whether a coach's words are theirs is a question of yes or no: another number is told afresh.
+    """
+    if says_it_is_so(text) or calls_it_off(text):
+        return True
+    if question.refs.get("whose"):
+        return False
+    return not is_beside_a_score(text) and (bool(_NUMBER.search(text)) or is_like_a_score(text))
 
 
 async def as_score(visit: Visit, text: str, session: int | None) -> Outcome | None:
-    return await tell_score(visit, text, session) if is_like_a_score(text) else None
+    return await own_score(visit, text, session) if is_like_a_score(text) else None
 
 
 async def as_unread_session(visit: Visit, text: str, _: int | None) -> Outcome | None:
@@ -269,7 +267,7 @@ READINGS = (
     as_wish,
     as_easy_week,
     as_tolerance,
-    enter_for_somebody,
+    as_score_of_somebody,
     as_draft_order,
     as_withdrawal,
     as_amendment,
@@ -332,10 +330,12 @@ async def open_again(visit: Visit) -> Outcome | None:
     return await answer(visit, question, "")
 
 
-async def answer(visit: Visit, question: OpenQuestion, text: str) -> Outcome:
+async def answer(visit: Visit, question: OpenQuestion, text: str, session: int | None = None) -> Outcome:
     """What was typed as the answer; where it reads only as a score, as that; else the question once more."""
     if question.kind == "pain" and is_like_a_score(text) and read_limits(text).limits is None:
-        return await tell_score(visit, text, None)
+        told = await own_score(visit, text, session)
+        if told is not None:
+            return told
     if question.kind in ENTRY and is_like_a_score(text) and not is_age_asked_for(question, text):
         return await score_before_entry(visit, text)
     if question.kind in ANSWERS:
@@ -343,9 +343,8 @@ async def answer(visit: Visit, question: OpenQuestion, text: str) -> Outcome:
     taken = await tell_answer(visit, question.refs, text)
     if taken is not None:
         return taken
-    if is_like_a_score(text):
-        return await tell_score(visit, text, None)
-    return await ask_again(visit, question.refs, text)
+    scored = await own_score(visit, text, session) if is_like_a_score(text) else None
+    return scored or await ask_again(visit, question.refs, text)
 
 
 def is_age_asked_for(question: OpenQuestion, text: str) -> bool:
@@ -354,9 +353,11 @@ def is_age_asked_for(question: OpenQuestion, text: str) -> bool:
 
 async def score_before_entry(visit: Visit, text: str) -> Outcome:
     """A score counts whoever tells it; the question about consent or health stays, as it was no answer."""
-    told = await tell_score(visit, text, None)
+    told = await own_score(visit, text, None)
     posted = await session_meant(visit, None)
-    return told if posted else told + (await ask_entry_again(visit) or Outcome())
+    if told is not None and posted:
+        return told
+    return (told or Outcome()) + (await ask_entry_again(visit) or Outcome())
 
 
 # Who takes what is typed while a question is open; the questions of a session are all taken by `tell_answer`.
@@ -368,7 +369,7 @@ ANSWERS: Mapping[str, Callable[[Visit, Mapping[str, Any], str], Awaitable[Outcom
     WHICH: tell_which,
     "zone": tell_zone,
     "units": tell_units,
-    "score": tell_score_again,
+    "score": tell_about_score,
     "weight": tell_weight,
     "pain": tell_where,
     "coach": answer_coach,

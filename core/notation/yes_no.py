@@ -59,6 +59,28 @@ def says_it_is_so(text: str) -> bool:
     return text.strip(" .!").lower().replace("\u2019", "'") in _IT_IS_SO
 
 
+_CALLED_OFF = frozenset(
+    {"no", "nope", "nah", "no thanks", "cancel", "stop", "leave it", "forget it", "never mind", "nevermind"}
+    | {
+        "cancel that",
+        "stop it",
+        "nothing",
+        "none",
+        "no score",
+        "not mine",
+        "skip",
+        "not now",
+        "don't",
+        "no, cancel",
+    }
+)
+
+
+def calls_it_off(text: str) -> bool:
+    """`No`, `cancel`, `stop`, and nothing more: what was asked about shall not be."""
+    return text.strip(" .!").lower().replace("\u2019", "'") in _CALLED_OFF
+
+
 def says_only_asking(text: str) -> bool:
     """`I was only asking`, `that wasn't about me`."""
     return bool(_ONLY_ASKING.search(text.replace("\u2019", "'")))

@@ -15,6 +15,7 @@ from bot.rehearsal.voice import Room
 from bot.settings import Pace, Settings
 from bot.telegram.conduct import make_conduct
 from bot.telegram.seals import Seal
+from core.desk.understood import get_ready
 from tests.acceptance.mortal import Mortal
 from tests.acceptance.people import Crew, founded
 
@@ -39,6 +40,7 @@ def _made_up_presses_have_true_seals(monkeypatch: pytest.MonkeyPatch) -> None:
 @pytest_asyncio.fixture
 async def bellwether(platform: Platform, settings: Settings) -> AsyncIterator[App]:
     """The running bot."""
+    get_ready()
     app = build(settings, make_conduct, clock=platform.clock, request=InProcessRequest(platform))
     await app.start()
     yield app

@@ -176,7 +176,7 @@ async def test_what_a_coach_says_of_somebody_without_a_number_is_no_score(crew, 
 
 
 async def test_a_coach_enters_a_score_for_somebody(crew, ilse):
-    await crew.coach.says("Ilse 7+12")
+    await crew.coach.says("Ilse got 7 rounds and 12 reps")
     await crew.coach.hears("Noted for Ilse: 7 rounds + 12")
     await ilse.hears("Marit noted your score for you: 7 rounds + 12")
     await crew.group.hears("7 rounds + 12")

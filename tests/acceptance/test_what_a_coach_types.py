@@ -35,12 +35,6 @@ async def test_a_ladder_without_an_end_is_answered_with_how_to_write_it(crew):
     await crew.coach.hears("did you mean EMOM 10: 1-2-3-4-5-6-7-8-9-10 burpees?")
 
 
-async def test_once_there_is_a_session_two_short_lines_are_a_score(crew):
-    await crew.gets()
-    await crew.coach.says("3 rounds\n12 push-ups")
-    await crew.coach.hears("Noted: 3 rounds")
-
-
 @pytest.mark.parametrize("typed", ["hello everybody", "bring 2 dumbbells", "see you at 8"])
 async def test_a_coach_who_chats_drafts_nothing(crew, typed):
     await crew.coach.says(typed)

@@ -9,6 +9,7 @@ from core.desk.commands import (
     ClaimAsWritten,
     ConfirmScore,
     FixScore,
+    LeaveScore,
     LookAtScore,
     MarkScore,
     MeanSession,
@@ -21,13 +22,16 @@ from core.desk.says.scores import (
     AskScoreAgain,
     AskToReplace,
     AskWhichScore,
+    AskWhose,
     JudgeScores,
+    NobodyCalled,
     NoScoresYet,
     NotForScore,
     Scoreboard,
     ScoreCard,
     ScoreEntered,
     ScoreJudged,
+    ScoreLeft,
     ScoreNoted,
     ScoreTakenBack,
 )
@@ -83,6 +87,8 @@ def unseen(said: ScoreNoted) -> str:
 
 
 def rows_under(said: ScoreNoted) -> tuple[Row, ...]:
+    if said.for_whom:
+        return ((Button("Take it back", MarkScore(score=said.score_id, mark="not_counted")),),)
     row = (
         Button("Not right", FixScore(score=said.score_id)),
         Button("Take it back", TakeScoreBack(score=said.score_id)),
@@ -104,6 +110,36 @@ def standing(said: ScoreNoted) -> str:
     if said.rank > said.of / 2:
         return "You're on the board. Well done!"  # nobody needs to be told that they are last
     return fill("That's place {rank} of {of} so far. Well done!", rank=said.rank, of=said.of)
+
+
+@wording("en", AskWhose)
+def ask_whose(said: AskWhose) -> Worded:
+    if said.name is None:
+        text = fill(
+            "Is <b>{text}</b> your own score? It goes on the board only if you say so.", text=said.text
+        )
+        yes = Button("Yes, it's mine", ConfirmScore(session=said.session))
+    else:
+        text = fill("Shall I note <b>{text}</b> as {name}'s score?", text=said.text, name=said.name)
+        yes = Button(f"Yes, for {said.name}"[:60], ConfirmScore(session=said.session))
+    return Worded(text, ((yes, Button("No", LeaveScore(session=said.session))),))
+
+
+@wording("en", NobodyCalled)
+def nobody_called(said: NobodyCalled) -> Worded:
+    return Worded(
+        fill(
+            "I know nobody called {name} in {group}, so I've noted nothing. Once they've tapped <i>Start with me</i> "
+            "in the group, write it again.",
+            name=said.name,
+            group=said.group,
+        )
+    )
+
+
+@wording("en", ScoreLeft)
+def score_left(_: ScoreLeft) -> Worded:
+    return Worded("All right, I've noted nothing.")
 
 
 @wording("en", ScoreEntered)

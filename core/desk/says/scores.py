@@ -80,6 +80,25 @@ class AskToReplace(Said):
     now: str
 
 
+class AskWhose(Said):
+    """A coach told a score: is it `name`'s, or (None) the coach's own? Nothing is kept before the yes."""
+
+    session: int
+    text: str
+    name: str | None = None
+
+
+class NobodyCalled(Said):
+    """A coach told a score of somebody whom the group doesn't have."""
+
+    name: str
+    group: str
+
+
+class ScoreLeft(Said):
+    """What was asked about a score came to nothing."""
+
+
 class ScoreTakenBack(Said):
     pass
 

@@ -1,0 +1,53 @@
+"""What the visitor's words mean, with what is known of them and their group."""
+
+from functools import cache
+from threading import Lock
+
+from core.desk.coached import coached_groups
+from core.desk.visit import Visit
+from core.sessions.values import Session
+from core.understanding.acts import AnyAct, Scored
+from core.understanding.understand import understand
+from core.understanding.values import Context, Message, Understood
+
+_AT_ONCE = Lock()
+# Said beside any matter: nothing is done about it.
+BESIDE = frozenset({"small_talk", "greeting", "thanks"})
+
+
+@cache
+def get_ready() -> None:
+    """Load what understanding needs, which takes seconds; by the thread that comes first, all others wait."""
+    with _AT_ONCE:
+        understand(Message(text="hello"))
+        understand(Message(text="hello", role="coach"))
+
+
+async def understood(visit: Visit, text: str, session: Session | None = None) -> Understood:
+    """As a coach's words from whoever coaches a group, else as an athlete's."""
+    groups = await coached_groups(visit)
+    if not groups:
+        return in_own_words(text, session)
+    get_ready()
+    people = [one.person.name for group in groups for one in await visit.uow.groups.members(group.id)]
+    names = tuple(dict.fromkeys(people))
+    return understand(Message(text=text, role="coach"), Context(people=names, session=session))
+
+
+def in_own_words(text: str, session: Session | None = None) -> Understood:
+    """What they mean if somebody says them of themselves."""
+    get_ready()
+    return understand(Message(text=text), Context(session=session))
+
+
+def matter(told: Understood) -> tuple[AnyAct, ...]:
+    """All that isn't said beside the matter."""
+    return tuple(act for act in told.acts if act.act not in BESIDE)
+
+
+def is_plainly_a_score(told: Understood, *, of_somebody: bool) -> bool:
+    """A score, nothing else, and no word left unread; of somebody who is named, or of the speaker."""
+    acts = matter(told)
+    scored = [act for act in acts if isinstance(act, Scored)]
+    whose = all((act.person is not None) is of_somebody for act in scored)
+    return bool(scored) and len(scored) == len(acts) and whose and not told.unread

@@ -1,0 +1,100 @@
+"""A coach speaks of scores: nothing goes on the board that nobody said or agreed to."""
+
+import pytest
+import pytest_asyncio
+
+from tests.acceptance.people import answers_what_is_asked
+
+
+@pytest_asyncio.fixture
+async def ilse(crew):
+    """Has her version of today's session."""
+    person = await crew.has("Ilse")
+    await crew.gets()
+    await answers_what_is_asked(person)
+    return person
+
+
+async def test_a_coachs_own_score_is_taken_with_their_yes_only(crew, ilse):
+    await crew.coach.says("7+12")
+    asked = await crew.coach.hears("Is 7 rounds + 12 your own score?")
+    await crew.group.hears_nothing()
+    await crew.coach.presses("Yes, it's mine", on=asked)
+    await crew.coach.hears("Noted: 7 rounds + 12")
+    await crew.group.hears("Marit")
+
+
+@pytest.mark.parametrize("answer", ["No", "no", "cancel", "stop"])
+async def test_a_coach_who_says_no_is_on_no_board(crew, ilse, answer):
+    await crew.coach.says("7+12")
+    asked = await crew.coach.hears("your own score?")
+    await (crew.coach.presses("No", on=asked) if answer == "No" else crew.coach.says(answer))
+    await crew.coach.hears("All right, I've noted nothing.")
+    await crew.group.hears_nothing()
+
+
+async def test_a_rest_day_is_no_answer_to_a_question_about_a_score(crew, ilse):
+    await crew.coach.says("7+12")
+    await crew.coach.hears("your own score?")
+    await crew.coach.says("today is a rest day!")
+    assert "What was" not in (await crew.coach.hears("")).text
+    await crew.group.hears_nothing()
+
+
+async def test_a_score_of_somebody_in_so_many_words_is_taken_and_goes_at_a_tap(crew, ilse):
+    await crew.coach.says("Ilse got 6 rounds and 3 reps")
+    await crew.coach.hears("Noted for Ilse: 6 rounds + 3")
+    await crew.group.hears("Ilse")
+    await crew.coach.presses("Take it back")
+    await crew.coach.hears("not counted by Marit")
+    await ilse.hears("Marit noted your score for you")
+    await ilse.hears("off the board for now")
+
+
+async def test_a_name_and_a_score_in_short_may_be_asked_about_and_then_counts(crew, ilse):
+    await crew.coach.says("Ilse 7+12")
+    answer = await crew.coach.hears("7 rounds + 12")
+    if "Shall I note" in answer.text:
+        await crew.group.hears_nothing()
+        await crew.coach.presses("Yes, for Ilse", on=answer)
+        await crew.coach.hears("Noted for Ilse: 7 rounds + 12")
+    await ilse.hears("Marit noted your score for you: 7 rounds + 12")
+
+
+@pytest.mark.parametrize(
+    "order", ["Ilse 2 rounds less please", "Ilse max 3 rounds", "let Ilse do 5 rounds", "Ilse do 10 kg less"]
+)
+async def test_an_order_about_somebody_is_not_their_score(crew, ilse, order):
+    await crew.coach.says(order)
+    assert "Noted for Ilse" not in (await crew.coach.hears("")).text
+    await crew.group.hears_nothing()
+    await ilse.hears_nothing()
+
+
+@pytest.mark.parametrize("words", ["Bo got 6 rounds and 3 reps", "Bo 16:20", "Bo: 7+12"])
+async def test_a_name_that_nobody_has_is_said_and_never_guessed(crew, ilse, words):
+    await crew.coach.says(words)
+    await crew.coach.hears("I know nobody called Bo in Harbour crew, so I've noted nothing.")
+    await crew.group.hears_nothing()
+
+
+@pytest.mark.parametrize(
+    "pasted",
+    [
+        "Strength Friday\n5x5 back squat\nFinisher 3 rounds: 40s on 20s off",
+        "3 rounds\n12 push-ups",
+        "Finisher\n3 rounds\n40s on 20s off plank",
+    ],
+)
+async def test_lines_that_a_coach_pasted_are_never_a_score(crew, ilse, pasted):
+    await crew.coach.says(pasted)
+    assert "Noted" not in (await crew.coach.hears("")).text
+    await crew.group.hears_nothing()
+
+
+async def test_a_coachs_reply_in_the_group_is_asked_about_in_private(crew):
+    await crew.gets()
+    post = await crew.group.last_message
+    await crew.coach.says("7+12", in_=crew.group, reply_to=post)
+    await crew.coach.hears("Is 7 rounds + 12 your own score?")
+    await crew.group.hears_nothing()
