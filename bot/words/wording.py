@@ -1,11 +1,12 @@
 """How a said thing gets its words: by language and kind, with English where a language has none yet."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from typing import TypeVar
 
 from core.desk.commands import Command
 from core.desk.outcome import Said
+from core.desk.says.talk import Together
 from core.errors import Defect
 
 FALLBACK = "en"
@@ -63,11 +64,19 @@ def wording(language: str, kind: type[S]) -> Callable[[Callable[[S], Worded]], C
 
 def word(said: Said, language: str) -> Worded:
     """Say it in `language`, a code like `nl` or `pt-br`, else in English. A kind without words is a Defect."""
+    if isinstance(said, Together):
+        return joined([word(part, language) for part in said.parts])
     for tongue in (language, language.partition("-")[0], FALLBACK):
         words = _wordings.get((tongue, type(said)))
         if words is not None:
             return words(said)
     raise Defect(f"no words for {type(said).__name__}")
+
+
+def joined(parts: Sequence[Worded]) -> Worded:
+    """As one message; the buttons of all of them stand under it. Only the last one's file goes with it."""
+    rows = tuple(dict.fromkeys(row for part in parts for row in part.rows))
+    return Worded("\n\n".join(part.html for part in parts), rows, parts[-1].file)
 
 
 def worded_kinds(language: str) -> frozenset[type[Said]]:

@@ -275,7 +275,9 @@ class ChangeAnswer(Command):
 
 
 class AskHelp(Command):
-    """Ask what can be done here."""
+    """Ask what can be done here; `more`: all of it."""
+
+    more: bool = False
 
 
 class Tell(Command):

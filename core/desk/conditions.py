@@ -18,15 +18,20 @@ async def as_condition(visit: Visit, text: str, _: int | None) -> Outcome | None
     question = await visit.uow.questions.open_in(visit.chat) if memberships else None
     if told is None or not memberships or (question is not None and question.kind in ASKED_OF_PAIN):
         return None
+    return await keep_spared(visit, told.limits or (), text, told.not_understood)
+
+
+async def keep_spared(
+    visit: Visit, limits: tuple[str, ...], text: str, unread: tuple[str, ...] = ()
+) -> Outcome:
+    """Kept for whoever belongs to a group, beside what is spared already."""
+    memberships = await visit.memberships()
     await visit.must_consent()
     profile, group = await visit.profile(), await visit.group(memberships[0].group_id)
-    facts, wishes = spared(profile, visit.person.id, told.limits or (), text, group, visit.now)
+    facts, wishes = spared(profile, visit.person.id, limits, text, group, visit.now)
     await visit.uow.profiles.save(visit.person.id, profile.model_copy(update=dict(facts)), visit.now)
     understood = Understood(
-        limits=told.limits,
-        sides=tuple(read_sides(text).items()),
-        unread=told.not_understood,
-        units=profile.units,
+        limits=limits, sides=tuple(read_sides(text).items()), unread=unread, units=profile.units
     )
     return await shown_with(visit, understood) + Outcome(due=wishes)
 

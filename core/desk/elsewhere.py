@@ -48,9 +48,11 @@ async def as_elsewhere(visit: Visit, text: str, _: int | None) -> Outcome | None
 
 
 async def as_home_again(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    return await home_again(visit) if says_home_again(text) else None
+
+
+async def home_again(visit: Visit) -> Outcome | None:
     """They train at home again, before the days they had named are over; None where they weren't away."""
-    if not says_home_again(text):
-        return None
     profile = await visit.profile()
     kept = tuple(one for one in profile.different if one.place is None)
     if kept == profile.different:

@@ -16,7 +16,12 @@ async def as_explained(visit: Visit, text: str, _: int | None) -> Outcome | None
     if term is not None:
         return visit.told(Explained(term=term))
     asked = movement_asked(text)
-    named = catalogue().by_name(asked) if asked else None
+    return await explain(visit, asked) if asked else None
+
+
+async def explain(visit: Visit, movement: str) -> Outcome | None:
+    """How it is done, the way that they have it; None for what nobody knows here."""
+    named = catalogue().by_name(movement)
     if named is None:
         return None
     return visit.told(HowTo(variants=(await own_way(visit, named) or first_way(named),)))

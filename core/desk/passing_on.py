@@ -41,7 +41,9 @@ async def offer(visit: Visit, unread: Sequence[str], *, agreed: bool = True) -> 
     return await told_passed(visit, word, unread=True)
 
 
-async def keep(visit: Visit, here: Membership, about: Literal["spare", "said"], text: str) -> CoachWord:
+async def keep(
+    visit: Visit, here: Membership, about: Literal["spare", "said", "unread"], text: str
+) -> CoachWord:
     return await visit.uow.words.keep(
         group_id=here.group_id, person_id=visit.person.id, about=about, text=text, now=visit.now
     )
@@ -70,6 +72,8 @@ async def pass_on(visit: Visit, command: PassOn) -> Outcome:
     word = await own_word(visit, command.word)
     if word.passed_at is not None:
         raise AlreadyDone
+    if word.about == "unread":
+        return await deliver(visit, word) + Outcome(settles=True)
     await visit.uow.words.pass_on(word.id, visit.now)
     return await told_passed(visit, word) + Outcome(settles=True)
 
@@ -81,7 +85,7 @@ async def pass_on_to(visit: Visit, command: PassOnTo) -> Outcome:
     if word.passed_at is not None:
         raise AlreadyDone
     meant = await visit.uow.words.mean(word.id, command.group)
-    if meant.about == "said":
+    if meant.about != "spare":
         return await deliver(visit, meant) + Outcome(settles=True)
     await visit.uow.words.pass_on(meant.id, visit.now)
     return await told_passed(visit, meant) + Outcome(settles=True)

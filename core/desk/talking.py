@@ -5,11 +5,10 @@ from collections.abc import Awaitable, Callable, Mapping
 from dataclasses import replace
 from typing import Any, Final
 
-from core.athletes.complaints import of_limit
-from core.athletes.today import differing
 from core.athletes.values import Branch
 from core.desk.abilities import as_ability
 from core.desk.access import admitted
+from core.desk.acts import do_as_told
 from core.desk.alarm import SIGNS, as_way_out, raise_alarm, tell_signs_in_words
 from core.desk.amending import as_amendment
 from core.desk.answers import ask_again, tell_answer, tell_weight
@@ -19,7 +18,6 @@ from core.desk.class_words import as_class_words
 from core.desk.classes import tell_class_again
 from core.desk.coached import WhoIsMeant, coached_groups
 from core.desk.commands import (
-    AboutMe,
     AskHelp,
     ComeBack,
     DraftSession,
@@ -31,7 +29,7 @@ from core.desk.commands import (
 )
 from core.desk.conditions import as_condition
 from core.desk.correcting import as_correction
-from core.desk.days import today_in, zone_of
+from core.desk.days import zone_of
 from core.desk.drafting import as_draft_order
 from core.desk.easing import as_easing, tell_break
 from core.desk.easy_weeks import as_easy_week
@@ -44,6 +42,7 @@ from core.desk.felt import as_all_told, as_felt
 from core.desk.furnishing import SET, as_equipment_change, as_sharing, tell_set
 from core.desk.groups import tell_units, tell_zone
 from core.desk.habits import tell_habit
+from core.desk.helping import show_help
 from core.desk.holding import as_wish
 from core.desk.in_group import session_replied_to
 from core.desk.joining import as_adult_after_all, tell_consent, tell_screening
@@ -52,16 +51,14 @@ from core.desk.more import as_more
 from core.desk.noting import WORDS, tell_fault_words
 from core.desk.outcome import Outcome
 from core.desk.overseeing import answer_coach
-from core.desk.own import sharing_of
 from core.desk.pain import as_complaint, as_stiffness
 from core.desk.passing_on import as_for_coach, as_own_words
 from core.desk.privacy import as_privacy
 from core.desk.reports import tell_where
-from core.desk.says.common import Help, NotText
+from core.desk.says.common import NotText
 from core.desk.says.joining import NotCleared
 from core.desk.says.overseeing import AskWho, Namesake
 from core.desk.says.scores import AskWhichScore
-from core.desk.says.versions import Me
 from core.desk.scores import WhichSession
 from core.desk.sessions import draft_session
 from core.desk.sides import as_side
@@ -104,7 +101,7 @@ async def understood(visit: Visit, text: str, session: int | None) -> Outcome:
         outcome = await reading(visit, text, session)
         if outcome is not None:
             return outcome
-    return await held_answer(visit) or await be_kind(visit, text) or await help_with(visit, unread=True)
+    return await held_answer(visit) or await be_kind(visit, text) or await do_as_told(visit, text, session)
 
 
 async def ask_who(visit: Visit, text: str, session: int | None, unclear: WhoIsMeant) -> Outcome:
@@ -319,7 +316,7 @@ async def reach(visit: Visit, command: Reach) -> Outcome:
 @admitted
 async def come_back(visit: Visit, _: ComeBack) -> Outcome:
     """What was open is asked again: its answer, or the question itself, may never have arrived."""
-    return await open_again(visit) or await help_with(visit, unread=False)
+    return await open_again(visit) or await show_help(visit, AskHelp())
 
 
 async def open_again(visit: Visit) -> Outcome | None:
@@ -384,36 +381,12 @@ ANSWERS: Mapping[str, Callable[[Visit, Mapping[str, Any], str], Awaitable[Outcom
 }
 
 
+@admitted
+async def ask_help(visit: Visit, command: AskHelp) -> Outcome:
+    """Then what is open is asked again, so that it stands last."""
+    shown = await show_help(visit, command)
+    return shown if command.more else shown + (await open_again(visit) or Outcome())
+
+
 # Whatever is typed is an answer to these, so words that are none would be passed on.
 ASKED_BY_PEOPLE = frozenset({"coach"})
-
-
-@admitted
-async def ask_help(visit: Visit, _: AskHelp) -> Outcome:
-    return await help_with(visit, unread=False) + (await open_again(visit) or Outcome())
-
-
-async def help_with(visit: Visit, *, unread: bool) -> Outcome:
-    joined = await visit.memberships()
-    return visit.told(Help(coach=bool(await coached_groups(visit)), joined=bool(joined), unread=unread))
-
-
-@admitted
-async def about_me(visit: Visit, _: AboutMe) -> Outcome:
-    """What is known of the visitor, for their eyes only."""
-    profile = await visit.profile()
-    memberships = await visit.memberships()
-    groups = [await visit.group(one.group_id) for one in memberships]
-    me = Me(
-        name=visit.person.name,
-        equipment=profile.equipment,
-        limits=profile.limits,
-        body_mass_kg=profile.body_mass_kg,
-        units=profile.units,
-        groups=tuple(group.title for group in groups),
-        sets=profile.sets,
-        shares=await sharing_of(visit),
-        complaints=tuple(one for one in profile.complaints if of_limit(profile, one.limit)),
-        different=differing(profile, today_in(groups[0], visit.now) if groups else visit.now.date()),
-    )
-    return visit.told(me)

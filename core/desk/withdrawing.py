@@ -15,8 +15,12 @@ from core.store.records import Group, Purpose, SessionRecord, SessionState
 
 
 async def as_withdrawal(visit: Visit, text: str, _: int | None) -> Outcome | None:
-    """Of the session that was posted last; None where nothing was posted lately, or by who coaches no group."""
-    groups = await coached_groups(visit) if says_withdraw(text) else []
+    return await withdraw_newest(visit) if says_withdraw(text) else None
+
+
+async def withdraw_newest(visit: Visit) -> Outcome | None:
+    """Ask about the session that was posted last; None where nothing was posted lately, or by who coaches no group."""
+    groups = await coached_groups(visit)
     posted = [await visit.uow.sessions.latest_posted(group.id) for group in groups]
     recent = [one for one in posted if one and one.posted_at and one.posted_at >= visit.now - RECENT]
     if not recent:

@@ -28,7 +28,7 @@ class CoachWords(Repository):
         *,
         group_id: int,
         person_id: int,
-        about: Literal["spare", "said"],
+        about: Literal["spare", "said", "unread"],
         text: str,
         now: datetime,
     ) -> CoachWord:
@@ -62,8 +62,9 @@ class CoachWords(Repository):
         await self._change_one(_WORD, word_id, text="", passed_at=None, forgotten_at=now)
 
     async def of_person(self, person_id: int) -> list[CoachWord]:
-        """List what they said, oldest first."""
-        return await self._found(_WORD.c.person_id == person_id)
+        """List what they said, oldest first; what nobody understood only once they passed it on."""
+        meant = or_(_WORD.c.about != "unread", _WORD.c.passed_at.is_not(None))
+        return await self._found(_WORD.c.person_id == person_id, meant)
 
     async def seen_of(self, group_id: int, person_id: int) -> list[CoachWord]:
         """List what the coaches of the group see of one athlete, oldest first."""

@@ -1,6 +1,6 @@
 """Words for help, refusals, and what can't be read."""
 
-from bot.words.text import bullets
+from bot.words.en.helping import NOBODY_WATCHES
 from bot.words.wording import Worded, wording
 from core.desk.errors import (
     AlreadyDone,
@@ -15,7 +15,6 @@ from core.desk.errors import (
 )
 from core.desk.says.common import (
     Explained,
-    Help,
     Kindness,
     Lost,
     NotText,
@@ -39,8 +38,6 @@ REFUSALS = {
     TooMuch: "That's more than I can take in: fewer things or smaller numbers, please. What I knew before stays.",
     UnknownThing: "I can't find that any more. Send /help and we'll find our way.",
 }
-
-NOBODY_WATCHES = "Nobody watches this chat. In an emergency, call your local emergency number."
 
 
 @wording("en", Refused)
@@ -69,47 +66,6 @@ def too_quick(_: TooQuick) -> Worded:
         "That was a lot at once! I took in the first of it and left out the rest. Give me a minute, then send again "
         "what matters. " + NOBODY_WATCHES
     )
-
-
-@wording("en", Help)
-def help_(said: Help) -> Worded:
-    if not said.joined:
-        return Worded(
-            "Hello! I work in training groups. Open the button in your group's chat and we'll start.\n"
-            "Coach: add me to your group and make yourself one of its admins.\n\n" + NOBODY_WATCHES
-        )
-    lines = [
-        "/today shows your version of the newest session",
-        "your score, in your own words: <code>7+12</code>, <code>8:43</code>, <code>7 rounds and 12</code>",
-        "/board shows the scoreboard",
-        "/classes shows the live classes; write <i>remind me 2 hours before</i> or <i>quiet hours 22 to 7</i>",
-        "what comes or goes of your equipment: <i>bought a 24</i>, <i>sold the chair</i>, <i>trip: a band</i>",
-        "how it is with you: <i>my left wrist hurts</i>, <i>I have 15 minutes</i>, <i>I'm travelling, only a band</i>, <i>I need an easy week</i>",
-        "what you can do: <i>I can do 10 deadlifts at 60 kg</i>",
-        "anything for your coach, in your words: <i>tell my coach I'm away on Friday</i>; <i>my notes</i> shows what you said",
-        "/me shows what I know about you, and lets you change it; /export gives you all of it as a file",
-        "/forget erases everything I've stored about you",
-    ]
-    if said.coach:
-        lines.insert(0, "paste a session, as you'd write it on a board, and I'll read it back to you")
-        lines.insert(
-            1, "an athlete's name shows what I'd give them; <i>hold</i> and the name keeps it for your OK"
-        )
-        lines.insert(
-            1,
-            "your athletes join with a tap in the group: <i>Start with me</i>, or <i>My version</i> under a post",
-        )
-        lines.insert(
-            2,
-            "how somebody moves: <i>note for Ilse: rounds her back in deadlifts</i>, or <i>Ilse: deadlifts at most 30 kg</i>; "
-            "<i>notes</i> shows what stands",
-        )
-        lines.insert(
-            3, "<i>easy week</i> asks less of everybody until Sunday, <i>easy week for Ilse</i> of one"
-        )
-        lines.insert(5, "set up a class by writing <code>class Tuesdays 18:30, 45 min</code> and its link")
-    unread = "I couldn't read that, so I've noted nothing of it. " if said.unread else ""
-    return Worded(unread + "Here's what you can send me:\n\n" + bullets(lines) + "\n\n" + NOBODY_WATCHES)
 
 
 @wording("en", Welcome)

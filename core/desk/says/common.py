@@ -28,11 +28,11 @@ class Taken(Said):
 
 
 class Help(Said):
-    """What can be done here; `coach` where the asker coaches a group. `unread`: what they wrote was kept nowhere."""
+    """What can be done here; `coach` where the asker coaches a group. `more`: everything, not only what is daily."""
 
     coach: bool
     joined: bool
-    unread: bool = False
+    more: bool = False
 
 
 class Welcome(Said):

@@ -102,13 +102,14 @@ class Membership:
 class CoachWord:
     """What an athlete said for the coaches of a group, in their own words.
 
-    `about`: what they `spare`, or whatever they `said` for them. Coaches see it from `passed_at` on.
+    `about`: what they `spare`, whatever they `said` for them, or what was `unread` and may be for them. Coaches see it
+    from `passed_at` on.
     """
 
     id: int
     group_id: int
     person_id: int
-    about: Literal["spare", "said"]
+    about: Literal["spare", "said", "unread"]
     text: str
     said_at: datetime
     passed_at: datetime | None

@@ -1,0 +1,150 @@
+"""Text meets taps: each act that can be told, asked or wished, with the use case that carries it out.
+
+All acts of a message go through the unit of work of its visit, and come back as one answer.
+"""
+
+from collections.abc import Awaitable, Callable, Mapping, Sequence
+from typing import Any, Final
+
+from core.desk import acts_of_athletes as ath
+from core.desk import acts_of_coaches as coa
+from core.desk.coached import coached_groups
+from core.desk.not_got import left_over, not_got, not_yet
+from core.desk.outcome import Outcome, Say
+from core.desk.says.talk import Together
+from core.desk.scene import Scene, scene_of
+from core.desk.understood import BESIDE, in_own_words, matter, understood
+from core.desk.visit import Visit
+from core.store.records import Purpose
+from core.understanding import acts as a
+from core.understanding.values import Understood
+
+UseCase = Callable[[Visit, Any, Scene], Awaitable[Outcome | None]]
+
+USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
+    # an athlete tells
+    a.Has: ath.got,
+    a.Got: ath.got,
+    a.Lost: ath.lost,
+    a.Spares: ath.spares,
+    a.Condition: ath.spares,
+    a.Hurt: ath.hurt,
+    a.WellAgain: ath.well_again,
+    a.Well: ath.well,
+    a.Weighs: ath.weighs,
+    a.Can: ath.can,
+    a.Scored: ath.scored,
+    a.Corrects: ath.corrects,
+    a.Effort: ath.effort,
+    a.Sore: ath.sore,
+    a.HasMinutes: ath.short,
+    a.Sick: ath.sick,
+    a.HomeAgain: ath.at_home,
+    a.BackAfter: ath.back,
+    a.WantsEasy: ath.lines,
+    a.TooHard: ath.lines,
+    a.TooEasy: ath.lines,
+    a.Swap: ath.lines,
+    a.Skips: ath.skips,
+    # an athlete asks
+    a.MyVersion: ath.version,
+    a.Why: ath.version,
+    a.HowLong: ath.how_long,
+    a.HowToPace: ath.how_long,
+    a.HowTo: ath.how_to,
+    a.Board: ath.board,
+    a.WhenIsClass: ath.classes,
+    a.ClassLink: ath.classes,
+    a.MyData: ath.me,
+    a.Help: ath.help_,
+    # an athlete wishes
+    a.JoinsClass: ath.classes,
+    a.LeavesClass: ath.classes,
+    a.Remind: ath.remind,
+    a.NoReminders: ath.reminders,
+    a.Quiet: ath.quiet,
+    a.Zone: ath.reminders,
+    a.Units: ath.me,
+    a.ToCoach: ath.to_coach,
+    a.ForgetMe: ath.forget,
+    a.ExportMe: ath.export,
+    # a coach
+    a.TellsSession: coa.session,
+    a.Edit: coa.edit,
+    a.Post: coa.post,
+    a.Withdraw: coa.withdraw,
+    a.TellsClass: ath.classes,
+    a.ClassChange: ath.classes,
+    a.ClassOff: ath.classes,
+    a.Order: coa.look,
+    a.HowIs: coa.look,
+    a.NoteFault: coa.note_fault,
+    a.WhoReported: coa.who_reported,
+    a.WhoNeedsMe: coa.who_needs_me,
+    # everybody
+    a.Thanks: ath.thanks,
+    a.Greeting: ath.greeting,
+}
+
+
+async def do_as_told(visit: Visit, text: str, replied_to: int | None) -> Outcome:
+    """Whatever of the words can be understood is done or answered, the rest is quoted: always an answer."""
+    scene = await scene_of(visit, text, replied_to)
+    told = await understood(visit, text, scene.record.session if scene.record else None)
+    outcome, unread = await carry_out(visit, told.acts, scene)
+    if outcome is None and await coached_groups(visit):
+        own = matter(in_own_words(text, scene.record.session if scene.record else None))
+        outcome, _ = await carry_out(visit, [act for act in own if act.act in SAID_OF_ONESELF], scene)
+    if outcome is None:
+        return await not_got(visit, told.unread, near(told), scene)
+    left = (*unread, *told.unread)
+    return as_one(visit, outcome + (await left_over(visit, left) if left else Outcome()))
+
+
+# Of these a coach speaks as anybody does who trains.
+SAID_OF_ONESELF: Final = frozenset(
+    {"my_version", "board", "when_is_class", "class_link", "remind", "no_reminders", "quiet", "zone", "units"}
+    | {"forget_me", "export_me", "my_data", "help", "how_to"}
+)
+
+
+def near(told: Understood) -> tuple[str, ...]:
+    """The names of the acts that the words may have been."""
+    return tuple(dict.fromkeys((*told.between, *(act.act for act in told.acts))))
+
+
+async def carry_out(
+    visit: Visit, acts: Sequence[a.AnyAct], scene: Scene
+) -> tuple[Outcome | None, tuple[str, ...]]:
+    """What came of the acts, in their order, and the words of those of which nothing came."""
+    outcome: Outcome | None = None
+    unread = []
+    for act in acts:
+        done = await one_done(visit, act, scene)
+        if done is not None:
+            outcome = (outcome or Outcome()) + done
+        elif act.act not in BESIDE:
+            unread.append(act.text)
+    return outcome, tuple(unread)
+
+
+async def one_done(visit: Visit, act: a.AnyAct, scene: Scene) -> Outcome | None:
+    use_case = USE_CASES.get(type(act))
+    done = await use_case(visit, act, scene) if use_case else None
+    return done or await not_yet(visit, act)
+
+
+def as_one(visit: Visit, outcome: Outcome) -> Outcome:
+    """All that is plainly answered to the visitor, as one message behind what isn't."""
+    own = [one for one in outcome.says if is_plain(visit, one)]
+    if len(own) < 2:  # noqa: PLR2004 - there is nothing to join
+        return outcome
+    refs = {name: number for one in own for name, number in one.refs.items()}
+    joined = Say(visit.chat, Together(parts=tuple(one.what for one in own)), refs=refs)
+    others = tuple(one for one in outcome.says if one not in own)
+    return Outcome((*others, joined), outcome.due, outcome.toast, outcome.settles, outcome.becomes)
+
+
+def is_plain(visit: Visit, say: Say) -> bool:
+    special = say.key or say.subject or say.edits or say.expires_after
+    return say.to == visit.chat and say.purpose is Purpose.ANSWER and not special
