@@ -6,6 +6,7 @@ from core.ability.meant import BARBELL, HAND_HELD_TO
 from core.athletes.values import Evidence
 from core.desk.access import admitted
 from core.desk.answers import ask_again, units_typed
+from core.desk.asked import keeps
 from core.desk.commands import ForgetShown, MyVersion
 from core.desk.days import today_in
 from core.desk.errors import StalePress
@@ -43,7 +44,7 @@ async def as_ability(visit: Visit, text: str, _: int | None) -> Outcome | None:
     units = units_typed(text) or profile.units
     if question is None:
         return await keep_told(visit, told, group, units)
-    if question.kind not in set(Ask) or (question.kind == Ask.ABILITY and read_reps(text) is not None):
+    if await keeps(visit, "ability") or (question.kind == Ask.ABILITY and read_reps(text) is not None):
         return None
     kept = await keep_told(visit, told, group, units)
     if question.kind == Ask.ABILITY:

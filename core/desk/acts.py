@@ -8,7 +8,11 @@ from typing import Any, Final
 
 from core.desk import acts_of_athletes as ath
 from core.desk import acts_of_coaches as coa
+from core.desk.answers import tell_answer
+from core.desk.asked import ANSWERED_BY, keeps
 from core.desk.coached import coached_groups
+from core.desk.commands import AskHelp
+from core.desk.helping import show_help
 from core.desk.not_got import left_over, not_got, not_yet
 from core.desk.outcome import Outcome, Say
 from core.desk.says.talk import Together
@@ -89,6 +93,8 @@ USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
 
 async def do_as_told(visit: Visit, text: str, replied_to: int | None) -> Outcome:
     """Whatever of the words can be understood is done or answered, the rest is quoted: always an answer."""
+    if not any(one.isalnum() for one in text):
+        return await show_help(visit, AskHelp())
     scene = await scene_of(visit, text, replied_to)
     told = await understood(visit, text, scene.record.session if scene.record else None)
     outcome, unread = await carry_out(visit, told.acts, scene)
@@ -99,6 +105,62 @@ async def do_as_told(visit: Visit, text: str, replied_to: int | None) -> Outcome
         return await not_got(visit, told.unread, near(told), scene)
     left = (*unread, *told.unread)
     return as_one(visit, outcome + (await left_over(visit, left) if left else Outcome()))
+
+
+# They tell of one score together: its readers take them as a whole.
+OF_ONE_SCORE: Final = frozenset(
+    {
+        "scored",
+        "corrects",
+        "hurt",
+        "sore",
+        "nothing_hurt",
+        "effort",
+        "did_as_written",
+        "did_scaled",
+        "agrees",
+        "declines",
+    }
+    | {"too_hard", "too_easy"}
+)
+
+
+async def as_several(visit: Visit, text: str, replied_to: int | None) -> Outcome | None:
+    """Several things told in one message, none of them a coach's; None where it is one, or not all can be taken."""
+    if "\n" in text.strip() or await keeps(visit, "several") or await coached_groups(visit):
+        return None
+    scene = await scene_of(visit, text, replied_to)
+    told = in_own_words(text, scene.record.session if scene.record else None)
+    acts = matter(told)
+    names = {act.act for act in acts}
+    if len(names) < 2 or names <= OF_ONE_SCORE or any(type(act) not in USE_CASES for act in acts):  # noqa: PLR2004
+        return None
+    answers = await answering(visit, acts)
+    if answers is None:
+        return None
+    outcome, unread = await carry_out(visit, [act for act in acts if act not in answers], scene)
+    answered = await answer_open(visit, answers) if answers else None
+    done = (outcome or Outcome()) + (answered or Outcome())
+    left = (*unread, *told.unread, *(() if answered else (act.text for act in answers)))
+    if outcome is None and answered is None:
+        return None
+    return as_one(visit, done + (await left_over(visit, left) if left else Outcome()))
+
+
+async def answering(visit: Visit, acts: Sequence[a.AnyAct]) -> tuple[a.AnyAct, ...] | None:
+    """The acts that answer what is open; none where nothing is, and None where none of them does."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is None:
+        return ()
+    return tuple(act for act in acts if act.act in ANSWERED_BY[question.kind]) or None
+
+
+async def answer_open(visit: Visit, acts: Sequence[a.AnyAct]) -> Outcome | None:
+    """The open question hears the words of these alone."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is None:
+        return None
+    return await tell_answer(visit, question.refs, ", ".join(act.text for act in acts))
 
 
 # Of these a coach speaks as anybody does who trains.

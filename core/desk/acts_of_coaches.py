@@ -2,7 +2,7 @@
 
 from core.desk.asides import who_is_in
 from core.desk.coach_commands import SeeNeeds
-from core.desk.coached import coached_athletes, coached_groups
+from core.desk.coached import coached_athletes, coached_groups, coached_ids
 from core.desk.commands import DraftSession
 from core.desk.drafting import posting
 from core.desk.holding import look_by_name
@@ -30,12 +30,12 @@ async def session(visit: Visit, act: a.TellsSession, _: Scene) -> Outcome | None
 
 async def edit(visit: Visit, _: a.Edit, __: Scene) -> Outcome | None:
     """What can be carried out was read before; here it is only said how to write it."""
-    draft = await visit.uow.sessions.newest_unposted(visit.person.id)
+    draft = await visit.uow.sessions.newest_unposted(visit.person.id, await coached_ids(visit))
     return visit.told(NotAmended()) if draft else None
 
 
 async def post(visit: Visit, act: a.Post, _: Scene) -> Outcome | None:
-    draft = await visit.uow.sessions.newest_unposted(visit.person.id)
+    draft = await visit.uow.sessions.newest_unposted(visit.person.id, await coached_ids(visit))
     return await posting(visit, draft, act.when or "") if draft else None
 
 
@@ -73,7 +73,7 @@ async def who_reported(visit: Visit, act: a.WhoReported, _: Scene) -> Outcome | 
 async def who_needs_me(visit: Visit, _: a.WhoNeedsMe, __: Scene) -> Outcome | None:
     """Of what is about to be posted, else of what was posted last."""
     groups = await coached_groups(visit)
-    record = await visit.uow.sessions.newest_unposted(visit.person.id)
+    record = await visit.uow.sessions.newest_unposted(visit.person.id, await coached_ids(visit))
     if record is None and groups:
         record = await visit.uow.sessions.latest_posted(groups[0].id)
     return await see_needs(visit, SeeNeeds(session=record.id, revision=record.revision)) if record else None

@@ -2,6 +2,7 @@
 
 import re
 
+from core.desk.asked import keeps
 from core.desk.class_commands import SeeClasses
 from core.desk.classes import propose_class
 from core.desk.coached import coached_groups
@@ -34,7 +35,7 @@ async def as_class_words(visit: Visit, text: str, _: int | None) -> Outcome | No
     wish = read_wish(text)
     if wish is None or not await visit.memberships():
         return None
-    if isinstance(wish, OwnZone) and await is_open(visit, "zone"):
+    if isinstance(wish, OwnZone) and await keeps(visit, "place"):
         return None  # a place is the answer to which clock the group goes by
     return await fulfil(visit, wish)
 
@@ -47,13 +48,7 @@ async def as_coach(visit: Visit, text: str, groups: list[Group]) -> Outcome | No
     moved = read_moved(text, today)
     if moved is not None:
         return await move_in_words(visit, moved, groups)
-    if await is_open(visit, "class"):
+    if await keeps(visit, "class"):
         return None  # what is said of a class now is the answer to that
     read = read_class(text, today)
     return await propose_class(visit, read, text, groups) if read is not None else None
-
-
-async def is_open(visit: Visit, kind: str) -> bool:
-    """Whether the question open in this chat is of this kind."""
-    question = await visit.uow.questions.open_in(visit.chat)
-    return question is not None and question.kind == kind

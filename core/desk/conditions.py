@@ -1,8 +1,9 @@
 """Health told unasked: kept beside what is spared already, said back, and seen in the version at once."""
 
+from core.desk.asked import keeps
 from core.desk.commands import MyVersion
 from core.desk.outcome import Outcome
-from core.desk.pain import ASKED_OF_PAIN, spared
+from core.desk.pain import spared
 from core.desk.says.versions import AnswerKept, Understood
 from core.desk.versions import my_version, session_meant
 from core.desk.visit import Visit
@@ -15,8 +16,7 @@ async def as_condition(visit: Visit, text: str, _: int | None) -> Outcome | None
     """`I'm pregnant`, `no jumping for me`; None for all else, and where something is asked about health."""
     told = read_conditions(text)
     memberships = await visit.memberships() if told else []
-    question = await visit.uow.questions.open_in(visit.chat) if memberships else None
-    if told is None or not memberships or (question is not None and question.kind in ASKED_OF_PAIN):
+    if told is None or not memberships or await keeps(visit, "condition"):
         return None
     return await keep_spared(visit, told.limits or (), text, told.not_understood)
 

@@ -1,25 +1,19 @@
 """`Sorry, 9:24`: whoever says themselves that the last score was a slip isn't asked whether they mean it."""
 
-from typing import Final
-
 from core.athletes.values import Screening
+from core.desk.asked import OfScreening, asked_in, keeps
 from core.desk.claims import Claim
 from core.desk.commands import TakeScoreBack
-from core.desk.entry import CONSENT, SCREENING
 from core.desk.outcome import Outcome
 from core.desk.scores import (
     claim_score,
     session_scored,
     take_score_back,
-    tell_score_again,
 )
 from core.desk.visit import Visit
-from core.desk.whose import own_score
+from core.desk.whose import own_score, tell_about_score
 from core.notation.corrections import read_correction, takes_score_back
 from core.store.records import OpenQuestion, ScoreState
-
-# A number said in front of any other question is its answer.
-BESIDE: Final = frozenset({"pain", "score", CONSENT})
 
 
 async def as_correction(visit: Visit, text: str, session: int | None) -> Outcome | None:
@@ -28,16 +22,17 @@ async def as_correction(visit: Visit, text: str, session: int | None) -> Outcome
         return await take_last_back(visit, session)
     words = read_correction(text)
     question = await visit.uow.questions.open_in(visit.chat) if words else None
-    if words is None or (question is not None and not is_beside(question)):
+    if words is None or await keeps(visit, "correction") or (question is not None and wants_an_age(question)):
         return None
     if question is not None and question.kind == "score":
-        return await tell_score_again(visit, fixed(question), words)
+        return await tell_about_score(visit, fixed(question), words)
     return await correct_score(visit, words, session)
 
 
-def is_beside(question: OpenQuestion) -> bool:
-    """Whether no number answers the question; of the screening's only the first has one, an age."""
-    return question.kind in BESIDE or (question.kind == SCREENING and question.refs["answers"] != "")
+def wants_an_age(question: OpenQuestion) -> bool:
+    """Of the screening's questions the first is answered by a number."""
+    asked = asked_in(question)
+    return isinstance(asked, OfScreening) and not asked.answers
 
 
 async def correct_score(visit: Visit, words: str, session: int | None) -> Outcome | None:

@@ -1,14 +1,13 @@
 """`I'm travelling, only a band`: today takes place elsewhere, with what is there."""
 
 from datetime import date
-from typing import Final
 
 from core.athletes.equipment import at
 from core.athletes.today import said
 from core.athletes.values import Different, Equipment
+from core.desk.asked import keeps
 from core.desk.commands import MyVersion
 from core.desk.days import RECENT, today_in
-from core.desk.entry import CONSENT, SCREENING
 from core.desk.furnishing import ask_set, keep
 from core.desk.outcome import Outcome
 from core.desk.says.today import AsUsualAgain, DayNoted
@@ -21,8 +20,6 @@ from core.notation.equipment_changes import EquipmentChange
 from core.scaling.values import Ask
 from core.store.records import OpenQuestion, SessionRecord
 
-ASKED_OTHERWISE: Final = frozenset({CONSENT, SCREENING, "coach", "score", "class"})
-
 
 async def as_elsewhere(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """Whoever names no equipment must have a version before them: else it may be just talk."""
@@ -32,7 +29,7 @@ async def as_elsewhere(visit: Visit, text: str, _: int | None) -> Outcome | None
     today = today_in(await visit.group(memberships[0].group_id), visit.now)
     told = read_elsewhere(text, today, (await visit.profile()).units)
     question = await visit.uow.questions.open_in(visit.chat) if told else None
-    if told is None or (question is not None and question.kind in ASKED_OTHERWISE):
+    if told is None or await keeps(visit, "elsewhere"):
         return None
     record = await before_them(visit)
     if told.things is not None:

@@ -3,6 +3,7 @@
 Read only while that question is unanswered, since a bare `8` is a score otherwise.
 """
 
+from core.desk.asked import keeps
 from core.desk.commands import AllTold, RateEffort, TellHurt
 from core.desk.outcome import Outcome
 from core.desk.pain import joints
@@ -34,8 +35,7 @@ async def just_scored(visit: Visit, session: int | None, *, named: bool = False)
 
     Nothing else may be asked meanwhile, except about a score where the effort is `named`: that answers none such.
     """
-    question = await visit.uow.questions.open_in(visit.chat)
-    if (await visit.profile()).screening is None or (question and not (named and question.kind == "score")):
+    if (await visit.profile()).screening is None or await keeps(visit, "named_effort" if named else "effort"):
         return None
     record = await session_meant(visit, session)
     if record is None:

@@ -9,8 +9,8 @@ from core.athletes.complaints import WITHOUT_SIDES, complained, healed, of_limit
 from core.athletes.limits import limit, limits
 from core.athletes.values import AfterBirth, Complaint, Pregnancy, Profile, Severity
 from core.desk.access import admitted
+from core.desk.asked import keeps
 from core.desk.days import RECENT, today_in, zone_of
-from core.desk.entry import CONSENT, SCREENING
 from core.desk.errors import StalePress, UnknownThing
 from core.desk.looking import Looked, look, show_again
 from core.desk.outcome import DueWish, Outcome, Say
@@ -26,7 +26,7 @@ from core.notation.chat import is_like_a_score
 from core.notation.complaints import ToldPain, read_complaint, says_it_will_not_move
 from core.notation.sides import read_sides
 from core.notation.stages import read_cleared, read_weeks
-from core.scaling.values import Ask, VersionLine
+from core.scaling.values import VersionLine
 from core.scores.values import Hurt
 from core.store.records import Group, ScoreState, SessionRecord
 from core.store.unit import Unit
@@ -36,9 +36,6 @@ REVIEW: Final = "review"
 
 # No pregnancy is longer, in weeks.
 LONGEST: Final = 42
-
-# Whatever is typed while one of these is open is its answer.
-ASKED_OF_PAIN: Final = frozenset({CONSENT, SCREENING, "pain", "coach", Ask.LIMITS})
 
 # When a day's question is asked: people are up, and haven't trained yet (estimate).
 ASKED_AT = time(10, 0)
@@ -127,9 +124,8 @@ async def as_complaint(visit: Visit, text: str, _: int | None) -> Outcome | None
     told = read_complaint(text)
     if told is None or is_like_a_score(text):
         return None
-    question = await visit.uow.questions.open_in(visit.chat)
     memberships = await visit.memberships()
-    if not memberships or (question is not None and question.kind in ASKED_OF_PAIN):
+    if not memberships or await keeps(visit, "pain"):
         return None
     await visit.must_consent()
     group = await visit.group(memberships[0].group_id)
@@ -180,8 +176,7 @@ async def tell_pain(
 async def as_stiffness(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """`Can't bend it back`, of the pain of today: as bad as pain gets, and somebody should look at it."""
     memberships = await visit.memberships() if says_it_will_not_move(text) else []
-    question = await visit.uow.questions.open_in(visit.chat) if memberships else None
-    if not memberships or (question is not None and question.kind in ASKED_OF_PAIN):
+    if not memberships or await keeps(visit, "pain"):
         return None
     group = await visit.group(memberships[0].group_id)
     profile, today = await visit.profile(), today_in(group, visit.now)

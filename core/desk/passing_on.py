@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from typing import Literal
 
 from core.desk.access import admitted
+from core.desk.asked import keeps
 from core.desk.coached import called_in
 from core.desk.conditions import as_condition
 from core.desk.days import today_in, zone_of
@@ -115,8 +116,7 @@ async def as_for_coach(visit: Visit, text: str, _: int | None) -> Outcome | None
     meant = [(one, words) for one, words in read if words is not None]
     if not meant:
         return None
-    question = await visit.uow.questions.open_in(visit.chat)
-    if question is not None and question.kind == "coach":
+    if await keeps(visit, "for_coach"):
         return None
     await visit.must_consent()
     here, words = meant[0]

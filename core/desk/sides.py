@@ -1,13 +1,12 @@
 """On which side it hurts, told after the pain itself: at a tap, or as `the left one`."""
 
 from collections.abc import Sequence
-from typing import Final
 
 from core.athletes.complaints import WITHOUT_SIDES, complained, of_limit
 from core.athletes.values import Complaint, Profile
 from core.desk.access import admitted
+from core.desk.asked import keeps
 from core.desk.days import today_in
-from core.desk.entry import CONSENT, SCREENING
 from core.desk.errors import StalePress
 from core.desk.outcome import Outcome
 from core.desk.pain import done_lately, review_wish, version_again
@@ -19,19 +18,15 @@ from core.desk.visit import Visit
 from core.desk.waiting import seen_by
 from core.movements.lookup import catalogue
 from core.notation.sides import names_a_side, read_side_alone
-from core.scaling.values import Ask, Version
+from core.scaling.values import Version
 from core.scaling.version import version_for
-
-# A side may be the answer to one of these.
-ASKED_OTHERWISE: Final = frozenset({CONSENT, SCREENING, "pain", "score", "coach", Ask.LIMITS, Ask.PAIR})
 
 
 async def as_side(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """`Left`, of the newest pain that has no side yet; a later day, only words that can't mean something else."""
     side = read_side_alone(text)
     memberships = await visit.memberships() if side else []
-    question = await visit.uow.questions.open_in(visit.chat) if memberships else None
-    if side is None or not memberships or (question is not None and question.kind in ASKED_OTHERWISE):
+    if side is None or not memberships or await keeps(visit, "side"):
         return None
     today = today_in(await visit.group(memberships[0].group_id), visit.now)
     waiting = newest(without_side(await visit.profile()))

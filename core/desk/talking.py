@@ -8,11 +8,12 @@ from typing import Any, Final
 from core.athletes.values import Branch
 from core.desk.abilities import as_ability
 from core.desk.access import admitted
-from core.desk.acts import do_as_told
+from core.desk.acts import as_several, do_as_told
 from core.desk.alarm import SIGNS, as_way_out, raise_alarm, tell_signs_in_words
 from core.desk.amending import as_amendment
 from core.desk.answers import ask_again, tell_answer, tell_weight
 from core.desk.asides import as_how_it_goes, as_thanks, as_who_is_in, be_kind
+from core.desk.asked import OfScore, asked_in
 from core.desk.breaks import BREAK
 from core.desk.class_words import as_class_words
 from core.desk.classes import tell_class_again
@@ -220,19 +221,22 @@ async def as_reply(visit: Visit, text: str, session: int | None) -> Outcome | No
 
 async def as_answer(visit: Visit, text: str, session: int | None) -> Outcome | None:
     question = await visit.uow.questions.open_in(visit.chat)
-    if question is None or (question.kind == "score" and not is_said_of_score(question, text)):
+    if question is None:
+        return None
+    asked = asked_in(question)
+    if isinstance(asked, OfScore) and not is_said_of_score(asked, text):
         return None
     return await answer(visit, question, text, session)
 
 
-def is_said_of_score(question: OpenQuestion, text: str) -> bool:
+def is_said_of_score(asked: OfScore, text: str) -> bool:
     """A number, a yes or a no, or what tells of a score without one; else it is about something else.
 
     Whether a coach's words are theirs is a question of yes or no: another number is told afresh.
     """
     if says_it_is_so(text) or calls_it_off(text):
         return True
-    if question.refs.get("whose"):
+    if asked.whose:
         return False
     return not is_beside_a_score(text) and (bool(_NUMBER.search(text)) or is_like_a_score(text))
 
@@ -258,6 +262,7 @@ READINGS = (
     as_one_meant,
     as_for_coach,
     as_own_words,
+    as_several,
     as_session,
     as_pasted_session,
     as_leeway,

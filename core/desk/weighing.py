@@ -4,12 +4,12 @@ from decimal import Decimal
 
 from core.athletes.values import Profile
 from core.desk.answers import ask_again, units_typed
+from core.desk.asked import keeps
 from core.desk.outcome import Outcome
 from core.desk.says.versions import BodyMassNoted
 from core.desk.scores import sessions_read_for
 from core.desk.visit import Visit
 from core.notation.weighing import may_be_weighing, read_bare_mass, read_weighing
-from core.scaling.values import Ask
 
 
 async def as_weighing(visit: Visit, text: str, session: int | None) -> Outcome | None:
@@ -23,7 +23,7 @@ async def as_weighing(visit: Visit, text: str, session: int | None) -> Outcome |
     question = await visit.uow.questions.open_in(visit.chat)
     if question is None:
         return await keep_mass(visit, profile, told or await own_mass(visit, text, bare), text)
-    if told is None or question.kind not in set(Ask) - {Ask.BODY_MASS}:
+    if told is None or await keeps(visit, "weight"):
         return None
     kept = await keep_mass(visit, profile, told, text)
     return None if kept is None else kept + await ask_again(visit, question.refs, "")

@@ -165,7 +165,7 @@ async def test_who_is_admin_no_more_is_coach_no_more(crew):
     await bo.presses("Look at the scores", on=board)
     await bo.sees_toast("Only the coach can do that")
     await bo.says("hold Ilse")
-    await bo.hears("I couldn't read that")
+    await bo.hears("I didn't get “hold Ilse”")
     await bo.says("/board")
     assert not (await bo.hears("1. Ilse")).all_buttons
 

@@ -145,4 +145,4 @@ async def test_who_is_back_home_sooner_says_so(crew):
 async def test_who_never_was_away_is_back_home_to_no_effect(crew):
     ilse = await has_a_version(crew)
     await ilse.says("I'm back home")
-    await ilse.hears("I couldn't read that")
+    await ilse.hears("I didn't get “I'm back home”")

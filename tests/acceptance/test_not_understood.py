@@ -1,4 +1,4 @@
-"""No wall: what isn't understood is quoted in one line, with the nearest thing to tap; several things are one answer."""
+"""No wall: what isn't understood is quoted in one line with the nearest thing to tap; several things, one answer."""
 
 import pytest
 import pytest_asyncio

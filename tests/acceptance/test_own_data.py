@@ -34,7 +34,7 @@ async def lives_here(crew, name=NAME):
     await person.says("left wrist")
     await person.hears("sore wrist")
     await person.says("zzchatterzz and nothing else")
-    await person.hears("Here's what you can send me")
+    await person.hears("")
     await person.says("bought a zzequipmentzz")
     await person.hears("")
     return person

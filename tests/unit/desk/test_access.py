@@ -90,7 +90,15 @@ def test_what_is_about_an_athlete_is_for_coaches_and_names_their_group():
 def test_health_and_others_never_show_in_a_group():
     shown = {kind.__name__ for kind, rule in ACCESS.items() if rule.in_group and rule.who is not Who.PLATFORM}
     assert shown == {
-        *("TalkInGroup", "SeeBoard", "ConfirmScore", "FixScore", "TakeScoreBack", "ClaimAsWritten"),
+        *(
+            "TalkInGroup",
+            "SeeBoard",
+            "ConfirmScore",
+            "LeaveScore",
+            "FixScore",
+            "TakeScoreBack",
+            "ClaimAsWritten",
+        ),
         *("ComeTo", "StayAway"),
     }
 

@@ -1,0 +1,190 @@
+"""The questions that may be open in a chat: a closed union; and, as data, what else may be told while one is."""
+
+from collections.abc import Mapping
+from typing import Annotated, Any, Final, Literal, get_args
+
+from pydantic import ConfigDict, Field, TypeAdapter
+
+from core.desk.visit import Visit
+from core.scaling.values import Ask, Question
+from core.store.records import OpenQuestion
+from core.values import Value
+
+
+class Asked(Value):
+    """Base of every open question: what it keeps until its answer. `kind` tells which it is."""
+
+    model_config = ConfigDict(frozen=True, extra="ignore")
+
+
+class OfConsent(Asked):
+    kind: Literal["consent"] = "consent"
+    group: int
+
+
+class OfScreening(Asked):
+    """`answers` so far, one letter each."""
+
+    kind: Literal["screening"] = "screening"
+    group: int
+    answers: str
+
+
+class OfSigns(Asked):
+    kind: Literal["signs"] = "signs"
+    group: int
+
+
+class OfGroup(Asked):
+    """Which clock or which units a group goes by."""
+
+    kind: Literal["zone", "units"]
+    group: int
+
+
+class OfProfile(Asked):
+    """What a version needs to know; None where nobody waits for one."""
+
+    kind: Literal[Ask.EQUIPMENT, Ask.LIMITS, Ask.BODY_MASS, Ask.PAIR, Ask.ABILITY]
+    session: int | None
+    question: Question
+
+
+class OfWeight(Asked):
+    """How heavy the first of `things` is; `have`: what is known already."""
+
+    kind: Literal["weight"] = "weight"
+    session: int | None
+    things: tuple[Mapping[str, Any], ...]
+    have: tuple[Mapping[str, Any], ...]
+    units: str
+
+
+class OfScore(Asked):
+    """`text`: what was told; `whose`: it counts for nothing before the yes; `fixing`: it takes another's place."""
+
+    kind: Literal["score"] = "score"
+    session: int
+    athlete: int | None = None
+    block: int | None = None
+    text: str = ""
+    whose: bool = False
+    fixing: bool = False
+    told_in: tuple[int, int] | None = None
+
+
+class OfPain(Asked):
+    kind: Literal["pain"] = "pain"
+    session: int
+
+
+class OfCoach(Asked):
+    """A coach asked; the answer goes to `chat`."""
+
+    kind: Literal["coach"] = "coach"
+    chat: int
+
+
+class OfFaultWords(Asked):
+    kind: Literal["fault"] = "fault"
+    fault: int
+    person: int
+
+
+class OfSet(Asked):
+    kind: Literal["set"] = "set"
+    place: str
+    session: int | None = None
+    days: Mapping[str, Any] | None = None
+
+
+class OfClass(Asked):
+    """`text`: what was read of a class so far; `replaces`: the class that it would be a change of."""
+
+    kind: Literal["class"] = "class"
+    group: int
+    text: str = ""
+    replaces: int | None = None
+
+
+class OfHabit(Asked):
+    kind: Literal["lead", "quiet", "own_zone", "digest"]
+    which: str
+
+
+class OfBreak(Asked):
+    kind: Literal["break"] = "break"
+    session: int
+
+
+class OfNamesake(Asked):
+    """Which of several people with one name was meant in `text`."""
+
+    kind: Literal["who"] = "who"
+    text: str
+    name: str
+    among: Mapping[str, int]
+    session: int | None = None
+    message: int | None = None
+
+
+class OfWhichSession(Asked):
+    """Of which group's session the score in `text` is."""
+
+    kind: Literal["which"] = "which"
+    text: str
+    among: tuple[int, ...]
+    message: int | None = None
+
+
+AnyAsked = (
+    OfConsent | OfScreening | OfSigns | OfGroup | OfProfile | OfWeight | OfScore | OfPain | OfCoach | OfFaultWords
+    | OfSet | OfClass | OfHabit | OfBreak | OfNamesake | OfWhichSession
+)  # fmt: skip
+_READ: Final[TypeAdapter[AnyAsked]] = TypeAdapter(Annotated[AnyAsked, Field(discriminator="kind")])
+
+
+def asked_in(question: OpenQuestion) -> AnyAsked:
+    """The stored row as what it is. Raises ValidationError for one that nobody here writes."""
+    return _READ.validate_python({**question.refs, "kind": question.kind})
+
+
+KINDS: Final = frozenset(
+    str(kind) for cls in get_args(AnyAsked) for kind in get_args(cls.model_fields["kind"].annotation)
+)
+_PROFILE: Final = frozenset(map(str, Ask))
+_HEALTH: Final = frozenset({"consent", "screening", "pain", "coach", "limits"})
+
+# What may be told unasked, and the open questions that keep the words for themselves: there they may be the answer,
+# or aren't for the bot. While any other is open it is taken, and that question stays.
+Topic = Literal[
+    "pain", "condition", "side", "weight", "ability", "elsewhere", "correction", "effort", "named_effort", "for_coach",
+    "place", "class", "several",
+]  # fmt: skip
+KEPT_BY: Final[Mapping[Topic, frozenset[str]]] = {
+    "pain": _HEALTH,
+    "condition": _HEALTH,
+    "side": _HEALTH | {"score", "pair"},
+    "weight": KINDS - (_PROFILE - {"body_mass"}),
+    "ability": KINDS - _PROFILE,
+    "elsewhere": frozenset({"consent", "screening", "coach", "score", "class"}),
+    "correction": KINDS - {"pain", "score", "consent", "screening"},
+    "effort": KINDS,
+    "named_effort": KINDS - {"score"},
+    "for_coach": frozenset({"coach"}),
+    "place": frozenset({"zone"}),
+    "class": frozenset({"class"}),
+    "several": KINDS - {"equipment", "limits", "body_mass"},
+}
+# Of several things told at once, the acts that answer what is open.
+ANSWERED_BY: Final[Mapping[str, frozenset[str]]] = {
+    "equipment": frozenset({"has", "got", "has_nothing"}),
+    "limits": frozenset({"spares", "condition", "hurt"}),
+    "body_mass": frozenset({"weighs"}),
+}
+
+
+async def keeps(visit: Visit, topic: Topic) -> bool:
+    """Whether the question that is open in this chat keeps what is told of the topic."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    return question is not None and question.kind in KEPT_BY[topic]
