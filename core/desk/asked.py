@@ -45,7 +45,7 @@ class OfGroup(Asked):
 class OfProfile(Asked):
     """What a version needs to know; None where nobody waits for one."""
 
-    kind: Literal[Ask.EQUIPMENT, Ask.LIMITS, Ask.BODY_MASS, Ask.PAIR, Ask.ABILITY]
+    kind: Literal[Ask.EQUIPMENT, Ask.LIMITS, Ask.BODY_MASS, Ask.PAIR, Ask.STAGE, Ask.ABILITY]
     session: int | None
     question: Question
 

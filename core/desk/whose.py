@@ -24,13 +24,13 @@ from core.notation.scores_of_parts import read_parts
 from core.notation.yes_no import calls_it_off, says_it_is_so
 from core.scores.text import in_words
 from core.store.records import SessionRecord
-from core.understanding.lexicon import lexicon
+from core.understanding.lexicon import joined, lexicon
 from core.understanding.text import fold
 
 _NUMBER: Final = re.compile(r"[0-9]")
 _SOMEBODY: Final = re.compile(
-    r"^\s*(?:(?:the\s+)?(?:score|result|time)\s+(?:for|of)\s+)?(?P<name>[^\W\d_][^\W\d_'\u2019-]+)(?:['\u2019]s)?"
-    r"(?=[\s:,])"
+    r"^\s*(?:(?:the\s+)?(?:score|result|time)\s+(?:for|of)\s+)?(?P<name>[^\W\d_][^\W\d_'\u2019-]+)"
+    r"(?P<told>['\u2019]s|:|\s+(?:got|did|has|had|made|scored|finished)\b)?(?=[\s:,]|$)"
 )
 
 
@@ -104,7 +104,7 @@ async def as_score_of_a_stranger(
 ) -> Outcome | None:
     """A name that nobody in the group has is said, never guessed."""
     named = _SOMEBODY.match(text)
-    if named is None or "\n" in text.strip() or not is_a_name(named["name"], names):
+    if named is None or "\n" in text.strip() or not is_a_name(named, names):
         return None
     found = name_in_front(text, (named["name"],))
     if found is None or not is_told_of_one(found.rest):
@@ -113,9 +113,12 @@ async def as_score_of_a_stranger(
     return visit.told(NobodyCalled(name=named["name"], group=group.title))
 
 
-def is_a_name(word: str, names: tuple[str, ...]) -> bool:
-    """As far as one can tell: it begins as names do, and means nothing in any language known here."""
-    return word[:1].isupper() and fold(word) not in lexicon().words and word not in names
+def is_a_name(found: re.Match[str], names: tuple[str, ...]) -> bool:
+    """As far as one can tell: it begins as names do, means nothing here, and is told of or no word at all."""
+    word = found["name"]
+    if not word[0].isupper() or word in names or joined(word) in lexicon().senses:
+        return False
+    return found["told"] is not None or fold(word) not in lexicon().words
 
 
 def is_told_of_one(words: str) -> bool:
