@@ -15,10 +15,11 @@ from core.desk.commands import AskHelp
 from core.desk.helping import show_help
 from core.desk.not_got import left_over, not_got, not_yet
 from core.desk.outcome import Outcome, Say
-from core.desk.says.talk import Together
+from core.desk.says.talk import NothingWaits, Together
 from core.desk.scene import Scene, scene_of
 from core.desk.understood import BESIDE, in_own_words, matter, understood
 from core.desk.visit import Visit
+from core.notation.yes_no import calls_it_off
 from core.store.records import Purpose
 from core.understanding import acts as a
 from core.understanding.values import Understood
@@ -95,6 +96,8 @@ async def do_as_told(visit: Visit, text: str, replied_to: int | None) -> Outcome
     """Whatever of the words can be understood is done or answered, the rest is quoted: always an answer."""
     if not any(one.isalnum() for one in text):
         return await show_help(visit, AskHelp())
+    if calls_it_off(text) and await visit.memberships():
+        return visit.told(NothingWaits())
     scene = await scene_of(visit, text, replied_to)
     told = await understood(visit, text, scene.record.session if scene.record else None)
     outcome, unread = await carry_out(visit, told.acts, scene)
@@ -125,16 +128,32 @@ OF_ONE_SCORE: Final = frozenset(
 )
 
 
-async def as_several(visit: Visit, text: str, replied_to: int | None) -> Outcome | None:
-    """Several things told in one message, none of them a coach's; None where it is one, or not all can be taken."""
-    if "\n" in text.strip() or await keeps(visit, "several") or await coached_groups(visit):
+# Whatever else is asked, these are about something else; the question stays open.
+AT_ANY_TIME: Final = frozenset({"home_again", "no_reminders", "class_link"})
+
+
+async def as_clear_acts(visit: Visit, text: str, replied_to: int | None) -> Outcome | None:
+    """What is heard before the open question: something that answers none, or several things told in one message.
+
+    None for a coach's words, for one act that may be an answer, and where not all can be taken.
+    """
+    if "\n" in text.strip() or await keeps(visit, "any_time") or await coached_groups(visit):
         return None
     scene = await scene_of(visit, text, replied_to)
     told = in_own_words(text, scene.record.session if scene.record else None)
     acts = matter(told)
     names = {act.act for act in acts}
+    if names and names <= AT_ANY_TIME and not told.unread:
+        outcome, _ = await carry_out(visit, acts, scene)
+        return outcome and as_one(visit, outcome)
     if len(names) < 2 or names <= OF_ONE_SCORE or any(type(act) not in USE_CASES for act in acts):  # noqa: PLR2004
         return None
+    return None if await keeps(visit, "several") else await all_of_them(visit, told, scene)
+
+
+async def all_of_them(visit: Visit, told: Understood, scene: Scene) -> Outcome | None:
+    """First what is beside the open question, then its answer, as that goes on to the version."""
+    acts = matter(told)
     answers = await answering(visit, acts)
     if answers is None:
         return None
@@ -165,7 +184,18 @@ async def answer_open(visit: Visit, acts: Sequence[a.AnyAct]) -> Outcome | None:
 
 # Of these a coach speaks as anybody does who trains.
 SAID_OF_ONESELF: Final = frozenset(
-    {"my_version", "board", "when_is_class", "class_link", "remind", "no_reminders", "quiet", "zone", "units"}
+    {
+        "my_version",
+        "board",
+        "when_is_class",
+        "class_link",
+        "home_again",
+        "remind",
+        "no_reminders",
+        "quiet",
+        "zone",
+        "units",
+    }
     | {"forget_me", "export_me", "my_data", "help", "how_to"}
 )
 
@@ -197,14 +227,14 @@ async def one_done(visit: Visit, act: a.AnyAct, scene: Scene) -> Outcome | None:
 
 
 def as_one(visit: Visit, outcome: Outcome) -> Outcome:
-    """All that is plainly answered to the visitor, as one message behind what isn't."""
+    """All that is plainly answered to the visitor, as one message; a version with its buttons stands behind it."""
     own = [one for one in outcome.says if is_plain(visit, one)]
     if len(own) < 2:  # noqa: PLR2004 - there is nothing to join
         return outcome
     refs = {name: number for one in own for name, number in one.refs.items()}
     joined = Say(visit.chat, Together(parts=tuple(one.what for one in own)), refs=refs)
     others = tuple(one for one in outcome.says if one not in own)
-    return Outcome((*others, joined), outcome.due, outcome.toast, outcome.settles, outcome.becomes)
+    return Outcome((joined, *others), outcome.due, outcome.toast, outcome.settles, outcome.becomes)
 
 
 def is_plain(visit: Visit, say: Say) -> bool:

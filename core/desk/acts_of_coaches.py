@@ -5,11 +5,13 @@ from core.desk.coach_commands import SeeNeeds
 from core.desk.coached import coached_athletes, coached_groups, coached_ids
 from core.desk.commands import DraftSession
 from core.desk.drafting import posting
+from core.desk.errors import AlreadyDone
 from core.desk.holding import look_by_name
 from core.desk.outcome import Outcome
 from core.desk.overseeing import see_needs
 from core.desk.says.faults import FaultUnclear
 from core.desk.says.sessions import NotAmended
+from core.desk.says.talk import NobodyNeedsYou
 from core.desk.scene import Scene
 from core.desk.sessions import draft_session
 from core.desk.visit import Visit
@@ -76,4 +78,9 @@ async def who_needs_me(visit: Visit, _: a.WhoNeedsMe, __: Scene) -> Outcome | No
     record = await visit.uow.sessions.newest_unposted(visit.person.id, await coached_ids(visit))
     if record is None and groups:
         record = await visit.uow.sessions.latest_posted(groups[0].id)
-    return await see_needs(visit, SeeNeeds(session=record.id, revision=record.revision)) if record else None
+    if record is None:
+        return None
+    try:
+        return await see_needs(visit, SeeNeeds(session=record.id, revision=record.revision))
+    except AlreadyDone:
+        return visit.told(NobodyNeedsYou())

@@ -15,7 +15,7 @@ from core.desk.today import LONGEST, differ
 from core.desk.versions import my_version, session_meant
 from core.desk.visit import Visit
 from core.desk.waiting import seen_by
-from core.notation.elsewhere import Elsewhere, may_be_elsewhere, read_elsewhere, says_home_again
+from core.notation.elsewhere import Elsewhere, may_be_elsewhere, read_elsewhere
 from core.notation.equipment_changes import EquipmentChange
 from core.scaling.values import Ask
 from core.store.records import OpenQuestion, SessionRecord
@@ -42,10 +42,6 @@ async def as_elsewhere(visit: Visit, text: str, _: int | None) -> Outcome | None
         named = days if told.until else None
         return await ask_set(visit, told.place, record.id, (told.unread,) if told.unread else (), named)
     return await differ(visit, record, days) if told.since is None else await note(visit, days, today, record)
-
-
-async def as_home_again(visit: Visit, text: str, _: int | None) -> Outcome | None:
-    return await home_again(visit) if says_home_again(text) else None
 
 
 async def home_again(visit: Visit) -> Outcome | None:

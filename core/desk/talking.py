@@ -8,7 +8,7 @@ from typing import Any, Final
 from core.athletes.values import Branch
 from core.desk.abilities import as_ability
 from core.desk.access import admitted
-from core.desk.acts import as_several, do_as_told
+from core.desk.acts import as_clear_acts, do_as_told
 from core.desk.alarm import SIGNS, as_way_out, raise_alarm, tell_signs_in_words
 from core.desk.amending import as_amendment
 from core.desk.answers import ask_again, tell_answer, tell_weight
@@ -34,7 +34,7 @@ from core.desk.days import zone_of
 from core.desk.drafting import as_draft_order
 from core.desk.easing import as_easing, tell_break
 from core.desk.easy_weeks import as_easy_week
-from core.desk.elsewhere import as_elsewhere, as_home_again
+from core.desk.elsewhere import as_elsewhere
 from core.desk.entry import CONSENT, ENTRY, SCREENING, ask_entry_again
 from core.desk.errors import StalePress
 from core.desk.explaining import as_explained
@@ -262,7 +262,7 @@ READINGS = (
     as_one_meant,
     as_for_coach,
     as_own_words,
-    as_several,
+    as_clear_acts,
     as_session,
     as_pasted_session,
     as_leeway,
@@ -286,7 +286,6 @@ READINGS = (
     as_sharing,
     as_equipment_change,
     as_elsewhere,
-    as_home_again,
     as_easing,
     as_more,
     as_complaint,

@@ -26,6 +26,7 @@ from core.scores.text import in_words
 from core.store.records import SessionRecord
 from core.understanding.lexicon import joined, lexicon
 from core.understanding.text import fold
+from core.understanding.values import Understood
 
 _NUMBER: Final = re.compile(r"[0-9]")
 _SOMEBODY: Final = re.compile(
@@ -39,9 +40,16 @@ async def own_score(visit: Visit, text: str, session_id: int | None) -> Outcome 
     record = await session_scored(visit, text, session_id)
     if record is None or record.group_id not in await coached_ids(visit):
         return await tell_score(visit, text, session_id)
-    if "\n" in text.strip() or not is_plainly_a_score(in_own_words(text, record.session), of_somebody=False):
+    if "\n" in text.strip() or is_another_matter(await understood(visit, text, record.session)):
+        return None
+    if not is_plainly_a_score(in_own_words(text, record.session), of_somebody=False):
         return None
     return await ask_whose(visit, Claim(record, visit.person), text)
+
+
+def is_another_matter(told: Understood) -> bool:
+    """A change of the session, an order: what only a coach says."""
+    return any(act.act not in {"scored", "corrects"} for act in matter(told))
 
 
 async def as_score_of_somebody(visit: Visit, text: str, session_id: int | None) -> Outcome | None:

@@ -28,11 +28,6 @@ _AWAY: Final = re.compile(
     r"|(?:at|in) (?:the|my|a|our) (?P<gym>gym|box|studio))\b"
     r"(?: for (?:work|business|fun|a while|now)\b)?"
 )
-_HOME: Final = re.compile(
-    r"^\W*(?:(?:hi|hey|hello|ok|so|yes|and)\W+)*(?:(?:i'?m|i am|we'?re|we are)\W+)?(?:(?:finally|already|now)\W+)?"
-    r"(?:back (?:at )?home|home again|at home again|back from (?:my |the |our )?(?:trip|travels?|holidays?|vacation))"
-    r"(?: (?:again|now|today|since yesterday))*\W*$"
-)
 # Some other time, and nobody knows when.
 _LATER: Final = re.compile(
     r"\b(?:next month|will be|going to|i'?ll be|was|were|last (?:week|month)|yesterday|soon)\b"
@@ -140,8 +135,3 @@ def _things(words: str, units: MassUnit) -> tuple[tuple[Equipment, ...] | None, 
     read = read_equipment(left, units)
     clear = read.equipment and not read.not_understood and not read.without_weight
     return (read.equipment, "") if clear else (None, left)
-
-
-def says_home_again(text: str) -> bool:
-    """`I'm back home`, and nothing more."""
-    return bool(_HOME.match(plain(text[:_LONGEST]).replace("\u2019", "'").casefold()))

@@ -88,3 +88,32 @@ async def test_a_coach_is_answered_in_a_line_or_two_too(crew, words):
     told = await crew.coach.hears("")
     assert told.text.count("\n") <= 2
     await crew.group.hears_nothing()
+
+
+async def test_two_things_told_at_once_are_both_taken_and_come_back_as_one_answer(crew, ilse):
+    await ilse.says("I only have 10 minutes and can I have the link")
+    told = await ilse.hears("Noted: ")
+    assert "10 minutes" in told.text
+    assert "class" in told.text
+
+
+async def test_a_thing_and_what_to_spare_answer_the_question_about_things_together(crew):
+    bo = await crew.has("Bo")
+    await crew.gets()
+    await bo.presses("My version")
+    await bo.hears("What do you have")
+    await bo.says("got a 10 kg db and a bad knee")
+    await bo.hears("knee")
+    await bo.says("/me")
+    assert "dumbbell" in (await bo.hears("knee")).text
+
+
+async def test_what_is_plainly_no_answer_is_heard_and_the_question_stays(crew):
+    bo = await crew.has("Bo")
+    await crew.gets()
+    await bo.presses("My version")
+    await bo.hears("What do you have")
+    await bo.says("stop messaging me")
+    await bo.hears("remind")
+    await bo.says("a 10 kg dumbbell")
+    await bo.hears("dumbbell")

@@ -80,6 +80,18 @@ async def test_a_name_that_nobody_has_is_said_and_never_guessed(crew, ilse, word
     await crew.group.hears_nothing()
 
 
+@pytest.mark.parametrize("words", ["time cap 25", "1 min rest b/w"])
+async def test_a_change_of_the_session_is_no_score(crew, ilse, words):
+    await crew.coach.says(words)
+    assert "score" not in (await crew.coach.hears("")).text
+
+
+@pytest.mark.parametrize("words", ["cancel", "stop", "no"])
+async def test_a_no_to_nothing_changes_nothing_and_says_so(crew, ilse, words):
+    await crew.coach.says(words)
+    await crew.coach.hears("Nothing was waiting for an answer")
+
+
 @pytest.mark.parametrize(
     "pasted",
     [

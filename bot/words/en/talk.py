@@ -9,7 +9,7 @@ from core.desk.class_commands import AboutReminders, SeeClasses
 from core.desk.coach_commands import SeeNeeds
 from core.desk.commands import AboutMe, AskHelp, ChangeAnswer, Command, MyVersion, SeeBoard, SeeScores
 from core.desk.own_commands import ExportMine, ForgetMe, PassOn
-from core.desk.says.talk import HowLongItIs, LeftOver, Nearest, NotGot, NotYet
+from core.desk.says.talk import HowLongItIs, LeftOver, Nearest, NobodyNeedsYou, NotGot, NothingWaits, NotYet
 from core.desk.version_commands import ChangeLines, TodayDiffers
 from core.scaling.values import Ask
 
@@ -99,6 +99,16 @@ NOT_YET: Final[Mapping[str, str]] = {
 def not_yet(said: NotYet) -> Worded:
     rows = ((Button("Ask my coach", PassOn(word=said.word)),),) if said.word is not None else ()
     return Worded(NOT_YET[said.act], rows)
+
+
+@wording("en", NothingWaits)
+def nothing_waits(_: NothingWaits) -> Worded:
+    return Worded("All right. Nothing was waiting for an answer, so nothing changes.")
+
+
+@wording("en", NobodyNeedsYou)
+def nobody_needs_you(_: NobodyNeedsYou) -> Worded:
+    return Worded("Nobody needs you for it right now.")
 
 
 @wording("en", HowLongItIs)

@@ -45,6 +45,14 @@ class NotYet(Said):
     word: int | None = None
 
 
+class NothingWaits(Said):
+    """To a `no` or `cancel` while nothing is asked."""
+
+
+class NobodyNeedsYou(Said):
+    """To a coach who asked whom to look at."""
+
+
 class HowLongItIs(Said):
     """What the session itself says of its length: minutes of its parts, as far as they are told.
 
