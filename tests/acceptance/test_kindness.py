@@ -195,7 +195,7 @@ async def test_the_link_of_a_group_that_never_was_is_declined(bellwether, room):
     await stranger.opens(await room.start_link("g99"))
     await stranger.hears("for members of its group")
     await stranger.opens(await room.start_link("v99"))
-    await stranger.hears("can't find that")
+    await stranger.hears("for members of its group")
 
 
 async def test_commands_in_the_group_lead_into_the_private_chat(crew):

@@ -131,7 +131,7 @@ async def test_the_coach_sees_the_side_only_if_the_athlete_agrees(crew):
     await ilse.hears("Your coach sees from now on what you spare")
     assert "Spares: sore wrist (left)." in (await looked_at(crew)).text
     await ilse.presses("Keep what I spare from my coach", on=await me(ilse))
-    await ilse.hears("only you see what you spare")
+    await ilse.hears("doesn't see any more what you spare")
     assert "wrist" not in (await looked_at(crew)).text
 
 
