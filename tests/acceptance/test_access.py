@@ -206,7 +206,7 @@ async def test_who_left_finds_nothing_any_more(crew):
 async def test_two_of_one_name_are_asked_about(crew):
     first, second = await crew.has("Bo"), await crew.has("Bo")
     await crew.gets()
-    await crew.coach.says("Bo 9+9")
+    await crew.coach.says("Bo got 9+9")
     asked = await crew.coach.hears("more than one Bo here")
     labels = [one.label for one in asked.all_buttons]
     assert [label.split(",")[0] for label in labels] == ["Bo", "Bo (2)"]

@@ -78,7 +78,7 @@ async def test_what_the_coach_does_is_told_in_the_athletes_language(crew, platfo
     reads_backwards(platform, ilse)
     await crew.gets()
     await answers_what_is_asked(ilse)
-    await crew.coach.says("Ilse 7+12")
+    await crew.coach.says("Ilse got 7+12")
     await crew.coach.hears("Noted for Ilse")
     await ilse.hears("Marit noted your score for you: 7 rounds + 12."[::-1])
 

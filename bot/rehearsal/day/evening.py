@@ -54,7 +54,7 @@ async def slip(company: Company) -> None:
 async def last_look(company: Company) -> None:
     """Marit enters a score that was told her, and looks at one that was changed."""
     coach = company.coach
-    await coach.says("Noor 4+9", "Noted for Noor")
+    await coach.says("Noor got 4+9", "Noted for Noor")
     await company[NOOR].hears("noted your score")
     await coach.says("/board", "Scoreboard")
     scores = await coach.taps("Look at the scores", "Tap a score")
