@@ -58,7 +58,14 @@ def _parts(marked: Marked, at: int, joining: frozenset[str]) -> str | None:
     mark = marked.mark_at[at]
     if mark is not None and (mark.start != at or mark.end > at + 1):
         return None
-    return "soft" if marked.words[at] in joining else None
+    return "soft" if marked.words[at] in joining and not _between_numbers(marked, at) else None
+
+
+def _between_numbers(marked: Marked, at: int) -> bool:
+    """`between 21:30 and 6:45`, `12 and 16 kg`: one telling."""
+    before = marked.mark_at[at - 1] if at > 0 else None
+    after = marked.mark_at[at + 1] if at + 1 < len(marked.words) else None
+    return bool(before and before.quantity and after and after.quantity)
 
 
 def _stands_free(marked: Marked, at: int) -> bool:

@@ -14,7 +14,7 @@ from core.understanding.features import features
 from core.understanding.lexicon import lexicon
 from core.understanding.marks import Marked, mark
 from core.understanding.slots import body
-from core.understanding.slots.answers import answers_to, given_the_question
+from core.understanding.slots.answers import answers_to, given_the_question, needed
 from core.understanding.slots.fill import fill
 from core.understanding.slots.stretch import Stretch
 from core.understanding.slots.uses import crowded, unaccounted
@@ -45,6 +45,8 @@ _BY_OTHERS: Final[Mapping[str, frozenset[str]]] = {
     "nothing_hurt": frozenset({"spares", "condition", "hurt"}),
     "help": frozenset({"how_to", "how_heavy", "my_version", "how_to_pace"}),
 }
+# What is still heard of a message that tells a stop sign.
+_BESIDE_A_SIGN: Final = frozenset({"scored", "announce"})
 _ANSWERS: Final = frozenset({"agrees", "declines"})
 _JOINED: Final = frozenset(
     {"has", "got", "lost", "spares", "condition", "hurt", "well_again", "elsewhere", "session"}
@@ -65,6 +67,11 @@ class Chosen:
     chances: Mapping[str, float] = field(default_factory=dict, repr=False)
 
     @property
+    def is_plain(self) -> bool:
+        """Whether it is taken without asking."""
+        return bool(self.acts) and self.chance >= needed(self.name, TAKEN)
+
+    @property
     def cost(self) -> float:
         return -log(max(self.chance, _NOTHING_FITS)) + self.left_out
 
@@ -75,11 +82,13 @@ def understand(message: Message, context: Context | None = None) -> Understood:
     marked = mark(
         message.text, told.people, asks_place=told.question == "zone", names_small=message.role == "coach"
     )
-    if sign := _sign(message, marked):
-        return Understood(acts=(sign,), language=marked.language)
+    sign = _sign(message, marked)
     chosen = _joined(_segmented(marked, message, told), marked, told)
-    taken = _consistent([one for one in chosen if one.chance >= TAKEN and one.acts], told)
-    doubtful = [one for one in chosen if one.chance < TAKEN or not one.acts]
+    taken = _consistent([one for one in chosen if one.is_plain], told)
+    if sign:
+        beside = [act for one in taken if one.name in _BESIDE_A_SIGN for act in one.acts]
+        return Understood(acts=(sign, *beside), language=marked.language)
+    doubtful = [one for one in chosen if not one.is_plain]
     acts: tuple[AnyAct, ...] = tuple(act for one in taken for act in one.acts)
     return Understood(
         acts=acts,

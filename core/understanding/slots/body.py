@@ -48,7 +48,10 @@ def muscle(stretch: Stretch) -> str | None:
     named = stretch.marks("muscle") or stretch.marks("part", "maybe_part")
     if not named:
         return None
-    return " ".join(stretch.marked.words[named[0].start : named[0].end])
+    said = " ".join(stretch.marked.words[named[0].start : named[0].end])
+    value = named[0].value("muscle")
+    own = stretch.marked.language == "en" and (value is None or stem(said) != stem(value))
+    return said if own or value is None else value
 
 
 def _is_another(stretch: Stretch, at: int) -> bool:

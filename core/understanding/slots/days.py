@@ -45,7 +45,8 @@ def until(stretch: Stretch) -> str | None:
 
 def minutes(stretch: Stretch) -> int | None:
     """A length of time in minutes; the shorter end of a range."""
-    for one in stretch.quantities("span"):
+    found = stretch.quantities("span")
+    for one in [*(one for one in found if one.unit == "min"), *found]:
         if one.unit in {"min", "h", "s"} or one.value < _DAY_S:
             return round((one.low if one.low is not None else one.value) / _HOUR_MIN)
     return None

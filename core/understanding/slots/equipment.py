@@ -34,6 +34,7 @@ class _Item:
     count: int | None = None
     loads: list[tuple[float, str]] = field(default_factory=list)  # with the unit as it was typed, "" for none
     step: Decimal | None = None
+    awaits_step: bool = False
     low: Decimal | None = None
     high: Decimal | None = None
     lacks: bool = False
@@ -120,7 +121,14 @@ def _parts(stretch: Stretch, at: int) -> bool:
 
 def _take(item: _Item, mark: Mark, stretch: Stretch) -> None:
     thing = mark.value("thing", "other_thing")
-    if thing == "stairs" and item.loads and stretch.word(mark.start).startswith("step"):
+    if (
+        thing == "stairs"
+        and stretch.marked.helps(mark.start, "step_word")
+        and stretch.marked.helps(mark.end, "of_word")
+    ):
+        item.awaits_step = True
+        return
+    if thing == "stairs" and item.loads and stretch.marked.helps(mark.start, "step_word"):
         item.step = item.loads_in(stretch.context.units)[-1]
         item.loads.pop()
         return
@@ -142,7 +150,9 @@ def _take(item: _Item, mark: Mark, stretch: Stretch) -> None:
 def _take_quantity(item: _Item, one: Quantity, stretch: Stretch) -> None:
     units = stretch.context.units
     before = stretch.marked.helps(one.start - 1, "up_to") if one.start > stretch.start else None
-    if one.kind == "load":
+    if item.awaits_step and one.kind in {"load", "number"}:
+        item.step, item.awaits_step = (exact_kg(one.value) if one.unit else in_kg(one.value, units)), False
+    elif one.kind == "load":
         _load(item, one.value, one.unit, up_to=before is not None)
     elif one.kind in {"load_range", "range"}:
         is_kg = one.kind == "load_range"
@@ -226,6 +236,8 @@ def _give(bare: _Item, thing: _Item) -> None:
     thing.count = thing.count or bare.count
     thing.high = thing.high or bare.high
     thing.low = thing.low or bare.low
+    thing.step = thing.step or bare.step
+    thing.adjustable = thing.adjustable or bare.adjustable
 
 
 def _with_waiting(found: list[_Item], waiting: list[_Item]) -> list[_Item]:

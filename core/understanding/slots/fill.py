@@ -2,11 +2,13 @@
 
 import re
 from collections.abc import Callable, Mapping, Sequence
+from dataclasses import replace
 from typing import Any, Final, cast
 
 from core.athletes.values import Equipment
 from core.measures import MassUnit
 from core.understanding.acts import ACTS, AnyAct
+from core.understanding.lexicon import lexicon
 from core.understanding.slots import body, days, equipment, scores
 from core.understanding.slots.stretch import Stretch, exact_kg, in_kg
 
@@ -60,11 +62,13 @@ def _lost(stretch: Stretch) -> Fields | None:
     return {"equipment": tuple(found)} if found else None
 
 
-def _spares(stretch: Stretch) -> Fields | None:
-    limits = body.spared(stretch)
-    if not limits:
-        return None
-    return {"limits": limits, "side": body.side(stretch), "until": days.until(stretch)}
+def _spares(stretch: Stretch) -> Sequence[Fields] | None:
+    """What hurts is one telling, what is to be left out another."""
+    until = days.until(stretch)
+    joints, wishes = body.joints(stretch), tuple(stretch.values("wish"))
+    told: list[Fields] = [{"limits": joints, "side": body.side(stretch), "until": until}] if joints else []
+    told += [{"limits": wishes, "until": until}] if wishes else []
+    return told or None
 
 
 def _well_again(stretch: Stretch) -> Fields | None:
@@ -97,7 +101,7 @@ def _weighs(stretch: Stretch) -> Fields | None:
     loads = [exact_kg(one.value) for one in stretch.quantities("load")]
     bare = [in_kg(one.value, stretch.context.units) for one in stretch.quantities("number")]
     found = [one for one in loads or bare if _LIGHTEST_KG <= one <= _HEAVIEST_KG]
-    return {"body_mass_kg": found[-1]} if found else None
+    return {"body_mass_kg": found[0]} if found else None
 
 
 def _can(stretch: Stretch) -> Sequence[Fields] | None:
@@ -167,10 +171,28 @@ def _has_minutes(stretch: Stretch) -> Fields | None:
 
 
 def _elsewhere(stretch: Stretch) -> Fields:
-    named = [one for one in stretch.marks("place") if one.value("place") != "home"]
-    place = stretch.marked.words[named[0].end - 1] if named else None
     found = equipment.equipment(stretch)
-    return {"place": place, "until": days.until(stretch), "equipment": found or None}
+    return {"place": _where(stretch), "until": days.until(stretch), "equipment": found or None}
+
+
+def _where(stretch: Stretch) -> str | None:
+    """A city, what stands behind an `in` and is nobody's name, or a word like hotel."""
+    city = stretch.first("city") or _behind_in(stretch)
+    named = [one for one in stretch.marks("place") if one.value("place") != "home"]
+    return city or (stretch.marked.words[named[0].end - 1] if named else None)
+
+
+def _behind_in(stretch: Stretch) -> str | None:
+    """`in Lienz`: a capital that nobody knows."""
+    for one in stretch.marks("person"):
+        before = one.start - 1
+        if (
+            before >= stretch.start
+            and stretch.marked.helps(before, "in_word")
+            and stretch.context.people is None
+        ):
+            return stretch.marked.text.words(one.start, one.end)
+    return None
 
 
 def _back_after(stretch: Stretch) -> Fields:
@@ -223,8 +245,18 @@ def _quiet(stretch: Stretch) -> Fields:
 
 
 def _zone(stretch: Stretch) -> Fields | None:
-    place = stretch.first("city") or stretch.first("zone_name")
+    place = stretch.first("city") or stretch.first("zone_name") or _behind_in(stretch)
+    if place is None and stretch.context.question == "zone":
+        place = _unknown_words(stretch)
     return {"place": place} if place else None
+
+
+def _unknown_words(stretch: Stretch) -> str | None:
+    """The words that are none of any language here: asked for a place, they name one."""
+    known = lexicon().words
+    tokens = stretch.marked.text.tokens[stretch.start : stretch.end]
+    found = [one.typed for one in tokens if one.kind == "word" and one.word not in known]
+    return " ".join(found[:3]) or None
 
 
 def _units(stretch: Stretch) -> Fields | None:
@@ -280,7 +312,8 @@ def _post(stretch: Stretch) -> Fields | None:
     """Not where it is refused: `don't post yet`."""
     if any(True for _ in stretch.helps("denial")):
         return None
-    named = next((one for one in days.days(stretch) if one != "today"), None)
+    whole = replace(stretch, start=0, end=len(stretch.marked.words))
+    named = next((one for one in [*days.days(stretch), *days.days(whole)] if one != "today"), None)
     told = [one for one in (named, days.one_clock(stretch)) if one]
     return {"when": " ".join(told) or "now"}
 
