@@ -7,7 +7,7 @@ from functools import cached_property, lru_cache
 from typing import Final
 
 # Nobody tells more than this in one message; what stands behind it is left unread.
-LONGEST: Final = 1500
+LONGEST: Final = 1000
 
 _ALIKE: Final = (
     dict.fromkeys("\u2010\u2011\u2012\u2013\u2014\u2015\u2212", "-")

@@ -34,7 +34,8 @@ _AT_AN_END: Final = 0.12
 _UNACCOUNTED: Final = 1.5
 # And what it costs that a part of it is plainly something else.
 _CLAIM: Final = 1.1
-_LONGEST_STRETCH: Final = 6
+# Of how many pieces one telling may be; fewer where there are many, so that a long message stays quick.
+_LONGEST_STRETCH, _SHORT_STRETCH, _MANY_PIECES = 6, 2, 8
 _TRIED: Final = 4
 _NOTHING_FITS: Final = 0.02
 # Said beside the matter: left out where there is a matter.
@@ -123,9 +124,10 @@ def _segmented(marked: Marked, message: Message, context: Context) -> list[Chose
         return []
     single = [_choose(marked, one, one, message, context) for one in found]
     best: list[tuple[float, list[Chosen]]] = [(0.0, [])]
+    reach = _LONGEST_STRETCH if len(found) <= _MANY_PIECES else _SHORT_STRETCH
     for end in range(1, len(found) + 1):
         ways = []
-        for start in range(max(0, end - _LONGEST_STRETCH), end):
+        for start in range(max(0, end - reach), end):
             inner = single[start:end]
             one = (
                 inner[0]
@@ -177,11 +179,15 @@ def _choose(
     likely = sorted(chances, key=chances.__getitem__, reverse=True)[:_TRIED]
     likely += [name for name in answers_to(context.question) if name in chances and name not in likely]
     stretch = Stretch(marked, start, end, context)
-    fitting = [
-        Chosen(start, end, name, chance, acts, chances=chances, left_out=_left_out(name, stretch, inner))
-        for name in likely
-        if (acts := fill(name, stretch)) and (chance := given_the_question(name, chances[name], stretch))
-    ]
+    fitting: list[Chosen] = []
+    for name in likely:
+        chance = given_the_question(name, chances[name], stretch)
+        # The likeliest first: what is less likely than the best costs can't be better.
+        if len(fitting) > 1 and -log(max(chance, _NOTHING_FITS)) > min(one.cost for one in fitting):
+            continue
+        if acts := fill(name, stretch):
+            left_out = _left_out(name, stretch, inner)
+            fitting.append(Chosen(start, end, name, chance, acts, chances=chances, left_out=left_out))
     if not fitting or not _is_known(stretch):
         return Chosen(start, end, likely[0], 0.0, (), chances=chances)
     fitting.sort(key=lambda one: one.cost)

@@ -30,7 +30,7 @@ _ASKED_SOMETHING_ELSE, _NOT_ASKED = 0.5, 0.3
 _WORDS_THAT_SAY_IT: Final = 4
 STRENGTH: Final = 1.5
 _SCALE: Final = 24
-_LEAST: Final = 0.07
+_LEAST: Final = 0.11
 _SEEN_AT_LEAST: Final = 2
 _HARDLY: Final = 0.001
 
