@@ -1,9 +1,10 @@
-"""How well messages are understood: the judge's table over the corpora."""
+"""How well messages, boards and scores are understood: the judge's tables over the corpora."""
 
 from pathlib import Path
 
-from tests.corpus.judge import cases, in_words, judge
+from tests.corpus.judge import cases, in_words, judge, judge_replies, judge_sessions
 
+JUDGES = {"messages": judge, "sessions": judge_sessions, "replies": judge_replies}
 CORPUS = Path(__file__).parents[1] / "corpus"
 
 
@@ -13,7 +14,12 @@ def table() -> str:
 
 
 def _of_half(half: str) -> list[str]:
+    return [part for kind in JUDGES for part in _of_kind(half, kind)]
+
+
+def _of_kind(half: str, kind: str) -> list[str]:
     most = 12 if half == "building" else 0
-    paths = sorted((CORPUS / half / "messages").glob("*.jsonl"))
-    parts = [in_words(f"{half} {path.stem}", judge(cases([path])), most=most) for path in paths]
-    return [*parts, in_words(f"{half}, all", judge(cases(paths)), most=0)] if paths else []
+    paths, judge_them = sorted((CORPUS / half / kind).glob("*.jsonl")), JUDGES[kind]
+    parts = [in_words(f"{half} {path.stem}", judge_them(cases([path])), most=most) for path in paths]
+    alone = len(paths) < 2
+    return parts if alone else [*parts, in_words(f"{half}, all {kind}", judge_them(cases(paths)), most=0)]

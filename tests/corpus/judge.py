@@ -1,15 +1,21 @@
-"""Judges what is understood of a corpus of messages: exact, wrong without asking, asked, unread."""
+"""Judges what is read of messages, boards and scores: exact, wrong without asking, asked, unread."""
 
 import json
 from collections import Counter
-from collections.abc import Iterable, Iterator, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
+from functools import partial
 from pathlib import Path
 from time import perf_counter
-from typing import Any
+from typing import Any, TypeVar
 
 from core.movements.lookup import catalogue
+from core.notation.scores import read_score
+from core.notation.scores_of_parts import read_parts
 from core.notation.session import read_session
+from core.scores.values import ReadScore
+from core.sessions.counting import reps_in_all
+from core.sessions.values import Session
 from core.understanding.acts import document
 from core.understanding.understand import understand
 from core.understanding.values import Context, Message
@@ -20,6 +26,11 @@ NEAR = 0.06
 MOVEMENTS = frozenset({"movement", "to"})
 WORDS = frozenset({"text", "change"})
 ENOUGH = 0.7
+# What a text doesn't tell must not be read into it either.
+NEVER_ADDED = ("scheme", "cap_s", "buy_in", "cash_out", "loads_kg", "load_rule")
+LINES = frozenset({"lines", "buy_in", "cash_out"})
+SCORE_FIELDS = frozenset({"rounds", "reps", "seconds", "load_kg"})
+T = TypeVar("T")
 
 
 @dataclass
@@ -141,6 +152,120 @@ def _lists_fit(expected: list[Any], found: Any) -> bool:
             return False
         left.remove(fitting)
     return True
+
+
+def judge_sessions(found: Iterable[Mapping[str, Any]]) -> Report:
+    """Boards: `wrong` is other than it was meant with nothing named as unread; `asked` is with something."""
+    report = Report()
+    for case in found:
+        read = _timed(report, partial(read_session, case["text"], catalogue()))
+        blocks = read.session.model_dump(mode="json")["blocks"] if read.session else []
+        missing = _missing_of_board(case["expect"], blocks)
+        kind = "asked" if blocks and read.not_understood else "wrong" if blocks else "unread"
+        _count(report, case, missing, kind, blocks)
+    return report
+
+
+def _missing_of_board(expected: Mapping[str, Any], blocks: list[dict[str, Any]]) -> str:
+    """The first thing that isn't as it was meant; empty if all is."""
+    parts = [*expected.get("blocks", ()), *(one for day in expected.get("days", ()) for one in day["blocks"])]
+    if len(parts) != len(blocks):
+        return "number of blocks"
+    return next((what for pair in zip(parts, blocks, strict=True) if (what := _unlike(*pair))), "")
+
+
+def _unlike(expected: Mapping[str, Any], found: Mapping[str, Any]) -> str:
+    for name in {**expected, **dict.fromkeys(NEVER_ADDED)}:
+        told, read = expected.get(name), found.get(name)
+        if name not in LINES:
+            if not _says_the_same(name, told, read):
+                return name
+        elif len(told or ()) != len(read or ()):
+            return f"number of {name}"
+        elif what := next(
+            (one for pair in zip(told or (), read or (), strict=True) if (one := _unlike(*pair))), ""
+        ):
+            return what
+    return ""
+
+
+def _says_the_same(name: str, told: Any, read: Any) -> bool:
+    if not told or not read:
+        return not told and not read
+    if name == "load_rule":
+        return any(
+            fits(one, read.get(rule)) or rule == "heavy" for rule, one in told.items() if read.get(rule)
+        )
+    return _field_fits(name, told, read)
+
+
+def judge_replies(found: Iterable[Mapping[str, Any]]) -> Report:
+    """Scores: `wrong` is sure and other than it was meant; `asked` is not sure where nothing need be asked."""
+    report = Report()
+    for case in found:
+        session = read_session(case["session"], catalogue()).session
+        if session is None:
+            _count(report, case, "session", "unread", [])
+            continue
+        reads = _timed(report, partial(_read_reply, case["text"], session))
+        missing = _missing_of_reply(case, reads, session)
+        kind = "wrong" if all(one.sure for one in reads) else "asked"
+        told = [one.model_dump(mode="json", exclude_defaults=True) for one in reads]
+        _count(report, case, missing, kind if missing else "exact", told)
+    return report
+
+
+def _read_reply(text: str, session: Session) -> tuple[ReadScore, ...]:
+    return tuple(one.read for one in read_parts(text, session)) or (read_score(text, session),)
+
+
+def _missing_of_reply(case: Mapping[str, Any], reads: tuple[ReadScore, ...], session: Session) -> str:
+    parts = case["expect"].get("parts") or [case["expect"]]
+    nothing = case["ask"] or not case["expect"] or case["expect"].get("none")
+    if nothing or not all(one.sure for one in reads):
+        return ("" if not any(one.sure for one in reads) else "nothing sure") if nothing else "sure"
+    if len(parts) != len(reads):
+        return "number of parts"
+    pairs = zip(parts, reads, strict=True)
+    return next((what for pair in pairs if (what := _unlike_score(*pair, session))), "")
+
+
+def _unlike_score(expected: Mapping[str, Any], read: ReadScore, session: Session) -> str:
+    """The first field of a score that differs, of those that a score can hold."""
+    assert read.score is not None
+    score = read.score.model_dump(mode="json")
+    told = {name: one for name, one in expected.items() if name in SCORE_FIELDS}
+    if "load_kg" in told:
+        told.pop("reps", None)  # as many as the session says
+    if (left := expected.get("reps_left")) is not None:
+        told["reps"] = (reps_in_all(session.blocks[read.block]) or 0) - left
+    for name, as_ in (("splits", "value"), ("sets", "reps")):
+        told |= {as_: sum(expected[name])} if name in expected else {}
+    for name in ("calories", "distance_m"):
+        told |= {"value": expected[name]} if name in expected else {}
+    flags = {name: bool(expected.get(name)) for name in ("scaled", "capped")}
+    flags["capped"] |= bool(expected.get("unfinished")) and score["capped"]
+    return next((name for name, one in (told | flags).items() if not fits(one, score[name])), "")
+
+
+def _timed(report: Report, work: Callable[[], T]) -> T:
+    began = perf_counter()
+    done = work()
+    took = perf_counter() - began
+    report.seconds += took
+    report.longest = max(report.longest, took)
+    return done
+
+
+def _count(
+    report: Report, case: Mapping[str, Any], missing: str, kind: str, found: list[dict[str, Any]]
+) -> None:
+    report.count += 1
+    kind = kind if missing else "exact"
+    setattr(report, kind, getattr(report, kind) + 1)
+    if missing:
+        report.missed.append((case, found, (missing, kind)))
+        report.confusions[missing, kind] += 1
 
 
 def in_words(name: str, report: Report, *, most: int = 12) -> str:
