@@ -10,6 +10,12 @@ _SCALED = re.compile(
     r"\b(?:scaled|scale|modified|not (?:rx|rx'?d|as written|as prescribed)|(?:a )?(?:lighter|easier)(?: "
     r"one| weight| version)?)\b"
 )
+# These say what was done, so they stay in the note.
+_MADE_EASIER = re.compile(
+    r"\b(?:(?:empty|just the|only the) bar|bar only|on (?:my |the )?knees|instead|subbed|swapped|replaced"
+    r"|(?:with|using|w/) (?:a |the )?bands?|jumping pull-?ups|step-?ups not jumps"
+    r"|(?:hands|feet) on (?:an? |the |my )?(?:\w+ )?(?:table|bench|chair|wall|box|sofa|counter|worktop|couch|step))\b"
+)
 _AS_WRITTEN = re.compile(r"\b(?:rx'?d?|as (?:written|prescribed|posted))\b")
 _NO_PAIN = re.compile(
     r"\b(?:no|without(?: any)?|zero|not any|didn'?t) (?:\w+ )?(?:pain|hurt)\b|\bpain[ -]free\b"
@@ -38,7 +44,8 @@ _SORE_JOINT = re.compile(
 _NOT_SORE = re.compile(r"\b(?:not|isn'?t|aren'?t|wasn'?t|weren'?t|no longer|never) (?:\w+ )?(?:sore|stiff)\b")
 _FROM_THE_BODY = re.compile(rf"\b(?:(?:sore|painful|sharp pain in) )?{_BODY}\b[^0-9]*$")
 _ABOUT = re.compile(
-    r"\b(?:about|around|roughly|approx(?:imately)?|maybe|probably|i think|i guess|ish|almost|nearly|not "
+    r"\b(?:about|around|roughly|approx(?:imately)?|maybe|probably|possibly|perhaps|ish"
+    r"|i (?:think|guess|believe|reckon|suppose)|almost|nearly|not "
     r"sure|or so|ca|circa)\b|~|(?<=[0-9])ish\b|\?"
 )
 _PARTS = re.compile(r"[,;.!()|]|\s-\s|\b(?:but|because|bc)\b")
@@ -53,7 +60,7 @@ class Remarks:
 
 def take_remarks(strip: Strip) -> Remarks:
     """Takes `scaled` and the like away; pain stays in the text and is found part by part."""
-    scaled = strip.take(_SCALED) is not None
+    scaled = strip.take(_SCALED) is not None or _MADE_EASIER.search(strip.text) is not None
     strip.take(_AS_WRITTEN)
     about = strip.take(_ABOUT) is not None
     return Remarks(scaled=scaled, pain=_pain(strip), about=about)

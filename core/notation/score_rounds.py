@@ -40,6 +40,8 @@ _OTHER_UNIT = re.compile(
 _METRES = re.compile(
     r"\s?(?:m|met(?:er|re)s?)\b(?:\s(?:of |into |on )?(?:the )?(?:run|row|walk|ski|carry|swim|bike|ride)\b)?"
 )
+# `4 rounds n 10 push-ups n 5 swings`: there is more than one number could say.
+_MORE_TOLD = re.compile(r"[^.!?;,()0-9]{0,20}\b(?:n|and|plus|then)\s[0-9]{1,3}\s?[a-z]")
 _OF_WHAT = re.compile(r"^\s*([a-z][a-z \-]{2,40})")
 
 
@@ -86,7 +88,7 @@ def read_rounds(strip: Strip, block: Block, _: MassUnit) -> ReadScore | None:
     if before is None:
         return asking.unreadable(block)
     score = rounds_score(rounds, reps + before, block)
-    if before:
+    if before or _MORE_TOLD.match(strip.text, match.end()):
         return asking.meant(score)
     return beyond_round(score, block) or ReadScore(score=score, sure=True)
 

@@ -17,7 +17,7 @@ _CLOCK = re.compile(
 )
 _SPOKEN = re.compile(
     r"(?<![0-9:.])(?P<m>[0-9]{1,3})\s?(?:minutes?|mins?|m|')(?![a-z'])\.?\s?(?:and\s)?"
-    r"(?:(?P<s>[0-9]{1,2})(?![0-9:.])\s?(?:seconds?\b|secs?\b|s\b|''|\"|(?!\s?[a-z])|(?=\s))?)?"
+    r"(?:(?P<s>[0-9]{1,2})(?![0-9:]|\.[0-9])\s?(?:seconds?\b|secs?\b|s\b|''|\"|(?!\s?[a-z])|(?=\s))?)?"
 )
 _SECONDS = re.compile(r"(?<![0-9:.])(?P<s>[0-9]{1,4}(?:\.[0-9])?)\s?(?:seconds?|secs?|s|'')(?![a-z])")
 _DOTTED = re.compile(r"(?<![0-9:.])(?P<m>[0-9]{1,2})[. ](?P<s>[0-5][0-9])(?![0-9:.])")
@@ -32,7 +32,10 @@ _AT_TIME = re.compile(
     r"^[;\s]*(?:at|@|of)\s?(?:[0-9]{1,3}:[0-5][0-9]|[0-9]{1,3}\s?(?:minutes?|mins?|m"
     r"|')?)(?![0-9a-z])(?!\s?rep)"
 )
-_LEFT = shape(rf"(?P<n><n>)\s?(?:{REPS})?\s?(?:left|to go|remaining|short|missing)\b")
+_LEFT = shape(
+    rf"(?P<n><n>)\s?(?:{REPS}|(?!rounds?|rds?)[a-z][a-z\-]{{2,15}}(?: [a-z\-]{{2,15}})?)?"
+    r"\s?(?:left|to go|remaining|short|missing)\b"
+)
 _DONE = shape(
     rf"(?P<n><n>)\s?{REPS}(?:\s?(?:done|completed|in|finished))?|(?P<n2><n>)\s?(?:done|completed)\b"
 )

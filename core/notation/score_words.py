@@ -3,8 +3,10 @@
 import re
 from collections.abc import Callable, Iterator
 from decimal import Decimal
+from itertools import pairwise
 
 from core.measures import MassUnit
+from core.notation import asking
 from core.notation.flights import FLIGHTS
 from core.notation.quantities import MASS_UNIT, NUMBER, kilograms, metres
 from core.notation.score_parts import read_part_of_rounds
@@ -40,8 +42,18 @@ Reader = Callable[[Strip, Block, MassUnit], ReadScore | None]
 LOAD = re.compile(rf"(?:(?<![0-9.])(?P<c>[12])\s?x\s?)?(?<![0-9.])(?P<a>{NUMBER})\s?(?P<u>{MASS_UNIT})")
 _SETS_DONE = re.compile(
     r"(?<![0-9.])[0-9]{1,2}\s?(?:x|sets? (?:of|x))\s?[0-9]{1,3}(?![0-9.])(?:\s?reps?\b)?"
-    r"|(?<![0-9.])[0-9]{1,2}\s?(?:full |good |hard |work(?:ing)? )?(?:sets?|rounds?|rds?|min(?:ute)?s?)\b"
+    r"|(?<![0-9.])[0-9]{1,2}\s?(?:full |good |hard |work(?:ing)? )?(?:sets?|series?|rounds?|rds?|min(?:ute)?s?)\b"
 )
+# `130 x 2`: nobody does so many sets; the load stands before how often it was lifted.
+_LOAD_FIRST = re.compile(
+    r"(?<![0-9.])(?P<a>(?:[2-9][0-9]|[1-9][0-9]{2})(?:\.[0-9]{1,2})?)\s?x\s?[0-9]{1,2}(?![0-9.])"
+)
+# What a number counts that is no weight.
+_BARE_LOADS = re.compile(
+    rf"(?<![0-9.:]){NUMBER}(?![0-9:.]*[0-9]|\s?(?:seconds?|secs?|s|minutes?|mins?|m|met(?:er|re)s?|reps?|k?cals?|%)(?![a-z]))"
+)
+_SECONDS_TOLD = re.compile(r"[0-9]\s?(?:seconds?|secs?|s)\b")
+_BETWEEN_NUMBERS = re.compile(r"(?:[\W_]|and|plus|then|reps?|x)*", re.IGNORECASE)
 # What somebody says of every minute: how often they did all of it, and how much of the next one.
 _TIMES_DONE = shape(
     rf"(?P<r><n>)\s?(?:{ROUND}|min(?:ute)?s?\b|intervals?\b|times\b)"
@@ -66,16 +78,19 @@ def reps_score(reps: int) -> Score:
 
 
 def _all_reps(strip: Strip, _block: Block, _: MassUnit) -> ReadScore | None:
-    """All numbers of one list are added up: `20, 15, 7` or `20+15+7`."""
+    """All numbers of one list are added up: `20, 15, 7` or `20+15+7`; asked about with other words between."""
     match = strip.take(TOTAL) or strip.take(_FLIGHTS)
     if match:
         return ReadScore(score=reps_score(int(match["n"])), sure=True)
-    numbers = [int(found) for found in _NUMBERS.findall(strip.text)]
-    if not numbers:
+    found = list(_NUMBERS.finditer(strip.text))
+    if not found:
         return None
+    gaps = [strip.text[one.end() : other.start()] for one, other in pairwise(found)]
     while strip.take(_NUMBERS):
         pass
-    return ReadScore(score=reps_score(sum(numbers)), sure=True)
+    score = reps_score(sum(int(one[0]) for one in found))
+    one_list = all(_BETWEEN_NUMBERS.fullmatch(gap) for gap in gaps)
+    return ReadScore(score=score, sure=True) if one_list else asking.meant(score)
 
 
 def _times_done(strip: Strip, block: Block, _: MassUnit) -> ReadScore | None:
@@ -103,13 +118,14 @@ def load_score(load_kg: Decimal) -> Score:
 
 def _heaviest(strip: Strip, _block: Block, unit: MassUnit) -> ReadScore | None:
     loads = [kilograms(match["a"], match["u"], unit) for match in _taken(strip, LOAD)]
+    loads += [kilograms(match["a"], None, unit) for match in _taken(strip, _LOAD_FIRST)]
     strip.take(_SETS_DONE)
     if loads:
         return ReadScore(score=load_score(max(loads)), sure=True)
-    numbers = [int(match[0]) for match in _taken(strip, _NUMBERS)]
-    return (
-        ReadScore(score=load_score(kilograms(str(max(numbers)), None, unit)), sure=True) if numbers else None
-    )
+    if _SECONDS_TOLD.search(strip.text):
+        return None
+    bare = [kilograms(match[0], None, unit) for match in _taken(strip, _BARE_LOADS)]
+    return ReadScore(score=load_score(max(bare)), sure=True) if bare else None
 
 
 def _taken(strip: Strip, pattern: re.Pattern[str]) -> Iterator[re.Match[str]]:

@@ -47,7 +47,11 @@ _MISSED = re.compile(
 _TIMED = {Format.FOR_TIME, Format.TIME_TRIAL}
 # In these a weight is told beside the score, never as it.
 _LOAD_BESIDE = {Format.AMRAP, Format.FOR_TIME, Format.INTERVALS, Format.MAX_REPS}
+_OF_LOADS = {Format.SETS, Format.MAX_LOAD}
 _BELOW_ZERO = re.compile(r"^\s*-[0-9]|(?<=[\s:])-[0-9]")
+_TENS = re.compile(
+    r"\b(twenty|thirty|forty|fifty|sixty)[\- ](one|two|three|four|five|six|seven|eight|nine)\b"
+)
 _WORDS = re.compile(
     rf"\b({'|'.join(word for word in NUMBER_WORDS if ' ' not in word)})\b(?=\s?(?:rounds?|rds?|reps?|and"
     rf"|plus|\+|min|sec|full|complete|extra|$))"
@@ -87,13 +91,15 @@ def _in_any(words: str, scored: tuple[tuple[int, Block], ...], unit: MassUnit) -
     if not scored:
         return asking.nothing_scored()
     reads = {index: _in_block(words, block, unit) for index, block in scored}
+    loads = {index for index, block in scored if block.format in _OF_LOADS}
     fitting = [index for index, read in reads.items() if read.sure]
     if len(scored) == 1:
         index = scored[0][0]
         return reads[index].model_copy(update={"block": index})
     if len(fitting) > 1:
         fitting = [index for index, block in scored if index in fitting and is_said_of(words, block)]
-    if len(fitting) == 1:
+    told_too = loads.difference(fitting) and LOAD.search(words)
+    if len(fitting) == 1 and not told_too:
         return reads[fitting[0]].model_copy(update={"block": fitting[0]})
     return asking.which_block(scored)
 
@@ -109,6 +115,7 @@ def _in_block(words: str, block: Block, unit: MassUnit) -> ReadScore:
     if _BELOW_ZERO.search(words):
         return asking.not_positive()
     said = words if block.format in _TIMED else _MISSED.sub(" ", words)
+    said = _TENS.sub(lambda word: str(NUMBER_WORDS[word[1]] + NUMBER_WORDS[word[2]]), said)
     strip = Strip(_WORDS.sub(lambda word: str(NUMBER_WORDS[word[0]]), said))
     remarks = take_remarks(strip)
     load = strip.take(LOAD) if block.format in _LOAD_BESIDE else None

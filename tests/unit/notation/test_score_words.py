@@ -384,3 +384,50 @@ def test_no_weight_at_all_is_no_score_of_a_lift():
 @pytest.mark.parametrize("words", ["5 sets done", "5 rounds", "all 5 rounds done", "20 minutes"])
 def test_how_often_something_was_lifted_is_no_load(words):
     assert read_score(words, session(SETS)).score is None
+
+
+@pytest.mark.parametrize(
+    ("said", "load"),
+    [
+        ("142.5 all sets", "142.5"),
+        ("did all 5 sets at 82.5", "82.5"),
+        ("95x3", "95"),
+        ("130 x 2, belt on", "130"),
+    ],
+)
+def test_a_weight_may_have_a_fraction_and_stand_before_how_often_it_was_lifted(said, load):
+    read = read_score(said, session(SETS))
+    assert read.sure
+    assert read.score is not None
+    assert str(read.score.load_kg) == load
+
+
+def test_seconds_are_never_read_as_a_weight():
+    assert not read_score("1 min 10, 58 sec, 50 sec", session(SETS)).sure
+
+
+def test_numbers_with_other_words_between_them_are_asked_about_and_not_added_up():
+    assert read_score("12, 12, 11 and 10", session(MAX_REPS)).sure
+    assert not read_score("died in minute 7, so 6 full ones", session(MAX_REPS)).sure
+
+
+def test_more_lines_of_an_unfinished_round_than_one_number_says_are_asked_about():
+    assert not read_score("6 rounds n 10 push-ups n 5 squats", session(AMRAP)).sure
+
+
+def test_what_is_left_may_be_named():
+    read = read_score("hit the cap, had 6 squats left", session(FOR_TIME))
+    assert read.score is not None
+    assert (read.sure, read.score.capped, read.score.reps) == (True, True, 82)
+
+
+def test_what_was_made_easier_is_scaled_and_stays_in_the_note():
+    read = read_score("Twenty-six, hands on the kitchen table", session(MAX_REPS))
+    assert read.score is not None
+    assert (read.score.reps, read.score.scaled) == (26, True)
+    assert "table" in (read.score.note or "")
+
+
+def test_a_weight_told_beside_rounds_may_be_the_score_of_the_other_part():
+    both = session("Part A\n5 x 3 deadlift\n\nPart B\n8 min amrap\n8 push-ups\n8 box jumps")
+    assert not read_score("deadlift 70 kg then 5+3", both).sure
