@@ -28,7 +28,7 @@ BULLET = re.compile(
     r"|[1-9][a-f][.):]?\s+|\[[ x]?\]\s*)+"
 )
 _LETTERED = re.compile(r"^\s*([a-f])[.)]\s+(?=\S)")
-_NUMBERED = re.compile(r"^\s*([0-9]{1,2})(\s?[.)]\s+|:\s+|\s-\s+)(?=(\S))")
+_NUMBERED = re.compile(r"^\s*([0-9]{1,2})(\s?[.)]\s+|:\s+|\s?-\s+)(?=(\S))")
 
 _MONTHS = (
     "jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?"

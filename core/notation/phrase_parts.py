@@ -4,7 +4,7 @@ from core.notation.quantities import COUNT, DURATION, NUMBER, NUMBER_WORDS
 
 # A bare number counts minutes, but only where no thing to count follows (`AMRAP: 12 burpees`).
 _BARE_MINUTES = (
-    r"[0-9]{1,3}(?:\.[0-9])?m?(?![0-9a-z./@%]|:[0-9]|-[0-9a-z]"
+    r"[0-9]{1,3}(?:\.[0-9])?m?(?![0-9a-z/@%]|\.(?=\S)|:[0-9]|-[0-9a-z]"
     r"|\s+(?!of\b|w/|with\b|for\b|in\b|rest|then\b|cap|tc\b|aim|target|goal|as\b|you go\b"
     r"|alternating(?:\s(?:minutes|stations|movements|exercises))?\s*$|alternating rounds"
     r"|partners?\b|[0-9]{1,3}\s?[a-z])[a-z0-9@])"
@@ -27,7 +27,7 @@ PARTS = {
     "rounds": r"(?:rounds?|rds?(?! (?:min|station))|rnds?|times through)\b",
     "amrap": r"(?:amraps?|as many (?:rounds|reps|sets)(?:\s?(?:and|or|&|/|\+)\s?(?:reps|rounds))? as "
     r"(?:possible|you can)|max(?:imum)? rounds)",
-    "fast": r"(?:for time|against the clock|as fast as (?:possible|you can))",
+    "fast": r"(?:for (?:the )?time|against the clock|as fast as (?:possible|you can))",
     "of": r"(?:\s?\bof\b)?",
     "between": r"(?:\s(?:in\s)?(?:between|after|b/w|bw|btwn?)(?:\s(?:each|every|the|all|your))?"
     r"(?:\s(?:rounds?|rds?|sets?|efforts?|intervals?|runs?)\b)?"

@@ -23,6 +23,7 @@ from core.notation.phrase_parts import PARTS
 from core.notation.quantities import NUMBER_WORDS, seconds
 from core.sessions.values import Format
 
+_TABATA_ROUNDS = 8
 _RUNGS = range(2, 50)
 
 
@@ -125,6 +126,13 @@ def _bare_on_off_times(match: Match) -> Facts:
     return {} if work % 5 or off % 5 else _on_off_times(match)
 
 
+def _tabata(match: Match) -> Facts:
+    """Eight times 20 s of work and 10 s of rest, unless it says how often (common practice, no source)."""
+    times = re.search(r"(?<![0-9])([1-9][0-9]?)\s?x\s?20|\b([1-9][0-9]?)\s?(?:times|rounds|x)\b", match[0])
+    rounds = int(times[1] or times[2]) if times else _TABATA_ROUNDS
+    return {"format": Format.INTERVALS, "work_s": 20.0, "rest_s": 10.0, "every_s": 30.0, "rounds": rounds}
+
+
 def _amrap_again(match: Match) -> Facts:
     again = number(match["n"])
     return _amrap(match) | {"again": again} if again in _RUNGS else {}
@@ -195,9 +203,21 @@ PHRASES: tuple[Phrase, ...] = (
         r")?(?<!of.)(?<!%.)(?<!%)(?P<n>[0-9]{1,2})_(?:rm|rep max)\b<of>",
         _heaviest,
     ),
+    phrase(
+        r"\b(?:(?:find|build|work|get)(?: up)? (?:to )?)?(?:your |the |today's )?heaviest(?: set of)?"
+        r"_(?P<n>singles?\b|doubles?\b|triples?\b|[0-9]{1,2}\b)(?: reps?\b)?(?: of the day\b|<of>)",
+        _heaviest,
+    ),
     # intervals
-    phrase(r"\be(?P<every>[2-9])mom\b<is>x_<n>(?![0-9.:']|_min|_sec)", _minutely_times),
-    phrase(r"\be(?P<every>[1-9]?)mom\b<is>(?:for |of |x )?<minutes>", _minutely_for),
+    phrase(
+        r"\btabata\b[\s:,(\-]{0,3}(?:<n>_x_)?20_(?:s|sec|secs|seconds|\")?(?: work)?"
+        r"\s?/\s?10_(?:s|sec|secs|seconds|\")?(?: rest)?"
+        r"(?:[\s,:;)\-]{0,4}(?:x_)?(?:[1-9][0-9]?)_(?:times|rounds|x)\b)?",
+        _tabata,
+    ),
+    phrase(r"\btabatas?\b<of>", _tabata),
+    phrase(r"\be(?P<every>[2-9])mom(?:\b|(?=x))<is>x_<n>(?![0-9.:']|_min|_sec)", _minutely_times),
+    phrase(r"\be(?P<every>[1-9]?)mom(?:\b|(?=[0-9]))<is>(?:for |of |x )?<minutes>", _minutely_for),
     phrase(r"<minutes>_(?:an? )?\be(?P<every>[1-9]?)mom\b", _minutely_for),
     phrase(r"\be(?P<every>[1-9]?)mom\b", _minutely),
     phrase(r"\bevery (?P<every>)minute(?: on the minute)?\b<is>(?:for |x )<minutes>", _minutely_for),
@@ -240,22 +260,27 @@ PHRASES: tuple[Phrase, ...] = (
         _rest,
     ),
     phrase(r"(?:with )?(?:a )?<dur>_(?:of )?(?:rest|recovery|pause|break)\b<between>", _rest),
-    phrase(r"\b(?:time_cap|cap(?:ped)?|tc|time_limit)\b(?: at| of| is)?<is><minutes>", _cap),
+    phrase(
+        r"\b(?:time_cap|cap(?:ped)?|tc|(?:time_)?limit|maximum(?: time)?)"
+        r"(?:\b|(?=[0-9]))(?: it)?(?: at| of| is)?<is><minutes>",
+        _cap,
+    ),
     phrase(r"<dur>_(?:time_)?(?:cap|tc|limit)\b", _cap),
     # as many rounds as possible
     phrase(r"<dur>_ladder\b<of>", _amrap),
     phrase(r"\b<amrap><is><n>_x_<dur>", _amrap_again),
     phrase(r"<n>_x_(?:an? )?<amrap><is><minutes>", _amrap_again),
     phrase(r"<n>_x_<dur>[\s:,\-]{0,3}<amrap>", _amrap_again),
-    phrase(r"\b<amrap><is>(?:in |of |for |within |x )?<minutes><of>", _amrap),
+    phrase(r"\b<amrap>(?:\b|(?=[0-9]))<is>(?:in |of |for |within |x )?<minutes><of>", _amrap),
     phrase(r"\b(?:in |for )?<dur>(?: of| to (?:do|get))?[\s:,\-]{0,3}(?:an? )?<amrap><of>", _amrap),
     phrase(r"(?<![0-9.:\-])(?P<time>[0-9]{1,3}) <amrap><of>", _amrap),
     phrase(r"\b<amrap>\b<of>", says(format=Format.AMRAP)),
     # as fast as possible
-    phrase(r"<n>_x?_<rounds><is>(?:each )?(?:round )?(?:<fast>|ft\b)<of>", _rounds_for_time),
+    phrase(r"<n>_x?_<rounds><is>(?:each )?(?:round )?(?:<fast>|ft\b|f\.t\.)<of>", _rounds_for_time),
     phrase(r"<n>_rft\b<of>", _rounds_for_time),
     phrase(r"<fast><is><n>_<rounds><of>", _rounds_for_time),
     phrase(r"^[\s;*]*ft\b(?=[\s:;]|$)", says(format=Format.FOR_TIME)),
+    phrase(r"(?<=[a-z]\s)(?:ft\b|f\.t\.)(?=[\s:;]*(?:$|;))", says(format=Format.FOR_TIME)),
     phrase(r"\b(?:<fast>|rft\b)(?: complete)?<of>", says(format=Format.FOR_TIME)),
     # schemes and rounds
     phrase(

@@ -13,7 +13,7 @@ from core.notation.drafts import Draft, Placed
 from core.notation.headings import DATE, QUOTED, label, read_date, tidy_title
 from core.notation.names import Lexicon, lexicon
 from core.notation.phrase_aims import Facts
-from core.notation.pieces import complete, completes
+from core.notation.pieces import complete, completes, repeats
 from core.notation.reading import Reading, read_row
 from core.notation.sending import send
 from core.notation.stations import is_rest
@@ -224,7 +224,11 @@ class _Reader:
             return False
         if reading.pieces and said <= {"scheme"} and draft.facts.get("scheme") == reading.facts["scheme"]:
             return False
-        trails = is_last and not reading.pieces and not draft.facts.keys() & _OPENERS
+        trails = (
+            is_last
+            and not reading.pieces
+            and (not draft.facts.keys() & _OPENERS or (said == {"format"} and "format" not in draft.facts))
+        )
         return not trails
 
     def _are_other_sets(self, reading: Reading) -> bool:
@@ -274,6 +278,10 @@ class _Reader:
         for piece in reading.pieces:
             if piece.meaning:
                 piece.station = piece.station or draft.station
+                lines.append(Placed(piece, reading.row))
+            elif lines and repeats(piece, lines[-1].piece):
+                last = lines[-1].piece
+                piece.meaning, piece.implement = last.meaning, last.implement
                 lines.append(Placed(piece, reading.row))
             elif lines and completes(piece, lines[-1].piece):
                 lines[-1] = Placed(complete(lines[-1].piece, piece), lines[-1].row)

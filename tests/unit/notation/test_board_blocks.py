@@ -5,6 +5,7 @@ import pytest
 from core.movements.lookup import catalogue
 from core.notation.session import read_session
 from core.notation.writing import write_session
+from core.sessions.values import Format
 from tests.unit.notation.test_session_words import fields, understood
 
 
@@ -185,3 +186,47 @@ def test_sets_behind_an_empty_line_come_after_those_before_it_with_a_rest_of_the
     blocks = understood(f"{first}\n\n{second}\n\n3 x 10 floor press\n3 x 12 curls").blocks
     told = [(block.rounds, block.rest_s, len(block.lines)) for block in blocks]
     assert told == [(5, 120, 1), (3, 90, 1), (3, None, 2)]
+
+
+@pytest.mark.parametrize(
+    "said", ["cap 20.", "tc20", "cap20", "Limit: 20 minutes", "Maximum 20 minutes", "cap it at 20 mins"]
+)
+def test_the_cap_is_read_however_it_is_said(said):
+    (block,) = understood(f"4 rounds for the time:\n10 burpees\n12 sit-ups\n{said}").blocks
+    assert (block.format, block.rounds, block.cap_s) == (Format.FOR_TIME, 4, 1200)
+
+
+@pytest.mark.parametrize(
+    ("said", "rounds"),
+    [("Tabata", 8), ('TABATA 20"/10" - 6 times', 6), ("Tabata (8 x 20 s work / 10 s rest)", 8)],
+)
+def test_a_tabata_is_eight_short_turns_unless_it_says_how_many(said, rounds):
+    (block,) = understood(f"{said}\nair squats").blocks
+    assert (block.format, block.work_s, block.rest_s, block.rounds) == (Format.INTERVALS, 20, 10, rounds)
+
+
+def test_percentages_one_per_line_are_sets_of_the_lift_above():
+    (block,) = understood("Deadlift\n65% x 5\n75% x 5\n85% x 3").blocks
+    assert block.format is Format.SETS
+    assert [(line.amount, line.load_rule.percent) for line in block.lines if line.load_rule] == [
+        (5, 65),
+        (5, 75),
+        (3, 85),
+    ]
+
+
+def test_numbers_before_a_hyphen_are_the_minutes_of_an_emom():
+    (block,) = understood("emom15\n1- 12cal row\n2- 10 push-ups\n3- 40s plank").blocks
+    assert (block.minutes, block.every_s) == (15, 60)
+    assert [(line.station, line.amount) for line in block.lines] == [(1, 12), (2, 10), (3, 40)]
+
+
+def test_for_time_and_its_limit_may_stand_under_a_scheme():
+    (block,) = understood("10 down to 1\nthrusters 43/30\nburpees\nFor time. 15 min limit").blocks
+    assert (block.format, len(block.scheme), block.cap_s) == (Format.FOR_TIME, 10, 900)
+
+
+@pytest.mark.parametrize("said", ["Find your heaviest 3", "heaviest set of 3", "heaviest triple of the day"])
+def test_the_heaviest_is_asked_for_in_several_ways(said):
+    (block,) = understood(f"Push press: {said}").blocks
+    assert (block.format, block.lines[0].amount) == (Format.MAX_LOAD, 3)
