@@ -23,6 +23,9 @@ _HEADINGS = {
     for kind, names in _KINDS.items()
 }
 _PART = re.compile(r"^[\W_]*(?:part|block|piece)\s+(?:[a-f]|[1-9])\b\s*[:.)\-]*")
+_DAY = re.compile(
+    r"^[\W_]*(?:(?:mon|tues?|wed(?:nes|s)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)(?:day)?|day [1-7])\s?(?::|-(?=\s))\s*"
+)
 BULLET = re.compile(
     r"^\s*(?:[*>~#=|.]+\s*|-+\s*(?![0-9]*\s*$)|[a-f][1-9]?[.)]\s+|[a-f][1-9]:\s+|[a-f][1-9]\s+(?=\S)"
     r"|[1-9][a-f][.):]?\s+|\[[ x]?\]\s*)+"
@@ -74,6 +77,12 @@ def heading(text: str) -> tuple[BlockKind, int] | None:
 def part(text: str) -> int:
     """Where a bare `Part B:` ends; 0 if there is none."""
     match = _PART.match(text)
+    return match.end() if match else 0
+
+
+def day(text: str) -> int:
+    """Where the `Monday:` of a pasted week ends; 0 if there is none."""
+    match = _DAY.match(text)
     return match.end() if match else 0
 
 

@@ -5,7 +5,7 @@ from dataclasses import dataclass, field, replace
 from itertools import pairwise
 
 from core.measures import MassUnit
-from core.notation.headings import bullet, heading, part
+from core.notation.headings import bullet, day, heading, part
 from core.notation.ladders import with_an_end
 from core.notation.lines import read_piece
 from core.notation.lone import read_lone
@@ -172,6 +172,11 @@ def _read_front(reading: Reading, strip: Strip) -> None:
         strip.blank(0, end)
     elif end := part(strip.text):
         reading.parts = True
+        strip.blank(0, end)
+    elif end := day(strip.text):
+        # A session is of one day: its name parts the work, and is shown as unread.
+        reading.parts = True
+        reading.unread.append(Stretch(0, end, looks_like="note"))
         strip.blank(0, end)
     if then := _THEN.match(strip.text):
         reading.then = True

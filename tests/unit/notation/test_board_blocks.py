@@ -230,3 +230,17 @@ def test_for_time_and_its_limit_may_stand_under_a_scheme():
 def test_the_heaviest_is_asked_for_in_several_ways(said):
     (block,) = understood(f"Push press: {said}").blocks
     assert (block.format, block.lines[0].amount) == (Format.MAX_LOAD, 3)
+
+
+def test_days_of_a_pasted_week_stay_apart_and_are_named():
+    read = read_session(
+        "Monday - 5 rounds for time: 10 swings 16 kg, 10 push-ups\nTuesday - 40 min walk\nFriday: EMOM 10: 8 burpees",
+        catalogue(),
+    )
+    assert read.session is not None
+    assert [block.format for block in read.session.blocks] == [
+        Format.FOR_TIME,
+        Format.QUALITY,
+        Format.INTERVALS,
+    ]
+    assert [one.text for one in read.not_understood] == ["Monday", "Tuesday", "Friday"]
