@@ -2,9 +2,10 @@
 
 import tomllib
 from collections import defaultdict
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from functools import cache
+from itertools import pairwise
 from pathlib import Path
 from typing import Any, Final, NamedTuple
 
@@ -13,7 +14,7 @@ from rapidfuzz.distance import OSA
 
 from core.athletes.limits import limits
 from core.movements.lookup import catalogue
-from core.understanding.text import fold, read_text, stem
+from core.understanding.text import Token, fold, read_text, stem
 
 FOLDER: Final = Path(__file__).parent / "lexicon"
 LONGEST_PHRASE: Final = 7
@@ -196,10 +197,25 @@ def _words_of_examples() -> Mapping[str, frozenset[str]]:
     from core.understanding.examples import examples  # noqa: PLC0415 - they read texts, as this does
 
     found: dict[str, set[str]] = defaultdict(set)
+    names: set[str] = set()
     for example in examples():
         tokens = read_text(example.text).tokens
+        names.update(_names(tokens) if example.language not in _NOUNS_ARE_CAPITAL else ())
         # A name of a person is no word; what begins a sentence elsewhere stands inside one.
         found[example.language].update(
             token.word for token in tokens if token.kind == "word" and token.typed.islower()
         )
-    return {language: frozenset(words) for language, words in found.items()}
+    # Some type names small too: what is a name elsewhere is a word only where the lexicon says so.
+    return {language: frozenset(words - names) for language, words in found.items()}
+
+
+# Languages where a capital inside a sentence tells of no name.
+_NOUNS_ARE_CAPITAL: Final = frozenset({"de"})
+
+
+def _names(tokens: Sequence[Token]) -> Iterator[str]:
+    """What has a capital inside a sentence."""
+    for before, token in pairwise(tokens):
+        inside = before.kind == "word" or before.word == ","
+        if inside and token.kind == "word" and token.typed[:1].isupper() and token.typed[1:].islower():
+            yield token.word

@@ -52,6 +52,8 @@ _ANSWERS: Final = frozenset({"agrees", "declines"})
 _JOINED: Final = frozenset(
     {"has", "got", "lost", "spares", "condition", "hurt", "well_again", "elsewhere", "session"}
 )
+# What goes on with things that would be `has` by themselves.
+_WITH_THINGS: Final = frozenset({"got", "elsewhere"})
 
 
 @dataclass(frozen=True)
@@ -214,12 +216,18 @@ def _joined(chosen: Sequence[Chosen], marked: Marked, context: Context) -> list[
     found: list[Chosen] = []
     for one in chosen:
         last = found[-1] if found else None
-        if last and last.name == one.name and one.name in _JOINED:
-            acts = fill(one.name, Stretch(marked, last.start, one.end, context))
-            found[-1] = Chosen(last.start, one.end, one.name, min(last.chance, one.chance), acts, last.other)
+        if last and _goes_on(last, one):
+            acts = fill(last.name, Stretch(marked, last.start, one.end, context))
+            found[-1] = Chosen(last.start, one.end, last.name, min(last.chance, one.chance), acts, last.other)
         else:
             found.append(one)
     return found
+
+
+def _goes_on(last: Chosen, one: Chosen) -> bool:
+    """More of the same, or the things that belong to what was begun: `at a hotel. DBs to 20, 1 bench`."""
+    same = last.name == one.name and one.name in _JOINED
+    return same or (one.name == "has" and last.name in _WITH_THINGS and last.is_plain and one.is_plain)
 
 
 def _consistent(taken: Sequence[Chosen], context: Context) -> list[Chosen]:

@@ -1,5 +1,7 @@
 """Days, times of day and lengths of time, out of a stretch, as they were said."""
 
+from itertools import pairwise
+
 from core.understanding.marks import Mark
 from core.understanding.quantities import Quantity
 from core.understanding.slots.stretch import Stretch
@@ -18,6 +20,13 @@ _MONTHS = (
 def days(stretch: Stretch) -> list[str]:
     """Every day that is named, in plain words, each once."""
     found = [_day(one) for one in stretch.marks("day", "short_day", "date")]
+    return list(dict.fromkeys(one for one in found if one))
+
+
+def wanted(stretch: Stretch) -> list[str]:
+    """The days that aren't refused: `thursday, not friday`."""
+    named = stretch.marks("day", "short_day", "date")
+    found = [_day(one) for one in named if not stretch.is_denied(one.start)]
     return list(dict.fromkeys(one for one in found if one))
 
 
@@ -62,7 +71,9 @@ def clocks(stretch: Stretch, *, evening_first: bool = True) -> tuple[str | None,
     since = to = None
     told = _told_hours(stretch)
     if len(told) >= 2:  # noqa: PLR2004 - from and to
-        first, second = told[0][1:], told[1][1:]
+        # Of several those that a `till` joins, else the nearest: `not before 7, nothing from 10 at night till 7`.
+        one, other = min(pairwise(told), key=lambda pair: _apart(stretch, pair[0][0], pair[1][0]))
+        first, second = one[1:], other[1:]
         return _clock(*first, evening=evening_first), _clock(*second, evening=False)
     for at, value, sure in told:
         before = range(max(stretch.start, at - 3), at)
@@ -73,6 +84,11 @@ def clocks(stretch: Stretch, *, evening_first: bool = True) -> tuple[str | None,
         else:
             since = since or _clock(value, sure, evening=evening_first)
     return since, to
+
+
+def _apart(stretch: Stretch, one: int, other: int) -> tuple[bool, int]:
+    joined = any(stretch.marked.helps(at, "until_word") is not None for at in range(one, other))
+    return not joined, other - one
 
 
 def _told_hours(stretch: Stretch) -> list[tuple[int, float, bool]]:

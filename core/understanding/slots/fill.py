@@ -8,8 +8,7 @@ from typing import Any, Final, cast
 from core.athletes.values import Equipment
 from core.measures import MassUnit
 from core.understanding.acts import ACTS, AnyAct
-from core.understanding.lexicon import lexicon
-from core.understanding.slots import body, days, equipment, scores
+from core.understanding.slots import body, days, equipment, places, scores
 from core.understanding.slots.stretch import Stretch, exact_kg, in_kg
 
 # Adults; beyond these it is a slip or another unit.
@@ -17,6 +16,7 @@ _LIGHTEST_KG, _HEAVIEST_KG = 30, 300
 _MOST_REPS: Final = 1000
 _HARDEST: Final = 10
 _LONGEST_DAY_MIN: Final = 600
+_THIS_DAY: Final = frozenset({"today", "tonight"})
 _LINK: Final = re.compile(r"https?://[^\s,]+")
 
 Fields = dict[str, Any]
@@ -140,7 +140,7 @@ def _told_of_ability(stretch: Stretch) -> Fields:
 
 def _scored(stretch: Stretch) -> Sequence[Fields] | None:
     """Of each person what is told beside them."""
-    day = next((one for one in days.days(stretch) if one not in {"today", "tonight"}), None)
+    day = next((one for one in days.days(stretch) if one not in _THIS_DAY), None)
     told = [
         {"score": one, "day": day, "person": part.first("person")}
         for part in stretch.parts("person")
@@ -172,27 +172,7 @@ def _has_minutes(stretch: Stretch) -> Fields | None:
 
 def _elsewhere(stretch: Stretch) -> Fields:
     found = equipment.equipment(stretch)
-    return {"place": _where(stretch), "until": days.until(stretch), "equipment": found or None}
-
-
-def _where(stretch: Stretch) -> str | None:
-    """A city, what stands behind an `in` and is nobody's name, or a word like hotel."""
-    city = stretch.first("city") or _behind_in(stretch)
-    named = [one for one in stretch.marks("place") if one.value("place") != "home"]
-    return city or (stretch.marked.words[named[0].end - 1] if named else None)
-
-
-def _behind_in(stretch: Stretch) -> str | None:
-    """`in Lienz`: a capital that nobody knows."""
-    for one in stretch.marks("person"):
-        before = one.start - 1
-        if (
-            before >= stretch.start
-            and stretch.marked.helps(before, "in_word")
-            and stretch.context.people is None
-        ):
-            return stretch.marked.text.words(one.start, one.end)
-    return None
+    return {"place": places.where(stretch), "until": days.until(stretch), "equipment": found or None}
 
 
 def _back_after(stretch: Stretch) -> Fields:
@@ -235,6 +215,12 @@ def _each_day(stretch: Stretch) -> Sequence[Fields]:
     return [{"day": one} for one in days.days(stretch)] or [{}]
 
 
+def _each_day_wanted(stretch: Stretch) -> Sequence[Fields]:
+    """`thursday and not friday`: without the refused day."""
+    wanted = days.wanted(stretch)
+    return [{"day": one} for one in wanted] if wanted else _each_day(stretch)
+
+
 def _remind(stretch: Stretch) -> Fields:
     return {"minutes_before": days.minutes(stretch)}
 
@@ -245,18 +231,10 @@ def _quiet(stretch: Stretch) -> Fields:
 
 
 def _zone(stretch: Stretch) -> Fields | None:
-    place = stretch.first("city") or stretch.first("zone_name") or _behind_in(stretch)
+    place = stretch.first("city") or stretch.first("zone_name") or places.behind_in(stretch)
     if place is None and stretch.context.question == "zone":
-        place = _unknown_words(stretch)
+        place = places.unknown_words(stretch)
     return {"place": place} if place else None
-
-
-def _unknown_words(stretch: Stretch) -> str | None:
-    """The words that are none of any language here: asked for a place, they name one."""
-    known = lexicon().words
-    tokens = stretch.marked.text.tokens[stretch.start : stretch.end]
-    found = [one.typed for one in tokens if one.kind == "word" and one.word not in known]
-    return " ".join(found[:3]) or None
 
 
 def _units(stretch: Stretch) -> Fields | None:
@@ -312,8 +290,10 @@ def _post(stretch: Stretch) -> Fields | None:
     """Not where it is refused: `don't post yet`."""
     if any(True for _ in stretch.helps("denial")):
         return None
-    whole = replace(stretch, start=0, end=len(stretch.marked.words))
-    named = next((one for one in [*days.days(stretch), *days.days(whole)] if one != "today"), None)
+    own = days.days(stretch)
+    # The day stands above a board; what is told after it has days of its own.
+    above = replace(stretch, start=0, end=stretch.end)
+    named = next((one for one in own or days.days(above) if one not in _THIS_DAY), None)
     told = [one for one in (named, days.one_clock(stretch)) if one]
     return {"when": " ".join(told) or "now"}
 
@@ -327,7 +307,7 @@ def _what_if(stretch: Stretch) -> Fields:
     """What stands behind the `if`."""
     ifs = list(stretch.helps("if_word"))
     start = ifs[-1] + 1 if ifs else stretch.start
-    return {"change": stretch.marked.text.words(start, stretch.end) or stretch.said}
+    return {"change": (stretch.marked.text.words(start, stretch.end) or stretch.said).rstrip(" ?!.")}
 
 
 def _passed_on(stretch: Stretch) -> Fields:
@@ -369,7 +349,7 @@ FILLERS: Final[Mapping[str, Filler]] = {
     "board": _day,
     "when_is_class": _day,
     "why": _movement,
-    "joins_class": _each_day,
+    "joins_class": _each_day_wanted,
     "leaves_class": _each_day,
     "remind": _remind,
     "no_reminders": _day,
