@@ -25,6 +25,10 @@ class Result(Value):
     unfinished: bool = False
 
 
+# Nothing that is told in minutes is longer than a week.
+_WEEK_MIN = 7 * 24 * 60
+
+
 class Act(Value):
     """`text`: the words it was read from. Days are as they were said, in plain words; people by their names."""
 
@@ -134,7 +138,7 @@ class Sore(Act):
 
 class HasMinutes(Act):
     act: Literal["has_minutes"] = "has_minutes"
-    minutes: int | None = None
+    minutes: Annotated[int, Field(ge=0, le=_WEEK_MIN)] | None = None
 
 
 class Sick(Act):
@@ -282,7 +286,7 @@ class LeavesClass(Act):
 
 class Remind(Act):
     act: Literal["remind"] = "remind"
-    minutes_before: int | None = None
+    minutes_before: Annotated[int, Field(ge=0, le=_WEEK_MIN)] | None = None
 
 
 class NoReminders(Act):
@@ -345,7 +349,7 @@ class TellsClass(Act):
     act: Literal["class"] = "class"
     rule: str | None = None
     time: str | None = None
-    minutes: int | None = None
+    minutes: Annotated[int, Field(ge=0, le=_WEEK_MIN)] | None = None
     link: str | None = None
 
 

@@ -130,10 +130,12 @@ class Marked:
         ]
 
     def means(self, at: int, *meanings: str) -> bool:
-        return any(one in self.meanings[at] for one in meanings)
+        return at < len(self.meanings) and any(one in self.meanings[at] for one in meanings)
 
     def helps(self, at: int, kind: str) -> str | None:
-        """What the word here says as a small word of this kind."""
+        """What the word here says as a small word of this kind; None where the text has ended."""
+        if at >= len(self.helping):
+            return None
         return next((sense.value for sense in self.helping[at] if sense.kind == kind), None)
 
 

@@ -5,6 +5,8 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from typing import Any, Final, cast
 
+from pydantic import ValidationError
+
 from core.athletes.values import Equipment
 from core.measures import MassUnit
 from core.understanding.acts import ACTS, AnyAct
@@ -25,12 +27,15 @@ Filler = Callable[[Stretch], Fields | Sequence[Fields] | None]
 
 
 def fill(act: str, stretch: Stretch) -> tuple[AnyAct, ...]:
-    """The acts of this name that a stretch tells; none where what they need isn't there."""
-    filled = FILLERS.get(act, _as_it_is)(stretch)
-    if filled is None:
+    """The acts of this name that a stretch tells; none where what they need isn't there, or is beyond all bounds."""
+    try:
+        filled = FILLERS.get(act, _as_it_is)(stretch)
+        if filled is None:
+            return ()
+        several = [filled] if isinstance(filled, dict) else filled
+        return tuple(cast("AnyAct", ACTS[act](**{"text": stretch.said} | fields)) for fields in several)
+    except ValidationError:
         return ()
-    several = [filled] if isinstance(filled, dict) else filled
-    return tuple(cast("AnyAct", ACTS[act](**{"text": stretch.said} | fields)) for fields in several)
 
 
 def _as_it_is(_: Stretch) -> Fields:
