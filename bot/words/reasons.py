@@ -138,7 +138,7 @@ def _plainly(line: VersionLine) -> str:
         case Because.ASKED:
             return ASKED.get(about, "As you asked")
         case Because.LIGHT_DUTY if about:
-            return f"Easier on purpose, for the sake of your {_spared(about)}"
+            return _easy_for(about)
         case Because.SPACE:
             return f"Changed because {PLACES.get(about, 'the place does not allow it')}"
         case _:
@@ -149,6 +149,13 @@ def _by_itself(line: VersionLine) -> str:
     """A reason that needs no more words; only what is held can be lighter."""
     words = PLAIN[line.reason.because]
     return words if line.load_kg is not None else words.replace("Lighter for now", "Easier for now", 1)
+
+
+def _easy_for(about: str) -> str:
+    """A state that isn't somebody's own thing to spare has words of its own."""
+    if about in OWN_SAKES:
+        return f"{OWN_SAKES[about]}: easy on purpose"
+    return f"Easier on purpose, for the sake of your {_spared(about)}"
 
 
 def _spared(about: str) -> str:

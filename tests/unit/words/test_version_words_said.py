@@ -8,7 +8,7 @@ from bot.words.reasons import reason_words
 from bot.words.versions import what_words
 from core.athletes.values import Screening
 from core.measures import MassUnit
-from core.scaling.values import Because, Change, Say
+from core.scaling.values import Because, Change, Reason, Say
 from tests.unit.scaling.people import athlete, did, lines, version
 
 PREGNANT = athlete("Lene", owns=["chair", "table"], limits=("pregnancy",))
@@ -78,6 +78,20 @@ def test_nobody_reads_out_a_dozen_names(because):
     told = aloud_words(Say(because=because, block=1, line=1, written="10 push-ups", names=names, of=9))
     assert "4 of 9" in told
     assert "Noor" not in told
+
+
+@pytest.mark.parametrize(
+    ("about", "words"),
+    [
+        ("pregnancy-middle", "Kinder while you're pregnant: easy on purpose"),
+        ("knee", "Easier on purpose, for the sake of your sore knee"),
+        ("legs", "Easier on purpose, for the sake of your sore legs"),
+    ],
+)
+def test_what_goes_easy_says_for_whose_sake_in_a_whole_sentence(about, words):
+    (line,) = lines("AMRAP 12\n10 air squats", athlete())
+    eased = line.model_copy(update={"reason": Reason(because=Because.LIGHT_DUTY, about=about)})
+    assert reason_words(eased, MassUnit.KG).startswith(words)
 
 
 def test_who_goes_easy_is_never_told_that_it_is_light_for_them():
