@@ -84,9 +84,19 @@ class Visit:
             stored = [one for one in stored if one.group_id == self.here]
         if self.seen:
             return stored
+        if not stored:
+            await self._may_be_back()
         self._must_know(stored, MEMBER_LASTS, needed=False)
         places = {one.group_id: self.sightings[one.group_id, one.person.user_id] for one in stored}
         return [one for one in stored if places[one.group_id].standing is not Standing.OUTSIDE]
+
+    async def _may_be_back(self) -> None:
+        """That they joined again may still wait in the group's lane: whoever belongs nowhere any more is looked up."""
+        left = {
+            (one.group_id, one.person.user_id) for one in await self.uow.groups.groups_left(self.person.id)
+        }
+        if left - self.asked:
+            raise StandingUnknown(frozenset(left), needed=False)
 
     def changed(self) -> None:
         """Something about their memberships was written."""

@@ -61,9 +61,9 @@ _LEFT = (
     .where(tables.group.c.id == tables.membership.c.group_id, tables.group.c.state == GroupState.LEFT)
     .exists()
 )
-_GROUPS_OF = _MEMBERS.where(
-    tables.membership.c.left_at.is_(None), tables.membership.c.person_id == bindparam("person"), ~_LEFT
-)
+_PERSONS = _MEMBERS.where(tables.membership.c.person_id == bindparam("person"), ~_LEFT)
+_GROUPS_OF = _PERSONS.where(tables.membership.c.left_at.is_(None))
+_GROUPS_LEFT = _PERSONS.where(tables.membership.c.left_at.is_not(None))
 
 
 def told_apart(members: Sequence[Membership]) -> list[Membership]:
@@ -161,6 +161,10 @@ class Groups(Repository):
     async def groups_of(self, person_id: int) -> list[Membership]:
         """List where the person belongs, in groups the bot is still in, oldest first."""
         return [_membership_of(row) for row in await self._all(_GROUPS_OF, {"person": person_id})]
+
+    async def groups_left(self, person_id: int) -> list[Membership]:
+        """List where they belonged once, in groups the bot is still in."""
+        return [_membership_of(row) for row in await self._all(_GROUPS_LEFT, {"person": person_id})]
 
     async def members(self, group_id: int, role: Role | None = None) -> list[Membership]:
         """Who belongs to the group now, first come first; whoever shares a name is told apart: `Bo`, `Bo (2)`."""

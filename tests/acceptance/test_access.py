@@ -186,6 +186,9 @@ async def test_told_of_a_change_it_counts_at_once(crew):
     await crew.coach.removes(ilse, from_=crew.group)
     await ilse.says("/board")
     await ilse.hears("That's for members of its group")
+    await ilse.joins(crew.group)
+    await ilse.says("/board")
+    await ilse.hears("No scores yet")
 
 
 async def test_who_left_finds_nothing_any_more(crew):
