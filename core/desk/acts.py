@@ -20,7 +20,7 @@ from core.desk.scene import Scene, scene_of
 from core.desk.understood import BESIDE, in_own_words, matter, understood
 from core.desk.visit import Visit
 from core.notation.yes_no import calls_it_off
-from core.store.records import Purpose
+from core.store.records import OpenQuestion, Purpose
 from core.understanding import acts as a
 from core.understanding.values import Understood
 
@@ -86,6 +86,7 @@ USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
     a.NoteFault: coa.note_fault,
     a.WhoReported: coa.who_reported,
     a.WhoNeedsMe: coa.who_needs_me,
+    a.Roster: coa.roster,
     # everybody
     a.Thanks: ath.thanks,
     a.Greeting: ath.greeting,
@@ -140,7 +141,8 @@ async def as_clear_acts(visit: Visit, text: str, replied_to: int | None) -> Outc
     if "\n" in text.strip() or await keeps(visit, "any_time") or await coached_groups(visit):
         return None
     scene = await scene_of(visit, text, replied_to)
-    told = in_own_words(text, scene.record.session if scene.record else None)
+    question = await visit.uow.questions.open_in(visit.chat)
+    told = in_own_words(text, scene.record.session if scene.record else None, question)
     acts = matter(told)
     names = {act.act for act in acts}
     if names and names <= AT_ANY_TIME and not told.unread:
@@ -148,17 +150,19 @@ async def as_clear_acts(visit: Visit, text: str, replied_to: int | None) -> Outc
         return outcome and as_one(visit, outcome)
     if len(names) < 2 or names <= OF_ONE_SCORE or any(type(act) not in USE_CASES for act in acts):  # noqa: PLR2004
         return None
-    return None if await keeps(visit, "several") else await all_of_them(visit, told, scene)
+    return None if await keeps(visit, "several") else await all_of_them(visit, told, scene, question)
 
 
-async def all_of_them(visit: Visit, told: Understood, scene: Scene) -> Outcome | None:
+async def all_of_them(
+    visit: Visit, told: Understood, scene: Scene, question: OpenQuestion | None
+) -> Outcome | None:
     """First what is beside the open question, then its answer, as that goes on to the version."""
     acts = matter(told)
-    answers = await answering(visit, acts)
+    answers = answering(question, acts)
     if answers is None:
         return None
     outcome, unread = await carry_out(visit, [act for act in acts if act not in answers], scene)
-    answered = await answer_open(visit, answers) if answers else None
+    answered = await tell_answer(visit, question.refs, in_words(answers)) if question and answers else None
     done = (outcome or Outcome()) + (answered or Outcome())
     left = (*unread, *told.unread, *(() if answered else (act.text for act in answers)))
     if outcome is None and answered is None:
@@ -166,20 +170,15 @@ async def all_of_them(visit: Visit, told: Understood, scene: Scene) -> Outcome |
     return as_one(visit, done + (await left_over(visit, left) if left else Outcome()))
 
 
-async def answering(visit: Visit, acts: Sequence[a.AnyAct]) -> tuple[a.AnyAct, ...] | None:
+def answering(question: OpenQuestion | None, acts: Sequence[a.AnyAct]) -> tuple[a.AnyAct, ...] | None:
     """The acts that answer what is open; none where nothing is, and None where none of them does."""
-    question = await visit.uow.questions.open_in(visit.chat)
     if question is None:
         return ()
     return tuple(act for act in acts if act.act in ANSWERED_BY[question.kind]) or None
 
 
-async def answer_open(visit: Visit, acts: Sequence[a.AnyAct]) -> Outcome | None:
-    """The open question hears the words of these alone."""
-    question = await visit.uow.questions.open_in(visit.chat)
-    if question is None:
-        return None
-    return await tell_answer(visit, question.refs, ", ".join(act.text for act in acts))
+def in_words(acts: Sequence[a.AnyAct]) -> str:
+    return ", ".join(act.text for act in acts)
 
 
 # Of these a coach speaks as anybody does who trains.

@@ -1,18 +1,38 @@
 """What the visitor's words mean, with what is known of them and their group."""
 
+from collections.abc import Mapping
 from functools import cache
 from threading import Lock
+from typing import Final
 
 from core.desk.coached import coached_groups
 from core.desk.visit import Visit
 from core.sessions.values import Session
+from core.store.records import OpenQuestion
 from core.understanding.acts import AnyAct, Scored
 from core.understanding.understand import understand
 from core.understanding.values import Context, Message, Understood
+from core.understanding.values import OpenQuestion as Question
 
 _AT_ONCE = Lock()
 # Said beside any matter: nothing is done about it.
 BESIDE = frozenset({"small_talk", "greeting", "thanks"})
+# What an open question of the desk asks for, in the words of understanding.
+ASKED: Final[Mapping[str, Question]] = {
+    "equipment": "equipment",
+    "weight": "equipment",
+    "set": "equipment",
+    "limits": "limits",
+    "body_mass": "weight",
+    "ability": "ability",
+    "pain": "pain",
+    "consent": "consent",
+    "screening": "screening",
+    "signs": "screening",
+    "score": "score",
+    "zone": "zone",
+    "own_zone": "zone",
+}
 
 
 @cache
@@ -34,10 +54,11 @@ async def understood(visit: Visit, text: str, session: Session | None = None) ->
     return understand(Message(text=text, role="coach"), Context(people=names, session=session))
 
 
-def in_own_words(text: str, session: Session | None = None) -> Understood:
-    """What they mean if somebody says them of themselves."""
+def in_own_words(text: str, session: Session | None = None, open_: OpenQuestion | None = None) -> Understood:
+    """What they mean if somebody says them of themselves, who was asked the open question."""
     get_ready()
-    return understand(Message(text=text), Context(session=session))
+    asked = ASKED.get(open_.kind, "") if open_ else ""
+    return understand(Message(text=text), Context(session=session, question=asked))
 
 
 def matter(told: Understood) -> tuple[AnyAct, ...]:

@@ -14,6 +14,8 @@ _LOADED: Final = frozenset({Format.SETS, Format.MAX_LOAD})
 _HOUR_MIN: Final = 60
 _MINUTE_S: Final = 60
 _FAILED_WITHIN: Final = 3
+# While any other question is open, a bare number is its answer.
+_ASKS_FOR_IT: Final = frozenset({"", "score"})
 
 
 def results(stretch: Stretch) -> tuple[Result, ...]:
@@ -202,7 +204,9 @@ def _far(stretch: Stretch) -> Result | None:
 
 
 def _bare(stretch: Stretch) -> Result | None:
-    """Numbers with nothing beside them: what they count is told by the session."""
+    """Numbers with nothing beside them: what they count is told by the session; asked for something else, by that."""
+    if stretch.context.question not in _ASKS_FOR_IT:
+        return None
     numbers = [
         one
         for one in stretch.quantities("number")
