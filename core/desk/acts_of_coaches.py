@@ -11,7 +11,7 @@ from core.desk.outcome import Outcome
 from core.desk.overseeing import see_needs
 from core.desk.says.faults import FaultUnclear
 from core.desk.says.sessions import NotAmended
-from core.desk.says.talk import NobodyNeedsYou
+from core.desk.says.talk import NobodyNeedsYou, WhoTrains
 from core.desk.scene import Scene
 from core.desk.sessions import draft_session
 from core.desk.visit import Visit
@@ -19,7 +19,7 @@ from core.desk.withdrawing import withdraw_newest
 from core.movements.lookup import catalogue
 from core.notation.people import find_name
 from core.notation.session import read_session
-from core.store.records import Membership
+from core.store.records import Membership, Role
 from core.understanding import acts as a
 
 
@@ -70,6 +70,17 @@ async def who_reported(visit: Visit, act: a.WhoReported, _: Scene) -> Outcome | 
     for one in told:
         outcome += visit.told(one)
     return outcome if told else None
+
+
+async def roster(visit: Visit, _: a.Roster, __: Scene) -> Outcome | None:
+    groups = [
+        (
+            group.title,
+            tuple(one.person.name for one in await visit.uow.groups.members(group.id, role=Role.ATHLETE)),
+        )
+        for group in await coached_groups(visit)
+    ]
+    return visit.told(WhoTrains(groups=tuple(groups))) if groups else None
 
 
 async def who_needs_me(visit: Visit, _: a.WhoNeedsMe, __: Scene) -> Outcome | None:

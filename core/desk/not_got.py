@@ -88,7 +88,6 @@ UNDONE: Final = frozenset(
         "teach",
         "event",
         "what_if",
-        "roster",
         "easy_week",
         "post",
         "withdraw",

@@ -76,4 +76,11 @@ async def test_a_place_within_a_sentence_is_offered(bellwether, room):
 
 async def test_a_coach_who_asks_how_people_join_is_told_in_the_help(crew):
     await crew.coach.says("How do I add my athletes")
-    await crew.coach.hears("your athletes join with a tap in the group")
+    await crew.coach.hears("athletes join with a tap")
+
+
+async def test_a_coach_who_asks_who_is_in_is_told_the_names(crew):
+    await crew.has("Ilse")
+    await crew.has("Bo")
+    await crew.coach.says("who is in the group?")
+    await crew.coach.hears("Harbour crew: Ilse and Bo")

@@ -9,7 +9,16 @@ from core.desk.class_commands import AboutReminders, SeeClasses
 from core.desk.coach_commands import SeeNeeds
 from core.desk.commands import AboutMe, AskHelp, ChangeAnswer, Command, MyVersion, SeeBoard, SeeScores
 from core.desk.own_commands import ExportMine, ForgetMe, PassOn
-from core.desk.says.talk import HowLongItIs, LeftOver, Nearest, NobodyNeedsYou, NotGot, NothingWaits, NotYet
+from core.desk.says.talk import (
+    HowLongItIs,
+    LeftOver,
+    Nearest,
+    NobodyNeedsYou,
+    NotGot,
+    NothingWaits,
+    NotYet,
+    WhoTrains,
+)
 from core.desk.version_commands import ChangeLines, TodayDiffers
 from core.scaling.values import Ask
 
@@ -88,7 +97,6 @@ NOT_YET: Final[Mapping[str, str]] = {
     "teach": "I can't teach a movement to everybody yet. <i>How do I do swings?</i> shows one person how.",
     "event": "I can't plan events yet, only classes: <code>class Tuesdays 18:30, 45 min</code>.",
     "what_if": "I can't work out a change before you make it yet. Change the draft in words, and I'll show how it lands.",
-    "roster": "I can't list everybody yet. A name shows what I'd give them.",
     "easy_week": "Write <i>easy week</i> for everybody, or <i>easy week for</i> and a name.",
     "post": "I see no draft of yours to post. Paste the session and I'll read it back.",
     "withdraw": "I see no session that was posted lately, so there is nothing to take back.",
@@ -109,6 +117,18 @@ def nothing_waits(_: NothingWaits) -> Worded:
 @wording("en", NobodyNeedsYou)
 def nobody_needs_you(_: NobodyNeedsYou) -> Worded:
     return Worded("Nobody needs you for it right now.")
+
+
+@wording("en", WhoTrains)
+def who_trains(said: WhoTrains) -> Worded:
+    groups = [
+        fill("<b>{group}</b>: {names}", group=group, names=listed(names) if names else "nobody yet")
+        for group, names in said.groups
+    ]
+    more = (
+        "A name shows what I'd give them. New athletes join with a tap on <i>Start with me</i> in the group."
+    )
+    return Worded("\n".join([*groups, more]))
 
 
 @wording("en", HowLongItIs)

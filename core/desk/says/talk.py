@@ -53,6 +53,12 @@ class NobodyNeedsYou(Said):
     """To a coach who asked whom to look at."""
 
 
+class WhoTrains(Said):
+    """To a coach who asked who is in: of each group its title and its athletes, first come first."""
+
+    groups: tuple[tuple[str, tuple[str, ...]], ...]
+
+
 class HowLongItIs(Said):
     """What the session itself says of its length: minutes of its parts, as far as they are told.
 
