@@ -171,7 +171,25 @@ def _missing_of_board(expected: Mapping[str, Any], blocks: list[dict[str, Any]])
     parts = [*expected.get("blocks", ()), *(one for day in expected.get("days", ()) for one in day["blocks"])]
     if len(parts) != len(blocks):
         return "number of blocks"
-    return next((what for pair in zip(parts, blocks, strict=True) if (what := _unlike(*pair))), "")
+    alike = [(_one_spelling(told), _one_spelling(read)) for told, read in zip(parts, blocks, strict=True)]
+    return next((what for pair in alike if (what := _unlike(*pair))), "")
+
+
+def _one_spelling(block: Mapping[str, Any]) -> Mapping[str, Any]:
+    """The same part told in one way, where the interface leaves several.
+
+    As much as can be of one thing in so many minutes is max_reps however it is called; what is done once through
+    has no buy-in or cash-out; the time there is to find the heaviest weight is its minutes.
+    """
+    lines, format_ = block.get("lines") or [], block.get("format")
+    if format_ == "amrap" and len(lines) == 1 and not (lines[0].get("amount") or block.get("scheme")):
+        return {**block, "format": "max_reps"}
+    if format_ == "for_time" and not (block.get("rounds") or block.get("scheme")):
+        around = [line for name in ("buy_in", "lines", "cash_out") for line in block.get(name) or ()]
+        return {**block, "buy_in": [], "lines": around, "cash_out": []}
+    if format_ == "max_load" and block.get("cap_s"):
+        return {**block, "minutes": block["cap_s"] / 60, "cap_s": None}
+    return block
 
 
 def _unlike(expected: Mapping[str, Any], found: Mapping[str, Any]) -> str:
@@ -239,8 +257,8 @@ def _unlike_score(expected: Mapping[str, Any], read: ReadScore, session: Session
         told.pop("reps", None)  # as many as the session says
     if (left := expected.get("reps_left")) is not None:
         told["reps"] = (reps_in_all(session.blocks[read.block]) or 0) - left
-    for name, as_ in (("splits", "value"), ("sets", "reps")):
-        told |= {as_: sum(expected[name])} if name in expected else {}
+    for name in ("splits", "sets"):
+        told |= {"value": sum(expected[name])} if name in expected else {}
     for name in ("calories", "distance_m"):
         told |= {"value": expected[name]} if name in expected else {}
     flags = {name: bool(expected.get(name)) for name in ("scaled", "capped")}

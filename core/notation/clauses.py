@@ -1,0 +1,93 @@
+"""Where one telling of a row ends and the next begins: `Bench 5 x 5. Then 3 rounds for time: ...`.
+
+A clause is a row of its own that keeps its columns, so that a paragraph is read like a board of several rows.
+"""
+
+import re
+from collections.abc import Iterator
+from itertools import groupby, pairwise
+from typing import NamedTuple
+
+from core.notation.phrases import PHRASES
+from core.notation.text import Row
+
+# A sentence ends before a capital or a number; behind `!` and `?` before anything.
+_END = re.compile(r"(?<=[\w)%\"'])\s?(?:[!?][!?.]*|\.)[)\"']?\s+(?=(\w))")
+# `max. 20 min`, `5 per side alt. 10`: no sentence ends here.
+_SHORTENED = re.compile(
+    r"\b(?:max|min|mins|sec|secs|approx|ca|no|nr|alt|ea|incl|excl|vs|e\.g|i\.e|w|reps?|rds?|x)$",
+    re.IGNORECASE,
+)
+_LIST_NUMBER = re.compile(r"^[\W_]*\w{1,2}$")
+_JOINT = re.compile(r"[,;]?\s(?:and\s)?then,?\s|\s\+\s|[,;]\s", re.IGNORECASE)
+_WORK = re.compile(r"[^\W\d_]{2}")
+_OPENERS = frozenset({"format", "rounds", "scheme", "every_s"})
+
+
+class Clause(NamedTuple):
+    """`is_first` of those between two empty rows, `behind` those that come after it; `is_alone`: all of its row."""
+
+    row: Row
+    is_first: bool
+    is_alone: bool
+    behind: tuple[Row, ...]
+
+
+def clauses(every: tuple[Row, ...]) -> Iterator[Clause]:
+    """The clauses of rows, in order."""
+    for is_empty, paragraph in groupby(every, key=lambda row: not row.text.strip()):
+        if is_empty:
+            continue
+        parts = [tuple(_of_row(row)) for row in paragraph]
+        told = tuple(part for row in parts for part in row)
+        alone = [len(row) == 1 for row in parts for _ in row]
+        for at, part in enumerate(told):
+            yield Clause(part, at == 0, alone[at], told[at + 1 :])
+
+
+def _of_row(row: Row) -> Iterator[Row]:
+    for start, end in pairwise(_marks(row.text)):
+        yield Row(row.number, " " * start + row.text[start:end], row.columns[:end], row.typed)
+
+
+def _marks(text: str) -> list[int]:
+    sentences = [0, *(match.end() for match in _END.finditer(text) if _ends(match, text)), len(text)]
+    marks = [0]
+    for start, end in pairwise(sentences):
+        marks += [
+            joint.start() for joint in _JOINT.finditer(text, start, end) if _parts(text, marks[-1], joint)
+        ]
+        marks.append(end)
+    return marks
+
+
+def _ends(match: re.Match[str], text: str) -> bool:
+    before, after = text[: match.start()], match[1]
+    if _LIST_NUMBER.match(before) or _is_open(before):
+        return False
+    if "." not in match[0]:
+        return True
+    return after.isupper() or (after.isdigit() and not _SHORTENED.search(before))
+
+
+def _is_open(text: str) -> bool:
+    """Whether a bracket is open: what stands in it belongs together."""
+    return any(text.count(one) > text.count(other) for one, other in ("()", "[]"))
+
+
+def _parts(text: str, start: int, joint: re.Match[str]) -> bool:
+    """Whether both sides of a joint say how something is done: `tabata squats, tabata sit-ups`."""
+    before = _opener(text, start)
+    told = before is not None and _WORK.search(text, before, joint.start())
+    return bool(told) and _opener(text, joint.end()) is not None
+
+
+def _opener(text: str, start: int) -> int | None:
+    """Where words for a format end that begin here."""
+    lower = text.lower()
+    while start < len(lower) and not lower[start].isalnum():
+        start += 1
+    for phrase in PHRASES:
+        if (match := phrase.pattern.match(lower, start)) and phrase.facts(match).keys() & _OPENERS:
+            return match.end()
+    return None

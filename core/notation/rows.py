@@ -1,0 +1,45 @@
+"""What a row's facts say of its pieces, and its pieces of the block: `EMOM, 16 minutes`, `squat 1RM`."""
+
+import re
+
+from core.measures import AmountUnit, MassUnit
+from core.notation.bare_numbers import settle_squat
+from core.notation.names import Lexicon
+from core.notation.pieces import Piece
+from core.notation.quantities import MINUTE_S
+from core.notation.reading import Reading
+from core.sessions.values import Format
+
+_UNIT = re.compile(
+    r"(?:[(\[]|\b(?:in|are|all|weights?|loads?|numbers?)\s)\s?(?P<unit>pounds|lbs?|kilos?|kgs?|kilograms)\b"
+)
+_CLOCKED = frozenset({Format.AMRAP, Format.INTERVALS, Format.MAX_REPS, Format.MAX_LOAD})
+
+
+def unit_of_all(text: str) -> MassUnit | None:
+    """The unit that a row says of every bare load under it: `(pounds)`, `weights in lb`."""
+    match = _UNIT.search(text)
+    return None if match is None else MassUnit.LB if match["unit"][0] in "lp" else MassUnit.KG
+
+
+def settle_row(reading: Reading, lexicon: Lexicon) -> None:
+    """A time beside a clock is how long it runs, and the heaviest squat has a bar."""
+    heaviest = reading.facts.get("format") is Format.MAX_LOAD
+    for piece in list(reading.pieces):
+        if heaviest:
+            settle_squat(piece, lexicon)
+        elif _is_time_alone(piece) and _takes_minutes(reading):
+            reading.facts["minutes"] = (piece.amount or 0) / MINUTE_S
+            reading.pieces.remove(piece)
+            reading.unread = [one for one in reading.unread if one.start != piece.start]
+
+
+def _is_time_alone(piece: Piece) -> bool:
+    said = piece.unread or piece.meaning or piece.sets or piece.loads_kg or piece.most or piece.amount_to
+    return piece.unit is AmountUnit.SECONDS and not said and (piece.amount or 0) >= MINUTE_S
+
+
+def _takes_minutes(reading: Reading) -> bool:
+    counted = reading.facts.keys() & {"minutes", "rounds", "cap_s", "work_s"}
+    laddered = "scheme" in reading.facts and "format" not in reading.facts
+    return not counted and (laddered or reading.facts.get("format") in _CLOCKED)

@@ -1,0 +1,186 @@
+"""Where a board's parts begin: in paragraphs, under each other, and what a part is when nobody says so."""
+
+import pytest
+
+from core.movements.lookup import catalogue
+from core.notation.session import read_session
+from core.notation.writing import write_session
+from tests.unit.notation.test_session_words import fields, understood
+
+
+def read(text):
+    return read_session(text, catalogue()).session.blocks
+
+
+PARAGRAPHS = [
+    "Back squat 5 x 5 @ 60 kg. Then 3 rounds for time: 10 burpees, 200 m run. 8 min cap.",
+    "Back squat 5 x 5 @ 60 kg\nthen 3 rounds for time: 10 burpees, 200 m run. 8 min cap",
+    "Morning all! Back squat 5 x 5 @ 60 kg. Have some water. 3 rounds for time of 10 burpees, 200 m run, cap 8 min.",
+]
+
+
+@pytest.mark.parametrize("text", PARAGRAPHS)
+def test_a_paragraph_is_read_sentence_by_sentence(text):
+    first, second = read(text)
+    assert (first.format, first.rounds, second.format, second.rounds) == ("sets", 5, "for_time", 3)
+    assert (second.cap_s, [line.movement for line in second.lines]) == (480, ["burpee", "run"])
+
+
+ONE_SENTENCE = [
+    "AMRAP 12: 10 burpees, max. 5 pull-ups",
+    "1. AMRAP 12\n10 burpees\n5 pull-ups",
+    "AMRAP 12 (no rest. None. At all.)\n10 burpees\n5 pull-ups",
+]
+
+
+@pytest.mark.parametrize("text", ONE_SENTENCE)
+def test_a_dot_that_ends_no_sentence_parts_nothing(text):
+    assert len(read(text)) == 1
+
+
+def test_what_joins_two_things_that_each_say_how_they_are_done_parts_them():
+    first, second = read("Tabata squats, tabata sit-ups")
+    assert ([one.movement for one in first.lines], [one.movement for one in second.lines]) == (
+        ["air squat"],
+        ["sit-up"],
+    )
+
+
+def test_how_it_is_done_may_be_said_behind_what_is_done_in_any_number_of_rows():
+    (block,) = read("21-15-9\nthrusters 40/30\npull-ups\nfor time, cap 12. Round back? Stop.")
+    assert fields(block, ("format", "cap_s")) == {"format": "for_time", "cap_s": 720}
+
+
+def test_sets_under_each_other_are_done_one_after_the_other_each_with_its_rest():
+    blocks = understood(
+        "4 x 8 bench press @ 60 kg, rest 90 s\n3 x 10 bent-over rows @ 40 kg, rest 60 s"
+    ).blocks
+    assert [(block.rounds, block.rest_s, block.lines[0].movement) for block in blocks] == [
+        (4, 90, "bench press"),
+        (3, 60, "bent-over row"),
+    ]
+
+
+def test_what_has_the_letter_of_the_row_before_is_done_in_turn_with_it():
+    (block,) = understood(
+        "A1. 3 x 8 bench press @ 60 kg\nA2. 3 x 10 bent-over rows @ 40 kg\nrest 60 s"
+    ).blocks
+    assert len(block.lines) == 2
+
+
+LIFTS = ["Deadlift 5 x 3 @ 100 kg", "Front squat 3-3-2-2-1", "find a 1RM bench press", "5 x 5 pull-ups"]
+
+
+@pytest.mark.parametrize("text", LIFTS)
+def test_sets_that_nobody_put_under_a_heading_are_strength_work(text):
+    assert understood(text).blocks[0].kind == "strength"
+
+
+def test_a_heading_says_what_kind_of_work_sets_are():
+    assert understood("Main\nDeadlift 5 x 3 @ 100 kg").blocks[0].kind == "main"
+
+
+IN_SETS = [
+    ("Plank 3 x 60 s", {"format": "hold", "rounds": 3}, 60),
+    ("dead hang 3 x max", {"format": "hold", "rounds": 3}, None),
+    ("pull-ups - 5 sets, max each", {"format": "max_reps", "rounds": 5}, None),
+    ("push-ups 3 x max, rest 2 min", {"format": "max_reps", "rounds": 3, "rest_s": 120}, None),
+]
+
+
+@pytest.mark.parametrize(("text", "wanted", "amount"), IN_SETS)
+def test_holds_and_as_much_as_goes_may_come_in_sets_and_are_written_as_they_were_meant(text, wanted, amount):
+    (block,) = understood(text).blocks
+    assert (fields(block, wanted), block.lines[0].amount) == (wanted, amount)
+    written = write_session(understood(text))
+    assert ("as long as possible" in written.lower()) is (block.format == "hold" and amount is None)
+
+
+CLOCKS = [
+    (
+        "Work: 40 seconds. Rest: 20 seconds. Rounds: 3.\nSquats\nburpees",
+        {"work_s": 40, "rest_s": 20, "every_s": 60},
+    ),
+    ("Every minute on the minute, 16 minutes: 12 swings", {"every_s": 60, "minutes": 16}),
+    ("Ascending ladder, 9 minutes: 3, 6, 9, 12, 15, 18...\npush-ups", {"format": "amrap", "minutes": 9}),
+    ("8x200 run 1min rst btw", {"format": "intervals", "rounds": 8, "rest_s": 60}),
+    ("bench press 3,3,2,2,1,1", {"format": "sets", "scheme": [3, 3, 2, 2, 1, 1]}),
+    (
+        "21 15 9 thrusters 42.5/30 + pull-ups ft cap10",
+        {"format": "for_time", "scheme": [21, 15, 9], "cap_s": 600},
+    ),
+    ("5 rounds\n10 push-ups\n20 squats\nRecord the total time.", {"format": "for_time", "rounds": 5}),
+]
+
+
+@pytest.mark.parametrize(("text", "wanted"), CLOCKS)
+def test_a_clock_is_read_in_however_many_sentences_it_is_told(text, wanted):
+    (block,) = read(text)
+    assert fields(block, wanted) == wanted
+
+
+def test_a_beginning_and_an_end_are_done_once():
+    (block,) = understood(
+        "For time\nStart: 50 rope skips\nThen 5 rounds of\n8 push-ups\nEnd: 400 m run"
+    ).blocks
+    assert ([one.movement for one in block.buy_in], [one.movement for one in block.cash_out]) == (
+        ["rope skip"],
+        ["run"],
+    )
+
+
+# Short forms of the trade (common practice, no source).
+SHORT = [
+    ("10pu", "push-up"),
+    ("10 mu", "muscle-up"),
+    ("20 air sq", "air squat"),
+    ("8 bbjo 60/50", "burpee"),
+    ("10 burp", "burpee"),
+    ("9 thrstrs 40/30", "thruster"),
+    ("5 strct pullup", "pull-up"),
+    ("5 hpc 60/40", "hang power clean"),
+    ("100 skips", "rope skip"),
+    ("10 over-the-bar burpees", "burpee"),
+    ("10 dips chair", "chair dip"),
+    ("10 rows under a table", "table row"),
+    ("10 push-ups with hand release", "push-up"),
+    ("10 DB rows e/s 20 kg", "single-arm row"),
+]
+
+
+@pytest.mark.parametrize(("typed", "movement"), SHORT)
+def test_short_forms_and_turned_words_are_read(typed, movement):
+    (block,) = read(f"AMRAP 12\n{typed}")
+    assert [line.movement for line in block.lines] == [movement]
+
+
+def test_a_short_form_that_may_be_something_else_is_said_back():
+    (corrected,) = read_session("AMRAP 12\n10 pu", catalogue()).corrected
+    assert corrected.read_as == "push-up"
+
+
+LOADS = [
+    ("30 kettlebell swings, 16kg ladies 24kg gents", [24, 16], None),
+    ("30 kettlebell swings, 24 kg men / 16 kg women", [24, 16], None),
+    ("12 lunges with 2 dumbbells of 12.5", [12.5], 2),
+    ("8 DB thrusters 2x10", [10], 2),
+    ("8 push presses dbs 15/10", [15, 10], 2),
+    ("8 single-leg deadlifts, 8 kg in one hand", [8], 1),
+    ("10 goblet squats 16 kg or 12 kg", [16, 12], None),
+]
+
+
+@pytest.mark.parametrize(("typed", "loads", "count"), LOADS)
+def test_loads_are_read_by_whose_and_how_many_they_are(typed, loads, count):
+    (line,) = read(f"AMRAP 12\n{typed}")[0].lines
+    assert ([float(load) for load in line.loads_kg], line.count) == (loads, count)
+
+
+def test_a_load_by_itself_is_for_all_that_are_done_with_one():
+    lines = read("5 rounds for time: 10 goblet squats, 10 swings, 10 burpees. 16 kg or 12 kg.")[0].lines
+    assert [[float(load) for load in line.loads_kg] for line in lines] == [[16, 12], [16, 12], []]
+
+
+def test_bare_loads_are_in_the_unit_that_stands_above_them():
+    (line,) = read("Strength (pounds)\nDeadlift 5 x 5 @ 225")[0].lines
+    assert float(line.loads_kg[0]) == pytest.approx(102.06, abs=0.01)  # 225 x 0.45359237 (pound of 1959)
