@@ -61,6 +61,18 @@ def _quality(block: VersionBlock) -> str:
     return f"{rounds}no clock: take your time".capitalize()
 
 
+def _in_sets(block: VersionBlock, how: str) -> str:
+    """`5 sets, 2 minutes rest after each: as many as you can`; how it is done where it is done once."""
+    return how if (block.rounds or 1) == 1 else f"{_sets(block)}: {how[0].lower()}{how[1:]}"
+
+
+def _hold(block: VersionBlock) -> str:
+    if all(line.amount is not None for line in block.lines):
+        return _sets(block)
+    how = "as long as your position stays clean" if block.scored else "and stop well before you have to"
+    return _in_sets(block, f"Hold {how}" if block.scored else f"Hold, {how}")
+
+
 def _most(block: VersionBlock) -> str:
     if _counts_calories(block):
         return f"As many calories as you can{_within(block)}"
@@ -80,12 +92,8 @@ def _most_gently(block: VersionBlock) -> str:
 HEADINGS: dict[Format, Callable[[VersionBlock], str]] = {
     Format.INTERVALS: _intervals,
     Format.SETS: _sets,
-    Format.HOLD: lambda block: (
-        "Hold as long as your position stays clean"
-        if block.scored
-        else "Hold, and stop well before you have to"
-    ),
-    Format.MAX_REPS: _most,
+    Format.HOLD: _hold,
+    Format.MAX_REPS: lambda block: _in_sets(block, _most(block)),
     Format.MAX_LOAD: lambda block: (
         f"Work up to the heaviest that stays clean{_within(block)}; stop with one or two left in you"
     ),

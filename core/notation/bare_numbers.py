@@ -29,7 +29,8 @@ def settle(piece: Piece, lexicon: Lexicon, unit: MassUnit) -> None:
     _settle_only_number(piece, lexicon)
     _settle_inches(piece)
     _settle_row(piece, lexicon)
-    _settle_squat(piece, lexicon)
+    if _is_heavy(piece):
+        settle_squat(piece, lexicon)
     _settle_load(piece, lexicon, unit)
 
 
@@ -95,15 +96,19 @@ def _settle_row(piece: Piece, lexicon: Lexicon) -> None:
     if not (counted or (held and piece.unit in {None, AmountUnit.SECONDS})):
         return
     if piece.meaning and piece.meaning.spelling == AMBIGUOUS_ROW:
-        piece.meaning = lexicon.exact("bent-over row") or piece.meaning
+        one_armed = piece.per_side and piece.implement in {None, "dumbbell", "kettlebell"}
+        piece.meaning = lexicon.exact("single-arm row" if one_armed else "bent-over row") or piece.meaning
 
 
-def _settle_squat(piece: Piece, lexicon: Lexicon) -> None:
-    """A bare `squat` with a share of one's best, or more than can be held in front, is done with a bar."""
-    if piece.meaning is None or not _PLAIN_SQUAT.match(piece.meaning.spelling):
-        return
+def _is_heavy(piece: Piece) -> bool:
+    """With a share of one's best, or more than can be held in front."""
     of_best = piece.load_rule and (piece.load_rule.percent or piece.load_rule.heavy)
-    if of_best or any(load >= _ON_THE_BACK_KG for load in piece.loads_kg):
+    return bool(of_best) or any(load >= _ON_THE_BACK_KG for load in piece.loads_kg)
+
+
+def settle_squat(piece: Piece, lexicon: Lexicon) -> None:
+    """A bare `squat` that is heavy is done with a bar."""
+    if piece.meaning and _PLAIN_SQUAT.match(piece.meaning.spelling):
         piece.meaning = lexicon.exact("back squat") or piece.meaning
 
 

@@ -2,7 +2,6 @@
 
 from collections.abc import Iterator
 from dataclasses import replace
-from itertools import groupby
 from typing import NamedTuple
 
 from core.measures import AmountUnit
@@ -15,7 +14,7 @@ from core.notation.slips import without_slips
 from core.notation.text import Row
 from core.notation.unread import Stretch, named, whole
 from core.notation.values import NotUnderstood
-from core.sessions.values import Block, Format, Line
+from core.sessions.values import Block, BlockKind, Format, Line
 
 
 class Problem(NamedTuple):
@@ -55,7 +54,7 @@ def finish(draft: Draft) -> tuple[list[Block], list[NotUnderstood]]:
 
 
 def _parts(draft: Draft) -> Iterator[Draft]:
-    """One draft per run of lines with the same number of sets, or per `2 min max ...`; most often one."""
+    """One draft per line that has its own number of sets, or per `2 min max ...`; most often one."""
     if again := draft.facts.get("again"):
         yield from _again(draft, again)
         return
@@ -65,19 +64,18 @@ def _parts(draft: Draft) -> Iterator[Draft]:
     if len(pieces) > 1 and most and said in {None, Format.MAX_REPS}:
         yield from _one_by_one(draft)
         return
-    sets = {piece.sets for piece in pieces}
-    if said not in {None, Format.SETS} or None in sets or len(sets) == 1:
+    in_turn = draft.letter or draft.kind in UNSCORED or any("super" in note.lower() for note in draft.notes)
+    if said not in {None, Format.SETS} or in_turn or len(pieces) == 1 or not all(one.sets for one in pieces):
         yield draft
         return
-    for _, run in groupby(draft.lines, key=lambda placed: placed.piece.sets):
-        yield replace(draft, lines=list(run))
+    yield from _one_by_one(draft)
 
 
 def _one_by_one(draft: Draft) -> Iterator[Draft]:
-    """A draft per line; the rest lies between them, none behind the last."""
+    """A draft per line; the rest lies between them, none behind the last unless its own sets have it."""
     for placed in draft.lines:
         facts = dict(draft.facts)
-        if placed is draft.lines[-1]:
+        if placed is draft.lines[-1] and not placed.piece.sets:
             facts.pop("rest_s", None)
         yield replace(draft, lines=[placed], facts=facts)
 
@@ -106,6 +104,8 @@ def _block(draft: Draft) -> tuple[Block, list[Problem]]:
     if format_ is None:
         problems.append(Problem(draft.row, guess="for time"))
         format_ = Format.QUALITY
+    if "work_s" in facts and "rest_s" in facts and format_ is Format.INTERVALS:
+        facts.setdefault("every_s", facts["work_s"] + facts["rest_s"])
     facts |= {"format": format_, "rounds": facts.get("rounds") or _sets(draft)}
     _settle_minutes(facts, draft)
     problems += _missing(draft, facts)
@@ -125,7 +125,7 @@ def _block(draft: Draft) -> tuple[Block, list[Problem]]:
     }
     block = Block.model_validate(
         {
-            "kind": draft.kind,
+            "kind": _kind(draft, format_),
             "scored": not unscored,
             "rest_stations": tuple(sorted({rest.station for rest in draft.rests})) if kept else (),
             "notes": "; ".join(notes) or None,
@@ -135,6 +135,12 @@ def _block(draft: Draft) -> tuple[Block, list[Problem]]:
         | lines
     )
     return block, problems
+
+
+def _kind(draft: Draft, format_: Format) -> BlockKind:
+    """Sets that nobody put under a heading are strength work."""
+    lifted = not draft.headed and draft.kind is BlockKind.MAIN and format_ in {Format.SETS, Format.MAX_LOAD}
+    return BlockKind.STRENGTH if lifted else draft.kind
 
 
 def _at_stations(pieces: list[Piece], format_: Format, *, resting: bool) -> list[Piece]:

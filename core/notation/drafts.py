@@ -36,6 +36,7 @@ class Draft:
     station: int | None = None
     kind: BlockKind = BlockKind.MAIN
     headed: bool = False
+    letter: str | None = None
     facts: Facts = field(default_factory=dict)
     lines: list[Placed] = field(default_factory=list)
     buy_in: list[Placed] = field(default_factory=list)

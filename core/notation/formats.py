@@ -5,9 +5,11 @@ from collections.abc import Callable
 from core.measures import AmountUnit
 from core.notation.drafts import Draft
 from core.notation.manners import GOES_ON
+from core.notation.pieces import Piece
 from core.sessions.values import BlockKind, Format
 
 UNSCORED = {BlockKind.WARM_UP, BlockKind.COOL_DOWN, BlockKind.SKILL}
+_OF_MOST = {None, Format.AMRAP, Format.MAX_REPS, Format.SETS}
 _MOST_IN_A_SET = 12
 _MOST_SETS = 8
 
@@ -22,19 +24,17 @@ def which_format(draft: Draft) -> Format | None:
 
 
 def _most(draft: Draft, said: Format | None) -> Format | None:
-    """`max push-ups`, `max plank`, and `2 min amrap: push-ups`."""
+    """`max push-ups`, `3 x max plank`, and `2 min amrap: push-ups`."""
     only = draft.only
-    if (
-        only is None
-        or only.sets
-        or draft.facts.get("scheme")
-        or said not in {None, Format.AMRAP, Format.MAX_REPS}
-    ):
+    if only is None or draft.facts.get("scheme") or said not in _OF_MOST:
         return None
-    if not (only.most or (said is Format.AMRAP and not only.amount)):
+    if not (only.most or (said is Format.AMRAP and not only.amount and not only.sets)):
         return None
-    held = only.meaning and only.meaning.unit is AmountUnit.SECONDS
-    return Format.HOLD if held and said is None else Format.MAX_REPS
+    return Format.HOLD if _is_held(only) and said in {None, Format.SETS} else Format.MAX_REPS
+
+
+def _is_held(piece: Piece) -> bool:
+    return piece.meaning is not None and piece.meaning.unit is AmountUnit.SECONDS
 
 
 def _distance(draft: Draft, said: Format | None) -> Format | None:
@@ -47,12 +47,14 @@ def _distance(draft: Draft, said: Format | None) -> Format | None:
 
 
 def _repeated(draft: Draft, said: Format | None) -> Format | None:
-    """`5 x 5 back squats` are sets; `5 x 200 m run` are intervals."""
+    """`5 x 5 back squats` are sets; `5 x 200 m run` are intervals, and `3 x 1 min plank` are holds."""
     if said or not draft.lines or any(not placed.piece.sets for placed in draft.lines):
         return None
     if draft.kind in UNSCORED - {BlockKind.SKILL}:
         return Format.QUALITY
     only = draft.only
+    if only and _is_held(only) and only.unit is AmountUnit.SECONDS:
+        return Format.HOLD
     runs = only and only.unit in {AmountUnit.METRES, AmountUnit.KCAL} and not only.loads_kg
     return Format.INTERVALS if runs else Format.SETS
 
@@ -64,6 +66,11 @@ def _one_after_the_other(draft: Draft, said: Format | None) -> Format | None:
     one = len({piece.meaning for piece in pieces}) == 1
     plain = said is None and not draft.facts.keys() & {"rounds", "scheme", "cap_s"}
     return Format.SETS if plain and told and one and len(pieces) > 1 else None
+
+
+def _work_and_rest(draft: Draft, said: Format | None) -> Format | None:
+    """`Work: 40 s`, `rest: 20 s`, each in a row of its own."""
+    return Format.INTERVALS if said is None and draft.facts.keys() >= {"work_s", "rest_s"} else None
 
 
 def _in_turn(draft: Draft, said: Format | None) -> Format | None:
@@ -93,6 +100,7 @@ def _open_ladder(draft: Draft, said: Format | None) -> Format | None:
 _RULES: tuple[Callable[[Draft, Format | None], Format | None], ...] = (
     _most,
     _in_turn,
+    _work_and_rest,
     _distance,
     _repeated,
     _one_after_the_other,

@@ -9,11 +9,13 @@ from dateutil import parser as dates
 from core.sessions.values import BlockKind
 
 _KINDS = {
-    BlockKind.WARM_UP: r"(?:general |specific )?warm(?:ing)?[ \-]?up|activation|movement prep",
+    BlockKind.WARM_UP: r"(?:general |specific )?warm(?:ing)?[ \-]?up|w[/\-]?u(?=\s?:)|activation|movement prep",
     BlockKind.SKILL: r"skills?(?: work| practice)?|technique(?: work)?",
-    BlockKind.STRENGTH: r"strength(?: work| training)?|lifting",
-    BlockKind.MAIN: r"main(?: part| set| session| block| work| course| event)?|workout|conditioning|finisher",
-    BlockKind.COOL_DOWN: r"cool(?:ing)?[ \-]?down|stretch(?:ing)?",
+    BlockKind.STRENGTH: r"strength(?: work| training)?|lifting|force(?=\s?:)",
+    BlockKind.MAIN: r"main(?: part| set| session| block| work| course| event)?|workout|conditioning|finisher"
+    r"|(?:assist(?:ance)?|accessor(?:y|ies))(?: work)?",
+    BlockKind.COOL_DOWN: r"cool(?:ing)?[ \-]?down|c[/\-]?d(?=\s?:)"
+    r"|(?:(?:just |some |gentle |easy |light ){1,3})?stretch(?:ing|es)?",
 }
 _HEADINGS = {
     kind: re.compile(
@@ -31,6 +33,7 @@ BULLET = re.compile(
     r"|[1-9][a-f][.):]?\s+|\[[ x]?\]\s*)+"
 )
 _LETTERED = re.compile(r"^\s*([a-f])[.)]\s+(?=\S)")
+_SUPERSET = re.compile(r"^[\s*\-]*([a-f])[1-9][.):]?\s")
 _NUMBERED = re.compile(r"^\s*([0-9]{1,2})(\s?[.)]\s+|:\s+|\s?-\s+)(?=(\S))")
 
 _MONTHS = (
@@ -84,6 +87,12 @@ def day(text: str) -> int:
     """Where the `Monday:` of a pasted week ends; 0 if there is none."""
     match = _DAY.match(text)
     return match.end() if match else 0
+
+
+def superset(text: str) -> str | None:
+    """The letter of `A1` and `A2`, which are done in turn."""
+    match = _SUPERSET.match(text)
+    return match[1] if match else None
 
 
 class Bullet(NamedTuple):

@@ -1,6 +1,7 @@
 """The movement in what is left of a line, with the manners, sides and implements that stand around it."""
 
 import re
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from core.notation.names import Lexicon, Meaning
@@ -14,7 +15,10 @@ _MANNERS = re.compile(
     r"to floor|body ?weight|bw|(?:for|in) (?:the )?(?:remaining time|time (?:left|remaining))"
     r"|(?:forwards?|fwd|backwards?|bwd|back)(?:\s?(?:and|&|/|\+)\s?(?:forwards?|fwd|backwards?|bwd|back))+)(?!\w)"
 )
-_FILL = r"(?:\b(?:of|x|reps?|the|an?|and|then|with|at|for|on|in|each|do|pls|please)\b|[\W_])"
+# `over-the-bar burpees`
+_HYPHENED = re.compile(r"^(?:[a-z]+-)?(?:over|around|facing|off|onto)(?:-[a-z]+){0,3}\s(?=[a-z])")
+_OR = re.compile(r"^(?P<one>.+?)\s(?:or|/)\s(?P<other>.+)$")
+_FILL = r"(?:\b(?:of|x|both|reps?|the|an?|and|then|with|at|for|on|in|each|do|pls|please)\b|[\W_])"
 # One way to match each character: nested or overlapping repeats would take for ever on `and and and ...`.
 _FILLERS = re.compile(rf"^{_FILL}+|{_FILL}+$")
 # `30 kbs`: bells alone are swung
@@ -23,12 +27,15 @@ _SWINGS = re.compile(r"^[\W_]*kbs(?=[\W_0-9]*$)")
 _WAY_BACK = re.compile(r"(?:walk|jog|step)(?:ing)? (?:back )?down(?: again| slowly| to (?:recover|rest))?")
 # `clean & jerk`
 _HANDED = re.compile(r"\s&\s")
-# Where, with whom, or instead of what; not `to` or `into`, which make another movement.
-_TAIL = re.compile(
-    r"\s(?:over|around|across|along|outside|outdoors|indoors|inside|together|or|at|per|broken|split|(?:in )?total"
-    r"|any ?style|your choice|on (?:the |a )?(?:spot|floor|bike|rower|machine|erg|track|treadmill|road|grass))\b"
-    r"|\s/(?=\s[a-z])"
+# Words that begin where, with whom, how or instead of what; not `to` or `into`, which make another movement.
+_TAILS = (
+    "over|ovr|around|across|along|apart|outside|outdoors|indoors|inside|together|or|at|per|broken|split",
+    r"(?:in )?total|any ?style|your choice|all[ -]out|max effort|nasal|no|if|instead|but|as",
+    "without|with|while|until|till|using|each time|in whatever|to finish|to start",
+    r"build(?:ing)?(?: up)?|(?:hands|feet) (?:up )?on|on (?:an? |the )?(?:chair|bench|box|sofa|knees|wall)",
+    r"on (?:the |a )?(?:spot|floor|bike|rower|machine|erg|track|treadmill|road|grass)",
 )
+_TAIL = re.compile(rf"\s(?:{'|'.join(_TAILS)})\b|\s/(?=\s[a-z])")
 HELD = re.compile(
     r"\b(?:with\s|w[./]?\s?)?(?:an?\s|one\s|two\s|single\s|double\s|[12]\s)?(?P<i>dumbbells?|dbs?|kettlebells?"
     r"|kettle bells?|kbs?|barbells?|bbs?|bands?|backpacks?|jugs?|plates?)\b"
@@ -49,15 +56,29 @@ def read_name(piece: Piece, words: str, lexicon: Lexicon) -> None:
         return
     if _found(piece, name, lexicon):
         return
-    if (tail := _TAIL.search(name)) and _found(piece, _tidy(name[: tail.start()]), lexicon, exactly=True):
-        piece.notes += (name[tail.start() :].strip().replace("/", "or", 1),)
-        return
-    piece.unread = name
+    for rest, note in _without_remark(name):
+        if _found(piece, _tidy(rest), lexicon, exactly=True):
+            piece.notes += (note,)
+            return
+    piece.meaning = lexicon.turned(name)
+    piece.unread = "" if piece.meaning else name
+
+
+def _without_remark(name: str) -> Iterator[tuple[str, str]]:
+    """The name without what stands behind it, before it, or as the other choice; and that."""
+    if tail := _TAIL.search(name):
+        yield name[: tail.start()], name[tail.start() :].strip().replace("/", "or", 1)
+    if before := _HYPHENED.match(name):
+        yield name[before.end() :], before[0].strip()
+    if choice := _OR.match(name):
+        yield choice["other"], f"{choice['one']} or"
 
 
 def _found(piece: Piece, name: str, lexicon: Lexicon, *, exactly: bool = False) -> bool:
     candidates = [_Candidate(name)] if lexicon.exact(name) else _candidates(name)
-    for attempt in (lexicon.exact,) if exactly else (lexicon.exact, lexicon.near):
+    for attempt in (
+        (lexicon.exact, lexicon.short) if exactly else (lexicon.exact, lexicon.short, lexicon.near)
+    ):
         for candidate in candidates:
             if meaning := attempt(candidate.name):
                 _settle(piece, candidate, meaning, lexicon)
@@ -98,7 +119,8 @@ def _settle(piece: Piece, candidate: _Candidate, meaning: Meaning, lexicon: Lexi
     held = candidate.held or (found["i"] if (found := HELD.search(candidate.name)) else "")
     if held and (thing := lexicon.catalogue.implement_by_name(held)):
         piece.implement = thing.id
-        piece.count = piece.count or (2 if candidate.many else None)
+        many = candidate.many or (held.endswith("s") and piece.loads_kg)
+        piece.count = piece.count or (2 if many else None)
 
 
 def _tidy(words: str) -> str:

@@ -31,12 +31,12 @@ def _c(pattern: str) -> re.Pattern[str]:
 _UNITS = rf"(?:reps?\b|repetitions?\b|times\b|{ENERGY_UNIT}\b|{DISTANCE_UNIT}\b)"
 _TIME_UNITS = r"(?:s|secs?|seconds?|mins?|minutes?)\b"
 _WORD = "|".join(word for word in NUMBER_WORDS if " " not in word)
-_AT = r"(?:@|\bat\b|\bwith\b|\bw/|\bw\.(?=\s)|\busing\b)\s?(?:an?\s|the\s)?"
+_AT = r"(?:\bstart(?:ing)?\s?)?(?:@|\bat\b|\bwith\b|\bw/|\bw\.(?=\s)|\busing\b)\s?(?:an?\s|the\s)?"
 _TIMES = r"(?:(?<![0-9.])(?P<n{0}>[1-9](?=\s?[x*])|two(?=\s)|one(?=\s)|2(?=\s))\s?[x*]?\s?)?"
 
 _STATION = _c(
     r"^\s*(?:(?:minutes?|min|station|st)\s?(?P<n>[1-9][0-9]?)|(?P<nth>[1-9])(?:st|nd|rd|th)\s(?:min(?:ute)?|station)"
-    r"|(?P<odd>odd|even)(?:\s?min(?:ute)?s?)?)\s?[:\-)=]"
+    r"|(?P<odd>odd|even)(?:\s?min(?:ute)?s?)?)\s?[:\-)=]|^\s*(?P<parity>odd|even)\s(?:min(?:ute)?s?\s)?(?=[0-9])"
 )
 _TEMPO = _c(
     r"(?:\btempo\s?:?\s?@?\s?(?P<t>[0-9]-?[0-9x](?:-?[0-9x]){1,2})"
@@ -73,19 +73,35 @@ _HEAVY = _c(r"(?:@\s?|\bat\s)?(?:\ba\s)?\bheavy\b(?! bag)")
 _PAIR = _c(
     rf"(?:{_AT}|@)?{_TIMES.format(1)}(?<![0-9./])"
     rf"(?P<a><num>)\s?(?P<ua><mass>)?\s?/\s?{_TIMES.format(2)}(?P<b><num>)(?![0-9.]|\s?/)\s?(?P<ub><mass>)?"
+    rf"|(?<![0-9./])(?P<c><num>)\s?(?P<uc><mass>)?\sor\s(?P<d><num>)\s?(?P<ud><mass>)"
 )
 _LOAD = _c(rf"(?:{_AT})?{_TIMES.format(1)}(?<![0-9./])(?P<a><num>)\s?(?P<ua><mass>)(?!\s?/)")
-_BARE_LOAD = _c(rf"@\s?{_TIMES.format(1)}(?P<a><num>)(?![0-9.x:/%\-])(?P<ua>)")
-_PER_HAND = _c(r"[;\s]*(?:(?:each|per|a|in each|in one)\s?hand|each\b(?!\s(?:side|arm|leg)))")
+# `24 kg men, 16 kg women`: the first of a pair is the men's, whichever is written first.
+_MEN, _WOMEN = r"(?:men|gents|guys|lads|boys|males?|him|m)", r"(?:women|ladies|gals|girls|females?|her|f|w)"
+_BY_SEX = _c(
+    rf"(?:{_AT})?(?P<a><num>)\s?(?P<ua><mass>)?\s(?:for\s)?(?:the\s)?(?P<whose>{_MEN}|{_WOMEN})\b[\s,/;&]*(?:and\s)?"
+    rf"(?P<b><num>)\s?(?P<ub><mass>)?\s(?:for\s)?(?:the\s)?(?:{_MEN}|{_WOMEN})\b"
+)
+# `with 2 dumbbells of 12.5`, `8 thrusters 2x10`: how many are held, and how heavy each is
+_OF_THEM = _c(
+    rf"(?:{_AT}|\b)(?:(?P<n>2|two|1|one|a|an)\s)?(?P<thing>(?:dumb|kettle|bar)bells?|dbs?|kbs?)\s(?:of|at|@)\s?(?P<a><num>)\s?(?P<u><mass>)?"
+)
+_HELD_TIMES = _c(r"^[\s;:]*[0-9].*[a-z;]\s(?P<x>(?P<n>[12])\s?x\s?(?P<a><num>)\s?(?P<u><mass>)?)[\s;.]*$")
+_BARE_LOAD = _c(rf"(?:\bstart(?:ing)?\s?)?@\s?{_TIMES.format(1)}(?P<a><num>)(?![0-9.x:/%\-])(?P<ua>)")
+_PER_HAND = _c(r"[;\s]*(?:(?:each|per|a|in each|in (?P<one>one))\s?hand|each\b(?!\s(?:side|arm|leg)))")
 _HEIGHT = _c(r"(?:@\s?)?<num>(?:\s?/\s?<num>)?\s?(?:cm|inch(?:es)?|in\b|\")(?!\s?[0-9])")
 _PER_SIDE = _c(
     r"(?:\be(?:a(?:ch)?)?\.?)?\s?/\s?(?:side|arm|leg|hand|direction|way)\b"
     r"|(?:\b(?:each|per|a|every|ea|e|on each)\.?\s(?:side|arm|leg|direction|way)|\be/s|\bl\s?[/+&]\s?r"
-    r"|\bps)\b|\b(?:on )?both (?:sides|directions|ways)\b"
+    r"|\bps|(?<=\barm )each|(?<=\bleg )each)\b|\b(?:on )?both (?:sides|directions|ways)\b"
 )
 _SETS = _c(
-    rf"(?:^|(?<=[:;,\s]))\s?(?P<n>[0-9]{{1,2}}|{_WORD})\s?(?:x|\*|sets?\s?(?:of|x|:)?)\s?(?=[0-9]|max"
+    rf"(?:^|(?<=[:;,\s]))\s?(?P<n>[0-9]{{1,2}}|{_WORD})\s?(?:x|\*|(?:sets?|series?)\s?(?:of|x|:)?)\s?(?=[0-9]|max"
     rf"|{_WORD})"
+)
+# `deadlift 5x5 building up`: how many in each set, between the name and other words
+_IN_EACH = _c(
+    r"\s?(?P<a>[0-9]{1,3})(?:\s?-\s?(?P<b>[0-9]{1,3}))?(?=\s[a-z]{3})(?!\s?(?:<mass>|sec|min|rep|met))"
 )
 # `500 m row x 4`: behind an amount with its unit it is how often.
 _SETS_LAST = _c(
@@ -142,7 +158,7 @@ def _hide(text: str, name: re.Match[str]) -> str:
 def _read_station(piece: Piece, strip: Strip, _: MassUnit) -> None:
     if match := strip.take(_STATION):
         number = match["n"] or match["nth"]
-        piece.station = int(number) if number else ("odd", "even").index(match["odd"]) + 1
+        piece.station = int(number) if number else ("odd", "even").index(match["odd"] or match["parity"]) + 1
 
 
 def _read_rules(piece: Piece, strip: Strip, _: MassUnit) -> None:
@@ -163,16 +179,36 @@ def _read_rules(piece: Piece, strip: Strip, _: MassUnit) -> None:
         piece.load_rule = LoadRule(heavy=True)
 
 
+def _read_held(piece: Piece, strip: Strip, unit: MassUnit) -> None:
+    """Loads told by whose they are, or by how many are held."""
+    if match := strip.take(_BY_SEX):
+        typed = match["ua"] or match["ub"]
+        told = [kilograms(match[end], match[f"u{end}"] or typed, unit) for end in "ab"]
+        piece.loads_kg = tuple(told if re.fullmatch(_MEN, match["whose"]) else told[::-1])
+    elif match := _OF_THEM.search(strip.text):
+        strip.blank(match.end("thing"), match.end())
+        piece.loads_kg = (kilograms(match["a"], match["u"], unit),)
+        piece.count = (1 if match["n"] in {"a", "an"} else _count(match["n"])) or piece.count
+        if match["n"]:
+            strip.blank(*match.span("n"))
+    elif match := _HELD_TIMES.search(strip.text):
+        strip.blank(*match.span("x"))
+        piece.loads_kg, piece.count = (kilograms(match["a"], match["u"], unit),), int(match["n"])
+
+
 def _read_pair(piece: Piece, strip: Strip, unit: MassUnit) -> None:
+    if piece.loads_kg:
+        return
     pairs = _PAIR.finditer(strip.text)
-    match = next((pair for pair in pairs if _is_load_pair(pair, strip.text)), None)
+    match = next((pair for pair in pairs if pair["c"] or _is_load_pair(pair, strip.text)), None)
     if match is None:
         return
     strip.blank(*match.span())
-    typed = match["ua"] or match["ub"]
+    first, second = ("c", "d") if match["c"] else ("a", "b")
+    typed = match[f"u{first}"] or match[f"u{second}"]
     piece.count = _count(match["n1"] or match["n2"])
-    piece.loads_kg = tuple(kilograms(match[end], match[f"u{end}"] or typed, unit) for end in "ab")
-    piece.bare_pair = None if typed or piece.count else (match["a"], match["b"])
+    piece.loads_kg = tuple(kilograms(match[end], match[f"u{end}"] or typed, unit) for end in (first, second))
+    piece.bare_pair = None if typed or piece.count else (match[first], match[second])
 
 
 def _is_load_pair(match: re.Match[str], text: str) -> bool:
@@ -193,7 +229,7 @@ def _read_load(piece: Piece, strip: Strip, unit: MassUnit) -> None:
     piece.loads_kg = (kilograms(match["a"], match["ua"], unit),)
     if hands := _PER_HAND.match(strip.text, match.end()):
         strip.blank(*hands.span())
-        piece.count = piece.count or 2
+        piece.count = piece.count or (1 if hands["one"] else 2)
 
 
 def _count(typed: str | None) -> int | None:
@@ -222,6 +258,10 @@ def _read_sets(piece: Piece, strip: Strip, _: MassUnit) -> None:
         piece.notes += ("in parts",)
     if match := strip.take(_SETS):
         piece.sets = NUMBER_WORDS[match["n"]] if match["n"] in NUMBER_WORDS else int(match["n"])
+        named = re.search("[a-z]{2}", strip.text[: match.start()])
+        if named and (each := _IN_EACH.match(strip.text, match.end())):
+            strip.blank(*each.span())
+            piece.amount, piece.amount_to = float(each["a"]), float(each["b"]) if each["b"] else None
     elif match := _SETS_LAST.search(strip.text):
         strip.blank(*match.span("x"))
         piece.sets = int(match["n"])
@@ -238,7 +278,7 @@ def _read_most(piece: Piece, strip: Strip, _: MassUnit) -> None:
 
 
 def _read_amount(piece: Piece, strip: Strip, _: MassUnit) -> None:
-    if piece.most or _read_calories_last(piece, strip):
+    if piece.most or piece.amount or _read_calories_last(piece, strip):
         return
     if match := strip.take(_PAIR_AMOUNT):
         piece.amount, piece.unit = _amount(match["a"], match["u"])
@@ -280,6 +320,7 @@ def _amount(number: str, unit: str | None) -> tuple[float, AmountUnit | None]:
 _READERS: tuple[Reader, ...] = (
     _read_station,
     _read_rules,
+    _read_held,
     _read_pair,
     _read_load,
     _read_height,

@@ -1,9 +1,11 @@
 """From typed names to catalogue ids: exact in any plural and spacing, or by a unique near spelling."""
 
 import re
+import tomllib
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from functools import lru_cache
+from pathlib import Path
 
 from rapidfuzz import process
 from rapidfuzz.distance import OSA
@@ -24,6 +26,9 @@ _TRICKY = re.compile(
     rf"|.* (?:{'|'.join(word for word in NUMBER_WORDS if ' ' not in word)})$",
     re.IGNORECASE,
 )
+_JOINING = frozenset({"with", "on", "a", "an", "the", "of", "in", "under", "your", "and"})
+_VOWELS = re.compile("[aeiou]")
+_BARE_LETTERS = 4
 # A word that goes on is the same word: `pushing` is `push`.
 _SHORTEST_STEM = 4
 # Nearly spelled alike, or often said beside each other, and yet another movement.
@@ -65,8 +70,11 @@ class Lexicon:
         shorts = [spelled for spelled in self._meanings if spelled.endswith("u")]
         self._meanings |= {f"{short}s": self._meanings[short] for short in shorts}
         self._keys = list(self._meanings)
+        self._turned = _by_words(self._meanings.values())
         self._tricky = _any_of(spelling for spelling, _ in catalogue.spellings() if _TRICKY.match(spelling))
+        self._bare = _by_consonants(spelling for spelling, _ in catalogue.spellings())
         self._kinds = {words(movement.id)[-1] for movement in catalogue.movements}
+        self._shorts = _shorthand()
         self._words = {word for spelling, _ in catalogue.spellings() for word in words(spelling)}
 
     def knows(self, word: str) -> bool:
@@ -75,6 +83,25 @@ class Lexicon:
 
     def exact(self, name: str) -> Meaning | None:
         return self._meanings.get(key(name))
+
+    def turned(self, name: str) -> Meaning | None:
+        """What has the same words in another order, and nothing else has: `dips chair`, `rows under a table`."""
+        typed = _content(name)
+        meaning = self._turned.get(typed) if len(typed) > 1 else None
+        return meaning and replace(meaning, near=True)
+
+    def short(self, name: str) -> Meaning | None:
+        """What a name means once its short forms are written out; `near` where they could be others."""
+        told = [self._written_out(word) for word in re.split(r"[\s\-]+", name.lower()) if word]
+        meaning = self.exact(" ".join(word for word, _ in told))
+        return meaning and replace(meaning, near=not all(sure for _, sure in told))
+
+    def _written_out(self, word: str) -> tuple[str, bool]:
+        if short := self._shorts.get(word):
+            return short
+        if not _VOWELS.search(word) and len(word) >= _BARE_LETTERS and (long := self._bare.get(key(word))):
+            return long, False
+        return word, True
 
     def tricky(self, text: str) -> re.Match[str] | None:
         """A name in the text that begins or ends like an amount or its unit: `feet elevated push-ups`."""
@@ -158,6 +185,40 @@ class Lexicon:
             and (one in self._words or OSA.distance(one, other) > max(1, allowed_slips(one)))
             for one, other in differing
         )
+
+
+def _content(name: str) -> frozenset[str]:
+    """The words of a name that aren't only there to join others."""
+    return frozenset(words(name)) - _JOINING
+
+
+def _by_words(meanings: Iterable[Meaning]) -> dict[frozenset[str], Meaning]:
+    found: dict[frozenset[str], list[Meaning]] = {}
+    for meaning in meanings:
+        found.setdefault(_content(meaning.spelling), []).append(meaning)
+    return {
+        told: ways[0]
+        for told, ways in found.items()
+        if len({(way.movement, way.variant) for way in ways}) == 1
+    }
+
+
+def _shorthand() -> dict[str, tuple[str, bool]]:
+    """Short form -> what it stands for, and whether it can stand for nothing else."""
+    table = tomllib.loads(Path(__file__).with_name("shorthand.toml").read_text(encoding="utf-8"))
+    return {
+        short: (long, sure)
+        for name, sure in (("sure", True), ("likely", False))
+        for short, long in table[name].items()
+    }
+
+
+def _by_consonants(spellings: Iterable[str]) -> dict[str, str]:
+    """`thrstr` -> `thruster`, where one word only is left so without its vowels."""
+    found: dict[str, set[str]] = {}
+    for word in {word for spelling in spellings for word in words(spelling)}:
+        found.setdefault(_VOWELS.sub("", word), set()).add(word)
+    return {bare: next(iter(known)) for bare, known in found.items() if len(known) == 1}
 
 
 def words(name: str) -> list[str]:

@@ -6,7 +6,7 @@ from core.notation.quantities import COUNT, DURATION, NUMBER, NUMBER_WORDS
 _BARE_MINUTES = (
     r"[0-9]{1,3}(?:\.[0-9])?m?(?![0-9a-z/@%]|\.(?=\S)|:[0-9]|-[0-9a-z]"
     r"|\s+(?!of\b|w/|with\b|for\b|in\b|rest|then\b|cap|tc\b|aim|target|goal|as\b|you go\b"
-    r"|alternating(?:\s(?:minutes|stations|movements|exercises))?\s*$|alternating rounds"
+    r"|ladder\b|alternating(?:\s(?:minutes|stations|movements|exercises))?\s*$|alternating rounds"
     r"|partners?\b|[0-9]{1,3}\s?[a-z])[a-z0-9@])"
 )
 _WORDS = "|".join(word for word in NUMBER_WORDS if " " not in word)
@@ -22,6 +22,9 @@ PARTS = {
     "lotime": rf"(?P<lo>{DURATION}|{NUMBER}(?=\s?(?:-|to)))",
     "hitime": rf"(?P<hi>{DURATION})",
     "scheme": rf"(?<![0-9./\-])(?P<s>{COUNT}(?:\s?-\s?{COUNT}){{2,30}})(?![0-9./]|-[0-9x])",
+    "listed": r"(?:^|(?<=[a-z:;][\s:;,]))[\s;:]*(?P<s>[0-9]{1,3}(?:,[0-9]{1,3}){2,30}|[0-9]{1,3}(?:,\s[0-9]{1,3}){3,30}"
+    r"|[0-9]{1,3}(?:\s[0-9]{1,3}){2,30}(?=\s[a-z]))(?![0-9./:,]|-[0-9x]|\s?(?:kg|lb|%))",
+    "pause": r"(?:rest(?:ing)?|rst|recover|recovery|pause|break|breather)",
     "to": r"\s?(?:-|to|or)\s?",
     "is": r"[\s:,=\-]{0,4}",
     "rounds": r"(?:rounds?|rds?(?! (?:min|station))|rnds?|times through)\b",
@@ -29,8 +32,8 @@ PARTS = {
     r"(?:possible|you can)|max(?:imum)? rounds)",
     "fast": r"(?:for (?:the )?time|against the clock|as fast as (?:possible|you can))",
     "of": r"(?:\s?\bof\b)?",
-    "between": r"(?:\s(?:in\s)?(?:between|after|b/w|bw|btwn?)(?:\s(?:each|every|the|all|your))?"
-    r"(?:\s(?:rounds?|rds?|sets?|efforts?|intervals?|runs?)\b)?"
+    "between": r"(?:\s(?:in\s)?(?:between|after|aftr|b/w|bw|bt?wn?|betw)\b(?:\s(?:each|every|the|all|your))?"
+    r"(?:\s(?:rounds?|rds?|sets?|efforts?|intervals?|runs?|exercises?|stations?)\b)?"
     r"|\s(?:each|every|per) (?:round|set|effort|interval)\b)?",
     "aim": r"\b(?:aim(?:ing)?|target|goal)\b(?:\s(?:is|score|time|for|about|around|to get)\b){0,3}",
     "below": r"(?P<side>sub|under|below|less than|faster than|at most|up to)",

@@ -7,6 +7,7 @@ top to bottom, so the longer phrasing of two stands first.
 
 import re
 from collections.abc import Callable
+from itertools import pairwise
 from typing import Any, NamedTuple
 
 from core.notation.phrase_aims import (
@@ -73,8 +74,17 @@ def _cap(match: Match) -> Facts:
     return {"cap_s": minutes(match["time"]) * 60}
 
 
+def _work(match: Match) -> Facts:
+    return {"work_s": seconds(match["time"])}
+
+
 def _rest(match: Match) -> Facts:
     return {"rest_s": seconds(match["time"])}
+
+
+def _rest_between(match: Match) -> Facts:
+    """`90 s between sets` says so without a word for rest; a duration alone says nothing."""
+    return _rest(match) if "b" in re.sub(re.escape(match["time"]), "", match[0]) else {}
 
 
 def _within(match: Match) -> Facts:
@@ -148,6 +158,15 @@ def _scheme(match: Match) -> Facts:
     return {"scheme": tuple(int(part) for part in re.findall("[0-9]+", match["s"]))}
 
 
+def _listed(match: Match) -> Facts:
+    """`3,3,2,2,1` and `21 15 9` are a scheme where they go one way, or up and down in even steps."""
+    told = _scheme(match)["scheme"]
+    steps = [later - before for before, later in pairwise(told)]
+    one_way = all(step <= 0 for step in steps) or all(step >= 0 for step in steps)
+    waves = len({abs(step) for step in steps if step}) == 1
+    return {"scheme": told} if one_way or waves else {}
+
+
 def _ladder(match: Match) -> Facts:
     first, second, last = (int(text) if text else None for text in match.group("a", "b", "z"))
     assert first is not None and last is not None  # noqa: PT018 - the pattern has both
@@ -178,7 +197,10 @@ PHRASES: tuple[Phrase, ...] = (
     ),
     phrase(r"\b(?:for score|scored)\b", says(scored=True)),
     # said in full
-    phrase(r"(?<!x.)(?<!x)(?<!of.)\bmax(?:imum|imal)? reps?\b<of>", says(format=Format.MAX_REPS)),
+    phrase(
+        r"(?<!x.)(?<!x)(?<!of.)(?:\btest of )?\bmax(?:imum|imal)? rep(?:s|etitions?)?\b<of>",
+        says(format=Format.MAX_REPS),
+    ),
     phrase(
         r"^[\s;]*max(?:imum|imal)? (?:k?cals?|calories)\b(?=[\s;:,.]*(?:(?:in|for|within) <dur>)?[\s;:,.]*$)",
         says(format=Format.MAX_REPS, in_kcal=True),
@@ -188,10 +210,23 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"^[\s;]*max(?:imum|imal)? holds?\s?(?::|$)", says(format=Format.HOLD)),
     phrase(r"\b(?:the )?heaviest weight\b(?: of the day)?", says(format=Format.MAX_LOAD)),
     phrase(r"\btime trial\b", says(format=Format.TIME_TRIAL)),
+    phrase(
+        r"\b(?:(?:for|cover|go) )?(?:the )?(?:greatest|most|longest|furthest|farthest)(?: possible)? distance\b"
+        r"(?: possible| you can)?",
+        says(format=Format.MAX_REPS),
+    ),
+    phrase(
+        r"\b(?:record|note|write(?: down)?|score(?: is|:)?)(?: your| the| is)?(?: total| final| overall)? time\b",
+        says(format=Format.FOR_TIME),
+    ),
+    phrase(r"\b(?:each|every) (?:round|set|one|interval)(?: is)? <fast>", says(format=Format.INTERVALS)),
     phrase(r"^[\s;]*sets\s?(?::|$)", says(format=Format.SETS)),
     phrase(r"^[\s;]*intervals\s?(?::|$)", says(format=Format.INTERVALS)),
     # the heaviest of the day
-    phrase(r"<dur> to (?=(?:find|build|work|establish|test|hit)\b)", _within),
+    phrase(
+        r"<dur> to (?:(?=(?:find|build|work|establish|test|hit)\b)|(?:get|do|work up) (?:there|it)\b)",
+        _within,
+    ),
     phrase(
         r"\b(?:find|build_(?:up )?to|work_(?:up )?to|establish|test|hit) (?:an? |your |today's )?(?:new )?"
         r"(?:heavy|max(?:imum|imal)?|top)(?: set of)?_(?P<n>singles?\b|doubles?\b|triples?\b"
@@ -249,25 +284,28 @@ PHRASES: tuple[Phrase, ...] = (
     ),
     phrase(r"\bwork<is><work>[\s/,:\-]{0,3}rest<is><off>(?! between| after)", _on_off),
     phrase(r":?<work>\s?[/:]\s?<off>_(?:work[\s/:]rest|on[\s/]off|intervals)\b", _on_off),
+    phrase(r"^[\s;*]*work(?:ing)?(?: time)?<is><dur>", _work),
     phrase(
         r"^[\s;*]*<work>\s?/\s?<off>_x_<n>(?: <rounds>| sets\b| times\b)?(?![0-9.]|_[a-z])",
         _bare_on_off_times,
     ),
     # rests and caps before bare durations mean anything else
     phrase(
-        r"(?:with )?(?:a )?\b(?:rest|recover|recovery|pause|break)\b(?: for| "
-        r"of)?<is><dur>(?!<to>[0-9])<between>",
+        r"(?:with )?(?:a )?\b(?:<pause>\b|r(?=[0-9]))(?: for| of)?<is><dur>(?!<to>[0-9])<between>",
         _rest,
     ),
-    phrase(r"(?:with )?(?:a )?<dur>_(?:of )?(?:rest|recovery|pause|break)\b<between>", _rest),
+    phrase(r"(?:with )?(?:a )?<dur>_(?:of )?<pause>\b<between>", _rest),
+    phrase(r"<dur><between>", _rest_between),
+    phrase(r"<between><is><dur>(?!<to>[0-9])", _rest_between),
     phrase(
         r"\b(?:time_cap|cap(?:ped)?|tc|(?:time_)?limit|maximum(?: time)?)"
-        r"(?:\b|(?=[0-9]))(?: it)?(?: at| of| is)?<is><minutes>",
+        r"(?:\b|(?=[0-9]))(?: it)?(?: at| of| is| after)?<is><minutes>",
         _cap,
     ),
     phrase(r"<dur>_(?:time_)?(?:cap|tc|limit)\b", _cap),
     # as many rounds as possible
-    phrase(r"<dur>_ladder\b<of>", _amrap),
+    phrase(r"<dur>_(?:ascending )?ladder\b<of>", _amrap),
+    phrase(r"\b(?:ascending |climbing )?ladder<is>(?:for |in )?<dur>", _amrap),
     phrase(r"\b<amrap><is><n>_x_<dur>", _amrap_again),
     phrase(r"<n>_x_(?:an? )?<amrap><is><minutes>", _amrap_again),
     phrase(r"<n>_x_<dur>[\s:,\-]{0,3}<amrap>", _amrap_again),
@@ -280,7 +318,7 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"<n>_rft\b<of>", _rounds_for_time),
     phrase(r"<fast><is><n>_<rounds><of>", _rounds_for_time),
     phrase(r"^[\s;*]*ft\b(?=[\s:;]|$)", says(format=Format.FOR_TIME)),
-    phrase(r"(?<=[a-z]\s)(?:ft\b|f\.t\.)(?=[\s:;]*(?:$|;))", says(format=Format.FOR_TIME)),
+    phrase(r"(?<=[a-z;]\s)(?:ft\b|f\.t\.)(?=[\s:;,]*(?:$|;))", says(format=Format.FOR_TIME)),
     phrase(r"\b(?:<fast>|rft\b)(?: complete)?<of>", says(format=Format.FOR_TIME)),
     # schemes and rounds
     phrase(
@@ -295,10 +333,13 @@ PHRASES: tuple[Phrase, ...] = (
         r"(?![0-9.:/\-]|\s?(?:min|sec|s\b|kg|lb))<of>",
         _ladder,
     ),
-    phrase(r"(?<!tempo.)<scheme>(?: reps?(?: each)?\b)?<of>(?! tempo)", _scheme),
+    phrase(r"(?<!tempo.)<scheme>(?: rep(?:s|etitions?)?(?: each)?\b)?<of>(?! tempo)", _scheme),
+    phrase(r"<listed>(?: rep(?:s|etitions?)?(?: each)?\b)?<of>(?![%@])", _listed),
+    phrase(r"\b(?:rounds?|rds)\s?[:=]\s?<n>(?![0-9]|_[a-z])", _rounds),
     phrase(r"<n>_x?_<rounds><of>", _rounds),
     phrase(r"\b(?:repeat|complete|do this) x?_<n>_(?:times|x)\b", _rounds),
     phrase(r"<n> sets\b(?! of| x|_[0-9])", _sets),
+    phrase(r"<n> sets of (?=[0-9]{1,3}\s?[a-z][^,;+]*[,;+])", _sets),
     phrase(
         r"\b(?:in|as) pairs\b|\b(?:with|w/)\s?(?:a |your )?partner\b|^[\s;]*partner\b|\b(?:yo)?u go[\s,]{1,3}i go\b",
         says(team=2),

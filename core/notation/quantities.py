@@ -21,11 +21,12 @@ _MINUTES = r"(?:minutes?|mins?\b\.?|m(?=\s?[0-9]{1,2}\s?s)|'(?!'))"
 _SECONDS = r"(?:seconds?|secs?\b\.?|s\b|''|\")"
 # 12 min, 12', 1:30, :30, 90 s, 1 min 30, 1 min 30 s, 1 hour
 DURATION = (
-    rf"(?:(?:[0-9]{{1,3}}|(?<![\w:.])):[0-5][0-9](?![0-9:])|{NUMBER}\s?-?(?:hours?|hrs?)\b"
+    rf"(?:(?:[0-9]{{1,3}}|(?<![\w:.])):[0-5][0-9](?![0-9:])|{NUMBER}\s?-?(?:hours?|hrs?)\b|\ban?\s(?:minute|hour)\b"
     rf"|{NUMBER}\s?-?{_MINUTES}(?:\s?(?:and\s)?[0-5]?[0-9](?:\s?{_SECONDS}|(?![0-9.\-/:]|\s?[a-z@]))|)"
     rf"|{NUMBER}\s?-?{_SECONDS})"
 )
 _CLOCK = re.compile(r"([0-9]{0,3}):([0-5][0-9])")
+_ONE = re.compile(r"^an? ")
 _SPOKEN = re.compile(rf"({NUMBER})\s?-?([a-z'\"]+)\.?(?:\s?(?:and\s)?([0-9]{{1,2}}))?")
 
 MASS_UNIT = r"(?:(?:kgs?|kilos?|kilograms?|lbs?|pounds?)\b|#)"
@@ -40,7 +41,7 @@ def seconds(text: str) -> float:
     """A text that matched `DURATION`, in seconds."""
     if clock := _CLOCK.fullmatch(text.strip()):
         return int(clock[1] or 0) * 60.0 + int(clock[2])
-    spoken = _SPOKEN.match(text.strip())
+    spoken = _SPOKEN.match(_ONE.sub("1 ", text.strip()))
     if spoken is None:
         raise ValueError(text)
     amount, unit = float(spoken[1]), spoken[2]

@@ -5,7 +5,7 @@ from dataclasses import dataclass, field, replace
 from itertools import pairwise
 
 from core.measures import MassUnit
-from core.notation.headings import bullet, day, heading, part
+from core.notation.headings import bullet, day, heading, part, superset
 from core.notation.ladders import with_an_end
 from core.notation.lines import read_piece
 from core.notation.lone import read_lone
@@ -33,7 +33,10 @@ _RUN_ON = re.compile(
     r"(?<=[a-z])\s(?:and\s|\+\s)?(?=[0-9]{1,4}(?:/[0-9]{1,3})?\s?(?:k?m|cal|s|sec|min|x)?\s[a-z])"
 )
 _THEN = re.compile(r"^[\W_]*(?:and |straight |directly )?(?:then|into|followed by)\b[\s:;,.\-]*")
-_WHERE = re.compile(r"^[\W_]*(?:buy|cash)[ \-]?(in|out)\b[\s:;,\-]*")
+_WHERE = re.compile(
+    r"^[\W_]*(?:(?:buy|cash)[ \-]?(?P<way>in|out)\b|(?P<first>start|begin)(?: with)?\s?:|(?:end|finish)(?: with)?\s?:)"
+    r"[\s:;,\-]*"
+)
 _ASIDE = re.compile(
     r"^[\W_]*(?:notes?|nb|n\.b\.|coach'?s notes?|tip|remember|scaling|options?|equipment)\s?[:\-]\s?(.+)$"
 )
@@ -58,6 +61,7 @@ class Reading:
     unread: list[Stretch] = field(default_factory=list)
     corrected: list[Corrected] = field(default_factory=list)
     number: int | None = None
+    letter: str | None = None
     rest_station: int | None = None
     station: int | None = None
     is_rest: bool = False
@@ -84,6 +88,14 @@ class Reading:
         return any(one.guess and one.looks_like == "work" for one in self.unread)
 
     @property
+    def is_remark(self) -> bool:
+        """Whether it is said like talk and tells no amount, whatever it names: `Breathe!`."""
+        told = any(piece.says_anything for piece in self.pieces)
+        return is_talk(self.row.text.strip()) and not (
+            told or self.facts or self.notes or self.kind or self.parts
+        )
+
+    @property
     def is_talk(self) -> bool:
         """Whether all of it is plain talk."""
         return bool(self.unread) and not self.says_anything and self.unread[0].looks_like == "note"
@@ -92,7 +104,7 @@ class Reading:
 def read_row(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int = 0) -> Reading:
     """Reads one row; if something stays unread, once more with near spellings of the words of formats."""
     reading = _read(row, lexicon, unit, ordinal)
-    if not reading.not_understood or len(row.text) > LONGEST_ROW:
+    if not reading.not_understood or len(row.text.strip()) > LONGEST_ROW:
         return reading
     respelt, slips = respelled(row, lexicon)
     if not slips:
@@ -107,7 +119,7 @@ def read_row(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int = 0) -> Re
 def _read(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int) -> Reading:
     reading = Reading(row)
     text = row.text.lower()
-    if len(text) > LONGEST_ROW:
+    if len(text.strip()) > LONGEST_ROW:
         reading.unread.append(Stretch(0, len(text.rstrip())))
         return reading
     if _read_turn(reading, text):
@@ -119,7 +131,7 @@ def _read(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int) -> Reading:
         return reading
     strip = Strip(text)
     mark = bullet(text, ordinal)
-    reading.number = mark.number
+    reading.number, reading.letter = mark.number, superset(text)
     strip.text = mark_tempos(" " * mark.end + text[mark.end :])
     _read_front(reading, strip)
     notes = _read_brackets(reading, strip, lexicon, unit)
@@ -182,7 +194,7 @@ def _read_front(reading: Reading, strip: Strip) -> None:
         reading.then = True
         strip.blank(0, then.end())
     if where := _WHERE.match(strip.text):
-        reading.where = "buy_in" if where[1] == "in" else "cash_out"
+        reading.where = "buy_in" if where["way"] == "in" or where["first"] else "cash_out"
         strip.blank(0, where.end())
 
 

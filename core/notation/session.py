@@ -9,12 +9,15 @@ from core.measures import MassUnit
 from core.movements.lookup import Catalogue
 from core.notation.blocks import finish
 from core.notation.chat import is_like_a_session
+from core.notation.clauses import Clause, clauses
 from core.notation.drafts import Draft, Placed
+from core.notation.formats import UNSCORED
 from core.notation.headings import DATE, QUOTED, label, read_date, tidy_title
 from core.notation.names import Lexicon, lexicon
 from core.notation.phrase_aims import Facts
-from core.notation.pieces import complete, completes, repeats
+from core.notation.pieces import Piece, complete, completes, repeats
 from core.notation.reading import Reading, read_row
+from core.notation.rows import settle_row, unit_of_all
 from core.notation.sending import send
 from core.notation.stations import is_rest
 from core.notation.text import Row, blanked, plain_row, rows
@@ -31,6 +34,10 @@ _TITLE_ROWS = 2
 _OPENERS = {"format", "rounds", "scheme", "every_s"}
 # Beside these, lines need no amount of their own.
 _GIVE_AMOUNTS = {"scheme", "work_s", "amount"}
+# A block of one of these is over before the next sets.
+_IN_SETS = {None, Format.SETS, Format.MAX_LOAD, Format.MAX_REPS, Format.HOLD, Format.TIME_TRIAL}
+# No title says how much is done: `bsq 5x3 @80%`.
+_DOSE = re.compile(r"[0-9]\s?(?:x|%|rm\b)|@|[0-9]\s?/\s?[0-9]")
 _WORDY = re.compile(r"^[\W_]*[^\W0-9_]")
 
 
@@ -39,22 +46,13 @@ def read_session(text: str, catalogue: Catalogue, unit: MassUnit = MassUnit.KG) 
     reader = _Reader(lexicon(catalogue), unit)
     every = rows(text)
     written = [row for row in every if row.text.strip()]
-    for row in written[:LONGEST_SESSION]:
-        reader.read(
-            row, is_first=_is_first_of_paragraph(row, every), is_last=_is_last_of_paragraph(row, every)
-        )
+    beyond = written[LONGEST_SESSION].number if len(written) > LONGEST_SESSION else len(every) + 1
+    for clause in clauses(every[: beyond - 1]):
+        reader.read(clause)
     if len(written) > LONGEST_SESSION:
         row = written[LONGEST_SESSION]
         reader.problem(row)
     return reader.result(written)
-
-
-def _is_first_of_paragraph(row: Row, every: tuple[Row, ...]) -> bool:
-    return row.number < 2 or not every[row.number - 2].text.strip()  # noqa: PLR2004
-
-
-def _is_last_of_paragraph(row: Row, every: tuple[Row, ...]) -> bool:
-    return row.number >= len(every) or not every[row.number].text.strip()
 
 
 def _placed(reading: Reading, before: int) -> Iterator[NotUnderstood]:
@@ -62,6 +60,19 @@ def _placed(reading: Reading, before: int) -> Iterator[NotUnderstood]:
     for stretch in reading.unread:
         here = sum(bool(piece.meaning) for piece in reading.pieces if piece.start < stretch.start)
         yield named(reading.row, stretch).model_copy(update={"after": before + here})
+
+
+def _goes_on(lines: list[Placed], piece: Piece, row: Row) -> bool:
+    """Whether a nameless piece was one more set of the last line, or completed it."""
+    last = lines[-1].piece
+    if repeats(piece, last):
+        piece.meaning, piece.implement = last.meaning, last.implement
+        lines.append(Placed(piece, row))
+        return True
+    if completes(piece, last):
+        lines[-1] = Placed(complete(last, piece), lines[-1].row)
+        return True
+    return False
 
 
 @dataclass
@@ -75,32 +86,36 @@ class _Reader:
     not_understood: list[NotUnderstood] = field(default_factory=list)
     corrected: list[Corrected] = field(default_factory=list)
     ordinal: int = 0
+    kind: BlockKind = BlockKind.MAIN
     open_lines: list[int] = field(default_factory=list)
     block_at: dict[int, int] = field(default_factory=dict)
     format_known: bool = False
     window: Window | None = None
     over_all: Facts = field(default_factory=dict)
 
-    def read(self, row: Row, *, is_first: bool, is_last: bool) -> None:
-        """Takes in one row; `is_first` and `is_last` of those between two empty ones."""
-        row = self._without_window(self._without_title(self._without_date(row)))
+    def read(self, clause: Clause) -> None:
+        """Takes in one row, or a part of it."""
+        row = self._without_window(self._without_title(self._without_date(clause.row)))
+        self.unit = unit_of_all(row.text.lower()) or self.unit
         reading = read_row(row, self.lexicon, self.unit, self.ordinal)
         self.ordinal = reading.number or reading.rest_station or self.ordinal
-        if reading.is_empty or self._is_title(reading):
+        if reading.is_empty or (clause.is_alone and self._is_title(reading)):
             return
-        if self._is_talk(reading):
+        if self._is_talk(reading, clause):
             self.not_understood.append(whole(row, looks_like="note"))
             if row.number - 1 in self.open_lines:
                 self.open_lines.append(row.number)
             return
         self.corrected += reading.corrected
-        if self._opens(reading, is_last=is_last) or (is_first and self._are_other_sets(reading)):
+        settle_row(reading, self.lexicon)
+        if self._opens(reading, clause) or self._are_other_sets(reading):
             self._close()
         draft = self._open(reading)
         self.open_lines.append(row.number)
         self.format_known |= bool(reading.facts.keys() & _OPENERS)
         self.not_understood += _placed(reading, len(draft.lines))
         draft.broken |= any(stretch.looks_like != "note" for stretch in reading.unread)
+        draft.letter = draft.letter or reading.letter
         send(draft, reading)
         self._place(draft, reading)
         self._merge(draft, reading)
@@ -197,21 +212,24 @@ class _Reader:
             and only_unread
             and not reading.is_open_work
             and _WORDY.match(text)
+            and not _DOSE.search(text.lower())
         ):
             self.title.append(tidy_title(text))
             return True
         return False
 
-    def _is_talk(self, reading: Reading) -> bool:
+    def _is_talk(self, reading: Reading, clause: Clause) -> bool:
         """Plain talk, even if a word of it is the name of a movement: `Breathe, everybody!`."""
-        if reading.is_talk:
+        if reading.is_talk or (reading.is_remark and not clause.is_alone):
+            return True
+        if not clause.is_alone and not reading.says_anything and not reading.is_open_work:
             return True
         given = self.draft.facts.keys() & _GIVE_AMOUNTS if self.draft else {"nothing"}
         bare = not (reading.kind or reading.facts or reading.parts or reading.notes)
         remarks = any(stretch.looks_like == "note" for stretch in reading.unread)
         return bare and remarks and not given and not any(piece.says_anything for piece in reading.pieces)
 
-    def _opens(self, reading: Reading, *, is_last: bool) -> bool:
+    def _opens(self, reading: Reading, clause: Clause) -> bool:
         draft = self.draft
         if draft is None or draft.is_empty:
             return False
@@ -224,40 +242,44 @@ class _Reader:
             return False
         if reading.pieces and said <= {"scheme"} and draft.facts.get("scheme") == reading.facts["scheme"]:
             return False
-        trails = (
-            is_last
-            and not reading.pieces
-            and (not draft.facts.keys() & _OPENERS or (said == {"format"} and "format" not in draft.facts))
-        )
-        return not trails
+        open_still = not draft.facts.keys() & _OPENERS or (said == {"format"} and "format" not in draft.facts)
+        return not (open_still and not reading.pieces and not self._work_follows(clause))
+
+    def _work_follows(self, clause: Clause) -> bool:
+        """Whether there is anything to do behind it, before the next empty row."""
+        rows = (read_row(row, self.lexicon, self.unit) for row in clause.behind)
+        return any(piece.meaning and not row.is_remark for row in rows for piece in row.pieces)
 
     def _are_other_sets(self, reading: Reading) -> bool:
-        """`3 x 8 ...` behind an empty row: done after the sets before it, not in turn with them."""
+        """`3 x 8 ...` is done after what has its own number of sets before it, not in turn with it."""
         draft = self.draft
-        if draft is None or not draft.lines or draft.facts.keys() & _OPENERS:
+        if draft is None or not draft.lines or draft.kind in UNSCORED:
             return False
-        told = [piece for piece in reading.pieces if piece.meaning]
-        return bool(told) and all(piece.sets for piece in (*told, *(placed.piece for placed in draft.lines)))
+        said = draft.facts.get("format")
+        if said not in _IN_SETS or (said is None and "rounds" in draft.facts):
+            return False
+        told = [piece for piece in reading.pieces if piece.meaning or piece.unread]
+        by_name = reading.letter and reading.letter == draft.letter
+        return bool(told) and not by_name and all(piece.sets for piece in told)
 
     def _open(self, reading: Reading) -> Draft:
-        before = self.draft
-        if before is None:
-            kind = self._next_kind(reading)
-            self.draft = Draft(reading.row, kind=kind)
+        if self.draft is None:
+            self.draft = Draft(reading.row, kind=self._next_kind(reading))
         elif reading.kind:
-            before.kind = reading.kind
-        assert self.draft is not None
+            self.draft.kind = reading.kind
+        self.draft.headed |= reading.kind is not None
         return self.draft
 
     def _next_kind(self, reading: Reading) -> BlockKind:
         if reading.kind:
             return reading.kind
-        inherits = self.blocks and self.blocks[-1].kind in {BlockKind.STRENGTH, BlockKind.SKILL}
         scored = reading.facts.get("format") in {Format.AMRAP, Format.FOR_TIME, Format.INTERVALS}
-        return self.blocks[-1].kind if inherits and not scored else BlockKind.MAIN
+        inherits = self.kind in {BlockKind.STRENGTH, BlockKind.SKILL} and not scored
+        return self.kind if inherits else BlockKind.MAIN
 
     def _close(self) -> None:
         if self.draft:
+            self.kind = self.draft.kind
             blocks, problems = finish(settled(self.draft) if self.draft.in_window else self.draft)
             if self._is_too_long(blocks):
                 blocks, problems = [], [whole(self.draft.row)]
@@ -275,21 +297,36 @@ class _Reader:
 
     def _place(self, draft: Draft, reading: Reading) -> None:
         lines: list[Placed] = getattr(draft, draft.where if reading.where == "lines" else reading.where)
+        alone = len(reading.pieces) == 1
         for piece in reading.pieces:
             if piece.meaning:
                 piece.station = piece.station or draft.station
                 lines.append(Placed(piece, reading.row))
-            elif lines and repeats(piece, lines[-1].piece):
-                last = lines[-1].piece
-                piece.meaning, piece.implement = last.meaning, last.implement
-                lines.append(Placed(piece, reading.row))
-            elif lines and completes(piece, lines[-1].piece):
-                lines[-1] = Placed(complete(lines[-1].piece, piece), lines[-1].row)
-            elif piece.load_rule and piece.load_rule.effort and not lines:
-                effort = piece.load_rule.effort
-                reading.facts.setdefault("aim", Aim(of="effort", low=effort, high=effort))
-            elif not piece.unread:
-                self.not_understood.append(named(reading.row, Stretch(piece.start, piece.end)))
+            elif alone and self._load_all(piece, lines):
+                continue
+            elif not (lines and _goes_on(lines, piece, reading.row)):
+                self._take_nameless(piece, reading, lines)
+
+    def _take_nameless(self, piece: Piece, reading: Reading, lines: list[Placed]) -> None:
+        """An effort above the lines is the aim; what else has no name and no line to belong to is shown."""
+        if piece.load_rule and piece.load_rule.effort and not lines:
+            effort = piece.load_rule.effort
+            reading.facts.setdefault("aim", Aim(of="effort", low=effort, high=effort))
+        elif not piece.unread:
+            self.not_understood.append(named(reading.row, Stretch(piece.start, piece.end)))
+
+    def _load_all(self, piece: Piece, lines: list[Placed]) -> bool:
+        """A load by itself is for all lines that are done with one and tell none; whether there are any."""
+        if not piece.loads_kg or piece.amount or piece.unread or len(lines) < 2:  # noqa: PLR2004
+            return False
+        held = [at for at, placed in enumerate(lines) if self._lacks_load(placed.piece)]
+        for at in held:
+            lines[at] = lines[at]._replace(piece=complete(lines[at].piece, piece))
+        return bool(held)
+
+    def _lacks_load(self, piece: Piece) -> bool:
+        told = piece.loads_kg or piece.load_rule
+        return bool(piece.meaning and not told and self.lexicon.takes_a_load(piece.meaning))
 
     def _merge(self, draft: Draft, reading: Reading) -> None:
         """Facts join the block; one that says otherwise than before is named instead."""

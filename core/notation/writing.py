@@ -12,7 +12,7 @@ from core.notation.bare_numbers import AMBIGUOUS_ROW
 from core.notation.line_names import HELD
 from core.notation.quantities import MINUTE_S, in_unit
 from core.scores.text import clock
-from core.sessions.counting import is_in_kcal
+from core.sessions.counting import is_held_so_long, is_in_kcal
 from core.sessions.values import Aim, Block, BlockKind, Format, Line, LoadRule, Session
 
 _HEADINGS = {
@@ -56,13 +56,24 @@ def write_rows(
 def _block(block: Block, place: int | None, unit: MassUnit, names: Catalogue) -> Iterator[BoardRow]:
     """Lines of a block under its heading, which is numbered if there are several of its kind."""
     yield BoardRow(_HEADINGS[block.kind] if place is None else f"{_HEADINGS[block.kind]} {place}")
-    yield from map(BoardRow, _format(block))
+    if not _is_held_in_sets(block):
+        yield from map(BoardRow, _format(block))
     yield from map(BoardRow, _rules(block))
     yield from (BoardRow(f"Buy-in: {write_line(line, unit, names, block)}") for line in block.buy_in)
-    yield from _at_stations(block, [write_line(line, unit, names, block) for line in block.lines])
+    times = f"{block.rounds} x " if _is_held_in_sets(block) else ""
+    yield from _at_stations(block, [times + write_line(line, unit, names, block) for line in block.lines])
     yield from (BoardRow(f"Cash-out: {write_line(line, unit, names, block)}") for line in block.cash_out)
     if block.notes:
         yield BoardRow(f"Note: {block.notes}")
+
+
+def _is_held_in_sets(block: Block) -> bool:
+    """`3 x 1 min plank` says all of it; nothing is held for as long as possible."""
+    more = block.scheme or block.minutes or block.every_s or block.work_s or len(block.lines) > 1
+    if not is_held_so_long(block) or not block.rounds or more or block.kind in _UNSCORED:
+        return False
+    (line,) = block.lines
+    return line.unit is AmountUnit.SECONDS and line.station is None
 
 
 def _at_stations(block: Block, lines: Sequence[str]) -> Iterator[BoardRow]:

@@ -7,6 +7,7 @@ window. A set is what is done of a line before the next line begins.
 from typing import NamedTuple
 
 from core.ability.recovery import bearable
+from core.sessions.counting import is_held_so_long
 from core.sessions.values import Block, Format, Line
 
 
@@ -82,7 +83,7 @@ def turns_of(block: Block, set_seconds: float) -> tuple[int, float] | None:
     """How many equal sets there are of a line, and how many seconds from the end of one to the end of the next."""
     if block.work_s is not None or block.scheme:
         return None
-    if block.format is Format.SETS and block.rounds and block.rest_s:
+    if (block.format is Format.SETS or is_held_so_long(block)) and block.rounds and block.rest_s:
         return block.rounds, block.rest_s + set_seconds
     if block.format is not Format.INTERVALS or not block.every_s:
         return None
@@ -98,6 +99,8 @@ def by_format(block: Block) -> Window:
         return SCHEME
     if block.work_s is not None:
         return TIMED
+    if is_held_so_long(block):
+        return SETS
     if block.format in BY_FORMAT:
         return BY_FORMAT[block.format]
     if block.format is Format.FOR_TIME and (block.rounds or 1) == 1:

@@ -1,7 +1,7 @@
 """How many repetitions a block holds, as they are counted on the floor."""
 
 from core.measures import AmountUnit
-from core.sessions.values import Block, Line
+from core.sessions.values import Block, Format, Line
 
 # Calories are counted one by one like repetitions (common practice, no source); metres and seconds are not.
 _COUNTED = {AmountUnit.REPS, AmountUnit.KCAL}
@@ -10,6 +10,11 @@ _COUNTED = {AmountUnit.REPS, AmountUnit.KCAL}
 def is_in_kcal(block: Block) -> bool:
     """Whether a number told of it can only be calories."""
     return all(line.unit is AmountUnit.KCAL for line in (*block.buy_in, *block.lines, *block.cash_out))
+
+
+def is_held_so_long(block: Block) -> bool:
+    """Whether its holds last as long as it says, not as long as they go."""
+    return block.format is Format.HOLD and all(line.amount is not None for line in block.lines)
 
 
 def reps_of(line: Line, round_reps: int | None = None) -> int | None:

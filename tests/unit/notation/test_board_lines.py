@@ -152,7 +152,7 @@ def test_seconds_are_read_from_their_marks(text, seconds):
 
 
 def test_rows_with_a_load_are_done_with_it():
-    assert line_of("AMRAP 12\n5 rows per arm @ 20").movement == "bent-over row"
+    assert line_of("AMRAP 12\n5 rows per arm @ 20").movement == "single-arm row"
     assert line_of("AMRAP 12\n200 m row").movement == "row"
 
 
