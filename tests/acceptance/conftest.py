@@ -1,6 +1,7 @@
 """The whole bot in this process, over the stand-in, with its people."""
 
 import asyncio
+import shutil
 import sys
 from collections.abc import AsyncIterator
 from pathlib import Path
@@ -21,11 +22,11 @@ from tests.acceptance.people import Crew, founded
 
 
 @pytest.fixture
-def settings(tmp_path: Path) -> Settings:
+def settings(tmp_path: Path, migrated: Path) -> Settings:
     return Settings(
         token=TOKEN,
         api_url=BASE_URL.removesuffix("/bot"),
-        database=str(tmp_path / "bellwether.db"),
+        database=str(shutil.copy(migrated, tmp_path / "bellwether.db")),
         pace=Pace.UNLIMITED,
         _env_file=None,
     )

@@ -1,6 +1,7 @@
 """The durable middle for tests: a fresh database file, the bot, and short ways to say what is in it."""
 
 import asyncio
+import shutil
 import sqlite3
 from collections.abc import AsyncIterator
 from pathlib import Path
@@ -12,7 +13,6 @@ from telegram import Bot
 
 from bot.delivery.bells import Bells
 from bot.rehearsal.platform import Platform
-from core.store.migrate import migrate
 from core.store.records import Chat, NewLetter, Purpose
 from core.store.unit import Store
 from tests.transports import in_process_bot
@@ -39,9 +39,9 @@ class Tables:
 
 
 @pytest_asyncio.fixture
-async def tables(tmp_path: Path) -> Tables:
+async def tables(tmp_path: Path, migrated: Path) -> Tables:
     path = tmp_path / "bellwether.db"
-    await migrate(path)
+    shutil.copy(migrated, path)
     return Tables(path)
 
 

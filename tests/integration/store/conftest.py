@@ -1,13 +1,11 @@
 """The stores that have to keep the contract. A second database joins by a line in PLACES."""
 
-import asyncio
 import shutil
 from collections.abc import AsyncIterator, Callable
 from pathlib import Path
 
 import pytest
 
-from core.store.migrate import migrate
 from core.store.records import Chat, Group, Person
 from core.store.tables import Row
 from core.store.unit import Store
@@ -17,14 +15,6 @@ PLACES: dict[str, Callable[[Path], str]] = {
     "file": lambda folder: str(folder / "bellwether.db"),
     "memory": lambda _folder: ":memory:",
 }
-
-
-@pytest.fixture(scope="session")
-def migrated(tmp_path_factory: pytest.TempPathFactory) -> Path:
-    """An empty database at head; migrating one for each test would take most of their time."""
-    path = tmp_path_factory.mktemp("migrated") / "bellwether.db"
-    asyncio.run(migrate(path))
-    return path
 
 
 @pytest.fixture(params=PLACES)
