@@ -4,7 +4,7 @@ import tomllib
 from collections import defaultdict
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from functools import cache
+from functools import cache, lru_cache
 from itertools import pairwise
 from pathlib import Path
 from typing import Any, Final, NamedTuple
@@ -20,6 +20,8 @@ FOLDER: Final = Path(__file__).parent / "lexicon"
 LONGEST_PHRASE: Final = 7
 # Words shorter than this are read exactly; from the second length on two letters may be wrong.
 _ONE_SLIP, _TWO_SLIPS = 5, 9
+# Each is looked at several times while the lexicon is made.
+_SPELLINGS: Final = 40_000
 _PARTS_OF_KINDS: Final = {"joint": "part", "wish": "wish", "condition": "condition", "state": "condition"}
 # Limits that are told as an illness, or as what they are in the heat.
 _NOT_CONDITIONS: Final = {"fever", "after-illness", "heat", "unsteady"}
@@ -94,24 +96,28 @@ def read_lexicon(folder: Path, more_words: Mapping[str, frozenset[str]] | None =
     known = {word for spelling, _ in _catalogued() for word in words_of(spelling)}.union(
         *by_language.values()
     )
-    whole = _lexicon(tables, by_language, frozenset(known), None)
-    return replace(
-        whole, views={name: _lexicon(tables, by_language, frozenset(known), name) for name in tables}
-    )
+    read = _Read(tables, by_language, tuple(_catalogued()), frozenset(known), frozenset(_beginnings(tables)))
+    whole, *views = (_lexicon(read, language) for language in (None, *tables))
+    return replace(whole, views=dict(zip(tables, views, strict=True)))
 
 
-def _lexicon(
-    tables: Mapping[str, Mapping[str, Any]],
-    by_language: Mapping[str, frozenset[str]],
-    known: frozenset[str],
-    language: str | None,
-) -> Lexicon:
+class _Read(NamedTuple):
+    """What the lexicon and its views of one language each are made of."""
+
+    tables: Mapping[str, Mapping[str, Any]]
+    by_language: Mapping[str, frozenset[str]]
+    catalogued: Sequence[tuple[str, Sense]]
+    words: frozenset[str]
+    beginnings: frozenset[str]
+
+
+def _lexicon(read: _Read, language: str | None) -> Lexicon:
     senses: dict[str, dict[Sense, None]] = defaultdict(dict)
     numbers: dict[str, float] = {}
-    for spelling, sense in _catalogued():
+    for spelling, sense in read.catalogued:
         senses[joined(spelling)][sense] = None
-    own = by_language.get(language or "", frozenset())
-    for name, table in tables.items():
+    own = read.by_language.get(language or "", frozenset())
+    for name, table in read.tables.items():
         for spelling, sense in _phrases(table):
             if language in {None, name} or not own.issuperset(words_of(spelling)):
                 senses[joined(spelling)][sense] = None
@@ -120,19 +126,21 @@ def _lexicon(
                 numbers[fold(word)] = float(number)
     return Lexicon(
         senses={spelled: tuple(found) for spelled, found in senses.items() if spelled},
-        beginnings=frozenset(_beginnings(tables)),
         numbers=numbers,
-        near_signs=tuple(_near_signs(tables)),
-        by_language=by_language,
-        words=known,
+        near_signs=tuple(_near_signs(read.tables)),
+        by_language=read.by_language,
+        words=read.words,
+        beginnings=read.beginnings,
     )
 
 
+@lru_cache(maxsize=_SPELLINGS)
 def words_of(spelling: str) -> tuple[str, ...]:
     """The folded words of a phrase, as `read_text` parts them."""
     return tuple(token.word for token in read_text(spelling).tokens if token.kind in {"word", "number"})
 
 
+@lru_cache(maxsize=_SPELLINGS)
 def joined(spelling: str) -> str:
     """The key of a phrase: its words' stems without spaces, so that `pull-up`, `pull up` and `pullup` are one."""
     return "".join(map(stem, words_of(spelling)))

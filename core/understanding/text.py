@@ -64,7 +64,9 @@ class Text:
 
 def read_text(typed: str) -> Text:
     """Never raises; what is longer than anybody reads is cut."""
-    plain = "".join(map(_plain, typed[:LONGEST]))
+    plain = typed[:LONGEST]
+    if not plain.isascii():
+        plain = "".join(map(_plain, plain))
     tokens: list[Token] = []
     end, hyphen = 0, False
     for match in _TOKEN.finditer(plain):
