@@ -5,7 +5,7 @@ BIN    := $(VENV)/bin
 PIP    := $(BIN)/python -m pip --disable-pip-version-check --quiet
 
 .DEFAULT_GOAL := help
-.PHONY: help setup setup-test demo test lint types check train bench soak lock clean
+.PHONY: help setup setup-test demo test lint types check train bench tune soak lock clean
 
 help: ## list the tasks
 	@grep -E '^[a-z-]+:.*## ' $(MAKEFILE_LIST) | sed -E 's/^([a-z-]+):.*## /\1\t/' | expand -t 14
@@ -50,6 +50,9 @@ bench: setup-test ## print the speed table
 
 soak: setup-test ## the long fault runs; SIZE=20 says how long, 1 is what make check does
 	@BELLWETHER_SOAK=$(or $(SIZE),20) $(BIN)/pytest -q tests/soak --timeout 7200 -s
+
+tune: setup-test ## look for better costs near those of the table, on the tuning half of the coaches' cases
+	@$(BIN)/python -m tests.coach.tune
 
 lock: $(BIN)/python ## write requirements.lock anew from what is installed
 	@{ echo "# Exact versions of everything the project and its tests install. Written by 'make lock'."; \

@@ -1,6 +1,7 @@
 """`bellwether preview SESSION.txt --roster ROSTER.toml`: how a session lands on a group, with no chat."""
 
 from collections.abc import Iterator
+from datetime import UTC, datetime
 from pathlib import Path
 from typing import Annotated, Any
 
@@ -21,12 +22,22 @@ from bot.words.versions import (
     withheld_words,
 )
 from core.athletes.values import Profile
-from core.desk.preview import Made, read_text, try_on
+from core.desk.preview import Made, read_text, reckon, try_on
 from core.desk.reference import catalogue
 from core.errors import InputError
 from core.measures import MassUnit
 from core.notation.values import NotUnderstood, ReadSession
-from core.scaling.values import Change, GroupLine, GroupView, Version, VersionBlock, VersionLine, Withheld
+from core.scaling.values import (
+    Change,
+    GroupLine,
+    GroupView,
+    Priced,
+    Version,
+    VersionBlock,
+    VersionLine,
+    Withheld,
+)
+from core.sessions.values import Session
 
 Outcome = Version | Withheld
 
@@ -47,11 +58,19 @@ def preview(
     ],
     roster: Annotated[Path, typer.Option(metavar="ROSTER.toml", help="The athletes.")],
     as_json: AsJson = False,
+    why: Annotated[
+        str | None,
+        typer.Option(metavar="NAME", help="Tell what each line of this athlete cost, and what was next."),
+    ] = None,
 ) -> None:
     """Show how a session lands on a group: every athlete's version, and the counts."""
     read = _read(session)
     assert read.session is not None
-    made, view = try_on(read.session, read_roster(roster, catalogue()))
+    year, people = datetime.now(tz=UTC).year, read_roster(roster, catalogue())
+    if why is not None:
+        print_text("\n".join(_reckoning(read.session, _named(people, why), year)))
+        return
+    made, view = try_on(read.session, people, year)
     if as_json:
         print_json(
             {
@@ -62,6 +81,30 @@ def preview(
         )
     else:
         print_text("\n".join(_pages(made, view)))
+
+
+def _named(people: list[Profile], name: str) -> Profile:
+    """The athlete of this name; raises InputError."""
+    found = next((one for one in people if one.name.casefold() == name.casefold()), None)
+    if found is None:
+        raise InputError("--why", f"nobody called {name} in the roster")
+    return found
+
+
+def _reckoning(session: Session, profile: Profile, year: int) -> Iterator[str]:
+    """What was chosen, and what would have been next, with their points by entry."""
+    yield f"{profile.name}: the points are those of core/scaling/costs.toml"
+    for number, block in enumerate(reckon(session, profile, year), 1):
+        yield f"Block {number}"
+        for line in block:
+            yield f"  {line.written}"
+            yield f"    {_priced(line.chosen)}"
+            yield f"    next: {_priced(line.runner_up) if line.runner_up else 'nothing else'}"
+
+
+def _priced(one: Priced) -> str:
+    charges = ", ".join(f"{entry} {points}" for entry, points in one.charges.items())
+    return f"{one.what}: {one.cost}" + (f" ({charges})" if charges else "")
 
 
 def _read(path: Path) -> ReadSession:

@@ -10,6 +10,7 @@ from functools import cached_property
 from math import exp, inf, log, sqrt
 from typing import NamedTuple
 
+from core.ability.demand import load_moved
 from core.ability.evidence import DONE, MOST_TESTS, Shown, sets_of, tests_of
 from core.ability.kinship import (
     DAY_TO_DAY,
@@ -21,6 +22,7 @@ from core.ability.kinship import (
     Kin,
     Seen,
     kin_of,
+    of_pattern,
     shared,
 )
 from core.ability.norms import UNKNOWN_MASS_SPREAD, Expected, body_mass, expected
@@ -31,8 +33,12 @@ from core.movements.values import Movement, Pattern, Variant
 # Spread of ln k, as design 6.2 sets it (estimate).
 K_SPREAD = 0.35
 
-# The 20 % quantile of the normal distribution: 80 % sure of the repetitions.
-CAUTIOUS = -0.8416212335729143
+# How far a compound may lie from what its weakest part lets expect (estimate).
+COMPOUND_SPREAD = 0.10
+
+# The 30 % quantile of the normal distribution: 70 % sure of the repetitions. At 80 % nobody untested swung what a
+# coach gives them.
+CAUTIOUS = -0.5244005127080409
 
 # Evidence at this many repetitions or fewer speaks of heavy loads; more does not.
 LOW_REPS = 10
@@ -118,9 +124,9 @@ class Capacity:
         self._known: dict[str, Ability] = {}
         self._norms: dict[Pattern, Expected] = {}
         self._shown: dict[str, _Shown] = {}
-        self._bases: dict[tuple[str, bool], Base] = {}
+        self._bases: dict[tuple[object, ...], Base] = {}
         self._relatives: dict[tuple[str, bool], Base] = {}
-        self._others: dict[tuple[str, bool], tuple[float, Spreads, Spreads]] = {}
+        self._others: dict[tuple[object, ...], tuple[float, Spreads, Spreads]] = {}
 
     def of(self, movement: Movement, variant: Variant, variant_id: str, kin: Kin | None = None) -> Ability:
         """Ability in a variant of a movement that counts repetitions or seconds of a hold.
@@ -140,6 +146,12 @@ class Capacity:
                 bool(base.heavy) and _is_heavy_shown(base.heavy, movement, variant, variant_id),
             )
         return known
+
+    def sure_of_body(self, variant_id: str) -> float:
+        """Repetitions of a way without a weight that are 80 % sure."""
+        movement, variant = self._catalogue.variant(variant_id)
+        moved = load_moved(variant, self.body_mass_kg)
+        return self.of(movement, variant, variant_id).sure_and_median(moved)[0]
 
     def base(self, movement: Movement, variant: Variant, variant_id: str, kin: Kin) -> Base:
         """What is known of a variant and of all that are expected alike; worked out once."""
@@ -231,7 +243,8 @@ class Capacity:
     def _expected(self, movement: Movement, kin: Kin) -> Base:
         """Of all of a family that weren't tested themselves: from the norms, and what was done of other movements."""
         shown = self._shown_of(kin.pattern)
-        above, spreads, sure = self._from_others(kin if shown.tests else ELSEWHERE[kin.referred])
+        near = kin if shown.tests or kin.limits else ELSEWHERE[kin.referred]
+        above, spreads, sure = self._from_others(near)
         base = self._bases[kin.family] = Base(
             exp(above + self._norm(movement.pattern).log_strength) * self.body_mass_kg,
             spreads,
@@ -245,12 +258,21 @@ class Capacity:
         """How far ln S of a family lies above the norm, its spreads, and what is sure of S; worked out once."""
         known = self._others.get(kin.family)
         if known is None:
-            above, variance = self._belief.about(kin._replace(movement="", variant="", reference=True))
+            above, variance = self._weakest(kin) or self._belief.about(
+                kin._replace(movement="", variant="", reference=True)
+            )
             variance += DAY_TO_DAY**2 if self.tests else 0.0
             unknown_mass = UNKNOWN_MASS_SPREAD**2 if self.profile.body_mass_kg is None else 0.0
             spreads = _spreads(variance), _spreads(variance + unknown_mass)
             known = self._others[kin.family] = above, spreads, _sure(spreads)
         return known
+
+    def _weakest(self, kin: Kin) -> tuple[float, float] | None:
+        """Of a compound: what is known of the part that limits it; None where nothing was shown of any."""
+        if not any(self._shown_of(pattern).went for pattern in kin.limits):
+            return None
+        above, variance = min(self._belief.about(of_pattern(pattern)) for pattern in kin.limits)
+        return above, variance + COMPOUND_SPREAD**2
 
     def _expected_kg(self, movement: Movement, variant: Variant) -> float:
         strength = exp(self._norm(movement.pattern).log_strength)

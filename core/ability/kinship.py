@@ -1,7 +1,8 @@
 """How one ability speaks of others: a nested Gaussian of ln S, conditioned in closed form (design 6.2).
 
 What the norms expect of ln S is off by four independent parts: one of the person, shared by everything they do;
-one of the pattern; one of the movement and one of the variant, where it isn't the one the norms are of.
+one of the pattern; one of the movement and one of the variant, where it isn't the one the norms are of. Who lifts
+well in one movement does in its relatives too: most of the last two is shared by all that is done with a weight.
 """
 
 from collections.abc import Sequence
@@ -10,13 +11,17 @@ from operator import mul
 from typing import NamedTuple
 
 from core.movements.lints import REFERENCE
-from core.movements.values import Movement, Variant
+from core.movements.values import Movement, Part, Pattern, Variant
 
 # Spreads of ln S (estimates). Person and pattern together are the published 0.17 of push-ups (see norms.py). With
 # the other two, near variants of a movement differ by 0.12-0.17 and relatives by 0.25-0.35, as design 6.2 has it.
 PATTERN = 0.11
 MOVEMENT = 0.22
 VARIANT = 0.12
+
+# What of these is a lift's own (estimates: front and back squats lie within a seventh of each other).
+LIFT = 0.08
+LIFT_VARIANT = 0.05
 
 # From day to day, and of what somebody could not do once: they may have been near it.
 DAY_TO_DAY = 0.05
@@ -27,7 +32,8 @@ class Kin(NamedTuple):
     """Where a variant stands among its relatives, and what else its ability depends on.
 
     `referred`, `reference`: the norms are of this movement, of it. `family`: what was not tested itself is expected
-    like the others of its family. `ratio`, `k` as in the catalogue; `loaded`: it is done with a weight.
+    like the others of its family. `limits`: of a compound, the patterns whose weakest limits it. `ratio`, `k` as in the
+    catalogue; `loaded`: it is done with a weight.
     """
 
     pattern: str
@@ -35,14 +41,31 @@ class Kin(NamedTuple):
     variant: str
     referred: bool
     reference: bool
-    family: tuple[str, bool]
+    family: tuple[object, ...]
     ratio: float
     k: float | None
     loaded: bool
+    limits: tuple[str, ...] = ()
+
+
+# The pattern that speaks of how much of a part somebody can do.
+SPEAKS_OF = {
+    Part.SQUAT: Pattern.SQUAT,
+    Part.HINGE: Pattern.HINGE,
+    Part.PUSH: Pattern.HORIZONTAL_PUSH,
+    Part.PRESS: Pattern.VERTICAL_PUSH,
+    Part.ROW: Pattern.HORIZONTAL_PULL,
+    Part.PULL: Pattern.VERTICAL_PULL,
+}
+# In these nothing is one movement alone.
+COMPOUND = {Pattern.LIFT}
+# A part that is trained at least half as much as the main one may be what limits a compound.
+MAY_LIMIT = 0.5
 
 
 def kin_of(movement: Movement, variant: Variant) -> Kin:
     """The place of a variant among its relatives."""
+    limits = _limits(movement, variant)
     referred = any(way.ratio.source == REFERENCE for way in movement.variants)
     return Kin(
         movement.pattern.value,
@@ -50,11 +73,27 @@ def kin_of(movement: Movement, variant: Variant) -> Kin:
         variant.id,
         referred=referred,
         reference=variant.ratio.source == REFERENCE,
-        family=(movement.pattern.value, referred),
+        family=(movement.pattern.value, referred, bool(variant.holds), limits),
         ratio=variant.ratio.value,
         k=movement.k.value if movement.k else None,
         loaded=bool(variant.holds),
+        limits=limits,
     )
+
+
+def _limits(movement: Movement, variant: Variant) -> tuple[str, ...]:
+    """The patterns of a compound's parts; empty where one pattern says it all."""
+    trained = movement.trains_of(variant)
+    found = {
+        SPEAKS_OF[part].value for part, share in trained.items() if part in SPEAKS_OF and share >= MAY_LIMIT
+    }
+    return tuple(sorted(found)) if len(found) > 1 or movement.pattern in COMPOUND else ()
+
+
+def of_pattern(pattern: str) -> Kin:
+    """What stands for all of a pattern."""
+    family = (pattern, True, True, ())
+    return Kin(pattern, "", "", referred=True, reference=True, family=family, ratio=1.0, k=None, loaded=True)
 
 
 # Of patterns in which nothing was done: such as the norms are of, and others.
@@ -71,11 +110,14 @@ def shared(one: Kin, other: Kin, person: float) -> float:
     if one.pattern != other.pattern:
         return person
     variance = person + PATTERN**2
-    if one.movement != other.movement:
+    lifts = one.loaded and other.loaded
+    if lifts:
+        variance += MOVEMENT**2 - LIFT**2 + VARIANT**2 - LIFT_VARIANT**2
+    if one.movement != other.movement or not one.movement:
         return variance
-    variance += 0.0 if one.referred else MOVEMENT**2
+    variance += LIFT**2 if lifts else 0.0 if one.referred else MOVEMENT**2
     same = one.variant == other.variant and not one.reference
-    return variance + (VARIANT**2 if same else 0.0)
+    return variance + ((LIFT_VARIANT if lifts else VARIANT) ** 2 if same else 0.0)
 
 
 class Seen(NamedTuple):

@@ -52,6 +52,13 @@ YOUNG = 25
 UNKNOWN_AGE = 35
 
 
+# ln S of whoever is new to training, and of whoever trains regularly, beside the norms (estimates).
+USED_TO_IT = {"new": -0.10, "some": 0.05, "trained": 0.17}
+# Beyond so many times the usual mass S over body mass falls with this power of it (estimate).
+HEAVY = 1.2
+HEAVIER_IS_WEAKER = 0.8
+
+
 def body_mass(profile: Profile) -> float:
     """Body mass in kg, the usual one where it was not told."""
     return float(profile.body_mass_kg) if profile.body_mass_kg else BODY_MASS[profile.sex]
@@ -60,9 +67,15 @@ def body_mass(profile: Profile) -> float:
 def expected(pattern: Pattern, profile: Profile, year: int | None = None) -> Expected:
     """What an athlete of this sex and age is expected to move in a pattern."""
     spread = SPREAD if profile.sex else SPREAD + UNKNOWN_SEX_SPREAD
-    return Expected(
-        _young(pattern, profile.sex) - LOSS_PER_YEAR * max(0, age_of(profile, year) - YOUNG), spread
-    )
+    by_age = LOSS_PER_YEAR * max(0, age_of(profile, year) - YOUNG)
+    used = USED_TO_IT.get(profile.experience or "", 0.0)
+    return Expected(_young(pattern, profile.sex) - by_age + used - _by_mass(profile), spread)
+
+
+def _by_mass(profile: Profile) -> float:
+    """Who is much heavier than usual is weaker for their weight."""
+    usual = HEAVY * BODY_MASS[profile.sex]
+    return HEAVIER_IS_WEAKER * log(max(body_mass(profile) / usual, 1.0))
 
 
 @cache

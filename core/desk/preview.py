@@ -9,8 +9,9 @@ from core.movements.lookup import catalogue
 from core.notation.session import read_session
 from core.notation.values import ReadSession
 from core.scaling.group import view_of
-from core.scaling.values import GroupView, Version, Withheld
-from core.scaling.version import version_for
+from core.scaling.values import Explained, GroupView, Version, Withheld
+from core.scaling.version import NO_ORDERS, version_for
+from core.scaling.why import explained
 from core.sessions.values import Session
 
 Made = Sequence[tuple[Profile, Version | Withheld]]
@@ -21,7 +22,15 @@ def read_text(text: str, units: MassUnit = MassUnit.KG) -> ReadSession:
     return read_session(text, catalogue(), units)
 
 
-def try_on(session: Session, people: Iterable[Profile]) -> tuple[Made, GroupView]:
-    """Everybody's version, in their order, and the view of the group."""
-    made = [(one, version_for(session, in_circumstances(one), catalogue())) for one in people]
+def try_on(session: Session, people: Iterable[Profile], year: int | None = None) -> tuple[Made, GroupView]:
+    """Everybody's version, in their order, and the view of the group.
+
+    `year`: tells ages where the session has no date.
+    """
+    made = [(one, version_for(session, in_circumstances(one), catalogue(), year=year)) for one in people]
     return made, view_of([outcome for _, outcome in made])
+
+
+def reckon(session: Session, profile: Profile, year: int | None = None) -> tuple[tuple[Explained, ...], ...]:
+    """What each line of somebody's version cost, block by block, and what would have been next."""
+    return explained(session, in_circumstances(profile), catalogue(), NO_ORDERS, year=year)

@@ -10,24 +10,23 @@ from collections.abc import Callable, Sequence
 from decimal import Decimal
 from functools import partial
 from math import ceil, floor, log
+from operator import attrgetter
 from typing import NamedTuple
 
 from core.athletes.values import Profile
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
 from core.scaling.athlete import Athlete
-from core.scaling.fewer import at_share
-from core.scaling.fit import TOLERANCE
-from core.scaling.lines import is_same
+from core.scaling.fit import ABOUT
 from core.scaling.notes import NO_NOTES, notes_of
-from core.scaling.options import options_of
+from core.scaling.options import is_same, options_of
 from core.scaling.orders import Fault, Orders, Pin
 from core.scaling.plan import plan_for
+from core.scaling.pricing import Option, at_share
 from core.scaling.reasons import obstacle_to
-from core.scaling.search import Option
+from core.scaling.rows import PARTS
 from core.scaling.values import Because, Spot, VersionLine
-from core.scaling.version import PARTS
-from core.scaling.ways import AS_WRITTEN, OTHER_PATTERN, SAME_LOAD, LinePlan
+from core.scaling.ways import SAME_LOAD, LinePlan, Near
 from core.sessions.values import Session
 
 # At most this share of a set's cost is felt as easier; of the amount a quarter goes at a time (estimates).
@@ -107,7 +106,7 @@ def as_written(
         return Barred(Because.NOTED, None)
     if not fitting:
         return Barred(*(obstacle_to(plan, athlete) or (Because.NO_SAFE_OPTION, None)))
-    pin = _pin(spot, min(fitting, key=lambda one: one.fit.beyond))
+    pin = _pin(spot, min(fitting, key=attrgetter("cost")))
     assert pin is not None, "there is an option"
     return pin
 
@@ -127,17 +126,21 @@ def _plan(session: Session, spot: Spot, athlete: Athlete) -> LinePlan:
 def _line(athlete: Athlete, session: Session, spot: Spot, shown: VersionLine) -> _Line | None:
     """None where what is shown is no option any more."""
     plan = _plan(session, spot, athlete)
-    options = options_of(plan, athlete, Orders(), every=True)
+    options = options_of(plan, athlete, Orders())
     same = next((one for one in options if one.way is not None and _is_shown(one, shown)), None)
     if same is None or same.build_up:
         return None
-    others = [one for one in options if one.safe and one.part == 1 and one.distance < OTHER_PATTERN]
+    others = [
+        at_share(plan, one, athlete, 1.0) for one in options if one.way and one.way.near < Near.ELSEWHERE
+    ]
+    others = [one for one in others if one.safe]
     return _Line(plan, athlete, at_share(plan, same, athlete, _share(plan, same, shown)), others)
 
 
 def _written(plan: LinePlan, athlete: Athlete) -> list[Option]:
-    options = options_of(plan, athlete, Orders(), every=True)
-    return [one for one in options if one.safe and one.part == 1 and one.distance == AS_WRITTEN]
+    options = options_of(plan, athlete, Orders())
+    whole = [at_share(plan, one, athlete, 1.0) for one in options if one.exact]
+    return [one for one in whole if one.safe]
 
 
 def _is_shown(option: Option, shown: VersionLine) -> bool:
@@ -150,7 +153,7 @@ def _share(plan: LinePlan, option: Option, shown: VersionLine) -> float:
     amount = max(shown.scheme, default=None) if plan.scheme else shown.amount
     if amount is None or not option.way.amount:
         return 1.0
-    return min(1.0, amount / option.way.amount)
+    return amount / option.way.amount
 
 
 def _step_down(line: _Line) -> Option | None:
@@ -189,7 +192,7 @@ def _is_allowed(line: _Line, option: Option) -> bool:
 
 def _is_fair(option: Option) -> bool:
     """Fits the intent, or goes through in one set: an athlete who asks may take the harder end."""
-    return option.fit.heavy <= TOLERANCE or _cost(option) <= 1
+    return option.fit.heavy <= ABOUT or _cost(option) <= 1
 
 
 def _nearest(
@@ -220,7 +223,11 @@ def _beside(line: _Line) -> Option | None:
     others = [one for one in line.others if one.way and one.way.id != here and _cost(one) > 0 and now > 0]
     near = [one for one in others if abs(log(_cost(one) / now)) <= ABOUT_THE_SAME]
     # Rounded, so that of equals the first is taken whatever the last digit says.
-    return min(near, key=lambda one: (one.distance, round(abs(log(_cost(one) / now)), 9)), default=None)
+    return min(
+        near,
+        key=lambda one: (one.way.near if one.way else Near.ELSEWHERE, round(abs(log(_cost(one) / now)), 9)),
+        default=None,
+    )
 
 
 def _cost(option: Option) -> float:

@@ -1,6 +1,6 @@
 """How much of a way stands for the written amount, and how much of it is one set's work."""
 
-from math import floor
+from math import ceil, floor
 from typing import NamedTuple
 
 from core.measures import AmountUnit
@@ -22,6 +22,9 @@ HARD_PART = 0.5
 # However long it takes: nobody does thirty dead bugs a side for five get-ups (estimate, from the climb).
 MOST_FOR_ONE = 4.0
 HALF = 0.5
+# What both sides do at once is done by one after the other as often, and many a little less often (estimate).
+OF_ONE_SIDE = 0.6
+FEW = 10.0
 
 # What somebody should at least be able to do where the coach wants as much as goes (estimates).
 AT_LEAST = {AmountUnit.REPS: 10.0, AmountUnit.SECONDS: 20.0}
@@ -49,13 +52,20 @@ def amount_of(block: Block, line: Line, written: Done, to: Done) -> Amount:
     per_side = sides != "both" and (line.per_side or parted)
     amount = max(block.scheme) if block.scheme else line.amount
     if amount is not None:
-        joined = line.per_side and sides == "both"
-        amount = _carried(amount, 2.0 if joined else HALF if parted else 1.0, line, written, to, unit)
+        amount = _carried(amount, line, written, to, unit)
+        amount = _of_one_side(amount, unit) if parted else amount
     if movement.k is None:
         return Amount(unit, per_side, amount, None)
     counted = _at_least(block, movement, variant) if amount is None else _counted(amount, unit, to)
     one_side = sides != "both" and not per_side and line.side not in {"left", "right"}
     return Amount(unit, per_side, amount, counted / 2 if counted and one_side else counted)
+
+
+def _of_one_side(amount: float, unit: AmountUnit) -> float:
+    """Of what both sides do at once so many a side: few stay as many, of many rather more than half."""
+    if unit is not AmountUnit.REPS:
+        return amount
+    return min(amount, max(float(ceil(amount * OF_ONE_SIDE)), FEW))
 
 
 def written_unit(line: Line, written: Done) -> AmountUnit:
@@ -75,19 +85,16 @@ def _unit(line: Line, written: Done, to: Done) -> AmountUnit:
     return unit if same else to[0].unit_of(to[1])
 
 
-def _carried(amount: float, sides: float, line: Line, written: Done, to: Done, unit: AmountUnit) -> float:
-    """The amount in the unit of a stand-in: the same where one is worth the other, else by its time.
-
-    `sides`: 2 where what was meant for each is done with both at once, a half the other way round.
-    """
+def _carried(amount: float, line: Line, written: Done, to: Done, unit: AmountUnit) -> float:
+    """The amount in the unit of a stand-in: the same where one is worth the other, else by its time."""
     given = written_unit(line, written)
     worth = unit is given and _is_worth_the_same(unit, written, to)
-    if worth and sides >= 1:
-        return amount * sides
+    if worth:
+        return amount
     step = rounded_to(unit, to)
-    one = 1.0 if worth else _seconds(given, written) / _seconds(unit, to)
+    one = _seconds(given, written) / _seconds(unit, to)
     one = min(one, MOST_FOR_ONE) if given is unit is AmountUnit.REPS else one
-    return float(max(step, step * floor(amount * sides * one / step + HALF)))
+    return float(max(step, step * floor(amount * one / step + HALF)))
 
 
 def rounded_to(unit: AmountUnit, done: Done, *, per_side: bool = False) -> int:

@@ -2,11 +2,12 @@
 
 from decimal import Decimal
 from functools import cached_property
-from math import inf
+from math import exp, log
 from typing import NamedTuple, TypeVar
 
-from core.ability.capacity import Ability, Capacity
+from core.ability.capacity import CAUTIOUS, Ability, Capacity
 from core.ability.demand import load_moved
+from core.ability.gates import MAKE_BELIEVE, Gates
 from core.ability.whole_body import Rate, rate_of
 from core.athletes.limits import day_rule, lightened
 from core.athletes.values import Profile
@@ -22,24 +23,22 @@ from core.scaling.barriers import (
     is_on_light_duty,
     ruled_out_for,
 )
-from core.scaling.fit import (
-    NEVER_TOO_LIGHT,
-    OF_A_LOAD,
-    OF_AN_EASIER_WAY,
-    OF_AN_UNTRIED_LOAD,
-    OF_NO_LOAD_WHERE_ONE_IS_WRITTEN,
-    OF_THE_HEAVIEST,
-    Lightness,
-    Task,
-)
+from core.scaling.fit import Task
 from core.scaling.gear import at_hand, gear_of
 from core.scaling.intent import LIGHT_DUTY, Window
 from core.scaling.notes import NO_NOTES, Notes
 from core.scaling.values import Because
-from core.scaling.ways import AS_WRITTEN, Grip, LinePlan, Way
+from core.scaling.ways import Grip, LinePlan, Near, Way
+
+# Of what goes once, whoever should go easy lifts at most so much, and so much whoever must not hold their breath: above
+# it nobody lifts without (estimates).
+EASY_SHARE = 0.55
+BREATHING_SHARE = 0.66
 
 # A run breathes like the row that it stands for: so many times its rate is the same work (estimate).
 AS_MUCH_BREATH = 1.25
+# Below that it is make-believe.
+HALF_THE_BREATH = 0.4
 
 
 Bound = TypeVar("Bound", int, float)
@@ -84,6 +83,7 @@ class Athlete:
         self.ruled_out = ruled_out_for(profile)
         self.sits = bool(self.ruled_out & flags({Demand.STANDING}))
         self._lightened = flags(lightened(profile.limits or ()))
+        self._must_breathe = bool(self.ruled_out & flags({Demand.BREATH_HOLDING}))
         self._sore = bool(profile.today.sore)
         self._eased = notes.eased
         self._is_unburdened = not (self._goes_gently or self._lightened or self._sore or self._eased)
@@ -131,38 +131,55 @@ class Athlete:
         """What a set of this way asks; None where no count applies."""
         if way.set_amount is None:
             return None
-        easy = self.goes_easy(way)
+        easy = self.goes_easy(way) or self._lifts_lightly(plan, way)
         window = plan.windows[self.pair - 1]
         ability = self.capacity.of(way.movement, way.variant, way.id, way.kin)
         return Task(
-            ability,
-            way.set_amount,
-            window.under(LIGHT_DUTY) if easy else window,
-            way.counts_reps,
-            easy,
-            _lightness(plan, way, ability, easy=easy or self._is_forgiven(way) or self._is_learning(plan)),
+            ability, way.set_amount, window.under(LIGHT_DUTY) if easy else window, way.counts_reps, easy
         )
 
-    def bounds(self, way: Way) -> tuple[float, float]:
-        """Loads moved outside of which a set of this way is sure not to fit."""
-        if way.set_amount is None:
-            return 0.0, inf
-        kin = way.kin
-        base = self.capacity.base(way.movement, way.variant, way.id, kin)
-        easy = self.goes_easy(way)
-        least, most = way.fitting[self.pair - 1 + 2 * easy]
-        strength = base.strength_kg * kin.ratio
-        if self._is_forgiven(way):
-            least = 0.0
-        return strength * least, strength * base.sure[kin.loaded][kin.reference] * most
+    def _lifts_lightly(self, plan: LinePlan, way: Way) -> bool:
+        """Whoever must not hold their breath does no set that is nearly all that goes."""
+        return self._must_breathe and plan.heavy and bool(way.holds)
 
-    def most(self, way: Way, grip: Grip, *, heavier: bool) -> tuple[float, float]:
-        """The heaviest that is allowed, and what is near enough to stand in for it; `heavier`: than is written."""
-        most, nearly = (inf, inf) if heavier else grip.most(self.pair)
-        if not self.is_noted:
-            return most, nearly
+    def meant_kg(self, plan: LinePlan) -> float | None:
+        """The load that is meant for them, per implement of the written hold; None where none is.
+
+        A share of a maximum is arithmetic: of the median of what was shown, or cautiously of what is believed.
+        """
+        written, rule = plan.load_kg(self.pair), plan.line.load_rule
+        if written is not None:
+            return float(written)
+        if rule is None or rule.percent is None or plan.hold is None or plan.ways[0].kin.k is None:
+            return None
+        way = plan.ways[0]
+        ability = self.ability(way)
+        if not ability.heavy_shown:
+            return None
+        sure = 1.0 if self.capacity.knows(way.movement) else exp(CAUTIOUS * ability.spread)
+        once = ability.strength_kg * sure / (1 + 1 / ability.k) - self.own_kg(way)
+        return max(0.0, once * rule.percent / 100 / (plan.hold.factor * plan.hold.count)) or None
+
+    def most_kg(self, way: Way, grip: Grip) -> float:
+        """The most per implement that may be held for the sake of ease, of held breath, or of what a coach noted."""
         cap = self.notes.cap(way.movement.pattern, grip.hold.count)
-        return min(most, cap), min(nearly, cap)
+        share = EASY_SHARE if self.goes_easy(way) else BREATHING_SHARE if self._must_breathe else None
+        if share is None or way.kin.k is None:
+            return cap
+        once = self.ability(way).too_heavy_from() - self.own_kg(way)
+        return min(cap, max(0.0, share * once / grip.per_kg))
+
+    def should_be_hard(self, plan: LinePlan, way: Way) -> bool:
+        """Whether being too light counts: not for who goes easy, starts with a skill, or is kept light by a note."""
+        learning = way.near <= Near.VARIANT and self._is_learning(plan)
+        return not (
+            learning or self.goes_easy(way) or self.is_forgiven(way) or self._lifts_lightly(plan, way)
+        )
+
+    def has_shown(self, task: Task | None, way: Way, moved_kg: float) -> bool:
+        """Whether so heavy a load of this movement was lifted before."""
+        tested = None if task is None else task.ability.tested_kg
+        return tested is not None and self.capacity.knows(way.movement) and moved_kg <= tested
 
     def window(self, plan: LinePlan, way: Way) -> Window:
         """What a set of this line is meant to cost this athlete."""
@@ -177,13 +194,11 @@ class Athlete:
 
     def barrier(self, way: Way) -> Barrier | None:
         """What rules a way out, whatever its load."""
-        if not way.bars & self.ruled_out and not way.skill:
-            return None
         if way.id not in self._barriers:
             self._barriers[way.id] = self._find_barrier(way)
         return self._barriers[way.id]
 
-    def _is_forgiven(self, way: Way) -> bool:
+    def is_forgiven(self, way: Way) -> bool:
         """Whether nothing is too light, for a note's sake."""
         return self.is_noted and way.movement.pattern in self.notes.forgiven
 
@@ -201,6 +216,27 @@ class Athlete:
         if not plan.breathless or met is None or met <= self.rate.met:
             return False
         return meant is None or met > AS_MUCH_BREATH * meant or self.goes_easy(plan.ways[0])
+
+    def lost_breath(self, plan: LinePlan, way: Way) -> float:
+        """How much less breath a way takes than what is written, in log units, where that is what it is for."""
+        written = plan.ways[0]
+        if way.near is Near.WRITTEN or self.goes_easy(way) or not written.met or not way.met:
+            return 0.0
+        return log(written.met / way.met)
+
+    def is_make_believe(self, plan: LinePlan, way: Way) -> bool:
+        """Whether it only looks like work to somebody able: nothing resists, or it takes less than half the breath."""
+        if way.near is Near.WRITTEN or self.sits or self.goes_easy(way) or not self.gates.is_able:
+            return False
+        written = plan.ways[0]
+        counts = way.kin.k is not None and written.kin.k is not None
+        hardly = written.met is not None and (way.met or 0.0) < HALF_THE_BREATH * written.met
+        return way.id in MAKE_BELIEVE or (hardly and not counts)
+
+    @cached_property
+    def gates(self) -> Gates:
+        """What their body may be asked."""
+        return Gates(self.capacity, self._year)
 
     @cached_property
     def rate(self) -> Rate:
@@ -233,21 +269,18 @@ class Athlete:
         usual = self.catalogue.implement(thing).height_cm
         return told if told is not None else Decimal(str(usual.value)) if usual else None
 
+    def _has_skill(self, way: Way) -> bool:
+        """Shown, told, or, of lifts, learned by whoever trains: a weight can be as light as it needs to be."""
+        lifts = bool(way.holds) and self.profile.experience in {"some", "trained"}
+        return lifts or way.id in self.capacity.skills
+
     def _find_barrier(self, way: Way) -> Barrier | None:
         found = barrier_of(self.profile, way.movement, way.variant)
-        if found is None and way.variant.skill and way.id not in self.capacity.skills:
+        if found is None and way.variant.skill and not self._has_skill(way):
             return Barrier(Because.SKILL, way.movement.id)
+        if found is None and self.gates.is_shut(way.movement, way.variant):
+            return Barrier(Because.UNTESTED, way.movement.id)
         return found
-
-
-def _lightness(plan: LinePlan, way: Way, ability: Ability, *, easy: bool) -> Lightness:
-    """How being too light counts for a way, but for the load that is written."""
-    if plan.loaded and not easy:
-        if plan.works_up and way.distance == AS_WRITTEN:
-            return OF_THE_HEAVIEST
-        untried = OF_AN_UNTRIED_LOAD if way.grips else OF_NO_LOAD_WHERE_ONE_IS_WRITTEN
-        return untried if ability.tested_kg is None or plan.works_up else OF_A_LOAD
-    return NEVER_TOO_LIGHT if way.distance == AS_WRITTEN else OF_AN_EASIER_WAY
 
 
 def _least(*bounds: Bound | None) -> Bound | None:

@@ -7,7 +7,7 @@ from typing import NamedTuple
 from core.athletes.limits import day_rule, lightened, ruled_out, ruled_out_by
 from core.athletes.values import Profile, Screening, Space
 from core.measures import AmountUnit
-from core.movements.values import Demand, Movement, Pattern, Variant
+from core.movements.values import Demand, Movement, Part, Pattern, Variant
 from core.scaling.values import Because
 
 LEGS = frozenset({Pattern.SQUAT, Pattern.HINGE, Pattern.LUNGE, Pattern.LIFT, Pattern.JUMP})
@@ -19,6 +19,11 @@ ARMS = PUSH | PULL | {Pattern.ARMS}
 
 # Where room means a way to go, not only some space around; so it does for all that is counted in metres.
 COVERS_GROUND = frozenset({Pattern.TRAVEL, Pattern.CARRY, Pattern.LUNGE})
+
+# What goes on and on needs this much, and what turns round this (estimates).
+TO_RUN_M = 40.0
+TO_TURN_M = 5.0
+TO_AND_FRO = frozenset({"shuttle run", "sled push"})
 
 # Which patterns a sore place asks to go easy on (estimate). A place that isn't here lightens everything.
 SORE: dict[str, frozenset[Pattern]] = {
@@ -68,13 +73,19 @@ class Barrier(NamedTuple):
 
 def barrier_of(profile: Profile, movement: Movement, variant: Variant) -> Barrier | None:
     """What rules a variant out for this athlete; skill and equipment are looked at elsewhere."""
-    limit = _limit_against(profile.limits or (), variant.demands)
+    limit = _limit_against(profile.limits or (), demands_of(movement, variant))
     if limit is not None:
         return Barrier(Because.LIMIT, limit)
-    barrier = _by_space(profile.space, movement, variant)
+    barrier = _by_space(profile.space, profile.place.run_m if profile.place else None, movement, variant)
     if barrier is None and _is_never_easy(movement, variant) and is_on_light_duty(profile):
         return Barrier(Because.LIGHT_DUTY)
     return barrier
+
+
+def demands_of(movement: Movement, variant: Variant) -> tuple[Demand, ...]:
+    """What a variant asks for; whatever trains the bending of the trunk bends it."""
+    bends = movement.main_of(variant) is Part.BEND and Demand.SPINE_BEND not in variant.demands
+    return (*variant.demands, Demand.SPINE_BEND) if bends else variant.demands
 
 
 def effort_at_most(profile: Profile) -> int | None:
@@ -119,7 +130,7 @@ def bars_of(movement: Movement, variant: Variant) -> int:
         variant.demands
     )
     never_easy = NEVER_EASY if _is_never_easy(movement, variant) else 0
-    return flags(variant.demands) | (COVERS if covers else 0) | never_easy
+    return flags(demands_of(movement, variant)) | (COVERS if covers else 0) | never_easy
 
 
 def ruled_out_for(profile: Profile) -> int:
@@ -141,11 +152,13 @@ def _limit_lightening(limits: tuple[str, ...], demands: tuple[Demand, ...]) -> s
     return next((one for one in limits if lightened((one,)).intersection(demands)), None)
 
 
-def _by_space(space: Space, movement: Movement, variant: Variant) -> Barrier | None:
+def _by_space(space: Space, run_m: float | None, movement: Movement, variant: Variant) -> Barrier | None:
     demands = set(variant.demands)
     if not space.jumping and Demand.JUMPING in demands:
         return Barrier(Because.SPACE, "jumping")
     if not space.running and bars_of(movement, variant) & COVERS:
+        return Barrier(Because.SPACE, "running")
+    if run_m is not None and run_m < _metres_needed(movement, variant):
         return Barrier(Because.SPACE, "running")
     if not space.overhead and Demand.HEADROOM in demands:
         return Barrier(Because.SPACE, "overhead")
@@ -154,5 +167,14 @@ def _by_space(space: Space, movement: Movement, variant: Variant) -> Barrier | N
     return None
 
 
+def _metres_needed(movement: Movement, variant: Variant) -> float:
+    """How far a way has to go: a few steps and back, or on and on (estimates)."""
+    if not bars_of(movement, variant) & COVERS:
+        return 0.0
+    return TO_RUN_M if movement.pattern is Pattern.TRAVEL and movement.id not in TO_AND_FRO else TO_TURN_M
+
+
 def _covers_ground(movement: Movement, variant: Variant) -> bool:
-    return movement.pattern in COVERS_GROUND or movement.unit_of(variant) is AmountUnit.METRES
+    if movement.unit_of(variant) is AmountUnit.METRES:
+        return True
+    return movement.pattern in COVERS_GROUND and Demand.ROOM in variant.demands

@@ -1,16 +1,15 @@
 """What is no harder than written: for each line that became harder, the way that isn't, as pins."""
 
 from collections.abc import Iterable, Iterator
-from operator import attrgetter
 
 from core.athletes.values import Profile
 from core.movements.lookup import Catalogue
 from core.scaling.athlete import Athlete
-from core.scaling.fit import NEVER_TOO_LIGHT, fit
+from core.scaling.fit import fit
 from core.scaling.options import options_of
 from core.scaling.orders import Orders, Pin
 from core.scaling.plan import plan_of
-from core.scaling.search import Option
+from core.scaling.pricing import Option
 from core.scaling.values import VersionBlock, VersionLine
 from core.scaling.ways import BlockPlan, LinePlan
 from core.sessions.values import Session
@@ -43,7 +42,7 @@ def cost_as_written(plan: LinePlan, athlete: Athlete) -> float | None:
     moved = athlete.own_kg(written)
     if plan.hold is not None and load is not None:
         moved += plan.hold.factor * plan.hold.count * float(load)
-    return fit(task, moved, NEVER_TOO_LIGHT).cost
+    return fit(task, moved).cost
 
 
 def _in(plan: BlockPlan, block: VersionBlock, athlete: Athlete) -> Iterator[Pin]:
@@ -58,9 +57,9 @@ def _pin(plan: LinePlan, line: VersionLine, athlete: Athlete) -> Pin | None:
     most = cost_as_written(plan, athlete)
     if most is None or _cost_of(line, plan, athlete) <= most * SAME_COST:
         return None
-    options = [one for one in options_of(plan, athlete, Orders(), every=True) if one.safe and one.part == 1]
+    options = [one for one in options_of(plan, athlete, Orders()) if one.safe and one.part <= 1]
     gentle = [one for one in options if _cost(one) <= most * SAME_COST]
-    best = min(gentle, key=attrgetter("by_itself")) if gentle else min(options, key=_cost, default=None)
+    best = gentle[0] if gentle else min(options, key=_cost, default=None)
     return None if best is None else _pinned(best, line)
 
 
@@ -71,7 +70,7 @@ def _cost_of(line: VersionLine, plan: LinePlan, athlete: Athlete) -> float:
     if way is None or task is None or line.load_moved_kg is None:
         return 0.0
     share = 1.0 if line.amount is None or not way.amount else line.amount / way.amount
-    return fit(task, line.load_moved_kg, NEVER_TOO_LIGHT, share).cost or 0.0
+    return fit(task, line.load_moved_kg, share).cost or 0.0
 
 
 def _cost(option: Option) -> float:

@@ -5,25 +5,22 @@ from math import floor
 from core.movements.values import Hold
 from core.scaling.amounts import HALF, ROUND_TO
 from core.scaling.athlete import Athlete
-from core.scaling.search import FEWER, Option
+from core.scaling.pricing import Option
 from core.scaling.values import Change, Reason, VersionLine
-from core.scaling.ways import AS_WRITTEN, OTHER_IMPLEMENT, OTHER_LOAD, OTHER_VARIANT, LinePlan, Way
-
-BY_DISTANCE = {
-    AS_WRITTEN: Change.NONE,
-    OTHER_LOAD: Change.LOAD,
-    OTHER_IMPLEMENT: Change.IMPLEMENT,
-    OTHER_VARIANT: Change.VARIANT,
-}
+from core.scaling.ways import LinePlan, Near, Way
 
 
 def change_of(option: Option) -> Change:
     """The largest change of an option against what was written."""
     if option.way is None:
         return Change.REST
-    if option.distance >= FEWER:
+    if option.part < 1 or option.build_up:
         return Change.AMOUNT
-    return BY_DISTANCE.get(option.distance, Change.MOVEMENT)
+    if option.exact:
+        return Change.NONE
+    if option.way.near is Near.WRITTEN:
+        return Change.IMPLEMENT if option.other else Change.LOAD
+    return Change.VARIANT if option.way.near is Near.VARIANT else Change.MOVEMENT
 
 
 def line_of(number: int, plan: LinePlan, option: Option, athlete: Athlete, reason: Reason) -> VersionLine:
@@ -56,18 +53,6 @@ def line_of(number: int, plan: LinePlan, option: Option, athlete: Athlete, reaso
         reason=reason,
         cues=athlete.notes.cues.get(way.movement.pattern, ()),
         at_most_kg=athlete.notes.caps.get(way.movement.pattern) if option.hold else None,
-    )
-
-
-def is_same(option: Option, line: VersionLine) -> bool:
-    """Whether an option is what a line was last time."""
-    if option.way is None:
-        return line.change is Change.REST
-    return (
-        option.way.movement.id == line.movement
-        and option.way.variant.id == line.variant
-        and option.implement == line.implement
-        and (option.load.kg if option.load else None) == line.load_kg
     )
 
 

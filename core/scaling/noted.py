@@ -1,13 +1,11 @@
 """What a coach's note makes of a line: told by what would be done there, alone, without any note."""
 
-from operator import attrgetter
-
 from core.scaling.athlete import Athlete
 from core.scaling.lines import change_of
-from core.scaling.options import options_of
+from core.scaling.options import cheapest
 from core.scaling.orders import Orders
+from core.scaling.pricing import Option
 from core.scaling.reasons import keeps, reason_for
-from core.scaling.search import Option
 from core.scaling.values import Because, Change, Reason
 from core.scaling.ways import LinePlan
 
@@ -16,7 +14,7 @@ def without_notes(plan: LinePlan, athlete: Athlete, orders: Orders) -> Option | 
     """What a line would be alone if nothing were noted; None where nothing is."""
     if not athlete.is_noted:
         return None
-    return min(options_of(plan, athlete.without_notes, orders), key=attrgetter("by_itself"))
+    return cheapest(plan, athlete.without_notes, orders)
 
 
 def bound(athlete: Athlete, free: Option | None) -> Athlete:

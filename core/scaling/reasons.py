@@ -5,18 +5,21 @@ limit, were the person as strong as they may well be.
 """
 
 from decimal import Decimal
-from math import inf
+from math import inf, log
 from typing import NamedTuple
 
 from core.ability.demand import load_moved
 from core.movements.values import Hold
 from core.scaling.athlete import Athlete
 from core.scaling.barriers import Barrier
-from core.scaling.fit import NEVER_TOO_LIGHT, TOLERANCE, UNCOUNTED, Fit, Task, fit, hopeful
+from core.scaling.fit import ABOUT, Task, fit, hopeful, is_heavy
 from core.scaling.gear import Load
-from core.scaling.search import Option
+from core.scaling.pricing import Option
 from core.scaling.values import Because, Keeps, Reason
-from core.scaling.ways import AS_WRITTEN, OTHER_VARIANT, Grip, LinePlan
+from core.scaling.ways import SAME_LOAD, Grip, LinePlan, Near
+
+# So far below what is meant, in log units, a set is called light for whoever does it as written (estimate).
+LIGHT_FOR_THEM = 0.25
 
 # What is known of a person, and not only feared.
 SURE = {Because.TOO_HEAVY, Because.TOO_OFTEN, Because.LIGHT_DUTY}
@@ -31,7 +34,7 @@ class Obstacle(NamedTuple):
 
 def reason_for(plan: LinePlan, option: Option, athlete: Athlete) -> Reason:
     """The reason for the chosen option of a line."""
-    if option.distance == AS_WRITTEN and option.way is not None:
+    if option.exact and option.part == 1 and not option.build_up:
         return Reason(because=Because.TOO_LIGHT if _is_light(plan, option, athlete) else Because.AS_WRITTEN)
     because, about = obstacle_to(plan, athlete, option) or Obstacle(_without_obstacle(option))
     if option.build_up:
@@ -49,24 +52,30 @@ def reason_for(plan: LinePlan, option: Option, athlete: Athlete) -> Reason:
 def _heavier_that_suits(plan: LinePlan, option: Option, athlete: Athlete) -> Decimal | None:
     """The lightest load above the written one that is there, where another way is done for want of it and it fits."""
     written, task = plan.ways[0], athlete.task(plan, plan.ways[0])
-    if task is None or plan.load_kg(athlete.pair) is None or option.distance < OTHER_VARIANT:
+    if (
+        task is None
+        or plan.load_kg(athlete.pair) is None
+        or option.way is None
+        or option.way.near is Near.WRITTEN
+    ):
         return None
     for grip in written.grips:
-        above = [load for load in athlete.gear.loads(*grip.held) if load.value > grip.most(athlete.pair)[1]]
+        above = [
+            load
+            for load in athlete.gear.loads(*grip.held)
+            if load.value > grip.heaviest * (athlete.meant_kg(plan) or inf)
+        ]
         moved = athlete.own_kg(written) + grip.per_kg * above[-1].value if above else inf
-        if above and not _is_heavy(fit(task, moved, NEVER_TOO_LIGHT)):
+        if above and not is_heavy(fit(task, moved)):
             return above[-1].kg
     return None
 
 
 def _is_light(plan: LinePlan, option: Option, athlete: Athlete) -> bool:
     """Whether what is written is too light for whoever may go harder; the heaviest is, if all there is is light."""
-    if (
-        option.way is None
-        or not plan.loaded
-        or option.fit.light <= TOLERANCE
-        or athlete.goes_easy(option.way)
-    ):
+    if option.way is None or not plan.loaded or not option.fit.cost or athlete.goes_easy(option.way):
+        return False
+    if log(max(athlete.window(plan, option.way).low, 1e-9) / option.fit.cost) <= LIGHT_FOR_THEM:
         return False
     return not plan.works_up or _is_all_there_is(option, athlete)
 
@@ -74,7 +83,7 @@ def _is_light(plan: LinePlan, option: Option, athlete: Athlete) -> bool:
 def _is_one_of_two(plan: LinePlan, athlete: Athlete, about: str | None) -> bool:
     """Whether what is lacking is a second one of the written load, where two are meant."""
     return any(
-        plan.load_kg(athlete.pair) is not None and plan.is_written(load.value, athlete.pair)
+        plan.load_kg(athlete.pair) is not None and is_written(load, plan, athlete)
         for grip in plan.ways[0].grips
         if grip.hold.count > 1 and not grip.other and about in {None, grip.hold.implement}
         for load in athlete.gear.loads(grip.hold.implement, 1)
@@ -95,7 +104,7 @@ def keeps(plan: LinePlan, option: Option) -> Keeps | None:
     written = plan.ways[0]
     if way.movement is not written.movement:
         return "pattern"
-    if option.distance != OTHER_VARIANT:
+    if way.near is Near.WRITTEN or option.part != 1:
         return "movement"
     return "reps" if (way.amount, way.unit) == (written.amount, written.unit) else None
 
@@ -153,7 +162,7 @@ def _lacking_or(
 
 def _is_all_there_is(option: Option, athlete: Athlete) -> bool:
     """Whether the heaviest that is there was taken, and is light: more would have gone."""
-    if option.hold is None or option.load is None or option.fit.light <= TOLERANCE:
+    if option.hold is None or option.load is None or option.fit.light <= ABOUT:
         return False
     owned = athlete.gear.loads(option.hold.implement, option.hold.count)
     return bool(owned) and option.load.value >= owned[0].value
@@ -176,17 +185,23 @@ def _why_not(load: Load, plan: LinePlan, athlete: Athlete) -> Obstacle:
     written = plan.ways[0]
     task = athlete.task(plan, written)
     moved = load_moved(written.variant, athlete.body_mass_kg, plan.hold, load.value)
-    heavy = task is not None and (would := fit(task, moved, NEVER_TOO_LIGHT)) and would.heavy > 0
+    heavy = task is not None and (would := fit(task, moved)) and would.heavy > 0
     return Obstacle(Because.TOO_HEAVY if heavy else Because.ONE_SETTING)
 
 
 def _is_owned(plan: LinePlan, athlete: Athlete) -> bool:
     return any(
-        plan.is_written(load.value, athlete.pair)
+        is_written(load, plan, athlete)
         for grip in plan.ways[0].grips
         if not grip.other
         for load in athlete.gear.loads(grip.hold.implement, grip.hold.count)
     )
+
+
+def is_written(load: Load, plan: LinePlan, athlete: Athlete) -> bool:
+    """Whether a load counts as the written one; any does where the coach wrote none."""
+    meant = athlete.meant_kg(plan)
+    return meant is None or abs(load.value - meant) <= SAME_LOAD * meant
 
 
 def _has(grip: Grip, plan: LinePlan, athlete: Athlete) -> bool:
@@ -206,7 +221,7 @@ def _is_lightest_heavy(plan: LinePlan, athlete: Athlete) -> bool:
         return False
     lightest = min(load.value for load in owned)
     moved = load_moved(written.variant, athlete.body_mass_kg, plan.hold, lightest)
-    return _is_heavy(fit(task, moved, NEVER_TOO_LIGHT))
+    return is_heavy(fit(task, moved))
 
 
 def _meant_thing(plan: LinePlan) -> str | None:
@@ -221,18 +236,38 @@ def _too_much(plan: LinePlan, athlete: Athlete) -> Obstacle | None:
     """Whether a set is too much, and whether for the sake of ease, of strength, or of what nobody knows."""
     written = plan.ways[0]
     task, moved = athlete.task(plan, written), _written_kg(plan, athlete)
-    if task is None or not _is_heavy(would := fit(task, moved, NEVER_TOO_LIGHT)):
-        return None
+    if _is_capped(plan, athlete):
+        return Obstacle(Because.LIGHT_DUTY, athlete.spares(written))
+    if task is None or not is_heavy(would := fit(task, moved)):
+        return _out_of_breath(plan, athlete)
     usual = Task(task.ability, task.set_amount, plan.windows[athlete.pair - 1], task.counts_reps)
-    if task.light_duty and not _is_heavy(fit(usual, moved, NEVER_TOO_LIGHT)):
+    if task.light_duty and not is_heavy(fit(usual, moved)):
         return Obstacle(Because.LIGHT_DUTY, athlete.spares(written))
     if not athlete.capacity.knows(written.movement) and hopeful(usual, moved):
         return Obstacle(Because.UNTESTED, written.movement.id)
     if would.refused is Because.UNKNOWN_HEAVY:
         return Obstacle(Because.UNKNOWN_HEAVY)
     once = None if plan.unhurried is None else usual._replace(window=plan.unhurried)
-    goes = once is not None and not _is_heavy(fit(once, moved, NEVER_TOO_LIGHT))
+    goes = once is not None and not is_heavy(fit(once, moved))
     return Obstacle(Because.TOO_OFTEN if goes else Because.TOO_HEAVY)
+
+
+def _out_of_breath(plan: LinePlan, athlete: Athlete) -> Obstacle | None:
+    """Whether breathing can't keep up with what is written, or shouldn't have to."""
+    written = plan.ways[0]
+    if not athlete.is_out_of_reach(plan, written):
+        return None
+    easy = athlete.goes_easy(written)
+    return Obstacle(Because.LIGHT_DUTY, athlete.spares(written)) if easy else Obstacle(Because.TOO_HEAVY)
+
+
+def _is_capped(plan: LinePlan, athlete: Athlete) -> bool:
+    """Whether so much is not lifted by whoever should go easy, or must not hold their breath."""
+    written, meant = plan.ways[0], athlete.meant_kg(plan)
+    grip = next((grip for grip in written.grips if grip.hold == plan.hold), None)
+    if meant is None or grip is None or athlete.is_noted:
+        return False
+    return meant > athlete.most_kg(written, grip)
 
 
 def _written_kg(plan: LinePlan, athlete: Athlete) -> float:
@@ -245,7 +280,3 @@ def _written_kg(plan: LinePlan, athlete: Athlete) -> float:
 def _lightest(hold: Hold | None, athlete: Athlete) -> float:
     loads = athlete.gear.loads(hold.implement, hold.count) if hold else ()
     return loads[-1].value if loads else 0.0
-
-
-def _is_heavy(would: Fit) -> bool:
-    return would is not UNCOUNTED and (would.refused is not None or would.heavy > TOLERANCE)

@@ -151,6 +151,22 @@ class Spot(NamedTuple):
     line: int
 
 
+class Priced(Value):
+    """A way of doing a line, and what it costs by the entries of the table of costs."""
+
+    what: str
+    cost: int
+    charges: dict[str, int]
+
+
+class Explained(Value):
+    """What was chosen for a line, and what would have been next; None where there is nothing else."""
+
+    written: str
+    chosen: Priced
+    runner_up: Priced | None = None
+
+
 class NeedsCoach(Value):
     """What the coach should look at, and why: one line, or the whole version where no line is named.
 

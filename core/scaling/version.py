@@ -1,34 +1,30 @@
 """A session made personal: `version_for`, from first to last (design 6)."""
 
-from collections.abc import Iterable, Mapping, Sequence
-from typing import Literal, NamedTuple
+from collections.abc import Iterable, Mapping
+from typing import Literal
 
 from core.athletes.complaints import sides_of
 from core.athletes.limits import SessionRule, limit, to_mention
 from core.athletes.values import Profile, Screening
 from core.movements.lookup import Catalogue
 from core.scaling.athlete import Athlete
-from core.scaling.choice import choose
+from core.scaling.costs import Costs
 from core.scaling.counting import counts_as_written
-from core.scaling.fewer import at_share
-from core.scaling.lines import is_same, line_of
-from core.scaling.noted import bound, reason_beside, without_notes
+from core.scaling.lines import line_of
+from core.scaling.noted import reason_beside
 from core.scaling.notes import NO_NOTES, notes_of
-from core.scaling.options import options_of
 from core.scaling.orders import Orders, Pin
 from core.scaling.plan import plan_for
+from core.scaling.pricing import Option
 from core.scaling.reasons import keeps
-from core.scaling.ring import Candidate, Section
-from core.scaling.search import Option
+from core.scaling.rows import Row, chosen_rows
 from core.scaling.sharing import turn_of
 from core.scaling.values import (
     Because,
     Caution,
     Change,
     NeedsCoach,
-    Part,
     Reason,
-    Spot,
     Version,
     VersionBlock,
     VersionLine,
@@ -40,27 +36,33 @@ from core.sessions.values import Block, Format, Session
 NO_ORDERS = Orders()
 FOR_THE_COACH = {Because.UNKNOWN_HEAVY, Because.TOO_LIGHT, Because.NO_SAFE_OPTION}
 FORBIDS: Mapping[SessionRule, Literal["clearance", "rest"]] = {"cleared-first": "clearance", "rest": "rest"}
-PARTS: tuple[Part, ...] = ("buy_in", "lines", "cash_out")
 
 
 def version_for(
-    session: Session, profile: Profile, catalogue: Catalogue, orders: Orders = NO_ORDERS
+    session: Session,
+    profile: Profile,
+    catalogue: Catalogue,
+    orders: Orders = NO_ORDERS,
+    *,
+    year: int | None = None,
+    table: Costs | None = None,
 ) -> Version | Withheld:
     """The session as this athlete does it; `Withheld` where screening, sickness or a limit forbids any.
 
     Pure: the same input gives the same version. What is not known yet (None in the profile) counts as not
-    there: no equipment, no limits; before the screening nothing above moderate. The session's date, if it has
-    one, tells the athlete's age. Raises UnknownMovement for a line that the catalogue doesn't know.
+    there: no equipment, no limits; before the screening nothing above moderate. The session's date tells the
+    athlete's age, or the `year` where it has none. `table`: other points than the table's, to try them.
+    Raises UnknownMovement for a line that the catalogue doesn't know.
     """
     withheld = withheld_from(profile)
     if withheld is not None:
         return withheld
     notes = notes_of(orders.faults, catalogue) if orders.faults else NO_NOTES
-    athlete = Athlete(profile, catalogue, session.date.year if session.date else None, notes)
+    athlete = Athlete(profile, catalogue, session.date.year if session.date else year, notes)
     easing = profile.today.easing
     blocks = tuple(
         _version_block(number, plan, athlete, orders)
-        for number, plan in enumerate(plan_for(session, easing, catalogue, athlete.pair), 1)
+        for number, plan in enumerate(plan_for(session, easing, catalogue, athlete.pair, table), 1)
     )
     lines = [line for block in blocks for line in block.every_line]
     return Version(
@@ -88,25 +90,9 @@ def withheld_from(profile: Profile) -> Withheld | None:
     return None
 
 
-class _Row(NamedTuple):
-    """A line with all its options. `pin`: a standing choice that narrowed them.
-
-    `athlete`: with what binds it; `free`: what it would be but for a coach's note, where there is one.
-    """
-
-    athlete: Athlete
-    free: Option | None
-    plan: LinePlan
-    options: list[Option]
-    pin: Pin | None
-
-
 def _version_block(number: int, plan: BlockPlan, athlete: Athlete, orders: Orders) -> VersionBlock:
-    sections = [
-        [_row(line, athlete, orders, Spot(number, part, place)) for place, line in enumerate(lines, 1)]
-        for part, lines in zip(PARTS, plan.sections, strict=True)
-    ]
-    picks = iter(_chosen(plan.block, sections, orders))
+    sections, chosen = chosen_rows(number, plan, athlete, orders)
+    picks = iter(chosen)
     buy_in, lines, cash_out = (
         tuple(_version_line(place, row, row.options[next(picks)]) for place, row in enumerate(rows, 1))
         for rows in sections
@@ -133,7 +119,7 @@ def _version_block(number: int, plan: BlockPlan, athlete: Athlete, orders: Order
     return made if turn is None else made.model_copy(update={"turn": turn})
 
 
-def _version_line(place: int, row: _Row, option: Option) -> VersionLine:
+def _version_line(place: int, row: Row, option: Option) -> VersionLine:
     athlete, free, plan, _, pin = row
     reason = reason_beside(plan, option, athlete, free) if pin is None else _as_pinned(pin, plan, option)
     return line_of(place, plan, option, athlete, reason)
@@ -143,77 +129,6 @@ def _as_pinned(pin: Pin, plan: LinePlan, option: Option) -> Reason:
     if pin.by == "coach":
         return Reason(because=Because.COACH)
     return Reason(because=Because.ASKED, about=pin.cause, keeps=keeps(plan, option))
-
-
-def _row(plan: LinePlan, athlete: Athlete, orders: Orders, spot: Spot) -> _Row:
-    """What the coach decided after their notes goes past them; where that isn't safe any more, they bind again."""
-    pin = next((one for one in orders.pins if (one.block, one.part, one.line) == spot), None)
-    if pin is not None:
-        who = athlete.past_notes if spot in orders.past else athlete
-        matching = _pinned(plan, options_of(plan, who, orders, every=True), who, pin)
-        if matching:
-            return _Row(who, None, plan, matching, pin)
-    free = without_notes(plan, athlete, orders)
-    who = bound(athlete, free)
-    return _Row(who, free, plan, options_of(plan, who, orders), None)
-
-
-def _pinned(plan: LinePlan, options: Iterable[Option], athlete: Athlete, pin: Pin) -> list[Option]:
-    """The options that a pin leaves, at the share of the amount that it names."""
-    matching = [option for option in options if _matches(option, pin)]
-    if pin.share is None:
-        return matching
-    shares = [at_share(plan, option, athlete, pin.share) for option in matching]
-    return [option for option in shares if option.safe]
-
-
-def _matches(option: Option, pin: Pin) -> bool:
-    if option.way is None:
-        return False
-    facts = (
-        (pin.movement, option.way.movement.id),
-        (pin.variant, option.way.variant.id),
-        (pin.implement, option.implement),
-        (pin.count, option.hold.count if option.hold else None),
-        (pin.load_kg, option.load.kg if option.load else None),
-    )
-    return all(wanted is None or wanted == there for wanted, there in facts)
-
-
-def _chosen(block: Block, sections: Sequence[Sequence[_Row]], orders: Orders) -> tuple[int, ...]:
-    last = {line.written: line for line in orders.last}
-    return choose(
-        [
-            Section(
-                [_candidates(row, last.get(row.plan.written)) for row in rows],
-                ring=rows is sections[1] and _comes_round(block),
-            )
-            for rows in sections
-        ]
-    )
-
-
-def _comes_round(block: Block) -> bool:
-    return block.format is not Format.FOR_TIME or (block.rounds or 1) > 1 or len(block.scheme) > 1
-
-
-def _candidates(row: _Row, last: VersionLine | None) -> list[Candidate]:
-    """Whoever pins a load of an adjustable accepts changing it, so a pinned line shares nothing."""
-    candidates = []
-    for option in row.options:
-        way, load = option.way, option.load
-        candidates.append(
-            Candidate(
-                option.alone,
-                option.fit.within,
-                option.held,
-                int(last is not None and not is_same(option, last)),
-                load.thing if load is not None and row.pin is None else None,
-                load.value if load is not None else 0.0,
-                way.kin.movement if way is not None else None,
-            )
-        )
-    return candidates
 
 
 def _minutes(block: Block, most: float | None) -> float | None:

@@ -1,15 +1,13 @@
 """What a set of a line is meant to cost, from the coach's rule, the written pair or the format (design 6.3)."""
 
 from decimal import Decimal
-from math import exp, inf
+from math import exp
 
 from core.ability.demand import load_moved
 from core.ability.norms import BODY_MASS, expected
 from core.athletes.values import Profile, Sex
 from core.movements.values import Hold
-from core.scaling.fit import between
 from core.scaling.intent import (
-    LIGHT_DUTY,
     Window,
     by_format,
     paired_window,
@@ -17,7 +15,7 @@ from core.scaling.intent import (
     turns_of,
     usual_window,
 )
-from core.scaling.ways import AS_WRITTEN, Way
+from core.scaling.ways import Way
 from core.sessions.values import Block, Line
 
 # Whom the first and the second load of a written pair are meant for, unless an athlete says otherwise.
@@ -53,15 +51,6 @@ def unhurried(block: Block, line: Line, written: Way) -> Window | None:
     if written.set_amount is None or turns_of(block, 0.0) is None:
         return None
     return None if ruled_window(block, line, written.set_amount) else by_format(block)
-
-
-def fitting_of(way: Way, windows: tuple[Window, Window]) -> tuple[tuple[float, float], ...]:
-    """Between which shares of S a load may fit: for both loads of a pair, and for whoever goes easy with them."""
-    if way.set_amount is None or way.kin.k is None:
-        return ((0.0, inf),) * 4
-    eased = [window.under(LIGHT_DUTY) for window in windows]
-    least = way.distance != AS_WRITTEN
-    return tuple(between(way.set_amount, way.kin.k, window, least=least) for window in (*windows, *eased))
 
 
 def _reference_cost(written: Way, hold: Hold, load_kg: Decimal, sex: Sex) -> float:

@@ -5,18 +5,16 @@ have foretold counts half: that somebody does ten squats says little.
 """
 
 from collections.abc import Iterator, Sequence
-from math import erfc, exp, log, sqrt
-from operator import attrgetter
+from math import erfc, inf, log, sqrt
 from typing import NamedTuple
 
 from core.ability.demand import load_moved
 from core.athletes.values import Evidence
 from core.scaling.athlete import Athlete
-from core.scaling.fit import TOLERANCE
 from core.scaling.gear import Load
-from core.scaling.options import options_of
+from core.scaling.options import cheapest
 from core.scaling.orders import Orders
-from core.scaling.search import Option
+from core.scaling.pricing import Option
 from core.scaling.ways import LinePlan, Way
 
 # The answers that are tried: what the weak third, the middle and the strong third would say.
@@ -76,13 +74,13 @@ def _load(plan: LinePlan, athlete: Athlete) -> Load | None:
         (grip.other, load)
         for grip in plan.ways[0].grips
         for load in athlete.gear.loads(grip.hold.implement, grip.hold.count)
-        if load.value <= grip.most(athlete.pair)[1]
+        if load.value <= grip.heaviest * (athlete.meant_kg(plan) or inf)
     ]
     if not owned:
         return None
     if written is None:
         return min(owned, key=lambda one: (one[0], one[1].kg))[1]
-    return min(owned, key=lambda one: (abs(one[1].kg - written), one[0]))[1]
+    return min(owned, key=lambda one: (abs(one[1].kg - written), one[0], one[1].kg))[1]
 
 
 def _told(one: Candidate, athlete: Athlete, z: float) -> Athlete:
@@ -100,7 +98,7 @@ def _told(one: Candidate, athlete: Athlete, z: float) -> Athlete:
 
 def _choices(plans: Sequence[LinePlan], athlete: Athlete) -> list[tuple[object, ...]]:
     """What each line would be by itself."""
-    return [_seen(min(options_of(plan, athlete, Orders()), key=attrgetter("by_itself"))) for plan in plans]
+    return [_seen(cheapest(plan, athlete, Orders())) for plan in plans]
 
 
 def _seen(option: Option) -> tuple[object, ...]:
@@ -112,7 +110,7 @@ def _openness(one: Candidate, athlete: Athlete) -> float:
     ability = athlete.ability(one.way)
     if one.moved_kg <= 0 or ability.spread <= 0 or one.way.set_amount is None:
         return 0.0
-    needed = one.way.set_amount / (athlete.window(one.plan, one.way).high * exp(TOLERANCE))
+    needed = one.way.set_amount / (athlete.window(one.plan, one.way).high)
     strength = one.moved_kg * (1 + needed / ability.k)
     z = (log(strength) - log(ability.strength_kg)) / ability.spread
     p = 0.5 * erfc(-z / sqrt(2))

@@ -4,6 +4,7 @@ import asyncio
 import sys
 
 from tests.benchmarks import choices, messages, priors, updates, versions
+from tests.coach import judge
 
 _PEOPLE = 1000
 _UPDATES = 2000
@@ -14,6 +15,7 @@ def main() -> None:
     show(versions.table(_PEOPLE))
     show(choices.table(_CHOICES))
     show(priors.table())
+    show(judge.table())
     show(asyncio.run(updates.table(_UPDATES)))
     sys.stdout.write(messages.table() + "\n")
 

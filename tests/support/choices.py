@@ -1,20 +1,19 @@
 """Random instances of the choice."""
 
-from core.scaling.ring import Candidate, Section
+from core.scaling.choice import Candidate, Meeting, Section
 
 THINGS = (None, None, None, 0, 1)
 KINDS = (None, "swing", "deadlift")
-REST = Candidate((1, 0, 21, 0))
+REST = Candidate(400)
+MEETING = Meeting(repeats=14, change=2)
 
 
 def some_candidate(random):
     thing = random.choice(THINGS)
     load = float(random.choice((4, 6, 8)))
     held = random.choice((None, ("dumbbell", 1, load), ("kettlebell", 1, 16.0)))
-    alone = random.choice((0, 0, 0, 1)), random.choice((0, 0, 1, 7)), random.randrange(6), 0
-    misfit = random.randrange(3)
     held = held if thing is None else (f"thing {thing}", 1, load)
-    return Candidate(alone, misfit, held, random.randrange(2), thing, load, random.choice(KINDS))
+    return Candidate(random.choice((0, 1, 2, 4, 9, 20, 40)), random.choice(KINDS), held, thing, load)
 
 
 def some_line(random, most):

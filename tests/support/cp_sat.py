@@ -1,24 +1,12 @@
-"""The choice of design 6.4 as one weighted model for an independent solver, OR-Tools CP-SAT."""
+"""The choice as one weighted model for an independent solver, OR-Tools CP-SAT."""
 
 from itertools import combinations, product
-from operator import attrgetter
 
 from ortools.sat.python import cp_model
 
-# The parts of a value, in their order, and what none of them reaches on these instances.
-BELOW = (6, 64, 256, 128, 6, 6, 64, 6, 6)
 
-
-def weights():
-    """One more of a part outweighs the most of all that follow it."""
-    found = [1]
-    for below in reversed(BELOW[1:]):
-        found.insert(0, found[0] * below)
-    return found
-
-
-def solve(sections):
-    """The parts of the best value, without the order of the options."""
+def solve(sections, meeting):
+    """The least that a choice for every line costs."""
     model = cp_model.CpModel()
     picks = [[[model.new_bool_var("") for _ in line] for line in section.lines] for section in sections]
     lines = [
@@ -29,15 +17,14 @@ def solve(sections):
     for _, row in lines:
         model.add_exactly_one(row)
     _share(model, lines)
+    alone = sum(one.cost * pick for line, row in lines for one, pick in zip(line, row, strict=True))
     repeats = _meetings(model, sections, picks, _repeat)
     changes = _meetings(model, sections, picks, _differ)
-    misfit, fresh = attrgetter("misfit"), attrgetter("fresh")
-    parts = [*_alone(model, lines), repeats, _sum(lines, misfit), changes, _sum(lines, fresh)]
-    model.minimize(sum(weight * part for weight, part in zip(weights(), parts, strict=True)))
+    model.minimize(alone + meeting.repeats * repeats + meeting.change * changes)
     solver = cp_model.CpSolver()
     solver.parameters.num_workers = 1
     assert solver.solve(model) == cp_model.OPTIMAL
-    return tuple(int(solver.value(part)) for part in parts)
+    return round(solver.objective_value)
 
 
 def _share(model, lines):
@@ -50,18 +37,6 @@ def _share(model, lines):
                 model.add_implication(pick, at)
     for loads in settings.values():
         model.add_at_most_one(loads.values())
-
-
-def _alone(model, lines):
-    worst = model.new_int_var(0, BELOW[1] - 1, "")
-    for line, row in lines:
-        model.add(worst >= sum(one.alone[1] * pick for one, pick in zip(line, row, strict=True)))
-    unsafe, beyond, distance, breathing = (_sum(lines, lambda one, at=at: one.alone[at]) for at in range(4))
-    return unsafe, worst, beyond, distance, breathing
-
-
-def _sum(lines, part):
-    return sum(part(one) * pick for line, row in lines for one, pick in zip(line, row, strict=True))
 
 
 def _repeat(one, other):

@@ -32,7 +32,7 @@ KILOCALORIES = [
     Case(
         "15 cal row",
         athlete(owns=["ski machine"]),
-        "15 kcal ski on the machine",
+        "200 m run",
         Because.NOT_OWNED,
         "don't have a rowing machine",
     ),
@@ -44,7 +44,9 @@ KILOCALORIES = [
         Because.NOT_OWNED,
         "don't have a rowing machine",
     ),
-    Case("15 cal row", athlete(space=NO_RUNNING), "75 s march on the spot", Because.NOT_OWNED),
+    Case(
+        "15 cal row", athlete(space=NO_RUNNING), "75 s march on the spot with high knees", Because.NOT_OWNED
+    ),
     Case(
         "10 cal ride", athlete(limits=("ankle",)), "50 s brisk walk", Because.NOT_OWNED, "don't have a bike"
     ),
@@ -166,7 +168,7 @@ METRES = [
     Case(
         "20 m walking lunges",
         athlete(tests=LUNGES, limits=("knee",)),
-        "26 half-deep lunges with a hand on the wall",
+        "36 half squats, a hand on the wall",
         Because.LIMIT,
         "spare your sore knee",
     ),
@@ -187,7 +189,7 @@ METRES = [
     Case(
         "20 m handstand walk",
         athlete(tests=[did("push-up", 20)]),
-        "16 shoulder taps on hands and feet, hips high",
+        "6 wall walks half-way",
         Because.SKILL,
         "haven't told me that you do this one",
     ),
@@ -199,7 +201,7 @@ CEILING = [
     Case(
         "8 single-arm presses each side @ 10 kg",
         athlete(owns=["dumbbell 10", "chair"], space=LOW, tests=[did("single-arm press", 15, 10)]),
-        "8 single-arm presses overhead, sitting (10 kg dumbbell), on each side",
+        "8 single-arm presses overhead, on one knee (10 kg dumbbell), on each side",
         Because.SPACE,
         "the ceiling is low where you train; the number stays the same",
     ),
@@ -208,7 +210,7 @@ CEILING = [
         athlete(
             owns=["2x dumbbell 10", "chair"], space=LOW, tests=[did("overhead press", 15, 10, "standing")]
         ),
-        "5 single-arm presses overhead, sitting (10 kg dumbbell), on each side",
+        "10 presses overhead, sitting (two 10 kg dumbbells)",
         Because.SPACE,
         "the ceiling is low",
     ),
@@ -222,7 +224,7 @@ CEILING = [
     Case(
         "10 box jumps",
         athlete(owns=["box"], space=LOW, tests=[did("air squat", 40)]),
-        "10 step-ups onto the box instead of jumps",
+        "10 squat jumps",
         Because.SPACE,
         "the ceiling is low",
     ),
@@ -264,7 +266,7 @@ FLIGHTS = [
         Because.NOT_OWNED,
         "don't have stairs",
     ),
-    Case("run up 4 flights", athlete(), "80 s run on the spot", Because.NOT_OWNED, "don't have stairs"),
+    Case("run up 4 flights", athlete(), "210 m run", Because.NOT_OWNED, "don't have stairs"),
 ]
 
 

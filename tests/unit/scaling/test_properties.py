@@ -10,16 +10,16 @@ from core.athletes.values import Equipment, Screening
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
 from core.scaling.athlete import Athlete
-from core.scaling.choice import choose, value_of
-from core.scaling.fit import UNCOUNTED
+from core.scaling.choice import Meeting, Section, choose
+from core.scaling.costs import costs
 from core.scaling.gear import at_hand
 from core.scaling.notes import NO_NOTES, notes_of
 from core.scaling.options import options_of
 from core.scaling.orders import Fault, Orders
 from core.scaling.plan import plan_of
-from core.scaling.ring import Candidate, Section
+from core.scaling.rows import candidates_of, chosen_rows
 from core.scaling.values import Change, Version
-from core.scaling.version import version_for, withheld_from
+from core.scaling.version import NO_ORDERS, version_for, withheld_from
 from tests.unit.scaling.people import athlete, did, lines, session
 
 TEXTS = (
@@ -129,10 +129,9 @@ def test_more_equipment_never_makes_a_line_worse(text, who, more):
 
 
 def best_merits(text, who):
-    """Per line, the best of (unsafe, beyond, distance, within) that any option has."""
+    """Per line, the least that any option costs."""
     (block,) = plan_of(session(text), catalogue(), 1)
-    found = [options_of(plan, Athlete(who, catalogue()), Orders()) for plan in block.lines]
-    return [min((not o.safe, o.fit.beyond, o.distance, o.fit.within) for o in options) for options in found]
+    return [options_of(plan, Athlete(who, catalogue()), Orders())[0].cost for plan in block.lines]
 
 
 @known
@@ -185,71 +184,19 @@ def cost_for(who, line):
     return set_amount / ability.unbroken(line.load_moved_kg)
 
 
-def test_uncounted_work_has_no_misfit():
-    assert (UNCOUNTED.beyond, UNCOUNTED.within, UNCOUNTED.refused) == (0, 0, None)
-
-
-def merit(option):
-    fit = option.fit
-    return not option.safe, fit.beyond, option.distance, option.out_of_reach, fit.within
-
-
-def best_at(options, setting):
-    """The best of what shares nothing, or is set like this."""
-    usable = (one for one in options if one.load is None or one.load.thing is None or one.load == setting)
-    return min(merit(one) for one in usable)
-
-
-@known
-@given(texts, trains, st.booleans())
-@example(
-    # Nobody knows how strong, so 7 kg may be too heavy and too light at once: the search has to go on to 6.5.
-    "AMRAP 20\n10 swings @ 24/16 kg",
-    athlete(owns=["kettlebell 10 16", "backpack to 15"], mass=60, sex=None, birth_year=1976),
-    False,  # noqa: FBT003
-)
-@example(
-    # What is written is never too light, though what is heavier would be.
-    "AMRAP 20\n10 deadlifts @ 16 kg",
-    athlete(owns=["kettlebell 16 20 24"], tests=[did("deadlift", 40, 60)], mass=80, sex="male"),
-    True,  # noqa: FBT003
-)
-def test_what_the_search_leaves_out_could_not_have_been_chosen(text, who, heavier):
-    person, orders = Athlete(who, catalogue()), Orders(heavier=heavier)
-    for block in plan_of(session(text), catalogue(), person.pair):
-        for written in block.lines:
-            plan = written._replace(harder=())
-            found, every = (options_of(plan, person, orders, every=all_) for all_ in (False, True))
-            settings_ = {one.load for one in every if one.load is not None and one.load.thing is not None}
-            for setting in (None, *settings_):
-                assert best_at(found, setting) == best_at(every, setting)
-
-
-def candidates(options):
-    return [
-        Candidate(
-            (not one.safe, one.fit.beyond, one.distance, one.out_of_reach),
-            one.fit.within,
-            one.held,
-            0,
-            one.load.thing if one.load else None,
-            one.load.value if one.load else 0.0,
-            one.way.kin.movement if one.way else None,
-        )
-        for one in options
-    ]
+MEETING = Meeting(costs().repeats, costs().change)
 
 
 @settings(max_examples=25, deadline=None)
 @given(texts, trains, st.sampled_from((None, 6, 10, 15)), st.booleans())
-def test_what_the_search_leaves_out_makes_no_block_better(text, who, cap, forgiven):
-    """Neighbours that repeat a movement and changes of what is held count too: everything but the order."""
+def test_what_the_search_leaves_out_makes_no_block_better(text, who, cap, heavier):
+    """The choice from what costs little more than the cheapest equals the choice from everything there is."""
     notes = NO_NOTES if cap is None else notes_of([Fault(movement="air squat", cap_kg=cap)], catalogue())
-    person = Athlete(who, catalogue(), None, notes.forgiving() if forgiven and cap else notes)
+    person, orders = Athlete(who, catalogue(), None, notes), NO_ORDERS.model_copy(update={"heavier": heavier})
     for block in plan_of(session(text), catalogue(), person.pair):
-        plans = [line._replace(harder=()) for line in block.lines]
-        few, all_ = (
-            [Section([candidates(options_of(plan, person, Orders(), every=every)) for plan in plans])]
-            for every in (False, True)
-        )
-        assert value_of(few, choose(few))[:-1] == value_of(all_, choose(all_))[:-1]
+        plan = block._replace(lines=tuple(line._replace(harder=()) for line in block.lines))
+        sections, chosen = chosen_rows(1, plan, person, orders)
+        few = [row.options[pick].cost for row, pick in zip(sections[1], chosen, strict=True)]
+        rows = [row._replace(options=options_of(row.plan, row.athlete, orders)) for row in sections[1]]
+        found, best = (choose([Section(candidates_of(some))], MEETING)[0] for some in (sections[1], rows))
+        assert found == best >= sum(few)

@@ -1,4 +1,4 @@
-"""Of stand-ins in another pattern that are as good as each other, the one comes first that is listed first."""
+"""Of stand-ins that are as good as each other, the one comes first that is listed first."""
 
 import pytest
 
@@ -6,7 +6,6 @@ from core.measures import AmountUnit
 from core.movements.lookup import catalogue
 from core.scaling.plan import plan_of
 from core.scaling.values import Because
-from core.scaling.ways import OTHER_PATTERN
 from core.sessions.values import Block, Format, Line, Session
 from tests.unit.scaling.cases import TWELVE_MINUTES, Case
 from tests.unit.scaling.people import athlete
@@ -24,11 +23,14 @@ def ways_of(movement, variant):
 
 
 @pytest.mark.parametrize("movement", catalogue().movements, ids=lambda movement: movement.id)
-def test_stand_ins_are_looked_at_in_the_order_of_their_list(movement):
+def test_stand_ins_that_cost_the_same_but_for_their_place_come_in_the_order_of_their_list(movement):
     for variant in movement.variants:
-        others = [way.id for way in ways_of(movement, variant) if way.distance == OTHER_PATTERN]
-        listed = [one for one in movement.instead_of(variant) if one in others]
-        assert [one for one in others if one in listed] == listed, variant.id
+        charges = {way.id: dict(way.charges) for way in ways_of(movement, variant)}
+        listed = [one for one in movement.instead_of(variant) if one in charges]
+        beside = {*variant.easier, *variant.harder}
+        listed = [one for one in listed if one not in beside and not one.startswith(f"{movement.id}/")]
+        places = [charges[one].get("not_named", 0) for one in listed]
+        assert places == sorted(places), variant.id
 
 
 def test_whoever_spares_a_shoulder_gets_the_first_that_is_listed():

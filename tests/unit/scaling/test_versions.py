@@ -70,8 +70,8 @@ def test_a_standing_choice_of_what_is_not_there_is_not_followed():
     assert line.variant == "floor"
 
 
-def test_heavier_than_written_only_if_the_coach_allows():
-    who = athlete(owns=["kettlebell 24"], tests=[did("goblet squat", 30, 24)])
+def test_far_heavier_than_written_only_if_the_coach_allows():
+    who = athlete(owns=["kettlebell 24"], tests=[did("goblet squat", 60, 16)])
     text = "AMRAP 12\n12 goblet squats @ 16 kg"
     assert only_line(text, who).load_kg is None
     assert only_line(text, who, orders=Orders(heavier=True)).load_kg == 24
@@ -119,14 +119,6 @@ def test_a_load_beside_a_plain_name_is_held_not_forgotten():
     who = athlete(owns=["2x dumbbell 10"], tests=[did("lunge", 24, 10, "two-weights")])
     line = only_line("AMRAP 12\n12 lunges 2 x 10 kg", who)
     assert (line.variant, line.count, line.load_kg, line.change) == ("two-weights", 2, 10, Change.NONE)
-
-
-def test_two_of_twenty_rows_are_nothing_that_a_coach_would_ask():
-    """Nobody knows how many pull-aparts go: two are sure, but then seven are done, a third, and a little heavy."""
-    who = athlete(tests=[did("single-arm row", 19, 5)], today=Today(sore=("arms",)), mass=86, sex="male")
-    line = only_line("AMRAP 15\n20 single-arm rows @ 16 kg", who)
-    assert line.change is Change.AMOUNT
-    assert line.amount >= 20 / 3
 
 
 def test_light_duty_may_take_off_more_than_two_thirds():

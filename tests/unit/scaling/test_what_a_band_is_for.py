@@ -17,14 +17,14 @@ CASES = [
     Case(
         "12 dumbbell snatches @ 22.5/15 kg",
         athlete(owns=["band"]),
-        "12 thrusters against a band",
+        "12 bridge walk-outs",
         Because.NOT_OWNED,
         "so here's what fits instead",
     ),
     Case(
         "10 burpees",
         athlete(**A_MAN, birth_year=1964, owns=["box"], tests=[did("burpee", 8)]),
-        "10 burpees stepping back, hands on a box",
+        "10 burpees to the plank, without a push-up",
         Because.TOO_HEAVY,
         "the number stays the same",
     ),

@@ -1,0 +1,69 @@
+"""What a body must have shown, or be likely to bear, before something is asked of it: whatever the strength says.
+
+Common practice, no source: upside down from about eight floor push-ups on; running and jumping as written only for
+whoever has shown it, or is neither old, nor heavy, nor unused to it.
+"""
+
+from functools import cached_property
+
+from core.ability.capacity import Capacity
+from core.ability.norms import age_of
+from core.athletes.values import Sex
+from core.movements.values import Demand, Movement, Pattern, Variant
+
+PUSH_UPS_FOR_UPSIDE_DOWN = 8
+OLD = 65
+OLD_FOR_THE_UNUSED = 45
+LONG_OFF = 26
+HEAVY_KG = {Sex.MALE: 110, Sex.FEMALE: 95, None: 105}
+
+# Whoever can do so many is able: nothing empty-handed is made believe to be work for them (coach.md 1).
+ABLE = {"push-up/floor": 10, "air squat/floor": 20}
+
+# Motions with nothing that resists: never given to whoever is able.
+MAKE_BELIEVE = frozenset(
+    {
+        "march/on-the-spot", "ground reach/to-floor", "ground reach/to-knees", "overhead press/seated-empty",
+        "wall slide/standing", "wall slide/facing", "band pull-apart/no-band", "towel pull-down/standing",
+        "towel pull-down/seated", "lying pull-down/towel", "back squeeze/lying", "back squeeze/standing",
+        "back squeeze/seated", "towel pull/sitting", "towel pull/in-door", "towel pull/pull-apart",
+        "hip hinge/hands-on-hips", "hip hinge/to-wall", "hip hinge/with-stick",
+        "lateral raise/no-weight", "front raise/no-weight", "tall pull/heels-up", "overhead hold/arms-only",
+        "wood chop/empty-hands", "side bend/empty-hands", "chest pass/seated-empty",
+        "wall reach hold/standing", "wall reach hold/folded", "self-held curl/standing", "lying arm raise/y",
+        "lying arm raise/y-t-w", "face pull/lying", "reverse fly/lying", "punches/standing", "bridge/hold",
+        "push-up hold/wall",
+    }
+)  # fmt: skip
+
+POUNDING = frozenset({Demand.IMPACT, Demand.JUMPING})
+
+
+class Gates:
+    """What one athlete's body may be asked."""
+
+    def __init__(self, capacity: Capacity, year: int | None) -> None:
+        self._capacity = capacity
+        profile = capacity.profile
+        mass = profile.body_mass_kg
+        age = age_of(profile, year)
+        unused = profile.experience == "new" or (profile.weeks_off or 0) >= LONG_OFF
+        old = age >= OLD or (unused and age >= OLD_FOR_THE_UNUSED)
+        self._may_pound = not old and (mass is None or mass < HEAVY_KG[profile.sex])
+        self._shown = {one.movement for one in profile.evidence if one.reps != 0} | {
+            one.partition("/")[0] for one in profile.skills
+        }
+
+    def is_shut(self, movement: Movement, variant: Variant) -> bool:
+        """Whether the body isn't ready for this, as far as is known."""
+        demands = variant.demands
+        if movement.id in self._shown:
+            return False
+        if Demand.UPSIDE_DOWN in demands and movement.pattern is not Pattern.MOBILITY:
+            return self._capacity.sure_of_body("push-up/floor") < PUSH_UPS_FOR_UPSIDE_DOWN
+        return not self._may_pound and not POUNDING.isdisjoint(demands)
+
+    @cached_property
+    def is_able(self) -> bool:
+        """Whether somebody can do what ordinary training asks."""
+        return any(self._capacity.sure_of_body(name) >= reps for name, reps in ABLE.items())

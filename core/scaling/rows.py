@@ -1,0 +1,122 @@
+"""The lines of a block with everything that each could be, and which of it is chosen."""
+
+from collections import Counter
+from collections.abc import Collection, Iterable, Sequence
+from typing import NamedTuple
+
+from core.scaling.athlete import Athlete
+from core.scaling.choice import Candidate, Meeting, Section, Walk, choose
+from core.scaling.noted import bound, without_notes
+from core.scaling.options import options_of
+from core.scaling.orders import Orders, Pin
+from core.scaling.pricing import Option, at_share
+from core.scaling.values import Part, Spot
+from core.scaling.ways import BlockPlan, LinePlan
+from core.sessions.values import Block, Format
+
+# So many points above the cheapest are looked at first: a change of implement before and one behind.
+LITTLE = 4
+PARTS: tuple[Part, ...] = ("buy_in", "lines", "cash_out")
+
+
+class Row(NamedTuple):
+    """A line with all its options. `pin`: a standing choice that narrowed them.
+
+    `athlete`: with what binds it; `free`: what it would be but for a coach's note, where there is one.
+    """
+
+    athlete: Athlete
+    free: Option | None
+    plan: LinePlan
+    options: list[Option]
+    pin: Pin | None
+
+
+def chosen_rows(
+    number: int, plan: BlockPlan, athlete: Athlete, orders: Orders
+) -> tuple[list[list[Row]], tuple[int, ...]]:
+    """The lines of a block with their options, and the place of each one's choice among them.
+
+    Looked for among what costs little more than each line's cheapest. What costs more than that by over the excess
+    of the choice above the sum of the cheapest can't be part of a better one: so nothing is missed.
+    """
+    slack = LITTLE
+    while True:
+        sections = [
+            [
+                _row(line, athlete, orders, Spot(number, part, place), slack)
+                for place, line in enumerate(lines, 1)
+            ]
+            for part, lines in zip(PARTS, plan.sections, strict=True)
+        ]
+        total, chosen = _chosen(plan.block, sections)
+        excess = total - sum(row.options[0].cost for rows in sections for row in rows)
+        if excess <= slack:
+            return sections, chosen
+        slack = excess
+
+
+def _row(plan: LinePlan, athlete: Athlete, orders: Orders, spot: Spot, slack: int) -> Row:
+    """What the coach decided after their notes goes past them; where that isn't safe any more, they bind again."""
+    pin = next((one for one in orders.pins if (one.block, one.part, one.line) == spot), None)
+    if pin is not None:
+        who = athlete.past_notes if spot in orders.past else athlete
+        matching = _pinned(plan, options_of(plan, who, orders), who, pin)
+        if matching:
+            return Row(who, None, plan, matching, pin)
+    free = without_notes(plan, athlete, orders)
+    who = bound(athlete, free)
+    return Row(who, free, plan, options_of(plan, who, orders, slack), None)
+
+
+def _pinned(plan: LinePlan, options: Iterable[Option], athlete: Athlete, pin: Pin) -> list[Option]:
+    """The options that a pin leaves, at the share of the amount that it names."""
+    matching = [option for option in options if _matches(option, pin)]
+    if pin.share is None:
+        return matching
+    shares = [at_share(plan, option, athlete, pin.share) for option in matching]
+    return [option for option in shares if option.safe]
+
+
+def _matches(option: Option, pin: Pin) -> bool:
+    if option.way is None:
+        return False
+    facts = (
+        (pin.movement, option.way.movement.id),
+        (pin.variant, option.way.variant.id),
+        (pin.implement, option.implement),
+        (pin.count, option.hold.count if option.hold else None),
+        (pin.load_kg, option.load.kg if option.load else None),
+    )
+    return all(wanted is None or wanted == there for wanted, there in facts)
+
+
+def _chosen(block: Block, sections: Sequence[Sequence[Row]]) -> Walk:
+    table = next(row.plan.costs for rows in sections for row in rows)
+    return choose(
+        [Section(candidates_of(rows), ring=rows is sections[1] and _comes_round(block)) for rows in sections],
+        Meeting(table.repeats, table.change),
+    )
+
+
+def _comes_round(block: Block) -> bool:
+    return block.format is not Format.FOR_TIME or (block.rounds or 1) > 1 or len(block.scheme) > 1
+
+
+def candidates_of(rows: Sequence[Row]) -> list[list[Candidate]]:
+    """What decides of each option. What the coach wrote more than once may stand side by side."""
+    counts = Counter(row.plan.ways[0].kin.movement for row in rows)
+    twice = {movement for movement, count in counts.items() if count > 1}
+    return [[_candidate(option, row, twice) for option in row.options] for row in rows]
+
+
+def _candidate(option: Option, row: Row, twice: Collection[str]) -> Candidate:
+    """Whoever pins a load of an adjustable accepts changing it, so a pinned line shares nothing."""
+    movement = option.way.kin.movement if option.way else None
+    return Candidate(
+        option.cost,
+        None if movement in twice else movement,
+        option.held,
+        option.thing if row.pin is None else None,
+        option.load.value if option.load else 0.0,
+    )

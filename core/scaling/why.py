@@ -1,0 +1,54 @@
+"""What each line of a version cost, and why it beat the runner-up: so that anybody can argue with the table."""
+
+from collections.abc import Iterator
+
+from core.athletes.values import Profile
+from core.movements.lookup import Catalogue
+from core.scaling.athlete import Athlete
+from core.scaling.options import options_of
+from core.scaling.orders import Orders
+from core.scaling.plan import plan_for
+from core.scaling.pricing import Option
+from core.scaling.rows import Row, chosen_rows
+from core.scaling.values import Explained, Priced
+from core.sessions.values import Session
+
+
+def explained(
+    session: Session, profile: Profile, catalogue: Catalogue, orders: Orders, *, year: int | None = None
+) -> tuple[tuple[Explained, ...], ...]:
+    """For every block, what its lines cost by themselves, and what would have been next; in the order of the lines.
+
+    Repeated neighbours and changes of what is held may count beside that. Raises UnknownMovement.
+    """
+    athlete = Athlete(profile, catalogue, session.date.year if session.date else year)
+    plans = plan_for(session, profile.today.easing, catalogue, athlete.pair)
+    return tuple(
+        tuple(_lines(*chosen_rows(number, plan, athlete, orders), orders))
+        for number, plan in enumerate(plans, 1)
+    )
+
+
+def _lines(sections: list[list[Row]], chosen: tuple[int, ...], orders: Orders) -> Iterator[Explained]:
+    picks = iter(chosen)
+    for row in (row for rows in sections for row in rows):
+        option = row.options[next(picks)]
+        others = options_of(row.plan, row.athlete, orders)
+        next_ = next((one for one in others if _name(one) != _name(option)), None)
+        yield Explained(written=row.plan.written, chosen=_priced(option), runner_up=next_ and _priced(next_))
+
+
+def _priced(option: Option) -> Priced:
+    return Priced(
+        what=_name(option), cost=option.cost, charges={charge.entry: charge.points for charge in option.bill}
+    )
+
+
+def _name(option: Option) -> str:
+    if option.way is None:
+        return "rest"
+    held = ""
+    if option.hold is not None and option.load is not None:
+        held = f", {option.hold.count} x {option.load.kg:f} kg {option.hold.implement}"
+    amount = "" if option.part == 1 else f", {option.part:.0%} of the amount"
+    return f"{option.way.movement.id}, {option.way.variant.id}{held}{amount}"
