@@ -1,7 +1,7 @@
 """The lines of a block with everything that each could be, and which of it is chosen."""
 
 from collections import Counter
-from collections.abc import Collection, Iterable, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from typing import NamedTuple
 
 from core.scaling.athlete import Athlete
@@ -22,7 +22,8 @@ PARTS: tuple[Part, ...] = ("buy_in", "lines", "cash_out")
 class Row(NamedTuple):
     """A line with all its options. `pin`: a standing choice that narrowed them.
 
-    `athlete`: with what binds it; `free`: what it would be but for a coach's note, where there is one.
+    `athlete`: with what binds it; `free`: what it would be but for a coach's note, where there is one. `settled`: what
+    it is done with was decided before, so that no other line has a say in how a shared thing is set.
     """
 
     athlete: Athlete
@@ -30,12 +31,30 @@ class Row(NamedTuple):
     plan: LinePlan
     options: list[Option]
     pin: Pin | None
+    settled: bool = False
+
+
+# What is done on each line in a usual week: an eased one asks for less of it, and for nothing else.
+Usual = Mapping[Spot, Option]
+
+
+def usual_of(number: int, plan: BlockPlan, athlete: Athlete, orders: Orders) -> Usual:
+    """What is chosen for each line of a block."""
+    sections, chosen = chosen_rows(number, plan, athlete, orders)
+    picks = iter(chosen)
+    return {
+        Spot(number, part, place): row.options[next(picks)]
+        for part, rows in zip(PARTS, sections, strict=True)
+        for place, row in enumerate(rows, 1)
+    }
 
 
 def chosen_rows(
-    number: int, plan: BlockPlan, athlete: Athlete, orders: Orders
+    number: int, plan: BlockPlan, athlete: Athlete, orders: Orders, usual: Usual | None = None
 ) -> tuple[list[list[Row]], tuple[int, ...]]:
     """The lines of a block with their options, and the place of each one's choice among them.
+
+    What is `usual` stays, wherever it is safe.
 
     Looked for among what costs little more than each line's cheapest. What costs more than that by over the excess
     of the choice above the sum of the cheapest can't be part of a better one: so nothing is missed.
@@ -44,7 +63,7 @@ def chosen_rows(
     while True:
         sections = [
             [
-                _row(line, athlete, orders, Spot(number, part, place), slack)
+                _row(line, athlete, orders, Spot(number, part, place), slack, usual or {})
                 for place, line in enumerate(lines, 1)
             ]
             for part, lines in zip(PARTS, plan.sections, strict=True)
@@ -56,17 +75,28 @@ def chosen_rows(
         slack = excess
 
 
-def _row(plan: LinePlan, athlete: Athlete, orders: Orders, spot: Spot, slack: int) -> Row:
+def _row(plan: LinePlan, athlete: Athlete, orders: Orders, spot: Spot, slack: int, usual: Usual) -> Row:
     """What the coach decided after their notes goes past them; where that isn't safe any more, they bind again."""
     pin = next((one for one in orders.pins if (one.block, one.part, one.line) == spot), None)
     if pin is not None:
         who = athlete.past_notes if spot in orders.past else athlete
         matching = _pinned(plan, options_of(plan, who, orders), who, pin)
         if matching:
-            return Row(who, None, plan, matching, pin)
+            return Row(who, None, plan, matching, pin, settled=True)
     free = without_notes(plan, athlete, orders)
     who = bound(athlete, free)
+    same = _same(options_of(plan, who, orders), usual[spot]) if spot in usual else []
+    if same:
+        return Row(who, free, plan, same, None, settled=True)
     return Row(who, free, plan, options_of(plan, who, orders, slack), None)
+
+
+def _same(options: Iterable[Option], usual: Option) -> list[Option]:
+    return [one for one in options if one.safe and _done_with(one) == _done_with(usual)]
+
+
+def _done_with(option: Option) -> tuple[object, ...]:
+    return option.way and option.way.id, option.hold, option.load and option.load.kg
 
 
 def _pinned(plan: LinePlan, options: Iterable[Option], athlete: Athlete, pin: Pin) -> list[Option]:
@@ -111,12 +141,12 @@ def candidates_of(rows: Sequence[Row]) -> list[list[Candidate]]:
 
 
 def _candidate(option: Option, row: Row, twice: Collection[str]) -> Candidate:
-    """Whoever pins a load of an adjustable accepts changing it, so a pinned line shares nothing."""
+    """Whoever pins a load of an adjustable accepts changing it, so a settled line shares nothing."""
     movement = option.way.kin.movement if option.way else None
     return Candidate(
         option.cost,
         None if movement in twice else movement,
         option.held,
-        option.thing if row.pin is None else None,
+        None if row.settled else option.thing,
         option.load.value if option.load else 0.0,
     )

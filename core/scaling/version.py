@@ -17,7 +17,7 @@ from core.scaling.orders import Orders, Pin
 from core.scaling.plan import plan_for
 from core.scaling.pricing import Option
 from core.scaling.reasons import keeps
-from core.scaling.rows import Row, chosen_rows
+from core.scaling.rows import Row, Usual, chosen_rows, usual_of
 from core.scaling.sharing import turn_of
 from core.scaling.values import (
     Because,
@@ -60,9 +60,13 @@ def version_for(
     notes = notes_of(orders.faults, catalogue) if orders.faults else NO_NOTES
     athlete = Athlete(profile, catalogue, session.date.year if session.date else year, notes)
     easing = profile.today.easing
+    whole = plan_for(session, None, catalogue, athlete.pair, table)
+    plans = whole if easing is None else plan_for(session, easing, catalogue, athlete.pair, table)
     blocks = tuple(
-        _version_block(number, plan, athlete, orders)
-        for number, plan in enumerate(plan_for(session, easing, catalogue, athlete.pair, table), 1)
+        _version_block(
+            number, plan, athlete, orders, usual_of(number, all_of_it, athlete, orders) if easing else None
+        )
+        for number, (plan, all_of_it) in enumerate(zip(plans, whole, strict=True), 1)
     )
     lines = [line for block in blocks for line in block.every_line]
     return Version(
@@ -90,8 +94,10 @@ def withheld_from(profile: Profile) -> Withheld | None:
     return None
 
 
-def _version_block(number: int, plan: BlockPlan, athlete: Athlete, orders: Orders) -> VersionBlock:
-    sections, chosen = chosen_rows(number, plan, athlete, orders)
+def _version_block(
+    number: int, plan: BlockPlan, athlete: Athlete, orders: Orders, usual: Usual | None
+) -> VersionBlock:
+    sections, chosen = chosen_rows(number, plan, athlete, orders, usual)
     picks = iter(chosen)
     buy_in, lines, cash_out = (
         tuple(_version_line(place, row, row.options[next(picks)]) for place, row in enumerate(rows, 1))
@@ -120,9 +126,12 @@ def _version_block(number: int, plan: BlockPlan, athlete: Athlete, orders: Order
 
 
 def _version_line(place: int, row: Row, option: Option) -> VersionLine:
-    athlete, free, plan, _, pin = row
-    reason = reason_beside(plan, option, athlete, free) if pin is None else _as_pinned(pin, plan, option)
-    return line_of(place, plan, option, athlete, reason)
+    reason = (
+        _as_pinned(row.pin, row.plan, option)
+        if row.pin
+        else reason_beside(row.plan, option, row.athlete, row.free)
+    )
+    return line_of(place, row.plan, option, row.athlete, reason)
 
 
 def _as_pinned(pin: Pin, plan: LinePlan, option: Option) -> Reason:

@@ -1,6 +1,7 @@
 """What holds for every athlete and every session."""
 
 from decimal import Decimal
+from math import exp
 
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
@@ -166,14 +167,17 @@ def test_a_stronger_athlete_never_gets_a_lighter_squat_unless_it_is_nearer_to_wh
 @known
 @given(st.integers(9, 40), st.integers(1, 25), gear)
 def test_where_all_that_is_left_is_too_light_the_strong_get_the_least_light(reps, more, equipment):
-    """Shoulder work with nothing to press: the ways left to a strong athlete are all far too light."""
+    """Shoulder work with nothing to press: the ways left to a strong athlete are all far too light.
+
+    Within a tenth of a logarithm, the step in which the table of costs counts.
+    """
     weak, strong = (
         athlete(tests=[did("wall walk", count)]).model_copy(update={"equipment": equipment})
         for count in (reps, reps + more)
     )
     text = "AMRAP 12\n5 handstand kick-ups"
     (given_weak,), (given_strong,) = lines(text, weak), lines(text, strong)
-    assert cost_for(strong, given_strong) >= cost_for(strong, given_weak) * 0.999
+    assert cost_for(strong, given_strong) >= cost_for(strong, given_weak) * exp(-0.1)
 
 
 def cost_for(who, line):
