@@ -9,7 +9,7 @@ from core.scaling.fit import fit
 from core.scaling.options import options_of
 from core.scaling.orders import Orders, Pin
 from core.scaling.plan import plan_of
-from core.scaling.pricing import Option
+from core.scaling.pricing import Option, at_share
 from core.scaling.values import VersionBlock, VersionLine
 from core.scaling.ways import BlockPlan, LinePlan
 from core.sessions.values import Session
@@ -57,10 +57,17 @@ def _pin(plan: LinePlan, line: VersionLine, athlete: Athlete) -> Pin | None:
     most = cost_as_written(plan, athlete)
     if most is None or _cost_of(line, plan, athlete) <= most * SAME_COST:
         return None
-    options = [one for one in options_of(plan, athlete, Orders()) if one.safe and one.part <= 1]
+    options = _no_more_of_it(plan, athlete)
     gentle = [one for one in options if _cost(one) <= most * SAME_COST]
     best = gentle[0] if gentle else min(options, key=_cost, default=None)
     return None if best is None else _pinned(best, line)
+
+
+def _no_more_of_it(plan: LinePlan, athlete: Athlete) -> list[Option]:
+    """Every option, the cheapest first, without the repetitions that make good for a light weight."""
+    options = (one for one in options_of(plan, athlete, Orders()) if one.way is not None)
+    whole = (at_share(plan, one, athlete, 1.0) if one.part > 1 else one for one in options)
+    return [one for one in whole if one.safe]
 
 
 def _cost_of(line: VersionLine, plan: LinePlan, athlete: Athlete) -> float:
@@ -87,4 +94,5 @@ def _pinned(option: Option, line: VersionLine) -> Pin:
         implement=option.implement,
         count=option.hold.count if option.hold else None,
         load_kg=option.load.kg if option.load else None,
+        share=option.part,
     )

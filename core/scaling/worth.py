@@ -102,7 +102,7 @@ def _choices(plans: Sequence[LinePlan], athlete: Athlete) -> list[tuple[object, 
 
 
 def _seen(option: Option) -> tuple[object, ...]:
-    return option.way and option.way.id, option.held, option.support, option.build_up
+    return option.way and option.way.id, option.held, option.support, option.part, option.build_up
 
 
 def _openness(one: Candidate, athlete: Athlete) -> float:

@@ -22,8 +22,8 @@ async def version_of(crew, things, in_a_row):
         elif "goblet squats" in message.text and "in a row" in message.text:
             await noor.says(in_a_row)
         elif message.all_buttons:
-            likely = {"About 8", "No, all fine"}.intersection(message.labels)
-            await noor.presses(likely.pop(), on=message)
+            likely = next(one for one in message.labels if one.startswith(("About", "No, all fine")))
+            await noor.presses(likely, on=message)
     raise AssertionError("no version after twelve messages")
 
 
@@ -31,7 +31,7 @@ async def version_of(crew, things, in_a_row):
     "things", ["one adjustable dumbbell, 2.5 to 24 kg", "a dumbbell I can set from 2.5 to 24"]
 )
 async def test_the_load_follows_what_goes_in_a_row(crew, things):
-    version = await version_of(crew, things, "15")
+    version = await version_of(crew, things, "12")
     assert (
         "12 goblet squats (10 kg dumbbell). 16 kg would be heavy for so many in a row, so this is lighter"
         in version

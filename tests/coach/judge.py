@@ -1,6 +1,7 @@
 """What coaches would sign: their cases, each judged by the version that `bellwether preview` makes of it."""
 
 import re
+import sys
 import tempfile
 import tomllib
 from collections import Counter
@@ -10,9 +11,11 @@ from pathlib import Path
 from typing import Any, Literal, NamedTuple
 
 from bot.commands.roster import read_roster
+from bot.words.versions import what_words
 from core.athletes.circumstances import in_circumstances
 from core.athletes.values import Profile
 from core.desk.preview import read_text
+from core.measures import MassUnit
 from core.movements.lookup import catalogue
 from core.scaling.costs import Costs
 from core.scaling.values import Change, Version, VersionLine, Withheld
@@ -150,3 +153,33 @@ def table() -> list[tuple[str, str]]:
         *((f"coaches, tuning: {kind}", told) for kind, told in table_of(tuning)),
         *((f"coaches, untouched: {kind}", told) for kind, told in table_of(untouched)),
     ]
+
+
+def main() -> None:
+    """Prints the figures of both halves; with `-v` every case of the tuning half that isn't signed, and what it got.
+
+    More words print only the tuning cases that hold one of them in their id or kind, signed or not.
+    """
+    words = [word for word in sys.argv[1:] if word != "-v"]
+    tuning = judged(cases_in(TUNING))
+    for one in tuning:
+        asked = any(word in f"{one.case.id} {one.case.kind}" for word in words)
+        if asked or (not words and "-v" in sys.argv and one.outcome != "signed"):
+            _say(one)
+    for name, verdicts in (("tuning", tuning), ("untouched", judged(cases_in(UNTOUCHED)))):
+        for kind, told in table_of(verdicts) if not words else ():
+            sys.stdout.write(f"{name:9} {kind:30} {told}\n")
+
+
+def _say(verdict: Verdict) -> None:
+    case, line = verdict.case, verdict.line
+    given = "no session" if line is None else what_words(line, MassUnit.KG)
+    because = "" if line is None else f" [{line.reason.because}]"
+    sys.stdout.write(
+        f"{verdict.outcome.upper()} {case.id} ({case.kind}): {case.who}\n  {case.line!r} -> {given}{because}\n"
+        f"  why: {case.why}\n  accept: {case.accept}\n  never: {case.never}\n"
+    )
+
+
+if __name__ == "__main__":
+    main()
