@@ -13,12 +13,21 @@ def block_heading(block: VersionBlock) -> str:
     """`20 minutes, as many rounds as you can`; `21-15-9 for time`; where nothing is to be chased, neither."""
     if block.format is Format.AMRAP:
         how = "as many rounds as you can" if block.scored else "round after round at an easy pace"
-        return f"{number(block.minutes or 0)} minutes, {how}"
+        return f"{number(block.minutes or 0)} minutes, {how}{_then_rest(block)}"
     if block.format is Format.FOR_TIME:
         how = f"{_rounds(block)}{'for time' if block.scored else 'at an easy pace'}{_cap(block)}"
         return how[0].upper() + how[1:]
     gently = None if block.scored else GENTLY.get(block.format)
-    return (gently or HEADINGS[block.format])(block)
+    return f"{(gently or HEADINGS[block.format])(block)}{_then_rest(block)}"
+
+
+def _then_rest(block: VersionBlock) -> str:
+    """The rest behind what is done once."""
+    once = (
+        block.format in {Format.MAX_REPS, Format.MAX_LOAD, Format.TIME_TRIAL, Format.AMRAP}
+        and not block.rounds
+    )
+    return f", then {_time(block.rest_s)} rest" if once and block.rest_s else ""
 
 
 def _intervals(block: VersionBlock) -> str:

@@ -11,6 +11,7 @@ from core.notation.quantities import NUMBER, kilograms
 # A box under 30 cm is told in inches, and none is lower than 10 of them (estimates).
 _LOWEST_CM, _LOWEST_IN, _HIGHEST_CM = 30, 10, 110
 _SHORTEST_RUN_M = 100
+_TRAVELLED = frozenset({"run", "row", "ski", "ride", "swim"})
 # An estimate.
 _ON_THE_BACK_KG = 40
 _PLAIN_SQUAT = re.compile("squats?$")
@@ -35,8 +36,8 @@ def settle(piece: Piece, lexicon: Lexicon, unit: MassUnit) -> None:
 
 
 def _settle_run(piece: Piece) -> None:
-    """`400 run` can only be metres (common practice, no source)."""
-    runs = piece.meaning and piece.meaning.unit is AmountUnit.METRES and "run" in piece.meaning.spelling
+    """`400 run` and `row 500` can only be metres (common practice, no source)."""
+    runs = piece.meaning and piece.meaning.unit is AmountUnit.METRES and piece.meaning.movement in _TRAVELLED
     if runs and piece.unit is None and not piece.most and (piece.amount or 0) >= _SHORTEST_RUN_M:
         piece.unit = AmountUnit.METRES
 

@@ -9,7 +9,6 @@ from core.notation.drafts import Draft
 from core.notation.formats import UNSCORED, in_turn_s, which_format
 from core.notation.phrase_aims import Facts
 from core.notation.pieces import Piece, as_line
-from core.notation.quantities import MINUTE_S, in_unit
 from core.notation.slips import without_slips
 from core.notation.text import Row
 from core.notation.unread import Stretch, named, whole
@@ -82,22 +81,16 @@ def _one_by_one(draft: Draft) -> Iterator[Draft]:
 
 def _again(draft: Draft, times: int) -> Iterator[Draft]:
     """`3 x 5 min amrap, 2 min rest between`: each is scored for itself."""
-    facts = {name: value for name, value in draft.facts.items() if name not in {"again", "rest_s"}}
-    rest_s = draft.facts.get("rest_s")
-    rest = [f"then rest {_spoken(rest_s)}"] if rest_s else []
-    for number in range(1, times + 1):
-        notes = draft.notes + (rest if number < times else [])
-        yield replace(draft, facts=facts, notes=notes)
-
-
-def _spoken(rest_s: float) -> str:
-    return in_unit(rest_s, AmountUnit.SECONDS) if rest_s % MINUTE_S else f"{rest_s / MINUTE_S:g} min"
+    facts = {name: value for name, value in draft.facts.items() if name != "again"}
+    for _ in range(times - 1):
+        yield replace(draft, facts=facts)
+    yield replace(draft, facts={name: value for name, value in facts.items() if name != "rest_s"})
 
 
 def _block(draft: Draft) -> tuple[Block, list[Problem]]:
     problems = list(_check_lines(draft))
     facts = dict(draft.facts)
-    amount = facts.pop("amount", None)
+    amount, amount_to = facts.pop("amount", None), facts.pop("amount_to", None)
     in_turn = facts.pop("in_turn", False)
     in_kcal = facts.pop("in_kcal", False)
     format_ = which_format(draft)
@@ -116,7 +109,7 @@ def _block(draft: Draft) -> tuple[Block, list[Problem]]:
     kept = format_ is Format.INTERVALS and all(piece.station for piece in pieces)
     notes = draft.notes + [rest.row.text.strip() for rest in draft.rests if not kept]
     lines = {
-        name: tuple(_line(piece, facts, amount) for piece in told)
+        name: tuple(_line(piece, facts, amount, amount_to) for piece in told)
         for name, told in (
             ("lines", pieces),
             ("buy_in", [placed.piece for placed in draft.buy_in]),
@@ -182,7 +175,7 @@ def _settle_minutes(facts: Facts, draft: Draft) -> None:
         facts.setdefault("cap_s", facts.pop("minutes") * 60)
 
 
-def _line(piece: Piece, facts: Facts, amount: int | None) -> Line:
+def _line(piece: Piece, facts: Facts, amount: int | None, amount_to: int | None) -> Line:
     if piece.maybe_kg and facts.get("scheme"):
         piece = replace(piece, amount=None, loads_kg=(piece.maybe_kg,))
     line = as_line(piece)
@@ -190,7 +183,8 @@ def _line(piece: Piece, facts: Facts, amount: int | None) -> Line:
         usual = piece.meaning.unit if piece.meaning else line.unit
         return line.model_copy(update={"amount": None, "unit": AmountUnit.KCAL if piece.in_kcal else usual})
     if line.amount is None and amount:
-        return line.model_copy(update={"amount": float(amount), "unit": AmountUnit.REPS})
+        upper = None if amount_to is None else float(amount_to)
+        return line.model_copy(update={"amount": float(amount), "amount_to": upper, "unit": AmountUnit.REPS})
     if line.amount is None and facts.get("work_s"):
         counted = ("for calories",) if line.unit is AmountUnit.KCAL else ()
         notes = "; ".join((*piece.notes, *counted)) or None

@@ -18,6 +18,8 @@ _SHORTENED = re.compile(
     r"\b(?:max|min|mins|sec|secs|approx|ca|no|nr|alt|ea|incl|excl|vs|e\.g|i\.e|w|reps?|rds?|x)$",
     re.IGNORECASE,
 )
+_IN_LIST = re.compile(r"(?<![\w.])(?P<n>[1-9])[).]\s?(?=[0-9]{0,4}\s?[^\W\d_])")
+_AROUND = re.compile(r"(?P<first>buy[ -]?in)|cash[ -]?out|buy[ -]?out", re.IGNORECASE)
 _LIST_NUMBER = re.compile(r"^[\W_]*\w{1,2}$")
 _JOINT = re.compile(r"[,;]?\s(?:and\s)?then,?\s|\s\+\s|[,;]\s", re.IGNORECASE)
 _WORK = re.compile(r"[^\W\d_]{2}")
@@ -46,12 +48,18 @@ def clauses(every: tuple[Row, ...]) -> Iterator[Clause]:
 
 
 def _of_row(row: Row) -> Iterator[Row]:
-    for start, end in pairwise(_marks(row.text)):
+    for start, end in pairwise(sorted({*_marks(row.text)})):
         yield Row(row.number, " " * start + row.text[start:end], row.columns[:end], row.typed)
 
 
 def _marks(text: str) -> list[int]:
-    sentences = [0, *(match.end() for match in _END.finditer(text) if _ends(match, text)), len(text)]
+    sentences = [
+        0,
+        *_listed(text),
+        *(match.end() for match in _END.finditer(text) if _ends(match, text)),
+        len(text),
+    ]
+    sentences.sort()
     marks = [0]
     for start, end in pairwise(sentences):
         marks += [
@@ -59,6 +67,17 @@ def _marks(text: str) -> list[int]:
         ]
         marks.append(end)
     return marks
+
+
+def _listed(text: str) -> list[int]:
+    """Where the numbers of a list stand in one row: `1) 10 burpees 2) 12 swings`."""
+    found = list(_IN_LIST.finditer(text))
+    counted = [int(match["n"]) for match in found]
+    return (
+        [match.start() for match in found]
+        if len(found) > 1 and counted == [*range(1, len(found) + 1)]
+        else []
+    )
 
 
 def _ends(match: re.Match[str], text: str) -> bool:
@@ -77,6 +96,9 @@ def _is_open(text: str) -> bool:
 
 def _parts(text: str, start: int, joint: re.Match[str]) -> bool:
     """Whether both sides of a joint say how something is done: `tabata squats, tabata sit-ups`."""
+    around = _AROUND.match(text, joint.end())
+    if around and not around["first"]:
+        return True
     before = _opener(text, start)
     told = before is not None and _WORK.search(text, before, joint.start())
     return bool(told) and _opener(text, joint.end()) is not None
@@ -87,6 +109,8 @@ def _opener(text: str, start: int) -> int | None:
     lower = text.lower()
     while start < len(lower) and not lower[start].isalnum():
         start += 1
+    if around := _AROUND.match(text, start):
+        return around.end()
     for phrase in PHRASES:
         if (match := phrase.pattern.match(lower, start)) and phrase.facts(match).keys() & _OPENERS:
             return match.end()

@@ -55,7 +55,8 @@ def _repeated(draft: Draft, said: Format | None) -> Format | None:
     only = draft.only
     if only and _is_held(only) and only.unit is AmountUnit.SECONDS:
         return Format.HOLD
-    runs = only and only.unit in {AmountUnit.METRES, AmountUnit.KCAL} and not only.loads_kg
+    carried = only and only.meaning and (only.loads_kg or only.load_rule or only.meaning.held)
+    runs = only and only.unit in {AmountUnit.METRES, AmountUnit.KCAL} and not carried
     return Format.INTERVALS if runs else Format.SETS
 
 

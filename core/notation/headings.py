@@ -9,32 +9,37 @@ from dateutil import parser as dates
 from core.sessions.values import BlockKind
 
 _KINDS = {
-    BlockKind.WARM_UP: r"(?:general |specific )?warm(?:ing)?[ \-]?up|w[/\-]?u(?=\s?:)|activation|movement prep",
-    BlockKind.SKILL: r"skills?(?: work| practice)?|technique(?: work)?",
-    BlockKind.STRENGTH: r"strength(?: work| training)?|lifting|force(?=\s?:)",
-    BlockKind.MAIN: r"main(?: part| set| session| block| work| course| event)?|workout|conditioning|finisher"
-    r"|(?:assist(?:ance)?|accessor(?:y|ies))(?: work)?",
-    BlockKind.COOL_DOWN: r"cool(?:ing)?[ \-]?down|c[/\-]?d(?=\s?:)"
+    BlockKind.WARM_UP: r"(?:general |specific )?warm(?:ing)?(?:[ \-]?up)?|w[/\-]?up?(?=\s?:|\s*$)|activation"
+    r"|movement prep",
+    BlockKind.SKILL: r"skills?(?: work| practice)?(?: [0-9]{1,2} ?min)?|practi[cs]e(?=\s?[:(])|technique(?: work)?",
+    BlockKind.STRENGTH: r"strength(?: work| training)?|lifting|force(?=\s?:)|lift(?=\s?:)|str(?=[.:])",
+    BlockKind.MAIN: r"main(?: part| set| session| block| work| course| event)?|workout|work(?=\s*$)|conditioning"
+    r"|con(?:d)?(?=[.:])|finisher|(?:assist(?:ance)?|accessor(?:y|ies))(?: work)?",
+    BlockKind.COOL_DOWN: r"cool(?:ing)?[ \-]?down|c[/\-]?d(?=\s?:)|cool[ \-]?down only"
     r"|(?:(?:just |some |gentle |easy |light ){1,3})?stretch(?:ing|es)?",
 }
 _HEADINGS = {
     kind: re.compile(
         rf"^[\W_]*(?:part |block )?(?:[a-f1-9][).:]\s*)?(?:{names})"
-        r"(?: (?:[a-f1-9]|[1-9][0-9](?=[\W_]*$)))?(?=[\W_]*$|\s*[:(,;.\-|~]|\s+[0-9])"
+        r"(?: (?:[a-f1-9]|[1-9][0-9](?=[\W_]*$)))?(?=[\W_]*$|\s*[:(,;.\-|~]|\s+[0-9]|\s{2,})"
     )
     for kind, names in _KINDS.items()
 }
 _PART = re.compile(r"^[\W_]*(?:part|block|piece)\s+(?:[a-f]|[1-9])\b\s*[:.)\-]*")
 _DAY = re.compile(
-    r"^[\W_]*(?:(?:mon|tues?|wed(?:nes|s)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)(?:day)?|day [1-7])\s?(?::|-(?=\s))\s*"
+    r"^[\W_]*(?:(?:mon|tues?|wed(?:nes|s)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)(?:day)?|day [1-7])"
+    r"(?:,?\s[0-9]{1,2}(?:[:.][0-9]{2})?\s?(?:am|pm|h|o'clock)?)?\s?(?::|-(?=\s)|(?P<bare>$))\s*"
 )
 BULLET = re.compile(
     r"^\s*(?:[*>~#=|.]+\s*|-+\s*(?![0-9]*\s*$)|[a-f][1-9]?[.)]\s+|[a-f][1-9]:\s+|[a-f][1-9]\s+(?=\S)"
-    r"|[1-9][a-f][.):]?\s+|\[[ x]?\]\s*)+"
+    r"|\((?:i{1,3}|iv|v)\)\s+|sets? [0-9]{1,2}\s?[:\-.)]\s*|[1-9][a-f][.):]?\s+|\[[ x]?\]\s*)+"
 )
 _LETTERED = re.compile(r"^\s*([a-f])[.)]\s+(?=\S)")
 _SUPERSET = re.compile(r"^[\s*\-]*([a-f])[1-9][.):]?\s")
 _NUMBERED = re.compile(r"^\s*([0-9]{1,2})(\s?[.)]\s+|:\s+|\s?-\s+)(?=(\S))")
+
+# `2 12 burpees`: two numbers before a name are one in a list and how many
+_SPACED = re.compile(r"^\s*([0-9]{1,2})(\s)(?=([0-9]{1,3}\s?(?:cal|k?m|s|sec)?\s?[a-z]))")
 
 _MONTHS = (
     "jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?"
@@ -83,10 +88,10 @@ def part(text: str) -> int:
     return match.end() if match else 0
 
 
-def day(text: str) -> int:
-    """Where the `Monday:` of a pasted week ends; 0 if there is none."""
+def day(text: str, *, bare: bool = False) -> int:
+    """Where the `Monday:` of a pasted week ends; 0 if there is none. `bare`: also where it is all there is."""
     match = _DAY.match(text)
-    return match.end() if match else 0
+    return match.end() if match and (bare or match["bare"] is None) else 0
 
 
 def superset(text: str) -> str | None:
@@ -108,7 +113,7 @@ def bullet(text: str, ordinal: int) -> Bullet:
     A number is a bullet only if it counts on or, behind a dot, an amount follows: `10. push-ups` are ten.
     """
     end = match.end() if (match := BULLET.match(text)) else 0
-    numbered = _NUMBERED.match(text[end:])
+    numbered = _NUMBERED.match(text[end:]) or _SPACED.match(text[end:])
     if numbered is None:
         lettered = _LETTERED.match(text)
         return Bullet(end, ord(lettered[1]) - ord("a") + 1 if lettered else None)

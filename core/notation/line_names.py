@@ -1,9 +1,10 @@
 """The movement in what is left of a line, with the manners, sides and implements that stand around it."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass, replace
 
+from core.measures import AmountUnit
 from core.notation.names import Lexicon, Meaning
 from core.notation.pieces import Piece
 
@@ -11,14 +12,15 @@ SIDE = re.compile(
     r"\b(?P<s>alternat(?:ing|e|ed)|alt)\b\.?|\b(?P<lr>left|right)\b(?:\s(?:side|arm|leg|hand))?(?:\sonly)?"
 )
 _MANNERS = re.compile(
-    r"\b(?:easy|slow(?:ly)?|steady|strict|controlled|brisk|fast|light|moderate|unbroken|full range|chest "
-    r"to floor|body ?weight|bw|(?:for|in) (?:the )?(?:remaining time|time (?:left|remaining))"
+    r"\b(?:synchro(?:nised|nized)?|sync|practice|drills?|easy|slow(?:ly)?|steady|strict|controlled|brisk|fast|light"
+    r"|moderate|unbroken|full range|chest to floor|body ?weight|bw"
+    r"|(?:for|in) (?:the )?(?:remaining time|time (?:left|remaining))"
     r"|(?:forwards?|fwd|backwards?|bwd|back)(?:\s?(?:and|&|/|\+)\s?(?:forwards?|fwd|backwards?|bwd|back))+)(?!\w)"
 )
 # `over-the-bar burpees`
 _HYPHENED = re.compile(r"^(?:[a-z]+-)?(?:over|around|facing|off|onto)(?:-[a-z]+){0,3}\s(?=[a-z])")
-_OR = re.compile(r"^(?P<one>.+?)\s(?:or|/)\s(?P<other>.+)$")
-_FILL = r"(?:\b(?:of|x|both|reps?|the|an?|and|then|with|at|for|on|in|each|do|pls|please)\b|[\W_])"
+_OR = re.compile(r"^(?P<one>.+?)\sor\s(?P<other>.+)$")
+_FILL = r"(?:\b(?:of|x|both|perform|complete|reps?|the|an?|and|then|with|at|for|on|in|each|do|pls|please)\b|[\W_])"
 # One way to match each character: nested or overlapping repeats would take for ever on `and and and ...`.
 _FILLERS = re.compile(rf"^{_FILL}+|{_FILL}+$")
 # `30 kbs`: bells alone are swung
@@ -31,9 +33,9 @@ _HANDED = re.compile(r"\s&\s")
 _TAILS = (
     "over|ovr|around|across|along|apart|outside|outdoors|indoors|inside|together|or|at|per|broken|split",
     r"(?:in )?total|any ?style|your choice|all[ -]out|max effort|nasal|no|if|instead|but|as",
-    "without|with|while|until|till|using|each time|in whatever|to finish|to start",
-    r"build(?:ing)?(?: up)?|(?:hands|feet) (?:up )?on|on (?:an? |the )?(?:chair|bench|box|sofa|knees|wall)",
-    r"on (?:the |a )?(?:spot|floor|bike|rower|machine|erg|track|treadmill|road|grass)",
+    "without|with|while|until|till|using|each time|in whatever|in one go|in a row|to finish|to start",
+    r"build(?:ing)?(?: up)?|@ [a-z0-9 ]{0,20}pace|(?:hands|feet) (?:up )?on|on (?:the|an?|your) [a-z]+|through",
+    "on (?:chair|bench|box|sofa|knees|wall|spot|floor|bike|rower|machine|erg|track|treadmill|road|grass)",
 )
 _TAIL = re.compile(rf"\s(?:{'|'.join(_TAILS)})\b|\s/(?=\s[a-z])")
 HELD = re.compile(
@@ -51,17 +53,32 @@ def read_name(piece: Piece, words: str, lexicon: Lexicon) -> None:
     name = words.strip() if lexicon.exact(words) else _tidy(words)
     if not re.search(r"[^\W_]", SIDE.sub("", name)):
         return
-    if _WAY_BACK.fullmatch(name):
+    if held := HELD.fullmatch(name):
+        _hold(piece, held["i"], lexicon)
+    elif _WAY_BACK.fullmatch(name):
         piece.notes += (name,)
-        return
-    if _found(piece, name, lexicon):
-        return
+    elif not (_is_known(piece, name, lexicon) or _is_remark(piece, name)):
+        piece.unread = name
+
+
+def _is_known(piece: Piece, name: str, lexicon: Lexicon) -> bool:
+    """Whether the name means something: as it stands, without a remark, with its words turned, or as a stretch."""
+    if _found(piece, name, lexicon, lexicon.exact, lexicon.short, lexicon.near):
+        return True
     for rest, note in _without_remark(name):
-        if _found(piece, _tidy(rest), lexicon, exactly=True):
+        if _found(piece, _tidy(rest), lexicon, lexicon.exact, lexicon.short):
             piece.notes += (note,)
-            return
-    piece.meaning = lexicon.turned(name)
-    piece.unread = "" if piece.meaning else name
+            return True
+    stretch = f"{name} stretch" if piece.unit is AmountUnit.SECONDS else name
+    return _found(piece, name, lexicon, lexicon.turned) or _found(piece, stretch, lexicon, lexicon.exact)
+
+
+def _is_remark(piece: Piece, name: str) -> bool:
+    """Whether it only says where or how, of what stands before it."""
+    if not piece.says_anything or piece.most or not _TAIL.match(f" {name}"):
+        return False
+    piece.notes += (name,)
+    return True
 
 
 def _without_remark(name: str) -> Iterator[tuple[str, str]]:
@@ -74,11 +91,10 @@ def _without_remark(name: str) -> Iterator[tuple[str, str]]:
         yield choice["other"], f"{choice['one']} or"
 
 
-def _found(piece: Piece, name: str, lexicon: Lexicon, *, exactly: bool = False) -> bool:
+def _found(piece: Piece, name: str, lexicon: Lexicon, *attempts: Callable[[str], Meaning | None]) -> bool:
+    """Whether an attempt knows the name or a way to read it; then the piece has its meaning."""
     candidates = [_Candidate(name)] if lexicon.exact(name) else _candidates(name)
-    for attempt in (
-        (lexicon.exact, lexicon.short) if exactly else (lexicon.exact, lexicon.short, lexicon.near)
-    ):
+    for attempt in attempts:
         for candidate in candidates:
             if meaning := attempt(candidate.name):
                 _settle(piece, candidate, meaning, lexicon)
@@ -117,10 +133,16 @@ def _settle(piece: Piece, candidate: _Candidate, meaning: Meaning, lexicon: Lexi
     piece.meaning = meaning
     piece.notes += candidate.manners
     held = candidate.held or (found["i"] if (found := HELD.search(candidate.name)) else "")
-    if held and (thing := lexicon.catalogue.implement_by_name(held)):
+    if held:
+        _hold(piece, held, lexicon, many=candidate.many)
+
+
+def _hold(piece: Piece, held: str, lexicon: Lexicon, *, many: bool = False) -> None:
+    """What is held is what its name says; several of them that have one load are two."""
+    if thing := lexicon.catalogue.implement_by_name(held):
         piece.implement = thing.id
-        many = candidate.many or (held.endswith("s") and piece.loads_kg)
-        piece.count = piece.count or (2 if many else None)
+        two = many or (held.endswith("s") and piece.loads_kg)
+        piece.count = piece.count or (2 if two else None)
 
 
 def _tidy(words: str) -> str:

@@ -54,12 +54,15 @@ _PERCENT = _c(
 )
 # `@ 65/75/85%`: another load each set, which no one number says
 _PERCENTS = _c(
-    r"(?:@\s?|\bat\s)[0-9]{1,3}\s?%?(?:\s?[/,\-]\s?[0-9]{1,3}\s?%?){1,6}(?<=%)"
-    r"|[0-9]{2,3}\s?%(?:\s?[/,\-]\s?[0-9]{2,3}\s?%){1,6}"
+    r"(?:@\s?|\bat\s)[0-9]{1,3}(?:\.[0-9])?\s?%?(?:\s?[/,\-]\s?[0-9]{1,3}(?:\.[0-9])?\s?%?){1,9}(?<=%)"
+    r"|[0-9]{2,3}(?:\.[0-9])?\s?%(?:\s?[/,\-]\s?[0-9]{2,3}(?:\.[0-9])?\s?%){1,9}"
 )
 _EFFORT = _c(
     r"(?:@\s?|\bat\s|\bto\s)?\b(?:rpe|effort)\s?:?\s?(?P<e>[0-9](?:\.5)?|10)(?:\s?/\s?10)?(?![0-9\-])"
+    r"|@\s?(?P<of>[0-9](?:\.5)?|10)\s?/\s?10(?: effort)?\b"
 )
+# `rpe 7-8`: no one number says it
+_EFFORTS = _c(r"(?:@\s?|\bat\s)?\b(?:rpe|effort)\s?:?\s?[0-9](?:\.5)?\s?-\s?(?:[0-9](?:\.5)?|10)(?![0-9])")
 _UNBROKEN = _c(
     r"(?:@\s?|\bat\s|\bwith\s|\bpick\s|\buse\s|\bchoose\s)?(?:\ban?\s(?:weight|load)\s(?:that\s)?)?"
     r"(?:(?:\byou\s?(?:could|can|would|'d|should be able to)|\bgood for)\s?(?:go|get|do|manage|hold|lift"
@@ -84,32 +87,34 @@ _BY_SEX = _c(
 )
 # `with 2 dumbbells of 12.5`, `8 thrusters 2x10`: how many are held, and how heavy each is
 _OF_THEM = _c(
-    rf"(?:{_AT}|\b)(?:(?P<n>2|two|1|one|a|an)\s)?(?P<thing>(?:dumb|kettle|bar)bells?|dbs?|kbs?)\s(?:of|at|@)\s?(?P<a><num>)\s?(?P<u><mass>)?"
+    rf"(?:{_AT}|\b)(?:(?P<n>2|two|1|one|a|an)\s)?(?P<thing>(?:dumb|kettle|bar)bells?|dbs?|kbs?)\s(?:(?:of|at|@)\s?)?(?P<a><num>)(?![0-9]|\s?[x*/])\s?(?P<u><mass>)?"
 )
 _HELD_TIMES = _c(r"^[\s;:]*[0-9].*[a-z;]\s(?P<x>(?P<n>[12])\s?x\s?(?P<a><num>)\s?(?P<u><mass>)?)[\s;.]*$")
 _BARE_LOAD = _c(rf"(?:\bstart(?:ing)?\s?)?@\s?{_TIMES.format(1)}(?P<a><num>)(?![0-9.x:/%\-])(?P<ua>)")
 _PER_HAND = _c(r"[;\s]*(?:(?:each|per|a|in each|in (?P<one>one))\s?hand|each\b(?!\s(?:side|arm|leg)))")
 _HEIGHT = _c(r"(?:@\s?)?<num>(?:\s?/\s?<num>)?\s?(?:cm|inch(?:es)?|in\b|\")(?!\s?[0-9])")
 _PER_SIDE = _c(
-    r"(?:\be(?:a(?:ch)?)?\.?)?\s?/\s?(?:side|arm|leg|hand|direction|way)\b"
-    r"|(?:\b(?:each|per|a|every|ea|e|on each)\.?\s(?:side|arm|leg|direction|way)|\be/s|\bl\s?[/+&]\s?r"
-    r"|\bps|(?<=\barm )each|(?<=\bleg )each)\b|\b(?:on )?both (?:sides|directions|ways)\b"
+    r"(?:\b(?:e(?:a(?:ch)?)?|p)\.?)?\s?/\s?(?:side|arm|leg|hand|foot|direction|way)\b"
+    r"|(?:\b(?:each|per|a|every|ea|e|on each)\.?\s(?:side|arm|leg|foot|direction|way)|\be/s|\bl\s?[/+&]\s?r"
+    r"|\bp/s|\bps|(?<=\barm )each|(?<=\bleg )each)\b|\b(?:on )?both (?:sides|directions|ways)\b"
 )
 _SETS = _c(
-    rf"(?:^|(?<=[:;,\s]))\s?(?P<n>[0-9]{{1,2}}|{_WORD})\s?(?:x|\*|(?:sets?|series?)\s?(?:of|x|:)?)\s?(?=[0-9]|max"
+    rf"(?:^|(?<=[:;,\s]))\s?(?P<n>[0-9]{{1,2}}|{_WORD})\s?(?:x|\*|(?:sets?|series?)\s?(?:of|x|:)?)\s?(?=:?[0-9]|max|amrap"
     rf"|{_WORD})"
 )
 # `deadlift 5x5 building up`: how many in each set, between the name and other words
 _IN_EACH = _c(
     r"\s?(?P<a>[0-9]{1,3})(?:\s?-\s?(?P<b>[0-9]{1,3}))?(?=\s[a-z]{3})(?!\s?(?:<mass>|sec|min|rep|met))"
 )
+# `1 x plank`: how often, where it isn't told how many or how long
+_SETS_OF = _c(r"^[\s;:]*(?P<n>1)\s?x\s(?=[a-z]{3})")
 # `500 m row x 4`: behind an amount with its unit it is how often.
 _SETS_LAST = _c(
     rf"<num>\s?(?:{DISTANCE_UNIT}|{ENERGY_UNIT})\b[\sa-z]*(?P<x>\bx\s?(?P<n>[0-9]{{1,2}}))[\s;]*$"
 )
 _IN_PARTS = _c(r"^[\s;:]*(?:accumulate|collect)\b(?:\sa total of)?")
 _MOST = _c(
-    r"(?:^|(?<=[:;,\s]))\s?max(?:imum|imal)?\b(?:\s(?:reps?|effort|time|hold|distance"
+    r"(?:^|(?<=[:;,\s]))\s?(?:amrap(?:\s?-\s?[0-9])?|max(?:imum|imal)?)\b(?:\s(?:reps?|effort|time|hold|distance"
     r"|(?P<kcal>k?cals?|calories))\b)?(?:\s(?:of|in|for)\b)?"
 )
 _PAIR_AMOUNT = _c(rf"^[\s;:]*(?P<a><num>)\s?/\s?(?P<b><num>)(?!\s?[/0-9.])\s?(?P<u>{_UNITS}|{_TIME_UNITS})?")
@@ -120,7 +125,9 @@ _AMOUNT = (
     rf"(?:(?P<u>{_UNITS})|x(?![a-z0-9])|(?![0-9%/.x]))"
 )
 _AMOUNT_FIRST = _c(rf"^[\s;:]*(?:x\s?)?{_AMOUNT}(?:\sof\b)?")
-_AMOUNT_LAST = _c(rf"(?:(?<=[a-z;)])\s?[\s:\-x=*]\s?|(?<=[x;])\s?)(?<![0-9.\-]){_AMOUNT}[\s;.]*$")
+_AMOUNT_LAST = _c(rf"(?:(?<=[a-z;)])\s?[\s:\-x=*]\s?|(?<=[x;])\s?)(?<![0-9.\-]){_AMOUNT}[\s;.+]*$")
+# `bulgarians 8 e/leg 2x20 kg dbs`: the number beside what was taken already
+_AMOUNT_AMID = _c(r"(?<=[a-z])\s(?P<a>[0-9]{1,3})(?P<b>)(?P<u>)\s?(?=;)")
 # `21-15-9 cal row`: how many stands elsewhere.
 _ENERGY_ALONE = _c(
     rf"^[\s;:]*{ENERGY_UNIT}(?:\s(?=[a-z])|$)|(?<=[a-z])[\s;]+(?:for\s)?(?:max\s)?{ENERGY_UNIT}[\s;.]*$"
@@ -166,13 +173,13 @@ def _read_rules(piece: Piece, strip: Strip, _: MassUnit) -> None:
         piece.tempo = match["t"] or match["at"] or match["u"] or match["m"].replace(TEMPO_MARK, "-")
     if match := strip.take(_SLOW):
         piece.notes += (f"{match['s']} s down",)
-    if match := strip.take(_PERCENTS):
+    if match := strip.take(_PERCENTS) or strip.take(_EFFORTS):
         piece.notes += (match[0].strip("@ "),)
     elif (match := _PERCENT.search(strip.text)) and 0 < float(match["p"]) <= MOST_PERCENT:
         strip.blank(*match.span())
         piece.load_rule = LoadRule(percent=float(match["p"]))
     elif match := strip.take(_EFFORT):
-        piece.load_rule = LoadRule(effort=float(match["e"]))
+        piece.load_rule = LoadRule(effort=float(match["e"] or match["of"]))
     elif match := strip.take(_UNBROKEN):
         piece.load_rule = LoadRule(unbroken=(int(match["lo"]), int(match["hi"])))
     elif strip.take(_HEAVY):
@@ -256,7 +263,7 @@ def _read_sides(piece: Piece, strip: Strip, _: MassUnit) -> None:
 def _read_sets(piece: Piece, strip: Strip, _: MassUnit) -> None:
     if strip.take(_IN_PARTS):
         piece.notes += ("in parts",)
-    if match := strip.take(_SETS):
+    if match := strip.take(_SETS) or strip.take(_SETS_OF):
         piece.sets = NUMBER_WORDS[match["n"]] if match["n"] in NUMBER_WORDS else int(match["n"])
         named = re.search("[a-z]{2}", strip.text[: match.start()])
         if named and (each := _IN_EACH.match(strip.text, match.end())):
@@ -288,7 +295,12 @@ def _read_amount(piece: Piece, strip: Strip, _: MassUnit) -> None:
         piece.amount = float(match["a"]) * (60 if "m" in match["t"] or "'" in match["t"] else 1)
     elif match := strip.take(_TIME):
         piece.amount, piece.unit = seconds(match["t"]), AmountUnit.SECONDS
-    elif match := strip.take(_AMOUNT_FIRST) or strip.take(_AMOUNT_UNIT) or strip.take(_AMOUNT_LAST):
+    elif (
+        match := strip.take(_AMOUNT_FIRST)
+        or strip.take(_AMOUNT_UNIT)
+        or strip.take(_AMOUNT_LAST)
+        or strip.take(_AMOUNT_AMID)
+    ):
         piece.amount, piece.unit = _amount(match["a"], match["u"])
         piece.amount_to = _amount(match["b"], match["u"])[0] if match["b"] else None
     elif strip.take(_ENERGY_ALONE):

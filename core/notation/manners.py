@@ -22,7 +22,7 @@ _MANNERS = re.compile(
             rf"{_REST} 1:[1-4](?![0-9])",
             r"\bno rest(?: between (?:rounds|sets|movements))?\b",
             (
-                r"\b(?:share|split|divide) (?:the |all )?(?:work|reps?|repetitions|rounds?)"
+                r"\b(?:share|split|divide|partition) (?:the |all )?(?:work|reps?|repetitions|rounds?)"
                 r"(?: (?:as you (?:like|want|wish)|however you (?:like|want)|evenly|between you|as needed))?\b"
             ),
             r"\bone (?:works?|partner works),? (?:the other|one)(?: partner)? rests?\b",

@@ -41,12 +41,16 @@ _OPPOSITES = (
 
 @dataclass(frozen=True)
 class Meaning:
-    """Ids of the movement, and of the variant unless the movement alone was named; `near`: misspelt."""
+    """Ids of the movement, and of the variant unless the movement alone was named.
+
+    `held`: most of its ways have a weight in the hands. `near`: misspelt.
+    """
 
     movement: str
     variant: str | None
     unit: AmountUnit
     spelling: str
+    held: bool = False
     near: bool = False
 
     @property
@@ -62,7 +66,11 @@ class Lexicon:
         self.catalogue = catalogue
         self._meanings = {
             key(spelling): Meaning(
-                named.movement.id, named.variant.id if named.variant else None, named.movement.unit, spelling
+                named.movement.id,
+                named.variant.id if named.variant else None,
+                named.movement.unit,
+                spelling,
+                2 * sum(bool(way.holds) for way in named.movement.variants) > len(named.movement.variants),
             )
             for spelling, named in catalogue.spellings()
         }

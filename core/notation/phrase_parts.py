@@ -21,19 +21,22 @@ PARTS = {
     "hi": rf"(?P<hi>{NUMBER})",
     "lotime": rf"(?P<lo>{DURATION}|{NUMBER}(?=\s?(?:-|to)))",
     "hitime": rf"(?P<hi>{DURATION})",
-    "scheme": rf"(?<![0-9./\-])(?P<s>{COUNT}(?:\s?-\s?{COUNT}){{2,30}})(?![0-9./]|-[0-9x])",
+    "scheme": rf"(?<![0-9./\-])(?P<s>{COUNT}(?:\s?-\s?{COUNT}){{2,30}})(?![0-9./]|-[0-9x]|\s?%)",
     "listed": r"(?:^|(?<=[a-z:;][\s:;,]))[\s;:]*(?P<s>[0-9]{1,3}(?:,[0-9]{1,3}){2,30}|[0-9]{1,3}(?:,\s[0-9]{1,3}){3,30}"
     r"|[0-9]{1,3}(?:\s[0-9]{1,3}){2,30}(?=\s[a-z]))(?![0-9./:,]|-[0-9x]|\s?(?:kg|lb|%))",
-    "pause": r"(?:rest(?:ing)?|rst|recover|recovery|pause|break|breather)",
+    "pause": r"(?:rest(?:ing)?|rst|recover|recovery|pause|break|breather"
+    r"|(?:(?:easy|slow) )?(?:jog|walk)(?=\s(?:between|after|b/w|btw)))",
+    "on": r"(?:on|hard|fast|sprint|all[ -]out|(?:of )?work)",
+    "rests": r"(?:off|easy|slow|change|switch|transition|(?:of )?(?:rest|pause|break|recovery))",
     "to": r"\s?(?:-|to|or)\s?",
     "is": r"[\s:,=\-]{0,4}",
-    "rounds": r"(?:rounds?|rds?(?! (?:min|station))|rnds?|times through)\b",
+    "rounds": r"(?:rounds?|rds?(?! (?:min|station))|rnds?|times (?:a?round|through)|turns|circuits|lots(?: of)?)\b",
     "amrap": r"(?:amraps?|as many (?:rounds|reps|sets)(?:\s?(?:and|or|&|/|\+)\s?(?:reps|rounds))? as "
     r"(?:possible|you can)|max(?:imum)? rounds)",
     "fast": r"(?:for (?:the )?time|against the clock|as fast as (?:possible|you can))",
     "of": r"(?:\s?\bof\b)?",
     "between": r"(?:\s(?:in\s)?(?:between|after|aftr|b/w|bw|bt?wn?|betw)\b(?:\s(?:each|every|the|all|your))?"
-    r"(?:\s(?:rounds?|rds?|sets?|efforts?|intervals?|runs?|exercises?|stations?)\b)?"
+    r"(?:\s(?:rounds?|rds?|sets?|series?|efforts?|intervals?|runs?|exercises?|stations?)\b)?"
     r"|\s(?:each|every|per) (?:round|set|effort|interval)\b)?",
     "aim": r"\b(?:aim(?:ing)?|target|goal)\b(?:\s(?:is|score|time|for|about|around|to get)\b){0,3}",
     "below": r"(?P<side>sub|under|below|less than|faster than|at most|up to)",

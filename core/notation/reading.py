@@ -28,6 +28,8 @@ _PARTING = re.compile(
     r"|\s(?:then|into)\s"
 )
 _JOINED = re.compile(r"\s(?:and|&|plus)\s|\s?\+\s?|\s?&\s?|\s/\s(?=[0-9])")
+# `skips / sit-ups` under a scheme; behind an amount it is a choice
+_SLASHED = re.compile(r"(?<=[a-z])\s/\s(?=[a-z])")
 # `400 m run 15 push-ups`: the next one begins with its amount
 _RUN_ON = re.compile(
     r"(?<=[a-z])\s(?:and\s|\+\s)?(?=[0-9]{1,4}(?:/[0-9]{1,3})?\s?(?:k?m|cal|s|sec|min|x)?\s[a-z])"
@@ -40,6 +42,7 @@ _WHERE = re.compile(
 _ASIDE = re.compile(
     r"^[\W_]*(?:notes?|nb|n\.b\.|coach'?s notes?|tip|remember|scaling|options?|equipment)\s?[:\-]\s?(.+)$"
 )
+_DOSES = frozenset({"format", "every_s", "rounds"})
 _NOTE = "~"
 _ALONE = re.compile(r"[^\W_]")
 _LETTER = re.compile(r"[^\W\d_]")
@@ -143,8 +146,27 @@ def _read(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int) -> Reading:
         reading.facts |= {name: value for name, value in lone.items() if name not in reading.facts}
     else:
         _read_pieces(reading, strip, notes, lexicon, unit)
+    _settle_where(reading)
     _settle_unread(reading)
     return reading
+
+
+def _settle_where(reading: Reading) -> None:
+    """`Finish: plank 3 x 1 min` and `Power: box jump 5 x 3` say how often themselves: they are parts of their own."""
+    dosed = any(piece.sets for piece in reading.pieces) or reading.facts.keys() & _DOSES
+    if reading.where != "lines" and any(piece.sets for piece in reading.pieces):
+        reading.where, reading.parts = "lines", True
+    first = min(reading.unread, default=None)
+    if first and dosed and _is_label(reading.row.text, first):
+        reading.parts = True
+        reading.unread[reading.unread.index(first)] = first._replace(looks_like="note", guess=None)
+
+
+def _is_label(text: str, stretch: Stretch) -> bool:
+    """Whether an unread stretch is a short word or two in front of a colon."""
+    before, words, after = text[: stretch.start], text[stretch.start : stretch.end], text[stretch.end :]
+    short = re.fullmatch(r"[^\W\d_][^\d]{0,24}", words.strip()) is not None
+    return short and not re.search(r"\w", before) and re.match(r"\s?[:=]\s", after) is not None
 
 
 def _read_turn(reading: Reading, text: str) -> bool:
@@ -260,13 +282,14 @@ def _segments(text: str) -> list[tuple[int, int]]:
 def _split(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> list[Piece]:
     """One piece, or several joined by `and` or each begun by its amount, if only so all is understood."""
     whole = read_piece(text, start, lexicon, unit)
-    if whole.meaning and not whole.unread:
+    if whole.meaning and not (whole.unread or _SLASHED.search(text)):
         return [whole]
-    for joints in (_JOINED, _RUN_ON):
+    for joints in (_JOINED, _SLASHED, _RUN_ON):
         spans = [(0, 0), *(joint.span() for joint in joints.finditer(text)), (len(text), len(text))]
         stretches = [(before[1], after[0]) for before, after in pairwise(spans)]
         pieces = [read_piece(text[left:right], start + left, lexicon, unit) for left, right in stretches]
-        if len(pieces) > 1 and all(piece.meaning for piece in pieces):
+        choice = joints is _SLASHED and any(piece.amount for piece in pieces)
+        if len(pieces) > 1 and not choice and all(piece.meaning for piece in pieces):
             return pieces
     return [whole]
 

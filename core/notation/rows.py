@@ -4,6 +4,7 @@ import re
 
 from core.measures import AmountUnit, MassUnit
 from core.notation.bare_numbers import settle_squat
+from core.notation.drafts import Draft
 from core.notation.names import Lexicon
 from core.notation.pieces import Piece
 from core.notation.quantities import MINUTE_S
@@ -22,8 +23,10 @@ def unit_of_all(text: str) -> MassUnit | None:
     return None if match is None else MassUnit.LB if match["unit"][0] in "lp" else MassUnit.KG
 
 
-def settle_row(reading: Reading, lexicon: Lexicon) -> None:
-    """A time beside a clock is how long it runs, and the heaviest squat has a bar."""
+def settle_row(reading: Reading, lexicon: Lexicon, draft: Draft | None) -> None:
+    """A time beside a clock is how long it runs, one behind sets their rest; the heaviest squat has a bar."""
+    if reading.facts.keys() == {"minutes"} and not reading.pieces and draft and _is_in_sets(draft):
+        reading.facts = {"rest_s": reading.facts["minutes"] * MINUTE_S}
     heaviest = reading.facts.get("format") is Format.MAX_LOAD
     for piece in list(reading.pieces):
         if heaviest:
@@ -32,6 +35,13 @@ def settle_row(reading: Reading, lexicon: Lexicon) -> None:
             reading.facts["minutes"] = (piece.amount or 0) / MINUTE_S
             reading.pieces.remove(piece)
             reading.unread = [one for one in reading.unread if one.start != piece.start]
+
+
+def _is_in_sets(draft: Draft) -> bool:
+    """Whether all of it is done in sets whose rest nobody told."""
+    sets = "rounds" in draft.facts and draft.facts.get("format") is Format.SETS
+    own = bool(draft.lines) and all(placed.piece.sets for placed in draft.lines)
+    return (sets or own) and "rest_s" not in draft.facts
 
 
 def _is_time_alone(piece: Piece) -> bool:

@@ -16,6 +16,7 @@ from core.notation.headings import DATE, QUOTED, label, read_date, tidy_title
 from core.notation.names import Lexicon, lexicon
 from core.notation.phrase_aims import Facts
 from core.notation.pieces import Piece, complete, completes, repeats
+from core.notation.quantities import MINUTE_S
 from core.notation.reading import Reading, read_row
 from core.notation.rows import settle_row, unit_of_all
 from core.notation.sending import send
@@ -107,7 +108,7 @@ class _Reader:
                 self.open_lines.append(row.number)
             return
         self.corrected += reading.corrected
-        settle_row(reading, self.lexicon)
+        settle_row(reading, self.lexicon, self.draft)
         if self._opens(reading, clause) or self._are_other_sets(reading):
             self._close()
         draft = self._open(reading)
@@ -192,9 +193,7 @@ class _Reader:
     def _rest_then(self, minutes: int) -> None:
         """The part before says that it is followed by rest."""
         if minutes and self.blocks:
-            last = self.blocks[-1]
-            words = "; ".join(part for part in (last.notes, f"then rest {minutes} min") if part)
-            self.blocks[-1] = last.model_copy(update={"notes": words})
+            self.blocks[-1] = self.blocks[-1].model_copy(update={"rest_s": minutes * float(MINUTE_S)})
 
     def _is_only_words(self, text: str) -> bool:
         return not read_row(plain_row(text), self.lexicon, self.unit).says_anything
@@ -259,8 +258,12 @@ class _Reader:
         if said not in _IN_SETS or (said is None and "rounds" in draft.facts):
             return False
         told = [piece for piece in reading.pieces if piece.meaning or piece.unread]
-        by_name = reading.letter and reading.letter == draft.letter
-        return bool(told) and not by_name and all(piece.sets for piece in told)
+        if not told or (reading.letter and reading.letter == draft.letter):
+            return False
+        if all(piece.sets for piece in told):
+            return True
+        own = all(placed.piece.sets for placed in draft.lines) and not draft.facts.keys() & _OPENERS
+        return own and not reading.then and all(piece.amount and not piece.sets for piece in told)
 
     def _open(self, reading: Reading) -> Draft:
         if self.draft is None:

@@ -12,9 +12,11 @@ _PLAIN = (
     | dict.fromkeys("\u00d7\u2715\u2716\u2717\u2573", "x")
     | dict.fromkeys("\u2018\u2019\u201b\u2032`\u00b4", "'")
     | dict.fromkeys("\u201c\u201d\u201e\u201f\u2033", '"')
-    | dict.fromkeys("\u2022\u00b7\u25aa\u25ab\u25cf\u25cb\u25e6\u2023\u27a4\u25ba\u2192", "*")
+    | dict.fromkeys("\u2022\u00b7\u25aa\u25ab\u25cf\u25cb\u25e6\u2023\u27a4\u25ba", "*")
     | {
         "\u20e3": ")",
+        "\u23f1": " for time ",
+        "\u2192": "->",
         "\u2026": "...",
         "\t": " ",
         "\u00ba": " ",

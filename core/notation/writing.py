@@ -24,6 +24,8 @@ _HEADINGS = {
 }
 _TIMED = {Format.FOR_TIME, Format.TIME_TRIAL, Format.HOLD}
 _OPEN = {Format.SETS, Format.INTERVALS}
+# Done once, so that their rest comes behind them.
+_ONCE = {Format.AMRAP, Format.MAX_REPS, Format.MAX_LOAD, Format.TIME_TRIAL}
 _UNSCORED = {BlockKind.WARM_UP, BlockKind.COOL_DOWN, BlockKind.SKILL}
 
 
@@ -123,7 +125,12 @@ def _rules(block: Block) -> Iterator[str]:
         yield f"Time cap: {_duration(block.cap_s)}"
     if block.rest_s and not block.work_s:
         each = "sets" if block.format is Format.SETS else "rounds"
-        yield f"Rest {_duration(block.rest_s)} between {each}"
+        once = block.format in _ONCE and not block.rounds
+        yield (
+            f"Then rest {_duration(block.rest_s)}"
+            if once
+            else f"Rest {_duration(block.rest_s)} between {each}"
+        )
     if block.team:
         yield f"In teams of {block.team}"
     if block.aim:

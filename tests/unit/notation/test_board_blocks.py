@@ -104,7 +104,7 @@ AGAIN = ["AMRAP 2 x 6 min, 2 min rest between", "2 x 6 min AMRAP, rest 2 min", "
 def test_each_clock_of_several_is_a_block(clock):
     first, second = understood(f"{clock}\n10 deadlifts @60").blocks
     assert (first.minutes, second.minutes) == (6, 6)
-    assert (first.notes, second.notes) == ("then rest 2 min", None)
+    assert (first.rest_s, second.rest_s) == (120, None)
 
 
 def test_a_ladder_without_an_end_says_so():

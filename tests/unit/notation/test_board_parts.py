@@ -184,3 +184,102 @@ def test_a_load_by_itself_is_for_all_that_are_done_with_one():
 def test_bare_loads_are_in_the_unit_that_stands_above_them():
     (line,) = read("Strength (pounds)\nDeadlift 5 x 5 @ 225")[0].lines
     assert float(line.loads_kg[0]) == pytest.approx(102.06, abs=0.01)  # 225 x 0.45359237 (pound of 1959)
+
+
+def test_a_rest_behind_what_is_done_once_stands_with_it_and_is_written_so():
+    session = understood("AMRAP 6\n6 burpees\n\nrest 3\n\nAMRAP 6\n6 push-ups")
+    assert [block.rest_s for block in session.blocks] == [180, None]
+    assert "Then rest 3 min" in write_session(session)
+
+
+LABELLED = "Power: box jump 5 x 3\nForce: sumo deadlift 5 x 4 @ 77.5%, pause 2 min\nFinish: plank 3 x 1 min"
+
+
+def test_a_word_in_front_of_a_colon_opens_a_part_where_it_says_how_often():
+    assert [(block.format, block.rounds, block.rest_s) for block in read(LABELLED)] == [
+        ("sets", 5, None),
+        ("sets", 5, 120),
+        ("hold", 3, None),
+    ]
+
+
+STATIONS = [
+    "EMOM 12\n1 10 power cleans 60/40\n2 12 burpees\n3 15 cal row",
+    "EMOM 12 - 1) 10 power cleans 60/40 2) 12 burpees 3) 15 cal row",
+    "EMOM 12\n1. 10 pc 60/40\n2. 12 burps\n3. 15 cal row",
+]
+
+
+@pytest.mark.parametrize("text", STATIONS)
+def test_a_list_says_what_is_done_when_in_rows_or_in_one(text):
+    (block,) = read(text)
+    assert [(line.station, line.movement) for line in block.lines] == [
+        (1, "power clean"),
+        (2, "burpee"),
+        (3, "row"),
+    ]
+
+
+RESTS = [
+    ("front squat 5x5 75% r2", 120),
+    ("front squat 5x5 75% r90s", 90),
+    ("front squat 5x5 75%\n2 min", 120),
+    ("front squat 5x5 75%\npause 1 min 30 between the series", 90),
+    ("front squat 5x5 75%, 2 min off", 120),
+    ("front squat 5x5 75%\n90 s between sets", 90),
+]
+
+
+@pytest.mark.parametrize(("text", "rest_s"), RESTS)
+def test_the_rest_between_sets_has_many_names(text, rest_s):
+    (block,) = understood(text).blocks
+    assert block.rest_s == rest_s
+
+
+MORE_CLOCKS = [
+    ("E2MOM x 6: 2 power cleans + 1 push jerk", {"every_s": 120, "rounds": 6}),
+    (
+        "Circuit, 45 sec work 15 sec pause, 3 turns\npush-ups\nsquats",
+        {"work_s": 45, "rest_s": 15, "rounds": 3},
+    ),
+    ("45/15, two rounds\npush-ups\nsquats", {"work_s": 45, "rest_s": 15, "rounds": 2}),
+    ("5 rounds:\n30s hard / 90s easy on the bike", {"work_s": 30, "rest_s": 90, "rounds": 5}),
+    ("plank 1 min on, 30 s off, 4 times", {"work_s": 60, "rest_s": 30, "rounds": 4}),
+    ("3 rounds, 1 min at each station: wall balls, box jumps, push presses", {"every_s": 60, "rounds": 3}),
+    ("For time in threes:\n150 cal row\nYou have 30 minutes.", {"team": 3, "cap_s": 1800}),
+    ("Buy in 1k row, then 4 rounds: 10 burpees, cash out 50 du. 20 min cap", {"rounds": 4, "cap_s": 1200}),
+    ("30-20-10\ncal ski\npush-ups\n15 cap", {"format": "for_time", "cap_s": 900}),
+    (
+        "Superset x4:\n8-10 floor presses\n8-10 ring rows\nrest 75 sec",
+        {"format": "sets", "rounds": 4, "rest_s": 75},
+    ),
+    ("3 sets of 10-12:\ngoblet squat 14 kg\nfloor press 10 kg", {"format": "sets", "rounds": 3}),
+]
+
+
+@pytest.mark.parametrize(("text", "wanted"), MORE_CLOCKS)
+def test_more_clocks(text, wanted):
+    (block,) = read(text)
+    assert fields(block, wanted) == wanted
+
+
+def test_how_many_of_each_is_for_every_line_that_tells_no_amount():
+    (block,) = understood("3 sets of 10-12:\ngoblet squat 14 kg\nfloor press 10 kg").blocks
+    assert [(line.amount, line.amount_to) for line in block.lines] == [(10, 12), (10, 12)]
+
+
+def test_what_a_slash_joins_are_two_under_a_scheme_and_a_choice_behind_an_amount():
+    (block,) = read("For time\n50-40-30\nrope skips / sit-ups")
+    assert len(block.lines) == 2
+    (block,) = read("For time\n50 squats\n400 m run / bike")
+    assert len(block.lines) == 2
+
+
+def test_percentages_that_change_from_set_to_set_stay_words_and_are_no_scheme():
+    (block,) = understood("press 3x5 @ 70-75-80%").blocks
+    assert (block.rounds, block.scheme, block.lines[0].amount, block.lines[0].notes) == (
+        3,
+        (),
+        5,
+        "70-75-80%",
+    )

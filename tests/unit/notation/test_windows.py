@@ -39,7 +39,7 @@ def test_a_window_alone_in_its_row_opens_the_rows_under_it_with_the_format_above
 def test_rest_told_or_left_between_stands_with_the_part_before():
     told = read("0-6 min AMRAP\n10 push-ups\n6-8 min: rest\n8-14 min AMRAP\n10 burpees")
     left = read("0-6 min AMRAP\n10 push-ups\n8-14 min AMRAP\n10 burpees")
-    assert [one.notes for one in told] == [one.notes for one in left] == ["then rest 2 min", None]
+    assert [one.rest_s for one in told] == [one.rest_s for one in left] == [120, None]
 
 
 def test_for_time_has_its_window_as_cap_and_one_movement_without_an_amount_fills_it():

@@ -1,0 +1,171 @@
+"""What a matched shape says of a block beside its aim, as facts named like the fields of a `Block`."""
+
+import re
+from collections.abc import Callable
+from itertools import pairwise
+from typing import Any
+
+from core.notation.phrase_aims import Facts, Match
+from core.notation.quantities import NUMBER_WORDS, seconds
+from core.sessions.values import Format
+
+_TABATA_ROUNDS = 8
+_SECONDS_FROM = 10
+_RUNGS = range(2, 50)
+
+
+def number(text: str) -> int:
+    """`4` or `four`."""
+    return NUMBER_WORDS[text] if text in NUMBER_WORDS else int(text)
+
+
+def minutes(text: str) -> float:
+    """`12`, `12m`, `12 min` or `12:00`."""
+    bare = re.fullmatch(r"([0-9.]+)m?", text.strip())
+    return float(bare[1]) if bare else seconds(text) / 60
+
+
+def says(**facts: Any) -> Callable[[Match], Facts]:
+    return lambda _: dict(facts)
+
+
+def amrap(match: Match) -> Facts:
+    return {"format": Format.AMRAP, "minutes": minutes(match["time"])}
+
+
+def rounds(match: Match) -> Facts:
+    return {"rounds": number(match["n"])}
+
+
+def sets(match: Match) -> Facts:
+    return {"format": Format.SETS, "rounds": number(match["n"])}
+
+
+def of_each(match: Match) -> Facts:
+    """`100 of each`: how many of every line that tells no amount."""
+    return {"amount": int(match["a"])}
+
+
+def sets_of(match: Match) -> Facts:
+    upper = {"amount_to": int(match["b"])} if match["b"] else {}
+    return sets(match) | of_each(match) | upper
+
+
+def rounds_for_time(match: Match) -> Facts:
+    return {"format": Format.FOR_TIME, "rounds": number(match["n"])}
+
+
+def cap(match: Match) -> Facts:
+    return {"cap_s": minutes(match["time"]) * 60}
+
+
+def work(match: Match) -> Facts:
+    return {"work_s": seconds(match["time"])}
+
+
+def rest(match: Match) -> Facts:
+    return {"rest_s": seconds(match["time"])}
+
+
+def rest_in_short(match: Match) -> Facts:
+    """`r2` is two minutes, `r90` are 90 s (common practice, no source)."""
+    told = float(match["n"])
+    return {"rest_s": told * 60 if told < _SECONDS_FROM else told}
+
+
+def rest_between(match: Match) -> Facts:
+    """`90 s between sets` says so without a word for rest; a duration alone says nothing."""
+    return rest(match) if "b" in re.sub(re.escape(match["time"]), "", match[0]) else {}
+
+
+def within(match: Match) -> Facts:
+    return {"minutes": minutes(match["time"])}
+
+
+def team(match: Match) -> Facts:
+    return {"team": number(match["n"])}
+
+
+def minutely(match: Match) -> Facts:
+    return {"format": Format.INTERVALS, "every_s": 60.0 * float(match["every"] or 1)}
+
+
+def minutely_for(match: Match) -> Facts:
+    return minutely(match) | within(match)
+
+
+def minutely_times(match: Match) -> Facts:
+    return minutely(match) | rounds(match)
+
+
+def every(match: Match) -> Facts:
+    if match["work"].isdigit():
+        return {}
+    return {"format": Format.INTERVALS, "every_s": seconds(match["work"])}
+
+
+def every_for(match: Match) -> Facts:
+    return (told := every(match)) and told | within(match)
+
+
+def every_times(match: Match) -> Facts:
+    return (told := every(match)) and told | rounds(match)
+
+
+def at_each(match: Match) -> Facts:
+    return {"format": Format.INTERVALS, "every_s": seconds(match["time"]), "in_turn": True}
+
+
+def on_off(match: Match) -> Facts:
+    work, off = (float(text) if text.isdigit() else seconds(text) for text in match.group("work", "off"))
+    return {"format": Format.INTERVALS, "work_s": work, "rest_s": off, "every_s": work + off}
+
+
+def on_off_times(match: Match) -> Facts:
+    return on_off(match) | rounds(match)
+
+
+def bare_on_off_times(match: Match) -> Facts:
+    """`40/20 x 4` tells seconds only in the steps that a clock is set by."""
+    work, off = (int(text) if text.isdigit() else 1 for text in match.group("work", "off"))
+    return {} if work % 5 or off % 5 else on_off_times(match)
+
+
+def tabata(match: Match) -> Facts:
+    """Eight times 20 s of work and 10 s of rest, unless it says how often (common practice, no source)."""
+    times = re.search(r"(?<![0-9])([1-9][0-9]?)\s?x\s?20|\b([1-9][0-9]?)\s?(?:times|rounds|x)\b", match[0])
+    rounds = int(times[1] or times[2]) if times else _TABATA_ROUNDS
+    return {"format": Format.INTERVALS, "work_s": 20.0, "rest_s": 10.0, "every_s": 30.0, "rounds": rounds}
+
+
+def amrap_again(match: Match) -> Facts:
+    again = number(match["n"])
+    return amrap(match) | {"again": again} if again in _RUNGS else {}
+
+
+def heaviest(match: Match) -> Facts:
+    """`amount` goes to the line: a heavy single is one repetition."""
+    words = {"s": 1, "d": 2, "t": 3}
+    return {"format": Format.MAX_LOAD, "amount": words.get(match["n"][:1]) or int(match["n"] or 1)}
+
+
+def scheme(match: Match) -> Facts:
+    return {"scheme": tuple(int(part) for part in re.findall("[0-9]+", match["s"]))}
+
+
+def listed(match: Match) -> Facts:
+    """`3,3,2,2,1` and `21 15 9` are a scheme where they go one way, or up and down in even steps."""
+    told = scheme(match)["scheme"]
+    steps = [later - before for before, later in pairwise(told)]
+    one_way = all(step <= 0 for step in steps) or all(step >= 0 for step in steps)
+    waves = len({abs(step) for step in steps if step}) == 1
+    return {"scheme": told} if one_way or waves else {}
+
+
+def ladder(match: Match) -> Facts:
+    first, second, last = (int(text) if text else None for text in match.group("a", "b", "z"))
+    assert first is not None and last is not None  # noqa: PT018 - the pattern has both
+    step = second - first if second is not None else (1 if last > first else -1)
+    if step == 0 or (last - first) % step or (last - first) // step not in _RUNGS:
+        return {}
+    return {"scheme": tuple(range(first, last + (1 if step > 0 else -1), step))}
