@@ -29,6 +29,9 @@ ENOUGH = 0.7
 # What a text doesn't tell must not be read into it either.
 NEVER_ADDED = ("scheme", "cap_s", "buy_in", "cash_out", "loads_kg", "load_rule")
 LINES = frozenset({"lines", "buy_in", "cash_out"})
+# The interface names no kinds and not all formats; these are what the strangers called them.
+KINDS = {"warm_up": "warm-up", "cool_down": "cool-down", "conditioning": "main", "accessory": None}
+FORMATS = {"emom": "intervals", "rounds": "quality"}
 SCORE_FIELDS = frozenset({"rounds", "reps", "seconds", "load_kg"})
 T = TypeVar("T")
 
@@ -169,27 +172,60 @@ def judge_sessions(found: Iterable[Mapping[str, Any]]) -> Report:
 def _missing_of_board(expected: Mapping[str, Any], blocks: list[dict[str, Any]]) -> str:
     """The first thing that isn't as it was meant; empty if all is."""
     parts = [*expected.get("blocks", ()), *(one for day in expected.get("days", ()) for one in day["blocks"])]
-    if len(parts) != len(blocks):
+    told, found = _told_once(parts), _told_once(blocks)
+    if len(told) != len(found):
         return "number of blocks"
-    alike = [(_one_spelling(told), _one_spelling(read)) for told, read in zip(parts, blocks, strict=True)]
+    alike = [(_one_spelling(one), _one_spelling(read)) for one, read in zip(told, found, strict=True)]
     return next((what for pair in alike if (what := _unlike(*pair))), "")
 
 
 def _one_spelling(block: Mapping[str, Any]) -> Mapping[str, Any]:
-    """The same part told in one way, where the interface leaves several.
-
-    As much as can be of one thing in so many minutes is max_reps however it is called; what is done once through
-    has no buy-in or cash-out; the time there is to find the heaviest weight is its minutes.
-    """
-    lines, format_ = block.get("lines") or [], block.get("format")
-    if format_ == "amrap" and len(lines) == 1 and not (lines[0].get("amount") or block.get("scheme")):
-        return {**block, "format": "max_reps"}
-    if format_ == "for_time" and not (block.get("rounds") or block.get("scheme")):
+    """The same part told in one way, where the interface leaves several and the strangers chose their own words."""
+    block = {**block, "kind": KINDS.get(block.get("kind") or "", block.get("kind"))}
+    block["format"] = FORMATS.get(block.get("format") or "", block.get("format"))
+    lines = block.get("lines") or []
+    # As much as can be of one thing in so many minutes is max_reps however it is called.
+    if block["format"] == "amrap" and len(lines) == 1 and not (lines[0].get("amount") or block.get("scheme")):
+        block["format"] = "max_reps"
+    # What is held for so long so often are sets of a hold.
+    if (
+        block["format"] == "sets"
+        and lines
+        and all(one.get("unit") == "s" and one.get("amount") for one in lines)
+    ):
+        block["format"] = "hold"
+    # How often and how long an interval goes tell each other, where nobody takes turns.
+    every_s, rounds, minutes = (block.get(name) for name in ("every_s", "rounds", "minutes"))
+    if block["format"] == "intervals" and every_s and not any(one.get("station") for one in lines):
+        block |= {"minutes": minutes or (rounds and rounds * every_s / 60)}
+        block |= {"rounds": rounds or (minutes and minutes * 60 / every_s)}
+    if block["format"] == "amrap" and block.get("work_s") == 60 * (block.get("minutes") or 0):
+        block["work_s"] = None
+    # What is done once through has no buy-in or cash-out.
+    if block["format"] == "for_time" and not (block.get("rounds") or block.get("scheme")):
         around = [line for name in ("buy_in", "lines", "cash_out") for line in block.get(name) or ()]
-        return {**block, "buy_in": [], "lines": around, "cash_out": []}
-    if format_ == "max_load" and block.get("cap_s"):
-        return {**block, "minutes": block["cap_s"] / 60, "cap_s": None}
-    return block
+        block |= {"buy_in": [], "lines": around, "cash_out": []}
+    # The time there is to find the heaviest weight is its minutes, and heavy it is in any case.
+    if block["format"] == "max_load":
+        block["lines"] = [{**line, "load_rule": None} for line in lines]
+        block |= {"minutes": block["cap_s"] / 60, "cap_s": None} if block.get("cap_s") else {}
+    return {name: one for name, one in block.items() if one is not None or name not in ("kind", "format")}
+
+
+def _told_once(blocks: Iterable[Mapping[str, Any]]) -> list[Mapping[str, Any]]:
+    """Equal amraps one after the other are one that is done so often, as some write it."""
+    told: list[Mapping[str, Any]] = []
+    for block in blocks:
+        last = told[-1] if told else None
+        if last and block.get("format") == "amrap" and _is_again(last, block):
+            told[-1] = {**last, "rounds": (last.get("rounds") or 1) + 1}
+        else:
+            told.append(block)
+    return told
+
+
+def _is_again(one: Mapping[str, Any], other: Mapping[str, Any]) -> bool:
+    return all(one.get(name) == other.get(name) for name in ("format", "minutes", "lines"))
 
 
 def _unlike(expected: Mapping[str, Any], found: Mapping[str, Any]) -> str:
