@@ -31,7 +31,7 @@ from bot.telegram.patience import Patience
 from bot.telegram.receiver import Receiver
 from bot.web.app import Health, make_app
 from bot.web.server import WebServer
-from core.desk.understood import get_ready
+from core.desk.talk.understood import get_ready
 from core.errors import InputError
 from core.store.copies import must_be_usable
 from core.store.lock import alone_on

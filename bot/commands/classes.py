@@ -10,7 +10,7 @@ import typer
 
 from bot.commands.class_file import read_classes
 from bot.commands.console import AsJson, print_json, print_text
-from core.desk.timetable import Meeting, Reminded, meetings, reminders
+from core.desk.classes.timetable import Meeting, Reminded, meetings, reminders
 from core.errors import InputError
 
 

@@ -22,8 +22,8 @@ from bot.words.versions import (
     withheld_words,
 )
 from core.athletes.values import Profile
-from core.desk.preview import Made, read_text, reckon, try_on
 from core.desk.reference import catalogue
+from core.desk.sessions.preview import Made, read_text, reckon, try_on
 from core.errors import InputError
 from core.measures import MassUnit
 from core.notation.values import NotUnderstood, ReadSession

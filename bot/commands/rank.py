@@ -10,7 +10,7 @@ from pydantic import BaseModel, ConfigDict, Field, ValidationError
 
 from bot.commands.console import AsJson, print_json, print_text
 from bot.commands.reading import text_of
-from core.desk.trial import board_of
+from core.desk.sessions.trial import board_of
 from core.errors import InputError
 from core.scores.values import Board, Entry, Score
 from core.sessions.values import Format

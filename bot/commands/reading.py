@@ -9,9 +9,9 @@ import typer
 
 from bot.commands.console import AsJson, print_json, print_text
 from bot.commands.roster import read_roster
-from bot.words.en.acts import ask_between, in_words
+from bot.words.en.talk.acts import ask_between, in_words
 from core.desk.reference import catalogue
-from core.desk.trial import (
+from core.desk.sessions.trial import (
     Context,
     Message,
     OpenQuestion,

@@ -17,7 +17,7 @@ from bot.delivery.verdicts import (
     Unreachable,
     Verdict,
 )
-from core.desk.undelivered import UNDELIVERED
+from core.desk.sessions.undelivered import UNDELIVERED
 from core.store.records import Letter, NewLetter, Outcome, Purpose, Settled
 from core.store.unit import Unit
 

@@ -10,13 +10,13 @@ from pydantic import ValidationError
 from telegram.constants import InlineKeyboardButtonLimit
 
 from bot.telegram import seals
-from core.desk import class_commands as k
-from core.desk import coach_commands as o
 from core.desk import commands as c
-from core.desk import own_commands as w
-from core.desk import version_commands as v
+from core.desk.classes import commands as k
+from core.desk.coaching import commands as o
 from core.desk.commands import Command
 from core.desk.errors import StalePress
+from core.desk.profile import commands as w
+from core.desk.versions import commands as v
 from core.errors import Defect
 
 CODES: Final[dict[str, type[Command]]] = {

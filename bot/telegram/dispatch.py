@@ -18,12 +18,12 @@ from bot.telegram.patience import Patience
 from bot.telegram.standing import Place, Standings, follow
 from bot.telegram.use_cases import COMMANDS, USE_CASES
 from core.desk import commands as c
-from core.desk import own_commands as w
 from core.desk.commands import Command
 from core.desk.errors import StandingUnknown
 from core.desk.outcome import Outcome, Say
 from core.desk.post_office import InboxItem, InboxState, Store, Unit
-from core.desk.says.common import Lost, PutAside, Refused, Taken, TooQuick
+from core.desk.profile import commands as w
+from core.desk.says import Lost, PutAside, Refused, Taken, TooQuick
 from core.desk.visit import Sighting, Standing, Visit
 from core.errors import Refusal
 

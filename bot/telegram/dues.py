@@ -9,16 +9,16 @@ from bot.delivery.bells import Bells
 from bot.delivery.clock import Clock
 from bot.telegram.letters import Cause, Writer
 from bot.telegram.standing import Place, Standings, follow
-from core.desk.digest import DIGEST, digest_due, digest_is_for
+from core.desk.classes.reminding import ATTENDANCE, REMIND, attendance_due, remind_due
+from core.desk.coaching.digest import DIGEST, digest_due, digest_is_for
 from core.desk.outcome import Outcome
-from core.desk.own import CLOSE_CHAT, close_chat_due
-from core.desk.pain import REVIEW, review_due
 from core.desk.post_office import Due, Store, Unit
-from core.desk.reminding import ATTENDANCE, REMIND, attendance_due, remind_due
-from core.desk.sessions import post_due
-from core.desk.undelivered import UNDELIVERED, undelivered_due
+from core.desk.profile.own import CLOSE_CHAT, close_chat_due
+from core.desk.sessions.posting import post_due
+from core.desk.sessions.undelivered import UNDELIVERED, undelivered_due
+from core.desk.today.pain import REVIEW, review_due
+from core.desk.versions.waiting import STILL_WAITS, still_waits_due, waits_for_coach
 from core.desk.visit import Sighting
-from core.desk.waiting import STILL_WAITS, still_waits_due, waits_for_coach
 
 DueCase = Callable[[Unit, datetime, Mapping[str, Any]], Awaitable[Outcome]]
 

@@ -3,55 +3,22 @@
 from collections.abc import Awaitable, Callable, Mapping
 from typing import Any, Final
 
-from core.desk import (
-    abilities,
-    adjusting,
-    alarm,
-    answers,
-    classes,
-    coming,
-    dates,
-    easing,
-    easy_weeks,
-    editing,
-    furnishing,
-    groups,
-    habits,
-    helping,
-    holding,
-    household,
-    in_group,
-    joining,
-    judging,
-    leeway,
-    more,
-    noting,
-    overseeing,
-    own,
-    pain,
-    passing_on,
-    reports,
-    scoreboard,
-    scores,
-    sessions,
-    sheets,
-    sides,
-    stages,
-    talking,
-    today,
-    tolerating,
-    undelivered,
-    versions,
-    whose,
-    withdrawing,
-)
-from core.desk import class_commands as k
-from core.desk import coach_commands as o
 from core.desk import commands as c
-from core.desk import own_commands as w
-from core.desk import version_commands as v
+from core.desk.classes import coming, dates, habits, setting_up
+from core.desk.classes import commands as k
+from core.desk.coaching import commands as o
+from core.desk.coaching import leeway, noting, overseeing
 from core.desk.commands import Command
+from core.desk.joining import entering, groups
 from core.desk.outcome import Outcome
+from core.desk.profile import abilities, furnishing, own, stages
+from core.desk.profile import commands as w
+from core.desk.scores import judging, scoreboard, sheets, taking, tolerating, whose
+from core.desk.sessions import editing, posting, undelivered, withdrawing
+from core.desk.talk import alarm, helping, in_group, passing_on, talking
+from core.desk.today import different, easing, easy_weeks, pain, reports, sides
+from core.desk.versions import adjusting, answers, holding, household, more, version
+from core.desk.versions import commands as v
 from core.desk.visit import Visit
 
 UseCase = Callable[[Visit, Any], Awaitable[Outcome]]
@@ -67,19 +34,19 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     c.TalkInGroup: in_group.talk_in_group,
     c.SetZone: groups.set_zone,
     c.SetUnits: groups.set_units,
-    c.JoinGroup: joining.join_group,
-    c.GiveConsent: joining.give_consent,
-    c.DeclineConsent: joining.decline_consent,
-    c.AnswerScreening: joining.answer_screening,
-    c.SayCleared: joining.say_cleared,
+    c.JoinGroup: entering.join_group,
+    c.GiveConsent: entering.give_consent,
+    c.DeclineConsent: entering.decline_consent,
+    c.AnswerScreening: entering.answer_screening,
+    c.SayCleared: entering.say_cleared,
     c.SayMisunderstood: alarm.say_misunderstood,
     c.TellSigns: alarm.tell_signs,
-    c.MoveDraft: sessions.move_draft,
-    c.PostSession: sessions.post_session,
-    c.PostLater: sessions.post_later,
-    c.DiscardSession: sessions.discard_session,
-    c.MyVersion: versions.my_version,
-    c.ShowHow: versions.show_how,
+    c.MoveDraft: posting.move_draft,
+    c.PostSession: posting.post_session,
+    c.PostLater: posting.post_later,
+    c.DiscardSession: posting.discard_session,
+    c.MyVersion: version.my_version,
+    c.ShowHow: version.show_how,
     v.ChangeLines: adjusting.change_lines,
     v.OpenLine: adjusting.open_line,
     v.EaseLine: adjusting.ease_line,
@@ -91,17 +58,17 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     v.ShowLine: adjusting.show_line,
     v.ReviewLimit: pain.review_limit,
     v.TellSide: sides.tell_side,
-    v.TodayDiffers: today.today_differs,
-    v.BeSick: today.be_sick,
-    v.BeSore: today.be_sore,
-    v.BeShort: today.be_short,
+    v.TodayDiffers: different.today_differs,
+    v.BeSick: different.be_sick,
+    v.BeSore: different.be_sore,
+    v.BeShort: different.be_short,
     v.BeBack: easing.be_back,
     v.TakeItEasy: easing.take_it_easy,
     v.SayBreak: easing.say_break,
     v.DoMore: more.do_more,
-    v.BeElsewhere: today.be_elsewhere,
-    v.DayLasts: today.day_lasts,
-    v.AsUsual: today.as_usual,
+    v.BeElsewhere: different.be_elsewhere,
+    v.DayLasts: different.day_lasts,
+    v.AsUsual: different.as_usual,
     v.FurnishSet: furnishing.furnish_set,
     v.AddThing: furnishing.add_thing,
     v.UndoEquipment: furnishing.undo_equipment,
@@ -112,7 +79,7 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     c.LeaveOut: answers.leave_out,
     c.NoLimits: answers.no_limits,
     c.GoGentle: answers.go_gentle,
-    c.ClaimAsWritten: scores.claim_as_written,
+    c.ClaimAsWritten: taking.claim_as_written,
     c.SkipBodyMass: answers.skip_body_mass,
     c.ChoosePair: answers.choose_pair,
     c.ForgetShown: abilities.forget_shown,
@@ -125,16 +92,16 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     c.SeeScores: judging.see_scores,
     c.LookAtScore: judging.look_at_score,
     c.MarkScore: judging.mark_score,
-    c.ConfirmScore: scores.confirm_score,
+    c.ConfirmScore: taking.confirm_score,
     c.LeaveScore: whose.leave_score,
-    c.FixScore: scores.fix_score,
-    c.TakeScoreBack: scores.take_score_back,
-    k.ConfirmClass: classes.confirm_class,
-    k.DropClass: classes.drop_class,
-    k.PlaceClass: classes.place_class,
-    k.ManageClass: classes.manage_class,
-    k.ChangeClass: classes.change_class,
-    k.EndClass: classes.end_class,
+    c.FixScore: taking.fix_score,
+    c.TakeScoreBack: taking.take_score_back,
+    k.ConfirmClass: setting_up.confirm_class,
+    k.DropClass: setting_up.drop_class,
+    k.PlaceClass: setting_up.place_class,
+    k.ManageClass: setting_up.manage_class,
+    k.ChangeClass: setting_up.change_class,
+    k.EndClass: setting_up.end_class,
     k.CancelDate: dates.cancel_date,
     k.MoveDate: dates.move_date,
     k.SeeClasses: coming.see_classes,

@@ -6,7 +6,7 @@ from typing import TypeVar
 
 from core.desk.commands import Command
 from core.desk.outcome import Said
-from core.desk.says.talk import Together
+from core.desk.talk.says import Together
 from core.errors import Defect
 
 FALLBACK = "en"

@@ -10,11 +10,9 @@ from enum import Enum, StrEnum
 from functools import wraps
 from typing import Any, Concatenate, Final, ParamSpec, TypeVar
 
-from core.desk import class_commands as k
-from core.desk import coach_commands as o
 from core.desk import commands as c
-from core.desk import own_commands as w
-from core.desk import version_commands as v
+from core.desk.classes import commands as k
+from core.desk.coaching import commands as o
 from core.desk.commands import Command
 from core.desk.errors import (
     Declined,
@@ -26,6 +24,8 @@ from core.desk.errors import (
     UnknownThing,
 )
 from core.desk.outcome import Outcome
+from core.desk.profile import commands as w
+from core.desk.versions import commands as v
 from core.desk.visit import Visit
 from core.store.belongings import Home, Thing
 

@@ -16,7 +16,7 @@ from bot.rehearsal.voice import Room
 from bot.settings import Pace, Settings
 from bot.telegram.conduct import make_conduct
 from bot.telegram.seals import Seal
-from core.desk.understood import get_ready
+from core.desk.talk.understood import get_ready
 from tests.acceptance.mortal import Mortal
 from tests.acceptance.people import Crew, founded
 

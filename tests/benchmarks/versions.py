@@ -5,7 +5,7 @@ from decimal import Decimal
 from random import Random
 
 from core.athletes.values import Equipment, Evidence, Profile, Screening, Sex
-from core.desk.preview import read_text
+from core.desk.sessions.preview import read_text
 from core.movements.lookup import catalogue
 from core.scaling.version import version_for
 from core.sessions.values import Session

@@ -1,59 +1,7 @@
-"""English. Importing it registers every wording."""
+"""English. Importing it registers every wording of every room."""
 
-from bot.words.en import (
-    about_me,
-    adjusting,
-    amending,
-    classes,
-    common,
-    dates,
-    digest,
-    faults,
-    groups,
-    helping,
-    joining,
-    overseeing,
-    own,
-    passing_on,
-    questions,
-    reminders,
-    reports,
-    scores,
-    sessions,
-    talk,
-    telling,
-    today,
-    tolerating,
-    versions,
-    waiting,
-    withdrawing,
-)
+from importlib import import_module
+from pkgutil import walk_packages
 
-__all__ = [
-    "about_me",
-    "adjusting",
-    "amending",
-    "classes",
-    "common",
-    "dates",
-    "digest",
-    "faults",
-    "groups",
-    "helping",
-    "joining",
-    "overseeing",
-    "own",
-    "passing_on",
-    "questions",
-    "reminders",
-    "reports",
-    "scores",
-    "sessions",
-    "talk",
-    "telling",
-    "today",
-    "tolerating",
-    "versions",
-    "waiting",
-    "withdrawing",
-]
+for _module in walk_packages(__path__, f"{__name__}."):
+    import_module(_module.name)

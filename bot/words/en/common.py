@@ -1,6 +1,6 @@
 """Words for help, refusals, and what can't be read."""
 
-from bot.words.en.helping import NOBODY_WATCHES
+from bot.words.en.talk.helping import NOBODY_WATCHES
 from bot.words.wording import Worded, wording
 from core.desk.errors import (
     AlreadyDone,
@@ -13,7 +13,7 @@ from core.desk.errors import (
     UnknownThing,
     Withdrawn,
 )
-from core.desk.says.common import (
+from core.desk.says import (
     Explained,
     Kindness,
     Lost,

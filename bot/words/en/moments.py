@@ -3,7 +3,7 @@
 from datetime import datetime
 
 from bot.words.text import escape, listed
-from core.desk.says.classes import ClassDate
+from core.desk.classes.says import ClassDate
 
 
 def city(zone: str) -> str:

@@ -9,9 +9,13 @@ import pytest
 
 from bot.telegram.buttons import CODES
 from bot.telegram.use_cases import COMMANDS, USE_CASES
-from core.desk import class_commands, coach_commands, commands, own_commands, version_commands
+from core.desk import commands
 from core.desk.access import ACCESS, Id, Who, is_admitted
+from core.desk.classes import commands as class_commands
+from core.desk.coaching import commands as coach_commands
 from core.desk.commands import Command
+from core.desk.profile import commands as own_commands
+from core.desk.versions import commands as version_commands
 from core.store.belongings import Thing
 
 MODULES = (class_commands, coach_commands, commands, own_commands, version_commands)
@@ -111,7 +115,7 @@ def test_rows_are_fetched_through_the_visitor():
     """`find` takes the groups or the person; `get` takes any id, so nothing that comes from outside may reach it."""
     found = [
         f"{path.name}: {function.name}"
-        for path in DESK.glob("*.py")
+        for path in DESK.rglob("*.py")
         for function in ast.walk(ast.parse(path.read_text()))
         if isinstance(function, ast.AsyncFunctionDef) and function.name not in OWN_IDS
         if {"visit", "self"} & {argument.arg for argument in function.args.args}

@@ -1,7 +1,7 @@
 import pytest
 
 from core.athletes.values import Profile, Screening, Today
-from core.desk.as_done import is_ranked
+from core.desk.scores.as_done import is_ranked
 
 
 @pytest.mark.parametrize(

@@ -7,15 +7,15 @@ import pytest
 
 import bot.words.en
 from bot.telegram.buttons import pack, unpack
-from bot.words.en.classes import rhythm
+from bot.words.en.classes.reminders import quiet_words, soon
+from bot.words.en.classes.setting_up import rhythm
 from bot.words.en.moments import span
-from bot.words.en.reminders import quiet_words, soon
 from bot.words.wording import word
 from core.calendar.values import Quiet
-from core.desk.class_commands import ConfirmClass, MoveDate, SetOwnZone, TellAttended
-from core.desk.says.classes import ClassDate, ClassPlan, ClassReminder, NewClass, SignedUp
-from core.desk.says.digest import ClassDigest, Digest, SessionDigest, Trained
-from core.desk.says.joining import Arriving
+from core.desk.classes.commands import ConfirmClass, MoveDate, SetOwnZone, TellAttended
+from core.desk.classes.says import ClassDate, ClassPlan, ClassReminder, NewClass, SignedUp
+from core.desk.coaching.says import ClassDigest, Digest, SessionDigest, Trained
+from core.desk.joining.says import Arriving
 
 BERLIN = ZoneInfo("Europe/Berlin")
 START = datetime(2026, 3, 3, 18, 30, tzinfo=BERLIN)

@@ -4,9 +4,9 @@ from datetime import date
 
 import pytest
 
-from bot.words.en.scores import standing
+from bot.words.en.scores.taking import standing
 from bot.words.wording import word
-from core.desk.says.scores import Scoreboard, ScoreNoted
+from core.desk.scores.says import Scoreboard, ScoreNoted
 from core.scores.ranking import rank
 from core.scores.values import Entry, Score
 from core.sessions.values import Format

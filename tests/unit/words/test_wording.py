@@ -7,22 +7,20 @@ from bot.words.en.common import REFUSALS
 from bot.words.text import escape, fill, listed
 from bot.words.wording import worded_kinds
 from core.desk import errors
+from core.desk import says as common
+from core.desk.classes import says as classes
+from core.desk.coaching import says as digest
+from core.desk.coaching import says as overseeing
+from core.desk.joining import says as groups
+from core.desk.joining import says as joining
 from core.desk.outcome import Said
-from core.desk.says import (
-    adjusting,
-    classes,
-    common,
-    digest,
-    groups,
-    joining,
-    overseeing,
-    own,
-    reports,
-    scores,
-    sessions,
-    versions,
-)
-from core.desk.says import today as today_says
+from core.desk.profile import says as own
+from core.desk.scores import says as scores
+from core.desk.sessions import says as sessions
+from core.desk.today import says as reports
+from core.desk.today import says as today_says
+from core.desk.versions import says as adjusting
+from core.desk.versions import says as versions
 from core.errors import TooMuch
 
 MODULES = (

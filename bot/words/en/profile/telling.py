@@ -1,0 +1,54 @@
+"""Words for what athletes tell unasked: what they weigh, and what they can do."""
+
+from bot.words.text import fill, plural
+from bot.words.wording import Button, Worded, wording
+from core.athletes.values import Evidence
+from core.desk.commands import ChangeAnswer, ForgetShown
+from core.desk.versions.says import AbilityNoted, AbilityTakenBack, BodyMassNoted
+from core.measures import MassUnit, in_words
+from core.scaling.values import Ask
+
+
+@wording("en", BodyMassNoted)
+def body_mass_noted(said: BodyMassNoted) -> Worded:
+    text = fill(
+        "Thanks! Noted as your body weight: <b>{mass}</b>. Nobody else sees it. Your next version goes by it; "
+        "/today shows today's with it.",
+        mass=in_words(said.mass_kg, said.units),
+    )
+    return Worded(text, ((Button("Not right", ChangeAnswer(ask=Ask.BODY_MASS)),),))
+
+
+@wording("en", AbilityNoted)
+def ability_noted(said: AbilityNoted) -> Worded:
+    row = (Button("Not right, forget that", ForgetShown(evidence=said.evidence_id)),)
+    if said.evidence.kind == "score":
+        return Worded(load_kept(said), (row,))
+    text = fill(
+        "Thanks! Kept as what you can do in a row: <b>{what}</b>. Your next version goes by it; /today shows today's.",
+        what=ability(said.evidence, said.units),
+    )
+    return Worded(text, (row,))
+
+
+def load_kept(said: AbilityNoted) -> str:
+    """How many went in a row is only our guess, so it isn't said."""
+    assert said.evidence.load_kg is not None, "a session tells nothing but loads"
+    return fill(
+        "I've also kept that you used <b>{load}</b> for the <b>{what}</b>. It helps me find your loads.",
+        load=in_words(said.evidence.load_kg, said.units),
+        what=plural(said.evidence.movement),
+    )
+
+
+def ability(evidence: Evidence, units: MassUnit) -> str:
+    """`10 deadlifts with 315 lb`."""
+    count = round(evidence.reps or 0)
+    name = evidence.movement if count == 1 else plural(evidence.movement)
+    load = "" if evidence.load_kg is None else f" with {in_words(evidence.load_kg, units)}"
+    return f"{count} {name}{load}"
+
+
+@wording("en", AbilityTakenBack)
+def ability_taken_back(_: AbilityTakenBack) -> Worded:
+    return Worded("Forgotten. I go by what you told me before.")

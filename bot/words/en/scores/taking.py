@@ -1,0 +1,290 @@
+"""Words for scores and the scoreboard."""
+
+import re
+
+from bot.words.text import escape, fill, listed
+from bot.words.wording import Button, DoorButton, Row, Worded, wording
+from core.desk.coaching.commands import AskWhatCounts
+from core.desk.commands import (
+    ClaimAsWritten,
+    ConfirmScore,
+    FixScore,
+    LeaveScore,
+    LookAtScore,
+    MarkScore,
+    MeanSession,
+    SeeScores,
+    TakeScoreBack,
+)
+from core.desk.profile.commands import SaveScores
+from core.desk.scores.says import (
+    AskScore,
+    AskScoreAgain,
+    AskToReplace,
+    AskWhichScore,
+    AskWhose,
+    JudgeScores,
+    NobodyCalled,
+    NoScoresYet,
+    NotForScore,
+    Scoreboard,
+    ScoreCard,
+    ScoreEntered,
+    ScoreJudged,
+    ScoreLeft,
+    ScoreNoted,
+    ScoreTakenBack,
+)
+from core.scores.values import Board, Mark, Place, Score
+
+WAY_IN = "Shall the next session fit you? Talk to me in private."
+
+
+@wording("en", ScoreNoted)
+def score_noted(said: ScoreNoted) -> Worded:
+    hurt = said.score.pain and not said.for_whom
+    cheer = "" if hurt else standing(said)
+    parts = [spare(said) if hurt else "", noted(said), cheer, unseen(said), WAY_IN if said.door else ""]
+    return Worded("\n".join(part for part in parts if part), rows_under(said))
+
+
+def noted(said: ScoreNoted) -> str:
+    kind = ("scaled" if said.score.scaled else "as written") + short_day(said.score)
+    part = f", part {said.part}" if said.part else ""
+    own = "Put right" if said.corrected else "Noted"
+    verb = f"Noted for {said.for_whom}" if said.for_whom else own
+    where = f" in {said.group}" if said.group else ""
+    return fill(
+        "{verb}{where}{part}: <b>{score}</b>, {kind}.",
+        verb=verb,
+        where=where,
+        part=part,
+        score=said.text,
+        kind=kind,
+    )
+
+
+# What stands around the place in people's words: `my left wrist hurts`.
+_HURTS = re.compile(
+    r"^(?:my|the|some|an?)\s+|\s+(?:(?:is|was|got|started|feels?|felt|still|really|to|a bit|a little)\s+)*"
+    r"(?:hurts?|hurting|ach(?:es?|ing)|sore|pain(?:ful)?)\W*$",
+    re.IGNORECASE,
+)
+STOPPED = "stop"
+
+
+def spare(said: ScoreNoted) -> str:
+    """Before the group, what hurts is nobody's business but theirs."""
+    where = "that" if said.in_group else f"your {_HURTS.sub('', said.score.pain or '')}"
+    stopped = STOPPED in (said.score.note or "") or said.score.capped
+    return fill("I'm sorry about {where}{stopped}.", where=where, stopped=": well stopped" if stopped else "")
+
+
+def unseen(said: ScoreNoted) -> str:
+    if not said.unseen or said.for_whom or not said.score.scaled or said.rank is None:
+        return ""
+    return "You haven't had a version from me, so I've put it with the scaled ones. Was it all as written? Tap below."
+
+
+def rows_under(said: ScoreNoted) -> tuple[Row, ...]:
+    if said.for_whom:
+        return ((Button("Take it back", MarkScore(score=said.score_id, mark="not_counted")),),)
+    row = (
+        Button("Not right", FixScore(score=said.score_id)),
+        Button("Take it back", TakeScoreBack(score=said.score_id)),
+    )
+    claim: Row = (Button("It was as written", ClaimAsWritten(score=said.score_id)),) if unseen(said) else ()
+    door: Row = (DoorButton("Talk to me", f"g{said.door}"),) if said.door else ()
+    return tuple(one for one in (claim, row, door) if one)
+
+
+def standing(said: ScoreNoted) -> str:
+    if said.for_whom:
+        return "" if said.rank is None else fill("Place {rank} of {of}.", rank=said.rank, of=said.of)
+    if said.rank is None and said.in_group:
+        return "Well done!"  # why there is no rank is nobody's business but theirs
+    if said.rank is None:
+        return "No rank today, as you train gently: feeling good afterwards is the point. Well done."
+    if said.of == 1:
+        return "You're the first on the board. Well done!"
+    if said.rank > said.of / 2:
+        return "You're on the board. Well done!"  # nobody needs to be told that they are last
+    return fill("That's place {rank} of {of} so far. Well done!", rank=said.rank, of=said.of)
+
+
+@wording("en", AskWhose)
+def ask_whose(said: AskWhose) -> Worded:
+    if said.name is None:
+        text = fill(
+            "Is <b>{text}</b> your own score? It goes on the board only if you say so.", text=said.text
+        )
+        yes = Button("Yes, it's mine", ConfirmScore(session=said.session))
+    else:
+        text = fill("Shall I note <b>{text}</b> as {name}'s score?", text=said.text, name=said.name)
+        yes = Button(f"Yes, for {said.name}"[:60], ConfirmScore(session=said.session))
+    return Worded(text, ((yes, Button("No", LeaveScore(session=said.session))),))
+
+
+@wording("en", NobodyCalled)
+def nobody_called(said: NobodyCalled) -> Worded:
+    return Worded(
+        fill(
+            "I know nobody called {name} in {group}, so I've noted nothing. Once they've tapped <i>Start with me</i> "
+            "in the group, write it again.",
+            name=said.name,
+            group=said.group,
+        )
+    )
+
+
+@wording("en", ScoreLeft)
+def score_left(_: ScoreLeft) -> Worded:
+    return Worded("All right, I've noted nothing.")
+
+
+@wording("en", ScoreEntered)
+def score_entered(said: ScoreEntered) -> Worded:
+    text = fill("{by} noted your score for you: <b>{text}</b>.", by=said.by, text=said.text)
+    return Worded(text, ((Button("Not right", FixScore(score=said.score_id)),),))
+
+
+@wording("en", ScoreJudged)
+def score_judged(said: ScoreJudged) -> Worded:
+    if said.counts:
+        return Worded(fill("Your score {text} counts again, says {by}.", text=said.text, by=said.by))
+    return Worded(
+        fill(
+            "{by} took your score {text} off the board for now. Ask them if that surprises you.",
+            by=said.by,
+            text=said.text,
+        )
+    )
+
+
+@wording("en", JudgeScores)
+def judge_scores(said: JudgeScores) -> Worded:
+    rows = tuple((Button(text[:60], LookAtScore(score=score)),) for score, text in said.scores)
+    counts = (Button("What counts as written", AskWhatCounts(group=said.group)),)
+    return Worded("Tap a score to see its history and decide about it.", (*rows, counts))
+
+
+@wording("en", ScoreCard)
+def score_card(said: ScoreCard) -> Worded:
+    lines = [fill("<b>{name}: {text}</b>", name=said.name, text=said.text)]
+    typed = f"Typed: “{said.typed}”, by" if said.typed else "Told by"
+    lines.append(fill("{typed} {by}.", typed=typed, by=said.by))
+    earlier = [f"“{text}”" for text in said.earlier if text]
+    if earlier:
+        lines.append(fill("Before that: {earlier}.", earlier=listed(earlier)))
+    lines += [
+        fill("{when}: {mark} by {by}", when=f"{at:%-d %B %H:%M}", mark=MARKS[mark], by=by)
+        for mark, by, at in said.markings
+    ]
+    turn = ("Don't count it", "not_counted") if said.counts else ("Count it again", "counts_again")
+    row = (
+        Button("Checked", MarkScore(score=said.score_id, mark="checked")),
+        Button(turn[0], MarkScore(score=said.score_id, mark=turn[1])),
+    )
+    return Worded("\n".join(lines), (row,))
+
+
+MARKS = {Mark.CHECKED: "checked", Mark.NOT_COUNTED: "not counted", Mark.COUNTS_AGAIN: "counts again"}
+
+
+@wording("en", AskScore)
+def ask_score(said: AskScore) -> Worded:
+    yes = ((Button("Yes, keep it so", ConfirmScore(session=said.meant)),),) if said.meant else ()
+    return Worded(escape(said.ask), yes)
+
+
+@wording("en", AskScoreAgain)
+def ask_score_again(_: AskScoreAgain) -> Worded:
+    return Worded("What should it be? Write it as you'd say it, like <code>7+12</code> or <code>8:43</code>.")
+
+
+@wording("en", AskToReplace)
+def ask_to_replace(said: AskToReplace) -> Worded:
+    text = fill(
+        "You told me <b>{before}</b>. Shall it be <b>{now}</b> instead?", before=said.before, now=said.now
+    )
+    return Worded(text, ((Button("Yes, change it", ConfirmScore(session=said.session)),),))
+
+
+@wording("en", ScoreTakenBack)
+def score_taken_back(_: ScoreTakenBack) -> Worded:
+    return Worded("Taken off the board. Write me a new one whenever you like.")
+
+
+@wording("en", NotForScore)
+def not_for_score(_: NotForScore) -> Worded:
+    return Worded("This session isn't scored. I'm glad you did it!")
+
+
+@wording("en", NoScoresYet)
+def no_scores_yet(said: NoScoresYet) -> Worded:
+    if said.own:
+        return Worded(
+            "Nobody is on the board so far. Yours is noted; it has no rank this time, and doesn't need one."
+        )
+    if said.unranked:
+        told = "One score was" if said.unranked == 1 else f"{said.unranked} scores were"
+        return Worded(
+            f"Nobody is on the board so far. {told} told without a rank; the evening's digest has them."
+        )
+    return Worded("No scores yet. Be the first: just write me yours.")
+
+
+@wording("en", Scoreboard)
+def scoreboard(said: Scoreboard) -> Worded:
+    title = said.title or f"{said.day:%A, %-d %B}"
+    shown = [(number, board) for number, board in said.boards if board.places]
+    where = f" · {said.group}" if said.group else ""
+    parts = [fill("<b>Scoreboard · {title}{where}</b>", title=title, where=where)]
+    if not shown:
+        parts.append("No scores yet.")
+    for number, board in shown:
+        if len(said.boards) > 1:
+            parts.append(fill("<i>Part {number}</i>", number=number + 1))
+        parts.append(ranking(board))
+    return Worded("\n\n".join(parts), (judging(said.session_id),) if said.judge else ())
+
+
+@wording("en", AskWhichScore)
+def ask_which_score(said: AskWhichScore) -> Worded:
+    rows = tuple((Button(title[:50], MeanSession(session=session)),) for session, title in said.sessions)
+    return Worded("You train in several groups. Which one is that for?", rows)
+
+
+def judging(session_id: int) -> Row:
+    look = Button("Look at the scores", SeeScores(session=session_id))
+    return look, Button("As a file", SaveScores(session=session_id))
+
+
+# Places count on from one list to the next; without a word about it that looks like a mistake.
+BEHIND = "Scaled <i>(placed after everybody who did it as written)</i>"
+
+
+def ranking(board: Board) -> str:
+    """As written first, then scaled, each under its own heading where both are there."""
+    written = [place for place in board.places if not place.score.scaled]
+    scaled = [place for place in board.places if place.score.scaled]
+    groups = [("As written", written), (BEHIND if written else "Scaled", scaled)]
+    return "\n\n".join(f"{head}\n{rows(places)}" for head, places in groups if places)
+
+
+def rows(places: list[Place]) -> str:
+    return "\n".join(
+        fill(
+            "{rank}. {name}  {score}{short}",
+            rank=place.rank,
+            name=place.name,
+            score=place.text,
+            short=short_day(place.score),
+        )
+        for place in places
+    )
+
+
+def short_day(score: Score) -> str:
+    """A score of less time than the others had must not look like one of all of it."""
+    return "" if score.minutes is None else f" (had {score.minutes:g} min)"

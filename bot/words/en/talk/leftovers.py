@@ -1,0 +1,149 @@
+"""Words for what was understood in part, not at all, or can't be done so far."""
+
+from collections.abc import Mapping
+from typing import Final
+
+from bot.words.text import fill, listed
+from bot.words.wording import Button, Row, Worded, wording
+from core.desk.classes.commands import AboutReminders, SeeClasses
+from core.desk.coaching.commands import SeeNeeds
+from core.desk.commands import AboutMe, AskHelp, ChangeAnswer, Command, MyVersion, SeeBoard, SeeScores
+from core.desk.profile.commands import ExportMine, ForgetMe, PassOn
+from core.desk.talk.says import (
+    HowLongItIs,
+    LeftOver,
+    Nearest,
+    NobodyNeedsYou,
+    NotGot,
+    NothingWaits,
+    NotYet,
+    WhoTrains,
+)
+from core.desk.versions.commands import ChangeLines, TodayDiffers
+from core.scaling.values import Ask
+
+LABELS: Final[Mapping[Nearest, str]] = {
+    "version": "My session of today",
+    "lines": "Change a line",
+    "today": "Today is different",
+    "board": "The scoreboard",
+    "classes": "Classes",
+    "equipment": "What I have to train with",
+    "limits": "What I want to spare",
+    "weight": "What I weigh",
+    "reminders": "Reminders",
+    "me": "What you know about me",
+    "export": "All of it as a file",
+    "forget": "Erase everything",
+    "needs": "Who needs me",
+    "scores": "The scores",
+}
+
+
+@wording("en", NotGot)
+def not_got(said: NotGot) -> Worded:
+    near: Row = tuple(Button(LABELS[one], does(one, said)) for one in said.nearest)
+    text = "I didn't get “{words}”."
+    text += " Do you mean one of these?" if near else ""
+    return Worded(fill(text, words=said.words), tuple(row for row in (near, below(said.word)) if row))
+
+
+def below(word: int | None) -> Row:
+    coach = (Button("Tell my coach", PassOn(word=word)),) if word is not None else ()
+    return (*coach, Button("What I can send you", AskHelp()))
+
+
+def does(one: Nearest, said: NotGot) -> Command:
+    found: dict[Nearest, Command] = {
+        "version": MyVersion(session=said.session),
+        "board": SeeBoard(session=said.session),
+        "classes": SeeClasses(),
+        "equipment": ChangeAnswer(ask=Ask.EQUIPMENT),
+        "limits": ChangeAnswer(ask=Ask.LIMITS),
+        "weight": ChangeAnswer(ask=Ask.BODY_MASS),
+        "reminders": AboutReminders(),
+        "me": AboutMe(),
+        "export": ExportMine(),
+        "forget": ForgetMe(),
+        "scores": SeeScores(session=said.session),
+    }
+    if said.version is not None:
+        found |= {"lines": ChangeLines(version=said.version), "today": TodayDiffers(version=said.version)}
+    if said.session is not None:
+        found["needs"] = SeeNeeds(session=said.session, revision=said.revision)
+    return found[one]
+
+
+@wording("en", LeftOver)
+def left_over(said: LeftOver) -> Worded:
+    quoted = listed([f"“{one}”" for one in said.words])
+    rows = ((Button("Tell my coach", PassOn(word=said.word)),),) if said.word is not None else ()
+    return Worded(fill("I didn't get {quoted}.", quoted=quoted), rows)
+
+
+# Honest, and with what there is instead.
+NOT_YET: Final[Mapping[str, str]] = {
+    "how_long": "I can't tell yet how long it takes you: I see no session of today.",
+    "how_to_pace": "I see no session of today to pace.",
+    "how_to": "I don't know that movement or word yet.",
+    "how_heavy": "Your version says how heavy, where I know enough: /today shows it. More about loads I can't say yet.",
+    "my_history": "What you did before stands under the lines of your version, where there is something; /export has all of "
+    "it. I can't look up single ones yet.",
+    "my_progress": "I can't show yet how you're getting on. /export gives you all you've told me as a file.",
+    "has_nothing": "I can go by no equipment: tap /me and change what you have.",
+    "did_as_written": "I have no score of yours to change. Write me the score, and tap <i>It was as written</i> under it.",
+    "did_scaled": "Scores count as scaled unless you had everything as written, so there is nothing to do.",
+    "announce": "I can't pass a word on to everybody yet: please write it in the group yourself. I've changed nothing.",
+    "teach": "I can't teach a movement to everybody yet. <i>How do I do swings?</i> shows one person how.",
+    "event": "I can't plan events yet, only classes: <code>class Tuesdays 18:30, 45 min</code>.",
+    "what_if": "I can't work out a change before you make it yet. Change the draft in words, and I'll show how it lands.",
+    "easy_week": "Write <i>easy week</i> for everybody, or <i>easy week for</i> and a name.",
+    "post": "I see no draft of yours to post. Paste the session and I'll read it back.",
+    "withdraw": "I see no session that was posted lately, so there is nothing to take back.",
+}
+
+
+@wording("en", NotYet)
+def not_yet(said: NotYet) -> Worded:
+    rows = ((Button("Ask my coach", PassOn(word=said.word)),),) if said.word is not None else ()
+    return Worded(NOT_YET[said.act], rows)
+
+
+@wording("en", NothingWaits)
+def nothing_waits(_: NothingWaits) -> Worded:
+    return Worded("All right. Nothing was waiting for an answer, so nothing changes.")
+
+
+@wording("en", NobodyNeedsYou)
+def nobody_needs_you(_: NobodyNeedsYou) -> Worded:
+    return Worded("Nobody needs you for it right now.")
+
+
+@wording("en", WhoTrains)
+def who_trains(said: WhoTrains) -> Worded:
+    groups = [
+        fill("<b>{group}</b>: {names}", group=group, names=listed(names) if names else "nobody yet")
+        for group, names in said.groups
+    ]
+    more = (
+        "A name shows what I'd give them. New athletes join with a tap on <i>Start with me</i> in the group."
+    )
+    return Worded("\n".join([*groups, more]))
+
+
+@wording("en", HowLongItIs)
+def how_long_it_is(said: HowLongItIs) -> Worded:
+    text = "It's done when it's done: your coach set no time."
+    if said.minutes is not None:
+        most = "at most " if said.capped else ""
+        text = f"The session has {most}{said.minutes:g} minutes, warm-up not counted."
+    text += aim(said.aim) if said.aim else ""
+    ask = " How to pace it" if said.paced else " How long it takes you"
+    return Worded(
+        text + ask + " I can't tell yet: begin so that you could go on talking, and keep some for the end."
+    )
+
+
+def aim(between: tuple[float | None, float | None]) -> str:
+    low, high = ((f"{one:g}" if one is not None else "") for one in between)
+    return f" Your coach's aim: {' to '.join(one for one in (low, high) if one)}."

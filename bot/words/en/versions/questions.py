@@ -1,0 +1,268 @@
+"""Words for what is asked of an athlete, what was understood, and what is known."""
+
+from collections.abc import Sequence
+
+from bot.words.text import fill, listed, plural, with_article
+from bot.words.things import label_of_thing
+from bot.words.versions import limit_names
+from bot.words.wording import Button, Row, Worded, wording
+from core.athletes.values import Equipment
+from core.desk.commands import (
+    ChoosePair,
+    GoGentle,
+    LeaveOut,
+    NoLimits,
+    OwnNothing,
+    OwnTicked,
+    SkipBodyMass,
+    TellAbility,
+    TellStage,
+    TickThing,
+)
+from core.desk.reference import catalogue, everything
+from core.desk.versions.says import AnswerKept, AskAbout, AskWeight, Understood
+from core.measures import MassUnit, as_marked
+from core.scaling.values import Ask, Question
+
+
+@wording("en", AskWeight)
+def ask_weight(said: AskWeight) -> Worded:
+    label = catalogue().implement(said.thing.implement).label
+    text = fill(
+        "How heavy is the {label}, in {units}? Just the number; several are fine.",
+        label=label,
+        units=said.units,
+    )
+    if said.thing.each > 1:
+        text = fill(
+            "How heavy are the {label}s, in {units} each? Just the number.", label=label, units=said.units
+        )
+    if said.again:
+        text = f"I didn't get that. {text}"
+    return Worded(text, ((Button("I can't tell, leave it out", LeaveOut(session=said.session)),),))
+
+
+@wording("en", AskAbout)
+def ask_about(said: AskAbout) -> Worded:
+    text = question_text(said)
+    before = said.understood and understood(said.understood)
+    if said.again and said.question.ask is Ask.LIMITS:
+        before = f"{before or ''} I only know the commoner things. If it is something a doctor or midwife should have a say in, ask them before you train with it; I can go gentle with you until then."
+    return Worded(f"{before}\n\n{text}" if before else text, answers(said))
+
+
+def question_text(said: AskAbout) -> str:
+    example = "a 20 lb dumbbell and a chair" if said.units is MassUnit.LB else "a 10 kg dumbbell and a chair"
+    mass = "137" if said.units is MassUnit.LB else "62"
+    texts = {
+        Ask.EQUIPMENT: (
+            f"What do you have to train with? Tell me in your own words, like <i>{example}</i>. Or tap what is at "
+            "hand: a bag with bottles or books in it is a fine weight."
+        ),
+        Ask.LIMITS: (
+            "Is there anything your body needs to spare? Like <i>sore left wrist</i>, <i>no jumping</i> or "
+            "<i>pregnant</i>."
+        ),
+        Ask.BODY_MASS: (
+            f"What do you weigh, in {said.units}? Just the number, like <i>{mass}</i>. It helps me judge "
+            "push-ups and the like. Nobody else sees it, and you may skip it."
+        ),
+        Ask.PAIR: (
+            "Your coach often writes two loads, like 16/12: a heavier and a lighter one. Which is meant for you? "
+            "You'll still get what fits you."
+        ),
+        Ask.STAGE: STAGE_TEXTS.get(said.question.about or "", ""),
+        Ask.ABILITY: ability_text(said.question, said.units),
+    }
+    return texts[said.question.ask]
+
+
+def ability_text(question: Question, units: MassUnit) -> str:
+    what = asked_for(question)
+    at = "at" if " with " in what else "with"
+    load = f" {at} {as_marked(question.load_kg, units)}" if question.load_kg is not None else ""
+    return fill(
+        "How many {movement}{load} can you do in a row when you're fresh? A guess will do: tap one, or type a "
+        "number.",
+        movement=what,
+        load=load,
+    )
+
+
+def asked_for(question: Question) -> str:
+    """The movement by its name, or the way it is done where that isn't the usual one."""
+    if question.movement is None or question.variant is None:
+        return plural(question.movement or "repetition")
+    movement, variant = catalogue().variant(f"{question.movement}/{question.variant}")
+    return plural(movement.id) if variant is movement.variants[0] else variant.label
+
+
+def answers(said: AskAbout) -> tuple[Row, ...]:
+    session, question = said.session, said.question
+    match question.ask:
+        case Ask.EQUIPMENT:
+            return household_answers(session, question.ticked)
+        case Ask.LIMITS:
+            fine = Button("No, all fine", NoLimits(session=session))
+            gentle = Button("Go gentle with me", GoGentle(session=session))
+            return ((fine,), (gentle,)) if said.again else ((fine,),)
+        case Ask.BODY_MASS:
+            return ((Button("Skip", SkipBodyMass(session=session)),),)
+        case Ask.PAIR:
+            first = Button("The first (heavier)", ChoosePair(session=session, pair=1))
+            return ((first, Button("The second (lighter)", ChoosePair(session=session, pair=2))),)
+        case Ask.STAGE:
+            return stage_answers(session, question.about or "")
+        case Ask.ABILITY:
+            return ability_answers(session, question)
+
+
+# What a household has, as it stands on its button; two in a row.
+HOUSEHOLD_LABELS = {
+    "bag": "A bag to fill",
+    "jug": "A big bottle or jug",
+    "chair": "A sturdy chair",
+    "table": "A heavy table",
+    "stairs": "Stairs",
+    "bar": "A bar to hang from",
+}
+
+STAGE_TEXTS = {
+    "pregnancy": (
+        "Which week of your pregnancy are you in, and has your midwife or doctor said yes to training? Tap, or tell "
+        "me like <i>week 24, cleared</i>."
+    ),
+    "after-birth": (
+        "How long ago was the birth, and has your midwife or doctor said yes to training? Tap, or tell me like "
+        "<i>20 weeks, cleared</i>."
+    ),
+    "seated": "When you sit: does your trunk hold itself, and can you get down to the floor and up again?",
+}
+
+# In the order of what can be tapped (core.athletes.circumstances).
+STAGE_LABELS = {
+    "pregnancy": (
+        "Up to week 13, with their yes",
+        "Up to week 13, no word yet",
+        "Week 14 to 27, with their yes",
+        "Week 14 to 27, no word yet",
+        "From week 28, with their yes",
+        "From week 28, no word yet",
+    ),
+    "after-birth": (
+        "No yes from them yet",
+        "Under 12 weeks, with their yes",
+        "Longer, with their yes",
+        "More than a year",
+    ),
+    "seated": (
+        "Trunk holds, floor is fine",
+        "Trunk holds, no floor",
+        "I lean on something, floor is fine",
+        "I lean on something, no floor",
+    ),
+}
+
+
+def household_answers(session: int | None, ticked: Sequence[str]) -> tuple[Row, ...]:
+    """Several can be ticked; the last button says that this is all."""
+    buttons = [
+        Button(
+            f"\N{CHECK MARK} {label}" if one in ticked else label,
+            TickThing(session=session, thing=one),
+        )
+        for one, label in HOUSEHOLD_LABELS.items()
+    ]
+    rows = tuple(tuple(buttons[place : place + 2]) for place in range(0, len(buttons), 2))
+    if not ticked:
+        return (*rows, (Button("Nothing, just me", OwnNothing(session=session)),))
+    return (*rows, (Button("That's all I have", OwnTicked(session=session)),))
+
+
+def stage_answers(session: int | None, about: str) -> tuple[Row, ...]:
+    labels = STAGE_LABELS.get(about, ())
+    return tuple(
+        (Button(label, TellStage(session=session, about=about, place=place)),)
+        for place, label in enumerate(labels)
+    )
+
+
+def ability_answers(session: int | None, question: Question) -> tuple[Row, ...]:
+    if question.movement is None or session is None:
+        return ()
+    buttons = [
+        Button(
+            label,
+            TellAbility(session=session, movement=question.movement, reps=reps, load_kg=question.load_kg),
+        )
+        for reps, label in guess_labels(question.guesses)
+    ]
+    return (tuple(buttons[:3]), tuple(buttons[3:]))
+
+
+def guess_labels(guesses: Sequence[int]) -> list[tuple[int, str]]:
+    """A spread to tap from; any number can be typed."""
+    if not guesses:
+        return []
+    *some, most = guesses
+    return [(0, "None yet"), *((reps, f"About {reps}") for reps in some), (most, f"{most} or more")]
+
+
+def understood(said: Understood) -> str:
+    """What was taken from the last answer; empty where there is nothing to show."""
+    parts = []
+    if said.equipment is not None:
+        parts.append(fill("I've noted: {things}.", things=things(said.equipment, said.units)))
+    if said.estimated:
+        known = {one.implement: one for one in said.equipment or ()}
+        names = listed([label_of_thing(known.get(one, Equipment(implement=one))) for one in said.estimated])
+        parts.append(
+            fill("I've taken the usual weight for the {names}; tell me if yours differs.", names=names)
+        )
+    if said.limits is not None:
+        parts.append(
+            fill("I'll keep in mind: {limits}.", limits=limit_names(said.limits, dict(said.sides)))
+            if said.limits
+            else "Good."
+        )
+    if said.unread:
+        parts.append(fill("I didn't get “{words}”.", words=", ".join(said.unread)))
+    return " ".join(parts)
+
+
+def things(equipment: tuple[Equipment, ...], units: MassUnit) -> str:
+    """`two 10 kg dumbbells, a chair`; plain text."""
+    if equipment == everything():
+        return "everything that a gym has"
+    return listed([thing(one, units) for one in equipment]) or "nothing, just you"
+
+
+def thing(one: Equipment, units: MassUnit) -> str:
+    """`an adjustable dumbbell, 2.5 kg to 24 kg (shared with Bo)`."""
+    if one.shared_with is None:
+        return what(one, units)
+    return f"{what(one, units)} (shared{f' with {one.shared_with}' if one.shared_with else ''})"
+
+
+def what(one: Equipment, units: MassUnit) -> str:
+    label = label_of_thing(one)
+    if one.loads_kg:
+        loads = listed([as_marked(load, units) for load in one.loads_kg])
+        several = len(one.loads_kg) > 1 and one.each == 1
+        return f"{label}s of {loads}" if several else f"{counted(one.each, label)} of {loads}"
+    if one.from_kg is not None and one.to_kg is not None:
+        span = f"{as_marked(one.from_kg, units)} to {as_marked(one.to_kg, units)}"
+        return f"{counted(one.each, f'adjustable {label}')}, {span}"
+    if one.to_kg is not None:
+        return f"{counted(one.each, label)} for up to {as_marked(one.to_kg, units)}"
+    return with_article(label)
+
+
+def counted(count: int, label: str) -> str:
+    return with_article(label) if count == 1 else f"{count} {label}s"
+
+
+@wording("en", AnswerKept)
+def answer_kept(said: AnswerKept) -> Worded:
+    noted = understood(said.understood) or "Noted."
+    return Worded(f"{noted}\nSend /today for your version with that, or just wait for the next session.")

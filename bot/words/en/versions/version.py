@@ -1,0 +1,275 @@
+"""Words for the personal version."""
+
+from collections.abc import Callable, Mapping, Sequence
+
+from bot.words.en.today.different import different_words
+from bot.words.en.versions.questions import understood
+from bot.words.headings import block_heading
+from bot.words.text import bullets, escape, fill, listed, plural
+from bot.words.versions import (
+    caution_words,
+    cue_words,
+    in_turn,
+    line_words,
+    what_words,
+    withheld_words,
+)
+from bot.words.wording import Button, Row, Worded, wording
+from core.athletes.values import Easing
+from core.desk.commands import Command, MyVersion, SeeBoard, SeeScores, ShowHow
+from core.desk.reference import catalogue
+from core.desk.versions.commands import AsUsual, ChangeLines, TodayDiffers
+from core.desk.versions.says import (
+    AskWhichGroup,
+    HowTo,
+    LastTime,
+    NothingPosted,
+    NoVersion,
+    ShowVersion,
+)
+from core.measures import AmountUnit, MassUnit, as_marked, in_words
+from core.scaling.values import Improvised, Version, VersionBlock, VersionLine
+from core.sessions.values import BlockKind, Format, Session
+
+
+def head(version: Version) -> str:
+    """`Counts as written`: not quite, but within what the coach lets count."""
+    if not version.as_written:
+        return "Your version"
+    return "Your version: as written" if version.is_exact else "Your version: counts as written"
+
+
+@wording("en", ShowVersion)
+def show_version(said: ShowVersion) -> Worded:
+    version = said.version
+    parts = [understood(said.understood)] if said.understood else []
+    parts += [changed(said)] if said.changed else []
+    title = said.session.title
+    parts.append(
+        f"<b>{head(version)}</b>"
+        + (fill(" · {title}", title=title) if title else "")
+        + (fill(" · {group}", group=said.group) if said.group else "")
+    )
+    parts += [today(said)] if said.different else []
+    parts += warm_up(said)
+    parts += blocks(said)
+    parts += [bullets([escape(note) for note in said.notes])] if said.notes else []
+    parts += [a_bag_does(said.improvised, said.units)] if said.improvised else []
+    parts += cautions(version)
+    parts.append(ending(version))
+    return Worded("\n\n".join(part for part in parts if part), buttons(said.version_id))
+
+
+OF_SESSION: Mapping[str, Callable[[int], Command]] = {
+    "version": lambda session: MyVersion(session=session),
+    "board": lambda session: SeeBoard(session=session),
+    "scores": lambda session: SeeScores(session=session),
+}
+
+
+@wording("en", AskWhichGroup)
+def ask_which_group(said: AskWhichGroup) -> Worded:
+    rows = tuple((Button(title[:50], OF_SESSION[said.then](session)),) for session, title in said.sessions)
+    return Worded("Several of your groups have a session now. Which one?", rows)
+
+
+def a_bag_does(improvised: Improvised, units: MassUnit) -> str:
+    """Whoever has no weight has a bag."""
+    return fill(
+        "No weight at hand? A bag with bottles or books in it does for the {movement}, about {load}. Write "
+        "<i>I got a {load} backpack</i> and I'll make it part of your version.",
+        movement=plural(improvised.movement),
+        load=as_marked(improvised.load_kg, units),
+    )
+
+
+def changed(said: ShowVersion) -> str:
+    """What the athlete changed just now, so that it is seen first."""
+    assert said.changed is not None, "the caller looked"
+    if said.changed.place is None or said.changed.cause in {"pain", "lacking", "undone"}:
+        return "Here's your new version."
+    _, line = said.version.spots[said.changed.place - 1]
+    return fill("Changed: <i>{line}</i>", line=what_words(line, said.units))
+
+
+def today(said: ShowVersion) -> str:
+    what = dict.fromkeys(different_words(one) for one in said.different)  # two may call one week easy
+    words = fill("Today: {what}.", what=listed(list(what)))
+    easing = said.version.easing
+    return f"{words} {eased_words(easing)}" if easing else words
+
+
+# Shares in percent.
+SHARES = {50: "Half", 67: "About two thirds", 75: "Three quarters"}
+
+
+def eased_words(easing: Easing) -> str:
+    percent = round(100 * easing.share)
+    share = SHARES.get(percent, f"About {percent} %")
+    return f"{share} of the work, at an effort of {easing.effort_at_most} of 10 at most."
+
+
+def warm_up(said: ShowVersion) -> list[str]:
+    if said.warm_up is None:
+        return []
+    rounds = "two easy rounds" if said.warm_up.rounds == 2 else "easy"  # noqa: PLR2004
+    lines = [escape(what_words(line, said.units)) for line in said.warm_up.lines]
+    parts = [f"Warm-up, {rounds}:\n{bullets(lines)}"]
+    if said.rising:
+        rising = [escape(what_words(line, said.units)) for line in said.rising]
+        parts.append(f"Then up to the heavy ones, with a breather after each:\n{bullets(rising)}")
+    return parts
+
+
+def blocks(said: ShowVersion) -> list[str]:
+    """Every block under its name where there are several, with its notes; each line with its last time."""
+    last = {one.place: last_words(one, said) for one in said.last}
+    shown, place, spared = [], 1, set[str]()
+    for one in said.version.blocks:
+        written = said.session.blocks[one.block - 1]
+        head = f"<b>{part_words(said.session, one.block)}</b>\n" if len(said.session.blocks) > 1 else ""
+        note = fill("\n<i>{note}</i>", note=written.notes) if written.notes else ""
+        lines = block(one, said.units, [last.get(place + n, "") for n in range(len(one.every_line))], spared)
+        shown.append(f"{head}{lines}{note}")
+        place += len(one.every_line)
+    return shown
+
+
+def part_words(session: Session, number: int) -> str:
+    """How a block is headed: `Strength`, `Main 2`; as in the post, so that both can be told apart alike."""
+    kind, place = session.blocks[number - 1].kind, session.places[number - 1]
+    if place is None:
+        return PARTS[kind]
+    return f"{'Main' if kind is BlockKind.MAIN else PARTS[kind]} {place}"
+
+
+PARTS = {
+    BlockKind.WARM_UP: "Warm-up",
+    BlockKind.SKILL: "Skill",
+    BlockKind.STRENGTH: "Strength",
+    BlockKind.MAIN: "Main part",
+    BlockKind.COOL_DOWN: "Cool-down",
+}
+
+
+def block(
+    one: VersionBlock, units: MassUnit, last: Sequence[str] = (), spared: set[str] | None = None
+) -> str:
+    """`spared`: limits that were named further up already."""
+    lines = [line_words(line, units, spared) for line in one.every_line]
+    told = [
+        f"{words}{' ' if before else ''}{before}{under(line, units)}"
+        for line, words, before in zip(one.every_line, lines, last or [""] * len(lines), strict=True)
+    ]
+    turn = f"\n{escape(turn_words(one, units))}" if one.turn else ""
+    return f"{escape(block_heading(one))}\n{bullets([escape(words) for words in in_turn(one, told)])}{turn}"
+
+
+def under(line: VersionLine, units: MassUnit) -> str:
+    """The coach's words about a line, in a row of their own."""
+    cue = cue_words(line, units)
+    return f"\n    {cue}" if cue else ""
+
+
+def turn_words(one: VersionBlock, units: MassUnit) -> str:
+    """`You share the dumbbell with Bo: begin with ... while Bo begins with ...`; plain text."""
+    turn = one.turn
+    assert turn is not None, "the caller looked"
+    thing = catalogue().implement(turn.implement).label
+    who = turn.shared_with or "the other of you"
+    shared = f"You share the {thing}" + (f" with {turn.shared_with}" if turn.shared_with else "")
+    own = ", and set it to your own weight when you take it" if turn.settings else ""
+    if turn.begin is None or turn.they_begin is None:
+        return f"{shared}: take turns, one works while the other rests{own}."
+    mine, theirs = (one.lines[place - 1] for place in (turn.begin, turn.they_begin))
+    return (
+        f"{shared}: begin with “{what_words(mine, units)}” while {who} begins with “{theirs.written}”{own}."
+    )
+
+
+def last_words(last: LastTime, said: ShowVersion) -> str:
+    """`(Last time, 3 March: 10 kg, 12 at a time, 7 rounds + 12.)`; what was only told is no training. Plain text."""
+    day = f"{last.on:%-d %B}"
+    if last.line is None:
+        load = [] if last.load_kg is None else [in_words(last.load_kg, said.units)]
+        return f"(You told me on {day}: {', '.join([*load, f'{last.reps:g} in a row'])}.)"
+    _, line = said.version.spots[last.place - 1]
+    score = [] if last.score is None else [last.score.in_words(said.units)]
+    return f"(Last time, {day}: {', '.join([*as_done(last.line, line, said.units), *score])}.)"
+
+
+def as_done(before: VersionLine, now: VersionLine, units: MassUnit) -> list[str]:
+    """What was done of a movement: in full where it was another way, else its load and amount."""
+    if (before.variant, before.implement) != (now.variant, now.implement):
+        return [what_words(before, units)]
+    load = [] if before.load_kg is None else [in_words(before.load_kg, units)]
+    amount = [] if before.amount is None else [f"{amount_words(before)} at a time"]
+    return [*load, *amount] or [what_words(before, units)]
+
+
+def amount_words(line: VersionLine) -> str:
+    return f"{line.amount:g}" if line.unit is AmountUnit.REPS else f"{line.amount:g} {line.unit}"
+
+
+def buttons(version_id: int) -> tuple[Row, ...]:
+    change = Button("Change a line", ChangeLines(version=version_id))
+    differs = Button("Today is different", TodayDiffers(version=version_id))
+    return ((how(version_id), change), (differs,))
+
+
+def cautions(version: Version) -> list[str]:
+    lines = [escape(caution_words(one)) for one in version.cautions]
+    return ["Take care:\n" + bullets(lines)] if lines else []
+
+
+def ending(version: Version) -> str:
+    stop = "Stop if something hurts or feels wrong."
+    if not any(one.scored for one in version.blocks):
+        return f"Keep it easy today: nothing to chase, no rank, rest whenever you like. {stop}"
+    return f"{stop} Done? Write me your score, like {example(version)}."
+
+
+def example(version: Version) -> str:
+    scored = next(one for one in version.blocks if one.scored)
+    if scored.format is Format.AMRAP:
+        return "<code>7+12</code> (7 rounds and 12 more)"
+    return "<code>7+12</code>" if scored.minutes else "<code>8:43</code>"
+
+
+def how(version_id: int) -> Button:
+    return Button("Show me how", ShowHow(version=version_id))
+
+
+@wording("en", NoVersion)
+def no_version(said: NoVersion) -> Worded:
+    words = escape(withheld_words(said.withheld))
+    if said.ill_in is None:
+        return Worded(words)
+    return Worded(words, ((Button("I'm well again", AsUsual(session=said.ill_in)),),))
+
+
+@wording("en", NothingPosted)
+def nothing_posted(said: NothingPosted) -> Worded:
+    if said.coach:
+        return Worded("Nothing is posted yet. Send me today's session, as you'd write it on a board.")
+    return Worded("Nothing is posted yet. As soon as your coach posts a session, tap “My version” under it.")
+
+
+@wording("en", HowTo)
+def how_to(said: HowTo) -> Worded:
+    return Worded("\n\n".join(card(f"{movement}/{variant}") for movement, variant in said.variants))
+
+
+def card(variant_id: str) -> str:
+    movement, variant = catalogue().variant(variant_id)
+    cue = variant.cue
+    return "\n".join(
+        [
+            fill("<b>{movement}: {variant}</b>", movement=movement.id.capitalize(), variant=variant.label),
+            fill("Start: {start}", start=cue.start),
+            fill("It counts when: {counts}", counts=cue.counts),
+            *[fill("• {cue}", cue=one) for one in cue.cues],
+            fill("Common slip: {fault}", fault=cue.fault),
+            fill("Careful: {caution}", caution=cue.caution),
+        ]
+    )

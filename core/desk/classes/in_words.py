@@ -1,0 +1,54 @@
+"""What somebody types about classes and reminders, beside every button."""
+
+import re
+
+from core.desk.classes.coming import see_classes
+from core.desk.classes.commands import SeeClasses
+from core.desk.classes.dates import call_off_in_words, move_in_words
+from core.desk.classes.habits import fulfil
+from core.desk.classes.setting_up import propose_class
+from core.desk.coached import coached_groups
+from core.desk.days import today_in
+from core.desk.outcome import Outcome
+from core.desk.talk.asked import keeps
+from core.desk.visit import Visit
+from core.notation.classes import read_called_off, read_class, read_moved
+from core.notation.reminding import OwnZone, read_wish
+from core.store.records import Group
+
+_LIST = re.compile(
+    r"\W*(?:(?:my|the|next|all|show|see|list|upcoming)\s)*class(?:es)?\W*"
+    r"|\W*when(?:'s| is| are)\s(?:(?:the|my|our|next)\s)*class(?:es)?\W*",
+    re.IGNORECASE,
+)
+
+
+async def as_class_words(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """A class, a date called off or moved, the list of them, or a wish for reminders; None for all else."""
+    if _LIST.fullmatch(text):
+        return await see_classes(visit, SeeClasses())
+    groups = await coached_groups(visit)
+    if groups:
+        coached = await as_coach(visit, text, groups)
+        if coached is not None:
+            return coached
+    wish = read_wish(text)
+    if wish is None or not await visit.memberships():
+        return None
+    if isinstance(wish, OwnZone) and await keeps(visit, "place"):
+        return None  # a place is the answer to which clock the group goes by
+    return await fulfil(visit, wish)
+
+
+async def as_coach(visit: Visit, text: str, groups: list[Group]) -> Outcome | None:
+    today = today_in(groups[0], visit.now)
+    off = read_called_off(text, today)
+    if off is not None:
+        return await call_off_in_words(visit, off, groups)
+    moved = read_moved(text, today)
+    if moved is not None:
+        return await move_in_words(visit, moved, groups)
+    if await keeps(visit, "class"):
+        return None  # what is said of a class now is the answer to that
+    read = read_class(text, today)
+    return await propose_class(visit, read, text, groups) if read is not None else None

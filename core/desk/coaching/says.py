@@ -1,0 +1,307 @@
+"""What is said to a coach about single athletes and in the evening, and on the coach's behalf."""
+
+from datetime import date
+from decimal import Decimal
+from typing import Literal
+
+from core.athletes.values import Side
+from core.desk.classes.says import ClassDate
+from core.desk.joining.says import Arriving
+from core.desk.outcome import Said
+from core.desk.talk.says import WordShown
+from core.measures import MassUnit
+from core.scaling.values import NeedsCoach, Version, VersionLine
+from core.values import Value
+
+
+class Trained(Value):
+    """Somebody's scores of a session, in words."""
+
+    name: str
+    scores: tuple[str, ...]
+    scaled: bool
+
+
+class SessionDigest(Value):
+    """What became of a session. `opened`: saw their version, told nothing yet. `unseen`: could, and didn't open it.
+
+    `pains`: name and words of those who share such notes; `pain_count`: of everybody. `changed`: a later post took
+    its place. `withdrawn`: its coach took it back.
+    """
+
+    title: str | None
+    trained: tuple[Trained, ...]
+    opened: tuple[str, ...]
+    unseen: int
+    pains: tuple[tuple[str, str], ...]
+    pain_count: int
+    changed: bool = False
+    withdrawn: bool = False
+
+
+class ClassDigest(Value):
+    """Who of those signed up was there, was not, or hasn't told."""
+
+    date: ClassDate
+    there: tuple[str, ...]
+    missing: tuple[str, ...]
+    untold: tuple[str, ...]
+
+
+class ClassSignUps(Value):
+    """Who is signed up for a date of a class."""
+
+    date: ClassDate
+    names: tuple[str, ...]
+
+
+class WhoIsIn(Said):
+    """To a coach who asks: sign-ups of a day, who looked at their version, who told a score."""
+
+    group: str
+    day: date
+    today: bool
+    classes: tuple[ClassSignUps, ...]
+    sessions: tuple[SessionDigest, ...]
+
+
+class Digest(Said):
+    """The evening digest of a group.
+
+    `needs`: athletes whose version needs the coach; `stopped`: who have none for now, as their answers decided.
+    `words`: name, and what they said for their coach. `so_far`: asked for before the evening.
+    """
+
+    group: str
+    day: date
+    sessions: tuple[SessionDigest, ...]
+    classes: tuple[ClassDigest, ...]
+    needs: tuple[str, ...]
+    arriving: Arriving
+    stopped: tuple[str, ...] = ()
+    words: tuple[tuple[str, str], ...] = ()
+    so_far: bool = False
+
+
+class FaultShown(Value):
+    """One note: `words` as the athlete reads them, at most `cap_kg` in the hands."""
+
+    id: int
+    movement: str
+    words: str
+    cap_kg: Decimal | None
+
+
+class FaultRead(Said):
+    """To the coach: what the athlete will read, in `theirs`, and what it does. `units`: the group's."""
+
+    fault: FaultShown
+    athlete: str
+    units: MassUnit
+    theirs: MassUnit
+
+
+class FaultUnclear(Said):
+    """To the coach: it wasn't said of which movement, or (with one) what about it."""
+
+    athlete: str
+    movement: str | None
+
+
+class AskFaultWords(Said):
+    """To the coach: how it should read instead."""
+
+    athlete: str
+    again: bool = False
+
+
+class FaultMade(Said):
+    """To the coach: it stands, and the athlete knows."""
+
+    fault: FaultShown
+    athlete: str
+
+
+class FaultDropped(Said):
+    """To the coach: nothing was noted."""
+
+
+class FaultTold(Said):
+    """To the athlete: their coach noted something."""
+
+    fault: FaultShown
+    units: MassUnit
+
+
+class FaultLifted(Said):
+    """To the coach."""
+
+    athlete: str
+    movement: str
+
+
+class FaultOver(Said):
+    """To the athlete: their coach has lifted it."""
+
+    movement: str
+
+
+class FaultsStanding(Said):
+    """To the coach: what stands, by athlete."""
+
+    shown: tuple[tuple[str, FaultShown], ...]
+    units: MassUnit
+
+
+class NoFaults(Said):
+    """To the coach: nothing stands; for `athlete`, or for anybody."""
+
+    athlete: str | None
+
+
+class Needing(Said):
+    """Who needs the coach: person id and name."""
+
+    session_id: int
+    people: tuple[tuple[int, str], ...]
+
+
+class AthleteCard(Said):
+    """One athlete's version as proposed. `ordered`: places of the lines that a coach decided.
+
+    `held`: every version of theirs waits for a coach's OK. `goes_heavier`, `volume_first`: what they may do.
+    `spares`: what they agreed to show of their limits. `faults`: what stands of the notes about how they move; `words`:
+    what they said for their coach.
+    """
+
+    session_id: int
+    revision: int
+    group: int
+    person: int
+    version: Version
+    held: bool
+    goes_heavier: bool
+    volume_first: bool
+    spares: tuple[str, ...]
+    sides: tuple[tuple[str, Side], ...]
+    needs: tuple[NeedsCoach, ...]
+    faults: tuple[FaultShown, ...]
+    words: tuple[WordShown, ...]
+    ordered: tuple[int, ...]
+    units: MassUnit
+
+
+class LineChoices(Said):
+    """What can be decided about one line of an athlete's version."""
+
+    session_id: int
+    person: int
+    athlete: str
+    place: int
+    line: VersionLine
+    is_ordered: bool
+    units: MassUnit
+
+
+class NothingFurther(Said):
+    """There is no further step of that kind for this line."""
+
+
+class MadeStanding(Said):
+    athlete: str
+    movement: str
+
+
+class CoachAsks(Said):
+    """To the athlete: the coach asks what they could do for these lines."""
+
+    coach: str
+    written: tuple[str, ...]
+
+
+class AthleteAsked(Said):
+    athlete: str
+
+
+class AthleteAnswers(Said):
+    """To the coach: what the athlete wrote back."""
+
+    athlete: str
+    text: str
+
+
+class AnswerPassedOn(Said):
+    """To the athlete: the coach has their answer."""
+
+
+class AthleteHeld(Said):
+    """To the coach: from now on, or no longer, this athlete's versions wait for their OK."""
+
+    group: int
+    person: int
+    athlete: str
+    held: bool
+
+
+class LeewayGiven(Said):
+    """What an athlete may do from now on, or no longer: go heavier than written, or do fewer first."""
+
+    group: int
+    person: int
+    athlete: str
+    of: Literal["heavier", "volume"]
+    yes: bool
+
+
+class WeekEased(Said):
+    """From Monday to Sunday it is easy, or as usual again, for everybody in the group or for one athlete."""
+
+    group: int
+    title: str
+    monday: date
+    yes: bool
+    person: int | None = None
+    athlete: str | None = None
+
+
+class AskWhoseWeek(Said):
+    """Ask whose week. `groups`: id and title of each that the visitor coaches."""
+
+    monday: date
+    yes: bool
+    groups: tuple[tuple[int, str], ...]
+
+
+class NobodyHeld(Said):
+    """To the coach: `name` is no athlete, or more than one, so nobody is held. `known`: whom it could be."""
+
+    name: str
+    known: tuple[str, ...]
+
+
+class OnlyFromThem(Said):
+    """To the coach: what an athlete's body must spare is theirs to tell."""
+
+    athlete: str
+
+
+class NothingToLookAt(Said):
+    """To the coach: there is no session to show this athlete's version of; or they have none today."""
+
+    athlete: str
+
+
+class Namesake(Value):
+    """One of those who have a name: as their group calls them, since when they are in it, and which group it is."""
+
+    member: int
+    name: str
+    since: date
+    group: str
+
+
+class AskWho(Said):
+    """To the coach: several have the name that they typed."""
+
+    name: str
+    among: tuple[Namesake, ...]

@@ -1,0 +1,148 @@
+"""Join a group in private: consent first, screening next, then today's session."""
+
+from collections.abc import Mapping
+from datetime import date
+from typing import Any
+
+from core.athletes.screening import next_screening_question, screen
+from core.athletes.values import Branch, Profile, Screening
+from core.desk.access import admitted
+from core.desk.commands import (
+    AnswerScreening,
+    DeclineConsent,
+    GiveConsent,
+    JoinGroup,
+    SayCleared,
+)
+from core.desk.joining.entry import SCREENING, as_answers, ask_consent, ask_screening, first_things
+from core.desk.joining.groups import continue_set_up
+from core.desk.joining.says import ConsentDeclined, NotCleared, ScreeningDone
+from core.desk.outcome import Outcome
+from core.desk.versions.version import version_in
+from core.desk.visit import Standing, Visit
+from core.notation.yes_no import read_age, read_yes_no, says_by_mistake
+from core.store.records import Group, GroupState
+
+
+@admitted
+async def join_group(visit: Visit, command: JoinGroup) -> Outcome:
+    """A coach whose group has no zone yet is asked for it first; everybody else goes on to consent."""
+    group = await visit.group(command.group)
+    await take_over_units(visit, group)
+    if visit.standing(group.id) is Standing.ADMIN and group.state is GroupState.NEW:
+        return await continue_set_up(visit, group)
+    return await continue_joining(visit, group.id)
+
+
+async def take_over_units(visit: Visit, group: Group) -> None:
+    """Somebody new is asked in the units that their group uses."""
+    profile = await visit.profile()
+    if profile.screening is None and profile.units is not group.units:
+        units = profile.model_copy(update={"units": group.units})
+        await visit.uow.profiles.save(visit.person.id, units, visit.now)
+
+
+async def continue_joining(visit: Visit, group_id: int) -> Outcome:
+    """The next step on the way in: consent, screening, or the version."""
+    first = await first_things(visit, await visit.profile(), group_id)
+    return first or await version_in(visit, group_id)
+
+
+@admitted
+async def give_consent(visit: Visit, command: GiveConsent) -> Outcome:
+    if not await visit.uow.consents.given(visit.person.id):
+        await visit.uow.consents.give(visit.person.id, visit.now)
+    return await continue_joining(visit, command.group) + Outcome(settles=True)
+
+
+@admitted
+async def decline_consent(visit: Visit, command: DeclineConsent) -> Outcome:
+    await visit.uow.questions.close(visit.chat)
+    return visit.told(ConsentDeclined(group=command.group)) + Outcome(settles=True)
+
+
+async def tell_consent(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
+    """Consent in words; anything but a yes or a no is asked again."""
+    group: int = refs["group"]
+    match read_yes_no(text):
+        case True:
+            return await give_consent(visit, GiveConsent(group=group))
+        case False:
+            return await decline_consent(visit, DeclineConsent(group=group))
+    return await ask_consent(visit, group)
+
+
+@admitted
+async def answer_screening(visit: Visit, command: AnswerScreening) -> Outcome:
+    """Decide as soon as the answers suffice, else ask the next question."""
+    await visit.must_consent()
+    profile = await visit.profile()
+    alarmed = was_cut_short(profile)
+    if alarmed and not await is_asked(visit):
+        return visit.told(NotCleared(group=command.group, branch=profile.branch))
+    # Whoever said they're cleared isn't asked about the same signs again.
+    letters = "yn" if alarmed and command.answers == "y" else command.answers
+    answers = as_answers(letters)
+    if next_screening_question(answers) is not None:
+        return await ask_screening(visit, command.group, letters) + Outcome(settles=True)
+    branch = screen(answers)
+    gentle = alarmed and branch.screening is not Screening.STOP
+    return await keep_screening(visit, command.group, Branch.CLEARED if gentle else branch)
+
+
+def was_cut_short(profile: Profile) -> bool:
+    """A stop sign was told before the first screening was through, so the rest of it is still to be asked."""
+    return profile.branch is Branch.SYMPTOMS and profile.screened_on is None
+
+
+async def is_asked(visit: Visit) -> bool:
+    question = await visit.uow.questions.open_in(visit.chat)
+    return question is not None and question.kind == SCREENING
+
+
+async def tell_screening(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
+    """A typed answer; a doubt is asked again with the advice to say yes."""
+    read = read_yes_no(text)
+    if not refs["answers"]:
+        age = read_age(text)
+        read = age if age is not None else read
+    if read is None:
+        return await ask_screening(visit, refs["group"], refs["answers"], again=True)
+    answers = refs["answers"] + ("y" if read else "n")
+    return await answer_screening(visit, AnswerScreening(group=refs["group"], answers=answers))
+
+
+async def keep_screening(visit: Visit, group_id: int, branch: Branch) -> Outcome:
+    await keep_branch(visit, branch, visit.now.date())
+    done = visit.told(ScreeningDone(group=group_id, branch=branch)) + Outcome(settles=True)
+    if branch.screening is Screening.STOP:
+        return done
+    return done + await version_in(visit, group_id)
+
+
+async def keep_branch(visit: Visit, branch: Branch, screened_on: date | None) -> None:
+    profile = await visit.profile()
+    facts = {"screening": branch.screening, "branch": branch, "screened_on": screened_on}
+    await visit.uow.profiles.save(visit.person.id, profile.model_copy(update=facts), visit.now)
+    await visit.uow.questions.close(visit.chat)
+
+
+@admitted
+async def say_cleared(visit: Visit, command: SayCleared) -> Outcome:
+    """The athlete, not the coach, says that care has cleared them; they restart lighter."""
+    profile = await visit.profile()
+    if profile.branch is Branch.NOT_ADULT:
+        return visit.told(NotCleared(group=command.group, branch=Branch.NOT_ADULT))
+    if was_cut_short(profile):
+        return await ask_screening(visit, command.group, "") + Outcome(settles=True)
+    return await keep_screening(visit, command.group, Branch.CLEARED)
+
+
+async def as_adult_after_all(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """Whoever was taken for a minor may put it right, and answers the screening anew."""
+    if not (says_by_mistake(text) or read_age(text)):
+        return None
+    if (await visit.profile()).branch is not Branch.NOT_ADULT or await is_asked(visit):
+        return None
+    groups = await visit.memberships()
+    return await ask_screening(visit, groups[0].group_id, "") if groups else None

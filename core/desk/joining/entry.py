@@ -1,0 +1,57 @@
+"""What comes before any session: consent, then screening. Each waits in the one open question of the chat."""
+
+from core.athletes.screening import is_due, next_screening_question
+from core.athletes.values import Profile, Screening
+from core.desk.joining.says import AskConsent, AskScreening, NotCleared
+from core.desk.outcome import Outcome
+from core.desk.visit import Visit
+
+CONSENT = "consent"
+SCREENING = "screening"
+ENTRY = frozenset({CONSENT, SCREENING})
+
+
+async def first_things(visit: Visit, profile: Profile, group_id: int) -> Outcome | None:
+    """Consent and screening come before any session; None where both are done and nothing stands against it."""
+    if not await visit.uow.consents.given(visit.person.id):
+        return await ask_consent(visit, group_id)
+    if is_due(profile, visit.now.date()):
+        return await ask_screening(visit, group_id, await answers_so_far(visit))
+    if profile.screening is Screening.STOP:
+        return visit.told(NotCleared(group=group_id, branch=profile.branch))
+    return None
+
+
+async def ask_consent(visit: Visit, group_id: int) -> Outcome:
+    group = await visit.group(group_id)
+    await visit.uow.questions.ask(visit.chat, CONSENT, {"group": group_id}, visit.now)
+    return visit.told(AskConsent(group=group_id, title=group.title, name=visit.person.name))
+
+
+async def ask_screening(visit: Visit, group_id: int, answers: str, *, again: bool = False) -> Outcome:
+    """The next question after `answers`, one letter each."""
+    question = next_screening_question(as_answers(answers))
+    assert question is not None, "who has answered enough is not asked"
+    await visit.uow.questions.ask(visit.chat, SCREENING, {"group": group_id, "answers": answers}, visit.now)
+    return visit.told(AskScreening(group=group_id, question=question, answers=answers, again=again))
+
+
+async def ask_entry_again(visit: Visit) -> Outcome | None:
+    """Consent or the screening's question once more, where one of them is open here."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is None or question.kind not in ENTRY:
+        return None
+    if question.kind == CONSENT:
+        return await ask_consent(visit, question.refs["group"])
+    return await ask_screening(visit, question.refs["group"], question.refs["answers"])
+
+
+async def answers_so_far(visit: Visit) -> str:
+    """Whoever was interrupted goes on where they were."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    return question.refs["answers"] if question and question.kind == SCREENING else ""
+
+
+def as_answers(letters: str) -> tuple[bool, ...]:
+    """`yn` -> (True, False)."""
+    return tuple(letter == "y" for letter in letters)

@@ -1,0 +1,144 @@
+"""What athletes show of their ability in words: kept with the tests, said back, and taken back at a tap."""
+
+from collections.abc import Iterator
+
+from core.ability.meant import BARBELL, HAND_HELD_TO
+from core.athletes.values import Evidence
+from core.desk.access import admitted
+from core.desk.commands import ForgetShown, MyVersion
+from core.desk.days import today_in
+from core.desk.errors import StalePress
+from core.desk.outcome import Outcome
+from core.desk.talk.asked import keeps
+from core.desk.versions.answers import ask_again, units_typed
+from core.desk.versions.says import AbilityNoted, AbilityTakenBack
+from core.desk.versions.version import my_version
+from core.desk.visit import Visit
+from core.measures import AmountUnit, MassUnit
+from core.movements.lookup import catalogue
+from core.notation.abilities import ToldAbility, may_be_ability, read_ability
+from core.notation.loads import ToldLoad, read_loads
+from core.notation.numbers import read_reps
+from core.scaling.values import Ask, Spot, Version, VersionLine
+from core.scores.values import Score
+from core.sessions.values import Block, Format, Line
+from core.store.records import Group, SessionRecord, VersionRecord
+
+# More than this may have been done in parts (estimate).
+SURELY_IN_A_ROW = 8
+# In these the load is what is beside the score; in the others it is the score.
+WITH_LOADS = {Format.AMRAP, Format.FOR_TIME, Format.INTERVALS}
+
+
+async def as_ability(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """`I can do 10 deadlifts at 315 lb`; None for all else, and for what answers the open question."""
+    if not may_be_ability(text):
+        return None
+    profile = await visit.profile()
+    told = read_ability(text, profile.units, catalogue())
+    memberships = await visit.memberships() if told else []
+    if told is None or not memberships:
+        return None
+    question = await visit.uow.questions.open_in(visit.chat)
+    group = await visit.group(memberships[0].group_id)
+    units = units_typed(text) or profile.units
+    if question is None:
+        return await keep_told(visit, told, group, units)
+    if await keeps(visit, "ability") or (question.kind == Ask.ABILITY and read_reps(text) is not None):
+        return None
+    kept = await keep_told(visit, told, group, units)
+    if question.kind == Ask.ABILITY:
+        return kept + await my_version(visit, MyVersion(session=question.refs["session"]))
+    return kept + await ask_again(visit, question.refs, "")
+
+
+async def keep_told(visit: Visit, told: ToldAbility, group: Group, units: MassUnit) -> Outcome:
+    evidence = Evidence(
+        movement=told.movement,
+        variant=told.variant,
+        on=today_in(group, visit.now),
+        reps=told.reps,
+        load_kg=told.load_kg,
+    )
+    return await keep_shown(visit, evidence, units)
+
+
+async def keep_shown(visit: Visit, evidence: Evidence, units: MassUnit) -> Outcome:
+    await visit.must_consent()
+    kept = await visit.uow.profiles.add_evidence(visit.person.id, evidence, visit.now)
+    return visit.told(AbilityNoted(evidence_id=kept, evidence=evidence, units=units))
+
+
+@admitted
+async def forget_shown(visit: Visit, command: ForgetShown) -> Outcome:
+    if not await visit.uow.profiles.take_back(visit.person.id, command.evidence):
+        raise StalePress
+    return visit.told(AbilityTakenBack()) + Outcome(settles=True)
+
+
+async def keep_loads(
+    visit: Visit, record: SessionRecord, version: VersionRecord | None, index: int, text: str, score: Score
+) -> Outcome:
+    """The loads told with a score of the visitor's own; none where something hurt."""
+    block = record.session.blocks[index]
+    units = (await visit.profile()).units
+    loads = (
+        () if score.pain or block.format not in WITH_LOADS else read_loads(text, block, units, catalogue())
+    )
+    if not loads or not await may_keep(visit):
+        return Outcome()
+    on = today_in(await visit.group(record.group_id), visit.now)
+    noted = Outcome()
+    for told in loads:
+        shown = shown_by(told, block, version.version if version else None, index)
+        if shown is not None:
+            noted += await keep_shown(visit, shown.model_copy(update={"on": on}), units_typed(text) or units)
+    return noted
+
+
+async def may_keep(visit: Visit) -> bool:
+    """After consent only, and said back in private only: a score may have come from the group's chat."""
+    private = await visit.uow.chats.private_of(visit.person.id)
+    return (
+        private is not None and private.id == visit.chat and await visit.uow.consents.given(visit.person.id)
+    )
+
+
+def shown_by(told: ToldLoad, block: Block, version: Version | None, index: int) -> Evidence | None:
+    """So many repetitions of a set went at this load; None where the line counts none.
+
+    Whoever tells a load for a line whose version has none, or another movement, did it as written.
+    """
+    written = block.lines[told.line]
+    seen = next(done_of(version, index, told.line), None)
+    done = seen if seen and seen.movement == written.movement and seen.load_kg is not None else None
+    amount = reps_of_a_set(done or written, block)
+    if not amount:
+        return None
+    return Evidence(
+        kind="score",
+        movement=written.movement,
+        variant=variant_of(done, written, told),
+        reps=min(float(amount), SURELY_IN_A_ROW),
+        load_kg=told.load_kg,
+    )
+
+
+def reps_of_a_set(line: Line | VersionLine, block: Block) -> float | None:
+    """The most that were done at once; None where no repetitions are counted."""
+    if line.unit is not AmountUnit.REPS:
+        return None
+    scheme = line.scheme if isinstance(line, VersionLine) else block.scheme
+    return max(scheme, default=0) or line.amount
+
+
+def variant_of(done: VersionLine | None, written: Line, told: ToldLoad) -> str | None:
+    """As in the version, if the load can have been lifted so; else the load tells it alone."""
+    if done is None:
+        return written.variant
+    return done.variant if done.implement == BARBELL or told.load_kg <= HAND_HELD_TO else None
+
+
+def done_of(version: Version | None, index: int, line: int) -> Iterator[VersionLine]:
+    spots = version.spots if version else ()
+    return (one for spot, one in spots if spot == Spot(index + 1, "lines", line + 1))

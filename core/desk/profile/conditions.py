@@ -1,0 +1,44 @@
+"""Health told unasked: kept beside what is spared already, said back, and seen in the version at once."""
+
+from core.desk.commands import MyVersion
+from core.desk.outcome import Outcome
+from core.desk.talk.asked import keeps
+from core.desk.today.pain import spared
+from core.desk.versions.says import AnswerKept, Understood
+from core.desk.versions.version import my_version, session_meant
+from core.desk.versions.waiting import seen_by
+from core.desk.visit import Visit
+from core.notation.conditions import read_conditions
+from core.notation.sides import read_sides
+
+
+async def as_condition(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """`I'm pregnant`, `no jumping for me`; None for all else, and where something is asked about health."""
+    told = read_conditions(text)
+    memberships = await visit.memberships() if told else []
+    if told is None or not memberships or await keeps(visit, "condition"):
+        return None
+    return await keep_spared(visit, told.limits or (), text, told.not_understood)
+
+
+async def keep_spared(
+    visit: Visit, limits: tuple[str, ...], text: str, unread: tuple[str, ...] = ()
+) -> Outcome:
+    """Kept for whoever belongs to a group, beside what is spared already."""
+    memberships = await visit.memberships()
+    await visit.must_consent()
+    profile, group = await visit.profile(), await visit.group(memberships[0].group_id)
+    facts, wishes = spared(profile, visit.person.id, limits, text, group, visit.now)
+    await visit.uow.profiles.save(visit.person.id, profile.model_copy(update=dict(facts)), visit.now)
+    understood = Understood(
+        limits=limits, sides=tuple(read_sides(text).items()), unread=unread, units=profile.units
+    )
+    return await shown_with(visit, understood) + Outcome(due=wishes)
+
+
+async def shown_with(visit: Visit, understood: Understood) -> Outcome:
+    """The version before them made anew, under what was understood; or that alone, where they have none."""
+    record = await session_meant(visit, None)
+    if record is None or await seen_by(visit, record, visit.person) is None:
+        return visit.told(AnswerKept(understood=understood))
+    return await my_version(visit, MyVersion(session=record.id), understood)

@@ -1,0 +1,151 @@
+"""What is said about scores, what counts as written, and the scoreboard in the group."""
+
+from datetime import date, datetime
+
+from core.desk.outcome import Said
+from core.scores.values import Board, Mark, Score, Tolerance
+
+
+class ScoreNoted(Said):
+    """What was understood, and where it stands: rank `rank` of `of`, or None where it isn't ranked.
+
+    `unseen`: they have no version of the session, so nobody knows how it was done. `in_group`: everybody
+    reads it, as there is no private chat; `door`: the group whose way into one is shown. `part`: which block it
+    is of, from 1, where several are scored. `group`: its title, for who belongs to several.
+    """
+
+    score_id: int
+    score: Score
+    text: str
+    rank: int | None
+    of: int
+    corrected: bool = False
+    unseen: bool = False
+    in_group: bool = False
+    door: int | None = None
+    part: int | None = None
+    for_whom: str | None = None
+    group: str | None = None
+
+
+class ScoreEntered(Said):
+    """To the athlete: somebody entered a score for them."""
+
+    score_id: int
+    by: str
+    text: str
+
+
+class ScoreJudged(Said):
+    """To the athlete: a coach took their score out, or lets it count again."""
+
+    text: str
+    by: str
+    counts: bool
+
+
+class JudgeScores(Said):
+    """To the coach: the scores of a session, to look at one by one. `scores`: id, and what to show of it."""
+
+    group: int
+    title: str | None
+    scores: tuple[tuple[int, str], ...]
+
+
+class ScoreCard(Said):
+    """To the coach: one score with its history, on their clock. `earlier`: what was said before, oldest first."""
+
+    score_id: int
+    name: str
+    text: str
+    typed: str
+    by: str
+    counts: bool
+    earlier: tuple[str, ...]
+    markings: tuple[tuple[Mark, str, datetime], ...]
+
+
+class AskScore(Said):
+    """The one thing to settle before a score is stored. `meant`: the session, where a yes settles it."""
+
+    ask: str
+    meant: int | None = None
+
+
+class AskToReplace(Said):
+    """A second score came for the same session; which one counts is asked."""
+
+    session: int
+    before: str
+    now: str
+
+
+class AskWhose(Said):
+    """A coach told a score: is it `name`'s, or (None) the coach's own? Nothing is kept before the yes."""
+
+    session: int
+    text: str
+    name: str | None = None
+
+
+class NobodyCalled(Said):
+    """A coach told a score of somebody whom the group doesn't have."""
+
+    name: str
+    group: str
+
+
+class ScoreLeft(Said):
+    """What was asked about a score came to nothing."""
+
+
+class ScoreTakenBack(Said):
+    pass
+
+
+class AskScoreAgain(Said):
+    """The athlete wants to put a score right."""
+
+
+class NotForScore(Said):
+    """Today's session isn't scored."""
+
+
+class Scoreboard(Said):
+    """`judge`: to the coach in private, who may look at the scores one by one. `group`: for who belongs to several."""
+
+    session_id: int
+    title: str | None
+    day: date
+    boards: tuple[tuple[int, Board], ...]
+    judge: bool = False
+    group: str | None = None
+
+
+class AskWhichScore(Said):
+    """What they typed may be a score of any of these sessions: id, and the title of its group."""
+
+    sessions: tuple[tuple[int, str], ...]
+
+
+class NoScoresYet(Said):
+    """Nobody is on the board. `own`: the asker told a score, without a rank; `unranked`: so many did, to the coach."""
+
+    own: bool = False
+    unranked: int = 0
+
+
+class AskTolerance(Said):
+    """To the coach: what counts as written in the group now, and what else may."""
+
+    group: int
+    title: str
+    tolerance: Tolerance
+
+
+class ToleranceSet(Said):
+    """To the coach: what counts from now on. `moved`: so many scores of the last day changed their place."""
+
+    title: str
+    tolerance: Tolerance
+    moved: int

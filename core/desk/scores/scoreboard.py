@@ -1,0 +1,107 @@
+"""The ranking of a session's scores, and the one message in the group that shows it."""
+
+from collections import Counter
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from core.desk.access import admitted
+from core.desk.coached import coached_ids, names_in
+from core.desk.commands import SeeBoard
+from core.desk.outcome import Outcome, Say
+from core.desk.scores.says import NoScoresYet, Scoreboard
+from core.desk.versions.says import AskWhichGroup, NothingPosted
+from core.desk.versions.version import of_several_groups, session_meant
+from core.desk.visit import Visit
+from core.scores.ranking import rank
+from core.scores.values import Board, Entry
+from core.store.records import Purpose, ScoreRecord, ScoreState, SessionRecord
+
+
+@dataclass(frozen=True, slots=True)
+class Standings:
+    """The ranking of one block, and which of its names is whose score."""
+
+    board: Board
+    names: Mapping[int, str]
+
+    @classmethod
+    async def of(cls, visit: Visit, record: SessionRecord, block: int) -> "Standings":
+        counting = await visit.uow.scores.counting(record.id, block)
+        called = await names_in(visit.uow, record.group_id)
+        ranked = [(called.get(one.person_id, name), one) for name, one in counting if one.score.ranked]
+        names = apart([name for name, _ in ranked])
+        entries = tuple(
+            Entry(name=name, score=one.score) for name, (_, one) in zip(names, ranked, strict=True)
+        )
+        written = record.session.blocks[block]
+        board = rank(written.format, entries, written.cap_s)
+        return cls(board, {one.id: name for name, (_, one) in zip(names, ranked, strict=True)})
+
+    def rank_of(self, record: ScoreRecord) -> int | None:
+        name = self.names.get(record.id)
+        return next((place.rank for place in self.board.places if place.name == name), None)
+
+
+def apart(names: Sequence[str]) -> list[str]:
+    """The same names, told apart where two are equal: `Ilse`, `Ilse (2)`."""
+    seen: Counter[str] = Counter()
+    told: list[str] = []
+    for name in names:
+        seen[name] += 1
+        told.append(name if seen[name] == 1 else f"{name} ({seen[name]})")
+    return told
+
+
+async def renew_board(visit: Visit, record: SessionRecord) -> Outcome:
+    """The one scoreboard message of the session, posted once and rewritten from then on."""
+    group = await visit.uow.groups.get(record.group_id)
+    assert group is not None, "a session has its group"
+    key = f"board:{record.id}"
+    board = await scoreboard(visit, record)
+    is_empty = not any(ranking.places for _, ranking in board.boards)
+    if is_empty and await visit.uow.outbox.by_key(key) is None:
+        return Outcome()
+    say = Say(group.chat_id, board, Purpose.BOARD, edits=key, subject=key, refs={"session": record.id})
+    return Outcome((say,))
+
+
+async def scoreboard(visit: Visit, record: SessionRecord) -> Scoreboard:
+    boards = [(index, (await Standings.of(visit, record, index)).board) for index in scored_blocks(record)]
+    return Scoreboard(session_id=record.id, title=record.session.title, day=record.day, boards=tuple(boards))
+
+
+def scored_blocks(record: SessionRecord) -> tuple[int, ...]:
+    """Indices of the blocks that are scored."""
+    return tuple(index for index, block in enumerate(record.session.blocks) if block.scored)
+
+
+async def parts_left(visit: Visit, record: SessionRecord, person: int) -> tuple[int, ...]:
+    """The scored blocks of which somebody has no score that counts."""
+    scores = await visit.uow.scores.of_person(record.id, person)
+    told = {one.block for one in scores if one.state is ScoreState.COUNTS}
+    return tuple(block for block in scored_blocks(record) if block not in told)
+
+
+@admitted
+async def see_board(visit: Visit, command: SeeBoard) -> Outcome:
+    several = await of_several_groups(visit) if command.session is None else []
+    if several:
+        return visit.told(AskWhichGroup(sessions=tuple(several), then="board"))
+    record = await session_meant(visit, command.session)
+    if record is None:
+        return visit.told(NothingPosted())
+    is_judge = visit.private and record.group_id in await coached_ids(visit)
+    named = {"judge": is_judge, "group": await visit.title_of(record.group_id)}
+    board = (await scoreboard(visit, record)).model_copy(update=named)
+    if not any(ranking.places for _, ranking in board.boards):
+        return visit.told(await none_ranked(visit, record, is_judge=is_judge))
+    return visit.told(board, session=record.id)
+
+
+async def none_ranked(visit: Visit, record: SessionRecord, *, is_judge: bool) -> NoScoresYet:
+    """Scores without a rank are for the eyes of who told them and of their coach, in private."""
+    if is_judge:
+        told = [await visit.uow.scores.counting(record.id, block) for block in scored_blocks(record)]
+        return NoScoresYet(unranked=sum(len(one) for one in told))
+    own = await visit.uow.scores.of_person(record.id, visit.person.id) if visit.private else []
+    return NoScoresYet(own=any(one.state is ScoreState.COUNTS for one in own))

@@ -1,0 +1,308 @@
+"""Take a score in people's own words, and keep its history."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+from typing import Any
+
+from core.athletes.values import Screening
+from core.desk.access import admitted
+from core.desk.commands import ClaimAsWritten, ConfirmScore, FixScore, TakeScoreBack
+from core.desk.days import RECENT
+from core.desk.errors import NotYours, StalePress, UnknownThing
+from core.desk.joining.entry import ENTRY, ask_entry_again
+from core.desk.joining.inviting import invitation, invite, is_to_invite
+from core.desk.joining.says import NotCleared
+from core.desk.outcome import Outcome, Say
+from core.desk.profile.abilities import keep_loads
+from core.desk.scores.as_done import Done, as_done
+from core.desk.scores.claims import Claim, claim_of, read_for, said_before, told_in
+from core.desk.scores.says import (
+    AskScore,
+    AskScoreAgain,
+    AskToReplace,
+    NotForScore,
+    ScoreEntered,
+    ScoreLeft,
+    ScoreNoted,
+    ScoreTakenBack,
+)
+from core.desk.scores.scoreboard import Standings, renew_board, scored_blocks
+from core.desk.today.reports import ask_how_it_felt
+from core.desk.versions.version import nothing_posted, session_meant
+from core.desk.versions.waiting import seen_by
+from core.desk.visit import Visit
+from core.errors import BellwetherError
+from core.notation.bare_scores import bare_score
+from core.notation.scores import read_score
+from core.notation.scores_of_parts import PartScore, read_parts
+from core.notation.yes_no import calls_it_off, says_it_is_so
+from core.scores.text import in_words
+from core.scores.values import SETTLED_BY_YES, ReadScore, Score
+from core.store.records import ScoreRecord, ScoreState, SessionRecord, Told
+
+
+async def tell_score(visit: Visit, text: str, session_id: int | None, block: int | None = None) -> Outcome:
+    """The visitor's own score of a session, else of the newest."""
+    record = await session_scored(visit, text, session_id)
+    if record is None:
+        return await nothing_posted(visit)
+    if (await visit.profile()).screening is Screening.STOP:
+        return visit.told(NotCleared(group=record.group_id, branch=(await visit.profile()).branch))
+    return await claim_score(visit, Claim(record, visit.person, block), text)
+
+
+async def session_scored(visit: Visit, text: str, session_id: int | None) -> SessionRecord | None:
+    """The session replied to, else the newest of the last days that the score reads plainly for, else the newest.
+
+    Where it may be a score of several groups, raises WhichSession.
+    """
+    newest = await session_meant(visit, session_id)
+    if newest is None or session_id is not None:
+        return newest
+    fitting = await sessions_read_for(visit, text)
+    of_groups = {one.group_id: one for one in reversed(fitting)}
+    if len(of_groups) > 1:
+        raise WhichSession(tuple(one.id for one in fitting if one in of_groups.values()))
+    return fitting[0] if fitting else newest
+
+
+class WhichSession(BellwetherError):
+    """What was typed may be of any of these sessions: the visitor is asked before anything is decided."""
+
+    def __init__(self, sessions: tuple[int, ...]) -> None:
+        super().__init__(str(sessions))
+        self.sessions = sessions
+
+
+async def sessions_read_for(visit: Visit, text: str) -> list[SessionRecord]:
+    """The sessions of the last days that the text is plainly a score of, the newest first."""
+    recent = [
+        record
+        for group in await visit.group_ids()
+        for record in await visit.uow.sessions.posted_since(group, visit.now - RECENT)
+    ]
+    recent.sort(key=lambda record: (record.posted_at or visit.now, record.id), reverse=True)
+    return [record for record in recent if read_score(text, record.session).sure]
+
+
+async def claim_score(visit: Visit, claim: Claim, text: str) -> Outcome:
+    """Read a score; ask the one thing that isn't sure; store it otherwise."""
+    if not scored_blocks(claim.record):
+        return visit.told(NotForScore())
+    told = read_parts(text, claim.record.session) if claim.block is None else ()
+    if told:
+        return await keep_parts(visit, claim, told)
+    read = await read_for(visit, claim, text)
+    if read.score is not None and read.sure and not claim.fixing:
+        before = await said_before(visit, claim, read.block)
+        if before is not None and before.score.value != read.score.value:
+            return await ask_to_replace(visit, claim, before, read.score, text)
+    if read.score is not None and read.sure:
+        return await keep_score(visit, claim, read.score, text, read.block)
+    await visit.uow.questions.ask(visit.chat, "score", claim.asked(visit, text), visit.now)
+    is_meant = read.score is not None and read.doubt in SETTLED_BY_YES
+    asked = AskScore(ask=read.ask or "", meant=claim.record.id if is_meant else None)
+    return visit.told(asked, session=claim.record.id)
+
+
+async def ask_to_replace(visit: Visit, claim: Claim, before: ScoreRecord, score: Score, text: str) -> Outcome:
+    """A second score may be a slip or chat: it replaces the first only with a yes."""
+    await visit.uow.questions.ask(visit.chat, "score", claim.asked(visit, text), visit.now)
+    units = (await visit.group(claim.record.group_id)).units
+    was, now = in_words(before.score, units), in_words(score, units)
+    asked = AskToReplace(session=claim.record.id, before=was, now=now)
+    return visit.told(asked, session=claim.record.id)
+
+
+@admitted
+async def confirm_score(visit: Visit, command: ConfirmScore) -> Outcome:
+    """Yes, it was meant as it was read."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is None or question.kind != "score" or question.refs["session"] != command.session:
+        raise StalePress
+    claim, text = await claim_of(visit, question.refs), question.refs.get("text", "")
+    if claim.athlete.id != visit.person.id and not visit.private:
+        raise NotYours
+    told = read_parts(text, claim.record.session) if claim.block is None else ()
+    if told:
+        return await keep_parts(visit, claim, told) + Outcome(settles=True)
+    read = await read_for(visit, claim, text)
+    if read.score is None or not may_be_confirmed(read):
+        raise StalePress
+    return await keep_score(visit, claim, read.score, text, read.block) + Outcome(settles=True)
+
+
+async def tell_score_again(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
+    """The answer to what was asked about a score: a yes, or the score in other words."""
+    claim = await claim_of(visit, refs)
+    if calls_it_off(text):
+        await visit.uow.questions.close(visit.chat)
+        return visit.told(ScoreLeft())
+    asked = await read_for(visit, claim, refs.get("text", ""))
+    if may_be_confirmed(asked) and is_yes(text, asked, claim):
+        return await confirm_score(visit, ConfirmScore(session=refs["session"]))
+    await visit.uow.questions.close(visit.chat)
+    return await claim_score(visit, replace(claim, told_in=None), text)
+
+
+def may_be_confirmed(read: ReadScore) -> bool:
+    return read.score is not None and (read.sure or read.doubt in SETTLED_BY_YES)
+
+
+def is_yes(text: str, asked: ReadScore, claim: Claim) -> bool:
+    """In so many words, or by saying the same score once more."""
+    if says_it_is_so(text):
+        return True
+    again = read_score(text, claim.record.session, claim.block).score
+    return again is not None and asked.score is not None and again.value == asked.score.value is not None
+
+
+async def keep_score(visit: Visit, claim: Claim, score: Score, text: str, block: int) -> Outcome:
+    """Store it, tell its place, renew the scoreboard, ask how it felt."""
+    kept, noted = await store_score(visit, claim, score, text, block)
+    return noted + await renew_board(visit, claim.record) + await follow_up(visit, claim, kept)
+
+
+async def keep_parts(visit: Visit, claim: Claim, told: Sequence[PartScore]) -> Outcome:
+    """Each as one alone would be; whoever names every part means it so, and isn't asked about an earlier one."""
+    said = Outcome()
+    scores: list[ScoreRecord] = []
+    for words, read in told:
+        assert read.score is not None, "only what is sure was read"
+        kept, noted = await store_score(visit, claim, read.score, words, read.block)
+        said += noted
+        scores.append(kept)
+    painful = next((one for one in scores if one.score.pain), scores[-1])
+    return said + await renew_board(visit, claim.record) + await follow_up(visit, claim, painful)
+
+
+async def store_score(
+    visit: Visit, claim: Claim, score: Score, text: str, block: int
+) -> tuple[ScoreRecord, Outcome]:
+    """An earlier one of the same block becomes history."""
+    record, athlete = claim.record, claim.athlete
+    version = await seen_by(visit, record, athlete)
+    done = await as_done(visit, Done(record, athlete, version, block), score)
+    earlier = await visit.uow.scores.of_person(record.id, athlete.id)
+    bare = bare_score(text)
+    more = None if bare == text and done.pain is None else text
+    kept = await visit.uow.scores.record(
+        session_id=record.id,
+        block=block,
+        person_id=athlete.id,
+        version_id=version.id if version else None,
+        told=Told(bare, more, claim.told_in or told_in(visit)),
+        score=done,
+        entered_by=visit.person.id,
+        now=visit.now,
+    )
+    await close_question(visit)
+    corrected = any(one.block == block for one in earlier)
+    noted = await noted_as(visit, claim, replace(kept, score=done), corrected=corrected)
+    if athlete.id == visit.person.id:
+        noted += await keep_loads(visit, record, version, block, text, score)
+    return replace(kept, score=done), noted
+
+
+async def close_question(visit: Visit) -> None:
+    """Consent and screening stay open: a score is no answer to them."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is not None and question.kind not in ENTRY:
+        await visit.uow.questions.close(visit.chat)
+
+
+async def noted_as(visit: Visit, claim: Claim, kept: ScoreRecord, *, corrected: bool) -> Outcome:
+    standing = await Standings.of(visit, claim.record, kept.block)
+    group = await visit.group(claim.record.group_id)
+    in_group = not visit.private
+    door = group.id if in_group and not corrected and await is_to_invite(visit) else None
+    noted = ScoreNoted(
+        score_id=kept.id,
+        score=kept.score,
+        text=in_words(kept.score, group.units),
+        rank=standing.rank_of(kept),
+        of=len(standing.board.places),
+        corrected=corrected,
+        unseen=kept.version_id is None,
+        in_group=in_group,
+        group=await visit.title_of(group.id),
+        door=door,
+        part=kept.block + 1 if len(scored_blocks(claim.record)) > 1 else None,
+        for_whom=None if claim.athlete.id == visit.person.id else claim.athlete.name,
+    )
+    key = invitation(visit) if door else None
+    return Outcome((Say(visit.chat, noted, key=key, refs={"session": claim.record.id}),))
+
+
+async def follow_up(visit: Visit, claim: Claim, kept: ScoreRecord) -> Outcome:
+    """Ask the athlete how it felt, or first of all to be asked; tell them if somebody else entered their score."""
+    if claim.athlete.id == visit.person.id:
+        return await follow_up_own(visit, claim.record, kept.score.pain)
+    chat = await visit.uow.chats.private_of(claim.athlete.id)
+    if chat is None:
+        return Outcome()
+    units = (await visit.group(claim.record.group_id)).units
+    entered = ScoreEntered(score_id=kept.id, by=visit.person.name, text=in_words(kept.score, units))
+    return Outcome((Say(chat.id, entered, refs={"session": claim.record.id}),))
+
+
+async def follow_up_own(visit: Visit, record: SessionRecord, pain: str | None) -> Outcome:
+    """In private only, and one thing at a time: who is still to be screened is invited to that first."""
+    if not visit.private:
+        return Outcome()
+    asked = await ask_entry_again(visit)
+    if asked is None and not await is_to_invite(visit):
+        return await ask_how_it_felt(visit, record, pain)
+    felt = await ask_how_it_felt(visit, record, pain) if pain else Outcome()
+    return felt + (asked or invite(visit, record))
+
+
+@admitted
+async def fix_score(visit: Visit, command: FixScore) -> Outcome:
+    """Ask for the right score; what comes replaces the old one, which stays as history."""
+    record = await own_score(visit, command.score)
+    refs = {"session": record.session_id, "block": record.block, "athlete": record.person_id, "fixing": True}
+    await visit.uow.questions.ask(visit.chat, "score", refs, visit.now)
+    return visit.told(AskScoreAgain(), session=record.session_id)
+
+
+@admitted
+async def claim_as_written(visit: Visit, command: ClaimAsWritten) -> Outcome:
+    """A score without a version was done as written: the athlete's word counts."""
+    record = await own_score(visit, command.score)
+    session = await visit.uow.sessions.find(record.session_id, await visit.group_ids())
+    assert session is not None, "who is admitted belongs to its group"
+    words = await visit.uow.scores.words_of(record)
+    pain = (await visit.uow.scores.pains_in(record.session_id)).get(record.id)
+    kept = await visit.uow.scores.record(
+        session_id=record.session_id,
+        block=record.block,
+        person_id=record.person_id,
+        version_id=record.version_id,
+        told=Told(record.text, None if words == record.text and pain is None else words),
+        score=record.score.model_copy(update={"scaled": False, "pain": pain}),
+        entered_by=visit.person.id,
+        now=visit.now,
+    )
+    claim = Claim(session, visit.person, record.block)
+    noted = await noted_as(visit, claim, kept, corrected=True)
+    return noted + await renew_board(visit, session) + Outcome(settles=True)
+
+
+@admitted
+async def take_score_back(visit: Visit, command: TakeScoreBack) -> Outcome:
+    record = await own_score(visit, command.score)
+    await visit.uow.scores.withdraw(record.id)
+    session = await visit.uow.sessions.find(record.session_id, await visit.group_ids())
+    assert session is not None, "who is admitted belongs to its group"
+    return visit.told(ScoreTakenBack()) + await renew_board(visit, session) + Outcome(settles=True)
+
+
+async def own_score(visit: Visit, score_id: int) -> ScoreRecord:
+    """A counting score of the visitor's own."""
+    record = await visit.uow.scores.find(score_id, await visit.group_ids())
+    if record is None or record.person_id != visit.person.id:
+        raise UnknownThing
+    if record.state is not ScoreState.COUNTS:
+        raise StalePress
+    return record

@@ -1,0 +1,153 @@
+"""Whose score do a coach's words tell? It must be plain, or is asked: nothing of it is public before.
+
+Another's is taken where it is plainly a score of somebody in the group; the coach's own only with their yes.
+"""
+
+import re
+from collections.abc import Mapping, Sequence
+from typing import Any, Final
+
+from core.desk.access import admitted
+from core.desk.coached import Roster, coached_ids, roster_of
+from core.desk.commands import LeaveScore
+from core.desk.errors import StalePress
+from core.desk.outcome import Outcome
+from core.desk.scores.claims import Claim, claim_of, read_for
+from core.desk.scores.says import AskWhose, NobodyCalled, ScoreLeft
+from core.desk.scores.taking import claim_score, session_scored, tell_score, tell_score_again
+from core.desk.talk.understood import in_own_words, is_plainly_a_score, matter, understood
+from core.desk.versions.version import session_meant
+from core.desk.visit import Visit
+from core.notation.chat import is_like_a_score
+from core.notation.people import name_in_front
+from core.notation.scores_of_parts import read_parts
+from core.notation.yes_no import calls_it_off, says_it_is_so
+from core.scores.text import in_words
+from core.store.records import SessionRecord
+from core.understanding.lexicon import joined, lexicon
+from core.understanding.text import fold
+from core.understanding.values import Understood
+
+_NUMBER: Final = re.compile(r"[0-9]")
+_SOMEBODY: Final = re.compile(
+    r"^\s*(?:(?:the\s+)?(?:score|result|time)\s+(?:for|of)\s+)?(?P<name>[^\W\d_][^\W\d_'\u2019-]+)"
+    r"(?P<told>['\u2019]s|:|\s+(?:got|did|has|had|made|scored|finished)\b)?(?=[\s:,]|$)"
+)
+
+
+async def own_score(visit: Visit, text: str, session_id: int | None) -> Outcome | None:
+    """The visitor's own score; a coach is asked first, and None comes back where their words are none."""
+    record = await session_scored(visit, text, session_id)
+    if record is None or record.group_id not in await coached_ids(visit):
+        return await tell_score(visit, text, session_id)
+    if "\n" in text.strip() or is_another_matter(await understood(visit, text, record.session)):
+        return None
+    if not is_plainly_a_score(in_own_words(text, record.session), of_somebody=False):
+        return None
+    return await ask_whose(visit, Claim(record, visit.person), text)
+
+
+def is_another_matter(told: Understood) -> bool:
+    """A change of the session, an order: what only a coach says."""
+    return any(act.act not in {"scored", "corrects"} for act in matter(told))
+
+
+async def as_score_of_somebody(visit: Visit, text: str, session_id: int | None) -> Outcome | None:
+    """`Ilse got 7+12` from a coach; None where nobody's name stands in front, or nothing of a score behind it."""
+    coached = await coached_ids(visit) if _NUMBER.search(text) else ()
+    replied = await session_meant(visit, session_id) if session_id and coached else None
+    groups = [one for one in coached if replied is None or one == replied.group_id]
+    if not groups:
+        return None
+    members = [one for group in groups for one in await visit.uow.groups.members(group)]
+    roster = roster_of(members, visit.meant)
+    found = name_in_front(text, tuple(roster))
+    if found is None:
+        return await as_score_of_a_stranger(visit, text, groups[0], tuple(roster))
+    athlete = roster[found.name]
+    record = replied or await visit.uow.sessions.latest_posted(athlete.group_id)
+    if record is None:
+        return None
+    told = await understood(visit, text, record.session)
+    if is_plainly_a_score(told, of_somebody=True):
+        return await scores_of(visit, record, roster, [act.text for act in matter(told)])
+    claim, rest = Claim(record, athlete.person), found.rest
+    alone = is_plainly_a_score(in_own_words(rest, record.session), of_somebody=False)
+    if matter(told) or not (alone or "scored" in told.between):
+        return None
+    return await ask_whose(visit, claim, rest)
+
+
+async def scores_of(
+    visit: Visit, record: SessionRecord, roster: Roster, tellings: Sequence[str]
+) -> Outcome | None:
+    """Of one or of several, each behind its name."""
+    found = [name_in_front(words, tuple(roster)) for words in tellings]
+    athletes = [(roster[one.name], one.rest) for one in found if one is not None]
+    if len(athletes) < len(found) or any(one.group_id != record.group_id for one, _ in athletes):
+        return None
+    outcome = Outcome()
+    for one, words in athletes:
+        outcome += await claim_score(visit, Claim(record, one.person), words)
+    return outcome
+
+
+async def ask_whose(visit: Visit, claim: Claim, text: str) -> Outcome | None:
+    """One question before anybody sees it; None where it reads as no score of the session."""
+    parts = read_parts(text, claim.record.session)
+    read = await read_for(visit, claim, text)
+    scores = [one.score for _, one in parts] or [read.score]
+    units = (await visit.group(claim.record.group_id)).units
+    words = [in_words(one, units) for one in scores if one is not None]
+    if not words:
+        return None
+    await visit.uow.questions.ask(visit.chat, "score", {**claim.asked(visit, text), "whose": True}, visit.now)
+    name = None if claim.athlete.id == visit.person.id else claim.athlete.name
+    asked = AskWhose(session=claim.record.id, text=", ".join(words), name=name)
+    return visit.told(asked, session=claim.record.id)
+
+
+async def as_score_of_a_stranger(
+    visit: Visit, text: str, group_id: int, names: tuple[str, ...]
+) -> Outcome | None:
+    """A name that nobody in the group has is said, never guessed."""
+    named = _SOMEBODY.match(text)
+    if named is None or "\n" in text.strip() or not is_a_name(named, names):
+        return None
+    found = name_in_front(text, (named["name"],))
+    if found is None or not is_told_of_one(found.rest):
+        return None
+    group = await visit.group(group_id)
+    return visit.told(NobodyCalled(name=named["name"], group=group.title))
+
+
+def is_a_name(found: re.Match[str], names: tuple[str, ...]) -> bool:
+    """As far as one can tell: it begins as names do, means nothing here, and is told of or no word at all."""
+    word = found["name"]
+    if not word[0].isupper() or word in names or joined(word) in lexicon().senses:
+        return False
+    return found["told"] is not None or fold(word) not in lexicon().words
+
+
+def is_told_of_one(words: str) -> bool:
+    return is_like_a_score(words) or is_plainly_a_score(in_own_words(words), of_somebody=False)
+
+
+async def tell_about_score(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
+    """The answer to what was asked about a score; where no yes was given yet, another score is asked about anew."""
+    if not refs.get("whose") or says_it_is_so(text) or calls_it_off(text):
+        return await tell_score_again(visit, refs, text)
+    claim = await claim_of(visit, refs)
+    return await ask_whose(visit, claim, text) or await tell_score_again(visit, refs, "no")
+
+
+@admitted
+async def leave_score(visit: Visit, command: LeaveScore) -> Outcome:
+    """No: what was asked about a score is dropped, and nothing of it is kept."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is None or question.kind != "score" or question.refs["session"] != command.session:
+        raise StalePress
+    if question.refs.get("athlete", visit.person.id) != visit.person.id and not question.refs.get("whose"):
+        raise StalePress
+    await visit.uow.questions.close(visit.chat)
+    return visit.told(ScoreLeft()) + Outcome(settles=True)

@@ -1,0 +1,81 @@
+"""How a session lands on a group: everybody's version, and who needs the coach."""
+
+import logging
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from core.athletes.values import Profile
+from core.desk.versions.showing import orders_for, profile_today
+from core.desk.versions.version import UNREADY
+from core.desk.visit import Visit
+from core.movements.lookup import catalogue
+from core.scaling.questions import next_question
+from core.scaling.values import Ask, Version, Withheld
+from core.scaling.version import version_for
+from core.store.records import Person, Role, SessionRecord
+
+log = logging.getLogger(__name__)
+
+# Without these nothing can be told of somebody; what else isn't known yet makes their version careful.
+NEEDED_FIRST = frozenset({Ask.EQUIPMENT, Ask.LIMITS})
+
+
+@dataclass(frozen=True, slots=True)
+class Tried:
+    """A session tried on one athlete, with everything that was decided for them."""
+
+    person: Person
+    profile: Profile
+    version: Version | Withheld
+    held: bool
+
+
+async def try_on_group(visit: Visit, record: SessionRecord) -> tuple[list[Tried], tuple[str, ...]]:
+    """Every athlete's version, and the names of those still on their way in."""
+    tried: list[Tried] = []
+    waiting: list[str] = []
+    for member in await visit.uow.groups.members(record.group_id, role=Role.ATHLETE):
+        theirs = visit.seen_as(member.person)
+        one = await try_on(theirs, record, held=member.held)
+        if one is None:
+            waiting.append(member.person.name)
+        else:
+            tried.append(one)
+    return tried, tuple(waiting)
+
+
+async def try_on(theirs: Visit, record: SessionRecord, *, held: bool) -> Tried | None:
+    """The session tried on whose visit it is; None for somebody still on their way in.
+
+    `unclear` where what is stored about them can't be worked out: it takes nothing from the others.
+    """
+    person = theirs.person
+    try:
+        return await _try_on(theirs, record, held=held)
+    except UNREADY:
+        log.exception("no version can be worked out for person %d", person.id)
+        unclear = Withheld(athlete=person.name, because="unclear")
+        return Tried(person, Profile(name=person.name), unclear, held)
+
+
+async def _try_on(theirs: Visit, record: SessionRecord, *, held: bool) -> Tried | None:
+    profile = await profile_today(theirs, record)
+    if profile.screening is None:
+        return None
+    version = version_for(record.session, profile, catalogue(), await orders_for(theirs, record))
+    question = next_question(profile, record.session, catalogue())
+    if isinstance(version, Version) and question and question.ask in NEEDED_FIRST:
+        return None
+    return Tried(theirs.person, profile, version, held)
+
+
+async def in_need(visit: Visit, record: SessionRecord, tried: Sequence[Tried]) -> list[Tried]:
+    """Whom a coach should look at, and hasn't yet: something needs them, or their versions are held."""
+    done = await visit.uow.oks.given(record.id, record.revision)
+    return [
+        one
+        for one in tried
+        if isinstance(one.version, Version)
+        and (one.version.needs_coach or one.held)
+        and one.person.id not in done
+    ]

@@ -1,0 +1,232 @@
+"""A coach drafts a session, sees how it lands on the group, and posts it now or later."""
+
+from collections.abc import Mapping
+from datetime import UTC, date, datetime, time, timedelta
+from typing import Any
+
+from core.desk.access import admitted
+from core.desk.classes.meetings import meetings_on, shown
+from core.desk.coached import coached_groups
+from core.desk.coaching.digest import digests_of
+from core.desk.commands import DiscardSession, DraftSession, MoveDraft, PostLater, PostSession
+from core.desk.days import group_clock_named, today_in, zone_of
+from core.desk.errors import AlreadyDone, StalePress, UnknownThing
+from core.desk.outcome import DueWish, Outcome, Say
+from core.desk.sessions.landing import in_need, try_on_group
+from core.desk.sessions.reading import board_of, marked_board, unread_lines, what_counts, with_notes
+from core.desk.sessions.says import (
+    GroupPost,
+    NoCoachHere,
+    NothingRead,
+    PostReplaced,
+    ReadBack,
+    WasDiscarded,
+    WasPosted,
+    WillPost,
+)
+from core.desk.visit import Visit
+from core.movements.lookup import catalogue
+from core.notation.session import read_session
+from core.scaling.group import view_of
+from core.scaling.ready import ready_levels
+from core.store.records import Group, Purpose, SessionRecord, SessionState
+from core.store.unit import Unit
+
+# Early enough for those who train before work; a coach's habit, no source.
+MORNING = time(6, 0)
+
+
+@admitted
+async def draft_session(visit: Visit, command: DraftSession) -> Outcome:
+    """A new draft; pasted again before posting, the same draft's next revision."""
+    groups = await coached_groups(visit)
+    if not groups:
+        return visit.told(NoCoachHere())
+    draft = await visit.uow.sessions.newest_draft(visit.person.id, [group.id for group in groups])
+    group = next((group for group in groups if draft and group.id == draft.group_id), groups[0])
+    read = read_session(command.text, catalogue(), group.units)
+    if read.session is None:
+        unread = unread_lines(command.text, read.not_understood)
+        unknown = read.unknown_movements if read.format_known else ()
+        return visit.told(NothingRead(unread=unread, unknown=unknown))
+    if draft is not None:
+        record = await visit.uow.sessions.revise(
+            draft.id, text=command.text, session=read.session, now=visit.now
+        )
+        return await read_back(visit, record, groups)
+    record = await visit.uow.sessions.draft(
+        group_id=group.id,
+        author_id=visit.person.id,
+        day=read.session.date or today_in(group, visit.now),
+        text=command.text,
+        session=read.session,
+        now=visit.now,
+    )
+    return await read_back(visit, record, groups)
+
+
+async def read_back(visit: Visit, record: SessionRecord, groups: list[Group]) -> Outcome:
+    """The session as understood, with the group view."""
+    group = await visit.group(record.group_id)
+    read = read_session(record.text, catalogue(), group.units)
+    tried, waiting = await try_on_group(visit, record)
+    made = [one.version for one in tried]
+    needing = await in_need(visit, record, tried)
+    unread = unread_lines(record.text, read.not_understood)
+    said = ReadBack(
+        session_id=record.id,
+        revision=record.revision,
+        title=record.session.title,
+        board=marked_board(record.session, unread, group.units),
+        unread=unread,
+        corrected=read.corrected,
+        view=view_of(made),
+        needs=tuple(one.person.name for one in needing),
+        held=tuple(one.person.name for one in needing if one.held),
+        waiting=waiting,
+        group=group.title,
+        others=tuple((other.id, other.title) for other in groups if other.id != group.id),
+        post_at=next_morning(group, visit.now),
+        zone=await group_clock_named(visit.uow, visit.person.id, group),
+    )
+    return visit.told(said, session=record.id)
+
+
+@admitted
+async def move_draft(visit: Visit, command: MoveDraft) -> Outcome:
+    """The same text, for another of the coach's groups."""
+    record = await open_draft(visit, command.session, command.revision)
+    await visit.uow.sessions.discard(record.id)
+    group = await visit.group(command.group)
+    read = read_session(record.text, catalogue(), group.units)
+    assert read.session is not None, "the text was read once"
+    moved = await visit.uow.sessions.draft(
+        group_id=group.id,
+        author_id=visit.person.id,
+        day=read.session.date or today_in(group, visit.now),
+        text=record.text,
+        session=read.session,
+        now=visit.now,
+    )
+    return await read_back(visit, moved, await coached_groups(visit)) + Outcome(settles=True)
+
+
+@admitted
+async def post_session(visit: Visit, command: PostSession) -> Outcome:
+    record = await open_draft(visit, command.session, command.revision)
+    return await post(visit.uow, visit.now, record) + await posted(visit, record) + Outcome(settles=True)
+
+
+async def posted(visit: Visit, record: SessionRecord) -> Outcome:
+    group = await visit.group(record.group_id)
+    return visit.told(WasPosted(group=group.title, session_id=record.id), session=record.id)
+
+
+@admitted
+async def post_later(visit: Visit, command: PostLater) -> Outcome:
+    record = await open_draft(visit, command.session, command.revision)
+    group = await visit.group(record.group_id)
+    at = datetime.fromtimestamp(command.minute * 60, UTC)
+    await visit.uow.sessions.schedule(record.id, at)
+    said = WillPost(
+        at=at.astimezone(zone_of(group)),
+        zone=await group_clock_named(visit.uow, visit.person.id, group),
+        group=group.title,
+        session_id=record.id,
+        revision=record.revision,
+    )
+    wish = DueWish(
+        key=f"post:{record.id}:{record.revision}:{command.minute}",
+        kind="post",
+        at=at,
+        refs={"session": record.id, "revision": record.revision},
+    )
+    return visit.told(said, session=record.id) + Outcome(due=(wish,), settles=True)
+
+
+async def post_due(uow: Unit, now: datetime, refs: Mapping[str, Any]) -> Outcome:
+    """The moment of a scheduled post; silent where the session changed, was posted or discarded since."""
+    record = await uow.sessions.get(refs["session"])
+    if record is None or record.state is not SessionState.SCHEDULED or record.revision != refs["revision"]:
+        return Outcome()
+    if record.post_at is not None and record.post_at > now:
+        return Outcome()
+    return await post(uow, now, record)
+
+
+@admitted
+async def discard_session(visit: Visit, command: DiscardSession) -> Outcome:
+    record = await open_draft(visit, command.session, command.revision)
+    await visit.uow.sessions.discard(record.id)
+    return visit.told(WasDiscarded()) + Outcome(settles=True)
+
+
+async def open_draft(visit: Visit, session_id: int, revision: int) -> SessionRecord:
+    """A session that can still be posted, at the revision the coach looked at."""
+    record = await visit.uow.sessions.find(session_id, await visit.group_ids())
+    if record is None:
+        raise UnknownThing
+    if record.state is SessionState.POSTED:
+        raise AlreadyDone
+    if record.state is SessionState.DISCARDED or record.revision != revision:
+        raise StalePress
+    return record
+
+
+async def post(uow: Unit, now: datetime, record: SessionRecord) -> Outcome:
+    """Say the session to its group, once for ever."""
+    group = await uow.groups.get(record.group_id)
+    assert group is not None
+    day = record.session.date or today_in(group, now)
+    await uow.sessions.mark_posted(record.id, now, day)
+    earlier = await replaced_by(uow, record, day)
+    said = await group_post(uow, group, record, day)
+    said = said.model_copy(update={"replaces": earlier is not None})
+    say = Say(group.chat_id, said, Purpose.POST, key=post_key(record), refs={"session": record.id})
+    posted = Outcome((say,), due=await digests_of(uow, now, group, day))
+    return posted + await mark_replaced(uow, group, earlier) if earlier else posted
+
+
+def post_key(record: SessionRecord) -> str:
+    """The key of the letter that is a session's post."""
+    return f"post:{record.id}:{record.revision}"
+
+
+async def replaced_by(uow: Unit, record: SessionRecord, day: date) -> SessionRecord | None:
+    """The posted session that this one is a change of; another day's draft may have grown out of it."""
+    earlier = await uow.sessions.get(record.replaces_id) if record.replaces_id else None
+    return earlier if earlier and earlier.state is SessionState.POSTED and earlier.day == day else None
+
+
+async def mark_replaced(uow: Unit, group: Group, earlier: SessionRecord) -> Outcome:
+    """The earlier post stays to be read, but it says that it was changed, and loses its buttons."""
+    key = post_key(earlier)
+    if await uow.outbox.by_key(key) is None:
+        return Outcome()
+    what = PostReplaced(post=await group_post(uow, group, earlier, earlier.day))
+    return Outcome((Say(group.chat_id, what, Purpose.POST, edits=key, refs={"session": earlier.id}),))
+
+
+async def group_post(uow: Unit, group: Group, record: SessionRecord, day: date) -> GroupPost:
+    """The session as everybody in the group reads it."""
+    session, notes = with_notes(record, group)
+    ready = ready_levels(record.session, catalogue())
+    return GroupPost(
+        session_id=record.id,
+        title=record.session.title,
+        day=day,
+        board=board_of(session, group.units),
+        notes=notes,
+        counts=what_counts(record.session),
+        classes=tuple(shown(one) for one in await meetings_on(uow, group.id, day)),
+        lighter=ready.lighter,
+        no_equipment=ready.no_equipment,
+        units=group.units,
+    )
+
+
+def next_morning(group: Group, now: datetime) -> datetime:
+    """The next six o'clock on the group's clock; in a gap the offset before it counts (RFC 5545 3.3.5)."""
+    local = now.astimezone(zone_of(group))
+    day = local.date() if local.time() < MORNING else local.date() + timedelta(days=1)
+    return datetime.combine(day, MORNING, zone_of(group))

@@ -1,0 +1,181 @@
+"""What is said to the coach about a session, posted or withdrawn, and the post in the group."""
+
+from datetime import date, datetime
+
+from core.desk.classes.says import ClassDate
+from core.desk.outcome import Said
+from core.measures import MassUnit
+from core.notation.values import Corrected
+from core.scaling.values import GroupView, VersionBlock
+from core.values import Value
+
+
+class Unread(Value):
+    """A whole line of the coach's text with something unread in it; `guess`: what may be meant.
+
+    `is_work`: something to do; else plain words to the group. `block`: the one,
+    from 1, that it stands in, and `after` how many of its lines; None for what belongs to a line that was read.
+    """
+
+    line: int
+    text: str
+    guess: str | None = None
+    is_work: bool = False
+    block: int | None = None
+    after: int | None = None
+
+    @property
+    def doubtful(self) -> bool:
+        """Whether it was read, and may not be meant like that: `30 plank`."""
+        return self.is_work and self.block is not None and self.after is None
+
+
+class Marked(Value):
+    """A row of the board as it was read; or, at its place, work of the coach's text that was not."""
+
+    text: str
+    unread: bool = False
+
+
+class ReadBack(Said):
+    """The session as understood, and how it lands on the group.
+
+    `needs`: whom the coach should look at; `held`: those of them whose versions wait for their OK.
+    `post_at`: on the group's clock, which is named by `zone` where the reader goes by another.
+    """
+
+    session_id: int
+    revision: int
+    title: str | None
+    board: tuple[Marked, ...]
+    unread: tuple[Unread, ...]
+    corrected: tuple[Corrected, ...]
+    view: GroupView
+    needs: tuple[str, ...]
+    held: tuple[str, ...]
+    waiting: tuple[str, ...]
+    group: str
+    others: tuple[tuple[int, str], ...]
+    post_at: datetime
+    zone: str | None = None
+
+
+class NothingRead(Said):
+    """Not one block could be read. `unknown`: movements that nobody here knows, where the format was clear."""
+
+    unread: tuple[Unread, ...]
+    unknown: tuple[str, ...] = ()
+
+
+class WillPost(Said):
+    """`at`: on the group's clock, named by `zone` where the reader goes by another."""
+
+    at: datetime
+    zone: str | None
+    group: str
+    session_id: int
+    revision: int
+
+
+class WasPosted(Said):
+    group: str
+    session_id: int
+
+
+class WasDiscarded(Said):
+    pass
+
+
+class NoCoachHere(Said):
+    """A session, pasted by somebody who coaches no group."""
+
+
+class GroupPost(Said):
+    """`counts`: each movement, and what counts as one of it.
+
+    `lighter` and `no_equipment`: ready ways through the session, for those who never ask for their own version.
+    `replaces`: it is a change of an earlier post.
+    """
+
+    session_id: int
+    title: str | None
+    day: date
+    board: str
+    notes: tuple[str, ...]
+    counts: tuple[tuple[str, str], ...] = ()
+    classes: tuple[ClassDate, ...] = ()
+    lighter: tuple[VersionBlock, ...] = ()
+    no_equipment: tuple[VersionBlock, ...] = ()
+    units: MassUnit = MassUnit.KG
+    replaces: bool = False
+
+
+class PostReplaced(Said):
+    """What an earlier post says from now on: itself, and that another one counts."""
+
+    post: GroupPost
+
+
+class AsPosted(Said):
+    """To an athlete whose version waits: the session as the group reads it."""
+
+    post: GroupPost
+
+
+class AmendedAfterPost(Said):
+    """A change in words to what stands in the group already: it follows as a new draft."""
+
+    group: str
+
+
+class AmountCarried(Said):
+    """Another movement was put in a line without a number: what it became, about as long in doing."""
+
+    was: str
+    now: str
+    name: str
+
+
+class NotAmended(Said):
+    """A change in words that can't be carried out as it was said."""
+
+
+class AskWhen(Said):
+    """To the coach: no moment to come was named."""
+
+
+class AskWithdraw(Said):
+    """Nothing is withdrawn without a yes. `changed`: it took the place of an earlier post, which may count again."""
+
+    session_id: int
+    group: str
+    title: str | None
+    day: date
+    changed: bool
+
+
+class SessionKept(Said):
+    """The coach thought better of it."""
+
+
+class WasWithdrawn(Said):
+    """`again`: the earlier post counts again."""
+
+    group: str
+    again: bool
+
+
+class PostWithdrawn(Said):
+    """What the post says from now on: not what was in it, as nobody should do it."""
+
+    title: str | None
+    day: date
+
+
+class SessionWithdrawn(Said):
+    """To somebody who has a version of it and told no score. `again`: the earlier session, if it counts again."""
+
+    group: str
+    title: str | None
+    day: date
+    again: int | None

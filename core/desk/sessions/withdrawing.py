@@ -1,0 +1,124 @@
+"""A coach withdraws a session that stands in the group. Asked for first; scores that were told stay."""
+
+from core.desk.access import admitted
+from core.desk.coached import coached_groups
+from core.desk.coaching.commands import WithdrawSession
+from core.desk.days import RECENT
+from core.desk.errors import AlreadyDone, StalePress, UnknownThing
+from core.desk.outcome import Outcome, Say
+from core.desk.sessions.posting import group_post, post_key, replaced_by
+from core.desk.sessions.says import (
+    AskWithdraw,
+    GroupPost,
+    PostWithdrawn,
+    SessionKept,
+    SessionWithdrawn,
+    WasWithdrawn,
+)
+from core.desk.visit import Visit
+from core.notation.withdrawals import says_withdraw
+from core.store.records import Group, Purpose, SessionRecord, SessionState
+
+
+async def as_withdrawal(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    return await withdraw_newest(visit) if says_withdraw(text) else None
+
+
+async def withdraw_newest(visit: Visit) -> Outcome | None:
+    """Ask about the session that was posted last; None where nothing was posted lately, or by who coaches no group."""
+    groups = await coached_groups(visit)
+    posted = [await visit.uow.sessions.latest_posted(group.id) for group in groups]
+    recent = [one for one in posted if one and one.posted_at and one.posted_at >= visit.now - RECENT]
+    if not recent:
+        return None
+    newest = max(recent, key=lambda one: (one.posted_at or visit.now, one.id))
+    return await withdraw_session(visit, WithdrawSession(session=newest.id))
+
+
+@admitted
+async def withdraw_session(visit: Visit, command: WithdrawSession) -> Outcome:
+    record = await standing_session(visit, command.session)
+    group = await visit.group(record.group_id)
+    earlier = await earlier_ones(visit, record)
+    match command.how:
+        case None:
+            return ask_first(visit, record, group, earlier)
+        case "keep":
+            return visit.told(SessionKept()) + Outcome(settles=True)
+        case "all":
+            return await withdraw(visit, group, (record, *earlier), None)
+    return await withdraw(visit, group, (record,), earlier[0] if earlier else None)
+
+
+async def standing_session(visit: Visit, session_id: int) -> SessionRecord:
+    """A session that stands in its group."""
+    record = await visit.uow.sessions.find(session_id, await visit.group_ids())
+    if record is None:
+        raise UnknownThing
+    if record.state is SessionState.WITHDRAWN:
+        raise AlreadyDone
+    if record.state is not SessionState.POSTED:
+        raise StalePress
+    return record
+
+
+async def earlier_ones(visit: Visit, record: SessionRecord) -> tuple[SessionRecord, ...]:
+    """The posts of the day whose place it took, the newest first."""
+    before = await replaced_by(visit.uow, record, record.day)
+    return (before, *await earlier_ones(visit, before)) if before else ()
+
+
+def ask_first(
+    visit: Visit, record: SessionRecord, group: Group, earlier: tuple[SessionRecord, ...]
+) -> Outcome:
+    asked = AskWithdraw(
+        session_id=record.id,
+        group=group.title,
+        title=record.session.title,
+        day=record.day,
+        changed=bool(earlier),
+    )
+    return visit.told(asked, session=record.id)
+
+
+async def withdraw(
+    visit: Visit, group: Group, gone: tuple[SessionRecord, ...], again: SessionRecord | None
+) -> Outcome:
+    """Nothing leads to what is gone any more. `again`: the earlier post that counts again, as it was."""
+    told = visit.told(WasWithdrawn(group=group.title, again=again is not None))
+    for record in gone:
+        await visit.uow.sessions.withdraw(record.id)
+        told += await rewrite(visit, group, record, PostWithdrawn(title=record.session.title, day=record.day))
+    if again is not None:
+        before = await replaced_by(visit.uow, again, again.day)
+        post = await group_post(visit.uow, group, again, again.day)
+        told += await rewrite(visit, group, again, post.model_copy(update={"replaces": before is not None}))
+    return told + await tell_who_has_it(visit, group, gone[0], again) + Outcome(settles=True)
+
+
+async def rewrite(
+    visit: Visit, group: Group, record: SessionRecord, what: PostWithdrawn | GroupPost
+) -> Outcome:
+    key = post_key(record)
+    if await visit.uow.outbox.by_key(key) is None:
+        return Outcome()
+    return Outcome((Say(group.chat_id, what, Purpose.POST, edits=key, refs={"session": record.id}),))
+
+
+async def tell_who_has_it(
+    visit: Visit, group: Group, record: SessionRecord, again: SessionRecord | None
+) -> Outcome:
+    """An edited message rings nobody's phone, and somebody with a version may be about to train."""
+    said = SessionWithdrawn(
+        group=group.title, title=record.session.title, day=record.day, again=again.id if again else None
+    )
+    says = []
+    for member in await visit.uow.groups.members(group.id):
+        chat = await visit.uow.chats.private_of(member.person_id)
+        if chat is None or await visit.uow.versions.current(record.id, member.person_id) is None:
+            continue
+        if await visit.uow.scores.of_person(record.id, member.person_id):
+            continue
+        key = f"withdrawn:{record.id}:{member.person_id}"
+        says.append(Say(chat.id, said, Purpose.REMINDER, key=key, expires_after=RECENT))
+    return Outcome(tuple(says))

@@ -1,0 +1,241 @@
+"""Text meets taps: each act that can be told, asked or wished, with the use case that carries it out.
+
+All acts of a message go through the unit of work of its visit, and come back as one answer.
+"""
+
+from collections.abc import Awaitable, Callable, Mapping, Sequence
+from typing import Any, Final
+
+from core.desk.coached import coached_groups
+from core.desk.commands import AskHelp
+from core.desk.outcome import Outcome, Say
+from core.desk.talk import acts_of_athletes as ath
+from core.desk.talk import acts_of_coaches as coa
+from core.desk.talk.asked import ANSWERED_BY, keeps
+from core.desk.talk.helping import show_help
+from core.desk.talk.not_got import left_over, not_got, not_yet
+from core.desk.talk.says import NothingWaits, Together
+from core.desk.talk.scene import Scene, scene_of
+from core.desk.talk.understood import BESIDE, in_own_words, matter, understood
+from core.desk.versions.answers import tell_answer
+from core.desk.visit import Visit
+from core.notation.yes_no import calls_it_off
+from core.store.records import OpenQuestion, Purpose
+from core.understanding import acts as a
+from core.understanding.values import Understood
+
+UseCase = Callable[[Visit, Any, Scene], Awaitable[Outcome | None]]
+
+USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
+    # an athlete tells
+    a.Has: ath.got,
+    a.Got: ath.got,
+    a.Lost: ath.lost,
+    a.Spares: ath.spares,
+    a.Condition: ath.spares,
+    a.Hurt: ath.hurt,
+    a.WellAgain: ath.well_again,
+    a.Well: ath.well,
+    a.Weighs: ath.weighs,
+    a.Can: ath.can,
+    a.Scored: ath.scored,
+    a.Corrects: ath.corrects,
+    a.Effort: ath.effort,
+    a.Sore: ath.sore,
+    a.HasMinutes: ath.short,
+    a.Sick: ath.sick,
+    a.HomeAgain: ath.at_home,
+    a.BackAfter: ath.back,
+    a.WantsEasy: ath.lines,
+    a.TooHard: ath.lines,
+    a.TooEasy: ath.lines,
+    a.Swap: ath.lines,
+    a.Skips: ath.skips,
+    # an athlete asks
+    a.MyVersion: ath.version,
+    a.Why: ath.version,
+    a.HowLong: ath.how_long,
+    a.HowToPace: ath.how_long,
+    a.HowTo: ath.how_to,
+    a.Board: ath.board,
+    a.WhenIsClass: ath.classes,
+    a.ClassLink: ath.classes,
+    a.MyData: ath.me,
+    a.Help: ath.help_,
+    # an athlete wishes
+    a.JoinsClass: ath.classes,
+    a.LeavesClass: ath.classes,
+    a.Remind: ath.remind,
+    a.NoReminders: ath.reminders,
+    a.Quiet: ath.quiet,
+    a.Zone: ath.reminders,
+    a.Units: ath.me,
+    a.ToCoach: ath.to_coach,
+    a.ForgetMe: ath.forget,
+    a.ExportMe: ath.export,
+    # a coach
+    a.TellsSession: coa.session,
+    a.Edit: coa.edit,
+    a.Post: coa.post,
+    a.Withdraw: coa.withdraw,
+    a.TellsClass: ath.classes,
+    a.ClassChange: ath.classes,
+    a.ClassOff: ath.classes,
+    a.Order: coa.look,
+    a.HowIs: coa.look,
+    a.NoteFault: coa.note_fault,
+    a.WhoReported: coa.who_reported,
+    a.WhoNeedsMe: coa.who_needs_me,
+    a.Roster: coa.roster,
+    # everybody
+    a.Thanks: ath.thanks,
+    a.Greeting: ath.greeting,
+}
+
+
+async def do_as_told(visit: Visit, text: str, replied_to: int | None) -> Outcome:
+    """Whatever of the words can be understood is done or answered, the rest is quoted: always an answer."""
+    if not any(one.isalnum() for one in text):
+        return await show_help(visit, AskHelp())
+    if calls_it_off(text) and await visit.memberships():
+        return visit.told(NothingWaits())
+    scene = await scene_of(visit, text, replied_to)
+    told = await understood(visit, text, scene.record.session if scene.record else None)
+    outcome, unread = await carry_out(visit, told.acts, scene)
+    if outcome is None and await coached_groups(visit):
+        own = matter(in_own_words(text, scene.record.session if scene.record else None))
+        outcome, _ = await carry_out(visit, [act for act in own if act.act in SAID_OF_ONESELF], scene)
+    if outcome is None:
+        return await not_got(visit, told.unread, near(told), scene)
+    left = (*unread, *told.unread)
+    return as_one(visit, outcome + (await left_over(visit, left) if left else Outcome()))
+
+
+# They tell of one score together: its readers take them as a whole.
+OF_ONE_SCORE: Final = frozenset(
+    {
+        "scored",
+        "corrects",
+        "hurt",
+        "sore",
+        "nothing_hurt",
+        "effort",
+        "did_as_written",
+        "did_scaled",
+        "agrees",
+        "declines",
+    }
+    | {"too_hard", "too_easy"}
+)
+
+
+# Whatever else is asked, these are about something else; the question stays open.
+AT_ANY_TIME: Final = frozenset({"home_again", "no_reminders", "class_link"})
+
+
+async def as_clear_acts(visit: Visit, text: str, replied_to: int | None) -> Outcome | None:
+    """What is heard before the open question: something that answers none, or several things told in one message.
+
+    None for a coach's words, for one act that may be an answer, and where not all can be taken.
+    """
+    if "\n" in text.strip() or await keeps(visit, "any_time") or await coached_groups(visit):
+        return None
+    scene = await scene_of(visit, text, replied_to)
+    question = await visit.uow.questions.open_in(visit.chat)
+    told = in_own_words(text, scene.record.session if scene.record else None, question)
+    acts = matter(told)
+    names = {act.act for act in acts}
+    if names and names <= AT_ANY_TIME and not told.unread:
+        outcome, _ = await carry_out(visit, acts, scene)
+        return outcome and as_one(visit, outcome)
+    if len(names) < 2 or names <= OF_ONE_SCORE or any(type(act) not in USE_CASES for act in acts):  # noqa: PLR2004
+        return None
+    return None if await keeps(visit, "several") else await all_of_them(visit, told, scene, question)
+
+
+async def all_of_them(
+    visit: Visit, told: Understood, scene: Scene, question: OpenQuestion | None
+) -> Outcome | None:
+    """First what is beside the open question, then its answer, as that goes on to the version."""
+    acts = matter(told)
+    answers = answering(question, acts)
+    if answers is None:
+        return None
+    outcome, unread = await carry_out(visit, [act for act in acts if act not in answers], scene)
+    answered = await tell_answer(visit, question.refs, in_words(answers)) if question and answers else None
+    done = (outcome or Outcome()) + (answered or Outcome())
+    left = (*unread, *told.unread, *(() if answered else (act.text for act in answers)))
+    if outcome is None and answered is None:
+        return None
+    return as_one(visit, done + (await left_over(visit, left) if left else Outcome()))
+
+
+def answering(question: OpenQuestion | None, acts: Sequence[a.AnyAct]) -> tuple[a.AnyAct, ...] | None:
+    """The acts that answer what is open; none where nothing is, and None where none of them does."""
+    if question is None:
+        return ()
+    return tuple(act for act in acts if act.act in ANSWERED_BY[question.kind]) or None
+
+
+def in_words(acts: Sequence[a.AnyAct]) -> str:
+    return ", ".join(act.text for act in acts)
+
+
+# Of these a coach speaks as anybody does who trains.
+SAID_OF_ONESELF: Final = frozenset(
+    {
+        "my_version",
+        "board",
+        "when_is_class",
+        "class_link",
+        "home_again",
+        "remind",
+        "no_reminders",
+        "quiet",
+        "zone",
+        "units",
+    }
+    | {"forget_me", "export_me", "my_data", "help", "how_to"}
+)
+
+
+def near(told: Understood) -> tuple[str, ...]:
+    """The names of the acts that the words may have been."""
+    return tuple(dict.fromkeys((*told.between, *(act.act for act in told.acts))))
+
+
+async def carry_out(
+    visit: Visit, acts: Sequence[a.AnyAct], scene: Scene
+) -> tuple[Outcome | None, tuple[str, ...]]:
+    """What came of the acts, in their order, and the words of those of which nothing came."""
+    outcome: Outcome | None = None
+    unread = []
+    for act in acts:
+        done = await one_done(visit, act, scene)
+        if done is not None:
+            outcome = (outcome or Outcome()) + done
+        elif act.act not in BESIDE:
+            unread.append(act.text)
+    return outcome, tuple(unread)
+
+
+async def one_done(visit: Visit, act: a.AnyAct, scene: Scene) -> Outcome | None:
+    use_case = USE_CASES.get(type(act))
+    done = await use_case(visit, act, scene) if use_case else None
+    return done or await not_yet(visit, act)
+
+
+def as_one(visit: Visit, outcome: Outcome) -> Outcome:
+    """All that is plainly answered to the visitor, as one message; a version with its buttons stands behind it."""
+    own = [one for one in outcome.says if is_plain(visit, one)]
+    if len(own) < 2:  # noqa: PLR2004 - there is nothing to join
+        return outcome
+    refs = {name: number for one in own for name, number in one.refs.items()}
+    joined = Say(visit.chat, Together(parts=tuple(one.what for one in own)), refs=refs)
+    others = tuple(one for one in outcome.says if one not in own)
+    return Outcome((joined, *others), outcome.due, outcome.toast, outcome.settles, outcome.becomes)
+
+
+def is_plain(visit: Visit, say: Say) -> bool:
+    special = say.key or say.subject or say.edits or say.expires_after
+    return say.to == visit.chat and say.purpose is Purpose.ANSWER and not special

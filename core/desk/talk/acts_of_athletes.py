@@ -1,0 +1,244 @@
+"""What an athlete's words do: each act with its use case, the same that its button has."""
+
+from typing import Final
+
+from core.athletes.equipment import at, with_more
+from core.athletes.values import Evidence, SetName
+from core.desk.classes.coming import see_classes
+from core.desk.classes.commands import AboutReminders, SeeClasses, SetLead, SetQuiet
+from core.desk.classes.habits import about_reminders, set_lead, set_quiet
+from core.desk.commands import AboutMe, AskHelp, MyVersion, RateEffort, SeeBoard
+from core.desk.days import today_in
+from core.desk.outcome import Outcome
+from core.desk.profile.abilities import keep_shown
+from core.desk.profile.commands import ExportMine, ForgetMe
+from core.desk.profile.conditions import keep_spared
+from core.desk.profile.furnishing import changed_things
+from core.desk.profile.furnishing import keep as keep_things
+from core.desk.profile.own import export_mine, forget_me
+from core.desk.profile.weighing import keep_mass
+from core.desk.says import Kindness, Welcome
+from core.desk.scores.correcting import correct_score
+from core.desk.scores.scoreboard import see_board
+from core.desk.scores.whose import own_score
+from core.desk.talk.explaining import explain
+from core.desk.talk.helping import about_me, show_help
+from core.desk.talk.passing_on import offer
+from core.desk.talk.says import HowLongItIs
+from core.desk.talk.scene import Scene
+from core.desk.today.different import as_usual, be_short, be_sore
+from core.desk.today.easing import be_back
+from core.desk.today.elsewhere import home_again
+from core.desk.today.felt import just_scored
+from core.desk.today.pain import tell_over, tell_pain
+from core.desk.today.reports import rate_effort
+from core.desk.today.says import AskMinutes, AskSick, AskSore
+from core.desk.versions.adjusting import change_lines
+from core.desk.versions.answers import units_typed
+from core.desk.versions.commands import AsUsual, BeBack, BeShort, BeSore, ChangeLines
+from core.desk.versions.version import my_version
+from core.desk.visit import Visit
+from core.notation.complaints import ToldPain
+from core.notation.equipment_changes import EquipmentChange
+from core.notation.sides import read_sides
+from core.sessions.length import minutes_of
+from core.understanding import acts as a
+
+_HOME: Final[SetName] = "home"
+
+
+async def got(visit: Visit, act: a.Has | a.Got, _: Scene) -> Outcome | None:
+    """What came is added to what is there."""
+    place = (act.place if isinstance(act, a.Has) else None) or _HOME
+    if not await visit.uow.consents.given(visit.person.id):
+        return None
+    profile = await visit.profile()
+    after = with_more(at(profile, place) or (), act.equipment)
+    return await keep_things(
+        visit, profile, place, after, EquipmentChange(place=place, came=tuple(act.equipment))
+    )
+
+
+async def lost(visit: Visit, act: a.Lost, _: Scene) -> Outcome | None:
+    """None where it was never there."""
+    if not await visit.uow.consents.given(visit.person.id):
+        return None
+    profile = await visit.profile()
+    change = EquipmentChange(went=tuple(act.equipment))
+    after = changed_things(at(profile, _HOME) or (), change)
+    return None if after is None else await keep_things(visit, profile, _HOME, after, change)
+
+
+async def spares(visit: Visit, act: a.Spares | a.Condition, _: Scene) -> Outcome | None:
+    return await keep_spared(visit, act.limits, act.text) if await visit.memberships() else None
+
+
+async def hurt(visit: Visit, act: a.Hurt, _: Scene) -> Outcome | None:
+    memberships = await visit.memberships()
+    if not memberships or not act.limits:
+        return None
+    await visit.must_consent()
+    told = ToldPain("hurts", act.limits, read_sides(act.text))
+    return await tell_pain(visit, told, act.text, await visit.group(memberships[0].group_id))
+
+
+async def well_again(visit: Visit, act: a.WellAgain, scene: Scene) -> Outcome | None:
+    memberships = await visit.memberships()
+    if not memberships or not act.limits:
+        return await well(visit, act, scene)
+    await visit.must_consent()
+    group = await visit.group(memberships[0].group_id)
+    return await tell_over(visit, ToldPain("over", act.limits, {}), act.text, group)
+
+
+async def well(visit: Visit, _: a.Act, scene: Scene) -> Outcome | None:
+    if scene.record is None or scene.version is None or not (await visit.profile()).different:
+        return None
+    return await as_usual(visit, AsUsual(session=scene.record.id))
+
+
+async def weighs(visit: Visit, act: a.Weighs, _: Scene) -> Outcome | None:
+    return await keep_mass(visit, await visit.profile(), act.body_mass_kg, act.text)
+
+
+async def can(visit: Visit, act: a.Can, _: Scene) -> Outcome | None:
+    """None where no number of a movement was told."""
+    memberships = await visit.memberships()
+    if not memberships or act.movement is None or act.reps is None:
+        return None
+    on = today_in(await visit.group(memberships[0].group_id), visit.now)
+    told = Evidence(movement=act.movement, on=on, reps=act.reps, load_kg=act.load_kg)
+    return await keep_shown(visit, told, units_typed(act.text) or (await visit.profile()).units)
+
+
+async def scored(visit: Visit, act: a.Scored, scene: Scene) -> Outcome | None:
+    """Somebody else's is theirs to tell."""
+    if act.person is not None or scene.record is None:
+        return None
+    return await own_score(visit, act.text, scene.replied_to)
+
+
+async def corrects(visit: Visit, act: a.Corrects, scene: Scene) -> Outcome | None:
+    return await correct_score(visit, act.text, scene.replied_to) if scene.record else None
+
+
+async def effort(visit: Visit, act: a.Effort, scene: Scene) -> Outcome | None:
+    record = await just_scored(visit, scene.replied_to, named=True)
+    return (
+        await rate_effort(visit, RateEffort(session=record.id, effort=round(act.value))) if record else None
+    )
+
+
+async def sore(visit: Visit, act: a.Sore, scene: Scene) -> Outcome | None:
+    if scene.version is None:
+        return None
+    if act.where is None:
+        return visit.told(AskSore(version_id=scene.version))
+    return await be_sore(visit, BeSore(version=scene.version, where=act.where))
+
+
+async def short(visit: Visit, act: a.HasMinutes, scene: Scene) -> Outcome | None:
+    if scene.version is None:
+        return None
+    if act.minutes is None:
+        return visit.told(AskMinutes(version_id=scene.version))
+    return await be_short(visit, BeShort(version=scene.version, minutes=act.minutes))
+
+
+async def sick(visit: Visit, _: a.Sick, scene: Scene) -> Outcome | None:
+    return visit.told(AskSick(version_id=scene.version)) if scene.version else None
+
+
+async def at_home(visit: Visit, _: a.HomeAgain, __: Scene) -> Outcome | None:
+    return await home_again(visit)
+
+
+async def back(visit: Visit, _: a.BackAfter, scene: Scene) -> Outcome | None:
+    return await be_back(visit, BeBack(version=scene.version)) if scene.version else None
+
+
+async def lines(visit: Visit, _: a.Act, scene: Scene) -> Outcome | None:
+    """Which line it is, and what is wrong with it, is tapped."""
+    return await change_lines(visit, ChangeLines(version=scene.version)) if scene.version else None
+
+
+async def version(visit: Visit, _: a.Act, __: Scene) -> Outcome | None:
+    return await my_version(visit, MyVersion())
+
+
+async def how_long(visit: Visit, act: a.HowLong | a.HowToPace, scene: Scene) -> Outcome | None:
+    """What the session says of itself; how long it takes whom isn't known yet."""
+    if scene.record is None:
+        return None
+    minutes, capped = minutes_of(scene.record.session)
+    aims = [block.aim for block in scene.record.session.blocks if block.aim and block.aim.of == "score"]
+    aim = (aims[0].low, aims[0].high) if aims else None
+    paced = isinstance(act, a.HowToPace)
+    return visit.told(HowLongItIs(minutes=minutes, capped=capped, aim=aim, paced=paced))
+
+
+async def how_to(visit: Visit, act: a.HowTo, _: Scene) -> Outcome | None:
+    return await explain(visit, act.movement) if act.movement else None
+
+
+async def board(visit: Visit, _: a.Board, scene: Scene) -> Outcome | None:
+    return await see_board(visit, SeeBoard(session=scene.record.id if scene.record else None))
+
+
+async def classes(visit: Visit, _: a.Act, __: Scene) -> Outcome | None:
+    return await see_classes(visit, SeeClasses())
+
+
+async def remind(visit: Visit, act: a.Remind, scene: Scene) -> Outcome | None:
+    if act.minutes_before is None:
+        return await reminders(visit, act, scene)
+    return await set_lead(visit, SetLead(minutes=act.minutes_before))
+
+
+async def reminders(visit: Visit, _: a.Act, __: Scene) -> Outcome | None:
+    return await about_reminders(visit, AboutReminders()) if await visit.memberships() else None
+
+
+async def quiet(visit: Visit, act: a.Quiet, scene: Scene) -> Outcome | None:
+    if act.since is None or act.to is None:
+        return await reminders(visit, act, scene)
+    return await set_quiet(visit, SetQuiet(start=minute(act.since), end=minute(act.to)))
+
+
+def minute(clock: str) -> int:
+    """`22:30` as minutes of the day."""
+    hour, _, past = clock.partition(":")
+    return int(hour) * 60 + int(past or 0)
+
+
+async def me(visit: Visit, _: a.Act, __: Scene) -> Outcome | None:
+    return await about_me(visit, AboutMe())
+
+
+async def forget(visit: Visit, _: a.ForgetMe, __: Scene) -> Outcome | None:
+    return await forget_me(visit, ForgetMe())
+
+
+async def export(visit: Visit, _: a.ExportMe, __: Scene) -> Outcome | None:
+    return await export_mine(visit, ExportMine())
+
+
+async def to_coach(visit: Visit, act: a.ToCoach, _: Scene) -> Outcome | None:
+    """In their words, with their yes."""
+    return await offer(visit, (act.text,), agreed=False)
+
+
+async def help_(visit: Visit, _: a.Help, __: Scene) -> Outcome | None:
+    return await show_help(visit, AskHelp())
+
+
+async def skips(visit: Visit, _: a.Skips, __: Scene) -> Outcome | None:
+    return visit.told(Kindness(talk="away")) if await visit.memberships() else None
+
+
+async def thanks(visit: Visit, _: a.Thanks, __: Scene) -> Outcome | None:
+    return visit.told(Welcome())
+
+
+async def greeting(visit: Visit, _: a.Greeting, __: Scene) -> Outcome | None:
+    return visit.told(Kindness(talk="hello")) if await visit.memberships() else None

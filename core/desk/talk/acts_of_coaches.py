@@ -1,0 +1,97 @@
+"""What a coach's words do: each act with its use case, the same that its button has."""
+
+from core.desk.coached import coached_athletes, coached_groups, coached_ids
+from core.desk.coaching.commands import SeeNeeds
+from core.desk.coaching.overseeing import see_needs
+from core.desk.coaching.says import FaultUnclear
+from core.desk.commands import DraftSession
+from core.desk.errors import AlreadyDone
+from core.desk.outcome import Outcome
+from core.desk.sessions.drafting import posting
+from core.desk.sessions.posting import draft_session
+from core.desk.sessions.says import NotAmended
+from core.desk.sessions.withdrawing import withdraw_newest
+from core.desk.talk.asides import who_is_in
+from core.desk.talk.says import NobodyNeedsYou, WhoTrains
+from core.desk.talk.scene import Scene
+from core.desk.versions.holding import look_by_name
+from core.desk.visit import Visit
+from core.movements.lookup import catalogue
+from core.notation.people import find_name
+from core.notation.session import read_session
+from core.store.records import Membership, Role
+from core.understanding import acts as a
+
+
+async def session(visit: Visit, act: a.TellsSession, _: Scene) -> Outcome | None:
+    """None where nobody could do anything of it."""
+    if not read_session(act.text, catalogue()).holds_work:
+        return None
+    return await draft_session(visit, DraftSession(text=act.text))
+
+
+async def edit(visit: Visit, _: a.Edit, __: Scene) -> Outcome | None:
+    """What can be carried out was read before; here it is only said how to write it."""
+    draft = await visit.uow.sessions.newest_unposted(visit.person.id, await coached_ids(visit))
+    return visit.told(NotAmended()) if draft else None
+
+
+async def post(visit: Visit, act: a.Post, _: Scene) -> Outcome | None:
+    draft = await visit.uow.sessions.newest_unposted(visit.person.id, await coached_ids(visit))
+    return await posting(visit, draft, act.when or "") if draft else None
+
+
+async def withdraw(visit: Visit, _: a.Withdraw, __: Scene) -> Outcome | None:
+    return await withdraw_newest(visit)
+
+
+async def look(visit: Visit, act: a.Order | a.HowIs, _: Scene) -> Outcome | None:
+    """Their version, where each line can be changed by a tap: what is ordered in words isn't carried out unseen."""
+    athlete = await athlete_named(visit, act.person)
+    return await look_by_name(visit, athlete) if athlete else None
+
+
+async def note_fault(visit: Visit, act: a.NoteFault, _: Scene) -> Outcome | None:
+    athlete = await athlete_named(visit, act.person)
+    if athlete is None:
+        return None
+    return visit.told(FaultUnclear(athlete=athlete.person.name, movement=act.movement))
+
+
+async def athlete_named(visit: Visit, name: str) -> Membership | None:
+    athletes = await coached_athletes(visit)
+    found = find_name(name, athletes)
+    return athletes[found.name] if found else None
+
+
+async def who_reported(visit: Visit, act: a.WhoReported, _: Scene) -> Outcome | None:
+    told = [await who_is_in(visit, group, act.text) for group in await coached_groups(visit)]
+    outcome = Outcome()
+    for one in told:
+        outcome += visit.told(one)
+    return outcome if told else None
+
+
+async def roster(visit: Visit, _: a.Roster, __: Scene) -> Outcome | None:
+    groups = [
+        (
+            group.title,
+            tuple(one.person.name for one in await visit.uow.groups.members(group.id, role=Role.ATHLETE)),
+        )
+        for group in await coached_groups(visit)
+    ]
+    return visit.told(WhoTrains(groups=tuple(groups))) if groups else None
+
+
+async def who_needs_me(visit: Visit, _: a.WhoNeedsMe, __: Scene) -> Outcome | None:
+    """Of what is about to be posted, else of what was posted last."""
+    groups = await coached_groups(visit)
+    record = await visit.uow.sessions.newest_unposted(visit.person.id, await coached_ids(visit))
+    if record is None and groups:
+        record = await visit.uow.sessions.latest_posted(groups[0].id)
+    if record is None:
+        return None
+    try:
+        return await see_needs(visit, SeeNeeds(session=record.id, revision=record.revision))
+    except AlreadyDone:
+        return visit.told(NobodyNeedsYou())

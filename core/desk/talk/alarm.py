@@ -1,0 +1,145 @@
+"""A stop sign in any message: help first, no session until cleared, and a way out for who was misunderstood.
+
+Design section 7: any symptom keeps everybody from a session until they are cleared. What was only asked about counts
+as told until they say that it isn't theirs, and that they had none of the signs.
+"""
+
+from collections.abc import Mapping
+from typing import Any, Final, Literal
+
+from core.athletes.values import Branch, Profile
+from core.desk.access import admitted
+from core.desk.commands import SayCleared, SayMisunderstood, TellSigns
+from core.desk.errors import StalePress
+from core.desk.joining.entering import is_asked, keep_branch, say_cleared
+from core.desk.joining.entry import ask_screening
+from core.desk.joining.says import AskSigns, HelpThem, NotCleared, StopNow
+from core.desk.outcome import Outcome
+from core.desk.versions.version import version_in
+from core.desk.visit import Visit
+from core.notation.alarm import Alarm, name_others, read_alarm, read_birth_sign
+from core.notation.yes_no import read_yes_no, says_cleared, says_only_asking
+from core.store.records import Membership
+
+# The kind of open question that asks whether they had any of the signs themselves.
+SIGNS: Final = "signs"
+# The limits with stop signs of their own.
+EXPECTING: Final = frozenset({"pregnancy", "after-birth"})
+
+
+async def raise_alarm(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """Told or asked about, their sessions wait; somebody else's needs help, and nothing more."""
+    alarm = await alarm_in(visit, text)
+    if alarm is None:
+        return None
+    if alarm == "other":
+        return visit.told(HelpThem())
+    groups = await hold_if_known(visit)
+    return visit.told(stop(groups[0].group_id if groups else None, alarm))
+
+
+async def alarm_in(visit: Visit, text: str) -> Alarm | Literal["expecting"] | None:
+    """A stop sign, those of a pregnancy among them where they may be meant; of somebody named, it is theirs."""
+    alarm = read_alarm(text)
+    if alarm is not None and alarm != "other":
+        return read_alarm(name_others(text, await names_of_others(visit)))
+    sign = read_birth_sign(text) if alarm is None else None
+    if sign == "sign" or (sign and EXPECTING & set((await visit.profile()).limits or ())):
+        return "expecting"
+    return alarm
+
+
+async def names_of_others(visit: Visit) -> frozenset[str]:
+    """First and whole names of all who train with the visitor; not one that is their own, too."""
+    members = [
+        member.person
+        for group in await visit.memberships()
+        for member in await visit.uow.groups.members(group.group_id)
+        if member.person.id != visit.person.id
+    ]
+    return frozenset(name for one in members for name in called(one.name)) - frozenset(
+        called(visit.person.name)
+    )
+
+
+def called(name: str) -> tuple[str, ...]:
+    """Longest first: `Bo Larsen`, `Bo`."""
+    return tuple(dict.fromkeys((name, *name.split()[:1])))
+
+
+def stop(group: int | None, alarm: str) -> StopNow:
+    return StopNow(group=group, asked=alarm == "asked", expecting=alarm == "expecting")
+
+
+async def hold_if_known(visit: Visit) -> list[Membership]:
+    """Hold the sessions of whoever consented; returns their groups."""
+    groups = await visit.memberships()
+    if groups and await visit.uow.consents.given(visit.person.id):
+        await hold(visit, await visit.profile())
+    return groups
+
+
+async def hold(visit: Visit, profile: Profile) -> None:
+    if profile.branch is not Branch.SYMPTOMS:
+        before = profile.model_copy(update={"before_alarm": profile.branch})
+        await visit.uow.profiles.save(visit.person.id, before, visit.now)
+    await keep_branch(visit, Branch.SYMPTOMS, profile.screened_on and visit.now.date())
+
+
+async def as_way_out(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """`I was only asking`, `my doctor has cleared me`: what the buttons say, in words."""
+    asking, cleared = says_only_asking(text), says_cleared(text)
+    if (
+        not (asking or cleared)
+        or (await visit.profile()).branch is not Branch.SYMPTOMS
+        or await is_asked(visit)
+    ):
+        return None
+    groups = await visit.memberships()
+    if not groups:
+        return None
+    if cleared:
+        return await say_cleared(visit, SayCleared(group=groups[0].group_id))
+    return await say_misunderstood(visit, SayMisunderstood(group=groups[0].group_id))
+
+
+@admitted
+async def say_misunderstood(visit: Visit, command: SayMisunderstood) -> Outcome:
+    """Only who had none of the signs trains again; so they are asked, once."""
+    if (await visit.profile()).branch is not Branch.SYMPTOMS:
+        raise StalePress
+    return await ask_signs(visit, command.group) + Outcome(settles=True)
+
+
+async def ask_signs(visit: Visit, group: int, *, again: bool = False) -> Outcome:
+    await visit.uow.questions.ask(visit.chat, SIGNS, {"group": group}, visit.now)
+    return visit.told(AskSigns(group=group, again=again))
+
+
+async def tell_signs_in_words(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
+    had = read_yes_no(text)
+    if had is None:
+        return await ask_signs(visit, refs["group"], again=True)
+    return await tell_signs(visit, TellSigns(group=refs["group"], had=had))
+
+
+@admitted
+async def tell_signs(visit: Visit, command: TellSigns) -> Outcome:
+    """Without any, all is as it was before; who hadn't answered the first questions goes on with them."""
+    await visit.must_consent()
+    profile = await visit.profile()
+    if profile.branch is not Branch.SYMPTOMS:
+        raise StalePress
+    await visit.uow.questions.close(visit.chat)
+    if command.had:
+        return visit.told(NotCleared(group=command.group, branch=profile.branch)) + Outcome(settles=True)
+    await let_go(visit, profile)
+    if profile.before_alarm is None:
+        return await ask_screening(visit, command.group, "") + Outcome(settles=True)
+    return await version_in(visit, command.group) + Outcome(settles=True)
+
+
+async def let_go(visit: Visit, profile: Profile) -> None:
+    before = profile.before_alarm
+    facts = {"branch": before, "screening": before.screening if before else None, "before_alarm": None}
+    await visit.uow.profiles.save(visit.person.id, profile.model_copy(update=facts), visit.now)

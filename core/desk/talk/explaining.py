@@ -1,0 +1,46 @@
+"""What a word means, and how a movement is done, for whoever asks in words."""
+
+from core.desk.outcome import Outcome
+from core.desk.says import Explained
+from core.desk.versions.says import HowTo
+from core.desk.versions.version import session_meant
+from core.desk.versions.waiting import seen_by
+from core.desk.visit import Visit
+from core.movements.lookup import Named, catalogue
+from core.notation.explaining import movement_asked, term_asked
+
+
+async def as_explained(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """An open question stays open."""
+    term = term_asked(text)
+    if term is not None:
+        return visit.told(Explained(term=term))
+    asked = movement_asked(text)
+    return await explain(visit, asked) if asked else None
+
+
+async def explain(visit: Visit, movement: str) -> Outcome | None:
+    """How it is done, the way that they have it; None for what nobody knows here."""
+    named = catalogue().by_name(movement)
+    if named is None:
+        return None
+    return visit.told(HowTo(variants=(await own_way(visit, named) or first_way(named),)))
+
+
+async def own_way(visit: Visit, named: Named) -> tuple[str, str] | None:
+    """The way that they have it today, also where it stands in for what they ask about."""
+    record = await session_meant(visit, None)
+    version = await seen_by(visit, record, visit.person) if record else None
+    if record is None or version is None:
+        return None
+    lines = [line for block in version.version.blocks for line in block.lines]
+    written = [line for block in record.session.blocks for line in block.lines]
+    own = next((one for one in lines if one.movement == named.movement.id), None)
+    pairs = zip(written, lines, strict=False) if len(written) == len(lines) else ()
+    instead = next((mine for theirs, mine in pairs if theirs.movement == named.movement.id), None)
+    way = own or instead
+    return (way.movement, way.variant) if way and way.movement else None
+
+
+def first_way(named: Named) -> tuple[str, str]:
+    return named.movement.id, (named.variant or named.movement.variants[0]).id

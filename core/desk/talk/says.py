@@ -1,0 +1,120 @@
+"""What is said back to words: several things as one, what was left over or not understood, words for the coach."""
+
+from datetime import date
+from typing import Literal
+
+from core.desk.outcome import Said
+from core.values import Value
+
+# What can be tapped in place of words that weren't understood.
+Nearest = Literal[
+    "version", "lines", "today", "board", "classes", "equipment", "limits", "weight", "reminders", "me", "export",
+    "forget", "needs", "scores",
+]  # fmt: skip
+
+
+class Together(Said):
+    """Several things said as one message."""
+
+    parts: tuple[Said, ...]
+
+
+class LeftOver(Said):
+    """Words of a message of which something else was taken. `word`: what may be passed on to the coach."""
+
+    words: tuple[str, ...]
+    word: int | None = None
+
+
+class NotGot(Said):
+    """Nothing of it was understood. `nearest`: the next things it may be; `word`: as in LeftOver.
+
+    `session`, `version`, `revision`: what the buttons speak of.
+    """
+
+    words: str
+    nearest: tuple[Nearest, ...] = ()
+    word: int | None = None
+    session: int | None = None
+    version: int | None = None
+    revision: int = 0
+
+
+class NotYet(Said):
+    """It was understood, and there is no way to do it so far. `act`: what was told, asked or wished."""
+
+    act: str
+    word: int | None = None
+
+
+class NothingWaits(Said):
+    """To a `no` or `cancel` while nothing is asked."""
+
+
+class NobodyNeedsYou(Said):
+    """To a coach who asked whom to look at."""
+
+
+class WhoTrains(Said):
+    """To a coach who asked who is in: of each group its title and its athletes, first come first."""
+
+    groups: tuple[tuple[str, tuple[str, ...]], ...]
+
+
+class HowLongItIs(Said):
+    """What the session itself says of its length: minutes of its parts, as far as they are told.
+
+    `capped`: they are the most there is. `own`: they are of the asker's version. `paced`: how to go about it was asked.
+    """
+
+    minutes: float | None
+    capped: bool
+    aim: tuple[float | None, float | None] | None = None
+    paced: bool = False
+
+
+class WordShown(Value):
+    """`passed`: the coach sees it."""
+
+    id: int
+    on: date
+    text: str
+    passed: bool
+
+
+class OfferWord(Said):
+    """To the athlete: whether the coach shall read their words, and of which group where they are in several.
+
+    `unread`: nobody here could read them.
+    """
+
+    word: int
+    text: str
+    unread: bool = True
+    groups: tuple[tuple[int, str], ...] = ()
+
+
+class WordPassed(Said):
+    """To the athlete: their coach in `group` reads it as they wrote it. `unread`: as nobody here could."""
+
+    word: int
+    text: str
+    group: str
+    unread: bool = False
+
+
+class WordForgotten(Said):
+    """To the athlete: it is gone."""
+
+
+class MyWords(Said):
+    """To the athlete: what they said for their coach."""
+
+    words: tuple[WordShown, ...]
+
+
+class AthleteSays(Said):
+    """To the coach: words that an athlete wants them to read."""
+
+    athlete: str
+    text: str

@@ -1,0 +1,396 @@
+"""Free text: a reply to something > the answer to the open question > a session or score > help."""
+
+import re
+from collections.abc import Awaitable, Callable, Mapping
+from dataclasses import replace
+from typing import Any, Final
+
+from core.athletes.values import Branch
+from core.desk.access import admitted
+from core.desk.classes.habits import tell_habit
+from core.desk.classes.in_words import as_class_words
+from core.desk.classes.setting_up import tell_class_again
+from core.desk.coached import WhoIsMeant, coached_groups
+from core.desk.coaching.leeway import as_leeway
+from core.desk.coaching.noting import WORDS, tell_fault_words
+from core.desk.coaching.overseeing import answer_coach
+from core.desk.coaching.says import AskWho, Namesake
+from core.desk.commands import (
+    AskHelp,
+    ComeBack,
+    DraftSession,
+    MeanMember,
+    MeanSession,
+    Reach,
+    SendNoText,
+    Tell,
+)
+from core.desk.days import zone_of
+from core.desk.errors import StalePress
+from core.desk.joining.entering import as_adult_after_all, tell_consent, tell_screening
+from core.desk.joining.entry import CONSENT, ENTRY, SCREENING, ask_entry_again
+from core.desk.joining.groups import tell_units, tell_zone
+from core.desk.joining.says import NotCleared
+from core.desk.outcome import Outcome
+from core.desk.profile.abilities import as_ability
+from core.desk.profile.conditions import as_condition
+from core.desk.profile.furnishing import SET, as_equipment_change, as_sharing, tell_set
+from core.desk.profile.weighing import as_weighing
+from core.desk.says import NotText
+from core.desk.scores.correcting import as_correction
+from core.desk.scores.says import AskWhichScore
+from core.desk.scores.taking import WhichSession
+from core.desk.scores.tolerating import as_tolerance
+from core.desk.scores.whose import as_score_of_somebody, own_score, tell_about_score
+from core.desk.sessions.amending import as_amendment
+from core.desk.sessions.drafting import as_draft_order
+from core.desk.sessions.posting import draft_session
+from core.desk.sessions.withdrawing import as_withdrawal
+from core.desk.talk.acts import as_clear_acts, do_as_told
+from core.desk.talk.alarm import SIGNS, as_way_out, raise_alarm, tell_signs_in_words
+from core.desk.talk.asides import as_how_it_goes, as_thanks, as_who_is_in, be_kind
+from core.desk.talk.asked import OfScore, asked_in
+from core.desk.talk.explaining import as_explained
+from core.desk.talk.helping import show_help
+from core.desk.talk.in_group import session_replied_to
+from core.desk.talk.passing_on import as_for_coach, as_own_words
+from core.desk.talk.privacy import as_privacy
+from core.desk.today.breaks import BREAK
+from core.desk.today.easing import as_easing, tell_break
+from core.desk.today.easy_weeks import as_easy_week
+from core.desk.today.elsewhere import as_elsewhere
+from core.desk.today.feeling import as_feeling
+from core.desk.today.felt import as_all_told, as_felt
+from core.desk.today.pain import as_complaint, as_stiffness
+from core.desk.today.reports import tell_where
+from core.desk.today.sides import as_side
+from core.desk.versions.answers import ask_again, tell_answer, tell_weight
+from core.desk.versions.holding import as_wish
+from core.desk.versions.more import as_more
+from core.desk.versions.version import session_meant
+from core.desk.visit import Visit
+from core.movements.lookup import catalogue
+from core.notation.chat import is_beside_a_score, is_like_a_score, is_like_a_session
+from core.notation.ladders import with_an_end
+from core.notation.limits import read_limits
+from core.notation.session import read_session
+from core.notation.yes_no import calls_it_off, read_age, says_it_is_so
+from core.store.records import OpenQuestion
+
+# A coach's text of this many line breaks was meant as a session, even if hardly anything in it can be read.
+BOARD_BREAKS = 2
+# The kinds of open questions about what was typed: whom it means, and which group's session.
+WHO, WHICH = "who", "which"
+_NUMBER: Final = re.compile(r"[0-9]")
+
+
+@admitted
+async def tell(visit: Visit, command: Tell) -> Outcome:
+    """What may be about several people or groups is asked first; nothing is decided by a guess."""
+    session = await session_replied_to(visit, command.reply_to, await visit.group_ids())
+    try:
+        return await understood(visit, command.text, session)
+    except WhoIsMeant as unclear:
+        return await ask_who(visit, command.text, session, unclear)
+    except WhichSession as unclear:
+        return await ask_which(visit, command.text, unclear)
+
+
+async def understood(visit: Visit, text: str, session: int | None) -> Outcome:
+    """The first reading that fits decides; what nobody can read gets help."""
+    for reading in READINGS:
+        outcome = await reading(visit, text, session)
+        if outcome is not None:
+            return outcome
+    return await held_answer(visit) or await be_kind(visit, text) or await do_as_told(visit, text, session)
+
+
+async def ask_who(visit: Visit, text: str, session: int | None, unclear: WhoIsMeant) -> Outcome:
+    among = [
+        Namesake(
+            member=one.id,
+            name=one.person.name,
+            since=one.joined_at.astimezone(zone_of(group)).date(),
+            group=group.title,
+        )
+        for one in unclear.members
+        for group in [await visit.group(one.group_id)]
+    ]
+    names = {one.name.casefold(): one.member for one in among}
+    refs = {
+        "text": text,
+        "session": session,
+        "name": unclear.name,
+        "among": names,
+        "message": visit.message_id,
+    }
+    await visit.uow.questions.ask(visit.chat, WHO, refs, visit.now)
+    return visit.told(AskWho(name=unclear.name, among=tuple(among)))
+
+
+@admitted
+async def mean_member(visit: Visit, command: MeanMember) -> Outcome:
+    """What was typed, of this one."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is None or question.kind != WHO or command.member not in question.refs["among"].values():
+        raise StalePress
+    return await of_them(visit, question.refs, command.member) + Outcome(settles=True)
+
+
+async def of_them(visit: Visit, refs: Mapping[str, Any], member: int) -> Outcome:
+    await visit.uow.questions.close(visit.chat)
+    meaning = replace(visit, meant={refs["name"].casefold(): member}, message_id=refs["message"])
+    return await understood(meaning, refs["text"], refs["session"])
+
+
+async def as_one_meant(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """By name, where it was asked who is meant: with a name alone, they could be taken to be looked at."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is None or question.kind != WHO:
+        return None
+    name = text.strip(" .!").casefold()
+    member = question.refs["among"].get(name)
+    is_told_apart = member is not None and name != question.refs["name"].casefold()
+    return await of_them(visit, question.refs, member) if is_told_apart else None
+
+
+async def tell_otherwise(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
+    """It was no answer, so it is another matter; no words at all, and it is asked once more."""
+    await visit.uow.questions.close(visit.chat)
+    return await tell(visit, Tell(text=text or refs["text"]))
+
+
+async def ask_which(visit: Visit, text: str, unclear: WhichSession) -> Outcome:
+    records = [await visit.uow.sessions.find(one, await visit.group_ids()) for one in unclear.sessions]
+    titles = [(one.id, (await visit.group(one.group_id)).title) for one in records if one is not None]
+    refs = {"text": text, "among": [*unclear.sessions], "message": visit.message_id}
+    await visit.uow.questions.ask(visit.chat, WHICH, refs, visit.now)
+    return visit.told(AskWhichScore(sessions=tuple(titles)))
+
+
+@admitted
+async def mean_session(visit: Visit, command: MeanSession) -> Outcome:
+    """What was typed is about that session, as if it had been a reply to its post."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is None or question.kind != WHICH or command.session not in question.refs["among"]:
+        raise StalePress
+    await visit.uow.questions.close(visit.chat)
+    return await about_it(visit, question.refs, command.session) + Outcome(settles=True)
+
+
+async def about_it(visit: Visit, refs: Mapping[str, Any], session: int) -> Outcome:
+    return await understood(replace(visit, message_id=refs["message"]), refs["text"], session)
+
+
+async def tell_which(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
+    """By the title of its group; anything else is another matter."""
+    await visit.uow.questions.close(visit.chat)
+    for session in refs["among"]:
+        record = await visit.uow.sessions.find(session, await visit.group_ids())
+        title = (await visit.group(record.group_id)).title if record else ""
+        if title and title.casefold() in text.casefold():
+            return await about_it(visit, refs, session)
+    return await tell_otherwise(visit, refs, text)
+
+
+async def held_answer(visit: Visit) -> Outcome | None:
+    """Whoever is held after a stop sign needs the way out more than a list of what else there is."""
+    branch = (await visit.profile()).branch
+    groups = await visit.memberships() if branch is Branch.SYMPTOMS else []
+    return visit.told(NotCleared(group=groups[0].group_id, branch=branch)) if groups and branch else None
+
+
+async def as_session(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    return await draft_session(visit, DraftSession(text=text)) if is_like_a_session(text) else None
+
+
+async def as_pasted_session(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """A coach's lines that say how something is done, and what: a session, whatever else they look like."""
+    if not text.strip().count("\n") or not await coached_groups(visit):
+        return None
+    read = read_session(text, catalogue())
+    if not (read.holds_work and (is_like_a_score(text) or (read.format_known and read.is_clear))):
+        return None
+    return await draft_session(visit, DraftSession(text=text))
+
+
+async def as_reply(visit: Visit, text: str, session: int | None) -> Outcome | None:
+    """A score in reply to the session that a message of ours was about."""
+    return await own_score(visit, text, session) if session and is_like_a_score(text) else None
+
+
+async def as_answer(visit: Visit, text: str, session: int | None) -> Outcome | None:
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is None:
+        return None
+    asked = asked_in(question)
+    if isinstance(asked, OfScore) and not is_said_of_score(asked, text):
+        return None
+    return await answer(visit, question, text, session)
+
+
+def is_said_of_score(asked: OfScore, text: str) -> bool:
+    """A number, a yes or a no, or what tells of a score without one; else it is about something else.
+
+    Whether a coach's words are theirs is a question of yes or no: another number is told afresh.
+    """
+    if says_it_is_so(text) or calls_it_off(text):
+        return True
+    if asked.whose:
+        return False
+    return not is_beside_a_score(text) and (bool(_NUMBER.search(text)) or is_like_a_score(text))
+
+
+async def as_score(visit: Visit, text: str, session: int | None) -> Outcome | None:
+    return await own_score(visit, text, session) if is_like_a_score(text) else None
+
+
+async def as_unread_session(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """What a coach typed of several lines, or one that can only be work: the read-back asks for the rest."""
+    if not await coached_groups(visit):
+        return None
+    if text.strip().count("\n") < BOARD_BREAKS and with_an_end(text) is None:
+        read = read_session(text, catalogue())
+        if not (read.holds_work and all(one.guess for one in read.not_understood)):
+            return None
+    return await draft_session(visit, DraftSession(text=text))
+
+
+# In this order: design 4.3, with what can't be mistaken first.
+READINGS = (
+    raise_alarm,
+    as_one_meant,
+    as_for_coach,
+    as_own_words,
+    as_clear_acts,
+    as_session,
+    as_pasted_session,
+    as_leeway,
+    as_wish,
+    as_easy_week,
+    as_tolerance,
+    as_score_of_somebody,
+    as_draft_order,
+    as_withdrawal,
+    as_amendment,
+    as_class_words,
+    as_who_is_in,
+    as_how_it_goes,
+    as_thanks,
+    as_privacy,
+    as_explained,
+    as_adult_after_all,
+    as_way_out,
+    as_weighing,
+    as_ability,
+    as_sharing,
+    as_equipment_change,
+    as_elsewhere,
+    as_easing,
+    as_more,
+    as_complaint,
+    as_stiffness,
+    as_condition,
+    as_side,
+    as_felt,
+    as_all_told,
+    as_correction,
+    as_reply,
+    as_answer,
+    as_feeling,
+    as_score,
+    as_unread_session,
+)
+
+
+@admitted
+async def send_no_text(visit: Visit, command: SendNoText) -> Outcome:
+    """Kindly; then the open question once more, as after an answer of no words."""
+    told = visit.told(NotText(media=command.media))
+    return told + (await open_again(visit) or Outcome())
+
+
+@admitted
+async def reach(visit: Visit, command: Reach) -> Outcome:
+    """Blocked, nothing is sent to this chat until they write again; whoever comes back is asked what was open."""
+    await visit.uow.chats.mark_reachable(visit.chat, command.yes, visit.now)
+    return (await open_again(visit) or Outcome()) if command.yes else Outcome()
+
+
+@admitted
+async def come_back(visit: Visit, _: ComeBack) -> Outcome:
+    """What was open is asked again: its answer, or the question itself, may never have arrived."""
+    return await open_again(visit) or await show_help(visit, AskHelp())
+
+
+async def open_again(visit: Visit) -> Outcome | None:
+    """The open question once more; None where none is open that is the visitor's alone."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is None or question.kind in ASKED_BY_PEOPLE:
+        return None
+    return await answer(visit, question, "")
+
+
+async def answer(visit: Visit, question: OpenQuestion, text: str, session: int | None = None) -> Outcome:
+    """What was typed as the answer; where it reads only as a score, as that; else the question once more."""
+    if question.kind == "pain" and is_like_a_score(text) and read_limits(text).limits is None:
+        told = await own_score(visit, text, session)
+        if told is not None:
+            return told
+    if question.kind in ENTRY and is_like_a_score(text) and not is_age_asked_for(question, text):
+        return await score_before_entry(visit, text)
+    if question.kind in ANSWERS:
+        return await ANSWERS[question.kind](visit, question.refs, text)
+    taken = await tell_answer(visit, question.refs, text)
+    if taken is not None:
+        return taken
+    scored = await own_score(visit, text, session) if is_like_a_score(text) else None
+    return scored or await ask_again(visit, question.refs, text)
+
+
+def is_age_asked_for(question: OpenQuestion, text: str) -> bool:
+    return question.kind == SCREENING and not question.refs["answers"] and read_age(text) is not None
+
+
+async def score_before_entry(visit: Visit, text: str) -> Outcome:
+    """A score counts whoever tells it; the question about consent or health stays, as it was no answer."""
+    told = await own_score(visit, text, None)
+    posted = await session_meant(visit, None)
+    if told is not None and posted:
+        return told
+    return (told or Outcome()) + (await ask_entry_again(visit) or Outcome())
+
+
+# Who takes what is typed while a question is open; the questions of a session are all taken by `tell_answer`.
+ANSWERS: Mapping[str, Callable[[Visit, Mapping[str, Any], str], Awaitable[Outcome]]] = {
+    CONSENT: tell_consent,
+    SCREENING: tell_screening,
+    SIGNS: tell_signs_in_words,
+    WHO: tell_otherwise,
+    WHICH: tell_which,
+    "zone": tell_zone,
+    "units": tell_units,
+    "score": tell_about_score,
+    "weight": tell_weight,
+    "pain": tell_where,
+    "coach": answer_coach,
+    WORDS: tell_fault_words,
+    SET: tell_set,
+    "class": tell_class_again,
+    "lead": tell_habit,
+    "quiet": tell_habit,
+    "own_zone": tell_habit,
+    BREAK: tell_break,
+    "digest": tell_habit,
+}
+
+
+@admitted
+async def ask_help(visit: Visit, command: AskHelp) -> Outcome:
+    """Then what is open is asked again, so that it stands last."""
+    shown = await show_help(visit, command)
+    return shown if command.more else shown + (await open_again(visit) or Outcome())
+
+
+# Whatever is typed is an answer to these, so words that are none would be passed on.
+ASKED_BY_PEOPLE = frozenset({"coach"})

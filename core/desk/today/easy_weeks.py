@@ -1,0 +1,70 @@
+"""A coach calls a week easy: for everybody in the group, or for one athlete."""
+
+from collections.abc import Mapping
+from datetime import date, timedelta
+
+from core.athletes.easing import A_BREAK, WEEK
+from core.desk.access import admitted
+from core.desk.coached import athlete_in, coached_athletes, coached_groups
+from core.desk.coaching.commands import CallWeekEasy
+from core.desk.coaching.says import AskWhoseWeek, WeekEased
+from core.desk.days import today_in
+from core.desk.errors import StalePress
+from core.desk.outcome import Outcome
+from core.desk.visit import Visit
+from core.notation.easing import EasyWeekWish, monday_of, read_easy_week
+from core.store.records import Group, Membership
+
+
+async def as_easy_week(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """`easy week`, `next week is a deload for Ilse`; None from others, and where they mean themselves."""
+    groups = await coached_groups(visit)
+    athletes = await coached_athletes(visit)
+    wish = read_easy_week(text, athletes) if groups else None
+    return None if wish is None or wish.mine else await carry_out(visit, wish, groups, athletes)
+
+
+async def carry_out(
+    visit: Visit, wish: EasyWeekWish, groups: list[Group], athletes: Mapping[str, Membership]
+) -> Outcome:
+    """At once where it is clear whose week is meant; who coaches several groups is asked."""
+    athlete = athletes[wish.name] if wish.name else None
+    group = groups[0] if athlete is None else await visit.group(athlete.group_id)
+    monday = monday_of(today_in(group, visit.now)) + (WEEK if wish.when == "next" else timedelta(0))
+    if athlete is None and len(groups) > 1:
+        titles = tuple((one.id, one.title) for one in groups)
+        return visit.told(AskWhoseWeek(monday=monday, yes=wish.yes, groups=titles))
+    person = athlete.person_id if athlete else None
+    call = CallWeekEasy(group=group.id, monday=monday.toordinal(), yes=wish.yes, person=person)
+    return await call_week_easy(visit, call)
+
+
+@admitted
+async def call_week_easy(visit: Visit, command: CallWeekEasy) -> Outcome:
+    """Versions that went out already stay as they are, unless they are asked for again."""
+    person = command.person
+    athlete = None if person is None else await athlete_in(visit.uow, command.group, person)
+    monday = date.fromordinal(command.monday)
+    if monday != monday_of(monday) or abs(monday - visit.now.date()) > A_BREAK:
+        raise StalePress
+    if command.yes:
+        await visit.uow.easy_weeks.begin(
+            group_id=command.group,
+            person_id=command.person,
+            monday=monday,
+            by_id=visit.person.id,
+            now=visit.now,
+        )
+    else:
+        await visit.uow.easy_weeks.end(
+            group_id=command.group, person_id=command.person, monday=monday, now=visit.now
+        )
+    eased = WeekEased(
+        group=command.group,
+        title=(await visit.group(command.group)).title,
+        monday=monday,
+        yes=command.yes,
+        person=command.person,
+        athlete=athlete.person.name if athlete else None,
+    )
+    return visit.told(eased) + Outcome(settles=True)

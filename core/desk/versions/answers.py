@@ -1,0 +1,321 @@
+"""Take an athlete's answers about equipment, limits, body mass, load pair and ability."""
+
+import re
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from core.athletes.complaints import with_limits
+from core.athletes.household import ESTIMATED, with_household
+from core.athletes.values import Equipment, Evidence, Profile, Screening
+from core.desk.access import admitted
+from core.desk.commands import (
+    ChangeAnswer,
+    ChoosePair,
+    GoGentle,
+    LeaveOut,
+    MyVersion,
+    NoLimits,
+    OwnNothing,
+    SkipBodyMass,
+    TellAbility,
+)
+from core.desk.errors import StalePress, UnknownThing
+from core.desk.outcome import Outcome
+from core.desk.talk.passing_on import offer
+from core.desk.today.pain import spared, stage_told
+from core.desk.versions.says import AnswerKept, AskWeight, Understood
+from core.desk.versions.version import ask, my_version
+from core.desk.visit import Visit
+from core.measures import MassUnit
+from core.movements.lookup import catalogue
+from core.notation.equipment import read_equipment, read_weight
+from core.notation.limits import read_limits
+from core.notation.numbers import does_not_know, read_body_mass, read_reps
+from core.notation.sides import read_sides
+from core.scaling.values import Ask, Question
+
+
+@admitted
+async def own_nothing(visit: Visit, command: OwnNothing) -> Outcome:
+    understood = Understood(equipment=())
+    return await keep(visit, command.session, understood, equipment=()) + Outcome(settles=True)
+
+
+@admitted
+async def no_limits(visit: Visit, command: NoLimits) -> Outcome:
+    understood = Understood(limits=())
+    return await keep(visit, command.session, understood, limits=()) + Outcome(settles=True)
+
+
+@admitted
+async def go_gentle(visit: Visit, command: GoGentle) -> Outcome:
+    """Nobody here knows what they told of: light duty until licensed care has said more (design section 7)."""
+    profile = await visit.profile()
+    stricter = Screening.STOP if profile.screening is Screening.STOP else Screening.MODERATE
+    facts = {"limits": profile.limits or (), "screening": stricter}
+    return await keep(visit, command.session, Understood(limits=()), **facts) + Outcome(settles=True)
+
+
+@admitted
+async def skip_body_mass(visit: Visit, command: SkipBodyMass) -> Outcome:
+    kept = await keep(visit, command.session, None, body_mass_skipped=True)
+    return kept + Outcome(settles=True)
+
+
+@admitted
+async def choose_pair(visit: Visit, command: ChoosePair) -> Outcome:
+    kept = await keep(visit, command.session, None, pair=command.pair)
+    return kept + Outcome(settles=True)
+
+
+@admitted
+async def tell_ability(visit: Visit, command: TellAbility) -> Outcome:
+    if not catalogue().knows(command.movement):
+        raise UnknownThing
+    evidence = Evidence(
+        movement=command.movement,
+        variant=await variant_asked_for(visit, command.movement),
+        on=visit.now.date(),
+        reps=command.reps,
+        load_kg=command.load_kg,
+    )
+    await visit.must_consent()
+    await visit.uow.profiles.add_evidence(visit.person.id, evidence, visit.now)
+    shown = await my_version(visit, MyVersion(session=command.session))
+    return shown + Outcome(settles=True)
+
+
+async def variant_asked_for(visit: Visit, movement: str) -> str | None:
+    """Of which variant the open question is, if it is about this movement: twenty from the knees are not twenty."""
+    asked = await visit.uow.questions.open_in(visit.chat)
+    if asked is None or asked.kind != Ask.ABILITY:
+        return None
+    question = Question.model_validate(asked.refs["question"])
+    return question.variant if question.movement == movement else None
+
+
+@admitted
+async def change_answer(visit: Visit, command: ChangeAnswer) -> Outcome:
+    """Ask again what was answered before."""
+    if command.ask not in {Ask.EQUIPMENT, Ask.LIMITS, Ask.BODY_MASS}:
+        raise UnknownThing
+    profile = await visit.profile()
+    return await ask(visit, Question(ask=Ask(command.ask)), profile, None)
+
+
+async def keep(
+    visit: Visit,
+    session_id: int | None,
+    understood: Understood | None,
+    **facts: object,
+) -> Outcome:
+    """Store facts in the profile, then go on with the session they were asked for."""
+    await visit.must_consent()
+    profile = await visit.profile()
+    await visit.uow.profiles.save(visit.person.id, Profile.model_validate(dict(profile) | facts), visit.now)
+    await visit.uow.questions.close(visit.chat)
+    if session_id is None:
+        return visit.told(AnswerKept(understood=understood or Understood()))
+    return await my_version(visit, MyVersion(session=session_id), understood)
+
+
+@dataclass(frozen=True, slots=True)
+class Taken:
+    """Facts for the profile out of free text, and what to show of how it was understood."""
+
+    facts: Mapping[str, object]
+    understood: Understood | None = None
+
+
+async def tell_answer(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome | None:
+    """Take free text as the answer to the open question; None where it can't be read as one."""
+    question = Question.model_validate(refs["question"])
+    if question.ask is Ask.ABILITY:
+        return await tell_ability_in_words(visit, question, refs["session"], text)
+    if question.ask is Ask.LIMITS:
+        return await tell_limits(visit, refs["session"], text)
+    units = (await visit.profile()).units
+    if question.ask is Ask.STAGE:
+        return await tell_stage_in_words(visit, question, refs["session"], text)
+    if question.ask is Ask.EQUIPMENT and (named := read_equipment(text, units)).without_weight:
+        known = with_household(named.equipment or (), question.ticked)
+        return await ask_weight(visit, refs["session"], named.without_weight, known, text)
+    taken = READERS[question.ask](text, units)
+    if taken is None:
+        return None
+    if question.ticked:
+        taken = _beside_ticked(taken, question.ticked)
+    return await keep(visit, refs["session"], taken.understood, **taken.facts)
+
+
+def _beside_ticked(taken: "Taken", ticked: Sequence[str]) -> "Taken":
+    """What was ticked before something was typed stays."""
+    assert taken.understood is not None, "equipment is said back"
+    things = with_household(taken.understood.equipment or (), ticked)
+    estimated = (
+        *taken.understood.estimated,
+        *(one for one in ESTIMATED if one in {t.implement for t in things}),
+    )
+    understood = taken.understood.model_copy(
+        update={"equipment": things, "estimated": tuple(dict.fromkeys(estimated))}
+    )
+    return Taken({**taken.facts, "equipment": things}, understood)
+
+
+async def tell_stage_in_words(
+    visit: Visit, question: Question, session_id: int | None, text: str
+) -> Outcome | None:
+    """`week 24, cleared`, `20 weeks`; None where it tells neither. Of a seat, only taps tell."""
+    fact = stage_told(question.about, text, visit.now.date(), bare=True)
+    if fact is None:
+        return None
+    return await keep(visit, session_id, None, **fact)
+
+
+async def tell_limits(visit: Visit, session_id: int | None, text: str) -> Outcome | None:
+    """All there is to spare, in place of what was told before; a joint keeps its side, and is asked about again."""
+    read = read_limits(text)
+    if read.limits is None:
+        return None
+    profile = with_limits(await visit.profile(), read.limits)
+    memberships = await visit.memberships()
+    if not memberships:
+        return await keep(visit, session_id, Understood(limits=read.limits), limits=read.limits)
+    group = await visit.group(memberships[0].group_id)
+    facts, wishes = spared(profile, visit.person.id, read.limits, text, group, visit.now)
+    offered = await offer(visit, read.not_understood)
+    understood = Understood(
+        limits=read.limits,
+        sides=tuple(read_sides(text).items()),
+        unread=read.not_understood if offered is None else (),
+        units=profile.units,
+    )
+    kept = await keep(visit, session_id, understood, **facts)
+    return (offered or Outcome()) + kept + Outcome(due=wishes)
+
+
+async def tell_ability_in_words(
+    visit: Visit, question: Question, session_id: int, text: str
+) -> Outcome | None:
+    reps = read_reps(text)
+    if question.movement is None or (reps is None and not does_not_know(text)):
+        return None
+    command = TellAbility(session=session_id, movement=question.movement, reps=reps, load_kg=question.load_kg)
+    return await tell_ability(visit, command)
+
+
+# What was typed is quoted back no longer than this.
+QUOTED = 60
+
+
+async def ask_again(visit: Visit, refs: Mapping[str, Any], unread: str) -> Outcome:
+    """The same question, saying kindly that the last answer (if any) could not be read.
+
+    What may be something to spare is offered to the coach, unless it asks something itself.
+    """
+    question = Question.model_validate(refs["question"])
+    profile = await visit.profile()
+    words = (unread[:QUOTED],) if unread else ()
+    spares = question.ask is Ask.LIMITS and unread and not unread.rstrip().endswith("?")
+    offered = await offer(visit, (unread,), agreed=False) if spares else None
+    understood = Understood(unread=words if offered is None else (), units=profile.units)
+    asked = await ask(visit, question, profile, refs["session"], understood, again=bool(unread))
+    return (offered or Outcome()) + asked
+
+
+async def ask_weight(
+    visit: Visit,
+    session_id: int | None,
+    things: Sequence[Equipment],
+    have: Sequence[Equipment],
+    said: str = "",
+    *,
+    again: bool = False,
+) -> Outcome:
+    """How heavy is the first of `things`? What is known already waits in the open question."""
+    units = units_typed(said) or (await visit.profile()).units
+    refs = {
+        "session": session_id,
+        "things": [one.model_dump(mode="json") for one in things],
+        "have": [one.model_dump(mode="json") for one in have],
+        "units": units,
+    }
+    await visit.uow.questions.ask(visit.chat, "weight", refs, visit.now)
+    return visit.told(AskWeight(session=session_id, thing=things[0], units=units, again=again))
+
+
+async def tell_weight(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
+    """The weight of the thing asked about; then of the next, until all is known."""
+    things = [Equipment.model_validate(one) for one in refs["things"]]
+    have = [Equipment.model_validate(one) for one in refs["have"]]
+    read = read_weight(text, things[0], MassUnit(refs["units"]))
+    if read is None:
+        return await ask_weight(visit, refs["session"], things, have, again=True)
+    return await next_weight(visit, refs, things[1:], [*have, *read], text)
+
+
+async def next_weight(
+    visit: Visit, refs: Mapping[str, Any], things: Sequence[Equipment], have: Sequence[Equipment], said: str
+) -> Outcome:
+    if things:
+        return await ask_weight(visit, refs["session"], things, have, said)
+    units = units_typed(said) or MassUnit(refs["units"])
+    understood = Understood(equipment=tuple(have), units=units)
+    return await keep(visit, refs["session"], understood, equipment=tuple(have), units=units)
+
+
+@admitted
+async def leave_out(visit: Visit, _: LeaveOut) -> Outcome:
+    """What nobody can weigh is not prescribed."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is None or question.kind != "weight":
+        raise StalePress
+    things = [Equipment.model_validate(one) for one in question.refs["things"]]
+    have = [Equipment.model_validate(one) for one in question.refs["have"]]
+    return await next_weight(visit, question.refs, things[1:], have, "") + Outcome(settles=True)
+
+
+def take_equipment(text: str, units: MassUnit) -> Taken | None:
+    """Whoever answers in pounds is answered in pounds from then on."""
+    read = read_equipment(text, units)
+    if read.equipment is None:
+        return None
+    typed = units_typed(text) or units
+    understood = Understood(
+        equipment=read.equipment, unread=read.not_understood, estimated=read.estimated, units=typed
+    )
+    return Taken({"equipment": read.equipment, "units": typed}, understood)
+
+
+def units_typed(text: str) -> MassUnit | None:
+    """The unit that the words name, if they name one only."""
+    named = set(re.findall(r"(?<![a-z])(kg|kilo|lb|pound|#)", text.lower()))
+    if not named:
+        return None
+    kilos = named <= {"kg", "kilo"}
+    pounds = named.isdisjoint({"kg", "kilo"})
+    return MassUnit.KG if kilos else MassUnit.LB if pounds else None
+
+
+def take_body_mass(text: str, units: MassUnit) -> Taken | None:
+    if text.strip(" .!").lower().startswith(SKIP):
+        return Taken({"body_mass_skipped": True})
+    mass = read_body_mass(text, units)
+    return None if mass is None else Taken({"body_mass_kg": mass, "body_mass_skipped": False})
+
+
+def take_pair(text: str, units: MassUnit) -> Taken | None:  # noqa: ARG001 - the readers share one shape
+    words = text.lower()
+    first = any(word in words for word in ("first", "heav", "1", "left", "strong", "higher"))
+    second = any(word in words for word in ("second", "light", "2", "right", "lower"))
+    return None if first == second else Taken({"pair": 1 if first else 2})
+
+
+SKIP = ("skip", "no", "pass", "rather not", "don't", "dont", "prefer not", "i'd rather", "none of")
+
+READERS: Mapping[Ask, Callable[[str, MassUnit], Taken | None]] = {
+    Ask.EQUIPMENT: take_equipment,
+    Ask.BODY_MASS: take_body_mass,
+    Ask.PAIR: take_pair,
+}

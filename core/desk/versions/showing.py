@@ -1,0 +1,176 @@
+"""A version as it is shown: with what was asked of its lines, what was done last time, what is different today."""
+
+from collections.abc import Iterable, Sequence
+from datetime import UTC, date, datetime
+
+from core.athletes.easing import easy_week_from
+from core.athletes.today import as_of, differing
+from core.athletes.values import Evidence, Profile
+from core.desk.days import today_in
+from core.desk.sessions.reading import with_notes
+from core.desk.versions.says import Changed, LastTime, ShowVersion, Understood
+from core.desk.visit import Visit
+from core.movements.lookup import catalogue
+from core.movements.values import Pattern
+from core.scaling.improvising import improvised
+from core.scaling.orders import Orders, Pin
+from core.scaling.rising import rising_sets
+from core.scaling.values import Change, Spot, Version, VersionLine
+from core.scaling.warm_up import warm_up_for
+from core.sessions.values import Session
+from core.store.records import CoachOrder, Done, FaultRecord, SessionRecord, VersionRecord
+
+# So many scored blocks back is a movement looked for (estimate: about two months of a busy athlete).
+LOOKS_BACK = 40
+NEVER = datetime.max.replace(tzinfo=UTC)
+
+
+async def today_of(visit: Visit, record: SessionRecord) -> date:
+    return today_in(await visit.group(record.group_id), visit.now)
+
+
+async def profile_today(visit: Visit, record: SessionRecord) -> Profile:
+    """The visitor's profile as it counts today. Never to be stored."""
+    return await as_counts(visit, await visit.profile(), visit.person.id, record)
+
+
+async def as_counts(visit: Visit, profile: Profile, person_id: int, record: SessionRecord) -> Profile:
+    """Somebody's profile as it counts today, with the week that their coach calls easy. Never to be stored."""
+    day = await today_of(visit, record)
+    monday = await visit.uow.easy_weeks.monday_of(record.group_id, person_id, day)
+    if monday is not None:
+        easy = easy_week_from(monday)
+        profile = profile.model_copy(update={"different": (*profile.different, easy)})
+    return as_of(profile, day)
+
+
+async def orders_for(visit: Visit, record: SessionRecord) -> Orders:
+    """What the visitor asked of single lines, and what they did last time of the same ones."""
+    done = await done_before(visit, record)
+    last: dict[str, VersionLine] = {}
+    for one in done:
+        for line in lines_of(one):
+            last.setdefault(line.written, line)
+    own = await visit.uow.adjustments.standing(record.id, visit.person.id)
+    decided = await visit.uow.orders.standing(record.group_id, visit.person.id, record.id)
+    noted = await visit.uow.faults.standing(record.group_id, visit.person.id)
+    member = await visit.uow.groups.membership(visit.person.id, record.group_id)
+    return Orders(
+        heavier=member is not None and member.goes_heavier,
+        volume_first=member is not None and member.volume_first,
+        pins=own + coach_pins(record.session, decided, own),
+        last=tuple(last.values()),
+        tolerance=(await visit.group(record.group_id)).tolerance,
+        faults=tuple(one.fault for one in noted),
+        past=decided_since(record.session, decided, own, noted) if noted else (),
+    )
+
+
+def coach_pins(session: Session, orders: Sequence[CoachOrder], own: Sequence[Pin]) -> tuple[Pin, ...]:
+    """What the coach decided, wherever its movement is written; the athlete's word of the day goes first."""
+    taken = {(pin.block, pin.part, pin.line) for pin in own}
+    newest = {order.movement: order.pin for order in orders}
+    return tuple(
+        newest[line.movement].model_copy(update={"block": number, "part": part, "line": place})
+        for number, block in enumerate(session.blocks, 1)
+        for part, lines in (("buy_in", block.buy_in), ("lines", block.lines), ("cash_out", block.cash_out))
+        for place, line in enumerate(lines, 1)
+        if line.movement in newest and (number, part, place) not in taken
+    )
+
+
+def decided_since(
+    session: Session, orders: Sequence[CoachOrder], own: Sequence[Pin], noted: Sequence[FaultRecord]
+) -> tuple[Spot, ...]:
+    """The lines that the coach decided later than they noted anything of its pattern: the newer word counts."""
+    noted_at: dict[Pattern, datetime] = {}
+    for one in noted:
+        assert one.made_at is not None, "what stands was made"
+        pattern = catalogue().movement(one.fault.movement).pattern
+        noted_at[pattern] = max(one.made_at, noted_at.get(pattern, one.made_at))
+    decided_at = {order.movement: order.made_at for order in orders}
+    spots = ((Spot(pin.block, pin.part, pin.line), pin) for pin in coach_pins(session, orders, own))
+    return tuple(
+        spot
+        for spot, pin in spots
+        if decided_at[written_at(session, spot)]
+        > noted_at.get(catalogue().movement(pin.movement or written_at(session, spot)).pattern, NEVER)
+    )
+
+
+def written_at(session: Session, spot: Spot) -> str:
+    """The movement that the coach wrote at a place."""
+    lines = getattr(session.blocks[spot.block - 1], spot.part)
+    return str(lines[spot.line - 1].movement)
+
+
+async def done_before(visit: Visit, record: SessionRecord) -> list[Done]:
+    done = await visit.uow.scores.done_by(visit.person.id, LOOKS_BACK)
+    return [one for one in done if one.session_id != record.id]
+
+
+async def showing(
+    visit: Visit,
+    record: SessionRecord,
+    profile: Profile,
+    shown: VersionRecord,
+    understood: Understood | None = None,
+    changed: Changed | None = None,
+) -> ShowVersion:
+    """Everything that stands in the message of a version."""
+    day = await today_of(visit, record)
+    session, notes = with_notes(record, await visit.group(record.group_id))
+    warm_up = warm_up_for(record.session, shown.version, profile, catalogue())
+    return ShowVersion(
+        version_id=shown.id,
+        session_id=record.id,
+        session=session,
+        version=shown.version,
+        units=profile.units,
+        notes=notes,
+        understood=understood,
+        changed=changed,
+        last=last_times(shown.version, await done_before(visit, record), profile.evidence, day),
+        different=differing(profile, day),
+        day=day,
+        group=await visit.title_of(record.group_id),
+        warm_up=warm_up,
+        improvised=improvised(record.session, profile, catalogue()),
+        rising=rising_sets(shown.version, profile, catalogue()) if warm_up else (),
+    )
+
+
+def last_times(
+    version: Version, done: Sequence[Done], evidence: Sequence[Evidence], today: date
+) -> tuple[LastTime, ...]:
+    """Where there was one, the last time of each line's movement: done and scored, else a test before today."""
+    found = []
+    for place, (_, line) in enumerate(version.spots, 1):
+        if line.change is not Change.REST:
+            found.append(_last_done(place, line, done) or _last_test(place, line, evidence, today))
+    return tuple(one for one in found if one is not None)
+
+
+def _last_done(place: int, line: VersionLine, done: Iterable[Done]) -> LastTime | None:
+    for one in done:
+        for before in lines_of(one):
+            if before.movement == line.movement and before.change is not Change.REST:
+                return LastTime(place=place, on=one.day, line=before, score=one.score)
+    return None
+
+
+def _last_test(place: int, line: VersionLine, evidence: Sequence[Evidence], today: date) -> LastTime | None:
+    tests = [
+        one
+        for one in evidence
+        if one.kind == "test" and one.movement == line.movement and one.reps and one.on and one.on < today
+    ]
+    newest = max(tests, key=lambda one: one.on or date.min, default=None)
+    if newest is None or newest.on is None:
+        return None
+    return LastTime(place=place, on=newest.on, reps=newest.reps, load_kg=newest.load_kg)
+
+
+def lines_of(done: Done) -> tuple[VersionLine, ...]:
+    """The lines of the block that was scored."""
+    return next((one.every_line for one in done.version.blocks if one.block == done.block + 1), ())
