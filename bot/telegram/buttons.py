@@ -125,6 +125,8 @@ CODES: Final[dict[str, type[Command]]] = {
     "wm": c.MeanMember,
     "ws": c.MeanSession,
     "wd": o.WithdrawSession,
+    "an": o.Announce,
+    "ad": o.DropAnnouncement,
     "wf": w.SaveScores,
     "we": w.EraseMe,
     "wa": w.ExportMine,

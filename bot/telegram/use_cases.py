@@ -6,8 +6,8 @@ from typing import Any, Final
 from core.desk import commands as c
 from core.desk.classes import coming, dates, habits, setting_up
 from core.desk.classes import commands as k
+from core.desk.coaching import announcing, leeway, noting, overseeing
 from core.desk.coaching import commands as o
-from core.desk.coaching import leeway, noting, overseeing
 from core.desk.commands import Command
 from core.desk.joining import entering, groups
 from core.desk.outcome import Outcome
@@ -141,6 +141,8 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     w.EraseMe: own.erase_me,
     w.KeepMe: own.keep_me,
     w.ShareLimits: own.share_limits,
+    o.Announce: announcing.announce,
+    o.DropAnnouncement: announcing.drop_announcement,
     w.PassOn: passing_on.pass_on,
     w.PassOnTo: passing_on.pass_on_to,
     w.ForgetWord: passing_on.forget_word,

@@ -144,6 +144,8 @@ ACCESS: Final[Mapping[type[Command], Rule]] = {
     c.PostLater: coach_now(session=Id.SESSION),
     c.DiscardSession: coach(session=Id.OWN_DRAFT),
     o.WithdrawSession: coach_now(session=Id.SESSION),
+    o.Announce: coach_now(word=Id.OWN_WORD, group=Id.GROUP),
+    o.DropAnnouncement: anybody(word=Id.OWN_WORD),
     c.SendAgain: coach_now(letter=Id.LETTER),
     # the athlete's version and what it needs to know
     c.MyVersion: newcomer(session=Id.SESSION),

@@ -28,7 +28,7 @@ class CoachWords(Repository):
         *,
         group_id: int,
         person_id: int,
-        about: Literal["spare", "said", "unread"],
+        about: Literal["spare", "said", "unread", "announce"],
         text: str,
         now: datetime,
     ) -> CoachWord:
@@ -63,7 +63,7 @@ class CoachWords(Repository):
 
     async def of_person(self, person_id: int) -> list[CoachWord]:
         """List what they said, oldest first; what nobody understood only once they passed it on."""
-        meant = or_(_WORD.c.about != "unread", _WORD.c.passed_at.is_not(None))
+        meant = or_(_WORD.c.about.in_(("spare", "said")), _WORD.c.passed_at.is_not(None))
         return await self._found(_WORD.c.person_id == person_id, meant)
 
     async def seen_of(self, group_id: int, person_id: int) -> list[CoachWord]:

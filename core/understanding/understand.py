@@ -13,6 +13,7 @@ from core.understanding.clauses import Piece, pieces
 from core.understanding.features import features
 from core.understanding.lexicon import lexicon
 from core.understanding.marks import Marked, mark
+from core.understanding.openers import opened
 from core.understanding.slots import body
 from core.understanding.slots.answers import answers_to, given_the_question, needed
 from core.understanding.slots.fill import fill
@@ -86,6 +87,9 @@ def understand(message: Message, context: Context | None = None) -> Understood:
         message.text, told.people, asks_place=told.question == "zone", names_small=message.role == "coach"
     )
     sign = _sign(message, marked)
+    order = None if sign else opened(message, marked)
+    if order:
+        return Understood(acts=(order,), language=marked.language)
     chosen = _joined(_segmented(marked, message, told), marked, told)
     taken = _consistent([one for one in chosen if one.is_plain], told)
     if sign:

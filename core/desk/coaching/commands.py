@@ -135,3 +135,16 @@ class WithdrawSession(Command):
 
     session: int
     how: Literal["one", "all", "keep"] | None = None
+
+
+class Announce(Command):
+    """Yes, this word of mine goes to everybody in the group."""
+
+    word: int
+    group: int
+
+
+class DropAnnouncement(Command):
+    """No, nobody is to read it."""
+
+    word: int

@@ -305,3 +305,26 @@ class AskWho(Said):
 
     name: str
     among: tuple[Namesake, ...]
+
+
+class AskAnnounce(Said):
+    """To a coach, before everybody reads their words: as they'd stand, and in which of their groups (id, title)."""
+
+    word: int
+    text: str
+    groups: tuple[tuple[int, str], ...]
+
+
+class Announced(Said):
+    group: str
+
+
+class AnnouncementDropped(Said):
+    pass
+
+
+class Announcement(Said):
+    """In the group: what the coach has for everybody."""
+
+    coach: str
+    text: str

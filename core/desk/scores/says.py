@@ -3,7 +3,10 @@
 from datetime import date, datetime
 
 from core.desk.outcome import Said
+from core.measures import MassUnit
+from core.scaling.values import VersionLine
 from core.scores.values import Board, Mark, Score, Tolerance
+from core.values import Value
 
 
 class ScoreNoted(Said):
@@ -149,3 +152,19 @@ class ToleranceSet(Said):
     title: str
     tolerance: Tolerance
     moved: int
+
+
+class PastScore(Value):
+    """A score that counts, and the lines of the athlete's version that it is of."""
+
+    on: date
+    score: Score
+    lines: tuple[VersionLine, ...]
+
+
+class PastScores(Said):
+    """To an athlete who asked what they did before, the newest first; `movement`: the one that was asked about."""
+
+    movement: str | None
+    scores: tuple[PastScore, ...]
+    units: MassUnit

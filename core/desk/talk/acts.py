@@ -16,7 +16,7 @@ from core.desk.talk.helping import show_help
 from core.desk.talk.not_got import left_over, not_got, not_yet
 from core.desk.talk.says import NothingWaits, Together
 from core.desk.talk.scene import Scene, scene_of
-from core.desk.talk.understood import BESIDE, in_own_words, matter, understood
+from core.desk.talk.understood import BESIDE, as_opened, in_own_words, matter, understood
 from core.desk.versions.answers import tell_answer
 from core.desk.visit import Visit
 from core.notation.yes_no import calls_it_off
@@ -57,6 +57,10 @@ USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
     a.HowLong: ath.how_long,
     a.HowToPace: ath.how_long,
     a.HowTo: ath.how_to,
+    a.HowHeavy: ath.version,
+    a.MyHistory: ath.history,
+    a.MyProgress: ath.history,
+    a.HasNothing: ath.has_nothing,
     a.Board: ath.board,
     a.WhenIsClass: ath.classes,
     a.ClassLink: ath.classes,
@@ -87,6 +91,8 @@ USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
     a.WhoReported: coa.who_reported,
     a.WhoNeedsMe: coa.who_needs_me,
     a.Roster: coa.roster,
+    a.Announce: coa.announce,
+    a.Teach: coa.teach,
     # everybody
     a.Thanks: ath.thanks,
     a.Greeting: ath.greeting,
@@ -138,7 +144,10 @@ async def as_clear_acts(visit: Visit, text: str, replied_to: int | None) -> Outc
 
     None for a coach's words, for one act that may be an answer, and where not all can be taken.
     """
-    if "\n" in text.strip() or await keeps(visit, "any_time") or await coached_groups(visit):
+    if await coached_groups(visit):
+        order = as_opened(text)
+        return await coa.announce(visit, order, await scene_of(visit, text, replied_to)) if order else None
+    if "\n" in text.strip() or await keeps(visit, "any_time"):
         return None
     scene = await scene_of(visit, text, replied_to)
     question = await visit.uow.questions.open_in(visit.chat)

@@ -7,7 +7,7 @@ from core.athletes.values import Evidence, SetName
 from core.desk.classes.coming import see_classes
 from core.desk.classes.commands import AboutReminders, SeeClasses, SetLead, SetQuiet
 from core.desk.classes.habits import about_reminders, set_lead, set_quiet
-from core.desk.commands import AboutMe, AskHelp, MyVersion, RateEffort, SeeBoard
+from core.desk.commands import AboutMe, AskHelp, ChangeAnswer, MyVersion, RateEffort, SeeBoard
 from core.desk.days import today_in
 from core.desk.outcome import Outcome
 from core.desk.profile.abilities import keep_shown
@@ -19,6 +19,7 @@ from core.desk.profile.own import export_mine, forget_me
 from core.desk.profile.weighing import keep_mass
 from core.desk.says import Kindness, Welcome
 from core.desk.scores.correcting import correct_score
+from core.desk.scores.history import past_scores
 from core.desk.scores.scoreboard import see_board
 from core.desk.scores.whose import own_score
 from core.desk.talk.explaining import explain
@@ -34,13 +35,14 @@ from core.desk.today.pain import tell_over, tell_pain
 from core.desk.today.reports import rate_effort
 from core.desk.today.says import AskMinutes, AskSick, AskSore
 from core.desk.versions.adjusting import change_lines
-from core.desk.versions.answers import units_typed
+from core.desk.versions.answers import change_answer, units_typed
 from core.desk.versions.commands import AsUsual, BeBack, BeShort, BeSore, ChangeLines
 from core.desk.versions.version import my_version
 from core.desk.visit import Visit
 from core.notation.complaints import ToldPain
 from core.notation.equipment_changes import EquipmentChange
 from core.notation.sides import read_sides
+from core.scaling.values import Ask
 from core.sessions.length import minutes_of
 from core.understanding import acts as a
 
@@ -179,6 +181,17 @@ async def how_long(visit: Visit, act: a.HowLong | a.HowToPace, scene: Scene) -> 
 
 async def how_to(visit: Visit, act: a.HowTo, _: Scene) -> Outcome | None:
     return await explain(visit, act.movement) if act.movement else None
+
+
+async def history(visit: Visit, act: a.MyHistory | a.MyProgress, _: Scene) -> Outcome | None:
+    return await past_scores(visit, act.movement if isinstance(act, a.MyHistory) else None)
+
+
+async def has_nothing(visit: Visit, _: a.HasNothing, __: Scene) -> Outcome | None:
+    """What is known to be there stays until they say what of it is."""
+    if not await visit.uow.consents.given(visit.person.id):
+        return None
+    return await change_answer(visit, ChangeAnswer(ask=Ask.EQUIPMENT))
 
 
 async def board(visit: Visit, _: a.Board, scene: Scene) -> Outcome | None:

@@ -1,6 +1,7 @@
 """What a coach's words do: each act with its use case, the same that its button has."""
 
 from core.desk.coached import coached_athletes, coached_groups, coached_ids
+from core.desk.coaching.announcing import ask_announce
 from core.desk.coaching.commands import SeeNeeds
 from core.desk.coaching.overseeing import see_needs
 from core.desk.coaching.says import FaultUnclear
@@ -12,6 +13,7 @@ from core.desk.sessions.posting import draft_session
 from core.desk.sessions.says import NotAmended
 from core.desk.sessions.withdrawing import withdraw_newest
 from core.desk.talk.asides import who_is_in
+from core.desk.talk.explaining import explain
 from core.desk.talk.says import NobodyNeedsYou, WhoTrains
 from core.desk.talk.scene import Scene
 from core.desk.versions.holding import look_by_name
@@ -70,6 +72,14 @@ async def who_reported(visit: Visit, act: a.WhoReported, _: Scene) -> Outcome | 
     for one in told:
         outcome += visit.told(one)
     return outcome if told else None
+
+
+async def announce(visit: Visit, act: a.Announce, _: Scene) -> Outcome | None:
+    return await ask_announce(visit, act.text)
+
+
+async def teach(visit: Visit, act: a.Teach, _: Scene) -> Outcome | None:
+    return await explain(visit, act.movement) if act.movement else None
 
 
 async def roster(visit: Visit, _: a.Roster, __: Scene) -> Outcome | None:

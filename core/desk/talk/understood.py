@@ -9,7 +9,7 @@ from core.desk.coached import coached_groups
 from core.desk.visit import Visit
 from core.sessions.values import Session
 from core.store.records import OpenQuestion
-from core.understanding.acts import AnyAct, Scored
+from core.understanding.acts import Announce, AnyAct, Scored
 from core.understanding.understand import understand
 from core.understanding.values import Context, Message, Understood
 from core.understanding.values import OpenQuestion as Question
@@ -59,6 +59,12 @@ def in_own_words(text: str, session: Session | None = None, open_: OpenQuestion 
     get_ready()
     asked = ASKED.get(open_.kind, "") if open_ else ""
     return understand(Message(text=text), Context(session=session, question=asked))
+
+
+def as_opened(text: str) -> Announce | None:
+    """A coach's word for everybody, where that is what stands in front."""
+    told = understand(Message(text=text, role="coach")).acts if ":" in text else ()
+    return told[0] if told and isinstance(told[0], Announce) and told[0].text != text.strip() else None
 
 
 def matter(told: Understood) -> tuple[AnyAct, ...]:

@@ -102,14 +102,15 @@ class Membership:
 class CoachWord:
     """What an athlete said for the coaches of a group, in their own words.
 
-    `about`: what they `spare`, whatever they `said` for them, or what was `unread` and may be for them. Coaches see it
+    `about`: what they `spare`, whatever they `said` for them, what was `unread` and may be for them, or what
+    a coach wants to `announce`. Coaches see it
     from `passed_at` on.
     """
 
     id: int
     group_id: int
     person_id: int
-    about: Literal["spare", "said", "unread"]
+    about: Literal["spare", "said", "unread", "announce"]
     text: str
     said_at: datetime
     passed_at: datetime | None

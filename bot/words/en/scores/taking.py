@@ -2,7 +2,8 @@
 
 import re
 
-from bot.words.text import escape, fill, listed
+from bot.words.text import bullets, escape, fill, listed, plural
+from bot.words.versions import what_words
 from bot.words.wording import Button, DoorButton, Row, Worded, wording
 from core.desk.coaching.commands import AskWhatCounts
 from core.desk.commands import (
@@ -27,6 +28,8 @@ from core.desk.scores.says import (
     NobodyCalled,
     NoScoresYet,
     NotForScore,
+    PastScore,
+    PastScores,
     Scoreboard,
     ScoreCard,
     ScoreEntered,
@@ -35,6 +38,7 @@ from core.desk.scores.says import (
     ScoreNoted,
     ScoreTakenBack,
 )
+from core.measures import MassUnit
 from core.scores.values import Board, Mark, Place, Score
 
 WAY_IN = "Shall the next session fit you? Talk to me in private."
@@ -247,6 +251,30 @@ def scoreboard(said: Scoreboard) -> Worded:
             parts.append(fill("<i>Part {number}</i>", number=number + 1))
         parts.append(ranking(board))
     return Worded("\n\n".join(parts), (judging(said.session_id),) if said.judge else ())
+
+
+@wording("en", PastScores)
+def past_scores(said: PastScores) -> Worded:
+    if not said.scores:
+        what = f"with {plural(said.movement)} " if said.movement else ""
+        return Worded(fill("I know of no score of yours {what}so far.", what=what))
+    head = (
+        f"Your last scores with {plural(said.movement)}:"
+        if said.movement
+        else "Your last scores, the newest first:"
+    )
+    return Worded(fill("{head}\n", head=head) + bullets([past_score(one, said.units) for one in said.scores]))
+
+
+def past_score(one: PastScore, units: MassUnit) -> str:
+    """`24 November: 7 rounds + 12, scaled (10 push-ups, 12 goblet squats @ 10 kg)`; HTML."""
+    return fill(
+        "{day}: {score}{kind} ({lines})",
+        day=f"{one.on:%-d %B}",
+        score=one.score.in_words(units),
+        kind=", scaled" if one.score.scaled else "",
+        lines=", ".join(what_words(line, units) for line in one.lines),
+    )
 
 
 @wording("en", AskWhichScore)

@@ -1,0 +1,38 @@
+"""A coach's word for everybody is shown first, and posted once they tap."""
+
+
+async def test_a_word_for_everybody_is_shown_and_then_posted(crew):
+    await crew.coach.says("announce: no class on Friday, the hall is closed")
+    asked = await crew.coach.hears("Shall everybody read this?")
+    assert "no class on Friday, the hall is closed" in asked.text
+    await crew.coach.presses("Post to Harbour crew")
+    await crew.coach.hears("It goes to Harbour crew now")
+    posted = await crew.group.hears("Marit has a word for everybody")
+    assert "no class on Friday, the hall is closed" in posted.text
+    assert "announce" not in posted.text
+
+
+async def test_it_is_posted_once(crew):
+    await crew.coach.says("announce: bring water tomorrow")
+    asked = await crew.coach.hears("Shall everybody read this?")
+    await crew.coach.presses("Post to", on=asked)
+    await crew.coach.hears("It goes to")
+    await crew.coach.presses("Post to", on=asked)
+    await crew.coach.sees_toast("")
+    told = [one for one in await crew.group.messages if "bring water tomorrow" in one.text]
+    assert len(told) == 1
+
+
+async def test_what_is_left_alone_is_read_by_nobody(crew):
+    await crew.coach.says("tell everybody to bring a towel")
+    asked = await crew.coach.hears("Shall everybody read this?")
+    await crew.coach.presses("No, leave it", on=asked)
+    await crew.coach.hears("nobody reads it")
+    assert not [one for one in await crew.group.messages if "towel" in one.text]
+
+
+async def test_an_athlete_announces_nothing(crew):
+    ilse = await crew.has("Ilse")
+    await ilse.says("announce: party at mine")
+    heard = await ilse.hears("")
+    assert "Shall everybody read this" not in heard.text
