@@ -11,7 +11,7 @@ from core.understanding.values import Message
 
 _LONGEST: Final = 6
 # By the lexicon's kind `opener`; a coach's.
-_ACTS: Final[Mapping[str, type[AnyAct]]] = {"announce": Announce}
+_ACTS: Final[Mapping[str, type[Announce]]] = {"announce": Announce}
 
 
 def opened(message: Message, marked: Marked) -> AnyAct | None:

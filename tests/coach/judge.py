@@ -14,7 +14,7 @@ from bot.commands.roster import read_roster
 from bot.words.versions import what_words
 from core.athletes.circumstances import in_circumstances
 from core.athletes.values import Profile
-from core.desk.preview import read_text
+from core.desk.sessions.preview import read_text
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
 from core.scaling.costs import Costs
