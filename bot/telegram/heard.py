@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass, replace
 from datetime import datetime
+from html import escape
 from typing import Any
 
 from telegram import Bot, CallbackQuery, ChatMember, ChatMemberUpdated, Message, Update, User
@@ -78,9 +79,23 @@ class Heard:
         return (self.text or "").partition(" ")[2].strip()
 
 
+# What is read of a message, and of one that it refers to. The rest stays unread: the platform adds to it at any time,
+# and what the library can't take (yet) would fail the update.
+_OF_MESSAGE = frozenset(
+    {
+        *("message_id", "date", "edit_date", "chat", "from", "text", "entities", "caption", "reply_markup"),
+        *("photo", "voice", "audio", "video_note", "document", "video", "new_chat_title"),
+        *("new_chat_members", "left_chat_member", "group_chat_created", "supergroup_chat_created"),
+        *("migrate_to_chat_id", "migrate_from_chat_id"),
+    }
+)
+_OF_REFERRED = frozenset({"message_id", "date", "chat"})
+_REFERRING = ("reply_to_message", "pinned_message")
+
+
 def hear(body: dict[str, Any], bot: Bot) -> Heard | None:
     """Read a raw update; None where there is nothing to answer."""
-    update = Update.de_json(whole(body), bot)
+    update = Update.de_json(_needed(whole(body)), bot)
     if update.callback_query:
         return _pressed(update.callback_query)
     if update.my_chat_member:
@@ -93,6 +108,25 @@ def hear(body: dict[str, Any], bot: Bot) -> Heard | None:
         heard = _said(update.edited_message)
         return heard and replace(heard, changed=update.edited_message.message_id)
     return None
+
+
+def _needed(body: dict[str, Any]) -> dict[str, Any]:
+    """The same with nothing in it but what is read."""
+    needed = {"update_id": body["update_id"]}
+    needed |= {kind: body[kind] for kind in ("my_chat_member", "chat_member") if kind in body}
+    needed |= {kind: _bare(body[kind]) for kind in ("message", "edited_message") if kind in body}
+    if press := body.get("callback_query"):
+        message = {"message": _bare(press["message"])} if press.get("message") else {}
+        needed["callback_query"] = press | message
+    return needed
+
+
+def _bare(message: dict[str, Any]) -> dict[str, Any]:
+    bare = {key: value for key, value in message.items() if key in _OF_MESSAGE}
+    for key in _REFERRING:
+        if other := message.get(key):
+            bare[key] = {name: value for name, value in other.items() if name in _OF_REFERRED}
+    return bare
 
 
 def whole(told: Any) -> Any:
@@ -174,8 +208,18 @@ def _pressed(query: CallbackQuery) -> Heard:
         return _from(query.from_user, alone, press=Press(query.id, data))
     if not isinstance(message, Message):
         return _from(query.from_user, message.chat, press=Press(query.id, data))
-    press = Press(query.id, data, message.message_id, message.text_html, _label_of(message, data))
+    press = Press(query.id, data, message.message_id, _html(message), _label_of(message, data))
     return _from(query.from_user, message.chat, press=press)
+
+
+def _html(message: Message) -> str | None:
+    """The text of a message as HTML; plain where its formatting points beside it, None if it has no text."""
+    if message.text is None:
+        return None
+    try:
+        return message.text_html
+    except UnicodeError:  # an entity that begins or ends within a character
+        return escape(message.text)
 
 
 def _label_of(message: Message, data: str) -> str | None:
@@ -203,10 +247,10 @@ def _standing(member: ChatMember) -> Standing:
 def _from(user: User, chat: PlatformChat, **heard: Any) -> Heard:
     return Heard(
         user_id=user.id,
-        name=user.full_name,
+        name=user.full_name or "",
         language=user.language_code or "en",
         address=chat.id,
         private=chat.type == ChatType.PRIVATE,
-        title=chat.title or user.full_name,
+        title=chat.title or user.full_name or "",
         **heard,
     )

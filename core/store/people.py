@@ -1,6 +1,7 @@
 """Persons, the chats they can be reached in, and what they consented to."""
 
 from datetime import datetime
+from typing import Final
 
 from sqlalchemy import RowMapping, bindparam, delete, select
 
@@ -9,6 +10,7 @@ from core.store.records import Chat, ChatKind, GroupState, InboxState, Person
 from core.store.repository import Repository, rows_by
 
 HEALTH = "health"
+NOBODY: Final = "Somebody"
 
 _CHATS = select(tables.chat, tables.person.c.language).outerjoin(
     tables.person, tables.chat.c.person_id == tables.person.c.id
@@ -48,8 +50,12 @@ def _chat_of(row: RowMapping) -> Chat:
 
 class People(Repository):
     async def meet(self, user_id: int, name: str, language: str, now: datetime) -> Person:
-        """Create the person of this platform user, or refresh name and language."""
+        """Create the person of this platform user, or refresh name and language.
+
+        An empty name is a deleted account's: it changes nothing that is known.
+        """
         known = await self.by_user(user_id)
+        name = name.strip() or (known.name if known else NOBODY)
         if known is None:
             row = await self._add(
                 tables.person, user_id=user_id, name=name, language=language, created_at=now

@@ -15,6 +15,7 @@ from sqlalchemy import cast as as_type
 
 from core.store import tables as t
 from core.store.documents import FURNISHED
+from core.store.people import NOBODY
 from core.store.records import InboxState, LetterState, SessionState
 from core.store.repository import Repository
 
@@ -50,7 +51,6 @@ GROUPS_OWN: Final[Mapping[Table, str]] = {
     t.easy_week: "by_id",
     t.fault: "by_id",
 }
-NOBODY: Final = "Somebody"
 
 _ENDED = (LetterState.SENT, LetterState.UNKNOWN, LetterState.REFUSED, LetterState.DROPPED)
 _HANDLED = (InboxState.DONE, InboxState.PARKED)

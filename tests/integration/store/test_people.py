@@ -14,6 +14,14 @@ async def test_meeting_someone_again_refreshes_their_name_and_keeps_who_they_are
     assert (again.id, again.name, again.language, again.created_at) == (ilse.id, "Ilse K.", "de", NOW)
 
 
+async def test_a_deleted_account_keeps_the_name_that_is_known(store, ilse):
+    async with store.unit() as unit:
+        again = await unit.people.meet(ilse.user_id, "", "en", LATER)
+        nobody = await unit.people.meet(404, " ", "en", LATER)
+    assert again.name == ilse.name
+    assert nobody.name == "Somebody"
+
+
 async def test_user_ids_beyond_four_bytes_are_kept(store):
     async with store.unit() as unit:
         person = await unit.people.meet(2**52, "Big", "en", NOW)
