@@ -105,7 +105,7 @@ async def test_nobody_sees_what_belongs_to_another_group_or_person(world, settin
 
 def told(leaks):
     """Each kind of leak once, with what was tried when it came: by whom it came to, if to somebody's own chat."""
-    found = {}
+    found: dict[Any, str] = {}
     for leak, tried in leaks:
         who = leak.where.rpartition(" to ")[2]
         own = [one for one in tried if one[0] == who] if isinstance(tried, list) else tried
