@@ -12,8 +12,10 @@ _SCALED = re.compile(
 )
 # These say what was done, so they stay in the note.
 _MADE_EASIER = re.compile(
-    r"\b(?:(?:empty|just the|only the) bar|bar only|on (?:my |the )?knees|instead|subbed|swapped|replaced"
-    r"|(?:with|using|w/) (?:a |the )?bands?|jumping pull-?ups|step-?ups not jumps"
+    r"\b(?:(?:empty|just the|only the) bar|bar only|became"
+    r"|(?:without|no) jump(?:s|ing)?|but normal|(?:green|red|blue|black|thick) band"
+    r"|on the (?:spot|place)|on (?:my |the )?knees|instead|subbed|swapped|replaced"
+    r"|(?:with|using|w/) (?:a |the )?bands?|jumping pull ?-?ups|step ?-?ups (?:not|instead of) jumps|tucked"
     r"|(?:hands|feet) on (?:an? |the |my )?(?:\w+ )?(?:table|bench|chair|wall|box|sofa|counter|worktop|couch|step))\b"
 )
 _AS_WRITTEN = re.compile(r"\b(?:rx'?d?|as (?:written|prescribed|posted))\b")
@@ -44,9 +46,10 @@ _SORE_JOINT = re.compile(
 _NOT_SORE = re.compile(r"\b(?:not|isn'?t|aren'?t|wasn'?t|weren'?t|no longer|never) (?:\w+ )?(?:sore|stiff)\b")
 _FROM_THE_BODY = re.compile(rf"\b(?:(?:sore|painful|sharp pain in) )?{_BODY}\b[^0-9]*$")
 _ABOUT = re.compile(
-    r"\b(?:about|around|roughly|approx(?:imately)?|maybe|probably|possibly|perhaps|ish"
+    r"\b(?:more than|over|at least|less than|under|somewhere|about|around|roughly"
+    r"|approx(?:imately)?|maybe|probably|possibly|perhaps|ish"
     r"|i (?:think|guess|believe|reckon|suppose)|almost|nearly|not "
-    r"sure|or so|ca|circa)\b|~|(?<=[0-9])ish\b|\?"
+    r"sure|or so|ca|circa)\b|~|(?<=[0-9])ish\b|(?<=[0-9])\s?[a-z]{0,7}\?|\blike(?= [0-9])"
 )
 _PARTS = re.compile(r"[,;.!()|]|\s-\s|\b(?:but|because|bc)\b")
 

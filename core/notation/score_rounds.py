@@ -41,7 +41,10 @@ _METRES = re.compile(
     r"\s?(?:m|met(?:er|re)s?)\b(?:\s(?:of |into |on )?(?:the )?(?:run|row|walk|ski|carry|swim|bike|ride)\b)?"
 )
 # `4 rounds n 10 push-ups n 5 swings`: there is more than one number could say.
-_MORE_TOLD = re.compile(r"[^.!?;,()0-9]{0,20}\b(?:n|and|plus|then)\s[0-9]{1,3}\s?[a-z]")
+_MORE_TOLD = re.compile(
+    r"\s?(?:and|plus|\+|n|then)\s(?!(?:a )?(?:done|scaled|happy|tired|dead|no|my|felt|was|i|it|half))[a-z]{3}"
+    r"|[^.!?;,()0-9]{0,20}\b(?:n|and|plus|then)\s[0-9]{1,3}\s?[a-z]"
+)
 _OF_WHAT = re.compile(r"^\s*([a-z][a-z \-]{2,40})")
 
 

@@ -20,13 +20,21 @@ _SPOKEN = re.compile(
     r"(?:(?P<s>[0-9]{1,2})(?![0-9:]|\.[0-9])\s?(?:seconds?\b|secs?\b|s\b|''|\"|(?!\s?[a-z])|(?=\s))?)?"
 )
 _SECONDS = re.compile(r"(?<![0-9:.])(?P<s>[0-9]{1,4}(?:\.[0-9])?)\s?(?:seconds?|secs?|s|'')(?![a-z])")
-_DOTTED = re.compile(r"(?<![0-9:.])(?P<m>[0-9]{1,2})[. ](?P<s>[0-5][0-9])(?![0-9:.])")
+# `17.42`, `1.52,3`: minutes and seconds, as people type them where a colon is far away
+_DOTTED = re.compile(
+    r"(?<![0-9:.])(?P<m>[0-9]{1,2})\.(?P<s>[0-5][0-9](?:[.,][0-9])?)(?![0-9:.,]?[0-9]|\s?(?:min|h|k|m\b|lb|cal|mi))"
+)
+_SPACED = re.compile(r"(?<![0-9:.])(?P<m>[0-9]{1,2})[. ](?P<s>[0-5][0-9])(?![0-9:.])")
+_HALVES = re.compile(r"(?<![0-9:.])(?P<m>[0-9]{1,2})\.5\s?(?:minutes?|mins?)\b")
+_FLAT = re.compile(r"(?<![0-9:.])(?P<m>[0-9]{1,3})(?::00)? flat\b")
 _RUN_ON = re.compile(r"(?<![0-9:.])(?P<m>[0-9]{1,2})(?P<s>[0-5][0-9])(?![0-9:.])")
 
 _CAPPED = re.compile(
     r"\b(?:time[ -]?)?capped\b(?:\s(?:out|it))?|\b(?:hit |at |reached )?(?:the )?(?:time )?cap\b"
     r"|\btc'?d?\b|\bdnf\b"
-    r"|\b(?:did ?n[o']?t|not|un) ?finish(?:ed)?\b|\b(?:ran )?out of time\b|\btimed out\b"
+    r"|\b(?:did ?n[o']?t|did not|not|un) ?(?:finish(?:ed)?|make it)\b"
+    r"|\b(?:siren|buzzer|horn)\b|\btime (?:went|ran out|was up)\b|\bit was time\b"
+    r"|\b(?:ran )?out of time\b|\btimed out\b"
 )
 _AT_TIME = re.compile(
     r"^[;\s]*(?:at|@|of)\s?(?:[0-9]{1,3}:[0-5][0-9]|[0-9]{1,3}\s?(?:minutes?|mins?|m"
@@ -38,6 +46,7 @@ _LEFT = shape(
 )
 _DONE = shape(
     rf"(?P<n><n>)\s?{REPS}(?:\s?(?:done|completed|in|finished))?|(?P<n2><n>)\s?(?:done|completed)\b"
+    r"|\b(?:got|made it) (?:up )?to (?P<n3><n>)(?!\s?(?:rounds?|rds?))"
 )
 _STOPPED = shape(
     r"\b(?:stopped|quit|gave up|bailed|had to stop|pulled out|ended)\b(?:\s(?:at|after"
@@ -59,6 +68,19 @@ def read_clock(strip: Strip, _block: Block, _: MassUnit) -> ReadScore | None:
     return ReadScore(score=time_score(seconds), sure=True)
 
 
+def read_dotted(strip: Strip, _block: Block, _: MassUnit) -> ReadScore | None:
+    """`17.42` and `14 flat`; `11.5 min` are eleven and a half."""
+    if match := strip.take(_HALVES):
+        return ReadScore(score=time_score(int(match["m"]) * 60.0 + 30), sure=True)
+    if match := strip.take(_FLAT):
+        return ReadScore(score=time_score(int(match["m"]) * 60.0), sure=True)
+    if match := strip.take(_DOTTED):
+        return ReadScore(
+            score=time_score(int(match["m"]) * 60.0 + float(match["s"].replace(",", "."))), sure=True
+        )
+    return None
+
+
 def read_spoken(strip: Strip, _block: Block, _: MassUnit) -> ReadScore | None:
     if match := strip.take(_SPOKEN):
         tail = int(match["s"] or 0)
@@ -70,8 +92,8 @@ def read_spoken(strip: Strip, _block: Block, _: MassUnit) -> ReadScore | None:
 
 
 def read_doubtful_time(strip: Strip, _block: Block, _: MassUnit) -> ReadScore | None:
-    """`8.43`, `8 43`, `843` and `9` are read, but asked about."""
-    match = strip.take(_DOTTED) or strip.take(_RUN_ON)
+    """`8 43`, `843` and `9` are read, but asked about."""
+    match = strip.take(_SPACED) or strip.take(_RUN_ON)
     if match:
         return asking.meant(time_score(int(match["m"]) * 60.0 + int(match["s"])))
     alone = strip.take(ALONE)
@@ -118,7 +140,7 @@ def _reps_when_capped(strip: Strip, block: Block, unit: MassUnit) -> int | None:
     if whole_round and (rounds := read_rounds(strip, block, unit)) and rounds.score and rounds.sure:
         return (rounds.score.rounds or 0) * whole_round + (rounds.score.reps or 0)
     if done := strip.take(_DONE):
-        return int(done["n"] or done["n2"])
+        return int(done["n"] or done["n2"] or done["n3"])
     return None
 
 

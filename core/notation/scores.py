@@ -1,14 +1,16 @@
 """An athlete's words -> Score. Nothing is guessed silently: what isn't sure comes with its one question."""
 
 import re
+from dataclasses import replace
 from typing import Any
 
 from core.measures import AmountUnit, MassUnit
 from core.notation import asking
 from core.notation.chat import NOT_COUNTED, NOT_FINISHED, is_like_a_score
+from core.notation.other_names import names_another
 from core.notation.part_labels import LAST, Part, find_part
 from core.notation.plausible import implausible
-from core.notation.quantities import NUMBER_WORDS, kilograms
+from core.notation.quantities import NUMBER, NUMBER_WORDS, kilograms
 from core.notation.remarks import Remarks, note, take_remarks
 from core.notation.score_words import LOAD, read_number
 from core.notation.text import Strip, plain
@@ -52,10 +54,40 @@ _BELOW_ZERO = re.compile(r"^\s*-[0-9]|(?<=[\s:])-[0-9]")
 _TENS = re.compile(
     r"\b(twenty|thirty|forty|fifty|sixty)[\- ](one|two|three|four|five|six|seven|eight|nine)\b"
 )
+_NUMBER_WORD = "|".join(word for word in NUMBER_WORDS if " " not in word)
+_COUNTING = "|".join(word for word, number in NUMBER_WORDS.items() if " " not in word and number > 1)
 _WORDS = re.compile(
-    rf"\b({'|'.join(word for word in NUMBER_WORDS if ' ' not in word)})\b(?=\s?(?:rounds?|rds?|reps?|and"
-    rf"|plus|\+|min|sec|full|complete|extra|$))"
+    rf"\b({_NUMBER_WORD})\b(?=\s?(?:rounds?|rds?|reps?|and|plus|\+|min|sec|full|complete|extra|$))"
+    rf"|(?<=\bminutes\s)({_NUMBER_WORD})\b|(?<=\bminutes and\s)({_NUMBER_WORD})\b|(?<=\bminute\s)({_NUMBER_WORD})\b"
+    rf"|\b({_COUNTING})\b(?=\s?(?:[,;.!?)]|for\b|on\b|kg\b|kilos?\b))"
 )
+# What was before, what failed, and what time of day it was are no score of today.
+_BEFORE = (
+    r"(?:last (?:week|time|month|year)|prev(?:ious(?:ly)?)?|up from|used to be|never before(?: under)?|pb was"
+    r"|old (?:pb|best))"
+)
+_FAILED = "(?:stapled|buried|crushed|failed|wouldn'?t|didn'?t|wasn'?t|missed|too heavy|no go|nearly)"
+_OTHER_TIMES = re.compile(
+    rf"\b{_BEFORE}\b[^.;,!?0-9]{{0,20}}[0-9]+(?:[.:,][0-9]+)?(?:\s?(?:kg|lbs?|reps?|rounds?))?"
+    rf"|[0-9]+(?:\.[0-9]+)?(?:\s?kg)?\s{_FAILED}\b[^.;,!?0-9]*"
+    r"|\b(?:failed|missed|lost)(?: at| on)? [0-9]+(?:\.[0-9]+)?(?:\s?kg)?(?: twice| once)?\b(?! reps?)"
+    r"|(?<=[0-9][ ,;.])[^0-9]{0,30}\bat [0-9]{1,2}:[0-5][0-9](?= ?(?:am|pm|w|with|$))"
+)
+# A number that nothing was made of; with one of these units it can be no score.
+_BESIDE = (
+    "kgs?|kilos?|lbs?|pounds?|min(?:ute)?s?|sec(?:ond)?s?|s|hours?|h|days?|weeks?|years?|yrs?|am|pm|bpm|times"
+    "|of (?:10|ten)|k|km|m|met(?:er|re)s?|miles?|degrees?|st|nd|rd|th|x"
+)
+_LOOSE_NUMBER = re.compile(
+    r"(?<![\w.:,+/-])(?<!rpe )(?<!effort )(?<!day )(?<!week )(?<!weeks )[0-9]+(?:[.:,][0-9]+)?(?![0-9.:]*[0-9])"
+    rf"(?!\s?(?:{_BESIDE})\b|\s?%)(?!\w)"
+)
+# These say that the number isn't all of it.
+_DOUBTFUL = re.compile(
+    r"\b(?:short of|except|apart from|not counting|minus|penalt(?:y|ies)|or maybe|my watch says)\b"
+)
+_AT_LOAD = re.compile(rf"@\s?(?P<a>{NUMBER})(?P<u>)(?![0-9.:%])")
+_HALF_MORE = re.compile(r"(?<=[0-9]) and a half\b")
 
 
 def read_score(
@@ -114,21 +146,48 @@ def is_said_of(words: str, block: Block) -> bool:
 def _in_block(words: str, block: Block, unit: MassUnit) -> ReadScore:
     if _BELOW_ZERO.search(words):
         return asking.not_positive()
-    said = words if block.format in _TIMED else _MISSED.sub(" ", words)
-    said = _TENS.sub(lambda word: str(NUMBER_WORDS[word[1]] + NUMBER_WORDS[word[2]]), said)
-    strip = Strip(_WORDS.sub(lambda word: str(NUMBER_WORDS[word[0]]), said))
+    strip = Strip(
+        _in_digits(_OTHER_TIMES.sub(" ", words if block.format in _TIMED else _MISSED.sub(" ", words)))
+    )
     remarks = take_remarks(strip)
-    load = strip.take(LOAD) if block.format in _LOAD_BESIDE else None
+    if NOT_COUNTED.search(words):
+        remarks = replace(remarks, about=True)
+    load = (strip.take(LOAD) or strip.take(_AT_LOAD)) if block.format in _LOAD_BESIDE else None
     read = read_number(strip, block, unit)
     read = read or _without_number(words, block)
     if read.score is None:
         return _with_pain(read, remarks, block)
-    if read.sure and (other := read_number(strip, block, unit)) and other.score and other.sure:
+    if read.sure and (other := read_number(Strip(strip.text), block, unit)) and other.score and other.sure:
         return asking.which_number((read.score, other.score))
     more: dict[str, Any] = {"load_kg": kilograms(load["a"], load["u"], unit)} if load else {}
     more |= {"unit": AmountUnit.KCAL} if read.score.unit == AmountUnit.REPS and is_in_kcal(block) else {}
     score = _with_remarks(read.score.model_copy(update=more), remarks, strip)
+    score = score.model_copy(update={"scaled": score.scaled or _is_lighter(score, block)})
+    if read.sure and _tells_more(strip.text, block):
+        return asking.meant(score)
     return _judged(read.model_copy(update={"score": score}), block, remarks)
+
+
+def _tells_more(left: str, block: Block) -> bool:
+    """Whether what is left over may change the score: another number, a doubt, or another movement."""
+    words = left.replace(Strip.MARK, " ")
+    if block.rounds:
+        words = re.sub(rf"\b{block.rounds}\s?(?:rounds?|rds?|sets?)\b", " ", words)
+    another = block.format in _OF_LOADS and names_another(words, block)
+    return bool(_LOOSE_NUMBER.search(words) or _DOUBTFUL.search(words) or another)
+
+
+def _is_lighter(score: Score, block: Block) -> bool:
+    """Whether less was lifted than is written for anybody."""
+    written = [min(line.loads_kg) for line in block.lines if line.loads_kg]
+    return score.load_kg is not None and bool(written) and score.load_kg < min(written)
+
+
+def _in_digits(words: str) -> str:
+    """Numbers in words as digits, where they count something."""
+    said = _TENS.sub(lambda word: str(NUMBER_WORDS[word[1]] + NUMBER_WORDS[word[2]]), words)
+    said = _WORDS.sub(lambda word: str(NUMBER_WORDS[word[0]]), said)
+    return said if re.search(r"rounds?|rds?", said) else _HALF_MORE.sub(".5", said)
 
 
 def _without_number(words: str, block: Block) -> ReadScore:

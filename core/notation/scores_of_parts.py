@@ -6,6 +6,7 @@ from typing import Final, NamedTuple
 
 from core.measures import MassUnit
 from core.notation.part_labels import Told, by_parts
+from core.notation.part_names import by_names, in_order
 from core.notation.scores import LONGEST_SCORE, block_of, is_said_of, read_score
 from core.notation.text import plain
 from core.scores.values import ReadScore
@@ -33,7 +34,7 @@ def read_parts(text: str, session: Session, unit: MassUnit = MassUnit.KG) -> tup
     Of a part that is only `done` nothing is kept, so that it's asked about.
     """
     words = ", ".join(plain(line) for line in text[:LONGEST_SCORE].splitlines())
-    for told in by_parts(words):
+    for told in (*by_parts(words), *by_names(words, session), *in_order(words, session)):
         blocks = _blocks_of(told, session)
         if len(set(blocks)) != len(told) or None in blocks:
             continue

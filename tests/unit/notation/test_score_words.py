@@ -181,7 +181,6 @@ ASKED = [
     (FOR_TIME, "DNF", Doubt.HOW_FAR),
     (FOR_TIME, "forgot to time it", Doubt.UNCOUNTED),
     (FOR_TIME, "forgot to start the timer", Doubt.UNCOUNTED),
-    (FOR_TIME, "8.43", Doubt.MEANT),
     (FOR_TIME, "843", Doubt.MEANT),
     (FOR_TIME, "9", Doubt.MEANT),
     (FOR_TIME, "99:99", Doubt.IMPOSSIBLE),
@@ -195,6 +194,11 @@ ASKED = [
     (UNCAPPED, "capped with 40 reps left", Doubt.HOW_FAR),
     (MAX_REPS, "5000", Doubt.IMPOSSIBLE),
     (HOLD, "2", Doubt.MEANT),
+    (FOR_TIME, "8:43, 12 of them on my knees", Doubt.MEANT),
+    (AMRAP, "7 rounds plus some squats", Doubt.MEANT),
+    (AMRAP, "7+12 except the last ones", Doubt.MEANT),
+    (HOLD, "more than 2 min", Doubt.MEANT),
+    (HEAVIEST, "275", Doubt.MEANT),
     (HEAVIEST, "9000 kg", Doubt.IMPOSSIBLE),
 ]
 
