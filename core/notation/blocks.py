@@ -94,6 +94,8 @@ def _block(draft: Draft) -> tuple[Block, list[Problem]]:
     in_turn = facts.pop("in_turn", False)
     in_kcal = facts.pop("in_kcal", False)
     format_ = which_format(draft)
+    if format_ is Format.MAX_REPS and draft.only and _is_time(draft.only):
+        draft = replace(draft, lines=[draft.lines[0]._replace(piece=replace(draft.only, most=True))])
     if format_ is None:
         problems.append(Problem(draft.row, guess="for time"))
         format_ = Format.QUALITY
@@ -128,6 +130,11 @@ def _block(draft: Draft) -> tuple[Block, list[Problem]]:
         | lines
     )
     return block, problems
+
+
+def _is_time(piece: Piece) -> bool:
+    """`walk 20 min, how far?`: the time is how long there is."""
+    return piece.unit is AmountUnit.SECONDS and bool(piece.amount) and not piece.sets
 
 
 def _kind(draft: Draft, format_: Format) -> BlockKind:

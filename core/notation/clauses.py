@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from itertools import groupby, pairwise
 from typing import NamedTuple
 
+from core.notation.headings import day
 from core.notation.phrases import PHRASES
 from core.notation.text import Row
 
@@ -109,6 +110,7 @@ def _opener(text: str, start: int) -> int | None:
     lower = text.lower()
     while start < len(lower) and not lower[start].isalnum():
         start += 1
+    start += day(lower[start:])
     if around := _AROUND.match(text, start):
         return around.end()
     for phrase in PHRASES:

@@ -52,6 +52,11 @@ class Draft:
         return self.buy_in + self.lines + self.cash_out
 
     @property
+    def pieces(self) -> list[Piece]:
+        """What its lines say."""
+        return [placed.piece for placed in self.lines]
+
+    @property
     def is_empty(self) -> bool:
         return not (self.placed or self.facts or self.rests or self.notes or self.broken)
 

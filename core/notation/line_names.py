@@ -9,7 +9,7 @@ from core.notation.names import Lexicon, Meaning
 from core.notation.pieces import Piece
 
 SIDE = re.compile(
-    r"\b(?P<s>alternat(?:ing|e|ed)|alt)\b\.?|\b(?P<lr>left|right)\b(?:\s(?:side|arm|leg|hand))?(?:\sonly)?"
+    r"\b(?P<s>alternat(?:ing|e|ed)|alt)\b\.?(?:\s(?:arms|legs|sides)\b)?|\b(?P<lr>left|right)\b(?:\s(?:side|arm|leg|hand))?(?:\sonly)?"
 )
 _MANNERS = re.compile(
     r"\b(?:synchro(?:nised|nized)?|sync|practice|drills?|easy|slow(?:ly)?|steady|strict|controlled|brisk|fast|light"
@@ -89,6 +89,8 @@ def _without_remark(name: str) -> Iterator[tuple[str, str]]:
         yield name[before.end() :], before[0].strip()
     if choice := _OR.match(name):
         yield choice["other"], f"{choice['one']} or"
+        if tail := _TAIL.search(choice["other"]):
+            yield choice["other"][: tail.start()], f"{choice['one']} or ... {tail[0].strip()}"
 
 
 def _found(piece: Piece, name: str, lexicon: Lexicon, *attempts: Callable[[str], Meaning | None]) -> bool:

@@ -30,7 +30,7 @@ def _c(pattern: str) -> re.Pattern[str]:
 
 _UNITS = rf"(?:reps?\b|repetitions?\b|times\b|{ENERGY_UNIT}\b|{DISTANCE_UNIT}\b)"
 _TIME_UNITS = r"(?:s|secs?|seconds?|mins?|minutes?)\b"
-_WORD = "|".join(word for word in NUMBER_WORDS if " " not in word)
+_WORD = "|".join(word for word in NUMBER_WORDS if " " not in word and word != "both")
 _AT = r"(?:\bstart(?:ing)?\s?)?(?:@|\bat\b|\bwith\b|\bw/|\bw\.(?=\s)|\busing\b)\s?(?:an?\s|the\s)?"
 _TIMES = r"(?:(?<![0-9.])(?P<n{0}>[1-9](?=\s?[x*])|two(?=\s)|one(?=\s)|2(?=\s))\s?[x*]?\s?)?"
 
@@ -96,7 +96,7 @@ _HEIGHT = _c(r"(?:@\s?)?<num>(?:\s?/\s?<num>)?\s?(?:cm|inch(?:es)?|in\b|\")(?!\s
 _PER_SIDE = _c(
     r"(?:\b(?:e(?:a(?:ch)?)?|p)\.?)?\s?/\s?(?:side|arm|leg|hand|foot|direction|way)\b"
     r"|(?:\b(?:each|per|a|every|ea|e|on each)\.?\s(?:side|arm|leg|foot|direction|way)|\be/s|\bl\s?[/+&]\s?r"
-    r"|\bp/s|\bps|(?<=\barm )each|(?<=\bleg )each)\b|\b(?:on )?both (?:sides|directions|ways)\b"
+    r"|\bp/s|\bps|(?<!\bin\s)each hand|(?<=\barm )each|(?<=\bleg )each)\b|\b(?:on )?both (?:sides|directions|ways)\b"
 )
 _SETS = _c(
     rf"(?:^|(?<=[:;,\s]))\s?(?P<n>[0-9]{{1,2}}|{_WORD})\s?(?:x|\*|(?:sets?|series?)\s?(?:of|x|:)?)\s?(?=:?[0-9]|max|amrap"
@@ -114,8 +114,8 @@ _SETS_LAST = _c(
 )
 _IN_PARTS = _c(r"^[\s;:]*(?:accumulate|collect)\b(?:\sa total of)?")
 _MOST = _c(
-    r"(?:^|(?<=[:;,\s]))\s?(?:amrap(?:\s?-\s?[0-9])?|max(?:imum|imal)?)\b(?:\s(?:reps?|effort|time|hold|distance"
-    r"|(?P<kcal>k?cals?|calories))\b)?(?:\s(?:of|in|for)\b)?"
+    r"(?:^|(?<=[:;,\s]))\s?(?:amrap(?:\s?-\s?[0-9])?|(?:to|until|till) failure|max(?:imum|imal)?)\b"
+    r"(?:\s(?:reps?|effort|time|hold|distance|(?P<kcal>k?cals?|calories))\b)?(?:\s(?:of|in|for)\b)?"
 )
 _PAIR_AMOUNT = _c(rf"^[\s;:]*(?P<a><num>)\s?/\s?(?P<b><num>)(?!\s?[/0-9.])\s?(?P<u>{_UNITS}|{_TIME_UNITS})?")
 _RANGE_TIME = _c(rf"(?P<a><num>)\s?(?:-|to)\s?(?P<t>{DURATION})")

@@ -26,7 +26,6 @@ _MANNERS = re.compile(
                 r"(?: (?:as you (?:like|want|wish)|however you (?:like|want)|evenly|between you|as needed))?\b"
             ),
             r"\bone (?:works?|partner works),? (?:the other|one)(?: partner)? rests?\b",
-            r"\b(?:until|to) failure\b",
             r"\bno (?:time )?(?:cap|limit)\b",
         )
     )

@@ -6,7 +6,7 @@ from itertools import pairwise
 from typing import Any
 
 from core.notation.phrase_aims import Facts, Match
-from core.notation.quantities import NUMBER_WORDS, seconds
+from core.notation.quantities import DURATION, NUMBER_WORDS, seconds
 from core.sessions.values import Format
 
 _TABATA_ROUNDS = 8
@@ -53,6 +53,12 @@ def sets_of(match: Match) -> Facts:
 
 def rounds_for_time(match: Match) -> Facts:
     return {"format": Format.FOR_TIME, "rounds": number(match["n"])}
+
+
+def most_calories(match: Match) -> Facts:
+    """`bike 20 min, calories`: as many as can be where a time stands beside them."""
+    timed = re.search(DURATION, match.string[: match.start()])
+    return {"format": Format.MAX_REPS, "in_kcal": True} if timed else {}
 
 
 def cap(match: Match) -> Facts:

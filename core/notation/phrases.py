@@ -34,6 +34,7 @@ from core.notation.phrase_facts import (
     minutely,
     minutely_for,
     minutely_times,
+    most_calories,
     of_each,
     on_off,
     on_off_times,
@@ -118,6 +119,10 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"\b(?:each|every) (?:round|set|one|interval)(?: is)? <fast>", says(format=Format.INTERVALS)),
     phrase(r"^[\s;]*sets\s?(?::|$)", says(format=Format.SETS)),
     phrase(r"^[\s;]*intervals\s?(?::|$)", says(format=Format.INTERVALS)),
+    phrase(r"\bhow (?:many|far|much)\b(?! rounds)", says(format=Format.MAX_REPS)),
+    phrase(r"(?<=[\s,;])(?:for |total )?(?:calories|cals)(?: total)?[\s;.,!?]*$", most_calories),
+    phrase(r"(?<=[a-z\d][\s,;])distance[\s;.,!?]*$", says(format=Format.MAX_REPS)),
+    phrase(r"\bbest of [2-9]\b", says(format=Format.HOLD)),
     # the heaviest of the day
     phrase(
         r"<dur> to (?:(?=(?:find|build|work|establish|test|hit)\b)|(?:get|do|work up) (?:there|it)\b)",
@@ -139,6 +144,7 @@ PHRASES: tuple[Phrase, ...] = (
         r"_(?P<n>singles?\b|doubles?\b|triples?\b|[0-9]{1,2}\b)(?: reps?\b)?(?: of the day\b|<of>)",
         heaviest,
     ),
+    phrase(r"(?<=[a-z:\-]\s)heavy_(?P<n>singles?\b|doubles?\b|triples?\b|[1-5](?=[\s;.,]*$))", heaviest),
     # intervals
     phrase(
         r"\btabata\b[\s:,(\-]{0,3}(?:<n>_x_)?20_(?:s|sec|secs|seconds|\")?(?: work)?"
@@ -149,6 +155,7 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"\btabatas?\b<of>", tabata),
     phrase(r"\be(?P<every>[2-9])mom(?:\b|(?=x))<is>x_<n>(?![0-9.']|:[0-9]|_min|_sec)", minutely_times),
     phrase(r"\be(?P<work>[0-9]{1,2}:[0-5][0-9])", every),
+    phrase(r"\be(?P<work>[0-9]{2,3} ?s)\b<is>x_<n>(?![0-9.']|:[0-9]|_min|_sec)", every_times),
     phrase(r"\be(?P<every>[1-9]?)mom(?:\b|(?=[0-9]))<is>(?:for |of |x )?<minutes>", minutely_for),
     phrase(r"<minutes>_(?:an? )?\be(?P<every>[1-9]?)mom\b", minutely_for),
     phrase(r"\be(?P<every>[1-9]?)mom\b", minutely),

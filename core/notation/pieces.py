@@ -4,8 +4,9 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 from typing import Literal
 
-from core.measures import AmountUnit
+from core.measures import AmountUnit, MassUnit
 from core.notation.names import Meaning
+from core.notation.quantities import kilograms
 from core.sessions.values import Line, LoadRule
 
 Side = Literal["left", "right", "alternating"]
@@ -56,6 +57,8 @@ def completes(piece: Piece, line: Piece) -> bool:
     """Whether a nameless piece says only what the line before it left open."""
     if piece.meaning or piece.unread or not piece.says_anything:
         return False
+    if piece.unit is AmountUnit.METRES and line.meaning and line.meaning.unit is AmountUnit.REPS:
+        return False  # nobody does burpees by the metre
     pairs = (
         (piece.amount, line.amount),
         (piece.loads_kg, line.loads_kg),
@@ -77,6 +80,15 @@ def repeats(piece: Piece, line: Piece) -> bool:
     loads = [one.load_rule or one.loads_kg for one in (piece, line)]
     nameless = not piece.meaning and not piece.unread and not piece.sets
     return bool(nameless and line.meaning and piece.amount and line.amount and all(loads))
+
+
+def loads_of(piece: Piece, line: Piece, unit: MassUnit) -> tuple[Decimal, ...]:
+    """What a bare number behind a line that has its own amount is: `3 x 30 s, 10` and `4 x 40 m, 2 x 32` tell loads."""
+    open_line = line.meaning and line.meaning.held and line.amount and not (line.loads_kg or line.load_rule)
+    bare = piece.amount and piece.unit is None and not (piece.meaning or piece.unread or piece.amount_to)
+    if not (open_line and bare) or piece.sets not in {None, 1, 2}:
+        return ()
+    return (kilograms(f"{piece.amount:g}", None, unit),)
 
 
 def complete(line: Piece, piece: Piece) -> Piece:

@@ -6,6 +6,7 @@ from core.measures import AmountUnit, MassUnit
 from core.notation.bare_numbers import settle_squat
 from core.notation.drafts import Draft
 from core.notation.names import Lexicon
+from core.notation.phrase_aims import Facts
 from core.notation.pieces import Piece
 from core.notation.quantities import MINUTE_S
 from core.notation.reading import Reading
@@ -14,6 +15,8 @@ from core.sessions.values import Format
 _UNIT = re.compile(
     r"(?:[(\[]|\b(?:in|are|all|weights?|loads?|numbers?)\s)\s?(?P<unit>pounds|lbs?|kilos?|kgs?|kilograms)\b"
 )
+_SHORTEST_RUN_M = 100
+_EASY = frozenset({"brisk-walk"})
 _CLOCKED = frozenset({Format.AMRAP, Format.INTERVALS, Format.MAX_REPS, Format.MAX_LOAD})
 
 
@@ -27,14 +30,43 @@ def settle_row(reading: Reading, lexicon: Lexicon, draft: Draft | None) -> None:
     """A time beside a clock is how long it runs, one behind sets their rest; the heaviest squat has a bar."""
     if reading.facts.keys() == {"minutes"} and not reading.pieces and draft and _is_in_sets(draft):
         reading.facts = {"rest_s": reading.facts["minutes"] * MINUTE_S}
+    _take_walk(reading)
     heaviest = reading.facts.get("format") is Format.MAX_LOAD
     for piece in list(reading.pieces):
         if heaviest:
             settle_squat(piece, lexicon)
-        elif _is_time_alone(piece) and _takes_minutes(reading):
-            reading.facts["minutes"] = (piece.amount or 0) / MINUTE_S
+        elif _is_time_alone(piece) and (told := _told_by_time(reading, piece.amount or 0)):
+            reading.facts |= told
             reading.pieces.remove(piece)
             reading.unread = [one for one in reading.unread if one.start != piece.start]
+
+
+def _take_walk(reading: Reading) -> None:
+    """`10 rounds of 30 s run / 30 s walk`: what is easy is the rest of what isn't."""
+    if len(reading.pieces) != 2 or "rounds" not in reading.facts or "format" in reading.facts:  # noqa: PLR2004
+        return
+    work, rest = reading.pieces
+    timed = work.unit is rest.unit is AmountUnit.SECONDS
+    if timed and rest.meaning and (rest.meaning.variant in _EASY or "easy" in rest.notes):
+        work_s, rest_s = work.amount or 0, rest.amount or 0
+        reading.facts |= {
+            "format": Format.INTERVALS, "work_s": work_s, "rest_s": rest_s, "every_s": work_s + rest_s
+        }  # fmt: skip
+        reading.notes.append(rest.text)
+        reading.pieces.remove(rest)
+
+
+def is_run(piece: Piece) -> bool:
+    """Bare metres between other work are run (common practice, no source)."""
+    said = piece.unread or piece.meaning or piece.loads_kg or piece.per_side
+    return piece.unit is AmountUnit.METRES and not said and (piece.amount or 0) >= _SHORTEST_RUN_M
+
+
+def _told_by_time(reading: Reading, amount: float) -> Facts:
+    """Behind sets it is their rest, beside a clock how long that runs."""
+    if any(piece.sets and piece.meaning for piece in reading.pieces) and "rest_s" not in reading.facts:
+        return {"rest_s": amount}
+    return {"minutes": amount / MINUTE_S} if _takes_minutes(reading) else {}
 
 
 def _is_in_sets(draft: Draft) -> bool:

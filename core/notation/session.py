@@ -3,7 +3,7 @@
 import datetime as dt
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from core.measures import MassUnit
 from core.movements.lookup import Catalogue
@@ -15,10 +15,10 @@ from core.notation.formats import UNSCORED
 from core.notation.headings import DATE, QUOTED, label, read_date, tidy_title
 from core.notation.names import Lexicon, lexicon
 from core.notation.phrase_aims import Facts
-from core.notation.pieces import Piece, complete, completes, repeats
+from core.notation.pieces import Piece, complete, completes, loads_of, repeats
 from core.notation.quantities import MINUTE_S
 from core.notation.reading import Reading, read_row
-from core.notation.rows import settle_row, unit_of_all
+from core.notation.rows import is_run, settle_row, unit_of_all
 from core.notation.sending import send
 from core.notation.stations import is_rest
 from core.notation.text import Row, blanked, plain_row, rows
@@ -63,13 +63,20 @@ def _placed(reading: Reading, before: int) -> Iterator[NotUnderstood]:
         yield named(reading.row, stretch).model_copy(update={"after": before + here})
 
 
-def _goes_on(lines: list[Placed], piece: Piece, row: Row) -> bool:
+def _are_most(pieces: list[Piece]) -> bool:
+    """Whether as much as goes is done of each."""
+    return all(piece.most for piece in pieces)
+
+
+def _goes_on(lines: list[Placed], piece: Piece, row: Row, unit: MassUnit) -> bool:
     """Whether a nameless piece was one more set of the last line, or completed it."""
     last = lines[-1].piece
     if repeats(piece, last):
         piece.meaning, piece.implement = last.meaning, last.implement
         lines.append(Placed(piece, row))
         return True
+    if loads := loads_of(piece, last, unit):
+        piece = replace(piece, amount=None, sets=None, unit=None, loads_kg=loads, count=piece.sets)
     if completes(piece, last):
         lines[-1] = Placed(complete(last, piece), lines[-1].row)
         return True
@@ -260,7 +267,9 @@ class _Reader:
         told = [piece for piece in reading.pieces if piece.meaning or piece.unread]
         if not told or (reading.letter and reading.letter == draft.letter):
             return False
-        if all(piece.sets for piece in told):
+        if all(piece.sets for piece in told) or said is Format.MAX_LOAD:
+            return True
+        if not draft.facts.keys() & _OPENERS and _are_most(told) is not _are_most(draft.pieces):
             return True
         own = all(placed.piece.sets for placed in draft.lines) and not draft.facts.keys() & _OPENERS
         return own and not reading.then and all(piece.amount and not piece.sets for piece in told)
@@ -300,14 +309,14 @@ class _Reader:
 
     def _place(self, draft: Draft, reading: Reading) -> None:
         lines: list[Placed] = getattr(draft, draft.where if reading.where == "lines" else reading.where)
-        alone = len(reading.pieces) == 1
+        nameless = not any(piece.meaning for piece in reading.pieces)
         for piece in reading.pieces:
             if piece.meaning:
                 piece.station = piece.station or draft.station
                 lines.append(Placed(piece, reading.row))
-            elif alone and self._load_all(piece, lines):
+            elif nameless and self._load_all(piece, lines):
                 continue
-            elif not (lines and _goes_on(lines, piece, reading.row)):
+            elif not (lines and _goes_on(lines, piece, reading.row, self.unit)):
                 self._take_nameless(piece, reading, lines)
 
     def _take_nameless(self, piece: Piece, reading: Reading, lines: list[Placed]) -> None:
@@ -315,6 +324,9 @@ class _Reader:
         if piece.load_rule and piece.load_rule.effort and not lines:
             effort = piece.load_rule.effort
             reading.facts.setdefault("aim", Aim(of="effort", low=effort, high=effort))
+        elif is_run(piece):
+            piece.meaning = self.lexicon.exact("run")
+            lines.append(Placed(piece, reading.row))
         elif not piece.unread:
             self.not_understood.append(named(reading.row, Stretch(piece.start, piece.end)))
 

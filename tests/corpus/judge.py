@@ -175,7 +175,10 @@ def _missing_of_board(expected: Mapping[str, Any], blocks: list[dict[str, Any]])
     told, found = _told_once(parts), _told_once(blocks)
     if len(told) != len(found):
         return "number of blocks"
-    alike = [(_one_spelling(one), _one_spelling(read)) for one, read in zip(told, found, strict=True)]
+    alike = [
+        (_one_spelling(one), _told_in_full(_one_spelling(read)))
+        for one, read in zip(told, found, strict=True)
+    ]
     return next((what for pair in alike if (what := _unlike(*pair))), "")
 
 
@@ -194,11 +197,8 @@ def _one_spelling(block: Mapping[str, Any]) -> Mapping[str, Any]:
         and all(one.get("unit") == "s" and one.get("amount") for one in lines)
     ):
         block["format"] = "hold"
-    # How often and how long an interval goes tell each other, where nobody takes turns.
-    every_s, rounds, minutes = (block.get(name) for name in ("every_s", "rounds", "minutes"))
-    if block["format"] == "intervals" and every_s and not any(one.get("station") for one in lines):
-        block |= {"minutes": minutes or (rounds and rounds * every_s / 60)}
-        block |= {"rounds": rounds or (minutes and minutes * 60 / every_s)}
+    if block["format"] == "intervals" and block.get("every_s") and block.get("rounds"):
+        block.pop("minutes", None)  # told twice
     if block["format"] == "amrap" and block.get("work_s") == 60 * (block.get("minutes") or 0):
         block["work_s"] = None
     # What is done once through has no buy-in or cash-out.
@@ -210,6 +210,15 @@ def _one_spelling(block: Mapping[str, Any]) -> Mapping[str, Any]:
         block["lines"] = [{**line, "load_rule": None} for line in lines]
         block |= {"minutes": block["cap_s"] / 60, "cap_s": None} if block.get("cap_s") else {}
     return {name: one for name, one in block.items() if one is not None or name not in ("kind", "format")}
+
+
+def _told_in_full(block: Mapping[str, Any]) -> Mapping[str, Any]:
+    """How often and how long an interval goes tell each other."""
+    every_s, rounds, minutes = (block.get(name) for name in ("every_s", "rounds", "minutes"))
+    if block.get("format") != "intervals" or not every_s:
+        return block
+    often = {"rounds": rounds or (minutes and minutes * 60 / every_s)}
+    return {**block, **often, "minutes": minutes or (rounds and rounds * every_s / 60)}
 
 
 def _told_once(blocks: Iterable[Mapping[str, Any]]) -> list[Mapping[str, Any]]:
@@ -259,7 +268,7 @@ def judge_replies(found: Iterable[Mapping[str, Any]]) -> Report:
     for case in found:
         session = read_session(case["session"], catalogue()).session
         if session is None:
-            _count(report, case, "session", "unread", [])
+            _count(report, case, "" if _tells_nothing(case) else "session", "unread", [])
             continue
         reads = _timed(report, partial(_read_reply, case["text"], session))
         missing = _missing_of_reply(case, reads, session)
@@ -274,14 +283,19 @@ def _read_reply(text: str, session: Session) -> tuple[ReadScore, ...]:
 
 
 def _missing_of_reply(case: Mapping[str, Any], reads: tuple[ReadScore, ...], session: Session) -> str:
-    parts = case["expect"].get("parts") or [case["expect"]]
-    nothing = case["ask"] or not case["expect"] or case["expect"].get("none")
+    parts = [one for one in case["expect"].get("parts") or [case["expect"]] if not one.get("none")]
+    nothing = case["ask"] or _tells_nothing(case)
     if nothing or not all(one.sure for one in reads):
         return ("" if not any(one.sure for one in reads) else "nothing sure") if nothing else "sure"
     if len(parts) != len(reads):
         return "number of parts"
     pairs = zip(parts, reads, strict=True)
     return next((what for pair in pairs if (what := _unlike_score(*pair, session))), "")
+
+
+def _tells_nothing(case: Mapping[str, Any]) -> bool:
+    """Whether there is no score in it that could be kept."""
+    return not case["expect"] or bool(case["expect"].get("none"))
 
 
 def _unlike_score(expected: Mapping[str, Any], read: ReadScore, session: Session) -> str:
@@ -293,7 +307,8 @@ def _unlike_score(expected: Mapping[str, Any], read: ReadScore, session: Session
         told.pop("reps", None)  # as many as the session says
     if (left := expected.get("reps_left")) is not None:
         told["reps"] = (reps_in_all(session.blocks[read.block]) or 0) - left
-    for name in ("splits", "sets"):
+    # A score of sets is its load; how many each set had is no field of one.
+    for name in ("splits", "sets") if "load_kg" not in told else ():
         told |= {"value": sum(expected[name])} if name in expected else {}
     for name in ("calories", "distance_m"):
         told |= {"value": expected[name]} if name in expected else {}

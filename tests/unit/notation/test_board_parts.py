@@ -283,3 +283,34 @@ def test_percentages_that_change_from_set_to_set_stay_words_and_are_no_scheme():
         5,
         "70-75-80%",
     )
+
+
+UNLIKE = [
+    ("preseason test:\n2k row\n10 min break\nmax strict pull-ups", ["row", "pull-up"]),
+    ("TEST\n1 - 1RM deadlift\n2 - max cals 60 sec bike\n3 - 1 mile run", ["deadlift", "ride", "run"]),
+    ("Press 5x5\nChin-ups: 25 total\nPlank 1 x max", ["overhead press", "chin-up", "plank"]),
+]
+
+
+@pytest.mark.parametrize(("text", "movements"), UNLIKE)
+def test_what_is_counted_otherwise_is_a_part_of_its_own(text, movements):
+    assert [[line.movement for line in block.lines] for block in read(text)] == [[one] for one in movements]
+
+
+def test_bare_metres_between_other_work_are_run():
+    (block,) = read("2 rounds for time\n20 burpees\n400 m\n30 walking lunges\n400 m")
+    assert [line.movement for line in block.lines] == ["burpee", "run", "walking lunge", "run"]
+
+
+def test_what_is_easy_is_the_rest_of_what_is_not():
+    (block,) = read("10 rounds of 30 s run / 30 s walk")
+    assert (block.format, block.work_s, block.rest_s, len(block.lines)) == ("intervals", 30, 30, 1)
+
+
+HEAVY = [("Plate pinch 3 x 30 s each hand, 10", 10, None), ("Farmer carry 4 x 40 m, 2 x 32", 32, 2)]
+
+
+@pytest.mark.parametrize(("text", "load", "count"), HEAVY)
+def test_a_bare_number_behind_a_line_that_has_its_amount_is_its_load(text, load, count):
+    (line,) = read(text)[0].lines
+    assert ([float(one) for one in line.loads_kg], line.count) == ([load], count)
