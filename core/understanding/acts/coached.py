@@ -1,0 +1,116 @@
+"""What a coach tells and asks, and what everybody says."""
+
+from typing import Annotated, Literal
+
+from pydantic import Field
+
+from core.understanding.acts.values import WEEK_MIN, Act
+
+
+class TellsSession(Act):
+    act: Literal["session"] = "session"
+
+
+class Edit(Act):
+    act: Literal["edit"] = "edit"
+
+
+class Post(Act):
+    act: Literal["post"] = "post"
+    when: str | None = None
+
+
+class Withdraw(Act):
+    act: Literal["withdraw"] = "withdraw"
+    what: str | None = None
+
+
+class TellsClass(Act):
+    act: Literal["class"] = "class"
+    rule: str | None = None
+    time: str | None = None
+    minutes: Annotated[int, Field(ge=0, le=WEEK_MIN)] | None = None
+    link: str | None = None
+
+
+class ClassChange(Act):
+    act: Literal["class_change"] = "class_change"
+    day: str | None = None
+    to: str | None = None
+
+
+class ClassOff(Act):
+    act: Literal["class_off"] = "class_off"
+    day: str | None = None
+
+
+class Order(Act):
+    act: Literal["order"] = "order"
+    person: str
+
+
+class NoteFault(Act):
+    act: Literal["note_fault"] = "note_fault"
+    person: str
+    movement: str | None = None
+
+
+class EasyWeek(Act):
+    act: Literal["easy_week"] = "easy_week"
+    person: str | None = None
+
+
+class Announce(Act):
+    act: Literal["announce"] = "announce"
+
+
+class Teach(Act):
+    act: Literal["teach"] = "teach"
+    movement: str | None = None
+
+
+class Event(Act):
+    act: Literal["event"] = "event"
+    day: str | None = None
+
+
+class WhoReported(Act):
+    act: Literal["who_reported"] = "who_reported"
+    day: str | None = None
+
+
+class HowIs(Act):
+    act: Literal["how_is"] = "how_is"
+    person: str
+
+
+class WhoNeedsMe(Act):
+    act: Literal["who_needs_me"] = "who_needs_me"
+
+
+class WhatIf(Act):
+    act: Literal["what_if"] = "what_if"
+    change: str
+
+
+class Roster(Act):
+    act: Literal["roster"] = "roster"
+
+
+class Thanks(Act):
+    act: Literal["thanks"] = "thanks"
+
+
+class Greeting(Act):
+    act: Literal["greeting"] = "greeting"
+
+
+class SmallTalk(Act):
+    act: Literal["small_talk"] = "small_talk"
+
+
+Coached = (
+    TellsSession | Edit | Post | Withdraw | TellsClass | ClassChange | ClassOff | Order | NoteFault | EasyWeek
+    | Announce | Teach | Event | WhoReported | HowIs | WhoNeedsMe | WhatIf | Roster
+)  # fmt: skip
+Said = Thanks | Greeting | SmallTalk
