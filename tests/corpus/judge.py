@@ -1,6 +1,7 @@
 """Judges what is read of messages, boards and scores: exact, wrong without asking, asked, unread."""
 
 import json
+import re
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
@@ -25,6 +26,8 @@ HERE = Path(__file__).parent
 NEAR = 0.06
 MOVEMENTS = frozenset({"movement", "to"})
 WORDS = frozenset({"text", "change"})
+# What isn't printed, since it goes without saying.
+UNSAID = {"each": 1}
 ENOUGH = 0.7
 # What a text doesn't tell must not be read into it either.
 NEVER_ADDED = ("scheme", "cap_s", "buy_in", "cash_out", "loads_kg", "load_rule")
@@ -113,7 +116,8 @@ def fits(expected: Any, found: Any) -> bool:
     """Whether all that is expected is found; what isn't mentioned isn't checked."""
     if isinstance(expected, dict):
         return isinstance(found, dict) and all(
-            name in found and _field_fits(name, one, found[name]) for name, one in expected.items()
+            name in {*found, *UNSAID} and _field_fits(name, one, found.get(name, UNSAID.get(name)))
+            for name, one in expected.items()
         )
     if isinstance(expected, list):
         return _lists_fit(expected, found)
@@ -128,12 +132,14 @@ def fits(expected: Any, found: Any) -> bool:
 def _field_fits(name: str, expected: Any, found: Any) -> bool:
     if name in MOVEMENTS:
         return _is_one_movement(expected, found)
+    if name == "implement":
+        return _is_one_thing(expected, found)
     return _nearly_says(expected, found) if name in WORDS else fits(expected, found)
 
 
 def _nearly_says(expected: str, found: str) -> bool:
     """Whether most words are the same: where somebody's own words begin and end is a matter of taste."""
-    one, other = set(str(expected).lower().split()), set(str(found).lower().split())
+    one, other = (set(re.findall(r"[\w'-]+", str(said).lower())) for said in (expected, found))
     return len(one & other) >= ENOUGH * len(one)
 
 
@@ -143,6 +149,12 @@ def _is_one_movement(expected: str, found: str) -> bool:
     return fits(expected, found) or (
         one is not None and other is not None and one.movement.id == other.movement.id
     )
+
+
+def _is_one_thing(expected: str, found: str) -> bool:
+    """Whether two names mean one thing of the catalogue."""
+    one, other = catalogue().implement_by_name(expected), catalogue().implement_by_name(found)
+    return fits(expected, found) or (one is not None and one == other)
 
 
 def _lists_fit(expected: list[Any], found: Any) -> bool:
