@@ -10,6 +10,11 @@ MOST_PIECES: Final = 14
 _ENDS: Final = frozenset(".!?;\n")
 _PARTS: Final = frozenset(",()&|")
 _FACES: Final = 0x2600
+# What tells a line of a session, and the words above and below the lines.
+_AMOUNTS: Final = frozenset({"number", "reps", "times", "distance", "span", "cal", "range", "load"})
+_HEADS: Final = frozenset({"format", "rounds", "term", "sets"})
+_NOT_OF_BOARDS: Final = frozenset({"person", "clock", "hour", "plus", "day"})
+_LONGEST_LINE, _SHORT, _MOST_BETWEEN = 16, 5, 2
 
 
 class Piece(NamedTuple):
@@ -20,8 +25,11 @@ class Piece(NamedTuple):
     hard: bool
 
 
-def pieces(marked: Marked, joining: frozenset[str]) -> list[Piece]:
-    """The smallest stretches of a message that may tell something by themselves. `joining`: and, but, also ..."""
+def pieces(marked: Marked, joining: frozenset[str], *, boards: bool = False) -> list[Piece]:
+    """The smallest stretches of a message that may tell something by themselves. `joining`: and, but, also ...
+
+    `boards`: the lines of a session are one of them.
+    """
     found: list[Piece] = []
     start, hard = 0, True
     for at in range(len(marked.words)):
@@ -39,7 +47,47 @@ def pieces(marked: Marked, joining: frozenset[str]) -> list[Piece]:
         found.append(Piece(start, len(marked.words), hard))
     elif found:
         found[-1] = found[-1]._replace(end=len(marked.words))
-    return _fewer(found)
+    return _fewer(_with_boards(found, marked) if boards else found)
+
+
+def _with_boards(found: Sequence[Piece], marked: Marked) -> list[Piece]:
+    """Pieces that are lines of a session put together, with the few words between them."""
+    kinds = [_kind_of_line(marked, one) for one in found]
+    joined: list[Piece] = []
+    at = 0
+    while at < len(found):
+        end = _end_of_board(found, kinds, at)
+        joined.append(found[at]._replace(end=found[end - 1].end))
+        at = end
+    return joined
+
+
+def _end_of_board(found: Sequence[Piece], kinds: Sequence[str], at: int) -> int:
+    """The end of the session that begins at a piece: the next piece where none does."""
+    if kinds[at] not in {"line", "head"}:
+        return at + 1
+    last, lines, between = at, int(kinds[at] == "line"), 0
+    for place in range(at + 1, len(found)):
+        if kinds[place] == "other" or between >= _MOST_BETWEEN:
+            break
+        between = between + 1 if kinds[place] == "few words" else 0
+        if kinds[place] != "few words":
+            last, lines = place, lines + (kinds[place] == "line")
+    return last + 1 if lines + (kinds[at] == "head") > 1 else at + 1
+
+
+def _kind_of_line(marked: Marked, piece: Piece) -> str:
+    """`line`: so many of a movement; `head`: rounds, a format or a cap; `few words`; or anything else."""
+    inside = marked.within(piece.start, piece.end)
+    kinds = {kind for one in inside for kind in one.kinds}
+    words = sum(marked.text.tokens[at].kind != "mark" for at in range(piece.start, piece.end))
+    if kinds & _NOT_OF_BOARDS or "?" in marked.words[piece.start : piece.end]:
+        return "other"
+    if "movement" in kinds and kinds & _AMOUNTS and words <= _LONGEST_LINE:
+        return "line"
+    if kinds & _HEADS and words <= _SHORT:
+        return "head"
+    return "few words" if words <= _SHORT and not marked.means(piece.start, "post") else "other"
 
 
 def _parts(marked: Marked, at: int, joining: frozenset[str]) -> str | None:

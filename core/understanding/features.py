@@ -67,7 +67,7 @@ def _symbols(marked: Marked, start: int, end: int) -> Iterator[str]:
             continue
         if token.kind == "word":
             yield marked.words[at]
-        elif token.kind in {"number", "clock"}:
+        elif token.kind in {"number", "clock", "link"}:
             yield f"<{token.kind}>"
         elif token.word in "?+/:=" or token.word == "\n":
             yield token.word if token.word != "\n" else "<line>"
@@ -84,15 +84,8 @@ def _grams(word: str) -> Iterator[str]:
 
 
 def _tags(marked: Marked, start: int, end: int) -> Iterator[str]:
-    """What the words are about, and what stands before what."""
-    before: tuple[str, ...] = ()
-    seen: dict[str, None] = {}
-    for at in range(start, end):
-        tags = marked.meanings[at]
-        seen |= dict.fromkeys(tags)
-        if tags and tags != before and len(before) * len(tags) <= _MANY:
-            yield from (f"tt={one} {other}" for one in before for other in tags)
-        before = tags or before
+    """What the words are about."""
+    seen = dict.fromkeys(tag for at in range(start, end) for tag in marked.meanings[at])
     yield from (f"t={tag}" for tag in seen)
 
 

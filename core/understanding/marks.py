@@ -15,6 +15,7 @@ from core.understanding.text import Text, Token, read_text, stem
 # A message has few slips; more than these are another language, or nonsense.
 MOST_SLIPS: Final = 8
 _LONGEST_PLACE: Final = 3
+_SENTENCE_ENDS: Final = frozenset(".!?\n")
 _SHORTEST_NAME, _LONGEST_GUESSED_NAME = 2, 7
 KG_PER_LB: Final = float(KG_PER_POUND)
 # Small words that the slots look at, beside what is named.
@@ -49,6 +50,11 @@ HELPING: Final = frozenset(
         "half_day",
         "not_the",
         "for_word",
+        "with_word",
+        "nearly_word",
+        "half_word",
+        "it_word",
+        "self_word",
         "left_word",
         "minus_word",
     }
@@ -80,7 +86,7 @@ NAMED: Final = frozenset(
         "count",
         "format",
     }
-    | {"zone_name", "rx", "scaled_word", "short_day"}
+    | {"zone_name", "as_it_stands", "scaled_word", "short_day"}
 )
 
 
@@ -165,6 +171,8 @@ def mark(
     named, meanings, helping = _named(text.tokens, meant, words, taken | _covered(marks))
     marks += named
     marks += _places(text.tokens, _covered(marks), asks_place=asks_place)
+    if asks_place:
+        marks += _unknown(text.tokens, every, _covered(marks))
     marks.sort(key=lambda one: one.start)
     return Marked(text, tuple(meant), tuple(marks), meanings, helping, language)
 
@@ -223,12 +231,10 @@ def _people(
     for at, token in enumerate(tokens):
         if token.kind != "word" or at in taken:
             continue
-        name = _name(token, meant[at], names, known)
-        if (
-            name is None
-            and not names
-            and _is_like_a_name(token, meant[at], known, small=small and people is None)
-        ):
+        name = _name(token, meant[at], names, known) or _small_name(meant, at, names, known)
+        beside = people is None and _stands_for_somebody(meant, tokens, at, known)
+        like = _is_like_a_name(token, meant[at], known, small=small and beside)
+        if name is None and not names and like and (beside or not _begins(tokens, at)):
             name = token.typed.removesuffix("'s").removesuffix("'").capitalize()
         if name:
             yield Mark(at, at + 1, (Sense("person", name),))
@@ -238,6 +244,33 @@ def _name(token: Token, meant: str, names: dict[str, str], known: Lexicon) -> st
     word = token.word if token.word in names else token.word.removesuffix("s")
     capital = token.typed[:1].isupper()
     return names[word] if word in names and (capital or meant not in known.words) else None
+
+
+def _small_name(meant: Sequence[str], at: int, names: dict[str, str], known: Lexicon) -> str | None:
+    """`max got 4 rounds`, `tell rose`: a name that is a word too, where only somebody can stand."""
+    return names[meant[at]] if meant[at] in names and _beside_a_name(meant, at, known) else None
+
+
+def _begins(tokens: Sequence[Token], at: int) -> bool:
+    """Whether a sentence begins here, so that a capital tells of no name."""
+    return at == 0 or tokens[at - 1].word in _SENTENCE_ENDS
+
+
+def _stands_for_somebody(meant: Sequence[str], tokens: Sequence[Token], at: int, known: Lexicon) -> bool:
+    """Where a name may stand that nobody knows: beside what people do, or in front of a score."""
+    counted = at + 1 < len(tokens) and tokens[at + 1].kind in {"number", "clock"}
+    owns = tokens[at].typed.endswith(("'s", "'"))
+    return counted or owns or meant[at + 1 : at + 2] == [":"] or _beside_a_name(meant, at, known)
+
+
+def _beside_a_name(meant: Sequence[str], at: int, known: Lexicon) -> bool:
+    before = any(_is_kind(known, meant[start:at], "name_before") for start in range(max(0, at - 3), at))
+    after = any(_is_kind(known, meant[at + 1 : end], "name_after") for end in range(at + 2, at + 4))
+    return before or after
+
+
+def _is_kind(known: Lexicon, words: Sequence[str], kind: str) -> bool:
+    return any(one.kind == kind for one in known.senses.get("".join(map(stem, words)), ()))
 
 
 def _is_like_a_name(token: Token, meant: str, known: Lexicon, *, small: bool) -> bool:
@@ -313,6 +346,13 @@ def _places(tokens: Sequence[Token], taken: set[int], *, asks_place: bool) -> It
             name = " ".join(token.typed for token in tokens[at:end])
             yield Mark(at, end, (Sense("city", name),))
         at = end or at + 1
+
+
+def _unknown(tokens: Sequence[Token], known: Lexicon, taken: set[int]) -> Iterator[Mark]:
+    """Words of no language here: asked for a place, they may name one."""
+    for at, token in enumerate(tokens):
+        if token.kind == "word" and at not in taken and not _is_word(token.word, known):
+            yield Mark(at, at + 1, (Sense("unknown", token.typed),))
 
 
 def _end_of_place(tokens: Sequence[Token], taken: set[int], at: int, *, asks_place: bool) -> int | None:

@@ -21,6 +21,7 @@ _LAST_HOUR: Final = 24
 _LAST_DAY: Final = 31
 # `2.140 m` on the continent: nobody rows two metres.
 _THOUSANDS: Final = re.compile(r"[0-9]{1,2}[.][0-9]{3}")
+_PRIMES: Final = frozenset("'\"")
 _ORDINALS: Final = frozenset({"st", "nd", "rd", "th"})
 
 
@@ -45,7 +46,14 @@ class _Reader:
     found: list[Quantity] = field(default_factory=list)
 
     def number(self, at: int) -> tuple[float, int] | None:
-        """A number in digits or words, and its end."""
+        """A number in digits or words, `six and a half` too, and its end."""
+        told = self.whole(at)
+        if told is None or not self.is_and(told[1]):
+            return told
+        half = self.sense(told[1] + 1, "half_word")
+        return (told[0] + 1 / 2, half[2]) if half and told[0] == int(told[0]) else told
+
+    def whole(self, at: int) -> tuple[float, int] | None:
         if at >= len(self.tokens):
             return None
         if self.tokens[at].kind == "number":
@@ -66,9 +74,10 @@ class _Reader:
             end += self.is_and(end) and self.word(end + 1) in numbers
             more = self._spoken(end) if self.word(end) in numbers else None
             return (value + more[0], more[1]) if more and more[0] < _HUNDRED else (value, end)
-        after = numbers.get(self.word(end))
+        ones = end + (self.sense(end, "tens_and") is not None)
+        after = numbers.get(self.word(ones))
         if value >= _TEENS and value % _TENS == 0 and after is not None and 0 < after < _TENS:
-            return value + after, end + 1
+            return value + after, ones + 1
         return value, end
 
     def word(self, at: int) -> str:
@@ -126,7 +135,7 @@ def _clock(reader: _Reader, at: int) -> Quantity | None:
     """`8:43`, `1:02:10`: a time on a watch, or of the day."""
     token = reader.tokens[at]
     if token.kind != "clock":
-        return _spoken_clock(reader, at)
+        return _primed(reader, at) or _spoken_clock(reader, at)
     parts = [float(part) for part in token.typed.replace(",", ".").split(":")]
     value = parts[0] * 60 + parts[1] if len(parts) == 2 else parts[0] * 3600 + parts[1] * 60 + parts[2]  # noqa: PLR2004
     half = reader.sense(at + 1, "half_day")
@@ -136,7 +145,37 @@ def _clock(reader: _Reader, at: int) -> Quantity | None:
     return Quantity("clock", at, end, value, unit=half[1] if half else "")
 
 
+def _primed(reader: _Reader, at: int) -> Quantity | None:
+    """`8'43"`, `8'`: minutes and seconds as they stand on a stopwatch."""
+    told = reader.number(at)
+    if told is None or reader.tokens[at].kind != "number" or reader.word(told[1]) != "'":
+        return None
+    after = reader.number(told[1] + 1)
+    if after is None or after[0] >= 60 or not reader.tokens[told[1] + 1].glued:  # noqa: PLR2004 - seconds
+        return Quantity("span", at, told[1] + 1, told[0] * 60, unit="min")
+    end = after[1]
+    while reader.word(end) in _PRIMES:
+        end += 1
+    return Quantity("clock", at, end, told[0] * 60 + after[0])
+
+
+def _hour_and_part(reader: _Reader, at: int) -> Quantity | None:
+    """`ocho menos cuarto`, `las nueve y media de la tarde`: a part of an hour behind it."""
+    told = reader.whole(at)
+    part = reader.sense(told[1], "hour_part") if told else None
+    if told is None or part is None or not 0 < told[0] <= _LAST_HOUR:
+        return None
+    half = reader.sense(part[2], "half_day")
+    if not half and not reader.sense(at - 1, "hour_article"):
+        return None
+    minutes = told[0] * 60 + float(part[1])
+    later = 12 * 60 if half and half[1] == "pm" and minutes < 12 * 60 else 0
+    return Quantity("hour", at, half[2] if half else part[2], minutes + later, unit=half[1] if half else "")
+
+
 def _spoken_clock(reader: _Reader, at: int) -> Quantity | None:
+    if told_hour := _hour_and_part(reader, at):
+        return told_hour
     past = reader.sense(at, "past_hour")
     if past and (told := reader.number(past[2])) and told[0] <= _LAST_HOUR:
         half = reader.sense(told[1], "half_day")
@@ -306,6 +345,8 @@ def _date(reader: _Reader, at: int) -> Quantity | None:
         return None if counts else Quantity("date", at, end, day, second=float(month[1]))
     ordinal = reader.word(end) in _ORDINALS and reader.tokens[end].glued
     end += ordinal
+    counts = reader.sense(end, "unit", "mass", "span", "length", "half_day", "hour_word") is not None
+    ordinal = ordinal or (reader.sense(at - 1, "date_word") is not None and not counts and at > 0)
     after = end + (reader.sense(end, "of_ten") is not None) + (reader.word(end) == ".")
     month = reader.sense(after, "month")
     if month:

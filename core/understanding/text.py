@@ -18,7 +18,8 @@ _ALIKE: Final = (
 )
 _FRACTIONS: Final = {"\u00bd": "0.5", "\u00bc": "0.25", "\u00be": "0.75"}
 _TOKEN: Final = re.compile(
-    r"(?P<clock>(?<![\d:])\d{1,3}:\d{2}(?::\d{2})?(?:[.,]\d{1,2})?(?![\d:]))"
+    r"(?P<link>https?://[^\s,]+)"
+    r"|(?P<clock>(?<![\d:])\d{1,3}:\d{2}(?::\d{2})?(?:[.,]\d{1,2})?(?![\d:]))"
     r"|(?P<number>\d+(?:[.,]\d+)?|[\u00bc\u00bd\u00be])"
     r"|(?P<word>[^\W\d_]+(?:'[^\W\d_]+)*'?)"
     r"|(?P<mark>\n|[^\w\s])"
@@ -29,7 +30,7 @@ _ES: Final = ("sses", "shes", "ches", "xes")
 
 @dataclass(frozen=True, slots=True)
 class Token:
-    """`kind`: word, number, clock or mark; `word`: as it is looked up; `start`, `end`: places in the text as typed."""
+    """`kind`: word, number, clock, link or mark; `word`: as it is looked up; `start`, `end`: places in the text."""
 
     kind: str
     word: str

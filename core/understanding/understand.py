@@ -1,6 +1,6 @@
 """A message -> the acts it holds. Pure: everything is read, then chosen; what is doubtful is asked, never guessed."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from functools import lru_cache
 from math import log
@@ -15,7 +15,7 @@ from core.understanding.lexicon import lexicon
 from core.understanding.marks import Marked, mark
 from core.understanding.openers import opened
 from core.understanding.slots import body
-from core.understanding.slots.answers import answers_to, given_the_question, needed
+from core.understanding.slots.answers import answers_to, given_the_benefit, needed
 from core.understanding.slots.fill import fill
 from core.understanding.slots.stretch import Stretch
 from core.understanding.slots.uses import crowded, unaccounted
@@ -96,13 +96,18 @@ def understand(message: Message, context: Context | None = None) -> Understood:
         beside = [act for one in taken if one.name in _BESIDE_A_SIGN for act in one.acts]
         return Understood(acts=(sign, *beside), language=marked.language)
     doubtful = [one for one in chosen if not one.is_plain]
-    acts: tuple[AnyAct, ...] = tuple(act for one in taken for act in one.acts)
+    acts = _each_once(act for one in taken for act in one.acts)
     return Understood(
         acts=acts,
         unread=tuple(words for one in doubtful if (words := _carries(marked, one, alone=not taken))),
         between=_between(doubtful) if not taken else (),
         language=marked.language,
     )
+
+
+def _each_once(acts: Iterable[AnyAct]) -> tuple[AnyAct, ...]:
+    """Without what says in other words what was said before."""
+    return tuple({act.model_copy(update={"text": ""}): act for act in reversed([*acts])}.values())[::-1]
 
 
 def _carries(marked: Marked, one: Chosen, *, alone: bool) -> str:
@@ -125,7 +130,7 @@ def _sign(message: Message, marked: Marked) -> Sign | None:
 
 def _segmented(marked: Marked, message: Message, context: Context) -> list[Chosen]:
     """The cheapest way to part the message: a stretch costs what its act is unsure by, each parting a little."""
-    found = pieces(marked, joining())
+    found = pieces(marked, joining(), boards=message.role == "coach")
     if not found:
         return []
     single = [_choose(marked, one, one, message, context) for one in found]
@@ -187,7 +192,7 @@ def _choose(
     stretch = Stretch(marked, start, end, context)
     fitting: list[Chosen] = []
     for name in likely:
-        chance = given_the_question(name, chances[name], stretch)
+        chance = given_the_benefit(name, chances[name], stretch)
         # The likeliest first: what is less likely than the best costs can't be better.
         if len(fitting) > 1 and -log(max(chance, _NOTHING_FITS)) > min(one.cost for one in fitting):
             continue

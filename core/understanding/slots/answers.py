@@ -1,37 +1,72 @@
-"""What an open question asks for gets the benefit of the doubt: data of `answers.toml`."""
+"""What an open question asks for, and what can be one thing only, get the benefit of the doubt: `answers.toml`."""
 
 import tomllib
 from collections.abc import Iterable, Mapping
 from functools import cache
 from pathlib import Path
+from typing import NamedTuple
 
 from core.understanding.slots.stretch import Stretch
 
 
+class _Shape(NamedTuple):
+    """A stretch that holds one of `any` and nothing but `only`."""
+
+    any: tuple[str, ...]
+    only: frozenset[str]
+
+
+class _Tables(NamedTuple):
+    given: float
+    sure: Mapping[str, float]
+    shapes: Mapping[str, _Shape]
+    questions: Mapping[str, Mapping[str, tuple[str, ...]]]
+
+
 @cache
-def _tables() -> tuple[float, Mapping[str, float], Mapping[str, Mapping[str, tuple[str, ...]]]]:
+def _tables() -> _Tables:
     table = tomllib.loads(Path(__file__).with_suffix(".toml").read_text(encoding="utf-8"))
     given, sure = float(table.pop("given")), table.pop("sure")
+    shapes = {
+        act: _Shape(tuple(one["any"]), frozenset(one["only"])) for act, one in table.pop("shape").items()
+    }
     questions = {
         question: {act: tuple(kinds) for act, kinds in acts.items()} for question, acts in table.items()
     }
-    return given, sure, questions
+    return _Tables(given, sure, shapes, questions)
 
 
 def needed(act: str, usual: float) -> float:
     """The chance from which on an act is taken."""
-    return _tables()[1].get(act, usual)
+    return _tables().sure.get(act, usual)
 
 
 def answers_to(question: str) -> Iterable[str]:
     """The acts that a question asks for."""
-    return _tables()[2].get(question, {})
+    return _tables().questions.get(question, {})
 
 
-def given_the_question(act: str, chance: float, stretch: Stretch) -> float:
-    """The chance of an act that was asked for, where what it needs is named; of any other as it is."""
-    given, _, questions = _tables()
-    kinds = questions.get(stretch.context.question, {}).get(act, ())
-    if not kinds or not stretch.marks(*kinds):
+def given_the_benefit(act: str, chance: float, stretch: Stretch) -> float:
+    """The chance of an act that was asked for, or that it can be alone, where what it needs is named."""
+    if not (_is_asked_for(act, stretch) or _is_its_shape(act, stretch)):
         return chance
+    given = _tables().given
     return chance * given / (chance * given + 1 - chance)
+
+
+def _is_asked_for(act: str, stretch: Stretch) -> bool:
+    kinds = _tables().questions.get(stretch.context.question, {}).get(act, ())
+    return bool(kinds) and bool(stretch.marks(*kinds))
+
+
+def _is_its_shape(act: str, stretch: Stretch) -> bool:
+    """`7+12`, `Bo 8:43`: every word of it is named, and of these kinds."""
+    shape = _tables().shapes.get(act)
+    if shape is None or not stretch.marks(*shape.any):
+        return False
+    named = stretch.marked.mark_at[stretch.start : stretch.end]
+    tokens = stretch.marked.text.tokens[stretch.start : stretch.end]
+    return all(
+        token.kind == "mark" or (one is not None and not shape.only.isdisjoint(one.kinds))
+        for token, one in zip(tokens, named, strict=True)
+    ) and not any(token.word == "?" for token in tokens)

@@ -81,8 +81,12 @@ def _near(marked: Marked, heads: frozenset[str], others: frozenset[str]) -> Iter
 
 def tells_of_another(marked: Marked) -> bool:
     """Somebody else is who it is told of: `my wife fainted`, `Bo fainted`."""
-    whole = Stretch(marked, 0, len(marked.words), _NO_CONTEXT)
-    return bool(whole.marks("other_person", "person")) and not any(
-        word in {"i", "im", "ive", "my", "me"} and marked.mark_at[at] is None
-        for at, word in enumerate(marked.words)
+    return is_of_another(Stretch(marked, 0, len(marked.words), _NO_CONTEXT), "other_person", "person")
+
+
+def is_of_another(stretch: Stretch, *kinds: str) -> bool:
+    """Whether somebody else is named, and the speaker isn't."""
+    marked = stretch.marked
+    return bool(stretch.marks(*(kinds or ("other_person",)))) and not any(
+        marked.mark_at[at] is None for at in stretch.helps("self_word")
     )

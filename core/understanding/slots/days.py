@@ -11,15 +11,20 @@ _NOON, _DAY_H, _HOUR_MIN = 12, 24, 60
 _EARLIEST_CLASS = 8
 _DAY_S = 86_400
 _ORDINAL = {1: "st", 2: "nd", 3: "rd", 21: "st", 22: "nd", 23: "rd", 31: "st"}
+_UNITS = {"d": (86_400, "day"), "w": (604_800, "week"), "mo": (2_592_000, "month")}
+_COUNTS = dict(
+    enumerate(("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"), start=1)
+)
 _MONTHS = (
     "january", "february", "march", "april", "may", "june", "july", "august", "september", "october", "november",
     "december",
 )  # fmt: skip
 
 
-def days(stretch: Stretch) -> list[str]:
-    """Every day that is named, in plain words, each once."""
-    found = [_day(one) for one in stretch.marks("day", "short_day", "date")]
+def days(stretch: Stretch, *, counted: bool = True) -> list[str]:
+    """Every day that is named, in plain words, each once. `counted`: `the 6th` too, which may be of something else."""
+    named = stretch.marks("day", "short_day", "date")
+    found = [_day(one) for one in named if counted or one.quantity is None or one.quantity.second]
     return list(dict.fromkeys(one for one in found if one))
 
 
@@ -32,7 +37,8 @@ def wanted(stretch: Stretch) -> list[str]:
 
 def _day(mark: Mark) -> str | None:
     if mark.quantity is None:
-        return mark.value("day", "short_day")
+        month = mark.value("month")
+        return _MONTHS[int(month) - 1] if month else mark.value("day", "short_day")
     number = int(mark.quantity.value)
     day = f"{number}{_ORDINAL.get(number, 'th')}"
     return f"{day} {_MONTHS[int(mark.quantity.second) - 1]}" if mark.quantity.second else day
@@ -44,11 +50,24 @@ def day(stretch: Stretch) -> str | None:
 
 def until(stretch: Stretch) -> str | None:
     """The day up to which something holds: behind an `until`, or behind the day it begins."""
-    found = stretch.marks("day", "short_day", "date")
+    found = stretch.marks("day", "short_day", "date", "month")
     for one in found:
         before = range(max(stretch.start, one.start - 2), one.start)
         if any(stretch.marked.helps(at, "until_word") is not None for at in before):
             return _day(one)
+    return _how_long(stretch)
+
+
+def _how_long(stretch: Stretch) -> str | None:
+    """`for two weeks`, `zwei Wochen lang`."""
+    for one in stretch.quantities("span"):
+        beside = (one.start - 1, one.start - 2, one.end)
+        count = round(one.value / _UNITS[one.unit][0]) if one.unit in _UNITS else 0
+        if count in _COUNTS and any(
+            stretch.marked.helps(at, "for_word") is not None for at in beside if at >= 0
+        ):
+            name = _UNITS[one.unit][1]
+            return f"{_COUNTS[count]} {name}{'s' if count > 1 else ''}"
     return None
 
 
@@ -56,7 +75,7 @@ def minutes(stretch: Stretch) -> int | None:
     """A length of time in minutes; the shorter end of a range."""
     found = stretch.quantities("span")
     for one in [*(one for one in found if one.unit == "min"), *found]:
-        if one.unit in {"min", "h", "s"} or one.value < _DAY_S:
+        if one.unit in {"min", "h"} or _HOUR_MIN <= one.value < _DAY_S:
             return round((one.low if one.low is not None else one.value) / _HOUR_MIN)
     return None
 
@@ -73,8 +92,7 @@ def clocks(stretch: Stretch, *, evening_first: bool = True) -> tuple[str | None,
     if len(told) >= 2:  # noqa: PLR2004 - from and to
         # Of several those that a `till` joins, else the nearest: `not before 7, nothing from 10 at night till 7`.
         one, other = min(pairwise(told), key=lambda pair: _apart(stretch, pair[0][0], pair[1][0]))
-        first, second = one[1:], other[1:]
-        return _clock(*first, evening=evening_first), _clock(*second, evening=False)
+        return _from_to(one[1], other[1], sure=(one[2], other[2]), evening_first=evening_first)
     for at, value, sure in told:
         before = range(max(stretch.start, at - 3), at)
         if any(stretch.marked.helps(place, "after_word") is not None for place in before):
@@ -84,6 +102,20 @@ def clocks(stretch: Stretch, *, evening_first: bool = True) -> tuple[str | None,
         else:
             since = since or _clock(value, sure, evening=evening_first)
     return since, to
+
+
+def _from_to(
+    since: float, to: float, *, sure: tuple[bool, bool], evening_first: bool
+) -> tuple[str | None, str | None]:
+    """What isn't told of either is the half of the day that makes the time between shorter."""
+    half = _NOON * _HOUR_MIN
+    since_sure, to_sure = sure
+    if since_sure and not to_sure and to < half:
+        to = min((to, to + half), key=lambda end: (end - since) % (2 * half))
+    elif to_sure and not since_sure and since < half:
+        since = min((since, since + half), key=lambda start: (to - start) % (2 * half))
+        evening_first = False
+    return _clock(since, sure=since_sure, evening=evening_first), _clock(to, sure=True, evening=False)
 
 
 def _apart(stretch: Stretch, one: int, other: int) -> tuple[bool, int]:

@@ -1,7 +1,7 @@
 """What is there, out of a stretch: `two 10s and a mat`, `KBs 16 24 32`, `dumbbells from 2 to 24`."""
 
 import tomllib
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field
 from decimal import Decimal
 from functools import cache
@@ -18,6 +18,8 @@ from core.understanding.slots.stretch import Stretch, exact_kg, in_kg, plain
 _GYM: Final = Path(__file__).with_name("gym.toml")
 _MOST_OF_ONE: Final = 6
 _HEAVIEST_KG: Final = 500
+# Nobody has a pair of these.
+_ALONE: Final = "barbell"
 _FILLABLE: Final = frozenset({"backpack", "jug"})
 # Estimates, on the safe side, for what people leave out; they are shown, and can be changed.
 _FULL_KG: Final = {"backpack": Decimal(10), "jug": Decimal(5)}
@@ -50,6 +52,14 @@ class _Item:
     @property
     def only_counts(self) -> bool:
         return self.thing is None and not self.loads and self.high is None and self.count is not None
+
+    def loads_of_next(self, stretch: Stretch, at: int) -> list[tuple[float, str]]:
+        """`barbell with 120 kg plates`: what stands between a `with` and the next thing is of that one."""
+        before = stretch.marked.mark_at[at - 1]
+        if not (self.named_first and self.loads and before and before.quantity):
+            return []
+        beside = stretch.marked.helps(before.start - 1, "with_word") is not None
+        return [self.loads.pop()] if beside and before.start > stretch.start else []
 
     def loads_in(self, units: MassUnit) -> list[Decimal]:
         """In kg; a bare number takes the unit that is typed beside it: `20, 35 and 50 lb`."""
@@ -94,9 +104,10 @@ def _items(stretch: Stretch) -> Iterator[_Item]:
         mark = stretch.marked.mark_at[at]
         if mark is not None and mark.start == at:
             thing = mark.value("thing", "other_thing")
-            if thing and item.thing:
+            if thing and item.thing and not _tells_step(item, mark, stretch):
+                loads = item.loads_of_next(stretch, mark.start)
                 yield item
-                item = _Item()
+                item = _Item(loads=loads)
             _take(item, mark, stretch)
             at = mark.end
             continue
@@ -108,7 +119,7 @@ def _items(stretch: Stretch) -> Iterator[_Item]:
         else:
             _take_word(item, stretch, at)
         at += 1
-    if item.thing or item.loads or item.high:
+    if item.thing or item.loads or item.high or item.only_counts:
         yield item
 
 
@@ -121,16 +132,11 @@ def _parts(stretch: Stretch, at: int) -> bool:
 
 def _take(item: _Item, mark: Mark, stretch: Stretch) -> None:
     thing = mark.value("thing", "other_thing")
-    if (
-        thing == "stairs"
-        and stretch.marked.helps(mark.start, "step_word")
-        and stretch.marked.helps(mark.end, "of_word")
-    ):
-        item.awaits_step = True
-        return
-    if thing == "stairs" and item.loads and stretch.marked.helps(mark.start, "step_word"):
-        item.step = item.loads_in(stretch.context.units)[-1]
-        item.loads.pop()
+    if _tells_step(item, mark, stretch):
+        item.awaits_step = stretch.marked.helps(mark.end, "of_word") is not None
+        if not item.awaits_step:
+            item.step = item.loads_in(stretch.context.units)[-1]
+            item.loads.pop()
         return
     if thing:
         item.named_first = not (item.loads or item.high)
@@ -147,28 +153,70 @@ def _take(item: _Item, mark: Mark, stretch: Stretch) -> None:
         _take_quantity(item, mark.quantity, stretch)
 
 
+def _tells_step(item: _Item, mark: Mark, stretch: Stretch) -> bool:
+    """`in steps of 2`, `in 2.5 kg steps`: no stairs."""
+    helps = stretch.marked.helps
+    step = mark.value("thing") == "stairs" and helps(mark.start, "step_word") is not None
+    return step and (helps(mark.end, "of_word") is not None or bool(item.loads))
+
+
 def _take_quantity(item: _Item, one: Quantity, stretch: Stretch) -> None:
     units = stretch.context.units
-    before = stretch.marked.helps(one.start - 1, "up_to") if one.start > stretch.start else None
     if item.awaits_step and one.kind in {"load", "number"}:
         item.step, item.awaits_step = (exact_kg(one.value) if one.unit else in_kg(one.value, units)), False
-    elif one.kind == "load":
-        _load(item, one.value, one.unit, up_to=before is not None)
-    elif one.kind in {"load_range", "range"}:
-        is_kg = one.kind == "load_range"
-        item.low = exact_kg(one.low or 0) if is_kg else in_kg(one.low or 0, units)
-        item.high = exact_kg(one.value) if is_kg else in_kg(one.value, units)
-    elif one.kind == "times":
-        item.count = int(one.value) if one.value <= _MOST_OF_ONE else item.count
-        item.loads.append((one.second or 0, one.unit))
-    elif one.kind == "height":
-        item.height_cm = plain(Decimal(f"{one.value:.2f}"))
-    elif one.kind == "span" and one.unit == "s":
+    elif one.kind in _TAKEN_AS:
+        _TAKEN_AS[one.kind](item, one, stretch)
+
+
+def _is_most(one: Quantity, stretch: Stretch) -> bool:
+    return one.start > stretch.start and stretch.marked.helps(one.start - 1, "up_to") is not None
+
+
+def _take_load(item: _Item, one: Quantity, stretch: Stretch) -> None:
+    _load(item, one.value, one.unit, up_to=_is_most(one, stretch))
+
+
+def _take_range(item: _Item, one: Quantity, stretch: Stretch) -> None:
+    units, is_kg = stretch.context.units, one.kind == "load_range"
+    item.low = exact_kg(one.low or 0) if is_kg else in_kg(one.low or 0, units)
+    item.high = exact_kg(one.value) if is_kg else in_kg(one.value, units)
+
+
+def _take_times(item: _Item, one: Quantity, _: Stretch) -> None:
+    item.count = int(one.value) if one.value <= _MOST_OF_ONE else item.count
+    item.loads.append((one.second or 0, one.unit))
+
+
+def _take_pieces(item: _Item, one: Quantity, _: Stretch) -> None:
+    item.count = int(one.value) or None
+
+
+def _take_height(item: _Item, one: Quantity, _: Stretch) -> None:
+    item.height_cm = plain(Decimal(f"{one.value:.2f}"))
+
+
+def _take_plural(item: _Item, one: Quantity, _: Stretch) -> None:
+    """`two 10s`: no seconds."""
+    if one.unit == "s":
         item.plural = True
         item.thing = item.thing or "dumbbell"
         _load(item, one.value, "", up_to=False)
-    elif one.kind == "number":
-        _number(item, one, stretch, up_to=before is not None)
+
+
+def _take_number(item: _Item, one: Quantity, stretch: Stretch) -> None:
+    _number(item, one, stretch, up_to=_is_most(one, stretch))
+
+
+_TAKEN_AS: Final[Mapping[str, Callable[[_Item, Quantity, Stretch], None]]] = {
+    "load": _take_load,
+    "load_range": _take_range,
+    "range": _take_range,
+    "times": _take_times,
+    "pieces": _take_pieces,
+    "height": _take_height,
+    "span": _take_plural,
+    "number": _take_number,
+}
 
 
 def _number(item: _Item, one: Quantity, stretch: Stretch, *, up_to: bool) -> None:
@@ -177,12 +225,14 @@ def _number(item: _Item, one: Quantity, stretch: Stretch, *, up_to: bool) -> Non
     if after_x and item.loads and one.value <= _MOST_OF_ONE:
         item.count = int(one.value)
         return
-    first = not (item.loads or item.high) and (item.thing is None or stretch.word(one.end) in {"of", "x"})
+    counted = item.count is not None
+    free = item.thing is None and not counted
+    first = not (item.loads or item.high) and (free or stretch.word(one.end) in {"of", "x"})
     whole = one.value == int(one.value) and 1 <= one.value <= _MOST_OF_ONE
     if first and whole and not _ends(stretch, one.end):
         item.count = int(one.value)
         return
-    if stretch.marked.text.tokens[one.start].kind == "word" and one.value <= _MOST_OF_ONE:
+    if stretch.marked.text.tokens[one.start].kind == "word" and one.value <= _MOST_OF_ONE and not counted:
         return
     _load(item, one.value, "", up_to=up_to, units=stretch.context.units)
 
@@ -223,6 +273,9 @@ def _shared(items: list[_Item]) -> list[_Item]:
             for one in waiting:
                 _give(one, item)
             waiting = []
+            found.append(item)
+        elif last and last.loads and item.count is not None and _is_weighty(last):
+            item.thing = last.thing  # `two of 4 kg, one of 6`
             found.append(item)
         elif last and last.named_first and not last.lacks and _is_weighty(last):
             _give(item, last)
@@ -269,7 +322,9 @@ def _as_equipment(item: _Item, units: MassUnit) -> Equipment | None:
         item.high, loads = loads[-1], ()
     if item.high is not None:
         return _range(item, units)
-    pairs = item.plural and item.count is None and len(loads) <= 1
+    pairs = item.plural and item.count is None and len(loads) <= 1 and item.thing != _ALONE
+    if item.named_first and 1 < each == len(loads):  # `3 kettlebells: 8, 12, 16`
+        each = 1
     return Equipment(implement=item.thing, each=2 if pairs else each, loads_kg=loads)
 
 

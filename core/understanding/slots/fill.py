@@ -1,6 +1,5 @@
 """Act -> how its fields are filled. An act whose needed fields aren't told isn't taken: it fills to nothing."""
 
-import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from typing import Any, Final, cast
@@ -11,15 +10,20 @@ from core.athletes.values import Equipment
 from core.measures import MassUnit
 from core.understanding.acts import ACTS, AnyAct
 from core.understanding.slots import body, days, equipment, places, scores
+from core.understanding.slots.abilities import abilities
 from core.understanding.slots.stretch import Stretch, exact_kg, in_kg
 
 # Adults; beyond these it is a slip or another unit.
 _LIGHTEST_KG, _HEAVIEST_KG = 30, 300
-_MOST_REPS: Final = 1000
 _HARDEST: Final = 10
 _LONGEST_DAY_MIN: Final = 600
 _THIS_DAY: Final = frozenset({"today", "tonight"})
-_LINK: Final = re.compile(r"https?://[^\s,]+")
+# Not what a class recurs on.
+_NO_RULE: Final = frozenset(
+    {"today", "tomorrow", "this week", "next week", "last week", "next month", "yesterday"}
+)
+# Told of somebody else, these are nothing that the speaker tells of themselves.
+_OF_ONESELF: Final = frozenset({"spares", "hurt", "condition", "sore", "sick", "weighs", "can"})
 
 Fields = dict[str, Any]
 # None: not taken; several: as many acts.
@@ -28,6 +32,8 @@ Filler = Callable[[Stretch], Fields | Sequence[Fields] | None]
 
 def fill(act: str, stretch: Stretch) -> tuple[AnyAct, ...]:
     """The acts of this name that a stretch tells; none where what they need isn't there, or is beyond all bounds."""
+    if act in _OF_ONESELF and body.is_of_another(stretch):
+        return ()
     try:
         filled = FILLERS.get(act, _as_it_is)(stretch)
         if filled is None:
@@ -110,42 +116,12 @@ def _weighs(stretch: Stretch) -> Fields | None:
 
 
 def _can(stretch: Stretch) -> Sequence[Fields] | None:
-    """Of each movement what is told beside it."""
-    found = [told for part in stretch.parts("movement") if (told := _of_one(part))]
-    return found or None
-
-
-def _of_one(stretch: Stretch) -> Fields | None:
-    asked = stretch.context.question == "ability"
-    movement = stretch.first("movement") or (stretch.context.asked_movement if asked else None)
-    told = _told_of_ability(stretch)
-    if movement is None and not asked:
-        return None
-    if not told:
-        if not (stretch.means("negation", "cannot", "nothing", "no")):
-            return None
-        told = {"reps": 0}
-    return {"movement": movement} | told
-
-
-def _told_of_ability(stretch: Stretch) -> Fields:
-    told: Fields = {}
-    for one in stretch.quantities("load", "distance", "clock", "span", "reps", "number", "range"):
-        if one.kind == "load":
-            told.setdefault("load_kg", exact_kg(one.value))
-        elif one.kind == "distance":
-            told.setdefault("distance_m", one.value)
-        elif one.kind in {"clock", "span"}:
-            told.setdefault("seconds", one.value)
-        elif one.value <= _MOST_REPS:
-            value = one.low if one.kind == "range" and one.low is not None else one.value
-            told.setdefault("reps", int(value))
-    return told
+    return abilities(stretch) or None
 
 
 def _scored(stretch: Stretch) -> Sequence[Fields] | None:
     """Of each person what is told beside them."""
-    day = next((one for one in days.days(stretch) if one not in _THIS_DAY), None)
+    day = next((one for one in days.days(stretch, counted=False) if one not in _THIS_DAY), None)
     told = [
         {"score": one, "day": day, "person": part.first("person")}
         for part in stretch.parts("person")
@@ -185,7 +161,7 @@ def _back_after(stretch: Stretch) -> Fields:
 
 
 def _movement(stretch: Stretch) -> Fields:
-    return {"movement": stretch.first("movement")}
+    return {"movement": stretch.named("movement")}
 
 
 def _how_to(stretch: Stretch) -> Fields | None:
@@ -269,18 +245,20 @@ def _with_person(*more: Callable[[Stretch], Fields]) -> Filler:
 
 
 def _maybe_person(stretch: Stretch) -> Sequence[Fields]:
-    return [{"person": person} for person in stretch.values("person")] or [{}]
+    return [{"person": person} for person in stretch.values("person")] or [
+        {"person": stretch.named("person")}
+    ]
 
 
 def _class(stretch: Stretch) -> Fields:
-    named = " and ".join(days.days(stretch))
+    named = " and ".join(one for one in days.days(stretch, counted=False) if one not in _NO_RULE)
     every = any(True for _ in stretch.helps("every_word"))
-    link = _LINK.search(stretch.said)
+    links = [one.typed for one in stretch.marked.text.tokens if one.kind == "link"]
     return {
         "rule": (f"every {named}" if every else named) if named else None,
         "time": days.one_clock(stretch, of_class=True),
         "minutes": days.minutes(stretch),
-        "link": link[0] if link else None,
+        "link": links[0] if links else None,
     }
 
 

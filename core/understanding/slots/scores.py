@@ -3,6 +3,7 @@
 from collections.abc import Callable, Sequence
 from typing import Final
 
+from core.measures import AmountUnit
 from core.sessions.counting import reps_of
 from core.sessions.values import Block, Format, Line
 from core.understanding.acts import Result
@@ -50,7 +51,13 @@ def _is_denied(stretch: Stretch, one: Quantity) -> bool:
     at = one.start - 1
     if at < stretch.start:
         return False
-    return stretch.marked.helps(at, "denial") is not None or stretch.marked.helps(at, "instead") == "of"
+    helps = stretch.marked.helps
+    return helps(at, "denial") is not None or helps(at, "instead") == "of"
+
+
+def _is_nearly(stretch: Stretch, one: Quantity) -> bool:
+    """`nearly 7 rounds`: how many they were isn't told."""
+    return any(_helps(stretch, at, "nearly_word") for at in range(one.start - 2, one.start))
 
 
 def _plus(stretch: Stretch) -> Result | None:
@@ -62,9 +69,9 @@ def _plus(stretch: Stretch) -> Result | None:
 
 def _rounds(stretch: Stretch) -> Result | None:
     told = _last(stretch, "rounds")
-    if told is None:
+    if told is None or _is_nearly(stretch, told):
         return None
-    if told.value != int(told.value):
+    if told.value != int(told.value) or _helps(stretch, told.end + 1, "half_word"):
         return _half(int(told.value), stretch)
     reps = _reps_after(stretch, told)
     return Result(rounds=int(told.value), reps=reps)
@@ -156,10 +163,10 @@ def _load(stretch: Stretch) -> Result | None:
         for one in stretch.quantities("load")
         if not _is_failed(stretch, one) and not _is_denied(stretch, one)
     ]
-    times = [one for one in stretch.quantities("times") if one.unit]
+    formats = _formats(stretch)
+    times = [one for one in stretch.quantities("times") if one.unit or formats & _LOADED]
     if not told and not times:
         return None
-    formats = _formats(stretch)
     if formats and not formats & _LOADED:
         return None
     heaviest = max([exact_kg(one.value) for one in told] + [exact_kg(one.second or 0) for one in times])
@@ -217,6 +224,8 @@ def _bare(stretch: Stretch) -> Result | None:
     formats = _formats(stretch)
     if not formats:
         return _without_session(stretch, numbers)
+    if _is_of_most(stretch):
+        return _bare_reps(stretch, numbers)
     read = next((read for one, read in _BARE if formats & one), None)
     return read(stretch, numbers) if read else None
 
@@ -240,8 +249,10 @@ def _bare_rounds(stretch: Stretch, numbers: Sequence[Quantity]) -> Result | None
     return Result(rounds=int(numbers[0].value), reps=int(numbers[1].value))
 
 
-def _bare_time(stretch: Stretch, numbers: Sequence[Quantity]) -> Result | None:  # noqa: ARG001 - one shape for all
+def _bare_time(stretch: Stretch, numbers: Sequence[Quantity]) -> Result | None:
     first = numbers[0].value
+    if stretch.marked.text.tokens[numbers[0].start].kind == "word":
+        return Result(seconds=first * _MINUTE_S)
     if first != int(first):
         whole = int(first)
         rest = round((first - whole) * 100)
@@ -265,7 +276,19 @@ def _bare_load(stretch: Stretch, numbers: Sequence[Quantity]) -> Result | None:
 
 
 def _bare_reps(stretch: Stretch, numbers: Sequence[Quantity]) -> Result | None:  # noqa: ARG001 - one shape for all
-    return Result(reps=int(sum(one.value for one in numbers)))
+    """The sum of the sets; `24, 19, 15 so 58` tells it itself."""
+    told = [int(one.value) for one in numbers]
+    return Result(reps=told[-1] if len(told) > 1 and told[-1] == sum(told[:-1]) else sum(told))
+
+
+def _is_of_most(stretch: Stretch) -> bool:
+    """Sets of as many as one can: what is told counts repetitions, not kilos."""
+    session = stretch.context.session
+    scored = [block for block in session.blocks if block.scored] if session else []
+    lines = [line for block in scored for line in block.lines]
+    return all(one.format is Format.SETS for one in scored) and all(
+        line.amount is None and not line.loads_kg and line.unit is AmountUnit.REPS for line in lines
+    )
 
 
 _Read = Callable[[Stretch, Sequence[Quantity]], Result | None]

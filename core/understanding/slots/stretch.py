@@ -40,6 +40,14 @@ class Stretch:
     def quantities(self, *kinds: str) -> list[Quantity]:
         return [one.quantity for one in self.marks(*kinds) if one.quantity is not None]
 
+    def named(self, kind: str) -> str | None:
+        """The first that is named of a kind; what an `it` or a `them` here means is the last that was named before."""
+        own = self.first(kind)
+        if own or not any(True for _ in self.helps("it_word")):
+            return own
+        before = self.marked.within(0, self.start, kind)
+        return before[-1].value(kind) if before else None
+
     def parts(self, kind: str) -> list["Stretch"]:
         """The stretch, parted before each thing of a kind but the first."""
         starts = [self.start, *(one.start for one in self.marks(kind)[1:])]

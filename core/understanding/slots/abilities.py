@@ -1,0 +1,143 @@
+"""What somebody can do, out of a stretch: `10 squats and 5 push-ups`, `squat 80x5, press 40 for 3`, `5k in 27 min`."""
+
+from collections.abc import Iterator, Sequence
+from functools import cache
+from typing import Any, Final
+
+from core.movements.lookup import catalogue
+from core.understanding.marks import Mark
+from core.understanding.quantities import Quantity
+from core.understanding.slots.stretch import Stretch, exact_kg, in_kg
+
+_TELLING: Final = ("load", "distance", "clock", "span", "reps", "number", "range", "times")
+_MOST_REPS: Final = 1000
+# Of how many tokens the end of a clause counts between a number and what it is of; from how far on it is of nothing.
+_A_CLAUSE: Final = 4
+_TOO_FAR: Final = 16
+_RUN: Final = "run"
+Fields = dict[str, Any]
+
+
+def abilities(stretch: Stretch) -> list[Fields]:
+    """Of each movement what is told of it; a distance alone is a run. Nothing where a number belongs to nothing."""
+    named = stretch.marks("movement")
+    told = _shared_out(stretch, named)
+    found = [
+        one for mark, numbers in zip(named, told, strict=True) if (one := _of_one(stretch, mark, numbers))
+    ]
+    return found or _without_movement(stretch)
+
+
+def _shared_out(stretch: Stretch, named: Sequence[Mark]) -> list[list[Quantity]]:
+    """Each number goes to the movement that it stands nearest to."""
+    found: list[list[Quantity]] = [[] for _ in named]
+    numbers = stretch.quantities(*_TELLING)
+    before = bool(numbers and named and numbers[0].start < named[0].start)
+    for one in numbers:
+        apart = [(_apart(stretch, one, mark), (mark.start < one.start) is before) for mark in named]
+        if apart and min(apart)[0] < _TOO_FAR:
+            found[apart.index(min(apart))].append(one)
+    return found
+
+
+def _apart(stretch: Stretch, one: Quantity, mark: Mark) -> int:
+    start, end = (one.end, mark.start) if one.start < mark.start else (mark.end, one.start)
+    clauses = sum(_ends_clause(stretch, at) for at in range(start, end))
+    return end - start + _A_CLAUSE * clauses
+
+
+def _ends_clause(stretch: Stretch, at: int) -> bool:
+    token = stretch.marked.text.tokens[at]
+    return (token.kind == "mark" and token.word in ",;.\n&") or stretch.marked.helps(at, "joint") is not None
+
+
+def _of_one(stretch: Stretch, mark: Mark, numbers: Sequence[Quantity]) -> Fields | None:
+    movement = mark.value("movement")
+    assert movement is not None
+    told = _told(stretch, numbers, is_lift=_is_lift(movement))
+    if not told and (not _is_denied(stretch, mark)):
+        return None
+    return {"movement": movement} | (told or {"reps": 0})
+
+
+def _is_denied(stretch: Stretch, mark: Mark) -> bool:
+    """`no pull-ups yet`, `can't do a single pull-up`, `pull-ups: none`: a no in the same clause."""
+    start, end = mark.start, mark.end
+    while start > stretch.start and not _ends_clause(stretch, start - 1):
+        start -= 1
+    while end < stretch.end and not _ends_clause(stretch, end):
+        end += 1
+    return any(
+        stretch.marked.means(at, "negation", "cannot", "nothing", "no")
+        or stretch.marked.helps(at, "denial") is not None
+        for at in range(start, end)
+    )
+
+
+def _without_movement(stretch: Stretch) -> list[Fields]:
+    numbers = stretch.quantities(*_TELLING)
+    told = _told(stretch, numbers, is_lift=False)
+    if "distance_m" in told and "seconds" in told:
+        return [{"movement": _RUN} | told]
+    asked = stretch.context.question == "ability"
+    movement = stretch.context.asked_movement if asked else None
+    if movement is None:
+        return [told] if told and asked else []
+    if not told and not stretch.means("negation", "cannot", "nothing", "no"):
+        return []
+    return [{"movement": movement} | (told or {"reps": 0})]
+
+
+def _told(stretch: Stretch, numbers: Sequence[Quantity], *, is_lift: bool) -> Fields:
+    told: Fields = {}
+    for one in numbers:
+        for name, value in _one(stretch, one, is_lift=is_lift):
+            told.setdefault(name, value)
+    return told
+
+
+def _one(stretch: Stretch, one: Quantity, *, is_lift: bool) -> Iterator[tuple[str, Any]]:
+    units = stretch.context.units
+    if one.kind == "load":
+        yield "load_kg", exact_kg(one.value)
+    elif one.kind == "distance":
+        yield "distance_m", one.value
+    elif one.kind in {"clock", "span"}:
+        yield "seconds", one.value
+    elif one.kind == "times":
+        yield from _times(stretch, one, is_lift=is_lift)
+    elif is_lift and _is_load(stretch, one):
+        yield "load_kg", in_kg(one.value, units)
+    elif one.value <= _MOST_REPS:
+        yield "reps", int(one.low if one.kind == "range" and one.low is not None else one.value)
+
+
+def _times(stretch: Stretch, one: Quantity, *, is_lift: bool) -> Iterator[tuple[str, Any]]:
+    """`80x5`, `5 x 80 kg` of a lift: the more is the load. Of anything else `3x10` is ten in a row."""
+    first, second = one.value, one.second or 0.0
+    if one.unit:
+        yield "load_kg", exact_kg(second)
+        yield "reps", int(first)
+    elif is_lift:
+        yield "load_kg", in_kg(max(first, second), stretch.context.units)
+        yield "reps", int(min(first, second))
+    else:
+        yield "reps", int(second)
+
+
+def _is_load(stretch: Stretch, one: Quantity) -> bool:
+    """`with the 16`, `40 for 3`, `at 60`."""
+    before = [
+        stretch.marked.helps(at, "with_word") for at in range(max(stretch.start, one.start - 2), one.start)
+    ]
+    after = stretch.marked.helps(one.end, "for_word") if one.end < stretch.end else None
+    return one.kind == "number" and (
+        any(before) or after is not None or stretch.word(one.start - 1) in {"@", "at"}
+    )
+
+
+@cache
+def _is_lift(movement: str) -> bool:
+    """Whether it is usually done with something that has a load."""
+    holds = catalogue().movement(movement).variants[0].holds
+    return bool(holds) and holds[0].implement is not None

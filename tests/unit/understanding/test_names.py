@@ -1,0 +1,25 @@
+"""Who is named: also where a name is a word, and nobody where a word only looks like a name."""
+
+import pytest
+
+from core.understanding.marks import mark
+
+PEOPLE = ("Max", "Rose", "Wren")
+
+
+def people(text, known=PEOPLE, *, small=True):
+    return [one.value("person") for one in mark(text, known, names_small=small).marks if one.value("person")]
+
+
+@pytest.mark.parametrize("text", ["max got 4 rounds", "hows max doing", "tell max to rest", "Max 7+3"])
+def test_a_name_that_is_a_word_is_a_name_where_somebody_stands(text):
+    assert people(text) == ["Max"]
+
+
+def test_a_name_that_is_a_word_is_a_word_elsewhere():
+    assert people("max 4 rounds today everyone") == []
+
+
+def test_what_begins_a_sentence_is_nobody_unless_it_does_something():
+    assert people("Odd minutes: 8 swings. Unreal.", None) == []
+    assert people("Ilse 2 rounds less please", None) == ["Ilse"]
