@@ -66,6 +66,7 @@ class App:
         self._make_conduct = make_conduct
         self._loops = Loops()
         self._open = AsyncExitStack()
+        self._loading = threading.Thread(target=get_ready, name="understanding", daemon=True)
         self._status = "starting"
         self.pulse = Pulse()
         self.port: int | None = None
@@ -93,8 +94,8 @@ class App:
         self._loops.start(Receiver(self._bot, self.store, clock, self.bells, pulse=self.pulse))
         self._loops.start(Keeper(self.store, clock, timedelta(days=self._settings.keep_days)))
         self._status = _RUNNING
-        # Seconds of loading that the first message would wait for; nothing waits for it at the end.
-        threading.Thread(target=get_ready, name="understanding", daemon=True).start()
+        # Seconds of loading that the first message would wait for.
+        self._loading.start()
 
     async def stop(self) -> None:
         """Finish what was begun and close everything. What still waits is kept for the next start."""
@@ -103,8 +104,14 @@ class App:
             async with asyncio.timeout(_STOPPING_S):
                 await self._loops.stop()
                 await self._open.aclose()
+                await self._loaded()
         except TimeoutError:
             log.warning("not all that was begun could be finished; it is taken up at the next start")
+
+    async def _loaded(self) -> None:
+        """Wait for what is still being loaded: a thread that the interpreter's end catches in native code aborts it."""
+        if self._loading.is_alive():
+            await asyncio.to_thread(self._loading.join, _STOPPING_S / 2)
 
     async def run(self) -> None:
         """Run until cancelled, then stop. Raises what ends a part of it before: a Trouble where that is known."""

@@ -144,7 +144,7 @@ def links(world: World, buttons: list[Button]) -> Iterator[Attempt]:
 def _posts_own(text: str, chat: int, who: Person, world: World) -> bool:
     """Whether a coach would post a draft that is to stay unseen."""
     is_coach = who in (world.a.coach, world.b.coach)
-    return is_coach and chat == who.id and text.lower().startswith("post")
+    return is_coach and chat == who.id and ("post" in text.lower() or "share" in text.lower())
 
 
 def _press(who: Person, chat: int, message: int, data: str) -> Attempt:

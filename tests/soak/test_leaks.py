@@ -100,7 +100,7 @@ async def test_nobody_sees_what_belongs_to_another_group_or_person(world, settin
     assert leaks == []
     assert failed == []
     assert broken == []
-    await nobody_lost_theirs(world)
+    await nobody_lost_theirs(siege)
 
 
 def told(leaks):
@@ -122,8 +122,9 @@ async def evening(siege):
     siege.leaks += [(leak, "in the evening") for leak in siege.world.leaks()]
 
 
-async def nobody_lost_theirs(world):
-    """What somebody told can't be erased or changed by anybody else."""
-    for name, word in (("Ann", "glaucoma"), ("Both", "epilep"), ("Ben", "osteopor")):
-        await world[name].says("/me")
-        assert word in (await world[name].hears("what I know")).text
+async def nobody_lost_theirs(siege):
+    """Nobody can erase anybody else: each is still known, with what they told."""
+    for name in ("Ann", "Both", "Ben"):
+        await siege.world[name].says("/me")
+        await siege.settled()
+        assert "here's what I know" in (await siege.world[name].last_message).text

@@ -1,76 +1,16 @@
 """What whoever runs the bot meets: each trouble is one clear sentence on standard error, and nothing is lost."""
 
-import asyncio
-import os
-import signal
 import sqlite3
-import subprocess
-import sys
-from contextlib import asynccontextmanager, closing
+from contextlib import closing
 
 import pytest
 
-from bot.rehearsal.platform import TOKEN
-from tests.support.durable import Tables
-
-PATIENCE_S = 30
-
-
-class Bot:
-    """`bellwether` as processes of its own, on one database."""
-
-    def __init__(self, address, folder):
-        self.folder = folder
-        self.database = folder / "bellwether.db"
-        self.tables = Tables(self.database)
-        self.environment = os.environ | {
-            "BELLWETHER_TOKEN": TOKEN,
-            "BELLWETHER_API_URL": address,
-            "BELLWETHER_DATABASE": str(self.database),
-        }
-
-    async def process(self, *command, **settings):
-        return await asyncio.create_subprocess_exec(
-            *(sys.executable, "-m", "bot", *command),
-            env=self.environment | settings,
-            cwd=self.folder,
-            stdout=subprocess.PIPE,
-            stderr=subprocess.PIPE,
-        )
-
-    async def run(self, *command, **settings):
-        """Let it end by itself. How it ended, and what it printed and complained of."""
-        process = await self.process(*command, **settings)
-        try:
-            out, complaint = await asyncio.wait_for(process.communicate(), PATIENCE_S * 3)
-        finally:
-            if process.returncode is None:
-                process.kill()
-        return process.returncode, out.decode(), complaint.decode()
-
-    @asynccontextmanager
-    async def serving(self, **settings):
-        """Run it as long as this lasts; it is stopped as an operator stops it."""
-        process = await self.process("serve", **settings)
-        yield process
-        if process.returncode is None:
-            process.send_signal(signal.SIGTERM)
-        _, complaint = await asyncio.wait_for(process.communicate(), PATIENCE_S)
-        assert "Traceback" not in complaint.decode()
+from tests.soak.operated import PATIENCE_S, Bot, assert_one_sentence
 
 
 @pytest.fixture
 def bot(address, tmp_path):
     return Bot(address, tmp_path)
-
-
-def assert_one_sentence(ending, *words):
-    code, _, complaint = ending
-    assert code in {1, 2}, complaint
-    assert "Traceback" not in complaint
-    last = complaint.strip().splitlines()[-1]
-    for word in words:
-        assert word in last
 
 
 async def test_one_process_at_a_time_and_copies_while_it_runs(bot, remote_room, tmp_path):
