@@ -5,7 +5,7 @@ from dataclasses import replace
 from typing import NamedTuple
 
 from core.measures import AmountUnit
-from core.notation.drafts import Draft
+from core.notation.drafts import Draft, Placed
 from core.notation.formats import UNSCORED, in_turn_s, which_format
 from core.notation.phrase_aims import Facts
 from core.notation.pieces import Piece, as_line
@@ -93,6 +93,8 @@ def _block(draft: Draft) -> tuple[Block, list[Problem]]:
     amount, amount_to = facts.pop("amount", None), facts.pop("amount_to", None)
     in_turn = facts.pop("in_turn", False)
     in_kcal = facts.pop("in_kcal", False)
+    if facts.pop("most", False):
+        draft = replace(draft, lines=[_as_much_as_goes(placed) for placed in draft.lines])
     format_ = which_format(draft)
     if format_ is Format.MAX_REPS and draft.only and _is_time(draft.only):
         draft = replace(draft, lines=[draft.lines[0]._replace(piece=replace(draft.only, most=True))])
@@ -130,6 +132,12 @@ def _block(draft: Draft) -> tuple[Block, list[Problem]]:
         | lines
     )
     return block, problems
+
+
+def _as_much_as_goes(placed: Placed) -> Placed:
+    """`1 min at each station`: of what tells no amount."""
+    open_still = placed.piece.amount is None
+    return placed._replace(piece=replace(placed.piece, most=True)) if open_still else placed
 
 
 def _is_time(piece: Piece) -> bool:

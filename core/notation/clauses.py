@@ -21,6 +21,7 @@ _SHORTENED = re.compile(
 )
 _IN_LIST = re.compile(r"(?<![\w.])(?P<n>[1-9])[).]\s?(?=[0-9]{0,4}\s?[^\W\d_])")
 _AROUND = re.compile(r"(?P<first>buy[ -]?in)|cash[ -]?out|buy[ -]?out", re.IGNORECASE)
+_DOSE = re.compile(r"[0-9]{1,2}\s?(?:x\s?[0-9]|sets?\b)", re.IGNORECASE)
 _LIST_NUMBER = re.compile(r"^[\W_]*\w{1,2}$")
 _JOINT = re.compile(r"[,;]?\s(?:and\s)?then,?\s|\s\+\s|[,;]\s", re.IGNORECASE)
 _WORK = re.compile(r"[^\W\d_]{2}")
@@ -98,7 +99,7 @@ def _is_open(text: str) -> bool:
 def _parts(text: str, start: int, joint: re.Match[str]) -> bool:
     """Whether both sides of a joint say how something is done: `tabata squats, tabata sit-ups`."""
     around = _AROUND.match(text, joint.end())
-    if around and not around["first"]:
+    if (around and not around["first"]) or ("then" in joint[0].lower() and _DOSE.match(text, joint.end())):
         return True
     before = _opener(text, start)
     told = before is not None and _WORK.search(text, before, joint.start())

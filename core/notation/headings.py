@@ -9,10 +9,10 @@ from dateutil import parser as dates
 from core.sessions.values import BlockKind
 
 _KINDS = {
-    BlockKind.WARM_UP: r"(?:general |specific )?warm(?:ing)?(?:[ \-]?up)?|w[/\-]?up?(?=\s?:|\s*$)|activation"
+    BlockKind.WARM_UP: r"(?:general |specific )?warm(?:ing)?[ \-]?up|warming(?=\s?:)|w[/\-]?up?(?=\s?:|\s*$)|activation"
     r"|movement prep",
     BlockKind.SKILL: r"skills?(?: work| practice)?(?: [0-9]{1,2} ?min)?|practi[cs]e(?=\s?[:(])|technique(?: work)?",
-    BlockKind.STRENGTH: r"strength(?: work| training)?|lifting|force(?=\s?:)|lift(?=\s?:)|str(?=[.:])",
+    BlockKind.STRENGTH: r"strength(?: work| training)?|lifting|force(?=\s?:)|lift(?=\s?:|\s*$)|str(?=[.:])",
     BlockKind.MAIN: r"main(?: part| set| session| block| work| course| event)?|workout|work(?=\s*$)|conditioning"
     r"|con(?:d)?(?=[.:])|finisher|(?:assist(?:ance)?|accessor(?:y|ies))(?: work)?",
     BlockKind.COOL_DOWN: r"cool(?:ing)?[ \-]?down|c[/\-]?d(?=\s?:)|cool[ \-]?down only"

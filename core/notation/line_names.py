@@ -9,7 +9,7 @@ from core.notation.names import Lexicon, Meaning
 from core.notation.pieces import Piece
 
 SIDE = re.compile(
-    r"\b(?P<s>alternat(?:ing|e|ed)|alt)\b\.?(?:\s(?:arms|legs|sides)\b)?|\b(?P<lr>left|right)\b(?:\s(?:side|arm|leg|hand))?(?:\sonly)?"
+    r"\b(?P<s>alternat(?:ing|e|ed)|alt)\b\.?(?:\s(?:arms|legs|sides)\b)?|(?<!time\s)\b(?P<lr>left|right)\b(?:\s(?:side|arm|leg|hand))?(?:\sonly)?"
 )
 _MANNERS = re.compile(
     r"\b(?:synchro(?:nised|nized)?|sync|practice|drills?|easy|slow(?:ly)?|steady|strict|controlled|brisk|fast|light"
@@ -34,7 +34,8 @@ _TAILS = (
     "over|ovr|around|across|along|apart|outside|outdoors|indoors|inside|together|or|at|per|broken|split",
     r"(?:in )?total|any ?style|your choice|all[ -]out|max effort|nasal|no|if|instead|but|as",
     "without|with|while|until|till|using|each time|in whatever|in one go|in a row|to finish|to start",
-    r"build(?:ing)?(?: up)?|@ [a-z0-9 ]{0,20}pace|(?:hands|feet) (?:up )?on|on (?:the|an?|your) [a-z]+|through",
+    r"build(?:ing)?(?: up)?|@ [a-z0-9 ]{0,20}pace|(?:hands|feet) (?:up )?on|on (?:the|an?|your) [a-z]+|through|against",
+    "holding|forwards?|backwards?",
     "on (?:chair|bench|box|sofa|knees|wall|spot|floor|bike|rower|machine|erg|track|treadmill|road|grass)",
 )
 _TAIL = re.compile(rf"\s(?:{'|'.join(_TAILS)})\b|\s/(?=\s[a-z])")

@@ -50,7 +50,7 @@ _SLOW = _c(
 )
 _PERCENT = _c(
     r"(?:@\s?|\bat\s)?(?P<p>[0-9]{1,3}(?:\.[0-9])?)\s?%(?:\s?(?:of\s)?(?:your\s)?(?:1\s?-?rm\b|max\b|1 "
-    r"rep max\b|best\b))?"
+    r"rep max\b|best\b)|\s?of (?:it|that|this|the above|today'?s \w+)\b)?"
 )
 # `@ 65/75/85%`: another load each set, which no one number says
 _PERCENTS = _c(
@@ -63,6 +63,12 @@ _EFFORT = _c(
 )
 # `rpe 7-8`: no one number says it
 _EFFORTS = _c(r"(?:@\s?|\bat\s)?\b(?:rpe|effort)\s?:?\s?[0-9](?:\.5)?\s?-\s?(?:[0-9](?:\.5)?|10)(?![0-9])")
+# `@ 5k pace`
+_PACE = _c(r"@\s?[a-z0-9:/ ]{1,14}\bpace\b")
+# `12 DB bench 22.5s`: a pair of bells, called by what each weighs
+_BELLS = _c(
+    r"^[\s;:]*[0-9].*\b(?:dbs?|kbs?|dumbbells?|kettlebells?)\b.*[a-z]\s(?P<x>(?P<a><num>)s)(?=[\s;.]*$)"
+)
 _UNBROKEN = _c(
     r"(?:@\s?|\bat\s|\bwith\s|\bpick\s|\buse\s|\bchoose\s)?(?:\ban?\s(?:weight|load)\s(?:that\s)?)?"
     r"(?:(?:\byou\s?(?:could|can|would|'d|should be able to)|\bgood for)\s?(?:go|get|do|manage|hold|lift"
@@ -168,11 +174,18 @@ def _read_station(piece: Piece, strip: Strip, _: MassUnit) -> None:
         piece.station = int(number) if number else ("odd", "even").index(match["odd"] or match["parity"]) + 1
 
 
-def _read_rules(piece: Piece, strip: Strip, _: MassUnit) -> None:
+def _read_manner(piece: Piece, strip: Strip, _: MassUnit) -> None:
+    """Tempo and pace."""
     if match := strip.take(_TEMPO):
         piece.tempo = match["t"] or match["at"] or match["u"] or match["m"].replace(TEMPO_MARK, "-")
     if match := strip.take(_SLOW):
         piece.notes += (f"{match['s']} s down",)
+    if pace := strip.take(_PACE):
+        piece.notes += (pace[0],)
+
+
+def _read_rules(piece: Piece, strip: Strip, _: MassUnit) -> None:
+    """How the load is chosen."""
     if match := strip.take(_PERCENTS) or strip.take(_EFFORTS):
         piece.notes += (match[0].strip("@ "),)
     elif (match := _PERCENT.search(strip.text)) and 0 < float(match["p"]) <= MOST_PERCENT:
@@ -198,6 +211,9 @@ def _read_held(piece: Piece, strip: Strip, unit: MassUnit) -> None:
         piece.count = (1 if match["n"] in {"a", "an"} else _count(match["n"])) or piece.count
         if match["n"]:
             strip.blank(*match.span("n"))
+    elif match := _BELLS.search(strip.text):
+        strip.blank(*match.span("x"))
+        piece.loads_kg, piece.count = (kilograms(match["a"], None, unit),), 2
     elif match := _HELD_TIMES.search(strip.text):
         strip.blank(*match.span("x"))
         piece.loads_kg, piece.count = (kilograms(match["a"], match["u"], unit),), int(match["n"])
@@ -331,6 +347,7 @@ def _amount(number: str, unit: str | None) -> tuple[float, AmountUnit | None]:
 
 _READERS: tuple[Reader, ...] = (
     _read_station,
+    _read_manner,
     _read_rules,
     _read_held,
     _read_pair,

@@ -119,7 +119,7 @@ def every_times(match: Match) -> Facts:
 
 
 def at_each(match: Match) -> Facts:
-    return {"format": Format.INTERVALS, "every_s": seconds(match["time"]), "in_turn": True}
+    return {"format": Format.INTERVALS, "every_s": seconds(match["time"]), "in_turn": True, "most": True}
 
 
 def on_off(match: Match) -> Facts:

@@ -21,7 +21,7 @@ PARTS = {
     "hi": rf"(?P<hi>{NUMBER})",
     "lotime": rf"(?P<lo>{DURATION}|{NUMBER}(?=\s?(?:-|to)))",
     "hitime": rf"(?P<hi>{DURATION})",
-    "scheme": rf"(?<![0-9./\-])(?P<s>{COUNT}(?:\s?-\s?{COUNT}){{2,30}})(?![0-9./]|-[0-9x]|\s?%)",
+    "scheme": rf"(?<![0-9./\-])(?P<s>{COUNT}(?:\s?-\s?{COUNT}){{2,30}})(?![0-9./]|-[0-9x]|\s?%|\s?k?m\b)",
     "listed": r"(?:^|(?<=[a-z:;][\s:;,]))[\s;:]*(?P<s>[0-9]{1,3}(?:,[0-9]{1,3}){2,30}|[0-9]{1,3}(?:,\s[0-9]{1,3}){3,30}"
     r"|[0-9]{1,3}(?:\s[0-9]{1,3}){2,30}(?=\s[a-z]))(?![0-9./:,]|-[0-9x]|\s?(?:kg|lb|%))",
     "pause": r"(?:rest(?:ing)?|rst|recover|recovery|pause|break|breather"

@@ -174,6 +174,8 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"\b(?:every|on the) <work><is>x_<n>(?: <rounds>| sets\b| times\b)?(?![0-9.])", every_times),
     phrase(r"\bevery <work>", every),
     phrase(r"<dur> (?:at |per |on |for )?(?:each|every|per|a) (?:station|exercise|movement)\b", at_each),
+    phrase(r"<dur> each[\s;:]*$", at_each),
+    phrase(r"<dur> each of\b", work),
     phrase(
         r":?<work>_<on>\b[\s/,:\-]{0,3}<off>_<rests>\b[\s,:\-]{0,3}(?:x|for)_<n>"
         r"(?: <rounds>| sets\b| times\b)?(?![0-9.]|:[0-9]| min)",
@@ -257,7 +259,9 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"<n>_x?_<rounds><of>", rounds),
     phrase(r"\b(?:repeat|complete|do this) x?_<n>_(?:times|x)\b", rounds),
     phrase(r"\b(?:super|tri|giant)_sets?<is>x_<n>(?![0-9])", sets),
-    phrase(r"^[\s;*]*<n>_x[\s:]*$", rounds),
+    phrase(r"(?:^|:)[\s;*]*<n>_x[\s:]*$", rounds),
+    phrase(r"^[\s;*]*(?:then )?<n> times ?:", rounds),
+    phrase(r"\b(?:go )?round <n> times\b", rounds),
     phrase(r"^[\s;*]*<n>_x: ?(?=[0-9])", rounds),
     phrase(r"<n> sets of (?P<a>[0-9]{1,3})(?:\s?-\s?(?P<b>[0-9]{1,3}))?(?: reps?| each)?[\s:]*$", sets_of),
     phrase(r"^[\s;*]*(?P<a>[0-9]{1,3})(?: reps?)? (?:of )?each\b(?! side| leg| arm)", of_each),

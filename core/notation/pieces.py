@@ -88,7 +88,8 @@ def loads_of(piece: Piece, line: Piece, unit: MassUnit) -> tuple[Decimal, ...]:
     bare = piece.amount and piece.unit is None and not (piece.meaning or piece.unread or piece.amount_to)
     if not (open_line and bare) or piece.sets not in {None, 1, 2}:
         return ()
-    return (kilograms(f"{piece.amount:g}", None, unit),)
+    told = [number for number in (piece.amount, piece.second_amount) if number]
+    return tuple(kilograms(f"{number:g}", None, unit) for number in told)
 
 
 def complete(line: Piece, piece: Piece) -> Piece:

@@ -28,6 +28,8 @@ _PARTING = re.compile(
     r"|\s(?:then|into)\s"
 )
 _JOINED = re.compile(r"\s(?:and|&|plus)\s|\s?\+\s?|\s?&\s?|\s/\s(?=[0-9])")
+# `500-400-300 m row`: as many lines
+_STAGES = re.compile(r"^\s*(?P<numbers>[0-9]{2,4}(?:-[0-9]{2,4}){2,9})\s?(?P<rest>k?m\s[a-z].*)$")
 # `skips / sit-ups` under a scheme; behind an amount it is a choice
 _SLASHED = re.compile(r"(?<=[a-z])\s/\s(?=[a-z])")
 # `400 m run 15 push-ups`: the next one begins with its amount
@@ -281,6 +283,11 @@ def _segments(text: str) -> list[tuple[int, int]]:
 
 def _split(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> list[Piece]:
     """One piece, or several joined by `and` or each begun by its amount, if only so all is understood."""
+    if stages := _STAGES.match(text):
+        each = (f"{number} {stages['rest']}" for number in stages["numbers"].split("-"))
+        pieces = [replace(read_piece(one, start, lexicon, unit), end=start + len(text)) for one in each]
+        if all(piece.meaning and not piece.unread for piece in pieces):
+            return pieces
     whole = read_piece(text, start, lexicon, unit)
     if whole.meaning and not (whole.unread or _SLASHED.search(text)):
         return [whole]

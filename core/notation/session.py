@@ -33,12 +33,14 @@ LONGEST_SESSION = 200
 _LONGEST_TITLE = 80
 _TITLE_ROWS = 2
 _OPENERS = {"format", "rounds", "scheme", "every_s"}
+# Often said at the end: `for time`, `x 3`.
+_TOLD_BEHIND = {"format", "rounds"}
 # Beside these, lines need no amount of their own.
 _GIVE_AMOUNTS = {"scheme", "work_s", "amount"}
 # A block of one of these is over before the next sets.
 _IN_SETS = {None, Format.SETS, Format.MAX_LOAD, Format.MAX_REPS, Format.HOLD, Format.TIME_TRIAL}
 # No title says how much is done: `bsq 5x3 @80%`.
-_DOSE = re.compile(r"[0-9]\s?(?:x|%|rm\b)|@|[0-9]\s?/\s?[0-9]")
+_DOSE = re.compile(r"[0-9]\s?(?:x|%|(?:rm|min|mins|s|sec|secs|m|reps|rounds|sets)\b)|@|[0-9]\s?/\s?[0-9]")
 _WORDY = re.compile(r"^[\W_]*[^\W0-9_]")
 
 
@@ -76,7 +78,7 @@ def _goes_on(lines: list[Placed], piece: Piece, row: Row, unit: MassUnit) -> boo
         lines.append(Placed(piece, row))
         return True
     if loads := loads_of(piece, last, unit):
-        piece = replace(piece, amount=None, sets=None, unit=None, loads_kg=loads, count=piece.sets)
+        piece = replace(piece, amount=None, second_amount=None, sets=None, loads_kg=loads, count=piece.sets)
     if completes(piece, last):
         lines[-1] = Placed(complete(last, piece), lines[-1].row)
         return True
@@ -116,6 +118,7 @@ class _Reader:
             return
         self.corrected += reading.corrected
         settle_row(reading, self.lexicon, self.draft)
+        self._take_back_off(reading)
         if self._opens(reading, clause) or self._are_other_sets(reading):
             self._close()
         draft = self._open(reading)
@@ -248,13 +251,23 @@ class _Reader:
             return False
         if reading.pieces and said <= {"scheme"} and draft.facts.get("scheme") == reading.facts["scheme"]:
             return False
-        open_still = not draft.facts.keys() & _OPENERS or (said == {"format"} and "format" not in draft.facts)
+        told_behind = said <= _TOLD_BEHIND and not said & draft.facts.keys()
+        open_still = told_behind or not draft.facts.keys() & _OPENERS
         return not (open_still and not reading.pieces and not self._work_follows(clause))
 
     def _work_follows(self, clause: Clause) -> bool:
         """Whether there is anything to do behind it, before the next empty row."""
         rows = (read_row(row, self.lexicon, self.unit) for row in clause.behind)
         return any(piece.meaning and not row.is_remark for row in rows for piece in row.pieces)
+
+    def _take_back_off(self, reading: Reading) -> None:
+        """`Then 3 x 5 at 90 %` behind the heaviest of something are sets of the same."""
+        draft = self.draft
+        if draft is None or not draft.lines or draft.facts.get("format") is not Format.MAX_LOAD:
+            return
+        for piece in reading.pieces:
+            if not (piece.meaning or piece.unread) and piece.sets and piece.amount:
+                piece.meaning, piece.implement = draft.pieces[-1].meaning, draft.pieces[-1].implement
 
     def _are_other_sets(self, reading: Reading) -> bool:
         """`3 x 8 ...` is done after what has its own number of sets before it, not in turn with it."""

@@ -314,3 +314,31 @@ HEAVY = [("Plate pinch 3 x 30 s each hand, 10", 10, None), ("Farmer carry 4 x 40
 def test_a_bare_number_behind_a_line_that_has_its_amount_is_its_load(text, load, count):
     (line,) = read(text)[0].lines
     assert ([float(one) for one in line.loads_kg], line.count) == ([load], count)
+
+
+MORE_OF_ONE = [
+    ("Deadlift, build to a heavy 5, then 3 x 5 at 90 % of it", [("max_load", None), ("sets", 3)]),
+    ("Squat: heavy single, then 3x3 at 80%", [("max_load", None), ("sets", 3)]),
+]
+
+
+@pytest.mark.parametrize(("text", "wanted"), MORE_OF_ONE)
+def test_sets_behind_the_heaviest_are_of_the_same(text, wanted):
+    blocks = read(text)
+    assert [(block.format, block.rounds) for block in blocks] == wanted
+    assert blocks[0].lines[0].movement == blocks[1].lines[0].movement
+
+
+def test_distances_that_change_are_as_many_lines():
+    (block,) = read("For time\n500-400-300 m row")
+    assert [(line.amount, line.unit) for line in block.lines] == [(500, "m"), (400, "m"), (300, "m")]
+
+
+def test_what_is_told_behind_the_work_belongs_to_it():
+    (block,) = understood("1 min at each station\nburpees\nwall balls\nrest 1 min\nx 3").blocks
+    assert (block.every_s, block.rounds, block.rest_s) == (60, 3, 60)
+
+
+def test_a_pair_behind_for_time_is_a_load():
+    (line,) = read("30 clean and jerks for time (60/40). cap 8")[0].lines
+    assert ([float(load) for load in line.loads_kg], line.second_amount) == ([60, 40], None)
