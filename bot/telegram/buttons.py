@@ -44,6 +44,7 @@ CODES: Final[dict[str, type[Command]]] = {
     "fe": c.ForgetShown,
     "sh": c.ShowHow,
     "hl": c.AskHelp,
+    "hq": c.OnlyAnswer,
     "me": c.AboutMe,
     "bo": c.SeeBoard,
     "cs": c.ConfirmScore,

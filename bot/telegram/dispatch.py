@@ -174,7 +174,7 @@ class Dispatch:
         )
 
     async def _write(self, visit: Visit, item: InboxItem, heard: Heard, outcome: Outcome) -> None:
-        private = visit.chat if heard.private else None
+        private = visit.chat if heard.private else await private_chat(visit)
         press = await self._press(visit, heard)
         cause = Cause(f"update:{item.update_id}", heard.language, press, private)
         answered = await press_answered(visit.uow, cause, visit.now, visit.chat, outcome, self.writer)
@@ -190,6 +190,12 @@ class Dispatch:
         if heard.press is None or heard.private or await visit.uow.chats.is_at(visit.chat, heard.address):
             return heard.press
         return replace(heard.press, message_id=None)
+
+
+async def private_chat(visit: Visit) -> int | None:
+    """Where somebody who wrote in a group is answered beside it."""
+    chat = await visit.uow.chats.private_of(visit.person.id)
+    return chat.id if chat else None
 
 
 def understand(heard: Heard) -> Command:

@@ -28,7 +28,7 @@ class Cause:
     """Why letters are written: `key` makes those unique that have no key of their own.
 
     `language`: of whoever caused them, for the answer to a press and where a reader's own isn't known any more.
-    `chat`: their private chat, if it was there.
+    `chat`: their private chat, if they have one: what goes there answers them.
     """
 
     key: str
@@ -48,6 +48,8 @@ class Writer:
         """Put everything of `outcome` into the outbox and the due rows. Whether any letter is new."""
         letters: list[NewLetter] = []
         for number, say in enumerate(outcome.says):
+            if await is_unwanted(uow, cause, say):
+                continue
             letters += await self._letters(uow, now, cause, say, f"{cause.key}:{number}")
         new = await uow.outbox.add(letters, now)
         for wish in outcome.due:
@@ -88,6 +90,14 @@ class Writer:
         if isinstance(button, Button):
             return {"text": button.label, "callback_data": self.seal.put(pack(button.does), chat)}
         return {"text": button.label, "url": f"https://t.me/{self.username}?start={button.payload}"}
+
+
+async def is_unwanted(uow: Unit, cause: Cause, say: Say) -> bool:
+    """Whoever wants only answers gets nothing else; a version is the answer to who once asked for it."""
+    if say.to == cause.chat or say.edits or say.purpose is Purpose.VERSION:
+        return False
+    chat = await uow.chats.get(say.to)
+    return chat is not None and chat.kind is ChatKind.PRIVATE and chat.only_answers
 
 
 async def rewritten(uow: Unit, original: str, html: str) -> str:

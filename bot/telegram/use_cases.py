@@ -15,7 +15,7 @@ from core.desk.profile import abilities, furnishing, own, stages
 from core.desk.profile import commands as w
 from core.desk.scores import judging, scoreboard, sheets, taking, tolerating, whose
 from core.desk.sessions import editing, posting, undelivered, withdrawing
-from core.desk.talk import alarm, helping, in_group, passing_on, talking
+from core.desk.talk import alarm, helping, in_group, keeping_quiet, passing_on, talking
 from core.desk.today import different, easing, easy_weeks, pain, reports, sides
 from core.desk.versions import adjusting, answers, holding, household, more, version
 from core.desk.versions import commands as v
@@ -30,6 +30,7 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     c.PinMessage: groups.pin_message,
     c.SendAgain: undelivered.send_again,
     c.ComeBack: talking.come_back,
+    c.OnlyAnswer: keeping_quiet.only_answer,
     c.Reach: talking.reach,
     c.TalkInGroup: in_group.talk_in_group,
     c.SetZone: groups.set_zone,

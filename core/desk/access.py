@@ -242,6 +242,7 @@ ACCESS: Final[Mapping[type[Command], Rule]] = {
     # oneself
     c.AboutMe: anybody(),
     c.AskHelp: anybody(),
+    c.OnlyAnswer: anybody(),
     w.ExportMine: anybody(),
     w.ForgetMe: anybody(),
     w.EraseMe: anybody(),

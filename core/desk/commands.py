@@ -341,3 +341,9 @@ class MoveGroup(Command):
 
     old: int
     new: int
+
+
+class OnlyAnswer(Command):
+    """Send me nothing unasked any more; `yes` False: all as before."""
+
+    yes: bool

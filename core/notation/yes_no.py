@@ -24,6 +24,14 @@ _AGE = re.compile(
     re.IGNORECASE,
 )
 _OF_AGE, _OLDEST = 18, 120
+# `I'm 16 reps in` and `I'm 12 kg lighter` are no ages: behind the number stands the end, or what goes on about oneself.
+_MINOR = re.compile(
+    r"\b(?:i'?m|i am|bin|tengo)\s+(?:(?:only|just|still|actually|a|erst|nur|solo)\s+)*"
+    r"(?:(?:[89]|1[0-7])(?:[- ]?(?:years?(?:[- ]old)?|yrs?(?: old)?|y\.?o\.?|jahre(?: alt)?|años)\b"
+    r"|(?=\s*(?:$|[,.;!?)](?!\d)|(?:and|but|so|ok|okay|btw|tho|though|if|is|can|und|aber|y|pero)\b)))"
+    r"|under ?age\b|a minor\b|minderjährig\b|menor de edad\b|(?:under|below|not(?: yet)?) (?:18|eighteen)\b)",
+    re.IGNORECASE,
+)
 _BY_MISTAKE = re.compile(
     r"\b(?:(?:pressed|tapped|hit|clicked|chose) (?:the )?wrong|wrong (?:button|one|answer)|by (?:mistake|accident)|"
     r"(?:was|made) a mistake|misclick\w*|mis-?tapped|(?:i'?m|i am) (?:an adult|of age|over 18|18 or older))\b",
@@ -98,6 +106,11 @@ def read_age(text: str) -> bool | None:
     if told is None or not 0 < int(told["years"]) <= _OLDEST:
         return None
     return int(told["years"]) >= _OF_AGE
+
+
+def tells_of_a_minor(text: str) -> bool:
+    """`I'm 16 but strong`, `im a 15 year old`, `I'm not 18 yet`: of the speaker, wherever it stands."""
+    return bool(_MINOR.search(text.replace("\u2019", "'")))
 
 
 def says_by_mistake(text: str) -> bool:

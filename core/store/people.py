@@ -136,6 +136,10 @@ class Chats(Repository):
         rows = await self._all(_SILENT, {"now": now})
         return {row["id"]: row["silent_until"] for row in rows}
 
+    async def answer_only(self, chat_id: int, yes: bool) -> None:
+        """Whether its person gets nothing but answers."""
+        await self._change_one(tables.chat, chat_id, only_answers=yes)
+
     async def mark_reachable(self, chat_id: int, yes: bool, now: datetime) -> None:
         """`unreachable_since` keeps the first moment."""
         chat = tables.chat

@@ -68,7 +68,7 @@ JONAS = Role(
     {"two loads": "The first"},
     able=4,
 )
-TAM = Role("Tam")
+TAM = Role("Tam", {THINGS: "a 16 kg kettlebell", WEIGHT: "79"}, {"two loads": "The first"}, able=4)
 ILSE = Role("Ilse", {THINGS: "one 10 kg dumbbell and a table", WEIGHT: "68", "push-ups": "4"})
 
 ATHLETES = (BO, TOVE, RUTH, HARALD, EDDA, LENE, NOOR, FINN, CAL, JONAS, TAM)

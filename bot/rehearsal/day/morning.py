@@ -50,8 +50,10 @@ async def strong_and_bored(company: Company) -> None:
 
 
 async def never_taps(company: Company) -> None:
-    """Tam does it as posted and answers in the group."""
+    """Tam does it as posted and answers in the group; before a yes to it nothing of anybody is kept."""
     posts = [one for one in await company.group.messages if "Tap for your own version" in one.text]
     await company[TAM].person.says("5 rounds, sun in my face", in_=company.group, reply_to=posts[-1])
-    await company.group_hears("Noted: 5 rounds")
-    await company.group_hears("2. Tam")
+    await company.group_hears("I keep nothing of you without your yes")
+    await company[TAM].gets_version()
+    await company[TAM].scores("5 rounds", effort=6)
+    await company.group_hears("Tam")

@@ -7,6 +7,7 @@ from typing import Any
 from core.athletes.screening import next_screening_question, screen
 from core.athletes.values import Branch, Profile, Screening
 from core.desk.access import admitted
+from core.desk.coached import coached_groups
 from core.desk.commands import (
     AnswerScreening,
     DeclineConsent,
@@ -18,9 +19,11 @@ from core.desk.joining.entry import SCREENING, as_answers, ask_consent, ask_scre
 from core.desk.joining.groups import continue_set_up
 from core.desk.joining.says import ConsentDeclined, NotCleared, ScreeningDone
 from core.desk.outcome import Outcome
+from core.desk.profile.commands import ForgetMe
+from core.desk.profile.own import forget_me
 from core.desk.versions.version import version_in
 from core.desk.visit import Standing, Visit
-from core.notation.yes_no import read_age, read_yes_no, says_by_mistake
+from core.notation.yes_no import read_age, read_yes_no, says_by_mistake, tells_of_a_minor
 from core.store.records import Group, GroupState
 
 
@@ -57,6 +60,9 @@ async def give_consent(visit: Visit, command: GiveConsent) -> Outcome:
 
 @admitted
 async def decline_consent(visit: Visit, command: DeclineConsent) -> Outcome:
+    """Whoever agreed before takes everything back, which is asked once more."""
+    if await visit.uow.consents.given(visit.person.id):
+        return await forget_me(visit, ForgetMe())
     await visit.uow.questions.close(visit.chat)
     return visit.told(ConsentDeclined(group=command.group)) + Outcome(settles=True)
 
@@ -78,7 +84,7 @@ async def answer_screening(visit: Visit, command: AnswerScreening) -> Outcome:
     await visit.must_consent()
     profile = await visit.profile()
     alarmed = was_cut_short(profile)
-    if alarmed and not await is_asked(visit):
+    if (alarmed or profile.branch is Branch.NOT_ADULT) and not await is_asked(visit):
         return visit.told(NotCleared(group=command.group, branch=profile.branch))
     # Whoever said they're cleared isn't asked about the same signs again.
     letters = "yn" if alarmed and command.answers == "y" else command.answers
@@ -136,6 +142,17 @@ async def say_cleared(visit: Visit, command: SayCleared) -> Outcome:
     if was_cut_short(profile):
         return await ask_screening(visit, command.group, "") + Outcome(settles=True)
     return await keep_screening(visit, command.group, Branch.CLEARED)
+
+
+async def as_minor(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """Adults only, whenever it is told; kept, so that no later tap leads round it."""
+    if not visit.private or not tells_of_a_minor(text):
+        return None
+    groups = await visit.memberships()
+    if not groups or await coached_groups(visit):
+        return None
+    await keep_branch(visit, Branch.NOT_ADULT, visit.now.date())
+    return visit.told(NotCleared(group=groups[0].group_id, branch=Branch.NOT_ADULT))
 
 
 async def as_adult_after_all(visit: Visit, text: str, _: int | None) -> Outcome | None:

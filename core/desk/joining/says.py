@@ -30,12 +30,6 @@ class ScreeningDone(Said):
     branch: Branch
 
 
-class InviteToQuestions(Said):
-    """To somebody who told a score before their first questions: those come before the next session."""
-
-    session: int
-
-
 class NotCleared(Said):
     """No session until licensed care has cleared them; for those who aren't adults, none at all."""
 

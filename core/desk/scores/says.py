@@ -13,8 +13,8 @@ class ScoreNoted(Said):
     """What was understood, and where it stands: rank `rank` of `of`, or None where it isn't ranked.
 
     `unseen`: they have no version of the session, so nobody knows how it was done. `in_group`: everybody
-    reads it, as there is no private chat; `door`: the group whose way into one is shown. `part`: which block it
-    is of, from 1, where several are scored. `group`: its title, for who belongs to several.
+    reads it, as there is no private chat. `part`: which block it is
+    of, from 1, where several are scored. `group`: its title, for who belongs to several.
     """
 
     score_id: int
@@ -25,10 +25,17 @@ class ScoreNoted(Said):
     corrected: bool = False
     unseen: bool = False
     in_group: bool = False
-    door: int | None = None
     part: int | None = None
     for_whom: str | None = None
     group: str | None = None
+
+
+class ScoreNeedsConsent(Said):
+    """A score of somebody who didn't agree to anything being kept: it isn't. `of`: whose it is, if a coach told it."""
+
+    group: int
+    in_group: bool
+    of: str | None = None
 
 
 class ScoreEntered(Said):

@@ -10,7 +10,6 @@ from core.desk.commands import ClaimAsWritten, ConfirmScore, FixScore, TakeScore
 from core.desk.days import RECENT
 from core.desk.errors import NotYours, StalePress, UnknownThing
 from core.desk.joining.entry import ENTRY, ask_entry_again
-from core.desk.joining.inviting import invitation, invite, is_to_invite
 from core.desk.joining.says import NotCleared
 from core.desk.outcome import Outcome, Say
 from core.desk.profile.abilities import keep_loads
@@ -23,6 +22,7 @@ from core.desk.scores.says import (
     NotForScore,
     ScoreEntered,
     ScoreLeft,
+    ScoreNeedsConsent,
     ScoreNoted,
     ScoreTakenBack,
 )
@@ -89,6 +89,8 @@ async def claim_score(visit: Visit, claim: Claim, text: str) -> Outcome:
     """Read a score; ask the one thing that isn't sure; store it otherwise."""
     if not scored_blocks(claim.record):
         return visit.told(NotForScore())
+    if not await visit.uow.consents.given(claim.athlete.id):
+        return without_consent(visit, claim)
     told = read_parts(text, claim.record.session) if claim.block is None else ()
     if told:
         return await keep_parts(visit, claim, told)
@@ -103,6 +105,14 @@ async def claim_score(visit: Visit, claim: Claim, text: str) -> Outcome:
     is_meant = read.score is not None and read.doubt in SETTLED_BY_YES
     asked = AskScore(ask=read.ask or "", meant=claim.record.id if is_meant else None)
     return visit.told(asked, session=claim.record.id)
+
+
+def without_consent(visit: Visit, claim: Claim) -> Outcome:
+    """Nothing is kept of somebody, and nothing shown, before they said yes to it."""
+    own = claim.athlete.id == visit.person.id
+    name = None if own else claim.athlete.name
+    what = ScoreNeedsConsent(group=claim.record.group_id, in_group=not visit.private, of=name)
+    return visit.told(what, session=claim.record.id)
 
 
 async def ask_to_replace(visit: Visit, claim: Claim, before: ScoreRecord, score: Score, text: str) -> Outcome:
@@ -215,7 +225,6 @@ async def noted_as(visit: Visit, claim: Claim, kept: ScoreRecord, *, corrected: 
     standing = await Standings.of(visit, claim.record, kept.block)
     group = await visit.group(claim.record.group_id)
     in_group = not visit.private
-    door = group.id if in_group and not corrected and await is_to_invite(visit) else None
     noted = ScoreNoted(
         score_id=kept.id,
         score=kept.score,
@@ -226,12 +235,10 @@ async def noted_as(visit: Visit, claim: Claim, kept: ScoreRecord, *, corrected: 
         unseen=kept.version_id is None,
         in_group=in_group,
         group=await visit.title_of(group.id),
-        door=door,
         part=kept.block + 1 if len(scored_blocks(claim.record)) > 1 else None,
         for_whom=None if claim.athlete.id == visit.person.id else claim.athlete.name,
     )
-    key = invitation(visit) if door else None
-    return Outcome((Say(visit.chat, noted, key=key, refs={"session": claim.record.id}),))
+    return visit.told(noted, session=claim.record.id)
 
 
 async def follow_up(visit: Visit, claim: Claim, kept: ScoreRecord) -> Outcome:
@@ -247,14 +254,13 @@ async def follow_up(visit: Visit, claim: Claim, kept: ScoreRecord) -> Outcome:
 
 
 async def follow_up_own(visit: Visit, record: SessionRecord, pain: str | None) -> Outcome:
-    """In private only, and one thing at a time: who is still to be screened is invited to that first."""
+    """In private only, and one thing at a time: what is open of the screening comes first."""
     if not visit.private:
         return Outcome()
     asked = await ask_entry_again(visit)
-    if asked is None and not await is_to_invite(visit):
+    if asked is None:
         return await ask_how_it_felt(visit, record, pain)
-    felt = await ask_how_it_felt(visit, record, pain) if pain else Outcome()
-    return felt + (asked or invite(visit, record))
+    return (await ask_how_it_felt(visit, record, pain) if pain else Outcome()) + asked
 
 
 @admitted

@@ -70,7 +70,7 @@ USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
     a.JoinsClass: ath.classes,
     a.LeavesClass: ath.classes,
     a.Remind: ath.remind,
-    a.NoReminders: ath.reminders,
+    a.NoReminders: ath.no_reminders,
     a.Quiet: ath.quiet,
     a.Zone: ath.reminders,
     a.Units: ath.me,

@@ -7,7 +7,7 @@ from core.athletes.values import Evidence, SetName
 from core.desk.classes.coming import see_classes
 from core.desk.classes.commands import AboutReminders, SeeClasses, SetLead, SetQuiet
 from core.desk.classes.habits import about_reminders, set_lead, set_quiet
-from core.desk.commands import AboutMe, AskHelp, ChangeAnswer, MyVersion, RateEffort, SeeBoard
+from core.desk.commands import AboutMe, AskHelp, ChangeAnswer, MyVersion, OnlyAnswer, RateEffort, SeeBoard
 from core.desk.days import today_in
 from core.desk.outcome import Outcome
 from core.desk.profile.abilities import keep_shown
@@ -24,6 +24,7 @@ from core.desk.scores.scoreboard import see_board
 from core.desk.scores.whose import own_score
 from core.desk.talk.explaining import explain
 from core.desk.talk.helping import about_me, show_help
+from core.desk.talk.keeping_quiet import only_answer, wants_only_answers
 from core.desk.talk.passing_on import offer
 from core.desk.talk.says import HowLongItIs
 from core.desk.talk.scene import Scene
@@ -202,7 +203,14 @@ async def classes(visit: Visit, _: a.Act, __: Scene) -> Outcome | None:
     return await see_classes(visit, SeeClasses())
 
 
+async def no_reminders(visit: Visit, act: a.NoReminders, scene: Scene) -> Outcome | None:
+    """Of one day is a matter of the classes."""
+    return await reminders(visit, act, scene) if act.day else await only_answer(visit, OnlyAnswer(yes=True))
+
+
 async def remind(visit: Visit, act: a.Remind, scene: Scene) -> Outcome | None:
+    if await wants_only_answers(visit):
+        return await only_answer(visit, OnlyAnswer(yes=False))
     if act.minutes_before is None:
         return await reminders(visit, act, scene)
     return await set_lead(visit, SetLead(minutes=act.minutes_before))

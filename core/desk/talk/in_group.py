@@ -8,7 +8,6 @@ from core.desk.access import admitted
 from core.desk.commands import OpenGroup, SeeBoard, TalkInGroup
 from core.desk.errors import NotAMember
 from core.desk.joining.groups import open_group
-from core.desk.joining.inviting import reached_in_private
 from core.desk.joining.says import HelpThem, StopHere, TalkInPrivate
 from core.desk.outcome import Outcome, Say
 from core.desk.scores.correcting import correct_score
@@ -19,7 +18,7 @@ from core.desk.visit import Visit
 from core.notation.chat import is_like_a_score
 from core.notation.corrections import read_correction
 from core.notation.yes_no import says_it_is_so
-from core.store.records import OpenQuestion
+from core.store.records import Chat, OpenQuestion
 
 
 @admitted
@@ -65,6 +64,12 @@ async def help_in_group(visit: Visit, group_id: int, alarm: str) -> Outcome:
     here = visit.told(StopHere(group=group_id))
     private = await reached_in_private(visit)
     return here + Outcome((Say(private.id, stop(group_id, alarm)),)) if private else here
+
+
+async def reached_in_private(visit: Visit) -> Chat | None:
+    """The visitor's private chat, unless they blocked it."""
+    chat = await visit.uow.chats.private_of(visit.person.id)
+    return chat if chat and chat.reachable else None
 
 
 async def asked_here(visit: Visit, session: int) -> OpenQuestion | None:

@@ -51,6 +51,12 @@ class NothingWaits(Said):
     """To a `no` or `cancel` while nothing is asked."""
 
 
+class AnswersOnly(Said):
+    """To whoever wants nothing unasked any more; `yes` False: or does again."""
+
+    yes: bool
+
+
 class NobodyNeedsYou(Said):
     """To a coach who asked whom to look at."""
 

@@ -27,7 +27,7 @@ from core.desk.commands import (
 )
 from core.desk.days import zone_of
 from core.desk.errors import StalePress
-from core.desk.joining.entering import as_adult_after_all, tell_consent, tell_screening
+from core.desk.joining.entering import as_adult_after_all, as_minor, tell_consent, tell_screening
 from core.desk.joining.entry import CONSENT, ENTRY, SCREENING, ask_entry_again
 from core.desk.joining.groups import tell_units, tell_zone
 from core.desk.joining.says import NotCleared
@@ -259,6 +259,7 @@ async def as_unread_session(visit: Visit, text: str, _: int | None) -> Outcome |
 # In this order: design 4.3, with what can't be mistaken first.
 READINGS = (
     raise_alarm,
+    as_minor,
     as_one_meant,
     as_for_coach,
     as_own_words,

@@ -44,6 +44,7 @@ class Chat:
 
     `language`: what its person reads; None for a group, and for a private chat that is nobody's any more.
     `former_address`: where it was before it moved. `silent_until`: the platform wants no message to it before.
+    `only_answers`: its person wants nothing unasked.
     """
 
     id: int
@@ -55,6 +56,7 @@ class Chat:
     language: str | None
     former_address: int | None = None
     silent_until: datetime | None = None
+    only_answers: bool = False
 
 
 @dataclass(frozen=True, kw_only=True, slots=True)

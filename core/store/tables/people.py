@@ -28,6 +28,7 @@ class ChatRow(Row, table=True):
     unreachable_since: datetime | None = None
     former_address: int | None = Field(default=None, sa_type=BigInteger, index=True)
     silent_until: datetime | None = None
+    only_answers: bool = False
 
 
 class GroupRow(Row, table=True):

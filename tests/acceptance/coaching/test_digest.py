@@ -60,7 +60,7 @@ async def test_a_session_posted_after_that_hour_is_told_about_the_next_evening(c
     await crew.coach.hears("Your evening with Harbour crew, Monday 2 March")
 
 
-async def test_who_only_replies_in_the_group_is_in_without_a_private_chat(crew):
+async def test_who_never_opened_a_private_chat_is_named_so(crew):
     tam, ada = [await crew.room.person(name) for name in ("Tam", "Ada")]
     for one in (tam, ada):
         await one.joins(crew.group)
@@ -68,10 +68,10 @@ async def test_who_only_replies_in_the_group_is_in_without_a_private_chat(crew):
     await ada.hears("May I keep these notes?")
     await crew.gets(SESSION)
     await tam.says("6+10", in_=crew.group, reply_to=await crew.group.last_message)
-    await crew.group.hears("Noted: 6 rounds + 10")
+    await crew.group.hears("I keep nothing of you without your yes")
     await crew.room.travels_to(berlin("2026-03-02T20:00"))
     evening = await crew.coach.hears("Your evening")
-    assert "Tam: 6 rounds + 10, scaled" in evening.text
+    assert "6 rounds + 10" not in evening.text
     assert "In the group only: Tam." in evening.text
     assert "Still at my first questions: Ada." in evening.text
 

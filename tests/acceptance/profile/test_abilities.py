@@ -83,8 +83,8 @@ async def test_an_ability_told_instead_of_the_answer_counts_and_the_way_goes_on(
 
 
 async def test_a_load_told_in_the_group_is_said_back_in_private_only(crew, ilse):
-    tam = await crew.room.person("Tam")
-    await tam.joins(crew.group)
+    tam = await crew.has("Tam")
+    await tam.blocks_bot()
     post = next(one for one in reversed(await crew.group.messages) if "Tap for your own version" in one.text)
     await tam.says("6+10, deadlifts at 80 kg", in_=crew.group, reply_to=post)
     await crew.group.hears("Noted: 6 rounds + 10")

@@ -208,53 +208,31 @@ async def test_a_coach_takes_a_score_out_and_lets_it_count_again(crew, ilse):
     await crew.group.hears("9 rounds + 1")
 
 
-async def test_somebody_who_never_taps_replies_with_a_score_in_the_group(crew):
+async def test_of_somebody_who_never_agreed_to_anything_a_score_in_the_group_is_not_kept(crew):
     tam = await crew.room.person("Tam")
     await tam.joins(crew.group)
     await crew.gets()
     post = await crew.group.last_message
-    await tam.says("6+10", in_=crew.group, reply_to=post)
-    await crew.group.hears("Noted: 6 rounds + 10, scaled")
-    await tam.presses("It was as written")
-    await crew.group.hears("Put right: 6 rounds + 10, as written")
+    await tam.says("stopped after 6 rounds, my wrist hurts", in_=crew.group, reply_to=post)
+    told = await crew.group.hears("I keep nothing of you without your yes")
+    assert "Talk to me" in told.labels
+    assert not any(word in told.text for word in ("wrist", "safety", "questions"))
+    await crew.coach.says("/board")
+    await crew.coach.hears("No scores yet")
 
 
-async def test_who_tells_a_score_unscreened_is_invited_once_in_private(crew):
+async def test_who_agreed_and_left_the_questions_open_is_asked_them_after_a_score(crew):
     tam = await crew.room.person("Tam")
     await tam.joins(crew.group)
     await tam.opens(await start_link(crew.group))
-    await tam.presses("No", on=await tam.hears("May I keep these notes?"))
-    await tam.hears("That's fine")
+    await consents(tam)
+    await tam.hears("Are you 18 or older?")
     await crew.gets()
     post = await crew.group.last_message
     await tam.says("6+10", in_=crew.group, reply_to=post)
     await tam.hears("Noted: 6 rounds + 10")
-    invitation = await tam.hears("a few short safety questions")
-    await crew.group.hears("6 rounds + 10")
-    await tam.says("6+11")
-    await tam.presses("Yes, change it", on=await tam.hears("Shall it be 6 rounds + 11 instead?"))
-    await tam.hears("Put right")
-    await tam.hears("How hard was")
-    await tam.hears_nothing()
-    await tam.presses("Ask me now", on=invitation)
-    await consents(tam)
     await tam.hears("Are you 18 or older?")
-
-
-async def test_who_is_in_the_group_only_is_shown_the_way_once_and_nothing_about_health(crew):
-    tam = await crew.room.person("Tam")
-    await tam.joins(crew.group)
-    await crew.gets()
-    post = await crew.group.last_message
-    await tam.says("stopped after 5 rounds, my wrist hurts", in_=crew.group, reply_to=post)
-    noted = await crew.group.hears("Noted: 5 rounds")
-    assert "Talk to me in private" in noted.text
-    assert "Talk to me" in noted.labels
-    assert not any(word in noted.text for word in ("wrist", "safety", "questions"))
-    await crew.gets()
-    post = await crew.group.last_message
-    await tam.says("6+10", in_=crew.group, reply_to=post)
-    assert "Talk to me in private" not in (await crew.group.hears("Noted: 6 rounds + 10")).text
+    await crew.group.hears("6 rounds + 10")
 
 
 async def test_who_blocked_the_private_chat_is_answered_in_the_group(crew, ilse):

@@ -1,4 +1,4 @@
-"""Replies in the group, by people who never opened the private chat too."""
+"""Replies in the group, by people who can't be reached in private too."""
 
 import pytest_asyncio
 
@@ -16,6 +16,13 @@ async def post(crew):
 async def member(crew, name):
     person = await crew.room.person(name)
     await person.joins(crew.group)
+    return person
+
+
+async def out_of_reach(crew, name):
+    """Somebody who agreed to everything, and blocked the private chat since."""
+    person = await crew.has(name)
+    await person.blocks_bot()
     return person
 
 
@@ -50,7 +57,7 @@ async def test_who_must_not_train_reads_why_in_private_only(crew):
 
 
 async def test_a_score_is_put_right_in_words(crew, post):
-    tam = await member(crew, "Tam")
+    tam = await out_of_reach(crew, "Tam")
     await tam.says("5+3", in_=crew.group, reply_to=post)
     await crew.group.hears("Noted: 5 rounds + 3")
     await tam.says("oops 4+3", in_=crew.group, reply_to=post)
@@ -58,7 +65,7 @@ async def test_a_score_is_put_right_in_words(crew, post):
 
 
 async def test_what_it_should_be_is_answered_with_a_reply(crew, post):
-    tam = await member(crew, "Tam")
+    tam = await out_of_reach(crew, "Tam")
     await tam.says("5+3", in_=crew.group, reply_to=post)
     await tam.presses("Not right", on=await crew.group.hears("Noted: 5 rounds + 3"))
     asked = await crew.group.hears("What should it be?")
@@ -67,7 +74,7 @@ async def test_what_it_should_be_is_answered_with_a_reply(crew, post):
 
 
 async def test_nobody_says_yes_for_somebody_else(crew, post):
-    tam, bo = await member(crew, "Tam"), await member(crew, "Bo")
+    tam, bo = await out_of_reach(crew, "Tam"), await out_of_reach(crew, "Bo")
     await tam.says("5+3", in_=crew.group, reply_to=post)
     await crew.group.hears("Noted: 5 rounds + 3")
     await tam.says("4+3", in_=crew.group, reply_to=post)
@@ -81,6 +88,6 @@ async def test_nobody_says_yes_for_somebody_else(crew, post):
 
 
 async def test_a_score_told_with_joy_counts(crew, post):
-    tam = await member(crew, "Tam")
+    tam = await out_of_reach(crew, "Tam")
     await tam.says("DONE 💪 6+2!!!", in_=crew.group, reply_to=post)
     await crew.group.hears("Noted: 6 rounds + 2")

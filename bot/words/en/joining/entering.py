@@ -7,7 +7,6 @@ from core.desk.commands import (
     AnswerScreening,
     DeclineConsent,
     GiveConsent,
-    MyVersion,
     SayCleared,
     SayMisunderstood,
     TellSigns,
@@ -19,7 +18,6 @@ from core.desk.joining.says import (
     AskSigns,
     ConsentDeclined,
     HelpThem,
-    InviteToQuestions,
     NotCleared,
     ScreeningDone,
     StopHere,
@@ -54,15 +52,6 @@ def consent_declined(said: ConsentDeclined) -> Worded:
         "That's fine: I keep nothing, and you can train from the session in the group as it is. "
         "If you change your mind, tap below.",
         ((Button("Yes, keep my notes", GiveConsent(group=said.group)),),),
-    )
-
-
-@wording("en", InviteToQuestions)
-def invite_to_questions(said: InviteToQuestions) -> Worded:
-    return Worded(
-        "Before your next session I'd like to ask you a few short safety questions. They take a moment, "
-        "and from then on each session comes in a version that fits you.",
-        ((Button("Ask me now", MyVersion(session=said.session)),),),
     )
 
 

@@ -10,6 +10,7 @@ from core.desk.commands import (
     ClaimAsWritten,
     ConfirmScore,
     FixScore,
+    GiveConsent,
     LeaveScore,
     LookAtScore,
     MarkScore,
@@ -35,6 +36,7 @@ from core.desk.scores.says import (
     ScoreEntered,
     ScoreJudged,
     ScoreLeft,
+    ScoreNeedsConsent,
     ScoreNoted,
     ScoreTakenBack,
 )
@@ -48,7 +50,7 @@ WAY_IN = "Shall the next session fit you? Talk to me in private."
 def score_noted(said: ScoreNoted) -> Worded:
     hurt = said.score.pain and not said.for_whom
     cheer = "" if hurt else standing(said)
-    parts = [spare(said) if hurt else "", noted(said), cheer, unseen(said), WAY_IN if said.door else ""]
+    parts = [spare(said) if hurt else "", noted(said), cheer, unseen(said)]
     return Worded("\n".join(part for part in parts if part), rows_under(said))
 
 
@@ -98,8 +100,7 @@ def rows_under(said: ScoreNoted) -> tuple[Row, ...]:
         Button("Take it back", TakeScoreBack(score=said.score_id)),
     )
     claim: Row = (Button("It was as written", ClaimAsWritten(score=said.score_id)),) if unseen(said) else ()
-    door: Row = (DoorButton("Talk to me", f"g{said.door}"),) if said.door else ()
-    return tuple(one for one in (claim, row, door) if one)
+    return (claim, row) if claim else (row,)
 
 
 def standing(said: ScoreNoted) -> str:
@@ -144,6 +145,18 @@ def nobody_called(said: NobodyCalled) -> Worded:
 @wording("en", ScoreLeft)
 def score_left(_: ScoreLeft) -> Worded:
     return Worded("All right, I've noted nothing.")
+
+
+@wording("en", ScoreNeedsConsent)
+def score_needs_consent(said: ScoreNeedsConsent) -> Worded:
+    if said.of is not None:
+        text = "I keep nothing of {name} yet, so I can't put that on the board. Once they have said yes to me in private, I can."
+        return Worded(fill(text, name=said.of))
+    text = "Well done! I keep nothing of you without your yes, so it isn't on the board."
+    if said.in_group:
+        return Worded(f"{text} {WAY_IN}", ((DoorButton("Talk to me", f"g{said.group}"),),))
+    yes = Button("Yes, keep my notes", GiveConsent(group=said.group))
+    return Worded(f"{text} If you'd like to be, tap below and write me your score again.", ((yes,),))
 
 
 @wording("en", ScoreEntered)
