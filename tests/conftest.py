@@ -4,8 +4,13 @@ import asyncio
 from pathlib import Path
 
 import pytest
+from hypothesis import HealthCheck, settings
 
 from core.store.migrate import migrate
+
+# How fast a machine is says nothing of what is right: speed is for the benchmarks.
+settings.register_profile("steady", deadline=None, suppress_health_check=[HealthCheck.too_slow])
+settings.load_profile("steady")
 
 pytest_plugins = ["tests.rehearsal_fixtures"]
 
