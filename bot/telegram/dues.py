@@ -14,7 +14,7 @@ from core.desk.coaching.digest import DIGEST, digest_due, digest_is_for
 from core.desk.outcome import Outcome
 from core.desk.post_office import Due, Store, Unit
 from core.desk.profile.own import CLOSE_CHAT, close_chat_due
-from core.desk.sessions.posting import post_due
+from core.desk.sessions.scheduled import POST, post_due, post_is_by
 from core.desk.sessions.undelivered import UNDELIVERED, undelivered_due
 from core.desk.today.pain import REVIEW, review_due
 from core.desk.versions.waiting import STILL_WAITS, still_waits_due, waits_for_coach
@@ -23,7 +23,7 @@ from core.desk.visit import Sighting
 DueCase = Callable[[Unit, datetime, Mapping[str, Any]], Awaitable[Outcome]]
 
 DUE_CASES: Final[Mapping[str, DueCase]] = {
-    "post": post_due,
+    POST: post_due,
     REMIND: remind_due,
     ATTENDANCE: attendance_due,
     DIGEST: digest_due,
@@ -34,10 +34,11 @@ DUE_CASES: Final[Mapping[str, DueCase]] = {
 }
 
 
-# Which group's coach is told, by group and user.
-FOR_COACHES: Final[Mapping[str, Callable[[Unit, Mapping[str, Any]], Awaitable[Place | None]]]] = {
+# Which group's coach is told, or says something to it, by group and user.
+OF_COACHES: Final[Mapping[str, Callable[[Unit, Mapping[str, Any]], Awaitable[Place | None]]]] = {
     DIGEST: digest_is_for,
     STILL_WAITS: waits_for_coach,
+    POST: post_is_by,
 }
 
 
@@ -62,9 +63,9 @@ class DueDesk:
         self.bells.something_was_done()
 
     async def _coaches(self, due: Due) -> dict[Place, Sighting]:
-        """What is for a coach's eyes goes to whom the platform calls so now."""
-        if due.kind not in FOR_COACHES:
+        """What is for a coach's eyes, or from their hand, is theirs whom the platform calls so now."""
+        if due.kind not in OF_COACHES:
             return {}
         async with self.store.reading() as uow:
-            place = await FOR_COACHES[due.kind](uow, due.refs)
+            place = await OF_COACHES[due.kind](uow, due.refs)
         return await self.standings.look_up([place] if place else [], needed=False)

@@ -120,6 +120,10 @@ class Sessions(Repository):
     async def schedule(self, session_id: int, post_at: datetime) -> None:
         await self._change_one(tables.session, session_id, state=SessionState.SCHEDULED, post_at=post_at)
 
+    async def unschedule(self, session_id: int) -> None:
+        """A draft again."""
+        await self._change_one(tables.session, session_id, state=SessionState.DRAFT, post_at=None)
+
     async def mark_posted(self, session_id: int, now: datetime, day: date | None = None) -> None:
         """Posted now; `day`: the day it is for, where that has moved since it was drafted."""
         moved = {} if day is None else {"day": day}

@@ -7,8 +7,9 @@ from core.desk.coached import coached_ids
 from core.desk.commands import DiscardSession, PostLater, PostSession
 from core.desk.days import today_in, zone_of
 from core.desk.outcome import Outcome
-from core.desk.sessions.posting import discard_session, post_later, post_session
+from core.desk.sessions.posting import discard_session, post_session
 from core.desk.sessions.says import AskWhen
+from core.desk.sessions.scheduled import post_later
 from core.desk.visit import Visit
 from core.notation.moments import find_clock, find_days
 from core.store.records import Group, SessionRecord

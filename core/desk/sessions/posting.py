@@ -1,17 +1,15 @@
-"""A coach drafts a session, sees how it lands on the group, and posts it now or later."""
+"""A coach drafts a session, sees how it lands on the group, and posts it."""
 
-from collections.abc import Mapping
-from datetime import UTC, date, datetime, time, timedelta
-from typing import Any
+from datetime import date, datetime, time, timedelta
 
 from core.desk.access import admitted
 from core.desk.classes.meetings import meetings_on, shown
 from core.desk.coached import coached_groups
 from core.desk.coaching.digest import digests_of
-from core.desk.commands import DiscardSession, DraftSession, MoveDraft, PostLater, PostSession
+from core.desk.commands import DiscardSession, DraftSession, MoveDraft, PostSession
 from core.desk.days import group_clock_named, today_in, zone_of
 from core.desk.errors import AlreadyDone, StalePress, UnknownThing
-from core.desk.outcome import DueWish, Outcome, Say
+from core.desk.outcome import Outcome, Say
 from core.desk.sessions.landing import in_need, try_on_group
 from core.desk.sessions.reading import board_of, marked_board, unread_lines, what_counts, with_notes
 from core.desk.sessions.says import (
@@ -22,7 +20,6 @@ from core.desk.sessions.says import (
     ReadBack,
     WasDiscarded,
     WasPosted,
-    WillPost,
 )
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
@@ -120,38 +117,6 @@ async def post_session(visit: Visit, command: PostSession) -> Outcome:
 async def posted(visit: Visit, record: SessionRecord) -> Outcome:
     group = await visit.group(record.group_id)
     return visit.told(WasPosted(group=group.title, session_id=record.id), session=record.id)
-
-
-@admitted
-async def post_later(visit: Visit, command: PostLater) -> Outcome:
-    record = await open_draft(visit, command.session, command.revision)
-    group = await visit.group(record.group_id)
-    at = datetime.fromtimestamp(command.minute * 60, UTC)
-    await visit.uow.sessions.schedule(record.id, at)
-    said = WillPost(
-        at=at.astimezone(zone_of(group)),
-        zone=await group_clock_named(visit.uow, visit.person.id, group),
-        group=group.title,
-        session_id=record.id,
-        revision=record.revision,
-    )
-    wish = DueWish(
-        key=f"post:{record.id}:{record.revision}:{command.minute}",
-        kind="post",
-        at=at,
-        refs={"session": record.id, "revision": record.revision},
-    )
-    return visit.told(said, session=record.id) + Outcome(due=(wish,), settles=True)
-
-
-async def post_due(uow: Unit, now: datetime, refs: Mapping[str, Any]) -> Outcome:
-    """The moment of a scheduled post; silent where the session changed, was posted or discarded since."""
-    record = await uow.sessions.get(refs["session"])
-    if record is None or record.state is not SessionState.SCHEDULED or record.revision != refs["revision"]:
-        return Outcome()
-    if record.post_at is not None and record.post_at > now:
-        return Outcome()
-    return await post(uow, now, record)
 
 
 @admitted

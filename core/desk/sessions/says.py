@@ -77,6 +77,19 @@ class WillPost(Said):
     revision: int
 
 
+class NotPosted(Said):
+    """Its time came, and who had set it coaches the group no more.
+
+    To them, and with what could be posted (`board`, `session_id`, `revision`) to those who coach it now.
+    """
+
+    group: str
+    title: str | None
+    board: str | None = None
+    session_id: int = 0
+    revision: int = 0
+
+
 class WasPosted(Said):
     group: str
     session_id: int

@@ -12,7 +12,7 @@ from core.desk.profile import commands as w
 from core.desk.versions import commands as v
 from core.measures import MassUnit
 from tests.acceptance.classes.test_classes import set_up
-from tests.acceptance.people import Crew, founded, passes_screening, start_link
+from tests.acceptance.people import SESSION, Crew, founded, passes_screening, start_link
 
 GONE = "I can't find that any more"
 FIRST = 1
@@ -168,6 +168,27 @@ async def test_who_is_admin_no_more_is_coach_no_more(crew):
     await bo.hears("I didn't get “hold Ilse”")
     await bo.says("/board")
     assert not (await bo.hears("1. Ilse")).all_buttons
+
+
+async def test_a_post_that_waits_goes_out_only_if_its_author_is_still_coach(crew):
+    bo = await crew.room.person("Bo")
+    await bo.joins(crew.group)
+    await crew.coach.promotes(bo, in_=crew.group)
+    await passes_screening(bo, await start_link(crew.group))
+    await bo.says(SESSION)
+    await bo.hears("Here's how I read it")
+    await bo.says("post it tomorrow at 7")
+    await bo.hears("I'll post it to Harbour crew")
+    await crew.coach.demotes(bo, in_=crew.group)
+
+    await crew.room.travels(timedelta(hours=24))
+
+    await bo.hears("for Harbour crew has not gone out")
+    waiting = await crew.coach.hears("Whoever set it doesn't coach the group any more")
+    assert "10 push-ups" in waiting.text
+    assert not any("My version" in message.labels for message in await crew.group.messages)
+    await crew.coach.presses("Post now", on=waiting)
+    await crew.group.hears("Tap for your own version")
 
 
 async def test_told_of_a_change_it_counts_at_once(crew):

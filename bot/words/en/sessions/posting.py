@@ -1,6 +1,7 @@
 """Words for the coach's side of a session, and for the post in the group."""
 
 from datetime import datetime
+from functools import partial
 
 from bot.words.aloud import aloud_words
 from bot.words.en.classes.setting_up import class_rows, class_times
@@ -17,6 +18,7 @@ from core.desk.sessions.says import (
     Marked,
     NoCoachHere,
     NothingRead,
+    NotPosted,
     PostReplaced,
     ReadBack,
     Unread,
@@ -210,6 +212,23 @@ def will_post(said: WillPost) -> Worded:
         Button("Discard", DiscardSession(session=said.session_id, revision=said.revision)),
     )
     return Worded(text, (row,))
+
+
+@wording("en", NotPosted)
+def not_posted(said: NotPosted) -> Worded:
+    named = f"“{said.title}”" if said.title else "A session"
+    told = partial(fill, what=named, group=said.group)
+    if said.board is None:
+        return Worded(
+            told(
+                "{what} for {group} has not gone out: you don't coach the group any more. Its coaches can post it."
+            )
+        )
+    text = told(
+        "{what} for {group} was to go out now. Whoever set it doesn't coach the group any more, so it is up to you:"
+    )
+    row = (Button("Post now", PostSession(session=said.session_id, revision=said.revision)),)
+    return Worded(f"{text}\n\n{escape(said.board)}", (row,))
 
 
 @wording("en", AskWhen)
