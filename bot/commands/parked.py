@@ -11,6 +11,7 @@ import typer
 from bot.commands.console import AsJson, print_json, print_text
 from bot.settings import database_of_settings
 from core.desk.post_office import GivenUp, ParkedItem, Store
+from core.desk.upkeep import must_be_current
 from core.errors import InputError
 
 Database = Annotated[
@@ -72,6 +73,7 @@ def _place(database: str | None) -> str:
     place = database or database_of_settings()
     if "://" not in place and not Path(place).is_file():
         raise InputError(place, "there is no such database.")
+    must_be_current(place)
     return place
 
 

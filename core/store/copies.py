@@ -103,12 +103,8 @@ def look_through(place: str | Path) -> Looked:
     except sqlite3.Error as error:
         trouble = trouble_of(error, str(path))
         return Looked(path, None, (trouble.what if trouble else str(error),), {})
-    if revision is None:
-        findings.append("these are not Bellwether's tables")
-    elif revision > newest():
-        findings.append(
-            f"its tables (number {revision}) are newer than this program (number {newest()}): update it"
-        )
+    if strange := _strange(revision):
+        findings.append(strange)
     return Looked(path, revision, tuple(findings), counts)
 
 
@@ -131,6 +127,30 @@ def must_be_usable(place: str | Path) -> None:
         )
     if beginning != _HEADER:
         raise DatabaseTrouble(str(path), "this file is no database, or its beginning is broken.")
+
+
+def must_be_current(place: str | Path) -> None:
+    """For what looks into a database and upgrades no tables. Raises DatabaseTrouble for any but the newest."""
+    must_be_usable(place)
+    path = path_of(place)
+    if path is None:
+        return
+    with _told_of(path), closing(_reading(path)) as connection:
+        known = _revision(connection)
+    if strange := _strange(known):
+        raise DatabaseTrouble(str(path), f"{strange}.")
+    if known != newest():
+        older = f"its tables (number {known}) are older than this program (number {newest()})."
+        raise DatabaseTrouble(str(path), f"{older} Start the bot once: it brings them up to date.")
+
+
+def _strange(revision: str | None) -> str | None:
+    """What is wrong with tables of this revision, where this program can't know them."""
+    if revision is None:
+        return "these are not Bellwether's tables"
+    if revision > newest():
+        return f"its tables (number {revision}) are newer than this program (number {newest()}): update it"
+    return None
 
 
 def _file(place: str | Path) -> Path:

@@ -66,7 +66,7 @@ async def my_version(
     asked = await ask_of_break(visit, record, today, await today_of(visit, record))
     if asked is not None:
         return asked
-    question = next_question(today, record.session, catalogue())
+    question = still_to_ask(visit, record, today)
     if question is not None:
         return await ask(visit, question, today, record.id, understood)
     return await show(visit, record, today, understood, changed)
@@ -153,6 +153,15 @@ async def show(
         return await wait(visit, record, shown, why)
     told = visit.told(what, Purpose.VERSION, session=record.id, version=shown.id)
     return told + await tell_coaches(visit, record, version)
+
+
+def still_to_ask(visit: Visit, record: SessionRecord, profile: Profile) -> Question | None:
+    """What this session needs to know first; nothing where that can't be worked out, as no version will be either."""
+    try:
+        return next_question(profile, record.session, catalogue())
+    except UNREADY:
+        log.exception("no question can be worked out for person %d", visit.person.id)
+        return None
 
 
 async def worked_out(visit: Visit, record: SessionRecord, profile: Profile) -> Version | Withheld:

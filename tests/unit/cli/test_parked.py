@@ -2,6 +2,8 @@
 
 import asyncio
 import json
+import sqlite3
+from contextlib import closing
 from datetime import UTC, datetime
 
 import pytest
@@ -98,3 +100,24 @@ def test_a_database_that_is_not_there_is_not_made(tmp_path, capsys):
     assert run("parked", "--database", str(place)) == 2
     assert "there is no such database" in capsys.readouterr().err
     assert not place.exists()
+
+
+@pytest.mark.parametrize("command", [("parked",), ("replay", "--all")])
+def test_tables_of_another_time_are_named_and_left_alone(command, place, capsys):
+    for number, words in (("0001", "older than this program"), ("9999", "newer than this program")):
+        with closing(sqlite3.connect(place)) as connection, connection:
+            connection.execute("UPDATE alembic_version SET version_num = ?", (number,))
+
+        assert run(*command, "--database", place) == 1
+
+        complaint = capsys.readouterr().err
+        assert words in complaint
+        assert len(complaint.strip().splitlines()) == 1
+
+
+def test_a_file_that_is_no_database_is_named(tmp_path, capsys):
+    place = tmp_path / "list.txt"
+    place.write_text("milk, bread and more")
+
+    assert run("parked", "--database", str(place)) == 1
+    assert "no database" in capsys.readouterr().err
