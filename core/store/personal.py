@@ -75,8 +75,9 @@ class Personal(Repository):
         written = or_(*(one["from"]["id"].as_integer() == person["user_id"] for one in messages))
         rows = await self._all(select(t.inbox).where(t.inbox.c.lane < 0, written).order_by(t.inbox.c.id))
         return [
-            {"received_at": row["received_at"].isoformat(), "group": row["lane"], "text": _words(row["body"])}
+            {"received_at": row["received_at"].isoformat(), "group": row["lane"], "text": words}
             for row in rows
+            if (words := _words(row["body"])) is not None
         ]
 
     async def sessions_scored(self, person_id: int) -> list[int]:

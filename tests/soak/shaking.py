@@ -150,5 +150,5 @@ def _of_one(told: list[int], heard: Sequence[float], whose: str) -> Figures:
 def states_left(tables: Any) -> list[Any]:
     """Updates that aren't handled and letters that aren't settled."""
     updates = tables.rows("SELECT 'update', state FROM inbox WHERE state != 'done'")
-    letters = tables.rows("SELECT key, state FROM outbox WHERE state IN ('waiting', 'leased', 'unknown')")
+    letters = tables.rows("SELECT key, state, tries, due_at FROM outbox WHERE state IN ('waiting', 'leased')")
     return [*updates, *letters]

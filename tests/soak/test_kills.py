@@ -13,7 +13,6 @@ from tests.acceptance.mortal import Mortal, assert_every_update_was_kept
 from tests.acceptance.people import answers_what_is_asked, founded
 from tests.soak.line import line_to
 from tests.soak.shaking import Stumbling, Talker, figures, moment, states_left
-from tests.support.durable import eventually
 
 KILLS = 3  # 25 for each further size
 PATIENCE_S = 120
@@ -70,8 +69,12 @@ class Day:
 
     async def ends(self):
         self.stumbling.recovers()
-        await self.crew.room.travels(timedelta(minutes=30))  # for what waits longer and longer
-        await eventually(lambda: not states_left(self.mortal.tables), PATIENCE_S)
+        loop = asyncio.get_running_loop()
+        end = loop.time() + PATIENCE_S
+        while left := states_left(self.mortal.tables):
+            assert loop.time() < end, f"still under way: {left}"
+            await asyncio.sleep(1)
+            await self.crew.room.travels(timedelta(minutes=1))  # what failed often waits longer and longer
 
 
 @pytest.mark.timeout(7200)

@@ -142,6 +142,20 @@ async def test_what_hurts_is_not_kept_before_consent(crew):
     assert not mine.get("score")
 
 
+async def test_what_was_written_in_the_group_is_taken_along_and_nobody_elses(crew):
+    ilse, bo = await crew.has("Ilse"), await crew.has("Bo")
+    await crew.gets()
+    post = next(one for one in await crew.group.messages if "Tap for your own version" in one.text)
+    await ilse.says("zzmine", in_=crew.group, reply_to=post)
+    await bo.says("zzhis", in_=crew.group, reply_to=post)
+    await ilse.says("/export")
+
+    file = json.loads(await ilse.downloads(await ilse.hears("Everything")))
+
+    said = [row["text"] for row in file["written_in_groups"]]
+    assert said == ["zzmine"]
+
+
 async def test_an_export_holds_nothing_of_anybody_else(crew):
     bo = await crew.has("Bodil")
     await lives_here(crew)
