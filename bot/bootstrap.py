@@ -46,6 +46,7 @@ _RUNNING = "ok"
 _DATABASE_TIMEOUT_S = 5.0
 # What was begun is given so long: a database that is held by somebody else must not keep the process alive and deaf.
 _STOPPING_S = 20.0
+_LONGEST_LOAD_S = 10.0
 
 
 class App:
@@ -88,14 +89,15 @@ class App:
         await connect(self._bot)
         conduct = self._make_conduct(self._bot, self.store, clock, self.bells)
         await register(self._bot, conduct.commands)
+        # Seconds of loading that the first message would wait for.
+        self._loading.start()
         self._loops.start(sender)
-        self._loops.start(Lanes(self.store, clock, self.bells, conduct.handle, conduct.on_parked))
+        lanes = Lanes(self.store, clock, self.bells, conduct.handle, conduct.on_parked, prepare=self._loaded)
+        self._loops.start(lanes)
         self._loops.start(Dues(self.store, clock, self.bells, conduct.carry_out))
         self._loops.start(Receiver(self._bot, self.store, clock, self.bells, pulse=self.pulse))
         self._loops.start(Keeper(self.store, clock, timedelta(days=self._settings.keep_days)))
         self._status = _RUNNING
-        # Seconds of loading that the first message would wait for.
-        self._loading.start()
 
     async def stop(self) -> None:
         """Finish what was begun and close everything. What still waits is kept for the next start."""
@@ -109,9 +111,9 @@ class App:
             log.warning("not all that was begun could be finished; it is taken up at the next start")
 
     async def _loaded(self) -> None:
-        """Wait for what is still being loaded: a thread that the interpreter's end catches in native code aborts it."""
+        """Return once all is loaded. A thread that the interpreter's end catches in native code would abort it."""
         if self._loading.is_alive():
-            await asyncio.to_thread(self._loading.join, _STOPPING_S / 2)
+            await asyncio.to_thread(self._loading.join, _LONGEST_LOAD_S)
 
     async def run(self) -> None:
         """Run until cancelled, then stop. Raises what ends a part of it before: a Trouble where that is known."""

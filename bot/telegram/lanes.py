@@ -27,6 +27,10 @@ _LONGEST_S = 120.0
 _LOOK_S = 5.0
 # Clocks round to microseconds: a sleep that ends a hair too early would be slept again, and again.
 _A_HAIR_S = 0.001
+
+Prepare = Callable[[], Awaitable[object]]
+"""Returns once nothing has to be loaded any more."""
+
 _ENDED_IT = "the process ended while this was being handled, each time"
 
 
@@ -36,6 +40,7 @@ class Lanes:
     What waits stands in the table alone, so a new process goes on where the last one was killed. Each try is
     counted before it begins. A lane whose update was spoilt by the platform rests for a while, longer each time.
     `on_parked` is called after an update was given up, to tell its sender. `jitter` (0 to 1) spreads the tries.
+    `prepare`: awaited before what may have ended a process is tried again.
     """
 
     def __init__(
@@ -48,7 +53,9 @@ class Lanes:
         *,
         width: int = _WIDTH,
         jitter: Callable[[], float] = random,
+        prepare: Prepare | None = None,
     ) -> None:
+        self._prepare = prepare
         self._store = store
         self._clock = clock
         self._bells = bells
@@ -77,9 +84,14 @@ class Lanes:
         self._bells.inbox.ring()
 
     async def _face_the_interrupted(self) -> None:
-        """Whatever was being handled when the last process ended may have ended it: one at a time, nothing beside."""
+        """Whatever was being handled when the last process ended may have ended it: one at a time, nothing beside.
+
+        Loading comes first: in its seconds any kill from outside would count against whoever waits for it.
+        """
         async with self._store.reading() as unit:
             interrupted = await unit.inbox.interrupted()
+        if interrupted and self._prepare is not None:
+            await self._prepare()
         for item in interrupted:
             if self._stopping:
                 return

@@ -247,6 +247,36 @@ async def test_after_a_kill_each_suspect_is_tried_with_nothing_beside_it(
     await running
 
 
+async def test_a_kill_while_everything_is_still_being_loaded_counts_against_nobody(
+    store, bells, platform, put, handling, tables
+):
+    await put(ILSE, "one")
+    async with store.unit() as unit:
+        await unit.inbox.begin([item.id for item in await unit.inbox.next(5)])
+    loading, loaded = asyncio.Event(), asyncio.Event()
+
+    async def prepare():
+        loading.set()
+        await loaded.wait()
+
+    def life():
+        lanes = Lanes(store, platform.clock, bells, handling.handle, handling.on_parked, prepare=prepare)
+        return lanes, asyncio.create_task(lanes.run())
+
+    for _ in range(5):
+        loading.clear()
+        _, running = life()
+        await asyncio.wait_for(loading.wait(), 5)
+        running.cancel()
+        await asyncio.gather(running, return_exceptions=True)
+    assert tables.column("SELECT attempts FROM inbox") == [1]
+    loaded.set()
+    lanes, running = life()
+    await eventually(lambda: handling.done == ["one"])
+    lanes.stop()
+    await running
+
+
 async def test_a_hook_that_fails_stops_nothing(lanes, handling, put, caplog):
     async def fail(item):
         raise RuntimeError("nobody home")
