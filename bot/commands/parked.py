@@ -48,7 +48,10 @@ def replay(
     done = asyncio.run(_replayed(_place(database), wanted))
     missing = sorted(set(what or []) - set(done))
     if missing:
-        raise InputError(missing[0], "is not among what was given up; `bellwether parked` lists that.")
+        raise InputError(
+            missing[0],
+            "is not among what was given up (`bellwether parked` lists that), or its file was let go since.",
+        )
     print_text(f"Trying anew: {', '.join(done)}." if done else "Nothing was given up.")
 
 

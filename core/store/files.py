@@ -1,4 +1,7 @@
-"""The files that letters carry: kept beside the letter until it has its end, so that they are stored before sent."""
+"""The files that letters carry: kept beside the letter until it has its end, so that they are stored before sent.
+
+One that was given up may be tried anew: it keeps its file as long as anything passing is kept.
+"""
 
 from collections.abc import Mapping, Sequence
 
@@ -9,7 +12,7 @@ from core.store.records import LetterFile, LetterState
 from core.store.repository import Repository
 
 _file, _outbox = tables.file, tables.outbox
-_UNSENT = (LetterState.WAITING, LetterState.LEASED)
+_MAY_GO = (LetterState.WAITING, LetterState.LEASED, LetterState.REFUSED, LetterState.UNKNOWN)
 
 
 class Files(Repository):
@@ -31,5 +34,5 @@ class Files(Repository):
 
     async def drop_settled(self) -> None:
         """Let go of every file whose letter won't be sent (again)."""
-        unsent = select(_outbox.c.id).where(_outbox.c.id == _file.c.outbox_id, _outbox.c.state.in_(_UNSENT))
-        await self._run(delete(_file).where(~unsent.exists()))
+        may_go = select(_outbox.c.id).where(_outbox.c.id == _file.c.outbox_id, _outbox.c.state.in_(_MAY_GO))
+        await self._run(delete(_file).where(~may_go.exists()))

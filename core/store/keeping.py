@@ -45,7 +45,9 @@ class Keeping(Repository):
         gone = 0
         for statement in (
             delete(t.inbox).where(t.inbox.c.state == InboxState.DONE, t.inbox.c.received_at < before),
-            delete(t.file).where(t.file.c.outbox_id.in_(ended)),
+            delete(t.file).where(
+                t.file.c.outbox_id.in_(select(t.outbox.c.id).where(t.outbox.c.settled_at < before))
+            ),
             delete(t.attempt).where(t.attempt.c.outbox_id.in_(ended)),
             delete(t.outbox).where(t.outbox.c.id.in_(ended)),
             delete(t.due).where(t.due.c.state != DueState.WAITING, t.due.c.at < before),

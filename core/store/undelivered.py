@@ -3,14 +3,14 @@
 from collections.abc import Collection
 from typing import Final
 
-from sqlalchemy import select, update
+from sqlalchemy import or_, select, update
 
 from core.store import tables
 from core.store.outbox import AT_ONCE
-from core.store.records import GivenUp, LetterState
+from core.store.records import CARRYING, GivenUp, LetterState
 from core.store.repository import Repository
 
-_outbox, _chat, _attempt = tables.outbox, tables.chat, tables.attempt
+_outbox, _chat, _attempt, _file = tables.outbox, tables.chat, tables.attempt, tables.file
 _KEPT: Final = (LetterState.REFUSED, LetterState.UNKNOWN)
 _LAST_REASON = (
     select(_attempt.c.detail)
@@ -32,6 +32,10 @@ _GIVEN_UP = (
     .where(_outbox.c.state.in_(_KEPT))
     .order_by(_outbox.c.id)
 )
+_WHOLE = or_(
+    _outbox.c.method.not_in(CARRYING),
+    select(_file.c.outbox_id).where(_file.c.outbox_id == _outbox.c.id).exists(),
+)
 
 
 class Undelivered(Repository):
@@ -40,8 +44,11 @@ class Undelivered(Repository):
         return [GivenUp(**row) for row in await self._all(_GIVEN_UP)]
 
     async def replay(self, letters: Collection[int] | None = None) -> list[int]:
-        """Put letters that were given up (all, where none are named) back to be sent; the ids of those."""
-        again = update(_outbox).where(_outbox.c.state.in_(_KEPT)).returning(_outbox.c.id)
+        """Put letters that were given up (all, where none are named) back to be sent; the ids of those.
+
+        One whose file was let go since stays where it is.
+        """
+        again = update(_outbox).where(_outbox.c.state.in_(_KEPT), _WHOLE).returning(_outbox.c.id)
         if letters is not None:
             again = again.where(_outbox.c.id.in_(letters))
         fresh = again.values(

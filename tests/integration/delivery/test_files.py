@@ -63,12 +63,36 @@ async def test_a_file_that_came_too_fast_is_kept_until_it_may_go(running, carryi
     await ilse.hears("Scores")
 
 
-async def test_a_file_that_nobody_takes_is_let_go(running, carrying, ilse, tables):
+async def test_a_file_that_nobody_takes_is_kept_to_be_tried_anew(
+    running, carrying, ilse, tables, store, bells, platform
+):
+    await ilse.blocks_bot()
+    letter = await carrying.file(ilse.id)
+    await running.sender()
+    await eventually(lambda: tables.states("outbox") == ["refused"])
+    await ilse.unblocks_bot()
+    async with store.unit() as unit:
+        assert await unit.undelivered.replay() == [letter]
+        chat = await unit.chats.by_address(ilse.id)
+        await unit.chats.mark_reachable(chat.id, yes=True, now=platform.clock.now())
+    bells.outbox.ring()
+    seen = await ilse.hears("Scores")
+    assert await ilse.downloads(seen) == SCORES.content
+    await eventually(lambda: kept(tables) == [])
+
+
+async def test_a_file_that_nobody_took_is_let_go_in_time_and_then_its_letter_is_not_tried_anew(
+    running, carrying, ilse, tables, store, platform
+):
     await ilse.blocks_bot()
     await carrying.file(ilse.id)
     await running.sender()
     await eventually(lambda: tables.states("outbox") == ["refused"])
-    await eventually(lambda: kept(tables) == [])
+    async with store.unit() as unit:
+        await unit.keeping.let_go(platform.clock.now() + timedelta(days=1))
+    assert kept(tables) == []
+    async with store.unit() as unit:
+        assert await unit.undelivered.replay() == []
 
 
 async def test_a_file_that_expired_unsent_is_let_go_at_the_next_start(
