@@ -163,7 +163,9 @@ def _at_stations(pieces: list[Piece], format_: Format, *, resting: bool) -> list
 
 def _for_calories(pieces: list[Piece]) -> list[Piece]:
     """`Max calories in 10 min` stands above a row that names only the machine."""
-    return [replace(one, most=True, in_kcal=True) if one.amount is None else one for one in pieces]
+    return [
+        replace(one, most=True, in_kcal=True) if one.amount is None or one.most else one for one in pieces
+    ]
 
 
 def _one_each(pieces: list[Piece]) -> list[Piece]:

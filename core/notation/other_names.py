@@ -10,6 +10,10 @@ from core.sessions.values import Block
 _LONGEST_NAME: Final = 3
 # Shorter names are words for other things, too: `row`, `run`, `hang`, `step`.
 _SHORTEST: Final = 5
+# Names that say something else of a score: how often it was lifted, and what was done around it.
+_OTHER_THINGS: Final = frozenset(
+    {"single", "singles", "double", "doubles", "breathing", "walking", "stretch", "stretches", "stretching"}
+)
 _WORD: Final = re.compile(r"[a-z][a-z'-]+")
 
 
@@ -21,7 +25,9 @@ def names_another(words: str, block: Block) -> bool:
     for size in range(_LONGEST_NAME, 0, -1):
         for at in range(len(said) - size + 1):
             name = said[at : at + size]
-            meaning = lexicon(catalogue()).exact(" ".join(name)) if len("".join(name)) >= _SHORTEST else None
+            if len("".join(name)) < _SHORTEST or name[0] in _OTHER_THINGS:
+                continue
+            meaning = lexicon(catalogue()).exact(" ".join(name))
             if meaning and meaning.movement not in held and not theirs & set(name):
                 return True
     return False

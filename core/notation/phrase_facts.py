@@ -57,8 +57,12 @@ def rounds_for_time(match: Match) -> Facts:
 
 def most_calories(match: Match) -> Facts:
     """`bike 20 min, calories`: as many as can be where a time stands beside them."""
-    timed = re.search(DURATION, match.string[: match.start()])
-    return {"format": Format.MAX_REPS, "in_kcal": True} if timed else {}
+    return (told := most_metres(match)) and told | {"in_kcal": True}
+
+
+def most_metres(match: Match) -> Facts:
+    """`row 30 min, metres`."""
+    return {"format": Format.MAX_REPS} if re.search(DURATION, match.string[: match.start()]) else {}
 
 
 def cap(match: Match) -> Facts:

@@ -35,6 +35,7 @@ from core.notation.phrase_facts import (
     minutely_for,
     minutely_times,
     most_calories,
+    most_metres,
     of_each,
     on_off,
     on_off_times,
@@ -121,7 +122,8 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"^[\s;]*intervals\s?(?::|$)", says(format=Format.INTERVALS)),
     phrase(r"\bhow (?:many|far|much)\b(?! rounds)", says(format=Format.MAX_REPS)),
     phrase(r"(?<=[\s,;])(?:for |total )?(?:calories|cals)(?: total)?[\s;.,!?]*$", most_calories),
-    phrase(r"(?<=[a-z\d][\s,;])distance[\s;.,!?]*$", says(format=Format.MAX_REPS)),
+    phrase(r"(?<=[\s,;])(?:distance|met(?:re|er)s)[\s;.,!?]*$", most_metres),
+    phrase(r"(?<=[\s,;])longest[\s;.,!?]*$", says(format=Format.HOLD)),
     phrase(r"\bbest of [2-9]\b", says(format=Format.HOLD)),
     # the heaviest of the day
     phrase(

@@ -46,7 +46,7 @@ _SORE_JOINT = re.compile(
 _NOT_SORE = re.compile(r"\b(?:not|isn'?t|aren'?t|wasn'?t|weren'?t|no longer|never) (?:\w+ )?(?:sore|stiff)\b")
 _FROM_THE_BODY = re.compile(rf"\b(?:(?:sore|painful|sharp pain in) )?{_BODY}\b[^0-9]*$")
 _ABOUT = re.compile(
-    r"\b(?:more than|over|at least|less than|under|somewhere|about|around|roughly"
+    r"\b(?:more than|at least|less than|(?:over|under)(?= [0-9])|somewhere|about|around|roughly"
     r"|approx(?:imately)?|maybe|probably|possibly|perhaps|ish"
     r"|i (?:think|guess|believe|reckon|suppose)|almost|nearly|not "
     r"sure|or so|ca|circa)\b|~|(?<=[0-9])ish\b|(?<=[0-9])\s?[a-z]{0,7}\?|\blike(?= [0-9])"

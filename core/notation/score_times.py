@@ -117,9 +117,9 @@ def capped_score(reps: int | None, block: Block) -> Score:
 
 def read_capped(strip: Strip, block: Block, unit: MassUnit) -> ReadScore | None:
     match = strip.take(_CAPPED)
-    if match is None:
+    if match is None and not (block.cap_s and _LEFT.search(strip.text)):
         return None
-    if at := _AT_TIME.match(strip.text[match.end() :]):
+    if match and (at := _AT_TIME.match(strip.text[match.end() :])):
         strip.blank(match.end(), match.end() + at.end())
     reps = _reps_when_capped(strip, block, unit)
     score = capped_score(reps, block)

@@ -76,15 +76,19 @@ _OTHER_TIMES = re.compile(
 # A number that nothing was made of; with one of these units it can be no score.
 _BESIDE = (
     "kgs?|kilos?|lbs?|pounds?|min(?:ute)?s?|sec(?:ond)?s?|s|hours?|h|days?|weeks?|years?|yrs?|am|pm|bpm|times"
-    "|of (?:10|ten)|k|km|m|met(?:er|re)s?|miles?|degrees?|st|nd|rd|th|x"
+    "|of (?:10|ten)|caps?|kcals?|cals?|watts?|k|km|m|met(?:er|re)s?|miles?|degrees?|st|nd|rd|th|x"
 )
 _LOOSE_NUMBER = re.compile(
-    r"(?<![\w.:,+/-])(?<!rpe )(?<!effort )(?<!day )(?<!week )(?<!weeks )[0-9]+(?:[.:,][0-9]+)?(?![0-9.:]*[0-9])"
+    r"(?<![\w.:,+/-])(?<!rpe )(?<!effort )(?<!day )(?<!week )(?<!weeks )(?<!hr )(?<!heart rate )"
+    r"[0-9]+(?:[.:,][0-9]+)?(?![0-9.:]*[0-9])"
     rf"(?!\s?(?:{_BESIDE})\b|\s?%)(?!\w)"
 )
 # These say that the number isn't all of it.
 _DOUBTFUL = re.compile(
-    r"\b(?:short of|except|apart from|not counting|minus|penalt(?:y|ies)|or maybe|my watch says)\b"
+    r"\b(?:short of|except|apart from|not counting|minus|penalt(?:y|ies)|or maybe|my watch says|halfway"
+    r"|half (?:of|a|the)|(?:and|n) (?:a bit|some|something|change)|a bit of|most of|part of"
+    r"|two tries|(?:second|another) (?:try|go|attempt)"
+    r"|called it|one less|one more|plus the|without the)\b"
 )
 _AT_LOAD = re.compile(rf"@\s?(?P<a>{NUMBER})(?P<u>)(?![0-9.:%])")
 _HALF_MORE = re.compile(r"(?<=[0-9]) and a half\b")

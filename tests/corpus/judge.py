@@ -15,7 +15,7 @@ from core.notation.scores import read_score
 from core.notation.scores_of_parts import read_parts
 from core.notation.session import read_session
 from core.scores.values import ReadScore
-from core.sessions.counting import reps_in_all
+from core.sessions.counting import reps_in_all, reps_in_round
 from core.sessions.values import Session
 from core.understanding.acts import document
 from core.understanding.understand import understand
@@ -317,6 +317,10 @@ def _unlike_score(expected: Mapping[str, Any], read: ReadScore, session: Session
     told = {name: one for name, one in expected.items() if name in SCORE_FIELDS}
     if "load_kg" in told:
         told.pop("reps", None)  # as many as the session says
+    whole = reps_in_round(session.blocks[read.block])
+    if "rounds" in told and score["capped"] and score["rounds"] is None and whole:
+        # whoever is capped is counted in repetitions from the start
+        told["reps"] = told.pop("rounds") * whole + told.get("reps", 0)
     if (left := expected.get("reps_left")) is not None:
         told["reps"] = (reps_in_all(session.blocks[read.block]) or 0) - left
     # A score of sets is its load; how many each set had is no field of one.
@@ -324,6 +328,8 @@ def _unlike_score(expected: Mapping[str, Any], read: ReadScore, session: Session
         told |= {"value": sum(expected[name])} if name in expected else {}
     for name in ("calories", "distance_m"):
         told |= {"value": expected[name]} if name in expected else {}
+    if score["unit"] == "m" and score["value"]:
+        score["value"] = round(score["value"])  # nobody tells less than a metre
     flags = {name: bool(expected.get(name)) for name in ("scaled", "capped")}
     flags["capped"] |= bool(expected.get("unfinished")) and score["capped"]
     return next((name for name, one in (told | flags).items() if not fits(one, score[name])), "")
