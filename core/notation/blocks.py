@@ -39,7 +39,7 @@ def finish(draft: Draft) -> tuple[list[Block], list[NotUnderstood]]:
     if not draft.lines:
         return [], [] if draft.broken else [Problem(draft.row).named()]
     blocks: list[Block] = []
-    draft, slips, cut = without_slips(draft)
+    draft, slips, cut = without_slips(_without_heading(draft))
     problems = [Problem(placed.row, placed.piece) for placed in slips]
     if not draft.lines:
         return [], [problem.named() for problem in problems or [Problem(draft.row)]]
@@ -50,6 +50,22 @@ def finish(draft: Draft) -> tuple[list[Block], list[NotUnderstood]]:
     if cut and all(problem.piece for problem in problems):
         problems.append(Problem(draft.row))
     return blocks, [problem.named() for problem in problems if problem.piece or cut or not draft.broken]
+
+
+def _without_heading(draft: Draft) -> Draft:
+    """`Clean. Every 90 s: 2 squat cleans`: a first line that only names what the next ones tell says nothing more."""
+    first, *others = draft.lines
+    said = first.piece.says_anything or draft.facts.keys() & {"scheme", "work_s", "amount"}
+    same = any(
+        one.piece.meaning and first.piece.meaning and _are_one(one.piece, first.piece) for one in others
+    )
+    return draft if said or not same else replace(draft, lines=others)
+
+
+def _are_one(piece: Piece, other: Piece) -> bool:
+    """Whether a line that tells an amount is of the same movement."""
+    told = piece.amount or piece.most or piece.sets
+    return bool(told and piece.meaning and other.meaning and piece.meaning.movement == other.meaning.movement)
 
 
 def _parts(draft: Draft) -> Iterator[Draft]:
@@ -63,7 +79,7 @@ def _parts(draft: Draft) -> Iterator[Draft]:
     if len(pieces) > 1 and most and said in {None, Format.MAX_REPS}:
         yield from _one_by_one(draft)
         return
-    in_turn = draft.letter or draft.kind in UNSCORED or any("super" in note.lower() for note in draft.notes)
+    in_turn = draft.in_turn or draft.kind in UNSCORED
     if said not in {None, Format.SETS} or in_turn or len(pieces) == 1 or not all(one.sets for one in pieces):
         yield draft
         return

@@ -52,6 +52,16 @@ class Draft:
         return self.buy_in + self.lines + self.cash_out
 
     @property
+    def is_name_alone(self) -> bool:
+        """Whether it only names what the rows under it say more of."""
+        return self.only is not None and not (self.only.says_anything or self.facts)
+
+    @property
+    def in_turn(self) -> bool:
+        """Whether a letter or the word for it says that its sets are done in turn."""
+        return bool(self.letter) or any("super" in note.lower() for note in self.notes)
+
+    @property
     def pieces(self) -> list[Piece]:
         """What its lines say."""
         return [placed.piece for placed in self.lines]

@@ -40,7 +40,7 @@ def _is_held(piece: Piece) -> bool:
 def _distance(draft: Draft, said: Format | None) -> Format | None:
     only = draft.only
     alone = only and only.unit is AmountUnit.METRES and only.amount and not only.sets and not only.loads_kg
-    plain = not (draft.facts.keys() & {"rounds", "scheme", "every_s", "minutes", "rest_s"})
+    plain = not (draft.facts.keys() & {"rounds", "scheme", "every_s", "minutes"})
     if alone and plain and said in {None, Format.FOR_TIME} and draft.kind not in UNSCORED:
         return Format.TIME_TRIAL
     return None
@@ -120,7 +120,7 @@ def _silent(draft: Draft) -> Format | None:
     if scheme:
         heavy = max(scheme) <= _MOST_IN_A_SET and len(scheme) <= _MOST_SETS and draft.only is not None
         return Format.SETS if heavy or draft.kind is BlockKind.STRENGTH else Format.FOR_TIME
-    if draft.kind is BlockKind.STRENGTH and "rounds" in facts:
+    if (draft.kind is BlockKind.STRENGTH or draft.letter) and "rounds" in facts:
         return Format.SETS
     return Format.QUALITY if _is_by_the_clock(draft) else None
 

@@ -20,7 +20,7 @@ _MANNERS = re.compile(
 # `over-the-bar burpees`
 _HYPHENED = re.compile(r"^(?:[a-z]+-)?(?:over|around|facing|off|onto)(?:-[a-z]+){0,3}\s(?=[a-z])")
 _OR = re.compile(r"^(?P<one>.+?)\sor\s(?P<other>.+)$")
-_FILL = r"(?:\b(?:of|x|both|perform|complete|reps?|the|an?|and|then|with|at|for|on|in|each|do|pls|please)\b|[\W_])"
+_FILL = r"(?:\b(?:of|x|both|back[- ]?off|perform|reps?|the|an?|and|then|with|at|for|on|in|each|do|pls|please)\b|[\W_])"
 # One way to match each character: nested or overlapping repeats would take for ever on `and and and ...`.
 _FILLERS = re.compile(rf"^{_FILL}+|{_FILL}+$")
 # `30 kbs`: bells alone are swung

@@ -38,7 +38,8 @@ _RUN_ON = re.compile(
 )
 _THEN = re.compile(r"^[\W_]*(?:and |straight |directly )?(?:then|into|followed by)\b[\s:;,.\-]*")
 _WHERE = re.compile(
-    r"^[\W_]*(?:(?:buy|cash)[ \-]?(?P<way>in|out)\b|(?P<first>start|begin)(?: with)?\s?:|(?:end|finish)(?: with)?\s?:)"
+    r"^[\W_]*(?:(?:buy|cash)[ \-]?(?P<way>in|out)\b|(?P<first>start|begin)(?: with)?\s?:|(?:end|finish)(?: with)?\s?:"
+    r"|finish(?: off)? with\b)"
     r"[\s:;,\-]*"
 )
 _ASIDE = re.compile(

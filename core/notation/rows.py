@@ -35,7 +35,7 @@ def settle_row(reading: Reading, lexicon: Lexicon, draft: Draft | None) -> None:
     for piece in list(reading.pieces):
         if heaviest:
             settle_squat(piece, lexicon)
-        elif _is_time_alone(piece) and (told := _told_by_time(reading, piece.amount or 0)):
+        if _is_time_alone(piece) and (told := _told_by_time(reading, piece.amount or 0)):
             reading.facts |= told
             reading.pieces.remove(piece)
             reading.unread = [one for one in reading.unread if one.start != piece.start]

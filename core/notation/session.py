@@ -11,9 +11,9 @@ from core.notation.blocks import finish
 from core.notation.chat import is_like_a_session
 from core.notation.clauses import Clause, clauses
 from core.notation.drafts import Draft, Placed
-from core.notation.formats import UNSCORED
 from core.notation.headings import DATE, QUOTED, label, read_date, tidy_title
 from core.notation.names import Lexicon, lexicon
+from core.notation.parting import is_over, take_back_off
 from core.notation.phrase_aims import Facts
 from core.notation.pieces import Piece, complete, completes, loads_of, repeats
 from core.notation.quantities import MINUTE_S
@@ -37,8 +37,6 @@ _OPENERS = {"format", "rounds", "scheme", "every_s"}
 _TOLD_BEHIND = {"format", "rounds"}
 # Beside these, lines need no amount of their own.
 _GIVE_AMOUNTS = {"scheme", "work_s", "amount"}
-# A block of one of these is over before the next sets.
-_IN_SETS = {None, Format.SETS, Format.MAX_LOAD, Format.MAX_REPS, Format.HOLD, Format.TIME_TRIAL}
 # No title says how much is done: `bsq 5x3 @80%`.
 _DOSE = re.compile(r"[0-9]\s?(?:x|%|(?:rm|min|mins|s|sec|secs|m|reps|rounds|sets)\b)|@|[0-9]\s?/\s?[0-9]")
 _WORDY = re.compile(r"^[\W_]*[^\W0-9_]")
@@ -63,11 +61,6 @@ def _placed(reading: Reading, before: int) -> Iterator[NotUnderstood]:
     for stretch in reading.unread:
         here = sum(bool(piece.meaning) for piece in reading.pieces if piece.start < stretch.start)
         yield named(reading.row, stretch).model_copy(update={"after": before + here})
-
-
-def _are_most(pieces: list[Piece]) -> bool:
-    """Whether as much as goes is done of each."""
-    return all(piece.most for piece in pieces)
 
 
 def _goes_on(lines: list[Placed], piece: Piece, row: Row, unit: MassUnit) -> bool:
@@ -118,8 +111,9 @@ class _Reader:
             return
         self.corrected += reading.corrected
         settle_row(reading, self.lexicon, self.draft)
-        self._take_back_off(reading)
-        if self._opens(reading, clause) or self._are_other_sets(reading):
+        if self.draft:
+            take_back_off(reading, self.draft)
+        if self._opens(reading, clause) or (self.draft and is_over(self.draft, reading)):
             self._close()
         draft = self._open(reading)
         self.open_lines.append(row.number)
@@ -247,7 +241,7 @@ class _Reader:
         if reading.where == "buy_in" and draft.lines:
             return True
         said = reading.facts.keys() & _OPENERS
-        if not said or not draft.lines:
+        if not said or not draft.lines or draft.is_name_alone:
             return False
         if reading.pieces and said <= {"scheme"} and draft.facts.get("scheme") == reading.facts["scheme"]:
             return False
@@ -259,33 +253,6 @@ class _Reader:
         """Whether there is anything to do behind it, before the next empty row."""
         rows = (read_row(row, self.lexicon, self.unit) for row in clause.behind)
         return any(piece.meaning and not row.is_remark for row in rows for piece in row.pieces)
-
-    def _take_back_off(self, reading: Reading) -> None:
-        """`Then 3 x 5 at 90 %` behind the heaviest of something are sets of the same."""
-        draft = self.draft
-        if draft is None or not draft.lines or draft.facts.get("format") is not Format.MAX_LOAD:
-            return
-        for piece in reading.pieces:
-            if not (piece.meaning or piece.unread) and piece.sets and piece.amount:
-                piece.meaning, piece.implement = draft.pieces[-1].meaning, draft.pieces[-1].implement
-
-    def _are_other_sets(self, reading: Reading) -> bool:
-        """`3 x 8 ...` is done after what has its own number of sets before it, not in turn with it."""
-        draft = self.draft
-        if draft is None or not draft.lines or draft.kind in UNSCORED:
-            return False
-        said = draft.facts.get("format")
-        if said not in _IN_SETS or (said is None and "rounds" in draft.facts):
-            return False
-        told = [piece for piece in reading.pieces if piece.meaning or piece.unread]
-        if not told or (reading.letter and reading.letter == draft.letter):
-            return False
-        if all(piece.sets for piece in told) or said is Format.MAX_LOAD:
-            return True
-        if not draft.facts.keys() & _OPENERS and _are_most(told) is not _are_most(draft.pieces):
-            return True
-        own = all(placed.piece.sets for placed in draft.lines) and not draft.facts.keys() & _OPENERS
-        return own and not reading.then and all(piece.amount and not piece.sets for piece in told)
 
     def _open(self, reading: Reading) -> Draft:
         if self.draft is None:

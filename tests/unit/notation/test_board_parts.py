@@ -342,3 +342,22 @@ def test_what_is_told_behind_the_work_belongs_to_it():
 def test_a_pair_behind_for_time_is_a_load():
     (line,) = read("30 clean and jerks for time (60/40). cap 8")[0].lines
     assert ([float(load) for load in line.loads_kg], line.second_amount) == ([60, 40], None)
+
+
+@pytest.mark.parametrize(
+    "text", ["Superset:\n3 x 8 bench press\n3 x 10 bent-over rows", "A1 3 x 8 dips\nA2 3 x 10 curls"]
+)
+def test_what_is_called_a_superset_stays_together(text):
+    (block,) = read(text)
+    assert (block.rounds, len(block.lines)) == (3, 2)
+
+
+def test_a_name_above_what_is_done_of_it_is_no_line():
+    (block,) = read("Clean. Every 90 s x 8: 2 squat cleans 75%")
+    assert [line.amount for line in block.lines] == [2]
+
+
+def test_a_distance_for_time_with_a_rest_behind_it_is_a_trial():
+    assert [block.format for block in read("500 m ski for time\nrest 5\n500 m row for time")] == [
+        "time_trial"
+    ] * 2
