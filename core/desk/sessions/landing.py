@@ -62,7 +62,9 @@ async def _try_on(theirs: Visit, record: SessionRecord, *, held: bool) -> Tried 
     profile = await profile_today(theirs, record)
     if profile.screening is None:
         return None
-    version = version_for(record.session, profile, catalogue(), await orders_for(theirs, record))
+    version = version_for(
+        record.session, profile, catalogue(), await orders_for(theirs, record), year=theirs.now.year
+    )
     question = next_question(profile, record.session, catalogue())
     if isinstance(version, Version) and question and question.ask in NEEDED_FIRST:
         return None

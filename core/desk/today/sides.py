@@ -72,7 +72,7 @@ async def is_unchanged(visit: Visit) -> bool:
     if record is None or seen is None or seen.session_revision != record.revision:
         return False
     today, orders = await profile_today(visit, record), await orders_for(visit, record)
-    made = version_for(record.session, today, catalogue(), orders)
+    made = version_for(record.session, today, catalogue(), orders, year=visit.now.year)
     return isinstance(made, Version) and parts_of(made) == parts_of(seen.version)
 
 

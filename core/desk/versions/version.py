@@ -167,7 +167,8 @@ def still_to_ask(visit: Visit, record: SessionRecord, profile: Profile) -> Quest
 async def worked_out(visit: Visit, record: SessionRecord, profile: Profile) -> Version | Withheld:
     """The visitor's version; `unclear` where what is stored about them can't be worked out."""
     try:
-        return version_for(record.session, profile, catalogue(), await orders_for(visit, record))
+        orders = await orders_for(visit, record)
+        return version_for(record.session, profile, catalogue(), orders, year=visit.now.year)
     except UNREADY:
         log.exception("no version can be worked out for person %d", visit.person.id)
         return Withheld(athlete=visit.person.name, because="unclear")
