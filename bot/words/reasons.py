@@ -51,7 +51,7 @@ BUILD_UP = (
 def reason_words(line: VersionLine, units: MassUnit, spared: set[str] | None = None) -> str:
     """Why a line is as it is, in a sentence or two; empty for a line as written.
 
-    A limit among those `spared` was named before: once in a message is enough.
+    A limit among those `spared` was named in the reason before: once is enough.
     """
     why = _why(line, units) if not _is_named(line, spared) else f"Likewise{_so(line)}"
     if not why:
@@ -61,11 +61,14 @@ def reason_words(line: VersionLine, units: MassUnit, spared: set[str] | None = N
 
 
 def _is_named(line: VersionLine, spared: set[str] | None) -> bool:
-    about = line.reason.about
-    if spared is None or about is None or line.reason.because is not Because.LIMIT:
+    """Whether the reason that was said last is the same limit: "likewise" points at nothing else."""
+    because, about = line.reason.because, line.reason.about
+    if spared is None or because is Because.AS_WRITTEN:
         return False
-    named = about in spared
-    spared.add(about)
+    named = because is Because.LIMIT and about in spared
+    spared.clear()
+    if because is Because.LIMIT and about is not None:
+        spared.add(about)
     return named
 
 

@@ -155,7 +155,7 @@ PARTS = {
 def block(
     one: VersionBlock, units: MassUnit, last: Sequence[str] = (), spared: set[str] | None = None
 ) -> str:
-    """`spared`: limits that were named further up already."""
+    """`spared`: the limit that was named last."""
     lines = [line_words(line, units, spared) for line in one.every_line]
     told = [
         f"{words}{' ' if before else ''}{before}{under(line, units)}"
