@@ -68,7 +68,7 @@ class Ability(NamedTuple):
         return max(0.0, self.k * (self.strength_kg / moved_kg * sure - 1))
 
     def sure_and_median(self, moved_kg: float) -> tuple[float, float]:
-        """Repetitions that go with 80 % certainty, and at the median: `unbroken` at both, in one step."""
+        """Repetitions that go with 70 % certainty, and at the median: `unbroken` at both, in one step."""
         strength, spread, k, tested, _ = self
         if moved_kg <= 0:
             return inf, inf
@@ -103,7 +103,7 @@ class Base(NamedTuple):
     """What is known of all variants that are expected alike, over the ratio of each.
 
     `spreads` of ln S: without and with a weight, for whatever the norms are not of, and are of; `sure`: the share of S
-    that is 80 % certain, likewise. `heavy`: tests at few repetitions that may speak of them.
+    that is 70 % certain, likewise. `heavy`: tests at few repetitions that may speak of them.
     """
 
     strength_kg: float
@@ -148,7 +148,7 @@ class Capacity:
         return known
 
     def sure_of_body(self, variant_id: str) -> float:
-        """Repetitions of a way without a weight that are 80 % sure."""
+        """Repetitions of a way without a weight that are 70 % sure."""
         movement, variant = self._catalogue.variant(variant_id)
         moved = load_moved(variant, self.body_mass_kg)
         return self.of(movement, variant, variant_id).sure_and_median(moved)[0]

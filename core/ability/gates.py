@@ -20,22 +20,6 @@ HEAVY_KG = {Sex.MALE: 110, Sex.FEMALE: 95, None: 105}
 # Whoever can do so many is able: nothing empty-handed is made believe to be work for them (coach.md 1).
 ABLE = {"push-up/floor": 10, "air squat/floor": 20}
 
-# Motions with nothing that resists: never given to whoever is able.
-MAKE_BELIEVE = frozenset(
-    {
-        "march/on-the-spot", "ground reach/to-floor", "ground reach/to-knees", "overhead press/seated-empty",
-        "wall slide/standing", "wall slide/facing", "band pull-apart/no-band", "towel pull-down/standing",
-        "towel pull-down/seated", "lying pull-down/towel", "back squeeze/lying", "back squeeze/standing",
-        "back squeeze/seated", "towel pull/sitting", "towel pull/in-door", "towel pull/pull-apart",
-        "hip hinge/hands-on-hips", "hip hinge/to-wall", "hip hinge/with-stick",
-        "lateral raise/no-weight", "front raise/no-weight", "tall pull/heels-up", "overhead hold/arms-only",
-        "wood chop/empty-hands", "side bend/empty-hands", "chest pass/seated-empty",
-        "wall reach hold/standing", "wall reach hold/folded", "self-held curl/standing", "lying arm raise/y",
-        "lying arm raise/y-t-w", "face pull/lying", "reverse fly/lying", "punches/standing", "bridge/hold",
-        "push-up hold/wall",
-    }
-)  # fmt: skip
-
 POUNDING = frozenset({Demand.IMPACT, Demand.JUMPING})
 
 
@@ -49,7 +33,7 @@ class Gates:
         age = age_of(profile, year)
         unused = profile.experience == "new" or (profile.weeks_off or 0) >= LONG_OFF
         old = age >= OLD or (unused and age >= OLD_FOR_THE_UNUSED)
-        self._may_pound = not old and (mass is None or mass < HEAVY_KG[profile.sex])
+        self.may_pound = not old and (mass is None or mass < HEAVY_KG[profile.sex])
         self._shown = {one.movement for one in profile.evidence if one.reps != 0} | {
             one.partition("/")[0] for one in profile.skills
         }
@@ -61,7 +45,7 @@ class Gates:
             return False
         if Demand.UPSIDE_DOWN in demands and movement.pattern is not Pattern.MOBILITY:
             return self._capacity.sure_of_body("push-up/floor") < PUSH_UPS_FOR_UPSIDE_DOWN
-        return not self._may_pound and not POUNDING.isdisjoint(demands)
+        return not self.may_pound and not POUNDING.isdisjoint(demands)
 
     @cached_property
     def is_able(self) -> bool:

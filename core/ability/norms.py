@@ -27,16 +27,16 @@ STRENGTH: dict[Pattern, tuple[float, float]] = {
     Pattern.HORIZONTAL_PUSH: (1.04, 0.71),
     Pattern.SQUAT: (1.75, 1.60),  # 59 and 49 air squats
     Pattern.HINGE: (1.50, 1.20),  # an 80 kg man lifts 40 kg 35 times, a 66 kg woman 24 kg 32 times
-    Pattern.LUNGE: (1.27, 1.20),  # 24 and 20 lunges a leg
+    Pattern.LUNGE: (1.65, 1.45),  # 48 and 36 lunges a leg, 14 and 10 with two 20s and two 12s
     Pattern.VERTICAL_PUSH: (0.36, 0.22),  # 12 single-arm presses at 20 and 10 kg
-    Pattern.HORIZONTAL_PULL: (0.45, 0.28),  # 15 single-arm rows at 24 and 12 kg
+    Pattern.HORIZONTAL_PULL: (0.48, 0.32),  # 15 single-arm rows at 25.5 and 14 kg
     Pattern.VERTICAL_PULL: (1.20, 0.95),  # 9 pull-ups and none, k = 36
     Pattern.DIP: (1.22, 0.83),  # 11 dips on bars and none
     Pattern.HANG: (2.0, 1.75),  # 60 and 45 s from a bar
     Pattern.INVERSION: (1.55, 1.45),  # a handstand against the wall for 33 and 27 s
     Pattern.ARMS: (0.42, 0.25),  # 12 curls with two 12s, 11 with two 6s
     Pattern.TRUNK: (1.05, 0.98),  # 39 and 33 sit-ups
-    Pattern.LIFT: (0.40, 0.25),  # 18 single-arm lifts to overhead at 20 and 10 kg
+    Pattern.LIFT: (0.45, 0.30),  # 18 single-arm lifts to overhead at 22.5 and 12.5 kg
     Pattern.CARRY: (1.00, 0.85),  # two 24s over 80 m, two 16s over 90 m
     Pattern.JUMP: (2.00, 1.80),  # 30 and 24 squat jumps
 }

@@ -12,6 +12,8 @@ FIRST_WEEK_BACK = Easing(of="returning", share=0.5, effort_at_most=4)
 SECOND_WEEK_BACK = Easing(of="returning", share=0.75, effort_at_most=6)
 # Whoever is new goes gently first (the screening sees to that), then does three quarters for some weeks (estimate).
 NEW = Easing(of="new", share=0.75, effort_at_most=6)
+# Whoever isn't used to training, by what they told or by age and weight, does less of a session as well (estimate).
+UNUSED = Easing(of="new", share=0.75, effort_at_most=7)
 
 WEEK = timedelta(days=7)
 WEEKS_BACK = 2

@@ -86,6 +86,7 @@ class Demand(StrEnum):
     WRIST_BENT = "wrist-bent"
     ELBOW_LOAD = "elbow-load"
     SHOULDER_LOAD = "shoulder-load"
+    SHORT_PRESS = "short-press"  # the arms press, and never get behind the body
     SPINAL_LOAD = "spinal-load"
     SPINE_BEND = "spine-bend"  # the back rounds under effort: sit-ups
     FORWARD_BEND = "forward-bend"  # leaning over from the hips under effort
@@ -207,6 +208,7 @@ class Variant(Value):
     `seconds`: of one repetition, or of one metre; 1 for a hold. `met`: at that cadence, without a break.
     `counts_kcal`: the machine does, so that kilocalories can be asked for.
     `seated`: stands in only for those who can't stand; whoever is written it does it.
+    `make_believe`: the motion alone, or a drill of it: no work for whoever is able.
     `ratio`: S against the pattern's reference; where there is a distance, speed against the reference's.
     `easier`, `harder`: `movement/variant` ids one step down or up the ladder, of the same pattern and the same main
     part, nearest first. `instead`: stand-ins off the ladder, only where they differ from the movement's.
@@ -227,6 +229,7 @@ class Variant(Value):
     demands: tuple[Demand, ...] = ()
     skill: bool = False
     seated: bool = False
+    make_believe: bool = False
     counts_kcal: bool = False
     ratio: Sourced
     easier: tuple[str, ...] = ()

@@ -22,11 +22,12 @@ from core.scaling.notes import NO_NOTES, notes_of
 from core.scaling.options import is_same, options_of
 from core.scaling.orders import Fault, Orders, Pin
 from core.scaling.plan import plan_for
-from core.scaling.pricing import Option, at_share
+from core.scaling.pricing import at_share
 from core.scaling.reasons import obstacle_to
 from core.scaling.rows import PARTS
 from core.scaling.values import Because, Spot, VersionLine
 from core.scaling.ways import SAME_LOAD, LinePlan, Near
+from core.scaling.works import Option
 from core.sessions.values import Session
 
 # At most this share of a set's cost is felt as easier; of the amount a quarter goes at a time (estimates).
@@ -118,7 +119,7 @@ def _athlete(session: Session, profile: Profile, catalogue: Catalogue, faults: S
 
 
 def _plan(session: Session, spot: Spot, athlete: Athlete) -> LinePlan:
-    easing = athlete.profile.today.easing
+    easing = athlete.easing
     block = plan_for(session, easing, athlete.catalogue, athlete.pair)[spot.block - 1]
     return block.sections[PARTS.index(spot.part)][spot.line - 1]
 

@@ -53,7 +53,7 @@ def amount_of(block: Block, line: Line, written: Done, to: Done) -> Amount:
     amount = max(block.scheme) if block.scheme else line.amount
     if amount is not None:
         amount = _carried(amount, line, written, to, unit)
-        amount = _of_one_side(amount, unit) if parted else amount
+        amount = _of_one_side(block, amount, unit) if parted else amount
     if movement.k is None:
         return Amount(unit, per_side, amount, None)
     counted = _at_least(block, movement, variant) if amount is None else _counted(amount, unit, to)
@@ -61,8 +61,14 @@ def amount_of(block: Block, line: Line, written: Done, to: Done) -> Amount:
     return Amount(unit, per_side, amount, counted / 2 if counted and one_side else counted)
 
 
-def _of_one_side(amount: float, unit: AmountUnit) -> float:
-    """Of what both sides do at once so many a side: few stay as many, of many rather more than half."""
+def _of_one_side(block: Block, amount: float, unit: AmountUnit) -> float:
+    """Of what both sides do at once so many a side: few stay as many, of many rather more than half.
+
+    Where the next turn comes with the clock, half: a minute's work stays a minute's.
+    """
+    if block.format is Format.INTERVALS or block.work_s is not None:
+        step = ROUND_TO.get(unit, 1)
+        return float(step * ceil(amount * HALF / step))
     if unit is not AmountUnit.REPS:
         return amount
     return min(amount, max(float(ceil(amount * OF_ONE_SIDE)), FEW))

@@ -7,9 +7,10 @@ from typing import NamedTuple, TypeVar
 
 from core.ability.capacity import CAUTIOUS, Ability, Capacity
 from core.ability.demand import load_moved
-from core.ability.gates import MAKE_BELIEVE, Gates
+from core.ability.gates import Gates
 from core.ability.whole_body import Rate, rate_of
-from core.athletes.limits import day_rule, lightened
+from core.athletes.easing import UNUSED
+from core.athletes.limits import day_rule, lightened, limit
 from core.athletes.values import Profile
 from core.movements.lookup import Catalogue
 from core.movements.values import Demand, Movement, Variant
@@ -71,7 +72,8 @@ class Athlete:
         self.gear = gear_of(at_hand(profile))
         self.pair = profile.meant_pair
         self.day = day_rule(profile.limits or ())
-        easing = profile.today.easing
+        self.is_new = profile.experience == "new"
+        self.easing = easing = profile.today.easing or (UNUSED if self.is_unused else None)
         self.effort_at_most = _least(effort_at_most(profile), easing.effort_at_most if easing else None)
         # No set costs over half, and nothing is scored (design 7).
         self.light_duty = is_on_light_duty(profile)
@@ -83,7 +85,7 @@ class Athlete:
         self.ruled_out = ruled_out_for(profile)
         self.sits = bool(self.ruled_out & flags({Demand.STANDING}))
         self._lightened = flags(lightened(profile.limits or ()))
-        self._must_breathe = bool(self.ruled_out & flags({Demand.BREATH_HOLDING}))
+        self.must_breathe = bool(self.ruled_out & flags({Demand.BREATH_HOLDING}))
         self._sore = bool(profile.today.sore)
         self._eased = notes.eased
         self._is_unburdened = not (self._goes_gently or self._lightened or self._sore or self._eased)
@@ -111,7 +113,13 @@ class Athlete:
     @property
     def scored(self) -> bool:
         """Whether there is an expected score and a rank."""
-        return self.day.scored and not self.light_duty and self.profile.today.easing is None
+        return self.day.scored and not self.light_duty and self.easing is None
+
+    @cached_property
+    def is_unused(self) -> bool:
+        """Whether they are told to be new, or are old or heavy and not told to be trained."""
+        experience = self.profile.experience
+        return self.is_new or (experience == "some" and not self.gates.may_pound)
 
     def goes_easy(self, way: Way) -> bool:
         """Whether no set of this way may cost over half: light duty, a limit that lightens it, soreness, a note."""
@@ -127,6 +135,16 @@ class Athlete:
             self._spared[way.id] = asks_for_less(self.profile, way.movement, way.variant)
         return self._spared[way.id]
 
+    def spares_a_joint(self, written: Way) -> bool:
+        """Whether a sore joint rules out what is written."""
+        barrier = self.barrier(written)
+        return (
+            barrier is not None
+            and barrier.because is Because.LIMIT
+            and barrier.about is not None
+            and limit(barrier.about).kind == "joint"
+        )
+
     def task(self, plan: LinePlan, way: Way) -> Task | None:
         """What a set of this way asks; None where no count applies."""
         if way.set_amount is None:
@@ -140,7 +158,7 @@ class Athlete:
 
     def _lifts_lightly(self, plan: LinePlan, way: Way) -> bool:
         """Whoever must not hold their breath does no set that is nearly all that goes."""
-        return self._must_breathe and plan.heavy and bool(way.holds)
+        return self.must_breathe and plan.heavy and bool(way.holds)
 
     def meant_kg(self, plan: LinePlan) -> float | None:
         """The load that is meant for them, per implement of the written hold; None where none is.
@@ -163,14 +181,19 @@ class Athlete:
     def most_kg(self, way: Way, grip: Grip) -> float:
         """The most per implement that may be held for the sake of ease, of held breath, or of what a coach noted."""
         cap = self.notes.cap(way.movement.pattern, grip.hold.count)
-        share = EASY_SHARE if self.goes_easy(way) else BREATHING_SHARE if self._must_breathe else None
+        share = EASY_SHARE if self.goes_easy(way) else BREATHING_SHARE if self.must_breathe else None
         if share is None or way.kin.k is None:
             return cap
         once = self.ability(way).too_heavy_from() - self.own_kg(way)
         return min(cap, max(0.0, share * once / grip.per_kg))
 
     def should_be_hard(self, plan: LinePlan, way: Way) -> bool:
-        """Whether being too light counts: not for who goes easy, starts with a skill, or is kept light by a note."""
+        """Whether being too light counts: not for who goes easy, starts with a skill, or is kept light by a note.
+
+        Nor without a load for whoever isn't used to it.
+        """
+        if not plan.loaded and self.is_unused:
+            return False
         learning = way.near <= Near.VARIANT and self._is_learning(plan)
         return not (
             learning or self.goes_easy(way) or self.is_forgiven(way) or self._lifts_lightly(plan, way)
@@ -231,12 +254,18 @@ class Athlete:
         written = plan.ways[0]
         counts = way.kin.k is not None and written.kin.k is not None
         hardly = written.met is not None and (way.met or 0.0) < HALF_THE_BREATH * written.met
-        return way.id in MAKE_BELIEVE or (hardly and not counts)
+        return way.variant.make_believe or (hardly and not counts)
 
     @cached_property
     def gates(self) -> Gates:
         """What their body may be asked."""
         return Gates(self.capacity, self._year)
+
+    @cached_property
+    def is_used_to_jumps(self) -> bool:
+        """Whether a jump is no new risk: for whoever is able, trains and may land."""
+        trains = self.profile.experience in {"some", "trained"}
+        return trains and self.gates.may_pound and self.gates.is_able and not self._goes_gently
 
     @cached_property
     def rate(self) -> Rate:

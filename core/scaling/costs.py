@@ -41,6 +41,7 @@ class Costs(NamedTuple):
     added_part: int
     not_named: int
     added_risk: int
+    added_jump: int
     other_counting: int
     long_piece: int
     other_implement: int
@@ -48,6 +49,7 @@ class Costs(NamedTuple):
     other_count: int
     one_sided: int
     empty_handed: int
+    makeshift: int
     inexact: int
     lighter: int
     half_the_kilos: int

@@ -32,7 +32,7 @@ class Task(NamedTuple):
 
 
 class Fit(NamedTuple):
-    """`unbroken` and `cost` at the median; `cautious` is the 80 % sure number of repetitions.
+    """`unbroken` and `cost` at the median; `cautious` is the 70 % sure number of repetitions.
 
     `heavy`, `light`: log units outside the window. `refused`: why it is not safe to prescribe; None if it is.
     """
@@ -69,7 +69,7 @@ def fit(task: Task, moved_kg: float, part: float = 1.0) -> Fit:
 
 
 def hopeful(task: Task, moved_kg: float) -> bool:
-    """Whether a set would fit for somebody as strong as one in five of those about whom no more is known."""
+    """Whether a set would fit for somebody as strong as three in ten of those about whom no more is known."""
     hoped = task.ability.unbroken(moved_kg, -CAUTIOUS)
     return hoped > 0 and task.set_amount <= hoped * task.window.high * (1 + ABOUT)
 

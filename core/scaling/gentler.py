@@ -9,9 +9,10 @@ from core.scaling.fit import fit
 from core.scaling.options import options_of
 from core.scaling.orders import Orders, Pin
 from core.scaling.plan import plan_of
-from core.scaling.pricing import Option, at_share
+from core.scaling.pricing import at_share
 from core.scaling.values import VersionBlock, VersionLine
 from core.scaling.ways import BlockPlan, LinePlan
+from core.scaling.works import Option
 from core.sessions.values import Session
 
 # Costs this near are the same.

@@ -3,27 +3,50 @@
 from collections import deque
 from collections.abc import Iterator
 from functools import lru_cache
+from typing import NamedTuple
 
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
-from core.movements.values import Demand, Part, Pattern
-from core.scaling.amounts import LONG_S
+from core.movements.values import Part, Pattern
+from core.scaling.amounts import LONG_S, Done
 from core.scaling.costs import Charge, Costs
 from core.scaling.parts import Kept, kept_of
 from core.scaling.ways import Near, Way
 from core.sessions.values import Block
 
-# Not added to a line for want of something nearer: overhead, thrown, jumped, upside down.
-RISKS = frozenset({Demand.OVERHEAD, Demand.FAST_LOAD, Demand.JUMPING, Demand.UPSIDE_DOWN})
-
 # Variants of a movement that no ladder joins lie so many steps apart (estimate).
 FARTHEST = 2
 
+# What isn't named as a stand-in comes behind so many that are; of the movement itself its steps say more.
+MOST_UNNAMED = 12
+MOST_OF_ITS_OWN = 2
 
-def charged(block: Block, way: Way, written: Way, catalogue: Catalogue, costs: Costs) -> Way:
+# Without heavy things a hard way of another movement that is named is as near as so many steps (estimate).
+AWAY_FROM_HEAVY = 2
+
+
+class Compared(NamedTuple):
+    """All of a line and of a way of it that says what the way costs whoever does it.
+
+    `units`: written, and of the way; `one_sided`: one of the two works side by side and the other doesn't; `climbs`:
+    the block's repetitions are a ladder; `heavy`: it is a heavy set, for want of which a hard one of another is meant.
+    """
+
+    written: str
+    way: str
+    units: tuple[AmountUnit, AmountUnit]
+    one_sided: bool
+    climbs: bool
+    heavy: bool
+
+
+def charged(block: Block, way: Way, written: Way, catalogue: Catalogue, costs: Costs, *, heavy: bool) -> Way:
     """The way with what it costs by itself."""
-    charges = tuple(charge for charge in _charges(block, way, written, catalogue, costs) if charge.points)
-    return way._replace(charges=charges, base=sum(charge.points for charge in charges))
+    units, one_sided = (written.unit, way.unit), way.per_side is not written.per_side
+    counted = _counted(Compared(written.id, way.id, units, one_sided, bool(block.scheme), heavy), catalogue)
+    charges = [Charge(entry, round(count * getattr(costs, entry))) for entry, count in counted]
+    charges = [charge for charge in charges if charge.points]
+    return way._replace(charges=tuple(charges), base=sum(charge.points for charge in charges))
 
 
 def nearness(way: Way, written: Way) -> Near:
@@ -63,59 +86,58 @@ def _kept(way: Way, written: Way) -> Kept:
     return kept_of((written.movement, written.variant), (way.movement, way.variant))
 
 
-def _charges(block: Block, way: Way, written: Way, catalogue: Catalogue, costs: Costs) -> Iterator[Charge]:
-    if way.id == written.id:
-        return
-    if way.movement is written.movement:
-        yield Charge("step", costs.step * _steps(written.id, way.id, catalogue))
+@lru_cache(maxsize=65536)
+def _counted(of: Compared, catalogue: Catalogue) -> tuple[tuple[str, float], ...]:
+    """How many times each entry of the table of costs is charged."""
+    return () if of.way == of.written else tuple(one for one in _charges(of, catalogue) if one[1])
+
+
+def _charges(of: Compared, catalogue: Catalogue) -> Iterator[tuple[str, float]]:
+    written, way = catalogue.variant(of.written), catalogue.variant(of.way)
+    same = way[0] is written[0]
+    places, away = _unnamed(of, written, catalogue)
+    if same:
+        yield "step", _steps(of.written, of.way, catalogue)
+    elif of.heavy and places < MOST_UNNAMED:
+        yield "step", AWAY_FROM_HEAVY
     else:
-        yield Charge("other_movement", costs.other_movement)
-    yield Charge("not_named", _unnamed(way, written, catalogue, costs.not_named))
-    kept = _kept(way, written)
-    yield Charge("lost_part", round(costs.lost_part * kept.lost))
-    yield Charge("lost_main", round(costs.lost_main * kept.main_lost))
-    yield Charge("added_part", round(costs.added_part * kept.added))
-    if written.movement.main_of(written.variant) is Part.BREATH and not (
-        way.variant.needs or way.variant.holds
-    ):
-        yield Charge("nothing_used", costs.nothing_used if way.movement is not written.movement else 0)
-    if way.per_side is not written.per_side:
-        yield Charge("one_sided", costs.one_sided)
-    if RISKS.intersection(way.variant.demands).difference(_risked(written)):
-        yield Charge("added_risk", costs.added_risk)
-    if _changes_counting(block, way, written):
-        yield Charge("other_counting", costs.other_counting)
-    if _is_long(way) and not _is_long(written):
-        yield Charge("long_piece", costs.long_piece)
+        yield "other_movement", 1
+        yield "step", away / 2
+    yield "not_named", min(places, MOST_OF_ITS_OWN) if same else places
+    kept = kept_of(written, way)
+    yield "lost_part", kept.lost
+    yield "lost_main", kept.main_lost
+    yield "added_part", kept.added
+    if not same and written[0].main_of(written[1]) is Part.BREATH:
+        yield "nothing_used", not (way[1].needs or way[1].holds)
+    yield "one_sided", of.one_sided
+    yield "other_counting", _changes_counting(of, written, way)
+    yield "long_piece", _is_long(of.units[1], way) and not _is_long(of.units[0], written)
 
 
-def _unnamed(way: Way, written: Way, catalogue: Catalogue, most: int) -> int:
-    """A point for each stand-in that is named before it, as much as `most` where another movement isn't named.
-
-    Of the variants of one movement no more than a sixth of that: their steps say the rest.
-    """
-    lists = (written.variant.easier, written.variant.harder, catalogue.instead(written.id))
-    place = min([most, *(names.index(way.id) for names in lists if way.id in names)])
-    return min(place, most // 6) if way.movement is written.movement else place
-
-
-def _risked(written: Way) -> set[Demand]:
-    """The risks that are in what the coach wrote: every landing, a running step too, is as much as a small jump."""
-    demands = set(written.variant.demands)
-    return demands | {Demand.JUMPING} if Demand.IMPACT in demands else demands
+def _unnamed(of: Compared, written: Done, catalogue: Catalogue) -> tuple[int, int]:
+    """One for each stand-in that is named before it, and for each step that it lies from one; and these steps."""
+    home = of.way.partition("/")[0]
+    lists = (written[1].easier, written[1].harder, catalogue.instead(of.written))
+    named = [
+        (place, name) for names in lists for place, name in enumerate(names) if name.partition("/")[0] == home
+    ]
+    named = [one for one in named if one[1] == of.way] or named
+    found = [(place + away, away) for place, name in named for away in [_steps(name, of.way, catalogue)]]
+    return min([(MOST_UNNAMED, 0), *found])
 
 
-def _changes_counting(block: Block, way: Way, written: Way) -> bool:
+def _changes_counting(of: Compared, written: Done, way: Done) -> bool:
     """A hold for repetitions, or the other way round. The trunk's work is to hold; but no hold climbs a ladder."""
-    if way.movement.k is None or written.movement.k is None:
-        return (way.movement.k is None) is not (written.movement.k is None)
-    if written.movement.pattern is Pattern.TRUNK and not block.scheme:
+    if way[0].k is None or written[0].k is None:
+        return (way[0].k is None) is not (written[0].k is None)
+    if written[0].pattern is Pattern.TRUNK and not of.climbs:
         return False
-    return {written.unit, way.unit} == {AmountUnit.REPS, AmountUnit.SECONDS}
+    return set(of.units) == {AmountUnit.REPS, AmountUnit.SECONDS}
 
 
-def _is_long(way: Way) -> bool:
-    return way.movement.k is not None and way.unit is AmountUnit.REPS and way.variant.seconds.value >= LONG_S
+def _is_long(unit: AmountUnit, done: Done) -> bool:
+    return done[0].k is not None and unit is AmountUnit.REPS and done[1].seconds.value >= LONG_S
 
 
 def _steps(start: str, to: str, catalogue: Catalogue) -> int:

@@ -5,9 +5,9 @@ from math import floor
 from core.movements.values import Hold
 from core.scaling.amounts import HALF, ROUND_TO
 from core.scaling.athlete import Athlete
-from core.scaling.pricing import Option
 from core.scaling.values import Change, Reason, VersionLine
 from core.scaling.ways import LinePlan, Near, Way
+from core.scaling.works import Option
 
 
 def change_of(option: Option) -> Change:

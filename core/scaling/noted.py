@@ -4,10 +4,10 @@ from core.scaling.athlete import Athlete
 from core.scaling.lines import change_of
 from core.scaling.options import cheapest
 from core.scaling.orders import Orders
-from core.scaling.pricing import Option
 from core.scaling.reasons import keeps, reason_for
 from core.scaling.values import Because, Change, Reason
 from core.scaling.ways import LinePlan
+from core.scaling.works import Option
 
 
 def without_notes(plan: LinePlan, athlete: Athlete, orders: Orders) -> Option | None:

@@ -8,9 +8,13 @@ from core.scaling.athlete import Athlete
 from core.scaling.costs import Charge
 from core.scaling.gear import Load
 from core.scaling.orders import Orders
-from core.scaling.pricing import Option, Work, best_of, work_of
+from core.scaling.pricing import best_of, every_of, work_of
 from core.scaling.values import VersionLine
 from core.scaling.ways import Grip, LinePlan
+from core.scaling.works import Option, Work
+
+# What is done a step easier for the sake of a sore place is lighter, too: at most so much of what is meant (estimate).
+SPARING = 0.85
 
 # Whatever costs more than any line can: for whoever wants every option.
 EVERY = 1_000_000
@@ -37,6 +41,19 @@ def options_of(plan: LinePlan, athlete: Athlete, orders: Orders, slack: int = EV
             limit = min(limit, one.cost + slack)
     kept = [one for one in found if one.cost <= limit or one.way is None]
     return sorted(kept, key=attrgetter("cost"))
+
+
+def every_option(plan: LinePlan, athlete: Athlete, orders: Orders) -> Iterator[Option]:
+    """Every amount of every option of a line that anybody may be given, and rest: to see what other points would do."""
+    for way in athlete.within_reach(plan, asked=False):
+        if athlete.barrier(way) is not None:
+            continue
+        work = work_of(plan, way, athlete, orders)
+        for grip in way.grips or (None,):
+            for load in (None,) if grip is None else _there(work, grip, orders):
+                yield from every_of(work, grip, load)
+    rest = Charge("rest", plan.costs.rest)
+    yield Option(None, rest.points, (rest,))
 
 
 def cheapest(plan: LinePlan, athlete: Athlete, orders: Orders) -> Option:
@@ -71,9 +88,7 @@ def _of_way(work: Work, orders: Orders, limit: int) -> Iterator[Option]:
         if option is not None:
             yield option
     for grip in work.way.grips:
-        loads = work.athlete.gear.loads(*grip.held)
-        if loads:
-            yield from _of_grip(work, grip, _allowed(work, grip, loads, orders), limit)
+        yield from _of_grip(work, grip, _there(work, grip, orders), limit)
 
 
 def _of_grip(work: Work, grip: Grip, loads: Sequence[Load], limit: int) -> Iterator[Option]:
@@ -88,15 +103,25 @@ def _of_grip(work: Work, grip: Grip, loads: Sequence[Load], limit: int) -> Itera
             return
 
 
-def _allowed(work: Work, grip: Grip, loads: Sequence[Load], orders: Orders) -> Sequence[Load]:
-    """No heavier than a limit or a note allows; nor by far than written, unless so much was shown, or is allowed."""
+def _there(work: Work, grip: Grip, orders: Orders) -> Sequence[Load]:
+    """The loads that are there, the heaviest first: no heavier than a limit or a note allows.
+
+    Nor heavier by far than written, unless so much was shown, or is allowed.
+    """
+    loads = work.athlete.gear.loads(*grip.held)
+    if not loads:
+        return ()
     cap = work.athlete.most_kg(work.way, grip)
-    most = inf if orders.heavier or work.meant_kg is None else grip.heaviest * work.meant_kg
+    heaviest = min(grip.heaviest, SPARING) if work.spares else grip.heaviest
+    most = inf if orders.heavier or work.meant_kg is None else heaviest * work.meant_kg
     if loads[0].value <= min(cap, most):
         return loads
     return [
         load
         for load in loads
         if load.value <= cap
-        and (load.value <= most or work.athlete.has_shown(work.task, work.way, work.moved_kg(grip, load)))
+        and (
+            load.value <= most
+            or (not work.spares and work.athlete.has_shown(work.task, work.way, work.moved_kg(grip, load)))
+        )
     ]

@@ -11,11 +11,12 @@ from core.caches import kept_by_weight
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
 from core.movements.values import Hold, Movement, Variant
+from core.movements.values import Part as Trained
 from core.scaling.amounts import amount_of
 from core.scaling.barriers import bars_of, flags
 from core.scaling.costs import Costs, costs
 from core.scaling.easing import eased
-from core.scaling.grips import grips_of
+from core.scaling.grips import Beside, grips_of
 from core.scaling.likeness import charged, nearness, stand_ins
 from core.scaling.values import Part
 from core.scaling.ways import BlockPlan, LinePlan, Near, Reachable, Way
@@ -26,7 +27,7 @@ from core.sessions.values import Block, Format, Line, Session
 AS_HARD = 1.1
 
 # What costs more than this whoever does it stands in for nothing.
-FARTHEST = 150
+FARTHEST = 200
 
 WITHOUT_REST = {Format.AMRAP, Format.FOR_TIME}
 
@@ -133,9 +134,10 @@ def _plan_line(
     written = _way(block, line, f"{movement.id}/{variant.id}", done, catalogue)
     hold, loaded = written_hold(line, variant), bool(variant.holds)
     others = (_way(block, line, name, done, catalogue) for name in stand_ins(written.id, catalogue))
-    beside = (_compared(block, line, way, written, hold, catalogue, costs) for way in (written, *others))
-    ways = [way for way in beside if way.base <= FARTHEST]
-    ways.sort(key=attrgetter("base"))
+    heavy = loaded and _is_heavy_set(*meant)
+    beside = (charged(block, way, written, catalogue, costs, heavy=heavy) for way in (written, *others))
+    ways = sorted((way for way in beside if way.base <= FARTHEST), key=attrgetter("base"))
+    ways = [_compared(line, way, written, hold, catalogue, costs) for way in ways]
     ways, harder = _unasked(ways, written, catalogue, loaded=loaded)
     whole = _way(*meant, written.id, done, catalogue)
     less = share_of(written, whole)
@@ -157,12 +159,12 @@ def _plan_line(
         breathless=block.format in WITHOUT_REST,
         unhurried=by_itself and by_itself.times(less),
         most_more=_most_more(*meant, loaded=loaded),
-        heavy=loaded and _is_heavy_set(*meant),
+        heavy=heavy,
+        pulls=movement.main_of(variant) in {Trained.ROW, Trained.PULL},
     )
 
 
 def _compared(
-    block: Block,
     line: Line,
     way: Way,
     written: Way,
@@ -170,10 +172,13 @@ def _compared(
     catalogue: Catalogue,
     costs: Costs,
 ) -> Way:
-    """A way beside the written one: how it lies to it, what it costs, and what may be in the hands."""
-    way = way._replace(near=nearness(way, written))
-    way = charged(block, way, written, catalogue, costs)
-    return way._replace(grips=grips_of(way, line, written, hold, catalogue, costs))
+    """A way beside the written one: how it lies to it, and what may be in the hands."""
+    near = nearness(way, written)
+    if not way.variant.holds:
+        return way._replace(near=near)
+    same, both = near <= Near.VARIANT, written.per_side and not way.per_side
+    grips = grips_of(way.id, Beside(hold, line.implement, same=same, both_arms=both), catalogue, costs)
+    return way._replace(near=near, grips=grips)
 
 
 def _most_more(block: Block, line: Line, *, loaded: bool) -> float:
@@ -182,7 +187,8 @@ def _most_more(block: Block, line: Line, *, loaded: bool) -> float:
         return 1.0
     if _is_heavy_set(block, line):
         return max(TWICE, LIGHT_SET / line.amount)
-    return TWICE if loaded else HALF_MORE
+    most = TWICE if loaded and block.format is not Format.INTERVALS else HALF_MORE
+    return min(most, max(1.0, LIGHT_SET / line.amount)) if block.format is Format.SETS else most
 
 
 def _is_heavy_set(block: Block, line: Line) -> bool:

@@ -14,9 +14,9 @@ from core.scaling.athlete import Athlete
 from core.scaling.barriers import Barrier
 from core.scaling.fit import ABOUT, Task, fit, hopeful, is_heavy
 from core.scaling.gear import Load
-from core.scaling.pricing import Option
 from core.scaling.values import Because, Keeps, Reason
 from core.scaling.ways import SAME_LOAD, Grip, LinePlan, Near
+from core.scaling.works import Option
 
 # So far below what is meant, in log units, a set is called light for whoever does it as written (estimate).
 LIGHT_FOR_THEM = 0.25
@@ -39,6 +39,8 @@ def reason_for(plan: LinePlan, option: Option, athlete: Athlete) -> Reason:
     because, about = obstacle_to(plan, athlete, option) or Obstacle(_without_obstacle(option))
     if option.build_up:
         because, about = Because.UNKNOWN_HEAVY, None
+    if because is Because.NOT_OWNED and about is None and _has_its_kilos(plan, option, athlete):
+        about = plan.hold.implement if plan.hold else None
     return Reason(
         because=because,
         about=about,
@@ -47,6 +49,11 @@ def reason_for(plan: LinePlan, option: Option, athlete: Athlete) -> Reason:
         only_one=because is Because.NOT_OWNED and _is_one_of_two(plan, athlete, about),
         suits_kg=_heavier_that_suits(plan, option, athlete) if because is Because.NOT_OWNED else None,
     )
+
+
+def _has_its_kilos(plan: LinePlan, option: Option, athlete: Athlete) -> bool:
+    """Whether as much as is written is in the hands: then it isn't the kilos that are lacking."""
+    return option.load is not None and option.load.kg == plan.load_kg(athlete.pair)
 
 
 def _heavier_that_suits(plan: LinePlan, option: Option, athlete: Athlete) -> Decimal | None:
@@ -91,7 +98,10 @@ def _is_one_of_two(plan: LinePlan, athlete: Athlete, about: str | None) -> bool:
 
 
 def _without_obstacle(option: Option) -> Because:
-    return Because.NO_SAFE_OPTION if option.way is None else Because.ONE_SETTING
+    if option.way is None:
+        return Because.NO_SAFE_OPTION
+    # More of what is written than its few heavy ones is for whoever goes easy.
+    return Because.LIGHT_DUTY if option.exact and option.part > 1 else Because.ONE_SETTING
 
 
 def keeps(plan: LinePlan, option: Option) -> Keeps | None:

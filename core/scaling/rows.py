@@ -9,13 +9,16 @@ from core.scaling.choice import Candidate, Meeting, Section, Walk, choose
 from core.scaling.noted import bound, without_notes
 from core.scaling.options import options_of
 from core.scaling.orders import Orders, Pin
-from core.scaling.pricing import Option, at_share
+from core.scaling.pricing import at_share
 from core.scaling.values import Part, Spot
 from core.scaling.ways import BlockPlan, LinePlan
+from core.scaling.works import Option
 from core.sessions.values import Block, Format
 
 # So many points above the cheapest are looked at first: a change of implement before and one behind.
 LITTLE = 4
+# Plates are changed and a bag is filled in so many seconds (estimate).
+TO_SET_ANEW_S = 60
 PARTS: tuple[Part, ...] = ("buy_in", "lines", "cash_out")
 
 
@@ -123,30 +126,44 @@ def _matches(option: Option, pin: Pin) -> bool:
 
 def _chosen(block: Block, sections: Sequence[Sequence[Row]]) -> Walk:
     table = next(row.plan.costs for rows in sections for row in rows)
+    fast = not _leaves_time(block)
     return choose(
-        [Section(candidates_of(rows), ring=rows is sections[1] and _comes_round(block)) for rows in sections],
+        [
+            Section(candidates_of(rows, shares=fast), ring=rows is sections[1] and _comes_round(block))
+            for rows in sections
+        ],
         Meeting(table.repeats, table.change),
     )
+
+
+def _leaves_time(block: Block) -> bool:
+    """Whether a bar or an adjustable can be set anew between two lines."""
+    if block.format in {Format.SETS, Format.INTERVALS}:
+        return max(block.rest_s or 0, block.every_s or 0) >= TO_SET_ANEW_S
+    return block.format in {Format.MAX_LOAD, Format.QUALITY}
 
 
 def _comes_round(block: Block) -> bool:
     return block.format is not Format.FOR_TIME or (block.rounds or 1) > 1 or len(block.scheme) > 1
 
 
-def candidates_of(rows: Sequence[Row]) -> list[list[Candidate]]:
-    """What decides of each option. What the coach wrote more than once may stand side by side."""
+def candidates_of(rows: Sequence[Row], *, shares: bool = True) -> list[list[Candidate]]:
+    """What decides of each option; `shares`: a thing is set alike on all lines.
+
+    What the coach wrote more than once may stand side by side.
+    """
     counts = Counter(row.plan.ways[0].kin.movement for row in rows)
     twice = {movement for movement, count in counts.items() if count > 1}
-    return [[_candidate(option, row, twice) for option in row.options] for row in rows]
+    return [[_candidate(option, row, twice, shares=shares) for option in row.options] for row in rows]
 
 
-def _candidate(option: Option, row: Row, twice: Collection[str]) -> Candidate:
+def _candidate(option: Option, row: Row, twice: Collection[str], *, shares: bool) -> Candidate:
     """Whoever pins a load of an adjustable accepts changing it, so a settled line shares nothing."""
     movement = option.way.kin.movement if option.way else None
     return Candidate(
         option.cost,
         None if movement in twice else movement,
         option.held,
-        None if row.settled else option.thing,
+        option.thing if shares and not row.settled else None,
         option.load.value if option.load else 0.0,
     )

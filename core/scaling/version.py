@@ -15,7 +15,6 @@ from core.scaling.noted import reason_beside
 from core.scaling.notes import NO_NOTES, notes_of
 from core.scaling.orders import Orders, Pin
 from core.scaling.plan import plan_for
-from core.scaling.pricing import Option
 from core.scaling.reasons import keeps
 from core.scaling.rows import Row, Usual, chosen_rows, usual_of
 from core.scaling.sharing import turn_of
@@ -31,10 +30,13 @@ from core.scaling.values import (
     Withheld,
 )
 from core.scaling.ways import BlockPlan, LinePlan
+from core.scaling.works import Option
 from core.sessions.values import Block, Format, Session
 
 NO_ORDERS = Orders()
 FOR_THE_COACH = {Because.UNKNOWN_HEAVY, Because.TOO_LIGHT, Because.NO_SAFE_OPTION}
+# What is done for time with no end to it ends for whoever should do less (estimate).
+MOST_MINUTES = 20.0
 FORBIDS: Mapping[SessionRule, Literal["clearance", "rest"]] = {"cleared-first": "clearance", "rest": "rest"}
 
 
@@ -59,7 +61,7 @@ def version_for(
         return withheld
     notes = notes_of(orders.faults, catalogue) if orders.faults else NO_NOTES
     athlete = Athlete(profile, catalogue, session.date.year if session.date else year, notes)
-    easing = profile.today.easing
+    easing = athlete.easing
     whole = plan_for(session, None, catalogue, athlete.pair, table)
     plans = whole if easing is None else plan_for(session, easing, catalogue, athlete.pair, table)
     blocks = tuple(
@@ -110,7 +112,7 @@ def _version_block(
         minutes=_minutes(block, athlete.minutes),
         rounds=block.rounds,
         scheme=block.scheme,
-        cap_s=_cap_s(block, athlete.minutes),
+        cap_s=_cap_s(block, athlete.minutes, eased=athlete.easing is not None),
         every_s=block.every_s,
         work_s=block.work_s,
         rest_s=block.rest_s,
@@ -144,8 +146,10 @@ def _minutes(block: Block, most: float | None) -> float | None:
     return block.minutes if block.minutes is None or most is None else min(block.minutes, most)
 
 
-def _cap_s(block: Block, most: float | None) -> float | None:
-    """What is done for time ends when the minutes that there are today are over."""
+def _cap_s(block: Block, most: float | None, *, eased: bool) -> float | None:
+    """What is done for time ends when the minutes that there are today are over; for whoever does less, at last."""
+    if block.format is Format.FOR_TIME and block.cap_s is None and eased:
+        most = min(most or MOST_MINUTES, MOST_MINUTES)
     if most is None or block.format is not Format.FOR_TIME:
         return block.cap_s
     return most * 60 if block.cap_s is None else min(block.cap_s, most * 60)

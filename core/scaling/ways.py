@@ -115,7 +115,8 @@ class LinePlan(NamedTuple):
     for the seated. `harder`: ways of an unloaded line that nobody is given unless they ask. `works_up`: the load is
     what is looked for, so none is named. `breathless`: the work goes on without a rest, so breathing counts.
     `unhurried`: what a set may cost but for the rests, where these count. `most_more`: so many times the amount may be
-    done of what is light; `heavy`: it is a heavy set of few repetitions. `costs`: the table that it was made with.
+    done of what is light; `heavy`: it is a heavy set of few repetitions; `pulls`: the arms pull. `costs`: the table
+    that it was made with.
     """
 
     line: Line
@@ -134,6 +135,7 @@ class LinePlan(NamedTuple):
     unhurried: Window | None = None
     most_more: float = 1.0
     heavy: bool = False
+    pulls: bool = False
 
     def load_kg(self, pair: int) -> Decimal | None:
         """The written load that is meant, per implement; None where the coach wrote none."""

@@ -8,9 +8,9 @@ from core.scaling.athlete import Athlete
 from core.scaling.options import options_of
 from core.scaling.orders import Orders
 from core.scaling.plan import plan_for
-from core.scaling.pricing import Option
 from core.scaling.rows import Row, chosen_rows
 from core.scaling.values import Explained, Priced
+from core.scaling.works import Option
 from core.sessions.values import Session
 
 
@@ -22,7 +22,7 @@ def explained(
     Repeated neighbours and changes of what is held may count beside that. Raises UnknownMovement.
     """
     athlete = Athlete(profile, catalogue, session.date.year if session.date else year)
-    plans = plan_for(session, profile.today.easing, catalogue, athlete.pair)
+    plans = plan_for(session, athlete.easing, catalogue, athlete.pair)
     return tuple(
         tuple(_lines(*chosen_rows(number, plan, athlete, orders), orders))
         for number, plan in enumerate(plans, 1)

@@ -14,8 +14,8 @@ from core.scaling.athlete import Athlete
 from core.scaling.gear import Load
 from core.scaling.options import cheapest
 from core.scaling.orders import Orders
-from core.scaling.pricing import Option
 from core.scaling.ways import LinePlan, Way
+from core.scaling.works import Option
 
 # The answers that are tried: what the weak third, the middle and the strong third would say.
 ANSWERS = ((-1.0, 0.3), (0.0, 0.4), (1.0, 0.3))

@@ -37,7 +37,7 @@ CASES = [
         athlete(mass=78, tests=MIRELA),
         "hands-on-wall",
         None,
-        Change.MOVEMENT,
+        Change.VARIANT,
         Because.TOO_HEAVY,
         "lighter way",
     ),

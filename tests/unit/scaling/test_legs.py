@@ -73,7 +73,7 @@ STRONG_MAN = {"sex": "male", "mass": 80}
             None,
         ),
         # One-leg squats are shown before they are prescribed.
-        ("6 pistols", athlete(tests=[did("air squat", 50)]), "split squat", "floor", None),
+        ("6 pistols", athlete(tests=[did("air squat", 50)]), "split squat", "one-and-a-half", None),
     ],
 )
 def test_a_line_becomes_what_a_coach_would_make_of_it(text, who, movement, variant, load):

@@ -32,7 +32,7 @@ KILOCALORIES = [
     Case(
         "15 cal row",
         athlete(owns=["ski machine"]),
-        "200 m run",
+        "15 kcal ski on the machine",
         Because.NOT_OWNED,
         "don't have a rowing machine",
     ),
@@ -138,11 +138,11 @@ METRES = [
     Case(
         "400 m run",
         athlete(space=NO_RUNNING, owns=["rower"]),
-        "550 m row on the machine",
+        "500 m row on the machine",
         Because.SPACE,
         "no room to run",
     ),
-    Case("500 m row", athlete(), "360 m run", Because.NOT_OWNED, "don't have a rowing machine"),
+    Case("500 m row", athlete(), "400 m run", Because.NOT_OWNED, "don't have a rowing machine"),
     Case(
         "400 m run",
         athlete(limits=("knee",), owns=["bike"]),
@@ -168,7 +168,7 @@ METRES = [
     Case(
         "20 m walking lunges",
         athlete(tests=LUNGES, limits=("knee",)),
-        "36 half squats, a hand on the wall",
+        "26 half-deep lunges with a hand on the wall",
         Because.LIMIT,
         "spare your sore knee",
     ),

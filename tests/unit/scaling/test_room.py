@@ -15,7 +15,7 @@ PAIR = ["2x kettlebell 16"]
     ("text", "movement", "variant"),
     [
         ("40 m farmer carry 2 x 16 kg", "farmer carry", "on-the-spot"),
-        ("10 walking lunges", "lunge", "reverse"),
+        ("10 walking lunges", "forward lunge", "floor"),
     ],
 )
 def test_what_covers_ground_is_done_on_the_spot(text, movement, variant):

@@ -25,11 +25,11 @@ CASES = [
     # text, athlete, what it becomes, amount, load
     ("15 squats", sits(), "seated march/arms", 25, None),
     ("12 goblet squats @ 16 kg", sits(owns=["kettlebell 16"]), "good morning/seated", 24, None),
-    ("12 walking lunges", sits(), "good morning/seated", 18, None),
+    ("12 walking lunges", sits(), "seated march/arms", 25, None),
     ("400 m run", sits(owns=["wheelchair"]), "wheelchair push/outdoors", 250, None),
     ("400 m run", sits(), "punches/seated", 150, None),
     ("400 m run", sits(owns=["wheelchair"], space=NO_RUNNING), "punches/seated", 150, None),
-    ("500 m row", sits(owns=["rower", "arm bike"]), "arm cranking/machine", 135, None),
+    ("500 m row", sits(owns=["rower", "arm bike"]), "arm cranking/machine", 150, None),
     ("10 burpees", sits(), "punches/seated", 35, None),
     ("30 jumping jacks", sits(), "punches/seated", 30, None),
     (
@@ -55,14 +55,14 @@ CASES = [
     ),
     ("10 overhead presses 2 x 8 kg", sits(), "overhead press/seated-empty", 20, None),
     ("12 bent-over rows 2 x 10 kg", sits(owns=["band"]), "single-arm row/band-on-seat", 12, None),
-    ("8 pull-ups", sits(owns=["band"]), "band pull-down/seated", 8, None),
+    ("8 pull-ups", sits(owns=["band"]), "band pull-down/seated", 12, None),
     ("10 curls 2 x 8 kg", sits(owns=["2x dumbbell 8"], tests=[did("curl", 20, 8)]), "curl/seated", 10, 8),
     ("10 push-ups", sits(tests=[did("push-up", 30)]), "armrest press/lift", 10, None),
     ("10 dips", sits(tests=[did("push-up", 30)]), "armrest press/lift", 10, None),
     ("15 wall balls @ 6 kg", sits(owns=["medicine ball 4"]), "chest pass/seated", 15, 4),
     ("12 swings @ 16 kg", sits(owns=["kettlebell 16"]), "good morning/seated", 24, None),
     ("15 sit-ups", sits("no-floor"), "seated lean/back", 15, None),
-    ("12 seated twists", sits("no-floor"), "seated twist/on-seat", 18, None),
+    ("12 seated twists", sits("no-floor"), "seated twist/on-seat", 12, None),
 ]
 
 

@@ -17,7 +17,7 @@ CASES = [
     Case(
         "12 dumbbell snatches @ 22.5/15 kg",
         athlete(owns=["band"]),
-        "12 bridge walk-outs",
+        "12 deadlifts against a band",
         Because.NOT_OWNED,
         "so here's what fits instead",
     ),

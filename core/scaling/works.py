@@ -1,0 +1,120 @@
+"""One way of a line as one athlete would do it, and the option that comes of it at a load and an amount."""
+
+from decimal import Decimal
+from math import log
+from typing import NamedTuple
+
+from core.movements.values import Hold
+from core.scaling.athlete import Athlete
+from core.scaling.costs import Charge
+from core.scaling.fit import UNCOUNTED, Fit, Task
+from core.scaling.gear import Load
+from core.scaling.ways import Grip, LinePlan, Way
+
+# Repetitions come off down to half, and what costs less than half of what was meant is feeble.
+HALF = 0.5
+FEEBLE = -log(HALF)
+
+# Instead of the few repetitions of a heavy set: eight to fifteen hard ones (common practice, no source), but for what
+# is nearly as heavy.
+FEWEST_LIGHT, MOST_LIGHT = 8, 15
+# Whoever goes easy or is new does no heavy single, but so many easy ones.
+FEW_EASY = 5
+SOME_EASY = 10
+
+# Whose resistance nobody knows in kilos: it is neither nothing in the hands, nor ever too light.
+RESISTS = frozenset({"band"})
+
+Bill = tuple[Charge, ...]
+
+
+class Option(NamedTuple):
+    """One way, load, height and amount, and what they cost. `way` None is rest.
+
+    `load` is per implement, of which `hold` says how many. `part`: of the written amount, below 1 where repetitions
+    were taken off, above it where some were added. `build_up`: no amount is prescribed, the athlete feels their way
+    up. `exact`: nothing but the amount differs from what was written. `bill`: what `cost` is made of.
+    """
+
+    way: Way | None
+    cost: int
+    bill: Bill = ()
+    fit: Fit = UNCOUNTED
+    hold: Hold | None = None
+    load: Load | None = None
+    support: str | None = None
+    height_cm: Decimal | None = None
+    moved_kg: float | None = None
+    part: float = 1.0
+    build_up: bool = False
+    exact: bool = False
+    other: bool = False
+
+    @property
+    def implement(self) -> str | None:
+        """What is held, else what is leant on."""
+        return self.hold.implement if self.hold else self.support
+
+    @property
+    def held(self) -> tuple[str, int, float] | None:
+        """What is in the hands: taking up another is a change of implement."""
+        if self.hold is None or self.load is None:
+            return None
+        return self.hold.implement, self.hold.count, self.load.value
+
+    @property
+    def thing(self) -> int | None:
+        """The adjustable or fillable that it takes."""
+        return None if self.load is None else self.load.thing
+
+    @property
+    def safe(self) -> bool:
+        return self.way is not None and self.fit.refused is None and not self.build_up
+
+
+class Work(NamedTuple):
+    """One way of a line as one athlete would do it.
+
+    `own_kg`: what is moved without a load; `meant_kg`: the written load, for them.
+    `charges`: what it costs them at any load. `is_hard`: being too light counts. `volume_first`: fewer of what is
+    written are as near as all of it. `spares`: it is done for the sake of a joint, in place of what is written.
+    """
+
+    plan: LinePlan
+    way: Way
+    athlete: Athlete
+    task: Task | None
+    own_kg: float
+    meant_kg: float | None
+    charges: tuple[Charge, ...]
+    support: str | None
+    height_cm: Decimal | None
+    is_hard: bool
+    volume_first: bool
+    spares: bool
+
+    def moved_kg(self, grip: Grip | None, load: Load | None) -> float:
+        return self.own_kg if grip is None or load is None else self.own_kg + grip.per_kg * load.value
+
+
+class Lift(NamedTuple):
+    """A way at one load.
+
+    `exact`: as written; `as_meant`: about so; `light_set`: many of it, instead of the few of a heavy set; `nearly`:
+    about as heavy.
+    """
+
+    work: Work
+    grip: Grip | None
+    load: Load | None
+    moved_kg: float
+    exact: bool
+    as_meant: bool
+    light_set: bool
+    nearly: bool
+    task: Task | None
+
+
+def is_resisted(way: Way) -> bool:
+    """Whether something resists whose kilos nobody knows."""
+    return not RESISTS.isdisjoint(way.variant.things)
