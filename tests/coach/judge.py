@@ -20,7 +20,7 @@ from core.movements.lookup import catalogue
 from core.scaling.costs import Costs
 from core.scaling.values import Change, Version, VersionLine, Withheld
 from core.scaling.version import version_for
-from core.sessions.values import Session
+from core.sessions.values import Block, Line, Session
 
 HERE = Path(__file__).parent
 TUNING, UNTOUCHED = HERE / "tuning", HERE / "untouched"
@@ -29,6 +29,7 @@ TUNING, UNTOUCHED = HERE / "tuning", HERE / "untouched"
 YEAR = 2026
 
 Answer = dict[str, Any]
+Outcome = Literal["signed", "refused", "never"]
 
 
 class Case(NamedTuple):
@@ -49,7 +50,7 @@ class Verdict(NamedTuple):
     """How a case came out; `line` is what the athlete was given, None where there is no session for them."""
 
     case: Case
-    outcome: Literal["signed", "refused", "never"]
+    outcome: Outcome
     line: VersionLine | None
 
 
@@ -86,12 +87,17 @@ def _counted(verdicts: Sequence[Verdict]) -> str:
 
 
 def _judge(case: Case, table: Costs | None) -> Verdict:
-    profile, session = athlete_of(case.athlete), session_of(case.session)
+    profile, session = athlete_of(case.athlete), block_of(case.session, case.line)
     made = version_for(session, in_circumstances(profile), catalogue(), year=YEAR, table=table)
     line = _line(made, case.line)
+    return Verdict(case, outcome_of(case, line), line)
+
+
+def outcome_of(case: Case, line: VersionLine | None) -> Outcome:
+    """What a coach says to a line."""
     if any(_matches(answer, line) for answer in case.never):
-        return Verdict(case, "never", line)
-    return Verdict(case, "signed" if any(_matches(one, line) for one in case.accept) else "refused", line)
+        return "never"
+    return "signed" if any(_matches(one, line) for one in case.accept) else "refused"
 
 
 @cache
@@ -110,18 +116,32 @@ def session_of(text: str) -> Session:
     return found
 
 
+@cache
+def block_of(text: str, words: str) -> Session:
+    """Of a session the block with the line that is meant: no other has a say in it."""
+    session = session_of(text)
+    return session.model_copy(update={"blocks": (max(session.blocks, key=lambda one: _said(one, words)),)})
+
+
+def _said(block: Block, words: str) -> tuple[bool, int]:
+    return max((likeness(line.written, words) for line in _lines(block)), default=(False, 0))
+
+
+def _lines(block: Block) -> tuple[Line, ...]:
+    return (*block.buy_in, *block.lines, *block.cash_out)
+
+
+def likeness(written: str, words: str) -> tuple[bool, int]:
+    """Whether a written text holds these words, or else how many of them."""
+    wanted, there = set(words.casefold().split()), set(written.casefold().split())
+    return words.casefold() in written.casefold(), len(wanted & there)
+
+
 def _line(made: Version | Withheld, words: str) -> VersionLine | None:
-    """The line of the version whose written text holds these words, or else the most of them."""
+    """The line of the version that is meant."""
     if isinstance(made, Withheld):
         return None
-    wanted = set(words.casefold().split())
-    return max(
-        (line for _, line in made.spots),
-        key=lambda line: (
-            words.casefold() in line.written.casefold(),
-            len(wanted & set(line.written.casefold().split())),
-        ),
-    )
+    return max((line for _, line in made.spots), key=lambda line: likeness(line.written, words))
 
 
 def _matches(answer: Answer, line: VersionLine | None) -> bool:
