@@ -4,7 +4,7 @@ import re
 from dataclasses import dataclass, field, replace
 from itertools import pairwise
 
-from core.measures import MassUnit
+from core.measures import AmountUnit, MassUnit
 from core.notation.headings import bullet, day, heading, part, superset
 from core.notation.ladders import with_an_end
 from core.notation.lines import read_piece
@@ -19,7 +19,7 @@ from core.notation.stations import bound, is_rest, resting_station, share_statio
 from core.notation.text import Row, Strip, mark_tempos, plain_row
 from core.notation.unread import Stretch, guessed_kind, is_talk, joined, named
 from core.notation.values import Corrected, NotUnderstood
-from core.sessions.values import BlockKind
+from core.sessions.values import BlockKind, Format
 
 LONGEST_ROW = 300
 _BRACKETS = re.compile(r"[(\[{]([^()\[\]{}]{1,200})[)\]}]")
@@ -311,12 +311,17 @@ def _keep(reading: Reading, piece: Piece, lexicon: Lexicon) -> None:
         return
     if last and repeats(piece, last):
         piece.meaning, piece.implement = last.meaning, last.implement
-    if last and completes(piece, last):
+    if last and completes(piece, last) and not _is_time_to_find(reading, piece):
         reading.pieces[-1] = complete(last, piece)
     elif piece.meaning or piece.unread or piece.says_anything:
         reading.pieces.append(piece)
     if piece.meaning and piece.meaning.near:
         reading.corrected.append(slip(reading.row, piece))
+
+
+def _is_time_to_find(reading: Reading, piece: Piece) -> bool:
+    """`up to a heavy double, 12 min`: a time beside the heaviest is how long there is for it."""
+    return reading.facts.get("format") is Format.MAX_LOAD and piece.unit is AmountUnit.SECONDS
 
 
 def _unread(reading: Reading, piece: Piece, last: Piece | None, lexicon: Lexicon) -> Stretch:

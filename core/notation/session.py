@@ -39,6 +39,7 @@ _TOLD_BEHIND = {"format", "rounds"}
 _GIVE_AMOUNTS = {"scheme", "work_s", "amount"}
 # No title says how much is done: `bsq 5x3 @80%`.
 _DOSE = re.compile(r"[0-9]\s?(?:x|%|(?:rm|min|mins|s|sec|secs|m|reps|rounds|sets)\b)|@|[0-9]\s?/\s?[0-9]")
+_BETWEEN_ALL = re.compile(r"\bbetween (?:all|everything|(?:the |all )?exercises)\b")
 _WORDY = re.compile(r"^[\W_]*[^\W0-9_]")
 
 
@@ -90,6 +91,7 @@ class _Reader:
     corrected: list[Corrected] = field(default_factory=list)
     ordinal: int = 0
     kind: BlockKind = BlockKind.MAIN
+    paragraph: int = 0
     open_lines: list[int] = field(default_factory=list)
     block_at: dict[int, int] = field(default_factory=dict)
     format_known: bool = False
@@ -98,6 +100,8 @@ class _Reader:
 
     def read(self, clause: Clause) -> None:
         """Takes in one row, or a part of it."""
+        if clause.is_first:
+            self.paragraph = len(self.blocks) + (self.draft is not None)
         row = self._without_window(self._without_title(self._without_date(clause.row)))
         self.unit = unit_of_all(row.text.lower()) or self.unit
         reading = read_row(row, self.lexicon, self.unit, self.ordinal)
@@ -125,6 +129,7 @@ class _Reader:
         self._place(draft, reading)
         self._merge(draft, reading)
         draft.notes += reading.notes
+        self._rest_between_all(reading)
 
     def result(self, written: list[Row]) -> ReadSession:
         self._close()
@@ -322,6 +327,20 @@ class _Reader:
     def _lacks_load(self, piece: Piece) -> bool:
         told = piece.loads_kg or piece.load_rule
         return bool(piece.meaning and not told and self.lexicon.takes_a_load(piece.meaning))
+
+    def _rest_between_all(self, reading: Reading) -> None:
+        """`90 s between all` is the rest of all the sets above it in its paragraph."""
+        rest_s = reading.facts.get("rest_s")
+        if rest_s is None or reading.pieces or not _BETWEEN_ALL.search(reading.row.text.lower()):
+            return
+        for at in range(self.paragraph, len(self.blocks)):
+            block = self.blocks[at]
+            if (
+                block.rounds
+                and block.rest_s is None
+                and block.format in {Format.SETS, Format.HOLD, Format.MAX_REPS}
+            ):
+                self.blocks[at] = block.model_copy(update={"rest_s": rest_s})
 
     def _merge(self, draft: Draft, reading: Reading) -> None:
         """Facts join the block; one that says otherwise than before is named instead."""

@@ -361,3 +361,15 @@ def test_a_distance_for_time_with_a_rest_behind_it_is_a_trial():
     assert [block.format for block in read("500 m ski for time\nrest 5\n500 m row for time")] == [
         "time_trial"
     ] * 2
+
+
+def test_a_rest_between_all_is_the_rest_of_all_sets_above_it():
+    blocks = understood(
+        "Dead hang 3 x max\nFarmer hold 3 x 40 s, 2 x 40 kg\nPlank 3 x 30 s\n90 s between all"
+    ).blocks
+    assert [block.rest_s for block in blocks] == [90, 90, 90]
+
+
+def test_a_time_beside_the_heaviest_is_how_long_there_is_for_it():
+    (block,) = understood("push jerk - up to a heavy double, 12 min").blocks
+    assert (block.format, block.minutes, block.lines[0].amount) == ("max_load", 12, 2)
