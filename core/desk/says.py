@@ -1,9 +1,16 @@
 """What may be said at any time."""
 
+from typing import Literal
+
 from core.desk.commands import Media
 from core.desk.outcome import Said
-from core.notation.explaining import Term
 from core.notation.small_talk import Talk
+
+# The words of the trade that are explained.
+Term = Literal[
+    "amrap", "emom", "for time", "cap", "rounds", "reps", "scaled", "as written", "unbroken", "buy-in", "cash-out",
+    "superset", "dumbbell", "kettlebell", "effort", "ladder",
+]  # fmt: skip
 
 
 class Refused(Said):

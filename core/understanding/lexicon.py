@@ -18,6 +18,9 @@ from core.understanding.text import Token, fold, read_text, stem
 
 FOLDER: Final = Path(__file__).parent / "lexicon"
 LONGEST_PHRASE: Final = 7
+# Ends the whole of a spelling of several words among the beginnings; as short as this, `a kb` is no `akb`.
+WHOLE: Final = " "
+SHORT_PHRASE: Final = 4
 # Words shorter than this are read exactly; from the second length on two letters may be wrong.
 _ONE_SLIP, _TWO_SLIPS = 5, 9
 # Each is looked at several times while the lexicon is made.
@@ -44,7 +47,9 @@ class NearSign(NamedTuple):
 
 @dataclass(frozen=True)
 class Lexicon:
-    """`senses`: by joined stems; `beginnings`: of all spellings of several words; `by_language`: words of each.
+    """`senses`: by joined stems; `by_language`: words of each.
+
+    `beginnings`: of all spellings of several words, and the `WHOLE` of them.
 
     `views`: the same for a message of one language: what its own words mean there, and of other languages' phrases
     those that aren't made of its words (`a` is an article in English, and a `to` in Spanish).
@@ -191,6 +196,8 @@ def _beginnings(tables: Mapping[str, Mapping[str, Any]]) -> Iterator[str]:
     for spelling in spellings:
         words = list(map(stem, words_of(spelling)))
         yield from ("".join(words[:end]) for end in range(1, len(words)))
+        if len(words) > 1:
+            yield "".join(words) + WHOLE
 
 
 def _near_signs(tables: Mapping[str, Mapping[str, Any]]) -> Iterator[NearSign]:

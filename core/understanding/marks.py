@@ -8,7 +8,7 @@ from typing import Final
 from core.measures import KG_PER_POUND
 from core.movements.names import key
 from core.notation.zones import places_in
-from core.understanding.lexicon import LONGEST_PHRASE, Lexicon, Sense, lexicon
+from core.understanding.lexicon import LONGEST_PHRASE, SHORT_PHRASE, WHOLE, Lexicon, Sense, lexicon
 from core.understanding.quantities import Quantity, quantities
 from core.understanding.text import Text, Token, read_text, stem
 
@@ -54,6 +54,7 @@ HELPING: Final = frozenset(
         "nearly_word",
         "half_word",
         "it_word",
+        "term_word",
         "self_word",
         "left_word",
         "minus_word",
@@ -331,7 +332,8 @@ def _phrases(
         if tokens[end - 1].kind not in {"word", "number"}:
             return
         spelled += stem(meant[end - 1])
-        if senses := known.senses.get(spelled):
+        apart = end > at + 1 and len(spelled) <= SHORT_PHRASE and spelled + WHOLE not in known.beginnings
+        if (senses := known.senses.get(spelled)) and not apart:
             yield end, senses
         if spelled not in known.beginnings:
             return

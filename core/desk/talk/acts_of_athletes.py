@@ -22,7 +22,7 @@ from core.desk.scores.correcting import correct_score
 from core.desk.scores.history import past_scores
 from core.desk.scores.scoreboard import see_board
 from core.desk.scores.whose import own_score
-from core.desk.talk.explaining import explain
+from core.desk.talk.explaining import explain, explained
 from core.desk.talk.helping import about_me, show_help
 from core.desk.talk.keeping_quiet import only_answer, wants_only_answers
 from core.desk.talk.passing_on import offer
@@ -181,6 +181,8 @@ async def how_long(visit: Visit, act: a.HowLong | a.HowToPace, scene: Scene) -> 
 
 
 async def how_to(visit: Visit, act: a.HowTo, _: Scene) -> Outcome | None:
+    if act.term:
+        return explained(visit, act.term)
     return await explain(visit, act.movement) if act.movement else None
 
 

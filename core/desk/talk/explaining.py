@@ -1,22 +1,23 @@
 """What a word means, and how a movement is done, for whoever asks in words."""
 
+from collections.abc import Mapping
+from typing import Final, get_args
+
 from core.desk.outcome import Outcome
-from core.desk.says import Explained
+from core.desk.says import Explained, Term
 from core.desk.versions.says import HowTo
 from core.desk.versions.version import session_meant
 from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
 from core.movements.lookup import Named, catalogue
-from core.notation.explaining import movement_asked, term_asked
+
+_KNOWN: Final[Mapping[str, Term]] = {term: term for term in get_args(Term)} | {"rpe": "effort"}
 
 
-async def as_explained(visit: Visit, text: str, _: int | None) -> Outcome | None:
-    """An open question stays open."""
-    term = term_asked(text)
-    if term is not None:
-        return visit.told(Explained(term=term))
-    asked = movement_asked(text)
-    return await explain(visit, asked) if asked else None
+def explained(visit: Visit, term: str) -> Outcome | None:
+    """What a word of the trade means; None for one that nobody wrote down yet."""
+    known = _KNOWN.get(term.casefold())
+    return visit.told(Explained(term=known)) if known else None
 
 
 async def explain(visit: Visit, movement: str) -> Outcome | None:

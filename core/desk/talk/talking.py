@@ -50,7 +50,6 @@ from core.desk.talk.acts import as_clear_acts, do_as_told
 from core.desk.talk.alarm import SIGNS, as_way_out, raise_alarm, tell_signs_in_words
 from core.desk.talk.asides import as_how_it_goes, as_thanks, as_who_is_in, be_kind
 from core.desk.talk.asked import OfScore, asked_in
-from core.desk.talk.explaining import as_explained
 from core.desk.talk.helping import show_help
 from core.desk.talk.in_group import session_replied_to
 from core.desk.talk.passing_on import as_for_coach, as_own_words
@@ -279,7 +278,6 @@ READINGS = (
     as_how_it_goes,
     as_thanks,
     as_privacy,
-    as_explained,
     as_adult_after_all,
     as_way_out,
     as_weighing,

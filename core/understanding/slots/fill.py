@@ -165,10 +165,12 @@ def _movement(stretch: Stretch) -> Fields:
 
 
 def _how_to(stretch: Stretch) -> Fields | None:
-    terms = stretch.marks("term")
-    if terms and not stretch.marks("movement"):
-        return {"term": terms[0].value("term")}
-    return {"movement": stretch.first("movement")}
+    """A word of the trade: one that is only that, else a word of every day that is asked about like one."""
+    loose = (stretch.marked.helps(at, "term_word") for at in stretch.helps("term_word"))
+    term = stretch.first("term") or (next(loose, None) if stretch.means("question") else None)
+    # A bell is a thing, and a swing to some: asked about like a word, it is the thing.
+    only = [one for one in stretch.marks("movement") if one.value("thing") is None]
+    return {"term": term} if term and not only else {"movement": stretch.first("movement")}
 
 
 def _swap(stretch: Stretch) -> Fields:

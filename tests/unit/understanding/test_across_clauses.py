@@ -3,6 +3,9 @@
 import pytest
 
 from core.understanding.acts import document
+from core.understanding.marks import mark
+from core.understanding.slots.fill import fill
+from core.understanding.slots.stretch import Stretch
 from core.understanding.understand import understand
 from core.understanding.values import Context, Message
 
@@ -21,8 +24,9 @@ def test_what_stands_in_a_list_belongs_to_what_began_it():
 
 
 def test_a_refused_day_is_not_joined():
-    told = acts("sign me up for tuesday and not for thursday")
-    assert [one["day"] for one in told if one["act"] == "joins_class"] == ["tuesday"]
+    marked = mark("sign me up for tuesday and not for thursday")
+    told = fill("joins_class", Stretch(marked, 0, len(marked.words), Context()))
+    assert [one.day for one in told] == ["tuesday"]
 
 
 def test_quiet_hours_are_those_that_a_till_joins():
