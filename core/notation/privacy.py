@@ -1,4 +1,4 @@
-"""Questions about what is kept and who sees it, and the wishes to take it along or have it erased."""
+"""Questions about what is kept and who sees it."""
 
 import re
 from collections.abc import Mapping
@@ -7,7 +7,6 @@ from typing import Final, Literal
 from core.notation.text import plain
 
 Topic = Literal["all", "weight", "spared", "scores"]
-Wish = Literal["export", "forget"]
 
 _LONGEST: Final = 160
 _SUBJECTS: Final[Mapping[Topic, str]] = {
@@ -39,25 +38,6 @@ _KEEPS: Final = re.compile(
     r"|\bwhy (?:do|are) (?:you|u) ask(?:ing)?\b"
     rf"|\bdo you (?:share|sell|store|keep|pass on|give away) (?:my|our) {_MINE}\b"
 )
-_PLEASE: Final = (
-    r"^\W*(?:please |can you |could you |can i |i(?:'d| would)? (?:want|like) (?:you )?(?:to )?)*"
-)
-_EXPORT: Final = re.compile(
-    rf"{_PLEASE}(?:export|download|send me|give me|get|have|copy of|a copy of)"
-    r"(?: a copy of)?(?: all)?(?: of)? my (?:data|info(?:rmation)?)\b"
-)
-_FORGET: Final = re.compile(
-    rf"{_PLEASE}(?:delete|erase|remove|forget|wipe)(?: all)?(?: of)?"
-    r" (?:my (?:data|info(?:rmation)?|account|profile)|everything(?: about me)?|me)\W*$"
-)
-
-
-def read_privacy_wish(text: str) -> Wish | None:
-    """`Export my data`, `delete my data`."""
-    words = _words(text)
-    if _FORGET.search(words):
-        return "forget"
-    return "export" if _EXPORT.search(words) else None
 
 
 def read_privacy_question(text: str) -> Topic | None:

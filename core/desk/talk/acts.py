@@ -136,7 +136,9 @@ OF_ONE_SCORE: Final = frozenset(
 
 
 # Whatever else is asked, these are about something else; the question stays open.
-AT_ANY_TIME: Final = frozenset({"home_again", "no_reminders", "class_link", "how_to"})
+AT_ANY_TIME: Final = frozenset(
+    {"home_again", "no_reminders", "class_link", "how_to", "forget_me", "export_me"}
+)
 
 
 async def as_clear_acts(visit: Visit, text: str, replied_to: int | None) -> Outcome | None:

@@ -89,10 +89,12 @@ def _without_movement(stretch: Stretch) -> list[Fields]:
 
 
 def _told(stretch: Stretch, numbers: Sequence[Quantity], *, is_lift: bool) -> Fields:
+    """Nothing where one thing is told twice: `225 for 5 before, 95 for 5 now`."""
     told: Fields = {}
     for one in numbers:
         for name, value in _one(stretch, one, is_lift=is_lift):
-            told.setdefault(name, value)
+            if told.setdefault(name, value) != value:
+                return {}
     return told
 
 

@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from core.notation.privacy import read_privacy_question, read_privacy_wish
+from core.notation.privacy import read_privacy_question
 
 
 @pytest.mark.parametrize(
@@ -54,25 +54,6 @@ def test_other_questions(said):
     assert read_privacy_question(said) is None
 
 
-@pytest.mark.parametrize(
-    ("said", "wish"),
-    [
-        ("delete my data", "forget"),
-        ("please erase everything about me", "forget"),
-        ("forget me", "forget"),
-        ("can you send me a copy of my data?", "export"),
-        ("export my data", "export"),
-        ("delete the last score", None),
-        ("forget it", None),
-        ("remove everything heavy", None),
-        ("delete my score", None),
-    ],
-)
-def test_wishes(said, wish):
-    assert read_privacy_wish(said) == wish
-
-
 @given(st.text(max_size=300))
 def test_any_text_is_read(text):
     assert read_privacy_question(text) in {None, "all", "weight", "spared", "scores"}
-    assert read_privacy_wish(text) in {None, "export", "forget"}

@@ -148,3 +148,23 @@ def test_a_text_of_ten_thousand_characters_is_read_in_a_moment(text):
     began = process_time()
     understand(Message(text=text[:10_000]))
     assert process_time() - began < 0.2  # 0.03 to 0.05 on an idle machine
+
+
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        ("delete my data", ["forget_me"]),
+        ("please erase everything about me", ["forget_me"]),
+        ("forget me", ["forget_me"]),
+        ("can you send me a copy of my data?", ["export_me"]),
+        ("export my data", ["export_me"]),
+        ("delete the last score", []),
+        ("forget it", []),
+        ("remove everything heavy", []),
+        ("delete my score", []),
+    ],
+)
+@pytest.mark.parametrize("question", ["", "score"])
+def test_data_is_taken_along_or_erased_only_where_that_is_wished(text, expected, question):
+    told = [one["act"] for one in acts(text, question) if one["act"] in {"forget_me", "export_me"}]
+    assert told == expected
