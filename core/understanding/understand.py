@@ -51,7 +51,7 @@ _BY_OTHERS: Final[Mapping[str, frozenset[str]]] = {
 _BESIDE_A_SIGN: Final = frozenset({"scored", "announce"})
 _ANSWERS: Final = frozenset({"agrees", "declines"})
 _JOINED: Final = frozenset(
-    {"has", "got", "lost", "spares", "condition", "hurt", "well_again", "elsewhere", "session"}
+    {"has", "got", "lost", "spares", "condition", "hurt", "well_again", "elsewhere", "session", "can"}
 )
 # What goes on with things that would be `has` by themselves.
 _WITH_THINGS: Final = frozenset({"got", "elsewhere"})

@@ -21,11 +21,18 @@ Fields = dict[str, Any]
 def abilities(stretch: Stretch) -> list[Fields]:
     """Of each movement what is told of it; a distance alone is a run. Nothing where a number belongs to nothing."""
     named = stretch.marks("movement")
-    told = _shared_out(stretch, named)
-    found = [
-        one for mark, numbers in zip(named, told, strict=True) if (one := _of_one(stretch, mark, numbers))
-    ]
+    pairs = list(zip(named, _shared_out(stretch, named), strict=True))
+    if any(_is_told_twice(stretch, mark, numbers) for mark, numbers in pairs):
+        return []
+    found = [told for mark, numbers in pairs if (told := _of_one(stretch, mark, numbers))]
     return found or _without_movement(stretch)
+
+
+def _is_told_twice(stretch: Stretch, mark: Mark, numbers: Sequence[Quantity]) -> bool:
+    """`225 for 5 before, 95 for 5 now`: which of them counts isn't told."""
+    is_lift = _is_lift(mark.value("movement") or "")
+    told = {pair for one in numbers for pair in _one(stretch, one, is_lift=is_lift)}
+    return len(told) > len({name for name, _ in told})
 
 
 def _shared_out(stretch: Stretch, named: Sequence[Mark]) -> list[list[Quantity]]:
@@ -89,13 +96,7 @@ def _without_movement(stretch: Stretch) -> list[Fields]:
 
 
 def _told(stretch: Stretch, numbers: Sequence[Quantity], *, is_lift: bool) -> Fields:
-    """Nothing where one thing is told twice: `225 for 5 before, 95 for 5 now`."""
-    told: Fields = {}
-    for one in numbers:
-        for name, value in _one(stretch, one, is_lift=is_lift):
-            if told.setdefault(name, value) != value:
-                return {}
-    return told
+    return {name: value for one in reversed(numbers) for name, value in _one(stretch, one, is_lift=is_lift)}
 
 
 def _one(stretch: Stretch, one: Quantity, *, is_lift: bool) -> Iterator[tuple[str, Any]]:

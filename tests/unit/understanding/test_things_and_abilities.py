@@ -76,6 +76,10 @@ def test_each_number_belongs_to_the_movement_it_stands_nearest_to(text, expected
     assert found == expected
 
 
+def test_what_is_told_twice_of_one_movement_is_asked_about():
+    assert acts("back squat before the twins 100 kg for 5, these days 45 kg for 5", "ability") == []
+
+
 @pytest.mark.parametrize("text", ["24, 19, 15", "24 19 15 so 58", "58 in total"])
 def test_bare_numbers_of_sets_of_as_many_as_one_can_count_repetitions(text):
     (told,) = acts(text, "score", SETS_OF_MOST)
