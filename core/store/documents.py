@@ -79,8 +79,13 @@ def write(value: Value, *, without: frozenset[str] = frozenset()) -> Body:
         try:
             type(value).model_validate(body)
         except ValidationError as error:
-            raise TooMuch(f"{type(value).__name__} beyond its bounds: {error}") from error
+            raise TooMuch(f"{type(value).__name__} beyond its bounds: {_places(error)}") from None
     return {name: told for name, told in body.items() if name not in without}
+
+
+def _places(error: ValidationError) -> str:
+    """Where it doesn't fit, and not what stands there: it may tell of somebody's health, and a log is read by others."""
+    return ", ".join(".".join(map(str, one["loc"])) for one in error.errors())
 
 
 def upcast(kind: Kind[Any], schema: int, body: Body) -> Body:
@@ -107,7 +112,7 @@ def read(kind: Kind[T], schema: int, body: Body, **beside: Any) -> T:
     try:
         return kind.value.model_validate(told)
     except ValidationError as error:
-        log.warning("of a stored %s something can't be taken as it is: %s", kind.name, error)
+        log.warning("of a stored %s something can't be taken as it is: %s", kind.name, _places(error))
         return kind.value.model_validate(within_bounds(kind.value, told))
 
 

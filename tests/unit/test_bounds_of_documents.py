@@ -49,3 +49,13 @@ def test_more_weights_than_anybody_has_are_refused():
 
     with pytest.raises(TooMuch):
         with_more((), some)
+
+
+def test_what_lies_beyond_is_logged_by_its_place_and_never_by_what_it_tells(caplog):
+    body = {"body_mass_kg": "98765", "limits": ["zzsecretzz" * 50]}
+
+    documents.read(documents.PROFILE, documents.PROFILE.schema, body, name="Ilse")
+
+    assert "body_mass_kg" in caplog.text
+    assert "98765" not in caplog.text
+    assert "zzsecretzz" not in caplog.text
