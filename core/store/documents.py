@@ -84,7 +84,7 @@ def write(value: Value, *, without: frozenset[str] = frozenset()) -> Body:
 
 
 def _places(error: ValidationError) -> str:
-    """Where it doesn't fit, and not what stands there: it may tell of somebody's health, and a log is read by others."""
+    """Where it doesn't fit, and not what stands there: it may tell of health, and a log is read by others."""
     return ", ".join(".".join(map(str, one["loc"])) for one in error.errors())
 
 

@@ -1,6 +1,6 @@
 """What a coach's words do: each act with its use case, the same that its button has."""
 
-from core.desk.coached import coached_athletes, coached_groups, coached_ids
+from core.desk.coached import coached_athletes, coached_groups, coached_ids, names_in
 from core.desk.coaching.announcing import ask_announce
 from core.desk.coaching.commands import SeeNeeds
 from core.desk.coaching.overseeing import see_needs
@@ -10,7 +10,7 @@ from core.desk.errors import AlreadyDone
 from core.desk.outcome import Outcome
 from core.desk.sessions.drafting import posting
 from core.desk.sessions.posting import draft_session
-from core.desk.sessions.says import NotAmended
+from core.desk.sessions.says import AskWhen, NotAmended
 from core.desk.sessions.withdrawing import withdraw_newest
 from core.desk.talk.asides import who_is_in
 from core.desk.talk.explaining import explain
@@ -39,8 +39,14 @@ async def edit(visit: Visit, _: a.Edit, __: Scene) -> Outcome | None:
 
 
 async def post(visit: Visit, act: a.Post, _: Scene) -> Outcome | None:
+    """Of a sentence that names somebody of the group it isn't sure what goes to whom: then nothing goes to all."""
     draft = await visit.uow.sessions.newest_unposted(visit.person.id, await coached_ids(visit))
-    return await posting(visit, draft, act.when or "") if draft else None
+    if draft is None:
+        return None
+    names = await names_in(visit.uow, draft.group_id)
+    if find_name(act.text, names.values()):
+        return visit.told(AskWhen())
+    return await posting(visit, draft, act.when or "")
 
 
 async def withdraw(visit: Visit, _: a.Withdraw, __: Scene) -> Outcome | None:

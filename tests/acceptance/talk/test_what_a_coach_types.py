@@ -86,3 +86,14 @@ async def test_calories_stay_calories_in_the_version(crew):
     await ilse.hears("rowing machine")
     await ilse.says("/today")
     await ilse.hears("row on the machine for calories")
+
+
+async def test_a_sentence_about_somebody_of_the_group_posts_nothing_to_all(crew):
+    await crew.has("Ilse")
+    await crew.coach.says("AMRAP 9\n5 push-ups\n10 air squats")
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("send it out to Ilse")
+    await crew.coach.hears("When shall I post it?")
+    assert not any("My version" in one.labels for one in await crew.group.messages)
+    await crew.coach.says("post it")
+    await crew.group.hears("Tap for your own version")
