@@ -10,7 +10,7 @@ from contextlib import asynccontextmanager
 from bot.rehearsal.platform import TOKEN
 from tests.support.durable import Tables
 
-PATIENCE_S = 30
+PATIENCE_S = 60  # a whole process starts, on a machine that may be busy
 
 
 class Bot:
