@@ -25,9 +25,9 @@ ALSO = (
     "what comes or goes of your equipment: <i>bought a 24</i>, <i>sold the chair</i>, <i>trip: a band</i>",
     "how it is with you: <i>my left wrist hurts</i>, <i>I'm travelling, only a band</i>, <i>I need an easy week</i>",
     "what you can do: <i>I can do 10 deadlifts at 60 kg</i>",
-    "<i>my notes</i> shows what you said for your coach",
+    "<i>my last scores</i> shows what you did, <i>my notes</i> what you said for your coach",
     "/me shows what I know about you, and lets you change it; /export gives you all of it as a file",
-    "/forget erases everything I've stored about you",
+    "<i>stop messaging me</i>: I only answer from then on; /forget erases everything I've stored about you",
 )
 DAILY_OF_COACH = (
     "paste a session, as you'd write it on a board, and I'll read it back to you",
@@ -36,7 +36,8 @@ DAILY_OF_COACH = (
 )
 ALSO_OF_COACH = (
     "your athletes join with a tap in the group: <i>Start with me</i>, or <i>My version</i> under a post",
-    "a score of somebody: <i>Ilse got 7+12</i>",
+    "a word for everybody: <code>announce: bring a towel</code>, posted once you've looked at it",
+    "a score of somebody: <i>Ilse got 7+12</i>; <i>who is in the group?</i> names everybody",
     (
         "how somebody moves: <i>note for Ilse: rounds her back in deadlifts</i>, or <i>Ilse: deadlifts at most 30 kg</i>; "
         "<i>notes</i> shows what stands"
