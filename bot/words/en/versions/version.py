@@ -1,16 +1,17 @@
 """Words for the personal version."""
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Mapping
+from typing import Final
 
 from bot.words.en.today.different import different_words
 from bot.words.en.versions.questions import understood
 from bot.words.headings import block_heading
+from bot.words.reasons import reason_words
 from bot.words.text import bullets, escape, fill, listed, plural
 from bot.words.versions import (
     caution_words,
     cue_words,
     in_turn,
-    line_words,
     what_words,
     withheld_words,
 )
@@ -29,7 +30,7 @@ from core.desk.versions.says import (
 )
 from core.measures import AmountUnit, MassUnit, as_marked, in_words
 from core.scaling.values import Improvised, Version, VersionBlock, VersionLine
-from core.sessions.values import BlockKind, Format, Session
+from core.sessions.values import Block, BlockKind, Format, Session
 
 
 def head(version: Version) -> str:
@@ -51,12 +52,11 @@ def show_version(said: ShowVersion) -> Worded:
         + (fill(" · {group}", group=said.group) if said.group else "")
     )
     parts += [today(said)] if said.different else []
-    parts += warm_up(said)
     parts += blocks(said)
     parts += [bullets([escape(note) for note in said.notes])] if said.notes else []
     parts += [a_bag_does(said.improvised, said.units)] if said.improvised else []
-    parts += cautions(version)
-    parts.append(ending(version))
+    parts.append(ending(said))
+    parts += [folded(one) for one in (*warm_up(said), *whys(said), *cautions(version))]
     return Worded("\n\n".join(part for part in parts if part), buttons(said.version_id))
 
 
@@ -109,6 +109,11 @@ def eased_words(easing: Easing) -> str:
     return f"{share} of the work, at an effort of {easing.effort_at_most} of 10 at most."
 
 
+def folded(html: str) -> str:
+    """Below the bare list, which is what somebody reads in the middle of a workout."""
+    return f"<blockquote expandable>{html}</blockquote>"
+
+
 def warm_up(said: ShowVersion) -> list[str]:
     if said.warm_up is None:
         return []
@@ -122,17 +127,25 @@ def warm_up(said: ShowVersion) -> list[str]:
 
 
 def blocks(said: ShowVersion) -> list[str]:
-    """Every block under its name where there are several, with its notes; each line with its last time."""
-    last = {one.place: last_words(one, said) for one in said.last}
-    shown, place, spared = [], 1, set[str]()
+    """Every block under its name where there are several, with its notes: what to do, and nothing else."""
+    shown = []
     for one in said.version.blocks:
         written = said.session.blocks[one.block - 1]
         head = f"<b>{part_words(said.session, one.block)}</b>\n" if len(said.session.blocks) > 1 else ""
         note = fill("\n<i>{note}</i>", note=written.notes) if written.notes else ""
-        lines = block(one, said.units, [last.get(place + n, "") for n in range(len(one.every_line))], spared)
-        shown.append(f"{head}{lines}{note}")
-        place += len(one.every_line)
+        shown.append(f"{head}{block(one, said.units)}{note}")
     return shown
+
+
+def whys(said: ShowVersion) -> list[str]:
+    """Why each line is as it is, and what was done of it last time; a limit is named once."""
+    last = {one.place: last_words(one, said) for one in said.last}
+    spared = set[str]()
+    told = []
+    for place, (_, line) in enumerate(said.version.spots, 1):
+        words = " ".join(filter(None, (reason_words(line, said.units, spared), last.get(place, ""))))
+        told += [fill("{what}: {words}", what=what_words(line, said.units), words=words)] if words else []
+    return [f"<b>Why it's so</b>\n{bullets(told)}"] if told else []
 
 
 def part_words(session: Session, number: int) -> str:
@@ -152,15 +165,9 @@ PARTS = {
 }
 
 
-def block(
-    one: VersionBlock, units: MassUnit, last: Sequence[str] = (), spared: set[str] | None = None
-) -> str:
-    """`spared`: the limit that was named last."""
-    lines = [line_words(line, units, spared) for line in one.every_line]
-    told = [
-        f"{words}{' ' if before else ''}{before}{under(line, units)}"
-        for line, words, before in zip(one.every_line, lines, last or [""] * len(lines), strict=True)
-    ]
+def block(one: VersionBlock, units: MassUnit) -> str:
+    """What to do, with the coach's words about it."""
+    told = [f"{what_words(line, units)}{under(line, units)}" for line in one.every_line]
     turn = f"\n{escape(turn_words(one, units))}" if one.turn else ""
     return f"{escape(block_heading(one))}\n{bullets([escape(words) for words in in_turn(one, told)])}{turn}"
 
@@ -222,18 +229,42 @@ def cautions(version: Version) -> list[str]:
     return ["Take care:\n" + bullets(lines)] if lines else []
 
 
-def ending(version: Version) -> str:
+def ending(said: ShowVersion) -> str:
     stop = "Stop if something hurts or feels wrong."
-    if not any(one.scored for one in version.blocks):
+    scored = [said.session.blocks[one.block - 1] for one in said.version.blocks if one.scored]
+    if not scored:
         return f"Keep it easy today: nothing to chase, no rank, rest whenever you like. {stop}"
-    return f"{stop} Done? Write me your score, like {example(version)}."
+    likes = [f"<code>{one}</code>" for one in dict.fromkeys(map(example, scored))]
+    if len(likes) > 1:
+        return f"{stop} Done? Write me what you did in each part, like {listed(likes)}."
+    meaning = " (7 rounds and 12 more)" if likes == [f"<code>{EXAMPLES[Format.AMRAP]}</code>"] else ""
+    return f"{stop} Done? Write me your score, like {likes[0]}{meaning}."
 
 
-def example(version: Version) -> str:
-    scored = next(one for one in version.blocks if one.scored)
-    if scored.format is Format.AMRAP:
-        return "<code>7+12</code> (7 rounds and 12 more)"
-    return "<code>7+12</code>" if scored.minutes else "<code>8:43</code>"
+# What is told of each format. A test reads them all.
+EXAMPLES: Final[Mapping[Format, str]] = {
+    Format.AMRAP: "7+12",
+    Format.FOR_TIME: "8:43",
+    Format.TIME_TRIAL: "8:43",
+    Format.SETS: "60 kg",
+    Format.MAX_LOAD: "60 kg",
+    Format.MAX_REPS: "15 12 10",
+    Format.INTERVALS: "15 12 10",
+    Format.HOLD: "1:05",
+    Format.QUALITY: "done",
+}
+# Where the distance is set, the time is told; where the minute and the work are, how many of them.
+OF_DISTANCES, OF_MINUTES = "1:32 1:35 1:33", "all 10"
+
+
+def example(block: Block) -> str:
+    """How a score of the block as it was written is told; plain text."""
+    if block.format is not Format.INTERVALS:
+        return EXAMPLES[block.format]
+    if all(line.unit is AmountUnit.METRES for line in block.lines):
+        return OF_DISTANCES
+    whole = all(line.unit is AmountUnit.REPS and line.amount for line in block.lines)
+    return OF_MINUTES if whole and block.every_s else EXAMPLES[block.format]
 
 
 def how(version_id: int) -> Button:
