@@ -54,7 +54,7 @@ async def test_the_coach_sees_what_will_be_read_and_the_athlete_reads_just_that(
     assert CUE in told.text
     assert "never the group" in told.text
     text = await version_of(ilse)
-    assert "8 deadlifts with a barbell (30 kg barbell). Lighter for now: your coach noted something" in text
+    assert "8 deadlifts with a barbell (30 kg barbell): Lighter for now: your coach noted something" in text
     assert CUE in text
     assert text.count("Your coach:") == 1
     assert "back" not in (await crew.group.last_message).text
@@ -215,7 +215,7 @@ async def test_what_the_coach_decides_later_goes_past_it(crew):
     await crew.coach.presses("As written", on=await crew.coach.hears("Ilse: 8 deadlifts"))
     await crew.coach.hears("8 deadlifts with a barbell (60 kg barbell) (your choice)")
     text = await version_of(ilse)
-    assert "8 deadlifts with a barbell (60 kg barbell). Your coach's choice." in text
+    assert "8 deadlifts with a barbell (60 kg barbell): Your coach's choice." in text
     assert "Your coach: your back rounds." in text
     await crew.room.travels(timedelta(minutes=1))
     await notes(crew, "cap Ilse's deadlifts at 20 kg")

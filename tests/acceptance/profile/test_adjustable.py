@@ -33,14 +33,14 @@ async def version_of(crew, things, in_a_row):
 async def test_the_load_follows_what_goes_in_a_row(crew, things):
     version = await version_of(crew, things, "12")
     assert (
-        "12 goblet squats (10 kg dumbbell). 16 kg would be heavy for so many in a row, so this is lighter"
+        "12 goblet squats (10 kg dumbbell): 16 kg would be heavy for so many in a row, so this is lighter"
         in version
     )
 
 
 async def test_a_strong_one_gets_the_setting_next_to_what_was_written(crew):
     version = await version_of(crew, "adjustable 2.5-24 kg dumbbell", "25")
-    assert "12 goblet squats (15 kg dumbbell). You don't have 16 kg for this" in version
+    assert "12 goblet squats (15 kg dumbbell): You don't have 16 kg for this" in version
 
 
 async def test_who_can_not_tell_starts_light_because_nobody_knows(crew):

@@ -94,15 +94,15 @@ async def test_a_post_of_several_messages_is_marked_at_its_end_and_stays_readabl
     lines = "12 goblet squats @ 16/12 kg\n10 romanian deadlifts @ 24/16 kg\n12 push presses @ 16/12 kg"
     parts = [f"AMRAP {number}\n{lines}" for number in range(4, 36)]
     await crew.coach.says("\n\n".join([*parts, "AMRAP 3\n200 m run"]))
-    await crew.coach.hears("Here's how I read it")
+    await crew.coach.hears("Here's how I read it", LONG_S)
     await crew.coach.says("post now")
-    end = await crew.group.hears("Tap for your own version")
+    end = await crew.group.hears("Tap for your own version", LONG_S)
     begun = next(one for one in await crew.group.messages if "in 4 min" in one.text)
     assert begun.message_id != end.message_id
     await crew.coach.says("make the run 400 m")
-    await crew.coach.hears("stays as everybody saw it")
+    await crew.coach.hears("stays as everybody saw it", LONG_S)
     await crew.coach.says("post now")
-    await crew.group.hears("takes the place of the earlier post")
+    await crew.group.hears("takes the place of the earlier post", LONG_S)
     await crew.group.hears("400 m run")
     marked = await crew.group.hears("Changed since: the newer post below")
     assert marked.message_id == end.message_id
