@@ -4,6 +4,9 @@ from datetime import timedelta
 
 from tests.acceptance.people import SESSION, answers_what_is_asked
 
+# A hundred lines take a busy machine a while.
+LONG_S = 60
+
 
 async def test_at_the_read_back_a_change_in_words_is_read_back_anew_and_posted(crew):
     await crew.coach.says(SESSION)
