@@ -20,11 +20,14 @@ SPARING = 0.85
 EVERY = 1_000_000
 
 
-def options_of(plan: LinePlan, athlete: Athlete, orders: Orders, slack: int = EVERY) -> list[Option]:
+def options_of(
+    plan: LinePlan, athlete: Athlete, orders: Orders, slack: int = EVERY, only: str | None = None
+) -> list[Option]:
     """The options of a line that cost up to `slack` more than its cheapest, the cheapest first, and rest.
 
     With every option wanted the ways that are only for those who ask are among them, too. Ways come cheapest first,
     and a lighter load of the same thing never costs less once a heavier one is light: so that the search may end.
+    `only`: the one way that is asked about.
     """
     rest = Charge("rest", plan.costs.rest)
     found = [Option(None, rest.points, (rest,))]
@@ -33,7 +36,7 @@ def options_of(plan: LinePlan, athlete: Athlete, orders: Orders, slack: int = EV
     for way in athlete.within_reach(plan, asked=slack == EVERY):
         if way.base > limit:
             break
-        if athlete.barrier(way) is not None:
+        if (only is not None and way.id != only) or athlete.barrier(way) is not None:
             continue
         for option in _of_way(work_of(plan, way, athlete, orders), orders, limit):
             one = _steadied(option, last, plan)

@@ -83,19 +83,25 @@ def _row(plan: LinePlan, athlete: Athlete, orders: Orders, spot: Spot, slack: in
     pin = next((one for one in orders.pins if (one.block, one.part, one.line) == spot), None)
     if pin is not None:
         who = athlete.past_notes if spot in orders.past else athlete
-        matching = _pinned(plan, options_of(plan, who, orders), who, pin)
+        matching = _pinned(plan, options_of(plan, who, orders, only=_way_of(pin)), who, pin)
         if matching:
             return Row(who, None, plan, matching, pin, settled=True)
     free = without_notes(plan, athlete, orders)
     who = bound(athlete, free)
-    same = _same(options_of(plan, who, orders), usual[spot]) if spot in usual else []
+    same = _as_usual(plan, who, orders, usual[spot]) if spot in usual else []
     if same:
         return Row(who, free, plan, same, None, settled=True)
     return Row(who, free, plan, options_of(plan, who, orders, slack), None)
 
 
-def _same(options: Iterable[Option], usual: Option) -> list[Option]:
+def _as_usual(plan: LinePlan, athlete: Athlete, orders: Orders, usual: Option) -> list[Option]:
+    options = options_of(plan, athlete, orders, only=usual.way.id if usual.way else None)
     return [one for one in options if one.safe and _done_with(one) == _done_with(usual)]
+
+
+def _way_of(pin: Pin) -> str | None:
+    """The way that a pin names; None where it leaves several."""
+    return f"{pin.movement}/{pin.variant}" if pin.movement and pin.variant else None
 
 
 def _done_with(option: Option) -> tuple[object, ...]:
