@@ -65,7 +65,18 @@ class Day:
                 self.mortal._kill()
                 end = loop.time() + MOMENT_COMES_S
             await asyncio.sleep(0.05)
-        await asyncio.sleep(self.random.choice((0, 0.5, 1.5, 3)))  # from the middle of its start to its day
+        if self.random.random() < 0.7:  # else the next kill comes in the middle of its start
+            await self._gets_on()
+
+    async def _gets_on(self):
+        """Until it has handled something since its last start, or is given up waiting for."""
+        loop = asyncio.get_running_loop()
+        end, done = loop.time() + MOMENT_COMES_S * 2, self._done()
+        while self._done() == done and states_left(self.mortal.tables) and loop.time() < end:  # noqa: ASYNC110
+            await asyncio.sleep(0.1)
+
+    def _done(self):
+        return self.mortal.tables.column("SELECT count(*) FROM inbox WHERE state = 'done'")
 
     async def ends(self):
         self.stumbling.recovers()
