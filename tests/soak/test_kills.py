@@ -57,7 +57,7 @@ class Day:
             await talker.says(number)
         for talker in self.talkers:
             if number == 0 or self.random.random() < 0.3:
-                await talker.scores(self.random.randrange(2, 15), self.random.randrange(20))
+                await talker.scores(self.random.randrange(2, 15), self.random.randrange(1, 20))
         loop = asyncio.get_running_loop()
         end = loop.time() + MOMENT_COMES_S
         while self.mortal.ends == kills:
