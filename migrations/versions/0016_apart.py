@@ -19,7 +19,7 @@ HEALTH = sa.table(
 # Numbers with the units of scores, and how it was done; the rest of what was typed is the athlete's own.
 TOLD = re.compile(
     r"[0-9]+(?:\s?[:+x.,]\s?[0-9]+)*(?:\s?(?:rounds?|rds?|reps?|min|sec|kg|lbs?|km|m|cals?)\b)?"
-    r"|\b(?:not )?(?:as (?:written|prescribed)|rx|scaled|modified|lighter|easier|capped)\b",
+    r"|\b(?:not )?(?:as (?:written|prescribed)|r ?x|scaled|modified|lighter|easier|capped)\b",
     re.IGNORECASE,
 )
 
