@@ -158,7 +158,12 @@ def _easy_for(about: str) -> str:
     """A state that isn't somebody's own thing to spare has words of its own."""
     if about in OWN_SAKES:
         return f"{OWN_SAKES[about]}: easy on purpose"
-    return f"Easier on purpose, for the sake of your {_spared(about)}"
+    kind = next((one.kind for one in limits() if one.id == about), None)
+    return (
+        f"{_for_the_sake(about)}: easy on purpose"
+        if kind == "condition"
+        else f"Easier on purpose, for the sake of your {_spared(about)}"
+    )
 
 
 def _spared(about: str) -> str:
