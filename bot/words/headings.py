@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 
+from core.desk.reference import catalogue
 from core.measures import AmountUnit
 from core.scaling.values import VersionBlock
 from core.sessions.values import Format
@@ -88,6 +89,20 @@ def _most(block: VersionBlock) -> str:
     return f"As many as you can{_within(block)}, stopping before they get ugly"
 
 
+def _heaviest(block: VersionBlock) -> str:
+    """With nothing to hold there is nothing to work up to."""
+    if not _holds_something(block):
+        return f"A few strong sets{_within(block)}, with all the rest you need: each one clean"
+    return f"Work up to the heaviest that stays clean{_within(block)}; stop with one or two left in you"
+
+
+def _holds_something(block: VersionBlock) -> bool:
+    ways = [
+        catalogue().variant(f"{line.movement}/{line.variant}")[1] for line in block.lines if line.movement
+    ]
+    return any(way.holds for way in ways)
+
+
 def _counts_calories(block: VersionBlock) -> bool:
     return all(line.unit is AmountUnit.KCAL for line in block.every_line)
 
@@ -103,9 +118,7 @@ HEADINGS: dict[Format, Callable[[VersionBlock], str]] = {
     Format.SETS: _sets,
     Format.HOLD: _hold,
     Format.MAX_REPS: lambda block: _in_sets(block, _most(block)),
-    Format.MAX_LOAD: lambda block: (
-        f"Work up to the heaviest that stays clean{_within(block)}; stop with one or two left in you"
-    ),
+    Format.MAX_LOAD: _heaviest,
     Format.TIME_TRIAL: lambda block: f"As fast as you can hold evenly{_cap(block)}",
     Format.QUALITY: _quality,
 }
@@ -116,6 +129,8 @@ GENTLY: dict[Format, Callable[[VersionBlock], str]] = {
     Format.MAX_REPS: _most_gently,
     Format.MAX_LOAD: lambda block: (
         f"A few easy sets{_within(block)}: go up only while it feels light, and stay far from your heaviest"
+        if _holds_something(block)
+        else f"A few easy sets{_within(block)}, with all the rest you need"
     ),
     Format.TIME_TRIAL: lambda block: f"At an easy, even pace{_cap(block)}",
 }
