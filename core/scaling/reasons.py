@@ -9,11 +9,12 @@ from math import inf, log
 from typing import NamedTuple
 
 from core.ability.demand import load_moved
-from core.movements.values import Hold
+from core.movements.values import Hold, Pattern
 from core.scaling.athlete import Athlete
 from core.scaling.barriers import Barrier
 from core.scaling.fit import ABOUT, Task, fit, hopeful, is_heavy
 from core.scaling.gear import Load
+from core.scaling.parts import kept_of
 from core.scaling.values import Because, Keeps, Reason
 from core.scaling.ways import SAME_LOAD, Grip, LinePlan, Near
 from core.scaling.works import Option
@@ -97,6 +98,11 @@ def _is_one_of_two(plan: LinePlan, athlete: Athlete, about: str | None) -> bool:
     )
 
 
+# From this share on, what is lost of the parts would be noticed (estimate).
+MOST_LOST = 0.5
+LOOSE = frozenset({Pattern.MOBILITY, Pattern.TRAVEL})
+
+
 def _without_obstacle(option: Option) -> Because:
     if option.way is None:
         return Because.NO_SAFE_OPTION
@@ -105,7 +111,10 @@ def _without_obstacle(option: Option) -> Because:
 
 
 def keeps(plan: LinePlan, option: Option) -> Keeps | None:
-    """What stays the same: for a changed amount the movement, for a changed movement the pattern."""
+    """What stays the same: for a changed amount the movement; for a changed movement its pattern, with the parts.
+
+    What eases a joint is of one pattern, and eases no other; what is done for breath is done with other parts.
+    """
     way = option.way
     if way is None:
         return None
@@ -113,7 +122,9 @@ def keeps(plan: LinePlan, option: Option) -> Keeps | None:
         return None
     written = plan.ways[0]
     if way.movement is not written.movement:
-        return "pattern"
+        kept = kept_of((written.movement, written.variant), (way.movement, way.variant))
+        same = kept.is_for_it and kept.lost <= MOST_LOST and way.movement.pattern not in LOOSE
+        return "pattern" if same else None
     if way.near is Near.WRITTEN or option.part != 1:
         return "movement"
     return "reps" if (way.amount, way.unit) == (written.amount, written.unit) else None
