@@ -147,12 +147,20 @@ def test_a_stronger_athlete_never_gets_an_easier_push_up(reps, more, equipment):
     assert strong.load_moved_kg >= weak.load_moved_kg
 
 
+# So much more is done of what is too light, at the most.
+MOST_ADDED = 1.5
+
+
 @known
 @given(st.integers(11, 60), st.integers(0, 20), st.sets(st.sampled_from(LOADS), min_size=1, max_size=5))
 @example(19, 19, {16})  # The weak get a slow squat without a weight, the strong what was written, at 16 kg.
+@example(
+    44, 2, {4, 12}
+)  # 16 at 12 kg make a set for the weak; the strong would need 18, and stay at the written 12.
 def test_a_stronger_athlete_never_gets_a_lighter_squat_unless_it_is_nearer_to_what_was_written(
     reps, more, loads
 ):
+    """Within what up to half more repetitions make of a set: that they are added costs as much as that it is light."""
     owns = [f"kettlebell {' '.join(map(str, sorted(loads)))}"]
     weak, strong = (
         athlete(owns=owns, tests=[did("goblet squat", count, 12)]) for count in (reps, reps + more)
@@ -160,12 +168,15 @@ def test_a_stronger_athlete_never_gets_a_lighter_squat_unless_it_is_nearer_to_wh
     text = "AMRAP 12\n12 goblet squats @ 24 kg"
     (given_weak,), (given_strong,) = lines(text, weak), lines(text, strong)
     nearer = NEARNESS.index(given_strong.change) < NEARNESS.index(given_weak.change)
-    assert nearer or cost_for(strong, given_strong) >= cost_for(strong, given_weak) * 0.999
+    assert nearer or cost_for(strong, given_strong) >= cost_for(strong, given_weak) / MOST_ADDED
 
 
 @known
 @given(st.integers(9, 40), st.integers(1, 25), gear)
-def test_where_all_that_is_left_is_too_light_the_strong_get_the_least_light(reps, more, equipment):
+@example(38, 8, (Equipment(implement="chair"),))  # The strong get small kicks, a way of what was written.
+def test_where_all_that_is_left_is_too_light_the_strong_get_the_least_light_or_what_is_nearer(
+    reps, more, equipment
+):
     """Shoulder work with nothing to press: the ways left to a strong athlete are all far too light.
 
     Within what up to half more repetitions make of a set: that they are added costs as much as that it is light.
@@ -176,7 +187,8 @@ def test_where_all_that_is_left_is_too_light_the_strong_get_the_least_light(reps
     )
     text = "AMRAP 12\n5 handstand kick-ups"
     (given_weak,), (given_strong,) = lines(text, weak), lines(text, strong)
-    assert cost_for(strong, given_strong) >= cost_for(strong, given_weak) / 1.5
+    nearer = NEARNESS.index(given_strong.change) < NEARNESS.index(given_weak.change)
+    assert nearer or cost_for(strong, given_strong) >= cost_for(strong, given_weak) / MOST_ADDED
 
 
 def cost_for(who, line):
