@@ -4,6 +4,7 @@ Whatever the bot did that the stand-in or the Bot API doesn't know fails the tes
 """
 
 from collections.abc import AsyncIterator, Iterator
+from contextlib import contextmanager
 from typing import TYPE_CHECKING
 
 import pytest
@@ -26,14 +27,20 @@ def outgoing() -> "OutgoingCheck":
     return OutgoingCheck()
 
 
+@contextmanager
+def watched(platform: Platform, outgoing: "OutgoingCheck") -> Iterator[Platform]:
+    """Fail at the end for what went wrong on it."""
+    platform.on_call.append(outgoing)
+    yield platform
+    assert platform.complaints == [], "the bot asked for what the stand-in doesn't know"
+    assert outgoing.faults == [], "the bot made calls that the Bot API doesn't know so"
+
+
 @pytest.fixture
 def platform(outgoing: "OutgoingCheck") -> Iterator[Platform]:
     """A fresh platform. Add `platform.complaints.clear()` to a test that provokes complaints on purpose."""
-    found = Platform()
-    found.on_call.append(outgoing)
-    yield found
-    assert found.complaints == [], "the bot asked for what the stand-in doesn't know"
-    assert outgoing.faults == [], "the bot made calls that the Bot API doesn't know so"
+    with watched(Platform(), outgoing) as found:
+        yield found
 
 
 @pytest.fixture

@@ -3,33 +3,54 @@
 import asyncio
 import shutil
 import sys
-from collections.abc import AsyncIterator
+from collections.abc import AsyncIterator, Iterator
+from contextlib import AsyncExitStack
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import pytest
 import pytest_asyncio
 
-from bot.bootstrap import App, build
-from bot.rehearsal.in_process import BASE_URL, InProcessRequest
-from bot.rehearsal.platform import TOKEN, Platform
-from bot.rehearsal.voice import Room
-from bot.settings import Pace, Settings
-from bot.telegram.conduct import make_conduct
+from bot.bootstrap import App
+from bot.rehearsal.platform import Platform
+from bot.settings import Settings
 from bot.telegram.seals import Seal
-from core.desk.talk.understood import get_ready
+from tests.acceptance.founding import Founding, found, running, settings_for
 from tests.acceptance.mortal import Mortal
-from tests.acceptance.people import Crew, founded
+from tests.acceptance.people import Crew
+from tests.rehearsal_fixtures import watched
+
+if TYPE_CHECKING:
+    from tests.outgoing import OutgoingCheck
+
+
+@pytest.fixture(scope="session")
+def founding(migrated: Path, tmp_path_factory: pytest.TempPathFactory) -> Founding:
+    database = tmp_path_factory.mktemp("founding") / "bellwether.db"
+    return asyncio.run(found(Path(shutil.copy(migrated, database))))
 
 
 @pytest.fixture
-def settings(tmp_path: Path, migrated: Path) -> Settings:
-    return Settings(
-        token=TOKEN,
-        api_url=BASE_URL.removesuffix("/bot"),
-        database=str(shutil.copy(migrated, tmp_path / "bellwether.db")),
-        pace=Pace.UNLIMITED,
-        _env_file=None,
-    )
+def afresh(request: pytest.FixtureRequest, tmp_path: Path) -> Founding | None:
+    """The group that is set up, for tests that begin with it."""
+    if "crew" not in request.fixturenames:
+        return None
+    once: Founding = request.getfixturevalue("founding")
+    return once.again(tmp_path / "bellwether.db")
+
+
+@pytest.fixture
+def platform(outgoing: "OutgoingCheck", afresh: Founding | None) -> Iterator[Platform]:
+    """As everywhere, with the group in it where the test begins with one."""
+    with watched(afresh.platform if afresh else Platform(), outgoing) as found:
+        yield found
+
+
+@pytest.fixture
+def settings(tmp_path: Path, migrated: Path, afresh: Founding | None) -> Settings:
+    if afresh:
+        return settings_for(afresh.database)
+    return settings_for(Path(shutil.copy(migrated, tmp_path / "bellwether.db")))
 
 
 @pytest.fixture(autouse=True)
@@ -41,17 +62,14 @@ def _made_up_presses_have_true_seals(monkeypatch: pytest.MonkeyPatch) -> None:
 @pytest_asyncio.fixture
 async def bellwether(platform: Platform, settings: Settings) -> AsyncIterator[App]:
     """The running bot."""
-    get_ready()
-    app = build(settings, make_conduct, clock=platform.clock, request=InProcessRequest(platform))
-    await app.start()
-    yield app
-    await app.stop()
+    async with AsyncExitStack() as leave:
+        yield await running(platform, settings, leave)
 
 
-@pytest_asyncio.fixture
-async def crew(bellwether: App, room: Room) -> Crew:
+@pytest.fixture
+def crew(bellwether: App, afresh: Founding) -> Crew:
     """Harbour crew: coach Marit has set the group up."""
-    return await founded(room, "Harbour crew", coach="Marit")
+    return afresh.crew
 
 
 @pytest_asyncio.fixture

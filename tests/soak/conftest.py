@@ -6,7 +6,7 @@ import pytest
 import pytest_asyncio
 
 from bot.telegram.receiver import Receiver
-from tests.acceptance.conftest import bellwether, crew, settings  # noqa: F401 - fixtures
+from tests.acceptance.conftest import afresh, bellwether, crew, founding, platform, settings  # noqa: F401 - fixtures
 from tests.acceptance.people import answers_what_is_asked
 from tests.support.durable import Tables, eventually
 
@@ -22,7 +22,7 @@ def size() -> int:
 class Intake:
     """Hands raw updates to the running bot, past the stand-in, and says what became of them."""
 
-    def __init__(self, app, platform, tables):
+    def __init__(self, app, platform, tables):  # noqa: F811
         self.app = app
         self.tables = tables
         self.platform = platform
