@@ -27,8 +27,8 @@ setup: $(VENV)/.ready ## make .venv and install what the bot needs
 
 setup-test: $(VENV)/.ready-test ## the same, with what tests need
 
-demo: setup ## play one day of an invented group over the real bot; ONCE=1 ends after it
-	@$(BIN)/bellwether rehearse $(if $(ONCE),--once)
+demo: setup ## play one day of an invented group over the real bot; ONCE=1 ends after it, ALL=1 prints it whole
+	@$(BIN)/bellwether rehearse $(if $(ONCE),--once) $(if $(ALL),--all)
 
 test: setup-test ## run every test, on every core
 	@$(BIN)/pytest -q -n auto --dist worksteal

@@ -1,71 +1,92 @@
 """`bellwether rehearse`: the real bot over the stand-in, with an invented group. No account needed."""
 
 import asyncio
-import os
+import contextlib
 import signal
-import sys
 import tempfile
 from collections.abc import AsyncIterator
-from contextlib import asynccontextmanager
+from contextlib import AsyncExitStack, asynccontextmanager
+from dataclasses import dataclass
 from pathlib import Path
 from typing import Annotated
+from urllib.parse import urlsplit
 
 import typer
 
+from bot.rehearsal.backstage import Backstage
+from bot.rehearsal.bot_process import BotProcess
+from bot.rehearsal.cable import Cable
 from bot.rehearsal.clock import RehearsalClock
-from bot.rehearsal.day import EVE, play
+from bot.rehearsal.day import EVE, STORY, play
+from bot.rehearsal.day.cast import Company
 from bot.rehearsal.day.hours import OSLO
-from bot.rehearsal.platform import TOKEN, Platform
+from bot.rehearsal.platform import Platform
 from bot.rehearsal.server import serving
 from bot.rehearsal.stage import RemoteStage
+from bot.rehearsal.story import Story, contents
 from bot.rehearsal.transcript import Transcript
 from bot.rehearsal.voice import Room
-from core.errors import Defect
+from core.errors import Defect, InputError
 
 PAUSE_S = 0.2
+_LONG = 9
 
 
 def rehearse(
-    once: Annotated[bool, typer.Option("--once", help="End after the day instead of staying open.")] = False,
+    once: Annotated[bool, typer.Option("--once", help="End after the day.")] = False,
+    whole: Annotated[bool, typer.Option("--all", help="Print long messages whole.")] = False,
+    no_day: Annotated[
+        bool, typer.Option("--no-day", help="Only open the room, with the group in it.")
+    ] = False,
+    port: Annotated[int, typer.Option(metavar="N", help="The room's port; any free one if left out.")] = 0,
 ) -> None:
-    """Play one day of an invented group over the real bot, print it, and keep the room open."""
-    asyncio.run(_rehearse(once))
+    """Play a day of an invented group, print it, keep the room open."""
+    with contextlib.suppress(KeyboardInterrupt):
+        asyncio.run(_rehearse(Wanted(once, whole, no_day, port)))
 
 
-async def _rehearse(once: bool) -> None:
+@dataclass(frozen=True, slots=True)
+class Wanted:
+    once: bool
+    whole: bool
+    no_day: bool
+    port: int
+
+
+async def _rehearse(wanted: Wanted) -> None:
     platform = Platform(RehearsalClock(EVE, runs=True))
-    with tempfile.TemporaryDirectory() as folder:
-        async with serving(platform) as address, bot_process(address, Path(folder)), room_at(address) as room:
-            if not once:
-                typer.echo(f"Watch it in a browser: {address}")
-            await _play_and_print(room)
-            if not once:
-                typer.echo(
-                    f"\nThe room stays open at {address}: write and tap as anybody. Press Ctrl-C to leave."
-                )
-                await _interrupted()
+    async with AsyncExitStack() as opened:
+        folder = Path(opened.enter_context(tempfile.TemporaryDirectory()))
+        try:
+            address = await opened.enter_async_context(serving(platform, wanted.port))
+        except OSError as error:
+            raise InputError("--port", f"{wanted.port} can't be used: {error.strerror}.") from None
+        backstage = await opened.enter_async_context(behind(platform, address, folder))
+        room = await opened.enter_async_context(room_at(address))
+        if not wanted.once:
+            typer.echo(f"Watch it in a browser: {address}")
+        if wanted.no_day:
+            await Company.gather(room)
+        else:
+            await _play_and_print(room, backstage, wanted)
+        if not wanted.once:
+            typer.echo(f"\nThe room stays open at {address}: be anybody, write and tap. Ctrl-C ends it.")
+            await _interrupted()
 
 
 @asynccontextmanager
-async def bot_process(address: str, folder: Path) -> AsyncIterator[None]:
-    """The real `bellwether serve` as a process of its own, stopped at the end."""
-    environment = os.environ | {
-        "BELLWETHER_TOKEN": TOKEN,
-        "BELLWETHER_API_URL": address,
-        "BELLWETHER_DATABASE": str(folder / "rehearsal.db"),
-        "BELLWETHER_CLOCK_URL": address,
-        "BELLWETHER_PACE": "unlimited",
-    }
-    log = (folder / "bot.log").open("wb")
-    serve = [sys.executable, "-m", "bot", "serve"]
-    process = await asyncio.create_subprocess_exec(*serve, env=environment, cwd=folder, stderr=log)
+async def behind(platform: Platform, address: str, folder: Path) -> AsyncIterator[Backstage]:
+    """The bot's process and its network, stopped at the end."""
+    cable = Cable(urlsplit(address).port or 0)
+    await cable.mend()
+    bot = BotProcess(folder, calls=cable.address, clock=address)
+    await bot.start()
+    platform.backstage = Backstage(platform, bot, cable)
     try:
-        yield
+        yield platform.backstage
     finally:
-        if process.returncode is None:
-            process.terminate()
-        await process.wait()
-        log.close()
+        await bot.stop()
+        cable.cut()
 
 
 @asynccontextmanager
@@ -75,21 +96,38 @@ async def room_at(address: str) -> AsyncIterator[Room]:
     await stage.close()
 
 
-async def _play_and_print(room: Room) -> None:
-    """Print while it happens. Raises what a player missed, or what the bot did that the platform doesn't know."""
+async def _play_and_print(room: Room, backstage: Backstage, wanted: Wanted) -> None:
+    """Print while it happens. Raises what a player missed, or what the bot did that the platform doesn't know.
+
+    Where the room stays open, somebody may have got in the players' way: then the day ends, and the room goes on.
+    """
+    typer.echo("\n".join(["", "What happens", *contents(STORY, OSLO)]))
     playing = asyncio.create_task(play(room))
-    transcript, printed = Transcript(OSLO), 0
-    while not playing.done():
-        await asyncio.wait([playing], timeout=PAUSE_S)
-        happened = await room.transcript(since=printed)
-        printed += len(happened)
-        for happening in happened:
-            for line in transcript.lines_of(happening):
-                typer.echo(line)
-    await playing
+    backstage.skip = playing.cancel
+    await _printed(room, playing, Story(Transcript(OSLO, None if wanted.whole else _LONG)))
+    backstage.skip = None
+    try:
+        await playing
+    except asyncio.CancelledError:
+        typer.echo("\nThe rest of the day was skipped.")
+    except AssertionError as missed:
+        if wanted.once:
+            raise
+        typer.echo(f"\nThe day ends here, as something came in between: {missed}")
     complaints = await room.complaints()
     if complaints:
         raise Defect(f"the stand-in doesn't know: {complaints}")
+
+
+async def _printed(room: Room, playing: "asyncio.Task[None]", story: Story) -> None:
+    printed = 0
+    while not playing.done():
+        await asyncio.wait([playing], timeout=PAUSE_S)
+        scenes = await room.scenes()
+        happened = await room.transcript(since=printed)
+        printed += len(happened)
+        for line in story.lines_of(happened, scenes):
+            typer.echo(line)
 
 
 async def _interrupted() -> None:

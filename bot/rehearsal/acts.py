@@ -3,17 +3,20 @@
 import inspect
 from base64 import b64encode
 from collections.abc import Callable
+from dataclasses import asdict
 from datetime import datetime, timedelta
 from typing import TYPE_CHECKING, Any
 
 from bot.rehearsal import people
-from bot.rehearsal.chats import Content, Json, Message, User
+from bot.rehearsal.chats import Content, Json, Message, Status, User
 from bot.rehearsal.diary import Diary, Entry
 from bot.rehearsal.errors import AnswerLost, Declined, NotPossible, Seeming
 from bot.rehearsal.faults import Fault
 from bot.rehearsal.formatting import to_html
+from bot.rehearsal.platform import Scene
 
 if TYPE_CHECKING:
+    from bot.rehearsal.backstage import Backstage
     from bot.rehearsal.platform import Platform
 
 LONGEST_WAIT_S = 30.0
@@ -136,7 +139,7 @@ async def toasts(platform: "Platform", person: int, place: int, within: float) -
 
 async def _from(diary: Diary, place: int, within: float) -> list[Json]:
     await diary.wait_beyond(place, min(within, LONGEST_WAIT_S))
-    return [_told(entry) for entry in diary.entries[place:]]
+    return [told(entry) for entry in diary.entries[place:]]
 
 
 async def transcript(platform: "Platform", place: int = 0, within: float = 0.0) -> list[Json]:
@@ -144,11 +147,12 @@ async def transcript(platform: "Platform", place: int = 0, within: float = 0.0) 
     return await _from(platform.diary, place, within)
 
 
-def _told(entry: Entry) -> Json:
+def told(entry: Entry) -> Json:
     return {
         "kind": entry.kind,
         "at": entry.at.isoformat(),
         "chat": entry.message.chat.label,
+        "person": entry.person,
         "who": entry.who,
         "from_bot": entry.from_bot,
         "detail": entry.detail,
@@ -157,22 +161,38 @@ def _told(entry: Entry) -> Json:
     }
 
 
-def cast(platform: "Platform") -> list[Json]:
-    """Return all chats, the groups first, each with those who can write in it."""
+def cast(platform: "Platform") -> Json:
+    """Return the people with an account, and the groups with everybody's standing; the bot's too."""
     groups = [group for group in platform.groups.values() if group.moved_to is None]
-    people_ = [user for user in platform.users.values() if not user.is_bot]
-    return [
-        {
-            "id": group.id,
-            "label": group.title,
-            "people": [_named(m.user) for m in group.present if not m.user.is_bot],
-        }
-        for group in groups
-    ] + [{"id": user.id, "label": user.name, "people": [_named(user)]} for user in people_]
+    people_ = [user for user in platform.users.values() if not user.is_bot and not user.deleted]
+    return {
+        "people": [
+            {"id": user.id, "name": user.name, "blocked": _bot_with(platform, user) == "kicked"}
+            for user in people_
+        ],
+        "groups": [
+            {
+                "id": group.id,
+                "label": group.title,
+                "members": {str(member.user.id): member.status for member in group.present},
+            }
+            for group in groups
+        ],
+        "bot": platform.bot.user.id,
+    }
 
 
-def _named(user: User) -> Json:
-    return {"id": user.id, "name": user.name}
+def _bot_with(platform: "Platform", user: User) -> Status:
+    return platform.private_chat(platform.bot, user).member(platform.bot.user).status
+
+
+def open_scene(platform: "Platform", title: str, point: str) -> None:
+    """Begin a part of what is played."""
+    platform.scenes.append(Scene(len(platform.diary.entries), title, point))
+
+
+def scenes(platform: "Platform") -> list[Json]:
+    return [asdict(scene) for scene in platform.scenes]
 
 
 def me(platform: "Platform") -> Json:
@@ -262,17 +282,70 @@ async def let_time_run(platform: "Platform", runs: bool) -> Json:
     return read_clock(platform)
 
 
+# behind the stage
+
+
+def _behind(platform: "Platform") -> "Backstage":
+    if platform.backstage is None:
+        raise NotPossible("There is nothing behind this stage: the bot isn't the room's own.")
+    return platform.backstage
+
+
+async def kill_bot(platform: "Platform") -> None:
+    await _behind(platform).kill()
+
+
+async def start_bot(platform: "Platform") -> None:
+    await _behind(platform).bot.start()
+
+
+def cut_network(platform: "Platform") -> None:
+    _behind(platform).cable.cut()
+
+
+async def mend_network(platform: "Platform") -> None:
+    await _behind(platform).cable.mend()
+
+
+def use_up_limits(platform: "Platform", seconds: float) -> None:
+    platform.rates.use_up(seconds)
+
+
+async def go_on(platform: "Platform", to: str) -> Json:
+    """Move the time by way of every moment that was set before `to`."""
+    await _behind(platform).go_on(datetime.fromisoformat(to))
+    return read_clock(platform)
+
+
+async def let_it_run(platform: "Platform", runs: bool) -> Json:
+    """Let the time run on, or stand still, where no day is played."""
+    _behind(platform).must_be_free()
+    return await let_time_run(platform, runs)
+
+
+def skip_day(platform: "Platform") -> None:
+    """End the day that is played, where it is."""
+    if skip := _behind(platform).skip:
+        skip()
+
+
 _PEOPLE: list[Callable[..., Any]] = [
-    people.add_person, people.add_group, people.say, people.send_other, people.send_file, people.change_text,
+    people.add_person, people.add_group, people.say, people.send_other, people.send_file, people.send_voice,
+    people.change_text,
     people.delete, people.pin,
     people.open_link, people.press, people.add_bot, people.remove_bot, people.promote, people.join, people.leave,
     people.remove, people.block, people.unblock, people.delete_account, people.upgrade_group,
 ]  # fmt: skip
 _WATCHING: list[Callable[..., Any]] = [
     message, messages, pinned, download, visible_messages, events, toasts, transcript, cast, me,
-    waiting_updates, complaints, set_privacy,
+    waiting_updates, complaints, set_privacy, open_scene, scenes,
 ]  # fmt: skip
 _TROUBLES: list[Callable[..., Any]] = [decline, lose, faults_pending, enforce_rates]
 _TIME: list[Callable[..., Any]] = [read_clock, follow_clock, unfollow_clock, travel, let_time_run]
+_BEHIND: list[Callable[..., Any]] = [
+    kill_bot, start_bot, cut_network, mend_network, use_up_limits, go_on, let_it_run, skip_day,
+]  # fmt: skip
 
-ACTS: dict[str, Callable[..., Any]] = {do.__name__: do for do in (*_PEOPLE, *_WATCHING, *_TROUBLES, *_TIME)}
+ACTS: dict[str, Callable[..., Any]] = {
+    do.__name__: do for do in (*_PEOPLE, *_WATCHING, *_TROUBLES, *_TIME, *_BEHIND)
+}

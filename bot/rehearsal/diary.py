@@ -14,10 +14,14 @@ EntryKind = Literal["message", "edit", "delete", "press", "toast", "reaction"]
 
 @dataclass(frozen=True, slots=True)
 class Entry:
-    """A happening. `content`: the message as it was then; `detail`: a pressed label, a toast, a reaction."""
+    """A happening. `content`: the message as it was then; `detail`: a pressed label, a toast, a reaction.
+
+    `person`: the user id of who did it, of a toast of who is shown it.
+    """
 
     kind: EntryKind
     at: datetime
+    person: int
     who: str
     from_bot: bool
     message: "Message"

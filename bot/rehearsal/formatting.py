@@ -25,7 +25,7 @@ _KINDS = {
 }  # fmt: skip
 _TAG_OF = {
     "bold": "b", "italic": "i", "underline": "u", "strikethrough": "s", "code": "code", "pre": "pre",
-    "spoiler": "tg-spoiler", "blockquote": "blockquote", "expandable_blockquote": "blockquote",
+    "spoiler": "tg-spoiler", "blockquote": "blockquote",
 }  # fmt: skip
 _PIECE = re.compile(r"<(?P<tag>[^>]*)(?P<end>>?)|&(?P<ref>#x[0-9a-fA-F]+|#[0-9]+|lt|gt|amp|quot);")
 _ATTRIBUTE = re.compile(r"""\s*([^\s=]+)(?:\s*=\s*("[^"]*"|'[^']*'|[^\s"'>]+))?""")
@@ -207,5 +207,7 @@ def to_html(text: str, entities: list[Entity]) -> str:
 def _marks(entity: Entity) -> tuple[str, str]:
     if entity["type"] == "text_link":
         return f'<a href="{escape(entity["url"])}">', "</a>"
+    if entity["type"] == "expandable_blockquote":
+        return "<blockquote expandable>", "</blockquote>"
     tag = _TAG_OF.get(entity["type"])
     return (f"<{tag}>", f"</{tag}>") if tag else ("", "")

@@ -3,7 +3,7 @@
 Details and results are plain JSON values, so that a test in another process can do the same (`stage.py`).
 """
 
-from base64 import b64decode
+from base64 import b64decode, b64encode
 from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
@@ -15,6 +15,7 @@ from bot.rehearsal.files import KINDS, Upload
 from bot.rehearsal.formatting import Formatted, commands_and_mentions, utf16_length
 from bot.rehearsal.hearing import change_status, tell_of_message
 from bot.rehearsal.keyboard import is_payload, start_payload
+from bot.rehearsal.looking import small_voice
 
 if TYPE_CHECKING:
     from bot.rehearsal.platform import Platform
@@ -108,6 +109,12 @@ def send_file(
         raise NotPossible(f"{user.name}'s app can't send that: {declined.description}") from declined
     replied = find_message(place, reply_to) if reply_to else None
     return _post(platform, place, user, replace(_plain(caption.strip()), media=media), replied).id
+
+
+def send_voice(platform: "Platform", person: int, chat: int) -> int:
+    """Send a short voice message, of which nothing is to be heard."""
+    content = b64encode(small_voice()).decode()
+    return send_file(platform, person, chat, "voice", "voice.ogg", content)
 
 
 def change_text(platform: "Platform", person: int, chat: int, message: int, text: str) -> None:

@@ -8,7 +8,8 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 from datetime import datetime
 from itertools import count
-from typing import Any
+from typing import TYPE_CHECKING, Any
+from uuid import uuid4
 
 from bot.rehearsal.chats import Chat, Content, Json, Kind, Member, Message, User
 from bot.rehearsal.clock import RehearsalClock
@@ -19,6 +20,9 @@ from bot.rehearsal.files import Files
 from bot.rehearsal.methods import METHODS
 from bot.rehearsal.rates import RateLimits
 from bot.rehearsal.updates import UpdateQueue
+
+if TYPE_CHECKING:
+    from bot.rehearsal.backstage import Backstage
 
 TOKEN = "7000000001:rehearsal-needs-no-secret"  # noqa: S105 - opens nothing but the stand-in
 USERNAME = "bellwether_bot"
@@ -62,8 +66,18 @@ class Query:
     asked: datetime
 
 
+@dataclass(frozen=True, slots=True)
+class Scene:
+    """A part of what is played: it begins at `place` in the diary. `point`: what there is to see in it."""
+
+    place: int
+    title: str
+    point: str
+
+
 class Platform:
     def __init__(self, clock: RehearsalClock | None = None) -> None:
+        self.id = uuid4().hex
         self.clock = clock or RehearsalClock()
         self.users: dict[int, User] = {}
         self.groups: dict[int, Chat] = {}
@@ -75,6 +89,8 @@ class Platform:
         self.rates = RateLimits(self.clock)
         self.complaints: list[str] = []
         self.on_call: list[Callable[[Call], None]] = []
+        self.scenes: list[Scene] = []
+        self.backstage: Backstage | None = None
         self._private: dict[tuple[int, int], Chat] = {}
         self._user_ids = count(_FIRST_USER_ID)
         self._group_ids = count(_FIRST_GROUP_ID, -1)
@@ -152,10 +168,17 @@ class Platform:
         return message
 
     def note(
-        self, kind: EntryKind, who: User, message: Message, detail: str = "", url: str | None = None
+        self,
+        kind: EntryKind,
+        who: User,
+        message: Message,
+        detail: str = "",
+        url: str | None = None,
+        shown_to: User | None = None,
     ) -> None:
         """Write down what happened, for those who watch."""
-        entry = Entry(kind, self.clock.now(), who.name, who.is_bot, message, message.content, detail, url)
+        person, now = (shown_to or who).id, self.clock.now()
+        entry = Entry(kind, now, person, who.name, who.is_bot, message, message.content, detail, url)
         self.diary.add(entry)
         message.chat.diary.add(entry)
 
@@ -166,7 +189,7 @@ class Platform:
 
     def toast(self, query: Query, text: str, url: str | None) -> None:
         """Show the presser the answer to their press."""
-        self.note("toast", query.bot.user, query.message, text, url)
+        self.note("toast", query.bot.user, query.message, text, url, shown_to=query.presser)
         query.presser.diary.add(self.diary.entries[-1])
 
     def upgrade(self, group: Chat) -> Chat:

@@ -90,6 +90,7 @@ class Happening:
     kind: str
     at: datetime
     chat: str
+    person: int
     who: str
     from_bot: bool
     detail: str

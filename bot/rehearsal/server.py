@@ -24,7 +24,7 @@ from bot.rehearsal.chats import Json
 from bot.rehearsal.downloads import FILE_PREFIX, download
 from bot.rehearsal.errors import AnswerLost, Declined, NotPossible
 from bot.rehearsal.platform import Platform
-from bot.rehearsal.room import ROUTES
+from bot.rehearsal.room import routes
 from bot.rehearsal.stage import ACTS_PREFIX
 from bot.rehearsal.wire import read_params
 
@@ -125,7 +125,7 @@ def _acts_app(platform: Platform) -> ASGIApp:
             return JSONResponse({"refusal": str(refusal)}, status_code=409)
         return JSONResponse({"result": result})
 
-    return Starlette(routes=[Route(f"{ACTS_PREFIX}/{{act}}", do, methods=["POST"]), *ROUTES])
+    return Starlette(routes=[Route(f"{ACTS_PREFIX}/{{act}}", do, methods=["POST"]), *routes(platform)])
 
 
 class _Server(uvicorn.Server):

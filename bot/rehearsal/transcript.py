@@ -1,6 +1,7 @@
 """The record of a rehearsal as a chat to read: who writes where, one conversation after the other."""
 
 import textwrap
+from collections.abc import Iterable
 from datetime import tzinfo
 
 from bot.rehearsal.seen import Happening, SeenMessage
@@ -14,11 +15,13 @@ class Transcript:
     """Writes one happening after the other, on the clock of `zone`.
 
     Left out is what no reader misses: empty answers to presses, and messages that only lost their buttons. What was
-    said word for word before is cut to its beginning, and stands behind the answer if it is a question.
+    said word for word before is cut to its beginning, and stands behind the answer if it is a question. What the bot
+    says     at length ends after `most_lines`; None: it never does.
     """
 
-    def __init__(self, zone: tzinfo) -> None:
+    def __init__(self, zone: tzinfo, most_lines: int | None = None) -> None:
         self._zone = zone
+        self._most_lines = most_lines
         self._place = ""
         self._told: set[str] = set()
         self._asked_again: dict[str, str] = {}
@@ -71,7 +74,14 @@ class Transcript:
             return self._again(happening, _beginning(words))
         self._told.add(known)
         buttons = [f"[{'] ['.join(one.label for one in row)}]" for row in happening.message.buttons]
-        return self._line(happening.who, "\n".join([_with_file(happening.message, words), *buttons]))
+        lines = self._line(happening.who, _with_file(happening.message, words))
+        return self._cut(lines) + [f"{'':<{_NAME}}{line}" for line in self._wrapped(buttons)]
+
+    def _cut(self, lines: list[str]) -> list[str]:
+        most = self._most_lines
+        if most is None or len(lines) <= most + 1:
+            return lines
+        return [*lines[:most], f"{'':<{_NAME}}… and {len(lines) - most} lines more"]
 
     def _again(self, happening: Happening, beginning: str) -> list[str]:
         if "?" in happening.text:
@@ -87,12 +97,16 @@ class Transcript:
     @staticmethod
     def _line(who: str, words: str) -> list[str]:
         """Words beside the name of who says them, wrapped."""
+        first, *rest = Transcript._wrapped(words.split("\n"))
+        return [f"{who:<{_NAME}}{first}".rstrip(), *(f"{'':<{_NAME}}{line}".rstrip() for line in rest)]
+
+    @staticmethod
+    def _wrapped(words: Iterable[str]) -> list[str]:
         lines: list[str] = []
-        for line in words.split("\n"):
+        for line in words:
             hanging = "  " if line.startswith(("• ", "[")) else ""
             lines += textwrap.wrap(line, WIDTH - _NAME, subsequent_indent=hanging) or [""]
-        first, *rest = lines
-        return [f"{who:<{_NAME}}{first}".rstrip(), *(f"{'':<{_NAME}}{line}".rstrip() for line in rest)]
+        return lines
 
 
 def _beginning(words: str) -> str:

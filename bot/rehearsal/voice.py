@@ -12,7 +12,7 @@ from bot.rehearsal.errors import NotPossible
 from bot.rehearsal.listening import PATIENCE_S, Thread
 from bot.rehearsal.looking import small_picture, small_voice
 from bot.rehearsal.places import Group, Place
-from bot.rehearsal.platform import Platform
+from bot.rehearsal.platform import Platform, Scene
 from bot.rehearsal.seen import Button, Happening, SeenMessage, Toast, find_button
 from bot.rehearsal.stage import LocalStage, Stage
 from bot.rehearsal.troubles import Troubles
@@ -265,6 +265,10 @@ class Room:
     async def transcript(self, since: int = 0) -> list[Happening]:
         """Return everything that happened, in order, from the `since`-th happening on."""
         return [Happening.of(told) for told in await self.stage.do("transcript", place=since)]
+
+    async def scenes(self) -> list[Scene]:
+        """Return the scenes that have begun, in order."""
+        return [Scene(**told) for told in await self.stage.do("scenes")]
 
     async def waiting_updates(self) -> int:
         """Return how many updates the bot has not confirmed yet."""

@@ -159,6 +159,10 @@ class Company:
         """Go on at that time."""
         await self.room.travels_to(moment)
 
+    async def opens(self, title: str, point: str) -> None:
+        """Begin another scene."""
+        await self.room.stage.do("open_scene", title=title, point=point)
+
     async def group_hears(self, fragment: str) -> SeenMessage:
         return await self.group.hears(fragment, PATIENT_S)
 

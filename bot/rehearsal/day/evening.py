@@ -2,24 +2,14 @@
 
 from bot.rehearsal.day.cast import CAL, FINN, HARALD, ILSE, JONAS, NOOR, TOVE, Company
 from bot.rehearsal.day.hours import today
+from bot.rehearsal.day.scene import Scene
 
 
-async def evening(company: Company) -> None:
-    await company.at(today("16:30"))
+async def reminded(company: Company) -> None:
     await company[CAL].hears("starts in")
     await company.at(today("17:30"))
     for role in (TOVE, NOOR):
         await company[role].hears("starts in")
-    await company.at(today("19:15"))
-    await tells_of_class(company)
-    await scores(company)
-    await company.at(today("19:50"))
-    await last_look(company)
-    await company.at(today("20:00"))
-    await company.coach.hears("Your evening with Harbour crew")
-    await company.at(today("22:30"))
-    await company[ILSE].scores("4 rounds + 6", effort=8, hurt="Sore muscles")
-    await company.group_hears("Ilse")
 
 
 async def tells_of_class(company: Company) -> None:
@@ -61,3 +51,42 @@ async def last_look(company: Company) -> None:
     changed = next(label for label in scores.labels if label.startswith("Finn"))
     card = await coach.taps(changed, "Typed", scores)
     await coach.taps("Checked", "checked by Marit", card)
+
+
+async def the_digest(company: Company) -> None:
+    await company.coach.hears("Your evening with Harbour crew")
+
+
+async def a_late_score(company: Company) -> None:
+    await company[ILSE].scores("4 rounds + 6", effort=8, hurt="Sore muscles")
+    await company.group_hears("Ilse")
+
+
+EVENING = (
+    Scene(
+        today("16:30"),
+        "Reminded before class",
+        "Two hours ahead for Cal, one for the others, as they asked.",
+        reminded,
+    ),
+    Scene(today("19:15"), "Were you there?", "One tap each after the class.", tells_of_class),
+    Scene(
+        today("19:22"),
+        "The scores come in",
+        "Each in their own words; Finn mistypes, and edits his message.",
+        scores,
+    ),
+    Scene(
+        today("19:50"),
+        "Marit's last look",
+        "She enters a score for somebody, and checks one that was changed.",
+        last_look,
+    ),
+    Scene(
+        today("20:00"),
+        "Marit's evening digest",
+        "Who trained, who hasn't reported, who needs her.",
+        the_digest,
+    ),
+    Scene(today("22:30"), "Ilse's first score", "However late, the board takes it.", a_late_score),
+)

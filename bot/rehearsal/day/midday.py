@@ -2,6 +2,7 @@
 
 from bot.rehearsal.day.cast import CAL, EDDA, ILSE, MARIT, NOOR, TOVE, Company
 from bot.rehearsal.day.hours import today
+from bot.rehearsal.day.scene import Scene
 
 TOMORROW = """Thursday, slow and strong
 5 x 5 deadlifts @ 32/24 kg, rest 2 min
@@ -9,21 +10,6 @@ TOMORROW = """Thursday, slow and strong
 8 single-arm overhead presses a side @ 16/10 kg
 8 single-arm rows a side @ 16/10 kg
 200 m run"""
-
-
-async def midday(company: Company) -> None:
-    await company.at(today("11:30"))
-    await a_picture_and_a_sore_wrist(company)
-    await company.at(today("12:30"))
-    await in_pounds(company)
-    await company.at(today("13:15"))
-    await joins_mid_week(company)
-    await company.at(today("14:00"))
-    await short_of_time(company)
-    await company.at(today("14:30"))
-    await comes_to_class(company)
-    await company.at(today("15:30"))
-    await plans_tomorrow(company)
 
 
 async def a_picture_and_a_sore_wrist(company: Company) -> None:
@@ -82,3 +68,38 @@ async def plans_tomorrow(company: Company) -> None:
     noor = await coach.taps("Noor", "Noor, as I'd do it", left)
     await coach.taps("OK", "→ OK", noor)
     await coach.says("post it tomorrow at 6", "Thursday at 06:00")
+
+
+MIDDAY = (
+    Scene(
+        today("11:30"),
+        "Edda's wrist hurts",
+        "A score under a picture; what hurts is spared from now on.",
+        a_picture_and_a_sore_wrist,
+    ),
+    Scene(
+        today("12:30"),
+        "Cal is in New York, in pounds",
+        "The same session on another clock, in other units.",
+        in_pounds,
+    ),
+    Scene(
+        today("13:15"),
+        "Ilse joins at noon",
+        "From coming into the group to a version of her own.",
+        joins_mid_week,
+    ),
+    Scene(today("14:00"), "Noor has ten minutes", "The same session, shorter.", short_of_time),
+    Scene(
+        today("14:30"),
+        "Who comes to class",
+        "A tap says so; each is reminded on their own clock.",
+        comes_to_class,
+    ),
+    Scene(
+        today("15:30"),
+        "Marit plans tomorrow",
+        "She sees how it lands on her people before it is posted, and has the last word.",
+        plans_tomorrow,
+    ),
+)

@@ -2,25 +2,33 @@
 
 from bot.rehearsal.day.cast import BO, EDDA, FINN, HARALD, JONAS, LENE, NOOR, RUTH, TAM, TOVE, Company
 from bot.rehearsal.day.hours import today
+from bot.rehearsal.day.scene import Scene
 
 
-async def morning(company: Company) -> None:
-    await company.at(today("06:00"))
+async def as_written(company: Company) -> None:
     await company.group_hears("Tap for your own version")
-    for clock, role in (("06:20", BO), ("06:45", TOVE), ("07:05", RUTH), ("07:20", HARALD), ("07:40", EDDA)):
-        await company.at(today(clock))
-        await company[role].gets_version()
-    await company.at(today("07:55"))
-    await the_coachs_ok_first(company)
-    await company.at(today("08:10"))
-    await one_dumbbell_for_two(company)
-    await company.at(today("09:00"))
-    await strong_and_bored(company)
-    await company.at(today("09:40"))
+    await company.at(today("06:20"))
+    await company[BO].gets_version()
+
+
+async def no_jumping(company: Company) -> None:
+    await company[TOVE].gets_version()
+
+
+async def screened(company: Company) -> None:
+    """One is sent to a doctor first, one gets a gentle day."""
+    await company[RUTH].gets_version()
+    await company.at(today("07:20"))
+    await company[HARALD].gets_version()
+
+
+async def two_odd_dumbbells(company: Company) -> None:
+    await company[EDDA].gets_version()
+
+
+async def first_score(company: Company) -> None:
     await company[BO].scores("6 rounds and 12", effort=7)
     await company.group_hears("Scoreboard")
-    await company.at(today("10:15"))
-    await never_taps(company)
 
 
 async def the_coachs_ok_first(company: Company) -> None:
@@ -57,3 +65,56 @@ async def never_taps(company: Company) -> None:
     await company[TAM].gets_version()
     await company[TAM].scores("5 rounds", effort=6)
     await company.group_hears("Tam")
+
+
+MORNING = (
+    Scene(
+        today("06:00"),
+        "Bo does it as written",
+        "The first time it asks only what this session needs.",
+        as_written,
+    ),
+    Scene(
+        today("06:45"),
+        "Tove doesn't jump",
+        "A 12 kg kettlebell, a chair, and no jumping: every change has its reason.",
+        no_jumping,
+    ),
+    Scene(
+        today("07:05"),
+        "Ruth and Harald answer a safety question with yes",
+        "Bellwether stops or goes easy, and sends Ruth to her doctor.",
+        screened,
+    ),
+    Scene(
+        today("07:40"),
+        "Edda has a 2 and a 20 kg dumbbell",
+        "Too light or too heavy: it finds another way.",
+        two_odd_dumbbells,
+    ),
+    Scene(
+        today("07:55"),
+        "Lene is pregnant: the coach looks first",
+        "Nothing goes out to her before Marit said OK.",
+        the_coachs_ok_first,
+    ),
+    Scene(
+        today("08:10"),
+        "One dumbbell for two",
+        "Noor and Finn share it: their versions take turns.",
+        one_dumbbell_for_two,
+    ),
+    Scene(today("09:00"), "Jonas finds it a bit boring", "A line made harder, at a tap.", strong_and_bored),
+    Scene(
+        today("09:40"),
+        "The first score",
+        "Said as one would say it; the scoreboard stands in the group.",
+        first_score,
+    ),
+    Scene(
+        today("10:15"),
+        "Tam never taps",
+        "He replies to the post; nothing of him is kept before his yes.",
+        never_taps,
+    ),
+)

@@ -2,20 +2,11 @@
 
 from bot.rehearsal.day.cast import BO, EDDA, LENE, RUTH, Company
 from bot.rehearsal.day.hours import tomorrow
+from bot.rehearsal.day.scene import Scene
 
 
-async def next_morning(company: Company) -> None:
-    await company.at(tomorrow("06:00"))
+async def posted_by_itself(company: Company) -> None:
     await company.group_hears("Thursday, slow and strong")
-    await company.at(tomorrow("06:30"))
-    await as_marit_chose(company)
-    await company.at(tomorrow("06:40"))
-    await company[EDDA].gets_version()
-    await company.at(tomorrow("07:10"))
-    await cleared(company)
-    await company.at(tomorrow("07:30"))
-    await company[BO].gets_version()
-    await company.chats(BO, "No questions this time, just my session. See you on the board!")
 
 
 async def as_marit_chose(company: Company) -> None:
@@ -29,3 +20,36 @@ async def cleared(company: Company) -> None:
     ruth = company[RUTH]
     await ruth.person.presses("My doctor has cleared me")
     await ruth.answers(("Your version",))
+
+
+async def wrist_spared(company: Company) -> None:
+    await company[EDDA].gets_version()
+
+
+async def no_questions(company: Company) -> None:
+    await company[BO].gets_version()
+    await company.chats(BO, "No questions this time, just my session. See you on the board!")
+
+
+NEXT_MORNING = (
+    Scene(
+        tomorrow("06:00"),
+        "Thursday is posted by itself",
+        "At the minute that Marit asked for.",
+        posted_by_itself,
+    ),
+    Scene(
+        tomorrow("06:30"),
+        "Lene gets what Marit chose",
+        "Looked at yesterday, so nobody waits.",
+        as_marit_chose,
+    ),
+    Scene(tomorrow("06:40"), "Edda's wrist is spared", "Nothing to tell again.", wrist_spared),
+    Scene(
+        tomorrow("07:10"),
+        "Ruth's doctor has cleared her",
+        "She is asked what was left open, and starts gently.",
+        cleared,
+    ),
+    Scene(tomorrow("07:30"), "Bo, a day later", "One tap, no questions.", no_questions),
+)

@@ -2,6 +2,7 @@
 
 from bot.rehearsal.day.cast import BO, MARIT, Company
 from bot.rehearsal.day.hours import eve
+from bot.rehearsal.day.scene import Scene
 
 SESSION = """Wednesday on the quay
 Warm-up
@@ -15,15 +16,6 @@ AMRAP 12
 12 goblet squats @ 16/12 kg
 8 burpees
 200 m run"""
-
-
-async def night_before(company: Company) -> None:
-    await company.at(eve("19:30"))
-    await sets_up(company)
-    await company.at(eve("19:40"))
-    await plans_a_class(company)
-    await company.at(eve("20:10"))
-    await writes_the_session(company)
 
 
 async def sets_up(company: Company) -> None:
@@ -53,3 +45,20 @@ async def writes_the_session(company: Company) -> None:
     draft = await coach.hears("in 12 min")
     later = next(label for label in draft.labels if label.endswith("06:00"))
     await coach.taps(later, "I'll post it to Harbour crew", draft)
+
+
+NIGHT_BEFORE = (
+    Scene(eve("19:30"), "Marit adds Bellwether to her group", "Two answers, and it is set up.", sets_up),
+    Scene(
+        eve("19:40"),
+        "A class, in her own words",
+        "She sees how it was read before anybody else does.",
+        plans_a_class,
+    ),
+    Scene(
+        eve("20:10"),
+        "The session, as she'd write it on a board",
+        "A slip is put right by editing the message; it goes out in the morning.",
+        writes_the_session,
+    ),
+)

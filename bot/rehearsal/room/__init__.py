@@ -1,34 +1,79 @@
-"""The rehearsal room as a plain page: all chats of the stand-in, live, with everything one needs beside it."""
+"""The rehearsal room as a page: what one person sees of the stand-in, live, with everything one needs beside it.
+
+`/` is the page, `/room/NAME` its parts, `/room/file/ID` what people sent, `/room/feed` what happens, as server-sent
+events (WHATWG HTML, 9.2).
+"""
 
 from importlib.resources import files
+from typing import TYPE_CHECKING
+from urllib.parse import quote
 
 from starlette.requests import Request
-from starlette.responses import Response
+from starlette.responses import Response, StreamingResponse
 from starlette.routing import Route
 
+from bot.rehearsal.room.feed import feed
+
+if TYPE_CHECKING:
+    from bot.rehearsal.platform import Platform
+
 _KINDS = {"html": "text/html", "css": "text/css", "js": "text/javascript"}
-_NAMES = ("page.html", "room.css", "room.js", "drawing.js", "clock.js")
+_PARTS = frozenset(one.name for one in files(__package__).iterdir() if one.name.endswith((".js", ".css")))
 # Nothing from elsewhere: it works without a network, and words that people write can't make it fetch anything.
-_ONLY_FROM_HERE = {"content-security-policy": "default-src 'self'", "cache-control": "no-store"}
+_ONLY_FROM_HERE = {
+    "content-security-policy": (
+        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; media-src 'self'; "
+        "connect-src 'self'; form-action 'none'; base-uri 'none'; frame-ancestors 'none'"
+    ),
+    "cache-control": "no-store",
+    "referrer-policy": "no-referrer",
+    "x-content-type-options": "nosniff",
+}
+# What a page may show of a file that somebody sent; all else is saved and never opened here.
+_SHOWN = {"png": "image/png", "jpg": "image/jpeg", "jpeg": "image/jpeg", "ogg": "audio/ogg"}
 
 
 async def _page(_: Request) -> Response:
-    return _file("page.html")
+    return _part("page.html")
 
 
-async def _part(request: Request) -> Response:
+async def _named(request: Request) -> Response:
     name = request.path_params["name"]
-    return _file(name) if name in _NAMES else Response("Not Found", 404)
+    return _part(name) if name in _PARTS else Response("Not Found", 404)
 
 
 async def _no_icon(_: Request) -> Response:
     return Response(status_code=204)
 
 
-def _file(name: str) -> Response:
+def _part(name: str) -> Response:
     content = files(__package__).joinpath(name).read_bytes()
     kind = _KINDS[name.rpartition(".")[2]]
     return Response(content, media_type=f"{kind}; charset=utf-8", headers=_ONLY_FROM_HERE)
 
 
-ROUTES = (Route("/", _page), Route("/room/{name}", _part), Route("/favicon.ico", _no_icon))
+def routes(platform: "Platform") -> tuple[Route, ...]:
+    async def file(request: Request) -> Response:
+        found = platform.files.find(request.path_params["id"])
+        if found is None:
+            return Response("Not Found", 404)
+        kind = _SHOWN.get(found.name.lower().rpartition(".")[2])
+        how = "inline" if kind else f"attachment; filename*=UTF-8''{quote(found.name)}"
+        headers = _ONLY_FROM_HERE | {"content-disposition": how}
+        return Response(found.content, media_type=kind or "application/octet-stream", headers=headers)
+
+    async def happenings(request: Request) -> Response:
+        known = request.headers.get("last-event-id") or request.query_params.get("place", "0")
+        if not known.isdecimal():
+            return Response("a place is a number", 400)
+        return StreamingResponse(
+            feed(platform, int(known)), media_type="text/event-stream", headers=_ONLY_FROM_HERE
+        )
+
+    return (
+        Route("/", _page),
+        Route("/room/feed", happenings),
+        Route("/room/file/{id}", file),
+        Route("/room/{name}", _named),
+        Route("/favicon.ico", _no_icon),
+    )

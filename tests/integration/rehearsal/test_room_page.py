@@ -1,10 +1,15 @@
 """The room in a browser, as far as a browser's requests can tell."""
 
-import asyncio
+import json
 import re
+from pathlib import Path
 
 import httpx
 import pytest_asyncio
+
+import bot.rehearsal.room
+
+PARTS = [one for one in Path(bot.rehearsal.room.__file__).parent.iterdir() if one.suffix in (".js", ".css")]
 
 
 @pytest_asyncio.fixture
@@ -23,48 +28,102 @@ async def test_the_page_brings_all_it_needs_and_nothing_from_elsewhere(browser):
     page = await browser.get("/")
     assert page.status_code == 200
     assert page.headers["content-type"].startswith("text/html")
-    assert page.headers["content-security-policy"] == "default-src 'self'"
-    parts = re.findall(r'(?:src|href)="([^"]+)"', page.text)
-    assert set(parts) == {"/room/room.css", "/room/room.js"}
-    bodies = [page.text]
-    for part in (*parts, "/room/drawing.js", "/room/clock.js"):
+    assert page.headers["content-security-policy"].startswith("default-src 'none'; script-src 'self';")
+    bodies = {"/": page.text}
+    wanted = set(re.findall(r'(?:src|href)="(/[^"]+)"', page.text))
+    while wanted:
+        part = wanted.pop()
         answer = await browser.get(part)
         assert answer.status_code == 200, part
-        bodies.append(answer.text)
-    assert not re.search(r"https?://|innerHTML", "".join(bodies))
+        bodies[part] = answer.text
+        wanted |= {f"/room/{name}" for name in re.findall(r'from "\./(\w+\.js)"', answer.text)} - set(bodies)
+    assert {f"/room/{one.name}" for one in PARTS} == set(bodies) - {"/"}
+    for part, body in bodies.items():
+        assert not re.search(r"https?://(?!t\.me/)|innerHTML|style=", body), part
 
 
 async def test_only_the_pages_own_parts_are_served(browser):
-    for path in ("/room/__init__.py", "/room/..%2facts.py", "/nothing"):
+    for path in ("/room/__init__.py", "/room/feed.py", "/room/..%2facts.py", "/nothing"):
         assert (await browser.get(path)).status_code == 404
 
 
 async def test_every_act_that_the_page_does_is_one(browser):
-    script = (await browser.get("/room/room.js")).text
-    for name in set(re.findall(r'act\("(\w+)"', script)):
+    scripts = "".join(one.read_text() for one in PARTS if one.suffix == ".js")
+    acts = set(re.findall(r'\bact\("(\w+)"', scripts))
+    acts |= set(re.findall(r'\b(?:doing|does)\(.*?, "([a-z_]+)", ', scripts))
+    assert len(acts) > 15
+    for name in acts:
         answer = await browser.post(f"/rehearsal/{name}", json={})
         assert "no such act" not in answer.text, name
 
 
-async def test_it_shows_who_can_write_where(browser, room):
+async def test_it_knows_everybody_and_their_standing(browser, room):
     coach, ilse = await room.person("Marit"), await room.person("Ilse")
     group = await room.group("Harbour crew", admins=[coach], members=[ilse])
-    marit, other = {"id": coach.id, "name": "Marit"}, {"id": ilse.id, "name": "Ilse"}
-    assert await act(browser, "cast") == [
-        {"id": group.id, "label": "Harbour crew", "people": [marit, other]},
-        {"id": coach.id, "label": "Marit", "people": [marit]},
-        {"id": ilse.id, "label": "Ilse", "people": [other]},
+    await ilse.says("hello")
+    await ilse.blocks_bot()
+    cast = await act(browser, "cast")
+    assert cast["people"] == [
+        {"id": coach.id, "name": "Marit", "blocked": False},
+        {"id": ilse.id, "name": "Ilse", "blocked": True},
+    ]
+    assert cast["groups"] == [
+        {
+            "id": group.id,
+            "label": "Harbour crew",
+            "members": {str(coach.id): "creator", str(ilse.id): "member"},
+        }
     ]
 
 
-async def test_it_hears_at_once_of_what_happens(browser, room):
+async def test_the_feed_tells_at_once_and_goes_on_where_it_broke_off(browser, room):
     ilse = await room.person("Ilse")
-    waiting = asyncio.create_task(act(browser, "transcript", place=0, within=10))
-    await asyncio.sleep(0.05)
-    await act(browser, "say", person=ilse.id, chat=ilse.id, text="hello", reply_to=None)
-    [happening] = await waiting
-    assert (happening["kind"], happening["message"]["text"]) == ("message", "hello")
-    assert await act(browser, "transcript", place=1, within=0) == []
+    await ilse.says("hello")
+    async with browser.stream("GET", "/room/feed") as answer:
+        assert answer.headers["content-type"].startswith("text/event-stream")
+        events = told(answer)
+        assert {name for name, _, _ in [await anext(events) for _ in range(4)]} == {
+            "room", "cast", "clock", "scenes",
+        }  # fmt: skip
+        name, place, happened = await anext(events)
+        assert (name, place, [one["message"]["text"] for one in happened]) == ("happened", "1", ["hello"])
+        await ilse.says("again")
+        name, place, happened = await anext(events)
+        assert (place, happened[0]["person"]) == ("2", ilse.id)
+    async with browser.stream("GET", "/room/feed", headers={"last-event-id": "2"}) as answer:
+        events = told(answer)
+        for _ in range(4):
+            await anext(events)
+        await ilse.says("third")
+        assert [one["message"]["text"] for one in (await anext(events))[2]] == ["third"]
+
+
+async def told(answer):
+    """The events of a feed: name, id, document."""
+    event = {}
+    async for line in answer.aiter_lines():
+        if line:
+            field, _, value = line.partition(": ")
+            event[field] = value
+        else:
+            yield event["event"], event.get("id"), json.loads(event["data"])
+            event = {}
+
+
+async def test_a_file_that_somebody_sent_is_shown_or_saved_by_its_kind(browser, room):
+    ilse = await room.person("Ilse")
+    photo, voice = await ilse.sends_photo(), await ilse.sends_voice()
+    page = await ilse.sends_file("evil.html", b"<script>alert(1)</script>")
+    for message, kind, how in (
+        (photo, "image/png", "inline"),
+        (voice, "audio/ogg", "inline"),
+        (page, "application/octet-stream", "attachment"),
+    ):
+        answer = await browser.get(f"/room/file/{message.file.id}")
+        assert answer.headers["content-type"] == kind
+        assert answer.headers["content-disposition"].startswith(how)
+        assert answer.headers["x-content-type-options"] == "nosniff"
+    assert (await browser.get("/room/file/none")).status_code == 404
 
 
 async def test_a_page_of_another_address_can_not_act_unasked(browser):

@@ -2,7 +2,9 @@
 
 from telegram import InlineKeyboardButton, InlineKeyboardMarkup
 
+from bot.rehearsal.day import STORY
 from bot.rehearsal.day.hours import OSLO
+from bot.rehearsal.story import Story, contents
 from bot.rehearsal.transcript import Transcript
 
 QUESTION = "Have you lately had any of these: pain or pressure in the chest, or unusual breathlessness?"
@@ -70,3 +72,39 @@ async def test_what_is_no_text_is_told_in_words(room):
         "Ilse        changes that to: 7+2",
         "Ilse        leaves the group",
     ]
+
+
+async def test_what_the_bot_says_at_length_ends_early_unless_all_is_wanted(bot, room):
+    ilse = await room.person("Ilse")
+    await ilse.says("\n".join(f"line {number}" for number in range(9)))
+    await bot.send_message(ilse.id, "\n".join(f"row {number}" for number in range(9)), reply_markup=BUTTONS)
+    happened = await room.transcript()
+    short, whole = Transcript(OSLO, most_lines=3), Transcript(OSLO)
+    told = [line.strip() for happening in happened for line in short.lines_of(happening)]
+    assert told[-5:] == ["Bellwether  row 0", "row 1", "row 2", "… and 6 lines more", "[Yes] [No]"]
+    assert sum("line" in line for line in told[:-5]) == 9, "what people write stands whole"
+    assert any("row 8" in line for happening in happened for line in whole.lines_of(happening))
+
+
+async def test_each_scene_has_its_heading_before_what_happens_in_it(bot, room):
+    ilse = await room.person("Ilse")
+    story = Story(Transcript(OSLO))
+    for title in ("First", "Second"):
+        await room.stage.do("open_scene", title=title, point=f"what there is in the {title.lower()}")
+        await ilse.says(title)
+    lines = story.lines_of(await room.transcript(), await room.scenes())
+    heads = [place for place, line in enumerate(lines) if "═" in line]
+    assert [lines[place].rstrip("═ ") for place in heads] == ["1. First", "2. Second"]
+    assert lines[heads[1] + 1].strip() == "what there is in the second"
+    assert "Ilse        Second" in lines[heads[1] :]
+
+
+def test_the_contents_list_every_scene_of_the_day_at_its_time():
+    lines = contents(STORY, OSLO)
+    assert sum(":" in line for line in lines) >= len(STORY)
+    assert [line for line in lines if line and not line.startswith(" ")] == [
+        "Tuesday",
+        "Wednesday",
+        "Thursday",
+    ]
+    assert all(scene.title in "\n".join(lines) for scene in STORY)

@@ -1,0 +1,88 @@
+// Behind the stage: the time from one moment to the next, and what can go wrong, with what was saved.
+import { act } from "./acting.js";
+import { key, make, redraw } from "./dom.js";
+import { near, nextMorning, now, runs } from "./when.js";
+import { world } from "./world.js";
+
+const LIMITS_S = 30;
+let busy = false;
+
+export function drawLevers(container, drawAgain) {
+  const { backstage } = world;
+  if (!backstage) return redraw(container, make("p", {}, "Here the bot is no process of the room's own, so its time and troubles are in other hands."));
+  const doing = (label, name, details, more = {}) => {
+    const button = key(label, async () => {
+      busy = true;
+      drawAgain();
+      await act(name, details());
+      busy = false;
+      drawAgain();
+    }, more);
+    button.dataset.key = `lever ${name} ${more.part ?? ""}`;
+    button.setAttribute("aria-disabled", String(busy));
+    return button;
+  };
+  return redraw(container, time(backstage, doing), bot(backstage, doing), network(backstage, doing), limits(backstage, doing), saved(backstage));
+}
+
+function part(title, words, ...children) {
+  return make("section", { className: "lever" }, make("h2", {}, title), make("p", {}, words), make("div", { className: "row" }, ...children.filter(Boolean)));
+}
+
+function time(backstage, doing) {
+  if (backstage.playing) {
+    return part("Time", "The day plays and moves the time itself.", doing("Skip the rest", "skip_day", () => ({})));
+  }
+  const next = backstage.waits?.ahead.find((one) => Date.parse(one.at) > now());
+  const words = busy ? "On its way, from one moment to the next." : runs() ? "It goes on by itself, as on your wall." : "It stands still, and so does every wait.";
+  return part("Time", words,
+    next ? doing(`On to ${near(next.at)}: ${next.what}`, "go_on", () => ({ to: next.at }), { part: "next" }) : null,
+    doing(`On to ${near(nextMorning())}`, "go_on", () => ({ to: new Date(nextMorning()).toISOString() }), { part: "morning" }),
+    doing("An hour on", "go_on", () => ({ to: new Date(now() + 3_600_000).toISOString() }), { part: "hour" }),
+    doing(runs() ? "Stop it" : "Let it run", "let_it_run", () => ({ runs: !runs() })));
+}
+
+function bot({ bot: state }, doing) {
+  const words = { up: "Bellwether runs.", starting: "Bellwether starts; that takes some seconds.", down: "Bellwether is down. Write to it all the same, and start it again." }[state];
+  return part("The bot", words, state === "down"
+    ? doing("Start it again", "start_bot", () => ({}), { part: "bot" })
+    : doing("Kill it", "kill_bot", () => ({}), { part: "bot" }));
+}
+
+function network({ network: whole }, doing) {
+  return part("The network", whole ? "It holds." : "It is cut: nothing gets to the bot or away from it.", whole
+    ? doing("Cut it", "cut_network", () => ({}), { part: "network" })
+    : doing("Mend it", "mend_network", () => ({}), { part: "network" }));
+}
+
+function limits({ limits_until: until }, doing) {
+  return part("Sending limits", until ? `Used up until ${near(until)}: the platform takes nothing.` : "There is room.",
+    doing(`Use them up for ${LIMITS_S} seconds`, "use_up_limits", () => ({ seconds: LIMITS_S })));
+}
+
+function saved(backstage) {
+  const { waits } = backstage;
+  if (!waits) return part("On its disk", "Nothing yet.");
+  const { kept, updates, letters, ahead } = waits;
+  const lines = [
+    `Kept: ${kept.people} people, ${kept.sessions} sessions, ${kept.scores} scores.`,
+    backstage.unheard ? `With the platform, until it is fetched: ${backstage.unheard}.` : null,
+    `Heard and not yet handled: ${updates}.${updates ? because(backstage, "bot") : ""}`,
+    `Written and not yet sent: ${letters}.${letters ? because(backstage, "limits_until") : ""}`,
+  ].filter(Boolean);
+  const section = make("section", { className: "lever" }, make("h2", {}, "On its disk, up or down"),
+    make("ul", { className: "saved" }, ...lines.map((line) => make("li", {}, line))));
+  if (!ahead.length) return section;
+  const details = make("details", {}, make("summary", {}, `Ahead: ${near(ahead[0].at)}, ${ahead[0].what}`),
+    make("ul", { className: "saved" }, ...ahead.map((one) => make("li", {}, `${near(one.at)}: ${one.what}`))));
+  details.dataset.key = "ahead";
+  section.append(details);
+  return section;
+}
+
+function because(backstage, what) {
+  if (backstage.bot !== "up") return " It waits for the bot.";
+  if (!backstage.network) return " It waits for the network.";
+  if (what === "limits_until" && backstage.limits_until) return ` It waits until ${near(backstage.limits_until)}, for room.`;
+  return "";
+}

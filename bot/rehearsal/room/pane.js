@@ -1,0 +1,167 @@
+// A chat on the page: its record, newest below, and where one writes. Long records show their end first.
+import { make, redraw } from "./dom.js";
+import { entry } from "./entry.js";
+import { day } from "./when.js";
+import { chat, labelOf } from "./world.js";
+import { writer } from "./writing.js";
+
+const SHOWN = 120;
+const MOST_DRAWN = 3 * SHOWN;
+const NEAR_END_PX = 80;
+
+// `slot`: "own" or "group"; `head(where)`: what stands in the chat's head beside its name; `opens`: goes to one's own chat.
+export function pane(section, { slot, head, back, opens }) {
+  const where = { slot, chat: null, person: null };
+  const title = make("h2", {});
+  const more = make("div", { className: "more" });
+  const list = make("ol", { className: "record", tabIndex: -1 });
+  const earlier = make("button", { type: "button", className: "plain earlier", hidden: true, click: showEarlier }, "Show what came before");
+  const scroll = make("div", { className: "scroll" }, earlier, list);
+  const writing = writer({ where });
+  const backwards = make("button", { type: "button", className: "plain back", click: back }, "‹ Chats");
+  section.append(make("div", { className: "head" }, backwards, title, more), scroll, writing.form);
+  let from = 0;
+  let current = null;
+  let pinned = true; // whoever reads further up is left there; all others are kept at the end
+  scroll.addEventListener("scroll", () => { if (scroll.clientHeight) pinned = atEnd(); });
+  const sizes = new ResizeObserver(() => { if (pinned) toEnd(); });
+  sizes.observe(list);
+  sizes.observe(scroll);
+
+  const around = () => ({ chat: chat(where.chat), reader: where.person, opens, answer: writing.answer, change: writing.change });
+  const atEnd = () => scroll.scrollHeight - scroll.scrollTop - scroll.clientHeight < NEAR_END_PX;
+  const toEnd = () => { scroll.scrollTop = scroll.scrollHeight; };
+
+  function drawn(items) {
+    const nodes = [];
+    for (const item of items) {
+      const moment = momentOf(item);
+      const element = entry(item, around());
+      if (!element) continue;
+      element.dataset.day = day(moment);
+      nodes.push(element);
+    }
+    return nodes;
+  }
+
+  const momentOf = (item) => item.at ?? chat(where.chat).messages.get(item.id)?.sent;
+
+  // Puts a date above each entry whose day is another than that of the one before.
+  function dated(nodes, before) {
+    let last = before;
+    return nodes.flatMap((node) => {
+      const turned = node.dataset.day !== last;
+      last = node.dataset.day;
+      return turned ? [make("li", { className: "day" }, last), node] : [node];
+    });
+  }
+
+  function redrawAll() {
+    const { record } = chat(where.chat);
+    from = Math.max(0, record.length - SHOWN);
+    earlier.hidden = from === 0;
+    list.replaceChildren(...dated(drawn(record.slice(from)), ""));
+    emptyWord();
+    reach(lastEntry());
+    pinned = true;
+    toEnd();
+  }
+
+  const lastEntry = () => [...list.querySelectorAll(".entry")].at(-1) ?? null;
+
+  function emptyWord() {
+    list.dataset.empty = chat(where.chat).record.length === 0;
+  }
+
+  function showEarlier() {
+    const { record } = chat(where.chat);
+    const until = from;
+    from = Math.max(0, from - SHOWN);
+    earlier.hidden = from === 0;
+    const height = scroll.scrollHeight;
+    const first = list.querySelector("[data-day]");
+    if (list.firstElementChild?.className === "day") list.firstElementChild.remove();
+    const nodes = dated(drawn(record.slice(from, until)), "");
+    if (nodes.at(-1)?.dataset.day !== first?.dataset.day) nodes.push(make("li", { className: "day" }, first?.dataset.day ?? ""));
+    list.prepend(...nodes);
+    scroll.scrollTop += scroll.scrollHeight - height;
+    const next = [...list.querySelectorAll(".entry")][0];
+    if (next) { reach(next); next.focus({ preventScroll: true }); }
+  }
+
+  function take({ what, item }) {
+    if (what === "more") return add(item);
+    const there = list.querySelector(`[data-message="${item.id}"]`);
+    if (!there) return undefined;
+    if (what === "gone") return remove(there);
+    return replace(there, item);
+  }
+
+  function add(item) {
+    if (pinned && list.childElementCount > MOST_DRAWN && !list.contains(document.activeElement)) return redrawAll();
+    const last = list.lastElementChild?.dataset.day;
+    const nodes = dated(drawn([item]), last ?? "");
+    list.append(...nodes);
+    emptyWord();
+    const added = nodes.at(-1);
+    if (added?.classList.contains("entry") && !list.contains(document.activeElement)) reach(added);
+    return undefined;
+  }
+
+  function replace(there, item) {
+    const [fresh] = drawn([item]);
+    if (!fresh) return remove(there);
+    const focused = there.contains(document.activeElement);
+    there.replaceWith(fresh);
+    if (current === there) reach(fresh);
+    if (focused) fresh.focus({ preventScroll: true });
+    return undefined;
+  }
+
+  function remove(there) {
+    const next = there.previousElementSibling ?? there.nextElementSibling;
+    const focused = there.contains(document.activeElement);
+    there.remove();
+    if (current === there) reach(lastEntry());
+    if (focused) (next?.classList.contains("entry") ? next : list).focus({ preventScroll: true });
+  }
+
+  // One entry at a time can be reached with Tab, with all that is in it; arrows go from one to the next.
+  function reach(element) {
+    for (const one of tabbable(current)) one.tabIndex = -1;
+    current = element;
+    for (const one of tabbable(current)) one.tabIndex = 0;
+  }
+
+  const tabbable = (element) => (element ? [element, ...element.querySelectorAll("button, summary, a, audio")] : []);
+
+  list.addEventListener("focusin", (event) => {
+    const element = event.target.closest(".entry");
+    if (element && element !== current) reach(element);
+  });
+  list.addEventListener("keydown", (event) => {
+    const step = { ArrowUp: -1, ArrowDown: 1 }[event.key];
+    const here = event.target.closest(".entry");
+    if (!step || !here || event.altKey || event.ctrlKey || event.metaKey) return;
+    event.preventDefault();
+    const all = [...list.querySelectorAll(".entry")];
+    const next = all[all.indexOf(here) + step];
+    if (next) { reach(next); next.focus(); next.scrollIntoView({ block: "nearest" }); }
+  });
+
+  return {
+    where,
+    writing,
+    section,
+    take,
+    redraw: redrawAll,
+    drawHead() { redraw(more, head(where)); title.textContent = labelOf(where.chat); },
+    move(id, person) {
+      if (where.chat === id && where.person === person) return;
+      Object.assign(where, { chat: id, person });
+      this.drawHead();
+      redrawAll();
+      writing.move(labelOf(id), id > 0 ? "" : ", all of them");
+    },
+  };
+}

@@ -1,0 +1,85 @@
+// Who is in a group, and what one may do about it.
+import { act } from "./acting.js";
+import { key, make } from "./dom.js";
+import { isAdmin, person, world, group } from "./world.js";
+
+const STANDING = { creator: "coach, made the group", administrator: "coach", member: "" };
+
+export function headOf(where, be) {
+  return where.chat > 0 ? [blocking(where.person)] : [members(where, be)];
+}
+
+function blocking(id) {
+  const blocked = person(id)?.blocked;
+  return key(blocked ? "Unblock Bellwether" : "Block Bellwether", () => act(blocked ? "unblock" : "block", { person: id }),
+    { className: "plain", dataset: undefined });
+}
+
+function members(where, be) {
+  const one = group(where.chat);
+  if (!one) return null;
+  const inside = world.people.filter(({ id }) => one.members[id]);
+  const outside = world.people.filter(({ id }) => !one.members[id]);
+  const details = make("details", { className: "who-is-in" },
+    make("summary", {}, `${inside.length} people`),
+    make("div", { className: "menu wide" },
+      make("ul", {}, bot(one, where.person), ...inside.map((other) => member(one, other, where.person))),
+      outside.length ? adding(one, outside) : null,
+      newcomers(one, be)));
+  details.dataset.key = `members ${one.id}`;
+  return details;
+}
+
+function member(one, other, me) {
+  const standing = STANDING[one.members[other.id]] ?? "";
+  const mine = other.id === me;
+  const may = isAdmin(one, me) && !mine;
+  const admin = isAdmin(one, other.id);
+  const does = (label, name, details) => keyed(key(label, () => act(name, { person: me, chat: one.id, ...details }), { className: "plain" }), `${label} ${other.id}`);
+  return make("li", {},
+    make("span", {}, mine ? `${other.name} (you)` : other.name, standing ? make("small", {}, ` ${standing}`) : null),
+    may ? does(admin ? "No coach any more" : "Make coach", "promote", { other: other.id, as_admin: !admin }) : null,
+    may ? does("Remove", "remove", { other: other.id }) : null,
+    mine ? does("Leave", "leave", {}) : null);
+}
+
+function bot(one, me) {
+  const inside = one.members[world.bot];
+  const name = inside ? "remove_bot" : "add_bot";
+  return make("li", {}, make("span", {}, "Bellwether"),
+    keyed(key(inside ? "Remove" : "Add to the group", () => act(name, { person: me, chat: one.id }), { className: inside ? "plain" : "key" }), `bot ${one.id}`));
+}
+
+function keyed(element, name) {
+  element.dataset.key = name;
+  return element;
+}
+
+function adding(one, outside) {
+  const select = make("select", { id: "add-who" }, ...outside.map(({ id, name }) => new Option(name, id)));
+  return make("p", {}, make("label", { htmlFor: select.id }, "Let somebody in: "), select, " ",
+    key("Let in", () => act("join", { person: Number(select.value), chat: one.id })));
+}
+
+// One name a line: a single one becomes who you are, a roster comes in together.
+function newcomers(one, be) {
+  const box = make("textarea", { rows: 2, id: "new-names", placeholder: "Alva\nMats" });
+  box.dataset.key = "new-names";
+  const come = async (event) => {
+    event.preventDefault();
+    const names = box.value.split("\n").map((name) => name.trim().slice(0, 60)).filter(Boolean);
+    const ids = [];
+    for (const name of names) ids.push(await letIn(name, one.id));
+    box.value = "";
+    if (ids.length === 1 && ids[0]) be(ids[0]);
+  };
+  return make("form", { submit: come },
+    make("label", { htmlFor: box.id }, "New people, one name a line. One alone is who you become."), box,
+    make("button", { className: "key" }, "Let them in"));
+}
+
+export async function letIn(name, chat) {
+  const id = await act("add_person", { name, username: null, language: "en" });
+  if (id && chat) await act("join", { person: id, chat });
+  return id;
+}

@@ -1,0 +1,60 @@
+// What to try first: each is one tap, in the words that would be typed.
+import { act, press } from "./acting.js";
+import { key, make, redraw } from "./dom.js";
+import { letIn } from "./people.js";
+import { isAdmin, newestWith, world } from "./world.js";
+
+const SESSION = "Row and reach\nAMRAP 10\n8 push-ups\n12 goblet squats @ 16/12 kg\n200 m run";
+const NEW_NAMES = ["Alva", "Mats", "Ida", "Pelle", "Runa", "Sten"];
+
+// `be(id)`: become somebody; `show(slot)`: go to a chat.
+export function drawTries(container, { me, be, show }) {
+  const [one] = world.groups;
+  const coach = one && world.people.find(({ id }) => isAdmin(one, id));
+  const athlete = one && (world.people.find(({ name, id }) => name === "Bo" && one.members[id])
+    ?? world.people.find(({ id }) => one.members[id] && id !== coach?.id));
+  if (!coach || !athlete) return redraw(container);
+  const writes = (who, words, label) => trial(label, `as ${who.name}`, async () => {
+    be(who.id);
+    show("own");
+    await act("say", { person: who.id, chat: who.id, text: words });
+  });
+  const sets = one.members[world.bot] ? [
+    writes(coach, SESSION, "Send a session"),
+    writes(coach, "Ilse rounds her back in deadlifts", "“Ilse rounds her back in deadlifts”"),
+    writes(coach, "who needs me?", "“who needs me?”"),
+  ] : [trial("Add Bellwether to the group", `as ${coach.name}`, async () => {
+    be(coach.id);
+    show("group");
+    await act("add_bot", { person: coach.id, chat: one.id });
+  })];
+  return redraw(container, make("h2", {}, "Try this"),
+    make("p", { className: "quiet" }, world.backstage?.playing
+      ? "The day plays. Be anybody and watch; skip the rest when you want to begin yourself."
+      : `You are ${world.people.find(({ id }) => id === me)?.name ?? "nobody yet"}; each of these makes you somebody.`),
+    make("h3", {}, "Coach"), ...sets,
+    make("h3", {}, "Athlete"),
+    writes(athlete, "/today", "My version of today: /today"),
+    writes(athlete, "6 rounds and 4", "A score: “6 rounds and 4”"),
+    writes(athlete, "my left knee hurts", "“my left knee hurts”"),
+    make("h3", {}, "Somebody who never trained"),
+    trial("Come in and tap My version", "as somebody new", () => comeIn(one, { be, show })));
+}
+
+function trial(label, whose, click) {
+  const button = key(label, click, { className: "key try" });
+  button.append(make("small", {}, ` ${whose}`));
+  button.dataset.key = `try ${label}`;
+  return button;
+}
+
+async function comeIn(one, { be, show }) {
+  const taken = new Set(world.people.map(({ name }) => name));
+  const name = NEW_NAMES.find((free) => !taken.has(free)) ?? `Guest ${world.people.length}`;
+  const id = await letIn(name, one.id);
+  if (!id) return;
+  be(id);
+  const found = newestWith("My version", one.id);
+  show(found ? "own" : "group");
+  if (found) await press(id, found.message, found.button);
+}

@@ -1,0 +1,198 @@
+"""The room as somebody at a desk and somebody on a phone have it."""
+
+import asyncio
+import json
+
+import pytest
+import pytest_asyncio
+from axe_playwright_python.base import AXE_FILE_PATH
+from telegram import InlineKeyboardButton, InlineKeyboardMarkup
+
+from bot.rehearsal.backstage import Backstage
+from bot.rehearsal.chats import Content
+from tests.transports import in_process_bot
+
+TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]
+FOLDED = "<b>Yours</b>\n<blockquote expandable>Why it's so\nbecause</blockquote>\nGo <code>7+12</code>"
+AT_END = """(() => {
+    const one = document.querySelector("#group .scroll");
+    return one.scrollHeight - one.scrollTop - one.clientHeight < 3;
+})()"""
+
+
+@pytest_asyncio.fixture
+async def bot(platform):
+    async with in_process_bot(platform) as found:
+        yield found
+
+
+def keys(*labels):
+    return InlineKeyboardMarkup([[InlineKeyboardButton(label, callback_data=label)] for label in labels])
+
+
+@pytest_asyncio.fixture
+async def harbour(bot, room):
+    """A group with one of everything in its chats."""
+    marit, bo = await room.person("Marit"), await room.person("Bo")
+    group = await room.group("Harbour crew", admins=[marit], members=[bo])
+    await marit.adds_bot(group)
+    await bot.send_message(group.id, "Hello Harbour crew!", reply_markup=keys("My version"))
+    for one in (bo, marit):
+        await one.says("hello")
+        await bot.send_message(one.id, FOLDED, parse_mode="HTML", reply_markup=keys("Yes", "No"))
+        await one.sends_photo(caption="here")
+        await one.sends_voice()
+        await one.sends_file("notes.txt", b"notes")
+    return marit, bo, group
+
+
+class Process:
+    is_alive = True
+
+    def __init__(self, database):
+        self.database = database
+
+    async def kill(self):
+        self.is_alive = False
+
+    async def start(self):
+        self.is_alive = True
+
+
+class Whole:
+    is_whole = True
+
+    def cut(self):
+        self.is_whole = False
+
+    async def mend(self):
+        self.is_whole = True
+
+
+@pytest.fixture
+def backstage(platform, tmp_path):
+    platform.backstage = Backstage(platform, Process(tmp_path / "none.db"), Whole())
+    return platform.backstage
+
+
+@pytest.mark.parametrize("dark", [False, True], ids=["light", "dark"])
+async def test_nothing_stands_in_anybodys_way(visits, harbour, backstage, dark):
+    """WCAG 2.2 AA, as far as a program sees it: at a desk and on a phone, with everything open that opens."""
+    desk = await visits.open(dark=dark)
+    await desk.click("#group .who-is-in > summary")
+    await finds_nothing(desk)
+    await desk.keyboard.press("Escape")
+    await desk.click("#own .entry:last-child .tools > summary")
+    await finds_nothing(desk)
+    phone = await visits.open(390, 844, dark=dark)
+    await finds_nothing(phone)
+    await phone.click("#behind > summary")
+    await finds_nothing(phone)
+    await phone.click("#behind > summary")
+    await phone.click("#chats button")
+    await finds_nothing(phone)
+    assert await phone.evaluate("document.documentElement.scrollWidth") == 390
+    small = await phone.evaluate(
+        "[...document.querySelectorAll('#own button, #own select')].filter((one) => one.offsetParent"
+        " && one.getBoundingClientRect().height < 40).map((one) => one.textContent)"
+    )
+    assert small == []
+
+
+async def finds_nothing(page):
+    await page.evaluate(AXE_FILE_PATH.read_text())
+    found = await page.evaluate(f"axe.run({{runOnly: {json.dumps(TAGS)}}})")
+    assert [(one["id"], [node["html"] for node in one["nodes"]][:3]) for one in found["violations"]] == []
+
+
+async def test_a_question_is_answered_without_a_mouse_and_the_focus_stays(visits, harbour, platform, bot):
+    page = await visits.open()
+    await page.focus("#own .entry:last-child")
+    for key in ("ArrowUp", "ArrowUp", "ArrowUp", "Tab", "Tab"):
+        await page.keyboard.press(key)
+    assert await focused(page) == "Yes"
+    await page.keyboard.press("Enter")
+    await page.wait_for_selector("#own .aside:has-text('taps “Yes”')")
+    [question] = platform.queries.values()
+    await bot.answer_callback_query(question.id, "Noted")
+    await page.wait_for_selector(".toasts p")
+    assert await page.inner_text("#said") == "Noted"
+    await bot.edit_message_text("All right", question.message.chat.id, question.message.id)
+    await page.wait_for_selector("#own :text('All right')")
+    assert "All right" in await focused(page)
+    await bot.send_message(question.message.chat.id, "And now?")
+    await becomes(page, "document.getElementById('said').textContent.includes('And now?')")
+    assert "All right" in await focused(page)
+
+
+async def becomes(page, true):
+    """The page's own policy lets nothing evaluate words in it, so it is asked from here."""
+    async with asyncio.timeout(15):
+        while not await page.evaluate(true):  # noqa: ASYNC110 - what changes is in the browser
+            await asyncio.sleep(0.05)
+
+
+async def focused(page):
+    return await page.evaluate("document.activeElement.textContent")
+
+
+async def test_what_was_chosen_and_begun_is_there_after_a_reload(visits, harbour):
+    _, bo, _ = harbour
+    page = await visits.open(390, 844)
+    await page.select_option("#me", label="Bo")
+    await page.click("#chats button >> nth=0")
+    await page.fill("#write-own", "two lines\nof a")
+    await page.reload()
+    await becomes(page, "document.getElementById('write-own').value.startsWith('two lines')")
+    await page.press("#write-own", "End")
+    await page.press("#write-own", "Enter")
+    await page.type("#write-own", "session")
+    assert len(await bo.messages) == 5, "on a phone Enter begins a line"
+    await page.click("#own button:has-text('Send')")
+    await page.wait_for_selector("#own .mine:last-child :text('of a')")
+    assert (await bo.messages)[-1].text == "two lines\nof a\nsession"
+    await page.click("#own .mine:last-child .tools > summary")
+    await page.click("#own .mine:last-child button:has-text('Change')")
+    await page.fill("#write-own", "one line")
+    await page.click("#own button:has-text('Send')")
+    await page.wait_for_selector("#own .mine:last-child :text('one line')")
+    await page.click("#own .back")
+    assert await page.is_visible("#chats")
+
+
+async def test_five_thousand_messages_are_no_heavier_than_a_hundred(visits, harbour, platform):
+    _, _, group = harbour
+    for number in range(5000):
+        platform.post(platform.groups[group.id], platform.bot.user, Content(f"message {number}"))
+    page = await visits.open()
+    await page.wait_for_selector("#group :text('message 4999')")
+    assert await page.locator("#group .entry").count() <= 120
+    await becomes(page, AT_END)
+    for number in range(300):
+        platform.post(platform.groups[group.id], platform.bot.user, Content(f"more {number}"))
+        await asyncio.sleep(0)
+    await page.wait_for_selector("#group :text('more 299')")
+    assert await page.locator("#group .entry").count() <= 400
+    await becomes(page, AT_END)
+    await page.click("#group .earlier")
+    assert not await page.evaluate(AT_END), "whoever reads further up is left there"
+
+
+async def test_the_levers_do_what_they_say(visits, harbour, backstage, platform):
+    page = await visits.open()
+    platform.backstage.skip = lambda: setattr(backstage, "skip", None)
+    await page.wait_for_selector("text=The day plays and moves the time itself")
+    await page.click("text=Skip the rest")
+    await page.click("button:has-text('Kill it')")
+    await page.wait_for_selector("text=Bellwether is down.")
+    assert not backstage.bot.is_alive
+    await page.click("button:has-text('Start it again')")
+    await page.wait_for_selector("text=Bellwether starts")
+    await page.click("button:has-text('Cut it')")
+    await page.wait_for_selector("text=nothing gets to the bot")
+    await page.click("button:has-text('Use them up')")
+    await page.wait_for_selector("text=the platform takes nothing")
+    before = platform.clock.now()
+    await page.click("button:has-text('On to') >> nth=0")
+    await page.wait_for_selector("#now:has-text('06:00')")
+    assert platform.clock.now() > before
