@@ -2,29 +2,24 @@
 
 import sys
 from collections.abc import Sequence
+from difflib import get_close_matches
 from importlib import import_module
+from importlib.metadata import version
+from typing import Annotated
 
 import typer
 
+from bot.commands.listed import COMMANDS, Listed
 from core.errors import InputError, Refusal, Trouble
 
-# In the order of the help, each with its module in `bot/commands/`, which has it under its own name.
-COMMANDS = {
-    "serve": "serve",
-    "backup": "backup",
-    "restore": "restore",
-    "check": "check",
-    "unit": "unit",
-    "rehearse": "rehearse",
-    "preview": "preview",
-    "movements": "movements",
-    "limits": "limits",
-    "rank": "rank",
-    "classes": "classes",
-    "read": "reading",
-    "parked": "parked",
-    "replay": "replay",
-}
+__all__ = ["COMMANDS", "assembled", "main"]
+
+_HELP = "A chat assistant for remote coaching groups: one session for all, a personal version for each."
+# \b keeps the lines of a paragraph as they are.
+_ENDS = """\b
+Ends with 0 when it is done,
+2 when what was given can't be read or a setting is wrong,
+1 when the disk, the database or the network doesn't do, or `check` found something."""
 
 
 def main(arguments: Sequence[str] | None = None) -> None:
@@ -34,7 +29,9 @@ def main(arguments: Sequence[str] | None = None) -> None:
     """
     given = sys.argv[1:] if arguments is None else arguments
     try:
-        assembled(given[0] if given else "")(args=given)
+        asked = given[0] if given else ""
+        _must_be_known(asked)
+        assembled(asked)(args=given)
     except (InputError, Refusal) as error:
         typer.echo(str(error), err=True)
         sys.exit(2)
@@ -43,26 +40,59 @@ def main(arguments: Sequence[str] | None = None) -> None:
         sys.exit(1)
 
 
+def _must_be_known(asked: str) -> None:
+    if not asked or asked.startswith("-") or asked in COMMANDS:
+        return
+    near = get_close_matches(asked, COMMANDS, 1)
+    guess = f" Did you mean {near[0]}?" if near else ""
+    raise InputError(asked, f"there is no such command.{guess} `bellwether --help` lists them.")
+
+
 def assembled(asked: str) -> typer.Typer:
-    """Return the command that is asked for, or all where none is: whoever wants one needn't wait for the others."""
+    """Return the command that is asked for, or the list of all: whoever wants one needn't wait for the others."""
     # Rich frames would hide the one line that matters: errors are plain text on standard error.
     app = typer.Typer(
-        help="A chat assistant for remote coaching groups: one session for all, a personal version for each.",
+        help=_HELP,
+        epilog=_ENDS,
         no_args_is_help=True,
         add_completion=False,
         pretty_exceptions_enable=False,
         rich_markup_mode=None,
     )
     # Without it typer would take an app of one command for that command, its name for an argument.
-    app.callback()(lambda: None)
-    for name in [asked] if asked in COMMANDS else COMMANDS:
-        _add(app, name)
+    app.callback()(_options)
+    if asked in COMMANDS:
+        _add(app, asked, COMMANDS[asked])
+    else:
+        for name, one in COMMANDS.items():
+            app.command(name, short_help=one.summary)(lambda: None)
     return app
 
 
-def _add(app: typer.Typer, name: str) -> None:
-    command = getattr(import_module(f"bot.commands.{COMMANDS[name]}"), name)
+def _options(
+    _: Annotated[
+        bool,
+        typer.Option(
+            "--version",
+            is_eager=True,
+            callback=lambda asked: _tell_version(asked=asked),
+            help="Say which version this is.",
+        ),
+    ] = False,
+) -> None:
+    pass
+
+
+def _tell_version(*, asked: bool) -> None:
+    if asked:
+        typer.echo(f"bellwether {version('bellwether')}")
+        raise typer.Exit
+
+
+def _add(app: typer.Typer, name: str, one: Listed) -> None:
+    command = getattr(import_module(f"bot.commands.{one.module}"), name)
+    examples = "\n".join(["\b", "Examples:", *(f"  {line}" for line in one.examples)])
     if isinstance(command, typer.Typer):
-        app.add_typer(command, name=name)
+        app.add_typer(command, name=name, epilog=examples)
     else:
-        app.command()(command)
+        app.command(name, epilog=examples)(command)

@@ -1,14 +1,15 @@
 """Reads CLASSES.toml: classes and who is reminded, strictly, with errors that name their place."""
 
-import tomllib
 from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import date, datetime, time
+from decimal import Decimal
 from pathlib import Path
 from typing import Annotated, Any, TypeVar
 
-from pydantic import BeforeValidator, Field, ValidationError
+from pydantic import BaseModel, BeforeValidator, Field, ValidationError
 
+from bot.commands.given import problem, table_of
 from core.calendar.values import Class, Habits, Quiet
 from core.errors import InputError
 from core.values import Value
@@ -35,7 +36,7 @@ def _written(read: Callable[[str], T], like: str) -> Callable[[object], object]:
                 return read(value)
             except ValueError:
                 raise ValueError(f"{value!r} is not like {like}") from None
-        if isinstance(value, int | float):
+        if isinstance(value, int | float | Decimal):
             raise ValueError(f"{value} is not like {like}")  # noqa: TRY004 - pydantic gathers ValueErrors
         return value
 
@@ -73,37 +74,31 @@ class _AthleteRow(Value):
 
 def read_classes(path: Path) -> ClassFile:
     """The file's classes and athletes. Raises InputError naming the file, the class or the athlete."""
-    try:
-        table = tomllib.loads(path.read_text(encoding="utf-8"))
-    except (OSError, UnicodeDecodeError, tomllib.TOMLDecodeError) as error:
-        raise InputError(str(path), str(error)) from None
-    unknown = sorted(table.keys() - {"class", "athlete"})
-    if unknown:
-        raise InputError(str(path), f"unknown key {unknown[0]}")
-    classes = _rows(path, table, "class", "title", lambda row: _ClassRow.model_validate(row).made())
-    athletes = _rows(path, table, "athlete", "name", lambda row: _AthleteRow.model_validate(row).made())
+    table = table_of(path, ["class", "athlete"])
+    classes = _rows(path, table, "class", "title", _ClassRow, _ClassRow.made)
+    athletes = _rows(path, table, "athlete", "name", _AthleteRow, _AthleteRow.made)
     if not classes:
         raise InputError(str(path), "no [[class]] in it")
     return ClassFile(classes, athletes)
 
 
 def _rows(
-    path: Path, table: dict[str, Any], kind: str, label: str, make: Callable[[Any], T]
+    path: Path, table: dict[str, Any], kind: str, label: str, model: type[BaseModel], make: Callable[[Any], T]
 ) -> tuple[T, ...]:
     rows = table.get(kind, [])
     if not isinstance(rows, list):
         raise InputError(str(path), f"{kind} must be written [[{kind}]]")
-    return tuple(_made(row, _place(kind, number, row, label), make) for number, row in enumerate(rows, 1))
+    return tuple(
+        _made(row, _place(kind, number, row, label), model, make) for number, row in enumerate(rows, 1)
+    )
 
 
-def _made(row: Any, place: str, make: Callable[[Any], T]) -> T:
+def _made(row: Any, place: str, model: type[BaseModel], make: Callable[[Any], T]) -> T:
     try:
-        return make(row)
+        return make(model.model_validate(row))
     except ValidationError as error:
-        problem = error.errors()[0]
-        where = ".".join(str(step) for step in problem["loc"])
-        text = problem["msg"].removeprefix("Value error, ")
-        raise InputError(place, f"{where}: {text}" if where else text) from None
+        steps, words = problem(error, model)
+        raise InputError(place, ": ".join([*filter(None, [".".join(steps)]), words])) from None
 
 
 def _place(kind: str, number: int, row: Any, label: str) -> str:

@@ -5,7 +5,6 @@ from decimal import Decimal
 from typing import Annotated
 
 import typer
-from pydantic import BaseModel
 
 AsJson = Annotated[bool, typer.Option("--json", help="Print one JSON document and nothing else.")]
 
@@ -21,7 +20,7 @@ def print_text(text: str) -> None:
 
 
 def _plain(value: object) -> object:
-    if isinstance(value, BaseModel):
+    if hasattr(value, "model_dump"):  # a value of ours, without loading their library for the help
         return value.model_dump()
     if isinstance(value, Decimal):
         return float(value)

@@ -8,6 +8,7 @@ from typing import Annotated, Any
 import typer
 
 from bot.commands.console import AsJson, print_json, print_text
+from bot.commands.given import text_of
 from bot.commands.reading import session_document
 from bot.commands.roster import read_roster
 from bot.words.aloud import aloud_words
@@ -109,11 +110,7 @@ def _priced(one: Priced) -> str:
 
 def _read(path: Path) -> ReadSession:
     """The session; raises InputError naming every line that isn't understood."""
-    try:
-        text = path.read_text(encoding="utf-8")
-    except (OSError, UnicodeDecodeError) as error:
-        raise InputError(str(path), str(error)) from None
-    read = read_text(text)
+    read = read_text(text_of(path))
     if read.not_understood:
         first, *others = read.not_understood
         problem = "\n".join([_problem(first), *(f"line {one.line}: {_problem(one)}" for one in others)])

@@ -9,7 +9,7 @@ import typer
 from pydantic import BaseModel, ConfigDict, Field, ValidationError
 
 from bot.commands.console import AsJson, print_json, print_text
-from bot.commands.reading import text_of
+from bot.commands.given import problem, text_of
 from core.desk.sessions.trial import board_of
 from core.errors import InputError
 from core.scores.values import Board, Entry, Score
@@ -76,17 +76,17 @@ def read_rank_file(text: str) -> RankFile:
         return RankFile.model_validate_json(text)
     except ValidationError as error:
         first = error.errors()[0]
-        raise InputError(_place(first["loc"], first["msg"]), first["msg"]) from None
+        raise InputError(_place(first["loc"], first["msg"]), problem(error, RankFile)[1]) from None
 
 
-def _place(steps: tuple[int | str, ...], problem: str) -> str:
+def _place(steps: tuple[int | str, ...], message: str) -> str:
     """`score 3, reps`, `cap_s`, or the line where the text stops being JSON."""
     match steps:
         case ("scores", int(index)):
             return f"score {index + 1}"
         case ("scores", int(index), field, *_):
             return f"score {index + 1}, {field}"
-    broken = re.search("at line ([0-9]+)", problem)
+    broken = re.search("at line ([0-9]+)", message)
     return str(steps[0]) if steps else f"line {broken[1] if broken else 1}"
 
 

@@ -1,6 +1,5 @@
 """`bellwether read session`, `read score` and `read message`: what the bot understands of typed words."""
 
-import sys
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Annotated, Any, Literal, get_args
@@ -8,6 +7,7 @@ from typing import Annotated, Any, Literal, get_args
 import typer
 
 from bot.commands.console import AsJson, print_json, print_text
+from bot.commands.given import text_of
 from bot.commands.roster import read_roster
 from bot.words.en.talk.acts import ask_between, in_words
 from core.desk.reference import catalogue
@@ -22,14 +22,11 @@ from core.desk.sessions.trial import (
     session_in,
     session_in_words,
 )
-from core.errors import InputError
 from core.notation.values import Corrected, NotUnderstood, ReadSession
 from core.scores.values import ReadScore
 from core.sessions.values import Block, Line
 
 read = typer.Typer(help="Read typed words the way the bot does.", no_args_is_help=True)
-
-LONGEST_FILE = 1_000_000
 
 Role = Literal["athlete", "coach"]
 QUESTIONS = tuple(name for name in get_args(OpenQuestion) if name)
@@ -51,6 +48,7 @@ def read_session(
         print_json(session_document(found))
     else:
         print_text("\n".join(_session_lines(found)))
+        _end_unless(understood=found.session is not None)
 
 
 # A score may begin with a dash (`- 7+12`): typer would take it for an option.
@@ -67,6 +65,7 @@ def read_score(
         print_json(score_document(found))
     else:
         print_text(_score_line(found))
+        _end_unless(understood=found.score is not None)
 
 
 # A message may begin with a dash too; `-` alone is standard input.
@@ -94,18 +93,13 @@ def read_message(
         print_json(message_document(found))
     else:
         print_text("\n".join(_message_lines(found)))
+        _end_unless(understood=bool(found.acts or found.between))
 
 
-def text_of(file: str) -> str:
-    """The text of a file, or of standard input for `-`. Raises InputError."""
-    try:
-        data = sys.stdin.buffer.read(LONGEST_FILE) if file == "-" else Path(file).read_bytes()[:LONGEST_FILE]
-        return data.decode("utf-8-sig")
-    except OSError as error:
-        raise InputError(file, error.strerror or "can't be read") from None
-    except UnicodeDecodeError as error:
-        line = error.object[: error.start].count(b"\n") + 1
-        raise InputError(f"line {line}", "this is not UTF-8 text") from None
+def _end_unless(*, understood: bool) -> None:
+    """What is told to people ends with 2 where nothing was understood; a document says so itself."""
+    if not understood:
+        raise typer.Exit(2)
 
 
 def session_document(found: ReadSession) -> dict[str, Any]:

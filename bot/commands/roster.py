@@ -1,6 +1,5 @@
 """Reads ROSTER.toml: athletes for a preview, strictly, with errors that name the athlete."""
 
-import tomllib
 from collections.abc import Iterator
 from datetime import date
 from decimal import Decimal
@@ -9,6 +8,7 @@ from typing import Annotated, Any, Literal, Self
 
 from pydantic import Field, ValidationError, model_validator
 
+from bot.commands.given import problem, table_of, unknown
 from core.athletes.values import (
     AfterBirth,
     Equipment,
@@ -23,7 +23,7 @@ from core.athletes.values import (
     Space,
     Today,
 )
-from core.desk.reference import Catalogue, limits
+from core.desk.reference import Catalogue, limits, near_spellings
 from core.errors import InputError
 from core.measures import MassUnit
 from core.values import Value
@@ -107,14 +107,7 @@ class _Athlete(Value):
 
 def read_roster(path: Path, catalogue: Catalogue) -> list[Profile]:
     """The athletes of a roster file. Raises InputError naming the file or the athlete."""
-    try:
-        table = tomllib.loads(path.read_text(encoding="utf-8"), parse_float=Decimal)
-    except (OSError, UnicodeDecodeError, tomllib.TOMLDecodeError) as error:
-        raise InputError(str(path), str(error)) from None
-    unknown = sorted(table.keys() - {"athlete"})
-    if unknown:
-        raise InputError(str(path), f"unknown key {unknown[0]}")
-    rows = table.get("athlete", [])
+    rows = table_of(path, ["athlete"]).get("athlete", [])
     if not isinstance(rows, list) or not rows:
         raise InputError(str(path), "no [[athlete]] in it")
     return [_profile(row, _place(number, row), catalogue) for number, row in enumerate(rows, 1)]
@@ -129,9 +122,10 @@ def _profile(row: Any, place: str, catalogue: Catalogue) -> Profile:
     try:
         athlete = _Athlete.model_validate(row)
     except ValidationError as error:
-        raise InputError(place, _first(error)) from None
-    for problem in _unknown_names(athlete, catalogue):
-        raise InputError(place, problem)
+        where, words = problem(error, _Athlete)
+        raise InputError(place, ": ".join([*filter(None, [".".join(where)]), words])) from None
+    for name in _unknown_names(athlete, catalogue):
+        raise InputError(place, name)
     return Profile(
         name=athlete.name,
         body_mass_kg=athlete.body_mass_kg,
@@ -162,27 +156,28 @@ def _skill(name: str, catalogue: Catalogue) -> str:
     return f"{named.movement.id}/{(named.variant or named.movement.variants[0]).id}"
 
 
-def _first(error: ValidationError) -> str:
-    problem = error.errors()[0]
-    where = ".".join(str(step + 1) if isinstance(step, int) else step for step in problem["loc"])
-    return f"{where}: {problem['msg']}" if where else problem["msg"]
-
-
 def _unknown_names(athlete: _Athlete, catalogue: Catalogue) -> Iterator[str]:
-    known = {thing.id for thing in catalogue.implements}
-    yield from (f"unknown implement {t.implement}" for t in athlete.equipment if t.implement not in known)
-    yield from (
-        f"unknown limit {one}" for one in athlete.limits if one not in {limit.id for limit in limits()}
-    )
-    told = (*(test.movement for test in athlete.tests), *athlete.skills)
-    yield from (f"unknown movement {one}" for one in told if not catalogue.by_name(one))
-    yield from (
-        f"{test.movement} has no variant {test.variant}"
-        for test in athlete.tests
-        if test.variant
-        and (named := catalogue.by_name(test.movement))
-        and test.variant not in {variant.id for variant in named.movement.variants}
-    )
+    things = [thing.id for thing in catalogue.implements]
+    spared = [limit.id for limit in limits()]
+    for thing in athlete.equipment:
+        if thing.implement not in things:
+            yield f"{unknown('implement', thing.implement, things)} `bellwether implements` lists them"
+    for one in athlete.limits:
+        if one not in spared:
+            yield f"{unknown('limit', one, spared)} `bellwether limits` lists them"
+    for one in (*(test.movement for test in athlete.tests), *athlete.skills):
+        if not catalogue.by_name(one):
+            near = near_spellings(one)
+            yield f"unknown movement {one}" + (f", did you mean {near[0]}?" if near else "")
+    for test in athlete.tests:
+        yield from _unknown_variant(test, catalogue)
+
+
+def _unknown_variant(test: _Test, catalogue: Catalogue) -> Iterator[str]:
+    named = catalogue.by_name(test.movement)
+    variants = [variant.id for variant in named.movement.variants] if named else []
+    if test.variant and test.variant not in variants:
+        yield unknown(f"variant of {test.movement}", test.variant, variants)
 
 
 def _evidence(test: _Test, catalogue: Catalogue) -> Evidence:

@@ -72,7 +72,7 @@ def test_a_file_without_a_session_is_named_by_its_place(run, tmp_path, content, 
 
 
 def test_a_missing_file_ends_with_2_and_its_name(run):
-    assert run("read", "session", "nowhere.txt") == (2, "", "nowhere.txt: No such file or directory\n")
+    assert run("read", "session", "nowhere.txt") == (2, "", "nowhere.txt: there is no such file.\n")
 
 
 @pytest.mark.parametrize("text", ["7+12", "- 7+12", "– 7 rounds and 12", "-- 7+12"])

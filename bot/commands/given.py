@@ -1,0 +1,119 @@
+"""What somebody gave: texts and tables from files, and what is wrong with them in our own words."""
+
+import re
+import sys
+import tomllib
+from collections.abc import Iterable, Mapping
+from decimal import Decimal
+from difflib import get_close_matches
+from pathlib import Path
+from typing import Any, get_args
+
+from pydantic import BaseModel, ValidationError
+
+from core.errors import InputError
+
+LONGEST_FILE = 1_000_000
+
+_UNREADABLE: tuple[tuple[type[OSError], str], ...] = (
+    (FileNotFoundError, "there is no such file."),
+    (IsADirectoryError, "this is a folder, not a file."),
+    (PermissionError, "this file may not be read by you."),
+)
+# By pydantic's kind of problem; `{}` are what it tells of it. https://docs.pydantic.dev/latest/errors/validation_errors/
+_WORDS = {
+    "missing": "is missing",
+    "greater_than": "should be above {gt}",
+    "greater_than_equal": "should be at least {ge}",
+    "less_than": "should be below {lt}",
+    "less_than_equal": "should be at most {le}",
+    "string_too_short": "should not be empty",
+    "enum": "should be {expected}",
+    "literal_error": "should be {expected}",
+    "finite_number": "should be a number",
+}
+_KINDS = (
+    (("bool",), "should be true or false"),
+    (("int",), "should be a whole number"),
+    (("float", "decimal"), "should be a number"),
+    (("string", "str"), "should be text in quotes"),
+    (("tuple", "list"), "should be a list in [ ]"),
+    (("model", "dict", "dataclass"), "should be a table in {{ }}"),
+    (("date",), "should be a date like 2026-03-02"),
+)
+
+
+def text_of(file: str | Path) -> str:
+    """The text of a file, or of standard input for `-`. Raises InputError."""
+    try:
+        is_input = str(file) == "-"
+        data = sys.stdin.buffer.read(LONGEST_FILE) if is_input else Path(file).read_bytes()[:LONGEST_FILE]
+        return data.decode("utf-8-sig")
+    except OSError as error:
+        words = next((words for kind, words in _UNREADABLE if isinstance(error, kind)), None)
+        raise InputError(str(file), words or f"it can't be read ({error.strerror}).") from None
+    except UnicodeDecodeError as error:
+        line = error.object[: error.start].count(b"\n") + 1
+        raise InputError(f"line {line}", "this is not UTF-8 text") from None
+
+
+def table_of(file: Path, keys: Iterable[str]) -> dict[str, Any]:
+    """The TOML table of a file that may have these keys. Raises InputError."""
+    try:
+        table = tomllib.loads(text_of(file), parse_float=Decimal)
+    except tomllib.TOMLDecodeError as error:
+        found = re.search(r"^(.*) \(at line (\d+), column (\d+)\)$", str(error))
+        place = f"{file}, line {found[2]}, column {found[3]}" if found else f"{file}, at its end"
+        raise InputError(place, f"this is not TOML: {found[1] if found else error}.") from None
+    known = list(keys)
+    for one in sorted(table.keys() - set(known)):
+        raise InputError(str(file), f"{unknown('key', one, known)}; there may be {' and '.join(known)}")
+    return table
+
+
+def unknown(what: str, name: str, known: Iterable[str]) -> str:
+    """Name what isn't known, and the nearest that is: `unknown limit kneee, did you mean knee?`."""
+    return f"unknown {what} {name}{_near(name, known)}"
+
+
+def _near(name: str, known: Iterable[str]) -> str:
+    near = get_close_matches(name.casefold(), list(known), 1, cutoff=0.5)
+    return f", did you mean {near[0]}?" if near else ""
+
+
+def problem(error: ValidationError, model: type[BaseModel]) -> tuple[tuple[str, ...], str]:
+    """Where the first problem is, from the outside in and counted from 1, and what it is."""
+    found = error.errors()
+    # A key that nobody knows is why another one is missing.
+    first = next((one for one in found if one["type"] == "extra_forbidden"), found[0])
+    steps = tuple(str(step + 1) if isinstance(step, int) else step for step in first["loc"])
+    if first["type"] == "extra_forbidden":
+        return steps, f"unknown key{_near(steps[-1], _keys(model, first['loc'][:-1]))}"
+    return steps, _in_words(first["type"], first.get("ctx", {}), first["input"], first["msg"])
+
+
+def _in_words(kind: str, context: Mapping[str, Any], given: object, message: str) -> str:
+    if kind in _WORDS:
+        words = _WORDS[kind].format(**context)
+        return words if kind == "missing" else f"{words}, not {given}"
+    for kinds, words in _KINDS:
+        if kind.startswith(kinds):
+            return f"{words.format()}, not {given}"
+    if kind == "json_invalid":
+        return f"this is not JSON: {context['error']}"
+    return message.removeprefix("Value error, ")
+
+
+def _keys(model: type[BaseModel], steps: tuple[int | str, ...]) -> list[str]:
+    """The keys that may stand at a place of a model's document."""
+    here = model
+    for step in steps:
+        if isinstance(step, str) and step in here.model_fields:
+            here = _model_in(here.model_fields[step].annotation) or here
+    return list(here.model_fields)
+
+
+def _model_in(annotation: Any) -> type[BaseModel] | None:
+    if isinstance(annotation, type) and issubclass(annotation, BaseModel):
+        return annotation
+    return next((found for part in get_args(annotation) if (found := _model_in(part))), None)

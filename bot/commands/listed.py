@@ -1,0 +1,70 @@
+"""Every command with its line in the help, so that the help needs none of their modules."""
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Listed:
+    """`module` of bot/commands has the command under its own name, a dash being an underscore there."""
+
+    module: str
+    summary: str
+    examples: tuple[str, ...]
+
+
+COMMANDS = {
+    "serve": Listed(
+        "serve", "Run the bot until it is told to stop.", ("BELLWETHER_TOKEN=... bellwether serve",)
+    ),
+    "rehearse": Listed(
+        "rehearse",
+        "Play a day of an invented group; no account needed.",
+        ("bellwether rehearse", "bellwether rehearse --once --all > day.txt", "bellwether rehearse --no-day"),
+    ),
+    "preview": Listed(
+        "preview",
+        "Show how a session lands on a group.",
+        (
+            "bellwether preview SESSION.txt --roster ROSTER.toml",
+            "bellwether preview SESSION.txt --roster ROSTER.toml --why Ilse",
+        ),
+    ),
+    "read": Listed(
+        "reading",
+        "Read typed words the way the bot does.",
+        (
+            "bellwether read session SESSION.txt",
+            "bellwether read score '7+12' --for SESSION.txt",
+            "bellwether read message 'my left knee hurts'",
+        ),
+    ),
+    "rank": Listed("rank", "Rank the scores of a file.", ("bellwether rank SCORES.json",)),
+    "classes": Listed(
+        "classes",
+        "Show when classes take place, and who is reminded.",
+        ("bellwether classes CLASSES.toml --from 2026-03-02 --to 2026-03-08",),
+    ),
+    "movements": Listed(
+        "movements",
+        "Show the movements, or one with its variants.",
+        ("bellwether movements", "bellwether movements 'push-up'"),
+    ),
+    "implements": Listed("implements", "List the things to lift or use.", ("bellwether implements",)),
+    "limits": Listed("limits", "List what an athlete can ask to be spared.", ("bellwether limits",)),
+    "backup": Listed("backup", "Copy the database while the bot runs.", ("bellwether backup copy.db",)),
+    "restore": Listed("restore", "Bring a copy of the database back.", ("bellwether restore copy.db",)),
+    "check": Listed(
+        "check", "Look a database or a copy through.", ("bellwether check", "bellwether check copy.db")
+    ),
+    "parked": Listed("parked", "List what was given up.", ("bellwether parked",)),
+    "replay": Listed(
+        "parked",
+        "Try anew what was given up.",
+        ("bellwether replay letter-12 update-7", "bellwether replay --all"),
+    ),
+    "unit": Listed(
+        "unit",
+        "Print a unit file for systemd.",
+        ("bellwether unit > /etc/systemd/system/bellwether.service",),
+    ),
+}
