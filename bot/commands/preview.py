@@ -12,6 +12,7 @@ from bot.commands.given import text_of
 from bot.commands.reading import session_document
 from bot.commands.roster import read_roster
 from bot.words.aloud import aloud_words
+from bot.words.forecasts import forecast_words, pacing_words
 from bot.words.headings import block_heading
 from bot.words.reasons import reason_words
 from bot.words.text import listed
@@ -24,8 +25,9 @@ from bot.words.versions import (
 )
 from core.athletes.values import Profile
 from core.desk.reference import catalogue
-from core.desk.sessions.preview import Made, read_text, reckon, try_on
+from core.desk.sessions.preview import Made, expect, read_text, reckon, try_on
 from core.errors import InputError
+from core.forecast.values import Outlook
 from core.measures import MassUnit
 from core.notation.values import NotUnderstood, ReadSession
 from core.scaling.values import (
@@ -76,12 +78,12 @@ def preview(
         print_json(
             {
                 "session": session_document(read),
-                "versions": [_version(*one) for one in made],
+                "versions": [_version(*one, year) for one in made],
                 "group": _group(view),
             }
         )
     else:
-        print_text("\n".join(_pages(made, view)))
+        print_text("\n".join(_pages(made, view, year)))
 
 
 def _named(people: list[Profile], name: str) -> Profile:
@@ -125,7 +127,7 @@ def _problem(one: NotUnderstood) -> str:
     return f"not understood: {one.text}{guess}"
 
 
-def _version(profile: Profile, outcome: Outcome) -> dict[str, Any]:
+def _version(profile: Profile, outcome: Outcome, year: int) -> dict[str, Any]:
     head: dict[str, Any] = {"athlete": profile.name, "as_written": False, "blocks": [], "cautions": []}
     if isinstance(outcome, Withheld):
         return {**head, "withheld": outcome.because, "cautions": [withheld_words(outcome)], "needs_coach": []}
@@ -134,13 +136,16 @@ def _version(profile: Profile, outcome: Outcome) -> dict[str, Any]:
         "as_written": outcome.as_written,
         "scored": outcome.scored,
         "effort_at_most": outcome.effort_at_most,
-        "blocks": [_block(block, profile.units) for block in outcome.blocks],
+        "blocks": [
+            _block(block, expected, profile.units)
+            for block, expected in zip(outcome.blocks, expect(outcome, profile, year), strict=True)
+        ],
         "cautions": [caution_words(one) for one in outcome.cautions],
         "needs_coach": [need_words(one, profile.units) for one in outcome.needs_coach],
     }
 
 
-def _block(block: VersionBlock, units: MassUnit) -> dict[str, Any]:
+def _block(block: VersionBlock, expected: Outlook | None, units: MassUnit) -> dict[str, Any]:
     return {
         "block": block.block,
         "format": block.format,
@@ -150,9 +155,15 @@ def _block(block: VersionBlock, units: MassUnit) -> dict[str, Any]:
         "buy_in": [_line(line, units) for line in block.buy_in],
         "lines": [_line(line, units) for line in block.lines],
         "cash_out": [_line(line, units) for line in block.cash_out],
-        "forecast": None,
-        "pacing": [],
+        "forecast": _forecast(expected) if expected else None,
+        "pacing": list(pacing_words(expected)) if expected else [],
     }
+
+
+def _forecast(expected: Outlook) -> dict[str, Any]:
+    one = expected.forecast
+    edges = {"low": one.low, "expected": one.expected, "high": one.high}
+    return {"unit": one.unit} | {name: round(value, 2) for name, value in edges.items()}
 
 
 def _line(line: VersionLine, units: MassUnit) -> dict[str, Any]:
@@ -178,12 +189,12 @@ def _group(view: GroupView) -> dict[str, Any]:
     }
 
 
-def _pages(made: Made, view: GroupView) -> Iterator[str]:
+def _pages(made: Made, view: GroupView, year: int) -> Iterator[str]:
     """The group first, as the coach speaks to all of them; then everybody's own."""
     yield from _group_page(made, view)
     for profile, outcome in made:
         yield ""
-        yield from _page(profile, outcome)
+        yield from _page(profile, outcome, year)
 
 
 def _group_page(made: Made, view: GroupView) -> Iterator[str]:
@@ -197,16 +208,18 @@ def _group_page(made: Made, view: GroupView) -> Iterator[str]:
         yield from (f"  - {aloud_words(one)}" for one in view.say)
 
 
-def _page(profile: Profile, outcome: Outcome) -> Iterator[str]:
+def _page(profile: Profile, outcome: Outcome, year: int) -> Iterator[str]:
     if isinstance(outcome, Withheld):
         yield f"{profile.name}: {withheld_words(outcome)}"
         return
     yield f"{profile.name}: as written" if outcome.as_written else profile.name
     spared = set[str]()
-    for block in outcome.blocks:
+    for block, expected in zip(outcome.blocks, expect(outcome, profile, year), strict=True):
         yield f"  {block_heading(block)}"
         lines = [line_words(line, profile.units, spared) for line in block.every_line]
         yield from (f"    {words}" for words in in_turn(block, lines))
+        if expected is not None:
+            yield f"    Expected: {' '.join([f'{forecast_words(expected)}.', *pacing_words(expected)])}"
     if outcome.effort_at_most is not None:
         yield f"  Effort {outcome.effort_at_most} of 10 at most, rest whenever you like."
     yield from (f"  Take care: {caution_words(one)}" for one in outcome.cautions)

@@ -4,6 +4,9 @@ from collections.abc import Iterable, Sequence
 
 from core.athletes.circumstances import in_circumstances
 from core.athletes.values import Profile
+from core.forecast.forecast import outlook_of
+from core.forecast.people import People
+from core.forecast.values import Outlook
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
 from core.notation.session import read_session
@@ -34,3 +37,8 @@ def try_on(session: Session, people: Iterable[Profile], year: int | None = None)
 def reckon(session: Session, profile: Profile, year: int | None = None) -> tuple[tuple[Explained, ...], ...]:
     """What each line of somebody's version cost, block by block, and what would have been next."""
     return explained(session, in_circumstances(profile), catalogue(), NO_ORDERS, year=year)
+
+
+def expect(version: Version, profile: Profile, year: int | None = None) -> tuple[Outlook | None, ...]:
+    """What is expected of somebody in each block of their version; None where nothing is."""
+    return outlook_of(version, People(in_circumstances(profile), catalogue(), year))

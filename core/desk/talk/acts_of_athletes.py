@@ -38,6 +38,7 @@ from core.desk.today.says import AskMinutes, AskSick, AskSore
 from core.desk.versions.adjusting import change_lines
 from core.desk.versions.answers import change_answer, units_typed
 from core.desk.versions.commands import AsUsual, BeBack, BeShort, BeSore, ChangeLines
+from core.desk.versions.expecting import outlooks_of
 from core.desk.versions.version import my_version
 from core.desk.visit import Visit
 from core.notation.complaints import ToldPain
@@ -170,14 +171,15 @@ async def version(visit: Visit, _: a.Act, __: Scene) -> Outcome | None:
 
 
 async def how_long(visit: Visit, act: a.HowLong | a.HowToPace, scene: Scene) -> Outcome | None:
-    """What the session says of itself; how long it takes whom isn't known yet."""
+    """What the session says of itself, and what is expected of whoever has their version of it."""
     if scene.record is None:
         return None
     minutes, capped = minutes_of(scene.record.session)
     aims = [block.aim for block in scene.record.session.blocks if block.aim and block.aim.of == "score"]
     aim = (aims[0].low, aims[0].high) if aims else None
     paced = isinstance(act, a.HowToPace)
-    return visit.told(HowLongItIs(minutes=minutes, capped=capped, aim=aim, paced=paced))
+    outlooks = await outlooks_of(visit, scene.record)
+    return visit.told(HowLongItIs(minutes=minutes, capped=capped, aim=aim, paced=paced, outlooks=outlooks))
 
 
 async def how_to(visit: Visit, act: a.HowTo, _: Scene) -> Outcome | None:

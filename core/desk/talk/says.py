@@ -4,6 +4,7 @@ from datetime import date
 from typing import Literal
 
 from core.desk.outcome import Said
+from core.forecast.values import Outlook
 from core.values import Value
 
 # What can be tapped in place of words that weren't understood.
@@ -70,13 +71,15 @@ class WhoTrains(Said):
 class HowLongItIs(Said):
     """What the session itself says of its length: minutes of its parts, as far as they are told.
 
-    `capped`: they are the most there is. `own`: they are of the asker's version. `paced`: how to go about it was asked.
+    `capped`: they are the most there is. `paced`: how to go about it was asked. `outlooks`: what is expected of the
+    asker in each block, None where nothing is.
     """
 
     minutes: float | None
     capped: bool
     aim: tuple[float | None, float | None] | None = None
     paced: bool = False
+    outlooks: tuple[Outlook | None, ...] = ()
 
 
 class WordShown(Value):

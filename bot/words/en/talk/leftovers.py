@@ -10,7 +10,6 @@ from core.desk.coaching.commands import SeeNeeds
 from core.desk.commands import AboutMe, AskHelp, ChangeAnswer, Command, MyVersion, SeeBoard, SeeScores
 from core.desk.profile.commands import ExportMine, ForgetMe, PassOn
 from core.desk.talk.says import (
-    HowLongItIs,
     LeftOver,
     Nearest,
     NobodyNeedsYou,
@@ -124,21 +123,3 @@ def who_trains(said: WhoTrains) -> Worded:
         "A name shows what I'd give them. New athletes join with a tap on <i>Start with me</i> in the group."
     )
     return Worded("\n".join([*groups, more]))
-
-
-@wording("en", HowLongItIs)
-def how_long_it_is(said: HowLongItIs) -> Worded:
-    text = "It's done when it's done: your coach set no time."
-    if said.minutes is not None:
-        most = "at most " if said.capped else ""
-        text = f"The session has {most}{said.minutes:g} minutes, warm-up not counted."
-    text += aim(said.aim) if said.aim else ""
-    ask = " How to pace it" if said.paced else " How long it takes you"
-    return Worded(
-        text + ask + " I can't tell yet: begin so that you could go on talking, and keep some for the end."
-    )
-
-
-def aim(between: tuple[float | None, float | None]) -> str:
-    low, high = ((f"{one:g}" if one is not None else "") for one in between)
-    return f" Your coach's aim: {' to '.join(one for one in (low, high) if one)}."

@@ -1,0 +1,41 @@
+"""How long today's session takes somebody, and how to pace it."""
+
+from collections.abc import Sequence
+
+from bot.words.forecasts import forecast_words, pacing_words
+from bot.words.wording import Worded, wording
+from core.desk.talk.says import HowLongItIs
+from core.forecast.values import Outlook
+
+
+@wording("en", HowLongItIs)
+def how_long_it_is(said: HowLongItIs) -> Worded:
+    text = "It's done when it's done: your coach set no time."
+    if said.minutes is not None:
+        most = "at most " if said.capped else ""
+        text = f"The session has {most}{said.minutes:g} minutes, warm-up not counted."
+    text += aim(said.aim) if said.aim else ""
+    return Worded("\n".join([text, *(_what_to_expect(said.outlooks) or [_unknown(said)])]))
+
+
+def _what_to_expect(outlooks: Sequence[Outlook | None]) -> list[str]:
+    """For each block that has a forecast what it comes to, and how to get there."""
+    known = [(number, one) for number, one in enumerate(outlooks, 1) if one is not None]
+    return [
+        " ".join([f"{_which(number, outlooks)}I'd expect {forecast_words(one)} of you.", *pacing_words(one)])
+        for number, one in known
+    ]
+
+
+def _which(number: int, outlooks: Sequence[Outlook | None]) -> str:
+    return f"Part {number}: " if len(outlooks) > 1 else ""
+
+
+def _unknown(said: HowLongItIs) -> str:
+    ask = "How to pace it" if said.paced else "How long it takes you"
+    return f"{ask} I can't tell yet: begin so that you could go on talking, and keep some for the end."
+
+
+def aim(between: tuple[float | None, float | None]) -> str:
+    low, high = ((f"{one:g}" if one is not None else "") for one in between)
+    return f" Your coach's aim: {' to '.join(one for one in (low, high) if one)}."

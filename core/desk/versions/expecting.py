@@ -1,0 +1,19 @@
+"""What is expected of the visitor today: from their version as it went out, and from what they showed so far."""
+
+from core.desk.versions.showing import profile_today
+from core.desk.versions.waiting import seen_by
+from core.desk.visit import Visit
+from core.forecast.forecast import outlook_of
+from core.forecast.people import People
+from core.forecast.values import Outlook
+from core.movements.lookup import catalogue
+from core.store.records import SessionRecord
+
+
+async def outlooks_of(visit: Visit, record: SessionRecord) -> tuple[Outlook | None, ...]:
+    """For each block; None where nothing is expected. Empty while they have no version."""
+    shown = await seen_by(visit, record, visit.person)
+    if shown is None:
+        return ()
+    people = People(await profile_today(visit, record), catalogue(), visit.now.year)
+    return outlook_of(shown.version, people)

@@ -1,0 +1,308 @@
+"""The expected score of a block, by its format (design 6.5)."""
+
+from collections.abc import Callable, Iterator, Mapping
+from itertools import chain, repeat
+
+import numpy as np
+
+from core.forecast.fatigue import Floats
+from core.forecast.floor import CHANGE_S, Floor
+from core.forecast.pacing import pacing_of
+from core.forecast.people import People
+from core.forecast.values import Forecast, Outlook, Pacing, ScoreUnit
+from core.forecast.work import Work, reserves_of, work_of
+from core.measures import AmountUnit
+from core.scaling.values import Because, Change, Version, VersionBlock, VersionLine
+from core.sessions.values import Format
+
+# Four in five end between these.
+LOW, HIGH = 0.1, 0.9
+# After so many rounds the next take as long as the last: whoever got so far has found their pace (estimate).
+STEADY_FROM = 8
+# Between sets to failure, where the coach writes no rest (estimate).
+USUAL_REST_S = 120.0
+_MINUTE_S = 60.0
+_A_HAIR = 1e-9
+
+
+def outlook_of(version: Version, people: People) -> tuple[Outlook | None, ...]:
+    """For each block what is expected; None where nothing is: unscored, eased, new to it, or not to be counted."""
+    return tuple(
+        _of_block(block, people) if _is_expected(version, block, people) else None for block in version.blocks
+    )
+
+
+def _is_expected(version: Version, block: VersionBlock, people: People) -> bool:
+    """No expected score for those on light duty, new, pregnant or unwell (design 6.5)."""
+    if not (version.scored and block.scored) or people.profile.experience == "new":
+        return False
+    return bool(block.lines) and not any(_is_open(line, block) for line in block.every_line)
+
+
+def _is_open(line: VersionLine, block: VersionBlock) -> bool:
+    """Whether nobody can say how much of it will be done: a rest, or built up as it goes."""
+    if line.change is Change.REST or line.reason.because is Because.UNKNOWN_HEAVY:
+        return True
+    return line.amount is None and not line.scheme and block.format not in _AS_MUCH_AS_GOES
+
+
+def _of_block(block: VersionBlock, people: People) -> Outlook | None:
+    way = _WAYS.get(block.format)
+    return way(block, people) if way else None
+
+
+class _Done:
+    """A block as work, on a floor of its own."""
+
+    def __init__(self, block: VersionBlock, people: People, *, stops_at: float | None = None) -> None:
+        reserves = reserves_of(block.every_line, people)
+        self.block = block
+        self.buy_in, self.lines, self.cash_out = (
+            tuple(work_of(line, reserves, people) for line in lines) for _, lines in block.parts
+        )
+        more = {} if stops_at is None else {"stops_at": stops_at}
+        self.floor = Floor(len(reserves), people.speed, **more)
+        self._tempo = people.tempo
+
+    def line(self, work: Work, round_reps: float | None = None) -> Floats:
+        """Do it once; returns how many repetitions it came to."""
+        if work.for_seconds is not None:
+            done = self.floor.do_for(work, work.for_seconds)
+            return np.floor(done) * work.counted if work.whole else done * work.counted
+        amount = work.amount if work.amount is not None else round_reps or 0.0
+        self.floor.do(work, amount)
+        return np.full_like(self.floor.time, amount * work.counted)
+
+    def change(self) -> None:
+        self.floor.rest(CHANGE_S * self._tempo)
+
+    def lines_once(self, lines: tuple[Work, ...], round_reps: float | None = None) -> None:
+        for work in lines:
+            self.line(work, round_reps)
+            self.change()
+
+
+def _amrap(block: VersionBlock, people: People) -> Outlook | None:
+    if block.minutes is None:
+        return None
+    done, ends = _Done(block, people), block.minutes * _MINUTE_S
+    done.lines_once(done.buy_in)
+    times, progress = [np.zeros_like(done.floor.time), done.floor.time], [0.0, 0.0]
+    shares = _shares(done.lines)
+    for _ in range(STEADY_FROM):
+        for work, share in zip(done.lines, shares, strict=True):
+            done.line(work)
+            times.append(done.floor.time)
+            progress.append(progress[-1] + share)
+            done.change()
+        if (done.floor.time >= ends).all():
+            break
+    rounds = _reached(np.stack(times), np.array(progress), ends, len(done.lines))
+    middle = _middle(rounds)
+    pacing = pacing_of(done.floor, block, round_s=ends / middle if middle >= 1 else None)
+    return Outlook(forecast=_forecast("rounds", rounds), pacing=pacing)
+
+
+def _shares(lines: tuple[Work, ...]) -> list[float]:
+    """How much of a round each line is: by its repetitions, where all are counted."""
+    counts = [(work.amount or 0.0) * work.counted for work in lines]
+    return [one / sum(counts) for one in counts] if all(counts) else [1 / len(lines)] * len(lines)
+
+
+def _reached(times: Floats, progress: Floats, ends: float, lines: int) -> Floats:
+    """How far each of the people is at the end; beyond what was gone through, at the pace of the last round."""
+    last = max(len(times) - 1 - lines, 1)
+    round_s = np.maximum(times[-1] - times[last], _A_HAIR)
+    beyond = progress[-1] + (ends - times[-1]) / round_s
+    at = np.clip((times <= ends).sum(axis=0), 1, len(times) - 1)
+    people = np.arange(times.shape[1])
+    before, after = times[at - 1, people], times[at, people]
+    part = np.clip((ends - before) / np.maximum(after - before, _A_HAIR), 0.0, 1.0)
+    within = progress[at - 1] + part * (progress[at] - progress[at - 1])
+    return np.asarray(np.where(times[-1] <= ends, beyond, within))
+
+
+def _for_time(block: VersionBlock, people: People) -> Outlook | None:
+    done = _Done(block, people)
+    marks = [np.zeros_like(done.floor.time)]
+    counts = [0.0]
+    rounds = tuple(_rounds(block))
+    for part in _in_order(done, rounds):
+        work, round_reps = part
+        reps = done.line(work, round_reps)
+        marks.append(done.floor.time)
+        counts.append(counts[-1] + float(reps[0]))
+        done.change()
+        if work is done.lines[-1] and block.rest_s:
+            done.floor.rest(block.rest_s)
+    took = marks[-1]
+    cap = block.cap_s
+    if cap is not None and _middle(took) > cap:
+        if counts[-1] <= 0:
+            return None
+        reached = _reached(np.stack(marks), np.array(counts), cap, len(done.lines))
+        return Outlook(forecast=_forecast("reps", np.floor(np.minimum(reached, counts[-1]))), pacing=Pacing())
+    forecast = _forecast("s", took if cap is None else np.minimum(took, cap))
+    half = float(np.interp(counts[-1] / 2, counts, [mark[0] for mark in marks])) if counts[-1] else None
+    round_s = float(took[0]) / len(rounds) if len(rounds) > 1 and not block.scheme else None
+    return Outlook(forecast=forecast, pacing=pacing_of(done.floor, block, round_s=round_s, half_s=half))
+
+
+def _rounds(block: VersionBlock) -> Iterator[float | None]:
+    """The repetitions of each round where a scheme gives them."""
+    times = block.rounds or 1
+    yield from (chain.from_iterable(repeat(block.scheme, times)) if block.scheme else repeat(None, times))
+
+
+def _in_order(done: _Done, rounds: tuple[float | None, ...]) -> Iterator[tuple[Work, float | None]]:
+    yield from ((work, None) for work in done.buy_in)
+    for place, reps in enumerate(rounds):
+        for work, line in zip(done.lines, done.block.lines, strict=True):
+            own = line.scheme[place % len(line.scheme)] if line.scheme else reps
+            yield work, own
+    yield from ((work, None) for work in done.cash_out)
+
+
+def _intervals(block: VersionBlock, people: People) -> Outlook | None:
+    if block.work_s:
+        return _working_intervals(block, people)
+    done, times = _Done(block, people), _turns(block)
+    if not times:
+        return None
+    held, took, is_held = np.zeros_like(people.tempo), np.zeros_like(people.tempo), np.ones_like(people.tempo)
+    for number in range(times):
+        began = done.floor.time
+        done.lines_once(_turn(done.lines, number))
+        spent = done.floor.time - began
+        took = took + spent
+        if block.every_s:
+            is_held = is_held * (spent <= block.every_s + CHANGE_S)
+            held = held + is_held
+            done.floor.rest(np.maximum(0.0, block.every_s - spent))
+        else:
+            done.floor.rest(block.rest_s or 0.0)
+    if block.every_s and not all(_is_covered(line) for line in block.lines):
+        return Outlook(forecast=_forecast("rounds", held))
+    pacing = Pacing(round_s=float(took[0]) / times)
+    return Outlook(forecast=_forecast("s", took), pacing=pacing)
+
+
+def _is_covered(line: VersionLine) -> bool:
+    """Whether it is gone or rowed, so that each interval has a time."""
+    return line.unit in {AmountUnit.METRES, AmountUnit.KCAL}
+
+
+def _turns(block: VersionBlock) -> int:
+    if block.rounds:
+        return block.rounds
+    return int(block.minutes * _MINUTE_S // block.every_s) if block.minutes and block.every_s else 0
+
+
+def _turn(lines: tuple[Work, ...], number: int) -> tuple[Work, ...]:
+    """What is done in one turn: that of its station, or all of it."""
+    stations = [work.station for work in lines]
+    if not any(stations):
+        return lines
+    last = max(station or 0 for station in stations)
+    return tuple(work for work in lines if work.station == number % last + 1)
+
+
+def _working_intervals(block: VersionBlock, people: People) -> Outlook | None:
+    """So many seconds of work, so many of rest: all repetitions together."""
+    done, rest_s = _Done(block, people), block.rest_s or 0.0
+    assert block.work_s is not None
+    rounds = block.rounds or (
+        int(block.minutes * _MINUTE_S // ((block.work_s + rest_s) * len(done.lines))) if block.minutes else 0
+    )
+    if not rounds or not all(work.counted for work in done.lines):
+        return None
+    total = np.zeros_like(people.tempo)
+    for _ in range(rounds):
+        for work in done.lines:
+            total = total + np.floor(done.floor.do_for(work, block.work_s)) * work.counted
+            done.floor.rest(rest_s)
+    return Outlook(forecast=_forecast("reps", total))
+
+
+def _max_reps(block: VersionBlock, people: People) -> Outlook | None:
+    done = _Done(block, people, stops_at=1.0)
+    total = np.zeros_like(people.tempo)
+    for _ in range(block.rounds or 1):
+        for work in done.lines:
+            if block.minutes:
+                total = total + np.floor(done.floor.do_for(work, block.minutes * _MINUTE_S)) * work.counted
+            else:
+                total = total + done.floor.to_failure(work) * work.counted
+        done.floor.rest(USUAL_REST_S if block.rest_s is None else block.rest_s)
+    return Outlook(forecast=_forecast("reps", total)) if total.any() else None
+
+
+def _hold(block: VersionBlock, people: People) -> Outlook | None:
+    done = _Done(block, people, stops_at=1.0)
+    if (
+        len(done.lines) != 1
+        or block.lines[0].unit is not AmountUnit.SECONDS
+        or block.lines[0].amount is not None
+    ):
+        return None
+    return Outlook(forecast=_forecast("s", done.floor.to_failure(done.lines[0])))
+
+
+def _time_trial(block: VersionBlock, people: People) -> Outlook | None:
+    if len(block.lines) != 1:
+        return None
+    line, done = block.lines[0], _Done(block, people)
+    if line.unit is AmountUnit.SECONDS or (line.amount is None and block.minutes):
+        seconds = line.amount or (block.minutes or 0) * _MINUTE_S
+        return Outlook(forecast=_forecast("m", seconds / done.lines[0].seconds))
+    if line.amount is None:
+        return None
+    return Outlook(forecast=_forecast("s", line.amount * done.lines[0].seconds))
+
+
+def _max_load(block: VersionBlock, people: People) -> Outlook | None:
+    line = block.lines[0]
+    movement, variant = people.catalogue.variant(f"{line.movement}/{line.variant}")
+    hold = next((one for one in variant.holds if one.fits(line.implement, line.count)), None)
+    if len(block.lines) != 1 or movement.k is None or hold is None:
+        return None
+    own = variant.body_share.value * people.capacity.body_mass_kg
+    moved = people.heaviest(f"{line.movement}/{line.variant}", line.amount or 1.0)
+    load = np.maximum(0.0, (moved - own) / (hold.factor * hold.count))
+    return Outlook(forecast=_forecast("kg", np.minimum(load, _most_kg(line, people))))
+
+
+def _most_kg(line: VersionLine, people: People) -> float:
+    """The heaviest there is of the thing."""
+    found = [one for one in people.profile.equipment or () if one.implement == line.implement]
+    return max((float(max((*one.loads_kg, one.to_kg or 0))) for one in found), default=np.inf) or np.inf
+
+
+def _sets(block: VersionBlock, _people: People) -> Outlook | None:
+    """What is lifted is what stands in the version, as long as all sets of it go."""
+    loads = [float(line.load_kg) for line in block.lines if line.load_kg]
+    if len(loads) != 1 or len(block.lines) != 1:
+        return None
+    return Outlook(forecast=Forecast(unit="kg", low=loads[0], expected=loads[0], high=loads[0]))
+
+
+def _middle(found: Floats) -> float:
+    return float(np.median(found))
+
+
+def _forecast(unit: ScoreUnit, found: Floats) -> Forecast:
+    low, middle, high = (float(one) for one in np.quantile(found, (LOW, 0.5, HIGH)))
+    return Forecast(unit=unit, low=low, expected=middle, high=high)
+
+
+_AS_MUCH_AS_GOES = frozenset({Format.MAX_REPS, Format.HOLD, Format.MAX_LOAD, Format.TIME_TRIAL})
+_WAYS: Mapping[Format, Callable[[VersionBlock, People], Outlook | None]] = {
+    Format.AMRAP: _amrap,
+    Format.FOR_TIME: _for_time,
+    Format.INTERVALS: _intervals,
+    Format.MAX_REPS: _max_reps,
+    Format.HOLD: _hold,
+    Format.TIME_TRIAL: _time_trial,
+    Format.MAX_LOAD: _max_load,
+    Format.SETS: _sets,
+}

@@ -1,0 +1,39 @@
+"""How to get to the expected score: the pace of a round, the half, and what to break up from the start."""
+
+from collections.abc import Iterator
+from statistics import median_high
+
+from core.forecast.floor import Floor
+from core.forecast.values import Broken, Pacing
+from core.scaling.values import VersionBlock
+
+# Fewer than so many are done as they come, and more than so many parts are told by nobody.
+LEAST, MOST_PARTS = 5, 4
+
+
+def pacing_of(
+    floor: Floor, block: VersionBlock, *, round_s: float | None = None, half_s: float | None = None
+) -> Pacing:
+    """`floor`: after the work was done on it."""
+    return Pacing(round_s=round_s, half_s=half_s, broken=tuple(_broken(floor, block)))
+
+
+def _broken(floor: Floor, block: VersionBlock) -> Iterator[Broken]:
+    for line in block.lines:
+        done = floor.parts.get(line.line, [])
+        if not done or line.amount is None:
+            continue
+        parts = median_high(len(one) for one in done)
+        amount = round(line.amount)
+        if parts > 1 and amount >= LEAST:
+            yield Broken(
+                line=line.line, movement=line.movement, parts=in_parts(amount, min(parts, MOST_PARTS))
+            )
+
+
+def in_parts(amount: int, parts: int) -> tuple[int, ...]:
+    """So many in so many parts, each a little less than the one before: 10 in two is 6 + 4."""
+    if parts <= 1 or amount < parts:
+        return (amount,)
+    first = min(amount - parts + 1, -(-amount // parts) + (1 if amount >= 4 * parts else 0))
+    return (first, *in_parts(amount - first, parts - 1))

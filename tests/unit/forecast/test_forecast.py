@@ -1,0 +1,155 @@
+"""What is expected of somebody: a range in order, none where none is due, better for whoever is better."""
+
+from decimal import Decimal
+
+import pytest
+from hypothesis import assume, given
+from hypothesis import strategies as st
+
+from core.athletes.values import Equipment, Evidence, Profile, Screening, Sex
+from core.forecast.forecast import outlook_of
+from core.forecast.pacing import in_parts
+from core.forecast.people import People
+from core.measures import MassUnit
+from core.movements.lookup import catalogue
+from core.notation.session import read_session
+from core.scaling.values import Version
+from core.scaling.version import version_for
+
+YEAR = 2026
+EVERY_FORMAT = {
+    "AMRAP 12\n10 push-ups\n15 air squats": "rounds",
+    "5 rounds for time\n10 push-ups\n15 air squats": "s",
+    "21-15-9 for time\nair squats\npush-ups": "s",
+    "5 x 400 m run, rest 2 min": "s",
+    "every minute for 10 min\n10 push-ups": "rounds",
+    "8 rounds: 20 s on, 10 s off\nair squats": "reps",
+    "Max push-ups in 2 minutes": "reps",
+    "2 km run for time": "s",
+    "Build to a heavy triple\nback squat": "kg",
+    "5 x 5 back squat @ 60 kg, rest 3 min": "kg",
+    "Plank hold for max time": "s",
+}
+
+
+def athlete(reps=20, *, run_s=660, **more):
+    things = (Equipment(implement="barbell", from_kg=20, to_kg=140, step_kg="2.5"),)
+    shown = (
+        Evidence(movement="push-up", reps=reps),
+        Evidence(movement="air squat", reps=2 * reps),
+        Evidence(movement="plank", seconds=90),
+        Evidence(movement="back squat", reps=5, load_kg=Decimal(80)),
+        Evidence(movement="run", distance_m=2400, seconds=run_s),
+    )
+    known = {"name": "Ida", "sex": Sex.FEMALE, "body_mass_kg": Decimal(64), "birth_year": 1992}
+    known |= {"screening": Screening.CLEAR, "limits": (), "equipment": things, "evidence": shown}
+    return Profile(**known | more)
+
+
+def expected(text, profile, seed=0):
+    session = read_session(text, catalogue()).session
+    assert session is not None
+    version = version_for(session, profile, catalogue(), year=YEAR)
+    assert isinstance(version, Version)
+    (found,) = outlook_of(version, People(profile, catalogue(), YEAR, seed))
+    return found
+
+
+def versions_of(text, reps):
+    """What somebody does: the ways, without what is known of them."""
+    session = read_session(text, catalogue()).session
+    assert session is not None
+    version = version_for(session, athlete(reps), catalogue(), year=YEAR)
+    assert isinstance(version, Version)
+    return [(line.variant, line.amount) for _, line in version.spots]
+
+
+@pytest.mark.parametrize(("text", "unit"), EVERY_FORMAT.items())
+def test_every_scored_format_has_a_forecast_in_its_unit_and_in_order(text, unit):
+    one = expected(text, athlete()).forecast
+    assert one.unit == unit
+    assert 0 < one.low <= one.expected <= one.high
+
+
+@pytest.mark.parametrize(
+    "profile",
+    [
+        athlete(experience="new"),
+        athlete(screening=Screening.MODERATE),
+        athlete(limits=("pregnancy-middle",)),
+    ],
+)
+def test_nothing_is_expected_of_those_who_are_new_pregnant_or_on_light_duty(profile):
+    assert expected("AMRAP 12\n10 push-ups\n15 air squats", profile) is None
+
+
+def test_nothing_is_expected_of_what_is_not_for_a_score():
+    assert expected("3 rounds not for time\n10 push-ups\n15 air squats", athlete()) is None
+
+
+def test_whoever_will_not_finish_under_the_cap_is_told_how_many_they_will_have_done():
+    one = expected("For time, cap 5 min\n100 push-ups\n200 air squats", athlete(12)).forecast
+    assert one.unit == "reps"
+    assert one.high < 300
+
+
+def test_the_same_athlete_gets_the_same_forecast():
+    text = "AMRAP 12\n10 push-ups\n15 air squats"
+    assert expected(text, athlete()) == expected(text, athlete())
+
+
+def test_units_change_nothing():
+    text = "AMRAP 12\n10 push-ups\n15 air squats"
+    assert expected(text, athlete()) == expected(text, athlete(units=MassUnit.LB))
+
+
+@given(st.integers(6, 45), st.integers(1, 12))
+def test_whoever_can_do_more_is_never_expected_to_do_less(reps, more):
+    text = "AMRAP 12\n6 push-ups\n12 air squats"
+    assume(versions_of(text, reps) == versions_of(text, reps + more))
+    weaker, stronger = (expected(text, athlete(one)).forecast for one in (reps, reps + more))
+    assert stronger.expected >= weaker.expected * 0.98  # breaks fall on whole repetitions
+
+
+@given(st.integers(15, 170), st.integers(5, 60))
+def test_more_rest_never_means_fewer_repetitions(rest_s, more):
+    text = "3 sets of max push-ups, rest {} s"
+    short, long = (expected(text.format(one), athlete()).forecast for one in (rest_s, rest_s + more))
+    assert long.expected >= short.expected
+
+
+def test_whoever_runs_faster_is_expected_sooner():
+    text = "5 x 400 m run, rest 2 min"
+    assert expected(text, athlete(run_s=600)).forecast.high < expected(text, athlete(run_s=780)).forecast.low
+
+
+def test_a_tested_run_is_forecast_by_its_own_time():
+    one = expected("2400 m run for time", athlete(run_s=660)).forecast
+    assert one.expected == pytest.approx(660, rel=0.01)
+    assert one.high < 1.15 * one.low
+
+
+def test_what_is_known_narrows_the_range():
+    text = "Max push-ups in 2 minutes"
+    known, unknown = (expected(text, one).forecast for one in (athlete(), athlete(evidence=())))
+    assert known.high / known.low < unknown.high / unknown.low
+
+
+def test_the_pace_of_a_round_is_that_of_the_score():
+    found = expected("AMRAP 12\n10 push-ups\n15 air squats", athlete())
+    assert found.pacing.round_s == pytest.approx(12 * 60 / found.forecast.expected)
+
+
+def test_what_will_break_is_broken_from_the_start():
+    (broken,) = expected("5 rounds for time\n14 push-ups\n200 m run", athlete(16)).pacing.broken
+    assert broken.movement == "push-up"
+    assert sum(broken.parts) == 14
+    assert sorted(broken.parts, reverse=True) == list(broken.parts)
+
+
+@given(st.integers(1, 60), st.integers(1, 6))
+def test_parts_add_up_and_never_grow(amount, parts):
+    found = in_parts(amount, parts)
+    assert sum(found) == amount
+    assert all(one >= 1 for one in found)
+    assert list(found) == sorted(found, reverse=True)

@@ -1,0 +1,38 @@
+"""What is expected of somebody, in words."""
+
+import pytest
+
+from bot.words.forecasts import forecast_words, pacing_words
+from core.forecast.values import Broken, Forecast, Outlook, Pacing
+
+
+@pytest.mark.parametrize(
+    ("unit", "low", "high", "words"),
+    [
+        ("rounds", 5.1, 6.4, "5 to 6 rounds"),
+        ("s", 498, 581, "about 8:20 to 9:40"),
+        ("s", 3723, 3900, "about 1:02:05 to 1:05:00"),
+        ("kg", 71.9, 79.2, "72.5 to 80 kg"),
+        ("reps", 52.2, 60.9, "52 to 61 repetitions"),
+        ("m", 2367, 2612, "2350 to 2600 m"),
+        ("reps", 20.0, 20.2, "20 repetitions"),
+    ],
+)
+def test_a_range_is_told_as_people_tell_it(unit, low, high, words):
+    one = Forecast(unit=unit, low=low, expected=(low + high) / 2, high=high)
+    assert forecast_words(Outlook(forecast=one)) == words
+
+
+def test_pacing_is_a_sentence_or_two():
+    pacing = Pacing(round_s=112, broken=(Broken(line=1, movement="pull-up", parts=(6, 4)),))
+    forecast = Forecast(unit="rounds", low=5, expected=6, high=7)
+    assert pacing_words(Outlook(forecast=forecast, pacing=pacing)) == (
+        "About 1:50 a round, the first no faster than the last.",
+        "Break it up from the start: the pull-ups 6 + 4.",
+    )
+
+
+def test_without_rounds_the_half_is_told():
+    forecast = Forecast(unit="s", low=600, expected=620, high=700)
+    told = pacing_words(Outlook(forecast=forecast, pacing=Pacing(half_s=301)))
+    assert told == ("Half of it done by about 5:00.",)
