@@ -8,8 +8,19 @@ from core.athletes.limits import Limit, limit, limits
 from core.errors import Refusal
 from core.movements.lookup import Catalogue, Named, catalogue
 from core.movements.names import key
+from core.scores.ways import likes
 
-__all__ = ["Catalogue", "Limit", "UnknownName", "catalogue", "everything", "find_movement", "limit", "limits"]
+__all__ = [
+    "Catalogue",
+    "Limit",
+    "UnknownName",
+    "catalogue",
+    "everything",
+    "find_movement",
+    "likes",
+    "limit",
+    "limits",
+]
 
 _NEAR_ENOUGH = 0.6
 _NEAR_SPELLINGS = 3

@@ -12,7 +12,7 @@ _LABEL: Final = re.compile(
     r"|(?<![a-z0-9'])(?P<letter>[a-h])\s?[:)=]"
     rf"|{_NO_TIME}\b(?P<nth>first|second|third|1st|2nd|3rd)\b(?:\s(?:part|block|piece|one)\b)?"
     r"(?!\s(?:rounds?|rds?|sets?|reps?|min\w*|time|try|half|attempt|interval|few|[0-9]+ (?:rounds?|reps?|min)))"
-    r"|^\W*(?P<alone>[b-h])(?=\s[0-9])"
+    r"|^\W*(?P<alone>[b-h])(?=\s(?:was\s|is\s|took\s)?[0-9])"
     r"|\b(?P<last>last)\s(?:part|block|piece|one)\b)"
     r"(?:\s?(?::|=|-|\bwas\b|\bis\b|\btook(?: me)?\b))?",
     re.IGNORECASE,
@@ -59,8 +59,9 @@ def find_part(words: str) -> tuple[Part, str] | None:
 
 def by_parts(words: str) -> Iterator[tuple[Told, ...]]:
     """The ways in which the words may be told apart by the parts they name, the likeliest first."""
-    words = _with_colons(words)
-    found = list(_labels(words))
+    lettered = _with_colons(words)
+    found = [one for one in _labels(lettered) if lettered == words or not one.part.of_scored]
+    words = lettered
     if len(found) == len({one.part for one in found}) > 1:
         names_last = _DIGIT.search(words[: found[0].start])
         yield _named_behind(words, found) if names_last else _named_in_front(words, found)
@@ -70,7 +71,7 @@ def by_parts(words: str) -> Iterator[tuple[Told, ...]]:
 
 def _with_colons(words: str) -> str:
     letters = [match["letter"].lower() for match in _BARE.finditer(words)]
-    if len(letters) < 2 or letters != list("abcdefgh"[: len(letters)]):  # noqa: PLR2004
+    if len(letters) < 2 or sorted(letters) != list("abcdefgh"[: len(letters)]):  # noqa: PLR2004
         return words
     return _BARE.sub(lambda match: f"{match['before']}{match['letter']}: ", words)
 

@@ -14,9 +14,10 @@ _DIGIT: Final = re.compile(r"[0-9]")
 # What a part may be called by its format, and no other part is.
 _CALLED: Final = {
     Format.AMRAP: ("amrap",),
-    Format.MAX_LOAD: ("single", "double", "triple"),
     Format.INTERVALS: ("emom", "tabata", "intervals"),
 }
+_LOADED: Final = {Format.MAX_LOAD, Format.SETS}
+_BY_REPS: Final = {1: ("single",), 2: ("double",), 3: ("triple",), 5: ("five",), 8: ("eight",), 10: ("ten",)}
 _NO_NAMES: Final = frozenset(
     {"the", "and", "for", "time", "max", "rest", "reps", "min", "with", "heavy", "one", "sec"}
 )
@@ -37,6 +38,11 @@ def by_names(words: str, session: Session) -> Iterator[tuple[Told, ...]]:
         yield _named_behind(words, found) if behind else _named_in_front(words, found)
     if len(named) == 1 and len(_scored(session)) > 1:
         yield from _beside(words, found[0].block, session)
+
+
+def blocks_named(words: str, session: Session) -> frozenset[int]:
+    """The scored blocks that are named by what is done in them and in no other."""
+    return frozenset(one.block for one in _found(words, session))
 
 
 def in_order(words: str, session: Session) -> Iterator[tuple[Told, ...]]:
@@ -60,7 +66,10 @@ def _found(words: str, session: Session) -> Iterator[_Named]:
 def _names(block: Block) -> frozenset[str]:
     told = " ".join(f"{line.movement} {line.written}" for line in block.lines).lower()
     words = {key(word) for word in _WORD.findall(told)} - _NO_NAMES
-    return frozenset(words | set(_CALLED.get(block.format, ())))
+    by_reps = (
+        _BY_REPS.get(int(block.lines[0].amount or 0), ()) if block.format in _LOADED and block.lines else ()
+    )
+    return frozenset(words | set(_CALLED.get(block.format, ())) | set(by_reps))
 
 
 def _beside(words: str, named: int, session: Session) -> Iterator[tuple[Told, ...]]:

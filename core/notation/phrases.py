@@ -55,7 +55,14 @@ from core.notation.phrase_facts import (
 )
 from core.notation.phrase_parts import PARTS
 from core.notation.quantities import seconds
-from core.sessions.values import Format
+from core.sessions.values import Counts, Format
+
+_WORST, _BEST = "(?:slowest|worst|lowest|fewest|smallest)", "(?:fastest|best|highest|quickest)"
+_OF_SEVERAL = "(?:round|set|interval|one|split|effort)"
+_WHICH_COUNTS = (
+    rf"\bscore(?:d|s)?(?: is| by)?[:=]?_(?:=_)?(?:the |your )?<which>(?: (?:{_OF_SEVERAL}|time)s?)?[?]?",
+    rf"\b(?:your |the )?<which> {_OF_SEVERAL}(?: counts| is (?:the |your )?score)?[?]?",
+)
 
 
 class Phrase(NamedTuple):
@@ -116,6 +123,11 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(
         r"\b(?:record|note|write(?: down)?|score(?: is|:)?)(?: your| the| is)?(?: total| final| overall)? time\b",
         says(format=Format.FOR_TIME),
+    ),
+    *(
+        phrase(shape.replace("<which>", which), says(counts=counts))
+        for which, counts in ((_WORST, Counts.WORST), (_BEST, Counts.BEST))
+        for shape in _WHICH_COUNTS
     ),
     phrase(r"\b(?:each|every) (?:round|set|one|interval)(?: is)? <fast>", says(format=Format.INTERVALS)),
     phrase(r"^[\s;]*sets\s?(?::|$)", says(format=Format.SETS)),

@@ -22,8 +22,9 @@ def rank(format: Format, entries: Iterable[Entry], cap_s: float | None = None) -
     """Places every entry: as written before scaled, finished before capped, then in the format's own order.
 
     amrap and max_reps: more first; for_time and time_trial: less first; hold: longer first; sets and
-    max_load: heavier first; intervals: the sum, more repetitions or metres, or less time. Level entries keep
-    their order. Raises Unrankable.
+    max_load: heavier first, and behind them more repetitions of who told no load; intervals: what counts of them,
+    more repetitions, rounds or metres, or less time, whoever missed some behind whoever did all. Level entries
+    keep their order. Raises Unrankable.
     """
     cap_s = cap_s if format in _TIMED else None
     keyed = [(_key(format, number, entry, cap_s), entry) for number, entry in enumerate(entries, 1)]
@@ -74,7 +75,10 @@ def _rounds(score: Score, _: float | None) -> Key | None:
     return (-score.rounds, -(score.reps or 0))
 
 
-def _reps(score: Score, _: float | None) -> Key | None:
+def _most(score: Score, _: float | None) -> Key | None:
+    """Repetitions, calories or metres; of several sets what counts of them."""
+    if score.value is not None and (score.unit == "m" or score.sets):
+        return (-score.value,)
     return None if score.reps is None else (-score.reps,)
 
 
@@ -89,15 +93,19 @@ def _longest(score: Score, _: float | None) -> Key | None:
 
 
 def _load(score: Score, _: float | None) -> Key | None:
-    return None if score.load_kg is None else (-float(score.load_kg),)
+    if score.load_kg is not None:
+        return (0, -float(score.load_kg))
+    return None if score.reps is None else (1, -score.reps)
 
 
-def _sum(score: Score, _: float | None) -> Key | None:
-    if score.reps is not None:
-        return (0, -score.reps)
-    if score.unit == "m" and score.value is not None:
-        return (0, -score.value)
-    return None if score.seconds is None else (0, score.seconds)
+def _intervals(score: Score, cap_s: float | None) -> Key | None:
+    """Timed ones, whoever missed some behind; then what is counted, then those of which only how many is told."""
+    if score.seconds is not None:
+        missing = (1, -(score.rounds or 0)) if score.capped else (0, 0)
+        return (0, *missing, score.seconds)
+    if (most := _most(score, cap_s)) is not None:
+        return (1, *most)
+    return None if score.rounds is None else (2, -score.rounds)
 
 
 def is_capped(score: Score, cap_s: float | None) -> bool:
@@ -112,21 +120,21 @@ def _text(score: Score, cap_s: float | None) -> str:
 _TIMED = {Format.FOR_TIME, Format.TIME_TRIAL}
 _ORDERS: dict[Format, Callable[[Score, float | None], Key | None]] = {
     Format.AMRAP: _rounds,
-    Format.MAX_REPS: _reps,
+    Format.MAX_REPS: _most,
     Format.FOR_TIME: _time,
     Format.TIME_TRIAL: _time,
     Format.HOLD: _longest,
     Format.SETS: _load,
     Format.MAX_LOAD: _load,
-    Format.INTERVALS: _sum,
+    Format.INTERVALS: _intervals,
 }
 _NEEDS = {
     Format.AMRAP: "an amrap needs rounds",
-    Format.MAX_REPS: "max_reps needs reps",
+    Format.MAX_REPS: "max_reps needs reps, or metres",
     Format.FOR_TIME: "for_time needs seconds, or capped and reps",
     Format.TIME_TRIAL: "a time_trial needs seconds",
     Format.HOLD: "a hold needs seconds",
-    Format.SETS: "sets need load_kg",
+    Format.SETS: "sets need load_kg or reps",
     Format.MAX_LOAD: "max_load needs load_kg",
-    Format.INTERVALS: "intervals need reps or seconds",
+    Format.INTERVALS: "intervals need reps, seconds or rounds",
 }

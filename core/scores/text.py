@@ -11,6 +11,8 @@ if TYPE_CHECKING:
 
 def in_words(score: "Score", unit: MassUnit = MassUnit.KG) -> str:
     """What was done, as it stands on the scoreboard; loads in `unit`."""
+    if score.capped and score.rounds is not None and (score.sets or score.seconds is None):
+        return _some_of_them(score, unit)
     if score.capped:
         done = _rounds_and_reps(score)
         return f"capped, {done}" if done else "capped"
@@ -18,11 +20,24 @@ def in_words(score: "Score", unit: MassUnit = MassUnit.KG) -> str:
         return _rounds_and_reps(score)
     if score.load_kg is not None and score.unit == "kg":
         return mass_in_words(score.load_kg, unit)
+    return _plainly(score)
+
+
+def _plainly(score: "Score") -> str:
     if score.seconds is not None:
         return clock(score.seconds)
     if score.reps is not None:
         return _in_all(score)
+    if score.value is None:
+        return "done"
     return f"{score.value or 0:g} {score.unit}"
+
+
+def _some_of_them(score: "Score", unit: MassUnit) -> str:
+    """Of intervals, how many were done: `4 of them, 6:28`, `4 rounds`."""
+    if not score.sets:
+        return _counted(score.rounds or 0, "round")
+    return f"{score.rounds} of them, {in_words(score.model_copy(update={'capped': False, 'rounds': None}), unit)}"
 
 
 def clock(seconds: float) -> str:

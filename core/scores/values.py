@@ -28,6 +28,8 @@ class Doubt(StrEnum):
     MEANT = "meant"
 
 
+MOST_SETS = 200
+
 # Doubts whose question a plain yes answers.
 SETTLED_BY_YES = frozenset({Doubt.MEANT, Doubt.BEYOND_ROUND, Doubt.IMPOSSIBLE})
 
@@ -53,7 +55,8 @@ class Score(Value):
 
     An amrap of 7 rounds and 12 has rounds 7 and reps 12, and as value the rounds with their part; calories are
     in `reps` too. `capped`: not finished within the cap; then `reps` were done. `note` keeps the athlete's
-    other words, `pain` what hurt. `ranked` is False where the person is not ranked (light duty). `minutes`:
+    other words, `pain` what hurt. `sets`: what each set, interval or attempt had, where that is told: in the unit of
+    the score, but under loads in repetitions. `ranked` is False where the person is not ranked (light duty). `minutes`:
     what their shorter day had, where the block has more.
     """
 
@@ -63,6 +66,7 @@ class Score(Value):
     reps: int | None = None
     seconds: float | None = None
     load_kg: Decimal | None = None
+    sets: Annotated[tuple[float, ...], Field(max_length=MOST_SETS)] = ()
     capped: bool = False
     scaled: bool = False
     note: str | None = None

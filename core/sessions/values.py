@@ -47,6 +47,13 @@ class Format(StrEnum):
     QUALITY = "quality"
 
 
+class Counts(StrEnum):
+    """Which of several sets or times is the score, where it isn't all of them together."""
+
+    BEST = "best"
+    WORST = "worst"
+
+
 class Aim(Value):
     """What the coach wants of a block or line.
 
@@ -102,7 +109,8 @@ class Block(Value):
     """One part of a session. Times in seconds but for `minutes`. `rounds` counts the sets of a sets block.
 
     `rest_stations`: the minutes (or other turns) of intervals at which nothing is done, counted like a line's
-    `station`. `partial`: the coach wrote more than was understood, so its repetitions can't be added up.
+    `station`. `counts`: which set is the score, None for all of them.
+    `partial`: the coach wrote more than was understood, so its repetitions can't be added up.
     """
 
     kind: BlockKind = BlockKind.MAIN
@@ -116,6 +124,7 @@ class Block(Value):
     cap_s: Span | None = None
     team: Annotated[int, Field(ge=1, le=100)] | None = None
     scored: bool = True
+    counts: Counts | None = None
     aim: Aim | None = None
     buy_in: Lines = ()
     cash_out: Lines = ()

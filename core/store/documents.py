@@ -38,11 +38,11 @@ class Kind(Generic[T]):
     schema: int = 1
 
 
-SESSION = Kind("session", Session)
+SESSION = Kind("session", Session, schema=2)
 VERSION = Kind("version", Version, schema=5)
 PROFILE = Kind("profile", Profile, schema=6)
 EVIDENCE = Kind("evidence", Evidence, schema=2)
-SCORE = Kind("score", Score, schema=2)
+SCORE = Kind("score", Score, schema=3)
 PIN = Kind("pin", Pin)
 FAULT = Kind("fault", Fault)
 FURNISHED = Kind("furnished", Furnished, schema=2)
@@ -145,6 +145,16 @@ def _only_exactly_counted(body: Body) -> Body:
 @upcasts(SCORE.name, from_schema=1)
 def _nobody_knew_of_shorter_days(body: Body) -> Body:
     return {**body, "minutes": None}
+
+
+@upcasts(SCORE.name, from_schema=2)
+def _sets_were_only_added_up(body: Body) -> Body:
+    return {**body, "sets": []}
+
+
+@upcasts(SESSION.name, from_schema=1)
+def _all_sets_counted(body: Body) -> Body:
+    return body
 
 
 @upcasts(VERSION.name, from_schema=2)

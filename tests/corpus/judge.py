@@ -12,11 +12,11 @@ from typing import Any, TypeVar
 
 from core.movements.lookup import catalogue
 from core.notation.scores import read_score
-from core.notation.scores_of_parts import read_parts
+from core.notation.scores.parts import read_parts
 from core.notation.session import read_session
 from core.scores.values import ReadScore
-from core.sessions.counting import reps_in_all, reps_in_round
-from core.sessions.values import Session
+from core.sessions.counting import reps_in_all, reps_in_round, times_in
+from core.sessions.values import Format, Session
 from core.understanding.acts import document
 from core.understanding.understand import understand
 from core.understanding.values import Context, Message
@@ -298,11 +298,20 @@ def _missing_of_reply(case: Mapping[str, Any], reads: tuple[ReadScore, ...], ses
     parts = [one for one in case["expect"].get("parts") or [case["expect"]] if not one.get("none")]
     nothing = case["ask"] or _tells_nothing(case)
     if nothing or not all(one.sure for one in reads):
-        return ("" if not any(one.sure for one in reads) else "nothing sure") if nothing else "sure"
+        claims = [one for one in reads if one.sure and not _is_only_done(one, session)]
+        return ("nothing sure" if claims else "") if nothing else "sure"
     if len(parts) != len(reads):
         return "number of parts"
     pairs = zip(parts, reads, strict=True)
     return next((what for pair in pairs if (what := _unlike_score(*pair, session))), "")
+
+
+def _is_only_done(read: ReadScore, session: Session) -> bool:
+    """Whether it says no more than that all there was is done: no number that anybody would have to tell."""
+    assert read.score is not None
+    block = session.blocks[read.block]
+    whole = block.format is Format.INTERVALS and read.score.rounds == times_in(block)
+    return read.score.value is None or (whole and not read.score.sets)
 
 
 def _tells_nothing(case: Mapping[str, Any]) -> bool:
@@ -323,9 +332,8 @@ def _unlike_score(expected: Mapping[str, Any], read: ReadScore, session: Session
         told["reps"] = told.pop("rounds") * whole + told.get("reps", 0)
     if (left := expected.get("reps_left")) is not None:
         told["reps"] = (reps_in_all(session.blocks[read.block]) or 0) - left
-    # A score of sets is its load; how many each set had is no field of one.
-    for name in ("splits", "sets") if "load_kg" not in told else ():
-        told |= {"value": sum(expected[name])} if name in expected else {}
+    for name in ("splits", "sets"):
+        told |= {"sets": [float(one) for one in expected[name]]} if name in expected else {}
     for name in ("calories", "distance_m"):
         told |= {"value": expected[name]} if name in expected else {}
     if score["unit"] == "m" and score["value"]:

@@ -34,7 +34,7 @@ from core.desk.visit import Visit
 from core.errors import BellwetherError
 from core.notation.bare_scores import bare_score
 from core.notation.scores import read_score
-from core.notation.scores_of_parts import PartScore, read_parts
+from core.notation.scores.parts import PartScore, read_parts
 from core.notation.yes_no import calls_it_off, says_it_is_so
 from core.scores.text import in_words
 from core.scores.values import SETTLED_BY_YES, ReadScore, Score

@@ -20,7 +20,7 @@ from core.desk.versions.version import session_meant
 from core.desk.visit import Visit
 from core.notation.chat import is_like_a_score
 from core.notation.people import name_in_front
-from core.notation.scores_of_parts import read_parts
+from core.notation.scores.parts import read_parts
 from core.notation.yes_no import calls_it_off, says_it_is_so
 from core.scores.text import in_words
 from core.store.records import SessionRecord

@@ -19,7 +19,7 @@ from core.movements.lookup import catalogue
 from core.notation.chat import is_like_a_score, is_like_a_session
 from core.notation.corrections import read_correction, takes_score_back
 from core.notation.people import name_in_front
-from core.notation.scores_of_parts import read_parts
+from core.notation.scores.parts import read_parts
 from core.notation.session import read_session
 from core.store.records import Person, ScoreRecord, SessionRecord, SessionState
 

@@ -1,7 +1,6 @@
 """Words for the personal version."""
 
 from collections.abc import Callable, Mapping
-from typing import Final
 
 from bot.words.en.today.different import different_words
 from bot.words.en.versions.questions import understood
@@ -18,7 +17,7 @@ from bot.words.versions import (
 from bot.words.wording import Button, Row, Worded, wording
 from core.athletes.values import Easing
 from core.desk.commands import Command, MyVersion, SeeBoard, SeeScores, ShowHow
-from core.desk.reference import catalogue
+from core.desk.reference import catalogue, likes
 from core.desk.versions.commands import AsUsual, ChangeLines, TodayDiffers
 from core.desk.versions.says import (
     AskWhichGroup,
@@ -30,7 +29,7 @@ from core.desk.versions.says import (
 )
 from core.measures import AmountUnit, MassUnit, as_marked, in_words
 from core.scaling.values import Improvised, Version, VersionBlock, VersionLine
-from core.sessions.values import Block, BlockKind, Format, Session
+from core.sessions.values import Block, BlockKind, Session
 
 
 def head(version: Version) -> str:
@@ -234,37 +233,21 @@ def ending(said: ShowVersion) -> str:
     scored = [said.session.blocks[one.block - 1] for one in said.version.blocks if one.scored]
     if not scored:
         return f"Keep it easy today: nothing to chase, no rank, rest whenever you like. {stop}"
-    likes = [f"<code>{one}</code>" for one in dict.fromkeys(map(example, scored))]
-    if len(likes) > 1:
-        return f"{stop} Done? Write me what you did in each part, like {listed(likes)}."
-    meaning = " (7 rounds and 12 more)" if likes == [f"<code>{EXAMPLES[Format.AMRAP]}</code>"] else ""
-    return f"{stop} Done? Write me your score, like {likes[0]}{meaning}."
+    told = [f"<code>{one}</code>" for one in dict.fromkeys(map(example, scored))]
+    if len(told) > 1:
+        return f"{stop} Done? Write me what you did in each part, like {listed(told)}."
+    return f"{stop} Done? Write me your score, like {told[0]}{meaning(scored[0])}."
 
 
-# What is told of each format. A test reads them all.
-EXAMPLES: Final[Mapping[Format, str]] = {
-    Format.AMRAP: "7+12",
-    Format.FOR_TIME: "8:43",
-    Format.TIME_TRIAL: "8:43",
-    Format.SETS: "60 kg",
-    Format.MAX_LOAD: "60 kg",
-    Format.MAX_REPS: "15 12 10",
-    Format.INTERVALS: "15 12 10",
-    Format.HOLD: "1:05",
-    Format.QUALITY: "done",
-}
-# Where the distance is set, the time is told; where the minute and the work are, how many of them.
-OF_DISTANCES, OF_MINUTES = "1:32 1:35 1:33", "all 10"
+def meaning(block: Block) -> str:
+    """`7+12` says nothing to somebody new."""
+    rounds, plus, more = example(block).partition("+")
+    return f" ({rounds} rounds and {more} more)" if plus else ""
 
 
 def example(block: Block) -> str:
     """How a score of the block as it was written is told; plain text."""
-    if block.format is not Format.INTERVALS:
-        return EXAMPLES[block.format]
-    if all(line.unit is AmountUnit.METRES for line in block.lines):
-        return OF_DISTANCES
-    whole = all(line.unit is AmountUnit.REPS and line.amount for line in block.lines)
-    return OF_MINUTES if whole and block.every_s else EXAMPLES[block.format]
+    return likes(block)[0]
 
 
 def how(version_id: int) -> Button:

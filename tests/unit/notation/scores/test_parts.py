@@ -5,7 +5,7 @@ import pytest
 from core.movements.lookup import catalogue
 from core.notation.chat import is_like_a_score
 from core.notation.scores import read_score
-from core.notation.scores_of_parts import read_parts
+from core.notation.scores.parts import read_parts
 from core.notation.session import read_session
 
 _READ = read_session(

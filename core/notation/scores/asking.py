@@ -2,36 +2,8 @@
 
 from core.scores.text import clock, in_words
 from core.scores.values import Doubt, ReadScore, Score
-from core.sessions.counting import is_in_kcal
+from core.scores.ways import TELLINGS, Way, about, likes, way_of
 from core.sessions.values import Block, Format
-
-_EXAMPLES = {
-    Format.AMRAP: "How many rounds and repetitions did you do? For example: 7 rounds + 12",
-    Format.FOR_TIME: "What was your time? For example: 8:43, or: capped, 40 reps left",
-    Format.TIME_TRIAL: "What was your time? For example: 8:43",
-    Format.HOLD: "How long did you hold it? For example: 1:35",
-    Format.MAX_REPS: "How many repetitions did you do in all? For example: 42 reps",
-    Format.MAX_LOAD: "What was your heaviest weight? For example: 60 kg",
-    Format.SETS: "Which weight did you use? For example: 60 kg",
-    Format.INTERVALS: "What did you get in each one? For example: 12, 11, 10",
-    Format.QUALITY: "This part has no score. What would you like your coach to know?",
-}
-
-
-_ROUGHLY = {
-    Format.AMRAP: "Roughly how many rounds do you think it was? For example: about 6 rounds",
-    Format.FOR_TIME: "Roughly how long did it take you? For example: about 9 min",
-    Format.TIME_TRIAL: "Roughly how long did it take you? For example: about 9 min",
-    Format.HOLD: "Roughly how long was it? For example: about 1 min",
-    Format.MAX_REPS: "Roughly how many repetitions do you think it was? For example: about 40 reps",
-    Format.MAX_LOAD: "Roughly how heavy was it? For example: about 60 kg",
-    Format.SETS: "Roughly how heavy was it? For example: about 60 kg",
-    Format.INTERVALS: "Roughly how many in each one? For example: about 12 each",
-}
-
-
-_CALORIES = "How many calories did you get in all? For example: 42 cal"
-_ROUGH_CALORIES = "Roughly how many calories do you think it was? For example: about 40 cal"
 
 
 def unsure(doubt: Doubt, ask: str, score: Score | None = None) -> ReadScore:
@@ -44,7 +16,10 @@ def unreadable(block: Block) -> ReadScore:
 
 def uncounted(block: Block) -> ReadScore:
     """They trained and didn't count: that is no reason to be asked sternly."""
-    return unsure(Doubt.UNCOUNTED, f"That happens, and the training counts. {_rough(block)}")
+    told = TELLINGS[way_of(block)]
+    return unsure(
+        Doubt.UNCOUNTED, f"That happens, and the training counts. {told.roughly} For example: {about(block)}"
+    )
 
 
 def how_many_when_stopped(block: Block) -> ReadScore:
@@ -53,15 +28,14 @@ def how_many_when_stopped(block: Block) -> ReadScore:
 
 
 def _example(block: Block) -> str:
-    return _CALORIES if _is_most_calories(block) else _EXAMPLES[block.format]
+    told = TELLINGS[way_of(block)]
+    if way_of(block) is Way.DONE:
+        return told.ask
+    ask = _HEAVIEST if block.format is Format.MAX_LOAD else told.ask
+    return f"{ask} For example: {', or: '.join(likes(block))}"
 
 
-def _rough(block: Block) -> str:
-    return _ROUGH_CALORIES if _is_most_calories(block) else _ROUGHLY[block.format]
-
-
-def _is_most_calories(block: Block) -> bool:
-    return block.format is Format.MAX_REPS and is_in_kcal(block)
+_HEAVIEST = "What was your heaviest weight?"
 
 
 def nothing_scored() -> ReadScore:
@@ -138,15 +112,25 @@ def which_block(blocks: tuple[tuple[int, Block], ...]) -> ReadScore:
 
 
 def _named(block: Block) -> str:
-    names = {
-        Format.AMRAP: f"{block.minutes:g} minutes, as many rounds as possible" if block.minutes else "rounds",
-        Format.FOR_TIME: "for time",
-        Format.TIME_TRIAL: "for time",
-        Format.HOLD: "the hold",
-        Format.MAX_REPS: "most calories" if _is_most_calories(block) else "most repetitions",
-        Format.MAX_LOAD: "the heaviest weight",
-        Format.SETS: "the sets",
-        Format.INTERVALS: "the intervals",
-        Format.QUALITY: "not scored",
-    }
-    return names[block.format]
+    if block.format is Format.AMRAP and block.minutes:
+        return f"{block.minutes:g} minutes, as many rounds as possible"
+    if block.format is Format.MAX_LOAD:
+        return "the heaviest weight"
+    return _NAMES[way_of(block)]
+
+
+_NAMES = {
+    Way.ROUNDS: "rounds",
+    Way.TIME: "for time",
+    Way.HOLD: "the hold",
+    Way.HOLDS: "the holds",
+    Way.REPS: "most repetitions",
+    Way.SETS_OF_REPS: "most repetitions",
+    Way.CALORIES: "most calories",
+    Way.DISTANCE: "the distance",
+    Way.LOAD: "the sets",
+    Way.SPLITS: "the intervals",
+    Way.COUNTS: "the intervals",
+    Way.MINUTES: "every minute",
+    Way.DONE: "not scored",
+}

@@ -4,6 +4,7 @@ import re
 from typing import Final
 
 from core.movements.lookup import catalogue
+from core.movements.names import key
 from core.notation.names import lexicon
 from core.sessions.values import Block
 
@@ -20,7 +21,7 @@ _WORD: Final = re.compile(r"[a-z][a-z'-]+")
 def names_another(words: str, block: Block) -> bool:
     """`words` in lower case; a movement that shares a word with one of the block is that one."""
     held = {line.movement for line in (*block.buy_in, *block.lines, *block.cash_out)}
-    theirs = {word for movement in held for word in _WORD.findall(movement)}
+    theirs = {key(word) for movement in held for word in _WORD.findall(movement)}
     said = _WORD.findall(words)
     for size in range(_LONGEST_NAME, 0, -1):
         for at in range(len(said) - size + 1):
@@ -28,6 +29,6 @@ def names_another(words: str, block: Block) -> bool:
             if len("".join(name)) < _SHORTEST or name[0] in _OTHER_THINGS:
                 continue
             meaning = lexicon(catalogue()).exact(" ".join(name))
-            if meaning and meaning.movement not in held and not theirs & set(name):
+            if meaning and meaning.movement not in held and not theirs & {key(word) for word in name}:
                 return True
     return False

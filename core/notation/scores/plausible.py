@@ -1,6 +1,6 @@
 """Numbers that no person reaches: they are slips of the finger, and are asked about."""
 
-from core.notation import asking
+from core.notation.scores import asking
 from core.scores.values import ReadScore, Score
 from core.sessions.counting import reps_in_all, reps_in_round, reps_of
 from core.sessions.values import Block, Format
@@ -67,8 +67,10 @@ def _metres(block: Block) -> float:
 def _too_quick_or_long(seconds: float, block: Block) -> bool:
     if block.format is Format.HOLD:
         return not 0 < seconds <= _LONGEST_HOLD_S
-    metres = _metres(block) * (block.rounds or 1)
+    rounds = block.rounds or 1
+    metres = _metres(block) * rounds
     least = (reps_in_all(block) or 0) / _BURST_PER_MINUTE * 60 + metres / _FASTEST_M_PER_S
+    least /= rounds if block.counts else 1  # only one of them is the score
     return not max(least, 1) <= seconds <= _LONGEST_S
 
 

@@ -4,6 +4,7 @@ import re
 from dataclasses import dataclass
 from itertools import pairwise
 
+from core.notation.scores.wording import says
 from core.notation.text import Strip
 
 _SCALED = re.compile(
@@ -11,22 +12,10 @@ _SCALED = re.compile(
     r"one| weight| version)?)\b"
 )
 # These say what was done, so they stay in the note.
-_MADE_EASIER = re.compile(
-    r"\b(?:(?:empty|just the|only the) bar|bar only|became"
-    r"|(?:without|no) jump(?:s|ing)?|but normal|(?:green|red|blue|black|thick) band"
-    r"|on the (?:spot|place)|on (?:my |the )?knees|instead|subbed|swapped|replaced"
-    r"|(?:with|using|w/) (?:a |the )?bands?|jumping pull ?-?ups|step ?-?ups (?:not|instead of) jumps|tucked"
-    r"|(?:hands|feet) on (?:an? |the |my )?(?:\w+ )?(?:table|bench|chair|wall|box|sofa|counter|worktop|couch|step))\b"
-)
+_MADE_EASIER = says("beside_made_easier")
 _AS_WRITTEN = re.compile(r"\b(?:rx'?d?|as (?:written|prescribed|posted))\b")
-_NO_PAIN = re.compile(
-    r"\b(?:no|without(?: any)?|zero|not any|didn'?t) (?:\w+ )?(?:pain|hurt)\b|\bpain[ -]free\b"
-    r"|\b(?:didn'?t|doesn'?t|not|nothing) hurt(?:ing)?\b"
-)
-_HURT = re.compile(
-    r"\b(?:hurts?|hurting|pains?|painful|ached?|aching|aches|twinged?|tweaked?|pulled|pinch(?:ed|ing)?"
-    r"|sharp|injured|strained|popped|ouch|dizzy|light ?headed|chest)\b"
-)
+_NO_PAIN = says("beside_no_pain")
+_HURT = says("beside_hurt")
 _BODY = (
     r"(?:(?:my|the|left|right|lower|upper|bad)\s){0,3}"
     r"(?:wrists?|elbows?|shoulders?|neck|back|spine|hips?|knees?|ankles?|foot|feet|groin|hamstrings?|calf"
@@ -39,17 +28,12 @@ _PART_ALONE = re.compile(
 )
 _SORE = re.compile(r"\bsore(?:ness)?\b|\bstiff\b|\bdoms\b")
 # A joint has no muscle to be sore; in the plural, shoulders and hips mostly mean those around them.
-_SORE_JOINT = re.compile(
-    r"\b(?:wrists?|elbows?|knees?|ankles?|shoulder|hip|neck)\b.{0,20}\bsore\b"
-    r"|\bsore (?:\w+ )?(?:wrists?|elbows?|knees?|ankles?|shoulder|hip|neck)\b"
-)
+_SORE_JOINT = says("beside_sore_joint")
 _NOT_SORE = re.compile(r"\b(?:not|isn'?t|aren'?t|wasn'?t|weren'?t|no longer|never) (?:\w+ )?(?:sore|stiff)\b")
 _FROM_THE_BODY = re.compile(rf"\b(?:(?:sore|painful|sharp pain in) )?{_BODY}\b[^0-9]*$")
+# Of all that they say, not of one number.
 _ABOUT = re.compile(
-    r"\b(?:more than|at least|less than|(?:over|under)(?= [0-9])|somewhere|about|around|roughly"
-    r"|approx(?:imately)?|maybe|probably|possibly|perhaps|ish"
-    r"|i (?:think|guess|believe|reckon|suppose)|almost|nearly|not "
-    r"sure|or so|ca|circa)\b|~|(?<=[0-9])ish\b|(?<=[0-9])\s?[a-z]{0,7}\?|\blike(?= [0-9])"
+    r"\b(?:not sure|no idea|can'?t remember|don'?t remember|lost count|or maybe|possibly|give or take)\b"
 )
 _PARTS = re.compile(r"[,;.!()|]|\s-\s|\b(?:but|because|bc)\b")
 
@@ -65,7 +49,7 @@ def take_remarks(strip: Strip) -> Remarks:
     """Takes `scaled` and the like away; pain stays in the text and is found part by part."""
     scaled = strip.take(_SCALED) is not None or _MADE_EASIER.search(strip.text) is not None
     strip.take(_AS_WRITTEN)
-    about = strip.take(_ABOUT) is not None
+    about = _ABOUT.search(strip.text) is not None
     return Remarks(scaled=scaled, pain=_pain(strip), about=about)
 
 

@@ -7,15 +7,20 @@ from typing import Final, NamedTuple
 from core.measures import MassUnit
 from core.notation.part_labels import Told, by_parts
 from core.notation.part_names import by_names, in_order
-from core.notation.scores import LONGEST_SCORE, block_of, is_said_of, read_score
+from core.notation.scores.loads import heaviest
+from core.notation.scores.numbers import in_digits
+from core.notation.scores.reading import LONGEST_SCORE, block_of, is_said_of, read_score
+from core.notation.scores.said import told
 from core.notation.text import plain
 from core.scores.values import ReadScore
 from core.sessions.values import Block, Format, Session
 
 _CLOCK: Final = re.compile(r"[0-9]:[0-5][0-9]")
 _TIMED: Final = {Format.FOR_TIME, Format.TIME_TRIAL}
+_LOADED: Final = {Format.SETS, Format.MAX_LOAD}
 
 
+_DIGIT: Final = re.compile(r"[0-9]")
 _ONLY_DONE: Final = re.compile(
     r"^\W*(?:(?:did|done|finished|completed|all|the|it|of|[0-9]{1,2}(?= sets?\b)|sets?)\b\W*)+$"
 )
@@ -34,31 +39,31 @@ def read_parts(text: str, session: Session, unit: MassUnit = MassUnit.KG) -> tup
     Of a part that is only `done` nothing is kept, so that it's asked about.
     """
     words = ", ".join(plain(line) for line in text[:LONGEST_SCORE].splitlines())
-    for told in (*by_parts(words), *by_names(words, session), *in_order(words, session)):
-        blocks = _blocks_of(told, session)
-        if len(set(blocks)) != len(told) or None in blocks:
+    for one_way in (*by_parts(words), *by_names(words, session), *in_order(words, session)):
+        blocks = _blocks_of(one_way, session)
+        if len(set(blocks)) != len(one_way) or None in blocks:
             continue
         found = [
             _read(one, block, session, unit)
-            for one, block in zip(told, blocks, strict=True)
-            if not _ONLY_DONE.match(one.words.lower())
+            for one, block in zip(one_way, blocks, strict=True)
+            if not _ONLY_DONE.match(one.words.lower()) and _DIGIT.search(in_digits(one.words.lower()))
         ]
         if found and all(one.read.sure for one in found):
             return tuple(sorted(found, key=lambda one: one.read.block))
     return ()
 
 
-def _read(told: Told, block: int | None, session: Session, unit: MassUnit) -> PartScore:
-    return PartScore(told.words.strip(" ,;.-"), read_score(told.words, session, block, unit))
+def _read(piece: Told, block: int | None, session: Session, unit: MassUnit) -> PartScore:
+    return PartScore(piece.words.strip(" ,;.-"), read_score(piece.words, session, block, unit))
 
 
-def _blocks_of(told: Sequence[Told], session: Session) -> list[int | None]:
+def _blocks_of(pieces: Sequence[Told], session: Session) -> list[int | None]:
     """The index of each part's block; None for one that isn't there, or of which the words can't be told."""
-    named = [block_of(one.part, session) if one.part else None for one in told]
+    named = [block_of(one.part, session) if one.part else None for one in pieces]
     others = [at for at, block in enumerate(session.blocks) if block.scored and at not in named]
     return [
         block if one.part else _only(others, one.words, session)
-        for block, one in zip(named, told, strict=True)
+        for block, one in zip(named, pieces, strict=True)
     ]
 
 
@@ -68,4 +73,5 @@ def _only(others: Sequence[int], words: str, session: Session) -> int | None:
 
 
 def _has_shape_of(words: str, block: Block) -> bool:
-    return is_said_of(words, block) or bool(_CLOCK.search(words) and block.format in _TIMED)
+    loaded = block.format in _LOADED and heaviest(told(plain(words).lower()), MassUnit.KG) is not None
+    return loaded or is_said_of(words, block) or bool(_CLOCK.search(words) and block.format in _TIMED)

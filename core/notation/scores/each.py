@@ -1,0 +1,351 @@
+"""What each set, interval or attempt had, and what of it is the score: all, or the best or worst as the coach says."""
+
+import itertools
+import re
+from collections.abc import Iterator, Sequence
+from typing import Any, Final
+
+from core.measures import AmountUnit, MassUnit
+from core.notation.scores import asking
+from core.notation.scores.numbers import Number
+from core.notation.scores.said import Told
+from core.notation.scores.times import MINUTE_S, bare_times
+from core.notation.scores.wording import says
+from core.scores.values import ReadScore, Score
+from core.scores.ways import Way, way_of
+from core.sessions.counting import is_held_so_long, times_in
+from core.sessions.values import Block, Counts
+
+_ALL: Final = says("each_all")
+_STOPPED: Final = re.compile(
+    r"\b(?:then i quit|stopped|quit|gave up|called it|had to stop|left out|skipped|missed|bailed)\b"
+)
+_SIDES: Final = re.compile(r"\b(?:l|left)\b.*\b(?:r|right)\b")
+_EITHER: Final = re.compile(r"\b(?:strict|kipp\w*|swinging|assisted|ugly|broken|with (?:the )?band)\b|\bor\b")
+_TOO_SHORT_S: Final = 15
+# A lone number that small may be of one of them (estimate).
+_LEAST_OF_EACH: Final = 4
+_Value = tuple[float, Number]
+
+
+def score_of(values: Sequence[float], unit: str, block: Block) -> Score:
+    """The score of several sets; of times less is better."""
+    timed = unit == "s" and way_of(block) in {Way.SPLITS, Way.MINUTES}
+    if block.counts is None:
+        value = float(sum(values))
+    else:
+        value = float(min(values) if timed is (block.counts is Counts.BEST) else max(values))
+    sets = tuple(values) if len(values) > 1 else ()
+    return counted(value, unit).model_copy(update={"sets": sets})
+
+
+def counted(value: float, unit: str) -> Score:
+    fields: dict[str, Any] = {"value": value, "unit": unit}
+    if unit == "s":
+        fields |= {"seconds": value}
+    elif unit in {AmountUnit.REPS, AmountUnit.KCAL}:
+        fields |= {"reps": round(value)}
+    return Score(**fields)
+
+
+def _times(block: Block) -> int | None:
+    return times_in(block) or block.rounds
+
+
+def _expanded(said: Told, values: Sequence[_Value], block: Block) -> Iterator[float]:
+    """`10 each`, `first 4 were 8, last 4 were 6`, `min 1-5 three`: a number for as many sets as it is told of."""
+    every = _times(block)
+    some = said.of("some", "turns")
+    if some and len(some) == len(values):
+        for one, (value, _) in zip(some, values, strict=True):
+            often = one.whole if one.kind == "some" else int((one.second or 0) - one.value + 1)
+            yield from [value] * max(often, 0)
+        return
+    for value, one in values:
+        often = int(one.second) if one.second and one.kind in {"load", "times"} else 1
+        if len(values) == 1 and every and every > 1 and said.is_said(one, "each"):
+            often = every
+        yield from [value] * often
+
+
+def _read(said: Told, values: Sequence[_Value], unit: str, block: Block) -> ReadScore | None:
+    """The score of what is told of each; what doesn't add up, or is more than there was to do, is asked about."""
+    if not values:
+        return None
+    if chosen := _told_itself(said, values, unit, block):
+        return chosen
+    each = list(_expanded(said, values, block))
+    every = _times(block)
+    score = score_of(each, unit, block)
+    if every and len(each) > every:
+        return asking.meant(score)
+    if every and 1 < len(each) < every and way_of(block) in {Way.SPLITS, Way.COUNTS}:
+        score = score.model_copy(update={"capped": True, "rounds": len(each)})
+    if every and every > 1 and len(each) == 1 and way_of(block) == Way.SPLITS:
+        return _one_of_several(score, block)
+    return ReadScore(score=score, sure=True)
+
+
+def _one_of_several(score: Score, block: Block) -> ReadScore:
+    """`1:35` of five: which one it was isn't told."""
+    return asking.unreadable(block) if block.counts is None else ReadScore(score=score, sure=True)
+
+
+def _told_itself(said: Told, values: Sequence[_Value], unit: str, block: Block) -> ReadScore | None:
+    """The sum, or the best or worst where that counts, told as such beside the others."""
+    role = {None: "sum", Counts.BEST: "best", Counts.WORST: "worst"}[block.counts]
+    named = [value for value in values if said.is_said(value[1], role)] or _their_sum(values, block)
+    roles = ("best", "worst") if block.counts is None else ("sum",)
+    only_ends = all(said.is_said(one, "best", "worst") for _, one in values)
+    if not named:
+        if only_ends and block.counts is None and way_of(block) in {Way.SPLITS, Way.COUNTS, Way.HOLDS}:
+            return asking.unreadable(block)
+        return None
+    others = [value for value, one in values if one is not named[-1][1] and not said.is_said(one, *roles)]
+    score = score_of([named[-1][0]], unit, block)
+    if block.counts is None and len(others) > 1 and sum(others) == named[-1][0]:
+        return ReadScore(score=score_of(others, unit, block), sure=True)
+    is_list = block.counts is None and len(others) > 1 and len(others) == (_times(block) or len(others))
+    return (
+        asking.meant(score)
+        if is_list and _is_plain_sum(named[-1][1], said)
+        else ReadScore(score=score, sure=True)
+    )
+
+
+def _their_sum(values: Sequence[_Value], block: Block) -> list[_Value]:
+    """`50, 48, 45, 45 (188)`: the last of several that all others make."""
+    *others, last = values
+    return (
+        [last]
+        if block.counts is None and len(others) > 1 and sum(value for value, _ in others) == last[0]
+        else []
+    )
+
+
+def _is_plain_sum(one: Number, said: Told) -> bool:
+    return bool(
+        re.search(r"(?:makes|total|altogether|in all|=|sum)\W{0,3}(?:of )?$", said.words[: one.start])
+    )
+
+
+def read_counts(said: Told, block: Block, _: MassUnit) -> ReadScore | None:
+    """Repetitions, calories or metres, once or of each set."""
+    way = way_of(block)
+    unit = {Way.CALORIES: "kcal", Way.DISTANCE: "m"}.get(way) or _unit_of_lines(block)
+    if unit == "m" and (far := _values(said, "metres")):
+        return _read(said, far, "m", block)
+    if unit != "m" and way is Way.COUNTS and (far := _values(said, "metres")):
+        return _read(said, far, "m", block)
+    own = _values(said, "cal" if unit == "kcal" else "reps")
+    if len(own) == 1 and not _values(said, "bare"):
+        return _read(said, own, unit, block)
+    if own and (unit == "kcal" or (len({value for value, _ in own}) == 1 and not _is_list(said))):
+        return _read(said, own, unit, block)
+    return _of_bare(said, unit, block)
+
+
+def _unit_of_lines(block: Block) -> str:
+    units = {str(line.unit) for line in block.lines if line.unit is not AmountUnit.SECONDS}
+    return units.pop() if len(units) == 1 else "reps"
+
+
+def _values(said: Told, *kinds: str) -> list[_Value]:
+    return [(one.value, one) for one in said.of(*kinds)]
+
+
+def _is_list(said: Told) -> bool:
+    return len(said.of("bare", "reps")) > 1
+
+
+def _of_bare(said: Told, unit: str, block: Block) -> ReadScore | None:
+    """Numbers with nothing behind them, or what was done: `20, 15, 7`, `12 squats`, `7 of the 20`."""
+    every = _times(block)
+    if of := _of_all(said, every):
+        # so many of the sets, and nothing of what they had
+        sets = block.rounds and every and of[0].second in {every, None}
+        return None if sets else ReadScore(score=counted(of[0].value, unit), sure=True)
+    values = _whole_values(said)
+    if times := said.of("times"):
+        return ReadScore(score=score_of([times[0].second or 0] * times[0].whole, unit, block), sure=True)
+    if unit == "m" and len(values) < 2:  # noqa: PLR2004 - one distance
+        return _one_distance(said)
+    if not values or (said.of("clock", "span") and not said.of("reps") and len(values) > 1):
+        return None
+    if len(values) == 1 and _may_be_of_one(values[0], said, block):
+        return None
+    return _doubted(_read(said, values, unit, block), values, said, block)
+
+
+def _whole_values(said: Told) -> list[_Value]:
+    plain = [one for one in said.of("bare", "reps", "load") if one.kind != "load" or not one.unit]
+    return [(one.value, one) for one in plain if one.value == one.whole]
+
+
+def _one_distance(said: Told) -> ReadScore | None:
+    """`2450` are metres, `2.4` kilometres."""
+    bare = said.of("bare")
+    if len(bare) != 1 or ("." not in bare[0].text and bare[0].value < _TOO_SHORT_S):
+        return None
+    far = bare[0].value * (1000 if "." in bare[0].text else 1)
+    return ReadScore(score=counted(far, "m"), sure=True)
+
+
+def _may_be_of_one(told: _Value, said: Told, block: Block) -> bool:
+    """Whether a lone number of several intervals may be that of one of them."""
+    value, one = told
+    every = _times(block) or 1
+    is_named = said.is_said(one, "each", "sum", "worst", "best")
+    return every > 1 and way_of(block) is Way.COUNTS and not is_named and value < _LEAST_OF_EACH * every
+
+
+def _doubted(read: ReadScore | None, values: Sequence[_Value], said: Told, block: Block) -> ReadScore | None:
+    """Asked about where other words stand between the numbers, or which of them count is open."""
+    if read is None or read.score is None or not read.sure:
+        return read
+    if len(values) == 1:
+        return asking.meant(read.score) if said.of("turn") else read
+    if any(said.is_said(one, "sum", "best", "worst") for _, one in values) or said.of("some", "turns"):
+        return read
+    beside = way_of(block) is Way.REPS and "(" in said.words
+    mixed = said.has(_EITHER) or beside or not _one_list(said, [one for _, one in values])
+    return asking.meant(read.score) if mixed else read
+
+
+_JOINT: Final = re.compile(r"(?:[\W_]|\b(?:and|plus|then|reps?|x|n|a half|sets?|in)\b)*")
+
+
+def _one_list(said: Told, found: Sequence[Number]) -> bool:
+    gaps = [_without_turns(said, one, other) for one, other in itertools.pairwise(found)]
+    return all(_JOINT.fullmatch(gap) and ". " not in gap for gap in gaps)
+
+
+def _without_turns(said: Told, one: Number, other: Number) -> str:
+    """`set 1: 12, set 2: 10`: which set it was is no other word between."""
+    gap = said.gap(one, other)
+    for turn in said.numbers:
+        if turn.kind == "turn" and one.end <= turn.start and turn.end <= other.start:
+            gap = gap.replace(turn.text, " ")
+    return gap
+
+
+def read_holds(said: Told, block: Block, _: MassUnit) -> ReadScore | None:
+    """Every set of holds, added up: `48 s, 41 s`, `10 10 9`; all of them where it says how long; of tries the best."""
+    values = _holds_in(said)
+    if way_of(block) is Way.HOLD:
+        return _best_hold(said, values)
+    sets = block.rounds or 1
+    if is_held_so_long(block) and len(values) <= 1 and said.has(_ALL):
+        return ReadScore(score=score_of([float(block.lines[0].amount or 0)] * sets, "s", block), sure=True)
+    if times := said.of("times"):
+        return ReadScore(score=score_of([times[0].second or 0] * times[0].whole, "s", block), sure=True)
+    read = _read(said, values, "s", block)
+    if read and read.score and len(values) == 1 and not said.is_said(values[0][1], "each", "sum"):
+        return None
+    return read
+
+
+def _holds_in(said: Told) -> list[_Value]:
+    plain = [(one.value, one) for one in said.of("clock", "span") if not one.second]
+    bare = said.of("bare")
+    if plain or len(bare) != 1:
+        return plain or [(one.value, one) for one in bare]
+    dotted = [(seconds, one) for seconds, one, is_plain in bare_times(said) if is_plain]
+    return dotted or [(bare[0].value, bare[0])]
+
+
+def _best_hold(said: Told, values: Sequence[_Value]) -> ReadScore | None:
+    if not values:
+        return None
+    best = [value for value in values if said.is_said(value[1], "best")] or list(values)
+    if len(best) > 1 and said.has(_SIDES):
+        return asking.which_number(tuple(counted(value, "s") for value, _ in best[:2]))
+    value, one = max(best, key=lambda pair: pair[0])
+    score = counted(value, "s").model_copy(
+        update={"sets": tuple(v for v, _ in values) if len(values) > 1 else ()}
+    )
+    doubtful = one.kind == "bare" and value < _TOO_SHORT_S and len(values) == 1
+    return asking.meant(score) if doubtful else ReadScore(score=score, sure=True)
+
+
+def read_splits(said: Told, block: Block, _: MassUnit) -> ReadScore | None:
+    """The time of each interval; `did 4 of 5` where nobody timed them."""
+    clocks = [(one.value, one) for one in said.of("clock", "span") if not one.second]
+    values = clocks or [(seconds, one) for seconds, one, plain in _split_times(said) if plain]
+    values = [pair for pair in values if not _is_rest(pair[1], said)]
+    if values and (read := _read(said, values, "s", block)):
+        if read.score and read.sure and said.has(_STOPPED):
+            return read.model_copy(update={"score": _one_less(read.score, values, block)})
+        if read.sure or not _held(said, block):
+            return read
+    return _held(said, block)
+
+
+def _one_less(score: Score, values: Sequence[_Value], block: Block) -> Score:
+    """Who says that they left the fifth out, of whose five times four are told, missed one."""
+    every = _times(block)
+    return (
+        score.model_copy(update={"capped": True, "rounds": len(values)})
+        if every and len(values) < every
+        else score
+    )
+
+
+def _is_rest(one: Number, said: Told) -> bool:
+    return bool(re.match(r"\s?(?:rest|off|between)\b", said.behind(one)))
+
+
+def _split_times(said: Told) -> Iterator[tuple[float, Number, bool]]:
+    """`2.08 2.10`, `1 55 x3, 1 57`; lone numbers under a minute are seconds."""
+    bare = said.of("bare", "load")
+    at = 0
+    while at < len(bare):
+        one, other = bare[at], bare[at + 1] if at + 1 < len(bare) else None
+        dotted = re.fullmatch(r"([0-9]{1,2})\.([0-5][0-9](?:\.[0-9])?)", one.text.strip())
+        paired = (
+            other
+            and said.gap(one, other) == " "
+            and one.value <= MINUTE_S
+            and re.match(r"[0-5][0-9]", other.text)
+        )
+        if dotted:
+            yield int(dotted[1]) * MINUTE_S + float(dotted[2]), one, True
+        elif paired and other and one.value < MINUTE_S / 4:
+            yield one.value * MINUTE_S + other.value, other, True
+            at += 1
+        elif one.value >= _TOO_SHORT_S:
+            yield one.value, one, True
+        at += 1
+
+
+def _held(said: Told, block: Block) -> ReadScore | None:
+    """How many of them were done, where nobody timed them: `all five`, `did 4 of 5`."""
+    every = _times(block)
+    if every is None:
+        return None
+    done = _how_many(said, every)
+    if done is None or done > every:
+        return None
+    score = Score(value=float(done), unit="rounds", rounds=done, capped=done < every)
+    return ReadScore(score=score, sure=True)
+
+
+def _of_all(said: Told, every: int | None) -> tuple[Number, ...]:
+    """`4 of 5`, `8/10`."""
+    tens = every == 10  # noqa: PLR2004 - `8/10` of ten, else how hard it was
+    return said.of("of") or (said.of("ten") if tens else ())
+
+
+def _how_many(said: Told, every: int) -> int | None:
+    if of := _of_all(said, every):
+        return of[0].whole if of[0].second in {every, None} else None
+    if found := said.of("rounds", "sets"):
+        return found[-1].whole
+    bare = [one for one in said.of("bare") if one.value == one.whole]
+    if (
+        len(bare) == 1
+        and bare[0].whole <= every
+        and (re.match(r"\s?of them\b", said.behind(bare[0])) or said.has(_ALL))
+    ):
+        return bare[0].whole
+    return every if not bare and not said.of("left", "turn") and said.has(_ALL) else None

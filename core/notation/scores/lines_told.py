@@ -1,0 +1,82 @@
+"""How far somebody got in a round, told by what is done in it: `plus the thrusters`, `10 push-ups and 5 swings`."""
+
+import re
+from collections.abc import Iterator, Sequence
+from typing import Final, NamedTuple
+
+from core.measures import AmountUnit
+from core.movements.lookup import catalogue
+from core.movements.names import key
+from core.notation.flights import in_flights
+from core.notation.names import lexicon
+from core.sessions.counting import reps_of
+from core.sessions.values import Block, Line
+
+_SHORTEST_NAME: Final = 3
+_LONGEST_NAME: Final = 3
+_WORD: Final = re.compile(r"[a-z][a-z'-]*")
+
+
+class Named(NamedTuple):
+    """A line that is named, by its index, and where in the words."""
+
+    line: int
+    start: int
+    end: int
+
+
+def count_of(line: Line) -> int | None:
+    """Repetitions of a line, metres counted like them; None where it is held, or goes as far as it goes."""
+    in_metres = line.unit is AmountUnit.METRES and line.amount is not None
+    return round(line.amount or 0) * (2 if line.per_side else 1) if in_metres else reps_of(line)
+
+
+def in_a_round(block: Block) -> int | None:
+    """Repetitions of a round, metres counted like them; None where something else is to be done."""
+    if block.scheme or block.partial or not block.lines:
+        return None
+    return total([count_of(line) for line in block.lines])
+
+
+def before_line(block: Block, index: int) -> int | None:
+    """Repetitions of a round before one of its lines, metres left out."""
+    counts = [0 if line.unit is AmountUnit.METRES else reps_of(line) for line in block.lines[:index]]
+    return total(counts)
+
+
+def total(counts: Sequence[int | None]) -> int | None:
+    return None if None in counts else sum(count for count in counts if count)
+
+
+def named_lines(words: str, block: Block) -> Iterator[Named]:
+    """The lines that the words name, from the left."""
+    found = list(_WORD.finditer(words))
+    at = 0
+    while at < len(found):
+        size, line = _named_at(words, found, at, block)
+        if line is not None:
+            yield Named(line, found[at].start(), found[at + size - 1].end())
+        at += size
+
+
+def _named_at(words: str, found: Sequence[re.Match[str]], at: int, block: Block) -> tuple[int, int | None]:
+    for size in range(min(_LONGEST_NAME, len(found) - at), 0, -1):
+        name = words[found[at].start() : found[at + size - 1].end()]
+        if (line := line_called(name, block)) is not None:
+            return size, line
+    return 1, None
+
+
+def line_called(name: str, block: Block) -> int | None:
+    """The index of the line that a name means: its movement, its own spelling on the board, or the end of either."""
+    typed = key(in_flights(name))
+    if len(typed) < _SHORTEST_NAME and name not in {"gm", "du", "dl"}:
+        return None
+    meant = lexicon(catalogue()).exact(name)
+    for index, line in enumerate(block.lines):
+        spellings = (key(line.movement), key(re.sub(r"^[^a-z]*", "", line.written.lower())))
+        if meant and meant.movement == line.movement:
+            return index
+        if any(one == typed or (len(typed) > _SHORTEST_NAME and one.endswith(typed)) for one in spellings):
+            return index
+    return None

@@ -1,0 +1,268 @@
+"""One score out of words: read in the way of its part, with what is said beside it, and doubted where it must be."""
+
+import re
+from collections.abc import Callable
+from typing import Any, Final
+
+from core.measures import AmountUnit, MassUnit
+from core.notation.chat import NOT_COUNTED, NOT_FINISHED
+from core.notation.part_labels import LAST, Part, find_part
+from core.notation.part_names import blocks_named
+from core.notation.scores import asking
+from core.notation.scores.done import read_done
+from core.notation.scores.each import read_counts, read_holds, read_splits
+from core.notation.scores.lines_told import named_lines
+from core.notation.scores.loads import heaviest, lightest, read_load
+from core.notation.scores.minutes import read_minutes
+from core.notation.scores.numbers import with_signs_told
+from core.notation.scores.other_names import names_another
+from core.notation.scores.plausible import implausible
+from core.notation.scores.remarks import Remarks, note, take_remarks
+from core.notation.scores.rounds import read_rounds
+from core.notation.scores.said import Told, told
+from core.notation.scores.times import read_time
+from core.notation.scores.wording import says
+from core.notation.text import Strip, plain
+from core.scores.values import SETTLED_BY_YES, ReadScore, Score
+from core.scores.ways import TELLINGS, Way, way_of
+from core.sessions.counting import is_in_kcal
+from core.sessions.values import Block, Session
+
+Reader = Callable[[Told, Block, MassUnit], ReadScore | None]
+READERS: Final[dict[Way, Reader]] = {
+    Way.ROUNDS: read_rounds,
+    Way.TIME: read_time,
+    Way.HOLD: read_holds,
+    Way.HOLDS: read_holds,
+    Way.REPS: read_counts,
+    Way.SETS_OF_REPS: read_counts,
+    Way.CALORIES: read_counts,
+    Way.DISTANCE: read_counts,
+    Way.LOAD: read_load,
+    Way.SPLITS: read_splits,
+    Way.COUNTS: read_counts,
+    Way.MINUTES: read_minutes,
+    Way.DONE: read_done,
+}
+LONGEST_SCORE: Final = 500
+_STOPPED_EARLY: Final = re.compile(r"\b(?:had to|i) (?:stop|quit)(?:ped)?\b|\bgave up\b")
+_IN_ROUNDS: Final = re.compile(r"^[^+]*[0-9]\s?\+\s?[0-9][^+]*$|[0-9]\s?(?:rounds?|rds?)\b")
+_IN_KCAL: Final = re.compile(r"[0-9]\s?(?:k?cals?|calories)\b")
+_FRAMES: Final = says("frames")
+# In these a weight is told beside the score, never as it.
+_OF_LOADS: Final = frozenset({Way.LOAD, Way.DONE})
+_BELOW_ZERO: Final = re.compile(r"^\s*-[0-9]|(?<=[\s:])-[0-9]")
+_ASKS: Final = says("asks")
+# These say that the number isn't all of it.
+_DOUBTFUL: Final = says("doubtful")
+
+
+# `2 didn't count` is no word of somebody who didn't count.
+_NOT_COUNTED: Final = re.compile(rf"(?<![0-9] )(?<!ones )(?<!them )(?:{NOT_COUNTED.pattern})")
+
+
+def read_score(
+    text: str, session: Session, block: int | None = None, unit: MassUnit = MassUnit.KG
+) -> ReadScore:
+    """Reads what an athlete says of a session; bare loads are in `unit`. `block`: index of the one meant.
+
+    Never raises for any text; raises IndexError for a block that the session doesn't have.
+    """
+    words = plain(with_signs_told(text)).lower()[:LONGEST_SCORE]
+    if block is None and sum(each.scored for each in session.blocks) > 1 and (named := find_part(words)):
+        block = block_of(named[0], session)
+        words = words if block is None else named[1]
+    if block is not None:
+        return _in_block(words, session.blocks[block], unit).model_copy(update={"block": block})
+    scored = tuple((index, each) for index, each in enumerate(session.blocks) if each.scored)
+    return _in_any(words, session, scored, unit) if scored else _in_unscored(words, session, unit)
+
+
+def block_of(part: Part, session: Session) -> int | None:
+    """The index of the block that is called so; None where there is none."""
+    scored = [index for index, block in enumerate(session.blocks) if block.scored]
+    if part.number == LAST:
+        return scored[-1] if scored else None
+    at = part.number - 1
+    if not part.of_scored and at in scored:
+        return at
+    return scored[at] if at < len(scored) else None
+
+
+def _in_unscored(words: str, session: Session, unit: MassUnit) -> ReadScore:
+    """Of what nobody scores: what is plainly told all the same."""
+    for index, block in enumerate(session.blocks):
+        if way_of(block) is Way.DONE and (read := _in_block(words, block, unit)).sure:
+            return read.model_copy(update={"block": index})
+    return asking.nothing_scored()
+
+
+def _in_any(words: str, session: Session, scored: tuple[tuple[int, Block], ...], unit: MassUnit) -> ReadScore:
+    """The only scored block, or the only one that the words fit; else which one is asked."""
+    reads = {index: _in_block(words, block, unit) for index, block in scored}
+    fitting = [index for index, read in reads.items() if read.sure]
+    if len(scored) == 1:
+        index = scored[0][0]
+        return reads[index].model_copy(update={"block": index})
+    if len(fitting) > 1:
+        fitting = [index for index, block in scored if index in fitting and is_said_of(words, block)]
+    loads = {index for index, block in scored if way_of(block) is Way.LOAD}
+    named = blocks_named(words, session)
+    if len(fitting) == 1 and named and fitting[0] not in named:
+        return asking.which_block(scored)
+    told_too = loads.difference(fitting) and heaviest(told(words), unit)
+    if len(fitting) == 1 and not told_too:
+        return reads[fitting[0]].model_copy(update={"block": fitting[0]})
+    return asking.which_block(scored)
+
+
+def is_said_of(words: str, block: Block) -> bool:
+    """Whether the words have the shape of the block's own scores: `6+3` of rounds, `80 cal` of calories."""
+    if _IN_ROUNDS.search(words):
+        return way_of(block) is Way.ROUNDS
+    return bool(_IN_KCAL.search(words)) and is_in_kcal(block)
+
+
+def _in_block(words: str, block: Block, unit: MassUnit) -> ReadScore:
+    if _BELOW_ZERO.search(words):
+        return asking.not_positive()
+    if _ASKS.search(words):
+        return asking.unreadable(block)
+    way, said = way_of(block), told(words)
+    strip = Strip(said.words)
+    remarks = take_remarks(strip)
+    read = READERS[way](said, block, unit) or _without_number(said.words, block)
+    if read.score is None:
+        return _with_pain(read, remarks, way)
+    more: dict[str, Any] = {}
+    if read.score.unit == AmountUnit.REPS and is_in_kcal(block):
+        more["unit"] = AmountUnit.KCAL
+    if way not in _OF_LOADS and (load := heaviest(said, unit)):
+        more["load_kg"] = load
+    score = _with_remarks(read.score.model_copy(update=more), remarks, strip, said, block)
+    lighter = _is_lighter(said, score, block, unit) or _is_less(said, score, block)
+    score = score.model_copy(update={"scaled": score.scaled or lighter})
+    return _judged(read.model_copy(update={"score": score}), said, block, remarks)
+
+
+def _is_lighter(said: Told, score: Score, block: Block, unit: MassUnit) -> bool:
+    """Whether less was lifted than is written for anybody; of sets the heaviest counts, of rounds every one."""
+    written = [min(line.loads_kg) for line in block.lines if line.loads_kg]
+    told = score.load_kg if way_of(block) in _OF_LOADS else lightest(said, unit)
+    return told is not None and bool(written) and told < min(written)
+
+
+def _is_less(said: Told, score: Score, block: Block) -> bool:
+    """`13:13, only 40 squats` of fifty, in what was finished."""
+    if way_of(block) is not Way.TIME or score.capped:
+        return False
+    for one in said.of("bare"):
+        named = next(named_lines(said.behind(one), block), None)
+        if named and named.start <= 1 and 0 < one.value < (block.lines[named.line].amount or 0):
+            return True
+    return _CUT.search(said.words) is not None
+
+
+_CUT: Final = re.compile(r"\b(?:cut|reduced|lowered|halved) (?:the |all |my )")
+
+
+def _without_number(words: str, block: Block) -> ReadScore:
+    """The question to somebody who told no number: kinder where they say why."""
+    if way_of(block) is Way.DONE:
+        return asking.unreadable(block)
+    if NOT_COUNTED.search(words):
+        return asking.uncounted(block)
+    early = NOT_FINISHED.search(words) or _STOPPED_EARLY.search(words)
+    return asking.how_many_when_stopped(block) if early else asking.unreadable(block)
+
+
+def _with_pain(read: ReadScore, remarks: Remarks, way: Way) -> ReadScore:
+    """Pain is kept even where no score was understood, and nothing else of one that no yes can confirm."""
+    if remarks.pain is None:
+        return read.model_copy(update={"score": None})
+    return read.model_copy(update={"score": Score(value=None, unit=TELLINGS[way].unit, pain=remarks.pain)})
+
+
+def _with_remarks(score: Score, remarks: Remarks, strip: Strip, said: Told, block: Block) -> Score:
+    _take_numbers(strip, said, block)
+    left = _FRAMES.sub(" ", strip.text.replace(Strip.MARK, " "))
+    return score.model_copy(
+        update={"scaled": score.scaled or remarks.scaled, "pain": remarks.pain, "note": note(left)}
+    )
+
+
+_JOINT: Final = re.compile(r"(?:\W|\b(?:and|plus|n|with|then|x|for|at|of|the|in|into)\b)*")
+
+
+def _take_numbers(strip: Strip, said: Told, block: Block) -> None:
+    """The numbers, what joins them, and what of the session they count are no note."""
+    end = 0
+    for one in said.numbers:
+        if one.kind in {"beside", "some"}:
+            continue
+        start = end if end and _JOINT.fullmatch(said.words[end : one.start]) else one.start
+        named = next(named_lines(said.behind(one), block), None)
+        skipped = named and _JOINT.fullmatch(said.behind(one)[: named.start])
+        end = one.end + (named.end if named and skipped else 0)
+        strip.blank(start, end)
+
+
+# What has no business beside a score told so: something else was done too, or it is of another part.
+_FOREIGN: Final[dict[Way, frozenset[str]]] = {
+    Way.LOAD: frozenset({"clock", "cal", "metres", "rounds"}),
+    Way.ROUNDS: frozenset({"clock", "of", "times"}),
+    Way.TIME: frozenset({"times"}),
+    Way.HOLD: frozenset({"reps", "rounds", "cal", "metres"}),
+    Way.HOLDS: frozenset({"reps", "cal", "metres"}),
+    Way.REPS: frozenset({"clock", "rounds", "cal"}),
+    Way.SETS_OF_REPS: frozenset({"clock", "cal", "metres"}),
+    Way.CALORIES: frozenset({"clock", "rounds", "reps"}),
+    Way.DISTANCE: frozenset({"clock", "rounds", "reps"}),
+    Way.SPLITS: frozenset({"reps", "cal"}),
+    Way.COUNTS: frozenset({"clock"}),
+    Way.MINUTES: frozenset({"cal"}),
+}
+
+
+def _is_foreign(said: Told, score: Score, block: Block) -> bool:
+    way = way_of(block)
+    own = {str(line.unit) for line in (*block.buy_in, *block.lines, *block.cash_out)}
+    foreign = (
+        _FOREIGN.get(way, frozenset())
+        - ({"cal"} if "kcal" in own else set())
+        - ({"metres"} if "m" in own else set())
+    )
+    if way is Way.LOAD and block.rounds:
+        foreign -= {"rounds"}
+    if block.minutes and all(one.value <= 60 * block.minutes for one in said.of("clock")):
+        foreign -= {"clock"}
+    if way is Way.TIME and score.capped:
+        foreign -= {"times"}
+    return bool(said.of(*foreign))
+
+
+def _around_loads(said: Told) -> str:
+    """The sentences that tell a load: of what else was done that day nothing is asked."""
+    loads = said.of("load", "times", "hands", "bare", "reps")
+    pieces = re.split(r"[.;!](?=\s|$)", said.words)
+    starts = [sum(len(piece) + 1 for piece in pieces[:at]) for at in range(len(pieces))]
+    return " ".join(
+        piece
+        for piece, start in zip(pieces, starts, strict=True)
+        if any(start <= one.start < start + len(piece) for one in loads)
+    )
+
+
+def _judged(read: ReadScore, said: Told, block: Block, remarks: Remarks) -> ReadScore:
+    assert read.score is not None
+    way = way_of(block)
+    if not read.sure:
+        return read if read.doubt in SETTLED_BY_YES else _with_pain(read, remarks, way)
+    if doubt := implausible(read.score, block):
+        return doubt if doubt.doubt in SETTLED_BY_YES else _with_pain(doubt, remarks, way)
+    another = _is_foreign(said, read.score, block) or (
+        way is Way.LOAD and names_another(_around_loads(said), block)
+    )
+    doubtful = any(shape.search(said.words) for shape in (_DOUBTFUL, _NOT_COUNTED))
+    asked = remarks.about or said.is_about or doubtful or another
+    return asking.meant(read.score) if asked else read

@@ -1,0 +1,158 @@
+"""What is said of each number of a score: that it failed, was before, is the sum, the slowest, or only about right."""
+
+import re
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from functools import cached_property
+from itertools import pairwise
+from typing import Final
+
+from core.notation.scores.numbers import Number, in_digits, numbers_in
+from core.notation.scores.wording import ROLES, says
+
+_PIECE: Final = re.compile(r"[.;!?](?=\s|$)|\s-\s|,(?=\s?[a-z])")
+# Numbers so joined are one: what is said of the first is said of the second.
+_ONE: Final = re.compile(r"\s?(?:[+x]|rounds?\s?\+)\s?")
+_REACH: Final = 34
+
+_PUT_RIGHT: Final = says("put_right")
+_BESIDE: Final = frozenset({"failed", "before", "denied", "cap", "average", "clock", "rest"})
+_HARDEST: Final = 10
+
+
+@dataclass(frozen=True)
+class Told:
+    """The words of a score with their numbers; those that tell nothing of today's score are left out of `counting`."""
+
+    words: str
+    numbers: tuple[Number, ...]
+    is_spoken: bool = False
+
+    @cached_property
+    def roles(self) -> tuple[frozenset[str], ...]:
+        return tuple(self._inherited(at) for at in range(len(self.numbers)))
+
+    @cached_property
+    def _own_roles(self) -> tuple[frozenset[str], ...]:
+        pieces = [0, *(one.end() for one in _PIECE.finditer(self.words)), len(self.words)]
+        return tuple(self._roles_of(at, pieces) for at in range(len(self.numbers)))
+
+    def _roles_of(self, at: int, pieces: Sequence[int]) -> frozenset[str]:
+        one = self.numbers[at]
+        begins = max((start for start in pieces if start <= one.start), default=0)
+        ends = min((end for end in pieces if end >= one.end), default=len(self.words))
+        earlier = self.numbers[at - 1].end if at else 0
+        later = self.numbers[at + 1].start if at + 1 < len(self.numbers) else len(self.words)
+        before = self.words[max(begins, earlier, one.start - _REACH) : one.start]
+        behind = self.words[one.end : min(ends, later, one.end + _REACH)]
+        return frozenset(
+            role
+            for role, front, back in ROLES
+            if (front and front.search(before)) or (back and back.search(behind))
+        )
+
+    def is_said(self, one: Number, *roles: str) -> bool:
+        return not self.roles[self.numbers.index(one)].isdisjoint(roles)
+
+    def _inherited(self, at: int) -> frozenset[str]:
+        joined = at > 0 and _ONE.fullmatch(self.gap(self.numbers[at - 1], self.numbers[at]))
+        return self._own_roles[at] | (self._own_roles[at - 1] & _BESIDE if joined else frozenset())
+
+    @cached_property
+    def counting(self) -> tuple[Number, ...]:
+        """The numbers that may be of today's score."""
+        return tuple(
+            one
+            for one, said in zip(self.numbers, self.roles, strict=True)
+            if one.kind != "beside" and not said & _beside_for(one) and not _is_effort(one, said)
+        )
+
+    def of(self, *kinds: str) -> tuple[Number, ...]:
+        return tuple(one for one in self.counting if one.kind in kinds)
+
+    def with_role(self, role: str, *kinds: str) -> Number | None:
+        """The last number of these kinds that is said to be so."""
+        found = [one for one in self.of(*kinds) if self.is_said(one, role)]
+        return found[-1] if found else None
+
+    def gap(self, one: Number, other: Number) -> str:
+        return self.words[one.end : other.start]
+
+    def behind(self, one: Number) -> str:
+        """What follows a number, up to the next."""
+        later = [other.start for other in self.numbers if other.start >= one.end]
+        return self.words[one.end : min(later, default=len(self.words))]
+
+    def has(self, pattern: re.Pattern[str]) -> bool:
+        return pattern.search(self.words) is not None
+
+    @property
+    def is_about(self) -> bool:
+        """Whether a number that counts is only about right."""
+        return any(self.is_said(one, "about") for one in self.counting)
+
+
+def _beside_for(one: Number) -> frozenset[str]:
+    """A minute may fail and a cap be told in repetitions; these are what is told."""
+    return _BESIDE - {"turn": {"failed"}, "reps": {"cap"}, "rounds": {"cap"}, "left": {"failed", "cap"}}.get(
+        one.kind, set()
+    )
+
+
+def _is_effort(one: Number, said: frozenset[str]) -> bool:
+    """`felt like a 9`: how hard it was."""
+    return "effort" in said and one.kind == "bare" and one.value <= _HARDEST
+
+
+def told(words: str) -> Told:
+    """What the words tell; of something put right only what it became. `words` plain, in lower case."""
+    digits = in_digits(words)
+    return _as_put_right(Told(digits, _alike(digits, numbers_in(digits)), is_spoken=digits != words))
+
+
+_LIST_JOINT: Final = re.compile(r"\s?(?:[,/;-]|and|&)\s?")
+_FROM_TO: Final = re.compile(r"\b(?:at|to|from)\s$")
+_LISTED: Final = frozenset({"span", "cal", "metres"})
+
+
+def _alike(words: str, found: tuple[Number, ...]) -> tuple[Number, ...]:
+    """`92, 95, 100 sec`: the unit behind the last of a list is that of all."""
+    kept = list(found)
+    for at in range(len(kept) - 1, 0, -1):
+        one, before = kept[at], kept[at - 1]
+        if (
+            one.kind not in _LISTED
+            or before.kind != "bare"
+            or not _LIST_JOINT.fullmatch(words[before.end : one.start])
+        ):
+            continue
+        if _FROM_TO.search(words[: before.start]):
+            continue
+        told = float(re.match(r"[0-9.]+", one.text)[0]) if re.match(r"[0-9.]+", one.text) else 0  # type: ignore[index]
+        if told:
+            kept[at - 1] = before._replace(
+                kind=one.kind, value=before.value * one.value / told, unit=one.unit
+            )
+    return tuple(kept)
+
+
+def _as_put_right(said: Told) -> Told:
+    """`97.5. wait no that was last time. 100` tells 100, if both are numbers of one kind."""
+    for match in reversed(list(_PUT_RIGHT.finditer(said.words))):
+        before = {one.kind for one in said.counting if one.end <= match.start()}
+        after = [one for one in said.counting if one.start >= match.end()]
+        if before & {one.kind for one in after}:
+            rest = said.words[match.end() :]
+            return Told(rest, numbers_in(rest))
+    return said
+
+
+def lists(said: Told, found: Sequence[Number], joint: re.Pattern[str]) -> Iterator[tuple[Number, ...]]:
+    """The numbers in runs: those with nothing but a joint between them belong together."""
+    run: list[Number] = []
+    for one, other in pairwise((*found, None)):
+        assert one is not None
+        run.append(one)
+        if other is None or not joint.fullmatch(said.gap(one, other)):
+            yield tuple(run)
+            run = []
