@@ -5,7 +5,7 @@ BIN    := $(VENV)/bin
 PIP    := $(BIN)/python -m pip --disable-pip-version-check --quiet
 
 .DEFAULT_GOAL := help
-.PHONY: help setup setup-test demo test lint types check train bench tune soak lock clean
+.PHONY: help setup setup-test demo test lint types check pictures train bench tune soak lock clean
 
 help: ## list the tasks
 	@grep -E '^[a-z-]+:.*## ' $(MAKEFILE_LIST) | sed -E 's/^([a-z-]+):.*## /\1\t/' | expand -t 14
@@ -41,6 +41,9 @@ types: setup-test ## types
 	@$(BIN)/mypy
 
 check: lint types test ## lint + types + tests
+
+pictures: setup-test ## make the pictures of the README from the room, in docs/; needs Chromium
+	@$(BIN)/python -m tests.pictures
 
 train: setup-test ## learn from the sentences in core/understanding/examples which act a sentence is
 	@$(BIN)/python -m tests.corpus.training

@@ -39,7 +39,7 @@ function time(backstage, doing) {
     next ? doing(`On to ${near(next.at)}: ${next.what}`, "go_on", () => ({ to: next.at }), { part: "next" }) : null,
     doing(`On to ${near(nextMorning())}`, "go_on", () => ({ to: new Date(nextMorning()).toISOString() }), { part: "morning" }),
     doing("An hour on", "go_on", () => ({ to: new Date(now() + 3_600_000).toISOString() }), { part: "hour" }),
-    doing(runs() ? "Stop it" : "Let it run", "let_it_run", () => ({ runs: !runs() })));
+    doing(runs() ? "Stop the time" : "Let it run", "let_it_run", () => ({ runs: !runs() })));
 }
 
 function bot({ bot: state }, doing) {
@@ -65,7 +65,7 @@ function saved(backstage) {
   if (!waits) return part("On its disk", "Nothing yet.");
   const { kept, updates, letters, ahead } = waits;
   const lines = [
-    `Kept: ${kept.people} people, ${kept.sessions} sessions, ${kept.scores} scores.`,
+    `Kept: ${many(kept.people, "person", "people")}, ${many(kept.sessions, "session")}, ${many(kept.scores, "score")}.`,
     backstage.unheard ? `With the platform, until it is fetched: ${backstage.unheard}.` : null,
     `Heard and not yet handled: ${updates}.${updates ? because(backstage, "bot") : ""}`,
     `Written and not yet sent: ${letters}.${letters ? because(backstage, "limits_until") : ""}`,
@@ -79,6 +79,8 @@ function saved(backstage) {
   section.append(details);
   return section;
 }
+
+const many = (number, one, more = `${one}s`) => `${number} ${number === 1 ? one : more}`;
 
 function because(backstage, what) {
   if (backstage.bot !== "up") return " It waits for the bot.";

@@ -13,9 +13,10 @@ import { chat, groupsOf, labelOf, look, person, take, takeCast, unread, world } 
 const $ = (id) => document.getElementById(id);
 const both = matchMedia("(min-width: 64rem)");
 const WITHIN_MS = 15_000;
+const SPOKEN = new Set(["text", "photo", "voice", "document"]);
 
 let me = null;
-let pressedAt = 0;
+let pressedAt = -Infinity;
 
 const head = (where) => headOf(where, be);
 const back = () => { view("chats"); history.replaceState(null, "", "#"); $("chats").querySelector("button")?.focus(); };
@@ -84,7 +85,7 @@ function drawNow() {
   drawChats();
   drawTime();
   drawLevers($("levers"), draw);
-  drawTries($("tries"), { me, be, show });
+  drawTries($("tries"), { be, show });
 }
 
 function drawMe() {
@@ -115,9 +116,10 @@ function drawChats() {
 
 function lastWords(id) {
   const place = chat(id);
-  const last = place.record.findLast((item) => place.messages.get(item.id)?.text);
+  const last = place.record.findLast((item) => SPOKEN.has(place.messages.get(item.id)?.kind));
   if (!last) return "nothing said yet";
   const message = place.messages.get(last.id);
+  if (!message.text) return `${hour(message.sent)} ${message.who}: a ${message.kind}`;
   return `${hour(message.sent)} ${message.person === me ? "You" : message.who}: ${message.text.split("\n")[0]}`;
 }
 

@@ -23,8 +23,11 @@ export function pane(section, { slot, head, back, opens }) {
   let from = 0;
   let current = null;
   let pinned = true; // whoever reads further up is left there; all others are kept at the end
-  scroll.addEventListener("scroll", () => { if (scroll.clientHeight) pinned = atEnd(); });
-  const sizes = new ResizeObserver(() => { if (pinned) toEnd(); });
+  let measured = "";
+  const size = () => `${scroll.clientHeight} of ${scroll.scrollHeight}`;
+  // What moves because a size changed was moved by nobody.
+  scroll.addEventListener("scroll", () => { if (size() === measured) pinned = atEnd(); });
+  const sizes = new ResizeObserver(() => { measured = size(); if (pinned) toEnd(); });
   sizes.observe(list);
   sizes.observe(scroll);
 

@@ -47,7 +47,7 @@ function bot(one, me) {
   const inside = one.members[world.bot];
   const name = inside ? "remove_bot" : "add_bot";
   return make("li", {}, make("span", {}, "Bellwether"),
-    keyed(key(inside ? "Remove" : "Add to the group", () => act(name, { person: me, chat: one.id }), { className: inside ? "plain" : "key" }), `bot ${one.id}`));
+    !isAdmin(one, me) ? null : keyed(key(inside ? "Remove" : "Add to the group", () => act(name, { person: me, chat: one.id }), { className: inside ? "plain" : "key" }), `bot ${one.id}`));
 }
 
 function keyed(element, name) {

@@ -34,7 +34,7 @@ export function writer({ where }) {
   function fit() {
     const lines = box.value.split("\n").length;
     box.rows = Math.min(MOST_LINES, Math.max(1, lines));
-    if (lines === 1 && box.scrollHeight > box.clientHeight + 4) box.rows = 3;
+    if (lines === 1 && box.value && box.scrollHeight > box.clientHeight + 4) box.rows = 3;
   }
 
   async function submit(event) {
