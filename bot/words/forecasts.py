@@ -8,6 +8,8 @@ from core.forecast.values import Broken, Forecast, Outlook
 _MINUTE_S, _HOUR_S = 60, 3600
 # Whoever plans by it needs no more: a range is told in steps of so many seconds, metres and kilograms.
 _STEPS = {"s": 5, "m": 50, "kg": 2.5, "reps": 1}
+# A range wider than this says that little is known (estimate).
+_TELLING = 2.0
 _UNITS = {"reps": "repetitions", "m": "m", "kg": "kg"}
 
 
@@ -20,6 +22,11 @@ def forecast_words(outlook: Outlook) -> str:
         low, high = (clock(_to(edge, _STEPS["s"])) for edge in (one.low, one.high))
         return f"about {low}" if low == high else f"about {low} to {high}"
     return f"{_range(one, _STEPS[one.unit])} {_UNITS[one.unit]}"
+
+
+def is_telling(one: Forecast) -> bool:
+    """Whether the range is narrow enough to be of use to whoever is about to begin."""
+    return one.high <= _TELLING * one.low
 
 
 def pacing_words(outlook: Outlook) -> tuple[str, ...]:

@@ -3,16 +3,18 @@
 import asyncio
 import sys
 
-from tests.benchmarks import choices, messages, priors, updates, versions
+from tests.benchmarks import choices, forecasts, messages, priors, updates, versions
 from tests.coach import judge
 
 _PEOPLE = 1000
 _UPDATES = 2000
 _CHOICES = 300
+_FORECASTS = 100
 
 
 def main() -> None:
     show(versions.table(_PEOPLE))
+    show(forecasts.table(_FORECASTS))
     show(choices.table(_CHOICES))
     show(priors.table())
     show(judge.table())

@@ -1,6 +1,6 @@
 """What is expected of the visitor today: from their version as it went out, and from what they showed so far."""
 
-from core.desk.versions.showing import profile_today
+from core.desk.versions.showing import profile_today, today_of
 from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
 from core.forecast.forecast import outlook_of
@@ -15,5 +15,5 @@ async def outlooks_of(visit: Visit, record: SessionRecord) -> tuple[Outlook | No
     shown = await seen_by(visit, record, visit.person)
     if shown is None:
         return ()
-    people = People(await profile_today(visit, record), catalogue(), visit.now.year)
+    people = People(await profile_today(visit, record), catalogue(), (await today_of(visit, record)).year)
     return outlook_of(shown.version, people)

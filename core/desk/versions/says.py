@@ -15,6 +15,7 @@ from core.athletes.values import (
     Side,
 )
 from core.desk.outcome import Said
+from core.forecast.values import Outlook
 from core.measures import MassUnit
 from core.scaling.values import (
     Because,
@@ -87,6 +88,7 @@ class ShowVersion(Said):
 
     `warm_up`: made to fit, where the coach wrote none; `rising`: the sets that lead up to heavy ones. `improvised`:
     what a packed bag would do for, where no weight is known. `group`: its title, for who belongs to several.
+    `outlooks`: what is expected in each block.
     """
 
     version_id: int
@@ -104,6 +106,7 @@ class ShowVersion(Said):
     group: str | None = None
     rising: tuple[VersionLine, ...] = ()
     improvised: Improvised | None = None
+    outlooks: tuple[Outlook | None, ...] = ()
 
 
 class AskWhichGroup(Said):

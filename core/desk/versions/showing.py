@@ -10,6 +10,8 @@ from core.desk.days import today_in
 from core.desk.sessions.reading import with_notes
 from core.desk.versions.says import Changed, LastTime, ShowVersion, Understood
 from core.desk.visit import Visit
+from core.forecast.forecast import outlook_of
+from core.forecast.people import People
 from core.movements.lookup import catalogue
 from core.movements.values import Pattern
 from core.scaling.improvising import improvised
@@ -137,6 +139,7 @@ async def showing(
         warm_up=warm_up,
         improvised=improvised(record.session, profile, catalogue()),
         rising=rising_sets(shown.version, profile, catalogue()) if warm_up else (),
+        outlooks=outlook_of(shown.version, People(profile, catalogue(), day.year)),
     )
 
 

@@ -2,7 +2,7 @@
 
 import pytest
 
-from bot.words.forecasts import forecast_words, pacing_words
+from bot.words.forecasts import forecast_words, is_telling, pacing_words
 from core.forecast.values import Broken, Forecast, Outlook, Pacing
 
 
@@ -36,3 +36,10 @@ def test_without_rounds_the_half_is_told():
     forecast = Forecast(unit="s", low=600, expected=620, high=700)
     told = pacing_words(Outlook(forecast=forecast, pacing=Pacing(half_s=301)))
     assert told == ("Half of it done by about 5:00.",)
+
+
+@pytest.mark.parametrize(
+    ("low", "high", "telling"), [(5, 7, True), (5, 10, True), (2, 6, False), (0, 3, False)]
+)
+def test_a_range_that_says_nothing_is_not_told_with_a_version(low, high, telling):
+    assert is_telling(Forecast(unit="rounds", low=low, expected=high, high=high)) is telling

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.words.forecasts import forecast_words, pacing_words
+from bot.words.forecasts import forecast_words, is_telling, pacing_words
 from bot.words.wording import Worded, wording
 from core.desk.talk.says import HowLongItIs
 from core.forecast.values import Outlook
@@ -22,9 +22,18 @@ def _what_to_expect(outlooks: Sequence[Outlook | None]) -> list[str]:
     """For each block that has a forecast what it comes to, and how to get there."""
     known = [(number, one) for number, one in enumerate(outlooks, 1) if one is not None]
     return [
-        " ".join([f"{_which(number, outlooks)}I'd expect {forecast_words(one)} of you.", *pacing_words(one)])
+        " ".join(
+            [
+                f"{_which(number, outlooks)}I'd expect {forecast_words(one)} of you{_unsure(one)}.",
+                *pacing_words(one),
+            ]
+        )
         for number, one in known
     ]
+
+
+def _unsure(one: Outlook) -> str:
+    return "" if is_telling(one.forecast) else "; a few scores from you make that closer"
 
 
 def _which(number: int, outlooks: Sequence[Outlook | None]) -> str:

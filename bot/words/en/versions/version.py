@@ -4,6 +4,7 @@ from collections.abc import Callable, Mapping
 
 from bot.words.en.today.different import different_words
 from bot.words.en.versions.questions import understood
+from bot.words.forecasts import forecast_words, is_telling, pacing_words
 from bot.words.headings import block_heading
 from bot.words.reasons import reason_words
 from bot.words.text import bullets, escape, fill, listed, plural
@@ -55,7 +56,7 @@ def show_version(said: ShowVersion) -> Worded:
     parts += [bullets([escape(note) for note in said.notes])] if said.notes else []
     parts += [a_bag_does(said.improvised, said.units)] if said.improvised else []
     parts.append(ending(said))
-    parts += [folded(one) for one in (*warm_up(said), *whys(said), *cautions(version))]
+    parts += [folded(one) for one in (*warm_up(said), *pacing(said), *whys(said), *cautions(version))]
     return Worded("\n\n".join(part for part in parts if part), buttons(said.version_id))
 
 
@@ -132,8 +133,23 @@ def blocks(said: ShowVersion) -> list[str]:
         written = said.session.blocks[one.block - 1]
         head = f"<b>{part_words(said.session, one.block)}</b>\n" if len(said.session.blocks) > 1 else ""
         note = fill("\n<i>{note}</i>", note=written.notes) if written.notes else ""
-        shown.append(f"{head}{block(one, said.units)}{note}")
+        shown.append(f"{head}{block(one, said.units)}{note}{expected(said, one)}")
     return shown
+
+
+def expected(said: ShowVersion, one: VersionBlock) -> str:
+    """What it comes to, where that can be told nearly enough."""
+    outlook = said.outlooks[one.block - 1] if said.outlooks else None
+    if outlook is None or one.format is Format.SETS or not is_telling(outlook.forecast):
+        return ""
+    return fill("\nI'd expect {what} of you.", what=forecast_words(outlook))
+
+
+def pacing(said: ShowVersion) -> list[str]:
+    """How to get there, for whoever looks it up before they begin."""
+    told = [one for one in said.outlooks if one is not None and is_telling(one.forecast)]
+    words = [words for one in told for words in pacing_words(one)]
+    return [fill("<b>How to pace it</b>\n{words}", words=" ".join(words))] if words else []
 
 
 def whys(said: ShowVersion) -> list[str]:
