@@ -30,7 +30,7 @@ from core.desk.versions.says import (
 )
 from core.measures import AmountUnit, MassUnit, as_marked, in_words
 from core.scaling.values import Improvised, Version, VersionBlock, VersionLine
-from core.sessions.values import Block, BlockKind, Session
+from core.sessions.values import Block, BlockKind, Format, Session
 
 
 def head(version: Version) -> str:
