@@ -35,6 +35,9 @@ LINES = frozenset({"lines", "buy_in", "cash_out"})
 # The interface names no kinds and not all formats; these are what the strangers called them.
 KINDS = {"warm_up": "warm-up", "cool_down": "cool-down", "conditioning": "main", "accessory": None}
 FORMATS = {"emom": "intervals", "rounds": "quality"}
+WITHOUT_A_BREAK = frozenset({"amrap", "max_reps", "hold"})
+# The most weights that one line tells: of a pair, the first and the second.
+PAIR = 2
 SCORE_FIELDS = frozenset({"rounds", "reps", "seconds", "load_kg"})
 T = TypeVar("T")
 
@@ -185,13 +188,16 @@ def _missing_of_board(expected: Mapping[str, Any], blocks: list[dict[str, Any]])
     """The first thing that isn't as it was meant; empty if all is."""
     parts = [*expected.get("blocks", ()), *(one for day in expected.get("days", ()) for one in day["blocks"])]
     told, found = _told_once(parts), _told_once(blocks)
+    if len(told) > len(found):
+        # A part that names nothing to do is no part of a session: its words stand as unread at their place.
+        told = [one for one in told if one.get("lines")]
     if len(told) != len(found):
         return "number of blocks"
     alike = [
         (_one_spelling(one), _told_in_full(_one_spelling(read)))
         for one, read in zip(told, found, strict=True)
     ]
-    return next((what for pair in alike if (what := _unlike(*pair))), "")
+    return next((what for one, read in alike if (what := _unlike(one, _told_together(one, read)))), "")
 
 
 def _one_spelling(block: Mapping[str, Any]) -> Mapping[str, Any]:
@@ -211,8 +217,7 @@ def _one_spelling(block: Mapping[str, Any]) -> Mapping[str, Any]:
         block["format"] = "hold"
     if block["format"] == "intervals" and block.get("every_s") and block.get("rounds"):
         block.pop("minutes", None)  # told twice
-    if block["format"] == "amrap" and block.get("work_s") == 60 * (block.get("minutes") or 0):
-        block["work_s"] = None
+    block = _set_by_set(_by_the_clock(block))
     # What is done once through has no buy-in or cash-out.
     if block["format"] == "for_time" and not (block.get("rounds") or block.get("scheme")):
         around = [line for name in ("buy_in", "lines", "cash_out") for line in block.get(name) or ()]
@@ -222,6 +227,33 @@ def _one_spelling(block: Mapping[str, Any]) -> Mapping[str, Any]:
         block["lines"] = [{**line, "load_rule": None} for line in lines]
         block |= {"minutes": block["cap_s"] / 60, "cap_s": None} if block.get("cap_s") else {}
     return {name: one for name, one in block.items() if one is not None or name not in ("kind", "format")}
+
+
+def _by_the_clock(block: dict[str, Any]) -> dict[str, Any]:
+    """What goes on without a break is told as minutes or as work; sets that begin by the clock are intervals."""
+    work = (block.get("work_s") or 0) / 60
+    if block["format"] in WITHOUT_A_BREAK and work and (block.get("minutes") or work) == work:
+        return {**block, "minutes": work, "work_s": None}
+    on_the_clock = block["format"] == "sets" and block.get("every_s")
+    return {**block, "format": "intervals"} if on_the_clock else block
+
+
+def _set_by_set(block: dict[str, Any]) -> dict[str, Any]:
+    """Sets of one thing, each with its own amount or weight, as a line each; how many there are goes without saying."""
+    lines = block.get("lines") or []
+    if block["format"] != "sets" or not lines:
+        return block
+    loads = lines[0].get("loads_kg") or []
+    if len(lines) == 1 and len(loads) > PAIR:
+        scheme = block.get("scheme") or [lines[0].get("amount")] * len(loads)
+        lines = [
+            {**lines[0], "amount": amount, "loads_kg": [load]}
+            for amount, load in zip(scheme, loads, strict=False)
+        ]
+        block = {**block, "lines": lines, "scheme": None}
+    one = len({line.get("movement") for line in lines}) == 1
+    counted = one and len(lines) > 1 and block.get("rounds") == len(lines)
+    return {**block, "rounds": None} if counted else block
 
 
 def _told_in_full(block: Mapping[str, Any]) -> Mapping[str, Any]:
@@ -247,6 +279,16 @@ def _told_once(blocks: Iterable[Mapping[str, Any]]) -> list[Mapping[str, Any]]:
 
 def _is_again(one: Mapping[str, Any], other: Mapping[str, Any]) -> bool:
     return all(one.get(name) == other.get(name) for name in ("format", "minutes", "lines"))
+
+
+def _told_together(expected: Mapping[str, Any], found: Mapping[str, Any]) -> Mapping[str, Any]:
+    """Sets of one thing that are read line by line, as one line where they are meant as one."""
+    told, read = expected.get("lines") or [], found.get("lines") or []
+    alike = len({(line.get("movement"), line.get("amount")) for line in read}) == 1
+    if len(told) != 1 or len(read) != expected.get("rounds") or not alike or found.get("rounds"):
+        return found
+    kept = {name: told[0].get(name) for name in ("loads_kg", "load_rule")}
+    return {**found, "rounds": len(read), "lines": [{**read[0], **kept}]}
 
 
 def _unlike(expected: Mapping[str, Any], found: Mapping[str, Any]) -> str:
