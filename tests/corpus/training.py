@@ -8,9 +8,10 @@ from collections.abc import Iterable, Iterator, Mapping, Sequence
 from pathlib import Path
 from typing import Any, Final, NamedTuple
 
+from core.choosers import Chooser, as_chooser
 from core.understanding import clauses, lexicon, marks, quantities, text
 from core.understanding import features as features_module
-from core.understanding.choosing import WEIGHTS, Chooser, as_chooser
+from core.understanding.choosing import WEIGHTS
 from core.understanding.clauses import Piece, pieces
 from core.understanding.examples import FOLDER as EXAMPLES
 from core.understanding.examples import Example, Speaker, examples

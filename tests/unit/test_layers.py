@@ -25,7 +25,7 @@ LAYERS = (
     "core.store",
     "core.desk",
 )
-GROUND = ("core", "core.caches", "core.errors", "core.values", "core.measures")
+GROUND = ("core", "core.caches", "core.choosers", "core.errors", "core.values", "core.measures")
 BESIDE = ("core.calendar", "core.load")  # on the ground only, and open to store and desk
 MAY_IMPORT_STORE = ("bot.bootstrap", "bot.delivery", "migrations.env")
 

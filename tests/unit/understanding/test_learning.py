@@ -1,7 +1,8 @@
 """The weights belong to the examples; a language is data alone."""
 
+from core.choosers import as_chooser
 from core.understanding.acts import OF_ATHLETE, OF_COACH
-from core.understanding.choosing import as_chooser, digest_of_weights
+from core.understanding.choosing import digest_of_weights
 from core.understanding.examples import examples, read_examples
 from core.understanding.features import features
 from core.understanding.lexicon import read_lexicon
