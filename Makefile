@@ -45,8 +45,9 @@ check: lint types test ## lint + types + tests
 pictures: setup-test ## make the pictures of the README from the room, in docs/; needs Chromium
 	@$(BIN)/python -m tests.pictures
 
-train: setup-test ## learn from the sentences in core/understanding/examples which act a sentence is
+train: setup-test ## learn from the examples in core/understanding and core/notation/labels
 	@$(BIN)/python -m tests.corpus.training
+	@$(BIN)/python -m tests.corpus.training_boards
 
 bench: setup-test ## print the speed table
 	@$(BIN)/python -m tests.benchmarks

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 from dataclasses import replace
+from itertools import groupby
 from typing import NamedTuple
 
 from core.measures import AmountUnit
@@ -9,6 +10,7 @@ from core.notation.drafts import Draft, Placed
 from core.notation.formats import UNSCORED, in_turn_s, which_format
 from core.notation.phrase_aims import Facts
 from core.notation.pieces import Piece, as_line
+from core.notation.set_by_set import set_by_set
 from core.notation.slips import without_slips
 from core.notation.text import Row
 from core.notation.unread import Stretch, named, whole
@@ -44,7 +46,7 @@ def finish(draft: Draft) -> tuple[list[Block], list[NotUnderstood]]:
     if not draft.lines:
         return [], [problem.named() for problem in problems or [Problem(draft.row)]]
     for part in _parts(draft):
-        block, found = _block(part)
+        block, found = _block(set_by_set(part))
         blocks.append(block)
         problems += found
     if cut and all(problem.piece for problem in problems):
@@ -80,10 +82,31 @@ def _parts(draft: Draft) -> Iterator[Draft]:
         yield from _one_by_one(draft)
         return
     in_turn = draft.in_turn or draft.kind in UNSCORED
+    if said is None and not in_turn and _is_mixed(draft):
+        yield from _runs(draft)
+        return
     if said not in {None, Format.SETS} or in_turn or len(pieces) == 1 or not all(one.sets for one in pieces):
         yield draft
         return
     yield from _one_by_one(draft)
+
+
+def _is_mixed(draft: Draft) -> bool:
+    """Whether some lines have sets of their own and others don't, with no word how often all is done."""
+    with_sets = [bool(piece.sets) for piece in draft.pieces]
+    told = draft.facts.keys() & {"rounds", "scheme", "every_s", "work_s", "cap_s", "amount"}
+    return any(with_sets) and not all(with_sets) and not told and not _is_circuit(draft)
+
+
+def _runs(draft: Draft) -> Iterator[Draft]:
+    """Lines with sets of their own are each a part; what is done once stands together."""
+    for own, run in groupby(draft.lines, key=lambda placed: bool(placed.piece.sets)):
+        lines = list(run)
+        if own:
+            yield from _one_by_one(replace(draft, lines=lines))
+        else:
+            facts = {name: value for name, value in draft.facts.items() if name != "rest_s"}
+            yield replace(draft, lines=lines, facts=facts)
 
 
 def _one_by_one(draft: Draft) -> Iterator[Draft]:

@@ -31,11 +31,11 @@ _DAY = re.compile(
     r"(?:,?\s[0-9]{1,2}(?:[:.][0-9]{2})?\s?(?:am|pm|h|o'clock)?)?\s?(?::|-(?=\s)|(?P<bare>$))\s*"
 )
 BULLET = re.compile(
-    r"^\s*(?:[*>~#=|.]+\s*|-+\s*(?![0-9]*\s*$)|[a-f][1-9]?[.)]\s+|[a-f][1-9]:\s+|[a-f][1-9]\s+(?=\S)"
+    r"^\s*(?:[*>~#=|.]+\s*|-+\s*(?![0-9]*\s*$)|[a-z][1-9]?[.)]\s+|[a-h]\s?[\-/]\s+|[a-z][1-9]:\s+|[a-z][1-9]\s+(?=\S)"
     r"|\((?:i{1,3}|iv|v)\)\s+|sets? [0-9]{1,2}\s?[:\-.)]\s*|[1-9][a-f][.):]?\s+|\[[ x]?\]\s*)+"
 )
-_LETTERED = re.compile(r"^\s*([a-f])[.)]\s+(?=\S)")
-_SUPERSET = re.compile(r"^[\s*\-]*([a-f])[1-9][.):]?\s")
+_LETTERED = re.compile(r"^\s*([a-h])(?:[.)]|\s?[\-/])\s+(?=\S)")
+_SUPERSET = re.compile(r"^[\s*\-]*([a-z])[1-9][.):]?\s")
 _NUMBERED = re.compile(r"^\s*([0-9]{1,2})(\s?[.)]\s+|:\s+|\s?-\s+)(?=(\S))")
 
 # `2 12 burpees`: two numbers before a name are one in a list and how many

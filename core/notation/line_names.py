@@ -13,7 +13,8 @@ SIDE = re.compile(
 )
 _MANNERS = re.compile(
     r"\b(?:synchro(?:nised|nized)?|sync|practice|drills?|easy|slow(?:ly)?|steady|strict|controlled|brisk|fast|light"
-    r"|moderate|unbroken|full range|chest to floor|body ?weight|bw"
+    r"|moderate|gentle|gently|recovery|hard|heavy|erg|machine|total|zone [1-5]|z[1-5]"
+    r"|unbroken|full range|chest to floor|body ?weight|bw"
     r"|(?:for|in) (?:the )?(?:remaining time|time (?:left|remaining))"
     r"|(?:forwards?|fwd|backwards?|bwd|back)(?:\s?(?:and|&|/|\+)\s?(?:forwards?|fwd|backwards?|bwd|back))+)(?!\w)"
 )
@@ -35,17 +36,18 @@ _TAILS = (
     r"(?:in )?total|any ?style|your choice|all[ -]out|max effort|nasal|no|if|instead|but|as",
     "without|with|while|until|till|using|each time|in whatever|in one go|in a row|to finish|to start",
     r"build(?:ing)?(?: up)?|@ [a-z0-9 ]{0,20}pace|(?:hands|feet) (?:up )?on|on (?:the|an?|your) [a-z]+|through|against",
-    "holding|forwards?|backwards?",
+    "holding|forwards?|backwards?|there and back|to (?:the|a) [a-z ]{2,20} and back|from the floor",
+    "same|before and after|lying down|standing up|no hands|feet (?:anchored|flat|together|apart)|vs",
     "on (?:chair|bench|box|sofa|knees|wall|spot|floor|bike|rower|machine|erg|track|treadmill|road|grass)",
 )
-_TAIL = re.compile(rf"\s(?:{'|'.join(_TAILS)})\b|\s/(?=\s[a-z])")
+_TAIL = re.compile(rf"\s(?:{'|'.join(_TAILS)})\b|\s/(?=\s[a-z])|\sw/")
 HELD = re.compile(
     r"\b(?:with\s|w[./]?\s?)?(?:an?\s|one\s|two\s|single\s|double\s|[12]\s)?(?P<i>dumbbells?|dbs?|kettlebells?"
-    r"|kettle bells?|kbs?|barbells?|bbs?|bands?|backpacks?|jugs?|plates?)\b"
+    r"|kettle bells?|kbs?|barbells?|bbs?|bands?|backpacks?|jugs?|plates?|sandbags?|tins?|bottles?)\b"
 )
 
 
-def read_name(piece: Piece, words: str, lexicon: Lexicon) -> None:
+def read_name(piece: Piece, words: str, lexicon: Lexicon, sides: tuple[str, ...] = ()) -> None:
     """Finds the movement in what is left of a piece: as it stands, then without manners and implements.
 
     What follows a known name like `over the bar` or `or bike` is no part of it: it is kept as a note.
@@ -58,7 +60,13 @@ def read_name(piece: Piece, words: str, lexicon: Lexicon) -> None:
         _hold(piece, held["i"], lexicon)
     elif _WAY_BACK.fullmatch(name):
         piece.notes += (name,)
-    elif not (_is_known(piece, name, lexicon) or _is_remark(piece, name)):
+    elif not (
+        _is_known(piece, name, lexicon)
+        or _is_manner(piece, name)
+        or _is_on_one_side(piece, sides, lexicon)
+        or _is_remark(piece, name)
+        or _is_within(piece, name, lexicon)
+    ):
         piece.unread = name
 
 
@@ -74,6 +82,37 @@ def _is_known(piece: Piece, name: str, lexicon: Lexicon) -> bool:
     return _found(piece, name, lexicon, lexicon.turned) or _found(piece, stretch, lexicon, lexicon.exact)
 
 
+def _is_on_one_side(piece: Piece, sides: tuple[str, ...], lexicon: Lexicon) -> bool:
+    """Whether one of the words around amounts is a name; what stands on the other side is kept as a note."""
+    if len(sides) < 2 or re.search("[0-9]", "".join(sides)):  # noqa: PLR2004 - one side alone was looked up
+        return False
+    for side in sides:
+        if _found(piece, _tidy(side), lexicon, lexicon.exact, lexicon.short, lexicon.near):
+            piece.notes += tuple(told for other in sides if other != side and (told := _tidy(other)))
+            return True
+    return False
+
+
+def _is_within(piece: Piece, name: str, lexicon: Lexicon) -> bool:
+    """Whether a name stands among words that are no part of one, where it is told how much; they are kept as a note."""
+    if not (piece.amount or piece.sets or piece.most):
+        return False
+    for candidate in _candidates(name):
+        if found := lexicon.within(candidate.name):
+            _settle(piece, candidate, found[0], lexicon)
+            piece.notes += (found[1],)
+            return True
+    return False
+
+
+def _is_manner(piece: Piece, name: str) -> bool:
+    """Whether it only says how, of what stands before it: `- 8 slow`."""
+    if not (piece.says_anything and _MANNERS.fullmatch(name)):
+        return False
+    piece.notes += (name,)
+    return True
+
+
 def _is_remark(piece: Piece, name: str) -> bool:
     """Whether it only says where or how, of what stands before it."""
     if not piece.says_anything or piece.most or not _TAIL.match(f" {name}"):
@@ -85,7 +124,7 @@ def _is_remark(piece: Piece, name: str) -> bool:
 def _without_remark(name: str) -> Iterator[tuple[str, str]]:
     """The name without what stands behind it, before it, or as the other choice; and that."""
     if tail := _TAIL.search(name):
-        yield name[: tail.start()], name[tail.start() :].strip().replace("/", "or", 1)
+        yield name[: tail.start()], re.sub("^/", "or", name[tail.start() :].strip())
     if before := _HYPHENED.match(name):
         yield name[before.end() :], before[0].strip()
     if choice := _OR.match(name):

@@ -20,6 +20,7 @@ from core.notation.quantities import (
     metres,
     seconds,
 )
+from core.notation.set_by_set import take_each_set
 from core.notation.text import TEMPO_MARK, Strip
 from core.sessions.values import MOST_PERCENT, LoadRule
 
@@ -49,14 +50,11 @@ _SLOW = _c(
     r"[;,\s]*(?<![0-9.])(?P<s>[1-9])\s?(?:s|secs?|seconds?)\s(?:down|lowering|lower|eccentric|negatives?)\b"
 )
 _PERCENT = _c(
-    r"(?:@\s?|\bat\s)?(?P<p>[0-9]{1,3}(?:\.[0-9])?)\s?%(?:\s?(?:of\s)?(?:your\s)?(?:1\s?-?rm\b|max\b|1 "
-    r"rep max\b|best\b)|\s?of (?:it|that|this|the above|today'?s \w+)\b)?"
+    r"(?:@\s?|\bat\s)?(?P<p>[0-9]{1,3}(?:\.[0-9])?)\s?(?:%|per\s?cent\b)(?:\s?(?:of\s)?(?:your\s)?(?:1\s?-?rm\b|max\b"
+    r"|1 rep max\b|best\b)|\s?of (?:it|that|this|the above|today'?s \w+)\b)?"
 )
-# `@ 65/75/85%`: another load each set, which no one number says
-_PERCENTS = _c(
-    r"(?:@\s?|\bat\s)[0-9]{1,3}(?:\.[0-9])?\s?%?(?:\s?[/,\-]\s?[0-9]{1,3}(?:\.[0-9])?\s?%?){1,9}(?<=%)"
-    r"|[0-9]{2,3}(?:\.[0-9])?\s?%(?:\s?[/,\-]\s?[0-9]{2,3}(?:\.[0-9])?\s?%){1,9}"
-)
+# `80-90%`: no one number says it
+_PERCENTS = _c(r"(?:@\s?|\bat\s)?(?<![0-9.x])[0-9]{2,3}\s?%?\s?-\s?[0-9]{2,3}\s?%")
 _EFFORT = _c(
     r"(?:@\s?|\bat\s|\bto\s)?\b(?:rpe|effort)\s?:?\s?(?P<e>[0-9](?:\.5)?|10)(?:\s?/\s?10)?(?![0-9\-])"
     r"|@\s?(?P<of>[0-9](?:\.5)?|10)\s?/\s?10(?: effort)?\b"
@@ -69,6 +67,15 @@ _PACE = _c(r"@\s?[a-z0-9:/ ]{1,14}\bpace\b")
 _BELLS = _c(
     r"^[\s;:]*[0-9].*\b(?:dbs?|kbs?|dumbbells?|kettlebells?)\b.*[a-z]\s(?P<x>(?P<a><num>)s)(?=[\s;.]*$)"
 )
+# `2 in reserve` is an effort of 8: how many more could have been done (common practice, no source)
+_RESERVE = _c(
+    r"(?:@\s?|\bat\s|\bleave\s|\bwith\s)?\b(?P<left>[0-5])\s?"
+    r"(?:(?:reps?\s)?in (?:the tank|reserve|hand)\b|rir\b|reps? left\b)"
+)
+# `+2.5 kg from last week`: more than what nobody knows here
+_MORE = _c(r"\+\s?<num>\s?<mass>\s(?:from|than|on|over|vs)\s[a-z' ]{3,24}$")
+# `40-50 kg`: no one number says it
+_LOADS = _c(rf"(?:{_AT})?(?<![0-9./])<num>\s?(?:-|to)\s?<num>\s?<mass>")
 _UNBROKEN = _c(
     r"(?:@\s?|\bat\s|\bwith\s|\bpick\s|\buse\s|\bchoose\s)?(?:\ban?\s(?:weight|load)\s(?:that\s)?)?"
     r"(?:(?:\byou\s?(?:could|can|would|'d|should be able to)|\bgood for)\s?(?:go|get|do|manage|hold|lift"
@@ -93,24 +100,28 @@ _BY_SEX = _c(
 )
 # `with 2 dumbbells of 12.5`, `8 thrusters 2x10`: how many are held, and how heavy each is
 _OF_THEM = _c(
-    rf"(?:{_AT}|\b)(?:(?P<n>2|two|1|one|a|an)\s)?(?P<thing>(?:dumb|kettle|bar)bells?|dbs?|kbs?)\s(?:(?:of|at|@)\s?)?(?P<a><num>)(?![0-9]|\s?[x*/])\s?(?P<u><mass>)?"
+    rf"(?:{_AT}|\b)(?:(?P<n>2|two|1|one|a|an)\s)?(?P<thing>(?:dumb|kettle|bar)bells?|dbs?|kbs?)\s(?:(?:of|at|@)\s?)?(?P<a><num>)(?![0-9]|\s?(?:[x*/]|sets?\b|reps?\b|rounds?\b|each\b|ea\b|es\b|per\b|[0-9]))\s?(?P<u><mass>)?"
 )
-_HELD_TIMES = _c(r"^[\s;:]*[0-9].*[a-z;]\s(?P<x>(?P<n>[12])\s?x\s?(?P<a><num>)\s?(?P<u><mass>)?)[\s;.]*$")
-_BARE_LOAD = _c(rf"(?:\bstart(?:ing)?\s?)?@\s?{_TIMES.format(1)}(?P<a><num>)(?![0-9.x:/%\-])(?P<ua>)")
+_HELD_TIMES = _c(r"^[^/]*[0-9][^/]*[a-z0-9;]\s(?P<x>(?P<n>[12])\s?x\s?(?P<a><num>)\s?(?P<u><mass>)?)[\s;.]*$")
+_BARE_LOAD = _c(
+    rf"(?:\bstart(?:ing)?\s?)?@\s?{_TIMES.format(1)}(?P<a><num>)(?![0-9.x:/%\-]|\s?(?:cm|inch|in\b|\"))(?P<ua>)"
+)
 _PER_HAND = _c(r"[;\s]*(?:(?:each|per|a|in each|in (?P<one>one))\s?hand|each\b(?!\s(?:side|arm|leg)))")
 _HEIGHT = _c(r"(?:@\s?)?<num>(?:\s?/\s?<num>)?\s?(?:cm|inch(?:es)?|in\b|\")(?!\s?[0-9])")
 _PER_SIDE = _c(
     r"(?:\b(?:e(?:a(?:ch)?)?|p)\.?)?\s?/\s?(?:side|arm|leg|hand|foot|direction|way)\b"
     r"|(?:\b(?:each|per|a|every|ea|e|on each)\.?\s(?:side|arm|leg|foot|direction|way)|\be/s|\bl\s?[/+&]\s?r"
     r"|\bp/s|\bps|(?<!\bin\s)each hand|(?<=\barm )each|(?<=\bleg )each)\b|\b(?:on )?both (?:sides|directions|ways)\b"
+    r"|(?<=[0-9smn\"' ])\s?\b(?:each|ea|es)\b\.?(?=[\s;.]*(?:$|[;@]|slow|with\b|w/|holding\b))"
 )
 _SETS = _c(
     rf"(?:^|(?<=[:;,\s]))\s?(?P<n>[0-9]{{1,2}}|{_WORD})\s?(?:x|\*|(?:sets?|series?)\s?(?:of|x|:)?)\s?(?=:?[0-9]|max|amrap"
     rf"|{_WORD})"
 )
-# `deadlift 5x5 building up`: how many in each set, between the name and other words
+# How many in each set stands right behind their number: `row 4 x 10 pause at the top`, `ohp 3x8 40`.
 _IN_EACH = _c(
-    r"\s?(?P<a>[0-9]{1,3})(?:\s?-\s?(?P<b>[0-9]{1,3}))?(?=\s[a-z]{3})(?!\s?(?:<mass>|sec|min|rep|met))"
+    rf"\s?(?P<a><num>)(?:\s?(?:-|to)\s?(?P<b><num>))?(?![0-9.:/]|\s?(?:<mass>|%|{_TIME_UNITS}|'|\"|[x*]\s?[0-9]))\s?"
+    rf"(?P<u>{_UNITS})?(?:\sof\b)?"
 )
 # `1 x plank`: how often, where it isn't told how many or how long
 _SETS_OF = _c(r"^[\s;:]*(?P<n>1)\s?x\s(?=[a-z]{3})")
@@ -130,10 +141,14 @@ _AMOUNT = (
     rf"(?P<a><num>|\b(?:{_WORD})\b(?![\s\-]?(?:arm|leg|hand|side)))(?:\s?(?:-|to)\s?(?P<b><num>))?\s?"
     rf"(?:(?P<u>{_UNITS})|x(?![a-z0-9])|(?![0-9%/.x]))"
 )
-_AMOUNT_FIRST = _c(rf"^[\s;:]*(?:x\s?)?{_AMOUNT}(?:\sof\b)?")
+_AMOUNT_FIRST = _c(rf"^[\s;:]*(?:x\s?|an?\s(?=hundred|dozen))?{_AMOUNT}(?:\sof\b)?")
 _AMOUNT_LAST = _c(rf"(?:(?<=[a-z;)])\s?[\s:\-x=*]\s?|(?<=[x;])\s?)(?<![0-9.\-]){_AMOUNT}[\s;.+]*$")
 # `bulgarians 8 e/leg 2x20 kg dbs`: the number beside what was taken already
 _AMOUNT_AMID = _c(r"(?<=[a-z])\s(?P<a>[0-9]{1,3})(?P<b>)(?P<u>)\s?(?=;)")
+# The one number that is left tells how much, wherever it stands: `leg swings front to back 10 each`
+_AMOUNT_LEFT = _c(
+    r"^[^0-9]*[\s;:x](?P<a>[0-9]{1,3})(?P<b>)(?P<u>)(?![0-9.:/%x]|\s?[x+]\s?[0-9])(?=[\s;:.])[^0-9]*$"
+)
 # `21-15-9 cal row`: how many stands elsewhere.
 _ENERGY_ALONE = _c(
     rf"^[\s;:]*{ENERGY_UNIT}(?:\s(?=[a-z])|$)|(?<=[a-z])[\s;]+(?:for\s)?(?:max\s)?{ENERGY_UNIT}[\s;.]*$"
@@ -158,9 +173,14 @@ def read_piece(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> Piece
     for read in _READERS:
         read(piece, strip, unit)
     left = strip.left.replace(_HIDDEN * len(hidden[0]), hidden[0]) if hidden else strip.left
-    read_name(piece, left, lexicon)
+    read_name(piece, left, lexicon, _sides_of(strip.text))
     settle(piece, lexicon, unit)
     return piece
+
+
+def _sides_of(text: str) -> tuple[str, ...]:
+    """The words between what was taken, which are no one name: `row ;;;;;; pause at the top`."""
+    return tuple(side for part in re.split(f"{Strip.MARK}+", text) if (side := part.strip(" .,:-*/&+|=!?")))
 
 
 def _hide(text: str, name: re.Match[str]) -> str:
@@ -184,8 +204,10 @@ def _read_manner(piece: Piece, strip: Strip, _: MassUnit) -> None:
         piece.notes += (pace[0],)
 
 
-def _read_rules(piece: Piece, strip: Strip, _: MassUnit) -> None:
+def _read_rules(piece: Piece, strip: Strip, unit: MassUnit) -> None:
     """How the load is chosen."""
+    if take_each_set(piece, strip, unit):
+        return
     if match := strip.take(_PERCENTS) or strip.take(_EFFORTS):
         piece.notes += (match[0].strip("@ "),)
     elif (match := _PERCENT.search(strip.text)) and 0 < float(match["p"]) <= MOST_PERCENT:
@@ -193,6 +215,8 @@ def _read_rules(piece: Piece, strip: Strip, _: MassUnit) -> None:
         piece.load_rule = LoadRule(percent=float(match["p"]))
     elif match := strip.take(_EFFORT):
         piece.load_rule = LoadRule(effort=float(match["e"] or match["of"]))
+    elif match := strip.take(_RESERVE):
+        piece.load_rule = LoadRule(effort=10.0 - float(match["left"]))
     elif match := strip.take(_UNBROKEN):
         piece.load_rule = LoadRule(unbroken=(int(match["lo"]), int(match["hi"])))
     elif strip.take(_HEAVY):
@@ -200,12 +224,16 @@ def _read_rules(piece: Piece, strip: Strip, _: MassUnit) -> None:
 
 
 def _read_held(piece: Piece, strip: Strip, unit: MassUnit) -> None:
-    """Loads told by whose they are, or by how many are held."""
+    """Loads told by whose they are, from where to where, or by how many are held."""
+    if match := strip.take(_LOADS) or strip.take(_MORE):
+        piece.notes += (match[0].strip("@ "),)
     if match := strip.take(_BY_SEX):
         typed = match["ua"] or match["ub"]
         told = [kilograms(match[end], match[f"u{end}"] or typed, unit) for end in "ab"]
         piece.loads_kg = tuple(told if re.fullmatch(_MEN, match["whose"]) else told[::-1])
-    elif match := _OF_THEM.search(strip.text):
+    elif (match := _OF_THEM.search(strip.text)) and (
+        match["u"] or match["n"] or _tells_more(strip.text, match)
+    ):
         strip.blank(match.end("thing"), match.end())
         piece.loads_kg = (kilograms(match["a"], match["u"], unit),)
         piece.count = (1 if match["n"] in {"a", "an"} else _count(match["n"])) or piece.count
@@ -217,6 +245,11 @@ def _read_held(piece: Piece, strip: Strip, unit: MassUnit) -> None:
     elif match := _HELD_TIMES.search(strip.text):
         strip.blank(*match.span("x"))
         piece.loads_kg, piece.count = (kilograms(match["a"], match["u"], unit),), int(match["n"])
+
+
+def _tells_more(text: str, match: re.Match[str]) -> bool:
+    """Whether another number tells how much is done: `8 thrusters with DBs 10`; alone it is how much."""
+    return re.search("[0-9]", text[: match.start()] + text[match.end() :]) is not None
 
 
 def _read_pair(piece: Piece, strip: Strip, unit: MassUnit) -> None:
@@ -281,10 +314,10 @@ def _read_sets(piece: Piece, strip: Strip, _: MassUnit) -> None:
         piece.notes += ("in parts",)
     if match := strip.take(_SETS) or strip.take(_SETS_OF):
         piece.sets = NUMBER_WORDS[match["n"]] if match["n"] in NUMBER_WORDS else int(match["n"])
-        named = re.search("[a-z]{2}", strip.text[: match.start()])
-        if named and (each := _IN_EACH.match(strip.text, match.end())):
+        if each := _IN_EACH.match(strip.text, match.end()):
             strip.blank(*each.span())
-            piece.amount, piece.amount_to = float(each["a"]), float(each["b"]) if each["b"] else None
+            piece.amount, piece.unit = _amount(each["a"], each["u"])
+            piece.amount_to = _amount(each["b"], each["u"])[0] if each["b"] else None
     elif match := _SETS_LAST.search(strip.text):
         strip.blank(*match.span("x"))
         piece.sets = int(match["n"])
@@ -321,6 +354,9 @@ def _read_amount(piece: Piece, strip: Strip, _: MassUnit) -> None:
         piece.amount_to = _amount(match["b"], match["u"])[0] if match["b"] else None
     elif strip.take(_ENERGY_ALONE):
         piece.unit = AmountUnit.KCAL
+    elif match := _AMOUNT_LEFT.match(strip.text):
+        strip.blank(*match.span("a"))
+        piece.amount = float(match["a"])
 
 
 def _read_calories_last(piece: Piece, strip: Strip) -> bool:

@@ -2,7 +2,7 @@
 
 import re
 import tomllib
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass, replace
 from functools import lru_cache
 from pathlib import Path
@@ -16,12 +16,21 @@ from core.movements.names import key
 from core.notation.quantities import NUMBER_WORDS
 
 _LONGEST = 60
+_MOST_WORDS = 8
+# Two words for one thing, in many names.
+_OTHER_WORDS = {
+    "press up": "push up", "press-up": "push up", "pressup": "push up", "sitting": "seated", "chair": "seated",
+    "banded": "band", "one arm": "single-arm", "one-arm": "single-arm", "single arm": "single-arm",
+    "one leg": "single-leg", "one-leg": "single-leg",
+}  # fmt: skip
+_OTHERWISE = re.compile(rf"\b({'|'.join(_OTHER_WORDS)})(?=s?\b)")
+_ENDINGS = re.compile(r"(?:ing|er|ed|e|y)$")
 _WORTH_SAYING = 0.6
 _GUESSES = 5
 # Letters from which a name may have one wrong, and two.
 _ONE_SLIP, _TWO_SLIPS = 5, 8
 _TRICKY = re.compile(
-    rf"(?:[0-9]|(?:feet|foot|ft|inch|in|hr|min|sec|cm|k|m|s|cal|km|mile|yard)(?![a-z])|inch"
+    rf"(?:.*[0-9]|(?:feet|foot|ft|inch|in|hr|min|sec|cm|k|m|s|cal|km|mile|yard)(?![a-z])|inch"
     rf"|(?:{'|'.join(word for word in NUMBER_WORDS if ' ' not in word)})(?![a-z]))"
     rf"|.* (?:{'|'.join(word for word in NUMBER_WORDS if ' ' not in word)})$",
     re.IGNORECASE,
@@ -78,11 +87,18 @@ class Lexicon:
         shorts = [spelled for spelled in self._meanings if spelled.endswith("u")]
         self._meanings |= {f"{short}s": self._meanings[short] for short in shorts}
         self._keys = list(self._meanings)
-        self._turned = _by_words(self._meanings.values())
+        self._turned = _by_words(self._meanings.values(), frozenset)
+        self._stemmed = _by_words(self._meanings.values(), _stems)
         self._tricky = _any_of(spelling for spelling, _ in catalogue.spellings() if _TRICKY.match(spelling))
         self._bare = _by_consonants(spelling for spelling, _ in catalogue.spellings())
         self._kinds = {words(movement.id)[-1] for movement in catalogue.movements}
         self._shorts = _shorthand()
+        self._also = {
+            key(other): meaning
+            for other, name in _also().items()
+            if (meaning := self._meanings.get(key(name)))
+        }
+        self._stems = {_stem(word) for spelling, _ in catalogue.spellings() for word in words(spelling)}
         self._words = {word for spelling, _ in catalogue.spellings() for word in words(spelling)}
 
     def knows(self, word: str) -> bool:
@@ -95,12 +111,34 @@ class Lexicon:
     def turned(self, name: str) -> Meaning | None:
         """What has the same words in another order, and nothing else has: `dips chair`, `rows under a table`."""
         typed = _content(name)
-        meaning = self._turned.get(typed) if len(typed) > 1 else None
+        meaning = (self._turned.get(typed) or self._stemmed.get(_stems(typed))) if len(typed) > 1 else None
         return meaning and replace(meaning, near=True)
+
+    def within(self, name: str) -> tuple[Meaning, str] | None:
+        """The name that words begin with, and those behind it if none of them is of any name: `jerks chatty pace`."""
+        typed = [word for word in re.split(r"[\s\-/,]+", name) if key(word)]
+        for length in range(min(len(typed), _MOST_WORDS) - 1, 0, -1):
+            told, beside = " ".join(typed[:length]), typed[length:]
+            meaning = self.exact(told) or self.short(told)
+            if meaning and len(beside) > 1 and not any(self._may_be_a_name(word) for word in beside):
+                return replace(meaning, near=True), " ".join(beside)
+        return None
+
+    def _may_be_a_name(self, word: str) -> bool:
+        """Whether a word is of some name or a slip for one, so that beside another it makes a third."""
+        return key(word) not in _JOINING and (
+            self.knows(word)
+            or word in self._shorts
+            or key(word) in self._stems
+            or bool(re.search("[0-9]", word))
+        )
 
     def short(self, name: str) -> Meaning | None:
         """What a name means once its short forms are written out; `near` where they could be others."""
-        told = [self._written_out(word) for word in re.split(r"[\s\-]+", name.lower()) if word]
+        if meaning := self._also.get(key(name)):
+            return meaning
+        name = _OTHERWISE.sub(lambda match: _OTHER_WORDS[match[1]], name.lower())
+        told = [self._written_out(word) for word in re.split(r"[\s\-]+", name) if word]
         meaning = self.exact(" ".join(word for word, _ in told))
         return meaning and replace(meaning, near=not all(sure for _, sure in told))
 
@@ -200,15 +238,34 @@ def _content(name: str) -> frozenset[str]:
     return frozenset(words(name)) - _JOINING
 
 
-def _by_words(meanings: Iterable[Meaning]) -> dict[frozenset[str], Meaning]:
+def _stems(typed: Iterable[str]) -> frozenset[str]:
+    """The words without their endings: `sliders` and `sliding` are one."""
+    return frozenset(_stem(word) for word in typed)
+
+
+def _stem(word: str) -> str:
+    stem = _ENDINGS.sub("", word)
+    return stem if len(stem) >= _SHORTEST_STEM - 1 else word
+
+
+def _by_words(
+    meanings: Iterable[Meaning], brought: Callable[[frozenset[str]], frozenset[str]]
+) -> dict[frozenset[str], Meaning]:
+    """The meanings by the words of their names, each `brought` to one form; what is ambiguous isn't there."""
     found: dict[frozenset[str], list[Meaning]] = {}
     for meaning in meanings:
-        found.setdefault(_content(meaning.spelling), []).append(meaning)
+        found.setdefault(brought(_content(meaning.spelling)), []).append(meaning)
     return {
         told: ways[0]
         for told, ways in found.items()
         if len({(way.movement, way.variant) for way in ways}) == 1
     }
+
+
+def _also() -> dict[str, str]:
+    """What people call a movement besides its names in the catalogue -> one of these."""
+    table = tomllib.loads(Path(__file__).with_name("shorthand.toml").read_text(encoding="utf-8"))
+    return dict(table["also"])
 
 
 def _shorthand() -> dict[str, tuple[str, bool]]:

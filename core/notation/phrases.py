@@ -188,7 +188,7 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"\b(?:every|on the) <work><is>x_<n>(?: <rounds>| sets\b| times\b)?(?![0-9.])", every_times),
     phrase(r"\bevery <work>", every),
     phrase(r"<dur> (?:at |per |on |for )?(?:each|every|per|a) (?:station|exercise|movement)\b", at_each),
-    phrase(r"<dur> each[\s;:]*$", at_each),
+    phrase(r"(?:^|(?<=[:,;.]))[\s;*\-]*<dur> each[\s;:]*$", at_each),
     phrase(r"<dur> each of\b", work),
     phrase(
         r":?<work>_<on>\b[\s/,:\-]{0,3}<off>_<rests>\b[\s,:\-]{0,3}(?:x|for)_<n>"

@@ -9,6 +9,7 @@ from core.notation.names import Meaning
 from core.notation.quantities import kilograms
 from core.sessions.values import Line, LoadRule
 
+EachSet = LoadRule | Decimal
 Side = Literal["left", "right", "alternating"]
 
 
@@ -18,7 +19,8 @@ class Piece:
 
     `listed`: its number in a numbered list. `bare_pair`: a pair of numbers that was taken for a load, but had
     no unit. `in_kcal`: as many calories as can be. `maybe_kg`: the load that its amount is, if the amount is
-    told elsewhere (`thrusters 43` under a scheme).
+    told elsewhere (`thrusters 43` under a scheme). `each_set`: what changes from
+    set to set, `each_said` in the coach's words.
     """
 
     start: int
@@ -36,6 +38,8 @@ class Piece:
     loads_kg: tuple[Decimal, ...] = ()
     bare_pair: tuple[str, str] | None = None
     load_rule: LoadRule | None = None
+    each_set: tuple[EachSet, ...] = ()
+    each_said: str = ""
     tempo: str | None = None
     notes: tuple[str, ...] = ()
     implement: str | None = None
@@ -50,7 +54,7 @@ class Piece:
     def says_anything(self) -> bool:
         return any(
             (self.amount, self.per_side, self.side, self.loads_kg, self.load_rule, self.tempo, self.notes)
-        ) or bool(self.sets or self.most or self.implement)
+        ) or bool(self.each_set or self.sets or self.most or self.implement)
 
 
 def completes(piece: Piece, line: Piece) -> bool:
@@ -63,6 +67,7 @@ def completes(piece: Piece, line: Piece) -> bool:
         (piece.amount, line.amount),
         (piece.loads_kg, line.loads_kg),
         (piece.load_rule, line.load_rule),
+        (piece.each_set, line.each_set),
         (piece.tempo, line.tempo),
         (piece.sets, line.sets),
     )
@@ -76,9 +81,9 @@ def awaits(piece: Piece, line: Piece) -> bool:
 
 
 def repeats(piece: Piece, line: Piece) -> bool:
-    """Whether a nameless piece is one more set of the line before it: `5 @ 60%, 5 @ 70%`."""
+    """Whether a nameless piece is one more set of the line before it, or more of them: `5 @ 60%, 5 @ 70%`."""
     loads = [one.load_rule or one.loads_kg for one in (piece, line)]
-    nameless = not piece.meaning and not piece.unread and not piece.sets
+    nameless = not piece.meaning and not piece.unread and bool(piece.sets) is bool(line.sets)
     return bool(nameless and line.meaning and piece.amount and line.amount and all(loads))
 
 
@@ -106,6 +111,8 @@ def complete(line: Piece, piece: Piece) -> Piece:
         count=line.count or piece.count,
         loads_kg=line.loads_kg or piece.loads_kg,
         load_rule=line.load_rule or piece.load_rule,
+        each_set=line.each_set or piece.each_set,
+        each_said=line.each_said or piece.each_said,
         tempo=line.tempo or piece.tempo,
         notes=line.notes + piece.notes,
         implement=line.implement or piece.implement,

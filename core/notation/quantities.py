@@ -22,7 +22,7 @@ _SECONDS = r"(?:seconds?|secs?\b\.?|s\b|''|\")"
 # 12 min, 12', 1:30, :30, 90 s, 1 min 30, 1 min 30 s, 1 hour
 DURATION = (
     rf"(?:(?:[0-9]{{1,3}}|(?<![\w:.])):[0-5][0-9](?![0-9:])|{NUMBER}\s?-?(?:hours?|hrs?)\b|\ban?\s(?:minute|hour)\b"
-    rf"|{NUMBER}\s?-?{_MINUTES}(?:\s?(?:and\s)?[0-5]?[0-9](?:\s?{_SECONDS}|(?![0-9.\-/:]|\s?(?!(?:between|after|each|rest|pause|btw|bw)\b)[a-z@]))|)"
+    rf"|{NUMBER}\s?-?{_MINUTES}(?:\s?(?:and\s)?[0-5]?[0-9](?:\s?{_SECONDS}|(?![0-9.\-/:)]|\s?(?!(?:between|after|each|rest|pause|btw|bw)\b)[a-z@]))|)"
     rf"|{NUMBER}\s?-?{_SECONDS})"
 )
 _CLOCK = re.compile(r"([0-9]{0,3}):([0-5][0-9])")

@@ -6,6 +6,7 @@ from itertools import pairwise
 
 from core.measures import AmountUnit, MassUnit
 from core.notation.headings import bullet, day, heading, part, superset
+from core.notation.labels.facts import heading_of, told_by
 from core.notation.ladders import with_an_end
 from core.notation.lines import read_piece
 from core.notation.lone import read_lone
@@ -15,6 +16,7 @@ from core.notation.phrase_aims import Facts
 from core.notation.phrases import PHRASES
 from core.notation.pieces import Piece, awaits, complete, completes, repeats
 from core.notation.respelling import respelled, slip
+from core.notation.set_by_set import with_lists_bound
 from core.notation.stations import bound, is_rest, resting_station, share_station, station_alone
 from core.notation.text import Row, Strip, mark_tempos, plain_row
 from core.notation.unread import Stretch, guessed_kind, is_talk, joined, named
@@ -48,6 +50,9 @@ _ASIDE = re.compile(
 _DOSES = frozenset({"format", "every_s", "rounds"})
 _NOTE = "~"
 _ALONE = re.compile(r"[^\W_]")
+_AROUND = " .,:;!?*~-=()"
+_BEHIND_HEADINGS = frozenset(":=-")
+_DIGIT = re.compile("[0-9]")
 _LETTER = re.compile(r"[^\W\d_]")
 # Marks that nobody draws a line with.
 _ODD = re.compile(r"[?$%@&^]")
@@ -72,6 +77,8 @@ class Reading:
     station: int | None = None
     is_rest: bool = False
     then: bool = False
+    may_part: bool = False
+    labelled: list[tuple[Stretch, Facts]] = field(default_factory=list)
 
     @property
     def not_understood(self) -> list[NotUnderstood]:
@@ -85,8 +92,21 @@ class Reading:
     def says_anything(self) -> bool:
         """Whether some of it was understood."""
         read = any(piece.meaning or piece.says_anything for piece in self.pieces)
-        said = self.kind or self.parts or self.facts or self.notes or self.rest_station or self.station
+        said = (
+            self.kind
+            or self.parts
+            or self.may_part
+            or self.facts
+            or self.notes
+            or self.rest_station
+            or self.station
+        )
         return bool(said or self.then or self.is_rest or self.where != "lines" or read)
+
+    @property
+    def is_heading_alone(self) -> bool:
+        """Whether it says nothing but which part begins."""
+        return not (self.facts or self.pieces or self.notes or self.unread or self.then)
 
     @property
     def is_open_work(self) -> bool:
@@ -105,6 +125,14 @@ class Reading:
     def is_talk(self) -> bool:
         """Whether all of it is plain talk."""
         return bool(self.unread) and not self.says_anything and self.unread[0].looks_like == "note"
+
+
+def take_back_formats(reading: Reading) -> None:
+    """What only a label took for a format is talk, where it is known already how the part is done: `keep moving`."""
+    for stretch, facts in reading.labelled:
+        if "format" in facts and facts.keys() <= {"format", "every_s"}:
+            reading.facts = {name: value for name, value in reading.facts.items() if name not in facts}
+            reading.unread = list(joined([*reading.unread, stretch], reading.row.text))
 
 
 def read_row(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int = 0) -> Reading:
@@ -245,14 +273,28 @@ def _read_brackets(reading: Reading, strip: Strip, lexicon: Lexicon, unit: MassU
             strip.blank(*match.span())
             continue
         piece = read_piece(match[1], match.start(1), lexicon, unit)
+        if not piece.meaning and not facts and (told := told_by(match[1].strip())):
+            reading.facts = told | reading.facts
+            strip.blank(*match.span())
+            continue
         says = piece.says_anything or piece.unit
-        if "work_s" not in facts and (piece.meaning or piece.unread or piece.notes or not says):
+        sides = piece.amount and (piece.per_side or piece.amount == piece.second_amount)
+        counted_again = sides and not piece.sets and _DIGIT.search(_outside(strip.text, match))
+        if "work_s" not in facts and (
+            piece.meaning or piece.unread or piece.notes or not says or counted_again
+        ):
             notes.append((match.start(), reading.row.text[match.start(1) : match.end(1)].strip()))
             _fill(strip, match.start(), match.end(), _NOTE)
         else:
             _fill(strip, match.start(), match.start() + 1, " ")
             _fill(strip, match.end() - 1, match.end(), " ")
     return notes
+
+
+def _outside(text: str, bracket: re.Match[str]) -> str:
+    """The item that a bracket stands in: `lunges x 20 (10 each leg)`, without what is counted around it."""
+    before = re.split(r"[,;:](?=\s)|\s\+\s", text[: bracket.start()])[-1]
+    return before + re.split(r"[,;:](?=\s)|\s\+\s", text[bracket.end() :])[0]
 
 
 def _fill(strip: Strip, start: int, end: int, character: str) -> None:
@@ -262,19 +304,45 @@ def _fill(strip: Strip, start: int, end: int, character: str) -> None:
 def _read_pieces(
     reading: Reading, strip: Strip, notes: list[tuple[int, str]], lexicon: Lexicon, unit: MassUnit
 ) -> None:
-    strip.text = bound(strip.text)
+    strip.text = with_lists_bound(bound(strip.text))
     for start, end in _segments(strip.text):
         mine = [note for at, note in notes if start <= at < end]
         text = strip.text[start:end].replace(_NOTE, " ")
         if not _ALONE.search(text):
             reading.notes += mine
             continue
-        for piece in _split(text, start, lexicon, unit):
+        pieces = _split(text, start, lexicon, unit)
+        open_still = not any(piece.meaning for piece in pieces) and any(piece.unread for piece in pieces)
+        if open_still and _is_told(reading, text, start, strip.text[end:]):
+            reading.notes += mine
+            continue
+        for piece in pieces:
             piece.text = reading.row.text[piece.start : piece.end].strip(" .,:;-*")
             piece.listed = reading.number
             _keep(reading, piece, lexicon)
         _annotate(reading, mine)
     share_station(reading.pieces)
+
+
+def _is_told(reading: Reading, text: str, start: int, behind: str) -> bool:
+    """Whether a stretch that names no movement says something of the block, or is its heading; the label tells."""
+    words = text.replace(Strip.MARK, " ").strip(_AROUND)
+    if not _LETTER.search(words):
+        return False
+    facts = told_by(words)
+    if facts and not any(reading.facts.get(name, value) != value for name, value in facts.items()):
+        new = {name: value for name, value in facts.items() if name not in reading.facts}
+        reading.facts |= new
+        reading.labelled.append((Stretch(start, start + len(text), looks_like="note"), new))
+        return True
+    opens = not reading.pieces and (behind.lstrip()[:1] in _BEHIND_HEADINGS or not _ALONE.search(behind))
+    kind = heading_of(words) if opens and not reading.unread else None
+    if kind is None or reading.kind not in {None, kind}:
+        return False
+    # Words for the main part say only that one begins: sets under them may be strength.
+    reading.kind = kind if kind is not BlockKind.MAIN else reading.kind
+    reading.may_part = True
+    return True
 
 
 def _segments(text: str) -> list[tuple[int, int]]:
@@ -312,11 +380,22 @@ def _keep(reading: Reading, piece: Piece, lexicon: Lexicon) -> None:
     if last and repeats(piece, last):
         piece.meaning, piece.implement = last.meaning, last.implement
     if last and completes(piece, last) and not _is_time_to_find(reading, piece):
-        reading.pieces[-1] = complete(last, piece)
+        at = _loaded(reading.pieces, piece, lexicon)
+        reading.pieces[at] = complete(reading.pieces[at], piece)
     elif piece.meaning or piece.unread or piece.says_anything:
         reading.pieces.append(piece)
     if piece.meaning and piece.meaning.near:
         reading.corrected.append(slip(reading.row, piece))
+
+
+def _loaded(pieces: list[Piece], piece: Piece, lexicon: Lexicon) -> int:
+    """The line that a load alone belongs to: `5 thrusters + 5 burpees, 40 kg`; else the last."""
+    only_load = piece.loads_kg and not piece.amount
+    for at in range(len(pieces) - 1, -1, -1) if only_load else ():
+        meaning = pieces[at].meaning
+        if meaning and not pieces[at].loads_kg and lexicon.takes_a_load(meaning):
+            return at
+    return len(pieces) - 1
 
 
 def _is_time_to_find(reading: Reading, piece: Piece) -> bool:

@@ -11,13 +11,15 @@ from core.notation.blocks import finish
 from core.notation.chat import is_like_a_session
 from core.notation.clauses import Clause, clauses
 from core.notation.drafts import Draft, Placed
+from core.notation.formats import UNSCORED
 from core.notation.headings import DATE, QUOTED, label, read_date, tidy_title
 from core.notation.names import Lexicon, lexicon
 from core.notation.parting import is_over, take_back_off
 from core.notation.phrase_aims import Facts
 from core.notation.pieces import Piece, complete, completes, loads_of, repeats
 from core.notation.quantities import MINUTE_S
-from core.notation.reading import Reading, read_row
+from core.notation.reading import Reading, read_row, take_back_formats
+from core.notation.repairs import mended
 from core.notation.rows import is_run, settle_row, unit_of_all
 from core.notation.sending import send
 from core.notation.stations import is_rest
@@ -49,7 +51,7 @@ def read_session(text: str, catalogue: Catalogue, unit: MassUnit = MassUnit.KG) 
     every = rows(text)
     written = [row for row in every if row.text.strip()]
     beyond = written[LONGEST_SESSION].number if len(written) > LONGEST_SESSION else len(every) + 1
-    for clause in clauses(every[: beyond - 1]):
+    for clause in clauses(tuple(reader.without_slips(row) for row in every[: beyond - 1])):
         reader.read(clause)
     if len(written) > LONGEST_SESSION:
         row = written[LONGEST_SESSION]
@@ -98,6 +100,12 @@ class _Reader:
     window: Window | None = None
     over_all: Facts = field(default_factory=dict)
 
+    def without_slips(self, row: Row) -> Row:
+        """The row without what its coach took back, which is shown at its place."""
+        left, stretches = mended(row)
+        self.not_understood += [named(row, stretch) for stretch in stretches]
+        return left
+
     def read(self, clause: Clause) -> None:
         """Takes in one row, or a part of it."""
         if clause.is_first:
@@ -106,6 +114,8 @@ class _Reader:
         self.unit = unit_of_all(row.text.lower()) or self.unit
         reading = read_row(row, self.lexicon, self.unit, self.ordinal)
         self.ordinal = reading.number or reading.rest_station or self.ordinal
+        if self._knows_how():
+            take_back_formats(reading)
         if reading.is_empty or (clause.is_alone and self._is_title(reading)):
             return
         if self._is_talk(reading, clause):
@@ -212,6 +222,9 @@ class _Reader:
         text = reading.row.text.strip()
         if self.draft or self.blocks or len(self.title) == _TITLE_ROWS or len(text) > _LONGEST_TITLE:
             return False
+        if reading.may_part and reading.is_heading_alone:
+            self.title.append(tidy_title(text))
+            return reading.kind is None
         bare = not (reading.kind or reading.facts or reading.parts or reading.where != "lines")
         only_unread = all(not piece.meaning and piece.unread for piece in reading.pieces)
         if (
@@ -225,6 +238,11 @@ class _Reader:
             self.title.append(tidy_title(text))
             return True
         return False
+
+    def _knows_how(self) -> bool:
+        """Whether it was said how the part is done that has lines already."""
+        draft = self.draft
+        return draft is not None and bool(draft.lines) and ("format" in draft.facts or draft.kind in UNSCORED)
 
     def _is_talk(self, reading: Reading, clause: Clause) -> bool:
         """Plain talk, even if a word of it is the name of a movement: `Breathe, everybody!`."""
@@ -241,12 +259,14 @@ class _Reader:
         draft = self.draft
         if draft is None or draft.is_empty:
             return False
-        if reading.kind or reading.parts:
-            return True
-        if reading.where == "buy_in" and draft.lines:
+        again = (reading.may_part or reading.where == "buy_in") and draft.lines
+        if reading.kind or reading.parts or again:
             return True
         said = reading.facts.keys() & _OPENERS
         if not said or not draft.lines or draft.is_name_alone:
+            return False
+        known = all(draft.facts.get(name) == reading.facts[name] for name in said)
+        if known and not reading.pieces and not self._work_follows(clause):
             return False
         if reading.pieces and said <= {"scheme"} and draft.facts.get("scheme") == reading.facts["scheme"]:
             return False

@@ -33,6 +33,8 @@ _SILENT = {"So", "Sk", "Cs", "Co", "Cn", "Cf", "Cc", "Mn", "Me"}
 TEMPO_MARK = "_"
 
 _AROUND = " \t.,:;*-"
+_PICTURE = "|"
+_PICTURES_AROUND = re.compile(r"^[|\s]+|[|\s]+$")
 
 _DECIMAL_COMMA = re.compile(r"(?<![0-9,.])([0-9]{1,3}),([0-9]{1,2})(?![0-9,])")
 _THOUSANDS = re.compile(r"(?<![0-9,.])([0-9]{1,3}),([0-9]{3})(?![0-9,])")
@@ -56,19 +58,21 @@ class Row:
 
 
 def rows(text: str) -> tuple[Row, ...]:
-    """Every line of `text`, made plain; empty lines are kept, for they part things."""
-    return tuple(plain_row(line, number) for number, line in enumerate(text.splitlines(), 1))
+    """Every line of `text`, made plain; empty lines are kept, and a picture between words parts them."""
+    return tuple(plain_row(line, number, _PICTURE) for number, line in enumerate(text.splitlines(), 1))
 
 
-def plain_row(line: str, number: int = 1) -> Row:
-    """One line with plain dashes, quotes, digits, fractions and spaces; emoji become spaces."""
+def plain_row(line: str, number: int = 1, picture: str = " ") -> Row:
+    """One line with plain dashes, quotes, digits, fractions and spaces; emoji become `picture` amid words."""
     plain: list[str] = []
     columns: list[int] = []
     for column, character in enumerate(line, 1):
-        for said in _plain_character(character, plain[-1] if plain else ""):
+        drawn = unicodedata.category(character) == "So" and character not in _PLAIN
+        for said in picture if drawn else _plain_character(character, plain[-1] if plain else ""):
             plain.append(said)
             columns.append(column)
-    return Row(number, _plain_numbers("".join(plain)), tuple(columns), line)
+    text = _PICTURES_AROUND.sub(lambda match: " " * len(match[0]), "".join(plain))
+    return Row(number, _plain_numbers(text), tuple(columns), line)
 
 
 def blanked(row: Row, start: int, end: int) -> Row:

@@ -98,9 +98,37 @@ def test_digits_without_sets_stay_a_scheme():
     assert understood("5-3-1 deadlifts").blocks[0].scheme == (5, 3, 1)
 
 
-def test_a_load_for_each_set_is_kept_as_it_was_written():
+EACH_SET = [
+    ("Deadlift 5-5-5 @ 65/75/85%", [(5, 65), (5, 75), (5, 85)]),
+    ("press 3x5 @ 70-75-80%", [(5, 70), (5, 75), (5, 80)]),
+    ("press 3x5 60/65/70 %", [(5, 60), (5, 65), (5, 70)]),
+    ("squat 10-8-6 @ 60%, 65%, 70%", [(10, 60), (8, 65), (6, 70)]),
+]
+
+
+@pytest.mark.parametrize(("text", "wanted"), EACH_SET)
+def test_a_share_for_each_set_makes_a_line_of_each(text, wanted):
+    (block,) = understood(text).blocks
+    assert [(line.amount, line.load_rule.percent) for line in block.lines] == wanted
+    assert (block.format, block.rounds, block.scheme) == ("sets", None, ())
+
+
+def test_an_effort_and_a_weight_for_each_set_make_a_line_of_each():
+    (block,) = understood("deadlift 3x5 @ rpe 6, 7, 8").blocks
+    assert [line.load_rule.effort for line in block.lines] == [6, 7, 8]
+    (block,) = understood("12-10-8 goblet squats 12-14-16 kg").blocks
+    assert [(line.amount, [float(load) for load in line.loads_kg]) for line in block.lines] == [
+        (12, [12]), (10, [14]), (8, [16]),
+    ]  # fmt: skip
+
+
+def test_a_list_that_is_no_share_for_each_set_is_a_note():
+    (block,) = understood("deadlift 4x5 @ 65/75/85%").blocks
+    assert (block.rounds, block.lines[0].notes) == (4, "65/75/85%")
+
+
+def test_the_last_set_that_is_as_many_as_go_is_noted():
     (block,) = understood("Deadlift 5-5-5+ @ 65/75/85%").blocks
-    assert (block.scheme, block.lines[0].notes) == ((5, 5, 5), "65/75/85%")
     assert block.notes.startswith("5-5-5+")
 
 

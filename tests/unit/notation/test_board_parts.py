@@ -275,16 +275,6 @@ def test_what_a_slash_joins_are_two_under_a_scheme_and_a_choice_behind_an_amount
     assert len(block.lines) == 2
 
 
-def test_percentages_that_change_from_set_to_set_stay_words_and_are_no_scheme():
-    (block,) = understood("press 3x5 @ 70-75-80%").blocks
-    assert (block.rounds, block.scheme, block.lines[0].amount, block.lines[0].notes) == (
-        3,
-        (),
-        5,
-        "70-75-80%",
-    )
-
-
 UNLIKE = [
     ("preseason test:\n2k row\n10 min break\nmax strict pull-ups", ["row", "pull-up"]),
     ("TEST\n1 - 1RM deadlift\n2 - max cals 60 sec bike\n3 - 1 mile run", ["deadlift", "ride", "run"]),

@@ -27,7 +27,7 @@ UNREAD = [
     ("Focus on breathing", ("Focus on breathing", 1, "note")),
     ("  Keep your hips low, and smile", ("Keep your hips low, and smile", 3, "note")),
     ("10 push-ups, Elbows In", ("Elbows In", 14, "note")),
-    ("score is rounds and reps", ("score is rounds and reps", 1, "note")),
+    ("bring a towel today", ("bring a towel today", 1, "note")),
     ("???", ("???", 1, "note")),
     ("10 Flying Saucers AND Blorps", ("Flying Saucers AND Blorps", 4, "movement")),
     ("- 12 Blorps @ 20 kg", ("Blorps", 6, "movement")),

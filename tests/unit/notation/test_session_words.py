@@ -339,7 +339,7 @@ def test_what_is_not_understood_is_named_at_its_place(text, place):
 
 
 def test_what_is_not_understood_comes_with_a_guess_where_there_is_a_good_one():
-    read = read_session("12 min amrap\n10 knee pushing ups", catalogue())
+    read = read_session("12 min amrap\n10 knee pushback ups", catalogue())
     assert [one.guess for one in read.not_understood] == ["knee push-up"]
 
 

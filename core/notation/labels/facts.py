@@ -1,0 +1,118 @@
+"""What a labelled stretch says of its block: the label tells what its number is."""
+
+import re
+from collections.abc import Callable
+from typing import Final
+
+from core.notation.labels.labelling import label
+from core.notation.phrase_aims import Facts
+from core.notation.quantities import DURATION, MINUTE_S, NUMBER_WORDS, seconds
+from core.sessions.values import BlockKind, Format
+
+# How sure the label must be. What is asked for nothing, and done by nobody, is only shown as unread.
+SURE: Final = 0.6
+KINDS: Final = {
+    "warm_up": BlockKind.WARM_UP,
+    "skill": BlockKind.SKILL,
+    "strength": BlockKind.STRENGTH,
+    "main": BlockKind.MAIN,
+    "cool_down": BlockKind.COOL_DOWN,
+}
+_MOST_WORDS_OF_A_HEADING: Final = 5
+_MINUTES_BELOW: Final = 10
+_DURATION: Final = re.compile(rf"(?<![0-9.:\-]){DURATION}")
+_COUNT_WORDS: Final = "|".join(word for word in NUMBER_WORDS if " " not in word and word != "both")
+_COUNT: Final = re.compile(rf"(?<![\w.:/\-])x?(?P<n>[0-9]{{1,3}}|(?:{_COUNT_WORDS})\b)x?(?![0-9.:/%\-]|\w)")
+_KCAL: Final = re.compile(r"\bk?cal")
+
+Builder = Callable[[str, float | None, int | None], Facts]
+
+
+def told_by(words: str) -> Facts:
+    """The facts of a stretch in lower case that is labelled with confidence; {} where it says none, or several."""
+    name, chance = label(words)
+    builder = _BUILDERS.get(name)
+    if builder is None or chance < SURE:
+        return {}
+    times = _DURATION.findall(words)
+    bare = _DURATION.sub(" ", words)
+    counts = [match["n"] for match in _COUNT.finditer(bare)]
+    if len(times) + len(counts) > 1 or re.search("[0-9]", _COUNT.sub(" ", bare)):
+        return {}
+    time = seconds(_DURATION.search(words)[0]) if times else None  # type: ignore[index]
+    count = (NUMBER_WORDS.get(counts[0]) or int(counts[0])) if counts else None
+    return builder(words, time, count)
+
+
+def heading_of(words: str) -> BlockKind | None:
+    """The kind of block that a short stretch opens."""
+    if len(words.split()) > _MOST_WORDS_OF_A_HEADING or re.search("[0-9]", words):
+        return None
+    name, chance = label(words)
+    return KINDS.get(name) if chance >= SURE else None
+
+
+def _rest(_: str, time: float | None, count: int | None) -> Facts:
+    if count is not None:
+        time = float(count * MINUTE_S if count < _MINUTES_BELOW else count)
+    return {"rest_s": time} if time else {}
+
+
+def _time(name: str, *, format_: Format | None = None, minutes: bool = False) -> Builder:
+    """A time, a bare number of which counts minutes."""
+
+    def facts(_: str, time: float | None, count: int | None) -> Facts:
+        time = time or (float(count) * MINUTE_S if count else None)
+        if not time:
+            return {}
+        return {name: time / MINUTE_S if minutes else time} | ({"format": format_} if format_ else {})
+
+    return facts
+
+
+def _rounds(_: str, time: float | None, count: int | None) -> Facts:
+    return {"rounds": count} if count and count > 1 and not time else {}
+
+
+def _sets(words: str, time: float | None, count: int | None) -> Facts:
+    return (told := _rounds(words, time, count)) and told | {"format": Format.SETS}
+
+
+def _scored(format_: Format, counted: str = "") -> Builder:
+    """A format that needs no number; a time beside it is its length, or its cap where it is done for time."""
+
+    def facts(words: str, time: float | None, count: int | None) -> Facts:
+        told: Facts = {"format": format_}
+        if format_ is Format.MAX_REPS and _KCAL.search(words):
+            told |= {"in_kcal": True}
+        if time:
+            told |= {"cap_s": time} if format_ is Format.FOR_TIME else {"minutes": time / MINUTE_S}
+        if count:
+            told |= {counted: count} if counted else {}
+        return told if counted or not count else {}
+
+    return facts
+
+
+def _team(_: str, time: float | None, count: int | None) -> Facts:
+    return {} if time else {"team": count or 2} if count != 1 else {"team": 2}
+
+
+_BUILDERS: Final[dict[str, Builder]] = {
+    "rest": _rest,
+    "work": _time("work_s"),
+    "every": _time("every_s", format_=Format.INTERVALS),
+    "minutes": _time("minutes", minutes=True),
+    "cap": _time("cap_s"),
+    "rounds": _rounds,
+    "sets": _sets,
+    "for_time": _scored(Format.FOR_TIME, "rounds"),
+    "amrap": _scored(Format.AMRAP),
+    "max_reps": _scored(Format.MAX_REPS),
+    "hold": _scored(Format.HOLD),
+    "max_load": _scored(Format.MAX_LOAD, "amount"),
+    "quality": _scored(Format.QUALITY),
+    "team_2": _team,
+    "team": _team,
+    "minutely": lambda _words, _time, _count: {"format": Format.INTERVALS, "every_s": float(MINUTE_S)},
+}
