@@ -17,8 +17,8 @@ Floats = NDArray[np.float64]
 # seven of five sets of five).
 FULL_SET = 8.0
 # Towards the time that is needed, from below: enough to lie within a tenth of a second.
-_STEPS = 5
-_NEARLY = 1e-9
+_STEPS = 4
+_NEARLY = np.float32(1e-6)
 
 
 def slow_share(unbroken: Floats) -> Floats:
@@ -27,12 +27,16 @@ def slow_share(unbroken: Floats) -> Floats:
 
 
 class Debts:
-    """One row for each reserve, and the last for the whole body. `speed`: how fast each of the people recovers."""
+    """One row for each reserve, and the last for the whole body. `speed`: how fast each of the people recovers.
+
+    In single precision, which an exponential takes a fraction of the time for and which is far more than is known.
+    """
 
     def __init__(self, reserves: int, speed: Floats) -> None:
-        self._owed = np.zeros((2, reserves + 1, len(speed)))
-        local, body = ([part.seconds for part in parts] for parts in (LIFTING, WHOLE_BODY))
-        self._seconds = np.array([[[local[part]]] * reserves + [[body[part]]] for part in (0, 1)]) / speed
+        self._owed = np.zeros((2, reserves + 1, len(speed)), dtype=np.float32)
+        self._body = np.arange(reserves + 1) == reserves
+        seconds = [[part.seconds for part in parts] for parts in (LIFTING, WHOLE_BODY)]
+        self._rates = (speed / np.array(seconds).T[:, :, None]).astype(np.float32)
 
     @property
     def now(self) -> Floats:
@@ -40,28 +44,29 @@ class Debts:
 
     def add(self, debt: Floats, slow: Floats) -> None:
         """`debt`: for each reserve and the body; `slow`: the share of it that fades slowly."""
-        self._owed[0] += debt * (1 - slow)
-        self._owed[1] += debt * slow
+        slowly = debt * slow
+        self._owed[0] += debt - slowly
+        self._owed[1] += slowly
 
     def rest(self, seconds: Floats) -> None:
         """Let time go by; whoever works at something else meanwhile recovers too."""
-        self._owed *= np.exp(-seconds / self._seconds)
+        left = np.exp(-self._rates * seconds.astype(np.float32))
+        self._owed[:, :-1] *= left[:, :1]
+        self._owed[:, -1] *= left[:, 1]
 
     def until(self, most: Floats) -> Floats:
         """Seconds until every debt is at `most` (a row for each); 0 where it is already."""
         over = self.now - most
         passed = np.zeros(over.shape[1])
-        waiting = np.flatnonzero((over > _NEARLY).any(axis=0))
+        waiting = np.flatnonzero(over.max(axis=0) > _NEARLY)
         if not len(waiting):
             return passed
-        worst = over[:, waiting].argmax(axis=0), waiting
-        fast, slow = self._owed[0][worst], self._owed[1][worst]
-        of_fast, of_slow = self._seconds[0][worst], self._seconds[1][worst]
-        goal, found = most[worst], np.zeros(len(waiting))
+        row = over[:, waiting].argmax(axis=0)
+        fast, slow = self._owed[:, row, waiting]
+        of_fast, of_slow = self._rates[:, self._body[row].astype(int), waiting]
+        goal, found = most[row, waiting].astype(np.float32), np.zeros(len(waiting), dtype=np.float32)
         for _ in range(_STEPS):
-            left, less = fast * np.exp(-found / of_fast), slow * np.exp(-found / of_slow)
-            found += np.maximum(0.0, left + less - goal) / np.maximum(
-                left / of_fast + less / of_slow, _NEARLY
-            )
+            left, less = fast * np.exp(-found * of_fast), slow * np.exp(-found * of_slow)
+            found += np.maximum(0, left + less - goal) / (left * of_fast + less * of_slow + _NEARLY)
         passed[waiting] = found
         return passed

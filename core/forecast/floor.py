@@ -16,7 +16,7 @@ LONGEST_BREAK_S = 40.0
 # included: common practice, no source).
 CHANGE_S = 4.0
 # Whoever needs more parts than these for a line goes on like that.
-_PARTS = 6
+_PARTS = 3
 _SURE = 1e-9
 # The rests are found from below, so that a repetition may be missing a hair.
 _ALMOST = 0.01

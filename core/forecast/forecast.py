@@ -17,8 +17,8 @@ from core.sessions.values import Format
 
 # Four in five end between these.
 LOW, HIGH = 0.1, 0.9
-# After so many rounds the next take as long as the last: whoever got so far has found their pace (estimate).
-STEADY_FROM = 8
+# After so long a round takes as long as the last: what fades slowly has come to its level (estimate).
+STEADY_S = 420.0
 # Between sets to failure, where the coach writes no rest (estimate).
 USUAL_REST_S = 120.0
 _MINUTE_S = 60.0
@@ -89,14 +89,12 @@ def _amrap(block: VersionBlock, people: People) -> Outlook | None:
     done.lines_once(done.buy_in)
     times, progress = [np.zeros_like(done.floor.time), done.floor.time], [0.0, 0.0]
     shares = _shares(done.lines)
-    for _ in range(STEADY_FROM):
+    while done.floor.time[0] < min(STEADY_S, ends):
         for work, share in zip(done.lines, shares, strict=True):
             done.line(work)
             times.append(done.floor.time)
             progress.append(progress[-1] + share)
             done.change()
-        if (done.floor.time >= ends).all():
-            break
     rounds = _reached(np.stack(times), np.array(progress), ends, len(done.lines))
     middle = _middle(rounds)
     pacing = pacing_of(done.floor, block, round_s=ends / middle if middle >= 1 else None)

@@ -1,5 +1,6 @@
 """One line of a version as work: how long one of it takes, and what it leaves behind (design 6.5)."""
 
+from collections.abc import Mapping
 from typing import NamedTuple
 
 import numpy as np
@@ -42,9 +43,17 @@ class Work(NamedTuple):
 
 
 def reserves_of(lines: tuple[VersionLine, ...], people: People) -> tuple[str, ...]:
-    """The reserves that any of the lines draws on."""
-    found = (people.catalogue.variant(_way(line))[1].reserves for line in lines)
-    return tuple(dict.fromkeys(name for reserves in found for name in reserves))
+    """The reserves that the lines draw on, but for those that another is always ahead of: they never end a set."""
+    drawn = [dict(people.catalogue.variant(_way(line))[1].reserves) for line in lines]
+    names = list(dict.fromkeys(name for one in drawn for name in one))
+    shares = {name: [one.get(name, 0.0) for one in drawn] for name in names}
+    return tuple(name for name in names if not any(_is_ahead(shares, other, name) for other in names))
+
+
+def _is_ahead(shares: Mapping[str, list[float]], other: str, name: str) -> bool:
+    if other == name or any(one < two for one, two in zip(shares[other], shares[name], strict=True)):
+        return False
+    return shares[other] != shares[name] or list(shares).index(other) < list(shares).index(name)
 
 
 def work_of(line: VersionLine, reserves: tuple[str, ...], people: People) -> Work:
