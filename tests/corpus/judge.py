@@ -44,7 +44,11 @@ T = TypeVar("T")
 
 @dataclass
 class Report:
-    """Figures of one set of messages; `confusions`: what was expected, and what was read."""
+    """Figures of one set of messages; `confusions`: what was expected, and what was read.
+
+    `exact`: as its writer meant it, or as a second reader understood it; `by_first` the former alone. `agreed`: how
+    often the two readers are of one mind, of the `twice` that both read: nobody can be asked for more.
+    """
 
     count: int = 0
     exact: int = 0
@@ -57,13 +61,37 @@ class Report:
     missed: list[tuple[Mapping[str, Any], list[dict[str, Any]], tuple[str, ...]]] = field(
         default_factory=list
     )
+    by_first: int = 0
+    twice: int = 0
+    agreed: int = 0
+
+    def heard(self, *, first: bool, second: list[bool]) -> None:
+        """Whether it is as its writer meant it, and whether as a second reader understood it."""
+        self.by_first += first
+        self.twice += bool(second)
 
 
 def cases(paths: Iterable[Path]) -> Iterator[dict[str, Any]]:
+    """Every case, with the reading of a second reader (`second`) where there is one."""
     for path in sorted(paths):
-        for line in path.read_text(encoding="utf-8").splitlines():
-            if line.strip():
-                yield json.loads(line)
+        seconds = _second_of(path)
+        for case in _lines_of(path):
+            yield case | ({"second": seconds[case["id"]]} if case["id"] in seconds else {})
+
+
+def _second_of(path: Path) -> dict[str, dict[str, Any]]:
+    beside = path.parent.parent / "second" / f"{path.parent.name}.jsonl"
+    return {one["id"]: one for one in _lines_of(beside)} if beside.exists() else {}
+
+
+def _lines_of(path: Path) -> Iterator[dict[str, Any]]:
+    lines = path.read_text(encoding="utf-8").splitlines()
+    yield from (json.loads(line) for line in lines if line.strip())
+
+
+def readings(case: Mapping[str, Any]) -> tuple[Mapping[str, Any], ...]:
+    """What whoever wrote it meant, and how a second careful reader understood it who saw neither that nor ours."""
+    return (case, {**case, **case["second"]}) if "second" in case else (case,)
 
 
 def judge(found: Iterable[Mapping[str, Any]]) -> Report:
@@ -85,7 +113,12 @@ def _judge_one(case: Mapping[str, Any], report: Report) -> None:
     report.count += 1
     report.seconds += took
     report.longest = max(report.longest, took)
-    left, extra = compared(case, acts)
+    (left, extra), *others = (compared(one, acts) for one in readings(case))
+    report.heard(first=not (left or extra), second=[not any(other) for other in others])
+    if not all(any(other) for other in others):
+        left, extra = [], []
+    if "second" in case:
+        report.agreed += not any(compared(case, case["second"]["expect"]))
     read_all = case.get("unread_ok", True) or not read.unread
     if not left and not extra and read_all:
         report.exact += 1
@@ -178,7 +211,11 @@ def judge_sessions(found: Iterable[Mapping[str, Any]]) -> Report:
     for case in found:
         read = _timed(report, partial(read_session, case["text"], catalogue()))
         blocks = read.session.model_dump(mode="json")["blocks"] if read.session else []
-        missing = _missing_of_board(case["expect"], blocks)
+        missing, *others = (_missing_of_board(one["expect"], blocks) for one in readings(case))
+        report.heard(first=not missing, second=[not other for other in others])
+        missing = missing if all(others) else ""
+        if "second" in case:
+            report.agreed += not _missing_of_board(case["expect"], case["second"]["expect"].get("blocks", []))
         kind = "asked" if blocks and read.not_understood else "wrong" if blocks else "unread"
         _count(report, case, missing, kind, blocks)
     return report
@@ -415,6 +452,11 @@ def in_words(name: str, report: Report, *, most: int = 12) -> str:
     )
     times = f"{1000 * report.seconds / count:.2f} ms a message, longest {1000 * report.longest:.0f} ms"
     rows = [f"{name:<28} {report.count:>5}  {told}  {times}"]
+    if report.twice:
+        rows.append(
+            f"    as their writers meant them alone {report.by_first / count:.1%}; "
+            f"two careful readers agree on {report.agreed / report.twice:.1%}"
+        )
     rows += [
         f"    {count:>3}  {one} -> {other}" for (one, other), count in report.confusions.most_common(most)
     ]
