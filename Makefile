@@ -15,11 +15,13 @@ $(BIN)/python:
 
 # The build backend comes from the lock too: pip would fetch an unpinned one under build isolation.
 $(VENV)/.ready: pyproject.toml requirements.lock | $(BIN)/python
+	@echo "Installing into $(VENV): about a minute, once."
 	@$(PIP) install -c requirements.lock hatchling editables
 	@$(PIP) install -c requirements.lock --no-build-isolation -e .
 	@touch $@
 
 $(VENV)/.ready-test: $(VENV)/.ready
+	@echo "Installing what tests need: a minute or two, once."
 	@$(PIP) install -c requirements.lock --no-build-isolation -e '.[test]'
 	@touch $@
 
@@ -27,7 +29,7 @@ setup: $(VENV)/.ready ## make .venv and install what the bot needs
 
 setup-test: $(VENV)/.ready-test ## the same, with what tests need
 
-demo: setup ## play one day of an invented group over the real bot; ONCE=1 ends after it, ALL=1 prints it whole
+demo: setup ## play one day of an invented group over the real bot; ONCE=1 ends after it, ALL=1 leaves nothing out
 	@$(BIN)/bellwether rehearse $(if $(ONCE),--once) $(if $(ALL),--all)
 
 test: setup-test ## run every test, on every core

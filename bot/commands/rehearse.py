@@ -29,12 +29,13 @@ from bot.rehearsal.voice import Room
 from core.errors import Defect, InputError
 
 PAUSE_S = 0.2
-_LONG = 9
 
 
 def rehearse(
     once: Annotated[bool, typer.Option("--once", help="End after the day.")] = False,
-    whole: Annotated[bool, typer.Option("--all", help="Print long messages whole.")] = False,
+    whole: Annotated[
+        bool, typer.Option("--all", help="Print all that is said, also what was said before.")
+    ] = False,
     no_day: Annotated[
         bool, typer.Option("--no-day", help="Only open the room, with the group in it.")
     ] = False,
@@ -104,7 +105,7 @@ async def _play_and_print(room: Room, backstage: Backstage, wanted: Wanted) -> N
     typer.echo("\n".join(["", "What happens", *contents(STORY, OSLO)]))
     playing = asyncio.create_task(play(room))
     backstage.skip = playing.cancel
-    await _printed(room, playing, Story(Transcript(OSLO, None if wanted.whole else _LONG)))
+    await _printed(room, playing, Story(Transcript(OSLO, whole=wanted.whole)))
     backstage.skip = None
     try:
         await playing

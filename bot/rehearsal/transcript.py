@@ -3,25 +3,29 @@
 import textwrap
 from collections.abc import Iterable
 from datetime import tzinfo
+from itertools import groupby
+from operator import itemgetter
 
 from bot.rehearsal.seen import Happening, SeenMessage
 
 WIDTH = 110
 _NAME = 12
 _LONG = 60
+_RUN = 4  # so many lines said before are left out
 
 
 class Transcript:
     """Writes one happening after the other, on the clock of `zone`.
 
     Left out is what no reader misses: empty answers to presses, and messages that only lost their buttons. What was
-    said word for word before is cut to its beginning, and stands behind the answer if it is a question. What the bot
-    says     at length ends after `most_lines`; None: it never does.
+    said word for word before is cut to its beginning, and stands behind the answer if it is a question; within a
+    message "…" is for lines said before. `whole`: all that was said is told.
     """
 
-    def __init__(self, zone: tzinfo, most_lines: int | None = None) -> None:
+    def __init__(self, zone: tzinfo, *, whole: bool = False) -> None:
         self._zone = zone
-        self._most_lines = most_lines
+        self._whole = whole
+        self._lines_told: set[str] = set()
         self._place = ""
         self._told: set[str] = set()
         self._asked_again: dict[str, str] = {}
@@ -70,18 +74,28 @@ class Transcript:
         if not happening.from_bot:
             return self._line(happening.who, _as_done(happening.message, words) + self._question(happening))
         known = words.replace(happening.chat.removesuffix(" (private)"), "")
-        if known in self._told and len(words) > _LONG:
+        if known in self._told and len(words) > _LONG and not self._whole:
             return self._again(happening, _beginning(words))
         self._told.add(known)
         buttons = [f"[{'] ['.join(one.label for one in row)}]" for row in happening.message.buttons]
-        lines = self._line(happening.who, _with_file(happening.message, words))
-        return self._cut(lines) + [f"{'':<{_NAME}}{line}" for line in self._wrapped(buttons)]
+        lines = self._news(_with_file(happening.message, words).split("\n"))
+        return self._line(happening.who, "\n".join([*lines, *buttons]))
 
-    def _cut(self, lines: list[str]) -> list[str]:
-        most = self._most_lines
-        if most is None or len(lines) <= most + 1:
+    def _news(self, lines: list[str]) -> list[str]:
+        """The lines, but for runs of them that the bot has said before."""
+        known = [line in self._lines_told or not line for line in lines]
+        known[0] = False
+        self._lines_told.update(lines)
+        if self._whole:
             return lines
-        return [*lines[:most], f"{'':<{_NAME}}… and {len(lines) - most} lines more"]
+        runs = [
+            [line for _, line in run] for _, run in groupby(zip(known, lines, strict=True), itemgetter(0))
+        ]
+        found: list[str] = []
+        for number, run in enumerate(runs):
+            is_known = number % 2 == 1  # the first line always counts as new
+            found += _folded(run, runs[number + 1 :]) if is_known and len(run) >= _RUN else run
+        return found
 
     def _again(self, happening: Happening, beginning: str) -> list[str]:
         if "?" in happening.text:
@@ -107,6 +121,12 @@ class Transcript:
             hanging = "  " if line.startswith(("• ", "[")) else ""
             lines += textwrap.wrap(line, WIDTH - _NAME, subsequent_indent=hanging) or [""]
         return lines
+
+
+def _folded(lines: list[str], then: list[list[str]]) -> list[str]:
+    """In place of them; but a heading stays with what is new under it."""
+    is_heading = then and then[0][0].startswith("•") and lines[-1] and not lines[-1].startswith("•")
+    return ["…", lines[-1]] if is_heading else ["…"]
 
 
 def _beginning(words: str) -> str:
