@@ -4,6 +4,7 @@
 events (WHATWG HTML, 9.2).
 """
 
+import re
 from importlib.resources import files
 from typing import TYPE_CHECKING
 from urllib.parse import quote
@@ -29,6 +30,7 @@ _ONLY_FROM_HERE = {
     "referrer-policy": "no-referrer",
     "x-content-type-options": "nosniff",
 }
+_RANGE = re.compile(r"bytes=(\d+)-(\d*)")
 # What a page may show of a file that somebody sent; all else is saved and never opened here.
 _SHOWN = {"png": "image/png", "jpg": "image/jpeg", "jpeg": "image/jpeg", "ogg": "audio/ogg"}
 
@@ -52,6 +54,16 @@ def _part(name: str) -> Response:
     return Response(content, media_type=f"{kind}; charset=utf-8", headers=_ONLY_FROM_HERE)
 
 
+def _ranged(request: Request, content: bytes, kind: str, headers: dict[str, str]) -> Response:
+    """All of it or the one range that is asked for (RFC 9110, 14): a player looks at the end for how long it is."""
+    asked = _RANGE.fullmatch(request.headers.get("range", ""))
+    if asked is None or int(asked[1]) >= len(content):
+        return Response(content, media_type=kind, headers=headers | {"accept-ranges": "bytes"})
+    first, last = int(asked[1]), min(int(asked[2] or len(content)), len(content) - 1)
+    told = {"content-range": f"bytes {first}-{last}/{len(content)}"}
+    return Response(content[first : last + 1], 206, headers=headers | told, media_type=kind)
+
+
 def routes(platform: "Platform") -> tuple[Route, ...]:
     async def file(request: Request) -> Response:
         found = platform.files.find(request.path_params["id"])
@@ -60,7 +72,7 @@ def routes(platform: "Platform") -> tuple[Route, ...]:
         kind = _SHOWN.get(found.name.lower().rpartition(".")[2])
         how = "inline" if kind else f"attachment; filename*=UTF-8''{quote(found.name)}"
         headers = _ONLY_FROM_HERE | {"content-disposition": how}
-        return Response(found.content, media_type=kind or "application/octet-stream", headers=headers)
+        return _ranged(request, found.content, kind or "application/octet-stream", headers)
 
     async def happenings(request: Request) -> Response:
         known = request.headers.get("last-event-id") or request.query_params.get("place", "0")

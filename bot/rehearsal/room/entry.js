@@ -21,6 +21,7 @@ export function entry(item, around) {
   if (!message) return null;
   const told = CAME_AND_WENT[message.kind];
   if (told) return aside(told(message));
+  if (chat.id > 0 && message.text.startsWith("/start")) return aside(`${message.who} opens the chat`);
   return said(message, around);
 }
 

@@ -1,4 +1,5 @@
 // A chat on the page: its record, newest below, and where one writes. Long records show their end first.
+import { act } from "./acting.js";
 import { make, redraw } from "./dom.js";
 import { entry } from "./entry.js";
 import { day } from "./when.js";
@@ -16,7 +17,8 @@ export function pane(section, { slot, head, back, opens }) {
   const more = make("div", { className: "more" });
   const list = make("ol", { className: "record", tabIndex: -1 });
   const earlier = make("button", { type: "button", className: "plain earlier", hidden: true, click: showEarlier }, "Show what came before");
-  const scroll = make("div", { className: "scroll" }, earlier, list);
+  const start = make("button", { type: "button", className: "key strong start", hidden: true, click: begin }, "Start");
+  const scroll = make("div", { className: "scroll" }, earlier, start, list);
   const writing = writer({ where });
   const backwards = make("button", { type: "button", className: "plain back", click: back }, "‹ Chats");
   section.append(make("div", { className: "head" }, backwards, title, more), scroll, writing.form);
@@ -73,12 +75,20 @@ export function pane(section, { slot, head, back, opens }) {
   const lastEntry = () => [...list.querySelectorAll(".entry")].at(-1) ?? null;
 
   function emptyWord() {
-    list.dataset.empty = chat(where.chat).record.length === 0;
+    const empty = chat(where.chat).record.length === 0;
+    list.dataset.empty = empty;
+    start.hidden = !empty || where.chat < 0;
+  }
+
+  async function begin() {
+    await act("say", { person: where.person, chat: where.chat, text: "/start" });
+    section.focus();
   }
 
   function showEarlier() {
     const { record } = chat(where.chat);
     const until = from;
+    pinned = false;
     from = Math.max(0, from - SHOWN);
     earlier.hidden = from === 0;
     const height = scroll.scrollHeight;

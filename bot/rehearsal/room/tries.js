@@ -13,13 +13,14 @@ export function drawTries(container, { be, show }) {
   const coach = one && world.people.find(({ id }) => isAdmin(one, id));
   const athlete = one && (world.people.find(({ name, id }) => name === "Bo" && one.members[id])
     ?? world.people.find(({ id }) => one.members[id] && id !== coach?.id));
-  if (!coach || !athlete) return redraw(container);
+  if (!coach) return redraw(container);
   const writes = (who, words, label) => trial(label, `as ${who.name}`, async () => {
     be(who.id);
     show("own");
     await act("say", { person: who.id, chat: who.id, text: words });
   });
-  const sets = one.members[world.bot] ? [
+  const inside = Boolean(one.members[world.bot]);
+  const sets = inside ? [
     writes(coach, SESSION, "Send a session"),
     writes(coach, "Ilse rounds her back in deadlifts", "“Ilse rounds her back in deadlifts”"),
     writes(coach, "who needs me?", "“who needs me?”"),
@@ -33,12 +34,20 @@ export function drawTries(container, { be, show }) {
       ? "The day plays. Be anybody and watch; skip the rest when you want to begin yourself."
       : "Each is one tap, and makes you the one who does it."),
     make("h3", {}, "Coach"), ...sets,
+    ...(inside ? asAthletes(one, athlete, { be, show, writes }) : []));
+}
+
+function asAthletes(one, athlete, { be, show, writes }) {
+  const those = !athlete ? [] : [
     make("h3", {}, "Athlete"),
     writes(athlete, "/today", "My version of today: /today"),
     writes(athlete, "6 rounds and 4", "A score: “6 rounds and 4”"),
     writes(athlete, "my left knee hurts", "“my left knee hurts”"),
+  ];
+  return [...those,
     make("h3", {}, "Somebody who never trained"),
-    trial("Come in and tap My version", "as somebody new", () => comeIn(one, { be, show })));
+    trial("Come in and tap My version", "as somebody new", () => comeIn(one, { be, show })),
+  ];
 }
 
 function trial(label, whose, click) {

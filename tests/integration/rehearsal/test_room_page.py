@@ -124,6 +124,8 @@ async def test_a_file_that_somebody_sent_is_shown_or_saved_by_its_kind(browser, 
         assert answer.headers["content-disposition"].startswith(how)
         assert answer.headers["x-content-type-options"] == "nosniff"
     assert (await browser.get("/room/file/none")).status_code == 404
+    part = await browser.get(f"/room/file/{page.file.id}", headers={"range": "bytes=1-6"})
+    assert (part.status_code, part.content, part.headers["content-range"]) == (206, b"script", "bytes 1-6/25")
 
 
 async def test_a_page_of_another_address_can_not_act_unasked(browser):
