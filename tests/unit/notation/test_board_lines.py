@@ -15,6 +15,8 @@ def line_of(text):
 HEIGHTS = [
     ("15 step ups 50", 15, "50 cm"),
     ("15 step-ups 50/40", 15, "50/40 cm"),
+    ("12 box step-ups @ 50 cm", 12, "50 cm"),
+    ("12 step-ups @ 20 in", 12, "20 in"),
     ("12 box step overs 24", 12, "24 in"),
     ("10 box jumps 60", 10, "60 cm"),
     ("step ups 50 x 20", 20, "50 cm"),
