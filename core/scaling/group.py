@@ -10,6 +10,7 @@ from core.scaling.values import (
     Change,
     GroupLine,
     GroupView,
+    Instead,
     Say,
     Version,
     VersionLine,
@@ -21,6 +22,8 @@ from core.sessions.values import Session
 # A coach says two or three things aloud, no more, and nothing that concerns one person alone.
 MOST_SAID = 3
 FEWEST_TO_SAY = 2
+# Of what they do instead so many ways are named: who hears five remembers none.
+MOST_INSTEAD = 2
 UNSAID = {Because.AS_WRITTEN, Because.COACH, Because.ONE_SETTING, Because.LIGHT_DUTY, Because.NOTED}
 
 FIELDS = {
@@ -72,19 +75,38 @@ def _worth_saying(
             written=lines[0][1].written,
             because=because,
             about=about,
-            names=tuple(names),
+            names=tuple(name for name, _ in theirs),
             of=athletes,
+            instead=_instead([line for _, line in theirs]),
         )
         for (block, number), lines in by_line.items()
-        for (because, about), names in _by_reason(lines).items()
-        if len(names) >= FEWEST_TO_SAY
+        for (because, about), theirs in _by_reason(lines).items()
+        if len(theirs) >= FEWEST_TO_SAY
     ]
     return tuple(sorted(found, key=lambda say: -len(say.names))[:MOST_SAID])
 
 
-def _by_reason(lines: Iterable[tuple[str, VersionLine]]) -> dict[tuple[Because, str | None], list[str]]:
-    names: dict[tuple[Because, str | None], list[str]] = defaultdict(list)
+def _by_reason(
+    lines: Iterable[tuple[str, VersionLine]],
+) -> dict[tuple[Because, str | None], list[tuple[str, VersionLine]]]:
+    theirs: dict[tuple[Because, str | None], list[tuple[str, VersionLine]]] = defaultdict(list)
     for athlete, line in lines:
         if line.reason.because not in UNSAID:
-            names[line.reason.because, line.reason.about].append(athlete)
-    return names
+            theirs[line.reason.because, line.reason.about].append((athlete, line))
+    return theirs
+
+
+def _instead(lines: Iterable[VersionLine]) -> tuple[Instead, ...]:
+    """What most of them do, and with what: that answers whoever asks what else will do."""
+    by_way: dict[tuple[str, str], list[VersionLine]] = defaultdict(list)
+    for line in lines:
+        if line.change is not Change.REST:
+            by_way[line.movement, line.variant].append(line)
+    commonest = sorted(by_way.items(), key=lambda one: -len(one[1]))[:MOST_INSTEAD]
+    return tuple(_with_loads(*way, some) for way, some in commonest)
+
+
+def _with_loads(movement: str, variant: str, lines: Iterable[VersionLine]) -> Instead:
+    loads = [line.load_kg for line in lines if line.load_kg is not None]
+    lightest, heaviest = min(loads, default=None), max(loads, default=None)
+    return Instead(movement=movement, variant=variant, lightest_kg=lightest, heaviest_kg=heaviest)

@@ -288,10 +288,20 @@ class GroupLine(Value):
     nobody: tuple[str, ...] = ()
 
 
+class Instead(Value):
+    """What some do instead of a line: a way, with what is in each hand from the lightest to the heaviest of them."""
+
+    movement: str
+    variant: str
+    lightest_kg: Decimal | None = None
+    heaviest_kg: Decimal | None = None
+
+
 class Say(Value):
     """One thing worth saying aloud to the group: `names` need it on this line, `of` athletes are training.
 
-    NOT_OWNED, LIMIT, SPACE, SKILL, TOO_HEAVY, TOO_OFTEN and TOO_LIGHT as in Because; `about` likewise.
+    NOT_OWNED, LIMIT, SPACE, SKILL, TOO_HEAVY, TOO_OFTEN and TOO_LIGHT as in Because; `about` likewise. `instead`: what
+    they do, the commonest first.
     """
 
     block: int
@@ -301,6 +311,7 @@ class Say(Value):
     about: str | None = None
     names: tuple[str, ...]
     of: int
+    instead: tuple[Instead, ...] = ()
 
 
 class GroupView(Value):

@@ -128,3 +128,11 @@ def test_light_duty_may_take_off_more_than_two_thirds():
     assert line.change is Change.AMOUNT
     assert line.amount < 100 / 3
     assert line.set_cost <= 0.5
+
+
+def test_the_group_view_tells_what_those_do_who_lack_a_thing():
+    people = [athlete(name, owns=[f"2x dumbbell {kg}"]) for name, kg in (("Bo", 8), ("Ilse", 12))]
+    view = group_view(session("AMRAP 12\n10 kettlebell swings @ 16/12 kg"), people, catalogue())
+    (instead,) = view.say[0].instead
+    assert instead.movement == "swing"
+    assert (instead.lightest_kg, instead.heaviest_kg) == (Decimal(8), Decimal(12))

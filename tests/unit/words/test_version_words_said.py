@@ -1,5 +1,7 @@
 """What is said beside a version: gently where nothing is to be chased, and no reason twice."""
 
+from decimal import Decimal
+
 import pytest
 
 from bot.words.aloud import aloud_words
@@ -8,7 +10,7 @@ from bot.words.reasons import reason_words
 from bot.words.versions import what_words
 from core.athletes.values import Screening
 from core.measures import MassUnit
-from core.scaling.values import Because, Change, Reason, Say
+from core.scaling.values import Because, Change, Instead, Reason, Say
 from tests.unit.scaling.people import athlete, did, lines, version
 
 PREGNANT = athlete("Lene", owns=["chair", "table"], limits=("pregnancy",))
@@ -70,6 +72,13 @@ def test_few_who_lack_something_are_named_and_many_counted():
     )
     assert aloud_words(lack("Bo", "Ilse", "Tam", "Noor")).startswith("4 of 10 don't have")
     assert aloud_words(lack("Bo")).startswith("Bo doesn't have what")
+
+
+def test_what_else_will_do_is_answered_and_not_asked():
+    some = Instead(movement="goblet squat", variant="front", lightest_kg=Decimal(8), heaviest_kg=Decimal(12))
+    others = Instead(movement="air squat", variant="floor")
+    told = aloud_words(lack("Bo", "Ilse").model_copy(update={"instead": (some, others)}))
+    assert told.endswith("asks for. Instead: goblet squats (8 kg to 12 kg); or squats")
 
 
 @pytest.mark.parametrize("because", [one for one in Because if one is not Because.LIMIT])
