@@ -2,7 +2,6 @@
 
 from collections.abc import Callable
 
-from core.desk.reference import catalogue
 from core.measures import AmountUnit
 from core.scaling.values import VersionBlock
 from core.sessions.values import Format
@@ -90,17 +89,15 @@ def _most(block: VersionBlock) -> str:
 
 
 def _heaviest(block: VersionBlock) -> str:
-    """With nothing to hold there is nothing to work up to."""
-    if not _holds_something(block):
+    """With nothing to hold, or one weight that is light, there is nothing to work up to."""
+    if not _works_up(block):
         return f"A few strong sets{_within(block)}, with all the rest you need: each one clean"
     return f"Work up to the heaviest that stays clean{_within(block)}; stop with one or two left in you"
 
 
-def _holds_something(block: VersionBlock) -> bool:
-    ways = [
-        catalogue().variant(f"{line.movement}/{line.variant}")[1] for line in block.lines if line.movement
-    ]
-    return any(way.holds for way in ways)
+def _works_up(block: VersionBlock) -> bool:
+    """Whether something is held at a load that is yet to be found."""
+    return any(line.count is not None and line.load_kg is None for line in block.lines)
 
 
 def _counts_calories(block: VersionBlock) -> bool:
@@ -129,7 +126,7 @@ GENTLY: dict[Format, Callable[[VersionBlock], str]] = {
     Format.MAX_REPS: _most_gently,
     Format.MAX_LOAD: lambda block: (
         f"A few easy sets{_within(block)}: go up only while it feels light, and stay far from your heaviest"
-        if _holds_something(block)
+        if _works_up(block)
         else f"A few easy sets{_within(block)}, with all the rest you need"
     ),
     Format.TIME_TRIAL: lambda block: f"At an easy, even pace{_cap(block)}",

@@ -208,11 +208,17 @@ def _so(line: VersionLine) -> str:
     return ", so here's what fits instead" if line.change is Change.MOVEMENT else ""
 
 
+# From here on it is more that makes a light weight hard, and not how it is done (estimate).
+MANY = 8
+
+
 def _too_light(line: VersionLine) -> str:
     if line.change is Change.NONE and line.load_kg is None:
         return "The heaviest you have is light for this, so make every repetition slow and perfect"
     if line.change is Change.NONE:
         return "Light for you, so make every repetition perfect; going heavier is for your coach to say"
+    if line.change is Change.AMOUNT or (line.amount or 0) >= MANY:
+        return "What you have is light for this, so you do more of it"
     return "What you have is light for this, so it's made harder"
 
 

@@ -5,7 +5,7 @@ S = L (1 + N/k) exactly, whatever k is; away from the tested load the uncertaint
 tested itself is known from its latest test; everything else from the norms and all tests (`kinship`).
 """
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Mapping
 from functools import cached_property
 from math import exp, inf, log, sqrt
 from typing import NamedTuple
@@ -152,6 +152,11 @@ class Capacity:
         movement, variant = self._catalogue.variant(variant_id)
         moved = load_moved(variant, self.body_mass_kg)
         return self.of(movement, variant, variant_id).sure_and_median(moved)[0]
+
+    def does_any_of(self, reps: Mapping[str, int]) -> bool:
+        """Whether so many repetitions are 70 % sure in any of these ways that the catalogue has, if it has some."""
+        known = [name for name in reps if self._catalogue.knows(name.partition("/")[0])]
+        return not known or any(self.sure_of_body(name) >= reps[name] for name in known)
 
     def base(self, movement: Movement, variant: Variant, variant_id: str, kin: Kin) -> Base:
         """What is known of a variant and of all that are expected alike; worked out once."""

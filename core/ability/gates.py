@@ -50,4 +50,4 @@ class Gates:
     @cached_property
     def is_able(self) -> bool:
         """Whether somebody can do what ordinary training asks."""
-        return any(self._capacity.sure_of_body(name) >= reps for name, reps in ABLE.items())
+        return self._capacity.does_any_of(ABLE)

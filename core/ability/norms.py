@@ -54,9 +54,12 @@ UNKNOWN_AGE = 35
 
 # ln S of whoever is new to training, and of whoever trains regularly, beside the norms (estimates).
 USED_TO_IT = {"new": -0.10, "some": 0.05, "trained": 0.17}
-# Beyond so many times the usual mass S over body mass falls with this power of it (estimate).
+# Beyond so many times the usual mass S over body mass falls with this power of it: of the arms (estimate), and of legs,
+# which carry that mass all day (strength goes by mass to two thirds; from memory).
 HEAVY = 1.2
 HEAVIER_IS_WEAKER = 0.8
+LEGS_ARE_USED_TO_IT = 1 / 3
+LEGS = frozenset({Pattern.SQUAT, Pattern.HINGE, Pattern.LUNGE})
 
 
 def body_mass(profile: Profile) -> float:
@@ -69,13 +72,14 @@ def expected(pattern: Pattern, profile: Profile, year: int | None = None) -> Exp
     spread = SPREAD if profile.sex else SPREAD + UNKNOWN_SEX_SPREAD
     by_age = LOSS_PER_YEAR * max(0, age_of(profile, year) - YOUNG)
     used = USED_TO_IT.get(profile.experience or "", 0.0)
-    return Expected(_young(pattern, profile.sex) - by_age + used - _by_mass(profile), spread)
+    return Expected(_young(pattern, profile.sex) - by_age + used - _by_mass(pattern, profile), spread)
 
 
-def _by_mass(profile: Profile) -> float:
+def _by_mass(pattern: Pattern, profile: Profile) -> float:
     """Who is much heavier than usual is weaker for their weight."""
     usual = HEAVY * BODY_MASS[profile.sex]
-    return HEAVIER_IS_WEAKER * log(max(body_mass(profile) / usual, 1.0))
+    power = LEGS_ARE_USED_TO_IT if pattern in LEGS else HEAVIER_IS_WEAKER
+    return power * log(max(body_mass(profile) / usual, 1.0))
 
 
 @cache

@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Sequence
 from datetime import date, timedelta
 
+from core.athletes.limits import DayRule
 from core.athletes.values import Branch, Different, Easing, Profile, Screening
 
 # In an easy week about a third of the work is left out, and the loads stay (common practice, no source).
@@ -14,6 +15,8 @@ SECOND_WEEK_BACK = Easing(of="returning", share=0.75, effort_at_most=6)
 NEW = Easing(of="new", share=0.75, effort_at_most=6)
 # Whoever isn't used to training, by what they told or by age and weight, does less of a session as well (estimate).
 UNUSED = Easing(of="new", share=0.75, effort_at_most=7)
+
+MOST_EFFORT = 10
 
 WEEK = timedelta(days=7)
 WEEKS_BACK = 2
@@ -38,6 +41,16 @@ def easing_on(different: Iterable[Different], day: date) -> Easing | None:
     gentlest = min(easings, key=lambda one: (one.share, one.effort_at_most))
     effort = min(one.effort_at_most for one in easings)
     return gentlest.model_copy(update={"effort_at_most": effort})
+
+
+def eased_by(rule: DayRule, easing: Easing | None) -> Easing | None:
+    """What eases a day beside what limits ask of it: the least share of both."""
+    if rule.share is None:
+        return easing
+    if easing is None:
+        effort = MOST_EFFORT if rule.effort_at_most is None else rule.effort_at_most
+        return Easing(of="condition", share=rule.share, effort_at_most=effort)
+    return easing.model_copy(update={"share": min(easing.share, rule.share)})
 
 
 def _easing(one: Different, day: date) -> Easing:

@@ -26,7 +26,8 @@ class Limit(Value):
     """One thing to avoid or to take care of. `names` are the spellings people type; a stage has none.
 
     `rules_out`: demands that are not prescribed; `lightens`: demands of which no set costs over half.
-    `session`: whether there is one today at all; `effort_at_most`: 0-10; `minutes_at_most`: of a block; not
+    `session`: whether there is one today at all; `share` of its work, where all of it is too much;
+    `effort_at_most`: 0-10; `minutes_at_most`: of a block; not
     `scored`: no expected score, no rank. `stop_signs` stand beside the usual ones. `has`: things that whoever has
     the limit has too.
     """
@@ -38,6 +39,7 @@ class Limit(Value):
     rules_out: tuple[Demand, ...] = ()
     lightens: tuple[Demand, ...] = ()
     session: SessionRule = "as-usual"
+    share: Annotated[float, Field(gt=0, le=1)] | None = None
     effort_at_most: Annotated[int, Field(ge=0, le=10)] | None = None
     minutes_at_most: Annotated[float, Field(gt=0)] | None = None
     scored: bool = True
@@ -50,6 +52,7 @@ class DayRule(Value):
     """What several limits together ask of a whole session: the strictest of each."""
 
     session: SessionRule = "as-usual"
+    share: float | None = None
     effort_at_most: int | None = None
     minutes_at_most: float | None = None
     scored: bool = True
@@ -128,6 +131,7 @@ def day_rule(limit_ids: Iterable[str]) -> DayRule:
     known = [limit(one) for one in limit_ids]
     return DayRule(
         session=min((one.session for one in known), key=STRICTEST.index, default="as-usual"),
+        share=min((one.share for one in known if one.share is not None), default=None),
         effort_at_most=min(
             (one.effort_at_most for one in known if one.effort_at_most is not None), default=None
         ),

@@ -145,7 +145,7 @@ EaseOf = Literal["new", "returning", "easy-week"]
 class Easing(Value):
     """Some days with less: this share of the work, at an effort (0-10) of at most so much."""
 
-    of: EaseOf
+    of: EaseOf | Literal["condition"]
     share: Annotated[float, Field(gt=0, le=1)]
     effort_at_most: Annotated[int, Field(ge=0, le=10)]
 

@@ -87,6 +87,7 @@ class Demand(StrEnum):
     ELBOW_LOAD = "elbow-load"
     SHOULDER_LOAD = "shoulder-load"
     SHORT_PRESS = "short-press"  # the arms press, and never get behind the body
+    ARMS_BEHIND = "arms-behind"  # the arms press from behind the body
     SPINAL_LOAD = "spinal-load"
     SPINE_BEND = "spine-bend"  # the back rounds under effort: sit-ups
     FORWARD_BEND = "forward-bend"  # leaning over from the hips under effort
@@ -208,6 +209,7 @@ class Variant(Value):
     `seconds`: of one repetition, or of one metre; 1 for a hold. `met`: at that cadence, without a break.
     `counts_kcal`: the machine does, so that kilocalories can be asked for.
     `seated`: stands in only for those who can't stand; whoever is written it does it.
+    `spares`: what its like asks for and it is made to spare: behind them for whoever needn't.
     `make_believe`: the motion alone, or a drill of it: no work for whoever is able.
     `ratio`: S against the pattern's reference; where there is a distance, speed against the reference's.
     `easier`, `harder`: `movement/variant` ids one step down or up the ladder, of the same pattern and the same main
@@ -229,6 +231,7 @@ class Variant(Value):
     demands: tuple[Demand, ...] = ()
     skill: bool = False
     seated: bool = False
+    spares: tuple[Demand, ...] = ()
     make_believe: bool = False
     counts_kcal: bool = False
     ratio: Sourced

@@ -83,7 +83,8 @@ def written_unit(line: Line, written: Done) -> AmountUnit:
 def _unit(line: Line, written: Done, to: Done) -> AmountUnit:
     """Time stays time whatever is done, and kilocalories on whatever counts them; metres stay with their movement."""
     unit = written_unit(line, written)
-    if unit is AmountUnit.SECONDS and written[0].unit_of(written[1]) is not AmountUnit.SECONDS:
+    goes_on = to[0].pattern is Pattern.TRAVEL or written[0].unit_of(written[1]) is not AmountUnit.SECONDS
+    if unit is AmountUnit.SECONDS and goes_on:
         return unit
     if unit is AmountUnit.KCAL and to[1].counts_kcal:
         return unit

@@ -9,8 +9,8 @@ from core.ability.capacity import CAUTIOUS, Ability, Capacity
 from core.ability.demand import load_moved
 from core.ability.gates import Gates
 from core.ability.whole_body import Rate, rate_of
-from core.athletes.easing import UNUSED
-from core.athletes.limits import day_rule, lightened, limit
+from core.athletes.easing import UNUSED, eased_by
+from core.athletes.limits import day_rule, lightened, limit, ruled_out
 from core.athletes.values import Profile
 from core.movements.lookup import Catalogue
 from core.movements.values import Demand, Movement, Variant
@@ -73,7 +73,10 @@ class Athlete:
         self.pair = profile.meant_pair
         self.day = day_rule(profile.limits or ())
         self.is_new = profile.experience == "new"
-        self.easing = easing = profile.today.easing or (UNUSED if self.is_unused else None)
+        self.is_trained = profile.experience == "trained"
+        self.easing = easing = eased_by(
+            self.day, profile.today.easing or (UNUSED if self.is_unused else None)
+        )
         self.effort_at_most = _least(effort_at_most(profile), easing.effort_at_most if easing else None)
         # No set costs over half, and nothing is scored (design 7).
         self.light_duty = is_on_light_duty(profile)
@@ -83,7 +86,9 @@ class Athlete:
         )
         self.minutes = _least(profile.today.minutes, self.day.minutes_at_most)
         self.ruled_out = ruled_out_for(profile)
+        self.spared = ruled_out(profile.limits or ())
         self.sits = bool(self.ruled_out & flags({Demand.STANDING}))
+        self.is_unsteady = not self.sits and bool(self.ruled_out & flags({Demand.BALANCE}))
         self._lightened = flags(lightened(profile.limits or ()))
         self.must_breathe = bool(self.ruled_out & flags({Demand.BREATH_HOLDING}))
         self._sore = bool(profile.today.sore)
@@ -266,6 +271,12 @@ class Athlete:
         """Whether a jump is no new risk: for whoever is able, trains and may land."""
         trains = self.profile.experience in {"some", "trained"}
         return trains and self.gates.may_pound and self.gates.is_able and not self._goes_gently
+
+    @cached_property
+    def has_weights(self) -> bool:
+        """Whether there is a weight that is made for it, which somebody on their feet takes before a band."""
+        held = (implement for implement, _ in self.gear.holds)
+        return not self.sits and any(not self.catalogue.implement(one).improvised for one in held)
 
     @cached_property
     def rate(self) -> Rate:

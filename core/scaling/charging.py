@@ -3,14 +3,14 @@
 from collections.abc import Iterator
 from math import inf, log
 
-from core.movements.values import Demand
+from core.movements.values import Demand, Pattern
 from core.scaling.athlete import Athlete
 from core.scaling.barriers import flags
 from core.scaling.costs import Charge, tenths
 from core.scaling.fit import ABOUT, Fit
 from core.scaling.gear import Load
 from core.scaling.ways import Grip, LinePlan, Near, Way
-from core.scaling.works import FEEBLE, FEW_EASY, FEWEST_LIGHT, HALF, Lift, is_resisted
+from core.scaling.works import FEEBLE, FEW_EASY, FEWEST_LIGHT, HALF, Lift, Work
 
 # 35 lb stand in for 16 kg, 24 kg for 22.5: so near to the written load the movement is as good as written (estimate).
 NEAR_LOAD = 0.08
@@ -29,6 +29,7 @@ AT_HOME = frozenset({"table", "chair", "stairs", "seat"})
 
 
 def of_the_day(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
+    """What a way costs this athlete at any load."""
     if athlete.is_out_of_reach(plan, way):
         yield Charge("breathless", plan.costs.breathless)
     if athlete.is_make_believe(plan, way):
@@ -37,18 +38,31 @@ def of_the_day(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
         jumps = not risk & ~USED_TO and athlete.is_used_to_jumps
         yield Charge("added_risk", 0 if jumps else plan.costs.added_risk)
         yield Charge("added_jump", plan.costs.added_jump if jumps else 0)
-    if plan.pulls and _is_makeshift(way):
-        yield Charge("makeshift", plan.costs.makeshift)
-    if athlete.sits and not way.variant.seated and way.near is not Near.WRITTEN:
-        yield Charge("off_the_seat", plan.costs.off_the_seat)
+    if way.near is not Near.WRITTEN:
+        yield from _of_a_body(plan, way, athlete)
     if way.kin.k is None and (lost := athlete.lost_breath(plan, way)) > FEEBLE:
         yield Charge("light", plan.costs.light * tenths(lost - FEEBLE))
+    yield from _of_things(plan, way, athlete)
+
+
+def _of_a_body(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
+    """What isn't made for whoever does it: steps for the unsteady, fists for a wrist that isn't sore."""
+    if athlete.is_unsteady and way.steps and not plan.ways[0].steps:
+        yield Charge("stepping", plan.costs.stepping)
+    if not athlete.spared.issuperset(way.variant.spares):
+        yield Charge("spared_in_vain", plan.costs.spared_in_vain)
+    if athlete.sits and not way.variant.seated:
+        yield Charge("off_the_seat", plan.costs.off_the_seat)
+
+
+def _of_things(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
+    """What it costs to leave the weights that a line is for, or that are there, for furniture, a band or nothing."""
+    if plan.pulls and _is_makeshift(way):
+        yield Charge("makeshift", plan.costs.makeshift)
     if plan.loaded and not way.grips:
-        band = is_resisted(way)
-        yield Charge(
-            "improvised" if band else "empty_handed",
-            plan.costs.improvised if band else plan.costs.empty_handed,
-        )
+        band = way.resists and not athlete.has_weights
+        entry = "improvised" if band else "empty_handed"
+        yield Charge(entry, getattr(plan.costs, entry))
 
 
 def _risked(written: Way) -> int:
@@ -60,36 +74,51 @@ def _is_makeshift(way: Way) -> bool:
     return not way.grips and all(not need.isdisjoint(AT_HOME) for need in way.needs)
 
 
-def of_load(lift: Lift) -> list[Charge]:
-    """What a load costs beside the written one."""
-    work, grip, load = lift.work, lift.grip, lift.load
+def is_light(work: Work, grip: Grip, load: Load) -> bool:
+    """Whether a load is no more than what is meant, so that a lighter one costs no less."""
+    hold = work.plan.hold
+    if work.meant_kg is None or (grip.meant is None and hold is None):
+        return True
+    meant = grip.meant if grip.meant is not None or hold is None else hold.count / grip.hold.count
+    return load.value <= (meant or 0.0) * work.meant_kg
+
+
+def of_load(work: Work, grip: Grip | None, load: Load | None, *, light_set: bool) -> list[Charge]:
+    """What a load costs beside the written one; `light_set`: many of what is light, instead of a heavy few."""
     if grip is None or load is None:
         return []
-    charges = list(grip.charges)
     if work.meant_kg is None or work.athlete.is_forgiven(work.way):
-        return charges
-    if grip.meant is None:
-        return [*charges, *_of_other_kilos(lift, grip, load)]
+        return list(grip.charges)
+    beside = _of_other_kilos if grip.meant is None else _of_kilos
+    return [*grip.charges, *beside(work, grip, load, light_set=light_set)]
+
+
+def _of_kilos(work: Work, grip: Grip, load: Load, *, light_set: bool) -> Iterator[Charge]:
+    """What another load of the same movement costs; of many of what is light effort says what it is worth."""
+    assert work.meant_kg is not None
+    assert grip.meant is not None
     costs, meant = work.plan.costs, grip.meant * work.meant_kg
-    if load.value == meant:
-        return charges
     log_ratio = log(load.value / meant)
+    if load.value == meant:
+        return
     if abs(log_ratio) <= NEAR_LOAD:
-        charges.append(Charge("inexact", costs.inexact))
+        yield Charge("inexact", costs.inexact)
     elif log_ratio > 0:
-        charges.append(Charge("heavier", costs.heavier * tenths(log_ratio)))
-    elif lift.light_set:
-        # Effort says what light things are worth where many of them are done.
-        charges.append(Charge("lighter", min(costs.lighter * tenths(-log_ratio), costs.step)))
+        yield Charge("heavier", costs.heavier * tenths(log_ratio))
+    elif light_set:
+        yield Charge("lighter", min(costs.lighter * tenths(-log_ratio), costs.step))
     else:
-        charges.append(Charge("lighter", costs.lighter * tenths(-log_ratio)))
-        charges.append(Charge("half_the_kilos", costs.half_the_kilos if load.value < HALF * meant else 0))
-    return charges
+        yield Charge("lighter", costs.lighter * tenths(-log_ratio))
+        if load.value < HALF * meant:
+            yield Charge("half_the_kilos", costs.half_the_kilos)
 
 
-def _of_other_kilos(lift: Lift, grip: Grip, load: Load) -> Iterator[Charge]:
-    """What is in the hands in another movement is compared, too: nobody throws a heavy bag for a light ball."""
-    work, hold = lift.work, lift.work.plan.hold
+def _of_other_kilos(work: Work, grip: Grip, load: Load, *, light_set: bool) -> Iterator[Charge]:
+    """What is in the hands in another movement is compared, too: nobody throws a heavy bag for a light ball.
+
+    Half the kilos are half as bad there.
+    """
+    hold = work.plan.hold
     if work.meant_kg is None or hold is None:
         return
     costs, ratio = work.plan.costs, load.value * grip.hold.count / (work.meant_kg * hold.count)
@@ -97,40 +126,58 @@ def _of_other_kilos(lift: Lift, grip: Grip, load: Load) -> Iterator[Charge]:
         yield Charge("heavier", costs.heavier * tenths(log(ratio)))
         return
     one_side = 2 if work.way.movement.sides_of(work.way.variant) == "one" else 1
-    if lift.light_set:
-        yield Charge("lighter", min(costs.lighter * tenths(-log(min(1, ratio * one_side))), costs.step))
+    if light_set:
+        lighter = costs.lighter * tenths(-log(min(1, ratio * one_side)))
+        if lighter:
+            yield Charge("lighter", min(lighter, costs.step))
     elif work.is_hard and ratio * one_side < HALF:
-        yield Charge("half_the_kilos", costs.half_the_kilos)
+        yield Charge("half_the_kilos", costs.half_the_kilos // 2)
 
 
 def of_effort(lift: Lift, fitting: Fit) -> Iterator[Charge]:
-    """What it costs that a set is harder or lighter than meant.
-
-    What is written is never too light for the choice, and nothing is for whoever should go easy; an easier way of the
-    same movement without a load is never feeble, and where no load is written light counts half.
-    """
-    costs = lift.work.plan.costs
+    """What it costs that a set is harder or lighter than meant: what is written is never too light for the choice."""
+    costs, plan = lift.work.plan.costs, lift.work.plan
     if fitting.heavy > ABOUT:
         yield Charge("hard", costs.hard * tenths(fitting.heavy - ABOUT))
-    if fitting.light > ABOUT and lift.work.is_hard and (lift.work.plan.works_up or not lift.as_meant):
+    if fitting.light > ABOUT and lift.work.is_hard and (plan.works_up or not lift.as_meant):
         light = costs.light * tenths(fitting.light - ABOUT)
-        light = light if lift.work.plan.loaded else light // 2
+        light = light if plan.loaded or _should_be_as_hard(lift) else light // 2
         # Where the heaviest is looked for, it is looked for among what is there, however light that is.
         yield Charge("light", min(light, costs.other_implement) if lift.as_meant else light)
-        eased = lift.work.way.near <= Near.VARIANT and not lift.work.plan.loaded
-        yield Charge("feeble", costs.feeble if fitting.light > FEEBLE and not (lift.as_meant or eased) else 0)
+        if fitting.light > FEEBLE and not (lift.as_meant or _may_be_feeble(lift)):
+            yield Charge("feeble", costs.feeble)
+
+
+def _should_be_as_hard(lift: Lift) -> bool:
+    """Whether light counts in full where no load is written: in a stand-in for whoever trains."""
+    return lift.work.way.near > Near.VARIANT and lift.work.athlete.is_trained
+
+
+def _may_be_feeble(lift: Lift) -> bool:
+    """Whether less than half of what is meant is as it should be.
+
+    For an easier way of the same without a load, for whoever can't do what ordinary training asks, and for many of
+    something for the sake of a joint.
+    """
+    work = lift.work
+    if work.way.near <= Near.VARIANT and not work.plan.loaded:
+        return True
+    spares = lift.light_set and work.athlete.spares_a_joint(work.plan.ways[0])
+    return spares or not work.athlete.gates.is_able
 
 
 def of_amount(lift: Lift, fitting: Fit, part: float) -> Iterator[Charge]:
     """What it costs that there are fewer or more than written; of what is light, that there are few."""
     work, costs = lift.work, lift.work.plan.costs
     if lift.light_set:
-        few = (work.way.amount or 0) * part < FEWEST_LIGHT and fitting.light > 0
+        jumps = work.way.movement.pattern is Pattern.JUMP
+        few = (work.way.amount or 0) * part < FEWEST_LIGHT and not jumps
+        few = few and (fitting.light > 0 or not work.athlete.gates.is_able)
         yield Charge("few_of_light", costs.few_of_light if few else 0)
     elif part < 1 and not (work.volume_first and lift.as_meant):
         far = FAR_FEWER if lift.task is not None and lift.task.light_duty else inf
         yield Charge("fewer", costs.fewer * tenths(min(-log(part), far)))
-    elif part > 1 and work.is_hard:
+    elif part > 1 and work.is_hard and not (work.plan.heavy and work.athlete.is_new):
         yield Charge("more", costs.more * tenths(log(part)))
     elif work.plan.heavy and (not work.is_hard or work.athlete.is_new):
         least = FEW_EASY if lift.nearly else FEWEST_LIGHT

@@ -50,6 +50,7 @@ class Costs(NamedTuple):
     one_sided: int
     empty_handed: int
     makeshift: int
+    spared_in_vain: int
     inexact: int
     lighter: int
     half_the_kilos: int
@@ -64,6 +65,7 @@ class Costs(NamedTuple):
     breathless: int
     nothing_used: int
     off_the_seat: int
+    stepping: int
     repeats: int
     change: int
     unlike_last_time: int

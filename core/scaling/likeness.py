@@ -108,7 +108,8 @@ def _charges(of: Compared, catalogue: Catalogue) -> Iterator[tuple[str, float]]:
     yield "lost_part", kept.lost
     yield "lost_main", kept.main_lost
     yield "added_part", kept.added
-    if not same and written[0].main_of(written[1]) is Part.BREATH:
+    goes_on = written[0].pattern is Pattern.TRAVEL
+    if (goes_on or not same) and written[0].main_of(written[1]) is Part.BREATH:
         yield "nothing_used", not (way[1].needs or way[1].holds)
     yield "one_sided", of.one_sided
     yield "other_counting", _changes_counting(of, written, way)

@@ -36,7 +36,7 @@ def line_of(number: int, plan: LinePlan, option: Option, athlete: Athlete, reaso
         variant=way.variant.id,
         implement=option.implement,
         count=_count(option.hold),
-        load_kg=option.load.kg if option.load and not plan.works_up else None,
+        load_kg=option.load.kg if option.load and not option.works_up else None,
         load_moved_kg=option.moved_kg,
         written_kg=plan.written_kg(athlete.pair),
         height_cm=option.height_cm,

@@ -5,10 +5,11 @@ from math import inf
 from operator import attrgetter
 
 from core.scaling.athlete import Athlete
+from core.scaling.charging import is_light
 from core.scaling.costs import Charge
 from core.scaling.gear import Load
 from core.scaling.orders import Orders
-from core.scaling.pricing import best_of, every_of, work_of
+from core.scaling.pricing import best_of, every_of, lift_of, work_of
 from core.scaling.values import VersionLine
 from core.scaling.ways import Grip, LinePlan
 from core.scaling.works import Option, Work
@@ -54,7 +55,7 @@ def every_option(plan: LinePlan, athlete: Athlete, orders: Orders) -> Iterator[O
         work = work_of(plan, way, athlete, orders)
         for grip in way.grips or (None,):
             for load in (None,) if grip is None else _there(work, grip, orders):
-                yield from every_of(work, grip, load)
+                yield from every_of(lift_of(work, grip, load))
     rest = Charge("rest", plan.costs.rest)
     yield Option(None, rest.points, (rest,))
 
@@ -85,9 +86,11 @@ def _steadied(option: Option, last: Sequence[VersionLine], plan: LinePlan) -> Op
 
 
 def _of_way(work: Work, orders: Orders, limit: int) -> Iterator[Option]:
-    """The options of one way: at each load, with the amount that costs least."""
+    """The options of one way up to a limit: at each load, with the amount that costs least."""
+    if work.least > limit:
+        return
     if not work.way.grips:
-        option = best_of(work, None, None)
+        option = best_of(lift_of(work, None, None))
         if option is not None:
             yield option
     for grip in work.way.grips:
@@ -95,9 +98,14 @@ def _of_way(work: Work, orders: Orders, limit: int) -> Iterator[Option]:
 
 
 def _of_grip(work: Work, grip: Grip, loads: Sequence[Load], limit: int) -> Iterator[Option]:
-    """At loads that go from heavy to light."""
+    """At loads that go from heavy to light: once a light one costs too much by itself, a lighter one does as well."""
     for load in loads:
-        option = best_of(work, grip, load)
+        lift = lift_of(work, grip, load)
+        if lift.least > limit:
+            if is_light(work, grip, load):
+                return
+            continue
+        option = best_of(lift)
         if option is None:
             continue
         if option.cost <= limit:

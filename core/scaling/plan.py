@@ -10,7 +10,7 @@ from core.athletes.values import Easing
 from core.caches import kept_by_weight
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
-from core.movements.values import Hold, Movement, Variant
+from core.movements.values import Hold, Movement, Pattern, Variant
 from core.movements.values import Part as Trained
 from core.scaling.amounts import amount_of
 from core.scaling.barriers import bars_of, flags
@@ -26,6 +26,9 @@ from core.sessions.values import Block, Format, Line, Session
 # Up to here a way is about as hard as the written one: fists spare the wrists and cost a little (estimate).
 AS_HARD = 1.1
 
+# Whose resistance nobody knows in kilos: it is neither nothing in the hands, nor ever too light.
+RESISTS = frozenset({"band"})
+
 # What costs more than this whoever does it stands in for nothing.
 FARTHEST = 200
 
@@ -36,6 +39,7 @@ WITHOUT_REST = {Format.AMRAP, Format.FOR_TIME}
 TWICE = 2.0
 HALF_MORE = 1.5
 HEAVY_SET = 6
+TO_REST_S = 90
 LIGHT_SET = 15.0
 
 
@@ -193,7 +197,8 @@ def _most_more(block: Block, line: Line, *, loaded: bool) -> float:
 
 def _is_heavy_set(block: Block, line: Line) -> bool:
     few = line.amount is not None and line.amount <= HEAVY_SET
-    return few and block.format in {Format.SETS, Format.MAX_LOAD}
+    rested = block.format is Format.INTERVALS and (block.every_s or 0) >= TO_REST_S and not block.work_s
+    return few and (rested or block.format in {Format.SETS, Format.MAX_LOAD})
 
 
 def _unasked(
@@ -259,4 +264,6 @@ def _bare_way(variant_id: str, catalogue: Catalogue) -> Way:
         share=None if variant.needs and variant.body_share.by_height else variant.body_share.value,
         met=variant.met.value if variant.met else None,
         skill=variant.skill,
+        steps=movement.pattern is Pattern.LUNGE,
+        resists=not RESISTS.isdisjoint(variant.things),
     )

@@ -1,19 +1,20 @@
 """What one way of a line costs one athlete at one load, with the amount that costs least."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator
 
 from core.measures import AmountUnit
+from core.movements.values import Pattern
 from core.scaling.amounts import rounded_to
 from core.scaling.athlete import NOTHING, Athlete
 from core.scaling.charging import of_amount, of_effort, of_load, of_the_day
 from core.scaling.costs import Charge
 from core.scaling.fit import ABOUT, UNCOUNTED, Fit, Task, fit
 from core.scaling.gear import Load
-from core.scaling.intent import SETS
+from core.scaling.intent import QUALITY, Window
 from core.scaling.orders import Orders
 from core.scaling.values import Because
 from core.scaling.ways import SAME_LOAD, Grip, LinePlan, Near, Way
-from core.scaling.works import FEEBLE, FEW_EASY, HALF, MOST_LIGHT, SOME_EASY, Lift, Option, Work, is_resisted
+from core.scaling.works import FEEBLE, FEW_EASY, HALF, MOST_JUMPS, MOST_LIGHT, SOME_EASY, Lift, Option, Work
 
 # Where an athlete should do less than half of whatever there is, so much is better than a rest (estimate).
 LEAST_PART = 1 / 3
@@ -27,8 +28,13 @@ ABOUT_MEANT = 0.08
 NEARLY = 0.8
 NEARLY_EASY = 0.35
 HARD_SET = 0.7
+# What is worked up to is at least so near to all that goes; else so many are done of it as are hard.
+WORKED_UP_TO = 0.25
+HARD_WINDOW = Window(0.65, 0.9)
 # Long straining holds push the blood pressure up: who must not hold their breath holds so long at most (estimate).
 LONGEST_HOLD_S = 25.0
+# Steps are for the unsteady as long as each is as sure as the first: so many a side (estimate).
+MOST_STEPS = 6.0
 
 
 def work_of(plan: LinePlan, way: Way, athlete: Athlete, orders: Orders) -> Work:
@@ -38,13 +44,13 @@ def work_of(plan: LinePlan, way: Way, athlete: Athlete, orders: Orders) -> Work:
         plan,
         way,
         athlete,
-        None if way.near is not Near.WRITTEN and is_resisted(way) else athlete.task(plan, way),
+        None if way.near is not Near.WRITTEN and way.resists else athlete.task(plan, way),
         athlete.own_kg(way),
         athlete.meant_kg(plan),
-        (*way.charges, *of_the_day(plan, way, athlete)),
+        (*way.charges, *(charge for charge in of_the_day(plan, way, athlete) if charge.points)),
         thing,
         height,
-        athlete.should_be_hard(plan, way) and not is_resisted(way),
+        athlete.should_be_hard(plan, way) and not way.resists,
         orders.volume_first,
         way.near is Near.VARIANT and athlete.spares_a_joint(plan.ways[0]),
     )
@@ -58,49 +64,53 @@ def at_share(plan: LinePlan, option: Option, athlete: Athlete, share: float) -> 
     return option._replace(part=share, fit=fitting)
 
 
-def best_of(work: Work, grip: Grip | None, load: Load | None) -> Option | None:
+def best_of(lift: Lift) -> Option | None:
     """The cheapest amount of it; where nothing shows how much is safe, none is named. None where none is safe."""
     best: Option | None = None
-    for option in every_of(work, grip, load):
+    for option in every_of(lift):
         if best is None or option.cost < best.cost:
             best = option
     return best
 
 
-def every_of(work: Work, grip: Grip | None, load: Load | None) -> Iterator[Option]:
+def every_of(lift: Lift) -> Iterator[Option]:
     """Each amount of it that is safe, the whole first."""
-    lift = _lift(work, grip, load)
-    if lift.task is None:
-        yield _option(lift, UNCOUNTED, of_load(lift), _of_a_band(work))
+    work, task = lift.work, lift.task
+    if task is None:
+        yield _option(lift, UNCOUNTED, (), _of_a_band(work))
         return
-    if work.athlete.must_breathe and (part := _briefly(work.way)) < 1:
-        held = fit(lift.task, lift.moved_kg, part)
-        if held.refused is None:
-            yield _option(lift, held, [*of_load(lift), *of_effort(lift, held)], part)
+    if (part := _at_most(work)) < 1:
+        brief = fit(task, lift.moved_kg, part)
+        if brief.refused is None:
+            yield _option(lift, brief, of_effort(lift, brief), part)
         return
-    whole, loaded = fit(lift.task, lift.moved_kg), of_load(lift)
+    whole = fit(task, lift.moved_kg)
     if whole.refused is Because.UNKNOWN_HEAVY:
         if work.way.near is Near.WRITTEN:
-            charge = Charge("build_up", work.plan.costs.build_up)
-            yield _option(lift, whole, [*loaded, charge], 1.0, build_up=True)
+            yield _option(lift, whole, (Charge("build_up", work.plan.costs.build_up),), 1.0, build_up=True)
         return
     for part in _parts(lift, whole):
-        fitting = whole if part == 1 else fit(lift.task, lift.moved_kg, part)
+        fitting = whole if part == 1 else fit(task, lift.moved_kg, part)
         if fitting.refused is None:
-            charges = [*loaded, *of_effort(lift, fitting), *of_amount(lift, fitting, part)]
-            yield _option(lift, fitting, charges, part)
+            yield _option(lift, fitting, (*of_effort(lift, fitting), *of_amount(lift, fitting, part)), part)
 
 
-def _briefly(way: Way) -> float:
-    """The part of a hold that whoever must not hold their breath does."""
-    is_hold = way.unit is way.movement.unit_of(way.variant) is AmountUnit.SECONDS and way.amount
-    return min(1.0, LONGEST_HOLD_S / way.amount) if is_hold and way.amount else 1.0
+def _at_most(work: Work) -> float:
+    """The part of a hold that whoever must not hold their breath does, and of steps whoever is unsteady."""
+    way, athlete = work.way, work.athlete
+    if not way.amount or not way.set_amount:
+        return 1.0
+    if athlete.must_breathe and way.unit is way.movement.unit_of(way.variant) is AmountUnit.SECONDS:
+        return min(1.0, LONGEST_HOLD_S / way.amount)
+    if athlete.is_unsteady and way.steps:
+        return min(1.0, MOST_STEPS / way.set_amount)
+    return 1.0
 
 
 def _of_a_band(work: Work) -> float:
     """How much of the amount is done against a band, as hard as it is pulled: as many as of what is light."""
     amount = work.way.amount
-    if not amount or not is_resisted(work.way) or work.way.near is Near.WRITTEN or not work.way.counts_reps:
+    if not amount or not work.way.resists or work.way.near is Near.WRITTEN or not work.way.counts_reps:
         return 1.0
     if work.plan.heavy:
         return max(1.0, MOST_LIGHT / amount)
@@ -108,34 +118,33 @@ def _of_a_band(work: Work) -> float:
     return round(amount * work.plan.most_more) / amount if more else 1.0
 
 
-def _lift(work: Work, grip: Grip | None, load: Load | None) -> Lift:
-    written = work.way.near is Near.WRITTEN
+def lift_of(work: Work, grip: Grip | None, load: Load | None) -> Lift:
+    """A way at one load, with what that costs at any amount."""
+    written, task, moved = work.way.near is Near.WRITTEN, work.task, work.moved_kg(grip, load)
     exact = written and (grip is None or load is None or _is_meant(work, grip, load))
     as_meant = exact or (
         written and grip is not None and load is not None and _is_meant(work, grip, load, ABOUT_MEANT)
     )
-    task = work.task
-    light_set = work.plan.heavy and work.is_hard and work.way.counts_reps and not exact
-    light_set = light_set and not (work.plan.works_up and grip is not None)
-    enough = NEARLY if work.is_hard else NEARLY_EASY
-    nearly = work.plan.heavy and (exact or _is_nearly(work, grip, load, enough))
-    if light_set and task is not None and not nearly:
-        light_set = HARD_SET * task.ability.sure_and_median(work.moved_kg(grip, load))[0] > task.set_amount
-        task = task._replace(window=SETS)
-    else:
-        light_set = False
-    return Lift(work, grip, load, work.moved_kg(grip, load), exact, as_meant, light_set, nearly, task)
+    nearly = work.plan.heavy and _is_heavy_enough(work, grip, load, exact=exact)
+    light_set = False
+    if work.plan.heavy and work.is_hard and work.way.counts_reps and task is not None and not nearly:
+        light_set = HARD_SET * task.ability.sure_and_median(moved)[0] > task.set_amount
+        task = task._replace(window=QUALITY if _is_jump(work.way) else HARD_WINDOW)
+    exact, as_meant = exact and not light_set, as_meant and not light_set
+    charges = (*work.charges, *of_load(work, grip, load, light_set=light_set))
+    least = sum([charge.points for charge in charges])
+    return Lift(work, grip, load, moved, exact, as_meant, light_set, nearly, task, charges, least)
 
 
 def _option(
-    lift: Lift, fitting: Fit, charges: Sequence[Charge], part: float, *, build_up: bool = False
+    lift: Lift, fitting: Fit, charges: Iterable[Charge], part: float, *, build_up: bool = False
 ) -> Option:
     work, grip = lift.work, lift.grip
-    bill = tuple([charge for charge in (*work.charges, *charges) if charge.points])
+    more = [charge for charge in charges if charge.points]
     return Option(
         work.way,
-        sum([charge.points for charge in bill]),
-        bill,
+        lift.least + sum([charge.points for charge in more]),
+        (*lift.charges, *more),
         fitting,
         grip.hold if grip else None,
         lift.load,
@@ -146,6 +155,7 @@ def _option(
         build_up,
         lift.exact,
         grip is not None and grip.other,
+        work.plan.works_up and grip is not None and not lift.light_set,
     )
 
 
@@ -156,6 +166,14 @@ def _is_meant(work: Work, grip: Grip, load: Load, near: float | None = None) -> 
     if near is None:
         near = SAME_LOAD if work.plan.line.loads_kg else NEAR_A_SHARE
     return work.meant_kg is None or abs(load.value - work.meant_kg) <= near * work.meant_kg
+
+
+def _is_heavy_enough(work: Work, grip: Grip | None, load: Load | None, *, exact: bool) -> bool:
+    """Whether a heavy set is one with this: near the load that is written, or, worked up to, near all that goes."""
+    if work.plan.works_up and grip is not None and work.task is not None:
+        sure = work.task.ability.sure_and_median(work.moved_kg(grip, load))[0]
+        return work.task.set_amount >= WORKED_UP_TO * sure
+    return exact or _is_nearly(work, grip, load, NEARLY if work.is_hard else NEARLY_EASY)
 
 
 def _is_nearly(work: Work, grip: Grip | None, load: Load | None, enough: float) -> bool:
@@ -175,7 +193,7 @@ def _parts(lift: Lift, whole: Fit) -> Iterator[float]:
     if work.plan.heavy and (task.light_duty or work.athlete.is_new):
         yield from (few / amount for few in (FEW_EASY, SOME_EASY) if amount < few)
     if lift.light_set:
-        yield _of_a_light_set(task, whole, amount)
+        yield _of_a_light_set(work.way, task, whole, amount)
     elif whole.light > ABOUT:
         if (
             work.is_hard
@@ -188,10 +206,15 @@ def _parts(lift: Lift, whole: Fit) -> Iterator[float]:
         yield from _fewer(work.way, task, whole, amount)
 
 
-def _of_a_light_set(task: Task, whole: Fit, amount: float) -> float:
-    """Eight to fifteen hard ones, or as many as are hard of what is hard by itself."""
+def _of_a_light_set(way: Way, task: Task, whole: Fit, amount: float) -> float:
+    """Eight to fifteen hard ones, or as many as are hard of what is hard by itself; of jumps a few, fresh."""
     hard = round(HARD_SET * whole.cautious / task.set_amount * amount)
-    return min(max(hard, 1), MOST_LIGHT) / amount
+    most = MOST_JUMPS if _is_jump(way) else MOST_LIGHT
+    return min(max(hard, 1), most) / amount
+
+
+def _is_jump(way: Way) -> bool:
+    return way.movement.pattern is Pattern.JUMP
 
 
 def _more(lift: Lift, task: Task, whole: Fit, amount: float) -> Iterator[float]:

@@ -37,7 +37,7 @@ def reason_for(plan: LinePlan, option: Option, athlete: Athlete) -> Reason:
     """The reason for the chosen option of a line."""
     if option.exact and option.part == 1 and not option.build_up:
         return Reason(because=Because.TOO_LIGHT if _is_light(plan, option, athlete) else Because.AS_WRITTEN)
-    because, about = obstacle_to(plan, athlete, option) or Obstacle(_without_obstacle(option))
+    because, about = obstacle_to(plan, athlete, option) or Obstacle(_without_obstacle(plan, option))
     if option.build_up:
         because, about = Because.UNKNOWN_HEAVY, None
     if because is Because.NOT_OWNED and about is None and _has_its_kilos(plan, option, athlete):
@@ -103,9 +103,12 @@ MOST_LOST = 0.5
 LOOSE = frozenset({Pattern.MOBILITY, Pattern.TRAVEL})
 
 
-def _without_obstacle(option: Option) -> Because:
+def _without_obstacle(plan: LinePlan, option: Option) -> Because:
     if option.way is None:
         return Because.NO_SAFE_OPTION
+    # There is nothing to work up to.
+    if plan.works_up and option.load is not None and not option.works_up:
+        return Because.TOO_LIGHT
     # More of what is written than its few heavy ones is for whoever goes easy.
     return Because.LIGHT_DUTY if option.exact and option.part > 1 else Because.ONE_SETTING
 

@@ -58,7 +58,8 @@ class Way(NamedTuple):
     flags, `bars` all of it that a limit or the place may rule out; `kin` is its place among its relatives.
     `counts_reps`: repetitions are what tires, in whatever unit the line is written. Of each of `needs` one thing
     must be there, and one of `holds` (implement and count), if there are any. `share` of body mass that is moved:
-    None where it depends on a height. `met` and `skill` are the variant's.
+    None where it depends on a height. `met` and `skill` are the variant's. `resists`: something does whose kilos nobody
+    knows; `steps`: one foot goes in front of the other, or up.
     """
 
     id: str
@@ -78,6 +79,8 @@ class Way(NamedTuple):
     share: float | None
     met: float | None
     skill: bool
+    resists: bool = False
+    steps: bool = False
     grips: tuple[Grip, ...] = ()
     charges: tuple[Charge, ...] = ()
     base: int = 0

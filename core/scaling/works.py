@@ -18,12 +18,11 @@ FEEBLE = -log(HALF)
 # Instead of the few repetitions of a heavy set: eight to fifteen hard ones (common practice, no source), but for what
 # is nearly as heavy.
 FEWEST_LIGHT, MOST_LIGHT = 8, 15
+# What is done for speed is done fresh: so few jumps in a set (common practice, no source).
+MOST_JUMPS = 5
 # Whoever goes easy or is new does no heavy single, but so many easy ones.
 FEW_EASY = 5
 SOME_EASY = 10
-
-# Whose resistance nobody knows in kilos: it is neither nothing in the hands, nor ever too light.
-RESISTS = frozenset({"band"})
 
 Bill = tuple[Charge, ...]
 
@@ -33,7 +32,8 @@ class Option(NamedTuple):
 
     `load` is per implement, of which `hold` says how many. `part`: of the written amount, below 1 where repetitions
     were taken off, above it where some were added. `build_up`: no amount is prescribed, the athlete feels their way
-    up. `exact`: nothing but the amount differs from what was written. `bill`: what `cost` is made of.
+    up. `exact`: nothing but the amount differs from what was written. `works_up`: the load is what is looked for.
+    `bill`: what `cost` is made of.
     """
 
     way: Way | None
@@ -49,6 +49,7 @@ class Option(NamedTuple):
     build_up: bool = False
     exact: bool = False
     other: bool = False
+    works_up: bool = False
 
     @property
     def implement(self) -> str | None:
@@ -93,6 +94,11 @@ class Work(NamedTuple):
     volume_first: bool
     spares: bool
 
+    @property
+    def least(self) -> int:
+        """What it costs at whatever load."""
+        return sum([charge.points for charge in self.charges])
+
     def moved_kg(self, grip: Grip | None, load: Load | None) -> float:
         return self.own_kg if grip is None or load is None else self.own_kg + grip.per_kg * load.value
 
@@ -101,7 +107,7 @@ class Lift(NamedTuple):
     """A way at one load.
 
     `exact`: as written; `as_meant`: about so; `light_set`: many of it, instead of the few of a heavy set; `nearly`:
-    about as heavy.
+    about as heavy. `charges`: what way and load cost at any amount, `least` their sum.
     """
 
     work: Work
@@ -113,8 +119,5 @@ class Lift(NamedTuple):
     light_set: bool
     nearly: bool
     task: Task | None
-
-
-def is_resisted(way: Way) -> bool:
-    """Whether something resists whose kilos nobody knows."""
-    return not RESISTS.isdisjoint(way.variant.things)
+    charges: Bill
+    least: int

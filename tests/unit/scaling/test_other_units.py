@@ -146,7 +146,7 @@ METRES = [
     Case(
         "400 m run",
         athlete(limits=("knee",), owns=["bike"]),
-        "150 s brisk walk",
+        "990 m ride on the bike",
         Because.LIMIT,
         "spare your sore knee",
     ),
