@@ -262,7 +262,7 @@ def _max_load(block: VersionBlock, people: People) -> Outlook | None:
     line = block.lines[0]
     movement, variant = people.catalogue.variant(f"{line.movement}/{line.variant}")
     hold = next((one for one in variant.holds if one.fits(line.implement, line.count)), None)
-    if len(block.lines) != 1 or movement.k is None or hold is None:
+    if len(block.lines) != 1 or movement.k is None or hold is None or line.load_kg is not None:
         return None
     own = variant.body_share.value * people.capacity.body_mass_kg
     moved = people.heaviest(f"{line.movement}/{line.variant}", line.amount or 1.0)

@@ -169,10 +169,10 @@ def _is_meant(work: Work, grip: Grip, load: Load, near: float | None = None) -> 
 
 
 def _is_heavy_enough(work: Work, grip: Grip | None, load: Load | None, *, exact: bool) -> bool:
-    """Whether a heavy set is one with this: near the load that is written, or, worked up to, near all that goes."""
+    """Whether a heavy set is one with this: near the written load, or with loads that can be worked up to."""
     if work.plan.works_up and grip is not None and work.task is not None:
-        sure = work.task.ability.sure_and_median(work.moved_kg(grip, load))[0]
-        return work.task.set_amount >= WORKED_UP_TO * sure
+        heaviest = work.moved_kg(grip, work.athlete.gear.loads(*grip.held)[0])
+        return work.task.set_amount >= WORKED_UP_TO * work.task.ability.sure_and_median(heaviest)[0]
     return exact or _is_nearly(work, grip, load, NEARLY if work.is_hard else NEARLY_EASY)
 
 

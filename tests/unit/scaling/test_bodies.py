@@ -1,10 +1,12 @@
 """What a body may be asked: the heavy, the unsteady, the sore, the pregnant, a weak heart, and the strong."""
 
+from decimal import Decimal
+
 import pytest
 
 from core.athletes.circumstances import in_circumstances
 from core.athletes.values import Pregnancy, Screening
-from core.scaling.values import Change
+from core.scaling.values import Because, Change
 from tests.unit.scaling.people import athlete, did, lines, only_line, version
 
 SQUATS = "5 x 5 back squat @ 75 %\nrest 2 min"
@@ -70,10 +72,10 @@ def test_the_bike_that_is_there_comes_before_a_walk():
     assert (line.movement, line.variant) == ("ride", "bike")
 
 
-def test_a_time_on_the_spot_stays_a_time_on_a_machine():
-    who = athlete(sex="male", mass=90, limits=("knee",), experience="some", owns=["bike"], birth_year=1978)
+def test_a_time_on_the_spot_stays_a_time_for_what_goes_by_metres():
+    who = in_circumstances(athlete(pregnancy=Pregnancy(week=22, cleared=True)))
     line = only_line("every minute for 9 minutes\n30 s run on the spot", who)
-    assert (line.movement, line.amount, line.unit) == ("ride", 30, "s")
+    assert (line.movement, line.amount, line.unit) == ("shuttle run", 30, "s")
 
 
 @pytest.mark.parametrize("limit", ["unsteady", "stroke", "parkinsons"])
@@ -100,3 +102,17 @@ def test_a_heart_condition_leaves_three_quarters():
 def test_a_line_that_is_as_written_stays_so_with_a_height():
     line = only_line("AMRAP 12\n12 box step-ups @ 50 cm", athlete(owns=["box"], tests=[did("step-up", 60)]))
     assert (line.change, line.load_kg) == (Change.NONE, None)
+
+
+def test_with_one_light_weight_there_is_nothing_to_work_up_to():
+    who = athlete(sex="male", mass=80, experience="trained", owns=["kettlebell 24"], tests=STRONG)
+    line = only_line("build to a heavy 3 of deadlift", who)
+    assert line.load_kg == Decimal(24)
+    assert line.reason.because is Because.TOO_LIGHT
+    assert (line.amount or 0) >= 8
+
+
+def test_with_a_bar_there_is():
+    who = athlete(owns=["barbell 15 to 140 by 2.5"], tests=[did("deadlift", 3, 90)])
+    line = only_line("build to a heavy 3 of deadlift", who)
+    assert (line.load_kg, line.amount, line.change) == (None, 3, Change.NONE)
