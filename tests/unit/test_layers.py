@@ -1,8 +1,11 @@
 """The layers of DEVELOPERS.md, proven: every import in core/, bot/ and migrations/ is an allowed arrow."""
 
 import ast
+import re
 import sys
+import tomllib
 from collections.abc import Iterator
+from importlib.metadata import packages_distributions
 from pathlib import Path
 from typing import NamedTuple
 
@@ -132,6 +135,19 @@ def is_allowed_from_outside(arrow: Arrow, there: str) -> bool:
 
 def test_every_import_is_an_allowed_arrow():
     assert [str(arrow) for arrow in all_arrows() if not is_allowed(arrow)] == []
+
+
+def test_every_library_that_is_imported_is_one_that_the_package_asks_for():
+    """What tests install besides is on no user's machine."""
+    asked = {
+        re.split(r"[^\w-]", one)[0].replace("_", "-").lower()
+        for one in tomllib.loads((ROOT / "pyproject.toml").read_text())["project"]["dependencies"]
+    }
+    installed = packages_distributions()
+    ours = {"core", "bot", "migrations", *sys.stdlib_module_names}
+    imported = {arrow.imports.partition(".")[0] for arrow in all_arrows()} - ours
+    asked_for = {name for name in imported if asked & {one.lower() for one in installed.get(name, [])}}
+    assert imported - asked_for == set()
 
 
 def test_the_walk_sees_the_whole_house():
