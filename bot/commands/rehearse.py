@@ -26,9 +26,10 @@ from bot.rehearsal.stage import RemoteStage
 from bot.rehearsal.story import Story, contents
 from bot.rehearsal.transcript import Transcript
 from bot.rehearsal.voice import Room
-from core.errors import Defect, InputError
+from core.errors import Defect, InputError, Trouble
 
 PAUSE_S = 0.2
+_STARTS_S = 240.0  # modules are compiled the first time, and a machine may be busy
 
 
 def rehearse(
@@ -81,10 +82,13 @@ async def behind(platform: Platform, address: str, folder: Path) -> AsyncIterato
     cable = Cable(urlsplit(address).port or 0)
     await cable.mend()
     bot = BotProcess(folder, calls=cable.address, clock=address)
+    backstage = platform.backstage = Backstage(platform, bot, cable)
     await bot.start()
-    platform.backstage = Backstage(platform, bot, cable)
     try:
-        yield platform.backstage
+        typer.echo("Starting the bot: some seconds, the first time more.")
+        if not await backstage.is_up(_STARTS_S):
+            raise Trouble(f"The bot doesn't start. The last line of its log: {bot.last_words}")
+        yield backstage
     finally:
         await bot.stop()
         cable.cut()

@@ -71,6 +71,14 @@ class Backstage:
         await self.bot.kill()
         self._asked = False
 
+    async def is_up(self, within: float) -> bool:
+        """Wait until the bot asks for what people said; False once it ended, or after so many real seconds."""
+        for _ in range(int(within / _LOOKS_S)):
+            if self._asked or not self.bot.is_alive:
+                break
+            await asyncio.sleep(_LOOKS_S)
+        return self._asked and self.bot.is_alive
+
     async def waits(self) -> Waits | None:
         return await asyncio.to_thread(what_waits, self.bot.database)
 

@@ -15,6 +15,7 @@ class BotProcess:
     def __init__(self, folder: Path, calls: str, clock: str) -> None:
         self.database = folder / "rehearsal.db"
         self._folder = folder
+        self._log = folder / "bot.log"
         self._environment = os.environ | {
             "BELLWETHER_TOKEN": TOKEN,
             "BELLWETHER_API_URL": calls,
@@ -25,13 +26,19 @@ class BotProcess:
         self._process: asyncio.subprocess.Process | None = None
 
     @property
+    def last_words(self) -> str:
+        """The last line that it wrote to its log."""
+        lines = self._log.read_text(errors="replace").splitlines() if self._log.exists() else []
+        return lines[-1] if lines else "it wrote nothing"
+
+    @property
     def is_alive(self) -> bool:
         return self._process is not None and self._process.returncode is None
 
     async def start(self) -> None:
         if self.is_alive:
             return
-        with (self._folder / "bot.log").open("ab") as log:
+        with self._log.open("ab") as log:
             self._process = await asyncio.create_subprocess_exec(
                 sys.executable, "-m", "bot", "serve", env=self._environment, cwd=self._folder, stderr=log
             )

@@ -60,6 +60,14 @@ function limits({ limits_until: until }, doing) {
     doing(`Use them up for ${LIMITS_S} seconds`, "use_up_limits", () => ({ seconds: LIMITS_S })));
 }
 
+// What stands in the way just now, for whoever doesn't see the levers.
+export function trouble({ bot: state, network: whole, limits_until: until }) {
+  if (state === "down") return "Bellwether is down: what you write waits for it.";
+  if (state === "starting") return "Bellwether starts.";
+  if (!whole) return "The network is cut: what you write waits.";
+  return until ? `Sending limits are used up until ${near(until)}: answers wait.` : "";
+}
+
 function saved(backstage) {
   const { waits } = backstage;
   if (!waits) return part("On its disk", "Nothing yet.");

@@ -2,7 +2,7 @@
 import { follow } from "./acting.js";
 import { key, make, redraw } from "./dom.js";
 import { enter, keep, kept } from "./keeping.js";
-import { drawLevers } from "./levers.js";
+import { drawLevers, trouble } from "./levers.js";
 import { pane } from "./pane.js";
 import { headOf } from "./people.js";
 import { announce, say } from "./saying.js";
@@ -13,6 +13,7 @@ import { chat, groupsOf, labelOf, look, person, take, takeCast, unread, world } 
 const $ = (id) => document.getElementById(id);
 const both = matchMedia("(min-width: 64rem)");
 const WITHIN_MS = 15_000;
+const AT_ONCE = 40;
 const SPOKEN = new Set(["text", "photo", "voice", "document"]);
 
 let me = null;
@@ -70,6 +71,7 @@ function seen() {
 
 // drawing
 
+const stale = new Set(); // panes whose record grew by more than is added one by one
 let isDue = false;
 
 function draw() {
@@ -80,6 +82,8 @@ function draw() {
 
 function drawNow() {
   isDue = false;
+  for (const slot of stale) panes[slot].redraw();
+  stale.clear();
   seen();
   drawMe();
   drawChats();
@@ -128,8 +132,12 @@ function drawTime() {
   $("now").textContent = dayAndHour(now());
   const scene = world.scenes.at(-1);
   const plays = world.backstage?.playing && scene;
-  $("playing").hidden = !plays;
-  if (plays) $("playing").textContent = `The day plays: ${world.scenes.length}. ${scene.title}. ${scene.point}`;
+  const words = [
+    plays ? `The day plays: ${world.scenes.length}. ${scene.title}. ${scene.point}` : "",
+    world.backstage ? trouble(world.backstage) : "",
+  ].filter(Boolean).join(" ");
+  $("playing").hidden = !words;
+  if ($("playing").textContent !== words) $("playing").textContent = words;
 }
 
 // hearing
@@ -138,8 +146,8 @@ function happened(happenings) {
   const more = happenings.map((one) => [one, take(one)]);
   for (const slot of ["own", "group"]) {
     const mine = more.filter(([, change]) => change?.chat.id === panes[slot].where.chat);
-    if (mine.length > 40) panes[slot].redraw();
-    else for (const [, change] of mine) panes[slot].take(change);
+    if (mine.length > AT_ONCE) stale.add(slot);
+    if (!stale.has(slot)) for (const [, change] of mine) panes[slot].take(change);
   }
   for (const one of happenings) if (one.kind === "toast" && one.person === me) toast(one);
   tell(more);

@@ -186,6 +186,7 @@ async def test_the_levers_do_what_they_say(visits, harbour, backstage, platform)
     await page.click("button:has-text('Kill it')")
     await page.wait_for_selector("text=Bellwether is down.")
     assert not backstage.bot.is_alive
+    assert "what you write waits for it" in await page.inner_text("#playing")
     await page.click("button:has-text('Start it again')")
     await page.wait_for_selector("text=Bellwether starts")
     await page.click("button:has-text('Cut it')")

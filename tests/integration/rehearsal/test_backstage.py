@@ -104,6 +104,15 @@ async def test_the_bot_is_up_once_it_asks_for_what_people_said(platform, backsta
     assert (await backstage.state())["bot"] == "down"
 
 
+async def test_a_bot_that_ends_before_it_asks_is_not_waited_for(process, platform, cable, monkeypatch):
+    backstage = Backstage(platform, process, cable)
+    monkeypatch.setitem(process._environment, "BELLWETHER_DATABASE", "/nowhere/at/all.db")
+    await process.start()
+    assert not await backstage.is_up(within=60)
+    assert not process.is_alive
+    assert "/nowhere" in process.last_words
+
+
 async def test_what_waits_is_read_whether_the_bot_runs_or_not(backstage, store, platform):
     at = platform.clock.now() + timedelta(hours=1)
     async with store.unit() as unit:
