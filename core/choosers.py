@@ -20,15 +20,23 @@ class Chooser:
 
     def chances(self, found: Iterable[str]) -> dict[str, float]:
         """The chance of each act; they add up to one."""
+        sums = self._sums(found)
+        most = max(sums)
+        grown = [exp((one - most) / self.scale) for one in sums]
+        whole = sum(grown)
+        return {act: one / whole for act, one in zip(self.acts, grown, strict=True)}
+
+    def odds(self, found: Iterable[str]) -> dict[str, float]:
+        """The logarithmic odds of each act by itself, where that was learned; any number of them may hold."""
+        return {act: one / self.scale for act, one in zip(self.acts, self._sums(found), strict=True)}
+
+    def _sums(self, found: Iterable[str]) -> list[int]:
         sums = list(self.bias)
         facts = self.facts
         for fact in dict.fromkeys(found):
             for act, weight in facts.get(fact, ()):
                 sums[act] += weight
-        most = max(sums)
-        grown = [exp((one - most) / self.scale) for one in sums]
-        whole = sum(grown)
-        return {act: one / whole for act, one in zip(self.acts, grown, strict=True)}
+        return sums
 
 
 def as_chooser(learned: Mapping[str, Any]) -> Chooser:

@@ -23,6 +23,8 @@ _KEEP_WORDS: Final = frozenset(
     }
     | {"everything", "side", "other_person"}
 )
+# That a stretch is all of a message.
+WHOLE: Final = "whole"
 _GRAM: Final = 4
 _FEW, _SOME, _MANY = 2, 4, 9
 _LINES: Final = 3
@@ -117,7 +119,7 @@ def _shape(marked: Marked, start: int, end: int, symbols: list[str]) -> Iterator
     if not any(one.isalpha() for one in symbols) and symbols:
         yield "no words"
     if length == len(marked.words):
-        yield "whole"
+        yield WHOLE
 
 
 def _asked(

@@ -18,7 +18,7 @@ _ALIKE: Final = (
 )
 _FRACTIONS: Final = {"\u00bd": "0.5", "\u00bc": "0.25", "\u00be": "0.75"}
 _TOKEN: Final = re.compile(
-    r"(?P<link>https?://[^\s,]+)"
+    r"(?P<link>https?://[^\s,]*[^\s,.;:!?)])"
     r"|(?P<clock>(?<![\d:])\d{1,3}:\d{2}(?::\d{2})?(?:[.,]\d{1,2})?(?![\d:]))"
     r"|(?P<number>\d+(?:[.,]\d+)?|[\u00bc\u00bd\u00be])"
     r"|(?P<word>[^\W\d_]+(?:'[^\W\d_]+)*'?)"

@@ -8,7 +8,7 @@ from typing import Final, cast
 
 from core.notation.alarm import read_alarm
 from core.understanding.acts import AnyAct, Sign, Stop
-from core.understanding.choosing import chooser
+from core.understanding.choosing import ear
 from core.understanding.clauses import Piece, pieces
 from core.understanding.features import features
 from core.understanding.lexicon import lexicon
@@ -23,7 +23,7 @@ from core.understanding.text import stem
 from core.understanding.values import Context, Message, Understood
 
 # From this chance on an act is taken; from the lower one on it is worth asking about.
-TAKEN: Final = 0.65
+TAKEN: Final = 0.7
 ASKED: Final = 0.2
 # From this chance on a hello or a thank-you stands by itself beside the matter.
 _PLAIN: Final = 0.75
@@ -35,6 +35,11 @@ _AT_AN_END: Final = 0.12
 _UNACCOUNTED: Final = 1.5
 # And what it costs that a part of it is plainly something else.
 _CLAIM: Final = 1.1
+# How much it counts that a stretch tells something else besides what it is taken for.
+_BESIDES: Final = 0.5
+# What it costs that a stretch tells nothing, and each thing that is named in it.
+_ASIDE: Final = 0.7
+_NAMED_ASIDE: Final = 1.0
 # Of how many pieces one telling may be; fewer where there are many, so that a long message stays quick.
 _LONGEST_STRETCH, _SHORT_STRETCH, _MANY_PIECES = 6, 2, 8
 _TRIED: Final = 4
@@ -59,7 +64,10 @@ _WITH_THINGS: Final = frozenset({"got", "elsewhere"})
 
 @dataclass(frozen=True)
 class Chosen:
-    """A stretch with the acts it most likely is, the chance of that, and the next likely one."""
+    """A stretch with the acts it most likely is, the chance of that, and the next likely one.
+
+    `silence`: what it costs that it tells nothing; `is_aside`: that is the cheapest way to read it.
+    """
 
     start: int
     end: int
@@ -69,11 +77,13 @@ class Chosen:
     other: str = ""
     left_out: float = 0.0
     chances: Mapping[str, float] = field(default_factory=dict, repr=False)
+    silence: float = 0.0
+    is_aside: bool = False
 
     @property
     def is_plain(self) -> bool:
         """Whether it is taken without asking."""
-        return bool(self.acts) and self.chance >= needed(self.name, TAKEN)
+        return bool(self.acts) and not self.is_aside and self.chance >= needed(self.name, TAKEN)
 
     @property
     def cost(self) -> float:
@@ -111,9 +121,18 @@ def _each_once(acts: Iterable[AnyAct]) -> tuple[AnyAct, ...]:
 
 
 def _carries(marked: Marked, one: Chosen, *, alone: bool) -> str:
-    """The words of a stretch that nobody understood; nothing where a single word stands beside what was."""
+    """The words of a stretch that nobody understood.
+
+    Nothing where a single word stands beside what was, or what names nothing and is like no act.
+    """
+    if one.is_aside and not alone and one.chance < ASKED and not _names_anything(marked, one):
+        return ""
     words = sum(marked.text.tokens[at].kind != "mark" for at in range(one.start, one.end))
     return marked.text.words(one.start, one.end) if alone or words > 1 else ""
+
+
+def _names_anything(marked: Marked, one: Chosen) -> bool:
+    return unaccounted("", Stretch(marked, one.start, one.end, Context())) > 0
 
 
 def _sign(message: Message, marked: Marked) -> Sign | None:
@@ -147,8 +166,17 @@ def _segmented(marked: Marked, message: Message, context: Context) -> list[Chose
             )
             cost = best[start][0] + one.cost + _parting(found[start])
             ways.append((cost, [*best[start][1], one]))
+        ways.append(_set_aside(best[end - 1], single[end - 1], found[end - 1]))
         best.append(min(ways, key=lambda way: way[0]))
     return best[-1][1]
+
+
+def _set_aside(so_far: tuple[float, list[Chosen]], one: Chosen, piece: Piece) -> tuple[float, list[Chosen]]:
+    """The same with a piece more that tells nothing; several in a row are parted from the rest once."""
+    cost, chosen = so_far
+    goes_on = bool(chosen) and chosen[-1].is_aside
+    parting = 0.0 if goes_on else _parting(piece)
+    return cost + _ASIDE + one.silence + parting, [*chosen, replace(one, is_aside=True)]
 
 
 def _claims(inner: Sequence[Chosen], name: str) -> float:
@@ -186,10 +214,12 @@ def _choose(
     """The likeliest act whose fields are told, and that accounts for what is named."""
     start, end = first.start, last.end
     found = features(marked, start, end, context.question, session=context.session is not None)
-    chances = chooser(message.role).chances(found)
+    heard = ear(message.role).hear(found)
+    chances = heard.chances
     likely = sorted(chances, key=chances.__getitem__, reverse=True)[:_TRIED]
     likely += [name for name in answers_to(context.question) if name in chances and name not in likely]
     stretch = Stretch(marked, start, end, context)
+    silence = _BESIDES**2 * heard.alone[""] + _NAMED_ASIDE * unaccounted("", stretch)
     fitting: list[Chosen] = []
     for name in likely:
         chance = given_the_benefit(name, chances[name], stretch)
@@ -197,10 +227,10 @@ def _choose(
         if len(fitting) > 1 and -log(max(chance, _NOTHING_FITS)) > min(one.cost for one in fitting):
             continue
         if acts := fill(name, stretch):
-            left_out = _left_out(name, stretch, inner)
-            fitting.append(Chosen(start, end, name, chance, acts, chances=chances, left_out=left_out))
+            left_out = _left_out(name, stretch, inner) + _BESIDES * heard.alone[name]
+            fitting.append(Chosen(start, end, name, chance, acts, "", left_out, chances, silence))
     if not fitting or not _is_known(stretch):
-        return Chosen(start, end, likely[0], 0.0, (), chances=chances)
+        return Chosen(start, end, likely[0], 0.0, (), "", 0.0, chances, silence)
     fitting.sort(key=lambda one: one.cost)
     other = next((one.name for one in fitting[1:] if one.chance >= ASKED / 2), "")
     return replace(fitting[0], other=other)
@@ -225,7 +255,10 @@ def _joined(chosen: Sequence[Chosen], marked: Marked, context: Context) -> list[
     found: list[Chosen] = []
     for one in chosen:
         last = found[-1] if found else None
-        if last and _goes_on(last, one):
+        if last and last.is_aside and one.is_aside:
+            likelier = max(last, one, key=lambda aside: aside.chance)
+            found[-1] = replace(likelier, start=last.start, end=one.end)
+        elif last and _goes_on(last, one):
             acts = fill(last.name, Stretch(marked, last.start, one.end, context))
             found[-1] = Chosen(last.start, one.end, last.name, min(last.chance, one.chance), acts, last.other)
         else:
@@ -235,6 +268,8 @@ def _joined(chosen: Sequence[Chosen], marked: Marked, context: Context) -> list[
 
 def _goes_on(last: Chosen, one: Chosen) -> bool:
     """More of the same, or the things that belong to what was begun: `at a hotel. DBs to 20, 1 bench`."""
+    if last.is_aside or one.is_aside:
+        return False
     same = last.name == one.name and one.name in _JOINED
     return same or (one.name == "has" and last.name in _WITH_THINGS and last.is_plain and one.is_plain)
 

@@ -9,7 +9,7 @@ from typing import Any, Final
 from core.movements.lookup import catalogue
 from core.notation.labels import labelling
 from core.notation.labels.labelling import EXAMPLES, WEIGHTS, examples, features
-from tests.corpus.training import Row, learned
+from tests.corpus.learning import Row, learned
 
 # Every so many names of the catalogue are examples of movements; all of them would outweigh the rest.
 _EVERY: Final = 12

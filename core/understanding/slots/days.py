@@ -6,6 +6,7 @@ from core.understanding.marks import Mark
 from core.understanding.quantities import Quantity
 from core.understanding.slots.stretch import Stretch
 
+_TONIGHT = "tonight"
 _NOON, _DAY_H, _HOUR_MIN = 12, 24, 60
 # A class at `7` with nothing else said is one of the evening.
 _EARLIEST_CLASS = 8
@@ -94,14 +95,20 @@ def clocks(stretch: Stretch, *, evening_first: bool = True) -> tuple[str | None,
         one, other = min(pairwise(told), key=lambda pair: _apart(stretch, pair[0][0], pair[1][0]))
         return _from_to(one[1], other[1], sure=(one[2], other[2]), evening_first=evening_first)
     for at, value, sure in told:
-        before = range(max(stretch.start, at - 3), at)
-        if any(stretch.marked.helps(place, "after_word") is not None for place in before):
+        after, before = _last(stretch, at, "after_word"), _last(stretch, at, "before_word")
+        if after > before:
             since = _clock(value, sure, evening=evening_first)
-        elif any(stretch.marked.helps(place, "before_word") is not None for place in before):
+        elif before >= 0:
             to = _clock(value, sure, evening=False)
         else:
             since = since or _clock(value, sure, evening=evening_first)
     return since, to
+
+
+def _last(stretch: Stretch, at: int, kind: str) -> int:
+    """The last place of such a word shortly before a place; -1 where none is."""
+    before = range(max(stretch.start, at - 3), at)
+    return max((one for one in before if stretch.marked.helps(one, kind) is not None), default=-1)
 
 
 def _from_to(
@@ -131,13 +138,13 @@ def _told_hours(stretch: Stretch) -> list[tuple[int, float, bool]]:
             found.append((one.start, one.value, bool(one.unit) or one.value >= _NOON * _HOUR_MIN))
         elif one.kind == "range" and (one.low or 0) <= _DAY_H and one.value <= _DAY_H:
             found += [
-                (one.start, (one.low or 0) * _HOUR_MIN, False),
-                (one.start, one.value * _HOUR_MIN, False),
+                (one.start, (one.low or 0) * _HOUR_MIN, (one.low or 0) >= _NOON),
+                (one.start, one.value * _HOUR_MIN, one.value >= _NOON),
             ]
         elif one.kind == "number" and _as_four_digits(stretch, one) is not None:
             found.append((one.start, _as_four_digits(stretch, one) or 0, True))
         elif one.kind == "number" and one.value <= _DAY_H:
-            found.append((one.start, one.value * _HOUR_MIN, False))
+            found.append((one.start, one.value * _HOUR_MIN, one.value >= _NOON))
     return found
 
 
@@ -162,7 +169,9 @@ def one_clock(stretch: Stretch, *, of_class: bool = False) -> str | None:
     told = [one for one in _told_hours(stretch) if _is_time(stretch, one[0])]
     if not told:
         return None
-    late = any(stretch.marked.helps(at, "half_day") == "pm" for at in range(stretch.start, stretch.end))
+    late = _TONIGHT in days(stretch) or any(
+        stretch.marked.helps(at, "half_day") == "pm" for at in range(stretch.start, stretch.end)
+    )
     value, sure = told[0][1:]
     late = late or (of_class and not sure and value < _EARLIEST_CLASS * _HOUR_MIN)
     return _clock(

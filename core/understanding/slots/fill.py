@@ -9,6 +9,7 @@ from pydantic import ValidationError
 from core.athletes.values import Equipment
 from core.measures import MassUnit
 from core.understanding.acts import ACTS, AnyAct
+from core.understanding.quantities import Quantity
 from core.understanding.slots import body, days, equipment, places, scores
 from core.understanding.slots.abilities import abilities
 from core.understanding.slots.stretch import Stretch, exact_kg, in_kg
@@ -17,7 +18,10 @@ from core.understanding.slots.stretch import Stretch, exact_kg, in_kg
 _LIGHTEST_KG, _HEAVIEST_KG = 30, 300
 _HARDEST: Final = 10
 _LONGEST_DAY_MIN: Final = 600
+# `please could you tell the coach that ...`: a later `that` belongs to the matter.
+_WORDS_BEFORE_THE_MATTER: Final = 8
 _THIS_DAY: Final = frozenset({"today", "tonight"})
+_WEEKS: Final = frozenset({"this week", "next week"})
 # Not what a class recurs on.
 _NO_RULE: Final = frozenset(
     {"today", "tomorrow", "this week", "next week", "last week", "next month", "yesterday"}
@@ -66,7 +70,7 @@ def _shares(stretch: Stretch) -> Fields:
 
 def _lost(stretch: Stretch) -> Fields | None:
     """What is gone is said with a no, so a no doesn't take it away."""
-    named = stretch.values("thing")
+    named = stretch.values("thing", "other_thing")
     found = [one for one in equipment.equipment(stretch) if one.implement in named]
     left = [name for name in named if name not in {one.implement for one in found}]
     found += [Equipment(implement=name) for name in left]
@@ -138,9 +142,14 @@ def _corrects(stretch: Stretch) -> Fields | None:
 def _effort(stretch: Stretch) -> Fields | None:
     bare = stretch.quantities("number", "range")
     typed = [one for one in bare if stretch.marked.text.tokens[one.start].kind == "number"]
-    told = stretch.quantities("effort") or typed or bare
+    told = stretch.quantities("effort") or typed or _without_articles(bare)
     fitting = [one.value for one in told if 0 <= one.value <= _HARDEST]
     return {"value": fitting[0]} if fitting else None
+
+
+def _without_articles(told: Sequence[Quantity]) -> Sequence[Quantity]:
+    """`un ocho`, `ne gute acht`: a one in words may be an article, and counts only where nothing else does."""
+    return [one for one in told if one.value != 1] or told
 
 
 def _has_minutes(stretch: Stretch) -> Fields | None:
@@ -195,7 +204,9 @@ def _day(stretch: Stretch) -> Fields:
 
 
 def _each_day(stretch: Stretch) -> Sequence[Fields]:
-    return [{"day": one} for one in days.days(stretch)] or [{}]
+    named = days.days(stretch)
+    # `tuesday is off this week only`: the week says which tuesday.
+    return [{"day": one} for one in named if one not in _WEEKS] or [{"day": one} for one in named] or [{}]
 
 
 def _each_day_wanted(stretch: Stretch) -> Sequence[Fields]:
@@ -298,7 +309,7 @@ def _what_if(stretch: Stretch) -> Fields:
 def _passed_on(stretch: Stretch) -> Fields:
     """The words that are for somebody else, without those that say so."""
     colons = [at for at in range(stretch.start, stretch.end) if stretch.word(at) == ":"]
-    thats = list(stretch.helps("that_word"))
+    thats = [at for at in stretch.helps("that_word") if at <= stretch.start + _WORDS_BEFORE_THE_MATTER]
     start = next(iter(thats or colons), None)
     words = stretch.marked.text.words(start + 1, stretch.end) if start is not None else ""
     return {"text": words or stretch.said}

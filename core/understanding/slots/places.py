@@ -8,7 +8,7 @@ def where(stretch: Stretch) -> str | None:
     """A city, what stands behind an `in` and is nobody's name, or a word like hotel."""
     city = stretch.first("city") or behind_in(stretch)
     named = [one for one in stretch.marks("place") if one.value("place") != "home"]
-    return city or (stretch.marked.words[named[0].end - 1] if named else None)
+    return city or (stretch.marked.text.tokens[named[0].end - 1].typed if named else None)
 
 
 def behind_in(stretch: Stretch) -> str | None:

@@ -1,13 +1,13 @@
 """The weights belong to the examples; a language is data alone."""
 
-from core.choosers import as_chooser
 from core.understanding.acts import OF_ATHLETE, OF_COACH
-from core.understanding.choosing import digest_of_weights
+from core.understanding.choosing import as_ear, digest_of_weights
 from core.understanding.examples import examples, read_examples
 from core.understanding.features import features
 from core.understanding.lexicon import read_lexicon
 from core.understanding.marks import mark
-from tests.corpus.training import digest, learned, rows
+from tests.corpus.learning import learned, learned_each
+from tests.corpus.training import digest, rows, wholes
 
 TOY_WORDS = """
 [numbers]
@@ -49,11 +49,13 @@ def test_a_language_touches_no_python(tmp_path):
     (tmp_path / "words" / "toy.toml").write_text(TOY_WORDS)
     (tmp_path / "sentences" / "toy.toml").write_text(TOY_SENTENCES)
     words = read_lexicon(tmp_path / "words")
-    taught = as_chooser(learned(list(rows(read_examples(tmp_path / "sentences"), "athlete", words))))
+    said = read_examples(tmp_path / "sentences")
+    own, own_wholes = list(rows(said, "athlete", words)), list(wholes(said, "athlete", words))
+    taught = as_ear({"one": learned(own), "each": learned_each(own_wholes)})
 
     def meant(text):
         marked = mark(text, known=words)
-        chances = taught.chances(features(marked, 0, len(marked.words)))
+        chances = taught.hear(features(marked, 0, len(marked.words))).chances
         return max(chances, key=chances.__getitem__), [one.senses for one in marked.marks]
 
     act, named = meant("ka vagu zif strimp")
