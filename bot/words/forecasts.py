@@ -13,15 +13,23 @@ _TELLING = 2.0
 _UNITS = {"reps": "repetitions", "m": "m", "kg": "kg"}
 
 
-def forecast_words(outlook: Outlook) -> str:
+def forecast_words(one: Forecast) -> str:
     """`5 to 6 rounds`; `about 8:20 to 9:40`; `72.5 to 80 kg`; plain text."""
-    one = outlook.forecast
     if one.unit == "rounds":
         return f"{_range(one, 1)} rounds"
     if one.unit == "s":
         low, high = (clock(_to(edge, _STEPS["s"])) for edge in (one.low, one.high))
         return f"about {low}" if low == high else f"about {low} to {high}"
     return f"{_range(one, _STEPS[one.unit])} {_UNITS[one.unit]}"
+
+
+def middle_words(one: Forecast) -> str:
+    """`6 rounds`, `8:40`: the middle alone."""
+    if one.unit == "rounds":
+        return f"{_to(one.expected, 0.5):g} rounds"
+    if one.unit == "s":
+        return clock(_to(one.expected, _STEPS["s"]))
+    return f"{_to(one.expected, _STEPS[one.unit]):g} {_UNITS[one.unit]}"
 
 
 def is_telling(one: Forecast) -> bool:

@@ -2,6 +2,7 @@
 
 from typing import Literal
 
+from core.sessions.values import Aim
 from core.values import Value
 
 ScoreUnit = Literal["rounds", "s", "reps", "kg", "m"]
@@ -41,3 +42,40 @@ class Outlook(Value):
 
     forecast: Forecast
     pacing: Pacing = Pacing()
+
+
+class OfOne(Value):
+    """What is expected of an athlete by name."""
+
+    name: str
+    forecast: Forecast
+
+
+class GroupOutlook(Value):
+    """Of the part that most have a forecast of. `block` counts from 1; `aim`: the coach's, in the same unit.
+
+    `unknown`: of whom nothing is expected, or in another unit.
+    """
+
+    block: int
+    unit: ScoreUnit
+    rows: tuple[OfOne, ...]
+    aim: Aim | None = None
+    unknown: tuple[str, ...] = ()
+
+    @property
+    def inside(self) -> int:
+        """How many are expected inside the aim."""
+        return sum(_is_inside(one.forecast.expected, self.aim) for one in self.rows)
+
+    @property
+    def edges(self) -> tuple[float, float]:
+        """The least and the most that is expected of anybody."""
+        found = [one.forecast.expected for one in self.rows]
+        return min(found), max(found)
+
+
+def _is_inside(expected: float, aim: Aim | None) -> bool:
+    if aim is None:
+        return False
+    return (aim.low is None or expected >= aim.low) and (aim.high is None or expected <= aim.high)

@@ -8,10 +8,15 @@ from core.athletes.values import Profile
 from core.desk.versions.showing import orders_for, profile_today
 from core.desk.versions.version import UNREADY
 from core.desk.visit import Visit
+from core.forecast.forecast import outlook_of
+from core.forecast.group import group_outlook
+from core.forecast.people import People
+from core.forecast.values import GroupOutlook
 from core.movements.lookup import catalogue
 from core.scaling.questions import next_question
 from core.scaling.values import Ask, Version, Withheld
 from core.scaling.version import version_for
+from core.sessions.values import Session
 from core.store.records import Person, Role, SessionRecord
 
 log = logging.getLogger(__name__)
@@ -81,3 +86,16 @@ async def in_need(visit: Visit, record: SessionRecord, tried: Sequence[Tried]) -
         and (one.version.needs_coach or one.held)
         and one.person.id not in done
     ]
+
+
+def expected_of(session: Session, tried: Sequence[Tried], year: int) -> GroupOutlook | None:
+    """Of everybody on whom the session was tried."""
+    return group_outlook(
+        session,
+        {
+            one.person.name: outlook_of(one.version, People(one.profile, catalogue(), year))
+            if isinstance(one.version, Version)
+            else ()
+            for one in tried
+        },
+    )

@@ -10,7 +10,7 @@ from core.desk.commands import DiscardSession, DraftSession, MoveDraft, PostSess
 from core.desk.days import group_clock_named, today_in, zone_of
 from core.desk.errors import AlreadyDone, StalePress, UnknownThing
 from core.desk.outcome import Outcome, Say
-from core.desk.sessions.landing import in_need, try_on_group
+from core.desk.sessions.landing import expected_of, in_need, try_on_group
 from core.desk.sessions.reading import board_of, marked_board, unread_lines, what_counts, with_notes
 from core.desk.sessions.says import (
     GroupPost,
@@ -85,6 +85,7 @@ async def read_back(visit: Visit, record: SessionRecord, groups: list[Group]) ->
         others=tuple((other.id, other.title) for other in groups if other.id != group.id),
         post_at=next_morning(group, visit.now),
         zone=await group_clock_named(visit.uow, visit.person.id, group),
+        expected=expected_of(record.session, tried, visit.now.year),
     )
     return visit.told(said, session=record.id)
 

@@ -4,6 +4,7 @@ from datetime import date, datetime
 
 from core.desk.classes.says import ClassDate
 from core.desk.outcome import Said
+from core.forecast.values import GroupOutlook
 from core.measures import MassUnit
 from core.notation.values import Corrected
 from core.scaling.values import GroupView, VersionBlock
@@ -41,7 +42,8 @@ class ReadBack(Said):
     """The session as understood, and how it lands on the group.
 
     `needs`: whom the coach should look at; `held`: those of them whose versions wait for their OK.
-    `post_at`: on the group's clock, which is named by `zone` where the reader goes by another.
+    `post_at`: on the group's clock, which is named by `zone` where the reader goes by another. `expected`: what it
+    comes to.
     """
 
     session_id: int
@@ -58,6 +60,20 @@ class ReadBack(Said):
     others: tuple[tuple[int, str], ...]
     post_at: datetime
     zone: str | None = None
+    expected: GroupOutlook | None = None
+
+
+class ExpectedOfGroup(Said):
+    """To a coach: what today's session comes to, for each; None where nothing can be told."""
+
+    expected: GroupOutlook | None
+
+
+class WhatItWouldDo(Said):
+    """To a coach: what a change would come to, that isn't made yet."""
+
+    before: GroupOutlook | None
+    after: GroupOutlook | None
 
 
 class NothingRead(Said):

@@ -54,7 +54,7 @@ USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
     # an athlete asks
     a.MyVersion: ath.version,
     a.Why: ath.version,
-    a.HowLong: ath.how_long,
+    a.HowLong: coa.how_long,
     a.HowToPace: ath.how_long,
     a.HowTo: ath.how_to,
     a.HowHeavy: ath.version,
@@ -93,6 +93,7 @@ USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
     a.Roster: coa.roster,
     a.Announce: coa.announce,
     a.Teach: coa.teach,
+    a.WhatIf: coa.what_if,
     # everybody
     a.Thanks: ath.thanks,
     a.Greeting: ath.greeting,

@@ -9,9 +9,12 @@ from core.desk.commands import DraftSession
 from core.desk.errors import AlreadyDone
 from core.desk.outcome import Outcome
 from core.desk.sessions.drafting import posting
+from core.desk.sessions.expecting import how_long_for
+from core.desk.sessions.expecting import what_if as try_change
 from core.desk.sessions.posting import draft_session
 from core.desk.sessions.says import AskWhen, NotAmended
 from core.desk.sessions.withdrawing import withdraw_newest
+from core.desk.talk.acts_of_athletes import how_long as own_length
 from core.desk.talk.asides import who_is_in
 from core.desk.talk.explaining import explain
 from core.desk.talk.says import NobodyNeedsYou, WhoTrains
@@ -111,3 +114,20 @@ async def who_needs_me(visit: Visit, _: a.WhoNeedsMe, __: Scene) -> Outcome | No
         return await see_needs(visit, SeeNeeds(session=record.id, revision=record.revision))
     except AlreadyDone:
         return visit.told(NobodyNeedsYou())
+
+
+async def how_long(visit: Visit, act: a.HowLong, scene: Scene) -> Outcome | None:
+    """Of those they coach; their own where they train in that group themselves and name nobody."""
+    record = scene.record
+    if record is None or record.group_id not in await coached_ids(visit):
+        return await own_length(visit, act, scene)
+    athlete = await athlete_named(visit, act.person) if act.person else None
+    if act.person and athlete is None:
+        return None
+    if athlete is None and scene.version is not None:
+        return await own_length(visit, act, scene)
+    return await how_long_for(visit, record, athlete.person.name if athlete else None)
+
+
+async def what_if(visit: Visit, act: a.WhatIf, _: Scene) -> Outcome | None:
+    return await try_change(visit, act.change)

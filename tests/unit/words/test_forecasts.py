@@ -20,7 +20,7 @@ from core.forecast.values import Broken, Forecast, Outlook, Pacing
 )
 def test_a_range_is_told_as_people_tell_it(unit, low, high, words):
     one = Forecast(unit=unit, low=low, expected=(low + high) / 2, high=high)
-    assert forecast_words(Outlook(forecast=one)) == words
+    assert forecast_words(one) == words
 
 
 def test_pacing_is_a_sentence_or_two():

@@ -6,6 +6,7 @@ from functools import partial
 from bot.words.aloud import aloud_words
 from bot.words.en.classes.setting_up import class_rows, class_times
 from bot.words.en.moments import city
+from bot.words.en.sessions.expecting import group_words
 from bot.words.text import bullets, escape, fill, listed
 from bot.words.versions import what_words
 from bot.words.wording import Button, DoorButton, Row, Worded, wording
@@ -98,6 +99,7 @@ def landing(said: ReadBack) -> str:
     parts = []
     if any(people(line) for line in said.view.lines):
         parts.append("<b>How it lands on your people</b>\n" + bullets(view_lines(said.view)))
+        parts += group_words(said.expected)
     elif not said.waiting:
         parts.append("Nobody has joined me yet, so I can't say how it lands.")
     if said.needs:

@@ -24,7 +24,7 @@ def _what_to_expect(outlooks: Sequence[Outlook | None]) -> list[str]:
     return [
         " ".join(
             [
-                f"{_which(number, outlooks)}I'd expect {forecast_words(one)} of you{_unsure(one)}.",
+                f"{_which(number, outlooks)}I'd expect {forecast_words(one.forecast)} of you{_unsure(one)}.",
                 *pacing_words(one),
             ]
         )

@@ -142,7 +142,7 @@ def expected(said: ShowVersion, one: VersionBlock) -> str:
     outlook = said.outlooks[one.block - 1] if said.outlooks else None
     if outlook is None or one.format is Format.SETS or not is_telling(outlook.forecast):
         return ""
-    return fill("\nI'd expect {what} of you.", what=forecast_words(outlook))
+    return fill("\nI'd expect {what} of you.", what=forecast_words(outlook.forecast))
 
 
 def pacing(said: ShowVersion) -> list[str]:

@@ -1,0 +1,59 @@
+"""What a session comes to for a coach's group, and what a change would do, before anything is changed."""
+
+import re
+from dataclasses import replace
+
+from core.desk.coached import coached_groups
+from core.desk.outcome import Outcome
+from core.desk.sessions.amending import all_amended, amended, newest, session_in
+from core.desk.sessions.landing import expected_of, try_on_group
+from core.desk.sessions.says import ExpectedOfGroup, NotAmended, WhatItWouldDo
+from core.desk.visit import Visit
+from core.notation.edits import read_edits, read_several
+from core.sessions.values import Session
+from core.store.records import SessionRecord
+
+# `I made it 12 kg`, `used 12 kg`: who would do it, and with which verb, says nothing of the change.
+_SUPPOSED = re.compile(
+    r"^(?:(?:i|we|they|you|it)\s+)?(?:would\s+|were\s+to\s+)?"
+    r"(?:(?:made|make|used?|wrote|write|had|have|did|do|put|set|changed?|turned?|was|were)\s+)?",
+    re.IGNORECASE,
+)
+
+
+async def how_long_for(visit: Visit, record: SessionRecord, name: str | None = None) -> Outcome:
+    """To a coach who asked how long it takes them, or one of them."""
+    tried, _ = await try_on_group(visit, record)
+    of = [one for one in tried if name in {None, one.person.name}]
+    return visit.told(ExpectedOfGroup(expected=expected_of(record.session, of, visit.now.year)))
+
+
+async def what_if(visit: Visit, change: str) -> Outcome | None:
+    """The change tried on the newest session that they wrote, and nothing of it kept."""
+    groups = await coached_groups(visit)
+    record = await newest(visit, groups)
+    if record is None:
+        return None
+    group = await visit.group(record.group_id)
+    wished = tuple(edit for words in _as_wishes(change, record.session) for edit in read_edits(words))
+    words = amended(record.text, wished, group.units) or all_amended(
+        record.text, read_several(change), group.units
+    )
+    if words is None:
+        return visit.told(NotAmended())
+    session = session_in(words, group)
+    before, _ = await try_on_group(visit, record)
+    after, _ = await try_on_group(visit, replace(record, session=session, text=words))
+    year = visit.now.year
+    return visit.told(
+        WhatItWouldDo(
+            before=expected_of(record.session, before, year), after=expected_of(session, after, year)
+        )
+    )
+
+
+def _as_wishes(change: str, session: Session) -> tuple[str, ...]:
+    """How the change would be ordered, the likelier first; a bare load is that of what has one."""
+    wish = _SUPPOSED.sub("", change)
+    loaded = [line.movement for block in session.blocks for line in block.lines if line.loads_kg]
+    return (change, wish, f"make {wish}", f"make it {wish}", *(f"make the {one} {wish}" for one in loaded))
