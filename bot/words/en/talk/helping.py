@@ -20,6 +20,7 @@ DAILY = (
     "anything for your coach: <i>tell my coach I'm away on Friday</i>",
 )
 ALSO = (
+    "<i>how long should this take me?</i> says what I'd expect of you today, and how to pace it",
     "/board shows the scoreboard",
     "/classes shows the live classes; write <i>remind me 2 hours before</i> or <i>quiet hours 22 to 7</i>",
     "what comes or goes of your equipment: <i>bought a 24</i>, <i>sold the chair</i>, <i>trip: a band</i>",
@@ -35,6 +36,7 @@ DAILY_OF_COACH = (
     "<i>who's in today?</i> and <i>how is it going?</i> show the day so far",
 )
 ALSO_OF_COACH = (
+    "<i>how long will it take them?</i> and <i>what if 12 kg?</i> try a session on everybody, and change nothing",
     "your athletes join with a tap in the group: <i>Start with me</i>, or <i>My version</i> under a post",
     "a word for everybody: <code>announce: bring a towel</code>, posted once you've looked at it",
     "a score of somebody: <i>Ilse got 7+12</i>; <i>who is in the group?</i> names everybody",
