@@ -1,6 +1,7 @@
 // Formatted words: the few marks that the platform knows, made anew one by one; anything else is plain text.
 import { make } from "./dom.js";
 
+const LONG = 70;
 const MARKS = { B: "strong", I: "em", U: "u", S: "s", CODE: "code", PRE: "pre" };
 
 export function rich(html) {
@@ -34,10 +35,12 @@ function quote(node, inside) {
   if (!node.hasAttribute("expandable")) return make("blockquote", {}, ...inside);
   const [first, ...rest] = node.textContent.split("\n");
   if (!rest.length) return make("blockquote", {}, ...inside);
-  const folded = make("details", { className: "folded" }, make("summary", {}, make("span", { className: "first" }, first.slice(0, 70)), make("span", { className: "less" }, "Fold it again")), make("blockquote", {}, ...inside));
+  const folded = make("details", { className: "folded" }, make("summary", {}, make("span", { className: "first" }, shortened(first)), make("span", { className: "less" }, "Fold it again")), make("blockquote", {}, ...inside));
   folded.dataset.key = `quote ${first}`;
   return folded;
 }
+
+const shortened = (line) => (line.length <= LONG ? line : `${line.slice(0, LONG).replace(/\s+\S*$/, "")} …`);
 
 function spoiler(inside) {
   const folded = make("details", { className: "folded" }, make("summary", {}, "hidden: open to read"), ...inside);
