@@ -62,3 +62,16 @@ def test_a_language_touches_no_python(tmp_path):
     assert act == "has"
     assert ("thing", "band") in [tuple(sense) for senses in named for sense in senses]
     assert meant("gnoob ka ouzar")[0] == "hurt"
+
+
+def test_a_message_of_several_acts_teaches_each_of_its_parts(tmp_path):
+    (tmp_path / "en-toy.toml").write_text('[several]\nsaid = ["[scored] 9:24, [] what a day [thanks] ta"]\n')
+    told = read_examples(tmp_path)
+    assert {one.text for one in told} == {"9:24, what a day ta"}
+    assert [(one.act, one.text[one.start : one.end].strip(" ,")) for one in told] == [
+        ("scored", "9:24"),
+        ("small_talk", "what a day"),
+        ("thanks", "ta"),
+    ]
+    (whole,) = wholes(told, "athlete")
+    assert whole.acts == {"scored", "thanks"}

@@ -53,6 +53,58 @@ def test_ordinary_sentences_are_understood(text, question, expected):
     assert names(text, question) == expected
 
 
+@pytest.mark.parametrize(
+    ("text", "question", "expected"),
+    [
+        ("16:40, exactly how it stood", "score", ["scored", "did_as_written"]),
+        (
+            "took the easier one and still needed 14:12, no aches though",
+            "score",
+            ["did_scaled", "scored", "nothing_hurt"],
+        ),
+        ("my cat sleeps on the keyboard. 7+3 today", "score", ["scored"]),
+    ],
+)
+def test_a_second_act_is_heard_beside_a_plain_one_and_what_tells_nothing_is_set_aside(
+    text, question, expected
+):
+    assert names(text, question, session=AMRAP) == expected
+
+
+@pytest.mark.parametrize(
+    ("text", "question", "limit"), [("me duele el codo", "", "elbow"), ("sí, el tobillo", "limits", "ankle")]
+)
+def test_a_spanish_article_is_nobody_else(text, question, limit):
+    assert [one["limits"] for one in acts(text, question)] == [(limit,)]
+
+
+def test_hours_of_which_one_tells_its_half_of_the_day_are_the_shorter_way_round():
+    assert acts("only between 9 and 17 please, no messages")[0] == {
+        "act": "quiet",
+        "from": "09:00",
+        "to": "17:00",
+        "text": "only between 9 and 17 please, no messages",
+    }
+
+
+def test_an_article_before_a_number_is_no_effort():
+    assert [one["value"] for one in acts("un ocho", "effort")] == [8]
+
+
+def test_a_full_stop_is_no_part_of_a_link():
+    told = acts("new class wednesdays at 19:00, https://live.example/wed.", role="coach")
+    assert [one["link"] for one in told] == ["https://live.example/wed"]
+
+
+def test_tonight_is_the_evening():
+    assert [one["when"] for one in acts("put it out tonight at nine", role="coach")] == ["21:00"]
+
+
+def test_a_week_beside_a_day_is_no_second_day():
+    told = acts("tuesday class is off this week only", role="coach")
+    assert [one["day"] for one in told] == ["tuesday"]
+
+
 def test_one_message_may_hold_several_acts():
     told = acts("7+5, left shoulder a bit grumpy, effort 8", "score", session=AMRAP)
     assert [one["act"] for one in told] == ["scored", "hurt", "effort"]
