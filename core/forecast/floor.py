@@ -14,7 +14,9 @@ BREAK_S = 4.0
 LONGEST_BREAK_S = 40.0
 # From one line to the next (estimate; trained people keep up 23-30 mixed light repetitions a minute, changes
 # included: common practice, no source).
-CHANGE_S = 4.0
+CHANGE_S = 5.0
+# With all that there is gone, a repetition takes so much longer (estimate: what is known as loss of speed in a set).
+SLOWS = 0.3
 # Whoever needs more parts than these for a line goes on like that.
 _PARTS = 3
 _SURE = 1e-9
@@ -93,7 +95,8 @@ class Floor:
         return np.asarray(goes)
 
     def _take(self, work: Work, number: Floats) -> None:
-        seconds = number * work.seconds
+        tired = np.minimum(1.0, self._debts.now.max(axis=0) + work.debt.max(axis=0) * number / 2)
+        seconds = number * work.seconds * (1 + SLOWS * tired)
         self._debts.rest(seconds)
         self._debts.add(work.debt * number, work.slow)
         self.time = self.time + seconds

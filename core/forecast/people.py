@@ -22,7 +22,7 @@ IN_COMMON = 0.6
 RECOVERY_SPREAD = 0.25
 TEMPO_SPREAD = 0.10
 # Who is used to it loses less time, who isn't more (estimates).
-TEMPO = {"new": 1.15, "some": 1.0, "trained": 0.92}
+TEMPO = {"new": 1.15, "some": 1.0, "trained": 0.97}
 
 # The highest rate that goes on and on, against the one kept up for twenty minutes, and how many seconds of it can be
 # overdrawn: both from the worked example of Monod & Scherrer 1965, Ergonomics 8:329-338 (W' 20,000 J, CP 216.667 W).

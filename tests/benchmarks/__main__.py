@@ -10,11 +10,13 @@ _PEOPLE = 1000
 _UPDATES = 2000
 _CHOICES = 300
 _FORECASTS = 100
+_FORESEEN = 60
 
 
 def main() -> None:
     show(versions.table(_PEOPLE))
     show(forecasts.table(_FORECASTS))
+    show(forecasts.foresight(_FORESEEN))
     show(choices.table(_CHOICES))
     show(priors.table())
     show(judge.table())

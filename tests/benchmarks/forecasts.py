@@ -8,6 +8,7 @@ from core.movements.lookup import catalogue
 from core.scaling.values import Version
 from core.scaling.version import version_for
 from tests.benchmarks.versions import crowd, six_lines
+from tests.support.foreseen import foreseen, summed_up
 
 _WARM_UP = 20
 
@@ -23,4 +24,13 @@ def table(people: int) -> list[tuple[str, str]]:
         outlook_of(version, People(one, catalogue()))
     return [
         ("milliseconds a forecast (to reach: 5)", f"{1000 * (time.process_time() - started) / people:.2f}")
+    ]
+
+
+def foresight(people: int) -> list[tuple[str, str]]:
+    """How forecasts from a few tests hold for people of another physiology, before anything was learned of them."""
+    inside, error, of_median = summed_up(foreseen(people, seed=5))
+    return [
+        ("forecast ranges that hold (to reach: 75-85 %)", f"{inside:.0%}"),
+        ("mean error of a forecast, by median", f"{error:.0%} {of_median:.0%}"),
     ]
