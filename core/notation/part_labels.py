@@ -19,7 +19,7 @@ _LABEL: Final = re.compile(
 )
 # `A 32 kg, B took 14:20`: one letter alone may be an article, two in their order are none.
 _BARE: Final = re.compile(
-    r"(?P<before>^\W*|[,;.!/|\n]\s*|\b(?:and then|and|then)\s+)(?:my\s+)?(?P<letter>[a-h])\s+"
+    r"(?P<before>^\W*|[,;.!/|\n]\s*|\b(?:and then|and|then)\s+|(?<=[0-9])\s+)(?:my\s+)?(?P<letter>[a-h])\s+"
     r"(?:(?:was|is|took(?: me)?)\s+)?(?!and\b)",
     re.IGNORECASE,
 )
@@ -51,10 +51,16 @@ class _Label(NamedTuple):
 
 def find_part(words: str) -> tuple[Part, str] | None:
     """The one part that is named, and the words without its name; None where none or several are."""
-    found = list(_labels(words))
+    lettered = _with_colons(words)
+    found = [one for one in _labels(lettered) if lettered == words or not one.part.of_scored]
     if len({one.part for one in found}) != 1:
         return None
-    return found[0].part, " ".join(_without(words, found).split())
+    return found[0].part, " ".join(_without(lettered, found).split())
+
+
+def names_several(words: str) -> bool:
+    """Whether parts are told apart by letters or numbers: `A 92. B 5:12`."""
+    return len({one.part for one in _labels(_with_colons(words)) if not one.part.of_scored}) > 1
 
 
 def by_parts(words: str) -> Iterator[tuple[Told, ...]]:

@@ -24,17 +24,20 @@ def rank(format: Format, entries: Iterable[Entry], cap_s: float | None = None) -
     amrap and max_reps: more first; for_time and time_trial: less first; hold: longer first; sets and
     max_load: heavier first, and behind them more repetitions of who told no load; intervals: what counts of them,
     more repetitions, rounds or metres, or less time, whoever missed some behind whoever did all. Level entries
-    keep their order. Raises Unrankable.
+    keep their order. Other work stands behind, in the same order, without a place. Raises Unrankable.
     """
     cap_s = cap_s if format in _TIMED else None
-    keyed = [(_key(format, number, entry, cap_s), entry) for number, entry in enumerate(entries, 1)]
-    keyed.sort(key=lambda pair: pair[0])
+    every = [(_key(format, number, entry, cap_s), entry) for number, entry in enumerate(entries, 1)]
+    every.sort(key=lambda pair: pair[0])
+    keyed = [(key, entry) for key, entry in every if not entry.apart]
     ranked = [(1 + before, entry) for before, entry in _competition(keyed)]
-    places = tuple(
-        Place(rank=place, name=entry.name, score=entry.score, text=_text(entry.score, cap_s))
-        for place, entry in ranked
-    )
-    return Board(format=format, places=places, teams=_team_places(ranked))
+    places = [_place(place, entry, cap_s) for place, entry in ranked]
+    places += [_place(None, entry, cap_s) for _, entry in every if entry.apart]
+    return Board(format=format, places=tuple(places), teams=_team_places(ranked))
+
+
+def _place(rank: int | None, entry: Entry, cap_s: float | None) -> Place:
+    return Place(rank=rank, name=entry.name, score=entry.score, text=_text(entry.score, cap_s))
 
 
 def _team_places(ranked: Sequence[tuple[int, Entry]]) -> tuple[TeamPlace, ...]:

@@ -57,7 +57,7 @@ class Score(Value):
     in `reps` too. `capped`: not finished within the cap; then `reps` were done. `note` keeps the athlete's
     other words, `pain` what hurt. `sets`: what each set, interval or attempt had, where that is told: in the unit of
     the score, but under loads in repetitions. `ranked` is False where the person is not ranked (light duty). `minutes`:
-    what their shorter day had, where the block has more.
+    what their shorter day had, where the block has more. `claimed`: they said that it was as written.
     """
 
     value: float | None
@@ -73,6 +73,7 @@ class Score(Value):
     pain: str | None = None
     ranked: bool = True
     minutes: float | None = None
+    claimed: bool = False
 
     def in_words(self, unit: MassUnit = MassUnit.KG) -> str:
         """`7 rounds + 12`, `8:43`, `capped, 120 reps`, `60 kg`."""
@@ -107,17 +108,21 @@ EXACTLY = Tolerance()
 
 
 class Entry(Value):
-    """A score with its owner, ready to be ranked."""
+    """A score with its owner, ready to be ranked; `apart`: of other work, to be listed without a place."""
 
     name: str
     score: Score
     team: str | None = None
+    apart: bool = False
 
 
 class Place(Value):
-    """A row of the scoreboard: standard competition rank ("1224"), as written before scaled."""
+    """A row of the scoreboard: standard competition rank ("1224"), as written before scaled.
 
-    rank: int
+    `rank` is None for who did other work than was written: it stands behind all others, without a place.
+    """
+
+    rank: int | None
     name: str
     score: Score
     text: str

@@ -149,7 +149,7 @@ def _nobody_knew_of_shorter_days(body: Body) -> Body:
 
 @upcasts(SCORE.name, from_schema=2)
 def _sets_were_only_added_up(body: Body) -> Body:
-    return {**body, "sets": []}
+    return {**body, "sets": [], "claimed": False}
 
 
 @upcasts(SESSION.name, from_schema=1)

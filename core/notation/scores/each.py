@@ -62,10 +62,22 @@ def _expanded(said: Told, values: Sequence[_Value], block: Block) -> Iterator[fl
             yield from [value] * max(often, 0)
         return
     for value, one in values:
+        if (before := _so_often(said, one)) and every and before <= every:
+            yield from [value] * before
+            continue
         often = int(one.second) if one.second and one.kind in {"load", "times"} else 1
         if len(values) == 1 and every and every > 1 and said.is_said(one, "each"):
             often = every
         yield from [value] * often
+
+
+def _so_often(said: Told, one: Number) -> int | None:
+    """`4 at 1:35`: how often is told before."""
+    earlier = [other for other in said.of("bare") if other.end <= one.start]
+    is_told = (
+        earlier and one.kind == "clock" and re.fullmatch(r"\s?(?:at|x|in)\s?", said.gap(earlier[-1], one))
+    )
+    return earlier[-1].whole if is_told else None
 
 
 def _read(said: Told, values: Sequence[_Value], unit: str, block: Block) -> ReadScore | None:
@@ -204,7 +216,9 @@ def _doubted(read: ReadScore | None, values: Sequence[_Value], said: Told, block
     if read is None or read.score is None or not read.sure:
         return read
     if len(values) == 1:
-        return asking.meant(read.score) if said.of("turn") else read
+        return asking.meant(read.score) if said.of("turn") and values[0][1].kind == "bare" else read
+    if len(values) == (_times(block) or 0):
+        return read  # one of each set, whatever is said of them
     if any(said.is_said(one, "sum", "best", "worst") for _, one in values) or said.of("some", "turns"):
         return read
     beside = way_of(block) is Way.REPS and "(" in said.words
@@ -336,6 +350,9 @@ def _of_all(said: Told, every: int | None) -> tuple[Number, ...]:
     return said.of("of") or (said.of("ten") if tens else ())
 
 
+_DID: Final = re.compile(r"\b(?:did|only|managed|got)\s(?:the )?(?:first )?[0-9]")
+
+
 def _how_many(said: Told, every: int) -> int | None:
     if of := _of_all(said, every):
         return of[0].whole if of[0].second in {every, None} else None
@@ -345,7 +362,7 @@ def _how_many(said: Told, every: int) -> int | None:
     if (
         len(bare) == 1
         and bare[0].whole <= every
-        and (re.match(r"\s?of them\b", said.behind(bare[0])) or said.has(_ALL))
+        and (re.match(r"\s?of them\b", said.behind(bare[0])) or said.has(_ALL) or said.has(_DID))
     ):
         return bare[0].whole
     return every if not bare and not said.of("left", "turn") and said.has(_ALL) else None

@@ -44,7 +44,7 @@ def read_load(said: Told, block: Block, unit: MassUnit) -> ReadScore | None:
         return asking.which_number(tuple(load_score(one.load_kg) for one in lifted[:2]))
     lifted = _as_often(lifted, block)
     heaviest = max(lifted, key=lambda one: one.load_kg)
-    sets = _repetitions(said, block, {one.number for one in lifted})
+    sets = _repetitions(said, block, {one.number for one in lifted}) or _of_each(lifted, block)
     reps = heaviest.reps or (int(sets[0]) if len(sets) == 1 else None)
     score = load_score(heaviest.load_kg, reps).model_copy(update={"sets": sets if len(sets) > 1 else ()})
     if block.format is Format.MAX_LOAD and _is_story(lifted, heaviest, said):
@@ -128,6 +128,12 @@ def _is_prose(one: Number, said: Told) -> bool:
         re.match(r"\s?[a-z]{3,}", said.behind(one))
         and not re.match(r"\s?(?:and|then|for|all)\b", said.behind(one))
     )
+
+
+def _of_each(lifted: Sequence[_Lifted], block: Block) -> tuple[float, ...]:
+    """`80x8 80x8 80x6`: told with the load of every set."""
+    reps = [one.reps for one in lifted if one.reps]
+    return tuple(float(one) for one in reps) if len(reps) == len(lifted) == _sets(block) else ()
 
 
 def _spoken_hundreds(said: Told) -> int | None:

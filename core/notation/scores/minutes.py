@@ -65,9 +65,15 @@ def _of(said: Told, every: int) -> int | None:
     return found[0].whole if found else None
 
 
+_ALL_BUT: Final = re.compile(r"\b(?:all but|except(?: for)?|apart from)\s(?:the )?$")
+
+
 def _missed(said: Told, every: int) -> int | None:
     """`missed one`, `all but the last 2`, `failed the last one`."""
-    if said.of("turn") and not said.has(_MISSED):
+    turns = said.of("turn")
+    if len(turns) == 1 and _ALL_BUT.search(said.words[: turns[0].start]):
+        return every - 1
+    if turns and not said.has(_MISSED):
         return None
     if left := said.of("left"):
         return (
@@ -90,7 +96,7 @@ def _fell(said: Told, every: int) -> int | None:
 
 
 def _rounds(said: Told, every: int) -> int | None:
-    rounds = said.of("rounds", "sets")
+    rounds = said.of("rounds", "sets") or _with_plus(said)
     bare = [one for one in said.of("bare") if rounds and one.start >= rounds[0].end]
     if any(rounds[0].whole + one.whole == every and "then" in said.gap(rounds[0], one) for one in bare):
         return every
@@ -168,8 +174,14 @@ _FELL_BEHIND: Final = re.compile(r"[^0-9.]{0,12}\b(?:failed|died|was too much|br
 _FROM_THERE: Final = re.compile(r"\b(?:from|since|in|on)\s(?:the\s)?$")
 
 
+def _with_plus(said: Told) -> tuple[Number, ...]:
+    """`6 + 8`: minutes, and what was done of the next."""
+    bare = said.of("bare")
+    return bare[:1] if len(bare) == 2 and said.gap(*bare).strip() in {"+", "plus"} else ()  # noqa: PLR2004 - a pair
+
+
 def _more(said: Told) -> int:
-    rounds = said.of("rounds", "span")
+    rounds = said.of("rounds", "span") or _with_plus(said)
     if not rounds:
         return 0
     later = [one for one in said.of("bare", "reps") if one.start >= rounds[0].end]

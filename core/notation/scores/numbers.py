@@ -126,7 +126,8 @@ _COUNTED: Final = (
 )
 _SPOKEN: Final[tuple[tuple[re.Pattern[str], Callable[[re.Match[str]], str]], ...]] = (
     (re.compile(rf"\b({_TENS})[\s-]({_ONES})\b"), lambda one: str(_WORTH[one[1]] + _WORTH[one[2]])),
-    (re.compile(rf"\bone\b(?=\s?(?:{_COUNTED})\b)|(?<=\+\s)one\b|(?<=\band )one\b(?=\W*$)"), lambda _: "1"),
+    (re.compile(rf"\bone\b(?=\s?(?:{_COUNTED})\b)|(?<=\+\s)one\b|(?<=(?:plus|inus) )one\b"
+                rf"|(?<=\band )one\b(?=\W*$)"), lambda _: "1"),
     (re.compile(rf"\b(?:{_SAID})\b"), lambda one: str(_WORTH[one[0]])),
     (re.compile(r"\bone\s(?=[0-9]{2}\b)"), lambda _: "1 "),
     (re.compile(r"(?<![0-9])\b(?:(?:(?P<n>[1-9])|a|one)\s)?hund(?:red|y)\b(?:\s(?:and\s)?(?P<k>[0-9]{1,2})\b(?!:))?"),
@@ -144,9 +145,12 @@ _SPOKEN: Final[tuple[tuple[re.Pattern[str], Callable[[re.Match[str]], str]], ...
 _MARKS: Final = str.maketrans({"\N{THUMBS DOWN SIGN}": " failed ", "\N{WHITE HEAVY CHECK MARK}": " done "})
 
 
+_BETWEEN_CLOCKS: Final = re.compile(r"(?<=:[0-9]{2}),(?=[0-9]{1,2}:[0-9])")
+
+
 def with_signs_told(text: str) -> str:
-    """A thumb or a tick says something of the number beside it."""
-    return text.translate(_MARKS)
+    """A thumb or a tick says something of the number beside it; a comma between two times parts them."""
+    return _BETWEEN_CLOCKS.sub(", ", text.translate(_MARKS))
 
 
 def in_digits(words: str) -> str:

@@ -6,7 +6,7 @@ from typing import Any, Final
 
 from core.measures import AmountUnit, MassUnit
 from core.notation.chat import NOT_COUNTED, NOT_FINISHED
-from core.notation.part_labels import LAST, Part, find_part
+from core.notation.part_labels import LAST, Part, find_part, names_several
 from core.notation.part_names import blocks_named
 from core.notation.scores import asking
 from core.notation.scores.done import read_done
@@ -75,7 +75,19 @@ def read_score(
     if block is not None:
         return _in_block(words, session.blocks[block], unit).model_copy(update={"block": block})
     scored = tuple((index, each) for index, each in enumerate(session.blocks) if each.scored)
-    return _in_any(words, session, scored, unit) if scored else _in_unscored(words, session, unit)
+    read = _in_any(words, session, scored, unit) if scored else _in_unscored(words, session, unit)
+    if read.sure and read.score is not None and names_several(words):
+        return asking.meant(read.score).model_copy(update={"block": read.block})
+    return read
+
+
+def may_be_told_of(text: str, session: Session) -> bool:
+    """Whether the words tell something in the kind of a score of the session, even if a question is left."""
+    said = told(plain(with_signs_told(text)).lower()[:LONGEST_SCORE])
+    scored = [block for block in session.blocks if block.scored]
+    return (
+        any(said.of(*_OWN[way_of(block)]) for block in scored) or read_score(text, session).score is not None
+    )
 
 
 def block_of(part: Part, session: Session) -> int | None:
@@ -186,9 +198,8 @@ def _with_pain(read: ReadScore, remarks: Remarks, way: Way) -> ReadScore:
 def _with_remarks(score: Score, remarks: Remarks, strip: Strip, said: Told, block: Block) -> Score:
     _take_numbers(strip, said, block)
     left = _FRAMES.sub(" ", strip.text.replace(Strip.MARK, " "))
-    return score.model_copy(
-        update={"scaled": score.scaled or remarks.scaled, "pain": remarks.pain, "note": note(left)}
-    )
+    told = {"scaled": score.scaled or remarks.scaled, "claimed": remarks.as_written}
+    return score.model_copy(update={**told, "pain": remarks.pain, "note": note(left)})
 
 
 _JOINT: Final = re.compile(r"(?:\W|\b(?:and|plus|n|with|then|x|for|at|of|the|in|into)\b)*")
@@ -207,6 +218,22 @@ def _take_numbers(strip: Strip, said: Told, block: Block) -> None:
         strip.blank(start, end)
 
 
+# In what a score is told so, beside bare numbers.
+_OWN: Final[dict[Way, tuple[str, ...]]] = {
+    Way.ROUNDS: ("rounds",),
+    Way.TIME: ("clock", "span", "left"),
+    Way.HOLD: ("clock", "span"),
+    Way.HOLDS: ("clock", "span"),
+    Way.REPS: ("reps",),
+    Way.SETS_OF_REPS: ("reps", "times"),
+    Way.CALORIES: ("cal",),
+    Way.DISTANCE: ("metres",),
+    Way.LOAD: ("load", "hands", "times"),
+    Way.SPLITS: ("clock", "span"),
+    Way.COUNTS: ("reps", "cal", "metres"),
+    Way.MINUTES: ("rounds", "turn", "of"),
+    Way.DONE: (),
+}
 # What has no business beside a score told so: something else was done too, or it is of another part.
 _FOREIGN: Final[dict[Way, frozenset[str]]] = {
     Way.LOAD: frozenset({"clock", "cal", "metres", "rounds"}),

@@ -43,14 +43,15 @@ class Remarks:
     scaled: bool
     pain: str | None
     about: bool
+    as_written: bool = False
 
 
 def take_remarks(strip: Strip) -> Remarks:
     """Takes `scaled` and the like away; pain stays in the text and is found part by part."""
     scaled = strip.take(_SCALED) is not None or _MADE_EASIER.search(strip.text) is not None
-    strip.take(_AS_WRITTEN)
+    as_written = strip.take(_AS_WRITTEN) is not None and not scaled
     about = _ABOUT.search(strip.text) is not None
-    return Remarks(scaled=scaled, pain=_pain(strip), about=about)
+    return Remarks(scaled=scaled, pain=_pain(strip), about=about, as_written=as_written)
 
 
 def _pain(strip: Strip) -> str | None:

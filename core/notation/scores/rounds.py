@@ -23,6 +23,7 @@ _MINUS: Final = re.compile(r"\b(?:minus|without|except|not|no|all but|apart from
 _SOME: Final = re.compile(r"\b(?:some|half (?:of )?(?:a|the)|most of|part of|a few|a bit of|a couple)\b")
 # `plus the wallies`: something of the next round, in words that nobody knows.
 _UNKNOWN: Final = re.compile(r"\W*(?:plus|\+)\W*(?:the|all|some|most|a|half)?\s?[a-z]")
+_ADDED: Final = re.compile(r"\+|\b(?:plus|and|then|n|into)\b")
 _FILLER: Final = re.compile(r"^\W*(?:(?:plus|and|then|n|with|\+|the|a|into|all|my|of)\W+)*$")
 # A person keeps up some forty light repetitions a minute at most (common practice, no source).
 _REPS_A_MINUTE: Final = 40
@@ -102,7 +103,13 @@ def _in_rounds(said: Told, block: Block) -> ReadScore | None:
         return asking.which_number(
             (rounds_score(told.whole, 0, block), rounds_score(others[0].whole, 0, block))
         )
-    pairs = [one for one in _pairs(said) if one[0].start > told.end and one[0].value != told.value]
+    pairs = [
+        one
+        for one in _pairs(said)
+        if one[0].start > told.end
+        and one[0].value != told.value
+        and not _JOINT.fullmatch(said.gap(told, one[0]))
+    ]
     if pairs:
         (rounds, reps), *_ = pairs
         return asking.which_number(
@@ -167,13 +174,23 @@ def _more(rounds: Number, later: Sequence[Number], said: Told, block: Block) -> 
     joined = _joined(rounds, later, said)
     if not joined:
         first = rest[: lines[0].start] if lines else ""
-        if lines and _FILLER.match(first):
+        if lines and _FILLER.match(first) and _ADDED.search(first):
             return _through([(None, one.line) for one in lines], block)
-        unknown = _UNKNOWN.match(rest) or (lines and _SOME.search(rest[:40]))
+        unknown = _UNKNOWN.match(rest) or (lines and _SOME.search(rest[:40])) or _goes_on(rounds, said)
         return asking.meant(rounds_score(rounds.whole, 0, block)) if unknown else None
     if len(joined) == 1 and joined[0].kind == "metres":
         return _part_of_distance(rounds.whole, joined[0].whole, block)
     return _counted(rounds, joined, said, block)
+
+
+def _goes_on(rounds: Number, said: Told) -> bool:
+    """Whether more is told behind the rounds, in no way that is known."""
+    later = [
+        one
+        for one in said.counting
+        if one.start >= rounds.end and one.kind in {"bare", "reps", "turn", "some"}
+    ]
+    return any(not said.is_said(one, "each", "sum") for one in later)
 
 
 def _joined(rounds: Number, later: Sequence[Number], said: Told) -> list[Number]:
@@ -183,6 +200,9 @@ def _joined(rounds: Number, later: Sequence[Number], said: Told) -> list[Number]
         gap = said.words[(found[-1] if found else rounds).end : one.start]
         if found and "." in gap:
             break
+        if one.kind == "reps" and re.fullmatch(r"[\s.,]*", gap):
+            found.append(one)
+            continue
         if not _JOINT.fullmatch(gap) and not (found or re.search(r"\+|\bplus\b|\band\b", gap)):
             break
         found.append(one)
@@ -213,15 +233,18 @@ def _counted(rounds: Number, joined: Sequence[Number], said: Told, block: Block)
 
 
 def _through(told: Sequence[tuple[int | None, int | None]], block: Block) -> int | ReadScore | None:
-    """All lines before the last that is named, and what was done of that; None counts a line as done."""
-    count, line = told[-1]
-    if line is None:
-        return sum(one or 0 for one, _ in told)
-    before, own = before_line(block, line), count_of(block.lines[line])
-    held = 0 if count is None and block.lines[line].unit is AmountUnit.METRES else own
-    if before is None or own is None:
-        return asking.unreadable(block)
-    return before + (held or 0 if count is None else count)
+    """How far somebody got: a line that is named is reached, one without a number done; a lone number goes on."""
+    done = 0
+    for count, line in told:
+        if line is None:
+            done += count or 0
+            continue
+        before, own = before_line(block, line), count_of(block.lines[line])
+        if before is None or own is None:
+            return asking.unreadable(block)
+        in_full = 0 if block.lines[line].unit is AmountUnit.METRES else own
+        done = max(done, before) + (in_full if count is None else count)
+    return done
 
 
 def _has_run_before(told: Sequence[tuple[int | None, int | None]], block: Block) -> bool:
@@ -321,6 +344,8 @@ def _alone(said: Told, block: Block) -> ReadScore | None:
     if line_called(said.behind(bare[0]).strip(" .,!)"), block) is not None or said.of(*_OTHERS[:3]):
         return None
     number, whole = bare[0].whole, reps_in_round(block)
+    if whole and number >= whole and said.is_said(bare[0], "sum"):
+        return sure(rounds_score(*divmod(number, whole), block))
     if whole and number >= whole and number > (block.minutes or _LONGEST_MIN) * _REPS_A_MINUTE / whole:
         return asking.meant(rounds_score(*divmod(number, whole), block))
     return sure(rounds_score(number, 0, block))

@@ -14,9 +14,13 @@ _PIECE: Final = re.compile(r"[.;!?](?=\s|$)|\s-\s|,(?=\s?[a-z])")
 # Numbers so joined are one: what is said of the first is said of the second.
 _ONE: Final = re.compile(r"\s?(?:[+x]|rounds?\s?\+)\s?")
 _REACH: Final = 34
+_STOP: Final = re.compile(r"[,;.!(]")
 
 _PUT_RIGHT: Final = says("put_right")
-_BESIDE: Final = frozenset({"failed", "before", "denied", "cap", "average", "clock", "rest"})
+_BESIDE: Final = frozenset({"failed", "before", "denied", "cap", "average", "clock", "rest", "reason"})
+# What is said of a part of it, or by a watch, counts only where nothing else is told.
+_ONLY_ALONE: Final = frozenset({"device", "stretch"})
+_PLAIN: Final = frozenset({"clock", "metres", "cal", "rounds"})
 _HARDEST: Final = 10
 
 
@@ -45,11 +49,29 @@ class Told:
         later = self.numbers[at + 1].start if at + 1 < len(self.numbers) else len(self.words)
         before = self.words[max(begins, earlier, one.start - _REACH) : one.start]
         behind = self.words[one.end : min(ends, later, one.end + _REACH)]
-        return frozenset(
-            role
-            for role, front, back in ROLES
-            if (front and front.search(before)) or (back and back.search(behind))
+        taken = self._behind_of(at - 1, pieces) if at else frozenset()
+        fronts = {role for role, front, _ in ROLES if front and front.search(before)} - taken
+        own = {role for role, _, back in ROLES if back and back.search(behind)}
+        return frozenset(fronts | (own if self._ends_there(at) else own - self._fronts_of(at + 1)))
+
+    def _ends_there(self, at: int) -> bool:
+        """Whether something stands between what is said behind a number and the next: `38 total, 25`."""
+        return at + 1 >= len(self.numbers) or bool(
+            _STOP.search(self.gap(self.numbers[at], self.numbers[at + 1]))
         )
+
+    def _fronts_of(self, at: int) -> frozenset[str]:
+        gap = self.gap(self.numbers[at - 1], self.numbers[at])
+        return frozenset(role for role, front, _ in ROLES if front and front.search(gap))
+
+    def _behind_of(self, at: int, pieces: Sequence[int]) -> frozenset[str]:
+        """What the words behind a number say of it, and so of no other."""
+        one, later = self.numbers[at], self.numbers[at + 1]
+        ends = min((end for end in pieces if end >= one.end), default=len(self.words))
+        behind = self.words[one.end : min(ends, later.start, one.end + _REACH)]
+        if not self._ends_there(at):
+            return frozenset()
+        return frozenset(role for role, _, back in ROLES if back and back.search(behind))
 
     def is_said(self, one: Number, *roles: str) -> bool:
         return not self.roles[self.numbers.index(one)].isdisjoint(roles)
@@ -61,11 +83,13 @@ class Told:
     @cached_property
     def counting(self) -> tuple[Number, ...]:
         """The numbers that may be of today's score."""
-        return tuple(
-            one
+        told = [
+            (one, said)
             for one, said in zip(self.numbers, self.roles, strict=True)
             if one.kind != "beside" and not said & _beside_for(one) and not _is_effort(one, said)
-        )
+        ]
+        own = tuple(one for one, said in told if not said & _ONLY_ALONE)
+        return own or tuple(one for one, _ in told)
 
     def of(self, *kinds: str) -> tuple[Number, ...]:
         return tuple(one for one in self.counting if one.kind in kinds)
@@ -89,7 +113,12 @@ class Told:
     @property
     def is_about(self) -> bool:
         """Whether a number that counts is only about right."""
-        return any(self.is_said(one, "about") for one in self.counting)
+        told = [one for one in self.counting if one.kind != "bare"] or list(self.counting)
+        return any(self.is_said(one, "about") for one in (told if self._is_plain(told) else self.counting))
+
+    def _is_plain(self, told: Sequence[Number]) -> bool:
+        """Whether one is told with its unit, and not only about right: `under 10! 9:41`."""
+        return any(one.kind in _PLAIN and not self.is_said(one, "about") for one in told)
 
 
 def _beside_for(one: Number) -> frozenset[str]:

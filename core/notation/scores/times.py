@@ -22,6 +22,8 @@ _OVER: Final = re.compile(r"\b(?:over|past|after|beyond) the (?:time )?cap\b")
 _DONE: Final = re.compile(r"\b(?:got|made it|was|finished|done|did|stopped|up)\b|\bat\b|\bon\b")
 _STOPPED: Final = re.compile(r"\b(?:stopped|quit|gave up|bailed|had to stop|pulled out|ended)\b")
 _REACHED: Final = re.compile(r"\b(?:to|on|at|into|of) (?:the )?(?:round of )?(?P<n>[0-9]{1,3})(?:s|'s)?\b")
+# A bare number from there on is no number of minutes.
+_A_DISTANCE: Final = 400
 _NEARLY: Final = re.compile(r"\b(?:half|bit|some|part|most|nearly|almost|about|around|roughly)\b")
 _INSTEAD: Final = re.compile(r"\binstead\b|\bonly goes? to\b|\bcuts? out\b")
 # Between the two halves of a time: `8 43`, `two minutes and two`.
@@ -142,7 +144,7 @@ def _is_other_distance(said: Told, block: Block) -> bool:
     set_m = [line.amount for line in block.lines if line.unit is AmountUnit.METRES and line.amount]
     if block.format is not Format.TIME_TRIAL or len(set_m) != 1:
         return False
-    far = said.of("metres")
+    far = [*said.of("metres"), *(one for one in said.of("bare") if one.value >= _A_DISTANCE)]
     others = [one for one in far if abs(one.value - set_m[0]) > set_m[0] / 50]
     return said.has(_INSTEAD) or bool(others and len(others) == len(far) and "split" not in said.words)
 
@@ -189,18 +191,26 @@ def _how_far(said: Told, block: Block, unit: MassUnit) -> ReadScore | None:
         for pair in zip(said.of("bare"), said.of("bare")[1:], strict=False)
     ):
         return _after_rounds(said, block, unit)
-    reps = [
-        one
-        for one in said.of("reps", "cal", "bare")
-        if one.kind != "bare" or _DONE.search(said.words[: one.start])
-    ]
-    reps += [one for one in said.numbers if one.kind == "bare" and said.is_said(one, "cap")]
-    bare = [
-        one
-        for one in reps
-        if not (block.cap_s and one.kind == "bare" and one.value * MINUTE_S == block.cap_s)
-    ]
+    told = [*said.of("reps", "cal", "bare"), *(one for one in said.numbers if said.is_said(one, "cap"))]
+    told = [one for one in told if one.kind in {"reps", "cal", "bare"} and not _is_cap_in_minutes(one, block)]
+    if said.of("turn"):
+        return None  # how much of which round isn't told in a way that is known
+    bare = [one for one in told if one.kind != "bare" or _is_told_at_cap(one, said)]
     return _capped(bare[-1].whole, block, whole) if bare else None
+
+
+def _is_told_at_cap(one: Number, said: Told) -> bool:
+    """`got to 83`, `cap: 96`, `96 at the cap`."""
+    before = said.words[: one.start]
+    beside = not before.strip() or _AT_CAP.search(before)
+    return bool(beside or (_DONE.search(before) and not before.rstrip().endswith("of")))
+
+
+_AT_CAP: Final = re.compile(r"\b(?:cap(?:ped)?|finish(?:ed)?|dnf|time)[\s:,!-]{0,3}(?:at\s)?$")
+
+
+def _is_cap_in_minutes(one: Number, block: Block) -> bool:
+    return one.kind == "bare" and one.value * MINUTE_S == block.cap_s
 
 
 def _capped(reps: int, block: Block, whole: int | None) -> ReadScore:
@@ -243,20 +253,31 @@ def _rounds_done(rounds: int, reps: int, block: Block) -> Score:
     return capped_score(rounds * whole + reps, block)
 
 
+_THERE_DONE: Final = re.compile(r"\W*(?:done|finished|complete[d]?)\b")
+
+
 def _reached(said: Told, block: Block) -> int | None:
     """`got down to the 3s, finished the 3 thrusters`: all rounds of a ladder before it, and what was done of that."""
     match = _REACHED.search(said.words)
     if match is None or not block.scheme or int(match["n"]) not in block.scheme:
         return None
-    at = block.scheme.index(int(match["n"]))
+    at = block.scheme.index(int(match["n"])) + bool(_THERE_DONE.match(said.words[match.end() :]))
+    if at >= len(block.scheme):
+        return None
     before = total([reps_of(line, reps) for reps in block.scheme[:at] for line in block.lines])
     if before is None:
         return None
     return before + _of_rung(said.words[match.end() :], block.scheme[at], block.lines, block)
 
 
+_OF_ALL: Final = re.compile(r"(?<![0-9.:])(?P<n>[0-9]{1,4})\s?(?:/|of|out of)\s?(?P<k>[0-9]{2,4})(?![0-9.:])")
+
+
 def _of_line(said: Told, block: Block) -> int | None:
     """`got to the burpees, did 13 of 20`: all before it, and so many of it."""
+    whole = reps_in_all(block)
+    if (done := _OF_ALL.search(said.words)) and int(done["k"]) == whole:
+        return int(done["n"])
     named = list(named_lines(said.words, block))
     of = said.of("of")
     if not named or not of or block.scheme or (block.rounds or 1) > 1:

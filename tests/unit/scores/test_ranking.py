@@ -27,6 +27,29 @@ def test_as_written_stands_before_scaled_however_much_was_done():
     assert placed(Format.AMRAP, *entries) == [(1, "Bo"), (2, "Ada")]
 
 
+def test_other_work_stands_behind_all_others_without_a_place_however_much_of_it_was_done():
+    entries = [
+        entry("Ada", rounds=5, reps=0, scaled=True),
+        entry("Bo", rounds=12, reps=0, scaled=True).model_copy(update={"apart": True}),
+        entry("Cy", rounds=4, reps=0),
+    ]
+    assert placed(Format.AMRAP, *entries) == [(1, "Cy"), (2, "Ada"), (None, "Bo")]
+
+
+def test_of_timed_intervals_whoever_missed_one_stands_behind_whoever_did_all():
+    entries = (
+        entry("Ada", seconds=380, rounds=4, capped=True),
+        entry("Bo", seconds=500),
+        entry("Cy", seconds=490),
+    )
+    assert placed(Format.INTERVALS, *entries) == [(1, "Cy"), (2, "Bo"), (3, "Ada")]
+
+
+def test_sets_of_who_told_no_load_rank_by_repetitions_behind_the_loads():
+    entries = entry("Ada", reps=30), entry("Bo", reps=31), entry("Cy", load_kg=Decimal(20))
+    assert placed(Format.SETS, *entries) == [(1, "Cy"), (2, "Bo"), (3, "Ada")]
+
+
 def test_for_time_the_quickest_stands_first_and_whoever_finished_before_the_capped():
     entries = (
         entry("Ada", capped=True, reps=80),

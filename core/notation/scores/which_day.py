@@ -1,0 +1,24 @@
+"""Of which day a score is told: `yesterday's session`, `forgot to post yday`, `for monday: 7+12`."""
+
+from datetime import date, timedelta
+from typing import Final
+
+from core.notation.scores.wording import says
+from core.notation.text import plain
+
+_TODAY: Final = says("of_today")
+_YESTERDAY: Final = says("of_yesterday")
+_WEEKDAY: Final = says("of_a_weekday")
+_WEEKDAYS: Final = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
+_A_WEEK: Final = 7
+
+
+def day_told(text: str, today: date) -> date | None:
+    """The day whose session the words are about; of a weekday the last one. None where none is told."""
+    words = plain(text).lower()
+    if _YESTERDAY.search(words):
+        return today - timedelta(days=1)
+    if named := _WEEKDAY.search(words):
+        weekday = _WEEKDAYS.index(next(one for one in named.groups() if one)[:3])
+        return today - timedelta(days=(today.weekday() - weekday) % _A_WEEK)
+    return today if _TODAY.search(words) else None
