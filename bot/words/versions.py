@@ -3,6 +3,7 @@
 Shared by the private chat and the command line; escaping for a platform is the caller's.
 """
 
+import re
 from collections.abc import Iterable, Mapping, Sequence
 from decimal import Decimal
 
@@ -75,6 +76,23 @@ def what_words(line: VersionLine, units: MassUnit) -> str:
     if line.amount is None and line.unit is AmountUnit.KCAL and not line.scheme:
         words = f"{words} for calories"
     return f"{words}, on each side" if line.per_side else words
+
+
+# `push-ups with your hands on a chair`: how, and not whose.
+_HOW = re.compile(r"\b(?:with (?:your |the )?(?P<how>.+)|(?P<from>from (?:your |the )?.+))$")
+
+
+def mark_words(line: VersionLine, units: MassUnit) -> str:
+    """What of a line was otherwise, as short as it goes: `hands on a chair`, `10 kg dumbbell`, `fewer squats`."""
+    label = _label(line)
+    if line.change is Change.REST:
+        return f"no {line.movement}"
+    if line.change is Change.AMOUNT:
+        return f"fewer {label}"
+    if line.change in {Change.LOAD, Change.IMPLEMENT} and line.load_kg is not None:
+        return _load(line, units)
+    how = _HOW.search(label) if line.change is Change.VARIANT else None
+    return (how["how"] or how["from"].replace("your", "the")) if how else label
 
 
 def _variant(line: VersionLine) -> Variant:

@@ -18,6 +18,23 @@ def counts_as_written(session: Session, blocks: Iterable[VersionBlock], toleranc
     return all(line_counts(line, tolerance) for line in lines) and not _is_shortened(session, made)
 
 
+def block_counts(written: Block, made: VersionBlock, tolerance: Tolerance) -> bool:
+    """Whether one block of a version is as written: what is eased elsewhere says nothing of it."""
+    return (
+        all(line_counts(line, tolerance) for line in made.every_line) and minutes_had(written, made) is None
+    )
+
+
+# So many of a block's lines being other movements make it other work (estimate).
+_OTHER_WORK = 0.5
+
+
+def is_other_work(made: VersionBlock) -> bool:
+    """Whether so much was done otherwise that more of it says nothing: other movements, or rest instead."""
+    others = [line.change in {Change.MOVEMENT, Change.REST} for line in made.lines]
+    return bool(others) and sum(others) >= _OTHER_WORK * len(others)
+
+
 def judged(session: Session, version: Version, tolerance: Tolerance) -> Version:
     """The version as it counts under another tolerance."""
     as_written = version.easing is None and counts_as_written(session, version.blocks, tolerance)

@@ -4,7 +4,7 @@ from decimal import Decimal
 
 from core.athletes.values import Profile
 from core.desk.outcome import Outcome
-from core.desk.scores.taking import sessions_read_for
+from core.desk.scores.which import is_of_a_recent_one
 from core.desk.talk.asked import keeps
 from core.desk.versions.answers import ask_again, units_typed
 from core.desk.versions.says import BodyMassNoted
@@ -31,7 +31,7 @@ async def as_weighing(visit: Visit, text: str, session: int | None) -> Outcome |
 
 async def own_mass(visit: Visit, text: str, bare: Decimal | None) -> Decimal | None:
     """A mass alone may be what was lifted, where such a score is wanted."""
-    return None if await sessions_read_for(visit, text) else bare
+    return None if await is_of_a_recent_one(visit, text) else bare
 
 
 async def keep_mass(visit: Visit, profile: Profile, mass_kg: Decimal | None, text: str) -> Outcome | None:

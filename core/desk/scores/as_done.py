@@ -7,7 +7,7 @@ from core.athletes.values import Profile, Screening
 from core.desk.versions.showing import as_counts
 from core.desk.visit import Visit
 from core.measures import AmountUnit
-from core.scaling.counting import minutes_had
+from core.scaling.counting import block_counts, minutes_had
 from core.scaling.values import VersionBlock
 from core.scores.values import Score
 from core.store.records import Person, SessionRecord, VersionRecord
@@ -30,12 +30,14 @@ async def as_done(visit: Visit, done: Done, score: Score) -> Score:
     if done.version is None:
         profile = await visit.uow.profiles.get(done.athlete.id, name=done.athlete.name)
         ranked = is_ranked(await as_counts(visit, profile, done.athlete.id, done.record))
-        return score.model_copy(update={"scaled": True, "ranked": ranked})
-    made = done.version.version.blocks[done.block]
+        return score.model_copy(update={"scaled": score.scaled or not score.claimed, "ranked": ranked})
+    version, written = done.version.version, done.record.session.blocks[done.block]
+    made = version.blocks[done.block]
+    as_written = version.easing is None and block_counts(written, made, version.tolerance)
     seen = {
-        "scaled": score.scaled or not done.version.version.as_written,
+        "scaled": score.scaled or not as_written,
         "ranked": made.scored,
-        "minutes": minutes_had(done.record.session.blocks[done.block], made),
+        "minutes": minutes_had(written, made),
         "unit": counted_in(score, made),
     }
     return score.model_copy(update=seen)

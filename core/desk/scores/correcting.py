@@ -6,9 +6,9 @@ from core.desk.outcome import Outcome
 from core.desk.scores.claims import Claim
 from core.desk.scores.taking import (
     claim_score,
-    session_scored,
     take_score_back,
 )
+from core.desk.scores.which import session_scored
 from core.desk.scores.whose import own_score, tell_about_score
 from core.desk.talk.asked import OfScreening, asked_in, keeps
 from core.desk.visit import Visit

@@ -14,7 +14,8 @@ class ScoreNoted(Said):
 
     `unseen`: they have no version of the session, so nobody knows how it was done. `in_group`: everybody
     reads it, as there is no private chat. `part`: which block it is
-    of, from 1, where several are scored. `group`: its title, for who belongs to several.
+    of, from 1, where several are scored. `group`: its title, for who belongs to several. `title`, `day`: of the
+    session that it is of. `apart`: it was other work than was written, and has no place among the others.
     """
 
     score_id: int
@@ -28,6 +29,9 @@ class ScoreNoted(Said):
     part: int | None = None
     for_whom: str | None = None
     group: str | None = None
+    title: str | None = None
+    day: date | None = None
+    apart: bool = False
 
 
 class ScoreNeedsConsent(Said):
@@ -121,21 +125,48 @@ class NotForScore(Said):
     """Today's session isn't scored."""
 
 
+class Eased(Value):
+    """What was otherwise in the version of one on the board; `block` from 0."""
+
+    block: int
+    name: str
+    lines: tuple[VersionLine, ...]
+
+
 class Scoreboard(Said):
-    """`judge`: to the coach in private, who may look at the scores one by one. `group`: for who belongs to several."""
+    """The ranking of every part.
+
+    `eased`: of everybody scaled, what it was; loads in `units`. `judge`: to the coach in private, who may look at
+    the scores one by one. `group`: for who belongs to several.
+    """
 
     session_id: int
     title: str | None
     day: date
     boards: tuple[tuple[int, Board], ...]
+    eased: tuple[Eased, ...] = ()
+    units: MassUnit = MassUnit.KG
     judge: bool = False
     group: str | None = None
 
 
-class AskWhichScore(Said):
-    """What they typed may be a score of any of these sessions: id, and the title of its group."""
+class SessionChoice(Value):
+    """A session to choose among others; `group`: the title of its group, where they are of several.
 
-    sessions: tuple[tuple[int, str], ...]
+    `like`: how a score of it is told, which tells apart what has no title.
+    """
+
+    session: int
+    day: date
+    title: str | None
+    like: str
+    group: str | None = None
+
+
+class AskWhichScore(Said):
+    """What they typed may be a score of any of these sessions."""
+
+    sessions: tuple[SessionChoice, ...]
 
 
 class NoScoresYet(Said):

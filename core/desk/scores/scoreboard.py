@@ -8,10 +8,12 @@ from core.desk.access import admitted
 from core.desk.coached import coached_ids, names_in
 from core.desk.commands import SeeBoard
 from core.desk.outcome import Outcome, Say
-from core.desk.scores.says import NoScoresYet, Scoreboard
+from core.desk.scores.says import Eased, NoScoresYet, Scoreboard
 from core.desk.versions.says import AskWhichGroup, NothingPosted
 from core.desk.versions.version import of_several_groups, session_meant
 from core.desk.visit import Visit
+from core.scaling.counting import is_other_work
+from core.scaling.values import Change, VersionBlock
 from core.scores.ranking import rank
 from core.scores.values import Board, Entry
 from core.store.records import Purpose, ScoreRecord, ScoreState, SessionRecord
@@ -19,10 +21,11 @@ from core.store.records import Purpose, ScoreRecord, ScoreState, SessionRecord
 
 @dataclass(frozen=True, slots=True)
 class Standings:
-    """The ranking of one block, and which of its names is whose score."""
+    """The ranking of one block, which of its names is whose score, and what was otherwise in whose version."""
 
     board: Board
     names: Mapping[int, str]
+    ways: Mapping[str, VersionBlock]
 
     @classmethod
     async def of(cls, visit: Visit, record: SessionRecord, block: int) -> "Standings":
@@ -30,16 +33,34 @@ class Standings:
         called = await names_in(visit.uow, record.group_id)
         ranked = [(called.get(one.person_id, name), one) for name, one in counting if one.score.ranked]
         names = apart([name for name, _ in ranked])
+        named = [(name, one) for name, (_, one) in zip(names, ranked, strict=True)]
+        ways = {name: made for name, one in named if (made := await way_of(visit, one))}
         entries = tuple(
-            Entry(name=name, score=one.score) for name, (_, one) in zip(names, ranked, strict=True)
+            Entry(name=name, score=one.score, apart=name in ways and is_other_work(ways[name]))
+            for name, one in named
         )
         written = record.session.blocks[block]
         board = rank(written.format, entries, written.cap_s)
-        return cls(board, {one.id: name for name, (_, one) in zip(names, ranked, strict=True)})
+        return cls(board, {one.id: name for name, one in named}, ways)
+
+    def stands_apart(self, record: ScoreRecord) -> bool:
+        """Whether it is on the board without a place."""
+        return record.id in self.names and self.rank_of(record) is None
+
+    def placed(self) -> int:
+        """How many have a place."""
+        return sum(place.rank is not None for place in self.board.places)
 
     def rank_of(self, record: ScoreRecord) -> int | None:
         name = self.names.get(record.id)
         return next((place.rank for place in self.board.places if place.name == name), None)
+
+
+async def way_of(visit: Visit, one: ScoreRecord) -> VersionBlock | None:
+    """The block as it was done, where it was scaled in a version."""
+    eased = one.version_id if one.score.scaled else None
+    version = await visit.uow.versions.find(eased, one.person_id) if eased else None
+    return version.version.blocks[one.block] if version else None
 
 
 def apart(names: Sequence[str]) -> list[str]:
@@ -66,8 +87,24 @@ async def renew_board(visit: Visit, record: SessionRecord) -> Outcome:
 
 
 async def scoreboard(visit: Visit, record: SessionRecord) -> Scoreboard:
-    boards = [(index, (await Standings.of(visit, record, index)).board) for index in scored_blocks(record)]
-    return Scoreboard(session_id=record.id, title=record.session.title, day=record.day, boards=tuple(boards))
+    standings = [(index, await Standings.of(visit, record, index)) for index in scored_blocks(record)]
+    eased = tuple(
+        Eased(
+            block=index,
+            name=name,
+            lines=tuple(line for line in made.every_line if line.change is not Change.NONE),
+        )
+        for index, one in standings
+        for name, made in one.ways.items()
+    )
+    return Scoreboard(
+        session_id=record.id,
+        title=record.session.title,
+        day=record.day,
+        boards=tuple((index, one.board) for index, one in standings),
+        eased=eased,
+        units=(await visit.group(record.group_id)).units,
+    )
 
 
 def scored_blocks(record: SessionRecord) -> tuple[int, ...]:

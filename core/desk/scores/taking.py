@@ -7,7 +7,6 @@ from typing import Any
 from core.athletes.values import Screening
 from core.desk.access import admitted
 from core.desk.commands import ClaimAsWritten, ConfirmScore, FixScore, TakeScoreBack
-from core.desk.days import RECENT
 from core.desk.errors import NotYours, StalePress, UnknownThing
 from core.desk.joining.entry import ENTRY, ask_entry_again
 from core.desk.joining.says import NotCleared
@@ -27,11 +26,11 @@ from core.desk.scores.says import (
     ScoreTakenBack,
 )
 from core.desk.scores.scoreboard import Standings, renew_board, scored_blocks
+from core.desk.scores.which import session_scored
 from core.desk.today.reports import ask_how_it_felt
-from core.desk.versions.version import nothing_posted, session_meant
+from core.desk.versions.version import nothing_posted
 from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
-from core.errors import BellwetherError
 from core.notation.bare_scores import bare_score
 from core.notation.scores import read_score
 from core.notation.scores.parts import PartScore, read_parts
@@ -49,40 +48,6 @@ async def tell_score(visit: Visit, text: str, session_id: int | None, block: int
     if (await visit.profile()).screening is Screening.STOP:
         return visit.told(NotCleared(group=record.group_id, branch=(await visit.profile()).branch))
     return await claim_score(visit, Claim(record, visit.person, block), text)
-
-
-async def session_scored(visit: Visit, text: str, session_id: int | None) -> SessionRecord | None:
-    """The session replied to, else the newest of the last days that the score reads plainly for, else the newest.
-
-    Where it may be a score of several groups, raises WhichSession.
-    """
-    newest = await session_meant(visit, session_id)
-    if newest is None or session_id is not None:
-        return newest
-    fitting = await sessions_read_for(visit, text)
-    of_groups = {one.group_id: one for one in reversed(fitting)}
-    if len(of_groups) > 1:
-        raise WhichSession(tuple(one.id for one in fitting if one in of_groups.values()))
-    return fitting[0] if fitting else newest
-
-
-class WhichSession(BellwetherError):
-    """What was typed may be of any of these sessions: the visitor is asked before anything is decided."""
-
-    def __init__(self, sessions: tuple[int, ...]) -> None:
-        super().__init__(str(sessions))
-        self.sessions = sessions
-
-
-async def sessions_read_for(visit: Visit, text: str) -> list[SessionRecord]:
-    """The sessions of the last days that the text is plainly a score of, the newest first."""
-    recent = [
-        record
-        for group in await visit.group_ids()
-        for record in await visit.uow.sessions.posted_since(group, visit.now - RECENT)
-    ]
-    recent.sort(key=lambda record: (record.posted_at or visit.now, record.id), reverse=True)
-    return [record for record in recent if read_score(text, record.session).sure]
 
 
 async def claim_score(visit: Visit, claim: Claim, text: str) -> Outcome:
@@ -230,13 +195,16 @@ async def noted_as(visit: Visit, claim: Claim, kept: ScoreRecord, *, corrected: 
         score=kept.score,
         text=in_words(kept.score, group.units),
         rank=standing.rank_of(kept),
-        of=len(standing.board.places),
+        of=standing.placed(),
+        apart=standing.stands_apart(kept),
         corrected=corrected,
         unseen=kept.version_id is None,
         in_group=in_group,
         group=await visit.title_of(group.id),
         part=kept.block + 1 if len(scored_blocks(claim.record)) > 1 else None,
         for_whom=None if claim.athlete.id == visit.person.id else claim.athlete.name,
+        title=claim.record.session.title,
+        day=claim.record.day,
     )
     return visit.told(noted, session=claim.record.id)
 

@@ -11,7 +11,7 @@ from core.desk.versions.version import session_meant
 from core.desk.visit import Visit
 from core.notation.scores import read_score
 from core.notation.tolerances import read_tolerance
-from core.scaling.counting import judged
+from core.scaling.counting import block_counts
 from core.scaling.values import Version
 from core.scores.values import Tolerance
 from core.store.records import Group, ScoreRecord, SessionRecord
@@ -79,4 +79,5 @@ def is_scaled(record: SessionRecord, score: ScoreRecord, version: Version, toler
     """By the athlete's own word, or because their version is beyond the tolerance."""
     told = read_score(score.text, record.session, score.block).score
     own_word = told is not None and told.scaled
-    return own_word or not judged(record.session, version, tolerance).as_written
+    written, made = record.session.blocks[score.block], version.blocks[score.block]
+    return own_word or version.easing is not None or not block_counts(written, made, tolerance)

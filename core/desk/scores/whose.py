@@ -14,7 +14,8 @@ from core.desk.errors import StalePress
 from core.desk.outcome import Outcome
 from core.desk.scores.claims import Claim, claim_of, read_for
 from core.desk.scores.says import AskWhose, NobodyCalled, ScoreLeft
-from core.desk.scores.taking import claim_score, session_scored, tell_score, tell_score_again
+from core.desk.scores.taking import claim_score, tell_score, tell_score_again
+from core.desk.scores.which import session_scored
 from core.desk.talk.understood import in_own_words, is_plainly_a_score, matter, understood
 from core.desk.versions.version import session_meant
 from core.desk.visit import Visit

@@ -25,7 +25,7 @@ from core.desk.commands import (
     SendNoText,
     Tell,
 )
-from core.desk.days import zone_of
+from core.desk.days import today_in, zone_of
 from core.desk.errors import StalePress
 from core.desk.joining.entering import as_adult_after_all, as_minor, tell_consent, tell_screening
 from core.desk.joining.entry import CONSENT, ENTRY, SCREENING, ask_entry_again
@@ -36,11 +36,12 @@ from core.desk.profile.abilities import as_ability
 from core.desk.profile.conditions import as_condition
 from core.desk.profile.furnishing import SET, as_equipment_change, as_sharing, tell_set
 from core.desk.profile.weighing import as_weighing
+from core.desk.reference import likes
 from core.desk.says import NotText
 from core.desk.scores.correcting import as_correction
-from core.desk.scores.says import AskWhichScore
-from core.desk.scores.taking import WhichSession
+from core.desk.scores.says import AskWhichScore, SessionChoice
 from core.desk.scores.tolerating import as_tolerance
+from core.desk.scores.which import WhichSession
 from core.desk.scores.whose import as_score_of_somebody, own_score, tell_about_score
 from core.desk.sessions.amending import as_amendment
 from core.desk.sessions.drafting import as_draft_order
@@ -72,6 +73,7 @@ from core.movements.lookup import catalogue
 from core.notation.chat import is_beside_a_score, is_like_a_score, is_like_a_session
 from core.notation.ladders import with_an_end
 from core.notation.limits import read_limits
+from core.notation.scores.which_day import day_told, without_day
 from core.notation.session import read_session
 from core.notation.yes_no import calls_it_off, read_age, says_it_is_so
 from core.store.records import OpenQuestion
@@ -160,11 +162,22 @@ async def tell_otherwise(visit: Visit, refs: Mapping[str, Any], text: str) -> Ou
 
 
 async def ask_which(visit: Visit, text: str, unclear: WhichSession) -> Outcome:
-    records = [await visit.uow.sessions.find(one, await visit.group_ids()) for one in unclear.sessions]
-    titles = [(one.id, (await visit.group(one.group_id)).title) for one in records if one is not None]
+    found = [await visit.uow.sessions.find(one, await visit.group_ids()) for one in unclear.sessions]
+    records = [one for one in found if one is not None]
+    several = len({one.group_id for one in records}) > 1
+    choices = [
+        SessionChoice(
+            session=one.id,
+            day=one.day,
+            title=one.session.title,
+            like=next((likes(block)[0] for block in one.session.blocks if block.scored), ""),
+            group=(await visit.group(one.group_id)).title if several else None,
+        )
+        for one in records
+    ]
     refs = {"text": text, "among": [*unclear.sessions], "message": visit.message_id}
     await visit.uow.questions.ask(visit.chat, WHICH, refs, visit.now)
-    return visit.told(AskWhichScore(sessions=tuple(titles)))
+    return visit.told(AskWhichScore(sessions=tuple(choices)))
 
 
 @admitted
@@ -182,12 +195,16 @@ async def about_it(visit: Visit, refs: Mapping[str, Any], session: int) -> Outco
 
 
 async def tell_which(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
-    """By the title of its group; anything else is another matter."""
+    """By the title of its group, its own or its day; anything else is another matter."""
     await visit.uow.questions.close(visit.chat)
     for session in refs["among"]:
         record = await visit.uow.sessions.find(session, await visit.group_ids())
-        title = (await visit.group(record.group_id)).title if record else ""
-        if title and title.casefold() in text.casefold():
+        group = await visit.group(record.group_id) if record else None
+        if record is None or group is None:
+            continue
+        names = (group.title, record.session.title or "", f"{record.day:%A}")
+        of_day = day_told(f"for {text}", today_in(group, visit.now)) == record.day
+        if of_day or any(one and one.casefold() in text.casefold() for one in names):
             return await about_it(visit, refs, session)
     return await tell_otherwise(visit, refs, text)
 
@@ -241,7 +258,7 @@ def is_said_of_score(asked: OfScore, text: str) -> bool:
 
 
 async def as_score(visit: Visit, text: str, session: int | None) -> Outcome | None:
-    return await own_score(visit, text, session) if is_like_a_score(text) else None
+    return await own_score(visit, text, session) if is_like_a_score(without_day(text)) else None
 
 
 async def as_unread_session(visit: Visit, text: str, _: int | None) -> Outcome | None:

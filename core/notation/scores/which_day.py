@@ -9,6 +9,7 @@ from core.notation.text import plain
 _TODAY: Final = says("of_today")
 _YESTERDAY: Final = says("of_yesterday")
 _WEEKDAY: Final = says("of_a_weekday")
+_AROUND: Final = says("around_a_day")
 _WEEKDAYS: Final = ("mon", "tue", "wed", "thu", "fri", "sat", "sun")
 _A_WEEK: Final = 7
 
@@ -22,3 +23,11 @@ def day_told(text: str, today: date) -> date | None:
         weekday = _WEEKDAYS.index(next(one for one in named.groups() if one)[:3])
         return today - timedelta(days=(today.weekday() - weekday) % _A_WEEK)
     return today if _TODAY.search(words) else None
+
+
+def without_day(text: str) -> str:
+    """The words without the day and what stands around it: `yesterday's session: 7+12` is `7+12`."""
+    words = plain(text)
+    for shape in (_AROUND, _YESTERDAY, _WEEKDAY, _TODAY):
+        words = shape.sub(" ", words.lower())
+    return words.strip(" ,:;.-") if words.split() != plain(text).lower().split() else text

@@ -63,7 +63,7 @@ async def test_a_score_of_a_shorter_day_is_marked_on_the_board(crew):
     await ilse.presses("5 minutes", on=await ilse.hears("How long"))
     await new_version(ilse)
     await ilse.says("2+12")
-    await ilse.hears("Noted: 2 rounds + 12, scaled (had 5 min).")
+    await ilse.hears("Noted: 2 rounds + 12, scaled (had 5 min)")
     assert "1. Ilse  2 rounds + 12 (had 5 min)" in (await crew.group.hears("Scoreboard")).text
 
 

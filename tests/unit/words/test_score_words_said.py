@@ -6,7 +6,9 @@ import pytest
 
 from bot.words.en.scores.taking import standing
 from bot.words.wording import word
-from core.desk.scores.says import Scoreboard, ScoreNoted
+from core.desk.scores.says import Eased, Scoreboard, ScoreNoted
+from core.measures import AmountUnit
+from core.scaling.values import Because, Change, Reason, VersionLine
 from core.scores.ranking import rank
 from core.scores.values import Entry, Score
 from core.sessions.values import Format
@@ -58,3 +60,36 @@ def test_a_shorter_day_is_marked_and_no_other():
     text = board(("Ilse", rounds(5)), ("Bo", rounds(4, scaled=True, minutes=7.5)))
     assert "1. Ilse  5 rounds\n" in text
     assert text.endswith("2. Bo  4 rounds (had 7.5 min)")
+
+
+def test_a_board_says_of_everybody_scaled_what_was_lighter():
+    ranked = rank(
+        Format.AMRAP,
+        [
+            Entry(name="Ada", score=rounds(5)),
+            Entry(name="Bo", score=rounds(9, scaled=True)),
+            Entry(name="Cy", score=rounds(12, scaled=True), apart=True),
+        ],
+    )
+    told = (
+        Eased(block=0, name="Bo", lines=(version_line("push-up", "hands-on-bench", Change.VARIANT),)),
+        Eased(block=0, name="Cy", lines=(version_line("march", "on-the-spot", Change.MOVEMENT),)),
+    )
+    said = Scoreboard(session_id=1, title=None, day=date(2026, 3, 3), boards=((0, ranked),), eased=told)
+    text = word(said, "en").html
+    assert "2. Bo  9 rounds · hands on a bench" in text
+    assert "Other work, no place\n• Cy  12 rounds · march" in text
+
+
+def test_who_claims_what_the_version_was_not_is_asked():
+    score = Score(value=5, unit="rounds", rounds=5, scaled=True, claimed=True)
+    told = word(ScoreNoted(score_id=1, score=score, text="5 rounds", rank=1, of=2), "en")
+    assert "Did you do it all as written?" in told.html
+    assert "It was as written" in [button.label for row in told.rows for button in row]
+
+
+def version_line(movement, variant, change):
+    return VersionLine(
+        line=1, written=movement, movement=movement, variant=variant, amount=10, unit=AmountUnit.REPS,
+        change=change, reason=Reason(because=Because.AS_WRITTEN),
+    )  # fmt: skip

@@ -1,9 +1,10 @@
 """Words for scores and the scoreboard."""
 
 import re
+from collections.abc import Mapping
 
 from bot.words.text import bullets, escape, fill, listed, plural
-from bot.words.versions import what_words
+from bot.words.versions import mark_words, what_words
 from bot.words.wording import Button, DoorButton, Row, Worded, wording
 from core.desk.coaching.commands import AskWhatCounts
 from core.desk.commands import (
@@ -39,6 +40,7 @@ from core.desk.scores.says import (
     ScoreNeedsConsent,
     ScoreNoted,
     ScoreTakenBack,
+    SessionChoice,
 )
 from core.measures import MassUnit
 from core.scores.values import Board, Mark, Place, Score
@@ -61,13 +63,22 @@ def noted(said: ScoreNoted) -> str:
     verb = f"Noted for {said.for_whom}" if said.for_whom else own
     where = f" in {said.group}" if said.group else ""
     return fill(
-        "{verb}{where}{part}: <b>{score}</b>, {kind}.",
+        "{verb}{where}{part}: <b>{score}</b>, {kind}{session}.",
         verb=verb,
         where=where,
         part=part,
         score=said.text,
         kind=kind,
+        session=of_session(said),
     )
+
+
+def of_session(said: ScoreNoted) -> str:
+    """Nobody should wonder where it went."""
+    if said.day is None:
+        return ""
+    title = said.title if said.title and said.title.casefold() != f"{said.day:%A}".casefold() else None
+    return f", for “{title}” on {said.day:%A}" if title else f", for {said.day:%A}'s session"
 
 
 # What stands around the place in people's words: `my left wrist hurts`.
@@ -87,7 +98,11 @@ def spare(said: ScoreNoted) -> str:
 
 
 def unseen(said: ScoreNoted) -> str:
-    if not said.unseen or said.for_whom or not said.score.scaled or said.rank is None:
+    if said.for_whom or not said.score.scaled or said.rank is None:
+        return ""
+    if said.score.claimed and not said.unseen:
+        return "Your version from me was lighter, so it's with the scaled ones. Did you do it all as written? Tap below."
+    if not said.unseen:
         return ""
     return "You haven't had a version from me, so I've put it with the scaled ones. Was it all as written? Tap below."
 
@@ -106,15 +121,23 @@ def rows_under(said: ScoreNoted) -> tuple[Row, ...]:
 def standing(said: ScoreNoted) -> str:
     if said.for_whom:
         return "" if said.rank is None else fill("Place {rank} of {of}.", rank=said.rank, of=said.of)
-    if said.rank is None and said.in_group:
+    return unplaced(said) if said.rank is None else placed(said, said.rank)
+
+
+def unplaced(said: ScoreNoted) -> str:
+    if said.apart:
+        return "It was other work than the others did, so it stands on the board without a place. Well done!"
+    if said.in_group:
         return "Well done!"  # why there is no rank is nobody's business but theirs
-    if said.rank is None:
-        return "No rank today, as you train gently: feeling good afterwards is the point. Well done."
+    return "No rank today, as you train gently: feeling good afterwards is the point. Well done."
+
+
+def placed(said: ScoreNoted, rank: int) -> str:
     if said.of == 1:
         return "You're the first on the board. Well done!"
-    if said.rank > said.of / 2:
+    if rank > said.of / 2:
         return "You're on the board. Well done!"  # nobody needs to be told that they are last
-    return fill("That's place {rank} of {of} so far. Well done!", rank=said.rank, of=said.of)
+    return fill("That's place {rank} of {of} so far. Well done!", rank=rank, of=said.of)
 
 
 @wording("en", AskWhose)
@@ -262,7 +285,7 @@ def scoreboard(said: Scoreboard) -> Worded:
     for number, board in shown:
         if len(said.boards) > 1:
             parts.append(fill("<i>Part {number}</i>", number=number + 1))
-        parts.append(ranking(board))
+        parts.append(ranking(board, marks_of(said, number)))
     return Worded("\n\n".join(parts), (judging(said.session_id),) if said.judge else ())
 
 
@@ -292,8 +315,18 @@ def past_score(one: PastScore, units: MassUnit) -> str:
 
 @wording("en", AskWhichScore)
 def ask_which_score(said: AskWhichScore) -> Worded:
-    rows = tuple((Button(title[:50], MeanSession(session=session)),) for session, title in said.sessions)
-    return Worded("You train in several groups. Which one is that for?", rows)
+    rows = tuple((Button(choice_words(one)[:50], MeanSession(session=one.session)),) for one in said.sessions)
+    several = any(one.group for one in said.sessions)
+    return Worded(
+        "You train in several groups. Which one is that for?" if several else "Which session is that for?",
+        rows,
+    )
+
+
+def choice_words(one: SessionChoice) -> str:
+    if one.group:
+        return one.group
+    return f"{one.day:%A}: {one.title or f'like {one.like}'}"
 
 
 def judging(session_id: int) -> Row:
@@ -305,25 +338,45 @@ def judging(session_id: int) -> Row:
 BEHIND = "Scaled <i>(placed after everybody who did it as written)</i>"
 
 
-def ranking(board: Board) -> str:
-    """As written first, then scaled, each under its own heading where both are there."""
-    written = [place for place in board.places if not place.score.scaled]
-    scaled = [place for place in board.places if place.score.scaled]
-    groups = [("As written", written), (BEHIND if written else "Scaled", scaled)]
-    return "\n\n".join(f"{head}\n{rows(places)}" for head, places in groups if places)
+def ranking(board: Board, marks: Mapping[str, str]) -> str:
+    """As written first, then scaled with what was lighter, each under its own heading; other work has no place."""
+    placed = [place for place in board.places if place.rank is not None]
+    written = [place for place in placed if not place.score.scaled]
+    scaled = [place for place in placed if place.score.scaled]
+    apart = [place for place in board.places if place.rank is None]
+    groups = [
+        ("As written", written),
+        (BEHIND if written else "Scaled", scaled),
+        ("Other work, no place", apart),
+    ]
+    return "\n\n".join(f"{head}\n{rows(places, marks)}" for head, places in groups if places)
 
 
-def rows(places: list[Place]) -> str:
+def rows(places: list[Place], marks: Mapping[str, str]) -> str:
     return "\n".join(
         fill(
-            "{rank}. {name}  {score}{short}",
-            rank=place.rank,
+            "{rank} {name}  {score}{short}{mark}",
+            rank="•" if place.rank is None else f"{place.rank}.",
             name=place.name,
             score=place.text,
             short=short_day(place.score),
+            mark=f" · {marks[place.name]}" if marks.get(place.name) else "",
         )
         for place in places
     )
+
+
+# More of them would hide the score.
+MARKED = 2
+
+
+def marks_of(said: Scoreboard, block: int) -> dict[str, str]:
+    """By name, what was lighter: `hands on a chair, 10 kg dumbbell`."""
+    return {
+        one.name: ", ".join(dict.fromkeys(mark_words(line, said.units) for line in one.lines[:MARKED]))
+        for one in said.eased
+        if one.block == block
+    }
 
 
 def short_day(score: Score) -> str:

@@ -1,0 +1,90 @@
+"""Which session a score is of: the one of the day that is told, else the one shown last, if the words may be of it."""
+
+from collections.abc import Sequence
+from datetime import timedelta
+from typing import Final
+
+from core.desk.days import RECENT, today_in
+from core.desk.versions.version import session_meant
+from core.desk.visit import Visit
+from core.errors import BellwetherError
+from core.notation.scores import read_parts, read_score
+from core.notation.scores.reading import may_be_told_of
+from core.notation.scores.which_day import day_told
+from core.store.records import SessionRecord
+
+_A_WEEK: Final = timedelta(days=8)
+
+
+class WhichSession(BellwetherError):
+    """What was typed may be of any of these sessions: the visitor is asked before anything is decided."""
+
+    def __init__(self, sessions: tuple[int, ...]) -> None:
+        super().__init__(str(sessions))
+        self.sessions = sessions
+
+
+async def session_scored(visit: Visit, text: str, session_id: int | None) -> SessionRecord | None:
+    """The session replied to; else of the day that is told; else the one shown last that the words may be of.
+
+    Where they are plainly of an older one, and may be of the last one too, or may be of several groups, raises
+    WhichSession; also where a day is told on which there was none.
+    """
+    if session_id is not None:
+        return await session_meant(visit, session_id)
+    week = await shown_since(visit, _A_WEEK)
+    recent = [one for one in week if (one.posted_at or visit.now) >= visit.now - RECENT]
+    of_day = await told_day(visit, text, week)
+    if of_day is not None and not of_day and recent:
+        raise WhichSession(tuple(one.id for one in recent))
+    found = of_day or recent
+    return chosen(text, found) if found else await session_meant(visit, None)
+
+
+def chosen(text: str, found: Sequence[SessionRecord]) -> SessionRecord:
+    plain = [one for one in found if is_plainly_of(text, one)]
+    of_groups = {one.group_id: one for one in reversed(plain)}
+    if len(of_groups) > 1:
+        raise WhichSession(tuple(one.id for one in plain if one in of_groups.values()))
+    last = found[0]
+    if not plain or last in plain:
+        return last
+    if may_be_told_of(text, last.session):
+        raise WhichSession((last.id, plain[0].id))
+    return plain[0]
+
+
+def is_plainly_of(text: str, record: SessionRecord) -> bool:
+    return read_score(text, record.session).sure or bool(read_parts(text, record.session))
+
+
+async def is_of_a_recent_one(visit: Visit, text: str) -> bool:
+    """Whether the text is plainly a score of one of the last days' sessions."""
+    return any(is_plainly_of(text, one) for one in await shown_since(visit, RECENT))
+
+
+async def shown_since(visit: Visit, span: timedelta) -> list[SessionRecord]:
+    """The sessions of the visitor's groups, the one they saw last first."""
+    found = [
+        record
+        for group in await visit.group_ids()
+        for record in await visit.uow.sessions.posted_since(group, visit.now - span)
+    ]
+    shown = {}
+    for record in found:
+        version = await visit.uow.versions.current(record.id, visit.person.id)
+        posted = record.posted_at or visit.now
+        shown[record.id] = max(posted, version.shown_at) if version else posted
+    return sorted(found, key=lambda one: (shown[one.id], one.id), reverse=True)
+
+
+async def told_day(visit: Visit, text: str, week: Sequence[SessionRecord]) -> list[SessionRecord] | None:
+    """The sessions of the day that the words tell, on each group's clock; None where they tell none."""
+    found: list[SessionRecord] = []
+    is_told = False
+    for record in week:
+        group = await visit.group(record.group_id)
+        day = day_told(text, today_in(group, visit.now))
+        is_told |= day is not None
+        found += [record] if record.day == day else []
+    return found if is_told else None
