@@ -17,6 +17,8 @@ _DONE: Final = says("no_score_done")
 _NOT_YET: Final = re.compile(
     r"\b(?:not|n't|dont|didnt|tomorrow|later|will|can'?t|couldn'?t|skip|unfortunately|when|if)\b|\?"
 )
+# In more words than these something else is told too.
+_FEW_WORDS: Final = 6
 _ALL: Final = re.compile(r"\b(?:all|every)\b")
 
 
@@ -57,5 +59,6 @@ def _list(said: Told, block: Block, _: MassUnit) -> Score | None:
 
 
 def _done(said: Told, _: Block, __: MassUnit) -> Score | None:
-    is_told = said.has(_DONE) and not said.has(_NOT_YET)
+    short = len(said.words.split()) <= _FEW_WORDS and not said.numbers
+    is_told = short and said.has(_DONE) and not said.has(_NOT_YET)
     return Score(value=None, unit="done") if is_told else None
