@@ -75,7 +75,15 @@ def what_words(line: VersionLine, units: MassUnit) -> str:
     words = " ".join(part for part in parts if part)
     if line.amount is None and line.unit is AmountUnit.KCAL and not line.scheme:
         words = f"{words} for calories"
-    return f"{words}, on each side" if line.per_side else words
+    if line.per_side:
+        return f"{words}, on each side{_beside(line)}"
+    return f"{words}, {line.side} side{_beside(line)}" if line.side else f"{words}{_beside(line)}"
+
+
+def _beside(line: VersionLine) -> str:
+    """What the coach wrote with a line, in their words: `; 60/50 cm`, `; tempo 31x1`."""
+    tempo = f"tempo {line.tempo}" if line.tempo else None
+    return "".join(f"; {said}" for said in (tempo, line.notes) if said)
 
 
 # `push-ups with your hands on a chair`: how, and not whose.

@@ -1,6 +1,7 @@
 """A chosen option, as the line of a version."""
 
 from math import floor
+from typing import Literal
 
 from core.movements.values import Hold
 from core.scaling.amounts import HALF, ROUND_TO
@@ -46,6 +47,9 @@ def line_of(number: int, plan: LinePlan, option: Option, athlete: Athlete, reaso
         scheme=_scheme(plan, option),
         unit=way.unit,
         per_side=way.per_side,
+        side=_side(plan, way),
+        tempo=plan.line.tempo if way.near is Near.WRITTEN else None,
+        notes=plan.line.notes if _is_done_on_the_same(plan, way) else None,
         unbroken=fit.unbroken if counted else None,
         set_cost=fit.cost if counted else None,
         cost_window=tuple(athlete.window(plan, way)) if counted else None,
@@ -54,6 +58,17 @@ def line_of(number: int, plan: LinePlan, option: Option, athlete: Athlete, reaso
         cues=athlete.notes.cues.get(way.movement.pattern, ()),
         at_most_kg=athlete.notes.caps.get(way.movement.pattern) if option.hold else None,
     )
+
+
+def _side(plan: LinePlan, way: Way) -> Literal["left", "right"] | None:
+    """The side that the coach named, for what is done with one."""
+    side = plan.line.side
+    return None if side == "alternating" or way.movement.sides_of(way.variant) == "both" else side
+
+
+def _is_done_on_the_same(plan: LinePlan, way: Way) -> bool:
+    """Whether what the coach wrote beside a line still holds: of the same movement, on the same thing."""
+    return way.near <= Near.VARIANT and way.needs == plan.ways[0].needs
 
 
 def _rest(number: int, plan: LinePlan, reason: Reason) -> VersionLine:

@@ -73,7 +73,8 @@ class VersionLine(Value):
     `per_side`, and `amount_to` the top of a written range. It is None under a scheme, where `scheme` is the
     block's unless repetitions were taken off, and None where the athlete builds up and stops with three left
     (`Because.UNKNOWN_HEAVY`). `cues` are the coach's words about how this athlete does it; `at_most_kg` is
-    the most in the hands altogether, as the coach said.
+    the most in the hands altogether, as the coach said. `side`, `tempo` and `notes` are what the coach wrote
+    with the line, as far as it holds for what is done.
     """
 
     line: int
@@ -92,6 +93,9 @@ class VersionLine(Value):
     scheme: tuple[int, ...] = ()
     unit: AmountUnit
     per_side: bool = False
+    side: Literal["left", "right"] | None = None
+    tempo: str | None = None
+    notes: str | None = None
     unbroken: float | None = None
     set_cost: float | None = None
     cost_window: tuple[float, float] | None = None

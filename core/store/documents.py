@@ -39,7 +39,7 @@ class Kind(Generic[T]):
 
 
 SESSION = Kind("session", Session, schema=2)
-VERSION = Kind("version", Version, schema=5)
+VERSION = Kind("version", Version, schema=6)
 PROFILE = Kind("profile", Profile, schema=6)
 EVIDENCE = Kind("evidence", Evidence, schema=2)
 SCORE = Kind("score", Score, schema=3)
@@ -170,6 +170,11 @@ def _nothing_was_eased(body: Body) -> Body:
 
 @upcasts(VERSION.name, from_schema=4)
 def _nothing_was_noted(body: Body) -> Body:
+    return body
+
+
+@upcasts(VERSION.name, from_schema=5)
+def _nothing_stood_beside_a_line(body: Body) -> Body:
     return body
 
 

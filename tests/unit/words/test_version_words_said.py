@@ -154,3 +154,22 @@ def test_one_weight_where_it_could_be_two_is_said_to_be_held_in_both_hands(text,
 def test_what_the_heaviest_is_lifted_with_is_named_though_no_load_is(owns, told):
     (line,) = lines("Work up to a heavy deadlift in 15 min", athlete(owns=[owns]))
     assert what_words(line, MassUnit.KG) == told
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("5 single-arm snatches left @ 12 kg", "5 single-arm snatches (12 kg dumbbell), left side"),
+        ("12 box step-ups (50 cm)", "12 step-ups on a box; 50 cm"),
+        ("8 curls @ 12 kg, tempo 31x1", "8 curls (two 12 kg dumbbells); tempo 31x1"),
+    ],
+)
+def test_what_the_coach_wrote_with_a_line_stays(text, told):
+    tests = [did("single-arm snatch", 30, 12), did("step-up", 60), did("curl", 25, 12)]
+    (line,) = lines(f"AMRAP 12\n{text}", athlete(owns=["2x dumbbell 12", "box"], tests=tests))
+    assert what_words(line, MassUnit.KG) == told
+
+
+def test_what_was_said_of_a_box_is_not_said_of_the_floor():
+    (line,) = lines("AMRAP 12\n12 box jumps (60 cm)", athlete(tests=[did("air squat", 40)]))
+    assert "cm" not in what_words(line, MassUnit.KG)
