@@ -1,6 +1,8 @@
 """What one way of a line costs one athlete at one load, with the amount that costs least."""
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
+from operator import attrgetter
+from typing import NamedTuple
 
 from core.measures import AmountUnit
 from core.movements.values import Pattern
@@ -64,35 +66,49 @@ def at_share(plan: LinePlan, option: Option, athlete: Athlete, share: float) -> 
     return option._replace(part=share, fit=fitting)
 
 
+class Dose(NamedTuple):
+    """A share of the written amount that is safe at one load, and what it costs by itself."""
+
+    part: float
+    fit: Fit
+    charges: tuple[Charge, ...] = ()
+    build_up: bool = False
+
+    @property
+    def cost(self) -> int:
+        return sum([charge.points for charge in self.charges])
+
+
 def best_of(lift: Lift) -> Option | None:
     """The cheapest amount of it; where nothing shows how much is safe, none is named. None where none is safe."""
-    best: Option | None = None
-    for option in every_of(lift):
-        if best is None or option.cost < best.cost:
-            best = option
-    return best
+    dose = min(_doses(lift), key=attrgetter("cost"), default=None)
+    return None if dose is None else _option(lift, dose)
 
 
 def every_of(lift: Lift) -> Iterator[Option]:
     """Each amount of it that is safe, the whole first."""
+    return (_option(lift, dose) for dose in _doses(lift))
+
+
+def _doses(lift: Lift) -> Iterator[Dose]:
     work, task = lift.work, lift.task
     if task is None:
-        yield _option(lift, UNCOUNTED, (), _of_a_band(work))
+        yield Dose(_of_a_band(work), UNCOUNTED)
         return
     if (part := _at_most(work)) < 1:
         brief = fit(task, lift.moved_kg, part)
         if brief.refused is None:
-            yield _option(lift, brief, of_effort(lift, brief), part)
+            yield Dose(part, brief, tuple(of_effort(lift, brief)))
         return
     whole = fit(task, lift.moved_kg)
     if whole.refused is Because.UNKNOWN_HEAVY:
         if work.way.near is Near.WRITTEN:
-            yield _option(lift, whole, (Charge("build_up", work.plan.costs.build_up),), 1.0, build_up=True)
+            yield Dose(1.0, whole, (Charge("build_up", work.plan.costs.build_up),), build_up=True)
         return
     for part in _parts(lift, whole):
         fitting = whole if part == 1 else fit(task, lift.moved_kg, part)
         if fitting.refused is None:
-            yield _option(lift, fitting, (*of_effort(lift, fitting), *of_amount(lift, fitting, part)), part)
+            yield Dose(part, fitting, (*of_effort(lift, fitting), *of_amount(lift, fitting, part)))
 
 
 def _at_most(work: Work) -> float:
@@ -136,23 +152,20 @@ def lift_of(work: Work, grip: Grip | None, load: Load | None) -> Lift:
     return Lift(work, grip, load, moved, exact, as_meant, light_set, nearly, task, charges, least)
 
 
-def _option(
-    lift: Lift, fitting: Fit, charges: Iterable[Charge], part: float, *, build_up: bool = False
-) -> Option:
+def _option(lift: Lift, dose: Dose) -> Option:
     work, grip = lift.work, lift.grip
-    more = [charge for charge in charges if charge.points]
     return Option(
         work.way,
-        lift.least + sum([charge.points for charge in more]),
-        (*lift.charges, *more),
-        fitting,
+        lift.least + dose.cost,
+        (*lift.charges, *[charge for charge in dose.charges if charge.points]),
+        dose.fit,
         grip.hold if grip else None,
         lift.load,
         work.support,
         work.height_cm,
         lift.moved_kg,
-        part,
-        build_up,
+        dose.part,
+        dose.build_up,
         lift.exact,
         grip is not None and grip.other,
         work.plan.works_up and grip is not None and not lift.light_set,
