@@ -17,6 +17,8 @@ _TRAVELLED = frozenset({"run", "row", "ski", "ride", "swim"})
 _ON_THE_BACK_KG = 40
 _PLAIN_SQUAT = re.compile("squats?$")
 _AT_END = re.compile(rf"^(?P<name>.*[a-z].*?)[\s@x]+(?P<n>{NUMBER})$")
+# Nobody is on the machine in sets of so few of no unit (an estimate).
+_MOST_PULLS = 30
 # On the machine or with a weight: what stands beside it tells.
 AMBIGUOUS_ROW = "row"
 _TURN = re.compile(r"^[\W_]*(?:minutes?|min|station)\s?[0-9]{1,2}\s?[:)]\s?", re.IGNORECASE)
@@ -94,7 +96,7 @@ def _settle_inches(piece: Piece) -> None:
 def _settle_row(piece: Piece, lexicon: Lexicon) -> None:
     """`10 rows per arm @ 20 kg` and `40 s row @ 20 kg` are no machine; in metres it is one."""
     held = piece.loads_kg or piece.per_side or piece.implement
-    counted = piece.unit is None and piece.load_rule and piece.sets
+    counted = piece.unit is None and piece.sets and 0 < (piece.amount or 0) <= _MOST_PULLS
     if not (counted or (held and piece.unit in {None, AmountUnit.SECONDS})):
         return
     if piece.meaning and piece.meaning.spelling == AMBIGUOUS_ROW:

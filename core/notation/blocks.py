@@ -140,6 +140,9 @@ def _block(draft: Draft) -> tuple[Block, list[Problem]]:
     if format_ is None:
         problems.append(Problem(draft.row, guess="for time"))
         format_ = Format.QUALITY
+    only = draft.only
+    if format_ is Format.INTERVALS and only and only.sets and _is_time(replace(only, sets=None)):
+        facts.setdefault("work_s", only.amount)
     if "work_s" in facts and "rest_s" in facts and format_ is Format.INTERVALS:
         facts.setdefault("every_s", facts["work_s"] + facts["rest_s"])
     facts |= {"format": format_, "rounds": facts.get("rounds") or _sets(draft)}

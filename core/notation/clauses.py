@@ -19,7 +19,7 @@ _SHORTENED = re.compile(
     r"\b(?:max|min|mins|sec|secs|approx|ca|no|nr|alt|ea|incl|excl|vs|e\.g|i\.e|w|reps?|rds?|x)$",
     re.IGNORECASE,
 )
-_IN_LIST = re.compile(r"(?<![\w.])(?P<n>[1-9])[).]\s?(?=(?:[0-9]{1,4}(?:\.[0-9])?)?\s?[^\W\d_])")
+_IN_LIST = re.compile(r"(?<![\w.])(?P<n>[1-9])[).]\s?(?=(?:[0-9]{1,4}(?:[./][0-9]{1,3})?)?\s?[^\W\d_])")
 _AROUND = re.compile(r"(?P<first>buy[ -]?in)|cash[ -]?out|buy[ -]?out", re.IGNORECASE)
 _DOSE = re.compile(r"[0-9]{1,2}\s?(?:x\s?[0-9]|sets?\b)", re.IGNORECASE)
 _LIST_NUMBER = re.compile(r"^[\W_]*\w{1,2}$")

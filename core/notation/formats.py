@@ -10,6 +10,8 @@ from core.sessions.values import BlockKind, Format
 
 UNSCORED = {BlockKind.WARM_UP, BlockKind.COOL_DOWN, BlockKind.SKILL}
 _OF_MOST = {None, Format.AMRAP, Format.MAX_REPS, Format.SETS}
+_ON_MACHINES = {"arm cranking", "stair climb"}
+_FAR = {AmountUnit.METRES, AmountUnit.KCAL}
 _MOST_IN_A_SET = 12
 _MOST_SETS = 8
 
@@ -53,11 +55,17 @@ def _repeated(draft: Draft, said: Format | None) -> Format | None:
     if draft.kind in UNSCORED - {BlockKind.SKILL}:
         return Format.QUALITY
     only = draft.only
-    if only and _is_held(only) and only.unit is AmountUnit.SECONDS:
+    if only and _is_held(only) and only.unit is AmountUnit.SECONDS and not _is_on_the_way(only):
         return Format.HOLD
     carried = only and only.meaning and (only.loads_kg or only.load_rule or only.meaning.held)
-    runs = only and only.unit in {AmountUnit.METRES, AmountUnit.KCAL} and not carried
+    runs = only and not carried and (only.unit in _FAR or _is_on_the_way(only))
     return Format.INTERVALS if runs else Format.SETS
+
+
+def _is_on_the_way(piece: Piece) -> bool:
+    """Whether something is done by time that goes far, or on a machine that counts it: `3 x 10 min ride`."""
+    goes = piece.meaning and (piece.meaning.unit in _FAR or piece.meaning.movement in _ON_MACHINES)
+    return bool(goes) and piece.unit is AmountUnit.SECONDS and not (piece.loads_kg or piece.load_rule)
 
 
 def _one_after_the_other(draft: Draft, said: Format | None) -> Format | None:
@@ -122,7 +130,17 @@ def _silent(draft: Draft) -> Format | None:
         return Format.SETS if heavy or draft.kind is BlockKind.STRENGTH else Format.FOR_TIME
     if (draft.kind is BlockKind.STRENGTH or draft.letter) and "rounds" in facts:
         return Format.SETS
+    if _goes_round(draft):
+        return Format.AMRAP
     return Format.QUALITY if _is_by_the_clock(draft) else None
+
+
+def _goes_round(draft: Draft) -> bool:
+    """`15 min: 5 pull-ups, 10 push-ups`: several counted lines under a time go round until it is over."""
+    counted = all(
+        piece.amount and not piece.sets and piece.unit is not AmountUnit.SECONDS for piece in draft.pieces
+    )
+    return "minutes" in draft.facts and "rounds" not in draft.facts and len(draft.pieces) > 1 and counted
 
 
 def _is_by_the_clock(draft: Draft) -> bool:

@@ -21,10 +21,17 @@ _MANNERS = re.compile(
 # `over-the-bar burpees`
 _HYPHENED = re.compile(r"^(?:[a-z]+-)?(?:over|around|facing|off|onto)(?:-[a-z]+){0,3}\s(?=[a-z])")
 _OR = re.compile(r"^(?P<one>.+?)\sor\s(?P<other>.+)$")
-_FILL = r"(?:\b(?:of|x|both|back[- ]?off|perform|reps?|the|an?|and|then|with|at|for|on|in|each|do|pls|please)\b|[\W_])"
+_FILL = (
+    r"(?:\b(?:of|x|w|both|back[- ]?off|perform|reps?|the|an?|and|then|with|at|for|on|in|each|do|pls|please)\b"
+)
+_FILL = rf"{_FILL}|[\W_])"
 # One way to match each character: nested or overlapping repeats would take for ever on `and and and ...`.
 _FILLERS = re.compile(rf"^{_FILL}+|{_FILL}+$")
 # `30 kbs`: bells alone are swung
+# `intervals on the bike`: what is done there goes without saying
+_ON_MACHINE = re.compile(
+    r"^(?:\w+ )?(?:intervals?|efforts?|work|sprints?|hard|easy)\son (?:the|an?) (?P<thing>[a-z ]{3,12})$"
+)
 _SWINGS = re.compile(r"^[\W_]*kbs(?=[\W_0-9]*$)")
 # `run up 4 flights, walk down`
 _WAY_BACK = re.compile(r"(?:walk|jog|step)(?:ing)? (?:back )?down(?: again| slowly| to (?:recover|rest))?")
@@ -79,7 +86,10 @@ def _is_known(piece: Piece, name: str, lexicon: Lexicon) -> bool:
             piece.notes += (note,)
             return True
     stretch = f"{name} stretch" if piece.unit is AmountUnit.SECONDS else name
-    return _found(piece, name, lexicon, lexicon.turned) or _found(piece, stretch, lexicon, lexicon.exact)
+    if _found(piece, name, lexicon, lexicon.turned) or _found(piece, stretch, lexicon, lexicon.exact):
+        return True
+    machine = _ON_MACHINE.search(name)
+    return bool(machine) and _found(piece, machine["thing"], lexicon, lexicon.exact)
 
 
 def _is_on_one_side(piece: Piece, sides: tuple[str, ...], lexicon: Lexicon) -> bool:

@@ -50,7 +50,7 @@ _SLOW = _c(
     r"[;,\s]*(?<![0-9.])(?P<s>[1-9])\s?(?:s|secs?|seconds?)\s(?:down|lowering|lower|eccentric|negatives?)\b"
 )
 _PERCENT = _c(
-    r"(?:@\s?|\bat\s)?(?P<p>[0-9]{1,3}(?:\.[0-9])?)\s?(?:%|per\s?cent\b)(?:\s?(?:of\s)?(?:your\s)?(?:1\s?-?rm\b|max\b"
+    r"(?:@\s?|\bat\s)?(?P<p>[0-9]{1,3}(?:\.[0-9])?)\s?(?:%|per\s?cent\b)(?:\s?(?:of\s)?(?:your\s)?(?:1\s?-?rm\b|max(?:imum)?\b"
     r"|1 rep max\b|best\b)|\s?of (?:it|that|this|the above|today'?s \w+)\b)?"
 )
 # `80-90%`: no one number says it
@@ -63,9 +63,9 @@ _EFFORT = _c(
 _EFFORTS = _c(r"(?:@\s?|\bat\s)?\b(?:rpe|effort)\s?:?\s?[0-9](?:\.5)?\s?-\s?(?:[0-9](?:\.5)?|10)(?![0-9])")
 # `@ 5k pace`
 _PACE = _c(r"@\s?[a-z0-9:/ ]{1,14}\bpace\b")
-# `12 DB bench 22.5s`: a pair of bells, called by what each weighs
+# `12 DB bench 22.5s`, `curl 3x12 10s`: bells, called by what each weighs
 _BELLS = _c(
-    r"^[\s;:]*[0-9].*\b(?:dbs?|kbs?|dumbbells?|kettlebells?)\b.*[a-z]\s(?P<x>(?P<a><num>)s)(?=[\s;.]*$)"
+    r"^(?=.*\b(?:dbs?|kbs?|dumbbells?|kettlebells?)\b|.*[0-9]\s?x\s?[0-9]{1,3}(?:-[0-9]{1,3})?\s).*[0-9].*[a-z0-9;(]\s{0,3}(?<![0-9.])(?P<x>(?P<a><num>)s)(?=[\s;.)]*$)"
 )
 # `2 in reserve` is an effort of 8: how many more could have been done (common practice, no source)
 _RESERVE = _c(
@@ -102,7 +102,9 @@ _BY_SEX = _c(
 _OF_THEM = _c(
     rf"(?:{_AT}|\b)(?:(?P<n>2|two|1|one|a|an)\s)?(?P<thing>(?:dumb|kettle|bar)bells?|dbs?|kbs?)\s(?:(?:of|at|@)\s?)?(?P<a><num>)(?![0-9]|\s?(?:[x*/]|sets?\b|reps?\b|rounds?\b|each\b|ea\b|es\b|per\b|[0-9]))\s?(?P<u><mass>)?"
 )
-_HELD_TIMES = _c(r"^[^/]*[0-9][^/]*[a-z0-9;]\s(?P<x>(?P<n>[12])\s?x\s?(?P<a><num>)\s?(?P<u><mass>)?)[\s;.]*$")
+_HELD_TIMES = _c(
+    r"^(?!.*\s/\s).*[0-9].*[a-z0-9;]\s(?P<x>(?P<n>[12])\s?x\s?(?P<a><num>)(?:\s?(?P<u><mass>)|s\b)?)[\s;.]*$"
+)
 _BARE_LOAD = _c(
     rf"(?:\bstart(?:ing)?\s?)?@\s?{_TIMES.format(1)}(?P<a><num>)(?![0-9.x:/%\-]|\s?(?:cm|inch|in\b|\"))(?P<ua>)"
 )
@@ -120,7 +122,7 @@ _SETS = _c(
 )
 # How many in each set stands right behind their number: `row 4 x 10 pause at the top`, `ohp 3x8 40`.
 _IN_EACH = _c(
-    rf"\s?(?P<a><num>)(?:\s?(?:-|to)\s?(?P<b><num>))?(?![0-9.:/]|\s?(?:<mass>|%|{_TIME_UNITS}|'|\"|[x*]\s?[0-9]))\s?"
+    rf"\s?(?P<a><num>|(?:{_WORD})\b)(?:\s?(?:-|to)\s?(?P<b><num>))?(?![0-9.:/]|\s?(?:<mass>|%|{_TIME_UNITS}|'|\"|[x*]\s?[0-9]))\s?"
     rf"(?P<u>{_UNITS})?(?:\sof\b)?"
 )
 # `1 x plank`: how often, where it isn't told how many or how long
@@ -239,7 +241,7 @@ def _read_held(piece: Piece, strip: Strip, unit: MassUnit) -> None:
         piece.count = (1 if match["n"] in {"a", "an"} else _count(match["n"])) or piece.count
         if match["n"]:
             strip.blank(*match.span("n"))
-    elif match := _BELLS.search(strip.text):
+    elif (match := _BELLS.search(strip.text)) and re.search(r"[0-9]", strip.text[: match.start("x")]):
         strip.blank(*match.span("x"))
         piece.loads_kg, piece.count = (kilograms(match["a"], None, unit),), 2
     elif match := _HELD_TIMES.search(strip.text):

@@ -55,6 +55,7 @@ from core.notation.phrase_facts import (
 )
 from core.notation.phrase_parts import PARTS
 from core.notation.quantities import seconds
+from core.notation.text import Strip
 from core.sessions.values import Counts, Format
 
 _WORST, _BEST = "(?:slowest|worst|lowest|fewest|smallest)", "(?:fastest|best|highest|quickest)"
@@ -173,9 +174,9 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"\be(?P<every>[1-9]?)mom(?:\b|(?=[0-9]))<is>(?:for |of |x )?<minutes>", minutely_for),
     phrase(r"<minutes>_(?:an? )?\be(?P<every>[1-9]?)mom\b", minutely_for),
     phrase(r"\be(?P<every>[1-9]?)mom\b", minutely),
-    phrase(r"\bevery (?P<every>)minute(?: on the minute)?\b<is>(?:for |x )<minutes>", minutely_for),
-    phrase(r"<minutes>_:?every (?P<every>)minute(?: on the minute)?\b", minutely_for),
-    phrase(r"\bevery (?P<every>)minute(?: on the minute)?\b", minutely),
+    phrase(r"\bevery (?P<every>)min(?:ute)?(?: on the min(?:ute)?)?\b<is>(?:for |x )<minutes>", minutely_for),
+    phrase(r"<minutes>_:?every (?P<every>)min(?:ute)?(?: on the min(?:ute)?)?\b", minutely_for),
+    phrase(r"\bevery (?P<every>)min(?:ute)?(?: on the min(?:ute)?)?\b", minutely),
     phrase(r"\bon the (?P<every>)minute\b<is>(?:every minute )?(?:for |x )?<minutes>", minutely_for),
     phrase(r"\bon the (?P<every>)min(?:ute)?\b(?! [0-9])", minutely),
     phrase(
@@ -291,3 +292,14 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"\bin fours\b", says(team=4)),
     phrase(r"\b(?:in|for|within) <minutes>", within),
 )
+
+
+def take_phrases(facts: Facts, strip: Strip) -> None:
+    """Takes away each phrase that doesn't contradict the facts so far, and adds what it says to them."""
+    for phrase in PHRASES:
+        while match := phrase.pattern.search(strip.text):
+            said = phrase.facts(match)
+            if not said or any(facts.get(name, value) != value for name, value in said.items()):
+                break
+            strip.blank(*match.span())
+            facts.update(said)

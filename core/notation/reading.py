@@ -5,6 +5,7 @@ from dataclasses import dataclass, field, replace
 from itertools import pairwise
 
 from core.measures import AmountUnit, MassUnit
+from core.notation.brackets import NOTE, read_brackets
 from core.notation.headings import bullet, day, heading, part, superset
 from core.notation.labels.facts import heading_of, told_by
 from core.notation.ladders import with_an_end
@@ -13,7 +14,7 @@ from core.notation.lone import read_lone
 from core.notation.manners import take_labels, take_manners
 from core.notation.names import Lexicon
 from core.notation.phrase_aims import Facts
-from core.notation.phrases import PHRASES
+from core.notation.phrases import take_phrases
 from core.notation.pieces import Piece, awaits, complete, completes, repeats
 from core.notation.respelling import respelled, slip
 from core.notation.set_by_set import with_lists_bound
@@ -24,7 +25,6 @@ from core.notation.values import Corrected, NotUnderstood
 from core.sessions.values import BlockKind, Format
 
 LONGEST_ROW = 300
-_BRACKETS = re.compile(r"[(\[{]([^()\[\]{}]{1,200})[)\]}]")
 _PARTING = re.compile(
     r";+|,(?:\s|$)|\s\+\s|:(?=\s|$)|(?<![0-9])\s-\s|\s-\s(?![0-9])|(?<!\balt)(?<!\bw)(?<!\bea)[.!](?:\s|$)|\s\|\s"
     r"|\s(?:then|into)\s"
@@ -34,6 +34,8 @@ _JOINED = re.compile(r"\s(?:and|&|plus)\s|\s?\+\s?|\s?&\s?|\s/\s(?=[0-9])")
 _STAGES = re.compile(r"^\s*(?P<numbers>[0-9]{2,4}(?:-[0-9]{2,4}){2,9})\s?(?P<rest>k?m\s[a-z].*)$")
 # `skips / sit-ups` under a scheme; behind an amount it is a choice
 _SLASHED = re.compile(r"(?<=[a-z])\s/\s(?=[a-z])")
+# `3 @ 70% 3 @ 80%`: the next set
+_NEXT_SET = re.compile(r"(?<=%)\s(?=[0-9]{1,2}\+?\s?@)")
 # `400 m run 15 push-ups`: the next one begins with its amount
 _RUN_ON = re.compile(
     r"(?<=[a-z])\s(?:and\s|\+\s)?(?=[0-9]{1,4}(?:/[0-9]{1,3})?\s?(?:k?m|cal|s|sec|min|x)?\s[a-z])"
@@ -48,11 +50,9 @@ _ASIDE = re.compile(
     r"^[\W_]*(?:notes?|nb|n\.b\.|coach'?s notes?|tip|remember|scaling|options?|equipment)\s?[:\-]\s?(.+)$"
 )
 _DOSES = frozenset({"format", "every_s", "rounds"})
-_NOTE = "~"
 _ALONE = re.compile(r"[^\W_]")
 _AROUND = " .,:;!?*~-=()"
 _BEHIND_HEADINGS = frozenset(":=-")
-_DIGIT = re.compile("[0-9]")
 _LETTER = re.compile(r"[^\W\d_]")
 # Marks that nobody draws a line with.
 _ODD = re.compile(r"[?$%@&^]")
@@ -168,9 +168,9 @@ def _read(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int) -> Reading:
     reading.number, reading.letter = mark.number, superset(text)
     strip.text = mark_tempos(" " * mark.end + text[mark.end :])
     _read_front(reading, strip)
-    notes = _read_brackets(reading, strip, lexicon, unit)
+    notes = read_brackets(row, reading.facts, strip, lexicon, unit)
     reading.notes += take_manners(strip, row)
-    _read_phrases(reading.facts, strip)
+    take_phrases(reading.facts, strip)
     _read_front(reading, strip)
     reading.notes += take_labels(strip, row, known=bool(reading.facts))
     if lone := read_lone(strip.text.replace(Strip.MARK, " ")):
@@ -251,77 +251,32 @@ def _read_front(reading: Reading, strip: Strip) -> None:
         strip.blank(0, where.end())
 
 
-def _read_phrases(facts: Facts, strip: Strip) -> None:
-    for phrase in PHRASES:
-        while match := phrase.pattern.search(strip.text):
-            said = phrase.facts(match)
-            if not said or any(facts.get(name, value) != value for name, value in said.items()):
-                break
-            strip.blank(*match.span())
-            facts.update(said)
-
-
-def _read_brackets(reading: Reading, strip: Strip, lexicon: Lexicon, unit: MassUnit) -> list[tuple[int, str]]:
-    """Brackets that say facts or complete a line count as if they stood without; the others are notes."""
-    notes = []
-    for match in list(_BRACKETS.finditer(strip.text)):
-        inner = Strip(match[1])
-        facts: Facts = {}
-        _read_phrases(facts, inner)
-        if not _ALONE.search(inner.left) and "work_s" not in facts:
-            reading.facts |= facts
-            strip.blank(*match.span())
-            continue
-        piece = read_piece(match[1], match.start(1), lexicon, unit)
-        if not piece.meaning and not facts and (told := told_by(match[1].strip())):
-            reading.facts = told | reading.facts
-            strip.blank(*match.span())
-            continue
-        says = piece.says_anything or piece.unit
-        sides = piece.amount and (piece.per_side or piece.amount == piece.second_amount)
-        counted_again = sides and not piece.sets and _DIGIT.search(_outside(strip.text, match))
-        if "work_s" not in facts and (
-            piece.meaning or piece.unread or piece.notes or not says or counted_again
-        ):
-            notes.append((match.start(), reading.row.text[match.start(1) : match.end(1)].strip()))
-            _fill(strip, match.start(), match.end(), _NOTE)
-        else:
-            _fill(strip, match.start(), match.start() + 1, " ")
-            _fill(strip, match.end() - 1, match.end(), " ")
-    return notes
-
-
-def _outside(text: str, bracket: re.Match[str]) -> str:
-    """The item that a bracket stands in: `lunges x 20 (10 each leg)`, without what is counted around it."""
-    before = re.split(r"[,;:](?=\s)|\s\+\s", text[: bracket.start()])[-1]
-    return before + re.split(r"[,;:](?=\s)|\s\+\s", text[bracket.end() :])[0]
-
-
-def _fill(strip: Strip, start: int, end: int, character: str) -> None:
-    strip.text = strip.text[:start] + character * (end - start) + strip.text[end:]
-
-
 def _read_pieces(
     reading: Reading, strip: Strip, notes: list[tuple[int, str]], lexicon: Lexicon, unit: MassUnit
 ) -> None:
     strip.text = with_lists_bound(bound(strip.text))
     for start, end in _segments(strip.text):
         mine = [note for at, note in notes if start <= at < end]
-        text = strip.text[start:end].replace(_NOTE, " ")
+        text = strip.text[start:end].replace(NOTE, " ")
         if not _ALONE.search(text):
             reading.notes += mine
             continue
         pieces = _split(text, start, lexicon, unit)
-        open_still = not any(piece.meaning for piece in pieces) and any(piece.unread for piece in pieces)
+        open_still = not any(piece.meaning for piece in pieces) and any(map(_is_open, pieces))
         if open_still and _is_told(reading, text, start, strip.text[end:]):
             reading.notes += mine
             continue
         for piece in pieces:
-            piece.text = reading.row.text[piece.start : piece.end].strip(" .,:;-*")
+            piece.text = plain_row(reading.row.own_words(piece.start, piece.end)).text.strip(" .,:;-*")
             piece.listed = reading.number
             _keep(reading, piece, lexicon)
         _annotate(reading, mine)
     share_station(reading.pieces)
+
+
+def _is_open(piece: Piece) -> bool:
+    """Whether words of it are unread, or it tells seconds `each` of nothing."""
+    return bool(piece.unread) or (piece.per_side and piece.unit is AmountUnit.SECONDS)
 
 
 def _is_told(reading: Reading, text: str, start: int, behind: str) -> bool:
@@ -360,14 +315,20 @@ def _split(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> list[Piec
     whole = read_piece(text, start, lexicon, unit)
     if whole.meaning and not (whole.unread or _SLASHED.search(text)):
         return [whole]
+    if _NEXT_SET.search(text):
+        return _cut(text, start, _NEXT_SET, lexicon, unit)
     for joints in (_JOINED, _SLASHED, _RUN_ON):
-        spans = [(0, 0), *(joint.span() for joint in joints.finditer(text)), (len(text), len(text))]
-        stretches = [(before[1], after[0]) for before, after in pairwise(spans)]
-        pieces = [read_piece(text[left:right], start + left, lexicon, unit) for left, right in stretches]
+        pieces = _cut(text, start, joints, lexicon, unit)
         choice = joints is _SLASHED and any(piece.amount for piece in pieces)
         if len(pieces) > 1 and not choice and all(piece.meaning for piece in pieces):
             return pieces
     return [whole]
+
+
+def _cut(text: str, start: int, joints: re.Pattern[str], lexicon: Lexicon, unit: MassUnit) -> list[Piece]:
+    spans = [(0, 0), *(joint.span() for joint in joints.finditer(text)), (len(text), len(text))]
+    stretches = [(before[1], after[0]) for before, after in pairwise(spans)]
+    return [read_piece(text[left:right], start + left, lexicon, unit) for left, right in stretches]
 
 
 def _keep(reading: Reading, piece: Piece, lexicon: Lexicon) -> None:

@@ -15,6 +15,7 @@ from core.sessions.values import Format
 _UNIT = re.compile(
     r"(?:[(\[]|\b(?:in|are|all|weights?|loads?|numbers?)\s)\s?(?P<unit>pounds|lbs?|kilos?|kgs?|kilograms)\b"
 )
+_COLON = re.compile(r"\s?:(?=\s|$)")
 _SHORTEST_RUN_M = 100
 _EASY = frozenset({"brisk-walk"})
 _CLOCKED = frozenset({Format.AMRAP, Format.INTERVALS, Format.MAX_REPS, Format.MAX_LOAD})
@@ -35,7 +36,7 @@ def settle_row(reading: Reading, lexicon: Lexicon, draft: Draft | None) -> None:
     for piece in list(reading.pieces):
         if heaviest:
             settle_squat(piece, lexicon)
-        if _is_time_alone(piece) and (told := _told_by_time(reading, piece.amount or 0)):
+        if _is_time_alone(piece) and (told := _told_by_time(reading, piece)):
             reading.facts |= told
             reading.pieces.remove(piece)
             reading.unread = [one for one in reading.unread if one.start != piece.start]
@@ -62,8 +63,12 @@ def is_run(piece: Piece) -> bool:
     return piece.unit is AmountUnit.METRES and not said and (piece.amount or 0) >= _SHORTEST_RUN_M
 
 
-def _told_by_time(reading: Reading, amount: float) -> Facts:
-    """Behind sets it is their rest, beside a clock how long that runs."""
+def _told_by_time(reading: Reading, piece: Piece) -> Facts:
+    """Behind sets it is their rest, beside a clock or in front of a colon how long that runs."""
+    amount = piece.amount or 0
+    in_front = piece is reading.pieces[0] and _COLON.match(reading.row.text, piece.end)
+    if in_front and not reading.facts.keys() & {"minutes", "rounds", "cap_s", "work_s", "every_s"}:
+        return {"minutes": amount / MINUTE_S}
     if any(piece.sets and piece.meaning for piece in reading.pieces) and "rest_s" not in reading.facts:
         return {"rest_s": amount}
     return {"minutes": amount / MINUTE_S} if _takes_minutes(reading) else {}

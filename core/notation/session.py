@@ -22,6 +22,7 @@ from core.notation.reading import Reading, read_row, take_back_formats
 from core.notation.repairs import mended
 from core.notation.rows import is_run, settle_row, unit_of_all
 from core.notation.sending import send
+from core.notation.spelled import in_digits, with_lists
 from core.notation.stations import is_rest
 from core.notation.text import Row, blanked, plain_row, rows
 from core.notation.unread import Stretch, named, whole
@@ -51,7 +52,8 @@ def read_session(text: str, catalogue: Catalogue, unit: MassUnit = MassUnit.KG) 
     every = rows(text)
     written = [row for row in every if row.text.strip()]
     beyond = written[LONGEST_SESSION].number if len(written) > LONGEST_SESSION else len(every) + 1
-    for clause in clauses(tuple(reader.without_slips(row) for row in every[: beyond - 1])):
+    told = with_lists(tuple(in_digits(reader.without_slips(row)) for row in every[: beyond - 1]))
+    for clause in clauses(told):
         reader.read(clause)
     if len(written) > LONGEST_SESSION:
         row = written[LONGEST_SESSION]

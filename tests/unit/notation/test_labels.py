@@ -78,7 +78,7 @@ LINES = [
     ("side lunges 10 each", "side lunge", 10, True, None),
     ("step ups on a bench 10 each", "step-up", 10, True, None),
     ("bird dogs 8 es", "bird dog", 8, True, None),
-    ("row 4 x 10 pause at top", "row", 10, False, "pause at top"),
+    ("row 4 x 10 pause at top", "bent-over row", 10, False, "pause at top"),
     ("sit-up 20 w/ plate", "sit-up", 20, False, None),
     ("10 sit ups feet anchored", "sit-up", 10, False, "feet anchored"),
     ("good mornings w/ empty bar 10", "good morning", 10, False, "w/ empty bar"),
