@@ -8,12 +8,16 @@ from core.notation.lines import read_piece
 from core.notation.names import Lexicon
 from core.notation.phrase_aims import Facts
 from core.notation.phrases import take_phrases
+from core.notation.quantities import DURATION, seconds
 from core.notation.text import Row, Strip
 
 # Stands in the strip for a bracket that is a note.
 NOTE = "~"
 _BRACKETS = re.compile(r"[(\[{]([^()\[\]{}]{1,200})[)\]}]")
 _ALONE = re.compile(r"[^\W_]")
+# A time behind `5 x 5` is the rest between the sets (common practice, no source).
+_DURATION = re.compile(DURATION)
+_SETS = re.compile(r"[0-9]\s?x\s?[0-9]{1,2}(?!\s?(?:m|s|sec|min|k?m)\b)")
 _DIGIT = re.compile("[0-9]")
 
 
@@ -28,6 +32,10 @@ def read_brackets(
         take_phrases(facts, inner)
         if not _ALONE.search(inner.left) and "work_s" not in facts:
             facts_of_row |= facts
+            strip.blank(*match.span())
+            continue
+        if _DURATION.fullmatch(match[1].strip()) and _SETS.search(_outside(strip.text, match)):
+            facts_of_row.setdefault("rest_s", seconds(match[1].strip()))
             strip.blank(*match.span())
             continue
         piece = read_piece(match[1], match.start(1), lexicon, unit)

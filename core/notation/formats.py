@@ -128,7 +128,7 @@ def _silent(draft: Draft) -> Format | None:
     if scheme:
         heavy = max(scheme) <= _MOST_IN_A_SET and len(scheme) <= _MOST_SETS and draft.only is not None
         return Format.SETS if heavy or draft.kind is BlockKind.STRENGTH else Format.FOR_TIME
-    if (draft.kind is BlockKind.STRENGTH or draft.letter) and "rounds" in facts:
+    if (draft.kind is BlockKind.STRENGTH or draft.in_turn) and "rounds" in facts:
         return Format.SETS
     if _goes_round(draft):
         return Format.AMRAP

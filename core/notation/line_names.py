@@ -27,11 +27,11 @@ _FILL = (
 _FILL = rf"{_FILL}|[\W_])"
 # One way to match each character: nested or overlapping repeats would take for ever on `and and and ...`.
 _FILLERS = re.compile(rf"^{_FILL}+|{_FILL}+$")
-# `30 kbs`: bells alone are swung
 # `intervals on the bike`: what is done there goes without saying
 _ON_MACHINE = re.compile(
     r"^(?:\w+ )?(?:intervals?|efforts?|work|sprints?|hard|easy)\son (?:the|an?) (?P<thing>[a-z ]{3,12})$"
 )
+# `30 kbs`: bells alone are swung
 _SWINGS = re.compile(r"^[\W_]*kbs(?=[\W_0-9]*$)")
 # `run up 4 flights, walk down`
 _WAY_BACK = re.compile(r"(?:walk|jog|step)(?:ing)? (?:back )?down(?: again| slowly| to (?:recover|rest))?")
@@ -89,7 +89,7 @@ def _is_known(piece: Piece, name: str, lexicon: Lexicon) -> bool:
     if _found(piece, name, lexicon, lexicon.turned) or _found(piece, stretch, lexicon, lexicon.exact):
         return True
     machine = _ON_MACHINE.search(name)
-    return bool(machine) and _found(piece, machine["thing"], lexicon, lexicon.exact)
+    return machine is not None and _found(piece, machine["thing"], lexicon, lexicon.exact)
 
 
 def _is_on_one_side(piece: Piece, sides: tuple[str, ...], lexicon: Lexicon) -> bool:

@@ -19,7 +19,7 @@ _MANNERS = re.compile(
             ),
             rf"{_REST} (?:the same(?: time)?|as long as (?:it takes|you work(?:ed)?|your partner works))\b",
             rf"{_REST} equal to (?:the )?work(?: time)?\b",
-            rf"{_REST} 1:[1-4](?![0-9])",
+            rf"{_REST} 1:[1-4](?![0-9])|(?<![0-9:])1:[1-4] rest\b",
             r"\bno rest(?: between (?:rounds|sets|movements))?\b",
             (
                 r"\b(?:share|split|divide|partition) (?:the |all )?(?:work|reps?|repetitions|rounds?)"

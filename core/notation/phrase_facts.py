@@ -10,6 +10,8 @@ from core.notation.quantities import DURATION, NUMBER_WORDS, seconds
 from core.sessions.values import Format
 
 _TABATA_ROUNDS = 8
+# With one of these the time is that of an interval.
+_IN_TURNS = re.compile(r"\b(?:on|off|every|emom|rounds?|rds|tabata)\b(?! (?:the|an?) )")
 _SECONDS_FROM = 10
 _RUNGS = range(2, 50)
 
@@ -62,7 +64,9 @@ def most_calories(match: Match) -> Facts:
 
 def most_metres(match: Match) -> Facts:
     """`row 30 min, metres`."""
-    return {"format": Format.MAX_REPS} if re.search(DURATION, match.string[: match.start()]) else {}
+    before = match.string[: match.start()]
+    alone = re.search(DURATION, before) and not _IN_TURNS.search(before)
+    return {"format": Format.MAX_REPS} if alone else {}
 
 
 def cap(match: Match) -> Facts:

@@ -299,6 +299,8 @@ def take_phrases(facts: Facts, strip: Strip) -> None:
     for phrase in PHRASES:
         while match := phrase.pattern.search(strip.text):
             said = phrase.facts(match)
+            if said.get("format") is Format.SETS and "format" in facts:
+                said = {name: told for name, told in said.items() if name != "format"}
             if not said or any(facts.get(name, value) != value for name, value in said.items()):
                 break
             strip.blank(*match.span())

@@ -40,6 +40,8 @@ _NEXT_SET = re.compile(r"(?<=%)\s(?=[0-9]{1,2}\+?\s?@)")
 _RUN_ON = re.compile(
     r"(?<=[a-z])\s(?:and\s|\+\s)?(?=[0-9]{1,4}(?:/[0-9]{1,3})?\s?(?:k?m|cal|s|sec|min|x)?\s[a-z])"
 )
+# `10 squats, 10 lunges, x3`
+_TIMES = re.compile(r"x\s?[1-9][0-9]?")
 _THEN = re.compile(r"^[\W_]*(?:and |straight |directly )?(?:then|into|followed by)\b[\s:;,.\-]*")
 _WHERE = re.compile(
     r"^[\W_]*(?:(?:buy|cash)[ \-]?(?P<way>in|out)\b|(?P<first>start|begin)(?: with)?\s?:|(?:end|finish)(?: with)?\s?:"
@@ -276,7 +278,8 @@ def _read_pieces(
 
 def _is_open(piece: Piece) -> bool:
     """Whether words of it are unread, or it tells seconds `each` of nothing."""
-    return bool(piece.unread) or (piece.per_side and piece.unit is AmountUnit.SECONDS)
+    seconds_each = piece.per_side and piece.unit is AmountUnit.SECONDS
+    return bool(piece.unread or seconds_each or _TIMES.fullmatch(piece.text))
 
 
 def _is_told(reading: Reading, text: str, start: int, behind: str) -> bool:
@@ -319,7 +322,8 @@ def _split(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> list[Piec
         return _cut(text, start, _NEXT_SET, lexicon, unit)
     for joints in (_JOINED, _SLASHED, _RUN_ON):
         pieces = _cut(text, start, joints, lexicon, unit)
-        choice = joints is _SLASHED and any(piece.amount for piece in pieces)
+        told = [bool(piece.amount) for piece in pieces]
+        choice = joints is _SLASHED and any(told) and not all(told)
         if len(pieces) > 1 and not choice and all(piece.meaning for piece in pieces):
             return pieces
     return [whole]

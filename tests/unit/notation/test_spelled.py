@@ -61,3 +61,13 @@ def test_bells_are_called_by_what_they_weigh():
     (block,) = read_session("DB bench press 3x10 22.5s", catalogue()).session.blocks
     (line,) = block.lines
     assert (line.count, [float(load) for load in line.loads_kg]) == (2, [22.5])
+
+
+def test_a_time_in_brackets_behind_sets_is_their_rest():
+    blocks = read_session("press 5x5 (2 min)\ndeadlift 3x5 (3 min)", catalogue()).session.blocks
+    assert [(block.rounds, block.rest_s) for block in blocks] == [(5, 120), (3, 180)]
+
+
+def test_sets_without_a_clock_keep_how_many_they_are():
+    (block,) = read_session("3 sets not for time:\n8 pull-ups\n15 face pulls", catalogue()).session.blocks
+    assert (block.format, block.rounds) == ("quality", 3)
