@@ -16,7 +16,7 @@ from core.scaling.counting import is_other_work
 from core.scaling.values import Change, VersionBlock
 from core.scores.ranking import rank
 from core.scores.values import Board, Entry
-from core.store.records import Purpose, ScoreRecord, ScoreState, SessionRecord
+from core.store.records import Group, Purpose, ScoreRecord, ScoreState, SessionRecord
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,8 +75,7 @@ def apart(names: Sequence[str]) -> list[str]:
 
 async def renew_board(visit: Visit, record: SessionRecord) -> Outcome:
     """The one scoreboard message of the session, posted once and rewritten from then on."""
-    group = await visit.uow.groups.get(record.group_id)
-    assert group is not None, "a session has its group"
+    group = await group_of(visit, record)
     key = f"board:{record.id}"
     board = await scoreboard(visit, record)
     is_empty = not any(ranking.places for _, ranking in board.boards)
@@ -84,6 +83,13 @@ async def renew_board(visit: Visit, record: SessionRecord) -> Outcome:
         return Outcome()
     say = Say(group.chat_id, board, Purpose.BOARD, edits=key, subject=key, refs={"session": record.id})
     return Outcome((say,))
+
+
+async def group_of(visit: Visit, record: SessionRecord) -> Group:
+    """The session's group, also for whoever has just been erased from it: the board is written anew without them."""
+    group = await visit.uow.groups.get(record.group_id)
+    assert group is not None, "a session has its group"
+    return group
 
 
 async def scoreboard(visit: Visit, record: SessionRecord) -> Scoreboard:
@@ -103,7 +109,7 @@ async def scoreboard(visit: Visit, record: SessionRecord) -> Scoreboard:
         day=record.day,
         boards=tuple((index, one.board) for index, one in standings),
         eased=eased,
-        units=(await visit.group(record.group_id)).units,
+        units=(await group_of(visit, record)).units,
     )
 
 
