@@ -14,11 +14,11 @@ async def lives_in_new_york(person) -> None:
 
 async def looks_at_ilses_score(coach) -> str:
     await coach.says("/board")
-    await coach.hears("7 rounds + 12")
+    await coach.hears("7 rounds + 9")
     await coach.presses("Look at the scores")
     await coach.hears("Tap a score")
-    await coach.presses("Ilse: 7 rounds + 12")
-    await coach.hears("Typed: “7+12”, by Ilse.")
+    await coach.presses("Ilse: 7 rounds + 9")
+    await coach.hears("Typed: “7+9”, by Ilse.")
     await coach.presses("Checked")
     card = await coach.hears("checked by Marit")
     return str(card.text)
@@ -28,7 +28,7 @@ async def told_a_score(crew) -> None:
     ilse = await crew.has("Ilse")
     await crew.gets(SESSION)
     await answers_what_is_asked(ilse)
-    await ilse.says("7+12")
+    await ilse.says("7+9")
     await ilse.hears("Noted")
     await crew.room.travels_to(berlin("2026-03-02T19:50"))
 
@@ -95,6 +95,6 @@ async def test_a_coach_abroad_hears_of_a_class_called_off_on_their_clock(crew):
 async def test_the_file_of_scores_says_whose_time_it_tells(crew):
     await told_a_score(crew)
     await crew.coach.says("/board")
-    await crew.coach.hears("7 rounds + 12")
+    await crew.coach.hears("7 rounds + 9")
     await crew.coach.presses("As a file")
     await crew.coach.hears("Times are Berlin time.")
