@@ -36,7 +36,7 @@ def pieces(marked: Marked, joining: frozenset[str], *, boards: bool = False) -> 
         parting = _parts(marked, at, joining)
         if parting is None:
             continue
-        word = marked.text.tokens[at].kind == "word"
+        word = marked.text.tokens[at].kind != "mark"
         end = at if word else at + 1
         if _tells(marked, start, end):
             found.append(Piece(start, end, hard))
@@ -104,9 +104,18 @@ def _parts(marked: Marked, at: int, joining: frozenset[str]) -> str | None:
             else None
         )
     mark = marked.mark_at[at]
+    if (mark is None or mark.start == at) and _follows_hello(marked, at):
+        return "soft"
     if mark is not None and (mark.start != at or mark.end > at + 1):
         return None
     return "soft" if marked.words[at] in joining and not _between_numbers(marked, at) else None
+
+
+def _follows_hello(marked: Marked, at: int) -> bool:
+    """`hello 7+12`: nobody writes a comma behind it, and what comes next is meant by itself."""
+    if not at or not marked.means(0, "hello"):
+        return False
+    return not marked.means(at, "hello") and all(marked.means(one, "hello") for one in range(at))
 
 
 def _between_numbers(marked: Marked, at: int) -> bool:

@@ -113,6 +113,13 @@ def test_one_message_may_hold_several_acts():
     assert told[2]["value"] == 8
 
 
+@pytest.mark.parametrize(
+    "text", ["hello 7+12", "hi 7+12", "good morning 5 rounds and 3", "hey there 8:43 today"]
+)
+def test_a_score_behind_a_greeting_without_a_comma_is_not_lost(text):
+    assert names(text) == ["greeting", "scored"]
+
+
 def test_equipment_and_a_bad_knee_are_two_acts():
     assert names("got a 10 kg db and a bad knee", "equipment") == ["has", "spares"]
 
