@@ -48,7 +48,7 @@ TOLD = {"reply_to", "message_id", "old", "new"}
 IN_THE_QUESTION = {(commands.MeanMember, "member")}
 DESK = Path(commands.__file__).parent
 # These read rows by ids that were found through the visitor, or that nobody but the desk wrote.
-OWN_IDS = {"rank_anew", "erase_me", "renew_board", "group", "replaced_by", "card_of", "claim_of", "correct"}
+OWN_IDS = {"rank_anew", "erase_me", "group_of", "group", "replaced_by", "card_of", "claim_of", "correct"}
 
 
 def by_name(kinds):
