@@ -70,6 +70,24 @@ TELLINGS: Final[dict[Way, Telling]] = {
 }  # fmt: skip
 
 
+# The kinds of numbers in which a score is told so, beside bare ones.
+OWN: Final[dict[Way, tuple[str, ...]]] = {
+    Way.ROUNDS: ("rounds",),
+    Way.TIME: ("clock", "span", "left"),
+    Way.HOLD: ("clock", "span"),
+    Way.HOLDS: ("clock", "span"),
+    Way.REPS: ("reps",),
+    Way.SETS_OF_REPS: ("reps", "times"),
+    Way.CALORIES: ("cal",),
+    Way.DISTANCE: ("metres",),
+    Way.LOAD: ("load", "hands", "times"),
+    Way.SPLITS: ("clock", "span"),
+    Way.COUNTS: ("reps", "cal", "metres"),
+    Way.MINUTES: ("rounds", "turn", "of"),
+    Way.DONE: (),
+}
+
+
 def likes(block: Block) -> tuple[str, ...]:
     """What may be written as a score of this block, the shortest first; each of it can be meant of it, and is read."""
     return _LIKES[way_of(block)](block)

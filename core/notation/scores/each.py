@@ -20,6 +20,8 @@ _ALL: Final = says("each_all")
 _STOPPED: Final = re.compile(
     r"\b(?:then i quit|stopped|quit|gave up|called it|had to stop|left out|skipped|missed|bailed)\b"
 )
+# That there are fewer than was set is meant so.
+_FEWER: Final = re.compile(_STOPPED.pattern + r"|\b(?:only|just|dropped|cut|short|time ran out|had to|dnf)\b")
 _SIDES: Final = re.compile(r"\b(?:l|left)\b.*\b(?:r|right)\b")
 _EITHER: Final = re.compile(r"\b(?:strict|kipp\w*|swinging|assisted|ugly|broken|with (?:the )?band)\b|\bor\b")
 _TOO_SHORT_S: Final = 15
@@ -65,10 +67,18 @@ def _expanded(said: Told, values: Sequence[_Value], block: Block) -> Iterator[fl
         if (before := _so_often(said, one)) and every and before <= every:
             yield from [value] * before
             continue
-        often = int(one.second) if one.second and one.kind in {"load", "times"} else 1
+        often = int(one.second) if one.second and one.kind in {"load", "times"} else _times_behind(said, one)
         if len(values) == 1 and every and every > 1 and said.is_said(one, "each"):
             often = every
         yield from [value] * often
+
+
+def _times_behind(said: Told, one: Number) -> int:
+    """`1:41 x4`."""
+    later = next((other for other in said.of("bare") if other.start >= one.end), None)
+    return (
+        later.whole if later and one.kind == "clock" and re.fullmatch(r"\s?x\s?", said.gap(one, later)) else 1
+    )
 
 
 def _so_often(said: Told, one: Number) -> int | None:
@@ -91,8 +101,11 @@ def _read(said: Told, values: Sequence[_Value], unit: str, block: Block) -> Read
     score = score_of(each, unit, block)
     if every and len(each) > every:
         return asking.meant(score)
-    if every and 1 < len(each) < every and way_of(block) in {Way.SPLITS, Way.COUNTS}:
-        score = score.model_copy(update={"capped": True, "rounds": len(each)})
+    if every and 1 < len(each) < every:
+        if way_of(block) in {Way.SPLITS, Way.COUNTS}:
+            score = score.model_copy(update={"capped": True, "rounds": len(each)})
+        if not said.has(_FEWER):
+            return asking.meant(score)
     if every and every > 1 and len(each) == 1 and way_of(block) == Way.SPLITS:
         return _one_of_several(score, block)
     return ReadScore(score=score, sure=True)
@@ -262,6 +275,9 @@ def read_holds(said: Told, block: Block, _: MassUnit) -> ReadScore | None:
 def _holds_in(said: Told) -> list[_Value]:
     plain = [(one.value, one) for one in said.of("clock", "span") if not one.second]
     bare = said.of("bare")
+    both = said.of("clock", "span", "bare")
+    if plain and bare and _one_list(said, both):
+        return [(one.value, one) for one in both]  # `1:20 1:05 55`
     if plain or len(bare) != 1:
         return plain or [(one.value, one) for one in bare]
     dotted = [(seconds, one) for seconds, one, is_plain in bare_times(said) if is_plain]

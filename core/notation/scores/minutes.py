@@ -35,7 +35,15 @@ def read_minutes(said: Told, block: Block, unit: MassUnit) -> ReadScore | None:
     held = _held(_without_lines(said, block), every)
     if held is not None:
         return _score(held, said, block)
-    return read_counts(said, block, unit)
+    read = read_counts(said, block, unit)
+    return _less_than_one(read, block) if read and read.score else read
+
+
+def _less_than_one(read: ReadScore, block: Block) -> ReadScore | None:
+    """`all 8 but dropped to 2 reps`: less than one of them had is no score of all."""
+    assert read.score is not None
+    few = (read.score.reps or 0) < (reps_in_round(block) or 0) and not read.score.sets
+    return None if few else read
 
 
 def _without_lines(said: Told, block: Block) -> Told:
@@ -125,7 +133,13 @@ def _lone_below(bare: list[Number], every: int) -> bool:
 
 def _alone(said: Told, every: int) -> int | None:
     bare = said.of("bare")
-    return bare[0].whole if len(bare) == 1 and bare[0].whole <= every else None
+    return (
+        bare[0].whole if len(bare) == 1 and bare[0].whole <= every and not said.has(_FEWER_OF_THEM) else None
+    )
+
+
+# `kept it to 8 from halfway`: repetitions, and nobody knows of how many minutes.
+_FEWER_OF_THEM: Final = re.compile(r"\b(?:kept|dropped|went down|down|cut|switched|changed)\b|\bfrom\b")
 
 
 def _score(held: int, said: Told, block: Block) -> ReadScore:

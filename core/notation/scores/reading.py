@@ -9,10 +9,12 @@ from core.notation.chat import NOT_COUNTED, NOT_FINISHED
 from core.notation.part_labels import LAST, Part, find_part, names_several
 from core.notation.part_names import blocks_named
 from core.notation.scores import asking
+from core.notation.scores.accounted import left_over
 from core.notation.scores.done import read_done
 from core.notation.scores.each import read_counts, read_holds, read_splits
+from core.notation.scores.lighter import is_lighter
 from core.notation.scores.lines_told import named_lines
-from core.notation.scores.loads import heaviest, lightest, read_load
+from core.notation.scores.loads import heaviest, read_load
 from core.notation.scores.minutes import read_minutes
 from core.notation.scores.numbers import with_signs_told
 from core.notation.scores.other_names import names_another
@@ -24,7 +26,7 @@ from core.notation.scores.times import read_time
 from core.notation.scores.wording import says
 from core.notation.text import Strip, plain
 from core.scores.values import SETTLED_BY_YES, ReadScore, Score
-from core.scores.ways import TELLINGS, Way, way_of
+from core.scores.ways import OWN, TELLINGS, Way, way_of
 from core.sessions.counting import is_in_kcal
 from core.sessions.values import Block, Session
 
@@ -86,7 +88,7 @@ def may_be_told_of(text: str, session: Session) -> bool:
     said = told(plain(with_signs_told(text)).lower()[:LONGEST_SCORE])
     scored = [block for block in session.blocks if block.scored]
     return (
-        any(said.of(*_OWN[way_of(block)]) for block in scored) or read_score(text, session).score is not None
+        any(said.of(*OWN[way_of(block)]) for block in scored) or read_score(text, session).score is not None
     )
 
 
@@ -123,9 +125,18 @@ def _in_any(words: str, session: Session, scored: tuple[tuple[int, Block], ...],
     if len(fitting) == 1 and named and fitting[0] not in named:
         return asking.which_block(scored)
     told_too = loads.difference(fitting) and heaviest(told(words), unit)
-    if len(fitting) == 1 and not told_too:
+    if (
+        len(fitting) == 1
+        and not told_too
+        and not _is_some_left(words, reads[fitting[0]], dict(scored)[fitting[0]])
+    ):
         return reads[fitting[0]].model_copy(update={"block": fitting[0]})
     return asking.which_block(scored)
+
+
+def _is_some_left(words: str, read: ReadScore, block: Block) -> bool:
+    """Whether a number is told that is none of the part's, and so may be of another."""
+    return read.score is not None and bool(left_over(told(words), read.score, block, alone=False))
 
 
 def is_said_of(words: str, block: Block) -> bool:
@@ -152,30 +163,9 @@ def _in_block(words: str, block: Block, unit: MassUnit) -> ReadScore:
     if way not in _OF_LOADS and (load := heaviest(said, unit)):
         more["load_kg"] = load
     score = _with_remarks(read.score.model_copy(update=more), remarks, strip, said, block)
-    lighter = _is_lighter(said, score, block, unit) or _is_less(said, score, block)
-    score = score.model_copy(update={"scaled": score.scaled or lighter})
+    lighter = score.scaled or is_lighter(said, score, block, unit)
+    score = score.model_copy(update={"scaled": lighter, "claimed": score.claimed and not lighter})
     return _judged(read.model_copy(update={"score": score}), said, block, remarks)
-
-
-def _is_lighter(said: Told, score: Score, block: Block, unit: MassUnit) -> bool:
-    """Whether less was lifted than is written for anybody; of sets the heaviest counts, of rounds every one."""
-    written = [min(line.loads_kg) for line in block.lines if line.loads_kg]
-    told = score.load_kg if way_of(block) in _OF_LOADS else lightest(said, unit)
-    return told is not None and bool(written) and told < min(written)
-
-
-def _is_less(said: Told, score: Score, block: Block) -> bool:
-    """`13:13, only 40 squats` of fifty, in what was finished."""
-    if way_of(block) is not Way.TIME or score.capped:
-        return False
-    for one in said.of("bare"):
-        named = next(named_lines(said.behind(one), block), None)
-        if named and named.start <= 1 and 0 < one.value < (block.lines[named.line].amount or 0):
-            return True
-    return _CUT.search(said.words) is not None
-
-
-_CUT: Final = re.compile(r"\b(?:cut|reduced|lowered|halved) (?:the |all |my )")
 
 
 def _without_number(words: str, block: Block) -> ReadScore:
@@ -218,22 +208,8 @@ def _take_numbers(strip: Strip, said: Told, block: Block) -> None:
         strip.blank(start, end)
 
 
-# In what a score is told so, beside bare numbers.
-_OWN: Final[dict[Way, tuple[str, ...]]] = {
-    Way.ROUNDS: ("rounds",),
-    Way.TIME: ("clock", "span", "left"),
-    Way.HOLD: ("clock", "span"),
-    Way.HOLDS: ("clock", "span"),
-    Way.REPS: ("reps",),
-    Way.SETS_OF_REPS: ("reps", "times"),
-    Way.CALORIES: ("cal",),
-    Way.DISTANCE: ("metres",),
-    Way.LOAD: ("load", "hands", "times"),
-    Way.SPLITS: ("clock", "span"),
-    Way.COUNTS: ("reps", "cal", "metres"),
-    Way.MINUTES: ("rounds", "turn", "of"),
-    Way.DONE: (),
-}
+# Beside these many a number is told of something else; elsewhere one that is left over is a doubt.
+_MUCH_BESIDE: Final = frozenset({Way.TIME, Way.LOAD, Way.SPLITS, Way.DONE})
 # What has no business beside a score told so: something else was done too, or it is of another part.
 _FOREIGN: Final[dict[Way, frozenset[str]]] = {
     Way.LOAD: frozenset({"clock", "cal", "metres", "rounds"}),
@@ -287,8 +263,10 @@ def _judged(read: ReadScore, said: Told, block: Block, remarks: Remarks) -> Read
         return read if read.doubt in SETTLED_BY_YES else _with_pain(read, remarks, way)
     if doubt := implausible(read.score, block):
         return doubt if doubt.doubt in SETTLED_BY_YES else _with_pain(doubt, remarks, way)
-    another = _is_foreign(said, read.score, block) or (
-        way is Way.LOAD and names_another(_around_loads(said), block)
+    another = (
+        _is_foreign(said, read.score, block)
+        or (way not in _MUCH_BESIDE and left_over(said, read.score, block))
+        or (way is Way.LOAD and names_another(_around_loads(said), block))
     )
     doubtful = any(shape.search(said.words) for shape in (_DOUBTFUL, _NOT_COUNTED))
     asked = remarks.about or said.is_about or doubtful or another

@@ -11,8 +11,6 @@ _SCALED = re.compile(
     r"\b(?:scaled|scale|modified|not (?:rx|rx'?d|as written|as prescribed)|(?:a )?(?:lighter|easier)(?: "
     r"one| weight| version)?)\b"
 )
-# These say what was done, so they stay in the note.
-_MADE_EASIER = says("beside_made_easier")
 _AS_WRITTEN = re.compile(r"\b(?:rx'?d?|as (?:written|prescribed|posted))\b")
 _NO_PAIN = says("beside_no_pain")
 _HURT = says("beside_hurt")
@@ -48,7 +46,7 @@ class Remarks:
 
 def take_remarks(strip: Strip) -> Remarks:
     """Takes `scaled` and the like away; pain stays in the text and is found part by part."""
-    scaled = strip.take(_SCALED) is not None or _MADE_EASIER.search(strip.text) is not None
+    scaled = strip.take(_SCALED) is not None
     as_written = strip.take(_AS_WRITTEN) is not None and not scaled
     about = _ABOUT.search(strip.text) is not None
     return Remarks(scaled=scaled, pain=_pain(strip), about=about, as_written=as_written)

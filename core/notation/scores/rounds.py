@@ -141,12 +141,16 @@ def _plus(said: Told, block: Block) -> ReadScore | None:
 
 
 def _pairs(said: Told) -> list[tuple[Number, Number]]:
+    """Of `7 + 5 + 3` the first two: what goes on behind a pair is of the same score."""
     bare = said.of("bare", "reps", "cal", "metres")
-    return [
-        (one, other)
-        for one, other in itertools.pairwise(bare)
-        if one.kind == "bare" and one.value == one.whole and _PLUS.fullmatch(said.gap(one, other))
-    ]
+    found: list[tuple[Number, Number]] = []
+    end = 0
+    for one, other in itertools.pairwise(bare):
+        if one.kind == "bare" and one.value == one.whole and _PLUS.fullmatch(said.gap(one, other)):
+            if one.start >= end:
+                found.append((one, other))
+            end = other.end
+    return found
 
 
 def _with_more(rounds: Number, said: Told, block: Block) -> ReadScore:

@@ -12,7 +12,7 @@ from core.notation.scores.wording import ROLES, says
 
 _PIECE: Final = re.compile(r"[.;!?](?=\s|$)|\s-\s|,(?=\s?[a-z])")
 # Numbers so joined are one: what is said of the first is said of the second.
-_ONE: Final = re.compile(r"\s?(?:[+x]|rounds?\s?\+)\s?")
+_ONE: Final = re.compile(r"\s?(?:rounds?\s?)?\+\s?|\sx\s|\s?x")
 _REACH: Final = 34
 _STOP: Final = re.compile(r"[,;.!(]")
 
@@ -77,8 +77,15 @@ class Told:
         return not self.roles[self.numbers.index(one)].isdisjoint(roles)
 
     def _inherited(self, at: int) -> frozenset[str]:
-        joined = at > 0 and _ONE.fullmatch(self.gap(self.numbers[at - 1], self.numbers[at]))
-        return self._own_roles[at] | (self._own_roles[at - 1] & _BESIDE if joined else frozenset())
+        """What is said of either half of `7+2` is said of both."""
+        near = [
+            other for other in (at - 1, at + 1) if 0 <= other < len(self.numbers) and self._is_one(at, other)
+        ]
+        return self._own_roles[at].union(*(self._own_roles[other] & _BESIDE for other in near))
+
+    def _is_one(self, at: int, other: int) -> bool:
+        one, later = sorted((at, other))
+        return _ONE.fullmatch(self.gap(self.numbers[one], self.numbers[later])) is not None
 
     @cached_property
     def counting(self) -> tuple[Number, ...]:

@@ -24,6 +24,8 @@ _STOPPED: Final = re.compile(r"\b(?:stopped|quit|gave up|bailed|had to stop|pull
 _REACHED: Final = re.compile(r"\b(?:to|on|at|into|of) (?:the )?(?:round of )?(?P<n>[0-9]{1,3})(?:s|'s)?\b")
 # A bare number from there on is no number of minutes.
 _A_DISTANCE: Final = 400
+# A number beside a time is kilometres if it is as near to what was set.
+_NEAR_KM: Final = 2
 _NEARLY: Final = re.compile(r"\b(?:half|bit|some|part|most|nearly|almost|about|around|roughly)\b")
 _INSTEAD: Final = re.compile(r"\binstead\b|\bonly goes? to\b|\bcuts? out\b")
 # Between the two halves of a time: `8 43`, `two minutes and two`.
@@ -144,8 +146,12 @@ def _is_other_distance(said: Told, block: Block) -> bool:
     set_m = [line.amount for line in block.lines if line.unit is AmountUnit.METRES and line.amount]
     if block.format is not Format.TIME_TRIAL or len(set_m) != 1:
         return False
-    far = [*said.of("metres"), *(one for one in said.of("bare") if one.value >= _A_DISTANCE)]
-    others = [one for one in far if abs(one.value - set_m[0]) > set_m[0] / 50]
+    far = [one.value for one in said.of("metres")]
+    for one in said.of("bare"):
+        far += [one.value] if one.value >= _A_DISTANCE else []
+        is_in_km = said.of("clock") and set_m[0] / _NEAR_KM < one.value * 1000 < set_m[0] * _NEAR_KM
+        far += [one.value * 1000] if is_in_km else []
+    others = [one for one in far if abs(one - set_m[0]) > set_m[0] / 50]
     return said.has(_INSTEAD) or bool(others and len(others) == len(far) and "split" not in said.words)
 
 
@@ -153,8 +159,11 @@ def _not_finished(
     said: Told, block: Block, unit: MassUnit, times: Sequence[tuple[float, Number, bool]]
 ) -> ReadScore | None:
     within = [one for one in times if one[2] and (block.cap_s is None or one[0] < block.cap_s)]
-    ladder = not times and (_reached(said, block) is not None or _of_line(said, block) is not None)
+    reached = _reached(said, block)
+    ladder = not times and (reached is not None or _of_line(said, block) is not None)
     finished = bool(said.of("clock")) and said.has(_MADE_IT) and not said.of("left")
+    if reached is not None and times and not said.of("clock"):
+        return asking.meant(capped_score(reached, block))  # `got to the 4s at 12 min`
     fewer = _fewer_rounds(said, block)
     left = said.of("left", "short")
     if finished or not (said.has(_CAPPED) or fewer or ladder or (left and block.cap_s) or said.has(_STOPPED)):
@@ -274,17 +283,32 @@ _OF_ALL: Final = re.compile(r"(?<![0-9.:])(?P<n>[0-9]{1,4})\s?(?:/|of|out of)\s?
 
 
 def _of_line(said: Told, block: Block) -> int | None:
-    """`got to the burpees, did 13 of 20`: all before it, and so many of it."""
+    """`got to the burpees, did 13 of 20`, `finished the lunges and 7 burpees`: all before it, and so many of it."""
     whole = reps_in_all(block)
     if (done := _OF_ALL.search(said.words)) and int(done["k"]) == whole:
         return int(done["n"])
-    named = list(named_lines(said.words, block))
-    of = said.of("of")
-    if not named or not of or block.scheme or (block.rounds or 1) > 1:
+    if block.scheme or (block.rounds or 1) > 1:
         return None
-    line = named[-1].line
+    of = said.of("of")
+    named = list(named_lines(said.words, block))
+    if named and of and block.lines[named[-1].line].amount == of[-1].second:
+        return _upto(named[-1].line, of[-1].whole, block)
+    return _counted_line(said, block) if said.has(_CAPPED) and not said.of("left", "short") else None
+
+
+def _counted_line(said: Told, block: Block) -> int | None:
+    """The number of the last line that is named behind one, less than it has."""
+    for one in reversed(said.of("bare")):
+        named = next(named_lines(said.behind(one), block), None)
+        beside = named and re.fullmatch(r"\s?(?:of (?:the )?)?", said.behind(one)[: named.start])
+        if named and beside and one.value < (reps_of(block.lines[named.line]) or 0):
+            return _upto(named.line, one.whole, block)
+    return None
+
+
+def _upto(line: int, done: int, block: Block) -> int | None:
     before = total([reps_of(one) for one in block.lines[:line]])
-    return before + of[-1].whole if before is not None and block.lines[line].amount == of[-1].second else None
+    return None if before is None else before + done
 
 
 def _of_rung(words: str, reps: int, lines: Sequence[Line], block: Block) -> int:

@@ -50,7 +50,7 @@ SURE = [
     (EVERY_MINUTE, "11", {"rounds": 11, "reps": 154}),
     (EVERY_MINUTE, "11 minutes", {"rounds": 11, "reps": 154}),
     (EVERY_MINUTE, "150 reps", {"rounds": None, "reps": 150}),
-    (EVERY_MINUTE, "14, 14, 12", {"rounds": None, "reps": 40}),
+    (EVERY_MINUTE, "14, 14, 12 then i stopped", {"rounds": None, "reps": 40}),
     # sets are no load
     (SETS, "5 sets @ 32 kg", {"load_kg": 32}),
     (SETS, "all 5 sets with 32", {"load_kg": 32}),
@@ -174,6 +174,7 @@ ASKED = [
     (RUN_AMRAP, "7+40", Doubt.MEANT),
     (AMRAP, "7 rounds plus the wobblies", Doubt.MEANT),
     (AMRAP, "7/12", Doubt.MEANT),
+    (EVERY_MINUTE, "14, 14, 12", Doubt.MEANT),
     (AMRAP, "212", Doubt.MEANT),
     (AMRAP, "about 7 rounds", Doubt.MEANT),
     (AMRAP, "7+12?", Doubt.MEANT),

@@ -1,0 +1,147 @@
+"""Whether less was done than is written: in words, with less weight, fewer of a line, an easier way, another thing."""
+
+import re
+from collections.abc import Iterator, Sequence
+from functools import cache
+from typing import Final
+
+from core.measures import MassUnit
+from core.movements.lookup import catalogue
+from core.movements.names import key
+from core.notation.names import lexicon
+from core.notation.scores.lines_told import named_lines
+from core.notation.scores.loads import lightest
+from core.notation.scores.said import Told
+from core.notation.scores.wording import says
+from core.scores.values import Score
+from core.scores.ways import Way, way_of
+from core.sessions.counting import reps_in_round
+from core.sessions.values import Block, Line
+
+_SAYS: Final = says("beside_made_easier")
+_CUT: Final = re.compile(r"\b(?:cut|reduced|lowered|halved) (?:the |all |my )")
+_INSTEAD: Final = re.compile(
+    r"(?P<n>[0-9]+(?:\.[0-9])?)[^0-9]{0,24}\binstead of (?:the )?(?P<k>[0-9]+(?:\.[0-9])?)"
+)
+_WORD: Final = re.compile(r"[a-z][a-z'-]*")
+_PIECE: Final = re.compile(r"[,;.!?()|+\n]|\s-\s|[0-9]+")
+_LONGEST_NAME: Final = 3
+# Shorter names are words for other things, too: `row`, `step`, `hang`.
+_SHORTEST: Final = 5
+# Before a thing that was used; a thing by itself between two commas was, too.
+_USED: Final = frozenset(
+    {"with", "w", "using", "used", "on", "onto", "off", "from", "to", "against", "under", "in", "had"}
+)
+_BEFORE_A_THING: Final = 3
+# Whoever carries more, or something around the waist, did no less.
+_NO_LESS: Final = frozenset({"weight vest", "stick"})
+_OF_LOADS: Final = frozenset({Way.LOAD, Way.DONE})
+
+
+def is_lighter(said: Told, score: Score, block: Block, unit: MassUnit) -> bool:
+    return (
+        _SAYS.search(said.words) is not None
+        or _weighs_less(said, score, block, unit)
+        or _is_less(said, score, block)
+        or _is_easier(said, block)
+    )
+
+
+def _weighs_less(said: Told, score: Score, block: Block, unit: MassUnit) -> bool:
+    """Whether less was lifted than is written for anybody; of sets the heaviest counts, of rounds every one."""
+    written = [min(line.loads_kg) for line in block.lines if line.loads_kg]
+    told = score.load_kg if way_of(block) in _OF_LOADS else lightest(said, unit)
+    if told is not None and written and told < min(written):
+        return True
+    return way_of(block) not in _OF_LOADS and _went_down(said)
+
+
+def _went_down(said: Told) -> bool:
+    """`the first 6 with 12 kg and then 8 kg`."""
+    loads = [one.value for one in said.of("load", "hands") if one.unit]
+    return len(loads) > 1 and loads[-1] < loads[0]
+
+
+def _is_less(said: Told, score: Score, block: Block) -> bool:
+    """`13:13, only 40 squats` of fifty, in what was finished; two of three in some of the minutes."""
+    if _CUT.search(said.words) or any(
+        float(one["n"]) < float(one["k"]) for one in _INSTEAD.finditer(said.words)
+    ):
+        return True
+    if way_of(block) is Way.MINUTES:
+        whole = reps_in_round(block)
+        return bool(score.sets and whole and len(block.lines) == 1 and min(score.sets) < whole)
+    if way_of(block) is not Way.TIME or score.capped:
+        return False
+    for one in said.of("bare"):
+        named = next(named_lines(said.behind(one), block), None)
+        if named and named.start <= 1 and 0 < one.value < (block.lines[named.line].amount or 0):
+            return True
+    return False
+
+
+def _is_easier(said: Told, block: Block) -> bool:
+    """Whether a way is named that is easier than one of the block's, or a thing that none of them needs."""
+    lines = (*block.buy_in, *block.lines, *block.cash_out)
+    pieces = [_WORD.findall(piece) for piece in _PIECE.split(said.words)]
+    lifts = way_of(block) is Way.LOAD  # what is held there shows in its weight
+    return any(
+        _names_easier(piece, lines) or (not lifts and _names_a_thing(piece, lines)) for piece in pieces
+    )
+
+
+def _names(words: Sequence[str]) -> Iterator[tuple[int, str]]:
+    """Where each run of up to three words begins, the longest first."""
+    for size in range(min(_LONGEST_NAME, len(words)), 0, -1):
+        yield from ((at, " ".join(words[at : at + size])) for at in range(len(words) - size + 1))
+
+
+def _names_easier(words: Sequence[str], lines: Sequence[Line]) -> bool:
+    for _, name in _names(words):
+        meaning = lexicon(catalogue()).exact(name) if len(name) >= _SHORTEST else None
+        if meaning is None or any(_is_named_by(name, line) for line in lines):
+            continue
+        movement = catalogue().movement(meaning.movement)
+        named = f"{movement.id}/{meaning.variant or movement.variants[0].id}"
+        if any(named in _in_place_of(line.movement, line.variant) for line in lines):
+            return True
+    return False
+
+
+def _is_named_by(name: str, line: Line) -> bool:
+    """Whether a name is the line's own, in full or in short: `squats` of back squats."""
+    own = {key(word) for word in _WORD.findall(f"{line.written.lower()} {line.movement.replace('-', ' ')}")}
+    return name in line.written.lower() or {key(word) for word in re.split("[ -]", name)} <= own
+
+
+@cache
+def _in_place_of(movement_id: str, variant: str | None) -> frozenset[str]:
+    """What is easier on its ladder, and what stands in for it."""
+    movement = catalogue().movement(movement_id)
+    way = f"{movement_id}/{variant or movement.variants[0].id}"
+    return frozenset((*catalogue().below(way), *catalogue().instead(way)))
+
+
+def _names_a_thing(words: Sequence[str], lines: Sequence[Line]) -> bool:
+    for at, name in _names(words):
+        thing = catalogue().implement_by_name(name)
+        if thing is None or thing.id in _NO_LESS or any(name in line.written.lower() for line in lines):
+            continue
+        before = words[max(at - _BEFORE_A_THING, 0) : at]
+        behind = words[at + len(name.split()) :]
+        is_used = (not _USED.isdisjoint(before) and "left" not in before) or behind[:1] == ["for"]
+        stands_alone = at > 0 and not behind and len(words) <= _LONGEST_NAME
+        if (is_used or stands_alone) and not any(thing.id in _things_of(line.movement) for line in lines):
+            return True
+    return False
+
+
+@cache
+def _things_of(movement_id: str) -> frozenset[str]:
+    """What the ways of a movement need or hold that are no easier than its first."""
+    movement = catalogue().movement(movement_id)
+    easier = _in_place_of(movement_id, None)
+    ways = [way for way in movement.variants if f"{movement_id}/{way.id}" not in easier]
+    return frozenset(
+        thing for way in ways for thing in (*way.things, *(hold.implement for hold in way.holds))
+    )

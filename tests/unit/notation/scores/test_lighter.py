@@ -1,0 +1,52 @@
+"""Less than is written counts as lighter, however it is said; what is the session's own doesn't."""
+
+import pytest
+
+from core.movements.lookup import catalogue
+from core.notation.scores import read_score
+from core.notation.session import read_session
+
+ROUNDS = "AMRAP 12\n5 pull-ups\n10 push-ups\n15 squats"
+FOR_TIME = "3 rounds for time\n15 kettlebell swings @ 24 kg\n12 box jumps"
+EVERY_MINUTE = "EMOM 8\n3 wall walks"
+LADDER = "21-15-9 for time\nthrusters @ 40 kg\npull-ups"
+
+LIGHTER = [
+    (ROUNDS, "7+3, band for the pull ups"),
+    (ROUNDS, "7+3 ring rows"),
+    (ROUNDS, "7+3 push ups with a chair"),
+    (ROUNDS, "7+3 with 8 push ups instead of 10"),
+    (FOR_TIME, "11:12 with 16"),
+    (FOR_TIME, "11:12, step ups"),
+    (FOR_TIME, "11:12, the first round with 24 kg and then 16 kg"),
+    (EVERY_MINUTE, "3 3 3 3 3 2 2 2"),
+    (LADDER, "9:40 with jumping pull-ups"),
+    (LADDER, "9:40 done as 15-12-9"),
+]
+AS_IT_IS = [
+    (ROUNDS, "7+3 strict pull-ups"),
+    (FOR_TIME, "11:12 with the 24 kg bell"),
+    (FOR_TIME, "11:12 with 28"),
+    (FOR_TIME, "11:12 with 15 box jumps instead of 12"),
+    (EVERY_MINUTE, "3 3 3 3 3 3 3 3"),
+    (LADDER, "9:40 unbroken thrusters"),
+    (LADDER, "9:40 done as written"),
+]
+
+
+def is_scaled(board, words):
+    session = read_session(board, catalogue()).session
+    assert session is not None
+    score = read_score(words, session).score
+    assert score is not None
+    return score.scaled
+
+
+@pytest.mark.parametrize(("board", "words"), LIGHTER, ids=[words for _, words in LIGHTER])
+def test_less_than_is_written_is_lighter(board, words):
+    assert is_scaled(board, words)
+
+
+@pytest.mark.parametrize(("board", "words"), AS_IT_IS, ids=[words for _, words in AS_IT_IS])
+def test_what_is_written_is_not(board, words):
+    assert not is_scaled(board, words)
