@@ -2,7 +2,8 @@
 
 from pathlib import Path
 
-from tests.corpus.judge import cases, in_words, judge, judge_replies, judge_sessions
+from tests.corpus.boards import judge_sessions
+from tests.corpus.judge import cases, in_words, judge, judge_replies
 
 JUDGES = {"messages": judge, "sessions": judge_sessions, "replies": judge_replies, "scores": judge_replies}
 CORPUS = Path(__file__).parents[1] / "corpus"

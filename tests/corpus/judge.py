@@ -1,7 +1,6 @@
-"""Judges what is read of messages, boards and scores: exact, wrong without asking, asked, unread."""
+"""Judges what is read of messages and scores: exact, wrong without asking, asked, unread."""
 
 import json
-import re
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
@@ -20,24 +19,9 @@ from core.sessions.values import Format, Session
 from core.understanding.acts import document
 from core.understanding.understand import understand
 from core.understanding.values import Context, Message
+from tests.corpus.fitting import fits
 
 HERE = Path(__file__).parent
-# Loads and times are told in round numbers.
-NEAR = 0.06
-MOVEMENTS = frozenset({"movement", "to"})
-WORDS = frozenset({"text", "change"})
-# What isn't printed, since it goes without saying.
-UNSAID = {"each": 1}
-ENOUGH = 0.7
-# What a text doesn't tell must not be read into it either.
-NEVER_ADDED = ("scheme", "cap_s", "buy_in", "cash_out", "loads_kg", "load_rule")
-LINES = frozenset({"lines", "buy_in", "cash_out"})
-# The interface names no kinds and not all formats; these are what the strangers called them.
-KINDS = {"warm_up": "warm-up", "cool_down": "cool-down", "conditioning": "main", "accessory": None}
-FORMATS = {"emom": "intervals", "rounds": "quality"}
-WITHOUT_A_BREAK = frozenset({"amrap", "max_reps", "hold"})
-# The most weights that one line tells: of a pair, the first and the second.
-PAIR = 2
 SCORE_FIELDS = frozenset({"rounds", "reps", "seconds", "load_kg"})
 T = TypeVar("T")
 
@@ -64,6 +48,11 @@ class Report:
     by_first: int = 0
     twice: int = 0
     agreed: int = 0
+
+    @property
+    def rows(self) -> list[str]:
+        """What else is printed of it."""
+        return []
 
     def heard(self, *, first: bool, second: list[bool]) -> None:
         """Whether it is as its writer meant it, and whether as a second reader understood it."""
@@ -148,224 +137,19 @@ def compared(
     return left, extra
 
 
-def fits(expected: Any, found: Any) -> bool:
-    """Whether all that is expected is found; what isn't mentioned isn't checked."""
-    if isinstance(expected, dict):
-        return isinstance(found, dict) and all(
-            name in {*found, *UNSAID} and _field_fits(name, one, found.get(name, UNSAID.get(name)))
-            for name, one in expected.items()
-        )
-    if isinstance(expected, list):
-        return _lists_fit(expected, found)
-    if isinstance(expected, bool) or not isinstance(expected, int | float):
-        return str(expected).lower() == str(found).lower()
-    try:
-        return abs(float(found) - expected) <= NEAR
-    except (TypeError, ValueError):
-        return False
-
-
-def _field_fits(name: str, expected: Any, found: Any) -> bool:
-    if name in MOVEMENTS:
-        return _is_one_movement(expected, found)
-    if name == "implement":
-        return _is_one_thing(expected, found)
-    return _nearly_says(expected, found) if name in WORDS else fits(expected, found)
-
-
-def _nearly_says(expected: str, found: str) -> bool:
-    """Whether most words are the same: where somebody's own words begin and end is a matter of taste."""
-    one, other = (set(re.findall(r"[\w'-]+", str(said).lower())) for said in (expected, found))
-    return len(one & other) >= ENOUGH * len(one)
-
-
-def _is_one_movement(expected: str, found: str) -> bool:
-    """Whether two names mean one movement of the catalogue."""
-    one, other = catalogue().by_name(expected), catalogue().by_name(found)
-    return fits(expected, found) or (
-        one is not None and other is not None and one.movement.id == other.movement.id
-    )
-
-
-def _is_one_thing(expected: str, found: str) -> bool:
-    """Whether two names mean one thing of the catalogue."""
-    one, other = catalogue().implement_by_name(expected), catalogue().implement_by_name(found)
-    return fits(expected, found) or (one is not None and one == other)
-
-
-def _lists_fit(expected: list[Any], found: Any) -> bool:
-    if not isinstance(found, list | tuple) or len(expected) != len(found):
-        return False
-    left = list(found)
-    for one in expected:
-        fitting = next((other for other in left if fits(one, other)), None)
-        if fitting is None:
-            return False
-        left.remove(fitting)
-    return True
-
-
-def judge_sessions(found: Iterable[Mapping[str, Any]]) -> Report:
-    """Boards: `wrong` is other than it was meant with nothing named as unread; `asked` is with something."""
-    report = Report()
-    for case in found:
-        read = _timed(report, partial(read_session, case["text"], catalogue()))
-        blocks = read.session.model_dump(mode="json")["blocks"] if read.session else []
-        missing, *others = (_missing_of_board(one["expect"], blocks) for one in readings(case))
-        report.heard(first=not missing, second=[not other for other in others])
-        missing = missing if all(others) else ""
-        if "second" in case:
-            report.agreed += not _missing_of_board(case["expect"], case["second"]["expect"].get("blocks", []))
-        kind = "asked" if blocks and read.not_understood else "wrong" if blocks else "unread"
-        _count(report, case, missing, kind, blocks)
-    return report
-
-
-def _missing_of_board(expected: Mapping[str, Any], blocks: list[dict[str, Any]]) -> str:
-    """The first thing that isn't as it was meant; empty if all is."""
-    parts = [*expected.get("blocks", ()), *(one for day in expected.get("days", ()) for one in day["blocks"])]
-    told, found = _told_once(parts), _told_once(blocks)
-    if len(told) > len(found):
-        # A part that names nothing to do is no part of a session: its words stand as unread at their place.
-        told = [one for one in told if one.get("lines")]
-    if len(told) != len(found):
-        return "number of blocks"
-    alike = [
-        (_one_spelling(one), _told_in_full(_one_spelling(read)))
-        for one, read in zip(told, found, strict=True)
-    ]
-    return next((what for one, read in alike if (what := _unlike(one, _told_together(one, read)))), "")
-
-
-def _one_spelling(block: Mapping[str, Any]) -> Mapping[str, Any]:
-    """The same part told in one way, where the interface leaves several and the strangers chose their own words."""
-    block = {**block, "kind": KINDS.get(block.get("kind") or "", block.get("kind"))}
-    block["format"] = FORMATS.get(block.get("format") or "", block.get("format"))
-    lines = block.get("lines") or []
-    # As much as can be of one thing in so many minutes is max_reps however it is called.
-    if block["format"] == "amrap" and len(lines) == 1 and not (lines[0].get("amount") or block.get("scheme")):
-        block["format"] = "max_reps"
-    # What is held for so long so often are sets of a hold.
-    if (
-        block["format"] == "sets"
-        and lines
-        and all(one.get("unit") == "s" and one.get("amount") for one in lines)
-    ):
-        block["format"] = "hold"
-    if block["format"] == "intervals" and block.get("every_s") and block.get("rounds"):
-        block.pop("minutes", None)  # told twice
-    block = _set_by_set(_by_the_clock(block))
-    # What is done once through has no buy-in or cash-out.
-    if block["format"] == "for_time" and not (block.get("rounds") or block.get("scheme")):
-        around = [line for name in ("buy_in", "lines", "cash_out") for line in block.get(name) or ()]
-        block |= {"buy_in": [], "lines": around, "cash_out": []}
-    # The time there is to find the heaviest weight is its minutes, and heavy it is in any case.
-    if block["format"] == "max_load":
-        block["lines"] = [{**line, "load_rule": None} for line in lines]
-        block |= {"minutes": block["cap_s"] / 60, "cap_s": None} if block.get("cap_s") else {}
-    return {name: one for name, one in block.items() if one is not None or name not in ("kind", "format")}
-
-
-def _by_the_clock(block: dict[str, Any]) -> dict[str, Any]:
-    """What goes on without a break is told as minutes or as work; sets that begin by the clock are intervals."""
-    work = (block.get("work_s") or 0) / 60
-    if block["format"] in WITHOUT_A_BREAK and work and (block.get("minutes") or work) == work:
-        return {**block, "minutes": work, "work_s": None}
-    on_the_clock = block["format"] == "sets" and block.get("every_s")
-    return {**block, "format": "intervals"} if on_the_clock else block
-
-
-def _set_by_set(block: dict[str, Any]) -> dict[str, Any]:
-    """Sets of one thing, each with its own amount or weight, as a line each; how many there are goes without saying."""
-    lines = block.get("lines") or []
-    if block["format"] != "sets" or not lines:
-        return block
-    loads = lines[0].get("loads_kg") or []
-    if len(lines) == 1 and len(loads) > PAIR:
-        scheme = block.get("scheme") or [lines[0].get("amount")] * len(loads)
-        lines = [
-            {**lines[0], "amount": amount, "loads_kg": [load]}
-            for amount, load in zip(scheme, loads, strict=False)
-        ]
-        block = {**block, "lines": lines, "scheme": None}
-    one = len({line.get("movement") for line in lines}) == 1
-    counted = one and len(lines) > 1 and block.get("rounds") == len(lines)
-    return {**block, "rounds": None} if counted else block
-
-
-def _told_in_full(block: Mapping[str, Any]) -> Mapping[str, Any]:
-    """How often and how long an interval goes tell each other."""
-    every_s, rounds, minutes = (block.get(name) for name in ("every_s", "rounds", "minutes"))
-    if block.get("format") != "intervals" or not every_s:
-        return block
-    often = {"rounds": rounds or (minutes and minutes * 60 / every_s)}
-    return {**block, **often, "minutes": minutes or (rounds and rounds * every_s / 60)}
-
-
-def _told_once(blocks: Iterable[Mapping[str, Any]]) -> list[Mapping[str, Any]]:
-    """Equal amraps one after the other are one that is done so often, as some write it."""
-    told: list[Mapping[str, Any]] = []
-    for block in blocks:
-        last = told[-1] if told else None
-        if last and block.get("format") == "amrap" and _is_again(last, block):
-            told[-1] = {**last, "rounds": (last.get("rounds") or 1) + 1}
-        else:
-            told.append(block)
-    return told
-
-
-def _is_again(one: Mapping[str, Any], other: Mapping[str, Any]) -> bool:
-    return all(one.get(name) == other.get(name) for name in ("format", "minutes", "lines"))
-
-
-def _told_together(expected: Mapping[str, Any], found: Mapping[str, Any]) -> Mapping[str, Any]:
-    """Sets of one thing that are read line by line, as one line where they are meant as one."""
-    told, read = expected.get("lines") or [], found.get("lines") or []
-    alike = len({(line.get("movement"), line.get("amount")) for line in read}) == 1
-    if len(told) != 1 or len(read) != expected.get("rounds") or not alike or found.get("rounds"):
-        return found
-    kept = {name: told[0].get(name) for name in ("loads_kg", "load_rule")}
-    return {**found, "rounds": len(read), "lines": [{**read[0], **kept}]}
-
-
-def _unlike(expected: Mapping[str, Any], found: Mapping[str, Any]) -> str:
-    for name in {**expected, **dict.fromkeys(NEVER_ADDED)}:
-        told, read = expected.get(name), found.get(name)
-        if name not in LINES:
-            if not _says_the_same(name, told, read):
-                return name
-        elif len(told or ()) != len(read or ()):
-            return f"number of {name}"
-        elif what := next(
-            (one for pair in zip(told or (), read or (), strict=True) if (one := _unlike(*pair))), ""
-        ):
-            return what
-    return ""
-
-
-def _says_the_same(name: str, told: Any, read: Any) -> bool:
-    if not told or not read:
-        return not told and not read
-    if name == "load_rule":
-        return any(
-            fits(one, read.get(rule)) or rule == "heavy" for rule, one in told.items() if read.get(rule)
-        )
-    return _field_fits(name, told, read)
-
-
 def judge_replies(found: Iterable[Mapping[str, Any]]) -> Report:
     """Scores: `wrong` is sure and other than it was meant; `asked` is not sure where nothing need be asked."""
     report = Report()
     for case in found:
         session = read_session(case["session"], catalogue()).session
         if session is None:
-            _count(report, case, "" if _tells_nothing(case) else "session", "unread", [])
+            count_in(report, case, "" if _tells_nothing(case) else "session", "unread", [])
             continue
-        reads = _timed(report, partial(_read_reply, case["text"], session))
+        reads = timed(report, partial(_read_reply, case["text"], session))
         missing = _missing_of_reply(case, reads, session)
         kind = "wrong" if all(one.sure for one in reads) else "asked"
         told = [one.model_dump(mode="json", exclude_defaults=True) for one in reads]
-        _count(report, case, missing, kind if missing else "exact", told)
+        count_in(report, case, missing, kind if missing else "exact", told)
     return report
 
 
@@ -422,7 +206,7 @@ def _unlike_score(expected: Mapping[str, Any], read: ReadScore, session: Session
     return next((name for name, one in (told | flags).items() if not fits(one, score[name])), "")
 
 
-def _timed(report: Report, work: Callable[[], T]) -> T:
+def timed(report: Report, work: Callable[[], T]) -> T:
     began = perf_counter()
     done = work()
     took = perf_counter() - began
@@ -431,7 +215,7 @@ def _timed(report: Report, work: Callable[[], T]) -> T:
     return done
 
 
-def _count(
+def count_in(
     report: Report, case: Mapping[str, Any], missing: str, kind: str, found: list[dict[str, Any]]
 ) -> None:
     report.count += 1
@@ -457,6 +241,7 @@ def in_words(name: str, report: Report, *, most: int = 12) -> str:
             f"    as their writers meant them alone {report.by_first / count:.1%}; "
             f"two careful readers agree on {report.agreed / report.twice:.1%}"
         )
+    rows += [f"    {row}" for row in report.rows]
     rows += [
         f"    {count:>3}  {one} -> {other}" for (one, other), count in report.confusions.most_common(most)
     ]
