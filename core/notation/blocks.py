@@ -8,6 +8,7 @@ from typing import NamedTuple
 from core.measures import AmountUnit
 from core.notation.drafts import Draft, Placed
 from core.notation.formats import UNSCORED, in_turn_s, which_format
+from core.notation.kinds import kind_by_lines
 from core.notation.phrase_aims import Facts
 from core.notation.pieces import Piece, as_line
 from core.notation.set_by_set import set_by_set
@@ -15,7 +16,7 @@ from core.notation.slips import without_slips
 from core.notation.text import Row
 from core.notation.unread import Stretch, named, whole
 from core.notation.values import NotUnderstood
-from core.sessions.values import Block, BlockKind, Format, Line
+from core.sessions.values import Block, Format, Line
 
 
 class Problem(NamedTuple):
@@ -164,7 +165,7 @@ def _block(draft: Draft) -> tuple[Block, list[Problem]]:
     }
     block = Block.model_validate(
         {
-            "kind": _kind(draft, format_),
+            "kind": draft.kind if draft.headed else kind_by_lines(draft.kind, format_, lines["lines"]),
             "scored": not unscored,
             "rest_stations": tuple(sorted({rest.station for rest in draft.rests})) if kept else (),
             "notes": "; ".join(notes) or None,
@@ -185,12 +186,6 @@ def _as_much_as_goes(placed: Placed) -> Placed:
 def _is_time(piece: Piece) -> bool:
     """`walk 20 min, how far?`: the time is how long there is."""
     return piece.unit is AmountUnit.SECONDS and bool(piece.amount) and not piece.sets
-
-
-def _kind(draft: Draft, format_: Format) -> BlockKind:
-    """Sets that nobody put under a heading are strength work."""
-    lifted = not draft.headed and draft.kind is BlockKind.MAIN and format_ in {Format.SETS, Format.MAX_LOAD}
-    return BlockKind.STRENGTH if lifted else draft.kind
 
 
 def _at_stations(pieces: list[Piece], format_: Format, *, resting: bool) -> list[Piece]:

@@ -20,6 +20,11 @@ _SHORTENED = re.compile(
     re.IGNORECASE,
 )
 _IN_LIST = re.compile(r"(?<![\w.])(?P<n>[1-9])[).]\s?(?=(?:[0-9]{1,4}(?:[./][0-9]{1,3})?)?\s?[^\W\d_])")
+# `odd min 12 swings, even min 10 sit-ups`: each turn is told by itself.
+_TURN = re.compile(
+    r"(?<=[\w,;:.)]\s)(?:(?:odd|even)\s(?:min(?:ute)?s?\b)|(?:min(?:ute)?|station)\s[1-9]\s?[:)=\-])",
+    re.IGNORECASE,
+)
 _AROUND = re.compile(r"(?P<first>buy[ -]?in)|cash[ -]?out|buy[ -]?out", re.IGNORECASE)
 _DOSE = re.compile(r"[0-9]{1,2}\s?(?:x\s?[0-9]|sets?\b)", re.IGNORECASE)
 _LIST_NUMBER = re.compile(r"^[\W_]*\w{1,2}$")
@@ -58,6 +63,7 @@ def _marks(text: str) -> list[int]:
     sentences = [
         0,
         *_listed(text),
+        *(match.start() for match in _TURN.finditer(text)),
         *(match.end() for match in _END.finditer(text) if _ends(match, text)),
         len(text),
     ]

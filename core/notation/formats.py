@@ -57,7 +57,7 @@ def _repeated(draft: Draft, said: Format | None) -> Format | None:
     only = draft.only
     if only and _is_held(only) and only.unit is AmountUnit.SECONDS and not _is_on_the_way(only):
         return Format.HOLD
-    carried = only and only.meaning and (only.loads_kg or only.load_rule or only.meaning.held)
+    carried = only and only.meaning and (only.loads_kg or only.meaning.held)
     runs = only and not carried and (only.unit in _FAR or _is_on_the_way(only))
     return Format.INTERVALS if runs else Format.SETS
 

@@ -1,12 +1,13 @@
 """The movement in what is left of a line, with the manners, sides and implements that stand around it."""
 
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 from core.measures import AmountUnit
 from core.notation.names import Lexicon, Meaning
 from core.notation.pieces import Piece
+from core.notation.spotting import Spotted, is_placing, spotted
 
 SIDE = re.compile(
     r"\b(?P<s>alternat(?:ing|e|ed)|alt)\b\.?(?:\s(?:arms|legs|sides)\b)?|(?<!time\s)\b(?P<lr>left|right)\b(?:\s(?:side|arm|leg|hand))?(?:\sonly)?"
@@ -18,36 +19,19 @@ _MANNERS = re.compile(
     r"|(?:for|in) (?:the )?(?:remaining time|time (?:left|remaining))"
     r"|(?:forwards?|fwd|backwards?|bwd|back)(?:\s?(?:and|&|/|\+)\s?(?:forwards?|fwd|backwards?|bwd|back))+)(?!\w)"
 )
-# `over-the-bar burpees`
-_HYPHENED = re.compile(r"^(?:[a-z]+-)?(?:over|around|facing|off|onto)(?:-[a-z]+){0,3}\s(?=[a-z])")
-_OR = re.compile(r"^(?P<one>.+?)\sor\s(?P<other>.+)$")
 _FILL = (
     r"(?:\b(?:of|x|w|both|back[- ]?off|perform|reps?|the|an?|and|then|with|at|for|on|in|each|do|pls|please)\b"
 )
 _FILL = rf"{_FILL}|[\W_])"
 # One way to match each character: nested or overlapping repeats would take for ever on `and and and ...`.
 _FILLERS = re.compile(rf"^{_FILL}+|{_FILL}+$")
-# `intervals on the bike`: what is done there goes without saying
-_ON_MACHINE = re.compile(
-    r"^(?:\w+ )?(?:intervals?|efforts?|work|sprints?|hard|easy)\son (?:the|an?) (?P<thing>[a-z ]{3,12})$"
-)
 # `30 kbs`: bells alone are swung
 _SWINGS = re.compile(r"^[\W_]*kbs(?=[\W_0-9]*$)")
 # `run up 4 flights, walk down`
 _WAY_BACK = re.compile(r"(?:walk|jog|step)(?:ing)? (?:back )?down(?: again| slowly| to (?:recover|rest))?")
 # `clean & jerk`
 _HANDED = re.compile(r"\s&\s")
-# Words that begin where, with whom, how or instead of what; not `to` or `into`, which make another movement.
-_TAILS = (
-    "over|ovr|around|across|along|apart|outside|outdoors|indoors|inside|together|or|at|per|broken|split",
-    r"(?:in )?total|any ?style|your choice|all[ -]out|max effort|nasal|no|if|instead|but|as",
-    "without|with|while|until|till|using|each time|in whatever|in one go|in a row|to finish|to start",
-    r"build(?:ing)?(?: up)?|@ [a-z0-9 ]{0,20}pace|(?:hands|feet) (?:up )?on|on (?:the|an?|your) [a-z]+|through|against",
-    "holding|forwards?|backwards?|there and back|to (?:the|a) [a-z ]{2,20} and back|from the floor",
-    "same|before and after|lying down|standing up|no hands|feet (?:anchored|flat|together|apart)|vs",
-    "on (?:chair|bench|box|sofa|knees|wall|spot|floor|bike|rower|machine|erg|track|treadmill|road|grass)",
-)
-_TAIL = re.compile(rf"\s(?:{'|'.join(_TAILS)})\b|\s/(?=\s[a-z])|\sw/")
+_MOST_BESIDE = 6
 HELD = re.compile(
     r"\b(?:with\s|w[./]?\s?)?(?:an?\s|one\s|two\s|single\s|double\s|[12]\s)?(?P<i>dumbbells?|dbs?|kettlebells?"
     r"|kettle bells?|kbs?|barbells?|bbs?|bands?|backpacks?|jugs?|plates?|sandbags?|tins?|bottles?)\b"
@@ -67,52 +51,37 @@ def read_name(piece: Piece, words: str, lexicon: Lexicon, sides: tuple[str, ...]
         _hold(piece, held["i"], lexicon)
     elif _WAY_BACK.fullmatch(name):
         piece.notes += (name,)
-    elif not (
-        _is_known(piece, name, lexicon)
-        or _is_manner(piece, name)
-        or _is_on_one_side(piece, sides, lexicon)
-        or _is_remark(piece, name)
-        or _is_within(piece, name, lexicon)
-    ):
-        piece.unread = name
+    elif not (_is_known(piece, name, lexicon) or _is_manner(piece, name)):
+        around = " , ".join(sides) or name
+        if not (_is_spotted(piece, around, lexicon) or _is_remark(piece, name)):
+            piece.unread = name
 
 
 def _is_known(piece: Piece, name: str, lexicon: Lexicon) -> bool:
-    """Whether the name means something: as it stands, without a remark, with its words turned, or as a stretch."""
-    if _found(piece, name, lexicon, lexicon.exact, lexicon.short, lexicon.near):
+    """Whether all of the name means something: as it stands, written out, but for a slip, turned, or as a stretch."""
+    attempts = (lexicon.exact, lexicon.short, lexicon.near, lexicon.turned, lexicon.clipped)
+    if _found(piece, name, lexicon, *attempts):
         return True
-    for rest, note in _without_remark(name):
-        if _found(piece, _tidy(rest), lexicon, lexicon.exact, lexicon.short):
-            piece.notes += (note,)
-            return True
-    stretch = f"{name} stretch" if piece.unit is AmountUnit.SECONDS else name
-    if _found(piece, name, lexicon, lexicon.turned) or _found(piece, stretch, lexicon, lexicon.exact):
-        return True
-    machine = _ON_MACHINE.search(name)
-    return machine is not None and _found(piece, machine["thing"], lexicon, lexicon.exact)
+    return piece.unit is AmountUnit.SECONDS and _found(piece, f"{name} stretch", lexicon, lexicon.exact)
 
 
-def _is_on_one_side(piece: Piece, sides: tuple[str, ...], lexicon: Lexicon) -> bool:
-    """Whether one of the words around amounts is a name; what stands on the other side is kept as a note."""
-    if len(sides) < 2 or re.search("[0-9]", "".join(sides)):  # noqa: PLR2004 - one side alone was looked up
+def _is_spotted(piece: Piece, words: str, lexicon: Lexicon) -> bool:
+    """Whether a name stands among words that only say where, with whom or how, which are kept as a note."""
+    found = spotted(words, lexicon)
+    counted = piece.amount or piece.sets or piece.most or piece.loads_kg
+    if found is None or not (counted or _is_plain(found)):
         return False
-    for side in sides:
-        if _found(piece, _tidy(side), lexicon, lexicon.exact, lexicon.short, lexicon.near):
-            piece.notes += tuple(told for other in sides if other != side and (told := _tidy(other)))
-            return True
-    return False
+    piece.is_loose = True
+    held = HELD.search(f"{found.before} {found.after}")
+    _settle(piece, _Candidate(found.meaning.spelling, (), held["i"] if held else ""), found.meaning, lexicon)
+    piece.notes += tuple(note for said in (found.before, found.after) if (note := said.strip(" ,")))
+    return True
 
 
-def _is_within(piece: Piece, name: str, lexicon: Lexicon) -> bool:
-    """Whether a name stands among words that are no part of one, where it is told how much; they are kept as a note."""
-    if not (piece.amount or piece.sets or piece.most):
-        return False
-    for candidate in _candidates(name):
-        if found := lexicon.within(candidate.name):
-            _settle(piece, candidate, found[0], lexicon)
-            piece.notes += (found[1],)
-            return True
-    return False
+def _is_plain(found: Spotted) -> bool:
+    """Whether a name that nobody told the amount of is hardly said in passing: `wall walks over the line`."""
+    behind = found.after.split()
+    return not found.before and len(behind) <= _MOST_BESIDE and is_placing(behind[0])
 
 
 def _is_manner(piece: Piece, name: str) -> bool:
@@ -125,22 +94,10 @@ def _is_manner(piece: Piece, name: str) -> bool:
 
 def _is_remark(piece: Piece, name: str) -> bool:
     """Whether it only says where or how, of what stands before it."""
-    if not piece.says_anything or piece.most or not _TAIL.match(f" {name}"):
+    if not piece.says_anything or piece.most or not is_placing(name.split(maxsplit=1)[0]):
         return False
     piece.notes += (name,)
     return True
-
-
-def _without_remark(name: str) -> Iterator[tuple[str, str]]:
-    """The name without what stands behind it, before it, or as the other choice; and that."""
-    if tail := _TAIL.search(name):
-        yield name[: tail.start()], re.sub("^/", "or", name[tail.start() :].strip())
-    if before := _HYPHENED.match(name):
-        yield name[before.end() :], before[0].strip()
-    if choice := _OR.match(name):
-        yield choice["other"], f"{choice['one']} or"
-        if tail := _TAIL.search(choice["other"]):
-            yield choice["other"][: tail.start()], f"{choice['one']} or ... {tail[0].strip()}"
 
 
 def _found(piece: Piece, name: str, lexicon: Lexicon, *attempts: Callable[[str], Meaning | None]) -> bool:

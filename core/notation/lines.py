@@ -50,8 +50,9 @@ _SLOW = _c(
     r"[;,\s]*(?<![0-9.])(?P<s>[1-9])\s?(?:s|secs?|seconds?)\s(?:down|lowering|lower|eccentric|negatives?)\b"
 )
 _PERCENT = _c(
-    r"(?:@\s?|\bat\s)?(?P<p>[0-9]{1,3}(?:\.[0-9])?)\s?(?:%|per\s?cent\b)(?:\s?(?:of\s)?(?:your\s)?(?:1\s?-?rm\b|max(?:imum)?\b"
-    r"|1 rep max\b|best\b)|\s?of (?:it|that|this|the above|today'?s \w+)\b)?"
+    r"(?:@\s?|\bat\s|\bdrop(?:ping)? to\s)?(?P<p>[0-9]{1,3}(?:\.[0-9])?)\s?(?:%|per\s?cent\b)"
+    r"(?:\s?(?:of\s)?(?:your\s)?(?:1\s?-?rm\b|max(?:imum)?\b|1 rep max\b|best\b)"
+    r"|\s?of (?:it|that|this|the above|today'?s \w+)\b(?:\s(?:single|double|triple|weight|max|one)\b)?)?"
 )
 # `80-90%`: no one number says it
 _PERCENTS = _c(r"(?:@\s?|\bat\s)?(?<![0-9.x])[0-9]{2,3}\s?%?\s?-\s?[0-9]{2,3}\s?%")
@@ -70,7 +71,7 @@ _BELLS = _c(
 # `2 in reserve` is an effort of 8: how many more could have been done (common practice, no source)
 _RESERVE = _c(
     r"(?:@\s?|\bat\s|\bleave\s|\bwith\s)?\b(?P<left>[0-5])\s?"
-    r"(?:(?:reps?\s)?in (?:the tank|reserve|hand)\b|rir\b|reps? left\b)"
+    r"(?:(?:reps?\s)?in (?:(?:the )?tank|reserve|hand)\b|rir\b|reps? left\b)"
 )
 # `+2.5 kg from last week`: more than what nobody knows here
 _MORE = _c(r"\+\s?<num>\s?<mass>\s(?:from|than|on|over|vs)\s[a-z' ]{3,24}$")
@@ -116,8 +117,9 @@ _PER_SIDE = _c(
     r"|\bp/s|\bps|(?<!\bin\s)each hand|(?<=\barm )each|(?<=\bleg )each)\b|\b(?:on )?both (?:sides|directions|ways)\b"
     r"|(?<=[0-9smn\"' ])\s?\b(?:each|ea|es)\b\.?(?=[\s;.]*(?:$|[;@]|slow|with\b|w/|holding\b))"
 )
+_SET_OF_WHAT = r"(?:back[ -]?off|drop|working|work|top|heavy|light|straight|more)"
 _SETS = _c(
-    rf"(?:^|(?<=[:;,\s]))\s?(?P<n>[0-9]{{1,2}}|{_WORD})\s?(?:x|\*|(?:sets?|series?)\s?(?:of|x|:)?)\s?(?=:?[0-9]|max|amrap"
+    rf"(?:^|(?<=[:;,\s]))\s?(?P<n>[0-9]{{1,2}}|{_WORD})\s?(?:x|\*|(?:{_SET_OF_WHAT}\s)?(?:sets?|series?)\s?(?:of|x|:)?)\s?(?=:?[0-9]|max|amrap"
     rf"|{_WORD})"
 )
 # How many in each set stands right behind their number: `row 4 x 10 pause at the top`, `ohp 3x8 40`.
@@ -134,7 +136,7 @@ _SETS_LAST = _c(
 _IN_PARTS = _c(r"^[\s;:]*(?:accumulate|collect)\b(?:\sa total of)?")
 _MOST = _c(
     r"(?:^|(?<=[:;,\s]))\s?(?:amrap(?:\s?-\s?[0-9])?|(?:to|until|till) failure|max(?:imum|imal)?)\b"
-    r"(?:\s(?:reps?|effort|time|hold|distance|(?P<kcal>k?cals?|calories))\b)?(?:\s(?:of|in|for)\b)?"
+    r"(?:\s(?:reps?|repetitions?|sets?|effort|time|hold|distance|(?P<kcal>k?cals?|calories))\b)?(?:\s(?:of|in|for)\b)?"
 )
 _PAIR_AMOUNT = _c(rf"^[\s;:]*(?P<a><num>)\s?/\s?(?P<b><num>)(?!\s?[/0-9.])\s?(?P<u>{_UNITS}|{_TIME_UNITS})?")
 _RANGE_TIME = _c(rf"(?P<a><num>)\s?(?:-|to)\s?(?P<t>{DURATION})")

@@ -40,6 +40,8 @@ _VOWELS = re.compile("[aeiou]")
 _BARE_LETTERS = 4
 # A word that goes on is the same word: `pushing` is `push`.
 _SHORTEST_STEM = 4
+# Letters that a clipped word has at least, and words that two initials are too few for.
+_CLIPPED, _FEW_INITIALS = 2, 2
 # Nearly spelled alike, or often said beside each other, and yet another movement.
 _OPPOSITES = (
     ("push", "pull"), ("up", "down"), ("front", "back"), ("forward", "backward"), ("over", "under"),
@@ -98,6 +100,8 @@ class Lexicon:
             for other, name in _also().items()
             if (meaning := self._meanings.get(key(name)))
         }
+        self._clipped = _by_beginnings(self._meanings.values())
+        self._initials = _by_initials(self._meanings.values())
         self._stems = {_stem(word) for spelling, _ in catalogue.spellings() for word in words(spelling)}
         self._words = {word for spelling, _ in catalogue.spellings() for word in words(spelling)}
 
@@ -114,25 +118,6 @@ class Lexicon:
         meaning = (self._turned.get(typed) or self._stemmed.get(_stems(typed))) if len(typed) > 1 else None
         return meaning and replace(meaning, near=True)
 
-    def within(self, name: str) -> tuple[Meaning, str] | None:
-        """The name that words begin with, and those behind it if none of them is of any name: `jerks chatty pace`."""
-        typed = [word for word in re.split(r"[\s\-/,]+", name) if key(word)]
-        for length in range(min(len(typed), _MOST_WORDS) - 1, 0, -1):
-            told, beside = " ".join(typed[:length]), typed[length:]
-            meaning = self.exact(told) or self.short(told)
-            if meaning and len(beside) > 1 and not any(self._may_be_a_name(word) for word in beside):
-                return replace(meaning, near=True), " ".join(beside)
-        return None
-
-    def _may_be_a_name(self, word: str) -> bool:
-        """Whether a word is of some name or a slip for one, so that beside another it makes a third."""
-        return key(word) not in _JOINING and (
-            self.knows(word)
-            or word in self._shorts
-            or key(word) in self._stems
-            or bool(re.search("[0-9]", word))
-        )
-
     def short(self, name: str) -> Meaning | None:
         """What a name means once its short forms are written out; `near` where they could be others."""
         if meaning := self._also.get(key(name)):
@@ -141,6 +126,28 @@ class Lexicon:
         told = [self._written_out(word) for word in re.split(r"[\s\-]+", name) if word]
         meaning = self.exact(" ".join(word for word, _ in told))
         return meaning and replace(meaning, near=not all(sure for _, sure in told))
+
+    def clipped(self, name: str) -> Meaning | None:
+        """The one movement whose words begin like these, or whose initials these are: `tri ext`, `hkr`."""
+        typed = [word for word in re.split(r"[\s\-]+", name.lower()) if word]
+        if len(typed) == 1:
+            return self._initials.get(typed[0])
+        if not typed or len(typed) > _MOST_WORDS:
+            return None
+        ways = [self._ways(word) for word in typed]
+        found = [
+            meaning
+            for first in {way[:_CLIPPED] for way in ways[0]}
+            for theirs, meaning in self._clipped.get((len(typed), first), ())
+            if all(_begins(mine, other) for mine, other in zip(ways, theirs, strict=True))
+        ]
+        return replace(found[0], near=True) if len({one.movement for one in found}) == 1 else None
+
+    def _ways(self, word: str) -> tuple[str, ...]:
+        """A word and what it may be short for."""
+        meaning = self._meanings.get(key(word))
+        known = (key(self._shorts[word][0]),) if word in self._shorts else ()
+        return (key(word), *known, *((key(meaning.movement),) if meaning else ()))
 
     def _written_out(self, word: str) -> tuple[str, bool]:
         if short := self._shorts.get(word):
@@ -289,6 +296,41 @@ def _by_consonants(spellings: Iterable[str]) -> dict[str, str]:
 def words(name: str) -> list[str]:
     """The words of a name, each brought to its key; hyphens part them."""
     return [key(word) for word in re.split(r"[\s\-]+", name) if key(word)]
+
+
+def _by_beginnings(meanings: Iterable[Meaning]) -> dict[tuple[int, str], list[tuple[list[str], Meaning]]]:
+    """The names of several words by how many they have and how the first of them begins."""
+    found: dict[tuple[int, str], list[tuple[list[str], Meaning]]] = {}
+    for meaning in meanings:
+        theirs = words(meaning.spelling)
+        if len(theirs) > 1:
+            found.setdefault((len(theirs), theirs[0][:_CLIPPED]), []).append((theirs, meaning))
+    return found
+
+
+def _by_initials(meanings: Iterable[Meaning]) -> dict[str, Meaning]:
+    """The movements by the initials of their names that are no word and no other movement's."""
+    found: dict[str, dict[str, Meaning]] = {}
+    for meaning in meanings:
+        theirs = words(meaning.spelling)
+        initials = "".join(word[0] for word in theirs)
+        if len(theirs) > _FEW_INITIALS and not _VOWELS.search(initials):
+            ways = found.setdefault(initials, {})
+            ways[meaning.movement] = (
+                meaning
+                if key(meaning.spelling) == key(meaning.movement)
+                else ways.get(meaning.movement, meaning)
+            )
+    own = {
+        name: [way for way in ways.values() if key(way.spelling) == key(way.movement)]
+        for name, ways in found.items()
+    }
+    chosen = {name: list(ways.values()) if len(ways) == 1 else own[name] for name, ways in found.items()}
+    return {name: replace(ways[0], near=True) for name, ways in chosen.items() if len(ways) == 1}
+
+
+def _begins(mine: Iterable[str], other: str) -> bool:
+    return any(other == way or (len(way) > 1 and other.startswith(way)) for way in mine)
 
 
 def _parted(mine: list[str], first: str) -> list[str]:

@@ -4,11 +4,15 @@ from collections.abc import Callable
 
 from core.notation.drafts import Draft
 from core.notation.formats import UNSCORED
+from core.notation.kinds import is_calming
 from core.notation.pieces import Piece
 from core.notation.reading import Reading
 from core.sessions.values import Format
 
 _DOSES = {"format", "rounds", "scheme", "every_s"}
+# What singles and doubles are where nobody has a rope.
+_FEW = {"rope skip": 1.0, "double-under": 2.0}
+_SCORED = {Format.AMRAP, Format.FOR_TIME, Format.MAX_REPS, Format.MAX_LOAD}
 # A part of one of these is over before the next sets.
 _IN_SETS = {
     None, Format.SETS, Format.MAX_LOAD, Format.MAX_REPS, Format.HOLD, Format.TIME_TRIAL, Format.QUALITY,
@@ -25,12 +29,23 @@ def is_over(draft: Draft, reading: Reading) -> bool:
 
 
 def take_back_off(reading: Reading, draft: Draft) -> None:
-    """`Then 3 x 5 at 90 %` behind the heaviest of something are sets of the same."""
-    if not draft.lines or draft.facts.get("format") is not Format.MAX_LOAD:
+    """`Then 3 x 5 at 90 %`, `5 singles`, `1 set of max at 75 %` behind one thing that is lifted are of the same."""
+    last = draft.pieces[-1] if draft.lines else None
+    alone = len({piece.meaning for piece in draft.pieces}) == 1
+    if last is None or last.meaning is None or not alone or not _is_lifted(last, draft):
         return
     for piece in reading.pieces:
-        if not (piece.meaning or piece.unread) and piece.sets and piece.amount:
-            piece.meaning, piece.implement = draft.pieces[-1].meaning, draft.pieces[-1].implement
+        few = _FEW.get(piece.meaning.movement) if piece.meaning else None
+        if few and piece.amount and not piece.sets:
+            piece.sets, piece.amount, piece.meaning = int(piece.amount), few, None
+        dosed = (piece.sets or reading.then) and (piece.amount or piece.most)
+        if not (piece.meaning or piece.unread) and dosed:
+            piece.meaning, piece.implement = last.meaning, last.implement
+
+
+def _is_lifted(piece: Piece, draft: Draft) -> bool:
+    said = draft.facts.get("format")
+    return said is Format.MAX_LOAD or (said in {None, Format.SETS} and bool(piece.sets or piece.load_rule))
 
 
 def _sets_begin(draft: Draft, told: list[Piece], _: bool) -> bool:
@@ -56,11 +71,23 @@ def _sets_are_over(draft: Draft, told: list[Piece], then: bool) -> bool:
     return own and not then and all(piece.amount and not piece.sets for piece in told)
 
 
+def _calms_down(draft: Draft, told: list[Piece], _: bool) -> bool:
+    """Stretches and quiet breathing behind work that is scored."""
+    before = [piece.meaning for piece in draft.pieces if piece.meaning]
+    calming = all(piece.meaning and is_calming(piece.meaning.movement) for piece in told)
+    return (
+        calming
+        and draft.facts.get("format") in _SCORED
+        and not any(is_calming(one.movement) for one in before)
+    )
+
+
 _RULES: tuple[Callable[[Draft, list[Piece], bool], bool], ...] = (
     _sets_begin,
     _heaviest_is_found,
     _most_begins,
     _sets_are_over,
+    _calms_down,
 )
 
 

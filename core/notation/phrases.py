@@ -90,7 +90,7 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"<aim><is><lotime>(?:<to><hitime>)?(?![0-9])(?!<to>[0-9])", aim_time),
     phrase(r"\bsub _<dur>", lambda match: aim("score", None, seconds(match["time"]))),
     # without a score
-    phrase(r"\bnot (?:for|against) (?:time|the clock)\b", says(format=Format.QUALITY)),
+    phrase(r"\bnot (?:for|against) (?:time|the clock)\b|\bnft\b", says(format=Format.QUALITY)),
     phrase(r"\bfor (?:quality|good form|form)\b", says(format=Format.QUALITY)),
     phrase(r"\bnothing to (?:count|score|record)\b|\bno (?:rush|hurry|clock)\b", says(format=Format.QUALITY)),
     phrase(r"\bmobility\b(?: work| session| flow| only)?", says(format=Format.QUALITY)),
@@ -140,7 +140,9 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"\bbest of [2-9]\b", says(format=Format.HOLD)),
     # the heaviest of the day
     phrase(
-        r"<dur> to (?:(?=(?:find|build|work|establish|test|hit)\b)|(?:get|do|work up) (?:there|it)\b)",
+        r"<dur> to (?:(?=(?:find|build|work|establish|test|hit|"
+        r"(?:an? |your )?(?:heavy|max) (?:singles?|doubles?|triples?|set|[1-9])"
+        r"|(?:an? )?[1-9]_rm)\b)|(?:get|do|work up) (?:there|it)\b)",
         within,
     ),
     phrase(
@@ -169,8 +171,8 @@ PHRASES: tuple[Phrase, ...] = (
     ),
     phrase(r"\btabatas?\b<of>", tabata),
     phrase(r"\be(?P<every>[2-9])mom(?:\b|(?=x))<is>x_<n>(?![0-9.']|:[0-9]|_min|_sec)", minutely_times),
-    phrase(r"\be(?P<work>[0-9]{1,2}:[0-5][0-9])", every),
-    phrase(r"\be(?P<work>[0-9]{2,3} ?s)\b<is>x_<n>(?![0-9.']|:[0-9]|_min|_sec)", every_times),
+    phrase(r"\be(?P<work>[0-9]{1,2}:[0-5][0-9]|[0-9]{2,3}_s\b)", every),
+    phrase(r"\be(?P<work>[0-9]{2,3}_s)\b<is>x_<n>(?![0-9.']|:[0-9]|_min|_sec)", every_times),
     phrase(r"\be(?P<every>[1-9]?)mom(?:\b|(?=[0-9]))<is>(?:for |of |x )?<minutes>", minutely_for),
     phrase(r"<minutes>_(?:an? )?\be(?P<every>[1-9]?)mom\b", minutely_for),
     phrase(r"\be(?P<every>[1-9]?)mom\b", minutely),
@@ -178,7 +180,7 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"<minutes>_:?every (?P<every>)min(?:ute)?(?: on the min(?:ute)?)?\b", minutely_for),
     phrase(r"\bevery (?P<every>)min(?:ute)?(?: on the min(?:ute)?)?\b", minutely),
     phrase(r"\bon the (?P<every>)minute\b<is>(?:every minute )?(?:for |x )?<minutes>", minutely_for),
-    phrase(r"\bon the (?P<every>)min(?:ute)?\b(?! [0-9])", minutely),
+    phrase(r"\b(?:on the min(?:ute)?\b(?! [0-9])|otm\b)(?P<every>)", minutely),
     phrase(
         r"^[\s;:,]*(?:alternating|alternate)(?: between)?(?: minutes| stations| movements| exercises)?[\s;:,]*$",
         says(in_turn=True),
@@ -217,14 +219,18 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"^[\s;*]*<work>\s?/\s?<off>[\s,;:]{1,3}<n>_<rounds>", bare_on_off_times),
     # rests and caps before bare durations mean anything else
     phrase(
-        r"(?:with )?(?:a )?\b(?:<pause>\b|r(?=[0-9]))(?: for| of)?<is><dur>(?!<to>[0-9])<between>",
+        r"(?:with )?(?:a )?\b(?:<pause>\b|r(?=\s?[0-9]))(?: for| of)?<is><dur>(?!<to>[0-9])<between>",
         rest,
     ),
     phrase(r"(?:with )?(?:a )?<dur>_(?:of )?<pause>\b<between>", rest),
     phrase(r"<dur><between>", rest_between),
     phrase(r"<dur> off\b", rest),
     phrase(r"^[\s;*\-]*(?:then )?rest<is>(?P<n>[0-9]{1,3})(?=[\s\-*.;]*$)", rest_in_short),
-    phrase(r"(?<![a-z0-9])r(?P<n>[0-9]{1,3})\b(?!\s?[a-z])", rest_in_short),
+    phrase(
+        r"(?<![a-z0-9&+/])(?<![&+/]\s)r_(?P<n>[0-9]{1,3})\b(?!\s?(?:m|k|cal|reps?|x)\b|[.:/][0-9])"
+        r"(?: after [a-h][1-9]?\b)?",
+        rest_in_short,
+    ),
     phrase(r"<between><is><dur>(?!<to>[0-9])", rest_between),
     phrase(
         r"\b(?:time_cap|cap(?:ped)?|tc|(?:time_)?limit|maximum(?: time)?)"
@@ -249,8 +255,11 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"<n>_x?_<rounds><is>(?:each )?(?:round )?(?:<fast>|ft\b|f\.t\.)<of>", rounds_for_time),
     phrase(r"<n>_rft\b<of>", rounds_for_time),
     phrase(r"<fast><is><n>_<rounds><of>", rounds_for_time),
-    phrase(r"^[\s;*]*ft\b(?=[\s:;]|$)", says(format=Format.FOR_TIME)),
-    phrase(r"(?<=[a-z;]\s)(?:ft\b|f\.t\.)(?=[\s:;,]*(?:$|;))", says(format=Format.FOR_TIME)),
+    phrase(r"^[\s;*]*ft\b(?=[\s:;,]|$)|\bf\.t\b\.?", says(format=Format.FOR_TIME)),
+    phrase(
+        r"(?:(?<=[a-z;]\s)|(?<=-[0-9]\s)|(?<=-[0-9]{2}\s))ft\b(?=\s?[:;,.]|\s*$)",
+        says(format=Format.FOR_TIME),
+    ),
     phrase(
         r"\b(?:<fast>|rft\b|time it\b(?! if)|best time\b|(?:write|note) the time\b)(?: complete)?<of>",
         says(format=Format.FOR_TIME),

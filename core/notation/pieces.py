@@ -20,7 +20,7 @@ class Piece:
     `listed`: its number in a numbered list. `bare_pair`: a pair of numbers that was taken for a load, but had
     no unit. `in_kcal`: as many calories as can be. `maybe_kg`: the load that its amount is, if the amount is
     told elsewhere (`thrusters 43` under a scheme). `each_set`: what changes from
-    set to set, `each_said` in the coach's words.
+    set to set, `each_said` in the coach's words. `is_loose`: its name was found among other words.
     """
 
     start: int
@@ -48,6 +48,7 @@ class Piece:
     in_kcal: bool = False
     maybe_kg: Decimal | None = None
     meaning: Meaning | None = None
+    is_loose: bool = False
     unread: str = ""
 
     @property
@@ -83,8 +84,9 @@ def awaits(piece: Piece, line: Piece) -> bool:
 def repeats(piece: Piece, line: Piece) -> bool:
     """Whether a nameless piece is one more set of the line before it, or more of them: `5 @ 60%, 5 @ 70%`."""
     loads = [one.load_rule or one.loads_kg for one in (piece, line)]
+    other_side = piece.side and line.side and piece.side != line.side
     nameless = not piece.meaning and not piece.unread and bool(piece.sets) is bool(line.sets)
-    return bool(nameless and line.meaning and piece.amount and line.amount and all(loads))
+    return bool(nameless and line.meaning and piece.amount and line.amount and (all(loads) or other_side))
 
 
 def loads_of(piece: Piece, line: Piece, unit: MassUnit) -> tuple[Decimal, ...]:

@@ -18,6 +18,7 @@ from core.notation.phrases import take_phrases
 from core.notation.pieces import Piece, awaits, complete, completes, repeats
 from core.notation.respelling import respelled, slip
 from core.notation.set_by_set import with_lists_bound
+from core.notation.sharing import loaded, share_load
 from core.notation.stations import bound, is_rest, resting_station, share_station, station_alone
 from core.notation.text import Row, Strip, mark_tempos, plain_row
 from core.notation.unread import Stretch, guessed_kind, is_talk, joined, named
@@ -104,6 +105,11 @@ class Reading:
             or self.station
         )
         return bool(said or self.then or self.is_rest or self.where != "lines" or read)
+
+    @property
+    def has_work(self) -> bool:
+        """Whether something is to be done in it, read or not; what only words say is none."""
+        return any(piece.meaning or (piece.unread and (piece.amount or piece.sets)) for piece in self.pieces)
 
     @property
     def is_heading_alone(self) -> bool:
@@ -274,6 +280,7 @@ def _read_pieces(
             _keep(reading, piece, lexicon)
         _annotate(reading, mine)
     share_station(reading.pieces)
+    share_load(reading.pieces, reading.row, lexicon)
 
 
 def _is_open(piece: Piece) -> bool:
@@ -316,7 +323,7 @@ def _split(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> list[Piec
         if all(piece.meaning and not piece.unread for piece in pieces):
             return pieces
     whole = read_piece(text, start, lexicon, unit)
-    if whole.meaning and not (whole.unread or _SLASHED.search(text)):
+    if whole.meaning and not (whole.unread or whole.is_loose or _SLASHED.search(text)):
         return [whole]
     if _NEXT_SET.search(text):
         return _cut(text, start, _NEXT_SET, lexicon, unit)
@@ -345,22 +352,12 @@ def _keep(reading: Reading, piece: Piece, lexicon: Lexicon) -> None:
     if last and repeats(piece, last):
         piece.meaning, piece.implement = last.meaning, last.implement
     if last and completes(piece, last) and not _is_time_to_find(reading, piece):
-        at = _loaded(reading.pieces, piece, lexicon)
+        at = loaded(reading.pieces, piece, lexicon)
         reading.pieces[at] = complete(reading.pieces[at], piece)
     elif piece.meaning or piece.unread or piece.says_anything:
         reading.pieces.append(piece)
     if piece.meaning and piece.meaning.near:
         reading.corrected.append(slip(reading.row, piece))
-
-
-def _loaded(pieces: list[Piece], piece: Piece, lexicon: Lexicon) -> int:
-    """The line that a load alone belongs to: `5 thrusters + 5 burpees, 40 kg`; else the last."""
-    only_load = piece.loads_kg and not piece.amount
-    for at in range(len(pieces) - 1, -1, -1) if only_load else ():
-        meaning = pieces[at].meaning
-        if meaning and not pieces[at].loads_kg and lexicon.takes_a_load(meaning):
-            return at
-    return len(pieces) - 1
 
 
 def _is_time_to_find(reading: Reading, piece: Piece) -> bool:

@@ -17,6 +17,8 @@ _UNIT = re.compile(
 )
 _COLON = re.compile(r"\s?:(?=\s|$)")
 _SHORTEST_RUN_M = 100
+# What such a format lasts (estimates).
+_SHORTEST_MIN, _LONGEST_MIN = 3, 60
 _EASY = frozenset({"brisk-walk"})
 _CLOCKED = frozenset({Format.AMRAP, Format.INTERVALS, Format.MAX_REPS, Format.MAX_LOAD})
 
@@ -32,6 +34,7 @@ def settle_row(reading: Reading, lexicon: Lexicon, draft: Draft | None) -> None:
     if reading.facts.keys() == {"minutes"} and not reading.pieces and draft and _is_in_sets(draft):
         reading.facts = {"rest_s": reading.facts["minutes"] * MINUTE_S}
     _take_walk(reading)
+    _take_minutes(reading)
     heaviest = reading.facts.get("format") is Format.MAX_LOAD
     for piece in list(reading.pieces):
         if heaviest:
@@ -55,6 +58,18 @@ def _take_walk(reading: Reading) -> None:
         }  # fmt: skip
         reading.notes.append(rest.text)
         reading.pieces.remove(rest)
+
+
+def _take_minutes(reading: Reading) -> None:
+    """`EMOM 12 today`: right behind a format that lacks its minutes, a number with no work of its own is these."""
+    first = reading.pieces[0] if reading.pieces else None
+    if first is None or first.meaning or first.unit or first.sets or not first.amount:
+        return
+    behind_word = reading.row.text[: first.start].rstrip()[-1:].isalpha()
+    if behind_word and _takes_minutes(reading) and _SHORTEST_MIN <= first.amount <= _LONGEST_MIN:
+        reading.facts["minutes"] = first.amount
+        reading.pieces.remove(first)
+        reading.unread = [one._replace(looks_like="note", guess=None) for one in reading.unread]
 
 
 def is_run(piece: Piece) -> bool:

@@ -13,6 +13,7 @@ from core.notation.clauses import Clause, clauses
 from core.notation.drafts import Draft, Placed
 from core.notation.formats import UNSCORED
 from core.notation.headings import DATE, QUOTED, label, read_date, tidy_title
+from core.notation.kinds import by_place
 from core.notation.names import Lexicon, lexicon
 from core.notation.parting import is_over, take_back_off
 from core.notation.phrase_aims import Facts
@@ -25,6 +26,7 @@ from core.notation.sending import send
 from core.notation.spelled import in_digits, with_lists
 from core.notation.stations import is_rest
 from core.notation.text import Row, blanked, plain_row, rows
+from core.notation.tongues import in_english
 from core.notation.unread import Stretch, named, whole
 from core.notation.values import Corrected, NotUnderstood, ReadSession
 from core.notation.windows import Window, settled, window
@@ -52,7 +54,7 @@ def read_session(text: str, catalogue: Catalogue, unit: MassUnit = MassUnit.KG) 
     every = rows(text)
     written = [row for row in every if row.text.strip()]
     beyond = written[LONGEST_SESSION].number if len(written) > LONGEST_SESSION else len(every) + 1
-    told = with_lists(tuple(in_digits(reader.without_slips(row)) for row in every[: beyond - 1]))
+    told = with_lists(tuple(in_digits(in_english(reader.without_slips(row))) for row in every[: beyond - 1]))
     for clause in clauses(told):
         reader.read(clause)
     if len(written) > LONGEST_SESSION:
@@ -91,6 +93,7 @@ class _Reader:
     title: list[str] = field(default_factory=list)
     date: dt.date | None = None
     blocks: list[Block] = field(default_factory=list)
+    headed: list[bool] = field(default_factory=list)
     not_understood: list[NotUnderstood] = field(default_factory=list)
     corrected: list[Corrected] = field(default_factory=list)
     ordinal: int = 0
@@ -148,7 +151,8 @@ class _Reader:
         if not self.blocks and not self.not_understood:
             self.problem(written[0] if written else Row(1, "", ()))
         title = " - ".join(self.title) or None
-        session = Session(title=title, date=self.date, blocks=tuple(self.blocks)) if self.blocks else None
+        blocks = by_place(self.blocks, self.headed)
+        session = Session(title=title, date=self.date, blocks=blocks) if blocks else None
         placed = [
             one.model_copy(update={"block": self.block_at.get(one.line)}) for one in self.not_understood
         ]
@@ -268,13 +272,13 @@ class _Reader:
         if not said or not draft.lines or draft.is_name_alone:
             return False
         known = all(draft.facts.get(name) == reading.facts[name] for name in said)
-        if known and not reading.pieces and not self._work_follows(clause):
+        if known and not reading.has_work and not self._work_follows(clause):
             return False
-        if reading.pieces and said <= {"scheme"} and draft.facts.get("scheme") == reading.facts["scheme"]:
+        if reading.has_work and said <= {"scheme"} and draft.facts.get("scheme") == reading.facts["scheme"]:
             return False
         told_behind = said <= _TOLD_BEHIND and not said & draft.facts.keys()
         open_still = told_behind or not draft.facts.keys() & _OPENERS
-        return not (open_still and not reading.pieces and not self._work_follows(clause))
+        return not (open_still and not reading.has_work and not self._work_follows(clause))
 
     def _work_follows(self, clause: Clause) -> bool:
         """Whether there is anything to do behind it, before the next empty row."""
@@ -303,6 +307,7 @@ class _Reader:
             if self._is_too_long(blocks):
                 blocks, problems = [], [whole(self.draft.row)]
             self.blocks += blocks
+            self.headed += [self.draft.headed] * len(blocks)
             self.not_understood += problems
             self.block_at |= dict.fromkeys(self.open_lines if blocks else (), len(self.blocks))
         self.draft = None

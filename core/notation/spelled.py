@@ -1,11 +1,11 @@
 """Numbers that a board spells, made digits, and bare numbers of a list: `five sets`, `half a mile`, `1 squats`."""
 
 import re
-from collections.abc import Callable
+from collections.abc import Iterator
 from itertools import takewhile
 
 from core.notation.quantities import NUMBER_WORDS
-from core.notation.text import Row
+from core.notation.text import Row, replaced
 
 _NO_COUNTS = {"a couple", "couple", "twice", "both"}
 _SPELLED = {
@@ -19,7 +19,8 @@ _PHRASES = {
 _COUNTED = r"(?:min(?:ute)?|sec(?:ond)?|hour|round|rd|set|series|rep(?:etition)?|time|met(?:re|er)|mile|km|lap|lot)s?\b"
 _WORDS = re.compile(
     rf"(?<![\w\-])(?:(?P<phrase>{'|'.join(_PHRASES)})\b|(?P<word>{'|'.join(sorted(_SPELLED, key=len, reverse=True))})"
-    rf"(?=[\s\-](?!arm|leg|hand|foot|side|way|up\b|hundred|dozen)[a-z])|(?P<one>one)(?=\s{_COUNTED}))",
+    rf"(?=[\s\-](?!arm|leg|hand|foot|side|way|up\b|hundred|dozen)[a-z])|(?P<one>one)(?=\s{_COUNTED})"
+    rf"|(?P<nth>(?<=minute\s)|(?<=station\s)|(?<=piece\s)|(?<=block\s)|(?<=part\s)|(?<=round\s))(?:one|two|three|four|five|six)(?=\s?[:.,\-]))",
     re.IGNORECASE,
 )
 # `5 sets of as many as you can`
@@ -28,24 +29,13 @@ _MOST = re.compile(
     re.IGNORECASE,
 )
 _LIST = re.compile(r"^\s*(?P<n>[1-9])(?P<gap>\s)(?=[^\W\d_])")
+_LETTER = re.compile(r"^\s*([A-H])(?:[1-9]?[.):\-]|[1-9]\s|(?P<gap>\s)(?=[^\W_]))")
 _FEWEST_OF_A_LIST = 3
 
 
 def in_digits(row: Row) -> Row:
     """The row with its spelled numbers as digits, every character at its typed column."""
-    return _replaced(_replaced(row, _WORDS, _digits), _MOST, lambda _: "max")
-
-
-def _replaced(row: Row, pattern: re.Pattern[str], said: Callable[[re.Match[str]], str]) -> Row:
-    text, columns, done = "", row.columns[:0], 0
-    for match in pattern.finditer(row.text):
-        new = said(match)
-        text += row.text[done : match.start()] + new
-        columns += row.columns[done : match.start()] + (row.column(match.start()),) * len(new)
-        done = match.end()
-    if not done:
-        return row
-    return Row(row.number, text + row.text[done:], columns + row.columns[done:], row.typed)
+    return replaced(replaced(row, _WORDS, _digits), _MOST, lambda _: "max")
 
 
 def _digits(match: re.Match[str]) -> str:
@@ -54,8 +44,11 @@ def _digits(match: re.Match[str]) -> str:
 
 
 def with_lists(rows: tuple[Row, ...]) -> tuple[Row, ...]:
-    """The rows with a bracket behind the numbers of a list that has none: `1 squats`, `2 lunges`, `3 plank`."""
-    told = list(rows)
+    """The rows with a bracket behind the numbers of a list that has none: `1 squats`, `2 lunges`, `3 plank`.
+
+    So are letters: `A 6 pull-ups`, `B 8 dips`, and `C face pulls` behind `A1` and `B2`.
+    """
+    told = list(_lettered(rows))
     at = 0
     while at < len(told):
         numbers = takewhile(lambda pair: _number(pair[1]) == pair[0], enumerate(told[at:], 1))
@@ -66,6 +59,18 @@ def with_lists(rows: tuple[Row, ...]) -> tuple[Row, ...]:
     return tuple(told)
 
 
+def _lettered(rows: tuple[Row, ...]) -> Iterator[Row]:
+    """The rows with a bracket behind each capital that counts on in its place."""
+    last = "@"
+    following = [match[1] for row in rows if (match := _LETTER.match(row.text))]
+    for row in rows:
+        match = _LETTER.match(row.text)
+        counts_on = match is not None and match[1] in {last, chr(ord(last) + 1)}
+        last = match[1] if match and counts_on else last
+        bare = match is not None and counts_on and match["gap"] and len(set(following)) > 1
+        yield _bracketed(row, match.start("gap")) if match and bare else row
+
+
 def _number(row: Row) -> int | None:
     match = _LIST.match(row.text)
     return int(match["n"]) if match else None
@@ -74,7 +79,10 @@ def _number(row: Row) -> int | None:
 def _listed(row: Row) -> Row:
     match = _LIST.match(row.text)
     assert match is not None
-    at = match.start("gap")
+    return _bracketed(row, match.start("gap"))
+
+
+def _bracketed(row: Row, at: int) -> Row:
     column = row.column(at)
     return Row(
         row.number,

@@ -2,6 +2,7 @@
 
 import re
 import unicodedata
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
@@ -78,6 +79,19 @@ def plain_row(line: str, number: int = 1, picture: str = " ") -> Row:
 def blanked(row: Row, start: int, end: int) -> Row:
     """The row with a stretch of it made spaces, so that places stay true."""
     return replace(row, text=row.text[:start] + " " * (end - start) + row.text[end:])
+
+
+def replaced(row: Row, pattern: re.Pattern[str], said: Callable[[re.Match[str]], str]) -> Row:
+    """The row with other words in place of each match, every character at its typed column."""
+    text, columns, done = "", row.columns[:0], 0
+    for match in pattern.finditer(row.text):
+        new = said(match)
+        text += row.text[done : match.start()] + new
+        columns += row.columns[done : match.start()] + (row.column(match.start()),) * len(new)
+        done = match.end()
+    if not done:
+        return row
+    return Row(row.number, text + row.text[done:], columns + row.columns[done:], row.typed)
 
 
 @lru_cache(maxsize=64)

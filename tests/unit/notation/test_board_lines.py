@@ -140,7 +140,7 @@ TAILS = [
     ("3 min easy row / bike", "row", "or bike"),
     ("20 pull-ups or ring rows", "pull-up", "or ring rows"),
     ("20 lunges bw", "lunge", "bw"),
-    ("10 push-ups on the floor", "push-up", "on the floor"),
+    ("10 push-ups in the garden", "push-up", "in the garden"),
 ]
 
 

@@ -1,0 +1,57 @@
+"""Which kind of part one is that nobody put under a heading: what is lifted, and what is easy at both ends."""
+
+from collections.abc import Iterable, Sequence
+
+from core.measures import AmountUnit
+from core.sessions.values import Block, BlockKind, Format, Line
+
+# So few of something heavy on the clock are for strength (an estimate).
+_FEW = 3
+_EASY_WAYS = frozenset(("easy", "brisk-walk"))
+_EASY_WORDS = ("easy", "gentle", "slow", "loose", "light")
+# Done to get ready (common practice, no source).
+_READYING = frozenset(
+    ("ankle rock", "arm circle", "arm slide", "cat-cow", "ground reach", "hip circle", "inchworm", "leg swing", "march",
+     "neck turn", "shoulder pass-through", "shoulder roll", "trunk rotation", "wrist circle", "warm-up flow")
+)  # fmt: skip
+_CALMING = frozenset(("breathing", "hip opener", "downward dog", "open book"))
+
+
+def kind_by_lines(kind: BlockKind, format_: Format, lines: Iterable[Line]) -> BlockKind:
+    """Sets are strength work, and so are a few heavy repetitions whenever the clock says."""
+    if kind is not BlockKind.MAIN:
+        return kind
+    if format_ in {Format.SETS, Format.MAX_LOAD}:
+        return BlockKind.STRENGTH
+    return BlockKind.STRENGTH if format_ is Format.INTERVALS and _is_heavy(list(lines)) else kind
+
+
+def by_place(blocks: Sequence[Block], headed: Sequence[bool]) -> tuple[Block, ...]:
+    """The parts; the first is the warm-up and the last the cool-down where they are easy and nobody said else."""
+    told = list(blocks)
+    if len(told) < 2:  # noqa: PLR2004 - what is done alone is the work itself
+        return tuple(told)
+    for at, kind, usual in ((0, BlockKind.WARM_UP, _READYING), (-1, BlockKind.COOL_DOWN, _CALMING)):
+        block = told[at]
+        open_still = block.kind is BlockKind.MAIN and block.format is Format.QUALITY and not headed[at]
+        if open_still and all(_is_easy(line, usual, calm=at < 0) for line in block.lines):
+            told[at] = block.model_copy(update={"kind": kind})
+    return tuple(told)
+
+
+def _is_heavy(lines: list[Line]) -> bool:
+    if any(line.load_rule and line.load_rule.percent and line.unit is AmountUnit.REPS for line in lines):
+        return True
+    held = any(line.loads_kg or (line.load_rule and line.load_rule.heavy) for line in lines)
+    return held and all(line.unit is AmountUnit.REPS and 0 < (line.amount or 0) <= _FEW for line in lines)
+
+
+def is_calming(movement: str) -> bool:
+    """Whether what is done is for after the work."""
+    return movement in _CALMING or movement.endswith("stretch")
+
+
+def _is_easy(line: Line, usual: frozenset[str], *, calm: bool) -> bool:
+    if line.variant in _EASY_WAYS or any(word in (line.notes or "").lower() for word in _EASY_WORDS):
+        return True
+    return line.movement in usual or (calm and is_calming(line.movement))

@@ -1,0 +1,118 @@
+"""A movement among other words, clipped, by its initials, in another language, or not named again."""
+
+import pytest
+
+from core.movements.lookup import catalogue
+from core.notation.session import read_session
+
+
+def read(text):
+    return read_session(text, catalogue())
+
+
+def lines(text):
+    return [line for block in read(text).session.blocks for line in block.lines]
+
+
+AMONG_WORDS = [
+    ("400 m run all together", "run", "all together"),
+    ("12 burpees over the rower", "burpee", "over the rower"),
+    ("an easy 600 m jog to the pond and back", "run", "to the pond and back"),
+    ("10 squats against the wall bars", "air squat", "against the wall bars"),
+]
+
+
+@pytest.mark.parametrize(("typed", "movement", "note"), AMONG_WORDS)
+def test_what_stands_beside_a_name_is_kept_as_a_note(typed, movement, note):
+    (line,) = lines(f"AMRAP 12\n{typed}")
+    assert line.movement == movement
+    assert note in line.notes
+
+
+@pytest.mark.parametrize("typed", ["10 copenhagen planks", "10 squats to a headstand", "8 pallof presses"])
+def test_a_word_that_may_make_another_movement_leaves_the_name_unread(typed):
+    assert [one.text for one in read(f"AMRAP 12\n5 burpees\n{typed}").not_understood]
+
+
+CLIPPED = [
+    ("12 tri ext", "triceps extension"),
+    ("15 hkr", "hanging knee raise"),
+    ("20 russ twists", "seated twist"),
+]
+
+
+@pytest.mark.parametrize(("typed", "movement"), CLIPPED)
+def test_words_that_are_cut_short_are_read_where_one_movement_only_begins_so(typed, movement):
+    (line,) = lines(f"AMRAP 12\n{typed}")
+    assert line.movement == movement
+    assert read(f"AMRAP 12\n{typed}").corrected
+
+
+FOREIGN = [
+    ("4 rondas por tiempo:\n10 flexiones\n8 zancadas por pierna", ["push-up", "lunge"]),
+    ("4 Runden auf Zeit:\n10 Liegestütze\n8 Ausfallschritte pro Bein", ["push-up", "lunge"]),
+]
+
+
+@pytest.mark.parametrize(("text", "movements"), FOREIGN)
+def test_a_board_may_be_german_or_spanish(text, movements):
+    (block,) = read(text).session.blocks
+    assert (block.format, block.rounds) == ("for_time", 4)
+    assert [line.movement for line in block.lines] == movements
+    assert block.lines[1].per_side
+
+
+NOT_NAMED_AGAIN = [
+    "Deadlift: build to a heavy triple in 18 min\nthen 2 back off sets of 6 @80% of that",
+    "Deadlift. 18 min to a heavy triple. Then 2 sets of 6 @ 80%",
+]
+
+
+@pytest.mark.parametrize("text", NOT_NAMED_AGAIN)
+def test_sets_that_name_nothing_are_of_what_was_lifted_before(text):
+    first, second = read(text).session.blocks
+    assert (first.format, first.minutes) == ("max_load", 18)
+    assert (second.format, second.rounds) == ("sets", 2)
+    assert (second.lines[0].movement, second.lines[0].amount) == ("deadlift", 6)
+    assert second.lines[0].load_rule.percent == 80
+
+
+def test_singles_are_no_rope_skips_where_something_is_lifted():
+    _, second = read("Clean: 12 min to a heavy single. Then 5 singles @ 80%").session.blocks
+    assert (second.rounds, second.lines[0].movement, second.lines[0].amount) == (5, "clean", 1)
+
+
+def test_the_share_behind_a_complex_is_of_all_of_it():
+    clean, jerk = lines("every 2:30 x 6\n3 power clean + 2 jerk @70%")
+    assert clean.load_rule == jerk.load_rule
+
+
+RESTS = [("DL 3x5, r 2", 120), ("DL 3x5 r 90", 90), ("DL 3x5, r 2'", 120)]
+
+
+@pytest.mark.parametrize(("text", "rest_s"), RESTS)
+def test_a_rest_may_be_a_letter(text, rest_s):
+    (block,) = read(text).session.blocks
+    assert block.rest_s == rest_s
+
+
+def test_what_stands_behind_the_lines_is_of_them():
+    (block,) = read("100 sit-ups\n80 squats\nfor time, 20 min cap, break it up how you like").session.blocks
+    assert (block.format, block.cap_s, len(block.lines)) == ("for_time", 1200, 2)
+
+
+def test_what_is_easy_at_both_ends_is_warm_up_and_cool_down():
+    blocks = read(
+        "5 min easy row\n\nAMRAP 10: 5 burpees, 10 squats\n\nhamstring stretch 1 min each leg"
+    ).session.blocks
+    assert [block.kind for block in blocks] == ["warm-up", "main", "cool-down"]
+
+
+def test_minutes_right_behind_a_format_need_no_unit():
+    (block,) = read("EMOM 12 today, odd min 12 swings 24/16, even min 10 sit-ups").session.blocks
+    assert (block.minutes, [line.station for line in block.lines]) == (12, [1, 2])
+
+
+def test_letters_that_count_on_are_a_list():
+    (block,) = read("E2MOM 16 alternating:\nA 6 pull-ups + 8 dips\nB 10 burpees").session.blocks
+    assert [line.station for line in block.lines] == [1, 1, 2]
