@@ -80,19 +80,19 @@ def _partings(edit: Edit, known: Lexicon, unit: MassUnit) -> Iterator[tuple[Piec
     """What is meant and what it becomes; `the row 200 m` is parted behind the longest name."""
     if edit.target and not _NUMBER.match(edit.target):
         piece = _piece(edit.target, known, unit)
-        if piece.meaning:
+        if piece.meaning and not piece.is_loose:
             yield piece, edit.new
         return
     if edit.target and (piece := _piece(edit.new, known, unit)).meaning:
         yield replace(piece, amount=None), _only_amount(piece, edit.new)  # `8 push-ups instead of 10`
     if not edit.target and edit.new[:1].isdigit():
         piece = _piece(edit.new, known, unit)
-        if piece.meaning and not piece.unread:
+        if piece.meaning and not (piece.unread or piece.is_loose):
             yield replace(piece, amount=None), _only_amount(piece, edit.new)  # `I meant 12 lunges`
     words = edit.new.split()
     for end in range(len(words) - 1, 0, -1):
         piece = _piece(" ".join(words[:end]), known, unit)
-        if piece.meaning and not piece.meaning.near and not piece.unread:
+        if piece.meaning and not (piece.meaning.near or piece.unread or piece.is_loose):
             yield piece, " ".join(words[end:])
 
 
@@ -120,7 +120,7 @@ def _changed(
     if meant and meant.piece.loads_kg and _PAIR.fullmatch(new):
         new = f"@ {new.removeprefix('@').strip()}"  # a pair beside a load is the load
     told = _piece(new, known, unit)
-    if meant is None or told.unread or not (told.meaning or told.says_anything):
+    if meant is None or told.unread or told.is_loose or not (told.meaning or told.says_anything):
         return None
     if edit.verb == "swap" and not told.meaning:
         return None

@@ -71,7 +71,7 @@ def _is_spotted(piece: Piece, words: str, lexicon: Lexicon) -> bool:
     counted = piece.amount or piece.sets or piece.most or piece.loads_kg
     if found is None or not (counted or _is_plain(found)):
         return False
-    piece.is_loose = True
+    piece.is_loose = not _is_plain(found)
     held = HELD.search(f"{found.before} {found.after}")
     _settle(piece, _Candidate(found.meaning.spelling, (), held["i"] if held else ""), found.meaning, lexicon)
     piece.notes += tuple(note for said in (found.before, found.after) if (note := said.strip(" ,")))
@@ -80,7 +80,7 @@ def _is_spotted(piece: Piece, words: str, lexicon: Lexicon) -> bool:
 
 def _is_plain(found: Spotted) -> bool:
     """Whether a name that nobody told the amount of is hardly said in passing: `wall walks over the line`."""
-    behind = found.after.split()
+    behind = found.after.split() or [""]
     return not found.before and len(behind) <= _MOST_BESIDE and is_placing(behind[0])
 
 

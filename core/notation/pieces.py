@@ -20,7 +20,7 @@ class Piece:
     `listed`: its number in a numbered list. `bare_pair`: a pair of numbers that was taken for a load, but had
     no unit. `in_kcal`: as many calories as can be. `maybe_kg`: the load that its amount is, if the amount is
     told elsewhere (`thrusters 43` under a scheme). `each_set`: what changes from
-    set to set, `each_said` in the coach's words. `is_loose`: its name was found among other words.
+    set to set, `each_said` in the coach's words. `is_loose`: its name was found among words that may say more.
     """
 
     start: int

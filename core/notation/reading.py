@@ -34,7 +34,7 @@ _JOINED = re.compile(r"\s(?:and|&|plus)\s|\s?\+\s?|\s?&\s?|\s/\s(?=[0-9])")
 # `500-400-300 m row`: as many lines
 _STAGES = re.compile(r"^\s*(?P<numbers>[0-9]{2,4}(?:-[0-9]{2,4}){2,9})\s?(?P<rest>k?m\s[a-z].*)$")
 # `skips / sit-ups` under a scheme; behind an amount it is a choice
-_SLASHED = re.compile(r"(?<=[a-z])\s/\s(?=[a-z])")
+_SLASHED = re.compile(r"(?<=[a-z])\s/\s(?=[a-z0-9])")
 # `3 @ 70% 3 @ 80%`: the next set
 _NEXT_SET = re.compile(r"(?<=%)\s(?=[0-9]{1,2}\+?\s?@)")
 # `400 m run 15 push-ups`: the next one begins with its amount

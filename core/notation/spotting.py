@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import NamedTuple
 
 from core.notation.names import Lexicon, Meaning
+from core.notation.unread import is_talk
 
 _TOKEN = re.compile(r"[^\s,;|]+|,")
 _NUMBER = re.compile("[0-9]")
@@ -78,7 +79,7 @@ def _stands_alone(said: list[str], start: int, end: int, lexicon: Lexicon) -> bo
     if any(lexicon.is_kind(word) and not is_joining(word) for word in said[: max(start - 1, 0)]):
         return False
     behind = said[end:]
-    if any(map(_NUMBER.search, [*said[:start], *behind])):
+    if any(map(_NUMBER.search, [*said[:start], *behind])) or is_talk(" ".join(said[:start])):
         return False
     if behind and behind[0] in _MAKING and not {*behind[1:2]} & _PLACES:
         return False
