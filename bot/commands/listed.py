@@ -62,6 +62,7 @@ COMMANDS = {
         "Try anew what was given up.",
         ("bellwether replay letter-12 update-7", "bellwether replay --all"),
     ),
+    "relearn": Listed("relearn", "Work out anew what scores teach of everybody.", ("bellwether relearn",)),
     "unit": Listed(
         "unit",
         "Print a unit file for systemd.",

@@ -25,7 +25,7 @@ def parked(database: Database = None, as_json: AsJson = False) -> None:
 
     What people wrote is only shown with --json.
     """
-    updates, letters = asyncio.run(_found(_place(database)))
+    updates, letters = asyncio.run(_found(place_of(database)))
     if as_json:
         print_json({"updates": [asdict(one) for one in updates], "letters": [asdict(one) for one in letters]})
     elif not updates and not letters:
@@ -45,7 +45,7 @@ def replay(
     if bool(what) == everything:
         raise InputError("replay", "name what to try anew, such as letter-12, or say --all.")
     wanted = None if everything else _wanted(what or [])
-    done = asyncio.run(_replayed(_place(database), wanted))
+    done = asyncio.run(_replayed(place_of(database), wanted))
     missing = sorted(set(what or []) - set(done))
     if missing:
         raise InputError(
@@ -72,7 +72,8 @@ def _cut(why: str | None) -> str:
     return words if len(words) <= _SHOWN else f"{words[:_SHOWN]}..."
 
 
-def _place(database: str | None) -> str:
+def place_of(database: str | None) -> str:
+    """The database that is meant. Raises InputError where there is none, or one of another version."""
     place = database or database_of_settings()
     if "://" not in place and not Path(place).is_file():
         raise InputError(place, "there is no such database.")

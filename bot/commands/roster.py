@@ -6,7 +6,7 @@ from decimal import Decimal
 from pathlib import Path
 from typing import Annotated, Any, Literal, Self
 
-from pydantic import Field, ValidationError, model_validator
+from pydantic import BaseModel, ConfigDict, Field, ValidationError, model_validator
 
 from bot.commands.given import problem, table_of, unknown
 from core.athletes.values import (
@@ -24,8 +24,10 @@ from core.athletes.values import (
     Today,
 )
 from core.desk.reference import Catalogue, limits, near_spellings
+from core.desk.sessions.preview import Earlier, having_done, read_text
 from core.errors import InputError
 from core.measures import MassUnit
+from core.scores.values import Score
 from core.values import Value
 
 Kg = Annotated[Decimal, Field(gt=0, le=1000)]
@@ -61,10 +63,25 @@ class _Test(Value):
     seconds: Annotated[float, Field(gt=0)] | None = None
 
 
+class _Score(BaseModel):
+    """As `read score` prints it; what else stands there is of no account."""
+
+    model_config = ConfigDict(frozen=True, allow_inf_nan=False)
+
+    value: Annotated[float, Field(ge=0)] | None = None
+    unit: str = ""
+    rounds: Annotated[int, Field(ge=0)] | None = None
+    reps: Annotated[int, Field(ge=0)] | None = None
+    seconds: Annotated[float, Field(gt=0)] | None = None
+    load_kg: Annotated[Decimal, Field(gt=0)] | None = None
+    capped: bool = False
+    scaled: bool = False
+
+
 class _Earlier(Value):
     date: date
     session: str
-    score: Any
+    score: _Score
 
 
 class _Pregnancy(Value):
@@ -126,7 +143,7 @@ def _profile(row: Any, place: str, catalogue: Catalogue) -> Profile:
         raise InputError(place, ": ".join([*filter(None, [".".join(where)]), words])) from None
     for name in _unknown_names(athlete, catalogue):
         raise InputError(place, name)
-    return Profile(
+    profile = Profile(
         name=athlete.name,
         body_mass_kg=athlete.body_mass_kg,
         birth_year=athlete.birth_year,
@@ -147,6 +164,14 @@ def _profile(row: Any, place: str, catalogue: Catalogue) -> Profile:
         seated=athlete.seated,
         place=athlete.place and Place.model_validate(athlete.place.model_dump()),
     )
+    return having_done(profile, [_earlier(one, f"{place}: scores") for one in athlete.scores])
+
+
+def _earlier(told: _Earlier, place: str) -> Earlier:
+    session = read_text(told.session).session
+    if session is None:
+        raise InputError(place, f"the session of {told.date} isn't understood")
+    return Earlier(told.date, session, Score.model_validate(told.score.model_dump()))
 
 
 def _skill(name: str, catalogue: Catalogue) -> str:

@@ -26,6 +26,7 @@ from core.ability.kinship import (
     shared,
 )
 from core.ability.norms import UNKNOWN_MASS_SPREAD, Expected, body_mass, expected
+from core.athletes.learned import Learned, strength_of
 from core.athletes.values import Profile
 from core.movements.lookup import Catalogue
 from core.movements.values import Movement, Pattern, Variant
@@ -138,13 +139,16 @@ class Capacity:
             kin = kin or kin_of(movement, variant)
             base = self.base(movement, variant, variant_id, kin)
             assert kin.k is not None
-            known = self._known[variant_id] = Ability(
+            known = Ability(
                 base.strength_kg * kin.ratio,
                 base.spreads[kin.loaded][kin.reference],
                 kin.k,
                 base.tested_kg and base.tested_kg * kin.ratio,
                 bool(base.heavy) and _is_heavy_shown(base.heavy, movement, variant, variant_id),
             )
+            if self.profile.learned is not None:
+                known = _as_learned(known, movement, self.profile.learned)
+            self._known[variant_id] = known
         return known
 
     def sure_of_body(self, variant_id: str) -> float:
@@ -287,6 +291,13 @@ class Capacity:
         if pattern not in self._norms:
             self._norms[pattern] = expected(pattern, self.profile, self._year)
         return self._norms[pattern]
+
+
+def _as_learned(known: Ability, movement: Movement, learned: Learned) -> Ability:
+    """Nearer to what their scores say; what differs from day to day stays unknown."""
+    middle, spread = learned.of_sum(strength_of(movement.id))
+    strength = known.strength_kg * exp(known.spread * middle)
+    return known._replace(strength_kg=strength, spread=max(known.spread * spread, DAY_TO_DAY))
 
 
 def _sure(spreads: Spreads) -> Spreads:

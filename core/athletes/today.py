@@ -16,7 +16,9 @@ RECOVERING = "after-illness"
 
 
 def as_of(profile: Profile, day: date) -> Profile:
-    """The profile as it counts on a day: in its circumstances, and with what is different then."""
+    """The profile as it counts on a day: its circumstances, what is different then, what its scores still tell."""
+    if profile.learned is not None:
+        profile = profile.model_copy(update={"learned": profile.learned.as_of(day)})
     return in_circumstances(_differently(profile, differing(profile, day), day), day)
 
 

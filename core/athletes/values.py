@@ -7,6 +7,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
+from core.athletes.learned import Learned
 from core.measures import Centimetres, Kg, MassUnit, Metres, Minutes, Reps, Seconds, StepKg
 from core.values import Value
 
@@ -240,6 +241,7 @@ class Profile(Value):
     `asked_on`: when they were last asked whether they had a break, or want to do more.
     `skills`: `movement/variant` ids, shown without a number. `weeks_off`: without training before today. What these,
     `pregnancy`, `after_birth`, `seated` and `place` come to is told by `core.athletes.circumstances`.
+    `learned`: what their scores taught (`core.forecast.learning`).
     """
 
     name: str
@@ -268,6 +270,7 @@ class Profile(Value):
     after_birth: AfterBirth | None = None
     seated: Seated | None = None
     place: Place | None = None
+    learned: Learned | None = None
     today: Today = Today()
 
     @property

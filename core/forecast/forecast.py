@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Iterator, Mapping
 from itertools import chain, repeat
+from typing import NamedTuple
 
 import numpy as np
 
@@ -17,6 +18,8 @@ from core.sessions.values import Format
 
 # Four in five end between these.
 LOW, HIGH = 0.1, 0.9
+# How far one day is from another, in ln of a score (estimate), and its name among what isn't known.
+DAY, DAY_SPREAD = "day", 0.05
 # After so long a round takes as long as the last: what fades slowly has come to its level (estimate).
 STEADY_S = 420.0
 # Between sets to failure, where the coach writes no rest (estimate).
@@ -25,10 +28,39 @@ _MINUTE_S = 60.0
 _A_HAIR = 1e-9
 
 
+class Expected(NamedTuple):
+    """The score of each that an athlete may turn out to be, in `unit`, at `most` so much.
+
+    `is_sure`: what differs from day to day is in it already, or makes no difference.
+    """
+
+    unit: ScoreUnit
+    found: Floats
+    pacing: Pacing = Pacing()
+    most: float = np.inf
+    is_sure: bool = False
+
+
 def outlook_of(version: Version, people: People) -> tuple[Outlook | None, ...]:
     """For each block what is expected; None where nothing is: unscored, eased, new to it, or not to be counted."""
-    return tuple(
-        _of_block(block, people) if _is_expected(version, block, people) else None for block in version.blocks
+    found = (expected_of(version, block, people) for block in version.blocks)
+    return tuple(one and _outlook(one, people) for one in found)
+
+
+def expected_of(version: Version, block: VersionBlock, people: People) -> Expected | None:
+    """The same of one block, as numbers, without what differs from day to day."""
+    way = _WAYS.get(block.format)
+    return way(block, people) if way and _is_expected(version, block, people) else None
+
+
+def _outlook(expected: Expected, people: People) -> Outlook:
+    of_day = 1.0 if expected.is_sure else np.exp(DAY_SPREAD * people.unknowns.of(DAY))
+    middle = min(_middle(expected.found), expected.most)
+    found = np.minimum(expected.found * of_day, expected.most)
+    low, high = (float(one) for one in np.quantile(found, (LOW, HIGH)))
+    return Outlook(
+        forecast=Forecast(unit=expected.unit, low=min(low, middle), expected=middle, high=max(high, middle)),
+        pacing=expected.pacing,
     )
 
 
@@ -44,11 +76,6 @@ def _is_open(line: VersionLine, block: VersionBlock) -> bool:
     if line.change is Change.REST or line.reason.because is Because.UNKNOWN_HEAVY:
         return True
     return line.amount is None and not line.scheme and block.format not in _AS_MUCH_AS_GOES
-
-
-def _of_block(block: VersionBlock, people: People) -> Outlook | None:
-    way = _WAYS.get(block.format)
-    return way(block, people) if way else None
 
 
 class _Done:
@@ -82,7 +109,7 @@ class _Done:
             self.change()
 
 
-def _amrap(block: VersionBlock, people: People) -> Outlook | None:
+def _amrap(block: VersionBlock, people: People) -> Expected | None:
     if block.minutes is None:
         return None
     done, ends = _Done(block, people), block.minutes * _MINUTE_S
@@ -98,7 +125,7 @@ def _amrap(block: VersionBlock, people: People) -> Outlook | None:
     rounds = _reached(np.stack(times), np.array(progress), ends, len(done.lines))
     middle = _middle(rounds)
     pacing = pacing_of(done.floor, block, round_s=ends / middle if middle >= 1 else None)
-    return Outlook(forecast=_forecast("rounds", rounds), pacing=pacing)
+    return Expected("rounds", rounds, pacing)
 
 
 def _shares(lines: tuple[Work, ...]) -> list[float]:
@@ -120,7 +147,7 @@ def _reached(times: Floats, progress: Floats, ends: float, lines: int) -> Floats
     return np.asarray(np.where(times[-1] <= ends, beyond, within))
 
 
-def _for_time(block: VersionBlock, people: People) -> Outlook | None:
+def _for_time(block: VersionBlock, people: People) -> Expected | None:
     done = _Done(block, people)
     marks = [np.zeros_like(done.floor.time)]
     counts = [0.0]
@@ -139,11 +166,11 @@ def _for_time(block: VersionBlock, people: People) -> Outlook | None:
         if counts[-1] <= 0:
             return None
         reached = _reached(np.stack(marks), np.array(counts), cap, len(done.lines))
-        return Outlook(forecast=_forecast("reps", np.floor(np.minimum(reached, counts[-1]))), pacing=Pacing())
-    forecast = _forecast("s", took if cap is None else np.minimum(took, cap))
+        return Expected("reps", np.floor(reached), most=counts[-1])
     half = float(np.interp(counts[-1] / 2, counts, [mark[0] for mark in marks])) if counts[-1] else None
     round_s = float(took[0]) / len(rounds) if len(rounds) > 1 and not block.scheme else None
-    return Outlook(forecast=forecast, pacing=pacing_of(done.floor, block, round_s=round_s, half_s=half))
+    pacing = pacing_of(done.floor, block, round_s=round_s, half_s=half)
+    return Expected("s", took, pacing, np.inf if cap is None else cap)
 
 
 def _rounds(block: VersionBlock) -> Iterator[float | None]:
@@ -161,7 +188,7 @@ def _in_order(done: _Done, rounds: tuple[float | None, ...]) -> Iterator[tuple[W
     yield from ((work, None) for work in done.cash_out)
 
 
-def _intervals(block: VersionBlock, people: People) -> Outlook | None:
+def _intervals(block: VersionBlock, people: People) -> Expected | None:
     if block.work_s:
         return _working_intervals(block, people)
     done, times = _Done(block, people), _turns(block)
@@ -180,9 +207,9 @@ def _intervals(block: VersionBlock, people: People) -> Outlook | None:
         else:
             done.floor.rest(block.rest_s or 0.0)
     if block.every_s and not all(_is_covered(line) for line in block.lines):
-        return Outlook(forecast=_forecast("rounds", held))
+        return Expected("rounds", held, is_sure=True)
     pacing = Pacing(round_s=float(took[0]) / times)
-    return Outlook(forecast=_forecast("s", took), pacing=pacing)
+    return Expected("s", took, pacing)
 
 
 def _is_covered(line: VersionLine) -> bool:
@@ -205,7 +232,7 @@ def _turn(lines: tuple[Work, ...], number: int) -> tuple[Work, ...]:
     return tuple(work for work in lines if work.station == number % last + 1)
 
 
-def _working_intervals(block: VersionBlock, people: People) -> Outlook | None:
+def _working_intervals(block: VersionBlock, people: People) -> Expected | None:
     """So many seconds of work, so many of rest: all repetitions together."""
     done, rest_s = _Done(block, people), block.rest_s or 0.0
     assert block.work_s is not None
@@ -219,10 +246,10 @@ def _working_intervals(block: VersionBlock, people: People) -> Outlook | None:
         for work in done.lines:
             total = total + np.floor(done.floor.do_for(work, block.work_s)) * work.counted
             done.floor.rest(rest_s)
-    return Outlook(forecast=_forecast("reps", total))
+    return Expected("reps", total)
 
 
-def _max_reps(block: VersionBlock, people: People) -> Outlook | None:
+def _max_reps(block: VersionBlock, people: People) -> Expected | None:
     done = _Done(block, people, stops_at=1.0)
     total = np.zeros_like(people.tempo)
     for _ in range(block.rounds or 1):
@@ -232,10 +259,10 @@ def _max_reps(block: VersionBlock, people: People) -> Outlook | None:
             else:
                 total = total + done.floor.to_failure(work) * work.counted
         done.floor.rest(USUAL_REST_S if block.rest_s is None else block.rest_s)
-    return Outlook(forecast=_forecast("reps", total)) if total.any() else None
+    return Expected("reps", total, is_sure=True) if total.any() else None
 
 
-def _hold(block: VersionBlock, people: People) -> Outlook | None:
+def _hold(block: VersionBlock, people: People) -> Expected | None:
     done = _Done(block, people, stops_at=1.0)
     if (
         len(done.lines) != 1
@@ -243,22 +270,22 @@ def _hold(block: VersionBlock, people: People) -> Outlook | None:
         or block.lines[0].amount is not None
     ):
         return None
-    return Outlook(forecast=_forecast("s", done.floor.to_failure(done.lines[0])))
+    return Expected("s", done.floor.to_failure(done.lines[0]), is_sure=True)
 
 
-def _time_trial(block: VersionBlock, people: People) -> Outlook | None:
+def _time_trial(block: VersionBlock, people: People) -> Expected | None:
     if len(block.lines) != 1:
         return None
     line, done = block.lines[0], _Done(block, people)
     if line.unit is AmountUnit.SECONDS or (line.amount is None and block.minutes):
         seconds = line.amount or (block.minutes or 0) * _MINUTE_S
-        return Outlook(forecast=_forecast("m", seconds / done.lines[0].seconds))
+        return Expected("m", seconds / done.lines[0].seconds, is_sure=True)
     if line.amount is None:
         return None
-    return Outlook(forecast=_forecast("s", line.amount * done.lines[0].seconds))
+    return Expected("s", line.amount * done.lines[0].seconds, is_sure=True)
 
 
-def _max_load(block: VersionBlock, people: People) -> Outlook | None:
+def _max_load(block: VersionBlock, people: People) -> Expected | None:
     line = block.lines[0]
     movement, variant = people.catalogue.variant(f"{line.movement}/{line.variant}")
     hold = next((one for one in variant.holds if one.fits(line.implement, line.count)), None)
@@ -267,7 +294,7 @@ def _max_load(block: VersionBlock, people: People) -> Outlook | None:
     own = variant.body_share.value * people.capacity.body_mass_kg
     moved = people.heaviest(f"{line.movement}/{line.variant}", line.amount or 1.0)
     load = np.maximum(0.0, (moved - own) / (hold.factor * hold.count))
-    return Outlook(forecast=_forecast("kg", np.minimum(load, _most_kg(line, people))))
+    return Expected("kg", np.minimum(load, _most_kg(line, people)), is_sure=True)
 
 
 def _most_kg(line: VersionLine, people: People) -> float:
@@ -276,25 +303,20 @@ def _most_kg(line: VersionLine, people: People) -> float:
     return max((float(max((*one.loads_kg, one.to_kg or 0))) for one in found), default=np.inf) or np.inf
 
 
-def _sets(block: VersionBlock, _people: People) -> Outlook | None:
+def _sets(block: VersionBlock, people: People) -> Expected | None:
     """What is lifted is what stands in the version, as long as all sets of it go."""
     loads = [float(line.load_kg) for line in block.lines if line.load_kg]
     if len(loads) != 1 or len(block.lines) != 1:
         return None
-    return Outlook(forecast=Forecast(unit="kg", low=loads[0], expected=loads[0], high=loads[0]))
+    return Expected("kg", np.full_like(people.tempo, loads[0]), is_sure=True)
 
 
 def _middle(found: Floats) -> float:
     return float(np.median(found))
 
 
-def _forecast(unit: ScoreUnit, found: Floats) -> Forecast:
-    low, middle, high = (float(one) for one in np.quantile(found, (LOW, 0.5, HIGH)))
-    return Forecast(unit=unit, low=low, expected=middle, high=high)
-
-
 _AS_MUCH_AS_GOES = frozenset({Format.MAX_REPS, Format.HOLD, Format.MAX_LOAD, Format.TIME_TRIAL})
-_WAYS: Mapping[Format, Callable[[VersionBlock, People], Outlook | None]] = {
+_WAYS: Mapping[Format, Callable[[VersionBlock, People], Expected | None]] = {
     Format.AMRAP: _amrap,
     Format.FOR_TIME: _for_time,
     Format.INTERVALS: _intervals,

@@ -4,25 +4,35 @@ The first of them is the middle in everything; from it the pacing comes.
 """
 
 from functools import lru_cache
-from math import sqrt
-from typing import NamedTuple
 
 import numpy as np
 
 from core.ability.capacity import Capacity
 from core.ability.whole_body import ML_PER_MET, Pace, Rate, pace_of, rate_of
+from core.athletes.learned import (
+    MOST_NAMES,
+    RATE,
+    RECOVERY,
+    TEMPO,
+    Learned,
+    strength_of,
+    tempo_of,
+)
 from core.athletes.values import Profile
 from core.forecast.fatigue import Floats
 from core.movements.lookup import Catalogue
 
 DRAWS = 200
-# How much of what is unknown of one movement is unknown of all of them: a good day, a strong person (estimate).
-IN_COMMON = 0.6
-# Spreads of ln: how fast people recover, and how fast they go about it (estimates).
+# Spreads of ln: how fast people recover, how fast they go about it, and about one movement (estimates).
 RECOVERY_SPREAD = 0.25
 TEMPO_SPREAD = 0.10
+TEMPO_OF_ONE_SPREAD = 0.16
+# So many unknowns of a person are drawn apart from each other: those that were learned from behind, others from the
+# front.
+ROWS = 2 * MOST_NAMES
+_A_HAIR = 1e-9
 # Who is used to it loses less time, who isn't more (estimates).
-TEMPO = {"new": 1.15, "some": 1.0, "trained": 0.97}
+USED_TO_IT = {"new": 1.15, "some": 1.0, "trained": 0.97}
 
 # The highest rate that goes on and on, against the one kept up for twenty minutes, and how many seconds of it can be
 # overdrawn: both from the worked example of Monod & Scherrer 1965, Ergonomics 8:329-338 (W' 20,000 J, CP 216.667 W).
@@ -33,21 +43,35 @@ STEADY = 1 / (1 + OVERDRAFT_S / 1200)
 RUN_S = 0.373
 
 
-class Chances(NamedTuple):
-    """Standard normal draws, the first of them 0: one row for each unknown, `movements` one for each movement."""
-
-    common: Floats
-    recovery: Floats
-    tempo: Floats
-    rate: Floats
-    movements: Floats
-
-
 @lru_cache(maxsize=8)
-def chances(seed: int, movements: int = 32) -> Chances:
-    drawn = np.random.default_rng(seed).standard_normal((4 + movements, DRAWS))
+def chances(seed: int) -> Floats:
+    """Standard normal draws, a row for each unknown; the first of each is 0."""
+    drawn = np.random.default_rng(seed).standard_normal((ROWS, DRAWS))
     drawn[:, 0] = 0.0
-    return Chances(drawn[0], drawn[1], drawn[2], drawn[3], drawn[4:])
+    return drawn
+
+
+class Unknowns:
+    """What isn't known of a person, by name, as it is after what was learned: each drawn `DRAWS` times."""
+
+    def __init__(self, learned: Learned | None, seed: int = 0) -> None:
+        self._drawn = chances(seed)
+        self.rows: dict[str, Floats] = {}
+        if learned is not None and learned.names:
+            root = np.linalg.cholesky(np.array(learned.covariance) + _A_HAIR * np.eye(len(learned.names)))
+            known = np.array(learned.middle)[:, None] + root @ self._drawn[-len(learned.names) :]
+            self._learned = dict(zip(learned.names, known, strict=True))
+        else:
+            self._learned = {}
+
+    def of(self, name: str) -> Floats:
+        found = self.rows.get(name)
+        if found is None:
+            found = self._learned.get(name)
+            if found is None:
+                found = self._drawn[len(self.rows) % ROWS]
+            self.rows[name] = found
+        return found
 
 
 class People:
@@ -58,16 +82,18 @@ class People:
     ) -> None:
         self.profile = profile
         self.catalogue = catalogue
-        self.capacity = Capacity(profile, catalogue, year)
-        drawn = self._drawn = chances(seed)
-        self.speed = np.exp(RECOVERY_SPREAD * drawn.recovery)
-        self.tempo = TEMPO.get(profile.experience or "some", 1.0) * np.exp(TEMPO_SPREAD * drawn.tempo)
+        # What was learned is in the draws already.
+        self.capacity = Capacity(profile.model_copy(update={"learned": None}), catalogue, year)
+        self.unknowns = unknown = Unknowns(profile.learned, seed)
+        self.speed = np.exp(RECOVERY_SPREAD * unknown.of(RECOVERY))
+        self.tempo = USED_TO_IT.get(profile.experience or "some", 1.0) * np.exp(
+            TEMPO_SPREAD * unknown.of(TEMPO)
+        )
         rate: Rate = rate_of(profile, year)
-        self._of_rate = np.exp(rate.spread * drawn.rate)
+        self._of_rate = np.exp(rate.spread * unknown.of(RATE))
         self.kept_up_met = rate.met * self._of_rate
         self.steady_met = self.kept_up_met * STEADY
         self._pace = pace_of(profile.evidence, "run")
-        self._order: dict[str, int] = {}
 
     def unbroken(self, way: str, moved_kg: float) -> Floats:
         """Repetitions (seconds of a hold) of a `movement/variant` that go unbroken when fresh; one at least."""
@@ -98,7 +124,10 @@ class People:
         metres_a_minute = max((rate * ML_PER_MET - 3.5) / 0.2, 60.0)
         return Pace(metres_a_minute * 20, 1200.0, 1.06)
 
+    def tempo_of(self, movement: str) -> Floats:
+        """How many times the usual seconds a repetition of a movement takes."""
+        return np.asarray(self.tempo * np.exp(TEMPO_OF_ONE_SPREAD * self.unknowns.of(tempo_of(movement))))
+
     def _of(self, movement: str) -> Floats:
-        place = self._order.setdefault(movement, len(self._order)) % len(self._drawn.movements)
-        own = sqrt(1 - IN_COMMON**2) * self._drawn.movements[place]
-        return np.asarray(IN_COMMON * self._drawn.common + own)
+        shares = strength_of(movement)
+        return np.asarray(sum(share * self.unknowns.of(name) for name, share in shares.items()))

@@ -44,6 +44,12 @@ class Outlook(Value):
     pacing: Pacing = Pacing()
 
 
+class Foreseen(Value):
+    """What was expected of each block of a version when it was first shown; it stays as it was."""
+
+    blocks: tuple[Forecast | None, ...]
+
+
 class OfOne(Value):
     """What is expected of an athlete by name."""
 

@@ -66,11 +66,15 @@ def work_of(line: VersionLine, reserves: tuple[str, ...], people: People) -> Wor
     of_own, seconds = _in_own(line.unit, own, variant)
     sides = _sides(line, movement, variant)
     each = of_own * sides.share / unbroken
-    took = seconds * sides.times * (np.ones_like(unbroken) if own is AmountUnit.SECONDS else people.tempo)
+    took = (
+        seconds
+        * sides.times
+        * (np.ones_like(unbroken) if own is AmountUnit.SECONDS else people.tempo_of(movement.id))
+    )
     holds = line.unit is AmountUnit.SECONDS
     timed = line.amount * sides.times if holds and own is not AmountUnit.SECONDS and line.amount else None
     if timed is not None:  # so long, in repetitions
-        each, took = sides.share / unbroken, variant.seconds.value * people.tempo
+        each, took = sides.share / unbroken, variant.seconds.value * people.tempo_of(movement.id)
     debt = np.stack(
         [variant.reserves.get(name, 0.0) * each for name in reserves] + [_breath(variant, took, people)]
     )

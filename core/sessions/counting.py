@@ -4,7 +4,7 @@ from core.measures import AmountUnit
 from core.sessions.values import Block, Format, Line
 
 # Calories are counted one by one like repetitions (common practice, no source); metres and seconds are not.
-_COUNTED = {AmountUnit.REPS, AmountUnit.KCAL}
+COUNTED = {AmountUnit.REPS, AmountUnit.KCAL}
 
 
 def is_in_kcal(block: Block) -> bool:
@@ -23,7 +23,7 @@ def reps_of(line: Line, round_reps: int | None = None) -> int | None:
     `round_reps` is the scheme's number for this round, taken where the line has no amount of its own.
     """
     amount = line.amount if line.amount is not None else round_reps
-    if amount is None or line.unit not in _COUNTED:
+    if amount is None or line.unit not in COUNTED:
         return None
     return round(amount) * (2 if line.per_side else 1)
 

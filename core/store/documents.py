@@ -14,6 +14,7 @@ from pydantic import ValidationError
 
 from core.athletes.values import Evidence, Furnished, Profile
 from core.errors import Defect, TooMuch
+from core.forecast.values import Foreseen
 from core.scaling.orders import Fault, Pin
 from core.scaling.values import Version
 from core.scores.values import Score
@@ -40,15 +41,16 @@ class Kind(Generic[T]):
 
 SESSION = Kind("session", Session, schema=2)
 VERSION = Kind("version", Version, schema=6)
-PROFILE = Kind("profile", Profile, schema=6)
+PROFILE = Kind("profile", Profile, schema=7)
 EVIDENCE = Kind("evidence", Evidence, schema=2)
 SCORE = Kind("score", Score, schema=3)
 PIN = Kind("pin", Pin)
 FAULT = Kind("fault", Fault)
+FORESEEN = Kind("foreseen", Foreseen)
 FURNISHED = Kind("furnished", Furnished, schema=2)
 
 KINDS: Mapping[str, Kind[Any]] = {
-    kind.name: kind for kind in (SESSION, VERSION, PROFILE, EVIDENCE, SCORE, PIN, FAULT, FURNISHED)
+    kind.name: kind for kind in (SESSION, VERSION, PROFILE, EVIDENCE, SCORE, PIN, FAULT, FORESEEN, FURNISHED)
 }
 
 log = logging.getLogger(__name__)
@@ -175,6 +177,11 @@ def _nothing_was_noted(body: Body) -> Body:
 
 @upcasts(VERSION.name, from_schema=5)
 def _nothing_stood_beside_a_line(body: Body) -> Body:
+    return body
+
+
+@upcasts(PROFILE.name, from_schema=6)
+def _nothing_was_learned(body: Body) -> Body:
     return body
 
 

@@ -3,7 +3,7 @@
 from collections.abc import Collection
 from datetime import date, datetime
 
-from sqlalchemy import RowMapping, select
+from sqlalchemy import RowMapping, func, select
 
 from core.scores.values import Hurt, Mark, Score
 from core.store import documents, tables
@@ -32,12 +32,16 @@ def _score_of(row: RowMapping) -> ScoreRecord:
 
 
 def _done_of(row: RowMapping) -> Done:
+    foreseen = row["foreseen"] and documents.read(documents.FORESEEN, row["foreseen_schema"], row["foreseen"])
     return Done(
+        score_id=row["score_id"],
         session_id=row["session_id"],
         day=row["day"],
         block=row["block"],
         score=documents.read(documents.SCORE, row["score_schema"], row["score_body"]),
         version=documents.read(documents.VERSION, row["schema_number"], row["body"]),
+        foreseen=foreseen.blocks[row["block"]] if foreseen and row["block"] < len(foreseen.blocks) else None,
+        effort=row["effort"],
     )
 
 
@@ -151,21 +155,57 @@ class Scores(Repository):
         )
         return [_score_of(row) for row in rows]
 
-    async def done_by(self, person_id: int, limit: int) -> list[Done]:
-        """List what this athlete did and scored with a version of their own, the newest day first."""
+    async def done_by(self, person_id: int, limit: int, *, after: int = 0) -> list[Done]:
+        """List what this athlete did and scored with a version of their own, the newest day first.
+
+        `after`: only scores that came after this one.
+        """
         score, version, document, session = tables.score, tables.version, tables.document, tables.session
-        columns = (version.c.session_id, session.c.day, score.c.block)
+        report = tables.report
+        columns = (score.c.id.label("score_id"), version.c.session_id, session.c.day, score.c.block)
+        foreseen = (version.c.foreseen_schema, version.c.foreseen, report.c.effort)
         as_scored = (score.c.schema_number.label("score_schema"), score.c.body.label("score_body"))
         rows = await self._all(
-            select(*columns, *as_scored, document.c.schema_number, document.c.body)
+            select(*columns, *as_scored, *foreseen, document.c.schema_number, document.c.body)
             .join(version, version.c.id == score.c.version_id)
             .join(document, document.c.id == version.c.document_id)
             .join(session, session.c.id == score.c.session_id)
-            .where(score.c.person_id == person_id, score.c.state == ScoreState.COUNTS)
+            .outerjoin(
+                report,
+                (report.c.session_id == score.c.session_id) & (report.c.person_id == score.c.person_id),
+            )
+            .where(score.c.person_id == person_id, score.c.state == ScoreState.COUNTS, score.c.id > after)
             .order_by(session.c.day.desc(), score.c.id.desc())
             .limit(limit)
         )
         return [_done_of(row) for row in rows]
+
+    async def scored(self) -> list[tuple[int, str]]:
+        """Everybody of whom there is a score with a version that counts, with their names."""
+        score, person = tables.score, tables.person
+        rows = await self._all(
+            select(person.c.id, person.c.name)
+            .join(score, score.c.person_id == person.c.id)
+            .where(score.c.state == ScoreState.COUNTS, score.c.version_id.is_not(None))
+            .distinct()
+            .order_by(person.c.id)
+        )
+        return [(row["id"], row["name"]) for row in rows]
+
+    async def seen_until(self, person_id: int, until: int) -> tuple[int, int]:
+        """How many of their scores with a version count up to and with this one, and which is the newest of all."""
+        score = tables.score
+        row = await self._must(
+            select(
+                func.count().filter(score.c.id <= until).label("seen"),
+                func.coalesce(func.max(score.c.id), 0).label("newest"),
+            ).where(
+                score.c.person_id == person_id,
+                score.c.state == ScoreState.COUNTS,
+                score.c.version_id.is_not(None),
+            )
+        )
+        return row["seen"], row["newest"]
 
     async def days_of(self, person_id: int, limit: int = 60) -> list[date]:
         """List the days of sessions of which this athlete told a score, the newest first."""

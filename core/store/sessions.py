@@ -6,6 +6,7 @@ from typing import Any, TypeVar
 
 from sqlalchemy import RowMapping, Select, and_, func, select
 
+from core.forecast.values import Foreseen
 from core.scaling.values import Version
 from core.sessions.values import Session
 from core.store import documents, tables
@@ -257,6 +258,15 @@ class Versions(Repository):
             shown_at=now,
         )
         return _version_of(await self._must(self._versions().where(tables.version.c.id == row["id"])))
+
+    async def foresee(self, version_id: int, foreseen: Foreseen) -> None:
+        """Keep what was expected of it when it was shown. Raises NotStoredError."""
+        await self._change_one(
+            tables.version,
+            version_id,
+            foreseen_schema=documents.FORESEEN.schema,
+            foreseen=documents.write(foreseen),
+        )
 
     async def current(self, session_id: int, person_id: int) -> VersionRecord | None:
         """Find the version this athlete was shown last."""

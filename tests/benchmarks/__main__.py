@@ -11,12 +11,14 @@ _UPDATES = 2000
 _CHOICES = 300
 _FORECASTS = 100
 _FORESEEN = 60
+_LEARNED_OF = 300
 
 
 def main() -> None:
     show(versions.table(_PEOPLE))
     show(forecasts.table(_FORECASTS))
     show(forecasts.foresight(_FORESEEN))
+    show(forecasts.learning(_LEARNED_OF))
     show(choices.table(_CHOICES))
     show(priors.table())
     show(judge.table())

@@ -72,7 +72,7 @@ def summed_up(found: list[Foreseen]) -> tuple[float, float, float]:
 
 
 def _of(person: other.Person) -> Iterator[Foreseen]:
-    profile = _profile(person)
+    profile = profile_of(person)
     for text in (*AMRAPS, *FOR_TIME, *SETS):
         forecast = _forecast(text, profile)
         came_to = _came_to(text, person) if forecast else 0.0
@@ -80,7 +80,7 @@ def _of(person: other.Person) -> Iterator[Foreseen]:
             yield Foreseen(text, forecast, came_to)
 
 
-def _profile(person: other.Person) -> Profile:
+def profile_of(person: other.Person) -> Profile:
     """What they would tell: a few tests, each of one day."""
     tests = [
         Evidence(movement=name, reps=person.test_reps(name, 0, TESTED_ON))

@@ -1,10 +1,13 @@
 """Try a coach's text on people, with nothing stored: what `bellwether preview` and `read session` show."""
 
 from collections.abc import Iterable, Sequence
+from datetime import date
+from typing import NamedTuple
 
 from core.athletes.circumstances import in_circumstances
 from core.athletes.values import Profile
 from core.forecast.forecast import outlook_of
+from core.forecast.learning import Taught, after
 from core.forecast.people import People
 from core.forecast.values import Outlook
 from core.measures import MassUnit
@@ -15,6 +18,7 @@ from core.scaling.group import view_of
 from core.scaling.values import Explained, GroupView, Version, Withheld
 from core.scaling.version import NO_ORDERS, version_for
 from core.scaling.why import explained
+from core.scores.values import Score
 from core.sessions.values import Session
 
 Made = Sequence[tuple[Profile, Version | Withheld]]
@@ -37,6 +41,26 @@ def try_on(session: Session, people: Iterable[Profile], year: int | None = None)
 def reckon(session: Session, profile: Profile, year: int | None = None) -> tuple[tuple[Explained, ...], ...]:
     """What each line of somebody's version cost, block by block, and what would have been next."""
     return explained(session, in_circumstances(profile), catalogue(), NO_ORDERS, year=year)
+
+
+class Earlier(NamedTuple):
+    """A session that somebody did before, and what they scored."""
+
+    on: date
+    session: Session
+    score: Score
+
+
+def having_done(profile: Profile, earlier: Iterable[Earlier]) -> Profile:
+    """Somebody, with what their earlier scores taught; each counts for the first part that it fits."""
+    for one in sorted(earlier, key=lambda one: one.on):
+        version = version_for(one.session, in_circumstances(profile), catalogue(), year=one.on.year)
+        if isinstance(version, Version):
+            lessons = [Taught(version, block, one.score, one.on) for block in version.blocks]
+            learned = (after(lesson, in_circumstances(profile), catalogue()) for lesson in lessons)
+            found = next((one for one in learned if one not in {None, profile.learned}), profile.learned)
+            profile = profile.model_copy(update={"learned": found})
+    return profile
 
 
 def expect(version: Version, profile: Profile, year: int | None = None) -> tuple[Outlook | None, ...]:

@@ -7,6 +7,7 @@ from core.athletes.easing import easy_week_from
 from core.athletes.today import as_of, differing
 from core.athletes.values import Evidence, Profile
 from core.desk.days import today_in
+from core.desk.profile.learning import with_learned
 from core.desk.sessions.reading import with_notes
 from core.desk.versions.says import Changed, LastTime, ShowVersion, Understood
 from core.desk.visit import Visit
@@ -39,6 +40,7 @@ async def profile_today(visit: Visit, record: SessionRecord) -> Profile:
 async def as_counts(visit: Visit, profile: Profile, person_id: int, record: SessionRecord) -> Profile:
     """Somebody's profile as it counts today, with the week that their coach calls easy. Never to be stored."""
     day = await today_of(visit, record)
+    profile = await with_learned(visit.uow, person_id, profile, visit.now)
     monday = await visit.uow.easy_weeks.monday_of(record.group_id, person_id, day)
     if monday is not None:
         easy = easy_week_from(monday)

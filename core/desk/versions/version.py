@@ -26,6 +26,7 @@ from core.desk.versions.showing import orders_for, profile_today, showing, today
 from core.desk.versions.waiting import has_ok, to_coaches, wait, waits_for
 from core.desk.visit import Visit
 from core.errors import Defect
+from core.forecast.values import Foreseen
 from core.movements.lookup import UnknownMovement, catalogue
 from core.scaling.questions import next_question
 from core.scaling.values import Question, Version, Withheld
@@ -147,6 +148,8 @@ async def show(
         now=visit.now,
     )
     what = await showing(visit, record, profile, shown, understood, changed)
+    expected = tuple(one and one.forecast for one in what.outlooks)
+    await visit.uow.versions.foresee(shown.id, Foreseen(blocks=expected))
     await visit.uow.questions.close(visit.chat)
     why = await waits_for(visit, record, version)
     if why is not None:

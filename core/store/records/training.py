@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from enum import StrEnum
 
+from core.forecast.values import Forecast
 from core.scaling.orders import Fault, Pin
 from core.scaling.values import Spot, Version
 from core.scores.values import Hurt, Mark, Score
@@ -138,13 +139,16 @@ class ScoreRecord:
 
 @dataclass(frozen=True, kw_only=True, slots=True)
 class Done:
-    """A block that was done and scored: as which version, on which day of the session."""
+    """A block that was done and scored: as which version, on which day of the session, and how hard it was, of 10."""
 
+    score_id: int
     session_id: int
     day: date
     block: int
     score: Score
     version: Version
+    foreseen: Forecast | None = None
+    effort: int | None = None
 
 
 @dataclass(frozen=True, kw_only=True, slots=True)

@@ -61,6 +61,8 @@ class VersionRow(Row, table=True):
     revision: int
     state: str
     shown_at: datetime
+    foreseen_schema: int | None = None
+    foreseen: dict[str, Any] | None = Field(default=None, sa_type=JSON, nullable=True)
 
 
 class AdjustmentRow(Row, table=True):

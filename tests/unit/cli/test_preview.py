@@ -160,3 +160,36 @@ def test_the_weeks_of_a_pregnancy_a_seat_and_the_place_are_heeded(preview):
         "seated march",
         "wheelchair push",
     }
+
+
+def test_earlier_scores_move_what_is_expected(preview):
+    session = "AMRAP 12\n10 push-ups\n20 air squats\n"
+    before = """[[athlete]]
+name = "Ilse"
+experience = "some"
+tests = [{ movement = "push-up", reps = 18 }, { movement = "air squat", reps = 45 }]
+"""
+    score = "{ value = 11.5, unit = 'rounds', rounds = 11, reps = 15, sure = true }"
+    rows = (
+        ", ".join(
+            f"{{ date = 2026-03-{day:02}, session = 'AMRAP 12\\n10 push-ups\\n20 air squats', score = {score} }}"
+            for day in (2, 4, 6)
+        )
+        .replace("'AMRAP", '"AMRAP')
+        .replace("squats'", 'squats"')
+    )
+    usual, learned = (
+        json.loads(preview("--json", session=session, roster=roster)[1])["versions"][0]["blocks"][0][
+            "forecast"
+        ]
+        for roster in (before, f"{before}scores = [{rows}]\n")
+    )
+    assert usual["expected"] < learned["expected"] < 11.6
+    assert learned["high"] / learned["low"] < usual["high"] / usual["low"]
+
+
+def test_an_earlier_session_that_is_not_understood_is_named(preview):
+    row = "{ date = 2026-03-02, session = 'hello', score = { rounds = 3 } }"
+    code, _, err = preview("--json", roster=f"[[athlete]]\nname = 'Ilse'\nscores = [{row}]\n")
+    assert code == 2
+    assert err.startswith("athlete 1 (Ilse): scores: the session of 2026-03-02")
