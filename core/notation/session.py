@@ -121,7 +121,7 @@ class _Reader:
         self.ordinal = reading.number or reading.rest_station or self.ordinal
         if self._knows_how():
             take_back_formats(reading)
-        if reading.is_empty or (clause.is_alone and self._is_title(reading)):
+        if reading.is_empty or (clause.is_alone and self._is_title(reading, clause)):
             return
         if self._is_talk(reading, clause):
             self.not_understood.append(whole(row, looks_like="note"))
@@ -223,7 +223,7 @@ class _Reader:
     def _is_only_words(self, text: str) -> bool:
         return not read_row(plain_row(text), self.lexicon, self.unit).says_anything
 
-    def _is_title(self, reading: Reading) -> bool:
+    def _is_title(self, reading: Reading, clause: Clause) -> bool:
         """Words before the first block that say nothing else, and don't begin like a line of one."""
         text = reading.row.text.strip()
         if self.draft or self.blocks or len(self.title) == _TITLE_ROWS or len(text) > _LONGEST_TITLE:
@@ -231,11 +231,12 @@ class _Reader:
         if reading.may_part and reading.is_heading_alone:
             self.title.append(tidy_title(text))
             return reading.kind is None
-        bare = not (reading.kind or reading.facts or reading.parts or reading.where != "lines")
+        facts = {} if self._is_only_guessed(reading, clause) else reading.facts
+        bare = not (reading.kind or facts or reading.parts or reading.where != "lines")
         only_unread = all(not piece.meaning and piece.unread for piece in reading.pieces)
         if (
             bare
-            and reading.not_understood
+            and (reading.not_understood or reading.labelled)
             and only_unread
             and not reading.is_open_work
             and _WORDY.match(text)
@@ -244,6 +245,13 @@ class _Reader:
             self.title.append(tidy_title(text))
             return True
         return False
+
+    def _is_only_guessed(self, reading: Reading, clause: Clause) -> bool:
+        """Whether only labels took it for a format, and what follows says itself how it is done: `Slow and strong`."""
+        if any(name != "format" for name in reading.facts) or not reading.labelled:
+            return False
+        behind = [read_row(row, self.lexicon, self.unit) for row in clause.behind]
+        return not behind or bool(behind[0].facts.keys() & _OPENERS or any(p.sets for p in behind[0].pieces))
 
     def _knows_how(self) -> bool:
         """Whether it was said how the part is done that has lines already."""
