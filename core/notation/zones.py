@@ -1,9 +1,11 @@
-"""A place in words, a city or a country -> IANA time zones it may mean."""
+"""A place in words, a town, a region or a country -> IANA time zones it may mean."""
 
 import datetime as dt
 import re
+import tomllib
 import unicodedata
 from collections import defaultdict
+from collections.abc import Iterator
 from functools import cache
 from importlib.resources import files
 from zoneinfo import ZoneInfo, available_timezones
@@ -21,19 +23,32 @@ _FILLER = re.compile(
 )
 
 _SHORTEST_PLACE = 4
+# Letters that aren't a plain one and a mark to take off.
+_UNPARTED = str.maketrans({"ø": "o", "ł": "l", "ß": "ss", "æ": "ae", "đ": "d"})
+_TOWNS = files(__package__).joinpath("towns.toml")
 
 
 def read_zone(text: str) -> tuple[str, ...]:
-    """Zones meant by `Europe/Madrid`, `madrid` or `new york`: one if it is clear, several, or none."""
-    words = " ".join(_FILLER.sub(" ", plain(text[:100]).lower()).split())
-    typed = _key(words)
+    """Zones meant by `Europe/Madrid`, `bergen` or `Voss, Norway`: one if it is clear, several, or none."""
+    typed = plain(text[:100]).lower()
+    town, *around = typed.split(",")
+    found = _zones_of(typed) or _zones_of(town)
+    for wider in map(_zones_of, around):
+        # The same name stands in several countries: `Paris, Texas`.
+        found = tuple(zone for zone in found if zone in wider) or wider or found
+    return found
+
+
+def _zones_of(words: str) -> tuple[str, ...]:
+    known = _zones() | _asked_for()
+    whole, typed = _key(words), _key(" ".join(_FILLER.sub(" ", words).split()))
     if not typed:
         return ()
-    if typed in _zones():
-        return _zones()[typed]
+    if exact := known.get(whole) or known.get(typed):
+        return exact
     allowed = allowed_slips(typed)
-    near = process.extract(typed, _zones().keys(), scorer=OSA.distance, score_cutoff=allowed, limit=4)
-    found = dict.fromkeys(zone for name, _, _ in near for zone in _zones()[name]) if allowed else {}
+    near = process.extract(typed, known.keys(), scorer=OSA.distance, score_cutoff=allowed, limit=4)
+    found = dict.fromkeys(zone for name, _, _ in near for zone in known[name]) if allowed else {}
     return tuple(found)
 
 
@@ -52,20 +67,31 @@ def _offsets(zone: str) -> tuple[dt.timedelta | None, ...]:
 
 
 def _key(words: str) -> str:
-    unaccented = "".join(letter for letter in unicodedata.normalize("NFKD", words) if letter.isascii())
+    parted = unicodedata.normalize("NFKD", words.translate(_UNPARTED))
+    unaccented = "".join(letter for letter in parted if letter.isascii())
     return key(unaccented.replace("/", " ").replace("_", " "))
 
 
 @cache
 def _zones() -> dict[str, tuple[str, ...]]:
-    """Zones by their whole name, their city and their country."""
+    """Zones by their whole name, their city, larger towns and their country."""
     found: dict[str, tuple[str, ...]] = {"utc": ("UTC",), "gmt": ("UTC",)} | _by_country()
     for zone in sorted(available_timezones()):
         if not zone.startswith(_AREAS) or "/" not in zone:
             continue
         for name in {_key(zone), _key(zone.rsplit("/", 1)[1])}:
             found[name] = (*found.get(name, ()), zone)
-    return found
+    return dict(_towns("towns")) | found
+
+
+@cache
+def _asked_for() -> dict[str, tuple[str, ...]]:
+    return {name: zone for name, zone in _towns("asked") if name not in _zones()}
+
+
+def _towns(table: str) -> Iterator[tuple[str, tuple[str, ...]]]:
+    for zone, towns in tomllib.loads(_TOWNS.read_text(encoding="utf-8"))[table].items():
+        yield from ((_key(town), (zone,)) for town in towns.split(","))
 
 
 _SHORT = {"uk": "Britain (UK)", "britain": "Britain (UK)", "england": "Britain (UK)"} | dict.fromkeys(

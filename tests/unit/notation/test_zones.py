@@ -1,12 +1,15 @@
 """A coach types a city."""
 
-from zoneinfo import ZoneInfo
+import tomllib
+from pathlib import Path
+from zoneinfo import ZoneInfo, available_timezones
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from core.notation.zones import read_zone
+from core.notation import zones
+from core.notation.zones import places_in, read_zone
 
 
 @pytest.mark.parametrize(
@@ -45,3 +48,47 @@ def test_a_country_with_one_zone_is_enough(typed, zone):
 
 def test_a_country_with_many_zones_is_asked_further():
     assert len(read_zone("USA")) > 4
+
+
+@pytest.mark.parametrize(
+    ("typed", "zone"),
+    [
+        ("Bergen", "Europe/Oslo"),
+        ("we're near Tromsø", "Europe/Oslo"),
+        ("Köln", "Europe/Berlin"),
+        ("Lodz", "Europe/Warsaw"),
+        ("Łódź", "Europe/Warsaw"),
+        ("San Francisco", "America/Los_Angeles"),
+        ("texas", "America/Chicago"),
+        ("Bath", "Europe/London"),
+    ],
+)
+def test_a_town_or_a_region_goes_by_the_clock_of_its_zone(typed, zone):
+    assert read_zone(typed) == (zone,)
+
+
+@pytest.mark.parametrize(
+    ("typed", "zone"),
+    [
+        ("Voss, Norway", "Europe/Oslo"),
+        ("Madrid, Spain", "Europe/Madrid"),
+        ("Paris, Texas", "America/Chicago"),
+        ("Oslo, where the sea is", "Europe/Oslo"),
+    ],
+)
+def test_a_country_behind_a_comma_says_where_the_town_is(typed, zone):
+    assert read_zone(typed) == (zone,)
+
+
+def test_a_town_that_is_an_everyday_word_is_none_in_a_sentence():
+    assert read_zone("nice") == ("Europe/Paris",)
+    assert places_in("a nice split in the bath") == ()
+
+
+def test_every_town_of_the_table_is_of_a_real_zone_and_of_one():
+    tables = tomllib.loads((Path(zones.__file__).parent / "towns.toml").read_text("utf-8"))
+    rows = [(zone, towns.split(", ")) for table in tables.values() for zone, towns in table.items()]
+    assert {zone for zone, _ in rows} <= available_timezones()
+    for zone, towns in rows:
+        for town in towns:
+            assert read_zone(town) == (zone,), town
