@@ -21,11 +21,12 @@ def explained(visit: Visit, term: str) -> Outcome | None:
 
 
 async def explain(visit: Visit, movement: str) -> Outcome | None:
-    """How it is done, the way that they have it; None for what nobody knows here."""
+    """What was asked for, then the way that they have it, where that is another; None for what nobody knows here."""
     named = catalogue().by_name(movement)
     if named is None:
         return None
-    return visit.told(HowTo(variants=(await own_way(visit, named) or first_way(named),)))
+    asked, own = first_way(named), await own_way(visit, named)
+    return visit.told(HowTo(variants=(asked,), own=own if own != asked else None))
 
 
 async def own_way(visit: Visit, named: Named) -> tuple[str, str] | None:

@@ -166,9 +166,10 @@ class NothingPosted(Said):
 
 
 class HowTo(Said):
-    """The cue cards of a version: movement and variant ids."""
+    """The cue cards of a version: movement and variant ids. `own`: their way of what was asked, if another."""
 
     variants: tuple[tuple[str, str], ...]
+    own: tuple[str, str] | None = None
 
 
 class Sharing(Value):

@@ -287,7 +287,9 @@ def nothing_posted(said: NothingPosted) -> Worded:
 
 @wording("en", HowTo)
 def how_to(said: HowTo) -> Worded:
-    return Worded("\n\n".join(card(f"{movement}/{variant}") for movement, variant in said.variants))
+    told = [card("/".join(one)) for one in said.variants]
+    own = ["As you have it today:", card("/".join(said.own))] if said.own else []
+    return Worded("\n\n".join([*told, *own]))
 
 
 def card(variant_id: str) -> str:
