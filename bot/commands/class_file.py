@@ -9,7 +9,7 @@ from typing import Annotated, Any, TypeVar
 
 from pydantic import BaseModel, BeforeValidator, Field, ValidationError
 
-from bot.commands.given import problem, table_of
+from bot.commands.given import Gathering, Mistakes, mistakes, table_of
 from core.calendar.values import Class, Habits, Quiet
 from core.errors import InputError
 from core.values import Value
@@ -75,30 +75,39 @@ class _AthleteRow(Value):
 def read_classes(path: Path) -> ClassFile:
     """The file's classes and athletes. Raises InputError naming the file, the class or the athlete."""
     table = table_of(path, ["class", "athlete"])
-    classes = _rows(path, table, "class", "title", _ClassRow, _ClassRow.made)
-    athletes = _rows(path, table, "athlete", "name", _AthleteRow, _AthleteRow.made)
+    gathering = Gathering()
+    classes = _rows(path, table, "class", "title", _ClassRow, _ClassRow.made, gathering)
+    athletes = _rows(path, table, "athlete", "name", _AthleteRow, _AthleteRow.made, gathering)
+    gathering.settle()
     if not classes:
         raise InputError(str(path), "no [[class]] in it")
     return ClassFile(classes, athletes)
 
 
 def _rows(
-    path: Path, table: dict[str, Any], kind: str, label: str, model: type[BaseModel], make: Callable[[Any], T]
+    path: Path,
+    table: dict[str, Any],
+    kind: str,
+    label: str,
+    model: type[BaseModel],
+    make: Callable[[Any], T],
+    gathering: Gathering,
 ) -> tuple[T, ...]:
     rows = table.get(kind, [])
     if not isinstance(rows, list):
         raise InputError(str(path), f"{kind} must be written [[{kind}]]")
-    return tuple(
-        _made(row, _place(kind, number, row, label), model, make) for number, row in enumerate(rows, 1)
-    )
+    found = []
+    for number, row in enumerate(rows, 1):
+        with gathering.one():
+            found.append(_made(row, _place(kind, number, row, label), model, make))
+    return tuple(found)
 
 
 def _made(row: Any, place: str, model: type[BaseModel], make: Callable[[Any], T]) -> T:
     try:
         return make(model.model_validate(row))
     except ValidationError as error:
-        steps, words = problem(error, model)
-        raise InputError(place, ": ".join([*filter(None, [".".join(steps)]), words])) from None
+        raise Mistakes(mistakes(place, error, model)) from None
 
 
 def _place(kind: str, number: int, row: Any, label: str) -> str:

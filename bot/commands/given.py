@@ -3,13 +3,15 @@
 import re
 import sys
 import tomllib
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping, Sequence
+from contextlib import contextmanager
 from decimal import Decimal
 from difflib import get_close_matches
 from pathlib import Path
 from typing import Any, get_args
 
 from pydantic import BaseModel, ValidationError
+from pydantic_core import ErrorDetails
 
 from core.errors import InputError
 
@@ -81,15 +83,61 @@ def _near(name: str, known: Iterable[str]) -> str:
     return f", did you mean {near[0]}?" if near else ""
 
 
-def problem(error: ValidationError, model: type[BaseModel]) -> tuple[tuple[str, ...], str]:
-    """Where the first problem is, from the outside in and counted from 1, and what it is."""
+class Mistakes(InputError):
+    """Everything that is wrong with what was given, a line each."""
+
+    def __init__(self, found: Sequence[InputError]) -> None:
+        super().__init__(found[0].place, found[0].problem)
+        self.args = ("\n".join(str(one) for one in found),)
+
+
+class Gathering:
+    """Takes down what can't be read and goes on, so that all of it is named at once.
+
+    Within `with gathering.one():` an InputError is taken down; `settle` raises them all.
+    """
+
+    def __init__(self) -> None:
+        self._found: list[InputError] = []
+
+    @contextmanager
+    def one(self) -> Iterator[None]:
+        try:
+            yield
+        except InputError as error:
+            self._found.append(error)
+
+    def settle(self) -> None:
+        if self._found:
+            raise Mistakes(self._found)
+
+
+def problems(error: ValidationError, model: type[BaseModel]) -> list[tuple[tuple[str, ...], str]]:
+    """Where each problem is, from the outside in and counted from 1, and what it is."""
     found = error.errors()
     # A key that nobody knows is why another one is missing.
-    first = next((one for one in found if one["type"] == "extra_forbidden"), found[0])
-    steps = tuple(str(step + 1) if isinstance(step, int) else step for step in first["loc"])
-    if first["type"] == "extra_forbidden":
-        return steps, f"unknown key{_near(steps[-1], _keys(model, first['loc'][:-1]))}"
-    return steps, _in_words(first["type"], first.get("ctx", {}), first["input"], first["msg"])
+    misspelt = {one["loc"][:-1] for one in found if one["type"] == "extra_forbidden"}
+    told: dict[tuple[str, ...], str] = {}
+    for one in found:
+        if one["type"] == "missing" and one["loc"][:-1] in misspelt:
+            continue
+        steps = tuple(str(step + 1) if isinstance(step, int) else step for step in one["loc"])
+        told.setdefault(steps, _what_is_wrong(one, model))
+    return list(told.items())
+
+
+def _what_is_wrong(one: ErrorDetails, model: type[BaseModel]) -> str:
+    if one["type"] == "extra_forbidden":
+        return f"unknown key{_near(str(one['loc'][-1]), _keys(model, one['loc'][:-1]))}"
+    return _in_words(one["type"], one.get("ctx", {}), one["input"], one["msg"])
+
+
+def mistakes(place: str, error: ValidationError, model: type[BaseModel]) -> list[InputError]:
+    """The problems of one entry, which stands at `place`."""
+    return [
+        InputError(place, ": ".join([*filter(None, [".".join(steps)]), words]))
+        for steps, words in problems(error, model)
+    ]
 
 
 def _in_words(kind: str, context: Mapping[str, Any], given: object, message: str) -> str:

@@ -8,7 +8,7 @@ from typing import Annotated, Any
 import typer
 
 from bot.commands.console import AsJson, print_json, print_text
-from bot.commands.given import text_of
+from bot.commands.given import Gathering, Mistakes, text_of
 from bot.commands.reading import session_document
 from bot.commands.roster import read_roster
 from bot.words.aloud import aloud_words
@@ -67,9 +67,9 @@ def preview(
     ] = None,
 ) -> None:
     """Show how a session lands on a group: every athlete's version, and the counts."""
-    read = _read(session)
+    read, people = _given(session, roster)
     assert read.session is not None
-    year, people = datetime.now(tz=UTC).year, read_roster(roster, catalogue())
+    year = datetime.now(tz=UTC).year
     if why is not None:
         print_text("\n".join(_reckoning(read.session, _named(people, why), year)))
         return
@@ -110,15 +110,26 @@ def _priced(one: Priced) -> str:
     return f"{one.what}: {one.cost}" + (f" ({charges})" if charges else "")
 
 
+def _given(session: Path, roster: Path) -> tuple[ReadSession, list[Profile]]:
+    """Both files; raises InputError naming all that is wrong in either."""
+    gathering, people = Gathering(), list[Profile]()
+    read = ReadSession(session=None)
+    with gathering.one():
+        read = _read(session)
+    with gathering.one():
+        people = read_roster(roster, catalogue())
+    gathering.settle()
+    return read, people
+
+
 def _read(path: Path) -> ReadSession:
     """The session; raises InputError naming every line that isn't understood."""
-    read = read_text(text_of(path))
-    if read.not_understood:
-        first, *others = read.not_understood
-        problem = "\n".join([_problem(first), *(f"line {one.line}: {_problem(one)}" for one in others)])
-        raise InputError(f"line {first.line}", problem)
-    if read.session is None:
+    text = text_of(path)
+    read = read_text(text)
+    if not text.strip() or not (read.not_understood or read.session):
         raise InputError(str(path), "no session in it")
+    if read.not_understood:
+        raise Mistakes([InputError(f"line {one.line}", _problem(one)) for one in read.not_understood])
     return read
 
 

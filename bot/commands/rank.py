@@ -9,7 +9,7 @@ import typer
 from pydantic import BaseModel, ConfigDict, Field, ValidationError
 
 from bot.commands.console import AsJson, print_json, print_text
-from bot.commands.given import problem, text_of
+from bot.commands.given import Mistakes, problems, text_of
 from core.desk.sessions.trial import board_of
 from core.errors import InputError
 from core.scores.values import Board, Entry, Score
@@ -71,23 +71,24 @@ def rank(
 
 
 def read_rank_file(text: str) -> RankFile:
-    """The file's scores. Raises InputError naming the first entry that is wrong."""
+    """The file's scores. Raises InputError naming every entry that is wrong."""
     try:
         return RankFile.model_validate_json(text)
     except ValidationError as error:
-        first = error.errors()[0]
-        raise InputError(_place(first["loc"], first["msg"]), problem(error, RankFile)[1]) from None
+        raise Mistakes(
+            [InputError(_place(steps, words), words) for steps, words in problems(error, RankFile)]
+        ) from None
 
 
-def _place(steps: tuple[int | str, ...], message: str) -> str:
+def _place(steps: tuple[str, ...], words: str) -> str:
     """`score 3, reps`, `cap_s`, or the line where the text stops being JSON."""
     match steps:
-        case ("scores", int(index)):
-            return f"score {index + 1}"
-        case ("scores", int(index), field, *_):
-            return f"score {index + 1}, {field}"
-    broken = re.search("at line ([0-9]+)", message)
-    return str(steps[0]) if steps else f"line {broken[1] if broken else 1}"
+        case ("scores", number):
+            return f"score {number}"
+        case ("scores", number, field, *_):
+            return f"score {number}, {field}"
+    broken = re.search("at line ([0-9]+)", words)
+    return steps[0] if steps else f"line {broken[1] if broken else 1}"
 
 
 def board_document(board: Board) -> dict[str, Any]:

@@ -9,7 +9,8 @@ import typer
 from bot.commands.console import AsJson, print_json, print_text
 from bot.commands.given import text_of
 from bot.commands.roster import read_roster
-from bot.words.en.talk.acts import ask_between, in_words
+from bot.words.en.talk.acts import ask_between
+from bot.words.en.talk.told import in_words
 from core.desk.reference import catalogue
 from core.desk.sessions.trial import (
     Context,
@@ -43,11 +44,12 @@ def read_session(
     as_json: AsJson = False,
 ) -> None:
     """Read a session, and name what isn't understood at its place."""
-    found = session_in(text_of(file))
+    text = text_of(file)
+    found = session_in(text)
     if as_json:
         print_json(session_document(found))
     else:
-        print_text("\n".join(_session_lines(found)))
+        print_text("\n".join(_session_lines(text, found)))
         _end_unless(understood=found.session is not None)
 
 
@@ -145,13 +147,18 @@ def message_document(found: Understood) -> dict[str, Any]:
 
 
 def _message_lines(found: Understood) -> Iterator[str]:
-    yield from (in_words(document(act)) for act in found.acts)
+    if not (found.acts or found.unread):
+        yield "There is nothing in it to read."
+    yield from (in_words(act) for act in found.acts)
     yield from (f"not understood: {words}" for words in found.unread)
     if question := ask_between(found.between):
         yield question
 
 
-def _session_lines(found: ReadSession) -> Iterator[str]:
+def _session_lines(text: str, found: ReadSession) -> Iterator[str]:
+    if not text.strip():
+        yield "There is nothing in it to read."
+        return
     if found.session:
         yield session_in_words(found.session)
     for corrected in found.corrected:

@@ -8,7 +8,7 @@ from typing import Annotated, Any, Literal, Self
 
 from pydantic import BaseModel, ConfigDict, Field, ValidationError, model_validator
 
-from bot.commands.given import problem, table_of, unknown
+from bot.commands.given import Gathering, Mistakes, mistakes, table_of, unknown
 from core.athletes.values import (
     AfterBirth,
     Equipment,
@@ -123,11 +123,16 @@ class _Athlete(Value):
 
 
 def read_roster(path: Path, catalogue: Catalogue) -> list[Profile]:
-    """The athletes of a roster file. Raises InputError naming the file or the athlete."""
+    """The athletes of a roster file. Raises InputError naming the file, or all that is wrong by athlete."""
     rows = table_of(path, ["athlete"]).get("athlete", [])
     if not isinstance(rows, list) or not rows:
         raise InputError(str(path), "no [[athlete]] in it")
-    return [_profile(row, _place(number, row), catalogue) for number, row in enumerate(rows, 1)]
+    found, gathering = [], Gathering()
+    for number, row in enumerate(rows, 1):
+        with gathering.one():
+            found.append(_profile(row, _place(number, row), catalogue))
+    gathering.settle()
+    return found
 
 
 def _place(number: int, row: Any) -> str:
@@ -136,13 +141,10 @@ def _place(number: int, row: Any) -> str:
 
 
 def _profile(row: Any, place: str, catalogue: Catalogue) -> Profile:
-    try:
-        athlete = _Athlete.model_validate(row)
-    except ValidationError as error:
-        where, words = problem(error, _Athlete)
-        raise InputError(place, ": ".join([*filter(None, [".".join(where)]), words])) from None
-    for name in _unknown_names(athlete, catalogue):
-        raise InputError(place, name)
+    athlete, found = _read(row, place)
+    found += [InputError(place, name) for name in _unknown_names(athlete, catalogue)]
+    if found:
+        raise Mistakes(found)
     profile = Profile(
         name=athlete.name,
         body_mass_kg=athlete.body_mass_kg,
@@ -172,6 +174,16 @@ def _earlier(told: _Earlier, place: str) -> Earlier:
     if session is None:
         raise InputError(place, f"the session of {told.date} isn't understood")
     return Earlier(told.date, session, Score.model_validate(told.score.model_dump()))
+
+
+def _read(row: Any, place: str) -> tuple[_Athlete, list[InputError]]:
+    """The athlete, without the keys that are wrong, and what is wrong with them."""
+    try:
+        return _Athlete.model_validate(row), []
+    except ValidationError as error:
+        wrong = {one["loc"][0] for one in error.errors() if one["loc"]}
+        right = {name: value for name, value in row.items() if name not in wrong} if wrong else {}
+        return _Athlete.model_validate({"name": place} | right), mistakes(place, error, _Athlete)
 
 
 def _skill(name: str, catalogue: Catalogue) -> str:

@@ -64,6 +64,44 @@ def test_a_key_or_value_that_is_wrong(run, line, told):
     assert len(err.splitlines()) == 1
 
 
+def test_all_that_is_wrong_in_both_files_is_named_at_once(run):
+    roster = (
+        "[[athlete]]\nname = 'Bo'\nbodymass = 80\n"
+        "equipment = [{ implement = 'kettelbell' }, { implement = 'dumbel' }]\n"
+        "[[athlete]]\nname = 'Ilse'\n"
+        "[[athlete]]\nname = 'Tam'\nlimits = ['kneee']\n"
+    )
+    code, out, err = preview(run, roster, "AMRAP 12\n10 push-ups\n5 flibbers\n3 zoggles\n")
+    assert (code, out) == (2, "")
+    assert [line.partition(", did")[0] for line in err.splitlines()] == [
+        "line 3: not understood: flibbers",
+        "line 4: not understood: zoggles",
+        "athlete 1 (Bo): bodymass: unknown key",
+        "athlete 1 (Bo): unknown implement kettelbell",
+        "athlete 1 (Bo): unknown implement dumbel",
+        "athlete 3 (Tam): unknown limit kneee",
+    ]
+
+
+def test_every_class_and_every_score_that_is_wrong_is_named(run):
+    dates = ("--from", "2026-03-02", "--to", "2026-03-08")
+    rows = "[[class]]\ntitle = 'A'\nstart = 3\n[[athlete]]\nname = 'Cal'\nzone = 5\n"
+    _, _, err = run("classes", "c.toml", *dates, c_toml=rows)
+    assert {line.split(":")[0] for line in err.splitlines()} == {"class 1 (A)", "athlete 1 (Cal)"}
+    scores = '{"format": "amrap", "scores": [{"name": "Bo", "repz": 3}, {"name": "Ilse", "rounds": "x"}]}'
+    _, _, err = run("rank", "f.json", f_json=scores)
+    assert [line.split(":")[0] for line in err.splitlines()] == ["score 1, repz", "score 2, rounds"]
+
+
+@pytest.mark.parametrize(
+    "arguments", [("read", "session", "s.txt"), ("preview", "s.txt", "--roster", "r.toml")]
+)
+def test_an_empty_file_is_said_to_be_empty(run, arguments):
+    code, out, err = run(*arguments, s_txt=" \n", r_toml="[[athlete]]\nname = 'Ilse'\n")
+    assert code == 2
+    assert (out or err).strip() in {"There is nothing in it to read.", "s.txt: no session in it"}
+
+
 @pytest.mark.parametrize(
     "words",
     [

@@ -1,7 +1,6 @@
 """What can be told, asked or wished, in a few words each: for a question between two, and for the command line."""
 
 from collections.abc import Mapping, Sequence
-from typing import Any
 
 ACTS: Mapping[str, str] = {
     "has": "what you have to train with",
@@ -88,10 +87,3 @@ def ask_between(acts: Sequence[str]) -> str | None:
     if not acts:
         return None
     return f"Do you mean {' or '.join(ACTS[act] for act in acts)}?"
-
-
-def in_words(act: Mapping[str, Any]) -> str:
-    """One act as a line: what it is, then what was told of it."""
-    told = {name: value for name, value in act.items() if name not in {"act", "text"}}
-    fields = ", ".join(f"{name} {value}" for name, value in told.items())
-    return f"{ACTS[act['act']]}: {fields}" if fields else ACTS[act["act"]]
