@@ -23,8 +23,7 @@ from bot.rehearsal.day.hours import OSLO
 from bot.rehearsal.platform import Platform
 from bot.rehearsal.server import serving
 from bot.rehearsal.stage import RemoteStage
-from bot.rehearsal.story import Story, contents
-from bot.rehearsal.transcript import Transcript
+from bot.rehearsal.story import Opened, Story, contents
 from bot.rehearsal.voice import Room
 from core.errors import Defect, InputError, Trouble
 
@@ -35,7 +34,7 @@ _STARTS_S = 240.0  # modules are compiled the first time, and a machine may be b
 def rehearse(
     once: Annotated[bool, typer.Option("--once", help="End after the day.")] = False,
     whole: Annotated[
-        bool, typer.Option("--all", help="Print all that is said, also what was said before.")
+        bool, typer.Option("--all", help="Print all that is said, not only what each scene shows.")
     ] = False,
     no_day: Annotated[
         bool, typer.Option("--no-day", help="Only open the room, with the group in it.")
@@ -106,10 +105,15 @@ async def _play_and_print(room: Room, backstage: Backstage, wanted: Wanted) -> N
 
     Where the room stays open, somebody may have got in the players' way: then the day ends, and the room goes on.
     """
-    typer.echo("\n".join(["", "What happens", *contents(STORY, OSLO)]))
+    told = "" if wanted.whole else "; ALL=1 prints all that is said"
+    typer.echo(
+        "\n".join(
+            ["", f"A day of thirteen people, in {len(STORY)} scenes{told}.", "", *contents(STORY, OSLO)]
+        )
+    )
     playing = asyncio.create_task(play(room))
     backstage.skip = playing.cancel
-    await _printed(room, playing, Story(Transcript(OSLO, whole=wanted.whole)))
+    await _printed(room, playing, Story(STORY, OSLO, whole=wanted.whole))
     backstage.skip = None
     try:
         await playing
@@ -125,14 +129,16 @@ async def _play_and_print(room: Room, backstage: Backstage, wanted: Wanted) -> N
 
 
 async def _printed(room: Room, playing: "asyncio.Task[None]", story: Story) -> None:
-    printed = 0
+    printed, scenes = 0, list[Opened]()
     while not playing.done():
         await asyncio.wait([playing], timeout=PAUSE_S)
-        scenes = await room.scenes()
+        scenes = [*await room.scenes()]
         happened = await room.transcript(since=printed)
         printed += len(happened)
         for line in story.lines_of(happened, scenes):
             typer.echo(line)
+    for line in story.rest(scenes):
+        typer.echo(line)
 
 
 async def _interrupted() -> None:

@@ -1,12 +1,13 @@
-"""The record of a rehearsal as a story: what is in it, and each scene under its heading."""
+"""The record of a rehearsal as a story: what is in it, and each scene under its heading, in its main lines or whole."""
 
 from collections.abc import Iterable, Sequence
 from datetime import tzinfo
 from typing import Protocol
 
 from bot.rehearsal.day.scene import Scene
+from bot.rehearsal.excerpt import Shown, excerpt
 from bot.rehearsal.seen import Happening
-from bot.rehearsal.transcript import WIDTH, Transcript
+from bot.rehearsal.transcript import NAME, WIDTH, Transcript, beside
 
 
 class Opened(Protocol):
@@ -14,43 +15,73 @@ class Opened(Protocol):
 
     @property
     def place(self) -> int: ...
-    @property
-    def title(self) -> str: ...
-    @property
-    def point(self) -> str: ...
 
 
-def contents(scenes: Iterable[Scene], zone: tzinfo) -> list[str]:
-    """The scenes to come, numbered, under their days."""
-    lines: list[str] = []
+def contents(scenes: Sequence[Scene], zone: tzinfo) -> list[str]:
+    """The scenes to come, numbered, in two columns under their days."""
+    rows = list[str]()
     day = ""
     for number, scene in enumerate(scenes, 1):
         at = scene.at.astimezone(zone)
         if f"{at:%A}" != day:
             day = f"{at:%A}"
-            lines += ["", day]
-        lines.append(f" {number:>2}  {at:%H:%M}  {scene.title}")
-    return lines
+            rows.append(day)
+        rows.append(f" {number:>2}  {at:%H:%M}  {scene.title}")
+    half = (len(rows) + 1) // 2
+    width = max(map(len, rows[:half])) + 3
+    pairs = zip(rows[:half], [*rows[half:], ""], strict=False)
+    return [f"{left:<{width}}{right}".rstrip() for left, right in pairs]
 
 
 class Story:
-    """Writes happenings in order, and the heading of each scene before the first that belongs to it."""
+    """Writes scene after scene, each when it is over: what there is to see in it, and the lines that show it.
 
-    def __init__(self, transcript: Transcript) -> None:
-        self._transcript = transcript
-        self._place = 0
-        self._headed = 0
+    `whole`: all that was said and done in it.
+    """
 
-    def lines_of(self, happened: Sequence[Happening], opened: Sequence[Opened]) -> list[str]:
+    def __init__(self, scenes: Sequence[Scene], zone: tzinfo, *, whole: bool = False) -> None:
+        self._scenes = scenes
+        self._zone = zone
+        self._transcript = Transcript(zone) if whole else None
+        self._happened = list[Happening]()
+        self._told = 0
+
+    def lines_of(self, happened: Iterable[Happening], opened: Sequence[Opened]) -> list[str]:
         """`happened` goes on from where the last call ended; `opened` are all scenes so far."""
-        lines: list[str] = []
-        for happening in happened:
-            while self._headed < len(opened) and opened[self._headed].place <= self._place:
-                lines += self._heading(opened[self._headed])
-            lines += self._transcript.lines_of(happening)
-            self._place += 1
+        self._happened += happened
+        return self._until(len(opened) - 1, opened)
+
+    def rest(self, opened: Sequence[Opened]) -> list[str]:
+        """The scene that was going on when the record ended."""
+        return self._until(len(opened), opened)
+
+    def _until(self, number: int, opened: Sequence[Opened]) -> list[str]:
+        lines = list[str]()
+        while self._told < number:
+            end = opened[self._told + 1].place if self._told + 1 < len(opened) else None
+            if end is not None and end > len(self._happened):
+                break
+            lines += self._scene(self._happened[opened[self._told].place : end])
+            self._told += 1
         return lines
 
-    def _heading(self, scene: Opened) -> list[str]:
-        self._headed += 1
-        return ["", "", f"{self._headed}. {scene.title} ".ljust(WIDTH, "═"), f"   {scene.point}"]
+    def _scene(self, happened: Sequence[Happening]) -> list[str]:
+        scene = self._scenes[self._told]
+        heading = f"{self._told + 1}. {scene.title} "
+        when = f" {scene.at.astimezone(self._zone):%A %H:%M}"
+        head = ["", heading.ljust(WIDTH - len(when), "═") + when, f"{'':<{NAME}}{scene.point}"]
+        if self._transcript is None:
+            return head + told(excerpt(scene.shows, happened))
+        return head + [line for one in happened for line in self._transcript.lines_of(one)]
+
+
+def told(shown: Iterable[Shown]) -> list[str]:
+    """The lines beside who said them, and where, whenever that is another place."""
+    lines, before = list[str](), ""
+    for happening, words in shown:
+        where = happening.chat.removesuffix(" (private)")
+        is_own = happening.chat.endswith(" (private)")
+        to = "" if where in {before, happening.who} else f"(to {where})" if is_own else "(in the group)"
+        before = where
+        lines += beside(happening.who, [f"{to} {words[0]}".strip(), *words[1:]])
+    return lines

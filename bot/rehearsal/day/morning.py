@@ -5,7 +5,7 @@ from bot.rehearsal.day.hours import today
 from bot.rehearsal.day.scene import Scene
 
 
-async def as_written(company: Company) -> None:
+async def without_things(company: Company) -> None:
     await company.group_hears("Tap for your own version")
     await company.at(today("06:20"))
     await company[BO].gets_version()
@@ -57,8 +57,8 @@ async def strong_and_bored(company: Company) -> None:
     await jonas.taps("A bit boring", "Your version", asked)
 
 
-async def never_taps(company: Company) -> None:
-    """Tam does it as posted and answers in the group; before a yes to it nothing of anybody is kept."""
+async def tells_it_in_the_group(company: Company) -> None:
+    """Tam answers the post in the group; before a yes to it nothing of anybody is kept."""
     posts = [one for one in await company.group.messages if "Tap for your own version" in one.text]
     await company[TAM].person.says("5 rounds, sun in my face", in_=company.group, reply_to=posts[-1])
     await company.group_hears("I keep nothing of you without your yes")
@@ -70,51 +70,114 @@ async def never_taps(company: Company) -> None:
 MORNING = (
     Scene(
         today("06:00"),
-        "Bo does it as written",
-        "The first time it asks only what this session needs.",
-        as_written,
+        "Bo has nothing at home",
+        "The first time it asks only what this session needs; what he can't do as written has its reason.",
+        without_things,
+        (
+            "Tap for your own version.",
+            "opens the private chat",
+            "What do you have to train with?",
+            "taps [Nothing, just me]",
+            "• 10 push-ups",
+            "You don't have 16 kg for this",
+        ),
     ),
     Scene(
         today("06:45"),
         "Tove doesn't jump",
-        "A 12 kg kettlebell, a chair, and no jumping: every change has its reason.",
+        "A 12 kg kettlebell, a chair, and no jumping: what changes says why.",
         no_jumping,
+        (
+            "a 12 kg kettlebell and a chair",
+            "I'll keep in mind: no jumping.",
+            "(12 kg kettlebell)",
+            "As you said: no jumping",
+        ),
     ),
     Scene(
         today("07:05"),
-        "Ruth and Harald answer a safety question with yes",
-        "Bellwether stops or goes easy, and sends Ruth to her doctor.",
+        "Ruth and Harald say yes to a safety question",
+        "It sends Ruth to her doctor, and goes easy on Harald.",
         screened,
+        (
+            "Have you lately had any of these",
+            "I won't give you a",
+            "You can go on at a moderate effort",
+            "round after round at an easy pace",
+        ),
     ),
     Scene(
         today("07:40"),
         "Edda has a 2 and a 20 kg dumbbell",
-        "Too light or too heavy: it finds another way.",
+        "Neither is what the coach wrote: it takes one of them, and says so.",
         two_odd_dumbbells,
+        (
+            "only a 2 kg and a 20 kg dumbbell",
+            "goblet squats (",
+            "You don't have 12 kg for this",
+        ),
     ),
     Scene(
         today("07:55"),
         "Lene is pregnant: the coach looks first",
         "Nothing goes out to her before Marit said OK.",
         the_coachs_ok_first,
+        (
+            "24 weeks pregnant",
+            "Lene told me something that calls for your eyes",
+            "your coach looks at your version first",
+            "taps [OK, send it to them]",
+            "Kinder while you're pregnant",
+            "Sent to Lene.",
+        ),
     ),
     Scene(
         today("08:10"),
         "One dumbbell for two",
-        "Noor and Finn share it: their versions take turns.",
+        "Noor and Finn share it: they take turns, each with a weight of their own.",
         one_dumbbell_for_two,
+        (
+            "I share it with Finn",
+            "You share the dumbbell with Finn",
+            "You share the dumbbell with Noor",
+            "it's under the sofa",
+        ),
     ),
-    Scene(today("09:00"), "Jonas finds it a bit boring", "A line made harder, at a tap.", strong_and_bored),
+    Scene(
+        today("09:00"),
+        "Jonas finds it a bit boring",
+        "A line made harder, in three taps.",
+        strong_and_bored,
+        (
+            "just one 8 kg dumbbell, sadly",
+            "taps [Change a line]",
+            "taps [Harder]",
+            "taps [A bit boring]",
+            "Changed: 12 ",
+        ),
+    ),
     Scene(
         today("09:40"),
         "The first score",
         "Said as one would say it; the scoreboard stands in the group.",
         first_score,
+        (
+            "6 rounds and 12",
+            "Scoreboard · Wednesday on the quay",
+            "Bo  6 rounds + 12",
+            "Noted: 6 rounds + 12",
+        ),
     ),
     Scene(
         today("10:15"),
-        "Tam never taps",
-        "He replies to the post; nothing of him is kept before his yes.",
-        never_taps,
+        "Tam tells his score in the group",
+        "Nothing of him is kept before his yes; then he tells it again.",
+        tells_it_in_the_group,
+        (
+            "5 rounds, sun in my face",
+            "I keep nothing of you without your yes",
+            "taps [Yes, keep them]",
+            "Noted: 5 rounds",
+        ),
     ),
 )

@@ -48,17 +48,45 @@ async def writes_the_session(company: Company) -> None:
 
 
 NIGHT_BEFORE = (
-    Scene(eve("19:30"), "Marit adds Bellwether to her group", "Two answers, and it is set up.", sets_up),
+    Scene(
+        eve("19:30"),
+        "Marit adds Bellwether to her group",
+        "Two answers, a clock and kilograms, and it is set up.",
+        sets_up,
+        (
+            "adds Bellwether to the group",
+            "I help your coach give each of you your own version of every session",
+            "Which clock does the group go by?",
+            "Oslo",
+            "taps [Kilograms]",
+            "All set: Harbour crew",
+        ),
+    ),
     Scene(
         eve("19:40"),
         "A class, in her own words",
         "She sees how it was read before anybody else does.",
         plans_a_class,
+        (
+            "class Wednesdays 18:30, 45 min",
+            "Here's how I read your class",
+            "Wednesdays at 18:30, Oslo time, 45 minutes",
+            "taps [Yes, set it up]",
+            "There's a live class now",
+        ),
     ),
     Scene(
         eve("20:10"),
         "The session, as she'd write it on a board",
         "A slip is put right by editing the message; it goes out in the morning.",
         writes_the_session,
+        (
+            "AMRAP 21",
+            "As many rounds as possible in 21 min",
+            "changes that to: Wednesday on the quay",
+            "AMRAP 12\n10 push-ups\n12 goblet squats @ 16/12 kg\n8 burpees\n200 m run",
+            "As many rounds as possible in 12 min",
+            "taps [Post Wed 06:00]",
+        ),
     ),
 )

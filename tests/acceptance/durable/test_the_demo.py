@@ -1,10 +1,14 @@
 """The day that `make demo` plays, in this process, and how it reads."""
 
+import re
+
 import pytest_asyncio
 
-from bot.rehearsal.day import play
-from bot.rehearsal.day.cast import ATHLETES, ILSE
+from bot.rehearsal.day import STORY, play
+from bot.rehearsal.day.cast import ATHLETES, ILSE, MARIT
 from bot.rehearsal.day.hours import OSLO
+from bot.rehearsal.excerpt import excerpt, missing
+from bot.rehearsal.story import Story
 from bot.rehearsal.transcript import WIDTH, Transcript
 from tests.support.durable import Tables, eventually
 
@@ -47,6 +51,31 @@ async def test_the_whole_day_of_a_dozen_different_people(played, settings):
     await eventually(lambda: set(tables.states("inbox")) == {"done"})
     await eventually(lambda: {"waiting", "leased"}.isdisjoint(tables.states("outbox")))
     assert max(map(len, lines)) <= WIDTH
+    await every_caption_is_borne_out(played)
+
+
+async def every_caption_is_borne_out(room):
+    """What a caption claims was said, and is printed under it: its words, its numbers and its people."""
+    opened, happened = await room.scenes(), await room.transcript()
+    assert [one.title for one in opened] == [one.title for one in STORY]
+    ends = [one.place for one in opened[1:]] + [len(happened)]
+    for scene, begun, end in zip(STORY, opened, ends, strict=True):
+        said = happened[begun.place : end]
+        assert missing(scene.shows, said) == [], scene.title
+        shown = excerpt(scene.shows, said)
+        assert any(one.happening.from_bot for one in shown), scene.title
+        told = " ".join(line for one in shown for line in [one.happening.who, one.happening.chat, *one.lines])
+        for word in claimed(scene):
+            assert re.search(rf"\b{word}\b", told), f"{scene.title}: {word}"
+    story = Story(STORY, OSLO)
+    lines = [*story.lines_of(happened, opened), *story.rest(opened)]
+    assert max(map(len, lines)) <= WIDTH
+    assert len(lines) <= 250
+
+
+def claimed(scene):
+    names = [role.name for role in (MARIT, *ATHLETES, ILSE)]
+    return re.findall(rf"\b(?:[0-9]+|{'|'.join(names)})\b", f"{scene.title} {scene.point}")
 
 
 async def read(room):

@@ -1,13 +1,15 @@
-"""The record as a chat to read."""
+"""The record as a chat to read, and as a story."""
+
+import re
 
 from telegram import InlineKeyboardButton, InlineKeyboardMarkup
 
 from bot.rehearsal.day import STORY
-from bot.rehearsal.day.hours import OSLO
+from bot.rehearsal.day.hours import OSLO, eve
+from bot.rehearsal.day.scene import Scene
 from bot.rehearsal.story import Story, contents
-from bot.rehearsal.transcript import Transcript
+from bot.rehearsal.transcript import WIDTH, Transcript
 
-QUESTION = "Have you lately had any of these: pain or pressure in the chest, or unusual breathlessness?"
 BUTTONS = InlineKeyboardMarkup(
     [[InlineKeyboardButton(label, callback_data=label) for label in ("Yes", "No")]]
 )
@@ -28,17 +30,6 @@ async def test_lines_of_one_conversation_stand_under_one_heading(bot, room):
         "Ilse        hello",
         "Bellwether  Hello Ilse!",
     ]
-
-
-async def test_a_question_asked_in_the_same_words_stands_behind_its_answer(bot, room):
-    for name in ("Ilse", "Bo"):
-        person = await room.person(name)
-        await person.says("hello")
-        await bot.send_message(person.id, QUESTION, reply_markup=BUTTONS)
-        await person.presses("No")
-    lines = await read(room)
-    assert "Ilse        taps [No]" in lines
-    assert "Bo          taps [No]   (Have you lately had any of these: pain or pressure in the …)" in lines
 
 
 async def test_a_message_that_only_lost_its_buttons_and_an_empty_answer_are_left_out(bot, room):
@@ -74,41 +65,58 @@ async def test_what_is_no_text_is_told_in_words(room):
     ]
 
 
-async def test_lines_that_the_bot_said_before_are_left_out_unless_all_is_wanted(bot, room):
+async def plays(room, scenes, *, whole=False):
+    """The story of a day in which Ilse says each scene's title, a line that no caption needs behind it."""
     ilse = await room.person("Ilse")
-    await ilse.says("hello")
-    same = "\n".join(f"row {number}" for number in range(5))
-    await bot.send_message(ilse.id, f"one\n{same}\nlast")
-    await bot.send_message(ilse.id, f"two\n{same}\nend", reply_markup=BUTTONS)
-    happened = await room.transcript()
-    short, whole = Transcript(OSLO), Transcript(OSLO, whole=True)
-    told = [line.strip() for happening in happened for line in short.lines_of(happening)]
-    assert told[-4:] == ["Bellwether  two", "…", "end", "[Yes] [No]"]
-    assert "row 4" in told
-    assert [line for happening in happened for line in whole.lines_of(happening)].count(
-        " " * 12 + "row 4"
-    ) == 2
+    for scene in scenes:
+        await room.stage.do("open_scene", title=scene.title, point=scene.point)
+        await ilse.says(f"{scene.title}\nby the way")
+    story, opened = Story(scenes, OSLO, whole=whole), await room.scenes()
+    return [*story.lines_of(await room.transcript(), opened), *story.rest(opened)]
 
 
-async def test_each_scene_has_its_heading_before_what_happens_in_it(bot, room):
+async def nobody_plays(_):
+    pass
+
+
+def scene(title, shows=()):
+    return Scene(eve("19:00"), title, f"what there is in the {title.lower()}", nobody_plays, shows)
+
+
+async def test_each_scene_is_told_under_its_heading_by_the_lines_that_show_its_point(room):
+    lines = await plays(room, [scene("First", ("First",)), scene("Second", ("Second",))])
+    assert [re.sub("═+", "═", line) for line in lines] == [
+        "",
+        "1. First ═ Tuesday 19:00",
+        "            what there is in the first",
+        "Ilse        First",
+        "",
+        "2. Second ═ Tuesday 19:00",
+        "            what there is in the second",
+        "Ilse        Second",
+    ]
+
+
+async def test_the_whole_story_leaves_nothing_out(room):
+    lines = await plays(room, [scene("First", ("First",)), scene("Second")], whole=True)
+    assert sum("by the way" in line for line in lines) == 2
+    assert sum("═" in line for line in lines) == 2
+
+
+async def test_a_scene_is_told_when_it_is_over(room):
     ilse = await room.person("Ilse")
-    story = Story(Transcript(OSLO))
-    for title in ("First", "Second"):
-        await room.stage.do("open_scene", title=title, point=f"what there is in the {title.lower()}")
-        await ilse.says(title)
-    lines = story.lines_of(await room.transcript(), await room.scenes())
-    heads = [place for place, line in enumerate(lines) if "═" in line]
-    assert [lines[place].rstrip("═ ") for place in heads] == ["1. First", "2. Second"]
-    assert lines[heads[1] + 1].strip() == "what there is in the second"
-    assert "Ilse        Second" in lines[heads[1] :]
+    story = Story([scene("First", ("one",)), scene("Second", ("two",))], OSLO)
+    await room.stage.do("open_scene", title="First", point="")
+    await ilse.says("one")
+    assert story.lines_of(await room.transcript(), await room.scenes()) == []
+    await room.stage.do("open_scene", title="Second", point="")
+    assert story.lines_of([], await room.scenes())[-1] == "Ilse        one"
 
 
 def test_the_contents_list_every_scene_of_the_day_at_its_time():
     lines = contents(STORY, OSLO)
-    assert sum(":" in line for line in lines) >= len(STORY)
-    assert [line for line in lines if line and not line.startswith(" ")] == [
-        "Tuesday",
-        "Wednesday",
-        "Thursday",
-    ]
-    assert all(scene.title in "\n".join(lines) for scene in STORY)
+    text = "\n".join(lines)
+    assert max(map(len, lines)) <= WIDTH
+    for number, one in enumerate(STORY, 1):
+        assert f"{number:>2}  {one.at.astimezone(OSLO):%H:%M}  {one.title}" in text
+    assert all(day in text for day in ("Tuesday", "Wednesday", "Thursday"))
