@@ -18,6 +18,7 @@ from core.athletes.values import Profile
 from core.forecast.fatigue import Floats
 from core.forecast.forecast import DAY_SPREAD, Expected, expected_of
 from core.forecast.people import People
+from core.forecast.values import ScoreUnit
 from core.movements.lookup import Catalogue
 from core.scaling.values import Version, VersionBlock
 from core.scores.values import Score
@@ -46,17 +47,6 @@ class Taught(NamedTuple):
     effort: float | None = None
 
 
-class Surprise(NamedTuple):
-    """How far ln of a score lies above what was expected, and the spread of that; `better` is up for times too."""
-
-    above: float
-    spread: float
-
-    @property
-    def better(self) -> float:
-        return self.above / self.spread
-
-
 def learned_from(
     taught: Iterable[Taught], profile: Profile, catalogue: Catalogue, learned: Learned | None = None
 ) -> Learned | None:
@@ -71,19 +61,18 @@ def after(taught: Taught, profile: Profile, catalogue: Catalogue) -> Learned | N
     learned = profile.learned and profile.learned.as_of(taught.on)
     people = People(profile.model_copy(update={"learned": learned}), catalogue, taught.on.year)
     expected = expected_of(taught.version, taught.block, people)
-    came_to = expected and came_to_in(expected, taught)
+    came_to = expected and came_to_in(expected.unit, taught.score, taught.block)
     if expected is None or not came_to or not _is_open(expected):
         return profile.learned
     return _stepped(people, expected, log(came_to), taught, learned)
 
 
-def came_to_in(expected: Expected, taught: Taught) -> float | None:
-    """The score in the unit of the forecast; None where it was counted in another."""
-    score, unit = taught.score, expected.unit
+def came_to_in(unit: ScoreUnit, score: Score, block: VersionBlock) -> float | None:
+    """The score in the unit of a forecast; None where it was counted in another."""
     if score.capped and unit != "reps":
         return None
     if unit == "rounds":
-        return _rounds(score, taught.block)
+        return _rounds(score, block)
     told = {
         "s": score.seconds,
         "reps": None if score.reps is None else float(score.reps),
@@ -91,14 +80,6 @@ def came_to_in(expected: Expected, taught: Taught) -> float | None:
         "m": score.value if score.unit == "m" else None,
     }
     return told[unit]
-
-
-def surprise_of(expected: Expected, came_to: float) -> Surprise:
-    """What a score is beside its forecast."""
-    logs = np.log(np.maximum(expected.found, _LEAST))
-    above = log(came_to) - float(np.median(logs))
-    spread = sqrt(float(np.var(logs)) + DAY_SPREAD**2 + UNTOLD_SPREAD**2)
-    return Surprise(-above if expected.unit == "s" else above, spread)
 
 
 def _rounds(score: Score, block: VersionBlock) -> float | None:

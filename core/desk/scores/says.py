@@ -3,6 +3,7 @@
 from datetime import date, datetime
 
 from core.desk.outcome import Said
+from core.forecast.progress import Progress
 from core.measures import MassUnit
 from core.scaling.values import VersionLine
 from core.scores.values import Board, Mark, Score, Tolerance
@@ -198,6 +199,14 @@ class PastScore(Value):
     on: date
     score: Score
     lines: tuple[VersionLine, ...]
+
+
+class ToldProgress(Said):
+    """To an athlete: whether they get better, what came again, and what they are thought to be able to do."""
+
+    progress: Progress
+    scores: int
+    units: MassUnit
 
 
 class PastScores(Said):

@@ -59,7 +59,7 @@ USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
     a.HowTo: ath.how_to,
     a.HowHeavy: ath.version,
     a.MyHistory: ath.history,
-    a.MyProgress: ath.history,
+    a.MyProgress: ath.getting_on,
     a.HasNothing: ath.has_nothing,
     a.Board: ath.board,
     a.WhenIsClass: ath.classes,

@@ -20,6 +20,7 @@ from core.desk.profile.weighing import keep_mass
 from core.desk.says import Kindness, Welcome
 from core.desk.scores.correcting import correct_score
 from core.desk.scores.history import past_scores
+from core.desk.scores.progress import progress
 from core.desk.scores.scoreboard import see_board
 from core.desk.scores.whose import own_score
 from core.desk.talk.explaining import explain, explained
@@ -188,8 +189,12 @@ async def how_to(visit: Visit, act: a.HowTo, _: Scene) -> Outcome | None:
     return await explain(visit, act.movement) if act.movement else None
 
 
-async def history(visit: Visit, act: a.MyHistory | a.MyProgress, _: Scene) -> Outcome | None:
-    return await past_scores(visit, act.movement if isinstance(act, a.MyHistory) else None)
+async def history(visit: Visit, act: a.MyHistory, _: Scene) -> Outcome | None:
+    return await past_scores(visit, act.movement)
+
+
+async def getting_on(visit: Visit, _: a.MyProgress, __: Scene) -> Outcome | None:
+    return await progress(visit)
 
 
 async def has_nothing(visit: Visit, _: a.HasNothing, __: Scene) -> Outcome | None:

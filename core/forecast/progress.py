@@ -1,0 +1,159 @@
+"""Whether somebody gets better: beside their own forecasts, and in sessions that came again (design 6.7)."""
+
+from collections.abc import Iterable, Sequence
+from datetime import date
+from enum import StrEnum
+from math import log
+from statistics import fmean
+from typing import NamedTuple
+
+from core.ability.capacity import Capacity
+from core.forecast.learning import came_to_in
+from core.forecast.values import Forecast
+from core.measures import AmountUnit
+from core.movements.lookup import Catalogue
+from core.scaling.values import Change, VersionBlock, VersionLine
+from core.scores.values import Score
+from core.values import Value
+
+# Fewer say nothing (design 6.7); a single one counts for so many spreads at most, or it would say all.
+COMPARABLE = 6
+MOST = 2.0
+# So far from the forecast, on average of the last six, nobody comes by chance more than once in six (one spread of one
+# score is 1 / sqrt(6) of six).
+TELLING = 0.4
+# All of six so far above what was expected: either the tests were told too low, or the scores are wrong.
+SUSPICIOUS = 1.3
+_FOUR_IN_FIVE = 2 * 1.2815515655446004
+_NARROWEST = 0.03
+
+
+class Trend(StrEnum):
+    UP = "up"
+    STEADY = "steady"
+    DOWN = "down"
+
+
+class Scored(NamedTuple):
+    """A block that was done: on a day, as which part of a version, what it came to and what was expected."""
+
+    on: date
+    block: VersionBlock
+    score: Score
+    foreseen: Forecast | None
+
+
+class Beside(Value):
+    """A score beside its forecast: so many spreads better, at most two."""
+
+    on: date
+    better: float
+
+
+class Again(Value):
+    """The same session at two times or more, the earliest first; `is_best`: the last is better than all before."""
+
+    lines: tuple[VersionLine, ...]
+    scores: tuple[tuple[date, Score], ...]
+    is_best: bool
+
+
+class Believed(Value):
+    """What somebody is thought to be able to do of a line without a break: repetitions or seconds."""
+
+    line: VersionLine
+    low: float
+    expected: float
+    high: float
+
+
+class Progress(Value):
+    """`beside`: the earliest first. `trend`: None while there are fewer than six to compare."""
+
+    beside: tuple[Beside, ...]
+    trend: Trend | None
+    again: tuple[Again, ...] = ()
+    believed: tuple[Believed, ...] = ()
+
+
+def beside_forecasts(done: Iterable[Scored]) -> tuple[Beside, ...]:
+    """Every score that can be compared with what was expected of it, the earliest first."""
+    found = ((one.on, _better(one)) for one in sorted(done, key=lambda one: one.on))
+    return tuple(Beside(on=on, better=better) for on, better in found if better is not None)
+
+
+def trend_of(beside: Sequence[Beside]) -> Trend | None:
+    """Of the last six."""
+    if len(beside) < COMPARABLE:
+        return None
+    middle = fmean(one.better for one in beside[-COMPARABLE:])
+    if middle > TELLING:
+        return Trend.UP
+    return Trend.DOWN if middle < -TELLING else Trend.STEADY
+
+
+def is_suspicious(beside: Sequence[Beside]) -> bool:
+    """Whether the last six are all far above what was expected: for the coach's eyes only."""
+    return len(beside) >= COMPARABLE and all(one.better > SUSPICIOUS for one in beside[-COMPARABLE:])
+
+
+def done_again(done: Iterable[Scored]) -> tuple[Again, ...]:
+    """Sessions that came more than once just alike, the one that was done last first."""
+    alike: dict[tuple[object, ...], list[Scored]] = {}
+    for one in sorted(done, key=lambda one: one.on):
+        alike.setdefault(_same(one.block), []).append(one)
+    again = [found for found in alike.values() if len(found) > 1]
+    return tuple(_again(found) for found in sorted(again, key=lambda found: found[-1].on, reverse=True))
+
+
+def believed_of(
+    lines: Iterable[VersionLine], capacity: Capacity, catalogue: Catalogue
+) -> tuple[Believed, ...]:
+    """What is thought of somebody's ability in lines that they did, each way of a movement once."""
+    found: dict[tuple[object, ...], Believed] = {}
+    for line in lines:
+        key = line.movement, line.variant, line.load_kg
+        if key not in found and (believed := _believed(line, capacity, catalogue)) is not None:
+            found[key] = believed
+    return tuple(found.values())
+
+
+def _better(one: Scored) -> float | None:
+    if one.foreseen is None or one.foreseen.expected <= 0 or one.foreseen.low <= 0:
+        return None
+    came_to = came_to_in(one.foreseen.unit, one.score, one.block)
+    if not came_to:
+        return None
+    spread = max(log(one.foreseen.high / one.foreseen.low) / _FOUR_IN_FIVE, _NARROWEST)
+    better = log(came_to / one.foreseen.expected) / spread * (-1 if one.foreseen.unit == "s" else 1)
+    return max(-MOST, min(MOST, better))
+
+
+def _same(block: VersionBlock) -> tuple[object, ...]:
+    """What makes two parts the same work: the format with its numbers, and every line as it was done."""
+    form = block.format, block.minutes, block.rounds, block.scheme, block.every_s, block.work_s, block.rest_s
+    ways = ((one.movement, one.variant, one.load_kg, one.amount, one.unit) for one in block.every_line)
+    return (*form, *ways)
+
+
+def _again(found: Sequence[Scored]) -> Again:
+    *before, last = found
+    values = [value for one in before if (value := one.score.value) is not None]
+    told = last.score.value
+    sooner = last.score.unit == "s" and not last.score.capped
+    best = told is not None and bool(values) and (told < min(values) if sooner else told > max(values))
+    lines = tuple(line for line in last.block.every_line if line.change is not Change.REST)
+    return Again(lines=lines, scores=tuple((one.on, one.score) for one in found), is_best=best)
+
+
+def _believed(line: VersionLine, capacity: Capacity, catalogue: Catalogue) -> Believed | None:
+    way = f"{line.movement}/{line.variant}"
+    movement, variant = catalogue.variant(way)
+    countable = line.unit in {AmountUnit.REPS, AmountUnit.SECONDS} and line.change is not Change.REST
+    if movement.k is None or not countable or not line.load_moved_kg:
+        return None
+    ability = capacity.of(movement, variant, way)
+    low, middle, high = (
+        ability.unbroken(line.load_moved_kg, z) for z in (-_FOUR_IN_FIVE / 2, 0.0, _FOUR_IN_FIVE / 2)
+    )
+    return Believed(line=line, low=low, expected=middle, high=high) if middle >= 1 else None
