@@ -25,7 +25,8 @@ class UnknownLimit(Refusal):
 class Limit(Value):
     """One thing to avoid or to take care of. `names` are the spellings people type; a stage has none.
 
-    `rules_out`: demands that are not prescribed; `lightens`: demands of which no set costs over half.
+    `rules_out`: demands that are not prescribed; `lightens`: demands of which no set costs over half; `shuns`: demands
+    that nobody is sent to where there is another way.
     `session`: whether there is one today at all; `share` of its work, where all of it is too much;
     `effort_at_most`: 0-10; `minutes_at_most`: of a block; not
     `scored`: no expected score, no rank. `stop_signs` stand beside the usual ones. `has`: things that whoever has
@@ -38,6 +39,7 @@ class Limit(Value):
     names: tuple[Words, ...] = ()
     rules_out: tuple[Demand, ...] = ()
     lightens: tuple[Demand, ...] = ()
+    shuns: tuple[Demand, ...] = ()
     session: SessionRule = "as-usual"
     share: Annotated[float, Field(gt=0, le=1)] | None = None
     effort_at_most: Annotated[int, Field(ge=0, le=10)] | None = None
@@ -89,6 +91,11 @@ def lightened(limit_ids: Iterable[str]) -> frozenset[Demand]:
     """Demands that these limits lighten and don't rule out; raises UnknownLimit."""
     ids = tuple(limit_ids)
     return frozenset(demand for one in ids for demand in limit(one).lightens) - ruled_out(ids)
+
+
+def shunned(limit_ids: Iterable[str]) -> frozenset[Demand]:
+    """Demands that these limits would rather leave; raises UnknownLimit."""
+    return frozenset(demand for one in limit_ids for demand in limit(one).shuns)
 
 
 def ruled_out_by(limit_ids: Iterable[str], demands: Iterable[Demand]) -> str | None:

@@ -93,6 +93,7 @@ class Demand(StrEnum):
     FORWARD_BEND = "forward-bend"  # leaning over from the hips under effort
     TWIST = "twist"
     DEEP_KNEE_BEND = "deep-knee-bend"
+    KNEE_LOAD = "knee-load"  # one knee carries, or is straightened fast, and isn't bent far
     KNEELING = "kneeling"
     FLOOR = "floor"  # down to the floor and up again
     LYING = "lying"
@@ -259,6 +260,7 @@ class MovementRow(Value):
 
     `trains`: the parts that it trains, set by judgement: the main part is 1, and no other. `instead`:
     `movement/variant` ids off the ladder, the best first; where it trains several parts, some that keep each of them.
+    `worth`: so many repetitions of another movement are as much as one; None where one is as much as one.
     """
 
     id: Id
@@ -266,6 +268,7 @@ class MovementRow(Value):
     unit: AmountUnit = AmountUnit.REPS
     sides: Sides = "both"
     k: Sourced | None = None
+    worth: Sourced | None = None
     trains: Trained = Field(min_length=1)
     instead: tuple[str, ...] = ()
     variants: tuple[Variant, ...] = Field(min_length=1)

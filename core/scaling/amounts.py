@@ -95,9 +95,9 @@ def _unit(line: Line, written: Done, to: Done) -> AmountUnit:
 def _carried(amount: float, line: Line, written: Done, to: Done, unit: AmountUnit) -> float:
     """The amount in the unit of a stand-in: the same where one is worth the other, else by its time."""
     given = written_unit(line, written)
-    worth = unit is given and _is_worth_the_same(unit, written, to)
-    if worth:
-        return amount
+    if unit is given and _is_worth_the_same(unit, written, to):
+        other = unit is AmountUnit.REPS and written[0].id != to[0].id
+        return amount * written[0].worth.value if other and written[0].worth else amount
     step = rounded_to(unit, to)
     one = _seconds(given, written) / _seconds(unit, to)
     one = min(one, MOST_FOR_ONE) if given is unit is AmountUnit.REPS else one

@@ -2,7 +2,7 @@
 
 from decimal import Decimal
 from functools import cached_property
-from math import exp, log
+from math import exp, inf, log
 from typing import NamedTuple, TypeVar
 
 from core.ability.capacity import CAUTIOUS, Ability, Capacity
@@ -10,7 +10,7 @@ from core.ability.demand import load_moved
 from core.ability.gates import Gates
 from core.ability.whole_body import Rate, rate_of
 from core.athletes.easing import UNUSED, eased_by
-from core.athletes.limits import day_rule, lightened, limit, ruled_out
+from core.athletes.limits import day_rule, lightened, limit, ruled_out, shunned
 from core.athletes.values import Profile
 from core.movements.lookup import Catalogue
 from core.movements.values import Demand, Movement, Variant
@@ -29,7 +29,7 @@ from core.scaling.gear import at_hand, gear_of
 from core.scaling.intent import LIGHT_DUTY, Window
 from core.scaling.notes import NO_NOTES, Notes
 from core.scaling.values import Because
-from core.scaling.ways import Grip, LinePlan, Near, Way
+from core.scaling.ways import SAME_LOAD, Grip, LinePlan, Near, Way
 
 # Of what goes once, whoever should go easy lifts at most so much, and so much whoever must not hold their breath: above
 # it nobody lifts without (estimates).
@@ -90,6 +90,7 @@ class Athlete:
         self.sits = bool(self.ruled_out & flags({Demand.STANDING}))
         self.is_unsteady = not self.sits and bool(self.ruled_out & flags({Demand.BALANCE}))
         self._lightened = flags(lightened(profile.limits or ()))
+        self._shunned = flags(shunned(profile.limits or ()))
         self.must_breathe = bool(self.ruled_out & flags({Demand.BREATH_HOLDING}))
         self._sore = bool(profile.today.sore)
         self._eased = notes.eased
@@ -132,6 +133,10 @@ class Athlete:
             return False
         return self._goes_gently or way.movement.pattern in self._eased or self.spares(way) is not None
 
+    def shuns(self, way: Way) -> bool:
+        """Whether a limit would rather leave what this way asks for."""
+        return bool(way.demands & self._shunned)
+
     def spares(self, way: Way) -> str | None:
         """The limit or sore place for whose sake a way goes easy."""
         if not way.demands & self._lightened and not self._sore:
@@ -164,6 +169,20 @@ class Athlete:
     def _lifts_lightly(self, plan: LinePlan, way: Way) -> bool:
         """Whoever must not hold their breath does no set that is nearly all that goes."""
         return self.must_breathe and plan.heavy and bool(way.holds)
+
+    @cached_property
+    def goes_no_heavier(self) -> bool:
+        """Whether nothing is heavier than written for them: who is new, comes back, or has something to spare."""
+        spares = any(limit(one).kind != "wish" for one in self.profile.limits or ())
+        begins = self.easing is not None and self.easing.of in {"new", "returning"}
+        return spares or begins or self.is_unused or self._goes_gently
+
+    def heaviest_of(self, plan: LinePlan, grip: Grip) -> float:
+        """The most per implement that they are given where no more was shown; inf where no load is written."""
+        meant = self.meant_kg(plan)
+        if meant is None:
+            return inf
+        return meant * (grip.written * (1 + SAME_LOAD) if self.goes_no_heavier else grip.heaviest)
 
     def meant_kg(self, plan: LinePlan) -> float | None:
         """The load that is meant for them, per implement of the written hold; None where none is.

@@ -49,6 +49,8 @@ def _of_a_body(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
     """What isn't made for whoever does it: steps for the unsteady, fists for a wrist that isn't sore."""
     if athlete.is_unsteady and way.steps and not plan.ways[0].steps:
         yield Charge("stepping", plan.costs.stepping)
+    if athlete.shuns(way):
+        yield Charge("tender", plan.costs.tender)
     if not athlete.spared.issuperset(way.variant.spares):
         yield Charge("spared_in_vain", plan.costs.spared_in_vain)
     if athlete.sits and not way.variant.seated:
@@ -140,12 +142,17 @@ def of_effort(lift: Lift, fitting: Fit) -> Iterator[Charge]:
     if fitting.heavy > ABOUT:
         yield Charge("hard", costs.hard * tenths(fitting.heavy - ABOUT))
     if fitting.light > ABOUT and lift.work.is_hard and (plan.works_up or not lift.as_meant):
-        light = costs.light * tenths(fitting.light - ABOUT)
+        light = (costs.soft if _should_be_a_heavy_set(lift) else costs.light) * tenths(fitting.light - ABOUT)
         light = light if plan.loaded or _should_be_as_hard(lift) else light // 2
         # Where the heaviest is looked for, it is looked for among what is there, however light that is.
         yield Charge("light", min(light, costs.other_implement) if lift.as_meant else light)
         if fitting.light > FEEBLE and not (lift.as_meant or _may_be_feeble(lift)):
             yield Charge("feeble", costs.feeble)
+
+
+def _should_be_a_heavy_set(lift: Lift) -> bool:
+    """Whether many of what is light stand for a heavy set, which a sore joint has no part in."""
+    return lift.light_set and not lift.work.athlete.spares_a_joint(lift.work.plan.ways[0])
 
 
 def _should_be_as_hard(lift: Lift) -> bool:
@@ -172,7 +179,7 @@ def of_amount(lift: Lift, fitting: Fit, part: float) -> Iterator[Charge]:
     if lift.light_set:
         jumps = work.way.movement.pattern is Pattern.JUMP
         few = (work.way.amount or 0) * part < FEWEST_LIGHT and not jumps
-        few = few and (fitting.light > 0 or not work.athlete.gates.is_able)
+        few = few and (fitting.light > ABOUT or not work.athlete.gates.is_able)
         yield Charge("few_of_light", costs.few_of_light if few else 0)
     elif part < 1 and not (work.volume_first and lift.as_meant):
         far = FAR_FEWER if lift.task is not None and lift.task.light_duty else inf

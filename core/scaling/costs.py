@@ -57,6 +57,7 @@ class Costs(NamedTuple):
     heavier: int
     hard: int
     light: int
+    soft: int
     feeble: int
     fewer: int
     more: int
@@ -66,6 +67,7 @@ class Costs(NamedTuple):
     nothing_used: int
     off_the_seat: int
     stepping: int
+    tender: int
     repeats: int
     change: int
     unlike_last_time: int

@@ -37,7 +37,7 @@ def _grip(hold: Hold, beside: Beside, catalogue: Catalogue, costs: Costs) -> Gri
     meant = beside.meant
     ratio = meant.count / hold.count if meant else 1.0
     factor = ratio * meant.factor / hold.factor if meant else 1.0
-    heaviest = BOTH_ARMS if beside.both_arms else MOST_HEAVIER
+    written, heaviest = (BOTH_ARMS, BOTH_ARMS) if beside.both_arms else (1.0, MOST_HEAVIER)
     charges = _charges(hold, beside, catalogue, costs)
     return Grip(
         hold,
@@ -46,6 +46,7 @@ def _grip(hold: Hold, beside: Beside, catalogue: Catalogue, costs: Costs) -> Gri
         _is_other(hold, beside, catalogue),
         factor if beside.same else None,
         (factor if beside.same else ratio) * heaviest,
+        (factor if beside.same else ratio) * written,
         tuple(charge for charge in charges if charge.points),
     )
 

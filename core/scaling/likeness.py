@@ -117,15 +117,21 @@ def _charges(of: Compared, catalogue: Catalogue) -> Iterator[tuple[str, float]]:
 
 
 def _unnamed(of: Compared, written: Done, catalogue: Catalogue) -> tuple[int, int]:
-    """One for each stand-in that is named before it, and for each step that it lies from one; and these steps."""
+    """One for each stand-in that is named before it, and for each step from the nearest one; and these steps.
+
+    What lies beyond one that is named late never comes before it.
+    """
     home = of.way.partition("/")[0]
     lists = (written[1].easier, written[1].harder, catalogue.instead(of.written))
     named = [
         (place, name) for names in lists for place, name in enumerate(names) if name.partition("/")[0] == home
     ]
     named = [one for one in named if one[1] == of.way] or named
-    found = [(place + away, away) for place, name in named for away in [_steps(name, of.way, catalogue)]]
-    return min([(MOST_UNNAMED, 0), *found])
+    found = [(_steps(name, of.way, catalogue), place) for place, name in named]
+    if not found:
+        return MOST_UNNAMED, 0
+    away, place = min(found)
+    return min((MOST_UNNAMED, 0), (place + away, away))
 
 
 def _changes_counting(of: Compared, written: Done, way: Done) -> bool:

@@ -117,22 +117,28 @@ def _of_grip(work: Work, grip: Grip, loads: Sequence[Load], limit: int) -> Itera
 def _there(work: Work, grip: Grip, orders: Orders) -> Sequence[Load]:
     """The loads that are there, the heaviest first: no heavier than a limit or a note allows.
 
-    Nor heavier by far than written, unless so much was shown, or is allowed.
+    Nor heavier by far than written, unless so much was shown or is allowed; at all, for whoever has to be careful.
     """
     loads = work.athlete.gear.loads(*grip.held)
     if not loads:
         return ()
-    cap = work.athlete.most_kg(work.way, grip)
-    heaviest = min(grip.heaviest, SPARING) if work.spares else grip.heaviest
-    most = inf if orders.heavier or work.meant_kg is None else heaviest * work.meant_kg
+    athlete = work.athlete
+    cap = athlete.most_kg(work.way, grip)
+    most = inf if orders.heavier else _heaviest(work, grip)
     if loads[0].value <= min(cap, most):
         return loads
+    bound = work.spares or athlete.goes_no_heavier
     return [
         load
         for load in loads
         if load.value <= cap
         and (
             load.value <= most
-            or (not work.spares and work.athlete.has_shown(work.task, work.way, work.moved_kg(grip, load)))
+            or (not bound and athlete.has_shown(work.task, work.way, work.moved_kg(grip, load)))
         )
     ]
+
+
+def _heaviest(work: Work, grip: Grip) -> float:
+    most = work.athlete.heaviest_of(work.plan, grip)
+    return min(most, SPARING * work.meant_kg) if work.spares and work.meant_kg is not None else most

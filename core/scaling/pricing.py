@@ -1,6 +1,7 @@
 """What one way of a line costs one athlete at one load, with the amount that costs least."""
 
 from collections.abc import Iterator
+from math import exp
 from operator import attrgetter
 from typing import NamedTuple
 
@@ -168,7 +169,7 @@ def _option(lift: Lift, dose: Dose) -> Option:
         dose.build_up,
         lift.exact,
         grip is not None and grip.other,
-        work.plan.works_up and grip is not None and not lift.light_set,
+        grip is not None and not lift.light_set and _can_work_up(work, grip),
     )
 
 
@@ -182,11 +183,16 @@ def _is_meant(work: Work, grip: Grip, load: Load, near: float | None = None) -> 
 
 
 def _is_heavy_enough(work: Work, grip: Grip | None, load: Load | None, *, exact: bool) -> bool:
-    """Whether a heavy set is one with this: near the written load, or with loads that can be worked up to."""
+    """Whether a heavy set is one with this: near the written load, or one that can be worked up to."""
     if work.plan.works_up and grip is not None and work.task is not None:
         heaviest = work.moved_kg(grip, work.athlete.gear.loads(*grip.held)[0])
         return work.task.set_amount >= WORKED_UP_TO * work.task.ability.sure_and_median(heaviest)[0]
     return exact or _is_nearly(work, grip, load, NEARLY if work.is_hard else NEARLY_EASY)
+
+
+def _can_work_up(work: Work, grip: Grip) -> bool:
+    """Whether the load is what is looked for, and there are several to look among."""
+    return work.plan.works_up and len(work.athlete.gear.loads(*grip.held)) > 1
 
 
 def _is_nearly(work: Work, grip: Grip | None, load: Load | None, enough: float) -> bool:
@@ -240,9 +246,10 @@ def _more(lift: Lift, task: Task, whole: Fit, amount: float) -> Iterator[float]:
 
 
 def _fewer(way: Way, task: Task, whole: Fit, amount: float) -> Iterator[float]:
+    """As many as are meant, as many as aren't much harder than that, half, a third."""
     fits, step = task.window.high * whole.cautious / task.set_amount, _step(way)
     fewer = {_rounded(amount * part, step, up=True) for part in (HALF, LEAST_PART)}
-    fewer.add(_rounded(amount * fits, step, up=False))
+    fewer |= {_rounded(amount * part, step, up=False) for part in (fits, fits * exp(ABOUT))}
     yield from (one / amount for one in sorted(fewer) if 0 < one < amount)
 
 

@@ -38,7 +38,8 @@ class Grip(NamedTuple):
 
     `held`: implement and count. `per_kg`: load moved for each kg of one implement. `other`: not the implement
     that is meant. `meant`: so many times the written load is the same in each of these; None for another movement.
-    `heaviest`: so many times may be held at all. `charges`: what it costs at any load.
+    `heaviest`: so many times may be held at all, `written` by whoever goes no heavier than the coach wrote. `charges`:
+    what it costs at any load.
     """
 
     hold: Hold
@@ -47,6 +48,7 @@ class Grip(NamedTuple):
     other: bool
     meant: float | None
     heaviest: float
+    written: float
     charges: tuple[Charge, ...] = ()
 
 

@@ -5,7 +5,7 @@ have foretold counts half: that somebody does ten squats says little.
 """
 
 from collections.abc import Iterator, Sequence
-from math import erfc, inf, log, sqrt
+from math import erfc, log, sqrt
 from typing import NamedTuple
 
 from core.ability.demand import load_moved
@@ -74,7 +74,7 @@ def _load(plan: LinePlan, athlete: Athlete) -> Load | None:
         (grip.other, load)
         for grip in plan.ways[0].grips
         for load in athlete.gear.loads(grip.hold.implement, grip.hold.count)
-        if load.value <= grip.heaviest * (athlete.meant_kg(plan) or inf)
+        if load.value <= athlete.heaviest_of(plan, grip)
     ]
     if not owned:
         return None

@@ -6,6 +6,8 @@ import pytest
 
 from core.athletes.circumstances import in_circumstances
 from core.athletes.values import Pregnancy, Screening
+from core.movements.lookup import catalogue
+from core.movements.values import Demand
 from core.scaling.values import Because, Change
 from tests.unit.scaling.people import athlete, did, lines, only_line, version
 
@@ -116,3 +118,29 @@ def test_with_a_bar_there_is():
     who = athlete(owns=["barbell 15 to 140 by 2.5"], tests=[did("deadlift", 3, 90)])
     line = only_line("build to a heavy 3 of deadlift", who)
     assert (line.load_kg, line.amount, line.change) == (None, 3, Change.NONE)
+
+
+def test_with_one_heavy_weight_it_is_named_and_nothing_worked_up_to():
+    who = athlete(sex="male", mass=80, owns=["barbell 100"], tests=[did("deadlift", 4, 100)])
+    line = only_line("build to a heavy 3 of deadlift", who)
+    assert (line.load_kg, line.amount) == (Decimal(100), 3)
+
+
+@pytest.mark.parametrize("text", ["12 lunges", "15 squat jumps", "10 box jumps", "20 m walking lunges"])
+def test_a_sore_knee_is_led_away_from_one_leg_and_from_speed(text):
+    line = only_line(f"3 rounds for time\n{text}", athlete(limits=("knee",), owns=["chair"]))
+    _, variant = catalogue().variant(f"{line.movement}/{line.variant}")
+    assert Demand.KNEE_LOAD not in variant.demands
+
+
+@pytest.mark.parametrize("reps", [8, 10, 12])
+def test_what_a_limit_takes_away_below_leaves_no_more_than_goes(reps):
+    """Without the push-ups from the knees, those on the floor aren't done at the most that goes."""
+    who = athlete(limits=("knee",), tests=[did("push-up", reps)])
+    line = only_line("5 rounds for time\n10 push-ups", who)
+    assert (line.set_cost or 0) < 0.85
+
+
+def test_it_leads_to_raised_hands_where_there_is_something_to_lean_on():
+    who = athlete(limits=("knee",), owns=["chair"], tests=[did("push-up", 10)])
+    assert only_line("5 rounds for time\n10 push-ups", who).variant == "hands-on-chair"

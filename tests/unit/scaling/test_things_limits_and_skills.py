@@ -172,14 +172,14 @@ SKILLS = [
     Case(
         "50 double-unders",
         athlete(owns=["skipping rope"]),
-        "50 rope skips with now and then a double",
+        "88 rope skips",
         Because.SKILL,
         "a step before it",
     ),
     Case(
         "50 double-unders",
         athlete(),
-        "50 small hops as if with a rope",
+        "88 small hops as if with a rope",
         Because.NOT_OWNED,
         "don't have a skipping rope",
     ),
