@@ -12,6 +12,7 @@ MOST_NAMED = 3
 
 ALOUD = {
     Because.NOT_OWNED: "{some} {dont} have what “{written}” asks for{instead}",
+    Because.NOT_ASKED: "nobody knows yet what {some} {has} for “{written}”: let them tell me{instead}",
     Because.LIMIT: "“{written}” may look different where somebody spares something, {count} of {of} today: say so",
     Because.SPACE: "{some} {has} no room for “{written}”{instead}",
     Because.SKILL: "“{written}” is a skill that {some} may not have yet: show the step before it",

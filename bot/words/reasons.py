@@ -57,7 +57,16 @@ def reason_words(line: VersionLine, units: MassUnit, spared: set[str] | None = N
     if not why:
         return ""
     kept = _kept(line)
-    return f"{why}; {kept}." if kept else f"{why}."
+    return f"{why}; {kept}.{_more(line, units)}" if kept else f"{why}.{_more(line, units)}"
+
+
+def _more(line: VersionLine, units: MassUnit) -> str:
+    """That it is heavier than the coach wrote, if it is."""
+    more = line.reason.more_kg
+    if more is None:
+        return ""
+    each = " each" if line.count == 2 else ""  # noqa: PLR2004
+    return f" It's {_in_units(more, units)}{each} more than written: break it up as you like."
 
 
 def _is_named(line: VersionLine, spared: set[str] | None) -> bool:
@@ -93,7 +102,7 @@ def _why(line: VersionLine, units: MassUnit) -> str:
         case Because.TOO_HEAVY | Because.TOO_OFTEN:
             often = reason.because is Because.TOO_OFTEN
             return _too_heavy(line, units, SO_OFTEN if often else SO_MUCH[line.unit])
-        case Because.NOT_OWNED:
+        case Because.NOT_OWNED | Because.NOT_ASKED:
             return f"{_lacking(reason, units)}{_so(line)}"
         case Because.UNKNOWN_HEAVY:
             return _unknown(line, units)
@@ -102,6 +111,10 @@ def _why(line: VersionLine, units: MassUnit) -> str:
 
 
 def _lacking(reason: Reason, units: MassUnit) -> str:
+    if reason.because is Because.NOT_ASKED:
+        return f"I don't know yet whether you have {thing_words(reason, units)}"
+    if reason.about in AT_HOME:
+        return f"I don't know of {thing_words(reason, units)} where you train"
     if reason.suits_kg is not None:
         suits = _in_units(reason.suits_kg, units)
         return f"You don't have {thing_words(reason, units)} (your {suits} would suit you too, if your coach says so)"
@@ -110,6 +123,9 @@ def _lacking(reason: Reason, units: MassUnit) -> str:
     label = f" {catalogue().implement(reason.about).label}" if reason.about else " weight"
     return f"You have only one {_in_units(reason.load_kg, units)}{label}, and this takes two"
 
+
+# What a home may have though nobody said so.
+AT_HOME = frozenset({"chair", "table", "stairs"})
 
 PLAIN = {
     Because.SKILL: "You haven't told me that you do this one, so we start a step before it",

@@ -201,7 +201,7 @@ def _need(need: NeedsCoach, units: MassUnit) -> str:
             return "is light for them: allow more, or choose something harder"
         case Because.UNKNOWN_HEAVY:
             return "is untried: nothing shows yet how much is safe"
-        case Because.NOT_OWNED:
+        case Because.NOT_OWNED | Because.NOT_ASKED:
             return f"needs {thing_words(Reason(because=need.because, about=need.about), units)}, and nothing else fits"
         case _:
             return "has no safe version for them"

@@ -37,10 +37,11 @@ def reason_for(plan: LinePlan, option: Option, athlete: Athlete) -> Reason:
     """The reason for the chosen option of a line."""
     if option.exact and option.part == 1 and not option.build_up:
         return Reason(because=Because.TOO_LIGHT if _is_light(plan, option, athlete) else Because.AS_WRITTEN)
-    because, about = obstacle_to(plan, athlete, option) or Obstacle(_without_obstacle(plan, option))
+    because, about = obstacle_to(plan, athlete, option) or Obstacle(_without_obstacle(plan, option, athlete))
     if option.build_up:
         because, about = Because.UNKNOWN_HEAVY, None
-    if because is Because.NOT_OWNED and about is None and _has_its_kilos(plan, option, athlete):
+    lacking = because in {Because.NOT_OWNED, Because.NOT_ASKED}
+    if lacking and about is None and _has_its_kilos(plan, option, athlete):
         about = plan.hold.implement if plan.hold else None
     return Reason(
         because=because,
@@ -49,7 +50,18 @@ def reason_for(plan: LinePlan, option: Option, athlete: Athlete) -> Reason:
         keeps=keeps(plan, option),
         only_one=because is Because.NOT_OWNED and _is_one_of_two(plan, athlete, about),
         suits_kg=_heavier_that_suits(plan, option, athlete) if because is Because.NOT_OWNED else None,
+        more_kg=_more_than_written(plan, option, athlete),
     )
+
+
+def _more_than_written(plan: LinePlan, option: Option, athlete: Athlete) -> Decimal | None:
+    """How much more it is than what is written, where what both arms do counts for both; None where it is no more."""
+    written = plan.load_kg(athlete.pair)
+    if written is None or option.way is None or option.load is None:
+        return None
+    grip = next(grip for grip in option.way.grips if grip.hold == option.hold)
+    more = option.load.kg - Decimal(str(round(grip.written, 3))) * written
+    return more if more > Decimal(str(SAME_LOAD)) * written else None
 
 
 def _has_its_kilos(plan: LinePlan, option: Option, athlete: Athlete) -> bool:
@@ -62,6 +74,7 @@ def _heavier_that_suits(plan: LinePlan, option: Option, athlete: Athlete) -> Dec
     written, task = plan.ways[0], athlete.task(plan, plan.ways[0])
     if (
         task is None
+        or athlete.goes_no_heavier
         or plan.load_kg(athlete.pair) is None
         or option.way is None
         or option.way.near is Near.WRITTEN
@@ -69,9 +82,7 @@ def _heavier_that_suits(plan: LinePlan, option: Option, athlete: Athlete) -> Dec
         return None
     for grip in written.grips:
         above = [
-            load
-            for load in athlete.gear.loads(*grip.held)
-            if load.value > grip.heaviest * (athlete.meant_kg(plan) or inf)
+            load for load in athlete.gear.loads(*grip.held) if load.value > athlete.heaviest_of(plan, grip)
         ]
         moved = athlete.own_kg(written) + grip.per_kg * above[-1].value if above else inf
         if above and not is_heavy(fit(task, moved)):
@@ -103,12 +114,12 @@ MOST_LOST = 0.5
 LOOSE = frozenset({Pattern.MOBILITY, Pattern.TRAVEL})
 
 
-def _without_obstacle(plan: LinePlan, option: Option) -> Because:
+def _without_obstacle(plan: LinePlan, option: Option, athlete: Athlete) -> Because:
     if option.way is None:
         return Because.NO_SAFE_OPTION
     # There is nothing to work up to.
     if plan.works_up and option.load is not None and not option.works_up:
-        return Because.TOO_LIGHT
+        return Because.LIGHT_DUTY if athlete.goes_easy(option.way) else Because.TOO_LIGHT
     # More of what is written than its few heavy ones is for whoever goes easy.
     return Because.LIGHT_DUTY if option.exact and option.part > 1 else Because.ONE_SETTING
 
@@ -136,9 +147,17 @@ def keeps(plan: LinePlan, option: Option) -> Keeps | None:
 def obstacle_to(plan: LinePlan, athlete: Athlete, option: Option | None = None) -> Obstacle | None:
     """What stands in the way of what was written, first things first; None if only the other lines do.
 
-    A skill comes after the things: what isn't there can't be learned on, is not loud, and needn't be gone easy on.
-    `option`: what is done instead, as far as that is known.
+    Whoever wasn't asked yet what is there isn't told that they don't have it. `option`: what is done instead, as far
+    as that is known.
     """
+    found = _obstacle_to(plan, athlete, option)
+    if found is not None and found.because is Because.NOT_OWNED and athlete.profile.equipment is None:
+        return Obstacle(Because.NOT_ASKED, found.about)
+    return found
+
+
+def _obstacle_to(plan: LinePlan, athlete: Athlete, option: Option | None) -> Obstacle | None:
+    """A skill comes after the things: what isn't there can't be learned on, is not loud, and needn't be gone easy on."""
     written, barrier = plan.ways[0], athlete.barrier(plan.ways[0])
     if barrier is not None and _comes_first(barrier):
         return Obstacle(*barrier)

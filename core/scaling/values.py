@@ -30,6 +30,7 @@ class Because(StrEnum):
 
     AS_WRITTEN = "as_written"
     NOT_OWNED = "not_owned"  # what is written needs a thing, or a load, that isn't there
+    NOT_ASKED = "not_asked"  # the same, of somebody who wasn't asked yet what is there
     LIMIT = "limit"  # a limit rules it out
     SPACE = "space"  # the place doesn't allow it
     SKILL = "skill"  # not shown yet
@@ -53,7 +54,8 @@ class Reason(Value):
     """Why, as data. `about` names the limit, place, thing or movement it speaks of; `load_kg` is the written load.
 
     `keeps`: what stays the same. `only_one`: it isn't there twice, as it would have to be. `suits_kg`: what is there
-    and heavier than written would suit, if the coach allows it.
+    and heavier than written would suit, if the coach allows it. `more_kg`: so much heavier than written it is, in each
+    hand or in both.
     """
 
     because: Because
@@ -62,6 +64,7 @@ class Reason(Value):
     keeps: Keeps | None = None
     only_one: bool = False
     suits_kg: Decimal | None = None
+    more_kg: Decimal | None = None
 
 
 class VersionLine(Value):
@@ -304,8 +307,7 @@ class Instead(Value):
 class Say(Value):
     """One thing worth saying aloud to the group: `names` need it on this line, `of` athletes are training.
 
-    NOT_OWNED, LIMIT, SPACE, SKILL, TOO_HEAVY, TOO_OFTEN and TOO_LIGHT as in Because; `about` likewise. `instead`: what
-    they do, the commonest first.
+    `because`, `about`: as in Reason. `instead`: what they do, the commonest first.
     """
 
     block: int

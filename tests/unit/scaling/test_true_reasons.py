@@ -239,3 +239,15 @@ def test_two_weights_and_no_bench_are_not_called_one_bench():
 def test_where_the_coach_named_no_thing_two_dumbbells_are_something_to_jerk():
     line = only_line("5 sets\n3 push jerks", athlete(owns=["2x dumbbell 8"]))
     assert (line.reason.because, line.reason.about) == (Because.SKILL, "jerk")
+
+
+def test_whoever_was_never_asked_is_not_told_that_they_lack_it():
+    who = athlete().model_copy(update={"equipment": None})
+    line = only_line("3 rounds for time\n12 goblet squats @ 16 kg", who)
+    assert line.reason.because is Because.NOT_ASKED
+    assert reason_words(line, MassUnit.KG).startswith("I don't know yet whether you have 16 kg for this")
+
+
+def test_furniture_that_nobody_spoke_of_may_be_there():
+    line = only_line("3 rounds for time\n10 table rows", athlete(owns=["dumbbell 10"]))
+    assert "I don't know of a table where you train" in reason_words(line, MassUnit.KG)

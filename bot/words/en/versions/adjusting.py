@@ -253,16 +253,19 @@ def barred(said: NotAsWritten) -> str:
     match said.because:
         case Because.LIMIT:
             return f"As written it doesn't go with “{limit(said.about or '').label}”, so I keep you off it."
-        case Because.NOT_OWNED:
-            return "As written it needs something you told me you don't have. Got it since? Just tell me."
         case Because.SPACE:
             return f"As written it doesn't go: {PLACES.get(said.about or '', 'the place does not allow it')}."
-        case Because.NOTED:
-            return "Your coach noted something about how you do this, so I keep to that. They say when it's time for more."
-        case Because.SKILL:
-            return "That's one to learn with your coach first. This is the step before it."
         case _:
-            return "As written would be too much for now, by what I know of you. Your coach may see it differently."
+            return BARRED.get(said.because, TOO_MUCH)
+
+
+BARRED = {
+    Because.NOT_OWNED: "As written it needs something you told me you don't have. Got it since? Just tell me.",
+    Because.NOT_ASKED: "As written it needs a thing, and I don't know yet what you have. Tell me, and it goes in.",
+    Because.NOTED: "Your coach noted something about how you do this, so I keep to that. They say when it's time for more.",
+    Because.SKILL: "That's one to learn with your coach first. This is the step before it.",
+}
+TOO_MUCH = "As written would be too much for now, by what I know of you. Your coach may see it differently."
 
 
 def on(day: date) -> str:
