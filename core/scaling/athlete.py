@@ -145,6 +145,16 @@ class Athlete:
             self._spared[way.id] = asks_for_less(self.profile, way.movement, way.variant)
         return self._spared[way.id]
 
+    def is_kept_from_easier(self, way: Way) -> bool:
+        """Whether a limit rules out a way of the same movement that is a step easier."""
+        easier = (name for name in way.variant.easier if name.partition("/")[0] == way.movement.id)
+        ids = self.profile.limits or ()
+        return bool(ids) and any(
+            barrier.because is Because.LIMIT
+            for name in easier
+            if (barrier := barrier_of(self.profile, *self.catalogue.variant(name))) is not None
+        )
+
     def spares_a_joint(self, written: Way) -> bool:
         """Whether a sore joint rules out what is written."""
         barrier = self.barrier(written)

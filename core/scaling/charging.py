@@ -15,6 +15,10 @@ from core.scaling.works import FEEBLE, FEW_EASY, FEWEST_LIGHT, HALF, Lift, Work
 # 35 lb stand in for 16 kg, 24 kg for 22.5: so near to the written load the movement is as good as written (estimate).
 NEAR_LOAD = 0.08
 
+# What is too hard counts so many times where a limit rules out the easier way, so that none is done at the most that
+# goes for want of it (estimate).
+NOTHING_BELOW = 2
+
 # Whoever goes easy does so few of it, if they must, as soon as another movement (estimate).
 FAR_FEWER = log(3)
 
@@ -140,7 +144,8 @@ def of_effort(lift: Lift, fitting: Fit) -> Iterator[Charge]:
     """What it costs that a set is harder or lighter than meant: what is written is never too light for the choice."""
     costs, plan = lift.work.plan.costs, lift.work.plan
     if fitting.heavy > ABOUT:
-        yield Charge("hard", costs.hard * tenths(fitting.heavy - ABOUT))
+        times = NOTHING_BELOW if lift.work.athlete.is_kept_from_easier(lift.work.way) else 1
+        yield Charge("hard", times * costs.hard * tenths(fitting.heavy - ABOUT))
     if fitting.light > ABOUT and lift.work.is_hard and (plan.works_up or not lift.as_meant):
         light = (costs.soft if _should_be_a_heavy_set(lift) else costs.light) * tenths(fitting.light - ABOUT)
         light = light if plan.loaded or _should_be_as_hard(lift) else light // 2

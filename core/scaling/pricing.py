@@ -1,7 +1,6 @@
 """What one way of a line costs one athlete at one load, with the amount that costs least."""
 
 from collections.abc import Iterator
-from math import exp
 from operator import attrgetter
 from typing import NamedTuple
 
@@ -246,10 +245,9 @@ def _more(lift: Lift, task: Task, whole: Fit, amount: float) -> Iterator[float]:
 
 
 def _fewer(way: Way, task: Task, whole: Fit, amount: float) -> Iterator[float]:
-    """As many as are meant, as many as aren't much harder than that, half, a third."""
     fits, step = task.window.high * whole.cautious / task.set_amount, _step(way)
     fewer = {_rounded(amount * part, step, up=True) for part in (HALF, LEAST_PART)}
-    fewer |= {_rounded(amount * part, step, up=False) for part in (fits, fits * exp(ABOUT))}
+    fewer.add(_rounded(amount * fits, step, up=False))
     yield from (one / amount for one in sorted(fewer) if 0 < one < amount)
 
 

@@ -157,7 +157,7 @@ def obstacle_to(plan: LinePlan, athlete: Athlete, option: Option | None = None) 
 
 
 def _obstacle_to(plan: LinePlan, athlete: Athlete, option: Option | None) -> Obstacle | None:
-    """A skill comes after the things: what isn't there can't be learned on, is not loud, and needn't be gone easy on."""
+    """A skill comes after the things: on what isn't there nothing is learned, is loud, or has to be gone easy on."""
     written, barrier = plan.ways[0], athlete.barrier(plan.ways[0])
     if barrier is not None and _comes_first(barrier):
         return Obstacle(*barrier)

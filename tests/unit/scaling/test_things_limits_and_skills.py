@@ -172,14 +172,14 @@ SKILLS = [
     Case(
         "50 double-unders",
         athlete(owns=["skipping rope"]),
-        "88 rope skips",
+        "100 rope skips",
         Because.SKILL,
         "a step before it",
     ),
     Case(
         "50 double-unders",
         athlete(),
-        "88 small hops as if with a rope",
+        "100 quick heel lifts as if with a rope, no jump",
         Because.NOT_OWNED,
         "don't have a skipping rope",
     ),
