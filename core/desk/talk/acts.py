@@ -53,11 +53,11 @@ USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
     a.Skips: ath.skips,
     # an athlete asks
     a.MyVersion: ath.version,
-    a.Why: ath.version,
+    a.Why: ath.why,
     a.HowLong: coa.how_long,
     a.HowToPace: ath.how_long,
     a.HowTo: ath.how_to,
-    a.HowHeavy: ath.version,
+    a.HowHeavy: ath.why,
     a.MyHistory: ath.history,
     a.MyProgress: ath.getting_on,
     a.HasNothing: ath.has_nothing,

@@ -1,6 +1,6 @@
 """What an athlete's words do: each act with its use case, the same that its button has."""
 
-from typing import Final
+from typing import Final, Literal
 
 from core.athletes.equipment import at, with_more
 from core.athletes.values import Evidence, SetName
@@ -40,6 +40,7 @@ from core.desk.versions.adjusting import change_lines
 from core.desk.versions.answers import change_answer, units_typed
 from core.desk.versions.commands import AsUsual, BeBack, BeShort, BeSore, ChangeLines
 from core.desk.versions.expecting import outlooks_of
+from core.desk.versions.telling import tell_lines
 from core.desk.versions.version import my_version
 from core.desk.visit import Visit
 from core.notation.complaints import ToldPain
@@ -169,6 +170,13 @@ async def lines(visit: Visit, _: a.Act, scene: Scene) -> Outcome | None:
 
 async def version(visit: Visit, _: a.Act, __: Scene) -> Outcome | None:
     return await my_version(visit, MyVersion())
+
+
+async def why(visit: Visit, act: a.Why | a.HowHeavy, scene: Scene) -> Outcome | None:
+    """Of the lines that are meant; the version itself where they don't have it yet, or it has no such line."""
+    about: Literal["why", "how_heavy"] = "why" if isinstance(act, a.Why) else "how_heavy"
+    told = await tell_lines(visit, scene.version, about, act.movement) if scene.version else None
+    return told or await my_version(visit, MyVersion())
 
 
 async def how_long(visit: Visit, act: a.HowLong | a.HowToPace, scene: Scene) -> Outcome | None:

@@ -109,6 +109,23 @@ class ShowVersion(Said):
     outlooks: tuple[Outlook | None, ...] = ()
 
 
+class LineTold(Value):
+    """A line that was asked about, with its last time."""
+
+    line: VersionLine
+    last: LastTime | None = None
+
+
+class LinesTold(Said):
+    """Why these lines are as they are, or how heavy they are; none where nothing was changed, or nothing is held."""
+
+    version_id: int
+    session_id: int
+    about: Literal["why", "how_heavy"]
+    lines: tuple[LineTold, ...]
+    units: MassUnit
+
+
 class AskWhichGroup(Said):
     """Several groups have a session now. `sessions`: id, and the title of its group; `then`: what is shown of it."""
 

@@ -43,3 +43,39 @@ async def test_the_question_that_is_open_stays_so(crew):
     await ilse.hears("as many rounds as possible")
     await ilse.says("a chair")
     await ilse.hears("I've noted: a chair")
+
+
+SPARED = "AMRAP 12\n10 box jumps\n12 goblet squats @ 16/12 kg\n200 m run"
+
+
+async def with_a_version(crew, session=SPARED):
+    ilse = await crew.has("Ilse")
+    await crew.gets(session)
+    await answers_what_is_asked(ilse)
+    return ilse
+
+
+async def test_why_is_answered_with_the_lines_that_were_changed(crew):
+    ilse = await with_a_version(crew)
+    await ilse.says("why are the box jumps different?")
+    told = await ilse.hears("You don't have a box")
+    assert "200 m run" not in told.text
+    assert "Warm-up" not in told.text
+    await ilse.presses("My whole version", on=told)
+    await ilse.hears("Your version")
+
+
+async def test_how_heavy_is_answered_with_that_line(crew):
+    ilse = await with_a_version(crew)
+    await ilse.says("how heavy are the goblet squats?")
+    told = await ilse.hears("goblet squats")
+    assert "200 m run" not in told.text
+
+
+async def test_what_is_asked_about_is_explained_before_what_stands_in_for_it(crew):
+    ilse = await with_a_version(crew)
+    await ilse.says("what is a box jump?")
+    told = (await ilse.hears("As you have it today")).text
+    asked, instead = told.split("As you have it today")
+    assert "Box jump: box jumps" in asked
+    assert "Start:" in instead

@@ -24,6 +24,8 @@ from core.desk.versions.says import (
     AskWhichGroup,
     HowTo,
     LastTime,
+    LinesTold,
+    LineTold,
     NothingPosted,
     NoVersion,
     ShowVersion,
@@ -154,7 +156,8 @@ def pacing(said: ShowVersion) -> list[str]:
 
 def whys(said: ShowVersion) -> list[str]:
     """Why each line is as it is, and what was done of it last time; a limit is named once."""
-    last = {one.place: last_words(one, said) for one in said.last}
+    spots = said.version.spots
+    last = {one.place: last_words(one, spots[one.place - 1][1], said.units) for one in said.last}
     spared = set[str]()
     told = []
     for place, (_, line) in enumerate(said.version.spots, 1):
@@ -209,15 +212,14 @@ def turn_words(one: VersionBlock, units: MassUnit) -> str:
     )
 
 
-def last_words(last: LastTime, said: ShowVersion) -> str:
+def last_words(last: LastTime, now: VersionLine, units: MassUnit) -> str:
     """`(Last time, 3 March: 10 kg, 12 at a time, 7 rounds + 12.)`; what was only told is no training. Plain text."""
     day = f"{last.on:%-d %B}"
     if last.line is None:
-        load = [] if last.load_kg is None else [in_words(last.load_kg, said.units)]
+        load = [] if last.load_kg is None else [in_words(last.load_kg, units)]
         return f"(You told me on {day}: {', '.join([*load, f'{last.reps:g} in a row'])}.)"
-    _, line = said.version.spots[last.place - 1]
-    score = [] if last.score is None else [last.score.in_words(said.units)]
-    return f"(Last time, {day}: {', '.join([*as_done(last.line, line, said.units), *score])}.)"
+    score = [] if last.score is None else [last.score.in_words(units)]
+    return f"(Last time, {day}: {', '.join([*as_done(last.line, now, units), *score])}.)"
 
 
 def as_done(before: VersionLine, now: VersionLine, units: MassUnit) -> list[str]:
@@ -290,6 +292,32 @@ def how_to(said: HowTo) -> Worded:
     told = [card("/".join(one)) for one in said.variants]
     own = ["As you have it today:", card("/".join(said.own))] if said.own else []
     return Worded("\n\n".join([*told, *own]))
+
+
+@wording("en", LinesTold)
+def lines_told(said: LinesTold) -> Worded:
+    """Each line with its reason and its last time; as written needs no reason but that it fits."""
+    row = (
+        Button("Change a line", ChangeLines(version=said.version_id)),
+        Button("My whole version", MyVersion(session=said.session_id)),
+    )
+    if not said.lines:
+        return Worded(NOTHING_TO_TELL[said.about], (row,))
+    return Worded(bullets([told_line(one, said.units) for one in said.lines]), (row,))
+
+
+NOTHING_TO_TELL = {
+    "why": "Nothing was changed for you: it's all as your coach wrote it.",
+    "how_heavy": "There's no weight to choose today: what you lift is yourself, or you find the load as you go.",
+}
+
+
+def told_line(one: LineTold, units: MassUnit) -> str:
+    why = reason_words(one.line, units) or "As your coach wrote it."
+    last = "" if one.last is None else last_words(one.last, one.line, units)
+    return fill(
+        "<b>{what}</b>: {words}", what=what_words(one.line, units), words=" ".join(filter(None, (why, last)))
+    )
 
 
 def card(variant_id: str) -> str:

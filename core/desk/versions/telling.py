@@ -1,0 +1,46 @@
+"""Why lines are as they are, and how heavy: for whoever asks in words those lines, and not the whole version again."""
+
+from typing import Literal
+
+from core.desk.outcome import Outcome
+from core.desk.versions.looking import current
+from core.desk.versions.says import LinesTold, LineTold
+from core.desk.versions.showing import done_before, last_times, profile_today, today_of, written_at
+from core.desk.visit import Visit
+from core.scaling.values import Change, Spot, VersionLine
+from core.sessions.values import Session
+
+
+async def tell_lines(
+    visit: Visit, version_id: int, about: Literal["why", "how_heavy"], movement: str | None
+) -> Outcome | None:
+    """The lines of their version that are asked about; None where it has none of that movement."""
+    record, shown = await current(visit, version_id)
+    profile = await profile_today(visit, record)
+    numbered = list(enumerate(shown.version.spots, 1))
+    named = [
+        (place, line) for place, (spot, line) in numbered if _is_of(movement, spot, line, record.session)
+    ]
+    if movement is not None and not named:
+        return None
+    told = named or [(place, line) for place, (_, line) in numbered if _is_worth_telling(line, about)]
+    last = last_times(
+        shown.version, await done_before(visit, record), profile.evidence, await today_of(visit, record)
+    )
+    before = {one.place: one for one in last}
+    lines = tuple(LineTold(line=line, last=before.get(place)) for place, line in told)
+    return visit.told(
+        LinesTold(version_id=shown.id, session_id=record.id, about=about, lines=lines, units=profile.units)
+    )
+
+
+def _is_of(movement: str | None, spot: Spot, line: VersionLine, session: Session) -> bool:
+    """Whether a line is of a movement, as it is done or as it was written."""
+    return movement is not None and movement in {line.movement, written_at(session, spot)}
+
+
+def _is_worth_telling(line: VersionLine, about: Literal["why", "how_heavy"]) -> bool:
+    """Where no movement is named: what was changed, or what has something in the hands."""
+    if about == "why":
+        return line.change is not Change.NONE
+    return line.load_kg is not None
