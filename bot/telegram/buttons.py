@@ -106,6 +106,7 @@ CODES: Final[dict[str, type[Command]]] = {
     "ea": v.AddThing,
     "eu": v.UndoEquipment,
     "oe": o.SeeNeeds,
+    "ox": o.SeeWhoGetsWhat,
     "oa": o.LookAtAthlete,
     "ol": o.OrderLine,
     "os": o.MakeStanding,

@@ -117,6 +117,7 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     k.WantDigest: habits.want_digest,
     k.AskHabit: habits.ask_habit,
     o.SeeNeeds: overseeing.see_needs,
+    o.SeeWhoGetsWhat: overseeing.see_who_gets_what,
     o.LookAtAthlete: overseeing.look_at_athlete,
     o.OrderLine: overseeing.order_line,
     o.MakeStanding: overseeing.make_standing,

@@ -224,6 +224,7 @@ ACCESS: Final[Mapping[type[Command], Rule]] = {
     k.AskHabit: member(),
     # a coach and single athletes
     o.SeeNeeds: coach(session=Id.SESSION),
+    o.SeeWhoGetsWhat: coach(session=Id.SESSION),
     o.LookAtAthlete: coach(session=Id.SESSION, person=Id.ATHLETE),
     o.OrderLine: coach(session=Id.SESSION, person=Id.ATHLETE),
     o.MakeStanding: coach(session=Id.SESSION, person=Id.ATHLETE),

@@ -8,10 +8,12 @@ from core.movements.lookup import Catalogue
 from core.scaling.values import (
     Because,
     Change,
+    Gets,
     GroupLine,
     GroupView,
     Instead,
     Say,
+    Spot,
     Version,
     VersionLine,
     Withheld,
@@ -55,6 +57,16 @@ def view_of(outcomes: Sequence[Version | Withheld]) -> GroupView:
         say=_worth_saying(by_line, len(versions)),
         withheld=tuple(outcome for outcome in outcomes if isinstance(outcome, Withheld)),
     )
+
+
+def gets_of(outcomes: Sequence[Version | Withheld]) -> tuple[Gets, ...]:
+    """What everybody gets of each line, in the order of the lines."""
+    versions = [outcome for outcome in outcomes if isinstance(outcome, Version)]
+    by_line: dict[Spot, list[tuple[str, VersionLine]]] = defaultdict(list)
+    for version in versions:
+        for spot, line in version.spots:
+            by_line[spot].append((version.athlete, line))
+    return tuple(Gets(written=each[0][1].written, each=tuple(each)) for each in by_line.values())
 
 
 def _count(place: tuple[int, int], lines: Sequence[tuple[str, VersionLine]]) -> GroupLine:

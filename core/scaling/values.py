@@ -295,6 +295,13 @@ class GroupLine(Value):
     nobody: tuple[str, ...] = ()
 
 
+class Gets(Value):
+    """What everybody gets of one line of a session: names with their line, in the order of the group."""
+
+    written: str
+    each: tuple[tuple[str, VersionLine], ...]
+
+
 class Instead(Value):
     """What some do instead of a line: a way, with what is in each hand from the lightest to the heaviest of them."""
 

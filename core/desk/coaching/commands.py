@@ -14,6 +14,13 @@ class SeeNeeds(Command):
     revision: int
 
 
+class SeeWhoGetsWhat(Command):
+    """What everybody gets of each line of a session."""
+
+    session: int
+    revision: int
+
+
 class LookAtAthlete(Command):
     """One athlete's version of a session, before or after it is posted."""
 

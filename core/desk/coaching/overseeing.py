@@ -14,6 +14,7 @@ from core.desk.coaching.commands import (
     MakeStanding,
     OrderLine,
     SeeNeeds,
+    SeeWhoGetsWhat,
 )
 from core.desk.coaching.noting import shown
 from core.desk.coaching.says import (
@@ -30,7 +31,8 @@ from core.desk.coaching.says import (
 from core.desk.commands import MyVersion
 from core.desk.errors import AlreadyDone, StalePress, UnknownThing
 from core.desk.outcome import Outcome, Say
-from core.desk.sessions.landing import Tried, in_need, try_on_group
+from core.desk.sessions.landing import Tried, as_needed, in_need, try_on_group
+from core.desk.sessions.says import WhoGetsWhat
 from core.desk.talk.passing_on import seen_of
 from core.desk.versions.says import VersionReleased
 from core.desk.versions.showing import profile_today, written_at
@@ -39,6 +41,7 @@ from core.desk.versions.waiting import coaches_of, seen_by
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.scaling.adjusting import Barred, as_written, easier, harder, something_else
+from core.scaling.group import gets_of
 from core.scaling.orders import Pin
 from core.scaling.values import Spot, Version, VersionLine, Withheld
 from core.store.records import CoachOrder, Membership, Person, SessionRecord, SessionState
@@ -58,12 +61,25 @@ async def see_needs(visit: Visit, command: SeeNeeds) -> Outcome:
 
 
 async def still_needing(visit: Visit, record: SessionRecord) -> Needing | None:
-    """Who needs the coach for this session; None where nobody does (any more)."""
+    """Who needs the coach for this session; None where nobody does (any more), and nobody was stopped."""
     tried, _ = await try_on_group(visit, record)
-    people = await in_need(visit, record, tried)
-    if not people:
+    people = tuple(map(as_needed, await in_need(visit, record, tried)))
+    stopped = tuple(one.person.name for one in tried if isinstance(one.version, Withheld))
+    if not people and not stopped:
         return None
-    return Needing(session_id=record.id, people=tuple((one.person.id, one.person.name) for one in people))
+    return Needing(session_id=record.id, people=people, stopped=stopped)
+
+
+@admitted
+async def see_who_gets_what(visit: Visit, command: SeeWhoGetsWhat) -> Outcome:
+    record = await session_to_oversee(visit, command.session)
+    if record.revision != command.revision:
+        raise StalePress
+    tried, _ = await try_on_group(visit, record)
+    lines = gets_of([one.version for one in tried])
+    if not lines:
+        raise AlreadyDone
+    return visit.told(WhoGetsWhat(lines=lines, units=(await visit.group(record.group_id)).units))
 
 
 @admitted
@@ -211,7 +227,7 @@ async def going_on(visit: Visit, record: SessionRecord, looked_at: Membership) -
     """What follows an OK for somebody who doesn't wait: that it is kept where they are held, and who is left."""
     name, left = looked_at.person.name, await still_needing(visit, record)
     told = visit.told(VersionReleased(athlete=name, asked=False)) if looked_at.held else Outcome()
-    return told + visit.told(left) if left else told
+    return told + visit.told(left) if left and left.people else told
 
 
 async def give_ok(visit: Visit, record: SessionRecord, person_id: int) -> None:

@@ -8,6 +8,7 @@ from core.athletes.values import Side
 from core.desk.classes.says import ClassDate
 from core.desk.joining.says import Arriving
 from core.desk.outcome import Said
+from core.desk.sessions.says import InNeed
 from core.desk.talk.says import WordShown
 from core.measures import MassUnit
 from core.scaling.values import NeedsCoach, Version, VersionLine
@@ -160,10 +161,11 @@ class NoFaults(Said):
 
 
 class Needing(Said):
-    """Who needs the coach: person id and name."""
+    """Who needs the coach; `stopped`: who has no session today."""
 
     session_id: int
-    people: tuple[tuple[int, str], ...]
+    people: tuple[InNeed, ...]
+    stopped: tuple[str, ...] = ()
 
 
 class AthleteCard(Said):

@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from core.athletes.values import Profile
+from core.desk.sessions.says import InNeed
 from core.desk.versions.showing import orders_for, profile_today
 from core.desk.versions.version import UNREADY
 from core.desk.visit import Visit
@@ -86,6 +87,12 @@ async def in_need(visit: Visit, record: SessionRecord, tried: Sequence[Tried]) -
         and (one.version.needs_coach or one.held)
         and one.person.id not in done
     ]
+
+
+def as_needed(one: Tried) -> InNeed:
+    """Why a coach should look at somebody, as it is told."""
+    needs = one.version.needs_coach if isinstance(one.version, Version) else ()
+    return InNeed(person=one.person.id, name=one.person.name, first=next(iter(needs), None), held=one.held)
 
 
 def expected_of(session: Session, tried: Sequence[Tried], year: int) -> GroupOutlook | None:

@@ -10,7 +10,7 @@ from core.desk.commands import DiscardSession, DraftSession, MoveDraft, PostSess
 from core.desk.days import group_clock_named, today_in, zone_of
 from core.desk.errors import AlreadyDone, StalePress, UnknownThing
 from core.desk.outcome import Outcome, Say
-from core.desk.sessions.landing import expected_of, in_need, try_on_group
+from core.desk.sessions.landing import as_needed, expected_of, in_need, try_on_group
 from core.desk.sessions.reading import board_of, marked_board, unread_lines, what_counts, with_notes
 from core.desk.sessions.says import (
     GroupPost,
@@ -78,8 +78,7 @@ async def read_back(visit: Visit, record: SessionRecord, groups: list[Group]) ->
         unread=unread,
         corrected=read.corrected,
         view=view_of(made),
-        needs=tuple(one.person.name for one in needing),
-        held=tuple(one.person.name for one in needing if one.held),
+        needs=tuple(map(as_needed, needing)),
         waiting=waiting,
         group=group.title,
         others=tuple((other.id, other.title) for other in groups if other.id != group.id),

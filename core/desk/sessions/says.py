@@ -7,7 +7,7 @@ from core.desk.outcome import Said
 from core.forecast.values import GroupOutlook
 from core.measures import MassUnit
 from core.notation.values import Corrected
-from core.scaling.values import GroupView, VersionBlock
+from core.scaling.values import Gets, GroupView, NeedsCoach, VersionBlock
 from core.values import Value
 
 
@@ -38,12 +38,27 @@ class Marked(Value):
     unread: bool = False
 
 
+class InNeed(Value):
+    """Somebody whom the coach should look at: the first thing that needs them; None where they are only `held`."""
+
+    person: int
+    name: str
+    first: NeedsCoach | None
+    held: bool
+
+
+class WhoGetsWhat(Said):
+    """What everybody gets of each line of a session."""
+
+    lines: tuple[Gets, ...]
+    units: MassUnit
+
+
 class ReadBack(Said):
     """The session as understood, and how it lands on the group.
 
-    `needs`: whom the coach should look at; `held`: those of them whose versions wait for their OK.
-    `post_at`: on the group's clock, which is named by `zone` where the reader goes by another. `expected`: what it
-    comes to.
+    `needs`: whom the coach should look at. `post_at`: on the group's clock, which is named by `zone` where the reader
+    goes by another. `expected`: what it comes to.
     """
 
     session_id: int
@@ -53,8 +68,7 @@ class ReadBack(Said):
     unread: tuple[Unread, ...]
     corrected: tuple[Corrected, ...]
     view: GroupView
-    needs: tuple[str, ...]
-    held: tuple[str, ...]
+    needs: tuple[InNeed, ...]
     waiting: tuple[str, ...]
     group: str
     others: tuple[tuple[int, str], ...]

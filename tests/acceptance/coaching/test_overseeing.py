@@ -2,7 +2,7 @@
 
 import pytest_asyncio
 
-from tests.acceptance.people import answers_what_is_asked
+from tests.acceptance.people import SESSION, answers_what_is_asked
 
 HARD = "Hard one\nAMRAP 12\n10 push-ups\n12 goblet squats @ 16/12 kg\n200 m run"
 
@@ -114,3 +114,24 @@ async def test_after_an_ok_the_coach_is_shown_who_is_left_and_then_nobody(crew):
     await crew.coach.presses("OK", on=await crew.coach.hears("Noor, as I'd do it"))
     await crew.coach.hears("OK: Noor gets it")
     assert "These people need you" not in (await crew.coach.last_message).text
+
+
+async def test_a_tap_tells_what_everybody_gets(crew):
+    ilse = await crew.has("Ilse")
+    await crew.gets()
+    await answers_what_is_asked(ilse)
+    await crew.coach.says(SESSION.replace("Tuesday", "Wednesday"))
+    read = await crew.coach.hears("Here's how I read it")
+    await crew.coach.presses("Who gets what", on=read)
+    told = (await crew.coach.hears("10 push-ups")).text
+    assert "push-ups with your hands on a chair: Ilse" in told
+    assert "goblet squats to a chair (10 kg dumbbell): Ilse" in told
+
+
+async def test_asked_who_needs_them_a_coach_hears_of_who_was_stopped(crew):
+    ilse = await crew.has("Ilse")
+    await crew.gets()
+    await answers_what_is_asked(ilse)
+    await ilse.says("I have chest pain when I train")
+    await crew.coach.says("who needs me?")
+    await crew.coach.hears("No session today: Ilse")

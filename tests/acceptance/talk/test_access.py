@@ -74,6 +74,7 @@ def named_by_id():
         v.AsUsual(session=FIRST),
         v.UndoEquipment(change=FIRST),
         o.SeeNeeds(session=FIRST, revision=1),
+        o.SeeWhoGetsWhat(session=FIRST, revision=1),
         o.LookAtAthlete(session=FIRST, person=2),
         o.OrderLine(session=FIRST, person=2, place=1, step="menu"),
         o.AcceptVersion(session=FIRST, revision=1, person=2),

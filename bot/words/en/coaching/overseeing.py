@@ -4,6 +4,7 @@ from datetime import date, timedelta
 
 from bot.words.en.coaching.faults import about as noted
 from bot.words.en.coaching.faults import lift
+from bot.words.en.sessions.landing import in_four_words
 from bot.words.en.talk.passing_on import in_their_words
 from bot.words.text import bullets, escape, fill, listed
 from bot.words.versions import limit_names, need_words, what_words
@@ -46,12 +47,18 @@ from core.scaling.values import Because, VersionLine
 @wording("en", Needing)
 def needing(said: Needing) -> Worded:
     rows: tuple[Row, ...] = tuple(
-        (Button(name[:50], LookAtAthlete(session=said.session_id, person=person)),)
-        for person, name in said.people
+        (Button(one.name[:50], LookAtAthlete(session=said.session_id, person=one.person)),)
+        for one in said.people
     )
-    return Worded(
-        "These people need you. Tap one to see what I'd give them, and change it if you like.", rows
-    )
+    parts = []
+    if said.people:
+        whys = bullets([fill("{name}: {why}", name=one.name, why=in_four_words(one)) for one in said.people])
+        tap = "Tap one to see what I'd give them, and change it if you like."
+        parts.append(f"These people need you:\n{whys}\n{tap}")
+    if said.stopped:
+        stopped = "No session today: {names}. I've told them how to go on; a kind word from you may help."
+        parts.append(fill(stopped, names=listed(said.stopped)))
+    return Worded("\n\n".join(parts), rows)
 
 
 @wording("en", AskWhoseWeek)

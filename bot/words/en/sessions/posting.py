@@ -7,10 +7,11 @@ from bot.words.aloud import aloud_words
 from bot.words.en.classes.setting_up import class_rows, class_times
 from bot.words.en.moments import city
 from bot.words.en.sessions.expecting import group_words
+from bot.words.en.sessions.landing import in_four_words
 from bot.words.text import bullets, escape, fill, listed
 from bot.words.versions import what_words
 from bot.words.wording import Button, DoorButton, Row, Worded, wording
-from core.desk.coaching.commands import SeeNeeds
+from core.desk.coaching.commands import SeeNeeds, SeeWhoGetsWhat
 from core.desk.commands import DiscardSession, MoveDraft, PostLater, PostSession
 from core.desk.sessions.says import (
     AskWhen,
@@ -109,7 +110,7 @@ def landing(said: ReadBack) -> str:
             if len(said.needs) > 1
             else "{fine} fine, {count} needs you: {names}."
         )
-        needing = [f"{name} (held for your OK)" if name in said.held else name for name in said.needs]
+        needing = [f"{one.name} ({in_four_words(one)})" for one in said.needs]
         parts.append(fill(text, fine=fine, count=len(said.needs), names=listed(needing)))
     for text, names in withheld(said.view):
         parts.append(fill(text, names=listed(names)))
@@ -155,11 +156,11 @@ def decisions(said: ReadBack) -> tuple[Row, ...]:
         ),
         (Button("Discard", DiscardSession(session=said.session_id, revision=said.revision)),),
     ]
+    at = {"session": said.session_id, "revision": said.revision}
     if said.needs:
-        rows.insert(
-            0,
-            (Button("Go through who needs you", SeeNeeds(session=said.session_id, revision=said.revision)),),
-        )
+        rows.insert(0, (Button("Go through who needs you", SeeNeeds(**at)),))
+    if any(people(line) for line in said.view.lines):
+        rows.insert(1, (Button("Who gets what", SeeWhoGetsWhat(**at)),))
     rows += [
         (
             Button(

@@ -1,0 +1,52 @@
+"""Words for what everybody gets of a session, and for why somebody needs the coach."""
+
+from collections import defaultdict
+from collections.abc import Sequence
+
+from bot.words.text import bullets, fill, listed
+from bot.words.versions import what_words
+from bot.words.wording import Worded, wording
+from core.desk.sessions.says import InNeed, WhoGetsWhat
+from core.measures import MassUnit
+from core.scaling.values import Because, Change, NeedsCoach, VersionLine
+
+
+def in_four_words(one: InNeed) -> str:
+    """Why somebody needs the coach, as short as it goes; what a limit is stays with the athlete."""
+    if one.held:
+        return "held for your OK"
+    return _first(one.first) if one.first else "asks for your OK"
+
+
+def _first(need: NeedsCoach) -> str:
+    if need.written is None:
+        return "asks for your OK"
+    if need.suits_kg is not None:
+        return "has only heavier things"
+    if need.change is Change.REST:
+        return "has nothing safe there"
+    if need.change is Change.MOVEMENT:
+        return "gets another kind instead"
+    return {
+        Because.TOO_LIGHT: "has only light things",
+        Because.UNKNOWN_HEAVY: "is untried so heavy",
+    }.get(need.because, "needs a closer look")
+
+
+@wording("en", WhoGetsWhat)
+def who_gets_what(said: WhoGetsWhat) -> Worded:
+    parts = [
+        fill("<b>{written}</b>\n", written=line.written) + bullets(_ways(line.each, said.units))
+        for line in said.lines
+    ]
+    return Worded("\n\n".join(parts))
+
+
+def _ways(each: Sequence[tuple[str, VersionLine]], units: MassUnit) -> list[str]:
+    """Each way with who gets it; as written first, then what most get."""
+    names: dict[tuple[bool, str], list[str]] = defaultdict(list)
+    for name, line in each:
+        same = line.change is Change.NONE
+        names[not same, "as written" if same else what_words(line, units)].append(name)
+    ways = sorted(names.items(), key=lambda one: (one[0][0], -len(one[1])))
+    return [fill("{what}: {names}", what=what, names=listed(some)) for (_, what), some in ways]
