@@ -16,6 +16,7 @@ _TRAVELLED = frozenset({"run", "row", "ski", "ride", "swim"})
 # An estimate.
 _ON_THE_BACK_KG = 40
 _PLAIN_SQUAT = re.compile("squats?$")
+_IN_HANDS = frozenset(("dumbbell", "kettlebell"))
 _AT_END = re.compile(rf"^(?P<name>.*[a-z].*?)[\s@x]+(?P<n>{NUMBER})$")
 # Nobody is on the machine in sets of so few of no unit (an estimate).
 _MOST_PULLS = 30
@@ -61,7 +62,9 @@ def _settle_rest(piece: Piece, lexicon: Lexicon, unit: MassUnit) -> None:
     read_name(named, match["name"], lexicon)
     if named.meaning is None or named.meaning.near:
         return
-    if _is_high(named, lexicon, match["n"]):
+    if named.implement in _IN_HANDS and match["n"] in {"1", "2"}:
+        named.count = int(match["n"])
+    elif _is_high(named, lexicon, match["n"]):
         named.notes += (_height(match["n"]),)
     elif lexicon.takes_a_load(named.meaning) and not piece.loads_kg:
         piece.loads_kg = (kilograms(match["n"], None, unit),)

@@ -11,12 +11,13 @@ from core.notation.formats import UNSCORED, in_turn_s, which_format
 from core.notation.kinds import kind_by_lines
 from core.notation.phrase_aims import Facts
 from core.notation.pieces import Piece, as_line
+from core.notation.quantities import MINUTE_S
 from core.notation.set_by_set import set_by_set
 from core.notation.slips import without_slips
 from core.notation.text import Row
 from core.notation.unread import Stretch, named, whole
 from core.notation.values import NotUnderstood
-from core.sessions.values import Block, Format, Line
+from core.sessions.values import Block, BlockKind, Format, Line
 
 
 class Problem(NamedTuple):
@@ -135,6 +136,11 @@ def _block(draft: Draft) -> tuple[Block, list[Problem]]:
     in_kcal = facts.pop("in_kcal", False)
     if facts.pop("most", False):
         draft = replace(draft, lines=[_as_much_as_goes(placed) for placed in draft.lines])
+    if draft.kind is BlockKind.SKILL and draft.only and _is_played(draft.only) and not facts.get("minutes"):
+        facts["minutes"] = (draft.only.amount or 0) / MINUTE_S
+        draft = replace(
+            draft, lines=[draft.lines[0]._replace(piece=replace(draft.only, amount=None, unit=None))]
+        )
     format_ = which_format(draft)
     if format_ is Format.MAX_REPS and draft.only and _is_time(draft.only):
         draft = replace(draft, lines=[draft.lines[0]._replace(piece=replace(draft.only, most=True))])
@@ -181,6 +187,12 @@ def _as_much_as_goes(placed: Placed) -> Placed:
     """`1 min at each station`: of what tells no amount."""
     open_still = placed.piece.amount is None
     return placed._replace(piece=replace(placed.piece, most=True)) if open_still else placed
+
+
+def _is_played(piece: Piece) -> bool:
+    """`Handstand kick-ups, 10 min`: the time is how long they are practised."""
+    counted = piece.meaning is not None and piece.meaning.unit is AmountUnit.REPS
+    return counted and _is_time(piece) and (piece.amount or 0) > MINUTE_S
 
 
 def _is_time(piece: Piece) -> bool:

@@ -27,6 +27,7 @@ class Rest(NamedTuple):
 class Draft:
     """A block while its rows are read.
 
+    `held`: the load told above the lines, for all that are done with one.
     `where` and `station`: where a row alone (`Cash-out:`, `Min 2:`) has sent the rows under it. `in_window`: it
     has its minutes from the clock (`6-12 min:`), and `over_all` is what was said of them all before the first.
     """
@@ -44,6 +45,7 @@ class Draft:
     rests: list[Rest] = field(default_factory=list)
     notes: list[str] = field(default_factory=list)
     broken: bool = False
+    held: Piece | None = None
     in_window: bool = False
     over_all: Facts = field(default_factory=dict)
 

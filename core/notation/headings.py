@@ -9,8 +9,8 @@ from dateutil import parser as dates
 from core.sessions.values import BlockKind
 
 _KINDS = {
-    BlockKind.WARM_UP: r"(?:general |specific )?warm(?:ing)?[ \-]?up|warming(?=\s?:)|w[/\-]?up?(?=\s?:|\s*$)|activation"
-    r"|movement prep",
+    BlockKind.WARM_UP: r"(?:general |specific )?warm(?:ing)?[ \-]?up|warming(?=\s?:)|w[/\-]?up?(?=\s?:|\s*$|\s+[0-9])"
+    r"|activation|movement prep",
     BlockKind.SKILL: r"skills?(?: work| practice)?(?: [0-9]{1,2} ?min)?|practi[cs]e(?=\s?[:(])|technique(?: work)?",
     BlockKind.STRENGTH: r"strength(?: work| training)?|lifting|force(?=\s?:)|lift(?=\s?:|\s*$)|str(?=[.:])",
     BlockKind.MAIN: r"main(?: part| set| session| block| work| course| event)?|workout|work(?=\s*$)|conditioning"
@@ -61,6 +61,21 @@ _LABEL = re.compile(
 )
 # A title in quotes; inches and seconds have no letters in front.
 QUOTED = re.compile(r"[^\w\"']*[\"']([^\W\d_][^\"]{2,60}?)[\"'](?!\w)[\s:.\-]*")
+
+THEN = re.compile(r"^[\W_]*(?:and |straight |directly )?(?:then|into|followed by)\b[\s:;,.\-]*")
+# Whoever begins so has done with what stood before.
+AFTERWARDS = re.compile(
+    r"^[\W_]*(?:and |then )?(?:at the (?:very )?end|to (?:the )?end|finally|afterwards|after (?:this|that)"
+    r"|last(?:ly)?(?=,)|(?:we'?(?:ll| will)?|you) (?:finish|end|close) with)\b[\s:;,.\-]*(?=.*\w)"
+)
+WHERE = re.compile(
+    r"^[\W_]*(?:(?:buy|cash)[ \-]?(?P<way>in|out)\b|(?P<first>start|begin)(?: with)?\s?:|(?:end|finish)(?: with)?\s?:"
+    r"|finish(?: off)? with\b)"
+    r"[\s:;,\-]*"
+)
+ASIDE = re.compile(
+    r"^[\W_]*(?:notes?|nb|n\.b\.|coach'?s notes?|tip|remember|scaling|options?|equipment)\s?[:\-]\s?(.+)$"
+)
 
 
 def label(text: str) -> tuple[int, int]:

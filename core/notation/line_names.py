@@ -32,6 +32,7 @@ _WAY_BACK = re.compile(r"(?:walk|jog|step)(?:ing)? (?:back )?down(?: again| slow
 # `clean & jerk`
 _HANDED = re.compile(r"\s&\s")
 _MOST_BESIDE = 6
+CARRIED = frozenset(("bar", "bell", "weight", "weights", "load", "one bell", "on it", "it"))
 HELD = re.compile(
     r"\b(?:with\s|w[./]?\s?)?(?:an?\s|one\s|two\s|single\s|double\s|[12]\s)?(?P<i>dumbbells?|dbs?|kettlebells?"
     r"|kettle bells?|kbs?|barbells?|bbs?|bands?|backpacks?|jugs?|plates?|sandbags?|tins?|bottles?)\b"
@@ -49,6 +50,8 @@ def read_name(piece: Piece, words: str, lexicon: Lexicon, sides: tuple[str, ...]
         return
     if held := HELD.fullmatch(name):
         _hold(piece, held["i"], lexicon)
+    elif piece.loads_kg and name in CARRIED:
+        pass  # `bar 40/30`: whatever is lifted has that load
     elif _WAY_BACK.fullmatch(name):
         piece.notes += (name,)
     elif not (_is_known(piece, name, lexicon) or _is_manner(piece, name)):

@@ -4,80 +4,63 @@ import re
 from collections.abc import Callable
 
 from core.measures import AmountUnit, MassUnit
+from core.notation.amounts import ENERGY_ALONE, TIME, TIME_UNITS, UNITS, WORD, amount_of, read_amount, shape
 from core.notation.bare_numbers import settle
 from core.notation.flights import in_flights
 from core.notation.line_names import SIDE, read_name
 from core.notation.names import Lexicon
 from core.notation.pieces import Piece
-from core.notation.quantities import (
-    DISTANCE_UNIT,
-    DURATION,
-    ENERGY_UNIT,
-    MASS_UNIT,
-    NUMBER,
-    NUMBER_WORDS,
-    kilograms,
-    metres,
-    seconds,
-)
+from core.notation.quantities import DISTANCE_UNIT, DURATION, ENERGY_UNIT, NUMBER_WORDS, kilograms, seconds
 from core.notation.set_by_set import take_each_set
 from core.notation.text import TEMPO_MARK, Strip
 from core.sessions.values import MOST_PERCENT, LoadRule
 
-
-def _c(pattern: str) -> re.Pattern[str]:
-    return re.compile(pattern.replace("<num>", NUMBER).replace("<mass>", MASS_UNIT))
-
-
-_UNITS = rf"(?:reps?\b|repetitions?\b|times\b|{ENERGY_UNIT}\b|{DISTANCE_UNIT}\b)"
-_TIME_UNITS = r"(?:s|secs?|seconds?|mins?|minutes?)\b"
-_WORD = "|".join(word for word in NUMBER_WORDS if " " not in word and word != "both")
 _AT = r"(?:\bstart(?:ing)?\s?)?(?:@|\bat\b|\bwith\b|\bw/|\bw\.(?=\s)|\busing\b)\s?(?:an?\s|the\s)?"
 _TIMES = r"(?:(?<![0-9.])(?P<n{0}>[1-9](?=\s?[x*])|two(?=\s)|one(?=\s)|2(?=\s))\s?[x*]?\s?)?"
 
-_STATION = _c(
+_STATION = shape(
     r"^\s*(?:(?:minutes?|min|station|st)\s?(?P<n>[1-9][0-9]?)|(?P<nth>[1-9])(?:st|nd|rd|th)\s(?:min(?:ute)?|station)"
     r"|(?P<odd>odd|even)(?:\s?min(?:ute)?s?)?)\s?[:\-)=]|^\s*(?P<parity>odd|even)\s(?:min(?:ute)?s?\s)?(?=[0-9])"
 )
-_TEMPO = _c(
+_TEMPO = shape(
     r"(?:\btempo\s?:?\s?@?\s?(?P<t>[0-9]-?[0-9x](?:-?[0-9x]){1,2})"
     r"|@\s?(?P<at>[0-9]-[0-9x]-[0-9x](?:-[0-9x])?|[0-9]{2}x[0-9x])"
     r"|(?P<u>[0-9]-[0-9x]-[0-9x](?:-[0-9x])?)(?=\s?tempo)"
     rf"|(?:@|\btempo\b\s?:?\s?@?)?\s?(?P<m>[0-9]{TEMPO_MARK}[0-9x]{TEMPO_MARK}[0-9x](?:{TEMPO_MARK}[0-9x])?))(?![0-9])(?:\s?tempo\b)?"
 )
 # `3s down`: how slowly, where no name says it.
-_SLOW = _c(
+_SLOW = shape(
     r"[;,\s]*(?<![0-9.])(?P<s>[1-9])\s?(?:s|secs?|seconds?)\s(?:down|lowering|lower|eccentric|negatives?)\b"
 )
-_PERCENT = _c(
+_PERCENT = shape(
     r"(?:@\s?|\bat\s|\bdrop(?:ping)? to\s)?(?P<p>[0-9]{1,3}(?:\.[0-9])?)\s?(?:%|per\s?cent\b)"
     r"(?:\s?(?:of\s)?(?:your\s)?(?:1\s?-?rm\b|max(?:imum)?\b|1 rep max\b|best\b)"
     r"|\s?of (?:it|that|this|the above|today'?s \w+)\b(?:\s(?:single|double|triple|weight|max|one)\b)?)?"
 )
 # `80-90%`: no one number says it
-_PERCENTS = _c(r"(?:@\s?|\bat\s)?(?<![0-9.x])[0-9]{2,3}\s?%?\s?-\s?[0-9]{2,3}\s?%")
-_EFFORT = _c(
+_PERCENTS = shape(r"(?:@\s?|\bat\s)?(?<![0-9.x])[0-9]{2,3}\s?%?\s?-\s?[0-9]{2,3}\s?%")
+_EFFORT = shape(
     r"(?:@\s?|\bat\s|\bto\s)?\b(?:rpe|effort)\s?:?\s?(?P<e>[0-9](?:\.5)?|10)(?:\s?/\s?10)?(?![0-9\-])"
     r"|@\s?(?P<of>[0-9](?:\.5)?|10)\s?/\s?10(?: effort)?\b"
 )
 # `rpe 7-8`: no one number says it
-_EFFORTS = _c(r"(?:@\s?|\bat\s)?\b(?:rpe|effort)\s?:?\s?[0-9](?:\.5)?\s?-\s?(?:[0-9](?:\.5)?|10)(?![0-9])")
+_EFFORTS = shape(r"(?:@\s?|\bat\s)?\b(?:rpe|effort)\s?:?\s?[0-9](?:\.5)?\s?-\s?(?:[0-9](?:\.5)?|10)(?![0-9])")
 # `@ 5k pace`
-_PACE = _c(r"@\s?[a-z0-9:/ ]{1,14}\bpace\b")
+_PACE = shape(r"@\s?[a-z0-9:/ ]{1,14}\bpace\b")
 # `12 DB bench 22.5s`, `curl 3x12 10s`: bells, called by what each weighs
-_BELLS = _c(
+_BELLS = shape(
     r"^(?=.*\b(?:dbs?|kbs?|dumbbells?|kettlebells?)\b|.*[0-9]\s?x\s?[0-9]{1,3}(?:-[0-9]{1,3})?\s).*[0-9].*[a-z0-9;(]\s{0,3}(?<![0-9.])(?P<x>(?P<a><num>)s)(?=[\s;.)]*$)"
 )
 # `2 in reserve` is an effort of 8: how many more could have been done (common practice, no source)
-_RESERVE = _c(
+_RESERVE = shape(
     r"(?:@\s?|\bat\s|\bleave\s|\bwith\s)?\b(?P<left>[0-5])\s?"
     r"(?:(?:reps?\s)?in (?:(?:the )?tank|reserve|hand)\b|rir\b|reps? left\b)"
 )
 # `+2.5 kg from last week`: more than what nobody knows here
-_MORE = _c(r"\+\s?<num>\s?<mass>\s(?:from|than|on|over|vs)\s[a-z' ]{3,24}$")
+_MORE = shape(r"\+\s?<num>\s?<mass>\s(?:from|than|on|over|vs)\s[a-z' ]{3,24}$")
 # `40-50 kg`: no one number says it
-_LOADS = _c(rf"(?:{_AT})?(?<![0-9./])<num>\s?(?:-|to)\s?<num>\s?<mass>")
-_UNBROKEN = _c(
+_LOADS = shape(rf"(?:{_AT})?(?<![0-9./])<num>\s?(?:-|to)\s?<num>\s?<mass>")
+_UNBROKEN = shape(
     r"(?:@\s?|\bat\s|\bwith\s|\bpick\s|\buse\s|\bchoose\s)?(?:\ban?\s(?:weight|load)\s(?:that\s)?)?"
     r"(?:(?:\byou\s?(?:could|can|would|'d|should be able to)|\bgood for)\s?(?:go|get|do|manage|hold|lift"
     r"|be able to do)?\s?)?"
@@ -86,82 +69,65 @@ _UNBROKEN = _c(
     r"|in one go)\b)"
     r"(?:\s(?:when\s)?fresh)?"
 )
-_HEAVY = _c(r"(?:@\s?|\bat\s)?(?:\ba\s)?\bheavy\b(?! bag)")
-_PAIR = _c(
+_HEAVY = shape(r"(?:@\s?|\bat\s)?(?:\ba\s)?\bheavy\b(?! bag)")
+_PAIR = shape(
     rf"(?:{_AT}|@)?{_TIMES.format(1)}(?<![0-9./])"
     rf"(?P<a><num>)\s?(?P<ua><mass>)?\s?/\s?{_TIMES.format(2)}(?P<b><num>)(?![0-9.]|\s?/)\s?(?P<ub><mass>)?"
     rf"|(?<![0-9./])(?P<c><num>)\s?(?P<uc><mass>)?\sor\s(?P<d><num>)\s?(?P<ud><mass>)"
 )
-_LOAD = _c(rf"(?:{_AT})?{_TIMES.format(1)}(?<![0-9./])(?P<a><num>)\s?(?P<ua><mass>)(?!\s?/)")
+_LOAD = shape(rf"(?:{_AT})?{_TIMES.format(1)}(?<![0-9./])(?P<a><num>)\s?(?P<ua><mass>)(?!\s?/)")
 # `24 kg men, 16 kg women`: the first of a pair is the men's, whichever is written first.
 _MEN, _WOMEN = r"(?:men|gents|guys|lads|boys|males?|him|m)", r"(?:women|ladies|gals|girls|females?|her|f|w)"
-_BY_SEX = _c(
+_BY_SEX = shape(
     rf"(?:{_AT})?(?P<a><num>)\s?(?P<ua><mass>)?\s(?:for\s)?(?:the\s)?(?P<whose>{_MEN}|{_WOMEN})\b[\s,/;&]*(?:and\s)?"
     rf"(?P<b><num>)\s?(?P<ub><mass>)?\s(?:for\s)?(?:the\s)?(?:{_MEN}|{_WOMEN})\b"
 )
 # `with 2 dumbbells of 12.5`, `8 thrusters 2x10`: how many are held, and how heavy each is
-_OF_THEM = _c(
+_OF_THEM = shape(
     rf"(?:{_AT}|\b)(?:(?P<n>2|two|1|one|a|an)\s)?(?P<thing>(?:dumb|kettle|bar)bells?|dbs?|kbs?)\s(?:(?:of|at|@)\s?)?(?P<a><num>)(?![0-9]|\s?(?:[x*/]|sets?\b|reps?\b|rounds?\b|each\b|ea\b|es\b|per\b|[0-9]))\s?(?P<u><mass>)?"
 )
-_HELD_TIMES = _c(
+_HELD_TIMES = shape(
     r"^(?!.*\s/\s).*[0-9].*[a-z0-9;]\s(?P<x>(?P<n>[12])\s?x\s?(?P<a><num>)(?:\s?(?P<u><mass>)|s\b)?)[\s;.]*$"
 )
-_BARE_LOAD = _c(
+_BARE_LOAD = shape(
     rf"(?:\bstart(?:ing)?\s?)?@\s?{_TIMES.format(1)}(?P<a><num>)(?![0-9.x:/%\-]|\s?(?:cm|inch|in\b|\"))(?P<ua>)"
 )
-_PER_HAND = _c(r"[;\s]*(?:(?:each|per|a|in each|in (?P<one>one))\s?hand|each\b(?!\s(?:side|arm|leg)))")
-_HEIGHT = _c(r"(?:@\s?)?<num>(?:\s?/\s?<num>)?\s?(?:cm|inch(?:es)?|in\b|\")(?!\s?[0-9])")
-_PER_SIDE = _c(
+# `front-rack lunges (2 dbs)`: how many are held, of whatever weight
+_HELD_COUNT = shape(r"(?<=[a-z]\s)(?P<n>2)\s(?:dbs|kbs|(?:dumb|kettle)bells)(?=[\s;.)]*$)")
+_PER_HAND = shape(r"[;\s]*(?:(?:each|per|a|in each|in (?P<one>one))\s?hand|each\b(?!\s(?:side|arm|leg)))")
+_HEIGHT = shape(
+    r"\bto\s(?:an?\s)?[1-9](?:\.[0-9])?\s?(?:m|ft|feet)\b(?:\starget)?|(?:@\s?)?<num>(?:\s?/\s?<num>)?\s?(?:cm|inch(?:es)?|in\b|\")(?!\s?[0-9])"
+)
+_PER_SIDE = shape(
     r"(?:\b(?:e(?:a(?:ch)?)?|p)\.?)?\s?/\s?(?:side|arm|leg|hand|foot|direction|way)\b"
     r"|(?:\b(?:each|per|a|every|ea|e|on each)\.?\s(?:side|arm|leg|foot|direction|way)|\be/s|\bl\s?[/+&]\s?r"
-    r"|\bp/s|\bps|(?<!\bin\s)each hand|(?<=\barm )each|(?<=\bleg )each)\b|\b(?:on )?both (?:sides|directions|ways)\b"
+    r"|\bp/s|\bps|\bp\.s\b\.?|x (?:side|leg|arm)"
+    r"|(?<!\bin\s)each hand|(?<=\barm )each|(?<=\bleg )each)\b|\b(?:on )?both (?:sides|directions|ways)\b"
     r"|(?<=[0-9smn\"' ])\s?\b(?:each|ea|es)\b\.?(?=[\s;.]*(?:$|[;@]|slow|with\b|w/|holding\b))"
 )
 _SET_OF_WHAT = r"(?:back[ -]?off|drop|working|work|top|heavy|light|straight|more)"
-_SETS = _c(
-    rf"(?:^|(?<=[:;,\s]))\s?(?P<n>[0-9]{{1,2}}|{_WORD})\s?(?:x|\*|(?:{_SET_OF_WHAT}\s)?(?:sets?|series?)\s?(?:of|x|:)?)\s?(?=:?[0-9]|max|amrap"
-    rf"|{_WORD})"
+_SETS = shape(
+    rf"(?:^|(?<=[:;,\s]))\s?(?P<n>[0-9]{{1,2}}|{WORD})\s?(?:x|\*|(?:{_SET_OF_WHAT}\s)?(?:sets?|series?)\s?(?:of|x|:)?)\s?(?=:?[0-9]|max|amrap"
+    rf"|{WORD})"
 )
 # How many in each set stands right behind their number: `row 4 x 10 pause at the top`, `ohp 3x8 40`.
-_IN_EACH = _c(
-    rf"\s?(?P<a><num>|(?:{_WORD})\b)(?:\s?(?:-|to)\s?(?P<b><num>))?(?![0-9.:/]|\s?(?:<mass>|%|{_TIME_UNITS}|'|\"|[x*]\s?[0-9]))\s?"
-    rf"(?P<u>{_UNITS})?(?:\sof\b)?"
+_IN_EACH = shape(
+    rf"\s?(?P<a><num>|(?:{WORD})\b)(?:\s?(?:-|to)\s?(?P<b><num>))?(?![0-9.:/]|\s?-\s?[0-9]|\s?(?:<mass>|%|{TIME_UNITS}|'|\"|[x*]\s?[0-9]))\s?"
+    rf"(?P<u>{UNITS})?(?:\sof\b)?"
 )
 # `1 x plank`: how often, where it isn't told how many or how long
-_SETS_OF = _c(r"^[\s;:]*(?P<n>1)\s?x\s(?=[a-z]{3})")
+_SETS_OF = shape(r"^[\s;:]*(?P<n>1)\s?x\s(?=[a-z]{3})")
 # `500 m row x 4`: behind an amount with its unit it is how often.
-_SETS_LAST = _c(
+_SETS_LAST = shape(
     rf"<num>\s?(?:{DISTANCE_UNIT}|{ENERGY_UNIT})\b[\sa-z]*(?P<x>\bx\s?(?P<n>[0-9]{{1,2}}))[\s;]*$"
 )
-_IN_PARTS = _c(r"^[\s;:]*(?:accumulate|collect)\b(?:\sa total of)?")
-_MOST = _c(
+_IN_PARTS = shape(r"^[\s;:]*(?:accumulate|collect)\b(?:\sa total of)?")
+_MOST = shape(
     r"(?:^|(?<=[:;,\s]))\s?(?:amrap(?:\s?-\s?[0-9])?|(?:to|until|till) failure|max(?:imum|imal)?)\b"
     r"(?:\s(?:reps?|repetitions?|sets?|effort|time|hold|distance|(?P<kcal>k?cals?|calories))\b)?(?:\s(?:of|in|for)\b)?"
 )
-_PAIR_AMOUNT = _c(rf"^[\s;:]*(?P<a><num>)\s?/\s?(?P<b><num>)(?!\s?[/0-9.])\s?(?P<u>{_UNITS}|{_TIME_UNITS})?")
-_RANGE_TIME = _c(rf"(?P<a><num>)\s?(?:-|to)\s?(?P<t>{DURATION})")
-_TIME = _c(rf"(?<![0-9.\-])(?P<t>{DURATION})")
-_AMOUNT = (
-    rf"(?P<a><num>|\b(?:{_WORD})\b(?![\s\-]?(?:arm|leg|hand|side)))(?:\s?(?:-|to)\s?(?P<b><num>))?\s?"
-    rf"(?:(?P<u>{_UNITS})|x(?![a-z0-9])|(?![0-9%/.x]))"
-)
-_AMOUNT_FIRST = _c(rf"^[\s;:]*(?:x\s?|an?\s(?=hundred|dozen))?{_AMOUNT}(?:\sof\b)?")
-_AMOUNT_LAST = _c(rf"(?:(?<=[a-z;)])\s?[\s:\-x=*]\s?|(?<=[x;])\s?)(?<![0-9.\-]){_AMOUNT}[\s;.+]*$")
-# `bulgarians 8 e/leg 2x20 kg dbs`: the number beside what was taken already
-_AMOUNT_AMID = _c(r"(?<=[a-z])\s(?P<a>[0-9]{1,3})(?P<b>)(?P<u>)\s?(?=;)")
-# The one number that is left tells how much, wherever it stands: `leg swings front to back 10 each`
-_AMOUNT_LEFT = _c(
-    r"^[^0-9]*[\s;:x](?P<a>[0-9]{1,3})(?P<b>)(?P<u>)(?![0-9.:/%x]|\s?[x+]\s?[0-9])(?=[\s;:.])[^0-9]*$"
-)
-# `21-15-9 cal row`: how many stands elsewhere.
-_ENERGY_ALONE = _c(
-    rf"^[\s;:]*{ENERGY_UNIT}(?:\s(?=[a-z])|$)|(?<=[a-z])[\s;]+(?:for\s)?(?:max\s)?{ENERGY_UNIT}[\s;.]*$"
-)
-# `row cal 10`, `bike, cals: 15`
-_ENERGY_LAST = _c(rf"(?<=[a-z])[\s;]+{ENERGY_UNIT}\s?[:x\-]?\s?(?P<a><num>)[\s;.]*$")
-_AMOUNT_UNIT = _c(rf"(?<![0-9.\-/])(?P<a><num>)(?:\s?(?:-|to)\s?(?P<b><num>))?\s?(?P<u>{_UNITS})")
-
-
+# `2xDB 20/14`
+_GLUED = re.compile(r"\b([12])\s?x\s?(dbs?|kbs?)\s?(?=[0-9])")
 # A letter that no word of the readers begins with.
 _HIDDEN = "q"
 Reader = Callable[[Piece, Strip, MassUnit], None]
@@ -171,7 +137,7 @@ def read_piece(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> Piece
     """Everything that `text` says of a line; `unread` keeps a name that isn't in the catalogue."""
     start += len(text) - len(text.lstrip(" .,:;*-"))
     piece = Piece(start, text.strip(" .,:;*-"), end=start + len(text.lstrip(" .,:;*-")))
-    text = in_flights(text)
+    text = _GLUED.sub(r"\2 \1x", in_flights(text))
     hidden = lexicon.tricky(text)
     strip = Strip(_hide(text, hidden) if hidden else text)
     for read in _READERS:
@@ -246,6 +212,9 @@ def _read_held(piece: Piece, strip: Strip, unit: MassUnit) -> None:
     elif (match := _BELLS.search(strip.text)) and re.search(r"[0-9]", strip.text[: match.start("x")]):
         strip.blank(*match.span("x"))
         piece.loads_kg, piece.count = (kilograms(match["a"], None, unit),), 2
+    elif match := _HELD_COUNT.search(strip.text):
+        strip.blank(match.start("n"), match.end("n"))
+        piece.count = _count(match["n"])
     elif match := _HELD_TIMES.search(strip.text):
         strip.blank(*match.span("x"))
         piece.loads_kg, piece.count = (kilograms(match["a"], match["u"], unit),), int(match["n"])
@@ -260,7 +229,7 @@ def _read_pair(piece: Piece, strip: Strip, unit: MassUnit) -> None:
     if piece.loads_kg:
         return
     pairs = _PAIR.finditer(strip.text)
-    match = next((pair for pair in pairs if pair["c"] or _is_load_pair(pair, strip.text)), None)
+    match = next((one for one in pairs if one["c"] or _is_load_pair(one, strip.text)), None)
     if match is None:
         return
     strip.blank(*match.span())
@@ -273,10 +242,12 @@ def _read_pair(piece: Piece, strip: Strip, unit: MassUnit) -> None:
 
 def _is_load_pair(match: re.Match[str], text: str) -> bool:
     """`15/12 cal row` and `10/8 push-ups` are amounts: a bare pair is a load only behind a name."""
+    if match["a"] == match["b"] and not re.search("[0-9]", text[: match.start()]):
+        return False  # `side bend 12/12`: so many on each side
     if match["ua"] or match["ub"] or match["n1"] or match[0].startswith(("@", "w")):
         return True
-    follows = re.match(rf"\s?(?:{_UNITS}|{DURATION}|cm|in\b|\")", text[match.end("b") :])
-    return follows is None and re.search("[a-z]{2}", text[: match.start()]) is not None
+    follows = re.match(rf"\s?(?:{UNITS}|{DURATION}|cm|in\b|\")", text[match.end("b") :])
+    return follows is None and re.search("[a-z]&?[a-z]", text[: match.start()]) is not None
 
 
 def _read_load(piece: Piece, strip: Strip, unit: MassUnit) -> None:
@@ -320,8 +291,8 @@ def _read_sets(piece: Piece, strip: Strip, _: MassUnit) -> None:
         piece.sets = NUMBER_WORDS[match["n"]] if match["n"] in NUMBER_WORDS else int(match["n"])
         if each := _IN_EACH.match(strip.text, match.end()):
             strip.blank(*each.span())
-            piece.amount, piece.unit = _amount(each["a"], each["u"])
-            piece.amount_to = _amount(each["b"], each["u"])[0] if each["b"] else None
+            piece.amount, piece.unit = amount_of(each["a"], each["u"])
+            piece.amount_to = amount_of(each["b"], each["u"])[0] if each["b"] else None
     elif match := _SETS_LAST.search(strip.text):
         strip.blank(*match.span("x"))
         piece.sets = int(match["n"])
@@ -332,57 +303,9 @@ def _read_most(piece: Piece, strip: Strip, _: MassUnit) -> None:
     if most is None:
         return
     piece.most = True
-    if match := strip.take(_TIME):
+    if match := strip.take(TIME):
         piece.amount, piece.unit = seconds(match["t"]), AmountUnit.SECONDS
-    piece.in_kcal = bool(most["kcal"] or strip.take(_ENERGY_ALONE))
-
-
-def _read_amount(piece: Piece, strip: Strip, _: MassUnit) -> None:
-    if piece.most or piece.amount or _read_calories_last(piece, strip):
-        return
-    if match := strip.take(_PAIR_AMOUNT):
-        piece.amount, piece.unit = _amount(match["a"], match["u"])
-        piece.second_amount, _unit = _amount(match["b"], match["u"])
-    elif match := strip.take(_RANGE_TIME):
-        piece.amount_to, piece.unit = seconds(match["t"]), AmountUnit.SECONDS
-        piece.amount = float(match["a"]) * (60 if "m" in match["t"] or "'" in match["t"] else 1)
-    elif match := strip.take(_TIME):
-        piece.amount, piece.unit = seconds(match["t"]), AmountUnit.SECONDS
-    elif (
-        match := strip.take(_AMOUNT_FIRST)
-        or strip.take(_AMOUNT_UNIT)
-        or strip.take(_AMOUNT_LAST)
-        or strip.take(_AMOUNT_AMID)
-    ):
-        piece.amount, piece.unit = _amount(match["a"], match["u"])
-        piece.amount_to = _amount(match["b"], match["u"])[0] if match["b"] else None
-    elif strip.take(_ENERGY_ALONE):
-        piece.unit = AmountUnit.KCAL
-    elif match := _AMOUNT_LEFT.match(strip.text):
-        strip.blank(*match.span("a"))
-        piece.amount = float(match["a"])
-
-
-def _read_calories_last(piece: Piece, strip: Strip) -> bool:
-    match = strip.take(_ENERGY_LAST)
-    if match:
-        piece.amount, piece.unit = float(match["a"]), AmountUnit.KCAL
-    return match is not None
-
-
-def _amount(number: str, unit: str | None) -> tuple[float, AmountUnit | None]:
-    value = float(NUMBER_WORDS.get(number, 0) or number)
-    if not unit:
-        return value, None
-    if unit.startswith(("rep", "tim")):
-        return value, AmountUnit.REPS
-    if unit.startswith(("cal", "kcal")):
-        return value, AmountUnit.KCAL
-    if unit.startswith("s"):
-        return value, AmountUnit.SECONDS
-    if unit.startswith("min"):
-        return value * 60, AmountUnit.SECONDS
-    return metres(f"{value}", unit), AmountUnit.METRES
+    piece.in_kcal = bool(most["kcal"] or strip.take(ENERGY_ALONE))
 
 
 _READERS: tuple[Reader, ...] = (
@@ -396,5 +319,5 @@ _READERS: tuple[Reader, ...] = (
     _read_sides,
     _read_sets,
     _read_most,
-    _read_amount,
+    read_amount,
 )

@@ -33,7 +33,7 @@ PARTS = {
     "rounds": r"(?:rounds?|rds?(?! (?:min|station))|rnds?|times (?:a?round|through)|turns|circuits|lots(?: of)?)\b",
     "amrap": r"(?:amraps?|as many (?:rounds|reps|sets)(?:\s?(?:and|or|&|/|\+)\s?(?:reps|rounds))? as "
     r"(?:possible|you can)|max(?:imum)? rounds)",
-    "fast": r"(?:for (?:the )?time|against the clock|as fast as (?:possible|you can))",
+    "fast": r"(?:for (?:the )?time|against the clock|as fast as (?:possible|you can)|afap\b)",
     "of": r"(?:\s?\bof\b)?",
     "between": r"(?:\s(?:in\s)?(?:between|after|aftr|b/w|bw|bt?wn?|betw)\b(?:\s(?:each|every|the|all|your))?"
     r"(?:\s(?:rounds?|rds?|sets?|series?|efforts?|intervals?|runs?|exercises?|stations?)\b)?"

@@ -80,7 +80,10 @@ def phrase(shape: str, facts: Callable[[Match], Facts]) -> Phrase:
 PHRASES: tuple[Phrase, ...] = (
     # aims first: they too count rounds and minutes
     phrase(r"<aim><is>(?:effort|rpe)<is><lo>(?:<to><hi>)?(?:\s?/\s?10|(?![0-9]))", aim_effort),
-    phrase(r"<aim><is><below>\s?(?:<dur>|<lo>_(?:<rounds>|reps?\b))", aim_below),
+    phrase(
+        r"<aim><is><below>\s?(?:<dur>|<lo>_(?:<rounds>|reps?\b))(?: (?:each|per round|every round)\b)?",
+        aim_below,
+    ),
     phrase(r"<aim><is><above>\s?(?:<dur>|<lo>_(?:<rounds>|reps?\b))", aim_above),
     phrase(
         r"<aim><is><lo>(?:<to><hi>)?(?P<more>\s?(?:\+|or more))?"
@@ -225,7 +228,7 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"(?:with )?(?:a )?<dur>_(?:of )?<pause>\b<between>", rest),
     phrase(r"<dur><between>", rest_between),
     phrase(r"<dur> off\b", rest),
-    phrase(r"^[\s;*\-]*(?:then )?rest<is>(?P<n>[0-9]{1,3})(?=[\s\-*.;]*$)", rest_in_short),
+    phrase(r"\b(?:then )?rest<is>(?P<n>[0-9]{1,3})(?=[\s\-*;]*(?:$|[.,)](?:\s|$)))", rest_in_short),
     phrase(
         r"(?<![a-z0-9&+/])(?<![&+/]\s)r_(?P<n>[0-9]{1,3})\b(?!\s?(?:m|k|cal|reps?|x)\b|[.:/][0-9])"
         r"(?: after [a-h][1-9]?\b)?",
@@ -280,6 +283,7 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"(?<!tempo.)<scheme>(?: rep(?:s|etitions?)?(?: each)?\b)?<of>(?! tempo)", scheme),
     phrase(r"<listed>(?: rep(?:s|etitions?)?(?: each)?\b)?<of>(?![%@])", listed),
     phrase(r"\b(?:rounds?|rds)\s?[:=]\s?<n>(?![0-9]|_[a-z])", rounds),
+    phrase(r"<n>_-_[0-9]{1,2}_<rounds><of>", rounds),
     phrase(r"<n>_x?_<rounds><of>", rounds),
     phrase(r"\b(?:repeat|complete|do this) x?_<n>_(?:times|x)\b", rounds),
     phrase(r"\b(?:super|tri|giant)_sets?<is>x_<n>(?![0-9])", sets),
@@ -289,6 +293,7 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"^[\s;*]*<n>_x: ?(?=[0-9])", rounds),
     phrase(r"<n> sets of (?P<a>[0-9]{1,3})(?:\s?-\s?(?P<b>[0-9]{1,3}))?(?: reps?| each)?[\s:]*$", sets_of),
     phrase(r"^[\s;*]*(?P<a>[0-9]{1,3})(?: reps?)? (?:of )?each\b(?! side| leg| arm)", of_each),
+    phrase(r"<n>_x_(?P<a>[0-9]{1,3})(?P<b>) (?:of )?everything\b", sets_of),
     phrase(r"<n> sets\b(?! of| x|_[0-9])", sets),
     phrase(r"<n> sets of (?=[0-9]{1,3}\s?[a-z][^,;+]*[,;+])", sets),
     phrase(

@@ -6,8 +6,8 @@ from itertools import pairwise
 
 from core.measures import AmountUnit, MassUnit
 from core.notation.brackets import NOTE, read_brackets
-from core.notation.headings import bullet, day, heading, part, superset
-from core.notation.labels.facts import heading_of, told_by
+from core.notation.headings import AFTERWARDS, ASIDE, THEN, WHERE, bullet, day, heading, part, superset
+from core.notation.labels.facts import heading_of, is_remark, told_by
 from core.notation.ladders import with_an_end
 from core.notation.lines import read_piece
 from core.notation.lone import read_lone
@@ -18,7 +18,8 @@ from core.notation.phrases import take_phrases
 from core.notation.pieces import Piece, awaits, complete, completes, repeats
 from core.notation.respelling import respelled, slip
 from core.notation.set_by_set import with_lists_bound
-from core.notation.sharing import loaded, share_load
+from core.notation.sharing import is_carried, loaded, share_load
+from core.notation.spotting import is_joining
 from core.notation.stations import bound, is_rest, resting_station, share_station, station_alone
 from core.notation.text import Row, Strip, mark_tempos, plain_row
 from core.notation.unread import Stretch, guessed_kind, is_talk, joined, named
@@ -34,24 +35,15 @@ _JOINED = re.compile(r"\s(?:and|&|plus)\s|\s?\+\s?|\s?&\s?|\s/\s(?=[0-9])")
 # `500-400-300 m row`: as many lines
 _STAGES = re.compile(r"^\s*(?P<numbers>[0-9]{2,4}(?:-[0-9]{2,4}){2,9})\s?(?P<rest>k?m\s[a-z].*)$")
 # `skips / sit-ups` under a scheme; behind an amount it is a choice
-_SLASHED = re.compile(r"(?<=[a-z])\s/\s(?=[a-z0-9])")
+_SLASHED = re.compile(r"(?<=[a-z0-9])\s/\s(?=[a-z0-9])")
 # `3 @ 70% 3 @ 80%`: the next set
 _NEXT_SET = re.compile(r"(?<=%)\s(?=[0-9]{1,2}\+?\s?@)")
 # `400 m run 15 push-ups`: the next one begins with its amount
 _RUN_ON = re.compile(
-    r"(?<=[a-z])\s(?:and\s|\+\s)?(?=[0-9]{1,4}(?:/[0-9]{1,3})?\s?(?:k?m|cal|s|sec|min|x)?\s[a-z])"
+    r"(?<=[a-z0-9)])\s(?:and\s|\+\s)?(?=[0-9]{1,4}(?:/[0-9]{1,3})?\s?(?:k?m|cal|s|sec|min|x)?\s[a-z])"
 )
 # `10 squats, 10 lunges, x3`
 _TIMES = re.compile(r"x\s?[1-9][0-9]?")
-_THEN = re.compile(r"^[\W_]*(?:and |straight |directly )?(?:then|into|followed by)\b[\s:;,.\-]*")
-_WHERE = re.compile(
-    r"^[\W_]*(?:(?:buy|cash)[ \-]?(?P<way>in|out)\b|(?P<first>start|begin)(?: with)?\s?:|(?:end|finish)(?: with)?\s?:"
-    r"|finish(?: off)? with\b)"
-    r"[\s:;,\-]*"
-)
-_ASIDE = re.compile(
-    r"^[\W_]*(?:notes?|nb|n\.b\.|coach'?s notes?|tip|remember|scaling|options?|equipment)\s?[:\-]\s?(.+)$"
-)
 _DOSES = frozenset({"format", "every_s", "rounds"})
 _ALONE = re.compile(r"[^\W_]")
 _AROUND = " .,:;!?*~-=()"
@@ -81,6 +73,7 @@ class Reading:
     is_rest: bool = False
     then: bool = False
     may_part: bool = False
+    afterwards: bool = False
     labelled: list[tuple[Stretch, Facts]] = field(default_factory=list)
 
     @property
@@ -168,7 +161,7 @@ def _read(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int) -> Reading:
         return reading
     if _read_ladder(reading, lexicon, unit):
         return reading
-    if aside := _ASIDE.match(text):
+    if aside := ASIDE.match(text):
         reading.notes.append(row.text[aside.start(1) :].strip())
         return reading
     strip = Strip(text)
@@ -251,10 +244,13 @@ def _read_front(reading: Reading, strip: Strip) -> None:
         reading.parts = True
         reading.unread.append(Stretch(0, end, looks_like="note"))
         strip.blank(0, end)
-    if then := _THEN.match(strip.text):
+    if afterwards := AFTERWARDS.match(strip.text):
+        reading.afterwards = True
+        strip.blank(0, afterwards.end())
+    if then := THEN.match(strip.text):
         reading.then = True
         strip.blank(0, then.end())
-    if where := _WHERE.match(strip.text):
+    if where := WHERE.match(strip.text):
         reading.where = "buy_in" if where["way"] == "in" or where["first"] else "cash_out"
         strip.blank(0, where.end())
 
@@ -344,6 +340,9 @@ def _cut(text: str, start: int, joints: re.Pattern[str], lexicon: Lexicon, unit:
 
 def _keep(reading: Reading, piece: Piece, lexicon: Lexicon) -> None:
     last = reading.pieces[-1] if reading.pieces else None
+    if last and last.meaning and _is_said_of_it(piece, last, lexicon):
+        reading.pieces[-1] = replace(last, notes=(*last.notes, piece.text))
+        return
     if piece.unread:
         reading.unread.append(_unread(reading, piece, last, lexicon))
     if last and awaits(last, piece):
@@ -351,13 +350,23 @@ def _keep(reading: Reading, piece: Piece, lexicon: Lexicon) -> None:
         return
     if last and repeats(piece, last):
         piece.meaning, piece.implement = last.meaning, last.implement
-    if last and completes(piece, last) and not _is_time_to_find(reading, piece):
+    if last and completes(piece, last) and not is_carried(piece) and not _is_time_to_find(reading, piece):
         at = loaded(reading.pieces, piece, lexicon)
         reading.pieces[at] = complete(reading.pieces[at], piece)
     elif piece.meaning or piece.unread or piece.says_anything:
         reading.pieces.append(piece)
     if piece.meaning and piece.meaning.near:
         reading.corrected.append(slip(reading.row, piece))
+
+
+def _is_said_of_it(piece: Piece, last: Piece, lexicon: Lexicon) -> bool:
+    """Whether words behind a line only say something of it: `10 bridges, hold the chair`."""
+    if not piece.unread or piece.meaning or piece.says_anything:
+        return False
+    if is_talk(piece.text) and not last.says_anything:
+        return False  # `Breathe, everybody!`
+    kinds = any(lexicon.is_kind(word) and not is_joining(word) for word in piece.unread.split())
+    return not kinds and not lexicon.guess(piece.unread) and is_remark(piece.text.lower())
 
 
 def _is_time_to_find(reading: Reading, piece: Piece) -> bool:

@@ -97,6 +97,7 @@ def _is_in_sets(draft: Draft) -> bool:
 
 
 def _is_time_alone(piece: Piece) -> bool:
+    """Whether it tells a time and nothing else; `90"` too, which might be how high."""
     said = piece.unread or piece.meaning or piece.sets or piece.loads_kg or piece.most or piece.amount_to
     return piece.unit is AmountUnit.SECONDS and not said and (piece.amount or 0) >= MINUTE_S
 

@@ -23,6 +23,7 @@ from core.notation.reading import Reading, read_row, take_back_formats
 from core.notation.repairs import mended
 from core.notation.rows import is_run, settle_row, unit_of_all
 from core.notation.sending import send
+from core.notation.sharing import is_carried, is_load_alone, load_all, take_pair
 from core.notation.spelled import in_digits, with_lists
 from core.notation.stations import is_rest
 from core.notation.text import Row, blanked, plain_row, rows
@@ -151,7 +152,7 @@ class _Reader:
         if not self.blocks and not self.not_understood:
             self.problem(written[0] if written else Row(1, "", ()))
         title = " - ".join(self.title) or None
-        blocks = by_place(self.blocks, self.headed)
+        blocks = () if self._is_only_talk() else by_place(self.blocks, self.headed)
         session = Session(title=title, date=self.date, blocks=blocks) if blocks else None
         placed = [
             one.model_copy(update={"block": self.block_at.get(one.line)}) for one in self.not_understood
@@ -163,6 +164,16 @@ class _Reader:
             corrected=tuple(sorted(self.corrected, key=lambda one: (one.line, one.column))),
             format_known=self.format_known,
         )
+
+    def _is_only_talk(self) -> bool:
+        """`No training today. Walk, sleep, eat`: nothing says how much of anything, and the rest is talk."""
+        told = any(
+            block.format is not Format.QUALITY or block.rounds or block.minutes or block.scheme
+            or any(line.amount or line.loads_kg for line in block.lines)
+            for block in self.blocks
+        )  # fmt: skip
+        talked = any(one.looks_like == "note" for one in self.not_understood)
+        return talked and not (told or any(self.headed) or self.format_known)
 
     def problem(self, row: Row) -> None:
         self.not_understood.append(whole(row))
@@ -273,7 +284,9 @@ class _Reader:
         draft = self.draft
         if draft is None or draft.is_empty:
             return False
-        again = (reading.may_part or reading.where == "buy_in") and draft.lines
+        again = (
+            reading.may_part or (reading.afterwards and reading.has_work) or reading.where == "buy_in"
+        ) and draft.lines
         if reading.kind or reading.parts or again:
             return True
         said = reading.facts.keys() & _OPENERS
@@ -311,6 +324,8 @@ class _Reader:
     def _close(self) -> None:
         if self.draft:
             self.kind = self.draft.kind
+            if self.draft.held:
+                load_all(self.draft.held, self.draft.lines, self.lexicon)
             blocks, problems = finish(settled(self.draft) if self.draft.in_window else self.draft)
             if self._is_too_long(blocks):
                 blocks, problems = [], [whole(self.draft.row)]
@@ -331,10 +346,14 @@ class _Reader:
         lines: list[Placed] = getattr(draft, draft.where if reading.where == "lines" else reading.where)
         nameless = not any(piece.meaning for piece in reading.pieces)
         for piece in reading.pieces:
+            if not piece.meaning:
+                take_pair(piece, self.unit)
             if piece.meaning:
                 piece.station = piece.station or draft.station
                 lines.append(Placed(piece, reading.row))
-            elif nameless and self._load_all(piece, lines):
+            elif not lines and is_load_alone(piece):
+                draft.held = piece
+            elif (nameless or is_carried(piece)) and load_all(piece, lines, self.lexicon):
                 continue
             elif not (lines and _goes_on(lines, piece, reading.row, self.unit)):
                 self._take_nameless(piece, reading, lines)
@@ -349,19 +368,6 @@ class _Reader:
             lines.append(Placed(piece, reading.row))
         elif not piece.unread:
             self.not_understood.append(named(reading.row, Stretch(piece.start, piece.end)))
-
-    def _load_all(self, piece: Piece, lines: list[Placed]) -> bool:
-        """A load by itself is for all lines that are done with one and tell none; whether there are any."""
-        if not piece.loads_kg or piece.amount or piece.unread or len(lines) < 2:  # noqa: PLR2004
-            return False
-        held = [at for at, placed in enumerate(lines) if self._lacks_load(placed.piece)]
-        for at in held:
-            lines[at] = lines[at]._replace(piece=complete(lines[at].piece, piece))
-        return bool(held)
-
-    def _lacks_load(self, piece: Piece) -> bool:
-        told = piece.loads_kg or piece.load_rule
-        return bool(piece.meaning and not told and self.lexicon.takes_a_load(piece.meaning))
 
     def _rest_between_all(self, reading: Reading) -> None:
         """`90 s between all` is the rest of all the sets above it in its paragraph."""

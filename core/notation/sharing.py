@@ -2,8 +2,12 @@
 
 from dataclasses import replace
 
+from core.measures import MassUnit
+from core.notation.drafts import Placed
+from core.notation.line_names import CARRIED
 from core.notation.names import Lexicon
-from core.notation.pieces import Piece
+from core.notation.pieces import Piece, complete
+from core.notation.quantities import kilograms
 from core.notation.text import Row
 
 
@@ -26,6 +30,41 @@ def loaded(pieces: list[Piece], piece: Piece, lexicon: Lexicon) -> int:
         if meaning and not pieces[at].loads_kg and lexicon.takes_a_load(meaning):
             return at
     return len(pieces) - 1
+
+
+def is_load_alone(piece: Piece) -> bool:
+    """Whether a piece tells a load and nothing that is done."""
+    said = piece.amount or piece.sets or piece.most or piece.unread or piece.meaning
+    share = piece.load_rule is not None and piece.load_rule.percent is not None
+    return bool(piece.loads_kg or share) and not said
+
+
+def is_carried(piece: Piece) -> bool:
+    """Whether a load is told of what all is done with: `bar 40/30`."""
+    return is_load_alone(piece) and piece.text.lower().split(maxsplit=1)[0] in CARRIED
+
+
+def take_pair(piece: Piece, unit: MassUnit) -> None:
+    """`16/12` by itself is a load: no pair is done of nothing."""
+    first, second = piece.amount, piece.second_amount
+    said = piece.unit or piece.sets or piece.unread or piece.loads_kg
+    if first and second and first > second and not said:
+        piece.loads_kg = tuple(kilograms(f"{number:g}", None, unit) for number in (first, second))
+        piece.amount = piece.second_amount = None
+
+
+def load_all(piece: Piece, lines: list[Placed], lexicon: Lexicon) -> bool:
+    """Gives a load that stands by itself to all lines that are done with one and tell none; whether there are any."""
+    if not is_load_alone(piece):
+        return False
+    lacking = [at for at, placed in enumerate(lines) if _lacks_load(placed.piece, lexicon)]
+    for at in lacking:
+        lines[at] = lines[at]._replace(piece=complete(lines[at].piece, piece))
+    return bool(lacking)
+
+
+def _lacks_load(piece: Piece, lexicon: Lexicon) -> bool:
+    return bool(piece.meaning and not _is_loaded(piece) and lexicon.takes_a_load(piece.meaning))
 
 
 def _is_loaded(piece: Piece) -> bool:

@@ -29,6 +29,8 @@ _MOST = re.compile(
     re.IGNORECASE,
 )
 _LIST = re.compile(r"^\s*(?P<n>[1-9])(?P<gap>\s)(?=[^\W\d_])")
+_NUMERALS = ("I", "II", "III", "IV", "V", "VI", "VII", "VIII", "IX", "X")
+_ROMAN = re.compile(r"^\s*(I{1,3}|IV|VI{0,3}|IX|X)(?:\s?[.:)]\s|\s)\s*")
 _LETTER = re.compile(r"^\s*([A-H])(?:[1-9]?[.):\-]|[1-9]\s|(?P<gap>\s)(?=[^\W_]))")
 _FEWEST_OF_A_LIST = 3
 
@@ -48,7 +50,7 @@ def with_lists(rows: tuple[Row, ...]) -> tuple[Row, ...]:
 
     So are letters: `A 6 pull-ups`, `B 8 dips`, and `C face pulls` behind `A1` and `B2`.
     """
-    told = list(_lettered(rows))
+    told = list(_lettered(_with_roman(rows)))
     at = 0
     while at < len(told):
         numbers = takewhile(lambda pair: _number(pair[1]) == pair[0], enumerate(told[at:], 1))
@@ -69,6 +71,14 @@ def _lettered(rows: tuple[Row, ...]) -> Iterator[Row]:
         last = match[1] if match and counts_on else last
         bare = match is not None and counts_on and match["gap"] and len(set(following)) > 1
         yield _bracketed(row, match.start("gap")) if match and bare else row
+
+
+def _with_roman(rows: tuple[Row, ...]) -> tuple[Row, ...]:
+    """The rows with the roman numerals in front of them as numbers of a list, where they count on."""
+    numerals = [match[1] for row in rows if (match := _ROMAN.match(row.text))]
+    if numerals[:2] != list(_NUMERALS[:2]):
+        return rows
+    return tuple(replaced(row, _ROMAN, lambda match: f"{_NUMERALS.index(match[1]) + 1}) ") for row in rows)
 
 
 def _number(row: Row) -> int | None:

@@ -6,7 +6,6 @@ from pathlib import Path
 from typing import NamedTuple
 
 from core.notation.names import Lexicon, Meaning
-from core.notation.unread import is_talk
 
 _TOKEN = re.compile(r"[^\s,;|]+|,")
 _NUMBER = re.compile("[0-9]")
@@ -16,6 +15,7 @@ _MOST_TOKENS = 24
 _SHORTEST_SLIP = 6
 _WORDS = tomllib.loads(Path(__file__).with_name("beside.toml").read_text(encoding="utf-8"))
 _PLACING = frozenset(_WORDS["placing"])
+_ASKING = frozenset(_WORDS["asking"])
 _JOINING = _PLACING | frozenset(_WORDS["joining"])
 # What makes another movement of a name: `squat to press`, `push-ups to a headstand`; `to the pond` only tells where.
 _MAKING = frozenset(("to", "into", "off"))
@@ -76,10 +76,13 @@ def _stands_alone(said: list[str], start: int, end: int, lexicon: Lexicon) -> bo
     """Whether nothing beside a name makes it another: an unknown word in front of it, the kind of another behind."""
     if start and not is_joining(said[start - 1]):
         return False
-    if any(lexicon.is_kind(word) and not is_joining(word) for word in said[: max(start - 1, 0)]):
+    other = start and said[start - 1] == "or"
+    if not other and any(
+        lexicon.is_kind(word) and not is_joining(word) for word in said[: max(start - 1, 0)]
+    ):
         return False
     behind = said[end:]
-    if any(map(_NUMBER.search, [*said[:start], *behind])) or is_talk(" ".join(said[:start])):
+    if any(map(_NUMBER.search, [*said[:start], *behind])) or (start and said[0] in _ASKING):
         return False
     if behind and behind[0] in _MAKING and not {*behind[1:2]} & _PLACES:
         return False

@@ -128,7 +128,7 @@ def _plain_numbers(text: str) -> str:
     return _THOUSANDS.sub(r" \1\2", text)
 
 
-_TEMPO = re.compile(r"(?<![0-9.:\-])[0-9]-[0-9x]-[0-9x](?:-[0-9x])?(?![0-9.:\-])")
+_TEMPO = re.compile(r"(?<![0-9.:\-])[0-9]-[0-9x]-[0-9x](?:-[0-9x])?(?![0-9:\-]|\.[0-9])")
 _SETS = re.compile(r"(?<![0-9.])[0-9]{1,2}\s?[x*]\s?[0-9]|\bsets?\b")
 
 

@@ -4,13 +4,15 @@ import re
 from collections.abc import Callable
 from typing import Final
 
-from core.notation.labels.labelling import label
+from core.notation.labels.labelling import chances, label
 from core.notation.phrase_aims import Facts
 from core.notation.quantities import DURATION, MINUTE_S, NUMBER_WORDS, seconds
 from core.sessions.values import BlockKind, Format
 
 # How sure the label must be. What is asked for nothing, and done by nobody, is only shown as unread.
 SURE: Final = 0.6
+# Below it, words behind a line are taken as said of it.
+UNLIKELY: Final = 0.25
 KINDS: Final = {
     "warm_up": BlockKind.WARM_UP,
     "skill": BlockKind.SKILL,
@@ -50,6 +52,11 @@ def heading_of(words: str) -> BlockKind | None:
         return None
     name, chance = label(words)
     return KINDS.get(name) if chance >= SURE else None
+
+
+def is_remark(words: str) -> bool:
+    """Whether words behind something to do, in lower case, are hardly another thing to do."""
+    return chances(words).get("movement", 0.0) < UNLIKELY
 
 
 def _rest(_: str, time: float | None, count: int | None) -> Facts:

@@ -29,15 +29,20 @@ class Labelled(NamedTuple):
     chance: float
 
 
-@lru_cache(maxsize=4096)
 def label(words: str) -> Labelled:
     """The likeliest label of a stretch in lower case; "note" where nothing speaks for anything."""
+    told = chances(words)
+    name = max(told, key=told.__getitem__)
+    return Labelled(name, told[name])
+
+
+@lru_cache(maxsize=4096)
+def chances(words: str) -> Mapping[str, float]:
+    """The chance of each label of a stretch in lower case."""
     found = list(features(words))
     if len(words.split()) > LONGEST or len(found) == 1:
-        return Labelled("note", 1.0)
-    chances = _chooser().chances(found)
-    name = max(chances, key=chances.__getitem__)
-    return Labelled(name, chances[name])
+        return {"note": 1.0}
+    return _chooser().chances(found)
 
 
 def features(words: str) -> Iterator[str]:

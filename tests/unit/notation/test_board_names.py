@@ -18,6 +18,7 @@ AMONG_WORDS = [
     ("400 m run all together", "run", "all together"),
     ("12 burpees over the rower", "burpee", "over the rower"),
     ("an easy 600 m jog to the pond and back", "run", "to the pond and back"),
+    ("10 push-ups, elbows in", "push-up", "elbows in"),
     ("10 squats against the wall bars", "air squat", "against the wall bars"),
 ]
 
@@ -116,3 +117,67 @@ def test_minutes_right_behind_a_format_need_no_unit():
 def test_letters_that_count_on_are_a_list():
     (block,) = read("E2MOM 16 alternating:\nA 6 pull-ups + 8 dips\nB 10 burpees").session.blocks
     assert [line.station for line in block.lines] == [1, 1, 2]
+
+
+LOADS_OF_ALL = [
+    "E2MOM 12: 3 power cleans + 6 push press. bar 40/30",
+    "E2MOM 12:\n3 power cleans\n6 push press\n40/30",
+    "E2MOM 12\nbar 40/30\n3 power cleans\n6 push press",
+]
+
+
+@pytest.mark.parametrize("text", LOADS_OF_ALL)
+def test_a_load_that_is_told_once_is_of_all_that_is_lifted(text):
+    assert [tuple(map(float, line.loads_kg)) for line in lines(text)] == [(40, 30), (40, 30)]
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["No training today. Walk, sleep, eat a soup.", "Rest day tomorrow. Walk, eat. Back Tue, we squat."],
+)
+def test_what_tells_no_amount_of_anything_among_talk_is_no_session(text):
+    assert read(text).session is None
+
+
+def test_a_skill_is_practised_for_as_long_as_its_time():
+    (block,) = read("Skill - handstand kick-up against the wall, 8 min").session.blocks
+    assert (block.minutes, block.lines[0].amount) == (8, None)
+
+
+def test_roman_numerals_that_count_on_are_a_list():
+    warm_up, strength = read("I   WU 3 rds: 200 m jog\nII  Strength: back squat 5x5").session.blocks
+    assert (warm_up.kind, strength.kind) == ("warm-up", "strength")
+
+
+def test_each_set_may_last_from_so_long_to_so_long():
+    (line,) = lines("L-sit 6x10-15 s")
+    assert (line.amount, line.amount_to, line.unit) == (10, 15, "s")
+
+
+AFTERWARDS = [
+    "AMRAP 14 min:\n10 squats\nAfter this 3 x 30 s plank",
+    "AMRAP 14 min:\n10 squats\nAt the end 3 x 30 s plank",
+    "AMRAP 14 min: 10 squats. We'll finish with 3 x 30 s plank.",
+]
+
+
+@pytest.mark.parametrize("text", AFTERWARDS)
+def test_who_says_that_something_comes_afterwards_begins_a_part(text):
+    first, second = read(text).session.blocks
+    assert (first.format, second.format, second.rounds) == ("amrap", "hold", 3)
+
+
+SEVERAL_IN_A_ROW = [
+    ("5 RFT 10 BS 60/40 200 run", ["back squat", "run"]),
+    ("AMRAP 9\n10 goblet squats 20/14 100 m run", ["goblet squat", "run"]),
+]
+
+
+@pytest.mark.parametrize(("text", "movements"), SEVERAL_IN_A_ROW)
+def test_a_line_in_a_row_may_begin_behind_the_load_of_another(text, movements):
+    assert [line.movement for line in lines(text)] == movements
+
+
+def test_two_equal_numbers_are_so_many_on_each_side():
+    (line,) = lines("AMRAP 9\nside bend 12/12 24/16")
+    assert (line.amount, line.per_side, tuple(map(float, line.loads_kg))) == (12, True, (24, 16))

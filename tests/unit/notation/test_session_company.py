@@ -26,7 +26,6 @@ UNREAD = [
     ("Breathe, everybody!", ("Breathe, everybody!", 1, "note")),
     ("Focus on breathing", ("Focus on breathing", 1, "note")),
     ("  Keep your hips low, and smile", ("Keep your hips low, and smile", 3, "note")),
-    ("10 push-ups, Elbows In", ("Elbows In", 14, "note")),
     ("bring a towel today", ("bring a towel today", 1, "note")),
     ("???", ("???", 1, "note")),
     ("10 Flying Saucers AND Blorps", ("Flying Saucers AND Blorps", 4, "movement")),
