@@ -74,7 +74,7 @@ def _is_spotted(piece: Piece, words: str, lexicon: Lexicon) -> bool:
     counted = piece.amount or piece.sets or piece.most or piece.loads_kg
     if found is None or not (counted or _is_plain(found)):
         return False
-    piece.is_loose = not _is_plain(found)
+    piece.is_loose = True
     held = HELD.search(f"{found.before} {found.after}")
     _settle(piece, _Candidate(found.meaning.spelling, (), held["i"] if held else ""), found.meaning, lexicon)
     piece.notes += tuple(note for said in (found.before, found.after) if (note := said.strip(" ,")))
