@@ -60,6 +60,15 @@ function limits({ limits_until: until }, doing) {
     doing(`Use them up for ${LIMITS_S} seconds`, "use_up_limits", () => ({ seconds: LIMITS_S })));
 }
 
+// The same in a word or two, beside the time.
+export function stateOf({ bot: state, network: whole, limits_until: until, playing }) {
+  if (state === "down") return "the bot is down";
+  if (!whole) return "the network is cut";
+  if (until) return "limits are used up";
+  if (state === "starting") return "the bot starts";
+  return playing ? "the day plays" : "";
+}
+
 // What stands in the way just now, for whoever doesn't see the levers.
 export function trouble({ bot: state, network: whole, limits_until: until }) {
   if (state === "down") return "Bellwether is down: what you write waits for it.";
@@ -82,7 +91,7 @@ function saved(backstage) {
     make("ul", { className: "saved" }, ...lines.map((line) => make("li", {}, line))));
   if (!ahead.length) return section;
   const details = make("details", {}, make("summary", {}, `Ahead: ${near(ahead[0].at)}, ${ahead[0].what}`),
-    make("ul", { className: "saved" }, ...ahead.map((one) => make("li", {}, `${near(one.at)}: ${one.what}`))));
+    make("ul", { className: "saved menu" }, ...ahead.map((one) => make("li", {}, `${near(one.at)}: ${one.what}`))));
   details.dataset.key = "ahead";
   section.append(details);
   return section;

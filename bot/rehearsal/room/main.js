@@ -2,7 +2,7 @@
 import { follow } from "./acting.js";
 import { key, make, redraw } from "./dom.js";
 import { enter, keep, kept } from "./keeping.js";
-import { drawLevers, trouble } from "./levers.js";
+import { drawLevers, stateOf, trouble } from "./levers.js";
 import { pane } from "./pane.js";
 import { headOf } from "./people.js";
 import { announce, say } from "./saying.js";
@@ -60,6 +60,18 @@ function show(slot, id) {
   panes[slot].section.focus({ preventScroll: true });
   seen();
   draw();
+}
+
+// On a small screen time and trouble are a view of their own, and one comes back to where one was.
+function behind() {
+  view("behind");
+  history.pushState({ comesBack: true }, "", "#behind");
+  $("from-behind").focus();
+}
+
+function fromBehind() {
+  if (history.state?.comesBack) history.back();
+  else back();
 }
 
 const inView = (slot) => both.matches ? !panes[slot].section.hidden : document.body.dataset.view === slot;
@@ -129,7 +141,10 @@ function lastWords(id) {
 
 function drawTime() {
   if (!world.people.length) return;
-  $("now").textContent = dayAndHour(now());
+  for (const id of ["now", "clock"]) $(id).textContent = dayAndHour(now());
+  const state = world.backstage ? stateOf(world.backstage) : "";
+  $("state").textContent = state || "time and trouble";
+  $("to-behind").classList.toggle("wrong", Boolean(state) && !world.backstage.playing);
   const scene = world.scenes.at(-1);
   const plays = world.backstage?.playing && scene;
   const words = [
@@ -137,7 +152,7 @@ function drawTime() {
     world.backstage ? trouble(world.backstage) : "",
   ].filter(Boolean).join(" ");
   $("playing").hidden = !words;
-  if ($("playing").textContent !== words) $("playing").textContent = words;
+  if ($("playing").textContent !== words) { $("playing").textContent = words; $("playing").title = words; }
 }
 
 // hearing
@@ -191,7 +206,7 @@ function listen() {
 
 document.addEventListener("click", (event) => {
   if (event.target.closest(".keys, .try")) pressedAt = performance.now();
-  for (const open of document.querySelectorAll("details.tools[open], details.who-is-in[open]")) {
+  for (const open of document.querySelectorAll("details.tools[open], details.who-is-in[open], .lever details[open]")) {
     if (!open.contains(event.target)) open.open = false;
   }
 });
@@ -200,11 +215,19 @@ document.addEventListener("keydown", (event) => {
   if (open) { open.open = false; open.querySelector("summary").focus(); }
 });
 $("me").addEventListener("change", () => be(Number($("me").value)));
-$("behind").open = kept("behind", both.matches);
-$("behind").addEventListener("toggle", () => keep("behind", $("behind").open));
-window.addEventListener("popstate", () => { view(location.hash.slice(1) || "chats"); draw(); });
+$("to-behind").addEventListener("click", behind);
+$("from-behind").addEventListener("click", fromBehind);
+const unfold = () => { $("behind").open = both.matches ? kept("behind", true) : true; };
+unfold();
+$("behind").addEventListener("toggle", () => { if (both.matches) keep("behind", $("behind").open); });
+window.addEventListener("popstate", () => {
+  const was = document.body.dataset.view;
+  view(location.hash.slice(1) || "chats");
+  if (was === "behind") $("to-behind").focus();
+  draw();
+});
 document.addEventListener("visibilitychange", () => draw());
-both.addEventListener("change", draw);
+both.addEventListener("change", () => { unfold(); draw(); });
 whenChosen(() => { own.redraw(); group.redraw(); draw(); });
 setInterval(drawTime, 1000);
 view(location.hash.slice(1) || kept("view", "chats"));

@@ -1,7 +1,9 @@
 """The room in a real browser. Where there is none these tests are skipped, and say so."""
 
 import shutil
-from collections.abc import AsyncIterator
+import subprocess
+import time
+from collections.abc import AsyncIterator, Iterator
 from dataclasses import dataclass, field
 
 import pytest
@@ -9,6 +11,7 @@ import pytest_asyncio
 from playwright.async_api import Browser, Page, async_playwright
 
 CHROMIUM = shutil.which("chromium")
+STARTS_S = 60
 QUIET = [
     "--headless",
     "--no-sandbox",
@@ -21,15 +24,33 @@ QUIET = [
 ]
 
 
-@pytest_asyncio.fixture
-async def chromium() -> AsyncIterator[Browser]:
+@pytest.fixture(scope="session")
+def endpoint(tmp_path_factory: pytest.TempPathFactory) -> Iterator[str]:
+    """One browser for all tests of a worker; each connects to it with pages of its own."""
     if CHROMIUM is None:
         pytest.skip(
             "NO CHROMIUM HERE: the room's page was NOT tried in a browser. `apt-get install chromium`"
         )
+    folder = tmp_path_factory.mktemp("chromium")
+    told = folder / "DevToolsActivePort"
+    arguments = [*QUIET, "--remote-debugging-port=0", f"--user-data-dir={folder}"]
+    with subprocess.Popen([CHROMIUM, *arguments], stderr=subprocess.DEVNULL) as process:  # noqa: S603 - our own words
+        try:
+            until = time.monotonic() + STARTS_S
+            while not (told.exists() and told.read_text()) and time.monotonic() < until:
+                time.sleep(0.05)
+            yield f"http://127.0.0.1:{told.read_text().split()[0]}"
+        finally:
+            process.terminate()
+
+
+@pytest_asyncio.fixture
+async def chromium(endpoint: str) -> AsyncIterator[Browser]:
     async with async_playwright() as playwright:
-        browser = await playwright.chromium.launch(executable_path=CHROMIUM, args=QUIET)
+        browser = await playwright.chromium.connect_over_cdp(endpoint)
         yield browser
+        for context in browser.contexts:
+            await context.close()
         await browser.close()
 
 
