@@ -27,6 +27,11 @@ def bullets(lines: list[str]) -> str:
     return "\n".join(f"• {line}" for line in lines)
 
 
+def folded(html: str) -> str:
+    """What opens with a tap; its first line is what is seen of it."""
+    return f"<blockquote expandable>{html}</blockquote>"
+
+
 def listed(names: list[str] | tuple[str, ...]) -> str:
     """`Ilse`, `Ilse and Bo`, `Ilse, Bo and Tam`; plain text, not escaped."""
     *first, last = names or ("",)

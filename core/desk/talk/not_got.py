@@ -1,4 +1,4 @@
-"""What isn't understood gets one line: the words, the nearest thing or two as buttons, and the coach's ear."""
+"""What isn't understood gets one line: the words, the nearest thing as a button, and the coach's ear."""
 
 from collections.abc import Iterable, Mapping, Sequence
 from typing import Final, get_args
@@ -15,7 +15,6 @@ from core.understanding.acts import Coached
 
 # What was typed is quoted back no longer than this.
 QUOTED: Final = 80
-MOST_NEAR: Final = 2
 
 # What can be tapped in place of the act that the words may have been.
 NEAREST: Final[Mapping[str, Nearest]] = {
@@ -41,11 +40,12 @@ async def not_got(visit: Visit, words: Sequence[str], near: Iterable[str], scene
     """Whoever belongs to no group is shown the way in instead."""
     if not await visit.memberships():
         return visit.told(Help(coach=False, joined=False))
-    buttons = list(dict.fromkeys(NEAREST[one] for one in near if one in NEAREST))
+    buttons = dict.fromkeys(NEAREST[one] for one in near if one in NEAREST)
+    there = [one for one in buttons if await is_there(visit, one, scene)]
     quoted = short(" … ".join(words) or scene.text)
     said = NotGot(
         words=quoted,
-        nearest=tuple([one for one in buttons if await is_there(visit, one, scene)][:MOST_NEAR]),
+        nearest=there[0] if there else None,
         word=await word_for_coach(visit, scene.text),
         session=scene.record.id if scene.record else None,
         version=scene.version,

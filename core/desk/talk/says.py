@@ -28,13 +28,13 @@ class LeftOver(Said):
 
 
 class NotGot(Said):
-    """Nothing of it was understood. `nearest`: the next things it may be; `word`: as in LeftOver.
+    """Nothing of it was understood. `nearest`: what it is likeliest to be; `word`: as in LeftOver.
 
     `session`, `version`, `revision`: what the buttons speak of.
     """
 
     words: str
-    nearest: tuple[Nearest, ...] = ()
+    nearest: Nearest | None = None
     word: int | None = None
     session: int | None = None
     version: int | None = None

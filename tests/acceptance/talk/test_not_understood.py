@@ -3,6 +3,7 @@
 import pytest
 import pytest_asyncio
 
+from bot.words.en.talk.helping import OF_ATHLETE
 from tests.acceptance.people import answers_what_is_asked
 
 
@@ -41,7 +42,11 @@ async def test_help_is_short_and_the_rest_is_a_tap_away(crew, ilse):
     short = await ilse.hears("Here's what you can send me")
     assert short.text.count("•") <= 3
     await ilse.presses("Show me all", on=short)
-    assert "/forget" in (await ilse.hears("Here's what you can send me")).text
+    whole = await ilse.hears("Here's what you can send me")
+    assert "/forget" in whole.text
+    assert whole.html.count("<blockquote expandable>") == len(OF_ATHLETE) - 1, (
+        "all but the daily lines are folded"
+    )
 
 
 async def test_help_for_a_coach_is_about_coaching(crew):

@@ -1,6 +1,6 @@
-"""Words for what can be done here: a few lines by role, all of it behind a tap."""
+"""Words for what can be done here: a few lines by role; all of it behind a tap, folded by topic."""
 
-from bot.words.text import bullets
+from bot.words.text import bullets, folded
 from bot.words.wording import Button, Worded, wording
 from core.desk.commands import AskHelp
 from core.desk.says import Help
@@ -11,53 +11,66 @@ WAY_IN = (
     "Hello! I work in training groups. Open the button in your group's chat and we'll start.\n"
     "Coach: add me to your group and make yourself one of its admins."
 )
-DAILY = (
-    (
-        "/today shows your version of the newest session; <i>too hard</i>, <i>I have 15 minutes</i> or <i>I feel sick</i> "
-        "change it"
+# By topic; the first topic is what is done every day, and all that is said at first.
+OF_ATHLETE = {
+    "Every day": (
+        "/today: your version. <i>too hard</i>, <i>I have 15 minutes</i> or <i>I feel sick</i> change it",
+        "<code>7+12</code> or <code>8:43</code>: your score, in your own words",
+        "<i>tell my coach I'm away on Friday</i>: a word for your coach",
     ),
-    "your score, in your own words: <code>7+12</code>, <code>8:43</code>, <code>7 rounds and 12</code>",
-    "anything for your coach: <i>tell my coach I'm away on Friday</i>",
-)
-ALSO = (
-    "<i>how long should this take me?</i> says what I'd expect of you today, and how to pace it",
-    "/board shows the scoreboard",
-    "/classes shows the live classes; write <i>remind me 2 hours before</i> or <i>quiet hours 22 to 7</i>",
-    "what comes or goes of your equipment: <i>bought a 24</i>, <i>sold the chair</i>, <i>trip: a band</i>",
-    "how it is with you: <i>my left wrist hurts</i>, <i>I'm travelling, only a band</i>, <i>I need an easy week</i>",
-    "what you can do: <i>I can do 10 deadlifts at 60 kg</i>",
-    "<i>my last scores</i> shows what you did, <i>my notes</i> what you said for your coach",
-    "/me shows what I know about you, and lets you change it; /export gives you all of it as a file",
-    "<i>stop messaging me</i>: I only answer from then on; /forget erases everything I've stored about you",
-)
-DAILY_OF_COACH = (
-    "paste a session, as you'd write it on a board, and I'll read it back to you",
-    "an athlete's name shows what I'd give them; <i>hold</i> and the name keeps it for your OK",
-    "<i>who's in today?</i> and <i>how is it going?</i> show the day so far",
-)
-ALSO_OF_COACH = (
-    "<i>how long will it take them?</i> and <i>what if 12 kg?</i> try a session on everybody, and change nothing",
-    "your athletes join with a tap in the group: <i>Start with me</i>, or <i>My version</i> under a post",
-    "a word for everybody: <code>announce: bring a towel</code>, posted once you've looked at it",
-    "a score of somebody: <i>Ilse got 7+12</i>; <i>who is in the group?</i> names everybody",
-    (
-        "how somebody moves: <i>note for Ilse: rounds her back in deadlifts</i>, or <i>Ilse: deadlifts at most 30 kg</i>; "
-        "<i>notes</i> shows what stands"
+    "Your session": (
+        "<i>how long should this take me?</i> says what I'd expect of you, and how to pace it",
+        "<i>how do I do a goblet squat?</i>",
+        "/board shows the scoreboard, <i>my last scores</i> what you did",
     ),
-    "<i>easy week</i> asks less of everybody until Sunday, <i>easy week for Ilse</i> of one",
-    "set up a class by writing <code>class Tuesdays 18:30, 45 min</code> and its link",
-    (
-        "and as anybody who trains: <code>/today</code>, <code>/board</code>, <code>/classes</code>, <code>/me</code>, "
-        "<code>/export</code>, <code>/forget</code>"
+    "What you have, and how you are": (
+        "<i>bought a 24</i>, <i>sold the chair</i>, <i>I'm travelling, only a band</i>",
+        "<i>my left wrist hurts</i>, <i>I need an easy week</i>",
+        "<i>I can do 10 deadlifts at 60 kg</i>",
     ),
-)
+    "Classes and reminders": (
+        "/classes shows the live classes",
+        "<i>remind me 2 hours before</i>, <i>quiet hours 22 to 7</i>, <i>my clock is New York</i>",
+    ),
+    "What I know of you": (
+        "/me shows it and lets you change it, <i>my notes</i> what you said for your coach",
+        "/export gives you all of it as a file; /forget erases it",
+        "<i>stop messaging me</i>: from then on I only answer",
+    ),
+}
+OF_COACH = {
+    "Every day": (
+        "paste a session, as you'd write it on a board: I read it back and show how it lands",
+        "<i>who needs me?</i>: the versions that want your eyes",
+        "<i>who's in today?</i> and <i>how is it going?</i>: the day so far",
+    ),
+    "A session": (
+        "<i>make the run 400 m</i> changes it, <i>post it tomorrow at 7</i> posts it",
+        "<i>how long will it take them?</i> and <i>what if 12 kg?</i> try it on everybody, and change nothing",
+    ),
+    "One athlete": (
+        "a name shows what I'd give them; <i>hold</i> and the name keeps it for your OK",
+        "<i>note for Ilse: rounds her back in deadlifts</i>, <i>Ilse: deadlifts at most 30 kg</i>; <i>notes</i> shows what stands",
+        "<i>Ilse got 7+12</i>: a score of somebody",
+    ),
+    "The group": (
+        "your athletes join with a tap in the group: <i>Start with me</i>, or <i>My version</i> under a post",
+        "<i>who is in the group?</i> names everybody",
+        "<code>announce: bring a towel</code>, posted once you've looked at it",
+        "<i>easy week</i> asks less of everybody until Sunday, <i>easy week for Ilse</i> of one",
+        "<code>class Tuesdays 18:30, 45 min</code> and its link: a class",
+    ),
+    "As anybody who trains": ("/today, /board, /classes, /me, /export, /forget",),
+}
 
 
 @wording("en", Help)
 def help_(said: Help) -> Worded:
     if not said.joined:
         return Worded(f"{WAY_IN}\n\n{NOBODY_WATCHES}")
-    daily, also = (DAILY_OF_COACH, ALSO_OF_COACH) if said.coach else (DAILY, ALSO)
-    lines = (*daily, *also) if said.more else daily
-    text = f"Here's what you can send me:\n\n{bullets(list(lines))}\n\n{NOBODY_WATCHES}"
-    return Worded(text, () if said.more else ((Button("Show me all", AskHelp(more=True)),),))
+    daily, *topics = (OF_COACH if said.coach else OF_ATHLETE).items()
+    text = f"Here's what you can send me:\n\n{bullets(list(daily[1]))}"
+    if not said.more:
+        return Worded(f"{text}\n\n{NOBODY_WATCHES}", ((Button("Show me all", AskHelp(more=True)),),))
+    folds = [folded(f"<b>{topic}</b>\n{bullets(list(lines))}") for topic, lines in topics]
+    return Worded("\n".join([text, *folds, NOBODY_WATCHES]))

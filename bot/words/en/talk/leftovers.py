@@ -41,9 +41,9 @@ LABELS: Final[Mapping[Nearest, str]] = {
 
 @wording("en", NotGot)
 def not_got(said: NotGot) -> Worded:
-    near: Row = tuple(Button(LABELS[one], does(one, said)) for one in said.nearest)
+    near: Row = (Button(LABELS[said.nearest], does(said.nearest, said)),) if said.nearest else ()
     text = "I didn't get “{words}”."
-    text += " Do you mean one of these?" if near else ""
+    text += " Do you mean this?" if near else ""
     return Worded(fill(text, words=said.words), tuple(row for row in (near, below(said.word)) if row))
 
 

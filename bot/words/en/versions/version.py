@@ -7,7 +7,7 @@ from bot.words.en.versions.questions import understood
 from bot.words.forecasts import forecast_words, is_telling, pacing_words
 from bot.words.headings import block_heading
 from bot.words.reasons import reason_words
-from bot.words.text import bullets, escape, fill, listed, plural
+from bot.words.text import bullets, escape, fill, folded, listed, plural
 from bot.words.versions import (
     caution_words,
     cue_words,
@@ -58,6 +58,7 @@ def show_version(said: ShowVersion) -> Worded:
     parts += [bullets([escape(note) for note in said.notes])] if said.notes else []
     parts += [a_bag_does(said.improvised, said.units)] if said.improvised else []
     parts.append(ending(said))
+    # Below the bare list, which is what somebody reads in the middle of a workout.
     parts += [folded(one) for one in (*warm_up(said), *pacing(said), *whys(said), *cautions(version))]
     return Worded("\n\n".join(part for part in parts if part), buttons(said.version_id))
 
@@ -109,11 +110,6 @@ def eased_words(easing: Easing) -> str:
     percent = round(100 * easing.share)
     share = SHARES.get(percent, f"About {percent} %")
     return f"{share} of the work, at an effort of {easing.effort_at_most} of 10 at most."
-
-
-def folded(html: str) -> str:
-    """Below the bare list, which is what somebody reads in the middle of a workout."""
-    return f"<blockquote expandable>{html}</blockquote>"
 
 
 def warm_up(said: ShowVersion) -> list[str]:

@@ -4,10 +4,10 @@ from typing import get_args
 
 import pytest
 
-from bot.words.en.talk.leftovers import LABELS, NOT_YET
+from bot.words.en.talk.leftovers import LABELS, NOT_YET, not_got
 from core.desk.talk.acts import SAID_OF_ONESELF, USE_CASES
 from core.desk.talk.not_got import NEAREST, UNDONE, short
-from core.desk.talk.says import Nearest
+from core.desk.talk.says import Nearest, NotGot
 from core.understanding.acts import ACTS
 
 # Taken by the readers of the open question alone, or by those of stop signs and of scores.
@@ -26,6 +26,13 @@ def test_every_act_that_cannot_be_done_has_its_words():
 def test_every_nearest_thing_has_its_button():
     assert set(LABELS) == set(get_args(Nearest))
     assert set(NEAREST.values()) <= set(LABELS)
+
+
+def test_the_likeliest_thing_stands_as_the_one_button_under_the_one_line():
+    told = not_got(NotGot(words="bord", nearest="board", word=3))
+    assert "\n" not in told.html
+    labels = [[button.label for button in row] for row in told.rows]
+    assert labels == [["The scoreboard"], ["Tell my coach", "What I can send you"]]
 
 
 def test_what_stands_in_the_tables_is_an_act():
