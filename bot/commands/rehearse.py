@@ -105,12 +105,9 @@ async def _play_and_print(room: Room, backstage: Backstage, wanted: Wanted) -> N
 
     Where the room stays open, somebody may have got in the players' way: then the day ends, and the room goes on.
     """
-    told = "" if wanted.whole else "; ALL=1 prints all that is said"
-    typer.echo(
-        "\n".join(
-            ["", f"A day of thirteen people, in {len(STORY)} scenes{told}.", "", *contents(STORY, OSLO)]
-        )
-    )
+    how = "all that is said" if wanted.whole else "its main lines; make demo ALL=1 prints all that is said"
+    heading = f"A day of thirteen people in {len(STORY)} scenes, {how}."
+    typer.echo("\n".join(["", heading, "", *contents(STORY, OSLO)]))
     playing = asyncio.create_task(play(room))
     backstage.skip = playing.cancel
     await _printed(room, playing, Story(STORY, OSLO, whole=wanted.whole))

@@ -11,8 +11,12 @@ export function headOf(where, be) {
 
 function blocking(id) {
   const blocked = person(id)?.blocked;
-  return key(blocked ? "Unblock Bellwether" : "Block Bellwether", () => act(blocked ? "unblock" : "block", { person: id }),
-    { className: "plain", dataset: undefined });
+  const details = make("details", { className: "tools" },
+    make("summary", { title: "Block" }, make("span", { "aria-hidden": "true" }, "⋯"), make("span", { className: "hidden" }, "What to do with this chat")),
+    make("div", { className: "menu" },
+      keyed(key(blocked ? "Unblock Bellwether" : "Block Bellwether", () => act(blocked ? "unblock" : "block", { person: id }), { className: "plain" }), "block")));
+  details.dataset.key = "own tools";
+  return details;
 }
 
 function members(where, be) {

@@ -319,9 +319,11 @@ def told_line(one: LineTold, units: MassUnit) -> str:
 def card(variant_id: str) -> str:
     movement, variant = catalogue().variant(variant_id)
     cue = variant.cue
+    name = movement.id.capitalize()
+    is_itself = variant.label == plural(movement.id)
     return "\n".join(
         [
-            fill("<b>{movement}: {variant}</b>", movement=movement.id.capitalize(), variant=variant.label),
+            fill("<b>{name}</b>", name=name if is_itself else f"{name}: {variant.label}"),
             fill("Start: {start}", start=cue.start),
             fill("It counts when: {counts}", counts=cue.counts),
             *[fill("• {cue}", cue=one) for one in cue.cues],
