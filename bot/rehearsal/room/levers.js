@@ -83,10 +83,10 @@ function saved(backstage) {
   const { kept, updates, letters, ahead } = waits;
   const lines = [
     `Kept: ${many(kept.people, "person", "people")}, ${many(kept.sessions, "session")}, ${many(kept.scores, "score")}.`,
-    backstage.unheard ? `With the platform, until it is fetched: ${backstage.unheard}.` : null,
+    `With the platform, not yet fetched: ${backstage.unheard ?? 0}.`,
     `Heard and not yet handled: ${updates}.${updates ? because(backstage, "bot") : ""}`,
     `Written and not yet sent: ${letters}.${letters ? because(backstage, "limits_until") : ""}`,
-  ].filter(Boolean);
+  ];
   const section = make("section", { className: "lever" }, make("h2", {}, "On its disk, up or down"),
     make("ul", { className: "saved" }, ...lines.map((line) => make("li", {}, line))));
   if (!ahead.length) return section;

@@ -14,6 +14,7 @@ from tests.transports import in_process_bot
 
 TAGS = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"]
 FOLDED = "<b>Yours</b>\n<blockquote expandable>Why it's so\nbecause</blockquote>\nGo <code>7+12</code>"
+TOP_OF_CHAT = "document.querySelector('#own .scroll').getBoundingClientRect().top"
 AT_END = """(() => {
     const one = document.querySelector("#group .scroll");
     return one.scrollHeight - one.scrollTop - one.clientHeight < 3;
@@ -113,14 +114,14 @@ async def finds_nothing(page):
 async def test_time_and_trouble_are_a_view_of_their_own_on_a_phone_and_lead_back(visits, harbour, backstage):
     page = await visits.open(390, 844)
     await page.click("#chats button")
-    top = await page.evaluate("document.querySelector('#own .scroll').getBoundingClientRect().top")
+    top = await page.evaluate(TOP_OF_CHAT)
     await page.click("#to-behind")
     assert not await page.is_visible("#own")
     await page.click("button:has-text('Cut it')")
     await page.wait_for_selector("#state:text-is('the network is cut')")
     await page.click("#from-behind")
     assert await page.is_visible("#own")
-    assert await page.evaluate("document.querySelector('#own .scroll').getBoundingClientRect().top") == top
+    assert await page.evaluate(TOP_OF_CHAT) == top
     await page.go_back()
     assert await page.is_visible("#chats")
 
@@ -202,9 +203,11 @@ async def test_the_levers_do_what_they_say(visits, harbour, backstage, platform)
     page = await visits.open()
     platform.backstage.skip = lambda: setattr(backstage, "skip", None)
     await page.wait_for_selector("text=The day plays and moves the time itself")
+    tops = {await page.evaluate(TOP_OF_CHAT)}
     await page.click("text=Skip the rest")
     await page.click("button:has-text('Kill it')")
     await page.wait_for_selector("text=Bellwether is down.")
+    tops.add(await page.evaluate(TOP_OF_CHAT))
     assert not backstage.bot.is_alive
     assert "what you write waits for it" in await page.inner_text("#playing")
     await page.click("button:has-text('Start it again')")
@@ -213,6 +216,8 @@ async def test_the_levers_do_what_they_say(visits, harbour, backstage, platform)
     await page.wait_for_selector("text=nothing gets to the bot")
     await page.click("button:has-text('Use them up')")
     await page.wait_for_selector("text=the platform takes nothing")
+    tops.add(await page.evaluate(TOP_OF_CHAT))
+    assert len(tops) == 1, "what is told of time and trouble moves no chat"
     before = platform.clock.now()
     await page.click("button:has-text('On to') >> nth=0")
     await page.wait_for_selector("#now:has-text('06:00')")
