@@ -72,6 +72,12 @@ def part_of_line(score: Score, rounds: int, metres: int, line: str) -> ReadScore
     return unsure(Doubt.MEANT, text, score)
 
 
+def how_far_in_round(rounds: int, in_a_round: str) -> ReadScore:
+    """`in_a_round`: how much a round holds, in words."""
+    text = f"A round has {in_a_round}. How far did you get in the one after {_counted_rounds(rounds)}?"
+    return unsure(Doubt.HOW_FAR, text)
+
+
 def _counted_rounds(rounds: int) -> str:
     return f"{rounds} round" if rounds == 1 else f"{rounds} rounds"
 

@@ -5,6 +5,7 @@ import re
 from typing import Final
 
 from core.measures import MassUnit
+from core.notation.scores import asking
 from core.notation.scores.each import counted, score_of
 from core.notation.scores.loads import read_load
 from core.notation.scores.rounds import rounds_score
@@ -25,7 +26,8 @@ _ALL: Final = re.compile(r"\b(?:all|every)\b")
 def read_done(said: Told, block: Block, unit: MassUnit) -> ReadScore | None:
     for reader in (_rounds, _loads, _list, _done):
         if score := reader(said, block, unit):
-            return ReadScore(score=score, sure=True)
+            # Which of several counts, or that all do, nobody has said.
+            return asking.meant(score) if len(score.sets) > 1 else ReadScore(score=score, sure=True)
     return None
 
 

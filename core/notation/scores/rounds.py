@@ -28,6 +28,8 @@ _FILLER: Final = re.compile(r"^\W*(?:(?:plus|and|then|n|with|\+|the|a|into|all|m
 # A person keeps up some forty light repetitions a minute at most (common practice, no source).
 _REPS_A_MINUTE: Final = 40
 _LONGEST_MIN: Final = 60
+# Nobody tells how far they ran more exactly.
+_TENS_OF_METRES: Final = 10
 _OTHERS: Final = ("clock", "span", "metres", "cal", "times", "load", "of")
 
 
@@ -291,16 +293,18 @@ def beyond_round(score: Score, block: Block) -> ReadScore | None:
     if not whole or score.rounds is None or score.reps is None:
         return None
     reps, metres = _parts_of_round(block)
-    if score.reps < whole:
-        run = block.lines[-1]
-        into = score.reps - (whole - (count_of(run) or 0))
-        if run.unit is AmountUnit.METRES and reps and into > 0:
-            return asking.part_of_line(score, score.rounds, into, run.movement)
-        return None
-    more, rest = divmod(score.reps, whole)
     in_words = " and ".join(
         [*([f"{reps} repetitions"] if reps else []), *([f"{metres} m"] if metres else [])]
     )
+    if score.reps < whole:
+        run = block.lines[-1]
+        into = score.reps - (whole - (count_of(run) or 0))
+        if run.unit is not AmountUnit.METRES or not reps or into <= 0:
+            return None
+        if into % _TENS_OF_METRES:
+            return asking.how_far_in_round(score.rounds, in_words)
+        return asking.part_of_line(score, score.rounds, into, run.movement)
+    more, rest = divmod(score.reps, whole)
     return asking.beyond_round(rounds_score(score.rounds + more, rest, block), in_words)
 
 

@@ -182,9 +182,13 @@ def _not_finished(
 
 
 def _fewer_rounds(said: Told, block: Block) -> tuple[Number, ...]:
+    """`after round 3` tells of what was done, and of when a knee was felt too."""
     if block.scheme or block.partial:
         return ()
-    return tuple(one for one in said.of("rounds") if one.value < (block.rounds or 1))
+    told = [one for one in said.of("rounds") if one.value < (block.rounds or 1)]
+    return tuple(
+        one for one in told if not one.text.startswith("after") or said.has(_STOPPED) or said.has(_CAPPED)
+    )
 
 
 def _how_far(said: Told, block: Block, unit: MassUnit) -> ReadScore | None:
