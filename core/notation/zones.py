@@ -61,6 +61,11 @@ def places_in(text: str) -> tuple[str, ...]:
     return tuple({_offsets(zone): zone for zone in reversed(found)}.values())[::-1]
 
 
+def is_place(name: str) -> bool:
+    """Whether all of these words together name one place."""
+    return _key(name) in _zones()
+
+
 def _offsets(zone: str) -> tuple[dt.timedelta | None, ...]:
     """Clocks that go alike need no choice between them."""
     return tuple(ZoneInfo(zone).utcoffset(dt.datetime(2026, month, 1)) for month in (1, 4, 7, 11))  # noqa: DTZ001

@@ -7,7 +7,7 @@ from typing import Final
 
 from core.measures import KG_PER_POUND
 from core.movements.names import key
-from core.notation.zones import places_in
+from core.notation.zones import is_place, places_in
 from core.understanding.lexicon import LONGEST_PHRASE, SHORT_PHRASE, WHOLE, Lexicon, Sense, lexicon
 from core.understanding.quantities import Quantity, quantities
 from core.understanding.text import Text, Token, read_text, stem
@@ -31,6 +31,9 @@ HELPING: Final = frozenset(
         "after_word",
         "before_word",
         "until_word",
+        "and_word",
+        "article",
+        "past_word",
     }
     | {
         "everyone_word",
@@ -377,4 +380,8 @@ def _is_place(name: str) -> bool:
     if len(key(name)) <= _LONGEST_PLACE or not places_in(name):
         return False
     words = name.split()
-    return len(words) == 1 or not (places_in(" ".join(words[1:])) or places_in(" ".join(words[:-1])))
+    return (
+        len(words) == 1
+        or is_place(name)
+        or not (places_in(" ".join(words[1:])) or places_in(" ".join(words[:-1])))
+    )

@@ -11,10 +11,13 @@ from core.understanding.slots.stretch import Stretch, exact_kg, in_kg
 
 _TELLING: Final = ("load", "distance", "clock", "span", "reps", "number", "range", "times")
 _MOST_REPS: Final = 1000
+_HEAVIEST_KG: Final = 500
 # Of how many tokens the end of a clause counts between a number and what it is of; from how far on it is of nothing.
 _A_CLAUSE: Final = 4
 _TOO_FAR: Final = 16
 _RUN: Final = "run"
+# What is meant where a load is told of a movement that is done without one.
+_LOADED: Final = {"air squat": "back squat"}
 Fields = dict[str, Any]
 
 
@@ -31,7 +34,7 @@ def abilities(stretch: Stretch) -> list[Fields]:
 def _is_told_twice(stretch: Stretch, mark: Mark, numbers: Sequence[Quantity]) -> bool:
     """`225 for 5 before, 95 for 5 now`: which of them counts isn't told."""
     is_lift = _is_lift(mark.value("movement") or "")
-    told = {pair for one in numbers for pair in _one(stretch, one, is_lift=is_lift)}
+    told = {pair for one in numbers for pair in _one(stretch, one, is_lift=is_lift, beside=numbers)}
     return len(told) > len({name for name, _ in told})
 
 
@@ -62,9 +65,21 @@ def _of_one(stretch: Stretch, mark: Mark, numbers: Sequence[Quantity]) -> Fields
     movement = mark.value("movement")
     assert movement is not None
     told = _told(stretch, numbers, is_lift=_is_lift(movement))
-    if not told and (not _is_denied(stretch, mark)):
-        return None
-    return {"movement": movement} | (told or {"reps": 0})
+    if not told and _is_denied(stretch, mark):
+        return {"movement": movement, "reps": 0}
+    alone = not stretch.quantities(*_TELLING) and stretch.marked.helps(mark.start - 1, "article") is not None
+    once = "load_kg" in told or alone  # `I can deadlift 140`, `I can do a pull-up`
+    told |= {"reps": 1} if once and "reps" not in told else {}
+    return {"movement": _with_weight(movement, told)} | told if told and _is_liftable(told) else None
+
+
+def _is_liftable(told: Fields) -> bool:
+    return bool(told.get("load_kg", 0) <= _HEAVIEST_KG)
+
+
+def _with_weight(movement: str, told: Fields) -> str:
+    """A squat that has a load is the one with a bar."""
+    return _LOADED.get(movement, movement) if "load_kg" in told else movement
 
 
 def _is_denied(stretch: Stretch, mark: Mark) -> bool:
@@ -96,10 +111,17 @@ def _without_movement(stretch: Stretch) -> list[Fields]:
 
 
 def _told(stretch: Stretch, numbers: Sequence[Quantity], *, is_lift: bool) -> Fields:
-    return {name: value for one in reversed(numbers) for name, value in _one(stretch, one, is_lift=is_lift)}
+    return {
+        name: value
+        for one in reversed(numbers)
+        for name, value in _one(stretch, one, is_lift=is_lift, beside=numbers)
+    }
 
 
-def _one(stretch: Stretch, one: Quantity, *, is_lift: bool) -> Iterator[tuple[str, Any]]:
+def _one(
+    stretch: Stretch, one: Quantity, *, is_lift: bool, beside: Sequence[Quantity]
+) -> Iterator[tuple[str, Any]]:
+    """`my 5rm back squat is 100`: of a lift whose repetitions are told, the bare number is the load."""
     units = stretch.context.units
     if one.kind == "load":
         yield "load_kg", exact_kg(one.value)
@@ -109,7 +131,9 @@ def _one(stretch: Stretch, one: Quantity, *, is_lift: bool) -> Iterator[tuple[st
         yield "seconds", one.value
     elif one.kind == "times":
         yield from _times(stretch, one, is_lift=is_lift)
-    elif is_lift and _is_load(stretch, one):
+    elif is_lift and (
+        _is_load(stretch, one) or (one.kind == "number" and any(n.kind == "reps" for n in beside))
+    ):
         yield "load_kg", in_kg(one.value, units)
     elif one.value <= _MOST_REPS:
         yield "reps", int(one.low if one.kind == "range" and one.low is not None else one.value)

@@ -28,7 +28,20 @@ def spared(stretch: Stretch) -> tuple[str, ...]:
 
 
 def conditions(stretch: Stretch) -> tuple[str, ...]:
-    return tuple(one for one in stretch.values("condition"))
+    """What is neither denied nor over: `I'm not pregnant`, `I was pregnant last year`."""
+    told = [
+        one
+        for one in stretch.marks("condition")
+        if not (stretch.is_denied(one.start) or _is_supposed(stretch, one.start))
+    ]
+    return tuple(dict.fromkeys(value for one in told if (value := one.value("condition"))))
+
+
+def _is_supposed(stretch: Stretch, at: int) -> bool:
+    """`I was pregnant last year`, `what if I'm pregnant`."""
+    helps = stretch.marked.helps
+    near = range(max(stretch.start, at - _NEAR), at)
+    return helps(at - 1, "past_word") is not None or any(helps(one, "if_word") is not None for one in near)
 
 
 def side(stretch: Stretch) -> Side | None:

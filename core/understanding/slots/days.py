@@ -90,19 +90,27 @@ def clocks(stretch: Stretch, *, evening_first: bool = True) -> tuple[str | None,
     """From and to: `from 22 to 7`, `after 9pm`, `before 8`. A bare `9` after `after` is said of the evening."""
     since = to = None
     told = _told_hours(stretch)
-    if len(told) >= 2:  # noqa: PLR2004 - from and to
+    bounds = [one for one in told if _bound(stretch, one[0])]
+    if [_bound(stretch, one[0]) for one in bounds] == ["before", "after"]:
+        told = bounds  # `woken at 5. nothing before 7 or after 9`
+    elif len(told) >= 2:  # noqa: PLR2004 - from and to
         # Of several those that a `till` joins, else the nearest: `not before 7, nothing from 10 at night till 7`.
         one, other = min(pairwise(told), key=lambda pair: _apart(stretch, pair[0][0], pair[1][0]))
         return _from_to(one[1], other[1], sure=(one[2], other[2]), evening_first=evening_first)
     for at, value, sure in told:
-        after, before = _last(stretch, at, "after_word"), _last(stretch, at, "before_word")
-        if after > before:
+        bound = _bound(stretch, at)
+        if bound == "after":
             since = _clock(value, sure, evening=evening_first)
-        elif before >= 0:
+        elif bound == "before":
             to = _clock(value, sure, evening=False)
         else:
             since = since or _clock(value, sure, evening=evening_first)
     return since, to
+
+
+def _bound(stretch: Stretch, at: int) -> str:
+    after, before = _last(stretch, at, "after_word"), _last(stretch, at, "before_word")
+    return "after" if after > before else "before" if before >= 0 else ""
 
 
 def _last(stretch: Stretch, at: int, kind: str) -> int:

@@ -162,7 +162,8 @@ def _tells_step(item: _Item, mark: Mark, stretch: Stretch) -> bool:
 
 def _take_quantity(item: _Item, one: Quantity, stretch: Stretch) -> None:
     units = stretch.context.units
-    if item.awaits_step and one.kind in {"load", "number"}:
+    goes_up = item.high is not None and item.step is None and one.value < item.high / 2
+    if (item.awaits_step or goes_up) and one.kind in {"load", "number"}:
         item.step, item.awaits_step = (exact_kg(one.value) if one.unit else in_kg(one.value, units)), False
     elif one.kind in _TAKEN_AS:
         _TAKEN_AS[one.kind](item, one, stretch)

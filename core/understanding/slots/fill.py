@@ -8,6 +8,7 @@ from pydantic import ValidationError
 
 from core.athletes.values import Equipment
 from core.measures import MassUnit
+from core.scores.ways import Way, way_of
 from core.understanding.acts import ACTS, AnyAct
 from core.understanding.quantities import Quantity
 from core.understanding.slots import body, days, equipment, places, scores
@@ -43,7 +44,10 @@ def fill(act: str, stretch: Stretch) -> tuple[AnyAct, ...]:
         if filled is None:
             return ()
         several = [filled] if isinstance(filled, dict) else filled
-        return tuple(cast("AnyAct", ACTS[act](**{"text": stretch.said} | fields)) for fields in several)
+        return tuple(
+            cast("AnyAct", ACTS[fields.pop("act", act)](**{"text": stretch.said} | fields))
+            for fields in several
+        )
     except ValidationError:
         return ()
 
@@ -113,25 +117,36 @@ def _sign(stretch: Stretch) -> Fields | None:
 
 
 def _weighs(stretch: Stretch) -> Fields | None:
+    """A weight alone may be what was lifted, where that is the score."""
+    if _lifts(stretch) and not stretch.means("weight") and not any(True for _ in stretch.helps("self_word")):
+        return None
     loads = [exact_kg(one.value) for one in stretch.quantities("load")]
     bare = [in_kg(one.value, stretch.context.units) for one in stretch.quantities("number")]
     found = [one for one in loads or bare if _LIGHTEST_KG <= one <= _HEAVIEST_KG]
     return {"body_mass_kg": found[0]} if found else None
 
 
+def _lifts(stretch: Stretch) -> bool:
+    session = stretch.context.session
+    return session is not None and any(block.scored and way_of(block) is Way.LOAD for block in session.blocks)
+
+
 def _can(stretch: Stretch) -> Sequence[Fields] | None:
-    return abilities(stretch) or None
+    """What is planned for another day is no ability yet."""
+    planned = [one for one in days.days(stretch, counted=False) if one not in _THIS_DAY]
+    return None if planned else abilities(stretch) or None
 
 
 def _scored(stretch: Stretch) -> Sequence[Fields] | None:
-    """Of each person what is told beside them."""
+    """Of each person what is told beside them; of one's own also whether it was lighter, or as written."""
     day = next((one for one in days.days(stretch, counted=False) if one not in _THIS_DAY), None)
     told = [
         {"score": one, "day": day, "person": part.first("person")}
         for part in stretch.parts("person")
         for one in scores.results(part)
     ]
-    return told or None
+    beside = scores.said_of_it(stretch) if told and not stretch.marks("person") else None
+    return [*told, {"act": beside}] if beside else told or None
 
 
 def _corrects(stretch: Stretch) -> Fields | None:
@@ -291,7 +306,8 @@ def _post(stretch: Stretch) -> Fields | None:
     above = replace(stretch, start=0, end=stretch.end)
     named = next((one for one in own or days.days(above) if one not in _THIS_DAY), None)
     told = [one for one in (named, days.one_clock(stretch)) if one]
-    return {"when": " ".join(told) or "now"}
+    later = "tonight" if "tonight" in own else "now"
+    return {"when": " ".join(told) or later}
 
 
 def _withdraw(stretch: Stretch) -> Fields:
