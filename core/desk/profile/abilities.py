@@ -5,62 +5,25 @@ from collections.abc import Iterator
 from core.ability.meant import BARBELL, HAND_HELD_TO
 from core.athletes.values import Evidence
 from core.desk.access import admitted
-from core.desk.commands import ForgetShown, MyVersion
+from core.desk.commands import ForgetShown
 from core.desk.days import today_in
 from core.desk.errors import StalePress
 from core.desk.outcome import Outcome
-from core.desk.talk.asked import keeps
-from core.desk.versions.answers import ask_again, units_typed
+from core.desk.versions.answers import units_typed
 from core.desk.versions.says import AbilityNoted, AbilityTakenBack
-from core.desk.versions.version import my_version
 from core.desk.visit import Visit
 from core.measures import AmountUnit, MassUnit
 from core.movements.lookup import catalogue
-from core.notation.abilities import ToldAbility, may_be_ability, read_ability
 from core.notation.loads import ToldLoad, read_loads
-from core.notation.numbers import read_reps
-from core.scaling.values import Ask, Spot, Version, VersionLine
+from core.scaling.values import Spot, Version, VersionLine
 from core.scores.values import Score
 from core.sessions.values import Block, Format, Line
-from core.store.records import Group, SessionRecord, VersionRecord
+from core.store.records import SessionRecord, VersionRecord
 
 # More than this may have been done in parts (estimate).
 SURELY_IN_A_ROW = 8
 # In these the load is what is beside the score; in the others it is the score.
 WITH_LOADS = {Format.AMRAP, Format.FOR_TIME, Format.INTERVALS}
-
-
-async def as_ability(visit: Visit, text: str, _: int | None) -> Outcome | None:
-    """`I can do 10 deadlifts at 315 lb`; None for all else, and for what answers the open question."""
-    if not may_be_ability(text):
-        return None
-    profile = await visit.profile()
-    told = read_ability(text, profile.units, catalogue())
-    memberships = await visit.memberships() if told else []
-    if told is None or not memberships:
-        return None
-    question = await visit.uow.questions.open_in(visit.chat)
-    group = await visit.group(memberships[0].group_id)
-    units = units_typed(text) or profile.units
-    if question is None:
-        return await keep_told(visit, told, group, units)
-    if await keeps(visit, "ability") or (question.kind == Ask.ABILITY and read_reps(text) is not None):
-        return None
-    kept = await keep_told(visit, told, group, units)
-    if question.kind == Ask.ABILITY:
-        return kept + await my_version(visit, MyVersion(session=question.refs["session"]))
-    return kept + await ask_again(visit, question.refs, "")
-
-
-async def keep_told(visit: Visit, told: ToldAbility, group: Group, units: MassUnit) -> Outcome:
-    evidence = Evidence(
-        movement=told.movement,
-        variant=told.variant,
-        on=today_in(group, visit.now),
-        reps=told.reps,
-        load_kg=told.load_kg,
-    )
-    return await keep_shown(visit, evidence, units)
 
 
 async def keep_shown(visit: Visit, evidence: Evidence, units: MassUnit) -> Outcome:

@@ -2,23 +2,12 @@
 
 from core.desk.commands import MyVersion
 from core.desk.outcome import Outcome
-from core.desk.talk.asked import keeps
 from core.desk.today.pain import spared
 from core.desk.versions.says import AnswerKept, Understood
 from core.desk.versions.version import my_version, session_meant
 from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
-from core.notation.conditions import read_conditions
 from core.notation.sides import read_sides
-
-
-async def as_condition(visit: Visit, text: str, _: int | None) -> Outcome | None:
-    """`I'm pregnant`, `no jumping for me`; None for all else, and where something is asked about health."""
-    told = read_conditions(text)
-    memberships = await visit.memberships() if told else []
-    if told is None or not memberships or await keeps(visit, "condition"):
-        return None
-    return await keep_spared(visit, told.limits or (), text, told.not_understood)
 
 
 async def keep_spared(

@@ -16,12 +16,7 @@ from core.desk.sessions.says import (
     WasWithdrawn,
 )
 from core.desk.visit import Visit
-from core.notation.withdrawals import says_withdraw
 from core.store.records import Group, Purpose, SessionRecord, SessionState
-
-
-async def as_withdrawal(visit: Visit, text: str, _: int | None) -> Outcome | None:
-    return await withdraw_newest(visit) if says_withdraw(text) else None
 
 
 async def withdraw_newest(visit: Visit) -> Outcome | None:

@@ -7,19 +7,21 @@ from collections.abc import Awaitable, Callable, Mapping, Sequence
 from typing import Any, Final
 
 from core.desk.coached import coached_groups
-from core.desk.commands import AskHelp
+from core.desk.commands import AskHelp, MyVersion
 from core.desk.outcome import Outcome, Say
 from core.desk.talk import acts_of_athletes as ath
 from core.desk.talk import acts_of_coaches as coa
-from core.desk.talk.asked import ANSWERED_BY, keeps
+from core.desk.talk.asked import ANSWERED_BY, Topic, keeps
 from core.desk.talk.helping import show_help
 from core.desk.talk.not_got import left_over, not_got, not_yet
 from core.desk.talk.says import NothingWaits, Together
 from core.desk.talk.scene import Scene, scene_of
 from core.desk.talk.understood import BESIDE, as_opened, in_own_words, matter, understood
-from core.desk.versions.answers import tell_answer
+from core.desk.versions.answers import ask_again, tell_answer
+from core.desk.versions.version import my_version
 from core.desk.visit import Visit
 from core.notation.yes_no import calls_it_off
+from core.scaling.values import Ask
 from core.store.records import OpenQuestion, Purpose
 from core.understanding import acts as a
 from core.understanding.values import Understood
@@ -163,6 +165,60 @@ async def as_clear_acts(visit: Visit, text: str, replied_to: int | None) -> Outc
     if len(names) < 2 or names <= OF_ONE_SCORE or any(type(act) not in USE_CASES for act in acts):  # noqa: PLR2004
         return None
     return None if await keeps(visit, "several") else await all_of_them(visit, told, scene, question)
+
+
+# One of these is taken at once, wherever no open question keeps its topic.
+AT_ONCE: Final[Mapping[str, Topic]] = {
+    "weighs": "weight",
+    "can": "ability",
+    "spares": "condition",
+    "condition": "condition",
+    "thanks": "any_time",
+    "withdraw": "any_time",
+    "who_reported": "any_time",
+}
+
+
+async def as_one_act(visit: Visit, text: str, replied_to: int | None) -> Outcome | None:
+    """What is sure and stands alone, with no word left unread; None where it may be the answer to what is open."""
+    if "\n" in text.strip():
+        return None
+    scene = await scene_of(visit, text, replied_to)
+    question = await visit.uow.questions.open_in(visit.chat)
+    told = await heard_alone(visit, scene, question)
+    acts = matter(told) or told.acts
+    if told.unread or not acts or any(act.act not in AT_ONCE for act in acts):
+        return None
+    if any([await keeps(visit, AT_ONCE[act.act]) for act in acts]):
+        return None
+    outcome, unread = await carry_out(visit, acts, scene)
+    if outcome is None or unread:
+        return None
+    return as_one(visit, outcome) + await gone_on(visit, question, acts)
+
+
+async def heard_alone(visit: Visit, scene: Scene, question: OpenQuestion | None) -> Understood:
+    """A coach's words as a coach's, if they say anything so; else as anybody's who trains."""
+    session = scene.record.session if scene.record else None
+    if await coached_groups(visit):
+        told = await understood(visit, scene.text, session)
+        if told.acts:
+            return told
+    return in_own_words(scene.text, session, question)
+
+
+async def gone_on(visit: Visit, question: OpenQuestion | None, acts: Sequence[a.AnyAct]) -> Outcome:
+    """A question about the profile is asked once more behind what was told beside it, or needs no answer any more."""
+    names = {act.act for act in acts}
+    if question is None or question.kind not in ASKED_FOR_VERSIONS or not names & BESIDE_THE_PROFILE:
+        return Outcome()
+    if question.kind == Ask.ABILITY and "can" in names:
+        return await my_version(visit, MyVersion(session=question.refs["session"]))
+    return await ask_again(visit, question.refs, "")
+
+
+ASKED_FOR_VERSIONS: Final = frozenset(map(str, Ask))
+BESIDE_THE_PROFILE: Final = frozenset({"weighs", "can"})
 
 
 async def all_of_them(

@@ -23,6 +23,7 @@ from core.desk.scores.history import past_scores
 from core.desk.scores.progress import progress
 from core.desk.scores.scoreboard import see_board
 from core.desk.scores.whose import own_score
+from core.desk.talk.asides import be_kind
 from core.desk.talk.explaining import explain, explained
 from core.desk.talk.helping import about_me, show_help
 from core.desk.talk.keeping_quiet import only_answer, wants_only_answers
@@ -274,8 +275,9 @@ async def skips(visit: Visit, _: a.Skips, __: Scene) -> Outcome | None:
     return visit.told(Kindness(talk="away")) if await visit.memberships() else None
 
 
-async def thanks(visit: Visit, _: a.Thanks, __: Scene) -> Outcome | None:
-    return visit.told(Welcome())
+async def thanks(visit: Visit, _: a.Thanks, scene: Scene) -> Outcome | None:
+    """`Thanks, that was fun!` says more than that."""
+    return await be_kind(visit, scene.text) or visit.told(Welcome())
 
 
 async def greeting(visit: Visit, _: a.Greeting, __: Scene) -> Outcome | None:

@@ -15,7 +15,7 @@ from core.desk.sessions.posting import draft_session
 from core.desk.sessions.says import AskWhen, NotAmended
 from core.desk.sessions.withdrawing import withdraw_newest
 from core.desk.talk.acts_of_athletes import how_long as own_length
-from core.desk.talk.asides import who_is_in
+from core.desk.talk.asides import how_it_goes, who_is_in
 from core.desk.talk.explaining import explain
 from core.desk.talk.says import NobodyNeedsYou, WhoTrains
 from core.desk.talk.scene import Scene
@@ -76,6 +76,9 @@ async def athlete_named(visit: Visit, name: str) -> Membership | None:
 
 
 async def who_reported(visit: Visit, act: a.WhoReported, _: Scene) -> Outcome | None:
+    """Of a day that is named sign-ups, looks and scores; else how it goes so far."""
+    if act.day is None:
+        return await how_it_goes(visit)
     told = [await who_is_in(visit, group, act.text) for group in await coached_groups(visit)]
     outcome = Outcome()
     for one in told:

@@ -1,4 +1,4 @@
-"""What is said beside the matter: thanks are taken, and a coach who asks how it goes sees the day so far."""
+"""What is said beside the matter, and how the day goes so far for a coach who asks."""
 
 from core.desk.classes.meetings import Meeting, meetings_on, shown
 from core.desk.coached import coached_groups, names_in
@@ -10,20 +10,9 @@ from core.desk.says import Kindness, Welcome
 from core.desk.today.elsewhere import before_them
 from core.desk.today.pain import done_lately
 from core.desk.visit import Visit
-from core.notation.asides import asks_how_it_goes, asks_who_is_in, is_thanks
 from core.notation.moments import find_days
 from core.notation.small_talk import read_small_talk
-from core.notation.yes_no import read_yes_no
 from core.store.records import Group
-
-
-async def as_thanks(visit: Visit, text: str, _: int | None) -> Outcome | None:
-    """A question that is open stays so; but `ok` may be its answer."""
-    if not is_thanks(text):
-        return None
-    if read_yes_no(text) is not None and await visit.uow.questions.open_in(visit.chat):
-        return None
-    return visit.told(Welcome())
 
 
 async def be_kind(visit: Visit, text: str) -> Outcome | None:
@@ -37,25 +26,13 @@ async def be_kind(visit: Visit, text: str) -> Outcome | None:
     return visit.told(Kindness(talk=talk, unscored=unscored))
 
 
-async def as_how_it_goes(visit: Visit, text: str, _: int | None) -> Outcome | None:
+async def how_it_goes(visit: Visit) -> Outcome | None:
     """The digest before its hour, of each group; None for whoever coaches none."""
-    if not asks_how_it_goes(text):
-        return None
     outcome = None
     for group in await coached_groups(visit):
         clock = await clock_of(visit.uow, visit.person.id, group)
         found = await digest_of(visit.uow, visit.now, group, today_in(group, visit.now), clock)
         outcome = (outcome or Outcome()) + visit.told(found.model_copy(update={"so_far": True}))
-    return outcome
-
-
-async def as_who_is_in(visit: Visit, text: str, _: int | None) -> Outcome | None:
-    """Sign-ups, looks and scores of the day that is named, else of today; None for whoever coaches no group."""
-    if not asks_who_is_in(text):
-        return None
-    outcome = None
-    for group in await coached_groups(visit):
-        outcome = (outcome or Outcome()) + visit.told(await who_is_in(visit, group, text))
     return outcome
 
 

@@ -9,7 +9,7 @@ from core.desk.days import today_in, zone_of
 from core.desk.errors import AlreadyDone, StalePress
 from core.desk.outcome import Outcome
 from core.desk.profile.commands import ForgetWord, PassOn, PassOnTo
-from core.desk.profile.conditions import as_condition
+from core.desk.profile.conditions import keep_spared
 from core.desk.talk.asked import keeps
 from core.desk.talk.says import (
     AthleteSays,
@@ -19,11 +19,13 @@ from core.desk.talk.says import (
     WordPassed,
     WordShown,
 )
+from core.desk.talk.understood import in_own_words
 from core.desk.today.pain import as_complaint
 from core.desk.versions.waiting import to_coaches
 from core.desk.visit import Visit
 from core.notation.for_coach import asks_for_own_words, read_for_coach
 from core.store.records import CoachWord, Membership, Role
+from core.understanding.acts import Condition, Spares
 
 
 async def offer(visit: Visit, unread: Sequence[str], *, agreed: bool = True) -> Outcome | None:
@@ -126,8 +128,15 @@ async def as_for_coach(visit: Visit, text: str, _: int | None) -> Outcome | None
         told = visit.told(OfferWord(word=word.id, text=word.text, unread=False, groups=groups))
     else:
         told = await deliver(visit, word)
-    spared = await as_complaint(visit, words, None) or await as_condition(visit, words, None)
+    spared = await as_complaint(visit, words, None) or await spared_in(visit, words)
     return told + (spared or Outcome())
+
+
+async def spared_in(visit: Visit, words: str) -> Outcome | None:
+    """What is to be spared by what the coach was told."""
+    told = [act for act in in_own_words(words).acts if isinstance(act, Spares | Condition)]
+    limits = tuple(dict.fromkeys(limit for act in told for limit in act.limits))
+    return await keep_spared(visit, limits, words) if limits and not await keeps(visit, "condition") else None
 
 
 async def coaches_named(visit: Visit, here: Membership) -> list[str]:

@@ -2,7 +2,6 @@
 
 import re
 from collections.abc import Awaitable, Callable, Mapping
-from dataclasses import replace
 from typing import Any, Final
 
 from core.athletes.values import Branch
@@ -14,7 +13,6 @@ from core.desk.coached import WhoIsMeant, coached_groups
 from core.desk.coaching.leeway import as_leeway
 from core.desk.coaching.noting import WORDS, tell_fault_words
 from core.desk.coaching.overseeing import answer_coach
-from core.desk.coaching.says import AskWho, Namesake
 from core.desk.commands import (
     AskHelp,
     ComeBack,
@@ -25,34 +23,36 @@ from core.desk.commands import (
     SendNoText,
     Tell,
 )
-from core.desk.days import today_in, zone_of
-from core.desk.errors import StalePress
 from core.desk.joining.entering import as_adult_after_all, as_minor, tell_consent, tell_screening
 from core.desk.joining.entry import CONSENT, ENTRY, SCREENING, ask_entry_again
 from core.desk.joining.groups import tell_units, tell_zone
 from core.desk.joining.says import NotCleared
 from core.desk.outcome import Outcome
-from core.desk.profile.abilities import as_ability
-from core.desk.profile.conditions import as_condition
 from core.desk.profile.furnishing import SET, as_equipment_change, as_sharing, tell_set
-from core.desk.profile.weighing import as_weighing
-from core.desk.reference import likes
 from core.desk.says import NotText
 from core.desk.scores.correcting import as_correction
-from core.desk.scores.says import AskWhichScore, SessionChoice
 from core.desk.scores.tolerating import as_tolerance
 from core.desk.scores.which import WhichSession
 from core.desk.scores.whose import as_score_of_somebody, own_score, tell_about_score
 from core.desk.sessions.amending import as_amendment
 from core.desk.sessions.drafting import as_draft_order
 from core.desk.sessions.posting import draft_session
-from core.desk.sessions.withdrawing import as_withdrawal
-from core.desk.talk.acts import as_clear_acts, do_as_told
+from core.desk.talk.acts import as_clear_acts, as_one_act, do_as_told
 from core.desk.talk.alarm import SIGNS, as_way_out, raise_alarm, tell_signs_in_words
-from core.desk.talk.asides import as_how_it_goes, as_thanks, as_who_is_in, be_kind
+from core.desk.talk.asides import be_kind
 from core.desk.talk.asked import OfScore, asked_in
 from core.desk.talk.helping import show_help
 from core.desk.talk.in_group import session_replied_to
+from core.desk.talk.meant import (
+    WHICH,
+    WHO,
+    ask_which,
+    ask_who,
+    member_named,
+    member_tapped,
+    session_named,
+    session_tapped,
+)
 from core.desk.talk.passing_on import as_for_coach, as_own_words
 from core.desk.talk.privacy import as_privacy
 from core.desk.today.breaks import BREAK
@@ -73,15 +73,13 @@ from core.movements.lookup import catalogue
 from core.notation.chat import is_beside_a_score, is_like_a_score, is_like_a_session
 from core.notation.ladders import with_an_end
 from core.notation.limits import read_limits
-from core.notation.scores.which_day import day_told, without_day
+from core.notation.scores.which_day import without_day
 from core.notation.session import read_session
 from core.notation.yes_no import calls_it_off, read_age, says_it_is_so
 from core.store.records import OpenQuestion
 
 # A coach's text of this many line breaks was meant as a session, even if hardly anything in it can be read.
 BOARD_BREAKS = 2
-# The kinds of open questions about what was typed: whom it means, and which group's session.
-WHO, WHICH = "who", "which"
 _NUMBER: Final = re.compile(r"[0-9]")
 
 
@@ -106,53 +104,22 @@ async def understood(visit: Visit, text: str, session: int | None) -> Outcome:
     return await held_answer(visit) or await be_kind(visit, text) or await do_as_told(visit, text, session)
 
 
-async def ask_who(visit: Visit, text: str, session: int | None, unclear: WhoIsMeant) -> Outcome:
-    among = [
-        Namesake(
-            member=one.id,
-            name=one.person.name,
-            since=one.joined_at.astimezone(zone_of(group)).date(),
-            group=group.title,
-        )
-        for one in unclear.members
-        for group in [await visit.group(one.group_id)]
-    ]
-    names = {one.name.casefold(): one.member for one in among}
-    refs = {
-        "text": text,
-        "session": session,
-        "name": unclear.name,
-        "among": names,
-        "message": visit.message_id,
-    }
-    await visit.uow.questions.ask(visit.chat, WHO, refs, visit.now)
-    return visit.told(AskWho(name=unclear.name, among=tuple(among)))
-
-
 @admitted
 async def mean_member(visit: Visit, command: MeanMember) -> Outcome:
     """What was typed, of this one."""
-    question = await visit.uow.questions.open_in(visit.chat)
-    if question is None or question.kind != WHO or command.member not in question.refs["among"].values():
-        raise StalePress
-    return await of_them(visit, question.refs, command.member) + Outcome(settles=True)
+    return await understood(*await member_tapped(visit, command)) + Outcome(settles=True)
 
 
-async def of_them(visit: Visit, refs: Mapping[str, Any], member: int) -> Outcome:
-    await visit.uow.questions.close(visit.chat)
-    meaning = replace(visit, meant={refs["name"].casefold(): member}, message_id=refs["message"])
-    return await understood(meaning, refs["text"], refs["session"])
+@admitted
+async def mean_session(visit: Visit, command: MeanSession) -> Outcome:
+    """What was typed is about that session, as if it had been a reply to its post."""
+    return await understood(*await session_tapped(visit, command)) + Outcome(settles=True)
 
 
 async def as_one_meant(visit: Visit, text: str, _: int | None) -> Outcome | None:
-    """By name, where it was asked who is meant: with a name alone, they could be taken to be looked at."""
-    question = await visit.uow.questions.open_in(visit.chat)
-    if question is None or question.kind != WHO:
-        return None
-    name = text.strip(" .!").casefold()
-    member = question.refs["among"].get(name)
-    is_told_apart = member is not None and name != question.refs["name"].casefold()
-    return await of_them(visit, question.refs, member) if is_told_apart else None
+    """By name, where it was asked who is meant."""
+    again = await member_named(visit, text)
+    return await understood(*again) if again else None
 
 
 async def tell_otherwise(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
@@ -161,52 +128,10 @@ async def tell_otherwise(visit: Visit, refs: Mapping[str, Any], text: str) -> Ou
     return await tell(visit, Tell(text=text or refs["text"]))
 
 
-async def ask_which(visit: Visit, text: str, unclear: WhichSession) -> Outcome:
-    found = [await visit.uow.sessions.find(one, await visit.group_ids()) for one in unclear.sessions]
-    records = [one for one in found if one is not None]
-    several = len({one.group_id for one in records}) > 1
-    choices = [
-        SessionChoice(
-            session=one.id,
-            day=one.day,
-            title=one.session.title,
-            like=next((likes(block)[0] for block in one.session.blocks if block.scored), ""),
-            group=(await visit.group(one.group_id)).title if several else None,
-        )
-        for one in records
-    ]
-    refs = {"text": text, "among": [*unclear.sessions], "message": visit.message_id}
-    await visit.uow.questions.ask(visit.chat, WHICH, refs, visit.now)
-    return visit.told(AskWhichScore(sessions=tuple(choices)))
-
-
-@admitted
-async def mean_session(visit: Visit, command: MeanSession) -> Outcome:
-    """What was typed is about that session, as if it had been a reply to its post."""
-    question = await visit.uow.questions.open_in(visit.chat)
-    if question is None or question.kind != WHICH or command.session not in question.refs["among"]:
-        raise StalePress
-    await visit.uow.questions.close(visit.chat)
-    return await about_it(visit, question.refs, command.session) + Outcome(settles=True)
-
-
-async def about_it(visit: Visit, refs: Mapping[str, Any], session: int) -> Outcome:
-    return await understood(replace(visit, message_id=refs["message"]), refs["text"], session)
-
-
 async def tell_which(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
-    """By the title of its group, its own or its day; anything else is another matter."""
-    await visit.uow.questions.close(visit.chat)
-    for session in refs["among"]:
-        record = await visit.uow.sessions.find(session, await visit.group_ids())
-        group = await visit.group(record.group_id) if record else None
-        if record is None or group is None:
-            continue
-        names = (group.title, record.session.title or "", f"{record.day:%A}")
-        of_day = day_told(f"for {text}", today_in(group, visit.now)) == record.day
-        if of_day or any(one and one.casefold() in text.casefold() for one in names):
-            return await about_it(visit, refs, session)
-    return await tell_otherwise(visit, refs, text)
+    """The session that was named; anything else is another matter."""
+    again = await session_named(visit, refs, text)
+    return await understood(*again) if again else await tell_otherwise(visit, refs, text)
 
 
 async def held_answer(visit: Visit) -> Outcome | None:
@@ -280,6 +205,7 @@ READINGS = (
     as_for_coach,
     as_own_words,
     as_clear_acts,
+    as_one_act,
     as_session,
     as_pasted_session,
     as_leeway,
@@ -288,17 +214,11 @@ READINGS = (
     as_tolerance,
     as_score_of_somebody,
     as_draft_order,
-    as_withdrawal,
     as_amendment,
     as_class_words,
-    as_who_is_in,
-    as_how_it_goes,
-    as_thanks,
     as_privacy,
     as_adult_after_all,
     as_way_out,
-    as_weighing,
-    as_ability,
     as_sharing,
     as_equipment_change,
     as_elsewhere,
@@ -306,7 +226,6 @@ READINGS = (
     as_more,
     as_complaint,
     as_stiffness,
-    as_condition,
     as_side,
     as_felt,
     as_all_told,
