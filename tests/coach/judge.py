@@ -47,7 +47,10 @@ class Case(NamedTuple):
 
 
 class Verdict(NamedTuple):
-    """How a case came out; `line` is what the athlete was given, None where there is no session for them."""
+    """How a case came out; `line` is what the athlete was given, None where there is no session for them.
+
+    A session that can't be read is refused.
+    """
 
     case: Case
     outcome: Outcome
@@ -88,6 +91,8 @@ def _counted(verdicts: Sequence[Verdict]) -> str:
 
 def _judge(case: Case, table: Costs | None) -> Verdict:
     profile, session = athlete_of(case.athlete), block_of(case.session, case.line)
+    if session is None:
+        return Verdict(case, "refused", None)
     made = version_for(session, in_circumstances(profile), catalogue(), year=YEAR, table=table)
     line = _line(made, case.line)
     return Verdict(case, outcome_of(case, line), line)
@@ -110,16 +115,16 @@ def athlete_of(text: str) -> Profile:
 
 
 @cache
-def session_of(text: str) -> Session:
-    found = read_text(text).session
-    assert found is not None, text
-    return found
+def session_of(text: str) -> Session | None:
+    return read_text(text).session
 
 
 @cache
-def block_of(text: str, words: str) -> Session:
-    """Of a session the block with the line that is meant: no other has a say in it."""
+def block_of(text: str, words: str) -> Session | None:
+    """Of a session the block with the line that is meant: no other has a say in it. None for what can't be read."""
     session = session_of(text)
+    if session is None:
+        return None
     return session.model_copy(update={"blocks": (max(session.blocks, key=lambda one: _said(one, words)),)})
 
 

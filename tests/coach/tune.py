@@ -57,9 +57,9 @@ class Line(NamedTuple):
 
 
 def line_of_case(case: Case) -> Line | None:
-    """None where there is no session for them, whatever the points."""
+    """None where there is no session for them, or none that can be read, whatever the points."""
     profile, session = in_circumstances(athlete_of(case.athlete)), block_of(case.session, case.line)
-    if withheld_from(profile) is not None:
+    if session is None or withheld_from(profile) is not None:
         return None
     athlete = Athlete(profile, catalogue(), YEAR)
     (plan,) = plan_for(session, athlete.easing, catalogue(), athlete.pair)
