@@ -187,6 +187,12 @@ class Athlete:
         begins = self.easing is not None and self.easing.of in {"new", "returning"}
         return spares or begins or self.is_unused or self._goes_gently
 
+    @cached_property
+    def does_no_more(self) -> bool:
+        """Whether nothing is added to what is light for them: who is new, or has a condition to mind."""
+        minds = any(limit(one).kind in {"condition", "state"} for one in self.profile.limits or ())
+        return minds or self.is_unused
+
     def heaviest_of(self, plan: LinePlan, grip: Grip) -> float:
         """The most per implement that they are given where no more was shown; inf where no load is written."""
         meant = self.meant_kg(plan)

@@ -217,7 +217,7 @@ def _parts(lift: Lift, whole: Fit) -> Iterator[float]:
             work.is_hard
             and not lift.exact
             and (work.plan.loaded or whole.light > FEEBLE)
-            and not work.athlete.is_unused
+            and not work.athlete.does_no_more
         ):
             yield from _more(lift, task, whole, amount)
     elif whole.heavy > ABOUT or whole.refused is not None:

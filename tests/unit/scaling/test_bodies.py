@@ -5,7 +5,8 @@ from decimal import Decimal
 import pytest
 
 from core.athletes.circumstances import in_circumstances
-from core.athletes.values import Pregnancy, Screening
+from core.athletes.values import AfterBirth, Pregnancy, Screening
+from core.measures import AmountUnit
 from core.movements.lookup import catalogue
 from core.movements.values import Demand
 from core.scaling.values import Because, Change
@@ -144,3 +145,10 @@ def test_what_a_limit_takes_away_below_leaves_no_more_than_goes(reps):
 def test_it_leads_to_raised_hands_where_there_is_something_to_lean_on():
     who = athlete(limits=("knee",), owns=["chair"], tests=[did("push-up", 10)])
     assert only_line("5 rounds for time\n10 push-ups", who).variant == "hands-on-chair"
+
+
+@pytest.mark.parametrize("weeks", [8, 16])
+def test_nobody_after_a_birth_is_given_more_than_written_of_what_is_light(weeks):
+    who = in_circumstances(athlete(owns=["chair"], after_birth=AfterBirth(weeks=weeks, cleared=True)))
+    for line in lines("3 rounds for time\n15 sit-ups\n12 air squats", who):
+        assert line.unit is not AmountUnit.REPS or (line.amount or 0) <= 15
