@@ -13,9 +13,10 @@ from core.athletes.easing import UNUSED, eased_by
 from core.athletes.limits import day_rule, lightened, limit, ruled_out, shunned
 from core.athletes.values import Profile
 from core.movements.lookup import Catalogue
-from core.movements.values import Demand, Movement, Variant
+from core.movements.values import Demand, Movement, Pattern, Variant
 from core.scaling.barriers import (
     LIGHT_DUTY_EFFORT,
+    SORE,
     Barrier,
     asks_for_less,
     barrier_of,
@@ -154,6 +155,11 @@ class Athlete:
             for name in easier
             if (barrier := barrier_of(self.profile, *self.catalogue.variant(name))) is not None
         )
+
+    def is_sore(self, way: Way) -> bool:
+        """Whether what is sore today does the work of this way."""
+        places = (SORE.get(place, frozenset(Pattern)) for place in self.profile.today.sore)
+        return any(way.movement.pattern in patterns for patterns in places)
 
     def spares_a_joint(self, written: Way) -> bool:
         """Whether a sore joint rules out what is written."""

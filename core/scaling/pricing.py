@@ -37,6 +37,8 @@ HARD_WINDOW = Window(0.65, 0.9)
 LONGEST_HOLD_S = 25.0
 # Steps are for the unsteady as long as each is as sure as the first: so many a side (estimate).
 MOST_STEPS = 6.0
+# What is sore does some of it, to be moved and no more (estimate).
+SORE_SHARE = 2 / 3
 
 
 def work_of(plan: LinePlan, way: Way, athlete: Athlete, orders: Orders) -> Work:
@@ -120,7 +122,7 @@ def _at_most(work: Work) -> float:
         return min(1.0, LONGEST_HOLD_S / way.amount)
     if athlete.is_unsteady and way.steps:
         return min(1.0, MOST_STEPS / way.set_amount)
-    return 1.0
+    return SORE_SHARE if way.counts_reps and athlete.is_sore(way) else 1.0
 
 
 def _of_a_band(work: Work) -> float:

@@ -37,7 +37,7 @@ def reason_for(plan: LinePlan, option: Option, athlete: Athlete) -> Reason:
     """The reason for the chosen option of a line."""
     if option.exact and option.part == 1 and not option.build_up:
         return Reason(because=Because.TOO_LIGHT if _is_light(plan, option, athlete) else Because.AS_WRITTEN)
-    because, about = obstacle_to(plan, athlete, option) or Obstacle(_without_obstacle(plan, option, athlete))
+    because, about = obstacle_to(plan, athlete, option) or _without_obstacle(plan, option, athlete)
     if option.build_up:
         because, about = Because.UNKNOWN_HEAVY, None
     lacking = because in {Because.NOT_OWNED, Because.NOT_ASKED}
@@ -114,7 +114,13 @@ MOST_LOST = 0.5
 LOOSE = frozenset({Pattern.MOBILITY, Pattern.TRAVEL})
 
 
-def _without_obstacle(plan: LinePlan, option: Option, athlete: Athlete) -> Because:
+def _without_obstacle(plan: LinePlan, option: Option, athlete: Athlete) -> Obstacle:
+    if option.way is not None and option.part < 1 and athlete.is_sore(option.way):
+        return Obstacle(Because.LIGHT_DUTY, athlete.spares(option.way))
+    return Obstacle(_by_itself(plan, option, athlete))
+
+
+def _by_itself(plan: LinePlan, option: Option, athlete: Athlete) -> Because:
     if option.way is None:
         return Because.NO_SAFE_OPTION
     # There is nothing to work up to.

@@ -189,9 +189,9 @@ CASES = [
     (
         AMRAP + "10 push-ups",
         athlete(today=Today(sore=("chest",)), owns=["table"], tests=[did("push-up", 15)]),
-        "knees",
+        "floor",
         None,
-        Change.VARIANT,
+        Change.AMOUNT,
         Because.LIGHT_DUTY,
         "sore chest",
     ),

@@ -2,10 +2,12 @@
 
 import pytest
 
-from core.athletes.values import Screening, Space
+from bot.words.reasons import reason_words
+from core.athletes.values import Screening, Space, Today
+from core.measures import MassUnit
 from core.movements.lookup import catalogue
 from core.scaling.barriers import is_vigorous
-from core.scaling.values import Because
+from core.scaling.values import Because, Change
 from tests.unit.scaling.cases import Case
 from tests.unit.scaling.people import athlete, did, lines
 
@@ -95,3 +97,11 @@ def test_nothing_vigorous_is_left_wherever_they_train(text, space):
 def test_nothing_light_is_made_hard_for_whoever_should_find_it_easy(text, owns):
     line = lines(AMRAP + text, known_disease(*owns))[0]
     assert not any(word in line.variant for word in ("paused", "one-and-a-half", "deficit"))
+
+
+def test_what_is_sore_does_some_of_it_and_is_told_why():
+    sore = athlete(tests=[did("air squat", 60)], today=Today(sore=("legs",)))
+    squats, presses = lines("3 rounds for time\n21 air squats\n10 push-ups", sore)
+    assert (squats.amount, squats.change) == (14, Change.AMOUNT)
+    assert "for the sake of your sore legs" in reason_words(squats, MassUnit.KG)
+    assert presses.change is not Change.AMOUNT
