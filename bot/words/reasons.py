@@ -40,6 +40,8 @@ PLACES = {
     "jumping": "there's no jumping where you train",
     "running": "there's no room to run where you train",
     "overhead": "the ceiling is low where you train",
+    "wall": "there's no free wall where you train",
+    "doorway": "there's no doorway where you train",
     "noise": "nothing heavy may thud where you train",
 }
 

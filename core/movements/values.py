@@ -110,6 +110,8 @@ class Demand(StrEnum):
     HEADROOM = (
         "headroom"  # higher than a standing person reaches: a weight overhead, a rope, a jump onto a box
     )
+    WALL = "wall"  # a free wall to lean on, kick up to or throw at
+    DOORWAY = "doorway"
     STANDING = "standing"  # on the feet, or up onto them: steps, a lean on the wall, a bar to hang from
     TRUNK_HOLD = "trunk-hold"  # a trunk that holds itself up with nothing to lean on or hold
     BELLY = "belly"  # something presses against it
@@ -201,7 +203,7 @@ class Cue(Value):
 class Variant(Value):
     """A way of doing a movement. The written one comes first in its movement.
 
-    `needs`: things that must be there beside what is held (chair, bar); a floor, a wall and a doorway always
+    `needs`: things that must be there beside what is held (chair, bar); a floor always
     are. Of a list in it any one will do, and the first is the usual one. `holds`: empty means unloaded; one that
     can't be done without a load lists at least one.
     `unit`, `sides`, `trains`: only where they differ from the movement's. Where units differ, an amount is carried over

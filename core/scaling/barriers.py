@@ -5,7 +5,7 @@ from functools import lru_cache
 from typing import NamedTuple
 
 from core.athletes.limits import day_rule, lightened, ruled_out, ruled_out_by
-from core.athletes.values import Profile, Screening, Space
+from core.athletes.values import Place, Profile, Screening, Space
 from core.measures import AmountUnit
 from core.movements.values import Demand, Movement, Part, Pattern, Variant
 from core.scaling.values import Because
@@ -23,6 +23,7 @@ COVERS_GROUND = frozenset({Pattern.TRAVEL, Pattern.CARRY, Pattern.LUNGE})
 # What goes on and on needs this much, and what turns round this (estimates).
 TO_RUN_M = 40.0
 TO_TURN_M = 5.0
+TO_STEP_M = 3.0
 TO_AND_FRO = frozenset({"shuttle run", "sled push"})
 
 # Which patterns a sore place asks to go easy on (estimate). A place that isn't here lightens everything.
@@ -40,6 +41,8 @@ SORE: dict[str, frozenset[Pattern]] = {
 
 # Light duty is an effort of at most four of ten (design 7, estimate).
 LIGHT_DUTY_EFFORT = 4
+
+ANYWHERE = Place()
 
 # From 6 MET on work is vigorous, whatever it feels like: moderate is 3.0-5.9 (Haskell et al. 2007, Circulation
 # 116:1081-1093; from memory). Where the body is carried or thrown about, nobody makes it gentler by stopping earlier;
@@ -76,7 +79,7 @@ def barrier_of(profile: Profile, movement: Movement, variant: Variant) -> Barrie
     limit = _limit_against(profile.limits or (), demands_of(movement, variant))
     if limit is not None:
         return Barrier(Because.LIMIT, limit)
-    barrier = _by_space(profile.space, profile.place.run_m if profile.place else None, movement, variant)
+    barrier = _by_space(profile.space, profile.place or ANYWHERE, movement, variant)
     if barrier is None and _is_never_easy(movement, variant) and is_on_light_duty(profile):
         return Barrier(Because.LIGHT_DUTY)
     return barrier
@@ -152,19 +155,25 @@ def _limit_lightening(limits: tuple[str, ...], demands: tuple[Demand, ...]) -> s
     return next((one for one in limits if lightened((one,)).intersection(demands)), None)
 
 
-def _by_space(space: Space, run_m: float | None, movement: Movement, variant: Variant) -> Barrier | None:
+def _by_space(space: Space, place: Place, movement: Movement, variant: Variant) -> Barrier | None:
     demands = set(variant.demands)
-    if not space.jumping and Demand.JUMPING in demands:
-        return Barrier(Because.SPACE, "jumping")
-    if not space.running and bars_of(movement, variant) & COVERS:
-        return Barrier(Because.SPACE, "running")
-    if run_m is not None and run_m < _metres_needed(movement, variant):
-        return Barrier(Because.SPACE, "running")
-    if not space.overhead and Demand.HEADROOM in demands:
-        return Barrier(Because.SPACE, "overhead")
-    if not space.jumping and Demand.NOISE in demands:
-        return Barrier(Because.SPACE, "noise")
-    return None
+    lacking = (
+        ("jumping", not space.jumping and Demand.JUMPING in demands),
+        ("running", not _has_room(space, place, movement, variant)),
+        ("overhead", not space.overhead and Demand.HEADROOM in demands),
+        ("noise", not space.jumping and Demand.NOISE in demands),
+        ("wall", place.wall is False and Demand.WALL in demands),
+        ("doorway", place.doorway is False and Demand.DOORWAY in demands),
+    )
+    return next((Barrier(Because.SPACE, about) for about, lacks in lacking if lacks), None)
+
+
+def _has_room(space: Space, place: Place, movement: Movement, variant: Variant) -> bool:
+    """Whether there is a way to go for so long; who walks with a weight, lunges or crawls turns on a free floor."""
+    metres = _metres_needed(movement, variant)
+    if not metres or (movement.pattern is not Pattern.TRAVEL and (place.floor_m or 0) >= TO_STEP_M):
+        return True
+    return space.running and (place.run_m is None or place.run_m >= metres)
 
 
 def _metres_needed(movement: Movement, variant: Variant) -> float:

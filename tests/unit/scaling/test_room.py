@@ -3,7 +3,10 @@
 import pytest
 
 from bot.words.reasons import reason_words
-from core.athletes.values import Screening, Space
+from core.athletes.circumstances import in_circumstances
+from core.athletes.values import Place, Screening, Space
+from core.movements.lookup import catalogue
+from core.movements.values import Demand
 from core.scaling.values import Because
 from tests.unit.scaling.people import athlete, did, only_line
 
@@ -72,3 +75,25 @@ def test_a_barbell_that_stays_in_the_hands_is_quiet_enough():
     who = athlete(owns=["barbell 15 to 60 by 5"], space=QUIET, tests=[did("thruster", 20, 30)])
     line = only_line("AMRAP 12\n8 thrusters @ 30 kg", who)
     assert (line.implement, line.reason.because) == ("barbell", Because.AS_WRITTEN)
+
+
+def at(**place):
+    return in_circumstances(athlete(owns=["2x jug 5"], limits=("knee",), place=Place(**place)))
+
+
+@pytest.mark.parametrize("text", ["10 squat jumps", "10 push-ups", "30 s wall sit", "12 lunges"])
+def test_without_a_wall_nothing_leans_on_one(text):
+    line = only_line(f"3 rounds for time\n{text}", at(wall=False))
+    _, variant = catalogue().variant(f"{line.movement}/{line.variant}")
+    assert Demand.WALL not in variant.demands
+
+
+def test_without_a_doorway_nobody_rows_in_it():
+    assert only_line("3 rounds for time\n10 doorway rows", at(doorway=False)).movement != "door row"
+    assert only_line("3 rounds for time\n10 doorway rows", at(doorway=True)).movement == "door row"
+
+
+def test_a_free_floor_is_enough_to_walk_to_and_fro_with_a_weight():
+    carry = "4 rounds for time\n40 m farmer carry @ 2 x 5 kg"
+    assert only_line(carry, at(run_m=0, floor_m=4)).variant == "walking"
+    assert only_line(carry, at(run_m=0, floor_m=1)).variant != "walking"

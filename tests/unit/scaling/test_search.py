@@ -15,7 +15,9 @@ SOME = cases_in(TUNING)[::9]
 
 def plans_of(case):
     who = Athlete(in_circumstances(athlete_of(case.athlete)), catalogue(), YEAR)
-    (block,) = plan_for(block_of(case.session, case.line), who.easing, catalogue(), who.pair)
+    session = block_of(case.session, case.line)
+    assert session is not None
+    (block,) = plan_for(session, who.easing, catalogue(), who.pair)
     return who, [plan for section in block.sections for plan in section]
 
 
