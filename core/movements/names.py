@@ -1,13 +1,24 @@
 """Spellings: what people type for a movement or a thing, brought to one key."""
 
 import re
+from functools import lru_cache
 
 _WORD = re.compile(r"[a-z0-9']+")
+_LONGEST_KEPT = 60
 _ES = ("sses", "shes", "ches", "xes")
 
 
 def key(text: str) -> str:
     """Normalised spelling: case, hyphens, spaces and plurals don't count (`Push-Ups` is `pushup`)."""
+    return _short_key(text) if len(text) <= _LONGEST_KEPT else _key(text)
+
+
+@lru_cache(maxsize=16384)
+def _short_key(text: str) -> str:
+    return _key(text)
+
+
+def _key(text: str) -> str:
     words = _WORD.findall(text.casefold())
     if len(words) == 1 and len(words[0]) <= len("fs"):
         return str(words[0])  # not the plural of a letter

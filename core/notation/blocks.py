@@ -83,7 +83,7 @@ def _parts(draft: Draft) -> Iterator[Draft]:
     if len(pieces) > 1 and most and said in {None, Format.MAX_REPS}:
         yield from _one_by_one(draft)
         return
-    in_turn = draft.in_turn or draft.kind in UNSCORED
+    in_turn = draft.in_turn or draft.kind in UNSCORED or _are_beside(draft)
     if said is None and not in_turn and _is_mixed(draft):
         yield from _runs(draft)
         return
@@ -91,6 +91,15 @@ def _parts(draft: Draft) -> Iterator[Draft]:
         yield draft
         return
     yield from _one_by_one(draft)
+
+
+def _are_beside(draft: Draft) -> bool:
+    """`3x12 lateral raise + 3x15 face pull`: as many sets of each in one row are done in turn."""
+    first = draft.lines[0]
+    return len(draft.lines) > 1 and all(
+        placed.row.number == first.row.number and placed.piece.sets == first.piece.sets
+        for placed in draft.lines
+    )
 
 
 def _is_mixed(draft: Draft) -> bool:

@@ -4,6 +4,7 @@ from collections.abc import Callable
 
 from core.measures import AmountUnit
 from core.notation.drafts import Draft
+from core.notation.kinds import is_calming
 from core.notation.manners import GOES_ON
 from core.notation.pieces import Piece
 from core.sessions.values import BlockKind, Format
@@ -62,6 +63,15 @@ def _repeated(draft: Draft, said: Format | None) -> Format | None:
     return Format.INTERVALS if runs else Format.SETS
 
 
+def _held_once(draft: Draft, said: Format | None) -> Format | None:
+    """`4 min wall sit`: what is held for so long is a hold, unless it is for after the work."""
+    only = draft.only
+    held = only and only.meaning and _is_held(only) and not is_calming(only.meaning.movement)
+    timed = only and only.unit is AmountUnit.SECONDS and only.amount and not only.sets
+    plain = said is None and not draft.facts.keys() & {"minutes", "every_s", "work_s", "cap_s", "scheme"}
+    return Format.HOLD if held and timed and plain and draft.kind not in UNSCORED else None
+
+
 def _is_on_the_way(piece: Piece) -> bool:
     """Whether something is done by time that goes far, or on a machine that counts it: `3 x 10 min ride`."""
     goes = piece.meaning and (piece.meaning.unit in _FAR or piece.meaning.movement in _ON_MACHINES)
@@ -112,6 +122,7 @@ _RULES: tuple[Callable[[Draft, Format | None], Format | None], ...] = (
     _work_and_rest,
     _distance,
     _repeated,
+    _held_once,
     _one_after_the_other,
     _open_ladder,
 )

@@ -56,6 +56,11 @@ DATE = re.compile(
 )
 
 
+# A day without its year is only a title.
+BARE_DATE = re.compile(
+    rf"^[\W_]*{_WEEKDAY}(?:[0-3]?[0-9](?:st|nd|rd|th)?\.? (?:of )?(?:{_MONTHS})"
+    rf"|(?:{_MONTHS}) [0-3]?[0-9](?:st|nd|rd|th)?)[\W_]*$"
+)
 _LABEL = re.compile(
     r"(?:[\W_]*(?:(?:today'?s )?(?:workout|session|training)(?: of the day)?|title|name)\s?(?::|-\s)\s*)+"
 )

@@ -46,6 +46,12 @@ def _is_heavy(lines: list[Line]) -> bool:
     return held and all(line.unit is AmountUnit.REPS and 0 < (line.amount or 0) <= _FEW for line in lines)
 
 
+def tells_how_much(block: Block) -> bool:
+    """Whether a part says how it is done, or how much of anything."""
+    said = block.format is not Format.QUALITY or block.rounds or block.minutes or block.scheme
+    return bool(said or any(line.amount or line.loads_kg for line in block.lines))
+
+
 def is_calming(movement: str) -> bool:
     """Whether what is done is for after the work."""
     return movement in _CALMING or movement.endswith("stretch")

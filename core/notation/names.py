@@ -89,6 +89,9 @@ class Lexicon:
         shorts = [spelled for spelled in self._meanings if spelled.endswith("u")]
         self._meanings |= {f"{short}s": self._meanings[short] for short in shorts}
         self._keys = list(self._meanings)
+        self._by_letter: dict[str, list[str]] = {}
+        for known in self._keys:
+            self._by_letter.setdefault(known[:1], []).append(known)
         self._turned = _by_words(self._meanings.values(), frozenset)
         self._stemmed = _by_words(self._meanings.values(), _stems)
         self._tricky = _any_of(spelling for spelling, _ in catalogue.spellings() if _TRICKY.match(spelling))
@@ -187,7 +190,8 @@ class Lexicon:
         allowed = allowed_slips(typed)
         if not allowed or len(name) > _LONGEST:
             return None
-        hits = process.extract(typed, self._keys, scorer=OSA.distance, score_cutoff=allowed, limit=None)
+        known_keys = [known for first in {*typed[:2]} for known in self._by_letter.get(first, ())]
+        hits = process.extract(typed, known_keys, scorer=OSA.distance, score_cutoff=allowed, limit=None)
         close = [
             (slips, self._meanings[known])
             for known, slips, _ in hits

@@ -93,6 +93,8 @@ _RULES: tuple[Callable[[Draft, list[Piece], bool], bool], ...] = (
 
 def _may_be_over(draft: Draft) -> bool:
     said = draft.facts.get("format")
+    if said is Format.INTERVALS:
+        return all(piece.sets for piece in draft.pieces)
     return said in _IN_SETS and not (said in {None, Format.QUALITY} and "rounds" in draft.facts)
 
 

@@ -26,8 +26,12 @@ PARTS = {
     r"|[0-9]{1,3}(?:\s[0-9]{1,3}){2,30}(?=\s[a-z]))(?![0-9./:,]|-[0-9x]|\s?(?:kg|lb|%))",
     "pause": r"(?:rest(?:ing)?|rst|recover|recovery|pause|break|breather"
     r"|(?:(?:easy|slow) )?(?:jog|walk)(?=\s(?:between|after|b/w|btw)))",
-    "on": r"(?:on|hard|fast|sprint|all[ -]out|(?:of )?work)",
-    "rests": r"(?:off|easy|slow|change|switch|transition|(?:of )?(?:rest|pause|break|recovery))",
+    "on": r"(?:on|hard|fast|sprint|all[ -]out|(?:of )?(?:work(?:ing)?|exercises?|effort|action|activity|moving)"
+    r"|(?:on |of |for |at )?(?:each|every|per) (?:exercise|move|movement|station|one))",
+    "rests": r"(?:off|easy|slow"
+    r"|(?:to |for the )?(?:change(?: ?over)?|switch|swap|transition|move on|breathe|recover|rest)"
+    r"|(?:of )?(?:rest(?:ing)?|pause|break|recovery|walking))",
+    "joint": r"[\s/,:\-]{0,3}(?:(?:and|with|then|followed by|plus|&|\+)\s)?",
     "to": r"\s?(?:-|to|or)\s?",
     "is": r"[\s:,=\-]{0,4}",
     "rounds": r"(?:rounds?|rds?(?! (?:min|station))|rnds?|times (?:a?round|through)|turns|circuits|lots(?: of)?)\b",

@@ -193,27 +193,25 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"\bevery <work><is>for <minutes>", every_for),
     phrase(r"\b(?:every|on the) <work><is>x_<n>(?: <rounds>| sets\b| times\b)?(?![0-9.])", every_times),
     phrase(r"\bevery <work>", every),
-    phrase(r"<dur> (?:at |per |on |for )?(?:each|every|per|a) (?:station|exercise|movement)\b", at_each),
-    phrase(r"(?:^|(?<=[:,;.]))[\s;*\-]*<dur> each[\s;:]*$", at_each),
-    phrase(r"<dur> each of\b", work),
     phrase(
-        r":?<work>_<on>\b[\s/,:\-]{0,3}<off>_<rests>\b[\s,:\-]{0,3}(?:x|for)_<n>"
+        r":?<work>_<on>\b<joint><off>_<rests>\b[\s,:\-]{0,3}(?:x|for)_<n>"
         r"(?: <rounds>| sets\b| times\b)?(?![0-9.]|:[0-9]| min)",
         on_off_times,
     ),
+    phrase(r":?<work>_<on>\b<joint><off>_<rests>\b[\s,:\-]{0,3}<n>(?: <rounds>| times\b)", on_off_times),
     phrase(
-        r":?<work>_<on>\b[\s/,:\-]{0,3}<off>_<rests>\b[\s,:\-]{0,3}<n>(?: <rounds>| times\b)", on_off_times
-    ),
-    phrase(
-        r"<n>_x_:?<work>_<on>\b[\s/,:\-]{0,3}<off>_<rests>\b",
+        r"<n>_x_:?<work>_<on>\b<joint><off>_<rests>\b",
         on_off_times,
     ),
     phrase(
-        r":?<work>_<on>\b[\s/,:\-]{0,3}<off>_<rests>\b(?! between| after)",
+        r":?<work>_<on>\b<joint><off>_<rests>\b(?! between| after)",
         on_off,
     ),
     phrase(r"\bwork<is><work>[\s/,:\-]{0,3}rest<is><off>(?! between| after)", on_off),
     phrase(r":?<work>\s?[/:]\s?<off>_(?:work[\s/:]rest|on[\s/]off|intervals)\b", on_off),
+    phrase(r"<dur> (?:at |per |on |for )?(?:each|every|per|a) (?:station|exercise|movement)\b", at_each),
+    phrase(r"(?:^|(?<=[:,;.]))[\s;*\-]*<dur> each[\s;:]*$", at_each),
+    phrase(r"<dur> each of\b", work),
     phrase(r"^[\s;*]*work(?:ing)?(?: time)?<is><dur>", work),
     phrase(
         r"^[\s;*]*<work>\s?/\s?<off>_x_<n>(?: <rounds>| sets\b| times\b)?(?![0-9.]|_[a-z])",

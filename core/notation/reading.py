@@ -270,6 +270,10 @@ def _read_pieces(
         if open_still and _is_told(reading, text, start, strip.text[end:]):
             reading.notes += mine
             continue
+        if "counts" in reading.facts and not any(piece.amount for piece in pieces):
+            # `score: lowest calories on the bike`
+            reading.unread.append(Stretch(start, end, looks_like="note"))
+            continue
         for piece in pieces:
             piece.text = plain_row(reading.row.own_words(piece.start, piece.end)).text.strip(" .,:;-*")
             piece.listed = reading.number

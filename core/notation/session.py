@@ -12,8 +12,8 @@ from core.notation.chat import is_like_a_session
 from core.notation.clauses import Clause, clauses
 from core.notation.drafts import Draft, Placed
 from core.notation.formats import UNSCORED
-from core.notation.headings import DATE, QUOTED, label, read_date, tidy_title
-from core.notation.kinds import by_place
+from core.notation.headings import BARE_DATE, DATE, QUOTED, label, read_date, tidy_title
+from core.notation.kinds import by_place, tells_how_much
 from core.notation.names import Lexicon, lexicon
 from core.notation.parting import is_over, take_back_off
 from core.notation.phrase_aims import Facts
@@ -45,7 +45,6 @@ _TOLD_BEHIND = {"format", "rounds"}
 _GIVE_AMOUNTS = {"scheme", "work_s", "amount"}
 # No title says how much is done: `bsq 5x3 @80%`.
 _DOSE = re.compile(r"[0-9]\s?(?:x|%|(?:rm|min|mins|s|sec|secs|m|reps|rounds|sets)\b)|@|[0-9]\s?/\s?[0-9]")
-_BETWEEN_ALL = re.compile(r"\bbetween (?:all|everything|(?:the |all )?exercises)\b")
 _WORDY = re.compile(r"^[\W_]*[^\W0-9_]")
 
 
@@ -95,6 +94,7 @@ class _Reader:
     date: dt.date | None = None
     blocks: list[Block] = field(default_factory=list)
     headed: list[bool] = field(default_factory=list)
+    begun: list[Row] = field(default_factory=list)
     not_understood: list[NotUnderstood] = field(default_factory=list)
     corrected: list[Corrected] = field(default_factory=list)
     ordinal: int = 0
@@ -152,7 +152,8 @@ class _Reader:
         if not self.blocks and not self.not_understood:
             self.problem(written[0] if written else Row(1, "", ()))
         title = " - ".join(self.title) or None
-        blocks = () if self._is_only_talk() else by_place(self.blocks, self.headed)
+        self._take_back_names()
+        blocks = by_place(self.blocks, self.headed)
         session = Session(title=title, date=self.date, blocks=blocks) if blocks else None
         placed = [
             one.model_copy(update={"block": self.block_at.get(one.line)}) for one in self.not_understood
@@ -165,15 +166,22 @@ class _Reader:
             format_known=self.format_known,
         )
 
-    def _is_only_talk(self) -> bool:
-        """`No training today. Walk, sleep, eat`: nothing says how much of anything, and the rest is talk."""
-        told = any(
-            block.format is not Format.QUALITY or block.rounds or block.minutes or block.scheme
-            or any(line.amount or line.loads_kg for line in block.lines)
-            for block in self.blocks
-        )  # fmt: skip
-        talked = any(one.looks_like == "note" for one in self.not_understood)
-        return talked and not (told or any(self.headed) or self.format_known)
+    def _take_back_names(self) -> None:
+        """A part that only names something is talk where other parts tell how much, or where all else is talk.
+
+        `What we learn: the hip hinge`; `No training today. Walk, sleep, eat`.
+        """
+        told = [tells_how_much(block) for block in self.blocks]
+        talked = any(one.looks_like == "note" for one in self.not_understood) and not self.format_known
+        if all(told) or not (any(told) or talked):
+            return
+        kept = [at for at, one in enumerate(told) if one or self.headed[at]]
+        gone = {row.number: row for at, row in enumerate(self.begun) if at not in kept}
+        self.not_understood = [one for one in self.not_understood if one.line not in gone]
+        self.not_understood += [whole(row, looks_like="note") for row in gone.values()]
+        places = {at + 1: to + 1 for to, at in enumerate(kept)}
+        self.block_at = {line: places[at] for line, at in self.block_at.items() if at in places}
+        self.blocks, self.headed = [self.blocks[at] for at in kept], [self.headed[at] for at in kept]
 
     def problem(self, row: Row) -> None:
         self.not_understood.append(whole(row))
@@ -191,6 +199,9 @@ class _Reader:
         """The row without `Workout:` in front, and without a title in quotes."""
         if self.draft or self.blocks or self.title:
             return row
+        if BARE_DATE.match(row.text.lower()):
+            self.title.append(tidy_title(row.text))
+            return blanked(row, 0, len(row.text))
         row = blanked(row, *label(row.text.lower()))
         quoted = QUOTED.match(row.text)
         if quoted is None:
@@ -331,6 +342,7 @@ class _Reader:
                 blocks, problems = [], [whole(self.draft.row)]
             self.blocks += blocks
             self.headed += [self.draft.headed] * len(blocks)
+            self.begun += [self.draft.row] * len(blocks)
             self.not_understood += problems
             self.block_at |= dict.fromkeys(self.open_lines if blocks else (), len(self.blocks))
         self.draft = None
@@ -370,9 +382,9 @@ class _Reader:
             self.not_understood.append(named(reading.row, Stretch(piece.start, piece.end)))
 
     def _rest_between_all(self, reading: Reading) -> None:
-        """`90 s between all` is the rest of all the sets above it in its paragraph."""
+        """A rest that stands by itself is of all the sets above it in its paragraph that have none."""
         rest_s = reading.facts.get("rest_s")
-        if rest_s is None or reading.pieces or not _BETWEEN_ALL.search(reading.row.text.lower()):
+        if rest_s is None or reading.pieces or len(reading.facts) > 1:
             return
         for at in range(self.paragraph, len(self.blocks)):
             block = self.blocks[at]

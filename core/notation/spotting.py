@@ -2,6 +2,7 @@
 
 import re
 import tomllib
+from functools import lru_cache
 from pathlib import Path
 from typing import NamedTuple
 
@@ -67,6 +68,7 @@ def spotted(words: str, lexicon: Lexicon) -> Spotted | None:
     return None
 
 
+@lru_cache(maxsize=8192)
 def _meant(name: str, lexicon: Lexicon) -> Meaning | None:
     found = lexicon.short(name) or lexicon.turned(name) or lexicon.clipped(name)
     return found or (lexicon.near(name) if len(name) >= _SHORTEST_SLIP else None)

@@ -25,13 +25,28 @@ _MINUTES_BELOW: Final = 10
 _DURATION: Final = re.compile(rf"(?<![0-9.:\-]){DURATION}")
 _COUNT_WORDS: Final = "|".join(word for word in NUMBER_WORDS if " " not in word and word != "both")
 _COUNT: Final = re.compile(rf"(?<![\w.:/\-])x?(?P<n>[0-9]{{1,3}}|(?:{_COUNT_WORDS})\b)x?(?![0-9.:/%\-]|\w)")
+_IN_TURN: Final = re.compile(r"\s(?:and|with|then|followed by|plus)\s|\s?[/+,]\s?")
 _KCAL: Final = re.compile(r"\bk?cal")
 
 Builder = Callable[[str, float | None, int | None], Facts]
 
 
 def told_by(words: str) -> Facts:
-    """The facts of a stretch in lower case that is labelled with confidence; {} where it says none, or several."""
+    """The facts of a stretch in lower case that is labelled with confidence; {} where it says none, or unclearly."""
+    return _told_once(words) or _told_in_turn(words)
+
+
+def _told_in_turn(words: str) -> Facts:
+    """Several things said in turn, each of which is sure: `40 seconds of work and 20 seconds to change`."""
+    parts = [part for part in _IN_TURN.split(words) if part.strip()]
+    told = [_told_once(part.strip()) for part in parts]
+    names = [name for facts in told for name in facts]
+    if len(parts) < 2 or not all(told) or len(set(names)) < len(names):  # noqa: PLR2004
+        return {}
+    return {name: value for facts in told for name, value in facts.items()}
+
+
+def _told_once(words: str) -> Facts:
     name, chance = label(words)
     builder = _BUILDERS.get(name)
     if builder is None or chance < SURE:

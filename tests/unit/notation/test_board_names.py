@@ -181,3 +181,48 @@ def test_a_line_in_a_row_may_begin_behind_the_load_of_another(text, movements):
 def test_two_equal_numbers_are_so_many_on_each_side():
     (line,) = lines("AMRAP 9\nside bend 12/12 24/16")
     assert (line.amount, line.per_side, tuple(map(float, line.loads_kg))) == (12, True, (24, 16))
+
+
+WORK_AND_REST = [
+    "3 rounds, 40 seconds of exercise and 20 seconds of rest:\nsquats\npush-ups",
+    "3 rounds, 40 s per exercise, 20 s to change:\nsquats\npush-ups",
+    "3 rounds of 40 sec work with 20 sec to swap\nsquats\npush-ups",
+]
+
+
+@pytest.mark.parametrize("text", WORK_AND_REST)
+def test_work_and_rest_are_told_in_many_words(text):
+    (block,) = read(text).session.blocks
+    assert (block.format, block.rounds, block.work_s, block.rest_s, block.every_s) == (
+        "intervals",
+        3,
+        40,
+        20,
+        60,
+    )
+
+
+def test_what_is_held_for_so_long_is_a_hold():
+    (block,) = read("accumulate 4 min wall sit").session.blocks
+    assert (block.format, block.lines[0].amount) == ("hold", 240)
+
+
+def test_a_rest_that_stands_by_itself_is_of_all_sets_above_it():
+    blocks = read("Back squat 3x5 @ 55%\nBench press 3x5 @ 55%\nrest 2 min").session.blocks
+    assert [block.rest_s for block in blocks] == [120, 120]
+
+
+def test_a_part_that_only_names_something_is_talk_where_others_tell_how_much():
+    found = read("Walk, sleep, eat a soup\n\nDeadlift 3x8\n\nAMRAP 8: 10 squats")
+    assert [block.format for block in found.session.blocks] == ["sets", "amrap"]
+    assert found.not_understood[0].line == 1
+
+
+def test_as_many_sets_of_each_in_one_row_are_done_in_turn():
+    (block,) = read("3x12 lateral raise + 3x15 face pull, rest 45 s").session.blocks
+    assert (block.rounds, block.rest_s, [line.amount for line in block.lines]) == (3, 45, [12, 15])
+
+
+def test_a_day_without_its_year_is_a_title():
+    session = read("Wed 12 March\nAMRAP 8: 10 squats").session
+    assert (session.title, len(session.blocks)) == ("Wed 12 March", 1)
