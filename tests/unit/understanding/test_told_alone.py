@@ -155,6 +155,20 @@ def test_what_says_more_is_no_mere_thanks(said):
     assert not is_taken(said, "thanks")
 
 
+@pytest.mark.parametrize(
+    ("said", "act", "movement"),
+    [
+        ("I don't want to do burpees", "swap", "burpee"),
+        ("12 pushups is too much for me", "too_hard", "push-up"),
+        ("i hate burpees, something else?", "swap", "burpee"),
+    ],
+)
+def test_what_somebody_would_rather_not_do(said, act, movement):
+    told = taken(said)
+    assert told is not None
+    assert (told.act, told.movement) == (act, movement)
+
+
 HOW_IT_GOES = [
     "who hasn't reported?", "Who has trained?", "who's missing", "who hasn't done it yet?", "how did it go today",
     "how is everyone doing", "how are my people?",
