@@ -6,11 +6,12 @@ PNG: ISO/IEC 15948, 11.2.2. JPEG: ITU-T T.81, B.1.1.4 and B.2.2. OGG: RFC 3533, 
 import struct
 import zlib
 
+from bot.files.ogg import ogg_of
+
 _PNG = b"\x89PNG\r\n\x1a\n"
 _JPEG = b"\xff\xd8"
 _FRAMES = frozenset(range(0xC0, 0xD0)) - {0xC4, 0xC8, 0xCC}
 _OPUS_RATE = 48_000
-_SUM_AT = 22
 
 
 def picture_size(content: bytes) -> tuple[int, int] | None:
@@ -56,26 +57,4 @@ def small_voice(seconds: int = 3) -> bytes:
     silence = b"\xf8\xff\xfe"  # RFC 6716, 3.1: one frame of 20 ms with nothing in it
     head = b"OpusHead\x01\x01" + struct.pack("<HIhB", 0, _OPUS_RATE, 0, 0)
     tags = b"OpusTags" + struct.pack("<I", 0) + struct.pack("<I", 0)
-    pages = [_page(2, 0, 0, [head]), _page(0, 0, 1, [tags])]
-    for second in range(1, seconds + 1):
-        last = second == seconds
-        pages.append(_page(4 if last else 0, second * _OPUS_RATE, second + 1, [silence] * 50))
-    return b"".join(pages)
-
-
-def _page(kind: int, samples: int, number: int, packets: list[bytes]) -> bytes:
-    """One page of packets of less than 255 bytes each."""
-    sizes = bytes(map(len, packets))
-    head = struct.pack("<4sBBqIII", b"OggS", 0, kind, samples, 1, number, 0)
-    page = head + bytes([len(packets)]) + sizes + b"".join(packets)
-    return page[:_SUM_AT] + struct.pack("<I", _ogg_sum(page)) + page[_SUM_AT + 4 :]
-
-
-def _ogg_sum(page: bytes) -> int:
-    """RFC 3533, 6: CRC of polynomial 04c11db7, nothing reversed, begun at 0."""
-    found = 0
-    for byte in page:
-        found ^= byte << 24
-        for _ in range(8):
-            found = ((found << 1) ^ (0x04C11DB7 if found & 0x80000000 else 0)) & 0xFFFFFFFF
-    return found
+    return ogg_of(head, tags, [silence] * 50 * seconds, _OPUS_RATE // 50)

@@ -105,6 +105,7 @@ CODES: Final[dict[str, type[Command]]] = {
     "ef": v.FurnishSet,
     "ea": v.AddThing,
     "eu": v.UndoEquipment,
+    "vc": v.GiveTimer,
     "oe": o.SeeNeeds,
     "ox": o.SeeWhoGetsWhat,
     "oa": o.LookAtAthlete,

@@ -68,7 +68,8 @@ class Writer:
         last_key = say.edits or say.key or key
         if worded.file is not None:
             file = LetterFile(name=worded.file.name, content=worded.file.content)
-            return [draft.document(last_key, caption(worded.html, self._keyboard(worded, say.to)), file)]
+            payload = caption(worded.html, self._keyboard(worded, say.to))
+            return [draft.carrying(last_key, f"send_{worded.file.sent_as}", payload, file)]
         parts = [shorten(worded.html)] if say.edits else split(worded.html)
         payloads = [message(text, None) for text in parts[:-1]]
         payloads.append(message(parts[-1], self._keyboard(worded, say.to)))
@@ -127,8 +128,8 @@ class _Draft:
     def send(self, key: str, payload: dict[str, Any]) -> NewLetter:
         return self._letter(key, "send_message", payload)
 
-    def document(self, key: str, payload: dict[str, Any], file: LetterFile) -> NewLetter:
-        return replace(self._letter(key, "send_document", payload), file=file)
+    def carrying(self, key: str, method: str, payload: dict[str, Any], file: LetterFile) -> NewLetter:
+        return replace(self._letter(key, method, payload), file=file)
 
     def edit(self, key: str, payload: dict[str, Any], original: int) -> NewLetter:
         return self._letter(key, "edit_message_text", payload, original)

@@ -17,7 +17,7 @@ from core.desk.scores import judging, scoreboard, sheets, taking, tolerating, wh
 from core.desk.sessions import editing, posting, scheduled, undelivered, withdrawing
 from core.desk.talk import alarm, helping, in_group, keeping_quiet, passing_on, talking
 from core.desk.today import different, easing, easy_weeks, pain, reports, sides
-from core.desk.versions import adjusting, answers, holding, household, more, version
+from core.desk.versions import adjusting, answers, holding, household, more, timing, version
 from core.desk.versions import commands as v
 from core.desk.visit import Visit
 
@@ -73,6 +73,7 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     v.FurnishSet: furnishing.furnish_set,
     v.AddThing: furnishing.add_thing,
     v.UndoEquipment: furnishing.undo_equipment,
+    v.GiveTimer: timing.give_timer,
     c.OwnNothing: answers.own_nothing,
     c.TickThing: household.tick_thing,
     c.OwnTicked: household.own_ticked,

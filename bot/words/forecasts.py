@@ -8,8 +8,6 @@ from core.forecast.values import Broken, Forecast, Outlook
 _MINUTE_S, _HOUR_S = 60, 3600
 # Whoever plans by it needs no more: a range is told in steps of so many seconds, metres and kilograms.
 _STEPS = {"s": 5, "m": 50, "kg": 2.5, "reps": 1}
-# A range wider than this says that little is known (estimate).
-_TELLING = 2.0
 _UNITS = {"reps": "repetitions", "m": "m", "kg": "kg"}
 
 
@@ -30,11 +28,6 @@ def middle_words(one: Forecast) -> str:
     if one.unit == "s":
         return clock(_to(one.expected, _STEPS["s"]))
     return f"{_to(one.expected, _STEPS[one.unit]):g} {_UNITS[one.unit]}"
-
-
-def is_telling(one: Forecast) -> bool:
-    """Whether the range is narrow enough to be of use to whoever is about to begin."""
-    return one.high <= _TELLING * one.low
 
 
 def pacing_words(outlook: Outlook) -> tuple[str, ...]:

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
-from typing import TypeVar
+from typing import Literal, TypeVar
 
 from core.desk.commands import Command
 from core.desk.outcome import Said
@@ -33,10 +33,11 @@ Row = tuple[Button | DoorButton, ...]
 
 @dataclass(frozen=True, slots=True)
 class Attachment:
-    """A file to go with the words."""
+    """A file to go with the words. `sent_as`: what it is shown as; a `voice` is OGG with Opus, a `photo` PNG or JPEG."""
 
     name: str
     content: bytes
+    sent_as: Literal["document", "photo", "voice"] = "document"
 
 
 @dataclass(frozen=True, slots=True)

@@ -187,6 +187,7 @@ ACCESS: Final[Mapping[type[Command], Rule]] = {
     v.FurnishSet: anybody(),
     v.AddThing: anybody(),
     v.UndoEquipment: anybody(change=Id.OWN_CHANGE),
+    v.GiveTimer: member(session=Id.SESSION),
     o.SeeSession: member(session=Id.SESSION),
     # scores
     c.SeeBoard: in_group_too(member(session=Id.SESSION)),

@@ -6,6 +6,9 @@ from core.sessions.values import Aim
 from core.values import Value
 
 ScoreUnit = Literal["rounds", "s", "reps", "kg", "m"]
+MarkKind = Literal["split", "ready", "rest", "work", "halfway", "last_minute", "start", "end"]
+# A range wider than this says that little is known (estimate).
+_TELLING = 2.0
 
 
 class Forecast(Value):
@@ -19,6 +22,11 @@ class Forecast(Value):
     low: float
     expected: float
     high: float
+
+    @property
+    def is_telling(self) -> bool:
+        """Whether the range is narrow enough to be of use to whoever is about to begin."""
+        return self.high <= _TELLING * self.low
 
 
 class Broken(Value):
@@ -42,6 +50,29 @@ class Outlook(Value):
 
     forecast: Forecast
     pacing: Pacing = Pacing()
+
+
+class Mark(Value):
+    """Something that sounds. `at_s`: seconds after the start, before it negative; `split`: a round done as planned."""
+
+    at_s: float
+    kind: MarkKind
+
+
+class Clock(Value):
+    """The clock of a block. `marks` rise by their moments; of what falls together only the greater sounds.
+
+    `turns`: so many, one each `every_s`. `ends_s`: None where it goes on until it is done.
+    """
+
+    marks: tuple[Mark, ...]
+    turns: int = 1
+    every_s: float | None = None
+    ends_s: float | None = None
+
+    def of(self, kind: MarkKind) -> tuple[float, ...]:
+        """When that sounds, in seconds after the start."""
+        return tuple(mark.at_s for mark in self.marks if mark.kind == kind)
 
 
 class Foreseen(Value):

@@ -38,6 +38,7 @@ MIGRATION_LIBRARIES = {"alembic", "sqlalchemy", "sqlmodel"}
 BOT_LIBRARIES = {
     "aiohttp", "pydantic", "pydantic_settings", "telegram", "httpx", "starlette", "uvicorn", "typer", "apscheduler",
 }  # fmt: skip
+FILE_LIBRARIES = {"numpy", "soundfile", "matplotlib"}
 
 
 class Arrow(NamedTuple):
@@ -102,6 +103,8 @@ def is_allowed(arrow: Arrow) -> bool:
 
 
 def libraries_of(module: str) -> set[str]:
+    if is_within(module, "bot.files"):
+        return FILE_LIBRARIES
     if is_within(module, "bot"):
         return BOT_LIBRARIES
     if is_within(module, "migrations"):
@@ -173,6 +176,7 @@ def test_the_walk_sees_the_whole_house():
         ("bot.telegram.words", "from core.movements.lookup import catalogue"),
         ("bot.cli", "from migrations import env"),
         ("bot.cli", "import numpy"),
+        ("bot.files.sheets", "import httpx"),
         ("migrations.env", "from core.desk.outcome import Outcome"),
         ("core.measures", "import telegram"),
         ("core.unknown.thing", "from core.errors import Refusal"),
@@ -198,6 +202,7 @@ def test_a_forbidden_arrow_is_seen(module, source):
         ("bot.commands.movements", "from core.desk.outcome import Outcome"),
         ("migrations.env", "from core.store import tables"),
         ("core.notation.names", "from rapidfuzz import process"),
+        ("bot.files.sounding", "import soundfile"),
     ],
 )
 def test_an_allowed_arrow_is_left_alone(module, source):

@@ -79,6 +79,7 @@ USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
     a.ToCoach: ath.to_coach,
     a.ForgetMe: ath.forget,
     a.ExportMe: ath.export,
+    a.WantsTimer: ath.timer,
     # a coach
     a.TellsSession: coa.session,
     a.Edit: coa.edit,
@@ -140,7 +141,7 @@ OF_ONE_SCORE: Final = frozenset(
 
 # Whatever else is asked, these are about something else; the question stays open.
 AT_ANY_TIME: Final = frozenset(
-    {"home_again", "no_reminders", "class_link", "how_to", "forget_me", "export_me"}
+    {"home_again", "no_reminders", "class_link", "how_to", "forget_me", "export_me", "wants_timer"}
 )
 
 
@@ -263,7 +264,7 @@ SAID_OF_ONESELF: Final = frozenset(
         "zone",
         "units",
     }
-    | {"forget_me", "export_me", "my_data", "help", "how_to"}
+    | {"forget_me", "export_me", "my_data", "help", "how_to", "wants_timer"}
 )
 
 

@@ -39,9 +39,10 @@ from core.desk.today.reports import rate_effort
 from core.desk.today.says import AskMinutes, AskSick, AskSore
 from core.desk.versions.adjusting import change_lines
 from core.desk.versions.answers import change_answer, units_typed
-from core.desk.versions.commands import AsUsual, BeBack, BeShort, BeSore, ChangeLines
+from core.desk.versions.commands import AsUsual, BeBack, BeShort, BeSore, ChangeLines, GiveTimer
 from core.desk.versions.expecting import outlooks_of
 from core.desk.versions.telling import tell_lines
+from core.desk.versions.timing import give_timer
 from core.desk.versions.version import my_version
 from core.desk.visit import Visit
 from core.notation.complaints import ToldPain
@@ -260,6 +261,13 @@ async def forget(visit: Visit, _: a.ForgetMe, __: Scene) -> Outcome | None:
 
 async def export(visit: Visit, _: a.ExportMe, __: Scene) -> Outcome | None:
     return await export_mine(visit, ExportMine())
+
+
+async def timer(visit: Visit, _: a.WantsTimer, scene: Scene) -> Outcome | None:
+    """Of the session before them; of one that is over nobody needs a clock."""
+    if scene.record is None:
+        return await my_version(visit, MyVersion())
+    return await give_timer(visit, GiveTimer(session=scene.record.id))
 
 
 async def to_coach(visit: Visit, act: a.ToCoach, _: Scene) -> Outcome | None:

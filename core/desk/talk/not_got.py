@@ -29,6 +29,7 @@ NEAREST: Final[Mapping[str, Nearest]] = {
     "condition": "limits", "well_again": "limits", "weighs": "weight", "remind": "reminders",
     "no_reminders": "reminders", "quiet": "reminders", "zone": "reminders", "units": "me", "my_data": "me",
     "my_history": "me", "my_progress": "me", "can": "me", "forget_me": "forget", "export_me": "export",
+    "wants_timer": "version",
     "who_needs_me": "needs", "order": "needs", "how_is": "needs", "note_fault": "needs", "easy_week": "needs",
     "who_reported": "scores",
 }  # fmt: skip

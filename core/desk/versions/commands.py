@@ -10,6 +10,7 @@ from pydantic import Field
 
 from core.athletes.values import SetName, Severity, Side
 from core.desk.commands import Command, Word
+from core.sessions.values import MOST_BLOCKS
 
 Place = Annotated[int, Field(ge=1, le=1000)]
 Day = Annotated[int, Field(ge=1, le=1_000_000)]
@@ -169,6 +170,13 @@ class AddThing(Command):
     implement: Word
     kg: Annotated[Decimal, Field(gt=0, le=500)]
     each: Annotated[int, Field(ge=1, le=20)]
+
+
+class GiveTimer(Command):
+    """The clock of a block, to be heard; of the main one where none is named. `block` counts from 1."""
+
+    session: int
+    block: Annotated[int, Field(ge=1, le=MOST_BLOCKS)] | None = None
 
 
 class UndoEquipment(Command):

@@ -15,7 +15,7 @@ from core.athletes.values import (
     Side,
 )
 from core.desk.outcome import Said
-from core.forecast.values import Outlook
+from core.forecast.values import Clock, Outlook
 from core.measures import MassUnit
 from core.scaling.values import (
     Because,
@@ -88,7 +88,7 @@ class ShowVersion(Said):
 
     `warm_up`: made to fit, where the coach wrote none; `rising`: the sets that lead up to heavy ones. `improvised`:
     what a packed bag would do for, where no weight is known. `group`: its title, for who belongs to several.
-    `outlooks`: what is expected in each block.
+    `outlooks`: what is expected in each block. `is_timed`: something of it runs by a clock.
     """
 
     version_id: int
@@ -107,6 +107,21 @@ class ShowVersion(Said):
     rising: tuple[VersionLine, ...] = ()
     improvised: Improvised | None = None
     outlooks: tuple[Outlook | None, ...] = ()
+    is_timed: bool = False
+
+
+class Timer(Said):
+    """The clock of a block, to be heard and read. `others`: what else of the session has one; blocks count from 1."""
+
+    session_id: int
+    session: Session
+    block: int
+    clock: Clock
+    others: tuple[int, ...] = ()
+
+
+class NoTimer(Said):
+    """Nothing of the session, or not the block that was meant, runs by a clock that can be counted."""
 
 
 class LineTold(Value):

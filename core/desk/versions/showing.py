@@ -11,6 +11,7 @@ from core.desk.profile.learning import with_learned
 from core.desk.sessions.reading import with_notes
 from core.desk.versions.says import Changed, LastTime, ShowVersion, Understood
 from core.desk.visit import Visit
+from core.forecast.clock import clocks_of
 from core.forecast.forecast import outlook_of
 from core.forecast.people import People
 from core.movements.lookup import catalogue
@@ -125,6 +126,7 @@ async def showing(
     day = await today_of(visit, record)
     session, notes = with_notes(record, await visit.group(record.group_id))
     warm_up = warm_up_for(record.session, shown.version, profile, catalogue())
+    outlooks = outlook_of(shown.version, People(profile, catalogue(), day.year))
     return ShowVersion(
         version_id=shown.id,
         session_id=record.id,
@@ -141,7 +143,8 @@ async def showing(
         warm_up=warm_up,
         improvised=improvised(record.session, profile, catalogue()),
         rising=rising_sets(shown.version, profile, catalogue()) if warm_up else (),
-        outlooks=outlook_of(shown.version, People(profile, catalogue(), day.year)),
+        outlooks=outlooks,
+        is_timed=bool(clocks_of(shown.version.blocks, outlooks)),
     )
 
 

@@ -89,6 +89,7 @@ from core.understanding.acts.wished import (
     Remind,
     ToCoach,
     Units,
+    WantsTimer,
     Wished,
     Zone,
 )
@@ -103,7 +104,7 @@ __all__ = [
     "NoteFault", "NothingHurt", "Order", "Post", "Quiet", "Remind", "Result", "Roster", "Said",
     "Scored", "Shares", "Sick", "Side", "Sign", "Skips", "SmallTalk", "Sore", "Spares", "Stop",
     "Swap", "Teach", "TellsClass", "TellsSession", "Thanks", "ToCoach", "Told", "TooEasy",
-    "TooHard", "Units", "WantsEasy", "Weighs", "Well", "WellAgain", "WhatIf", "WhenIsClass",
+    "TooHard", "Units", "WantsEasy", "WantsTimer", "Weighs", "Well", "WellAgain", "WhatIf", "WhenIsClass",
     "WhoNeedsMe", "WhoReported", "Why", "Wished", "Withdraw", "Zone", "document",
 ]  # fmt: skip
 

@@ -58,6 +58,10 @@ class ExportMe(Act):
     act: Literal["export_me"] = "export_me"
 
 
+class WantsTimer(Act):
+    act: Literal["wants_timer"] = "wants_timer"
+
+
 Wished = (
-    JoinsClass | LeavesClass | Remind | NoReminders | Quiet | Zone | Units | ToCoach | ForgetMe | ExportMe
+    JoinsClass | LeavesClass | Remind | NoReminders | Quiet | Zone | Units | ToCoach | ForgetMe | ExportMe | WantsTimer
 )

@@ -2,7 +2,7 @@
 
 import pytest
 
-from bot.words.forecasts import forecast_words, is_telling, pacing_words
+from bot.words.forecasts import forecast_words, pacing_words
 from core.forecast.values import Broken, Forecast, Outlook, Pacing
 
 
@@ -42,4 +42,4 @@ def test_without_rounds_the_half_is_told():
     ("low", "high", "telling"), [(5, 7, True), (5, 10, True), (2, 6, False), (0, 3, False)]
 )
 def test_a_range_that_says_nothing_is_not_told_with_a_version(low, high, telling):
-    assert is_telling(Forecast(unit="rounds", low=low, expected=high, high=high)) is telling
+    assert Forecast(unit="rounds", low=low, expected=high, high=high).is_telling is telling

@@ -58,6 +58,7 @@ ACTS: Mapping[str, str] = {
     "to_coach": "a word for your coach",
     "forget_me": "to be forgotten",
     "export_me": "a file of your data",
+    "wants_timer": "a timer",
     "session": "a session",
     "edit": "a change of the session",
     "post": "to post it",

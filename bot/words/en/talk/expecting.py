@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from bot.words.forecasts import forecast_words, is_telling, pacing_words
+from bot.words.forecasts import forecast_words, pacing_words
 from bot.words.wording import Worded, wording
 from core.desk.talk.says import HowLongItIs
 from core.forecast.values import Outlook
@@ -33,7 +33,7 @@ def _what_to_expect(outlooks: Sequence[Outlook | None]) -> list[str]:
 
 
 def _unsure(one: Outlook) -> str:
-    return "" if is_telling(one.forecast) else "; a few scores from you make that closer"
+    return "" if one.forecast.is_telling else "; a few scores from you make that closer"
 
 
 def _which(number: int, outlooks: Sequence[Outlook | None]) -> str:

@@ -4,7 +4,7 @@ from collections.abc import Callable, Mapping
 
 from bot.words.en.today.different import different_words
 from bot.words.en.versions.questions import understood
-from bot.words.forecasts import forecast_words, is_telling, pacing_words
+from bot.words.forecasts import forecast_words, pacing_words
 from bot.words.headings import block_heading
 from bot.words.reasons import reason_words
 from bot.words.text import bullets, escape, fill, folded, listed, plural
@@ -19,7 +19,7 @@ from bot.words.wording import Button, Row, Worded, wording
 from core.athletes.values import Easing
 from core.desk.commands import Command, MyVersion, SeeBoard, SeeScores, ShowHow
 from core.desk.reference import catalogue, likes
-from core.desk.versions.commands import AsUsual, ChangeLines, TodayDiffers
+from core.desk.versions.commands import AsUsual, ChangeLines, GiveTimer, TodayDiffers
 from core.desk.versions.says import (
     AskWhichGroup,
     HowTo,
@@ -60,7 +60,7 @@ def show_version(said: ShowVersion) -> Worded:
     parts.append(ending(said))
     # Below the bare list, which is what somebody reads in the middle of a workout.
     parts += [folded(one) for one in (*warm_up(said), *pacing(said), *whys(said), *cautions(version))]
-    return Worded("\n\n".join(part for part in parts if part), buttons(said.version_id))
+    return Worded("\n\n".join(part for part in parts if part), buttons(said))
 
 
 OF_SESSION: Mapping[str, Callable[[int], Command]] = {
@@ -138,14 +138,14 @@ def blocks(said: ShowVersion) -> list[str]:
 def expected(said: ShowVersion, one: VersionBlock) -> str:
     """What it comes to, where that can be told nearly enough."""
     outlook = said.outlooks[one.block - 1] if said.outlooks else None
-    if outlook is None or one.format is Format.SETS or not is_telling(outlook.forecast):
+    if outlook is None or one.format is Format.SETS or not outlook.forecast.is_telling:
         return ""
     return fill("\nI'd expect {what} of you.", what=forecast_words(outlook.forecast))
 
 
 def pacing(said: ShowVersion) -> list[str]:
     """How to get there, for whoever looks it up before they begin."""
-    told = [one for one in said.outlooks if one is not None and is_telling(one.forecast)]
+    told = [one for one in said.outlooks if one is not None and one.forecast.is_telling]
     words = [words for one in told for words in pacing_words(one)]
     return [fill("<b>How to pace it</b>\n{words}", words=" ".join(words))] if words else []
 
@@ -231,10 +231,11 @@ def amount_words(line: VersionLine) -> str:
     return f"{line.amount:g}" if line.unit is AmountUnit.REPS else f"{line.amount:g} {line.unit}"
 
 
-def buttons(version_id: int) -> tuple[Row, ...]:
-    change = Button("Change a line", ChangeLines(version=version_id))
-    differs = Button("Today is different", TodayDiffers(version=version_id))
-    return ((how(version_id), change), (differs,))
+def buttons(said: ShowVersion) -> tuple[Row, ...]:
+    change = Button("Change a line", ChangeLines(version=said.version_id))
+    differs = Button("Today is different", TodayDiffers(version=said.version_id))
+    timer = (Button("Timer", GiveTimer(session=said.session_id)),) if said.is_timed else ()
+    return ((how(said.version_id), change), (differs, *timer))
 
 
 def cautions(version: Version) -> list[str]:
