@@ -13,7 +13,7 @@ from bot.telegram.seals import Seal
 from bot.telegram.split import shorten, split
 from bot.words import en  # noqa: F401 - registers the wordings
 from bot.words.text import escape
-from bot.words.wording import FALLBACK, Button, DoorButton, Row, Worded, word
+from bot.words.wording import FALLBACK, Attachment, Button, DoorButton, Row, Worded, word
 from core.desk.outcome import Outcome, Said, Say
 from core.desk.post_office import ChatKind, LetterFile, NewLetter, Purpose, Unit
 
@@ -66,10 +66,18 @@ class Writer:
             text = await rewritten(uow, original.key, worded.html)
             return [draft.edit(key, message(text, self._keyboard(worded, say.to)), original.id)]
         last_key = say.edits or say.key or key
-        if worded.file is not None:
-            file = LetterFile(name=worded.file.name, content=worded.file.content)
-            payload = caption(worded.html, self._keyboard(worded, say.to))
-            return [draft.carrying(last_key, f"send_{worded.file.sent_as}", payload, file)]
+        if worded.file is None:
+            return self._words(draft, worded, last_key)
+        if worded.file.caption is None:
+            return [
+                draft.carrying(last_key, caption(worded.html, self._keyboard(worded, say.to)), worded.file)
+            ]
+        shown = draft.carrying(f"{last_key}.file", caption(worded.file.caption, None), worded.file)
+        return [shown, *self._words(draft, worded, last_key)]
+
+    def _words(self, draft: "_Draft", worded: Worded, last_key: str) -> list[NewLetter]:
+        """As many messages as the text takes; the last has the key and the buttons."""
+        say = draft.say
         parts = [shorten(worded.html)] if say.edits else split(worded.html)
         payloads = [message(text, None) for text in parts[:-1]]
         payloads.append(message(parts[-1], self._keyboard(worded, say.to)))
@@ -128,8 +136,9 @@ class _Draft:
     def send(self, key: str, payload: dict[str, Any]) -> NewLetter:
         return self._letter(key, "send_message", payload)
 
-    def carrying(self, key: str, method: str, payload: dict[str, Any], file: LetterFile) -> NewLetter:
-        return replace(self._letter(key, method, payload), file=file)
+    def carrying(self, key: str, payload: dict[str, Any], file: Attachment) -> NewLetter:
+        carried = LetterFile(name=file.name, content=file.content)
+        return replace(self._letter(key, f"send_{file.sent_as}", payload), file=carried)
 
     def edit(self, key: str, payload: dict[str, Any], original: int) -> NewLetter:
         return self._letter(key, "edit_message_text", payload, original)

@@ -33,16 +33,20 @@ Row = tuple[Button | DoorButton, ...]
 
 @dataclass(frozen=True, slots=True)
 class Attachment:
-    """A file to go with the words. `sent_as`: what it is shown as; a `voice` is OGG with Opus, a `photo` PNG or JPEG."""
+    """A file to go with the words. `sent_as`: what it is shown as; a `voice` is OGG with Opus, a `photo` PNG or JPEG.
+
+    `caption`: what it shows, as HTML, in place of the words, which then follow it as a message of their own.
+    """
 
     name: str
     content: bytes
     sent_as: Literal["document", "photo", "voice"] = "document"
+    caption: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
 class Worded:
-    """HTML text and rows of buttons; with a `file`, the text is its caption."""
+    """HTML text and rows of buttons; of a `file` without a caption, the text is that."""
 
     html: str
     rows: tuple[Row, ...] = ()
@@ -75,9 +79,9 @@ def word(said: Said, language: str) -> Worded:
 
 
 def joined(parts: Sequence[Worded]) -> Worded:
-    """As one message; the buttons of all of them stand under it. Only the last one's file goes with it."""
+    """As one message; the buttons of all of them stand under it."""
     rows = tuple(dict.fromkeys(row for part in parts for row in part.rows))
-    return Worded("\n\n".join(part.html for part in parts), rows, parts[-1].file)
+    return Worded("\n\n".join(part.html for part in parts), rows)
 
 
 def worded_kinds(language: str) -> frozenset[type[Said]]:

@@ -2,13 +2,16 @@
 
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
+from typing import ClassVar
 
 from core.store.records import Purpose
 from core.values import Value
 
 
 class Said(Value):
-    """Base of everything the bot can say; worded in `bot.words`."""
+    """Base of everything the bot can say; worded in `bot.words`. `stands_alone`: it carries a file."""
+
+    stands_alone: ClassVar[bool] = False
 
 
 @dataclass(frozen=True, slots=True)

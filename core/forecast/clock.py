@@ -64,7 +64,7 @@ def clock_of(block: Block | VersionBlock, outlook: Outlook | None = None) -> Clo
 def clocks_of(
     blocks: Sequence[Block | VersionBlock], outlooks: Sequence[Outlook | None] = ()
 ) -> dict[int, Clock]:
-    """The clocks of those blocks that have one, by their number, which counts from 1. `outlooks`: of each or of none."""
+    """The clocks of those blocks that have one, by their numbers, which count from 1. `outlooks`: of each or none."""
     found = zip_longest(blocks, outlooks)
     clocks = {number: clock_of(block, outlook) for number, (block, outlook) in enumerate(found, 1)}
     return {number: clock for number, clock in clocks.items() if clock is not None}

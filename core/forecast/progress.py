@@ -2,36 +2,26 @@
 
 from collections.abc import Iterable, Sequence
 from datetime import date
-from enum import StrEnum
 from math import log
 from statistics import fmean
 from typing import NamedTuple
 
 from core.ability.capacity import Capacity
 from core.forecast.learning import came_to_in
-from core.forecast.values import Forecast
+from core.forecast.values import COMPARABLE, FOUR_IN_FIVE, Again, Believed, Beside, Forecast, Trend
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
 from core.scaling.values import Change, VersionBlock, VersionLine
 from core.scores.values import Score
-from core.values import Value
 
-# Fewer say nothing (design 6.7); a single one counts for so many spreads at most, or it would say all.
-COMPARABLE = 6
+# A single score counts for so many spreads at most, or it would say all.
 MOST = 2.0
 # So far from the forecast, on average of the last six, nobody comes by chance more than once in six (one spread of one
 # score is 1 / sqrt(6) of six).
 TELLING = 0.4
 # All of six so far above what was expected: either the tests were told too low, or the scores are wrong.
 SUSPICIOUS = 1.3
-_FOUR_IN_FIVE = 2 * 1.2815515655446004
 _NARROWEST = 0.03
-
-
-class Trend(StrEnum):
-    UP = "up"
-    STEADY = "steady"
-    DOWN = "down"
 
 
 class Scored(NamedTuple):
@@ -41,39 +31,6 @@ class Scored(NamedTuple):
     block: VersionBlock
     score: Score
     foreseen: Forecast | None
-
-
-class Beside(Value):
-    """A score beside its forecast: so many spreads better, at most two."""
-
-    on: date
-    better: float
-
-
-class Again(Value):
-    """The same session at two times or more, the earliest first; `is_best`: the last is better than all before."""
-
-    lines: tuple[VersionLine, ...]
-    scores: tuple[tuple[date, Score], ...]
-    is_best: bool
-
-
-class Believed(Value):
-    """What somebody is thought to be able to do of a line without a break: repetitions or seconds."""
-
-    line: VersionLine
-    low: float
-    expected: float
-    high: float
-
-
-class Progress(Value):
-    """`beside`: the earliest first. `trend`: None while there are fewer than six to compare."""
-
-    beside: tuple[Beside, ...]
-    trend: Trend | None
-    again: tuple[Again, ...] = ()
-    believed: tuple[Believed, ...] = ()
 
 
 def beside_forecasts(done: Iterable[Scored]) -> tuple[Beside, ...]:
@@ -124,7 +81,7 @@ def _better(one: Scored) -> float | None:
     came_to = came_to_in(one.foreseen.unit, one.score, one.block)
     if not came_to:
         return None
-    spread = max(log(one.foreseen.high / one.foreseen.low) / _FOUR_IN_FIVE, _NARROWEST)
+    spread = max(log(one.foreseen.high / one.foreseen.low) / FOUR_IN_FIVE, _NARROWEST)
     better = log(came_to / one.foreseen.expected) / spread * (-1 if one.foreseen.unit == "s" else 1)
     return max(-MOST, min(MOST, better))
 
@@ -154,6 +111,6 @@ def _believed(line: VersionLine, capacity: Capacity, catalogue: Catalogue) -> Be
         return None
     ability = capacity.of(movement, variant, way)
     low, middle, high = (
-        ability.unbroken(line.load_moved_kg, z) for z in (-_FOUR_IN_FIVE / 2, 0.0, _FOUR_IN_FIVE / 2)
+        ability.unbroken(line.load_moved_kg, z) for z in (-FOUR_IN_FIVE / 2, 0.0, FOUR_IN_FIVE / 2)
     )
     return Believed(line=line, low=low, expected=middle, high=high) if middle >= 1 else None

@@ -1,7 +1,11 @@
 """What is expected of somebody, as frozen values."""
 
+from datetime import date
+from enum import StrEnum
 from typing import Literal
 
+from core.scaling.values import VersionLine
+from core.scores.values import Score
 from core.sessions.values import Aim
 from core.values import Value
 
@@ -9,6 +13,10 @@ ScoreUnit = Literal["rounds", "s", "reps", "kg", "m"]
 MarkKind = Literal["split", "ready", "rest", "work", "halfway", "last_minute", "start", "end"]
 # A range wider than this says that little is known (estimate).
 _TELLING = 2.0
+# Four in five of what falls by chance lie so many spreads apart: from this far below the middle to as far above.
+FOUR_IN_FIVE = 2 * 1.2815515655446004
+# Fewer scores beside their forecasts say nothing (design 6.7).
+COMPARABLE = 6
 
 
 class Forecast(Value):
@@ -86,6 +94,45 @@ class OfOne(Value):
 
     name: str
     forecast: Forecast
+
+
+class Trend(StrEnum):
+    UP = "up"
+    STEADY = "steady"
+    DOWN = "down"
+
+
+class Beside(Value):
+    """A score beside its forecast: so many spreads better, at most two."""
+
+    on: date
+    better: float
+
+
+class Again(Value):
+    """The same session at two times or more, the earliest first; `is_best`: the last is better than all before."""
+
+    lines: tuple[VersionLine, ...]
+    scores: tuple[tuple[date, Score], ...]
+    is_best: bool
+
+
+class Believed(Value):
+    """What somebody is thought to be able to do of a line without a break: repetitions or seconds."""
+
+    line: VersionLine
+    low: float
+    expected: float
+    high: float
+
+
+class Progress(Value):
+    """`beside`: the earliest first. `trend`: None while there are fewer than six to compare."""
+
+    beside: tuple[Beside, ...]
+    trend: Trend | None
+    again: tuple[Again, ...] = ()
+    believed: tuple[Believed, ...] = ()
 
 
 class GroupOutlook(Value):

@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 from datetime import date, datetime
-from typing import Any
+from typing import Any, ClassVar
 
 from core.desk.outcome import Said
 from core.desk.versions.says import Sharing
@@ -27,6 +27,8 @@ class SheetRow(Value):
 class ScoreSheet(Said):
     """To the coach: the scores of a session as a file, on the group's clock, which is called `zone`."""
 
+    stands_alone: ClassVar[bool] = True
+
     title: str | None
     day: date
     zone: str
@@ -35,6 +37,8 @@ class ScoreSheet(Said):
 
 class Mine(Said):
     """To a person: everything stored about them, by table, as a file."""
+
+    stands_alone: ClassVar[bool] = True
 
     on: date
     stored: Mapping[str, Any]

@@ -9,7 +9,8 @@ from core.desk.outcome import Outcome
 from core.desk.profile.learning import LEARNS_FROM, with_learned
 from core.desk.scores.says import ToldProgress
 from core.desk.visit import Visit
-from core.forecast.progress import Progress, Scored, believed_of, beside_forecasts, done_again, trend_of
+from core.forecast.progress import Scored, believed_of, beside_forecasts, done_again, trend_of
+from core.forecast.values import Progress
 from core.movements.lookup import catalogue
 from core.store.records import Done
 

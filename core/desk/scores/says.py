@@ -1,9 +1,10 @@
 """What is said about scores, what counts as written, and the scoreboard in the group."""
 
 from datetime import date, datetime
+from typing import ClassVar
 
 from core.desk.outcome import Said
-from core.forecast.progress import Progress
+from core.forecast.values import Progress
 from core.measures import MassUnit
 from core.scaling.values import VersionLine
 from core.scores.values import Board, Mark, Score, Tolerance
@@ -203,6 +204,8 @@ class PastScore(Value):
 
 class ToldProgress(Said):
     """To an athlete: whether they get better, what came again, and what they are thought to be able to do."""
+
+    stands_alone: ClassVar[bool] = True
 
     progress: Progress
     scores: int

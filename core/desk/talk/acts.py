@@ -306,5 +306,5 @@ def as_one(visit: Visit, outcome: Outcome) -> Outcome:
 
 
 def is_plain(visit: Visit, say: Say) -> bool:
-    special = say.key or say.subject or say.edits or say.expires_after
+    special = say.key or say.subject or say.edits or say.expires_after or say.what.stands_alone
     return say.to == visit.chat and say.purpose is Purpose.ANSWER and not special

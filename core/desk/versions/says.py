@@ -2,7 +2,7 @@
 
 from datetime import date
 from decimal import Decimal
-from typing import Literal
+from typing import ClassVar, Literal
 
 from core.athletes.values import (
     Complaint,
@@ -112,6 +112,8 @@ class ShowVersion(Said):
 
 class Timer(Said):
     """The clock of a block, to be heard and read. `others`: what else of the session has one; blocks count from 1."""
+
+    stands_alone: ClassVar[bool] = True
 
     session_id: int
     session: Session

@@ -63,5 +63,6 @@ class WantsTimer(Act):
 
 
 Wished = (
-    JoinsClass | LeavesClass | Remind | NoReminders | Quiet | Zone | Units | ToCoach | ForgetMe | ExportMe | WantsTimer
-)
+    JoinsClass | LeavesClass | Remind | NoReminders | Quiet | Zone | Units | ToCoach | ForgetMe | ExportMe
+    | WantsTimer
+)  # fmt: skip

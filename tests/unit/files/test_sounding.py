@@ -25,9 +25,7 @@ def half_an_hour():
     """Every kind of tone, over thirty minutes: work and rest, with a pace within the work."""
     line = Line(written="10 push-ups", movement="push-up", amount=10)
     block = Block(format=Format.INTERVALS, rounds=12, every_s=151.3, work_s=91.37, lines=(line,))
-    pace = Outlook(
-        forecast=Forecast(unit="s", low=40, expected=45, high=50), pacing=Pacing(round_s=45.0)
-    )
+    pace = Outlook(forecast=Forecast(unit="s", low=40, expected=45, high=50), pacing=Pacing(round_s=45.0))
     return clock_of(block, pace)
 
 

@@ -6,15 +6,13 @@ import pytest
 
 from core.forecast.progress import (
     MOST,
-    Beside,
     Scored,
-    Trend,
     beside_forecasts,
     done_again,
     is_suspicious,
     trend_of,
 )
-from core.forecast.values import Forecast
+from core.forecast.values import Beside, Forecast, Trend
 from core.measures import AmountUnit
 from core.scaling.values import Because, Change, Reason, VersionBlock, VersionLine
 from core.scores.values import Score

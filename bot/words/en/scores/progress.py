@@ -1,10 +1,13 @@
 """How somebody is getting on."""
 
-from bot.words.text import bullets, fill
+from collections.abc import Iterator
+
+from bot.files.charts import Panel, Point, as_picture
+from bot.words.text import bullets, escape, fill
 from bot.words.versions import what_words
-from bot.words.wording import Worded, wording
+from bot.words.wording import Attachment, Worded, wording
 from core.desk.scores.says import ToldProgress
-from core.forecast.progress import COMPARABLE, Again, Believed, Progress, Trend
+from core.forecast.values import COMPARABLE, FOUR_IN_FIVE, Again, Believed, Progress, Trend
 from core.measures import AmountUnit, MassUnit
 
 _TREND = {
@@ -22,7 +25,55 @@ def told_progress(said: ToldProgress) -> Worded:
             "I know of no score of yours so far. Tell me what you reached after your next session, and I'll keep track."
         )
     parts = [trend_words(said.progress), *_again(said), *_believed(said)]
-    return Worded("\n\n".join(parts))
+    return Worded("\n\n".join(parts), file=_picture(said))
+
+
+def _picture(said: ToldProgress) -> Attachment | None:
+    """What was done beside what was expected, and what came again last; None while neither is to be seen."""
+    rows = [*_beside_rows(said.progress), *_again_rows(said)]
+    if not rows:
+        return None
+    panels, told = zip(*rows, strict=True)
+    return Attachment("progress.png", as_picture(panels), "photo", escape(" ".join(told)))
+
+
+def _beside_rows(progress: Progress) -> Iterator[tuple[Panel, str]]:
+    """Each panel with what is to be seen on it; plain text."""
+    if progress.trend is None:
+        return
+    points = tuple(Point(one.on, one.better) for one in progress.beside)
+    usual = FOUR_IN_FIVE / 2
+    inside = sum(abs(point.value) <= usual for point in points)
+    above = sum(point.value > usual for point in points)
+    panel = Panel(
+        "Beside what I expected", points, (-usual, usual), ("better", "less; most days land in the band")
+    )
+    below = len(points) - inside - above
+    seen = f"{inside} as expected, {above} better, {below} less"
+    yield panel, f"Your {len(points)} scores from {_days(points)} beside what I expected of each: {seen}."
+
+
+def _again_rows(said: ToldProgress) -> Iterator[tuple[Panel, str]]:
+    """Of the session that came again last, where all of its scores are of one kind."""
+    for one in said.progress.again[:1]:
+        kinds = {(score.unit, score.capped) for _, score in one.scores}
+        points = tuple(
+            Point(on, score.value, score.in_words(said.units))
+            for on, score in one.scores
+            if score.value is not None
+        )
+        if len(kinds) > 1 or len(points) < len(one.scores):
+            return
+        what = ", ".join(what_words(line, said.units) for line in one.lines)
+        sooner = kinds == {("s", False)}
+        yield (
+            Panel(what, points, upside_down=sooner),
+            f"{what}, {len(points)} times from {_days(points)}: first {points[0].label}, last {points[-1].label}.",
+        )
+
+
+def _days(points: tuple[Point, ...]) -> str:
+    return f"{points[0].on:%-d %B} to {points[-1].on:%-d %B}"
 
 
 def trend_words(progress: Progress) -> str:

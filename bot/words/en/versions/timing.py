@@ -1,6 +1,7 @@
 """The timer: what sounds when, in a few lines under the sound itself."""
 
 from collections.abc import Iterator, Mapping, Sequence
+from itertools import pairwise
 
 from bot.files.sounding import LEAD_S, as_voice
 from bot.words.en.versions.version import part_words
@@ -59,7 +60,7 @@ def _when(one: Clock, kind: MarkKind) -> str:
 
 def _moments(at: Sequence[float]) -> str:
     """`6:00`; `2:00 and 4:00`; `every 1:53 from 1:53 to 18:50`; plain text."""
-    steps = [after - before for before, after in zip(at, at[1:], strict=False)]
+    steps = [after - before for before, after in pairwise(at)]
     if len(at) > 2 and max(steps) - min(steps) <= 1:  # noqa: PLR2004 - a step that comes again
         mean = (at[-1] - at[0]) / len(steps)
         return f"every {clock(mean)} from {clock(at[0])} to {clock(at[-1])}"
