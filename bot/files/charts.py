@@ -60,11 +60,12 @@ def drawn(panels: Sequence[Panel]) -> "Figure":
     # It takes longest of all libraries to load, and few ask for a picture.
     from matplotlib.backends.backend_agg import FigureCanvasAgg  # noqa: PLC0415
     from matplotlib.figure import Figure  # noqa: PLC0415
+    from matplotlib.layout_engine import ConstrainedLayoutEngine  # noqa: PLC0415
 
     tall = _TALL + _TALL_MORE * (len(panels) - 1)
-    figure = Figure(figsize=(WIDE / _INCH, tall / _INCH), dpi=_INCH * _FINE, layout="constrained")
+    layout = ConstrainedLayoutEngine(w_pad=_PAD, h_pad=_PAD, hspace=0.08)
+    figure = Figure(figsize=(WIDE / _INCH, tall / _INCH), dpi=_INCH * _FINE, layout=layout)
     FigureCanvasAgg(figure)
-    figure.get_layout_engine().set(w_pad=_PAD, h_pad=_PAD, hspace=0.08)  # type: ignore[union-attr]
     every = figure.subplots(len(panels), squeeze=False)
     for axes, panel in zip(every[:, 0], panels, strict=True):
         _draw(axes, panel)

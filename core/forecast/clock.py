@@ -31,13 +31,13 @@ _ONCE_TIMED = frozenset({Format.AMRAP, Format.MAX_REPS, Format.TIME_TRIAL})
 class _Turns(NamedTuple):
     """So many, one each `every_s`, of which `work_s` is work; after the last work it is over."""
 
-    count: int
+    times: int
     every_s: float
     work_s: float
 
     @property
     def ends_s(self) -> float:
-        return (self.count - 1) * self.every_s + self.work_s
+        return (self.times - 1) * self.every_s + self.work_s
 
 
 def clock_of(block: Block | VersionBlock, outlook: Outlook | None = None) -> Clock | None:
@@ -49,7 +49,7 @@ def clock_of(block: Block | VersionBlock, outlook: Outlook | None = None) -> Clo
     turns, outlook = _turns(block), outlook if outlook and outlook.forecast.is_telling else None
     if turns is None:
         return _until_done(block, outlook)
-    if turns.count < 1 or turns.ends_s > LONGEST_S or turns.work_s < SHORTEST_TURN_S:
+    if turns.times < 1 or turns.ends_s > LONGEST_S or turns.work_s < SHORTEST_TURN_S:
         return None
     marks = chain(
         _beginnings(block, turns),
@@ -57,8 +57,8 @@ def clock_of(block: Block | VersionBlock, outlook: Outlook | None = None) -> Clo
         _of_the_whole(turns),
         _splits(turns, block, outlook),
     )
-    every_s = turns.every_s if turns.count > 1 else None
-    return Clock(marks=_told_apart(marks), turns=turns.count, every_s=every_s, ends_s=turns.ends_s)
+    every_s = turns.every_s if turns.times > 1 else None
+    return Clock(marks=_told_apart(marks), turns=turns.times, every_s=every_s, ends_s=turns.ends_s)
 
 
 def clocks_of(
@@ -93,9 +93,9 @@ def _held_s(block: Block | VersionBlock) -> float | None:
 
 def _beginnings(block: Block | VersionBlock, turns: _Turns) -> Iterator[Mark]:
     """The start and each turn, counted down to; and where the work of a turn is over."""
-    for number in range(turns.count):
+    for number in range(turns.times):
         at_s = number * turns.every_s
-        if turns.work_s < turns.every_s and number < turns.count - 1:
+        if turns.work_s < turns.every_s and number < turns.times - 1:
             yield Mark(at_s=at_s + turns.work_s, kind="rest")
         if number and _is_off(block, number):
             continue
@@ -105,7 +105,7 @@ def _beginnings(block: Block | VersionBlock, turns: _Turns) -> Iterator[Mark]:
 
 def _stations_off(block: Block | VersionBlock, turns: _Turns) -> Iterator[Mark]:
     """The turns at which nothing is done."""
-    for number in range(1, turns.count):
+    for number in range(1, turns.times):
         if _is_off(block, number):
             yield Mark(at_s=number * turns.every_s, kind="rest")
 
@@ -120,11 +120,11 @@ def _of_the_whole(turns: _Turns) -> Iterator[Mark]:
     """The half by the clock, or by its turns; the last minute; the end."""
     ends_s = turns.ends_s
     is_long = ends_s >= LEAST_WITH_HALF_S
-    if is_long and turns.count == 1:
+    if is_long and turns.times == 1:
         yield Mark(at_s=ends_s / 2, kind="halfway")
-    elif is_long and turns.count % 2 == 0:
-        yield Mark(at_s=turns.count // 2 * turns.every_s, kind="halfway")
-    if is_long and (turns.count == 1 or turns.every_s >= _MINUTE_S):
+    elif is_long and turns.times % 2 == 0:
+        yield Mark(at_s=turns.times // 2 * turns.every_s, kind="halfway")
+    if is_long and (turns.times == 1 or turns.every_s >= _MINUTE_S):
         yield Mark(at_s=ends_s - _MINUTE_S, kind="last_minute")
     yield Mark(at_s=ends_s, kind="end")
     yield from _counted_down(ends_s)
@@ -139,9 +139,9 @@ def _splits(turns: _Turns, block: Block | VersionBlock, outlook: Outlook | None)
     if outlook is None:
         return
     pace, ends_s = outlook.pacing, turns.work_s - BEFORE_END_S
-    if turns.count > 1:
+    if turns.times > 1:
         of_turn = [pace.round_s] if block.every_s and pace.round_s and pace.round_s < ends_s else []
-        starts = [number * turns.every_s for number in range(turns.count) if not _is_off(block, number)]
+        starts = [number * turns.every_s for number in range(turns.times) if not _is_off(block, number)]
         yield from (_split(start + at_s) for start in starts for at_s in of_turn)
         return
     yield from _paced(outlook, ends_s, block.rounds if block.format is Format.FOR_TIME else None)

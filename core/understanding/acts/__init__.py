@@ -116,7 +116,9 @@ ACTS: Final[dict[str, type[Act]]] = {
     for kind in (Told, Asked, Wished, Coached, Said)
     for cls in get_args(kind)
 }
-_BOTH: Final = frozenset({"scored", "sign", "how_long", "board", "thanks", "greeting", "small_talk"})
+_BOTH: Final = frozenset(
+    {"scored", "sign", "how_long", "board", "wants_timer", "thanks", "greeting", "small_talk"}
+)
 OF_COACH: Final = frozenset(cls.model_fields["act"].default for cls in get_args(Coached)) | _BOTH
 OF_ATHLETE: Final = frozenset(ACTS) - OF_COACH | _BOTH
 

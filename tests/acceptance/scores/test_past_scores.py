@@ -53,3 +53,19 @@ async def test_after_six_scores_it_says_whether_somebody_gets_better(crew):
         await crew.room.travels(timedelta(days=1))
     await ilse.says("am I getting better?")
     await ilse.hears("your last six scores")
+
+
+async def test_how_somebody_gets_on_is_a_picture_too_with_what_it_shows_in_words(crew):
+    ilse = await crew.has("Ilse")
+    for day, score in (("Monday", "7+5"), ("Tuesday", "8+2")):
+        await crew.gets(SAME.format(day))
+        await answers_what_is_asked(ilse)
+        await ilse.says(score)
+        await ilse.hears("How hard was")
+        await ilse.presses("8")
+        await crew.room.travels(timedelta(days=1))
+    await ilse.says("am I getting better?")
+    picture = await ilse.hears("2 times from")
+    assert picture.kind == "photo"
+    assert "first 7 rounds + 5, last 8 rounds + 2" in picture.text
+    assert (await ilse.hears("I need 4 more scores")).kind == "text"
