@@ -13,7 +13,9 @@ from core.desk.coaching.arriving import arriving
 from core.desk.coaching.says import ClassDigest, Digest, SessionDigest, Trained
 from core.desk.days import clock_of
 from core.desk.outcome import DueWish, Outcome, Say
+from core.desk.scores.progress import scored_of
 from core.desk.visit import Visit
+from core.forecast.progress import COMPARABLE, beside_forecasts, is_suspicious
 from core.scores.text import in_words
 from core.scores.values import Hurt
 from core.store.records import (
@@ -137,7 +139,22 @@ async def digest_of(uow: Unit, now: datetime, group: Group, day: date, clock: Zo
         arriving=await arriving(uow, athletes),
         stopped=await stopped(uow, athletes),
         words=await words_for_coach(uow, group, day, athletes),
+        above=await far_above(uow, posted, athletes),
     )
+
+
+async def far_above(
+    uow: Unit, posted: Sequence[SessionRecord], athletes: Sequence[Membership]
+) -> tuple[str, ...]:
+    """Of those who scored: whose last scores are all far above what was expected of them. For the coach alone."""
+    told = {score.person_id for record in posted for _, score in await uow.scores.standing_in(record.id)}
+    names = []
+    for one in athletes:
+        if one.person_id in told:
+            done = await uow.scores.done_by(one.person_id, COMPARABLE)
+            if is_suspicious(beside_forecasts(found for each in done for found in scored_of(each))):
+                names.append(one.person.name)
+    return tuple(names)
 
 
 async def words_for_coach(

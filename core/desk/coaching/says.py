@@ -70,7 +70,8 @@ class Digest(Said):
     """The evening digest of a group.
 
     `needs`: athletes whose version needs the coach; `stopped`: who have none for now, as their answers decided.
-    `words`: name, and what they said for their coach. `so_far`: asked for before the evening.
+    `words`: name, and what they said for their coach. `above`: whose last six scores are all far above what was
+    expected of them. `so_far`: asked for before the evening.
     """
 
     group: str
@@ -81,6 +82,7 @@ class Digest(Said):
     arriving: Arriving
     stopped: tuple[str, ...] = ()
     words: tuple[tuple[str, str], ...] = ()
+    above: tuple[str, ...] = ()
     so_far: bool = False
 
 

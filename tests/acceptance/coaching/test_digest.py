@@ -1,5 +1,10 @@
 """The coach's evening: what the day was like, in a few warm words."""
 
+import json
+import sqlite3
+from contextlib import closing
+from datetime import timedelta
+
 from tests.acceptance.classes.test_classes import SESSION, berlin, comes, set_up
 from tests.acceptance.people import answers_screening, answers_what_is_asked, consents, start_link
 
@@ -192,3 +197,24 @@ async def test_thanks_are_taken_kindly_and_leave_the_question_open(crew):
     await ilse.hears("You're welcome!")
     await ilse.says("a chair")
     await ilse.hears("I've noted: a chair")
+
+
+async def test_a_coach_alone_hears_of_six_scores_far_above_what_was_expected(crew, settings):
+    ilse = await crew.has("Ilse")
+    for day in range(6):
+        await crew.gets(f"Session {'abcdef'[day]}\nAMRAP 12\n8 push-ups\n15 air squats")
+        await answers_what_is_asked(ilse)
+        await ilse.says(f"8+{day}")
+        await ilse.hears("How hard was")
+        await ilse.presses("9")
+        await crew.room.travels(timedelta(days=1) if day < 5 else timedelta(minutes=1))
+    expected_of_all(settings, {"unit": "rounds", "low": 4, "expected": 5, "high": 6})
+    await crew.coach.says("how did today go?")
+    told = await crew.coach.hears("So far today")
+    assert "Six times running far above what I'd expect: Ilse" in told.text
+
+
+def expected_of_all(settings, forecast):
+    """As if that had been expected of every version when it was shown."""
+    with closing(sqlite3.connect(settings.database)) as connection, connection:
+        connection.execute("UPDATE version SET foreseen = ?", (json.dumps({"blocks": [forecast]}),))

@@ -8,6 +8,11 @@ from core.desk.classes.commands import AskHabit, WantDigest
 from core.desk.classes.says import ClassDate
 from core.desk.coaching.says import ClassDigest, ClassSignUps, Digest, SessionDigest, Trained, WhoIsIn
 
+FAR_ABOVE = (
+    "Six times running far above what I'd expect: {names}. They may be stronger than they told me, or the scores are "
+    "counted otherwise. Only you see this."
+)
+
 
 @wording("en", Digest)
 def digest(said: Digest) -> Worded:
@@ -28,6 +33,8 @@ def digest(said: Digest) -> Worded:
         parts.append("No question is waiting for you.")
     if said.stopped:
         parts.append(fill("No version for now: {names}.", names=listed(said.stopped)))
+    if said.above:
+        parts.append(fill(FAR_ABOVE, names=listed(said.above)))
     parts += arriving(said.arriving)
     if not said.sessions and said.so_far:
         parts.insert(1, "No session was posted today.")
