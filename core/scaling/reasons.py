@@ -294,8 +294,8 @@ def _too_much(plan: LinePlan, athlete: Athlete) -> Obstacle | None:
         return Obstacle(Because.LIGHT_DUTY, athlete.spares(written))
     if not athlete.capacity.knows(written.movement) and hopeful(usual, moved):
         return Obstacle(Because.UNTESTED, written.movement.id)
-    if would.refused is Because.UNKNOWN_HEAVY:
-        return Obstacle(Because.UNKNOWN_HEAVY)
+    if would.refused is Because.UNKNOWN_HEAVY and plan.hold is not None:
+        return Obstacle(Because.UNKNOWN_HEAVY)  # of a weight; one's own body is known
     once = None if plan.unhurried is None else usual._replace(window=plan.unhurried)
     goes = once is not None and not is_heavy(fit(once, moved))
     return Obstacle(Because.TOO_OFTEN if goes else Because.TOO_HEAVY)
