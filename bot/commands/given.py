@@ -11,7 +11,6 @@ from pathlib import Path
 from typing import Any, get_args
 
 from pydantic import BaseModel, ValidationError
-from pydantic_core import ErrorDetails
 
 from core.errors import InputError
 
@@ -126,7 +125,7 @@ def problems(error: ValidationError, model: type[BaseModel]) -> list[tuple[tuple
     return list(told.items())
 
 
-def _what_is_wrong(one: ErrorDetails, model: type[BaseModel]) -> str:
+def _what_is_wrong(one: Mapping[str, Any], model: type[BaseModel]) -> str:
     if one["type"] == "extra_forbidden":
         return f"unknown key{_near(str(one['loc'][-1]), _keys(model, one['loc'][:-1]))}"
     return _in_words(one["type"], one.get("ctx", {}), one["input"], one["msg"])

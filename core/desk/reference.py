@@ -1,4 +1,4 @@
-"""What anybody may look up, with nothing stored: movements, things and limits."""
+"""What anybody may look up, with nothing stored: movements, things, limits, and what words can tell."""
 
 from rapidfuzz import process
 from rapidfuzz.distance import OSA
@@ -9,10 +9,13 @@ from core.errors import Refusal
 from core.movements.lookup import Catalogue, Named, catalogue
 from core.movements.names import key
 from core.scores.ways import likes
+from core.understanding.acts import AnyAct, Result
 
 __all__ = [
+    "AnyAct",
     "Catalogue",
     "Limit",
+    "Result",
     "UnknownName",
     "catalogue",
     "everything",

@@ -15,7 +15,8 @@ from core.desk.days import clock_of
 from core.desk.outcome import DueWish, Outcome, Say
 from core.desk.scores.progress import scored_of
 from core.desk.visit import Visit
-from core.forecast.progress import COMPARABLE, beside_forecasts, is_suspicious
+from core.forecast.progress import beside_forecasts, is_suspicious
+from core.forecast.values import COMPARABLE
 from core.scores.text import in_words
 from core.scores.values import Hurt
 from core.store.records import (

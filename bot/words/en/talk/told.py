@@ -8,8 +8,8 @@ from bot.words.en.talk.acts import ACTS
 from bot.words.en.versions.questions import things
 from bot.words.forecasts import clock
 from bot.words.versions import limit_names
+from core.desk.reference import AnyAct, Result
 from core.measures import MassUnit
-from core.understanding.acts import AnyAct, Result
 
 
 def in_words(act: AnyAct) -> str:
