@@ -98,6 +98,7 @@ class Athlete:
         self._is_unburdened = not (self._goes_gently or self._lightened or self._sore or self._eased)
         self._barriers: dict[str, Barrier | None] = {}
         self._spared: dict[str, str | None] = {}
+        self._kept_from: dict[str, bool] = {}
 
     @cached_property
     def without_notes(self) -> "Athlete":
@@ -148,18 +149,24 @@ class Athlete:
 
     def is_kept_from_easier(self, way: Way) -> bool:
         """Whether a limit rules out a way of the same movement that is a step easier."""
-        easier = (name for name in way.variant.easier if name.partition("/")[0] == way.movement.id)
-        ids = self.profile.limits or ()
-        return bool(ids) and any(
-            barrier.because is Because.LIMIT
-            for name in easier
-            if (barrier := barrier_of(self.profile, *self.catalogue.variant(name))) is not None
-        )
+        if not self.profile.limits:
+            return False
+        if way.id not in self._kept_from:
+            easier = (name for name in way.variant.easier if name.partition("/")[0] == way.movement.id)
+            barriers = (barrier_of(self.profile, *self.catalogue.variant(name)) for name in easier)
+            self._kept_from[way.id] = any(
+                one is not None and one.because is Because.LIMIT for one in barriers
+            )
+        return self._kept_from[way.id]
 
     def is_sore(self, way: Way) -> bool:
         """Whether what is sore today does the work of this way."""
-        places = (SORE.get(place, frozenset(Pattern)) for place in self.profile.today.sore)
-        return any(way.movement.pattern in patterns for patterns in places)
+        return self._sore and way.movement.pattern in self._sore_patterns
+
+    @cached_property
+    def _sore_patterns(self) -> frozenset[Pattern]:
+        every = frozenset(Pattern)
+        return frozenset().union(*(SORE.get(place, every) for place in self.profile.today.sore))
 
     def spares_a_joint(self, written: Way) -> bool:
         """Whether a sore joint rules out what is written."""
@@ -201,7 +208,10 @@ class Athlete:
 
     def heaviest_of(self, plan: LinePlan, grip: Grip) -> float:
         """The most per implement that they are given where no more was shown; inf where no load is written."""
-        meant = self.meant_kg(plan)
+        return self.heaviest_beside(self.meant_kg(plan), grip)
+
+    def heaviest_beside(self, meant: float | None, grip: Grip) -> float:
+        """The same, where the load that is meant is known."""
         if meant is None:
             return inf
         return meant * (grip.written * (1 + SAME_LOAD) if self.goes_no_heavier else grip.heaviest)

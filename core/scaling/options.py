@@ -140,5 +140,5 @@ def _there(work: Work, grip: Grip, orders: Orders) -> Sequence[Load]:
 
 
 def _heaviest(work: Work, grip: Grip) -> float:
-    most = work.athlete.heaviest_of(work.plan, grip)
+    most = work.athlete.heaviest_beside(work.meant_kg, grip)
     return min(most, SPARING * work.meant_kg) if work.spares and work.meant_kg is not None else most
