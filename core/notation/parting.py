@@ -25,6 +25,8 @@ def is_over(draft: Draft, reading: Reading) -> bool:
     in_turn = draft.in_turn and reading.letter == draft.letter
     if not draft.lines or not told or in_turn or draft.kind in UNSCORED:
         return False
+    if reading.where == "lines" and _calms_down(draft, told):
+        return True
     return any(rule(draft, told, reading.then) for rule in _RULES)
 
 
@@ -71,7 +73,7 @@ def _sets_are_over(draft: Draft, told: list[Piece], then: bool) -> bool:
     return own and not then and all(piece.amount and not piece.sets for piece in told)
 
 
-def _calms_down(draft: Draft, told: list[Piece], _: bool) -> bool:
+def _calms_down(draft: Draft, told: list[Piece]) -> bool:
     """Stretches and quiet breathing behind work that is scored."""
     before = [piece.meaning for piece in draft.pieces if piece.meaning]
     calming = all(piece.meaning and is_calming(piece.meaning.movement) for piece in told)
@@ -87,7 +89,6 @@ _RULES: tuple[Callable[[Draft, list[Piece], bool], bool], ...] = (
     _heaviest_is_found,
     _most_begins,
     _sets_are_over,
-    _calms_down,
 )
 
 

@@ -19,7 +19,7 @@ _PHRASES = {
 _COUNTED = r"(?:min(?:ute)?|sec(?:ond)?|hour|round|rd|set|series|rep(?:etition)?|time|met(?:re|er)|mile|km|lap|lot)s?\b"
 _WORDS = re.compile(
     rf"(?<![\w\-])(?:(?P<phrase>{'|'.join(_PHRASES)})\b|(?P<word>{'|'.join(sorted(_SPELLED, key=len, reverse=True))})"
-    rf"(?=[\s\-](?!arm|leg|hand|foot|side|way|up\b|hundred|dozen)[a-z])|(?P<one>one)(?=\s{_COUNTED})"
+    rf"(?=[\s\-](?!arm|leg|hand|foot|side|way|weight|up\b|hundred|dozen)[a-z])|(?P<one>one)(?=\s{_COUNTED})"
     rf"|(?P<nth>(?<=minute\s)|(?<=station\s)|(?<=piece\s)|(?<=block\s)|(?<=part\s)|(?<=round\s))(?:one|two|three|four|five|six)(?=\s?[:.,\-]))",
     re.IGNORECASE,
 )
