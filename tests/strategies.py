@@ -170,7 +170,7 @@ def lines(draw, *, counted=True, units=tuple(AmountUnit)):
         side="alternating" if sides and sides["s"] else None,
         amount=amount,
         amount_to=amount + more if more and not pair else None,
-        second_amount=more if pair else None,
+        second_amount=more if pair and more != amount else None,
         unit=movement.unit,
         per_side=counted and draw(st.booleans()),
         loads_kg=tuple(written),

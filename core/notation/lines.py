@@ -242,10 +242,10 @@ def _read_pair(piece: Piece, strip: Strip, unit: MassUnit) -> None:
 
 def _is_load_pair(match: re.Match[str], text: str) -> bool:
     """`15/12 cal row` and `10/8 push-ups` are amounts: a bare pair is a load only behind a name."""
-    if match["a"] == match["b"] and not re.search("[0-9]", text[: match.start()]):
-        return False  # `side bend 12/12`: so many on each side
     if match["ua"] or match["ub"] or match["n1"] or match[0].startswith(("@", "w")):
         return True
+    if match["a"] == match["b"] and not re.search("[0-9]", text[: match.start()]):
+        return False  # `side bend 12/12`: so many on each side
     follows = re.match(rf"\s?(?:{UNITS}|{DURATION}|cm|in\b|\")", text[match.end("b") :])
     return follows is None and re.search("[a-z]&?[a-z]", text[: match.start()]) is not None
 

@@ -25,7 +25,7 @@ def is_over(draft: Draft, reading: Reading) -> bool:
     in_turn = draft.in_turn and reading.letter == draft.letter
     if not draft.lines or not told or in_turn or draft.kind in UNSCORED:
         return False
-    if reading.where == "lines" and _calms_down(draft, told):
+    if reading.begins and reading.where == "lines" and _calms_down(draft, told):
         return True
     return any(rule(draft, told, reading.then) for rule in _RULES)
 
@@ -74,7 +74,7 @@ def _sets_are_over(draft: Draft, told: list[Piece], then: bool) -> bool:
 
 
 def _calms_down(draft: Draft, told: list[Piece]) -> bool:
-    """Stretches and quiet breathing behind work that is scored."""
+    """Stretches and quiet breathing behind work that is scored, and an empty row."""
     before = [piece.meaning for piece in draft.pieces if piece.meaning]
     calming = all(piece.meaning and is_calming(piece.meaning.movement) for piece in told)
     return (

@@ -74,6 +74,7 @@ class Reading:
     then: bool = False
     may_part: bool = False
     afterwards: bool = False
+    begins: bool = False
     labelled: list[tuple[Stretch, Facts]] = field(default_factory=list)
 
     @property

@@ -119,6 +119,7 @@ class _Reader:
         row = self._without_window(self._without_title(self._without_date(clause.row)))
         self.unit = unit_of_all(row.text.lower()) or self.unit
         reading = read_row(row, self.lexicon, self.unit, self.ordinal)
+        reading.begins = clause.is_first
         self.ordinal = reading.number or reading.rest_station or self.ordinal
         if self._knows_how():
             take_back_formats(reading)
