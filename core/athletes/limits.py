@@ -23,7 +23,10 @@ class UnknownLimit(Refusal):
 
 
 class Limit(Value):
-    """One thing to avoid or to take care of. `names` are the spellings people type; a stage has none.
+    """One thing to avoid or to take care of.
+
+    `names` are the spellings people type; a stage has none. Those of `names_at_end` may begin something else, and count
+    where nothing or a number follows.
 
     `rules_out`: demands that are not prescribed; `lightens`: demands of which no set costs over half; `shuns`: demands
     that nobody is sent to where there is another way.
@@ -37,6 +40,7 @@ class Limit(Value):
     kind: Literal["joint", "wish", "condition", "state"]
     label: Words
     names: tuple[Words, ...] = ()
+    names_at_end: tuple[Words, ...] = ()
     rules_out: tuple[Demand, ...] = ()
     lightens: tuple[Demand, ...] = ()
     shuns: tuple[Demand, ...] = ()

@@ -203,8 +203,11 @@ def _named(words: list[str]) -> tuple[list[str], list[str]]:
 
 def _length_of_name(words: list[str], place: int) -> int:
     """How many words from here make the longest name; 0 for none."""
-    lengths = range(_LONGEST_NAME, 0, -1)
-    return next((long for long in lengths if key(" ".join(words[place : place + long])) in _ids_by_key()), 0)
+    for long in range(_LONGEST_NAME, 0, -1):
+        name, after = key(" ".join(words[place : place + long])), words[place + long : place + long + 1]
+        if name in _ids_by_key() and (name not in _only_at_end() or not after or after[0].isdigit()):
+            return min(long, len(words) - place)
+    return 0
 
 
 def _is_denied(found: list[str], rest: list[str]) -> bool:
@@ -241,4 +244,12 @@ def _near(typed: str) -> str | None:
 
 @cache
 def _ids_by_key() -> dict[str, str]:
-    return {key(name): one.id for one in limits() for name in (one.id, one.label, *one.names)}
+    return {
+        key(name): one.id for one in limits() for name in (one.id, one.label, *one.names, *one.names_at_end)
+    }
+
+
+@cache
+def _only_at_end() -> frozenset[str]:
+    """`I'm expecting`, `expecting, 12 weeks`, but not `I'm expecting a parcel`."""
+    return frozenset(key(name) for one in limits() for name in one.names_at_end)

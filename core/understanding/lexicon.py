@@ -163,6 +163,10 @@ def _phrases(table: Mapping[str, Any]) -> Iterator[tuple[str, Sense]]:
             yield from ((spelling, Sense(kind, value)) for spelling in spellings)
 
 
+# A sense that counts only where no more words follow.
+AT_END: Final = " at the end"
+
+
 def _catalogued() -> Iterator[tuple[str, Sense]]:
     for thing in catalogue().implements:
         yield from ((name, Sense("thing", thing.id)) for name in (thing.id, thing.label, *thing.names))
@@ -172,6 +176,7 @@ def _catalogued() -> Iterator[tuple[str, Sense]]:
         kind = _PARTS_OF_KINDS[limit.kind]
         if limit.id not in _NOT_CONDITIONS:
             yield from ((name, Sense(kind, limit.id)) for name in limit.names if name not in _TOO_LOOSE)
+            yield from ((name, Sense(kind + AT_END, limit.id)) for name in limit.names_at_end)
 
 
 # What the limits call so, and a sentence may mean otherwise: the lexicon of the language says which counts.

@@ -8,7 +8,7 @@ from typing import Final
 from core.measures import KG_PER_POUND
 from core.movements.names import key
 from core.notation.zones import is_place, places_in
-from core.understanding.lexicon import LONGEST_PHRASE, SHORT_PHRASE, WHOLE, Lexicon, Sense, lexicon
+from core.understanding.lexicon import AT_END, LONGEST_PHRASE, SHORT_PHRASE, WHOLE, Lexicon, Sense, lexicon
 from core.understanding.quantities import Quantity, quantities
 from core.understanding.text import Text, Token, read_text, stem
 
@@ -315,7 +315,8 @@ def _named(
         if token.kind not in {"word", "number"}:
             continue
         longest: Mark | None = None
-        for end, senses in _phrases(tokens, meant, at, known):
+        for end, told in _phrases(tokens, meant, at, known):
+            senses = _that_count(told, ends=end == len(tokens) or tokens[end].kind != "word")
             found.take(at, end, senses)
             named = tuple(sense for sense in senses if sense.kind in NAMED)
             if named and at >= found.free and taken.isdisjoint(range(at, end)):
@@ -324,6 +325,14 @@ def _named(
             found.marks.append(longest)
             found.free = longest.end
     return found.marks, tuple(map(tuple, found.meanings)), tuple(map(tuple, found.helping))
+
+
+def _that_count(senses: tuple[Sense, ...], *, ends: bool) -> tuple[Sense, ...]:
+    """`I'm expecting` says what `I'm expecting a parcel` doesn't."""
+    if not any(one.kind.endswith(AT_END) for one in senses):
+        return senses
+    kinds = ((one, one.kind.removesuffix(AT_END)) for one in senses)
+    return tuple(Sense(kind, one.value) for one, kind in kinds if kind == one.kind or ends)
 
 
 def _phrases(
