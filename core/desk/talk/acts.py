@@ -172,9 +172,8 @@ async def as_clear_acts(visit: Visit, text: str, replied_to: int | None) -> Outc
 AT_ONCE: Final[Mapping[str, Topic]] = {
     "weighs": "weight",
     "can": "ability",
-    "spares": "condition",
     "condition": "condition",
-    "thanks": "any_time",
+    "thanks": "thanks",
     "withdraw": "any_time",
     "who_reported": "any_time",
 }

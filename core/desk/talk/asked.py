@@ -159,7 +159,7 @@ _HEALTH: Final = frozenset({"consent", "screening", "pain", "coach", "limits"})
 # or aren't for the bot. While any other is open it is taken, and that question stays.
 Topic = Literal[
     "pain", "condition", "side", "weight", "ability", "elsewhere", "correction", "effort", "named_effort", "for_coach",
-    "place", "class", "several", "any_time",
+    "place", "class", "several", "any_time", "thanks",
 ]  # fmt: skip
 KEPT_BY: Final[Mapping[Topic, frozenset[str]]] = {
     "pain": _HEALTH,
@@ -176,6 +176,7 @@ KEPT_BY: Final[Mapping[Topic, frozenset[str]]] = {
     "class": frozenset({"class"}),
     "several": KINDS - {"equipment", "limits", "body_mass"},
     "any_time": frozenset({"coach", "fault", "who", "which"}),
+    "thanks": frozenset({"coach", "who", "which"}),
 }
 # Of several things told at once, the acts that answer what is open.
 ANSWERED_BY: Final[Mapping[str, frozenset[str]]] = {

@@ -209,7 +209,7 @@ async def test_a_coach_alone_hears_of_six_scores_far_above_what_was_expected(cre
         await ilse.presses("9")
         await crew.room.travels(timedelta(days=1) if day < 5 else timedelta(minutes=1))
     expected_of_all(settings, {"unit": "rounds", "low": 4, "expected": 5, "high": 6})
-    await crew.coach.says("how did today go?")
+    await crew.coach.says("how did it go?")
     told = await crew.coach.hears("So far today")
     assert "Six times running far above what I'd expect: Ilse" in told.text
 

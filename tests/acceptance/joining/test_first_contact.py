@@ -456,7 +456,7 @@ async def test_who_sits_in_a_wheelchair_gets_a_version_to_do_on_the_seat(crew):
     assert "does your trunk hold itself" in asked.text
     await runa.presses("Trunk holds, no floor")
     message = await runa.hears("Your version")
-    for words in ("wheelchair push", "march sitting", "Brakes on"):
+    for words in ("wheelchair push", "punches ahead, sitting", "Brakes on"):
         assert words in message.text
 
 
