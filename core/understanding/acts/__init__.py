@@ -117,7 +117,7 @@ ACTS: Final[dict[str, type[Act]]] = {
     for cls in get_args(kind)
 }
 _BOTH: Final = frozenset(
-    {"scored", "sign", "how_long", "board", "wants_timer", "thanks", "greeting", "small_talk"}
+    {"scored", "sign", "how_long", "board", "help", "wants_timer", "thanks", "greeting", "small_talk"}
 )
 OF_COACH: Final = frozenset(cls.model_fields["act"].default for cls in get_args(Coached)) | _BOTH
 OF_ATHLETE: Final = frozenset(ACTS) - OF_COACH | _BOTH

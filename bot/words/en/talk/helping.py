@@ -43,6 +43,7 @@ OF_COACH = {
         "paste a session, as you'd write it on a board: I read it back and show how it lands",
         "<i>who needs me?</i>: the versions that want your eyes",
         "<i>who's in today?</i> and <i>how is it going?</i>: the day so far",
+        "your athletes join with a tap in the group: <i>Start with me</i>, or <i>My version</i> under a post",
     ),
     "A session": (
         "<i>make the run 400 m</i> changes it, <i>post it tomorrow at 7</i> posts it",
@@ -54,7 +55,6 @@ OF_COACH = {
         "<i>Ilse got 7+12</i>: a score of somebody",
     ),
     "The group": (
-        "your athletes join with a tap in the group: <i>Start with me</i>, or <i>My version</i> under a post",
         "<i>who is in the group?</i> names everybody",
         "<code>announce: bring a towel</code>, posted once you've looked at it",
         "<i>easy week</i> asks less of everybody until Sunday, <i>easy week for Ilse</i> of one",
