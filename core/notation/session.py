@@ -249,6 +249,8 @@ class _Reader:
     def _is_title(self, reading: Reading, clause: Clause) -> bool:
         """Words before the first block that say nothing else, and don't begin like a line of one."""
         text = reading.row.text.strip()
+        start = reading.row.text.find(text)
+        typed = reading.row.own_words(start, start + len(text))  # `Six lines`, not `6 lines`
         if self.draft or self.blocks or len(self.title) == _TITLE_ROWS or len(text) > _LONGEST_TITLE:
             return False
         if reading.may_part and reading.is_heading_alone:
@@ -262,16 +264,16 @@ class _Reader:
             and (reading.not_understood or reading.labelled)
             and only_unread
             and not reading.is_open_work
-            and _WORDY.match(text)
+            and _WORDY.match(typed)
             and not _DOSE.search(text.lower())
         ):
-            self.title.append(tidy_title(text))
+            self.title.append(tidy_title(typed))
             return True
         return False
 
     def _is_only_guessed(self, reading: Reading, clause: Clause) -> bool:
-        """Whether only labels took it for a format, and what follows says itself how it is done: `Slow and strong`."""
-        if any(name != "format" for name in reading.facts) or not reading.labelled:
+        """Whether only labels took it for a format, and what follows says itself how: `Slow and strong`."""
+        if not reading.facts.keys() <= _TOLD_BEHIND or not reading.labelled:
             return False
         behind = [read_row(row, self.lexicon, self.unit) for row in clause.behind]
         return not behind or bool(behind[0].facts.keys() & _OPENERS or any(p.sets for p in behind[0].pieces))

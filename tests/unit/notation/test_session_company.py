@@ -111,7 +111,9 @@ def test_a_title_stands_without_what_announces_it(typed, title):
     assert session.title == title
 
 
-@pytest.mark.parametrize("title", ["Thursday, slow and strong", "Slow and strong", "Easy does it"])
+@pytest.mark.parametrize(
+    "title", ["Thursday, slow and strong", "Slow and strong", "Easy does it", "Six lines", "Three friends"]
+)
 @pytest.mark.parametrize("then", ["\n", "\n\n"])
 def test_a_title_that_sounds_like_a_way_of_doing_it_is_one_above_what_says_so_itself(title, then):
     session = read(f"{title}{then}AMRAP 12\n10 push-ups").session
