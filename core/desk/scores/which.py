@@ -58,11 +58,6 @@ def is_plainly_of(text: str, record: SessionRecord) -> bool:
     return read_score(text, record.session).sure or bool(read_parts(text, record.session))
 
 
-async def is_of_a_recent_one(visit: Visit, text: str) -> bool:
-    """Whether the text is plainly a score of one of the last days' sessions."""
-    return any(is_plainly_of(text, one) for one in await shown_since(visit, RECENT))
-
-
 async def shown_since(visit: Visit, span: timedelta) -> list[SessionRecord]:
     """The sessions of the visitor's groups, the one they saw last first."""
     found = [

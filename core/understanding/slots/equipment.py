@@ -75,16 +75,6 @@ def equipment(stretch: Stretch) -> tuple[Equipment, ...]:
     return _merged(_with_plates([one for one in found if one is not None]))
 
 
-def without_load(things: Sequence[Equipment]) -> tuple[Equipment, ...]:
-    """Those that weigh something nobody told."""
-    return tuple(one for one in things if _is_held(one.implement) and not one.loads_kg and one.to_kg is None)
-
-
-def is_known(implement: str) -> bool:
-    """Whether a version may depend on the thing; a mat is heard, and no version changes by it."""
-    return any(one.id == implement for one in catalogue().implements)
-
-
 @cache
 def full_gym() -> tuple[Equipment, ...]:
     """What a gym has that has everything: an estimate, shown before it counts."""
