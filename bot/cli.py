@@ -31,13 +31,33 @@ def main(arguments: Sequence[str] | None = None) -> None:
     try:
         asked = given[0] if given else ""
         _must_be_known(asked)
-        assembled(asked)(args=given)
+        sys.exit(_run(asked, given))
     except (InputError, Refusal) as error:
         typer.echo(str(error), err=True)
         sys.exit(2)
     except Trouble as error:
         typer.echo(str(error), err=True)
         sys.exit(1)
+
+
+def _run(asked: str, given: Sequence[str]) -> int:
+    """Run it, and return its exit code."""
+    try:
+        code = assembled(asked)(args=given, standalone_mode=False)
+    except typer.Abort:
+        return 130
+    except typer.TyperException as error:
+        if type(error).__name__ == "NoArgsIsHelpError":
+            typer.echo(str(error), err=True)
+            return 2
+        raise _in_our_words(error) from None
+    return code if isinstance(code, int) else 0
+
+
+def _in_our_words(error: typer.TyperException) -> InputError:
+    from bot.commands.mistyped import as_input_error  # noqa: PLC0415 - a help must not wait for its reader
+
+    return as_input_error(error)
 
 
 def _must_be_known(asked: str) -> None:

@@ -128,7 +128,7 @@ def problems(error: ValidationError, model: type[BaseModel]) -> list[tuple[tuple
 def _what_is_wrong(one: Mapping[str, Any], model: type[BaseModel]) -> str:
     if one["type"] == "extra_forbidden":
         return f"unknown key{_near(str(one['loc'][-1]), _keys(model, one['loc'][:-1]))}"
-    return _in_words(one["type"], one.get("ctx", {}), one["input"], one["msg"])
+    return in_words(one)
 
 
 def mistakes(place: str, error: ValidationError, model: type[BaseModel]) -> list[InputError]:
@@ -139,7 +139,9 @@ def mistakes(place: str, error: ValidationError, model: type[BaseModel]) -> list
     ]
 
 
-def _in_words(kind: str, context: Mapping[str, Any], given: object, message: str) -> str:
+def in_words(one: Mapping[str, Any]) -> str:
+    """What one of pydantic's errors says."""
+    kind, context, given = one["type"], one.get("ctx", {}), one["input"]
     if kind in _WORDS:
         words = _WORDS[kind].format(**context)
         return words if kind == "missing" else f"{words}, not {given}"
@@ -148,7 +150,7 @@ def _in_words(kind: str, context: Mapping[str, Any], given: object, message: str
             return f"{words.format()}, not {given}"
     if kind == "json_invalid":
         return f"this is not JSON: {context['error']}"
-    return message.removeprefix("Value error, ")
+    return str(one["msg"]).removeprefix("Value error, ")
 
 
 def _keys(model: type[BaseModel], steps: tuple[int | str, ...]) -> list[str]:
