@@ -1,5 +1,6 @@
 """Words for setting a group up."""
 
+from bot.words.en import moments
 from bot.words.text import fill
 from bot.words.wording import Button, DoorButton, Worded, wording
 from core.desk.commands import SendAgain, SetUnits, SetZone
@@ -82,7 +83,13 @@ def ask_units(said: AskUnits) -> Worded:
         Button("Kilograms", SetUnits(group=said.group, units=MassUnit.KG)),
         Button("Pounds", SetUnits(group=said.group, units=MassUnit.LB)),
     )
-    return Worded(fill("{zone} it is. Do you write loads in kg or lb?", zone=city(said.zone)), (row,))
+    return Worded(
+        fill(
+            "Your group goes by the clock of {zone}. Do you write loads in kg or lb?",
+            zone=moments.city(said.zone),
+        ),
+        (row,),
+    )
 
 
 @wording("en", CoachReady)
