@@ -4,11 +4,12 @@ from collections.abc import Mapping
 from datetime import datetime, timedelta
 from typing import Any, Final
 
-from core.notation.alarm import read_alarm, read_birth_sign
+from core.notation.alarm import read_birth_sign
 from core.notation.complaints import read_complaint, says_it_will_not_move
 from core.notation.feelings import read_feeling
 from core.notation.limits import read_limits
 from core.store.unit import Store
+from core.understanding.signs import alarm
 
 # Long enough to put right what was written, and to look into what went wrong.
 HEALTH_FOR: Final = timedelta(days=1)
@@ -47,6 +48,6 @@ def tells_of_health(words: str) -> bool:
     """Whether words tell of limits, pain, sickness or a stop sign; rather once too often."""
     if not words:
         return False
-    readers = (read_alarm, read_birth_sign, read_complaint, read_feeling)
+    readers = (alarm, read_birth_sign, read_complaint, read_feeling)
     told = any(read(words) for read in readers) or says_it_will_not_move(words)
     return told or bool(read_limits(words).limits)

@@ -27,6 +27,8 @@ _ONE_SLIP, _TWO_SLIPS = 5, 9
 _SPELLINGS: Final = 40_000
 _PARTS_OF_KINDS: Final = {"joint": "part", "wish": "wish", "condition": "condition", "state": "condition"}
 # Limits that are told as an illness, or as what they are in the heat.
+# Of a sign told by words near each other: how many stand between them at most.
+_NEAR: Final = 5
 _NOT_CONDITIONS: Final = {"fever", "after-illness", "heat", "unsteady"}
 
 
@@ -38,11 +40,12 @@ class Sense(NamedTuple):
 
 
 class NearSign(NamedTuple):
-    """A stop sign that is told by two words near each other."""
+    """A stop sign that is told by words near each other: a head, and one of each of the others around it."""
 
     sign: str
     heads: frozenset[str]
-    others: frozenset[str]
+    others: tuple[frozenset[str], ...]
+    within: int
 
 
 @dataclass(frozen=True)
@@ -207,10 +210,15 @@ def _beginnings(tables: Mapping[str, Mapping[str, Any]]) -> Iterator[str]:
 
 def _near_signs(tables: Mapping[str, Mapping[str, Any]]) -> Iterator[NearSign]:
     for table in tables.values():
-        for sign, words in table.get("near_sign", {}).items():
-            yield NearSign(
-                sign, frozenset(map(joined, words["head"])), frozenset(map(joined, words["one_of"]))
-            )
+        for sign, ways in table.get("near_sign", {}).items():
+            for words in ways:
+                others = (words["one_of"], *([words["and_of"]] if "and_of" in words else ()))
+                yield NearSign(
+                    sign,
+                    frozenset(map(joined, words["head"])),
+                    tuple(frozenset(map(joined, one)) for one in others),
+                    words.get("within", _NEAR),
+                )
 
 
 def _words_of_examples() -> Mapping[str, frozenset[str]]:

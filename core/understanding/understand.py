@@ -6,7 +6,6 @@ from functools import lru_cache
 from math import log
 from typing import Final, cast
 
-from core.notation.alarm import read_alarm
 from core.understanding.acts import AnyAct, Sign, Stop
 from core.understanding.choosing import ear
 from core.understanding.clauses import Piece, pieces
@@ -14,6 +13,7 @@ from core.understanding.features import features
 from core.understanding.lexicon import lexicon
 from core.understanding.marks import Marked, mark
 from core.understanding.openers import opened
+from core.understanding.signs import alarm_in
 from core.understanding.slots import body
 from core.understanding.slots.answers import answers_to, given_the_benefit, needed
 from core.understanding.slots.fill import fill
@@ -142,9 +142,9 @@ def _sign(message: Message, marked: Marked) -> Sign | None:
     if message.role == "coach":
         person = next((one.value("person") for one in marked.marks if one.value("person")), None)
         return Sign(sign=cast("Stop", found[0][0]), person=person, text=text) if found else None
-    if found and not body.tells_of_another(marked):
-        return Sign(sign=cast("Stop", found[0][0]), text=text)
-    return Sign(sign="faint", text=text) if read_alarm(text) in {"told", "asked"} else None
+    if alarm_in(marked) not in {"told", "asked"}:
+        return None
+    return Sign(sign=cast("Stop", found[0][0]) if found else "faint", text=text)
 
 
 def _segmented(marked: Marked, message: Message, context: Context) -> list[Chosen]:

@@ -15,11 +15,13 @@ from core.desk.joining.entering import is_asked, keep_branch, say_cleared
 from core.desk.joining.entry import ask_screening
 from core.desk.joining.says import AskSigns, HelpThem, NotCleared, StopNow
 from core.desk.outcome import Outcome
+from core.desk.talk.understood import get_ready
 from core.desk.versions.version import version_in
 from core.desk.visit import Visit
-from core.notation.alarm import Alarm, name_others, read_alarm, read_birth_sign
+from core.notation.alarm import Alarm, read_birth_sign
 from core.notation.yes_no import read_yes_no, says_cleared, says_only_asking
 from core.store.records import Membership
+from core.understanding.signs import alarm as read_alarm
 
 # The kind of open question that asks whether they had any of the signs themselves.
 SIGNS: Final = "signs"
@@ -40,9 +42,10 @@ async def raise_alarm(visit: Visit, text: str, _: int | None) -> Outcome | None:
 
 async def alarm_in(visit: Visit, text: str) -> Alarm | Literal["expecting"] | None:
     """A stop sign, those of a pregnancy among them where they may be meant; of somebody named, it is theirs."""
+    get_ready()
     alarm = read_alarm(text)
     if alarm is not None and alarm != "other":
-        return read_alarm(name_others(text, await names_of_others(visit)))
+        return read_alarm(text, await names_of_others(visit))
     sign = read_birth_sign(text) if alarm is None else None
     if sign == "sign" or (sign and EXPECTING & set((await visit.profile()).limits or ())):
         return "expecting"

@@ -3,13 +3,13 @@
 from collections.abc import Iterator
 
 from core.understanding.acts import Side
-from core.understanding.lexicon import lexicon
+from core.understanding.lexicon import NearSign, lexicon
 from core.understanding.marks import Marked
 from core.understanding.slots.stretch import Stretch
 from core.understanding.text import stem
 from core.understanding.values import Context
 
-# A sign told by two words: how many words may stand between them, and before it for a no to belong to it.
+# How many words may stand between an `if` and what it supposes, and before a sign for a no to belong to it.
 _NEAR = 5
 _DENIED_WITHIN = 4
 _NO_CONTEXT = Context()
@@ -79,16 +79,16 @@ def signs(marked: Marked) -> list[tuple[str, int]]:
     no_sign = {at for one in whole.marks("not_sign", "movement") for at in range(one.start, one.end)}
     found = [(one.value("sign") or "", one.start) for one in whole.marks("sign") if one.start not in no_sign]
     for near in lexicon().near_signs:
-        found += [(near.sign, at) for at in _near(marked, near.heads, near.others) if at not in no_sign]
+        found += [(near.sign, at) for at in _near(marked, near) if at not in no_sign]
     return [one for one in dict.fromkeys(found) if not whole.is_denied(one[1], near=_DENIED_WITHIN)]
 
 
-def _near(marked: Marked, heads: frozenset[str], others: frozenset[str]) -> Iterator[int]:
+def _near(marked: Marked, near: NearSign) -> Iterator[int]:
     stems = [stem(word) for word in marked.words]
     for at, word in enumerate(stems):
-        if word in heads:
-            around = stems[max(0, at - _NEAR) : at] + stems[at + 1 : at + 1 + _NEAR]
-            if others.intersection(around):
+        if word in near.heads:
+            around = stems[max(0, at - near.within) : at] + stems[at + 1 : at + 1 + near.within]
+            if all(words.intersection(around) for words in near.others):
                 yield at
 
 
@@ -99,7 +99,13 @@ def tells_of_another(marked: Marked) -> bool:
 
 def is_of_another(stretch: Stretch, *kinds: str) -> bool:
     """Whether somebody else is named, and the speaker isn't."""
-    marked = stretch.marked
-    return bool(stretch.marks(*(kinds or ("other_person",)))) and not any(
-        marked.mark_at[at] is None for at in stretch.helps("self_word")
-    )
+    return bool(stretch.marks(*(kinds or ("other_person",)))) and not _names_oneself(stretch)
+
+
+def speaks_of_oneself(marked: Marked) -> bool:
+    """Whether any word stands for the speaker, outside of `my wife`."""
+    return _names_oneself(Stretch(marked, 0, len(marked.words), _NO_CONTEXT))
+
+
+def _names_oneself(stretch: Stretch) -> bool:
+    return any(stretch.marked.mark_at[at] is None for at in stretch.helps("self_word"))

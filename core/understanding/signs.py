@@ -1,0 +1,29 @@
+"""Stop signs in any language: told of oneself, asked about, or somebody else's."""
+
+from collections.abc import Iterable
+from functools import lru_cache
+
+from core.notation.alarm import Alarm, name_others, read_alarm
+from core.understanding.marks import Marked, mark
+from core.understanding.slots import body
+
+
+def alarm_in(marked: Marked) -> Alarm | None:
+    """A stop sign by a phrase of the lexicon or a shape of words; every doubt on the safe side; or None."""
+    shape = read_alarm(marked.text.typed)
+    if shape in {"told", "asked"} or not body.signs(marked):
+        return shape
+    if shape == "other" or body.tells_of_another(marked):
+        return "other"
+    asks = marked.text.typed.rstrip().endswith("?") and not body.speaks_of_oneself(marked)
+    return "asked" if asks else "told"
+
+
+def alarm(text: str, names: Iterable[str] = ()) -> Alarm | None:
+    """The same of words as they were typed; `names` of others, whose signs are theirs. Never raises."""
+    return _alarm(name_others(text, names))
+
+
+@lru_cache(maxsize=200)
+def _alarm(words: str) -> Alarm | None:
+    return alarm_in(mark(words, ()))
