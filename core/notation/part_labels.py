@@ -116,9 +116,24 @@ def _named_in_front(words: str, found: Sequence[_Label]) -> tuple[Told, ...]:
     return tuple(Told(one.part, words[one.end : end]) for one, end in zip(found, ends, strict=True))
 
 
+def with_what_follows(pieces: Sequence[str]) -> list[str]:
+    """Pieces with a number, each with what is said of it behind: `amrap 4+20, green band`."""
+    found: list[str] = []
+    front = ""
+    for piece in pieces:
+        if _DIGIT.search(piece):
+            found.append(f"{front}, {piece}" if front.strip() else piece)
+            front = ""
+        elif found:
+            found[-1] += f", {piece}"
+        else:
+            front = piece
+    return found
+
+
 def _piece_by_piece(words: str) -> Iterator[tuple[Told, ...]]:
     """`Part A 6+3, 80 cals part B`; one piece may go without a name."""
-    pieces = [piece for piece in _CUT.split(words) if _DIGIT.search(piece)]
+    pieces = with_what_follows(_CUT.split(words))
     told = [find_part(piece) for piece in pieces]
     if (
         len(pieces) > 1

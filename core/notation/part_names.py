@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from typing import Final, NamedTuple
 
 from core.movements.names import key
-from core.notation.part_labels import Part, Told
+from core.notation.part_labels import Part, Told, with_what_follows
 from core.sessions.values import Block, Format, Session
 
 _WORD: Final = re.compile(r"[a-z][a-z'-]{2,}")
@@ -83,7 +83,7 @@ def _beside(words: str, named: int, session: Session) -> Iterator[tuple[Told, ..
 
 
 def _pieces(words: str) -> list[str]:
-    return [piece for piece in _CUT.split(words) if _DIGIT.search(piece)]
+    return with_what_follows(_CUT.split(words))
 
 
 def _scored(session: Session) -> list[int]:

@@ -23,7 +23,7 @@ def rank(format: Format, entries: Iterable[Entry], cap_s: float | None = None) -
 
     amrap and max_reps: more first; for_time and time_trial: less first; hold: longer first; sets and
     max_load: heavier first, and behind them more repetitions of who told no load; intervals: what counts of them,
-    more repetitions, rounds or metres, or less time, whoever missed some behind whoever did all. Level entries
+    heavier, more repetitions, rounds or metres, or less time, whoever missed some behind whoever did all. Level entries
     keep their order. Other work stands behind, in the same order, without a place. Raises Unrankable.
     """
     cap_s = cap_s if format in _TIMED else None
@@ -102,7 +102,9 @@ def _load(score: Score, _: float | None) -> Key | None:
 
 
 def _intervals(score: Score, cap_s: float | None) -> Key | None:
-    """Timed ones, whoever missed some behind; then what is counted, then those of which only how many is told."""
+    """Loads, heavier first, or timed ones, whoever missed some behind; then what is counted, then what is only told."""
+    if score.load_kg is not None and score.unit == "kg":
+        return (0, -float(score.load_kg))
     if score.seconds is not None:
         missing = (1, -(score.rounds or 0)) if score.capped else (0, 0)
         return (0, *missing, score.seconds)

@@ -167,6 +167,8 @@ def way_of(block: Block) -> Way:
         return _way_of_most(block)
     if block.format is Format.HOLD:
         return Way.HOLDS if (block.rounds or 1) > 1 else Way.HOLD
+    if block.format is Format.SETS and _goes_as_it_goes(block):
+        return Way.SETS_OF_REPS
     return _PLAIN[block.format]
 
 
@@ -180,6 +182,12 @@ _PLAIN: Final = {
 }
 
 
+def _goes_as_it_goes(block: Block) -> bool:
+    """Sets of as many as go, with no weight written: what there is to tell is how many."""
+    counted = all(line.unit is AmountUnit.REPS and line.amount is None for line in block.lines)
+    return counted and not block.scheme and not any(line.loads_kg for line in block.lines)
+
+
 def _way_of_most(block: Block) -> Way:
     if is_in_kcal(block):
         return Way.CALORIES
@@ -191,6 +199,8 @@ def _way_of_most(block: Block) -> Way:
 def _way_of_intervals(block: Block) -> Way:
     """What is set is not told: of a set distance the time, of a set time how much, of set work whether it was held."""
     units = {line.unit for line in block.lines}
+    if all(line.load_rule for line in block.lines):
+        return Way.LOAD  # how heavy is theirs to find
     if block.work_s or AmountUnit.SECONDS in units or any(line.amount is None for line in block.lines):
         return Way.COUNTS
     if units == {AmountUnit.METRES} or not block.every_s:

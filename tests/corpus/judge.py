@@ -201,6 +201,7 @@ def _unlike_score(expected: Mapping[str, Any], read: ReadScore, session: Session
         told |= {"value": expected[name]} if name in expected else {}
     if score["unit"] == "m" and score["value"]:
         score["value"] = round(score["value"])  # nobody tells less than a metre
+        told |= {"value": round(told["value"])} if "value" in told else {}
     flags = {name: bool(expected.get(name)) for name in ("scaled", "capped")}
     flags["capped"] |= bool(expected.get("unfinished")) and score["capped"]
     return next((name for name, one in (told | flags).items() if not fits(one, score[name])), "")

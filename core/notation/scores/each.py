@@ -9,7 +9,7 @@ from core.measures import AmountUnit, MassUnit
 from core.notation.scores import asking
 from core.notation.scores.numbers import Number
 from core.notation.scores.said import Told
-from core.notation.scores.times import MINUTE_S, bare_times
+from core.notation.scores.times import MINUTE_S, bare_times, dotted
 from core.notation.scores.wording import says
 from core.scores.values import ReadScore, Score
 from core.scores.ways import Way, way_of
@@ -23,7 +23,9 @@ _STOPPED: Final = re.compile(
 # That there are fewer than was set is meant so.
 _FEWER: Final = re.compile(_STOPPED.pattern + r"|\b(?:only|just|dropped|cut|short|time ran out|had to|dnf)\b")
 _SIDES: Final = re.compile(r"\b(?:l|left)\b.*\b(?:r|right)\b")
-_EITHER: Final = re.compile(r"\b(?:strict|kipp\w*|swinging|assisted|ugly|broken|with (?:the )?band)\b|\bor\b")
+_EITHER: Final = re.compile(
+    r"\b(?:strict|kipp\w*|swinging|assisted|ugly|broken|negatives?|jumping|knees|banded|with (?:the )?band)\b|\bor\b"
+)
 _TOO_SHORT_S: Final = 15
 # A lone number that small may be of one of them (estimate).
 _LEAST_OF_EACH: Final = 4
@@ -139,13 +141,11 @@ def _told_itself(said: Told, values: Sequence[_Value], unit: str, block: Block) 
 
 
 def _their_sum(values: Sequence[_Value], block: Block) -> list[_Value]:
-    """`50, 48, 45, 45 (188)`: the last of several that all others make."""
-    *others, last = values
-    return (
-        [last]
-        if block.counts is None and len(others) > 1 and sum(value for value, _ in others) == last[0]
-        else []
-    )
+    """`50, 48, 45, 45 (188)`, `62: 20 22 20`: the last of several, or the first, that all others make."""
+    whole = sum(value for value, _ in values)
+    if block.counts is not None or len(values) < 3:  # noqa: PLR2004 - two others at least
+        return []
+    return [one for one in (values[-1], values[0]) if 2 * one[0] == whole][:1]
 
 
 def _is_plain_sum(one: Number, said: Told) -> bool:
@@ -277,11 +277,13 @@ def _holds_in(said: Told) -> list[_Value]:
     bare = said.of("bare")
     both = said.of("clock", "span", "bare")
     if plain and bare and _one_list(said, both):
-        return [(one.value, one) for one in both]  # `1:20 1:05 55`
-    if plain or len(bare) != 1:
-        return plain or [(one.value, one) for one in bare]
-    dotted = [(seconds, one) for seconds, one, is_plain in bare_times(said) if is_plain]
-    return dotted or [(bare[0].value, bare[0])]
+        return [(dotted(one) or one.value, one) for one in both]  # `1:20 1:05 55`, `1:20 1.05`
+    if plain:
+        return plain
+    times = [(seconds, one) for seconds, one, is_plain in bare_times(said) if is_plain]
+    if len(bare) > 1 and len(times) != len(bare):
+        return [(one.value, one) for one in bare]
+    return times or [(one.value, one) for one in bare]
 
 
 def _best_hold(said: Told, values: Sequence[_Value]) -> ReadScore | None:
@@ -294,7 +296,7 @@ def _best_hold(said: Told, values: Sequence[_Value]) -> ReadScore | None:
     score = counted(value, "s").model_copy(
         update={"sets": tuple(v for v, _ in values) if len(values) > 1 else ()}
     )
-    doubtful = one.kind == "bare" and value < _TOO_SHORT_S and len(values) == 1
+    doubtful = one.kind == "bare" and value < _TOO_SHORT_S
     return asking.meant(score) if doubtful else ReadScore(score=score, sure=True)
 
 
@@ -331,15 +333,14 @@ def _split_times(said: Told) -> Iterator[tuple[float, Number, bool]]:
     at = 0
     while at < len(bare):
         one, other = bare[at], bare[at + 1] if at + 1 < len(bare) else None
-        dotted = re.fullmatch(r"([0-9]{1,2})\.([0-5][0-9](?:\.[0-9])?)", one.text.strip())
         paired = (
             other
             and said.gap(one, other) == " "
             and one.value <= MINUTE_S
             and re.match(r"[0-5][0-9]", other.text)
         )
-        if dotted:
-            yield int(dotted[1]) * MINUTE_S + float(dotted[2]), one, True
+        if (seconds := dotted(one)) is not None:
+            yield seconds, one, True
         elif paired and other and one.value < MINUTE_S / 4:
             yield one.value * MINUTE_S + other.value, other, True
             at += 1

@@ -4,9 +4,11 @@ import re
 from typing import Final
 
 from core.measures import MassUnit
+from core.notation.quantities import kilograms
 from core.notation.scores import asking
 from core.notation.scores.each import read_counts, read_splits
 from core.notation.scores.lines_told import named_lines
+from core.notation.scores.loads import load_score
 from core.notation.scores.numbers import Number
 from core.notation.scores.said import Told
 from core.notation.scores.wording import says
@@ -29,6 +31,8 @@ def read_minutes(said: Told, block: Block, unit: MassUnit) -> ReadScore | None:
     every = times_in(block)
     if every is None:
         return None
+    if lifted := _lifted(said, block, every):
+        return asking.meant(load_score(kilograms(f"{max(lifted):g}", None, unit)))
     clocks = said.of("clock") or [one for one in said.of("bare") if "." in one.text]
     if 1 < len(clocks) <= every and not said.of("rounds"):
         return read_splits(said, block, unit)
@@ -37,6 +41,14 @@ def read_minutes(said: Told, block: Block, unit: MassUnit) -> ReadScore | None:
         return _score(held, said, block)
     read = read_counts(said, block, unit)
     return _less_than_one(read, block) if read and read.score else read
+
+
+def _lifted(said: Told, block: Block, every: int) -> list[float]:
+    """`60 62.5 65 70`: more than anybody does in a turn, and than there are turns."""
+    most = max((line.amount or 0 for line in block.lines), default=0)
+    bare = [one.value for one in said.of("bare")]
+    is_list = len(bare) > 2 and not said.of("clock", "reps", "rounds", "cal")  # noqa: PLR2004 - sets of them
+    return bare if is_list and min(bare) > max(every, 2 * most, reps_in_round(block) or 0) else []
 
 
 def _less_than_one(read: ReadScore, block: Block) -> ReadScore | None:

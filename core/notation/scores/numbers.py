@@ -146,11 +146,18 @@ _MARKS: Final = str.maketrans({"\N{THUMBS DOWN SIGN}": " failed ", "\N{WHITE HEA
 
 
 _BETWEEN_CLOCKS: Final = re.compile(r"(?<=:[0-9]{2}),(?=[0-9]{1,2}:[0-9])")
+# Slips of the finger inside a number: `1o4`, `28;40`.
+_O_FOR_ZERO: Final = re.compile(r"(?<=[0-9])[oO](?=[0-9])|(?<=[0-9]:)[oO](?=[0-9])")
+_SEMICOLON: Final = re.compile(r"(?<=[0-9]);(?=[0-5][0-9](?![0-9]))")
 
 
 def with_signs_told(text: str) -> str:
-    """A thumb or a tick says something of the number beside it; a comma between two times parts them."""
-    return _BETWEEN_CLOCKS.sub(", ", text.translate(_MARKS))
+    """A thumb or a tick says something of the number beside it; a comma between two times parts them.
+
+    Slips of the finger inside a number are put right.
+    """
+    typed = _SEMICOLON.sub(":", _O_FOR_ZERO.sub("0", text.translate(_MARKS)))
+    return _BETWEEN_CLOCKS.sub(", ", typed)
 
 
 def in_digits(words: str) -> str:

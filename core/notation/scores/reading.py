@@ -16,7 +16,7 @@ from core.notation.scores.lighter import is_lighter
 from core.notation.scores.lines_told import named_lines
 from core.notation.scores.loads import heaviest, read_load
 from core.notation.scores.minutes import read_minutes
-from core.notation.scores.numbers import with_signs_told
+from core.notation.scores.numbers import Number, with_signs_told
 from core.notation.scores.other_names import names_another
 from core.notation.scores.plausible import implausible
 from core.notation.scores.remarks import Remarks, note, take_remarks
@@ -244,6 +244,22 @@ def _is_foreign(said: Told, score: Score, block: Block) -> bool:
     return bool(said.of(*foreign))
 
 
+def _left(said: Told, score: Score, block: Block, way: Way) -> tuple[Number, ...]:
+    return () if way in _OF_LOADS else left_over(said, score, block)
+
+
+_MARK_BEFORE: Final = re.compile(
+    r"(?:^|[,;/|&]|\band)\s*(?:(?:i|only|just|did|got|managed|made|done|was)\s+)*$"
+)
+_MARK_BEHIND: Final = re.compile(r"^\s*(?:$|[,;/|&]|and\b)")
+
+
+def _is_listed(one: Number, said: Told) -> bool:
+    """`45 / 8:05`: a number of which nothing is said may be the score of another part."""
+    before, behind = said.words[: one.start], said.words[one.end :]
+    return one.kind == "bare" and bool(_MARK_BEFORE.search(before) and _MARK_BEHIND.match(behind))
+
+
 def _around_loads(said: Told) -> str:
     """The sentences that tell a load: of what else was done that day nothing is asked."""
     loads = said.of("load", "times", "hands", "bare", "reps")
@@ -265,7 +281,9 @@ def _judged(read: ReadScore, said: Told, block: Block, remarks: Remarks) -> Read
         return doubt if doubt.doubt in SETTLED_BY_YES else _with_pain(doubt, remarks, way)
     another = (
         _is_foreign(said, read.score, block)
-        or (way not in _MUCH_BESIDE and left_over(said, read.score, block))
+        or any(
+            way not in _MUCH_BESIDE or _is_listed(one, said) for one in _left(said, read.score, block, way)
+        )
         or (way is Way.LOAD and names_another(_around_loads(said), block))
     )
     doubtful = any(shape.search(said.words) for shape in (_DOUBTFUL, _NOT_COUNTED))

@@ -17,7 +17,7 @@ from core.sessions.values import Block
 _JOINT: Final = re.compile(
     r"[\s,]*(?:(?:\+|plus|and|&|n|with|then|w/)[\s,]*)*(?:an? )?(?:extra |another |into |the )*[\s,]*"
 )
-_PLUS: Final = re.compile(r"\s?(?:\+|plus)\s?")
+_PLUS: Final = re.compile(r"[\s,]*(?:\+|plus)\s?")
 _PAIR: Final = re.compile(r"\s?[/,-]\s?|\s|\s?(?:and|&|n)\s?")
 _MINUS: Final = re.compile(r"\b(?:minus|without|except|not|no|all but|apart from|less)\b")
 _SOME: Final = re.compile(r"\b(?:some|half (?:of )?(?:a|the)|most of|part of|a few|a bit of|a couple)\b")
@@ -194,7 +194,7 @@ def _goes_on(rounds: Number, said: Told) -> bool:
     later = [
         one
         for one in said.counting
-        if one.start >= rounds.end and one.kind in {"bare", "reps", "turn", "some"}
+        if one.start >= rounds.end and one.kind in {"bare", "reps", "cal", "metres", "turn", "some"}
     ]
     return any(not said.is_said(one, "each", "sum") for one in later)
 

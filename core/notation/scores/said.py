@@ -175,12 +175,17 @@ def _alike(words: str, found: tuple[Number, ...]) -> tuple[Number, ...]:
 def _as_put_right(said: Told) -> Told:
     """`97.5. wait no that was last time. 100` tells 100, if both are numbers of one kind."""
     for match in reversed(list(_PUT_RIGHT.finditer(said.words))):
-        before = {one.kind for one in said.counting if one.end <= match.start()}
+        before = {_like(one.kind) for one in said.counting if one.end <= match.start()}
         after = [one for one in said.counting if one.start >= match.end()]
-        if before & {one.kind for one in after}:
+        if before & {_like(one.kind) for one in after}:
             rest = said.words[match.end() :]
             return Told(rest, numbers_in(rest))
     return said
+
+
+def _like(kind: str) -> str:
+    """Rounds are told as bare numbers, too."""
+    return "bare" if kind == "rounds" else kind
 
 
 def lists(said: Told, found: Sequence[Number], joint: re.Pattern[str]) -> Iterator[tuple[Number, ...]]:

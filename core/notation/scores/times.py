@@ -21,7 +21,10 @@ _MADE_IT: Final = says("made_it")
 _OVER: Final = re.compile(r"\b(?:over|past|after|beyond) the (?:time )?cap\b")
 _DONE: Final = re.compile(r"\b(?:got|made it|was|finished|done|did|stopped|up)\b|\bat\b|\bon\b")
 _STOPPED: Final = re.compile(r"\b(?:stopped|quit|gave up|bailed|had to stop|pulled out|ended)\b")
-_REACHED: Final = re.compile(r"\b(?:to|on|at|into|of) (?:the )?(?:round of )?(?P<n>[0-9]{1,3})(?:s|'s)?\b")
+_REACHED: Final = re.compile(
+    r"\b(?:to|on|at|into|of|(?P<done>finished|completed|through|did|after)) (?:the )?(?:(?:round|set) of )?"
+    r"(?P<n>[0-9]{1,3})(?(done)(?:s|'s)|(?:s|'s)?)\b"
+)
 # A bare number from there on is no number of minutes.
 _A_DISTANCE: Final = 400
 # A number beside a time is kilometres if it is as near to what was set.
@@ -61,12 +64,20 @@ def _one_of(times: Sequence[tuple[float, Number, bool]], said: Told) -> ReadScor
     chosen = [one for one in times if said.is_said(one[1], "sum")] or list(times)
     if not chosen:
         return None
+    chosen = [one for one in chosen if one[1] == _made_by_others(said)] or chosen
     values = {seconds for seconds, _, _ in chosen}
     if len(values) > 1:
         return asking.which_number(tuple(time_score(one[0]) for one in chosen[:2]))
     seconds, _, plain = chosen[-1]
     score = time_score(seconds)
     return ReadScore(score=score, sure=True) if plain else asking.meant(score)
+
+
+def _made_by_others(said: Told) -> Number | None:
+    """`17:31, splits 5:20 5:58 6:13`: the time that all others make, to a second each."""
+    clocks = [one for one in said.numbers if one.kind == "clock"]
+    whole = sum(one.value for one in clocks)
+    return next((one for one in clocks if len(clocks) > 2 and abs(whole - 2 * one.value) < len(clocks)), None)  # noqa: PLR2004
 
 
 def times_in(said: Told, block: Block) -> Iterator[tuple[float, Number, bool]]:
@@ -107,7 +118,7 @@ def bare_times(said: Told) -> Iterator[tuple[float, Number, bool]]:
         if at <= taken:
             continue
         other = bare[at + 1] if at + 1 < len(bare) else None
-        if (seconds := _dotted(one)) is not None:
+        if (seconds := dotted(one)) is not None:
             yield seconds, one, True
         elif (
             other
@@ -121,7 +132,7 @@ def bare_times(said: Told) -> Iterator[tuple[float, Number, bool]]:
             yield from _run_on(one)
 
 
-def _dotted(one: Number) -> float | None:
+def dotted(one: Number) -> float | None:
     """`17.42`, and with tenths `1.52.3`."""
     parts = one.text.strip().replace(",", ".").split(".")
     if len(parts) < 2 or len(parts[1]) != 2 or int(parts[1]) >= MINUTE_S:  # noqa: PLR2004 - minutes and seconds
@@ -274,7 +285,8 @@ def _reached(said: Told, block: Block) -> int | None:
     match = _REACHED.search(said.words)
     if match is None or not block.scheme or int(match["n"]) not in block.scheme:
         return None
-    at = block.scheme.index(int(match["n"])) + bool(_THERE_DONE.match(said.words[match.end() :]))
+    done = match["done"] or _THERE_DONE.match(said.words[match.end() :])
+    at = block.scheme.index(int(match["n"])) + bool(done)
     if at >= len(block.scheme):
         return None
     before = total([reps_of(line, reps) for reps in block.scheme[:at] for line in block.lines])
@@ -283,7 +295,9 @@ def _reached(said: Told, block: Block) -> int | None:
     return before + _of_rung(said.words[match.end() :], block.scheme[at], block.lines, block)
 
 
-_OF_ALL: Final = re.compile(r"(?<![0-9.:])(?P<n>[0-9]{1,4})\s?(?:/|of|out of)\s?(?P<k>[0-9]{2,4})(?![0-9.:])")
+_OF_ALL: Final = re.compile(
+    r"(?<![0-9.:])(?P<n>[0-9]{1,4})\s?(?:reps?\s|repetitions?\s)?(?:/|of|out of)\s?(?P<k>[0-9]{2,4})(?![0-9.:])"
+)
 
 
 def _of_line(said: Told, block: Block) -> int | None:
