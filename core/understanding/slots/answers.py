@@ -10,10 +10,11 @@ from core.understanding.slots.stretch import Stretch
 
 
 class _Shape(NamedTuple):
-    """A stretch that holds one of `any` and nothing but `only`."""
+    """A stretch that holds one of `any` and nothing but `only`; `alone`: nothing else is said in the message."""
 
     any: tuple[str, ...]
     only: frozenset[str]
+    alone: bool
 
 
 class _Tables(NamedTuple):
@@ -28,7 +29,8 @@ def _tables() -> _Tables:
     table = tomllib.loads(Path(__file__).with_suffix(".toml").read_text(encoding="utf-8"))
     given, sure = float(table.pop("given")), table.pop("sure")
     shapes = {
-        act: _Shape(tuple(one["any"]), frozenset(one["only"])) for act, one in table.pop("shape").items()
+        act: _Shape(tuple(one["any"]), frozenset(one["only"]), one.get("alone", False))
+        for act, one in table.pop("shape").items()
     }
     questions = {
         question: {act: tuple(kinds) for act, kinds in acts.items()} for question, acts in table.items()
@@ -62,7 +64,7 @@ def _is_asked_for(act: str, stretch: Stretch) -> bool:
 def _is_its_shape(act: str, stretch: Stretch) -> bool:
     """`7+12`, `Bo 8:43`: every word of it is named, and of these kinds."""
     shape = _tables().shapes.get(act)
-    if shape is None or not stretch.marks(*shape.any):
+    if shape is None or not stretch.marks(*shape.any) or (shape.alone and not stretch.is_whole):
         return False
     named = stretch.marked.mark_at[stretch.start : stretch.end]
     tokens = stretch.marked.text.tokens[stretch.start : stretch.end]

@@ -67,10 +67,12 @@ class _Item:
         return [exact_kg(load) if unit else _bare(load, typed, units) for load, unit in self.loads]
 
 
-def equipment(stretch: Stretch) -> tuple[Equipment, ...]:
-    """All that is named and isn't said to be missing."""
-    items = _shared(list(_items(stretch)))
-    found = [_as_equipment(one, stretch.context.units) for one in items if one.thing and not one.lacks]
+def equipment(stretch: Stretch, *, gone: bool = False) -> tuple[Equipment, ...]:
+    """All that is named and isn't said to be missing; of what is `gone` a no is said of all of it."""
+    items = _shared(list(_items(stretch, gone=gone)))
+    found = [
+        _as_equipment(one, stretch.context.units) for one in items if one.thing and (gone or not one.lacks)
+    ]
     found += [one for value in stretch.values("everything") if value == "gym" for one in full_gym()]
     return _merged(_with_plates([one for one in found if one is not None]))
 
@@ -86,7 +88,7 @@ def _is_held(implement: str) -> bool:
     return any(one.id == implement and one.kind == "held" for one in catalogue().implements)
 
 
-def _items(stretch: Stretch) -> Iterator[_Item]:
+def _items(stretch: Stretch, *, gone: bool = False) -> Iterator[_Item]:
     """From the left; a comma, an `and` or the next thing begins another."""
     item = _Item()
     at = stretch.start
@@ -98,7 +100,7 @@ def _items(stretch: Stretch) -> Iterator[_Item]:
                 loads = item.loads_of_next(stretch, mark.start)
                 yield item
                 item = _Item(loads=loads)
-            _take(item, mark, stretch)
+            _take(item, mark, stretch, gone=gone)
             at = mark.end
             continue
         if _parts(stretch, at):
@@ -120,7 +122,7 @@ def _parts(stretch: Stretch, at: int) -> bool:
     return stretch.marked.helps(at, "joint") is not None or stretch.marked.helps(at, "or") is not None
 
 
-def _take(item: _Item, mark: Mark, stretch: Stretch) -> None:
+def _take(item: _Item, mark: Mark, stretch: Stretch, *, gone: bool) -> None:
     thing = mark.value("thing", "other_thing")
     if _tells_step(item, mark, stretch):
         item.awaits_step = stretch.marked.helps(mark.end, "of_word") is not None
@@ -139,7 +141,7 @@ def _take(item: _Item, mark: Mark, stretch: Stretch) -> None:
         item.lacks = item.lacks or count == "0"
         item.count = int(count) or None
         return
-    if mark.quantity and not stretch.is_denied(mark.start, near=2):
+    if mark.quantity and (gone or not stretch.is_denied(mark.start, near=2)):
         _take_quantity(item, mark.quantity, stretch)
 
 

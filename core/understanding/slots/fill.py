@@ -21,6 +21,7 @@ _HARDEST: Final = 10
 _LONGEST_DAY_MIN: Final = 600
 # `please could you tell the coach that ...`: a later `that` belongs to the matter.
 _WORDS_BEFORE_THE_MATTER: Final = 8
+_SENTENCE_ENDS: Final = frozenset(".!?\n")
 _THIS_DAY: Final = frozenset({"today", "tonight"})
 _WEEKS: Final = frozenset({"this week", "next week"})
 # Not what a class recurs on.
@@ -28,7 +29,7 @@ _NO_RULE: Final = frozenset(
     {"today", "tomorrow", "this week", "next week", "last week", "next month", "yesterday"}
 )
 # Told of somebody else, these are nothing that the speaker tells of themselves.
-_OF_ONESELF: Final = frozenset({"spares", "hurt", "condition", "sore", "sick", "weighs", "can"})
+_OF_ONESELF: Final = frozenset({"spares", "hurt", "condition", "sore", "sick", "weighs", "can", "scored"})
 
 Fields = dict[str, Any]
 # None: not taken; several: as many acts.
@@ -37,7 +38,11 @@ Filler = Callable[[Stretch], Fields | Sequence[Fields] | None]
 
 def fill(act: str, stretch: Stretch) -> tuple[AnyAct, ...]:
     """The acts of this name that a stretch tells; none where what they need isn't there, or is beyond all bounds."""
-    if act in _OF_ONESELF and body.is_of_another(stretch):
+    if (
+        act in _OF_ONESELF
+        and body.is_of_another(stretch)
+        and not (act == "scored" and stretch.marks("person"))
+    ):
         return ()
     try:
         filled = FILLERS.get(act, _as_it_is)(stretch)
@@ -75,7 +80,7 @@ def _shares(stretch: Stretch) -> Fields:
 def _lost(stretch: Stretch) -> Fields | None:
     """What is gone is said with a no, so a no doesn't take it away."""
     named = stretch.values("thing", "other_thing")
-    found = [one for one in equipment.equipment(stretch) if one.implement in named]
+    found = [one for one in equipment.equipment(stretch, gone=True) if one.implement in named]
     left = [name for name in named if name not in {one.implement for one in found}]
     found += [Equipment(implement=name) for name in left]
     return {"equipment": tuple(found)} if found else None
@@ -117,8 +122,10 @@ def _sign(stretch: Stretch) -> Fields | None:
 
 
 def _weighs(stretch: Stretch) -> Fields | None:
-    """A weight alone may be what was lifted, where that is the score."""
-    if _lifts(stretch) and not stretch.means("weight") and not any(True for _ in stretch.helps("self_word")):
+    """A weight alone may be what was lifted, where that is the score, or of what else the message tells."""
+    is_bare = not stretch.means("weight") and not any(True for _ in stretch.helps("self_word"))
+    beside = not stretch.is_whole and stretch.context.question != "weight"
+    if is_bare and (_lifts(stretch) or beside):
         return None
     loads = [exact_kg(one.value) for one in stretch.quantities("load")]
     bare = [in_kg(one.value, stretch.context.units) for one in stretch.quantities("number")]
@@ -141,12 +148,21 @@ def _scored(stretch: Stretch) -> Sequence[Fields] | None:
     """Of each person what is told beside them; of one's own also whether it was lighter, or as written."""
     day = next((one for one in days.days(stretch, counted=False) if one not in _THIS_DAY), None)
     told = [
-        {"score": one, "day": day, "person": part.first("person")}
+        {"score": one, "day": day, "person": _whose(part)}
         for part in stretch.parts("person")
         for one in scores.results(part)
     ]
     beside = scores.said_of_it(stretch) if told and not stretch.marks("person") else None
     return [*told, {"act": beside}] if beside else told or None
+
+
+def _whose(part: Stretch) -> str | None:
+    """The one who is named beside it; not who is spoken of only when it was told: `14:08. What did Bo get?`."""
+    named, numbers = part.marks("person"), [one for one in part.marks() if one.quantity]
+    if not named or not numbers or numbers[-1].start > named[0].start:
+        return part.first("person")
+    between = part.marked.text.tokens[numbers[-1].end : named[0].start]
+    return None if any(one.word in _SENTENCE_ENDS for one in between) else part.first("person")
 
 
 def _corrects(stretch: Stretch) -> Fields | None:
@@ -240,7 +256,12 @@ def _quiet(stretch: Stretch) -> Fields:
 
 
 def _zone(stretch: Stretch) -> Fields | None:
-    place = stretch.first("city") or stretch.first("zone_name") or places.behind_in(stretch)
+    place = (
+        places.offset(stretch)
+        or stretch.first("city")
+        or stretch.first("zone_name")
+        or places.behind_in(stretch)
+    )
     if place is None and stretch.context.question == "zone":
         place = places.unknown_words(stretch)
     return {"place": place} if place else None

@@ -24,6 +24,17 @@ def behind_in(stretch: Stretch) -> str | None:
     return None
 
 
+def offset(stretch: Stretch) -> str | None:
+    """`UTC-3`, `gmt +2`: as it was typed."""
+    for one in stretch.marks("zone_name"):
+        tokens = stretch.marked.text.tokens[one.end : one.end + 2]
+        joined = bool(tokens) and tokens[0].kind == "number" and tokens[0].glued
+        signed = [token.kind for token in tokens] == ["mark", "number"]
+        if one.value("zone_name") == "GMT" and (joined or signed):
+            return stretch.marked.text.words(one.start, one.end + (1 if joined else 2)).replace(" ", "")
+    return None
+
+
 def unknown_words(stretch: Stretch) -> str | None:
     """The words that are none of any language here: asked for a place, they name one. The last that stand together."""
     known = lexicon().words

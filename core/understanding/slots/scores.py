@@ -24,6 +24,7 @@ _IN_NUMBERS: Final = (
     "sets",
 )  # fmt: skip
 _KEPT: Final = 32
+_UNITS: Final = frozenset({"kg", "s", "m", "kcal", "reps", "rounds", "done"})
 
 
 def results(stretch: Stretch) -> tuple[Result, ...]:
@@ -85,7 +86,14 @@ def _reads(words: str, held: _Held, unit: MassUnit, *, asked: bool) -> tuple[Rea
     reads = tuple(one.read for one in parts) or (read_score(words, held.session, None, unit),)
     told = any(one.score and way_of(held.session.blocks[one.block]) is not Way.DONE for one in reads)
     unseen = () if told else (read_unseen(words, unit, asked=asked),)
-    return unseen if any(one.score for one in unseen) else reads
+    fitting = _may_be_of(held.session)
+    return unseen if any(one.score and one.score.unit in fitting for one in unseen) else reads
+
+
+def _may_be_of(session: Session) -> frozenset[str]:
+    """The units of a score that its parts don't expect: a weight only where one may be the score."""
+    lifts = any(way_of(block) in {Way.LOAD, Way.DONE} for block in session.blocks)
+    return _UNITS if lifts else _UNITS - {"kg"}
 
 
 def _result(read: ReadScore, stretch: Stretch, *, stopped: bool) -> Result:

@@ -24,6 +24,11 @@ class Stretch:
         return self.marked.text.words(self.start, self.end)
 
     @property
+    def is_whole(self) -> bool:
+        """Whether it is the whole message."""
+        return self.end - self.start == len(self.marked.words)
+
+    @property
     def words(self) -> tuple[str, ...]:
         return self.marked.words[self.start : self.end]
 

@@ -30,6 +30,7 @@ WEIGHED = [
 ]  # fmt: skip
 NO_BODY_MASS = [
     "my dumbbell weighs 10 kg", "I weigh 740 kg", "I did 74 kg", "I'm 74", "I weigh too much", "",
+    "it weighs 74kg", "swap the rows for pull-ups, 60 kg. Ok?",
 ]  # fmt: skip
 
 
@@ -92,6 +93,7 @@ HEALTH = [
     ("I just found out I\u2019m pregnant!", {"pregnancy"}),
     ("hi, I am pregnant, 14 weeks", {"pregnancy"}),
     ("I'm expecting a baby", {"pregnancy"}),
+    ("we are expecting a baby in May", {"pregnancy"}),
     ("I have high blood pressure", {"high-blood-pressure"}),
     ("I was told I have high blood pressure", {"high-blood-pressure"}),
     ("I had a baby 5 weeks ago", {"after-birth"}),
@@ -100,7 +102,8 @@ HEALTH = [
     ("no running for me please", {"no-running"}),
 ]
 OF_OTHERS_OR_BEFORE = [
-    "my wife is pregnant", "I'm not pregnant", "am I allowed to do this if I'm pregnant?",
+    "my wife is pregnant", "we're expecting guests", "no running today",
+    "I'm not pregnant", "am I allowed to do this if I'm pregnant?",
     "I love how this fits me", "no class next Tuesday", "no", "no idea", "7+12", "I was pregnant last year",
 ]  # fmt: skip
 
@@ -125,6 +128,7 @@ WITHDRAWN = [
     "the last post was a mistake", "unpost it",
 ]  # fmt: skip
 OTHER_WISHES = [
+    "cancel", "delete my score",
     "cancel today's class", "remove the push-ups from the session", "post it tomorrow at 7",
 ]  # fmt: skip
 
