@@ -55,8 +55,10 @@ class _Item:
 
     def loads_of_next(self, stretch: Stretch, at: int) -> list[tuple[float, str]]:
         """`barbell with 120 kg plates`: what stands between a `with` and the next thing is of that one."""
-        before = stretch.marked.mark_at[at - 1]
-        if not (self.named_first and self.loads and before and before.quantity):
+        of = stretch.marked.helps(at - 1, "of_word") is not None
+        before = stretch.marked.mark_at[at - 2 if of else at - 1]
+        told = self.loads and (self.named_first or len(self.loads) > 1)
+        if not (told and before and before.quantity):
             return []
         beside = stretch.marked.helps(before.start - 1, "with_word") is not None
         return [self.loads.pop()] if beside and before.start > stretch.start else []
@@ -161,12 +163,17 @@ def _take_quantity(item: _Item, one: Quantity, stretch: Stretch) -> None:
         _TAKEN_AS[one.kind](item, one, stretch)
 
 
-def _is_most(one: Quantity, stretch: Stretch) -> bool:
-    return one.start > stretch.start and stretch.marked.helps(one.start - 1, "up_to") is not None
+def _is_most(item: _Item, one: Quantity, stretch: Stretch) -> bool:
+    """`up to 20`, and `dumbbells to 20` where nothing else is told of them."""
+    helps, before = stretch.marked.helps, one.start - 1
+    bare = item.thing is not None and not item.loads and item.low is None
+    return one.start > stretch.start and (
+        helps(before, "up_to") is not None or (bare and helps(before, "before_word") is not None)
+    )
 
 
 def _take_load(item: _Item, one: Quantity, stretch: Stretch) -> None:
-    _load(item, one.value, one.unit, up_to=_is_most(one, stretch))
+    _load(item, one.value, one.unit, up_to=_is_most(item, one, stretch))
 
 
 def _take_range(item: _Item, one: Quantity, stretch: Stretch) -> None:
@@ -197,7 +204,7 @@ def _take_plural(item: _Item, one: Quantity, _: Stretch) -> None:
 
 
 def _take_number(item: _Item, one: Quantity, stretch: Stretch) -> None:
-    _number(item, one, stretch, up_to=_is_most(one, stretch))
+    _number(item, one, stretch, up_to=_is_most(item, one, stretch))
 
 
 _TAKEN_AS: Final[Mapping[str, Callable[[_Item, Quantity, Stretch], None]]] = {

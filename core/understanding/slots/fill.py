@@ -22,6 +22,8 @@ _LONGEST_DAY_MIN: Final = 600
 # `please could you tell the coach that ...`: a later `that` belongs to the matter.
 _WORDS_BEFORE_THE_MATTER: Final = 8
 _SENTENCE_ENDS: Final = frozenset(".!?\n")
+# Between what goes and what comes: `pounds to kg`, `lb -> kg`.
+_INTO: Final = frozenset({"to", "into", "-", ">"})
 _THIS_DAY: Final = frozenset({"today", "tonight"})
 _WEEKS: Final = frozenset({"this week", "next week"})
 # Not what a class recurs on.
@@ -269,7 +271,7 @@ def _zone(stretch: Stretch) -> Fields | None:
 
 def _units(stretch: Stretch) -> Fields | None:
     """The first unit that isn't refused; `lb` where only kilos are: `i don't speak kilo`."""
-    named = [one for one in stretch.marks("units_word") if not stretch.is_denied(one.start)]
+    named = [one for one in stretch.marks("units_word") if not _is_left_behind(stretch, one.start)]
     refused = stretch.marks("units_word")
     if named:
         return {"units": MassUnit(named[0].value("units_word") or "kg")}
@@ -277,6 +279,14 @@ def _units(stretch: Stretch) -> Fields | None:
         other = MassUnit.LB if refused[0].value("units_word") == "kg" else MassUnit.KG
         return {"units": other}
     return None
+
+
+def _is_left_behind(stretch: Stretch, at: int) -> bool:
+    """`not pounds`, `from pounds`, `instead of pounds`, `pounds to kg`."""
+    helps = stretch.marked.helps
+    before = any(helps(at - 1, kind) is not None for kind in ("after_word", "instead"))
+    to_another = stretch.word(at + 1) in _INTO and any(one.start > at for one in stretch.marks("units_word"))
+    return stretch.is_denied(at) or before or to_another
 
 
 def _with_person(*more: Callable[[Stretch], Fields]) -> Filler:
