@@ -20,13 +20,6 @@ _BEHIND: Final = re.compile(
 _THING_BETWEEN: Final = re.compile(
     rf"\bshare (?!(?:it|them|that) )(?P<thing>[^,;\n]+?) with {_NAME}", re.IGNORECASE
 )
-# A whole sentence about something that is there already.
-_SENTENCE: Final = re.compile(
-    rf"^(?:(?P<who>(?:my |our )?[^\W\d_][\w'-]*) and (?:i|me)|i|we|i'm|we're|i am|we are) (?:both |also )?"
-    rf"(?:share|sharing|use)(?: the| my| our| that)? (?P<thing>[\w -]+?)(?: with {_NAME})?$",
-    re.IGNORECASE,
-)
-_IT: Final = frozenset({"it", "them", "that", "both", "one", "that one", "everything", "all of it"})
 NOBODY_NAMED: Final = ""
 
 
@@ -35,13 +28,6 @@ class Marked(NamedTuple):
 
     text: str
     partners: tuple[str, ...]
-
-
-class Sharing(NamedTuple):
-    """`thing` in the speaker's words; None for whatever it is that can be shared."""
-
-    partner: str
-    thing: str | None
 
 
 def mark_shared(text: str) -> Marked:
@@ -56,15 +42,6 @@ def mark_shared(text: str) -> Marked:
     told = _THING_BETWEEN.sub(r"\g<thing> shared with \g<n>", text)
     told = _BEFORE.sub(mark, _BEHIND.sub(mark, told))
     return Marked(told, tuple(partners))
-
-
-def read_sharing(text: str) -> Sharing | None:
-    """`We share the dumbbell`, `I share it with Bo`; None for any other text."""
-    match = _SENTENCE.match(" ".join(text.split()).strip(" .!").replace("\u2019", "'"))
-    if match is None:
-        return None
-    thing = match["thing"].casefold()
-    return Sharing(_called(match["n"] or match["who"] or NOBODY_NAMED), None if thing in _IT else thing)
 
 
 def _called(name: str) -> str:

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from typing import Any
 
-from core.athletes.equipment import Things, at, furnished, shared, with_more, without
+from core.athletes.equipment import Things, at, furnished, with_more, without
 from core.athletes.today import said
 from core.athletes.values import Different, Equipment, Furnished, Profile, SetName
 from core.desk.access import admitted
@@ -18,7 +18,6 @@ from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.notation.equipment import read_equipment
 from core.notation.equipment_changes import UNNAMED, EquipmentChange, read_equipment_change
-from core.notation.equipment_partners import read_sharing
 from core.store.documents import FURNISHED
 
 # A weight that isn't named is one of these, if it isn't like the others that are there (common practice).
@@ -39,22 +38,6 @@ async def as_equipment_change(visit: Visit, text: str, _: int | None) -> Outcome
         return await take_bare(visit, profile, change.place, change.bare)
     after = changed_things(at(profile, change.place) or (), change)
     return None if after is None else await keep(visit, profile, change.place, after, change)
-
-
-async def as_sharing(visit: Visit, text: str, _: int | None) -> Outcome | None:
-    """`We share the dumbbell`; None where it is about nothing that is there."""
-    sharing = read_sharing(text)
-    if sharing is None or not await visit.uow.consents.given(visit.person.id):
-        return None
-    profile = await visit.profile()
-    named = (
-        catalogue().implement_by_name(sharing.thing.removeprefix("adjustable ")) if sharing.thing else None
-    )
-    if sharing.thing and named is None:
-        return None
-    owned = at(profile, "home") or ()
-    after = shared(owned, named.id if named else None, sharing.partner)
-    return None if after is None else await keep(visit, profile, "home", after, EquipmentChange())
 
 
 def changed_things(before: Things, change: EquipmentChange) -> Things | None:

@@ -33,6 +33,7 @@ USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
     a.Has: ath.got,
     a.Got: ath.got,
     a.Lost: ath.lost,
+    a.Shares: ath.shares,
     a.Spares: ath.spares,
     a.Condition: ath.spares,
     a.Hurt: ath.hurt,
@@ -148,7 +149,8 @@ AT_ANY_TIME: Final = frozenset(
 async def as_clear_acts(visit: Visit, text: str, replied_to: int | None) -> Outcome | None:
     """What is heard before the open question: something that answers none, or several things told in one message.
 
-    None for a coach's words, for one act that may be an answer, and where not all can be taken.
+    None for a coach's words, for one act that may be an answer, where not all can be taken, and where a thing is told
+    with whose else it is, as the answer keeps both together.
     """
     if await coached_groups(visit):
         order = as_opened(text)
@@ -163,7 +165,12 @@ async def as_clear_acts(visit: Visit, text: str, replied_to: int | None) -> Outc
     if names and names <= AT_ANY_TIME and not told.unread:
         outcome, _ = await carry_out(visit, acts, scene)
         return outcome and as_one(visit, outcome)
-    if len(names) < 2 or names <= OF_ONE_SCORE or any(type(act) not in USE_CASES for act in acts):  # noqa: PLR2004
+    if (
+        len(names) < 2
+        or names <= OF_ONE_SCORE
+        or "shares" in names
+        or any(type(act) not in USE_CASES for act in acts)
+    ):  # noqa: PLR2004
         return None
     return None if await keeps(visit, "several") else await all_of_them(visit, told, scene, question)
 
@@ -173,6 +180,7 @@ AT_ONCE: Final[Mapping[str, Topic]] = {
     "weighs": "weight",
     "can": "ability",
     "condition": "condition",
+    "shares": "any_time",
     "thanks": "thanks",
     "withdraw": "any_time",
     "who_reported": "any_time",

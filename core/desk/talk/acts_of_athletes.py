@@ -2,7 +2,7 @@
 
 from typing import Final, Literal
 
-from core.athletes.equipment import at, with_more
+from core.athletes.equipment import at, shared, with_more
 from core.athletes.values import Evidence, SetName
 from core.desk.classes.coming import see_classes
 from core.desk.classes.commands import AboutReminders, SeeClasses, SetLead, SetQuiet
@@ -47,6 +47,7 @@ from core.desk.versions.version import my_version
 from core.desk.visit import Visit
 from core.notation.complaints import ToldPain
 from core.notation.equipment_changes import EquipmentChange
+from core.notation.equipment_partners import NOBODY_NAMED
 from core.notation.sides import read_sides
 from core.scaling.values import Ask
 from core.sessions.length import minutes_of
@@ -75,6 +76,16 @@ async def lost(visit: Visit, act: a.Lost, _: Scene) -> Outcome | None:
     change = EquipmentChange(went=tuple(act.equipment))
     after = changed_things(at(profile, _HOME) or (), change)
     return None if after is None else await keep_things(visit, profile, _HOME, after, change)
+
+
+async def shares(visit: Visit, act: a.Shares, _: Scene) -> Outcome | None:
+    """None where it is about nothing that is there."""
+    if not await visit.uow.consents.given(visit.person.id):
+        return None
+    profile = await visit.profile()
+    thing = act.equipment[0].implement if act.equipment else None
+    after = shared(at(profile, _HOME) or (), thing, act.person or NOBODY_NAMED)
+    return None if after is None else await keep_things(visit, profile, _HOME, after, EquipmentChange())
 
 
 async def spares(visit: Visit, act: a.Spares | a.Condition, _: Scene) -> Outcome | None:

@@ -28,7 +28,7 @@ from core.desk.joining.entry import CONSENT, ENTRY, SCREENING, ask_entry_again
 from core.desk.joining.groups import tell_units, tell_zone
 from core.desk.joining.says import NotCleared
 from core.desk.outcome import Outcome
-from core.desk.profile.furnishing import SET, as_equipment_change, as_sharing, tell_set
+from core.desk.profile.furnishing import SET, as_equipment_change, tell_set
 from core.desk.says import NotText
 from core.desk.scores.correcting import as_correction
 from core.desk.scores.tolerating import as_tolerance
@@ -219,7 +219,6 @@ READINGS = (
     as_privacy,
     as_adult_after_all,
     as_way_out,
-    as_sharing,
     as_equipment_change,
     as_elsewhere,
     as_easing,

@@ -7,11 +7,10 @@ from typing import Any, Final, cast
 from pydantic import ValidationError
 
 from core.athletes.values import Equipment
-from core.measures import MassUnit
 from core.scores.ways import Way, way_of
 from core.understanding.acts import ACTS, AnyAct
 from core.understanding.quantities import Quantity
-from core.understanding.slots import body, days, equipment, places, scores
+from core.understanding.slots import body, days, equipment, people, places, scores, units
 from core.understanding.slots.abilities import abilities
 from core.understanding.slots.stretch import Stretch, exact_kg, in_kg
 
@@ -22,8 +21,6 @@ _LONGEST_DAY_MIN: Final = 600
 # `please could you tell the coach that ...`: a later `that` belongs to the matter.
 _WORDS_BEFORE_THE_MATTER: Final = 8
 _SENTENCE_ENDS: Final = frozenset(".!?\n")
-# Between what goes and what comes: `pounds to kg`, `lb -> kg`.
-_INTO: Final = frozenset({"to", "into", "-", ">"})
 _THIS_DAY: Final = frozenset({"today", "tonight"})
 _WEEKS: Final = frozenset({"this week", "next week"})
 # Not what a class recurs on.
@@ -75,8 +72,7 @@ def _has(stretch: Stretch) -> Fields | None:
 
 
 def _shares(stretch: Stretch) -> Fields:
-    person = stretch.first("person") or stretch.first("other_person")
-    return {"equipment": equipment.equipment(stretch), "person": person}
+    return {"equipment": equipment.equipment(stretch), "person": people.partner(stretch)}
 
 
 def _lost(stretch: Stretch) -> Fields | None:
@@ -257,6 +253,11 @@ def _quiet(stretch: Stretch) -> Fields:
     return {"since": since, "to": to}
 
 
+def _units(stretch: Stretch) -> Fields | None:
+    wanted = units.wanted(stretch)
+    return {"units": wanted} if wanted else None
+
+
 def _zone(stretch: Stretch) -> Fields | None:
     place = (
         places.offset(stretch)
@@ -267,26 +268,6 @@ def _zone(stretch: Stretch) -> Fields | None:
     if place is None and stretch.context.question == "zone":
         place = places.unknown_words(stretch)
     return {"place": place} if place else None
-
-
-def _units(stretch: Stretch) -> Fields | None:
-    """The first unit that isn't refused; `lb` where only kilos are: `i don't speak kilo`."""
-    named = [one for one in stretch.marks("units_word") if not _is_left_behind(stretch, one.start)]
-    refused = stretch.marks("units_word")
-    if named:
-        return {"units": MassUnit(named[0].value("units_word") or "kg")}
-    if refused:
-        other = MassUnit.LB if refused[0].value("units_word") == "kg" else MassUnit.KG
-        return {"units": other}
-    return None
-
-
-def _is_left_behind(stretch: Stretch, at: int) -> bool:
-    """`not pounds`, `from pounds`, `instead of pounds`, `pounds to kg`."""
-    helps = stretch.marked.helps
-    before = any(helps(at - 1, kind) is not None for kind in ("after_word", "instead"))
-    to_another = stretch.word(at + 1) in _INTO and any(one.start > at for one in stretch.marks("units_word"))
-    return stretch.is_denied(at) or before or to_another
 
 
 def _with_person(*more: Callable[[Stretch], Fields]) -> Filler:

@@ -9,7 +9,6 @@ from hypothesis import strategies as st
 from core.athletes.values import Equipment
 from core.measures import MassUnit, to_kg
 from core.notation.equipment import read_equipment
-from core.notation.equipment_partners import read_sharing
 
 
 @pytest.mark.parametrize(
@@ -35,24 +34,6 @@ def test_a_shared_thing_keeps_its_partner(text, partner):
 def test_only_the_thing_that_it_is_said_of_is_shared():
     chair, dumbbell = read_equipment("a chair, and a 12 kg dumbbell shared with Bo").equipment or ()
     assert (chair.shared_with, dumbbell.shared_with) == (None, "Bo")
-
-
-@pytest.mark.parametrize(
-    ("text", "said"),
-    [
-        ("we share it", ("", None)),
-        ("I share it with Bo.", ("Bo", None)),
-        ("Bo and I share the dumbbell", ("Bo", "dumbbell")),
-        ("I share the adjustable dumbbell with my wife", ("your wife", "adjustable dumbbell")),
-    ],
-)
-def test_sharing_is_read_as_a_sentence(text, said):
-    assert read_sharing(text) == said
-
-
-@pytest.mark.parametrize("text", ["7+12", "share", "thanks for sharing", "Bo has a dumbbell", ""])
-def test_all_else_is_no_sharing(text):
-    assert read_sharing(text) is None
 
 
 @pytest.mark.parametrize(
@@ -98,4 +79,3 @@ def test_several_fixed_weights_stay_fixed(text):
 @given(st.text(max_size=120))
 def test_any_text_can_be_read(text):
     read_equipment(text)
-    read_sharing(text)

@@ -173,6 +173,38 @@ def test_what_somebody_would_rather_not_do(said, act, movement):
     assert (told.act, told.movement) == (act, movement)
 
 
+@pytest.mark.parametrize(
+    ("said", "units"),
+    [
+        ("can you switch from pounds to kilos", MassUnit.KG),
+        ("kilos instead of pounds pls", MassUnit.KG),
+        ("show everything in lbs please not kg", MassUnit.LB),
+    ],
+)
+def test_the_unit_that_comes_counts_not_the_one_that_goes(said, units):
+    assert taken(said).units is units
+
+
+SHARED = [
+    ("we share it", None, []),
+    ("I share it with Bo.", "Bo", []),
+    ("Bo and I share the dumbbell", "Bo", ["dumbbell"]),
+    ("I share the adjustable dumbbell with my wife", "your wife", ["dumbbell"]),
+]
+
+
+@pytest.mark.parametrize(("said", "partner", "things"), SHARED, ids=[said for said, *_ in SHARED])
+def test_what_they_share_and_with_whom(said, partner, things):
+    told = taken(said)
+    assert told is not None
+    assert (told.act, told.person, [one.implement for one in told.equipment]) == ("shares", partner, things)
+
+
+@pytest.mark.parametrize("said", ["7+12", "share", "thanks for sharing", "Bo has a dumbbell", ""])
+def test_all_else_is_no_sharing(said):
+    assert not is_taken(said, "shares")
+
+
 HOW_IT_GOES = [
     "who hasn't reported?", "Who has trained?", "who's missing", "who hasn't done it yet?", "how did it go today",
     "how is everyone doing", "how are my people?",

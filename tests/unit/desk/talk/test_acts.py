@@ -11,7 +11,7 @@ from core.desk.talk.says import Nearest, NotGot
 from core.understanding.acts import ACTS
 
 # Taken by the readers of the open question alone, or by those of stop signs and of scores.
-ELSEWHERE = {"sign", "agrees", "declines", "shares", "elsewhere", "nothing_hurt", "small_talk"}
+ELSEWHERE = {"sign", "agrees", "declines", "elsewhere", "nothing_hurt", "small_talk"}
 
 
 @pytest.mark.parametrize("name", sorted(ACTS))
