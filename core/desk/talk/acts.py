@@ -165,12 +165,8 @@ async def as_clear_acts(visit: Visit, text: str, replied_to: int | None) -> Outc
     if names and names <= AT_ANY_TIME and not told.unread:
         outcome, _ = await carry_out(visit, acts, scene)
         return outcome and as_one(visit, outcome)
-    if (
-        len(names) < 2
-        or names <= OF_ONE_SCORE
-        or "shares" in names
-        or any(type(act) not in USE_CASES for act in acts)
-    ):  # noqa: PLR2004
+    told_apart = "shares" not in names and all(type(act) in USE_CASES for act in acts)
+    if len(names) < 2 or names <= OF_ONE_SCORE or not told_apart:  # noqa: PLR2004
         return None
     return None if await keeps(visit, "several") else await all_of_them(visit, told, scene, question)
 

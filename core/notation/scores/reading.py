@@ -22,7 +22,7 @@ from core.notation.scores.plausible import implausible
 from core.notation.scores.remarks import Remarks, note, take_remarks
 from core.notation.scores.rounds import read_rounds
 from core.notation.scores.said import Told, told
-from core.notation.scores.times import read_time
+from core.notation.scores.times import made_by_others, read_time
 from core.notation.scores.wording import says
 from core.notation.text import Strip, plain
 from core.scores.values import SETTLED_BY_YES, ReadScore, Score
@@ -244,8 +244,13 @@ def _is_foreign(said: Told, score: Score, block: Block) -> bool:
     return bool(said.of(*foreign))
 
 
-def _left(said: Told, score: Score, block: Block, way: Way) -> tuple[Number, ...]:
-    return () if way in _OF_LOADS else left_over(said, score, block)
+def _is_too_much_left(said: Told, score: Score, block: Block) -> bool:
+    """A number that nothing accounts for; beside a time or a weight, two, or one of which nothing is said."""
+    way = way_of(block)
+    left = () if made_by_others(said) else left_over(said, score, block)
+    if way not in _MUCH_BESIDE:
+        return bool(left)
+    return len(left) > 1 or (way not in _OF_LOADS and any(_is_listed(one, said) for one in left))
 
 
 _MARK_BEFORE: Final = re.compile(
@@ -281,9 +286,7 @@ def _judged(read: ReadScore, said: Told, block: Block, remarks: Remarks) -> Read
         return doubt if doubt.doubt in SETTLED_BY_YES else _with_pain(doubt, remarks, way)
     another = (
         _is_foreign(said, read.score, block)
-        or any(
-            way not in _MUCH_BESIDE or _is_listed(one, said) for one in _left(said, read.score, block, way)
-        )
+        or _is_too_much_left(said, read.score, block)
         or (way is Way.LOAD and names_another(_around_loads(said), block))
     )
     doubtful = any(shape.search(said.words) for shape in (_DOUBTFUL, _NOT_COUNTED))

@@ -64,7 +64,7 @@ def _one_of(times: Sequence[tuple[float, Number, bool]], said: Told) -> ReadScor
     chosen = [one for one in times if said.is_said(one[1], "sum")] or list(times)
     if not chosen:
         return None
-    chosen = [one for one in chosen if one[1] == _made_by_others(said)] or chosen
+    chosen = [one for one in chosen if one[1] == made_by_others(said)] or chosen
     values = {seconds for seconds, _, _ in chosen}
     if len(values) > 1:
         return asking.which_number(tuple(time_score(one[0]) for one in chosen[:2]))
@@ -73,7 +73,7 @@ def _one_of(times: Sequence[tuple[float, Number, bool]], said: Told) -> ReadScor
     return ReadScore(score=score, sure=True) if plain else asking.meant(score)
 
 
-def _made_by_others(said: Told) -> Number | None:
+def made_by_others(said: Told) -> Number | None:
     """`17:31, splits 5:20 5:58 6:13`: the time that all others make, to a second each."""
     clocks = [one for one in said.numbers if one.kind == "clock"]
     whole = sum(one.value for one in clocks)
