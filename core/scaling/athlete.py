@@ -366,12 +366,14 @@ class Athlete:
         return lifts or way.id in self.capacity.skills
 
     def _find_barrier(self, way: Way) -> Barrier | None:
-        found = barrier_of(self.profile, way.movement, way.variant)
-        if found is None and way.variant.skill and not self._has_skill(way):
+        barred = way.bars & self.ruled_out
+        if barred and (found := barrier_of(self.profile, way.movement, way.variant)) is not None:
+            return found
+        if way.skill and not self._has_skill(way):
             return Barrier(Because.SKILL, way.movement.id)
-        if found is None and self.gates.is_shut(way.movement, way.variant):
+        if self.gates.is_shut(way.movement, way.variant):
             return Barrier(Because.UNTESTED, way.movement.id)
-        return found
+        return None
 
 
 def _least(*bounds: Bound | None) -> Bound | None:

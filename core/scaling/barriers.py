@@ -137,13 +137,16 @@ def bars_of(movement: Movement, variant: Variant) -> int:
 
 
 def ruled_out_for(profile: Profile) -> int:
-    """Flags of what limits, place and light duty rule out: a variant with any of them has a barrier, without none."""
-    space = profile.space
+    """Flags of what limits, place and light duty may rule out: a variant with none of them has no barrier."""
+    space, place = profile.space, profile.place or ANYWHERE
     demands = set(ruled_out(profile.limits or ()))
     demands |= set() if space.jumping else {Demand.JUMPING, Demand.NOISE}
     demands |= set() if space.overhead else {Demand.HEADROOM}
+    demands |= {Demand.WALL} if place.wall is False else set()
+    demands |= {Demand.DOORWAY} if place.doorway is False else set()
     light_duty = NEVER_EASY if is_on_light_duty(profile) else 0
-    return flags(demands) | (0 if space.running else COVERS) | light_duty
+    anywhere = space.running and place.run_m is None
+    return flags(demands) | (0 if anywhere else COVERS) | light_duty
 
 
 # The same limits meet the same demands for many people.

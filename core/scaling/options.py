@@ -37,9 +37,10 @@ def options_of(
     for way in athlete.within_reach(plan, asked=slack == EVERY):
         if way.base > limit:
             break
-        if (only is not None and way.id != only) or athlete.barrier(way) is not None:
+        if way.least > limit or (only is not None and way.id != only) or athlete.barrier(way) is not None:
             continue
-        for option in _of_way(work_of(plan, way, athlete, orders), orders, limit):
+        work = work_of(plan, way, athlete, orders, limit)
+        for option in () if work is None else _of_way(work, orders, limit):
             one = _steadied(option, last, plan)
             found.append(one)
             limit = min(limit, one.cost + slack)
@@ -53,6 +54,7 @@ def every_option(plan: LinePlan, athlete: Athlete, orders: Orders) -> Iterator[O
         if athlete.barrier(way) is not None:
             continue
         work = work_of(plan, way, athlete, orders)
+        assert work is not None, "it costs what it may"
         for grip in way.grips or (None,):
             for load in (None,) if grip is None else _there(work, grip, orders):
                 yield from every_of(lift_of(work, grip, load))
@@ -87,8 +89,6 @@ def _steadied(option: Option, last: Sequence[VersionLine], plan: LinePlan) -> Op
 
 def _of_way(work: Work, orders: Orders, limit: int) -> Iterator[Option]:
     """The options of one way up to a limit: at each load, with the amount that costs least."""
-    if work.least > limit:
-        return
     if not work.way.grips:
         option = best_of(lift_of(work, None, None))
         if option is not None:

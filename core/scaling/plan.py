@@ -12,7 +12,7 @@ from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
 from core.movements.values import Hold, Movement, Pattern, Variant
 from core.movements.values import Part as Trained
-from core.scaling.amounts import amount_of
+from core.scaling.amounts import amount_of, rounded_to
 from core.scaling.barriers import bars_of, flags
 from core.scaling.costs import Costs, costs
 from core.scaling.easing import eased
@@ -179,10 +179,11 @@ def _compared(
     """A way beside the written one: how it lies to it, and what may be in the hands."""
     near = nearness(way, written)
     if not way.variant.holds:
-        return way._replace(near=near)
+        return way._replace(near=near, least=way.base)
     same, both = near <= Near.VARIANT, written.per_side and not way.per_side
     grips = grips_of(way.id, Beside(hold, line.implement, same=same, both_arms=both), catalogue, costs)
-    return way._replace(near=near, grips=grips)
+    cheapest = min(sum(charge.points for charge in grip.charges) for grip in grips)
+    return way._replace(near=near, grips=grips, least=way.base + cheapest)
 
 
 def _most_more(block: Block, line: Line, *, loaded: bool) -> float:
@@ -239,6 +240,7 @@ def _way(block: Block, line: Line, to: str, written: tuple[Movement, Variant], c
         per_side=amount.per_side,
         amount=amount.shown,
         set_amount=amount.in_a_set,
+        step=rounded_to(amount.unit, catalogue.variant(to), per_side=amount.per_side),
     )
 
 

@@ -1,12 +1,11 @@
 """What one way of a line costs one athlete at one load, with the amount that costs least."""
 
-from collections.abc import Iterator
-from operator import attrgetter
+from collections.abc import Iterator, Sequence
+from math import inf
 from typing import NamedTuple
 
 from core.measures import AmountUnit
 from core.movements.values import Pattern
-from core.scaling.amounts import rounded_to
 from core.scaling.athlete import NOTHING, Athlete
 from core.scaling.charging import of_amount, of_effort, of_load, of_the_day
 from core.scaling.costs import Charge
@@ -41,8 +40,12 @@ MOST_STEPS = 6.0
 SORE_SHARE = 2 / 3
 
 
-def work_of(plan: LinePlan, way: Way, athlete: Athlete, orders: Orders) -> Work:
-    """One way of a line as this athlete would do it."""
+def work_of(plan: LinePlan, way: Way, athlete: Athlete, orders: Orders, most: float = inf) -> Work | None:
+    """One way of a line as this athlete would do it; None where it costs more than `most` at any load."""
+    charges = [*way.charges, *(charge for charge in of_the_day(plan, way, athlete) if charge.points)]
+    least = sum([charge.points for charge in charges])
+    if least > most:
+        return None
     thing, height, _ = athlete.support(way.variant) if way.needs else NOTHING
     return Work(
         plan,
@@ -51,7 +54,8 @@ def work_of(plan: LinePlan, way: Way, athlete: Athlete, orders: Orders) -> Work:
         None if way.near is not Near.WRITTEN and way.resists else athlete.task(plan, way),
         athlete.own_kg(way),
         athlete.meant_kg(plan),
-        (*way.charges, *(charge for charge in of_the_day(plan, way, athlete) if charge.points)),
+        tuple(charges),
+        least,
         thing,
         height,
         athlete.should_be_hard(plan, way) and not way.resists,
@@ -73,18 +77,20 @@ class Dose(NamedTuple):
 
     part: float
     fit: Fit
-    charges: tuple[Charge, ...] = ()
+    charges: Sequence[Charge] = ()
+    cost: int = 0
     build_up: bool = False
-
-    @property
-    def cost(self) -> int:
-        return sum([charge.points for charge in self.charges])
 
 
 def best_of(lift: Lift) -> Option | None:
     """The cheapest amount of it; where nothing shows how much is safe, none is named. None where none is safe."""
-    dose = min(_doses(lift), key=attrgetter("cost"), default=None)
-    return None if dose is None else _option(lift, dose)
+    best = None
+    for dose in _doses(lift):
+        if best is None or dose.cost < best.cost:
+            best = dose
+        if not dose.cost:
+            break
+    return None if best is None else _option(lift, best)
 
 
 def every_of(lift: Lift) -> Iterator[Option]:
@@ -100,17 +106,31 @@ def _doses(lift: Lift) -> Iterator[Dose]:
     if (part := _at_most(work)) < 1:
         brief = fit(task, lift.moved_kg, part)
         if brief.refused is None:
-            yield Dose(part, brief, tuple(of_effort(lift, brief)))
+            yield _dose(part, brief, list(of_effort(lift, brief)))
         return
     whole = fit(task, lift.moved_kg)
     if whole.refused is Because.UNKNOWN_HEAVY:
         if work.way.near is Near.WRITTEN:
-            yield Dose(1.0, whole, (Charge("build_up", work.plan.costs.build_up),), build_up=True)
+            points = work.plan.costs.build_up
+            yield Dose(1.0, whole, (Charge("build_up", points),), points, build_up=True)
         return
     for part in _parts(lift, whole):
         fitting = whole if part == 1 else fit(task, lift.moved_kg, part)
         if fitting.refused is None:
-            yield Dose(part, fitting, (*of_effort(lift, fitting), *of_amount(lift, fitting, part)))
+            yield _dose(part, fitting, _charges(lift, fitting, part))
+
+
+def _charges(lift: Lift, fitting: Fit, part: float) -> list[Charge]:
+    charges: list[Charge] = []
+    if fitting.heavy > ABOUT or fitting.light > ABOUT:
+        charges += of_effort(lift, fitting)
+    if part != 1 or lift.light_set or lift.work.plan.heavy:
+        charges += of_amount(lift, fitting, part)
+    return charges
+
+
+def _dose(part: float, fitting: Fit, charges: Sequence[Charge]) -> Dose:
+    return Dose(part, fitting, charges, sum([charge.points for charge in charges]))
 
 
 def _at_most(work: Work) -> float:
@@ -149,8 +169,9 @@ def lift_of(work: Work, grip: Grip | None, load: Load | None) -> Lift:
         light_set = HARD_SET * task.ability.sure_and_median(moved)[0] > task.set_amount
         task = task._replace(window=QUALITY if _is_jump(work.way) else HARD_WINDOW)
     exact, as_meant = exact and not light_set, as_meant and not light_set
-    charges = (*work.charges, *of_load(work, grip, load, light_set=light_set))
-    least = sum([charge.points for charge in charges])
+    more = of_load(work, grip, load, light_set=light_set)
+    least = work.least + sum([charge.points for charge in more])
+    charges = (*work.charges, *more)
     return Lift(work, grip, load, moved, exact, as_meant, light_set, nearly, task, charges, least)
 
 
@@ -241,20 +262,16 @@ def _more(lift: Lift, task: Task, whole: Fit, amount: float) -> Iterator[float]:
     if amount not in {lift.work.plan.line.amount, lift.work.plan.ways[0].amount}:
         return
     enough = min(task.window.low * whole.cautious / task.set_amount, lift.work.plan.most_more)
-    more = _rounded(amount * enough, _step(lift.work.way), up=False)
+    more = _rounded(amount * enough, lift.work.way.step, up=False)
     if more > amount:
         yield more / amount
 
 
 def _fewer(way: Way, task: Task, whole: Fit, amount: float) -> Iterator[float]:
-    fits, step = task.window.high * whole.cautious / task.set_amount, _step(way)
+    fits, step = task.window.high * whole.cautious / task.set_amount, way.step
     fewer = {_rounded(amount * part, step, up=True) for part in (HALF, LEAST_PART)}
     fewer.add(_rounded(amount * fits, step, up=False))
     yield from (one / amount for one in sorted(fewer) if 0 < one < amount)
-
-
-def _step(way: Way) -> int:
-    return rounded_to(way.unit, (way.movement, way.variant), per_side=way.per_side)
 
 
 def _rounded(amount: float, step: float, *, up: bool) -> float:

@@ -55,13 +55,14 @@ class Grip(NamedTuple):
 class Way(NamedTuple):
     """One variant that a line could be done in; `near` says how it lies to the written one.
 
-    `charges` are what it costs whoever does it, and `base` their sum. `amount` as it would stand in the version, in
-    `unit`; `set_amount` what one side works in one set, None where no count applies. `demands` are the variant's, as
-    flags, `bars` all of it that a limit or the place may rule out; `kin` is its place among its relatives.
-    `counts_reps`: repetitions are what tires, in whatever unit the line is written. Of each of `needs` one thing
-    must be there, and one of `holds` (implement and count), if there are any. `share` of body mass that is moved:
-    None where it depends on a height. `met` and `skill` are the variant's. `resists`: something does whose kilos nobody
-    knows; `steps`: one foot goes in front of the other, or up.
+    `charges` are what it costs whoever does it, and `base` their sum; `least`: that with the cheapest grip.
+    `amount` as it would stand in the version, in `unit`, by whole `step`s; `set_amount` what one side works in one
+    set, None where no count applies. `demands` are the variant's, as flags, `bars` all of it that a limit or the
+    place may rule out; `kin` is its place among its relatives. `counts_reps`: repetitions are what tires, in
+    whatever unit the line is written. Of each of `needs` one thing must be there, and one of `holds` (implement and
+    count), if there are any. `share` of body mass that is moved: None where it depends on a height. `met` and
+    `skill` are the variant's. `resists`: something does whose kilos nobody knows; `steps`: one foot goes in front
+    of the other, or up.
     """
 
     id: str
@@ -86,6 +87,8 @@ class Way(NamedTuple):
     grips: tuple[Grip, ...] = ()
     charges: tuple[Charge, ...] = ()
     base: int = 0
+    least: int = 0
+    step: int = 1
 
     def is_within(self, things: frozenset[str], holds: Holds) -> bool:
         """Whether everything is there that it needs, and something that it can be done with."""

@@ -76,9 +76,9 @@ class Option(NamedTuple):
 class Work(NamedTuple):
     """One way of a line as one athlete would do it.
 
-    `own_kg`: what is moved without a load; `meant_kg`: the written load, for them.
-    `charges`: what it costs them at any load. `is_hard`: being too light counts. `volume_first`: fewer of what is
-    written are as near as all of it. `spares`: it is done for the sake of a joint, in place of what is written.
+    `own_kg`: what is moved without a load; `meant_kg`: the written load, for them. `charges`: what it costs them at any
+    load, `least` their sum. `is_hard`: being too light counts. `volume_first`: fewer of what is written are as near as
+    all of it. `spares`: it is done for the sake of a joint, in place of what is written.
     """
 
     plan: LinePlan
@@ -88,16 +88,12 @@ class Work(NamedTuple):
     own_kg: float
     meant_kg: float | None
     charges: tuple[Charge, ...]
+    least: int
     support: str | None
     height_cm: Decimal | None
     is_hard: bool
     volume_first: bool
     spares: bool
-
-    @property
-    def least(self) -> int:
-        """What it costs at whatever load."""
-        return sum([charge.points for charge in self.charges])
 
     def moved_kg(self, grip: Grip | None, load: Load | None) -> float:
         return self.own_kg if grip is None or load is None else self.own_kg + grip.per_kg * load.value
