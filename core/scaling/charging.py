@@ -147,7 +147,8 @@ def of_effort(lift: Lift, fitting: Fit) -> Iterator[Charge]:
         times = NOTHING_BELOW if lift.work.athlete.is_kept_from_easier(lift.work.way) else 1
         yield Charge("hard", times * costs.hard * tenths(fitting.heavy - ABOUT))
     if fitting.light > ABOUT and lift.work.is_hard and (plan.works_up or not lift.as_meant):
-        light = (costs.soft if _should_be_a_heavy_set(lift) else costs.light) * tenths(fitting.light - ABOUT)
+        soft = _should_be_a_heavy_set(lift)
+        light = costs.soft * tenths(fitting.light) if soft else costs.light * tenths(fitting.light - ABOUT)
         light = light if plan.loaded or _should_be_as_hard(lift) else light // 2
         # Where the heaviest is looked for, it is looked for among what is there, however light that is.
         yield Charge("light", min(light, costs.other_implement) if lift.as_meant else light)

@@ -7,6 +7,7 @@ from typing import NamedTuple
 from core.movements.lookup import Catalogue
 from core.movements.values import Hold
 from core.scaling.costs import Charge, Costs
+from core.scaling.gear import BARBELL
 from core.scaling.ways import Grip
 
 # Who lacks the light weight of an easy line gets no heavy one instead: at most a third more than what is written, where
@@ -57,8 +58,13 @@ def _charges(hold: Hold, beside: Beside, catalogue: Catalogue, costs: Costs) -> 
         yield Charge("improvised", 0 if hold.implement == written else costs.improvised)
     elif hold.implement != (written or (meant and meant.implement)):
         yield Charge("other_implement", costs.other_implement if written else costs.inexact)
-    if meant is not None and hold.count != meant.count:
+    if meant is not None and _weights(hold, beside) != _weights(meant, beside):
         yield Charge("other_count", costs.other_count)
+
+
+def _weights(hold: Hold, beside: Beside) -> int:
+    """How many there are in the hands: in the same movement two stand for a bar, as each hand has its end of it."""
+    return 2 if beside.same and hold.implement == BARBELL else hold.count
 
 
 def _is_other(hold: Hold, beside: Beside, catalogue: Catalogue) -> bool:

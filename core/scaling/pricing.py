@@ -191,7 +191,7 @@ def _option(lift: Lift, dose: Dose) -> Option:
         dose.build_up,
         lift.exact,
         grip is not None and grip.other,
-        grip is not None and not lift.light_set and _can_work_up(work, grip),
+        grip is not None and not lift.light_set and not dose.part > 1 and _can_work_up(work, grip),
     )
 
 
@@ -206,7 +206,8 @@ def _is_meant(work: Work, grip: Grip, load: Load, near: float | None = None) -> 
 
 def _is_heavy_enough(work: Work, grip: Grip | None, load: Load | None, *, exact: bool) -> bool:
     """Whether a heavy set is one with this: near the written load, or one that can be worked up to."""
-    if work.plan.works_up and grip is not None and work.task is not None:
+    finds_out = work.plan.works_up or (work.meant_kg is None and grip is not None and grip.other)
+    if finds_out and grip is not None and work.task is not None:
         heaviest = work.moved_kg(grip, work.athlete.gear.loads(*grip.held)[0])
         return work.task.set_amount >= WORKED_UP_TO * work.task.ability.sure_and_median(heaviest)[0]
     return exact or _is_nearly(work, grip, load, NEARLY if work.is_hard else NEARLY_EASY)
