@@ -206,6 +206,7 @@ OWN_SAKES = {
     "pregnancy-late": "Kinder while you're pregnant",
     "after-birth": "Kinder in the months after birth",
     "after-birth-early": "Kinder in the months after birth",
+    "after-birth-middle": "Kinder in the months after birth",
     "after-birth-later": "Kinder in the year after birth",
     "after-illness": "Gently, as you're just over an illness",
     "surgery": "Gently after your surgery",

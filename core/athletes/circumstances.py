@@ -9,8 +9,8 @@ from core.athletes.values import AfterBirth, Equipment, Place, Pregnancy, Profil
 # The thirds of a pregnancy end with these weeks; late, whatever the week, where none was told (common practice).
 EARLY_UNTIL, MIDDLE_UNTIL = 13, 27
 # Running waits for twelve weeks after a birth at the least (Goom, Donnelly & Brockwell 2019, from memory), jumping
-# for longer, and after a year nothing is special any more (estimates).
-SOON_AFTER, YEAR_AFTER = 12, 52
+# for longer, the belly is folded again after half a year, and after a year nothing is special any more (estimates).
+SOON_AFTER, HALF_A_YEAR_AFTER, YEAR_AFTER = 12, 26, 52
 
 # Limits that a stage takes the place of, and what says that nobody has agreed yet.
 STAGED = frozenset({"pregnancy", "after-birth"})
@@ -117,6 +117,8 @@ def _of_after_birth(after: AfterBirth, later: int) -> Iterator[str]:
         yield "after-birth"
     elif after.weeks is None or after.weeks + later < SOON_AFTER:
         yield "after-birth-early"
+    elif after.weeks + later < HALF_A_YEAR_AFTER:
+        yield "after-birth-middle"
     elif after.weeks + later < YEAR_AFTER:
         yield "after-birth-later"
 

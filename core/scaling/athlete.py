@@ -185,9 +185,14 @@ class Athlete:
         easy = self.goes_easy(way) or self._lifts_lightly(plan, way)
         window = plan.windows[self.pair - 1]
         ability = self.capacity.of(way.movement, way.variant, way.id, way.kin)
-        return Task(
-            ability, way.set_amount, window.under(LIGHT_DUTY) if easy else window, way.counts_reps, easy
-        )
+        if not easy:
+            return Task(ability, way.set_amount, window, way.counts_reps)
+        most = self._most_of_a_set(window)
+        return Task(ability, way.set_amount, window.under(most), way.counts_reps, most)
+
+    def _most_of_a_set(self, window: Window) -> float:
+        """Half of what goes; whoever only comes back breaks as usual what is broken into several sets, half as much."""
+        return window.high if self._comes_back and window.high > 1 else LIGHT_DUTY
 
     def _lifts_lightly(self, plan: LinePlan, way: Way) -> bool:
         """Whoever must not hold their breath does no set that is nearly all that goes."""
@@ -234,6 +239,11 @@ class Athlete:
         once = ability.strength_kg * sure / (1 + 1 / ability.k) - self.own_kg(way)
         return max(0.0, once * rule.percent / 100 / (plan.hold.factor * plan.hold.count)) or None
 
+    @property
+    def _comes_back(self) -> bool:
+        """Whether they go gently after a break, and for nothing else."""
+        return self._goes_gently and not (self.light_duty or self.profile.limits)
+
     def most_kg(self, way: Way, grip: Grip) -> float:
         """The most per implement that may be held for the sake of ease, of held breath, or of what a coach noted."""
         cap = self.notes.cap(way.movement.pattern, grip.hold.count)
@@ -263,7 +273,7 @@ class Athlete:
     def window(self, plan: LinePlan, way: Way) -> Window:
         """What a set of this line is meant to cost this athlete."""
         meant = plan.windows[self.pair - 1]
-        return meant.under(LIGHT_DUTY) if self.goes_easy(way) else meant
+        return meant.under(self._most_of_a_set(meant)) if self.goes_easy(way) else meant
 
     def within_reach(self, plan: LinePlan, *, asked: bool) -> tuple[Way, ...]:
         """Ways of a line for which everything is there; with those that are too hard, where they are `asked` for."""

@@ -19,6 +19,9 @@ NEAR_LOAD = 0.08
 # goes for want of it (estimate).
 NOTHING_BELOW = 2
 
+# A run that a limit lightens goes at so much of its breath: a jog (estimate).
+GENTLY = 0.7
+
 # Whoever goes easy does so few of it, if they must, as soon as another movement (estimate).
 FAR_FEWER = log(3)
 
@@ -46,6 +49,8 @@ def of_the_day(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
         yield from _of_a_body(plan, way, athlete)
     if way.kin.k is None and (lost := athlete.lost_breath(plan, way)) > FEEBLE:
         yield Charge("light", plan.costs.light * tenths(lost - FEEBLE))
+    if way.kin.k is None and way.met and athlete.spares(way) is not None:
+        yield Charge("hard", plan.costs.hard * tenths(log(way.met / (GENTLY * (plan.ways[0].met or way.met)))))
     yield from _of_things(plan, way, athlete)
 
 

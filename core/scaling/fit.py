@@ -4,7 +4,7 @@ from math import inf, log
 from typing import NamedTuple
 
 from core.ability.capacity import CAUTIOUS, Ability
-from core.scaling.intent import LIGHT_DUTY, Window
+from core.scaling.intent import Window
 from core.scaling.values import Because
 
 # Nothing is prescribed under so many unbroken repetitions without evidence at ten or fewer.
@@ -19,16 +19,18 @@ ABOUT = 0.2
 
 
 class Task(NamedTuple):
-    """What a set of one way asks of one athlete: everything about it but the load.
-
-    `light_duty`: no set may cost above 0.5 at all.
-    """
+    """What a set of one way asks of one athlete: everything about it but the load. No set may cost above `at_most`."""
 
     ability: Ability
     set_amount: float
     window: Window
     counts_reps: bool = True
-    light_duty: bool = False
+    at_most: float = inf
+
+    @property
+    def light_duty(self) -> bool:
+        """Whether it should stay easy."""
+        return self.at_most < inf
 
 
 class Fit(NamedTuple):
@@ -50,7 +52,7 @@ UNCOUNTED = Fit()
 
 def fit(task: Task, moved_kg: float, part: float = 1.0) -> Fit:
     """Fit of one load, at the whole amount of a set or a `part` of it."""
-    ability, set_amount, (low, high), counts_reps, light_duty = task
+    ability, set_amount, (low, high), counts_reps, at_most = task
     cautious, unbroken = ability.sure_and_median(moved_kg)
     if cautious < 1:
         return Fit(unbroken, None, cautious, inf, refused=Because.TOO_HEAVY)
@@ -63,7 +65,7 @@ def fit(task: Task, moved_kg: float, part: float = 1.0) -> Fit:
         refused = Because.UNKNOWN_HEAVY
     elif heavy > FAR_TOO_HARD:
         refused = Because.TOO_HEAVY
-    elif light_duty and cost > LIGHT_DUTY:
+    elif cost > at_most:
         refused = Because.LIGHT_DUTY
     return Fit(unbroken, cost, cautious, heavy, light, refused)
 

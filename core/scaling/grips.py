@@ -64,7 +64,8 @@ def _charges(hold: Hold, beside: Beside, catalogue: Catalogue, costs: Costs) -> 
 
 def _weights(hold: Hold, beside: Beside) -> int:
     """How many there are in the hands: in the same movement two stand for a bar, as each hand has its end of it."""
-    return 2 if beside.same and hold.implement == BARBELL else hold.count
+    bar = beside.same and beside.meant is not None and beside.meant.implement == hold.implement == BARBELL
+    return 2 if bar else hold.count
 
 
 def _is_other(hold: Hold, beside: Beside, catalogue: Catalogue) -> bool:

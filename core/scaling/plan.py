@@ -165,6 +165,7 @@ def _plan_line(
         most_more=_most_more(*meant, loaded=loaded),
         heavy=heavy,
         pulls=movement.main_of(variant) in {Trained.ROW, Trained.PULL},
+        turn_s=_turn_s(block, line),
     )
 
 
@@ -194,6 +195,14 @@ def _most_more(block: Block, line: Line, *, loaded: bool) -> float:
         return max(TWICE, LIGHT_SET / line.amount)
     most = TWICE if loaded and block.format is not Format.INTERVALS else HALF_MORE
     return min(most, max(1.0, LIGHT_SET / line.amount)) if block.format is Format.SETS else most
+
+
+def _turn_s(block: Block, line: Line) -> float | None:
+    """What the clock leaves for a set of the line by itself; None where it leaves as much as it takes."""
+    if block.format is not Format.INTERVALS or not block.every_s or block.work_s is not None:
+        return None
+    beside = sum(one.station == line.station for one in block.lines) if line.station is not None else 1
+    return block.every_s / beside
 
 
 def _is_heavy_set(block: Block, line: Line) -> bool:

@@ -36,6 +36,9 @@ HARD_WINDOW = Window(0.65, 0.9)
 LONGEST_HOLD_S = 25.0
 # Steps are for the unsteady as long as each is as sure as the first: so many a side (estimate).
 MOST_STEPS = 6.0
+# Whoever is new takes so much longer for each, and works at most so much of a minute that comes again (estimates; the
+# rest of a third of each minute is common practice).
+SLOWER, AT_WORK = 1.2, 2 / 3
 # What is sore does some of it, to be moved and no more (estimate).
 SORE_SHARE = 2 / 3
 
@@ -134,7 +137,7 @@ def _dose(part: float, fitting: Fit, charges: Sequence[Charge]) -> Dose:
 
 
 def _at_most(work: Work) -> float:
-    """The part of a hold that whoever must not hold their breath does, and of steps whoever is unsteady."""
+    """How much of a hold whoever must not hold their breath does, of steps the unsteady, and of a minute the new."""
     way, athlete = work.way, work.athlete
     if not way.amount or not way.set_amount:
         return 1.0
@@ -142,6 +145,10 @@ def _at_most(work: Work) -> float:
         return min(1.0, LONGEST_HOLD_S / way.amount)
     if athlete.is_unsteady and way.steps:
         return min(1.0, MOST_STEPS / way.set_amount)
+    if athlete.is_unused and work.plan.turn_s is not None and way.counts_reps:
+        sides = 2 if way.per_side else 1
+        takes = SLOWER * way.amount * sides * way.variant.seconds.value
+        return min(1.0, AT_WORK * work.plan.turn_s / takes)
     return SORE_SHARE if way.counts_reps and athlete.is_sore(way) else 1.0
 
 

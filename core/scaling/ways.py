@@ -123,8 +123,8 @@ class LinePlan(NamedTuple):
     for the seated. `harder`: ways of an unloaded line that nobody is given unless they ask. `works_up`: the load is
     what is looked for, so none is named. `breathless`: the work goes on without a rest, so breathing counts.
     `unhurried`: what a set may cost but for the rests, where these count. `most_more`: so many times the amount may be
-    done of what is light; `heavy`: it is a heavy set of few repetitions; `pulls`: the arms pull. `costs`: the table
-    that it was made with.
+    done of what is light; `heavy`: it is a heavy set of few repetitions; `pulls`: the arms pull. `turn_s`: so long the
+    clock leaves for a set with the rest after it. `costs`: the table that it was made with.
     """
 
     line: Line
@@ -144,6 +144,7 @@ class LinePlan(NamedTuple):
     most_more: float = 1.0
     heavy: bool = False
     pulls: bool = False
+    turn_s: float | None = None
 
     def load_kg(self, pair: int) -> Decimal | None:
         """The written load that is meant, per implement; None where the coach wrote none."""

@@ -123,7 +123,8 @@ def test_weeks_go_on_from_the_day_they_were_told():
     assert as_of(told, date(2026, 3, 9)).limits == ("pregnancy-middle",)
     born = ILSE.model_copy(update={"after_birth": AfterBirth(weeks=8, cleared=True, on=date(2026, 3, 2))})
     assert as_of(born, date(2026, 3, 29)).limits == ("after-birth-early",)
-    assert as_of(born, date(2026, 3, 30)).limits == ("after-birth-later",)
+    assert as_of(born, date(2026, 3, 30)).limits == ("after-birth-middle",)
+    assert as_of(born, date(2026, 7, 6)).limits == ("after-birth-later",)
 
 
 def test_what_no_longer_holds_takes_its_weeks_along():
