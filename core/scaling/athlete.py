@@ -7,7 +7,7 @@ from typing import NamedTuple, TypeVar
 
 from core.ability.capacity import CAUTIOUS, Ability, Capacity
 from core.ability.demand import load_moved
-from core.ability.gates import Gates
+from core.ability.gates import LONG_OFF, Gates
 from core.ability.whole_body import Rate, rate_of
 from core.athletes.easing import UNUSED, eased_by
 from core.athletes.limits import day_rule, lightened, limit, ruled_out, shunned
@@ -36,6 +36,8 @@ from core.scaling.ways import SAME_LOAD, Grip, LinePlan, Near, Way
 # it nobody lifts without (estimates).
 EASY_SHARE = 0.55
 BREATHING_SHARE = 0.66
+# Whoever comes back after some weeks, and has nothing else to mind.
+BACK_SHARE = 0.7
 
 # A run breathes like the row that it stands for: so many times its rate is the same work (estimate).
 AS_MUCH_BREATH = 1.25
@@ -244,10 +246,15 @@ class Athlete:
         """Whether they go gently after a break, and for nothing else."""
         return self._goes_gently and not (self.light_duty or self.profile.limits)
 
+    @property
+    def _easy_share(self) -> float:
+        was_long_off = (self.profile.weeks_off or LONG_OFF) >= LONG_OFF
+        return BACK_SHARE if self._comes_back and not was_long_off else EASY_SHARE
+
     def most_kg(self, way: Way, grip: Grip) -> float:
         """The most per implement that may be held for the sake of ease, of held breath, or of what a coach noted."""
         cap = self.notes.cap(way.movement.pattern, grip.hold.count)
-        share = EASY_SHARE if self.goes_easy(way) else BREATHING_SHARE if self.must_breathe else None
+        share = self._easy_share if self.goes_easy(way) else BREATHING_SHARE if self.must_breathe else None
         if share is None or way.kin.k is None:
             return cap
         once = self.ability(way).too_heavy_from() - self.own_kg(way)
@@ -329,9 +336,8 @@ class Athlete:
 
     @cached_property
     def is_used_to_jumps(self) -> bool:
-        """Whether a jump is no new risk: for whoever is able, trains and may land."""
-        trains = self.profile.experience in {"some", "trained"}
-        return trains and self.gates.may_pound and self.gates.is_able and not self._goes_gently
+        """Whether a jump is no new risk: for whoever is able, isn't new to it and may land."""
+        return not self.is_new and self.gates.may_pound and self.gates.is_able and not self._goes_gently
 
     @cached_property
     def has_weights(self) -> bool:

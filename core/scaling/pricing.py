@@ -149,7 +149,8 @@ def _at_most(work: Work) -> float:
         sides = 2 if way.per_side else 1
         takes = SLOWER * way.amount * sides * way.variant.seconds.value
         return min(1.0, AT_WORK * work.plan.turn_s / takes)
-    return SORE_SHARE if way.counts_reps and athlete.is_sore(way) else 1.0
+    moved = way.counts_reps and not work.plan.heavy and athlete.is_sore(way)
+    return SORE_SHARE if moved else 1.0
 
 
 def _of_a_band(work: Work) -> float:
