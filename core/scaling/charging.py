@@ -50,7 +50,9 @@ def of_the_day(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
     if way.kin.k is None and (lost := athlete.lost_breath(plan, way)) > FEEBLE:
         yield Charge("light", plan.costs.light * tenths(lost - FEEBLE))
     if way.kin.k is None and way.met and athlete.spares(way) is not None:
-        yield Charge("hard", plan.costs.hard * tenths(log(way.met / (GENTLY * (plan.ways[0].met or way.met)))))
+        yield Charge(
+            "hard", plan.costs.hard * tenths(log(way.met / (GENTLY * (plan.ways[0].met or way.met))))
+        )
     yield from _of_things(plan, way, athlete)
 
 

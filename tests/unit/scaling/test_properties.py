@@ -154,13 +154,11 @@ MOST_ADDED = 1.5
 @known
 @given(st.integers(11, 60), st.integers(0, 20), st.sets(st.sampled_from(LOADS), min_size=1, max_size=5))
 @example(19, 19, {16})  # The weak get a slow squat without a weight, the strong what was written, at 16 kg.
-@example(
-    44, 2, {4, 12}
-)  # 16 at 12 kg make a set for the weak; the strong would need 18, and stay at the written 12.
+@example(44, 2, {4, 12})  # 16 at 12 kg make a set for the weak; the strong would need 18, and stay at 12.
 def test_a_stronger_athlete_never_gets_a_lighter_squat_unless_it_is_nearer_to_what_was_written(
     reps, more, loads
 ):
-    """Within what up to half more repetitions make of a set: that they are added costs as much as that it is light."""
+    """But for the repetitions that the weak are given more: that they are added costs as much as that it is light."""
     owns = [f"kettlebell {' '.join(map(str, sorted(loads)))}"]
     weak, strong = (
         athlete(owns=owns, tests=[did("goblet squat", count, 12)]) for count in (reps, reps + more)
@@ -168,7 +166,8 @@ def test_a_stronger_athlete_never_gets_a_lighter_squat_unless_it_is_nearer_to_wh
     text = "AMRAP 12\n12 goblet squats @ 24 kg"
     (given_weak,), (given_strong,) = lines(text, weak), lines(text, strong)
     nearer = NEARNESS.index(given_strong.change) < NEARNESS.index(given_weak.change)
-    assert nearer or cost_for(strong, given_strong) >= cost_for(strong, given_weak) / MOST_ADDED
+    added = max(1.0, given_weak.amount / 12)
+    assert nearer or cost_for(strong, given_strong) >= cost_for(strong, given_weak) / added - 1e-9
 
 
 @known
