@@ -10,7 +10,7 @@ from core.notation.quantities import DURATION, MINUTE_S, NUMBER_WORDS, seconds
 from core.sessions.values import BlockKind, Format
 
 # How sure the label must be. What is asked for nothing, and done by nobody, is only shown as unread.
-SURE: Final = 0.6
+SURE: Final = 0.66
 # Below it, words behind a line are taken as said of it.
 UNLIKELY: Final = 0.25
 KINDS: Final = {
