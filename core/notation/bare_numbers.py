@@ -15,6 +15,8 @@ _SHORTEST_RUN_M = 100
 _TRAVELLED = frozenset({"run", "row", "ski", "ride", "swim"})
 # An estimate.
 _ON_THE_BACK_KG = 40
+# What nobody lifts less or more of than a share of their best, in whole percent (an estimate).
+_SHARES = range(50, 96)
 _PLAIN_SQUAT = re.compile("squats?$")
 _IN_HANDS = frozenset(("dumbbell", "kettlebell"))
 _AT_END = re.compile(rf"^(?P<name>.*[a-z].*?)[\s@x]+(?P<n>{NUMBER})$")
@@ -22,6 +24,8 @@ _AT_END = re.compile(rf"^(?P<name>.*[a-z].*?)[\s@x]+(?P<n>{NUMBER})$")
 _MOST_PULLS = 30
 # On the machine or with a weight: what stands beside it tells.
 AMBIGUOUS_ROW = "row"
+# Nobody calls several turns on the machine so.
+_ROWS = re.compile(r"\brows\b")
 _TURN = re.compile(r"^[\W_]*(?:minutes?|min|station)\s?[0-9]{1,2}\s?[:)]\s?", re.IGNORECASE)
 _SECONDS = re.compile(r"^(?P<n>[0-9]{1,3})\s?\"$")
 
@@ -34,9 +38,24 @@ def settle(piece: Piece, lexicon: Lexicon, unit: MassUnit) -> None:
     _settle_only_number(piece, lexicon)
     _settle_inches(piece)
     _settle_row(piece, lexicon)
+    _settle_share(piece, lexicon)
     if _is_heavy(piece):
         settle_squat(piece, lexicon)
     _settle_load(piece, lexicon, unit)
+
+
+def _settle_share(piece: Piece, lexicon: Lexicon) -> None:
+    """`squat 5x5 @70`: behind sets with a bar, so much for everybody is a share (common practice, no source)."""
+    share, barred = piece.bare_share, piece.meaning and lexicon.is_done_with_a_bar(piece.meaning)
+    if (
+        piece.sets
+        and barred
+        and piece.implement is None
+        and share
+        and share in _SHARES
+        and len(piece.loads_kg) == 1
+    ):
+        piece.loads_kg, piece.load_rule = (), LoadRule(percent=share)
 
 
 def _settle_run(piece: Piece) -> None:
@@ -99,7 +118,9 @@ def _settle_inches(piece: Piece) -> None:
 def _settle_row(piece: Piece, lexicon: Lexicon) -> None:
     """`10 rows per arm @ 20 kg` and `40 s row @ 20 kg` are no machine; in metres it is one."""
     held = piece.loads_kg or piece.per_side or piece.implement
-    counted = piece.unit is None and piece.sets and 0 < (piece.amount or 0) <= _MOST_PULLS
+    often = _ROWS.search(piece.text.lower())
+    few = 0 < (piece.amount or bool(often)) <= _MOST_PULLS
+    counted = piece.unit is None and not piece.most and (piece.sets or often) and few
     if not (counted or (held and piece.unit in {None, AmountUnit.SECONDS})):
         return
     if piece.meaning and piece.meaning.spelling == AMBIGUOUS_ROW:

@@ -9,6 +9,7 @@ from core.measures import AmountUnit
 from core.notation.drafts import Draft, Placed
 from core.notation.formats import UNSCORED, in_turn_s, which_format
 from core.notation.kinds import kind_by_lines
+from core.notation.names import words
 from core.notation.phrase_aims import Facts
 from core.notation.pieces import Piece, as_line
 from core.notation.quantities import MINUTE_S
@@ -40,6 +41,7 @@ def finish(draft: Draft) -> tuple[list[Block], list[NotUnderstood]]:
     """
     if draft.is_empty:
         return [], []
+    draft = _by_time(_on_its_own(draft))
     if not draft.lines:
         return [], [] if draft.broken else [Problem(draft.row).named()]
     blocks: list[Block] = []
@@ -56,8 +58,35 @@ def finish(draft: Draft) -> tuple[list[Block], list[NotUnderstood]]:
     return blocks, [problem.named() for problem in problems if problem.piece or cut or not draft.broken]
 
 
+def _on_its_own(draft: Draft) -> Draft:
+    """`Finish: 3 min back stretch` that ends nothing is the work itself."""
+    if draft.lines or draft.buy_in or not draft.cash_out:
+        return draft
+    return replace(draft, lines=draft.cash_out, cash_out=[])
+
+
+def _by_time(draft: Draft) -> Draft:
+    """`Hold a plank for 60 seconds, 4 sets`, `walk fast for 40 minutes`: the minutes are how long it is done."""
+    only, minutes = draft.only, draft.facts.get("minutes")
+    format_ = draft.facts.get("format")
+    open_still = only and only.meaning and not (only.amount or only.most or only.sets or only.load_rule)
+    if (
+        not (open_still and minutes)
+        or format_ not in {None, Format.SETS}
+        or draft.kind in UNSCORED
+        or draft.in_window
+    ):
+        return draft
+    assert only is not None and only.meaning is not None  # noqa: PT018
+    if only.meaning.unit not in {AmountUnit.SECONDS, AmountUnit.METRES}:
+        return draft
+    facts = {name: told for name, told in draft.facts.items() if name not in {"minutes", "format"}}
+    timed = replace(only, amount=minutes * MINUTE_S, unit=AmountUnit.SECONDS)
+    return replace(draft, facts=facts, lines=[draft.lines[0]._replace(piece=timed)])
+
+
 def _without_heading(draft: Draft) -> Draft:
-    """`Clean. Every 90 s: 2 squat cleans`: a first line that only names what the next ones tell says nothing more."""
+    """`Snatch. Every 90 s: 1 power snatch`: a first line that only names what the next ones tell says nothing more."""
     first, *others = draft.lines
     said = first.piece.says_anything or draft.facts.keys() & {"scheme", "work_s", "amount"}
     same = any(
@@ -69,7 +98,10 @@ def _without_heading(draft: Draft) -> Draft:
 def _are_one(piece: Piece, other: Piece) -> bool:
     """Whether a line that tells an amount is of the same movement."""
     told = piece.amount or piece.most or piece.sets
-    return bool(told and piece.meaning and other.meaning and piece.meaning.movement == other.meaning.movement)
+    if not (told and piece.meaning and other.meaning):
+        return False
+    named = {*words(other.meaning.spelling)} <= {*words(piece.meaning.spelling)}
+    return named or piece.meaning.movement == other.meaning.movement
 
 
 def _parts(draft: Draft) -> Iterator[Draft]:
@@ -180,7 +212,15 @@ def _block(draft: Draft) -> tuple[Block, list[Problem]]:
     }
     block = Block.model_validate(
         {
-            "kind": draft.kind if draft.headed else kind_by_lines(draft.kind, format_, lines["lines"]),
+            "kind": draft.kind
+            if draft.headed
+            else kind_by_lines(
+                draft.kind,
+                format_,
+                lines["lines"],
+                in_rounds=_in_rounds(draft),
+                in_sets=any(piece.sets for piece in draft.pieces),
+            ),
             "scored": not unscored,
             "rest_stations": tuple(sorted({rest.station for rest in draft.rests})) if kept else (),
             "notes": "; ".join(notes) or None,
@@ -190,6 +230,11 @@ def _block(draft: Draft) -> tuple[Block, list[Problem]]:
         | lines
     )
     return block, problems
+
+
+def _in_rounds(draft: Draft) -> bool:
+    """Whether how often is told of all lines together, and by no letters."""
+    return "rounds" in draft.facts and not (draft.in_turn or draft.is_complex)
 
 
 def _as_much_as_goes(placed: Placed) -> Placed:

@@ -9,7 +9,7 @@ from itertools import groupby, pairwise
 from typing import NamedTuple
 
 from core.notation.headings import day
-from core.notation.phrases import PHRASES
+from core.notation.phrases import possible
 from core.notation.text import Row
 
 # A sentence ends before a capital or a number; behind `!` and `?` before anything.
@@ -107,6 +107,12 @@ def _parts(text: str, start: int, joint: re.Match[str]) -> bool:
     around = _AROUND.match(text, joint.end())
     if (around and not around["first"]) or ("then" in joint[0].lower() and _DOSE.match(text, joint.end())):
         return True
+    if (
+        "then" in joint[0].lower()
+        and _WORK.search(text, start, joint.start())
+        and _opener(text, joint.end()) is not None
+    ):
+        return True
     before = _opener(text, start)
     told = before is not None and _WORK.search(text, before, joint.start())
     return bool(told) and _opener(text, joint.end()) is not None
@@ -120,7 +126,7 @@ def _opener(text: str, start: int) -> int | None:
     start += day(lower[start:])
     if around := _AROUND.match(text, start):
         return around.end()
-    for phrase in PHRASES:
+    for phrase in possible(lower):
         if (match := phrase.pattern.match(lower, start)) and phrase.facts(match).keys() & _OPENERS:
             return match.end()
     return None

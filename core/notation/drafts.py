@@ -30,6 +30,8 @@ class Draft:
     `held`: the load told above the lines, for all that are done with one.
     `where` and `station`: where a row alone (`Cash-out:`, `Min 2:`) has sent the rows under it. `in_window`: it
     has its minutes from the clock (`6-12 min:`), and `over_all` is what was said of them all before the first.
+    `listed`: the number of the row in a list that it began with, `shared` what was said above the list;
+    `is_next`: others of that list stand before it.
     """
 
     row: Row
@@ -48,6 +50,9 @@ class Draft:
     held: Piece | None = None
     in_window: bool = False
     over_all: Facts = field(default_factory=dict)
+    listed: int | None = None
+    shared: Facts = field(default_factory=dict)
+    is_next: bool = False
 
     @property
     def placed(self) -> list[Placed]:
@@ -62,6 +67,11 @@ class Draft:
     def in_turn(self) -> bool:
         """Whether a letter or the word for it says that its sets are done in turn."""
         return bool(self.letter) or any("super" in note.lower() for note in self.notes)
+
+    @property
+    def is_complex(self) -> bool:
+        """Whether its lines are done in one go with one weight, time after time."""
+        return any("complex" in note.lower() for note in self.notes)
 
     @property
     def pieces(self) -> list[Piece]:

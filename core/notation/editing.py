@@ -13,7 +13,8 @@ from core.notation.lines import read_piece
 from core.notation.names import Lexicon, lexicon
 from core.notation.phrase_aims import Facts
 from core.notation.pieces import Piece, as_line
-from core.notation.reading import Reading, read_row
+from core.notation.reading import Reading
+from core.notation.row_reader import read_row
 from core.notation.session import read_session
 from core.notation.text import plain_row, rows
 from core.notation.writing import write_line

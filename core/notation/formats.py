@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 from core.measures import AmountUnit
 from core.notation.drafts import Draft
-from core.notation.kinds import is_calming
+from core.notation.kinds import is_calming, is_taken_easy
 from core.notation.manners import GOES_ON
 from core.notation.pieces import Piece
 from core.sessions.values import BlockKind, Format
@@ -13,6 +13,8 @@ UNSCORED = {BlockKind.WARM_UP, BlockKind.COOL_DOWN, BlockKind.SKILL}
 _OF_MOST = {None, Format.AMRAP, Format.MAX_REPS, Format.SETS}
 _ON_MACHINES = {"arm cranking", "stair climb"}
 _FAR = {AmountUnit.METRES, AmountUnit.KCAL}
+# So far under a load is a march, no carry (an estimate).
+_FAR_UNDER_LOAD_M = 1000
 _MOST_IN_A_SET = 12
 _MOST_SETS = 8
 
@@ -42,11 +44,13 @@ def _is_held(piece: Piece) -> bool:
 
 def _distance(draft: Draft, said: Format | None) -> Format | None:
     only = draft.only
-    alone = only and only.unit is AmountUnit.METRES and only.amount and not only.sets and not only.loads_kg
+    if only is None or only.unit is not AmountUnit.METRES or only.sets:
+        return None
+    alone = bool(only.amount) and (not only.loads_kg or (only.amount or 0) >= _FAR_UNDER_LOAD_M)
     plain = not (draft.facts.keys() & {"rounds", "scheme", "every_s", "minutes"})
-    if alone and plain and said in {None, Format.FOR_TIME} and draft.kind not in UNSCORED:
-        return Format.TIME_TRIAL
-    return None
+    if not (alone and plain and said in {None, Format.FOR_TIME}) or draft.kind in UNSCORED:
+        return None
+    return Format.QUALITY if said is None and is_taken_easy(only) else Format.TIME_TRIAL
 
 
 def _repeated(draft: Draft, said: Format | None) -> Format | None:
@@ -68,7 +72,13 @@ def _held_once(draft: Draft, said: Format | None) -> Format | None:
     only = draft.only
     held = only and only.meaning and _is_held(only) and not is_calming(only.meaning.movement)
     timed = only and only.unit is AmountUnit.SECONDS and only.amount and not only.sets
-    plain = said is None and not draft.facts.keys() & {"minutes", "every_s", "work_s", "cap_s", "scheme"}
+    plain = said in {None, Format.SETS} and not draft.facts.keys() & {
+        "minutes",
+        "every_s",
+        "work_s",
+        "cap_s",
+        "scheme",
+    }
     return Format.HOLD if held and timed and plain and draft.kind not in UNSCORED else None
 
 
@@ -139,7 +149,7 @@ def _silent(draft: Draft) -> Format | None:
     if scheme:
         heavy = max(scheme) <= _MOST_IN_A_SET and len(scheme) <= _MOST_SETS and draft.only is not None
         return Format.SETS if heavy or draft.kind is BlockKind.STRENGTH else Format.FOR_TIME
-    if (draft.kind is BlockKind.STRENGTH or draft.in_turn) and "rounds" in facts:
+    if (draft.kind is BlockKind.STRENGTH or draft.in_turn or draft.is_complex) and "rounds" in facts:
         return Format.SETS
     if _goes_round(draft):
         return Format.AMRAP

@@ -15,7 +15,7 @@ _KINDS = {
     BlockKind.STRENGTH: r"strength(?: work| training)?|lifting|force(?=\s?:)|lift(?=\s?:|\s*$)|str(?=[.:])",
     BlockKind.MAIN: r"main(?: part| set| session| block| work| course| event)?|workout|work(?=\s*$)|conditioning"
     r"|con(?:d)?(?=[.:])|finisher|(?:assist(?:ance)?|accessor(?:y|ies))(?: work)?",
-    BlockKind.COOL_DOWN: r"cool(?:ing)?[ \-]?down|c[/\-]?d(?=\s?:)|cool[ \-]?down only"
+    BlockKind.COOL_DOWN: r"cool(?:ing)?[ \-]?down|c[/\-]?d(?=\s?:|\s*$|\s+[0-9])|cool[ \-]?down only"
     r"|(?:(?:just |some |gentle |easy |light ){1,3})?stretch(?:ing|es)?",
 }
 _HEADINGS = {
@@ -25,6 +25,9 @@ _HEADINGS = {
     )
     for kind, names in _KINDS.items()
 }
+_BEHIND = re.compile(
+    r"(?<=[a-z0-9])[\s,;\-]+(?:to|as(?: an?)?|for(?: the| an?)?) (?:(?P<warm>warm[ \-]?up)|cool[ \-]?down)\b(?=[\W_]*$)"
+)
 _PART = re.compile(r"^[\W_]*(?:part|block|piece)\s+(?:[a-f]|[1-9])\b\s*[:.)\-]*")
 _DAY = re.compile(
     r"^[\W_]*(?:(?:mon|tues?|wed(?:nes|s)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)(?:day)?|day [1-7])"
@@ -100,6 +103,12 @@ def heading(text: str) -> tuple[BlockKind, int] | None:
         if match := pattern.search(text):
             return kind, match.end()
     return None
+
+
+def heading_behind(text: str) -> tuple[BlockKind, tuple[int, int]] | None:
+    """Kind of block that a row says behind its work, and where: `5 min easy to cool down`."""
+    match = _BEHIND.search(text)
+    return match and ((BlockKind.WARM_UP if match["warm"] else BlockKind.COOL_DOWN), match.span())
 
 
 def part(text: str) -> int:

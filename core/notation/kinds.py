@@ -1,13 +1,30 @@
 """Which kind of part one is that nobody put under a heading: what is lifted, and what is easy at both ends."""
 
+import re
 from collections.abc import Iterable, Sequence
 
 from core.measures import AmountUnit
+from core.notation.pieces import Piece
 from core.sessions.values import Block, BlockKind, Format, Line
 
 # So few of something heavy on the clock are for strength (an estimate).
 _FEW = 3
+# So many things in turn are a circuit (an estimate).
+_CIRCUIT = 3
 _EASY_WAYS = frozenset(("easy", "brisk-walk"))
+# At such a pace nobody races (common practice, no source).
+_EASY_PACES = (
+    "easy",
+    "gentle",
+    "steady",
+    "slow",
+    "relaxed",
+    "recovery",
+    "conversational",
+    "talking pace",
+    "zone [12]",
+    "z[12]",
+)
 _EASY_WORDS = ("easy", "gentle", "slow", "loose", "light")
 # Done to get ready (common practice, no source).
 _READYING = frozenset(
@@ -17,13 +34,28 @@ _READYING = frozenset(
 _CALMING = frozenset(("breathing", "hip opener", "downward dog", "open book"))
 
 
-def kind_by_lines(kind: BlockKind, format_: Format, lines: Iterable[Line]) -> BlockKind:
-    """Sets are strength work, and so are a few heavy repetitions whenever the clock says."""
+def kind_by_lines(
+    kind: BlockKind, format_: Format, lines: Iterable[Line], *, in_rounds: bool = False, in_sets: bool = False
+) -> BlockKind:
+    """Sets are strength work, and so are a few heavy repetitions whenever the clock says.
+
+    `in_rounds`: the sets are told of all lines together. Of many light ones that is a circuit.
+    `in_sets`: a line says itself how often.
+    """
     if kind is not BlockKind.MAIN:
         return kind
-    if format_ in {Format.SETS, Format.MAX_LOAD}:
+    told = list(lines)
+    if (
+        format_ is Format.SETS
+        and in_rounds
+        and len(told) >= _CIRCUIT
+        and not any(line.load_rule for line in told)
+    ):
+        return BlockKind.MAIN
+    shared = any(line.load_rule and line.load_rule.percent for line in told)
+    if (format_ is Format.MAX_REPS and (shared or in_sets)) or format_ in {Format.SETS, Format.MAX_LOAD}:
         return BlockKind.STRENGTH
-    return BlockKind.STRENGTH if format_ is Format.INTERVALS and _is_heavy(list(lines)) else kind
+    return BlockKind.STRENGTH if format_ is Format.INTERVALS and _is_heavy(told) else kind
 
 
 def by_place(blocks: Sequence[Block], headed: Sequence[bool]) -> tuple[Block, ...]:
@@ -55,6 +87,13 @@ def tells_how_much(block: Block) -> bool:
 def is_calming(movement: str) -> bool:
     """Whether what is done is for after the work."""
     return movement in _CALMING or movement.endswith("stretch")
+
+
+def is_taken_easy(piece: Piece) -> bool:
+    """Whether what goes far is told to be done at one's ease."""
+    said = " ".join((*piece.notes, piece.text.lower()))
+    easy = piece.meaning is not None and piece.meaning.variant in _EASY_WAYS
+    return easy or any(re.search(rf"\b{word}\b", said) for word in _EASY_PACES)
 
 
 def _is_easy(line: Line, usual: frozenset[str], *, calm: bool) -> bool:

@@ -5,9 +5,12 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 from core.measures import AmountUnit
+from core.notation.beside import is_placing
 from core.notation.names import Lexicon, Meaning
 from core.notation.pieces import Piece
-from core.notation.spotting import Spotted, is_placing, spotted
+from core.notation.qualified import qualified
+from core.notation.spotting import Spotted, spotted
+from core.notation.text import Strip
 
 SIDE = re.compile(
     r"\b(?P<s>alternat(?:ing|e|ed)|alt)\b\.?(?:\s(?:arms|legs|sides)\b)?|(?<!time\s)\b(?P<lr>left|right)\b(?:\s(?:side|arm|leg|hand))?(?:\sonly)?"
@@ -19,10 +22,8 @@ _MANNERS = re.compile(
     r"|(?:for|in) (?:the )?(?:remaining time|time (?:left|remaining))"
     r"|(?:forwards?|fwd|backwards?|bwd|back)(?:\s?(?:and|&|/|\+)\s?(?:forwards?|fwd|backwards?|bwd|back))+)(?!\w)"
 )
-_FILL = (
-    r"(?:\b(?:of|x|w|both|back[- ]?off|perform|reps?|the|an?|and|then|with|at|for|on|in|each|do|pls|please)\b"
-)
-_FILL = rf"{_FILL}|[\W_])"
+_FILL = r"(?:\b(?:of|x|w|both|back[- ]?off|perform|reps?|the|an?|and|then|with|at|for|on|in|each|do|pls"
+_FILL = rf"{_FILL}|please|today|tonight)\b|[\W_])"
 # One way to match each character: nested or overlapping repeats would take for ever on `and and and ...`.
 _FILLERS = re.compile(rf"^{_FILL}+|{_FILL}+$")
 # `30 kbs`: bells alone are swung
@@ -33,10 +34,17 @@ _WAY_BACK = re.compile(r"(?:walk|jog|step)(?:ing)? (?:back )?down(?: again| slow
 _HANDED = re.compile(r"\s&\s")
 _MOST_BESIDE = 6
 CARRIED = frozenset(("bar", "bell", "weight", "weights", "load", "one bell", "on it", "it"))
+# `plank: hold 1 min`: says only that it is done for so long
+_GOING = frozenset(("hold", "hold it", "hold this", "hold for", "go", "keep going", "stay"))
 HELD = re.compile(
     r"\b(?:with\s|w[./]?\s?)?(?:an?\s|one\s|two\s|single\s|double\s|[12]\s)?(?P<i>dumbbells?|dbs?|kettlebells?"
     r"|kettle bells?|kbs?|barbells?|bbs?|bands?|backpacks?|jugs?|plates?|sandbags?|tins?|bottles?)\b"
 )
+
+
+def sides_of(text: str) -> tuple[str, ...]:
+    """The words between what was taken, which are no one name: `row ;;;;;; pause at the top`."""
+    return tuple(side for part in re.split(f"{Strip.MARK}+", text) if (side := part.strip(" .,:-*/&+|=!?")))
 
 
 def read_name(piece: Piece, words: str, lexicon: Lexicon, sides: tuple[str, ...] = ()) -> None:
@@ -50,13 +58,14 @@ def read_name(piece: Piece, words: str, lexicon: Lexicon, sides: tuple[str, ...]
         return
     if held := HELD.fullmatch(name):
         _hold(piece, held["i"], lexicon)
-    elif piece.loads_kg and name in CARRIED:
+    elif (piece.loads_kg and name in CARRIED) or (piece.unit is AmountUnit.SECONDS and name in _GOING):
         pass  # `bar 40/30`: whatever is lifted has that load
     elif _WAY_BACK.fullmatch(name):
         piece.notes += (name,)
     elif not (_is_known(piece, name, lexicon) or _is_manner(piece, name)):
         around = " , ".join(sides) or name
-        if not (_is_spotted(piece, around, lexicon) or _is_remark(piece, name)):
+        found = _is_spotted(piece, around, lexicon) or _is_qualified(piece, name, lexicon)
+        if not (found or _is_remark(piece, name)):
             piece.unread = name
 
 
@@ -68,17 +77,44 @@ def _is_known(piece: Piece, name: str, lexicon: Lexicon) -> bool:
     return piece.unit is AmountUnit.SECONDS and _found(piece, f"{name} stretch", lexicon, lexicon.exact)
 
 
+def _is_qualified(piece: Piece, name: str, lexicon: Lexicon) -> bool:
+    """Whether it is a name whose words stand among words that only say with what or how; these are a note."""
+    found = qualified(name, lexicon)
+    if found is None:
+        return False
+    held = HELD.search(name)
+    _settle(piece, _Candidate(found.meaning.spelling, (), held["i"] if held else ""), found.meaning, lexicon)
+    piece.notes += (found.left,) if found.left else ()
+    return True
+
+
 def _is_spotted(piece: Piece, words: str, lexicon: Lexicon) -> bool:
     """Whether a name stands among words that only say where, with whom or how, which are kept as a note."""
     found = spotted(words, lexicon)
-    counted = piece.amount or piece.sets or piece.most or piece.loads_kg
-    if found is None or not (counted or _is_plain(found)):
+    if found is None or found.is_open or not (_is_counted(piece) or _is_plain(found)):
         return False
+    _take(piece, found, lexicon)
+    piece.notes += (found.after.strip(" ,"),) if found.after.strip(" ,") else ()
+    return True
+
+
+def read_open_name(piece: Piece, words: str, lexicon: Lexicon) -> None:
+    """Finds the movement of a line that stands before numbers nobody can place; these stay unread."""
+    found = spotted(" , ".join(sides_of(words)), lexicon)
+    if found and _is_counted(piece):
+        _take(piece, found, lexicon)
+        piece.unread = found.after.strip(" ,")
+
+
+def _is_counted(piece: Piece) -> bool:
+    return bool(piece.amount or piece.sets or piece.most or piece.loads_kg)
+
+
+def _take(piece: Piece, found: Spotted, lexicon: Lexicon) -> None:
     piece.is_loose = True
     held = HELD.search(f"{found.before} {found.after}")
     _settle(piece, _Candidate(found.meaning.spelling, (), held["i"] if held else ""), found.meaning, lexicon)
-    piece.notes += tuple(note for said in (found.before, found.after) if (note := said.strip(" ,")))
-    return True
+    piece.notes += (found.before.strip(" ,"),) if found.before.strip(" ,") else ()
 
 
 def _is_plain(found: Spotted) -> bool:

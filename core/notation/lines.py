@@ -7,7 +7,7 @@ from core.measures import AmountUnit, MassUnit
 from core.notation.amounts import ENERGY_ALONE, TIME, TIME_UNITS, UNITS, WORD, amount_of, read_amount, shape
 from core.notation.bare_numbers import settle
 from core.notation.flights import in_flights
-from core.notation.line_names import SIDE, read_name
+from core.notation.line_names import SIDE, read_name, read_open_name, sides_of
 from core.notation.names import Lexicon
 from core.notation.pieces import Piece
 from core.notation.quantities import DISTANCE_UNIT, DURATION, ENERGY_UNIT, NUMBER_WORDS, kilograms, seconds
@@ -20,11 +20,11 @@ _TIMES = r"(?:(?<![0-9.])(?P<n{0}>[1-9](?=\s?[x*])|two(?=\s)|one(?=\s)|2(?=\s))\
 
 _STATION = shape(
     r"^\s*(?:(?:minutes?|min|station|st)\s?(?P<n>[1-9][0-9]?)|(?P<nth>[1-9])(?:st|nd|rd|th)\s(?:min(?:ute)?|station)"
-    r"|(?P<odd>odd|even)(?:\s?min(?:ute)?s?)?)\s?[:\-)=]|^\s*(?P<parity>odd|even)\s(?:min(?:ute)?s?\s)?(?=[0-9])"
+    r"|(?P<odd>odd|even)(?:\s?min(?:ute)?s?)?)\s?[:\-)=]|^\s*(?:minutes?|min|station)\s(?P<bare>[1-9])(?=\s[a-z]{3})|^\s*(?P<parity>odd|even)\s(?:min(?:ute)?s?\s)?(?=[0-9])"
 )
 _TEMPO = shape(
     r"(?:\btempo\s?:?\s?@?\s?(?P<t>[0-9]-?[0-9x](?:-?[0-9x]){1,2})"
-    r"|@\s?(?P<at>[0-9]-[0-9x]-[0-9x](?:-[0-9x])?|[0-9]{2}x[0-9x])"
+    r"|@\s?(?P<at>[0-9]-[0-9x]-[0-9x](?:-[0-9x])?|[0-9]{2}[0-9x][0-9x])"
     r"|(?P<u>[0-9]-[0-9x]-[0-9x](?:-[0-9x])?)(?=\s?tempo)"
     rf"|(?:@|\btempo\b\s?:?\s?@?)?\s?(?P<m>[0-9]{TEMPO_MARK}[0-9x]{TEMPO_MARK}[0-9x](?:{TEMPO_MARK}[0-9x])?))(?![0-9])(?:\s?tempo\b)?"
 )
@@ -32,10 +32,19 @@ _TEMPO = shape(
 _SLOW = shape(
     r"[;,\s]*(?<![0-9.])(?P<s>[1-9])\s?(?:s|secs?|seconds?)\s(?:down|lowering|lower|eccentric|negatives?)\b"
 )
+# `with a 2 sec squeeze at the top`, `hold 3 s`: how long one repetition rests
+_STOP = r"(?:pause|stop|hold|squeeze|iso(?:metric)?|count)s?"
+_STILL = shape(
+    rf"[;,\s]*(?P<said>(?:\b(?:with|w/?|and|plus)\s)?(?:\ban?\s)?(?P<verb>\b{_STOP}(?:ing)?\s(?:for\s|it\s|each\s){{0,2}})?(?<![0-9.])[1-9]"
+    rf"\s?-?(?:s|secs?|seconds?)\b\.?(?P<noun>[\s\-]{_STOP}\b)?"
+    r"(?P<place>\s(?:(?:at|in|on)\s)?(?:the\s)?(?:top|bottom|hole|middle|parallel|chest|knee)\b)?)"
+)
 _PERCENT = shape(
     r"(?:@\s?|\bat\s|\bdrop(?:ping)? to\s)?(?P<p>[0-9]{1,3}(?:\.[0-9])?)\s?(?:%|per\s?cent\b)"
     r"(?:\s?(?:of\s)?(?:your\s)?(?:1\s?-?rm\b|max(?:imum)?\b|1 rep max\b|best\b)"
-    r"|\s?of (?:it|that|this|the above|today'?s \w+)\b(?:\s(?:single|double|triple|weight|max|one)\b)?)?"
+    r"|\s?of (?:it|that|this|the above|today'?s \w+|(?:part|block) [1-9a-h])\b"
+    r"(?:\s(?:single|double|triple|weight|max|one)\b)?"
+    r"|\s(?:effort|intensity|max effort)\b)?"
 )
 # `80-90%`: no one number says it
 _PERCENTS = shape(r"(?:@\s?|\bat\s)?(?<![0-9.x])[0-9]{2,3}\s?%?\s?-\s?[0-9]{2,3}\s?%")
@@ -46,7 +55,7 @@ _EFFORT = shape(
 # `rpe 7-8`: no one number says it
 _EFFORTS = shape(r"(?:@\s?|\bat\s)?\b(?:rpe|effort)\s?:?\s?[0-9](?:\.5)?\s?-\s?(?:[0-9](?:\.5)?|10)(?![0-9])")
 # `@ 5k pace`
-_PACE = shape(r"@\s?[a-z0-9:/ ]{1,14}\bpace\b")
+_PACE = shape(r"(?:@|\bat\b)\s?[a-z0-9:/ ]{1,14}\bpace\b")
 # `12 DB bench 22.5s`, `curl 3x12 10s`: bells, called by what each weighs
 _BELLS = shape(
     r"^(?=.*\b(?:dbs?|kbs?|dumbbells?|kettlebells?)\b|.*[0-9]\s?x\s?[0-9]{1,3}(?:-[0-9]{1,3})?\s).*[0-9].*[a-z0-9;(]\s{0,3}(?<![0-9.])(?P<x>(?P<a><num>)s)(?=[\s;.)]*$)"
@@ -76,11 +85,18 @@ _PAIR = shape(
     rf"|(?<![0-9./])(?P<c><num>)\s?(?P<uc><mass>)?\sor\s(?P<d><num>)\s?(?P<ud><mass>)"
 )
 _LOAD = shape(rf"(?:{_AT})?{_TIMES.format(1)}(?<![0-9./])(?P<a><num>)\s?(?P<ua><mass>)(?!\s?/)")
-# `24 kg men, 16 kg women`: the first of a pair is the men's, whichever is written first.
+# `24 kg men, 16 kg women`, `girls 12 kg boys 16`: the first of a pair is the men's, whichever is written first.
 _MEN, _WOMEN = r"(?:men|gents|guys|lads|boys|males?|him|m)", r"(?:women|ladies|gals|girls|females?|her|f|w)"
 _BY_SEX = shape(
     rf"(?:{_AT})?(?P<a><num>)\s?(?P<ua><mass>)?\s(?:for\s)?(?:the\s)?(?P<whose>{_MEN}|{_WOMEN})\b[\s,/;&]*(?:and\s)?"
     rf"(?P<b><num>)\s?(?P<ub><mass>)?\s(?:for\s)?(?:the\s)?(?:{_MEN}|{_WOMEN})\b"
+)
+_SEX_FIRST = shape(
+    rf"\b(?P<whose>{_MEN}|{_WOMEN})\s?[:=]?\s?(?:{_AT})?(?P<a><num>)\s?(?P<ua><mass>)?s?[\s,/;&]*(?:and\s)?"
+    rf"(?:the\s)?\b(?:{_MEN}|{_WOMEN})\s?[:=]?\s?(?P<b><num>)\s?(?P<ub><mass>)?(?:s\b)?"
+)
+_BETWEEN_SEXES = shape(
+    rf"(<num>\s?(?:<mass>)?\s(?:for\s)?(?:the\s)?(?:{_MEN}|{_WOMEN})),(?=\s<num>\s?(?:<mass>)?\s(?:for\s)?(?:the\s)?(?:{_MEN}|{_WOMEN})\b)"
 )
 # `with 2 dumbbells of 12.5`, `8 thrusters 2x10`: how many are held, and how heavy each is
 _OF_THEM = shape(
@@ -107,7 +123,7 @@ _PER_SIDE = shape(
 )
 _SET_OF_WHAT = r"(?:back[ -]?off|drop|working|work|top|heavy|light|straight|more)"
 _SETS = shape(
-    rf"(?:^|(?<=[:;,\s]))\s?(?P<n>[0-9]{{1,2}}|{WORD})\s?(?:x|\*|(?:{_SET_OF_WHAT}\s)?(?:sets?|series?)\s?(?:of|x|:)?)\s?(?=:?[0-9]|max|amrap"
+    rf"(?:^|(?<=[:;,\s]))\s?(?P<n>[0-9]{{1,2}}|{WORD})\s?(?:x|\*|times(?=\s[0-9])|(?:{_SET_OF_WHAT}\s)?(?:sets?|series?)\s?(?:of|x|:)?)\s?(?=:?[0-9]|max|amrap"
     rf"|{WORD})"
 )
 # How many in each set stands right behind their number: `row 4 x 10 pause at the top`, `ohp 3x8 40`.
@@ -119,7 +135,7 @@ _IN_EACH = shape(
 _SETS_OF = shape(r"^[\s;:]*(?P<n>1)\s?x\s(?=[a-z]{3})")
 # `500 m row x 4`: behind an amount with its unit it is how often.
 _SETS_LAST = shape(
-    rf"<num>\s?(?:{DISTANCE_UNIT}|{ENERGY_UNIT})\b[\sa-z]*(?P<x>\bx\s?(?P<n>[0-9]{{1,2}}))[\s;]*$"
+    rf"<num>\s?(?:{DISTANCE_UNIT}|{ENERGY_UNIT}|{TIME_UNITS})\b[\sa-z]*(?P<x>\bx\s?(?P<n>[0-9]{{1,2}}))[\s;]*$"
 )
 _IN_PARTS = shape(r"^[\s;:]*(?:accumulate|collect)\b(?:\sa total of)?")
 _MOST = shape(
@@ -133,6 +149,11 @@ _HIDDEN = "q"
 Reader = Callable[[Piece, Strip, MassUnit], None]
 
 
+def with_sexes_bound(text: str) -> str:
+    """The text in which a comma parts no load of women from that of men: `16 kg the girls, 24 kg the boys`."""
+    return _BETWEEN_SEXES.sub(lambda match: f"{match[1]} ", text)
+
+
 def read_piece(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> Piece:
     """Everything that `text` says of a line; `unread` keeps a name that isn't in the catalogue."""
     start += len(text) - len(text.lstrip(" .,:;*-"))
@@ -143,14 +164,11 @@ def read_piece(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> Piece
     for read in _READERS:
         read(piece, strip, unit)
     left = strip.left.replace(_HIDDEN * len(hidden[0]), hidden[0]) if hidden else strip.left
-    read_name(piece, left, lexicon, _sides_of(strip.text))
+    read_name(piece, left, lexicon, sides_of(strip.text))
     settle(piece, lexicon, unit)
+    if piece.unread:
+        read_open_name(piece, strip.text, lexicon)
     return piece
-
-
-def _sides_of(text: str) -> tuple[str, ...]:
-    """The words between what was taken, which are no one name: `row ;;;;;; pause at the top`."""
-    return tuple(side for part in re.split(f"{Strip.MARK}+", text) if (side := part.strip(" .,:-*/&+|=!?")))
 
 
 def _hide(text: str, name: re.Match[str]) -> str:
@@ -160,7 +178,7 @@ def _hide(text: str, name: re.Match[str]) -> str:
 
 def _read_station(piece: Piece, strip: Strip, _: MassUnit) -> None:
     if match := strip.take(_STATION):
-        number = match["n"] or match["nth"]
+        number = match["n"] or match["nth"] or match["bare"]
         piece.station = int(number) if number else ("odd", "even").index(match["odd"] or match["parity"]) + 1
 
 
@@ -170,6 +188,9 @@ def _read_manner(piece: Piece, strip: Strip, _: MassUnit) -> None:
         piece.tempo = match["t"] or match["at"] or match["u"] or match["m"].replace(TEMPO_MARK, "-")
     if match := strip.take(_SLOW):
         piece.notes += (f"{match['s']} s down",)
+    if (match := _STILL.search(strip.text)) and (match["verb"] or match["noun"] or match["place"]):
+        strip.blank(*match.span("said"))
+        piece.notes += (match["said"],)
     if pace := strip.take(_PACE):
         piece.notes += (pace[0],)
 
@@ -197,7 +218,7 @@ def _read_held(piece: Piece, strip: Strip, unit: MassUnit) -> None:
     """Loads told by whose they are, from where to where, or by how many are held."""
     if match := strip.take(_LOADS) or strip.take(_MORE):
         piece.notes += (match[0].strip("@ "),)
-    if match := strip.take(_BY_SEX):
+    if match := strip.take(_BY_SEX) or strip.take(_SEX_FIRST):
         typed = match["ua"] or match["ub"]
         told = [kilograms(match[end], match[f"u{end}"] or typed, unit) for end in "ab"]
         piece.loads_kg = tuple(told if re.fullmatch(_MEN, match["whose"]) else told[::-1])
@@ -253,7 +274,9 @@ def _is_load_pair(match: re.Match[str], text: str) -> bool:
 def _read_load(piece: Piece, strip: Strip, unit: MassUnit) -> None:
     if piece.loads_kg:
         return
-    match = strip.take(_LOAD) or strip.take(_BARE_LOAD)
+    match = strip.take(_LOAD)
+    if match is None and (match := strip.take(_BARE_LOAD)) and unit is MassUnit.KG:
+        piece.bare_share = float(match["a"])
     if match is None:
         return
     piece.count = _count(match["n1"])

@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterator
 
+from core.notation.quantities import MINUTE_S
 from core.notation.text import Row, Strip
 
 _REST = r"\b(?:rest|break|recover)"
@@ -18,6 +19,21 @@ _MANNERS = re.compile(
                 r"(?:min(?:ute)?s?|s|secs?|seconds)\b(?: (?:in )?between (?:the |all )?(?:rounds|sets|efforts))?"
             ),
             rf"{_REST} (?:the same(?: time)?|as long as (?:it takes|you work(?:ed)?|your partner works))\b",
+            (
+                r"\b[0-9]{1,3}\s?(?:min|s|sec)?\s?(?:-|to)\s?[0-9]{1,3}\s?(?:min(?:ute)?s?|s|secs?|seconds)\b (?:of )?"
+                r"(?:(?:rest|break|recovery|off)\b(?: (?:in )?between (?:the |all )?(?:rounds|sets|efforts))?"
+                r"|between (?:the |all )?(?:rounds|sets|efforts))"
+            ),
+            (
+                r"(?<!\w m )(?<!min )(?<!sec )\b(?:walk|jog|stroll)(?:ing)?(?: slowly| easy)? back"
+                r"(?: down| to (?:the )?start)?(?: (?:(?:is |as |for )?(?:the |your )?(?:rest|recovery)|to recover))?\b"
+            ),
+            rf"{_REST}s?\s?:?\s(?:for )?[1-9][0-9]{{1,2}}\s?(?:-|to)\s?[0-9]{{2,3}}\b(?!\s?[a-z:.])",
+            (
+                rf"{_REST} (?:in |for |with )?(?:the |your |any )?"
+                r"(?:remaining time|time (?:left|remaining)|what(?:'s| is|ever is) left|remainder)\b"
+            ),
+            rf"{_REST}\s?=\s?work\b(?: time)?",
             rf"{_REST} equal to (?:the )?work(?: time)?\b",
             rf"{_REST} 1:[1-4](?![0-9])|(?<![0-9:])1:[1-4] rest\b",
             r"\bno rest(?: between (?:rounds|sets|movements))?\b",
@@ -29,6 +45,9 @@ _MANNERS = re.compile(
             r"\bno (?:time )?(?:cap|limit)\b",
         )
     )
+)
+_RANGE = re.compile(
+    r"(?P<n>[0-9]{1,3})\s?(?P<u>min|s|sec)?\w{0,6}\s?(?:-|to)\s?[0-9]{1,3}\s?(?P<v>min|s|sec)?"
 )
 # What a block is called, beside its format; a ladder or pyramid is told by its scheme.
 _LABELS = re.compile(
@@ -51,6 +70,16 @@ def take_manners(strip: Strip, row: Row) -> Iterator[str]:
         strip.blank(*goes_on.span())
     while manner := strip.take(_MANNERS):
         yield row.text[manner.start() : manner.end()]
+
+
+def least_rest(manner: str) -> float | None:
+    """Seconds of `rest 2-3 min`: at least so long; None where a manner tells no such range."""
+    match = _RANGE.search(manner.lower())
+    if match is None or "1:" in manner:
+        return None
+    told = float(match["n"])
+    unit = match["u"] or match["v"]
+    return told * MINUTE_S if (unit or "").startswith("m") else told
 
 
 def take_labels(strip: Strip, row: Row, *, known: bool) -> Iterator[str]:

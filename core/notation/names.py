@@ -35,7 +35,7 @@ _TRICKY = re.compile(
     rf"|.* (?:{'|'.join(word for word in NUMBER_WORDS if ' ' not in word)})$",
     re.IGNORECASE,
 )
-_JOINING = frozenset({"with", "on", "a", "an", "the", "of", "in", "under", "your", "and"})
+JOINING = frozenset({"with", "on", "a", "an", "the", "of", "in", "under", "your", "and"})
 _VOWELS = re.compile("[aeiou]")
 _BARE_LETTERS = 4
 # A word that goes on is the same word: `pushing` is `push`.
@@ -88,9 +88,8 @@ class Lexicon:
         # `dus` is a plural that looks like none.
         shorts = [spelled for spelled in self._meanings if spelled.endswith("u")]
         self._meanings |= {f"{short}s": self._meanings[short] for short in shorts}
-        self._keys = list(self._meanings)
         self._by_letter: dict[str, list[str]] = {}
-        for known in self._keys:
+        for known in self._meanings:
             self._by_letter.setdefault(known[:1], []).append(known)
         self._turned = _by_words(self._meanings.values(), frozenset)
         self._stemmed = _by_words(self._meanings.values(), _stems)
@@ -105,7 +104,7 @@ class Lexicon:
         }
         self._clipped = _by_beginnings(self._meanings.values())
         self._initials = _by_initials(self._meanings.values())
-        self._stems = {_stem(word) for spelling, _ in catalogue.spellings() for word in words(spelling)}
+        self._stems = {stem(word) for spelling, _ in catalogue.spellings() for word in words(spelling)}
         self._words = {word for spelling, _ in catalogue.spellings() for word in words(spelling)}
 
     def knows(self, word: str) -> bool:
@@ -117,7 +116,7 @@ class Lexicon:
 
     def turned(self, name: str) -> Meaning | None:
         """What has the same words in another order, and nothing else has: `dips chair`, `rows under a table`."""
-        typed = _content(name)
+        typed = content_of(name)
         meaning = (self._turned.get(typed) or self._stemmed.get(_stems(typed))) if len(typed) > 1 else None
         return meaning and replace(meaning, near=True)
 
@@ -125,8 +124,7 @@ class Lexicon:
         """What a name means once its short forms are written out; `near` where they could be others."""
         if meaning := self._also.get(key(name)):
             return meaning
-        name = _OTHERWISE.sub(lambda match: _OTHER_WORDS[match[1]], name.lower())
-        told = [self._written_out(word) for word in re.split(r"[\s\-]+", name) if word]
+        told = [self.written_out(word) for word in re.split(r"[\s\-]+", self.otherwise(name)) if word]
         meaning = self.exact(" ".join(word for word, _ in told))
         return meaning and replace(meaning, near=not all(sure for _, sure in told))
 
@@ -152,7 +150,16 @@ class Lexicon:
         known = (key(self._shorts[word][0]),) if word in self._shorts else ()
         return (key(word), *known, *((key(meaning.movement),) if meaning else ()))
 
-    def _written_out(self, word: str) -> tuple[str, bool]:
+    def meanings(self) -> Iterable[Meaning]:
+        """Every name of the catalogue."""
+        return self._meanings.values()
+
+    def otherwise(self, name: str) -> str:
+        """A name in lower case, with one word for things that are called by two."""
+        return _OTHERWISE.sub(lambda match: _OTHER_WORDS[match[1]], name.lower())
+
+    def written_out(self, word: str) -> tuple[str, bool]:
+        """What a word is short for, or the word itself; and whether it can be short for nothing else."""
         if short := self._shorts.get(word):
             return short
         if not _VOWELS.search(word) and len(word) >= _BARE_LETTERS and (long := self._bare.get(key(word))):
@@ -178,6 +185,13 @@ class Lexicon:
         way = next((one for one in movement.variants if one.id == meaning.variant), movement.variants[0])
         return way.is_usual_with("box") and not way.holds
 
+    def is_done_with_a_bar(self, meaning: Meaning) -> bool:
+        """Whether a way of what is meant has a barbell, or it is the squat that has one when it is heavy."""
+        ways = self.catalogue.movement(meaning.movement).variants
+        named = [way for way in ways if meaning.variant in {None, way.id}]
+        barred = any(hold.implement == "barbell" for way in named for hold in way.holds)
+        return barred or key(meaning.spelling) == "squat"
+
     def takes_a_load(self, meaning: Meaning) -> bool:
         """Whether something is held in what is meant: as its name says, or in most of its ways."""
         ways = self.catalogue.movement(meaning.movement).variants
@@ -186,12 +200,18 @@ class Lexicon:
 
     def near(self, name: str) -> Meaning | None:
         """The one thing that is spelled nearly like `name`; None where two different things are as near."""
+        name = name.rstrip("s")
         typed = key(name)
         allowed = allowed_slips(typed)
         if not allowed or len(name) > _LONGEST:
             return None
-        known_keys = [known for first in {*typed[:2]} for known in self._by_letter.get(first, ())]
-        hits = process.extract(typed, known_keys, scorer=OSA.distance, score_cutoff=allowed, limit=None)
+        hits = [
+            hit
+            for first in {*typed[:2]}
+            for hit in process.extract(
+                typed, self._by_letter.get(first, ()), scorer=OSA.distance, score_cutoff=allowed, limit=None
+            )
+        ]
         close = [
             (slips, self._meanings[known])
             for known, slips, _ in hits
@@ -212,7 +232,7 @@ class Lexicon:
         typed = key(name)
         hits = process.extract(
             typed,
-            self._keys,
+            self._by_letter.get(typed[:1], ()),
             scorer=OSA.normalized_similarity,
             score_cutoff=_WORTH_SAYING,
             limit=_GUESSES,
@@ -244,17 +264,18 @@ class Lexicon:
         )
 
 
-def _content(name: str) -> frozenset[str]:
+def content_of(name: str) -> frozenset[str]:
     """The words of a name that aren't only there to join others."""
-    return frozenset(words(name)) - _JOINING
+    return frozenset(words(name)) - JOINING
 
 
 def _stems(typed: Iterable[str]) -> frozenset[str]:
     """The words without their endings: `sliders` and `sliding` are one."""
-    return frozenset(_stem(word) for word in typed)
+    return frozenset(stem(word) for word in typed)
 
 
-def _stem(word: str) -> str:
+def stem(word: str) -> str:
+    """A word without its ending."""
     stem = _ENDINGS.sub("", word)
     return stem if len(stem) >= _SHORTEST_STEM - 1 else word
 
@@ -265,7 +286,7 @@ def _by_words(
     """The meanings by the words of their names, each `brought` to one form; what is ambiguous isn't there."""
     found: dict[frozenset[str], list[Meaning]] = {}
     for meaning in meanings:
-        found.setdefault(brought(_content(meaning.spelling)), []).append(meaning)
+        found.setdefault(brought(content_of(meaning.spelling)), []).append(meaning)
     return {
         told: ways[0]
         for told, ways in found.items()

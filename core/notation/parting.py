@@ -1,5 +1,6 @@
 """Whether a part is over before a row that doesn't say so: sets after sets, as much as goes after what is counted."""
 
+import re
 from collections.abc import Callable
 
 from core.notation.drafts import Draft
@@ -7,7 +8,7 @@ from core.notation.formats import UNSCORED
 from core.notation.kinds import is_calming
 from core.notation.pieces import Piece
 from core.notation.reading import Reading
-from core.sessions.values import Format
+from core.sessions.values import BlockKind, Format
 
 _DOSES = {"format", "rounds", "scheme", "every_s"}
 # What singles and doubles are where nobody has a rope.
@@ -19,15 +20,65 @@ _IN_SETS = {
 }  # fmt: skip
 
 
+# What is gone straight into is done in the same set.
+_INTO = re.compile(
+    r"^[\W_]*(?:and )?(?:straight|directly|into|followed by)\b|\b(?:each|every) (?:set|round)\b"
+)
+
+
 def is_over(draft: Draft, reading: Reading) -> bool:
     """Whether what a row tells is done after the part before it, not in turn with it."""
     told = [piece for piece in reading.pieces if piece.meaning or piece.unread]
     in_turn = draft.in_turn and reading.letter == draft.letter
-    if not draft.lines or not told or in_turn or draft.kind in UNSCORED:
+    if not draft.lines or not told or in_turn:
         return False
-    if reading.begins and reading.where == "lines" and _calms_down(draft, told):
+    if draft.kind in UNSCORED:
+        return (
+            draft.kind is not BlockKind.SKILL
+            and _is_headed_in_front(draft)
+            and all(piece.sets for piece in told)
+        )
+    if (
+        reading.begins
+        and reading.where == "lines"
+        and (_calms_down(draft, told) or _comes_then(draft, reading))
+    ):
         return True
-    return any(rule(draft, told, reading.then) for rule in _RULES)
+    if reading.then and _calms_down(draft, told):
+        return True
+    same_row = reading.row.number == draft.lines[-1].row.number
+    goes_on = reading.then and (same_row or _INTO.search(reading.row.text.lower()) is not None)
+    return any(rule(draft, told, goes_on) for rule in _RULES)
+
+
+def _is_headed_in_front(draft: Draft) -> bool:
+    """`wu 10 min jog`: the heading is of what stands behind it in its row."""
+    return all(placed.row.number == draft.row.number for placed in draft.lines)
+
+
+def counts_on(draft: Draft, reading: Reading) -> bool:
+    """Whether the next of a list of parts begins: `A. 3 rounds: ...`, `B. 5 min ride`; not one thing of a circuit."""
+    follows = draft.listed is not None and reading.number == draft.listed + 1
+    if not (follows and draft.lines and reading.has_work) or draft.shared.get("format") is Format.INTERVALS:
+        return False
+    return draft.is_next or len(draft.lines) > 1 or bool((draft.facts.keys() - draft.shared.keys()) & _DOSES)
+
+
+def begin_list(draft: Draft, reading: Reading) -> None:
+    """The first of a list of parts that has several things of its own: what stands above is shared by all."""
+    if draft.lines or reading.number is None or not reading.has_work:
+        return
+    draft.listed = reading.number
+    draft.shared = {name: told for name, told in draft.facts.items() if name != "again"}
+    if len(reading.pieces) > 1:
+        draft.facts.pop("again", None)
+
+
+def leave_sets(reading: Reading, draft: Draft) -> None:
+    """`Finish with a 2 min plank` behind sets of their own is a part of its own."""
+    own = draft.lines and all(piece.sets for piece in draft.pieces) and not draft.facts.keys() & _DOSES
+    if reading.where == "cash_out" and own and reading.has_work:
+        reading.where, reading.parts = "lines", True
 
 
 def take_back_off(reading: Reading, draft: Draft) -> None:
@@ -71,6 +122,12 @@ def _sets_are_over(draft: Draft, told: list[Piece], then: bool) -> bool:
     """What is done once behind sets of their own; `then` goes on with it."""
     own = all(piece.sets for piece in draft.pieces) and not draft.facts.keys() & _DOSES
     return own and not then and all(piece.amount and not piece.sets for piece in told)
+
+
+def _comes_then(draft: Draft, reading: Reading) -> bool:
+    """`then walk 20 min` behind an empty row and what was told how to be done, is done once."""
+    told = draft.facts.keys() & (_DOSES | {"minutes", "work_s", "cap_s"})
+    return reading.then and bool(told)
 
 
 def _calms_down(draft: Draft, told: list[Piece]) -> bool:

@@ -7,7 +7,7 @@ from typing import Any
 
 from core.notation.phrase_aims import Facts, Match
 from core.notation.quantities import DURATION, NUMBER_WORDS, seconds
-from core.sessions.values import Format
+from core.sessions.values import Counts, Format
 
 _TABATA_ROUNDS = 8
 # With one of these the time is that of an interval.
@@ -78,7 +78,9 @@ def work(match: Match) -> Facts:
 
 
 def rest(match: Match) -> Facts:
-    return {"rest_s": seconds(match["time"])}
+    """`2 s pause` is within a repetition, no rest."""
+    told = seconds(match["time"])
+    return {} if told < _SECONDS_FROM and "pause" in match[0] else {"rest_s": told}
 
 
 def rest_in_short(match: Match) -> Facts:
@@ -94,6 +96,17 @@ def rest_between(match: Match) -> Facts:
 
 def within(match: Match) -> Facts:
     return {"minutes": minutes(match["time"])}
+
+
+def best_of(match: Match) -> Facts:
+    """`best of 3 tries`: as much as goes, so often; the best of them counts."""
+    return rounds(match) | {"counts": Counts.BEST, "most": True}
+
+
+def practice(match: Match) -> Facts:
+    """`10 min to practise double-unders`: a time, and nothing to score."""
+    told = within(match)
+    return told | {"format": Format.QUALITY} if told["minutes"] >= 1 else {}
 
 
 def team(match: Match) -> Facts:
@@ -143,6 +156,12 @@ def bare_on_off_times(match: Match) -> Facts:
     """`40/20 x 4` tells seconds only in the steps that a clock is set by."""
     work, off = (int(text) if text.isdigit() else 1 for text in match.group("work", "off"))
     return {} if work % 5 or off % 5 else on_off_times(match)
+
+
+def bare_on_off_for(match: Match) -> Facts:
+    """`30/30 for 12 min`."""
+    work, off = (int(text) if text.isdigit() else 5 for text in match.group("work", "off"))
+    return {} if work % 5 or off % 5 else on_off(match) | within(match)
 
 
 def tabata(match: Match) -> Facts:

@@ -22,9 +22,11 @@ PARTS = {
     "lotime": rf"(?P<lo>{DURATION}|{NUMBER}(?=\s?(?:-|to)))",
     "hitime": rf"(?P<hi>{DURATION})",
     "scheme": rf"(?<![0-9./\-])(?P<s>{COUNT}(?:\s?-\s?{COUNT}){{2,30}})(?![0-9./]|-[0-9x]|\s?%|\s?k?m\b)",
-    "listed": r"(?:^|(?<=[a-z:;][\s:;,]))[\s;:]*(?P<s>[0-9]{1,3}(?:,[0-9]{1,3}){2,30}|[0-9]{1,3}(?:,\s[0-9]{1,3}){3,30}"
+    "listed": r"(?:^|(?<=[a-z:;\-][\s:;,]))[\s;:]*"
+    r"(?P<s>[0-9]{1,3}(?:,[0-9]{1,3}){2,30}|[0-9]{1,3}(?:,\s[0-9]{1,3}){3,30}"
     r"|[0-9]{1,3}(?:\s[0-9]{1,3}){2,30}(?=\s[a-z]))(?![0-9./:,]|-[0-9x]|\s?(?:kg|lb|%))",
-    "pause": r"(?:rest(?:ing)?|rst|recover|recovery|pause|break|breather"
+    "pause": r"(?:(?:(?:easy|slow|active|passive|full|walk(?:ing)?|jog(?:ging)?) ){0,2}"
+    r"(?:rest(?:ing)?|recovery|break)|rst|recover|pause|break|breather"
     r"|(?:(?:easy|slow) )?(?:jog|walk)(?=\s(?:between|after|b/w|btw)))",
     "on": r"(?:on|hard|fast|sprint|all[ -]out|(?:of )?(?:work(?:ing)?|exercises?|effort|action|activity|moving)"
     r"|(?:on |of |for |at )?(?:each|every|per) (?:exercise|move|movement|station|one))",

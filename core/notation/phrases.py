@@ -9,6 +9,7 @@ import re
 from collections.abc import Callable
 from typing import NamedTuple
 
+from core.notation.needles import needles
 from core.notation.phrase_aims import (
     Facts,
     Match,
@@ -23,7 +24,9 @@ from core.notation.phrase_facts import (
     amrap,
     amrap_again,
     at_each,
+    bare_on_off_for,
     bare_on_off_times,
+    best_of,
     cap,
     every,
     every_for,
@@ -39,6 +42,7 @@ from core.notation.phrase_facts import (
     of_each,
     on_off,
     on_off_times,
+    practice,
     rest,
     rest_between,
     rest_in_short,
@@ -102,6 +106,8 @@ PHRASES: tuple[Phrase, ...] = (
         says(scored=False),
     ),
     phrase(r"\b(?:for score|scored)\b", says(scored=True)),
+    phrase(r"<dur> (?:to |of |for )?(?:practi[cs]e|practi[cs]ing|play(?:ing)? with)\b<of>", practice),
+    phrase(r"\bpracti[cs]e<is>(?:for )?<dur>", practice),
     # said in full
     phrase(
         r"(?<!x.)(?<!x)(?<!of.)(?:\btest of )?\bmax(?:imum|imal)? rep(?:s|etitions?)?\b<of>",
@@ -120,7 +126,9 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"\b(?:the )?heaviest weight\b(?: of the day)?", says(format=Format.MAX_LOAD)),
     phrase(r"\btime trial\b", says(format=Format.TIME_TRIAL)),
     phrase(
-        r"\b(?:(?:for|cover|go) )?(?:the )?(?:greatest|most|longest|furthest|farthest)(?: possible)? distance\b"
+        r"\b(?:(?:for|cover|go) )?(?:the )?"
+        r"(?:(?:greatest|most|longest|furthest|farthest|max(?:imum|imal)?)(?: possible)? distance"
+        r"|max(?:imum|imal)? met(?:re|er)s)\b"
         r"(?: possible| you can)?",
         says(format=Format.MAX_REPS),
     ),
@@ -140,7 +148,7 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"(?<=[\s,;])(?:for |total )?(?:calories|cals)(?: total)?[\s;.,!?]*$", most_calories),
     phrase(r"(?<=[\s,;])(?:distance|met(?:re|er)s)[\s;.,!?]*$", most_metres),
     phrase(r"(?<=[\s,;])longest[\s;.,!?]*$", says(format=Format.HOLD)),
-    phrase(r"\bbest of [2-9]\b", says(format=Format.HOLD)),
+    phrase(r"\bbest of <n>\b(?: (?:tries|attempts|goes))?", best_of),
     # the heaviest of the day
     phrase(
         r"<dur> to (?:(?=(?:find|build|work|establish|test|hit|"
@@ -149,13 +157,13 @@ PHRASES: tuple[Phrase, ...] = (
         within,
     ),
     phrase(
-        r"\b(?:find|(?:build_|work_|go_)?up to|(?:build_|work_)to|establish|test|hit) (?:an? |your |today's )?(?:new )?"
-        r"(?:heavy|max(?:imum|imal)?|top)(?: set of)?_(?P<n>singles?\b|doubles?\b|triples?\b"
-        r"|[0-9]{0,2})(?: reps?\b)?<of>",
+        r"\b(?:find|(?:build_|work_|go_)?up to|(?:build_|work_)to|establish|test|hit|to(?= an? heavy))"
+        r" (?:an? |your |today's )?(?:new )?(?:heavy|max(?:imum|imal)?|top|solid|strong)(?: set of)?"
+        r"_(?P<n>singles?\b|doubles?\b|triples?\b|[0-9]{0,2})(?: reps?\b)?<of>",
         heaviest,
     ),
     phrase(
-        r"(?:\b(?:find|test|hit|build to|work to) )?(?:an? |your "
+        r"(?:\b(?:find|test|hit|establish|(?:(?:build|work|go) )?(?:up )?to) )?(?:an? |your "
         r")?(?<!of.)(?<!%.)(?<!%)(?P<n>[0-9]{1,2})_(?:rm|rep max)\b<of>",
         heaviest,
     ),
@@ -164,7 +172,11 @@ PHRASES: tuple[Phrase, ...] = (
         r"_(?P<n>singles?\b|doubles?\b|triples?\b|[0-9]{1,2}\b)(?: reps?\b)?(?: of the day\b|<of>)",
         heaviest,
     ),
-    phrase(r"(?<=[a-z:\-]\s)heavy_(?P<n>singles?\b|doubles?\b|triples?\b|[1-5](?=[\s;.,]*$))", heaviest),
+    phrase(
+        r"\b(?:find|build(?: up)? to|work(?: up)? to|get to) (?:your |the |today's )heaviest\b",
+        says(format=Format.MAX_LOAD),
+    ),
+    phrase(r"(?<=[a-z:,\-]\s)heavy_(?P<n>singles?\b|doubles?\b|triples?\b|[1-5](?=[\s;.,]*$))", heaviest),
     # intervals
     phrase(
         r"\btabata\b[\s:,(\-]{0,3}(?:<n>_x_)?20_(?:s|sec|secs|seconds|\")?(?: work)?"
@@ -213,6 +225,8 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"(?:^|(?<=[:,;.]))[\s;*\-]*<dur> each[\s;:]*$", at_each),
     phrase(r"<dur> each of\b", work),
     phrase(r"^[\s;*]*work(?:ing)?(?: time)?<is><dur>", work),
+    phrase(r"^[\s;*]*<work>\s?/\s?<off><is>(?:for )?<dur>", bare_on_off_for),
+    phrase(r"<n>_<rounds>(?: of)?[\s,:@]{1,3}<work>\s?/\s?<off>(?=[\s\-:;,.]|$)", bare_on_off_times),
     phrase(
         r"^[\s;*]*<work>\s?/\s?<off>_x_<n>(?: <rounds>| sets\b| times\b)?(?![0-9.]|_[a-z])",
         bare_on_off_times,
@@ -226,6 +240,7 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"(?:with )?(?:a )?<dur>_(?:of )?<pause>\b<between>", rest),
     phrase(r"<dur><between>", rest_between),
     phrase(r"<dur> off\b", rest),
+    phrase(r"(?<=[,;:]\s)(?P<n>[0-9]{2,3})_(?:off|rest)\b", rest_in_short),
     phrase(r"\b(?:then )?rest<is>(?P<n>[0-9]{1,3})(?=[\s\-*;]*(?:$|[.,)](?:\s|$)))", rest_in_short),
     phrase(
         r"(?<![a-z0-9&+/])(?<![&+/]\s)r_(?P<n>[0-9]{1,3})\b(?!\s?(?:m|k|cal|reps?|x)\b|[.:/][0-9])"
@@ -245,6 +260,7 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"<dur>_(?:ascending )?ladder\b<of>", amrap),
     phrase(r"\b(?:ascending |climbing )?ladder<is>(?:for |in )?<dur>", amrap),
     phrase(r"\b<amrap><is><n>_x_<dur>", amrap_again),
+    phrase(r"<n> (?:blocks|parts|pieces|sections) of <dur>[\s:,\-]{0,3}<amrap>", amrap_again),
     phrase(r"<n>_x_(?:an? )?<amrap>(?!-[0-9])<is><minutes>", amrap_again),
     phrase(r"<n>_x_<dur>[\s:,\-]{0,3}<amrap>", amrap_again),
     phrase(r"\b<amrap>(?:\b|(?=[0-9]))<is>(?:in |of |for |within |x )?<minutes><of>", amrap),
@@ -285,11 +301,19 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"<n>_x?_<rounds><of>", rounds),
     phrase(r"\b(?:repeat|complete|do this) x?_<n>_(?:times|x)\b", rounds),
     phrase(r"\b(?:super|tri|giant)_sets?<is>x_<n>(?![0-9])", sets),
+    phrase(r"<n>_x?_(?:super|tri|giant)_sets?\b<of>", sets),
+    phrase(r"<n> sets of each\b", sets),
     phrase(r"(?:^|:)[\s;*]*<n>_x[\s:]*$", rounds),
     phrase(r"^[\s;*]*(?:then )?<n> times ?:", rounds),
     phrase(r"\b(?:go )?round <n> times\b", rounds),
+    phrase(r"<n>_x_(?:through|round|around|over)\b", rounds),
+    phrase(r"(?:^|(?<=[,;:]\s))<n> times(?=[\s;.,]*$)", rounds),
+    phrase(r"(?<!x.)(?<!x)<n> (?:attempts|tries)\b", rounds),
     phrase(r"^[\s;*]*<n>_x: ?(?=[0-9])", rounds),
-    phrase(r"<n> sets of (?P<a>[0-9]{1,3})(?:\s?-\s?(?P<b>[0-9]{1,3}))?(?: reps?| each)?[\s:]*$", sets_of),
+    phrase(
+        r"<n> sets of (?P<a>[0-9]{1,3})(?:\s?-\s?(?P<b>[0-9]{1,3}))?(?: reps?| each)?(?:[\s:]*$|_:(?=\s))",
+        sets_of,
+    ),
     phrase(r"^[\s;*]*(?P<a>[0-9]{1,3})(?: reps?)? (?:of )?each\b(?! side| leg| arm)", of_each),
     phrase(r"<n>_x_(?P<a>[0-9]{1,3})(?P<b>) (?:of )?everything\b", sets_of),
     phrase(r"<n> sets\b(?! of| x|_[0-9])", sets),
@@ -306,9 +330,22 @@ PHRASES: tuple[Phrase, ...] = (
 )
 
 
+# Places in the table by a word that the phrase needs; one that needs none stands under the empty word.
+_PLACES: dict[str, list[int]] = {}
+for _at, _phrase in enumerate(PHRASES):
+    for _needle in needles(_phrase.pattern) or ("",):
+        _PLACES.setdefault(_needle, []).append(_at)
+
+
+def possible(text: str) -> tuple[Phrase, ...]:
+    """The phrases that may stand in a text in lower case, in the order of the table."""
+    found = {at for needle, places in _PLACES.items() if needle in text for at in places}
+    return tuple(PHRASES[at] for at in sorted(found))
+
+
 def take_phrases(facts: Facts, strip: Strip) -> None:
     """Takes away each phrase that doesn't contradict the facts so far, and adds what it says to them."""
-    for phrase in PHRASES:
+    for phrase in possible(strip.text):
         while match := phrase.pattern.search(strip.text):
             said = phrase.facts(match)
             if said.get("format") is Format.SETS and "format" in facts:

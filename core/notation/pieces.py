@@ -1,5 +1,6 @@
 """What a stretch of text says of a line, and how pieces come together to one."""
 
+import re
 from dataclasses import dataclass, replace
 from decimal import Decimal
 from typing import Literal
@@ -9,6 +10,8 @@ from core.notation.names import Meaning
 from core.notation.quantities import kilograms
 from core.sessions.values import Line, LoadRule
 
+# `2x12s`: two bells of 12
+_BELLS = re.compile(r"(?:@\s?)?2\s?x\s?[0-9.]{1,4}s", re.IGNORECASE)
 EachSet = LoadRule | Decimal
 Side = Literal["left", "right", "alternating"]
 
@@ -18,9 +21,10 @@ class Piece:
     """What a stretch of text says of a line. Without a name it completes the line before it.
 
     `listed`: its number in a numbered list. `bare_pair`: a pair of numbers that was taken for a load, but had
-    no unit. `in_kcal`: as many calories as can be. `maybe_kg`: the load that its amount is, if the amount is
-    told elsewhere (`thrusters 43` under a scheme). `each_set`: what changes from
-    set to set, `each_said` in the coach's words. `is_loose`: its name was found among words that may say more.
+    no unit; `bare_share`: a number behind `@` that may be a share of one's best. `in_kcal`: as many calories as
+    can be. `maybe_kg`: the load that its amount is, if the amount is told elsewhere (`thrusters 43` under a
+    scheme). `each_set`: what changes from set to set, `each_said` in the coach's words. `is_loose`: its name was
+    found among words that may say more.
     """
 
     start: int
@@ -37,6 +41,7 @@ class Piece:
     count: int | None = None
     loads_kg: tuple[Decimal, ...] = ()
     bare_pair: tuple[str, str] | None = None
+    bare_share: float | None = None
     load_rule: LoadRule | None = None
     each_set: tuple[EachSet, ...] = ()
     each_said: str = ""
@@ -92,7 +97,9 @@ def repeats(piece: Piece, line: Piece) -> bool:
 def loads_of(piece: Piece, line: Piece, unit: MassUnit) -> tuple[Decimal, ...]:
     """What a bare number behind a line that has its own amount is: `3 x 30 s, 10` and `4 x 40 m, 2 x 32` tell loads."""
     open_line = line.meaning and line.meaning.held and line.amount and not (line.loads_kg or line.load_rule)
-    bare = piece.amount and piece.unit is None and not (piece.meaning or piece.unread or piece.amount_to)
+    bells = piece.unit is AmountUnit.SECONDS and _BELLS.fullmatch(piece.text)
+    plain = piece.unit is None or bells
+    bare = piece.amount and plain and not (piece.meaning or piece.unread or piece.amount_to)
     if not (open_line and bare) or piece.sets not in {None, 1, 2}:
         return ()
     told = [number for number in (piece.amount, piece.second_amount) if number]

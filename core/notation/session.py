@@ -5,7 +5,7 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
 
-from core.measures import MassUnit
+from core.measures import AmountUnit, MassUnit
 from core.movements.lookup import Catalogue
 from core.notation.blocks import finish
 from core.notation.chat import is_like_a_session
@@ -15,15 +15,16 @@ from core.notation.formats import UNSCORED
 from core.notation.headings import BARE_DATE, DATE, QUOTED, label, read_date, tidy_title
 from core.notation.kinds import by_place, tells_how_much
 from core.notation.names import Lexicon, lexicon
-from core.notation.parting import is_over, take_back_off
+from core.notation.parting import begin_list, counts_on, is_over, leave_sets, take_back_off
 from core.notation.phrase_aims import Facts
 from core.notation.pieces import Piece, complete, completes, loads_of, repeats
 from core.notation.quantities import MINUTE_S
-from core.notation.reading import Reading, read_row, take_back_formats
+from core.notation.reading import Reading, take_back_formats
 from core.notation.repairs import mended
+from core.notation.row_reader import read_row
 from core.notation.rows import is_run, settle_row, unit_of_all
 from core.notation.sending import send
-from core.notation.sharing import is_carried, is_load_alone, load_all, take_pair
+from core.notation.sharing import is_carried, is_load_alone, load_all, take_pair, take_same
 from core.notation.spelled import in_digits, with_lists
 from core.notation.stations import is_rest
 from core.notation.text import Row, blanked, plain_row, rows
@@ -105,6 +106,7 @@ class _Reader:
     format_known: bool = False
     window: Window | None = None
     over_all: Facts = field(default_factory=dict)
+    above: Facts = field(default_factory=dict)
 
     def without_slips(self, row: Row) -> Row:
         """The row without what its coach took back, which is shown at its place."""
@@ -121,7 +123,7 @@ class _Reader:
         reading = read_row(row, self.lexicon, self.unit, self.ordinal)
         reading.begins = clause.is_first
         self.ordinal = reading.number or reading.rest_station or self.ordinal
-        if self._knows_how():
+        if self._knows_how() or any(piece.sets for piece in reading.pieces):
             take_back_formats(reading)
         if reading.is_empty or (clause.is_alone and self._is_title(reading, clause)):
             return
@@ -134,9 +136,12 @@ class _Reader:
         settle_row(reading, self.lexicon, self.draft)
         if self.draft:
             take_back_off(reading, self.draft)
-        if self._opens(reading, clause) or (self.draft and is_over(self.draft, reading)):
-            self._close()
+            leave_sets(reading, self.draft)
+        next_part = self.draft is not None and counts_on(self.draft, reading)
+        if next_part or self._opens(reading, clause) or (self.draft and is_over(self.draft, reading)):
+            self._close(shared=self.draft.shared if self.draft and next_part else {})
         draft = self._open(reading)
+        begin_list(draft, reading)
         self.open_lines.append(row.number)
         self.format_known |= bool(reading.facts.keys() & _OPENERS)
         self.not_understood += _placed(reading, len(draft.lines))
@@ -281,7 +286,9 @@ class _Reader:
     def _knows_how(self) -> bool:
         """Whether it was said how the part is done that has lines already."""
         draft = self.draft
-        return draft is not None and bool(draft.lines) and ("format" in draft.facts or draft.kind in UNSCORED)
+        if draft is None or not draft.lines:
+            return False
+        return "format" in draft.facts or draft.kind in UNSCORED or all(piece.sets for piece in draft.pieces)
 
     def _is_talk(self, reading: Reading, clause: Clause) -> bool:
         """Plain talk, even if a word of it is the name of a movement: `Breathe, everybody!`."""
@@ -322,7 +329,14 @@ class _Reader:
 
     def _open(self, reading: Reading) -> Draft:
         if self.draft is None:
-            self.draft = Draft(reading.row, kind=self._next_kind(reading))
+            above, self.above = self.above, {}
+            self.draft = Draft(
+                reading.row,
+                kind=self._next_kind(reading),
+                facts=above,
+                shared=dict(above),
+                is_next=bool(above),
+            )
         elif reading.kind:
             self.draft.kind = reading.kind
         self.draft.headed |= reading.kind is not None
@@ -335,7 +349,8 @@ class _Reader:
         inherits = self.kind in {BlockKind.STRENGTH, BlockKind.SKILL} and not scored
         return self.kind if inherits else BlockKind.MAIN
 
-    def _close(self) -> None:
+    def _close(self, shared: Facts | None = None) -> None:
+        """Ends the part; what was `shared` above a list is said of the next one too."""
         if self.draft:
             self.kind = self.draft.kind
             if self.draft.held:
@@ -349,6 +364,7 @@ class _Reader:
             self.not_understood += problems
             self.block_at |= dict.fromkeys(self.open_lines if blocks else (), len(self.blocks))
         self.draft = None
+        self.above = dict(shared or {})
         self.open_lines.clear()
 
     def _is_too_long(self, blocks: list[Block]) -> bool:
@@ -365,6 +381,7 @@ class _Reader:
                 take_pair(piece, self.unit)
             if piece.meaning:
                 piece.station = piece.station or draft.station
+                take_same(piece, draft.pieces)
                 lines.append(Placed(piece, reading.row))
             elif not lines and is_load_alone(piece):
                 draft.held = piece
@@ -378,6 +395,12 @@ class _Reader:
         if piece.load_rule and piece.load_rule.effort and not lines:
             effort = piece.load_rule.effort
             reading.facts.setdefault("aim", Aim(of="effort", low=effort, high=effort))
+        elif (
+            not lines and piece.amount and piece.unit is AmountUnit.REPS and not (piece.sets or piece.unread)
+        ):
+            reading.facts.setdefault("amount", int(piece.amount))
+            if piece.amount_to:
+                reading.facts.setdefault("amount_to", int(piece.amount_to))
         elif is_run(piece):
             piece.meaning = self.lexicon.exact("run")
             lines.append(Placed(piece, reading.row))

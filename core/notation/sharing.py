@@ -1,5 +1,6 @@
 """Which lines of a row a load belongs to that is told once."""
 
+import re
 from dataclasses import replace
 
 from core.measures import MassUnit
@@ -9,6 +10,10 @@ from core.notation.names import Lexicon
 from core.notation.pieces import Piece, complete
 from core.notation.quantities import kilograms
 from core.notation.text import Row
+
+_SAME = re.compile(
+    r"\bsame (?:dbs?|kbs?|(?:kettle|dumb)?bells?|bar(?:bell)?|weights?|loads?|one|ones|plate|bag|ball)\b"
+)
 
 
 def share_load(pieces: list[Piece], row: Row, lexicon: Lexicon) -> None:
@@ -30,6 +35,19 @@ def loaded(pieces: list[Piece], piece: Piece, lexicon: Lexicon) -> int:
         if meaning and not pieces[at].loads_kg and lexicon.takes_a_load(meaning):
             return at
     return len(pieces) - 1
+
+
+def take_same(piece: Piece, before: list[Piece]) -> None:
+    """`10 front squats, same bar`: the load of the line before that has one."""
+    loaded = next((one for one in reversed(before) if one.loads_kg), None)
+    if loaded and not _is_loaded(piece) and any(_SAME.search(note.lower()) for note in piece.notes):
+        piece.loads_kg, piece.count = loaded.loads_kg, piece.count or loaded.count
+        piece.implement = piece.implement or loaded.implement
+
+
+def says_same(words: str) -> bool:
+    """Whether words only say that the weight of the line before is taken again."""
+    return _SAME.fullmatch(words.strip(" ().,").lower()) is not None
 
 
 def is_load_alone(piece: Piece) -> bool:

@@ -17,15 +17,29 @@ _PHRASES = {
     "an hour": "60 min",
 }  # fmt: skip
 _COUNTED = r"(?:min(?:ute)?|sec(?:ond)?|hour|round|rd|set|series|rep(?:etition)?|time|met(?:re|er)|mile|km|lap|lot)s?\b"
+_UNITS = "one|two|three|four|five|six|seven|eight|nine"
+_TENS = ("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety")
+_TEN = "|".join(_TENS)
+# `four hundred`, `two hundred and fifty`, `fifty five`
+_LARGE = re.compile(
+    rf"(?<![\w\-])(?=(?:{_UNITS}|an?)[\s\-]hundred\b|(?:{_TEN})\b)(?:(?P<hundreds>{_UNITS}|an?)[\s\-]hundred\b(?:\s(?:and\s)?(?=(?:{_TEN})\b))?)?"
+    rf"(?:(?P<tens>{_TEN})\b(?:[\s\-](?P<ones>{_UNITS})\b(?!\s(?:{_COUNTED})))?)?(?![\w\-])",
+    re.IGNORECASE,
+)
 _WORDS = re.compile(
     rf"(?<![\w\-])(?:(?P<phrase>{'|'.join(_PHRASES)})\b|(?P<word>{'|'.join(sorted(_SPELLED, key=len, reverse=True))})"
     rf"(?=[\s\-](?!arm|leg|hand|foot|side|way|weight|up\b|hundred|dozen)[a-z])|(?P<one>one)(?=\s{_COUNTED})"
+    rf"|(?P<of>(?<=sets of\s))(?:{'|'.join(sorted(_SPELLED, key=len, reverse=True))})\b"
     rf"|(?P<nth>(?<=minute\s)|(?<=station\s)|(?<=piece\s)|(?<=block\s)|(?<=part\s)|(?<=round\s))(?:one|two|three|four|five|six)(?=\s?[:.,\-]))",
     re.IGNORECASE,
 )
 # `5 sets of as many as you can`
 _MOST = re.compile(
-    r"(?:(?<=sets of )|(?<=[0-9] x ))as many (?:reps |repetitions )?as (?:you can|possible)",
+    r"(?:as many (?!rounds|reps|repetitions|sets|times|laps)"
+    r"(?P<many>[a-z][a-z\- ]{2,24}?) as (?:possible|you can(?: (?:do|get|manage))?)"
+    r"|(?:see )?how (?:many|far)(?! rounds| reps) (?:can you (?P<verb>row|run|ride|ski|walk)"
+    r"|(?P<what>[a-z][a-z\- ]{2,24}?) (?:you can|can you)(?: (?:do|get|manage))?)\b[?]?)"
+    r"|(?:(?<=sets of )|(?<=[0-9] x ))as many (?:reps |repetitions )?as (?:you can|possible)",
     re.IGNORECASE,
 )
 _LIST = re.compile(r"^\s*(?P<n>[1-9])(?P<gap>\s)(?=[^\W\d_])")
@@ -37,7 +51,20 @@ _FEWEST_OF_A_LIST = 3
 
 def in_digits(row: Row) -> Row:
     """The row with its spelled numbers as digits, every character at its typed column."""
-    return replaced(replaced(row, _WORDS, _digits), _MOST, lambda _: "max")
+    return replaced(replaced(replaced(row, _LARGE, _sum), _WORDS, _digits), _MOST, _most)
+
+
+def _most(match: re.Match[str]) -> str:
+    """`as many push-ups as possible` is the most of them."""
+    return f"max {match['many'] or match['what'] or match['verb'] or ''}".strip()
+
+
+def _sum(match: re.Match[str]) -> str:
+    hundreds, tens, ones = ((match[name] or "").lower() for name in ("hundreds", "tens", "ones"))
+    if not (hundreds or tens):
+        return match[0]
+    told = 100 * (NUMBER_WORDS.get(hundreds) or bool(hundreds)) + NUMBER_WORDS.get(ones, 0)
+    return str(told + (10 * (_TENS.index(tens) + 2) if tens else 0))
 
 
 def _digits(match: re.Match[str]) -> str:

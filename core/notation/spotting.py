@@ -1,11 +1,10 @@
 """A movement named among other words: `an easy jog to the pond`, `run all together`, `grip switches or rows`."""
 
 import re
-import tomllib
 from functools import lru_cache
-from pathlib import Path
 from typing import NamedTuple
 
+from core.notation.beside import ASKING, is_joining
 from core.notation.names import Lexicon, Meaning
 
 _TOKEN = re.compile(r"[^\s,;|]+|,")
@@ -14,10 +13,6 @@ _LONGEST = 6
 _MOST_TOKENS = 24
 # A word by itself is a slip for a name only if it is this long.
 _SHORTEST_SLIP = 6
-_WORDS = tomllib.loads(Path(__file__).with_name("beside.toml").read_text(encoding="utf-8"))
-_PLACING = frozenset(_WORDS["placing"])
-_ASKING = frozenset(_WORDS["asking"])
-_JOINING = _PLACING | frozenset(_WORDS["joining"])
 # What makes another movement of a name: `squat to press`, `push-ups to a headstand`; `to the pond` only tells where.
 _MAKING = frozenset(("to", "into", "off"))
 _PLACES = frozenset(("the", "finish", "start", "end", "begin", "close"))
@@ -32,21 +27,16 @@ class Spotted(NamedTuple):
     after: str
     is_near: bool
 
-
-def is_joining(token: str) -> bool:
-    """Whether a word only joins, points or says how; `over-the-bar` begins with one."""
-    return token in _JOINING or token.split("-", maxsplit=1)[0] in _PLACING or token.endswith(("ly", "..."))
-
-
-def is_placing(token: str) -> bool:
-    """Whether a word says only where, when or with what something is done."""
-    return token in _PLACING
+    @property
+    def is_open(self) -> bool:
+        """Whether a number behind it is still to be told."""
+        return _NUMBER.search(self.after) is not None
 
 
 def spotted(words: str, lexicon: Lexicon) -> Spotted | None:
     """The longest name among words, of two the first; None where a word beside it may make it another's.
 
-    A number that is left beside it is for others to tell. Behind `or` stands another choice.
+    A number in front of it is for others to tell. Behind `or` stands another choice.
     """
     if choice := _OR.search(words):
         first = spotted(words[: choice.start()], lexicon)
@@ -84,7 +74,7 @@ def _stands_alone(said: list[str], start: int, end: int, lexicon: Lexicon) -> bo
     ):
         return False
     behind = said[end:]
-    if any(map(_NUMBER.search, [*said[:start], *behind])) or (start and said[0] in _ASKING):
+    if any(map(_NUMBER.search, said[:start])) or (start and said[0] in ASKING):
         return False
     if behind and behind[0] in _MAKING and not {*behind[1:2]} & _PLACES:
         return False

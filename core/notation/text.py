@@ -6,6 +6,8 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
+from core.notation.needles import may_match
+
 # Dashes, crosses, single and double quotes and primes, bullets and arrows: what phones and papers put in.
 _DASHES = "\u2010\u2011\u2012\u2013\u2014\u2015\u2212\u2043"
 _PLAIN = (
@@ -35,6 +37,8 @@ TEMPO_MARK = "_"
 
 _AROUND = " \t.,:;*-"
 _PICTURE = "|"
+# Plain characters that mean another one, or a picture's place at an end.
+_TO_PLAIN = re.compile(r"`|^[|\s]*\||\|[|\s]*$")
 _PICTURES_AROUND = re.compile(r"^[|\s]+|[|\s]+$")
 
 _DECIMAL_COMMA = re.compile(r"(?<![0-9,.])([0-9]{1,3}),([0-9]{1,2})(?![0-9,])")
@@ -65,6 +69,8 @@ def rows(text: str) -> tuple[Row, ...]:
 
 def plain_row(line: str, number: int = 1, picture: str = " ") -> Row:
     """One line with plain dashes, quotes, digits, fractions and spaces; emoji become `picture` amid words."""
+    if line.isascii() and line.isprintable() and not _TO_PLAIN.search(line):
+        return Row(number, _plain_numbers(line), tuple(range(1, len(line) + 1)), line)
     plain: list[str] = []
     columns: list[int] = []
     for column, character in enumerate(line, 1):
@@ -82,12 +88,14 @@ def blanked(row: Row, start: int, end: int) -> Row:
 
 
 def replaced(row: Row, pattern: re.Pattern[str], said: Callable[[re.Match[str]], str]) -> Row:
-    """The row with other words in place of each match, every character at its typed column."""
+    """The row with other words in place of each match, which stand from its typed column to its end."""
     text, columns, done = "", row.columns[:0], 0
     for match in pattern.finditer(row.text):
         new = said(match)
         text += row.text[done : match.start()] + new
         columns += row.columns[done : match.start()] + (row.column(match.start()),) * len(new)
+        if len(new) > 1:
+            columns = (*columns[:-1], row.column(match.end() - 1))
         done = match.end()
     if not done:
         return row
@@ -157,7 +165,7 @@ class Strip:
 
     def take(self, pattern: re.Pattern[str]) -> re.Match[str] | None:
         """The first match, taken away; None where there is none."""
-        match = pattern.search(self.text)
+        match = pattern.search(self.text) if may_match(pattern, self.text) else None
         if match and match.end() > match.start():
             self.blank(match.start(), match.end())
             return match

@@ -226,3 +226,45 @@ def test_as_many_sets_of_each_in_one_row_are_done_in_turn():
 def test_a_day_without_its_year_is_a_title():
     session = read("Wed 12 March\nAMRAP 8: 10 squats").session
     assert (session.title, len(session.blocks)) == ("Wed 12 March", 1)
+
+
+QUALIFIED = [
+    ("tricep ext overhead w/ one DB 3x12", "triceps extension"),
+    ("10 incline dumbbell curls", "curl"),
+    ("10 wide grip pull-ups", "pull-up"),
+    ("10 gobblet squats, slow", "goblet squat"),
+    ("6 high hang snatches", "snatch"),
+    ("8 kipping pull-ups", "swinging pull-up"),
+]
+
+
+@pytest.mark.parametrize(("typed", "movement"), QUALIFIED)
+def test_words_that_only_say_with_what_or_how_may_stand_anywhere_in_a_name(typed, movement):
+    (line,) = lines(f"AMRAP 12\n{typed}")
+    assert line.movement == movement
+
+
+OTHERS = ["10 squat thrusts to the moon", "10 wibble presses", "10 bring a towel"]
+
+
+@pytest.mark.parametrize("typed", OTHERS)
+def test_a_word_that_nobody_knows_is_never_dropped_from_a_name(typed):
+    read_ = read(f"AMRAP 12\n5 sit-ups\n{typed}")
+    said = " ".join(one.text for one in read_.not_understood)
+    notes = " ".join(line.notes or "" for block in read_.session.blocks for line in block.lines)
+    assert typed.split()[-1] in f"{said} {notes}"
+
+
+def test_a_line_whose_name_is_known_is_kept_where_a_number_behind_it_is_not():
+    read_ = read("AMRAP 12\n12 goblet squats 24/16/12 kg")
+    assert [line.movement for block in read_.session.blocks for line in block.lines] == ["goblet squat"]
+    assert [one.text for one in read_.not_understood] == ["24/16/12 kg"]
+
+
+MORE_THAN_A_SLIP = [("8 burpess", "burpee"), ("9 pushpus", "push-up")]
+
+
+@pytest.mark.parametrize(("typed", "movement"), MORE_THAN_A_SLIP)
+def test_an_s_too_many_is_no_slip(typed, movement):
+    (line,) = lines(f"AMRAP 12\n{typed}")
+    assert line.movement == movement

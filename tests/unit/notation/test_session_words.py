@@ -298,7 +298,7 @@ NOT_UNDERSTOOD = [
     ("12 min amrap\npush-ups\n5 sit-ups", (2, 1, "push-ups")),
     ("12 min amrap\n0 push-ups", (2, 1, "0 push-ups")),
     ("12 min amrap\n10-8 push-ups", (2, 1, "10-8 push-ups")),
-    ("12 min amrap\n12 goblet squats 24/16/12 kg", (2, 4, "goblet squats 24/16/12 kg")),
+    ("12 min amrap\n12 goblet squats 24/16/12 kg", (2, 18, "24/16/12 kg")),
     ("4 RFT, rest 2-3\n10 push-ups", (1, 8, "rest")),
     ("AMRAP 12\nAMRAP 8\n10 push-ups", (2, 1, "AMRAP 8")),
     ("hello there", (1, 1, "hello there")),

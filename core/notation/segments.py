@@ -1,0 +1,60 @@
+"""Where one thing to do ends and the next begins in a row: `10 squats + 5 burpees, 400 m run`."""
+
+import re
+from dataclasses import replace
+from itertools import pairwise
+
+from core.measures import MassUnit
+from core.notation.lines import read_piece
+from core.notation.names import Lexicon
+from core.notation.pieces import Piece
+
+_PARTING = re.compile(
+    r";+|,(?:\s|$)|\s\+\s|:(?=\s|$)|(?<![0-9])\s-\s|\s-\s(?![0-9])|(?<!\balt)(?<!\bw)(?<!\bea)[.!](?:\s|$)|\s\|\s"
+    r"|\s(?:then|into)\s"
+)
+_JOINED = re.compile(r"\s(?:and|&|plus)\s|\swith\s(?=[0-9]{1,2}\s?x)|\s?\+\s?|\s?&\s?|\s/\s(?=[0-9])")
+# `500-400-300 m row`: as many lines
+_STAGES = re.compile(r"^\s*(?P<numbers>[0-9]{2,4}(?:-[0-9]{2,4}){2,9})\s?(?P<rest>k?m\s[a-z].*)$")
+# `skips / sit-ups` under a scheme; behind an amount it is a choice
+_SLASHED = re.compile(r"(?<=[a-z0-9])\s/\s(?=[a-z0-9])")
+# `3 @ 70% 3 @ 80%`: the next set
+_NEXT_SET = re.compile(r"(?<=%)\s(?=[0-9]{1,2}\+?\s?@)")
+# `400 m run 15 push-ups`: the next one begins with its amount
+_RUN_ON = re.compile(
+    r"(?<=[a-z0-9)])\s{1,3}(?:and\s|\+\s)?(?=[0-9]{1,4}(?:/[0-9]{1,3})?\s?(?:k?m|cal|s|sec|min|x)?\s[a-z])"
+)
+
+
+def segments(text: str) -> list[tuple[int, int]]:
+    marks = [(0, 0), *(match.span() for match in _PARTING.finditer(text)), (len(text), len(text))]
+    return [(before[1], after[0]) for before, after in pairwise(marks)]
+
+
+def split(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> list[Piece]:
+    """One piece, or several joined by `and` or each begun by its amount, if only so all is understood."""
+    if stages := _STAGES.match(text):
+        each = (f"{number} {stages['rest']}" for number in stages["numbers"].split("-"))
+        pieces = [replace(read_piece(one, start, lexicon, unit), end=start + len(text)) for one in each]
+        if all(piece.meaning and not piece.unread for piece in pieces):
+            return pieces
+    whole = read_piece(text, start, lexicon, unit)
+    if whole.meaning and not (whole.unread or whole.is_loose or _SLASHED.search(text)):
+        return [whole]
+    if _NEXT_SET.search(text):
+        return _cut(text, start, _NEXT_SET, lexicon, unit)
+    for joints in (_JOINED, _SLASHED, _RUN_ON):
+        if not joints.search(text):
+            continue
+        pieces = _cut(text, start, joints, lexicon, unit)
+        told = [bool(piece.amount) for piece in pieces]
+        choice = joints is _SLASHED and any(told) and not all(told)
+        if len(pieces) > 1 and not choice and all(piece.meaning for piece in pieces):
+            return pieces
+    return [whole]
+
+
+def _cut(text: str, start: int, joints: re.Pattern[str], lexicon: Lexicon, unit: MassUnit) -> list[Piece]:
+    spans = [(0, 0), *(joint.span() for joint in joints.finditer(text)), (len(text), len(text))]
+    stretches = [(before[1], after[0]) for before, after in pairwise(spans)]
+    return [read_piece(text[left:right], start + left, lexicon, unit) for left, right in stretches]
