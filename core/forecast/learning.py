@@ -61,10 +61,21 @@ def after(taught: Taught, profile: Profile, catalogue: Catalogue) -> Learned | N
     learned = profile.learned and profile.learned.as_of(taught.on)
     people = People(profile.model_copy(update={"learned": learned}), catalogue, taught.on.year)
     expected = expected_of(taught.version, taught.block, people)
-    came_to = expected and came_to_in(expected.unit, taught.score, taught.block)
-    if expected is None or not came_to or not _is_open(expected):
+    if expected is None or not _is_open(expected):
+        return profile.learned
+    at_least = _at_least(expected, taught.score, taught.block)
+    came_to = at_least or came_to_in(expected.unit, taught.score, taught.block)
+    if not came_to or (at_least and log(at_least) <= _mean_log(expected)):
         return profile.learned
     return _stepped(people, expected, log(came_to), taught, learned)
+
+
+def _at_least(expected: Expected, score: Score, block: VersionBlock) -> float | None:
+    """What a score came to at least, where a cap cut it off, or the forecast: so slow, or all repetitions."""
+    if score.capped:
+        return block.cap_s if expected.unit == "s" else None
+    is_all = expected.unit == "reps" and score.seconds is not None and np.isfinite(expected.most)
+    return expected.most if is_all else None
 
 
 def came_to_in(unit: ScoreUnit, score: Score, block: VersionBlock) -> float | None:
@@ -100,12 +111,12 @@ def _stepped(
     people: People, expected: Expected, came_to: float, taught: Taught, learned: Learned | None
 ) -> Learned | None:
     names, middle, covariance = _prior(people, learned)
-    logs = np.log(np.maximum(expected.found, _LEAST))
+    logs = _logs(expected)
     used = [place for place, name in enumerate(names) if name in people.unknowns.rows]
     drawn = np.stack([people.unknowns.of(names[place]) for place in used])
     slopes = np.zeros(len(names))
     slopes[used], unexplained = _slopes(drawn, logs, covariance[np.ix_(used, used)])
-    missed = came_to - float(np.mean(logs))
+    missed = came_to - _mean_log(expected)
     noise = UNTOLD_SPREAD**2 + DAY_SPREAD**2 + unexplained
     of_score = float(slopes @ covariance @ slopes)
     spreads = abs(missed) / sqrt(of_score + noise)
@@ -118,6 +129,14 @@ def _stepped(
     gain = covariance @ slopes / (of_score + noise)
     left = covariance - np.outer(gain, slopes @ covariance)
     return _as_learned(taught.on, names, middle + gain * missed, (left + left.T) / 2, learned)
+
+
+def _logs(expected: Expected) -> Floats:
+    return np.asarray(np.log(np.maximum(expected.found, _LEAST)))
+
+
+def _mean_log(expected: Expected) -> float:
+    return float(np.mean(_logs(expected)))
 
 
 def _prior(people: People, learned: Learned | None) -> tuple[list[str], Floats, Floats]:

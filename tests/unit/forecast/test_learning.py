@@ -60,6 +60,11 @@ def having_done(profile, *scores):
     return profile.model_copy(update={"learned": learned_from(lessons, profile, catalogue())})
 
 
+def having_told(profile, score, text):
+    learned = after(taught(profile, score, text=text), profile, catalogue())
+    return profile.model_copy(update={"learned": learned})
+
+
 def test_who_did_better_than_expected_is_expected_to_do_better():
     ilse = athlete()
     usual = forecast(ilse).expected
@@ -110,6 +115,36 @@ def test_who_had_much_left_wasnt_at_their_best():
     assert forecast(ilse.model_copy(update={"learned": learned})).expected == pytest.approx(
         forecast(ilse).expected, rel=0.001
     )
+
+
+FREE = "5 rounds for time\n10 push-ups\n20 air squats"
+
+
+def capped_at(share):
+    """The same, with a cap at that share of the time that Ilse is expected to take."""
+    minutes = int(forecast(athlete(), FREE).expected * share / 60)
+    return FREE.replace("for time", f"for time, cap {minutes} min")
+
+
+STOPPED = Score(value=120, unit="reps", reps=120, capped=True)
+
+
+def test_whom_a_cap_stopped_is_at_least_so_slow():
+    ilse = athlete()
+    slower = having_told(ilse, STOPPED, capped_at(1.4))
+    assert forecast(slower, FREE).expected > forecast(ilse, FREE).expected
+
+
+def test_whom_a_cap_stopped_that_took_it_easily_told_nothing():
+    ilse = athlete()
+    assert after(taught(ilse, STOPPED, effort=4, text=capped_at(1.4)), ilse, catalogue()) == ilse.learned
+
+
+def test_who_finished_what_nobody_expected_them_to_is_at_least_so_fast():
+    ilse, text = athlete(), capped_at(0.8)
+    assert forecast(ilse, text).unit == "reps"
+    faster = having_told(ilse, Score(value=300, unit="s", seconds=300), text)
+    assert forecast(faster, FREE).expected < forecast(ilse, FREE).expected
 
 
 def test_what_nobody_showed_again_is_forgotten():
