@@ -1,18 +1,44 @@
 """What tests of every kind share."""
 
 import asyncio
+import os
+from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
 from hypothesis import HealthCheck, settings
 
+from core.store import engine
 from core.store.migrate import migrate
+from tests.support.compiled import SharedEngines
 
 # How fast a machine is says nothing of what is right: speed is for the benchmarks.
 settings.register_profile("steady", deadline=None, suppress_health_check=[HealthCheck.too_slow])
 settings.load_profile("steady")
 
 pytest_plugins = ["tests.rehearsal_fixtures"]
+
+_HERE = Path(__file__).parent
+# Whole days, processes that are killed, a browser: a single test of them takes longer than hundreds of others.
+_LONG = (_HERE / "soak", _HERE / "acceptance" / "durable", _HERE / "acceptance" / "page")
+
+
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Let the share of each worker begin with files of what takes long: what is short fills up the end."""
+    workers = int(os.environ.get("PYTEST_XDIST_WORKER_COUNT", "1"))
+    files: dict[Path, list[pytest.Item]] = {}
+    for item in items:
+        files.setdefault(item.path, []).append(item)
+    long = [file for file in files if any(place in file.parents for place in _LONG)]
+    short = [item for file in files if file not in long for item in files[file]]
+    size = -(-len(items) // workers)
+    items.clear()
+    for worker in range(workers):
+        share = [item for file in long[worker::workers] for item in files[file]]
+        rest = max(0, size - len(share))
+        items += share + short[:rest]
+        short = short[rest:]
+    items += short
 
 
 @pytest.fixture(scope="session")
@@ -21,3 +47,11 @@ def migrated(tmp_path_factory: pytest.TempPathFactory) -> Path:
     path = tmp_path_factory.mktemp("migrated") / "bellwether.db"
     asyncio.run(migrate(path))
     return path
+
+
+@pytest.fixture(scope="session", autouse=True)
+def _statements_are_compiled_once() -> Iterator[None]:
+    """Each test has a database of its own; compiling all statements for each anew takes a tenth of its time."""
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(engine, "create_async_engine", SharedEngines().open)
+        yield

@@ -32,6 +32,7 @@ def watched(platform: Platform, outgoing: "OutgoingCheck") -> Iterator[Platform]
     """Fail at the end for what went wrong on it."""
     platform.on_call.append(outgoing)
     yield platform
+    platform.on_call.remove(outgoing)
     assert platform.complaints == [], "the bot asked for what the stand-in doesn't know"
     assert outgoing.faults == [], "the bot made calls that the Bot API doesn't know so"
 

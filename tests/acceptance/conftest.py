@@ -13,11 +13,12 @@ import pytest_asyncio
 
 from bot.bootstrap import App
 from bot.rehearsal.platform import Platform
+from bot.rehearsal.voice import Person
 from bot.settings import Settings
 from bot.telegram.seals import Seal
-from tests.acceptance.founding import Founding, found, running, settings_for
 from tests.acceptance.mortal import Mortal
 from tests.acceptance.people import Crew
+from tests.acceptance.worlds import World, Worlds, pasts_of, running, settings_for, world
 from tests.rehearsal_fixtures import watched
 
 if TYPE_CHECKING:
@@ -25,29 +26,28 @@ if TYPE_CHECKING:
 
 
 @pytest.fixture(scope="session")
-def founding(migrated: Path, tmp_path_factory: pytest.TempPathFactory) -> Founding:
-    database = tmp_path_factory.mktemp("founding") / "bellwether.db"
-    return asyncio.run(found(Path(shutil.copy(migrated, database))))
+def worlds(migrated: Path, tmp_path_factory: pytest.TempPathFactory) -> Worlds:
+    return Worlds(migrated, tmp_path_factory.mktemp("worlds"))
 
 
 @pytest.fixture
-def afresh(request: pytest.FixtureRequest, tmp_path: Path) -> Founding | None:
-    """The group that is set up, for tests that begin with it."""
+def afresh(request: pytest.FixtureRequest, tmp_path: Path) -> World | None:
+    """The world in which a test begins that asks for the group, or for more that has happened there."""
     if "crew" not in request.fixturenames:
         return None
-    once: Founding = request.getfixturevalue("founding")
-    return once.again(tmp_path / "bellwether.db")
+    worlds: Worlds = request.getfixturevalue("worlds")
+    return worlds.after(*pasts_of(request)).again(tmp_path / "bellwether.db")
 
 
 @pytest.fixture
-def platform(outgoing: "OutgoingCheck", afresh: Founding | None) -> Iterator[Platform]:
+def platform(outgoing: "OutgoingCheck", afresh: World | None) -> Iterator[Platform]:
     """As everywhere, with the group in it where the test begins with one."""
     with watched(afresh.platform if afresh else Platform(), outgoing) as found:
         yield found
 
 
 @pytest.fixture
-def settings(tmp_path: Path, migrated: Path, afresh: Founding | None) -> Settings:
+def settings(tmp_path: Path, migrated: Path, afresh: World | None) -> Settings:
     if afresh:
         return settings_for(afresh.database)
     return settings_for(Path(shutil.copy(migrated, tmp_path / "bellwether.db")))
@@ -67,9 +67,25 @@ async def bellwether(platform: Platform, settings: Settings) -> AsyncIterator[Ap
 
 
 @pytest.fixture
-def crew(bellwether: App, afresh: Founding) -> Crew:
+def crew(bellwether: App, afresh: World) -> Crew:
     """Harbour crew: coach Marit has set the group up."""
     return afresh.crew
+
+
+@world
+async def ilse(crew: Crew) -> Person:
+    return await crew.has("Ilse")
+
+
+@world
+async def bo(crew: Crew) -> Person:
+    return await crew.has("Bo")
+
+
+@world
+async def posted(crew: Crew) -> None:
+    """Today's session stands in the group."""
+    await crew.gets()
 
 
 @pytest_asyncio.fixture

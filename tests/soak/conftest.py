@@ -3,11 +3,11 @@
 import os
 
 import pytest
-import pytest_asyncio
 
 from bot.telegram.receiver import Receiver
-from tests.acceptance.conftest import afresh, bellwether, crew, founding, platform, settings  # noqa: F401 - fixtures
+from tests.acceptance.conftest import afresh, bellwether, crew, platform, settings, worlds  # noqa: F401 - fixtures
 from tests.acceptance.people import answers_what_is_asked
+from tests.acceptance.worlds import world
 from tests.support.durable import Tables, eventually
 
 # How long it goes on: 1 is what `make check` can wait for, `make soak` sets more.
@@ -84,7 +84,7 @@ def intake(bellwether, platform, settings):  # noqa: F811
     return Intake(bellwether, platform, Tables(settings.database))
 
 
-@pytest_asyncio.fixture
+@world
 async def ilse(crew):  # noqa: F811
     """An athlete who has a version of the posted session, and told a score."""
     found = await crew.has("Ilse")

@@ -3,12 +3,12 @@
 from datetime import datetime, timedelta
 
 import pytest
-import pytest_asyncio
 
 from bot.bootstrap import build
 from bot.rehearsal.in_process import InProcessRequest
 from bot.telegram.conduct import make_conduct
 from tests.acceptance.people import answers_what_is_asked
+from tests.acceptance.worlds import world
 
 LINK = "https://example.org/room"
 WEEKLY = f"class Tuesdays 18:30, 45 min, {LINK}"
@@ -34,7 +34,7 @@ async def comes(person, message):
     await person.hears("You're in")
 
 
-@pytest_asyncio.fixture
+@world
 async def weekly(crew):
     """Tuesdays 18:30 in Berlin; it is Monday morning."""
     return await set_up(crew)
@@ -107,15 +107,13 @@ async def test_a_no_sets_nothing_up(crew):
     await crew.group.hears_nothing()
 
 
-async def test_an_athlete_sets_no_class_up(crew, weekly):
-    ilse = await crew.has("Ilse")
+async def test_an_athlete_sets_no_class_up(crew, weekly, ilse):
     await ilse.hears("Nothing is posted yet")
     await ilse.says(WEEKLY)
     assert "Set it up" not in str((await ilse.hears("")).labels)
 
 
-async def test_who_signed_up_is_reminded_once_with_link_and_version(crew, weekly):
-    ilse, bo = await crew.has("Ilse"), await crew.has("Bo")
+async def test_who_signed_up_is_reminded_once_with_link_and_version(crew, weekly, ilse, bo):
     await comes(ilse, weekly)
     await crew.room.travels_to(berlin("2026-03-03T09:00"))
     await crew.gets(SESSION)
@@ -162,8 +160,7 @@ async def test_the_days_session_shows_the_class_with_a_button(crew, weekly):
     await ilse.sees_toast("You're in")
 
 
-async def test_two_people_in_two_zones_are_reminded_by_their_own_clocks(crew, weekly):
-    ilse, bo = await crew.has("Ilse"), await crew.has("Bo")
+async def test_two_people_in_two_zones_are_reminded_by_their_own_clocks(crew, weekly, ilse, bo):
     await bo.says("I live in New York")
     await bo.hears("Clock: New York (your clock)")
     await comes(ilse, weekly)
@@ -217,8 +214,7 @@ async def test_a_restart_between_planning_and_the_moment_loses_and_doubles_nothi
     assert len(reminders) == 1
 
 
-async def test_a_class_called_off_after_sign_up_is_told_and_not_reminded_of(crew, weekly):
-    ilse = await crew.has("Ilse")
+async def test_a_class_called_off_after_sign_up_is_told_and_not_reminded_of(crew, weekly, ilse):
     await comes(ilse, weekly)
     await crew.coach.says("no class next Tuesday")
     asked = await crew.coach.hears("Call this off?")
@@ -234,8 +230,7 @@ async def test_a_class_called_off_after_sign_up_is_told_and_not_reminded_of(crew
     assert "Tue 10 March" in (await ilse.hears("Live classes")).text
 
 
-async def test_a_moved_date_keeps_its_people_and_reminds_once(crew, weekly):
-    ilse = await crew.has("Ilse")
+async def test_a_moved_date_keeps_its_people_and_reminds_once(crew, weekly, ilse):
     await comes(ilse, weekly)
     await crew.coach.says("move Tuesday's class to Wednesday 19:00")
     await crew.coach.hears("Move this?")
@@ -249,8 +244,7 @@ async def test_a_moved_date_keeps_its_people_and_reminds_once(crew, weekly):
     await ilse.hears("starts in 1 hour: Wed 4 March 19:00")
 
 
-async def test_who_was_reminded_and_is_moved_is_not_reminded_again(crew, weekly):
-    ilse = await crew.has("Ilse")
+async def test_who_was_reminded_and_is_moved_is_not_reminded_again(crew, weekly, ilse):
     await comes(ilse, weekly)
     await crew.room.travels_to(berlin("2026-03-03T17:30"))
     await ilse.hears("starts in 1 hour")
@@ -262,8 +256,7 @@ async def test_who_was_reminded_and_is_moved_is_not_reminded_again(crew, weekly)
     await ilse.hears_nothing()
 
 
-async def test_who_drops_out_is_neither_reminded_nor_asked(crew, weekly):
-    ilse = await crew.has("Ilse")
+async def test_who_drops_out_is_neither_reminded_nor_asked(crew, weekly, ilse):
     await comes(ilse, weekly)
     await ilse.presses("Can't make it")
     await ilse.hears("you're not in")
@@ -271,8 +264,7 @@ async def test_who_drops_out_is_neither_reminded_nor_asked(crew, weekly):
     await ilse.hears_nothing()
 
 
-async def test_whoever_changes_the_lead_is_reminded_by_the_new_one(crew, weekly):
-    ilse = await crew.has("Ilse")
+async def test_whoever_changes_the_lead_is_reminded_by_the_new_one(crew, weekly, ilse):
     await comes(ilse, weekly)
     await ilse.says("/me")
     await ilse.hears("here's what I know")
@@ -288,8 +280,7 @@ async def test_whoever_changes_the_lead_is_reminded_by_the_new_one(crew, weekly)
     await ilse.hears("starts in 15 minutes")
 
 
-async def test_a_class_is_changed_by_its_coach(crew, weekly):
-    ilse = await crew.has("Ilse")
+async def test_a_class_is_changed_by_its_coach(crew, weekly, ilse):
     await comes(ilse, weekly)
     await crew.coach.says("/classes")
     await crew.coach.hears("Live classes")
@@ -334,8 +325,7 @@ async def test_a_day_without_class_is_told_with_the_next_dates(crew, weekly):
     assert answer.button("No class Tue 3 March 18:30")
 
 
-async def test_after_the_class_those_who_signed_up_are_asked(crew, weekly):
-    ilse, bo = await crew.has("Ilse"), await crew.has("Bo")
+async def test_after_the_class_those_who_signed_up_are_asked(crew, weekly, ilse, bo):
     await comes(ilse, weekly)
     await crew.room.travels_to(berlin("2026-03-03T17:30"))
     await ilse.hears("starts in 1 hour")
@@ -346,8 +336,7 @@ async def test_after_the_class_those_who_signed_up_are_asked(crew, weekly):
     assert "Were you there" not in "".join(one.text for one in await bo.messages)
 
 
-async def test_who_signs_up_too_late_for_a_reminder_gets_the_link_at_once(crew, weekly):
-    ilse = await crew.has("Ilse")
+async def test_who_signs_up_too_late_for_a_reminder_gets_the_link_at_once(crew, weekly, ilse):
     await crew.room.travels_to(berlin("2026-03-03T18:00"))
     await ilse.presses("I'm in", on=weekly)
     assert LINK in (await ilse.hears("You're in")).text
@@ -355,8 +344,7 @@ async def test_who_signs_up_too_late_for_a_reminder_gets_the_link_at_once(crew, 
     await ilse.hears_nothing()
 
 
-async def test_a_date_that_is_over_can_not_be_signed_up_for(crew, weekly):
-    ilse = await crew.has("Ilse")
+async def test_a_date_that_is_over_can_not_be_signed_up_for(crew, weekly, ilse):
     await crew.room.travels_to(berlin("2026-03-04T09:00"))
     await ilse.presses("I'm in", on=weekly)
     await ilse.sees_toast("before something changed")
@@ -382,8 +370,7 @@ async def test_the_clocks_change_and_the_class_stays_at_its_hour(crew):
     assert sunday.button("I'm in: Sun 8 March 18:30")
 
 
-async def test_a_class_said_to_be_at_another_time_is_moved_by_a_press(crew, weekly):
-    ilse = await crew.has("Ilse")
+async def test_a_class_said_to_be_at_another_time_is_moved_by_a_press(crew, weekly, ilse):
     await comes(ilse, weekly)
     await crew.coach.says("tomorrow's class is at 7pm instead")
     asked = await crew.coach.hears("Move this?")
@@ -398,8 +385,7 @@ async def test_a_bare_hour_for_a_class_in_the_evening_is_of_the_evening_and_said
     await crew.group.hears("19:00")
 
 
-async def test_a_coach_asks_who_is_in(crew, weekly):
-    ilse, bo = await crew.has("Ilse"), await crew.has("Bo")
+async def test_a_coach_asks_who_is_in(crew, weekly, ilse, bo):
     await comes(ilse, weekly)
     await crew.gets(SESSION)
     await answers_what_is_asked(bo)
@@ -415,8 +401,7 @@ async def test_a_coach_asks_who_is_in(crew, weekly):
     assert "Told a score: Bo" in (await crew.coach.hears("Who's in today")).text
 
 
-async def test_who_is_in_is_told_to_no_athlete(crew, weekly):
-    ilse, bo = await crew.has("Ilse"), await crew.has("Bo")
+async def test_who_is_in_is_told_to_no_athlete(crew, weekly, ilse, bo):
     await comes(ilse, weekly)
     await bo.says("who's in tomorrow?")
     assert "Signed up" not in (await bo.hears("")).text

@@ -2,6 +2,7 @@
 
 from tests.acceptance.classes.test_classes import SESSION, berlin, comes, set_up
 from tests.acceptance.people import answers_what_is_asked
+from tests.acceptance.worlds import world
 
 # 18:30 in Berlin is 12:30 in New York on that day.
 TUESDAYS = "class Tuesdays 18:30, 45 min, https://example.org/room"
@@ -33,15 +34,18 @@ async def told_a_score(crew) -> None:
     await crew.room.travels_to(berlin("2026-03-02T19:50"))
 
 
-async def test_a_scores_history_is_told_on_the_groups_clock(crew):
-    await told_a_score(crew)
+@world
+async def ilse(crew):
+    return await told_a_score(crew)
+
+
+async def test_a_scores_history_is_told_on_the_groups_clock(crew, ilse):
     card = await looks_at_ilses_score(crew.coach)
     assert "2 March 19:50: checked by Marit" in card
     assert "UTC" not in card
 
 
-async def test_a_scores_history_is_told_on_the_coachs_own_clock(crew):
-    await told_a_score(crew)
+async def test_a_scores_history_is_told_on_the_coachs_own_clock(crew, ilse):
     await lives_in_new_york(crew.coach)
     assert "2 March 13:50: checked by Marit" in await looks_at_ilses_score(crew.coach)
 
@@ -92,8 +96,7 @@ async def test_a_coach_abroad_hears_of_a_class_called_off_on_their_clock(crew):
     await crew.group.hears("No class on Tue 3 March 18:30, Berlin time")
 
 
-async def test_the_file_of_scores_says_whose_time_it_tells(crew):
-    await told_a_score(crew)
+async def test_the_file_of_scores_says_whose_time_it_tells(crew, ilse):
     await crew.coach.says("/board")
     await crew.coach.hears("7 rounds + 9")
     await crew.coach.presses("As a file")

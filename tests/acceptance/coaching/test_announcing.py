@@ -31,8 +31,7 @@ async def test_what_is_left_alone_is_read_by_nobody(crew):
     assert not [one for one in await crew.group.messages if "towel" in one.text]
 
 
-async def test_an_athlete_announces_nothing(crew):
-    ilse = await crew.has("Ilse")
+async def test_an_athlete_announces_nothing(crew, ilse):
     await ilse.says("announce: party at mine")
     heard = await ilse.hears("")
     assert "Shall everybody read this" not in heard.text

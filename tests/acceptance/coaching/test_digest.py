@@ -176,8 +176,7 @@ async def test_whoever_is_pregnant_gets_no_rank_before_the_coachs_ok_either(crew
     assert "It was as written" not in noted.labels
 
 
-async def test_a_coach_who_asks_sees_the_day_so_far(crew):
-    ilse = await crew.has("Ilse")
+async def test_a_coach_who_asks_sees_the_day_so_far(crew, ilse):
     await crew.coach.says("who hasn't reported?")
     await crew.coach.hears("No session was posted today")
     await crew.gets(SESSION)
@@ -199,8 +198,7 @@ async def test_thanks_are_taken_kindly_and_leave_the_question_open(crew):
     await ilse.hears("I've noted: a chair")
 
 
-async def test_a_coach_alone_hears_of_six_scores_far_above_what_was_expected(crew, settings):
-    ilse = await crew.has("Ilse")
+async def test_a_coach_alone_hears_of_six_scores_far_above_what_was_expected(crew, settings, ilse):
     for day in range(6):
         await crew.gets(f"Session {'abcdef'[day]}\nAMRAP 12\n8 push-ups\n15 air squats")
         await answers_what_is_asked(ilse)

@@ -3,6 +3,7 @@
 import pytest
 
 from tests.acceptance.versions.test_changing_a_version import answers
+from tests.acceptance.worlds import world
 
 ROWS = "5 rounds for time\n8 single-arm rows each side @ 8 kg"
 
@@ -19,8 +20,12 @@ async def card(crew, reply):
     return await crew.coach.hears("Ilse, as I'd do it")
 
 
-async def test_the_coach_hears_that_only_something_heavier_is_there_and_lets_it_be_used(crew):
-    ilse = await has_only_heavier(crew)
+@world
+async def ilse(crew):
+    return await has_only_heavier(crew)
+
+
+async def test_the_coach_hears_that_only_something_heavier_is_there_and_lets_it_be_used(crew, ilse):
     needed = await crew.coach.hears("their 12 kg would suit them, if you let them go heavier")
     await crew.coach.presses("Let them go heavier, always", on=await card(crew, needed))
     await crew.coach.hears("From now on Ilse may go heavier than you write")
@@ -28,8 +33,7 @@ async def test_the_coach_hears_that_only_something_heavier_is_there_and_lets_it_
     assert "12 kg dumbbell" in (await ilse.hears("Your version")).text
 
 
-async def test_it_is_taken_back_by_the_button_or_in_words(crew):
-    ilse = await has_only_heavier(crew)
+async def test_it_is_taken_back_by_the_button_or_in_words(crew, ilse):
     await crew.coach.says("let Ilse go heavier")
     given = await crew.coach.hears("From now on Ilse may go heavier than you write")
     await crew.coach.presses("Take it back", on=given)
@@ -61,8 +65,7 @@ async def test_volume_first_keeps_the_way_and_takes_repetitions_off(crew):
 
 
 @pytest.mark.parametrize("words", ["let Ilse go heavier", "volume first for Ilse"])
-async def test_no_athlete_decides_that(crew, words):
-    ilse = await has_only_heavier(crew)
+async def test_no_athlete_decides_that(crew, words, ilse):
     await ilse.says(words)
     heard = await ilse.hears("")
     assert "From now on" not in heard.text

@@ -5,6 +5,7 @@ from datetime import timedelta
 import pytest
 
 from tests.acceptance.people import passes_screening, start_link
+from tests.acceptance.worlds import world
 
 LIFTS = "Lifts\nAMRAP 12\n8 deadlifts @ 60 kg\n10 push-ups"
 NOTE = "Ilse: deadlifts at most 30 kg, her back rounds"
@@ -45,8 +46,12 @@ async def version_of(person):
     return (await person.hears("Your version")).text
 
 
-async def test_the_coach_sees_what_will_be_read_and_the_athlete_reads_just_that(crew):
-    ilse = await lifter(crew)
+@world
+async def ilse(crew):
+    return await lifter(crew)
+
+
+async def test_the_coach_sees_what_will_be_read_and_the_athlete_reads_just_that(crew, ilse):
     read = await notes(crew)
     assert CUE in read.text
     assert "at most 30 kg in the hands altogether" in read.text
@@ -60,16 +65,14 @@ async def test_the_coach_sees_what_will_be_read_and_the_athlete_reads_just_that(
     assert "back" not in (await crew.group.last_message).text
 
 
-async def test_without_a_number_it_gets_lighter_and_the_words_are_there(crew):
-    ilse = await lifter(crew)
+async def test_without_a_number_it_gets_lighter_and_the_words_are_there(crew, ilse):
     read = await notes(crew, "note for Ilse: keep the back flat in deadlifts")
     assert "half of what they can do" in read.text
     await ilse.hears("each set stays well within what you can do")
     assert "Your coach: keep the back flat.\n" in await version_of(ilse) + "\n"
 
 
-async def test_in_other_words_it_is_read_back_again_and_the_first_can_not_be_said_yes_to(crew):
-    ilse = await lifter(crew)
+async def test_in_other_words_it_is_read_back_again_and_the_first_can_not_be_said_yes_to(crew, ilse):
     await crew.coach.says(NOTE)
     first = await crew.coach.hears("Shall I note this")
     await crew.coach.presses("Other words", on=first)
@@ -93,8 +96,7 @@ async def test_words_that_are_too_long_to_help_are_asked_for_again(crew):
     await crew.coach.hears("A little shorter")
 
 
-async def test_no_notes_nothing(crew):
-    ilse = await lifter(crew)
+async def test_no_notes_nothing(crew, ilse):
     await crew.coach.says(NOTE)
     await crew.coach.presses("No", on=await crew.coach.hears("Shall I note this"))
     await crew.coach.hears("nothing is noted")
@@ -102,8 +104,7 @@ async def test_no_notes_nothing(crew):
     assert "Your coach:" not in await version_of(ilse)
 
 
-async def test_a_second_press_does_nothing(crew):
-    ilse = await lifter(crew)
+async def test_a_second_press_does_nothing(crew, ilse):
     read = await notes(crew)
     await ilse.hears("Your coach looked closely")
     await crew.coach.presses_data(read, "fk:1")
@@ -124,8 +125,7 @@ async def lifts_and_checks(crew, ilse):
 @pytest.mark.parametrize(
     "words", ["Ilse's deadlift is fine now", "lift the note on Ilse", "lift the note on Ilse's deadlifts"]
 )
-async def test_it_is_lifted_in_words(crew, words):
-    ilse = await lifter(crew)
+async def test_it_is_lifted_in_words(crew, words, ilse):
     await notes(crew)
     await ilse.hears("Your coach looked closely")
     await crew.coach.says(words)
@@ -133,8 +133,7 @@ async def test_it_is_lifted_in_words(crew, words):
     await lifts_and_checks(crew, ilse)
 
 
-async def test_what_stands_is_listed_and_lifted_by_a_button_once(crew):
-    ilse = await lifter(crew)
+async def test_what_stands_is_listed_and_lifted_by_a_button_once(crew, ilse):
     await notes(crew)
     await ilse.hears("Your coach looked closely")
     await notes(crew, "watch Ilse's push-ups, elbows flare")
@@ -155,8 +154,7 @@ async def test_what_stands_is_listed_and_lifted_by_a_button_once(crew):
     await crew.coach.hears("No note stands for anybody")
 
 
-async def test_the_view_of_an_athlete_shows_what_stands_and_lifts_it(crew):
-    ilse = await lifter(crew)
+async def test_the_view_of_an_athlete_shows_what_stands_and_lifts_it(crew, ilse):
     await notes(crew)
     await ilse.hears("Your coach looked closely")
     await crew.coach.says("show me Ilse")
@@ -167,8 +165,7 @@ async def test_the_view_of_an_athlete_shows_what_stands_and_lifts_it(crew):
     await lifts_and_checks(crew, ilse)
 
 
-async def test_another_coach_of_the_group_lifts_it_too(crew):
-    ilse = await lifter(crew)
+async def test_another_coach_of_the_group_lifts_it_too(crew, ilse):
     await notes(crew)
     await ilse.hears("Your coach looked closely")
     tove = await crew.room.person("Tove")
@@ -181,8 +178,7 @@ async def test_another_coach_of_the_group_lifts_it_too(crew):
     await ilse.hears("your coach is happy with your deadlifts")
 
 
-async def test_nobody_else_notes_or_lifts(crew):
-    ilse = await lifter(crew)
+async def test_nobody_else_notes_or_lifts(crew, ilse):
     read = await notes(crew)
     await ilse.hears("Your coach looked closely")
     await ilse.presses_data(await ilse.last_message, "fl:1")
@@ -193,8 +189,7 @@ async def test_nobody_else_notes_or_lifts(crew):
     assert "Shall I note this" in read.text
 
 
-async def test_the_athlete_s_own_wish_does_not_get_round_it(crew):
-    ilse = await lifter(crew)
+async def test_the_athlete_s_own_wish_does_not_get_round_it(crew, ilse):
     await notes(crew)
     await ilse.hears("Your coach looked closely")
     await version_of(ilse)
@@ -205,8 +200,7 @@ async def test_the_athlete_s_own_wish_does_not_get_round_it(crew):
     await ilse.hears("Your coach noted something about how you do this, so I keep to that")
 
 
-async def test_what_the_coach_decides_later_goes_past_it(crew):
-    ilse = await lifter(crew)
+async def test_what_the_coach_decides_later_goes_past_it(crew, ilse):
     await notes(crew)
     await ilse.hears("Your coach looked closely")
     await crew.room.travels(timedelta(minutes=1))
@@ -230,14 +224,12 @@ async def test_a_note_for_nothing_in_particular_is_asked_for(crew):
     await crew.coach.hears("What about deadlifts?")
 
 
-async def test_what_does_not_stand_can_not_be_lifted(crew):
-    await lifter(crew)
+async def test_what_does_not_stand_can_not_be_lifted(crew, ilse):
     await crew.coach.says("Ilse's deadlift is fine now")
     await crew.coach.hears("No note stands for Ilse")
 
 
-async def test_other_words_with_a_name_in_them_are_no_score_and_thanks_are_none(crew):
-    await lifter(crew)
+async def test_other_words_with_a_name_in_them_are_no_score_and_thanks_are_none(crew, ilse):
     await crew.coach.says(NOTE)
     await crew.coach.presses("Other words", on=await crew.coach.hears("Shall I note this"))
     await crew.coach.hears("How should Ilse read it?")

@@ -1,8 +1,7 @@
 """The coach decides for single athletes."""
 
-import pytest_asyncio
-
 from tests.acceptance.people import SESSION, answers_what_is_asked
+from tests.acceptance.worlds import world
 
 HARD = "Hard one\nAMRAP 12\n10 push-ups\n12 goblet squats @ 16/12 kg\n200 m run"
 
@@ -15,7 +14,7 @@ async def knows(crew, name):
     return person
 
 
-@pytest_asyncio.fixture
+@world
 async def ilse(crew):
     return await knows(crew, "Ilse")
 
@@ -60,8 +59,7 @@ async def test_what_a_coach_asks_and_an_athlete_answers_is_passed_on(crew, ilse)
     await crew.coach.hears("Ilse answers: “I could borrow a kettlebell”")
 
 
-async def test_an_athlete_can_not_look_at_somebody_elses_version(crew, ilse):
-    bo = await crew.has("Bo")
+async def test_an_athlete_can_not_look_at_somebody_elses_version(crew, ilse, bo):
     message = await bo.hears("")
     await bo.presses_data(message, look_at(0))
     await bo.sees_toast("Only the coach")

@@ -80,10 +80,7 @@ async def test_many_that_are_put_aside_are_one_word_to_whoever_runs_it(owned, mo
     await owned.owner.hears_nothing()
 
 
-async def test_nobody_whose_data_does_not_add_up_holds_up_their_coach(crew, monkeypatch):
-    ilse = await crew.has("Ilse")
-    bo = await crew.has("Bo")
-    await crew.gets()
+async def test_nobody_whose_data_does_not_add_up_holds_up_their_coach(crew, monkeypatch, ilse, bo, posted):
     for person in (ilse, bo):
         await answers_what_is_asked(person)
     for place in (version, landing):

@@ -20,8 +20,7 @@ DISEASE_AND_ACTIVE = ("Yes", "No", "Yes", "Yes")
 HEALTHY_AND_INACTIVE = ("Yes", "No", "No", "No")
 
 
-async def test_from_the_post_to_my_version(crew):
-    await crew.gets()
+async def test_from_the_post_to_my_version(crew, posted):
     ilse = await crew.room.person("Ilse")
     await ilse.joins(crew.group)
     await ilse.presses("My version")
@@ -32,9 +31,7 @@ async def test_from_the_post_to_my_version(crew):
     await ilse.hears("I've noted: a dumbbell of 10 kg and a chair.")
 
 
-async def test_at_most_six_taps_and_two_typed_answers(crew):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_at_most_six_taps_and_two_typed_answers(crew, ilse, posted):
     taps, typed = await answers_what_is_asked(ilse)
     assert taps <= 6
     assert typed <= 2
@@ -73,8 +70,7 @@ async def test_an_age_is_an_answer_and_a_slip_can_be_put_right(crew):
     await bo.hears("lately had any of these")
 
 
-async def test_with_symptoms_there_is_no_session_until_cleared(crew):
-    await crew.gets()
+async def test_with_symptoms_there_is_no_session_until_cleared(crew, posted):
     bo = await crew.room.person("Bo")
     await bo.joins(crew.group)
     await bo.opens(await start_link(crew.group))
@@ -88,8 +84,7 @@ async def test_with_symptoms_there_is_no_session_until_cleared(crew):
     await bo.hears("What do you have to train with?")
 
 
-async def test_without_consent_nothing_is_kept(crew):
-    await crew.gets()
+async def test_without_consent_nothing_is_kept(crew, posted):
     bo = await crew.room.person("Bo")
     await bo.joins(crew.group)
     await bo.presses("My version")
@@ -100,8 +95,7 @@ async def test_without_consent_nothing_is_kept(crew):
     await bo.hears("18 or older")
 
 
-async def test_a_score_told_instead_of_an_answer_counts_and_the_question_stays(crew):
-    await crew.gets()
+async def test_a_score_told_instead_of_an_answer_counts_and_the_question_stays(crew, posted):
     bo = await crew.room.person("Bo")
     await bo.joins(crew.group)
     await bo.presses("My version")
@@ -134,8 +128,7 @@ async def test_a_score_of_nothing_is_no_answer_either(crew):
     await bo.hears("May I keep these notes?")
 
 
-async def test_somebody_from_outside_the_group_gets_nothing(crew):
-    await crew.gets()
+async def test_somebody_from_outside_the_group_gets_nothing(crew, posted):
     link = await start_link(crew.group)
     stranger = await crew.room.person("Stranger")
     await stranger.opens(link)
@@ -149,9 +142,7 @@ async def test_joining_before_anything_is_posted_is_fine(crew):
     await ilse.hears("Nothing is posted yet")
 
 
-async def test_an_answer_that_cannot_be_read_is_asked_again_kindly(crew):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_an_answer_that_cannot_be_read_is_asked_again_kindly(crew, ilse, posted):
     await ilse.presses("My version")
     await ilse.hears("What do you have to train with?")
     await ilse.says("flurbs and gribbles")
@@ -160,8 +151,7 @@ async def test_an_answer_that_cannot_be_read_is_asked_again_kindly(crew):
     await ilse.hears("?")
 
 
-async def test_who_is_not_adult_can_not_be_cleared_by_a_press(crew):
-    await crew.gets()
+async def test_who_is_not_adult_can_not_be_cleared_by_a_press(crew, posted):
     kid = await crew.room.person("Kid")
     await kid.joins(crew.group)
     await kid.opens(await start_link(crew.group))
@@ -174,8 +164,7 @@ async def test_who_is_not_adult_can_not_be_cleared_by_a_press(crew):
     await kid.hears("only work with adults")
 
 
-async def test_the_screening_comes_again_after_a_year(crew):
-    ilse = await crew.has("Ilse")
+async def test_the_screening_comes_again_after_a_year(crew, ilse):
     await crew.room.travels(timedelta(days=366))
     await crew.gets()
     await ilse.presses("My version")
@@ -207,8 +196,7 @@ async def test_a_doubt_is_answered_with_the_advice_to_say_yes(crew):
     await bo.hears("If you're in doubt, tap Yes")
 
 
-async def test_an_interrupted_screening_goes_on_where_it_was(crew):
-    await crew.gets()
+async def test_an_interrupted_screening_goes_on_where_it_was(crew, posted):
     bo = await crew.room.person("Bo")
     await bo.joins(crew.group)
     await bo.opens(await start_link(crew.group))
@@ -219,18 +207,14 @@ async def test_an_interrupted_screening_goes_on_where_it_was(crew):
     await bo.hears("Has a doctor ever")
 
 
-async def test_a_stop_sign_told_at_any_time_comes_first(crew):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_a_stop_sign_told_at_any_time_comes_first(crew, ilse, posted):
     await ilse.says("my chest hurts and I feel dizzy")
     await ilse.hears("Stop now and sit down")
     await ilse.says("/today")
     await ilse.hears("no session for you yet")
 
 
-async def test_what_nobody_here_knows_is_never_brushed_aside(crew):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_what_nobody_here_knows_is_never_brushed_aside(crew, ilse, posted):
     await ilse.presses("My version")
     await ilse.hears("What do you have")
     await ilse.presses("Nothing, just me")
@@ -244,9 +228,7 @@ async def test_what_nobody_here_knows_is_never_brushed_aside(crew):
     await ilse.says("skip")
 
 
-async def test_equipment_in_pounds_is_answered_in_pounds(crew):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_equipment_in_pounds_is_answered_in_pounds(crew, ilse, posted):
     await ilse.presses("My version")
     await ilse.hears("What do you have")
     await ilse.says("two 20 lb dumbbells")
@@ -307,8 +289,7 @@ async def test_after_a_birth_whoever_was_cleared_gets_a_version(crew):
     assert "200 m run" not in message.text
 
 
-async def test_whoever_has_nothing_taps_what_a_household_has(crew):
-    ilse = await crew.has("Ilse")
+async def test_whoever_has_nothing_taps_what_a_household_has(crew, ilse):
     await crew.gets("for time\n10 goblet squats @ 16/12 kg\n15 squats")
     await ilse.presses("My version")
     await ilse.hears("What do you have to train with?")
@@ -323,8 +304,7 @@ async def test_whoever_has_nothing_taps_what_a_household_has(crew):
     assert "stairs" not in noted.text
 
 
-async def test_what_was_ticked_stays_when_the_rest_is_typed(crew):
-    ilse = await crew.has("Ilse")
+async def test_what_was_ticked_stays_when_the_rest_is_typed(crew, ilse):
     await crew.gets("for time\n10 goblet squats @ 16/12 kg\n15 squats")
     await ilse.presses("My version")
     await ilse.hears("What do you have to train with?")
@@ -334,9 +314,7 @@ async def test_what_was_ticked_stays_when_the_rest_is_typed(crew):
     await ilse.hears("I've noted: a dumbbell of 10 kg and a chair.")
 
 
-async def test_me_shows_and_changes_what_is_known(crew):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_me_shows_and_changes_what_is_known(crew, ilse, posted):
     await answers_what_is_asked(ilse)
     await ilse.says("/me")
     await ilse.hears("Only you see this")
@@ -358,9 +336,7 @@ async def test_me_shows_and_changes_what_is_known(crew):
     await ilse.hears("Send /today")
 
 
-async def test_a_thing_without_a_weight_is_asked_about(crew):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_a_thing_without_a_weight_is_asked_about(crew, ilse, posted):
     await ilse.presses("My version")
     await ilse.hears("What do you have")
     await ilse.says("a kettlebell and a chair")
@@ -371,9 +347,7 @@ async def test_a_thing_without_a_weight_is_asked_about(crew):
     await ilse.hears("a kettlebell of 16 kg")
 
 
-async def test_what_nobody_can_weigh_is_left_out(crew):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_what_nobody_can_weigh_is_left_out(crew, ilse, posted):
     await ilse.presses("My version")
     await ilse.hears("What do you have")
     await ilse.says("a kettlebell and a chair")
@@ -383,9 +357,7 @@ async def test_what_nobody_can_weigh_is_left_out(crew):
     assert "kettlebell" not in noted.text
 
 
-async def test_who_can_not_tell_a_number_is_not_asked_twice(crew):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_who_can_not_tell_a_number_is_not_asked_twice(crew, ilse, posted):
     await ilse.presses("My version")
     await ilse.hears("What do you have")
     await ilse.says("nothing")
@@ -400,8 +372,7 @@ async def test_who_can_not_tell_a_number_is_not_asked_twice(crew):
     await ilse.hears("Your version")
 
 
-async def test_who_is_cleared_before_the_screening_was_through_answers_the_rest(crew):
-    await crew.gets()
+async def test_who_is_cleared_before_the_screening_was_through_answers_the_rest(crew, posted):
     bo = await crew.room.person("Bo")
     await bo.joins(crew.group)
     await bo.opens(await start_link(crew.group))
@@ -421,9 +392,7 @@ async def test_who_is_cleared_before_the_screening_was_through_answers_the_rest(
     await bo.hears("start again lighter than before")
 
 
-async def test_bottles_are_called_bottles(crew):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_bottles_are_called_bottles(crew, ilse, posted):
     await ilse.presses("My version")
     await ilse.hears("What do you have")
     await ilse.says("two water bottles")
@@ -460,8 +429,7 @@ async def test_who_sits_in_a_wheelchair_gets_a_version_to_do_on_the_seat(crew):
         assert words in message.text
 
 
-async def test_a_failing_heart_waits_for_a_doctors_word_and_is_told_how_to_go_on(crew):
-    bo = await crew.has("Bo")
+async def test_a_failing_heart_waits_for_a_doctors_word_and_is_told_how_to_go_on(crew, bo):
     await crew.gets("for time\n400 m run\n10 burpees\n15 squats")
     await bo.presses("My version")
     await bo.hears("What do you have")
@@ -471,15 +439,13 @@ async def test_a_failing_heart_waits_for_a_doctors_word_and_is_told_how_to_go_on
     await bo.hears("change what you spare under /me")
 
 
-async def test_whoever_has_no_weight_hears_that_a_bag_does(crew):
-    ilse = await crew.has("Ilse")
+async def test_whoever_has_no_weight_hears_that_a_bag_does(crew, ilse):
     await crew.gets("for time\n12 goblet squats @ 16/12 kg\n10 burpees")
     told = await answers(ilse, "Nothing, just me")
     assert "A bag with bottles or books in it does for the goblet squats, about" in told.text
 
 
-async def test_a_lifter_reads_how_to_climb_to_the_heavy_sets(crew):
-    bo = await crew.has("Bo")
+async def test_a_lifter_reads_how_to_climb_to_the_heavy_sets(crew, bo):
     await crew.gets("5 x 5 back squat @ 80 kg\nrest 3 min")
     told = await answers(bo, "a barbell from 20 to 120 kg in steps of 2.5")
     climb = told.text.split("Then up to the heavy ones")[1].split("\n\n")[0]

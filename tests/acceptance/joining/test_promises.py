@@ -15,8 +15,7 @@ async def refuses(crew):
     return sam
 
 
-async def test_a_score_of_somebody_who_refused_is_neither_kept_nor_shown(crew):
-    await crew.gets()
+async def test_a_score_of_somebody_who_refused_is_neither_kept_nor_shown(crew, posted):
     sam = await refuses(crew)
     await sam.says("7+12")
     await sam.hears("I keep nothing of you without your yes")
@@ -26,8 +25,7 @@ async def test_a_score_of_somebody_who_refused_is_neither_kept_nor_shown(crew):
     assert not [one for one in await crew.group.messages if "7 rounds" in one.text]
 
 
-async def test_whoever_then_agrees_tells_it_again_and_it_counts(crew):
-    await crew.gets()
+async def test_whoever_then_agrees_tells_it_again_and_it_counts(crew, posted):
     sam = await refuses(crew)
     await sam.says("7+12")
     await sam.hears("I keep nothing of you without your yes")
@@ -37,8 +35,7 @@ async def test_whoever_then_agrees_tells_it_again_and_it_counts(crew):
     await sam.hears("Noted: 7 rounds + 12")
 
 
-async def test_a_coach_can_not_put_somebody_on_the_board_who_did_not_agree(crew):
-    await crew.gets()
+async def test_a_coach_can_not_put_somebody_on_the_board_who_did_not_agree(crew, posted):
     await refuses(crew)
     await crew.coach.says("Sam 7+12")
     await crew.coach.hears("I keep nothing of Sam yet")
@@ -66,8 +63,7 @@ async def test_whoever_says_at_any_time_that_they_are_no_adult_gets_no_session(c
     await kai.hears("only work with adults")
 
 
-async def test_no_second_tap_leads_round_the_age(crew):
-    await crew.gets()
+async def test_no_second_tap_leads_round_the_age(crew, posted):
     kai = await crew.room.person("Kai")
     await kai.joins(crew.group)
     await kai.opens(await start_link(crew.group))
@@ -84,17 +80,14 @@ async def test_no_second_tap_leads_round_the_age(crew):
 @pytest.mark.parametrize(
     "words", ["I'm 16 reps short of eight rounds", "I'm 12 weeks pregnant", "my son is 15"]
 )
-async def test_other_numbers_are_no_age(crew, words):
-    ilse = await crew.has("Ilse")
+async def test_other_numbers_are_no_age(crew, words, ilse):
     await ilse.says(words)
     heard = await ilse.hears("")
     assert "only work with adults" not in heard.text
 
 
 @pytest.mark.parametrize("words", ["stop messaging me", "turn off all notifications"])
-async def test_whoever_wants_no_messages_gets_answers_only_and_can_undo_it(crew, words):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_whoever_wants_no_messages_gets_answers_only_and_can_undo_it(crew, words, ilse, posted):
     await answers_what_is_asked(ilse)
     await ilse.says(words)
     asked = await ilse.hears("from now on I only answer")

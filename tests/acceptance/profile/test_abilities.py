@@ -3,14 +3,13 @@
 import json
 from datetime import timedelta
 
-import pytest
-
 from tests.acceptance.versions.test_changing_a_version import answers
+from tests.acceptance.worlds import world
 
 SESSION = "AMRAP 10\n5 deadlifts @ 100 kg\n10 push-ups"
 
 
-@pytest.fixture
+@world
 async def ilse(crew):
     person = await crew.has("Ilse")
     await crew.gets(SESSION)
@@ -72,8 +71,7 @@ async def test_nobody_takes_back_what_somebody_else_told(crew, ilse):
     assert ("push-up", "test", 20.0) in await evidence_of(ilse)
 
 
-async def test_an_ability_told_instead_of_the_answer_counts_and_the_way_goes_on(crew):
-    bo = await crew.has("Bo")
+async def test_an_ability_told_instead_of_the_answer_counts_and_the_way_goes_on(crew, bo):
     await crew.gets(SESSION)
     await bo.presses("My version")
     await bo.hears("What do you have")
@@ -93,8 +91,7 @@ async def test_a_load_told_in_the_group_is_said_back_in_private_only(crew, ilse)
     assert not any("you used" in one.text for one in await crew.group.messages)
 
 
-async def test_what_goes_from_the_knees_is_asked_as_such_and_taken_for_no_more(crew):
-    bo = await crew.has("Bo")
+async def test_what_goes_from_the_knees_is_asked_as_such_and_taken_for_no_more(crew, bo):
     await crew.gets("5 rounds for time\n20 push-ups from the knees")
     await bo.presses("My version")
     await bo.presses("Nothing, just me", on=await bo.hears("What do you have"))

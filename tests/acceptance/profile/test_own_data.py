@@ -12,6 +12,7 @@ from core.store import tables
 from core.store.personal import GROUPS_OWN, OWN
 from tests.acceptance.people import answers_what_is_asked, passes_screening, start_link
 from tests.acceptance.versions.test_changing_a_version import has_a_version
+from tests.acceptance.worlds import world
 from tests.support.durable import eventually
 
 NAME = "Wilhelmina Öst"
@@ -59,6 +60,11 @@ def found_in(content, words):
 
 
 # the coach's file
+
+
+@world
+async def ilse(crew):
+    return await lives_here(crew)
 
 
 async def test_a_coach_takes_the_scores_along_as_a_file(crew):
@@ -113,8 +119,7 @@ async def test_only_the_coach_takes_the_scores_along(crew):
 # export
 
 
-async def test_everything_about_somebody_comes_as_one_document_in_private(crew):
-    ilse = await lives_here(crew)
+async def test_everything_about_somebody_comes_as_one_document_in_private(crew, ilse):
     await ilse.says("/export")
     seen = await ilse.hears("Everything I've stored about you")
     mine = json.loads(await ilse.downloads(seen))
@@ -193,8 +198,7 @@ async def test_who_says_no_keeps_everything(crew):
     await ilse.hears("Ilse, here's what I know")
 
 
-async def test_nothing_in_the_whole_file_names_who_was_forgotten(crew, settings):
-    ilse = await lives_here(crew)
+async def test_nothing_in_the_whole_file_names_who_was_forgotten(crew, settings, ilse):
     await crew.coach.says(f"{NAME} 8+1")
     await crew.coach.hears("")
     await crew.coach.says("/board")
@@ -212,9 +216,7 @@ async def test_nothing_in_the_whole_file_names_who_was_forgotten(crew, settings)
     await eventually(lambda: found_in(files_of(settings), SPOKEN) == [])
 
 
-async def test_others_and_the_board_go_on_as_if_they_had_never_been(crew):
-    bo = await crew.has("Bo")
-    ilse = await lives_here(crew)
+async def test_others_and_the_board_go_on_as_if_they_had_never_been(crew, bo, ilse):
     await answers_what_is_asked(bo)
     await bo.says("6+1")
     await bo.hears("6 rounds + 1")  # nobody is told that they came last
@@ -230,8 +232,7 @@ async def test_others_and_the_board_go_on_as_if_they_had_never_been(crew):
     assert NAME not in seen.text
 
 
-async def test_who_comes_back_starts_afresh(crew):
-    ilse = await lives_here(crew)
+async def test_who_comes_back_starts_afresh(crew, ilse):
     await erases(ilse)
     await ilse.says("/me")
     await ilse.hears("not asked yet")
@@ -242,16 +243,14 @@ async def test_who_comes_back_starts_afresh(crew):
     await ilse.hears("I've noted: a chair.")
 
 
-async def test_the_number_of_a_forgotten_chat_goes_a_day_later(crew, settings):
-    ilse = await lives_here(crew)
+async def test_the_number_of_a_forgotten_chat_goes_a_day_later(crew, settings, ilse):
     await erases(ilse)
     await crew.room.travels(timedelta(days=1, minutes=1))
     number = str(ilse.id).encode()
     await eventually(lambda: number not in files_of(settings))
 
 
-async def test_pressing_yes_twice_is_harmless(crew, settings):
-    ilse = await lives_here(crew)
+async def test_pressing_yes_twice_is_harmless(crew, settings, ilse):
     await erases(ilse)
     await ilse.presses_again()
     await ilse.hears("Everything about you is erased")

@@ -4,11 +4,16 @@ import pytest
 
 from tests.acceptance.people import start_link
 from tests.acceptance.versions.test_changing_a_version import has_a_version
+from tests.acceptance.worlds import world
+
+
+@world
+async def ilse(crew):
+    return await has_a_version(crew)
 
 
 @pytest.mark.parametrize("words", ["74kg", "I weigh 74kg", "my weight is 74"])
-async def test_a_late_body_weight_is_kept_and_is_no_score(crew, words):
-    ilse = await has_a_version(crew)
+async def test_a_late_body_weight_is_kept_and_is_no_score(crew, words, ilse):
     await ilse.says(words)
     noted = await ilse.hears("Noted as your body weight: 74 kg")
     assert "Nobody else sees it" in noted.text
@@ -17,8 +22,7 @@ async def test_a_late_body_weight_is_kept_and_is_no_score(crew, words):
     await crew.group.hears_nothing()
 
 
-async def test_a_body_weight_that_was_misread_is_asked_for_again(crew):
-    ilse = await has_a_version(crew)
+async def test_a_body_weight_that_was_misread_is_asked_for_again(crew, ilse):
     await ilse.says("I weigh 163 lb")
     noted = await ilse.hears("your body weight: 163 lb")
     await ilse.presses("Not right", on=noted)
@@ -28,8 +32,7 @@ async def test_a_body_weight_that_was_misread_is_asked_for_again(crew):
     await ilse.hears("Weight: 72 kg")
 
 
-async def test_where_a_weight_is_the_score_a_weight_alone_is_one(crew):
-    ilse = await has_a_version(crew)
+async def test_where_a_weight_is_the_score_a_weight_alone_is_one(crew, ilse):
     await crew.gets("Find a heavy single deadlift in 15 min")
     await ilse.says("74kg")
     await ilse.hears("Noted: 74 kg")

@@ -5,11 +5,11 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 import pytest
-import pytest_asyncio
 
 from core.desk.post_office import Store
 from core.desk.profile.learning import learn_anew
 from tests.acceptance.people import answers_what_is_asked
+from tests.acceptance.worlds import world
 from tests.support.durable import Tables
 
 SESSION = "{}\nAMRAP 12\n8 push-ups\n15 air squats"
@@ -21,7 +21,7 @@ def tables(settings):
     return Tables(Path(settings.database))
 
 
-@pytest_asyncio.fixture
+@world
 async def ilse(crew):
     """Three slow days of hers, told in earnest."""
     person = await crew.has("Ilse")

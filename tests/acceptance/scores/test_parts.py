@@ -1,9 +1,9 @@
 """A session with two scored parts: each has its score, and how hard it was is asked once, at the end."""
 
 import pytest
-import pytest_asyncio
 
 from tests.acceptance.people import answers_what_is_asked
+from tests.acceptance.worlds import world
 
 TWO_PARTS = """Part A: AMRAP 8
 10 push-ups
@@ -12,7 +12,7 @@ TWO_PARTS = """Part A: AMRAP 8
 Part B: max calories in 5 min on the rower"""
 
 
-@pytest_asyncio.fixture
+@world
 async def ilse(crew):
     """Has her version of a session of two scored parts."""
     person = await crew.has("Ilse")

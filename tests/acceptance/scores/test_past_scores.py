@@ -5,9 +5,7 @@ from datetime import timedelta
 from tests.acceptance.people import answers_what_is_asked
 
 
-async def test_the_last_scores_are_told_with_what_they_were_of(crew):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_the_last_scores_are_told_with_what_they_were_of(crew, ilse, posted):
     await answers_what_is_asked(ilse)
     await ilse.says("7+12")
     await ilse.hears("Noted")
@@ -17,8 +15,7 @@ async def test_the_last_scores_are_told_with_what_they_were_of(crew):
     assert "push-ups" in told.text
 
 
-async def test_who_told_none_is_told_so(crew):
-    ilse = await crew.has("Ilse")
+async def test_who_told_none_is_told_so(crew, ilse):
     await ilse.says("show me my progress")
     await ilse.hears("I know of no score of yours so far")
 
@@ -26,8 +23,7 @@ async def test_who_told_none_is_told_so(crew):
 SAME = "{}\nAMRAP 12\n8 push-ups\n15 air squats"
 
 
-async def test_progress_tells_what_came_again_and_what_somebody_is_thought_to_be_able_to_do(crew):
-    ilse = await crew.has("Ilse")
+async def test_progress_tells_what_came_again_and_what_somebody_is_thought_to_be_able_to_do(crew, ilse):
     for day, score in (("Monday", "7+5"), ("Tuesday", "8+2")):
         await crew.gets(SAME.format(day))
         await answers_what_is_asked(ilse)
@@ -42,8 +38,7 @@ async def test_progress_tells_what_came_again_and_what_somebody_is_thought_to_be
     assert "What I think you can do in one go" in told.text
 
 
-async def test_after_six_scores_it_says_whether_somebody_gets_better(crew):
-    ilse = await crew.has("Ilse")
+async def test_after_six_scores_it_says_whether_somebody_gets_better(crew, ilse):
     for day in range(6):
         await crew.gets(SAME.format(f"Session {'abcdef'[day]}"))
         await answers_what_is_asked(ilse)
@@ -55,8 +50,7 @@ async def test_after_six_scores_it_says_whether_somebody_gets_better(crew):
     await ilse.hears("your last six scores")
 
 
-async def test_how_somebody_gets_on_is_a_picture_too_with_what_it_shows_in_words(crew):
-    ilse = await crew.has("Ilse")
+async def test_how_somebody_gets_on_is_a_picture_too_with_what_it_shows_in_words(crew, ilse):
     for day, score in (("Monday", "7+5"), ("Tuesday", "8+2")):
         await crew.gets(SAME.format(day))
         await answers_what_is_asked(ilse)

@@ -1,12 +1,12 @@
 """Scores: how it felt, the coach's part, and those who never tap."""
 
 import pytest
-import pytest_asyncio
 
 from tests.acceptance.people import answers_screening, answers_what_is_asked, consents, start_link
+from tests.acceptance.worlds import world
 
 
-@pytest_asyncio.fixture
+@world
 async def ilse(crew):
     """Has her version of today's session."""
     person = await crew.has("Ilse")
@@ -182,8 +182,7 @@ async def test_a_coach_enters_a_score_for_somebody(crew, ilse):
     await crew.group.hears("7 rounds + 12")
 
 
-async def test_an_athlete_can_not_enter_a_score_for_somebody_else(crew, ilse):
-    bo = await crew.has("Bo")
+async def test_an_athlete_can_not_enter_a_score_for_somebody_else(crew, ilse, bo):
     await bo.hears("What do you have")
     await bo.says("Ilse 7+12")
     await crew.group.hears_nothing()
@@ -270,8 +269,7 @@ async def test_a_late_score_counts_for_its_own_session(crew, ilse):
     await crew.group.hears("Scoreboard · Tuesday")
 
 
-async def test_calories_are_calories_from_the_read_back_to_the_board(crew, ilse):
-    bo = await crew.has("Bo")
+async def test_calories_are_calories_from_the_read_back_to_the_board(crew, ilse, bo):
     await crew.coach.says("max calories in 10 min on the rower")
     assert "Max calories in 10 min" in (await crew.coach.hears("Here's how I read it")).text
     await crew.coach.presses("Post now")
@@ -326,8 +324,7 @@ async def test_pain_told_after_the_score_brings_no_new_version_of_what_is_done(c
     await ilse.hears_nothing()
 
 
-async def test_rounds_told_of_a_session_for_time_are_no_time_on_the_board(crew):
-    bo = await crew.has("Bo")
+async def test_rounds_told_of_a_session_for_time_are_no_time_on_the_board(crew, bo):
     await crew.gets("For time\n5 rounds\n10 push-ups\n15 sit-ups\n200 m run\ncap 20")
     await answers_what_is_asked(bo)
     await bo.says("i did 3 rounds and a bit in 20 min")

@@ -3,6 +3,7 @@
 import pytest
 
 from tests.acceptance.versions.test_changing_a_version import answers
+from tests.acceptance.worlds import world
 
 SESSION = "Tuesday\nAMRAP 12\n10 push-ups\n12 goblet squats @ 16 kg\n200 m run"
 
@@ -14,8 +15,12 @@ async def gets_ready(crew, equipment="a 15 kg kettlebell"):
     return ilse
 
 
-async def test_at_first_only_exactly_what_was_written_counts(crew):
-    ilse = await gets_ready(crew)
+@world
+async def ilse(crew):
+    return await gets_ready(crew)
+
+
+async def test_at_first_only_exactly_what_was_written_counts(crew, ilse):
     assert "Your version: " not in (await ilse.last_message).text
     await ilse.says("7+12")
     await ilse.hears("Noted: 7 rounds + 12, scaled")
@@ -33,8 +38,7 @@ async def test_a_little_lighter_counts_once_the_coach_says_so(crew):
     assert "As written\n1. Ilse" in (await crew.group.hears("Scoreboard")).text
 
 
-async def test_the_board_of_the_day_follows_by_a_button(crew):
-    ilse = await gets_ready(crew)
+async def test_the_board_of_the_day_follows_by_a_button(crew, ilse):
     await ilse.says("7+12")
     await ilse.hears("scaled")
     assert "Scaled\n1. Ilse" in (await crew.group.hears("Scoreboard")).text
@@ -75,8 +79,7 @@ async def test_a_question_and_too_much_are_answered_with_what_counts_now(crew, t
     await crew.coach.hears("What counts as written in Harbour crew")
 
 
-async def test_only_the_coach_says_what_counts(crew):
-    ilse = await gets_ready(crew)
+async def test_only_the_coach_says_what_counts(crew, ilse):
     await ilse.says("50% lighter counts as written")
     await ilse.presses_data(await ilse.last_message, "ot:1:50:True")
     await ilse.sees_toast("Only the coach")

@@ -1,15 +1,15 @@
 """Nothing lands on a day that isn't meant: a score is of the session shown last, if it may be, or is asked about."""
 
 import pytest
-import pytest_asyncio
 
 from tests.acceptance.people import answers_what_is_asked
+from tests.acceptance.worlds import world
 
 FOR_TIME = "For time\n50 push-ups\n400 m run"
 INTERVALS = "Intervals:\n5 x 400 m run\nrest 2 min between"
 
 
-@pytest_asyncio.fixture
+@world
 async def ilse(crew):
     person = await crew.has("Ilse")
     await crew.gets()

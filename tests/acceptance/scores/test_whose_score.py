@@ -1,12 +1,12 @@
 """A coach speaks of scores: nothing goes on the board that nobody said or agreed to."""
 
 import pytest
-import pytest_asyncio
 
 from tests.acceptance.people import answers_what_is_asked
+from tests.acceptance.worlds import world
 
 
-@pytest_asyncio.fixture
+@world
 async def ilse(crew):
     """Has her version of today's session."""
     person = await crew.has("Ilse")
@@ -106,8 +106,7 @@ async def test_lines_that_a_coach_pasted_are_never_a_score(crew, ilse, pasted):
     await crew.group.hears_nothing()
 
 
-async def test_a_coachs_reply_in_the_group_is_asked_about_in_private(crew):
-    await crew.gets()
+async def test_a_coachs_reply_in_the_group_is_asked_about_in_private(crew, posted):
     post = await crew.group.last_message
     await crew.coach.says("7+12", in_=crew.group, reply_to=post)
     await crew.coach.hears("Is 7 rounds + 12 your own score?")

@@ -38,9 +38,7 @@ async def test_a_movement_that_counts_in_the_same_keeps_the_number_without_a_wor
     assert "10 dips" in (await crew.coach.hears("Here's how I read it, ")).text
 
 
-async def test_after_the_post_the_change_is_a_new_draft_and_then_what_everybody_does(crew):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_after_the_post_the_change_is_a_new_draft_and_then_what_everybody_does(crew, ilse, posted):
     await crew.coach.says("change the push-ups to 8")
     await crew.coach.hears("stays as everybody saw it")
     await crew.coach.hears("8 push-ups")
@@ -50,9 +48,9 @@ async def test_after_the_post_the_change_is_a_new_draft_and_then_what_everybody_
     assert "8 push-ups" in (await ilse.last_message).text
 
 
-async def test_a_change_after_the_post_marks_the_earlier_post_and_says_that_it_takes_its_place(crew):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_a_change_after_the_post_marks_the_earlier_post_and_says_that_it_takes_its_place(
+    crew, ilse, posted
+):
     first = await crew.group.last_message
     await answers_what_is_asked(ilse)
     await crew.coach.says("change the push-ups to 8")
@@ -70,8 +68,7 @@ async def test_a_change_after_the_post_marks_the_earlier_post_and_says_that_it_t
     await ilse.hears("Noted: 5 rounds + 3")
 
 
-async def test_another_session_of_the_day_takes_nobody_s_place(crew):
-    await crew.gets()
+async def test_another_session_of_the_day_takes_nobody_s_place(crew, posted):
     first = await crew.group.last_message
     await crew.gets("AMRAP 8\n8 sit-ups\n8 lunges")
     assert "takes the place" not in (await crew.group.last_message).text
@@ -79,8 +76,7 @@ async def test_another_session_of_the_day_takes_nobody_s_place(crew):
     assert "My version" in kept.labels
 
 
-async def test_a_changed_draft_that_becomes_another_day_s_session_marks_nothing(crew):
-    await crew.gets()
+async def test_a_changed_draft_that_becomes_another_day_s_session_marks_nothing(crew, posted):
     first = await crew.group.last_message
     await crew.coach.says("change the push-ups to 8")
     await crew.coach.hears("8 push-ups")
@@ -122,17 +118,13 @@ async def test_a_change_that_cannot_be_carried_out_is_answered_with_how_to_say_i
     await crew.coach.hears("what it should become")
 
 
-async def test_an_athlete_changes_nobodys_session(crew):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_an_athlete_changes_nobodys_session(crew, ilse, posted):
     await ilse.says("change the push-ups to 8")
     assert "push-ups" not in (await ilse.hears("")).text.split("\n")[0]
     assert "stays as everybody saw it" not in (await crew.coach.last_message).text
 
 
-async def test_who_asks_how_it_goes_sees_a_changed_session_once(crew):
-    ilse, bo = await crew.has("Ilse"), await crew.has("Bo")
-    await crew.gets()
+async def test_who_asks_how_it_goes_sees_a_changed_session_once(crew, ilse, bo, posted):
     await answers_what_is_asked(bo)
     await crew.coach.says("change the push-ups to 8")
     await crew.coach.hears("8 push-ups")

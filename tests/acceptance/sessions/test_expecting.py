@@ -1,13 +1,12 @@
 """What a session comes to for a group: in the read-back, on asking, and for a change that isn't made yet."""
 
-import pytest_asyncio
-
 from tests.acceptance.people import answers_what_is_asked
+from tests.acceptance.worlds import world
 
 RUN = "Tuesday\n5 x 400 m run, rest 2 min"
 
 
-@pytest_asyncio.fixture
+@world
 async def two(crew):
     """Ilse and Bo, of whom enough is known."""
     people = [await crew.has(name) for name in ("Ilse", "Bo")]

@@ -28,8 +28,7 @@ def stand_in_order(text: str, *words: str) -> bool:
     return True
 
 
-async def test_every_block_and_its_notes_stand_in_order_in_post_and_version(crew):
-    ilse = await crew.has("Ilse")
+async def test_every_block_and_its_notes_stand_in_order_in_post_and_version(crew, ilse):
     await crew.gets(SESSION)
     post = await crew.group.last_message
     assert stand_in_order(
@@ -52,15 +51,13 @@ async def test_every_block_and_its_notes_stand_in_order_in_post_and_version(crew
     )  # fmt: skip
 
 
-async def test_several_notes_of_a_block_are_sentences(crew):
-    ilse = await crew.has("Ilse")
+async def test_several_notes_of_a_block_are_sentences(crew, ilse):
     await crew.gets("AMRAP 12\n10 push-ups\nkeep moving\n12 squats\nrest as needed")
     await answers_what_is_asked(ilse)
     assert "rest as needed. keep moving" in (await ilse.last_message).text
 
 
-async def test_a_session_of_one_block_needs_no_name_over_it(crew):
-    ilse = await crew.has("Ilse")
+async def test_a_session_of_one_block_needs_no_name_over_it(crew, ilse):
     await crew.gets("AMRAP 12\n10 push-ups\n12 squats")
     await answers_what_is_asked(ilse)
     assert "Main part" not in (await ilse.last_message).text

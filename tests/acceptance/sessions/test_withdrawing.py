@@ -18,8 +18,7 @@ async def withdraws(crew, words="withdraw today's session", answer="Yes, withdra
 @pytest.mark.parametrize(
     "words", ["withdraw today's session", "I posted that by mistake", "oops, delete the post please"]
 )
-async def test_a_post_is_withdrawn_after_one_yes(crew, words):
-    await crew.gets()
+async def test_a_post_is_withdrawn_after_one_yes(crew, words, posted):
     post = await crew.group.last_message
     await withdraws(crew, words)
     told = await crew.group.hears("Withdrawn: this session doesn't count any more")
@@ -45,9 +44,7 @@ async def test_the_button_under_posted_does_the_same_and_a_no_changes_nothing(cr
     await crew.coach.sees_toast("done already")
 
 
-async def test_whoever_has_a_version_hears_of_it_and_none_of_its_buttons_works(crew):
-    ilse, bo = await crew.has("Ilse"), await crew.has("Bo")
-    await crew.gets()
+async def test_whoever_has_a_version_hears_of_it_and_none_of_its_buttons_works(crew, ilse, bo, posted):
     await answers_what_is_asked(ilse)
     version = await ilse.last_message
     await withdraws(crew)
@@ -60,9 +57,7 @@ async def test_whoever_has_a_version_hears_of_it_and_none_of_its_buttons_works(c
     await bo.hears("Nothing is posted yet")
 
 
-async def test_scores_that_were_told_stay_and_their_owner_is_left_in_peace(crew):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_scores_that_were_told_stay_and_their_owner_is_left_in_peace(crew, ilse, posted):
     await answers_what_is_asked(ilse)
     post = next(one for one in await crew.group.messages if "Tap for your own version" in one.text)
     await ilse.says("7+12")
@@ -77,9 +72,7 @@ async def test_scores_that_were_told_stay_and_their_owner_is_left_in_peace(crew)
     await bo.hears("Noted: 8 rounds + 1")
 
 
-async def test_of_a_changed_post_the_earlier_one_counts_again(crew):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_of_a_changed_post_the_earlier_one_counts_again(crew, ilse, posted):
     first = await crew.group.last_message
     await crew.coach.says("change the push-ups to 8")
     await crew.coach.presses("Post now", on=await crew.coach.hears("Here's how I read it"))
@@ -96,8 +89,7 @@ async def test_of_a_changed_post_the_earlier_one_counts_again(crew):
     assert "10 push-ups" in (await ilse.hears("Your version")).text
 
 
-async def test_of_a_changed_post_both_may_go(crew):
-    await crew.gets()
+async def test_of_a_changed_post_both_may_go(crew, posted):
     await crew.coach.says("change the push-ups to 8")
     await crew.coach.presses("Post now", on=await crew.coach.hears("Here's how I read it"))
     await crew.group.hears("Changed since")
@@ -108,8 +100,7 @@ async def test_of_a_changed_post_both_may_go(crew):
     await bo.hears("Nothing is posted yet")
 
 
-async def test_another_session_takes_nobodys_place_afterwards(crew):
-    await crew.gets()
+async def test_another_session_takes_nobodys_place_afterwards(crew, posted):
     await withdraws(crew)
     await crew.group.hears("Withdrawn")
     await crew.gets(OTHER)
@@ -119,16 +110,13 @@ async def test_another_session_takes_nobodys_place_afterwards(crew):
     assert "Wednesday" in (await ilse.last_message).text
 
 
-async def test_a_day_whose_only_session_was_withdrawn_has_no_digest(crew):
-    await crew.gets()
+async def test_a_day_whose_only_session_was_withdrawn_has_no_digest(crew, posted):
     await withdraws(crew)
     await crew.room.travels(timedelta(hours=20))
     await crew.coach.hears_nothing()
 
 
-async def test_the_digest_tells_of_a_withdrawn_session_only_what_was_told_of_it(crew):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_the_digest_tells_of_a_withdrawn_session_only_what_was_told_of_it(crew, ilse, posted):
     await answers_what_is_asked(ilse)
     await ilse.says("7+12")
     await ilse.hears("Noted")
@@ -138,9 +126,7 @@ async def test_the_digest_tells_of_a_withdrawn_session_only_what_was_told_of_it(
     assert "Tuesday, withdrawn\nTrained: 1" in told
 
 
-async def test_an_athlete_withdraws_nothing(crew):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_an_athlete_withdraws_nothing(crew, ilse, posted):
     await answers_what_is_asked(ilse)
     version = await ilse.last_message
     await ilse.says("withdraw today's session")

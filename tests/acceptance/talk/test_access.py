@@ -149,9 +149,8 @@ async def test_in_private_the_group_is_asked_for_where_several_are_meant(crew, d
     await ilse.hears("Several of your groups")
 
 
-async def test_who_is_admin_no_more_is_coach_no_more(crew):
+async def test_who_is_admin_no_more_is_coach_no_more(crew, ilse):
     """The bot is no admin, so nobody tells it: it asks again."""
-    ilse = await crew.has("Ilse")
     bo = await crew.room.person("Bo")
     await bo.joins(crew.group)
     await crew.coach.promotes(bo, in_=crew.group)
@@ -213,9 +212,7 @@ async def test_told_of_a_change_it_counts_at_once(crew):
     await ilse.hears("No scores yet")
 
 
-async def test_who_left_finds_nothing_any_more(crew):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_who_left_finds_nothing_any_more(crew, ilse, posted):
     await ilse.says("7+12")
     noted = await ilse.hears("Noted")
     await ilse.leaves(crew.group)
@@ -270,9 +267,7 @@ async def test_words_for_a_coach_go_to_the_group_that_is_meant(crew, dusk):
     assert not [one for one in await crew.coach.messages if "Friday" in one.text]
 
 
-async def test_a_coach_reads_the_score_and_no_health(crew):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_a_coach_reads_the_score_and_no_health(crew, ilse, posted):
     await ilse.says("9+3, my right knee hurts")
     await ilse.hears("Noted")
     await crew.coach.says("/board")
@@ -291,18 +286,14 @@ async def test_a_coach_reads_the_score_and_no_health(crew):
         ("9+4, wrist hurts", "I meant 8+4, wrist hurts", "Put right: 8 rounds + 4"),
     ],
 )
-async def test_an_edited_message_is_read_as_it_was_before(crew, typed, edited, noted):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_an_edited_message_is_read_as_it_was_before(crew, typed, edited, noted, ilse, posted):
     said = await ilse.says(typed)
     await ilse.hears("9 rounds + 4")
     await ilse.edits(said, edited)
     await ilse.hears(noted)
 
 
-async def test_a_stop_sign_added_to_a_score_is_heard(crew):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_a_stop_sign_added_to_a_score_is_heard(crew, ilse, posted):
     said = await ilse.says("9+4")
     await ilse.hears("9 rounds + 4")
     await ilse.edits(said, "9+4 but my chest hurts and I can't breathe")

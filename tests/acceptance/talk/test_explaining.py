@@ -3,6 +3,12 @@
 import pytest
 
 from tests.acceptance.people import answers_what_is_asked
+from tests.acceptance.worlds import world
+
+
+@world
+async def ilse(crew):
+    return await with_a_version(crew)
 
 
 @pytest.mark.parametrize(
@@ -55,8 +61,7 @@ async def with_a_version(crew, session=SPARED):
     return ilse
 
 
-async def test_why_is_answered_with_the_lines_that_were_changed(crew):
-    ilse = await with_a_version(crew)
+async def test_why_is_answered_with_the_lines_that_were_changed(crew, ilse):
     await ilse.says("why are the box jumps different?")
     told = await ilse.hears("You don't have a box")
     assert "200 m run" not in told.text
@@ -65,15 +70,13 @@ async def test_why_is_answered_with_the_lines_that_were_changed(crew):
     await ilse.hears("Your version")
 
 
-async def test_how_heavy_is_answered_with_that_line(crew):
-    ilse = await with_a_version(crew)
+async def test_how_heavy_is_answered_with_that_line(crew, ilse):
     await ilse.says("how heavy are the goblet squats?")
     told = await ilse.hears("goblet squats")
     assert "200 m run" not in told.text
 
 
-async def test_what_is_asked_about_is_explained_before_what_stands_in_for_it(crew):
-    ilse = await with_a_version(crew)
+async def test_what_is_asked_about_is_explained_before_what_stands_in_for_it(crew, ilse):
     await ilse.says("what is a box jump?")
     told = (await ilse.hears("As you have it today")).text
     asked, instead = told.split("As you have it today")

@@ -2,6 +2,7 @@
 
 from tests.acceptance.classes.test_classes import SESSION, berlin
 from tests.acceptance.people import answers_what_is_asked
+from tests.acceptance.worlds import world
 
 PLATE = "sore left wrist, a tube in my ear"
 OFFER = "I didn't get “a tube in my ear” myself. Shall I pass it on to your coach in your words?"
@@ -33,8 +34,12 @@ async def evening(crew, day="2026-03-02"):
     return (await crew.coach.hears("Your evening")).text
 
 
-async def test_with_a_yes_the_coach_reads_what_i_could_not(crew):
-    ilse = await tells_limits(crew)
+@world
+async def ilse(crew):
+    return await tells_limits(crew)
+
+
+async def test_with_a_yes_the_coach_reads_what_i_could_not(crew, ilse):
     offer = await ilse.hears(OFFER)
     assert "I didn't get" not in (await ilse.hears("I'll keep in mind")).text
     assert "tube in my ear" not in await card_of(crew)
@@ -47,8 +52,7 @@ async def test_with_a_yes_the_coach_reads_what_i_could_not(crew):
     assert all("tube in my ear" not in one.text for one in await crew.group.messages)
 
 
-async def test_it_stands_in_one_digest_only(crew):
-    ilse = await tells_limits(crew)
+async def test_it_stands_in_one_digest_only(crew, ilse):
     await ilse.presses("Yes, pass it on", on=await ilse.hears(OFFER))
     await ilse.hears("Your coach in Harbour crew reads it")
     assert "tube in my ear" in await evening(crew)
@@ -58,8 +62,7 @@ async def test_it_stands_in_one_digest_only(crew):
     assert "tube in my ear" in await card_of(crew)
 
 
-async def test_with_a_no_it_is_gone(crew):
-    ilse = await tells_limits(crew)
+async def test_with_a_no_it_is_gone(crew, ilse):
     offer = await ilse.hears(OFFER)
     await ilse.presses("No, forget it", on=offer)
     await ilse.hears("It's gone")
@@ -70,8 +73,7 @@ async def test_with_a_no_it_is_gone(crew):
     await ilse.hears("You've told me nothing for your coach")
 
 
-async def test_unanswered_nobody_reads_it(crew):
-    ilse = await tells_limits(crew)
+async def test_unanswered_nobody_reads_it(crew, ilse):
     await ilse.hears(OFFER)
     assert "tube in my ear" not in await card_of(crew)
     assert "tube in my ear" not in await evening(crew)
@@ -138,16 +140,14 @@ async def test_pain_in_it_is_spared_like_any_other(crew):
     await crew.coach.hears("my left wrist hurts")
 
 
-async def test_the_coach_may_be_named_and_come_last(crew):
-    ilse = await tells_limits(crew)
+async def test_the_coach_may_be_named_and_come_last(crew, ilse):
     await ilse.says("I twisted my knee, tell Marit")
     await ilse.hears("Your coach in Harbour crew reads it")
     await crew.coach.hears("Ilse has this for you: “I twisted my knee”")
     await ilse.hears("I'm sorry about your knee")
 
 
-async def test_health_in_it_is_spared_too(crew):
-    ilse = await tells_limits(crew)
+async def test_health_in_it_is_spared_too(crew, ilse):
     await ilse.says("tell my coach I have high blood pressure")
     await ilse.hears("Your coach in Harbour crew reads it")
     await ilse.hears("I'll keep in mind: high blood pressure")

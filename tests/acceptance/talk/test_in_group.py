@@ -1,13 +1,12 @@
 """Replies in the group, by people who can't be reached in private too."""
 
-import pytest_asyncio
-
 from tests.acceptance.versions.test_changing_a_version import has_a_version
+from tests.acceptance.worlds import world
 
 HEALTH = ("dizzy", "chest", "doctor", "heart", "faint")
 
 
-@pytest_asyncio.fixture
+@world
 async def post(crew):
     await crew.gets()
     return await crew.group.last_message

@@ -44,8 +44,7 @@ async def test_a_member_who_is_no_admin_can_not_post(crew):
     await crew.group.hears_nothing()
 
 
-async def test_a_coach_who_is_no_admin_any_more_can_not_post(crew):
-    bo = await crew.has("Bo")
+async def test_a_coach_who_is_no_admin_any_more_can_not_post(crew, bo):
     await crew.coach.promotes(bo, in_=crew.group)
     await bo.opens(await start_link(crew.group))
     await bo.hears("Nothing is posted yet")
@@ -57,8 +56,7 @@ async def test_a_coach_who_is_no_admin_any_more_can_not_post(crew):
     await crew.group.hears_nothing()
 
 
-async def test_an_athletes_session_is_declined_kindly(crew):
-    ilse = await crew.has("Ilse")
+async def test_an_athletes_session_is_declined_kindly(crew, ilse):
     await ilse.says("AMRAP 12\n10 push-ups\n12 goblet squats @ 16/12 kg\n200 m run")
     await ilse.hears("Only a coach can post one")
 
@@ -72,18 +70,14 @@ async def test_an_athletes_session_is_declined_kindly(crew):
         ("good morning", "Hello! Good to hear from you."),
     ],
 )
-async def test_what_is_said_for_its_own_sake_gets_a_short_answer(crew, words, told):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_what_is_said_for_its_own_sake_gets_a_short_answer(crew, words, told, ilse, posted):
     await answers_what_is_asked(ilse)
     await ilse.says(words)
     await ilse.hears(told)
     await ilse.hears_nothing()
 
 
-async def test_whoever_told_their_score_is_not_asked_for_it_again(crew):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_whoever_told_their_score_is_not_asked_for_it_again(crew, ilse, posted):
     await answers_what_is_asked(ilse)
     await ilse.says("7+12")
     await ilse.hears("How hard was")
@@ -108,16 +102,13 @@ async def test_a_stranger_is_shown_the_way_in_instead(crew):
         ("sh:12345", "can't find that"),
     ],
 )
-async def test_a_forged_press_is_answered_kindly(crew, data, told):
-    ilse = await crew.has("Ilse")
+async def test_a_forged_press_is_answered_kindly(crew, data, told, ilse):
     message = await ilse.hears("Nothing is posted yet")
     await ilse.presses_data(message, data)
     await ilse.sees_toast(told)
 
 
-async def test_somebody_elses_score_can_not_be_taken_back(crew):
-    ilse, bo = await crew.has("Ilse"), await crew.has("Bo")
-    await crew.gets()
+async def test_somebody_elses_score_can_not_be_taken_back(crew, ilse, bo, posted):
     await answers_what_is_asked(ilse)
     await ilse.says("7+12")
     noted = await ilse.hears("Noted")
@@ -128,8 +119,7 @@ async def test_somebody_elses_score_can_not_be_taken_back(crew):
 
 
 @pytest.mark.parametrize("text", ["🙂", "🏋️‍♀️🏋️‍♀️", "   .   ", "/", "/start g", "/start g1x", "/nonsense"])
-async def test_odd_texts_are_answered_with_help(crew, text):
-    ilse = await crew.has("Ilse")
+async def test_odd_texts_are_answered_with_help(crew, text, ilse):
     await ilse.hears("Nothing is posted yet")
     await ilse.says(text)
     await ilse.hears("Here's what you can send me")
@@ -144,8 +134,7 @@ async def test_ten_thousand_characters_are_answered(crew):
     await ilse.hears("I didn't get “lorem ipsum")
 
 
-async def test_something_without_words_is_answered(crew):
-    ilse = await crew.has("Ilse")
+async def test_something_without_words_is_answered(crew, ilse):
     await ilse.sends("sticker")
     await ilse.hears("only read text")
 
@@ -171,8 +160,7 @@ async def test_two_people_of_one_name_are_told_apart(crew):
     await crew.group.hears("Ilse (2)")
 
 
-async def test_whoever_blocked_the_bot_and_comes_back_is_answered(crew):
-    ilse = await crew.has("Ilse")
+async def test_whoever_blocked_the_bot_and_comes_back_is_answered(crew, ilse):
     await ilse.hears("Nothing is posted yet")
     await ilse.blocks_bot()
     await ilse.unblocks_bot()
@@ -180,8 +168,7 @@ async def test_whoever_blocked_the_bot_and_comes_back_is_answered(crew):
     await ilse.hears("Here's what you can send me")
 
 
-async def test_a_group_that_becomes_a_supergroup_stays_the_same_group(crew):
-    ilse = await crew.has("Ilse")
+async def test_a_group_that_becomes_a_supergroup_stays_the_same_group(crew, ilse):
     await crew.group.becomes_supergroup(crew.coach)
     await crew.gets()
     await answers_what_is_asked(ilse)
@@ -198,8 +185,7 @@ async def test_the_link_of_a_group_that_never_was_is_declined(bellwether, room):
     await stranger.hears("for members of its group")
 
 
-async def test_commands_in_the_group_lead_into_the_private_chat(crew):
-    ilse = await crew.has("Ilse")
+async def test_commands_in_the_group_lead_into_the_private_chat(crew, ilse):
     await ilse.says("/today", in_=crew.group)
     await crew.group.hears("Let's do that in private")
     await ilse.says("just chatting, 7+12 was great", in_=crew.group)
@@ -216,7 +202,6 @@ async def test_pressing_consent_twice_is_harmless(crew):
     await bo.hears("18 or older")
 
 
-async def test_what_nobody_can_read_is_quoted_as_it_is(crew):
-    ilse = await crew.has("Ilse")
+async def test_what_nobody_can_read_is_quoted_as_it_is(crew, ilse):
     await ilse.says("<b> &amp; under the shelf")
     await ilse.hears("I didn't get “<b> &amp; under the shelf”")

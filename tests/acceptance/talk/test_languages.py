@@ -62,8 +62,7 @@ async def test_the_digest_and_a_scheduled_post_are_each_in_their_readers_languag
     await crew.coach.hears("Your evening with Harbour crew"[::-1])
 
 
-async def test_a_limit_is_asked_about_in_the_readers_language(crew, platform):
-    ilse = await crew.has("Ilse")
+async def test_a_limit_is_asked_about_in_the_readers_language(crew, platform, ilse):
     reads_backwards(platform, ilse)
     await crew.gets()
     await answers_what_is_asked(ilse)
@@ -73,8 +72,7 @@ async def test_a_limit_is_asked_about_in_the_readers_language(crew, platform):
     await ilse.hears("wrist"[::-1])
 
 
-async def test_what_the_coach_does_is_told_in_the_athletes_language(crew, platform):
-    ilse = await crew.has("Ilse")
+async def test_what_the_coach_does_is_told_in_the_athletes_language(crew, platform, ilse):
     reads_backwards(platform, ilse)
     await crew.gets()
     await answers_what_is_asked(ilse)
@@ -83,8 +81,7 @@ async def test_what_the_coach_does_is_told_in_the_athletes_language(crew, platfo
     await ilse.hears("Marit noted your score for you: 7 rounds + 12."[::-1])
 
 
-async def test_the_goodbye_to_somebody_erased_is_still_in_their_language(crew, platform):
-    ilse = await crew.has("Ilse")
+async def test_the_goodbye_to_somebody_erased_is_still_in_their_language(crew, platform, ilse):
     reads_backwards(platform, ilse)
     await ilse.says("/forget")
     await ilse.hears("Shall I erase everything")

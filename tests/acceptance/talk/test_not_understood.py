@@ -1,13 +1,13 @@
 """No wall: what isn't understood is quoted in one line with the nearest thing to tap; several things, one answer."""
 
 import pytest
-import pytest_asyncio
 
 from bot.words.en.talk.helping import OF_ATHLETE
 from tests.acceptance.people import answers_what_is_asked
+from tests.acceptance.worlds import world
 
 
-@pytest_asyncio.fixture
+@world
 async def ilse(crew):
     """Has her version of today's session."""
     person = await crew.has("Ilse")
@@ -63,9 +63,7 @@ async def test_how_long_and_how_to_pace_are_answered_with_what_is_expected_of_th
     assert "a round, the first no faster than the last" in told.text
 
 
-async def test_whoever_has_no_version_yet_hears_what_the_session_says(crew):
-    bo = await crew.has("Bo")
-    await crew.gets()
+async def test_whoever_has_no_version_yet_hears_what_the_session_says(crew, bo, posted):
     await bo.says("how long should this take?")
     assert "I can't tell yet" in (await bo.hears("The session has 12 minutes")).text
 
@@ -111,9 +109,7 @@ async def test_two_things_told_at_once_are_both_taken_and_come_back_as_one_answe
     assert "class" in told.text
 
 
-async def test_a_thing_and_what_to_spare_answer_the_question_about_things_together(crew):
-    bo = await crew.has("Bo")
-    await crew.gets()
+async def test_a_thing_and_what_to_spare_answer_the_question_about_things_together(crew, bo, posted):
     await bo.presses("My version")
     await bo.hears("What do you have")
     await bo.says("got a 10 kg db and a bad knee")
@@ -122,9 +118,7 @@ async def test_a_thing_and_what_to_spare_answer_the_question_about_things_togeth
     assert "dumbbell" in (await bo.hears("knee")).text
 
 
-async def test_what_is_plainly_no_answer_is_heard_and_the_question_stays(crew):
-    bo = await crew.has("Bo")
-    await crew.gets()
+async def test_what_is_plainly_no_answer_is_heard_and_the_question_stays(crew, bo, posted):
     await bo.presses("My version")
     await bo.hears("What do you have")
     await bo.says("stop messaging me")

@@ -3,7 +3,7 @@
 import re
 from pathlib import Path
 
-import pytest_asyncio
+from tests.acceptance.worlds import world
 
 README = (Path(__file__).parents[3] / "README.md").read_text("utf-8")
 SESSION = "AMRAP 12\n10 push-ups\n12 goblet squats @ 16/12 kg\n200 m run"
@@ -17,7 +17,7 @@ def table(heading):
     return [(one[1], re.findall(r"“([^”]+)”", one[2])) for one in found if one]
 
 
-@pytest_asyncio.fixture
+@world
 async def ilse(crew):
     """Somebody with a version, in the coach's Harbour crew."""
     found = await crew.has("Ilse")

@@ -4,12 +4,17 @@ import pytest
 
 from tests.acceptance.people import consents, start_link
 from tests.acceptance.versions.test_changing_a_version import has_a_version
+from tests.acceptance.worlds import world
 
 ASKED = "is it normal to feel dizzy after burpees?"
 
 
-async def test_who_only_asked_is_held_and_told_how_to_go_on(crew):
-    ilse = await has_a_version(crew)
+@world
+async def ilse(crew):
+    return await has_a_version(crew)
+
+
+async def test_who_only_asked_is_held_and_told_how_to_go_on(crew, ilse):
     await ilse.says(ASKED)
     held = await ilse.hears("to be safe I hold your sessions")
     assert "call your local emergency number" in held.text
@@ -22,8 +27,7 @@ async def test_who_only_asked_is_held_and_told_how_to_go_on(crew):
     await ilse.hears("You're the first on the board")
 
 
-async def test_the_way_out_goes_in_words_too(crew):
-    ilse = await has_a_version(crew)
+async def test_the_way_out_goes_in_words_too(crew, ilse):
     await ilse.says(ASKED)
     await ilse.hears("to be safe I hold your sessions")
     await ilse.says("I was only asking")
@@ -33,8 +37,7 @@ async def test_the_way_out_goes_in_words_too(crew):
 
 
 @pytest.mark.parametrize("answer", ["Yes", "yes, sometimes"])
-async def test_who_had_a_sign_after_all_waits_for_their_doctor(crew, answer):
-    ilse = await has_a_version(crew)
+async def test_who_had_a_sign_after_all_waits_for_their_doctor(crew, answer, ilse):
     await ilse.says("I feel dizzy")
     stop = await ilse.hears("Stop now and sit down")
     await ilse.presses("You got me wrong", on=stop)
@@ -45,8 +48,7 @@ async def test_who_had_a_sign_after_all_waits_for_their_doctor(crew, answer):
     await ilse.hears("no session for you yet")
 
 
-async def test_who_was_cleared_may_write_it(crew):
-    ilse = await has_a_version(crew)
+async def test_who_was_cleared_may_write_it(crew, ilse):
     await ilse.says("I feel dizzy")
     await ilse.hears("Stop now and sit down")
     await ilse.says("my doctor has cleared me")
@@ -65,8 +67,7 @@ async def test_a_sign_before_the_first_questions_were_answered_leads_back_to_the
     await from_the_start.hears("Are you 18 or older?")
 
 
-async def test_somebody_elses_sign_is_answered_and_holds_nobody(crew):
-    ilse = await has_a_version(crew)
+async def test_somebody_elses_sign_is_answered_and_holds_nobody(crew, ilse):
     await ilse.says("what should I do if somebody feels faint?")
     await ilse.hears("call your local emergency number")
     await ilse.says("/today")
@@ -83,14 +84,12 @@ async def test_a_sign_of_somebody_of_the_group_who_is_named_holds_nobody(crew):
 
 
 @pytest.mark.parametrize("words", ["Kim fainted", "ilse fainted"])
-async def test_a_name_that_may_be_anybodys_or_their_own_holds_them(crew, words):
-    ilse = await has_a_version(crew)
+async def test_a_name_that_may_be_anybodys_or_their_own_holds_them(crew, words, ilse):
     await ilse.says(words)
     await ilse.hears("Stop now and sit down")
 
 
-async def test_words_that_are_no_answer_are_told_what_waits_for_one(crew):
-    ilse = await has_a_version(crew)
+async def test_words_that_are_no_answer_are_told_what_waits_for_one(crew, ilse):
     await ilse.says("felt woozy at the end")
     await ilse.hears("Stop now and sit down")
     await ilse.says("I'm fine now")
@@ -101,8 +100,7 @@ async def test_words_that_are_no_answer_are_told_what_waits_for_one(crew):
     await ilse.hears("start again lighter than before")
 
 
-async def test_a_sign_of_a_pregnancy_leads_to_the_midwife_and_no_score_is_cheered(crew):
-    ilse = await has_a_version(crew)
+async def test_a_sign_of_a_pregnancy_leads_to_the_midwife_and_no_score_is_cheered(crew, ilse):
     await ilse.says("I'm bleeding")
     await ilse.hears("")
     await ilse.says("/me")
@@ -118,8 +116,7 @@ async def test_a_sign_of_a_pregnancy_leads_to_the_midwife_and_no_score_is_cheere
     await crew.group.hears_nothing()
 
 
-async def test_whoever_is_held_always_reads_how_to_go_on(crew):
-    ilse = await has_a_version(crew)
+async def test_whoever_is_held_always_reads_how_to_go_on(crew, ilse):
     await ilse.says("im dizzy")
     await ilse.hears("Stop now and sit down")
     await ilse.says("ok it passed, i just stood up too quick")

@@ -41,8 +41,7 @@ async def test_a_coach_who_chats_drafts_nothing(crew, typed):
     assert "Post" not in (await crew.coach.last_message).text
 
 
-async def test_a_minute_of_rest_stands_in_read_back_post_and_version(crew):
-    ilse = await crew.has("Ilse")
+async def test_a_minute_of_rest_stands_in_read_back_post_and_version(crew, ilse):
     minutes = "min 1: 15 wall balls 9/6kg\nmin 2: 12 KB swings 24/16\nmin 3: 10 burpees\nmin 4: 40s plank\nmin 5: rest"
     await crew.coach.says(f"EMOM 15\n{minutes}")
     await crew.coach.hears("Minute 5: rest")
@@ -54,8 +53,7 @@ async def test_a_minute_of_rest_stands_in_read_back_post_and_version(crew):
     assert "Minute 5: rest" in version
 
 
-async def test_two_parts_without_a_title_can_be_told_apart_in_read_back_post_and_version(crew):
-    ilse = await crew.has("Ilse")
+async def test_two_parts_without_a_title_can_be_told_apart_in_read_back_post_and_version(crew, ilse):
     await crew.coach.says("every 2 min x 6\n5 back squats\n\nAMRAP 10\n10 burpees")
     await crew.coach.hears("Main 2\nAs many rounds as possible in 10 min")
     await crew.coach.presses("Post now")
@@ -65,8 +63,7 @@ async def test_two_parts_without_a_title_can_be_told_apart_in_read_back_post_and
     assert version.index("Main 1") < version.index("Main 2")
 
 
-async def test_two_movements_of_one_minute_stand_in_read_back_post_and_version(crew):
-    ilse = await crew.has("Ilse")
+async def test_two_movements_of_one_minute_stand_in_read_back_post_and_version(crew, ilse):
     await crew.coach.says("EMOM 12\nmin 1: 10 sit-ups\nmin 2: 5 push-ups, 10 air squats")
     await crew.coach.hears("Minute 2: 10 air squats")
     await crew.coach.presses("Post now")
@@ -75,8 +72,7 @@ async def test_two_movements_of_one_minute_stand_in_read_back_post_and_version(c
     assert (await ilse.last_message).text.count("Minute 2: ") == 2
 
 
-async def test_calories_stay_calories_in_the_version(crew):
-    ilse = await crew.has("Ilse")
+async def test_calories_stay_calories_in_the_version(crew, ilse):
     await crew.coach.says("max cal row in 2 min")
     await crew.coach.hears("cal row")
     await crew.coach.presses("Post now")

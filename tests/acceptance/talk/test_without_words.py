@@ -3,6 +3,7 @@
 import pytest
 
 from tests.acceptance.people import SESSION, answers_what_is_asked, start_link
+from tests.acceptance.worlds import world
 
 
 async def newcomer(crew):
@@ -18,6 +19,11 @@ async def with_a_version(crew):
     await crew.gets()
     await answers_what_is_asked(ilse)
     return ilse
+
+
+@world
+async def ilse(crew):
+    return await with_a_version(crew)
 
 
 async def test_a_voice_message_is_declined_kindly_and_the_question_stands(crew):
@@ -65,22 +71,19 @@ async def test_a_caption_answers_what_is_asked(crew):
     await ilse.hears("I've noted: a dumbbell of 10 kg and a chair.")
 
 
-async def test_a_caption_that_holds_the_score_counts(crew):
-    ilse = await with_a_version(crew)
+async def test_a_caption_that_holds_the_score_counts(crew, ilse):
     await ilse.sends_photo(caption="7+12 \N{SMILING FACE WITH OPEN MOUTH AND COLD SWEAT}")
     await ilse.hears("Noted: 7 rounds + 12")
     await crew.group.hears("Ilse")
 
 
-async def test_a_picture_in_reply_to_the_post_counts_by_its_caption(crew):
-    ilse = await with_a_version(crew)
+async def test_a_picture_in_reply_to_the_post_counts_by_its_caption(crew, ilse):
     post = await crew.group.last_message
     await ilse.sends_photo(caption="6+3", in_=crew.group, reply_to=post)
     await ilse.hears("Noted: 6 rounds + 3")
 
 
-async def test_a_voice_message_when_nothing_is_asked_gets_one_answer(crew):
-    ilse = await with_a_version(crew)
+async def test_a_voice_message_when_nothing_is_asked_gets_one_answer(crew, ilse):
     await ilse.sends_voice()
     await ilse.hears("I can't listen yet")
     await ilse.hears_nothing()
@@ -89,8 +92,7 @@ async def test_a_voice_message_when_nothing_is_asked_gets_one_answer(crew):
 # changed messages
 
 
-async def test_a_score_that_was_changed_is_put_right(crew):
-    ilse = await with_a_version(crew)
+async def test_a_score_that_was_changed_is_put_right(crew, ilse):
     said = await ilse.says("7+12")
     await ilse.hears("Noted: 7 rounds + 12")
     await ilse.edits(said, "7+21")
@@ -100,16 +102,14 @@ async def test_a_score_that_was_changed_is_put_right(crew):
     await crew.group.hears("6 rounds + 21")
 
 
-async def test_a_caption_that_was_changed_is_put_right_too(crew):
-    ilse = await with_a_version(crew)
+async def test_a_caption_that_was_changed_is_put_right_too(crew, ilse):
     said = await ilse.sends_photo(caption="7+12")
     await ilse.hears("Noted: 7 rounds + 12")
     await ilse.edits(said, "8+12")
     await ilse.hears("Put right: 8 rounds + 12")
 
 
-async def test_a_score_in_the_group_that_was_changed_is_put_right(crew):
-    ilse = await with_a_version(crew)
+async def test_a_score_in_the_group_that_was_changed_is_put_right(crew, ilse):
     post = await crew.group.last_message
     said = await ilse.says("7+12", in_=crew.group, reply_to=post)
     await ilse.hears("Noted: 7 rounds + 12")
@@ -117,8 +117,7 @@ async def test_a_score_in_the_group_that_was_changed_is_put_right(crew):
     await ilse.hears("Put right: 7 rounds + 13")
 
 
-async def test_a_score_that_a_coach_entered_and_changed_is_put_right(crew):
-    ilse = await with_a_version(crew)
+async def test_a_score_that_a_coach_entered_and_changed_is_put_right(crew, ilse):
     said = await crew.coach.says("Ilse 7+12")
     await crew.coach.hears("Noted for Ilse: 7 rounds + 12")
     await crew.coach.edits(said, "Ilse 8+1")
@@ -127,8 +126,7 @@ async def test_a_score_that_a_coach_entered_and_changed_is_put_right(crew):
 
 
 @pytest.mark.parametrize("after", ["7+12!!", "no, wait", "ok"])
-async def test_a_score_that_became_something_else_stays_and_that_is_said(crew, after):
-    ilse = await with_a_version(crew)
+async def test_a_score_that_became_something_else_stays_and_that_is_said(crew, after, ilse):
     said = await ilse.says("7+12")
     await ilse.hears("Noted: 7 rounds + 12")
     await crew.group.hears("7 rounds + 12")
@@ -136,8 +134,7 @@ async def test_a_score_that_became_something_else_stays_and_that_is_said(crew, a
     await ilse.hears("7 rounds + 12" if "7+12" in after else "please send it to me as a new message")
 
 
-async def test_a_score_that_was_asked_about_may_be_changed_where_it_stands(crew):
-    ilse = await with_a_version(crew)
+async def test_a_score_that_was_asked_about_may_be_changed_where_it_stands(crew, ilse):
     said = await ilse.says("7+55")
     await ilse.hears("")
     await ilse.edits(said, "7+12")
@@ -174,8 +171,7 @@ async def test_a_posted_session_stays_as_everybody_has_seen_it(crew):
     await crew.coach.hears("stands in Harbour crew already")
 
 
-async def test_another_changed_message_is_answered_kindly_in_private_and_not_in_the_group(crew):
-    ilse = await with_a_version(crew)
+async def test_another_changed_message_is_answered_kindly_in_private_and_not_in_the_group(crew, ilse):
     said = await ilse.says("/help")
     await ilse.hears("Here's what you can send me")
     await ilse.edits(said, "/me")

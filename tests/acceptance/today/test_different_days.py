@@ -5,6 +5,7 @@ from datetime import timedelta
 import pytest
 
 from tests.acceptance.versions.test_changing_a_version import SESSION, has_a_version, new_version
+from tests.acceptance.worlds import world
 
 
 async def says_today(person, label):
@@ -12,8 +13,12 @@ async def says_today(person, label):
     await person.presses(label, on=await person.hears("What's different today?"))
 
 
-async def test_a_fever_means_rest_and_well_again_begins_gently(crew):
-    ilse = await has_a_version(crew)
+@world
+async def ilse(crew):
+    return await has_a_version(crew)
+
+
+async def test_a_fever_means_rest_and_well_again_begins_gently(crew, ilse):
     await says_today(ilse, "Sick")
     await ilse.presses("Fever", on=await ilse.hears("How is it?"))
     await ilse.hears("Rest until it's gone and two days more")
@@ -25,8 +30,7 @@ async def test_a_fever_means_rest_and_well_again_begins_gently(crew):
     assert "nothing to chase, no rank" in gentle
 
 
-async def test_who_gets_over_something_does_ten_easy_minutes(crew):
-    ilse = await has_a_version(crew)
+async def test_who_gets_over_something_does_ten_easy_minutes(crew, ilse):
     await says_today(ilse, "Sick")
     await ilse.presses("Getting over it", on=await ilse.hears("How is it?"))
     await ilse.hears("Noted: getting over something, for today")
@@ -39,8 +43,7 @@ async def test_who_gets_over_something_does_ten_easy_minutes(crew):
     assert "12 minutes, as many rounds" in await new_version(ilse)
 
 
-async def test_what_is_different_may_last(crew):
-    ilse = await has_a_version(crew)
+async def test_what_is_different_may_last(crew, ilse):
     await says_today(ilse, "Short of time")
     await ilse.presses("5 minutes", on=await ilse.hears("How long"))
     noted = await ilse.hears("Noted: 5 minutes, for today")
@@ -57,8 +60,7 @@ async def test_what_is_different_may_last(crew):
     await ilse.sees_toast("before something changed")
 
 
-async def test_a_score_of_a_shorter_day_is_marked_on_the_board(crew):
-    ilse = await has_a_version(crew)
+async def test_a_score_of_a_shorter_day_is_marked_on_the_board(crew, ilse):
     await says_today(ilse, "Short of time")
     await ilse.presses("5 minutes", on=await ilse.hears("How long"))
     await new_version(ilse)
@@ -67,8 +69,7 @@ async def test_a_score_of_a_shorter_day_is_marked_on_the_board(crew):
     assert "1. Ilse  2 rounds + 12 (had 5 min)" in (await crew.group.hears("Scoreboard")).text
 
 
-async def test_sore_all_over_is_light_and_as_usual_takes_it_back(crew):
-    ilse = await has_a_version(crew)
+async def test_sore_all_over_is_light_and_as_usual_takes_it_back(crew, ilse):
     await says_today(ilse, "Sore")
     await ilse.presses("All over", on=await ilse.hears("muscles sore"))
     await ilse.hears("Noted: sore all over")
@@ -78,8 +79,7 @@ async def test_sore_all_over_is_light_and_as_usual_takes_it_back(crew):
     assert "sore" not in await new_version(ilse)
 
 
-async def test_another_place_is_asked_for_once_and_then_known(crew):
-    ilse = await has_a_version(crew)
+async def test_another_place_is_asked_for_once_and_then_known(crew, ilse):
     await says_today(ilse, "Another place")
     await ilse.presses("Away from home", on=await ilse.hears("Where do you train"))
     await ilse.hears("What do you have to train with away from home?")
@@ -117,8 +117,7 @@ async def test_a_gym_with_everything(crew):
         ("trip: a band", "Away from home you have now"),
     ],
 )
-async def test_equipment_comes_and_goes_in_words_and_a_tap_undoes_it(crew, said, told):
-    ilse = await has_a_version(crew)
+async def test_equipment_comes_and_goes_in_words_and_a_tap_undoes_it(crew, said, told, ilse):
     await ilse.says("/me")
     before = (await ilse.hears("here's what I know")).text
     await ilse.says(said)
@@ -140,8 +139,7 @@ async def test_a_weight_of_nobody_knows_what_is_asked_about(crew):
     assert "(16 kg kettlebell)" in await new_version(ilse)
 
 
-async def test_an_older_change_is_not_undone_over_a_newer_one(crew):
-    ilse = await has_a_version(crew)
+async def test_an_older_change_is_not_undone_over_a_newer_one(crew, ilse):
     await ilse.says("bought a 24")
     first = await ilse.hears("New: a kettlebell of 24 kg")
     await ilse.says("sold the chair")
@@ -150,8 +148,7 @@ async def test_an_older_change_is_not_undone_over_a_newer_one(crew):
     await ilse.sees_toast("before something changed")
 
 
-async def test_a_set_can_be_told_from_what_is_known_of_me(crew):
-    ilse = await has_a_version(crew)
+async def test_a_set_can_be_told_from_what_is_known_of_me(crew, ilse):
     await ilse.says("/me")
     await ilse.presses("Away from home", on=await ilse.hears("here's what I know"))
     await ilse.hears("What do you have to train with away from home?")
@@ -160,8 +157,7 @@ async def test_a_set_can_be_told_from_what_is_known_of_me(crew):
 
 
 @pytest.mark.parametrize("talk", ["sold out tonight?", "I lost 5 kg!", "bought groceries", "broke my record"])
-async def test_ordinary_chat_changes_no_equipment(crew, talk):
-    ilse = await has_a_version(crew)
+async def test_ordinary_chat_changes_no_equipment(crew, talk, ilse):
     await ilse.says(talk)
     assert "Undo" not in str((await ilse.hears("")).labels)
 
@@ -181,8 +177,7 @@ async def test_what_was_only_told_is_called_no_last_time(crew):
     assert "Last time" not in version
 
 
-async def test_last_time_stands_beside_the_line(crew):
-    ilse = await has_a_version(crew)
+async def test_last_time_stands_beside_the_line(crew, ilse):
     assert "Last time" not in (await ilse.last_message).text
     await ilse.says("7+12")
     await ilse.hears("Noted")

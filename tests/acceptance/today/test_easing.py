@@ -10,6 +10,7 @@ from tests.acceptance.people import (
     consents,
     start_link,
 )
+from tests.acceptance.worlds import world
 
 SESSION = "Main\n5 rounds for time\n8 push-ups\n10 air squats"
 
@@ -36,8 +37,12 @@ async def knows(crew, name="Ilse"):
     return person
 
 
-async def test_a_coachs_easy_week_is_everybodys_until_sunday(crew):
-    ilse = await knows(crew)
+@world
+async def ilse(crew):
+    return await knows(crew)
+
+
+async def test_a_coachs_easy_week_is_everybodys_until_sunday(crew, ilse):
     await crew.coach.says("Easy week please")
     eased = await crew.coach.hears("is an easy week for everybody in Harbour crew")
     assert "no ranks" in eased.text
@@ -49,8 +54,7 @@ async def test_a_coachs_easy_week_is_everybodys_until_sunday(crew):
     assert "5 rounds for time" in await told(ilse)
 
 
-async def test_an_easy_week_can_be_taken_back(crew):
-    ilse = await knows(crew)
+async def test_an_easy_week_can_be_taken_back(crew, ilse):
     await crew.coach.says("easy week")
     await crew.coach.presses("As usual after all", on=await crew.coach.hears("is an easy week"))
     await crew.coach.hears("is as usual for everybody in Harbour crew")
@@ -68,8 +72,7 @@ async def test_an_easy_week_may_be_one_athletes(crew):
     assert "easy week" not in (await bo.hears("Your version")).text
 
 
-async def test_an_athletes_own_easy_week_is_theirs(crew):
-    ilse = await knows(crew)
+async def test_an_athletes_own_easy_week_is_theirs(crew, ilse):
     await ilse.says("I need an easy week")
     await ilse.hears("Noted: an easy week, until")
     assert "3 rounds at an easy pace" in (await ilse.hears("Your version")).text
@@ -79,24 +82,21 @@ async def test_an_athletes_own_easy_week_is_theirs(crew):
     assert "5 rounds for time" in (await ilse.hears("Your version")).text
 
 
-async def test_an_easy_week_that_two_called_is_told_once(crew):
-    ilse = await knows(crew)
+async def test_an_easy_week_that_two_called_is_told_once(crew, ilse):
     await crew.coach.says("easy week")
     await crew.coach.hears("is an easy week")
     await ilse.says("I need an easy week")
     assert "Today: an easy week. About two thirds" in (await ilse.hears("Your version")).text
 
 
-async def test_who_asks_what_is_known_sees_how_long_it_stays_easy(crew):
-    ilse = await knows(crew)
+async def test_who_asks_what_is_known_sees_how_long_it_stays_easy(crew, ilse):
     await ilse.says("back after 6 weeks")
     await ilse.hears("Noted: back after a break, until Sunday, 15 March")
     await ilse.says("/me")
     await ilse.hears("Just now: back after a break (until Sunday, 15 March)")
 
 
-async def test_as_usual_may_be_asked_for_in_words(crew):
-    ilse = await knows(crew)
+async def test_as_usual_may_be_asked_for_in_words(crew, ilse):
     await ilse.says("I'm shattered, an easy week please")
     await ilse.hears("Noted: an easy week")
     await ilse.says("as usual again please")
@@ -105,16 +105,14 @@ async def test_as_usual_may_be_asked_for_in_words(crew):
 
 
 @pytest.mark.parametrize("words", ["no easy week for me", "as usual please"])
-async def test_a_coachs_easy_week_is_not_the_athletes_to_end(crew, words):
-    ilse = await knows(crew)
+async def test_a_coachs_easy_week_is_not_the_athletes_to_end(crew, words, ilse):
     await crew.coach.says("easy week")
     await crew.coach.hears("is an easy week")
     await ilse.says(words)
     await ilse.hears("Your coach has called this week easy")
 
 
-async def test_a_score_of_an_easy_week_has_no_rank(crew):
-    ilse = await knows(crew)
+async def test_a_score_of_an_easy_week_has_no_rank(crew, ilse):
     await ilse.says("I need an easy week")
     await ilse.hears("Your version")
     await ilse.says("8:43")
@@ -166,15 +164,13 @@ async def test_who_trained_meanwhile_goes_on_as_usual(crew, words):
     assert "5 rounds for time" in (await ilse.hears("Your version")).text
 
 
-async def test_a_break_may_be_told_unasked(crew):
-    ilse = await knows(crew)
+async def test_a_break_may_be_told_unasked(crew, ilse):
     await ilse.says("back after 5 weeks off")
     await ilse.hears("Half of everything in the first week")
     assert "Half of the work" in (await ilse.hears("Your version")).text
 
 
-async def test_a_short_break_changes_nothing(crew):
-    ilse = await knows(crew)
+async def test_a_short_break_changes_nothing(crew, ilse):
     await ilse.says("I was away for a week")
     await ilse.hears("you lose very little")
 
@@ -229,8 +225,7 @@ async def test_whoever_stays_gentle_is_asked_again_later(crew):
     assert "at an easy pace" in await told(ilse)
 
 
-async def test_all_rounds_of_an_eased_version_are_all_of_it(crew):
-    ilse = await knows(crew)
+async def test_all_rounds_of_an_eased_version_are_all_of_it(crew, ilse):
     await ilse.says("I need an easy week")
     await ilse.hears("3 rounds at an easy pace")
     await ilse.says("3 rounds in 9:10")

@@ -5,6 +5,7 @@ from datetime import timedelta
 import pytest
 
 from tests.acceptance.people import answers_what_is_asked
+from tests.acceptance.worlds import world
 
 SESSION = "Tuesday\nAMRAP 12\n10 push-ups\n12 goblet squats @ 16/12 kg\n200 m run"
 
@@ -33,6 +34,11 @@ async def me(ilse):
     return await ilse.hears("here's what I know")
 
 
+@world
+async def ilse(crew):
+    return await has_a_version(crew)
+
+
 async def test_the_side_is_kept_from_the_first_question_on(crew):
     ilse = await has_a_version(crew, "left wrist and my right knee, no jumping")
     assert "Left wrist: Keep your wrists straight" in (await ilse.last_message).text
@@ -42,16 +48,14 @@ async def test_the_side_is_kept_from_the_first_question_on(crew):
     assert "no jumping" in known
 
 
-async def test_what_was_understood_is_shown_with_its_side(crew):
-    ilse = await has_a_version(crew)
+async def test_what_was_understood_is_shown_with_its_side(crew, ilse):
     await ilse.presses("To spare", on=await me(ilse))
     await ilse.hears("needs to spare")
     await ilse.says("sore left wrist")
     await ilse.hears("I'll keep in mind: sore wrist (left)")
 
 
-async def test_my_left_wrist_hurts_can_be_said_at_any_time(crew):
-    ilse = await has_a_version(crew)
+async def test_my_left_wrist_hurts_can_be_said_at_any_time(crew, ilse):
     await ilse.says("my left wrist hurts")
     await ilse.hears("I'm sorry about your left wrist")
     assert "Left wrist: Keep your wrists straight" in (await ilse.hears("Your version")).text
@@ -60,8 +64,7 @@ async def test_my_left_wrist_hurts_can_be_said_at_any_time(crew):
     await ilse.hears("How is your left wrist?")
 
 
-async def test_the_athlete_says_when_it_is_over(crew):
-    ilse = await has_a_version(crew)
+async def test_the_athlete_says_when_it_is_over(crew, ilse):
     await ilse.says("my left wrist hurts")
     await ilse.hears("Your version")
     await ilse.says("my wrist is fine again")
@@ -70,8 +73,7 @@ async def test_the_athlete_says_when_it_is_over(crew):
     assert "To spare: nothing" in (await me(ilse)).text
 
 
-async def test_a_side_that_changes_no_line_is_only_noted(crew):
-    ilse = await has_a_version(crew)
+async def test_a_side_that_changes_no_line_is_only_noted(crew, ilse):
     await ilse.says("my wrist hurts")
     asked = await ilse.hears("Which side is it?")
     await ilse.hears("Your version")
@@ -81,8 +83,7 @@ async def test_a_side_that_changes_no_line_is_only_noted(crew):
 
 
 @pytest.mark.parametrize("words", ["it's the left one", "the left", "on the left side"])
-async def test_the_side_may_be_told_days_later(crew, words):
-    ilse = await has_a_version(crew)
+async def test_the_side_may_be_told_days_later(crew, words, ilse):
     await ilse.says("my wrist hurts")
     await ilse.hears("Your version")
     await crew.room.travels(timedelta(days=2))
@@ -93,8 +94,7 @@ async def test_the_side_may_be_told_days_later(crew, words):
     assert "sore wrist (left" in (await me(ilse)).text
 
 
-async def test_a_version_that_is_another_by_now_is_shown_with_the_side(crew):
-    ilse = await has_a_version(crew)
+async def test_a_version_that_is_another_by_now_is_shown_with_the_side(crew, ilse):
     await ilse.says("I only have 5 minutes today")
     await ilse.hears("Your version")
     await ilse.says("my wrist hurts")
@@ -106,24 +106,21 @@ async def test_a_version_that_is_another_by_now_is_shown_with_the_side(crew):
     assert "12 minutes" in (await ilse.hears("Your version")).text
 
 
-async def test_of_two_pains_of_one_day_the_side_alone_names_none(crew):
-    ilse = await has_a_version(crew)
+async def test_of_two_pains_of_one_day_the_side_alone_names_none(crew, ilse):
     await ilse.says("my wrist and my knee hurt")
     await ilse.hears("Your version")
     await ilse.says("the left one")
     await ilse.hears("I didn't get")
 
 
-async def test_told_again_without_a_side_it_is_still_the_left_one(crew):
-    ilse = await has_a_version(crew)
+async def test_told_again_without_a_side_it_is_still_the_left_one(crew, ilse):
     await ilse.says("my left wrist hurts")
     await ilse.hears("Your version")
     await ilse.says("ouch, my wrist still hurts")
     await ilse.hears("I'm sorry about your left wrist")
 
 
-async def test_the_coach_sees_the_side_only_if_the_athlete_agrees(crew):
-    ilse = await has_a_version(crew)
+async def test_the_coach_sees_the_side_only_if_the_athlete_agrees(crew, ilse):
     await ilse.says("my left wrist hurts")
     await ilse.hears("Your version")
     assert "wrist" not in (await looked_at(crew)).text

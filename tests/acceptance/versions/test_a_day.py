@@ -65,9 +65,7 @@ async def morning_after(room):
     return await room.now() + timedelta(days=1, hours=1)
 
 
-async def test_a_score_in_words_is_noted_ranked_and_shown(crew):
-    ilse, bo = await crew.has("Ilse"), await crew.has("Bo")
-    await crew.gets()
+async def test_a_score_in_words_is_noted_ranked_and_shown(crew, ilse, bo, posted):
     for athlete in (ilse, bo):
         await answers_what_is_asked(athlete)
     await ilse.says("7+12")
@@ -81,18 +79,14 @@ async def test_a_score_in_words_is_noted_ranked_and_shown(crew):
     assert again.message_id == board.message_id
 
 
-async def test_a_score_as_a_reply_in_the_group_counts(crew):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_a_score_as_a_reply_in_the_group_counts(crew, ilse, posted):
     await answers_what_is_asked(ilse)
     post = next(one for one in await crew.group.messages if "Tap for your own version" in one.text)
     await ilse.says("7+12", in_=crew.group, reply_to=post)
     await ilse.hears("7 rounds + 12")
 
 
-async def test_a_score_can_be_put_right_and_taken_back(crew):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_a_score_can_be_put_right_and_taken_back(crew, ilse, posted):
     await answers_what_is_asked(ilse)
     await ilse.says("7+12")
     await ilse.hears("Noted")

@@ -5,6 +5,7 @@ from datetime import timedelta
 import pytest
 
 from tests.acceptance.people import start_link
+from tests.acceptance.worlds import world
 
 SESSION = """Tuesday
 AMRAP 12
@@ -60,8 +61,12 @@ async def new_version(person):
     return (await person.hears("Your version")).text
 
 
-async def test_the_version_itself_stays_calm(crew):
-    ilse = await has_a_version(crew)
+@world
+async def ilse(crew):
+    return await has_a_version(crew)
+
+
+async def test_the_version_itself_stays_calm(crew, ilse):
     labels = [button.label for button in (await ilse.last_message).all_buttons]
     assert labels == ["Show me how", "Change a line", "Today is different", "Timer"]
 
@@ -70,8 +75,7 @@ async def test_the_version_itself_stays_calm(crew):
     ("cause", "why"),
     [("Too hard", "Easier, as it was too hard"), ("I'd just like it easier", "Easier, as you asked")],
 )
-async def test_easier_takes_the_next_lighter_one_and_says_why(crew, cause, why):
-    ilse = await has_a_version(crew)
+async def test_easier_takes_the_next_lighter_one_and_says_why(crew, cause, why, ilse):
     menu = await opens_line(ilse, SQUATS)
     await ilse.presses("Easier", on=menu)
     asked = await ilse.hears("Why?")
@@ -82,8 +86,7 @@ async def test_easier_takes_the_next_lighter_one_and_says_why(crew, cause, why):
     assert why in changed
 
 
-async def test_easier_twice_goes_two_steps_down_and_undo_goes_back(crew):
-    ilse = await has_a_version(crew)
+async def test_easier_twice_goes_two_steps_down_and_undo_goes_back(crew, ilse):
     for load in ("12 kg", "8 kg"):
         menu = await opens_line(ilse, SQUATS)
         await ilse.presses("Easier", on=menu)
@@ -94,8 +97,7 @@ async def test_easier_twice_goes_two_steps_down_and_undo_goes_back(crew):
     assert "16 kg" in await new_version(ilse)
 
 
-async def test_a_change_stays_when_the_version_is_asked_for_again(crew):
-    ilse = await has_a_version(crew)
+async def test_a_change_stays_when_the_version_is_asked_for_again(crew, ilse):
     menu = await opens_line(ilse, SQUATS)
     await ilse.presses("Easier", on=menu)
     await ilse.presses("Too hard", on=await ilse.hears("Why?"))
@@ -104,8 +106,7 @@ async def test_a_change_stays_when_the_version_is_asked_for_again(crew):
     assert "12 kg" in await new_version(ilse)
 
 
-async def test_sore_today_lightens_today_only(crew):
-    ilse = await has_a_version(crew)
+async def test_sore_today_lightens_today_only(crew, ilse):
     menu = await opens_line(ilse, SQUATS)
     await ilse.presses("Easier", on=menu)
     await ilse.presses("Sore today", on=await ilse.hears("Why?"))
@@ -118,8 +119,7 @@ async def test_sore_today_lightens_today_only(crew):
     assert "16 kg" in tomorrow
 
 
-async def test_no_time_asks_how_long_there_is(crew):
-    ilse = await has_a_version(crew)
+async def test_no_time_asks_how_long_there_is(crew, ilse):
     menu = await opens_line(ilse, RUN)
     await ilse.presses("Easier", on=menu)
     await ilse.presses("No time", on=await ilse.hears("Why?"))
@@ -128,8 +128,7 @@ async def test_no_time_asks_how_long_there_is(crew):
     assert "10 minutes, as many rounds" in await new_version(ilse)
 
 
-async def test_hurts_as_a_cause_leads_to_the_joints(crew):
-    ilse = await has_a_version(crew)
+async def test_hurts_as_a_cause_leads_to_the_joints(crew, ilse):
     menu = await opens_line(ilse, PUSH_UPS)
     await ilse.presses("Easier", on=menu)
     await ilse.presses("It hurts", on=await ilse.hears("Why?"))
@@ -140,8 +139,7 @@ async def test_hurts_as_a_cause_leads_to_the_joints(crew):
     ("cause", "why"),
     [("Too easy", "Harder, as it was too easy"), ("A bit boring", "Something else, for a change")],
 )
-async def test_harder_makes_push_ups_harder_for_those_who_ask(crew, cause, why):
-    ilse = await has_a_version(crew)
+async def test_harder_makes_push_ups_harder_for_those_who_ask(crew, cause, why, ilse):
     menu = await opens_line(ilse, PUSH_UPS)
     await ilse.presses("Harder", on=menu)
     await ilse.presses(cause, on=await ilse.hears("Why?"))
@@ -165,8 +163,7 @@ async def test_heavier_than_written_is_for_the_coach_to_say(crew):
     raise AssertionError("it never came to an end")
 
 
-async def test_pain_pauses_what_loads_it_and_is_asked_about_after_a_week(crew):
-    ilse = await has_a_version(crew)
+async def test_pain_pauses_what_loads_it_and_is_asked_about_after_a_week(crew, ilse):
     menu = await opens_line(ilse, PUSH_UPS)
     await ilse.presses("It hurts", on=menu)
     which = await ilse.hears("What hurts?")
@@ -215,8 +212,7 @@ async def hurts(crew, *taps):
     return ilse
 
 
-async def test_bad_pain_is_for_somebody_who_may_look_at_it(crew):
-    ilse = await has_a_version(crew)
+async def test_bad_pain_is_for_somebody_who_may_look_at_it(crew, ilse):
     menu = await opens_line(ilse, SQUATS)
     await ilse.presses("It hurts", on=menu)
     await ilse.presses("Lower back", on=await ilse.hears("What hurts?"))
@@ -224,8 +220,7 @@ async def test_bad_pain_is_for_somebody_who_may_look_at_it(crew):
     await ilse.hears("looked at by a doctor or physiotherapist")
 
 
-async def test_sore_muscles_are_not_pain(crew):
-    ilse = await has_a_version(crew)
+async def test_sore_muscles_are_not_pain(crew, ilse):
     menu = await opens_line(ilse, SQUATS)
     await ilse.presses("It hurts", on=menu)
     await ilse.presses("Only sore muscles", on=await ilse.hears("What hurts?"))
@@ -236,8 +231,7 @@ async def test_sore_muscles_are_not_pain(crew):
     assert "To spare: nothing" in (await ilse.hears("here's what I know")).text
 
 
-async def test_what_is_missing_today_is_there_again_tomorrow(crew):
-    ilse = await has_a_version(crew)
+async def test_what_is_missing_today_is_there_again_tomorrow(crew, ilse):
     menu = await opens_line(ilse, SQUATS)
     await ilse.presses("I don't have that", on=menu)
     await ilse.presses("Just today", on=await ilse.hears("16 kg kettlebell missing just today"))
@@ -249,8 +243,7 @@ async def test_what_is_missing_today_is_there_again_tomorrow(crew):
     assert "(16 kg" in await new_version(ilse)
 
 
-async def test_what_is_gone_is_gone_from_the_equipment(crew):
-    ilse = await has_a_version(crew)
+async def test_what_is_gone_is_gone_from_the_equipment(crew, ilse):
     menu = await opens_line(ilse, SQUATS)
     await ilse.presses("I don't have that", on=menu)
     await ilse.presses("It's gone", on=await ilse.hears("missing just today"))
@@ -261,8 +254,7 @@ async def test_what_is_gone_is_gone_from_the_equipment(crew):
     assert "16 kg" not in known
 
 
-async def test_show_me_how_shows_the_card_of_that_line(crew):
-    ilse = await has_a_version(crew)
+async def test_show_me_how_shows_the_card_of_that_line(crew, ilse):
     menu = await opens_line(ilse, PUSH_UPS)
     await ilse.presses("Show me how", on=menu)
     card = (await ilse.hears("It counts when")).text
@@ -270,8 +262,7 @@ async def test_show_me_how_shows_the_card_of_that_line(crew):
     assert "Push-up" in card
 
 
-async def test_as_written_is_there_for_the_asking(crew):
-    ilse = await has_a_version(crew)
+async def test_as_written_is_there_for_the_asking(crew, ilse):
     menu = await opens_line(ilse, SQUATS)
     assert "As written" not in [button.label for button in menu.all_buttons]
     await ilse.presses("Easier", on=menu)
@@ -290,8 +281,7 @@ async def test_what_is_not_safe_as_written_says_why(crew):
     await ilse.hears("doesn't go with “sore knee”")
 
 
-async def test_an_older_versions_buttons_are_refused_kindly(crew):
-    ilse = await has_a_version(crew)
+async def test_an_older_versions_buttons_are_refused_kindly(crew, ilse):
     old = await ilse.last_message
     menu = await opens_line(ilse, SQUATS)
     await ilse.says("/today")
@@ -301,8 +291,7 @@ async def test_an_older_versions_buttons_are_refused_kindly(crew):
         await ilse.sees_toast("before something changed")
 
 
-async def test_a_repeated_press_changes_nothing_twice(crew):
-    ilse = await has_a_version(crew)
+async def test_a_repeated_press_changes_nothing_twice(crew, ilse):
     menu = await opens_line(ilse, SQUATS)
     await ilse.presses("Easier", on=menu)
     asked = await ilse.hears("Why?")
@@ -312,8 +301,7 @@ async def test_a_repeated_press_changes_nothing_twice(crew):
     await ilse.sees_toast("before something changed")
 
 
-async def test_nobody_changes_somebody_elses_version(crew):
-    ilse = await has_a_version(crew)
+async def test_nobody_changes_somebody_elses_version(crew, ilse):
     theirs = (await ilse.last_message).button("Change a line").data
     bo = await crew.has("Bo")
     mine = await bo.last_message
@@ -341,8 +329,7 @@ async def test_nobody_changes_somebody_elses_version(crew):
         ("da:1", "before something changed"),
     ],
 )
-async def test_forged_presses_are_answered_kindly(crew, data, told):
-    ilse = await has_a_version(crew)
+async def test_forged_presses_are_answered_kindly(crew, data, told, ilse):
     await ilse.presses_data(await ilse.last_message, data)
     await ilse.sees_toast(told)
 
@@ -357,8 +344,7 @@ async def test_nothing_about_the_body_is_kept_before_consent(crew):
     await bo.sees_toast("before you agree")
 
 
-async def test_pain_told_after_a_score_is_asked_about_after_a_week_too(crew):
-    ilse = await has_a_version(crew)
+async def test_pain_told_after_a_score_is_asked_about_after_a_week_too(crew, ilse):
     await ilse.says("7+12, my left wrist hurts")
     await ilse.hears("Until you tell me your left wrist is fine")
     await crew.room.travels(timedelta(days=8))

@@ -8,6 +8,7 @@ from bot.bootstrap import build
 from bot.rehearsal.in_process import InProcessRequest
 from bot.telegram.conduct import make_conduct
 from tests.acceptance.people import answers_what_is_asked
+from tests.acceptance.worlds import world
 
 FIRST = "First\nAMRAP 10\n8 push-ups\n10 goblet squats @ 16/12 kg\n200 m run"
 SECOND = "Second\nAMRAP 12\n10 push-ups\n12 goblet squats @ 16/12 kg\n200 m run"
@@ -22,6 +23,11 @@ async def knows(crew, name="Ilse"):
     return person
 
 
+@world
+async def ilse(crew):
+    return await knows(crew)
+
+
 async def holds(crew, words="hold Ilse for my OK"):
     await crew.coach.says(words)
     await crew.coach.hears("From now on I show you Ilse's versions first")
@@ -32,8 +38,7 @@ async def asks(person):
     return await person.hears("Your coach likes to look at your version before you get it")
 
 
-async def test_a_held_version_goes_to_the_coach_first_and_out_with_their_ok(crew):
-    ilse = await knows(crew)
+async def test_a_held_version_goes_to_the_coach_first_and_out_with_their_ok(crew, ilse):
     await holds(crew)
     await crew.gets(SECOND)
     await asks(ilse)
@@ -45,8 +50,7 @@ async def test_a_held_version_goes_to_the_coach_first_and_out_with_their_ok(crew
     await crew.coach.hears_nothing()
 
 
-async def test_who_waits_sees_what_the_whole_group_got(crew):
-    ilse = await knows(crew)
+async def test_who_waits_sees_what_the_whole_group_got(crew, ilse):
     await holds(crew)
     await crew.gets(SECOND)
     await ilse.presses("The session as posted", on=await asks(ilse))
@@ -55,8 +59,7 @@ async def test_who_waits_sees_what_the_whole_group_got(crew):
     assert "Ready ways" in posted.text
 
 
-async def test_the_read_back_says_who_is_held_and_an_ok_before_the_post_spares_the_wait(crew):
-    ilse = await knows(crew)
+async def test_the_read_back_says_who_is_held_and_an_ok_before_the_post_spares_the_wait(crew, ilse):
     await holds(crew)
     await crew.coach.says(SECOND)
     read = await crew.coach.hears("1 needs you: Ilse (held for your OK)")
@@ -71,8 +74,7 @@ async def test_the_read_back_says_who_is_held_and_an_ok_before_the_post_spares_t
     await ilse.hears("Your version")
 
 
-async def test_an_ok_counts_for_what_was_looked_at_not_for_what_was_written_since(crew):
-    ilse = await knows(crew)
+async def test_an_ok_counts_for_what_was_looked_at_not_for_what_was_written_since(crew, ilse):
     await holds(crew)
     await crew.coach.says(SECOND)
     read = await crew.coach.hears("Here's how I read it")
@@ -88,8 +90,7 @@ async def test_an_ok_counts_for_what_was_looked_at_not_for_what_was_written_sinc
     await asks(ilse)
 
 
-async def test_the_coach_changes_a_line_before_the_ok(crew):
-    ilse = await knows(crew)
+async def test_the_coach_changes_a_line_before_the_ok(crew, ilse):
     await holds(crew)
     await crew.gets(SECOND)
     await asks(ilse)
@@ -103,8 +104,7 @@ async def test_the_coach_changes_a_line_before_the_ok(crew):
     assert "Your coach's choice" in (await ilse.hears("Your version")).text
 
 
-async def test_it_stands_until_it_is_lifted_and_what_waited_goes_out_then(crew):
-    ilse = await knows(crew)
+async def test_it_stands_until_it_is_lifted_and_what_waited_goes_out_then(crew, ilse):
     await holds(crew)
     await crew.gets(SECOND)
     await asks(ilse)
@@ -122,8 +122,7 @@ async def test_it_stands_until_it_is_lifted_and_what_waited_goes_out_then(crew):
     await ilse.hears("Your version")
 
 
-async def test_what_went_out_before_the_hold_can_still_be_changed(crew):
-    ilse = await knows(crew)
+async def test_what_went_out_before_the_hold_can_still_be_changed(crew, ilse):
     await crew.gets(SECOND)
     await ilse.presses("My version")
     await ilse.hears("Your version")
@@ -134,8 +133,7 @@ async def test_what_went_out_before_the_hold_can_still_be_changed(crew):
     await ilse.hears("Your version")
 
 
-async def test_a_hold_outlives_a_restart(crew, bellwether, platform, settings):
-    ilse = await knows(crew)
+async def test_a_hold_outlives_a_restart(crew, bellwether, platform, settings, ilse):
     await holds(crew)
     await crew.gets(SECOND)
     await asks(ilse)
@@ -152,8 +150,7 @@ async def test_a_hold_outlives_a_restart(crew, bellwether, platform, settings):
         await again.stop()
 
 
-async def test_an_athletes_page_is_shown_by_name_and_holds_by_a_button(crew):
-    ilse = await knows(crew)
+async def test_an_athletes_page_is_shown_by_name_and_holds_by_a_button(crew, ilse):
     await crew.gets(SECOND)
     await crew.coach.says("show me Ilse")
     await crew.coach.presses("Hold for my OK, always", on=await crew.coach.hears("Ilse, as I'd do it"))
@@ -165,8 +162,7 @@ async def test_an_athletes_page_is_shown_by_name_and_holds_by_a_button(crew):
     await ilse.hears("Your version")
 
 
-async def test_a_score_without_having_seen_a_version_says_so(crew):
-    ilse = await knows(crew)
+async def test_a_score_without_having_seen_a_version_says_so(crew, ilse):
     await holds(crew)
     await crew.gets(SECOND)
     await asks(ilse)
@@ -175,8 +171,7 @@ async def test_a_score_without_having_seen_a_version_says_so(crew):
     assert "It was as written" in [button.label for button in noted.all_buttons], noted
 
 
-async def test_a_forgotten_ok_is_asked_for_once_more(crew):
-    ilse = await knows(crew)
+async def test_a_forgotten_ok_is_asked_for_once_more(crew, ilse):
     await holds(crew)
     await crew.gets(SECOND)
     await asks(ilse)
@@ -189,8 +184,7 @@ async def test_a_forgotten_ok_is_asked_for_once_more(crew):
     await ilse.hears("Your version")
 
 
-async def test_nobody_is_asked_again_for_what_has_gone_out(crew):
-    ilse = await knows(crew)
+async def test_nobody_is_asked_again_for_what_has_gone_out(crew, ilse):
     await holds(crew)
     await crew.gets(SECOND)
     await asks(ilse)
@@ -200,9 +194,7 @@ async def test_nobody_is_asked_again_for_what_has_gone_out(crew):
     await crew.coach.hears_nothing()
 
 
-async def test_only_the_coach_holds(crew):
-    ilse = await knows(crew)
-    bo = await crew.has("Bo")
+async def test_only_the_coach_holds(crew, ilse, bo):
     await bo.hears("What do you have")
     await bo.says("hold Ilse for my OK")
     await bo.hears("I didn't get")
@@ -229,8 +221,7 @@ async def test_a_coach_is_told_that_nobody_is_held_by_a_name_i_do_not_know(crew)
     await crew.coach.hears("Ilse Vik's versions first")
 
 
-async def test_what_a_body_must_spare_is_taken_from_its_owner_only(crew):
-    ilse = await knows(crew)
+async def test_what_a_body_must_spare_is_taken_from_its_owner_only(crew, ilse):
     await crew.coach.says("Ilse has a bad shoulder, no overhead for her")
     told = await crew.coach.hears("I only take from Ilse, so nothing has changed")
     assert "hold Ilse" in told.text

@@ -54,14 +54,11 @@ async def test_sets_have_no_clock_and_no_button(crew):
     await ilse.hears("There's no clock in it that I could count")
 
 
-async def test_whoever_has_no_version_gets_that_first(crew):
-    ilse = await crew.has("Ilse")
-    await crew.gets()
+async def test_whoever_has_no_version_gets_that_first(crew, ilse, posted):
     await ilse.says("give me a timer")
     await ilse.hears("What do you have to train with?")
 
 
-async def test_a_coach_gets_the_clock_of_the_session_as_it_is_written(crew):
-    await crew.gets()
+async def test_a_coach_gets_the_clock_of_the_session_as_it_is_written(crew, posted):
     await crew.coach.says("give me a timer")
     assert (await crew.coach.hears("12:00: done")).kind == "voice"
