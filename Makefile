@@ -4,6 +4,9 @@ VENV   := .venv
 BIN    := $(VENV)/bin
 PIP    := $(BIN)/python -m pip --disable-pip-version-check --quiet
 
+# What Python compiled is kept, whatever this machine is set to: a dozen processes of the tests load the same.
+unexport PYTHONDONTWRITEBYTECODE
+
 .DEFAULT_GOAL := help
 .PHONY: help setup setup-test demo test lint types check pictures train bench tune soak lock clean
 
@@ -20,10 +23,14 @@ $(VENV)/.ready: pyproject.toml requirements.lock | $(BIN)/python
 	@$(PIP) install -c requirements.lock --no-build-isolation -e .
 	@touch $@
 
-$(VENV)/.ready-test: $(VENV)/.ready
+# The lock is all that tests need, so that nothing has to be worked out; `pip check` says what it lacks. What is compiled
+# is what is loaded, when it is first: not the greater part that nobody loads.
+$(VENV)/.ready-test: pyproject.toml requirements.lock | $(BIN)/python
 	@echo "Installing what tests need: a minute or two, once."
-	@$(PIP) install -c requirements.lock --no-build-isolation -e '.[test]'
-	@touch $@
+	@$(PIP) install --no-compile --no-deps -r requirements.lock
+	@$(PIP) install --no-deps --no-build-isolation -e .
+	@$(PIP) check
+	@touch $@ $(VENV)/.ready
 
 setup: $(VENV)/.ready ## make .venv and install what the bot needs
 
@@ -42,7 +49,8 @@ lint: setup-test ## style
 types: setup-test ## types
 	@$(BIN)/mypy
 
-check: lint types test ## lint + types + tests
+check: setup-test ## lint + types + tests, side by side
+	@$(MAKE) --no-print-directory -j3 --output-sync=target lint types test
 
 pictures: setup-test ## make the pictures of the README from the room, in docs/; needs Chromium
 	@$(BIN)/python -m tests.pictures
