@@ -18,6 +18,7 @@ from bot.words.reasons import reason_words
 from bot.words.text import listed
 from bot.words.versions import (
     caution_words,
+    eased_words,
     in_turn,
     line_words,
     need_words,
@@ -224,12 +225,14 @@ def _page(profile: Profile, outcome: Outcome, year: int) -> Iterator[str]:
         yield f"{profile.name}: {withheld_words(outcome)}"
         return
     yield f"{profile.name}: as written" if outcome.as_written else profile.name
+    if outcome.easing is not None:
+        yield f"  {eased_words(outcome.easing)}."
     spared = set[str]()
     for block, expected in zip(outcome.blocks, expect(outcome, profile, year), strict=True):
         yield f"  {block_heading(block)}"
         lines = [line_words(line, profile.units, spared) for line in block.every_line]
         yield from (f"    {words}" for words in in_turn(block, lines))
-        if expected is not None:
+        if expected is not None and expected.is_telling:
             yield f"    Expected: {' '.join([f'{forecast_words(expected.forecast)}.', *pacing_words(expected)])}"
     if outcome.effort_at_most is not None:
         yield f"  Effort {outcome.effort_at_most} of 10 at most, rest whenever you like."

@@ -41,6 +41,8 @@ def _pacing(outlook: Outlook) -> Iterator[str]:
         yield f"About {clock(_to(pacing.round_s, _STEPS['s']))} a round, the first no faster than the last."
     elif pacing.half_s is not None:
         yield f"Half of it done by about {clock(_to(pacing.half_s, _STEPS['s']))}."
+    elif pacing.rounds_s is not None:
+        yield f"Through the rounds by about {clock(_to(pacing.rounds_s, _STEPS['s']))}."
     if pacing.broken:
         yield f"Break it up from the start: {', '.join(_parts(one) for one in pacing.broken)}."
 

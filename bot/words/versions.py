@@ -11,7 +11,7 @@ from bot.words.headings import MINUTE, number
 from bot.words.reasons import reason_words, thing_words
 from bot.words.text import listed, sentence, singular, with_article
 from bot.words.things import label_of
-from core.athletes.values import Side
+from core.athletes.values import Easing, Side
 from core.desk.reference import catalogue, limit
 from core.measures import AmountUnit, MassUnit, as_marked, in_words
 from core.movements.values import Variant
@@ -58,10 +58,15 @@ def in_turn(block: VersionBlock, words: Sequence[str]) -> list[str]:
         told.sort(key=lambda one: one[0] or 0)
     turn = "Minute" if block.every_s == MINUTE else "Turn"
     return [
-        *words[:first],
+        *_once("First, once", words[:first]),
         *(f"{turn} {station}: {said}" if station else said for station, said in told),
-        *words[last:],
+        *_once("Then, once", words[last:]),
     ]
+
+
+def _once(when: str, words: Sequence[str]) -> list[str]:
+    """What is done before or after the rounds, so that nobody takes it for a line of each."""
+    return [f"{when if place == 0 else 'and once'}: {said}" for place, said in enumerate(words)]
 
 
 def what_words(line: VersionLine, units: MassUnit) -> str:
@@ -75,15 +80,26 @@ def what_words(line: VersionLine, units: MassUnit) -> str:
     words = " ".join(part for part in parts if part)
     if line.amount is None and line.unit is AmountUnit.KCAL and not line.scheme:
         words = f"{words} for calories"
+    return f"{words}{_on_sides(line)}{_beside(line)}"
+
+
+def _on_sides(line: VersionLine) -> str:
+    """`, on each side`, `, left side`, `, 5 on each side in turn`."""
     if line.per_side:
-        return f"{words}, on each side{_beside(line)}"
-    return f"{words}, {line.side} side{_beside(line)}" if line.side else f"{words}{_beside(line)}"
+        return ", on each side"
+    if line.side != "alternating":
+        return f", {line.side} side" if line.side else ""
+    halves = line.amount is not None and line.unit is AmountUnit.REPS and line.amount % 2 == 0
+    return (
+        f", {number((line.amount or 0) / 2)} on each side in turn" if halves else ", one side after the other"
+    )
 
 
 def _beside(line: VersionLine) -> str:
-    """What the coach wrote with a line, in their words: `; 60/50 cm`, `; tempo 31x1`."""
+    """What the coach wrote with a line: `; 60/50 cm`, `; tempo 31x1`, `; stop with 2 left in you`."""
     tempo = f"tempo {line.tempo}" if line.tempo else None
-    return "".join(f"; {said}" for said in (tempo, line.notes) if said)
+    leaves = f"stop with {number(line.leaves)} left in you" if line.leaves is not None else None
+    return "".join(f"; {said}" for said in (tempo, leaves, line.notes) if said)
 
 
 # `push-ups with your hands on a chair`: how, and not whose.
@@ -157,6 +173,23 @@ def _load(line: VersionLine, units: MassUnit) -> str:
 def _filled(label: str, load: str, count: int | None) -> str:
     two = count == 2  # noqa: PLR2004
     return f"two {label}s filled to {load} each" if two else f"{label} filled to {load}"
+
+
+# Shares in percent.
+SHARES = {50: "Half", 67: "About two thirds", 75: "Three quarters"}
+WHY_LESS = {
+    "condition": ", for the sake of your health",
+    "new": ", so that you build up step by step",
+    "returning": ", as you're back after a break",
+    "easy-week": ", as it's an easy week",
+}
+
+
+def eased_words(easing: Easing, *, is_told: bool = False) -> str:
+    """`Half of the work, as you're back after a break`; `is_told`: why is known."""
+    percent = round(100 * easing.share)
+    share = SHARES.get(percent, f"About {percent} %")
+    return f"{share} of the work{'' if is_told else WHY_LESS[easing.of]}"
 
 
 def joint(limit_id: str) -> str:

@@ -46,7 +46,7 @@ def clock_of(block: Block | VersionBlock, outlook: Outlook | None = None) -> Clo
     None where nothing of it runs by a clock, where it runs longer than `LONGEST_S`, or where its turns are shorter than
     `SHORTEST_TURN_S`. Work for time without a cap has one only as far as its pace is known.
     """
-    turns, outlook = _turns(block), outlook if outlook and outlook.forecast.is_telling else None
+    turns, outlook = _turns(block), outlook if outlook and outlook.is_telling else None
     if turns is None:
         return _until_done(block, outlook)
     if turns.times < 1 or turns.ends_s > LONGEST_S or turns.work_s < SHORTEST_TURN_S:
@@ -152,8 +152,10 @@ def _paced(outlook: Outlook, ends_s: float, rounds: int | None) -> Iterator[Mark
     if pace.round_s is not None and pace.round_s >= LEAST_SPLIT_S:
         most = int(ends_s // pace.round_s)
         yield from (_split(number * pace.round_s) for number in range(1, min(most, rounds or most) + 1))
-    elif pace.half_s is not None and LEAST_SPLIT_S <= pace.half_s <= ends_s:
-        yield _split(pace.half_s)
+        return
+    once = pace.rounds_s if pace.half_s is None else pace.half_s
+    if once is not None and LEAST_SPLIT_S <= once <= ends_s:
+        yield _split(once)
 
 
 def _split(at_s: float) -> Mark:

@@ -31,7 +31,8 @@ _A_HAIR = 1e-9
 class Expected(NamedTuple):
     """The score of each that an athlete may turn out to be, in `unit`, at `most` so much.
 
-    `is_sure`: what differs from day to day is in it already, or makes no difference.
+    `is_sure`: what differs from day to day is in it already, or makes no difference. `is_given`: it is what the
+    version names.
     """
 
     unit: ScoreUnit
@@ -39,6 +40,7 @@ class Expected(NamedTuple):
     pacing: Pacing = Pacing()
     most: float = np.inf
     is_sure: bool = False
+    is_given: bool = False
 
 
 def outlook_of(version: Version, people: People) -> tuple[Outlook | None, ...]:
@@ -61,6 +63,7 @@ def _outlook(expected: Expected, people: People) -> Outlook:
     return Outlook(
         forecast=Forecast(unit=expected.unit, low=min(low, middle), expected=middle, high=max(high, middle)),
         pacing=expected.pacing,
+        is_foregone=expected.is_given or (expected.is_sure and low >= expected.most),
     )
 
 
@@ -167,10 +170,23 @@ def _for_time(block: VersionBlock, people: People) -> Expected | None:
             return None
         reached = _reached(np.stack(marks), np.array(counts), cap, len(done.lines))
         return Expected("reps", np.floor(reached), most=counts[-1])
-    half = float(np.interp(counts[-1] / 2, counts, [mark[0] for mark in marks])) if counts[-1] else None
-    round_s = float(took[0]) / len(rounds) if len(rounds) > 1 and not block.scheme else None
-    pacing = pacing_of(done.floor, block, round_s=round_s, half_s=half)
-    return Expected("s", took, pacing, np.inf if cap is None else cap)
+    return Expected("s", took, _pace_to(done, marks, counts, len(rounds)), np.inf if cap is None else cap)
+
+
+def _pace_to(done: _Done, marks: list[Floats], counts: list[float], rounds: int) -> Pacing:
+    """Of rounds that are alike one; of what is all counted its half; else when the rounds are over.
+
+    Half of the repetitions is no half of the work where some of it is run, or is done once.
+    """
+    block, middle = done.block, [float(mark[0]) for mark in marks]
+    once = len(done.buy_in) + len(done.cash_out)
+    if rounds > 1 and not block.scheme and not once:
+        return pacing_of(done.floor, block, round_s=middle[-1] / rounds)
+    if done.cash_out:
+        return pacing_of(done.floor, block, rounds_s=middle[-1 - len(done.cash_out)])
+    if once or not all(work.counted for work in done.lines):
+        return pacing_of(done.floor, block)
+    return pacing_of(done.floor, block, half_s=float(np.interp(counts[-1] / 2, counts, middle)))
 
 
 def _rounds(block: VersionBlock) -> Iterator[float | None]:
@@ -207,7 +223,7 @@ def _intervals(block: VersionBlock, people: People) -> Expected | None:
         else:
             done.floor.rest(block.rest_s or 0.0)
     if block.every_s and not all(_is_covered(line) for line in block.lines):
-        return Expected("rounds", held, is_sure=True)
+        return Expected("rounds", held, most=float(times), is_sure=True)
     pacing = Pacing(round_s=float(took[0]) / times)
     return Expected("s", took, pacing)
 
@@ -308,7 +324,7 @@ def _sets(block: VersionBlock, people: People) -> Expected | None:
     loads = [float(line.load_kg) for line in block.lines if line.load_kg]
     if len(loads) != 1 or len(block.lines) != 1:
         return None
-    return Expected("kg", np.full_like(people.tempo, loads[0]), is_sure=True)
+    return Expected("kg", np.full_like(people.tempo, loads[0]), is_sure=True, is_given=True)
 
 
 def _middle(found: Floats) -> float:

@@ -12,10 +12,16 @@ LEAST, MOST_PARTS = 5, 4
 
 
 def pacing_of(
-    floor: Floor, block: VersionBlock, *, round_s: float | None = None, half_s: float | None = None
+    floor: Floor,
+    block: VersionBlock,
+    *,
+    round_s: float | None = None,
+    half_s: float | None = None,
+    rounds_s: float | None = None,
 ) -> Pacing:
     """`floor`: after the work was done on it."""
-    return Pacing(round_s=round_s, half_s=half_s, broken=tuple(_broken(floor, block)))
+    broken = tuple(_broken(floor, block))
+    return Pacing(round_s=round_s, half_s=half_s, rounds_s=rounds_s, broken=broken)
 
 
 def _broken(floor: Floor, block: VersionBlock) -> Iterator[Broken]:

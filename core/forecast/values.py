@@ -46,18 +46,25 @@ class Broken(Value):
 
 
 class Pacing(Value):
-    """How to get there: seconds a round, when half of it is done, and what to break up."""
+    """How to get there: seconds a round, when half of it, or all rounds, are done, and what to break up."""
 
     round_s: float | None = None
     half_s: float | None = None
+    rounds_s: float | None = None
     broken: tuple[Broken, ...] = ()
 
 
 class Outlook(Value):
-    """A block's forecast, and the pace that it comes from."""
+    """A block's forecast, and the pace that it comes from. `is_foregone`: what is asked will simply be done."""
 
     forecast: Forecast
     pacing: Pacing = Pacing()
+    is_foregone: bool = False
+
+    @property
+    def is_telling(self) -> bool:
+        """Whether it says something to whoever is about to begin."""
+        return self.forecast.is_telling and not self.is_foregone
 
 
 class Mark(Value):

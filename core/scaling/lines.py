@@ -10,6 +10,9 @@ from core.scaling.values import Change, Reason, VersionLine
 from core.scaling.ways import LinePlan, Near, Way
 from core.scaling.works import Option
 
+# Fewer than so many left are counted; of more nobody can tell (common practice, no source).
+LEAST_EFFORT, MOST_EFFORT = 6.0, 10.0
+
 
 def change_of(option: Option) -> Change:
     """The largest change of an option against what was written."""
@@ -48,6 +51,7 @@ def line_of(number: int, plan: LinePlan, option: Option, athlete: Athlete, reaso
         unit=way.unit,
         per_side=way.per_side,
         side=_side(plan, way),
+        leaves=_leaves(plan, way, option),
         tempo=plan.line.tempo if way.near is Near.WRITTEN else None,
         notes=plan.line.notes if _is_done_on_the_same(plan, way) else None,
         unbroken=fit.unbroken if counted else None,
@@ -60,10 +64,20 @@ def line_of(number: int, plan: LinePlan, option: Option, athlete: Athlete, reaso
     )
 
 
-def _side(plan: LinePlan, way: Way) -> Literal["left", "right"] | None:
-    """The side that the coach named, for what is done with one."""
-    side = plan.line.side
-    return None if side == "alternating" or way.movement.sides_of(way.variant) == "both" else side
+def _side(plan: LinePlan, way: Way) -> Literal["left", "right", "alternating"] | None:
+    """The side that the coach named, for what is done with one; in turn only where the amount is that of both."""
+    side, sides = plan.line.side, way.movement.sides_of(way.variant)
+    if sides == "both" or (side == "alternating" and (way.per_side or sides == "alternating")):
+        return None
+    return side
+
+
+def _leaves(plan: LinePlan, way: Way, option: Option) -> float | None:
+    """What the coach wants left in them: an effort of eight is two short of all that goes."""
+    rule = plan.line.load_rule
+    if rule is None or rule.effort is None or not way.counts_reps or option.build_up:
+        return None
+    return MOST_EFFORT - rule.effort if LEAST_EFFORT <= rule.effort < MOST_EFFORT else None
 
 
 def _is_done_on_the_same(plan: LinePlan, way: Way) -> bool:

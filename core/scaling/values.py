@@ -77,7 +77,7 @@ class VersionLine(Value):
     block's unless repetitions were taken off, and None where the athlete builds up and stops with three left
     (`Because.UNKNOWN_HEAVY`). `cues` are the coach's words about how this athlete does it; `at_most_kg` is
     the most in the hands altogether, as the coach said. `side`, `tempo` and `notes` are what the coach wrote
-    with the line, as far as it holds for what is done.
+    with the line, as far as it holds for what is done; `leaves`: with so many repetitions left each set ends.
     """
 
     line: int
@@ -96,7 +96,8 @@ class VersionLine(Value):
     scheme: tuple[int, ...] = ()
     unit: AmountUnit
     per_side: bool = False
-    side: Literal["left", "right"] | None = None
+    side: Literal["left", "right", "alternating"] | None = None
+    leaves: float | None = None
     tempo: str | None = None
     notes: str | None = None
     unbroken: float | None = None

@@ -20,7 +20,9 @@ def how_long_it_is(said: HowLongItIs) -> Worded:
 
 def _what_to_expect(outlooks: Sequence[Outlook | None]) -> list[str]:
     """For each block that has a forecast what it comes to, and how to get there."""
-    known = [(number, one) for number, one in enumerate(outlooks, 1) if one is not None]
+    known = [
+        (number, one) for number, one in enumerate(outlooks, 1) if one is not None and not one.is_foregone
+    ]
     return [
         " ".join(
             [

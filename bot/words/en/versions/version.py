@@ -11,12 +11,12 @@ from bot.words.text import bullets, escape, fill, folded, listed, plural
 from bot.words.versions import (
     caution_words,
     cue_words,
+    eased_words,
     in_turn,
     what_words,
     withheld_words,
 )
 from bot.words.wording import Button, Row, Worded, wording
-from core.athletes.values import Easing
 from core.desk.commands import Command, MyVersion, SeeBoard, SeeScores, ShowHow
 from core.desk.reference import catalogue, likes
 from core.desk.versions.commands import AsUsual, ChangeLines, GiveTimer, TodayDiffers
@@ -32,7 +32,7 @@ from core.desk.versions.says import (
 )
 from core.measures import AmountUnit, MassUnit, as_marked, in_words
 from core.scaling.values import Improvised, Version, VersionBlock, VersionLine
-from core.sessions.values import Block, BlockKind, Format, Session
+from core.sessions.values import Block, BlockKind, Session
 
 
 def head(version: Version) -> str:
@@ -53,7 +53,7 @@ def show_version(said: ShowVersion) -> Worded:
         + (fill(" · {title}", title=title) if title else "")
         + (fill(" · {group}", group=said.group) if said.group else "")
     )
-    parts += [today(said)] if said.different else []
+    parts.append(today(said))
     parts += blocks(said)
     parts += [bullets([escape(note) for note in said.notes])] if said.notes else []
     parts += [a_bag_does(said.improvised, said.units)] if said.improvised else []
@@ -96,20 +96,13 @@ def changed(said: ShowVersion) -> str:
 
 
 def today(said: ShowVersion) -> str:
+    """What is different today, and how much less is asked; why, where that isn't said by then."""
     what = dict.fromkeys(different_words(one) for one in said.different)  # two may call one week easy
-    words = fill("Today: {what}.", what=listed(list(what)))
-    easing = said.version.easing
-    return f"{words} {eased_words(easing)}" if easing else words
-
-
-# Shares in percent.
-SHARES = {50: "Half", 67: "About two thirds", 75: "Three quarters"}
-
-
-def eased_words(easing: Easing) -> str:
-    percent = round(100 * easing.share)
-    share = SHARES.get(percent, f"About {percent} %")
-    return f"{share} of the work, at an effort of {easing.effort_at_most} of 10 at most."
+    told = [fill("Today: {what}.", what=listed(list(what)))] if what else []
+    easing, effort = said.version.easing, said.version.effort_at_most
+    if easing is not None:
+        told.append(f"{eased_words(easing, is_told=bool(told))}, at an effort of {effort} of 10 at most.")
+    return " ".join(told)
 
 
 def warm_up(said: ShowVersion) -> list[str]:
@@ -138,14 +131,14 @@ def blocks(said: ShowVersion) -> list[str]:
 def expected(said: ShowVersion, one: VersionBlock) -> str:
     """What it comes to, where that can be told nearly enough."""
     outlook = said.outlooks[one.block - 1] if said.outlooks else None
-    if outlook is None or one.format is Format.SETS or not outlook.forecast.is_telling:
+    if outlook is None or not outlook.is_telling:
         return ""
     return fill("\nI'd expect {what} of you.", what=forecast_words(outlook.forecast))
 
 
 def pacing(said: ShowVersion) -> list[str]:
     """How to get there, for whoever looks it up before they begin."""
-    told = [one for one in said.outlooks if one is not None and one.forecast.is_telling]
+    told = [one for one in said.outlooks if one is not None and one.is_telling]
     words = [words for one in told for words in pacing_words(one)]
     return [fill("<b>How to pace it</b>\n{words}", words=" ".join(words))] if words else []
 
