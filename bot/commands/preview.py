@@ -19,6 +19,7 @@ from bot.words.text import listed
 from bot.words.versions import (
     caution_words,
     eased_words,
+    in_minutes_words,
     in_turn,
     line_words,
     need_words,
@@ -227,6 +228,8 @@ def _page(profile: Profile, outcome: Outcome, year: int) -> Iterator[str]:
     yield f"{profile.name}: as written" if outcome.as_written else profile.name
     if outcome.easing is not None:
         yield f"  {eased_words(outcome.easing)}."
+    if outcome.in_minutes is not None:
+        yield f"  {in_minutes_words(outcome)}"
     spared = set[str]()
     for block, expected in zip(outcome.blocks, expect(outcome, profile, year), strict=True):
         yield f"  {block_heading(block)}"

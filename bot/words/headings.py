@@ -11,6 +11,8 @@ MINUTE = 60
 
 def block_heading(block: VersionBlock) -> str:
     """`20 minutes, as many rounds as you can`; `21-15-9 for time`; where nothing is to be chased, neither."""
+    if block.is_left_out:
+        return "No time for this part today"
     if block.format is Format.AMRAP:
         how = "as many rounds as you can" if block.scored else "round after round at an easy pace"
         return f"{number(block.minutes or 0)} minutes, {how}{_then_rest(block)}"

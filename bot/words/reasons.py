@@ -97,7 +97,7 @@ def _kept(line: VersionLine) -> str | None:
 def _why(line: VersionLine, units: MassUnit) -> str:
     reason = line.reason
     match reason.because:
-        case Because.AS_WRITTEN:
+        case Because.AS_WRITTEN | Because.NO_TIME:
             return ""
         case Because.TOO_LIGHT:
             return _too_light(line)

@@ -21,6 +21,7 @@ from core.scaling.values import (
     Change,
     NeedsCoach,
     Reason,
+    Version,
     VersionBlock,
     VersionLine,
     Withheld,
@@ -72,7 +73,8 @@ def _once(when: str, words: Sequence[str]) -> list[str]:
 def what_words(line: VersionLine, units: MassUnit) -> str:
     """What to do, without why: `12 goblet squats (16 kg kettlebell)`."""
     if line.change is Change.REST:
-        return f"Rest instead of {line.written}"
+        left_out = line.reason.because is Because.NO_TIME
+        return f"{'Left out today: ' if left_out else 'Rest instead of '}{line.written}"
     label = _label(line)
     load = _held(line, label) if line.load_kg is None else f"({_load(line, units)})"
     label = singular(label) if line.amount == 1 and line.unit is AmountUnit.REPS else label
@@ -190,6 +192,11 @@ def eased_words(easing: Easing, *, is_told: bool = False) -> str:
     percent = round(100 * easing.share)
     share = SHARES.get(percent, f"About {percent} %")
     return f"{share} of the work{'' if is_told else WHY_LESS[easing.of]}"
+
+
+def in_minutes_words(version: Version) -> str:
+    """That it was cut for want of time, and to how much."""
+    return f"Cut to fit your {number(version.in_minutes or 0)} minutes, warm-up and rests included."
 
 
 def joint(limit_id: str) -> str:

@@ -61,6 +61,12 @@ def clock_of(block: Block | VersionBlock, outlook: Outlook | None = None) -> Clo
     return Clock(marks=_told_apart(marks), turns=turns.times, every_s=every_s, ends_s=turns.ends_s)
 
 
+def ends_of(block: Block | VersionBlock) -> float | None:
+    """After how many seconds the last turn is over, by the clock; None where it isn't by the clock."""
+    turns = _turns(block)
+    return None if turns is None or turns.times < 1 else turns.times * turns.every_s
+
+
 def clocks_of(
     blocks: Sequence[Block | VersionBlock], outlooks: Sequence[Outlook | None] = ()
 ) -> dict[int, Clock]:

@@ -6,6 +6,7 @@ from typing import NamedTuple
 
 import numpy as np
 
+from core.forecast.clock import ends_of
 from core.forecast.fatigue import Floats
 from core.forecast.floor import CHANGE_S, Floor
 from core.forecast.pacing import pacing_of
@@ -24,6 +25,8 @@ DAY, DAY_SPREAD = "day", 0.05
 STEADY_S = 420.0
 # Between sets to failure, where the coach writes no rest (estimate).
 USUAL_REST_S = 120.0
+# Where nobody says: how long to work up to a weight, to breathe between sets, and how many at a time (estimates).
+TO_WORK_UP_S, TO_BREATHE_S, SOME = 720.0, 60.0, 10.0
 _MINUTE_S = 60.0
 _A_HAIR = 1e-9
 
@@ -187,6 +190,34 @@ def _pace_to(done: _Done, marks: list[Floats], counts: list[float], rounds: int)
     if once or not all(work.counted for work in done.lines):
         return pacing_of(done.floor, block)
     return pacing_of(done.floor, block, half_s=float(np.interp(counts[-1] / 2, counts, middle)))
+
+
+def seconds_of(block: VersionBlock, people: People) -> float:
+    """How long the block takes, with its rests: by its clock, or as long as the middle of the people takes."""
+    ends_s = None if block.format is Format.FOR_TIME else ends_of(block)
+    if ends_s is not None:
+        return ends_s + (block.rest_s or 0.0) * (block.format is not Format.INTERVALS)
+    if block.format is Format.MAX_LOAD:
+        return TO_WORK_UP_S
+    done = _Done(_as_usual(block), people)
+    rest_s = TO_BREATHE_S if block.rest_s is None and block.format is Format.SETS else block.rest_s or 0.0
+    for work, round_reps in _in_order(done, tuple(_rounds(block))):
+        done.line(work, round_reps or SOME)
+        done.change()
+        if work is done.lines[-1]:
+            done.floor.rest(rest_s)
+    took = float(done.floor.time[0])
+    return took if block.cap_s is None else min(took, block.cap_s)
+
+
+def _as_usual(block: VersionBlock) -> VersionBlock:
+    """Without the lines of which nothing is done."""
+    return block.model_copy(
+        update={
+            str(name): tuple(line for line in lines if line.change is not Change.REST)
+            for name, lines in block.parts
+        }
+    )
 
 
 def _rounds(block: VersionBlock) -> Iterator[float | None]:

@@ -70,5 +70,7 @@ def minutes_had(written: Block, made: VersionBlock) -> float | None:
 
 def _is_shortened(session: Session, made: tuple[VersionBlock, ...]) -> bool:
     return any(
-        minutes_had(written, one) is not None for one, written in zip(made, session.blocks, strict=True)
+        minutes_had(written, one) is not None
+        or (written.scored and (one.rounds, one.scheme) != (written.rounds, written.scheme))
+        for one, written in zip(made, session.blocks, strict=True)
     )

@@ -5,6 +5,7 @@ from math import floor
 from core.athletes.values import Easing
 from core.measures import AmountUnit
 from core.sessions.values import Block, BlockKind, Format, Line, Session
+from core.values import Value
 
 # Getting warm and calming down are no work to leave out.
 KEPT = {BlockKind.WARM_UP, BlockKind.COOL_DOWN}
@@ -14,9 +15,38 @@ ROUND_TO = {AmountUnit.METRES: 50, AmountUnit.SECONDS: 5}
 MINUTE = 60
 
 
+class Cut(Value):
+    """A share of each block for want of time, 0 for one that is left out; empty where there is time for all."""
+
+    shares: tuple[float, ...] = ()
+
+    def of(self, place: int) -> float:
+        return self.shares[place] if self.shares else 1.0
+
+
+NO_CUT = Cut()
+
+
 def eased(session: Session, easing: Easing) -> Session:
     """The session with this share of its work. What is done for as much as goes stays: effort says how hard."""
-    blocks = (block if block.kind in KEPT else _eased(block, easing.share) for block in session.blocks)
+    return in_shares(session, shares_of(session, easing))
+
+
+def shares_of(session: Session, easing: Easing | None, cut: Cut = NO_CUT) -> tuple[float, ...]:
+    """How much of each block is done; all of one that is left out, as none of it will be."""
+    eased_by = 1.0 if easing is None else easing.share
+    return tuple(
+        (1.0 if block.kind in KEPT else eased_by) * (cut.of(place) or 1.0)
+        for place, block in enumerate(session.blocks)
+    )
+
+
+def in_shares(session: Session, shares: tuple[float, ...]) -> Session:
+    """The session with such a share of each block."""
+    blocks = (
+        block if share == 1 else _eased(block, share)
+        for block, share in zip(session.blocks, shares, strict=True)
+    )
     return session.model_copy(update={"blocks": tuple(blocks)})
 
 
@@ -30,7 +60,7 @@ def _eased(block: Block, share: float) -> Block:
         return block.model_copy(update={"scheme": tuple(_part(reps, share) for reps in block.scheme)})
     if block.rounds is not None and block.rounds > 1:
         return block.model_copy(update={"rounds": _part(block.rounds, share)})
-    if block.format in {Format.FOR_TIME, Format.TIME_TRIAL}:
+    if block.kind in KEPT or block.format in {Format.FOR_TIME, Format.TIME_TRIAL}:
         return block.model_copy(update={"lines": _less(block.lines, share)})
     return block
 

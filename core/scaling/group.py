@@ -50,7 +50,7 @@ def view_of(outcomes: Sequence[Version | Withheld]) -> GroupView:
     by_line: dict[tuple[int, int], list[tuple[str, VersionLine]]] = defaultdict(list)
     for version in versions:
         for block in version.blocks:
-            for line in block.lines:
+            for line in () if block.is_left_out else block.lines:
                 by_line[block.block, line.line].append((version.athlete, line))
     return GroupView(
         lines=tuple(_count(place, lines) for place, lines in by_line.items()),

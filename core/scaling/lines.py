@@ -30,7 +30,7 @@ def change_of(option: Option) -> Change:
 def line_of(number: int, plan: LinePlan, option: Option, athlete: Athlete, reason: Reason) -> VersionLine:
     """The line that an athlete is shown."""
     if option.way is None:
-        return _rest(number, plan, reason)
+        return resting(number, plan, reason)
     way, fit = option.way, option.fit
     counted = way.counts_reps and fit.unbroken is not None
     return VersionLine(
@@ -85,7 +85,8 @@ def _is_done_on_the_same(plan: LinePlan, way: Way) -> bool:
     return way.near <= Near.VARIANT and way.needs == plan.ways[0].needs
 
 
-def _rest(number: int, plan: LinePlan, reason: Reason) -> VersionLine:
+def resting(number: int, plan: LinePlan, reason: Reason) -> VersionLine:
+    """A line of which nothing is done."""
     written = plan.ways[0]
     return VersionLine(
         line=number,

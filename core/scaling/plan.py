@@ -15,7 +15,7 @@ from core.movements.values import Part as Trained
 from core.scaling.amounts import amount_of, rounded_to
 from core.scaling.barriers import bars_of, flags
 from core.scaling.costs import Costs, costs
-from core.scaling.easing import eased
+from core.scaling.easing import NO_CUT, Cut, in_shares, shares_of
 from core.scaling.grips import Beside, grips_of
 from core.scaling.likeness import charged, nearness, stand_ins
 from core.scaling.values import Part
@@ -68,20 +68,27 @@ def plan_of(
 
 
 def plan_for(
-    session: Session, easing: Easing | None, catalogue: Catalogue, pair: int, table: Costs | None = None, /
+    session: Session,
+    easing: Easing | None,
+    catalogue: Catalogue,
+    pair: int,
+    table: Costs | None = None,
+    cut: Cut = NO_CUT,
+    /,
 ) -> tuple[BlockPlan, ...]:
-    """The same where these days may be eased: sets get smaller, and what they are done with stays."""
-    if easing is None:
+    """The same where these days may be eased or short: sets get smaller, and what they are done with stays."""
+    shares = shares_of(session, easing, cut)
+    if all(share == 1 for share in shares):
         return plan_of(session, catalogue, pair, table)
-    return _eased(session, easing, catalogue, pair, table)
+    return _eased(session, shares, catalogue, pair, table)
 
 
 @kept_by_weight(MOST_LINES // 2, _lines_of)
 def _eased(
-    session: Session, easing: Easing, catalogue: Catalogue, pair: int, table: Costs | None
+    session: Session, shares: tuple[float, ...], catalogue: Catalogue, pair: int, table: Costs | None
 ) -> tuple[BlockPlan, ...]:
     whole = session if pair == 1 else _for_the_second(session)
-    return _plan(eased(whole, easing), catalogue, table or costs(), whole)
+    return _plan(in_shares(whole, shares), catalogue, table or costs(), whole)
 
 
 def _for_the_second(session: Session) -> Session:

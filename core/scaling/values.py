@@ -44,6 +44,7 @@ class Because(StrEnum):
     NO_SAFE_OPTION = "no_safe_option"
     NOTED = "noted"  # the coach noted something about how they do it
     COACH = "coach"  # the coach chose it
+    NO_TIME = "no_time"  # today's minutes are too few for it
     ASKED = "asked"  # the athlete asked for it; `about` is the cause
 
 
@@ -143,6 +144,12 @@ class VersionBlock(Value):
     cash_out: tuple[VersionLine, ...] = ()
 
     @property
+    def is_left_out(self) -> bool:
+        """Whether there is no time for it today."""
+        lines = self.every_line
+        return bool(lines) and all(line.reason.because is Because.NO_TIME for line in lines)
+
+    @property
     def every_line(self) -> tuple[VersionLine, ...]:
         return self.buy_in + self.lines + self.cash_out
 
@@ -206,7 +213,7 @@ class Version(Value):
 
     `as_written` is what the scoreboard ranks by, under the `tolerance` of the day; a shorter day is scaled.
     `effort_at_most`: 0-10, where the screening or a limit sets one. `scored` is False where there is no
-    expected score and no rank. `easing`: less was asked than was written.
+    expected score and no rank. `easing`: less was asked than was written; `in_minutes`: as there are so many today.
     """
 
     athlete: str
@@ -215,6 +222,7 @@ class Version(Value):
     effort_at_most: int | None = None
     scored: bool = True
     easing: Easing | None = None
+    in_minutes: float | None = None
     blocks: tuple[VersionBlock, ...]
     cautions: tuple[Caution, ...] = ()
     needs_coach: tuple[NeedsCoach, ...] = ()

@@ -10,11 +10,12 @@ from core.movements.lookup import Catalogue
 from core.scaling.athlete import Athlete
 from core.scaling.costs import Costs
 from core.scaling.counting import counts_as_written
-from core.scaling.lines import line_of
+from core.scaling.easing import NO_CUT, Cut
+from core.scaling.lines import line_of, resting
 from core.scaling.noted import reason_beside
 from core.scaling.notes import NO_NOTES, notes_of
 from core.scaling.orders import Orders, Pin
-from core.scaling.plan import plan_for
+from core.scaling.plan import plan_for, plan_of
 from core.scaling.reasons import keeps
 from core.scaling.rows import Row, Usual, chosen_rows, usual_of
 from core.scaling.sharing import turn_of
@@ -48,12 +49,14 @@ def version_for(
     *,
     year: int | None = None,
     table: Costs | None = None,
+    cut: Cut = NO_CUT,
 ) -> Version | Withheld:
     """The session as this athlete does it; `Withheld` where screening, sickness or a limit forbids any.
 
     Pure: the same input gives the same version. What is not known yet (None in the profile) counts as not
     there: no equipment, no limits; before the screening nothing above moderate. The session's date tells the
-    athlete's age, or the `year` where it has none. `table`: other points than the table's, to try them.
+    athlete's age, or the `year` where it has none. `table`: other points than the table's, to try them. `cut`:
+    how much of each block there is time for.
     Raises UnknownMovement for a line that the catalogue doesn't know.
     """
     withheld = withheld_from(profile)
@@ -62,12 +65,18 @@ def version_for(
     notes = notes_of(orders.faults, catalogue) if orders.faults else NO_NOTES
     athlete = Athlete(profile, catalogue, session.date.year if session.date else year, notes)
     easing = athlete.easing
-    whole = plan_for(session, None, catalogue, athlete.pair, table)
-    plans = whole if easing is None else plan_for(session, easing, catalogue, athlete.pair, table)
+    whole = plan_of(session, catalogue, athlete.pair, table)
+    plans = plan_for(session, easing, catalogue, athlete.pair, table, cut)
     blocks = tuple(
         _version_block(
-            number, plan, athlete, orders, usual_of(number, all_of_it, athlete, orders) if easing else None
+            number,
+            plan,
+            athlete,
+            orders,
+            None if plan is all_of_it else usual_of(number, all_of_it, athlete, orders),
         )
+        if cut.of(number - 1)
+        else _left_out(number, plan)
         for number, (plan, all_of_it) in enumerate(zip(plans, whole, strict=True), 1)
     )
     lines = [line for block in blocks for line in block.every_line]
@@ -127,6 +136,17 @@ def _version_block(
     return made if turn is None else made.model_copy(update={"turn": turn})
 
 
+def _left_out(number: int, plan: BlockPlan) -> VersionBlock:
+    """A part for which there is no time today."""
+    why = Reason(because=Because.NO_TIME)
+    buy_in, lines, cash_out = (
+        tuple(resting(place, one, why) for place, one in enumerate(section, 1)) for section in plan.sections
+    )
+    return VersionBlock(
+        block=number, format=plan.block.format, scored=False, buy_in=buy_in, lines=lines, cash_out=cash_out
+    )
+
+
 def _version_line(place: int, row: Row, option: Option) -> VersionLine:
     reason = (
         _as_pinned(row.pin, row.plan, option)
@@ -178,7 +198,7 @@ def _for_the_coach(blocks: Iterable[VersionBlock]) -> Iterable[NeedsCoach]:
 
 def _concerns_coach(line: VersionLine) -> bool:
     """Nothing safe, another pattern, or a question only the coach can answer; not what they chose themselves."""
-    if line.reason.because is Because.COACH:
+    if line.reason.because in {Because.COACH, Because.NO_TIME}:
         return False
     other_pattern = line.change is Change.MOVEMENT and line.reason.keeps is None
     if line.reason.suits_kg is not None:

@@ -49,6 +49,8 @@ EASY_REPS = 5
 MOST_MOVING = 2
 MOST_EASY = 2
 ROUNDS = 2
+# Who has fewer minutes than these goes through it once (estimate).
+LONG = 30.0
 
 # An easy one goes at least this often for everybody (a set then costs a quarter at most).
 GOES_EASILY = 20.0
@@ -71,7 +73,11 @@ def warm_up_for(
     if not lines:
         return None
     block = Block(
-        kind=BlockKind.WARM_UP, format=Format.QUALITY, rounds=ROUNDS, scored=False, lines=tuple(lines)
+        kind=BlockKind.WARM_UP,
+        format=Format.QUALITY,
+        rounds=ROUNDS if (profile.today.minutes or LONG) >= LONG else 1,
+        scored=False,
+        lines=tuple(lines),
     )
     made = version_for(Session(date=session.date, blocks=(block,)), profile, catalogue)
     return made.blocks[0].model_copy(update={"block": 0}) if isinstance(made, Version) else None

@@ -12,11 +12,11 @@ from core.desk.visit import Visit
 from core.forecast.forecast import outlook_of
 from core.forecast.group import group_outlook
 from core.forecast.people import People
+from core.forecast.today import version_today
 from core.forecast.values import GroupOutlook
 from core.movements.lookup import catalogue
 from core.scaling.questions import next_question
 from core.scaling.values import Ask, Version, Withheld
-from core.scaling.version import version_for
 from core.sessions.values import Session
 from core.store.records import Person, Role, SessionRecord
 
@@ -68,7 +68,7 @@ async def _try_on(theirs: Visit, record: SessionRecord, *, held: bool) -> Tried 
     profile = await profile_today(theirs, record)
     if profile.screening is None:
         return None
-    version = version_for(
+    version = version_today(
         record.session, profile, catalogue(), await orders_for(theirs, record), year=theirs.now.year
     )
     question = next_question(profile, record.session, catalogue())

@@ -9,6 +9,7 @@ from core.athletes.values import Profile
 from core.forecast.forecast import outlook_of
 from core.forecast.learning import Taught, after
 from core.forecast.people import People
+from core.forecast.today import version_today
 from core.forecast.values import Outlook
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
@@ -34,7 +35,7 @@ def try_on(session: Session, people: Iterable[Profile], year: int | None = None)
 
     `year`: tells ages where the session has no date.
     """
-    made = [(one, version_for(session, in_circumstances(one), catalogue(), year=year)) for one in people]
+    made = [(one, version_today(session, in_circumstances(one), catalogue(), year=year)) for one in people]
     return made, view_of([outcome for _, outcome in made])
 
 

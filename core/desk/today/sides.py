@@ -16,10 +16,10 @@ from core.desk.versions.showing import orders_for, profile_today
 from core.desk.versions.version import session_meant
 from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
+from core.forecast.today import version_today
 from core.movements.lookup import catalogue
 from core.notation.sides import names_a_side, read_side_alone
 from core.scaling.values import Version
-from core.scaling.version import version_for
 
 
 async def as_side(visit: Visit, text: str, _: int | None) -> Outcome | None:
@@ -72,7 +72,7 @@ async def is_unchanged(visit: Visit) -> bool:
     if record is None or seen is None or seen.session_revision != record.revision:
         return False
     today, orders = await profile_today(visit, record), await orders_for(visit, record)
-    made = version_for(record.session, today, catalogue(), orders, year=visit.now.year)
+    made = version_today(record.session, today, catalogue(), orders, year=visit.now.year)
     return isinstance(made, Version) and parts_of(made) == parts_of(seen.version)
 
 

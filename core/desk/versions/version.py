@@ -26,11 +26,11 @@ from core.desk.versions.showing import orders_for, profile_today, showing, today
 from core.desk.versions.waiting import has_ok, to_coaches, wait, waits_for
 from core.desk.visit import Visit
 from core.errors import Defect
+from core.forecast.today import version_today
 from core.forecast.values import Foreseen
 from core.movements.lookup import UnknownMovement, catalogue
 from core.scaling.questions import next_question
 from core.scaling.values import Question, Version, Withheld
-from core.scaling.version import version_for
 from core.store.records import Purpose, Role, SessionRecord, SessionState
 
 log = logging.getLogger(__name__)
@@ -171,7 +171,7 @@ async def worked_out(visit: Visit, record: SessionRecord, profile: Profile) -> V
     """The visitor's version; `unclear` where what is stored about them can't be worked out."""
     try:
         orders = await orders_for(visit, record)
-        return version_for(record.session, profile, catalogue(), orders, year=visit.now.year)
+        return version_today(record.session, profile, catalogue(), orders, year=visit.now.year)
     except UNREADY:
         log.exception("no version can be worked out for person %d", visit.person.id)
         return Withheld(athlete=visit.person.name, because="unclear")

@@ -84,7 +84,7 @@ async def test_nobody_whose_data_does_not_add_up_holds_up_their_coach(crew, monk
     for person in (ilse, bo):
         await answers_what_is_asked(person)
     for place in (version, landing):
-        for reckoning in ("version_for", "next_question"):
+        for reckoning in ("version_today", "next_question"):
             monkeypatch.setattr(place, reckoning, fails_for("Ilse", getattr(place, reckoning)))
 
     await ilse.says("/today")

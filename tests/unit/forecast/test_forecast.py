@@ -153,3 +153,19 @@ def test_parts_add_up_and_never_grow(amount, parts):
     assert sum(found) == amount
     assert all(one >= 1 for one in found)
     assert list(found) == sorted(found, reverse=True)
+
+
+def test_a_range_that_says_nothing_and_what_will_simply_be_done_are_no_forecast_to_tell():
+    stations = "EMOM 9\nmin 1: 5 push-ups\nmin 2: 5 air squats\nmin 3: 20 s plank"
+    assert not expected(stations, athlete(reps=40)).is_telling
+    assert not expected("5 x 5 back squat @ 60 kg, rest 3 min", athlete()).is_telling
+    assert expected("AMRAP 12\n10 push-ups\n15 air squats", athlete(reps=40)).is_telling
+
+
+def test_the_pace_of_rounds_with_something_done_once_is_when_the_rounds_are_over():
+    text = "21-15-9 for time\nair squats\npush-ups\nthen 800 m run"
+    outlook = expected(text, athlete(reps=40))
+    pace = outlook.pacing
+    assert pace.half_s is None
+    assert pace.rounds_s is not None
+    assert 0 < pace.rounds_s < outlook.forecast.expected

@@ -7,7 +7,7 @@ import pytest
 from bot.words.aloud import aloud_words
 from bot.words.headings import block_heading
 from bot.words.reasons import reason_words
-from bot.words.versions import what_words
+from bot.words.versions import in_turn, what_words
 from core.athletes.values import Screening
 from core.measures import MassUnit
 from core.scaling.values import Because, Change, Instead, Reason, Say
@@ -173,3 +173,19 @@ def test_what_the_coach_wrote_with_a_line_stays(text, told):
 def test_what_was_said_of_a_box_is_not_said_of_the_floor():
     (line,) = lines("AMRAP 12\n12 box jumps (60 cm)", athlete(tests=[did("air squat", 40)]))
     assert "cm" not in what_words(line, MassUnit.KG)
+
+
+def test_what_is_done_once_is_told_apart_from_the_lines_of_each_round():
+    (block,) = version("21-15-9 for time\nair squats\npush-ups\nthen 800 m run\n50 sit-ups", athlete()).blocks
+    words = in_turn(block, [what_words(line, MassUnit.KG) for line in block.every_line])
+    assert words[2].startswith("Then, once: ")
+    assert words[3].startswith("and once: ")
+    assert not any("once" in one for one in words[:2])
+
+
+def test_alternate_arms_and_repetitions_in_reserve_stay_at_the_line():
+    who = athlete(owns=["dumbbell 15"], tests=[did("single-arm snatch", 20, 15)], experience="trained")
+    (snatch,) = lines("EMOM 6\n10 dumbbell snatches @ 15 kg, alternate arms", who)
+    assert "on each side in turn" in what_words(snatch, MassUnit.KG)
+    (press,) = lines("Push-up 4x6, 2 reps in reserve, rest 2 min", who)
+    assert "stop with 2 left in you" in what_words(press, MassUnit.KG)

@@ -12,6 +12,7 @@ from bot.words.versions import (
     caution_words,
     cue_words,
     eased_words,
+    in_minutes_words,
     in_turn,
     what_words,
     withheld_words,
@@ -102,13 +103,15 @@ def today(said: ShowVersion) -> str:
     easing, effort = said.version.easing, said.version.effort_at_most
     if easing is not None:
         told.append(f"{eased_words(easing, is_told=bool(told))}, at an effort of {effort} of 10 at most.")
+    if said.version.in_minutes is not None:
+        told.append(in_minutes_words(said.version))
     return " ".join(told)
 
 
 def warm_up(said: ShowVersion) -> list[str]:
     if said.warm_up is None:
         return []
-    rounds = "two easy rounds" if said.warm_up.rounds == 2 else "easy"  # noqa: PLR2004
+    rounds = "two easy rounds" if said.warm_up.rounds == 2 else "one easy round"  # noqa: PLR2004
     lines = [escape(what_words(line, said.units)) for line in said.warm_up.lines]
     parts = [f"Warm-up, {rounds}:\n{bullets(lines)}"]
     if said.rising:
