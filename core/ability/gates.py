@@ -21,6 +21,8 @@ HEAVY_KG = {Sex.MALE: 110, Sex.FEMALE: 95, None: 105}
 ABLE = {"push-up/floor": 10, "air squat/floor": 20}
 
 POUNDING = frozenset({Demand.IMPACT, Demand.JUMPING})
+# Beside that, what whoever is new and can't do what ordinary training asks isn't given: down and up again, in a hurry.
+HURRIED = POUNDING | {Demand.UP_AND_DOWN}
 
 
 class Gates:
@@ -32,6 +34,7 @@ class Gates:
         mass = profile.body_mass_kg
         age = age_of(profile, year)
         unused = profile.experience == "new" or (profile.weeks_off or 0) >= LONG_OFF
+        self._is_new = profile.experience == "new"
         old = age >= OLD or (unused and age >= OLD_FOR_THE_UNUSED)
         self.may_pound = not old and (mass is None or mass < HEAVY_KG[profile.sex])
         self._shown = {one.movement for one in profile.evidence if one.reps != 0} | {
@@ -45,6 +48,8 @@ class Gates:
             return False
         if Demand.UPSIDE_DOWN in demands and movement.pattern is not Pattern.MOBILITY:
             return self._capacity.sure_of_body("push-up/floor") < PUSH_UPS_FOR_UPSIDE_DOWN
+        if self._is_new and not self.is_able and not HURRIED.isdisjoint(demands):
+            return True
         return not self.may_pound and not POUNDING.isdisjoint(demands)
 
     @cached_property

@@ -89,6 +89,7 @@ class Demand(StrEnum):
     SHORT_PRESS = "short-press"  # the arms press, and never get behind the body
     ARMS_BEHIND = "arms-behind"  # the arms press from behind the body
     SPINAL_LOAD = "spinal-load"
+    ARCH = "arch"  # the back arches against its own weight
     SPINE_BEND = "spine-bend"  # the back rounds under effort: sit-ups
     FORWARD_BEND = "forward-bend"  # leaning over from the hips under effort
     TWIST = "twist"
@@ -96,6 +97,7 @@ class Demand(StrEnum):
     KNEE_LOAD = "knee-load"  # one knee carries, or is straightened fast, and isn't bent far
     KNEELING = "kneeling"
     FLOOR = "floor"  # down to the floor and up again
+    UP_AND_DOWN = "up-and-down"  # down to the floor and up again in every repetition
     LYING = "lying"
     FACE_DOWN = "face-down"  # belly towards the floor and close to it
     HANGING = "hanging"
@@ -115,6 +117,9 @@ class Demand(StrEnum):
     STANDING = "standing"  # on the feet, or up onto them: steps, a lean on the wall, a bar to hang from
     TRUNK_HOLD = "trunk-hold"  # a trunk that holds itself up with nothing to lean on or hold
     BELLY = "belly"  # something presses against it
+    BELLY_HANGS = "belly-hangs"  # on hands and toes, the trunk holds what hangs
+    UNDERFOOT = "underfoot"  # standing on a band
+    FEET_HELD = "feet-held"  # the feet are held down, and the hips pull
     LEGS = "legs"  # the legs hold or push though nobody stands: on the toes, bridges, pedals
 
 
