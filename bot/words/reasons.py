@@ -133,6 +133,7 @@ PLAIN = {
     Because.SKILL: "You haven't told me that you do this one, so we start a step before it",
     Because.LIGHT_DUTY: "Easier on purpose, so that plenty is left in you at the end",
     Because.ONE_SETTING: "One setting for the whole block, so that you needn't change it in between",
+    Because.BEST_FIT: "Of what you have, this fits best here",
     Because.NOTED: "Lighter for now: your coach noted something about how you do this",
     Because.COACH: "Your coach's choice",
     Because.NO_SAFE_OPTION: "I know nothing safe for you here today, so your coach hears of it",
@@ -211,6 +212,7 @@ OWN_SAKES = {
     "after-illness": "Gently, as you're just over an illness",
     "surgery": "Gently after your surgery",
     "heat": "Easier on a hot day",
+    "returning": "As you're just back after a break",
 }
 
 

@@ -21,7 +21,8 @@ HEAVY_KG = {Sex.MALE: 110, Sex.FEMALE: 95, None: 105}
 ABLE = {"push-up/floor": 10, "air squat/floor": 20}
 
 POUNDING = frozenset({Demand.IMPACT, Demand.JUMPING})
-# Beside that, what whoever is new and can't do what ordinary training asks isn't given: down and up again, in a hurry.
+# Beside that, what whoever is new and hardly does a floor push-up isn't given: a hurry down and up again (estimate).
+PUSH_UPS_TO_HURRY = 3
 HURRIED = POUNDING | {Demand.UP_AND_DOWN}
 
 
@@ -48,9 +49,14 @@ class Gates:
             return False
         if Demand.UPSIDE_DOWN in demands and movement.pattern is not Pattern.MOBILITY:
             return self._capacity.sure_of_body("push-up/floor") < PUSH_UPS_FOR_UPSIDE_DOWN
-        if self._is_new and not self.is_able and not HURRIED.isdisjoint(demands):
+        if self._is_new and not self._holds_itself_up and not HURRIED.isdisjoint(demands):
             return True
         return not self.may_pound and not POUNDING.isdisjoint(demands)
+
+    @cached_property
+    def _holds_itself_up(self) -> bool:
+        """Whether some floor push-ups go, so that hurrying down and up again is safe."""
+        return self._capacity.sure_of_body("push-up/floor") >= PUSH_UPS_TO_HURRY
 
     @cached_property
     def is_able(self) -> bool:

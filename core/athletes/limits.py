@@ -108,6 +108,12 @@ def ruled_out_by(limit_ids: Iterable[str], demands: Iterable[Demand]) -> str | N
     return next((one for one in limit_ids if asked & frozenset(limit(one).rules_out)), None)
 
 
+def shunned_by(limit_ids: Iterable[str], demands: Iterable[Demand]) -> str | None:
+    """The first of these limits that would rather leave any of the demands, for the reason of a change."""
+    asked = frozenset(demands)
+    return next((one for one in limit_ids if asked & frozenset(limit(one).shuns)), None)
+
+
 def to_mention(limit_ids: Iterable[str]) -> tuple[str, ...]:
     """These limits without the wishes that another of them includes: off the floor, nobody kneels."""
     known = tuple(map(limit, limit_ids))

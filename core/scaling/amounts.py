@@ -26,6 +26,16 @@ HALF = 0.5
 OF_ONE_SIDE = 0.6
 FEW = 10.0
 
+A_HAIR = 1e-9
+# From so much on people count in such steps (common practice, no source).
+COUNTED: dict[AmountUnit, tuple[tuple[float, int], ...]] = {
+    AmountUnit.REPS: ((40, 10), (11, 2)),
+    AmountUnit.SECONDS: ((10, 5),),
+    AmountUnit.METRES: ((1000, 100), (200, 50), (20, 10)),
+    AmountUnit.KCAL: (),
+}
+MANY = 40
+
 # What somebody should at least be able to do where the coach wants as much as goes (estimates).
 AT_LEAST = {AmountUnit.REPS: 10.0, AmountUnit.SECONDS: 20.0}
 
@@ -101,7 +111,14 @@ def _carried(amount: float, line: Line, written: Done, to: Done, unit: AmountUni
     step = rounded_to(unit, to)
     one = _seconds(given, written) / _seconds(unit, to)
     one = min(one, MOST_FOR_ONE) if given is unit is AmountUnit.REPS else one
-    return float(max(step, step * floor(amount * one / step + HALF)))
+    told = float(max(step, step * floor(amount * one / step + HALF)))
+    return told if unit is AmountUnit.SECONDS or told < MANY else as_counted(told, unit, HALF)
+
+
+def as_counted(amount: float, unit: AmountUnit, up: float = 0.0) -> float:
+    """An amount as people count it: 25 s of 27, 12 of 13, 1,900 m of 1,990; to the nearest with `up` at a half."""
+    step = next((step for least, step in COUNTED[unit] if amount >= least), 1)
+    return float(max(1, step * floor(amount / step + up + A_HAIR)))
 
 
 def rounded_to(unit: AmountUnit, done: Done, *, per_side: bool = False) -> int:

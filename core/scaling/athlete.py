@@ -10,7 +10,7 @@ from core.ability.demand import load_moved
 from core.ability.gates import LONG_OFF, Gates
 from core.ability.whole_body import Rate, rate_of
 from core.athletes.easing import UNUSED, eased_by
-from core.athletes.limits import day_rule, lightened, limit, ruled_out, shunned
+from core.athletes.limits import day_rule, lightened, limit, ruled_out, shunned, shunned_by
 from core.athletes.values import Profile
 from core.movements.lookup import Catalogue
 from core.movements.values import Demand, Movement, Pattern, Variant
@@ -141,6 +141,10 @@ class Athlete:
         """Whether a limit would rather leave what this way asks for."""
         return bool(way.demands & self._shunned)
 
+    def shunned_for(self, way: Way) -> str | None:
+        """The limit that would rather leave what this way asks for."""
+        return shunned_by(self.profile.limits or (), way.variant.demands) if self.shuns(way) else None
+
     def spares(self, way: Way) -> str | None:
         """The limit or sore place for whose sake a way goes easy."""
         if not way.demands & self._lightened and not self._sore:
@@ -148,6 +152,11 @@ class Athlete:
         if way.id not in self._spared:
             self._spared[way.id] = asks_for_less(self.profile, way.movement, way.variant)
         return self._spared[way.id]
+
+    def eases_for(self, way: Way) -> str | None:
+        """For whose or what sake it goes easy: a limit, a sore place, or the weeks after a break."""
+        returns = self.easing is not None and self.easing.of == "returning"
+        return self.spares(way) or ("returning" if returns else None)
 
     def is_kept_from_easier(self, way: Way) -> bool:
         """Whether a limit rules out a way of the same movement that is a step easier."""

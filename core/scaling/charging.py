@@ -45,6 +45,8 @@ def of_the_day(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
         jumps = not risk & ~USED_TO and athlete.is_used_to_jumps
         yield Charge("added_risk", 0 if jumps else plan.costs.added_risk)
         yield Charge("added_jump", plan.costs.added_jump if jumps else 0)
+    if athlete.shuns(way):
+        yield Charge("tender", plan.costs.tender)
     if way.near is not Near.WRITTEN:
         yield from _of_a_body(plan, way, athlete)
     if way.kin.k is None and (lost := athlete.lost_breath(plan, way)) > FEEBLE:
@@ -60,8 +62,6 @@ def _of_a_body(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
     """What isn't made for whoever does it: steps for the unsteady, fists for a wrist that isn't sore."""
     if athlete.is_unsteady and way.steps and not plan.ways[0].steps:
         yield Charge("stepping", plan.costs.stepping)
-    if athlete.shuns(way):
-        yield Charge("tender", plan.costs.tender)
     if not athlete.spared.issuperset(way.variant.spares):
         yield Charge("spared_in_vain", plan.costs.spared_in_vain)
     if athlete.sits and not way.variant.seated:

@@ -4,7 +4,7 @@ from math import floor
 from typing import Literal
 
 from core.movements.values import Hold
-from core.scaling.amounts import HALF, ROUND_TO
+from core.scaling.amounts import HALF, ROUND_TO, as_counted
 from core.scaling.athlete import Athlete
 from core.scaling.values import Change, Reason, VersionLine
 from core.scaling.ways import LinePlan, Near, Way
@@ -53,7 +53,7 @@ def line_of(number: int, plan: LinePlan, option: Option, athlete: Athlete, reaso
         side=_side(plan, way),
         leaves=_leaves(plan, way, option),
         tempo=plan.line.tempo if way.near is Near.WRITTEN else None,
-        notes=plan.line.notes if _is_done_on_the_same(plan, way) else None,
+        notes=_notes(plan, way, athlete),
         unbroken=fit.unbroken if counted else None,
         set_cost=fit.cost if counted else None,
         cost_window=tuple(athlete.window(plan, way)) if counted else None,
@@ -78,6 +78,15 @@ def _leaves(plan: LinePlan, way: Way, option: Option) -> float | None:
     if rule is None or rule.effort is None or not way.counts_reps or option.build_up:
         return None
     return MOST_EFFORT - rule.effort if LEAST_EFFORT <= rule.effort < MOST_EFFORT else None
+
+
+def _notes(plan: LinePlan, way: Way, athlete: Athlete) -> str | None:
+    """What the coach wrote beside a line; an `or easy run` is not for whoever has something to spare."""
+    notes = plan.line.notes
+    if notes is None or not _is_done_on_the_same(plan, way):
+        return None
+    spares = bool(athlete.profile.limits) or athlete.is_unused or athlete.effort_at_most is not None
+    return None if spares and notes.startswith("or ") else notes
 
 
 def _is_done_on_the_same(plan: LinePlan, way: Way) -> bool:
@@ -108,7 +117,7 @@ def _count(hold: Hold | None) -> int | None:
 def _amount(plan: LinePlan, way: Way, option: Option) -> float | None:
     if option.build_up or plan.scheme or way.amount is None:
         return None
-    return way.amount if option.part == 1 else float(round(way.amount * option.part))
+    return way.amount if option.part == 1 else as_counted(way.amount * option.part, way.unit)
 
 
 def _scheme(plan: LinePlan, option: Option) -> tuple[int, ...]:

@@ -116,7 +116,7 @@ LOOSE = frozenset({Pattern.MOBILITY, Pattern.TRAVEL})
 
 def _without_obstacle(plan: LinePlan, option: Option, athlete: Athlete) -> Obstacle:
     if option.way is not None and option.part < 1 and athlete.is_sore(option.way):
-        return Obstacle(Because.LIGHT_DUTY, athlete.spares(option.way))
+        return Obstacle(Because.LIGHT_DUTY, athlete.eases_for(option.way))
     return Obstacle(_by_itself(plan, option, athlete))
 
 
@@ -126,8 +126,15 @@ def _by_itself(plan: LinePlan, option: Option, athlete: Athlete) -> Because:
     # There is nothing to work up to.
     if plan.works_up and option.load is not None and not option.works_up:
         return Because.LIGHT_DUTY if athlete.goes_easy(option.way) else Because.TOO_LIGHT
+    if option.part < 1:
+        return Because.TOO_HEAVY
     # More of what is written than its few heavy ones is for whoever goes easy.
-    return Because.LIGHT_DUTY if option.exact and option.part > 1 else Because.ONE_SETTING
+    return Because.LIGHT_DUTY if option.exact and option.part > 1 else _for_the_block(option)
+
+
+def _for_the_block(option: Option) -> Because:
+    """One setting only where there is something to set."""
+    return Because.BEST_FIT if option.thing is None else Because.ONE_SETTING
 
 
 def keeps(plan: LinePlan, option: Option) -> Keeps | None:
@@ -167,6 +174,8 @@ def _obstacle_to(plan: LinePlan, athlete: Athlete, option: Option | None) -> Obs
     written, barrier = plan.ways[0], athlete.barrier(plan.ways[0])
     if barrier is not None and _comes_first(barrier):
         return Obstacle(*barrier)
+    if _is_left_for_a_limit(plan, athlete, option):
+        return Obstacle(Because.LIMIT, athlete.shunned_for(written))
     if (missing := _missing(plan, athlete, barred=barrier is not None)) is not None:
         return missing
     if barrier is not None:
@@ -175,6 +184,12 @@ def _obstacle_to(plan: LinePlan, athlete: Athlete, option: Option | None) -> Obs
     if not written.variant.holds or _is_owned(plan, athlete):
         return ability
     return _lacking_or(ability, plan, athlete, option)
+
+
+def _is_left_for_a_limit(plan: LinePlan, athlete: Athlete, option: Option | None) -> bool:
+    """Whether another way is done that leaves what a limit would rather leave."""
+    way = None if option is None else option.way
+    return athlete.shuns(plan.ways[0]) and way is not None and not athlete.shuns(way)
 
 
 def _comes_first(barrier: Barrier) -> bool:
@@ -200,7 +215,7 @@ def _lacking_or(
     lacking = Obstacle(Because.NOT_OWNED, _meant_thing(plan))
     nearer = None if option is None else _passed_over(plan, athlete, option)
     if ability is None:
-        return lacking if nearer is None else _why_not(nearer, plan, athlete)
+        return lacking if nearer is None or option is None else _why_not(nearer, plan, athlete, option)
     if option is not None and _is_all_there_is(option, athlete):
         return lacking
     if option is not None and option.way is not None and option.way.movement is plan.ways[0].movement:
@@ -229,13 +244,13 @@ def _passed_over(plan: LinePlan, athlete: Athlete, option: Option) -> Load | Non
     return next((load for load in owned if option.load.kg < load.kg <= written), None)
 
 
-def _why_not(load: Load, plan: LinePlan, athlete: Athlete) -> Obstacle:
+def _why_not(load: Load, plan: LinePlan, athlete: Athlete, option: Option) -> Obstacle:
     """Why not this load, which is nearer to the written one: a little heavy, or for the other lines' sake."""
     written = plan.ways[0]
     task = athlete.task(plan, written)
     moved = load_moved(written.variant, athlete.body_mass_kg, plan.hold, load.value)
     heavy = task is not None and (would := fit(task, moved)) and would.heavy > 0
-    return Obstacle(Because.TOO_HEAVY if heavy else Because.ONE_SETTING)
+    return Obstacle(Because.TOO_HEAVY if heavy else _for_the_block(option))
 
 
 def _is_owned(plan: LinePlan, athlete: Athlete) -> bool:
@@ -286,12 +301,12 @@ def _too_much(plan: LinePlan, athlete: Athlete) -> Obstacle | None:
     written = plan.ways[0]
     task, moved = athlete.task(plan, written), _written_kg(plan, athlete)
     if _is_capped(plan, athlete):
-        return Obstacle(Because.LIGHT_DUTY, athlete.spares(written))
+        return Obstacle(Because.LIGHT_DUTY, athlete.eases_for(written))
     if task is None or not is_heavy(would := fit(task, moved)):
         return _out_of_breath(plan, athlete)
     usual = Task(task.ability, task.set_amount, plan.windows[athlete.pair - 1], task.counts_reps)
     if task.light_duty and not is_heavy(fit(usual, moved)):
-        return Obstacle(Because.LIGHT_DUTY, athlete.spares(written))
+        return Obstacle(Because.LIGHT_DUTY, athlete.eases_for(written))
     if not athlete.capacity.knows(written.movement) and hopeful(usual, moved):
         return Obstacle(Because.UNTESTED, written.movement.id)
     if would.refused is Because.UNKNOWN_HEAVY and plan.hold is not None:
@@ -307,7 +322,7 @@ def _out_of_breath(plan: LinePlan, athlete: Athlete) -> Obstacle | None:
     if not athlete.is_out_of_reach(plan, written):
         return None
     easy = athlete.goes_easy(written)
-    return Obstacle(Because.LIGHT_DUTY, athlete.spares(written)) if easy else Obstacle(Because.TOO_HEAVY)
+    return Obstacle(Because.LIGHT_DUTY, athlete.eases_for(written)) if easy else Obstacle(Because.TOO_HEAVY)
 
 
 def _is_capped(plan: LinePlan, athlete: Athlete) -> bool:

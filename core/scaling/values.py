@@ -38,6 +38,7 @@ class Because(StrEnum):
     TOO_OFTEN = "too_often"  # it goes, but not again and again with these rests
     TOO_LIGHT = "too_light"
     ONE_SETTING = "one_setting"  # one adjustable or filled thing serves the whole block
+    BEST_FIT = "best_fit"  # of what is there it suits this block best
     UNTESTED = "untested"  # nobody knows their ability in it yet; `about` is the movement
     UNKNOWN_HEAVY = "unknown_heavy"  # nothing shows that so heavy is safe: build up
     LIGHT_DUTY = "light_duty"  # up to moderate

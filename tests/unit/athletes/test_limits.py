@@ -121,7 +121,7 @@ def test_every_limit_matters_for_a_variant_or_for_the_day():
     used = {demand for _, variant in catalogue().pairs() for demand in variant.demands}
     told = {one.id for one in limits() if one.rules_out or one.lightens or one.effort_at_most is not None}
     only_told = {one.id for one in limits()} - told
-    assert only_told == {"asthma", "insulin", "beta-blockers", "uncleared"}
+    assert only_told == {"asthma", "insulin", "uncleared"}
     assert used <= set(Demand)
 
 
