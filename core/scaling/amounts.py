@@ -27,9 +27,9 @@ OF_ONE_SIDE = 0.6
 FEW = 10.0
 
 A_HAIR = 1e-9
-# From so much on people count in such steps (common practice, no source).
-COUNTED: dict[AmountUnit, tuple[tuple[float, int], ...]] = {
-    AmountUnit.REPS: ((40, 10), (11, 2)),
+# From so much on people count in any of such steps (common practice, no source).
+COUNTED: dict[AmountUnit, tuple[tuple[int, ...], ...]] = {
+    AmountUnit.REPS: ((40, 10), (11, 2, 5)),
     AmountUnit.SECONDS: ((10, 5),),
     AmountUnit.METRES: ((1000, 100), (200, 50), (20, 10)),
     AmountUnit.KCAL: (),
@@ -117,8 +117,8 @@ def _carried(amount: float, line: Line, written: Done, to: Done, unit: AmountUni
 
 def as_counted(amount: float, unit: AmountUnit, up: float = 0.0) -> float:
     """An amount as people count it: 25 s of 27, 12 of 13, 1,900 m of 1,990; to the nearest with `up` at a half."""
-    step = next((step for least, step in COUNTED[unit] if amount >= least), 1)
-    return float(max(1, step * floor(amount / step + up + A_HAIR)))
+    steps = next((steps for least, *steps in COUNTED[unit] if amount >= least), [1])
+    return float(max(1, *(step * floor(amount / step + up + A_HAIR) for step in steps)))
 
 
 def rounded_to(unit: AmountUnit, done: Done, *, per_side: bool = False) -> int:

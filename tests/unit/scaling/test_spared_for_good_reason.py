@@ -60,6 +60,7 @@ def test_whoever_is_new_and_does_no_push_up_is_not_hurried(text):
     [
         (27, AmountUnit.SECONDS, 25),
         (13, AmountUnit.REPS, 12),
+        (15, AmountUnit.REPS, 15),
         (46, AmountUnit.REPS, 40),
         (9, AmountUnit.REPS, 9),
         (1990, AmountUnit.METRES, 1900),
