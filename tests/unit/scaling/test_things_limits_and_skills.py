@@ -141,7 +141,7 @@ STATES = [
     Case(
         "10 burpees",
         athlete(screening=Screening.MODERATE, tests=[did("burpee", 15)]),
-        "10 burpees stepping back, forearms on the wall",
+        "10 wall burpees: forearms on the wall, step back, step in",
         Because.LIGHT_DUTY,
         "plenty is left",
     ),
