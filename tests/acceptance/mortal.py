@@ -2,9 +2,7 @@
 
 import asyncio
 import os
-import sys
 from collections.abc import Awaitable, Callable
-from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -12,6 +10,7 @@ from typing import Any
 from bot.rehearsal.errors import AnswerLost
 from bot.rehearsal.platform import TOKEN, Platform
 from tests.support.durable import Tables
+from tests.support.forked import Forked
 
 _CHECKED_S = 0.02
 
@@ -39,27 +38,28 @@ class Mortal:
     """Kills the bot's process when an armed moment comes.
 
     `kills`: how many were ordered; `ends`: how many have happened, with `leased`, the letters that were on
-    their way at any of them, known up to that one.
+    their way at any of them, known up to that one. The bot reaches the platform at `address`, and its clock there
+    too, or at `clock`.
     """
 
-    def __init__(self, platform: Platform, address: str, database: Path, log: Path) -> None:
+    def __init__(
+        self, platform: Platform, address: str, database: Path, log: Path, clock: str | None = None
+    ) -> None:
         self.tables = Tables(database)
         self.kills = 0
         self.ends = 0
         self.leased: set[int] = set()
-        # Compiled once and kept, as on a user's machine, whatever this one is set to.
-        kept = {name: value for name, value in os.environ.items() if name != "PYTHONDONTWRITEBYTECODE"}
-        self._environment = kept | {
+        environment = os.environ | {
             "BELLWETHER_TOKEN": TOKEN,
             "BELLWETHER_API_URL": address,
-            "BELLWETHER_CLOCK_URL": address,
+            "BELLWETHER_CLOCK_URL": clock or address,
             "BELLWETHER_DATABASE": str(database),
             "BELLWETHER_PACE": "unlimited",
         }
         self._log = log
         self._log.touch()
         self._armed: Moment | None = None
-        self._process: asyncio.subprocess.Process | None = None
+        self._process = Forked(environment, log)
         self._call: Callable[..., Awaitable[Any]] = platform.call
         platform.call = self._watch  # type: ignore[method-assign]
 
@@ -71,6 +71,9 @@ class Mortal:
     def log(self) -> str:
         return self._log.read_text()
 
+    async def load(self) -> None:
+        await self._process.load()
+
     async def live(self) -> None:
         """Start the process, and again whenever it was killed, until cancelled. Any other end fails."""
         try:
@@ -79,15 +82,10 @@ class Mortal:
                 await self._run_once()
                 assert self.kills > kills, f"it ended by itself:\n{self.log}"
         finally:
-            self._end()
+            self._process.close()
 
     async def _run_once(self) -> None:
-        with self._log.open("ab") as log:
-            serve = [sys.executable, "-m", "bot", "serve"]
-            self._process = await asyncio.create_subprocess_exec(
-                *serve, env=self._environment, cwd=self._log.parent, stderr=log
-            )
-        await self._process.wait()
+        await self._process.run()
         if self.tables.path.exists():
             self.leased |= set(self.tables.column("SELECT id FROM outbox WHERE state = 'leased'"))
         self.ends += 1
@@ -114,12 +112,7 @@ class Mortal:
     def _kill(self) -> None:
         self._armed = None
         self.kills += 1
-        self._end()
-
-    def _end(self) -> None:
-        if self._process is not None and self._process.returncode is None:
-            with suppress(ProcessLookupError):
-                self._process.kill()
+        self._process.kill()
 
 
 MOMENTS = (

@@ -29,8 +29,9 @@ async def line(address):
 @pytest_asyncio.fixture
 async def mortal(platform, address, line, tmp_path):
     """The process, talking to the platform over the line and following its clock past it."""
-    found = Mortal(platform, address, tmp_path / "bellwether.db", tmp_path / "bot.log")
-    found._environment["BELLWETHER_API_URL"] = f"http://127.0.0.1:{line.port}"
+    over = f"http://127.0.0.1:{line.port}"
+    found = Mortal(platform, over, tmp_path / "bellwether.db", tmp_path / "bot.log", clock=address)
+    await found.load()
     living = asyncio.create_task(found.live())
     yield found
     living.cancel()
