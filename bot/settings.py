@@ -1,15 +1,19 @@
 """What can be set from outside: `BELLWETHER_...` in the environment, or in a `.env` file."""
 
 import re
+from collections.abc import Mapping
 from enum import StrEnum
-from typing import Annotated
+from typing import Annotated, Any
 
 from pydantic import Field, SecretStr, ValidationError, field_validator
 from pydantic_settings import BaseSettings, SettingsConfigDict
 
+from bot.commands.given import in_words
 from core.errors import InputError
 
 _PREFIX = "BELLWETHER_"
+# As the platform hands them out: https://core.telegram.org/bots/api#authorizing-your-bot
+_TOKEN = re.compile(r"\d+:\S+")
 _HOST_AND_PORT = re.compile(r"\S+:\d{1,5}")
 
 
@@ -48,6 +52,13 @@ class Settings(BaseSettings):
     clock_url: str | None = None
     pace: Pace = Pace.PLATFORM
 
+    @field_validator("token")
+    @classmethod
+    def _looks_like_one(cls, token: SecretStr) -> SecretStr:
+        if not _TOKEN.fullmatch(token.get_secret_value()):
+            raise ValueError("is no bot's token: those look like 123456:ABC-DEF1234ghIkl")
+        return token
+
     @field_validator("mode")
     @classmethod
     def _only_polling_yet(cls, mode: Mode) -> Mode:
@@ -77,17 +88,17 @@ def read_settings() -> Settings:
         return Settings()
     except ValidationError as error:
         first = error.errors()[0]
-        raise InputError(_variable(first["loc"]), _problem(first["type"], first["msg"])) from error
+        raise InputError(_variable(first["loc"]), _problem(first)) from error
 
 
 def _variable(place: tuple[int | str, ...]) -> str:
     return _PREFIX + "_".join(str(part) for part in place).upper()
 
 
-def _problem(kind: str, message: str) -> str:
-    if kind == "missing":
+def _problem(error: Mapping[str, Any]) -> str:
+    if error["type"] == "missing":
         return "is not set. Put it into the environment or a .env file."
-    return message.removeprefix("Value error, ")
+    return in_words(error)
 
 
 def database_of_settings() -> str:

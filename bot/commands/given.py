@@ -8,7 +8,7 @@ from contextlib import contextmanager
 from decimal import Decimal
 from difflib import get_close_matches
 from pathlib import Path
-from typing import Any, get_args
+from typing import Any, Protocol, TypeVar, get_args
 
 from pydantic import BaseModel, ValidationError
 
@@ -44,6 +44,14 @@ _KINDS = (
 )
 
 
+class _Named(Protocol):
+    @property
+    def id(self) -> str: ...
+
+
+Named = TypeVar("Named", bound=_Named)
+
+
 def text_of(file: str | Path) -> str:
     """The text of a file, or of standard input for `-`. Raises InputError."""
     try:
@@ -75,6 +83,16 @@ def table_of(file: Path, keys: Iterable[str]) -> dict[str, Any]:
 def unknown(what: str, name: str, known: Iterable[str]) -> str:
     """Name what isn't known, and the nearest that is: `unknown limit kneee, did you mean knee?`."""
     return f"unknown {what} {name}{_near(name, known)}"
+
+
+def only_named(what: str, name: str | None, known: Sequence[Named]) -> tuple[Named, ...]:
+    """The one of this id, or all where no name is given. Raises InputError for an unknown one."""
+    if name is None:
+        return tuple(known)
+    found = tuple(one for one in known if one.id == name.strip().lower())
+    if not found:
+        raise InputError(name, unknown(what, name, [one.id for one in known]))
+    return found
 
 
 def _near(name: str, known: Iterable[str]) -> str:

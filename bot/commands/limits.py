@@ -2,8 +2,12 @@
 
 from collections.abc import Iterator
 from itertools import groupby
+from typing import Annotated
+
+import typer
 
 from bot.commands.console import AsJson, print_json, print_text
+from bot.commands.given import only_named
 from core.desk.reference import Limit
 from core.desk.reference import limits as all_limits
 
@@ -21,12 +25,16 @@ SESSIONS = {
 }
 
 
-def limits(as_json: AsJson = False) -> None:
+def limits(
+    name: Annotated[str | None, typer.Argument(help="One of them; all if left out.")] = None,
+    as_json: AsJson = False,
+) -> None:
     """List the limits: what each rules out and lightens, and its caution. Never a diagnosis."""
+    shown = only_named("limit", name, all_limits())
     if as_json:
-        print_json({"limits": all_limits()})
+        print_json({"limits": shown})
     else:
-        print_text("\n".join(limit_lines(all_limits())))
+        print_text("\n".join(limit_lines(shown)))
 
 
 def limit_lines(known: tuple[Limit, ...]) -> Iterator[str]:

@@ -11,7 +11,7 @@ import typer
 from bot.commands.console import AsJson, print_json, print_text
 from bot.settings import database_of_settings
 from core.desk.post_office import GivenUp, ParkedItem, Store
-from core.desk.upkeep import must_be_current
+from core.desk.upkeep import DatabaseTrouble, must_be_current
 from core.errors import InputError
 
 Database = Annotated[
@@ -73,10 +73,10 @@ def _cut(why: str | None) -> str:
 
 
 def place_of(database: str | None) -> str:
-    """The database that is meant. Raises InputError where there is none, or one of another version."""
+    """The database that is meant. Raises DatabaseTrouble where there is none, InputError for one of another version."""
     place = database or database_of_settings()
     if "://" not in place and not Path(place).is_file():
-        raise InputError(place, "there is no such database.")
+        raise DatabaseTrouble(place, "there is no such file.")
     must_be_current(place)
     return place
 

@@ -27,6 +27,11 @@ from core.notation.values import Corrected, NotUnderstood, ReadSession
 from core.scores.values import ReadScore
 from core.sessions.values import Block, Line
 
+
+def _examples(*lines: str) -> str:
+    return "\n".join(["\b", "Examples:", *(f"  bellwether read {line}" for line in lines)])
+
+
 read = typer.Typer(help="Read typed words the way the bot does.", no_args_is_help=True)
 
 Role = Literal["athlete", "coach"]
@@ -36,7 +41,7 @@ Questions = Literal[
 ]
 
 
-@read.command("session")
+@read.command("session", epilog=_examples("session SESSION.txt", "session - < SESSION.txt"))
 def read_session(
     file: Annotated[
         str, typer.Argument(metavar="FILE|-", help="The session as the coach wrote it; - is standard input.")
@@ -54,7 +59,11 @@ def read_session(
 
 
 # A score may begin with a dash (`- 7+12`): typer would take it for an option.
-@read.command("score", context_settings={"ignore_unknown_options": True})
+@read.command(
+    "score",
+    context_settings={"ignore_unknown_options": True},
+    epilog=_examples("score '7+12' --for SESSION.txt", "score '8:31, light one' --for SESSION.txt --json"),
+)
 def read_score(
     text: Annotated[str, typer.Argument(metavar="TEXT", help="What the athlete says.")],
     session: Annotated[str, typer.Option("--for", metavar="SESSION.txt", help="The session it is for.")],
@@ -71,7 +80,11 @@ def read_score(
 
 
 # A message may begin with a dash too; `-` alone is standard input.
-@read.command("message", context_settings={"ignore_unknown_options": True})
+@read.command(
+    "message",
+    context_settings={"ignore_unknown_options": True},
+    epilog=_examples("message 'my left knee hurts'", "message 'who needs me?' --role coach"),
+)
 def read_message(
     text: Annotated[str, typer.Argument(metavar="TEXT|-", help="What was written; - is standard input.")],
     role: Annotated[Role, typer.Option(help="Who wrote it.")] = "athlete",
@@ -95,7 +108,13 @@ def read_message(
         print_json(message_document(found))
     else:
         print_text("\n".join(_message_lines(found)))
+        if not found.acts and _as_a_coach(message, context).acts:
+            print_text("From a coach it would be understood: say --role coach.")
         _end_unless(understood=bool(found.acts or found.between))
+
+
+def _as_a_coach(message: Message, context: Context) -> Understood:
+    return message_in(message.model_copy(update={"role": "coach"}), context, None)
 
 
 def _end_unless(*, understood: bool) -> None:

@@ -39,7 +39,9 @@ def rehearse(
     no_day: Annotated[
         bool, typer.Option("--no-day", help="Only open the room, with the group in it.")
     ] = False,
-    port: Annotated[int, typer.Option(metavar="N", help="The room's port; any free one if left out.")] = 0,
+    port: Annotated[
+        int, typer.Option(metavar="N", min=0, max=65535, help="The room's port; any free one if left out.")
+    ] = 0,
 ) -> None:
     """Play a day of an invented group, print it, keep the room open."""
     with contextlib.suppress(KeyboardInterrupt):

@@ -14,7 +14,7 @@ _SENTENCES = (
     ("unable to open", "it can't be opened: is there such a folder, and may this user write in it?"),
     (
         "not a database",
-        "it is no database, or its beginning is broken. `bellwether restore` brings a copy back.",
+        "it is no database, or its beginning is broken; a good copy can be brought back by `bellwether restore`.",
     ),
     (
         "malformed",

@@ -97,8 +97,8 @@ def test_what_cannot_be_tried_anew_is_said_kindly(arguments, words, place, capsy
 
 def test_a_database_that_is_not_there_is_not_made(tmp_path, capsys):
     place = tmp_path / "nothing.db"
-    assert run("parked", "--database", str(place)) == 2
-    assert "there is no such database" in capsys.readouterr().err
+    assert run("parked", "--database", str(place)) == 1
+    assert "there is no such file" in capsys.readouterr().err
     assert not place.exists()
 
 
