@@ -7,6 +7,8 @@ from core.scaling.values import VersionBlock
 from core.sessions.values import Format
 
 MINUTE = 60
+_ONCE = frozenset({Format.MAX_REPS, Format.MAX_LOAD, Format.TIME_TRIAL, Format.AMRAP})
+_ROUNDS = frozenset({Format.FOR_TIME, Format.AMRAP, Format.INTERVALS, Format.TIME_TRIAL, Format.QUALITY})
 
 
 def block_heading(block: VersionBlock) -> str:
@@ -18,18 +20,20 @@ def block_heading(block: VersionBlock) -> str:
         return f"{number(block.minutes or 0)} minutes, {how}{_then_rest(block)}"
     if block.format is Format.FOR_TIME:
         how = f"{_rounds(block)}{'for time' if block.scored else 'at an easy pace'}{_cap(block)}"
-        return how[0].upper() + how[1:]
+        return f"{how[0].upper()}{how[1:]}{_then_rest(block)}"
     gently = None if block.scored else GENTLY.get(block.format)
     return f"{(gently or HEADINGS[block.format])(block)}{_then_rest(block)}"
 
 
 def _then_rest(block: VersionBlock) -> str:
-    """The rest behind what is done once."""
-    once = (
-        block.format in {Format.MAX_REPS, Format.MAX_LOAD, Format.TIME_TRIAL, Format.AMRAP}
-        and not block.rounds
-    )
-    return f", then {_time(block.rest_s)} rest" if once and block.rest_s else ""
+    """The rest behind what is done once, or between rounds where the heading hasn't said it already."""
+    if not block.rest_s:
+        return ""
+    if block.format in _ONCE and not block.rounds:
+        return f", then {_time(block.rest_s)} rest"
+    between = block.format in _ROUNDS and (block.rounds or len(block.scheme)) > 1
+    told = block.work_s or block.every_s
+    return f", {_time(block.rest_s)} rest after each" if between and not told else ""
 
 
 def _intervals(block: VersionBlock) -> str:

@@ -33,11 +33,7 @@ def is_over(draft: Draft, reading: Reading) -> bool:
     if not draft.lines or not told or in_turn:
         return False
     if draft.kind in UNSCORED:
-        return (
-            draft.kind is not BlockKind.SKILL
-            and _is_headed_in_front(draft)
-            and all(piece.sets for piece in told)
-        )
+        return draft.kind is not BlockKind.SKILL and _is_warm_now(draft, reading, told)
     if (
         reading.begins
         and reading.where == "lines"
@@ -49,6 +45,14 @@ def is_over(draft: Draft, reading: Reading) -> bool:
     same_row = reading.row.number == draft.lines[-1].row.number
     goes_on = reading.then and (same_row or _INTO.search(reading.row.text.lower()) is not None)
     return any(rule(draft, told, goes_on) for rule in _RULES)
+
+
+def _is_warm_now(draft: Draft, reading: Reading, told: list[Piece]) -> bool:
+    """Sets behind what is done once, after an empty row or lettered: `A) Goblet squat 4x8`."""
+    if not all(piece.sets for piece in told):
+        return False
+    apart = reading.begins or (reading.number is not None and draft.listed is None)
+    return _is_headed_in_front(draft) or (apart and not any(piece.sets for piece in draft.pieces))
 
 
 def _is_headed_in_front(draft: Draft) -> bool:

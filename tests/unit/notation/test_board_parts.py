@@ -363,3 +363,18 @@ def test_a_rest_between_all_is_the_rest_of_all_sets_above_it():
 def test_a_time_beside_the_heaviest_is_how_long_there_is_for_it():
     (block,) = understood("push jerk - up to a heavy double, 12 min").blocks
     assert (block.format, block.minutes, block.lines[0].amount) == ("max_load", 12, 2)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Warm up\n5 min easy jog\n10 inchworms\n\nA) Goblet squat 4x8 @ 20/14kg, rest 90s",
+        "Warm up\n5 min easy jog\n10 inchworms\nA. Goblet squat 4x8 @ 20/14kg, rest 90s",
+    ],
+)
+def test_sets_behind_a_warm_up_of_several_things_are_no_part_of_it(text):
+    session = read_session(text, catalogue()).session
+    assert session is not None
+    warm_up, strength = session.blocks
+    assert (warm_up.rounds, warm_up.rest_s, len(warm_up.lines)) == (None, None, 2)
+    assert (strength.rounds, strength.rest_s) == (4, 90)

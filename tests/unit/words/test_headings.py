@@ -28,3 +28,21 @@ def test_with_empty_hands_there_is_nothing_to_work_up_to(gently):
     said = heading_for(equipment=(), **told)
     assert "heaviest" not in said
     assert "with all the rest you need" in said
+
+
+@pytest.mark.parametrize(
+    ("written", "heading"),
+    [
+        ("5 x 400 m run, 90 sec rest between", "Intervals, 5 times, 90 s rest after each"),
+        (
+            "3 rounds for time, rest 2 min between rounds\n10 burpees\n200 m run",
+            "3 rounds for time, 2 minutes rest after each",
+        ),
+        ("5 rounds: 40 s work, 20 s rest\nburpees\nsquats", "5 rounds, 40 s work and 20 s rest at each"),
+    ],
+)
+def test_the_rest_between_rounds_is_told(written, heading):
+    session = read_session(written, catalogue()).session
+    assert session is not None
+    version = version_for(session, Profile(name="Ilse", limits=(), screening=Screening.CLEAR), catalogue())
+    assert block_heading(version.blocks[0]) == heading
