@@ -14,7 +14,7 @@ _UNITS = {"reps": "repetitions", "m": "m", "kg": "kg"}
 def forecast_words(one: Forecast) -> str:
     """`5 to 6 rounds`; `about 8:20 to 9:40`; `72.5 to 80 kg`; plain text."""
     if one.unit == "rounds":
-        return f"{_range(one, 1)} rounds"
+        return _rounds(_range(one, 1))
     if one.unit == "s":
         low, high = (clock(_to(edge, _STEPS["s"])) for edge in (one.low, one.high))
         return f"about {low}" if low == high else f"about {low} to {high}"
@@ -24,10 +24,14 @@ def forecast_words(one: Forecast) -> str:
 def middle_words(one: Forecast) -> str:
     """`6 rounds`, `8:40`: the middle alone."""
     if one.unit == "rounds":
-        return f"{_to(one.expected, 0.5):g} rounds"
+        return _rounds(f"{_to(one.expected, 0.5):g}")
     if one.unit == "s":
         return clock(_to(one.expected, _STEPS["s"]))
     return f"{_to(one.expected, _STEPS[one.unit]):g} {_UNITS[one.unit]}"
+
+
+def _rounds(number: str) -> str:
+    return f"{number} round{'' if number == '1' else 's'}"
 
 
 def pacing_words(outlook: Outlook) -> tuple[str, ...]:

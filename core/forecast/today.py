@@ -65,7 +65,7 @@ def _before_s(session: Session, version: Version, people: People) -> float:
     if warm_up is None:
         return 0.0
     rising = rising_sets(version, people.profile, people.catalogue)
-    return seconds_of(warm_up, people) + BETWEEN_S + RISING_S * len(rising)
+    return seconds_of(warm_up, people) + RISING_S * len(rising)
 
 
 def _ended(version: Version, people: People, there_s: float) -> Version:

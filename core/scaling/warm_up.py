@@ -51,6 +51,8 @@ MOST_EASY = 2
 ROUNDS = 2
 # Who has fewer minutes than these goes through it once (estimate).
 LONG = 30.0
+# And with fewer than these only gets warm and does a few easy ones: the day is for the work (estimate).
+SHORT = 12.0
 
 # An easy one goes at least this often for everybody (a set then costs a quarter at most).
 GOES_EASILY = 20.0
@@ -59,9 +61,10 @@ GOES_EASILY = 20.0
 def warm_up_for(
     session: Session, version: Version, profile: Profile, catalogue: Catalogue
 ) -> VersionBlock | None:
-    """Three to five easy lines before this version; None where the coach wrote one, all is rest, or nothing is fine.
+    """Up to five easy lines before this version, two where time is short.
 
-    Made like any other block, so limits, place and things count as they do in the version.
+    None where the coach wrote one, all is rest, or nothing is fine. Made like any other block, so limits, place and
+    things count as they do in the version.
     """
     if any(block.kind is BlockKind.WARM_UP for block in session.blocks):
         return None
@@ -69,13 +72,16 @@ def warm_up_for(
     patterns = _patterns(version, catalogue)
     if not patterns:
         return None
-    lines = (*_warming(version, athlete), *_moving(patterns, athlete), *_easy(patterns, version, athlete))
+    minutes = profile.today.minutes or LONG
+    moving = () if minutes < SHORT else _moving(patterns, athlete)
+    easy = _easy(patterns, version, athlete, MOST_EASY if minutes >= SHORT else 1)
+    lines = (*_warming(version, athlete), *moving, *easy)
     if not lines:
         return None
     block = Block(
         kind=BlockKind.WARM_UP,
         format=Format.QUALITY,
-        rounds=ROUNDS if (profile.today.minutes or LONG) >= LONG else 1,
+        rounds=ROUNDS if minutes >= LONG else 1,
         scored=False,
         lines=tuple(lines),
     )
@@ -113,13 +119,13 @@ def _moving(patterns: Sequence[Pattern], athlete: Athlete) -> Iterator[Line]:
     yield from list(found.values())[:MOST_MOVING]
 
 
-def _easy(patterns: Sequence[Pattern], version: Version, athlete: Athlete) -> Iterator[Line]:
+def _easy(patterns: Sequence[Pattern], version: Version, athlete: Athlete, most: int) -> Iterator[Line]:
     """Some easy ones of the first patterns that count repetitions."""
     done = {athlete.catalogue.movement(line.movement).pattern: line for _, line in reversed(version.spots)}
     counted = (done[pattern] for pattern in patterns if pattern is not Pattern.TRAVEL)
     found = (_easiest(f"{line.movement}/{line.variant}", athlete) for line in counted)
     known = [one for one in found if one is not None]
-    for movement, variant in known[:MOST_EASY]:
+    for movement, variant in known[:most]:
         yield _line(movement, variant, EASY_REPS, AmountUnit.REPS)
 
 

@@ -26,7 +26,7 @@ async def test_a_fever_means_rest_and_well_again_begins_gently(crew, ilse):
     await ilse.presses("I'm well again", on=rest)
     await ilse.hears("ten easy minutes")
     gentle = await new_version(ilse)
-    assert "10 minutes, round after round at an easy pace" in gentle
+    assert "8 minutes, round after round at an easy pace" in gentle
     assert "nothing to chase, no rank" in gentle
 
 
@@ -35,7 +35,7 @@ async def test_who_gets_over_something_does_ten_easy_minutes(crew, ilse):
     await ilse.presses("Getting over it", on=await ilse.hears("How is it?"))
     await ilse.hears("Noted: getting over something, for today")
     gentle = await new_version(ilse)
-    assert "10 minutes, round after round at an easy pace" in gentle
+    assert "8 minutes, round after round at an easy pace" in gentle
     assert "nothing to chase, no rank" in gentle
     assert "Ten easy minutes first" in gentle
     await crew.room.travels(timedelta(days=1))
@@ -52,7 +52,7 @@ async def test_what_is_different_may_last(crew, ilse):
     await ilse.hears("Noted: 5 minutes, until")
     await crew.room.travels(timedelta(days=2))
     await ilse.says("/today")
-    assert "5 minutes, as many rounds" in await new_version(ilse)
+    assert "4 minutes, as many rounds" in await new_version(ilse)
     await crew.room.travels(timedelta(days=1))
     await ilse.says("/today")
     assert "12 minutes, as many rounds" in await new_version(ilse)
@@ -65,8 +65,8 @@ async def test_a_score_of_a_shorter_day_is_marked_on_the_board(crew, ilse):
     await ilse.presses("5 minutes", on=await ilse.hears("How long"))
     await new_version(ilse)
     await ilse.says("2+12")
-    await ilse.hears("Noted: 2 rounds + 12, scaled (had 5 min)")
-    assert "1. Ilse  2 rounds + 12 (had 5 min)" in (await crew.group.hears("Scoreboard")).text
+    await ilse.hears("Noted: 2 rounds + 12, scaled (had 4 min)")
+    assert "1. Ilse  2 rounds + 12 (had 4 min)" in (await crew.group.hears("Scoreboard")).text
 
 
 async def test_sore_all_over_is_light_and_as_usual_takes_it_back(crew, ilse):

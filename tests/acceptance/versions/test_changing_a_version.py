@@ -125,7 +125,7 @@ async def test_no_time_asks_how_long_there_is(crew, ilse):
     await ilse.presses("No time", on=await ilse.hears("Why?"))
     await ilse.presses("10 minutes", on=await ilse.hears("How long"))
     await ilse.hears("Noted: 10 minutes, for today")
-    assert "10 minutes, as many rounds" in await new_version(ilse)
+    assert "8 minutes, as many rounds" in await new_version(ilse)
 
 
 async def test_hurts_as_a_cause_leads_to_the_joints(crew, ilse):

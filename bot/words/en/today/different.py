@@ -92,7 +92,7 @@ def ask_sore(said: AskSore) -> Worded:
 @wording("en", AskMinutes)
 def ask_minutes(said: AskMinutes) -> Worded:
     buttons = [Button(f"{one} minutes", BeShort(version=said.version_id, minutes=one)) for one in MINUTES]
-    return Worded("How long have you got for the main part?", (tuple(buttons[:3]), tuple(buttons[3:])))
+    return Worded("How long have you got, warm-up included?", (tuple(buttons[:3]), tuple(buttons[3:])))
 
 
 @wording("en", AskPlace)
