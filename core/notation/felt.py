@@ -14,6 +14,13 @@ _LONGEST: Final = 80
 _MOST: Final = 10
 _OF_TEN: Final = re.compile(r"\s?(?:/|out of|of)\s?10\b")
 _BARE: Final = re.compile(r"^\W*(?:an? |about |around |maybe |like |say |i'?d say )*([1-9]|10)\W*$")
+_SPELLED: Final = ("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
+# A number, and then what it was like: `9, felt awful`, `8 today, the burpees`; not `9 rounds`, not `5 push-ups short`.
+_FIRST: Final = re.compile(
+    rf"^\W*(?:an? |about |around |maybe |like |say |i'?d say )*(10|[1-9]|{'|'.join(_SPELLED)})"
+    r"(?=\s?[,;.!)(\-](?!\s?[0-9])"
+    r"|\s(?:today|for|i|i'm|it|but|and(?! a half)|definitely|felt|feels?|because|cos|haha|lol|maybe|probably|was)\b)"
+)
 _ABOUT_EFFORT: Final = re.compile(
     r"\b(?:rpe|effort|hard|harder|easy|tough|brutal|heavy|intens\w+|like an?|all i (?:had|got)|all out)\b"
 )
@@ -80,6 +87,9 @@ def read_effort(text: str) -> int | None:
     if bare:
         return int(bare[1])
     numbers = _NUMBER.findall(words)
+    first = _FIRST.match(words)
+    if first and len(numbers) == first[1].isdigit():
+        return int(first[1]) if first[1].isdigit() else _SPELLED.index(first[1]) + 1
     if not numbers:
         return _ANCHORS.get(_LEAD.sub("", words).strip(" .!"))
     told = "of-ten" in words or _ABOUT_EFFORT.search(words)

@@ -294,6 +294,14 @@ async def test_how_it_felt_may_be_typed(crew, ilse):
     await ilse.hears("Shall it be 8 rounds instead?")
 
 
+async def test_an_effort_with_words_behind_it_is_no_other_score(crew, ilse):
+    await ilse.says("7+12")
+    await ilse.hears("How hard was the whole session")
+    await ilse.says("9, felt awful")
+    await ilse.hears("Did anything hurt?")
+    assert "1. Ilse  7 rounds + 12" in (await crew.group.hears("Scoreboard")).text
+
+
 async def test_what_hurt_is_spared_when_it_is_typed_as_the_answer(crew, ilse):
     await ilse.says("7+12")
     await ilse.hears("How hard was")
