@@ -117,7 +117,7 @@ MIDDAY = (
         (
             "taps [Short of time]",
             "taps [10 minutes]",
-            "10 minutes, as many rounds as you can",
+            "8 minutes, as many rounds as you can",
         ),
     ),
     Scene(

@@ -192,7 +192,7 @@ async def test_a_doubt_is_answered_with_the_advice_to_say_yes(crew):
     await consents(bo)
     await answers_screening(bo, ("Yes",))
     await bo.hears("lately had any of these")
-    await bo.says("my ankles are swollen sometimes, does that count")
+    await bo.says("not sure, does it count if I had a stitch in my side?")
     await bo.hears("If you're in doubt, tap Yes")
 
 

@@ -88,4 +88,4 @@ async def test_who_feels_sick_is_asked_how_it_is(crew, ilse):
 async def test_who_is_short_of_time_gets_a_shorter_version(crew, ilse):
     await ilse.says("I have 5 minutes only")
     await ilse.hears("Noted: 5 minutes, for today")
-    assert "5 minutes, as many rounds" in await new_version(ilse)
+    assert "4 minutes, as many rounds" in await new_version(ilse)

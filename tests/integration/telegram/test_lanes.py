@@ -8,6 +8,7 @@ import pytest_asyncio
 from telegram.error import NetworkError, RetryAfter, TimedOut
 
 from bot.telegram.lanes import Lanes
+from bot.telegram.tries import MOST_BEGUN
 from tests.support.durable import eventually
 
 ILSE, TOMAS = 1, 2
@@ -207,17 +208,16 @@ class Dying(Handling):
 async def test_what_ends_the_process_again_and_again_is_parked_and_nothing_beside_it(
     store, bells, platform, put, tables
 ):
-    lives = [Dying(store) for _ in range(5)]
+    *lives, last = [Dying(store) for _ in range(MOST_BEGUN + 1)]
     await put(ILSE, "deadly", "behind it")
     await put(TOMAS, "beside it")
-    for life in lives[:4]:
+    for life in lives:
         running = asyncio.create_task(Lanes(store, platform.clock, bells, life.handle, life.on_parked).run())
         await asyncio.wait_for(life.died.wait(), 5)
         running.cancel()
         await asyncio.gather(running, return_exceptions=True)
         bells.inbox.ring()
-    assert tables.column("SELECT attempts FROM inbox ORDER BY id")[0] == 4
-    last = lives[4]
+    assert tables.column("SELECT attempts FROM inbox ORDER BY id")[0] == MOST_BEGUN
     lanes = Lanes(store, platform.clock, bells, last.handle, last.on_parked)
     running = asyncio.create_task(lanes.run())
     await eventually(lambda: tables.states("inbox") == ["parked", "done", "done"])
