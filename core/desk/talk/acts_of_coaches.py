@@ -120,8 +120,10 @@ async def who_needs_me(visit: Visit, _: a.WhoNeedsMe, __: Scene) -> Outcome | No
 
 
 async def how_long(visit: Visit, act: a.HowLong, scene: Scene) -> Outcome | None:
-    """Of those they coach; their own where they train in that group themselves and name nobody."""
-    record = scene.record
+    """Of those they coach, of what is about to be posted first; their own where they train there and name nobody."""
+    draft = await visit.uow.sessions.newest_unposted(visit.person.id, await coached_ids(visit))
+    about_to_be = draft if scene.replied_to is None and scene.version is None else None
+    record = about_to_be or scene.record
     if record is None or record.group_id not in await coached_ids(visit):
         return await own_length(visit, act, scene)
     athlete = await athlete_named(visit, act.person) if act.person else None

@@ -29,6 +29,13 @@ async def test_a_coach_asks_how_long_it_takes_them(crew, two):
     assert "Bo: about" in told.text
 
 
+async def test_how_long_is_asked_of_what_is_about_to_be_posted(crew, two):
+    await crew.coach.says(RUN)
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("how long will it take them?")
+    assert "Ilse: about" in (await crew.coach.hears("What I'd expect")).text
+
+
 async def test_what_if_tells_the_difference_and_changes_nothing(crew, two):
     await crew.coach.says(RUN)
     draft = await crew.coach.hears("Here's how I read it")
