@@ -39,11 +39,8 @@ setup-test: $(VENV)/.ready-test ## the same, with what tests need
 demo: setup ## play one day of an invented group over the real bot; ONCE=1 ends after it, ALL=1 prints all that is said
 	@$(BIN)/bellwether rehearse $(if $(ONCE),--once) $(if $(ALL),--all)
 
-# Three workers on two cores: much of the whole bot's tests is waiting, and two left a fifth of both cores idle.
-WORKERS := $(shell echo $$(( ($$(nproc) * 3 + 1) / 2 )))
-
 test: setup-test ## run every test, on every core
-	@$(BIN)/pytest -q -n $(WORKERS) --dist worksteal
+	@$(BIN)/pytest -q -n auto --dist worksteal
 
 lint: setup-test ## style
 	@$(BIN)/ruff check .
