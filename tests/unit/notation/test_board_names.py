@@ -234,7 +234,7 @@ QUALIFIED = [
     ("10 wide grip pull-ups", "pull-up"),
     ("10 gobblet squats, slow", "goblet squat"),
     ("6 high hang snatches", "snatch"),
-    ("8 kipping pull-ups", "swinging pull-up"),
+    ("8 kip pull-ups", "swinging pull-up"),
 ]
 
 
