@@ -1,4 +1,5 @@
-// A chat on the page: its record, newest below, and where one writes. Long records show their end first.
+// A chat on the page: its record, newest below, and where one writes. Long records show their end first; an answer that is
+// longer than the page is shown from its beginning.
 import { act } from "./acting.js";
 import { make, redraw } from "./dom.js";
 import { entry } from "./entry.js";
@@ -9,6 +10,8 @@ import { writer } from "./writing.js";
 const SHOWN = 120;
 const MOST_DRAWN = 3 * SHOWN;
 const NEAR_END_PX = 80;
+// What comes within that time of one's own words or tap is their answer, and read from its first entry.
+const ANSWERED_WITHIN_MS = 15_000;
 
 // `slot`: "own" or "group"; `head(where)`: what stands in the chat's head beside its name; `opens`: goes to one's own chat.
 export function pane(section, { slot, head, back, opens }) {
@@ -24,18 +27,41 @@ export function pane(section, { slot, head, back, opens }) {
   section.append(make("div", { className: "head" }, backwards, title, more), scroll, writing.form);
   let from = 0;
   let current = null;
-  let pinned = true; // whoever reads further up is left there; all others are kept at the end
+  let pinned = true; // whoever reads further up is left there; all others see the newest
+  let newest = null; // the entry whose beginning stays in view
+  let askedAt = -Infinity;
   let measured = "";
   const size = () => `${scroll.clientHeight} of ${scroll.scrollHeight}`;
   // What moves because a size changed was moved by nobody.
-  scroll.addEventListener("scroll", () => { if (size() === measured) pinned = atEnd(); });
-  const sizes = new ResizeObserver(() => { measured = size(); if (pinned) toEnd(); });
+  scroll.addEventListener("scroll", () => { if (size() === measured) pinned = atEnd() || atNewest(); });
+  const sizes = new ResizeObserver(() => { measured = size(); if (pinned) toNewest(); });
   sizes.observe(list);
   sizes.observe(scroll);
 
   const around = () => ({ chat: chat(where.chat), reader: where.person, opens, answer: writing.answer, change: writing.change });
   const atEnd = () => scroll.scrollHeight - scroll.scrollTop - scroll.clientHeight < NEAR_END_PX;
-  const toEnd = () => { scroll.scrollTop = scroll.scrollHeight; };
+  const atNewest = () => Math.abs(scroll.scrollTop - restOfNewest()) < 2;
+  const toNewest = () => { scroll.scrollTop = restOfNewest(); };
+
+  // As far down as there is, and no further than the newest begins, below the date that stays above.
+  function restOfNewest() {
+    const end = scroll.scrollHeight - scroll.clientHeight;
+    if (!newest?.isConnected) return end;
+    const above = list.querySelector(".day")?.offsetHeight ?? 0;
+    const begins = newest.getBoundingClientRect().top - scroll.getBoundingClientRect().top + scroll.scrollTop - above;
+    return Math.max(0, Math.min(end, begins));
+  }
+
+  function asked() {
+    askedAt = performance.now();
+    newest = null;
+    pinned = true;
+  }
+
+  function came(element, mine) {
+    if (mine) asked();
+    else if (!newest?.isConnected || performance.now() - askedAt > ANSWERED_WITHIN_MS) newest = element;
+  }
 
   function drawn(items) {
     const nodes = [];
@@ -69,7 +95,8 @@ export function pane(section, { slot, head, back, opens }) {
     emptyWord();
     reach(lastEntry());
     pinned = true;
-    toEnd();
+    newest = null;
+    toNewest();
   }
 
   const lastEntry = () => [...list.querySelectorAll(".entry")].at(-1) ?? null;
@@ -117,6 +144,7 @@ export function pane(section, { slot, head, back, opens }) {
     list.append(...nodes);
     emptyWord();
     const added = nodes.at(-1);
+    if (added) came(added, chat(where.chat).messages.get(item.id)?.person === where.person);
     if (added?.classList.contains("entry") && !list.contains(document.activeElement)) reach(added);
     return undefined;
   }
@@ -128,6 +156,7 @@ export function pane(section, { slot, head, back, opens }) {
     there.replaceWith(fresh);
     if (current === there) reach(fresh);
     if (focused) fresh.focus({ preventScroll: true });
+    if (newest === there) newest = fresh;
     return undefined;
   }
 
@@ -148,6 +177,7 @@ export function pane(section, { slot, head, back, opens }) {
 
   const tabbable = (element) => (element ? [element, ...element.querySelectorAll("button, summary, a, audio")] : []);
 
+  list.addEventListener("click", (event) => { if (event.target.closest(".keys")) asked(); });
   list.addEventListener("focusin", (event) => {
     const element = event.target.closest(".entry");
     if (element && element !== current) reach(element);

@@ -199,6 +199,31 @@ async def test_five_thousand_messages_are_no_heavier_than_a_hundred(visits, harb
     assert not await page.evaluate(AT_END), "whoever reads further up is left there"
 
 
+async def test_an_answer_longer_than_the_page_is_read_from_its_beginning(visits, harbour, bot):
+    marit, _, _ = harbour
+    page = await visits.open(390, 844)
+    await page.select_option("#me", label="Marit")
+    await page.click("#chats button >> nth=0")
+    await page.fill("#write-own", "who needs me?")
+    await page.click("#own button:has-text('Send')")
+    await page.wait_for_selector("#own .mine:last-child :text('who needs me?')")
+    await bot.send_message(marit.id, "First of all\n" + "\n".join(f"line {number}" for number in range(80)))
+    await bot.send_message(marit.id, "And a word behind it")
+    await page.wait_for_selector("#own :text('And a word behind it')")
+    assert await is_in_view(page, "First of all")
+    assert not await is_in_view(page, "And a word behind it")
+    await page.fill("#write-own", "thanks")
+    await page.click("#own button:has-text('Send')")
+    await becomes(page, AT_END.replace("#group", "#own"))
+
+
+async def is_in_view(page, words):
+    """Whether an entry's first line stands in what is seen of the chat."""
+    entry = await page.locator("#own .entry", has_text=words).bounding_box()
+    chat = await page.locator("#own .scroll").bounding_box()
+    return chat["y"] <= entry["y"] < chat["y"] + chat["height"]
+
+
 async def test_the_levers_do_what_they_say(visits, harbour, backstage, platform):
     page = await visits.open()
     platform.backstage.skip = lambda: setattr(backstage, "skip", None)
