@@ -2,52 +2,73 @@
 
 import gzip
 import json
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
-from math import exp
 from pathlib import Path
-from typing import Any
+from typing import Any, Final
+
+import numpy as np
+import numpy.typing as npt
+
+Numbers = npt.NDArray[np.float64]
+_BETWEEN_FACTS: Final = "\n"
 
 
 @dataclass(frozen=True)
 class Chooser:
-    """`facts`: of each feature pairs of an act's number and what it speaks for it, in steps of 1/`scale`."""
+    """`speaks[place[fact]]`: what a fact speaks for each of the `names`, as `bias` in steps of 1/`scale`."""
 
-    acts: tuple[str, ...]
-    bias: tuple[int, ...]
+    names: tuple[str, ...]
+    bias: npt.NDArray[np.int32]
     scale: int
-    facts: Mapping[str, tuple[tuple[int, int], ...]]
+    place: Mapping[str, int]
+    speaks: npt.NDArray[np.int16]
 
-    def chances(self, found: Iterable[str]) -> dict[str, float]:
-        """The chance of each act; they add up to one."""
-        sums = self._sums(found)
-        most = max(sums)
-        grown = [exp((one - most) / self.scale) for one in sums]
-        whole = sum(grown)
-        return {act: one / whole for act, one in zip(self.acts, grown, strict=True)}
+    def odds(self, found: Iterable[str]) -> Numbers:
+        """What all facts together speak for each name: its logarithmic odds, where it was learned by itself."""
+        place = self.place
+        rows = [place[fact] for fact in dict.fromkeys(found) if fact in place]
+        return np.asarray((self.bias + self.speaks[rows].sum(axis=0, dtype=np.int32)) / self.scale)
 
-    def odds(self, found: Iterable[str]) -> dict[str, float]:
-        """The logarithmic odds of each act by itself, where that was learned; any number of them may hold."""
-        return {act: one / self.scale for act, one in zip(self.acts, self._sums(found), strict=True)}
-
-    def _sums(self, found: Iterable[str]) -> list[int]:
-        sums = list(self.bias)
-        facts = self.facts
-        for fact in dict.fromkeys(found):
-            for act, weight in facts.get(fact, ()):
-                sums[act] += weight
-        return sums
+    def chances(self, found: Iterable[str]) -> Numbers:
+        """The chance of each name, where one of them is right; they add up to one."""
+        odds = self.odds(found)
+        grown = np.exp(odds - odds.max())
+        return np.asarray(grown / grown.sum())
 
 
-def as_chooser(learned: Mapping[str, Any]) -> Chooser:
-    """A chooser from what `make train` wrote."""
-    facts = {
-        fact: tuple(zip(pairs[::2], pairs[1::2], strict=True)) for fact, pairs in learned["facts"].items()
+def document_of(
+    names: Sequence[str], bias: Sequence[int], scale: int, facts: Mapping[str, Sequence[tuple[int, int]]]
+) -> dict[str, Any]:
+    """What is kept of a choice. `facts`: of each fact what it speaks, and for which name, by its number."""
+    pairs = [pair for spoken in facts.values() for pair in spoken]
+    return {
+        "names": list(names),
+        "bias": list(bias),
+        "scale": scale,
+        "facts": _BETWEEN_FACTS.join(facts),
+        "spoken": [len(spoken) for spoken in facts.values()],
+        "for": [name for name, _ in pairs],
+        "speaks": [number for _, number in pairs],
     }
-    return Chooser(tuple(learned["acts"]), tuple(learned["bias"]), learned["scale"], facts)
+
+
+def as_chooser(kept: Mapping[str, Any]) -> Chooser:
+    """A choice from what was kept of it."""
+    facts = kept["facts"].split(_BETWEEN_FACTS)
+    speaks = np.zeros((len(facts), len(kept["names"])), dtype=np.int16)
+    speaks[np.repeat(np.arange(len(facts)), kept["spoken"]), kept["for"]] = kept["speaks"]
+    place = {fact: at for at, fact in enumerate(facts)}
+    return Chooser(tuple(kept["names"]), np.array(kept["bias"], dtype=np.int32), kept["scale"], place, speaks)
 
 
 def read_weights(path: Path) -> Mapping[str, Any]:
     """The document that `make train` wrote, its `digest` being of what it was learned from."""
     document: Mapping[str, Any] = json.loads(gzip.decompress(path.read_bytes()))
     return document
+
+
+def write_weights(path: Path, document: Mapping[str, Any]) -> None:
+    """The same bytes for the same document."""
+    data = json.dumps(document, separators=(",", ":"), sort_keys=True).encode()
+    path.write_bytes(gzip.compress(data, mtime=0))

@@ -2,18 +2,18 @@
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
-from functools import cache
-from math import exp, log, log1p
+from functools import cache, cached_property
 from pathlib import Path
 from typing import Any, Final, NamedTuple
 
-from core.choosers import Chooser, as_chooser, read_weights
+import numpy as np
+
+from core.choosers import Chooser, Numbers, as_chooser, read_weights
 
 WEIGHTS: Final = Path(__file__).parent / "weights" / "weights.json.gz"
 # How much the second opinion counts beside the first.
 _SECOND: Final = 0.4
 _SUREST: Final = 1e-6
-_HIGHEST: Final = 30.0
 
 
 class Heard(NamedTuple):
@@ -37,21 +37,29 @@ class Ear:
     def hear(self, found: Iterable[str]) -> Heard:
         facts = list(dict.fromkeys(found))
         chances, odds = self.one.chances(facts), self.each.odds(facts)
-        costs = {act: log1p(exp(min(one, _HIGHEST))) for act, one in odds.items()}
-        all_of_them = sum(costs.values())
+        costs = np.logaddexp(0.0, odds)
+        alone = np.full(len(chances), costs.sum())
+        both, second = self._both
+        alone[both] -= costs[second]
+        chances[both] = _agreed(chances[both], odds[second])
+        names = self.one.names
         return Heard(
-            {act: _agreed(chance, odds.get(act)) for act, chance in chances.items()},
-            {"": all_of_them} | {act: all_of_them - costs.get(act, 0.0) for act in chances},
+            dict(zip(names, chances.tolist(), strict=True)),
+            {"": float(costs.sum())} | dict(zip(names, alone.tolist(), strict=True)),
         )
 
+    @cached_property
+    def _both(self) -> tuple[list[int], list[int]]:
+        """The places of the acts that both know, in the one and in the other."""
+        known = [name for name in self.one.names if name in self.each.names]
+        return [self.one.names.index(name) for name in known], [self.each.names.index(name) for name in known]
 
-def _agreed(chance: float, odds: float | None) -> float:
+
+def _agreed(chances: Numbers, odds: Numbers) -> Numbers:
     """One chance of two opinions: the mean of their logarithmic odds."""
-    if odds is None:
-        return chance
-    chance = min(max(chance, _SUREST), 1 - _SUREST)
-    both = (1 - _SECOND) * log(chance / (1 - chance)) + _SECOND * odds
-    return 1 / (1 + exp(-both))
+    sure = np.clip(chances, _SUREST, 1 - _SUREST)
+    both = (1 - _SECOND) * np.log(sure / (1 - sure)) + _SECOND * odds
+    return np.asarray(1 / (1 + np.exp(-both)))
 
 
 @cache

@@ -6,6 +6,8 @@ from typing import Any, Final, NamedTuple
 
 import numpy as np
 
+from core.choosers import document_of
+
 # Weak, and soon stopped: what it is unsure of it should be unsure of.
 STRENGTH: Final = 1.0
 _STEPS: Final = 60
@@ -34,7 +36,7 @@ class Whole(NamedTuple):
 
 
 def learned(rows: Sequence[Row], strength: float = STRENGTH) -> dict[str, Any]:
-    """Which one a row is, as a document for `as_chooser`: of each fact pairs of an act and a small whole number."""
+    """Which one a row is, as a document for `as_chooser`."""
     from sklearn.linear_model import LogisticRegression  # noqa: PLC0415 - only for training
 
     facts, table = _table([row.facts for row in rows])
@@ -72,22 +74,17 @@ def learned_each(wholes: Sequence[Whole]) -> dict[str, Any]:
     return _document(acts, best[many:], facts, best[:many].reshape(size).T)
 
 
-def _document(acts: Sequence[str], bias: Any, facts: Sequence[str], speaks: Any) -> dict[str, Any]:
-    """`speaks[act][fact]`; what hardly says anything is left out."""
-    pairs = {
+def _document(names: Sequence[str], bias: Any, facts: Sequence[str], speaks: Any) -> dict[str, Any]:
+    """`speaks[name][fact]`; what hardly says anything is left out."""
+    spoken = {
         fact: [
-            number
-            for act in np.flatnonzero(np.abs(speaks[:, at]) >= _LEAST)
-            for number in (int(act), round(float(speaks[act, at]) * _SCALE))
+            (int(name), round(float(speaks[name, at]) * _SCALE))
+            for name in np.flatnonzero(np.abs(speaks[:, at]) >= _LEAST)
         ]
         for at, fact in enumerate(facts)
     }
-    return {
-        "acts": list(acts),
-        "bias": [round(float(one) * _SCALE) for one in bias],
-        "scale": _SCALE,
-        "facts": {fact: numbers for fact, numbers in pairs.items() if numbers},
-    }
+    said = {fact: pairs for fact, pairs in spoken.items() if pairs}
+    return document_of(names, [round(float(one) * _SCALE) for one in bias], _SCALE, said)
 
 
 def _table(told: Sequence[Iterable[str]]) -> tuple[list[str], Any]:

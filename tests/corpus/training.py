@@ -1,13 +1,12 @@
 """`make train`: what the choice learns from the examples and the building half of the corpus. A development tool."""
 
-import gzip
 import hashlib
-import json
 import random
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from pathlib import Path
 from typing import Any, Final
 
+from core.choosers import write_weights
 from core.understanding import clauses, lexicon, marks, quantities, text
 from core.understanding import features as features_module
 from core.understanding.choosing import WEIGHTS, Ear, as_ear
@@ -124,7 +123,7 @@ def told_rows(messages: Iterable[Mapping[str, Any]], speaker: Speaker, first: Ea
         if case["role"] != speaker:
             continue
         acts = list(dict.fromkeys(one["act"] for one in case["expect"])) or [NOTHING]
-        if not set(acts) <= set(first.one.acts):
+        if not set(acts) <= set(first.one.names):
             continue
         question = case.get("question", "")
         marked = _marked(case)
@@ -196,8 +195,7 @@ def digest() -> str:
 def main() -> None:
     messages = list(cases(BUILDING.glob("*.jsonl")))
     document = {"digest": digest()} | {speaker: taught(speaker, messages) for speaker in SPEAKERS}
-    data = json.dumps(document, separators=(",", ":"), sort_keys=True).encode()
-    WEIGHTS.write_bytes(gzip.compress(data, mtime=0))
+    write_weights(WEIGHTS, document)
 
 
 if __name__ == "__main__":

@@ -1,11 +1,10 @@
 """`make train`: the label of a stretch of a board, from `core/notation/labels/examples`. A development tool."""
 
-import gzip
 import hashlib
-import json
 from pathlib import Path
 from typing import Any, Final
 
+from core.choosers import write_weights
 from core.movements.lookup import catalogue
 from core.notation.labels import labelling
 from core.notation.labels.labelling import EXAMPLES, WEIGHTS, examples, features
@@ -35,8 +34,7 @@ def digest() -> str:
 
 
 def main() -> None:
-    data = json.dumps({"digest": digest()} | taught(), separators=(",", ":"), sort_keys=True).encode()
-    WEIGHTS.write_bytes(gzip.compress(data, mtime=0))
+    write_weights(WEIGHTS, {"digest": digest()} | taught())
 
 
 if __name__ == "__main__":

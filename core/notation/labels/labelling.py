@@ -42,7 +42,8 @@ def chances(words: str) -> Mapping[str, float]:
     found = list(features(words))
     if len(words.split()) > LONGEST or len(found) == 1:
         return {"note": 1.0}
-    return _chooser().chances(found)
+    chooser = _chooser()
+    return dict(zip(chooser.names, chooser.chances(found).tolist(), strict=True))
 
 
 def features(words: str) -> Iterator[str]:
