@@ -56,6 +56,7 @@ pictures: setup-test ## make the pictures of the README from the room, in docs/;
 	@$(BIN)/python -m tests.pictures
 
 train: setup-test ## learn from the examples in core/understanding and core/notation/labels
+	@$(BIN)/python -m tests.corpus.words
 	@$(BIN)/python -m tests.corpus.training
 	@$(BIN)/python -m tests.corpus.training_boards
 

@@ -3,9 +3,8 @@
 import tomllib
 from collections import defaultdict
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from functools import cache, lru_cache
-from itertools import pairwise
 from pathlib import Path
 from typing import Any, Final, NamedTuple
 
@@ -13,10 +12,13 @@ from rapidfuzz import process
 from rapidfuzz.distance import OSA
 
 from core.athletes.limits import limits
+from core.choosers import read_weights
 from core.movements.lookup import catalogue
-from core.understanding.text import Token, fold, read_text, stem
+from core.understanding.text import fold, read_text, stem
 
 FOLDER: Final = Path(__file__).parent / "lexicon"
+# Made of the examples by `make train`: to read all of them takes half a second of every start.
+WORDS: Final = Path(__file__).parent / "weights" / "words.json.gz"
 LONGEST_PHRASE: Final = 7
 # Ends the whole of a spelling of several words among the beginnings; as short as this, `a kb` is no `akb`.
 WHOLE: Final = " "
@@ -54,7 +56,7 @@ class Lexicon:
 
     `beginnings`: of all spellings of several words, and the `WHOLE` of them.
 
-    `views`: the same for a message of one language: what its own words mean there, and of other languages' phrases
+    `of`: the same for a message of one language: what its own words mean there, and of other languages' phrases
     those that aren't made of its words (`a` is an article in English, and a `to` in Spanish).
     """
 
@@ -64,8 +66,17 @@ class Lexicon:
     near_signs: tuple[NearSign, ...]
     by_language: Mapping[str, frozenset[str]]
     words: frozenset[str]
-    views: Mapping[str, "Lexicon"] = field(default_factory=dict)
+    _read: "_Read"
+    _views: dict[str, "Lexicon"] = field(default_factory=dict)
     _candidates: dict[str, list[str]] = field(default_factory=dict)
+
+    def of(self, language: str) -> "Lexicon":
+        """All of it where the language isn't known; made when it is first spoken."""
+        if language not in self._read.tables:
+            return self
+        if language not in self._views:
+            self._views[language] = _lexicon(self._read, language)
+        return self._views[language]
 
     def meant(self, word: str) -> str | None:
         """The known word that `word` is a slip for; None for a known one, and where two are as near."""
@@ -89,7 +100,9 @@ class Lexicon:
 @cache
 def lexicon() -> Lexicon:
     """The lexicon that comes with the program, made once."""
-    return read_lexicon(FOLDER, _words_of_examples())
+    return read_lexicon(
+        FOLDER, {language: frozenset(words) for language, words in read_weights(WORDS).items()}
+    )
 
 
 def read_lexicon(folder: Path, more_words: Mapping[str, frozenset[str]] | None = None) -> Lexicon:
@@ -105,8 +118,7 @@ def read_lexicon(folder: Path, more_words: Mapping[str, frozenset[str]] | None =
         *by_language.values()
     )
     read = _Read(tables, by_language, tuple(_catalogued()), frozenset(known), frozenset(_beginnings(tables)))
-    whole, *views = (_lexicon(read, language) for language in (None, *tables))
-    return replace(whole, views=dict(zip(tables, views, strict=True)))
+    return _lexicon(read, None)
 
 
 class _Read(NamedTuple):
@@ -139,6 +151,7 @@ def _lexicon(read: _Read, language: str | None) -> Lexicon:
         by_language=read.by_language,
         words=read.words,
         beginnings=read.beginnings,
+        _read=read,
     )
 
 
@@ -219,35 +232,3 @@ def _near_signs(tables: Mapping[str, Mapping[str, Any]]) -> Iterator[NearSign]:
                     tuple(frozenset(map(joined, one)) for one in others),
                     words.get("within", _NEAR),
                 )
-
-
-def _words_of_examples() -> Mapping[str, frozenset[str]]:
-    from core.understanding.examples import examples  # noqa: PLC0415 - they read texts, as this does
-
-    found: dict[str, set[str]] = defaultdict(set)
-    names: set[str] = set()
-    for example in examples():
-        if example.act == _NAMES_PLACES:
-            continue
-        tokens = read_text(example.text).tokens
-        names.update(_names(tokens) if example.language not in _NOUNS_ARE_CAPITAL else ())
-        # A name of a person is no word; what begins a sentence elsewhere stands inside one.
-        found[example.language].update(
-            token.word for token in tokens if token.kind == "word" and token.typed.islower()
-        )
-    # Some type names small too: what is a name elsewhere is a word only where the lexicon says so.
-    return {language: frozenset(words - names) for language, words in found.items()}
-
-
-# Its examples are full of names of places, which are no words of a language.
-_NAMES_PLACES: Final = "zone"
-# Languages where a capital inside a sentence tells of no name.
-_NOUNS_ARE_CAPITAL: Final = frozenset({"de"})
-
-
-def _names(tokens: Sequence[Token]) -> Iterator[str]:
-    """What has a capital inside a sentence."""
-    for before, token in pairwise(tokens):
-        inside = before.kind == "word" or before.word == ","
-        if inside and token.kind == "word" and token.typed[:1].isupper() and token.typed[1:].islower():
-            yield token.word

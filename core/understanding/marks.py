@@ -165,7 +165,7 @@ def mark(
     text = read_text(typed)
     meant = _put_right(text.tokens, every, people)
     language = language_of(meant, every)
-    words = every.views.get(language, every)
+    words = every.of(language)
     found = quantities(text.tokens, meant, words)
     taken = {at for one in found for at in range(one.start, one.end)}
     marks = [Mark(one.start, one.end, (Sense(one.kind, ""),), one) for one in found]

@@ -1,13 +1,15 @@
 """The weights belong to the examples; a language is data alone."""
 
+from core.choosers import read_weights
 from core.understanding.acts import OF_ATHLETE, OF_COACH
 from core.understanding.choosing import as_ear, digest_of_weights
 from core.understanding.examples import examples, read_examples
 from core.understanding.features import features
-from core.understanding.lexicon import read_lexicon
+from core.understanding.lexicon import WORDS, read_lexicon
 from core.understanding.marks import mark
 from tests.corpus.learning import learned, learned_each
 from tests.corpus.training import digest, rows, wholes
+from tests.corpus.words import words_of
 
 TOY_WORDS = """
 [numbers]
@@ -35,6 +37,10 @@ said = ["gnoob ouzar", "mi gnoob ouzar", "ouzar gnoob", "gnoob mi ouzar ta", "ta
 
 def test_the_weights_are_of_these_examples():
     assert digest_of_weights() == digest(), "run `make train`"
+
+
+def test_the_words_are_of_these_examples():
+    assert words_of(examples()) == read_weights(WORDS), "run `make train`"
 
 
 def test_examples_name_acts_of_their_speaker():
