@@ -16,6 +16,7 @@ from bot.telegram.heard import Heard, Press, hear
 from bot.telegram.letters import Cause, Writer, press_answered
 from bot.telegram.patience import Patience
 from bot.telegram.standing import Place, Standings, follow
+from bot.telegram.typed import said_openly, typed_tap
 from bot.telegram.use_cases import COMMANDS, USE_CASES
 from core.desk import commands as c
 from core.desk.commands import Command
@@ -102,13 +103,15 @@ class Dispatch:
     async def _carry_out(self, item: InboxItem, heard: Heard, found: Mapping[Place, Sighting]) -> None:
         async with self.store.unit() as uow:
             visit = await self._enter(uow, heard, found)
-            command = self._pressed(heard.press, visit) if heard.press else understand(heard)
+            command = await self._meant(heard, visit)
             stays = heard.present is None or await uow.chats.is_at(visit.chat, heard.address)
             outcome = await USE_CASES[type(command)](visit, command) if stays else Outcome()
-            await self._write(visit, item, heard, outcome)
+            await self._write(visit, item, heard, outcome if heard.press else said_openly(visit, outcome))
 
-    def _pressed(self, press: Press, visit: Visit) -> Command:
-        return unpack(self.writer.seal.opened(press, visit.chat))
+    async def _meant(self, heard: Heard, visit: Visit) -> Command:
+        if heard.press is not None:
+            return unpack(self.writer.seal.opened(heard.press, visit.chat))
+        return await typed_tap(visit, heard, self.writer.seal) or understand(heard)
 
     async def _refuse(
         self, item: InboxItem, heard: Heard, refusal: Refusal, found: Mapping[Place, Sighting]

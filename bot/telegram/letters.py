@@ -1,6 +1,6 @@
 """What is to be said becomes letters in the outbox: worded, split, keyed, in the transaction of its cause."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 from typing import Any
@@ -156,6 +156,7 @@ class _Draft:
             edits_id=original,
             expires_at=self.expires_at,
             refs=self.say.refs,
+            buttons=labelled(payload),
         )
 
 
@@ -183,6 +184,13 @@ def message(text: str, keyboard: Keyboard | None) -> dict[str, Any]:
         "link_preview_options": {"is_disabled": True},
     }
     return payload if keyboard is None else payload | {"reply_markup": {"inline_keyboard": keyboard}}
+
+
+def labelled(payload: Mapping[str, Any]) -> dict[str, str]:
+    """Label -> data of the buttons under a message, in their order; of two with one label the first."""
+    rows = payload.get("reply_markup", {}).get("inline_keyboard", ())
+    buttons = [one for row in reversed(rows) for one in reversed(row) if "callback_data" in one]
+    return {one["text"]: one["callback_data"] for one in buttons}
 
 
 def caption(text: str, keyboard: Keyboard | None) -> dict[str, Any]:
@@ -214,6 +222,7 @@ def _become(cause: Cause, press: Press, chat: int, payload: dict[str, Any]) -> N
         method="edit_message_text" if known else "send_message",
         payload=payload | ({"message_id": press.message_id} if known else {}),
         key=f"{cause.key}:becomes",
+        buttons=labelled(payload),
     )
 
 

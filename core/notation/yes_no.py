@@ -118,9 +118,14 @@ def says_by_mistake(text: str) -> bool:
     return bool(_BY_MISTAKE.search(text))
 
 
+def is_in_doubt(text: str) -> bool:
+    """`Yes, sometimes`, `no but ...`, or a question: neither a yes nor a no."""
+    return bool(_BUT.search(text))
+
+
 def read_yes_no(text: str) -> bool | None:
     """True or False where the words are clear; None for anything else, doubts included."""
-    if _BUT.search(text):
+    if is_in_doubt(text):
         return None
     if _NO.match(text):
         return False

@@ -43,6 +43,16 @@ _LETTERS = (
     .outerjoin(_original, _original.c.id == _outbox.c.edits_id)
 )
 _UNSENT = (LetterState.WAITING, LetterState.LEASED)
+# More messages than anything is answered with at once.
+MOST_AT_ONCE: Final = 8
+_SHOWN = (
+    select(_outbox.c.buttons, _outbox.c.key)
+    .where(_outbox.c.chat_id == bindparam("chat"), _outbox.c.state.in_((*_UNSENT, LetterState.SENT)))
+    .where(_outbox.c.method.not_like("answer%"))
+    .order_by(_outbox.c.id.desc())
+    .limit(MOST_AT_ONCE)
+)
+_SHOWN_UNDER = _SHOWN.where(_outbox.c.message_id == bindparam("message"))
 # Due since ever. What is to be sent at once must not wait for a clock that was set back.
 AT_ONCE: Final = datetime(1970, 1, 1, tzinfo=UTC)
 # What was said stays with the platform; here it is kept only as long as it may have to be sent.
@@ -166,6 +176,11 @@ _VAIN = (Outcome.NOT_TAKEN, Outcome.UNKNOWN)
 _SEND = "send_message"
 
 
+def _cause(key: str) -> list[str]:
+    """`update:7:2` -> what its letters have in common: what they answer, or what they are about."""
+    return key.split(":")[:2]
+
+
 def _letter_of(row: RowMapping) -> Letter:
     kinds = {
         "chat_kind": ChatKind(row["chat_kind"]),
@@ -188,6 +203,7 @@ def _row_of(letter: NewLetter, now: datetime) -> dict[str, Any]:
         "payload": dict(letter.payload),
         "key": letter.key,
         "refs": dict(letter.refs),
+        "buttons": dict(letter.buttons) or None,
         "subject": letter.subject,
         "edits_id": letter.edits_id,
         "priority": PRIORITIES[letter.purpose],
@@ -245,6 +261,18 @@ class Outbox(Repository):
         )
         row = await self._one(sent.order_by(_outbox.c.id.desc()).limit(1))
         return _letter_of(row) if row else None
+
+    async def buttons(self, chat_id: int, message_id: int | None = None) -> list[Mapping[str, str]]:
+        """Label -> data of the buttons under each message that was last said at once, the lowest first.
+
+        What is just being sent counts: that it arrived is known a moment after they see it. With an id only those of
+        that message, as it is now.
+        """
+        if message_id is None:
+            rows = await self._all(_SHOWN, {"chat": chat_id})
+        else:
+            rows = (await self._all(_SHOWN_UNDER, {"chat": chat_id, "message": message_id}))[:1]
+        return [row["buttons"] or {} for row in rows if _cause(row["key"]) == _cause(rows[0]["key"])]
 
     async def mark_pinned(self, chat_id: int, message_id: int) -> None:
         """Somebody pinned a message of ours; without effect on other messages."""

@@ -119,7 +119,8 @@ class Personal(Repository):
         )
         await self._erase_letters(chats)
         ended = t.outbox.c.state.in_(_ENDED)
-        await self._run(update(t.outbox).where(ended, _tells(t.outbox.c.payload, marks)).values(payload={}))
+        named = or_(*(_tells(told, marks) for told in (t.outbox.c.payload, t.outbox.c.buttons)))
+        await self._run(update(t.outbox).where(ended, named).values(payload={}, buttons=None))
 
     async def _erase_letters(self, chats: Select[Any]) -> None:
         letters = select(t.outbox.c.id).where(t.outbox.c.chat_id.in_(chats))

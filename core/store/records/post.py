@@ -108,6 +108,7 @@ class NewLetter:
     `subject`: what this letter is the newest state of; waiting letters of the same subject give way to it.
     `edits_id`: the letter whose sent message this one edits. `due_at` None means now; past `expires_at` it is
     no longer worth sending. `file`: what a method of `CARRYING` carries; the payload holds its caption.
+    `buttons`: label -> data of what stands under it; kept when the payload is let go, as a button may be typed.
     """
 
     chat_id: int
@@ -121,6 +122,7 @@ class NewLetter:
     due_at: datetime | None = None
     expires_at: datetime | None = None
     file: LetterFile | None = None
+    buttons: Mapping[str, str] = field(default_factory=dict)
 
 
 @dataclass(frozen=True, kw_only=True, slots=True)

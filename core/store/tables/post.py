@@ -3,7 +3,7 @@
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import BigInteger, Index, UniqueConstraint
+from sqlalchemy import JSON, BigInteger, Index, UniqueConstraint
 from sqlmodel import Field
 
 from core.store.tables.row import Row, json, key, maybe_to, table, to
@@ -48,6 +48,7 @@ class OutboxRow(Row, table=True):
     method: str
     payload: dict[str, Any] = json()
     refs: dict[str, Any] = json()
+    buttons: dict[str, Any] | None = Field(default=None, sa_type=JSON(none_as_null=True))
     key: str = Field(unique=True)
     subject: str | None = None
     edits_id: int | None = maybe_to("outbox.id")

@@ -30,6 +30,15 @@ async def test_a_fever_means_rest_and_well_again_begins_gently(crew, ilse):
     assert "nothing to chase, no rank" in gentle
 
 
+async def test_what_stands_on_a_button_may_be_typed(crew, ilse):
+    await ilse.presses("Today is different")
+    await ilse.hears("What's different today?")
+    await ilse.says("short of time")
+    await ilse.hears("How long")
+    await ilse.says("5 minutes")
+    await ilse.hears("Noted: 5 minutes, for today")
+
+
 async def test_who_gets_over_something_does_ten_easy_minutes(crew, ilse):
     await says_today(ilse, "Sick")
     await ilse.presses("Getting over it", on=await ilse.hears("How is it?"))

@@ -1,0 +1,30 @@
+"""What is typed in place of a tap: the buttons under what was last said, or under the one that is replied to."""
+
+from dataclasses import replace
+
+from bot.telegram.buttons import unpack
+from bot.telegram.heard import Heard, Press
+from bot.telegram.seals import Seal
+from core.desk.commands import Command
+from core.desk.outcome import Outcome, Say
+from core.desk.talk.tapping import tapped
+from core.desk.visit import Visit
+
+
+async def typed_tap(visit: Visit, heard: Heard, seal: Seal) -> Command | None:
+    """The command of the button whose words were typed; None where they are none of them."""
+    if not heard.is_written_in_private or not heard.text or heard.command is not None:
+        return None
+    for buttons in await visit.uow.outbox.buttons(visit.chat, heard.reply_to):
+        label = tapped(heard.text, tuple(buttons))
+        if label is not None:
+            return unpack(seal.opened(Press(query_id="", data=buttons[label]), visit.chat))
+    return None
+
+
+def said_openly(visit: Visit, outcome: Outcome) -> Outcome:
+    """What a press would show in its message, or for a moment, as a message: nothing was pressed."""
+    shown = outcome.becomes or (None if outcome.says else outcome.toast)
+    if shown is None:
+        return outcome
+    return replace(outcome, says=(*outcome.says, Say(visit.chat, shown)), becomes=None, toast=None)

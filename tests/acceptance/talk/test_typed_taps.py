@@ -1,0 +1,70 @@
+"""Whatever has buttons can be answered in words."""
+
+import pytest
+
+from tests.acceptance.classes.test_classes import SESSION
+from tests.acceptance.coaching.test_noting import ilse  # noqa: F401 - a world
+from tests.acceptance.people import answers_what_is_asked
+
+NOTE = "Ilse: deadlifts at most 30 kg, her back rounds"
+
+
+async def test_a_coach_says_yes_to_a_note(crew, ilse):  # noqa: F811
+    await crew.coach.says(NOTE)
+    await crew.coach.hears("Shall I note this for Ilse?")
+    await crew.coach.says("yes")
+    await crew.coach.hears("Noted, and Ilse knows")
+    await ilse.hears("Your coach looked closely at your deadlifts")
+
+
+@pytest.mark.parametrize(("words", "told"), [("yep", "Withdrawn from"), ("no keep it", "it stays as it is")])
+async def test_a_coach_says_whether_a_post_goes(crew, posted, words, told):
+    await crew.coach.says("withdraw today's session")
+    await crew.coach.hears("Shall I withdraw")
+    await crew.coach.says(words)
+    await crew.coach.hears(told)
+
+
+async def test_a_coach_sets_up_a_class(crew):
+    await crew.coach.says("class every Tuesday 19:00 for an hour")
+    await crew.coach.hears("Here's how I read your class")
+    await crew.coach.says("yes please")
+    await crew.coach.hears("Done: ")
+
+
+@pytest.mark.parametrize(
+    ("words", "told"), [("yes", "Everything about you is erased"), ("nope", "stays as it is")]
+)
+async def test_somebody_says_whether_everything_is_erased(crew, posted, words, told):
+    bo = await crew.has("Bo")
+    await bo.says("/forget")
+    await bo.hears("Shall I erase")
+    await bo.says(words)
+    await bo.hears(told)
+
+
+async def test_the_coach_posts_in_the_words_of_the_button(crew):
+    await crew.coach.says(SESSION)
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("Post now please")
+    await crew.coach.hears("Posted to")
+
+
+async def test_an_answered_question_is_answered_no_more(crew, posted):
+    await crew.coach.says("withdraw today's session")
+    await crew.coach.presses("No, keep it", on=await crew.coach.hears("Shall I withdraw"))
+    await crew.coach.hears("it stays as it is")
+    await crew.coach.says("no")
+    await crew.coach.hears("Nothing was waiting")
+
+
+async def test_a_question_that_a_version_follows_can_be_answered_too(crew, posted):
+    bo = await crew.has("Bo")
+    await answers_what_is_asked(bo)
+    await bo.says("/me")
+    await bo.presses("To spare", on=await bo.hears("here's what I know"))
+    await bo.says("sore left wrist, a tube in my ear")
+    await bo.hears("Shall I pass it on to your coach")
+    await bo.hears("I'll keep in mind")
+    await bo.says("yes")
+    await bo.hears("reads it, in your words")
