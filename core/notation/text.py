@@ -108,6 +108,12 @@ def plain(text: str) -> str:
     return " ".join(plain_row(" ".join(text.splitlines())).text.split())
 
 
+def in_lines(text: str) -> str:
+    """`text` plain, its lines kept apart."""
+    lines = (plain(line) for line in text.splitlines())
+    return "\n".join(line for line in lines if line)
+
+
 def _plain_character(character: str, before: str) -> str:
     if character.isascii() and character.isprintable():
         return character

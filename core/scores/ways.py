@@ -10,7 +10,7 @@ from typing import Final, NamedTuple
 
 from core.measures import AmountUnit
 from core.scores.text import clock
-from core.sessions.counting import is_in_kcal, reps_in_all, reps_of, times_in
+from core.sessions.counting import is_held_so_long, is_in_kcal, reps_in_all, reps_of, times_in
 from core.sessions.values import Block, Format
 
 
@@ -169,6 +169,8 @@ def way_of(block: Block) -> Way:
         return Way.HOLDS if (block.rounds or 1) > 1 else Way.HOLD
     if block.format is Format.SETS and _goes_as_it_goes(block):
         return Way.SETS_OF_REPS
+    if block.format is Format.SETS and _is_set_in_time(block):
+        return Way.COUNTS
     return _PLAIN[block.format]
 
 
@@ -186,6 +188,16 @@ def _goes_as_it_goes(block: Block) -> bool:
     """Sets of as many as go, with no weight written: what there is to tell is how many."""
     counted = all(line.unit is AmountUnit.REPS and line.amount is None for line in block.lines)
     return counted and not block.scheme and not any(line.loads_kg for line in block.lines)
+
+
+def _is_set_in_time(block: Block) -> bool:
+    """Sets of so many seconds, with no weight written and nothing held: what there is to tell is how many."""
+    timed = all(line.unit is AmountUnit.SECONDS for line in block.lines)
+    return (
+        timed
+        and not any(line.loads_kg or line.load_rule for line in block.lines)
+        and not is_held_so_long(block)
+    )
 
 
 def _way_of_most(block: Block) -> Way:

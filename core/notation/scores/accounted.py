@@ -1,6 +1,7 @@
 """Whether every number that may be of a score is in it, or is the session's own: what is left over is a doubt."""
 
-from collections.abc import Iterator
+from collections import Counter
+from collections.abc import Iterator, Sequence
 from typing import Final
 
 from core.notation.scores.lines_told import count_of, in_a_round, named_lines
@@ -22,8 +23,8 @@ def left_over(said: Told, score: Score, block: Block, *, alone: bool = True) -> 
     """The numbers in the kind of its scores that nothing accounts for. `alone`: no other part is scored."""
     known = tuple(sorted({*_of_score(score, block), *_of_block(block)}))
     found = said.of("bare", *OWN[way_of(block)])
-    if any(said.is_said(one, "sum") and _is_near(one, known) for one in found):
-        return ()  # the others made it
+    if any(_is_whole(one, found, said) and _is_near(one, known) for one in found):
+        return ()
     behind = [one.value for one in found[1:]]
     if score.rounds is not None and sum(behind) in {score.reps, (score.reps or 0) % (in_a_round(block) or 1)}:
         return ()  # line by line of the round that was begun
@@ -36,6 +37,17 @@ def left_over(said: Told, score: Score, block: Block, *, alone: bool = True) -> 
     )
 
 
+def _is_whole(one: Number, found: Sequence[Number], said: Told) -> bool:
+    """`38 total, 25 in the first half`: what is told to be all, and no more comes behind it than a part of it."""
+    behind = sum(other.value for other in found if other.start > one.start)
+    return said.is_said(one, "sum") and behind <= one.value
+
+
+def accounts_for(one: Number, score: Score, block: Block) -> bool:
+    """Whether a number is the score's, or the session's own."""
+    return _is_near(one, (*_of_score(score, block), *_of_block(block)))
+
+
 def _of_score(score: Score, block: Block) -> Iterator[float]:
     told = (
         score.value,
@@ -45,6 +57,7 @@ def _of_score(score: Score, block: Block) -> Iterator[float]:
         len(score.sets),
         sum(score.sets),
         *score.sets,
+        *Counter(score.sets).values(),
     )
     yield from (float(one) for one in told if one is not None)
     for seconds in (score.seconds, *score.sets):

@@ -22,7 +22,7 @@ _STOPPED: Final = re.compile(
 )
 # That there are fewer than was set is meant so.
 _FEWER: Final = re.compile(_STOPPED.pattern + r"|\b(?:only|just|dropped|cut|short|time ran out|had to|dnf)\b")
-_SIDES: Final = re.compile(r"\b(?:l|left)\b.*\b(?:r|right)\b")
+_SIDES: Final = re.compile(r"\b(?:l|left)\b.*\b(?:r|right)\b|\b(?:r|right)\b.*\b(?:l|left)\b")
 _EITHER: Final = re.compile(
     r"\b(?:strict|kipp\w*|swinging|assisted|ugly|broken|negatives?|jumping|knees|banded|with (?:the )?band)\b|\bor\b"
 )
@@ -71,8 +71,13 @@ def _expanded(said: Told, values: Sequence[_Value], block: Block) -> Iterator[fl
             continue
         often = int(one.second) if one.second and one.kind in {"load", "times"} else _times_behind(said, one)
         if len(values) == 1 and every and every > 1 and said.is_said(one, "each"):
-            often = every
+            often = _done_of(said, every)
         yield from [value] * often
+
+
+def _done_of(said: Told, every: int) -> int:
+    """`6 of the 8, all 38 s`: as many as were done, else all."""
+    return next((one.whole for one in said.of("of") if one.second == every and one.whole <= every), every)
 
 
 def _times_behind(said: Told, one: Number) -> int:
@@ -84,10 +89,12 @@ def _times_behind(said: Told, one: Number) -> int:
 
 
 def _so_often(said: Told, one: Number) -> int | None:
-    """`4 at 1:35`: how often is told before."""
+    """`4 at 1:35`, `8 times 38 s`: how often is told before."""
     earlier = [other for other in said.of("bare") if other.end <= one.start]
     is_told = (
-        earlier and one.kind == "clock" and re.fullmatch(r"\s?(?:at|x|in)\s?", said.gap(earlier[-1], one))
+        earlier
+        and one.kind in {"clock", "span"}
+        and re.fullmatch(r"\s?(?:at|x|in|times)\s?", said.gap(earlier[-1], one))
     )
     return earlier[-1].whole if is_told else None
 
@@ -106,7 +113,7 @@ def _read(said: Told, values: Sequence[_Value], unit: str, block: Block) -> Read
     if every and 1 < len(each) < every:
         if way_of(block) in {Way.SPLITS, Way.COUNTS}:
             score = score.model_copy(update={"capped": True, "rounds": len(each)})
-        if not said.has(_FEWER):
+        if not (said.has(_FEWER) or _done_of(said, every) == len(each)):
             return asking.meant(score)
     if every and every > 1 and len(each) == 1 and way_of(block) == Way.SPLITS:
         return _one_of_several(score, block)

@@ -18,7 +18,7 @@ from core.sessions.values import Block, Format
 
 # A bare number beyond it may well be in pounds (estimate).
 _HEAVY_BARE_KG: Final = 180
-_SIDES: Final = re.compile(r"\b(?:l|left)\b.*\b(?:r|right)\b")
+_SIDES: Final = re.compile(r"\b(?:l|left)\b.*\b(?:r|right)\b|\b(?:r|right)\b.*\b(?:l|left)\b")
 _AS_WRITTEN: Final = re.compile(r"\b(?:rx'?d?|as (?:written|prescribed|planned))\b")
 # A number that can only be a load, though no unit stands behind it.
 _LIFTED_WITH: Final = ("@", "used", "using")

@@ -1,7 +1,8 @@
 """One score out of words: read in the way of its part, with what is said beside it, and doubted where it must be."""
 
 import re
-from collections.abc import Callable
+from collections import Counter
+from collections.abc import Callable, Sequence
 from typing import Any, Final
 
 from core.measures import AmountUnit, MassUnit
@@ -9,7 +10,7 @@ from core.notation.chat import NOT_COUNTED, NOT_FINISHED
 from core.notation.part_labels import LAST, Part, find_part, names_several
 from core.notation.part_names import blocks_named
 from core.notation.scores import asking
-from core.notation.scores.accounted import left_over
+from core.notation.scores.accounted import accounts_for, left_over
 from core.notation.scores.done import read_done
 from core.notation.scores.each import read_counts, read_holds, read_splits
 from core.notation.scores.lighter import is_lighter
@@ -22,12 +23,13 @@ from core.notation.scores.plausible import implausible
 from core.notation.scores.remarks import Remarks, note, take_remarks
 from core.notation.scores.rounds import read_rounds
 from core.notation.scores.said import Told, told
+from core.notation.scores.stretches import stretches
 from core.notation.scores.times import made_by_others, read_time
 from core.notation.scores.wording import says
-from core.notation.text import Strip, plain
-from core.scores.values import SETTLED_BY_YES, ReadScore, Score
+from core.notation.text import Strip, in_lines, plain
+from core.scores.values import SETTLED_BY_YES, Doubt, ReadScore, Score
 from core.scores.ways import OWN, TELLINGS, Way, way_of
-from core.sessions.counting import is_in_kcal
+from core.sessions.counting import is_in_kcal, times_in
 from core.sessions.values import Block, Session
 
 Reader = Callable[[Told, Block, MassUnit], ReadScore | None]
@@ -70,7 +72,7 @@ def read_score(
 
     Never raises for any text; raises IndexError for a block that the session doesn't have.
     """
-    words = plain(with_signs_told(text)).lower()[:LONGEST_SCORE]
+    words = in_lines(with_signs_told(text)).lower()[:LONGEST_SCORE]
     if block is None and sum(each.scored for each in session.blocks) > 1 and (named := find_part(words)):
         block = block_of(named[0], session)
         words = words if block is None else named[1]
@@ -114,10 +116,16 @@ def _in_unscored(words: str, session: Session, unit: MassUnit) -> ReadScore:
 def _in_any(words: str, session: Session, scored: tuple[tuple[int, Block], ...], unit: MassUnit) -> ReadScore:
     """The only scored block, or the only one that the words fit; else which one is asked."""
     reads = {index: _in_block(words, block, unit) for index, block in scored}
-    fitting = [index for index, read in reads.items() if read.sure]
     if len(scored) == 1:
         index = scored[0][0]
         return reads[index].model_copy(update={"block": index})
+    fitting = [
+        index
+        for index, block in scored
+        if reads[index].sure
+        and not _is_told_of_another(words, index, scored)
+        and not _lists_one(reads[index], block)
+    ]
     if len(fitting) > 1:
         fitting = [index for index, block in scored if index in fitting and is_said_of(words, block)]
     loads = {index for index, block in scored if way_of(block) is Way.LOAD}
@@ -134,6 +142,17 @@ def _in_any(words: str, session: Session, scored: tuple[tuple[int, Block], ...],
     return asking.which_block(scored)
 
 
+def _is_told_of_another(words: str, own: int, scored: Sequence[tuple[int, Block]]) -> bool:
+    """Whether the words have the shape of another part's scores and not of this one's."""
+    others = any(is_said_of(words, block) for index, block in scored if index != own)
+    return others and not any(is_said_of(words, block) for index, block in scored if index == own)
+
+
+def _lists_one(read: ReadScore, block: Block) -> bool:
+    """Whether several numbers are told of what is done once: they may be those of several parts."""
+    return read.score is not None and len(read.score.sets) > 1 and (block.rounds or times_in(block) or 1) == 1
+
+
 def _is_some_left(words: str, read: ReadScore, block: Block) -> bool:
     """Whether a number is told that is none of the part's, and so may be of another."""
     return read.score is not None and bool(left_over(told(words), read.score, block, alone=False))
@@ -147,14 +166,67 @@ def is_said_of(words: str, block: Block) -> bool:
 
 
 def _in_block(words: str, block: Block, unit: MassUnit) -> ReadScore:
+    """What the whole message tells; where that isn't sure, what the sentences of it tell that are, if all tell one."""
+    lines, words = words, " ".join(words.split())
     if _BELOW_ZERO.search(words):
         return asking.not_positive()
     if _ASKS.search(words):
         return asking.unreadable(block)
-    way, said = way_of(block), told(words)
+    said = told(words)
     strip = Strip(said.words)
     remarks = take_remarks(strip)
-    read = READERS[way](said, block, unit) or _without_number(said.words, block)
+    whole = _read(said, said, strip.text, remarks, block, unit)
+    if whole.sure or whole.doubt not in _MAY_BE_A_STORY:
+        return whole
+    tried = [(own, _read(own, said, strip.text, remarks, block, unit)) for own in map(told, stretches(lines))]
+    told_so = [(own, read) for own, read in tried if read.sure and read.score is not None]
+    if len({read.score.value for _, read in told_so if read.score}) != 1:
+        return whole
+    own, read = told_so[0]
+    assert read.score is not None
+    is_all = not _told_beside(own, said, read.score, block) and not _is_doubted(said, remarks)
+    return read if is_all else asking.meant(read.score)
+
+
+# Beside a score that is plain, the rest of a message may tell of anything.
+_MAY_BE_A_STORY: Final = frozenset(
+    {Doubt.UNREADABLE, Doubt.MEANT, Doubt.WHICH_NUMBER, Doubt.HOW_FAR, Doubt.UNCOUNTED}
+)
+
+
+# Numbers of these kinds outside the sentence that tells a score may say that it was another.
+_OF_SCORES: Final = frozenset(
+    {
+        "bare",
+        "clock",
+        "span",
+        "rounds",
+        "reps",
+        "times",
+        "cal",
+        "metres",
+        "load",
+        "hands",
+        "left",
+        "of",
+        "some",
+    }
+)
+
+
+def _told_beside(own: Told, said: Told, score: Score, block: Block) -> bool:
+    """Whether the rest of the message has numbers that may be of a score, too."""
+    inside = Counter(one.text for one in own.numbers)
+    return any(
+        one.kind in _OF_SCORES and not inside[one.text] and not accounts_for(one, score, block)
+        for one in said.counting
+    )
+
+
+def _read(own: Told, said: Told, left: str, remarks: Remarks, block: Block, unit: MassUnit) -> ReadScore:
+    """The score that `own` tells, a stretch of all that was `said`; `left`: of that, what is no remark."""
+    way = way_of(block)
+    read = READERS[way](own, block, unit) or _without_number(own.words, block)
     if read.score is None:
         return _with_pain(read, remarks, way)
     more: dict[str, Any] = {}
@@ -162,10 +234,10 @@ def _in_block(words: str, block: Block, unit: MassUnit) -> ReadScore:
         more["unit"] = AmountUnit.KCAL
     if way not in _OF_LOADS and (load := heaviest(said, unit)):
         more["load_kg"] = load
-    score = _with_remarks(read.score.model_copy(update=more), remarks, strip, said, block)
+    score = _with_remarks(read.score.model_copy(update=more), remarks, Strip(left), said, block)
     lighter = score.scaled or is_lighter(said, score, block, unit)
     score = score.model_copy(update={"scaled": lighter, "claimed": score.claimed and not lighter})
-    return _judged(read.model_copy(update={"score": score}), said, block, remarks)
+    return _judged(read.model_copy(update={"score": score}), own, block, remarks)
 
 
 def _without_number(words: str, block: Block) -> ReadScore:
@@ -209,7 +281,7 @@ def _take_numbers(strip: Strip, said: Told, block: Block) -> None:
 
 
 # Beside these many a number is told of something else; elsewhere one that is left over is a doubt.
-_MUCH_BESIDE: Final = frozenset({Way.TIME, Way.LOAD, Way.SPLITS, Way.DONE})
+_MUCH_BESIDE: Final = frozenset({Way.TIME, Way.LOAD, Way.DONE})
 # What has no business beside a score told so: something else was done too, or it is of another part.
 _FOREIGN: Final[dict[Way, frozenset[str]]] = {
     Way.LOAD: frozenset({"clock", "cal", "metres", "rounds"}),
@@ -287,8 +359,24 @@ def _judged(read: ReadScore, said: Told, block: Block, remarks: Remarks) -> Read
     another = (
         _is_foreign(said, read.score, block)
         or _is_too_much_left(said, read.score, block)
+        or (way is Way.LOAD and _is_far_from_before(said, read.score))
         or (way is Way.LOAD and names_another(_around_loads(said), block))
     )
+    return asking.meant(read.score) if another or _is_doubted(said, remarks) else read
+
+
+def _is_far_from_before(said: Told, score: Score) -> bool:
+    """`155 today, my best was 70`: nobody lifts twice as much; pounds are told, or only one of two bells was."""
+    loads = [one for one in said.numbers if one.kind in {"bare", "load"} and one.value > _A_WEIGHT]
+    before = [one.value for one in loads if said.is_said(one, "before")]
+    return bool(before) and float(score.load_kg or 0) > _TWICE * max(before)
+
+
+# Lighter than any bar: by so much somebody got better.
+_A_WEIGHT: Final = 15
+_TWICE: Final = 2.0
+
+
+def _is_doubted(said: Told, remarks: Remarks) -> bool:
     doubtful = any(shape.search(said.words) for shape in (_DOUBTFUL, _NOT_COUNTED))
-    asked = remarks.about or said.is_about or doubtful or another
-    return asking.meant(read.score) if asked else read
+    return remarks.about or said.is_about or doubtful

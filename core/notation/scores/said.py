@@ -12,8 +12,8 @@ from core.notation.scores.wording import ROLES, says
 
 _PIECE: Final = re.compile(r"[.;!?](?=\s|$)|\s-\s|,(?=\s?[a-z])")
 # Numbers so joined are one: what is said of the first is said of the second.
-_ONE: Final = re.compile(r"\s?(?:rounds?\s?)?\+\s?|\sx\s|\s?x")
-_REACH: Final = 34
+_ONE: Final = re.compile(r"\s?(?:rounds?)?,?\s?(?:\+|plus)\s?|\sx\s|\s?x")
+_REACH: Final = 44
 _STOP: Final = re.compile(r"[,;.!(]")
 
 _PUT_RIGHT: Final = says("put_right")
@@ -45,7 +45,7 @@ class Told:
         one = self.numbers[at]
         begins = max((start for start in pieces if start <= one.start), default=0)
         ends = min((end for end in pieces if end >= one.end), default=len(self.words))
-        earlier = self.numbers[at - 1].end if at else 0
+        earlier = next((other.end for other in self.numbers[:at][::-1] if other.kind != "beside"), 0)
         later = self.numbers[at + 1].start if at + 1 < len(self.numbers) else len(self.words)
         before = self.words[max(begins, earlier, one.start - _REACH) : one.start]
         behind = self.words[one.end : min(ends, later, one.end + _REACH)]
@@ -81,7 +81,9 @@ class Told:
         near = [
             other for other in (at - 1, at + 1) if 0 <= other < len(self.numbers) and self._is_one(at, other)
         ]
-        return self._own_roles[at].union(*(self._own_roles[other] & _BESIDE for other in near))
+        return self._own_roles[at].union(
+            *(self._own_roles[other] & (_BESIDE | _ONLY_ALONE) for other in near)
+        )
 
     def _is_one(self, at: int, other: int) -> bool:
         one, later = sorted((at, other))
@@ -176,10 +178,10 @@ def _as_put_right(said: Told) -> Told:
     """`97.5. wait no that was last time. 100` tells 100, if both are numbers of one kind."""
     for match in reversed(list(_PUT_RIGHT.finditer(said.words))):
         before = {_like(one.kind) for one in said.counting if one.end <= match.start()}
-        after = [one for one in said.counting if one.start >= match.end()]
-        if before & {_like(one.kind) for one in after}:
-            rest = said.words[match.end() :]
-            return Told(rest, numbers_in(rest))
+        rest = said.words[match.end() :]
+        after = Told(rest, numbers_in(rest))
+        if before & {_like(one.kind) for one in after.counting}:
+            return after
     return said
 
 

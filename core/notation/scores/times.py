@@ -54,9 +54,16 @@ def read_time(said: Told, block: Block, unit: MassUnit) -> ReadScore | None:
         return stopped
     if slip := next((one for one in said.of("clock") if one.second), None):
         return asking.unsure(Doubt.IMPOSSIBLE, f"{slip.text.strip()} looks like a slip. What was your time?")
+    if block.rest_s and len(times) == block.rounds and all(plain for _, _, plain in times):
+        return ReadScore(score=_of_rounds([seconds for seconds, _, _ in times]), sure=True)
     if _is_other_distance(said, block):
         return asking.meant(time_score(times[0][0])) if times else None
     return _one_of(times, said)
+
+
+def _of_rounds(each: Sequence[float]) -> Score:
+    """Of rounds with a rest between, each timed by itself: what they took together."""
+    return time_score(sum(each)).model_copy(update={"sets": tuple(each)})
 
 
 def _one_of(times: Sequence[tuple[float, Number, bool]], said: Told) -> ReadScore | None:
@@ -315,13 +322,24 @@ def _of_line(said: Told, block: Block) -> int | None:
 
 
 def _counted_line(said: Told, block: Block) -> int | None:
-    """The number of the last line that is named behind one, less than it has."""
-    for one in reversed(said.of("bare")):
-        named = next(named_lines(said.behind(one), block), None)
-        beside = named and re.fullmatch(r"\s?(?:of (?:the )?)?", said.behind(one)[: named.start])
-        if named and beside and one.value < (reps_of(block.lines[named.line]) or 0):
-            return _upto(named.line, one.whole, block)
+    """`7 burpees`, `pull-up fourteen`: how many of a line, less than it has, beside whose name the number stands."""
+    for one in reversed(said.of("bare", "turn")):
+        line = _line_beside(one, said, block)
+        if line is not None and one.value < (reps_of(block.lines[line]) or 0):
+            return _upto(line, one.whole, block)
     return None
+
+
+def _line_beside(one: Number, said: Told, block: Block) -> int | None:
+    behind = next(named_lines(said.behind(one), block), None)
+    if behind and re.fullmatch(r"\s?(?:of (?:the )?)?", said.behind(one)[: behind.start]):
+        return behind.line
+    before = list(named_lines(said.words[: one.start], block))[-1:]
+    return before[0].line if before and said.words[before[0].end : one.start].strip() in _OF_IT else None
+
+
+# Between the name of a line and how many of it were done.
+_OF_IT: Final = frozenset({"", "number", "no.", "#"})
 
 
 def _upto(line: int, done: int, block: Block) -> int | None:
