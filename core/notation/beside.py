@@ -15,6 +15,8 @@ ASKING: Final = frozenset(_WORDS["asking"])
 QUALIFYING: Final = frozenset(_WORDS["qualifying"])
 # Names of one word that a word in front of them makes another movement's.
 OPEN: Final = frozenset(_WORDS["open"])
+# No slips for the movements they are spelled nearly like.
+ORDINARY: Final = frozenset(_WORDS["ordinary"])
 
 
 def is_joining(token: str) -> bool:

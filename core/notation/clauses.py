@@ -126,7 +126,8 @@ def _opener(text: str, start: int) -> int | None:
     start += day(lower[start:])
     if around := _AROUND.match(text, start):
         return around.end()
-    for phrase in possible(lower):
-        if (match := phrase.pattern.match(lower, start)) and phrase.facts(match).keys() & _OPENERS:
-            return match.end()
+    rest = lower[start:]
+    for phrase in possible(rest):
+        if (match := phrase.pattern.match(rest)) and phrase.facts(match).keys() & _OPENERS:
+            return start + match.end()
     return None

@@ -11,7 +11,7 @@ from core.sessions.values import BlockKind
 _KINDS = {
     BlockKind.WARM_UP: r"(?:general |specific )?warm(?:ing)?[ \-]?up|warming(?=\s?:)|w[/\-]?up?(?=\s?:|\s*$|\s+[0-9])"
     r"|activation|movement prep",
-    BlockKind.SKILL: r"skills?(?: work| practice)?(?: [0-9]{1,2} ?min)?|practi[cs]e(?=\s?[:(])|technique(?: work)?",
+    BlockKind.SKILL: r"skills?(?: work| practice)?|practi[cs]e(?=\s?[:(])|technique(?: work)?",
     BlockKind.STRENGTH: r"strength(?: work| training)?|lifting|force(?=\s?:)|lift(?=\s?:|\s*$)|str(?=[.:])",
     BlockKind.MAIN: r"main(?: part| set| session| block| work| course| event)?|workout|work(?=\s*$)|conditioning"
     r"|con(?:d)?(?=[.:])|finisher|(?:assist(?:ance)?|accessor(?:y|ies))(?: work)?",
@@ -28,17 +28,17 @@ _HEADINGS = {
 _BEHIND = re.compile(
     r"(?<=[a-z0-9])[\s,;\-]+(?:to|as(?: an?)?|for(?: the| an?)?) (?:(?P<warm>warm[ \-]?up)|cool[ \-]?down)\b(?=[\W_]*$)"
 )
-_PART = re.compile(r"^[\W_]*(?:part|block|piece)\s+(?:[a-f]|[1-9])\b\s*[:.)\-]*")
+_PART = re.compile(r"^[\W_]*(?:part|block|piece|section)\s+(?:[a-f]|[1-9])\b\s*[:.)\-]*")
 _DAY = re.compile(
     r"^[\W_]*(?:(?:mon|tues?|wed(?:nes|s)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)(?:day)?|day [1-7])"
     r"(?:,?\s[0-9]{1,2}(?:[:.][0-9]{2})?\s?(?:am|pm|h|o'clock)?)?\s?(?::|-(?=\s)|(?P<bare>$))\s*"
 )
 BULLET = re.compile(
-    r"^\s*(?:[*>~#=|.]+\s*|-+\s*(?![0-9]*\s*$)|[a-z][1-9]?[.)]\s+|[a-h]\s?[\-/]\s+|[a-z][1-9]:\s+|[a-z][1-9]\s+(?=\S)"
+    r"^\s*(?:[*>~#=|.]+\s*|-+\s*(?![0-9]*\s*$)|[a-z][1-9]?[.)]\s+|[a-h]\s?[\-/]\s+|[a-z][1-9]:\s+|(?:[a-wyz][1-9]\s|[a-h]\s{2})\s*(?=\S)"
     r"|\((?:i{1,3}|iv|v)\)\s+|sets? [0-9]{1,2}\s?[:\-.)]\s*|[1-9][a-f][.):]?\s+|\[[ x]?\]\s*)+"
 )
 _LETTERED = re.compile(r"^\s*([a-h])(?:[.)]|\s?[\-/])\s+(?=\S)")
-_SUPERSET = re.compile(r"^[\s*\-]*([a-z])[1-9][.):]?\s")
+_SUPERSET = re.compile(r"^[\s*\-]*([a-wyz])[1-9][.):]?\s")
 _NUMBERED = re.compile(r"^\s*([0-9]{1,2})(\s?[.)]\s+|:\s+|\s?-\s+)(?=(\S))")
 
 # `2 12 burpees`: two numbers before a name are one in a list and how many

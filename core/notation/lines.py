@@ -116,7 +116,8 @@ _HEIGHT = shape(
 )
 _PER_SIDE = shape(
     r"(?:\b(?:e(?:a(?:ch)?)?|p)\.?)?\s?/\s?(?:side|arm|leg|hand|foot|direction|way)\b"
-    r"|(?:\b(?:each|per|a|every|ea|e|on each)\.?\s(?:side|arm|leg|foot|direction|way)|\be/s|\bl\s?[/+&]\s?r"
+    r"|(?:\b(?:(?:to |on |for )?(?:each|every)|per|a|ea|e)\.?\s(?:side|arm|leg|foot|direction|way)"
+    r"|\be/s|\bl\s?[/+&]\s?r"
     r"|\bp/s|\bps|\bp\.s\b\.?|x (?:side|leg|arm)"
     r"|(?<!\bin\s)each hand|(?<=\barm )each|(?<=\bleg )each)\b|\b(?:on )?both (?:sides|directions|ways)\b"
     r"|(?<=[0-9smn\"' ])\s?\b(?:each|ea|es)\b\.?(?=[\s;.]*(?:$|[;@]|slow|with\b|w/|holding\b))"

@@ -13,6 +13,7 @@ from rapidfuzz.distance import OSA
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
 from core.movements.names import key
+from core.notation.beside import ORDINARY
 from core.notation.quantities import NUMBER_WORDS
 
 _LONGEST = 60
@@ -200,6 +201,8 @@ class Lexicon:
 
     def near(self, name: str) -> Meaning | None:
         """The one thing that is spelled nearly like `name`; None where two different things are as near."""
+        if name in ORDINARY:
+            return None
         name = name.rstrip("s")
         typed = key(name)
         allowed = allowed_slips(typed)

@@ -3,13 +3,19 @@
 import re
 from collections.abc import Callable
 
+from core.notation.clauses import Clause
 from core.notation.drafts import Draft
 from core.notation.formats import UNSCORED
 from core.notation.kinds import is_calming
+from core.notation.labels.facts import may_head
 from core.notation.pieces import Piece
 from core.notation.reading import Reading
+from core.notation.unread import Stretch
 from core.sessions.values import BlockKind, Format
 
+_AROUND = " *_#=~:.-"
+_NAME = re.compile(r"[^\W\d_][^\d.!?,;]*")
+_MOST_WORDS_OF_A_HEADING = 5
 _DOSES = {"format", "rounds", "scheme", "every_s"}
 # What singles and doubles are where nobody has a rope.
 _FEW = {"rope skip": 1.0, "double-under": 2.0}
@@ -28,7 +34,7 @@ _INTO = re.compile(
 
 def is_over(draft: Draft, reading: Reading) -> bool:
     """Whether what a row tells is done after the part before it, not in turn with it."""
-    told = [piece for piece in reading.pieces if piece.meaning or piece.unread]
+    told = [piece for piece in reading.pieces if piece.meaning or (piece.unread and piece.says_anything)]
     in_turn = draft.in_turn and reading.letter == draft.letter
     if not draft.lines or not told or in_turn:
         return False
@@ -83,6 +89,36 @@ def leave_sets(reading: Reading, draft: Draft) -> None:
     own = draft.lines and all(piece.sets for piece in draft.pieces) and not draft.facts.keys() & _DOSES
     if reading.where == "cash_out" and own and reading.has_work:
         reading.where, reading.parts = "lines", True
+
+
+def names_a_part(reading: Reading, clause: Clause) -> bool:
+    """Whether a row stands above others like a heading that nobody knows: `BALANCE`, `Bit of fun`. It stays unread."""
+    words = reading.row.text.split("(")[0].strip(_AROUND)
+    short = _NAME.fullmatch(words) is not None and len(words.split()) <= _MOST_WORDS_OF_A_HEADING
+    said = (
+        reading.kind
+        or reading.parts
+        or reading.facts
+        or reading.then
+        or any(piece.meaning for piece in reading.pieces)
+    )
+    nothing_said = reading.where == "lines" and not said
+    apart = clause.is_alone and (clause.is_first or words.isupper())
+    if not (short and nothing_said and apart) or not may_head(words.lower()):
+        return False
+    start = reading.row.text.find(words)
+    reading.pieces, reading.unread = [], [Stretch(start, len(reading.row.text), looks_like="note")]
+    return True
+
+
+def tells_how_often(draft: Draft, reading: Reading) -> bool:
+    """Whether a row says how often what stands above it is done in turn: `B1) ..., B2) ..., 3 sets, rest 1 min`."""
+    open_still = (
+        draft.in_turn and not draft.facts.keys() & _DOSES and not any(one.sets for one in draft.pieces)
+    )
+    told = reading.facts.keys() & _DOSES
+    sets = reading.facts.get("format") in {None, Format.SETS}
+    return open_still and sets and "rounds" in told and not reading.has_work
 
 
 def take_back_off(reading: Reading, draft: Draft) -> None:

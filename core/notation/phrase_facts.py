@@ -13,6 +13,7 @@ _TABATA_ROUNDS = 8
 # With one of these the time is that of an interval.
 _IN_TURNS = re.compile(r"\b(?:on|off|every|emom|rounds?|rds|tabata)\b(?! (?:the|an?) )")
 _SECONDS_FROM = 10
+_BETWEEN = re.compile(r"b|after \w+ \w")
 _RUNGS = range(2, 50)
 
 
@@ -90,8 +91,9 @@ def rest_in_short(match: Match) -> Facts:
 
 
 def rest_between(match: Match) -> Facts:
-    """`90 s between sets` says so without a word for rest; a duration alone says nothing."""
-    return rest(match) if "b" in re.sub(re.escape(match["time"]), "", match[0]) else {}
+    """`90 s between sets` and `90 s after the pair` say so without a word for rest; a duration alone says nothing."""
+    said = re.sub(re.escape(match["time"]), "", match[0])
+    return rest(match) if _BETWEEN.search(said) else {}
 
 
 def within(match: Match) -> Facts:

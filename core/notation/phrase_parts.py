@@ -42,7 +42,8 @@ PARTS = {
     "fast": r"(?:for (?:the )?time|against the clock|as fast as (?:possible|you can)|afap\b)",
     "of": r"(?:\s?\bof\b)?",
     "between": r"(?:\s(?:in\s)?(?:between|after|aftr|b/w|bw|bt?wn?|betw)\b(?:\s(?:each|every|the|all|your))?"
-    r"(?:\s(?:rounds?|rds?|sets?|series?|efforts?|intervals?|runs?|exercises?|stations?)\b)?"
+    r"(?:\s(?:rounds?|rds?|sets?|series?|efforts?|intervals?|runs?|exercises?|stations?|pairs?|supersets?"
+    r"|one|two|three|tries|arms|legs|sides|[a-h][1-9])\b)?"
     r"|\s(?:each|every|per) (?:round|set|effort|interval)\b)?",
     "aim": r"\b(?:aim(?:ing)?|target|goal)\b(?:\s(?:is|score|time|for|about|around|to get)\b){0,3}",
     "below": r"(?P<side>sub|under|below|less than|faster than|at most|up to)",

@@ -310,6 +310,7 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"(?:^|(?<=[,;:]\s))<n> times(?=[\s;.,]*$)", rounds),
     phrase(r"(?<!x.)(?<!x)<n> (?:attempts|tries)\b", rounds),
     phrase(r"^[\s;*]*<n>_x: ?(?=[0-9])", rounds),
+    phrase(r"^[\s;*,.]*x_<n>[\s;,.]*$", rounds),
     phrase(
         r"<n> sets of (?P<a>[0-9]{1,3})(?:\s?-\s?(?P<b>[0-9]{1,3}))?(?: reps?| each)?(?:[\s:]*$|_:(?=\s))",
         sets_of,

@@ -17,6 +17,7 @@ class Reading:
     row: Row
     kind: BlockKind | None = None
     parts: bool = False
+    is_named: bool = False
     where: str = "lines"
     facts: Facts = field(default_factory=dict)
     pieces: list[Piece] = field(default_factory=list)

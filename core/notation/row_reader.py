@@ -4,7 +4,6 @@ import re
 from dataclasses import replace
 
 from core.measures import AmountUnit, MassUnit
-from core.notation.beside import is_joining
 from core.notation.brackets import NOTE, read_brackets
 from core.notation.headings import (
     AFTERWARDS,
@@ -278,8 +277,7 @@ def _is_said_of_it(piece: Piece, last: Piece, lexicon: Lexicon) -> bool:
         return False
     if is_talk(piece.text) and not last.says_anything:
         return False  # `Breathe, everybody!`
-    kinds = any(lexicon.is_kind(word) and not is_joining(word) for word in piece.unread.split())
-    return not kinds and not lexicon.guess(piece.unread) and is_remark(piece.text.lower())
+    return not lexicon.guess(piece.unread) and is_remark(piece.text.lower())
 
 
 def _is_time_to_find(reading: Reading, piece: Piece) -> bool:

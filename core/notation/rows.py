@@ -79,10 +79,17 @@ def is_run(piece: Piece) -> bool:
 
 
 def _told_by_time(reading: Reading, piece: Piece) -> Facts:
-    """Behind sets it is their rest, beside a clock or in front of a colon how long that runs."""
+    """Behind sets it is their rest, beside a clock, in front of a colon or behind a heading how long that runs."""
     amount = piece.amount or 0
     in_front = piece is reading.pieces[0] and _COLON.match(reading.row.text, piece.end)
-    if in_front and not reading.facts.keys() & {"minutes", "rounds", "cap_s", "work_s", "every_s"}:
+    of_the_part = reading.kind is not None and len(reading.pieces) == 1
+    if (in_front or of_the_part) and not reading.facts.keys() & {
+        "minutes",
+        "rounds",
+        "cap_s",
+        "work_s",
+        "every_s",
+    }:
         return {"minutes": amount / MINUTE_S}
     if any(piece.sets and piece.meaning for piece in reading.pieces) and "rest_s" not in reading.facts:
         return {"rest_s": amount}

@@ -15,11 +15,20 @@ from core.notation.formats import UNSCORED
 from core.notation.headings import BARE_DATE, DATE, QUOTED, label, read_date, tidy_title
 from core.notation.kinds import by_place, tells_how_much
 from core.notation.names import Lexicon, lexicon
-from core.notation.parting import begin_list, counts_on, is_over, leave_sets, take_back_off
+from core.notation.parting import (
+    begin_list,
+    counts_on,
+    is_over,
+    leave_sets,
+    names_a_part,
+    take_back_off,
+    tells_how_often,
+)
 from core.notation.phrase_aims import Facts
 from core.notation.pieces import Piece, complete, completes, loads_of, repeats
 from core.notation.quantities import MINUTE_S
 from core.notation.reading import Reading, take_back_formats
+from core.notation.remarks import keep_behind, keep_beside
 from core.notation.repairs import mended
 from core.notation.row_reader import read_row
 from core.notation.rows import is_run, settle_row, unit_of_all
@@ -99,6 +108,7 @@ class _Reader:
     not_understood: list[NotUnderstood] = field(default_factory=list)
     corrected: list[Corrected] = field(default_factory=list)
     ordinal: int = 0
+    headed_row: int = 0
     kind: BlockKind = BlockKind.MAIN
     paragraph: int = 0
     open_lines: list[int] = field(default_factory=list)
@@ -125,14 +135,30 @@ class _Reader:
         self.ordinal = reading.number or reading.rest_station or self.ordinal
         if self._knows_how() or any(piece.sets for piece in reading.pieces):
             take_back_formats(reading)
-        if reading.is_empty or (clause.is_alone and self._is_title(reading, clause)):
+        if self.draft and names_a_part(reading, clause) and self._work_follows(clause):
+            reading.parts = reading.is_named = True
+        elif self._is_set_aside(reading, clause):
             return
-        if self._is_talk(reading, clause):
+        self._take(reading, clause)
+
+    def _is_set_aside(self, reading: Reading, clause: Clause) -> bool:
+        """Whether nothing is done in a row: it is empty, the title, or talk, which is kept where it belongs."""
+        row = reading.row
+        if reading.is_empty or (clause.is_alone and self._is_title(reading, clause)):
+            return True
+        if not self._is_talk(reading, clause):
+            return False
+        if not keep_behind(self.draft, row):
             self.not_understood.append(whole(row, looks_like="note"))
             if row.number - 1 in self.open_lines:
                 self.open_lines.append(row.number)
-            return
+        return True
+
+    def _take(self, reading: Reading, clause: Clause) -> None:
+        """What is done in a row, and what is said of it, joins the part that is open, or opens the next."""
+        row = reading.row
         self.corrected += reading.corrected
+        keep_beside(reading)
         settle_row(reading, self.lexicon, self.draft)
         if self.draft:
             take_back_off(reading, self.draft)
@@ -296,10 +322,14 @@ class _Reader:
             return True
         if not clause.is_alone and not reading.says_anything and not reading.is_open_work:
             return True
-        given = self.draft.facts.keys() & _GIVE_AMOUNTS if self.draft else {"nothing"}
+        given = self.draft.facts.keys() & _GIVE_AMOUNTS or self._is_practised() if self.draft else True
         bare = not (reading.kind or reading.facts or reading.parts or reading.notes)
         remarks = any(stretch.looks_like == "note" for stretch in reading.unread)
         return bare and remarks and not given and not any(piece.says_anything for piece in reading.pieces)
+
+    def _is_practised(self) -> bool:
+        """Whether a heading says that what it names needs no amount: `Skill: frog stand, play with it`."""
+        return self.draft is not None and self.draft.headed and self.draft.kind in UNSCORED
 
     def _opens(self, reading: Reading, clause: Clause) -> bool:
         draft = self.draft
@@ -311,7 +341,7 @@ class _Reader:
         if reading.kind or reading.parts or again:
             return True
         said = reading.facts.keys() & _OPENERS
-        if not said or not draft.lines or draft.is_name_alone:
+        if not said or not draft.lines or draft.is_name_alone or tells_how_often(draft, reading):
             return False
         known = all(draft.facts.get(name) == reading.facts[name] for name in said)
         if known and not reading.has_work and not self._work_follows(clause):
@@ -339,14 +369,17 @@ class _Reader:
             )
         elif reading.kind:
             self.draft.kind = reading.kind
-        self.draft.headed |= reading.kind is not None
+        if reading.kind:
+            self.draft.headed, self.headed_row = True, reading.row.number
         return self.draft
 
     def _next_kind(self, reading: Reading) -> BlockKind:
         if reading.kind:
             return reading.kind
+        if reading.row.number == self.headed_row and not reading.facts.keys() & {"format", "cap_s"}:
+            return self.kind
         scored = reading.facts.get("format") in {Format.AMRAP, Format.FOR_TIME, Format.INTERVALS}
-        inherits = self.kind in {BlockKind.STRENGTH, BlockKind.SKILL} and not scored
+        inherits = not reading.is_named and self.kind in {BlockKind.STRENGTH, BlockKind.SKILL} and not scored
         return self.kind if inherits else BlockKind.MAIN
 
     def _close(self, shared: Facts | None = None) -> None:

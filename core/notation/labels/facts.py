@@ -13,6 +13,8 @@ from core.sessions.values import BlockKind, Format
 SURE: Final = 0.66
 # Below it, words behind a line are taken as said of it.
 UNLIKELY: Final = 0.25
+# What is said of the work and is no fact of it.
+_OF_WORK: Final = ("note", "load", "quality")
 KINDS: Final = {
     "warm_up": BlockKind.WARM_UP,
     "skill": BlockKind.SKILL,
@@ -72,6 +74,18 @@ def heading_of(words: str) -> BlockKind | None:
 def is_remark(words: str) -> bool:
     """Whether words behind something to do, in lower case, are hardly another thing to do."""
     return chances(words).get("movement", 0.0) < UNLIKELY
+
+
+def is_said_to_people(words: str) -> bool:
+    """Whether words in lower case greet, praise or ask people rather than say how something is done."""
+    told = chances(words)
+    return told.get("talk", 0.0) > sum(told.get(name, 0.0) for name in _OF_WORK)
+
+
+def may_head(words: str) -> bool:
+    """Whether words in lower case that nobody knows may be the name of a part: nothing is said in them."""
+    told = chances(words)
+    return told.get("talk", 0.0) + sum(told.get(name, 0.0) for name in _OF_WORK) < SURE
 
 
 def _rest(_: str, time: float | None, count: int | None) -> Facts:

@@ -306,3 +306,32 @@ def test_other_words_for_the_main_part_are_headings(heading):
 def test_what_is_for_load_is_the_heaviest():
     (block,) = understood("For load: find your 3RM front squat in 15 min").blocks
     assert (block.format, block.minutes, block.lines[0].amount) == ("max_load", 15, 3)
+
+
+SAID_OF_IT = [
+    ("10 heel raises, hold the chair", "hold the chair"),
+    ("10 deadlifts 60 kg, no straps pls", "no straps pls"),
+    (
+        "10 pull-ups. If the chin is not over the bar, use a band.",
+        "If the chin is not over the bar, use a band",
+    ),
+]
+
+
+@pytest.mark.parametrize(("typed", "note"), SAID_OF_IT)
+def test_what_is_said_of_a_line_behind_it_is_its_note(typed, note):
+    read = read_session(f"3 rounds for time\n{typed}", catalogue())
+    assert (read.session.blocks[0].lines[0].notes, read.not_understood) == (note, ())
+
+
+@pytest.mark.parametrize("talk", ["See you on Thursday!", "Post your time", "Good luck everybody"])
+def test_what_is_said_to_people_behind_a_line_is_no_note_of_it(talk):
+    read = read_session(f"3 rounds for time\n10 push-ups. {talk}", catalogue())
+    assert read.session.blocks[0].lines[0].notes is None
+    assert [one.looks_like for one in read.not_understood] == ["note"]
+
+
+@pytest.mark.parametrize("word", ["shopping", "waking", "spring", "stopping"])
+def test_an_everyday_word_is_no_slip_for_a_movement(word):
+    read = read_session(f"3 rounds for time\n10 push-ups\n5 {word}", catalogue())
+    assert [line.movement for line in read.session.blocks[0].lines] == ["push-up"]

@@ -378,3 +378,45 @@ def test_sets_behind_a_warm_up_of_several_things_are_no_part_of_it(text):
     warm_up, strength = session.blocks
     assert (warm_up.rounds, warm_up.rest_s, len(warm_up.lines)) == (None, None, 2)
     assert (strength.rounds, strength.rest_s) == (4, 90)
+
+
+TOLD_BELOW = ["B1) lunges 10\nB2) plank 40 s\n3 sets, r1' after B2", "B1 lunges 10\nB2 plank 40 s\nx3 r60s"]
+
+
+@pytest.mark.parametrize("text", TOLD_BELOW)
+def test_how_often_may_be_told_below_what_is_done_in_turn(text):
+    first, *_ = read(f"{text}\n\nC) 3 rounds for time\n400 m run\n15 swings 20 kg")
+    assert fields(first, ("format", "rounds", "rest_s")) == {"format": "sets", "rounds": 3, "rest_s": 60}
+    assert [line.movement for line in first.lines] == ["lunge", "plank"]
+
+
+def test_rest_after_the_pair_is_the_rest_of_each_pair_above():
+    text = "superset A 4x\nA1 deadlifts 8\nA2 push-ups 10\nsuperset B 3x\nB1 curls 8\nB2 lunges 8\n75 s after each pair"
+    assert [block.rest_s for block in read(text)] == [75, 75]
+
+
+HEADED = ["BALANCE (once)", "Bit of fun", "Voice:"]
+
+
+@pytest.mark.parametrize("heading", HEADED)
+def test_a_heading_that_nobody_knows_opens_a_part_and_is_shown(heading):
+    text = f"Strength\n2 sets of 8 push-ups\n\n{heading}\n20 s one-leg stand\n10 arm circles"
+    read_ = read_session(text, catalogue())
+    assert [block.kind for block in read_.session.blocks] == ["strength", "main"]
+    assert [one.looks_like for one in read_.not_understood if one.line == 4] in (["note"], ["note", "work"])
+
+
+@pytest.mark.parametrize("greeting", ["See you at six", "20 minutes of fun!", "and then"])
+def test_what_is_said_to_people_opens_no_part(greeting):
+    assert len(read(f"3 rounds for time\n10 push-ups\n\n{greeting}\n10 air squats")) == 1
+
+
+def test_what_goes_on_in_the_row_of_a_heading_is_of_its_part():
+    warm_up, again, work = read("Warm-up: 500 m row, then 2 rounds of 8 good mornings\nStrength: squats 3x5")
+    assert (warm_up.kind, again.kind, again.rounds, work.kind) == ("warm-up", "warm-up", 2, "strength")
+
+
+@pytest.mark.parametrize("heading", ["Skill 10 min", "Skill 10 min:", "Skill: 10 min"])
+def test_how_long_a_part_takes_may_stand_in_its_heading(heading):
+    skill, _ = read(f"{heading}\n3 power snatches\n\nMain\nAMRAP 9\n9 burpees")
+    assert (skill.kind, skill.minutes) == ("skill", 10)

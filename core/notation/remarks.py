@@ -1,0 +1,53 @@
+"""What a coach says of the work goes with it: words behind a line that are no work, nor for people, are its note."""
+
+import re
+from dataclasses import replace
+
+from core.notation.drafts import Draft
+from core.notation.labels.facts import is_remark, is_said_to_people
+from core.notation.reading import Reading
+from core.notation.text import Row
+from core.notation.unread import Stretch
+
+_SAID = re.compile(r"[^\W\d_]{2}")
+_NUMBER = re.compile("[0-9]")
+
+
+def is_said_of_work(words: str) -> bool:
+    """Whether words without a number are neither something to do nor said to people."""
+    said = words.lower()
+    plain = _SAID.search(said) is not None and _NUMBER.search(said) is None
+    return plain and is_remark(said) and not is_said_to_people(said)
+
+
+def keep_beside(reading: Reading) -> None:
+    """Unread words of a row go to the line in front of them."""
+    for stretch in tuple(reading.unread):
+        words = reading.row.own_words(stretch.start, stretch.end)
+        at = _line_of(reading, stretch)
+        inside = [one for one in reading.pieces if not one.meaning and one.start < stretch.end <= one.end]
+        if at is None or stretch.looks_like == "work" or not is_said_of_work(words):
+            continue
+        if any(piece.says_anything for piece in inside):
+            continue
+        line = reading.pieces[at]
+        reading.pieces[at] = replace(line, notes=(*line.notes, words))
+        reading.unread.remove(stretch)
+        reading.pieces = [piece for piece in reading.pieces if piece not in inside]
+
+
+def _line_of(reading: Reading, stretch: Stretch) -> int | None:
+    lines = (at for at, piece in enumerate(reading.pieces) if piece.meaning and piece.start < stretch.start)
+    return max(lines, default=None)
+
+
+def keep_behind(draft: Draft | None, row: Row) -> bool:
+    """Whether a part of a row is said of the line before it in the same row, whose note it is then."""
+    words = row.own_words(len(row.text) - len(row.text.lstrip()), len(row.text))
+    if draft is None or not draft.lines or not is_said_of_work(words):
+        return False
+    last = draft.lines[-1]
+    if last.row.number != row.number:
+        return False
+    draft.lines[-1] = last._replace(piece=replace(last.piece, notes=(*last.piece.notes, words)))
+    return True
