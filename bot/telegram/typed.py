@@ -1,6 +1,9 @@
 """What is typed in place of a tap: the buttons under what was last said, or under the one that is replied to."""
 
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
+from datetime import timedelta
+from typing import Final
 
 from bot.telegram.buttons import unpack
 from bot.telegram.heard import Heard, Press
@@ -10,16 +13,25 @@ from core.desk.outcome import Outcome, Say
 from core.desk.talk.tapping import tapped
 from core.desk.visit import Visit
 
+# After that a `yes`, or a `right`, is about something else (estimate); a button stays pressable.
+STANDS: Final = timedelta(hours=12)
+
 
 async def typed_tap(visit: Visit, heard: Heard, seal: Seal) -> Command | None:
     """The command of the button whose words were typed; None where they are none of them."""
     if not heard.is_written_in_private or not heard.text or heard.command is not None:
         return None
-    for buttons in await visit.uow.outbox.buttons(visit.chat, heard.reply_to):
+    for buttons in await offered(visit, heard.reply_to):
         label = tapped(heard.text, tuple(buttons))
         if label is not None:
             return unpack(seal.opened(Press(query_id="", data=buttons[label]), visit.chat))
     return None
+
+
+async def offered(visit: Visit, reply_to: int | None) -> Sequence[Mapping[str, str]]:
+    if reply_to is not None:
+        return await visit.uow.outbox.buttons_under(visit.chat, reply_to)
+    return await visit.uow.outbox.last_buttons(visit.chat, visit.now - STANDS)
 
 
 def said_openly(visit: Visit, outcome: Outcome) -> Outcome:

@@ -37,6 +37,14 @@ def with_more(owned: Things, more: Things) -> Things:
     return _told(counts + more_counts, (*others, *(one for one in more_others if one not in others)))
 
 
+def with_stated(owned: Things, told: Things) -> Things:
+    """Both together; of a weight that is told there are as many as is told. Raises TooMuch beyond what is kept."""
+    counts, others = _counted(owned)
+    told_counts, told_others = _counted(told)
+    now = Counter({**counts, **told_counts})
+    return _told(now, (*others, *(one for one in told_others if one not in others)))
+
+
 def without(owned: Things, gone: Equipment) -> Things:
     """What is left. A thing that is gone without a weight is gone in all its weights.
 
@@ -100,6 +108,18 @@ def everything() -> Things:
     told = {one.implement for one in (*weighed, *bar)}
     others = [Equipment(implement=thing.id) for thing in things if thing.id not in told]
     return (*weighed, *bar, *others)
+
+
+def that_matter(things: Things) -> Things:
+    """Without mats, walls and the like: they are always there, or of no use to a version."""
+    known = {one.id for one in catalogue().implements}
+    return tuple(one for one in things if one.implement in known)
+
+
+def is_weightless(thing: Equipment) -> bool:
+    """Whether it has a weight that nobody told."""
+    held = any(one.id == thing.implement and one.kind == "held" for one in catalogue().implements)
+    return held and not thing.loads_kg and thing.to_kg is None
 
 
 def _counted(things: Things) -> tuple[Counter[tuple[str, Decimal]], Things]:

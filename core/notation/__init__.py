@@ -3,12 +3,11 @@
 from core.notation.chat import is_like_a_score, is_like_a_session
 from core.notation.scores import read_score
 from core.notation.session import read_session
-from core.notation.values import Corrected, NotUnderstood, ReadEquipment, ReadSession
+from core.notation.values import Corrected, NotUnderstood, ReadSession
 
 __all__ = [
     "Corrected",
     "NotUnderstood",
-    "ReadEquipment",
     "ReadSession",
     "is_like_a_score",
     "is_like_a_session",

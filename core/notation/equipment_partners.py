@@ -3,7 +3,9 @@
 import re
 from typing import Final, NamedTuple
 
-from core.notation.equipment_words import PARTNER
+# Stands in a text for whose else a thing is; a letter tells which partner.
+PARTNER: Final = "ispartnered"
+SHARED: Final = re.compile(rf"{PARTNER}(?P<which>[a-z])")
 
 _NAME: Final = r"(?P<n>(?:my |our |the )?[^\W\d_][\w'-]*)"
 # In front of a thing, and behind it; what is told with it in one stretch is shared.

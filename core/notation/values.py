@@ -2,7 +2,6 @@
 
 from typing import Literal
 
-from core.athletes.values import Equipment
 from core.sessions.values import Format, Session
 from core.values import Value
 
@@ -68,19 +67,6 @@ class ReadSession(Value):
     def unknown_movements(self) -> tuple[str, ...]:
         """Names that stand where a movement should, each once, as they were typed."""
         return tuple(dict.fromkeys(one.text for one in self.not_understood if one.looks_like == "movement"))
-
-
-class ReadEquipment(Value):
-    """An athlete's own words about what is there: () for nothing, None where no thing was understood in full.
-
-    `without_weight`: things that were named, but not how heavy they are (`read_weight` reads the answer).
-    `estimated`: ids of things in `equipment` whose weight was filled in by estimate, to be shown as such.
-    """
-
-    equipment: tuple[Equipment, ...] | None = None
-    without_weight: tuple[Equipment, ...] = ()
-    estimated: tuple[str, ...] = ()
-    not_understood: tuple[str, ...] = ()
 
 
 class ReadLimits(Value):

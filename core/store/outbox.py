@@ -52,6 +52,7 @@ _SHOWN = (
     .order_by(_outbox.c.id.desc())
     .limit(MOST_AT_ONCE)
 )
+_SHOWN_LATELY = _SHOWN.where(_outbox.c.created_at >= bindparam("since"))
 _SHOWN_UNDER = _SHOWN.where(_outbox.c.message_id == bindparam("message"))
 # Due since ever. What is to be sent at once must not wait for a clock that was set back.
 AT_ONCE: Final = datetime(1970, 1, 1, tzinfo=UTC)
@@ -262,17 +263,18 @@ class Outbox(Repository):
         row = await self._one(sent.order_by(_outbox.c.id.desc()).limit(1))
         return _letter_of(row) if row else None
 
-    async def buttons(self, chat_id: int, message_id: int | None = None) -> list[Mapping[str, str]]:
+    async def last_buttons(self, chat_id: int, since: datetime) -> list[Mapping[str, str]]:
         """Label -> data of the buttons under each message that was last said at once, the lowest first.
 
-        What is just being sent counts: that it arrived is known a moment after they see it. With an id only those of
-        that message, as it is now.
+        What is just being sent counts: that it arrived is known a moment after they see it.
         """
-        if message_id is None:
-            rows = await self._all(_SHOWN, {"chat": chat_id})
-        else:
-            rows = (await self._all(_SHOWN_UNDER, {"chat": chat_id, "message": message_id}))[:1]
+        rows = await self._all(_SHOWN_LATELY, {"chat": chat_id, "since": since})
         return [row["buttons"] or {} for row in rows if _cause(row["key"]) == _cause(rows[0]["key"])]
+
+    async def buttons_under(self, chat_id: int, message_id: int) -> list[Mapping[str, str]]:
+        """The same of one message, as it is now."""
+        rows = await self._all(_SHOWN_UNDER, {"chat": chat_id, "message": message_id})
+        return [row["buttons"] or {} for row in rows[:1]]
 
     async def mark_pinned(self, chat_id: int, message_id: int) -> None:
         """Somebody pinned a message of ours; without effect on other messages."""

@@ -16,9 +16,10 @@ from core.desk.versions.commands import AddThing, FurnishSet, UndoEquipment
 from core.desk.versions.version import my_version, session_meant
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
-from core.notation.equipment import read_equipment
-from core.notation.equipment_changes import UNNAMED, EquipmentChange, read_equipment_change
 from core.store.documents import FURNISHED
+from core.understanding.equipment_changes import UNNAMED, EquipmentChange, read_equipment_change
+from core.understanding.slots.equipment import with_plates
+from core.understanding.things import read_things
 
 # A weight that isn't named is one of these, if it isn't like the others that are there (common practice).
 USUAL_WEIGHTS = ("kettlebell", "dumbbell")
@@ -87,8 +88,8 @@ async def add_thing(visit: Visit, command: AddThing) -> Outcome:
 async def keep(
     visit: Visit, profile: Profile, place: SetName, after: Things, change: EquipmentChange
 ) -> Outcome:
-    """Store it, read it back, and offer to undo it."""
-    before = at(profile, place)
+    """Store it, read it back, and offer to undo it; plates told by their weight together go on the bar."""
+    before, after = at(profile, place), tuple(with_plates(after))
     after_told = furnished(profile, place, after)
     await visit.uow.profiles.save(visit.person.id, after_told, visit.now)
     kept = Furnished(person_id=visit.person.id, place=place, before=before, after=after)
@@ -162,7 +163,7 @@ def whole_of(place: SetName, text: str, profile: Profile) -> Things | None:
         change = read_equipment_change(words, profile.units)
         if change is not None and change.whole is not None:
             return change.whole
-    return read_equipment(text, profile.units).equipment
+    return read_things(text, profile.units).equipment
 
 
 async def go_there(visit: Visit, session_id: int, place: SetName, days: Different | None) -> Outcome:

@@ -2,7 +2,7 @@
 
 from typing import Final, Literal
 
-from core.athletes.equipment import at, shared, with_more
+from core.athletes.equipment import at, is_weightless, shared, that_matter, with_more, with_stated
 from core.athletes.values import Evidence, SetName
 from core.desk.classes.coming import see_classes
 from core.desk.classes.commands import AboutReminders, SeeClasses, SetLead, SetQuiet
@@ -36,9 +36,9 @@ from core.desk.today.elsewhere import home_again
 from core.desk.today.felt import just_scored
 from core.desk.today.pain import tell_over, tell_pain
 from core.desk.today.reports import rate_effort
-from core.desk.today.says import AskMinutes, AskSick, AskSore
+from core.desk.today.says import AskMinutes, AskSick, AskSore, MattersNot
 from core.desk.versions.adjusting import change_lines
-from core.desk.versions.answers import change_answer, units_typed
+from core.desk.versions.answers import ask_weight, change_answer, units_typed
 from core.desk.versions.commands import AsUsual, BeBack, BeShort, BeSore, ChangeLines, GiveTimer
 from core.desk.versions.expecting import outlooks_of
 from core.desk.versions.telling import tell_lines
@@ -46,26 +46,31 @@ from core.desk.versions.timing import give_timer
 from core.desk.versions.version import my_version
 from core.desk.visit import Visit
 from core.notation.complaints import ToldPain
-from core.notation.equipment_changes import EquipmentChange
 from core.notation.equipment_partners import NOBODY_NAMED
 from core.notation.sides import read_sides
 from core.scaling.values import Ask
 from core.sessions.length import minutes_of
 from core.understanding import acts as a
+from core.understanding.equipment_changes import EquipmentChange
 
 _HOME: Final[SetName] = "home"
 
 
 async def got(visit: Visit, act: a.Has | a.Got, _: Scene) -> Outcome | None:
-    """What came is added to what is there."""
+    """What came is added to what is there; of what is said to be there, there is as much as is said."""
     place = (act.place if isinstance(act, a.Has) else None) or _HOME
     if not await visit.uow.consents.given(visit.person.id):
         return None
-    profile = await visit.profile()
-    after = with_more(at(profile, place) or (), act.equipment)
-    return await keep_things(
-        visit, profile, place, after, EquipmentChange(place=place, came=tuple(act.equipment))
-    )
+    profile, told = await visit.profile(), that_matter(act.equipment)
+    if not told:
+        return visit.told(MattersNot())
+    add = with_more if isinstance(act, a.Got) else with_stated
+    came = tuple(one for one in told if not is_weightless(one))
+    after = add(at(profile, place) or (), came)
+    weightless = tuple(one for one in told if is_weightless(one))
+    if weightless and place == _HOME:
+        return await ask_weight(visit, None, weightless, after, act.text)
+    return await keep_things(visit, profile, place, after, EquipmentChange(place=place, came=came))
 
 
 async def lost(visit: Visit, act: a.Lost, _: Scene) -> Outcome | None:

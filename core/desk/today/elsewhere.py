@@ -15,10 +15,10 @@ from core.desk.today.says import AsUsualAgain, DayNoted
 from core.desk.versions.version import my_version, session_meant
 from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
-from core.notation.elsewhere import Elsewhere, may_be_elsewhere, read_elsewhere
-from core.notation.equipment_changes import EquipmentChange
 from core.scaling.values import Ask
 from core.store.records import OpenQuestion, SessionRecord
+from core.understanding.elsewhere import Elsewhere, may_be_elsewhere, read_elsewhere
+from core.understanding.equipment_changes import EquipmentChange
 
 
 async def as_elsewhere(visit: Visit, text: str, _: int | None) -> Outcome | None:

@@ -112,6 +112,10 @@ class ChangeUndone(Said):
     units: MassUnit
 
 
+class MattersNot(Said):
+    """What was named is always there, or of no use to a version."""
+
+
 class AskWhichThing(Said):
     """A weight came, and it isn't said of what."""
 

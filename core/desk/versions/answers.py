@@ -29,11 +29,11 @@ from core.desk.versions.version import ask, my_version
 from core.desk.visit import Visit
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
-from core.notation.equipment import read_equipment, read_weight
 from core.notation.limits import read_limits
 from core.notation.numbers import does_not_know, read_body_mass, read_reps
 from core.notation.sides import read_sides
 from core.scaling.values import Ask, Question
+from core.understanding.things import read_things, read_weight
 
 
 @admitted
@@ -138,7 +138,7 @@ async def tell_answer(visit: Visit, refs: Mapping[str, Any], text: str) -> Outco
     units = (await visit.profile()).units
     if question.ask is Ask.STAGE:
         return await tell_stage_in_words(visit, question, refs["session"], text)
-    if question.ask is Ask.EQUIPMENT and (named := read_equipment(text, units)).without_weight:
+    if question.ask is Ask.EQUIPMENT and (named := read_things(text, units)).without_weight:
         known = with_household(named.equipment or (), question.ticked)
         return await ask_weight(visit, refs["session"], named.without_weight, known, text)
     taken = READERS[question.ask](text, units)
@@ -278,7 +278,7 @@ async def leave_out(visit: Visit, _: LeaveOut) -> Outcome:
 
 def take_equipment(text: str, units: MassUnit) -> Taken | None:
     """Whoever answers in pounds is answered in pounds from then on."""
-    read = read_equipment(text, units)
+    read = read_things(text, units)
     if read.equipment is None:
         return None
     typed = units_typed(text) or units

@@ -9,8 +9,9 @@ from pathlib import Path
 from typing import Final
 
 from core.athletes.values import Equipment
-from core.measures import MassUnit, to_kg
+from core.measures import LEAST_STEP_KG, MassUnit, to_kg
 from core.movements.lookup import catalogue
+from core.notation.equipment_partners import SHARED
 from core.understanding.marks import Mark
 from core.understanding.quantities import Quantity
 from core.understanding.slots.stretch import Stretch, exact_kg, in_kg, plain
@@ -19,17 +20,22 @@ _GYM: Final = Path(__file__).with_name("gym.toml")
 _MOST_OF_ONE: Final = 6
 _HEAVIEST_KG: Final = 500
 # Nobody has a pair of these.
-_ALONE: Final = "barbell"
+_BARBELL: Final = "barbell"
+# The heaviest plates made for a bar (common practice, no source).
+_HEAVIEST_PLATE_KG: Final = 25
 _FILLABLE: Final = frozenset({"backpack", "jug"})
 # Estimates, on the safe side, for what people leave out; they are shown, and can be changed.
 _FULL_KG: Final = {"backpack": Decimal(10), "jug": Decimal(5)}
 _STEP: Final = {MassUnit.KG: Decimal("2.5"), MassUnit.LB: Decimal(5)}
-_BAR: Final = {MassUnit.KG: Decimal(20), MassUnit.LB: Decimal(45)}
+BAR: Final = {MassUnit.KG: Decimal(20), MassUnit.LB: Decimal(45)}
 
 
 @dataclass
-class _Item:
-    """One thing as it is said. `after`: loads that stand behind its name."""
+class Item:
+    """One thing as it is said.
+
+    `words`: its name as it was typed; `by_times`: counted as `2x20`; `partner`: whose else it is.
+    """
 
     thing: str | None = None
     plural: bool = False
@@ -43,7 +49,10 @@ class _Item:
     filled: bool = False
     adjustable: bool = False
     named_first: bool = False
+    by_times: bool = False
     height_cm: Decimal | None = None
+    words: str = ""
+    partner: str | None = None
 
     @property
     def is_bare(self) -> bool:
@@ -71,12 +80,16 @@ class _Item:
 
 def equipment(stretch: Stretch, *, gone: bool = False) -> tuple[Equipment, ...]:
     """All that is named and isn't said to be missing; of what is `gone` a no is said of all of it."""
-    items = _shared(list(_items(stretch, gone=gone)))
-    found = [
-        _as_equipment(one, stretch.context.units) for one in items if one.thing and (gone or not one.lacks)
-    ]
+    found = [thing for _, thing in named(stretch, gone=gone) if thing is not None]
     found += [one for value in stretch.values("everything") if value == "gym" for one in full_gym()]
-    return _merged(_with_plates([one for one in found if one is not None]))
+    return merged(with_plates(found))
+
+
+def named(stretch: Stretch, *, gone: bool = False) -> list[tuple[Item, Equipment | None]]:
+    """Each thing as it is said, and as what it is kept; None where that can't be meant."""
+    items = _shared(list(_items(stretch, gone=gone)))
+    told = [one for one in items if one.thing and (gone or not one.lacks)]
+    return [(one, _as_equipment(one, stretch.context.units)) for one in told]
 
 
 @cache
@@ -90,9 +103,9 @@ def _is_held(implement: str) -> bool:
     return any(one.id == implement and one.kind == "held" for one in catalogue().implements)
 
 
-def _items(stretch: Stretch, *, gone: bool = False) -> Iterator[_Item]:
+def _items(stretch: Stretch, *, gone: bool = False) -> Iterator[Item]:
     """From the left; a comma, an `and` or the next thing begins another."""
-    item = _Item()
+    item = Item()
     at = stretch.start
     while at < stretch.end:
         mark = stretch.marked.mark_at[at]
@@ -101,15 +114,15 @@ def _items(stretch: Stretch, *, gone: bool = False) -> Iterator[_Item]:
             if thing and item.thing and not _tells_step(item, mark, stretch):
                 loads = item.loads_of_next(stretch, mark.start)
                 yield item
-                item = _Item(loads=loads)
+                item = Item(loads=loads)
             _take(item, mark, stretch, gone=gone)
             at = mark.end
             continue
-        if _parts(stretch, at):
+        if parts_at(stretch, at):
             if item.thing or item.loads or item.high or item.only_counts:
                 yield item
                 lacks = item.lacks and stretch.marked.helps(at, "or") is not None
-                item = _Item(lacks=lacks)
+                item = Item(lacks=lacks)
         else:
             _take_word(item, stretch, at)
         at += 1
@@ -117,24 +130,25 @@ def _items(stretch: Stretch, *, gone: bool = False) -> Iterator[_Item]:
         yield item
 
 
-def _parts(stretch: Stretch, at: int) -> bool:
+def parts_at(stretch: Stretch, at: int) -> bool:
     token = stretch.marked.text.tokens[at]
     if token.kind == "mark":
         return token.word in ",;.\n&+/!("
     return stretch.marked.helps(at, "joint") is not None or stretch.marked.helps(at, "or") is not None
 
 
-def _take(item: _Item, mark: Mark, stretch: Stretch, *, gone: bool) -> None:
+def _take(item: Item, mark: Mark, stretch: Stretch, *, gone: bool) -> None:
     thing = mark.value("thing", "other_thing")
     if _tells_step(item, mark, stretch):
         item.awaits_step = stretch.marked.helps(mark.end, "of_word") is not None
-        if not item.awaits_step:
+        if not item.awaits_step and item.step is None:
             item.step = item.loads_in(stretch.context.units)[-1]
             item.loads.pop()
         return
     if thing:
         item.named_first = not (item.loads or item.high)
         item.thing = thing
+        item.words = stretch.marked.text.words(mark.start, mark.end)
         item.plural = stretch.words[mark.end - 1 - stretch.start].endswith("s")
         item.lacks = item.lacks or stretch.is_denied(mark.start, near=5)
         return
@@ -147,14 +161,15 @@ def _take(item: _Item, mark: Mark, stretch: Stretch, *, gone: bool) -> None:
         _take_quantity(item, mark.quantity, stretch)
 
 
-def _tells_step(item: _Item, mark: Mark, stretch: Stretch) -> bool:
+def _tells_step(item: Item, mark: Mark, stretch: Stretch) -> bool:
     """`in steps of 2`, `in 2.5 kg steps`: no stairs."""
     helps = stretch.marked.helps
     step = mark.value("thing") == "stairs" and helps(mark.start, "step_word") is not None
-    return step and (helps(mark.end, "of_word") is not None or bool(item.loads))
+    told = bool(item.loads) or item.step is not None
+    return step and (helps(mark.end, "of_word") is not None or told)
 
 
-def _take_quantity(item: _Item, one: Quantity, stretch: Stretch) -> None:
+def _take_quantity(item: Item, one: Quantity, stretch: Stretch) -> None:
     units = stretch.context.units
     goes_up = item.high is not None and item.step is None and one.value < item.high / 2
     if (item.awaits_step or goes_up) and one.kind in {"load", "number"}:
@@ -163,7 +178,7 @@ def _take_quantity(item: _Item, one: Quantity, stretch: Stretch) -> None:
         _TAKEN_AS[one.kind](item, one, stretch)
 
 
-def _is_most(item: _Item, one: Quantity, stretch: Stretch) -> bool:
+def _is_most(item: Item, one: Quantity, stretch: Stretch) -> bool:
     """`up to 20`, and `dumbbells to 20` where nothing else is told of them."""
     helps, before = stretch.marked.helps, one.start - 1
     bare = item.thing is not None and not item.loads and item.low is None
@@ -172,30 +187,31 @@ def _is_most(item: _Item, one: Quantity, stretch: Stretch) -> bool:
     )
 
 
-def _take_load(item: _Item, one: Quantity, stretch: Stretch) -> None:
+def _take_load(item: Item, one: Quantity, stretch: Stretch) -> None:
     _load(item, one.value, one.unit, up_to=_is_most(item, one, stretch))
 
 
-def _take_range(item: _Item, one: Quantity, stretch: Stretch) -> None:
+def _take_range(item: Item, one: Quantity, stretch: Stretch) -> None:
     units, is_kg = stretch.context.units, one.kind == "load_range"
     item.low = exact_kg(one.low or 0) if is_kg else in_kg(one.low or 0, units)
     item.high = exact_kg(one.value) if is_kg else in_kg(one.value, units)
 
 
-def _take_times(item: _Item, one: Quantity, _: Stretch) -> None:
+def _take_times(item: Item, one: Quantity, _: Stretch) -> None:
     item.count = int(one.value) if one.value <= _MOST_OF_ONE else item.count
+    item.by_times = True
     item.loads.append((one.second or 0, one.unit))
 
 
-def _take_pieces(item: _Item, one: Quantity, _: Stretch) -> None:
+def _take_pieces(item: Item, one: Quantity, _: Stretch) -> None:
     item.count = int(one.value) or None
 
 
-def _take_height(item: _Item, one: Quantity, _: Stretch) -> None:
+def _take_height(item: Item, one: Quantity, _: Stretch) -> None:
     item.height_cm = plain(Decimal(f"{one.value:.2f}"))
 
 
-def _take_plural(item: _Item, one: Quantity, _: Stretch) -> None:
+def _take_plural(item: Item, one: Quantity, _: Stretch) -> None:
     """`two 10s`: no seconds."""
     if one.unit == "s":
         item.plural = True
@@ -203,11 +219,11 @@ def _take_plural(item: _Item, one: Quantity, _: Stretch) -> None:
         _load(item, one.value, "", up_to=False)
 
 
-def _take_number(item: _Item, one: Quantity, stretch: Stretch) -> None:
+def _take_number(item: Item, one: Quantity, stretch: Stretch) -> None:
     _number(item, one, stretch, up_to=_is_most(item, one, stretch))
 
 
-_TAKEN_AS: Final[Mapping[str, Callable[[_Item, Quantity, Stretch], None]]] = {
+_TAKEN_AS: Final[Mapping[str, Callable[[Item, Quantity, Stretch], None]]] = {
     "load": _take_load,
     "load_range": _take_range,
     "range": _take_range,
@@ -219,7 +235,7 @@ _TAKEN_AS: Final[Mapping[str, Callable[[_Item, Quantity, Stretch], None]]] = {
 }
 
 
-def _number(item: _Item, one: Quantity, stretch: Stretch, *, up_to: bool) -> None:
+def _number(item: Item, one: Quantity, stretch: Stretch, *, up_to: bool) -> None:
     """How many, in front of a thing or a load; else a load without its unit."""
     after_x = stretch.word(one.start - 1) == "x"
     if after_x and item.loads and one.value <= _MOST_OF_ONE:
@@ -238,10 +254,10 @@ def _number(item: _Item, one: Quantity, stretch: Stretch, *, up_to: bool) -> Non
 
 
 def _ends(stretch: Stretch, at: int) -> bool:
-    return at >= stretch.end or _parts(stretch, at)
+    return at >= stretch.end or parts_at(stretch, at)
 
 
-def _load(item: _Item, load: float, unit: str, *, up_to: bool, units: MassUnit = MassUnit.KG) -> None:
+def _load(item: Item, load: float, unit: str, *, up_to: bool, units: MassUnit = MassUnit.KG) -> None:
     if up_to:
         item.high = exact_kg(load) if unit else in_kg(load, units)
     else:
@@ -252,19 +268,21 @@ def _bare(load: float, typed: str, units: MassUnit) -> Decimal:
     return in_kg(load, MassUnit.LB if typed == "lb" else MassUnit.KG if typed else units)
 
 
-def _take_word(item: _Item, stretch: Stretch, at: int) -> None:
+def _take_word(item: Item, stretch: Stretch, at: int) -> None:
     marked = stretch.marked
+    shared = SHARED.fullmatch(marked.words[at])
+    item.partner = shared["which"] if shared else item.partner
     item.filled = item.filled or marked.helps(at, "filled") is not None
     item.adjustable = item.adjustable or marked.helps(at, "adjustable") is not None
     if marked.helps(at, "each") is not None and item.loads and item.count is None:
         item.count = 2
 
 
-def _shared(items: list[_Item]) -> list[_Item]:
+def _shared(items: list[Item]) -> list[Item]:
     """A load without a thing belongs to the thing beside it: `8, 12 and 16 kg kettlebells`, `dumbbells 8, 12`."""
-    found: list[_Item] = []
-    waiting: list[_Item] = []
-    for item in items:
+    found: list[Item] = []
+    waiting: list[Item] = []
+    for at, item in enumerate(items):
         last = found[-1] if found else None
         if item.only_counts:
             if last and last.count is None:
@@ -274,17 +292,40 @@ def _shared(items: list[_Item]) -> list[_Item]:
                 _give(one, item)
             waiting = []
             found.append(item)
-        elif last and last.loads and item.count is not None and _is_weighty(last):
-            item.thing = last.thing  # `two of 4 kg, one of 6`
-            found.append(item)
-        elif last and last.named_first and not last.lacks and _is_weighty(last):
-            _give(item, last)
+        elif last and _takes(last, item) and not _of_next(items, at):
+            found += _given(item, last)
         else:
             waiting.append(item)
     return _with_waiting(found, waiting)
 
 
-def _give(bare: _Item, thing: _Item) -> None:
+def _takes(thing: Item, bare: Item) -> bool:
+    return _is_weighty(thing) and not thing.lacks and (thing.named_first or _counts_apart(bare, thing))
+
+
+def _counts_apart(bare: Item, thing: Item) -> bool:
+    return bare.count is not None and bool(thing.loads or thing.count)
+
+
+def _given(bare: Item, thing: Item) -> list[Item]:
+    """`two of 4 kg, one of 6`: more of the kind; `two dumbbells, one of 8`: one of those that were named."""
+    if not _counts_apart(bare, thing):
+        _give(bare, thing)
+        return []
+    if not thing.loads:
+        thing.loads, thing.count = bare.loads, bare.count
+        return []
+    bare.thing, bare.words = thing.thing, thing.words
+    return [bare]
+
+
+def _of_next(items: Sequence[Item], at: int) -> bool:
+    """`a kettlebell of 16, 8 and 12 kg dumbbells`: several of the next kind, with no count of their own."""
+    after = next((one for one in items[at + 1 :] if not one.is_bare), None)
+    return bool(after and after.plural and after.loads and after.count is None and not after.named_first)
+
+
+def _give(bare: Item, thing: Item) -> None:
     thing.loads = [*thing.loads, *bare.loads]
     thing.count = thing.count or bare.count
     thing.high = thing.high or bare.high
@@ -293,21 +334,21 @@ def _give(bare: _Item, thing: _Item) -> None:
     thing.adjustable = thing.adjustable or bare.adjustable
 
 
-def _with_waiting(found: list[_Item], waiting: list[_Item]) -> list[_Item]:
+def _with_waiting(found: list[Item], waiting: list[Item]) -> list[Item]:
     """Loads that no thing followed: of the last thing, or of dumbbells."""
     if not waiting:
         return found
-    thing = found[-1] if found and _is_weighty(found[-1]) else _Item("dumbbell")
+    thing = found[-1] if found and _is_weighty(found[-1]) else Item("dumbbell")
     for one in waiting:
         _give(one, thing)
     return found if found and thing is found[-1] else [*found, thing]
 
 
-def _is_weighty(item: _Item) -> bool:
+def _is_weighty(item: Item) -> bool:
     return item.thing is not None and _is_held(item.thing)
 
 
-def _as_equipment(item: _Item, units: MassUnit) -> Equipment | None:
+def _as_equipment(item: Item, units: MassUnit) -> Equipment | None:
     assert item.thing is not None
     each = item.count or 1
     if not _is_held(item.thing):
@@ -322,41 +363,45 @@ def _as_equipment(item: _Item, units: MassUnit) -> Equipment | None:
         item.high, loads = loads[-1], ()
     if item.high is not None:
         return _range(item, units)
-    pairs = item.plural and item.count is None and len(loads) <= 1 and item.thing != _ALONE
-    if item.named_first and 1 < each == len(loads):  # `3 kettlebells: 8, 12, 16`
+    pairs = item.plural and item.count is None and len(loads) <= 1 and item.thing != _BARBELL
+    if item.named_first and not item.by_times and 1 < each == len(loads):  # `3 kettlebells: 8, 12, 16`
         each = 1
     return Equipment(implement=item.thing, each=2 if pairs else each, loads_kg=loads)
 
 
-def _range(item: _Item, units: MassUnit) -> Equipment | None:
+def _range(item: Item, units: MassUnit) -> Equipment | None:
     assert item.thing is not None and item.high is not None  # noqa: PT018 - both are the caller's
-    step = item.step or plain(to_kg(_STEP[units], units))
-    low = item.low or (plain(to_kg(_BAR[units], units)) if item.thing == "barbell" else step)
-    if not 0 < low <= item.high <= _HEAVIEST_KG:
+    step = plain(to_kg(_STEP[units], units)) if item.step is None else item.step
+    low = item.low or (plain(to_kg(BAR[units], units)) if item.thing == "barbell" else step)
+    if not 0 < low <= item.high <= _HEAVIEST_KG or step < LEAST_STEP_KG:
         return None
     each = item.count or (2 if item.plural else 1)
     return Equipment(implement=item.thing, each=each, from_kg=low, to_kg=item.high, step_kg=step)
 
 
-def _with_plates(things: list[Equipment]) -> list[Equipment]:
-    """Plates told by their weight together belong to the bar, if there is one."""
-    bar = next((one for one in things if one.implement == "barbell" and one.to_kg is None), None)
-    plates = next((one for one in things if one.implement == "plate"), None)
+def with_plates(things: Sequence[Equipment]) -> list[Equipment]:
+    """Plates told by their weight together belong to the bar, if there is one; others are things of their own."""
+    bar = next((one for one in things if one.implement == _BARBELL and one.to_kg is None), None)
+    plates = next((one for one in things if one.implement == "plate" and _in_all(one)), None)
     if bar is None or plates is None:
-        return things
-    total = plates.to_kg or (
-        sum(plates.loads_kg, Decimal(0)) * (plates.each if len(plates.loads_kg) > 1 else 1)
-    )
-    empty = max(bar.loads_kg, default=_BAR[MassUnit.KG])
-    if not total or empty + total > _HEAVIEST_KG:
-        return things
+        return list(things)
+    empty = max(bar.loads_kg, default=BAR[MassUnit.KG])
+    total = empty + _in_all(plates)
+    if total > _HEAVIEST_KG:
+        return list(things)
     loaded = Equipment(
-        implement="barbell", each=bar.each, from_kg=empty, to_kg=empty + total, step_kg=_STEP[MassUnit.KG]
+        implement=_BARBELL, each=bar.each, from_kg=empty, to_kg=total, step_kg=_STEP[MassUnit.KG]
     )
     return [loaded if one is bar else one for one in things if one is not plates]
 
 
-def _merged(found: Sequence[Equipment]) -> tuple[Equipment, ...]:
+def _in_all(plates: Equipment) -> Decimal:
+    """What they weigh together; 0 where single plates are told: none is so heavy."""
+    alone = plates.loads_kg[0] if len(plates.loads_kg) == 1 else Decimal(0)
+    return plates.to_kg or (alone if alone > _HEAVIEST_PLATE_KG else Decimal(0))
+
+
+def merged(found: Sequence[Equipment]) -> tuple[Equipment, ...]:
     """Fixed loads of one kind, as many of each, stand together."""
     merged: list[Equipment] = []
     for thing in found:

@@ -3,7 +3,7 @@ from decimal import Decimal
 from hypothesis import given
 from hypothesis import strategies as st
 
-from core.athletes.equipment import at, everything, furnished, with_more, without
+from core.athletes.equipment import at, everything, furnished, with_more, with_stated, without
 from core.athletes.values import Equipment, Profile
 from core.movements.lookup import catalogue
 
@@ -77,3 +77,13 @@ def test_every_place_has_equipment_of_its_own():
 def test_a_gym_has_all_that_is_not_improvised():
     known = {thing.id for thing in catalogue().implements if not thing.improvised}
     assert {thing.implement for thing in everything()} == known
+
+
+def test_whoever_says_what_is_there_says_how_many():
+    owned = (weights("dumbbell", 8, each=2), CHAIR)
+    assert with_stated(owned, (weights("dumbbell", 8),)) == (weights("dumbbell", 8), CHAIR)
+    assert with_stated(owned, (weights("dumbbell", 12),)) == (
+        weights("dumbbell", 8, each=2),
+        weights("dumbbell", 12),
+        CHAIR,
+    )

@@ -7,12 +7,12 @@ from core.athletes.values import Equipment
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
 from core.notation.chat import is_like_a_score, is_like_a_session
-from core.notation.equipment import read_equipment, read_weight
 from core.notation.numbers import does_not_know, read_body_mass, read_reps
 from core.notation.scores import read_score
 from core.notation.session import read_session
 from core.notation.writing import write_session
 from core.scores.values import SETTLED_BY_YES
+from core.understanding.things import read_things, read_weight
 from tests.strategies import any_text, sessions
 
 SLOW = settings(deadline=None, suppress_health_check=[HealthCheck.too_slow], max_examples=60)
@@ -73,7 +73,7 @@ def test_a_score_is_sure_or_comes_with_its_one_question(text, session):
 @SLOW
 @given(text=any_text())
 def test_no_text_breaks_the_smaller_readers(text):
-    read = read_equipment(text)
+    read = read_things(text)
     assert read.equipment is None or all(load > 0 for thing in read.equipment for load in thing.loads_kg)
     assert not any(thing.loads_kg or thing.to_kg for thing in read.without_weight)
     weighed = read_weight(text, Equipment(implement="dumbbell"))

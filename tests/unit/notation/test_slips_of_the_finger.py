@@ -3,9 +3,9 @@
 import pytest
 
 from core.movements.lookup import catalogue
-from core.notation.equipment import read_equipment
 from core.notation.session import read_session
 from core.sessions.values import MOST_BLOCKS, MOST_LINES
+from core.understanding.things import read_things
 
 
 def read(text):
@@ -50,7 +50,7 @@ def test_more_than_a_session_holds_is_shown():
 
 
 def test_a_step_that_no_thing_has_is_asked_about():
-    read_it = read_equipment("adjustable dumbbell 1-500 kg in 0.00000001 kg steps")
+    read_it = read_things("adjustable dumbbell 1-500 kg in 0.00000001 kg steps")
 
     assert read_it.equipment is None
     assert read_it.not_understood

@@ -26,6 +26,7 @@ from core.desk.today.says import (
     CoachsEasyWeek,
     DayNoted,
     EquipmentChanged,
+    MattersNot,
     MoreDecided,
     MoreLater,
 )
@@ -266,6 +267,11 @@ def gone(one: Equipment, units: MassUnit) -> str:
 def change_undone(said: ChangeUndone) -> Worded:
     now = "not told yet" if said.now is None else things(said.now, said.units)
     return Worded(fill("Undone. {where}: {now}.", where=SET_NAMES[said.place].capitalize(), now=now))
+
+
+@wording("en", MattersNot)
+def matters_not(_: MattersNot) -> Worded:
+    return Worded("Good to have! None of my versions depend on it, so there's nothing to note.")
 
 
 @wording("en", AskWhichThing)

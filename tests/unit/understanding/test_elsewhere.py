@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from core.measures import MassUnit
-from core.notation.elsewhere import read_elsewhere
+from core.understanding.elsewhere import read_elsewhere
 
 MONDAY = date(2026, 3, 2)
 

@@ -10,10 +10,10 @@ from typing import Final
 from core.athletes.equipment import everything
 from core.athletes.values import Equipment, SetName
 from core.measures import MassUnit
-from core.movements.lookup import Catalogue, catalogue
-from core.notation.equipment import read_equipment
+from core.movements.lookup import catalogue
 from core.notation.quantities import MASS_UNIT, NUMBER, NUMBER_WORDS, kilograms
 from core.notation.text import plain_row
+from core.understanding.things import read_things
 from core.values import Value
 
 LONGEST: Final = 160
@@ -92,23 +92,15 @@ _BARE: Final = re.compile(
 )
 
 
-def read_equipment_change(
-    text: str, unit: MassUnit = MassUnit.KG, things: Catalogue | None = None
-) -> EquipmentChange | None:
+def read_equipment_change(text: str, unit: MassUnit = MassUnit.KG) -> EquipmentChange | None:
     """The change in a message; None where it is anything else."""
     if len(text) > LONGEST or "\n" in text.strip() or "?" in text:
         return None
     words = plain_row(text).text.lower().strip(" .!")
-    known = things or catalogue()
-    return (
-        _set(words, unit, known)
-        or _came(words, unit, known)
-        or _also(words, unit, known)
-        or _went(words, unit, known)
-    )
+    return _set(words, unit) or _came(words, unit) or _also(words, unit) or _went(words, unit)
 
 
-def _set(words: str, unit: MassUnit, known: Catalogue) -> EquipmentChange | None:
+def _set(words: str, unit: MassUnit) -> EquipmentChange | None:
     match = _SET.match(words)
     if match is None:
         return None
@@ -116,11 +108,11 @@ def _set(words: str, unit: MassUnit, known: Catalogue) -> EquipmentChange | None
     told = match["things"].strip()
     if _ALL.match(told):
         return EquipmentChange(place=place, whole=everything())
-    whole = _all_read(told, unit, known)
+    whole = _all_read(told, unit)
     return None if whole is None else EquipmentChange(place=place, whole=whole)
 
 
-def _came(words: str, unit: MassUnit, known: Catalogue) -> EquipmentChange | None:
+def _came(words: str, unit: MassUnit) -> EquipmentChange | None:
     match = _CAME.match(words)
     if match is None:
         return None
@@ -128,31 +120,31 @@ def _came(words: str, unit: MassUnit, known: Catalogue) -> EquipmentChange | Non
     bare = _bare(told, unit)
     if bare is not None:
         return EquipmentChange(bare=bare)
-    came = _all_read(told, unit, known)
+    came = _all_read(told, unit)
     return EquipmentChange(came=came) if came else None
 
 
-def _also(words: str, unit: MassUnit, known: Catalogue) -> EquipmentChange | None:
+def _also(words: str, unit: MassUnit) -> EquipmentChange | None:
     match = _ALSO.match(words)
     if match is None:
         return None
-    came = _all_read(_trimmed(match["things"] or match["too"]), unit, known)
+    came = _all_read(_trimmed(match["things"] or match["too"]), unit)
     return EquipmentChange(came=came, forgotten=True) if came else None
 
 
-def _went(words: str, unit: MassUnit, known: Catalogue) -> EquipmentChange | None:
+def _went(words: str, unit: MassUnit) -> EquipmentChange | None:
     match = _WENT.match(words)
     if match is None:
         return None
     told = _trimmed(match["things"] or match["lacked"])
     owned = _OWNERS.sub("", told)
-    named = known.implement_by_name(owned.removeprefix("adjustable "))
+    named = catalogue().implement_by_name(owned.removeprefix("adjustable "))
     if named is not None:
         return EquipmentChange(went=(Equipment(implement=named.id),))
     bare = _bare(owned, unit)
     if bare is not None and (match["verb"] or "") != "lost":
         return EquipmentChange(went=(bare,))
-    went = _all_read(owned, unit, known, lost=match["verb"] == "lost")
+    went = _all_read(owned, unit, lost=match["verb"] == "lost")
     return EquipmentChange(went=went) if went else None
 
 
@@ -162,15 +154,13 @@ def _trimmed(told: str) -> str:
     return told.strip(" ,")
 
 
-def _all_read(
-    told: str, unit: MassUnit, known: Catalogue, *, lost: bool = False
-) -> tuple[Equipment, ...] | None:
+def _all_read(told: str, unit: MassUnit, *, lost: bool = False) -> tuple[Equipment, ...] | None:
     """Equipment, only if every word of it is equipment. `lost 10s` is a time: it must be named."""
     if lost and not any(
-        thing.id in told or any(name in told for name in thing.names) for thing in known.implements
+        name in told for thing in catalogue().implements for name in (thing.id, *thing.names)
     ):
         return None
-    read = read_equipment(told, unit, known)
+    read = read_things(told, unit)
     return None if read.not_understood or read.without_weight else read.equipment
 
 

@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from core.athletes.values import Equipment
 from core.measures import MassUnit, to_kg
-from core.notation.equipment import read_equipment
+from core.understanding.things import read_things
 
 
 @pytest.mark.parametrize(
@@ -26,13 +26,13 @@ from core.notation.equipment import read_equipment
     ],
 )
 def test_a_shared_thing_keeps_its_partner(text, partner):
-    read = read_equipment(text)
+    read = read_things(text)
     [thing] = read.equipment or ()
     assert (thing.shared_with, thing.to_kg, read.not_understood) == (partner, Decimal(24), ())
 
 
 def test_only_the_thing_that_it_is_said_of_is_shared():
-    chair, dumbbell = read_equipment("a chair, and a 12 kg dumbbell shared with Bo").equipment or ()
+    chair, dumbbell = read_things("a chair, and a 12 kg dumbbell shared with Bo").equipment or ()
     assert (chair.shared_with, dumbbell.shared_with) == (None, "Bo")
 
 
@@ -57,25 +57,25 @@ def test_only_the_thing_that_it_is_said_of_is_shared():
     ],
 )
 def test_an_adjustable_thing_is_read_however_it_is_said(text, count, low, high):
-    read = read_equipment(text)
+    read = read_things(text)
     [thing] = read.equipment or ()
     assert (thing.each, thing.from_kg, thing.to_kg) == (count, Decimal(low), Decimal(high))
     assert read.not_understood == ()
 
 
 def test_pounds_are_read_too():
-    [thing] = read_equipment("dial dumbbell 5-52 lb").equipment or ()
+    [thing] = read_things("dial dumbbell 5-52 lb").equipment or ()
     assert thing.model_copy(update={"step_kg": None}) == Equipment(
         implement="dumbbell", from_kg=to_kg(Decimal(5), MassUnit.LB), to_kg=to_kg(Decimal(52), MassUnit.LB)
     )
 
 
-@pytest.mark.parametrize("text", ["dumbbells 8 and 12 kg", "dumbbells go from 8 to 12 kg"])
+@pytest.mark.parametrize("text", ["dumbbells 8 and 12 kg", "dumbbells, 8 kg and 12 kg"])
 def test_several_fixed_weights_stay_fixed(text):
-    [thing] = read_equipment(text).equipment or ()
+    [thing] = read_things(text).equipment or ()
     assert thing.loads_kg == (Decimal(8), Decimal(12))
 
 
 @given(st.text(max_size=120))
 def test_any_text_can_be_read(text):
-    read_equipment(text)
+    read_things(text)

@@ -8,9 +8,9 @@ from core.athletes.equipment import everything
 from core.athletes.values import Equipment, SetName
 from core.measures import MassUnit
 from core.notation.chat import is_like_a_score
-from core.notation.equipment import read_equipment
 from core.notation.lasting import names_days, read_lasting
 from core.notation.text import plain
+from core.understanding.things import read_things
 from core.values import Value
 
 _LONGEST: Final = 160
@@ -112,7 +112,7 @@ def read_elsewhere(text: str, today: date, units: MassUnit) -> Elsewhere | None:
     things, unread = _things(lasting.rest[begins.end() :], units)
     if only and not things and not unread:
         return None
-    if unread and not _SPEAKS_OF_THINGS.search(unread) and not read_equipment(unread, units).without_weight:
+    if unread and not _SPEAKS_OF_THINGS.search(unread) and not read_things(unread, units).without_weight:
         return None
     return Elsewhere(
         place="gym" if is_gym else "trip",
@@ -132,6 +132,5 @@ def _things(words: str, units: MassUnit) -> tuple[tuple[Equipment, ...] | None, 
         return (() if nothing else None), ""
     if _ALL.match(left):
         return everything(), ""
-    read = read_equipment(left, units)
-    clear = read.equipment and not read.not_understood and not read.without_weight
-    return (read.equipment, "") if clear else (None, left)
+    read = read_things(left, units)
+    return (read.equipment, "") if read.is_clear else (None, left)
