@@ -85,6 +85,7 @@ class Demand(StrEnum):
     OVERHEAD = "overhead"
     WRIST_BENT = "wrist-bent"
     ELBOW_LOAD = "elbow-load"
+    ELBOW_BEND = "elbow-bend"  # a bent arm draws in what it holds, as lightly as one likes
     SHOULDER_LOAD = "shoulder-load"
     SHORT_PRESS = "short-press"  # the arms press, and never get behind the body
     ARMS_BEHIND = "arms-behind"  # the arms press from behind the body
@@ -211,6 +212,7 @@ class Variant(Value):
     `needs`: things that must be there beside what is held (chair, bar); a floor always
     are. Of a list in it any one will do, and the first is the usual one. `holds`: empty means unloaded; one that
     can't be done without a load lists at least one.
+    `one_handed`: of what is done with one side only the hand is one: hips and legs work as ever.
     `unit`, `sides`, `trains`: only where they differ from the movement's. Where units differ, an amount is carried over
     by its time: amount x seconds / seconds.
     `reserves`: share of one repetition's cost by reserve name; the limiting one sets the count.
@@ -232,6 +234,7 @@ class Variant(Value):
     holds: tuple[Hold, ...] = ()
     unit: AmountUnit | None = None
     sides: Sides | None = None
+    one_handed: bool = False
     body_share: Share
     reserves: dict[str, Annotated[float, Field(gt=0, le=1)]] = Field(min_length=1)
     seconds: Sourced

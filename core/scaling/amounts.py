@@ -24,7 +24,7 @@ MOST_FOR_ONE = 4.0
 HALF = 0.5
 # What both sides do at once is done by one after the other as often, and many a little less often (estimate).
 OF_ONE_SIDE = 0.6
-FEW = 10.0
+FEW, FEW_OF_A_HAND = 10.0, 6.0
 
 A_HAIR = 1e-9
 # From so much on people count in any of such steps (common practice, no source).
@@ -63,7 +63,7 @@ def amount_of(block: Block, line: Line, written: Done, to: Done) -> Amount:
     amount = max(block.scheme) if block.scheme else line.amount
     if amount is not None:
         amount = _carried(amount, line, written, to, unit)
-        amount = _of_one_side(block, amount, unit) if parted else amount
+        amount = _of_one_side(block, amount, unit, variant) if parted else amount
     if movement.k is None:
         return Amount(unit, per_side, amount, None)
     counted = _at_least(block, movement, variant) if amount is None else _counted(amount, unit, to)
@@ -71,16 +71,19 @@ def amount_of(block: Block, line: Line, written: Done, to: Done) -> Amount:
     return Amount(unit, per_side, amount, counted / 2 if counted and one_side else counted)
 
 
-def _of_one_side(block: Block, amount: float, unit: AmountUnit) -> float:
+def _of_one_side(block: Block, amount: float, unit: AmountUnit, to: Variant) -> float:
     """Of what both sides do at once so many a side: few stay as many, of many rather more than half.
 
-    Where the next turn comes with the clock, half: a minute's work stays a minute's.
+    Where the next turn comes with the clock, half: a minute's work stays a minute's. And of many where hips and legs do
+    all of it, whichever hand holds on.
     """
     if block.format is Format.INTERVALS or block.work_s is not None:
         step = ROUND_TO.get(unit, 1)
         return float(step * ceil(amount * HALF / step))
     if unit is not AmountUnit.REPS:
         return amount
+    if to.one_handed:
+        return min(amount, max(float(ceil(amount * HALF)), FEW_OF_A_HAND))
     return min(amount, max(float(ceil(amount * OF_ONE_SIDE)), FEW))
 
 

@@ -117,9 +117,15 @@ def _is_never_easy(movement: Movement, variant: Variant) -> bool:
 
 def asks_for_less(profile: Profile, movement: Movement, variant: Variant) -> str | None:
     """The limit that lightens this variant, or the sore place that it uses; None if there is neither."""
-    limit = _limit_lightening(profile.limits or (), variant.demands)
+    limit = _limit_lightening(profile.limits or (), _of_the_work(movement, variant))
     sore = (place for place in profile.today.sore if movement.pattern in SORE.get(place, frozenset(Pattern)))
     return limit or next(sore, None)
+
+
+def _of_the_work(movement: Movement, variant: Variant) -> tuple[Demand, ...]:
+    """Demands that may be too much of a set: what the hands only hold is nothing to spare in squats."""
+    held = movement.main_of(variant) is Part.SQUAT
+    return tuple(one for one in variant.demands if not (held and one is Demand.GRIP))
 
 
 def flags(demands: Iterable[Demand]) -> int:
