@@ -22,6 +22,9 @@ NOTHING_BELOW = 2
 # A run that a limit lightens goes at so much of its breath: a jog (estimate).
 GENTLY = 0.7
 
+# Many of what is light are never farther from a heavy set than so many steps, however light (estimate).
+MOST_LIGHTER = 2
+
 # Whoever goes easy does so few of it, if they must, as soon as another movement (estimate).
 FAR_FEWER = log(3)
 
@@ -30,6 +33,9 @@ RISKS = flags({Demand.OVERHEAD, Demand.FAST_LOAD, Demand.JUMPING, Demand.UPSIDE_
 JUMP, IMPACT = flags({Demand.JUMPING}), flags({Demand.IMPACT})
 # Of these, those that gates of the body keep from whoever isn't ready.
 USED_TO = flags({Demand.JUMPING, Demand.UPSIDE_DOWN})
+
+# What is done for speed is done fresh, so that a few are enough.
+LEAST_FRESH = {Pattern.JUMP: 0, Pattern.LIFT: FEW_EASY}
 
 # Somebody's furniture, and what stands in the street.
 AT_HOME = frozenset({"table", "chair", "stairs", "seat"})
@@ -72,9 +78,10 @@ def _of_things(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
     """What it costs to leave the weights that a line is for, or that are there, for furniture, a band or nothing."""
     if plan.pulls and _is_makeshift(way):
         yield Charge("makeshift", plan.costs.makeshift)
+    if way.resists and athlete.has_weights:
+        yield Charge("band", plan.costs.band)
     if plan.loaded and not way.grips:
-        band = way.resists and not athlete.has_weights
-        entry = "improvised" if band else "empty_handed"
+        entry = "improvised" if way.resists and not athlete.has_weights else "empty_handed"
         yield Charge(entry, getattr(plan.costs, entry))
 
 
@@ -119,7 +126,7 @@ def _of_kilos(work: Work, grip: Grip, load: Load, *, light_set: bool) -> Iterato
     elif log_ratio > 0:
         yield Charge("heavier", costs.heavier * tenths(log_ratio))
     elif light_set:
-        yield Charge("lighter", min(costs.lighter * tenths(-log_ratio), costs.step))
+        yield Charge("lighter", min(costs.lighter * tenths(-log_ratio), MOST_LIGHTER * costs.step))
     else:
         yield Charge("lighter", costs.lighter * tenths(-log_ratio))
         if load.value < HALF * meant:
@@ -138,13 +145,15 @@ def _of_other_kilos(work: Work, grip: Grip, load: Load, *, light_set: bool) -> I
     if ratio > 1:
         yield Charge("heavier", costs.heavier * tenths(log(ratio)))
         return
-    one_side = 2 if work.way.movement.sides_of(work.way.variant) == "one" else 1
+    variant = work.way.variant
+    one_side = 2 if work.way.movement.sides_of(variant) == "one" and not variant.one_handed else 1
+    lighter = costs.lighter * tenths(-log(min(1, ratio * one_side)))
     if light_set:
-        lighter = costs.lighter * tenths(-log(min(1, ratio * one_side)))
-        if lighter:
-            yield Charge("lighter", min(lighter, costs.step))
-    elif work.is_hard and ratio * one_side < HALF:
-        yield Charge("half_the_kilos", costs.half_the_kilos // 2)
+        yield Charge("lighter", min(lighter, MOST_LIGHTER * costs.step))
+    elif work.is_hard:
+        yield Charge("lighter", min(lighter, costs.other_count))
+        if ratio * one_side < HALF:
+            yield Charge("half_the_kilos", costs.half_the_kilos // 2)
 
 
 def of_effort(lift: Lift, fitting: Fit) -> Iterator[Charge]:
@@ -157,15 +166,26 @@ def of_effort(lift: Lift, fitting: Fit) -> Iterator[Charge]:
         soft = _should_be_a_heavy_set(lift)
         light = costs.soft * tenths(fitting.light) if soft else costs.light * tenths(fitting.light - ABOUT)
         light = light if plan.loaded or _should_be_as_hard(lift) else light // 2
-        # Where the heaviest is looked for, it is looked for among what is there, however light that is.
-        yield Charge("light", min(light, costs.other_implement) if lift.as_meant else light)
+        yield Charge("light", int(min(light, _most_for_light(lift))))
         if fitting.light > FEEBLE and not (lift.as_meant or _may_be_feeble(lift)):
             yield Charge("feeble", costs.feeble)
 
 
+def _most_for_light(lift: Lift) -> float:
+    """Where the heaviest is looked for, it is looked for among what is there, however light that is.
+
+    And whoever isn't used to it leaves no movement because it is light.
+    """
+    costs, work = lift.work.plan.costs, lift.work
+    if lift.as_meant:
+        return costs.other_implement
+    return costs.step if work.athlete.is_unused and work.way.near <= Near.VARIANT else inf
+
+
 def _should_be_a_heavy_set(lift: Lift) -> bool:
-    """Whether many of what is light stand for a heavy set, which a sore joint has no part in."""
-    return lift.light_set and not lift.work.athlete.spares_a_joint(lift.work.plan.ways[0])
+    """Whether many of what is light stand for a heavy set: not for a sore joint, nor for whoever isn't used to any."""
+    athlete = lift.work.athlete
+    return lift.light_set and not (athlete.is_unused or athlete.spares_a_joint(lift.work.plan.ways[0]))
 
 
 def _should_be_as_hard(lift: Lift) -> bool:
@@ -176,11 +196,11 @@ def _should_be_as_hard(lift: Lift) -> bool:
 def _may_be_feeble(lift: Lift) -> bool:
     """Whether less than half of what is meant is as it should be.
 
-    For an easier way of the same without a load, for whoever can't do what ordinary training asks, and for many of
-    something for the sake of a joint.
+    For an easier way of the same without a load, for whoever can't do what ordinary training asks or isn't used to it,
+    and for many of something for the sake of a joint.
     """
     work = lift.work
-    if work.way.near <= Near.VARIANT and not work.plan.loaded:
+    if work.way.near <= Near.VARIANT and (work.athlete.is_unused or not work.plan.loaded):
         return True
     spares = lift.light_set and work.athlete.spares_a_joint(work.plan.ways[0])
     return spares or not work.athlete.gates.is_able
@@ -190,9 +210,9 @@ def of_amount(lift: Lift, fitting: Fit, part: float) -> Iterator[Charge]:
     """What it costs that there are fewer or more than written; of what is light, that there are few."""
     work, costs = lift.work, lift.work.plan.costs
     if lift.light_set:
-        jumps = work.way.movement.pattern is Pattern.JUMP
-        few = (work.way.amount or 0) * part < FEWEST_LIGHT and not jumps
-        few = few and (fitting.light > ABOUT or not work.athlete.gates.is_able)
+        least = LEAST_FRESH.get(work.way.movement.pattern, FEWEST_LIGHT)
+        few = (work.way.amount or 0) * part < least
+        few = few and (fitting.light > ABOUT or work.athlete.is_unused or not work.athlete.gates.is_able)
         yield Charge("few_of_light", costs.few_of_light if few else 0)
     elif part < 1 and not (work.volume_first and lift.as_meant):
         far = FAR_FEWER if lift.task is not None and lift.task.light_duty else inf

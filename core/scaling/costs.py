@@ -50,6 +50,7 @@ class Costs(NamedTuple):
     one_sided: int
     empty_handed: int
     makeshift: int
+    band: int
     spared_in_vain: int
     inexact: int
     lighter: int

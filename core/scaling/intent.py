@@ -149,7 +149,7 @@ def paired_window(usual: Window, reference_cost: float) -> Window:
     Only widened: a reference athlete is an estimate, and never makes a fitting load unfit.
     """
     cost = min(max(reference_cost, usual.low / 2), 1.0)
-    return Window(min(usual.low, 0.8 * cost), max(usual.high, min(1.25 * cost, 1.0)))
+    return Window(usual.low, max(usual.high, min(1.25 * cost, 1.0)))
 
 
 def _unbroken_rule(block: Block, line: Line) -> tuple[float, float] | None:

@@ -137,9 +137,8 @@ def _plan_line(
 ) -> LinePlan:
     movement = catalogue.movement(line.movement)
     load = max(line.loads_kg, default=None)
-    of_a_maximum = line.load_rule is not None and line.load_rule.percent is not None
     variant = meant_variant(
-        movement, line.variant, load, line.implement, line.count, of_a_maximum=of_a_maximum
+        movement, line.variant, load, line.implement, line.count, of_a_maximum=_is_of_a_maximum(block, line)
     )
     done = movement, variant
     written = _way(block, line, f"{movement.id}/{variant.id}", done, catalogue)
@@ -174,6 +173,14 @@ def _plan_line(
         pulls=movement.main_of(variant) in {Trained.ROW, Trained.PULL},
         turn_s=_turn_s(block, line),
     )
+
+
+def _is_of_a_maximum(block: Block, line: Line) -> bool:
+    """Whether what goes once is what the load is a share of, or is looked for."""
+    rule = line.load_rule
+    if block.format is Format.MAX_LOAD:
+        return True
+    return rule is not None and (rule.percent is not None or bool(rule.heavy))
 
 
 def _compared(

@@ -1,11 +1,11 @@
 """What one way of a line costs one athlete at one load, with the amount that costs least."""
 
 from collections.abc import Iterator, Sequence
-from math import inf
+from math import inf, sqrt
 from typing import NamedTuple
 
 from core.measures import AmountUnit
-from core.movements.values import Pattern
+from core.movements.values import Part, Pattern
 from core.scaling.athlete import NOTHING, Athlete
 from core.scaling.charging import of_amount, of_effort, of_load, of_the_day
 from core.scaling.costs import Charge
@@ -30,7 +30,7 @@ NEARLY = 0.8
 NEARLY_EASY = 0.35
 HARD_SET = 0.7
 # What is worked up to is at least so near to all that goes; else so many are done of it as are hard.
-WORKED_UP_TO = 0.25
+WORKED_UP_TO = 0.3
 HARD_WINDOW = Window(0.65, 0.9)
 # Long straining holds push the blood pressure up: who must not hold their breath holds so long at most (estimate).
 LONGEST_HOLD_S = 25.0
@@ -39,6 +39,8 @@ MOST_STEPS = 6.0
 # Whoever is new takes so much longer for each, and works at most so much of a minute that comes again (estimates; the
 # rest of a third of each minute is common practice).
 SLOWER, AT_WORK = 1.2, 2 / 3
+# Of a set that takes their breath whoever isn't used to training does so much (common practice, no source).
+NEW_SHARE = 2 / 3
 # What is sore does some of it, to be moved and no more (estimate).
 SORE_SHARE = 2 / 3
 
@@ -106,12 +108,11 @@ def _doses(lift: Lift) -> Iterator[Dose]:
     if task is None:
         yield Dose(_of_a_band(work), UNCOUNTED)
         return
-    if (part := _at_most(work)) < 1:
-        brief = fit(task, lift.moved_kg, part)
-        if brief.refused is None:
-            yield _dose(part, brief, list(of_effort(lift, brief)))
-        return
     whole = fit(task, lift.moved_kg)
+    bounded = _bounded(lift, whole)
+    if bounded is not None:
+        yield from bounded
+        return
     if whole.refused is Because.UNKNOWN_HEAVY:
         if work.way.near is Near.WRITTEN:
             points = work.plan.costs.build_up
@@ -121,6 +122,21 @@ def _doses(lift: Lift) -> Iterator[Dose]:
         fitting = whole if part == 1 else fit(task, lift.moved_kg, part)
         if fitting.refused is None:
             yield _dose(part, fitting, _charges(lift, fitting, part))
+
+
+def _bounded(lift: Lift, whole: Fit) -> tuple[Dose, ...] | None:
+    """The one amount that a rule leaves them, none where not even that is safe; None where no rule asks for less.
+
+    Whoever isn't used to it does less of the same way that they would do all of.
+    """
+    assert lift.task is not None
+    part, usual = _at_most(lift.work), _of_the_unused(lift.work)
+    if part == usual == 1:
+        return None
+    brief = fit(lift.task, lift.moved_kg, min(part, usual))
+    if brief.refused is not None:
+        return ()
+    return (_dose(min(part, usual), brief, list(of_effort(lift, whole if part == 1 else brief))),)
 
 
 def _charges(lift: Lift, fitting: Fit, part: float) -> list[Charge]:
@@ -137,7 +153,7 @@ def _dose(part: float, fitting: Fit, charges: Sequence[Charge]) -> Dose:
 
 
 def _at_most(work: Work) -> float:
-    """How much of a hold whoever must not hold their breath does, of steps the unsteady, and of a minute the new."""
+    """How much of a hold whoever must not hold their breath does, and of steps the unsteady."""
     way, athlete = work.way, work.athlete
     if not way.amount or not way.set_amount:
         return 1.0
@@ -145,12 +161,30 @@ def _at_most(work: Work) -> float:
         return min(1.0, LONGEST_HOLD_S / way.amount)
     if athlete.is_unsteady and way.steps:
         return min(1.0, MOST_STEPS / way.set_amount)
-    if athlete.is_unused and work.plan.turn_s is not None and way.counts_reps:
-        sides = 2 if way.per_side else 1
-        takes = SLOWER * way.amount * sides * way.variant.seconds.value
-        return min(1.0, AT_WORK * work.plan.turn_s / takes)
     moved = way.counts_reps and not work.plan.heavy and athlete.is_sore(way)
     return SORE_SHARE if moved else 1.0
+
+
+def _of_the_unused(work: Work) -> float:
+    """How much of a set whoever isn't used to training does: what leaves them breath, and a rest in each minute."""
+    way, plan = work.way, work.plan
+    if not (work.athlete.is_unused and way.amount and way.counts_reps) or plan.heavy or plan.scheme:
+        return 1.0
+    part = max(NEW_SHARE, FEW_EASY / way.amount) if _tires_the_unused(work) else 1.0
+    if plan.turn_s is None:
+        return part
+    sides = 2 if way.per_side else 1
+    takes = SLOWER * way.amount * sides * way.variant.seconds.value
+    return min(part, AT_WORK * plan.turn_s / takes)
+
+
+def _tires_the_unused(work: Work) -> bool:
+    """Whether a set takes their breath; with a weight or down into the knees, if they can't do yet what is usual."""
+    way = work.way
+    trained = way.movement.trains_of(way.variant)
+    if trained.get(Part.BREATH, 0.0) >= HALF and not way.holds:
+        return True
+    return way.movement.main_of(way.variant) is Part.SQUAT and not work.athlete.gates.is_able
 
 
 def _of_a_band(work: Work) -> float:
@@ -174,7 +208,7 @@ def lift_of(work: Work, grip: Grip | None, load: Load | None) -> Lift:
     nearly = work.plan.heavy and _is_heavy_enough(work, grip, load, exact=exact)
     light_set = False
     if work.plan.heavy and work.is_hard and work.way.counts_reps and task is not None and not nearly:
-        light_set = HARD_SET * task.ability.sure_and_median(moved)[0] > task.set_amount
+        light_set = HARD_SET * _likely(fit(task, moved)) > task.set_amount
         task = task._replace(window=QUALITY if _is_jump(work.way) else HARD_WINDOW)
     exact, as_meant = exact and not light_set, as_meant and not light_set
     more = of_load(work, grip, load, light_set=light_set)
@@ -218,7 +252,16 @@ def _is_heavy_enough(work: Work, grip: Grip | None, load: Load | None, *, exact:
     if finds_out and grip is not None and work.task is not None:
         heaviest = work.moved_kg(grip, work.athlete.gear.loads(*grip.held)[0])
         return work.task.set_amount >= WORKED_UP_TO * work.task.ability.sure_and_median(heaviest)[0]
-    return exact or _is_nearly(work, grip, load, NEARLY if work.is_hard else NEARLY_EASY)
+    if exact or not work.is_hard:
+        return exact or _is_nearly(work, grip, load, NEARLY_EASY)
+    return _is_nearly(work, grip, load, NEARLY) and not _is_easy(work, grip, load)
+
+
+def _is_easy(work: Work, grip: Grip | None, load: Load | None) -> bool:
+    """Whether a set of so many is less than what is meant, though it need not be, so that more of it are done."""
+    if work.task is None or work.spares:
+        return False
+    return fit(work.task, work.moved_kg(grip, load)).light > ABOUT
 
 
 def _can_work_up(work: Work, grip: Grip) -> bool:
@@ -247,7 +290,7 @@ def _parts(lift: Lift, whole: Fit) -> Iterator[float]:
     elif whole.light > ABOUT:
         if (
             work.is_hard
-            and not lift.exact
+            and not (lift.exact or _has_its_kilos(lift))
             and (work.plan.loaded or whole.light > FEEBLE)
             and not work.athlete.does_no_more
         ):
@@ -256,11 +299,24 @@ def _parts(lift: Lift, whole: Fit) -> Iterator[float]:
         yield from _fewer(work.way, task, whole, amount)
 
 
+def _has_its_kilos(lift: Lift) -> bool:
+    """Whether as many kilos as are written are in the hands, whatever is done with them."""
+    work, grip, load = lift.work, lift.grip, lift.load
+    if grip is None or load is None or work.meant_kg is None or work.plan.hold is None:
+        return False
+    return load.value * grip.hold.count >= (1 - ABOUT_MEANT) * work.meant_kg * work.plan.hold.count
+
+
 def _of_a_light_set(way: Way, task: Task, whole: Fit, amount: float) -> float:
     """Eight to fifteen hard ones, or as many as are hard of what is hard by itself; of jumps a few, fresh."""
-    hard = round(HARD_SET * whole.cautious / task.set_amount * amount)
+    hard = round(HARD_SET * _likely(whole) / task.set_amount * amount)
     most = MOST_JUMPS if _is_jump(way) else MOST_LIGHT
     return min(max(hard, 1), most) / amount
+
+
+def _likely(whole: Fit) -> float:
+    """How many go, between what is sure and what is likely: many of what is light can be stopped in time."""
+    return sqrt(whole.cautious * whole.unbroken) if whole.unbroken else whole.cautious
 
 
 def _is_jump(way: Way) -> bool:

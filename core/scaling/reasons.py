@@ -181,9 +181,14 @@ def _obstacle_to(plan: LinePlan, athlete: Athlete, option: Option | None) -> Obs
     if barrier is not None:
         return Obstacle(*barrier)
     ability = _too_much(plan, athlete)
-    if not written.variant.holds or _is_owned(plan, athlete):
+    if not written.variant.holds or _is_owned(plan, athlete) or _is_among_what_is_there(plan, option):
         return ability
     return _lacking_or(ability, plan, athlete, option)
+
+
+def _is_among_what_is_there(plan: LinePlan, option: Option | None) -> bool:
+    """Whether the heaviest is looked for, nobody said on what, and some weight is taken."""
+    return plan.works_up and plan.line.implement is None and option is not None and option.load is not None
 
 
 def _is_left_for_a_limit(plan: LinePlan, athlete: Athlete, option: Option | None) -> bool:

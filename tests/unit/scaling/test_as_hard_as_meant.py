@@ -1,0 +1,79 @@
+"""How much of what: a heavy day with light things, one hand for two, and less for whoever is new."""
+
+from decimal import Decimal
+
+from core.movements.lookup import catalogue
+from core.scaling.amounts import amount_of
+from tests.unit.scaling.people import athlete, did, lines, only_line, session
+
+STRONG = [did("push-up", 40), did("overhead press", 1, 60)]
+HEAVY_SQUATS = "5 x 5 back squat @ 80/55 kg\nrest 2 min"
+
+
+def test_of_two_ways_of_a_heavy_day_the_heavier_is_done():
+    who = athlete(sex="male", mass=82, experience="trained", owns=["2x dumbbell 10 20", "kettlebell 24"])
+    line = only_line(HEAVY_SQUATS, who)
+    assert (line.movement, line.count, line.load_kg) == ("front squat", 2, Decimal(20))
+
+
+def test_what_is_nearly_as_heavy_and_easy_for_them_is_done_more_often():
+    who = athlete(sex="male", mass=92, experience="trained", owns=["2x dumbbell 15"], tests=STRONG)
+    line = only_line("4 x 6 strict press @ 40/25 kg\nrest 90 s", who)
+    assert line.load_kg == Decimal(15)
+    assert (line.amount or 0) >= 10
+
+
+def test_whoever_is_new_does_no_handful_of_what_is_light():
+    who = athlete(mass=62, birth_year=1955, experience="some", owns=["2x dumbbell 2 4", "chair"])
+    line = only_line(HEAVY_SQUATS, who)
+    assert (line.amount or 0) >= 8
+
+
+def test_a_press_stays_a_press_for_whoever_is_new_with_a_light_pair():
+    who = athlete(sex="male", mass=96, birth_year=1959, experience="new", owns=["2x dumbbell 3 5", "chair"])
+    assert only_line("4 x 6 strict press @ 40/25 kg\nrest 90 s", who).movement == "overhead press"
+
+
+def test_a_band_is_not_pulled_by_whoever_has_a_weight():
+    who = athlete(owns=["kettlebell 8 12", "band"], experience="some")
+    line = only_line("AMRAP 15\n10 ring rows", who)
+    assert (line.movement, line.implement) == ("single-arm row", "kettlebell")
+
+
+def test_legs_do_no_more_for_it_that_one_hand_holds_the_weight():
+    (block,) = session("5 rounds for time\n12 thrusters @ 40/25 kg").blocks
+    both, one = (catalogue().variant(f"thruster/{way}") for way in ("barbell", "single-arm"))
+    amount = amount_of(block, block.lines[0], both, one)
+    assert (amount.per_side, amount.shown) == (True, 6)
+
+
+def test_whoever_is_new_does_fewer_burpees_and_as_many_rows():
+    who = athlete(mass=70, experience="new", owns=["dumbbell 8", "chair"])
+    burpees, rows = lines("AMRAP 15\n10 burpees\n10 dumbbell rows @ 8", who)
+    assert (burpees.amount or 0) < 10 <= (rows.amount or 0)
+
+
+def test_a_light_weight_of_the_same_movement_is_lifted_more_often():
+    who = athlete(
+        sex="male", mass=84, experience="trained", owns=["dumbbell 12.5"], tests=[did("air squat", 80)]
+    )
+    line = only_line("4 x 8 goblet squats @ 32/24 kg\n2 min rest", who)
+    assert (line.movement, line.load_kg) == ("goblet squat", Decimal("12.5"))
+    assert (line.amount or 0) > 10
+
+
+def test_a_load_that_is_looked_for_is_looked_for_on_a_bar():
+    who = athlete(owns=["barbell 20 to 120 by 2.5"], tests=[did("deadlift", 3, 100)], experience="trained")
+    assert only_line("work up to a heavy 3 deadlift", who).variant == "barbell"
+
+
+def test_with_a_sore_elbow_weights_are_drawn_in_only_where_nothing_else_is_there():
+    with_a_band = athlete(sex="male", mass=80, limits=("elbow",), owns=["dumbbell 10", "band"])
+    without = athlete(sex="male", mass=80, limits=("elbow",), owns=["dumbbell 10"])
+    assert "band" in (only_line("AMRAP 15\n8 pull-ups", with_a_band).implement or "")
+    assert only_line("AMRAP 15\n8 ring rows", without).movement == "single-arm row"
+
+
+def test_a_sore_elbow_takes_nothing_from_the_legs():
+    who = athlete(sex="male", mass=80, limits=("elbow",), owns=["dumbbell 16"], experience="some")
+    assert only_line("4 rounds for time\n12 goblet squats @ 24/16", who).amount == 12
