@@ -1,21 +1,20 @@
 """The expected score of a block, by its format (design 6.5)."""
 
-from collections.abc import Callable, Iterator, Mapping
-from itertools import chain, repeat
+from collections.abc import Callable, Mapping, Sequence
 from typing import NamedTuple
 
 import numpy as np
 
-from core.forecast.clock import ends_of
+from core.forecast.doing import Done, in_order, rounds_of
 from core.forecast.fatigue import Floats
-from core.forecast.floor import CHANGE_S, Floor
+from core.forecast.floor import CHANGE_S
 from core.forecast.pacing import pacing_of
 from core.forecast.people import People
 from core.forecast.values import Forecast, Outlook, Pacing, ScoreUnit
-from core.forecast.work import Work, reserves_of, work_of
+from core.forecast.work import Work
 from core.measures import AmountUnit
 from core.scaling.values import Because, Change, Version, VersionBlock, VersionLine
-from core.sessions.values import Format
+from core.sessions.values import Counts, Format
 
 # Four in five end between these.
 LOW, HIGH = 0.1, 0.9
@@ -25,8 +24,6 @@ DAY, DAY_SPREAD = "day", 0.05
 STEADY_S = 420.0
 # Between sets to failure, where the coach writes no rest (estimate).
 USUAL_REST_S = 120.0
-# Where nobody says: how long to work up to a weight, to breathe between sets, and how many at a time (estimates).
-TO_WORK_UP_S, TO_BREATHE_S, SOME = 720.0, 60.0, 10.0
 _MINUTE_S = 60.0
 _A_HAIR = 1e-9
 
@@ -84,41 +81,10 @@ def _is_open(line: VersionLine, block: VersionBlock) -> bool:
     return line.amount is None and not line.scheme and block.format not in _AS_MUCH_AS_GOES
 
 
-class _Done:
-    """A block as work, on a floor of its own."""
-
-    def __init__(self, block: VersionBlock, people: People, *, stops_at: float | None = None) -> None:
-        reserves = reserves_of(block.every_line, people)
-        self.block = block
-        self.buy_in, self.lines, self.cash_out = (
-            tuple(work_of(line, reserves, people) for line in lines) for _, lines in block.parts
-        )
-        more = {} if stops_at is None else {"stops_at": stops_at}
-        self.floor = Floor(len(reserves), people.speed, **more)
-        self._tempo = people.tempo
-
-    def line(self, work: Work, round_reps: float | None = None) -> Floats:
-        """Do it once; returns how many repetitions it came to."""
-        if work.for_seconds is not None:
-            done = self.floor.do_for(work, work.for_seconds)
-            return np.floor(done) * work.counted if work.whole else done * work.counted
-        amount = work.amount if work.amount is not None else round_reps or 0.0
-        self.floor.do(work, amount)
-        return np.full_like(self.floor.time, amount * work.counted)
-
-    def change(self) -> None:
-        self.floor.rest(CHANGE_S * self._tempo)
-
-    def lines_once(self, lines: tuple[Work, ...], round_reps: float | None = None) -> None:
-        for work in lines:
-            self.line(work, round_reps)
-            self.change()
-
-
 def _amrap(block: VersionBlock, people: People) -> Expected | None:
     if block.minutes is None:
         return None
-    done, ends = _Done(block, people), block.minutes * _MINUTE_S
+    done, ends = Done(block, people), block.minutes * _MINUTE_S
     done.lines_once(done.buy_in)
     times, progress = [np.zeros_like(done.floor.time), done.floor.time], [0.0, 0.0]
     shares = _shares(done.lines)
@@ -154,11 +120,11 @@ def _reached(times: Floats, progress: Floats, ends: float, lines: int) -> Floats
 
 
 def _for_time(block: VersionBlock, people: People) -> Expected | None:
-    done = _Done(block, people)
+    done = Done(block, people)
     marks = [np.zeros_like(done.floor.time)]
     counts = [0.0]
-    rounds = tuple(_rounds(block))
-    for part in _in_order(done, rounds):
+    rounds = tuple(rounds_of(block))
+    for part in in_order(done, rounds):
         work, round_reps = part
         reps = done.line(work, round_reps)
         marks.append(done.floor.time)
@@ -176,7 +142,7 @@ def _for_time(block: VersionBlock, people: People) -> Expected | None:
     return Expected("s", took, _pace_to(done, marks, counts, len(rounds)), np.inf if cap is None else cap)
 
 
-def _pace_to(done: _Done, marks: list[Floats], counts: list[float], rounds: int) -> Pacing:
+def _pace_to(done: Done, marks: list[Floats], counts: list[float], rounds: int) -> Pacing:
     """Of rounds that are alike one; of what is all counted its half; else when the rounds are over.
 
     Half of the repetitions is no half of the work where some of it is run, or is done once.
@@ -192,61 +158,19 @@ def _pace_to(done: _Done, marks: list[Floats], counts: list[float], rounds: int)
     return pacing_of(done.floor, block, half_s=float(np.interp(counts[-1] / 2, counts, middle)))
 
 
-def seconds_of(block: VersionBlock, people: People) -> float:
-    """How long the block takes, with its rests: by its clock, or as long as the middle of the people takes."""
-    ends_s = None if block.format is Format.FOR_TIME else ends_of(block)
-    if ends_s is not None:
-        return ends_s + (block.rest_s or 0.0) * (block.format is not Format.INTERVALS)
-    if block.format is Format.MAX_LOAD:
-        return TO_WORK_UP_S
-    done = _Done(_as_usual(block), people)
-    rest_s = TO_BREATHE_S if block.rest_s is None and block.format is Format.SETS else block.rest_s or 0.0
-    for work, round_reps in _in_order(done, tuple(_rounds(block))):
-        done.line(work, round_reps or SOME)
-        done.change()
-        if work is done.lines[-1]:
-            done.floor.rest(rest_s)
-    took = float(done.floor.time[0])
-    return took if block.cap_s is None else min(took, block.cap_s)
-
-
-def _as_usual(block: VersionBlock) -> VersionBlock:
-    """Without the lines of which nothing is done."""
-    return block.model_copy(
-        update={
-            str(name): tuple(line for line in lines if line.change is not Change.REST)
-            for name, lines in block.parts
-        }
-    )
-
-
-def _rounds(block: VersionBlock) -> Iterator[float | None]:
-    """The repetitions of each round where a scheme gives them."""
-    times = block.rounds or 1
-    yield from (chain.from_iterable(repeat(block.scheme, times)) if block.scheme else repeat(None, times))
-
-
-def _in_order(done: _Done, rounds: tuple[float | None, ...]) -> Iterator[tuple[Work, float | None]]:
-    yield from ((work, None) for work in done.buy_in)
-    for place, reps in enumerate(rounds):
-        for work, line in zip(done.lines, done.block.lines, strict=True):
-            own = line.scheme[place % len(line.scheme)] if line.scheme else reps
-            yield work, own
-    yield from ((work, None) for work in done.cash_out)
-
-
 def _intervals(block: VersionBlock, people: People) -> Expected | None:
     if block.work_s:
         return _working_intervals(block, people)
-    done, times = _Done(block, people), _turns(block)
+    done, times = Done(block, people), _turns(block)
     if not times:
         return None
-    held, took, is_held = np.zeros_like(people.tempo), np.zeros_like(people.tempo), np.ones_like(people.tempo)
+    took: list[Floats] = []
+    held, is_held = np.zeros_like(people.tempo), np.ones_like(people.tempo)
     for number in range(times):
         began = done.floor.time
         done.lines_once(_turn(done.lines, number))
         spent = done.floor.time - began
-        took = took + spent
+        took.append(spent)
         if block.every_s:
             is_held = is_held * (spent <= block.every_s + CHANGE_S)
             held = held + is_held
@@ -255,8 +179,17 @@ def _intervals(block: VersionBlock, people: People) -> Expected | None:
             done.floor.rest(block.rest_s or 0.0)
     if block.every_s and not all(_is_covered(line) for line in block.lines):
         return Expected("rounds", held, most=float(times), is_sure=True)
-    pacing = Pacing(round_s=float(took[0]) / times)
-    return Expected("s", took, pacing)
+    pacing = Pacing(round_s=float(sum(one[0] for one in took)) / times)
+    return Expected("s", _that_count(took, block), pacing)
+
+
+def _that_count(each: Sequence[Floats], block: VersionBlock) -> Floats:
+    """Of several times, sets or holds what the score is: all of them, or the best or worst; of times less is better."""
+    if block.counts is None:
+        return np.asarray(sum(each))
+    less_is_better = block.format is Format.INTERVALS and not block.work_s
+    most = (block.counts is Counts.BEST) is not less_is_better
+    return np.asarray((np.maximum if most else np.minimum).reduce(list(each)))
 
 
 def _is_covered(line: VersionLine) -> bool:
@@ -281,49 +214,56 @@ def _turn(lines: tuple[Work, ...], number: int) -> tuple[Work, ...]:
 
 def _working_intervals(block: VersionBlock, people: People) -> Expected | None:
     """So many seconds of work, so many of rest: all repetitions together."""
-    done, rest_s = _Done(block, people), block.rest_s or 0.0
+    done, rest_s = Done(block, people), block.rest_s or 0.0
     assert block.work_s is not None
     rounds = block.rounds or (
         int(block.minutes * _MINUTE_S // ((block.work_s + rest_s) * len(done.lines))) if block.minutes else 0
     )
     if not rounds or not all(work.counted for work in done.lines):
         return None
-    total = np.zeros_like(people.tempo)
+    each: list[Floats] = []
     for _ in range(rounds):
         for work in done.lines:
-            total = total + np.floor(done.floor.do_for(work, block.work_s)) * work.counted
+            each.append(np.floor(done.floor.do_for(work, block.work_s)) * work.counted)
             done.floor.rest(rest_s)
-    return Expected("reps", total)
+    return Expected("reps", _that_count(each, block))
 
 
 def _max_reps(block: VersionBlock, people: People) -> Expected | None:
-    done = _Done(block, people, stops_at=1.0)
-    total = np.zeros_like(people.tempo)
+    done = Done(block, people, stops_at=1.0)
+    each: list[Floats] = []
     for _ in range(block.rounds or 1):
+        total = np.zeros_like(people.tempo)
         for work in done.lines:
             if block.minutes:
                 total = total + np.floor(done.floor.do_for(work, block.minutes * _MINUTE_S)) * work.counted
             else:
                 total = total + done.floor.to_failure(work) * work.counted
+        each.append(total)
         done.floor.rest(USUAL_REST_S if block.rest_s is None else block.rest_s)
-    return Expected("reps", total, is_sure=True) if total.any() else None
+    found = _that_count(each, block)
+    return Expected("reps", found, is_sure=True) if found.any() else None
 
 
 def _hold(block: VersionBlock, people: People) -> Expected | None:
-    done = _Done(block, people, stops_at=1.0)
+    done = Done(block, people, stops_at=1.0)
     if (
         len(done.lines) != 1
         or block.lines[0].unit is not AmountUnit.SECONDS
         or block.lines[0].amount is not None
     ):
         return None
-    return Expected("s", done.floor.to_failure(done.lines[0]), is_sure=True)
+    each: list[Floats] = []
+    for _ in range(block.rounds or 1):
+        each.append(done.floor.to_failure(done.lines[0]))
+        done.floor.rest(USUAL_REST_S if block.rest_s is None else block.rest_s)
+    return Expected("s", _that_count(each, block), is_sure=True)
 
 
 def _time_trial(block: VersionBlock, people: People) -> Expected | None:
     if len(block.lines) != 1:
         return None
-    line, done = block.lines[0], _Done(block, people)
+    line, done = block.lines[0], Done(block, people)
     if line.unit is AmountUnit.SECONDS or (line.amount is None and block.minutes):
         seconds = line.amount or (block.minutes or 0) * _MINUTE_S
         return Expected("m", seconds / done.lines[0].seconds, is_sure=True)

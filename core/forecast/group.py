@@ -4,7 +4,7 @@ from collections import Counter
 from collections.abc import Mapping, Sequence
 
 from core.forecast.values import GroupOutlook, OfOne, Outlook
-from core.sessions.values import BlockKind, Session
+from core.sessions.values import BlockKind, Format, Session
 
 Outlooks = Sequence[Outlook | None]
 
@@ -25,6 +25,8 @@ def group_outlook(session: Session, outlooks: Mapping[str, Outlooks]) -> GroupOu
         for name, found in outlooks.items()
         if found and (one := found[number]) is not None and one.forecast.unit == unit
     )
+    units = [one.forecast.unit for found in outlooks.values() if found and (one := found[number])]
+    is_capped = session.blocks[number].format is Format.FOR_TIME and session.blocks[number].cap_s is not None
     named = {row.name for row in rows}
     aim = session.blocks[number].aim
     return GroupOutlook(
@@ -33,4 +35,5 @@ def group_outlook(session: Session, outlooks: Mapping[str, Outlooks]) -> GroupOu
         rows=rows,
         aim=aim if aim and aim.of == "score" else None,
         unknown=tuple(name for name in outlooks if name not in named),
+        through=(units.count("s"), len(units)) if is_capped else None,
     )

@@ -22,6 +22,10 @@ TELLING = 0.4
 # All of six so far above what was expected: either the tests were told too low, or the scores are wrong.
 SUSPICIOUS = 1.3
 _NARROWEST = 0.03
+# Nobody says of themselves that they can do more in one go; beyond it a model only reckons on (estimates).
+_MOST_SAID = {AmountUnit.REPS: 50, AmountUnit.SECONDS: 180}
+# A wider range says that it isn't known.
+_WIDEST = 3.0
 
 
 class Scored(NamedTuple):
@@ -61,6 +65,12 @@ def done_again(done: Iterable[Scored]) -> tuple[Again, ...]:
         alike.setdefault(_same(one.block), []).append(one)
     again = [found for found in alike.values() if len(found) > 1]
     return tuple(_again(found) for found in sorted(again, key=lambda found: found[-1].on, reverse=True))
+
+
+def is_best(one: Scored, others: Iterable[Scored]) -> bool:
+    """Whether it is better than every other time that the same was done; never where it wasn't."""
+    same = [other for other in others if _same(other.block) == _same(one.block)]
+    return bool(same) and _again([*same, one]).is_best
 
 
 def believed_of(
@@ -113,4 +123,5 @@ def _believed(line: VersionLine, capacity: Capacity, catalogue: Catalogue) -> Be
     low, middle, high = (
         ability.unbroken(line.load_moved_kg, z) for z in (-FOUR_IN_FIVE / 2, 0.0, FOUR_IN_FIVE / 2)
     )
-    return Believed(line=line, low=low, expected=middle, high=high) if middle >= 1 else None
+    is_told = 1 <= middle <= _MOST_SAID[line.unit] and high <= _WIDEST * low
+    return Believed(line=line, low=low, expected=middle, high=high) if is_told else None

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from core.athletes.values import Profile
-from core.forecast.forecast import seconds_of
+from core.forecast.lasting import seconds_of
 from core.forecast.people import People
 from core.movements.lookup import Catalogue
 from core.scaling.easing import Cut

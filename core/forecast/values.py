@@ -145,7 +145,8 @@ class Progress(Value):
 class GroupOutlook(Value):
     """Of the part that most have a forecast of. `block` counts from 1; `aim`: the coach's, in the same unit.
 
-    `unknown`: of whom nothing is expected, or in another unit.
+    `unknown`: of whom nothing is expected, or in another unit. `through`: of what is capped, how many of how many are
+    expected to be through before the cap.
     """
 
     block: int
@@ -153,6 +154,7 @@ class GroupOutlook(Value):
     rows: tuple[OfOne, ...]
     aim: Aim | None = None
     unknown: tuple[str, ...] = ()
+    through: tuple[int, int] | None = None
 
     @property
     def inside(self) -> int:

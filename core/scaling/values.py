@@ -7,7 +7,7 @@ from typing import Literal, NamedTuple
 from core.athletes.values import Easing, Side
 from core.measures import AmountUnit
 from core.scores.values import EXACTLY, Tolerance
-from core.sessions.values import Format
+from core.sessions.values import Counts, Format
 from core.values import Value
 
 Part = Literal["buy_in", "lines", "cash_out"]
@@ -138,6 +138,7 @@ class VersionBlock(Value):
     rest_s: float | None = None
     notes: str | None = None
     scored: bool = True
+    counts: Counts | None = None
     turn: Turn | None = None
     buy_in: tuple[VersionLine, ...] = ()
     lines: tuple[VersionLine, ...]

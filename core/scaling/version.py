@@ -128,6 +128,7 @@ def _version_block(
         rest_stations=block.rest_stations,
         notes=block.notes,
         scored=block.scored and athlete.scored,
+        counts=block.counts,
         buy_in=buy_in,
         lines=lines,
         cash_out=cash_out,

@@ -40,7 +40,7 @@ class Kind(Generic[T]):
 
 
 SESSION = Kind("session", Session, schema=2)
-VERSION = Kind("version", Version, schema=6)
+VERSION = Kind("version", Version, schema=7)
 PROFILE = Kind("profile", Profile, schema=7)
 EVIDENCE = Kind("evidence", Evidence, schema=2)
 SCORE = Kind("score", Score, schema=3)
@@ -177,6 +177,11 @@ def _nothing_was_noted(body: Body) -> Body:
 
 @upcasts(VERSION.name, from_schema=5)
 def _nothing_stood_beside_a_line(body: Body) -> Body:
+    return body
+
+
+@upcasts(VERSION.name, from_schema=6)
+def _which_set_counts_was_not_told(body: Body) -> Body:
     return body
 
 

@@ -235,8 +235,12 @@ async def counting(uow: Unit, session_id: int, person_id: int) -> list[ScoreReco
 
 
 def trained(member: Membership, scores: Sequence[ScoreRecord], group: Group) -> Trained:
-    words = tuple(in_words(one.score, group.units) for one in scores)
-    return Trained(name=member.person.name, scores=words, scaled=any(one.score.scaled for one in scores))
+    scaled = all(one.score.scaled for one in scores)
+    words = tuple(
+        in_words(one.score, group.units) + (", scaled" if one.score.scaled and not scaled else "")
+        for one in scores
+    )
+    return Trained(name=member.person.name, scores=words, scaled=scaled)
 
 
 def pain_of(scores: Sequence[ScoreRecord], words: Mapping[int, str], hurt: bool) -> str | None:

@@ -14,6 +14,7 @@ from core.desk.outcome import Outcome, Say
 from core.desk.profile.abilities import keep_loads
 from core.desk.scores.as_done import Done, as_done
 from core.desk.scores.claims import Claim, claim_of, read_for, said_before, told_in
+from core.desk.scores.progress import is_best_yet
 from core.desk.scores.says import (
     AskScore,
     AskScoreAgain,
@@ -190,6 +191,7 @@ async def noted_as(visit: Visit, claim: Claim, kept: ScoreRecord, *, corrected: 
     standing = await Standings.of(visit, claim.record, kept.block)
     group = await visit.group(claim.record.group_id)
     in_group = not visit.private
+    is_own = claim.athlete.id == visit.person.id
     noted = ScoreNoted(
         score_id=kept.id,
         score=kept.score,
@@ -202,7 +204,8 @@ async def noted_as(visit: Visit, claim: Claim, kept: ScoreRecord, *, corrected: 
         in_group=in_group,
         group=await visit.title_of(group.id),
         part=kept.block + 1 if len(scored_blocks(claim.record)) > 1 else None,
-        for_whom=None if claim.athlete.id == visit.person.id else claim.athlete.name,
+        for_whom=None if is_own else claim.athlete.name,
+        is_best=is_own and await is_best_yet(visit, kept.id),
         title=claim.record.session.title,
         day=claim.record.day,
     )

@@ -40,7 +40,7 @@ from core.desk.today.says import AskMinutes, AskSick, AskSore, MattersNot
 from core.desk.versions.adjusting import change_lines
 from core.desk.versions.answers import ask_weight, change_answer, units_typed
 from core.desk.versions.commands import AsUsual, BeBack, BeShort, BeSore, ChangeLines, GiveTimer
-from core.desk.versions.expecting import outlooks_of
+from core.desk.versions.expecting import minutes_of_theirs, outlooks_of
 from core.desk.versions.telling import tell_lines
 from core.desk.versions.timing import give_timer
 from core.desk.versions.version import my_version
@@ -206,7 +206,10 @@ async def how_long(visit: Visit, act: a.HowLong | a.HowToPace, scene: Scene) -> 
     aim = (aims[0].low, aims[0].high) if aims else None
     paced = isinstance(act, a.HowToPace)
     outlooks = await outlooks_of(visit, scene.record)
-    return visit.told(HowLongItIs(minutes=minutes, capped=capped, aim=aim, paced=paced, outlooks=outlooks))
+    theirs = await minutes_of_theirs(visit, scene.record) if minutes is None else None
+    return visit.told(
+        HowLongItIs(minutes=minutes, capped=capped, theirs=theirs, aim=aim, paced=paced, outlooks=outlooks)
+    )
 
 
 async def how_to(visit: Visit, act: a.HowTo, _: Scene) -> Outcome | None:

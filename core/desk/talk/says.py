@@ -71,12 +71,14 @@ class WhoTrains(Said):
 class HowLongItIs(Said):
     """What the session itself says of its length: minutes of its parts, as far as they are told.
 
-    `capped`: they are the most there is. `paced`: how to go about it was asked. `outlooks`: what is expected of the
+    `theirs`: where it tells none, how long their version takes. `capped`: they are the most there is.
+    `paced`: how to go about it was asked. `outlooks`: what is expected of the
     asker in each block, None where nothing is.
     """
 
     minutes: float | None
     capped: bool
+    theirs: float | None = None
     aim: tuple[float | None, float | None] | None = None
     paced: bool = False
     outlooks: tuple[Outlook | None, ...] = ()

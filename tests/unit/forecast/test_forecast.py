@@ -83,6 +83,27 @@ def test_nothing_is_expected_of_those_who_are_new_pregnant_or_on_light_duty(prof
     assert expected("AMRAP 12\n10 push-ups\n15 air squats", profile) is None
 
 
+def test_several_holds_are_expected_as_they_are_scored():
+    once = expected("Max plank hold", athlete()).forecast.expected
+    together = expected("3 x max plank, rest 1 min", athlete()).forecast.expected
+    best = expected("3 x max plank, rest 1 min\nscore: best", athlete()).forecast.expected
+    assert once < together < 3 * once
+    assert best == pytest.approx(once)
+
+
+@given(st.integers(8, 20), st.integers(1, 8))
+def test_a_lighter_load_never_means_fewer_rounds(load_kg, less):
+    session = read_session(f"AMRAP 12\n10 back squats @ {load_kg + 20} kg\n10 push-ups", catalogue()).session
+    version = version_for(session, athlete(), catalogue(), year=YEAR)
+    (block,) = version.blocks
+    squats, push_ups = block.lines
+    lines = (squats.model_copy(update={"load_moved_kg": squats.load_moved_kg - less}), push_ups)
+    lighter = version.model_copy(update={"blocks": (block.model_copy(update={"lines": lines}),)})
+    people = People(athlete(), catalogue(), YEAR)
+    (heavy,), (light,) = outlook_of(version, people), outlook_of(lighter, people)
+    assert light.forecast.expected >= heavy.forecast.expected * 0.98  # breaks fall on whole repetitions
+
+
 def test_nothing_is_expected_of_what_is_not_for_a_score():
     assert expected("3 rounds not for time\n10 push-ups\n15 air squats", athlete()) is None
 

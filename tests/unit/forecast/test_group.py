@@ -1,5 +1,6 @@
 """A group's outlook: of the main part, by name, against the coach's aim."""
 
+from bot.words.en.sessions.expecting import group_words
 from core.forecast.group import group_outlook
 from core.forecast.values import Forecast, Outlook
 from core.movements.lookup import catalogue
@@ -35,3 +36,17 @@ def test_it_counts_who_is_inside_the_coachs_aim():
 
 def test_there_is_none_where_nothing_is_expected_of_anybody():
     assert group_outlook(session("AMRAP 10\n10 push-ups"), {"Ilse": (None,), "Bo": ()}) is None
+
+
+def test_of_a_part_with_a_cap_it_counts_who_will_be_through():
+    capped = session("5 rounds for time, cap 12 min\n10 push-ups\n15 air squats")
+    seconds = Outlook(forecast=Forecast(unit="s", low=600, expected=650, high=700))
+    reps = Outlook(forecast=Forecast(unit="reps", low=90, expected=100, high=110))
+    found = group_outlook(capped, {"Ilse": (seconds,), "Bo": (reps,), "Tam": (reps,), "Uli": ()})
+    assert found is not None
+    assert (found.unit, found.through) == ("reps", (1, 3))
+    assert group_words(found) == [
+        "I'd expect 1 of 3 to finish inside the cap, with some 100 repetitions for the rest."
+    ]
+    everybody = group_outlook(capped, {"Ilse": (seconds,)})
+    assert group_words(everybody) == ["I'd expect everybody to finish inside the cap, in 10:50."]

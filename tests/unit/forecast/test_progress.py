@@ -4,16 +4,21 @@ from datetime import date, timedelta
 
 import pytest
 
+from core.ability.capacity import Capacity
+from core.athletes.values import Evidence, Profile
 from core.forecast.progress import (
     MOST,
     Scored,
+    believed_of,
     beside_forecasts,
     done_again,
+    is_best,
     is_suspicious,
     trend_of,
 )
 from core.forecast.values import Beside, Forecast, Trend
 from core.measures import AmountUnit
+from core.movements.lookup import catalogue
 from core.scaling.values import Because, Change, Reason, VersionBlock, VersionLine
 from core.scores.values import Score
 from core.sessions.values import Format
@@ -93,3 +98,23 @@ def test_the_same_work_done_again_stands_side_by_side():
 def test_a_weaker_second_time_is_no_best():
     ((again),) = done_again([scored(6), scored(5, day=7)])
     assert not again.is_best
+
+
+def test_a_score_is_the_best_only_beside_another_time_of_the_same():
+    assert is_best(scored(7), [scored(6), scored(5, day=1)])
+    assert not is_best(scored(6), [scored(6)])
+    assert not is_best(scored(7), [])
+    assert not is_best(scored(7), [scored(3, amount=12.0)])
+
+
+@pytest.mark.parametrize("load_kg", [2, 8])
+def test_of_an_ability_nothing_is_said_that_nobody_would_say_of_themselves(load_kg):
+    rows = VersionLine(
+        line=1, written="10 rows", movement="bent-over row", variant="standing", implement="dumbbell", count=2,
+        amount=10, unit=AmountUnit.REPS, load_kg=load_kg, load_moved_kg=2.0 * load_kg, change=Change.NONE,
+        reason=Reason(because=Because.AS_WRITTEN),
+    )  # fmt: skip
+    shown = (Evidence(movement="bent-over row", variant="standing", reps=12, load_kg=18),)
+    told = believed_of([rows], Capacity(Profile(name="Ida", evidence=shown), catalogue(), 2026), catalogue())
+    assert all(1 <= one.expected <= 50 and one.high <= 3 * one.low for one in told)
+    assert bool(told) is (load_kg == 8)

@@ -5,7 +5,8 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from core.athletes.values import Today
-from core.forecast.forecast import outlook_of, seconds_of
+from core.forecast.forecast import outlook_of
+from core.forecast.lasting import seconds_of
 from core.forecast.people import People
 from core.forecast.today import length_s, version_today
 from core.movements.lookup import catalogue

@@ -4,9 +4,11 @@ from datetime import date
 
 import pytest
 
+from bot.words.en.scores.progress import trend_words
 from bot.words.en.scores.taking import standing
 from bot.words.wording import word
 from core.desk.scores.says import Eased, Scoreboard, ScoreNoted
+from core.forecast.values import Again, Progress, Trend
 from core.measures import AmountUnit
 from core.scaling.values import Because, Change, Reason, VersionLine
 from core.scores.ranking import rank
@@ -28,6 +30,28 @@ def test_a_place_in_the_first_half_is_told(rank, of):
 def test_nobody_is_told_that_they_came_last(rank, of):
     assert "You're on the board. Well done!" in noted(rank, of)
     assert "place" not in noted(rank, of)
+
+
+def test_a_best_is_said_unless_it_hurt():
+    score = Score(value=5, unit="rounds", rounds=5)
+    said = ScoreNoted(score_id=1, score=score, text="5 rounds", rank=1, of=1, is_best=True)
+    assert "your best yet" in word(said, "en").html
+    hurt = said.model_copy(update={"score": score.model_copy(update={"pain": "my wrist hurts"})})
+    assert "your best yet" not in word(hurt, "en").html
+
+
+def test_whoever_has_just_done_their_best_is_not_told_that_it_was_less_than_expected():
+    again = Again(
+        lines=(), scores=((date(2026, 3, 2), score_of(5)), (date(2026, 3, 9), score_of(6))), is_best=True
+    )
+    told = trend_words(Progress(beside=(), trend=Trend.DOWN, again=(again,)))
+    assert "best yet" in told
+    assert "below" not in told
+    assert "below" in trend_words(Progress(beside=(), trend=Trend.DOWN))
+
+
+def score_of(number: int) -> Score:
+    return Score(value=number, unit="rounds", rounds=number)
 
 
 def test_the_group_does_not_read_why_there_is_no_rank():

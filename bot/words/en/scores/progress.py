@@ -11,11 +11,13 @@ from core.forecast.values import COMPARABLE, FOUR_IN_FIVE, Again, Believed, Prog
 from core.measures import AmountUnit, MassUnit
 
 _TREND = {
-    Trend.UP: "Yes: your last {six} came out better than I expected each time. What you do works.",
-    Trend.STEADY: "You're holding what you have: your last {six} came out much as I expected.",
-    Trend.DOWN: "Your last {six} came out below what I expected. Short nights, heat, a busy month: that happens to "
-    "everybody. If something hurts, or you feel unwell, tell me.",
+    Trend.UP: "Yes: on the whole your last six scores came out better than I expected. What you do works.",
+    Trend.STEADY: "You're holding what you have: your last six scores came out much as I expected.",
+    Trend.DOWN: "On the whole your last six scores came out a little below my guesses, which says as much of my guesses "
+    "as of you: short nights, heat, a busy month do it to everybody. If something hurts, or you feel unwell, tell me.",
 }
+# Whoever has just done their best needs no word about guesses that were too high.
+_BEST_ALL_THE_SAME = "Yes: you've just done your best yet at something you did before. My guesses had run ahead; I'm putting them right."
 
 
 @wording("en", ToldProgress)
@@ -81,7 +83,9 @@ def trend_words(progress: Progress) -> str:
         left = COMPARABLE - len(progress.beside)
         more = "one more score" if left == 1 else f"{left} more scores"
         return f"I need {more} of yours before I can say whether you're getting better."
-    return _TREND[progress.trend].format(six="six scores")
+    if progress.trend is Trend.DOWN and any(one.is_best for one in progress.again):
+        return _BEST_ALL_THE_SAME
+    return _TREND[progress.trend]
 
 
 def _again(said: ToldProgress) -> list[str]:

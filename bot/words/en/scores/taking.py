@@ -51,8 +51,9 @@ WAY_IN = "Shall the next session fit you? Talk to me in private."
 @wording("en", ScoreNoted)
 def score_noted(said: ScoreNoted) -> Worded:
     hurt = said.score.pain and not said.for_whom
+    best = "That's your best yet at this one!" if said.is_best and not hurt else ""
     cheer = "" if hurt else standing(said)
-    parts = [spare(said) if hurt else "", noted(said), cheer, unseen(said)]
+    parts = [spare(said) if hurt else "", noted(said), best, cheer, unseen(said)]
     return Worded("\n".join(part for part in parts if part), rows_under(said))
 
 

@@ -41,7 +41,23 @@ def group_words(expected: GroupOutlook | None) -> list[str]:
         return []
     low, high = (middle_words(one) for one in _edges(expected))
     across = low if low == high else f"{low} to {high}"
-    return [" ".join([fill("I'd expect {across} across your people.", across=across), *aim_words(expected)])]
+    return [" ".join([_across(expected, across), *aim_words(expected)])]
+
+
+def _across(expected: GroupOutlook, across: str) -> str:
+    """Of what has a cap, how many will be through; what the others come to, or what these take."""
+    if expected.through is None:
+        return fill("I'd expect {across} across your people.", across=across)
+    through, count = expected.through
+    who = "nobody" if not through else "everybody" if through == count else f"{through} of {count}"
+    rest = (
+        "in {across}"
+        if expected.unit == "s"
+        else "with some {across} for the rest"
+        if through
+        else "but some {across}"
+    )
+    return fill("I'd expect {who} to finish inside the cap, " + rest + ".", who=who, across=across)
 
 
 def aim_words(expected: GroupOutlook) -> list[str]:

@@ -10,12 +10,17 @@ from core.forecast.values import Outlook
 
 @wording("en", HowLongItIs)
 def how_long_it_is(said: HowLongItIs) -> Worded:
-    text = "It's done when it's done: your coach set no time."
+    text = _length(said) + (aim(said.aim) if said.aim else "")
+    return Worded("\n".join([text, *(_what_to_expect(said.outlooks) or [_unknown(said)])]))
+
+
+def _length(said: HowLongItIs) -> str:
     if said.minutes is not None:
         most = "at most " if said.capped else ""
-        text = f"The session has {most}{said.minutes:g} minutes, warm-up not counted."
-    text += aim(said.aim) if said.aim else ""
-    return Worded("\n".join([text, *(_what_to_expect(said.outlooks) or [_unknown(said)])]))
+        return f"The session has {most}{said.minutes:g} minutes, warm-up not counted."
+    if said.theirs is not None:
+        return f"Reckon with some {max(1, round(said.theirs))} minutes, rests included and warm-up not."
+    return "Your coach set no time: take what it needs."
 
 
 def _what_to_expect(outlooks: Sequence[Outlook | None]) -> list[str]:
