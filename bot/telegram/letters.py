@@ -1,5 +1,6 @@
 """What is to be said becomes letters in the outbox: worded, split, keyed, in the transaction of its cause."""
 
+from asyncio import to_thread
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
@@ -69,10 +70,9 @@ class Writer:
         if worded.file is None:
             return self._words(draft, worded, last_key)
         if worded.file.caption is None:
-            return [
-                draft.carrying(last_key, caption(worded.html, self._keyboard(worded, say.to)), worded.file)
-            ]
-        shown = draft.carrying(f"{last_key}.file", caption(worded.file.caption, None), worded.file)
+            words = caption(worded.html, self._keyboard(worded, say.to))
+            return [await draft.carrying(last_key, words, worded.file)]
+        shown = await draft.carrying(f"{last_key}.file", caption(worded.file.caption, None), worded.file)
         return [shown, *self._words(draft, worded, last_key)]
 
     def _words(self, draft: "_Draft", worded: Worded, last_key: str) -> list[NewLetter]:
@@ -136,8 +136,9 @@ class _Draft:
     def send(self, key: str, payload: dict[str, Any]) -> NewLetter:
         return self._letter(key, "send_message", payload)
 
-    def carrying(self, key: str, payload: dict[str, Any], file: Attachment) -> NewLetter:
-        carried = LetterFile(name=file.name, content=file.content)
+    async def carrying(self, key: str, payload: dict[str, Any], file: Attachment) -> NewLetter:
+        """The file is made in a thread: a picture takes longer than anybody else should wait."""
+        carried = LetterFile(name=file.name, content=await to_thread(file.make))
         return replace(self._letter(key, f"send_{file.sent_as}", payload), file=carried)
 
     def edit(self, key: str, payload: dict[str, Any], original: int) -> NewLetter:

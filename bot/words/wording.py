@@ -35,11 +35,12 @@ Row = tuple[Button | DoorButton, ...]
 class Attachment:
     """A file to go with the words. `sent_as`: what it is shown as; a `voice` is OGG with Opus, a `photo` PNG or JPEG.
 
-    `caption`: what it shows, as HTML, in place of the words, which then follow it as a message of their own.
+    `make`: returns what is in it; pictures and sounds take their time. `caption`: what it shows, as HTML, in place of the
+    words, which then follow it as a message of their own.
     """
 
     name: str
-    content: bytes
+    make: Callable[[], bytes]
     sent_as: Literal["document", "photo", "voice"] = "document"
     caption: str | None = None
 

@@ -28,6 +28,10 @@ _NUMBER: Final = re.compile(r"[0-9]+(?:[.:+][0-9]+)?")
 _COUNTED: Final = re.compile(
     r"[0-9]\s?(?:x|kgs?|lbs?|kilos?|pounds?|reps?|rounds?|rds?|min\w*|sec\w*|s|m|k?cals?)\b"
 )
+_BESIDE: Final = re.compile(
+    r"\b(?:rpe|effort)\b\W{0,3}(?:(?:of|was|is|an?|about|like)\s){0,2}(?P<n>10|[1-9])(?![0-9.:])"
+    r"|(?<![0-9.:])(?P<m>10|[1-9])\s?rpe\b"
+)
 _NAMED: Final = re.compile(r"^\W*(?:rpe|effort)\b")
 _ANCHORS: Final = {
     "easy": 2,
@@ -71,6 +75,12 @@ _ALL_TOLD: Final = re.compile(
     r"|[1-9a-d])\b)+)"
     r"(?:\W+(?:for )?(?:today|now|me|thanks|thank you|sorry))*\W*$"
 )
+
+
+def effort_beside(text: str) -> int | None:
+    """`10+12 rpe 8`: how hard it was, named as such beside something else; None where it isn't."""
+    found = _BESIDE.search(plain(text).casefold())
+    return int(found["n"] or found["m"]) if found else None
 
 
 def says_that_was_all(text: str) -> bool:

@@ -8,7 +8,7 @@ from typing import Final, NamedTuple
 _NO_TIME: Final = r"(?:(?<=[:+][0-9][0-9]\s)|(?<=\+[0-9]\s)|(?<![0-9]\s)(?<![0-9]))"
 _LABEL: Final = re.compile(
     r"(?:\b(?:in|for|on|of|and|then)\s)?(?:\b(?:the|my)\s)?(?:"
-    r"\b(?:part|block|piece)\s?(?P<number>[1-9a-h])\b"
+    r"\b(?:(?:part|pt\.?|block|piece)\s?(?P<number>[1-9a-h])|p(?P<short>[1-9]))\b"
     r"|(?<![a-z0-9'])(?P<letter>[a-h])\s?[:)=]"
     rf"|{_NO_TIME}\b(?P<nth>first|second|third|1st|2nd|3rd)\b(?:\s(?:part|block|piece|one)\b)?"
     r"(?!\s(?:rounds?|rds?|sets?|reps?|min\w*|time|try|half|attempt|interval|few|[0-9]+ (?:rounds?|reps?|min)))"
@@ -19,7 +19,8 @@ _LABEL: Final = re.compile(
 )
 # `A 32 kg, B took 14:20`: one letter alone may be an article, two in their order are none.
 _BARE: Final = re.compile(
-    r"(?P<before>^\W*|[,;.!/|\n]\s*|\b(?:and then|and|then)\s+|(?<=[0-9])\s+)(?:my\s+)?(?P<letter>[a-h])\s+"
+    r"(?P<before>^\W*|[,;.!/|\n]\s*|\b(?:and then|and|then)\s+"
+    r"|(?:(?<=[0-9])|(?<=[0-9]s)|(?<=kg)|(?<=lb)|(?<=cal)|(?<=reps))\s+)(?:my\s+)?(?P<letter>[a-h])\s+"
     r"(?:(?:was|is|took(?: me)?)\s+)?(?!and\b)",
     re.IGNORECASE,
 )
@@ -92,7 +93,7 @@ def _part_of(match: re.Match[str]) -> Part:
         return Part(LAST, of_scored=True)
     if match["nth"]:
         return Part(_NTH[match["nth"].lower()], of_scored=True)
-    name = (match["number"] or match["letter"] or match["alone"]).lower()
+    name = (match["number"] or match["short"] or match["letter"] or match["alone"]).lower()
     return Part(int(name) if name.isdigit() else ord(name) - ord("a") + 1, of_scored=False)
 
 

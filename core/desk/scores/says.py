@@ -122,7 +122,11 @@ class ScoreTakenBack(Said):
 
 
 class AskScoreAgain(Said):
-    """The athlete wants to put a score right."""
+    """The athlete wants to put a score right. `title`, `day`: of its session; `like`: how it may be told."""
+
+    title: str | None
+    day: date
+    like: str
 
 
 class NotForScore(Said):

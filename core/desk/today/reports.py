@@ -56,11 +56,12 @@ async def take_up_pain(visit: Visit, record: SessionRecord, pain: str) -> Outcom
 
 async def ask_effort(visit: Visit, record: SessionRecord) -> Outcome:
     """After the last part that is scored; before it, what is told of that part is asked."""
-    report = await visit.uow.reports.of(record.id, visit.person.id)
-    if report is not None and report.effort is not None:
-        return Outcome()
     left = await parts_left(visit, record, visit.person.id)
-    return ask_part(visit, record, left[0]) if left else ask_effort_once(visit, record)
+    if left:
+        return ask_part(visit, record, left[0])
+    report = await visit.uow.reports.of(record.id, visit.person.id)
+    is_told = report is not None and report.effort is not None
+    return Outcome() if is_told else ask_effort_once(visit, record)
 
 
 def ask_part(visit: Visit, record: SessionRecord, block: int) -> Outcome:

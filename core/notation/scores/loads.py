@@ -14,6 +14,7 @@ from core.notation.scores.numbers import Number
 from core.notation.scores.said import Told
 from core.notation.scores.wording import says
 from core.scores.values import ReadScore, Score
+from core.sessions.counting import reps_in_all
 from core.sessions.values import Block, Format
 
 # A bare number beyond it may well be in pounds (estimate).
@@ -38,6 +39,8 @@ def load_score(load_kg: Decimal, reps: int | None = None) -> Score:
 
 def read_load(said: Told, block: Block, unit: MassUnit) -> ReadScore | None:
     lifted = _concluded(_that_went(_lifted(said, block, unit), said, unit), said)
+    if not any(one.load_kg for one in lifted) and (weightless := _weightless(said, block)):
+        return weightless
     if not lifted:
         return _as_written(said, block) or _repetitions_alone(said, block)
     if len(lifted) > 1 and said.has(_SIDES) and len({one.load_kg for one in lifted}) > 1:
@@ -111,6 +114,8 @@ def _concluded(lifted: list[_Lifted], said: Told) -> list[_Lifted]:
 
 # Between loads that were all lifted; other words may say that one of them wasn't.
 _ON: Final = says("lifted_on")
+_NO_WEIGHT: Final = says("no_weight")
+_DONE: Final = says("each_all")
 
 
 def _is_story(lifted: Sequence[_Lifted], heaviest: _Lifted, said: Told) -> bool:
@@ -197,6 +202,16 @@ def _as_written(said: Told, block: Block) -> ReadScore | None:
     if len(loads) != 1 or not said.has(_AS_WRITTEN):
         return None
     return ReadScore(score=load_score(loads.pop()), sure=True)
+
+
+def _weightless(said: Told, block: Block) -> ReadScore | None:
+    """`did all of it, no weights`, `0 kg`: all repetitions of the sets, and lighter than written."""
+    is_nought = any(one.value == 0 for one in said.of("load"))
+    whole = reps_in_all(block) if block.format is Format.SETS else None
+    if whole is None or not (is_nought or said.has(_NO_WEIGHT)):
+        return None
+    score = counted(whole, "reps").model_copy(update={"scaled": True})
+    return ReadScore(score=score, sure=True) if is_nought or said.has(_DONE) else asking.meant(score)
 
 
 def _repetitions_alone(said: Told, block: Block) -> ReadScore | None:

@@ -12,7 +12,8 @@ _BURST_PER_MINUTE = 120
 _ROUNDS_PER_MINUTE = 6
 _LONGEST_S = 6 * 3600.0
 _LONGEST_HOLD_S = 3600.0
-_HEAVIEST_KG = 500
+# Few lift more; whoever does is believed at a word.
+_HEAVIEST_KG = 250
 _MOST_REPS = 3000
 _FASTEST_M_PER_S = 12.5
 

@@ -111,3 +111,45 @@ async def test_pain_told_with_the_first_part_is_heard_at_once_and_the_second_ask
     await ilse.hears("Until you tell me your left wrist is fine")
     await ilse.hears("And part 2")
     await ilse.hears_nothing()
+
+
+THREE_PARTS = """Part 1: Back squat 5x5
+
+Part 2: AMRAP 10
+10 push-ups
+10 air squats
+
+Part 3: 3 sets of max plank, rest 1 min"""
+
+
+@world
+async def bo(crew):
+    """Has his version of a session of three scored parts."""
+    person = await crew.has("Bo")
+    await crew.gets(THREE_PARTS)
+    await answers_what_is_asked(person)
+    return person
+
+
+async def test_three_parts_told_at_once_are_each_noted_once(crew, bo):
+    await bo.says("60 kg, 6+3, 40 38 36")
+    noted = await bo.hears("Noted, part 1: 60 kg")
+    assert noted.text.count("Noted, part") == 3
+    assert "Put right" not in noted.text
+    assert [one for one in noted.labels if "Not right" in one] == [f"Part {n}: Not right" for n in (1, 2, 3)]
+    await bo.hears("How hard was the whole session")
+
+
+async def test_a_number_alone_is_of_the_part_that_was_asked_for(crew, bo):
+    await bo.says("p1 60 kg")
+    await bo.hears("And part 2")
+    await bo.says("6")
+    await bo.hears("Noted, part 2: 6 rounds")
+    await bo.hears("And part 3")
+    await bo.says("that's all")
+    await bo.hears("How hard was the whole session")
+
+
+async def test_a_letter_that_names_another_part_is_asked_about(crew, ilse):
+    await ilse.says("A 55kg B 6+8")
+    await ilse.hears("Did you mean 6 rounds + 8?")

@@ -339,3 +339,30 @@ async def test_rounds_told_of_a_session_for_time_are_no_time_on_the_board(crew, 
     await bo.hears("Did you stop after 3 rounds?")
     await bo.says("3 rounds + 12")
     await bo.hears("Noted: capped, 3 rounds + 12")
+
+
+@pytest.mark.parametrize(("words", "noted"), [("8 n 10", "8 rounds + 10"), ("10+12 rpe 8", "10 rounds + 12")])
+async def test_what_means_nothing_else_is_taken_as_the_score_it_reads_as(crew, ilse, words, noted):
+    await ilse.says(words)
+    await ilse.hears(f"Noted: {noted}")
+
+
+async def test_an_effort_told_with_the_score_is_not_asked_for(crew, ilse):
+    await ilse.says("10+2 rpe 8")
+    await ilse.hears("Noted: 10 rounds + 2")
+    await ilse.presses("No", on=await ilse.hears("Did anything hurt?"))
+    await ilse.hears("Rest well!")
+    await ilse.hears_nothing()
+
+
+async def test_a_score_amid_a_story_is_asked_back_when_it_may_be_another(crew, ilse):
+    await ilse.says("8.12 in the hotel, carpet burns")
+    asked = await ilse.hears("Did you mean 8 rounds + 12?")
+    await ilse.presses("Yes, keep it so", on=asked)
+    await ilse.hears("Noted: 8 rounds + 12")
+
+
+async def test_whoever_puts_a_score_right_is_told_of_which_session(crew, ilse):
+    await ilse.says("8+2")
+    await ilse.presses("Not right", on=await ilse.hears("Noted: 8 rounds + 2"))
+    await ilse.hears("What should it be, for")

@@ -1,5 +1,7 @@
 """Words for what is stored of somebody: taking it along, forgetting it, and messages changed afterwards."""
 
+from functools import partial
+
 from bot.files.sheets import as_csv, as_json
 from bot.words.en.moments import city
 from bot.words.en.profile.about_me import sharing
@@ -26,7 +28,7 @@ def score_sheet(said: ScoreSheet) -> Worded:
     rows = [sheet_row(one) for one in said.rows]
     day = f"{said.day:%A, %-d %B}"
     title = f"{said.title}, {day}" if said.title else day
-    file = Attachment(f"scores-{said.day:%Y-%m-%d}.csv", as_csv(head, rows))
+    file = Attachment(f"scores-{said.day:%Y-%m-%d}.csv", partial(as_csv, head, rows))
     text = fill(
         "The scores of {title}, for a spreadsheet. Times are {place} time.",
         title=title,
@@ -47,7 +49,7 @@ def sheet_row(one: SheetRow) -> tuple[str, ...]:
 
 @wording("en", Mine)
 def mine(said: Mine) -> Worded:
-    file = Attachment(f"about-me-{said.on:%Y-%m-%d}.json", as_json(said.stored))
+    file = Attachment(f"about-me-{said.on:%Y-%m-%d}.json", partial(as_json, said.stored))
     return Worded("Everything I've stored about you. Only you get this. /forget erases it.", file=file)
 
 

@@ -1,6 +1,7 @@
 """How somebody is getting on."""
 
 from collections.abc import Iterator
+from functools import partial
 
 from bot.files.charts import Panel, Point, as_picture
 from bot.words.text import bullets, escape, fill
@@ -36,7 +37,7 @@ def _picture(said: ToldProgress) -> Attachment | None:
     if not rows:
         return None
     panels, told = zip(*rows, strict=True)
-    return Attachment("progress.png", as_picture(panels), "photo", escape(" ".join(told)))
+    return Attachment("progress.png", partial(as_picture, panels), "photo", escape(" ".join(told)))
 
 
 def _beside_rows(progress: Progress) -> Iterator[tuple[Panel, str]]:

@@ -1,6 +1,7 @@
 """The timer: what sounds when, in a few lines under the sound itself."""
 
 from collections.abc import Iterator, Mapping, Sequence
+from functools import partial
 from itertools import pairwise
 
 from bot.files.sounding import LEAD_S, as_voice
@@ -39,7 +40,7 @@ def timer(said: Timer) -> Worded:
             "Your body goes before the clock: stop if something hurts.",
         ]
     )
-    file = Attachment("timer.ogg", as_voice(said.clock), "voice")
+    file = Attachment("timer.ogg", partial(as_voice, said.clock), "voice")
     return Worded(text, tuple((one,) for one in _others(said)), file)
 
 
