@@ -5,13 +5,15 @@ from math import log, sqrt
 import numpy as np
 
 from core.forecast.forecast import DAY_SPREAD, expected_of
-from core.forecast.learning import ABSURD, UNTOLD_SPREAD, came_to_in
+from core.forecast.learning import UNTOLD_SPREAD, came_to_in
 from core.forecast.people import People
 from core.scaling.values import Version, VersionBlock, VersionLine
 from core.scores.values import Score
 
 # Nobody is asked who lifts less than so much more than the strongest whom they may be (estimate): a doubt hurts.
 STRONGEST, BY_SO_MUCH = 0.99, 1.5
+# So many spreads better than expected is nobody by a good day alone.
+BEYOND = 4.5
 
 
 def is_incredible(score: Score, version: Version, block: VersionBlock, people: People) -> bool:
@@ -28,7 +30,7 @@ def is_incredible(score: Score, version: Version, block: VersionBlock, people: P
     logs = np.log(np.maximum(expected.found, 1e-6))
     spread = sqrt(float(np.var(logs)) + DAY_SPREAD**2 + UNTOLD_SPREAD**2)
     better = (log(came_to) - float(np.mean(logs))) * (-1 if expected.unit == "s" else 1)
-    return better > ABSURD * spread
+    return better > BEYOND * spread
 
 
 def _heaviest(block: VersionBlock, people: People) -> list[float]:
