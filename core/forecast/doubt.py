@@ -1,23 +1,19 @@
 """Whether a score can be of whoever tells it: what nobody would believe is asked about before it stands on a board."""
 
-from math import log, sqrt
-
 import numpy as np
 
-from core.forecast.forecast import DAY_SPREAD, expected_of
-from core.forecast.learning import UNTOLD_SPREAD, came_to_in
+from core.forecast.forecast import expected_of
+from core.forecast.learning import came_to_in
 from core.forecast.people import People
 from core.scaling.values import Version, VersionBlock, VersionLine
 from core.scores.values import Score
 
-# Nobody is asked who lifts less than so much more than the strongest whom they may be (estimate): a doubt hurts.
-STRONGEST, BY_SO_MUCH = 0.99, 1.5
-# So many spreads better than expected is nobody by a good day alone.
-BEYOND = 4.5
+# Nobody is asked who does less than so much more than the best whom they may be (estimate): a doubt hurts.
+BEST, BY_SO_MUCH = 0.99, 1.5
 
 
 def is_incredible(score: Score, version: Version, block: VersionBlock, people: People) -> bool:
-    """Whether it is further above what is expected than a good day, or heavier than anybody like them lifts.
+    """Whether it is far above what is expected, or heavier than anybody like them lifts.
 
     Never of too little: whoever stops early has their reasons.
     """
@@ -27,10 +23,9 @@ def is_incredible(score: Score, version: Version, block: VersionBlock, people: P
     came_to = expected and came_to_in(expected.unit, score, block)
     if not expected or not came_to or expected.is_sure:
         return False
-    logs = np.log(np.maximum(expected.found, 1e-6))
-    spread = sqrt(float(np.var(logs)) + DAY_SPREAD**2 + UNTOLD_SPREAD**2)
-    better = (log(came_to) - float(np.mean(logs))) * (-1 if expected.unit == "s" else 1)
-    return better > BEYOND * spread
+    if expected.unit == "s":
+        return came_to * BY_SO_MUCH < float(np.quantile(expected.found, 1 - BEST))
+    return came_to > float(np.quantile(expected.found, BEST)) * BY_SO_MUCH
 
 
 def _heaviest(block: VersionBlock, people: People) -> list[float]:
@@ -47,5 +42,5 @@ def _limit(line: VersionLine, block: VersionBlock, people: People) -> float | No
         return None
     reps = min(line.scheme or block.scheme or (round(line.amount or 1),))
     own = variant.body_share.value * people.capacity.body_mass_kg
-    moved = float(np.quantile(people.heaviest(way, max(reps, 1)), STRONGEST)) * BY_SO_MUCH
+    moved = float(np.quantile(people.heaviest(way, max(reps, 1)), BEST)) * BY_SO_MUCH
     return (moved - own) / (hold.factor * hold.count)

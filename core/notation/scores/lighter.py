@@ -111,7 +111,8 @@ def _names_easier(words: Sequence[str], lines: Sequence[Line]) -> bool:
 def _is_named_by(name: str, line: Line) -> bool:
     """Whether a name is the line's own, in full or in short: `squats` of back squats."""
     own = {key(word) for word in _WORD.findall(f"{line.written.lower()} {line.movement.replace('-', ' ')}")}
-    return name in line.written.lower() or {key(word) for word in re.split("[ -]", name)} <= own
+    said = {key(word) for word in re.split("[ -]", name)}
+    return name in line.written.lower() or all(any(word.startswith(one) for one in own) for word in said)
 
 
 @cache

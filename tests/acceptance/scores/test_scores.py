@@ -116,7 +116,7 @@ async def test_sorry_before_the_first_score_is_only_manners(crew, ilse):
 async def test_a_score_with_its_reason_is_understood_after_not_right(crew, ilse):
     await ilse.says("9+3")
     await ilse.presses("Not right", on=await ilse.hears("Noted"))
-    await ilse.hears("What should it be?")
+    await ilse.hears("What should it be")
     await ilse.says("8 rounds, missed one")
     await ilse.hears("Put right: 8 rounds")
 

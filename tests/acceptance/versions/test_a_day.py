@@ -91,7 +91,7 @@ async def test_a_score_can_be_put_right_and_taken_back(crew, ilse, posted):
     await ilse.says("7+12")
     await ilse.hears("Noted")
     await ilse.presses("Not right")
-    await ilse.hears("What should it be?")
+    await ilse.hears("What should it be")
     await ilse.says("6+12")
     await ilse.hears("Put right: 6 rounds + 12")
     await crew.group.hears("6 rounds + 12")

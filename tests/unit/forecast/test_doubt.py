@@ -9,14 +9,18 @@ from core.forecast.people import People
 from core.movements.lookup import catalogue
 from core.notation.scores import read_score
 from core.notation.session import read_session
+from core.scaling.values import Version
 from core.scaling.version import version_for
 from tests.unit.forecast.test_forecast import YEAR, athlete
 
 
 def doubted(board, words, **known):
     session = read_session(board, catalogue()).session
+    assert session is not None
     version = version_for(session, athlete(**known), catalogue(), year=YEAR)
     score = read_score(words, session).score
+    assert score is not None
+    assert isinstance(version, Version)
     return is_incredible(score, version, version.blocks[0], People(athlete(**known), catalogue(), YEAR))
 
 

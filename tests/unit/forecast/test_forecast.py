@@ -94,7 +94,9 @@ def test_several_holds_are_expected_as_they_are_scored():
 @given(st.integers(8, 20), st.integers(1, 8))
 def test_a_lighter_load_never_means_fewer_rounds(load_kg, less):
     session = read_session(f"AMRAP 12\n10 back squats @ {load_kg + 20} kg\n10 push-ups", catalogue()).session
+    assert session is not None
     version = version_for(session, athlete(), catalogue(), year=YEAR)
+    assert isinstance(version, Version)
     (block,) = version.blocks
     squats, push_ups = block.lines
     lines = (squats.model_copy(update={"load_moved_kg": squats.load_moved_kg - less}), push_ups)
