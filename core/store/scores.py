@@ -3,7 +3,7 @@
 from collections.abc import Collection
 from datetime import date, datetime
 
-from sqlalchemy import RowMapping, func, select
+from sqlalchemy import RowMapping, func, select, true
 
 from core.scores.values import Hurt, Mark, Score
 from core.store import documents, tables
@@ -155,11 +155,14 @@ class Scores(Repository):
         )
         return [_score_of(row) for row in rows]
 
-    async def done_by(self, person_id: int, limit: int, *, after: int = 0) -> list[Done]:
+    async def done_by(
+        self, person_id: int, limit: int, *, after: int = 0, groups: Collection[int] | None = None
+    ) -> list[Done]:
         """List what this athlete did and scored with a version of their own, the newest day first.
 
-        `after`: only scores that came after this one.
+        `after`: only scores that came after this one. `groups`: only in these.
         """
+        there = tables.session.c.group_id.in_(groups) if groups is not None else true()
         score, version, document, session = tables.score, tables.version, tables.document, tables.session
         report = tables.report
         columns = (score.c.id.label("score_id"), version.c.session_id, session.c.day, score.c.block)
@@ -175,6 +178,7 @@ class Scores(Repository):
                 (report.c.session_id == score.c.session_id) & (report.c.person_id == score.c.person_id),
             )
             .where(score.c.person_id == person_id, score.c.state == ScoreState.COUNTS, score.c.id > after)
+            .where(there)
             .order_by(session.c.day.desc(), score.c.id.desc())
             .limit(limit)
         )

@@ -1,5 +1,6 @@
 """Whether somebody gets better, and what they are thought to be able to do."""
 
+from collections.abc import Collection
 from datetime import date
 
 from core.ability.capacity import Capacity
@@ -7,14 +8,14 @@ from core.athletes.today import as_of
 from core.desk.days import today_in
 from core.desk.outcome import Outcome
 from core.desk.profile.learning import LEARNS_FROM, with_learned
-from core.desk.scores.says import ToldProgress
+from core.desk.scores.says import HowTheyDo, ToldProgress
 from core.desk.visit import Visit
-from core.forecast.progress import Scored, believed_of, beside_forecasts, done_again, is_best, trend_of
+from core.forecast.progress import Scored, believed_of, beside_forecasts, done_again, trend_of
 from core.forecast.values import Progress
 from core.movements.lookup import catalogue
-from core.store.records import Done
+from core.store.records import Done, Membership
 
-SHOWN_AGAIN, SHOWN_BELIEVED = 3, 6
+SHOWN_AGAIN, SHOWN_BELIEVED, SHOWN_TO_COACH = 3, 6, 5
 
 
 async def progress(visit: Visit) -> Outcome:
@@ -41,12 +42,20 @@ def scored_of(done: Done) -> list[Scored]:
     return [Scored(done.day, block, done.score, done.foreseen) for block in blocks]
 
 
-async def is_best_yet(visit: Visit, score_id: int) -> bool:
-    """Whether this score of the visitor's is better than every time before that they did the same."""
-    done = await visit.uow.scores.done_by(visit.person.id, LEARNS_FROM)
-    told = [scored for one in done if one.score_id == score_id for scored in scored_of(one)]
-    before = [scored for one in done if one.score_id != score_id for scored in scored_of(one)]
-    return any(is_best(one, before) for one in told)
+async def how_they_do(visit: Visit, athlete: Membership, groups: Collection[int]) -> Outcome:
+    """To a coach, of one of theirs: what they did in the coach's groups, and whether they get better there."""
+    done = await visit.uow.scores.done_by(athlete.person_id, LEARNS_FROM, groups=groups)
+    beside = beside_forecasts([one for found in map(scored_of, done) for one in found])
+    latest = await visit.uow.sessions.latest_posted(athlete.group_id)
+    told = HowTheyDo(
+        athlete=athlete.person.name,
+        person=athlete.person_id,
+        scores=tuple((one.day, one.score) for one in done[:SHOWN_TO_COACH]),
+        trend=trend_of(beside),
+        session_id=latest.id if latest else None,
+        units=(await visit.group(athlete.group_id)).units,
+    )
+    return visit.told(told)
 
 
 async def _day_of(visit: Visit) -> date:

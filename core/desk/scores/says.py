@@ -4,7 +4,7 @@ from datetime import date, datetime
 from typing import ClassVar
 
 from core.desk.outcome import Said
-from core.forecast.values import Progress
+from core.forecast.values import Progress, Trend
 from core.measures import MassUnit
 from core.scaling.values import VersionLine
 from core.scores.values import Board, Mark, Score, Tolerance
@@ -17,8 +17,7 @@ class ScoreNoted(Said):
     `unseen`: they have no version of the session, so nobody knows how it was done. `in_group`: everybody
     reads it, as there is no private chat. `part`: which block it is
     of, from 1, where several are scored. `group`: its title, for who belongs to several. `title`, `day`: of the
-    session that it is of. `apart`: it was other work than was written, and has no place among the others. `is_best`:
-    better than every time before that they did the same.
+    session that it is of. `apart`: it was other work than was written, and has no place among the others.
     """
 
     score_id: int
@@ -35,7 +34,6 @@ class ScoreNoted(Said):
     title: str | None = None
     day: date | None = None
     apart: bool = False
-    is_best: bool = False
 
 
 class ScoreNeedsConsent(Said):
@@ -122,11 +120,7 @@ class ScoreTakenBack(Said):
 
 
 class AskScoreAgain(Said):
-    """The athlete wants to put a score right. `title`, `day`: of its session; `like`: how it may be told."""
-
-    title: str | None
-    day: date
-    like: str
+    """The athlete wants to put a score right."""
 
 
 class NotForScore(Said):
@@ -215,6 +209,20 @@ class ToldProgress(Said):
 
     progress: Progress
     scores: int
+    units: MassUnit
+
+
+class HowTheyDo(Said):
+    """To a coach who asks how one of theirs is doing: the latest scores in the coach's groups, the newest first.
+
+    `trend`: None while too few can be compared. `session_id`: one that they have a version of, to look at.
+    """
+
+    athlete: str
+    person: int
+    scores: tuple[tuple[date, Score], ...]
+    trend: Trend | None
+    session_id: int | None
     units: MassUnit
 
 

@@ -12,11 +12,8 @@ from core.desk.sessions.says import AskWhen
 from core.desk.sessions.scheduled import post_later
 from core.desk.visit import Visit
 from core.notation.moments import find_clock, find_days
-from core.store.records import Group, SessionRecord
+from core.store.records import Group, SessionRecord, SessionState
 
-_POST = re.compile(
-    r"^\W*(?:(?:yes|ok|okay|please)\W+)*(?:post|send|publish)\b(?: it| that| this)?", re.IGNORECASE
-)
 _NOW = re.compile(r"^\W*(?:now|right away|please|to the group|at once)?\W*$", re.IGNORECASE)
 _DISCARD = re.compile(
     r"^\W*(?:discard|cancel|forget|delete|drop|scrap)\b(?: it| that| this| the session)?\W*$", re.IGNORECASE
@@ -24,16 +21,21 @@ _DISCARD = re.compile(
 
 
 async def as_draft_order(visit: Visit, text: str, _: int | None) -> Outcome | None:
-    """None unless the visitor has a draft and speaks of posting or discarding it."""
-    discard, post = _DISCARD.match(text), _POST.match(text)
-    if discard is None and post is None:
+    """None unless the visitor has a draft and speaks of discarding it."""
+    if not _DISCARD.match(text):
         return None
     draft = await visit.uow.sessions.newest_unposted(visit.person.id, await coached_ids(visit))
     if draft is None:
         return None
-    if post is not None:
-        return await posting(visit, draft, text[post.end() :])
     return await discard_session(visit, DiscardSession(session=draft.id, revision=draft.revision))
+
+
+async def post_at_another_time(visit: Visit, draft: SessionRecord, words: str) -> Outcome | None:
+    """`Change it to 7`, once it is to be posted later; None where it isn't, or no time is named."""
+    if draft.state is not SessionState.SCHEDULED:
+        return None
+    moment = moment_in(words, await visit.group(draft.group_id), visit.now)
+    return await posting(visit, draft, words) if moment else None
 
 
 async def posting(visit: Visit, draft: SessionRecord, when: str) -> Outcome:

@@ -8,7 +8,8 @@ from core.desk.coaching.says import FaultUnclear
 from core.desk.commands import DraftSession
 from core.desk.errors import AlreadyDone
 from core.desk.outcome import Outcome
-from core.desk.sessions.drafting import posting
+from core.desk.scores.progress import how_they_do
+from core.desk.sessions.drafting import post_at_another_time, posting
 from core.desk.sessions.expecting import how_long_for
 from core.desk.sessions.expecting import what_if as try_change
 from core.desk.sessions.posting import draft_session
@@ -35,10 +36,13 @@ async def session(visit: Visit, act: a.TellsSession, _: Scene) -> Outcome | None
     return await draft_session(visit, DraftSession(text=act.text))
 
 
-async def edit(visit: Visit, _: a.Edit, __: Scene) -> Outcome | None:
-    """What can be carried out was read before; here it is only said how to write it."""
+async def edit(visit: Visit, act: a.Edit, _: Scene) -> Outcome | None:
+    """What can be carried out was read before; a time is when it is posted, else it is said how to write it."""
     draft = await visit.uow.sessions.newest_unposted(visit.person.id, await coached_ids(visit))
-    return visit.told(NotAmended()) if draft else None
+    if draft is None:
+        return None
+    moved = await post_at_another_time(visit, draft, act.text)
+    return moved or visit.told(NotAmended())
 
 
 async def post(visit: Visit, act: a.Post, _: Scene) -> Outcome | None:
@@ -56,7 +60,12 @@ async def withdraw(visit: Visit, _: a.Withdraw, __: Scene) -> Outcome | None:
     return await withdraw_newest(visit)
 
 
-async def look(visit: Visit, act: a.Order | a.HowIs, _: Scene) -> Outcome | None:
+async def how_is(visit: Visit, act: a.HowIs, _: Scene) -> Outcome | None:
+    athlete = await athlete_named(visit, act.person)
+    return await how_they_do(visit, athlete, await coached_ids(visit)) if athlete else None
+
+
+async def look(visit: Visit, act: a.Order, _: Scene) -> Outcome | None:
     """Their version, where each line can be changed by a tap: what is ordered in words isn't carried out unseen."""
     athlete = await athlete_named(visit, act.person)
     return await look_by_name(visit, athlete) if athlete else None

@@ -93,3 +93,29 @@ async def test_a_sentence_about_somebody_of_the_group_posts_nothing_to_all(crew)
     assert not any("My version" in one.labels for one in await crew.group.messages)
     await crew.coach.says("post it")
     await crew.group.hears("Tap for your own version")
+
+
+async def test_a_scheduled_post_is_moved_and_sent_in_words(crew):
+    await crew.coach.says("AMRAP 9\n5 push-ups\n10 air squats")
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("post it tomorrow at 6am")
+    await crew.coach.hears("at 06:00")
+    await crew.coach.says("change it to 7am")
+    await crew.coach.hears("at 07:00")
+    await crew.coach.says("actually post it now please")
+    await crew.coach.hears("Posted to")
+
+
+async def test_how_somebody_is_doing_are_their_latest_scores(crew, posted):
+    ilse = await crew.has("Ilse")
+    await crew.coach.says("how is Ilse?")
+    await crew.coach.hears("I know of no score of Ilse so far")
+    await answers_what_is_asked(ilse)
+    await ilse.says("7+3")
+    await ilse.hears("Noted")
+    await crew.coach.says("how is Ilse doing?")
+    told = await crew.coach.hears("Ilse did lately:")
+    assert "2 March: 7 rounds" in told.text
+    assert "too few scores yet" in told.text
+    await crew.coach.presses("Their version", on=told)
+    await crew.coach.hears("Ilse, as I'd do it")

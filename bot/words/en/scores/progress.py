@@ -1,24 +1,29 @@
 """How somebody is getting on."""
 
 from collections.abc import Iterator
-from functools import partial
 
 from bot.files.charts import Panel, Point, as_picture
 from bot.words.text import bullets, escape, fill
 from bot.words.versions import what_words
-from bot.words.wording import Attachment, Worded, wording
-from core.desk.scores.says import ToldProgress
+from bot.words.wording import Attachment, Button, Row, Worded, wording
+from core.desk.coaching.commands import LookAtAthlete
+from core.desk.scores.says import HowTheyDo, ToldProgress
 from core.forecast.values import COMPARABLE, FOUR_IN_FIVE, Again, Believed, Progress, Trend
 from core.measures import AmountUnit, MassUnit
 
 _TREND = {
-    Trend.UP: "Yes: on the whole your last six scores came out better than I expected. What you do works.",
-    Trend.STEADY: "You're holding what you have: your last six scores came out much as I expected.",
-    Trend.DOWN: "On the whole your last six scores came out a little below my guesses, which says as much of my guesses "
-    "as of you: short nights, heat, a busy month do it to everybody. If something hurts, or you feel unwell, tell me.",
+    Trend.UP: "Yes: your last {six} came out better than I expected each time. What you do works.",
+    Trend.STEADY: "You're holding what you have: your last {six} came out much as I expected.",
+    Trend.DOWN: "Your last {six} came out below what I expected. Short nights, heat, a busy month: that happens to "
+    "everybody. If something hurts, or you feel unwell, tell me.",
 }
-# Whoever has just done their best needs no word about guesses that were too high.
-_BEST_ALL_THE_SAME = "Yes: you've just done your best yet at something you did before. My guesses had run ahead; I'm putting them right."
+
+_TREND_OF_OTHERS = {
+    Trend.UP: "The last six scores came out better than I expected each time.",
+    Trend.STEADY: "The last six scores came out much as I expected.",
+    Trend.DOWN: "The last six scores came out below what I expected. A word from you may help.",
+    None: "There are too few scores yet to say whether it gets better.",
+}
 
 
 @wording("en", ToldProgress)
@@ -31,13 +36,26 @@ def told_progress(said: ToldProgress) -> Worded:
     return Worded("\n\n".join(parts), file=_picture(said))
 
 
+@wording("en", HowTheyDo)
+def how_they_do(said: HowTheyDo) -> Worded:
+    rows: tuple[Row, ...] = ()
+    if said.session_id is not None:
+        look = LookAtAthlete(session=said.session_id, person=said.person)
+        rows = ((Button("Their version", look),),)
+    if not said.scores:
+        return Worded(fill("I know of no score of {name} so far.", name=said.athlete), rows)
+    told = [f"{on:%-d %B}: {escape(score.in_words(said.units))}" for on, score in said.scores]
+    head = fill("<b>{name}</b> did lately:", name=said.athlete)
+    return Worded(f"{head}\n{bullets(told)}\n{_TREND_OF_OTHERS[said.trend]}", rows)
+
+
 def _picture(said: ToldProgress) -> Attachment | None:
     """What was done beside what was expected, and what came again last; None while neither is to be seen."""
     rows = [*_beside_rows(said.progress), *_again_rows(said)]
     if not rows:
         return None
     panels, told = zip(*rows, strict=True)
-    return Attachment("progress.png", partial(as_picture, panels), "photo", escape(" ".join(told)))
+    return Attachment("progress.png", as_picture(panels), "photo", escape(" ".join(told)))
 
 
 def _beside_rows(progress: Progress) -> Iterator[tuple[Panel, str]]:
@@ -84,9 +102,7 @@ def trend_words(progress: Progress) -> str:
         left = COMPARABLE - len(progress.beside)
         more = "one more score" if left == 1 else f"{left} more scores"
         return f"I need {more} of yours before I can say whether you're getting better."
-    if progress.trend is Trend.DOWN and any(one.is_best for one in progress.again):
-        return _BEST_ALL_THE_SAME
-    return _TREND[progress.trend]
+    return _TREND[progress.trend].format(six="six scores")
 
 
 def _again(said: ToldProgress) -> list[str]:

@@ -46,7 +46,9 @@ OF_COACH = {
         "your athletes join with a tap in the group: <i>Start with me</i>, or <i>My version</i> under a post",
     ),
     "A session": (
+        "write it in any way: <code>AMRAP 12</code>, <code>5 rounds for time</code>, <code>5x5 back squat @ 60 kg</code>, one movement a line",
         "<i>make the run 400 m</i> changes it, <i>post it tomorrow at 7</i> posts it",
+        "<i>discard it</i> drops a draft, <i>withdraw today's session</i> takes back what is posted",
         "<i>how long will it take them?</i> and <i>what if 12 kg?</i> try it on everybody, and change nothing",
     ),
     "One athlete": (
@@ -55,7 +57,7 @@ OF_COACH = {
         "<i>Ilse got 7+12</i>: a score of somebody",
     ),
     "The group": (
-        "<i>who is in the group?</i> names everybody",
+        "<i>who is in the group?</i> names everybody, <i>how is Ilse?</i> says what they did lately",
         "<code>announce: bring a towel</code>, posted once you've looked at it",
         "<i>easy week</i> asks less of everybody until Sunday, <i>easy week for Ilse</i> of one",
         "<code>class Tuesdays 18:30, 45 min</code> and its link: a class",
