@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from itertools import count
 
 from core.measures import MassUnit
 from core.movements.lookup import Catalogue
@@ -36,8 +37,9 @@ _NAMED_FACT = {
 
 @dataclass(frozen=True)
 class _Spot:
-    """A piece of the coach's text that is a line: its row from 0, the columns it takes, and the reading."""
+    """A piece of the coach's text that is a line: which one from 0, its row, the columns it takes, the reading."""
 
+    at: int
     row: int
     start: int
     end: int
@@ -60,7 +62,7 @@ def edited(
     if edit.verb == "add":
         return _checked(text, _added(text, edit, known, unit), movements, unit)
     if edit.verb == "drop":
-        return _checked(text, _dropped(text, edit.target, known, unit), movements, unit)
+        return _checked(text, _dropped(text, edit, known, unit), movements, unit)
     for target, new in _partings(edit, known, unit):
         changed = _changed(text, target, new, edit, movements, unit, carry)
         if done := _checked(text, changed, movements, unit):
@@ -71,10 +73,24 @@ def edited(
 
 def names_a_line(text: str, edit: Edit, movements: Catalogue, unit: MassUnit = MassUnit.KG) -> bool:
     """Whether the wish is about a line of the text, even if it can't be carried out."""
-    known = lexicon(movements)
-    return edit.verb != "add" and any(
-        spot for target, _ in _partings(edit, known, unit) for spot in _named(text, target, known, unit)
-    )
+    return bool(_lines_named(text, edit, lexicon(movements), unit))
+
+
+def lines_meant(
+    text: str, edit: Edit, movements: Catalogue, unit: MassUnit = MassUnit.KG, carry: Carry | None = None
+) -> tuple[tuple[int, str], ...]:
+    """The lines that the wish may be about, if each could be changed so: what `Edit.at` says, and their words."""
+    spots = _lines_named(text, edit, lexicon(movements), unit)
+    able = (one for one in spots if edited(text, edit._replace(at=one.at), movements, unit, carry))
+    return tuple((one.at, one.piece.text.strip()) for one in able)
+
+
+def _lines_named(text: str, edit: Edit, known: Lexicon, unit: MassUnit) -> list[_Spot]:
+    if edit.verb == "add":
+        return []
+    targets = [_piece(edit.target, known, unit)] if edit.verb == "drop" else []
+    targets += [target for target, _ in _partings(edit, known, unit)]
+    return next(filter(None, (_named(text, one, known, unit) for one in targets if one.meaning)), [])
 
 
 def _partings(edit: Edit, known: Lexicon, unit: MassUnit) -> Iterator[tuple[Piece, str]]:
@@ -117,7 +133,7 @@ def _changed(
     carry: Carry | None,
 ) -> str | None:
     known = lexicon(movements)
-    meant = _meant(text, target, known, unit)
+    meant = _meant(text, target, known, unit, edit.at)
     if meant and meant.piece.loads_kg and _PAIR.fullmatch(new):
         new = f"@ {new.removeprefix('@').strip()}"  # a pair beside a load is the load
     told = _piece(new, known, unit)
@@ -128,9 +144,11 @@ def _changed(
     return _put(text, meant, _written(become(meant.piece, told, carry), meant, movements, unit))
 
 
-def _meant(text: str, target: Piece, known: Lexicon, unit: MassUnit) -> _Spot | None:
+def _meant(text: str, target: Piece, known: Lexicon, unit: MassUnit, at: int | None = None) -> _Spot | None:
     """The one line that is meant; with its amount where several are of one movement."""
     named = _named(text, target, known, unit)
+    if at is not None:
+        return next((one for one in named if one.at == at), None)
     if len(named) > 1 and target.amount:
         named = [one for one in named if one.piece.amount == target.amount]
     return named[0] if len(named) == 1 else None
@@ -156,6 +174,7 @@ def _says(piece: Piece, target: Piece) -> bool:
 
 
 def _spots(text: str, known: Lexicon, unit: MassUnit) -> Iterator[_Spot]:
+    at = count()
     for number, reading in _readings(text, known, unit):
         for piece in reading.pieces:
             if piece.meaning:
@@ -163,7 +182,7 @@ def _spots(text: str, known: Lexicon, unit: MassUnit) -> Iterator[_Spot]:
                 end = row.column(piece.end - 1)
                 alone = len(reading.pieces) == 1 and not (reading.facts or reading.kind or reading.unread)
                 last = len(row.typed) if alone else end
-                yield _Spot(number, row.column(piece.start) - 1, last, piece, alone)
+                yield _Spot(next(at), number, row.column(piece.start) - 1, last, piece, alone)
 
 
 def _readings(text: str, known: Lexicon, unit: MassUnit) -> Iterator[tuple[int, Reading]]:
@@ -189,9 +208,10 @@ def _put(text: str, spot: _Spot, words: str) -> str:
     return "\n".join(lines)
 
 
-def _dropped(text: str, target: str, known: Lexicon, unit: MassUnit) -> str | None:
-    piece = _piece(target, known, unit)
-    spot = _meant(text, piece, known, unit) if piece.meaning else None
+def _dropped(text: str, edit: Edit, known: Lexicon, unit: MassUnit) -> str | None:
+    piece = _piece(edit.target, known, unit)
+    is_clear = piece.meaning and not (piece.unread or piece.is_loose)
+    spot = _meant(text, piece, known, unit, edit.at) if is_clear else None
     if spot is None:
         return None
     if spot.alone:
@@ -234,7 +254,7 @@ def _fact(edit: Edit, known: Lexicon, unit: MassUnit) -> tuple[str | None, float
     target = edit.target.lower()
     words = f"{target} {edit.new}".lower() if not _BLOCK_WORDS.match(target) else edit.new.lower()
     reading = read_row(plain_row(_IT.sub("", words.strip())), known, unit)
-    if any(piece.meaning and piece.says_anything for piece in reading.pieces):
+    if reading.unread or any(piece.meaning and piece.says_anything for piece in reading.pieces):
         return None, 0  # `the cap should be 18 min and the snatches 8` is more than a cap
     said: Facts = reading.facts
     if "cap_s" in said and "rounds" in said:

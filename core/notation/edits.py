@@ -1,6 +1,7 @@
 """A coach's change of a session in words: `make the row 200 m`, `swap burpees for squats`, `cap 15 min instead`."""
 
 import re
+from collections.abc import Iterator
 from typing import Literal, NamedTuple
 
 from core.notation.text import plain
@@ -16,16 +17,28 @@ _BEGINS = (
 )
 _MAKE = r"(?:make|change|set|turn|switch|adjust|update|reduce|raise|lower|increase|cut|drop|bump|put|scale)"
 _DROP = r"(?:drop|remove|delete|skip|cut|scrap|take (?:out|away|off)|leave out|kick out|no more)"
+_ADD = r"(?:add|put|throw|stick|include|insert|do|have)(?: also| in| on| back)*"
 _LAST = r" (?:at|to) the end| (?:to|into) it| (?:as|for) (?:the )?last(?: one)?"
 _THE = r"(?:the |those |all (?:the )?|that |my )?"
 
 
 class Edit(NamedTuple):
-    """`target` and `new` in the coach's words: a new amount, load or movement, or something to add or leave out."""
+    """`target` and `new` in the coach's words: a new amount, load or movement, or something to add or leave out.
+
+    `at`: which line of the text is meant, counted from 0, where its words alone don't tell.
+    """
 
     verb: Literal["change", "swap", "drop", "add"]
     target: str
     new: str
+    at: int | None = None
+
+
+class Wish(NamedTuple):
+    """One of the changes that a message asks for, in its words, with its readings; none where it can't be read."""
+
+    words: str
+    edits: tuple[Edit, ...]
 
 
 # The first that fits decides; `change` without a word between is parted where the name of a movement ends.
@@ -36,29 +49,74 @@ _SHAPES: tuple[tuple[Literal["change", "swap", "drop", "add"], str], ...] = (
     ("change", rf"i meant {_THE}(?P<n>.+?),? (?:and )?not {_THE}(?P<t>.+)"),
     ("change", rf"i meant {_THE}(?P<t>)(?P<n>.+)"),
     ("change", rf"{_THE}(?P<t>.+?) (?:should|shall|must|ought to) be (?P<n>.+)"),
-    ("add", rf"add (?:also )?(?P<n>.+?) (?:right )?(?:after|behind) {_THE}(?P<t>.+)"),
-    (
-        "add",
-        rf"add (?:also )?(?P<n>.+?)(?:{_LAST})?(?P<t>)",
-    ),
+    ("add", rf"{_ADD} (?P<n>.+?) (?:right )?(?:after|behind) {_THE}(?P<t>.+)"),
+    ("add", rf"add (?:also )?(?P<n>.+?)(?:{_LAST})?(?P<t>)"),
     ("drop", rf"take {_THE}(?P<t>.+?) (?:out|away|off)(?P<n>)"),
-    (
-        "drop",
-        rf"{_DROP} {_THE}(?P<t>.+)(?P<n>)",
-    ),
+    ("drop", rf"{_DROP} {_THE}(?P<t>.+)(?P<n>)"),
     ("change", rf"{_MAKE} {_THE}(?P<t>)(?P<n>.+)"),
     ("change", r"(?P<t>)(?P<n>.+) instead"),
+    ("add", rf"{_ADD} (?P<n>.+?)(?:{_LAST}| there| in (?:its|their) place)?(?P<t>)"),
 )
 
 
-_AND = re.compile(r"\s*(?:[,;]|\band\b)\s*(?:(?:then|also)\s)?", re.IGNORECASE)
+# A number that stands by itself goes with what is before it: `21, 15, 9`.
+_AND = re.compile(
+    r"\s*(?:[;\n]|[,.](?=\s)|\band\b|&)\s*(?:(?:and|then|also)\s)*(?=[^\s\d]|\d+[\s\w-]*[a-z])", re.IGNORECASE
+)
 
 
-def read_several(text: str) -> tuple[tuple[Edit, ...], ...]:
-    """The readings of each of several changes in one message; () where one of its parts asks for none."""
-    parts = [part for part in _AND.split(text[: _LONGEST + 1]) if part.strip()]
-    found = tuple(read_edits(part) or read_edits(f"make {part}") for part in parts)
-    return found if len(found) > 1 and all(found) else ()
+def read_wishes(text: str) -> tuple[Wish, ...]:
+    """Each of several changes that a message asks for, the unread among them; () where none is plainly one.
+
+    Who leaves one thing out and puts another in means it in its place.
+    """
+    parts = [part.strip() for part in _AND.split(text[: _LONGEST + 1]) if part.strip(" .!,")]
+    found = [Wish(part, read_edits(part)) for part in parts]
+    if len(found) < 2 or not any(one.edits for one in found):  # noqa: PLR2004
+        return ()
+    return tuple(_in_place([one if one.edits else _as_before(one) for one in found]))
+
+
+def _as_before(wish: Wish) -> Wish:
+    """`and the run 400 m` goes on with the verb that was said before."""
+    return wish._replace(edits=read_edits(f"make {wish.words}"))
+
+
+def _in_place(wishes: list[Wish]) -> Iterator[Wish]:
+    at = 0
+    while at < len(wishes):
+        out, put = wishes[at], wishes[at + 1] if at + 1 < len(wishes) else None
+        gone = next((one for one in out.edits if one.verb == "drop"), None)
+        come = next((one for one in put.edits if one.verb == "add" and not one.target), None) if put else None
+        if put and gone and come:
+            yield Wish(f"{out.words}, {put.words}", (Edit("swap", gone.target, come.new),))
+            at += 1
+        else:
+            yield out
+        at += 1
+
+
+_WRONG = re.compile(
+    r"\b(?:that'?s|this is|it'?s|you(?:'ve| have)?) (?:all |completely |totally )?(?:wrong|not (?:it|right|what))"
+    r"|\b(?:is|was|are) (?:all )?wrong\b|\bi (?:meant|wanted)\b|\bnot what i (?:meant|wrote|sent|wanted|said)\b"
+    r"|\b(?:you )?misread\b",
+    re.IGNORECASE,
+)
+_NO = re.compile(r"\bnot\b", re.IGNORECASE)
+
+
+def says_it_is_wrong(text: str) -> bool:
+    """`No, that's wrong`, `I meant the session from before`."""
+    return "\n" not in text.strip() and bool(_WRONG.search(plain(text[:_LONGEST])))
+
+
+def sounds_like_a_change(text: str) -> bool:
+    """Whether one short message may speak of a session that is there; a class is another matter."""
+    words = text.strip()
+    if len(words) > _LONGEST or words.endswith("?") or _CLASS.search(words):
+        return False
+    begun = read_edits(words) or read_wishes(words)
+    return bool(begun or says_it_is_wrong(words) or ("\n" not in words and _NO.search(words)))
 
 
 def read_edits(text: str) -> tuple[Edit, ...]:

@@ -138,8 +138,26 @@ def _days(text: str, today: date) -> Iterator[tuple[date, ...]]:
         yield days_in(match, today)
 
 
+# `Half 6` is said for half past five in some countries; here as in English.
+_PARTS = re.compile(
+    r"\b(?:(?P<half>half)(?: past)?|(?:a )?quarter past|(?P<to>(?:a )?quarter to))\s"
+    r"(?P<h>1[0-2]|[1-9])(?![\d:.])"
+    r"(?!\s?(?:min|h(?:ou)?rs?\b))",
+    re.IGNORECASE,
+)
+
+
+def _in_figures(match: re.Match[str]) -> str:
+    """`quarter to 7` -> `6:45`."""
+    hour = int(match["h"])
+    if match["to"]:
+        return f"{(hour - 2) % 12 + 1}:45"
+    return f"{hour}:30" if match["half"] else f"{hour}:15"
+
+
 def find_clock(text: str) -> Clock | None:
     """The time of day in a text: one that is plainly a time, else a number that stands alone."""
+    text = _PARTS.sub(_in_figures, text)
     match = TIME.search(text)
     if match:
         return clock_in(match)

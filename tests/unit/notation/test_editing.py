@@ -1,10 +1,14 @@
 """A coach's change of a session in words, carried out in the coach's own text."""
 
+from datetime import time
+
 import pytest
 
 from core.movements.lookup import catalogue
+from core.notation.changes import changed
 from core.notation.editing import edited, names_a_line
-from core.notation.edits import read_edits, read_several
+from core.notation.edits import read_edits, read_wishes
+from core.notation.moments import find_clock
 
 TYPED = """Tuesday
 AMRAP 12
@@ -144,4 +148,57 @@ def test_what_comes_behind_a_line_and_what_goes(words, new, gone):
 )
 def test_two_changes_are_never_carried_out_by_half(words):
     assert after(TYPED, words) is None
-    assert len(read_several(words)) == 2
+    assert len(read_wishes(words)) == 2
+
+
+STATIONS = (
+    "EMOM 10\nMin 1: 12 kettlebell swings\nMin 2: 10 burpees\n\nWarm-up\n400 m run\n\n3 rounds\n200 m run"
+)
+
+
+def test_what_is_put_in_where_something_goes_stands_in_its_place():
+    found = changed(STATIONS, "take out the burpees, put in a plank 30 sec", catalogue())
+    assert found.text == STATIONS.replace("Min 2: 10 burpees", "Minute 2: 30 s plank")
+
+
+@pytest.mark.parametrize(
+    ("words", "left"),
+    [
+        ("make the burpees 8 and the florbles 15", ("the florbles 15",)),
+        ("make it 4 rounds and easier", ("easier",)),
+        ("drop the swings. swap the burpees for florbles", ("swap the burpees for florbles",)),
+    ],
+)
+def test_of_several_changes_the_words_of_what_could_not_be_done_are_left(words, left):
+    found = changed(STATIONS, words, catalogue())
+    assert found.text != STATIONS
+    assert found.left == left
+
+
+def test_a_wish_that_may_mean_several_lines_changes_none_before_one_is_chosen():
+    asked = changed(STATIONS, "make the run 300 m", catalogue())
+    assert asked.text == STATIONS
+    assert [words for _, words in asked.unclear.lines] == ["400 m run", "200 m run"]
+    (first, _), _ = asked.unclear.lines
+    chosen = changed(STATIONS, "make the run 300 m", catalogue(), at=first)
+    assert chosen.text == STATIONS.replace("400 m run", "300 m run")
+
+
+@pytest.mark.parametrize(
+    "words", ["I did 12 burpees and felt good", "see you at 8, bring water", "5 rounds + 3"]
+)
+def test_what_asks_for_no_change_of_the_text_is_none(words):
+    assert changed(STATIONS, words, catalogue()) is None
+
+
+@pytest.mark.parametrize(
+    ("words", "at"),
+    [
+        ("half 6", time(6, 30)),
+        ("at half past 7", time(7, 30)),
+        ("quarter to 7", time(6, 45)),
+        ("quarter past 1 pm", time(13, 15)),
+    ],
+)
+def test_parts_of_an_hour_are_told_from_the_hour(words, at):
+    assert find_clock(words).at == at

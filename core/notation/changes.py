@@ -1,0 +1,84 @@
+"""All that a message asks to be changed in a session: what of it was done, what wasn't, and what isn't clear."""
+
+from typing import NamedTuple
+
+from core.measures import MassUnit
+from core.movements.lookup import Catalogue
+from core.notation.becoming import Carry
+from core.notation.editing import edited, lines_meant, names_a_line
+from core.notation.edits import Edit, Wish, read_edits, read_wishes
+
+
+class Unclear(NamedTuple):
+    """A wish that may mean several `lines`: which each is (`Edit.at`), and its words."""
+
+    words: str
+    lines: tuple[tuple[int, str], ...]
+
+
+class Changed(NamedTuple):
+    """The `text` after all that could be done; `left`: the words of what could not."""
+
+    text: str
+    left: tuple[str, ...] = ()
+    unclear: Unclear | None = None
+
+
+class _On(NamedTuple):
+    """Whose words the movements are, and what they count in."""
+
+    movements: Catalogue
+    unit: MassUnit
+    carry: Carry | None
+
+    def done(self, text: str, edits: tuple[Edit, ...]) -> str | None:
+        """The text after the first reading of a wish that can be carried out."""
+        found = (edited(text, edit, self.movements, self.unit, self.carry) for edit in edits)
+        return next((words for words in found if words is not None), None)
+
+    def unclear(self, text: str, wish: Wish) -> Unclear | None:
+        found = (lines_meant(text, edit, self.movements, self.unit, self.carry) for edit in wish.edits)
+        return next((Unclear(wish.words, lines) for lines in found if len(lines) > 1), None)
+
+    def names_a_line(self, text: str, wishes: tuple[Wish, ...]) -> bool:
+        return any(
+            names_a_line(text, edit, self.movements, self.unit) for one in wishes for edit in one.edits
+        )
+
+
+def changed(
+    text: str,
+    message: str,
+    movements: Catalogue,
+    unit: MassUnit = MassUnit.KG,
+    carry: Carry | None = None,
+    at: int | None = None,
+) -> Changed | None:
+    """The coach's text after the changes that a message asks for; None where it asks for none of this text.
+
+    `at`: the line that is meant. Nothing of the message is dropped without standing in `left` or `unclear`.
+    """
+    on = _On(movements, unit, carry)
+    whole = Wish(message, tuple(one._replace(at=at) for one in read_edits(message)))
+    wishes = read_wishes(message)
+    found = _one_by_one(text, wishes, on)
+    if wishes and not (found.left or found.unclear):
+        return found
+    if done := on.done(text, whole.edits):
+        return Changed(done)
+    if unclear := on.unclear(text, whole):
+        return Changed(text, unclear=unclear)
+    if found.text != text or found.unclear or on.names_a_line(text, (whole, *wishes)):
+        return found if wishes else Changed(text, left=(message,))
+    return None
+
+
+def _one_by_one(text: str, wishes: tuple[Wish, ...], on: _On) -> Changed:
+    left: list[Wish] = []
+    for wish in wishes:
+        done = on.done(text, wish.edits)
+        text = done or text
+        left += [] if done else [wish]
+    unclear = next(filter(None, (on.unclear(text, wish) for wish in left)), None)
+    words = tuple(wish.words for wish in left if unclear is None or wish.words != unclear.words)
+    return Changed(text, words, unclear)
