@@ -37,6 +37,9 @@ class Cause:
     press: Press | None = None
     chat: int | None = None
 
+    def has_pressed(self, message_id: int | None) -> bool:
+        return self.press is not None and message_id is not None and self.press.message_id == message_id
+
 
 @dataclass(frozen=True, slots=True)
 class Writer:
@@ -63,6 +66,8 @@ class Writer:
         worded = word(say.what, await tongue(uow, say.to, cause))
         original = await uow.outbox.by_key(say.edits) if say.edits else None
         draft = _Draft(say, now + say.expires_after if say.expires_after else None)
+        if original is not None and cause.has_pressed(original.message_id):
+            return []  # its answer stands in it already
         if original is not None:
             text = await rewritten(uow, original.key, worded.html)
             return [draft.edit(key, message(text, self._keyboard(worded, say.to)), original.id)]

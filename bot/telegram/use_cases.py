@@ -14,7 +14,7 @@ from core.desk.outcome import Outcome
 from core.desk.profile import abilities, furnishing, own, stages
 from core.desk.profile import commands as w
 from core.desk.scores import judging, scoreboard, sheets, taking, tolerating, whose
-from core.desk.sessions import editing, posting, scheduled, undelivered, withdrawing
+from core.desk.sessions import amending, editing, posting, scheduled, undelivered, withdrawing
 from core.desk.talk import alarm, helping, in_group, keeping_quiet, passing_on, talking
 from core.desk.today import different, easing, easy_weeks, pain, reports, sides
 from core.desk.versions import adjusting, answers, holding, household, more, timing, version
@@ -43,6 +43,9 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     c.SayMisunderstood: alarm.say_misunderstood,
     c.TellSigns: alarm.tell_signs,
     c.MoveDraft: posting.move_draft,
+    c.RestoreDraft: amending.restore_draft,
+    c.MeanLine: amending.mean_line,
+    c.MeanDraft: amending.mean_draft,
     c.PostSession: posting.post_session,
     c.PostLater: scheduled.post_later,
     c.DiscardSession: posting.discard_session,

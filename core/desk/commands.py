@@ -107,6 +107,29 @@ class DraftSession(Command):
     text: str
 
 
+class RestoreDraft(Command):
+    """What the draft said before: the text of an earlier revision. `revision`: the one looked at."""
+
+    session: int
+    revision: int
+    earlier: int
+
+
+class MeanLine(Command):
+    """This line of the session is meant by the change that was typed last, counted from 0."""
+
+    session: int
+    revision: int
+    line: int
+
+
+class MeanDraft(Command):
+    """What was typed last is a session of its own, or was meant as a change of this one."""
+
+    session: int
+    new: bool
+
+
 class MoveDraft(Command):
     session: int
     revision: int

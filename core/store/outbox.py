@@ -250,6 +250,14 @@ class Outbox(Repository):
         row = await self._one(_LETTERS.where(_outbox.c.key == key))
         return _letter_of(row) if row else None
 
+    async def with_buttons(self, prefix: str) -> list[str]:
+        """List the keys that begin so, of letters with buttons that no other letter has edited."""
+        edited = select(_outbox.c.edits_id).where(_outbox.c.edits_id.is_not(None))
+        found = select(_outbox.c.key, _outbox.c.buttons).where(
+            _outbox.c.key.startswith(prefix, autoescape=True), _outbox.c.id.not_in(edited)
+        )
+        return [row["key"] for row in await self._all(found.order_by(_outbox.c.id)) if row["buttons"]]
+
     async def by_message(self, chat_id: int, message_id: int, address: int | None = None) -> Letter | None:
         """Find the letter that became this message; the latest that stands for it.
 

@@ -111,11 +111,13 @@ class Sessions(Repository):
         """By an id of our own, at its newest revision or at this one. What comes from outside asks `find`."""
         return await self._first(_sessions(revision).where(tables.session.c.id == session_id))
 
-    async def find(self, session_id: int, groups: Collection[int]) -> SessionRecord | None:
-        """Through these groups: one of another group is not found."""
+    async def find(
+        self, session_id: int, groups: Collection[int], revision: int | None = None
+    ) -> SessionRecord | None:
+        """Through these groups: one of another group is not found. At its newest revision, or at this one."""
         session = tables.session
         return await self._first(
-            _sessions().where(session.c.id == session_id, session.c.group_id.in_(groups))
+            _sessions(revision).where(session.c.id == session_id, session.c.group_id.in_(groups))
         )
 
     async def schedule(self, session_id: int, post_at: datetime) -> None:

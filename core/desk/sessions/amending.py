@@ -1,54 +1,142 @@
 """A coach changes a session in words, before it is posted or after: `make the row 200 m`."""
 
 import re
+from collections.abc import Mapping
+from typing import Any, Final
 
+from core.desk.access import admitted
 from core.desk.coached import coached_groups
+from core.desk.commands import DraftSession, MeanDraft, MeanLine, RestoreDraft
 from core.desk.days import today_in
+from core.desk.errors import StalePress, UnknownThing
 from core.desk.outcome import Outcome
-from core.desk.sessions.posting import read_back
-from core.desk.sessions.says import AmendedAfterPost, AmountCarried, NotAmended
+from core.desk.sessions.drafting import as_another_time, time_in
+from core.desk.sessions.posting import draft_session, open_draft, over, read_back
+from core.desk.sessions.says import (
+    AmendedAfterPost,
+    AmountCarried,
+    AskChangeOrNew,
+    AskLine,
+    DraftWrong,
+    NotAmended,
+)
+from core.desk.sessions.scheduled import to_post
+from core.desk.sessions.turns import more_often
 from core.desk.visit import Visit
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
-from core.notation.editing import edited, names_a_line
-from core.notation.edits import Edit, read_edits, read_several
+from core.notation.changes import Changed, Unclear, changed
+from core.notation.edits import says_it_is_wrong, sounds_like_a_change
 from core.notation.session import read_session
 from core.notation.writing import write_line
 from core.scaling.carrying import carried_over
 from core.sessions.values import Line, Session
 from core.store.records import Group, SessionRecord, SessionState
 
+# The kinds of open questions about a change: which line it means, and whether it is one.
+LINE: Final = "line"
+DRAFT: Final = "draft"
+
 
 async def as_amendment(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """None unless the visitor has a session that is yet to be posted, or one of today, and it can be meant."""
-    edits, several = read_edits(text), read_several(text)
-    groups = await coached_groups(visit) if edits or several else []
+    if not (sounds_like_a_change(text) or time_in(text)):
+        return None
+    groups = await coached_groups(visit)
     record = await newest(visit, groups) if groups else None
     if record is None:
         return None
+    moved = await as_another_time(visit, record, text)
+    if moved is not None:
+        return moved
     group = await visit.group(record.group_id)
-    words = amended(record.text, edits, group.units) or all_amended(record.text, several, group.units)
-    if words is not None:
-        said = carried_in(record.session, session_in(words, group), text, group.units)
-        told = visit.told(said) if said else Outcome()
-        return told + await amend(visit, record, group, words)
-    if any(names_a_line(record.text, edit, catalogue(), group.units) for edit in sum(several, edits)):
-        return visit.told(NotAmended())
-    return None
+    found = changed(record.text, text, catalogue(), group.units, in_stead)
+    return await carried_out(visit, record, text, found) if found else await in_doubt(visit, record, text)
 
 
-def amended(text: str, edits: tuple[Edit, ...], units: MassUnit) -> str | None:
-    """The text after the first reading of the wish that can be carried out."""
-    found = (edited(text, edit, catalogue(), units, in_stead) for edit in edits)
-    return next((words for words in found if words is not None), None)
+async def carried_out(visit: Visit, record: SessionRecord, wish: str, found: Changed) -> Outcome:
+    """What was done is read back; what wasn't is said, and what may mean several lines is asked."""
+    done = found.text != record.text
+    told = visit.told(NotAmended(left=found.left, done=done)) if found.left else Outcome()
+    if done:
+        told += await amend(visit, record, found.text, wish)
+        record = await newest(visit, await coached_groups(visit)) or record
+    return told + await ask_line(visit, record, found.unclear) if found.unclear else told
 
 
-def all_amended(text: str, wishes: tuple[tuple[Edit, ...], ...], units: MassUnit) -> str | None:
-    """The text after all of several changes; None where one of them can't be carried out."""
-    words: str | None = text
-    for edits in wishes:
-        words = amended(words, edits, units) if words else None
-    return words if wishes else None
+async def ask_line(visit: Visit, record: SessionRecord, unclear: Unclear) -> Outcome:
+    refs = {"session": record.id, "text": unclear.words}
+    await visit.uow.questions.ask(visit.chat, LINE, refs, visit.now)
+    asked = AskLine(session_id=record.id, revision=record.revision, wish=unclear.words, lines=unclear.lines)
+    return visit.told(asked)
+
+
+@admitted
+async def mean_line(visit: Visit, command: MeanLine) -> Outcome:
+    """The change, of this line."""
+    refs = await asked_about(visit, LINE, command.session)
+    record = await changeable(visit, command.session)
+    if record.revision != command.revision:
+        raise StalePress
+    group = await visit.group(record.group_id)
+    found = changed(record.text, refs["text"], catalogue(), group.units, in_stead, at=command.line)
+    if found is None:
+        raise StalePress
+    return await carried_out(visit, record, refs["text"], found) + Outcome(settles=True)
+
+
+async def in_doubt(visit: Visit, record: SessionRecord, text: str) -> Outcome | None:
+    """What speaks of the session in hand never puts another in its place unasked; None where it doesn't."""
+    in_hand = record.state is not SessionState.POSTED
+    if says_it_is_wrong(text) and in_hand:
+        wrong = DraftWrong(
+            session_id=record.id, revision=record.revision, earlier=record.revision - 1 or None
+        )
+        return visit.told(wrong)
+    if not read_session(text, catalogue()).holds_work:
+        return None
+    await visit.uow.questions.ask(visit.chat, DRAFT, {"session": record.id, "text": text}, visit.now)
+    posted_in = None if in_hand else (await visit.group(record.group_id)).title
+    return visit.told(AskChangeOrNew(session_id=record.id, text=text, group=posted_in))
+
+
+@admitted
+async def mean_draft(visit: Visit, command: MeanDraft) -> Outcome:
+    refs = await asked_about(visit, DRAFT, command.session)
+    told = (
+        await draft_session(visit, DraftSession(text=refs["text"]))
+        if command.new
+        else visit.told(NotAmended(left=(refs["text"],)))
+    )
+    return told + Outcome(settles=True)
+
+
+async def asked_about(visit: Visit, kind: str, session: int) -> Mapping[str, Any]:
+    """What was asked last, which is answered now. Raises StalePress."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is None or question.kind != kind or question.refs["session"] != session:
+        raise StalePress
+    await visit.uow.questions.close(visit.chat)
+    return question.refs
+
+
+async def changeable(visit: Visit, session: int) -> SessionRecord:
+    record = await visit.uow.sessions.find(session, await visit.group_ids())
+    if record is None:
+        raise UnknownThing
+    if record.state in {SessionState.DISCARDED, SessionState.WITHDRAWN}:
+        raise StalePress
+    return record
+
+
+@admitted
+async def restore_draft(visit: Visit, command: RestoreDraft) -> Outcome:
+    """What the draft said before, as its newest revision; so that can be taken back, too."""
+    record = await open_draft(visit, command.session, command.revision)
+    earlier = await visit.uow.sessions.find(record.id, await visit.group_ids(), command.earlier)
+    if earlier is None:
+        raise UnknownThing
+    return await revised(visit, record, earlier.text, earlier.session) + Outcome(settles=True)
 
 
 def in_stead(old: Line, new: Line) -> Line:
@@ -88,13 +176,17 @@ async def newest(visit: Visit, groups: list[Group]) -> SessionRecord | None:
     return max((one for one in found if one is not None), key=lambda one: one.id, default=None)
 
 
-async def amend(visit: Visit, record: SessionRecord, group: Group, words: str) -> Outcome:
+async def amend(visit: Visit, record: SessionRecord, words: str, wish: str) -> Outcome:
     """A draft becomes what its text says now; what was posted stays, and a new draft says it."""
+    group = await visit.group(record.group_id)
     session = session_in(words, group)
-    groups = await coached_groups(visit)
+    notes = (
+        carried_in(record.session, session, wish, group.units),
+        more_often(record.session, session, group.units),
+    )
+    told = sum((visit.told(one) for one in notes if one), Outcome())
     if record.state is not SessionState.POSTED:
-        revised = await visit.uow.sessions.revise(record.id, text=words, session=session, now=visit.now)
-        return await read_back(visit, revised, groups)
+        return told + await revised(visit, record, words, session)
     draft = await visit.uow.sessions.draft(
         group_id=group.id,
         author_id=visit.person.id,
@@ -104,4 +196,13 @@ async def amend(visit: Visit, record: SessionRecord, group: Group, words: str) -
         now=visit.now,
         replaces_id=record.id,
     )
-    return visit.told(AmendedAfterPost(group=group.title)) + await read_back(visit, draft, groups)
+    after = await read_back(visit, draft, await coached_groups(visit))
+    return told + visit.told(AmendedAfterPost(group=group.title)) + after
+
+
+async def revised(visit: Visit, record: SessionRecord, words: str, session: Session) -> Outcome:
+    """Read back anew; what was to go out at its time still does."""
+    told = await over(visit, record, "changed")
+    new = await visit.uow.sessions.revise(record.id, text=words, session=session, now=visit.now)
+    told += await read_back(visit, new, await coached_groups(visit))
+    return told + await to_post(visit, new, record.post_at) if record.post_at else told

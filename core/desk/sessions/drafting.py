@@ -9,9 +9,9 @@ from core.desk.days import today_in, zone_of
 from core.desk.outcome import Outcome
 from core.desk.sessions.posting import discard_session, post_session
 from core.desk.sessions.says import AskWhen
-from core.desk.sessions.scheduled import post_later
+from core.desk.sessions.scheduled import post_later, to_post
 from core.desk.visit import Visit
-from core.notation.moments import find_clock, find_days
+from core.notation.moments import DAY_WORD, find_clock, find_days
 from core.store.records import Group, SessionRecord, SessionState
 
 _NOW = re.compile(r"^\W*(?:now|right away|please|to the group|at once)?\W*$", re.IGNORECASE)
@@ -30,12 +30,39 @@ async def as_draft_order(visit: Visit, text: str, _: int | None) -> Outcome | No
     return await discard_session(visit, DiscardSession(session=draft.id, revision=draft.revision))
 
 
-async def post_at_another_time(visit: Visit, draft: SessionRecord, words: str) -> Outcome | None:
-    """`Change it to 7`, once it is to be posted later; None where it isn't, or no time is named."""
-    if draft.state is not SessionState.SCHEDULED:
+# What stands before another time of a post: `actually make it 7`, `move it to tomorrow`.
+_MOVE = re.compile(
+    r"^\W*(?:(?:no|ok|okay|wait|sorry|actually|oh|please|and|can you|could you|let'?s|rather)\W+)*"
+    r"(?:(?:make|change|move|set|put|push|schedule|do|send|post)\s+)?(?:it|that|this|the (?:post|time|session))?\s*"
+    r"(?:(?:to|for|at|on|out|be)\s+)*",
+    re.IGNORECASE,
+)
+_WHEN = re.compile(
+    r"^(?:(?:at|on|in|the|half|quarter|past|to|this|next|morning|evening|afternoon|noon|instead|please|pls|o'?clock|then"
+    rf"|today|tonight|tomorrow|{DAY_WORD}|\d{{1,2}}(?:[:.]\d\d)?\s?(?:am|pm|h)?|am|pm)[\s,.!]*)+$",
+    re.IGNORECASE,
+)
+
+
+def time_in(text: str) -> str:
+    """What stands behind `make it`, where it can only be when; "" for all else."""
+    when = _MOVE.sub("", text, count=1).strip()
+    return when if _WHEN.match(when) else ""
+
+
+async def as_another_time(visit: Visit, record: SessionRecord, text: str) -> Outcome | None:
+    """Of what is to be posted later: the day or the hour that isn't named stays. None where no time is told."""
+    when = time_in(text)
+    if record.state is not SessionState.SCHEDULED or record.post_at is None or not when:
         return None
-    moment = moment_in(words, await visit.group(draft.group_id), visit.now)
-    return await posting(visit, draft, words) if moment else None
+    group = await visit.group(record.group_id)
+    set_for = record.post_at.astimezone(zone_of(group))
+    days, clock = find_days(when, today_in(group, visit.now)), find_clock(when)
+    if not (days or clock):
+        return None
+    day, at = days[0] if days else set_for.date(), clock.at if clock else set_for.time()
+    moment = datetime.combine(day, at, zone_of(group)).astimezone(UTC)
+    return await to_post(visit, record, moment) if moment > visit.now else visit.told(AskWhen())
 
 
 async def posting(visit: Visit, draft: SessionRecord, when: str) -> Outcome:

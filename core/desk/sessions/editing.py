@@ -12,7 +12,7 @@ from core.desk.profile.says import ChangeNotTaken, ChangeTooLate
 from core.desk.scores.claims import Claim
 from core.desk.scores.taking import claim_score, take_score_back
 from core.desk.scores.whose import tell_about_score
-from core.desk.sessions.posting import draft_session, read_back
+from core.desk.sessions.posting import draft_session, over, read_back
 from core.desk.talk.alarm import raise_alarm
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
@@ -112,4 +112,4 @@ async def revise(visit: Visit, written: SessionRecord, text: str) -> Outcome:
     if session is None:
         return visit.told(ChangeNotTaken())
     record = await visit.uow.sessions.revise(written.id, text=text, session=session, now=visit.now)
-    return await read_back(visit, record, await coached_groups(visit))
+    return await over(visit, written, "changed") + await read_back(visit, record, await coached_groups(visit))

@@ -5,11 +5,12 @@ from dataclasses import replace
 
 from core.desk.coached import coached_groups
 from core.desk.outcome import Outcome
-from core.desk.sessions.amending import all_amended, amended, newest, session_in
+from core.desk.sessions.amending import in_stead, newest, session_in
 from core.desk.sessions.landing import expected_of, try_on_group
 from core.desk.sessions.says import ExpectedOfGroup, NotAmended, WhatItWouldDo
 from core.desk.visit import Visit
-from core.notation.edits import read_edits, read_several
+from core.movements.lookup import catalogue
+from core.notation.changes import changed
 from core.sessions.values import Session
 from core.store.records import SessionRecord
 
@@ -35,12 +36,11 @@ async def what_if(visit: Visit, change: str) -> Outcome | None:
     if record is None:
         return None
     group = await visit.group(record.group_id)
-    wished = tuple(edit for words in _as_wishes(change, record.session) for edit in read_edits(words))
-    words = amended(record.text, wished, group.units) or all_amended(
-        record.text, read_several(change), group.units
-    )
+    wishes = _as_wishes(change, record.session)
+    found = (changed(record.text, one, catalogue(), group.units, in_stead) for one in wishes)
+    words = next((one.text for one in found if one and one.text != record.text and not one.left), None)
     if words is None:
-        return visit.told(NotAmended())
+        return visit.told(NotAmended(left=(change,)))
     session = session_in(words, group)
     before, _ = await try_on_group(visit, record)
     after, _ = await try_on_group(visit, replace(record, session=session, text=words))

@@ -1,6 +1,7 @@
 """A coach drafts a session, sees how it lands on the group, and posts it."""
 
 from datetime import date, datetime, time, timedelta
+from typing import Literal
 
 from core.desk.access import admitted
 from core.desk.classes.meetings import meetings_on, shown
@@ -13,6 +14,7 @@ from core.desk.outcome import Outcome, Say
 from core.desk.sessions.landing import as_needed, expected_of, in_need, try_on_group
 from core.desk.sessions.reading import board_of, marked_board, unread_lines, what_counts, with_notes
 from core.desk.sessions.says import (
+    DraftOver,
     GroupPost,
     NoCoachHere,
     NothingRead,
@@ -32,6 +34,8 @@ from core.store.unit import Unit
 # Early enough for those who train before work; a coach's habit, no source.
 MORNING = time(6, 0)
 
+Because = Literal["posted", "later", "discarded", "changed", "replaced", "moved"]
+
 
 @admitted
 async def draft_session(visit: Visit, command: DraftSession) -> Outcome:
@@ -50,7 +54,7 @@ async def draft_session(visit: Visit, command: DraftSession) -> Outcome:
         record = await visit.uow.sessions.revise(
             draft.id, text=command.text, session=read.session, now=visit.now
         )
-        return await read_back(visit, record, groups)
+        return await over(visit, draft, "replaced") + await read_back(visit, record, groups, replaces=True)
     record = await visit.uow.sessions.draft(
         group_id=group.id,
         author_id=visit.person.id,
@@ -62,8 +66,23 @@ async def draft_session(visit: Visit, command: DraftSession) -> Outcome:
     return await read_back(visit, record, groups)
 
 
-async def read_back(visit: Visit, record: SessionRecord, groups: list[Group]) -> Outcome:
-    """The session as understood, with the group view."""
+def decided_by(record: SessionRecord, what: str) -> str:
+    """The key of a letter whose buttons decide about a draft."""
+    return f"draft:{record.id}:{record.revision}:{what}"
+
+
+async def over(visit: Visit, record: SessionRecord, because: Because) -> Outcome:
+    """What could be tapped of this draft can't any more: of the messages about it one at most is live."""
+    group = await visit.group(record.group_id)
+    said = DraftOver(title=record.session.title, board=board_of(record.session, group.units), because=because)
+    keys = await visit.uow.outbox.with_buttons(f"draft:{record.id}:")
+    return Outcome(tuple(Say(visit.chat, said, edits=key, refs={"session": record.id}) for key in keys))
+
+
+async def read_back(
+    visit: Visit, record: SessionRecord, groups: list[Group], *, replaces: bool = False
+) -> Outcome:
+    """The session as understood, with the group view; `replaces`: the draft was another session before."""
     group = await visit.group(record.group_id)
     read = read_session(record.text, catalogue(), group.units)
     tried, waiting = await try_on_group(visit, record)
@@ -85,8 +104,10 @@ async def read_back(visit: Visit, record: SessionRecord, groups: list[Group]) ->
         post_at=next_morning(group, visit.now),
         zone=await group_clock_named(visit.uow, visit.person.id, group),
         expected=expected_of(record.session, tried, visit.now.year),
+        earlier=record.revision - 1 or None,
+        replaces=replaces,
     )
-    return visit.told(said, session=record.id)
+    return Outcome((Say(visit.chat, said, key=decided_by(record, "read"), refs={"session": record.id}),))
 
 
 @admitted
@@ -105,13 +126,15 @@ async def move_draft(visit: Visit, command: MoveDraft) -> Outcome:
         session=read.session,
         now=visit.now,
     )
-    return await read_back(visit, moved, await coached_groups(visit)) + Outcome(settles=True)
+    told = await over(visit, record, "moved") + await read_back(visit, moved, await coached_groups(visit))
+    return told + Outcome(settles=True)
 
 
 @admitted
 async def post_session(visit: Visit, command: PostSession) -> Outcome:
     record = await open_draft(visit, command.session, command.revision)
-    return await post(visit.uow, visit.now, record) + await posted(visit, record) + Outcome(settles=True)
+    told = await over(visit, record, "posted") + await post(visit.uow, visit.now, record)
+    return told + await posted(visit, record) + Outcome(settles=True)
 
 
 async def posted(visit: Visit, record: SessionRecord) -> Outcome:
@@ -123,7 +146,7 @@ async def posted(visit: Visit, record: SessionRecord) -> Outcome:
 async def discard_session(visit: Visit, command: DiscardSession) -> Outcome:
     record = await open_draft(visit, command.session, command.revision)
     await visit.uow.sessions.discard(record.id)
-    return visit.told(WasDiscarded()) + Outcome(settles=True)
+    return await over(visit, record, "discarded") + visit.told(WasDiscarded()) + Outcome(settles=True)
 
 
 async def open_draft(visit: Visit, session_id: int, revision: int) -> SessionRecord:

@@ -1,6 +1,7 @@
 """What is said to the coach about a session, posted or withdrawn, and the post in the group."""
 
 from datetime import date, datetime
+from typing import Literal
 
 from core.desk.classes.says import ClassDate
 from core.desk.outcome import Said
@@ -58,7 +59,8 @@ class ReadBack(Said):
     """The session as understood, and how it lands on the group.
 
     `needs`: whom the coach should look at. `post_at`: on the group's clock, which is named by `zone` where the reader
-    goes by another. `expected`: what it comes to.
+    goes by another. `expected`: what it comes to. `earlier`: the revision of the draft that can be had back;
+    `replaces`: it was another session.
     """
 
     session_id: int
@@ -75,6 +77,16 @@ class ReadBack(Said):
     post_at: datetime
     zone: str | None = None
     expected: GroupOutlook | None = None
+    earlier: int | None = None
+    replaces: bool = False
+
+
+class DraftOver(Said):
+    """What a read-back says once it isn't to be decided about any more."""
+
+    title: str | None
+    board: str
+    because: Literal["posted", "later", "discarded", "changed", "replaced", "moved"]
 
 
 class ExpectedOfGroup(Said):
@@ -180,7 +192,43 @@ class AmountCarried(Said):
 
 
 class NotAmended(Said):
-    """A change in words that can't be carried out as it was said."""
+    """Changes in words, some of which can't be carried out: `left`, as they were said. `done`: others were."""
+
+    left: tuple[str, ...] = ()
+    done: bool = False
+
+
+class MoreOften(Said):
+    """A line that nobody spoke of comes up more often, as another of its turns was left out."""
+
+    line: str
+    was: int
+    now: int
+
+
+class AskLine(Said):
+    """Several lines may be meant by a change: which each is, and its words."""
+
+    session_id: int
+    revision: int
+    wish: str
+    lines: tuple[tuple[int, str], ...]
+
+
+class AskChangeOrNew(Said):
+    """It may be a session, or a change of the one in hand. `group`: where that one stands already."""
+
+    session_id: int
+    text: str
+    group: str | None
+
+
+class DraftWrong(Said):
+    """The draft in hand isn't what was meant. `earlier`: what it was before, if it was another."""
+
+    session_id: int
+    revision: int
+    earlier: int | None
 
 
 class AskWhen(Said):

@@ -8,7 +8,7 @@ from core.desk.access import admitted
 from core.desk.commands import PostLater
 from core.desk.days import group_clock_named, zone_of
 from core.desk.outcome import DueWish, Outcome, Say
-from core.desk.sessions.posting import open_draft, post
+from core.desk.sessions.posting import decided_by, open_draft, over, post
 from core.desk.sessions.reading import board_of
 from core.desk.sessions.says import NotPosted, WillPost
 from core.desk.visit import Visit
@@ -21,8 +21,13 @@ POST: Final = "post"
 @admitted
 async def post_later(visit: Visit, command: PostLater) -> Outcome:
     record = await open_draft(visit, command.session, command.revision)
+    return await to_post(visit, record, datetime.fromtimestamp(command.minute * 60, UTC))
+
+
+async def to_post(visit: Visit, record: SessionRecord, at: datetime) -> Outcome:
+    """It goes out at this moment, whatever was set before."""
     group = await visit.group(record.group_id)
-    at = datetime.fromtimestamp(command.minute * 60, UTC)
+    told = await over(visit, record, "later")
     await visit.uow.sessions.schedule(record.id, at)
     said = WillPost(
         at=at.astimezone(zone_of(group)),
@@ -31,13 +36,20 @@ async def post_later(visit: Visit, command: PostLater) -> Outcome:
         session_id=record.id,
         revision=record.revision,
     )
+    minute = int(at.timestamp()) // 60
     wish = DueWish(
-        key=f"post:{record.id}:{record.revision}:{command.minute}",
+        key=f"post:{record.id}:{record.revision}:{minute}",
         kind=POST,
         at=at,
         refs={"session": record.id, "revision": record.revision},
     )
-    return visit.told(said, session=record.id) + Outcome(due=(wish,), settles=True)
+    say = Say(
+        visit.chat,
+        said,
+        key=decided_by(record, f"later:{minute}:{visit.now:%Y%m%d%H%M%S}"),
+        refs={"session": record.id},
+    )
+    return told + Outcome((say,), due=(wish,), settles=True)
 
 
 async def post_is_by(uow: Unit, refs: Mapping[str, Any]) -> tuple[int, int] | None:

@@ -9,7 +9,7 @@ from core.desk.commands import DraftSession
 from core.desk.errors import AlreadyDone
 from core.desk.outcome import Outcome
 from core.desk.scores.progress import how_they_do
-from core.desk.sessions.drafting import post_at_another_time, posting
+from core.desk.sessions.drafting import as_another_time, posting
 from core.desk.sessions.expecting import how_long_for
 from core.desk.sessions.expecting import what_if as try_change
 from core.desk.sessions.posting import draft_session
@@ -41,8 +41,8 @@ async def edit(visit: Visit, act: a.Edit, _: Scene) -> Outcome | None:
     draft = await visit.uow.sessions.newest_unposted(visit.person.id, await coached_ids(visit))
     if draft is None:
         return None
-    moved = await post_at_another_time(visit, draft, act.text)
-    return moved or visit.told(NotAmended())
+    moved = await as_another_time(visit, draft, act.text)
+    return moved or visit.told(NotAmended(left=(act.text,)))
 
 
 async def post(visit: Visit, act: a.Post, _: Scene) -> Outcome | None:

@@ -137,9 +137,25 @@ class OfWhichSession(Asked):
     message: int | None = None
 
 
+class OfLine(Asked):
+    """Which line of a session the change in `text` means."""
+
+    kind: Literal["line"] = "line"
+    session: int
+    text: str
+
+
+class OfDraft(Asked):
+    """Whether `text` is a session of its own, or was meant as a change of one."""
+
+    kind: Literal["draft"] = "draft"
+    session: int
+    text: str
+
+
 AnyAsked = (
     OfConsent | OfScreening | OfSigns | OfGroup | OfProfile | OfWeight | OfScore | OfPain | OfCoach | OfFaultWords
-    | OfSet | OfClass | OfHabit | OfBreak | OfNamesake | OfWhichSession
+    | OfSet | OfClass | OfHabit | OfBreak | OfNamesake | OfWhichSession | OfLine | OfDraft
 )  # fmt: skip
 _READ: Final[TypeAdapter[AnyAsked]] = TypeAdapter(Annotated[AnyAsked, Field(discriminator="kind")])
 

@@ -34,7 +34,7 @@ from core.desk.scores.correcting import as_correction
 from core.desk.scores.tolerating import as_tolerance
 from core.desk.scores.which import WhichSession
 from core.desk.scores.whose import as_score_of_somebody, own_score, tell_about_score
-from core.desk.sessions.amending import as_amendment
+from core.desk.sessions.amending import DRAFT, LINE, as_amendment
 from core.desk.sessions.drafting import as_draft_order
 from core.desk.sessions.posting import draft_session
 from core.desk.talk.acts import as_clear_acts, as_one_act, do_as_told
@@ -204,6 +204,7 @@ READINGS = (
     as_one_meant,
     as_for_coach,
     as_own_words,
+    as_amendment,
     as_clear_acts,
     as_one_act,
     as_session,
@@ -214,7 +215,6 @@ READINGS = (
     as_tolerance,
     as_score_of_somebody,
     as_draft_order,
-    as_amendment,
     as_class_words,
     as_privacy,
     as_adult_after_all,
@@ -302,6 +302,8 @@ ANSWERS: Mapping[str, Callable[[Visit, Mapping[str, Any], str], Awaitable[Outcom
     SIGNS: tell_signs_in_words,
     WHO: tell_otherwise,
     WHICH: tell_which,
+    LINE: tell_otherwise,
+    DRAFT: tell_otherwise,
     "zone": tell_zone,
     "units": tell_units,
     "score": tell_about_score,

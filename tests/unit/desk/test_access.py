@@ -39,6 +39,8 @@ PLAIN = {
         "monday",
         "until",
         "asked",
+        "line",
+        "earlier",
     ),
     *("each", "start", "end", "slot", "to"),
 }

@@ -1,8 +1,17 @@
 """Words for a change of a session that a coach asked for in words."""
 
-from bot.words.text import fill
-from bot.words.wording import Worded, wording
-from core.desk.sessions.says import AmendedAfterPost, AmountCarried, NotAmended
+from bot.words.text import fill, listed
+from bot.words.wording import Button, Worded, wording
+from core.desk.commands import DiscardSession, MeanDraft, MeanLine, RestoreDraft
+from core.desk.sessions.says import (
+    AmendedAfterPost,
+    AmountCarried,
+    AskChangeOrNew,
+    AskLine,
+    DraftWrong,
+    MoreOften,
+    NotAmended,
+)
 
 
 @wording("en", AmendedAfterPost)
@@ -29,9 +38,56 @@ def amount_carried(said: AmountCarried) -> Worded:
     )
 
 
+HOW_TO_SAY = (
+    "Write it like <i>make the row 200 m</i>, <i>change 10 push-ups to 8</i> or <i>swap the run for 20 burpees</i>, or "
+    "send the whole session again."
+)
+
+
 @wording("en", NotAmended)
-def not_amended(_: NotAmended) -> Worded:
+def not_amended(said: NotAmended) -> Worded:
+    words = listed([f"“{one}”" for one in said.left])
+    done = "I've changed the rest, but not this" if said.done else "I've changed nothing"
+    text = fill("{done}: I can't tell what it should become by {words}. ", done=done, words=words)
+    return Worded(text + HOW_TO_SAY)
+
+
+@wording("en", MoreOften)
+def more_often(said: MoreOften) -> Worded:
     return Worded(
-        "I see which line you mean, but not what it should become. Write it like <i>make the row 200 m</i>, "
-        "<i>change 10 push-ups to 8</i> or <i>swap the run for 20 burpees</i>, or send the whole session again."
+        fill(
+            "Mind the turns: <b>{line}</b> now comes up {now} times, where it was {was}. For a rest in the place of what "
+            "you took out, write that turn as <i>rest</i>, or put something else in.",
+            line=said.line,
+            now=said.now,
+            was=said.was,
+        )
+    )
+
+
+@wording("en", AskLine)
+def ask_line(said: AskLine) -> Worded:
+    at = {"session": said.session_id, "revision": said.revision}
+    rows = tuple((Button(words[:50], MeanLine(line=line, **at)),) for line, words in said.lines)
+    return Worded(fill("“{wish}”: which line do you mean?", wish=said.wish), rows)
+
+
+@wording("en", AskChangeOrNew)
+def ask_change_or_new(said: AskChangeOrNew) -> Worded:
+    where = f"the one in {said.group}" if said.group else "the one in hand"
+    text = fill("“{text}”: a change of {where}, or a session of its own?", text=said.text, where=where)
+    change = Button("A change", MeanDraft(session=said.session_id, new=False))
+    new = Button("A new session", MeanDraft(session=said.session_id, new=True))
+    return Worded(text, ((change, new),))
+
+
+@wording("en", DraftWrong)
+def draft_wrong(said: DraftWrong) -> Worded:
+    at = {"session": said.session_id, "revision": said.revision}
+    away = Button("Discard the draft", DiscardSession(**at))
+    if said.earlier is None:
+        return Worded(f"I haven't posted it. What should it be? {HOW_TO_SAY}", ((away,),))
+    back = Button("Back to how it was", RestoreDraft(earlier=said.earlier, **at))
+    return Worded(
+        f"I haven't posted it. Shall I go back to how it was before? Or: {HOW_TO_SAY}", ((back,), (away,))
     )

@@ -12,10 +12,11 @@ from bot.words.text import bullets, escape, fill, listed
 from bot.words.versions import what_words
 from bot.words.wording import Button, DoorButton, Row, Worded, wording
 from core.desk.coaching.commands import SeeNeeds, SeeWhoGetsWhat
-from core.desk.commands import DiscardSession, MoveDraft, PostLater, PostSession
+from core.desk.commands import DiscardSession, MoveDraft, PostLater, PostSession, RestoreDraft
 from core.desk.sessions.says import (
     AskWhen,
     AsPosted,
+    DraftOver,
     GroupPost,
     Marked,
     NoCoachHere,
@@ -29,6 +30,7 @@ from core.desk.sessions.says import (
 )
 from core.scaling.values import GroupLine, GroupView, VersionBlock
 
+REPLACES_DRAFT = "It takes the place of the draft before it, which you can have back below."
 WAYS = (
     ("as_written", "as written"),
     ("load", "another load"),
@@ -45,6 +47,7 @@ def read_back(said: ReadBack) -> Worded:
     title = fill("\n<b>{title}</b>", title=said.title) if said.title else ""
     parts = [
         fill("<b>Here's how I read it, for {group}</b>", group=said.group) + title,
+        *([REPLACES_DRAFT] if said.replaces else []),
         *missing(said.unread),
         "\n".join(board_row(one) for one in said.board),
         *corrections(said),
@@ -52,6 +55,22 @@ def read_back(said: ReadBack) -> Worded:
         landing(said),
     ]
     return Worded("\n\n".join(parts), decisions(said))
+
+
+OVER = {
+    "posted": "Posted.",
+    "later": "It has its time.",
+    "discarded": "Discarded.",
+    "changed": "Changed since: the newer one below counts.",
+    "replaced": "Another session took its place: the one below.",
+    "moved": "It went to another group: the one below.",
+}
+
+
+@wording("en", DraftOver)
+def draft_over(said: DraftOver) -> Worded:
+    title = fill("<b>{title}</b>\n\n", title=said.title) if said.title else ""
+    return Worded(f"{title}{escape(said.board)}\n\n<i>{OVER[said.because]}</i>")
 
 
 def board_row(row: Marked) -> str:
@@ -156,6 +175,10 @@ def decisions(said: ReadBack) -> tuple[Row, ...]:
         ),
         (Button("Discard", DiscardSession(session=said.session_id, revision=said.revision)),),
     ]
+    if said.earlier is not None:
+        label = "Back to the one before" if said.replaces else "Back to how it was"
+        back = RestoreDraft(session=said.session_id, revision=said.revision, earlier=said.earlier)
+        rows.append((Button(label, back),))
     at = {"session": said.session_id, "revision": said.revision}
     if said.needs:
         rows.insert(0, (Button("Go through who needs you", SeeNeeds(**at)),))
