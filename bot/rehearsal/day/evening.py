@@ -34,7 +34,7 @@ async def scores(company: Company) -> None:
 async def slip(company: Company) -> None:
     """Finn mistypes, and puts it right where it stands."""
     finn = company[FINN]
-    told = await finn.person.says("9+24")
+    told = await finn.person.says("6+24")
     await finn.hears("Noted")
     await finn.feels(7)
     await finn.person.edits(told, "5+24")
@@ -88,7 +88,7 @@ EVENING = (
         (
             "4 rounds",
             "No rank today, as you train gently",
-            "9+24",
+            "6+24",
             "changes that to: 5+24",
             "Put right: 5 rounds + 24",
         ),
@@ -102,7 +102,7 @@ EVENING = (
             "Noor got 4+9",
             "Marit noted your score for you: 4 rounds + 9.",
             "taps [Finn: 5 rounds + 24]",
-            "Before that: “9+24”.",
+            "Before that: “6+24”.",
             "checked by Marit",
         ),
     ),

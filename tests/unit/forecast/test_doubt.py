@@ -21,19 +21,14 @@ def doubted(board, words, **known):
     score = read_score(words, session).score
     assert score is not None
     assert isinstance(version, Version)
-    return is_incredible(score, version, version.blocks[0], People(athlete(**known), catalogue(), YEAR))
+    return is_incredible(score, version.blocks[0], People(athlete(**known), catalogue(), YEAR))
 
 
-@pytest.mark.parametrize(("kilograms", "is_doubted"), [(80, False), (110, False), (200, True), (240, True)])
+@pytest.mark.parametrize(("kilograms", "is_doubted"), [(80, False), (150, False), (230, True), (240, True)])
 def test_a_weight_beyond_anybody_like_them_is_doubted(kilograms, is_doubted):
     assert doubted("5 x 5 back squat, rest 3 min", f"{kilograms} kg") is is_doubted
 
 
 def test_who_is_heavier_and_has_shown_more_is_believed():
     shown = athlete().evidence[3].model_copy(update={"load_kg": Decimal(160)})
-    assert not doubted("5 x 5 back squat, rest 3 min", "200 kg", evidence=(shown,))
-
-
-@pytest.mark.parametrize(("rounds", "is_doubted"), [("1", False), ("9+3", False), ("24", True)])
-def test_rounds_far_above_what_is_expected_are_doubted(rounds, is_doubted):
-    assert doubted("AMRAP 12\n10 push-ups\n15 air squats", rounds) is is_doubted
+    assert not doubted("5 x 5 back squat, rest 3 min", "230 kg", evidence=(shown,))
