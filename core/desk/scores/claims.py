@@ -5,9 +5,13 @@ from dataclasses import dataclass
 from typing import Any
 
 from core.desk.errors import UnknownThing
-from core.desk.scores.scoreboard import parts_left
+from core.desk.scores.scoreboard import parts_left, scored_blocks
 from core.desk.visit import Visit
+from core.forecast.doubt import is_incredible
+from core.forecast.people import People
+from core.movements.lookup import catalogue
 from core.notation.scores import read_score
+from core.notation.scores.asking import impossible
 from core.scaling.easing import eased
 from core.scores.values import Doubt, ReadScore
 from core.sessions.values import Session
@@ -55,14 +59,36 @@ async def claim_of(visit: Visit, refs: Mapping[str, Any]) -> Claim:
 
 
 async def read_for(visit: Visit, claim: Claim, text: str) -> ReadScore:
-    """Where it may be of several parts and all but one are told, it is of that one."""
+    """Where it may be of several parts and one is told already, it is of the next, which was asked for."""
+    read = await _read_for(visit, claim, text)
+    return impossible_of(read) if await is_beyond_belief(visit, claim, read) else read
+
+
+async def is_beyond_belief(visit: Visit, claim: Claim, read: ReadScore) -> bool:
+    """Whether nobody would believe it of the athlete, as far as is known of them and of their version."""
+    shown = await visit.uow.versions.current(claim.record.id, claim.athlete.id)
+    if shown is None or not read.sure or read.score is None:
+        return False
+    profile = await visit.uow.profiles.get(claim.athlete.id, claim.athlete.name)
+    people = People(profile, catalogue(), visit.now.year)
+    blocks = [one for one in shown.version.blocks if one.block == read.block + 1]
+    return any(is_incredible(read.score, one, people) for one in blocks)
+
+
+def impossible_of(read: ReadScore) -> ReadScore:
+    assert read.score is not None, "only what was read can be beyond belief"
+    return impossible(read.score).model_copy(update={"block": read.block})
+
+
+async def _read_for(visit: Visit, claim: Claim, text: str) -> ReadScore:
     session = await asked_of(visit, claim)
     read = read_score(text, session, claim.block)
     if read.doubt is not Doubt.WHICH_BLOCK:
         return read
     left = await parts_left(visit, claim.record, claim.athlete.id)
-    of_left = read_score(text, session, left[0]) if len(left) == 1 else read
-    return of_left if of_left.sure else read
+    is_asked_for = 0 < len(left) < len(scored_blocks(claim.record))
+    of_next = read_score(text, session, left[0]) if is_asked_for else read
+    return of_next if of_next.sure else read
 
 
 async def asked_of(visit: Visit, claim: Claim) -> Session:

@@ -10,7 +10,7 @@ from core.desk.outcome import Outcome
 from core.desk.profile.learning import LEARNS_FROM, with_learned
 from core.desk.scores.says import HowTheyDo, ToldProgress
 from core.desk.visit import Visit
-from core.forecast.progress import Scored, believed_of, beside_forecasts, done_again, trend_of
+from core.forecast.progress import Scored, believed_of, beside_forecasts, done_again, is_best, trend_of
 from core.forecast.values import Progress
 from core.movements.lookup import catalogue
 from core.store.records import Done, Membership
@@ -40,6 +40,14 @@ def scored_of(done: Done) -> list[Scored]:
     """The block of the version that the score is of."""
     blocks = (one for one in done.version.blocks if one.block == done.block + 1)
     return [Scored(done.day, block, done.score, done.foreseen) for block in blocks]
+
+
+async def is_best_yet(visit: Visit, score_id: int) -> bool:
+    """Whether this score of the visitor's is better than every time before that they did the same."""
+    done = await visit.uow.scores.done_by(visit.person.id, LEARNS_FROM)
+    told = [scored for one in done if one.score_id == score_id for scored in scored_of(one)]
+    before = [scored for one in done if one.score_id != score_id for scored in scored_of(one)]
+    return any(is_best(one, before) for one in told)
 
 
 async def how_they_do(visit: Visit, athlete: Membership, groups: Collection[int]) -> Outcome:

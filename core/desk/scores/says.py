@@ -17,7 +17,8 @@ class ScoreNoted(Said):
     `unseen`: they have no version of the session, so nobody knows how it was done. `in_group`: everybody
     reads it, as there is no private chat. `part`: which block it is
     of, from 1, where several are scored. `group`: its title, for who belongs to several. `title`, `day`: of the
-    session that it is of. `apart`: it was other work than was written, and has no place among the others.
+    session that it is of. `apart`: it was other work than was written, and has no place among the others. `is_best`:
+    better than every time before that they did the same.
     """
 
     score_id: int
@@ -34,6 +35,7 @@ class ScoreNoted(Said):
     title: str | None = None
     day: date | None = None
     apart: bool = False
+    is_best: bool = False
 
 
 class ScoreNeedsConsent(Said):
@@ -120,7 +122,11 @@ class ScoreTakenBack(Said):
 
 
 class AskScoreAgain(Said):
-    """The athlete wants to put a score right."""
+    """The athlete wants to put a score right. `title`, `day`: of its session; `like`: how it may be told."""
+
+    title: str | None
+    day: date
+    like: str
 
 
 class NotForScore(Said):

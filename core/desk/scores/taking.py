@@ -6,14 +6,23 @@ from typing import Any
 
 from core.athletes.values import Screening
 from core.desk.access import admitted
-from core.desk.commands import ClaimAsWritten, ConfirmScore, FixScore, TakeScoreBack
+from core.desk.commands import ClaimAsWritten, ConfirmScore, FixScore, RateEffort, TakeScoreBack
 from core.desk.errors import NotYours, StalePress, UnknownThing
 from core.desk.joining.entry import ENTRY, ask_entry_again
 from core.desk.joining.says import NotCleared
 from core.desk.outcome import Outcome, Say
 from core.desk.profile.abilities import keep_loads
 from core.desk.scores.as_done import Done, as_done
-from core.desk.scores.claims import Claim, claim_of, read_for, said_before, told_in
+from core.desk.scores.claims import (
+    Claim,
+    claim_of,
+    impossible_of,
+    is_beyond_belief,
+    read_for,
+    said_before,
+    told_in,
+)
+from core.desk.scores.progress import is_best_yet
 from core.desk.scores.says import (
     AskScore,
     AskScoreAgain,
@@ -27,16 +36,18 @@ from core.desk.scores.says import (
 )
 from core.desk.scores.scoreboard import Standings, renew_board, scored_blocks
 from core.desk.scores.which import session_scored
-from core.desk.today.reports import ask_how_it_felt
+from core.desk.today.reports import ask_how_it_felt, rate_effort
 from core.desk.versions.version import nothing_posted
 from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
 from core.notation.bare_scores import bare_score
+from core.notation.felt import effort_beside
 from core.notation.scores import read_score
 from core.notation.scores.parts import PartScore, read_parts
 from core.notation.yes_no import calls_it_off, says_it_is_so
 from core.scores.text import in_words
 from core.scores.values import SETTLED_BY_YES, ReadScore, Score
+from core.scores.ways import likes
 from core.store.records import ScoreRecord, ScoreState, SessionRecord, Told
 
 
@@ -66,6 +77,10 @@ async def claim_score(visit: Visit, claim: Claim, text: str) -> Outcome:
             return await ask_to_replace(visit, claim, before, read.score, text)
     if read.score is not None and read.sure:
         return await keep_score(visit, claim, read.score, text, read.block)
+    return await ask_about(visit, claim, read, text)
+
+
+async def ask_about(visit: Visit, claim: Claim, read: ReadScore, text: str) -> Outcome:
     await visit.uow.questions.ask(visit.chat, "score", claim.asked(visit, text), visit.now)
     is_meant = read.score is not None and read.doubt in SETTLED_BY_YES
     asked = AskScore(ask=read.ask or "", meant=claim.record.id if is_meant else None)
@@ -135,7 +150,7 @@ def is_yes(text: str, asked: ReadScore, claim: Claim) -> bool:
 async def keep_score(visit: Visit, claim: Claim, score: Score, text: str, block: int) -> Outcome:
     """Store it, tell its place, renew the scoreboard, ask how it felt."""
     kept, noted = await store_score(visit, claim, score, text, block)
-    return noted + await renew_board(visit, claim.record) + await follow_up(visit, claim, kept)
+    return noted + await renew_board(visit, claim.record) + await follow_up(visit, claim, kept, text)
 
 
 async def keep_parts(visit: Visit, claim: Claim, told: Sequence[PartScore]) -> Outcome:
@@ -144,11 +159,14 @@ async def keep_parts(visit: Visit, claim: Claim, told: Sequence[PartScore]) -> O
     scores: list[ScoreRecord] = []
     for words, read in told:
         assert read.score is not None, "only what is sure was read"
+        if await is_beyond_belief(visit, claim, read):
+            return said + await ask_about(visit, replace(claim, block=read.block), impossible_of(read), words)
         kept, noted = await store_score(visit, claim, read.score, words, read.block)
         said += noted
         scores.append(kept)
     painful = next((one for one in scores if one.score.pain), scores[-1])
-    return said + await renew_board(visit, claim.record) + await follow_up(visit, claim, painful)
+    words = ", ".join(one.words for one in told)
+    return said + await renew_board(visit, claim.record) + await follow_up(visit, claim, painful, words)
 
 
 async def store_score(
@@ -190,6 +208,7 @@ async def noted_as(visit: Visit, claim: Claim, kept: ScoreRecord, *, corrected: 
     standing = await Standings.of(visit, claim.record, kept.block)
     group = await visit.group(claim.record.group_id)
     in_group = not visit.private
+    is_own = claim.athlete.id == visit.person.id
     noted = ScoreNoted(
         score_id=kept.id,
         score=kept.score,
@@ -202,17 +221,21 @@ async def noted_as(visit: Visit, claim: Claim, kept: ScoreRecord, *, corrected: 
         in_group=in_group,
         group=await visit.title_of(group.id),
         part=kept.block + 1 if len(scored_blocks(claim.record)) > 1 else None,
-        for_whom=None if claim.athlete.id == visit.person.id else claim.athlete.name,
+        for_whom=None if is_own else claim.athlete.name,
+        is_best=is_own and await is_best_yet(visit, kept.id),
         title=claim.record.session.title,
         day=claim.record.day,
     )
     return visit.told(noted, session=claim.record.id)
 
 
-async def follow_up(visit: Visit, claim: Claim, kept: ScoreRecord) -> Outcome:
-    """Ask the athlete how it felt, or first of all to be asked; tell them if somebody else entered their score."""
+async def follow_up(visit: Visit, claim: Claim, kept: ScoreRecord, text: str) -> Outcome:
+    """Ask the athlete how it felt, if the `text` doesn't tell it, or first of all to be asked.
+
+    Tell them if somebody else entered their score.
+    """
     if claim.athlete.id == visit.person.id:
-        return await follow_up_own(visit, claim.record, kept.score.pain)
+        return await follow_up_own(visit, claim.record, kept.score.pain, text)
     chat = await visit.uow.chats.private_of(claim.athlete.id)
     if chat is None:
         return Outcome()
@@ -221,13 +244,17 @@ async def follow_up(visit: Visit, claim: Claim, kept: ScoreRecord) -> Outcome:
     return Outcome((Say(chat.id, entered, refs={"session": claim.record.id}),))
 
 
-async def follow_up_own(visit: Visit, record: SessionRecord, pain: str | None) -> Outcome:
+async def follow_up_own(visit: Visit, record: SessionRecord, pain: str | None, text: str) -> Outcome:
     """In private only, and one thing at a time: what is open of the screening comes first."""
     if not visit.private:
         return Outcome()
     asked = await ask_entry_again(visit)
     if asked is None:
-        return await ask_how_it_felt(visit, record, pain)
+        effort = None if pain else effort_beside(text)
+        rated = (
+            await rate_effort(visit, RateEffort(session=record.id, effort=effort)) if effort else Outcome()
+        )
+        return rated + await ask_how_it_felt(visit, record, pain)
     return (await ask_how_it_felt(visit, record, pain) if pain else Outcome()) + asked
 
 
@@ -237,7 +264,11 @@ async def fix_score(visit: Visit, command: FixScore) -> Outcome:
     record = await own_score(visit, command.score)
     refs = {"session": record.session_id, "block": record.block, "athlete": record.person_id, "fixing": True}
     await visit.uow.questions.ask(visit.chat, "score", refs, visit.now)
-    return visit.told(AskScoreAgain(), session=record.session_id)
+    session = await visit.uow.sessions.find(record.session_id, await visit.group_ids())
+    assert session is not None, "who is admitted belongs to its group"
+    like = likes(session.session.blocks[record.block])[0]
+    again = AskScoreAgain(title=session.session.title, day=session.day, like=like)
+    return visit.told(again, session=record.session_id)
 
 
 @admitted

@@ -9,6 +9,8 @@ from typing import Any, Final
 from core.desk.coached import coached_groups
 from core.desk.commands import AskHelp, MyVersion
 from core.desk.outcome import Outcome, Say
+from core.desk.scores.taking import may_be_confirmed
+from core.desk.scores.whose import own_score
 from core.desk.talk import acts_of_athletes as ath
 from core.desk.talk import acts_of_coaches as coa
 from core.desk.talk.asked import ANSWERED_BY, Topic, keeps
@@ -20,6 +22,7 @@ from core.desk.talk.understood import BESIDE, as_opened, in_own_words, matter, u
 from core.desk.versions.answers import ask_again, tell_answer
 from core.desk.versions.version import my_version
 from core.desk.visit import Visit
+from core.notation.scores import read_parts, read_score
 from core.notation.yes_no import calls_it_off
 from core.scaling.values import Ask
 from core.store.records import OpenQuestion, Purpose
@@ -117,9 +120,21 @@ async def do_as_told(visit: Visit, text: str, replied_to: int | None) -> Outcome
         own = matter(in_own_words(text, scene.record.session if scene.record else None))
         outcome, _ = await carry_out(visit, [act for act in own if act.act in SAID_OF_ONESELF], scene)
     if outcome is None:
-        return await not_got(visit, told.unread, near(told), scene)
+        as_score = await own_score_amid_words(visit, text, scene)
+        return as_score or await not_got(visit, told.unread, near(told), scene)
     left = (*unread, *told.unread)
     return as_one(visit, outcome + (await left_over(visit, left) if left else Outcome()))
+
+
+async def own_score_amid_words(visit: Visit, text: str, scene: Scene) -> Outcome | None:
+    """What means nothing else, and reads as a score of the session before them, is asked about or taken as one."""
+    if scene.record is None:
+        return None
+    read = read_score(text, scene.record.session)
+    is_one = bool(read_parts(text, scene.record.session)) or (
+        read.score is not None and may_be_confirmed(read)
+    )
+    return await own_score(visit, text, scene.replied_to) if is_one else None
 
 
 # They tell of one score together: its readers take them as a whole.
@@ -283,13 +298,19 @@ async def carry_out(
     """What came of the acts, in their order, and the words of those of which nothing came."""
     outcome: Outcome | None = None
     unread = []
-    for act in acts:
+    for act in without_echoes(acts):
         done = await one_done(visit, act, scene)
         if done is not None:
             outcome = (outcome or Outcome()) + done
         elif act.act not in BESIDE:
             unread.append(act.text)
     return outcome, tuple(unread)
+
+
+def without_echoes(acts: Sequence[a.AnyAct]) -> list[a.AnyAct]:
+    """The scores of several parts, told in the same words, are one to whoever reads these."""
+    scores = {act.text: act for act in reversed(acts) if isinstance(act, a.Scored)}
+    return [act for act in acts if not isinstance(act, a.Scored) or scores[act.text] is act]
 
 
 async def one_done(visit: Visit, act: a.AnyAct, scene: Scene) -> Outcome | None:

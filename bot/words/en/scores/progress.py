@@ -1,6 +1,7 @@
 """How somebody is getting on."""
 
 from collections.abc import Iterator
+from functools import partial
 
 from bot.files.charts import Panel, Point, as_picture
 from bot.words.text import bullets, escape, fill
@@ -12,16 +13,18 @@ from core.forecast.values import COMPARABLE, FOUR_IN_FIVE, Again, Believed, Prog
 from core.measures import AmountUnit, MassUnit
 
 _TREND = {
-    Trend.UP: "Yes: your last {six} came out better than I expected each time. What you do works.",
-    Trend.STEADY: "You're holding what you have: your last {six} came out much as I expected.",
-    Trend.DOWN: "Your last {six} came out below what I expected. Short nights, heat, a busy month: that happens to "
-    "everybody. If something hurts, or you feel unwell, tell me.",
+    Trend.UP: "Yes: on the whole your last six scores came out better than I expected. What you do works.",
+    Trend.STEADY: "You're holding what you have: your last six scores came out much as I expected.",
+    Trend.DOWN: "On the whole your last six scores came out a little below my guesses, which says as much of my guesses "
+    "as of you: short nights, heat, a busy month do it to everybody. If something hurts, or you feel unwell, tell me.",
 }
+# Whoever has just done their best needs no word about guesses that were too high.
+_BEST_ALL_THE_SAME = "Yes: you've just done your best yet at something you did before. My guesses had run ahead; I'm putting them right."
 
 _TREND_OF_OTHERS = {
-    Trend.UP: "The last six scores came out better than I expected each time.",
+    Trend.UP: "On the whole the last six scores came out better than I expected.",
     Trend.STEADY: "The last six scores came out much as I expected.",
-    Trend.DOWN: "The last six scores came out below what I expected. A word from you may help.",
+    Trend.DOWN: "On the whole the last six scores came out below my guesses. A word from you may help.",
     None: "There are too few scores yet to say whether it gets better.",
 }
 
@@ -55,7 +58,7 @@ def _picture(said: ToldProgress) -> Attachment | None:
     if not rows:
         return None
     panels, told = zip(*rows, strict=True)
-    return Attachment("progress.png", as_picture(panels), "photo", escape(" ".join(told)))
+    return Attachment("progress.png", partial(as_picture, panels), "photo", escape(" ".join(told)))
 
 
 def _beside_rows(progress: Progress) -> Iterator[tuple[Panel, str]]:
@@ -102,7 +105,9 @@ def trend_words(progress: Progress) -> str:
         left = COMPARABLE - len(progress.beside)
         more = "one more score" if left == 1 else f"{left} more scores"
         return f"I need {more} of yours before I can say whether you're getting better."
-    return _TREND[progress.trend].format(six="six scores")
+    if progress.trend is Trend.DOWN and any(one.is_best for one in progress.again):
+        return _BEST_ALL_THE_SAME
+    return _TREND[progress.trend]
 
 
 def _again(said: ToldProgress) -> list[str]:

@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Mapping
+from datetime import date
 
 from bot.words.text import bullets, escape, fill, listed, plural
 from bot.words.versions import mark_words, what_words
@@ -51,8 +52,9 @@ WAY_IN = "Shall the next session fit you? Talk to me in private."
 @wording("en", ScoreNoted)
 def score_noted(said: ScoreNoted) -> Worded:
     hurt = said.score.pain and not said.for_whom
+    best = "That's your best yet at this one!" if said.is_best and not hurt else ""
     cheer = "" if hurt else standing(said)
-    parts = [spare(said) if hurt else "", noted(said), cheer, unseen(said)]
+    parts = [spare(said) if hurt else "", noted(said), best, cheer, unseen(said)]
     return Worded("\n".join(part for part in parts if part), rows_under(said))
 
 
@@ -69,16 +71,16 @@ def noted(said: ScoreNoted) -> str:
         part=part,
         score=said.text,
         kind=kind,
-        session=of_session(said),
+        session=of_session(said.title, said.day),
     )
 
 
-def of_session(said: ScoreNoted) -> str:
+def of_session(title: str | None, day: date | None) -> str:
     """Nobody should wonder where it went."""
-    if said.day is None:
+    if day is None:
         return ""
-    title = said.title if said.title and said.title.casefold() != f"{said.day:%A}".casefold() else None
-    return f", for “{title}” on {said.day:%A}" if title else f", for {said.day:%A}'s session"
+    named = title if title and title.casefold() != f"{day:%A}".casefold() else None
+    return f", for “{named}” on {day:%A}" if named else f", for {day:%A}'s session"
 
 
 # What stands around the place in people's words: `my left wrist hurts`.
@@ -110,9 +112,10 @@ def unseen(said: ScoreNoted) -> str:
 def rows_under(said: ScoreNoted) -> tuple[Row, ...]:
     if said.for_whom:
         return ((Button("Take it back", MarkScore(score=said.score_id, mark="not_counted")),),)
+    of_part = f"Part {said.part}: " if said.part else ""
     row = (
-        Button("Not right", FixScore(score=said.score_id)),
-        Button("Take it back", TakeScoreBack(score=said.score_id)),
+        Button(f"{of_part}Not right", FixScore(score=said.score_id)),
+        Button(f"{of_part}Take it back", TakeScoreBack(score=said.score_id)),
     )
     claim: Row = (Button("It was as written", ClaimAsWritten(score=said.score_id)),) if unseen(said) else ()
     return (claim, row) if claim else (row,)
@@ -238,8 +241,13 @@ def ask_score(said: AskScore) -> Worded:
 
 
 @wording("en", AskScoreAgain)
-def ask_score_again(_: AskScoreAgain) -> Worded:
-    return Worded("What should it be? Write it as you'd say it, like <code>7+12</code> or <code>8:43</code>.")
+def ask_score_again(said: AskScoreAgain) -> Worded:
+    text = fill(
+        "What should it be{session}? Write it as you'd say it, like {like}.",
+        session=of_session(said.title, said.day),
+        like=said.like,
+    )
+    return Worded(text)
 
 
 @wording("en", AskToReplace)
