@@ -1,6 +1,7 @@
 """What tests of every kind share."""
 
 import asyncio
+import gc
 import os
 from collections.abc import Iterator
 from pathlib import Path
@@ -17,6 +18,10 @@ settings.register_profile("steady", deadline=None, suppress_health_check=[Health
 settings.load_profile("steady")
 
 pytest_plugins = ["tests.rehearsal_fixtures"]
+
+# Nothing that is loaded ever becomes garbage: to look through it again and again took a fifth of all tests' time.
+_LOOKED_FOR_GARBAGE = (50_000, 20, 100)
+gc.set_threshold(*_LOOKED_FOR_GARBAGE)
 
 _HERE = Path(__file__).parent
 # Whole days, processes that are killed, a browser: a single test of them takes longer than hundreds of others.
@@ -39,6 +44,11 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
         items += share + short[:rest]
         short = short[rest:]
     items += short
+
+
+def pytest_collection_finish() -> None:
+    gc.collect()
+    gc.freeze()
 
 
 @pytest.fixture(scope="session")

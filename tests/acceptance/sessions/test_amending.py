@@ -90,8 +90,9 @@ async def test_a_changed_draft_that_becomes_another_day_s_session_marks_nothing(
 
 
 async def test_a_post_of_several_messages_is_marked_at_its_end_and_stays_readable(crew):
-    lines = "12 goblet squats @ 16/12 kg\n10 romanian deadlifts @ 24/16 kg\n12 push presses @ 16/12 kg"
-    parts = [f"AMRAP {number}\n{lines}" for number in range(4, 36)]
+    slowly = f"({'slow and tall all the way down and up again, ' * 4}softly)"
+    lines = f"12 goblet squats @ 16/12 kg {slowly}\n10 romanian deadlifts @ 24/16 kg {slowly}"
+    parts = [f"AMRAP {number}\n{lines}" for number in range(4, 12)]
     await crew.coach.says("\n\n".join([*parts, "AMRAP 3\n200 m run"]))
     await crew.coach.hears("Here's how I read it", LONG_S)
     await crew.coach.says("post now")
