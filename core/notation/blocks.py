@@ -13,6 +13,7 @@ from core.notation.names import words
 from core.notation.phrase_aims import Facts
 from core.notation.pieces import Piece, as_line
 from core.notation.quantities import MINUTE_S
+from core.notation.rungs import as_ladder
 from core.notation.set_by_set import set_by_set
 from core.notation.slips import without_slips
 from core.notation.text import Row
@@ -41,7 +42,7 @@ def finish(draft: Draft) -> tuple[list[Block], list[NotUnderstood]]:
     """
     if draft.is_empty:
         return [], []
-    draft = _by_time(_on_its_own(draft))
+    draft = as_ladder(_by_time(_on_its_own(draft)))
     if not draft.lines:
         return [], [] if draft.broken else [Problem(draft.row).named()]
     blocks: list[Block] = []

@@ -12,9 +12,10 @@ from core.notation.chat import is_like_a_session
 from core.notation.clauses import Clause, clauses
 from core.notation.drafts import Draft, Placed
 from core.notation.formats import UNSCORED
+from core.notation.going import goes_that_way, way_of_all
 from core.notation.headings import BARE_DATE, DATE, QUOTED, label, read_date, tidy_title
 from core.notation.kinds import by_place, tells_how_much
-from core.notation.names import Lexicon, lexicon
+from core.notation.names import Lexicon, Meaning, lexicon
 from core.notation.parting import (
     begin_list,
     counts_on,
@@ -65,6 +66,7 @@ def read_session(text: str, catalogue: Catalogue, unit: MassUnit = MassUnit.KG) 
     written = [row for row in every if row.text.strip()]
     beyond = written[LONGEST_SESSION].number if len(written) > LONGEST_SESSION else len(every) + 1
     told = with_lists(tuple(in_digits(in_english(reader.without_slips(row))) for row in every[: beyond - 1]))
+    reader.way = way_of_all(told, reader.lexicon)
     for clause in clauses(told):
         reader.read(clause)
     if len(written) > LONGEST_SESSION:
@@ -117,6 +119,7 @@ class _Reader:
     window: Window | None = None
     over_all: Facts = field(default_factory=dict)
     above: Facts = field(default_factory=dict)
+    way: Meaning | None = None
 
     def without_slips(self, row: Row) -> Row:
         """The row without what its coach took back, which is shown at its place."""
@@ -159,6 +162,9 @@ class _Reader:
         row = reading.row
         self.corrected += reading.corrected
         keep_beside(reading)
+        for piece in reading.pieces:
+            if self.way and goes_that_way(piece) and not self._is_open(piece):
+                piece.meaning = self.way
         settle_row(reading, self.lexicon, self.draft)
         if self.draft:
             take_back_off(reading, self.draft)
@@ -178,6 +184,12 @@ class _Reader:
         self._merge(draft, reading)
         draft.notes += reading.notes
         self._rest_between_all(reading)
+
+    def _is_open(self, piece: Piece) -> bool:
+        """Whether the line before waits for what a nameless piece tells."""
+        return (
+            self.draft is not None and bool(self.draft.lines) and completes(piece, self.draft.lines[-1].piece)
+        )
 
     def result(self, written: list[Row]) -> ReadSession:
         self._close()

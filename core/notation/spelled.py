@@ -82,10 +82,19 @@ def with_lists(rows: tuple[Row, ...]) -> tuple[Row, ...]:
     while at < len(told):
         numbers = takewhile(lambda pair: _number(pair[1]) == pair[0], enumerate(told[at:], 1))
         counted = len(list(numbers))
+        if _is_one_ladder(told[at : at + min(counted, 2)]):
+            at += counted
+            continue
         if counted >= _FEWEST_OF_A_LIST:
             told[at : at + counted] = map(_listed, told[at : at + counted])
         at += max(counted, 1)
     return tuple(told)
+
+
+def _is_one_ladder(rows: list[Row]) -> bool:
+    """Whether the numbers tell how many: `1 swing`, `2 swings` are no list."""
+    said = [row.text[match.end() :].split(maxsplit=1)[0] for row in rows if (match := _LIST.match(row.text))]
+    return len(said) > 1 and len({word.strip(",;.").lower().rstrip("s") for word in said}) == 1
 
 
 def _lettered(rows: tuple[Row, ...]) -> Iterator[Row]:

@@ -17,8 +17,8 @@ async def with_a_version(crew, *session):
 
 
 async def seconds_of(person, message):
-    wave, rate = soundfile.read(io.BytesIO(await person.downloads(message)))
-    return len(wave) / rate
+    with soundfile.SoundFile(io.BytesIO(await person.downloads(message))) as sound:
+        return sound.frames / sound.samplerate
 
 
 async def test_a_timer_is_asked_for_in_words_and_comes_as_a_voice_message(crew):

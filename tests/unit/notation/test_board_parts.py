@@ -420,3 +420,55 @@ def test_what_goes_on_in_the_row_of_a_heading_is_of_its_part():
 def test_how_long_a_part_takes_may_stand_in_its_heading(heading):
     skill, _ = read(f"{heading}\n3 power snatches\n\nMain\nAMRAP 9\n9 burpees")
     assert (skill.kind, skill.minutes) == ("skill", 10)
+
+
+GOING = [
+    ("run night\n10 min easy\n6 x 400 m, 90 s rest\n5 min easy home", "run"),
+    ("10 min easy\n6 x 500 m row, 2 min rest\n5 min easy", "row"),
+]
+
+
+@pytest.mark.parametrize(("text", "movement"), GOING)
+def test_minutes_without_a_name_go_the_way_of_all_else(text, movement):
+    blocks = read(text)
+    assert [block.lines[0].movement for block in blocks] == [movement] * 3
+    assert [block.kind for block in blocks] == ["warm-up", "main", "cool-down"]
+
+
+def test_where_several_ways_are_named_minutes_without_a_name_are_asked_about():
+    read_ = read_session("500 m row\n400 m run\n\n10 min easy", catalogue())
+    assert [one.text for one in read_.not_understood if one.line == 4] == ["10 min easy"]
+
+
+LADDERS = [
+    (
+        "12 min amrap\n2 cleans 2 squats\n4 cleans 4 squats\n6 cleans 6 squats",
+        (2, 4, 6),
+        ["clean", "air squat"],
+    ),
+    ("EMOM 12\nmin 1: 1 burpee\nmin 2: 2 burpees\nmin 3: 3 burpees", (1, 2, 3), ["burpee"]),
+    (
+        "12 min amrap\n1 swing, 1 push-up\n2 swings, 2 push-ups\n3 swings, 3 push-ups",
+        (1, 2, 3),
+        ["swing", "push-up"],
+    ),
+]
+
+
+@pytest.mark.parametrize(("text", "scheme", "movements"), LADDERS)
+def test_a_ladder_may_be_told_by_its_first_rungs(text, scheme, movements):
+    (block,) = read(text)
+    assert (block.scheme, [line.movement for line in block.lines]) == (scheme, movements)
+    assert {line.amount for line in block.lines} == {None}
+
+
+UNEVEN = [
+    "for time\n10 squats\n5 push-ups\n20 squats\n5 push-ups",
+    "for time\n400 m run\n10 squats\n400 m run\n20 squats",
+]
+
+
+@pytest.mark.parametrize("text", UNEVEN)
+def test_what_does_not_climb_in_even_steps_is_no_ladder(text):
+    (block,) = read(text)
+    assert (block.scheme, len(block.lines)) == ((), 4)
