@@ -41,7 +41,7 @@ _STILL = shape(
 )
 _PERCENT = shape(
     r"(?:@\s?|\bat\s|\bdrop(?:ping)? to\s)?(?P<p>[0-9]{1,3}(?:\.[0-9])?)\s?(?:%|per\s?cent\b)"
-    r"(?:\s?(?:of\s)?(?:your\s)?(?:1\s?-?rm\b|max(?:imum)?\b|1 rep max\b|best\b)"
+    r"(?:\s?(?:(?:of|from)\s)?(?:(?:your|the)\s)?(?:[1-5]\s?-?rm\b|max(?:imum)?\b|1 rep max\b|best\b)"
     r"|\s?of (?:it|that|this|the above|today'?s \w+|(?:part|block) [1-9a-h])\b"
     r"(?:\s(?:single|double|triple|weight|max|one)\b)?"
     r"|\s(?:effort|intensity|max effort)\b)?"

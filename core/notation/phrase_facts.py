@@ -14,6 +14,7 @@ _TABATA_ROUNDS = 8
 _IN_TURNS = re.compile(r"\b(?:on|off|every|emom|rounds?|rds|tabata)\b(?! (?:the|an?) )")
 _SECONDS_FROM = 10
 _BETWEEN = re.compile(r"b|after \w+ \w")
+_SHARE = re.compile(r"%\s?(?:of|from)\s[a-z' ]{0,16}$")
 _RUNGS = range(2, 50)
 
 
@@ -179,7 +180,9 @@ def amrap_again(match: Match) -> Facts:
 
 
 def heaviest(match: Match) -> Facts:
-    """`amount` goes to the line: a heavy single is one repetition."""
+    """`amount` goes to the line: a heavy single is one repetition. A share of the heaviest is no search for it."""
+    if _SHARE.search(match.string[: match.start()]):
+        return {}
     words = {"s": 1, "d": 2, "t": 3}
     return {"format": Format.MAX_LOAD, "amount": words.get(match["n"][:1]) or int(match["n"] or 1)}
 

@@ -4,6 +4,7 @@ import re
 from dataclasses import replace
 
 from core.measures import AmountUnit, MassUnit
+from core.notation.beside import QUALIFYING
 from core.notation.brackets import NOTE, read_brackets
 from core.notation.headings import (
     AFTERWARDS,
@@ -194,6 +195,7 @@ def _read_pieces(
             reading.notes += mine
             continue
         pieces = split(text, start, lexicon, unit)
+        _name_by_bracket(pieces[-1], mine, lexicon)
         open_still = not any(piece.meaning for piece in pieces) and any(map(_is_open, pieces))
         if open_still and _is_told(reading, text, start, strip.text[end:]):
             reading.notes += mine
@@ -215,6 +217,15 @@ def _read_pieces(
         _annotate(reading, mine)
     share_station(reading.pieces)
     share_load(reading.pieces, reading.row, lexicon)
+
+
+def _name_by_bracket(piece: Piece, notes: list[str], lexicon: Lexicon) -> None:
+    """What nobody knows, or only part of, is what its bracket calls it: `bellyups (sit-ups)`."""
+    if not piece.amount or (piece.meaning and not piece.is_loose):
+        return
+    named = [meaning for note in notes if (meaning := lexicon.exact(note) or lexicon.short(note.lower()))]
+    if len(named) == 1:
+        piece.meaning, piece.unread, piece.is_loose = named[0], "", False
 
 
 def _closed(text: str) -> str:
@@ -277,6 +288,8 @@ def _is_said_of_it(piece: Piece, last: Piece, lexicon: Lexicon) -> bool:
         return False
     if is_talk(piece.text) and not last.says_anything:
         return False  # `Breathe, everybody!`
+    if all(word in QUALIFYING for word in piece.unread.split()):
+        return True  # `band row, seated`
     return not lexicon.guess(piece.unread) and is_remark(piece.text.lower())
 
 

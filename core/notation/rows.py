@@ -36,10 +36,11 @@ def settle_row(reading: Reading, lexicon: Lexicon, draft: Draft | None) -> None:
     _take_walk(reading)
     _take_minutes(reading)
     heaviest = reading.facts.get("format") is Format.MAX_LOAD
+    opens = not any(piece.meaning for piece in reading.pieces) and (draft is None or not draft.lines)
     for piece in list(reading.pieces):
         if heaviest:
             settle_squat(piece, lexicon)
-        if _is_time_alone(piece) and (told := _told_by_time(reading, piece)):
+        if _is_time_alone(piece) and (told := _told_by_time(reading, piece, opens=opens)):
             reading.facts |= told
             reading.pieces.remove(piece)
             reading.unread = [one for one in reading.unread if one.start != piece.start]
@@ -78,11 +79,13 @@ def is_run(piece: Piece) -> bool:
     return piece.unit is AmountUnit.METRES and not said and (piece.amount or 0) >= _SHORTEST_RUN_M
 
 
-def _told_by_time(reading: Reading, piece: Piece) -> Facts:
-    """Behind sets it is their rest, beside a clock, in front of a colon or behind a heading how long that runs."""
+def _told_by_time(reading: Reading, piece: Piece, *, opens: bool) -> Facts:
+    """Behind sets it is their rest; beside a clock, in front of a colon or where a part begins how long that runs."""
     amount = piece.amount or 0
     in_front = piece is reading.pieces[0] and _COLON.match(reading.row.text, piece.end)
-    of_the_part = reading.kind is not None and len(reading.pieces) == 1
+    others = [one for one in reading.pieces if one is not piece]
+    alone = not any(one.amount or one.sets for one in others) and bool(others or reading.facts)
+    of_the_part = (reading.kind is not None and len(reading.pieces) == 1) or (opens and alone)
     if (in_front or of_the_part) and not reading.facts.keys() & {
         "minutes",
         "rounds",

@@ -335,3 +335,37 @@ def test_what_is_said_to_people_behind_a_line_is_no_note_of_it(talk):
 def test_an_everyday_word_is_no_slip_for_a_movement(word):
     read = read_session(f"3 rounds for time\n10 push-ups\n5 {word}", catalogue())
     assert [line.movement for line in read.session.blocks[0].lines] == ["push-up"]
+
+
+NAMED_IN_BRACKETS = [
+    ("7 bellyups (sit-ups)", "sit-up"),
+    ("10 knees up on the bar (hanging knee raise)", "hanging knee raise"),
+    ("9 box jumps (step-ups)", "box jump"),
+    ("10 push-ups (knees ok)", "push-up"),
+]
+
+
+@pytest.mark.parametrize(("typed", "movement"), NAMED_IN_BRACKETS)
+def test_a_bracket_names_what_nobody_knows_and_nothing_that_is_known(typed, movement):
+    (line,) = read_session(f"3 rounds for time\n{typed}", catalogue()).session.blocks[0].lines
+    assert line.movement == movement
+
+
+@pytest.mark.parametrize(
+    "typed", ["2 x 12 deadlifts at 60 % from the 3RM", "2 x 12 deadlifts @ 60 % of your 1RM"]
+)
+def test_a_share_of_the_heaviest_looks_for_no_heaviest(typed):
+    (block,) = understood(typed).blocks
+    assert (block.format, block.lines[0].load_rule.percent) == ("sets", 60)
+
+
+@pytest.mark.parametrize("typed", ["Band row, seated - 3 sets of 10", "Bent-over row, both arms: 3 x 10"])
+def test_words_that_only_say_with_what_or_how_part_no_line(typed):
+    (block,) = read_session(typed, catalogue()).session.blocks
+    assert (block.rounds, len(block.lines), block.lines[0].amount) == (3, 1, 10)
+
+
+@pytest.mark.parametrize("row", ["20 min, steady", "20 min, pairs, i go you go, full round each:"])
+def test_a_time_above_the_lines_is_how_long_they_go_on(row):
+    (block,) = read_session(f"{row}\n8 push-ups\n12 air squats", catalogue()).session.blocks
+    assert (block.format, block.minutes) == ("amrap", 20)
