@@ -3,14 +3,15 @@
 import re
 
 _YES = re.compile(
-    r"^\W*(?:yes|y|yep|yeah|yea|yup|sure|ok|okay|of course|i do|i am|i have|correct|right|agreed?)\b",
+    r"^\W*(?:(?:yes|y|yep|yeah|yea|yup|sure|ok|okay|of course)\b|(?:i do|i am|i have|correct|right|agreed?)\W*$)",
     re.IGNORECASE,
 )
 _NO = re.compile(
     r"^\W*(?:no|n|nope|nah|never|not|none|i don'?t|i haven'?t|i am not|i'm not)\b", re.IGNORECASE
 )
 _BUT = re.compile(
-    r"\b(?:but|except|although|though|sometimes|maybe|not sure|don'?t know)\b|\?", re.IGNORECASE
+    r"\b(?:but|except|although|though|sometimes|maybe|not sure|don'?t know|no idea|no clue|dunno)\b|\?",
+    re.IGNORECASE,
 )
 
 _IT_IS_SO = frozenset(

@@ -4,16 +4,17 @@ All acts of a message go through the unit of work of its visit, and come back as
 """
 
 from collections.abc import Awaitable, Callable, Mapping, Sequence
-from typing import Any, Final
+from typing import Any, Final, get_args
 
 from core.desk.coached import coached_groups
 from core.desk.commands import AskHelp, MyVersion
+from core.desk.joining.entry import ENTRY
 from core.desk.outcome import Outcome, Say
 from core.desk.scores.taking import may_be_confirmed
 from core.desk.scores.whose import own_score
 from core.desk.talk import acts_of_athletes as ath
 from core.desk.talk import acts_of_coaches as coa
-from core.desk.talk.asked import ANSWERED_BY, Topic, keeps
+from core.desk.talk.asked import ANSWERED_BY, BEFORE_ENTRY, Topic, keeps
 from core.desk.talk.helping import show_help
 from core.desk.talk.not_got import left_over, not_got, not_yet
 from core.desk.talk.says import NothingWaits, Together
@@ -137,6 +138,7 @@ async def own_score_amid_words(visit: Visit, text: str, scene: Scene) -> Outcome
     return await own_score(visit, text, scene.replied_to) if is_one else None
 
 
+OF_COACH: Final = get_args(a.Coached)
 # They tell of one score together: its readers take them as a whole.
 OF_ONE_SCORE: Final = frozenset(
     {
@@ -155,14 +157,8 @@ OF_ONE_SCORE: Final = frozenset(
 )
 
 
-# Whatever else is asked, these are about something else; the question stays open.
-AT_ANY_TIME: Final = frozenset(
-    {"home_again", "no_reminders", "class_link", "how_to", "forget_me", "export_me", "wants_timer"}
-)
-
-
 async def as_clear_acts(visit: Visit, text: str, replied_to: int | None) -> Outcome | None:
-    """What is heard before the open question: something that answers none, or several things told in one message.
+    """Several things told in one message are heard before the open question.
 
     None for a coach's words, for one act that may be an answer, where not all can be taken, and where a thing is told
     with whose else it is, as the answer keeps both together.
@@ -177,9 +173,6 @@ async def as_clear_acts(visit: Visit, text: str, replied_to: int | None) -> Outc
     told = in_own_words(text, scene.record.session if scene.record else None, question)
     acts = matter(told)
     names = {act.act for act in acts}
-    if names and names <= AT_ANY_TIME and not told.unread:
-        outcome, _ = await carry_out(visit, acts, scene)
-        return outcome and as_one(visit, outcome)
     told_apart = "shares" not in names and all(type(act) in USE_CASES for act in acts)
     if len(names) < 2 or names <= OF_ONE_SCORE or not told_apart:  # noqa: PLR2004
         return None
@@ -215,6 +208,30 @@ async def as_one_act(visit: Visit, text: str, replied_to: int | None) -> Outcome
     if outcome is None or unread:
         return None
     return as_one(visit, outcome) + await gone_on(visit, question, acts)
+
+
+async def as_other_matter(
+    visit: Visit, question: OpenQuestion, text: str, replied_to: int | None
+) -> Outcome | None:
+    """What is surely told and answers nothing that is open is done all the same.
+
+    None for all that may be the answer; nothing said where it is no answer, and nothing comes of it.
+    """
+    if question.kind not in ANSWERED_BY:
+        return None
+    scene = await scene_of(visit, text, replied_to)
+    told = await heard_alone(visit, scene, question)
+    acts = matter(told)
+    if not acts or told.unread or any(act.act in ANSWERED_BY[question.kind] for act in acts):
+        return None
+    if question.kind in ENTRY and not all(
+        act.act in BEFORE_ENTRY or isinstance(act, OF_COACH) for act in acts
+    ):
+        return None
+    outcome, unread = await carry_out(visit, acts, scene)
+    if outcome is not None and not unread:
+        return as_one(visit, outcome)
+    return Outcome() if question.kind in ASKED_FOR_VERSIONS else None
 
 
 async def heard_alone(visit: Visit, scene: Scene, question: OpenQuestion | None) -> Understood:

@@ -28,9 +28,9 @@ from core.desk.talk.explaining import explain, explained
 from core.desk.talk.helping import about_me, show_help
 from core.desk.talk.keeping_quiet import only_answer, wants_only_answers
 from core.desk.talk.passing_on import offer
-from core.desk.talk.says import HowLongItIs
+from core.desk.talk.says import HowLongItIs, OnceYouHaveIt
 from core.desk.talk.scene import Scene
-from core.desk.today.different import as_usual, be_short, be_sore
+from core.desk.today.different import as_usual, be_short, be_sore, keep_for_today
 from core.desk.today.easing import be_back
 from core.desk.today.elsewhere import home_again
 from core.desk.today.felt import just_scored
@@ -161,16 +161,26 @@ async def sore(visit: Visit, act: a.Sore, scene: Scene) -> Outcome | None:
     return await be_sore(visit, BeSore(version=scene.version, where=act.where))
 
 
+def once_there(visit: Visit, scene: Scene, where: Literal["lines", "today"]) -> Outcome | None:
+    """Who hasn't got their version yet is told where that is changed in it; None where there is no session."""
+    return visit.told(OnceYouHaveIt(where=where)) if scene.record else None
+
+
 async def short(visit: Visit, act: a.HasMinutes, scene: Scene) -> Outcome | None:
+    """Known before there is a version, it is in the first."""
+    if scene.version is None and scene.record and act.minutes:
+        return await keep_for_today(visit, scene.record, minutes=act.minutes)
     if scene.version is None:
-        return None
+        return once_there(visit, scene, "today")
     if act.minutes is None:
         return visit.told(AskMinutes(version_id=scene.version))
     return await be_short(visit, BeShort(version=scene.version, minutes=act.minutes))
 
 
 async def sick(visit: Visit, _: a.Sick, scene: Scene) -> Outcome | None:
-    return visit.told(AskSick(version_id=scene.version)) if scene.version else None
+    return (
+        visit.told(AskSick(version_id=scene.version)) if scene.version else once_there(visit, scene, "today")
+    )
 
 
 async def at_home(visit: Visit, _: a.HomeAgain, __: Scene) -> Outcome | None:
@@ -183,7 +193,9 @@ async def back(visit: Visit, _: a.BackAfter, scene: Scene) -> Outcome | None:
 
 async def lines(visit: Visit, _: a.Act, scene: Scene) -> Outcome | None:
     """Which line it is, and what is wrong with it, is tapped."""
-    return await change_lines(visit, ChangeLines(version=scene.version)) if scene.version else None
+    if scene.version is None:
+        return once_there(visit, scene, "lines")
+    return await change_lines(visit, ChangeLines(version=scene.version))
 
 
 async def version(visit: Visit, _: a.Act, __: Scene) -> Outcome | None:

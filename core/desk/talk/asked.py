@@ -171,6 +171,8 @@ KINDS: Final = frozenset(
 _PROFILE: Final = frozenset(map(str, Ask))
 _HEALTH: Final = frozenset({"consent", "screening", "pain", "coach", "limits"})
 
+# Of several things told at once these answers are taken beside the rest.
+TAKEN_BESIDE: Final = frozenset({"equipment", "limits", "body_mass", "ability"})
 # What may be told unasked, and the open questions that keep the words for themselves: there they may be the answer,
 # or aren't for the bot. While any other is open it is taken, and that question stays.
 Topic = Literal[
@@ -190,16 +192,47 @@ KEPT_BY: Final[Mapping[Topic, frozenset[str]]] = {
     "for_coach": frozenset({"coach"}),
     "place": frozenset({"zone"}),
     "class": frozenset({"class"}),
-    "several": KINDS - {"equipment", "limits", "body_mass"},
+    "several": KINDS - TAKEN_BESIDE,
     "any_time": frozenset({"coach", "fault", "who", "which"}),
     "thanks": frozenset({"coach", "who", "which"}),
 }
-# Of several things told at once, the acts that answer what is open.
+_NO_OR_YES: Final = frozenset({"agrees", "declines", "skips"})
+_HOW_IT_WENT: Final = frozenset(
+    {"scored", "corrects", "hurt", "sore", "nothing_hurt", "effort", "did_as_written", "did_scaled"}
+    | {"too_hard", "too_easy"}
+)
+# The acts that answer what is open. Whatever else is surely told is done, and the question asked once more; where a
+# question isn't named here, all words are for whoever asked.
 ANSWERED_BY: Final[Mapping[str, frozenset[str]]] = {
-    "equipment": frozenset({"has", "got", "has_nothing"}),
-    "limits": frozenset({"spares", "condition", "hurt"}),
-    "body_mass": frozenset({"weighs"}),
-}
+    "consent": _NO_OR_YES,
+    "screening": _NO_OR_YES,
+    "signs": _NO_OR_YES | {"nothing_hurt", "well"},
+    "zone": frozenset({"zone", "elsewhere", "home_again"}),
+    "own_zone": frozenset({"zone", "elsewhere", "home_again"}),
+    "units": frozenset({"units", "weighs"}),
+    "equipment": _NO_OR_YES | {"has", "got", "has_nothing", "lost", "shares", "elsewhere"},
+    "weight": _NO_OR_YES | {"has", "got", "has_nothing", "weighs", "can"},
+    "limits": _NO_OR_YES | {"spares", "condition", "hurt", "sore", "nothing_hurt", "well", "well_again", "has_nothing"},
+    "body_mass": _NO_OR_YES | {"weighs"},
+    "ability": _NO_OR_YES | {"can", "has_nothing"},
+    "score": _NO_OR_YES | _HOW_IT_WENT | {"can"},
+    "pain": _NO_OR_YES | {"spares", "condition", "hurt", "sore", "nothing_hurt", "well", "well_again"},
+}  # fmt: skip
+# What may be asked before consent and safety are settled; whatever tells of oneself waits for them.
+BEFORE_ENTRY: Final = frozenset(
+    {
+        "help",
+        "how_to",
+        "when_is_class",
+        "class_link",
+        "my_data",
+        "forget_me",
+        "export_me",
+        "board",
+        "zone",
+        "units",
+    }
+)
 
 
 async def keeps(visit: Visit, topic: Topic) -> bool:

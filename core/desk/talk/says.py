@@ -129,3 +129,9 @@ class AthleteSays(Said):
 
     athlete: str
     text: str
+
+
+class OnceYouHaveIt(Said):
+    """What can be changed once there is a version: a line of it, or that today is different."""
+
+    where: Literal["lines", "today"]

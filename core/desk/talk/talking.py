@@ -37,7 +37,7 @@ from core.desk.scores.whose import as_score_of_somebody, own_score, tell_about_s
 from core.desk.sessions.amending import DRAFT, LINE, as_amendment
 from core.desk.sessions.drafting import as_draft_order
 from core.desk.sessions.posting import draft_session
-from core.desk.talk.acts import as_clear_acts, as_one_act, do_as_told
+from core.desk.talk.acts import as_clear_acts, as_one_act, as_other_matter, do_as_told
 from core.desk.talk.alarm import SIGNS, as_way_out, raise_alarm, tell_signs_in_words
 from core.desk.talk.asides import be_kind
 from core.desk.talk.asked import OfScore, asked_in
@@ -167,7 +167,21 @@ async def as_answer(visit: Visit, text: str, session: int | None) -> Outcome | N
     asked = asked_in(question)
     if isinstance(asked, OfScore) and not is_said_of_score(asked, text):
         return None
-    return await answer(visit, question, text, session)
+    other = await as_other_matter(visit, question, text, session)
+    if other is None:
+        return await answer(visit, question, text, session)
+    # `No pain` is no number of push-ups, whatever it looks like.
+    return (
+        other + await still_open(visit, question)
+        if other.says
+        else await ask_again(visit, question.refs, text)
+    )
+
+
+async def still_open(visit: Visit, question: OpenQuestion) -> Outcome:
+    """The question once more, unless what was done closed it or asked it anew."""
+    now_open = await visit.uow.questions.open_in(visit.chat)
+    return (await open_again(visit) if now_open == question else None) or Outcome()
 
 
 def is_said_of_score(asked: OfScore, text: str) -> bool:

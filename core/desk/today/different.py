@@ -85,6 +85,15 @@ async def be_elsewhere(visit: Visit, command: BeElsewhere) -> Outcome:
     return await differ(visit, record, Different(until=today, place=command.place))
 
 
+async def keep_for_today(visit: Visit, record: SessionRecord, *, minutes: int) -> Outcome:
+    """Before there is a version of the session: the first will go by it."""
+    await visit.must_consent()
+    today = await today_of(visit, record)
+    news = Different(until=today, minutes=minutes)
+    await visit.uow.profiles.save(visit.person.id, said(await visit.profile(), news, today), visit.now)
+    return visit.told(DayNoted(session_id=None, different=news, today=today))
+
+
 async def differ(visit: Visit, record: SessionRecord, news: Different) -> Outcome:
     """Keep it for today, offer to let it last, and show the version that comes of it."""
     today = await today_of(visit, record)

@@ -3,10 +3,13 @@
 Read only while that question is unanswered, since a bare `8` is a score otherwise.
 """
 
+from typing import Final, Literal, NamedTuple
+
 from core.desk.commands import AllTold, RateEffort, TellHurt
 from core.desk.outcome import Outcome
 from core.desk.scores.scoreboard import parts_left, scored_blocks
 from core.desk.talk.asked import keeps
+from core.desk.talk.understood import BESIDE
 from core.desk.today.pain import joints
 from core.desk.today.reports import all_told, effort_key, rate_effort, take_up_pain, tell_hurt
 from core.desk.versions.version import session_meant
@@ -15,19 +18,54 @@ from core.notation.felt import names_effort, read_effort, read_hurt, says_that_w
 from core.notation.limits import read_limits
 from core.scores.values import Hurt
 from core.store.records import SessionRecord
+from core.understanding.acts import Effort
+from core.understanding.understand import understand
+from core.understanding.values import Context, Message
 
 
 async def as_felt(visit: Visit, text: str, session: int | None) -> Outcome | None:
-    effort, hurt = read_effort(text), read_hurt(text)
-    if effort is None and hurt is None:
-        return None
-    record = await just_scored(visit, session, named=names_effort(text))
+    named = names_effort(text)
+    record = await just_scored(visit, session, named=named)
     if record is None or await is_waiting_for_a_part(visit, record, text):
         return None
     report = await visit.uow.reports.of(record.id, visit.person.id)
-    if names_effort(text) or report is None or report.effort is None:
-        return await rate_effort(visit, RateEffort(session=record.id, effort=effort)) if effort else None
-    return await take_hurt(visit, record, hurt, text) if hurt and report.hurt is None else None
+    asks_effort = report is None or report.effort is None
+    if report and report.effort is not None and report.hurt and not named:
+        return None
+    felt = felt_in(text, "effort" if asks_effort else "pain")
+    hurt = None if report and report.hurt else felt.hurt
+    rated = None
+    if felt.effort and (asks_effort or named):
+        rated = await rate_effort(visit, RateEffort(session=record.id, effort=felt.effort))
+    if hurt is None:
+        return rated
+    # What was told with the effort isn't asked behind it.
+    return await take_hurt(visit, record, hurt, text) + Outcome(settles=rated is not None)
+
+
+class Felt(NamedTuple):
+    """What of the two was told."""
+
+    effort: int | None
+    hurt: Hurt | None
+
+
+def felt_in(text: str, asked: Literal["effort", "pain"]) -> Felt:
+    """As it is understood where the words tell nothing else; by their shape where they aren't understood."""
+    told = understand(Message(text=text), Context(question=asked))
+    names = {act.act for act in told.acts} - BESIDE
+    if told.unread or not names or names - _FELT.keys() - {"effort"}:
+        return Felt(read_effort(text), read_hurt(text))
+    efforts = [act.value for act in told.acts if isinstance(act, Effort)]
+    hurts = [_FELT[act.act] for act in told.acts if act.act in _FELT]
+    return Felt(
+        round(efforts[0]) if efforts and efforts[0] else read_effort(text),
+        max(hurts, key=_WORST.index, default=None),
+    )
+
+
+_FELT: Final = {"nothing_hurt": Hurt.NO, "sore": Hurt.SORE, "hurt": Hurt.PAIN}
+_WORST: Final = (Hurt.NO, Hurt.SORE, Hurt.PAIN)
 
 
 async def just_scored(visit: Visit, session: int | None, *, named: bool = False) -> SessionRecord | None:

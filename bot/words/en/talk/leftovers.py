@@ -16,6 +16,7 @@ from core.desk.talk.says import (
     NotGot,
     NothingWaits,
     NotYet,
+    OnceYouHaveIt,
     WhoTrains,
 )
 from core.desk.versions.commands import ChangeLines, TodayDiffers
@@ -122,3 +123,8 @@ def who_trains(said: WhoTrains) -> Worded:
         "A name shows what I'd give them. New athletes join with a tap on <i>Start with me</i> in the group."
     )
     return Worded("\n".join([*groups, more]))
+
+
+@wording("en", OnceYouHaveIt)
+def once_you_have_it(said: OnceYouHaveIt) -> Worded:
+    return Worded(f"Once you have your version, tap “{LABELS[said.where]}” under it for that.")

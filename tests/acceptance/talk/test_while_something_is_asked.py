@@ -1,0 +1,128 @@
+"""Whatever else is surely told while a question is open is done, and the question asked once more."""
+
+import pytest
+
+from tests.acceptance.people import consents, start_link
+from tests.acceptance.worlds import world
+
+SESSION = """Tuesday
+AMRAP 12
+10 v-ups
+12 goblet squats @ 16 kg
+200 m run"""
+
+
+async def goes_on_to(person, words):
+    await person.presses("My version")
+    for _ in range(12):
+        message = await person.hears("")
+        if words in message.text:
+            return
+        if "What do you have" in message.text:
+            await person.says("a 16 kg kettlebell")
+        elif "What do you weigh" in message.text:
+            await person.says("70")
+        elif "in a row" in message.text:
+            await person.says("25")
+        elif message.all_buttons:
+            await person.presses(message.all_buttons[0].label, on=message)
+    raise AssertionError(f"“{words}” was never said")
+
+
+@world
+async def asked_how_many(crew):
+    bo = await crew.has("Bo")
+    await crew.gets(SESSION)
+    await goes_on_to(bo, "How many v-ups")
+    return bo
+
+
+@world
+async def asked_how_hard(crew):
+    bo = await crew.has("Bo")
+    await crew.gets(SESSION)
+    await goes_on_to(bo, "Your version")
+    await bo.says("5+3")
+    await bo.hears("How hard")
+    return bo
+
+
+@world
+async def asked_for_consent(crew):
+    alva = await crew.room.person("Alva")
+    await alva.joins(crew.group)
+    await crew.gets(SESSION)
+    await alva.opens(await start_link(crew.group))
+    await alva.hears("May I keep")
+    return alva
+
+
+@pytest.mark.parametrize(
+    ("said", "answered"),
+    [
+        ("left knee twinges on squats", "I'm sorry about your left knee"),
+        ("how long will this take?", "The session has 12 minutes"),
+        ("i only have 25 minutes", "25 minutes, for today"),
+        ("can i do squats instead", "tap “Change a line” under it"),
+        ("is class on tonight?", "No live class is planned"),
+    ],
+)
+async def test_another_matter_is_answered_and_the_question_stays(asked_how_many, said, answered):
+    await asked_how_many.says(said)
+    await asked_how_many.hears(answered)
+    await asked_how_many.hears("How many v-ups")
+    await asked_how_many.says("about 12")
+    assert "v-ups can you" not in (await asked_how_many.hears("")).text
+
+
+async def test_no_pain_is_no_number(asked_how_many):
+    await asked_how_many.says("no pain")
+    again = await asked_how_many.hears("I didn't get “no pain”")
+    assert "How many v-ups" in again.text
+
+
+async def test_minutes_told_before_there_is_a_version_are_in_the_first(asked_how_many):
+    await asked_how_many.says("i only have 10 minutes")
+    await asked_how_many.hears("How many v-ups")
+    for _ in range(4):
+        await asked_how_many.says("20")
+        message = await asked_how_many.hears("")
+        if "Your version" in message.text:
+            assert "12 minutes" not in message.text
+            return
+    raise AssertionError("no version after four answers")
+
+
+@pytest.mark.parametrize(
+    ("said", "answered"),
+    [
+        ("8, left knee hurt", "until you tell me your left knee is fine"),
+        ("7 and nothing hurts", "Good to hear"),
+        ("8 running sucks", "Did anything hurt?"),
+    ],
+)
+async def test_how_hard_it_was_and_what_hurt_are_told_in_one(asked_how_hard, said, answered):
+    await asked_how_hard.says(said)
+    assert answered.lower() in (await asked_how_hard.hears("")).text.lower()
+
+
+async def test_what_hurt_is_told_in_words_as_well(asked_how_hard):
+    await asked_how_hard.says("8")
+    await asked_how_hard.hears("Did anything hurt?")
+    await asked_how_hard.says("bit sore in the legs")
+    await asked_how_hard.hears("Sore muscles are a normal answer")
+
+
+@pytest.mark.parametrize("said", ["i have a bad knee", "right knee is bad", "no idea"])
+async def test_only_a_yes_is_a_yes(asked_for_consent, said):
+    await asked_for_consent.says(said)
+    await asked_for_consent.hears("May I keep these notes?")
+
+
+async def test_help_is_there_before_anything_else(asked_for_consent):
+    await asked_for_consent.says("whats the class link")
+    await asked_for_consent.hears("No live class is planned")
+    await consents(asked_for_consent)
+    await asked_for_consent.says("what can you do?")
+    await asked_for_consent.hears("Here's what you can send me")
+    await asked_for_consent.hears("18 or older")
