@@ -5,15 +5,17 @@ from datetime import datetime, timedelta
 from typing import Any, Final
 
 from core.notation.alarm import read_birth_sign
-from core.notation.complaints import read_complaint, says_it_will_not_move
-from core.notation.feelings import read_feeling
+from core.notation.complaints import says_it_will_not_move
 from core.notation.limits import read_limits
 from core.store.unit import Store
+from core.understanding.marks import mark
 from core.understanding.signs import alarm
 
 # Long enough to put right what was written, and to look into what went wrong.
 HEALTH_FOR: Final = timedelta(days=1)
 _AT_ONCE: Final = 200
+# What is named by words about somebody's health.
+_OF_HEALTH: Final = frozenset({"part", "maybe_part", "muscle", "condition", "illness", "sign"})
 
 
 async def let_go_of_health(store: Store, now: datetime, after_id: int = 0) -> int:
@@ -48,6 +50,13 @@ def tells_of_health(words: str) -> bool:
     """Whether words tell of limits, pain, sickness or a stop sign; rather once too often."""
     if not words:
         return False
-    readers = (alarm, read_birth_sign, read_complaint, read_feeling)
-    told = any(read(words) for read in readers) or says_it_will_not_move(words)
+    marked = mark(words)
+    named = any(_OF_HEALTH & set(one.kinds) for one in marked.marks)
+    hurts = any(marked.means(at, "hurt") for at in range(len(marked.words)))
+    told = (
+        named
+        or hurts
+        or says_it_will_not_move(words)
+        or any(read(words) for read in (alarm, read_birth_sign))
+    )
     return told or bool(read_limits(words).limits)

@@ -15,6 +15,7 @@ from core.desk.commands import (
     JoinGroup,
     SayCleared,
 )
+from core.desk.errors import StalePress
 from core.desk.joining.entry import SCREENING, as_answers, ask_consent, ask_screening, first_things
 from core.desk.joining.groups import continue_set_up
 from core.desk.joining.says import ConsentDeclined, NotCleared, ScreeningDone
@@ -80,9 +81,14 @@ async def tell_consent(visit: Visit, refs: Mapping[str, Any], text: str) -> Outc
 
 @admitted
 async def answer_screening(visit: Visit, command: AnswerScreening) -> Outcome:
-    """Decide as soon as the answers suffice, else ask the next question."""
+    """Decide as soon as the answers suffice, else ask the next question.
+
+    A slip can be put right on the day itself; a button from before then is too old to change who somebody is.
+    """
     await visit.must_consent()
     profile = await visit.profile()
+    if profile.screened_on not in {None, visit.now.date()} and not await is_asked(visit):
+        raise StalePress
     alarmed = was_cut_short(profile)
     if (alarmed or profile.branch is Branch.NOT_ADULT) and not await is_asked(visit):
         return visit.told(NotCleared(group=command.group, branch=profile.branch))

@@ -30,7 +30,7 @@ from core.desk.talk.keeping_quiet import only_answer, wants_only_answers
 from core.desk.talk.passing_on import offer
 from core.desk.talk.says import HowLongItIs, OnceYouHaveIt
 from core.desk.talk.scene import Scene
-from core.desk.today.different import as_usual, be_short, be_sore, keep_for_today
+from core.desk.today.different import as_usual, be_short, be_short_then, be_sore, keep_for_today
 from core.desk.today.easing import be_back
 from core.desk.today.elsewhere import home_again
 from core.desk.today.felt import just_scored
@@ -41,12 +41,15 @@ from core.desk.versions.adjusting import change_lines
 from core.desk.versions.answers import ask_weight, change_answer, units_typed
 from core.desk.versions.commands import AsUsual, BeBack, BeShort, BeSore, ChangeLines, GiveTimer
 from core.desk.versions.expecting import minutes_of_theirs, outlooks_of
+from core.desk.versions.says import StopWhatHurts
+from core.desk.versions.showing import today_of
 from core.desk.versions.telling import tell_lines
 from core.desk.versions.timing import give_timer
 from core.desk.versions.version import my_version
 from core.desk.visit import Visit
 from core.notation.complaints import ToldPain
 from core.notation.equipment_partners import NOBODY_NAMED
+from core.notation.lasting import read_lasting
 from core.notation.sides import read_sides
 from core.scaling.values import Ask
 from core.sessions.length import minutes_of
@@ -97,10 +100,12 @@ async def spares(visit: Visit, act: a.Spares | a.Condition, _: Scene) -> Outcome
     return await keep_spared(visit, act.limits, act.text) if await visit.memberships() else None
 
 
-async def hurt(visit: Visit, act: a.Hurt, _: Scene) -> Outcome | None:
+async def hurt(visit: Visit, act: a.Hurt, scene: Scene) -> Outcome | None:
+    """Where it isn't said what hurts, the line that does it is changed."""
     memberships = await visit.memberships()
     if not memberships or not act.limits:
-        return None
+        which = await lines(visit, act, scene) if memberships else None
+        return which and visit.told(StopWhatHurts()) + which
     await visit.must_consent()
     told = ToldPain("hurts", act.limits, read_sides(act.text))
     return await tell_pain(visit, told, act.text, await visit.group(memberships[0].group_id))
@@ -170,10 +175,13 @@ async def short(visit: Visit, act: a.HasMinutes, scene: Scene) -> Outcome | None
     """Known before there is a version, it is in the first."""
     if scene.version is None and scene.record and act.minutes:
         return await keep_for_today(visit, scene.record, minutes=act.minutes)
-    if scene.version is None:
+    if scene.version is None or scene.record is None:
         return once_there(visit, scene, "today")
     if act.minutes is None:
         return visit.told(AskMinutes(version_id=scene.version))
+    lasting = read_lasting(scene.text.lower(), await today_of(visit, scene.record))
+    if lasting.since is not None:
+        return await be_short_then(visit, scene.record, act.minutes, lasting)
     return await be_short(visit, BeShort(version=scene.version, minutes=act.minutes))
 
 

@@ -59,7 +59,6 @@ from core.desk.today.breaks import BREAK
 from core.desk.today.easing import as_easing, tell_break
 from core.desk.today.easy_weeks import as_easy_week
 from core.desk.today.elsewhere import as_elsewhere
-from core.desk.today.feeling import as_feeling
 from core.desk.today.felt import as_all_told, as_felt
 from core.desk.today.pain import as_complaint, as_stiffness
 from core.desk.today.reports import tell_where
@@ -245,7 +244,6 @@ READINGS = (
     as_correction,
     as_reply,
     as_answer,
-    as_feeling,
     as_score,
     as_unread_session,
 )

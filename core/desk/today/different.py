@@ -23,6 +23,7 @@ from core.desk.versions.commands import AsUsual, BeElsewhere, BeShort, BeSick, B
 from core.desk.versions.looking import current, show_again
 from core.desk.versions.showing import today_of
 from core.desk.visit import Visit
+from core.notation.lasting import Lasting
 from core.scaling.barriers import SORE
 from core.store.records import SessionRecord
 
@@ -69,6 +70,16 @@ async def be_short(visit: Visit, command: BeShort) -> Outcome:
     return await differ(
         visit, record, Different(until=await today_of(visit, record), minutes=command.minutes)
     )
+
+
+async def be_short_then(visit: Visit, record: SessionRecord, minutes: int, lasting: Lasting) -> Outcome:
+    """`Tomorrow I have 15 minutes` leaves today as it is."""
+    await visit.must_consent()
+    today = await today_of(visit, record)
+    until = min(lasting.until or today, today + LONGEST)
+    news = Different(since=lasting.since, until=until, minutes=minutes)
+    await visit.uow.profiles.save(visit.person.id, said(await visit.profile(), news, today), visit.now)
+    return visit.told(DayNoted(session_id=record.id, different=news, today=today))
 
 
 @admitted

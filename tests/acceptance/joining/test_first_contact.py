@@ -468,3 +468,18 @@ async def answers(person, things):
         elif message.all_buttons:
             await person.presses(message.all_buttons[0].label, on=message)
     raise AssertionError("no version after twelve messages")
+
+
+async def test_a_question_from_days_ago_changes_nobody(crew):
+    bo = await crew.room.person("Bo")
+    await bo.joins(crew.group)
+    await bo.opens(await start_link(crew.group))
+    await consents(bo)
+    await answers_screening(bo, ("Yes", "No", "No"))
+    first = await bo.hears("last three months")
+    await bo.says("maybe")
+    await bo.presses("Yes", on=await bo.hears("last three months"))
+    await bo.hears("good to go")
+    await crew.room.travels(timedelta(days=6))
+    await bo.presses("No", on=first)
+    await bo.sees_toast("before something changed")
