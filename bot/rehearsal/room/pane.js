@@ -21,20 +21,29 @@ export function pane(section, { slot, head, back, opens }) {
   const list = make("ol", { className: "record", tabIndex: -1 });
   const earlier = make("button", { type: "button", className: "plain earlier", hidden: true, click: showEarlier }, "Show what came before");
   const start = make("button", { type: "button", className: "key strong start", hidden: true, click: begin }, "Start");
+  const below = make("button", { type: "button", className: "key below", hidden: true, click: down }, "");
   const scroll = make("div", { className: "scroll" }, earlier, start, list);
-  const writing = writer({ where });
+  const writing = writer({ where, asked });
   const backwards = make("button", { type: "button", className: "plain back", click: back }, "‹ Chats");
-  section.append(make("div", { className: "head" }, backwards, title, more), scroll, writing.form);
+  section.append(make("div", { className: "head" }, backwards, title, more), scroll, below, writing.form);
   let from = 0;
   let current = null;
   let pinned = true; // whoever reads further up is left there; all others see the newest
   let newest = null; // the entry whose beginning stays in view
   let askedAt = -Infinity;
+  let unseen = 0;
   let measured = "";
   const size = () => `${scroll.clientHeight} of ${scroll.scrollHeight}`;
   // What moves because a size changed was moved by nobody.
-  scroll.addEventListener("scroll", () => { if (size() === measured) pinned = atEnd() || atNewest(); });
-  const sizes = new ResizeObserver(() => { measured = size(); if (pinned) toNewest(); });
+  scroll.addEventListener("scroll", () => {
+    if (size() === measured) pinned = atEnd() || atNewest();
+    if (atEnd()) seenAll();
+  });
+  const sizes = new ResizeObserver(() => {
+    measured = size();
+    if (pinned) toNewest();
+    if (atEnd()) seenAll();
+  });
   sizes.observe(list);
   sizes.observe(scroll);
 
@@ -42,6 +51,28 @@ export function pane(section, { slot, head, back, opens }) {
   const atEnd = () => scroll.scrollHeight - scroll.scrollTop - scroll.clientHeight < NEAR_END_PX;
   const atNewest = () => Math.abs(scroll.scrollTop - restOfNewest()) < 2;
   const toNewest = () => { scroll.scrollTop = restOfNewest(); };
+
+  // What came while somebody reads further up, or is longer than the page, is one tap away.
+  function seenAll() {
+    unseen = 0;
+    below.hidden = true;
+  }
+
+  function countUnseen() {
+    if (atEnd()) return seenAll();
+    unseen += 1;
+    below.textContent = `${unseen} new below`;
+    below.hidden = false;
+    return undefined;
+  }
+
+  function down() {
+    newest = null;
+    pinned = true;
+    toNewest();
+    seenAll();
+    section.focus({ preventScroll: true });
+  }
 
   // As far down as there is, and no further than the newest begins, below the date that stays above.
   function restOfNewest() {
@@ -59,8 +90,8 @@ export function pane(section, { slot, head, back, opens }) {
   }
 
   function came(element, mine) {
-    if (mine) asked();
-    else if (!newest?.isConnected || performance.now() - askedAt > ANSWERED_WITHIN_MS) newest = element;
+    const answers = performance.now() - askedAt < ANSWERED_WITHIN_MS;
+    if (!answers || (!mine && !newest?.isConnected)) newest = element;
   }
 
   function drawn(items) {
@@ -97,6 +128,7 @@ export function pane(section, { slot, head, back, opens }) {
     pinned = true;
     newest = null;
     toNewest();
+    seenAll();
   }
 
   const lastEntry = () => [...list.querySelectorAll(".entry")].at(-1) ?? null;
@@ -145,6 +177,7 @@ export function pane(section, { slot, head, back, opens }) {
     emptyWord();
     const added = nodes.at(-1);
     if (added) came(added, chat(where.chat).messages.get(item.id)?.person === where.person);
+    if (added && !pinned) countUnseen();
     if (added?.classList.contains("entry") && !list.contains(document.activeElement)) reach(added);
     return undefined;
   }

@@ -6,7 +6,8 @@ import { keep, kept } from "./keeping.js";
 const MOST_LINES = 10;
 const byTouch = matchMedia("(pointer: coarse)");
 
-export function writer({ where }) {
+// `asked()`: told when something is sent, whose answer will be looked for.
+export function writer({ where, asked }) {
   let about = null; // { message, how: "reply" | "change" }
   const box = make("textarea", { rows: 1, id: `write-${where.slot}`, autocomplete: "off", enterKeyHint: byTouch.matches ? "enter" : "send" });
   const label = make("label", { className: "hidden", htmlFor: box.id });
@@ -41,6 +42,7 @@ export function writer({ where }) {
     event.preventDefault();
     const text = box.value;
     if (!text.trim()) return box.focus();
+    asked();
     const done = about?.how === "change"
       ? await act("change_text", { ...at(), message: about.message.message_id, text })
       : await act("say", { ...at(), text, reply_to: about?.message.message_id ?? null });

@@ -197,6 +197,10 @@ async def test_five_thousand_messages_are_no_heavier_than_a_hundred(visits, harb
     await becomes(page, AT_END)
     await page.click("#group .earlier")
     assert not await page.evaluate(AT_END), "whoever reads further up is left there"
+    platform.post(platform.groups[group.id], platform.bot.user, Content("one more"))
+    await page.click("#group .below:has-text('1 new below')")
+    await becomes(page, AT_END)
+    assert not await page.is_visible("#group .below")
 
 
 async def test_an_answer_longer_than_the_page_is_read_from_its_beginning(visits, harbour, bot):
