@@ -7,7 +7,8 @@ from typing import Annotated, Any
 import typer
 
 from bot.commands.console import AsJson, print_json, print_text
-from core.desk.reference import catalogue, find_movement
+from core.desk.reference import UnknownName, catalogue, find_movement
+from core.errors import InputError
 from core.measures import AmountUnit
 from core.movements.values import Movement, Share, Variant
 
@@ -27,7 +28,12 @@ def movements(
     if name is None:
         show_all(as_json=as_json)
         return
-    movement, variant = find_movement(name)
+    try:
+        movement, variant = find_movement(name)
+    except UnknownName as unknown:
+        if unknown.near:
+            raise
+        raise InputError(name, "no movement is called so; `bellwether movements` lists them.") from unknown
     variant = variant or movement.variants[0]
     if as_json:
         print_json(movement_document(movement, variant))

@@ -109,4 +109,5 @@ def _lines(board: Board) -> Iterator[str]:
     if board.teams:
         yield ""
     for team in board.teams:
-        yield f"{team.rank:>3}. {team.team}  {team.points} points: {', '.join(team.names)}"
+        points = f"{team.points} {'point' if team.points == 1 else 'points'}"
+        yield f"{team.rank:>3}. {team.team}  {points}: {', '.join(team.names)}"

@@ -70,13 +70,16 @@ def read_score(
     block: Annotated[int | None, typer.Option(metavar="N", help="Which block, from 1.")] = None,
     as_json: AsJson = False,
 ) -> None:
-    """Read a score in an athlete's words; if it isn't sure, print the question to ask."""
+    """Read a score in an athlete's words, or ask.
+
+    If it isn't sure, it prints the question to ask, and ends with 2.
+    """
     found = score_in(text, text_of(session), block)
     if as_json:
         print_json(score_document(found))
     else:
         print_text(_score_line(found))
-        _end_unless(understood=found.score is not None)
+        _end_unless(understood=found.sure)
 
 
 # A message may begin with a dash too; `-` alone is standard input.
@@ -99,7 +102,7 @@ def read_message(
     ] = None,
     as_json: AsJson = False,
 ) -> None:
-    """Read what a message tells, asks or wishes: it may hold several things."""
+    """Read all that a message tells, asks or wishes."""
     people = tuple(one.name for one in read_roster(roster, catalogue())) if roster else None
     message = Message(text=text_of(text) if text == "-" else text, role=role)
     context = Context(question=question or "", people=people)

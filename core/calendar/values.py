@@ -5,6 +5,7 @@ Local times are naive datetimes on the class's own clock, whole minutes or secon
 
 import re
 from datetime import date, datetime, time
+from difflib import get_close_matches
 from functools import cache
 from typing import Annotated, Self, TypeVar
 from zoneinfo import available_timezones
@@ -38,7 +39,8 @@ def _zones() -> frozenset[str]:
 
 def _known_zone(zone: str) -> str:
     if zone not in _zones():
-        raise ValueError(f"no zone is called {zone!r}")
+        near = get_close_matches(zone, _zones(), 1)
+        raise ValueError(f"no zone is called {zone!r}" + (f", did you mean {near[0]}?" if near else ""))
     return zone
 
 

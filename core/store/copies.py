@@ -75,7 +75,7 @@ def restore(place: str | Path, copy: Path, now: datetime) -> Restored:
         raise DatabaseTrouble(str(place), "only a database in a file can be restored.")
     found = look_through(copy)
     if found.findings:
-        raise DatabaseTrouble(str(copy), f"it is no good copy: {found.findings[0]}")
+        raise DatabaseTrouble(str(copy), f"it is no good copy: {found.findings[0].partition(';')[0]}.")
     with alone_on(path), _told_of(path):
         fresh = path.with_name(f"{path.name}.restoring")
         fresh.unlink(missing_ok=True)
