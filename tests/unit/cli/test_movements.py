@@ -75,7 +75,7 @@ def test_an_unknown_name_is_told_with_what_may_be_meant(run, typed, meant, as_js
 def test_a_name_like_nothing_is_told_without_a_guess(run):
     code, _, err = run("movements", "zzzz")
     assert code == 2
-    assert err == "I know no movement called 'zzzz'.\n"
+    assert err == "zzzz: no movement is called so; `bellwether movements` lists them.\n"
 
 
 def test_limits_are_one_document(run):
