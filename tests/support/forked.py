@@ -7,6 +7,7 @@ takes a new interpreter, which is nearly all that a kill costs. Whole starts are
 """
 
 import asyncio
+import gc
 import json
 import os
 import signal
@@ -97,6 +98,9 @@ def _be_the_bot(order: dict[str, Any]) -> None:
 
 def main() -> None:
     _load()
+    # Whoever is forked shares what is loaded, and looks for no garbage in it.
+    gc.collect()
+    gc.freeze()
     sys.stdout.write("loaded\n")
     sys.stdout.flush()
     while line := sys.stdin.readline():
