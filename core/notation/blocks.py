@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 from core.measures import AmountUnit
 from core.notation.drafts import Draft, Placed
-from core.notation.formats import UNSCORED, in_turn_s, which_format
+from core.notation.formats import UNSCORED, in_turn_s, rests_behind_each_s, which_format
 from core.notation.kinds import kind_by_lines
 from core.notation.names import words
 from core.notation.phrase_aims import Facts
@@ -192,6 +192,8 @@ def _block(draft: Draft) -> tuple[Block, list[Problem]]:
     only = draft.only
     if format_ is Format.INTERVALS and only and only.sets and _is_time(replace(only, sets=None)):
         facts.setdefault("work_s", only.amount)
+    if format_ is Format.INTERVALS and (work_s := rests_behind_each_s(draft)):
+        facts.setdefault("work_s", work_s)
     if "work_s" in facts and "rest_s" in facts and format_ is Format.INTERVALS:
         facts.setdefault("every_s", facts["work_s"] + facts["rest_s"])
     facts |= {"format": format_, "rounds": facts.get("rounds") or _sets(draft)}

@@ -98,8 +98,16 @@ def _one_after_the_other(draft: Draft, said: Format | None) -> Format | None:
 
 
 def _work_and_rest(draft: Draft, said: Format | None) -> Format | None:
-    """`Work: 40 s`, `rest: 20 s`, each in a row of its own."""
-    return Format.INTERVALS if said is None and draft.facts.keys() >= {"work_s", "rest_s"} else None
+    """`Work: 40 s`, `rest: 20 s`, each in a row of its own; or a rest behind each of what takes as long."""
+    told = draft.facts.keys() >= {"work_s", "rest_s"} or rests_behind_each_s(draft)
+    return Format.INTERVALS if said is None and told else None
+
+
+def rests_behind_each_s(draft: Draft) -> float | None:
+    """Seconds of work of each line, where all take as long and a rest follows each: `40 s squats`, `20 s rest`."""
+    timed = {piece.amount if piece.unit is AmountUnit.SECONDS else None for piece in draft.pieces}
+    each = "rounds" in draft.facts and len(draft.lines) == draft.pauses > 1 and len(timed) == 1
+    return timed.pop() if each and draft.kind not in UNSCORED else None
 
 
 def _in_turn(draft: Draft, said: Format | None) -> Format | None:

@@ -282,6 +282,7 @@ PHRASES: tuple[Phrase, ...] = (
         says(format=Format.FOR_TIME),
     ),
     # schemes and rounds
+    phrase(r"\bladder<is>(?P<a>[0-9]{1,3})(?P<b>)<to>(?P<z>[0-9]{1,3})(?![0-9./\-]|:[0-9])<of>", ladder),
     phrase(
         r"(?<![0-9.\-])(?P<a>[0-9]{1,3})-"
         r"(?P<b>[0-9]{1,3})-(?:[0-9]{1,3}-){0,5}\.\.\.-?(?P<z>[0-9]{1,3})(?![0-9])<of>",

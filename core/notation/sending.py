@@ -13,8 +13,18 @@ def send(draft: Draft, reading: Reading) -> None:
         draft.rests.append(Rest(reading.rest_station, reading.row))
     elif reading.is_rest and draft.station:
         draft.rests.append(Rest(draft.station, reading.row))
+    elif reading.is_rest and _is_each_a_minute(draft):
+        for number, placed in enumerate(draft.lines, 1):
+            placed.piece.station = number
+        draft.rests.append(Rest(len(draft.lines) + 1, reading.row))
     elif reading.is_rest:
         draft.notes.append(reading.row.text.strip())
+
+
+def _is_each_a_minute(draft: Draft) -> bool:
+    """Whether a minute of rest below tells that each line on the clock has a minute of its own."""
+    alone = len({placed.row.number for placed in draft.lines}) == len(draft.lines) > 0
+    return "every_s" in draft.facts and alone and not any(piece.station for piece in draft.pieces)
 
 
 def _send_to_part(draft: Draft, reading: Reading) -> None:

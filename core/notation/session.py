@@ -36,6 +36,7 @@ from core.notation.rows import is_run, settle_row, unit_of_all
 from core.notation.sending import send
 from core.notation.sharing import is_carried, is_load_alone, load_all, take_pair, take_same
 from core.notation.spelled import in_digits, with_lists
+from core.notation.spotting import spotted
 from core.notation.stations import is_rest
 from core.notation.text import Row, blanked, plain_row, rows
 from core.notation.tongues import in_english
@@ -165,6 +166,8 @@ class _Reader:
         for piece in reading.pieces:
             if self.way and goes_that_way(piece) and not self._is_open(piece):
                 piece.meaning = self.way
+            if piece.sets and piece.amount and not (piece.meaning or piece.unread):
+                piece.meaning = self._named_in_title()
         settle_row(reading, self.lexicon, self.draft)
         if self.draft:
             take_back_off(reading, self.draft)
@@ -183,7 +186,15 @@ class _Reader:
         self._place(draft, reading)
         self._merge(draft, reading)
         draft.notes += reading.notes
+        draft.pauses += "rest_s" in reading.facts
         self._rest_between_all(reading)
+
+    def _named_in_title(self) -> Meaning | None:
+        """What the title names, for sets right below it that name nothing: `Deadlift day`, `5 x 5 @ 60 kg`."""
+        if self.blocks or (self.draft and self.draft.lines):
+            return None
+        found = [spotted(words.lower(), self.lexicon) for words in self.title]
+        return next((one.meaning for one in found if one), None)
 
     def _is_open(self, piece: Piece) -> bool:
         """Whether the line before waits for what a nameless piece tells."""
@@ -302,6 +313,7 @@ class _Reader:
         facts = {} if self._is_only_guessed(reading, clause) else reading.facts
         bare = not (reading.kind or facts or reading.parts or reading.where != "lines")
         only_unread = all(not piece.meaning and piece.unread for piece in reading.pieces)
+        only_unread |= self._is_named_by_chance(reading, clause)
         if (
             bare
             and (reading.not_understood or reading.labelled)
@@ -313,6 +325,13 @@ class _Reader:
             self.title.append(tidy_title(typed))
             return True
         return False
+
+    def _is_named_by_chance(self, reading: Reading, clause: Clause) -> bool:
+        """Whether words nobody knows hold a movement, tell no amount, and work begins below: `Easing into March`."""
+        if not reading.unread or any(piece.says_anything for piece in reading.pieces) or not clause.behind:
+            return False
+        below = read_row(clause.behind[0], self.lexicon, self.unit)
+        return bool(below.kind or below.facts.keys() & _OPENERS)
 
     def _is_only_guessed(self, reading: Reading, clause: Clause) -> bool:
         """Whether only labels took it for a format, and what follows says itself how: `Slow and strong`."""

@@ -472,3 +472,35 @@ UNEVEN = [
 def test_what_does_not_climb_in_even_steps_is_no_ladder(text):
     (block,) = read(text)
     assert (block.scheme, len(block.lines)) == ((), 4)
+
+
+def test_a_rest_behind_each_of_what_takes_as_long_makes_intervals():
+    (block,) = read("5 rounds\n1 min burpees\n30 s rest\n1 min squats\n30 s rest")
+    assert fields(block, ("format", "rounds", "work_s", "rest_s", "every_s")) == {
+        "format": "intervals", "rounds": 5, "work_s": 60, "rest_s": 30, "every_s": 90
+    }  # fmt: skip
+
+
+def test_one_rest_behind_several_is_between_the_rounds():
+    (block,) = read("4 rounds\n40 s squats\n40 s push-ups\n1 min rest")
+    assert fields(block, ("format", "rest_s")) == {"format": "quality", "rest_s": 60}
+
+
+def test_a_minute_of_rest_below_gives_each_line_a_minute_of_its_own():
+    (block,) = read("EMOM 12\n10 push-ups\n10 squats\nrest")
+    assert ([line.station for line in block.lines], block.rest_stations) == ([1, 2], (3,))
+
+
+def test_a_movement_in_the_title_is_done_only_where_what_is_below_names_nothing():
+    easing = read_session("Easing into March\n3 rounds for time\n10 squats", catalogue()).session
+    assert (easing.title, [line.movement for line in easing.blocks[0].lines]) == (
+        "Easing into March",
+        ["air squat"],
+    )
+    (block,) = read("Deadlift day\n5x5 @ 60 kg")
+    assert (block.rounds, block.lines[0].movement) == (5, "deadlift")
+
+
+@pytest.mark.parametrize("text", ["Ladder 1-10\nburpees\nsquats", "Ladder 1 to 10: burpees, squats"])
+def test_how_far_a_ladder_goes_is_its_scheme(text):
+    assert read(text)[0].scheme == tuple(range(1, 11))
