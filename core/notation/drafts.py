@@ -1,10 +1,11 @@
 """A block while its rows are read."""
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import NamedTuple
 
+from core.measures import MassUnit
 from core.notation.phrase_aims import Facts
-from core.notation.pieces import Piece
+from core.notation.pieces import Piece, complete, completes, loads_of, repeats
 from core.notation.text import Row
 from core.sessions.values import BlockKind
 
@@ -87,3 +88,18 @@ class Draft:
     def only(self) -> Piece | None:
         """What its only line says; None where it has several, or none."""
         return self.lines[0].piece if len(self.lines) == 1 else None
+
+
+def goes_on(lines: list[Placed], piece: Piece, row: Row, unit: MassUnit) -> bool:
+    """Whether a nameless piece was one more set of the last line, or completed it."""
+    last = lines[-1].piece
+    if repeats(piece, last):
+        piece.meaning, piece.implement = last.meaning, last.implement
+        lines.append(Placed(piece, row))
+        return True
+    if loads := loads_of(piece, last, unit):
+        piece = replace(piece, amount=None, second_amount=None, sets=None, loads_kg=loads, count=piece.sets)
+    if completes(piece, last):
+        lines[-1] = Placed(complete(last, piece), lines[-1].row)
+        return True
+    return False

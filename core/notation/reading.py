@@ -1,5 +1,6 @@
 """What one row of a coach's text says: heading, facts, pieces of lines, notes, and what was not understood."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass, field
 
 from core.notation.phrase_aims import Facts
@@ -38,6 +39,12 @@ class Reading:
     @property
     def not_understood(self) -> list[NotUnderstood]:
         return [named(self.row, stretch) for stretch in self.unread]
+
+    def placed(self, before: int) -> Iterator[NotUnderstood]:
+        """What it leaves unread, with how many lines of the block stand before it, of which so many above the row."""
+        for stretch in self.unread:
+            here = sum(bool(piece.meaning) for piece in self.pieces if piece.start < stretch.start)
+            yield named(self.row, stretch).model_copy(update={"after": before + here})
 
     @property
     def is_empty(self) -> bool:

@@ -1,19 +1,15 @@
 """A coach's pasted text -> Session, with everything that was corrected or not understood at its place."""
 
-import datetime as dt
-import re
-from collections.abc import Iterator
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 
 from core.measures import AmountUnit, MassUnit
 from core.movements.lookup import Catalogue
 from core.notation.blocks import finish
 from core.notation.chat import is_like_a_session
 from core.notation.clauses import Clause, clauses
-from core.notation.drafts import Draft, Placed
+from core.notation.drafts import Draft, Placed, goes_on
 from core.notation.formats import UNSCORED
 from core.notation.going import goes_that_way, way_of_all
-from core.notation.headings import BARE_DATE, DATE, QUOTED, label, read_date, tidy_title
 from core.notation.kinds import by_place, tells_how_much
 from core.notation.names import Lexicon, Meaning, lexicon
 from core.notation.parting import (
@@ -26,7 +22,7 @@ from core.notation.parting import (
     tells_how_often,
 )
 from core.notation.phrase_aims import Facts
-from core.notation.pieces import Piece, complete, completes, loads_of, repeats
+from core.notation.pieces import Piece, completes
 from core.notation.quantities import MINUTE_S
 from core.notation.reading import Reading, take_back_formats
 from core.notation.remarks import keep_behind, keep_beside
@@ -36,9 +32,9 @@ from core.notation.rows import is_run, settle_row, unit_of_all
 from core.notation.sending import send
 from core.notation.sharing import is_carried, is_load_alone, load_all, take_pair, take_same
 from core.notation.spelled import in_digits, with_lists
-from core.notation.spotting import spotted
 from core.notation.stations import is_rest
-from core.notation.text import Row, blanked, plain_row, rows
+from core.notation.text import Row, blanked, rows
+from core.notation.titles import Title
 from core.notation.tongues import in_english
 from core.notation.unread import Stretch, named, whole
 from core.notation.values import Corrected, NotUnderstood, ReadSession
@@ -48,21 +44,17 @@ from core.sessions.values import MOST_BLOCKS, MOST_LINES, Aim, Block, BlockKind,
 __all__ = ["is_like_a_session", "read_session"]
 
 LONGEST_SESSION = 200
-_LONGEST_TITLE = 80
-_TITLE_ROWS = 2
 _OPENERS = {"format", "rounds", "scheme", "every_s"}
 # Often said at the end: `for time`, `x 3`.
 _TOLD_BEHIND = {"format", "rounds"}
 # Beside these, lines need no amount of their own.
 _GIVE_AMOUNTS = {"scheme", "work_s", "amount"}
-# No title says how much is done: `bsq 5x3 @80%`.
-_DOSE = re.compile(r"[0-9]\s?(?:x|%|(?:rm|min|mins|s|sec|secs|m|reps|rounds|sets)\b)|@|[0-9]\s?/\s?[0-9]")
-_WORDY = re.compile(r"^[\W_]*[^\W0-9_]")
 
 
 def read_session(text: str, catalogue: Catalogue, unit: MassUnit = MassUnit.KG) -> ReadSession:
     """Reads a session as coaches write it; bare loads count in `unit`. Never raises, whatever the text."""
-    reader = _Reader(lexicon(catalogue), unit)
+    known = lexicon(catalogue)
+    reader = _Reader(known, unit, Title(known, unit))
     every = rows(text)
     written = [row for row in every if row.text.strip()]
     beyond = written[LONGEST_SESSION].number if len(written) > LONGEST_SESSION else len(every) + 1
@@ -76,35 +68,12 @@ def read_session(text: str, catalogue: Catalogue, unit: MassUnit = MassUnit.KG) 
     return reader.result(written)
 
 
-def _placed(reading: Reading, before: int) -> Iterator[NotUnderstood]:
-    """What a row leaves unread, with how many lines of the block stand before it."""
-    for stretch in reading.unread:
-        here = sum(bool(piece.meaning) for piece in reading.pieces if piece.start < stretch.start)
-        yield named(reading.row, stretch).model_copy(update={"after": before + here})
-
-
-def _goes_on(lines: list[Placed], piece: Piece, row: Row, unit: MassUnit) -> bool:
-    """Whether a nameless piece was one more set of the last line, or completed it."""
-    last = lines[-1].piece
-    if repeats(piece, last):
-        piece.meaning, piece.implement = last.meaning, last.implement
-        lines.append(Placed(piece, row))
-        return True
-    if loads := loads_of(piece, last, unit):
-        piece = replace(piece, amount=None, second_amount=None, sets=None, loads_kg=loads, count=piece.sets)
-    if completes(piece, last):
-        lines[-1] = Placed(complete(last, piece), lines[-1].row)
-        return True
-    return False
-
-
 @dataclass
 class _Reader:
     lexicon: Lexicon
     unit: MassUnit
+    title: Title
     draft: Draft | None = None
-    title: list[str] = field(default_factory=list)
-    date: dt.date | None = None
     blocks: list[Block] = field(default_factory=list)
     headed: list[bool] = field(default_factory=list)
     begun: list[Row] = field(default_factory=list)
@@ -122,6 +91,10 @@ class _Reader:
     above: Facts = field(default_factory=dict)
     way: Meaning | None = None
 
+    @property
+    def _has_begun(self) -> bool:
+        return bool(self.draft or self.blocks)
+
     def without_slips(self, row: Row) -> Row:
         """The row without what its coach took back, which is shown at its place."""
         left, stretches = mended(row)
@@ -132,7 +105,7 @@ class _Reader:
         """Takes in one row, or a part of it."""
         if clause.is_first:
             self.paragraph = len(self.blocks) + (self.draft is not None)
-        row = self._without_window(self._without_title(self._without_date(clause.row)))
+        row = self._without_window(clause.row if self._has_begun else self.title.without(clause.row))
         self.unit = unit_of_all(row.text.lower()) or self.unit
         reading = read_row(row, self.lexicon, self.unit, self.ordinal)
         reading.begins = clause.is_first
@@ -148,7 +121,9 @@ class _Reader:
     def _is_set_aside(self, reading: Reading, clause: Clause) -> bool:
         """Whether nothing is done in a row: it is empty, the title, or talk, which is kept where it belongs."""
         row = reading.row
-        if reading.is_empty or (clause.is_alone and self._is_title(reading, clause)):
+        if reading.is_empty or (
+            clause.is_alone and not self._has_begun and self.title.takes(reading, clause)
+        ):
             return True
         if not self._is_talk(reading, clause):
             return False
@@ -167,7 +142,9 @@ class _Reader:
             if self.way and goes_that_way(piece) and not self._is_open(piece):
                 piece.meaning = self.way
             if piece.sets and piece.amount and not (piece.meaning or piece.unread):
-                piece.meaning = self._named_in_title()
+                piece.meaning = (
+                    None if self.blocks or (self.draft and self.draft.lines) else self.title.movement()
+                )
         settle_row(reading, self.lexicon, self.draft)
         if self.draft:
             take_back_off(reading, self.draft)
@@ -179,7 +156,7 @@ class _Reader:
         begin_list(draft, reading)
         self.open_lines.append(row.number)
         self.format_known |= bool(reading.facts.keys() & _OPENERS)
-        self.not_understood += _placed(reading, len(draft.lines))
+        self.not_understood += reading.placed(len(draft.lines))
         draft.broken |= any(stretch.looks_like != "note" for stretch in reading.unread)
         draft.letter = draft.letter or reading.letter
         send(draft, reading)
@@ -188,13 +165,6 @@ class _Reader:
         draft.notes += reading.notes
         draft.pauses += "rest_s" in reading.facts
         self._rest_between_all(reading)
-
-    def _named_in_title(self) -> Meaning | None:
-        """What the title names, for sets right below it that name nothing: `Deadlift day`, `5 x 5 @ 60 kg`."""
-        if self.blocks or (self.draft and self.draft.lines):
-            return None
-        found = [spotted(words.lower(), self.lexicon) for words in self.title]
-        return next((one.meaning for one in found if one), None)
 
     def _is_open(self, piece: Piece) -> bool:
         """Whether the line before waits for what a nameless piece tells."""
@@ -206,10 +176,9 @@ class _Reader:
         self._close()
         if not self.blocks and not self.not_understood:
             self.problem(written[0] if written else Row(1, "", ()))
-        title = " - ".join(self.title) or None
         self._take_back_names()
         blocks = by_place(self.blocks, self.headed)
-        session = Session(title=title, date=self.date, blocks=blocks) if blocks else None
+        session = Session(title=self.title.text, date=self.title.date, blocks=blocks) if blocks else None
         placed = [
             one.model_copy(update={"block": self.block_at.get(one.line)}) for one in self.not_understood
         ]
@@ -241,32 +210,6 @@ class _Reader:
     def problem(self, row: Row) -> None:
         self.not_understood.append(whole(row))
 
-    def _without_date(self, row: Row) -> Row:
-        if self.date or self.draft or self.blocks:
-            return row
-        match = DATE.search(row.text.lower())
-        if match and (found := read_date(match)):
-            self.date = found
-            return blanked(row, *match.span())
-        return row
-
-    def _without_title(self, row: Row) -> Row:
-        """The row without `Workout:` in front, and without a title in quotes."""
-        if self.draft or self.blocks or self.title:
-            return row
-        if BARE_DATE.match(row.text.lower()):
-            self.title.append(tidy_title(row.text))
-            return blanked(row, 0, len(row.text))
-        row = blanked(row, *label(row.text.lower()))
-        quoted = QUOTED.match(row.text)
-        if quoted is None:
-            return row
-        if self._is_only_words(quoted[1]):
-            self.title.append(tidy_title(quoted[1]))
-            return blanked(row, *quoted.span())
-        start, end = quoted.span(1)
-        return blanked(blanked(row, start - 1, start), end, end + 1)
-
     def _without_window(self, row: Row) -> Row:
         """The row without its minutes of the clock, which open a part of their own."""
         found = window(row.text.lower(), self.window)
@@ -296,49 +239,6 @@ class _Reader:
         """The part before says that it is followed by rest."""
         if minutes and self.blocks:
             self.blocks[-1] = self.blocks[-1].model_copy(update={"rest_s": minutes * float(MINUTE_S)})
-
-    def _is_only_words(self, text: str) -> bool:
-        return not read_row(plain_row(text), self.lexicon, self.unit).says_anything
-
-    def _is_title(self, reading: Reading, clause: Clause) -> bool:
-        """Words before the first block that say nothing else, and don't begin like a line of one."""
-        text = reading.row.text.strip()
-        start = reading.row.text.find(text)
-        typed = reading.row.own_words(start, start + len(text))  # `Six lines`, not `6 lines`
-        if self.draft or self.blocks or len(self.title) == _TITLE_ROWS or len(text) > _LONGEST_TITLE:
-            return False
-        if reading.may_part and reading.is_heading_alone:
-            self.title.append(tidy_title(text))
-            return reading.kind is None
-        facts = {} if self._is_only_guessed(reading, clause) else reading.facts
-        bare = not (reading.kind or facts or reading.parts or reading.where != "lines")
-        only_unread = all(not piece.meaning and piece.unread for piece in reading.pieces)
-        only_unread |= self._is_named_by_chance(reading, clause)
-        if (
-            bare
-            and (reading.not_understood or reading.labelled)
-            and only_unread
-            and not reading.is_open_work
-            and _WORDY.match(typed)
-            and not _DOSE.search(text.lower())
-        ):
-            self.title.append(tidy_title(typed))
-            return True
-        return False
-
-    def _is_named_by_chance(self, reading: Reading, clause: Clause) -> bool:
-        """Whether words nobody knows hold a movement, tell no amount, and work begins below: `Easing into March`."""
-        if not reading.unread or any(piece.says_anything for piece in reading.pieces) or not clause.behind:
-            return False
-        below = read_row(clause.behind[0], self.lexicon, self.unit)
-        return bool(below.kind or below.facts.keys() & _OPENERS)
-
-    def _is_only_guessed(self, reading: Reading, clause: Clause) -> bool:
-        """Whether only labels took it for a format, and what follows says itself how: `Slow and strong`."""
-        if not reading.facts.keys() <= _TOLD_BEHIND or not reading.labelled:
-            return False
-        behind = [read_row(row, self.lexicon, self.unit) for row in clause.behind]
-        return not behind or bool(behind[0].facts.keys() & _OPENERS or any(p.sets for p in behind[0].pieces))
 
     def _knows_how(self) -> bool:
         """Whether it was said how the part is done that has lines already."""
@@ -451,7 +351,7 @@ class _Reader:
                 draft.held = piece
             elif (nameless or is_carried(piece)) and load_all(piece, lines, self.lexicon):
                 continue
-            elif not (lines and _goes_on(lines, piece, reading.row, self.unit)):
+            elif not (lines and goes_on(lines, piece, reading.row, self.unit)):
                 self._take_nameless(piece, reading, lines)
 
     def _take_nameless(self, piece: Piece, reading: Reading, lines: list[Placed]) -> None:
