@@ -107,7 +107,7 @@ class _Athlete(Value):
     units: MassUnit = MassUnit.KG
     pair: Literal[1, 2] | None = None
     screening: Screening = Screening.CLEAR
-    equipment: tuple[_Thing, ...] = ()
+    equipment: tuple[_Thing, ...] | None = None
     space: Space = Space()
     limits: tuple[str, ...] = ()
     today: Today = Today()
@@ -153,7 +153,7 @@ def _profile(row: Any, place: str, catalogue: Catalogue) -> Profile:
         units=athlete.units,
         pair=athlete.pair,
         screening=athlete.screening,
-        equipment=tuple(Equipment.model_validate(thing.model_dump()) for thing in athlete.equipment),
+        equipment=None if athlete.equipment is None else tuple(map(_owned, athlete.equipment)),
         space=athlete.space,
         limits=athlete.limits,
         evidence=tuple(_evidence(test, catalogue) for test in athlete.tests),
@@ -186,6 +186,10 @@ def _read(row: Any, place: str) -> tuple[_Athlete, list[InputError]]:
         return _Athlete.model_validate({"name": place} | right), mistakes(place, error, _Athlete)
 
 
+def _owned(thing: _Thing) -> Equipment:
+    return Equipment.model_validate(thing.model_dump())
+
+
 def _skill(name: str, catalogue: Catalogue) -> str:
     """`movement/variant`: the one that is named, or the movement as it is usually written."""
     named = catalogue.by_name(name)
@@ -196,7 +200,7 @@ def _skill(name: str, catalogue: Catalogue) -> str:
 def _unknown_names(athlete: _Athlete, catalogue: Catalogue) -> Iterator[str]:
     things = [thing.id for thing in catalogue.implements]
     spared = [limit.id for limit in limits()]
-    for thing in athlete.equipment:
+    for thing in athlete.equipment or ():
         if thing.implement not in things:
             yield f"{unknown('implement', thing.implement, things)} `bellwether implements` lists them"
     for one in athlete.limits:

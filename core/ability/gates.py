@@ -13,7 +13,7 @@ from core.movements.values import Demand, Movement, Pattern, Variant
 
 PUSH_UPS_FOR_UPSIDE_DOWN = 8
 OLD = 65
-OLD_FOR_THE_UNUSED = 45
+OLD_FOR_THE_UNUSED = 40
 LONG_OFF = 26
 HEAVY_KG = {Sex.MALE: 110, Sex.FEMALE: 95, None: 105}
 

@@ -28,6 +28,8 @@ from core.sessions.counting import COUNTED
 UNTOLD_SPREAD = 0.06
 # A score further off than so many spreads says less the further it is: a joke, a wrong unit, a terrible day.
 BELIEVED = 2.0
+# Of a load everything stands on what was lifted: there is no pacing, and no round to miscount.
+BELIEVED_LOAD = 4.0
 # Beyond this it isn't of what was forecast at all: nothing is learned of it.
 ABSURD = 6.0
 # Who had something left tells a bound from below only (efforts of 10).
@@ -124,8 +126,9 @@ def _stepped(
     worse = missed < 0 if expected.unit != "s" else missed > 0
     if spreads > ABSURD or (is_bound and worse):
         return learned
-    if spreads > BELIEVED:  # as if it had been as noisy as would make it ordinary
-        noise = max(noise, (missed / BELIEVED) ** 2 - of_score)
+    believed = BELIEVED_LOAD if expected.unit == "kg" else BELIEVED
+    if spreads > believed:  # as if it had been as noisy as would make it ordinary
+        noise = max(noise, (missed / believed) ** 2 - of_score)
     gain = covariance @ slopes / (of_score + noise)
     left = covariance - np.outer(gain, slopes @ covariance)
     return _as_learned(taught.on, names, middle + gain * missed, (left + left.T) / 2, learned)

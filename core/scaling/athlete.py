@@ -95,6 +95,7 @@ class Athlete:
         self._lightened = flags(lightened(profile.limits or ()))
         self._shunned = flags(shunned(profile.limits or ()))
         self.must_breathe = bool(self.ruled_out & flags({Demand.BREATH_HOLDING}))
+        self._wishes = {one for one in profile.limits or () if limit(one).kind == "wish"}
         self._sore = bool(profile.today.sore)
         self._eased = notes.eased
         self._is_unburdened = not (self._goes_gently or self._lightened or self._sore or self._eased)
@@ -152,6 +153,11 @@ class Athlete:
         if way.id not in self._spared:
             self._spared[way.id] = asks_for_less(self.profile, way.movement, way.variant)
         return self._spared[way.id]
+
+    def must_spare(self, way: Way) -> bool:
+        """Whether it is more than a wish for whose sake a way goes easy: who leaves out jumps may run."""
+        spared = self.spares(way)
+        return spared is not None and spared not in self._wishes
 
     def eases_for(self, way: Way) -> str | None:
         """For whose or what sake it goes easy: a limit, a sore place, or the weeks after a break."""

@@ -151,7 +151,8 @@ def ruled_out_for(profile: Profile) -> int:
     demands |= {Demand.WALL} if place.wall is False else set()
     demands |= {Demand.DOORWAY} if place.doorway is False else set()
     light_duty = NEVER_EASY if is_on_light_duty(profile) else 0
-    anywhere = space.running and place.run_m is None
+    small = place.floor_m is not None and place.floor_m < TO_TURN_M
+    anywhere = space.running and place.run_m is None and not small
     return flags(demands) | (0 if anywhere else COVERS) | light_duty
 
 
@@ -178,9 +179,16 @@ def _by_space(space: Space, place: Place, movement: Movement, variant: Variant) 
 
 
 def _has_room(space: Space, place: Place, movement: Movement, variant: Variant) -> bool:
-    """Whether there is a way to go for so long; who walks with a weight, lunges or crawls turns on a free floor."""
+    """Whether there is a way to go for so long.
+
+    Who walks with a weight or lunges turns on a small floor, and whoever crawls on a larger one, and nowhere else.
+    """
     metres = _metres_needed(movement, variant)
-    if not metres or (movement.pattern is not Pattern.TRAVEL and (place.floor_m or 0) >= TO_STEP_M):
+    if not metres:
+        return True
+    if Demand.FLOOR in variant.demands and place.floor_m is not None:
+        return place.floor_m >= TO_TURN_M
+    if movement.pattern is not Pattern.TRAVEL and (place.floor_m or 0) >= TO_STEP_M:
         return True
     return space.running and (place.run_m is None or place.run_m >= metres)
 

@@ -57,7 +57,7 @@ def of_the_day(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
         yield from _of_a_body(plan, way, athlete)
     if way.kin.k is None and (lost := athlete.lost_breath(plan, way)) > FEEBLE:
         yield Charge("light", plan.costs.light * tenths(lost - FEEBLE))
-    if way.kin.k is None and way.met and athlete.spares(way) is not None:
+    if way.kin.k is None and way.met and athlete.must_spare(way):
         yield Charge(
             "hard", plan.costs.hard * tenths(log(way.met / (GENTLY * (plan.ways[0].met or way.met))))
         )

@@ -11,8 +11,10 @@ from core.scaling.gear import BARBELL
 from core.scaling.ways import Grip
 
 # Who lacks the light weight of an easy line gets no heavy one instead: at most a third more than what is written, where
-# nothing shows that more would go (common practice, no source), and twice as much where both arms do what one does.
+# nothing shows that more would go (common practice, no source), and twice as much where both arms do what one does. Of
+# another movement kilos say less: who has no ball may squat and press what weighs twice as much (estimate).
 MOST_HEAVIER = 4 / 3 + 1e-6
+MOST_OF_ANOTHER = 2.0 + 1e-6
 BOTH_ARMS = 2.0
 
 
@@ -38,7 +40,8 @@ def _grip(hold: Hold, beside: Beside, catalogue: Catalogue, costs: Costs) -> Gri
     meant = beside.meant
     ratio = meant.count / hold.count if meant else 1.0
     factor = ratio * meant.factor / hold.factor if meant else 1.0
-    written, heaviest = (BOTH_ARMS, BOTH_ARMS) if beside.both_arms else (1.0, MOST_HEAVIER)
+    most = MOST_HEAVIER if beside.same else MOST_OF_ANOTHER
+    written, heaviest = (BOTH_ARMS, BOTH_ARMS) if beside.both_arms else (1.0, most)
     charges = _charges(hold, beside, catalogue, costs)
     return Grip(
         hold,

@@ -32,7 +32,7 @@ LIGHT_DUTY = 0.5
 # Estimates. Rounds are meant to be entered again and again with something left; the first set of a scheme is
 # broken once by most; a long single set is broken several times, and that is its point.
 ROUNDS = Window(0.4, 0.75)
-SCHEME = Window(0.5, 1.0)
+SCHEME = Window(0.5, 1.3)
 ONCE = Window(0.4, 3.0)
 # Five of five at a seven-repetition load with three minutes' rest go through (common practice, no source).
 SETS = Window(0.5, 0.9)

@@ -22,7 +22,7 @@ from core.store.records import SessionRecord, VersionRecord
 
 # More than this may have been done in parts (estimate).
 SURELY_IN_A_ROW = 8
-# In these the load is what is beside the score; in the others it is the score.
+# In these the load is what is beside the score; in sets it is the score, and the heaviest one is learned from as such.
 WITH_LOADS = {Format.AMRAP, Format.FOR_TIME, Format.INTERVALS}
 
 
@@ -45,18 +45,35 @@ async def keep_loads(
     """The loads told with a score of the visitor's own; none where something hurt."""
     block = record.session.blocks[index]
     units = (await visit.profile()).units
-    loads = (
-        () if score.pain or block.format not in WITH_LOADS else read_loads(text, block, units, catalogue())
-    )
+    loads = () if score.pain else told_loads(score, text, block, units)
     if not loads or not await may_keep(visit):
         return Outcome()
     on = today_in(await visit.group(record.group_id), visit.now)
     noted = Outcome()
     for told in loads:
+        if is_given(told, version.version if version else None, block, index):
+            continue
         shown = shown_by(told, block, version.version if version else None, index)
         if shown is not None:
             noted += await keep_shown(visit, shown.model_copy(update={"on": on}), units_typed(text) or units)
     return noted
+
+
+def told_loads(score: Score, text: str, block: Block, units: MassUnit) -> tuple[ToldLoad, ...]:
+    """What was lifted on which line, by the words or by the score."""
+    if block.format in WITH_LOADS:
+        return read_loads(text, block, units, catalogue())
+    if block.format is Format.SETS and len(block.lines) == 1 and score.load_kg is not None:
+        return (ToldLoad(0, score.load_kg),)
+    return ()
+
+
+def is_given(told: ToldLoad, version: Version | None, block: Block, index: int) -> bool:
+    """Whether sets were done with what stands in the version, or less: that shows nothing new."""
+    given = next(done_of(version, index, told.line), None)
+    if block.format is not Format.SETS or given is None or given.load_kg is None:
+        return False
+    return told.load_kg <= given.load_kg
 
 
 async def may_keep(visit: Visit) -> bool:

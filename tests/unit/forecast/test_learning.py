@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from core.athletes.values import Evidence, Profile, Screening, Sex
+from core.athletes.values import Equipment, Evidence, Profile, Screening, Sex
 from core.forecast.forecast import outlook_of
 from core.forecast.learning import Taught, after, learned_from
 from core.forecast.people import People
@@ -186,3 +186,13 @@ def test_whatever_was_scored_a_forecast_stays_one(factors):
     one = forecast(learned)
     assert 0 < one.low <= one.expected <= one.high
     assert 0.3 * usual < one.expected < 3 * usual
+
+
+@pytest.mark.parametrize("lifted", [30, 40])
+def test_a_load_far_above_what_was_expected_is_what_is_expected_next(lifted):
+    text = "15 min to find a heavy 3 of strict press"
+    bar = (Equipment(implement="barbell", from_kg=Decimal(15), to_kg=Decimal(100), step_kg=Decimal("2.5")),)
+    ilse = athlete(equipment=bar, evidence=())
+    assert forecast(ilse, text).expected < 25
+    after_it = having_told(ilse, Score(value=lifted, unit="kg", load_kg=Decimal(lifted)), text)
+    assert forecast(after_it, text).expected == pytest.approx(lifted, rel=0.05)
