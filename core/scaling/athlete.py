@@ -2,7 +2,7 @@
 
 from decimal import Decimal
 from functools import cached_property
-from math import exp, inf, log
+from math import exp, inf
 from typing import NamedTuple, TypeVar
 
 from core.ability.capacity import CAUTIOUS, Ability, Capacity
@@ -38,11 +38,6 @@ EASY_SHARE = 0.55
 BREATHING_SHARE = 0.66
 # Whoever comes back after some weeks, and has nothing else to mind.
 BACK_SHARE = 0.7
-
-# A run breathes like the row that it stands for: so many times its rate is the same work (estimate).
-AS_MUCH_BREATH = 1.25
-# Below that it is make-believe.
-HALF_THE_BREATH = 0.4
 
 
 Bound = TypeVar("Bound", int, float)
@@ -317,32 +312,6 @@ class Athlete:
         """Whether the written line is a skill yet to be learned: one starts light with it."""
         barrier = self.barrier(plan.ways[0])
         return barrier is not None and barrier.because is Because.SKILL
-
-    def is_out_of_reach(self, plan: LinePlan, way: Way) -> bool:
-        """Whether breathing can't keep up with this work where it goes on without a rest.
-
-        What asks for no more breath than the written line is what the coach meant, unless it should be easy.
-        """
-        met, meant = way.met, plan.ways[0].met
-        if not plan.breathless or met is None or met <= self.rate.met:
-            return False
-        return meant is None or met > AS_MUCH_BREATH * meant or self.goes_easy(plan.ways[0])
-
-    def lost_breath(self, plan: LinePlan, way: Way) -> float:
-        """How much less breath a way takes than what is written, in log units, where that is what it is for."""
-        written = plan.ways[0]
-        if way.near is Near.WRITTEN or self.goes_easy(way) or not written.met or not way.met:
-            return 0.0
-        return log(written.met / way.met)
-
-    def is_make_believe(self, plan: LinePlan, way: Way) -> bool:
-        """Whether it only looks like work to somebody able: nothing resists, or it takes less than half the breath."""
-        if way.near is Near.WRITTEN or self.sits or self.goes_easy(way) or not self.gates.is_able:
-            return False
-        written = plan.ways[0]
-        counts = way.kin.k is not None and written.kin.k is not None
-        hardly = written.met is not None and (way.met or 0.0) < HALF_THE_BREATH * written.met
-        return way.variant.make_believe or (hardly and not counts)
 
     @cached_property
     def gates(self) -> Gates:

@@ -6,6 +6,7 @@ from math import inf, log
 from core.movements.values import Demand, Pattern
 from core.scaling.athlete import Athlete
 from core.scaling.barriers import flags
+from core.scaling.breath import is_make_believe, is_out_of_reach, lost_breath
 from core.scaling.costs import Charge, tenths
 from core.scaling.fit import ABOUT, Fit
 from core.scaling.gear import Load
@@ -43,9 +44,9 @@ AT_HOME = frozenset({"table", "chair", "stairs", "seat"})
 
 def of_the_day(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
     """What a way costs this athlete at any load."""
-    if athlete.is_out_of_reach(plan, way):
+    if is_out_of_reach(plan, way, athlete):
         yield Charge("breathless", plan.costs.breathless)
-    if athlete.is_make_believe(plan, way):
+    if is_make_believe(plan, way, athlete):
         yield Charge("make_believe", plan.costs.make_believe)
     if risk := way.demands & RISKS & ~_risked(plan.ways[0]):
         jumps = not risk & ~USED_TO and athlete.is_used_to_jumps
@@ -55,7 +56,7 @@ def of_the_day(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
         yield Charge("tender", plan.costs.tender)
     if way.near is not Near.WRITTEN:
         yield from _of_a_body(plan, way, athlete)
-    if way.kin.k is None and (lost := athlete.lost_breath(plan, way)) > FEEBLE:
+    if way.kin.k is None and (lost := lost_breath(plan, way, athlete)) > FEEBLE:
         yield Charge("light", plan.costs.light * tenths(lost - FEEBLE))
     if way.kin.k is None and way.met and athlete.must_spare(way):
         yield Charge(
@@ -83,6 +84,9 @@ def _of_things(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
     if plan.loaded and not way.grips:
         entry = "improvised" if way.resists and not athlete.has_weights else "empty_handed"
         yield Charge(entry, getattr(plan.costs, entry))
+        yield Charge(
+            "half_the_kilos", plan.costs.half_the_kilos if way.resists and athlete.has_weights else 0
+        )
 
 
 def _risked(written: Way) -> int:
@@ -145,8 +149,7 @@ def _of_other_kilos(work: Work, grip: Grip, load: Load, *, light_set: bool) -> I
     if ratio > 1:
         yield Charge("heavier", costs.heavier * tenths(log(ratio)))
         return
-    variant = work.way.variant
-    one_side = 2 if work.way.movement.sides_of(variant) == "one" and not variant.one_handed else 1
+    one_side = _sides_at_once(work)
     lighter = costs.lighter * tenths(-log(min(1, ratio * one_side)))
     if light_set:
         yield Charge("lighter", min(lighter, MOST_LIGHTER * costs.step))
@@ -209,11 +212,10 @@ def _may_be_feeble(lift: Lift) -> bool:
 def of_amount(lift: Lift, fitting: Fit, part: float) -> Iterator[Charge]:
     """What it costs that there are fewer or more than written; of what is light, that there are few."""
     work, costs = lift.work, lift.work.plan.costs
-    if lift.light_set:
+    if lift.light_set or _is_half_as_heavy(lift):
         least = LEAST_FRESH.get(work.way.movement.pattern, FEWEST_LIGHT)
         few = (work.way.amount or 0) * part < least
-        few = few and (fitting.light > ABOUT or work.athlete.is_unused or not work.athlete.gates.is_able)
-        yield Charge("few_of_light", costs.few_of_light if few else 0)
+        yield Charge("few_of_light", costs.few_of_light if few and _may_do_more(lift, fitting) else 0)
     elif part < 1 and not (work.volume_first and lift.as_meant):
         far = FAR_FEWER if lift.task is not None and lift.task.light_duty else inf
         yield Charge("fewer", costs.fewer * tenths(min(-log(part), far)))
@@ -223,3 +225,24 @@ def of_amount(lift: Lift, fitting: Fit, part: float) -> Iterator[Charge]:
         least = FEW_EASY if lift.nearly else FEWEST_LIGHT
         few = round((work.way.amount or 0) * part) < least
         yield Charge("few_of_light", costs.few_of_light if few else 0)
+
+
+def _is_half_as_heavy(lift: Lift) -> bool:
+    """Whether it stands for a heavy set with less than half of its kilos, however hard it may be for them."""
+    work, grip, load = lift.work, lift.grip, lift.load
+    if not (work.plan.heavy and work.is_hard and grip and load and work.meant_kg and work.plan.hold):
+        return False
+    return _sides_at_once(work) * grip.hold.count * load.value < HALF * work.plan.hold.count * work.meant_kg
+
+
+def _may_do_more(lift: Lift, fitting: Fit) -> bool:
+    """Whether more of it would be as well: it is light for them or in the hands, or they are to begin with that."""
+    athlete = lift.work.athlete
+    light = fitting.light > ABOUT or _is_half_as_heavy(lift)
+    return light or athlete.is_unused or not athlete.gates.is_able
+
+
+def _sides_at_once(work: Work) -> int:
+    """What one leg or one arm lifts by itself counts twice, beside what both do at once."""
+    variant = work.way.variant
+    return 2 if work.way.movement.sides_of(variant) == "one" and not variant.one_handed else 1

@@ -61,7 +61,7 @@ def _charges(hold: Hold, beside: Beside, catalogue: Catalogue, costs: Costs) -> 
         yield Charge("improvised", 0 if hold.implement == written else costs.improvised)
     elif hold.implement != (written or (meant and meant.implement)):
         yield Charge("other_implement", costs.other_implement if written else 0)
-    if meant is not None and _weights(hold, beside) != _weights(meant, beside):
+    if meant is not None and beside.same and _weights(hold, beside) != _weights(meant, beside):
         yield Charge("other_count", costs.other_count)
 
 

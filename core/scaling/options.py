@@ -2,7 +2,6 @@
 
 from collections.abc import Iterator, Sequence
 from math import inf
-from operator import attrgetter
 
 from core.scaling.athlete import Athlete
 from core.scaling.charging import is_light
@@ -45,7 +44,12 @@ def options_of(
             found.append(one)
             limit = min(limit, one.cost + slack)
     kept = [one for one in found if one.cost <= limit or one.way is None]
-    return sorted(kept, key=attrgetter("cost"))
+    return sorted(kept, key=_rank)
+
+
+def _rank(option: Option) -> tuple[int, int, float]:
+    """The cheapest first; of those that cost the same what is nearest by itself, with the most in the hands."""
+    return option.cost, option.way.base if option.way else 0, -option.kilos
 
 
 def every_option(plan: LinePlan, athlete: Athlete, orders: Orders) -> Iterator[Option]:

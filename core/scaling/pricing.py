@@ -286,12 +286,12 @@ def _parts(lift: Lift, whole: Fit) -> Iterator[float]:
     if work.plan.heavy and (task.light_duty or work.athlete.is_new):
         yield from (few / amount for few in (FEW_EASY, SOME_EASY) if amount < few)
     if lift.light_set:
-        yield _of_a_light_set(work.way, task, whole, amount)
+        yield _of_a_light_set(lift, task, whole, amount)
     elif whole.light > ABOUT:
         if (
             work.is_hard
             and not (lift.exact or _has_its_kilos(lift))
-            and (work.plan.loaded or whole.light > FEEBLE)
+            and (work.plan.loaded or work.plan.pulls or whole.light > FEEBLE)
             and not work.athlete.does_no_more
         ):
             yield from _more(lift, task, whole, amount)
@@ -307,10 +307,14 @@ def _has_its_kilos(lift: Lift) -> bool:
     return load.value * grip.hold.count >= (1 - ABOUT_MEANT) * work.meant_kg * work.plan.hold.count
 
 
-def _of_a_light_set(way: Way, task: Task, whole: Fit, amount: float) -> float:
-    """Eight to fifteen hard ones, or as many as are hard of what is hard by itself; of jumps a few, fresh."""
+def _of_a_light_set(lift: Lift, task: Task, whole: Fit, amount: float) -> float:
+    """Eight to fifteen hard ones, or as many as are hard of what is hard by itself; of jumps a few, fresh.
+
+    Ten are enough for whoever isn't used to it.
+    """
+    way = lift.work.way
     hard = round(HARD_SET * _likely(whole) / task.set_amount * amount)
-    most = MOST_JUMPS if _is_jump(way) else MOST_LIGHT
+    most = MOST_JUMPS if _is_jump(way) else SOME_EASY if lift.work.athlete.is_unused else MOST_LIGHT
     return min(max(hard, 1), most) / amount
 
 

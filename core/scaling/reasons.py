@@ -12,6 +12,7 @@ from core.ability.demand import load_moved
 from core.movements.values import Hold, Pattern
 from core.scaling.athlete import Athlete
 from core.scaling.barriers import Barrier
+from core.scaling.breath import is_out_of_reach
 from core.scaling.fit import ABOUT, Task, fit, hopeful, is_heavy
 from core.scaling.gear import Load
 from core.scaling.parts import kept_of
@@ -324,7 +325,7 @@ def _too_much(plan: LinePlan, athlete: Athlete) -> Obstacle | None:
 def _out_of_breath(plan: LinePlan, athlete: Athlete) -> Obstacle | None:
     """Whether breathing can't keep up with what is written, or shouldn't have to."""
     written = plan.ways[0]
-    if not athlete.is_out_of_reach(plan, written):
+    if not is_out_of_reach(plan, written, athlete):
         return None
     easy = athlete.goes_easy(written)
     return Obstacle(Because.LIGHT_DUTY, athlete.eases_for(written)) if easy else Obstacle(Because.TOO_HEAVY)

@@ -64,6 +64,11 @@ class Option(NamedTuple):
         return self.hold.implement, self.hold.count, self.load.value
 
     @property
+    def kilos(self) -> float:
+        """All that is in the hands at once."""
+        return self.hold.count * self.load.value if self.hold and self.load else 0.0
+
+    @property
     def thing(self) -> int | None:
         """The adjustable or fillable that it takes."""
         return None if self.load is None else self.load.thing

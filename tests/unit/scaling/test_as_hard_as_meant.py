@@ -77,3 +77,26 @@ def test_with_a_sore_elbow_weights_are_drawn_in_only_where_nothing_else_is_there
 def test_a_sore_elbow_takes_nothing_from_the_legs():
     who = athlete(sex="male", mass=80, limits=("elbow",), owns=["dumbbell 16"], experience="some")
     assert only_line("4 rounds for time\n12 goblet squats @ 24/16", who).amount == 12
+
+
+def test_of_weights_that_cost_the_same_the_heaviest_is_taken():
+    who = athlete(
+        mass=68, limits=("knee",), owns=["2x dumbbell 4 8", "kettlebell 12", "chair"], experience="some"
+    )
+    assert only_line(HEAVY_SQUATS, who).load_kg == Decimal(12)
+
+
+def test_half_of_a_heavy_set_is_no_set_of_five():
+    who = athlete(sex="male", mass=79, owns=["kettlebell 16", "2x dumbbell 12"], experience="some")
+    assert (only_line(HEAVY_SQUATS, who).amount or 0) >= 8
+
+
+def test_a_sore_wrist_goes_down_on_its_fist():
+    who = athlete(sex="male", mass=79, limits=("wrist",), experience="some")
+    assert only_line("AMRAP 15\n10 burpees", who).variant == "fists"
+
+
+def test_a_heavier_weight_squats_and_presses_for_a_ball_that_is_not_there():
+    who = athlete(sex="male", mass=90, owns=["kettlebell 16"], experience="trained")
+    line = only_line("5 rounds for time\n20 wall balls @ 9/6", who)
+    assert (line.movement, line.load_kg) == ("thruster", Decimal(16))
