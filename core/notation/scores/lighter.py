@@ -11,6 +11,7 @@ from core.movements.names import key
 from core.notation.names import lexicon
 from core.notation.scores.lines_told import named_lines
 from core.notation.scores.loads import lightest
+from core.notation.scores.numbers import Number
 from core.notation.scores.said import Told
 from core.notation.scores.wording import says
 from core.scores.values import Score
@@ -63,7 +64,7 @@ def _went_down(said: Told) -> bool:
 
 
 def _is_less(said: Told, score: Score, block: Block) -> bool:
-    """`13:13, only 40 squats` of fifty, in what was finished; two of three in some of the minutes."""
+    """`13:13, only 40 squats` of fifty, `without the run`; two of three in some of the minutes."""
     if _CUT.search(said.words) or any(
         float(one["n"]) < float(one["k"]) for one in _INSTEAD.finditer(said.words)
     ):
@@ -71,13 +72,36 @@ def _is_less(said: Told, score: Score, block: Block) -> bool:
     if way_of(block) is Way.MINUTES:
         whole = reps_in_round(block)
         return bool(score.sets and whole and len(block.lines) == 1 and min(score.sets) < whole)
-    if way_of(block) is not Way.TIME or score.capped:
+    if score.capped:
         return False
-    for one in said.of("bare"):
-        named = next(named_lines(said.behind(one), block), None)
-        if named and named.start <= 1 and 0 < one.value < (block.lines[named.line].amount or 0):
-            return True
-    return False
+    if way_of(block) not in _OF_LOADS and _leaves_out(said, block):
+        return True
+    return any(_is_fewer(one, said, block) for one in said.of("bare", "metres"))
+
+
+# Before a line of which nothing was done.
+_NONE_OF: Final = re.compile(
+    r"\b(?:without|no|skipped|skipping|left out|dropped) (?:(?:the|all|any|every|last|my) ){0,2}$"
+)
+# Of each round, and not as far as somebody got in the last.
+_OF_EACH: Final = re.compile(r"^\W*(?:each|every|per|a) (?:round|time|set)|^\W*each\b")
+_HALF_OF: Final = re.compile(r"\bhalf (?:of )?(?:the|my|all) (?:the )?$")
+
+
+def _leaves_out(said: Told, block: Block) -> bool:
+    return any(
+        _NONE_OF.search(said.words[: one.start]) or _HALF_OF.search(said.words[: one.start])
+        for one in named_lines(said.words, block)
+    )
+
+
+def _is_fewer(one: Number, said: Told, block: Block) -> bool:
+    """Whether less of a line is told than is written: of all that was done for time, or of each round of others."""
+    behind = said.words[one.end :]
+    named = next(named_lines(behind, block), None)
+    if named is None or named.start > 1 or not 0 < one.value < (block.lines[named.line].amount or 0):
+        return False
+    return way_of(block) is Way.TIME or _OF_EACH.match(behind[named.end :]) is not None
 
 
 def _is_easier(said: Told, block: Block) -> bool:

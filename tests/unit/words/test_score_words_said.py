@@ -117,3 +117,13 @@ def version_line(movement, variant, change):
         line=1, written=movement, movement=movement, variant=variant, amount=10, unit=AmountUnit.REPS,
         change=change, reason=Reason(because=Because.AS_WRITTEN),
     )  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    "pain",
+    ["my wrist hurts", "my wrist hurts a bit", "wrist is sore again", "the wrist was hurting a little"],
+)
+def test_what_hurts_is_named_and_not_its_sentence(pain):
+    score = Score(value=5, unit="rounds", rounds=5, pain=pain)
+    said = ScoreNoted(score_id=1, score=score, text="5 rounds", rank=1, of=1)
+    assert "I'm sorry about your wrist." in word(said, "en").html

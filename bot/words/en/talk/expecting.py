@@ -7,6 +7,9 @@ from bot.words.wording import Worded, wording
 from core.desk.talk.says import HowLongItIs
 from core.forecast.values import Outlook
 
+# Of a wider range nobody has any use.
+WIDEST = 4.0
+
 
 @wording("en", HowLongItIs)
 def how_long_it_is(said: HowLongItIs) -> Worded:
@@ -26,7 +29,9 @@ def _length(said: HowLongItIs) -> str:
 def _what_to_expect(outlooks: Sequence[Outlook | None]) -> list[str]:
     """For each block that has a forecast what it comes to, and how to get there."""
     known = [
-        (number, one) for number, one in enumerate(outlooks, 1) if one is not None and not one.is_foregone
+        (number, one)
+        for number, one in enumerate(outlooks, 1)
+        if one is not None and not one.is_foregone and one.forecast.high <= WIDEST * one.forecast.low
     ]
     return [
         " ".join(
@@ -48,8 +53,8 @@ def _which(number: int, outlooks: Sequence[Outlook | None]) -> str:
 
 
 def _unknown(said: HowLongItIs) -> str:
-    ask = "How to pace it" if said.paced else "How long it takes you"
-    return f"{ask} I can't tell yet: begin so that you could go on talking, and keep some for the end."
+    advice = "egin so that you could go on talking, and keep some for the end."
+    return f"How to pace it I can't tell closely yet: b{advice}" if said.paced else f"B{advice}"
 
 
 def aim(between: tuple[float | None, float | None]) -> str:

@@ -22,6 +22,17 @@ LIGHTER = [
     (EVERY_MINUTE, "3 3 3 3 3 2 2 2"),
     (LADDER, "9:40 with jumping pull-ups"),
     (LADDER, "9:40 done as 15-12-9"),
+    (ROUNDS, "7+3 pull ups with a foot on the floor"),
+    (ROUNDS, "7+3 knees down for the push ups"),
+    (ROUNDS, "7+3 only 4 pull ups each round"),
+    (ROUNDS, "7+3 no pull ups, rows"),
+    (FOR_TIME, "11:12, low box"),
+    (FOR_TIME, "11:12 with 16s"),
+    (FOR_TIME, "11:12 half the box jumps"),
+    (FOR_TIME, "11:12 skipped the box jumps"),
+    (LADDER, "9:40 dropped to 30 after the 15s"),
+    (LADDER, "9:40 empty barbell"),
+    (LADDER, "9:40 took the light ones"),
 ]
 AS_IT_IS = [
     (ROUNDS, "7+3 strict pull-ups"),
@@ -31,6 +42,11 @@ AS_IT_IS = [
     (EVERY_MINUTE, "3 3 3 3 3 3 3 3"),
     (LADDER, "9:40 unbroken thrusters"),
     (LADDER, "9:40 done as written"),
+    (ROUNDS, "7+3, on my knees at the end"),
+    (ROUNDS, "7 rounds minus the squats"),
+    (FOR_TIME, "11:12 no rest, no music"),
+    (FOR_TIME, "11:12, sat on the box for 5 min after"),
+    (LADDER, "9:40 with 25s left"),
 ]
 
 
