@@ -372,17 +372,14 @@ class _Reader:
             self.not_understood.append(named(reading.row, Stretch(piece.start, piece.end)))
 
     def _rest_between_all(self, reading: Reading) -> None:
-        """A rest that stands by itself is of all the sets above it in its paragraph that have none."""
+        """A rest that stands by itself is of all the sets above it in its paragraph that have none; so of tests."""
         rest_s = reading.facts.get("rest_s")
-        if rest_s is None or reading.pieces or len(reading.facts) > 1:
+        if rest_s is None or reading.has_work or len(reading.facts) > 1:
             return
         for at in range(self.paragraph, len(self.blocks)):
             block = self.blocks[at]
-            if (
-                block.rounds
-                and block.rest_s is None
-                and block.format in {Format.SETS, Format.HOLD, Format.MAX_REPS}
-            ):
+            told = block.rounds or block.format is Format.MAX_REPS
+            if told and block.rest_s is None and block.format in {Format.SETS, Format.HOLD, Format.MAX_REPS}:
                 self.blocks[at] = block.model_copy(update={"rest_s": rest_s})
 
     def _merge(self, draft: Draft, reading: Reading) -> None:

@@ -42,7 +42,10 @@ _MOST = re.compile(
     r"|(?:(?<=sets of )|(?<=[0-9] x ))as many (?:reps |repetitions )?as (?:you can|possible)",
     re.IGNORECASE,
 )
-_LIST = re.compile(r"^\s*(?P<n>[1-9])(?P<gap>\s)(?=[^\W\d_])")
+_LIST = re.compile(
+    r"^\s*(?P<n>[1-9])(?P<gap>\s)(?=[^\W\d_])(?!(?:min(?:ute)?s?|sec(?:ond)?s?|s|k?m|cals?|rounds?|rds|sets?|x)\b)"
+)
+_LETTERS = re.compile(r"[^\W\d_]+")
 _NUMERALS = ("I", "II", "III", "IV", "V", "VI", "VII", "VIII", "IX", "X")
 _ROMAN = re.compile(r"^\s*(I{1,3}|IV|VI{0,3}|IX|X)(?:\s?[.:)]\s|\s)\s*")
 _LETTER = re.compile(r"^\s*([A-H])(?:[1-9]?[.):\-]|[1-9]\s|(?P<gap>\s)(?=[^\W_]))")
@@ -93,8 +96,12 @@ def with_lists(rows: tuple[Row, ...]) -> tuple[Row, ...]:
 
 def _is_one_ladder(rows: list[Row]) -> bool:
     """Whether the numbers tell how many: `1 swing`, `2 swings` are no list."""
-    said = [row.text[match.end() :].split(maxsplit=1)[0] for row in rows if (match := _LIST.match(row.text))]
-    return len(said) > 1 and len({word.strip(",;.").lower().rstrip("s") for word in said}) == 1
+    told = [
+        _LETTERS.findall(row.text[match.end() :].lower())[:2]
+        for row in rows
+        if (match := _LIST.match(row.text))
+    ]
+    return len(told) > 1 and len({tuple(word.rstrip("s") for word in said) for said in told}) == 1
 
 
 def _lettered(rows: tuple[Row, ...]) -> Iterator[Row]:

@@ -504,3 +504,9 @@ def test_a_movement_in_the_title_is_done_only_where_what_is_below_names_nothing(
 @pytest.mark.parametrize("text", ["Ladder 1-10\nburpees\nsquats", "Ladder 1 to 10: burpees, squats"])
 def test_how_far_a_ladder_goes_is_its_scheme(text):
     assert read(text)[0].scheme == tuple(range(1, 11))
+
+
+def test_a_rest_below_a_list_of_tests_lies_between_them_and_is_none_of_the_list():
+    text = "1 max push ups 2 min\n2 max sit ups 2 min\n3 dead hang as long as you can\n4 min rest between. tell me"
+    first, second, _ = read(text)
+    assert (first.rest_s, second.rest_s, second.lines[0].movement) == (240, 240, "sit-up")
