@@ -9,7 +9,8 @@ from core.notation.small_talk import Talk
 # The words of the trade that are explained.
 Term = Literal[
     "amrap", "emom", "for time", "cap", "rounds", "reps", "scaled", "as written", "unbroken", "buy-in", "cash-out",
-    "superset", "dumbbell", "kettlebell", "effort", "ladder",
+    "superset", "dumbbell", "kettlebell", "effort", "ladder", "tempo", "tabata", "1rm", "pb", "chipper", "complex",
+    "deload", "interval", "max effort", "touch and go", "not for time", "zone 2", "doms", "sets", "rest", "two loads",
 ]  # fmt: skip
 
 

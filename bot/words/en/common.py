@@ -116,6 +116,22 @@ TERMS = {
     "kettlebell": "<b>Kettlebell</b>, KB for short: a round weight with a handle on top.",
     "effort": "<b>Effort</b>: how hard it was for you, from 0 to 10. 2 is easy, 5 is hard, 10 is all you had.",
     "ladder": "<b>Ladder</b>: the number goes up or down from round to round, like 2, then 4, then 6.",
+    "tempo": "<b>Tempo</b>: how slowly you move. In 3-1-1 you take three seconds down, one at the bottom, one up.",
+    "tabata": "<b>Tabata</b>: twenty seconds of work and ten of rest, eight times: four minutes.",
+    "1rm": "<b>1RM</b>: the most weight that you can lift once.",
+    "pb": "<b>PB</b>, or PR: your best so far.",
+    "chipper": "<b>Chipper</b>: a long list that you do once from top to bottom; finish one line before the next.",
+    "complex": "<b>Complex</b>: several movements in a row with one weight, without putting it down.",
+    "deload": "<b>Deload</b>: an easier week on purpose, so that you recover.",
+    "interval": "<b>Intervals</b>: hard pieces of work with rests between them.",
+    "max effort": "<b>Max effort</b>: as much as you can on that day, with good form.",
+    "touch and go": "<b>Touch and go</b>: the weight only touches the floor between two reps; you don't stop there.",
+    "not for time": "<b>Not for time</b>: nobody is looking at the clock. Rest as you need and do it well.",
+    "zone 2": "<b>Zone 2</b>: an easy, steady pace at which you can still talk in whole sentences.",
+    "doms": "<b>DOMS</b>: muscles that are stiff and sore a day or two after training. It passes by itself.",
+    "sets": "<b>Sets</b>: 4 sets of 10 with 90 s rest is ten reps, a rest of 90 seconds, then again, until you've done it four times.",
+    "rest": "<b>Rest</b>: the pause before the next set or round. Where none is written, you rest when you need to.",
+    "two loads": "<b>16/12</b>: two loads to pick from, in kg or lb; the first is the heavier one. Your own version (/today) says which is yours.",
 }
 
 

@@ -11,7 +11,9 @@ from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
 from core.movements.lookup import Named, catalogue
 
-_KNOWN: Final[Mapping[str, Term]] = {term: term for term in get_args(Term)} | {"rpe": "effort"}
+_KNOWN: Final[Mapping[str, Term]] = {term: term for term in get_args(Term)} | {
+    "rpe": "effort", "tng": "touch and go", "nft": "not for time", "afap": "for time", "e2mom": "emom", "eomom": "emom",
+}  # fmt: skip
 
 
 def explained(visit: Visit, term: str) -> Outcome | None:

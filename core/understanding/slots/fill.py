@@ -205,10 +205,18 @@ def _movement(stretch: Stretch) -> Fields:
 def _how_to(stretch: Stretch) -> Fields | None:
     """A word of the trade: one that is only that, else a word of every day that is asked about like one."""
     loose = (stretch.marked.helps(at, "term_word") for at in stretch.helps("term_word"))
-    term = stretch.first("term") or (next(loose, None) if stretch.means("question") else None)
+    term = stretch.first("term") or _of_a_board(stretch)
+    term = term or (next(loose, None) if stretch.means("question") else None)
     # A bell is a thing, and a swing to some: asked about like a word, it is the thing.
     only = [one for one in stretch.marks("movement") if one.value("thing") is None]
     return {"term": term} if term and not only else {"movement": stretch.first("movement")}
+
+
+def _of_a_board(stretch: Stretch) -> str | None:
+    """How boards write things: `16/12`, `4 sets`."""
+    told = stretch.quantities("number", "load")
+    pair = any(one.end < stretch.end and stretch.word(one.end) == "/" for one in told) and len(told) > 1
+    return "two loads" if pair else "sets" if "sets" in [one.kind for one in stretch.quantities()] else None
 
 
 def _swap(stretch: Stretch) -> Fields:
