@@ -8,7 +8,7 @@ from functools import lru_cache
 import numpy as np
 
 from core.ability.capacity import Capacity
-from core.ability.whole_body import ML_PER_MET, Pace, Rate, pace_of, rate_of
+from core.ability.whole_body import ML_PER_MET, TESTED_SPREAD, Pace, Rate, pace_of, rate_of
 from core.athletes.learned import (
     MOST_NAMES,
     RATE,
@@ -41,6 +41,8 @@ STEADY = 1 / (1 + OVERDRAFT_S / 1200)
 
 # What the run of the catalogue takes for a metre.
 RUN_S = 0.373
+# Metres a minute: as far as ACSM's walking equation goes (from memory), and what nobody is slower than (estimate).
+FASTEST_WALK, SLOWEST = 100.0, 60.0
 
 
 @lru_cache(maxsize=8)
@@ -114,15 +116,26 @@ class People:
         """Seconds for a run of so many metres, alone and as fast as it goes evenly."""
         return np.asarray((self._pace or self._believed()).seconds_for(metres) / self._of_rate)
 
-    def travel_s(self, seconds: float, metres: float) -> Floats:
-        """Seconds for a metre of what takes the catalogue's `seconds` for one, over so many metres."""
-        return self.run_s(metres) / metres * (seconds / RUN_S)
+    def travel_s(self, movement: str, seconds: float, metres: float) -> Floats:
+        """Seconds for a metre over so many: by their own time for a distance of it, else beside a run.
+
+        `seconds`: what the catalogue says of one metre of the way that they take.
+        """
+        timed = pace_of(self.profile.evidence, movement)
+        if timed is None:
+            return self.run_s(metres) / metres * (seconds / RUN_S)
+        as_written = self.catalogue.movement(movement).variants[0].seconds.value
+        off = np.exp(TESTED_SPREAD * self.unknowns.of(RATE))
+        return np.asarray(timed.seconds_for(metres) / metres / off * (seconds / as_written))
 
     def _believed(self) -> Pace:
-        """Without a timed run: the speed at the rate kept up for twenty minutes (ACSM's running equation)."""
-        rate = self.kept_up_met[0]
-        metres_a_minute = max((rate * ML_PER_MET - 3.5) / 0.2, 60.0)
-        return Pace(metres_a_minute * 20, 1200.0, 1.06)
+        """Without a timed run: the speed at the rate kept up for twenty minutes (ACSM's equations).
+
+        Who can't run at that rate walks as fast as it allows, as far as the walking equation goes.
+        """
+        beyond_rest = self.kept_up_met[0] * ML_PER_MET - 3.5
+        walks = min(beyond_rest / 0.1, FASTEST_WALK)
+        return Pace(max(beyond_rest / 0.2, walks, SLOWEST) * 20, 1200.0, 1.06)
 
     def tempo_of(self, movement: str) -> Floats:
         """How many times the usual seconds a repetition of a movement takes."""

@@ -1,0 +1,32 @@
+"""How long it takes to cover ground: by one's own time for it, else beside a run."""
+
+from datetime import date
+
+import numpy as np
+import pytest
+
+from core.athletes.values import Evidence, Profile
+from core.forecast.people import People
+from core.movements.lookup import catalogue
+
+
+def seconds_of(movement, metres, *evidence, **known):
+    people = People(Profile(name="Ida", evidence=evidence, **known), catalogue(), 2026)
+    of_a_metre = catalogue().movement(movement).variants[0].seconds.value
+    return float(np.median(people.travel_s(movement, of_a_metre, metres))) * metres
+
+
+def test_a_time_for_a_distance_is_believed_of_that_movement():
+    rowed = Evidence(movement="row", variant="machine", distance_m=2000, seconds=560, on=date(2026, 1, 1))
+    assert seconds_of("row", 2000, rowed) == pytest.approx(560, rel=0.02)
+    assert seconds_of("run", 2000, rowed) == pytest.approx(seconds_of("run", 2000), rel=0.001)
+
+
+def test_twice_as_far_takes_more_than_twice_as_long():
+    rowed = Evidence(movement="row", variant="machine", distance_m=2000, seconds=560, on=date(2026, 1, 1))
+    assert seconds_of("row", 4000, rowed) > 2 * seconds_of("row", 2000, rowed)
+
+
+def test_nobody_who_may_walk_fast_is_slower_than_that():
+    """Somebody old who can't run at the rate they keep up walks at it: a hundred metres a minute (ACSM's equation)."""
+    assert seconds_of("run", 2000, birth_year=1956) <= 20.5 * 60
