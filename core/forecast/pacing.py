@@ -9,6 +9,8 @@ from core.scaling.values import VersionBlock
 
 # Fewer than so many are done as they come, and more than so many parts are told by nobody.
 LEAST, MOST_PARTS = 5, 4
+# From so many on people count a part by fives.
+BY_FIVES, FIVE = 15, 5
 
 
 def pacing_of(
@@ -38,8 +40,11 @@ def _broken(floor: Floor, block: VersionBlock) -> Iterator[Broken]:
 
 
 def in_parts(amount: int, parts: int) -> tuple[int, ...]:
-    """So many in so many parts, each a little less than the one before: 10 in two is 6 + 4."""
+    """So many in so many parts, each a little less than the one before: 10 in two is 6 + 4; of many by fives."""
     if parts <= 1 or amount < parts:
         return (amount,)
     first = min(amount - parts + 1, -(-amount // parts) + (1 if amount >= 4 * parts else 0))
+    by_fives = FIVE * round(first / FIVE)
+    if first >= BY_FIVES and amount <= by_fives * parts and by_fives <= amount - parts + 1:
+        first = by_fives
     return (first, *in_parts(amount - first, parts - 1))

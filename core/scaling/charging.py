@@ -230,8 +230,10 @@ def of_amount(lift: Lift, fitting: Fit, part: float) -> Iterator[Charge]:
 def _is_half_as_heavy(lift: Lift) -> bool:
     """Whether it stands for a heavy set with less than half of its kilos, however hard it may be for them."""
     work, grip, load = lift.work, lift.grip, lift.load
-    if not (work.plan.heavy and work.is_hard and grip and load and work.meant_kg and work.plan.hold):
+    if not (work.plan.heavy and work.is_hard and grip and load and work.plan.hold) or lift.nearly:
         return False
+    if work.meant_kg is None:
+        return grip.other
     return _sides_at_once(work) * grip.hold.count * load.value < HALF * work.plan.hold.count * work.meant_kg
 
 

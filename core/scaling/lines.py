@@ -1,5 +1,6 @@
 """A chosen option, as the line of a version."""
 
+import re
 from math import floor
 from typing import Literal
 
@@ -12,6 +13,10 @@ from core.scaling.works import Option
 
 # Fewer than so many left are counted; of more nobody can tell (common practice, no source).
 LEAST_EFFORT, MOST_EFFORT = 6.0, 10.0
+
+# What a coach may write beside a line that isn't for everybody.
+HARD = re.compile(r"\b(?:hard|fast|sprint|all[- ]out|max|heavy)\b", re.IGNORECASE)
+A_NUMBER = re.compile(r"\d")
 
 
 def change_of(option: Option) -> Change:
@@ -53,7 +58,7 @@ def line_of(number: int, plan: LinePlan, option: Option, athlete: Athlete, reaso
         side=_side(plan, way),
         leaves=_leaves(plan, way, option),
         tempo=plan.line.tempo if way.near is Near.WRITTEN else None,
-        notes=_notes(plan, way, athlete),
+        notes=_notes(plan, option, athlete),
         unbroken=fit.unbroken if counted else None,
         set_cost=fit.cost if counted else None,
         cost_window=tuple(athlete.window(plan, way)) if counted else None,
@@ -80,13 +85,26 @@ def _leaves(plan: LinePlan, way: Way, option: Option) -> float | None:
     return MOST_EFFORT - rule.effort if LEAST_EFFORT <= rule.effort < MOST_EFFORT else None
 
 
-def _notes(plan: LinePlan, way: Way, athlete: Athlete) -> str | None:
-    """What the coach wrote beside a line; an `or easy run` is not for whoever has something to spare."""
-    notes = plan.line.notes
-    if notes is None or not _is_done_on_the_same(plan, way):
+def _notes(plan: LinePlan, option: Option, athlete: Athlete) -> str | None:
+    """What the coach wrote beside a line, as far as it holds for them.
+
+    An `or easy run` is not for whoever has something to spare, `hard` not for whoever goes easy, and a number not
+    beside another one.
+    """
+    notes, way = plan.line.notes, option.way
+    if notes is None or way is None or not _is_done_on_the_same(plan, way):
         return None
-    spares = bool(athlete.profile.limits) or athlete.is_unused or athlete.effort_at_most is not None
-    return None if spares and notes.startswith("or ") else notes
+    as_written = option.part == 1 and way.near is Near.WRITTEN
+    is_for_them = _suits(notes, athlete) and (as_written or not A_NUMBER.search(notes))
+    return notes if is_for_them else None
+
+
+def _suits(notes: str, athlete: Athlete) -> bool:
+    goes_easy = athlete.effort_at_most is not None
+    if goes_easy and HARD.search(notes):
+        return False
+    spares = bool(athlete.profile.limits) or athlete.is_unused or goes_easy
+    return not (spares and notes.startswith("or "))
 
 
 def _is_done_on_the_same(plan: LinePlan, way: Way) -> bool:

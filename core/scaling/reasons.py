@@ -42,7 +42,7 @@ def reason_for(plan: LinePlan, option: Option, athlete: Athlete) -> Reason:
     if option.build_up:
         because, about = Because.UNKNOWN_HEAVY, None
     lacking = because in {Because.NOT_OWNED, Because.NOT_ASKED}
-    if lacking and about is None and _has_its_kilos(plan, option, athlete):
+    if lacking and about is None and _has_a_weight(plan, option, athlete):
         about = plan.hold.implement if plan.hold else None
     return Reason(
         because=because,
@@ -65,9 +65,10 @@ def _more_than_written(plan: LinePlan, option: Option, athlete: Athlete) -> Deci
     return more if more > Decimal(str(SAME_LOAD)) * written else None
 
 
-def _has_its_kilos(plan: LinePlan, option: Option, athlete: Athlete) -> bool:
-    """Whether as much as is written is in the hands: then it isn't the kilos that are lacking."""
-    return option.load is not None and option.load.kg == plan.load_kg(athlete.pair)
+def _has_a_weight(plan: LinePlan, option: Option, athlete: Athlete) -> bool:
+    """Whether as much as is written is in the hands, or anything where no load is: then no kilos are lacking."""
+    written = plan.load_kg(athlete.pair)
+    return option.load is not None and written in {None, option.load.kg}
 
 
 def _heavier_that_suits(plan: LinePlan, option: Option, athlete: Athlete) -> Decimal | None:

@@ -178,6 +178,11 @@ def test_parts_add_up_and_never_grow(amount, parts):
     assert list(found) == sorted(found, reverse=True)
 
 
+@pytest.mark.parametrize(("amount", "parts"), [(100, (50, 50)), (30, (15, 15)), (10, (6, 4)), (51, (27, 24))])
+def test_many_are_parted_as_people_count(amount, parts):
+    assert in_parts(amount, 2) == parts
+
+
 def test_a_range_that_says_nothing_and_what_will_simply_be_done_are_no_forecast_to_tell():
     stations = "EMOM 9\nmin 1: 5 push-ups\nmin 2: 5 air squats\nmin 3: 20 s plank"
     assert not expected(stations, athlete(reps=40)).is_telling

@@ -2,6 +2,7 @@
 
 from decimal import Decimal
 
+from core.athletes.values import Screening
 from core.movements.lookup import catalogue
 from core.scaling.amounts import amount_of
 from tests.unit.scaling.people import athlete, did, lines, only_line, session
@@ -100,3 +101,10 @@ def test_a_heavier_weight_squats_and_presses_for_a_ball_that_is_not_there():
     who = athlete(sex="male", mass=90, owns=["kettlebell 16"], experience="trained")
     line = only_line("5 rounds for time\n20 wall balls @ 9/6", who)
     assert (line.movement, line.load_kg) == ("thruster", Decimal(16))
+
+
+def test_whoever_goes_easy_is_not_told_to_go_hard():
+    hard = "5 rounds for time\n400 m run, hard but even"
+    usual, gently = athlete(experience="trained"), athlete(experience="trained", screening=Screening.MODERATE)
+    assert "hard" in (only_line(hard, usual).notes or "")
+    assert "hard" not in (only_line(hard, gently).notes or "")
