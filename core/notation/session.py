@@ -10,6 +10,7 @@ from core.notation.clauses import Clause, clauses
 from core.notation.drafts import Draft, Placed, goes_on
 from core.notation.formats import UNSCORED
 from core.notation.going import goes_that_way, way_of_all
+from core.notation.headings import DATE
 from core.notation.kinds import by_place, tells_how_much
 from core.notation.names import Lexicon, Meaning, lexicon
 from core.notation.parting import (
@@ -60,8 +61,11 @@ def read_session(text: str, catalogue: Catalogue, unit: MassUnit = MassUnit.KG) 
     beyond = written[LONGEST_SESSION].number if len(written) > LONGEST_SESSION else len(every) + 1
     told = with_lists(tuple(in_digits(in_english(reader.without_slips(row))) for row in every[: beyond - 1]))
     reader.way = way_of_all(told, reader.lexicon)
-    for clause in clauses(told):
-        reader.read(clause)
+    every_clause = tuple(clauses(told))
+    opening = reader.opens_with_words(told, every_clause)
+    for clause in every_clause:
+        if clause.row.number != opening:
+            reader.read(clause)
     if len(written) > LONGEST_SESSION:
         row = written[LONGEST_SESSION]
         reader.problem(row)
@@ -100,6 +104,21 @@ class _Reader:
         left, stretches = mended(row)
         self.not_understood += [named(row, stretch) for stretch in stretches]
         return left
+
+    def opens_with_words(self, every: tuple[Row, ...], told: tuple[Clause, ...]) -> int | None:
+        """The number of the first row where all of it is a title or a greeting, whatever marks stand in it.
+
+        It is taken in as such: `Tuesday - Engine + legs`, `hey all! tomorrow is a short one`.
+        """
+        number = told[0].row.number if told else None
+        behind = tuple(one.row for one in told if one.row.number != number)
+        if number is None or len(told) == len(behind) + 1 or not behind:
+            return None
+        whole = Clause(every[number - 1], is_first=True, is_alone=True, behind=behind)
+        if DATE.search(whole.row.text):
+            return None
+        reading = read_row(whole.row, self.lexicon, self.unit)
+        return number if self._is_set_aside(reading, whole) else None
 
     def read(self, clause: Clause) -> None:
         """Takes in one row, or a part of it."""

@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 
 from core.measures import MassUnit
 from core.notation.clauses import Clause
-from core.notation.headings import BARE_DATE, DATE, QUOTED, label, read_date, tidy_title
+from core.notation.headings import BARE_DATE, DATE, QUOTED, day, label, read_date, tidy_title
 from core.notation.names import Lexicon, Meaning
 from core.notation.reading import Reading
 from core.notation.row_reader import read_row
@@ -78,7 +78,8 @@ class Title:
             self.rows.append(tidy_title(text))
             return reading.kind is None
         facts = {} if self._is_only_guessed(reading, clause) else reading.facts
-        bare = not (reading.kind or facts or reading.parts or reading.where != "lines")
+        opens = reading.parts and not day(reading.row.text.lower())  # a day in front opens no part of its own
+        bare = not (reading.kind or facts or opens or reading.where != "lines")
         only_unread = all(not piece.meaning and piece.unread for piece in reading.pieces)
         only_unread |= self._is_named_by_chance(reading, clause)
         if (

@@ -88,7 +88,7 @@ async def read_back(
     tried, waiting = await try_on_group(visit, record)
     made = [one.version for one in tried]
     needing = await in_need(visit, record, tried)
-    unread = unread_lines(record.text, read.not_understood)
+    unread = unread_lines(record.text, read.not_understood, read.session)
     said = ReadBack(
         session_id=record.id,
         revision=record.revision,

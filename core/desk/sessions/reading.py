@@ -12,8 +12,11 @@ from core.sessions.values import Block, BlockKind, Session
 from core.store.records import Group, SessionRecord
 
 
-def unread_lines(text: str, not_understood: Iterable[NotUnderstood]) -> tuple[Unread, ...]:
-    """Each such line once, whole, as the coach wrote it, with the first guess there is."""
+def unread_lines(
+    text: str, not_understood: Iterable[NotUnderstood], session: Session | None = None
+) -> tuple[Unread, ...]:
+    """Each such line once, as the coach wrote it, with the first guess there is; without what was read of it."""
+    written = [line.written for block in session.blocks for line in block.lines] if session else []
     by_line: dict[int, list[NotUnderstood]] = {}
     for one in not_understood:
         by_line.setdefault(one.line, []).append(one)
@@ -21,7 +24,7 @@ def unread_lines(text: str, not_understood: Iterable[NotUnderstood]) -> tuple[Un
     return tuple(
         Unread(
             line=line,
-            text=lines[line - 1].strip(),
+            text=left_of(lines[line - 1].strip(), found[0].text, written),
             guess=next((one.guess for one in found if one.guess), None),
             is_work=any(one.looks_like != "note" for one in found),
             block=found[0].block,
@@ -31,10 +34,17 @@ def unread_lines(text: str, not_understood: Iterable[NotUnderstood]) -> tuple[Un
     )
 
 
+def left_of(line: str, unread: str, written: Iterable[str]) -> str:
+    """What stands behind all that was read in front of what wasn't; else the whole line."""
+    before = line[: max(line.find(unread), 0)]
+    ends = [before.find(one) + len(one) for one in written if one and one in before]
+    return line[max(ends) :].lstrip(" ,;+&") if ends else line
+
+
 def with_notes(record: SessionRecord, group: Group) -> tuple[Session, tuple[str, ...]]:
     """The session with lines of the coach's text that are shown as they stand at their block; those of none."""
     read = read_session(record.text, catalogue(), group.units)
-    unread = unread_lines(record.text, read.not_understood)
+    unread = unread_lines(record.text, read.not_understood, read.session)
     blocks = tuple(
         noted(block, [one.text for one in unread if one.block == number])
         for number, block in enumerate(record.session.blocks, 1)

@@ -84,3 +84,10 @@ async def test_a_line_that_stands_in_the_versions_is_not_said_to_be_in_nobodys(c
     assert "Post now" in message.labels
     assert "in nobody's version" not in (read := message.text)
     assert stand_in_order(read, "I'm not sure of these lines", "“30 plank” (did you mean 30 s plank?)")
+
+
+async def test_of_a_line_that_was_read_in_part_only_the_rest_is_marked(crew):
+    await crew.coach.says("AMRAP 12\n10 push-ups, 5 florbles\n8 sit-ups")
+    read = (await crew.coach.hears("Here's how I read it")).text
+    assert "⚠ 5 florbles (not read)" in read
+    assert read.count("10 push-ups") == 1

@@ -135,3 +135,17 @@ def test_no_phrase_is_passed_over_for_want_of_its_words():
         found = {phrase for phrase in PHRASES if phrase.pattern.search(words)}
         assert found <= set(possible(words)), words
         assert all(may_match(phrase.pattern, words) for phrase in found), words
+
+
+@pytest.mark.parametrize(
+    "words", ["Tuesday - Engine + legs", "hey all! tomorrow is a short one", "Friday: legs and lungs"]
+)
+def test_a_title_or_a_greeting_on_top_is_no_work_whatever_marks_stand_in_it(words):
+    read = read_session(f"{words}\nAMRAP 12\n10 push-ups\n200 m run", catalogue())
+    assert [len(block.lines) for block in read.session.blocks] == [2]
+    assert not read.not_understood
+
+
+def test_how_easy_a_run_is_stays_with_it():
+    read = read_session("Warm up: 5 min easy jog\n\nAMRAP 8\n8 push-ups", catalogue())
+    assert read.session.blocks[0].lines[0].notes == "easy"
