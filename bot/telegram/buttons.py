@@ -133,6 +133,7 @@ CODES: Final[dict[str, type[Command]]] = {
     "wd": o.WithdrawSession,
     "an": o.Announce,
     "ad": o.DropAnnouncement,
+    "ao": o.SendWord,
     "wf": w.SaveScores,
     "we": w.EraseMe,
     "wa": w.ExportMine,

@@ -148,6 +148,7 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     w.KeepMe: own.keep_me,
     w.ShareLimits: own.share_limits,
     o.Announce: announcing.announce,
+    o.SendWord: announcing.send_word,
     o.DropAnnouncement: announcing.drop_announcement,
     w.PassOn: passing_on.pass_on,
     w.PassOnTo: passing_on.pass_on_to,

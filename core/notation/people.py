@@ -26,6 +26,61 @@ def name_in_front(text: str, names: Iterable[str]) -> NameInFront | None:
     return None
 
 
+_TO = r"(?:(?:please|pls|can you|could you)\s+)*(?:send|write|message|msg|text|dm|tell|whisper)"
+_SENDS = re.compile(rf"^\W*{_TO}\b", re.IGNORECASE)
+_ADDRESSED = re.compile(
+    rf"^\W*{_TO}(?:\s+(?:to|a (?:message|word) to))*\s+(?P<whom>[^:\n]{{1,40}}?)\s*:\s*(?P<words>\S.*)$",
+    re.IGNORECASE | re.DOTALL,
+)
+_PLAINLY = re.compile(
+    r"^\W*(?:(?:message|msg|text|dm|whisper)(?:\s+(?:to|a (?:message|note|word) to))*\s+(?P<whom>@)|(?:tell|write)"
+    r"(?:\s+to)?\s+(?P<whom2>@)\s+(?:that|well|good|great|nice|thank|thanks|happy|i\b|see you|sorry|congrats))",
+    re.IGNORECASE,
+)
+
+
+_EVERYBODY = frozenset(
+    {
+        "them",
+        "them all",
+        "all",
+        "everyone",
+        "everybody",
+        "the group",
+        "the team",
+        "group",
+        "people",
+        "folks",
+        "guys",
+    }
+)
+
+
+def addressed(text: str) -> str | None:
+    """Who stands between a word like `message` and a colon; None where that is everybody."""
+    found = _ADDRESSED.match(text)
+    whom = found["whom"].strip() if found else ""
+    return whom if whom and whom.casefold() not in _EVERYBODY else None
+
+
+def is_for_somebody(text: str) -> bool:
+    """Whether a word may be for one person at all: what sends it stands in front."""
+    return bool(_SENDS.match(text))
+
+
+def word_to(text: str, names: Iterable[str]) -> NameInFront | None:
+    """The one person to whom a word is to go, and the word: `message Ruth: well done`, `tell Ruth well done`."""
+    known = list(names)
+    if found := _ADDRESSED.match(text):
+        name = name_in_front(f"{found['whom']}:", known)
+        is_all = name is not None and found["whom"].strip().casefold() in spellings(known)
+        return NameInFront(name.name, found["words"].strip()) if name and is_all else None
+    named = find_name(text, known)
+    if named is None or not _PLAINLY.match(named.rest):
+        return None
+    return NameInFront(named.name, named.rest.partition("@")[2].strip(" ,").removeprefix("that ").strip())
+
+
 class NameIn(NamedTuple):
     """A name of the group, and the text with `@` in its place."""
 

@@ -1,12 +1,22 @@
 """A coach has a word for everybody: shown first, and it stands in the group once they tap."""
 
 from core.desk.access import admitted
-from core.desk.coached import coached_groups
-from core.desk.coaching.commands import Announce, DropAnnouncement
-from core.desk.coaching.says import Announced, Announcement, AnnouncementDropped, AskAnnounce
-from core.desk.errors import StalePress
+from core.desk.coached import Roster, athlete_in, coached_athletes, coached_groups
+from core.desk.coaching.commands import Announce, DropAnnouncement, SendWord
+from core.desk.coaching.says import (
+    Announced,
+    Announcement,
+    AnnouncementDropped,
+    AskAnnounce,
+    AskWord,
+    CoachSays,
+    WordSent,
+    WordToWhom,
+)
+from core.desk.errors import StalePress, UnknownThing
 from core.desk.outcome import Outcome, Say
 from core.desk.visit import Visit
+from core.notation.people import addressed, is_for_somebody, word_to
 from core.store.records import CoachWord, Purpose
 
 
@@ -20,6 +30,41 @@ async def ask_announce(visit: Visit, text: str) -> Outcome | None:
     )
     among = tuple((one.id, one.title) for one in groups)
     return visit.told(AskAnnounce(word=word.id, text=text, groups=among))
+
+
+async def as_word_to_one(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """`Message Ruth: well done today`: to Ruth, or to nobody. None where no athlete of theirs is addressed."""
+    if not is_for_somebody(text):
+        return None
+    athletes = await coached_athletes(visit)
+    found = word_to(text, tuple(athletes))
+    whom = addressed(text)
+    if found is None and whom and whom.isalpha() and await coached_groups(visit):
+        return visit.told(to_nobody(whom, athletes))
+    if found is None or not found.rest:
+        return None
+    athlete = athletes[found.name]
+    word = await visit.uow.words.keep(
+        group_id=athlete.group_id, person_id=visit.person.id, about="announce", text=found.rest, now=visit.now
+    )
+    asked = AskWord(word=word.id, person=athlete.person_id, athlete=athlete.person.name, text=word.text)
+    return visit.told(asked)
+
+
+def to_nobody(name: str, athletes: Roster) -> WordToWhom:
+    return WordToWhom(name=name, known=tuple(one.person.name for one in athletes.everybody))
+
+
+@admitted
+async def send_word(visit: Visit, command: SendWord) -> Outcome:
+    word = await waiting(visit, command.word)
+    athlete = await athlete_in(visit.uow, word.group_id, command.person)
+    chat = await visit.uow.chats.private_of(athlete.person_id)
+    if chat is None:
+        raise UnknownThing
+    await visit.uow.words.forget(word.id, visit.now)
+    said = Say(chat.id, CoachSays(coach=visit.person.name, text=word.text), key=f"word-to:{word.id}")
+    return visit.told(WordSent(athlete=athlete.person.name)) + Outcome((said,), settles=True)
 
 
 @admitted

@@ -151,6 +151,13 @@ class Announce(Command):
     group: int
 
 
+class SendWord(Command):
+    """Yes, this word of mine goes to this athlete alone."""
+
+    word: int
+    person: int
+
+
 class DropAnnouncement(Command):
     """No, nobody is to read it."""
 

@@ -26,9 +26,12 @@ from core.desk.coaching.says import (
     LineChoices,
     MadeStanding,
     Needing,
+    NobodyNeedsYou,
     NothingFurther,
+    SessionNamed,
 )
 from core.desk.commands import MyVersion
+from core.desk.days import RECENT
 from core.desk.errors import AlreadyDone, StalePress, UnknownThing
 from core.desk.outcome import Outcome, Say
 from core.desk.sessions.landing import Tried, as_needed, in_need, try_on_group
@@ -67,7 +70,32 @@ async def still_needing(visit: Visit, record: SessionRecord) -> Needing | None:
     stopped = tuple(one.person.name for one in tried if isinstance(one.version, Withheld))
     if not people and not stopped:
         return None
-    return Needing(session_id=record.id, people=people, stopped=stopped)
+    return Needing(session_id=record.id, of=await named(visit, record), people=people, stopped=stopped)
+
+
+async def named(visit: Visit, record: SessionRecord) -> SessionNamed:
+    several = len(await coached_ids(visit)) > 1
+    return SessionNamed(
+        title=record.session.title,
+        day=record.day,
+        posted=record.state is SessionState.POSTED,
+        group=(await visit.group(record.group_id)).title if several else None,
+    )
+
+
+async def who_needs_me(visit: Visit) -> Outcome | None:
+    """One answer, however it was asked: of what was posted lately in each group, and of what is about to be."""
+    groups = await coached_ids(visit)
+    if not groups:
+        return None
+    posted = [await visit.uow.sessions.latest_posted(one) for one in groups]
+    records = [one for one in posted if one and one.posted_at and one.posted_at >= visit.now - RECENT]
+    draft = await visit.uow.sessions.newest_unposted(visit.person.id, groups)
+    records += [draft] if draft else []
+    found = [await still_needing(visit, one) for one in records]
+    needing = [visit.told(one) for one in found if one]
+    calm = visit.told(NobodyNeedsYou(sessions=tuple([await named(visit, one) for one in records])))
+    return sum(needing, Outcome()) if needing else calm
 
 
 @admitted

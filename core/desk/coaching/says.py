@@ -162,10 +162,26 @@ class NoFaults(Said):
     athlete: str | None
 
 
+class SessionNamed(Value):
+    """Which session it is; `group` where the coach has several."""
+
+    title: str | None
+    day: date
+    posted: bool
+    group: str | None = None
+
+
+class NobodyNeedsYou(Said):
+    """To a coach who asked whom to look at: nobody, for any of these."""
+
+    sessions: tuple[SessionNamed, ...]
+
+
 class Needing(Said):
-    """Who needs the coach; `stopped`: who has no session today."""
+    """Who needs the coach for which session; `stopped`: who has no session today."""
 
     session_id: int
+    of: SessionNamed
     people: tuple[InNeed, ...]
     stopped: tuple[str, ...] = ()
 
@@ -309,6 +325,33 @@ class AskWho(Said):
 
     name: str
     among: tuple[Namesake, ...]
+
+
+class AskWord(Said):
+    """To the coach, before their word goes to this athlete alone."""
+
+    word: int
+    person: int
+    athlete: str
+    text: str
+
+
+class WordSent(Said):
+    athlete: str
+
+
+class CoachSays(Said):
+    """To the athlete: a word from their coach."""
+
+    coach: str
+    text: str
+
+
+class WordToWhom(Said):
+    """To the coach: nobody of that name is known, so nobody reads it."""
+
+    name: str
+    known: tuple[str, ...]
 
 
 class AskAnnounce(Said):

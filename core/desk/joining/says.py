@@ -41,11 +41,13 @@ class StopNow(Said):
     """They told of a stop sign, or (`asked`) asked about one.
 
     `group`: where they may say later that they were cleared. `expecting`: a sign of a pregnancy or after a birth.
+    `coach_told`: their coach hears that they stopped.
     """
 
     group: int | None
     asked: bool = False
     expecting: bool = False
+    coach_told: bool = False
 
 
 class StopHere(Said):

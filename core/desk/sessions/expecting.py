@@ -2,6 +2,7 @@
 
 import re
 from dataclasses import replace
+from itertools import zip_longest
 
 from core.desk.coached import coached_groups
 from core.desk.outcome import Outcome
@@ -47,9 +48,18 @@ async def what_if(visit: Visit, change: str) -> Outcome | None:
     year = visit.now.year
     return visit.told(
         WhatItWouldDo(
-            before=expected_of(record.session, before, year), after=expected_of(session, after, year)
+            lines=lines_changed(record.text, words),
+            before=expected_of(record.session, before, year),
+            after=expected_of(session, after, year),
         )
     )
+
+
+def lines_changed(before: str, after: str) -> tuple[tuple[str, str], ...]:
+    """Each line of the text that would be another; what is left out or added stands beside nothing."""
+    old, new = ([one.strip() for one in text.splitlines() if one.strip()] for text in (before, after))
+    gone, come = [one for one in old if one not in new], [one for one in new if one not in old]
+    return tuple(zip_longest(gone, come, fillvalue=""))
 
 
 def _as_wishes(change: str, session: Session) -> tuple[str, ...]:

@@ -13,7 +13,9 @@ from core.values import Value
 
 
 class Unread(Value):
-    """A whole line of the coach's text with something unread in it; `guess`: what may be meant.
+    """A line of the coach's text with something unread in it, from there where its beginning was read.
+
+    `guess`: what may be meant.
 
     `is_work`: something to do; else plain words to the group. `block`: the one,
     from 1, that it stands in, and `after` how many of its lines; None for what belongs to a line that was read.
@@ -96,8 +98,9 @@ class ExpectedOfGroup(Said):
 
 
 class WhatItWouldDo(Said):
-    """To a coach: what a change would come to, that isn't made yet."""
+    """To a coach: what a change would come to, that isn't made yet. `lines`: what was and what would be written."""
 
+    lines: tuple[tuple[str, str], ...]
     before: GroupOutlook | None
     after: GroupOutlook | None
 
@@ -236,13 +239,17 @@ class AskWhen(Said):
 
 
 class AskWithdraw(Said):
-    """Nothing is withdrawn without a yes. `changed`: it took the place of an earlier post, which may count again."""
+    """Nothing is withdrawn without a yes. `changed`: it took the place of an earlier post, which may count again.
+
+    `draft`: id and revision of the one in hand, which may be meant instead.
+    """
 
     session_id: int
     group: str
     title: str | None
     day: date
     changed: bool
+    draft: tuple[int, int] | None = None
 
 
 class SessionKept(Said):

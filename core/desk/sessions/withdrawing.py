@@ -1,7 +1,7 @@
 """A coach withdraws a session that stands in the group. Asked for first; scores that were told stay."""
 
 from core.desk.access import admitted
-from core.desk.coached import coached_groups
+from core.desk.coached import coached_groups, coached_ids
 from core.desk.coaching.commands import WithdrawSession
 from core.desk.days import RECENT
 from core.desk.errors import AlreadyDone, StalePress, UnknownThing
@@ -37,7 +37,7 @@ async def withdraw_session(visit: Visit, command: WithdrawSession) -> Outcome:
     earlier = await earlier_ones(visit, record)
     match command.how:
         case None:
-            return ask_first(visit, record, group, earlier)
+            return await ask_first(visit, record, group, earlier)
         case "keep":
             return visit.told(SessionKept()) + Outcome(settles=True)
         case "all":
@@ -63,15 +63,17 @@ async def earlier_ones(visit: Visit, record: SessionRecord) -> tuple[SessionReco
     return (before, *await earlier_ones(visit, before)) if before else ()
 
 
-def ask_first(
+async def ask_first(
     visit: Visit, record: SessionRecord, group: Group, earlier: tuple[SessionRecord, ...]
 ) -> Outcome:
+    draft = await visit.uow.sessions.newest_unposted(visit.person.id, await coached_ids(visit))
     asked = AskWithdraw(
         session_id=record.id,
         group=group.title,
         title=record.session.title,
         day=record.day,
         changed=bool(earlier),
+        draft=(draft.id, draft.revision) if draft and draft.id > record.id else None,
     )
     return visit.told(asked, session=record.id)
 

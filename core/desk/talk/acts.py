@@ -189,6 +189,9 @@ AT_ONCE: Final[Mapping[str, Topic]] = {
     "withdraw": "any_time",
     "post": "any_time",
     "who_reported": "any_time",
+    "who_needs_me": "any_time",
+    "what_if": "any_time",
+    "roster": "any_time",
 }
 
 

@@ -1,12 +1,10 @@
 """What a coach's words do: each act with its use case, the same that its button has."""
 
 from core.desk.coached import coached_athletes, coached_groups, coached_ids, names_in
-from core.desk.coaching.announcing import ask_announce
-from core.desk.coaching.commands import SeeNeeds
-from core.desk.coaching.overseeing import see_needs
+from core.desk.coaching import overseeing
+from core.desk.coaching.announcing import ask_announce, to_nobody
 from core.desk.coaching.says import FaultUnclear
 from core.desk.commands import DraftSession
-from core.desk.errors import AlreadyDone
 from core.desk.outcome import Outcome
 from core.desk.scores.progress import how_they_do
 from core.desk.sessions.drafting import as_another_time, posting
@@ -18,12 +16,13 @@ from core.desk.sessions.withdrawing import withdraw_newest
 from core.desk.talk.acts_of_athletes import how_long as own_length
 from core.desk.talk.asides import how_it_goes, who_is_in
 from core.desk.talk.explaining import explain
-from core.desk.talk.says import NobodyNeedsYou, WhoTrains
+from core.desk.talk.says import WhoTrains
 from core.desk.talk.scene import Scene
+from core.desk.talk.understood import as_opened
 from core.desk.versions.holding import look_by_name
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
-from core.notation.people import find_name
+from core.notation.people import addressed, find_name
 from core.notation.session import read_session
 from core.store.records import Membership, Role
 from core.understanding import acts as a
@@ -95,7 +94,11 @@ async def who_reported(visit: Visit, act: a.WhoReported, _: Scene) -> Outcome | 
     return outcome if told else None
 
 
-async def announce(visit: Visit, act: a.Announce, _: Scene) -> Outcome | None:
+async def announce(visit: Visit, act: a.Announce, scene: Scene) -> Outcome | None:
+    """Whoever is named in front of a colon isn't everybody."""
+    whom = addressed(scene.text) if as_opened(scene.text) is None else None
+    if whom is not None:
+        return visit.told(to_nobody(whom, await coached_athletes(visit)))
     return await ask_announce(visit, act.text)
 
 
@@ -115,17 +118,7 @@ async def roster(visit: Visit, _: a.Roster, __: Scene) -> Outcome | None:
 
 
 async def who_needs_me(visit: Visit, _: a.WhoNeedsMe, __: Scene) -> Outcome | None:
-    """Of what is about to be posted, else of what was posted last."""
-    groups = await coached_groups(visit)
-    record = await visit.uow.sessions.newest_unposted(visit.person.id, await coached_ids(visit))
-    if record is None and groups:
-        record = await visit.uow.sessions.latest_posted(groups[0].id)
-    if record is None:
-        return None
-    try:
-        return await see_needs(visit, SeeNeeds(session=record.id, revision=record.revision))
-    except AlreadyDone:
-        return visit.told(NobodyNeedsYou())
+    return await overseeing.who_needs_me(visit)
 
 
 async def how_long(visit: Visit, act: a.HowLong, scene: Scene) -> Outcome | None:

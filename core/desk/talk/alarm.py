@@ -4,23 +4,26 @@ Design section 7: any symptom keeps everybody from a session until they are clea
 as told until they say that it isn't theirs, and that they had none of the signs.
 """
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any, Final, Literal
 
 from core.athletes.values import Branch, Profile
 from core.desk.access import admitted
+from core.desk.coached import called_in
 from core.desk.commands import SayCleared, SayMisunderstood, TellSigns
 from core.desk.errors import StalePress
 from core.desk.joining.entering import is_asked, keep_branch, say_cleared
 from core.desk.joining.entry import ask_screening
 from core.desk.joining.says import AskSigns, HelpThem, NotCleared, StopNow
-from core.desk.outcome import Outcome
+from core.desk.outcome import Outcome, Say
+from core.desk.talk.says import AthleteStopped
 from core.desk.talk.understood import get_ready
 from core.desk.versions.version import version_in
+from core.desk.versions.waiting import to_coaches
 from core.desk.visit import Visit
 from core.notation.alarm import Alarm, read_birth_sign
 from core.notation.yes_no import read_yes_no, says_cleared, says_only_asking
-from core.store.records import Membership
+from core.store.records import Membership, Role
 from core.understanding.signs import alarm as read_alarm
 
 # The kind of open question that asks whether they had any of the signs themselves.
@@ -36,8 +39,30 @@ async def raise_alarm(visit: Visit, text: str, _: int | None) -> Outcome | None:
         return None
     if alarm == "other":
         return visit.told(HelpThem())
+    groups, told = await hold_and_tell(visit, alarm, text)
+    return visit.told(stop(groups[0].group_id if groups else None, alarm, coach=bool(told))) + Outcome(told)
+
+
+async def hold_and_tell(visit: Visit, alarm: str, text: str) -> tuple[list[Membership], tuple[Say, ...]]:
+    """Hold their sessions; their coaches hear of it once, and not of what was only asked about."""
+    is_new = (await visit.profile()).branch is not Branch.SYMPTOMS
     groups = await hold_if_known(visit)
-    return visit.told(stop(groups[0].group_id if groups else None, alarm))
+    told = await tell_coaches(visit, groups, text) if is_new and alarm != "asked" else ()
+    return groups, told
+
+
+async def tell_coaches(visit: Visit, groups: Sequence[Membership], text: str) -> tuple[Say, ...]:
+    """At once: that they stopped; what they said of it only where they share such notes."""
+    if not await visit.uow.consents.given(visit.person.id):
+        return ()
+    says: tuple[Say, ...] = ()
+    for one in groups:
+        if one.role is Role.ATHLETE:
+            name = await called_in(visit, one.group_id)
+            what = AthleteStopped(athlete=name, words=text if one.shares_limits else None)
+            key = f"stopped:{visit.person.id}:{one.group_id}:{visit.now:%Y%m%d%H%M%S}"
+            says += await to_coaches(visit, one.group_id, what, key)
+    return says
 
 
 async def alarm_in(visit: Visit, text: str) -> Alarm | Literal["expecting"] | None:
@@ -70,8 +95,8 @@ def called(name: str) -> tuple[str, ...]:
     return tuple(dict.fromkeys((name, *name.split()[:1])))
 
 
-def stop(group: int | None, alarm: str) -> StopNow:
-    return StopNow(group=group, asked=alarm == "asked", expecting=alarm == "expecting")
+def stop(group: int | None, alarm: str, *, coach: bool = False) -> StopNow:
+    return StopNow(group=group, asked=alarm == "asked", expecting=alarm == "expecting", coach_told=coach)
 
 
 async def hold_if_known(visit: Visit) -> list[Membership]:

@@ -13,7 +13,7 @@ from core.desk.outcome import Outcome, Say
 from core.desk.scores.correcting import correct_score
 from core.desk.scores.scoreboard import see_board
 from core.desk.scores.whose import own_score, tell_about_score
-from core.desk.talk.alarm import alarm_in, hold_if_known, stop
+from core.desk.talk.alarm import alarm_in, hold_and_tell, stop
 from core.desk.visit import Visit
 from core.notation.chat import is_like_a_score
 from core.notation.corrections import read_correction
@@ -50,7 +50,7 @@ async def reply_in_group(visit: Visit, group_id: int, session: int, text: str) -
     if alarm == "other":
         return visit.told(HelpThem())
     if alarm is not None:
-        return await help_in_group(visit, group_id, alarm)
+        return await help_in_group(visit, group_id, alarm, text)
     corrected = read_correction(text)
     mine = await asked_here(visit, session)
     if corrected is None and not is_like_a_score(text) and not (mine and says_it_is_so(text)):
@@ -58,12 +58,13 @@ async def reply_in_group(visit: Visit, group_id: int, session: int, text: str) -
     return await score_in_group(visit, group_id, session, text, mine, corrected)
 
 
-async def help_in_group(visit: Visit, group_id: int, alarm: str) -> Outcome:
+async def help_in_group(visit: Visit, group_id: int, alarm: str, text: str) -> Outcome:
     """Help where they are looking, with no word of what they feel; all else about it in private."""
-    await hold_if_known(visit)
-    here = visit.told(StopHere(group=group_id))
+    _, told = await hold_and_tell(visit, alarm, text)
+    here = visit.told(StopHere(group=group_id)) + Outcome(told)
     private = await reached_in_private(visit)
-    return here + Outcome((Say(private.id, stop(group_id, alarm)),)) if private else here
+    said = stop(group_id, alarm, coach=bool(told))
+    return here + Outcome((Say(private.id, said),)) if private else here
 
 
 async def reached_in_private(visit: Visit) -> Chat | None:

@@ -58,10 +58,6 @@ class AnswersOnly(Said):
     yes: bool
 
 
-class NobodyNeedsYou(Said):
-    """To a coach who asked whom to look at."""
-
-
 class WhoTrains(Said):
     """To a coach who asked who is in: of each group its title and its athletes, first come first."""
 
@@ -122,6 +118,13 @@ class MyWords(Said):
     """To the athlete: what they said for their coach."""
 
     words: tuple[WordShown, ...]
+
+
+class AthleteStopped(Said):
+    """To the coach, at once: somebody told of a stop sign. `words`: theirs, where they share such notes."""
+
+    athlete: str
+    words: str | None
 
 
 class AthleteSays(Said):

@@ -10,6 +10,7 @@ from core.desk.classes.habits import tell_habit
 from core.desk.classes.in_words import as_class_words
 from core.desk.classes.setting_up import tell_class_again
 from core.desk.coached import WhoIsMeant, coached_groups
+from core.desk.coaching.announcing import as_word_to_one
 from core.desk.coaching.leeway import as_leeway
 from core.desk.coaching.noting import WORDS, tell_fault_words
 from core.desk.coaching.overseeing import answer_coach
@@ -217,7 +218,9 @@ READINGS = (
     as_one_meant,
     as_for_coach,
     as_own_words,
+    as_draft_order,
     as_amendment,
+    as_word_to_one,
     as_clear_acts,
     as_one_act,
     as_session,
@@ -227,7 +230,6 @@ READINGS = (
     as_easy_week,
     as_tolerance,
     as_score_of_somebody,
-    as_draft_order,
     as_class_words,
     as_privacy,
     as_adult_after_all,

@@ -1,5 +1,7 @@
 """A coach's word for everybody is shown first, and posted once they tap."""
 
+import pytest
+
 
 async def test_a_word_for_everybody_is_shown_and_then_posted(crew):
     await crew.coach.says("announce: no class on Friday, the hall is closed")
@@ -35,3 +37,19 @@ async def test_an_athlete_announces_nothing(crew, ilse):
     await ilse.says("announce: party at mine")
     heard = await ilse.hears("")
     assert "Shall everybody read this" not in heard.text
+
+
+@pytest.mark.parametrize(
+    "typed", ["message Ilse: well done today", "tell Ilse well done today", "send Ilse: well done today"]
+)
+async def test_a_word_to_one_athlete_is_read_by_nobody_else(crew, ilse, typed):
+    await crew.coach.says(typed)
+    await crew.coach.presses("Send to Ilse", on=await crew.coach.hears("nobody else"))
+    assert "“well done today”" in (await ilse.hears("has a word for you")).text
+    await crew.group.hears_nothing()
+
+
+async def test_a_word_to_somebody_unknown_goes_to_nobody(crew, ilse):
+    await crew.coach.says("tell Rut: well done today")
+    assert "Ilse" in (await crew.coach.hears("nobody reads it")).text
+    await crew.group.hears_nothing()

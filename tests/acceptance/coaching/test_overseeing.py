@@ -133,3 +133,37 @@ async def test_asked_who_needs_them_a_coach_hears_of_who_was_stopped(crew):
     await ilse.says("I have chest pain when I train")
     await crew.coach.says("who needs me?")
     await crew.coach.hears("No session today: Ilse")
+
+
+async def test_who_needs_me_is_answered_with_no_session_too(crew):
+    await crew.coach.says("who needs me?")
+    await crew.coach.hears("Nothing is posted yet, and there is no draft")
+
+
+async def test_who_needs_me_names_the_session_it_is_about(crew, ilse, posted):
+    await crew.coach.says("hold Ilse")
+    await crew.coach.hears("I show you Ilse's versions first")
+    await crew.coach.says("who needs me?")
+    needing = await crew.coach.hears("These people need you")
+    assert "Tuesday, posted" in needing.text
+    assert needing.labels == ["Ilse"]
+    await crew.coach.says("AMRAP 8\n8 sit-ups\n8 lunges")
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("who needs me?")
+    assert "not posted yet" in (await crew.coach.hears("These people need you")).text
+
+
+async def test_a_stop_sign_reaches_the_coach_at_once_without_what_it_was(crew, ilse, posted):
+    await ilse.says("I did 2 rounds then stopped, felt dizzy")
+    assert "Your coach hears that you stopped" in (await ilse.hears("Stop now and sit down")).text
+    told = await crew.coach.hears("Ilse stopped: no session from me until they are cleared")
+    assert "dizzy" not in told.text
+    await ilse.says("still dizzy")
+    await ilse.hears("Stop now and sit down")
+    await crew.coach.hears_nothing()
+
+
+async def test_what_was_only_asked_about_is_no_news_for_the_coach(crew, ilse, posted):
+    await ilse.says("is it normal to feel dizzy?")
+    await ilse.hears("If you feel that yourself")
+    await crew.coach.hears_nothing()

@@ -134,3 +134,12 @@ async def test_an_athlete_withdraws_nothing(crew, ilse, posted):
     await ilse.presses_data(version, "wd:1:one")
     await ilse.sees_toast("Only the coach")
     await crew.group.hears_nothing()
+
+
+async def test_with_a_draft_in_hand_it_is_asked_which_of_the_two_is_meant(crew, posted):
+    await crew.coach.says(OTHER)
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("withdraw the session")
+    await crew.coach.presses("No, discard my draft", on=await crew.coach.hears("Shall I withdraw Tuesday"))
+    await crew.coach.hears("Discarded")
+    await crew.group.hears_nothing()

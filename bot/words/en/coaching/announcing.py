@@ -1,9 +1,18 @@
 """Words for what a coach tells everybody."""
 
-from bot.words.text import fill
+from bot.words.text import fill, listed
 from bot.words.wording import Button, Worded, wording
-from core.desk.coaching.commands import Announce, DropAnnouncement
-from core.desk.coaching.says import Announced, Announcement, AnnouncementDropped, AskAnnounce
+from core.desk.coaching.commands import Announce, DropAnnouncement, SendWord
+from core.desk.coaching.says import (
+    Announced,
+    Announcement,
+    AnnouncementDropped,
+    AskAnnounce,
+    AskWord,
+    CoachSays,
+    WordSent,
+    WordToWhom,
+)
 
 # A label longer than this is cut by the platform.
 LABEL = 40
@@ -18,6 +27,39 @@ def ask_announce(said: AskAnnounce) -> Worded:
     ]
     text = fill("Shall everybody read this?\n\n<blockquote>{text}</blockquote>", text=said.text)
     return Worded(text, (*((one,) for one in posts), (no,)))
+
+
+@wording("en", AskWord)
+def ask_word(said: AskWord) -> Worded:
+    yes = Button(f"Send to {said.athlete}"[:LABEL], SendWord(word=said.word, person=said.person))
+    no = Button("No, leave it", DropAnnouncement(word=said.word))
+    text = fill(
+        "Shall {name} read this, and nobody else?\n\n<blockquote>{text}</blockquote>",
+        name=said.athlete,
+        text=said.text,
+    )
+    return Worded(text, ((yes,), (no,)))
+
+
+@wording("en", WordSent)
+def word_sent(said: WordSent) -> Worded:
+    return Worded(
+        fill(
+            "It goes to {name} now. What they answer you comes with <i>tell my coach ...</i>",
+            name=said.athlete,
+        )
+    )
+
+
+@wording("en", CoachSays)
+def coach_says(said: CoachSays) -> Worded:
+    return Worded(fill("<b>{coach}</b> has a word for you: “{text}”", coach=said.coach, text=said.text))
+
+
+@wording("en", WordToWhom)
+def word_to_whom(said: WordToWhom) -> Worded:
+    who = fill("I know {names}.", names=listed(said.known)) if said.known else "Nobody has joined me yet."
+    return Worded(fill("I can't tell who “{name}” is, so nobody reads it. ", name=said.name) + who)
 
 
 @wording("en", Announced)

@@ -35,9 +35,11 @@ from core.desk.coaching.says import (
     Namesake,
     Needing,
     NobodyHeld,
+    NobodyNeedsYou,
     NothingFurther,
     NothingToLookAt,
     OnlyFromThem,
+    SessionNamed,
     WeekEased,
 )
 from core.desk.commands import MeanMember
@@ -50,7 +52,7 @@ def needing(said: Needing) -> Worded:
         (Button(one.name[:50], LookAtAthlete(session=said.session_id, person=one.person)),)
         for one in said.people
     )
-    parts = []
+    parts = [for_session(said.of)]
     if said.people:
         whys = bullets([fill("{name}: {why}", name=one.name, why=in_four_words(one)) for one in said.people])
         tap = "Tap one to see what I'd give them, and change it if you like."
@@ -59,6 +61,20 @@ def needing(said: Needing) -> Worded:
         stopped = "No session today: {names}. I've told them how to go on; a kind word from you may help."
         parts.append(fill(stopped, names=listed(said.stopped)))
     return Worded("\n\n".join(parts), rows)
+
+
+def for_session(one: SessionNamed) -> str:
+    """`Tuesday, posted`; HTML."""
+    group = fill(" for {group}", group=one.group) if one.group else ""
+    state = "posted" if one.posted else "not posted yet"
+    return fill("<b>{title}</b>", title=one.title or f"{one.day:%A, %-d %B}") + f"{group}, {state}"
+
+
+@wording("en", NobodyNeedsYou)
+def nobody_needs_you(said: NobodyNeedsYou) -> Worded:
+    if not said.sessions:
+        return Worded("Nothing is posted yet, and there is no draft, so nobody needs you.")
+    return Worded("Nobody needs you for:\n" + bullets([for_session(one) for one in said.sessions]))
 
 
 @wording("en", AskWhoseWeek)

@@ -144,6 +144,8 @@ def not_cleared(said: NotCleared) -> Worded:
 @wording("en", StopNow)
 def stop_now(said: StopNow) -> Worded:
     text = EXPECTING if said.expecting else ASKED if said.asked else STOP
+    if said.coach_told:
+        text += COACH_TOLD
     if said.group is None:
         return Worded(text)
     return Worded(f"{text}\n\n{WAY_OUT}", (*cleared(said.group), misunderstood(said.group, asked=said.asked)))
@@ -164,6 +166,7 @@ STOP = (
     "Nobody watches this chat, so please don't wait for an answer here; if somebody is near, tell them.\n\n"
     "Have a doctor look at it before you train again. Until then I won't give you a session."
 )
+COACH_TOLD = " Your coach hears that you stopped; why, only if you share such notes."
 EXPECTING = (
     "<b>Stop now and rest. Call your midwife or your doctor now. With bleeding, fluid leaking or strong pain, or if you feel "
     "faint, call your local emergency number.</b> Nobody watches this chat, so please don't wait for an answer here.\n\n"

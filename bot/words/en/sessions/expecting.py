@@ -31,8 +31,15 @@ def what_it_would_do(said: WhatItWouldDo) -> Worded:
         same = before is not None and middle_words(before) == then
         was = "as now" if same else f"now {middle_words(before)}" if before else "not known now"
         rows.append(fill("{name}: {then} ({was})", name=one.name, then=then, was=was))
-    parts = [f"<b>What that would do</b>\n{bullets(rows)}", *aim_words(said.after)]
+    head = "\n".join(["<b>What that would do</b>", *(line_words(*one) for one in said.lines)])
+    parts = [f"{head}\n{bullets(rows)}", *aim_words(said.after)]
     return Worded("\n".join([*parts, "Nothing is changed yet: write the change itself, and I'll make it."]))
+
+
+def line_words(was: str, now: str) -> str:
+    if not was:
+        return fill("“{now}” comes in:", now=now)
+    return fill("“{was}” goes:", was=was) if not now else fill("“{was}” becomes “{now}”:", was=was, now=now)
 
 
 def group_words(expected: GroupOutlook | None) -> list[str]:

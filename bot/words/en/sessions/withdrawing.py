@@ -5,7 +5,7 @@ from datetime import date
 from bot.words.text import fill
 from bot.words.wording import Button, Row, Worded, wording
 from core.desk.coaching.commands import WithdrawSession
-from core.desk.commands import MyVersion
+from core.desk.commands import DiscardSession, MyVersion
 from core.desk.sessions.says import (
     AskWithdraw,
     PostWithdrawn,
@@ -32,10 +32,16 @@ def ask_withdraw(said: AskWithdraw) -> Worded:
     )
     if said.changed:
         text += " It took the place of an earlier post of that day."
-    return Worded(
-        text,
-        (*yes_rows(said), (Button("No, keep it", WithdrawSession(session=said.session_id, how="keep")),)),
-    )
+    keep = Button("No, keep it", WithdrawSession(session=said.session_id, how="keep"))
+    return Worded(text, (*yes_rows(said), *draft_rows(said), (keep,)))
+
+
+def draft_rows(said: AskWithdraw) -> tuple[Row, ...]:
+    """Who has a draft in hand may mean that one."""
+    if said.draft is None:
+        return ()
+    session, revision = said.draft
+    return ((Button("No, discard my draft", DiscardSession(session=session, revision=revision)),),)
 
 
 def yes_rows(said: AskWithdraw) -> tuple[Row, ...]:

@@ -12,7 +12,6 @@ from core.desk.profile.commands import ExportMine, ForgetMe, PassOn
 from core.desk.talk.says import (
     LeftOver,
     Nearest,
-    NobodyNeedsYou,
     NotGot,
     NothingWaits,
     NotYet,
@@ -106,11 +105,6 @@ def not_yet(said: NotYet) -> Worded:
 @wording("en", NothingWaits)
 def nothing_waits(_: NothingWaits) -> Worded:
     return Worded("All right. Nothing was waiting for an answer, so nothing changes.")
-
-
-@wording("en", NobodyNeedsYou)
-def nobody_needs_you(_: NobodyNeedsYou) -> Worded:
-    return Worded("Nobody needs you for it right now.")
 
 
 @wording("en", WhoTrains)

@@ -3,7 +3,15 @@
 from bot.words.text import bullets, fill
 from bot.words.wording import Button, Row, Worded, wording
 from core.desk.profile.commands import ForgetWord, PassOn, PassOnTo
-from core.desk.talk.says import AthleteSays, MyWords, OfferWord, WordForgotten, WordPassed, WordShown
+from core.desk.talk.says import (
+    AthleteSays,
+    AthleteStopped,
+    MyWords,
+    OfferWord,
+    WordForgotten,
+    WordPassed,
+    WordShown,
+)
 
 
 @wording("en", OfferWord)
@@ -54,6 +62,15 @@ def own(one: WordShown) -> str:
     """`3 March: “...”`; HTML."""
     mark = "" if one.passed else " (your coach doesn't see it)"
     return fill("{day}: “{text}”{mark}", day=f"{one.on:%-d %B}", text=one.text, mark=mark)
+
+
+@wording("en", AthleteStopped)
+def athlete_stopped(said: AthleteStopped) -> Worded:
+    text = fill("<b>{name}</b> stopped: no session from me until they are cleared.", name=said.athlete)
+    if said.words is None:
+        why = "What it was stays with them; I've told them to get help if it doesn't pass. Please look after them."
+        return Worded(f"{text} {why}")
+    return Worded(fill("{text}\nIn their words: “{words}”", text=text, words=said.words))
 
 
 @wording("en", AthleteSays)
