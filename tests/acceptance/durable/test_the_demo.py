@@ -33,7 +33,7 @@ async def test_the_whole_day_of_a_dozen_different_people(played, settings):
         "your coach looks at your version first",
         "adjustable dumbbell",
         "35 lb kettlebell",
-        "Something else, for a change",  # bored
+        "Something else, for",  # bored
         "Tam         5 rounds, sun in my face",  # never taps
         "Ilse        comes into the group",
         "<photo message> 5+20",
