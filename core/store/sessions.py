@@ -187,6 +187,16 @@ class Sessions(Repository):
         """The same, or one that is to be posted later."""
         return await self._newest_in({SessionState.DRAFT, SessionState.SCHEDULED}, author_id, groups)
 
+    async def scheduled_in(self, groups: Collection[int]) -> list[SessionRecord]:
+        """List what is to be posted in these groups, the first first."""
+        session = tables.session
+        rows = await self._all(
+            _sessions()
+            .where(session.c.state == SessionState.SCHEDULED, session.c.group_id.in_(groups))
+            .order_by(session.c.post_at, session.c.id)
+        )
+        return [_session_of(row) for row in rows]
+
     async def written_as(self, author_id: int, text: str, groups: Collection[int]) -> SessionRecord | None:
         """Find the newest session whose author's words are these now, of these groups."""
         session, kept = tables.session, tables.session_revision

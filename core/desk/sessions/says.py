@@ -122,6 +122,22 @@ class WillPost(Said):
     revision: int
 
 
+class Coming(Value):
+    """A session that isn't posted yet; `at`: when it will be, on the group's clock; None for a draft."""
+
+    title: str | None
+    day: date
+    group: str
+    at: datetime | None
+    zone: str | None
+
+
+class WhatsComing(Said):
+    """To a coach: what is to be posted, the first first, and their draft behind it."""
+
+    sessions: tuple[Coming, ...]
+
+
 class NotPosted(Said):
     """Its time came, and who had set it coaches the group no more.
 

@@ -98,6 +98,7 @@ USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
     a.NoteFault: coa.note_fault,
     a.WhoReported: coa.who_reported,
     a.WhoNeedsMe: coa.who_needs_me,
+    a.WhatsComing: coa.whats_coming,
     a.Roster: coa.roster,
     a.Announce: coa.announce,
     a.Teach: coa.teach,

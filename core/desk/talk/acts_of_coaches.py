@@ -7,6 +7,7 @@ from core.desk.coaching.says import FaultUnclear
 from core.desk.commands import DraftSession
 from core.desk.outcome import Outcome
 from core.desk.scores.progress import how_they_do
+from core.desk.sessions.coming import whats_scheduled
 from core.desk.sessions.drafting import as_another_time, posting
 from core.desk.sessions.expecting import how_long_for
 from core.desk.sessions.expecting import what_if as try_change
@@ -119,6 +120,10 @@ async def roster(visit: Visit, _: a.Roster, __: Scene) -> Outcome | None:
 
 async def who_needs_me(visit: Visit, _: a.WhoNeedsMe, __: Scene) -> Outcome | None:
     return await overseeing.who_needs_me(visit)
+
+
+async def whats_coming(visit: Visit, _: a.WhatsComing, __: Scene) -> Outcome | None:
+    return await whats_scheduled(visit)
 
 
 async def how_long(visit: Visit, act: a.HowLong, scene: Scene) -> Outcome | None:

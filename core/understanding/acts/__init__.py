@@ -40,6 +40,7 @@ from core.understanding.acts.coached import (
     TellsSession,
     Thanks,
     WhatIf,
+    WhatsComing,
     WhoNeedsMe,
     WhoReported,
     Withdraw,
@@ -104,8 +105,8 @@ __all__ = [
     "NoteFault", "NothingHurt", "Order", "Post", "Quiet", "Remind", "Result", "Roster", "Said",
     "Scored", "Shares", "Sick", "Side", "Sign", "Skips", "SmallTalk", "Sore", "Spares", "Stop",
     "Swap", "Teach", "TellsClass", "TellsSession", "Thanks", "ToCoach", "Told", "TooEasy",
-    "TooHard", "Units", "WantsEasy", "WantsTimer", "Weighs", "Well", "WellAgain", "WhatIf", "WhenIsClass",
-    "WhoNeedsMe", "WhoReported", "Why", "Wished", "Withdraw", "Zone", "document",
+    "TooHard", "Units", "WantsEasy", "WantsTimer", "Weighs", "Well", "WellAgain", "WhatIf", "WhatsComing",
+    "WhenIsClass", "WhoNeedsMe", "WhoReported", "Why", "Wished", "Withdraw", "Zone", "document",
 ]  # fmt: skip
 
 AnyAct = Told | Asked | Wished | Coached | Said

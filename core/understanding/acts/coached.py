@@ -88,6 +88,13 @@ class WhoNeedsMe(Act):
     act: Literal["who_needs_me"] = "who_needs_me"
 
 
+class WhatsComing(Act):
+    """What is to be posted, and when."""
+
+    act: Literal["whats_coming"] = "whats_coming"
+    day: str | None = None
+
+
 class WhatIf(Act):
     act: Literal["what_if"] = "what_if"
     change: str
@@ -111,6 +118,7 @@ class SmallTalk(Act):
 
 Coached = (
     TellsSession | Edit | Post | Withdraw | TellsClass | ClassChange | ClassOff | Order | NoteFault | EasyWeek
-    | Announce | Teach | Event | WhoReported | HowIs | WhoNeedsMe | WhatIf | Roster
+    | Announce | Teach | Event | WhoReported | HowIs | WhoNeedsMe | WhatIf | WhatsComing
+    | Roster
 )  # fmt: skip
 Said = Thanks | Greeting | SmallTalk

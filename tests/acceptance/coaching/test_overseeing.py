@@ -167,3 +167,16 @@ async def test_what_was_only_asked_about_is_no_news_for_the_coach(crew, ilse, po
     await ilse.says("is it normal to feel dizzy?")
     await ilse.hears("If you feel that yourself")
     await crew.coach.hears_nothing()
+
+
+async def test_the_phrases_of_the_help_work_while_a_question_is_open_that_the_coach_never_began(crew, posted):
+    await crew.coach.says("can you write me a session for friday?")
+    for typed, answer in (
+        ("how is it going?", "So far today"),
+        ("who needs me?", "Nobody needs you for"),
+        ("who is in the group?", "Harbour crew"),
+        ("what if 12 kg?", "I can't tell what it comes to"),
+        ("what's scheduled?", "Nothing is scheduled"),
+    ):
+        await crew.coach.says(typed)
+        await crew.coach.hears(answer)

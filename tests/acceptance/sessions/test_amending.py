@@ -260,3 +260,18 @@ async def test_the_time_of_a_scheduled_session_is_changed_in_words(crew):
     assert "Thursday at 07:00" in (await crew.coach.hears("I'll post it")).text
     await crew.room.travels(timedelta(days=4))
     assert "400 m run" in (await crew.group.hears("Tap for your own version")).text
+
+
+async def test_what_is_scheduled_is_told_with_its_time_and_a_draft_without_one(crew):
+    await crew.coach.says("what's scheduled?")
+    await crew.coach.hears("Nothing is scheduled")
+    await crew.coach.says(SESSION)
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("post it tomorrow at 7")
+    await crew.coach.hears("I'll post it")
+    await crew.coach.says("AMRAP 8\n8 sit-ups\n8 lunges")
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("what's scheduled?")
+    told = (await crew.coach.hears("Another time")).text
+    assert "Tuesday for Harbour crew: Tuesday at 07:00" in told
+    assert "a draft, without a time yet" in told

@@ -16,6 +16,7 @@ from core.desk.commands import DiscardSession, MoveDraft, PostLater, PostSession
 from core.desk.sessions.says import (
     AskWhen,
     AsPosted,
+    Coming,
     DraftOver,
     GroupPost,
     Marked,
@@ -26,6 +27,7 @@ from core.desk.sessions.says import (
     ReadBack,
     Unread,
     WasDiscarded,
+    WhatsComing,
     WillPost,
 )
 from core.scaling.values import GroupLine, GroupView, VersionBlock
@@ -238,6 +240,21 @@ def will_post(said: WillPost) -> Worded:
         Button("Discard", DiscardSession(session=said.session_id, revision=said.revision)),
     )
     return Worded(text, (row,))
+
+
+@wording("en", WhatsComing)
+def whats_coming(said: WhatsComing) -> Worded:
+    if not said.sessions:
+        return Worded("Nothing is scheduled, and there is no draft.")
+    how = "Another time: <i>make it 7</i>. What is in it: <i>make the run 200 m</i>. Or <i>post it</i>, or <i>discard it</i>."
+    return Worded(f"{bullets([coming(one) for one in said.sessions])}\n{how}")
+
+
+def coming(one: Coming) -> str:
+    told = partial(fill, what=one.title or f"{one.day:%A, %-d %B}", group=one.group)
+    if one.at is None:
+        return told("<b>{what}</b> for {group}: a draft, without a time yet")
+    return told("<b>{what}</b> for {group}: {when}", when=f"{one.at:%A at %H:%M}{on_clock(one.zone)}")
 
 
 @wording("en", NotPosted)

@@ -75,6 +75,7 @@ ACTS: Mapping[str, str] = {
     "who_reported": "who has reported",
     "how_is": "how somebody is doing",
     "who_needs_me": "who needs you",
+    "whats_coming": "what is scheduled",
     "what_if": "what a change would do",
     "roster": "who is in the group",
     "thanks": "thanks",
