@@ -101,6 +101,7 @@ def names_a_part(reading: Reading, clause: Clause) -> bool:
         or reading.facts
         or reading.then
         or any(piece.meaning for piece in reading.pieces)
+        or any(stretch.guess for stretch in reading.unread)
     )
     nothing_said = reading.where == "lines" and not said
     apart = clause.is_alone and (clause.is_first or words.isupper())
