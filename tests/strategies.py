@@ -304,8 +304,15 @@ def _sets(draw):
     return {
         "rounds": None if scheme else draw(st.integers(1, 10)),
         "scheme": scheme,
-        "lines": tuple(draw(st.lists(lines(counted=not scheme), min_size=1, max_size=3))),
+        "lines": tuple(
+            draw(st.lists(lines(counted=not scheme), min_size=1, max_size=3).filter(_no_hold_alone))
+        ),
     }
+
+
+def _no_hold_alone(found):
+    """Sets of one thing that is held for so long are a hold."""
+    return len(found) > 1 or found[0].unit is not AmountUnit.SECONDS
 
 
 @st.composite
