@@ -115,7 +115,8 @@ async def test_where_i_can_read_nothing_it_may_be_passed_on_and_i_ask_again(crew
 
 async def test_a_question_is_no_limit_to_pass_on(crew):
     ilse = await tells_limits(crew, "what do you mean by that?")
-    await ilse.hears("I didn't get “what do you mean by that?”")
+    await ilse.hears("I don't know that movement or word yet.")
+    await ilse.hears("Is there anything your body needs to spare?")
 
 
 async def test_whoever_has_a_word_for_the_coach_writes_it_at_any_time(crew):
