@@ -153,7 +153,7 @@ MORNING = (
             "taps [Change a line]",
             "taps [Harder]",
             "taps [A bit boring]",
-            "Changed: 12 ",
+            "Changed: ",
         ),
     ),
     Scene(

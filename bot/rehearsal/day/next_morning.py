@@ -70,6 +70,6 @@ NEXT_MORNING = (
         "Bo, a day later",
         "One tap, no questions.",
         no_questions,
-        ("opens the private chat", "Your version", "I'd expect", "No questions this time"),
+        ("opens the private chat", "Your version", "(Last time, 4 March", "No questions this time"),
     ),
 )

@@ -117,6 +117,8 @@ async def do_as_told(visit: Visit, text: str, replied_to: int | None) -> Outcome
         return visit.told(NothingWaits())
     scene = await scene_of(visit, text, replied_to)
     told = await understood(visit, text, scene.record.session if scene.record else None)
+    if tells_every_part(told, scene):
+        return as_one(visit, await own_score(visit, text, scene.replied_to) or Outcome())
     outcome, unread = await carry_out(visit, told.acts, scene)
     if outcome is None and await coached_groups(visit):
         own = matter(in_own_words(text, scene.record.session if scene.record else None))
@@ -126,6 +128,12 @@ async def do_as_told(visit: Visit, text: str, replied_to: int | None) -> Outcome
         return as_score or await not_got(visit, told.unread, near(told), scene)
     left = (*unread, *told.unread)
     return as_one(visit, outcome + (await left_over(visit, left) if left else Outcome()))
+
+
+def tells_every_part(told: Understood, scene: Scene) -> bool:
+    """Whether the parts of the session account for all the words: `60 kg, 6+3, 40 38 36` is one telling of three."""
+    only_scores = all(isinstance(act, a.Scored) and act.person is None for act in matter(told))
+    return only_scores and bool(scene.record and read_parts(scene.text, scene.record.session))
 
 
 async def own_score_amid_words(visit: Visit, text: str, scene: Scene) -> Outcome | None:
