@@ -20,10 +20,10 @@ async def tells_of_class(company: Company) -> None:
 
 async def scores(company: Company) -> None:
     for clock, role, score, effort in (
-        ("19:24", TOVE, "6+2", 6),
-        ("19:27", HARALD, "4 rounds", 3),
-        ("19:31", JONAS, "7+5", 5),
-        ("19:36", CAL, "5+30", 8),
+        ("19:24", TOVE, "4+2", 6),
+        ("19:27", HARALD, "3 rounds", 3),
+        ("19:31", JONAS, "4+5", 5),
+        ("19:36", CAL, "4+10", 8),
     ):
         await company.at(today(clock))
         await company[role].scores(score, effort)
@@ -34,17 +34,17 @@ async def scores(company: Company) -> None:
 async def slip(company: Company) -> None:
     """Finn mistypes, and puts it right where it stands."""
     finn = company[FINN]
-    told = await finn.person.says("6+24")
+    told = await finn.person.says("4+24")
     await finn.hears("Noted")
     await finn.feels(7)
-    await finn.person.edits(told, "5+24")
-    await finn.hears("Put right: 5 rounds + 24")
+    await finn.person.edits(told, "3+24")
+    await finn.hears("Put right: 3 rounds + 24")
 
 
 async def last_look(company: Company) -> None:
     """Marit enters a score that was told her, and looks at one that was changed."""
     coach = company.coach
-    await coach.says("Noor got 4+9", "Noted for Noor")
+    await coach.says("Noor got 2+9", "Noted for Noor")
     await company[NOOR].hears("noted your score")
     await coach.says("/board", "Scoreboard")
     scores = await coach.taps("Look at the scores", "Tap a score")
@@ -58,7 +58,7 @@ async def the_digest(company: Company) -> None:
 
 
 async def a_late_score(company: Company) -> None:
-    await company[ILSE].scores("4 rounds + 6", effort=8, hurt="Sore muscles")
+    await company[ILSE].scores("3 rounds + 6", effort=8, hurt="Sore muscles")
     await company.group_hears("Ilse")
 
 
@@ -86,11 +86,11 @@ EVENING = (
         "Each in their own words; Finn mistypes, and edits his message.",
         scores,
         (
-            "4 rounds",
+            "3 rounds",
             "No rank today, as you train gently",
-            "6+24",
-            "changes that to: 5+24",
-            "Put right: 5 rounds + 24",
+            "4+24",
+            "changes that to: 3+24",
+            "Put right: 3 rounds + 24",
         ),
     ),
     Scene(
@@ -99,10 +99,10 @@ EVENING = (
         "She enters a score for somebody, and checks one that was changed.",
         last_look,
         (
-            "Noor got 4+9",
-            "Marit noted your score for you: 4 rounds + 9.",
-            "taps [Finn: 5 rounds + 24]",
-            "Before that: “6+24”.",
+            "Noor got 2+9",
+            "Marit noted your score for you: 2 rounds + 9.",
+            "taps [Finn: 3 rounds + 24]",
+            "Before that: “4+24”.",
             "checked by Marit",
         ),
     ),
@@ -124,6 +124,6 @@ EVENING = (
         "Ilse's first score",
         "However late, it counts; sore muscles are asked about too.",
         a_late_score,
-        ("4 rounds + 6", "Noted: 4 rounds + 6", "taps [Sore muscles]", "moving gently helps"),
+        ("3 rounds + 6", "Noted: 3 rounds + 6", "taps [Sore muscles]", "moving gently helps"),
     ),
 )

@@ -15,7 +15,7 @@ TOMORROW = """Thursday, slow and strong
 async def a_picture_and_a_sore_wrist(company: Company) -> None:
     """The score stands under a picture; then something hurts."""
     edda = company[EDDA]
-    await edda.person.sends_photo(caption="5+20")
+    await edda.person.sends_photo(caption="3+20")
     await edda.hears("Noted")
     await edda.feels(6, "Something hurts")
     await edda.says("left wrist", "sore wrist")
@@ -77,8 +77,8 @@ MIDDAY = (
         "A score under a picture; what hurts is spared from now on.",
         a_picture_and_a_sore_wrist,
         (
-            "<photo message> 5+20",
-            "Noted: 5 rounds + 20",
+            "<photo message> 3+20",
+            "Noted: 3 rounds + 20",
             "taps [Something hurts]",
             "I'll keep in mind: sore wrist (left).",
         ),

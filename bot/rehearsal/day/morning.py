@@ -27,7 +27,7 @@ async def two_odd_dumbbells(company: Company) -> None:
 
 
 async def first_score(company: Company) -> None:
-    await company[BO].scores("6 rounds and 12", effort=7)
+    await company[BO].scores("4 rounds and 12", effort=7)
     await company.group_hears("Scoreboard")
 
 
@@ -60,10 +60,10 @@ async def strong_and_bored(company: Company) -> None:
 async def tells_it_in_the_group(company: Company) -> None:
     """Tam answers the post in the group; before a yes to it nothing of anybody is kept."""
     posts = [one for one in await company.group.messages if "Tap for your own version" in one.text]
-    await company[TAM].person.says("5 rounds, sun in my face", in_=company.group, reply_to=posts[-1])
+    await company[TAM].person.says("4 rounds, sun in my face", in_=company.group, reply_to=posts[-1])
     await company.group_hears("I keep nothing of you without your yes")
     await company[TAM].gets_version()
-    await company[TAM].scores("5 rounds", effort=6)
+    await company[TAM].scores("4 rounds", effort=6)
     await company.group_hears("Tam")
 
 
@@ -162,10 +162,10 @@ MORNING = (
         "Said as one would say it; the scoreboard stands in the group.",
         first_score,
         (
-            "6 rounds and 12",
+            "4 rounds and 12",
             "Scoreboard · Wednesday on the quay",
-            "Bo  6 rounds + 12",
-            "Noted: 6 rounds + 12",
+            "Bo  4 rounds + 12",
+            "Noted: 4 rounds + 12",
         ),
     ),
     Scene(
@@ -174,10 +174,10 @@ MORNING = (
         "Nothing of him is kept before his yes; then he tells it again.",
         tells_it_in_the_group,
         (
-            "5 rounds, sun in my face",
+            "4 rounds, sun in my face",
             "I keep nothing of you without your yes",
             "taps [Yes, keep them]",
-            "Noted: 5 rounds",
+            "Noted: 4 rounds",
         ),
     ),
 )

@@ -34,11 +34,11 @@ async def test_the_whole_day_of_a_dozen_different_people(played, settings):
         "adjustable dumbbell",
         "35 lb kettlebell",
         "Something else, for",  # bored
-        "Tam         5 rounds, sun in my face",  # never taps
+        "Tam         4 rounds, sun in my face",  # never taps
         "Ilse        comes into the group",
-        "<photo message> 5+20",
+        "<photo message> 3+20",
         "Ilse        <voice message>",
-        "Finn        changes that to: 5+24",
+        "Finn        changes that to: 3+24",
         "New York time",
         "Today: 10 minutes",
         "Your evening with Harbour crew",
