@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 from core.measures import AmountUnit, MassUnit, to_kg
 from core.movements.lookup import catalogue
 from core.notation.line_names import HELD, SIDE
-from core.sessions.values import Aim, Block, BlockKind, Format, Line, LoadRule, Session
+from core.sessions.values import Aim, Block, BlockKind, Effort, Format, Line, LoadRule, Session
 
 _DAY = dt.date(2026, 1, 1)
 
@@ -219,13 +219,27 @@ def aims():
     )
 
 
+def efforts():
+    """How hard a block is meant to be, in numbers."""
+    ends = st.tuples(st.integers(1, 10), st.integers(1, 10)).map(sorted)
+    return ends.map(lambda pair: Effort(low=pair[0], high=pair[1]))
+
+
 @st.composite
 def blocks(draw, formats=tuple(Format)):
     """Blocks of any format, with all that can stand around their lines."""
     format_ = draw(st.sampled_from(formats))
     own = draw(_OWN[format_]())
     plain = format_ in {Format.QUALITY, Format.HOLD, Format.MAX_LOAD, Format.TIME_TRIAL}
-    around = {} if plain else {"rest_s": draw(st.none() | _tens()), "aim": draw(st.none() | aims())}
+    around = (
+        {}
+        if plain
+        else {
+            "rest_s": draw(st.none() | _tens()),
+            "aim": draw(st.none() | aims()),
+            "effort": draw(st.none() | efforts()),
+        }
+    )
     lined = {"lines": tuple(draw(st.lists(lines(), min_size=2, max_size=5)))} | around | own
     kinds = list(BlockKind) if format_ is Format.QUALITY else [BlockKind.MAIN, BlockKind.STRENGTH]
     return Block.model_validate(

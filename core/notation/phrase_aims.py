@@ -4,7 +4,7 @@ import re
 from typing import Any
 
 from core.notation.quantities import NUMBER, seconds
-from core.sessions.values import Aim
+from core.sessions.values import Aim, Effort
 
 Facts = dict[str, Any]
 Match = re.Match[str]
@@ -50,4 +50,4 @@ def aim_time(match: Match) -> Facts:
 
 def aim_effort(match: Match) -> Facts:
     low, high = float(match["lo"]), float(match["hi"] or match["lo"])
-    return aim("effort", low, high) if high <= _HARDEST else {}
+    return {"effort": Effort(low=low, high=high)} if low <= high <= _HARDEST else {}

@@ -13,7 +13,7 @@ from core.notation.line_names import HELD
 from core.notation.quantities import MINUTE_S, in_unit
 from core.scores.text import clock
 from core.sessions.counting import is_held_so_long, is_in_kcal
-from core.sessions.values import Aim, Block, BlockKind, Format, Line, LoadRule, Session
+from core.sessions.values import Aim, Block, BlockKind, Effort, Format, Line, LoadRule, Session
 
 _HEADINGS = {
     BlockKind.WARM_UP: "Warm-up",
@@ -135,6 +135,8 @@ def _rules(block: Block) -> Iterator[str]:
         yield f"In teams of {block.team}"
     if block.aim:
         yield f"Aim: {_aim(block.aim, block.format)}"
+    if block.effort:
+        yield _effort(block.effort)
     usual = block.format is not Format.QUALITY and block.kind not in _UNSCORED
     if block.scored is not usual:
         yield "For score" if block.scored else "Not for score"
@@ -142,16 +144,23 @@ def _rules(block: Block) -> Iterator[str]:
 
 def _aim(aim: Aim, format_: Format) -> str:
     timed = aim.of == "score" and format_ in _TIMED
-    what = "" if timed else {"score": "rounds", "unbroken": "unbroken", "effort": ""}[aim.of]
+    what = "" if timed else {"score": "rounds", "unbroken": "unbroken"}[aim.of]
     if aim.of == "score" and format_ is Format.MAX_REPS:
         what = "reps"
     low, high = (None if end is None else clock(end) if timed else f"{end:g}" for end in (aim.low, aim.high))
-    before = "effort " if aim.of == "effort" else ""
     if low is None:
-        return f"{before}under {high} {what}".rstrip()
+        return f"under {high} {what}".rstrip()
     if high is None:
-        return f"{before}at least {low} {what}".rstrip()
-    return f"{before}{low if low == high else f'{low}-{high}'} {what}".rstrip()
+        return f"at least {low} {what}".rstrip()
+    return f"{low if low == high else f'{low}-{high}'} {what}".rstrip()
+
+
+def _effort(effort: Effort) -> str:
+    """As the coach said it, else by its numbers."""
+    if effort.words:
+        return effort.words
+    told = dict.fromkeys(f"{end:g}" for end in (effort.low, effort.high) if end is not None)
+    return f"Aim: effort {'-'.join(told)}"
 
 
 def write_line(line: Line, unit: MassUnit, names: Catalogue, block: Block | None = None) -> str:

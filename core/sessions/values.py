@@ -55,15 +55,28 @@ class Counts(StrEnum):
 
 
 class Aim(Value):
-    """What the coach wants of a block or line.
+    """What the coach wants of a block.
 
     `score`: rounds or seconds from `low` to `high`; `unbroken`: repetitions a fresh athlete could do
-    without a break; `effort`: 0-10. An open end is None.
+    without a break. An open end is None.
     """
 
-    of: Literal["score", "unbroken", "effort"]
+    of: Literal["score", "unbroken"]
     low: Annotated[float, Field(ge=0, le=DAY_S)] | None = None
     high: Annotated[float, Field(ge=0, le=DAY_S)] | None = None
+
+
+class Effort(Value):
+    """How hard a block is meant to be, 0-10, an open end None: `easy` is up to 4, `hard` from 7 on.
+
+    `words` are the coach's own, where they said it in words ("easy, you can talk"). The numbers are those of the
+    scale that people rate a session on: 3 is moderate, 5 hard, 7 very hard (Foster et al. 2001, J Strength Cond Res
+    15(1):109-115, from memory); whoever can talk in sentences is at 4 at most (estimate).
+    """
+
+    low: Annotated[float, Field(ge=0, le=10)] | None = None
+    high: Annotated[float, Field(ge=0, le=10)] | None = None
+    words: Text | None = None
 
 
 class LoadRule(Value):
@@ -126,6 +139,7 @@ class Block(Value):
     scored: bool = True
     counts: Counts | None = None
     aim: Aim | None = None
+    effort: Effort | None = None
     buy_in: Lines = ()
     cash_out: Lines = ()
     lines: Lines

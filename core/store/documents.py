@@ -39,7 +39,7 @@ class Kind(Generic[T]):
     schema: int = 1
 
 
-SESSION = Kind("session", Session, schema=2)
+SESSION = Kind("session", Session, schema=3)
 VERSION = Kind("version", Version, schema=7)
 PROFILE = Kind("profile", Profile, schema=7)
 EVIDENCE = Kind("evidence", Evidence, schema=2)
@@ -157,6 +157,18 @@ def _sets_were_only_added_up(body: Body) -> Body:
 @upcasts(SESSION.name, from_schema=1)
 def _all_sets_counted(body: Body) -> Body:
     return body
+
+
+@upcasts(SESSION.name, from_schema=2)
+def _an_effort_was_an_aim(body: Body) -> Body:
+    return {**body, "blocks": [_with_its_effort(block) for block in body["blocks"]]}
+
+
+def _with_its_effort(block: Body) -> Body:
+    aim = block.get("aim")
+    if not aim or aim["of"] != "effort":
+        return block
+    return {**block, "aim": None, "effort": {"low": aim["low"], "high": aim["high"]}}
 
 
 @upcasts(VERSION.name, from_schema=2)

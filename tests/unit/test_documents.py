@@ -5,6 +5,7 @@ import pytest
 from core.athletes.values import Profile
 from core.errors import Defect
 from core.scores.values import EXACTLY
+from core.sessions.values import Aim, Effort
 from core.store import documents
 from core.store.documents import Kind, UnknownSchemaError, upcasts
 from core.values import Value
@@ -91,3 +92,12 @@ def test_evidence_of_schema_1_had_no_cause():
 def test_a_score_of_schema_1_knew_of_no_shorter_day():
     body = {"value": 5, "unit": "rounds", "rounds": 5}
     assert documents.read(documents.SCORE, 1, body).minutes is None
+
+
+def test_an_effort_that_was_an_aim_is_a_part_s_own():
+    lines = [{"written": "10 push-ups", "movement": "push-up", "amount": 10}]
+    aims = [{"of": "effort", "low": 7, "high": 8}, {"of": "score", "low": 6, "high": 7}]
+    body = {"blocks": [{"format": "amrap", "minutes": 12, "aim": aim, "lines": lines} for aim in aims]}
+    hard, long = documents.read(documents.SESSION, 2, body).blocks
+    assert (hard.aim, hard.effort) == (None, Effort(low=7, high=8))
+    assert (long.aim, long.effort) == (Aim(of="score", low=6, high=7), None)

@@ -83,7 +83,7 @@ BLOCKS = [
     ("4 RFT\ntarget 8-10 min" + LINES, {"aim": {"of": "score", "low": 480, "high": 600}}),
     ("4 RFT\nTarget: 8:30–10:00" + LINES, {"aim": {"of": "score", "low": 510, "high": 600}}),
     ("4 RFT\naim: sub 10 min" + LINES, {"aim": {"of": "score", "low": None, "high": 600}}),
-    ("4 RFT\naim: effort 7-8" + LINES, {"aim": {"of": "effort", "low": 7, "high": 8}}),
+    ("4 RFT\naim: effort 7-8" + LINES, {"effort": {"low": 7, "high": 8, "words": None}}),
     # the others
     ("EMOM 10\n10 push-ups", {"format": "intervals", "every_s": 60, "minutes": 10}),
     ("E2MOM 12: 10 swings 24kg", {"format": "intervals", "every_s": 120, "minutes": 12}),
