@@ -7,6 +7,7 @@ from typing import NamedTuple
 
 from core.measures import AmountUnit
 from core.notation.drafts import Draft, Placed
+from core.notation.efforts import effort_of_all
 from core.notation.formats import UNSCORED, in_turn_s, rests_behind_each_s, which_format
 from core.notation.kinds import kind_by_lines
 from core.notation.names import words
@@ -183,6 +184,7 @@ def _block(draft: Draft) -> tuple[Block, list[Problem]]:
         draft = replace(
             draft, lines=[draft.lines[0]._replace(piece=replace(draft.only, amount=None, unit=None))]
         )
+    facts = effort_of_all(draft.pieces) | facts
     format_ = which_format(draft)
     if format_ is Format.MAX_REPS and draft.only and _is_time(draft.only):
         draft = replace(draft, lines=[draft.lines[0]._replace(piece=replace(draft.only, most=True))])

@@ -3,6 +3,7 @@
 import re
 
 from core.measures import MassUnit
+from core.notation.efforts import take_effort
 from core.notation.labels.facts import told_by
 from core.notation.lines import read_piece
 from core.notation.names import Lexicon
@@ -40,7 +41,7 @@ def read_brackets(
             continue
         piece = read_piece(match[1], match.start(1), lexicon, unit)
         if not piece.meaning and not facts and piece.unread and (told := told_by(match[1].strip())):
-            facts_of_row |= told | facts_of_row
+            facts_of_row |= take_effort(facts_of_row, told) | facts_of_row
             strip.blank(*match.span())
             continue
         says = piece.says_anything or piece.unit

@@ -4,6 +4,7 @@ from collections.abc import Callable
 
 from core.measures import AmountUnit
 from core.notation.drafts import Draft
+from core.notation.efforts import is_easy
 from core.notation.kinds import is_calming, is_taken_easy
 from core.notation.manners import GOES_ON
 from core.notation.pieces import Piece
@@ -159,9 +160,10 @@ def _silent(draft: Draft) -> Format | None:
         return Format.SETS if heavy or draft.kind is BlockKind.STRENGTH else Format.FOR_TIME
     if (draft.kind is BlockKind.STRENGTH or draft.in_turn or draft.is_complex) and "rounds" in facts:
         return Format.SETS
-    if _goes_round(draft):
+    easy = is_easy(facts.get("effort")) and bool(facts.keys() & {"minutes", "rounds"})
+    if _goes_round(draft) and not easy:
         return Format.AMRAP
-    return Format.QUALITY if _is_by_the_clock(draft) else None
+    return Format.QUALITY if easy or _is_by_the_clock(draft) else None
 
 
 def _goes_round(draft: Draft) -> bool:

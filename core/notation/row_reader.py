@@ -6,6 +6,7 @@ from dataclasses import replace
 from core.measures import AmountUnit, MassUnit
 from core.notation.beside import QUALIFYING
 from core.notation.brackets import NOTE, read_brackets
+from core.notation.efforts import take_effort
 from core.notation.headings import (
     AFTERWARDS,
     ASIDE,
@@ -245,9 +246,17 @@ def _is_told(reading: Reading, text: str, start: int, behind: str) -> bool:
     words = text.replace(Strip.MARK, " ").strip(_AROUND)
     if not _LETTER.search(words):
         return False
-    facts = told_by(words)
-    if facts and not any(reading.facts.get(name, value) != value for name, value in facts.items()):
-        new = {name: value for name, value in facts.items() if name not in reading.facts}
+    told = told_by(words)
+    if told.keys() == {"effort"} and any(piece.meaning for piece in reading.pieces):
+        return False  # `10 burpees, steady`
+    if told and not any(
+        reading.facts.get(name, value) != value for name, value in told.items() if name != "effort"
+    ):
+        new = {
+            name: value
+            for name, value in take_effort(reading.facts, told).items()
+            if name not in reading.facts
+        }
         reading.facts |= new
         reading.labelled.append((Stretch(start, start + len(text), looks_like="note"), new))
         return True

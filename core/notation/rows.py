@@ -5,6 +5,7 @@ import re
 from core.measures import AmountUnit, MassUnit
 from core.notation.bare_numbers import settle_squat
 from core.notation.drafts import Draft
+from core.notation.efforts import effort_of, take_effort
 from core.notation.names import Lexicon
 from core.notation.phrase_aims import Facts
 from core.notation.pieces import Piece
@@ -15,7 +16,7 @@ from core.sessions.values import Format
 _UNIT = re.compile(
     r"(?:[(\[]|\b(?:in|are|all|weights?|loads?|numbers?)\s)\s?(?P<unit>pounds|lbs?|kilos?|kgs?|kilograms)\b"
 )
-_COLON = re.compile(r"\s?:(?=\s|$)")
+COLON = re.compile(r"\s?:(?=\s|$)")
 _SHORTEST_RUN_M = 100
 # What such a format lasts (estimates).
 _SHORTEST_MIN, _LONGEST_MIN = 3, 60
@@ -41,7 +42,7 @@ def settle_row(reading: Reading, lexicon: Lexicon, draft: Draft | None) -> None:
         if heaviest:
             settle_squat(piece, lexicon)
         if _is_time_alone(piece) and (told := _told_by_time(reading, piece, opens=opens)):
-            reading.facts |= told
+            reading.facts |= take_effort(reading.facts, effort_of(piece) | told)
             reading.pieces.remove(piece)
             reading.unread = [one for one in reading.unread if one.start != piece.start]
 
@@ -82,7 +83,7 @@ def is_run(piece: Piece) -> bool:
 def _told_by_time(reading: Reading, piece: Piece, *, opens: bool) -> Facts:
     """Behind sets it is their rest; beside a clock, in front of a colon or where a part begins how long that runs."""
     amount = piece.amount or 0
-    in_front = piece is reading.pieces[0] and _COLON.match(reading.row.text, piece.end)
+    in_front = piece is reading.pieces[0] and COLON.match(reading.row.text, piece.end)
     others = [one for one in reading.pieces if one is not piece]
     alone = not any(one.amount or one.sets for one in others) and bool(others or reading.facts)
     of_the_part = (reading.kind is not None and len(reading.pieces) == 1) or (opens and alone)
@@ -94,7 +95,8 @@ def _told_by_time(reading: Reading, piece: Piece, *, opens: bool) -> Facts:
         "every_s",
     }:
         return {"minutes": amount / MINUTE_S}
-    if any(piece.sets and piece.meaning for piece in reading.pieces) and "rest_s" not in reading.facts:
+    behind_sets = any(one.sets and one.meaning and one.start < piece.start for one in reading.pieces)
+    if behind_sets and "rest_s" not in reading.facts:
         return {"rest_s": amount}
     return {"minutes": amount / MINUTE_S} if _takes_minutes(reading) else {}
 

@@ -8,6 +8,7 @@ from core.notation.blocks import finish
 from core.notation.chat import is_like_a_session
 from core.notation.clauses import Clause, clauses
 from core.notation.drafts import Draft, Placed, goes_on
+from core.notation.efforts import effort_of, take_effort, with_effort
 from core.notation.formats import UNSCORED
 from core.notation.going import goes_that_way, way_of_all
 from core.notation.headings import DATE
@@ -29,7 +30,7 @@ from core.notation.reading import Reading, take_back_formats
 from core.notation.remarks import keep_behind, keep_beside
 from core.notation.repairs import mended
 from core.notation.row_reader import read_row
-from core.notation.rows import is_run, settle_row, unit_of_all
+from core.notation.rows import COLON, is_run, settle_row, unit_of_all
 from core.notation.sending import send
 from core.notation.sharing import is_carried, is_load_alone, load_all, take_pair, take_same
 from core.notation.spelled import in_digits, with_lists
@@ -158,7 +159,8 @@ class _Reader:
         self.corrected += reading.corrected
         keep_beside(reading)
         for piece in reading.pieces:
-            if self.way and goes_that_way(piece) and not self._is_open(piece):
+            heads = COLON.match(reading.row.text, piece.end)
+            if self.way and goes_that_way(piece) and not (heads or self._is_open(piece)):
                 piece.meaning = self.way
             if piece.sets and piece.amount and not (piece.meaning or piece.unread):
                 piece.meaning = (
@@ -196,7 +198,7 @@ class _Reader:
         if not self.blocks and not self.not_understood:
             self.problem(written[0] if written else Row(1, "", ()))
         self._take_back_names()
-        blocks = by_place(self.blocks, self.headed)
+        blocks = with_effort(by_place(self.blocks, self.headed), self.title.effort())
         session = Session(title=self.title.text, date=self.title.date, blocks=blocks) if blocks else None
         placed = [
             one.model_copy(update={"block": self.block_at.get(one.line)}) for one in self.not_understood
@@ -378,6 +380,8 @@ class _Reader:
         if piece.load_rule and piece.load_rule.effort and not lines:
             effort = piece.load_rule.effort
             reading.facts.setdefault("effort", Effort(low=effort, high=effort))
+        elif not (lines or piece.amount or piece.unread) and (told := effort_of(piece)):
+            take_effort(reading.facts, told)
         elif (
             not lines and piece.amount and piece.unit is AmountUnit.REPS and not (piece.sets or piece.unread)
         ):
@@ -403,7 +407,7 @@ class _Reader:
 
     def _merge(self, draft: Draft, reading: Reading) -> None:
         """Facts join the block; one that says otherwise than before is named instead."""
-        for name, value in reading.facts.items():
+        for name, value in take_effort(draft.facts, reading.facts).items():
             if draft.facts.setdefault(name, value) == value:
                 continue
             if name == "rest_s" and "work_s" in draft.facts:

@@ -53,8 +53,8 @@ def says_same(words: str) -> bool:
 def is_load_alone(piece: Piece) -> bool:
     """Whether a piece tells a load and nothing that is done."""
     said = piece.amount or piece.sets or piece.most or piece.unread or piece.meaning
-    share = piece.load_rule is not None and piece.load_rule.percent is not None
-    return bool(piece.loads_kg or share) and not said
+    rule = piece.load_rule
+    return bool(piece.loads_kg or (rule and (rule.percent or rule.heavy))) and not said
 
 
 def is_carried(piece: Piece) -> bool:

@@ -7,11 +7,13 @@ from dataclasses import dataclass, field
 from core.measures import MassUnit
 from core.notation.clauses import Clause
 from core.notation.headings import BARE_DATE, DATE, QUOTED, day, label, read_date, tidy_title
+from core.notation.labels.facts import told_by
 from core.notation.names import Lexicon, Meaning
 from core.notation.reading import Reading
 from core.notation.row_reader import read_row
 from core.notation.spotting import spotted
 from core.notation.text import Row, blanked, plain_row
+from core.sessions.values import Effort
 
 _LONGEST = 80
 _MOST_ROWS = 2
@@ -20,6 +22,7 @@ _OPENERS = {"format", "rounds", "scheme", "every_s"}
 _TOLD_BEHIND = {"format", "rounds"}
 # No title says how much is done: `bsq 5x3 @80%`.
 _DOSE = re.compile(r"[0-9]\s?(?:x|%|(?:rm|min|mins|s|sec|secs|m|reps|rounds|sets)\b)|@|[0-9]\s?/\s?[0-9]")
+_PARTED = re.compile(r"[-,:;|()!.]+")
 _WORDY = re.compile(r"^[\W_]*[^\W0-9_]")
 
 
@@ -77,7 +80,7 @@ class Title:
         if reading.may_part and reading.is_heading_alone:
             self.rows.append(tidy_title(text))
             return reading.kind is None
-        facts = {} if self._is_only_guessed(reading, clause) else reading.facts
+        facts = {} if self._is_only_guessed(reading, clause) else reading.facts.keys() - {"effort"}
         opens = reading.parts and not day(reading.row.text.lower())  # a day in front opens no part of its own
         bare = not (reading.kind or facts or opens or reading.where != "lines")
         only_unread = all(not piece.meaning and piece.unread for piece in reading.pieces)
@@ -93,6 +96,11 @@ class Title:
             self.rows.append(tidy_title(typed))
             return True
         return False
+
+    def effort(self) -> Effort | None:
+        """How hard the day is to be: `Tuesday - light day`."""
+        parts = (part.strip() for words in self.rows for part in _PARTED.split(words.lower()))
+        return next((told for part in parts if (told := told_by(part).get("effort"))), None)
 
     def movement(self) -> Meaning | None:
         """What it names, for sets right below it that name nothing: `Deadlift day`, `5 x 5 @ 60 kg`."""

@@ -108,7 +108,10 @@ def _set_by_set(block: dict[str, Any]) -> dict[str, Any]:
 
 
 def _told_in_full(block: Mapping[str, Any]) -> Mapping[str, Any]:
-    """How often and how long an interval goes tell each other."""
+    """How hard a part is, is said of each of its lines; how often and how long an interval goes tell each other."""
+    if hard := (block.get("effort") or {}).get("words"):
+        lines = [{**line, "notes": f"{line.get('notes') or ''}; {hard}"} for line in block.get("lines") or ()]
+        block = {**block, "lines": lines}
     every_s, rounds, minutes = (block.get(name) for name in ("every_s", "rounds", "minutes"))
     if block.get("format") != "intervals" or not every_s:
         return block

@@ -27,7 +27,8 @@ def rows() -> list[Row]:
     told = [*examples(), *((f"{words}", "movement") for words in names[::_EVERY])]
     told += [(f"10 {words}", "movement") for words in names[1::_EVERY]]
     found = [_row(words, name) for words, name in told]
-    found += [_row(words, "note") for words in dict.fromkeys(said_of_lines())]
+    known = {words for words, _ in told}
+    found += [_row(words, "note") for words in dict.fromkeys(said_of_lines()) if words not in known]
     return found + [_row(words, "movement", _OF_A_MOVEMENT) for words in dict.fromkeys(done_in_lines())]
 
 

@@ -4,6 +4,7 @@ import re
 from collections.abc import Callable
 from typing import Final
 
+from core.notation.efforts import effort_told
 from core.notation.labels.labelling import chances, label
 from core.notation.phrase_aims import Facts
 from core.notation.quantities import DURATION, MINUTE_S, NUMBER_WORDS, seconds
@@ -14,7 +15,7 @@ SURE: Final = 0.66
 # Below it, words behind a line are taken as said of it.
 UNLIKELY: Final = 0.25
 # What is said of the work and is no fact of it.
-_OF_WORK: Final = ("note", "load", "quality")
+_OF_WORK: Final = ("note", "load", "quality", "effort")
 KINDS: Final = {
     "warm_up": BlockKind.WARM_UP,
     "skill": BlockKind.SKILL,
@@ -22,6 +23,8 @@ KINDS: Final = {
     "main": BlockKind.MAIN,
     "cool_down": BlockKind.COOL_DOWN,
 }
+# Beside these, words for how hard it is are said of the work.
+_HOW_LONG: Final = frozenset(("minutes", "rounds", "sets", "work", "for_time", "amrap"))
 _MOST_WORDS_OF_A_HEADING: Final = 5
 _MINUTES_BELOW: Final = 10
 _DURATION: Final = re.compile(rf"(?<![0-9.:\-]){DURATION}")
@@ -50,6 +53,8 @@ def _told_in_turn(words: str) -> Facts:
 
 def _told_once(words: str) -> Facts:
     name, chance = label(words)
+    if name == "effort" and chance >= SURE:
+        return _effort(words)
     builder = _BUILDERS.get(name)
     if builder is None or chance < SURE:
         return {}
@@ -60,7 +65,9 @@ def _told_once(words: str) -> Facts:
         return {}
     time = seconds(_DURATION.search(words)[0]) if times else None  # type: ignore[index]
     count = (NUMBER_WORDS.get(counts[0]) or int(counts[0])) if counts else None
-    return builder(words, time, count)
+    facts = builder(words, time, count)
+    effort = effort_told(words) if facts and name in _HOW_LONG else None
+    return {"effort": effort} | facts if effort else facts
 
 
 def heading_of(words: str) -> BlockKind | None:
@@ -128,6 +135,17 @@ def _scored(format_: Format, counted: str = "") -> Builder:
         return told if counted or not count else {}
 
     return facts
+
+
+def _effort(words: str) -> Facts:
+    """`at an easy pace`; `40 minutes easy` tells how long as well."""
+    told = effort_told(words)
+    if told is None:
+        return {}
+    time = _DURATION.search(words)
+    said = " ".join(_DURATION.sub(" ", words).split()).strip(" ,:;.-")
+    length = {"minutes": seconds(time[0]) / MINUTE_S} if time else {}
+    return {"effort": told.model_copy(update={"words": said})} | length
 
 
 def _team(_: str, time: float | None, count: int | None) -> Facts:
