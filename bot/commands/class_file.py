@@ -9,7 +9,7 @@ from typing import Annotated, Any, TypeVar
 
 from pydantic import BaseModel, BeforeValidator, Field, ValidationError
 
-from bot.commands.given import Gathering, Mistakes, mistakes, table_of
+from bot.commands.given import Gathering, Mistakes, mistakes, read_row, table_of
 from core.calendar.values import Class, Habits, Quiet
 from core.errors import InputError
 from core.values import Value
@@ -99,13 +99,16 @@ def _rows(
     found = []
     for number, row in enumerate(rows, 1):
         with gathering.one():
-            found.append(_made(row, _place(kind, number, row, label), model, make))
+            found.append(_made(row, f"{path}, {_place(kind, number, row, label)}", model, make))
     return tuple(found)
 
 
 def _made(row: Any, place: str, model: type[BaseModel], make: Callable[[Any], T]) -> T:
+    read, found = read_row(row, model, place)
+    if read is None or found:
+        raise Mistakes(found)
     try:
-        return make(model.model_validate(row))
+        return make(read)
     except ValidationError as error:
         raise Mistakes(mistakes(place, error, model)) from None
 

@@ -5,6 +5,7 @@ import sys
 import tomllib
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
+from copy import deepcopy
 from decimal import Decimal
 from difflib import get_close_matches
 from pathlib import Path
@@ -47,9 +48,13 @@ _KINDS = (
 class _Named(Protocol):
     @property
     def id(self) -> str: ...
+    @property
+    def names(self) -> tuple[str, ...]: ...
 
 
 Named = TypeVar("Named", bound=_Named)
+Row = TypeVar("Row", bound=BaseModel)
+Steps = tuple[int | str, ...]
 
 
 def text_of(file: str | Path) -> str:
@@ -63,7 +68,11 @@ def text_of(file: str | Path) -> str:
         raise InputError(str(file), words or f"it can't be read ({error.strerror}).") from None
     except UnicodeDecodeError as error:
         line = error.object[: error.start].count(b"\n") + 1
-        raise InputError(f"line {line}", "this is not UTF-8 text") from None
+        raise InputError(f"{_called(file)}, line {line}", "this is not UTF-8 text.") from None
+
+
+def _called(file: str | Path) -> str:
+    return "standard input" if str(file) == "-" else str(file)
 
 
 def table_of(file: Path, keys: Iterable[str]) -> dict[str, Any]:
@@ -86,12 +95,13 @@ def unknown(what: str, name: str, known: Iterable[str]) -> str:
 
 
 def only_named(what: str, name: str | None, known: Sequence[Named]) -> tuple[Named, ...]:
-    """The one of this id, or all where no name is given. Raises InputError for an unknown one."""
+    """The one of this id or of this other name, or all where no name is given. Raises InputError."""
     if name is None:
         return tuple(known)
-    found = tuple(one for one in known if one.id == name.strip().lower())
+    asked = name.strip().casefold()
+    found = tuple(one for one in known if asked in (one.id, *one.names))
     if not found:
-        raise InputError(name, unknown(what, name, [one.id for one in known]))
+        raise InputError(name, unknown(what, name, [name for one in known for name in (one.id, *one.names)]))
     return found
 
 
@@ -155,6 +165,56 @@ def mistakes(place: str, error: ValidationError, model: type[BaseModel]) -> list
         InputError(place, ": ".join([*filter(None, [".".join(steps)]), words]))
         for steps, words in problems(error, model)
     ]
+
+
+def read_row(row: Any, model: type[Row], place: str) -> tuple[Row | None, list[InputError]]:
+    """A row of a table as far as it can be read, and all that is wrong with it.
+
+    What is wrong is left out, the least piece of it; None where too little is left.
+    """
+    found, rest = list[InputError](), deepcopy(row)
+    while True:
+        try:
+            made = model.model_validate(rest)
+        except ValidationError as error:
+            found += [one for one in mistakes(place, error, model) if str(one) not in map(str, found)]
+            if not _left_out(rest, {_reached(rest, one["loc"]) for one in error.errors()}):
+                return None, found
+        else:
+            return made, [*found, *(InputError(place, words) for words in _quoted(rest, made))]
+
+
+def _reached(row: Any, steps: Steps) -> Steps:
+    """The steps as far as there is something: what is missing is missing from the last."""
+    for number, step in enumerate(steps):
+        there = range(len(row)) if isinstance(row, list) else row if isinstance(row, dict) else ()
+        if step not in there:
+            return steps[:number]
+        row = row[step]
+    return steps
+
+
+def _left_out(row: Any, places: set[Steps]) -> bool:
+    """Leave out what stands at these places, the last first as others move up; False where nothing would be left."""
+    outermost = {one for one in places if not any(one[:end] in places for end in range(len(one)))}
+    for *outer, last in sorted(outermost - {()}, key=str, reverse=True):
+        here = row
+        for step in outer:
+            here = here[step]
+        del here[last]
+    return () not in places
+
+
+def _quoted(row: Any, made: Any, *steps: str) -> Iterator[str]:
+    """Numbers in quotes: they are taken for text by whoever reads the file next."""
+    if isinstance(row, str) and isinstance(made, int | float | Decimal):
+        yield f"{'.'.join(steps)}: should be a number without quotes, not '{row}'"
+    elif isinstance(row, list) and isinstance(made, tuple):
+        for number, (one, made_of_it) in enumerate(zip(row, made, strict=True), 1):
+            yield from _quoted(one, made_of_it, *steps, str(number))
+    elif isinstance(row, dict):
+        for name, one in row.items():
+            yield from _quoted(one, getattr(made, name, None), *steps, name)
 
 
 def in_words(one: Mapping[str, Any]) -> str:

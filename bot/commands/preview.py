@@ -27,7 +27,7 @@ from bot.words.versions import (
 )
 from core.athletes.values import Profile
 from core.desk.reference import catalogue
-from core.desk.sessions.preview import Made, expect, read_text, reckon, try_on
+from core.desk.sessions.preview import Made, costs_in_words, expect, read_text, reckon, try_on
 from core.errors import InputError
 from core.forecast.values import Outlook
 from core.measures import MassUnit
@@ -65,11 +65,17 @@ def preview(
     as_json: AsJson = False,
     why: Annotated[
         str | None,
-        typer.Option(metavar="NAME", help="Tell what each line of this athlete cost, and what was next."),
+        typer.Option(metavar="NAME", help="Tell why each line of this athlete is so, and what was next."),
     ] = None,
+    anyway: Annotated[
+        bool,
+        typer.Option(
+            "--anyway", help="Go on where lines aren't understood: they stay notes, in nobody's version."
+        ),
+    ] = False,
 ) -> None:
     """Show how a session lands on a group: every athlete's version, and the counts."""
-    read, people = _given(session, roster)
+    read, people = _given(session, roster, anyway=anyway)
     assert read.session is not None
     year = datetime.now(tz=UTC).year
     if why is not None:
@@ -85,7 +91,7 @@ def preview(
             }
         )
     else:
-        print_text("\n".join(_pages(made, view, year)))
+        print_text("\n".join([*_unread(read), *_pages(made, view, year)]))
 
 
 def _named(people: list[Profile], name: str) -> Profile:
@@ -97,42 +103,52 @@ def _named(people: list[Profile], name: str) -> Profile:
 
 
 def _reckoning(session: Session, profile: Profile, year: int) -> Iterator[str]:
-    """What was chosen, and what would have been next, with their points by entry."""
-    yield f"{profile.name}: the points are those of core/scaling/costs.toml"
-    for number, block in enumerate(reckon(session, profile, year), 1):
-        yield f"Block {number}"
+    """What was chosen, and what would have been next, with what each point is for."""
+    yield f"{profile.name}: points say how far a way is from what you wrote. The fewest are taken."
+    for block in reckon(session, profile, year):
         for line in block:
-            yield f"  {line.written}"
-            yield f"    {_priced(line.chosen)}"
-            yield f"    next: {_priced(line.runner_up) if line.runner_up else 'nothing else'}"
+            yield line.written
+            yield from _priced("taken", line.chosen)
+            yield from _priced("next best", line.runner_up) if line.runner_up else ["  nothing else would do"]
 
 
-def _priced(one: Priced) -> str:
-    charges = ", ".join(f"{entry} {points}" for entry, points in one.charges.items())
-    return f"{one.what}: {one.cost}" + (f" ({charges})" if charges else "")
+def _priced(place: str, one: Priced) -> Iterator[str]:
+    yield f"  {place}: {one.what}, {one.cost} {'point' if one.cost == 1 else 'points'}"
+    yield from (f"    {points:>3}  {costs_in_words()[entry]}" for entry, points in one.charges.items())
 
 
-def _given(session: Path, roster: Path) -> tuple[ReadSession, list[Profile]]:
+def _given(session: Path, roster: Path, *, anyway: bool) -> tuple[ReadSession, list[Profile]]:
     """Both files; raises InputError naming all that is wrong in either."""
     gathering, people = Gathering(), list[Profile]()
     read = ReadSession(session=None)
     with gathering.one():
-        read = _read(session)
+        read = _read(session, anyway=anyway)
     with gathering.one():
         people = read_roster(roster, catalogue())
     gathering.settle()
     return read, people
 
 
-def _read(path: Path) -> ReadSession:
-    """The session; raises InputError naming every line that isn't understood."""
+def _read(path: Path, *, anyway: bool) -> ReadSession:
+    """The session; raises InputError naming every line that isn't understood, unless it shall do `anyway`."""
     text = text_of(path)
     read = read_text(text)
     if not text.strip() or not (read.not_understood or read.session):
         raise InputError(str(path), "no session in it")
-    if read.not_understood:
-        raise Mistakes([InputError(f"line {one.line}", _problem(one)) for one in read.not_understood])
+    if read.not_understood and not (anyway and read.session):
+        raise Mistakes(
+            [InputError(f"{path}, line {one.line}", _problem(one)) for one in read.not_understood]
+            + ([InputError(str(path), "--anyway shows how the rest lands")] if read.session else [])
+        )
     return read
+
+
+def _unread(read: ReadSession) -> Iterator[str]:
+    """What is in nobody's version, before anything else."""
+    if read.not_understood:
+        yield "In nobody's version"
+        yield from (f"  line {one.line}, {_problem(one)}" for one in read.not_understood)
+        yield ""
 
 
 def _problem(one: NotUnderstood) -> str:

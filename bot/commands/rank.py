@@ -62,7 +62,7 @@ def rank(
     as_json: AsJson = False,
 ) -> None:
     """Rank scores: as written before scaled, finished before capped, level ones share a rank."""
-    given = read_rank_file(text_of(file))
+    given = read_rank_file(text_of(file), file)
     board = board_of(given.format, [row.entry() for row in given.scores], given.cap_s)
     if as_json:
         print_json(board_document(board))
@@ -70,13 +70,16 @@ def rank(
         print_text("\n".join(_lines(board)))
 
 
-def read_rank_file(text: str) -> RankFile:
-    """The file's scores. Raises InputError naming every entry that is wrong."""
+def read_rank_file(text: str, file: str = "") -> RankFile:
+    """The scores of a text, which stands in `file`. Raises InputError naming every entry that is wrong."""
     try:
         return RankFile.model_validate_json(text)
     except ValidationError as error:
         raise Mistakes(
-            [InputError(_place(steps, words), words) for steps, words in problems(error, RankFile)]
+            [
+                InputError(", ".join(filter(None, [file, _place(steps, words)])), words)
+                for steps, words in problems(error, RankFile)
+            ]
         ) from None
 
 

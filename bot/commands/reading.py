@@ -204,7 +204,7 @@ def _score_line(found: ReadScore) -> str:
     score = found.score
     remarks = (
         score.in_words(),
-        "scaled" if score.scaled else "as written",
+        "scaled" if score.scaled else "",
         f"pain: {score.pain}" if score.pain else "",
         f"note: {score.note}" if score.note else "",
     )

@@ -6,9 +6,9 @@ from decimal import Decimal
 from pathlib import Path
 from typing import Annotated, Any, Literal, Self
 
-from pydantic import BaseModel, ConfigDict, Field, ValidationError, model_validator
+from pydantic import BaseModel, ConfigDict, Field, model_validator
 
-from bot.commands.given import Gathering, Mistakes, mistakes, table_of, unknown
+from bot.commands.given import Gathering, Mistakes, read_row, table_of, unknown
 from core.athletes.values import (
     AfterBirth,
     Equipment,
@@ -25,6 +25,7 @@ from core.athletes.values import (
 )
 from core.desk.reference import Catalogue, limits, near_spellings
 from core.desk.sessions.preview import Earlier, having_done, read_text
+from core.desk.today.different import SORE_PLACES
 from core.errors import InputError
 from core.measures import MassUnit
 from core.scores.values import Score
@@ -127,23 +128,38 @@ def read_roster(path: Path, catalogue: Catalogue) -> list[Profile]:
     rows = table_of(path, ["athlete"]).get("athlete", [])
     if not isinstance(rows, list) or not rows:
         raise InputError(str(path), "no [[athlete]] in it")
-    found, gathering = [], Gathering()
+    found, gathering, numbers = [], Gathering(), dict[str, int]()
     for number, row in enumerate(rows, 1):
+        place = f"{path}, {_place(number, row)}"
         with gathering.one():
-            found.append(_profile(row, _place(number, row), catalogue))
+            found.append(_profile(row, place, catalogue))
+        with gathering.one():
+            _must_be_new(row, number, place, numbers)
     gathering.settle()
     return found
 
 
-def _place(number: int, row: Any) -> str:
+def _must_be_new(row: Any, number: int, place: str, numbers: dict[str, int]) -> None:
+    """Two of one name couldn't be told apart by anybody who reads their versions. Raises InputError."""
+    name = _name(row).casefold()
+    first = numbers.setdefault(name, number)
+    if name and first != number:
+        raise InputError(place, f"athlete {first} has this name too; add a letter to one of them")
+
+
+def _name(row: Any) -> str:
     name = row.get("name") if isinstance(row, dict) else None
-    return f"athlete {number} ({name})" if isinstance(name, str) else f"athlete {number}"
+    return name.strip() if isinstance(name, str) else ""
+
+
+def _place(number: int, row: Any) -> str:
+    return f"athlete {number} ({_name(row)})" if _name(row) else f"athlete {number}"
 
 
 def _profile(row: Any, place: str, catalogue: Catalogue) -> Profile:
-    athlete, found = _read(row, place)
-    found += [InputError(place, name) for name in _unknown_names(athlete, catalogue)]
-    if found:
+    athlete, found = read_row(row, _Athlete, place)
+    found += [InputError(place, name) for name in (_unknown_names(athlete, catalogue) if athlete else ())]
+    if athlete is None or found:
         raise Mistakes(found)
     profile = Profile(
         name=athlete.name,
@@ -153,7 +169,9 @@ def _profile(row: Any, place: str, catalogue: Catalogue) -> Profile:
         units=athlete.units,
         pair=athlete.pair,
         screening=athlete.screening,
-        equipment=None if athlete.equipment is None else tuple(map(_owned, athlete.equipment)),
+        equipment=None
+        if athlete.equipment is None
+        else tuple(_owned(one, catalogue) for one in athlete.equipment),
         space=athlete.space,
         limits=athlete.limits,
         evidence=tuple(_evidence(test, catalogue) for test in athlete.tests),
@@ -176,18 +194,10 @@ def _earlier(told: _Earlier, place: str) -> Earlier:
     return Earlier(told.date, session, Score.model_validate(told.score.model_dump()))
 
 
-def _read(row: Any, place: str) -> tuple[_Athlete, list[InputError]]:
-    """The athlete, without the keys that are wrong, and what is wrong with them."""
-    try:
-        return _Athlete.model_validate(row), []
-    except ValidationError as error:
-        wrong = {one["loc"][0] for one in error.errors() if one["loc"]}
-        right = {name: value for name, value in row.items() if name not in wrong} if wrong else {}
-        return _Athlete.model_validate({"name": place} | right), mistakes(place, error, _Athlete)
-
-
-def _owned(thing: _Thing) -> Equipment:
-    return Equipment.model_validate(thing.model_dump())
+def _owned(thing: _Thing, catalogue: Catalogue) -> Equipment:
+    named = catalogue.implement_by_name(thing.implement)
+    assert named is not None, "unknown names were refused before"
+    return Equipment.model_validate(thing.model_dump() | {"implement": named.id})
 
 
 def _skill(name: str, catalogue: Catalogue) -> str:
@@ -198,20 +208,27 @@ def _skill(name: str, catalogue: Catalogue) -> str:
 
 
 def _unknown_names(athlete: _Athlete, catalogue: Catalogue) -> Iterator[str]:
+    yield from _unknown_bodies(athlete)
     things = [thing.id for thing in catalogue.implements]
-    spared = [limit.id for limit in limits()]
     for thing in athlete.equipment or ():
-        if thing.implement not in things:
-            yield f"{unknown('implement', thing.implement, things)} `bellwether implements` lists them"
-    for one in athlete.limits:
-        if one not in spared:
-            yield f"{unknown('limit', one, spared)} `bellwether limits` lists them"
+        if catalogue.implement_by_name(thing.implement) is None:
+            yield f"{unknown('implement', thing.implement, things)} (`bellwether implements` lists them)"
     for one in (*(test.movement for test in athlete.tests), *athlete.skills):
         if not catalogue.by_name(one):
             near = near_spellings(one)
             yield f"unknown movement {one}" + (f", did you mean {near[0]}?" if near else "")
     for test in athlete.tests:
         yield from _unknown_variant(test, catalogue)
+
+
+def _unknown_bodies(athlete: _Athlete) -> Iterator[str]:
+    spared = [limit.id for limit in limits()]
+    for one in athlete.limits:
+        if one not in spared:
+            yield f"{unknown('limit', one, spared)} (`bellwether limits` lists them)"
+    for one in athlete.today.sore:
+        if one not in SORE_PLACES:
+            yield f"today.sore: {unknown('part', one, SORE_PLACES)} (there are {', '.join(SORE_PLACES)})"
 
 
 def _unknown_variant(test: _Test, catalogue: Catalogue) -> Iterator[str]:

@@ -49,6 +49,7 @@ def _name(option: Option) -> str:
         return "rest"
     held = ""
     if option.hold is not None and option.load is not None:
-        held = f", {option.hold.count} x {option.load.kg:f} kg {option.hold.implement}"
+        two = "" if option.hold.count == 1 else f"{option.hold.count} x "
+        held = f", {two}{option.load.kg:f} kg {option.hold.implement}"
     amount = "" if option.part == 1 else f", {option.part:.0%} of the amount"
-    return f"{option.way.movement.id}, {option.way.variant.id}{held}{amount}"
+    return f"{option.way.variant.label}{held}{amount}"

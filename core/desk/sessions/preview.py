@@ -15,6 +15,7 @@ from core.measures import MassUnit
 from core.movements.lookup import catalogue
 from core.notation.session import read_session
 from core.notation.values import ReadSession
+from core.scaling.costs import entries
 from core.scaling.group import view_of
 from core.scaling.values import Explained, GroupView, Version, Withheld
 from core.scaling.version import NO_ORDERS, version_for
@@ -42,6 +43,11 @@ def try_on(session: Session, people: Iterable[Profile], year: int | None = None)
 def reckon(session: Session, profile: Profile, year: int | None = None) -> tuple[tuple[Explained, ...], ...]:
     """What each line of somebody's version cost, block by block, and what would have been next."""
     return explained(session, in_circumstances(profile), catalogue(), NO_ORDERS, year=year)
+
+
+def costs_in_words() -> dict[str, str]:
+    """What each entry of the table of costs is for, by its id."""
+    return {one.id: one.what for one in entries()}
 
 
 class Earlier(NamedTuple):

@@ -55,12 +55,18 @@ def preview(run, roster, session=SESSION):
         ("limits = 'knee'", "limits: should be a list in [ ], not knee"),
         ("place = 3", "place: should be a table in { }, not 3"),
         ("pregnancy = { week = 60 }", "pregnancy.week: should be at most 42, not 60"),
+        ("today = { sore = ['banana'] }", "today.sore: unknown part banana (there are legs, "),
+        ("birth_year = '1990'", "birth_year: should be a number without quotes, not '1990'"),
+        (
+            "equipment = [{ implement = 'kb', loads_kg = [8, '10'] }]",
+            "equipment.1.loads_kg.2: should be a number without quotes, not '10'",
+        ),
     ],
 )
 def test_a_key_or_value_that_is_wrong(run, line, told):
     code, out, err = preview(run, f"[[athlete]]\nname = 'Ilse'\n{line}\n")
     assert (code, out) == (2, "")
-    assert err.startswith(f"athlete 1 (Ilse): {told}"), err
+    assert err.startswith(f"r.toml, athlete 1 (Ilse): {told}"), err
     assert len(err.splitlines()) == 1
 
 
@@ -74,12 +80,13 @@ def test_all_that_is_wrong_in_both_files_is_named_at_once(run):
     code, out, err = preview(run, roster, "AMRAP 12\n10 push-ups\n5 flibbers\n3 zoggles\n")
     assert (code, out) == (2, "")
     assert [line.partition(", did")[0] for line in err.splitlines()] == [
-        "line 3: not understood: flibbers",
-        "line 4: not understood: zoggles",
-        "athlete 1 (Bo): bodymass: unknown key",
-        "athlete 1 (Bo): unknown implement kettelbell",
-        "athlete 1 (Bo): unknown implement dumbel",
-        "athlete 3 (Tam): unknown limit kneee",
+        "s.txt, line 3: not understood: flibbers",
+        "s.txt, line 4: not understood: zoggles",
+        "s.txt: --anyway shows how the rest lands",
+        "r.toml, athlete 1 (Bo): bodymass: unknown key",
+        "r.toml, athlete 1 (Bo): unknown implement kettelbell",
+        "r.toml, athlete 1 (Bo): unknown implement dumbel",
+        "r.toml, athlete 3 (Tam): unknown limit kneee",
     ]
 
 
@@ -87,10 +94,41 @@ def test_every_class_and_every_score_that_is_wrong_is_named(run):
     dates = ("--from", "2026-03-02", "--to", "2026-03-08")
     rows = "[[class]]\ntitle = 'A'\nstart = 3\n[[athlete]]\nname = 'Cal'\nzone = 5\n"
     _, _, err = run("classes", "c.toml", *dates, c_toml=rows)
-    assert {line.split(":")[0] for line in err.splitlines()} == {"class 1 (A)", "athlete 1 (Cal)"}
+    assert {line.split(":")[0] for line in err.splitlines()} == {
+        "c.toml, class 1 (A)",
+        "c.toml, athlete 1 (Cal)",
+    }
     scores = '{"format": "amrap", "scores": [{"name": "Bo", "repz": 3}, {"name": "Ilse", "rounds": "x"}]}'
     _, _, err = run("rank", "f.json", f_json=scores)
-    assert [line.split(":")[0] for line in err.splitlines()] == ["score 1, repz", "score 2, rounds"]
+    assert [line.split(":")[0] for line in err.splitlines()] == [
+        "f.json, score 1, repz",
+        "f.json, score 2, rounds",
+    ]
+
+
+def test_what_is_wrong_within_one_key_is_named_at_once_too(run):
+    things = "[{ implment = 'band' }, { implement = 'anvil' }, { implement = 'dumbbell', each = 0 }]"
+    _, _, err = preview(run, f"[[athlete]]\nname = 'Bo'\nequipment = {things}\n")
+    assert {line.removeprefix("r.toml, athlete 1 (Bo): ") for line in err.splitlines()} == {
+        "equipment.1.implment: unknown key, did you mean implement?",
+        "equipment.3.each: should be at least 1, not 0",
+        "unknown implement anvil (`bellwether implements` lists them)",
+    }
+
+
+def test_two_of_one_name_are_told_apart_first(run):
+    _, _, err = preview(run, "[[athlete]]\nname = 'Bo'\n[[athlete]]\nname = 'bo'\n")
+    assert err.startswith("r.toml, athlete 2 (bo): athlete 1 has this name too")
+
+
+@pytest.mark.parametrize("words", ["preview b.txt --roster none.toml", "read session b.txt", "rank b.txt"])
+def test_a_file_that_is_no_text_is_named(run, tmp_path, words):
+    (tmp_path / "b.txt").write_bytes(b"AMRAP 5\n\xff\xfe")
+    assert run(*words.split())[2].startswith("b.txt, line 2: this is not UTF-8 text.\n")
+
+
+def test_a_thing_is_found_by_its_other_names(run):
+    assert run("implements", "kb")[1] == run("implements", "kettlebell")[1] != ""
 
 
 @pytest.mark.parametrize(
@@ -134,13 +172,13 @@ def test_a_table_of_another_name(run):
 
 def test_a_key_of_a_score_that_nobody_knows(run):
     code, _, err = run("rank", "f.json", f_json='{"format": "amrap", "scores": [{"name": "Bo", "repz": 3}]}')
-    assert (code, err) == (2, "score 1, repz: unknown key, did you mean reps?\n")
+    assert (code, err) == (2, "f.json, score 1, repz: unknown key, did you mean reps?\n")
 
 
 def test_a_file_that_is_no_json(run):
     code, _, err = run("rank", "f.json", f_json='{\n"format": }')
     assert code == 2
-    assert err.startswith("line 2: this is not JSON: ")
+    assert err.startswith("f.json, line 2: this is not JSON: ")
 
 
 @pytest.mark.parametrize("arguments", [("read", "session", "s.txt"), ("read", "message", "xqzw vrtl")])

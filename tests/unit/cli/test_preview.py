@@ -110,14 +110,29 @@ def test_the_readme_shows_what_the_command_prints(preview):
 def test_a_wrong_roster_names_the_athlete(preview, line, problem):
     code, out, err = preview("--json", roster=f"[[athlete]]\nname = 'Ilse'\n{line}\n")
     assert (code, out) == (2, "")
-    assert err.startswith(problem)
+    assert f"roster.toml, {problem}" in err.splitlines()[0]
 
 
 def test_text_that_is_not_understood_names_its_lines(preview):
     code, _, err = preview(session="AMRAP 12\n10 push-ups\n12 flibbertigibbets\n7 grumbles\n")
     assert code == 2
-    assert err.startswith("line 3: ")
-    assert "line 4: " in err
+    assert "session.txt, line 3: " in err
+    assert "session.txt, line 4: " in err
+
+
+def test_what_is_understood_lands_all_the_same_if_it_shall(preview):
+    code, out, _ = preview("--anyway", session="AMRAP 12\n10 push-ups\n12 flibbertigibbets\n")
+    assert code == 0
+    assert out.startswith("In nobody's version\n  line 3, not understood: flibbertigibbets\n\nThe group\n")
+
+
+def test_why_a_line_is_so_is_told_in_words(preview):
+    code, out, _ = preview("--why", "ilse")
+    assert code == 0
+    assert "10 push-ups\n  taken: push-ups from the knees, " in out
+    assert "one step easier or harder on the ladder of the same movement\n" in out
+    assert "\n  next best: " in out
+    assert "_" not in out
 
 
 def test_a_limit_is_named_once_for_each_athlete(preview):
@@ -192,4 +207,4 @@ def test_an_earlier_session_that_is_not_understood_is_named(preview):
     row = "{ date = 2026-03-02, session = 'hello', score = { rounds = 3 } }"
     code, _, err = preview("--json", roster=f"[[athlete]]\nname = 'Ilse'\nscores = [{row}]\n")
     assert code == 2
-    assert err.startswith("athlete 1 (Ilse): scores: the session of 2026-03-02")
+    assert "athlete 1 (Ilse): scores: the session of 2026-03-02" in err

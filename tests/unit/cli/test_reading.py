@@ -68,7 +68,7 @@ def test_a_file_without_a_session_is_named_by_its_place(run, tmp_path, content, 
     path.write_bytes(content)
     code, out, err = run("read", "score", "7+12", "--for", str(path), "--json")
     assert (code, out) == (2, "")
-    assert err.startswith(place)
+    assert place in err.splitlines()[0]
 
 
 def test_a_missing_file_ends_with_2_and_its_name(run):
@@ -104,7 +104,7 @@ def test_a_block_counts_from_1_and_must_exist(run, session):
 
 def test_a_score_is_printed_for_people(run, session):
     assert run("read", "score", "7+12, wrist hurts", "--for", session)[1] == (
-        "7 rounds + 12; as written; pain: wrist hurts\n"
+        "7 rounds + 12; pain: wrist hurts\n"
     )
 
 
@@ -153,7 +153,7 @@ def test_scores_of_a_file_are_ranked(run, tmp_path):
 def test_a_wrong_entry_is_named(run, tmp_path, document, place):
     code, out, err = ranked(run, tmp_path, document)
     assert (code, out) == (2, "")
-    assert err.startswith(place)
+    assert place in err.splitlines()[0]
 
 
 def test_a_message_is_printed_with_everything_it_holds(run, session):
