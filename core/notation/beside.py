@@ -9,6 +9,8 @@ _WORDS = tomllib.loads(Path(__file__).with_name("beside.toml").read_text(encodin
 PLACING: Final = frozenset(_WORDS["placing"])
 # They join, point or say how; those that place do so too.
 JOINING: Final = PLACING | frozenset(_WORDS["joining"])
+_FILLING: Final = frozenset(_WORDS["filling"])
+_TRAILING: Final = frozenset(_WORDS["trailing"])
 # Whoever begins with one of them asks or tells of themselves.
 ASKING: Final = frozenset(_WORDS["asking"])
 # With what, in which place or how far, wherever it stands.
@@ -27,3 +29,13 @@ def is_joining(token: str) -> bool:
 def is_placing(token: str) -> bool:
     """Whether a word says only where, when or with what something is done."""
     return token in PLACING
+
+
+def without_filling(words: str) -> str:
+    """What words beside a name say, without those at either end that only lead on: `then you do`, `after that, of`."""
+    told = words.replace(",", " , ").split()
+    while told and told[-1] in _FILLING | _TRAILING:
+        told.pop()
+    while told and (told[0] in _FILLING or (told[0] in _TRAILING and told[1:2] == [","])):
+        told.pop(0)
+    return " ".join(told).replace(" ,", ",")

@@ -5,7 +5,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 from core.measures import AmountUnit
-from core.notation.beside import is_placing
+from core.notation.beside import is_placing, without_filling
 from core.notation.names import Lexicon, Meaning
 from core.notation.pieces import Piece
 from core.notation.qualified import qualified
@@ -114,7 +114,8 @@ def _take(piece: Piece, found: Spotted, lexicon: Lexicon) -> None:
     piece.is_loose = True
     held = HELD.search(f"{found.before} {found.after}")
     _settle(piece, _Candidate(found.meaning.spelling, (), held["i"] if held else ""), found.meaning, lexicon)
-    piece.notes += (found.before.strip(" ,"),) if found.before.strip(" ,") else ()
+    before = without_filling(found.before)
+    piece.notes += (before,) if before else ()
 
 
 def _is_plain(found: Spotted) -> bool:

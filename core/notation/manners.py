@@ -51,11 +51,12 @@ _RANGE = re.compile(
 )
 # What a block is called, beside its format; a ladder or pyramid is told by its scheme.
 _LABELS = re.compile(
-    r"\b(?:chippers?|couplets?|triplets?|circuits?|workout|super ?-?sets?|tri-?sets?|giant sets?|complex)\b"
+    r"\b(?:chippers?|couplets?|triplets?|circuits?|workout|super ?-?sets?|tri-?sets?|giant sets?"
+    r"|(?:(?:barbell|dumbbell|kettlebell|bar|db|kb) )?complex)\b"
 )
 _SHAPE = re.compile(r"\b(?:rep )?(?:ladder|pyramid)\b(?=[\s:;,.\-]{0,3}(?:for |of )?[;0-9]|[\s:;]*$)")
 # Says only that it is the day's session; what it is stands beside it.
-_ONLY_NAMED = re.compile(r"\b(?:partner |team )(?:workout|session)s?\b")
+_ONLY_NAMED = re.compile(r"\b(?:partner |team )(?:work(?:out)?|session)s?\b")
 GOES_ON = "and so on, the same way up"
 _GOES_ON = re.compile(r"(?<=[0-9])[\s,\-]{0,2}(?:\.{3}(?!\s?-?[0-9])|\.{2}(?!\.)|etc\b\.?|and so on|\u2026)")
 _OPEN_END = re.compile(r"(?<![0-9.\-])(?:[0-9]{1,2}-){1,6}[0-9]{1,2}\+(?!\s?[0-9])")
@@ -87,5 +88,6 @@ def take_labels(strip: Strip, row: Row, *, known: bool) -> Iterator[str]:
     strip.take(_SHAPE)
     strip.take(_ONLY_NAMED)
     alone = not re.search(r"\w", _LABELS.sub("", strip.left))
+    alone |= re.match(rf"^[\W_]*(?:{_LABELS.pattern})\s?:", strip.text) is not None
     while (known or alone) and (label := strip.take(_LABELS)):
         yield row.text[label.start() : label.end()]

@@ -322,7 +322,7 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"<n> sets of (?=[0-9]{1,3}\s?[a-z][^,;+]*[,;+])", sets),
     phrase(
         r"\b(?:in|as) (?:pairs|twos)\b|^[\s;]*pairs[\s;.,:]*$|\bi go[\s,]{1,3}(?:yo)?u go\b"
-        r"|\b(?:with|w/)\s?(?:a |your )?partner\b|^[\s;]*partner\b|\b(?:yo)?u go[\s,]{1,3}i go\b",
+        r"|\b(?:with|w/)\s?(?:a |your )?partner\b|^[\s;]*partner\b(?: work\b)?|\b(?:yo)?u go[\s,]{1,3}i go\b",
         says(team=2),
     ),
     phrase(r"\b(?:in )?teams? of <n>", team),
@@ -332,6 +332,8 @@ PHRASES: tuple[Phrase, ...] = (
 )
 
 
+# None of these is over when it is done.
+_ON_A_CLOCK = frozenset((Format.AMRAP, Format.INTERVALS))
 # Places in the table by a word that the phrase needs; one that needs none stands under the empty word.
 _PLACES: dict[str, list[int]] = {}
 for _at, _phrase in enumerate(PHRASES):
@@ -345,14 +347,21 @@ def possible(text: str) -> tuple[Phrase, ...]:
     return tuple(PHRASES[at] for at in sorted(found))
 
 
-def take_phrases(facts: Facts, strip: Strip) -> None:
-    """Takes away each phrase that doesn't contradict the facts so far, and adds what it says to them."""
+def take_phrases(facts: Facts, strip: Strip) -> list[tuple[int, int]]:
+    """Takes away each phrase that doesn't contradict the facts so far, and adds what it says to them.
+
+    Gives back where another format is told than before.
+    """
+    against = []
     for phrase in possible(strip.text):
         while match := phrase.pattern.search(strip.text):
             said = phrase.facts(match)
             if said.get("format") is Format.SETS and "format" in facts:
                 said = {name: told for name, told in said.items() if name != "format"}
             if not said or any(facts.get(name, value) != value for name, value in said.items()):
+                if said and facts.get("format") in _ON_A_CLOCK and said.get("format") is Format.FOR_TIME:
+                    against.append(match.span())
                 break
             strip.blank(*match.span())
             facts.update(said)
+    return against

@@ -4,7 +4,7 @@ import re
 from dataclasses import replace
 
 from core.notation.drafts import Draft
-from core.notation.labels.facts import is_remark, is_said_to_people
+from core.notation.labels.facts import is_remark, is_said_to_people, is_surely_of_work
 from core.notation.reading import Reading
 from core.notation.text import Row
 from core.notation.unread import Stretch
@@ -21,17 +21,23 @@ def is_said_of_work(words: str) -> bool:
 
 
 def keep_beside(reading: Reading) -> None:
-    """Unread words of a row go to the line in front of them."""
+    """Unread words of a row go to the line in front of them; where a row says how its part is done, to the part."""
+    heads = bool(reading.facts) and not any(piece.meaning for piece in reading.pieces)
     for stretch in tuple(reading.unread):
         words = reading.row.own_words(stretch.start, stretch.end)
         at = _line_of(reading, stretch)
         inside = [one for one in reading.pieces if not one.meaning and one.start < stretch.end <= one.end]
-        if at is None or stretch.looks_like == "work" or not is_said_of_work(words):
+        if at is None and not (heads and is_surely_of_work(words.lower())):
+            continue
+        if stretch.looks_like == "work" or not is_said_of_work(words):
             continue
         if any(piece.says_anything for piece in inside):
             continue
-        line = reading.pieces[at]
-        reading.pieces[at] = replace(line, notes=(*line.notes, words))
+        if at is None:
+            reading.notes.append(words)
+        else:
+            line = reading.pieces[at]
+            reading.pieces[at] = replace(line, notes=(*line.notes, words))
         reading.unread.remove(stretch)
         reading.pieces = [piece for piece in reading.pieces if piece not in inside]
 

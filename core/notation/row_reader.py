@@ -86,7 +86,9 @@ def _read(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int) -> Reading:
     _read_behind(reading, strip)
     notes = read_brackets(row, reading.facts, strip, lexicon, unit)
     _read_manners(reading, strip)
-    take_phrases(reading.facts, strip)
+    for span in take_phrases(reading.facts, strip):
+        reading.unread.append(Stretch(*span))
+        strip.blank(*span)
     _read_front(reading, strip)
     reading.notes += take_labels(strip, row, known=bool(reading.facts))
     if lone := read_lone(strip.text.replace(Strip.MARK, " ")):

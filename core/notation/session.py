@@ -331,6 +331,7 @@ class _Reader:
         if reading.row.number == self.headed_row and not reading.facts.keys() & {"format", "cap_s"}:
             return self.kind
         scored = reading.facts.get("format") in {Format.AMRAP, Format.FOR_TIME, Format.INTERVALS}
+        scored |= self.kind is BlockKind.SKILL and "scheme" in reading.facts
         inherits = not reading.is_named and self.kind in {BlockKind.STRENGTH, BlockKind.SKILL} and not scored
         return self.kind if inherits else BlockKind.MAIN
 

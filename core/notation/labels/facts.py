@@ -26,6 +26,7 @@ KINDS: Final = {
 # Beside these, words for how hard it is are said of the work.
 _HOW_LONG: Final = frozenset(("minutes", "rounds", "sets", "work", "for_time", "amrap"))
 _MOST_WORDS_OF_A_HEADING: Final = 5
+_MOST_WORDS_OF_A_MANNER: Final = 8
 _MINUTES_BELOW: Final = 10
 _DURATION: Final = re.compile(rf"(?<![0-9.:\-]){DURATION}")
 _COUNT_WORDS: Final = "|".join(word for word in NUMBER_WORDS if " " not in word and word != "both")
@@ -87,6 +88,15 @@ def is_said_to_people(words: str) -> bool:
     """Whether words in lower case greet, praise or ask people rather than say how something is done."""
     told = chances(words)
     return told.get("talk", 0.0) > sum(told.get(name, 0.0) for name in _OF_WORK)
+
+
+def is_surely_of_work(words: str) -> bool:
+    """Whether a few words in lower case that stand by themselves say how the work is done."""
+    told = chances(words)
+    return (
+        len(words.split()) <= _MOST_WORDS_OF_A_MANNER
+        and sum(told.get(name, 0.0) for name in _OF_WORK) >= SURE
+    )
 
 
 def may_head(words: str) -> bool:
