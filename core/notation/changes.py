@@ -5,7 +5,7 @@ from typing import NamedTuple
 from core.measures import MassUnit
 from core.movements.lookup import Catalogue
 from core.notation.becoming import Carry
-from core.notation.editing import edited, lines_meant, names_a_line
+from core.notation.editing import edited, fact_in, lines_meant, names_a_line
 from core.notation.edits import Edit, Wish, read_edits, read_wishes
 
 
@@ -60,6 +60,8 @@ def changed(
     """
     on = _On(movements, unit, carry)
     whole = Wish(message, tuple(one._replace(at=at) for one in read_edits(message)))
+    if not whole.edits and (fact := fact_in(message, movements, unit)):
+        whole = Wish(message, (fact,))
     wishes = read_wishes(message)
     found = _one_by_one(text, wishes, on)
     if wishes and not (found.left or found.unclear):

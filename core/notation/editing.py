@@ -9,7 +9,7 @@ from core.measures import MassUnit
 from core.movements.lookup import Catalogue
 from core.movements.names import key
 from core.notation.becoming import Carry, become
-from core.notation.edits import Edit
+from core.notation.edits import Edit, as_it_shall_be
 from core.notation.lines import read_piece
 from core.notation.names import Lexicon, lexicon
 from core.notation.phrase_aims import Facts
@@ -27,6 +27,8 @@ _IT = re.compile(r"^(?:it|this|that)\s+(?:an? )?")
 _NUMBER = re.compile(r"^[0-9]{1,4}(?:\s?[a-z]{1,4})?$")
 _AMOUNT = re.compile(r"[0-9]{1,4}(?:-[0-9]{1,4})?(?:\s?(?:m|km|s|sec|min|k?cal)\b)?")
 _PAIR = re.compile(r"(?:@\s?)?[0-9]{1,3}(?:[.,][0-9])?\s?/\s?[0-9]{1,3}(?:[.,][0-9])?")
+# As coaches write them behind a number, the longest first.
+_MINUTES = (" minutes", " minute", "minutes", " mins", " min", "mins", "min", "'")
 _NAMED_FACT = {
     "cap_s": re.compile(r"\b(?:time )?(?:cap|limit)\b"),
     "rest_s": re.compile(r"\b(?:rest|break|pause)s?\b"),
@@ -74,6 +76,12 @@ def edited(
 def names_a_line(text: str, edit: Edit, movements: Catalogue, unit: MassUnit = MassUnit.KG) -> bool:
     """Whether the wish is about a line of the text, even if it can't be carried out."""
     return bool(_lines_named(text, edit, lexicon(movements), unit))
+
+
+def fact_in(words: str, movements: Catalogue, unit: MassUnit = MassUnit.KG) -> Edit | None:
+    """The change that words ask for which say how a session goes and nothing else: `5 rounds`, `cap 15 min`."""
+    edit = as_it_shall_be(words)
+    return edit if edit and _fact(edit, lexicon(movements), unit)[0] else None
 
 
 def lines_meant(
@@ -288,6 +296,8 @@ def _spellings(old: float, new: float, name: str) -> Iterator[tuple[str, str]]:
     yield f"{old // 60:g}:{old % 60:02g}", f"{new // 60:g}:{new % 60:02g}"
     if old % 60 == 0 and new % 60 == 0:
         yield f"{old / 60:g}", f"{new / 60:g}"
+    elif old % 60 == 0:
+        yield from ((f"{old / 60:g}{unit}", f"{new:g} s") for unit in _MINUTES)
     yield f"{old:g}", f"{new:g}"
 
 

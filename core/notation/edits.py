@@ -19,6 +19,7 @@ _MAKE = r"(?:make|change|set|turn|switch|adjust|update|reduce|raise|lower|increa
 _DROP = r"(?:drop|remove|delete|skip|cut|scrap|take (?:out|away|off)|leave out|kick out|no more)"
 _ADD = r"(?:add|put|throw|stick|include|insert|do|have)(?: also| in| on| back)*"
 _LAST = r" (?:at|to) the end| (?:to|into) it| (?:as|for) (?:the )?last(?: one)?"
+_USE = r"(?:(?:use|try|do|have|put|take|give (?:them|us)|go (?:for|with)) )?"
 _THE = r"(?:the |those |all (?:the )?|that |my )?"
 
 
@@ -45,7 +46,7 @@ class Wish(NamedTuple):
 _SHAPES: tuple[tuple[Literal["change", "swap", "drop", "add"], str], ...] = (
     ("swap", rf"(?:swap|replace|exchange|trade|switch) {_THE}(?P<t>.+?) (?:for|with|by|against) (?P<n>.+)"),
     ("change", rf"{_MAKE} {_THE}(?P<t>.+?) (?:down |up |back )?(?:to|into|from .+? to|=|be) (?P<n>.+)"),
-    ("change", r"(?P<n>.+?) instead of (?P<t>.+)"),
+    ("change", rf"{_USE}(?P<n>.+?) instead of {_THE}(?P<t>.+)"),
     ("change", rf"i meant {_THE}(?P<n>.+?),? (?:and )?not {_THE}(?P<t>.+)"),
     ("change", rf"i meant {_THE}(?P<t>)(?P<n>.+)"),
     ("change", rf"{_THE}(?P<t>.+?) (?:should|shall|must|ought to) be (?P<n>.+)"),
@@ -59,6 +60,7 @@ _SHAPES: tuple[tuple[Literal["change", "swap", "drop", "add"], str], ...] = (
 )
 
 
+_ALONE = re.compile(rf"{_BEGINS}(?:(?:only|just|rather|better|then)\W+)?(?P<n>.+?){_ENDS}", re.IGNORECASE)
 # A number that stands by itself goes with what is before it: `21, 15, 9`.
 _AND = re.compile(
     r"\s*(?:[;\n]|[,.](?=\s)|\band\b|&)\s*(?:(?:and|then|also)\s)*(?=[^\s\d]|\d+[\s\w-]*[a-z])", re.IGNORECASE
@@ -117,6 +119,16 @@ def sounds_like_a_change(text: str) -> bool:
         return False
     begun = read_edits(words) or read_wishes(words)
     return bool(begun or says_it_is_wrong(words) or ("\n" not in words and _NO.search(words)))
+
+
+def as_it_shall_be(text: str) -> Edit | None:
+    """`No, only 4 rounds`: what shall be, with no word of what is; None where it can't be that."""
+    words = plain(text[: _LONGEST + 1]).strip(" .!,")
+    match = _ALONE.fullmatch(words)
+    fits = (
+        len(words) <= _LONGEST and "\n" not in text.strip() and not words.endswith("?") and "+" not in words
+    )
+    return Edit("change", "", match["n"].strip(" .!,")) if match and fits else None
 
 
 def read_edits(text: str) -> tuple[Edit, ...]:

@@ -81,6 +81,11 @@ _PRAISE: Final = re.compile(
     r"\b(?:great|excellent|perfect(?:ly)?|beautiful\w*|lovely|proud|well done|nice(?:ly)?|awesome|so good|very good)\b",
     re.IGNORECASE,
 )
+# What somebody is able to is no fault, whatever it is noted under.
+_ABLE: Final = re.compile(
+    r"^[\W@]*(?:(?:he|she|they)\b\s*)?(?:also |now |already )?(?:can\b(?!'| ?not)|is able to\b)",
+    re.IGNORECASE,
+)
 _NOT: Final = re.compile(r"n't\b|\b(?:not|never|hardly|no)\b", re.IGNORECASE)
 _LEADS: Final = (_NOTED, _CUED, _WATCHED)
 _BEFORE: Final = re.compile(
@@ -125,6 +130,8 @@ def read_fault(text: str, names: Iterable[str], things: Catalogue) -> ToldFault 
     if begun is not None and begun.re.pattern == _CUED and not _MOVES.search(rest):
         return None
     about = rest[begun.end() :] if begun else re.sub(r"^\W*@[\s:,\u2013-]*", "", rest)
+    if _ABLE.match(about):
+        return None
     return _told(name, re.sub(r"\bfor @", " ", about), cap, begun, things)
 
 

@@ -26,6 +26,20 @@ def name_in_front(text: str, names: Iterable[str]) -> NameInFront | None:
     return None
 
 
+_IS = re.compile(r"^(?:['\u2019]s?\b)?[\s,:]*(?:\b(?:he|she|they)\b(?:['\u2019]s\b)?)?", re.IGNORECASE)
+_NOTED = re.compile(r"^\W*(?:(?:a )?note|fyi|info)\b(?:\s+(?:for|on|about))?[\s:,]+", re.IGNORECASE)
+
+
+def behind_name(text: str, names: Iterable[str]) -> NameInFront | None:
+    """A name that a text begins with, and all that follows it: `Tam's got a bell`, `Tam got a bell`."""
+    words = _NOTED.sub("", text).strip()
+    for spelling, name in sorted(spellings(names).items(), key=lambda pair: -len(pair[0])):
+        rest = words[len(spelling) :]
+        if words.casefold().startswith(spelling) and rest and not rest[0].isalnum():
+            return NameInFront(name, _IS.sub("", rest).strip(" ,:"))
+    return None
+
+
 _TO = r"(?:(?:please|pls|can you|could you)\s+)*(?:send|write|message|msg|text|dm|tell|whisper)"
 _SENDS = re.compile(rf"^\W*{_TO}\b", re.IGNORECASE)
 _ADDRESSED = re.compile(

@@ -37,6 +37,7 @@ HELPING: Final = frozenset(
     }
     | {
         "everyone_word",
+        "passes_on",
         "denial",
         "joint",
         "span",

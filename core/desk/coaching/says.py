@@ -328,12 +328,16 @@ class AskWho(Said):
 
 
 class AskWord(Said):
-    """To the coach, before their word goes to this athlete alone."""
+    """To the coach, before their word goes to this athlete alone.
+
+    `theirs`: it tells of what only the athlete tells of themselves.
+    """
 
     word: int
     person: int
     athlete: str
     text: str
+    theirs: bool = False
 
 
 class WordSent(Said):

@@ -26,6 +26,7 @@ from core.desk.visit import Visit
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
 from core.notation.changes import Changed, Unclear, changed
+from core.notation.editing import fact_in
 from core.notation.edits import says_it_is_wrong, sounds_like_a_change
 from core.notation.session import read_session
 from core.notation.writing import write_line
@@ -40,11 +41,13 @@ DRAFT: Final = "draft"
 
 async def as_amendment(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """None unless the visitor has a session that is yet to be posted, or one of today, and it can be meant."""
-    if not (sounds_like_a_change(text) or time_in(text)):
+    is_fact = fact_in(text, catalogue()) is not None
+    if not (sounds_like_a_change(text) or time_in(text) or is_fact):
         return None
     groups = await coached_groups(visit)
     record = await newest(visit, groups) if groups else None
-    if record is None:
+    # `5 rounds` of what is posted already is rather a score.
+    if record is None or (is_fact and record.state is SessionState.POSTED):
         return None
     moved = await as_another_time(visit, record, text)
     if moved is not None:
@@ -153,7 +156,10 @@ def carried_in(before: Session, after: Session, wish: str, units: MassUnit) -> A
     """The line with another movement whose amount the coach didn't name and that had to be worked out."""
     if re.search(r"[0-9]|\bmax\b", wish):
         return None
-    pairs = zip(lines_of(before), lines_of(after), strict=False)
+    was_lines, now_lines = lines_of(before), lines_of(after)
+    if len(was_lines) != len(now_lines):
+        return None  # something was put in or left out; nothing stands for another
+    pairs = zip(was_lines, now_lines, strict=True)
     found = next(((was, now) for was, now in pairs if was.movement != now.movement), None)
     if found is None or found[1].amount is None:
         return None

@@ -14,6 +14,7 @@ from core.desk.coaching.announcing import as_word_to_one
 from core.desk.coaching.leeway import as_leeway
 from core.desk.coaching.noting import WORDS, tell_fault_words
 from core.desk.coaching.overseeing import answer_coach
+from core.desk.coaching.telling_for import as_told_for
 from core.desk.commands import (
     AskHelp,
     ComeBack,
@@ -221,6 +222,7 @@ READINGS = (
     as_draft_order,
     as_amendment,
     as_word_to_one,
+    as_told_for,
     as_clear_acts,
     as_one_act,
     as_session,

@@ -343,12 +343,21 @@ def _what_if(stretch: Stretch) -> Fields:
 
 
 def _passed_on(stretch: Stretch) -> Fields:
-    """The words that are for somebody else, without those that say so."""
+    """The words that are for somebody else, without those that say so: `... so tell everyone well done`."""
+    passing = list(stretch.helps("passes_on"))
+    if passing and (words := _behind(stretch, passing[-1] + 1)):
+        return {"text": words}
     colons = [at for at in range(stretch.start, stretch.end) if stretch.word(at) == ":"]
     thats = [at for at in stretch.helps("that_word") if at <= stretch.start + _WORDS_BEFORE_THE_MATTER]
     start = next(iter(thats or colons), None)
     words = stretch.marked.text.words(start + 1, stretch.end) if start is not None else ""
     return {"text": words or stretch.said}
+
+
+def _behind(stretch: Stretch, at: int) -> str:
+    while stretch.word(at) in {",", ":"} or stretch.marked.helps(at, "that_word") is not None:
+        at += 1
+    return stretch.marked.text.words(at, stretch.end) if at < stretch.end else ""
 
 
 FILLERS: Final[Mapping[str, Filler]] = {

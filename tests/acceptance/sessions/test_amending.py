@@ -275,3 +275,18 @@ async def test_what_is_scheduled_is_told_with_its_time_and_a_draft_without_one(c
     told = (await crew.coach.hears("Another time")).text
     assert "Tuesday for Harbour crew: Tuesday at 07:00" in told
     assert "a draft, without a time yet" in told
+
+
+async def test_a_number_of_rounds_alone_changes_the_draft_in_hand(crew):
+    await crew.coach.says("3 rounds for time\n10 push-ups\n12 air squats")
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("5 rounds")
+    assert "5 rounds for time" in (await crew.coach.hears("Here's how I read it")).text
+
+
+async def test_what_is_left_out_stands_for_nothing(crew):
+    await crew.coach.says("3 rounds for time\n10 push-ups\n12 air squats")
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("drop the push-ups")
+    await crew.coach.hears("Here's how I read it")
+    assert not [one for one in await crew.coach.messages if "You named no number" in one.text]

@@ -175,6 +175,29 @@ def test_of_several_changes_the_words_of_what_could_not_be_done_are_left(words, 
     assert found.left == left
 
 
+@pytest.mark.parametrize(
+    ("words", "line"),
+    [
+        ("5 rounds", "5 rounds for time"),
+        ("no, only 2 rounds please", "2 rounds for time"),
+        ("rest 45 s", "45 s rest between rounds"),
+        ("drop the rest to 30 s", "30 s rest between rounds"),
+        ("cap 15 min", "Time cap: 15 min"),
+        ("actually use goblet squats instead of the wall balls", "12 goblet squats"),
+    ],
+)
+def test_what_shall_be_is_enough_where_nothing_else_can_be_meant(words, line):
+    board = "3 rounds for time\n12 wall balls\n10 push-ups\n1 min rest between rounds"
+    told = changed(board, words, catalogue())
+    assert told is not None
+    assert line in told.text.splitlines()
+
+
+@pytest.mark.parametrize("words", ["5 rounds + 3", "12 wall balls", "12:40", "5 rounds?", "we were five"])
+def test_a_score_or_chat_is_no_word_of_how_a_session_goes(words):
+    assert changed("3 rounds for time\n12 wall balls\n10 push-ups", words, catalogue()) is None
+
+
 def test_a_wish_that_may_mean_several_lines_changes_none_before_one_is_chosen():
     asked = changed(STATIONS, "make the run 300 m", catalogue())
     assert asked.text == STATIONS

@@ -231,3 +231,18 @@ def test_other_questions_of_a_coach_are_others(said):
 @given(st.text(max_size=120))
 def test_any_text_is_heard(text):
     assert taken(text) is None or taken(text).act
+
+
+@pytest.mark.parametrize(
+    ("text", "words"),
+    [
+        ("tam was great today, tell the group well done everyone", "well done everyone"),
+        ("tell everyone the hall is closed on friday", "the hall is closed on friday"),
+        ("please tell the group that the hall is closed", "the hall is closed"),
+        ("announce: hi all", "hi all"),
+    ],
+)
+def test_a_word_for_everybody_goes_without_the_words_that_send_it(text, words):
+    told = taken(text, "coach")
+    assert told is not None
+    assert told.text == words

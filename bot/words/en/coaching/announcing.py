@@ -33,11 +33,12 @@ def ask_announce(said: AskAnnounce) -> Worded:
 def ask_word(said: AskWord) -> Worded:
     yes = Button(f"Send to {said.athlete}"[:LABEL], SendWord(word=said.word, person=said.person))
     no = Button("No, leave it", DropAnnouncement(word=said.word))
-    text = fill(
-        "Shall {name} read this, and nobody else?\n\n<blockquote>{text}</blockquote>",
-        name=said.athlete,
-        text=said.text,
+    ask = (
+        "What {name} has, can do or must spare I take from {name} alone. Shall I pass this on, so that they can tell me?"
+        if said.theirs
+        else "Shall {name} read this, and nobody else?"
     )
+    text = fill(ask + "\n\n<blockquote>{text}</blockquote>", name=said.athlete, text=said.text)
     return Worded(text, ((yes,), (no,)))
 
 

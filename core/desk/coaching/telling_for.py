@@ -1,0 +1,42 @@
+"""A coach tells of an athlete what only the athlete tells: it is offered to them, and nothing of it is kept."""
+
+from typing import Final
+
+from core.desk.coached import coached_athletes
+from core.desk.coaching.says import AskWord
+from core.desk.outcome import Outcome
+from core.desk.talk.understood import in_own_words, matter, understood
+from core.desk.visit import Visit
+from core.notation.people import behind_name
+
+# Of one's body, things and time only oneself has the say.
+_THEIRS: Final = frozenset(
+    {"has", "has_nothing", "got", "lost", "shares", "spares", "well_again", "condition", "weighs", "can"}
+    | {"has_minutes", "elsewhere", "home_again", "sick", "hurt", "sore"}
+)
+
+
+async def as_told_for(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """`Tam's got a 16 kg bell`; None where no athlete of theirs stands in front, or it is a coach's matter."""
+    if "\n" in text.strip():
+        return None
+    athletes = await coached_athletes(visit)
+    found = behind_name(text, tuple(athletes)) if athletes else None
+    if found is None or not await is_only_theirs(visit, text, found.rest):
+        return None
+    athlete = athletes[found.name]
+    word = await visit.uow.words.keep(
+        group_id=athlete.group_id, person_id=visit.person.id, about="announce", text=text, now=visit.now
+    )
+    name = athlete.person.name
+    return visit.told(AskWord(word=word.id, person=athlete.person_id, athlete=name, text=text, theirs=True))
+
+
+async def is_only_theirs(visit: Visit, text: str, rest: str) -> bool:
+    """What it would tell if the athlete wrote it of themselves, and nothing of a coach's that isn't a score.
+
+    `Tam got a 16 kg bell` looks like a score in kilos.
+    """
+    of_coach = {act.act for act in matter(await understood(visit, text))}
+    of_athlete = {act.act for act in matter(in_own_words(f"i {rest}"))}
+    return bool(of_athlete) and of_athlete <= _THEIRS and of_coach <= {"scored"}
