@@ -6,6 +6,7 @@ from itertools import groupby
 from typing import NamedTuple
 
 from core.measures import AmountUnit
+from core.notation.counted import as_counted
 from core.notation.drafts import Draft, Placed
 from core.notation.efforts import effort_of_all
 from core.notation.formats import UNSCORED, in_turn_s, rests_behind_each_s, which_format
@@ -172,6 +173,7 @@ def _again(draft: Draft, times: int) -> Iterator[Draft]:
 
 
 def _block(draft: Draft) -> tuple[Block, list[Problem]]:
+    draft = as_counted(draft)
     problems = list(_check_lines(draft))
     facts = dict(draft.facts)
     amount, amount_to = facts.pop("amount", None), facts.pop("amount_to", None)
@@ -231,10 +233,16 @@ def _block(draft: Draft) -> tuple[Block, list[Problem]]:
             "notes": "; ".join(notes) or None,
             "partial": draft.broken,
         }
-        | facts
+        | _of_block(facts)
         | lines
     )
     return block, problems
+
+
+def _of_block(facts: Facts) -> Facts:
+    """In what it is counted only where neither the format nor the lines say it."""
+    told = facts["format"] is Format.INTERVALS and facts.get("counted_in") is not AmountUnit.SECONDS
+    return {name: value for name, value in facts.items() if told or name != "counted_in"}
 
 
 def _in_rounds(draft: Draft) -> bool:
@@ -306,7 +314,8 @@ def _line(piece: Piece, facts: Facts, amount: int | None, amount_to: int | None)
     line = as_line(piece)
     if piece.most:
         usual = piece.meaning.unit if piece.meaning else line.unit
-        return line.model_copy(update={"amount": None, "unit": AmountUnit.KCAL if piece.in_kcal else usual})
+        told = AmountUnit.KCAL if piece.in_kcal else facts.get("counted_in", usual)
+        return line.model_copy(update={"amount": None, "unit": told})
     if line.amount is None and amount:
         upper = None if amount_to is None else float(amount_to)
         return line.model_copy(update={"amount": float(amount), "amount_to": upper, "unit": AmountUnit.REPS})

@@ -5,6 +5,7 @@ from collections.abc import Callable
 from itertools import pairwise
 from typing import Any
 
+from core.measures import AmountUnit
 from core.notation.phrase_aims import Facts, Match
 from core.notation.quantities import DURATION, NUMBER_WORDS, seconds
 from core.sessions.values import Counts, Format
@@ -61,14 +62,14 @@ def rounds_for_time(match: Match) -> Facts:
 
 def most_calories(match: Match) -> Facts:
     """`bike 20 min, calories`: as many as can be where a time stands beside them."""
-    return (told := most_metres(match)) and told | {"in_kcal": True}
+    return (told := most_metres(match)) and told | {"in_kcal": True, "counted_in": AmountUnit.KCAL}
 
 
 def most_metres(match: Match) -> Facts:
     """`row 30 min, metres`."""
     before = match.string[: match.start()]
     alone = re.search(DURATION, before) and not _IN_TURNS.search(before)
-    return {"format": Format.MAX_REPS} if alone else {}
+    return {"format": Format.MAX_REPS, "counted_in": AmountUnit.METRES} if alone else {}
 
 
 def cap(match: Match) -> Facts:
@@ -104,6 +105,11 @@ def within(match: Match) -> Facts:
 def best_of(match: Match) -> Facts:
     """`best of 3 tries`: as much as goes, so often; the best of them counts."""
     return rounds(match) | {"counts": Counts.BEST, "most": True}
+
+
+def tries(match: Match) -> Facts:
+    """`3 tries`: of as much as goes the best counts, unless the coach says otherwise."""
+    return rounds(match) | {"tries": True}
 
 
 def practice(match: Match) -> Facts:

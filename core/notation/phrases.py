@@ -9,6 +9,7 @@ import re
 from collections.abc import Callable
 from typing import NamedTuple
 
+from core.measures import AmountUnit
 from core.notation.needles import needles
 from core.notation.phrase_aims import (
     Facts,
@@ -54,6 +55,7 @@ from core.notation.phrase_facts import (
     sets_of,
     tabata,
     team,
+    tries,
     within,
     work,
 )
@@ -130,7 +132,7 @@ PHRASES: tuple[Phrase, ...] = (
         r"(?:(?:greatest|most|longest|furthest|farthest|max(?:imum|imal)?)(?: possible)? distance"
         r"|max(?:imum|imal)? met(?:re|er)s)\b"
         r"(?: possible| you can)?",
-        says(format=Format.MAX_REPS),
+        says(format=Format.MAX_REPS, counted_in=AmountUnit.METRES),
     ),
     phrase(
         r"\b(?:record|note|write(?: down)?|score(?: is|:)?)(?: your| the| is)?(?: total| final| overall)? time\b",
@@ -175,6 +177,10 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(
         r"\b(?:find|build(?: up)? to|work(?: up)? to|get to) (?:your |the |today's )heaviest\b",
         says(format=Format.MAX_LOAD),
+    ),
+    phrase(
+        r"^[\s;]*(?:an? )?heavy(?: set of)?_(?P<n>singles?\b|doubles?\b|triples?\b|[1-9](?=[\s;.,]*$))",
+        heaviest,
     ),
     phrase(r"(?<=[a-z:,\-]\s)heavy_(?P<n>singles?\b|doubles?\b|triples?\b|[1-5](?=[\s;.,]*$))", heaviest),
     # intervals
@@ -309,7 +315,7 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"\b(?:go )?round <n> times\b", rounds),
     phrase(r"<n>_x_(?:through|round|around|over)\b", rounds),
     phrase(r"(?:^|(?<=[,;:]\s))<n> times(?=[\s;.,]*$)", rounds),
-    phrase(r"(?<!x.)(?<!x)<n> (?:attempts|tries)\b", rounds),
+    phrase(r"(?<!x.)(?<!x)<n> (?:attempts|tries|goes|gos)\b", tries),
     phrase(r"^[\s;*]*<n>_x: ?(?=[0-9])", rounds),
     phrase(r"^[\s;*,.]*x_<n>[\s;,.]*$", rounds),
     phrase(

@@ -6,6 +6,7 @@ from dataclasses import replace
 from core.measures import AmountUnit, MassUnit
 from core.notation.beside import QUALIFYING
 from core.notation.brackets import NOTE, read_brackets
+from core.notation.counted import take_counted
 from core.notation.efforts import take_effort
 from core.notation.headings import (
     AFTERWARDS,
@@ -82,6 +83,7 @@ def _read(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int) -> Reading:
     mark = bullet(text, ordinal)
     reading.number, reading.letter = mark.number, superset(text)
     strip.text = mark_tempos(" " * mark.end + text[mark.end :])
+    reading.facts |= take_counted(strip, lexicon)
     _read_front(reading, strip)
     _read_behind(reading, strip)
     notes = read_brackets(row, reading.facts, strip, lexicon, unit)

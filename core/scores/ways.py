@@ -208,9 +208,14 @@ def _way_of_most(block: Block) -> Way:
     return Way.SETS_OF_REPS if (block.rounds or 1) > 1 else Way.REPS
 
 
+_COUNTED_BY_ONES: Final = frozenset({AmountUnit.REPS, AmountUnit.KCAL, AmountUnit.METRES})
+
+
 def _way_of_intervals(block: Block) -> Way:
     """What is set is not told: of a set distance the time, of a set time how much, of set work whether it was held."""
     units = {line.unit for line in block.lines}
+    if block.counted_in in _COUNTED_BY_ONES:
+        return Way.COUNTS
     if all(line.load_rule for line in block.lines):
         return Way.LOAD  # how heavy is theirs to find
     if block.work_s or AmountUnit.SECONDS in units or any(line.amount is None for line in block.lines):

@@ -123,6 +123,7 @@ class Block(Value):
 
     `rest_stations`: the minutes (or other turns) of intervals at which nothing is done, counted like a line's
     `station`. `counts`: which set is the score, None for all of them.
+    `counted_in`: in what the coach wants the work of a set time counted, where that was said.
     `partial`: the coach wrote more than was understood, so its repetitions can't be added up.
     """
 
@@ -138,6 +139,7 @@ class Block(Value):
     team: Annotated[int, Field(ge=1, le=100)] | None = None
     scored: bool = True
     counts: Counts | None = None
+    counted_in: AmountUnit | None = None
     aim: Aim | None = None
     effort: Effort | None = None
     buy_in: Lines = ()

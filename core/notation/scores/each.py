@@ -178,6 +178,8 @@ def read_counts(said: Told, block: Block, _: MassUnit) -> ReadScore | None:
 
 
 def _unit_of_lines(block: Block) -> str:
+    if block.counted_in:
+        return str(block.counted_in)
     units = {str(line.unit) for line in block.lines if line.unit is not AmountUnit.SECONDS}
     return units.pop() if len(units) == 1 else "reps"
 
@@ -289,7 +291,7 @@ def _holds_in(said: Told) -> list[_Value]:
         return plain
     times = [(seconds, one) for seconds, one, is_plain in bare_times(said) if is_plain]
     if len(bare) > 1 and len(times) != len(bare):
-        return [(one.value, one) for one in bare]
+        return [(dotted(one) or one.value, one) for one in bare]
     return times or [(one.value, one) for one in bare]
 
 

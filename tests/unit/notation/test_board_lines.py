@@ -324,7 +324,7 @@ def test_what_is_said_of_a_line_behind_it_is_its_note(typed, note):
     assert (read.session.blocks[0].lines[0].notes, read.not_understood) == (note, ())
 
 
-@pytest.mark.parametrize("talk", ["See you on Thursday!", "Post your time", "Good luck everybody"])
+@pytest.mark.parametrize("talk", ["See you on Thursday!", "Bring some water", "Good luck everybody"])
 def test_what_is_said_to_people_behind_a_line_is_no_note_of_it(talk):
     read = read_session(f"3 rounds for time\n10 push-ups. {talk}", catalogue())
     assert read.session.blocks[0].lines[0].notes is None
