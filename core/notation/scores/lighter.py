@@ -20,9 +20,13 @@ from core.sessions.counting import reps_in_round
 from core.sessions.values import Block, Line
 
 _SAYS: Final = says("beside_made_easier")
+_WALKED: Final = says("walked")
+_NOT_OF_THE_WORK: Final = says("not_of_the_work")
+_CLAUSE: Final = re.compile(r"[.;!?](?=\s|$)|[,()\n]|\s-\s|\b(?:but|because|bc|coz|cos)\b")
 _CUT: Final = re.compile(r"\b(?:cut|reduced|lowered|halved) (?:the |all |my )")
 _INSTEAD: Final = re.compile(
-    r"(?P<n>[0-9]+(?:\.[0-9])?)[^0-9]{0,24}\binstead of (?:the )?(?P<k>[0-9]+(?:\.[0-9])?)"
+    r"(?P<n>[0-9]+(?:\.[0-9])?)[^0-9.;]{0,24}\b(?:instead of|not|rather than) (?:the )?"
+    r"(?P<k>[0-9]+(?:\.[0-9])?)(?![0-9:])"
 )
 _WORD: Final = re.compile(r"[a-z][a-z'-]*")
 _PIECE: Final = re.compile(r"[,;.!?()|+\n]|\s-\s|[0-9]+")
@@ -40,12 +44,24 @@ _OF_LOADS: Final = frozenset({Way.LOAD, Way.DONE})
 
 
 def is_lighter(said: Told, score: Score, block: Block, unit: MassUnit) -> bool:
+    says_so = (_SAYS, _WALKED) if len(block.lines) > 1 else (_SAYS,)
+    clauses = [one for one in _CLAUSE.split(_without_slips(said.words)) if not _NOT_OF_THE_WORK.search(one)]
     return (
-        _SAYS.search(said.words) is not None
+        any(shape.search(clause) for shape in says_so for clause in clauses)
         or _weighs_less(said, score, block, unit)
         or _is_less(said, score, block)
         or _is_easier(said, block)
     )
+
+
+def _without_slips(words: str) -> str:
+    """`wihtout the weigth`: letters that changed places."""
+    return _WORD.sub(lambda word: _TURNED.get("".join(sorted(word[0])), word[0]), words)
+
+
+_TURNED: Final = {
+    "".join(sorted(word)): word for word in ("without", "weight", "weights", "instead", "scaled", "lighter")
+}
 
 
 def _weighs_less(said: Told, score: Score, block: Block, unit: MassUnit) -> bool:
@@ -65,9 +81,8 @@ def _went_down(said: Told) -> bool:
 
 def _is_less(said: Told, score: Score, block: Block) -> bool:
     """`13:13, only 40 squats` of fifty, `without the run`; two of three in some of the minutes."""
-    if _CUT.search(said.words) or any(
-        float(one["n"]) < float(one["k"]) for one in _INSTEAD.finditer(said.words)
-    ):
+    less = any(float(one["n"]) < float(one["k"]) for one in _INSTEAD.finditer(said.words))
+    if _CUT.search(said.words) or (less and way_of(block) not in _OF_LOADS):
         return True
     if way_of(block) is Way.MINUTES:
         whole = reps_in_round(block)
@@ -107,7 +122,8 @@ def _is_fewer(one: Number, said: Told, block: Block) -> bool:
 def _is_easier(said: Told, block: Block) -> bool:
     """Whether a way is named that is easier than one of the block's, or a thing that none of them needs."""
     lines = (*block.buy_in, *block.lines, *block.cash_out)
-    pieces = [_WORD.findall(piece) for piece in _PIECE.split(said.words)]
+    clauses = [one for one in _CLAUSE.split(said.words) if not _NOT_OF_THE_WORK.search(one)]
+    pieces = [_WORD.findall(piece) for one in clauses for piece in _PIECE.split(one)]
     lifts = way_of(block) is Way.LOAD  # what is held there shows in its weight
     return any(
         _names_easier(piece, lines) or (not lifts and _names_a_thing(piece, lines)) for piece in pieces
@@ -155,7 +171,7 @@ def _names_a_thing(words: Sequence[str], lines: Sequence[Line]) -> bool:
         before = words[max(at - _BEFORE_A_THING, 0) : at]
         behind = words[at + len(name.split()) :]
         is_used = (not _USED.isdisjoint(before) and "left" not in before) or behind[:1] == ["for"]
-        stands_alone = at > 0 and not behind and len(words) <= _LONGEST_NAME
+        stands_alone = at > 0 and not behind and len(words) <= _LONGEST_NAME and words[0] != "the"
         if (is_used or stands_alone) and not any(thing.id in _things_of(line.movement) for line in lines):
             return True
     return False

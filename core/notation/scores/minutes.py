@@ -82,9 +82,12 @@ def _of(said: Told, every: int) -> int | None:
     if len(bare) == 2 and said.gap(*bare).strip() == "/" and bare[1].whole == every:  # noqa: PLR2004 - `11/12`
         return bare[0].whole
     found = [one for one in said.of("of", "ten") if (one.second or 10) == every and one.whole <= every]
+    if found and _MISSED_OF.search(said.words[: found[0].start]):
+        return every - found[0].whole
     return found[0].whole if found else None
 
 
+_MISSED_OF: Final = re.compile(r"\b(?:missed|failed|lost|skipped|dropped)\s(?:only |just )?$")
 _ALL_BUT: Final = re.compile(r"\b(?:all but|except(?: for)?|apart from)\s(?:the )?$")
 
 

@@ -11,6 +11,7 @@ from core.notation.part_labels import LAST, Part, find_part, names_several
 from core.notation.part_names import blocks_named
 from core.notation.scores import asking
 from core.notation.scores.accounted import accounts_for, left_over
+from core.notation.scores.asides import without_asides
 from core.notation.scores.done import read_done
 from core.notation.scores.each import read_counts, read_holds, read_splits
 from core.notation.scores.lighter import is_lighter
@@ -226,6 +227,7 @@ def _told_beside(own: Told, said: Told, score: Score, block: Block) -> bool:
 def _read(own: Told, said: Told, left: str, remarks: Remarks, block: Block, unit: MassUnit) -> ReadScore:
     """The score that `own` tells, a stretch of all that was `said`; `left`: of that, what is no remark."""
     way = way_of(block)
+    own = without_asides(own, block)
     read = READERS[way](own, block, unit) or _without_number(own.words, block)
     if read.score is None:
         return _with_pain(read, remarks, way)
@@ -327,7 +329,7 @@ def _is_too_much_left(said: Told, score: Score, block: Block) -> bool:
 
 def _is_full_of_numbers(said: Told, score: Score, block: Block) -> bool:
     """Whether so many numbers of anything stand in it that the score may well be another of them."""
-    return sum(not accounts_for(one, score, block) for one in said.numbers) >= _MANY
+    return sum(not accounts_for(one, score, block) for one in said.counting) >= _MANY
 
 
 # Of messages with so many, one in four was read wrong where its shapes were not known (counted on the building half).

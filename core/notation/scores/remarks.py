@@ -8,8 +8,7 @@ from core.notation.scores.wording import says
 from core.notation.text import Strip
 
 _SCALED = re.compile(
-    r"\b(?:scaled|scale|modified|not (?:rx|rx'?d|as written|as prescribed)|(?:a )?(?:lighter|easier)(?: "
-    r"one| weight| version)?)\b"
+    r"\b(?<!have )(?<!should've )(?:scaled|scale|modified|not (?:rx|rx'?d|as written|as prescribed))\b"
 )
 _AS_WRITTEN = re.compile(r"\b(?:rx'?d?|as (?:written|prescribed|posted))\b")
 _NO_PAIN = says("beside_no_pain")

@@ -132,9 +132,13 @@ class Told:
 
 def _beside_for(one: Number) -> frozenset[str]:
     """A minute may fail and a cap be told in repetitions; these are what is told."""
-    return _BESIDE - {"turn": {"failed"}, "reps": {"cap"}, "rounds": {"cap"}, "left": {"failed", "cap"}}.get(
-        one.kind, set()
-    )
+    return _BESIDE - {
+        "turn": {"failed"},
+        "of": {"failed"},
+        "reps": {"cap"},
+        "rounds": {"cap"},
+        "left": {"failed", "cap"},
+    }.get(one.kind, set())
 
 
 def _is_effort(one: Number, said: frozenset[str]) -> bool:

@@ -50,3 +50,8 @@ ROLES: Final = tuple(
     Role(name, _compiled(row.get("before")), _compiled(row.get("behind")))
     for name, row in _TABLE["roles"].items()
 )
+
+
+def words_of(name: str) -> frozenset[str]:
+    """A list of plain words by its name in the table."""
+    return frozenset(_TABLE["words"][name].split())

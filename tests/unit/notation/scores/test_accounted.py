@@ -11,7 +11,7 @@ SETS = "3 sets of max pull-ups, rest 2 min"
 PARTS = "A) 500 m row for time\nB) AMRAP 10: 6 pull-ups, 9 push-ups"
 
 ASKED = [
-    (ROUNDS, "7 rounds, my sister 31"),
+    (ROUNDS, "7 rounds, my sister got 31"),
     (SETS, "12, 9"),
     (PARTS, "45, 7 rounds + 3"),
 ]
