@@ -167,7 +167,12 @@ def cast(platform: "Platform") -> Json:
     people_ = [user for user in platform.users.values() if not user.is_bot and not user.deleted]
     return {
         "people": [
-            {"id": user.id, "name": user.name, "blocked": _bot_with(platform, user) == "kicked"}
+            {
+                "id": user.id,
+                "name": user.name,
+                "about": user.about,
+                "blocked": _bot_with(platform, user) == "kicked",
+            }
             for user in people_
         ],
         "groups": [
@@ -179,6 +184,7 @@ def cast(platform: "Platform") -> Json:
             for group in groups
         ],
         "bot": platform.bot.user.id,
+        "handle": platform.bot.user.username,
     }
 
 

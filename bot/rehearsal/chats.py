@@ -28,6 +28,7 @@ class User:
     language: str | None = None
     is_bot: bool = False
     deleted: bool = False
+    about: str = ""
     diary: Diary = field(default_factory=Diary)
     json: Json = field(init=False)
 

@@ -31,8 +31,13 @@ _OTHER_MEDIA: dict[str, Json] = {
 }
 
 
-def add_person(platform: "Platform", name: str, username: str | None, language: str | None) -> int:
-    return platform.add_user(name, username, language).id
+def add_person(
+    platform: "Platform", name: str, username: str | None, language: str | None, about: str = ""
+) -> int:
+    """`about`: who they are in a few words, told to whoever looks at the room and to nobody in it."""
+    user = platform.add_user(name, username, language)
+    user.about = about
+    return user.id
 
 
 def add_group(

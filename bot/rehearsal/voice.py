@@ -223,8 +223,12 @@ class Room:
         """Return the room of a platform in this process; for one behind HTTP give `Room` a RemoteStage."""
         return cls(LocalStage(platform))
 
-    async def person(self, name: str, *, username: str | None = None, language: str | None = "en") -> Person:
-        person_id = await self.stage.do("add_person", name=name, username=username, language=language)
+    async def person(
+        self, name: str, *, username: str | None = None, language: str | None = "en", about: str = ""
+    ) -> Person:
+        person_id = await self.stage.do(
+            "add_person", name=name, username=username, language=language, about=about
+        )
         return Person(self.stage, name, person_id)
 
     async def group(

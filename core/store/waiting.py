@@ -33,6 +33,7 @@ class Waits:
     kept: dict[str, int]
 
 
+# Of the times that a post was set for, the last one counts; what was set before passes in silence.
 _AHEAD = """
 SELECT due.at, due.kind, person.name, coalesce(direct.title, through.title)
 FROM due
@@ -40,7 +41,13 @@ LEFT JOIN person ON person.id = json_extract(due.refs, '$.person')
 LEFT JOIN training_group AS direct ON direct.id = json_extract(due.refs, '$.group')
 LEFT JOIN session ON session.id = json_extract(due.refs, '$.session')
 LEFT JOIN training_group AS through ON through.id = session.group_id
-WHERE due.state = ? ORDER BY due.at, due.id LIMIT ?
+WHERE due.state = ? AND (
+    due.kind != 'post' OR (
+        session.state = 'scheduled' AND session.post_at = due.at
+        AND session.revision = json_extract(due.refs, '$.revision')
+    )
+)
+ORDER BY due.at, due.id LIMIT ?
 """
 _KEPT = {"people": "person", "sessions": "session", "scores": "score"}
 

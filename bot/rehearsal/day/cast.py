@@ -41,6 +41,13 @@ class Role:
     taps: Mapping[str, str] = field(default_factory=dict)
     able: int = 3
 
+    @property
+    def about(self) -> str:
+        """What tells them apart, in their own words: what they need spared, or what they train with."""
+        if any(label == "Yes" for label in self.taps.values()):
+            return "says yes to a safety question"
+        return self.types.get(SPARE) or self.types.get(THINGS, "nothing to train with")
+
 
 THINGS, SPARE, WEIGHT = "What do you have to train with", "your body needs to spare", "What do you weigh"
 
@@ -146,7 +153,9 @@ class Company:
 
     @classmethod
     async def gather(cls, room: Room) -> Self:
-        people = {role.name: await room.person(role.name) for role in (MARIT, *ATHLETES, ILSE)}
+        people = {
+            role.name: await room.person(role.name, about=role.about) for role in (MARIT, *ATHLETES, ILSE)
+        }
         members = [people[role.name] for role in ATHLETES]
         group = await room.group("Harbour crew", admins=[people[MARIT.name]], members=members)
         players = {role.name: Player(role, people[role.name]) for role in (*ATHLETES, ILSE)}

@@ -22,7 +22,7 @@ export function drawLevers(container, drawAgain) {
     button.setAttribute("aria-disabled", String(busy));
     return button;
   };
-  return redraw(container, time(backstage, doing), bot(backstage, doing), network(backstage, doing), limits(backstage, doing), saved(backstage));
+  return redraw(container, time(backstage, doing), troubles(backstage, doing), saved(backstage));
 }
 
 function part(title, words, ...children) {
@@ -42,23 +42,22 @@ function time(backstage, doing) {
     doing(runs() ? "Stop the time" : "Let it run", "let_it_run", () => ({ runs: !runs() })));
 }
 
-function bot({ bot: state }, doing) {
-  const words = { up: "Bellwether runs.", starting: "Bellwether starts; that takes some seconds.", down: "Bellwether is down. Write to it all the same, and start it again." }[state];
-  return part("The bot", words, state === "down"
-    ? doing("Start it again", "start_bot", () => ({}), { part: "bot" })
-    : doing("Kill it", "kill_bot", () => ({}), { part: "bot" }));
+// What can go wrong, a line each: its lever, and how it is.
+function troubles(backstage, doing) {
+  const { bot: state, network: whole, limits_until: until } = backstage;
+  const bot = { up: "Bellwether runs.", starting: "Bellwether starts; that takes some seconds.", down: "Bellwether is down." }[state];
+  return make("section", { className: "lever" }, make("h2", {}, "Trouble"), make("ul", {},
+    line(bot, state === "down"
+      ? doing("Start it again", "start_bot", () => ({}), { part: "bot" })
+      : doing("Kill it", "kill_bot", () => ({}), { part: "bot" })),
+    line(whole ? "The network holds." : "The network is cut.", whole
+      ? doing("Cut it", "cut_network", () => ({}), { part: "network" })
+      : doing("Mend it", "mend_network", () => ({}), { part: "network" })),
+    line(until ? `No room to send until ${near(until)}.` : "There is room to send.",
+      doing(`Use up ${LIMITS_S} s`, "use_up_limits", () => ({ seconds: LIMITS_S })))));
 }
 
-function network({ network: whole }, doing) {
-  return part("The network", whole ? "It holds." : "It is cut: nothing gets to the bot or away from it.", whole
-    ? doing("Cut it", "cut_network", () => ({}), { part: "network" })
-    : doing("Mend it", "mend_network", () => ({}), { part: "network" }));
-}
-
-function limits({ limits_until: until }, doing) {
-  return part("Sending limits", until ? `Used up until ${near(until)}: the platform takes nothing.` : "There is room.",
-    doing(`Use them up for ${LIMITS_S} seconds`, "use_up_limits", () => ({ seconds: LIMITS_S })));
-}
+const line = (words, lever) => make("li", {}, lever, make("span", {}, words));
 
 // The same in a word or two, beside the time.
 export function stateOf({ bot: state, network: whole, limits_until: until, playing }) {
@@ -83,7 +82,7 @@ function saved(backstage) {
   const { kept, updates, letters, ahead } = waits;
   const lines = [
     `Kept: ${many(kept.people, "person", "people")}, ${many(kept.sessions, "session")}, ${many(kept.scores, "score")}.`,
-    `With the platform, not yet fetched: ${backstage.unheard ?? 0}.`,
+    `Said and not yet fetched: ${backstage.unheard ?? 0}.`,
     `Heard and not yet handled: ${updates}.${updates ? because(backstage, "bot") : ""}`,
     `Written and not yet sent: ${letters}.${letters ? because(backstage, "limits_until") : ""}`,
   ];

@@ -7,8 +7,8 @@ import { pane } from "./pane.js";
 import { headOf } from "./people.js";
 import { announce, say } from "./saying.js";
 import { drawTries } from "./tries.js";
-import { dayAndHour, hour, now, take as takeClock, whenChosen } from "./when.js";
-import { chat, groupsOf, labelOf, look, person, take, takeCast, unread, world } from "./world.js";
+import { day, dayAndHour, hour, now, take as takeClock, whenChosen } from "./when.js";
+import { chat, groupsOf, isAdmin, labelOf, look, person, take, takeCast, unread, world } from "./world.js";
 
 const $ = (id) => document.getElementById(id);
 const both = matchMedia("(min-width: 64rem)");
@@ -19,11 +19,11 @@ const SPOKEN = new Set(["text", "photo", "voice", "document"]);
 let me = null;
 let pressedAt = -Infinity;
 
-const head = (where) => headOf(where, be);
+const head = (where) => headOf(where, become);
 const back = () => { view("chats"); history.replaceState(null, "", "#"); $("chats").querySelector("button")?.focus(); };
 const opens = () => show("own");
-const own = pane($("own"), { slot: "own", head, back, opens });
-const group = pane($("group"), { slot: "group", head, back, opens });
+const own = pane($("own"), { slot: "own", head, back, opens, behind });
+const group = pane($("group"), { slot: "group", head, back, opens, behind });
 const panes = { own, group };
 
 // who one is, and what is in view
@@ -33,6 +33,15 @@ function be(id) {
   me = id;
   keep("me", id);
   settle();
+}
+
+// Somebody else by a tap that said so: it is seen and heard who one is now.
+function become(id) {
+  if (!id || id === me) return;
+  be(id);
+  say(`You are ${person(id)?.name ?? "somebody new"} now.`);
+  $("me").parentElement.classList.remove("turned");
+  requestAnimationFrame(() => $("me").parentElement.classList.add("turned"));
 }
 
 // The chats of whoever one is; with nobody chosen yet, of the first there is. Somebody new may not be there yet.
@@ -62,11 +71,19 @@ function show(slot, id) {
   draw();
 }
 
-// On a small screen time and trouble are a view of their own, and one comes back to where one was.
+// At a desk time and trouble open above the chats. On a small screen they are a view of their own, and one comes back to
+// where one was.
 function behind() {
+  if (both.matches) return unfold(!kept("behind", false));
   view("behind");
   history.pushState({ comesBack: true }, "", "#behind");
-  $("from-behind").focus();
+  return $("from-behind").focus();
+}
+
+function unfold(open) {
+  keep("behind", open);
+  document.body.dataset.behind = open ? "open" : "folded";
+  $("to-behind").setAttribute("aria-expanded", String(open));
 }
 
 function fromBehind() {
@@ -101,13 +118,14 @@ function drawNow() {
   drawChats();
   drawTime();
   drawLevers($("levers"), draw);
-  drawTries($("tries"), { be, show });
+  drawTries($("tries"), { be: become, show });
 }
 
 function drawMe() {
-  const options = world.people.map(({ id, name }) => {
+  const options = world.people.map(({ id, name, about }) => {
     const news = id !== me && kept("seen", {})[`${id}:${id}`] !== undefined ? unread(id, id) : 0;
-    return [String(id), news ? `${name} (${news} new)` : name];
+    const role = world.groups.some((one) => isAdmin(one, id)) ? "coach" : about;
+    return [String(id), [name, role].filter(Boolean).join(", ") + (news ? ` (${news} new)` : "")];
   });
   const drawn = JSON.stringify([options, me]);
   if ($("me").dataset.drawn === drawn) return;
@@ -120,10 +138,10 @@ function drawChats() {
   redraw($("chats"), rows.map((id) => {
     const slot = id > 0 ? "own" : "group";
     const news = unread(me, id);
-    const button = key("", () => show(slot, id), { className: "chat" });
+    const button = key("", () => show(slot, id), { className: "key chat" });
     button.dataset.key = `chat ${id}`;
     if (inView(slot) && panes[slot].where.chat === id) button.setAttribute("aria-current", "true");
-    button.append(make("span", { className: "name" }, labelOf(id)),
+    button.append(make("span", { className: "name" }, labelOf(id), id > 0 ? make("small", {}, ` @${world.handle}`) : ""),
       news ? make("span", { className: "news" }, `${news} new`) : "",
       make("span", { className: "last" }, lastWords(id)));
     return make("li", {}, button);
@@ -141,10 +159,13 @@ function lastWords(id) {
 
 function drawTime() {
   if (!world.people.length) return;
-  for (const id of ["now", "clock"]) $(id).textContent = dayAndHour(now());
+  $("clock").textContent = dayAndHour(now());
   const state = world.backstage ? stateOf(world.backstage) : "";
   $("state").textContent = state || "time and trouble";
-  $("to-behind").classList.toggle("wrong", Boolean(state) && !world.backstage.playing);
+  const wrong = Boolean(state) && !world.backstage.playing;
+  for (const one of [$("to-behind"), own.beside, group.beside]) one.classList.toggle("wrong", wrong);
+  for (const one of [own, group]) one.beside.textContent = [`as ${person(me)?.name}`, hour(now()), state].filter(Boolean).join(" · ");
+  for (const one of [own, group]) one.turn(day(now()));
   const scene = world.scenes.at(-1);
   const plays = world.backstage?.playing && scene;
   const words = [
@@ -217,18 +238,16 @@ document.addEventListener("keydown", (event) => {
 $("me").addEventListener("change", () => be(Number($("me").value)));
 $("to-behind").addEventListener("click", behind);
 $("from-behind").addEventListener("click", fromBehind);
-const unfold = () => { $("behind").open = both.matches ? kept("behind", true) : true; };
-unfold();
-$("behind").addEventListener("toggle", () => { if (both.matches) keep("behind", $("behind").open); });
 window.addEventListener("popstate", () => {
   const was = document.body.dataset.view;
   view(location.hash.slice(1) || "chats");
-  if (was === "behind") $("to-behind").focus();
+  if (was === "behind") (panes[document.body.dataset.view]?.beside ?? $("to-behind")).focus();
   draw();
 });
 document.addEventListener("visibilitychange", () => draw());
-both.addEventListener("change", () => { unfold(); draw(); });
+both.addEventListener("change", () => draw());
 whenChosen(() => { own.redraw(); group.redraw(); draw(); });
 setInterval(drawTime, 1000);
 view(location.hash.slice(1) || kept("view", "chats"));
+unfold(kept("behind", false));
 listen();

@@ -4,19 +4,23 @@ import { act } from "./acting.js";
 import { make, redraw } from "./dom.js";
 import { entry } from "./entry.js";
 import { day } from "./when.js";
-import { chat, labelOf } from "./world.js";
+import { chat, labelOf, world } from "./world.js";
 import { writer } from "./writing.js";
 
 const SHOWN = 120;
 const MOST_DRAWN = 3 * SHOWN;
 const NEAR_END_PX = 80;
+const KEY_SHOWS_PX = 24;
 // What comes within that time of one's own words or tap is their answer, and read from its first entry.
 const ANSWERED_WITHIN_MS = 15_000;
 
-// `slot`: "own" or "group"; `head(where)`: what stands in the chat's head beside its name; `opens`: goes to one's own chat.
-export function pane(section, { slot, head, back, opens }) {
+// `slot`: "own" or "group"; `head(where)`: what stands in the chat's head beside its name; `opens`: goes to one's own chat;
+// `behind`: to time and trouble.
+export function pane(section, { slot, head, back, opens, behind }) {
   const where = { slot, chat: null, person: null };
   const title = make("h2", {});
+  const handle = make("small", {});
+  const beside = make("button", { type: "button", className: "plain beside", click: behind }, "");
   const more = make("div", { className: "more" });
   const list = make("ol", { className: "record", tabIndex: -1 });
   const earlier = make("button", { type: "button", className: "plain earlier", hidden: true, click: showEarlier }, "Show what came before");
@@ -24,8 +28,9 @@ export function pane(section, { slot, head, back, opens }) {
   const below = make("button", { type: "button", className: "key below", hidden: true, click: down }, "");
   const scroll = make("div", { className: "scroll" }, earlier, start, list);
   const writing = writer({ where, asked });
-  const backwards = make("button", { type: "button", className: "plain back", click: back }, "‹ Chats");
-  section.append(make("div", { className: "head" }, backwards, title, more), scroll, below, writing.form);
+  const backwards = make("button", { type: "button", className: "key back", click: back }, "‹ Chats");
+  section.append(make("div", { className: "head" }, backwards, make("div", { className: "named" }, title, handle, beside), more),
+    scroll, below, writing.form);
   let from = 0;
   let current = null;
   let pinned = true; // whoever reads further up is left there; all others see the newest
@@ -33,16 +38,19 @@ export function pane(section, { slot, head, back, opens }) {
   let askedAt = -Infinity;
   let unseen = 0;
   let measured = "";
+  let today = "";
   const size = () => `${scroll.clientHeight} of ${scroll.scrollHeight}`;
   // What moves because a size changed was moved by nobody.
   scroll.addEventListener("scroll", () => {
     if (size() === measured) pinned = atEnd() || atNewest();
-    if (atEnd()) seenAll();
+    if (atEnd()) unseen = 0;
+    hint();
   });
   const sizes = new ResizeObserver(() => {
     measured = size();
     if (pinned) toNewest();
-    if (atEnd()) seenAll();
+    if (atEnd()) unseen = 0;
+    hint();
   });
   sizes.observe(list);
   sizes.observe(scroll);
@@ -52,18 +60,29 @@ export function pane(section, { slot, head, back, opens }) {
   const atNewest = () => Math.abs(scroll.scrollTop - restOfNewest()) < 2;
   const toNewest = () => { scroll.scrollTop = restOfNewest(); };
 
-  // What came while somebody reads further up, or is longer than the page, is one tap away.
+  // What came while somebody reads further up, and keys that an answer longer than the page has at its end, are one tap away.
+  function hint() {
+    const words = unseen && !atEnd() ? `${unseen} new below` : keysBelow();
+    below.hidden = !words;
+    if (below.textContent !== words) below.textContent = words;
+  }
+
+  function keysBelow() {
+    const last = [...list.querySelectorAll(".entry .keys")].at(-1);
+    if (!last?.querySelector(".key:not(.past)")) return "";
+    if (last.getBoundingClientRect().top < scroll.getBoundingClientRect().bottom - KEY_SHOWS_PX) return "";
+    const labels = [...last.querySelectorAll(".key")].map((one) => one.textContent);
+    return `↓ ${labels.length === 1 ? "" : `${labels.length} keys: `}${labels.join(", ")}`;
+  }
+
   function seenAll() {
     unseen = 0;
-    below.hidden = true;
+    hint();
   }
 
   function countUnseen() {
-    if (atEnd()) return seenAll();
-    unseen += 1;
-    below.textContent = `${unseen} new below`;
-    below.hidden = false;
-    return undefined;
+    if (!atEnd()) unseen += 1;
+    hint();
   }
 
   function down() {
@@ -72,6 +91,27 @@ export function pane(section, { slot, head, back, opens }) {
     toNewest();
     seenAll();
     section.focus({ preventScroll: true });
+  }
+
+  // Keys of another day, and those that stand again further down, can be tapped still, and look past.
+  function age() {
+    const again = new Set();
+    for (const one of [...list.querySelectorAll(".entry")].toReversed()) {
+      const labels = [...one.querySelectorAll(".keys .key")];
+      for (const key of labels) {
+        const past = one.dataset.day !== today || again.has(key.textContent);
+        key.classList.toggle("past", past);
+        key.title = past ? "Of an earlier message" : "";
+      }
+      for (const key of labels) again.add(key.textContent);
+    }
+  }
+
+  function turn(to) {
+    if (to === today) return;
+    today = to;
+    age();
+    hint();
   }
 
   // As far down as there is, and no further than the newest begins, below the date that stays above.
@@ -123,6 +163,7 @@ export function pane(section, { slot, head, back, opens }) {
     from = Math.max(0, record.length - SHOWN);
     earlier.hidden = from === 0;
     list.replaceChildren(...dated(drawn(record.slice(from)), ""));
+    age();
     emptyWord();
     reach(lastEntry());
     pinned = true;
@@ -156,6 +197,7 @@ export function pane(section, { slot, head, back, opens }) {
     const nodes = dated(drawn(record.slice(from, until)), "");
     if (nodes.at(-1)?.dataset.day !== first?.dataset.day) nodes.push(make("li", { className: "day" }, first?.dataset.day ?? ""));
     list.prepend(...nodes);
+    age();
     scroll.scrollTop += scroll.scrollHeight - height;
     const next = [...list.querySelectorAll(".entry")][0];
     if (next) { reach(next); next.focus({ preventScroll: true }); }
@@ -174,6 +216,7 @@ export function pane(section, { slot, head, back, opens }) {
     const last = list.lastElementChild?.dataset.day;
     const nodes = dated(drawn([item]), last ?? "");
     list.append(...nodes);
+    age();
     emptyWord();
     const added = nodes.at(-1);
     if (added) came(added, chat(where.chat).messages.get(item.id)?.person === where.person);
@@ -186,7 +229,9 @@ export function pane(section, { slot, head, back, opens }) {
     const [fresh] = drawn([item]);
     if (!fresh) return remove(there);
     const focused = there.contains(document.activeElement);
+    fresh.dataset.day = there.dataset.day;
     there.replaceWith(fresh);
+    age();
     if (current === there) reach(fresh);
     if (focused) fresh.focus({ preventScroll: true });
     if (newest === there) newest = fresh;
@@ -230,8 +275,14 @@ export function pane(section, { slot, head, back, opens }) {
     writing,
     section,
     take,
+    beside,
+    turn,
     redraw: redrawAll,
-    drawHead() { redraw(more, head(where)); title.textContent = labelOf(where.chat); },
+    drawHead() {
+      redraw(more, head(where));
+      title.textContent = labelOf(where.chat);
+      handle.textContent = where.chat > 0 ? `@${world.handle}` : "";
+    },
     move(id, person) {
       if (where.chat === id && where.person === person) return;
       Object.assign(where, { chat: id, person });

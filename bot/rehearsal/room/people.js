@@ -27,9 +27,9 @@ function members(where, be) {
   const details = make("details", { className: "who-is-in" },
     make("summary", {}, `${inside.length} people`),
     make("div", { className: "menu wide" },
-      make("ul", {}, bot(one, where.person), ...inside.map((other) => member(one, other, where.person))),
+      newcomers(one, be),
       outside.length ? adding(one, outside) : null,
-      newcomers(one, be)));
+      make("ul", {}, bot(one, where.person), ...inside.map((other) => member(one, other, where.person)))));
   details.dataset.key = `members ${one.id}`;
   return details;
 }
@@ -41,7 +41,7 @@ function member(one, other, me) {
   const admin = isAdmin(one, other.id);
   const does = (label, name, details) => keyed(key(label, () => act(name, { person: me, chat: one.id, ...details }), { className: "plain" }), `${label} ${other.id}`);
   return make("li", {},
-    make("span", {}, mine ? `${other.name} (you)` : other.name, standing ? make("small", {}, ` ${standing}`) : null),
+    make("span", {}, mine ? `${other.name} (you)` : other.name, make("small", {}, ` ${standing || other.about || ""}`)),
     may ? does(admin ? "No coach any more" : "Make coach", "promote", { other: other.id, as_admin: !admin }) : null,
     may ? does("Remove", "remove", { other: other.id }) : null,
     mine ? does("Leave", "leave", {}) : null);
@@ -50,7 +50,7 @@ function member(one, other, me) {
 function bot(one, me) {
   const inside = one.members[world.bot];
   const name = inside ? "remove_bot" : "add_bot";
-  return make("li", {}, make("span", {}, "Bellwether"),
+  return make("li", {}, make("span", {}, "Bellwether", make("small", {}, ` @${world.handle}`)),
     !isAdmin(one, me) ? null : keyed(key(inside ? "Remove" : "Add to the group", () => act(name, { person: me, chat: one.id }), { className: inside ? "plain" : "key" }), `bot ${one.id}`));
 }
 

@@ -4,11 +4,13 @@ import { key, make, redraw } from "./dom.js";
 import { letIn } from "./people.js";
 import { isAdmin, newestWith, world } from "./world.js";
 
-const SESSION = "Row and reach\nAMRAP 10\n8 push-ups\n12 goblet squats @ 16/12 kg\n200 m run";
+const SESSION = "Push, squat, run\nAMRAP 10\n8 push-ups\n12 goblet squats @ 16/12 kg\n200 m run";
+const wide = matchMedia("(min-width: 64rem)");
 const NEW_NAMES = ["Alva", "Mats", "Ida", "Pelle", "Runa", "Sten"];
 
 // `be(id)`: become somebody; `show(slot)`: go to a chat.
 export function drawTries(container, { be, show }) {
+  const folded = container.querySelector("details")?.open ?? wide.matches;
   const [one] = world.groups;
   const coach = one && world.people.find(({ id }) => isAdmin(one, id));
   const athlete = one && (world.people.find(({ name, id }) => name === "Bo" && one.members[id])
@@ -29,25 +31,20 @@ export function drawTries(container, { be, show }) {
     show("group");
     await act("add_bot", { person: coach.id, chat: one.id });
   })];
+  const [first, ...more] = [...sets, ...(inside && athlete ? [
+    writes(athlete, "/today", "My version of today: /today"),
+    writes(athlete, "6 rounds and 4", "A score: “6 rounds and 4”"),
+    writes(athlete, "my left knee hurts", "“my left knee hurts”"),
+  ] : [])];
+  const rest = more.length ? make("details", { open: folded }, make("summary", {}, "More to try"), ...more) : null;
+  if (rest) rest.dataset.key = "tries";
   return redraw(container, make("h2", {}, "Try this"),
     make("p", { className: "quiet" }, world.backstage?.playing
       ? "The day plays. Be anybody and watch; skip the rest when you want to begin yourself."
       : "Each is one tap, and makes you the one who does it."),
-    make("h3", {}, "Coach"), ...sets,
-    ...(inside ? asAthletes(one, athlete, { be, show, writes }) : []));
-}
-
-function asAthletes(one, athlete, { be, show, writes }) {
-  const those = !athlete ? [] : [
-    make("h3", {}, "Athlete"),
-    writes(athlete, "/today", "My version of today: /today"),
-    writes(athlete, "6 rounds and 4", "A score: “6 rounds and 4”"),
-    writes(athlete, "my left knee hurts", "“my left knee hurts”"),
-  ];
-  return [...those,
-    make("h3", {}, "Somebody who never trained"),
-    trial("Come in and tap My version", "as somebody new", () => comeIn(one, { be, show })),
-  ];
+    first,
+    inside ? trial("Come in and tap My version", "as somebody new", () => comeIn(one, { be, show })) : null,
+    rest);
 }
 
 function trial(label, whose, click) {

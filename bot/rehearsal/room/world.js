@@ -1,7 +1,7 @@
 // What there is and what was said, as the feed told it. Nothing here draws.
 import { kept, keep } from "./keeping.js";
 
-export const world = { people: [], groups: [], bot: 0, scenes: [], backstage: null, chats: new Map() };
+export const world = { people: [], groups: [], bot: 0, handle: "", scenes: [], backstage: null, chats: new Map() };
 
 // A chat's record in order: messages by their id, and what was tapped.
 export function chat(id) {

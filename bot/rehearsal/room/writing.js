@@ -1,24 +1,25 @@
-// Where somebody writes: a box that grows to ten lines, a draft that is kept, something to attach.
+// Where somebody writes: a box of two lines that grows to ten, a draft that is kept, something to attach.
 import { act, send } from "./acting.js";
 import { key, make } from "./dom.js";
 import { keep, kept } from "./keeping.js";
 
+const LEAST_LINES = 2;
 const MOST_LINES = 10;
 const byTouch = matchMedia("(pointer: coarse)");
 
 // `asked()`: told when something is sent, whose answer will be looked for.
 export function writer({ where, asked }) {
   let about = null; // { message, how: "reply" | "change" }
-  const box = make("textarea", { rows: 1, id: `write-${where.slot}`, autocomplete: "off", enterKeyHint: byTouch.matches ? "enter" : "send" });
+  const box = make("textarea", { rows: LEAST_LINES, id: `write-${where.slot}`, autocomplete: "off", enterKeyHint: byTouch.matches ? "enter" : "send" });
   const label = make("label", { className: "hidden", htmlFor: box.id });
   const note = make("p", { className: "about", hidden: true });
   const picker = make("input", { type: "file", className: "hidden", tabIndex: -1, "aria-label": "A file to send", change: attach });
-  const form = make("form", { className: "write", submit }, note, label, box,
-    make("div", { className: "sends" },
-      make("button", { className: "key strong" }, "Send"),
-      key("Attach", () => picker.click(), { className: "plain" }),
-      key("Voice", () => act("send_voice", at()), { className: "plain", title: "Send a voice message of three silent seconds" })),
-    picker);
+  const others = make("details", { className: "tools others" },
+    make("summary", { title: "A picture, a file, a voice message" }, make("span", { "aria-hidden": "true" }, "+"), make("span", { className: "hidden" }, "Send something else")),
+    make("div", { className: "menu" },
+      key("A picture or a file", () => { others.open = false; picker.click(); }, { className: "plain" }),
+      key("A voice message, three silent seconds", () => { others.open = false; act("send_voice", at()); }, { className: "plain" })));
+  const form = make("form", { className: "write", submit }, note, label, others, box, make("button", { className: "key strong" }, "Send"), picker);
 
   box.addEventListener("input", () => { fit(); draft(box.value); });
   box.addEventListener("keydown", (event) => {
@@ -33,9 +34,8 @@ export function writer({ where, asked }) {
   const draft = (words) => keep("drafts", { ...kept("drafts", {}), [name()]: words || undefined });
 
   function fit() {
-    const lines = box.value.split("\n").length;
-    box.rows = Math.min(MOST_LINES, Math.max(1, lines));
-    if (lines === 1 && box.value && box.scrollHeight > box.clientHeight + 4) box.rows = 3;
+    box.rows = LEAST_LINES;
+    while (box.value && box.rows < MOST_LINES && box.scrollHeight > box.clientHeight + 2) box.rows += 1;
   }
 
   async function submit(event) {
@@ -81,7 +81,7 @@ export function writer({ where, asked }) {
     fill(words) { box.value = words; fit(); draft(words); box.focus(); },
     move(to, whom) {
       label.textContent = `Write to ${to}`;
-      box.placeholder = `Write to ${to}${whom}`;
+      box.placeholder = `Write to ${to}${whom}${byTouch.matches ? "" : "\nShift+Enter makes a line"}`;
       settle(null);
       box.value = kept("drafts", {})[name()] ?? "";
       fit();

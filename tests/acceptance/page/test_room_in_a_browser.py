@@ -2,6 +2,7 @@
 
 import asyncio
 import json
+from datetime import timedelta
 
 import pytest
 import pytest_asyncio
@@ -79,6 +80,7 @@ def backstage(platform, tmp_path):
 async def test_nothing_stands_in_anybodys_way(visits, harbour, backstage):
     """WCAG 2.2 AA, as far as a program sees it: at a desk and on a phone, with everything open that opens."""
     desk = await visits.open()
+    await desk.click("#to-behind")
     await desk.click("#group .who-is-in > summary")
     await finds_nothing(desk)
     await desk.keyboard.press("Escape")
@@ -115,7 +117,7 @@ async def test_time_and_trouble_are_a_view_of_their_own_on_a_phone_and_lead_back
     page = await visits.open(390, 844)
     await page.click("#chats button")
     top = await page.evaluate(TOP_OF_CHAT)
-    await page.click("#to-behind")
+    await page.click("#own .beside")
     assert not await page.is_visible("#own")
     await page.click("button:has-text('Cut it')")
     await page.wait_for_selector("#state:text-is('the network is cut')")
@@ -206,7 +208,7 @@ async def test_five_thousand_messages_are_no_heavier_than_a_hundred(visits, harb
 async def test_an_answer_longer_than_the_page_is_read_from_its_beginning(visits, harbour, bot):
     marit, _, _ = harbour
     page = await visits.open(390, 844)
-    await page.select_option("#me", label="Marit")
+    await page.select_option("#me", label="Marit, coach")
     await page.click("#chats button >> nth=0")
     await page.fill("#write-own", "who needs me?")
     await page.click("#own button:has-text('Send')")
@@ -231,6 +233,8 @@ async def is_in_view(page, words):
 async def test_the_levers_do_what_they_say(visits, harbour, backstage, platform):
     page = await visits.open()
     platform.backstage.skip = lambda: setattr(backstage, "skip", None)
+    assert not await page.is_visible("#levers"), "folded until somebody wants it"
+    await page.click("#to-behind")
     await page.wait_for_selector("text=The day plays and moves the time itself")
     tops = {await page.evaluate(TOP_OF_CHAT)}
     await page.click("text=Skip the rest")
@@ -242,12 +246,50 @@ async def test_the_levers_do_what_they_say(visits, harbour, backstage, platform)
     await page.click("button:has-text('Start it again')")
     await page.wait_for_selector("text=Bellwether starts")
     await page.click("button:has-text('Cut it')")
-    await page.wait_for_selector("text=nothing gets to the bot")
-    await page.click("button:has-text('Use them up')")
-    await page.wait_for_selector("text=the platform takes nothing")
+    await page.wait_for_selector("text=The network is cut.")
+    await page.click("button:has-text('Use up')")
+    await page.wait_for_selector("text=No room to send until")
     tops.add(await page.evaluate(TOP_OF_CHAT))
     assert len(tops) == 1, "what is told of time and trouble moves no chat"
     before = platform.clock.now()
     await page.click("button:has-text('On to') >> nth=0")
-    await page.wait_for_selector("#now:has-text('06:00')")
+    await page.wait_for_selector("#clock:has-text('06:00')")
     assert platform.clock.now() > before
+
+
+async def test_keys_that_are_past_look_past_and_can_be_tapped_still(visits, harbour, bot, platform):
+    marit, _, _ = harbour
+    page = await visits.open()
+    await page.wait_for_selector("#own .keys .key")
+    assert await page.locator("#own .key.past").count() == 0
+    await bot.send_message(marit.id, "And this?", reply_markup=keys("Yes", "Maybe"))
+    await page.wait_for_selector("#own .key:text-is('Maybe')")
+    assert await page.locator("#own .key.past").all_inner_texts() == ["Yes"], "it stands again below"
+    await page.click("#own .key.past")
+    await page.wait_for_selector("#own .aside:has-text('taps “Yes”')")
+    platform.clock.travel_to(platform.clock.now() + timedelta(days=1))
+    await page.wait_for_selector("#group .key.past:text-is('My version')")
+
+
+async def test_keys_below_what_is_seen_are_told_and_one_tap_away(visits, harbour, bot):
+    marit, _, _ = harbour
+    page = await visits.open(390, 844)
+    await page.select_option("#me", label="Marit, coach")
+    await page.click("#chats button >> nth=0")
+    text = "How I read it\n" + "\n".join(f"line {number}" for number in range(60))
+    await bot.send_message(marit.id, text, reply_markup=keys("Post now", "Discard"))
+    await page.wait_for_selector("#own :text('How I read it')")
+    await page.evaluate("document.querySelector('#own .scroll').scrollTop -= 600")
+    await page.click("#own .below:has-text('Post now, Discard')")
+    await becomes(page, AT_END.replace("#group", "#own"))
+    await page.wait_for_selector("#own .below", state="hidden")
+    talk = await page.locator("#own .scroll").bounding_box()
+    assert talk["height"] > 700, "most of a phone is for the talk"
+
+
+async def test_who_somebody_is_stands_beside_their_name(visits, room):
+    coach, lene = await room.person("Marit"), await room.person("Lene", about="24 weeks pregnant")
+    await room.group("Harbour crew", admins=[coach], members=[lene])
+    page = await visits.open()
+    told = await page.locator("#me option").all_inner_texts()
+    assert told == ["Marit, coach", "Lene, 24 weeks pregnant"]

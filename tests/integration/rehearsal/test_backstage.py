@@ -15,6 +15,7 @@ from bot.rehearsal.cable import Cable
 from bot.rehearsal.errors import NotPossible
 from bot.rehearsal.platform import TOKEN
 from core.store.waiting import what_waits
+from tests.integration.store.test_training import SESSION
 from tests.support.durable import store, tables
 
 __all__ = ["store", "tables"]
@@ -121,6 +122,26 @@ async def test_what_waits_is_read_whether_the_bot_runs_or_not(backstage, store, 
     waits = (await backstage.state())["waits"]
     assert waits["kept"]["people"] == 1
     assert waits["ahead"] == [{"at": at.isoformat(), "what": "Ilse's reminder"}]
+
+
+async def test_a_post_is_ahead_at_the_time_that_was_set_last(backstage, store, platform):
+    now = platform.clock.now()
+    first, last = now + timedelta(minutes=18), now + timedelta(minutes=30)
+    async with store.unit() as unit:
+        marit = await unit.people.meet(7, "Marit", "en", now)
+        chat = await unit.chats.group_chat(-5000)
+        group = await unit.groups.open(chat.id, "Harbour crew", now)
+        draft = await unit.sessions.draft(
+            group_id=group.id, author_id=marit.id, day=now.date(), text="", session=SESSION, now=now
+        )
+        for at in (first, last):
+            await unit.sessions.schedule(draft.id, at)
+            await unit.dues.add(f"post {at}", "post", at, {"session": draft.id, "revision": draft.revision})
+    ahead = (await backstage.state())["waits"]["ahead"]
+    assert ahead == [{"at": last.isoformat(), "what": "the session for Harbour crew"}]
+    async with store.unit() as unit:
+        await unit.sessions.unschedule(draft.id)
+    assert (await backstage.state())["waits"]["ahead"] == []
 
 
 async def test_before_there_are_tables_nothing_waits(tmp_path):

@@ -58,14 +58,14 @@ async def test_every_act_that_the_page_does_is_one(browser):
 
 
 async def test_it_knows_everybody_and_their_standing(browser, room):
-    coach, ilse = await room.person("Marit"), await room.person("Ilse")
+    coach, ilse = await room.person("Marit"), await room.person("Ilse", about="two 10s")
     group = await room.group("Harbour crew", admins=[coach], members=[ilse])
     await ilse.says("hello")
     await ilse.blocks_bot()
     cast = await act(browser, "cast")
     assert cast["people"] == [
-        {"id": coach.id, "name": "Marit", "blocked": False},
-        {"id": ilse.id, "name": "Ilse", "blocked": True},
+        {"id": coach.id, "name": "Marit", "about": "", "blocked": False},
+        {"id": ilse.id, "name": "Ilse", "about": "two 10s", "blocked": True},
     ]
     assert cast["groups"] == [
         {
