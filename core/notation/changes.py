@@ -7,6 +7,7 @@ from core.movements.lookup import Catalogue
 from core.notation.becoming import Carry
 from core.notation.editing import edited, fact_in, lines_meant, names_a_line
 from core.notation.edits import Edit, Wish, read_edits, read_wishes
+from core.notation.retelling import names_a_part, retold
 
 
 class Unclear(NamedTuple):
@@ -17,11 +18,12 @@ class Unclear(NamedTuple):
 
 
 class Changed(NamedTuple):
-    """The `text` after all that could be done; `left`: the words of what could not."""
+    """The `text` after all that could be done; `left`: the words of what could not. `so_already`: nothing is to do."""
 
     text: str
     left: tuple[str, ...] = ()
     unclear: Unclear | None = None
+    so_already: bool = False
 
 
 class _On(NamedTuple):
@@ -35,6 +37,11 @@ class _On(NamedTuple):
         """The text after the first reading of a wish that can be carried out."""
         found = (edited(text, edit, self.movements, self.unit, self.carry) for edit in edits)
         return next((words for words in found if words is not None), None)
+
+    def retold(self, text: str, message: str) -> Changed | None:
+        """The text with what the message tells of a part."""
+        told = retold(text, message, self.movements, self.unit)
+        return None if told is None else Changed(told, so_already=told == text)
 
     def unclear(self, text: str, wish: Wish) -> Unclear | None:
         found = (lines_meant(text, edit, self.movements, self.unit, self.carry) for edit in wish.edits)
@@ -59,6 +66,8 @@ def changed(
     `at`: the line that is meant. Nothing of the message is dropped without standing in `left` or `unclear`.
     """
     on = _On(movements, unit, carry)
+    if at is None and names_a_part(text, message, movements, unit):
+        return on.retold(text, message) or Changed(text, left=(message,))
     whole = Wish(message, tuple(one._replace(at=at) for one in read_edits(message)))
     if not whole.edits and (fact := fact_in(message, movements, unit)):
         whole = Wish(message, (fact,))
@@ -70,17 +79,27 @@ def changed(
         return Changed(done)
     if unclear := on.unclear(text, whole):
         return Changed(text, unclear=unclear)
-    if found.text != text or found.unclear or on.names_a_line(text, (whole, *wishes)):
+    told = on.retold(text, message)
+    if told is None and (found.text != text or found.unclear or on.names_a_line(text, (whole, *wishes))):
         return found if wishes else Changed(text, left=(message,))
-    return None
+    return told
 
 
 def _one_by_one(text: str, wishes: tuple[Wish, ...], on: _On) -> Changed:
     left: list[Wish] = []
+    beside = ""
     for wish in wishes:
-        done = on.done(text, wish.edits)
+        done = on.done(text, tuple(one._replace(beside=beside) for one in wish.edits))
+        beside = (
+            next((_changed_by(one) for one in wish.edits if one.verb != "add"), beside) if done else beside
+        )
         text = done or text
         left += [] if done else [wish]
     unclear = next(filter(None, (on.unclear(text, wish) for wish in left)), None)
     words = tuple(wish.words for wish in left if unclear is None or wish.words != unclear.words)
     return Changed(text, words, unclear)
+
+
+def _changed_by(edit: Edit) -> str:
+    """The words for the line that an edit changed: `10 squats` where these came in its place."""
+    return edit.new if edit.verb == "swap" else edit.target or edit.new

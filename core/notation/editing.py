@@ -15,10 +15,12 @@ from core.notation.names import Lexicon, lexicon
 from core.notation.phrase_aims import Facts
 from core.notation.pieces import Piece, as_line
 from core.notation.reading import Reading
+from core.notation.retelling import part_named
 from core.notation.row_reader import read_row
 from core.notation.session import read_session
 from core.notation.text import plain_row, rows
 from core.notation.writing import write_line
+from core.sessions.values import BlockKind
 
 _BLOCK_WORDS = re.compile(
     r"^(?:it|this|that|(?:the )?(?:time|whole thing|session|workout|block|amrap|emom|clock))$"
@@ -62,14 +64,14 @@ def edited(
     """
     known = lexicon(movements)
     if edit.verb == "add":
-        return _checked(text, _added(text, edit, known, unit), movements, unit)
+        return _checked(text, _added(text, edit, movements, unit), movements, unit)
     if edit.verb == "drop":
         return _checked(text, _dropped(text, edit, known, unit), movements, unit)
     for target, new in _partings(edit, known, unit):
         changed = _changed(text, target, new, edit, movements, unit, carry)
         if done := _checked(text, changed, movements, unit):
             return done
-    changed = _with_fact(text, edit, known, unit)
+    changed = _with_fact(text, edit, movements, unit)
     return _checked(text, changed, movements, unit)
 
 
@@ -165,7 +167,8 @@ def _meant(text: str, target: Piece, known: Lexicon, unit: MassUnit, at: int | N
 def _named(text: str, target: Piece, known: Lexicon, unit: MassUnit) -> list[_Spot]:
     spots = list(_spots(text, known, unit))
     exactly = [one for one in spots if _is_named(one.piece, target)]
-    return exactly or [one for one in spots if _says(one.piece, target)]
+    called = [one for one in exactly if _says(one.piece, target)]
+    return called or exactly or [one for one in spots if _says(one.piece, target)]
 
 
 def _is_named(piece: Piece, target: Piece) -> bool:
@@ -229,28 +232,54 @@ def _dropped(text: str, edit: Edit, known: Lexicon, unit: MassUnit) -> str | Non
     )
 
 
-def _added(text: str, edit: Edit, known: Lexicon, unit: MassUnit) -> str | None:
-    """One more line, behind the one that is named, else behind the last of the session."""
+def _added(text: str, edit: Edit, movements: Catalogue, unit: MassUnit) -> str | None:
+    """One more line, behind the one or in the part that is named, else in the part that was spoken of."""
+    known = lexicon(movements)
     told = _piece(edit.new, known, unit)
     spots = list(_spots(text, known, unit))
-    if edit.target:
-        after = _meant(text, _piece(edit.target, known, unit), known, unit)
-        spots = [after] if after and after.alone else []
     if not told.meaning or told.unread or not told.says_anything or not spots:
+        return None
+    session = read_session(text, movements, unit).session
+    named = part_named(edit.target, session) if edit.target and session else None
+    if edit.target and named is None:
+        after = _meant(text, _piece(edit.target, known, unit), known, unit)
+        return _put_behind(text, [after] if after and after.alone else [], edit.new)
+    return _put_behind(text, _of_part(edit, named, text, movements, unit) or spots, edit.new)
+
+
+def _put_behind(text: str, spots: list[_Spot], words: str) -> str | None:
+    """The text with a row more behind the last of these lines."""
+    if not spots:
         return None
     lines = text.splitlines()
     last = spots[-1].row
-    return "\n".join([*lines[: last + 1], edit.new, *lines[last + 1 :]])
+    return "\n".join([*lines[: last + 1], words, *lines[last + 1 :]])
 
 
-def _with_fact(text: str, edit: Edit, known: Lexicon, unit: MassUnit) -> str | None:
+def _of_part(edit: Edit, named: int | None, text: str, movements: Catalogue, unit: MassUnit) -> list[_Spot]:
+    """The lines of the part in which something is added: the one named, or spoken of, else the last work."""
+    read, known = read_session(text, movements, unit), lexicon(movements)
+    parts = dict(read.rows)
+    near = _meant(text, _piece(edit.beside, known, unit), known, unit) if edit.beside else None
+    work = [
+        at
+        for at, one in enumerate(read.session.blocks if read.session else ())
+        if one.kind is not BlockKind.COOL_DOWN
+    ]
+    if named is None:
+        named = parts.get(near.row + 1, 0) - 1 if near else max(work, default=-1)
+    return [one for one in _spots(text, known, unit) if parts.get(one.row + 1) == named + 1]
+
+
+def _with_fact(text: str, edit: Edit, movements: Catalogue, unit: MassUnit) -> str | None:
     """`make it 15 minutes`, `change the cap to 20`, `make it 4 rounds`: the number in its row."""
+    known = lexicon(movements)
     name, value = _fact(edit, known, unit)
     if name is None:
         return None
     holding = [(n, one) for n, one in _readings(text, known, unit) if name in one.facts]
     if not holding and name == "cap_s":
-        return f"{text.rstrip()}\nTime cap: {value / 60:g} min"
+        return _put_behind(text, _of_part(edit, None, text, movements, unit), f"Time cap: {value / 60:g} min")
     if len(holding) != 1:
         return None
     number, reading = holding[0]

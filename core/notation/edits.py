@@ -4,6 +4,7 @@ import re
 from collections.abc import Iterator
 from typing import Literal, NamedTuple
 
+from core.notation.retelling import read_told
 from core.notation.text import plain
 
 _LONGEST = 160
@@ -18,6 +19,7 @@ _BEGINS = (
 _MAKE = r"(?:make|change|set|turn|switch|adjust|update|reduce|raise|lower|increase|cut|drop|bump|put|scale)"
 _DROP = r"(?:drop|remove|delete|skip|cut|scrap|take (?:out|away|off)|leave out|kick out|no more)"
 _ADD = r"(?:add|put|throw|stick|include|insert|do|have)(?: also| in| on| back)*"
+_PART = r"(?:warm|cool|main|skill|strength|part|block|first|second|third|last|finisher|workout)[\w -]{0,14}"
 _LAST = r" (?:at|to) the end| (?:to|into) it| (?:as|for) (?:the )?last(?: one)?"
 _USE = r"(?:(?:use|try|do|have|put|take|give (?:them|us)|go (?:for|with)) )?"
 _THE = r"(?:the |those |all (?:the )?|that |my )?"
@@ -26,13 +28,15 @@ _THE = r"(?:the |those |all (?:the )?|that |my )?"
 class Edit(NamedTuple):
     """`target` and `new` in the coach's words: a new amount, load or movement, or something to add or leave out.
 
-    `at`: which line of the text is meant, counted from 0, where its words alone don't tell.
+    `at`: which line of the text is meant, counted from 0, where its words alone don't tell. `beside`: the line that was
+    changed just before, in whose part something is added.
     """
 
     verb: Literal["change", "swap", "drop", "add"]
     target: str
     new: str
     at: int | None = None
+    beside: str = ""
 
 
 class Wish(NamedTuple):
@@ -50,6 +54,11 @@ _SHAPES: tuple[tuple[Literal["change", "swap", "drop", "add"], str], ...] = (
     ("change", rf"i meant {_THE}(?P<n>.+?),? (?:and )?not {_THE}(?P<t>.+)"),
     ("change", rf"i meant {_THE}(?P<t>)(?P<n>.+)"),
     ("change", rf"{_THE}(?P<t>.+?) (?:should|shall|must|ought to) be (?P<n>.+)"),
+    (
+        "change",
+        rf"{_THE}(?P<t>.+?) (?:is|are|was|were) (?:meant to be )?(?P<n>(?:[0-9@]|each|per|max\b|on each).*)",
+    ),
+    ("add", rf"{_ADD} (?P<n>.+?) (?:to|in|into|at the end of) {_THE}(?P<t>{_PART})"),
     ("add", rf"{_ADD} (?P<n>.+?) (?:right )?(?:after|behind) {_THE}(?P<t>.+)"),
     ("add", rf"add (?:also )?(?P<n>.+?)(?:{_LAST})?(?P<t>)"),
     ("drop", rf"take {_THE}(?P<t>.+?) (?:out|away|off)(?P<n>)"),
@@ -117,7 +126,7 @@ def sounds_like_a_change(text: str) -> bool:
     words = text.strip()
     if len(words) > _LONGEST or words.endswith("?") or _CLASS.search(words):
         return False
-    begun = read_edits(words) or read_wishes(words)
+    begun = read_edits(words) or read_wishes(words) or read_told(words)
     return bool(begun or says_it_is_wrong(words) or ("\n" not in words and _NO.search(words)))
 
 

@@ -208,6 +208,7 @@ class _Reader:
             session=session,
             not_understood=tuple(ordered),
             corrected=tuple(sorted(self.corrected, key=lambda one: (one.line, one.column))),
+            rows=tuple(sorted(self.block_at.items())),
             format_known=self.format_known,
         )
 

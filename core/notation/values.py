@@ -40,12 +40,14 @@ class Corrected(Value):
 class ReadSession(Value):
     """A coach's text, read. The session holds what was understood; None if no block was.
 
+    `rows`: the rows that say something of a block, with its number, both from 1.
     `format_known`: it was said how at least one part is done, even if nothing to do in it was understood.
     """
 
     session: Session | None
     not_understood: tuple[NotUnderstood, ...] = ()
     corrected: tuple[Corrected, ...] = ()
+    rows: tuple[tuple[int, int], ...] = ()
     format_known: bool = False
 
     @property

@@ -19,6 +19,7 @@ from core.desk.sessions.says import (
     AskLine,
     DraftWrong,
     NotAmended,
+    SoAlready,
 )
 from core.desk.sessions.scheduled import to_post
 from core.desk.sessions.turns import more_often
@@ -59,6 +60,8 @@ async def as_amendment(visit: Visit, text: str, _: int | None) -> Outcome | None
 
 async def carried_out(visit: Visit, record: SessionRecord, wish: str, found: Changed) -> Outcome:
     """What was done is read back; what wasn't is said, and what may mean several lines is asked."""
+    if found.so_already:
+        return visit.told(SoAlready(words=wish))
     done = found.text != record.text
     told = visit.told(NotAmended(left=found.left, done=done)) if found.left else Outcome()
     if done:

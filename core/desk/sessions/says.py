@@ -217,6 +217,12 @@ class NotAmended(Said):
     done: bool = False
 
 
+class SoAlready(Said):
+    """What a coach told of the session is how it is read already."""
+
+    words: str
+
+
 class MoreOften(Said):
     """A line that nobody spoke of comes up more often, as another of its turns was left out."""
 

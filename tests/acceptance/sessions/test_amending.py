@@ -290,3 +290,15 @@ async def test_what_is_left_out_stands_for_nothing(crew):
     await crew.coach.says("drop the push-ups")
     await crew.coach.hears("Here's how I read it")
     assert not [one for one in await crew.coach.messages if "You named no number" in one.text]
+
+
+async def test_what_was_misread_is_told_right_and_what_is_right_already_is_said_to_be(crew):
+    await crew.coach.says("Warm-up\n10 squats\n\nMain\nFor 5 minutes:\n10 burpees\n200 m run")
+    await crew.coach.hears("As many rounds as possible in 5 min")
+    await crew.coach.says("that's rounds, not minutes")
+    await crew.coach.hears("5 rounds")
+    await crew.coach.says("it's 5 rounds")
+    await crew.coach.hears("That's how I have it")
+    await crew.coach.says("make the burpees 5 and add 10 jumping jacks")
+    told = (await crew.coach.hears("10 jumping jacks")).text
+    assert told.index("5 burpees") < told.index("10 jumping jacks")

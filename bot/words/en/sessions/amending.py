@@ -11,6 +11,7 @@ from core.desk.sessions.says import (
     DraftWrong,
     MoreOften,
     NotAmended,
+    SoAlready,
 )
 
 
@@ -50,6 +51,12 @@ def not_amended(said: NotAmended) -> Worded:
     done = "I've changed the rest, but not this" if said.done else "I've changed nothing"
     text = fill("{done}: I can't tell what it should become by {words}. ", done=done, words=words)
     return Worded(text + HOW_TO_SAY)
+
+
+@wording("en", SoAlready)
+def so_already(said: SoAlready) -> Worded:
+    text = "That's how I have it: “{words}”. If the draft above looks otherwise to you, write the line as it should be."
+    return Worded(fill(text, words=said.words))
 
 
 @wording("en", MoreOften)
