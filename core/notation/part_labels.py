@@ -20,7 +20,7 @@ _LABEL: Final = re.compile(
 # `A 32 kg, B took 14:20`: one letter alone may be an article, two in their order are none.
 _BARE: Final = re.compile(
     r"(?P<before>^\W*|[,;.!/|\n]\s*|\b(?:and then|and|then)\s+"
-    r"|(?:(?<=[0-9])|(?<=[0-9]s)|(?<=kg)|(?<=lb)|(?<=cal)|(?<=reps))\s+)(?:my\s+)?(?P<letter>[a-h])\s+"
+    r"|(?:(?<=[0-9])|(?<=[0-9]s)|(?<=kg)|(?<=lb)|(?<=cal)|(?<=cals)|(?<=reps)|(?<=[0-9]m)|(?<=\sm)|(?<=km)|(?<=rounds))\s+)(?:my\s+)?(?P<letter>[a-h])\s+"
     r"(?:(?:was|is|took(?: me)?)\s+)?(?!and\b)",
     re.IGNORECASE,
 )

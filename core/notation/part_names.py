@@ -9,7 +9,7 @@ from core.notation.part_labels import Part, Told, with_what_follows
 from core.sessions.values import Block, Format, Session
 
 _WORD: Final = re.compile(r"[a-z][a-z'-]{2,}")
-_CUT: Final = re.compile(r"[,;|/\n]|\.(?=\s)|\b(?:and then|then|and)\b", re.IGNORECASE)
+_CUT: Final = re.compile(r"[,;|/\n]|\.(?=\s)|\b(?:and then|then|(?<!rounds )(?<!rds )and)\b", re.IGNORECASE)
 _DIGIT: Final = re.compile(r"[0-9]")
 # What a part may be called by its format, and no other part is.
 _CALLED: Final = {

@@ -124,10 +124,26 @@ _COUNTED: Final = (
     r"rounds?|rds?|reps?|sets?|min\w*|sec\w*|hours?|miles?|kilo|kg|lb|short|left|more|extra|and|plus|full|complete"
     r"|of (?:the )?[0-9]"
 )
+# From the third on.
+_NTH: Final = (
+    "third",
+    "fourth",
+    "fifth",
+    "sixth",
+    "seventh",
+    "eighth",
+    "ninth",
+    "tenth",
+    "eleventh",
+    "twelfth",
+)
 _SPOKEN: Final[tuple[tuple[re.Pattern[str], Callable[[re.Match[str]], str]], ...]] = (
     (re.compile(rf"\b({_TENS})[\s-]({_ONES})\b"), lambda one: str(_WORTH[one[1]] + _WORTH[one[2]])),
     (re.compile(rf"\bone\b(?=\s?(?:{_COUNTED})\b)|(?<=\+\s)one\b|(?<=(?:plus|inus) )one\b"
                 rf"|(?<=\band )one\b(?=\W*$)"), lambda _: "1"),
+    (re.compile(rf"(?:(?<=my )|(?<=the )|(?<=in ))({'|'.join(_NTH)})\b"
+                r"(?=\s(?:rounds?|rds?|min|set|interval|one|when)|[,.]|$)"),
+     lambda one: f"{_NTH.index(one[1]) + 3}th"),
     (re.compile(rf"\b(?:{_SAID})\b"), lambda one: str(_WORTH[one[0]])),
     (re.compile(r"\bone\s(?=[0-9]{2}\b)"), lambda _: "1 "),
     (re.compile(r"(?<![0-9])\b(?:(?:(?P<n>[1-9])|a|one)\s)?hund(?:red|y)\b(?:\s(?:and\s)?(?P<k>[0-9]{1,2})\b(?!:))?"),

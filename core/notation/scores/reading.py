@@ -127,10 +127,11 @@ def _in_any(words: str, session: Session, scored: tuple[tuple[int, Block], ...],
         and not _is_told_of_another(words, index, scored)
         and not _lists_one(reads[index], block)
     ]
-    if len(fitting) > 1:
-        fitting = [index for index, block in scored if index in fitting and is_said_of(words, block)]
-    loads = {index for index, block in scored if way_of(block) is Way.LOAD}
     named = blocks_named(words, session)
+    if len(fitting) > 1:
+        said_of = [index for index, block in scored if index in fitting and is_said_of(words, block)]
+        fitting = said_of or [index for index in fitting if named == {index}]
+    loads = {index for index, block in scored if way_of(block) is Way.LOAD}
     if len(fitting) == 1 and named and fitting[0] not in named:
         return asking.which_block(scored)
     told_too = loads.difference(fitting) and heaviest(told(words), unit)
@@ -138,6 +139,7 @@ def _in_any(words: str, session: Session, scored: tuple[tuple[int, Block], ...],
         len(fitting) == 1
         and not told_too
         and not _is_some_left(words, reads[fitting[0]], dict(scored)[fitting[0]])
+        and not _is_another_told(words, fitting[0], reads[fitting[0]], scored)
     ):
         return reads[fitting[0]].model_copy(update={"block": fitting[0]})
     return asking.which_block(scored)
@@ -157,6 +159,16 @@ def _lists_one(read: ReadScore, block: Block) -> bool:
 def _is_some_left(words: str, read: ReadScore, block: Block) -> bool:
     """Whether a number is told that is none of the part's, and so may be of another."""
     return read.score is not None and bool(left_over(told(words), read.score, block, alone=False))
+
+
+def _is_another_told(words: str, own: int, read: ReadScore, scored: Sequence[tuple[int, Block]]) -> bool:
+    """Whether a number is told in the kind of another part's scores, and not in that of this part's."""
+    block = dict(scored)[own]
+    kinds = {kind for index, other in scored if index != own for kind in OWN[way_of(other)]} - {
+        *OWN[way_of(block)]
+    }
+    told_too = without_asides(told(words), block).of(*kinds - {"load", "left", "span"})
+    return read.score is not None and any(not accounts_for(one, read.score, block) for one in told_too)
 
 
 def is_said_of(words: str, block: Block) -> bool:

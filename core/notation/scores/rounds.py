@@ -85,10 +85,13 @@ def _in_turn(said: Told, block: Block) -> ReadScore | None:
     done = _FINISHED.search(said.words[: turn.start])
     later = [one for one in said.of("bare", "reps") if one.start >= turn.end]
     earlier = [one for one in said.of("bare", "reps") if one.end <= turn.start]
-    reps = (later or earlier)[:1]
+    more = _more(turn, later, said, block)
+    if isinstance(more, ReadScore):
+        return more
+    reps = more if more is not None else earlier[0].whole if earlier else 0
     if done is None and not re.search(r"\b(?:in|into|on)\W+(?:the |my )?$", said.words[: turn.start]):
         return None
-    score = rounds_score(turn.whole - (0 if done else 1), reps[0].whole if reps else 0, block)
+    score = rounds_score(turn.whole - (0 if done else 1), reps, block)
     return beyond_round(score, block) or sure(score)
 
 

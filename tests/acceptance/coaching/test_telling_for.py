@@ -4,7 +4,8 @@ import pytest
 
 
 @pytest.mark.parametrize(
-    "words", ["Ilse's got a 16 kg bell", "Ilse has a bad wrist", "note for Ilse: she can front squat the pair of 15s"]
+    "words",
+    ["Ilse's got a 16 kg bell", "Ilse has a bad wrist", "note for Ilse: she can front squat the pair of 15s"],
 )
 async def test_what_a_coach_tells_of_an_athlete_is_offered_to_the_athlete(crew, ilse, words):
     await crew.gets()

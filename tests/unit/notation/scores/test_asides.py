@@ -10,6 +10,7 @@ import pytest
 from core.movements.lookup import catalogue
 from core.notation.scores import read_score
 from core.notation.session import read_session
+from core.scores.values import ReadScore, Score
 
 FOLDER = Path(__file__).parents[3] / "corpus" / "asides"
 SCORES = {
@@ -29,13 +30,13 @@ def said(name: str, label: str) -> list[str]:
     return [re.sub("[{}]", "", one) for one in tomllib.loads((FOLDER / name).read_text())[label]]
 
 
-def read_beside(asides: list[str]) -> Iterator[tuple[object, object]]:
+def read_beside(asides: list[str]) -> Iterator[tuple[Score, ReadScore]]:
     """Each score by itself, and with an aside behind it."""
     for words, board in SCORES.items():
         session = read_session(board, catalogue()).session
         assert session is not None
         alone = read_score(words, session)
-        assert alone.sure
+        assert alone.sure and alone.score is not None  # noqa: PT018
         yield from ((alone.score, read_score(f"{words}. {aside}", session)) for aside in asides)
 
 
@@ -43,7 +44,7 @@ def shares(asides: list[str]) -> tuple[float, float, float]:
     """Of all, how many are asked about, read as another score, and marked as less than written."""
     found = list(read_beside(asides))
     asked = sum(not read.sure for _, read in found)
-    told = [(alone, read.score) for alone, read in found if read.sure]
+    told = [(alone, read.score) for alone, read in found if read.sure and read.score is not None]
     other = sum(
         (alone.value, alone.sets, alone.capped) != (one.value, one.sets, one.capped) for alone, one in told
     )
