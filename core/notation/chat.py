@@ -118,3 +118,15 @@ def is_like_a_session(text: str) -> bool:
             left = left[: match.start()] + ";" * (match.end() - match.start()) + left[match.end() :]
     things = len(_TO_DO.findall(left))
     return named and not _TOLD.search(left) and things >= (1 if len(typed) > 1 else 2)
+
+
+_RESTS = re.compile(
+    r"\b(?:rest(?:ing)?|recovery|free) days?\b|\bdays? off\b|\bno (?:training|sessions?|workouts?)\b"
+    r"|\b(?:off|rest) (?:today|tomorrow)\b|\b(?:today|tomorrow|[a-z]+day)(?:'s| is)? (?:off|rest)\b",
+    re.IGNORECASE,
+)
+
+
+def calls_a_rest_day(text: str) -> bool:
+    """Whether one line says that there is no session on a day; a live class is another matter."""
+    return "\n" not in text.strip() and "class" not in text.lower() and bool(_RESTS.search(text))

@@ -29,6 +29,10 @@ _IT = re.compile(r"^(?:it|this|that)\s+(?:an? )?")
 _NUMBER = re.compile(r"^[0-9]{1,4}(?:\s?[a-z]{1,4})?$")
 _AMOUNT = re.compile(r"[0-9]{1,4}(?:-[0-9]{1,4})?(?:\s?(?:m|km|s|sec|min|k?cal)\b)?")
 _PAIR = re.compile(r"(?:@\s?)?[0-9]{1,3}(?:[.,][0-9])?\s?/\s?[0-9]{1,3}(?:[.,][0-9])?")
+# `make the emom 15`: what, and how much, with no word between.
+_FACT_AND_NUMBER = re.compile(
+    r"((?:time )?(?:cap|limit)|amrap|emom|clock|rest|breaks?) ([0-9]{1,3}(?: ?(?:min|minutes|s|sec))?)"
+)
 # As coaches write them behind a number, the longest first.
 _MINUTES = (" minutes", " minute", "minutes", " mins", " min", "mins", "min", "'")
 _NAMED_FACT = {
@@ -288,6 +292,8 @@ def _with_fact(text: str, edit: Edit, movements: Catalogue, unit: MassUnit) -> s
 
 def _fact(edit: Edit, known: Lexicon, unit: MassUnit) -> tuple[str | None, float]:
     """Which fact of a block is to change, and to what."""
+    if parted := _FACT_AND_NUMBER.fullmatch(edit.new.lower()) if not edit.target else None:
+        edit = edit._replace(target=parted[1], new=parted[2])
     target = edit.target.lower()
     words = f"{target} {edit.new}".lower() if not _BLOCK_WORDS.match(target) else edit.new.lower()
     reading = read_row(plain_row(_IT.sub("", words.strip())), known, unit)

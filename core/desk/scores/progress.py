@@ -5,6 +5,7 @@ from datetime import date
 
 from core.ability.capacity import Capacity
 from core.athletes.today import as_of
+from core.athletes.values import Branch
 from core.desk.days import today_in
 from core.desk.outcome import Outcome
 from core.desk.profile.learning import LEARNS_FROM, with_learned
@@ -55,6 +56,7 @@ async def how_they_do(visit: Visit, athlete: Membership, groups: Collection[int]
     done = await visit.uow.scores.done_by(athlete.person_id, LEARNS_FROM, groups=groups)
     beside = beside_forecasts([one for found in map(scored_of, done) for one in found])
     latest = await visit.uow.sessions.latest_posted(athlete.group_id)
+    profile = await visit.seen_as(athlete.person).profile()
     told = HowTheyDo(
         athlete=athlete.person.name,
         person=athlete.person_id,
@@ -62,6 +64,8 @@ async def how_they_do(visit: Visit, athlete: Membership, groups: Collection[int]
         trend=trend_of(beside),
         session_id=latest.id if latest else None,
         units=(await visit.group(athlete.group_id)).units,
+        owns=profile.equipment,
+        gently=profile.branch is Branch.HEALTHY_INACTIVE,
     )
     return visit.told(told)
 

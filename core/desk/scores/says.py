@@ -3,6 +3,7 @@
 from datetime import date, datetime
 from typing import ClassVar
 
+from core.athletes.values import Equipment
 from core.desk.outcome import Said
 from core.forecast.values import Progress, Trend
 from core.measures import MassUnit
@@ -221,6 +222,7 @@ class ToldProgress(Said):
 class HowTheyDo(Said):
     """To a coach who asks how one of theirs is doing: the latest scores in the coach's groups, the newest first.
 
+    `owns`: what they have at home; None where they never told. `gently`: they start gently, being new to it.
     `trend`: None while too few can be compared. `session_id`: one that they have a version of, to look at.
     """
 
@@ -230,6 +232,8 @@ class HowTheyDo(Said):
     trend: Trend | None
     session_id: int | None
     units: MassUnit
+    owns: tuple[Equipment, ...] | None = None
+    gently: bool = False
 
 
 class PastScores(Said):

@@ -5,7 +5,7 @@ from collections.abc import Mapping
 from typing import Any, Final
 
 from core.desk.access import admitted
-from core.desk.coached import coached_groups
+from core.desk.coached import coached_athletes, coached_groups
 from core.desk.commands import DraftSession, MeanDraft, MeanLine, RestoreDraft
 from core.desk.days import today_in
 from core.desk.errors import StalePress, UnknownThing
@@ -29,6 +29,7 @@ from core.movements.lookup import catalogue
 from core.notation.changes import Changed, Unclear, changed
 from core.notation.editing import fact_in
 from core.notation.edits import says_it_is_wrong, sounds_like_a_change
+from core.notation.people import find_name
 from core.notation.session import read_session
 from core.notation.writing import write_line
 from core.scaling.carrying import carried_over
@@ -42,13 +43,13 @@ DRAFT: Final = "draft"
 
 async def as_amendment(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """None unless the visitor has a session that is yet to be posted, or one of today, and it can be meant."""
-    is_fact = fact_in(text, catalogue()) is not None
-    if not (sounds_like_a_change(text) or time_in(text) or is_fact):
+    is_said = sounds_like_a_change(text) or bool(time_in(text))
+    if not (is_said or fact_in(text, catalogue()) or is_one_line(text)):
         return None
     groups = await coached_groups(visit)
     record = await newest(visit, groups) if groups else None
     # `5 rounds` of what is posted already is rather a score.
-    if record is None or (is_fact and record.state is SessionState.POSTED):
+    if record is None or (record.state is SessionState.POSTED and not is_said):
         return None
     moved = await as_another_time(visit, record, text)
     if moved is not None:
@@ -56,6 +57,12 @@ async def as_amendment(visit: Visit, text: str, _: int | None) -> Outcome | None
     group = await visit.group(record.group_id)
     found = changed(record.text, text, catalogue(), group.units, in_stead)
     return await carried_out(visit, record, text, found) if found else await in_doubt(visit, record, text)
+
+
+def is_one_line(text: str) -> bool:
+    """One thing to do and not how: `in minute 3 do hollow holds` is rather said of the draft in hand."""
+    read = None if "\n" in text.strip() else read_session(text, catalogue())
+    return bool(read and read.session and not read.format_known and len(lines_of(read.session)) == 1)
 
 
 async def carried_out(visit: Visit, record: SessionRecord, wish: str, found: Changed) -> Outcome:
@@ -99,7 +106,9 @@ async def in_doubt(visit: Visit, record: SessionRecord, text: str) -> Outcome | 
             session_id=record.id, revision=record.revision, earlier=record.revision - 1 or None
         )
         return visit.told(wrong)
-    if not read_session(text, catalogue()).holds_work:
+    if not read_session(text, catalogue()).holds_work or find_name(
+        text, tuple(await coached_athletes(visit))
+    ):
         return None
     await visit.uow.questions.ask(visit.chat, DRAFT, {"session": record.id, "text": text}, visit.now)
     posted_in = None if in_hand else (await visit.group(record.group_id)).title

@@ -92,7 +92,7 @@ USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
     a.Withdraw: coa.withdraw,
     a.TellsClass: ath.classes,
     a.ClassChange: ath.classes,
-    a.ClassOff: ath.classes,
+    a.ClassOff: coa.class_off,
     a.Order: coa.look,
     a.HowIs: coa.how_is,
     a.NoteFault: coa.note_fault,

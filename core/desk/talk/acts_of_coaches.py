@@ -14,6 +14,7 @@ from core.desk.sessions.expecting import what_if as try_change
 from core.desk.sessions.posting import draft_session
 from core.desk.sessions.says import AskWhen, NotAmended
 from core.desk.sessions.withdrawing import withdraw_newest
+from core.desk.talk.acts_of_athletes import classes
 from core.desk.talk.acts_of_athletes import how_long as own_length
 from core.desk.talk.asides import how_it_goes, who_is_in
 from core.desk.talk.explaining import explain
@@ -23,6 +24,7 @@ from core.desk.talk.understood import as_opened
 from core.desk.versions.holding import look_by_name
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
+from core.notation.chat import calls_a_rest_day
 from core.notation.people import addressed, find_name
 from core.notation.session import read_session
 from core.store.records import Membership, Role
@@ -30,10 +32,21 @@ from core.understanding import acts as a
 
 
 async def session(visit: Visit, act: a.TellsSession, _: Scene) -> Outcome | None:
-    """None where nobody could do anything of it."""
+    """A rest day is told to everybody, with the coach's yes; None where nobody could do anything of it."""
+    if calls_a_rest_day(act.text):
+        return await ask_announce(visit, act.text)
     if not read_session(act.text, catalogue()).holds_work:
         return None
     return await draft_session(visit, DraftSession(text=act.text))
+
+
+async def class_off(visit: Visit, act: a.ClassOff, scene: Scene) -> Outcome | None:
+    """`No training tomorrow` is a rest day as well."""
+    return (
+        await ask_announce(visit, act.text)
+        if calls_a_rest_day(act.text)
+        else await classes(visit, act, scene)
+    )
 
 
 async def edit(visit: Visit, act: a.Edit, _: Scene) -> Outcome | None:

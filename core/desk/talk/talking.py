@@ -9,7 +9,7 @@ from core.desk.access import admitted
 from core.desk.classes.habits import tell_habit
 from core.desk.classes.in_words import as_class_words
 from core.desk.classes.setting_up import tell_class_again
-from core.desk.coached import WhoIsMeant, coached_groups
+from core.desk.coached import WhoIsMeant, coached_athletes, coached_groups
 from core.desk.coaching.announcing import as_word_to_one
 from core.desk.coaching.leeway import as_leeway
 from core.desk.coaching.noting import WORDS, tell_fault_words
@@ -74,6 +74,7 @@ from core.movements.lookup import catalogue
 from core.notation.chat import is_beside_a_score, is_like_a_score, is_like_a_session
 from core.notation.ladders import with_an_end
 from core.notation.limits import read_limits
+from core.notation.people import find_name
 from core.notation.scores.which_day import without_day
 from core.notation.session import read_session
 from core.notation.yes_no import calls_it_off, read_age, says_it_is_so
@@ -143,7 +144,14 @@ async def held_answer(visit: Visit) -> Outcome | None:
 
 
 async def as_session(visit: Visit, text: str, _: int | None) -> Outcome | None:
-    return await draft_session(visit, DraftSession(text=text)) if is_like_a_session(text) else None
+    if not is_like_a_session(text) or await names_an_athlete(visit, text):
+        return None
+    return await draft_session(visit, DraftSession(text=text))
+
+
+async def names_an_athlete(visit: Visit, text: str) -> bool:
+    """Whether one line speaks of one of theirs: `give Bo 8 push-ups instead` is nobody else's session."""
+    return "\n" not in text.strip() and find_name(text, tuple(await coached_athletes(visit))) is not None
 
 
 async def as_pasted_session(visit: Visit, text: str, _: int | None) -> Outcome | None:
@@ -203,7 +211,7 @@ async def as_score(visit: Visit, text: str, session: int | None) -> Outcome | No
 
 async def as_unread_session(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """What a coach typed of several lines, or one that can only be work: the read-back asks for the rest."""
-    if not await coached_groups(visit):
+    if not await coached_groups(visit) or await names_an_athlete(visit, text):
         return None
     if text.strip().count("\n") < BOARD_BREAKS and with_an_end(text) is None:
         read = read_session(text, catalogue())

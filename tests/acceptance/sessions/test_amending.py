@@ -2,6 +2,8 @@
 
 from datetime import timedelta
 
+import pytest
+
 from tests.acceptance.people import SESSION, answers_what_is_asked
 
 # A hundred lines take a busy machine a while.
@@ -302,3 +304,19 @@ async def test_what_was_misread_is_told_right_and_what_is_right_already_is_said_
     await crew.coach.says("make the burpees 5 and add 10 jumping jacks")
     told = (await crew.coach.hears("10 jumping jacks")).text
     assert told.index("5 burpees") < told.index("10 jumping jacks")
+
+
+async def test_one_thing_to_do_is_asked_about_where_a_draft_is_in_hand(crew):
+    await crew.coach.says("EMOM 12\n1: 12 swings @ 24/16\n2: 10 push-ups")
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("in minute 3 do hollow holds")
+    asked = await crew.coach.hears("a change of the one in hand, or a session of its own?")
+    assert [one.label for one in asked.all_buttons] == ["A change", "A new session"]
+
+
+@pytest.mark.parametrize("words", ["today is a rest day!", "rest day tomorrow", "no training tomorrow guys"])
+async def test_a_rest_day_is_told_to_everybody_with_the_coachs_yes(crew, words):
+    await crew.coach.says(words)
+    asked = await crew.coach.hears("Shall everybody read this?")
+    await crew.coach.presses("Post to Harbour crew", on=asked)
+    assert words in (await crew.group.hears(words)).text

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from functools import partial
 
 from bot.files.charts import Panel, Point, as_picture
+from bot.words.en.versions.questions import things
 from bot.words.text import bullets, escape, fill
 from bot.words.versions import what_words
 from bot.words.wording import Attachment, Button, Row, Worded, wording
@@ -18,6 +19,10 @@ _TREND = {
     Trend.DOWN: "On the whole your last six scores came out a little below my guesses, which says as much of my guesses "
     "as of you: short nights, heat, a busy month do it to everybody. If something hurts, or you feel unwell, tell me.",
 }
+GENTLY = (
+    "I start {name} gently: they told me that they haven't trained regularly of late. After some gentle sessions I offer "
+    "them more."
+)
 # Whoever has just done their best needs no word about guesses that were too high.
 _BEST_ALL_THE_SAME = "Yes: you've just done your best yet at something you did before. My guesses had run ahead; I'm putting them right."
 
@@ -45,11 +50,20 @@ def how_they_do(said: HowTheyDo) -> Worded:
     if said.session_id is not None:
         look = LookAtAthlete(session=said.session_id, person=said.person)
         rows = ((Button("Their version", look),),)
-    if not said.scores:
-        return Worded(fill("I know of no score of {name} so far.", name=said.athlete), rows)
     told = [f"{on:%-d %B}: {escape(score.in_words(said.units))}" for on, score in said.scores]
     head = fill("<b>{name}</b> did lately:", name=said.athlete)
-    return Worded(f"{head}\n{bullets(told)}\n{_TREND_OF_OTHERS[said.trend]}", rows)
+    scores = f"{head}\n{bullets(told)}\n{_TREND_OF_OTHERS[said.trend]}"
+    none = fill("I know of no score of {name} so far.", name=said.athlete)
+    return Worded("\n\n".join([scores if told else none, *_known_of(said)]), rows)
+
+
+def _known_of(said: HowTheyDo) -> Iterator[str]:
+    """What their coach sees in their versions anyway."""
+    if said.owns is not None:
+        owns = things(said.owns, said.units) if said.owns else "nothing that I know of"
+        yield fill("At home: {things}.", things=owns)
+    if said.gently:
+        yield fill(GENTLY, name=said.athlete)
 
 
 def _picture(said: ToldProgress) -> Attachment | None:

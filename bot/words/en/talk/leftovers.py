@@ -114,7 +114,8 @@ def who_trains(said: WhoTrains) -> Worded:
         for group, names in said.groups
     ]
     more = (
-        "A name shows what I'd give them. New athletes join with a tap on <i>Start with me</i> in the group."
+        "A name shows what I'd give them. New athletes join with a tap on <i>Start with me</i> in the group; who is taken "
+        "out of the group's chat is out here as well."
     )
     return Worded("\n".join([*groups, more]))
 
