@@ -43,11 +43,11 @@ DRAFT: Final = "draft"
 
 async def as_amendment(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """None unless the visitor has a session that is yet to be posted, or one of today, and it can be meant."""
-    is_said = sounds_like_a_change(text) or bool(time_in(text))
-    if not (is_said or fact_in(text, catalogue()) or is_one_line(text)):
-        return None
     groups = await coached_groups(visit)
-    record = await newest(visit, groups) if groups else None
+    is_said = sounds_like_a_change(text) or bool(time_in(text))
+    if not groups or not (is_said or fact_in(text, catalogue()) or is_one_line(text)):
+        return None
+    record = await newest(visit, groups)
     # `5 rounds` of what is posted already is rather a score.
     if record is None or (record.state is SessionState.POSTED and not is_said):
         return None
