@@ -16,6 +16,7 @@ from core.notation.phrase_aims import Facts
 from core.notation.pieces import Piece, as_line
 from core.notation.reading import Reading
 from core.notation.retelling import part_named
+from core.notation.rewording import reworded
 from core.notation.row_reader import read_row
 from core.notation.session import read_session
 from core.notation.text import plain_row, rows
@@ -70,12 +71,13 @@ def edited(
     if edit.verb == "add":
         return _checked(text, _added(text, edit, movements, unit), movements, unit)
     if edit.verb == "drop":
-        return _checked(text, _dropped(text, edit, known, unit), movements, unit)
+        dropped = _dropped(text, edit, known, unit) or reworded(text, edit, movements, unit)
+        return _checked(text, dropped, movements, unit)
     for target, new in _partings(edit, known, unit):
         changed = _changed(text, target, new, edit, movements, unit, carry)
         if done := _checked(text, changed, movements, unit):
             return done
-    changed = _with_fact(text, edit, movements, unit)
+    changed = _with_fact(text, edit, movements, unit) or reworded(text, edit, movements, unit)
     return _checked(text, changed, movements, unit)
 
 

@@ -7,7 +7,7 @@ from bot.words.aloud import aloud_words
 from bot.words.en.classes.setting_up import class_rows, class_times
 from bot.words.en.moments import city
 from bot.words.en.sessions.expecting import group_words
-from bot.words.en.sessions.landing import in_four_words
+from bot.words.en.sessions.landing import by_why
 from bot.words.text import bullets, escape, fill, listed
 from bot.words.versions import what_words
 from bot.words.wording import Button, DoorButton, Row, Worded, wording
@@ -88,8 +88,8 @@ def corrections(said: ReadBack) -> list[str]:
 
 
 UNREAD_WORK = (
-    "<b>These lines are in nobody's version yet</b>, because I couldn't read them. Send the session again with other "
-    "words for them, or post it as it is:"
+    "<b>These lines are in nobody's version yet</b>, because I couldn't read them. Give me other words, like "
+    "<i>swap sky reaches for presses</i>, send the session again, or post it as it is:"
 )
 DOUBTFUL = (
     "<b>I'm not sure of these lines</b>, and took them as you see below. Send the session again if you meant something "
@@ -131,8 +131,7 @@ def landing(said: ReadBack) -> str:
             if len(said.needs) > 1
             else "{fine} fine, {count} needs you: {names}."
         )
-        needing = [f"{one.name} ({in_four_words(one)})" for one in said.needs]
-        parts.append(fill(text, fine=fine, count=len(said.needs), names=listed(needing)))
+        parts.append(fill(text, fine=fine, count=len(said.needs), names=by_why(said.needs)))
     for text, names in withheld(said.view):
         parts.append(fill(text, names=listed(names)))
     if said.view.say:
