@@ -15,22 +15,30 @@ def in_four_words(one: InNeed) -> str:
     """Why somebody needs the coach, as short as it goes; what a limit is stays with the athlete."""
     if one.held:
         return "held for your OK"
-    return _first(one.first) if one.first else "asks for your OK"
+    return _first(one.first) if one.first else "for your OK"
+
+
+def by_why(needs: Sequence[InNeed]) -> str:
+    """`Edda (another kind instead); Noor and Tam (only light things)`: who needs the coach, for each reason once."""
+    names: dict[str, list[str]] = defaultdict(list)
+    for one in needs:
+        names[in_four_words(one)].append(one.name)
+    return "; ".join(f"{listed(some)} ({why})" for why, some in names.items())
 
 
 def _first(need: NeedsCoach) -> str:
     if need.written is None:
-        return "asks for your OK"
+        return "for your OK"
     if need.suits_kg is not None:
-        return "has only heavier things"
+        return "only heavier things"
     if need.change is Change.REST:
-        return "has nothing safe there"
+        return "nothing safe there"
     if need.change is Change.MOVEMENT:
-        return "gets another kind instead"
+        return "another kind instead"
     return {
-        Because.TOO_LIGHT: "has only light things",
-        Because.UNKNOWN_HEAVY: "is untried so heavy",
-    }.get(need.because, "needs a closer look")
+        Because.TOO_LIGHT: "only light things",
+        Because.UNKNOWN_HEAVY: "untried so heavy",
+    }.get(need.because, "for a closer look")
 
 
 @wording("en", WhoGetsWhat)
