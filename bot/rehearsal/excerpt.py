@@ -4,6 +4,7 @@ from collections import defaultdict
 from collections.abc import Iterable, Sequence
 from typing import NamedTuple
 
+from bot.rehearsal.day.scene import Shows, Through
 from bot.rehearsal.seen import Happening
 from bot.rehearsal.transcript import words_of
 
@@ -15,25 +16,36 @@ class Shown(NamedTuple):
     lines: list[str]
 
 
-def excerpt(shows: Iterable[str], happened: Sequence[Happening]) -> list[Shown]:
+def excerpt(shows: Iterable[Shows], happened: Sequence[Happening]) -> list[Shown]:
     """The lines that hold these words, each where it was first said, in the order of saying."""
     lines = defaultdict[int, set[int]](set)
     for words in shows:
         place = _place(words, happened)
         if place is not None:
-            before, _, _ = words_of(happened[place]).partition(words)
-            first = before.count("\n")
-            lines[place] |= set(range(first, first + words.count("\n") + 1))
+            lines[place] |= _lines(words, words_of(happened[place]))
     return [
         Shown(happened[place], [words_of(happened[place]).split("\n")[line] for line in sorted(lines[place])])
         for place in sorted(lines)
     ]
 
 
-def missing(shows: Iterable[str], happened: Sequence[Happening]) -> list[str]:
+def missing(shows: Iterable[Shows], happened: Sequence[Happening]) -> list[Shows]:
     """Words that nobody said."""
     return [words for words in shows if _place(words, happened) is None]
 
 
-def _place(words: str, happened: Sequence[Happening]) -> int | None:
-    return next((place for place, one in enumerate(happened) if words in words_of(one)), None)
+def _place(words: Shows, happened: Sequence[Happening]) -> int | None:
+    return next((place for place, one in enumerate(happened) if _lines(words, words_of(one))), None)
+
+
+def _lines(words: Shows, said: str) -> set[int]:
+    """Which lines of a message hold the words, the empty ones left out; none where it doesn't hold them."""
+    first, last = words if isinstance(words, Through) else (words, words)
+    before, found, behind = said.partition(first)
+    start = before.count("\n")
+    if isinstance(words, Through):
+        between, found, _ = behind.partition(last)
+        end = start + f"{first}{between}{last}".count("\n")
+    else:
+        end = start + words.count("\n")
+    return {line for line in range(start, end + 1) if said.split("\n")[line].strip()} if found else set()

@@ -7,7 +7,7 @@ from typing import Protocol
 from bot.rehearsal.day.scene import Scene
 from bot.rehearsal.excerpt import Shown, excerpt
 from bot.rehearsal.seen import Happening
-from bot.rehearsal.transcript import NAME, WIDTH, Transcript, beside
+from bot.rehearsal.transcript import WIDTH, Transcript, beside
 
 
 class Opened(Protocol):
@@ -26,11 +26,22 @@ def contents(scenes: Sequence[Scene], zone: tzinfo) -> list[str]:
         if f"{at:%A}" != day:
             day = f"{at:%A}"
             rows.append(day)
-        rows.append(f" {number:>2}  {at:%H:%M}  {scene.title}")
+        rows.append(f" {number:>2}  {at:%H:%M}  {_titled(scene)}")
     half = (len(rows) + 1) // 2
     width = max(map(len, rows[:half])) + 3
     pairs = zip(rows[:half], [*rows[half:], ""], strict=False)
-    return [f"{left:<{width}}{right}".rstrip() for left, right in pairs]
+    return [
+        *(f"{left:<{width}}{right}".rstrip() for left, right in pairs),
+        *(
+            ["", "* If you coach and have a minute, read these."]
+            if any(one.for_coaches for one in scenes)
+            else []
+        ),
+    ]
+
+
+def _titled(scene: Scene) -> str:
+    return f"{scene.title} *" if scene.for_coaches else scene.title
 
 
 class Story:
@@ -67,9 +78,9 @@ class Story:
 
     def _scene(self, happened: Sequence[Happening]) -> list[str]:
         scene = self._scenes[self._told]
-        heading = f"{self._told + 1}. {scene.title} "
+        heading = f"{self._told + 1}. {_titled(scene)} "
         when = f" {scene.at.astimezone(self._zone):%A %H:%M}"
-        head = ["", heading.ljust(WIDTH - len(when), "═") + when, f"{'':<{NAME}}{scene.point}"]
+        head = ["", heading.ljust(WIDTH - len(when), "═") + when, *beside("", [scene.point])]
         if self._transcript is None:
             return head + told(excerpt(scene.shows, happened))
         return head + [line for one in happened for line in self._transcript.lines_of(one)]

@@ -2,7 +2,7 @@
 
 from bot.rehearsal.day.cast import CAL, FINN, HARALD, ILSE, JONAS, NOOR, TOVE, Company
 from bot.rehearsal.day.hours import today
-from bot.rehearsal.day.scene import Scene
+from bot.rehearsal.day.scene import Scene, Through
 
 
 async def reminded(company: Company) -> None:
@@ -109,7 +109,7 @@ EVENING = (
     Scene(
         today("20:00"),
         "Marit's evening digest",
-        "Who trained, who hasn't reported, whom pain was a matter for.",
+        "Who trained, who hasn't reported, and that somebody had pain, without a name.",
         the_digest,
         (
             "Your evening with Harbour crew",
@@ -118,12 +118,19 @@ EVENING = (
             "One person mentioned pain to me",
             "There: Tove and Cal",
         ),
+        for_coaches=True,
     ),
     Scene(
         today("22:30"),
         "Ilse's first score",
-        "However late, it counts; sore muscles are asked about too.",
+        "However late, it counts. This is the scoreboard at the end of the day.",
         a_late_score,
-        ("3 rounds + 6", "Noted: 3 rounds + 6", "taps [Sore muscles]", "moving gently helps"),
+        (
+            "3 rounds + 6",
+            Through("Scoreboard", "Noor  2 rounds + 9"),
+            "Noted: 3 rounds + 6",
+            "taps [Sore muscles]",
+            "moving gently helps",
+        ),
     ),
 )

@@ -2,14 +2,15 @@
 
 from bot.rehearsal.day.cast import CAL, EDDA, ILSE, MARIT, NOOR, TOVE, Company
 from bot.rehearsal.day.hours import today
-from bot.rehearsal.day.scene import Scene
+from bot.rehearsal.day.scene import Scene, Through
 
+# Nobody but her crew knows what dock pulls are, and there and back is 200 m.
 TOMORROW = """Thursday, slow and strong
 5 x 5 deadlifts @ 32/24 kg, rest 2 min
 4 rounds for time, cap 20 min
 8 single-arm overhead presses a side @ 16/10 kg
-8 single-arm rows a side @ 16/10 kg
-200 m run"""
+8 dock pulls a side @ 16/10 kg
+100 m run, there and back"""
 
 
 async def a_picture_and_a_sore_wrist(company: Company) -> None:
@@ -56,10 +57,16 @@ async def comes_to_class(company: Company) -> None:
         await company[role].hears("You're in")
 
 
+async def a_misread_board(company: Company) -> None:
+    """One line isn't read and one is misread: Marit says what she meant, and sees all of it again."""
+    await company.coach.says(TOMORROW, "because I couldn't read them")
+    await company.coach.says("swap the dock pulls for single-arm rows", "single-arm rows")
+
+
 async def plans_tomorrow(company: Company) -> None:
     """This time Marit sees at once how it lands on her people, and who needs her."""
     coach = company.coach
-    read = await coach.says(TOMORROW, "Here's how I read it")
+    read = await coach.says("no, the run is 200 m", "200 m run")
     needing = await coach.taps("Go through who needs you", "These people need you", read)
     lene = await coach.taps("Lene", "Lene, as I'd do it", needing)
     rows = await coach.taps("3", "Lene:", lene)
@@ -133,19 +140,34 @@ MIDDAY = (
     ),
     Scene(
         today("15:30"),
-        "Marit plans tomorrow",
-        "She sees how it lands on her people before it is posted, and has the last word.",
+        "It can't read a line of the board",
+        "The line is marked, and in nobody's version. Marit puts it in other words.",
+        a_misread_board,
+        (
+            Through("Thursday, slow and strong", "there and back"),
+            Through("These lines are in nobody's version yet", "8 dock pulls a side"),
+            "8 dock pulls a side @ 16/10 kg (not read)",
+            "swap the dock pulls for single-arm rows",
+            "8/side single-arm rows @ 16/10 kg\n100 m run (there and back)",
+        ),
+        for_coaches=True,
+    ),
+    Scene(
+        today("15:35"),
+        "Another is misread, and Marit decides",
+        "The run is 200 m there and back. She sees how all of it lands on her people before anybody else sees it.",
         plans_tomorrow,
         (
-            "5 x 5 deadlifts @ 32/24 kg, rest 2 min",
-            "How it lands on your people\n• 5 x 5 deadlifts @ 32/24 kg: ",
-            "need you: ",
+            "no, the run is 200 m",
+            "200 m run (there and back)",
+            Through("How it lands on your people", "No version today: Ruth."),
             "taps [Go through who needs you]",
-            "Lene, as I'd do it:",
+            Through("Lene, as I'd do it:", "4. "),
             "taps [Easier]",
             "(your choice)",
             "post it tomorrow at 6",
             "I'll post it to Harbour crew on Thursday at 06:00.",
         ),
+        for_coaches=True,
     ),
 )

@@ -2,7 +2,7 @@
 
 from bot.rehearsal.day.cast import BO, EDDA, FINN, HARALD, JONAS, LENE, NOOR, RUTH, TAM, TOVE, Company
 from bot.rehearsal.day.hours import today
-from bot.rehearsal.day.scene import Scene
+from bot.rehearsal.day.scene import Scene, Through
 
 
 async def without_things(company: Company) -> None:
@@ -71,15 +71,22 @@ MORNING = (
     Scene(
         today("06:00"),
         "Bo has nothing at home",
-        "The first time it asks only what this session needs; what he can't do as written has its reason.",
+        "First his yes and the safety questions, once; then what this session needs. His version says why it differs.",
         without_things,
         (
             "Tap for your own version.",
             "opens the private chat",
+            Through("For that I keep", "May I keep these notes?"),
+            "taps [Yes, keep them]",
+            "Are you 18 or older?",
+            "Have you lately had any of these",
+            "Has a doctor ever told you",
+            "Over the last three months",
+            "Stop at once with chest pain",
             "What do you have to train with?",
             "taps [Nothing, just me]",
-            "• 10 push-ups",
-            "You don't have 16 kg for this",
+            Through("12 minutes", "200 m run"),
+            Through("Why it's so", "You don't have 16 kg for this"),
         ),
     ),
     Scene(
@@ -97,7 +104,7 @@ MORNING = (
     Scene(
         today("07:05"),
         "Ruth and Harald say yes to a safety question",
-        "It sends Ruth to her doctor, and goes easy on Harald.",
+        "Ruth is sent to her doctor and gets no session; Harald gets an easy one.",
         screened,
         (
             "Have you lately had any of these",
@@ -109,27 +116,30 @@ MORNING = (
     Scene(
         today("07:40"),
         "Edda has a 2 and a 20 kg dumbbell",
-        "Neither is what the coach wrote: it takes one of them, and says so.",
+        "Neither is what the coach wrote, so it says which one she takes, and why.",
         two_odd_dumbbells,
         (
             "only a 2 kg and a 20 kg dumbbell",
-            "goblet squats (",
-            "You don't have 12 kg for this",
+            Through("12 minutes", "200 m run"),
+            Through("Why it's so", "You don't have 12 kg for this"),
         ),
     ),
     Scene(
         today("07:55"),
         "Lene is pregnant: the coach looks first",
-        "Nothing goes out to her before Marit said OK.",
+        "Nothing goes out to her before Marit has said OK. Marit isn't told the reason.",
         the_coachs_ok_first,
         (
+            "Is there anything your body needs to spare?",
             "24 weeks pregnant",
-            "Lene told me something that calls for your eyes",
+            Through("Lene told me something", "brisk walk"),
             "your coach looks at your version first",
             "taps [OK, send it to them]",
-            "Kinder while you're pregnant",
+            Through("20 s plank with your hands on a table: Kinder", "Likewise"),
+            "Ask your doctor or midwife first",
             "Sent to Lene.",
         ),
+        for_coaches=True,
     ),
     Scene(
         today("08:10"),

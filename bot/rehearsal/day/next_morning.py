@@ -2,7 +2,7 @@
 
 from bot.rehearsal.day.cast import BO, EDDA, LENE, RUTH, Company
 from bot.rehearsal.day.hours import tomorrow
-from bot.rehearsal.day.scene import Scene
+from bot.rehearsal.day.scene import Scene, Through
 
 
 async def posted_by_itself(company: Company) -> None:
@@ -37,19 +37,23 @@ NEXT_MORNING = (
         "Thursday is posted by itself",
         "At the minute that was asked for, while everybody sleeps.",
         posted_by_itself,
-        ("Thursday, slow and strong", "Tap for your own version."),
+        (Through("Thursday, slow and strong", "200 m run"), "Tap for your own version."),
     ),
     Scene(
         tomorrow("06:30"),
         "Lene gets what her coach chose",
-        "Looked at yesterday, so nobody waits.",
+        "Her coach looked at it yesterday, so she needn't wait.",
         as_marit_chose,
-        ("opens the private chat", "Your version", "Your coach's choice"),
+        (
+            "opens the private chat",
+            Through("Your version", "brisk walk"),
+            "Your coach's choice",
+        ),
     ),
     Scene(
         tomorrow("06:40"),
         "Edda's wrist is spared",
-        "Told once, heeded a day later.",
+        "She told it yesterday, and needn't say it again.",
         wrist_spared,
         ("on your fists", "Left wrist: "),
     ),
@@ -62,7 +66,8 @@ NEXT_MORNING = (
             "taps [My doctor has cleared me]",
             "We'll start again lighter than before",
             "What do you have to train with?",
-            "at an easy pace",
+            "taps [Nothing, just me]",
+            Through("Your version", "brisk walk"),
         ),
     ),
     Scene(
@@ -70,6 +75,11 @@ NEXT_MORNING = (
         "Bo, a day later",
         "One tap, no questions.",
         no_questions,
-        ("opens the private chat", "Your version", "(Last time, 4 March", "No questions this time"),
+        (
+            "opens the private chat",
+            Through("Your version", "200 m run"),
+            "(Last time, 4 March",
+            "No questions this time",
+        ),
     ),
 )

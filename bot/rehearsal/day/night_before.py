@@ -88,5 +88,6 @@ NIGHT_BEFORE = (
             "As many rounds as possible in 12 min",
             "taps [Post Wed 06:00]",
         ),
+        for_coaches=True,
     ),
 )

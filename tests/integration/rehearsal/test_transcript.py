@@ -1,12 +1,13 @@
 """The record as a chat to read, and as a story."""
 
 import re
+from dataclasses import replace
 
 from telegram import InlineKeyboardButton, InlineKeyboardMarkup
 
 from bot.rehearsal.day import STORY
 from bot.rehearsal.day.hours import OSLO, eve
-from bot.rehearsal.day.scene import Scene
+from bot.rehearsal.day.scene import Scene, Through
 from bot.rehearsal.story import Story, contents
 from bot.rehearsal.transcript import WIDTH, Transcript
 
@@ -120,3 +121,19 @@ def test_the_contents_list_every_scene_of_the_day_at_its_time():
     for number, one in enumerate(STORY, 1):
         assert f"{number:>2}  {one.at.astimezone(OSLO):%H:%M}  {one.title}" in text
     assert all(day in text for day in ("Tuesday", "Wednesday", "Thursday"))
+
+
+async def test_all_of_a_message_between_two_lines_may_be_shown_without_its_empty_ones(room):
+    first = scene("First\n\nmore", (Through("First", "more"),))
+    lines = await plays(room, [first, scene("Second", (Through("Second", "never said"),))])
+    at = lines.index("Ilse        First")
+    assert lines[at + 1] == "            more"
+    assert "Ilse        Second" not in lines
+
+
+async def test_what_a_coach_in_a_hurry_reads_is_marked():
+    scenes = [scene("First"), replace(scene("Second"), for_coaches=True)]
+    listed = contents(scenes, OSLO)
+    assert any(line.endswith("Second *") for line in listed)
+    assert listed[-1].startswith("* If you coach")
+    assert not any("*" in line for line in contents(scenes[:1], OSLO))
