@@ -32,8 +32,7 @@ def _then_rest(block: VersionBlock) -> str:
     if block.format in _ONCE and not block.rounds:
         return f", then {_time(block.rest_s)} rest"
     between = block.format in _ROUNDS and (block.rounds or len(block.scheme)) > 1
-    told = block.work_s or block.every_s
-    return f", {_time(block.rest_s)} rest after each" if between and not told else ""
+    return f", {_time(block.rest_s)} rest after each" if between and not block.work_s else ""
 
 
 def _intervals(block: VersionBlock) -> str:

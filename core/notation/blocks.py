@@ -3,38 +3,19 @@
 from collections.abc import Iterator
 from dataclasses import replace
 from itertools import groupby
-from typing import NamedTuple
 
 from core.measures import AmountUnit
-from core.notation.counted import as_counted
-from core.notation.drafts import Draft, Placed
-from core.notation.efforts import effort_of_all
-from core.notation.formats import UNSCORED, in_turn_s, rests_behind_each_s, which_format
-from core.notation.kinds import kind_by_lines
+from core.notation.drafts import Draft
+from core.notation.finished import Problem, block_of, is_circuit
+from core.notation.formats import UNSCORED
 from core.notation.names import words
-from core.notation.phrase_aims import Facts
-from core.notation.pieces import Piece, as_line
+from core.notation.pieces import Piece
 from core.notation.quantities import MINUTE_S
 from core.notation.rungs import as_ladder
 from core.notation.set_by_set import set_by_set
 from core.notation.slips import without_slips
-from core.notation.text import Row
-from core.notation.unread import Stretch, named, whole
 from core.notation.values import NotUnderstood
-from core.sessions.values import Block, BlockKind, Format, Line
-
-
-class Problem(NamedTuple):
-    """What is missing or can't be meant, in a line or, without a `piece`, in the whole block."""
-
-    row: Row
-    piece: Piece | None = None
-    guess: str | None = None
-
-    def named(self) -> NotUnderstood:
-        if self.piece is None:
-            return whole(self.row, self.guess)
-        return named(self.row, Stretch(self.piece.start, self.piece.end, self.guess))
+from core.sessions.values import Block, Format
 
 
 def finish(draft: Draft) -> tuple[list[Block], list[NotUnderstood]]:
@@ -53,7 +34,7 @@ def finish(draft: Draft) -> tuple[list[Block], list[NotUnderstood]]:
     if not draft.lines:
         return [], [problem.named() for problem in problems or [Problem(draft.row)]]
     for part in _parts(draft):
-        block, found = _block(set_by_set(part))
+        block, found = block_of(set_by_set(part))
         blocks.append(block)
         problems += found
     if cut and all(problem.piece for problem in problems):
@@ -141,7 +122,7 @@ def _is_mixed(draft: Draft) -> bool:
     """Whether some lines have sets of their own and others don't, with no word how often all is done."""
     with_sets = [bool(piece.sets) for piece in draft.pieces]
     told = draft.facts.keys() & {"rounds", "scheme", "every_s", "work_s", "cap_s", "amount"}
-    return any(with_sets) and not all(with_sets) and not told and not _is_circuit(draft)
+    return any(with_sets) and not all(with_sets) and not told and not is_circuit(draft)
 
 
 def _runs(draft: Draft) -> Iterator[Draft]:
@@ -170,198 +151,3 @@ def _again(draft: Draft, times: int) -> Iterator[Draft]:
     for _ in range(times - 1):
         yield replace(draft, facts=facts)
     yield replace(draft, facts={name: value for name, value in facts.items() if name != "rest_s"})
-
-
-def _block(draft: Draft) -> tuple[Block, list[Problem]]:
-    draft = as_counted(draft)
-    problems = list(_check_lines(draft))
-    facts = dict(draft.facts)
-    amount, amount_to = facts.pop("amount", None), facts.pop("amount_to", None)
-    in_turn = facts.pop("in_turn", False)
-    in_kcal = facts.pop("in_kcal", False)
-    if facts.pop("most", False):
-        draft = replace(draft, lines=[_as_much_as_goes(placed) for placed in draft.lines])
-    if draft.kind is BlockKind.SKILL and draft.only and _is_played(draft.only) and not facts.get("minutes"):
-        facts["minutes"] = (draft.only.amount or 0) / MINUTE_S
-        draft = replace(
-            draft, lines=[draft.lines[0]._replace(piece=replace(draft.only, amount=None, unit=None))]
-        )
-    facts = effort_of_all(draft.pieces) | facts
-    format_ = which_format(draft)
-    if format_ is Format.MAX_REPS and draft.only and _is_time(draft.only):
-        draft = replace(draft, lines=[draft.lines[0]._replace(piece=replace(draft.only, most=True))])
-    if format_ is None:
-        problems.append(Problem(draft.row, guess="for time"))
-        format_ = Format.QUALITY
-    only = draft.only
-    if format_ is Format.INTERVALS and only and only.sets and _is_time(replace(only, sets=None)):
-        facts.setdefault("work_s", only.amount)
-    if format_ is Format.INTERVALS and (work_s := rests_behind_each_s(draft)):
-        facts.setdefault("work_s", work_s)
-    if "work_s" in facts and "rest_s" in facts and format_ is Format.INTERVALS:
-        facts.setdefault("every_s", facts["work_s"] + facts["rest_s"])
-    facts |= {"format": format_, "rounds": facts.get("rounds") or _sets(draft)}
-    _settle_minutes(facts, draft)
-    problems += _missing(draft, facts)
-    unscored = format_ is Format.QUALITY or draft.kind in UNSCORED
-    pieces = _at_stations([placed.piece for placed in draft.lines], format_, resting=bool(draft.rests))
-    pieces = _one_each(pieces) if in_turn and format_ is Format.INTERVALS else pieces
-    pieces = _for_calories(pieces) if in_kcal else pieces
-    kept = format_ is Format.INTERVALS and all(piece.station for piece in pieces)
-    notes = draft.notes + [rest.row.text.strip() for rest in draft.rests if not kept]
-    lines = {
-        name: tuple(_line(piece, facts, amount, amount_to) for piece in told)
-        for name, told in (
-            ("lines", pieces),
-            ("buy_in", [placed.piece for placed in draft.buy_in]),
-            ("cash_out", [placed.piece for placed in draft.cash_out]),
-        )
-    }
-    block = Block.model_validate(
-        {
-            "kind": draft.kind
-            if draft.headed
-            else kind_by_lines(
-                draft.kind,
-                format_,
-                lines["lines"],
-                in_rounds=_in_rounds(draft),
-                in_sets=any(piece.sets for piece in draft.pieces),
-            ),
-            "scored": not unscored,
-            "rest_stations": tuple(sorted({rest.station for rest in draft.rests})) if kept else (),
-            "notes": "; ".join(notes) or None,
-            "partial": draft.broken,
-        }
-        | _of_block(facts)
-        | lines
-    )
-    return block, problems
-
-
-def _of_block(facts: Facts) -> Facts:
-    """In what it is counted only where neither the format nor the lines say it."""
-    told = facts["format"] is Format.INTERVALS and facts.get("counted_in") is not AmountUnit.SECONDS
-    return {name: value for name, value in facts.items() if told or name != "counted_in"}
-
-
-def _in_rounds(draft: Draft) -> bool:
-    """Whether how often is told of all lines together, and by no letters."""
-    return "rounds" in draft.facts and not (draft.in_turn or draft.is_complex)
-
-
-def _as_much_as_goes(placed: Placed) -> Placed:
-    """`1 min at each station`: of what tells no amount."""
-    open_still = placed.piece.amount is None
-    return placed._replace(piece=replace(placed.piece, most=True)) if open_still else placed
-
-
-def _is_played(piece: Piece) -> bool:
-    """`Handstand kick-ups, 10 min`: the time is how long they are practised."""
-    counted = piece.meaning is not None and piece.meaning.unit is AmountUnit.REPS
-    return counted and _is_time(piece) and (piece.amount or 0) > MINUTE_S
-
-
-def _is_time(piece: Piece) -> bool:
-    """`walk 20 min, how far?`: the time is how long there is."""
-    return piece.unit is AmountUnit.SECONDS and bool(piece.amount) and not piece.sets
-
-
-def _at_stations(pieces: list[Piece], format_: Format, *, resting: bool) -> list[Piece]:
-    """In intervals a numbered list says what is done when; elsewhere it is only a list."""
-    numbers = {piece.listed for piece in pieces}
-    alone = len(numbers) == 1 and not resting
-    told = any(piece.station for piece in pieces)
-    if format_ is not Format.INTERVALS or told or None in numbers or alone:
-        return pieces
-    return [replace(piece, station=piece.listed) for piece in pieces]
-
-
-def _for_calories(pieces: list[Piece]) -> list[Piece]:
-    """`Max calories in 10 min` stands above a row that names only the machine."""
-    return [
-        replace(one, most=True, in_kcal=True) if one.amount is None or one.most else one for one in pieces
-    ]
-
-
-def _one_each(pieces: list[Piece]) -> list[Piece]:
-    """Said to alternate, each has a minute of its own."""
-    if any(piece.station for piece in pieces):
-        return pieces
-    return [replace(piece, station=number) for number, piece in enumerate(pieces, 1)]
-
-
-def _sets(draft: Draft) -> int | None:
-    return next((placed.piece.sets for placed in draft.lines if placed.piece.sets), None)
-
-
-def _settle_minutes(facts: Facts, draft: Draft) -> None:
-    """A time beside `for time` is its cap, a cap beside an amrap its length; `2 min max` is one too."""
-    only = draft.only
-    if facts["format"] is Format.MAX_REPS and only and only.most and only.unit is AmountUnit.SECONDS:
-        facts["minutes"] = (only.amount or 0) / 60
-    if facts["format"] is Format.INTERVALS and "every_s" not in facts:
-        facts |= {"every_s": every_s} if (every_s := in_turn_s(draft)) else {}
-    if facts["format"] is Format.AMRAP and "minutes" not in facts and "cap_s" in facts:
-        facts["minutes"] = facts.pop("cap_s") / 60
-    if facts["format"] is Format.FOR_TIME and "minutes" in facts:
-        facts.setdefault("cap_s", facts.pop("minutes") * 60)
-
-
-def _line(piece: Piece, facts: Facts, amount: int | None, amount_to: int | None) -> Line:
-    if piece.maybe_kg and facts.get("scheme"):
-        piece = replace(piece, amount=None, loads_kg=(piece.maybe_kg,))
-    line = as_line(piece)
-    if piece.most:
-        usual = piece.meaning.unit if piece.meaning else line.unit
-        told = AmountUnit.KCAL if piece.in_kcal else facts.get("counted_in", usual)
-        return line.model_copy(update={"amount": None, "unit": told})
-    if line.amount is None and amount:
-        upper = None if amount_to is None else float(amount_to)
-        return line.model_copy(update={"amount": float(amount), "amount_to": upper, "unit": AmountUnit.REPS})
-    if line.amount is None and facts.get("work_s"):
-        counted = ("for calories",) if line.unit is AmountUnit.KCAL else ()
-        notes = "; ".join((*piece.notes, *counted)) or None
-        return line.model_copy(update={"amount": facts["work_s"], "unit": AmountUnit.SECONDS, "notes": notes})
-    return line
-
-
-_COUNTED = {Format.AMRAP, Format.FOR_TIME, Format.SETS, Format.INTERVALS, Format.TIME_TRIAL}
-
-
-def _missing(draft: Draft, facts: Facts) -> Iterator[Problem]:
-    """What the format needs and nobody said."""
-    if facts["format"] is Format.AMRAP and not facts.get("minutes"):
-        yield Problem(draft.row, guess="12 min amrap")
-    given = facts.get("scheme") or facts.get("work_s") or draft.facts.get("amount")
-    if facts["format"] not in _COUNTED or given:
-        return
-    for piece, row in draft.placed:
-        if piece.amount is None and not piece.most:
-            yield Problem(row, piece, f"10 {piece.text}")
-
-
-def _check_lines(draft: Draft) -> Iterator[Problem]:
-    """Lines that can't be meant as they stand."""
-    some_sets = any(placed.piece.sets for placed in draft.lines) and not _is_circuit(draft)
-    for piece, row in draft.placed:
-        if piece.amount_to and piece.amount and piece.amount_to < piece.amount:
-            yield Problem(row, piece)
-        elif piece.meaning and piece.amount and piece.unit is None and not piece.most:
-            yield from _unit_missing(piece, row)
-        if some_sets and not piece.sets:
-            yield Problem(row, piece, f"3 x {piece.text}")
-
-
-def _is_circuit(draft: Draft) -> bool:
-    """`5 x 200 m run, 10 burpees, 15 sit-ups` in one row: the number stands for the whole of it."""
-    first, *others = draft.lines
-    in_one_row = all(placed.row == first.row and not placed.piece.sets for placed in others)
-    return bool(draft.facts.get("format")) or (bool(first.piece.sets and others) and in_one_row)
-
-
-def _unit_missing(piece: Piece, row: Row) -> Iterator[Problem]:
-    """`30 plank` may be seconds; only what is counted needs no unit."""
-    if piece.meaning and piece.meaning.unit is not AmountUnit.REPS:
-        said = f"{piece.amount:g} {piece.meaning.unit} {piece.meaning.spelling}"
-        yield Problem(row, piece, said)

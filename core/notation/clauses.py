@@ -26,9 +26,10 @@ _TURN = re.compile(
     re.IGNORECASE,
 )
 _AROUND = re.compile(r"(?P<first>buy[ -]?in)|cash[ -]?out|buy[ -]?out", re.IGNORECASE)
+_FINISH = re.compile(r"finish with\b", re.IGNORECASE)
 _DOSE = re.compile(r"[0-9]{1,2}\s?(?:x\s?[0-9]|sets?\b)", re.IGNORECASE)
 _LIST_NUMBER = re.compile(r"^[\W_]*\w{1,2}$")
-_JOINT = re.compile(r"[,;]?\s(?:and\s)?then,?\s|\s\+\s|[,;]\s", re.IGNORECASE)
+_JOINT = re.compile(r"[,;]?\s(?:and\s)?then,?\s|[,;]?\sand\s(?=finish\swith\b)|\s\+\s|[,;]\s", re.IGNORECASE)
 _WORK = re.compile(r"[^\W\d_]{2}")
 _OPENERS = frozenset({"format", "rounds", "scheme", "every_s"})
 
@@ -105,6 +106,8 @@ def _is_open(text: str) -> bool:
 def _parts(text: str, start: int, joint: re.Match[str]) -> bool:
     """Whether both sides of a joint say how something is done: `tabata squats, tabata sit-ups`."""
     around = _AROUND.match(text, joint.end())
+    if _FINISH.match(text, joint.end()):
+        return True
     if (around and not around["first"]) or ("then" in joint[0].lower() and _DOSE.match(text, joint.end())):
         return True
     if (

@@ -28,7 +28,8 @@ class Rest(NamedTuple):
 class Draft:
     """A block while its rows are read.
 
-    `pauses`: in how many rows its rest is told. `held`: the load told above the lines, for all that are done with one.
+    `pauses`: in how many rows its rest is told; `rests_behind`: one of these stands behind several lines.
+    `held`: the load told above the lines, for all that are done with one.
     `where` and `station`: where a row alone (`Cash-out:`, `Min 2:`) has sent the rows under it. `in_window`: it
     has its minutes from the clock (`6-12 min:`), and `over_all` is what was said of them all before the first.
     `listed`: the number of the row in a list that it began with, `shared` what was said above the list;
@@ -47,6 +48,7 @@ class Draft:
     cash_out: list[Placed] = field(default_factory=list)
     rests: list[Rest] = field(default_factory=list)
     pauses: int = 0
+    rests_behind: bool = False
     notes: list[str] = field(default_factory=list)
     broken: bool = False
     held: Piece | None = None

@@ -12,7 +12,7 @@ from core.notation.pieces import Piece
 from core.sessions.values import Block, BlockKind, Effort
 
 _TABLE: Final = tomllib.loads(Path(__file__).with_suffix(".toml").read_text(encoding="utf-8"))["degree"]
-_EASY_ANYWAY: Final = (BlockKind.WARM_UP, BlockKind.COOL_DOWN)
+EASY_ANYWAY: Final = (BlockKind.WARM_UP, BlockKind.COOL_DOWN)
 _HARDEST: Final = 10
 _EASIEST_RACE: Final = 5
 _NUMBER: Final = re.compile(
@@ -69,7 +69,7 @@ def _goes_far(piece: Piece) -> bool:
 def with_effort(blocks: Iterable[Block], of_day: Effort | None) -> tuple[Block, ...]:
     """The parts, in which the day's effort is that of the work that says none of its own."""
     return tuple(
-        block if block.effort or of_day is None or block.kind in _EASY_ANYWAY
+        block if block.effort or of_day is None or block.kind in EASY_ANYWAY
         else block.model_copy(update={"effort": of_day})
         for block in blocks
     )  # fmt: skip

@@ -202,6 +202,7 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"\bevery (?P<every>)min(?:ute)?(?: on the min(?:ute)?)?\b", minutely),
     phrase(r"\bon the (?P<every>)minute\b<is>(?:every minute )?(?:for |x )?<minutes>", minutely_for),
     phrase(r"\b(?:on the min(?:ute)?\b(?! [0-9])|otm\b)(?P<every>)", minutely),
+    phrase(r"<n> (?:different )?stations\b(?! of)|^[\s;]*stations\b(?=[\s;,:])", says(in_turn=True)),
     phrase(
         r"^[\s;:,]*(?:alternating|alternate)(?: between)?(?: minutes| stations| movements| exercises)?[\s;:,]*$",
         says(in_turn=True),
@@ -360,14 +361,16 @@ def take_phrases(facts: Facts, strip: Strip) -> list[tuple[int, int]]:
     """
     against = []
     for phrase in possible(strip.text):
-        while match := phrase.pattern.search(strip.text):
+        at = 0
+        while match := phrase.pattern.search(strip.text, at):
             said = phrase.facts(match)
             if said.get("format") is Format.SETS and "format" in facts:
                 said = {name: told for name, told in said.items() if name != "format"}
             if not said or any(facts.get(name, value) != value for name, value in said.items()):
                 if said and facts.get("format") in _ON_A_CLOCK and said.get("format") is Format.FOR_TIME:
                     against.append(match.span())
-                break
+                at = max(match.end(), match.start() + 1)
+                continue
             strip.blank(*match.span())
             facts.update(said)
     return against

@@ -11,6 +11,7 @@ from pydantic import ValidationError
 
 from core.measures import AmountUnit, MassUnit
 from core.movements.lookup import Catalogue
+from core.notation.efforts import EASY_ANYWAY
 from core.notation.headings import heading
 from core.notation.names import Lexicon, lexicon
 from core.notation.part_labels import find_part
@@ -57,7 +58,6 @@ _OF_A_PART: Final = re.compile(
     r"(?:the |my )?(?:rests?|breaks?|pauses?|(?:time )?(?:cap|limit)|time|pace|effort|work|score)"
 )
 _NUMBER: Final = re.compile(r"[0-9]{1,4}")
-_EASY_ENDS: Final = (BlockKind.WARM_UP, BlockKind.COOL_DOWN)
 _FIELDS: Final = frozenset(Block.model_fields) - {"lines", "buy_in", "cash_out"}
 # Other ways to begin and to end than the part's own.
 _CLOCK: Final = ("minutes", "every_s", "work_s", "cap_s")
@@ -122,7 +122,7 @@ def _parts(told: Told, session: Session) -> list[int]:
         return [named]
     if told.of and not _OF_A_PART.fullmatch(told.of):
         return []
-    work = [at for at, block in enumerate(session.blocks) if block.kind not in _EASY_ENDS]
+    work = [at for at, block in enumerate(session.blocks) if block.kind not in EASY_ANYWAY]
     able = [at for at in work if _renamed(session.blocks[at], told)]
     return able[:1] if len(able) == 1 else work if len(work) == 1 else []
 

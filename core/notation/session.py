@@ -8,10 +8,10 @@ from core.notation.blocks import finish
 from core.notation.chat import is_like_a_session
 from core.notation.clauses import Clause, clauses
 from core.notation.drafts import Draft, Placed, goes_on
-from core.notation.efforts import effort_of, take_effort, with_effort
+from core.notation.efforts import EASY_ANYWAY, effort_of, take_effort, with_effort
 from core.notation.formats import UNSCORED
 from core.notation.going import goes_that_way, way_of_all
-from core.notation.headings import DATE
+from core.notation.headings import DATE, day
 from core.notation.kinds import by_place, tells_how_much
 from core.notation.names import Lexicon, Meaning, lexicon
 from core.notation.parting import (
@@ -198,7 +198,9 @@ class _Reader:
         if not self.blocks and not self.not_understood:
             self.problem(written[0] if written else Row(1, "", ()))
         self._take_back_names()
-        blocks = with_effort(by_place(self.blocks, self.headed), self.title.effort())
+        is_week = sum(bool(day(row.text.lower(), bare=True)) for row in written) > 1
+        placed_blocks = tuple(self.blocks) if is_week else by_place(self.blocks, self.headed)
+        blocks = with_effort(placed_blocks, self.title.effort())
         session = Session(title=self.title.text, date=self.title.date, blocks=blocks) if blocks else None
         placed = [
             one.model_copy(update={"block": self.block_at.get(one.line)}) for one in self.not_understood
@@ -291,7 +293,7 @@ class _Reader:
         again = (
             reading.may_part or (reading.afterwards and reading.has_work) or reading.where == "buy_in"
         ) and draft.lines
-        if reading.kind or reading.parts or again:
+        if reading.kind or reading.parts or again or self._heads_sets(reading, clause):
             return True
         said = reading.facts.keys() & _OPENERS
         if not said or not draft.lines or draft.is_name_alone or tells_how_often(draft, reading):
@@ -309,6 +311,15 @@ class _Reader:
         """Whether there is anything to do behind it, before the next empty row."""
         rows = (read_row(row, self.lexicon, self.unit) for row in clause.behind)
         return any(piece.meaning and not row.is_remark for row in rows for piece in row.pieces)
+
+    def _heads_sets(self, reading: Reading, clause: Clause) -> bool:
+        """Whether a name stands at the head of a paragraph above sets that name nothing: `Bench press`, `5 x 5`."""
+        if not (clause.is_first and clause.behind and len(reading.pieces) == 1):
+            return False
+        (name,) = reading.pieces
+        below = read_row(clause.behind[0], self.lexicon, self.unit).pieces
+        nameless = bool(below) and below[0].sets is not None and below[0].meaning is None
+        return name.meaning is not None and not name.says_anything and nameless
 
     def _open(self, reading: Reading) -> Draft:
         if self.draft is None:
@@ -349,6 +360,8 @@ class _Reader:
             self.headed += [self.draft.headed] * len(blocks)
             self.begun += [self.draft.row] * len(blocks)
             self.not_understood += problems
+            if self.draft.headed and self.draft.is_empty and self.draft.kind in EASY_ANYWAY:
+                self.not_understood.append(whole(self.draft.row, looks_like="note"))  # `stretch`
             self.block_at |= dict.fromkeys(self.open_lines if blocks else (), len(self.blocks))
         self.draft = None
         self.above = dict(shared or {})
@@ -409,6 +422,7 @@ class _Reader:
 
     def _merge(self, draft: Draft, reading: Reading) -> None:
         """Facts join the block; one that says otherwise than before is named instead."""
+        draft.rests_behind |= "rest_s" in reading.facts and len(draft.lines) > 1 and not reading.has_work
         for name, value in take_effort(draft.facts, reading.facts).items():
             if draft.facts.setdefault(name, value) == value:
                 continue

@@ -42,6 +42,11 @@ _MOST = re.compile(
     r"|(?:(?<=sets of )|(?<=[0-9] x ))as many (?:reps |repetitions )?as (?:you can|possible)",
     re.IGNORECASE,
 )
+# `5 x (3 pull-ups + 6 push-ups)`
+_ROUNDS_OF = re.compile(
+    r"(?<![\w.])(?P<n>[1-9][0-9]?)\s?x\s?\((?P<what>[^()]*[0-9][^()]*[+,&/][^()]*[^\W\d_]{3}[^()]*)\)",
+    re.IGNORECASE,
+)
 _LIST = re.compile(
     r"^\s*(?P<n>[1-9])(?P<gap>\s)(?=[^\W\d_])(?!(?:min(?:ute)?s?|sec(?:ond)?s?|s|k?m|cals?|rounds?|rds|sets?|x)\b)"
 )
@@ -54,7 +59,8 @@ _FEWEST_OF_A_LIST = 3
 
 def in_digits(row: Row) -> Row:
     """The row with its spelled numbers as digits, every character at its typed column."""
-    return replaced(replaced(replaced(row, _LARGE, _sum), _WORDS, _digits), _MOST, _most)
+    told = replaced(replaced(replaced(row, _LARGE, _sum), _WORDS, _digits), _MOST, _most)
+    return replaced(told, _ROUNDS_OF, lambda match: f"{match['n']} rounds: {match['what']}")
 
 
 def _most(match: re.Match[str]) -> str:
