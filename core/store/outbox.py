@@ -9,7 +9,7 @@ from sqlalchemy import JSON, RowMapping, and_, bindparam, case, func, insert, li
 
 from core.store import tables
 from core.store.files import Files
-from core.store.policy import PATIENCE, PRIORITIES, goes_anew, is_given_up, may_go_again
+from core.store.policy import PATIENCE, PRIORITIES, goes_anew, may_go_again
 from core.store.records import (
     CARRYING,
     ChatKind,
@@ -22,6 +22,7 @@ from core.store.records import (
     Settlement,
 )
 from core.store.repository import Repository
+from core.store.settling import GIVEN_UP, SEND, adoption, attempt_end, becomes, renews, settlement
 
 _outbox, _chat, _attempt = tables.outbox, tables.chat, tables.attempt
 _ahead = _outbox.alias("ahead")
@@ -162,19 +163,7 @@ _SETTLING = (
     .outerjoin(_original, _original.c.id == _outbox.c.edits_id)
     .where(_outbox.c.id.in_(bindparam("ids", expanding=True)))
 )
-_GIVEN_UP = (LetterState.REFUSED, LetterState.UNKNOWN)
 _KILLED = "the process ended before there was an answer"
-_ENDS = {
-    Outcome.SENT: LetterState.SENT,
-    Outcome.REFUSED: LetterState.REFUSED,
-    Outcome.NOT_SENT: LetterState.WAITING,
-    Outcome.NOT_TAKEN: LetterState.WAITING,
-    Outcome.UNKNOWN: LetterState.WAITING,
-    Outcome.GONE: LetterState.WAITING,
-    Outcome.TOO_LATE: LetterState.DROPPED,
-}
-_VAIN = (Outcome.NOT_TAKEN, Outcome.UNKNOWN)
-_SEND = "send_message"
 
 
 def _cause(key: str) -> list[str]:
@@ -192,7 +181,7 @@ def _letter_of(row: RowMapping) -> Letter:
     original = found.pop("original_state")
     is_orphan = row["edits_id"] is not None and row["edits_message_id"] is None and original not in _UNSENT
     if is_orphan and goes_anew(Purpose(row["purpose"]), row["method"]):
-        found["method"] = _SEND
+        found["method"] = SEND
     return Letter(**found)
 
 
@@ -323,19 +312,19 @@ class Outbox(Repository):
         """Write down how sending ended; what may go again is put back, what failed for too long is given up."""
         if not results:
             return Settlement()
-        await self._run(_END_ATTEMPT, [_attempt_end(result, now) for result in results])
+        await self._run(_END_ATTEMPT, [attempt_end(result, now) for result in results])
         found = await self._all(_SETTLING, {"ids": [result.letter_id for result in results]})
         rows = {row["id"]: row for row in found}
         # Whoever was erased meanwhile took their letters along.
         known = [(result, rows[result.letter_id]) for result in results if result.letter_id in rows]
         if known:
-            await self._run(_SETTLE, [_settlement(result, row, now) for result, row in known])
-        renewed = {row["edits_id"]: result for result, row in known if _renews(result, row)}
+            await self._run(_SETTLE, [settlement(result, row, now) for result, row in known])
+        renewed = {row["edits_id"]: result for result, row in known if renews(result, row)}
         if renewed:
-            await self._run(_ADOPT, [_adoption(original, result) for original, result in renewed.items()])
+            await self._run(_ADOPT, [adoption(original, result) for original, result in renewed.items()])
         return Settlement(
             given_up=frozenset(
-                row["id"] for result, row in known if _becomes(result.outcome, row, now) in _GIVEN_UP
+                row["id"] for result, row in known if becomes(result.outcome, row, now) in GIVEN_UP
             ),
             to_pin=frozenset(
                 row["edits_id"] for _, row in known if row["edits_id"] in renewed and row["pinned"]
@@ -381,7 +370,7 @@ class Outbox(Repository):
 
 def _is_useless(letter: Letter) -> bool:
     """Nothing to edit, and not worth a message of its own."""
-    return letter.edits_id is not None and letter.edits_message_id is None and letter.method != _SEND
+    return letter.edits_id is not None and letter.edits_message_id is None and letter.method != SEND
 
 
 def _is_too_late(letter: Letter, now: datetime) -> bool:
@@ -390,47 +379,3 @@ def _is_too_late(letter: Letter, now: datetime) -> bool:
 
 def _attempt_row(letter: Letter, now: datetime) -> dict[str, Any]:
     return {"outbox_id": letter.id, "number": letter.tries + 1, "started_at": now}
-
-
-def _attempt_end(result: Settled, now: datetime) -> dict[str, Any]:
-    return {"letter": result.letter_id, "now": now, "how": result.outcome, "why": result.detail}
-
-
-def _settlement(result: Settled, row: RowMapping, now: datetime) -> Mapping[str, Any]:
-    becomes = _becomes(result.outcome, row, now)
-    is_anew = result.outcome is Outcome.GONE or _renews(result, row)
-    return {
-        "letter": result.letter_id,
-        "becomes": becomes,
-        "how": _SEND if is_anew else row["method"],
-        "message": result.message_id,
-        "where": result.address,
-        "at": None if becomes is LetterState.WAITING else now,
-        "more": int(result.outcome in _VAIN),
-    }
-
-
-def _becomes(outcome: Outcome, row: RowMapping, now: datetime) -> LetterState:
-    purpose, method = Purpose(row["purpose"]), row["method"]
-    if outcome in _VAIN and is_given_up(max(row["due_at"], row["created_at"]), now):
-        return LetterState.UNKNOWN
-    if outcome is Outcome.UNKNOWN and not may_go_again(purpose, method):
-        return LetterState.UNKNOWN
-    if outcome is Outcome.GONE and not goes_anew(purpose, method):
-        return LetterState.DROPPED
-    return _ENDS[outcome]
-
-
-def _renews(result: Settled, row: RowMapping) -> bool:
-    """Whether what was to be an edit made a message of its own."""
-    is_new = row["original_message"] != result.message_id or row["original_address"] != result.address
-    return (
-        result.outcome is Outcome.SENT
-        and row["edits_id"] is not None
-        and result.message_id is not None
-        and is_new
-    )
-
-
-def _adoption(original: int, result: Settled) -> Mapping[str, Any]:
-    return {"original": original, "message": result.message_id, "where": result.address}
