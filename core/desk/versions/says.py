@@ -17,6 +17,7 @@ from core.athletes.values import (
 from core.desk.outcome import Said
 from core.forecast.values import Clock, Outlook
 from core.measures import MassUnit
+from core.scaling.stepping import BigStep
 from core.scaling.values import (
     Because,
     Improvised,
@@ -89,6 +90,7 @@ class ShowVersion(Said):
     `warm_up`: made to fit, where the coach wrote none; `rising`: the sets that lead up to heavy ones. `improvised`:
     what a packed bag would do for, where no weight is known. `group`: its title, for who belongs to several.
     `outlooks`: what is expected in each block. `is_timed`: something of it runs by a clock.
+    `steps`: loads that are much more than they trained with so far.
     """
 
     version_id: int
@@ -108,6 +110,7 @@ class ShowVersion(Said):
     improvised: Improvised | None = None
     outlooks: tuple[Outlook | None, ...] = ()
     is_timed: bool = False
+    steps: tuple[BigStep, ...] = ()
 
 
 class Timer(Said):
@@ -215,7 +218,10 @@ class Sharing(Value):
 
 
 class Me(Said):
-    """What is known of the athlete; shown to nobody else. `shares`: whose coaches may see what is spared."""
+    """What is known of the athlete; shown to nobody else. `shares`: whose coaches may see what is spared.
+
+    `screened_in`: the group for which the safety questions can be answered anew.
+    """
 
     name: str
     equipment: tuple[Equipment, ...] | None
@@ -227,6 +233,7 @@ class Me(Said):
     complaints: tuple[Complaint, ...] = ()
     different: tuple[Different, ...] = ()
     shares: tuple[Sharing, ...] = ()
+    screened_in: int | None = None
 
 
 class BodyMassNoted(Said):
@@ -255,9 +262,10 @@ class AnswerKept(Said):
 
 
 class ChooseLine(Said):
-    """Ask which line it is about."""
+    """Ask which line it is about. `of`: the day and title of its session, where a newer one counts."""
 
     version_id: int
+    of: tuple[date, str | None] | None = None
     lines: tuple[VersionLine, ...]
     units: MassUnit
 

@@ -19,6 +19,7 @@ from core.movements.values import Pattern
 from core.scaling.improvising import improvised
 from core.scaling.orders import Orders, Pin
 from core.scaling.rising import rising_sets
+from core.scaling.stepping import big_steps
 from core.scaling.values import Change, Spot, Version, VersionLine
 from core.scaling.warm_up import warm_up_for
 from core.sessions.values import Session
@@ -127,6 +128,7 @@ async def showing(
     session, notes = with_notes(record, await visit.group(record.group_id))
     warm_up = warm_up_for(record.session, shown.version, profile, catalogue())
     outlooks = outlook_of(shown.version, People(profile, catalogue(), day.year))
+    done = await done_before(visit, record)
     return ShowVersion(
         version_id=shown.id,
         session_id=record.id,
@@ -136,7 +138,7 @@ async def showing(
         notes=notes,
         understood=understood,
         changed=changed,
-        last=last_times(shown.version, await done_before(visit, record), profile.evidence, day),
+        last=last_times(shown.version, done, profile.evidence, day),
         different=differing(profile, day),
         day=day,
         group=await visit.title_of(record.group_id),
@@ -144,6 +146,7 @@ async def showing(
         improvised=improvised(record.session, profile, catalogue()),
         rising=rising_sets(shown.version, profile, catalogue()) if warm_up else (),
         outlooks=outlooks,
+        steps=big_steps(shown.version, [line for one in done for line in lines_of(one)]),
         is_timed=bool(clocks_of(shown.version.blocks, outlooks)),
     )
 

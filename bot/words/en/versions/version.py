@@ -58,6 +58,7 @@ def show_version(said: ShowVersion) -> Worded:
     parts += blocks(said)
     parts += [bullets([escape(note) for note in said.notes])] if said.notes else []
     parts += [a_bag_does(said.improvised, said.units)] if said.improvised else []
+    parts += steps(said)
     parts.append(ending(said))
     # Below the bare list, which is what somebody reads in the middle of a workout.
     parts += [folded(one) for one in (*warm_up(said), *pacing(said), *whys(said), *cautions(version))]
@@ -106,6 +107,22 @@ def today(said: ShowVersion) -> str:
     if said.version.in_minutes is not None:
         told.append(in_minutes_words(said.version))
     return " ".join(told)
+
+
+def steps(said: ShowVersion) -> list[str]:
+    """A much heavier thing than they know, said before they take it."""
+    return [
+        fill(
+            "<b>A big step:</b> {now} for {movement}; so far it was {before}. Warm up with {before}, try a few easy ones, "
+            "and go back to {before} as soon as a repetition looks different.",
+            now=as_marked(line.load_kg, said.units),
+            before=as_marked(one.from_kg, said.units),
+            movement=plural(line.movement),
+        )
+        for one in said.steps
+        for line in [said.version.spots[one.place - 1][1]]
+        if line.load_kg is not None
+    ]
 
 
 def warm_up(said: ShowVersion) -> list[str]:
