@@ -141,6 +141,7 @@ async def digest_of(uow: Unit, now: datetime, group: Group, day: date, clock: Zo
         stopped=await stopped(uow, athletes),
         words=await words_for_coach(uow, group, day, athletes),
         above=await far_above(uow, posted, athletes),
+        strained=await strained(uow, posted, athletes),
     )
 
 
@@ -156,6 +157,36 @@ async def far_above(
             if is_suspicious(beside_forecasts(found for each in done for found in scored_of(each))):
                 names.append(one.person.name)
     return tuple(names)
+
+
+# Of 10, on Foster's scale: nearly all somebody has. Who has told of fewer sessions is a beginner here (estimates).
+NEARLY_ALL, FIRST_SESSIONS = 9, 4
+# So many scored parts are at least the first sessions.
+LOOKS_BACK = 24
+
+
+async def strained(
+    uow: Unit, posted: Sequence[SessionRecord], athletes: Sequence[Membership]
+) -> tuple[str, ...]:
+    """Of those who told how hard one of these was: who should hardly go on so. For the coach alone."""
+    hard = {
+        one.person_id
+        for record in posted
+        for one in await uow.reports.all_of(record.id)
+        if is_nearly_all(one.effort)
+    }
+    names = []
+    for one in athletes:
+        if one.person_id in hard:
+            done = await uow.scores.done_by(one.person_id, LOOKS_BACK)
+            efforts = tuple({found.session_id: found.effort for found in done}.values())
+            if len(efforts) < FIRST_SESSIONS or all(is_nearly_all(effort) for effort in efforts[:2]):
+                names.append(one.person.name)
+    return tuple(names)
+
+
+def is_nearly_all(effort: int | None) -> bool:
+    return effort is not None and effort >= NEARLY_ALL
 
 
 async def words_for_coach(
@@ -199,7 +230,7 @@ async def session_digests(
         done |= {one.person_id for one in still_to_do if await counting(uow, record.id, one.person_id)}
         if found.trained or found.pain_count:
             mark = {"withdrawn": withdrawn, "changed": not withdrawn}
-            shown.append(found.model_copy(update={**mark, "opened": (), "unseen": 0}))
+            shown.append(found.model_copy(update={**mark, "opened": (), "unseen": ()}))
     return tuple(shown)
 
 
@@ -221,7 +252,7 @@ async def session_digest(
         title=record.session.title,
         trained=tuple(trained(one, told[one.person_id], group) for one in athletes if told[one.person_id]),
         opened=tuple(one.person.name for one in silent if versions.get((record.id, one.person_id))),
-        unseen=len(never) - len(no_version),
+        unseen=tuple(one.person.name for one in never if one.person.name not in no_version),
         pains=tuple((one.person.name, pain) for one, pain in pains if pain is not None and one.shares_limits),
         pain_count=sum(pain is not None for _, pain in pains),
     )

@@ -24,7 +24,7 @@ class Trained(Value):
 
 
 class SessionDigest(Value):
-    """What became of a session. `opened`: saw their version, told nothing yet. `unseen`: could, and didn't open it.
+    """What became of a session. `opened`: saw their version, told nothing yet. `unseen`: who didn't open it.
 
     `pains`: name and words of those who share such notes; `pain_count`: of everybody. `changed`: a later post took
     its place. `withdrawn`: its coach took it back.
@@ -33,7 +33,7 @@ class SessionDigest(Value):
     title: str | None
     trained: tuple[Trained, ...]
     opened: tuple[str, ...]
-    unseen: int
+    unseen: tuple[str, ...]
     pains: tuple[tuple[str, str], ...]
     pain_count: int
     changed: bool = False
@@ -71,7 +71,8 @@ class Digest(Said):
 
     `needs`: athletes whose version needs the coach; `stopped`: who have none for now, as their answers decided.
     `words`: name, and what they said for their coach. `above`: whose last six scores are all far above what was
-    expected of them. `so_far`: asked for before the evening.
+    expected of them. `strained`: for whom it was nearly all they had, as a beginner or twice in a row.
+    `so_far`: asked for before the evening.
     """
 
     group: str
@@ -83,6 +84,7 @@ class Digest(Said):
     stopped: tuple[str, ...] = ()
     words: tuple[tuple[str, str], ...] = ()
     above: tuple[str, ...] = ()
+    strained: tuple[str, ...] = ()
     so_far: bool = False
 
 

@@ -29,7 +29,7 @@ async def test_the_evening_tells_who_trained_who_looked_and_who_was_there(crew):
     assert "Trained: 1" in evening.text
     assert "Ilse: 7 rounds + 9" in evening.text
     assert "Looked at their version, not reported yet: Bo" in evening.text
-    assert "Haven't opened it: 1. That may be rest, or just a quiet day." in evening.text
+    assert "Haven't opened it: Tam. That may be rest, or just a quiet day." in evening.text
     assert "There: Ilse" in evening.text
     assert "Haven't said: Tam" in evening.text
     assert "wrist" not in evening.text
@@ -216,3 +216,15 @@ def expected_of_all(settings, forecast):
     """As if that had been expected of every version when it was shown."""
     with closing(sqlite3.connect(settings.database)) as connection, connection:
         connection.execute("UPDATE version SET foreseen = ?", (json.dumps({"blocks": [forecast]}),))
+
+
+async def test_the_evening_names_who_gave_nearly_all_in_their_first_sessions(crew):
+    ilse, bo = await crew.has("Ilse"), await crew.has("Bo")
+    await crew.gets(SESSION)
+    for athlete, effort in ((ilse, "9"), (bo, "5")):
+        await athlete.says("7+9")
+        await athlete.presses(effort, on=await athlete.hears("How hard was the whole session"))
+        await athlete.hears("Did anything hurt?")
+    await crew.coach.says("how is it going?")
+    so_far = await crew.coach.hears("So far today")
+    assert "in their first sessions or twice in a row: Ilse." in so_far.text

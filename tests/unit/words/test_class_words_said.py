@@ -103,7 +103,7 @@ def test_buttons_of_classes_carry_their_whole_meaning(command):
 
 
 def evening(**more):
-    session = {"title": None, "trained": (), "opened": (), "unseen": 0, "pains": (), "pain_count": 0}
+    session = {"title": None, "trained": (), "opened": (), "unseen": (), "pains": (), "pain_count": 0}
     said = Digest(
         group="Harbour crew",
         day=date(2026, 3, 3),
@@ -116,9 +116,9 @@ def evening(**more):
 
 
 def test_an_evening_without_news_shames_nobody():
-    html = evening(unseen=3)
+    html = evening(unseen=("Ilse", "Bo", "Tam"))
     assert "No scores yet" in html
-    assert "Haven't opened it: 3. That may be rest" in html
+    assert "Haven't opened it: Ilse, Bo and Tam. That may be rest" in html
     assert "Nobody had signed up" in html
     assert "No question is waiting" in html
 

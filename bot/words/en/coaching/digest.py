@@ -13,6 +13,11 @@ FAR_ABOVE = (
     "counted otherwise. Only you see this."
 )
 
+STRAINED = (
+    "It was nearly all they had, in their first sessions or twice in a row: {names}. A word from you, or something easier "
+    "next time, may do them good. Only you see this."
+)
+
 
 @wording("en", Digest)
 def digest(said: Digest) -> Worded:
@@ -33,6 +38,8 @@ def digest(said: Digest) -> Worded:
         parts.append("No question is waiting for you.")
     if said.stopped:
         parts.append(fill("No version for now: {names}.", names=listed(said.stopped)))
+    if said.strained:
+        parts.append(fill(STRAINED, names=listed(said.strained)))
     if said.above:
         parts.append(fill(FAR_ABOVE, names=listed(said.above)))
     parts += arriving(said.arriving)
@@ -84,7 +91,7 @@ def seen_and_told(one: SessionDigest) -> str:
     if one.opened:
         lines.append(fill("Looked at their version: {names}", names=listed(one.opened)))
     if one.unseen:
-        lines.append(f"Haven't opened it yet: {one.unseen}.")
+        lines.append(fill("Haven't opened it yet: {names}.", names=listed(one.unseen)))
     return "\n".join(lines)
 
 
@@ -99,7 +106,8 @@ def session(one: SessionDigest) -> str:
     if one.opened:
         lines.append(fill("Looked at their version, not reported yet: {names}.", names=listed(one.opened)))
     if one.unseen:
-        lines.append(f"Haven't opened it: {one.unseen}. That may be rest, or just a quiet day.")
+        quiet = "Haven't opened it: {names}. That may be rest, or just a quiet day."
+        lines.append(fill(quiet, names=listed(one.unseen)))
     return "\n".join(lines + pains(one))
 
 

@@ -117,7 +117,9 @@ TAKE_ALONG = "/me shows what I know, /export gives you all of it as a file, and 
 YOUR_WEIGHT = "Only you see your weight. Your coach doesn't, nor does the group."
 YOUR_SCORES = (
     "The group sees your name and your scores on the scoreboard. Your coach sees them too, in the words you told them with, "
-    "and nothing else of what you wrote beside them. How hard it was for you stands on no scoreboard."
+    "and nothing else of what you wrote beside them. How hard it was for you stands on no scoreboard; your coach only hears "
+    "where it was nearly all you had (9 or 10) in your first sessions, or twice in a row. You needn't tell me any score: "
+    "without one you stand on no scoreboard."
 )
 
 
