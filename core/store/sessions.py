@@ -135,6 +135,10 @@ class Sessions(Repository):
     async def discard(self, session_id: int) -> None:
         await self._change_one(tables.session, session_id, state=SessionState.DISCARDED)
 
+    async def bring_back(self, session_id: int) -> None:
+        """A draft again, as it was when it was discarded."""
+        await self._change_one(tables.session, session_id, state=SessionState.DRAFT)
+
     async def withdraw(self, session_id: int) -> None:
         """Taken back; when it was posted stays known."""
         await self._change_one(tables.session, session_id, state=SessionState.WITHDRAWN)

@@ -146,7 +146,11 @@ async def changeable(visit: Visit, session: int) -> SessionRecord:
 
 @admitted
 async def restore_draft(visit: Visit, command: RestoreDraft) -> Outcome:
-    """What the draft said before, as its newest revision; so that can be taken back, too."""
+    """What the draft said before, as its newest revision, so that can be taken back, too; a discarded one as it was."""
+    gone = await visit.uow.sessions.find(command.session, await visit.group_ids())
+    if gone is not None and gone.state is SessionState.DISCARDED and gone.revision == command.earlier:
+        await visit.uow.sessions.bring_back(gone.id)
+        return await read_back(visit, gone, await coached_groups(visit), again=True) + Outcome(settles=True)
     record = await open_draft(visit, command.session, command.revision)
     earlier = await visit.uow.sessions.find(record.id, await visit.group_ids(), command.earlier)
     if earlier is None:

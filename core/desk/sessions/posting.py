@@ -80,9 +80,12 @@ async def over(visit: Visit, record: SessionRecord, because: Because) -> Outcome
 
 
 async def read_back(
-    visit: Visit, record: SessionRecord, groups: list[Group], *, replaces: bool = False
+    visit: Visit, record: SessionRecord, groups: list[Group], *, replaces: bool = False, again: bool = False
 ) -> Outcome:
-    """The session as understood, with the group view; `replaces`: the draft was another session before."""
+    """The session as understood, with the group view; `replaces`: the draft was another session before.
+
+    `again`: this revision was read back before.
+    """
     group = await visit.group(record.group_id)
     read = read_session(record.text, catalogue(), group.units)
     tried, waiting = await try_on_group(visit, record)
@@ -107,7 +110,8 @@ async def read_back(
         earlier=record.revision - 1 or None,
         replaces=replaces,
     )
-    return Outcome((Say(visit.chat, said, key=decided_by(record, "read"), refs={"session": record.id}),))
+    key = decided_by(record, f"read:{visit.now:%Y%m%d%H%M%S}" if again else "read")
+    return Outcome((Say(visit.chat, said, key=key, refs={"session": record.id}),))
 
 
 @admitted
@@ -146,7 +150,8 @@ async def posted(visit: Visit, record: SessionRecord) -> Outcome:
 async def discard_session(visit: Visit, command: DiscardSession) -> Outcome:
     record = await open_draft(visit, command.session, command.revision)
     await visit.uow.sessions.discard(record.id)
-    return await over(visit, record, "discarded") + visit.told(WasDiscarded()) + Outcome(settles=True)
+    gone = WasDiscarded(session_id=record.id, revision=record.revision)
+    return await over(visit, record, "discarded") + visit.told(gone) + Outcome(settles=True)
 
 
 async def open_draft(visit: Visit, session_id: int, revision: int) -> SessionRecord:

@@ -157,7 +157,8 @@ class WasPosted(Said):
 
 
 class WasDiscarded(Said):
-    pass
+    session_id: int
+    revision: int
 
 
 class NoCoachHere(Said):

@@ -51,9 +51,11 @@ async def change_lines(visit: Visit, command: ChangeLines) -> Outcome:
     record, version = await current(visit, command.version)
     lines = tuple(line for _, line in version.version.spots)
     units = (await visit.profile()).units
-    return visit.told(
-        ChooseLine(version_id=version.id, lines=lines, units=units), session=record.id, version=version.id
-    )
+    newest = await visit.uow.sessions.latest_posted(record.group_id)
+    is_past = newest is not None and newest.id != record.id
+    of = (record.day, record.session.title) if is_past else None
+    asked = ChooseLine(version_id=version.id, of=of, lines=lines, units=units)
+    return visit.told(asked, session=record.id, version=version.id)
 
 
 @admitted

@@ -279,8 +279,9 @@ def ask_when(_: AskWhen) -> Worded:
 
 
 @wording("en", WasDiscarded)
-def was_discarded(_: WasDiscarded) -> Worded:
-    return Worded("Discarded. Send me another whenever you like.")
+def was_discarded(said: WasDiscarded) -> Worded:
+    back = RestoreDraft(session=said.session_id, revision=said.revision, earlier=said.revision)
+    return Worded("Discarded. Send me another whenever you like.", ((Button("Bring it back", back),),))
 
 
 def withheld(view: GroupView) -> list[tuple[str, list[str]]]:

@@ -8,6 +8,7 @@ from bot.words.things import label_of_thing
 from bot.words.versions import joint, sided, what_words
 from bot.words.wording import Button, Row, Worded, wording
 from core.athletes.values import Equipment, Severity, Side
+from core.desk.commands import MyVersion
 from core.desk.reference import limit
 from core.desk.versions.commands import (
     BeSore,
@@ -21,6 +22,7 @@ from core.desk.versions.commands import (
     ReviewLimit,
     ShowLine,
     TellSide,
+    TodayDiffers,
 )
 from core.desk.versions.says import (
     AsHardAsItGets,
@@ -56,7 +58,14 @@ def choose_line(said: ChooseLine) -> Worded:
         (Button(label(what_words(line, said.units)), OpenLine(version=said.version_id, place=place)),)
         for place, line in enumerate(said.lines, 1)
     ]
-    return Worded("Which line would you like to change?", tuple(rows))
+    rows.append((Button("All of it: today is different", TodayDiffers(version=said.version_id)),))
+    if said.of is None:
+        return Worded("Which line would you like to change?", tuple(rows))
+    day, title = said.of
+    name = fill(" “{title}”", title=title) if title else ""
+    text = f"This is the session{name} of {day:%A %-d %B}. A newer one is there: <i>my session today</i> shows it."
+    rows.append((Button("My session of today", MyVersion()),))
+    return Worded(f"{text}\n\nOf that older one, which line would you like to change?", tuple(rows))
 
 
 @wording("en", StopWhatHurts)
