@@ -12,7 +12,7 @@ from core.notation.text import plain
 _LONGEST: Final = 100
 
 _EASY: Final = frozenset(re.split(" ", "easy easier light lighter deload deloading recovery"))
-_ENDS: Final = frozenset(re.split(" ", "no not end stop cancel drop over off done call"))
+_ENDS: Final = frozenset(re.split(" ", "no not end stop cancel drop over off done call undo remove without"))
 # What may stand around an easy week without making it something else; the name, if there is one, is `@`.
 _AROUND: Final = frozenset(
     re.split(

@@ -27,11 +27,11 @@ async def as_easy_week(visit: Visit, text: str, _: int | None) -> Outcome | None
 async def carry_out(
     visit: Visit, wish: EasyWeekWish, groups: list[Group], athletes: Mapping[str, Membership]
 ) -> Outcome:
-    """At once where it is clear whose week is meant; who coaches several groups is asked."""
+    """One athlete's at once; everybody's, and whose of several groups, is asked first, as it changes what all get."""
     athlete = athletes[wish.name] if wish.name else None
     group = groups[0] if athlete is None else await visit.group(athlete.group_id)
     monday = monday_of(today_in(group, visit.now)) + (WEEK if wish.when == "next" else timedelta(0))
-    if athlete is None and len(groups) > 1:
+    if athlete is None and (wish.yes or len(groups) > 1):
         titles = tuple((one.id, one.title) for one in groups)
         return visit.told(AskWhoseWeek(monday=monday, yes=wish.yes, groups=titles))
     person = athlete.person_id if athlete else None

@@ -110,7 +110,7 @@ async def test_a_stranger_is_told_nothing_of_a_class(crew):
     await set_up(crew)
     stranger = await crew.room.person("Stranger")
     await stranger.says("/help")
-    help_ = await stranger.hears("I work in training groups")
+    help_ = await stranger.hears("I'm a helper for small training groups")
     for kind in (k.ComeTo, k.StayAway):
         for number in (1, 2):
             await stranger.presses_data(help_, pack(kind(class_id=number, slot=202603031830)))
@@ -200,9 +200,9 @@ async def test_told_of_a_change_it_counts_at_once(crew):
     await ilse.says("/board")
     await ilse.hears("No scores yet")
     await ilse.says("easy week")
-    await ilse.hears("everybody in Harbour crew")
+    await ilse.hears("less for everybody")
     await crew.coach.demotes(ilse, in_=crew.group)
-    await ilse.presses("As usual after all")
+    await ilse.presses("Everybody in Harbour crew")
     await ilse.sees_toast("Only the coach can do that")
     await crew.coach.removes(ilse, from_=crew.group)
     await ilse.says("/board")
@@ -219,7 +219,7 @@ async def test_who_left_finds_nothing_any_more(crew, ilse, posted):
     await ilse.presses("Take it back", on=noted)
     await ilse.sees_toast("That's for members of its group")
     await ilse.says("/today")
-    await ilse.hears("I work in training groups")
+    await ilse.hears("I'm a helper for small training groups")
 
 
 async def test_two_of_one_name_are_asked_about(crew):

@@ -42,8 +42,15 @@ async def ilse(crew):
     return await knows(crew)
 
 
+async def calls_an_easy_week(crew, words="easy week"):
+    """For all of them, which is asked first."""
+    await crew.coach.says(words)
+    asked = await crew.coach.hears("For whom? Nothing changes before your tap")
+    await crew.coach.presses("Everybody in Harbour crew", on=asked)
+
+
 async def test_a_coachs_easy_week_is_everybodys_until_sunday(crew, ilse):
-    await crew.coach.says("Easy week please")
+    await calls_an_easy_week(crew, "Easy week please")
     eased = await crew.coach.hears("is an easy week for everybody in Harbour crew")
     assert "no ranks" in eased.text
     await ilse.says("/today")
@@ -55,7 +62,7 @@ async def test_a_coachs_easy_week_is_everybodys_until_sunday(crew, ilse):
 
 
 async def test_an_easy_week_can_be_taken_back(crew, ilse):
-    await crew.coach.says("easy week")
+    await calls_an_easy_week(crew)
     await crew.coach.presses("As usual after all", on=await crew.coach.hears("is an easy week"))
     await crew.coach.hears("is as usual for everybody in Harbour crew")
     await ilse.says("/today")
@@ -83,7 +90,7 @@ async def test_an_athletes_own_easy_week_is_theirs(crew, ilse):
 
 
 async def test_an_easy_week_that_two_called_is_told_once(crew, ilse):
-    await crew.coach.says("easy week")
+    await calls_an_easy_week(crew)
     await crew.coach.hears("is an easy week")
     await ilse.says("I need an easy week")
     assert "Today: an easy week. About two thirds" in (await ilse.hears("Your version")).text
@@ -106,7 +113,7 @@ async def test_as_usual_may_be_asked_for_in_words(crew, ilse):
 
 @pytest.mark.parametrize("words", ["no easy week for me", "as usual please"])
 async def test_a_coachs_easy_week_is_not_the_athletes_to_end(crew, words, ilse):
-    await crew.coach.says("easy week")
+    await calls_an_easy_week(crew)
     await crew.coach.hears("is an easy week")
     await ilse.says(words)
     await ilse.hears("Your coach has called this week easy")

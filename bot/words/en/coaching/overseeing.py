@@ -81,10 +81,14 @@ def nobody_needs_you(said: NobodyNeedsYou) -> Worded:
 def ask_whose_week(said: AskWhoseWeek) -> Worded:
     monday = said.monday.toordinal()
     rows = tuple(
-        (Button(title[:50], CallWeekEasy(group=group, monday=monday, yes=said.yes)),)
+        (Button(f"Everybody in {title}"[:50], CallWeekEasy(group=group, monday=monday, yes=said.yes)),)
         for group, title in said.groups
     )
-    return Worded(f"The week from {week_of(said.monday)}: whose?", rows)
+    what = "an easy week, less for everybody and no ranks" if said.yes else "as usual again"
+    return Worded(
+        f"{week_of(said.monday)}: {what}. For whom? Nothing changes before your tap; for one it's <i>easy week for Ilse</i>.",
+        rows,
+    )
 
 
 @wording("en", WeekEased)
