@@ -23,6 +23,7 @@ CODES: Final[dict[str, type[Command]]] = {
     "gc": c.GiveConsent,
     "dc": c.DeclineConsent,
     "as": c.AnswerScreening,
+    "aa": c.ScreenAgain,
     "cl": c.SayCleared,
     "mu": c.SayMisunderstood,
     "sg": c.TellSigns,
@@ -143,6 +144,7 @@ CODES: Final[dict[str, type[Command]]] = {
     "wp": w.PassOn,
     "wt": w.PassOnTo,
     "wx": w.ForgetWord,
+    "wq": w.TakeAsTold,
 }
 _CODE_OF = {kind: code for code, kind in CODES.items()}
 _LIMIT = InlineKeyboardButtonLimit.MAX_CALLBACK_DATA - seals.LENGTH

@@ -13,6 +13,17 @@ from bot.telegram.standing import standing_of
 from core.desk.commands import Media
 from core.desk.visit import Standing
 
+# The first words that anybody tries, in the languages that are understood.
+_BARE = {
+    "help": "help",
+    "hilfe": "help",
+    "ayuda": "help",
+    "menu": "help",
+    "?": "help",
+    "board": "board",
+    "scoreboard": "board",
+}
+
 
 @dataclass(frozen=True, slots=True)
 class Press:
@@ -68,7 +79,9 @@ class Heard:
 
     @property
     def command(self) -> str | None:
-        """`/today@some_bot` -> `today`."""
+        """`/today@some_bot` -> `today`; in private a few words that can be nothing else do without the slash."""
+        if self.private and self.text and (bare := _BARE.get(self.text.strip(" .!").lower())):
+            return bare
         if not self.text or not self.text.startswith("/"):
             return None
         return self.text.split(maxsplit=1)[0][1:].partition("@")[0].lower()

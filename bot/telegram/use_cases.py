@@ -15,7 +15,7 @@ from core.desk.profile import abilities, furnishing, own, stages
 from core.desk.profile import commands as w
 from core.desk.scores import judging, scoreboard, sheets, taking, tolerating, whose
 from core.desk.sessions import amending, editing, posting, scheduled, undelivered, withdrawing
-from core.desk.talk import alarm, helping, in_group, keeping_quiet, passing_on, talking
+from core.desk.talk import alarm, helping, in_group, keeping_quiet, only_asked, passing_on, talking
 from core.desk.today import different, easing, easy_weeks, pain, reports, sides
 from core.desk.versions import adjusting, answers, holding, household, more, timing, version
 from core.desk.versions import commands as v
@@ -39,6 +39,7 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     c.GiveConsent: entering.give_consent,
     c.DeclineConsent: entering.decline_consent,
     c.AnswerScreening: entering.answer_screening,
+    c.ScreenAgain: entering.screen_again,
     c.SayCleared: entering.say_cleared,
     c.SayMisunderstood: alarm.say_misunderstood,
     c.TellSigns: alarm.tell_signs,
@@ -152,6 +153,7 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     o.DropAnnouncement: announcing.drop_announcement,
     w.PassOn: passing_on.pass_on,
     w.PassOnTo: passing_on.pass_on_to,
+    w.TakeAsTold: only_asked.take_as_told,
     w.ForgetWord: passing_on.forget_word,
     w.Retell: editing.retell,
     c.SendNoText: talking.send_no_text,

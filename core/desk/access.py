@@ -132,6 +132,7 @@ ACCESS: Final[Mapping[type[Command], Rule]] = {
     c.GiveConsent: member(group=Id.GROUP),
     c.DeclineConsent: member(group=Id.GROUP),
     c.AnswerScreening: member(group=Id.GROUP),
+    c.ScreenAgain: member(group=Id.GROUP),
     c.SayCleared: member(group=Id.GROUP),
     c.SayMisunderstood: member(group=Id.GROUP),
     c.TellSigns: member(group=Id.GROUP),
@@ -256,6 +257,7 @@ ACCESS: Final[Mapping[type[Command], Rule]] = {
     w.ShareLimits: member(group=Id.GROUP),
     w.PassOn: member(word=Id.OWN_WORD),
     w.PassOnTo: member(word=Id.OWN_WORD, group=Id.GROUP),
+    w.TakeAsTold: member(word=Id.OWN_WORD),
     w.ForgetWord: anybody(word=Id.OWN_WORD),
 }
 

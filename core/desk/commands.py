@@ -65,6 +65,12 @@ class ClaimAsWritten(Command):
     score: int
 
 
+class ScreenAgain(Command):
+    """Ask me the safety questions anew."""
+
+    group: int
+
+
 class AnswerScreening(Command):
     """All answers so far, one letter each in the order asked: `y` or `n`."""
 

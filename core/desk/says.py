@@ -36,11 +36,16 @@ class Taken(Said):
 
 
 class Help(Said):
-    """What can be done here; `coach` where the asker coaches a group. `more`: everything, not only what is daily."""
+    """What can be done here; `coach` where the asker coaches a group. `more`: everything, not only what is daily.
+
+    `door`: the group of an athlete who hasn't agreed to any notes; `said_no`: and who isn't just being asked.
+    """
 
     coach: bool
     joined: bool
     more: bool = False
+    door: int | None = None
+    said_no: bool = False
 
 
 class Welcome(Said):

@@ -70,7 +70,8 @@ _OF_ANOTHER = re.compile(
 _OTHERS = re.compile(rf"\b{_OTHER}\b", re.IGNORECASE)
 # `Should I` and `what do I do` ask for advice; every other word for oneself tells.
 _ONESELF = re.compile(
-    r"(?<!should )(?<!can )(?<!what do )(?<!could )\b(?:i|i'?m|i'?ve|im|me|my|mine|myself)\b", re.IGNORECASE
+    r"(?<!should )(?<!can )(?<!what do )(?<!could )(?<!if )\b(?:i|i'?m|i'?ve|im|me|my|mine|myself)\b",
+    re.IGNORECASE,
 )
 _QUESTION = re.compile(
     r"^\W*(?:(?:hi|hey|hello|so|and|ok|quick question|question|just curious|out of curiosity)\W+)*"

@@ -119,6 +119,20 @@ def says_by_mistake(text: str) -> bool:
     return bool(_BY_MISTAKE.search(text))
 
 
+_WRONGLY = re.compile(
+    r"\b(?:answer(?:ed)?|tap(?:ped)?|press(?:ed)?|click(?:ed)?|got|put)\b.{0,30}"
+    r"\b(?:wrong(?:ly)?|by mistake|by accident|incorrectly)\b"
+    r"|\bwrong (?:answer|button|one)\b.{0,40}\b(?:safety|health|questions?|screening)\b"
+    r"|\b(?:redo|repeat|change|again)\b.{0,30}\b(?:safety|health|screening) (?:questions?|answers?)\b",
+    re.IGNORECASE,
+)
+
+
+def says_answered_wrongly(text: str) -> bool:
+    """`I answered the last one wrong`, `redo the safety questions`."""
+    return bool(_WRONGLY.search(text[:300]))
+
+
 def is_in_doubt(text: str) -> bool:
     """`Yes, sometimes`, `no but ...`, or a question: neither a yes nor a no."""
     return bool(_BUT.search(text))

@@ -10,6 +10,7 @@ from core.measures import MassUnit
 from core.notation.chat import is_like_a_score
 from core.notation.lasting import names_days, read_lasting
 from core.notation.text import plain
+from core.understanding.acts import Elsewhere as ElsewhereAct
 from core.understanding.things import read_things
 from core.values import Value
 
@@ -47,6 +48,7 @@ _NOTHING: Final = re.compile(
     r" (?:weights?|equipment|gear|kit|gym|stuff|things|kettlebells?|dumbbells?)(?: (?:here|there|with me))?\b"
     r"|\b(?:nothing|empty[- ]handed|body ?weight|just me|only me)(?: (?:only|here|there|with me|at all))*\b"
 )
+_GYM: Final = re.compile(r"\b(?:gym|studio|fitness (?:room|centre|center))\b")
 _ALL: Final = re.compile(r"^(?:just about |nearly )?(?:everything|all of it|the lot|all you need)$")
 # `At the gym I have ...` tells what is there; `I'm at the gym` tells of today.
 _THERE_NOW: Final = re.compile(r"\b(?:i'?m|i am|we're|we are|train(?:ing)?)\b")
@@ -118,6 +120,20 @@ def read_elsewhere(text: str, today: date, units: MassUnit) -> Elsewhere | None:
         place="gym" if is_gym else "trip",
         things=things,
         unread=unread,
+        since=lasting.since,
+        until=lasting.until,
+        later=lasting.since is None and bool(_LATER.search(words)),
+    )
+
+
+def elsewhere_in(act: ElsewhereAct, text: str, today: date) -> Elsewhere:
+    """The same of words that were understood to tell it, with the days of the whole message."""
+    words = _words(text)
+    lasting = read_lasting(words, today)
+    nothing = _NOTHING.search(words) and not act.equipment
+    return Elsewhere(
+        place="gym" if _GYM.search(act.text.lower()) else "trip",
+        things=() if nothing else act.equipment or None,
         since=lasting.since,
         until=lasting.until,
         later=lasting.since is None and bool(_LATER.search(words)),

@@ -62,6 +62,7 @@ HELPING: Final = frozenset(
         "self_word",
         "left_word",
         "minus_word",
+        "mood",
     }
 )
 # Kinds that a mark may be of; what else the lexicon knows only tells what a sentence is about.

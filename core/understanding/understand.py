@@ -12,6 +12,7 @@ from core.understanding.clauses import Piece, pieces
 from core.understanding.features import features
 from core.understanding.lexicon import lexicon
 from core.understanding.marks import Marked, mark
+from core.understanding.mood import Mood, mood, tells
 from core.understanding.openers import opened
 from core.understanding.signs import alarm_in
 from core.understanding.slots import body
@@ -26,6 +27,8 @@ from core.understanding.values import Context, Message, Understood
 # From this chance on an act is taken; from the lower one on it is worth asking about.
 TAKEN: Final = 0.7
 ASKED: Final = 0.2
+# From this one on it is worth a guess: none is better than a far one.
+GUESSED: Final = 0.3
 # From this chance on a hello or a thank-you stands by itself beside the matter.
 _PLAIN: Final = 0.75
 _NO_WORDS: Final = frozenset(".,;:-!()\n\"'")
@@ -67,6 +70,7 @@ _WITH_THINGS: Final = frozenset({"got", "elsewhere"})
 class Chosen:
     """A stretch with the acts it most likely is, the chance of that, and the next likely one.
 
+    `mood`: how it is said; `supposed`: what it would tell if it were told.
     `silence`: what it costs that it tells nothing; `is_aside`: that is the cheapest way to read it.
     """
 
@@ -80,6 +84,8 @@ class Chosen:
     chances: Mapping[str, float] = field(default_factory=dict, repr=False)
     silence: float = 0.0
     is_aside: bool = False
+    mood: Mood = "told"
+    supposed: tuple[AnyAct, ...] = ()
 
     @property
     def is_plain(self) -> bool:
@@ -110,6 +116,9 @@ def understand(message: Message, context: Context | None = None) -> Understood:
     acts = _each_once(act for one in taken for act in one.acts)
     return Understood(
         acts=acts,
+        supposed=_each_once(act for one in chosen for act in one.supposed),
+        asks=bool(chosen)
+        and all(one.mood != "told" for one in chosen if not one.is_aside or len(chosen) == 1),
         unread=tuple(words for one in doubtful if (words := _carries(marked, one, alone=not taken))),
         between=_between(doubtful) if not taken else (),
         language=marked.language,
@@ -221,20 +230,25 @@ def _choose(
     likely += [name for name in answers_to(context.question) if name in chances and name not in likely]
     stretch = Stretch(marked, start, end, context)
     silence = _BESIDES**2 * heard.alone[""] + _NAMED_ASIDE * unaccounted("", stretch)
+    how: Mood = "told" if context.as_told or message.role == "coach" else mood(stretch)
     fitting: list[Chosen] = []
+    supposed: tuple[AnyAct, ...] = ()
     for name in likely:
         chance = given_the_benefit(name, chances[name], stretch)
         # The likeliest first: what is less likely than the best costs can't be better.
         if len(fitting) > 1 and -log(max(chance, _NOTHING_FITS)) > min(one.cost for one in fitting):
             continue
-        if acts := fill(name, stretch):
+        acts = fill(name, stretch)
+        if acts and not tells(name, how):
+            supposed = supposed or (acts if chance >= TAKEN else ())
+        elif acts:
             left_out = _left_out(name, stretch, inner) + _BESIDES * heard.alone[name]
             fitting.append(Chosen(start, end, name, chance, acts, "", left_out, chances, silence))
     if not fitting or not _is_known(stretch):
-        return Chosen(start, end, likely[0], 0.0, (), "", 0.0, chances, silence)
+        return Chosen(start, end, likely[0], 0.0, (), "", 0.0, chances, silence, mood=how, supposed=supposed)
     fitting.sort(key=lambda one: one.cost)
     other = next((one.name for one in fitting[1:] if one.chance >= ASKED / 2), "")
-    return replace(fitting[0], other=other)
+    return replace(fitting[0], other=other, mood=how, supposed=supposed)
 
 
 def _is_known(stretch: Stretch) -> bool:
@@ -288,7 +302,7 @@ def _consistent(taken: Sequence[Chosen], context: Context) -> list[Chosen]:
 
 def _between(doubtful: Sequence[Chosen]) -> tuple[str, ...]:
     """The two acts that one question would settle; none where nothing is near."""
-    near = [one for one in doubtful if one.chance >= ASKED and one.name not in _BESIDE]
+    near = [one for one in doubtful if one.chance >= GUESSED and one.name not in _BESIDE]
     if not near:
         return ()
     likeliest = max(near, key=lambda one: one.chance)

@@ -21,23 +21,30 @@ class Message(Value):
 
 
 class Context(Value):
-    """What a message is read against. `people`: the names of the group; None where nobody knows them."""
+    """What a message is read against. `people`: the names of the group; None where nobody knows them.
+
+    `as_told`: what it only asks or supposes is so, by their yes.
+    """
 
     question: OpenQuestion = ""
     session: Session | None = None
     people: tuple[str, ...] | None = None
     units: MassUnit = MassUnit.KG
     asked_movement: str | None = None
+    as_told: bool = False
 
 
 class Understood(Value):
     """What was told, in its order.
 
+    `supposed`: what would be told if it weren't only asked or supposed; `asks`: nothing of it is told.
     `unread`: words that carry meaning and belong to no act; `between`: what doubtful words may be, by the names of
     acts: one short question settles it.
     """
 
     acts: tuple[AnyAct, ...] = ()
+    supposed: tuple[AnyAct, ...] = ()
+    asks: bool = False
     unread: tuple[str, ...] = ()
     between: tuple[str, ...] = ()
     language: str = "en"

@@ -14,6 +14,7 @@ from core.desk.commands import (
     GiveConsent,
     JoinGroup,
     SayCleared,
+    ScreenAgain,
 )
 from core.desk.errors import StalePress
 from core.desk.joining.entry import SCREENING, as_answers, ask_consent, ask_screening, first_things
@@ -24,7 +25,13 @@ from core.desk.profile.commands import ForgetMe
 from core.desk.profile.own import forget_me
 from core.desk.versions.version import version_in
 from core.desk.visit import Standing, Visit
-from core.notation.yes_no import read_age, read_yes_no, says_by_mistake, tells_of_a_minor
+from core.notation.yes_no import (
+    read_age,
+    read_yes_no,
+    says_answered_wrongly,
+    says_by_mistake,
+    tells_of_a_minor,
+)
 from core.store.records import Group, GroupState
 
 
@@ -76,7 +83,7 @@ async def tell_consent(visit: Visit, refs: Mapping[str, Any], text: str) -> Outc
             return await give_consent(visit, GiveConsent(group=group))
         case False:
             return await decline_consent(visit, DeclineConsent(group=group))
-    return await ask_consent(visit, group)
+    return await ask_consent(visit, group, again=bool(text))
 
 
 @admitted
@@ -159,6 +166,24 @@ async def as_minor(visit: Visit, text: str, _: int | None) -> Outcome | None:
         return None
     await keep_branch(visit, Branch.NOT_ADULT, visit.now.date())
     return visit.told(NotCleared(group=groups[0].group_id, branch=Branch.NOT_ADULT))
+
+
+@admitted
+async def screen_again(visit: Visit, command: ScreenAgain) -> Outcome:
+    """The questions anew. Whoever may have no session is let in by what licensed care says, not by other answers."""
+    await visit.must_consent()
+    profile = await visit.profile()
+    if profile.screening is Screening.STOP:
+        return visit.told(NotCleared(group=command.group, branch=profile.branch))
+    return await ask_screening(visit, command.group, "")
+
+
+async def as_answered_wrongly(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """A slip in the questions of the start is put right by answering them anew; None while they are asked first."""
+    if not says_answered_wrongly(text) or (await visit.profile()).screened_on is None:
+        return None
+    groups = await visit.memberships()
+    return await screen_again(visit, ScreenAgain(group=groups[0].group_id)) if groups else None
 
 
 async def as_adult_after_all(visit: Visit, text: str, _: int | None) -> Outcome | None:

@@ -22,10 +22,10 @@ async def first_things(visit: Visit, profile: Profile, group_id: int) -> Outcome
     return None
 
 
-async def ask_consent(visit: Visit, group_id: int) -> Outcome:
+async def ask_consent(visit: Visit, group_id: int, *, again: bool = False) -> Outcome:
     group = await visit.group(group_id)
     await visit.uow.questions.ask(visit.chat, CONSENT, {"group": group_id}, visit.now)
-    return visit.told(AskConsent(group=group_id, title=group.title, name=visit.person.name))
+    return visit.told(AskConsent(group=group_id, again=again, title=group.title, name=visit.person.name))
 
 
 async def ask_screening(visit: Visit, group_id: int, answers: str, *, again: bool = False) -> Outcome:
@@ -42,7 +42,7 @@ async def ask_entry_again(visit: Visit) -> Outcome | None:
     if question is None or question.kind not in ENTRY:
         return None
     if question.kind == CONSENT:
-        return await ask_consent(visit, question.refs["group"])
+        return await ask_consent(visit, question.refs["group"], again=True)
     return await ask_screening(visit, question.refs["group"], question.refs["answers"])
 
 

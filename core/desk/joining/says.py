@@ -7,7 +7,10 @@ from core.values import Value
 
 
 class AskConsent(Said):
+    """`again`: all of it was said before, and what was typed since was no yes or no."""
+
     group: int
+    again: bool = False
     title: str
     name: str
 

@@ -53,6 +53,12 @@ class PassOnTo(Command):
     group: int
 
 
+class TakeAsTold(Command):
+    """What I only asked or supposed is so."""
+
+    word: int
+
+
 class ForgetWord(Command):
     """Let go of what I said for my coach."""
 

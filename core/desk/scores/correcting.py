@@ -6,6 +6,7 @@ from core.desk.outcome import Outcome
 from core.desk.scores.claims import Claim
 from core.desk.scores.taking import (
     claim_score,
+    count_as,
     take_score_back,
 )
 from core.desk.scores.which import session_scored
@@ -13,7 +14,7 @@ from core.desk.scores.whose import own_score, tell_about_score
 from core.desk.talk.asked import OfScreening, asked_in, keeps
 from core.desk.visit import Visit
 from core.notation.corrections import read_correction, takes_score_back
-from core.store.records import OpenQuestion, ScoreState
+from core.store.records import OpenQuestion, ScoreRecord, ScoreState
 
 
 async def as_correction(visit: Visit, text: str, session: int | None) -> Outcome | None:
@@ -45,10 +46,22 @@ async def correct_score(visit: Visit, words: str, session: int | None) -> Outcom
 
 async def take_last_back(visit: Visit, session: int | None) -> Outcome | None:
     """The score they told last; None where none counts."""
+    last = await last_counting(visit, session)
+    return await take_score_back(visit, TakeScoreBack(score=last.id)) if last else None
+
+
+async def last_counting(visit: Visit, session: int | None) -> ScoreRecord | None:
     record = await session_scored(visit, "", session)
     scores = await visit.uow.scores.of_person(record.id, visit.person.id) if record else []
-    counting = [one for one in scores if one.state is ScoreState.COUNTS]
-    return await take_score_back(visit, TakeScoreBack(score=counting[-1].id)) if counting else None
+    return max(
+        (one for one in scores if one.state is ScoreState.COUNTS), key=lambda one: one.id, default=None
+    )
+
+
+async def was_scaled(visit: Visit, session: int | None) -> Outcome | None:
+    """Their word that it was less than written counts at once; None where it counts so already."""
+    last = await last_counting(visit, session)
+    return await count_as(visit, last, scaled=True) if last and not last.score.scaled else None
 
 
 def fixed(question: OpenQuestion) -> dict[str, object]:

@@ -274,7 +274,11 @@ async def fix_score(visit: Visit, command: FixScore) -> Outcome:
 @admitted
 async def claim_as_written(visit: Visit, command: ClaimAsWritten) -> Outcome:
     """A score without a version was done as written: the athlete's word counts."""
-    record = await own_score(visit, command.score)
+    return await count_as(visit, await own_score(visit, command.score), scaled=False)
+
+
+async def count_as(visit: Visit, record: ScoreRecord, *, scaled: bool) -> Outcome:
+    """The same score, in another list of the board."""
     session = await visit.uow.sessions.find(record.session_id, await visit.group_ids())
     assert session is not None, "who is admitted belongs to its group"
     words = await visit.uow.scores.words_of(record)
@@ -285,7 +289,7 @@ async def claim_as_written(visit: Visit, command: ClaimAsWritten) -> Outcome:
         person_id=record.person_id,
         version_id=record.version_id,
         told=Told(record.text, None if words == record.text and pain is None else words),
-        score=record.score.model_copy(update={"scaled": False, "pain": pain}),
+        score=record.score.model_copy(update={"scaled": scaled, "pain": pain}),
         entered_by=visit.person.id,
         now=visit.now,
     )

@@ -1,19 +1,19 @@
 """Which session a score is of: the one of the day that is told, else the one shown last, if the words may be of it."""
 
 from collections.abc import Sequence
-from datetime import timedelta
+from datetime import date, datetime, timedelta
 from typing import Final
 
-from core.desk.days import RECENT, today_in
+from core.desk.days import RECENT, today_in, zone_of
 from core.desk.versions.version import session_meant
 from core.desk.visit import Visit
 from core.errors import BellwetherError
 from core.notation.scores import read_parts, read_score
 from core.notation.scores.reading import may_be_told_of
 from core.notation.scores.which_day import day_told
-from core.store.records import SessionRecord
+from core.store.records import Membership, SessionRecord
 
-_A_WEEK: Final = timedelta(days=8)
+A_WEEK: Final = timedelta(days=8)
 
 
 class WhichSession(BellwetherError):
@@ -32,7 +32,7 @@ async def session_scored(visit: Visit, text: str, session_id: int | None) -> Ses
     """
     if session_id is not None:
         return await session_meant(visit, session_id)
-    week = await shown_since(visit, _A_WEEK)
+    week = await shown_since(visit, A_WEEK)
     recent = [one for one in week if (one.posted_at or visit.now) >= visit.now - RECENT]
     of_day = await told_day(visit, text, week)
     if of_day is not None and not of_day and recent:
@@ -59,18 +59,21 @@ def is_plainly_of(text: str, record: SessionRecord) -> bool:
 
 
 async def shown_since(visit: Visit, span: timedelta) -> list[SessionRecord]:
-    """The sessions of the visitor's groups, the one they saw last first."""
-    found = [
-        record
-        for group in await visit.group_ids()
-        for record in await visit.uow.sessions.posted_since(group, visit.now - span)
-    ]
-    shown = {}
-    for record in found:
-        version = await visit.uow.versions.current(record.id, visit.person.id)
-        posted = record.posted_at or visit.now
-        shown[record.id] = max(posted, version.shown_at) if version else posted
-    return sorted(found, key=lambda one: (shown[one.id], one.id), reverse=True)
+    """The sessions of the visitor's groups since they came, the one they saw last first."""
+    found: list[tuple[datetime, int, SessionRecord]] = []
+    for member in await visit.memberships():
+        for record in await visit.uow.sessions.posted_since(member.group_id, visit.now - span):
+            version = await visit.uow.versions.current(record.id, visit.person.id)
+            posted = record.posted_at or visit.now
+            if version is not None or record.day >= await joined_on(visit, member):
+                shown = max(posted, version.shown_at) if version else posted
+                found.append((shown, record.id, record))
+    return [record for _, _, record in sorted(found, key=lambda one: one[:2], reverse=True)]
+
+
+async def joined_on(visit: Visit, member: Membership) -> date:
+    """What was trained before that day they weren't there for, unless they looked at it."""
+    return member.joined_at.astimezone(zone_of(await visit.group(member.group_id))).date()
 
 
 async def told_day(visit: Visit, text: str, week: Sequence[SessionRecord]) -> list[SessionRecord] | None:

@@ -8,13 +8,13 @@ from typing import Any, Final, get_args
 
 from core.desk.coached import coached_groups
 from core.desk.commands import AskHelp, MyVersion
-from core.desk.joining.entry import ENTRY
+from core.desk.joining.entry import ENTRY, SCREENING
 from core.desk.outcome import Outcome, Say
 from core.desk.scores.taking import may_be_confirmed
 from core.desk.scores.whose import own_score
 from core.desk.talk import acts_of_athletes as ath
 from core.desk.talk import acts_of_coaches as coa
-from core.desk.talk.asked import ANSWERED_BY, BEFORE_ENTRY, Topic, keeps
+from core.desk.talk.asked import ANSWERED_BY, AT_ANY_TIME, BEFORE_ENTRY, KEPT_BY, WHILE_SCREENED, Topic, keeps
 from core.desk.talk.helping import show_help
 from core.desk.talk.not_got import left_over, not_got, not_yet
 from core.desk.talk.says import NothingWaits, Together
@@ -24,7 +24,7 @@ from core.desk.versions.answers import ask_again, tell_answer
 from core.desk.versions.version import my_version
 from core.desk.visit import Visit
 from core.notation.scores import read_parts, read_score
-from core.notation.yes_no import calls_it_off
+from core.notation.yes_no import calls_it_off, says_it_is_so
 from core.scaling.values import Ask
 from core.store.records import OpenQuestion, Purpose
 from core.understanding import acts as a
@@ -47,10 +47,12 @@ USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
     a.Can: ath.can,
     a.Scored: ath.scored,
     a.Corrects: ath.corrects,
+    a.DidScaled: ath.did_scaled,
     a.Effort: ath.effort,
     a.Sore: ath.sore,
     a.HasMinutes: ath.short,
     a.Sick: ath.sick,
+    a.Elsewhere: ath.away,
     a.HomeAgain: ath.at_home,
     a.BackAfter: ath.back,
     a.WantsEasy: ath.lines,
@@ -58,6 +60,10 @@ USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
     a.TooEasy: ath.lines,
     a.Swap: ath.lines,
     a.Skips: ath.skips,
+    a.NothingHurt: ath.nothing_hurt,
+    a.Agrees: ath.nothing_waits,
+    a.Declines: ath.nothing_waits,
+    a.Worries: ath.worries,
     # an athlete asks
     a.MyVersion: ath.version,
     a.Why: ath.why,
@@ -72,6 +78,7 @@ USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
     a.WhenIsClass: ath.classes,
     a.ClassLink: ath.classes,
     a.MyData: ath.me,
+    a.IsItOk: ath.is_it_ok,
     a.Help: ath.help_,
     # an athlete wishes
     a.JoinsClass: ath.classes,
@@ -113,7 +120,7 @@ async def do_as_told(visit: Visit, text: str, replied_to: int | None) -> Outcome
     """Whatever of the words can be understood is done or answered, the rest is quoted: always an answer."""
     if not any(one.isalnum() for one in text):
         return await show_help(visit, AskHelp())
-    if calls_it_off(text) and await visit.memberships():
+    if (calls_it_off(text) or says_it_is_so(text)) and await visit.memberships():
         return visit.told(NothingWaits())
     scene = await scene_of(visit, text, replied_to)
     told = await understood(visit, text, scene.record.session if scene.record else None)
@@ -121,8 +128,10 @@ async def do_as_told(visit: Visit, text: str, replied_to: int | None) -> Outcome
         return as_one(visit, await own_score(visit, text, scene.replied_to) or Outcome())
     outcome, unread = await carry_out(visit, told.acts, scene)
     if outcome is None and await coached_groups(visit):
-        own = matter(in_own_words(text, scene.record.session if scene.record else None))
-        outcome, _ = await carry_out(visit, [act for act in own if act.act in SAID_OF_ONESELF], scene)
+        own = in_own_words(text, scene.record.session if scene.record else None)
+        of_oneself = [act for act in matter(own) if act.act in SAID_OF_ONESELF]
+        outcome, _ = await carry_out(visit, of_oneself, scene)
+        told = own if outcome else told
     if outcome is None:
         as_score = await own_score_amid_words(visit, text, scene)
         return as_score or await not_got(visit, told.unread, near(told), scene)
@@ -192,6 +201,7 @@ async def as_clear_acts(visit: Visit, text: str, replied_to: int | None) -> Outc
 AT_ONCE: Final[Mapping[str, Topic]] = {
     "weighs": "weight",
     "can": "ability",
+    "has_minutes": "minutes",
     "condition": "condition",
     "shares": "any_time",
     "thanks": "thanks",
@@ -229,21 +239,28 @@ async def as_other_matter(
 
     None for all that may be the answer; nothing said where it is no answer, and nothing comes of it.
     """
-    if question.kind not in ANSWERED_BY:
+    if question.kind in KEPT_BY["any_time"]:
         return None
     scene = await scene_of(visit, text, replied_to)
     told = await heard_alone(visit, scene, question)
     acts = matter(told)
-    if not acts or told.unread or any(act.act in ANSWERED_BY[question.kind] for act in acts):
+    names = {act.act for act in acts}
+    answers = ANSWERED_BY.get(question.kind)
+    beside = names <= AT_ANY_TIME if answers is None else names.isdisjoint(answers)
+    if not names or told.unread or not beside:
         return None
-    if question.kind in ENTRY and not all(
-        act.act in BEFORE_ENTRY or isinstance(act, OF_COACH) for act in acts
-    ):
+    if question.kind in ENTRY and not all(may_be_heard(question, act) for act in acts):
         return None
     outcome, unread = await carry_out(visit, acts, scene)
     if outcome is not None and not unread:
         return as_one(visit, outcome)
     return Outcome() if question.kind in ASKED_FOR_VERSIONS else None
+
+
+def may_be_heard(question: OpenQuestion, act: a.AnyAct) -> bool:
+    """Before consent and safety are settled nothing is told of oneself, but what they have once they agreed."""
+    beside = BEFORE_ENTRY | WHILE_SCREENED if question.kind == SCREENING else BEFORE_ENTRY
+    return act.act in beside or isinstance(act, OF_COACH)
 
 
 async def heard_alone(visit: Visit, scene: Scene, question: OpenQuestion | None) -> Understood:
@@ -267,7 +284,7 @@ async def gone_on(visit: Visit, question: OpenQuestion | None, acts: Sequence[a.
 
 
 ASKED_FOR_VERSIONS: Final = frozenset(map(str, Ask))
-BESIDE_THE_PROFILE: Final = frozenset({"weighs", "can"})
+BESIDE_THE_PROFILE: Final = frozenset({"weighs", "can", "has_minutes"})
 
 
 async def all_of_them(

@@ -3,7 +3,8 @@
 from typing import Final, Literal
 
 from core.athletes.equipment import at, is_weightless, shared, that_matter, with_more, with_stated
-from core.athletes.values import Evidence, SetName
+from core.athletes.limits import limits
+from core.athletes.values import Evidence, Screening, SetName
 from core.desk.classes.coming import see_classes
 from core.desk.classes.commands import AboutReminders, SeeClasses, SetLead, SetQuiet
 from core.desk.classes.habits import about_reminders, set_lead, set_quiet
@@ -18,25 +19,27 @@ from core.desk.profile.furnishing import keep as keep_things
 from core.desk.profile.own import export_mine, forget_me
 from core.desk.profile.weighing import keep_mass
 from core.desk.says import Kindness, Welcome
-from core.desk.scores.correcting import correct_score
+from core.desk.scores.correcting import correct_score, was_scaled
 from core.desk.scores.history import past_scores
 from core.desk.scores.progress import progress
 from core.desk.scores.scoreboard import see_board
+from core.desk.scores.which import A_WEEK, shown_since, told_day
 from core.desk.scores.whose import own_score
 from core.desk.talk.asides import be_kind
 from core.desk.talk.explaining import explain, explained
 from core.desk.talk.helping import about_me, show_help
 from core.desk.talk.keeping_quiet import only_answer, wants_only_answers
+from core.desk.talk.not_got import word_for_coach
 from core.desk.talk.passing_on import offer
-from core.desk.talk.says import HowLongItIs, OnceYouHaveIt
+from core.desk.talk.says import HowItFeelsDecides, HowLongItIs, NobodyJudges, NothingWaits, OnceYouHaveIt
 from core.desk.talk.scene import Scene
 from core.desk.today.different import as_usual, be_short, be_short_then, be_sore, keep_for_today
 from core.desk.today.easing import be_back
-from core.desk.today.elsewhere import home_again
+from core.desk.today.elsewhere import elsewhere, home_again
 from core.desk.today.felt import just_scored
 from core.desk.today.pain import tell_over, tell_pain
 from core.desk.today.reports import rate_effort
-from core.desk.today.says import AskMinutes, AskSick, AskSore, MattersNot
+from core.desk.today.says import AskMinutes, AskSick, AskSore, MattersNot, NothingSpared
 from core.desk.versions.adjusting import change_lines
 from core.desk.versions.answers import ask_weight, change_answer, units_typed
 from core.desk.versions.commands import AsUsual, BeBack, BeShort, BeSore, ChangeLines, GiveTimer
@@ -151,6 +154,10 @@ async def corrects(visit: Visit, act: a.Corrects, scene: Scene) -> Outcome | Non
     return await correct_score(visit, act.text, scene.replied_to) if scene.record else None
 
 
+async def did_scaled(visit: Visit, _: a.DidScaled, scene: Scene) -> Outcome | None:
+    return await was_scaled(visit, scene.replied_to) if scene.record else None
+
+
 async def effort(visit: Visit, act: a.Effort, scene: Scene) -> Outcome | None:
     record = await just_scored(visit, scene.replied_to, named=True)
     return (
@@ -189,6 +196,10 @@ async def sick(visit: Visit, _: a.Sick, scene: Scene) -> Outcome | None:
     return (
         visit.told(AskSick(version_id=scene.version)) if scene.version else once_there(visit, scene, "today")
     )
+
+
+async def away(visit: Visit, act: a.Elsewhere, scene: Scene) -> Outcome | None:
+    return await elsewhere(visit, act, scene.text)
 
 
 async def at_home(visit: Visit, _: a.HomeAgain, __: Scene) -> Outcome | None:
@@ -253,7 +264,11 @@ async def has_nothing(visit: Visit, _: a.HasNothing, __: Scene) -> Outcome | Non
     return await change_answer(visit, ChangeAnswer(ask=Ask.EQUIPMENT))
 
 
-async def board(visit: Visit, _: a.Board, scene: Scene) -> Outcome | None:
+async def board(visit: Visit, act: a.Board, scene: Scene) -> Outcome | None:
+    """Of the day that is named, where there was a session."""
+    of_day = await told_day(visit, scene.text, await shown_since(visit, A_WEEK)) if act.day else None
+    if of_day:
+        return await see_board(visit, SeeBoard(session=of_day[0].id))
     return await see_board(visit, SeeBoard(session=scene.record.id if scene.record else None))
 
 
@@ -312,6 +327,34 @@ async def timer(visit: Visit, _: a.WantsTimer, scene: Scene) -> Outcome | None:
 async def to_coach(visit: Visit, act: a.ToCoach, _: Scene) -> Outcome | None:
     """In their words, with their yes."""
     return await offer(visit, (act.text,), agreed=False)
+
+
+async def is_it_ok(visit: Visit, _: a.IsItOk, scene: Scene) -> Outcome | None:
+    """Nobody here can see them: licensed care comes first where there is any, then the coach, then how it feels."""
+    profile = await visit.profile()
+    conditions = tuple(
+        one.id for one in limits() if one.kind == "condition" and one.id in (profile.limits or ())
+    )
+    careful = profile.branch is not None and profile.branch.screening is not Screening.CLEAR
+    word = await word_for_coach(visit, scene.text)
+    return visit.told(
+        HowItFeelsDecides(conditions=conditions, careful=careful, version=scene.version, word=word)
+    )
+
+
+async def nothing_hurt(visit: Visit, _: a.NothingHurt, __: Scene) -> Outcome | None:
+    """Where something is spared, it is asked what of it still counts: nothing of that goes by a word."""
+    if (await visit.profile()).limits and await visit.uow.consents.given(visit.person.id):
+        return await change_answer(visit, ChangeAnswer(ask=Ask.LIMITS))
+    return visit.told(NothingSpared()) if await visit.memberships() else None
+
+
+async def nothing_waits(visit: Visit, _: a.Act, __: Scene) -> Outcome | None:
+    return visit.told(NothingWaits()) if await visit.memberships() else None
+
+
+async def worries(visit: Visit, _: a.Worries, scene: Scene) -> Outcome | None:
+    return visit.told(NobodyJudges(version=scene.version, word=await word_for_coach(visit, scene.text)))
 
 
 async def help_(visit: Visit, _: a.Help, __: Scene) -> Outcome | None:

@@ -8,6 +8,7 @@ from pydantic import ConfigDict, Field, TypeAdapter
 from core.desk.visit import Visit
 from core.scaling.values import Ask, Question
 from core.store.records import OpenQuestion
+from core.understanding.acts import ACTS
 from core.values import Value
 
 
@@ -177,7 +178,7 @@ TAKEN_BESIDE: Final = frozenset({"equipment", "limits", "body_mass", "ability"})
 # or aren't for the bot. While any other is open it is taken, and that question stays.
 Topic = Literal[
     "pain", "condition", "side", "weight", "ability", "elsewhere", "correction", "effort", "named_effort", "for_coach",
-    "place", "class", "several", "any_time", "thanks",
+    "place", "class", "several", "any_time", "thanks", "minutes",
 ]  # fmt: skip
 KEPT_BY: Final[Mapping[Topic, frozenset[str]]] = {
     "pain": _HEALTH,
@@ -195,11 +196,30 @@ KEPT_BY: Final[Mapping[Topic, frozenset[str]]] = {
     "several": KINDS - TAKEN_BESIDE,
     "any_time": frozenset({"coach", "fault", "who", "which"}),
     "thanks": frozenset({"coach", "who", "which"}),
+    "minutes": KINDS - _PROFILE - {"weight", "pain"},
 }
 _NO_OR_YES: Final = frozenset({"agrees", "declines", "skips"})
 _HOW_IT_WENT: Final = frozenset(
     {"scored", "corrects", "hurt", "sore", "nothing_hurt", "effort", "did_as_written", "did_scaled"}
     | {"too_hard", "too_easy"}
+)
+# Heard whatever is open, and the question asked once more behind it.
+AT_ANY_TIME: Final = frozenset(
+    {
+        "help",
+        "how_to",
+        "is_it_ok",
+        "worries",
+        "when_is_class",
+        "class_link",
+        "whats_coming",
+        "my_data",
+        "board",
+    }
+)
+# Of a choice between few words anything may be the answer, but what tells of things or the body plainly.
+_ALL_BUT_FACTS: Final = (
+    frozenset(ACTS) - {"has", "got", "lost", "spares", "hurt", "condition", "weighs"} - AT_ANY_TIME
 )
 # The acts that answer what is open. Whatever else is surely told is done, and the question asked once more; where a
 # question isn't named here, all words are for whoever asked.
@@ -212,16 +232,22 @@ ANSWERED_BY: Final[Mapping[str, frozenset[str]]] = {
     "units": frozenset({"units", "weighs"}),
     "equipment": _NO_OR_YES | {"has", "got", "has_nothing", "lost", "shares", "elsewhere"},
     "weight": _NO_OR_YES | {"has", "got", "has_nothing", "weighs", "can"},
+    "pair": _ALL_BUT_FACTS,
+    "stage": _ALL_BUT_FACTS,
     "limits": _NO_OR_YES | {"spares", "condition", "hurt", "sore", "nothing_hurt", "well", "well_again", "has_nothing"},
     "body_mass": _NO_OR_YES | {"weighs"},
     "ability": _NO_OR_YES | {"can", "has_nothing"},
     "score": _NO_OR_YES | _HOW_IT_WENT | {"can"},
     "pain": _NO_OR_YES | {"spares", "condition", "hurt", "sore", "nothing_hurt", "well", "well_again"},
 }  # fmt: skip
+# Who has agreed and is being screened may tell what they have already.
+WHILE_SCREENED: Final = frozenset({"has", "got", "lost", "weighs"})
 # What may be asked before consent and safety are settled; whatever tells of oneself waits for them.
 BEFORE_ENTRY: Final = frozenset(
     {
         "help",
+        "is_it_ok",
+        "worries",
         "how_to",
         "when_is_class",
         "class_link",

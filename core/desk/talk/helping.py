@@ -17,6 +17,9 @@ async def show_help(visit: Visit, command: AskHelp) -> Outcome:
     """The few things that are done every day; all of them at a second tap."""
     joined = await visit.memberships()
     coach = bool(await coached_groups(visit))
+    if joined and not coach and not await visit.uow.consents.given(visit.person.id):
+        said_no = await visit.uow.questions.open_in(visit.chat) is None
+        return visit.told(Help(coach=False, joined=True, door=joined[0].group_id, said_no=said_no))
     said = Help(coach=coach, joined=bool(joined), more=command.more)
     return Outcome(becomes=said) if command.more else visit.told(said)
 
@@ -37,6 +40,7 @@ async def about_me(visit: Visit, _: AboutMe) -> Outcome:
         sets=profile.sets,
         shares=await sharing_of(visit),
         complaints=tuple(one for one in profile.complaints if of_limit(profile, one.limit)),
+        screened_in=groups[0].id if groups and profile.screened_on else None,
         different=differing(profile, today_in(groups[0], visit.now) if groups else visit.now.date()),
     )
     return visit.told(me)

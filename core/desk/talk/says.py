@@ -48,6 +48,32 @@ class NotYet(Said):
     word: int | None = None
 
 
+class OnlyAsked(Said):
+    """Nothing of it was noted, as it was only asked or supposed. `word`: their words, to be taken as told by a tap."""
+
+    words: str
+    word: int | None = None
+
+
+class HowItFeelsDecides(Said):
+    """Whether something is all right for them. `conditions`: the limits that licensed care has a say in.
+
+    `careful`: the screening asks for it. `version`: what can be made easier; `word`: what may be passed on.
+    """
+
+    conditions: tuple[str, ...] = ()
+    careful: bool = False
+    version: int | None = None
+    word: int | None = None
+
+
+class NobodyJudges(Said):
+    """To whoever is nervous."""
+
+    version: int | None = None
+    word: int | None = None
+
+
 class NothingWaits(Said):
     """To a `no` or `cancel` while nothing is asked."""
 

@@ -25,7 +25,13 @@ from core.desk.commands import (
     SendNoText,
     Tell,
 )
-from core.desk.joining.entering import as_adult_after_all, as_minor, tell_consent, tell_screening
+from core.desk.joining.entering import (
+    as_adult_after_all,
+    as_answered_wrongly,
+    as_minor,
+    tell_consent,
+    tell_screening,
+)
 from core.desk.joining.entry import CONSENT, ENTRY, SCREENING, ask_entry_again
 from core.desk.joining.groups import tell_units, tell_zone
 from core.desk.joining.says import NotCleared
@@ -42,7 +48,7 @@ from core.desk.sessions.posting import draft_session
 from core.desk.talk.acts import as_clear_acts, as_one_act, as_other_matter, do_as_told
 from core.desk.talk.alarm import SIGNS, as_way_out, raise_alarm, tell_signs_in_words
 from core.desk.talk.asides import be_kind
-from core.desk.talk.asked import OfScore, asked_in
+from core.desk.talk.asked import KEPT_BY, OfScore, asked_in
 from core.desk.talk.helping import show_help
 from core.desk.talk.in_group import session_replied_to
 from core.desk.talk.meant import (
@@ -55,6 +61,7 @@ from core.desk.talk.meant import (
     session_named,
     session_tapped,
 )
+from core.desk.talk.only_asked import as_question
 from core.desk.talk.passing_on import as_for_coach, as_own_words
 from core.desk.talk.privacy import as_privacy
 from core.desk.today.breaks import BREAK
@@ -141,6 +148,17 @@ async def held_answer(visit: Visit) -> Outcome | None:
     branch = (await visit.profile()).branch
     groups = await visit.memberships() if branch is Branch.SYMPTOMS else []
     return visit.told(NotCleared(group=groups[0].group_id, branch=branch)) if groups and branch else None
+
+
+async def as_asked(visit: Visit, text: str, session: int | None) -> Outcome | None:
+    """Nothing of it is an answer to what is open, which is asked once more behind it."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is not None and (question.kind in ENTRY or question.kind in KEPT_BY["any_time"]):
+        return None
+    asked = await as_question(visit, text, session)
+    if asked is None:
+        return None
+    return await held_answer(visit) or asked + (await still_open(visit, question) if question else Outcome())
 
 
 async def as_session(visit: Visit, text: str, _: int | None) -> Outcome | None:
@@ -242,12 +260,14 @@ READINGS = (
     as_score_of_somebody,
     as_class_words,
     as_privacy,
+    as_more,
     as_adult_after_all,
+    as_answered_wrongly,
     as_way_out,
+    as_asked,
     as_equipment_change,
     as_elsewhere,
     as_easing,
-    as_more,
     as_complaint,
     as_stiffness,
     as_side,

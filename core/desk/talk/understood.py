@@ -54,11 +54,16 @@ async def understood(visit: Visit, text: str, session: Session | None = None) ->
     return understand(Message(text=text, role="coach"), Context(people=names, session=session))
 
 
-def in_own_words(text: str, session: Session | None = None, open_: OpenQuestion | None = None) -> Understood:
-    """What they mean if somebody says them of themselves, who was asked the open question."""
+def in_own_words(
+    text: str, session: Session | None = None, open_: OpenQuestion | None = None, *, as_told: bool = False
+) -> Understood:
+    """What they mean if somebody says them of themselves, who was asked the open question.
+
+    `as_told`: what they only ask or suppose is so.
+    """
     get_ready()
     asked = ASKED.get(open_.kind, "") if open_ else ""
-    return understand(Message(text=text), Context(session=session, question=asked))
+    return understand(Message(text=text), Context(session=session, question=asked, as_told=as_told))
 
 
 def as_opened(text: str) -> Announce | None:

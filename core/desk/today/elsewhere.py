@@ -17,7 +17,8 @@ from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
 from core.scaling.values import Ask
 from core.store.records import OpenQuestion, SessionRecord
-from core.understanding.elsewhere import Elsewhere, may_be_elsewhere, read_elsewhere
+from core.understanding.acts import Elsewhere as ElsewhereAct
+from core.understanding.elsewhere import Elsewhere, elsewhere_in, may_be_elsewhere, read_elsewhere
 from core.understanding.equipment_changes import EquipmentChange
 
 
@@ -28,8 +29,21 @@ async def as_elsewhere(visit: Visit, text: str, _: int | None) -> Outcome | None
         return None
     today = today_in(await visit.group(memberships[0].group_id), visit.now)
     told = read_elsewhere(text, today, (await visit.profile()).units)
-    question = await visit.uow.questions.open_in(visit.chat) if told else None
-    if told is None or await keeps(visit, "elsewhere"):
+    return await be_elsewhere(visit, told, today) if told else None
+
+
+async def elsewhere(visit: Visit, act: ElsewhereAct, text: str) -> Outcome | None:
+    """The same of words that were understood to tell it."""
+    memberships = await visit.memberships()
+    if not memberships or not await visit.uow.consents.given(visit.person.id):
+        return None
+    today = today_in(await visit.group(memberships[0].group_id), visit.now)
+    return await be_elsewhere(visit, elsewhere_in(act, text, today), today)
+
+
+async def be_elsewhere(visit: Visit, told: Elsewhere, today: date) -> Outcome | None:
+    question = await visit.uow.questions.open_in(visit.chat)
+    if await keeps(visit, "elsewhere"):
         return None
     record = await before_them(visit)
     if told.things is not None:

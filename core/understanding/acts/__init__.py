@@ -11,6 +11,7 @@ from core.understanding.acts.asked import (
     HowLong,
     HowTo,
     HowToPace,
+    IsItOk,
     MyData,
     MyHistory,
     MyProgress,
@@ -78,6 +79,7 @@ from core.understanding.acts.told import (
     Weighs,
     Well,
     WellAgain,
+    Worries,
 )
 from core.understanding.acts.values import Act, Result, Side, Stop
 from core.understanding.acts.wished import (
@@ -100,13 +102,13 @@ __all__ = [
     "Board", "Can", "ClassChange", "ClassLink", "ClassOff", "Coached", "Condition", "Corrects",
     "Declines", "DidAsWritten", "DidScaled", "EasyWeek", "Edit", "Effort", "Elsewhere", "Event",
     "ExportMe", "ForgetMe", "Got", "Greeting", "Has", "HasMinutes", "HasNothing", "Help",
-    "HomeAgain", "HowHeavy", "HowIs", "HowLong", "HowTo", "HowToPace", "Hurt", "JoinsClass",
+    "HomeAgain", "HowHeavy", "HowIs", "HowLong", "HowTo", "HowToPace", "Hurt", "IsItOk", "JoinsClass",
     "LeavesClass", "Lost", "MyData", "MyHistory", "MyProgress", "MyVersion", "NoReminders",
     "NoteFault", "NothingHurt", "Order", "Post", "Quiet", "Remind", "Result", "Roster", "Said",
     "Scored", "Shares", "Sick", "Side", "Sign", "Skips", "SmallTalk", "Sore", "Spares", "Stop",
     "Swap", "Teach", "TellsClass", "TellsSession", "Thanks", "ToCoach", "Told", "TooEasy",
     "TooHard", "Units", "WantsEasy", "WantsTimer", "Weighs", "Well", "WellAgain", "WhatIf", "WhatsComing",
-    "WhenIsClass", "WhoNeedsMe", "WhoReported", "Why", "Wished", "Withdraw", "Zone", "document",
+    "WhenIsClass", "WhoNeedsMe", "WhoReported", "Why", "Wished", "Withdraw", "Worries", "Zone", "document",
 ]  # fmt: skip
 
 AnyAct = Told | Asked | Wished | Coached | Said
@@ -118,7 +120,18 @@ ACTS: Final[dict[str, type[Act]]] = {
     for cls in get_args(kind)
 }
 _BOTH: Final = frozenset(
-    {"scored", "sign", "how_long", "board", "help", "wants_timer", "thanks", "greeting", "small_talk"}
+    {
+        "scored",
+        "sign",
+        "how_long",
+        "board",
+        "help",
+        "wants_timer",
+        "whats_coming",
+        "thanks",
+        "greeting",
+        "small_talk",
+    }
 )
 OF_COACH: Final = frozenset(cls.model_fields["act"].default for cls in get_args(Coached)) | _BOTH
 OF_ATHLETE: Final = frozenset(ACTS) - OF_COACH | _BOTH

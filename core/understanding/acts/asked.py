@@ -69,11 +69,17 @@ class MyData(Act):
     act: Literal["my_data"] = "my_data"
 
 
+class IsItOk(Act):
+    """Whether something is all right, safe or too much for them."""
+
+    act: Literal["is_it_ok"] = "is_it_ok"
+
+
 class Help(Act):
     act: Literal["help"] = "help"
 
 
 Asked = (
     MyVersion | HowLong | HowToPace | HowTo | HowHeavy | Swap | MyHistory | MyProgress | Board | WhenIsClass | ClassLink
-    | Why | MyData | Help
+    | Why | MyData | IsItOk | Help
 )  # fmt: skip

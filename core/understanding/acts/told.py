@@ -158,6 +158,12 @@ class DidScaled(Act):
     act: Literal["did_scaled"] = "did_scaled"
 
 
+class Worries(Act):
+    """They are nervous, or think that they aren't good enough for it."""
+
+    act: Literal["worries"] = "worries"
+
+
 class Agrees(Act):
     act: Literal["agrees"] = "agrees"
 
@@ -174,5 +180,5 @@ class Skips(Act):
 Told = (
     Has | HasNothing | Got | Lost | Shares | Spares | WellAgain | Sign | Condition | Weighs | Can | Scored | Corrects
     | Effort | Hurt | NothingHurt | Sore | HasMinutes | Sick | Well | Elsewhere | HomeAgain | BackAfter | WantsEasy
-    | TooHard | TooEasy | DidAsWritten | DidScaled | Agrees | Declines | Skips
+    | TooHard | TooEasy | Worries | DidAsWritten | DidScaled | Agrees | Declines | Skips
 )  # fmt: skip

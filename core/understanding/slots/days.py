@@ -1,5 +1,6 @@
 """Days, times of day and lengths of time, out of a stretch, as they were said."""
 
+import re
 from itertools import pairwise
 
 from core.understanding.marks import Mark
@@ -7,6 +8,7 @@ from core.understanding.quantities import Quantity
 from core.understanding.slots.stretch import Stretch
 
 _TONIGHT = "tonight"
+_DIGITS = re.compile(r"(\d\d)(\d\d)|(?:(\d\d?)\.(\d\d))")
 _NOON, _DAY_H, _HOUR_MIN = 12, 24, 60
 # A class at `7` with nothing else said is one of the evening.
 _EARLIEST_CLASS = 8
@@ -149,19 +151,20 @@ def _told_hours(stretch: Stretch) -> list[tuple[int, float, bool]]:
                 (one.start, (one.low or 0) * _HOUR_MIN, (one.low or 0) >= _NOON),
                 (one.start, one.value * _HOUR_MIN, one.value >= _NOON),
             ]
-        elif one.kind == "number" and _as_four_digits(stretch, one) is not None:
-            found.append((one.start, _as_four_digits(stretch, one) or 0, True))
+        elif one.kind == "number" and (minutes := _in_digits(stretch, one)) is not None:
+            four = "." not in stretch.marked.text.tokens[one.start].typed
+            found.append((one.start, minutes, four or minutes >= _NOON * _HOUR_MIN))
         elif one.kind == "number" and one.value <= _DAY_H:
             found.append((one.start, one.value * _HOUR_MIN, one.value >= _NOON))
     return found
 
 
-def _as_four_digits(stretch: Stretch, one: Quantity) -> float | None:
-    """`0600`, `1900`: a time of day as some write it."""
-    typed = stretch.marked.text.tokens[one.start].typed
-    if len(typed) != len("0600") or not typed.isdigit():
+def _in_digits(stretch: Stretch, one: Quantity) -> float | None:
+    """`0600`, `6.30`: a time of day as some write it."""
+    found = _DIGITS.fullmatch(stretch.marked.text.tokens[one.start].typed)
+    if found is None:
         return None
-    hours, minutes = int(typed[:2]), int(typed[2:])
+    hours, minutes = (int(one) for one in found.groups() if one is not None)
     return hours * _HOUR_MIN + minutes if hours < _DAY_H and minutes < _HOUR_MIN else None
 
 
@@ -194,4 +197,4 @@ def _is_time(stretch: Stretch, at: int) -> bool:
         return False
     before = range(max(stretch.start, at - 2), at)
     at_word = any(stretch.marked.helps(place, "at_word") is not None for place in before)
-    return one.kind in {"clock", "hour"} or _as_four_digits(stretch, one) is not None or at_word
+    return one.kind in {"clock", "hour"} or _in_digits(stretch, one) is not None or at_word

@@ -404,7 +404,7 @@ async def test_bottles_are_called_bottles(crew, ilse, posted):
 async def test_a_stranger_who_tells_a_score_is_shown_the_way_in(crew):
     tam = await crew.room.person("Tam")
     await tam.says("i did 3 rounds")
-    await tam.hears("Open the button in your group's chat")
+    await tam.hears("tap Start with me in its chat")
 
 
 async def test_a_coach_who_has_posted_nothing_is_not_told_to_wait_for_their_coach(crew):
@@ -483,3 +483,37 @@ async def test_a_question_from_days_ago_changes_nobody(crew):
     await crew.room.travels(timedelta(days=6))
     await bo.presses("No", on=first)
     await bo.sees_toast("before something changed")
+
+
+async def test_a_slip_in_the_safety_questions_is_put_right_by_asking_them_anew(crew):
+    ilse = await crew.room.person("Ilse")
+    await ilse.joins(crew.group)
+    await ilse.opens(await start_link(crew.group))
+    await consents(ilse)
+    await answers_screening(ilse, ("Yes", "No", "No", "No"))
+    await ilse.hears("start light to moderate")
+    await ilse.says("I train 4x a week actually, answered the last one wrong")
+    await answers_screening(ilse, HEALTHY_AND_ACTIVE)
+    await ilse.hears("good to go")
+
+
+async def test_other_answers_let_nobody_in_who_was_told_to_see_a_doctor(crew):
+    ilse = await crew.room.person("Ilse")
+    await ilse.joins(crew.group)
+    await ilse.opens(await start_link(crew.group))
+    await consents(ilse)
+    await answers_screening(ilse, ("Yes", "Yes"))
+    await ilse.hears("see a doctor")
+    await ilse.says("I answered the last one wrong")
+    await ilse.hears("Have you been cleared since?")
+
+
+async def test_what_they_have_is_kept_while_the_safety_questions_are_asked(crew):
+    ilse = await crew.room.person("Ilse")
+    await ilse.joins(crew.group)
+    await ilse.opens(await start_link(crew.group))
+    await consents(ilse)
+    await ilse.hears("18 or older")
+    await ilse.says("a 16 kg kettlebell and stairs")
+    await ilse.hears("a kettlebell of 16 kg and stairs")
+    await ilse.hears("18 or older")

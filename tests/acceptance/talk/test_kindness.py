@@ -88,7 +88,7 @@ async def test_whoever_told_their_score_is_not_asked_for_it_again(crew, ilse, po
 async def test_a_stranger_is_shown_the_way_in_instead(crew):
     stranger = await crew.room.person("Stranger")
     await stranger.says("good morning")
-    await stranger.hears("Hello! I work in training groups.")
+    await stranger.hears("Hello! I'm a helper for small training groups")
 
 
 @pytest.mark.parametrize(

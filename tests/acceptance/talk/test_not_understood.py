@@ -20,7 +20,7 @@ async def test_what_nobody_can_read_is_quoted_in_one_line(crew, ilse):
     await ilse.says("the blue one is under the shelf")
     told = await ilse.hears("I didn't get “the blue one is under the shelf”.")
     assert "\n" not in told.text
-    assert "What I can send you" in told.labels
+    assert "What can I write?" in told.labels
 
 
 async def test_words_for_nobody_reach_the_coach_with_a_tap(crew, ilse):

@@ -41,6 +41,8 @@ def ask_consent(said: AskConsent) -> Worded:
         name=said.name,
         title=said.title,
     )
+    if said.again:
+        text = "And the question above, with a yes or a no: May I keep these notes?"
     yes = Button("Yes, keep them", GiveConsent(group=said.group))
     no = Button("No", DeclineConsent(group=said.group))
     return Worded(text, ((yes, no),))
@@ -75,12 +77,21 @@ QUESTIONS = {
 # What to tap in doubt is the answer that trains them more gently.
 SAFE_NO = "If you're in doubt, tap No: we can always do more later.\n\n"
 SAFE_YES = "If you're in doubt, tap Yes: better once too often.\n\n"
+# The same in other words, for who asks what is meant.
+MEANT = {
+    ScreeningQuestion.SYMPTOMS: (
+        "These can come from the heart or the vessels, so I ask everybody. More than the effort explains, or at rest, "
+        "counts; to be out of breath from hard work doesn't. "
+    ),
+    ScreeningQuestion.KNOWN_DISEASE: "It counts also where it is treated, or long ago: a heart attack, a stroke, raised sugar. ",
+    ScreeningQuestion.ACTIVE: "Cycling, swimming or heavy work in the garden count too. ",
+}
 DOUBTS = {ScreeningQuestion.SYMPTOMS: SAFE_YES, ScreeningQuestion.KNOWN_DISEASE: SAFE_YES}
 
 
 @wording("en", AskScreening)
 def ask_screening(said: AskScreening) -> Worded:
-    doubt = DOUBTS.get(said.question, SAFE_NO) if said.again else ""
+    doubt = MEANT.get(said.question, "") + DOUBTS.get(said.question, SAFE_NO) if said.again else ""
     return Worded(doubt + QUESTIONS[said.question], (yes_or_no(said),))
 
 

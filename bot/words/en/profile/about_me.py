@@ -10,7 +10,7 @@ from bot.words.text import escape, fill, listed
 from bot.words.wording import Button, Row, Worded, wording
 from core.athletes.values import Complaint
 from core.desk.classes.commands import AboutReminders
-from core.desk.commands import ChangeAnswer
+from core.desk.commands import ChangeAnswer, ScreenAgain
 from core.desk.profile.commands import ShareLimits
 from core.desk.reference import limit
 from core.desk.versions.commands import FurnishSet
@@ -39,7 +39,9 @@ def me(said: Me) -> Worded:
         Button("Weight", ChangeAnswer(ask=Ask.BODY_MASS)),
     )
     places = (Button("In a gym", FurnishSet(place="gym")), Button("Away from home", FurnishSet(place="trip")))
-    reminders = (Button("Reminders and clock", AboutReminders()),)
+    reminders: Row = (Button("Reminders and clock", AboutReminders()),)
+    if said.screened_in is not None:
+        reminders += (Button("The safety questions", ScreenAgain(group=said.screened_in)),)
     rows = (change, places, reminders, *sharing(said.shares))
     return Worded("\n".join(lines) + "\n\nTap what you want to change.", rows)
 

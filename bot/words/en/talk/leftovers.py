@@ -4,18 +4,22 @@ from collections.abc import Mapping
 from typing import Final
 
 from bot.words.text import fill, listed
+from bot.words.versions import limit_names
 from bot.words.wording import Button, Row, Worded, wording
 from core.desk.classes.commands import AboutReminders, SeeClasses
 from core.desk.coaching.commands import SeeNeeds
 from core.desk.commands import AboutMe, AskHelp, ChangeAnswer, Command, MyVersion, SeeBoard, SeeScores
-from core.desk.profile.commands import ExportMine, ForgetMe, PassOn
+from core.desk.profile.commands import ExportMine, ForgetMe, PassOn, TakeAsTold
 from core.desk.talk.says import (
+    HowItFeelsDecides,
     LeftOver,
     Nearest,
+    NobodyJudges,
     NotGot,
     NothingWaits,
     NotYet,
     OnceYouHaveIt,
+    OnlyAsked,
     WhoTrains,
 )
 from core.desk.versions.commands import ChangeLines, TodayDiffers
@@ -49,7 +53,7 @@ def not_got(said: NotGot) -> Worded:
 
 def below(word: int | None) -> Row:
     coach = (Button("Tell my coach", PassOn(word=word)),) if word is not None else ()
-    return (*coach, Button("What I can send you", AskHelp()))
+    return (*coach, Button("What can I write?", AskHelp()))
 
 
 def does(one: Nearest, said: NotGot) -> Command:
@@ -100,6 +104,49 @@ NOT_YET: Final[Mapping[str, str]] = {
 def not_yet(said: NotYet) -> Worded:
     rows = ((Button("Ask my coach", PassOn(word=said.word)),),) if said.word is not None else ()
     return Worded(NOT_YET[said.act], rows)
+
+
+@wording("en", OnlyAsked)
+def only_asked(said: OnlyAsked) -> Worded:
+    text = fill("So far I've noted nothing of “{words}”. Is it so?", words=said.words)
+    if said.word is None:
+        return Worded(f"{text} Then tell me plainly.")
+    yes = Button("Yes, note it", TakeAsTold(word=said.word))
+    return Worded(text, ((yes, Button("Ask my coach", PassOn(word=said.word))),))
+
+
+@wording("en", HowItFeelsDecides)
+def how_it_feels_decides(said: HowItFeelsDecides) -> Worded:
+    """Licensed care first: neither the bot nor the coach can judge a condition."""
+    rule = "Pain, dizziness or trouble breathing: stop. Less or lighter is never wrong."
+    if said.conditions:
+        first = fill(
+            "With {what}, that's a question for your midwife, doctor or therapist first, and then for your coach.",
+            what=limit_names(said.conditions, {}),
+        )
+    elif said.careful:
+        first = "After what you told me at the start, ask your doctor first, and then your coach. Keep it easy until then."
+    else:
+        first = (
+            "I can't see you, so how it feels decides. Your version is made of what you told me; if it looks too "
+            "much, make it easier, and your coach knows you best."
+        )
+    return Worded(f"{first} {rule}", beside_a_coach(said.version, said.word))
+
+
+@wording("en", NobodyJudges)
+def nobody_judges(said: NobodyJudges) -> Worded:
+    text = (
+        "Many feel so at first, and nobody is behind here: your version is yours alone, and only your score shows on "
+        "the board, if you tell me one. Start easy, and stop whenever you like."
+    )
+    return Worded(text, beside_a_coach(said.version, said.word))
+
+
+def beside_a_coach(version: int | None, word: int | None) -> tuple[Row, ...]:
+    easier = (Button(LABELS["lines"], ChangeLines(version=version)),) if version is not None else ()
+    coach = (Button("Ask my coach", PassOn(word=word)),) if word is not None else ()
+    return ((*easier, *coach),) if easier or coach else ()
 
 
 @wording("en", NothingWaits)

@@ -32,7 +32,7 @@ def test_the_likeliest_thing_stands_as_the_one_button_under_the_one_line():
     told = not_got(NotGot(words="bord", nearest="board", word=3))
     assert "\n" not in told.html
     labels = [[button.label for button in row] for row in told.rows]
-    assert labels == [["The scoreboard"], ["Tell my coach", "What I can send you"]]
+    assert labels == [["The scoreboard"], ["Tell my coach", "What can I write?"]]
 
 
 def test_what_stands_in_the_tables_is_an_act():

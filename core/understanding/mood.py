@@ -1,0 +1,68 @@
+"""Whether a stretch tells, or only asks or supposes: `is it ok to ...`, `should I`, `what if I`, `I might`.
+
+What is asked or supposed is nothing that happened: no telling may be taken from it without a yes. The words are the
+kind `mood` of the lexicon, by how they make it be said.
+"""
+
+from collections.abc import Mapping
+from typing import Final, Literal
+
+from core.understanding.slots.stretch import Stretch
+
+Mood = Literal["told", "asked", "supposed", "maybe"]
+
+# `hi coach, is it ok`, `ok so should I`: how many words may stand before what makes it a question.
+_BEFORE: Final = 3
+# What is wished is often asked for (`can you make it easier?`); these are facts.
+_FACTS: Final = frozenset(
+    {
+        "has",
+        "has_nothing",
+        "got",
+        "lost",
+        "shares",
+        "condition",
+        "weighs",
+        "can",
+        "scored",
+        "corrects",
+        "effort",
+    }
+    | {"spares", "well_again", "nothing_hurt", "has_minutes", "well", "elsewhere", "home_again", "back_after"}
+    | {"did_as_written", "did_scaled"}
+)
+# `Is it normal that my knee hurts?` tells of it all the same, and `I might have hurt it` is heard on the safe side.
+_OF_CARE: Final = frozenset({"hurt", "sore", "sick"})
+_NO_TELLING: Final[Mapping[Mood, frozenset[str]]] = {
+    "told": frozenset(),
+    "asked": _FACTS,
+    "supposed": _FACTS | _OF_CARE,
+    "maybe": _FACTS - {"spares", "condition"},
+}
+
+
+def mood(stretch: Stretch) -> Mood:
+    """How it is said; what tells something before it asks is a telling: `7+12, is that good?`."""
+    for at in range(stretch.start, stretch.end):
+        for how in (one.value for one in stretch.marked.helping[at] if one.kind == "mood"):
+            found = _as_mood(stretch, at, how)
+            if found != "told" and (how == "maybe" or _begins(stretch, at)):
+                return found
+    return "told"
+
+
+def tells(act: str, how: Mood) -> bool:
+    """Whether the act may be taken from what is said so."""
+    return act not in _NO_TELLING[how]
+
+
+def _begins(stretch: Stretch, at: int) -> bool:
+    return at - stretch.start <= _BEFORE and not stretch.marked.within(stretch.start, at)
+
+
+def _as_mood(stretch: Stretch, at: int, how: str) -> Mood:
+    """`is` and `would` ask where a number follows at once: `is 7+12 good?`."""
+    if how == "of a number":
+        after = stretch.marked.mark_at[at + 1] if at + 1 < stretch.end else None
+        return "asked" if after is not None and after.quantity else "told"
+    return "supposed" if how == "supposed" else "maybe" if how == "maybe" else "asked"

@@ -1,0 +1,74 @@
+"""Somebody asks, or supposes: it is answered, nothing is noted, and the open question stays."""
+
+import pytest
+
+from tests.acceptance.people import start_link
+from tests.acceptance.worlds import world
+
+
+@world
+async def asked_to_spare(crew):
+    """Ilse is on the way to her version, and was just asked what her body needs to spare."""
+    ilse = await crew.has("Ilse")
+    await crew.gets()
+    await ilse.presses("My version")
+    await ilse.hears("What do you have")
+    await ilse.says("a 16 kg kettlebell and a chair")
+    await ilse.presses("The second", on=await ilse.hears("Which is meant for you"))
+    await ilse.hears("anything your body needs to spare")
+    return ilse
+
+
+@pytest.mark.parametrize(
+    "words", ["is it ok to stop halfway", "is it ok to do squats with 16 kg?", "what if i can't finish it?"]
+)
+async def test_a_question_is_no_answer_to_ours(asked_to_spare, words):
+    await asked_to_spare.says(words)
+    await asked_to_spare.hears("how it feels decides")
+    await asked_to_spare.hears("anything your body needs to spare")
+    await asked_to_spare.presses("No, all fine")
+    await asked_to_spare.hears("Good")
+
+
+async def test_with_a_condition_licensed_care_is_asked_first(asked_to_spare):
+    await asked_to_spare.says("pregnant, 20 weeks")
+    await asked_to_spare.hears("pregnancy")
+    await asked_to_spare.says("is it ok to do squats with 16 kg?")
+    told = await asked_to_spare.hears("for your midwife, doctor or therapist first")
+    assert "Ask my coach" in told.labels
+
+
+async def test_what_was_only_supposed_is_noted_by_a_tap(asked_to_spare):
+    await asked_to_spare.says("I might be at the gym tomorrow")
+    await asked_to_spare.presses("Yes, note it", on=await asked_to_spare.hears("I've noted nothing of"))
+    await asked_to_spare.hears("gym")
+
+
+async def test_whoever_is_afraid_is_answered_kindly(asked_to_spare):
+    await asked_to_spare.says("im scared of looking stupid")
+    await asked_to_spare.hears("nobody is behind here")
+    await asked_to_spare.hears("anything your body needs to spare")
+
+
+async def test_a_stop_sign_that_is_only_supposed_reaches_no_coach(crew, asked_to_spare):
+    await asked_to_spare.says("what if I feel dizzy?")
+    await asked_to_spare.hears("If you feel that yourself, now: stop")
+    await crew.coach.hears_nothing()
+
+
+async def test_help_before_the_yes_says_what_it_is_about(crew, posted):
+    bo = await crew.room.person("Bo")
+    await bo.joins(crew.group)
+    await bo.opens(await start_link(crew.group))
+    await bo.hears("May I keep these notes?")
+    await bo.says("help")
+    await bo.hears("Before anything else I ask")
+    await bo.presses("No", on=await bo.hears("May I keep these notes?"))
+    await bo.hears("I keep nothing")
+    await bo.says("help")
+    assert "Yes, keep my notes" in (await bo.hears("You said no to notes")).labels
+
+
+async def test_help_alone_is_all_understood(crew):
+    await crew.coach.says("help")
+    assert "didn't get" not in (await crew.coach.hears("Here's what you can send me")).text

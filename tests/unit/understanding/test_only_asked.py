@@ -1,0 +1,68 @@
+"""What is only asked or supposed is no telling: nothing of it may be taken without a yes."""
+
+import pytest
+
+from core.understanding.understand import understand
+from core.understanding.values import Context, Message
+
+
+def read(text, question="", **more):
+    return understand(Message(text=text), Context(question=question, **more))
+
+
+def names(acts):
+    return {one.act for one in acts}
+
+
+@pytest.mark.parametrize(
+    ("text", "question"),
+    [
+        ("is it ok to do squats with 16 kg?", "ability"),
+        ("should I do 20 push-ups?", "ability"),
+        ("would a 12 kg dumbbell be enough?", "equipment"),
+        ("do I need a barbell?", "equipment"),
+        ("is 7+12 good?", ""),
+        ("what if I only have a band", "equipment"),
+        ("what if my knee hurts", ""),
+        ("I might be at the gym tomorrow", ""),
+        ("thinking of buying a 20 kg kettlebell", ""),
+        ("muss ich 20 Liegestütze schaffen?", "ability"),
+        ("¿debo hacer 20 flexiones?", "ability"),
+    ],
+)
+def test_a_question_or_a_supposition_tells_nothing(text, question):
+    told = read(text, question)
+    facts = {"can", "has", "got", "scored", "hurt", "elsewhere", "spares", "weighs", "has_minutes"}
+    assert not names(told.acts) & facts
+    assert told.asks
+
+
+@pytest.mark.parametrize(
+    ("text", "act"),
+    [
+        ("i might have tweaked my knee", "hurt"),
+        ("i have 2 dumbbells if that helps", "has"),
+        ("7+12, is that good?", "scored"),
+        ("can you make it easier?", "wants_easy"),
+    ],
+)
+def test_what_tells_all_the_same_is_taken(text, act):
+    assert act in names(read(text).acts)
+
+
+def test_by_their_yes_it_is_told():
+    assert names(read("I might be at the gym tomorrow").supposed) == {"elsewhere"}
+    assert names(read("I might be at the gym tomorrow", as_told=True).acts) == {"elsewhere"}
+
+
+@pytest.mark.parametrize(
+    ("text", "act"),
+    [
+        ("is this too much for me?", "is_it_ok"),
+        ("what if i can't finish", "is_it_ok"),
+        ("im scared of looking stupid", "worries"),
+        ("what is on tomorrow", "whats_coming"),
+    ],
+)
+def test_what_they_ask_and_what_frightens_them_is_heard(text, act):
+    assert names(read(text).acts) == {act}
