@@ -184,6 +184,21 @@ class Scores(Repository):
         )
         return [_done_of(row) for row in rows]
 
+    async def lately_of(
+        self, person_id: int, groups: Collection[int], limit: int
+    ) -> list[tuple[date, Score]]:
+        """The scores of one athlete that count in these groups, with the days of their sessions, the newest first."""
+        score, session = tables.score, tables.session
+        rows = await self._all(
+            select(score, session.c.day)
+            .join(session, session.c.id == score.c.session_id)
+            .where(score.c.person_id == person_id, score.c.state == ScoreState.COUNTS)
+            .where(session.c.group_id.in_(groups))
+            .order_by(session.c.day.desc(), score.c.id.desc())
+            .limit(limit)
+        )
+        return [(row["day"], _score_of(row).score) for row in rows]
+
     async def scored(self) -> list[tuple[int, str]]:
         """Everybody of whom there is a score with a version that counts, with their names."""
         score, person = tables.score, tables.person

@@ -60,7 +60,7 @@ async def how_they_do(visit: Visit, athlete: Membership, groups: Collection[int]
     told = HowTheyDo(
         athlete=athlete.person.name,
         person=athlete.person_id,
-        scores=tuple((one.day, one.score) for one in done[:SHOWN_TO_COACH]),
+        scores=tuple(await visit.uow.scores.lately_of(athlete.person_id, groups, SHOWN_TO_COACH)),
         trend=trend_of(beside),
         session_id=latest.id if latest else None,
         units=(await visit.group(athlete.group_id)).units,

@@ -322,7 +322,9 @@ async def answer(visit: Visit, question: OpenQuestion, text: str, session: int |
     taken = await tell_answer(visit, question.refs, text)
     if taken is not None:
         return taken
-    scored = await own_score(visit, text, session) if is_like_a_score(text) else None
+    # A bare number was meant as the answer, even where it is none.
+    told = is_like_a_score(text) and not text.strip(" .,!").isdigit()
+    scored = await own_score(visit, text, session) if told else None
     return scored or await ask_again(visit, question.refs, text)
 
 

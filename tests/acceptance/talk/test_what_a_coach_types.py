@@ -119,3 +119,26 @@ async def test_how_somebody_is_doing_are_their_latest_scores(crew, posted):
     assert "too few scores yet" in told.text
     await crew.coach.presses("Their version", on=told)
     await crew.coach.hears("Ilse, as I'd do it")
+
+
+async def test_who_asks_how_somebody_is_hears_scores_told_without_a_version_and_what_they_have(crew, ilse):
+    await ilse.says("i have a 12 kg kettlebell")
+    await ilse.hears("At home you have now")
+    await crew.gets()
+    await ilse.says("7+12")
+    await ilse.hears("Noted")
+    await crew.coach.says("how is Ilse?")
+    told = (await crew.coach.hears("did lately")).text
+    assert "7 rounds + 12" in told
+    assert "At home: a kettlebell of 12 kg." in told
+
+
+async def test_a_number_that_answers_no_question_is_nobodys_score(crew, ilse):
+    await crew.gets("Today\n10 goblet squats @ 16/12\nmax push-ups in 2 min")
+    await ilse.says("i have a 12 kg kettlebell")
+    await ilse.hears("At home you have now")
+    await ilse.presses("My version")
+    await ilse.hears("Which is meant for you?")
+    await ilse.says("30")
+    await ilse.hears("Which is meant for you?")
+    assert not [one for one in await crew.group.messages if "Scoreboard" in one.text]

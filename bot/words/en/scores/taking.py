@@ -86,7 +86,7 @@ def of_session(title: str | None, day: date | None) -> str:
 # What stands around the place in people's words: `my left wrist hurts`.
 _HURTS = re.compile(
     r"^(?:my|the|some|an?)\s+|\s+(?:(?:is|was|got|started|feels?|felt|still|really|to|a bit|a little)\s+)*"
-    r"(?:hurts?|hurting|ach(?:es?|ing)|sore|pain(?:ful)?)(?:\s+(?:a bit|a little|a lot|again|now|though|today|too))*\W*$",
+    r"(?:hurts?|hurting|ach(?:es?|ing)|sore|pain(?:ful)?)(?:\s+(?:a bit|a little|a lot|again|now|though|today|too|after(?:wards)?|later|since))*\W*$",
     re.IGNORECASE,
 )
 STOPPED = "stop"
