@@ -23,6 +23,7 @@ from core.desk.joining.says import ConsentDeclined, NotCleared, ScreeningDone
 from core.desk.outcome import Outcome
 from core.desk.profile.commands import ForgetMe
 from core.desk.profile.own import forget_me
+from core.desk.says import Help
 from core.desk.versions.version import version_in
 from core.desk.visit import Standing, Visit
 from core.notation.yes_no import (
@@ -83,7 +84,10 @@ async def tell_consent(visit: Visit, refs: Mapping[str, Any], text: str) -> Outc
             return await give_consent(visit, GiveConsent(group=group))
         case False:
             return await decline_consent(visit, DeclineConsent(group=group))
-    return await ask_consent(visit, group, again=bool(text))
+    if not text:
+        return await ask_consent(visit, group)
+    door = Help(coach=False, joined=True, door=group)
+    return visit.told(door) + await ask_consent(visit, group, again=True)
 
 
 @admitted

@@ -16,7 +16,9 @@ from core.store.records import Group, SessionRecord, SessionState
 
 _NOW = re.compile(r"^\W*(?:now|right away|please|to the group|at once)?\W*$", re.IGNORECASE)
 _DISCARD = re.compile(
-    r"^\W*(?:discard|cancel|forget|delete|drop|scrap)\b(?: it| that| this| the session)?\W*$", re.IGNORECASE
+    r"^\W*(?:(?:actually|no|ok|okay|please|sorry)\W+)*(?:discard|cancel|forget|delete|drop|scrap)\b"
+    r"(?: it| that| this| the session)?\W*$",
+    re.IGNORECASE,
 )
 
 

@@ -208,7 +208,9 @@ async def as_answer(visit: Visit, text: str, session: int | None) -> Outcome | N
 async def still_open(visit: Visit, question: OpenQuestion) -> Outcome:
     """The question once more, unless what was done closed it or asked it anew."""
     now_open = await visit.uow.questions.open_in(visit.chat)
-    return (await open_again(visit) if now_open == question else None) or Outcome()
+    if now_open != question:
+        return Outcome()
+    return await ask_entry_again(visit) or await open_again(visit) or Outcome()
 
 
 def is_said_of_score(asked: OfScore, text: str) -> bool:
@@ -371,7 +373,9 @@ ANSWERS: Mapping[str, Callable[[Visit, Mapping[str, Any], str], Awaitable[Outcom
 async def ask_help(visit: Visit, command: AskHelp) -> Outcome:
     """Then what is open is asked again, so that it stands last."""
     shown = await show_help(visit, command)
-    return shown if command.more else shown + (await open_again(visit) or Outcome())
+    if command.more:
+        return shown
+    return shown + (await ask_entry_again(visit) or await open_again(visit) or Outcome())
 
 
 # Whatever is typed is an answer to these, so words that are none would be passed on.

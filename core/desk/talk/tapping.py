@@ -25,12 +25,15 @@ def tapped(text: str, labels: Sequence[str]) -> str | None:
 
 
 def by_yes_or_no(text: str, labels: Sequence[str]) -> list[str]:
-    """Where one is a yes; of two, the other one is the no whatever it says."""
+    """Where one is a yes or a no; of two, the other one is the other whatever it says."""
+    no = [one for one in labels if plainly(opening(one)) is False]
+    others = [one for one in labels if one not in no]
     yes = [one for one in labels if plainly(opening(one))]
+    if not yes and len(no) == len(others) == 1:
+        yes = others
     said = yes_or_no(text) if yes else None
     if said is None:
         return []
-    no = [one for one in labels if plainly(opening(one)) is False]
     return yes if said else no or [one for one in labels if one not in yes]
 
 

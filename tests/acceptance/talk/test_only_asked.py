@@ -72,3 +72,14 @@ async def test_help_before_the_yes_says_what_it_is_about(crew, posted):
 async def test_help_alone_is_all_understood(crew):
     await crew.coach.says("help")
     assert "didn't get" not in (await crew.coach.hears("Here's what you can send me")).text
+
+
+async def test_an_ok_is_of_what_was_asked_last(crew, posted, ilse):
+    """Of a score that was asked about before nothing is published by it."""
+    await crew.coach.says("Ilse got 7+12?")
+    await crew.coach.hears("Did you mean 7 rounds + 12?")
+    await crew.coach.says("message Ilse: well done")
+    await crew.coach.hears("Shall Ilse read this")
+    await crew.coach.says("ok")
+    await ilse.hears("well done")
+    assert "7 rounds" not in "".join(one.text for one in await ilse.messages)

@@ -24,6 +24,11 @@ def test_of_two_the_other_one_is_the_no():
     assert tapped("nah", ("Yes, a bit more", "Stay gentle")) == "Stay gentle"
 
 
+def test_of_two_the_one_beside_a_no_is_the_yes():
+    assert tapped("yes", ("Send to Bo", "No, leave it")) == "Send to Bo"
+    assert tapped("no", ("Send to Bo", "No, leave it")) == "No, leave it"
+
+
 @pytest.mark.parametrize("words", ["Post now", "post now please", "post now!"])
 def test_a_label_may_be_typed(words):
     assert tapped(words, POSTED) == "Post now"
