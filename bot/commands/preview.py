@@ -241,7 +241,7 @@ def _page(profile: Profile, outcome: Outcome, year: int) -> Iterator[str]:
     if isinstance(outcome, Withheld):
         yield f"{profile.name}: {withheld_words(outcome)}"
         return
-    yield f"{profile.name}: as written" if outcome.as_written else profile.name
+    yield profile.name + _how_it_counts(outcome)
     if outcome.easing is not None:
         yield f"  {eased_words(outcome.easing)}."
     if outcome.in_minutes is not None:
@@ -257,6 +257,10 @@ def _page(profile: Profile, outcome: Outcome, year: int) -> Iterator[str]:
         yield f"  Effort {outcome.effort_at_most} of 10 at most, rest whenever you like."
     yield from (f"  Take care: {caution_words(one)}" for one in outcome.cautions)
     yield from (f"  For the coach: {need_words(one, profile.units)}" for one in outcome.needs_coach)
+
+
+def _how_it_counts(version: Version) -> str:
+    return ": as written" if version.is_exact else ": counts as written" if version.as_written else ""
 
 
 def _counts(line: GroupLine, made: Made) -> str:

@@ -70,7 +70,8 @@ export function pane(section, { slot, head, back, opens, behind }) {
   function keysBelow() {
     const last = [...list.querySelectorAll(".entry .keys")].at(-1);
     if (!last?.querySelector(".key:not(.past)")) return "";
-    if (last.getBoundingClientRect().top < scroll.getBoundingClientRect().bottom - KEY_SHOWS_PX) return "";
+    const end = scroll.getBoundingClientRect().bottom - KEY_SHOWS_PX;
+    if (last.getBoundingClientRect().top < end || last.closest(".entry").getBoundingClientRect().top > end) return "";
     const labels = [...last.querySelectorAll(".key")].map((one) => one.textContent);
     return `↓ ${labels.length === 1 ? "" : `${labels.length} keys: `}${labels.join(", ")}`;
   }

@@ -12,8 +12,8 @@ SESSION = "AMRAP 12\n10 push-ups\n12 goblet squats @ 16/12 kg\n200 m run"
 def table(heading):
     """What is written, and the words that are to come back."""
     part = README.split(f"## What {heading} writes, and what happens")[1]
-    lines = part.split("| --- | --- |\n")[1].split("\n\n")[0].splitlines()
-    found = [re.match(r"\| `([^`]+)`[^|]*\| (.*) \|$", line) for line in lines]
+    lines = part.split("| --- | --- | --- |\n")[1].split("\n\n")[0].splitlines()
+    found = [re.match(r"\| `([^`]+)`[^|]*\|[^|]*\| (.*) \|$", line) for line in lines]
     return [(one[1], re.findall(r"“([^”]+)”", one[2])) for one in found if one]
 
 

@@ -77,6 +77,19 @@ def test_people_read_plain_words_with_loads_as_they_are_marked(preview):
     assert "Ute: No session until you've been cleared" in out
 
 
+HEAVIER = """[[athlete]]
+name = "Bo"
+experience = "trained"
+equipment = [{ implement = "kettlebell", loads_kg = [28] }]
+tests = [{ movement = "goblet squat", load_kg = 32, reps = 20 }]
+"""
+
+
+def test_what_is_no_lighter_counts_as_written_and_is_not_said_to_be_so(preview):
+    _, out, _ = preview(session="AMRAP 10\n10 goblet squats @ 26 kg", roster=HEAVIER)
+    assert "\nBo: counts as written\n" in out
+
+
 def test_the_group_comes_first_and_few_are_named(preview):
     _, out, _ = preview()
     assert out.splitlines()[1] == "  10 push-ups: 1 as written, an easier or harder way for Ilse"

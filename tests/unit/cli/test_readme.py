@@ -1,4 +1,4 @@
-"""What the README says of commands, settings and files is so."""
+"""What the README says of boards, and docs/running.md of commands, settings and files, is so."""
 
 import re
 from pathlib import Path
@@ -9,22 +9,33 @@ from bot import cli
 from bot.commands.listed import COMMANDS
 from bot.commands.roster import _Athlete
 from bot.settings import Settings
+from core.desk.sessions.preview import read_text
 from core.sessions.values import Format
 
 ROOT = Path(__file__).parents[3]
 README = (ROOT / "README.md").read_text("utf-8")
+RUNNING = (ROOT / "docs" / "running.md").read_text("utf-8")
+# What a line of the table needs around it to be a session, by what it begins with; `{}` for each piece.
+BOARDS = {
+    **dict.fromkeys(("AMRAP", "4 rounds", "Every 3", "In teams"), "{}\n10 burpees"),
+    **dict.fromkeys(("21-15-9", "8 rounds", "Tabata"), "{}\nburpees"),
+    **dict.fromkeys(("12 goblet", "8 single", "10 push"), "AMRAP 9\n{}"),
+    "EMOM": "{}\n{}\n{}",
+    "Warm-up": "{}\n10 squats\n{}\n20 s plank\n{}\n5 x 5 deadlifts\n{}\nAMRAP 9\n10 burpees\n{}\n10 squats",
+    "Buy-in": "For time\n{}\n3 rounds\n10 burpees\n{}",
+}
 # For rehearsals and measurements, or not built yet.
 NOT_FOR_OPERATORS = {"clock_url", "pace", "webhook_url", "webhook_secret"}
 
 
 def rows(heading):
     """The first cells of the table under a header row."""
-    table = README.split(f"{heading} |\n| --- | --- |\n")[1].split("\n\n")[0]
+    table = (README + RUNNING).split(f"{heading} |\n| --- | --- |\n")[1].split("\n\n")[0]
     return [row.split(" | ")[0].removeprefix("| ") for row in table.splitlines()]
 
 
 def block(language, word):
-    return next(text for text in re.findall(rf"```{language}\n(.*?)```", README, re.DOTALL) if word in text)
+    return next(text for text in re.findall(rf"```{language}\n(.*?)```", RUNNING, re.DOTALL) if word in text)
 
 
 @pytest.fixture
@@ -58,12 +69,12 @@ def test_every_key_of_a_roster_is_listed_and_no_other():
 
 
 def test_every_format_of_a_score_is_named():
-    line = next(line for line in README.splitlines() if line.startswith("`format` is one of"))
+    line = next(line for line in RUNNING.splitlines() if line.startswith("`format` is one of"))
     assert set(re.findall(r"`(\w+)`", line.split(". ")[0])) - {"format"} == set(Format)
 
 
 def test_which_commands_print_json(run):
-    [told] = re.findall(r"All but (.*) take `--json`", README)
+    [told] = re.findall(r"All but (.*) take `--json`", RUNNING)
     without = set(re.findall(r"`(\w+)`", told))
     for name in COMMANDS:
         if name != "read":
@@ -87,6 +98,22 @@ def test_the_example_files_are_read(run):
     assert "Cal is reminded" in out
 
 
-def test_what_the_readme_shows_is_there():
-    for name in re.findall(r"\]\((?!https?:)([^)#]+)\)", README):
-        assert (ROOT / name).is_file(), name
+@pytest.mark.parametrize("path", ["README.md", "docs/running.md"])
+def test_what_they_show_and_point_to_is_there(path):
+    for name, heading in re.findall(
+        r"\]\((?!https?:)([^)#]+)(?:#([^)]+))?\)", (ROOT / path).read_text("utf-8")
+    ):
+        found = (ROOT / path).parent / name
+        assert found.is_file(), name
+        if heading:
+            headings = re.findall(r"^#+ (.*)$", found.read_text("utf-8"), re.MULTILINE)
+            assert heading in {re.sub(r"[^\w -]", "", one.lower()).replace(" ", "-") for one in headings}
+
+
+@pytest.mark.parametrize("cell", rows("| you write | it reads"))
+def test_every_line_of_a_board_that_the_readme_shows_is_read(cell):
+    pieces = re.findall(r"`([^`]+)`", cell)
+    board = next((board for begins, board in BOARDS.items() if pieces[0].startswith(begins)), "{}")
+    read = read_text(board.format(*pieces))
+    assert read.session is not None
+    assert read.not_understood == ()
