@@ -35,7 +35,8 @@ _MINOR = re.compile(
 )
 _BY_MISTAKE = re.compile(
     r"\b(?:(?:pressed|tapped|hit|clicked|chose) (?:the )?wrong|wrong (?:button|one|answer)|by (?:mistake|accident)|"
-    r"(?:was|made) a mistake|misclick\w*|mis-?tapped|(?:i'?m|i am) (?:an adult|of age|over 18|18 or older))\b",
+    r"(?:was|made) a mistake|i meant|typo|misclick\w*|mis-?tapped|"
+    r"(?:i'?m|i am) (?:an adult|of age|over 18|18 or older))\b",
     re.IGNORECASE,
 )
 

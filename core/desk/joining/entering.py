@@ -182,19 +182,14 @@ async def screen_again(visit: Visit, command: ScreenAgain) -> Outcome:
     return await ask_screening(visit, command.group, "")
 
 
-async def as_answered_wrongly(visit: Visit, text: str, _: int | None) -> Outcome | None:
+async def as_put_right(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """A slip in the questions of the start is put right by answering them anew; None while they are asked first."""
-    if not says_answered_wrongly(text) or (await visit.profile()).screened_on is None:
+    wrongly = says_answered_wrongly(text)
+    if not (wrongly or says_by_mistake(text) or read_age(text)) or await is_asked(visit):
         return None
-    groups = await visit.memberships()
-    return await screen_again(visit, ScreenAgain(group=groups[0].group_id)) if groups else None
-
-
-async def as_adult_after_all(visit: Visit, text: str, _: int | None) -> Outcome | None:
-    """Whoever was taken for a minor may put it right, and answers the screening anew."""
-    if not (says_by_mistake(text) or read_age(text)):
-        return None
-    if (await visit.profile()).branch is not Branch.NOT_ADULT or await is_asked(visit):
-        return None
-    groups = await visit.memberships()
-    return await ask_screening(visit, groups[0].group_id, "") if groups else None
+    profile, groups = await visit.profile(), await visit.memberships()
+    if groups and profile.branch is Branch.NOT_ADULT:
+        return await ask_screening(visit, groups[0].group_id, "")
+    if groups and wrongly and profile.screened_on is not None:
+        return await screen_again(visit, ScreenAgain(group=groups[0].group_id))
+    return None

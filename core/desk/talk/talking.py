@@ -26,9 +26,8 @@ from core.desk.commands import (
     Tell,
 )
 from core.desk.joining.entering import (
-    as_adult_after_all,
-    as_answered_wrongly,
     as_minor,
+    as_put_right,
     tell_consent,
     tell_screening,
 )
@@ -263,8 +262,7 @@ READINGS = (
     as_class_words,
     as_privacy,
     as_more,
-    as_adult_after_all,
-    as_answered_wrongly,
+    as_put_right,
     as_way_out,
     as_asked,
     as_equipment_change,
@@ -325,8 +323,8 @@ async def answer(visit: Visit, question: OpenQuestion, text: str, session: int |
     if taken is not None:
         return taken
     # A bare number was meant as the answer, even where it is none.
-    told = is_like_a_score(text) and not text.strip(" .,!").isdigit()
-    scored = await own_score(visit, text, session) if told else None
+    is_score = is_like_a_score(text) and not text.strip(" .,!").isdigit()
+    scored = await own_score(visit, text, session) if is_score else None
     return scored or await ask_again(visit, question.refs, text)
 
 

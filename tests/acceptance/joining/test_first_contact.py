@@ -517,3 +517,11 @@ async def test_what_they_have_is_kept_while_the_safety_questions_are_asked(crew)
     await ilse.says("a 16 kg kettlebell and stairs")
     await ilse.hears("a kettlebell of 16 kg and stairs")
     await ilse.hears("18 or older")
+
+
+async def test_an_age_that_was_a_slip_is_put_right(crew):
+    ilse = await crew.has("Ilse")
+    await ilse.says("i'm 16")
+    await ilse.hears("I can only work with adults")
+    await ilse.says("sorry i meant 61")
+    await ilse.hears("18 or older")
