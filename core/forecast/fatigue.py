@@ -16,14 +16,21 @@ Floats = NDArray[np.float64]
 # From so many repetitions on a set to failure leaves the whole slow part (estimate: between three, above, and the
 # seven of five sets of five).
 FULL_SET = 8.0
+# From so many on it fades as after work of the whole body (estimate; 32 push-ups are some 40 in two minutes: a coach).
+LONG_SET = 30.0
 # Towards the time that is needed, from below: enough to lie within a tenth of a second.
 _STEPS = 4
 _NEARLY = np.float32(1e-6)
 
 
 def slow_share(unbroken: Floats) -> Floats:
-    """How much of a set's debt fades slowly, by how many repetitions would have gone."""
-    return LIFTING[1].share * np.minimum(1.0, unbroken / FULL_SET)
+    """How much of a set's debt fades slowly, by how many repetitions would have gone.
+
+    The more they are, the more a set is like going on until nothing goes, of which it was measured (`WHOLE_BODY`).
+    """
+    of_lifting, of_all = LIFTING[1].share, WHOLE_BODY[1].share
+    longer = np.clip((unbroken - FULL_SET) / (LONG_SET - FULL_SET), 0.0, 1.0)
+    return of_lifting * np.minimum(1.0, unbroken / FULL_SET) + (of_all - of_lifting) * longer
 
 
 class Debts:
@@ -49,10 +56,16 @@ class Debts:
         self._owed[1] += slowly
 
     def rest(self, seconds: Floats) -> None:
-        """Let time go by; whoever works at something else meanwhile recovers too."""
+        """Let time go by."""
         left = np.exp(-self._rates * seconds.astype(np.float32))
         self._owed[:, :-1] *= left[:, :1]
         self._owed[:, -1] *= left[:, 1]
+
+    def work(self, seconds: Floats, taken: Floats) -> None:
+        """Let time go by at work: of what it draws on less fades, the more of it is `taken` (a row each)."""
+        free = (seconds * np.maximum(0.0, 1 - taken)).astype(np.float32)
+        self._owed[:, :-1] *= np.exp(-self._rates[:, :1] * free[:-1])
+        self._owed[:, -1] *= np.exp(-self._rates[:, 1] * free[-1])
 
     def until(self, most: Floats) -> Floats:
         """Seconds until every debt is at `most` (a row for each); 0 where it is already."""

@@ -97,6 +97,6 @@ class Floor:
     def _take(self, work: Work, number: Floats) -> None:
         tired = np.minimum(1.0, self._debts.now.max(axis=0) + work.debt.max(axis=0) * number / 2)
         seconds = number * work.seconds * (1 + SLOWS * tired)
-        self._debts.rest(seconds)
+        self._debts.work(seconds, work.debt * number)
         self._debts.add(work.debt * number, work.slow)
         self.time = self.time + seconds
