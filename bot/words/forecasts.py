@@ -8,6 +8,8 @@ from core.forecast.values import Broken, Forecast, Outlook
 _MINUTE_S, _HOUR_S = 60, 3600
 # Whoever plans by it needs no more: a range is told in steps of so many seconds, metres and kilograms.
 _STEPS = {"s": 5, "m": 50, "kg": 2.5, "reps": 1}
+# Instead of a range that would help nobody.
+NOT_KNOWN = "What to expect of you here I don't know yet: tell me a score or two, and I will."
 _UNITS = {"reps": "repetitions", "m": "m", "kg": "kg"}
 
 

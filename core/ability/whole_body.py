@@ -25,6 +25,9 @@ KEPT_UP = 0.85
 SPREAD = 0.20
 TESTED_SPREAD = 0.05
 
+# The ways of covering ground that are no running.
+WALKS = frozenset({"brisk-walk", "walk"})
+
 # Highest oxygen uptake of untrained adults of 25, ml/kg/min, and its loss per year (estimates).
 HIGHEST = {Sex.MALE: 42.0, Sex.FEMALE: 35.0, None: 38.0}
 LOSS_PER_YEAR = 0.35
@@ -59,12 +62,12 @@ class Rate(NamedTuple):
         return self.met * exp(z * self.spread)
 
 
-def pace_of(evidence: Iterable[Evidence], movement: str) -> Pace | None:
-    """The power law through the tests of distance and time of a movement; None without one."""
+def pace_of(evidence: Iterable[Evidence], movement: str, *, walked: bool = False) -> Pace | None:
+    """The power law through the tests of distance and time of a movement; None without one. A walk is no slow run."""
     timed = [
         (float(one.distance_m), float(one.seconds))
         for one in evidence
-        if one.movement == movement and one.distance_m and one.seconds
+        if one.movement == movement and one.distance_m and one.seconds and (one.variant in WALKS) is walked
     ]
     if not timed:
         return None

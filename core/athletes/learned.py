@@ -39,6 +39,7 @@ def tempo_of(movement: str) -> str:
 class Learned(Value):
     """The middle and the covariance of what was unknown, `names` in order, as it was after the scores until `on`.
 
+    `away_days`: so long nothing was scored since.
     `seen`: so many scores were looked at, the last of them `until`, so that it is known what came or went since.
     """
 
@@ -46,6 +47,7 @@ class Learned(Value):
     names: Annotated[tuple[Name, ...], Field(max_length=MOST_NAMES)] = ()
     middle: Row = ()
     covariance: Annotated[tuple[Row, ...], Field(max_length=MOST_NAMES)] = ()
+    away_days: Annotated[int, Field(ge=0)] = 0
     seen: Annotated[int, Field(ge=0)] = 0
     until: Annotated[int, Field(ge=0)] = 0
 
@@ -81,7 +83,8 @@ class Learned(Value):
 
     def as_of(self, day: date) -> "Learned":
         """What is left of it on a later day: everything goes back to where it came from."""
-        left = exp(-max((day - self.on).days, 0) / FADES_DAYS)
+        days = max((day - self.on).days, 0)
+        left = exp(-days / FADES_DAYS)
         if left == 1.0:
             return self
         covariance = tuple(
@@ -94,6 +97,7 @@ class Learned(Value):
         return self.model_copy(
             update={
                 "on": day,
+                "away_days": self.away_days + days,
                 "middle": tuple(left * one for one in self.middle),
                 "covariance": covariance,
             }

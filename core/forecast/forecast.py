@@ -5,6 +5,7 @@ from typing import NamedTuple
 
 import numpy as np
 
+from core.athletes.values import Profile, Screening
 from core.forecast.doing import Done, in_order, rounds_of
 from core.forecast.fatigue import Floats
 from core.forecast.floor import CHANGE_S
@@ -16,6 +17,8 @@ from core.measures import AmountUnit
 from core.scaling.values import Because, Change, Version, VersionBlock, VersionLine
 from core.sessions.values import Counts, Format
 
+# So many scores of whoever is new tell enough to expect something (estimate).
+FIRST_SCORES = 2
 # Four in five end between these.
 LOW, HIGH = 0.1, 0.9
 # How far one day is from another, in ln of a score (estimate), and its name among what isn't known.
@@ -45,14 +48,22 @@ class Expected(NamedTuple):
 
 def outlook_of(version: Version, people: People) -> tuple[Outlook | None, ...]:
     """For each block what is expected; None where nothing is: unscored, eased, new to it, or not to be counted."""
+    is_new = people.profile.experience == "new" or _is_begun(version, people)
+    if is_new and _has_hardly_scored(people.profile):
+        return (None,) * len(version.blocks)
     found = (expected_of(version, block, people) for block in version.blocks)
     return tuple(one and _outlook(one, people) for one in found)
 
 
 def expected_of(version: Version, block: VersionBlock, people: People) -> Expected | None:
-    """The same of one block, as numbers, without what differs from day to day."""
+    """The same of one block, as numbers, without what differs from day to day, and of whoever is new too."""
     way = _WAYS.get(block.format)
     return way(block, people) if way and _is_expected(version, block, people) else None
+
+
+def _has_hardly_scored(profile: Profile) -> bool:
+    """Whether nothing can be expected yet of somebody new to training: their first scores tell what they can do."""
+    return profile.learned is None or profile.learned.seen < FIRST_SCORES
 
 
 def _outlook(expected: Expected, people: People) -> Outlook:
@@ -68,15 +79,24 @@ def _outlook(expected: Expected, people: People) -> Outlook:
 
 
 def _is_expected(version: Version, block: VersionBlock, people: People) -> bool:
-    """No expected score for those on light duty, new, pregnant or unwell (design 6.5)."""
-    if not (version.scored and block.scored) or people.profile.experience == "new":
+    """No expected score for those on light duty, pregnant or unwell (design 6.5)."""
+    if not (version.scored and block.scored) and not (_is_begun(version, people) and block.format in _WAYS):
         return False
-    return bool(block.lines) and not any(_is_open(line, block) for line in block.every_line)
+    return bool(block.lines) and not any(_is_open(line, block, people) for line in block.every_line)
 
 
-def _is_open(line: VersionLine, block: VersionBlock) -> bool:
-    """Whether nobody can say how much of it will be done: a rest, or built up as it goes."""
+def _is_begun(version: Version, people: People) -> bool:
+    """Whether it is without a rank only because they are new to training: nothing else asks for care."""
+    eased_as_new = version.easing is not None and version.easing.of == "new"
+    return eased_as_new and people.profile.screening is Screening.CLEAR and not people.profile.limits
+
+
+def _is_open(line: VersionLine, block: VersionBlock, people: People) -> bool:
+    """Whether nobody can say how much of it will be done: a rest, built up as it goes, or metres of a stair."""
     if line.change is Change.REST or line.reason.because is Because.UNKNOWN_HEAVY:
+        return True
+    movement = people.catalogue.movement(line.movement)
+    if line.unit is AmountUnit.METRES and movement.k is None and movement.unit is not AmountUnit.METRES:
         return True
     return line.amount is None and not line.scheme and block.format not in _AS_MUCH_AS_GOES
 
@@ -230,6 +250,8 @@ def _working_intervals(block: VersionBlock, people: People) -> Expected | None:
 
 
 def _max_reps(block: VersionBlock, people: People) -> Expected | None:
+    if block.minutes and len(block.lines) == 1 and block.lines[0].unit is AmountUnit.METRES:
+        return _how_far(block.lines[0], block.minutes * _MINUTE_S, people)
     done = Done(block, people, stops_at=1.0)
     each: list[Floats] = []
     for _ in range(block.rounds or 1):
@@ -243,6 +265,18 @@ def _max_reps(block: VersionBlock, people: People) -> Expected | None:
         done.floor.rest(USUAL_REST_S if block.rest_s is None else block.rest_s)
     found = _that_count(each, block)
     return Expected("reps", found, is_sure=True) if found.any() else None
+
+
+def _how_far(line: VersionLine, seconds: float, people: People) -> Expected | None:
+    """At the pace of so far as goes in the time."""
+    movement, variant = people.catalogue.variant(f"{line.movement}/{line.variant}")
+    if movement.k is not None:
+        return None
+    far = seconds / variant.seconds.value
+    for _ in range(2):
+        pace = people.travel_s(line.movement, variant.seconds.value, far, line.variant)
+        far = seconds / _middle(pace)
+    return Expected("m", seconds / pace, is_sure=True)
 
 
 def _hold(block: VersionBlock, people: People) -> Expected | None:

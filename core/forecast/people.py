@@ -8,7 +8,7 @@ from functools import lru_cache
 import numpy as np
 
 from core.ability.capacity import Capacity
-from core.ability.whole_body import ML_PER_MET, TESTED_SPREAD, Pace, Rate, pace_of, rate_of
+from core.ability.whole_body import ML_PER_MET, TESTED_SPREAD, WALKS, Pace, Rate, pace_of, rate_of
 from core.athletes.learned import (
     MOST_NAMES,
     RATE,
@@ -43,6 +43,23 @@ STEADY = 1 / (1 + OVERDRAFT_S / 1200)
 RUN_S = 0.373
 # Metres a minute: as far as ACSM's walking equation goes (from memory), and what nobody is slower than (estimate).
 FASTEST_WALK, SLOWEST = 100.0, 60.0
+
+
+# After a break: for so many weeks nothing is lost, then so much a week, up to so much. Breath goes sooner than strength
+# (Mujika & Padilla 2000, Sports Medicine 30:79-87 and 145-154, from memory; the numbers are estimates after them).
+BREATH_LOST, STRENGTH_LOST = (2.0, 0.02, 0.2), (4.0, 0.01, 0.15)
+_WEEK_DAYS = 7.0
+
+
+def weeks_off(profile: Profile) -> float:
+    """How long they were away: as they told, or since their last score."""
+    away = profile.learned.away_days / _WEEK_DAYS if profile.learned else 0.0
+    return max(profile.weeks_off or 0.0, away)
+
+
+def kept(weeks: float, free: float, a_week: float, most: float) -> float:
+    """The share that is left after so many weeks off."""
+    return 1.0 - min(max(weeks - free, 0.0) * a_week, most)
 
 
 @lru_cache(maxsize=8)
@@ -92,10 +109,12 @@ class People:
             TEMPO_SPREAD * unknown.of(TEMPO)
         )
         rate: Rate = rate_of(profile, year)
-        self._of_rate = np.exp(rate.spread * unknown.of(RATE))
+        self._off = weeks_off(profile)
+        self._of_rate = np.exp(rate.spread * unknown.of(RATE)) * kept(self._off, *BREATH_LOST)
         self.kept_up_met = rate.met * self._of_rate
         self.steady_met = self.kept_up_met * STEADY
         self._pace = pace_of(profile.evidence, "run")
+        self._walk = pace_of(profile.evidence, "run", walked=True)
 
     def unbroken(self, way: str, moved_kg: float) -> Floats:
         """Repetitions (seconds of a hold) of a `movement/variant` that go unbroken when fresh; one at least."""
@@ -104,23 +123,31 @@ class People:
         if moved_kg <= 0:
             return np.full(DRAWS, 1e6)
         sure = np.exp(ability.spread_at(moved_kg) * self._of(movement.id))
-        return np.maximum(1.0, ability.k * (ability.strength_kg / moved_kg * sure - 1))
+        strength_kg = ability.strength_kg * kept(self._off, *STRENGTH_LOST)
+        return np.maximum(1.0, ability.k * (strength_kg / moved_kg * sure - 1))
 
     def heaviest(self, way: str, reps: float) -> Floats:
         """Kilograms moved that go for so many repetitions."""
         movement, variant = self.catalogue.variant(way)
         ability = self.capacity.of(movement, variant, way)
-        return ability.strength_kg / (1 + reps / ability.k) * np.exp(ability.spread * self._of(movement.id))
+        strength_kg = ability.strength_kg * kept(self._off, *STRENGTH_LOST)
+        return strength_kg / (1 + reps / ability.k) * np.exp(ability.spread * self._of(movement.id))
 
     def run_s(self, metres: float) -> Floats:
-        """Seconds for a run of so many metres, alone and as fast as it goes evenly."""
-        return np.asarray((self._pace or self._believed()).seconds_for(metres) / self._of_rate)
+        """Seconds for a run of so many metres, alone and as fast as it goes evenly; never slower than they walk."""
+        found = (self._pace or self._believed()).seconds_for(metres) / self._of_rate
+        walked = np.inf if self._walk is None else self._walk.seconds_for(metres)
+        return np.asarray(np.minimum(found, walked))
 
-    def travel_s(self, movement: str, seconds: float, metres: float) -> Floats:
+    def travel_s(self, movement: str, seconds: float, metres: float, variant: str | None = None) -> Floats:
         """Seconds for a metre over so many: by their own time for a distance of it, else beside a run.
 
-        `seconds`: what the catalogue says of one metre of the way that they take.
+        `seconds`: what the catalogue says of one metre of the way that they take, the `variant`.
         """
+        if self._walk is not None and variant in WALKS:
+            return np.asarray(
+                self._walk.seconds_for(metres) / metres / np.exp(TESTED_SPREAD * self.unknowns.of(RATE))
+            )
         timed = pace_of(self.profile.evidence, movement)
         if timed is None:
             return self.run_s(metres) / metres * (seconds / RUN_S)

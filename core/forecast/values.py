@@ -12,7 +12,7 @@ from core.values import Value
 ScoreUnit = Literal["rounds", "s", "reps", "kg", "m"]
 MarkKind = Literal["split", "ready", "rest", "work", "halfway", "last_minute", "start", "end"]
 # A range wider than this says that little is known (estimate).
-_TELLING = 2.0
+_TELLING = 1.6
 # Four in five of what falls by chance lie so many spreads apart: from this far below the middle to as far above.
 FOUR_IN_FIVE = 2 * 1.2815515655446004
 # Fewer scores beside their forecasts say nothing (design 6.7).

@@ -152,7 +152,7 @@ def _seconds_of_travel(line: VersionLine, variant: Variant, people: People) -> F
     if line.unit is AmountUnit.KCAL:
         return people.travel_s(line.movement, of_a_metre, METRES_OF_KCAL) * SECONDS_PER_KCAL / of_a_metre
     far = line.amount if line.unit is AmountUnit.METRES and line.amount else METRES_OF_KCAL
-    return people.travel_s(line.movement, of_a_metre, far)
+    return people.travel_s(line.movement, of_a_metre, far, line.variant)
 
 
 def _way(line: VersionLine) -> str:

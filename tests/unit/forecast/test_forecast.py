@@ -1,11 +1,13 @@
 """What is expected of somebody: a range in order, none where none is due, better for whoever is better."""
 
+from datetime import date
 from decimal import Decimal
 
 import pytest
 from hypothesis import assume, given
 from hypothesis import strategies as st
 
+from core.athletes.learned import Learned
 from core.athletes.values import Equipment, Evidence, Profile, Screening, Sex
 from core.forecast.forecast import outlook_of
 from core.forecast.pacing import in_parts
@@ -81,6 +83,42 @@ def test_every_scored_format_has_a_forecast_in_its_unit_and_in_order(text, unit)
 )
 def test_nothing_is_expected_of_those_who_are_new_pregnant_or_on_light_duty(profile):
     assert expected("AMRAP 12\n10 push-ups\n15 air squats", profile) is None
+
+
+def test_whoever_is_new_is_told_what_to_expect_after_two_scores():
+    learned = Learned(on=date(2026, 3, 1), seen=2)
+    text = "AMRAP 12\n10 push-ups\n15 air squats"
+    assert expected(text, athlete(experience="new", learned=learned.model_copy(update={"seen": 1}))) is None
+    assert expected(text, athlete(experience="new", learned=learned)) is not None
+
+
+def test_weeks_off_lower_what_is_expected_told_or_seen_by_the_last_score():
+    text = "AMRAP 12\n10 push-ups\n15 air squats"
+    rounds = [
+        expected(text, athlete(learned=Learned(on=date(2026, 3, 1), away_days=7 * weeks))).forecast.expected
+        for weeks in (0, 8, 16)
+    ]
+    assert rounds[0] > rounds[1] > rounds[2] > 0.6 * rounds[0]
+    assert Learned(on=date(2026, 3, 1)).as_of(date(2026, 4, 26)).away_days == 56
+
+
+def test_nothing_is_expected_in_metres_of_what_is_not_told_in_them():
+    things = (Equipment(implement="stairs"), Equipment(implement="arm bike"))
+    for text in ("100 m stair climb for time", "2000 m arm bike for time", "10 min arm bike, distance"):
+        assert expected(text, athlete(equipment=things)) is None
+
+
+def test_how_far_somebody_gets_is_what_they_would_take_the_time_for():
+    far = expected("11 min run, distance", athlete(run_s=660)).forecast
+    assert far.unit == "m"
+    assert far.expected == pytest.approx(2400, rel=0.02)
+
+
+def test_thirty_two_push_ups_are_some_forty_in_two_minutes():
+    """36 to 44, a coach would say (common practice, no source)."""
+    one = expected("Max push-ups in 2 minutes", athlete(32)).forecast
+    assert one.low < 40
+    assert one.expected < 47
 
 
 def test_several_holds_are_expected_as_they_are_scored():

@@ -150,7 +150,8 @@ def test_who_finished_what_nobody_expected_them_to_is_at_least_so_fast():
 def test_what_nobody_showed_again_is_forgotten():
     ilse = athlete()
     learned = having_done(ilse, *[rounds(forecast(ilse).expected * 1.2)] * 4).learned
-    later = ilse.model_copy(update={"learned": learned.as_of(MONDAY + timedelta(days=3 * 365))})
+    faded = learned.as_of(MONDAY + timedelta(days=3 * 365)).model_copy(update={"away_days": 0})
+    later = ilse.model_copy(update={"learned": faded})
     assert forecast(later).expected == pytest.approx(forecast(ilse).expected, rel=0.02)
 
 

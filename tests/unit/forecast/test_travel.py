@@ -30,3 +30,14 @@ def test_twice_as_far_takes_more_than_twice_as_long():
 def test_nobody_who_may_walk_fast_is_slower_than_that():
     """Somebody old who can't run at the rate they keep up walks at it: a hundred metres a minute (ACSM's equation)."""
     assert seconds_of("run", 2000, birth_year=1956) <= 20.5 * 60
+
+
+def test_a_walk_is_no_slow_run_and_nobody_runs_slower_than_they_walk():
+    walked = Evidence(
+        movement="run", variant="brisk-walk", distance_m=3000, seconds=1700, on=date(2026, 1, 1)
+    )
+    people = People(Profile(name="Ida", evidence=(walked,)), catalogue(), 2026)
+    assert float(np.median(people.run_s(3000))) < 1500
+    assert people.run_s(3000).max() <= 1700
+    walk = people.travel_s("run", 0.6, 3000, "brisk-walk") * 3000
+    assert float(np.median(walk)) == pytest.approx(1700, rel=0.02)

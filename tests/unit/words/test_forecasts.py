@@ -39,7 +39,7 @@ def test_without_rounds_the_half_is_told():
 
 
 @pytest.mark.parametrize(
-    ("low", "high", "telling"), [(5, 7, True), (5, 10, True), (2, 6, False), (0, 3, False)]
+    ("low", "high", "telling"), [(5, 7, True), (5, 8, True), (5, 10, False), (2, 6, False), (0, 3, False)]
 )
 def test_a_range_that_says_nothing_is_not_told_with_a_version(low, high, telling):
     assert Forecast(unit="rounds", low=low, expected=high, high=high).is_telling is telling

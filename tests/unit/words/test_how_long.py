@@ -21,7 +21,7 @@ def test_where_the_session_has_no_clock_their_own_version_tells():
 
 def test_a_range_of_no_use_is_not_told():
     assert "I'd expect" not in told(theirs=4, outlooks=(outlook(45, 350),))
-    assert "I'd expect about 6:00 to 10:00" in told(theirs=9, outlooks=(outlook(360, 600),))
+    assert "I'd expect about 6:00 to 9:00" in told(theirs=9, outlooks=(outlook(360, 540),))
 
 
 def test_without_a_version_and_a_clock_nothing_is_made_up():

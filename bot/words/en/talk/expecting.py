@@ -2,19 +2,17 @@
 
 from collections.abc import Sequence
 
-from bot.words.forecasts import forecast_words, pacing_words
+from bot.words.forecasts import NOT_KNOWN, forecast_words, pacing_words
 from bot.words.wording import Worded, wording
 from core.desk.talk.says import HowLongItIs
 from core.forecast.values import Outlook
-
-# Of a wider range nobody has any use.
-WIDEST = 4.0
 
 
 @wording("en", HowLongItIs)
 def how_long_it_is(said: HowLongItIs) -> Worded:
     text = _length(said) + (aim(said.aim) if said.aim else "")
-    return Worded("\n".join([text, *(_what_to_expect(said.outlooks) or [_unknown(said)])]))
+    unknown = [NOT_KNOWN] if any(one and not one.is_foregone for one in said.outlooks) else []
+    return Worded("\n".join([text, *(_what_to_expect(said.outlooks) or [*unknown, _unknown(said)])]))
 
 
 def _length(said: HowLongItIs) -> str:
@@ -28,15 +26,11 @@ def _length(said: HowLongItIs) -> str:
 
 def _what_to_expect(outlooks: Sequence[Outlook | None]) -> list[str]:
     """For each block that has a forecast what it comes to, and how to get there."""
-    known = [
-        (number, one)
-        for number, one in enumerate(outlooks, 1)
-        if one is not None and not one.is_foregone and one.forecast.high <= WIDEST * one.forecast.low
-    ]
+    known = [(number, one) for number, one in enumerate(outlooks, 1) if one is not None and one.is_telling]
     return [
         " ".join(
             [
-                f"{_which(number, outlooks)}I'd expect {forecast_words(one.forecast)} of you{_unsure(one)}.",
+                f"{_which(number, outlooks)}I'd expect {forecast_words(one.forecast)} of you.",
                 *pacing_words(one),
             ]
         )
@@ -44,15 +38,12 @@ def _what_to_expect(outlooks: Sequence[Outlook | None]) -> list[str]:
     ]
 
 
-def _unsure(one: Outlook) -> str:
-    return "" if one.forecast.is_telling else "; a few scores from you make that closer"
-
-
 def _which(number: int, outlooks: Sequence[Outlook | None]) -> str:
     return f"Part {number}: " if len(outlooks) > 1 else ""
 
 
 def _unknown(said: HowLongItIs) -> str:
+    """What helps whoever can't be told what to expect."""
     advice = "egin so that you could go on talking, and keep some for the end."
     return f"How to pace it I can't tell closely yet: b{advice}" if said.paced else f"B{advice}"
 

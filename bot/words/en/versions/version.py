@@ -4,7 +4,7 @@ from collections.abc import Callable, Mapping
 
 from bot.words.en.today.different import different_words
 from bot.words.en.versions.questions import understood
-from bot.words.forecasts import forecast_words, pacing_words
+from bot.words.forecasts import NOT_KNOWN, forecast_words, pacing_words
 from bot.words.headings import block_heading
 from bot.words.reasons import reason_words
 from bot.words.text import bullets, escape, fill, folded, listed, plural
@@ -149,11 +149,16 @@ def blocks(said: ShowVersion) -> list[str]:
 
 
 def expected(said: ShowVersion, one: VersionBlock) -> str:
-    """What it comes to, where that can be told nearly enough."""
+    """What it comes to, where that can be told nearly enough; else once what would tell it."""
     outlook = said.outlooks[one.block - 1] if said.outlooks else None
-    if outlook is None or not outlook.is_telling:
+    if outlook is None or outlook.is_foregone:
         return ""
-    return fill("\nI'd expect {what} of you.", what=forecast_words(outlook.forecast))
+    if outlook.is_telling:
+        return fill("\nI'd expect {what} of you.", what=forecast_words(outlook.forecast))
+    is_first = outlook is next(
+        each for each in said.outlooks if each and not (each.is_telling or each.is_foregone)
+    )
+    return f"\n{NOT_KNOWN}" if is_first else ""
 
 
 def pacing(said: ShowVersion) -> list[str]:
