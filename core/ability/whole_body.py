@@ -9,7 +9,7 @@ from math import exp, log
 from typing import NamedTuple
 
 from core.ability.norms import age_of
-from core.athletes.values import Evidence, Profile, Sex
+from core.athletes.values import WALKS, Evidence, Profile, Sex
 
 EXPONENT = 1.06
 # Beyond these nobody's own tests are believed (estimate): one of them was no honest effort.
@@ -24,9 +24,6 @@ COOPER_SECONDS = 720.0
 KEPT_UP = 0.85
 SPREAD = 0.20
 TESTED_SPREAD = 0.05
-
-# The ways of covering ground that are no running.
-WALKS = frozenset({"brisk-walk", "walk"})
 
 # Highest oxygen uptake of untrained adults of 25, ml/kg/min, and its loss per year (estimates).
 HIGHEST = {Sex.MALE: 42.0, Sex.FEMALE: 35.0, None: 38.0}

@@ -214,6 +214,10 @@ class Place(Value):
     bar_in_door: bool | None = None
 
 
+# The ways of covering ground that are no running.
+WALKS = frozenset({"brisk-walk", "walk"})
+
+
 class Evidence(Value):
     """A dated fact about ability. `load_kg` is per implement; an undated test is the oldest.
 

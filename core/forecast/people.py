@@ -8,7 +8,7 @@ from functools import lru_cache
 import numpy as np
 
 from core.ability.capacity import Capacity
-from core.ability.whole_body import ML_PER_MET, TESTED_SPREAD, WALKS, Pace, Rate, pace_of, rate_of
+from core.ability.whole_body import ML_PER_MET, TESTED_SPREAD, Pace, Rate, pace_of, rate_of
 from core.athletes.learned import (
     MOST_NAMES,
     RATE,
@@ -18,7 +18,7 @@ from core.athletes.learned import (
     strength_of,
     tempo_of,
 )
-from core.athletes.values import Profile
+from core.athletes.values import WALKS, Profile
 from core.forecast.fatigue import Floats
 from core.movements.lookup import Catalogue
 

@@ -1,5 +1,6 @@
 """What an athlete's words do: each act with its use case, the same that its button has."""
 
+import re
 from typing import Final, Literal
 
 from core.athletes.equipment import at, is_weightless, shared, that_matter, with_more, with_stated
@@ -50,6 +51,8 @@ from core.desk.versions.telling import tell_lines
 from core.desk.versions.timing import give_timer
 from core.desk.versions.version import my_version
 from core.desk.visit import Visit
+from core.measures import AmountUnit
+from core.movements.lookup import catalogue
 from core.notation.complaints import ToldPain
 from core.notation.equipment_partners import NOBODY_NAMED
 from core.notation.lasting import read_lasting
@@ -133,13 +136,30 @@ async def weighs(visit: Visit, act: a.Weighs, _: Scene) -> Outcome | None:
     return await keep_mass(visit, await visit.profile(), act.body_mass_kg, act.text)
 
 
+_WALKED: Final = re.compile(r"\bwalk(?:s|ed|ing)?\b(?!.*\brun)")
+
+
+def _tells_ability(act: a.Can, movement: str) -> bool:
+    """Whether so many are told, a time for a distance, or how long something is held."""
+    held = catalogue().movement(movement).unit is AmountUnit.SECONDS
+    return act.reps is not None or (act.seconds is not None and (held or act.distance_m is not None))
+
+
 async def can(visit: Visit, act: a.Can, _: Scene) -> Outcome | None:
     """None where no number of a movement was told."""
     memberships = await visit.memberships()
-    if not memberships or act.movement is None or act.reps is None:
+    if not memberships or act.movement is None or not _tells_ability(act, act.movement):
         return None
     on = today_in(await visit.group(memberships[0].group_id), visit.now)
-    told = Evidence(movement=act.movement, on=on, reps=act.reps, load_kg=act.load_kg)
+    told = Evidence(
+        movement=act.movement,
+        variant="brisk-walk" if act.movement == "run" and _WALKED.search(act.text.lower()) else None,
+        on=on,
+        reps=act.reps,
+        load_kg=act.load_kg,
+        distance_m=act.distance_m,
+        seconds=act.seconds,
+    )
     return await keep_shown(visit, told, units_typed(act.text) or (await visit.profile()).units)
 
 

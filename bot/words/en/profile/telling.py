@@ -1,8 +1,9 @@
 """Words for what athletes tell unasked: what they weigh, and what they can do."""
 
+from bot.words.forecasts import clock
 from bot.words.text import fill, plural
 from bot.words.wording import Button, Worded, wording
-from core.athletes.values import Evidence
+from core.athletes.values import WALKS, Evidence
 from core.desk.commands import ChangeAnswer, ForgetShown
 from core.desk.versions.says import AbilityNoted, AbilityTakenBack, BodyMassNoted
 from core.measures import MassUnit, in_words
@@ -42,7 +43,12 @@ def load_kept(said: AbilityNoted) -> str:
 
 
 def ability(evidence: Evidence, units: MassUnit) -> str:
-    """`10 deadlifts with 315 lb`."""
+    """`10 deadlifts with 315 lb`, `2400 m of run in 11:00`, `1:30 of plank`."""
+    if evidence.distance_m and evidence.seconds:
+        what = "walking" if evidence.variant in WALKS else evidence.movement
+        return f"{evidence.distance_m:g} m of {what} in {clock(evidence.seconds)}"
+    if evidence.reps is None and evidence.seconds:
+        return f"{clock(evidence.seconds)} of {evidence.movement}"
     count = round(evidence.reps or 0)
     name = evidence.movement if count == 1 else plural(evidence.movement)
     load = "" if evidence.load_kg is None else f" with {in_words(evidence.load_kg, units)}"
