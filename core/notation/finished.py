@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 from dataclasses import replace
+from decimal import Decimal
 from typing import NamedTuple
 
 from core.measures import AmountUnit
@@ -192,6 +193,8 @@ def _settle_minutes(facts: Facts, draft: Draft) -> None:
 def _line(piece: Piece, facts: Facts, amount: int | None, amount_to: int | None) -> Line:
     if piece.maybe_kg and facts.get("scheme"):
         piece = replace(piece, amount=None, loads_kg=(piece.maybe_kg,))
+    if facts.get("scheme") and (loads := _pair_of_loads(piece)):
+        piece = replace(piece, amount=None, second_amount=None, loads_kg=loads)
     line = as_line(piece)
     if piece.most:
         usual = piece.meaning.unit if piece.meaning else line.unit
@@ -205,6 +208,14 @@ def _line(piece: Piece, facts: Facts, amount: int | None, amount_to: int | None)
         notes = "; ".join((*piece.notes, *counted)) or None
         return line.model_copy(update={"amount": facts["work_s"], "unit": AmountUnit.SECONDS, "notes": notes})
     return line
+
+
+def _pair_of_loads(piece: Piece) -> tuple[Decimal, ...]:
+    """`goblet squat, 12/8` under a scheme, which tells how many."""
+    first, second = piece.amount, piece.second_amount
+    behind = not piece.text[:1].isdigit()
+    told = behind and first and second and first > second and not (piece.unit or piece.loads_kg or piece.sets)
+    return (Decimal(f"{first:g}"), Decimal(f"{second:g}")) if told else ()
 
 
 _COUNTED = {Format.AMRAP, Format.FOR_TIME, Format.SETS, Format.INTERVALS, Format.TIME_TRIAL}

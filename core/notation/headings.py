@@ -14,7 +14,7 @@ _KINDS = {
     BlockKind.SKILL: r"skills?(?: work| practice)?|practi[cs]e(?=\s?[:(])|technique(?: work)?",
     BlockKind.STRENGTH: r"strength(?: work| training)?|lifting|force(?=\s?:)|lift(?=\s?:|\s*$)|str(?=[.:])",
     BlockKind.MAIN: r"main(?: part| set| session| block| work| course| event)?|workout|work(?=\s*$)|conditioning"
-    r"|con(?:d)?(?=[.:])|finisher|(?:assist(?:ance)?|accessor(?:y|ies))(?: work)?",
+    r"|con(?:d)?(?=[.:])|finisher|(?:assist(?:ance)?|accessor(?:y|ies)|acc(?=[,:.]))(?: work)?",
     BlockKind.COOL_DOWN: r"cool(?:ing)?[ \-]?down|c[/\-]?d(?=\s?:|\s*$|\s+[0-9])|cool[ \-]?down only"
     r"|(?:(?:just |some |gentle |easy |light ){1,3})?stretch(?:ing|es)?",
 }

@@ -23,7 +23,7 @@ _STATION = shape(
     r"|(?P<odd>odd|even)(?:\s?min(?:ute)?s?)?)\s?[:\-)=]|^\s*(?:minutes?|min|station)\s(?P<bare>[1-9])(?=\s[a-z]{3})|^\s*(?P<parity>odd|even)\s(?:min(?:ute)?s?\s)?(?=[0-9])"
 )
 _TEMPO = shape(
-    r"(?:\btempo\s?:?\s?@?\s?(?P<t>[0-9]-?[0-9x](?:-?[0-9x]){1,2})"
+    r"(?:\b(?:tempo\s?:?\s?@?\s?|t(?=[0-9]{2}[0-9x]{2}\b))(?P<t>[0-9]-?[0-9x](?:-?[0-9x]){1,2})"
     r"|@\s?(?P<at>[0-9]-[0-9x]-[0-9x](?:-[0-9x])?|[0-9]{2}[0-9x][0-9x])"
     r"|(?P<u>[0-9]-[0-9x]-[0-9x](?:-[0-9x])?)(?=\s?tempo)"
     rf"|(?:@|\btempo\b\s?:?\s?@?)?\s?(?P<m>[0-9]{TEMPO_MARK}[0-9x]{TEMPO_MARK}[0-9x](?:{TEMPO_MARK}[0-9x])?))(?![0-9])(?:\s?tempo\b)?"
@@ -40,7 +40,7 @@ _STILL = shape(
     r"(?P<place>\s(?:(?:at|in|on)\s)?(?:the\s)?(?:top|bottom|hole|middle|parallel|chest|knee)\b)?)"
 )
 _PERCENT = shape(
-    r"(?:@\s?|\bat\s|\bdrop(?:ping)? to\s)?(?P<p>[0-9]{1,3}(?:\.[0-9])?)\s?(?:%|per\s?cent\b)"
+    r"(?:@\s?|\bat\s|\bdrop(?:ping)? to\s)?(?<![\-.0-9])(?P<p>[0-9]{1,3}(?:\.[0-9])?)\s?(?:%|per\s?cent\b)"
     r"(?:\s?(?:(?:of|from)\s)?(?:(?:your|the)\s)?(?:[1-5]\s?-?rm\b|max(?:imum)?\b|1 rep max\b|best\b)"
     r"|\s?of (?:it|that|this|the above|today'?s \w+|(?:part|block) [1-9a-h])\b"
     r"(?:\s(?:single|double|triple|weight|max|one)\b)?"
@@ -115,7 +115,7 @@ _HEIGHT = shape(
     r"\bto\s(?:an?\s)?[1-9](?:\.[0-9])?\s?(?:m|ft|feet)\b(?:\starget)?|(?:@\s?)?<num>(?:\s?/\s?<num>)?\s?(?:cm|inch(?:es)?|in\b|\")(?!\s?[0-9])"
 )
 _PER_SIDE = shape(
-    r"(?:\b(?:e(?:a(?:ch)?)?|p)\.?)?\s?/\s?(?:side|arm|leg|hand|foot|direction|way)\b"
+    r"(?:\b(?:e(?:a(?:ch)?)?|p)\.?)?\s?/\s?(?:side|arm|leg|hand|foot|direction|way|s)\b"
     r"|(?:\b(?:(?:to |on |for )?(?:each|every)|per|a|ea|e)\.?\s(?:side|arm|leg|foot|direction|way)"
     r"|\be/s|\bl\s?[/+&]\s?r"
     r"|\bp/s|\bps|\bp\.s\b\.?|x (?:side|leg|arm)"

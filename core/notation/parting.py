@@ -35,22 +35,28 @@ _INTO = re.compile(
 def is_over(draft: Draft, reading: Reading) -> bool:
     """Whether what a row tells is done after the part before it, not in turn with it."""
     told = [piece for piece in reading.pieces if piece.meaning or (piece.unread and piece.says_anything)]
-    in_turn = draft.in_turn and reading.letter == draft.letter
-    if not draft.lines or not told or in_turn:
+    if not draft.lines:
+        return _is_unknown_in_sets(draft, told)
+    same_letter = draft.in_turn and reading.letter == draft.letter
+    if not told or same_letter:
         return False
     if draft.kind in UNSCORED:
         return draft.kind is not BlockKind.SKILL and _is_warm_now(draft, reading, told)
-    if (
-        reading.begins
-        and reading.where == "lines"
-        and (_calms_down(draft, told) or _comes_then(draft, reading))
-    ):
+    next_pair = draft.letter and reading.letter
+    apart = reading.begins and reading.where == "lines"
+    if apart and (next_pair or _calms_down(draft, told) or _comes_then(draft, reading)):
         return True
     if reading.then and _calms_down(draft, told):
         return True
     same_row = reading.row.number == draft.lines[-1].row.number
     goes_on = reading.then and (same_row or _INTO.search(reading.row.text.lower()) is not None)
     return any(rule(draft, told, goes_on) for rule in _RULES)
+
+
+def _is_unknown_in_sets(draft: Draft, told: list[Piece]) -> bool:
+    """Whether sets follow a part of which nothing could be read but its rest: `HBDL 4x6 r2`, `sled push 6x20 m r60`."""
+    alone = draft.broken and draft.facts.keys() == {"rest_s"}
+    return alone and bool(told) and all(piece.sets for piece in told)
 
 
 def _is_warm_now(draft: Draft, reading: Reading, told: list[Piece]) -> bool:
@@ -98,7 +104,7 @@ def names_a_part(reading: Reading, clause: Clause) -> bool:
     said = (
         reading.kind
         or reading.parts
-        or reading.facts
+        or reading.facts.keys() - {"effort"}
         or reading.then
         or any(piece.meaning for piece in reading.pieces)
         or any(stretch.guess for stretch in reading.unread)

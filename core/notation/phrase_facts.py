@@ -14,6 +14,7 @@ _TABATA_ROUNDS = 8
 # With one of these the time is that of an interval.
 _IN_TURNS = re.compile(r"\b(?:on|off|every|emom|rounds?|rds|tabata)\b(?! (?:the|an?) )")
 _SECONDS_FROM = 10
+_SHORTEST_PART_MIN = 5  # an estimate
 _BETWEEN = re.compile(r"b|after \w+ \w")
 _SHARE = re.compile(r"%\s?(?:of|from)\s[a-z' ]{0,16}$")
 _RUNGS = range(2, 50)
@@ -100,6 +101,13 @@ def rest_between(match: Match) -> Facts:
 
 def within(match: Match) -> Facts:
     return {"minutes": minutes(match["time"])}
+
+
+def for_so_long(match: Match) -> Facts:
+    """`for 20 minutes`; so short a time behind words is that of what they name: `chest stretch for 30 seconds`."""
+    told = within(match)
+    behind_words = match.string[: match.start()].rstrip()[-1:].isalpha()
+    return {} if behind_words and told["minutes"] < _SHORTEST_PART_MIN else told
 
 
 def best_of(match: Match) -> Facts:

@@ -32,6 +32,7 @@ from core.notation.phrase_facts import (
     every,
     every_for,
     every_times,
+    for_so_long,
     heaviest,
     ladder,
     listed,
@@ -335,7 +336,8 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"\b(?:in )?teams? of <n>", team),
     phrase(r"\bin threes\b", says(team=3)),
     phrase(r"\bin fours\b", says(team=4)),
-    phrase(r"\b(?:in|for|within) <minutes>", within),
+    phrase(r"\b(?:in|within) <minutes>", within),
+    phrase(r"\bfor <minutes>", for_so_long),
 )
 
 

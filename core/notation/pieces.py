@@ -12,6 +12,7 @@ from core.sessions.values import Line, LoadRule
 
 # `2x12s`: two bells of 12
 _BELLS = re.compile(r"(?:@\s?)?2\s?x\s?[0-9.]{1,4}s", re.IGNORECASE)
+_BRACKET = re.compile(r"[()\[\]{}]")
 EachSet = LoadRule | Decimal
 Side = Literal["left", "right", "alternating"]
 
@@ -150,5 +151,10 @@ def as_line(piece: Piece) -> Line:
         loads_kg=piece.loads_kg,
         load_rule=piece.load_rule,
         tempo=piece.tempo,
-        notes="; ".join(piece.notes) or None,
+        notes=_noted(piece.notes),
     )
+
+
+def _noted(notes: tuple[str, ...]) -> str | None:
+    """All notes in one, without brackets, as it stands in one itself."""
+    return " ".join(_BRACKET.sub(" ", "; ".join(notes)).split()) or None

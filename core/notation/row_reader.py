@@ -297,7 +297,7 @@ def _keep(reading: Reading, piece: Piece, lexicon: Lexicon) -> None:
 
 def _is_said_of_it(piece: Piece, last: Piece, lexicon: Lexicon) -> bool:
     """Whether words behind a line only say something of it: `10 bridges, hold the chair`."""
-    if not piece.unread or piece.meaning or piece.says_anything:
+    if not _LETTER.search(piece.unread) or piece.meaning or piece.says_anything:
         return False
     if is_talk(piece.text) and not last.says_anything:
         return False  # `Breathe, everybody!`
