@@ -3,7 +3,7 @@
 from collections.abc import Callable
 
 from core.measures import AmountUnit
-from core.scaling.values import VersionBlock
+from core.scaling.values import Because, VersionBlock
 from core.sessions.values import Format
 
 MINUTE = 60
@@ -15,6 +15,20 @@ def block_heading(block: VersionBlock) -> str:
     """`20 minutes, as many rounds as you can`; `21-15-9 for time`; where nothing is to be chased, neither."""
     if block.is_left_out:
         return "No time for this part today"
+    return f"{_what(block)}{_how_hard(block)}"
+
+
+def _how_hard(block: VersionBlock) -> str:
+    """How hard the coach wants it, in their own words where they said it in words."""
+    effort = block.effort
+    if effort is None:
+        return ""
+    told = list(dict.fromkeys(number(end) for end in (effort.low, effort.high) if end is not None))
+    words = effort.words or (f"effort {' to '.join(told)} of 10" if told else "")
+    return f" ({words})" if words else ""
+
+
+def _what(block: VersionBlock) -> str:
     if block.format is Format.AMRAP:
         how = "as many rounds as you can" if block.scored else "round after round at an easy pace"
         return f"{number(block.minutes or 0)} minutes, {how}{_then_rest(block)}"
@@ -96,8 +110,17 @@ def _most(block: VersionBlock) -> str:
 def _heaviest(block: VersionBlock) -> str:
     """With nothing to hold, or one weight that is light, there is nothing to work up to."""
     if not _works_up(block):
+        if any(line.reason.because is Because.LIGHT_DUTY for line in block.lines):
+            return _heaviest_gently(block)
         return f"A few strong sets{_within(block)}, with all the rest you need: each one clean"
     return f"Work up to the heaviest that stays clean{_within(block)}; stop with one or two left in you"
+
+
+def _heaviest_gently(block: VersionBlock) -> str:
+    easy = f"A few easy sets{_within(block)}"
+    if _works_up(block):
+        return f"{easy}: go up only while it feels light, and stay far from your heaviest"
+    return f"{easy}, with all the rest you need"
 
 
 def _works_up(block: VersionBlock) -> bool:
@@ -129,11 +152,7 @@ HEADINGS: dict[Format, Callable[[VersionBlock], str]] = {
 GENTLY: dict[Format, Callable[[VersionBlock], str]] = {
     Format.HOLD: lambda _: "Hold while it's easy: about half as long as you could",
     Format.MAX_REPS: _most_gently,
-    Format.MAX_LOAD: lambda block: (
-        f"A few easy sets{_within(block)}: go up only while it feels light, and stay far from your heaviest"
-        if _works_up(block)
-        else f"A few easy sets{_within(block)}, with all the rest you need"
-    ),
+    Format.MAX_LOAD: _heaviest_gently,
     Format.TIME_TRIAL: lambda block: f"At an easy, even pace{_cap(block)}",
 }
 

@@ -12,9 +12,9 @@ EASY_WEEK = Easing(of="easy-week", share=2 / 3, effort_at_most=6)
 FIRST_WEEK_BACK = Easing(of="returning", share=0.5, effort_at_most=4)
 SECOND_WEEK_BACK = Easing(of="returning", share=0.75, effort_at_most=6)
 # Whoever is new goes gently first (the screening sees to that), then does three quarters for some weeks (estimate).
-NEW = Easing(of="new", share=0.75, effort_at_most=6)
+NEW = Easing(of="new", share=0.75, effort_at_most=5)
 # Whoever isn't used to training, by what they told or by age and weight, does less of a session as well (estimate).
-UNUSED = Easing(of="new", share=0.75, effort_at_most=7)
+UNUSED = Easing(of="new", share=0.75, effort_at_most=5)
 
 MOST_EFFORT = 10
 

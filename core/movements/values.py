@@ -84,6 +84,7 @@ class Demand(StrEnum):
     GRIP = "grip"
     OVERHEAD = "overhead"
     WRIST_BENT = "wrist-bent"
+    WRIST_CARRIES = "wrist-carries"  # one weight overhead in both hands, and the wrists give a little
     ELBOW_LOAD = "elbow-load"
     ELBOW_BEND = "elbow-bend"  # a bent arm draws in what it holds, as lightly as one likes
     SHOULDER_LOAD = "shoulder-load"
@@ -93,6 +94,7 @@ class Demand(StrEnum):
     ARCH = "arch"  # the back arches against its own weight
     SPINE_BEND = "spine-bend"  # the back rounds under effort: sit-ups
     FORWARD_BEND = "forward-bend"  # leaning over from the hips under effort
+    LEANT = "leant"  # leaning over under a weight, held up by a hand
     TWIST = "twist"
     DEEP_KNEE_BEND = "deep-knee-bend"
     KNEE_LOAD = "knee-load"  # one knee carries, or is straightened fast, and isn't bent far
@@ -119,6 +121,8 @@ class Demand(StrEnum):
     TRUNK_HOLD = "trunk-hold"  # a trunk that holds itself up with nothing to lean on or hold
     BELLY = "belly"  # something presses against it
     BELLY_HANGS = "belly-hangs"  # on hands and toes, the trunk holds what hangs
+    HELD_OVERHEAD = "held-overhead"  # a weight overhead on one's feet, with no hand to hold on
+    QUICK_STEPS = "quick-steps"  # the feet hurry to the side, with nothing to hold
     UNDERFOOT = "underfoot"  # standing on a band
     FEET_HELD = "feet-held"  # the feet are held down, and the hips pull
     LEGS = "legs"  # the legs hold or push though nobody stands: on the toes, bridges, pedals

@@ -79,7 +79,7 @@ class Athlete:
         # No set costs over half, and nothing is scored (design 7).
         self.light_duty = is_on_light_duty(profile)
         # Whoever comes back does sets as light, but may run.
-        self._goes_gently = self.light_duty or (
+        self.goes_gently = self.light_duty or (
             easing is not None and easing.effort_at_most <= LIGHT_DUTY_EFFORT
         )
         self.minutes = _least(profile.today.minutes, self.day.minutes_at_most)
@@ -93,7 +93,7 @@ class Athlete:
         self._wishes = {one for one in profile.limits or () if limit(one).kind == "wish"}
         self._sore = bool(profile.today.sore)
         self._eased = notes.eased
-        self._is_unburdened = not (self._goes_gently or self._lightened or self._sore or self._eased)
+        self._is_unburdened = not (self.goes_gently or self._lightened or self._sore or self._eased)
         self._barriers: dict[str, Barrier | None] = {}
         self._spared: dict[str, str | None] = {}
         self._kept_from: dict[str, bool] = {}
@@ -131,7 +131,7 @@ class Athlete:
         """Whether no set of this way may cost over half: light duty, a limit that lightens it, soreness, a note."""
         if self._is_unburdened:
             return False
-        return self._goes_gently or way.movement.pattern in self._eased or self.spares(way) is not None
+        return self.goes_gently or way.movement.pattern in self._eased or self.spares(way) is not None
 
     def shuns(self, way: Way) -> bool:
         """Whether a limit would rather leave what this way asks for."""
@@ -215,7 +215,7 @@ class Athlete:
         """Whether nothing is heavier than written for them: who is new, comes back, or has something to spare."""
         spares = any(limit(one).kind != "wish" for one in self.profile.limits or ())
         begins = self.easing is not None and self.easing.of in {"new", "returning"}
-        return spares or begins or self.is_unused or self._goes_gently
+        return spares or begins or self.is_unused or self.goes_gently
 
     @cached_property
     def does_no_more(self) -> bool:
@@ -254,7 +254,7 @@ class Athlete:
     @property
     def _comes_back(self) -> bool:
         """Whether they go gently after a break, and for nothing else."""
-        return self._goes_gently and not (self.light_duty or self.profile.limits)
+        return self.goes_gently and not (self.light_duty or self.profile.limits)
 
     @property
     def _easy_share(self) -> float:
@@ -273,9 +273,11 @@ class Athlete:
     def should_be_hard(self, plan: LinePlan, way: Way) -> bool:
         """Whether being too light counts: not for who goes easy, starts with a skill, or is kept light by a note.
 
+        Nor where the coach wants it easy.
+
         Nor without a load for whoever isn't used to it.
         """
-        if not plan.loaded and self.is_unused:
+        if plan.easy or (not plan.loaded and self.is_unused):
             return False
         learning = way.near <= Near.VARIANT and self._is_learning(plan)
         return not (
@@ -321,7 +323,7 @@ class Athlete:
     @cached_property
     def is_used_to_jumps(self) -> bool:
         """Whether a jump is no new risk: for whoever is able, isn't new to it and may land."""
-        return not self.is_new and self.gates.may_pound and self.gates.is_able and not self._goes_gently
+        return not self.is_new and self.gates.may_pound and self.gates.is_able and not self.goes_gently
 
     @cached_property
     def has_weights(self) -> bool:

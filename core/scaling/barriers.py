@@ -53,7 +53,7 @@ GOES_ON = frozenset({Pattern.TRAVEL, Pattern.JUMP})
 VIGOROUS_SET_MET = 9.0
 
 # Ways that make a light weight hard: not for whoever should find it easy (common practice, no source).
-MADE_HARDER = ("paused", "one-and-a-half", "deficit")
+MADE_HARDER = ("paused", "pause", "one-and-a-half", "deficit", "slow-lowering", "lowering-only", "knee-drive")
 
 
 def sore_place(pattern: Pattern) -> str:
@@ -86,9 +86,12 @@ def barrier_of(profile: Profile, movement: Movement, variant: Variant) -> Barrie
 
 
 def demands_of(movement: Movement, variant: Variant) -> tuple[Demand, ...]:
-    """What a variant asks for; whatever trains the bending of the trunk bends it."""
-    bends = movement.main_of(variant) is Part.BEND and Demand.SPINE_BEND not in variant.demands
-    return (*variant.demands, Demand.SPINE_BEND) if bends else variant.demands
+    """What a variant asks for; whatever trains the bending of the trunk bends it, and a weight fills the hands."""
+    asked = variant.demands
+    if movement.main_of(variant) is Part.BEND and Demand.SPINE_BEND not in asked:
+        asked = (*asked, Demand.SPINE_BEND)
+    held = variant.holds and {Demand.OVERHEAD, Demand.STANDING} <= set(asked)
+    return (*asked, Demand.HELD_OVERHEAD) if held else asked
 
 
 def effort_at_most(profile: Profile) -> int | None:
@@ -112,7 +115,12 @@ def is_vigorous(movement: Movement, variant: Variant) -> bool:
 
 
 def _is_never_easy(movement: Movement, variant: Variant) -> bool:
-    return is_vigorous(movement, variant) or any(word in variant.id for word in MADE_HARDER)
+    return is_vigorous(movement, variant) or is_made_harder(variant)
+
+
+def is_made_harder(variant: Variant) -> bool:
+    """Whether it is a way to make what is light hard."""
+    return any(word in variant.id for word in MADE_HARDER)
 
 
 def asks_for_less(profile: Profile, movement: Movement, variant: Variant) -> str | None:
@@ -125,7 +133,7 @@ def asks_for_less(profile: Profile, movement: Movement, variant: Variant) -> str
 def _of_the_work(movement: Movement, variant: Variant) -> tuple[Demand, ...]:
     """Demands that may be too much of a set: what the hands only hold is nothing to spare in squats."""
     held = movement.main_of(variant) is Part.SQUAT
-    return tuple(one for one in variant.demands if not (held and one is Demand.GRIP))
+    return tuple(one for one in demands_of(movement, variant) if not (held and one is Demand.GRIP))
 
 
 def flags(demands: Iterable[Demand]) -> int:

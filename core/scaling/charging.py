@@ -3,9 +3,9 @@
 from collections.abc import Iterator
 from math import inf, log
 
-from core.movements.values import Demand, Pattern
+from core.movements.values import Demand, Part, Pattern
 from core.scaling.athlete import Athlete
-from core.scaling.barriers import flags
+from core.scaling.barriers import flags, is_made_harder
 from core.scaling.breath import is_make_believe, is_out_of_reach, lost_breath
 from core.scaling.costs import Charge, tenths
 from core.scaling.fit import ABOUT, Fit
@@ -32,11 +32,15 @@ FAR_FEWER = log(3)
 # Not added to a line for want of something nearer.
 RISKS = flags({Demand.OVERHEAD, Demand.FAST_LOAD, Demand.JUMPING, Demand.UPSIDE_DOWN})
 JUMP, IMPACT = flags({Demand.JUMPING}), flags({Demand.IMPACT})
+BOW = flags({Demand.FORWARD_BEND, Demand.SPINAL_LOAD})
 # Of these, those that gates of the body keep from whoever isn't ready.
 USED_TO = flags({Demand.JUMPING, Demand.UPSIDE_DOWN})
 
 # What is done for speed is done fresh, so that a few are enough.
 LEAST_FRESH = {Pattern.JUMP: 0, Pattern.LIFT: FEW_EASY}
+
+# Who sits is on it already.
+SEAT = "seat"
 
 # Somebody's furniture, and what stands in the street.
 AT_HOME = frozenset({"table", "chair", "stairs", "seat"})
@@ -48,7 +52,7 @@ def of_the_day(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
         yield Charge("breathless", plan.costs.breathless)
     if is_make_believe(plan, way, athlete):
         yield Charge("make_believe", plan.costs.make_believe)
-    if risk := way.demands & RISKS & ~_risked(plan.ways[0]):
+    if risk := way.demands & RISKS & ~_risked(plan.ways[0], way, athlete):
         jumps = not risk & ~USED_TO and athlete.is_used_to_jumps
         yield Charge("added_risk", 0 if jumps else plan.costs.added_risk)
         yield Charge("added_jump", plan.costs.added_jump if jumps else 0)
@@ -65,13 +69,24 @@ def of_the_day(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
     yield from _of_things(plan, way, athlete)
 
 
+def _is_a_loaded_bow(plan: LinePlan, way: Way, athlete: Athlete) -> bool:
+    """Whether somebody who sits bows with a weight for what is no bow, or against the clock."""
+    if not athlete.sits or way.demands & BOW != BOW:
+        return False
+    return plan.breathless or plan.ways[0].demands & BOW != BOW
+
+
 def _of_a_body(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
     """What isn't made for whoever does it: steps for the unsteady, fists for a wrist that isn't sore."""
+    if _is_a_loaded_bow(plan, way, athlete):
+        yield Charge("added_risk", plan.costs.added_risk)
     if athlete.is_unsteady and way.steps and not plan.ways[0].steps:
         yield Charge("stepping", plan.costs.stepping)
+    if is_made_harder(way.variant) and athlete.goes_easy(plan.ways[0]):
+        yield Charge("made_harder", plan.costs.made_harder)
     if not athlete.spared.issuperset(way.variant.spares):
         yield Charge("spared_in_vain", plan.costs.spared_in_vain)
-    if athlete.sits and not way.variant.seated:
+    if athlete.sits and not (way.variant.seated or any(SEAT in need for need in way.needs)):
         yield Charge("off_the_seat", plan.costs.off_the_seat)
 
 
@@ -89,8 +104,13 @@ def _of_things(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
         )
 
 
-def _risked(written: Way) -> int:
-    """The risks that are in what the coach wrote: every landing, a running step too, is as much as a small jump."""
+def _risked(written: Way, way: Way, athlete: Athlete) -> int:
+    """The risks that are in what the coach wrote: every landing, a running step too, is as much as a small jump.
+
+    For whoever should go gently no jump for its own sake stands for another; skipping is for breath.
+    """
+    if athlete.goes_gently and way.movement.main_of(way.variant) is Part.JUMP:
+        return written.demands & ~JUMP
     return written.demands | JUMP if written.demands & IMPACT else written.demands
 
 
@@ -133,7 +153,7 @@ def _of_kilos(work: Work, grip: Grip, load: Load, *, light_set: bool) -> Iterato
         yield Charge("lighter", min(costs.lighter * tenths(-log_ratio), MOST_LIGHTER * costs.step))
     else:
         yield Charge("lighter", costs.lighter * tenths(-log_ratio))
-        if load.value < HALF * meant:
+        if load.value < grip.enough * meant:
             yield Charge("half_the_kilos", costs.half_the_kilos)
 
 
@@ -223,8 +243,14 @@ def of_amount(lift: Lift, fitting: Fit, part: float) -> Iterator[Charge]:
         yield Charge("more", costs.more * tenths(log(part)))
     elif work.plan.heavy and (not work.is_hard or work.athlete.is_new):
         least = FEW_EASY if lift.nearly else FEWEST_LIGHT
-        few = round((work.way.amount or 0) * part) < least
+        done = round((work.way.amount or 0) * part)
+        few = done < least and not _would_be_too_much(lift, fitting, least / max(done, 1))
         yield Charge("few_of_light", costs.few_of_light if few else 0)
+
+
+def _would_be_too_much(lift: Lift, fitting: Fit, times: float) -> bool:
+    """Whether so many times what is done is more than whoever goes easy may do."""
+    return lift.task is not None and fitting.cost is not None and times * fitting.cost > lift.task.at_most
 
 
 def _is_half_as_heavy(lift: Lift) -> bool:

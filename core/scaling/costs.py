@@ -68,8 +68,10 @@ class Costs(NamedTuple):
     nothing_used: int
     off_the_seat: int
     stepping: int
+    made_harder: int
     tender: int
     repeats: int
+    again: int
     change: int
     unlike_last_time: int
     build_up: int

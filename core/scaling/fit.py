@@ -1,6 +1,6 @@
 """How well a load and an amount fit a set: how far its cost lies outside the window, in log units."""
 
-from math import inf, log
+from math import inf, log, sqrt
 from typing import NamedTuple
 
 from core.ability.capacity import CAUTIOUS, Ability
@@ -58,7 +58,9 @@ def fit(task: Task, moved_kg: float, part: float = 1.0) -> Fit:
         return Fit(unbroken, None, cautious, inf, refused=Because.TOO_HEAVY)
     amount = set_amount * part
     cost, sure = amount / unbroken, amount / cautious
-    heavy = log(sure / high) if sure > high else 0.0
+    # What should be easy leaves half of it undone, so that it needn't be as sure.
+    hard = sqrt(cost * sure) if counts_reps and at_most < inf else sure
+    heavy = log(hard / high) if hard > high else 0.0
     light = log(low / sure) if 0 < sure < low else 0.0
     refused = None
     if counts_reps and unbroken < PRESCRIBED_FROM and not ability.heavy_shown:

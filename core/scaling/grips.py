@@ -16,18 +16,21 @@ from core.scaling.ways import Grip
 MOST_HEAVIER = 4 / 3 + 1e-6
 MOST_OF_ANOTHER = 2.0 + 1e-6
 BOTH_ARMS = 2.0
+# Less than this share of the written kilos is another line; what one arm lifts for both, half of that.
+HALF = 0.5
 
 
 class Beside(NamedTuple):
     """What a hold is compared with: the hold and the implement that are written.
 
-    `same`: it is the same movement; `both_arms` do what one does there.
+    `same`: it is the same movement; `both_arms` do what one does there; `one_arm` does what both do.
     """
 
     meant: Hold | None
     implement: str | None
     same: bool
     both_arms: bool
+    one_arm: bool = False
 
 
 @lru_cache(maxsize=16384)
@@ -51,6 +54,7 @@ def _grip(hold: Hold, beside: Beside, catalogue: Catalogue, costs: Costs) -> Gri
         factor if beside.same else None,
         (factor if beside.same else ratio) * heaviest,
         (factor if beside.same else ratio) * written,
+        HALF / BOTH_ARMS if beside.one_arm else HALF,
         tuple(charge for charge in charges if charge.points),
     )
 

@@ -74,9 +74,14 @@ def usual_window(block: Block, set_seconds: float = 0.0) -> Window:
 
     `set_seconds`: how long one set takes.
     """
-    window = by_format(block)
+    window = by_format(block).under(LIGHT_DUTY) if is_easy(block) else by_format(block)
     turns = turns_of(block, set_seconds)
     return window if turns is None else window.under(JUST_SHORT * bearable(*turns))
+
+
+def is_easy(block: Block) -> bool:
+    """Whether the coach wants it easy."""
+    return block.effort is not None and block.effort.is_easy
 
 
 def turns_of(block: Block, set_seconds: float) -> tuple[int, float] | None:

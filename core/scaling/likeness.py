@@ -1,7 +1,7 @@
 """What a way costs whoever does it: how far it lies from what the coach wrote."""
 
 from collections import deque
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from functools import lru_cache
 from typing import NamedTuple
 
@@ -119,19 +119,29 @@ def _charges(of: Compared, catalogue: Catalogue) -> Iterator[tuple[str, float]]:
 def _unnamed(of: Compared, written: Done, catalogue: Catalogue) -> tuple[int, int]:
     """One for each stand-in that is named before it, and for each step from the nearest one; and these steps.
 
-    What lies beyond one that is named late never comes before it.
+    What lies beyond one that is named late never comes before it; whoever sits looks among what is for them.
     """
-    home = of.way.partition("/")[0]
+    home = _home(of.way)
     lists = (written[1].easier, written[1].harder, catalogue.instead(of.written))
-    named = [
-        (place, name) for names in lists for place, name in enumerate(names) if name.partition("/")[0] == home
-    ]
+    named = [one for names in lists for one in _placed(names, of.way, catalogue) if _home(one[1]) == home]
     named = [one for one in named if one[1] == of.way] or named
     found = [(_steps(name, of.way, catalogue), place) for place, name in named]
     if not found:
         return MOST_UNNAMED, 0
     away, place = min(found)
     return min((MOST_UNNAMED, 0), (place + away, away))
+
+
+def _placed(names: Sequence[str], way: str, catalogue: Catalogue) -> Iterator[tuple[int, str]]:
+    """Each name of a list, and how many stand before it; for whoever sits, of those that are for them."""
+    sits, before = catalogue.variant(way)[1].seated, 0
+    for name in names:
+        yield before, name
+        before += not sits or catalogue.variant(name)[1].seated
+
+
+def _home(name: str) -> str:
+    return name.partition("/")[0]
 
 
 def _changes_counting(of: Compared, written: Done, way: Done) -> bool:

@@ -95,12 +95,12 @@ def _notes(plan: LinePlan, option: Option, athlete: Athlete) -> str | None:
     if notes is None or way is None or not _is_done_on_the_same(plan, way):
         return None
     as_written = option.part == 1 and way.near is Near.WRITTEN
-    is_for_them = _suits(notes, athlete) and (as_written or not A_NUMBER.search(notes))
+    is_for_them = _suits(notes, athlete, way) and (as_written or not A_NUMBER.search(notes))
     return notes if is_for_them else None
 
 
-def _suits(notes: str, athlete: Athlete) -> bool:
-    goes_easy = athlete.effort_at_most is not None
+def _suits(notes: str, athlete: Athlete, way: Way) -> bool:
+    goes_easy = athlete.effort_at_most is not None or athlete.goes_easy(way)
     if goes_easy and HARD.search(notes):
         return False
     spares = bool(athlete.profile.limits) or athlete.is_unused or goes_easy

@@ -10,7 +10,7 @@ from core.scaling.gear import Load
 from core.scaling.orders import Orders
 from core.scaling.pricing import best_of, every_of, lift_of, work_of
 from core.scaling.values import VersionLine
-from core.scaling.ways import Grip, LinePlan
+from core.scaling.ways import Grip, LinePlan, Near
 from core.scaling.works import Option, Work
 
 # What is done a step easier for the sake of a sore place is lighter, too: at most so much of what is meant (estimate).
@@ -40,7 +40,7 @@ def options_of(
             continue
         work = work_of(plan, way, athlete, orders, limit)
         for option in () if work is None else _of_way(work, orders, limit):
-            one = _steadied(option, last, plan)
+            one = _spread(_steadied(option, last, plan), orders, plan)
             found.append(one)
             limit = min(limit, one.cost + slack)
     kept = [one for one in found if one.cost <= limit or one.way is None]
@@ -91,6 +91,17 @@ def _steadied(option: Option, last: Sequence[VersionLine], plan: LinePlan) -> Op
     return option._replace(cost=option.cost + charge.points, bill=(*option.bill, charge))
 
 
+def _spread(option: Option, orders: Orders, plan: LinePlan) -> Option:
+    """What stood in for something else in an earlier part gives way to what didn't, where neither is for the same."""
+    way, written = option.way, plan.line.written
+    if way is None or way.near is not Near.ELSEWHERE:
+        return option
+    if all(one != way.movement.id or of == written for one, of in orders.stood_in):
+        return option
+    charge = Charge("again", plan.costs.again)
+    return option._replace(cost=option.cost + charge.points, bill=(*option.bill, charge))
+
+
 def _of_way(work: Work, orders: Orders, limit: int) -> Iterator[Option]:
     """The options of one way up to a limit: at each load, with the amount that costs least."""
     if not work.way.grips:
@@ -105,17 +116,11 @@ def _of_grip(work: Work, grip: Grip, loads: Sequence[Load], limit: int) -> Itera
     """At loads that go from heavy to light: once a light one costs too much by itself, a lighter one does as well."""
     for load in loads:
         lift = lift_of(work, grip, load)
-        if lift.least > limit:
-            if is_light(work, grip, load):
-                return
-            continue
-        option = best_of(lift)
-        if option is None:
-            continue
-        if option.cost <= limit:
-            yield option
-        elif option.fit.light > 0 and option.part >= 1:
+        if lift.least > limit and is_light(work, grip, load):
             return
+        option = best_of(lift) if lift.least <= limit else None
+        if option is not None and option.cost <= limit:
+            yield option
 
 
 def _there(work: Work, grip: Grip, orders: Orders) -> Sequence[Load]:

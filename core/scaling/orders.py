@@ -44,7 +44,8 @@ class Orders(Value):
 
     `heavier`: the coach allows more than written. `volume_first`: fewer repetitions are an option at once.
     `tolerance`: what counts as written in the group. `faults`: what the coach noted; they don't bind the lines `past`
-    them, of which the coach has decided since.
+    them, of which the coach has decided since. `stood_in`: in earlier parts
+    of the session so many movements stood in, each with the line that it stood for.
     """
 
     pins: tuple[Pin, ...] = ()
@@ -54,3 +55,4 @@ class Orders(Value):
     tolerance: Tolerance = EXACTLY
     faults: tuple[Fault, ...] = ()
     past: tuple[Spot, ...] = ()
+    stood_in: frozenset[tuple[str, str]] = frozenset()

@@ -13,10 +13,11 @@ from core.movements.lookup import Catalogue
 from core.movements.values import Hold, Movement, Pattern, Variant
 from core.movements.values import Part as Trained
 from core.scaling.amounts import amount_of, rounded_to
-from core.scaling.barriers import bars_of, flags
+from core.scaling.barriers import bars_of, demands_of, flags
 from core.scaling.costs import Costs, costs
 from core.scaling.easing import NO_CUT, Cut, in_shares, shares_of
 from core.scaling.grips import Beside, grips_of
+from core.scaling.intent import is_easy
 from core.scaling.likeness import charged, nearness, stand_ins
 from core.scaling.values import Part
 from core.scaling.ways import BlockPlan, LinePlan, Near, Reachable, Way
@@ -172,6 +173,7 @@ def _plan_line(
         heavy=heavy,
         pulls=movement.main_of(variant) in {Trained.ROW, Trained.PULL},
         turn_s=_turn_s(block, line),
+        easy=is_easy(block),
     )
 
 
@@ -196,7 +198,9 @@ def _compared(
     if not way.variant.holds:
         return way._replace(near=near, least=way.base)
     same, both = near <= Near.VARIANT, written.per_side and not way.per_side
-    grips = grips_of(way.id, Beside(hold, line.implement, same=same, both_arms=both), catalogue, costs)
+    one = way.variant.one_handed and not written.variant.one_handed
+    beside = Beside(hold, line.implement, same=same, both_arms=both, one_arm=one)
+    grips = grips_of(way.id, beside, catalogue, costs)
     cheapest = min(sum(charge.points for charge in grip.charges) for grip in grips)
     return way._replace(near=near, grips=grips, least=way.base + cheapest)
 
@@ -280,7 +284,7 @@ def _bare_way(variant_id: str, catalogue: Catalogue) -> Way:
         per_side=False,
         amount=None,
         set_amount=None,
-        demands=flags(variant.demands),
+        demands=flags(demands_of(movement, variant)),
         bars=bars_of(movement, variant),
         kin=kin_of(movement, variant),
         counts_reps=movement.unit_of(variant) is AmountUnit.REPS,

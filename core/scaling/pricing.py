@@ -251,7 +251,7 @@ def _is_heavy_enough(work: Work, grip: Grip | None, load: Load | None, *, exact:
     finds_out = work.plan.works_up or (work.meant_kg is None and grip is not None and grip.other)
     if finds_out and grip is not None and work.task is not None:
         heaviest = work.moved_kg(grip, work.athlete.gear.loads(*grip.held)[0])
-        return work.task.set_amount >= WORKED_UP_TO * work.task.ability.sure_and_median(heaviest)[0]
+        return work.task.set_amount >= WORKED_UP_TO * work.task.ability.unbroken(heaviest)
     if exact or not work.is_hard:
         return exact or _is_nearly(work, grip, load, NEARLY_EASY)
     return _is_nearly(work, grip, load, NEARLY) and not _is_easy(work, grip, load)

@@ -69,12 +69,14 @@ def _needs_body_mass(profile: Profile, plans: Iterable[LinePlan]) -> bool:
 
 
 def _ability(profile: Profile, plans: Sequence[LinePlan], catalogue: Catalogue) -> Question | None:
-    """The ability that is worth most to know for this session, if any is worth a question."""
+    """The ability worth most to know for this session, if any is worth a question; none for a few easy minutes."""
     asked = {evidence.movement for evidence in profile.evidence if evidence.kind not in {"easier", "score"}}
     most = MOST_ABILITIES - any(getattr(profile, field) is not None for field in ASKED_OF.values())
     if len(asked & {plan.ways[0].movement.id for plan in plans}) >= most:
         return None
     athlete = Athlete(profile, catalogue)
+    if athlete.day.minutes_at_most is not None:
+        return None
     unknown = [one for one in candidates(plans, athlete) if one.way.movement.id not in asked]
     worths = [worth(one, plans, athlete) for one in unknown]
     if max(worths, default=0.0) < WORTH_ASKING:

@@ -7,7 +7,7 @@ from typing import Literal, NamedTuple
 from core.athletes.values import Easing, Side
 from core.measures import AmountUnit
 from core.scores.values import EXACTLY, Tolerance
-from core.sessions.values import Counts, Format
+from core.sessions.values import Counts, Effort, Format
 from core.values import Value
 
 Part = Literal["buy_in", "lines", "cash_out"]
@@ -125,7 +125,10 @@ class Turn(Value):
 
 
 class VersionBlock(Value):
-    """`buy_in` and `cash_out` are numbered from 1 each, like `lines`; `rest_stations` as in the written block."""
+    """`buy_in` and `cash_out` are numbered from 1 each, like `lines`; `rest_stations` as in the written block.
+
+    `effort`: how hard the coach wants it, as far as that is for them.
+    """
 
     block: int
     format: Format
@@ -136,6 +139,7 @@ class VersionBlock(Value):
     every_s: float | None = None
     work_s: float | None = None
     rest_s: float | None = None
+    effort: Effort | None = None
     notes: str | None = None
     scored: bool = True
     counts: Counts | None = None

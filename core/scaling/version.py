@@ -10,7 +10,8 @@ from core.movements.lookup import Catalogue
 from core.scaling.athlete import Athlete
 from core.scaling.costs import Costs
 from core.scaling.counting import counts_as_written
-from core.scaling.easing import NO_CUT, Cut
+from core.scaling.easing import KEPT, NO_CUT, Cut
+from core.scaling.intent import is_easy
 from core.scaling.lines import line_of, resting
 from core.scaling.noted import reason_beside
 from core.scaling.notes import NO_NOTES, notes_of
@@ -67,30 +68,41 @@ def version_for(
     easing = athlete.easing
     whole = plan_of(session, catalogue, athlete.pair, table)
     plans = plan_for(session, easing, catalogue, athlete.pair, table, cut)
-    blocks = tuple(
-        _version_block(
-            number,
-            plan,
-            athlete,
-            orders,
-            None if plan is all_of_it else usual_of(number, all_of_it, athlete, orders),
-        )
-        if cut.of(number - 1)
-        else _left_out(number, plan)
-        for number, (plan, all_of_it) in enumerate(zip(plans, whole, strict=True), 1)
-    )
+    blocks = list[VersionBlock]()
+    for number, (plan, all_of_it) in enumerate(zip(plans, whole, strict=True), 1):
+        if not cut.of(number - 1):
+            blocks.append(_left_out(number, plan))
+            continue
+        usual = None if plan is all_of_it else usual_of(number, all_of_it, athlete, orders)
+        blocks.append(_version_block(number, plan, athlete, orders, usual))
+        if plan.block.kind not in KEPT:
+            orders = orders.model_copy(update={"stood_in": orders.stood_in | _stand_ins(blocks[-1])})
     lines = [line for block in blocks for line in block.every_line]
     return Version(
         athlete=profile.name,
         as_written=easing is None and counts_as_written(session, blocks, orders.tolerance),
         tolerance=orders.tolerance,
-        effort_at_most=athlete.effort_at_most,
+        effort_at_most=_effort_at_most(session, athlete),
         scored=athlete.scored,
         easing=easing,
-        blocks=blocks,
+        blocks=tuple(blocks),
         cautions=_cautions(profile, lines),
         needs_coach=(*_coach_first(athlete), *_for_the_coach(blocks)),
     )
+
+
+def _stand_ins(block: VersionBlock) -> frozenset[tuple[str, str]]:
+    """The movements that stand in for others there, each with the line that it stands for."""
+    return frozenset(
+        (line.movement, line.written) for line in block.every_line if line.change is Change.MOVEMENT
+    )
+
+
+def _effort_at_most(session: Session, athlete: Athlete) -> float | None:
+    """What is theirs, or what the coach wants of all the work, if that is less."""
+    most, work = athlete.effort_at_most, [one for one in session.blocks if one.kind not in KEPT]
+    efforts = [one.effort.high for one in work if one.effort and one.effort.high is not None]
+    return most if most is None or not work or len(efforts) < len(work) else min(most, max(efforts))
 
 
 def withheld_from(profile: Profile) -> Withheld | None:
@@ -126,8 +138,9 @@ def _version_block(
         work_s=block.work_s,
         rest_s=block.rest_s,
         rest_stations=block.rest_stations,
+        effort=block.effort and block.effort.at_most(athlete.effort_at_most),
         notes=block.notes,
-        scored=block.scored and athlete.scored,
+        scored=block.scored and athlete.scored and not is_easy(block),
         counts=block.counts,
         buy_in=buy_in,
         lines=lines,

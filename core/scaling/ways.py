@@ -38,8 +38,8 @@ class Grip(NamedTuple):
 
     `held`: implement and count. `per_kg`: load moved for each kg of one implement. `other`: not the implement
     that is meant. `meant`: so many times the written load is the same in each of these; None for another movement.
-    `heaviest`: so many times may be held at all, `written` by whoever goes no heavier than the coach wrote. `charges`:
-    what it costs at any load.
+    `heaviest`: so many times may be held at all, `written` by whoever goes no heavier than the coach wrote;
+    `enough`: less than such a share of it is another line. `charges`: what it costs at any load.
     """
 
     hold: Hold
@@ -49,6 +49,7 @@ class Grip(NamedTuple):
     meant: float | None
     heaviest: float
     written: float
+    enough: float
     charges: tuple[Charge, ...] = ()
 
 
@@ -124,7 +125,8 @@ class LinePlan(NamedTuple):
     what is looked for, so none is named. `breathless`: the work goes on without a rest, so breathing counts.
     `unhurried`: what a set may cost but for the rests, where these count. `most_more`: so many times the amount may be
     done of what is light; `heavy`: it is a heavy set of few repetitions; `pulls`: the arms pull. `turn_s`: so long the
-    clock leaves for a set with the rest after it. `costs`: the table that it was made with.
+    clock leaves for a set with the rest after it; `easy`: the coach
+    wants it so. `costs`: the table that it was made with.
     """
 
     line: Line
@@ -145,6 +147,7 @@ class LinePlan(NamedTuple):
     heavy: bool = False
     pulls: bool = False
     turn_s: float | None = None
+    easy: bool = False
 
     def load_kg(self, pair: int) -> Decimal | None:
         """The written load that is meant, per implement; None where the coach wrote none."""

@@ -12,6 +12,8 @@ from core.values import Value
 # What one session may hold: more is no session, and everybody would wait while it is worked out for each of them.
 MOST_LINES, MOST_BLOCKS, MOST_ROUNDS, LONGEST_SCHEME = 100, 50, 500, 50
 LONGEST_TEXT, MOST_PERCENT = 5000, 200
+# Up to here whoever trains can talk in sentences (estimate).
+EASY = 4
 Amount = Annotated[float, Field(gt=0, le=MOST_METRES)]
 Span = Annotated[float, Field(gt=0, le=DAY_S)]
 Reps = Annotated[int, Field(ge=1, le=MOST_REPS)]
@@ -71,12 +73,22 @@ class Effort(Value):
 
     `words` are the coach's own, where they said it in words ("easy, you can talk"). The numbers are those of the
     scale that people rate a session on: 3 is moderate, 5 hard, 7 very hard (Foster et al. 2001, J Strength Cond Res
-    15(1):109-115, from memory); whoever can talk in sentences is at 4 at most (estimate).
+    15(1):109-115, from memory).
     """
 
     low: Annotated[float, Field(ge=0, le=10)] | None = None
     high: Annotated[float, Field(ge=0, le=10)] | None = None
     words: Text | None = None
+
+    @property
+    def is_easy(self) -> bool:
+        return self.high is not None and self.high <= EASY
+
+    def at_most(self, most: float | None) -> "Effort | None":
+        """The same for whoever goes no harder than so; None where no more of it is left."""
+        if most is None or (self.high is not None and self.high <= most):
+            return self
+        return None if (self.low or 0) > most else Effort(low=self.low, high=most)
 
 
 class LoadRule(Value):

@@ -204,7 +204,7 @@ async def test_whoever_started_gently_decides_when_it_may_be_more(crew):
     await ilse.presses("Yes, a bit more", on=asked)
     await ilse.hears("about three quarters of the work, until")
     await gets_another(crew, days=2, title="More")
-    assert "Three quarters of the work, at an effort of 6 of 10 at most" in await told(ilse)
+    assert "Three quarters of the work, at an effort of 5 of 10 at most" in await told(ilse)
     await ilse.presses("Yes, a bit more", on=asked)
     await ilse.sees_toast("before something changed")
     await gets_another(crew, days=27, title="Later")

@@ -2,9 +2,13 @@
 
 from decimal import Decimal
 
+from bot.words.headings import block_heading
+from core.athletes.circumstances import in_circumstances
 from core.athletes.values import Screening
 from core.movements.lookup import catalogue
 from core.scaling.amounts import amount_of
+from core.scaling.version import version_for
+from core.sessions.values import Effort
 from tests.unit.scaling.people import athlete, did, lines, only_line, session
 
 STRONG = [did("push-up", 40), did("overhead press", 1, 60)]
@@ -108,3 +112,66 @@ def test_whoever_goes_easy_is_not_told_to_go_hard():
     usual, gently = athlete(experience="trained"), athlete(experience="trained", screening=Screening.MODERATE)
     assert "hard" in (only_line(hard, usual).notes or "")
     assert "hard" not in (only_line(hard, gently).notes or "")
+
+
+def easily(text, high, words=None):
+    made = session(text)
+    effort = Effort(low=None, high=high, words=words)
+    return made.model_copy(
+        update={"blocks": tuple(one.model_copy(update={"effort": effort}) for one in made.blocks)}
+    )
+
+
+def test_an_easy_part_is_no_chase_and_says_so_in_the_coach_s_words():
+    who = athlete(sex="male", experience="trained", tests=[did("push-up", 40)])
+    text = easily("AMRAP 40\n400 m run\n10 push-ups", 4, "easy, you can talk")
+    (block,) = version_for(text, who, catalogue()).blocks
+    assert not block.scored
+    assert block_heading(block) == "40 minutes, round after round at an easy pace (easy, you can talk)"
+
+
+def test_an_easy_set_costs_half_of_what_goes_at_most():
+    who = athlete(sex="male", tests=[did("push-up", 15)])
+    written = "AMRAP 20\n10 push-ups"
+    (hard,), (easy,) = (
+        version_for(one, who, catalogue()).blocks[0].lines for one in (session(written), easily(written, 4))
+    )
+    assert hard.variant == "floor"
+    assert (easy.variant, easy.amount) != (hard.variant, hard.amount)
+
+
+def test_hard_is_not_said_to_whoever_should_go_easy():
+    who = in_circumstances(athlete(experience="trained", weeks_off=7))
+    text = session("8 x 400 m run, rest 90 s")
+    hard = text.model_copy(
+        update={
+            "blocks": (text.blocks[0].model_copy(update={"effort": Effort(low=7, high=9, words="hard")}),)
+        }
+    )
+    (block,) = version_for(hard, who, catalogue()).blocks
+    assert block.effort is None
+
+
+def test_no_more_effort_is_named_than_all_of_the_work_is_meant_to_take():
+    who = athlete(experience="new")
+    made = version_for(easily("AMRAP 20\n10 squats", 4), who, catalogue())
+    assert made.effort_at_most == 4
+
+
+def test_a_comeback_is_not_made_harder():
+    who = in_circumstances(athlete(sex="male", mass=88, experience="trained", weeks_off=7, owns=["bench"]))
+    made = lines("AMRAP 15\n12 box jumps\n20 step-ups", who)
+    assert all(one.movement != "squat jump" and "knee-drive" not in one.variant for one in made)
+
+
+def test_what_stood_in_for_one_thing_does_not_stand_in_for_the_next():
+    who = athlete(
+        sex="male", experience="trained", limits=("seated",), owns=["2x dumbbell 2.5 to 20 by 2.5", "band"]
+    )
+    squats, deadlifts = lines("5 x 5 back squat @ 80\nrest 2 min\n\n5 x 5 front squat @ 60\nrest 2 min", who)
+    assert squats.movement != deadlifts.movement
+
+
+def test_the_unsteady_press_sitting():
+    who = athlete(mass=55, birth_year=1948, limits=("unsteady",), owns=["2x dumbbell 2", "chair"])
+    assert only_line("4 x 6 strict press @ 20\nrest 90 s", who).variant == "seated"

@@ -24,7 +24,7 @@ PRESSES = [did("overhead press", 20, 8)]
 CASES = [
     # text, athlete, what it becomes, amount, load
     ("15 squats", sits(), "punches/seated", 25, None),
-    ("12 goblet squats @ 16 kg", sits(owns=["kettlebell 16"]), "good morning/seated", 24, None),
+    ("12 goblet squats @ 16 kg", sits(owns=["kettlebell 16"]), "punches/seated", 25, None),
     ("12 walking lunges", sits(), "punches/seated", 25, None),
     ("400 m run", sits(owns=["wheelchair"]), "wheelchair push/outdoors", 250, None),
     ("400 m run", sits(), "punches/seated", 150, None),

@@ -22,6 +22,10 @@ def ways_of(movement, variant):
     return plan_of(Session(blocks=(block,)), catalogue(), 1)[0].lines[0].ways
 
 
+def is_for(name, *, sits):
+    return catalogue().variant(name)[1].seated is sits
+
+
 @pytest.mark.parametrize("movement", catalogue().movements, ids=lambda movement: movement.id)
 def test_stand_ins_that_cost_the_same_but_for_their_place_come_in_the_order_of_their_list(movement):
     for variant in movement.variants:
@@ -29,8 +33,9 @@ def test_stand_ins_that_cost_the_same_but_for_their_place_come_in_the_order_of_t
         listed = [one for one in movement.instead_of(variant) if one in charges]
         beside = {*variant.easier, *variant.harder}
         listed = [one for one in listed if one not in beside and not one.startswith(f"{movement.id}/")]
-        places = [charges[one].get("not_named", 0) for one in listed]
-        assert places == sorted(places), variant.id
+        for sits in (False, True):  # who sits looks among what is for them
+            places = [charges[one].get("not_named", 0) for one in listed if is_for(one, sits=sits)]
+            assert places == sorted(places), variant.id
 
 
 def test_whoever_spares_a_shoulder_gets_the_first_that_is_listed():
