@@ -10,13 +10,12 @@ from core.notation.text import Row
 from core.notation.unread import Stretch
 
 _SAID = re.compile(r"[^\W\d_]{2}")
-_NUMBER = re.compile("[0-9]")
 
 
 def is_said_of_work(words: str) -> bool:
     """Whether words without a number are neither something to do nor said to people."""
     said = words.lower()
-    plain = _SAID.search(said) is not None and _NUMBER.search(said) is None
+    plain = _SAID.search(said) is not None and not any(map(str.isnumeric, said))
     return plain and is_remark(said) and not is_said_to_people(said)
 
 
