@@ -242,6 +242,8 @@ def _page(profile: Profile, outcome: Outcome, year: int) -> Iterator[str]:
         yield f"{profile.name}: {withheld_words(outcome)}"
         return
     yield profile.name + _how_it_counts(outcome)
+    if not _is_known(profile):
+        yield "  Nothing tells yet what this athlete can do: everything here is a guess. Ask before you go by it."
     if outcome.easing is not None:
         yield f"  {eased_words(outcome.easing)}."
     if outcome.in_minutes is not None:
@@ -257,6 +259,10 @@ def _page(profile: Profile, outcome: Outcome, year: int) -> Iterator[str]:
         yield f"  Effort {outcome.effort_at_most} of 10 at most, rest whenever you like."
     yield from (f"  Take care: {caution_words(one)}" for one in outcome.cautions)
     yield from (f"  For the coach: {need_words(one, profile.units)}" for one in outcome.needs_coach)
+
+
+def _is_known(profile: Profile) -> bool:
+    return bool(profile.evidence or profile.skills or profile.experience or profile.learned)
 
 
 def _how_it_counts(version: Version) -> str:

@@ -164,7 +164,7 @@ function drawTime() {
   $("state").textContent = state || "time and trouble";
   const wrong = Boolean(state) && !world.backstage.playing;
   for (const one of [$("to-behind"), own.beside, group.beside]) one.classList.toggle("wrong", wrong);
-  for (const one of [own, group]) one.beside.textContent = [`as ${person(me)?.name}`, hour(now()), state].filter(Boolean).join(" · ");
+  for (const one of [own, group]) one.beside.textContent = `${state || `as ${person(me)?.name}`} · ${hour(now())}`;
   for (const one of [own, group]) one.turn(day(now()));
   const scene = world.scenes.at(-1);
   const plays = world.backstage?.playing && scene;

@@ -287,6 +287,15 @@ async def test_keys_below_what_is_seen_are_told_and_one_tap_away(visits, harbour
     assert talk["height"] > 700, "most of a phone is for the talk"
 
 
+async def test_one_writes_at_the_foot_of_the_page_even_where_nothing_was_said(visits, room):
+    coach = await room.person("Marit")
+    await room.group("Harbour crew", admins=[coach])
+    page = await visits.open(1440, 900)
+    await page.wait_for_selector("#group .write")
+    writing = await page.locator("#group .write").bounding_box()
+    assert round(writing["y"] + writing["height"]) == 900
+
+
 async def test_who_somebody_is_stands_beside_their_name(visits, room):
     coach, lene = await room.person("Marit"), await room.person("Lene", about="24 weeks pregnant")
     await room.group("Harbour crew", admins=[coach], members=[lene])

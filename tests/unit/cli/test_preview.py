@@ -85,6 +85,11 @@ tests = [{ movement = "goblet squat", load_kg = 32, reps = 20 }]
 """
 
 
+def test_a_version_of_somebody_unknown_is_said_to_be_a_guess(preview):
+    _, out, _ = preview(roster="[[athlete]]\nname = 'A'\n" + ROSTER)
+    assert out.count("everything here is a guess") == 1
+
+
 def test_what_is_no_lighter_counts_as_written_and_is_not_said_to_be_so(preview):
     _, out, _ = preview(session="AMRAP 10\n10 goblet squats @ 26 kg", roster=HEAVIER)
     assert "\nBo: counts as written\n" in out
