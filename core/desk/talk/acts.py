@@ -23,6 +23,7 @@ from core.desk.talk.understood import BESIDE, as_opened, in_own_words, matter, u
 from core.desk.versions.answers import ask_again, tell_answer
 from core.desk.versions.version import my_version
 from core.desk.visit import Visit
+from core.notation.limits import read_limits
 from core.notation.scores import read_parts, read_score
 from core.notation.yes_no import calls_it_off, says_it_is_so
 from core.scaling.values import Ask
@@ -246,7 +247,7 @@ async def as_other_matter(
     acts = matter(told)
     names = {act.act for act in acts}
     answers = ANSWERED_BY.get(question.kind)
-    beside = names <= AT_ANY_TIME if answers is None else names.isdisjoint(answers)
+    beside = names <= AT_ANY_TIME if answers is None else not any(is_answer(question, act) for act in acts)
     if not names or told.unread or not beside:
         return None
     if question.kind in ENTRY and not all(may_be_heard(question, act) for act in acts):
@@ -255,6 +256,14 @@ async def as_other_matter(
     if outcome is not None and not unread:
         return as_one(visit, outcome)
     return Outcome() if question.kind in ASKED_FOR_VERSIONS else None
+
+
+def is_answer(question: OpenQuestion, act: a.AnyAct) -> bool:
+    """Legs that are sore today are nothing to spare from now on."""
+    only_today = (
+        question.kind == Ask.LIMITS and isinstance(act, a.Sore) and read_limits(act.text).limits is None
+    )
+    return act.act in ANSWERED_BY[question.kind] and not only_today
 
 
 def may_be_heard(question: OpenQuestion, act: a.AnyAct) -> bool:

@@ -34,7 +34,7 @@ from core.desk.talk.not_got import word_for_coach
 from core.desk.talk.passing_on import offer
 from core.desk.talk.says import HowItFeelsDecides, HowLongItIs, NobodyJudges, NothingWaits, OnceYouHaveIt
 from core.desk.talk.scene import Scene
-from core.desk.today.different import as_usual, be_short, be_short_then, be_sore, keep_for_today
+from core.desk.today.different import as_usual, be_short, be_short_then, be_sore, keep_for_today, sore_place
 from core.desk.today.easing import be_back
 from core.desk.today.elsewhere import elsewhere, home_again
 from core.desk.today.felt import just_scored
@@ -186,11 +186,13 @@ async def effort(visit: Visit, act: a.Effort, scene: Scene) -> Outcome | None:
 
 
 async def sore(visit: Visit, act: a.Sore, scene: Scene) -> Outcome | None:
+    """Known before there is a version, it is in the first."""
+    where = sore_place(act.where)
     if scene.version is None:
-        return None
-    if act.where is None:
+        return await keep_for_today(visit, scene.record, sore=where) if where and scene.record else None
+    if where is None:
         return visit.told(AskSore(version_id=scene.version))
-    return await be_sore(visit, BeSore(version=scene.version, where=act.where))
+    return await be_sore(visit, BeSore(version=scene.version, where=where))
 
 
 def once_there(visit: Visit, scene: Scene, where: Literal["lines", "today"]) -> Outcome | None:

@@ -1,5 +1,6 @@
 """Today is different: sick, sore, short of time, another place. It lasts to a day and never touches ability."""
 
+from collections.abc import Mapping
 from datetime import date, timedelta
 from typing import Final
 
@@ -26,6 +27,7 @@ from core.desk.visit import Visit
 from core.notation.lasting import Lasting
 from core.scaling.barriers import SORE
 from core.store.records import SessionRecord
+from core.understanding.lexicon import joined, lexicon
 
 PLACES: Final[tuple[SetName, ...]] = ("home", "gym", "trip")
 # How many days from today something may last, at a tap.
@@ -33,6 +35,19 @@ MAY_LAST: Final = (1, 2, 6)
 # No difference is kept for longer than this.
 LONGEST: Final = timedelta(days=60)
 SORE_PLACES: Final = (*SORE, "all over")
+# Where muscles that people name lie, among the places that are offered.
+_LIES_IN: Final[Mapping[str, str]] = {
+    "quads": "legs", "hamstrings": "legs", "feet": "calves", "biceps": "arms", "triceps": "arms", "abs": "belly",
+    "lats": "back",
+}  # fmt: skip
+
+
+def sore_place(words: str | None) -> str | None:
+    """`hammies` are legs; None for what isn't known as a muscle."""
+    muscles = [one.value for one in lexicon().senses.get(joined(words or ""), ()) if one.kind == "muscle"]
+    named = muscles[0] if muscles else words or ""
+    place = _LIES_IN.get(named, named)
+    return place if place in SORE_PLACES else None
 
 
 @admitted
@@ -96,11 +111,13 @@ async def be_elsewhere(visit: Visit, command: BeElsewhere) -> Outcome:
     return await differ(visit, record, Different(until=today, place=command.place))
 
 
-async def keep_for_today(visit: Visit, record: SessionRecord, *, minutes: int) -> Outcome:
+async def keep_for_today(
+    visit: Visit, record: SessionRecord, *, minutes: int | None = None, sore: str | None = None
+) -> Outcome:
     """Before there is a version of the session: the first will go by it."""
     await visit.must_consent()
     today = await today_of(visit, record)
-    news = Different(until=today, minutes=minutes)
+    news = Different(until=today, minutes=minutes, sore=sore)
     await visit.uow.profiles.save(visit.person.id, said(await visit.profile(), news, today), visit.now)
     return visit.told(DayNoted(session_id=None, different=news, today=today))
 

@@ -3,7 +3,7 @@
 import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, Final
 
 from core.athletes.complaints import with_limits
 from core.athletes.household import ESTIMATED, with_household
@@ -34,6 +34,8 @@ from core.notation.numbers import does_not_know, read_body_mass, read_reps
 from core.notation.sides import read_sides
 from core.scaling.values import Ask, Question
 from core.understanding.things import read_things, read_weight
+from core.understanding.understand import understand
+from core.understanding.values import Context, Message
 
 
 @admitted
@@ -176,7 +178,10 @@ async def tell_stage_in_words(
 async def tell_limits(visit: Visit, session_id: int | None, text: str) -> Outcome | None:
     """All there is to spare, in place of what was told before; a joint keeps its side, and is asked about again."""
     read = read_limits(text)
-    if read.limits is None:
+    if not read.limits and is_nothing_to_spare(text):
+        return await keep(visit, session_id, Understood(limits=()), limits=())
+    # `All good apart from ...` is no plain nothing, whatever could be read of it.
+    if read.limits is None or (not read.limits and _EXCEPT.search(text)):
         return None
     profile = with_limits(await visit.profile(), read.limits)
     memberships = await visit.memberships()
@@ -193,6 +198,20 @@ async def tell_limits(visit: Visit, session_id: int | None, text: str) -> Outcom
     )
     kept = await keep(visit, session_id, understood, **facts)
     return (offered or Outcome()) + kept + Outcome(due=wishes)
+
+
+_NOTHING_TO_SPARE: Final = frozenset({"nothing_hurt", "has_nothing", "well"})
+# What goes on to an exception, whatever it is, is no plain nothing.
+_EXCEPT: Final = re.compile(
+    r"\b(?:but|except|apart|besides?|other than|aside|though|although|unless)\b", re.IGNORECASE
+)
+
+
+def is_nothing_to_spare(text: str) -> bool:
+    """`Nah, it's fine`, whatever the words: nothing of it may be anything else, or be left unread."""
+    told = understand(Message(text=text), Context(question="limits"))
+    names = {act.act for act in told.acts}
+    return bool(names) and names <= _NOTHING_TO_SPARE and not told.unread and not _EXCEPT.search(text)
 
 
 async def tell_ability_in_words(
