@@ -159,7 +159,7 @@ async def waits_for_an_ok(crew):
 
 async def test_a_version_that_has_the_coachs_ok_asks_for_no_word_in_the_evening(crew):
     lene = await waits_for_an_ok(crew)
-    await crew.coach.hears("calls for your eyes")
+    await crew.coach.hears("needs your OK before this session")
     await crew.coach.presses("OK, send it to them")
     await lene.hears("Your version")
     await crew.room.travels_to(berlin("2026-03-02T20:00"))

@@ -17,7 +17,7 @@ README = (ROOT / "README.md").read_text("utf-8")
 RUNNING = (ROOT / "docs" / "running.md").read_text("utf-8")
 # What a line of the table needs around it to be a session, by what it begins with; `{}` for each piece.
 BOARDS = {
-    **dict.fromkeys(("AMRAP", "4 rounds", "Every 3", "In teams"), "{}\n10 burpees"),
+    **dict.fromkeys(("AMRAP", "4 rounds", "Every 3", "In teams", "Superset"), "{}\n10 burpees"),
     **dict.fromkeys(("21-15-9", "8 rounds", "Tabata"), "{}\nburpees"),
     **dict.fromkeys(("12 goblet", "8 single", "10 push"), "AMRAP 9\n{}"),
     "EMOM": "{}\n{}\n{}",

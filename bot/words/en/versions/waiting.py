@@ -31,7 +31,7 @@ PRIVATE = {Because.LIMIT, Because.LIGHT_DUTY, Because.ASKED}
 
 WAITS = {
     "told": (
-        "<b>{name}</b> told me something that calls for your eyes before this session; talk with them if you can."
+        "<b>{name}</b> told me something and needs your OK before this session; talk with them if you can."
     ),
     "held": "<b>{name}</b> asks for their version, and you hold theirs for your OK.",
 }
