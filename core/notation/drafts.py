@@ -41,6 +41,7 @@ class Draft:
     station: int | None = None
     kind: BlockKind = BlockKind.MAIN
     headed: bool = False
+    name: str | None = None
     letter: str | None = None
     facts: Facts = field(default_factory=dict)
     lines: list[Placed] = field(default_factory=list)

@@ -104,6 +104,7 @@ def _finished(draft: Draft, facts: Facts) -> Block:
     return Block.model_validate(
         {
             "kind": _kind(draft, format_, lines),
+            "name": draft.name,
             "scored": format_ is not Format.QUALITY and draft.kind not in UNSCORED,
             "rest_stations": tuple(sorted({rest.station for rest in draft.rests})) if kept else (),
             "notes": "; ".join(notes) or None,

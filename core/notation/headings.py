@@ -105,6 +105,23 @@ def heading(text: str) -> tuple[BlockKind, int] | None:
     return None
 
 
+# What says no more than the kind does.
+_PLAIN = re.compile(
+    r"(?:warm(?:ing)?[ \-]?up|w[/\-]?u|skills?|strength|str|main(?: part)?|workout|work|warming"
+    r"|cool(?:ing)?[ \-]?down|c[/\-]?d|lift|force|con|cond|fin|acc)(?: (?:[a-f1-9]|[1-9][0-9]))?"
+)
+
+
+def own_name(heading: str) -> str | None:
+    """What a coach calls a part, where that says more than its kind: `Finisher`, `Accessory work`."""
+    name = " ".join(
+        re.sub(r"^[\W_]*(?:part |block )?(?:[a-f1-9][).:]\s*)?", "", heading, flags=re.IGNORECASE).split()
+    )
+    name = name.strip(" *_#=~:.-([,;|")
+    plain = not name or _PLAIN.fullmatch(name.lower()) or "stretch" in name.lower()
+    return None if plain else name.capitalize() if name.isupper() else name[:1].upper() + name[1:]
+
+
 def heading_behind(text: str) -> tuple[BlockKind, tuple[int, int]] | None:
     """Kind of block that a row says behind its work, and where: `5 min easy to cool down`."""
     match = _BEHIND.search(text)

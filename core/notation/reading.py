@@ -17,6 +17,7 @@ class Reading:
 
     row: Row
     kind: BlockKind | None = None
+    name: str | None = None
     parts: bool = False
     is_named: bool = False
     where: str = "lines"

@@ -130,6 +130,9 @@ def _parts(told: Told, session: Session) -> list[int]:
 def part_named(words: str, session: Session) -> int | None:
     """The place of the part that words name: `the warm-up`, `part 2`; None where they name none or several."""
     words = re.sub(r"^(?:the|my|in|to|of|for|into) ", "", words.strip())
+    called = [at for at, block in enumerate(session.blocks) if (block.name or "").lower() == words]
+    if len(called) == 1:
+        return called[0]
     if numbered := find_part(words):
         part, left = numbered
         at = part.number - 1 if part.number > 0 else len(session.blocks) - 1

@@ -17,6 +17,7 @@ from core.notation.headings import (
     day,
     heading,
     heading_behind,
+    own_name,
     part,
     superset,
 )
@@ -169,6 +170,7 @@ def _read_front(reading: Reading, strip: Strip) -> None:
     """Heading, part and buy-in, which may stand before or behind a phrase."""
     if found := heading(strip.text):
         reading.kind, end = found
+        reading.name = own_name(reading.row.own_words(0, end))
         strip.blank(0, end)
     elif end := part(strip.text):
         reading.parts = True

@@ -335,6 +335,7 @@ class _Reader:
             self.draft.kind = reading.kind
         if reading.kind:
             self.draft.headed, self.headed_row = True, reading.row.number
+            self.draft.name = reading.name
         return self.draft
 
     def _next_kind(self, reading: Reading) -> BlockKind:

@@ -57,7 +57,8 @@ def write_rows(
 
 def _block(block: Block, place: int | None, unit: MassUnit, names: Catalogue) -> Iterator[BoardRow]:
     """Lines of a block under its heading, which is numbered if there are several of its kind."""
-    yield BoardRow(_HEADINGS[block.kind] if place is None else f"{_HEADINGS[block.kind]} {place}")
+    kind = _HEADINGS[block.kind]
+    yield BoardRow(block.name or (kind if place is None else f"{kind} {place}"))
     if not _is_held_in_sets(block):
         yield from map(BoardRow, _format(block))
     yield from map(BoardRow, _rules(block))

@@ -133,6 +133,7 @@ Lines = Annotated[tuple[Line, ...], Field(max_length=MOST_LINES)]
 class Block(Value):
     """One part of a session. Times in seconds but for `minutes`. `rounds` counts the sets of a sets block.
 
+    `name`: what its coach calls it, where that isn't its kind.
     `rest_stations`: the minutes (or other turns) of intervals at which nothing is done, counted like a line's
     `station`. `counts`: which set is the score, None for all of them.
     `counted_in`: in what the coach wants the work of a set time counted, where that was said.
@@ -140,6 +141,7 @@ class Block(Value):
     """
 
     kind: BlockKind = BlockKind.MAIN
+    name: Text | None = None
     format: Format
     minutes: Minutes | None = None
     rounds: Rounds | None = None

@@ -142,7 +142,9 @@ def blocks(said: ShowVersion) -> list[str]:
     shown = []
     for one in said.version.blocks:
         written = said.session.blocks[one.block - 1]
-        head = f"<b>{part_words(said.session, one.block)}</b>\n" if len(said.session.blocks) > 1 else ""
+        head = (
+            f"<b>{escape(part_words(said.session, one.block))}</b>\n" if len(said.session.blocks) > 1 else ""
+        )
         note = fill("\n<i>{note}</i>", note=written.notes) if written.notes else ""
         shown.append(f"{head}{block(one, said.units)}{note}{expected(said, one)}")
     return shown
@@ -182,7 +184,10 @@ def whys(said: ShowVersion) -> list[str]:
 
 def part_words(session: Session, number: int) -> str:
     """How a block is headed: `Strength`, `Main 2`; as in the post, so that both can be told apart alike."""
-    kind, place = session.blocks[number - 1].kind, session.places[number - 1]
+    block, place = session.blocks[number - 1], session.places[number - 1]
+    if block.name:
+        return block.name
+    kind = block.kind
     if place is None:
         return PARTS[kind]
     return f"{'Main' if kind is BlockKind.MAIN else PARTS[kind]} {place}"
