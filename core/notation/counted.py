@@ -18,6 +18,7 @@ _TABLE: Final[dict[str, Any]] = tomllib.loads(
 )
 _OPENS: Final = re.compile(rf"(?:^|(?<=[.;,!]\s))[\s*>-]*{_TABLE['opens']}(?P<what>[^.;!?]*)[.;!?\s]*$")
 _BEHIND: Final = re.compile(r"(?:^|(?<=[.,;:]\s))(?P<what>(?:the |your )?[a-z]+(?: [a-z]+)?) counts[.!?\s]*$")
+_FOR: Final = re.compile(r"(?<=[,;:\s])(?:each|all) for (?P<what>(?:max |total )?[a-z]+)(?=\s*[:;.,(]|\s*$)")
 _WORD: Final = re.compile(r"[a-z]+(?:-[a-z]+)*|[0-9]")
 
 
@@ -42,7 +43,7 @@ def take_counted(strip: Strip, lexicon: Lexicon) -> Facts:
 
     `told`: in what the score is told, `counted_in`: the same as a unit of work, `counts`: which of several it is.
     """
-    for shape in (_OPENS, _BEHIND):
+    for shape in (_OPENS, _BEHIND, _FOR):
         match = shape.search(strip.text)
         if match and (facts := _facts(match["what"], lexicon)):
             strip.blank(*match.span())

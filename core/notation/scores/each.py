@@ -163,9 +163,12 @@ def _is_plain_sum(one: Number, said: Told) -> bool:
 
 def read_counts(said: Told, block: Block, _: MassUnit) -> ReadScore | None:
     """Repetitions, calories or metres, once or of each set."""
+    said = _in_sets(said, block)
     way = way_of(block)
     unit = {Way.CALORIES: "kcal", Way.DISTANCE: "m"}.get(way) or _unit_of_lines(block)
-    if unit == "m" and (far := _values(said, "metres")):
+    both = said.of("metres", "bare")
+    is_list = unit == "m" and way is Way.COUNTS and len(both) > 1 and _one_list(said, both)
+    if unit == "m" and (far := [(one.value, one) for one in both] if is_list else _values(said, "metres")):
         return _read(said, far, "m", block)
     if unit != "m" and way is Way.COUNTS and (far := _values(said, "metres")):
         return _read(said, far, "m", block)
@@ -175,6 +178,16 @@ def read_counts(said: Told, block: Block, _: MassUnit) -> ReadScore | None:
     if own and (unit == "kcal" or (len({value for value, _ in own}) == 1 and not _is_list(said))):
         return _read(said, own, unit, block)
     return _of_bare(said, unit, block)
+
+
+def _in_sets(said: Told, block: Block) -> Told:
+    """`7s all three`: so many in each, and no seconds."""
+    every = _times(block)
+    of_each = [one for one in said.of("span") if re.fullmatch(r"[0-9]{1,3}s", one.text.strip())]
+    if not every or len(of_each) != 1 or not said.has(_ALL):
+        return said
+    told = of_each[0]._replace(kind="times", value=float(every), second=float(of_each[0].text.strip()[:-1]))
+    return Told(said.words, (told,), said.is_spoken)
 
 
 def _unit_of_lines(block: Block) -> str:
@@ -269,14 +282,15 @@ def read_holds(said: Told, block: Block, _: MassUnit) -> ReadScore | None:
     """Every set of holds, added up: `48 s, 41 s`, `10 10 9`; all of them where it says how long; of tries the best."""
     values = _holds_in(said)
     if way_of(block) is Way.HOLD:
-        return _best_hold(said, values)
+        return _best_hold(said, values, block)
     sets = block.rounds or 1
     if is_held_so_long(block) and len(values) <= 1 and said.has(_ALL):
         return ReadScore(score=score_of([float(block.lines[0].amount or 0)] * sets, "s", block), sure=True)
     if times := said.of("times"):
         return ReadScore(score=score_of([times[0].second or 0] * times[0].whole, "s", block), sure=True)
     read = _read(said, values, "s", block)
-    if read and read.score and len(values) == 1 and not said.is_said(values[0][1], "each", "sum"):
+    is_one = len(values) == 1 and not said.is_said(values[0][1], "each", "sum")
+    if read and read.score and is_one and block.counts is None:
         return None
     return read
 
@@ -290,16 +304,17 @@ def _holds_in(said: Told) -> list[_Value]:
     if plain:
         return plain
     times = [(seconds, one) for seconds, one, is_plain in bare_times(said) if is_plain]
-    if len(bare) > 1 and len(times) != len(bare):
+    is_one = said.is_spoken and len(times) == 1 and len(bare) == 2  # noqa: PLR2004 - `one forty-five`
+    if len(bare) > 1 and len(times) != len(bare) and not is_one:
         return [(dotted(one) or one.value, one) for one in bare]
     return times or [(one.value, one) for one in bare]
 
 
-def _best_hold(said: Told, values: Sequence[_Value]) -> ReadScore | None:
+def _best_hold(said: Told, values: Sequence[_Value], block: Block) -> ReadScore | None:
     if not values:
         return None
     best = [value for value in values if said.is_said(value[1], "best")] or list(values)
-    if len(best) > 1 and said.has(_SIDES):
+    if len(best) > 1 and (said.has(_SIDES) or block.lines[0].per_side):
         return asking.which_number(tuple(counted(value, "s") for value, _ in best[:2]))
     value, one = max(best, key=lambda pair: pair[0])
     score = counted(value, "s").model_copy(

@@ -24,7 +24,9 @@ _SOME: Final = re.compile(r"\b(?:some|half (?:of )?(?:a|the)|most of|part of|a f
 # `plus the wallies`: something of the next round, in words that nobody knows.
 _UNKNOWN: Final = re.compile(r"\W*(?:plus|\+)\W*(?:the|all|some|most|a|half)?\s?[a-z]")
 _ADDED: Final = re.compile(r"\+|\b(?:plus|and|then|n|into)\b")
-_FILLER: Final = re.compile(r"^\W*(?:(?:plus|and|then|n|with|\+|the|a|into|all|my|of)\W+)*$")
+_FILLER: Final = re.compile(
+    r"^\W*(?:(?:plus|and|then|n|with|\+|the|a|into|all|my|of|did|done|had|got|through|i|just|also)\W+)*$"
+)
 # A person keeps up some forty light repetitions a minute at most (common practice, no source).
 _REPS_A_MINUTE: Final = 40
 _LONGEST_MIN: Final = 60
@@ -88,11 +90,30 @@ def _in_turn(said: Told, block: Block) -> ReadScore | None:
     more = _more(turn, later, said, block)
     if isinstance(more, ReadScore):
         return more
-    reps = more if more is not None else earlier[0].whole if earlier else 0
-    if done is None and not re.search(r"\b(?:in|into|on)\W+(?:the |my )?$", said.words[: turn.start]):
+    reps = more if more is not None else _before_turn(earlier, turn, said, block)
+    if done is None and not _WITHIN.search(said.words[: turn.start]):
         return None
+    if more is None and (half := _HALFWAY.search(said.words)) and not earlier:
+        return (
+            asking.meant(rounds_score(turn.whole - 1, (reps_in_round(block) or 0) // 2, block))
+            if half
+            else None
+        )
     score = rounds_score(turn.whole - (0 if done else 1), reps, block)
     return beyond_round(score, block) or sure(score)
+
+
+_WITHIN: Final = re.compile(r"\b(?:in|into|on|of|through|during)\W+(?:the |my )?$")
+_HALFWAY: Final = re.compile(r"\bhalf ?way\b|\bmiddle of\b")
+
+
+def _before_turn(earlier: Sequence[Number], turn: Number, said: Told, block: Block) -> int:
+    """`3 swings into round 7`: all before the swings, and three of them; a lone number counts by itself."""
+    if not earlier:
+        return 0
+    named = next(named_lines(said.words[earlier[0].end : turn.start], block), None)
+    through = _through([(earlier[0].whole, named.line if named else None)], block)
+    return through if isinstance(through, int) else earlier[0].whole
 
 
 _FINISHED: Final = re.compile(r"\b(?:finished|completed|done|did|got through|through)\b(?:\W\w+){0,2}\W*$")
@@ -354,12 +375,24 @@ def _alone(said: Told, block: Block) -> ReadScore | None:
         return _half(bare, block) if len(bare) == 1 else None
     if line_called(said.behind(bare[0]).strip(" .,!)"), block) is not None or said.of(*_OTHERS[:3]):
         return None
+    if len(bare) == 1 and (more := _more_told(bare[0], said, block)):
+        return more
     number, whole = bare[0].whole, reps_in_round(block)
     if whole and number >= whole and said.is_said(bare[0], "sum"):
         return sure(rounds_score(*divmod(number, whole), block))
     if whole and number >= whole and number > (block.minutes or _LONGEST_MIN) * _REPS_A_MINUTE / whole:
         return asking.meant(rounds_score(*divmod(number, whole), block))
     return sure(rounds_score(number, 0, block))
+
+
+def _more_told(one: Number, said: Told, block: Block) -> ReadScore | None:
+    """`six. and the push-ups`; beside the number of a round in no way that is known it is asked about."""
+    lines = list(named_lines(said.behind(one), block))
+    first = said.behind(one)[: lines[0].start] if lines else ""
+    if lines and _FILLER.match(first) and _ADDED.search(first):
+        return _with_more(one, said, block)
+    open_still = said.of("turn") and not said.is_said(one, "sum")
+    return asking.meant(rounds_score(one.whole, 0, block)) if open_still else None
 
 
 def _half(bare: Sequence[Number], block: Block) -> ReadScore | None:

@@ -46,7 +46,8 @@ class Told:
         begins = max((start for start in pieces if start <= one.start), default=0)
         ends = min((end for end in pieces if end >= one.end), default=len(self.words))
         earlier = next((other.end for other in self.numbers[:at][::-1] if other.kind != "beside"), 0)
-        later = self.numbers[at + 1].start if at + 1 < len(self.numbers) else len(self.words)
+        behind_it = (other.start for other in self.numbers[at + 1 :] if other.kind != "beside")
+        later = next(behind_it, len(self.words))
         before = self.words[max(begins, earlier, one.start - _REACH) : one.start]
         behind = self.words[one.end : min(ends, later, one.end + _REACH)]
         taken = self._behind_of(at - 1, pieces) if at else frozenset()

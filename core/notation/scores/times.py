@@ -20,9 +20,12 @@ _CAPPED: Final = says("capped")
 _MADE_IT: Final = says("made_it")
 _OVER: Final = re.compile(r"\b(?:over|past|after|beyond) the (?:time )?cap\b")
 _DONE: Final = re.compile(r"\b(?:got|made it|was|finished|done|did|stopped|up)\b|\bat\b|\bon\b")
-_STOPPED: Final = re.compile(r"\b(?:stopped|quit|gave up|bailed|had to stop|pulled out|ended)\b")
+_STOPPED: Final = re.compile(
+    r"\b(?:stopped|quit|gave up|bailed|had to stop|pulled out|ended"
+    r"|(?:ran|run|was|am|i'm) out of (?:steam|gas|puff|energy|legs))\b"
+)
 _REACHED: Final = re.compile(
-    r"\b(?:to|on|at|into|of|(?P<done>finished|completed|through|did|after)) (?:the )?(?:(?:round|set) of )?"
+    r"\b(?:to|on|at|into|of|(?P<done>finished|completed|through|did|after|all of|all)) (?:the )?(?:(?:round|set) of )?"
     r"(?P<n>[0-9]{1,3})(?(done)(?:s|'s)|(?:s|'s)?)\b"
 )
 # A bare number from there on is no number of minutes.
@@ -50,7 +53,7 @@ def read_time(said: Told, block: Block, unit: MassUnit) -> ReadScore | None:
     beyond = [one for one in times if block.cap_s is not None and one[0] > block.cap_s]
     if said.has(_OVER) and beyond:
         return asking.beyond_cap(block.cap_s or 0)
-    if stopped := _not_finished(said, block, unit, times):
+    if stopped := _under_the_cap(said, block) or _not_finished(said, block, unit, times):
         return stopped
     if slip := next((one for one in said.of("clock") if one.second), None):
         return asking.unsure(Doubt.IMPOSSIBLE, f"{slip.text.strip()} looks like a slip. What was your time?")
@@ -59,6 +62,20 @@ def read_time(said: Told, block: Block, unit: MassUnit) -> ReadScore | None:
     if _is_other_distance(said, block):
         return asking.meant(time_score(times[0][0])) if times else None
     return _one_of(times, said)
+
+
+_UNDER: Final = re.compile(
+    r"\s?(?:left on the clock|under the (?:time )?cap|inside the (?:time )?cap|before the (?:time )?cap|to spare)\b"
+)
+
+
+def _under_the_cap(said: Told, block: Block) -> ReadScore | None:
+    """`finished with 2:20 left on the clock`."""
+    left = [one for one in said.of("clock", "span") if _UNDER.match(said.behind(one))]
+    others = [one for one in said.of("clock") if one not in left]
+    if block.cap_s is None or len(left) != 1 or others or left[0].value >= block.cap_s:
+        return None
+    return ReadScore(score=time_score(block.cap_s - left[0].value), sure=True)
 
 
 def _of_rounds(each: Sequence[float]) -> Score:
@@ -318,7 +335,27 @@ def _of_line(said: Told, block: Block) -> int | None:
     named = list(named_lines(said.words, block))
     if named and of and block.lines[named[-1].line].amount == of[-1].second:
         return _upto(named[-1].line, of[-1].whole, block)
-    return _counted_line(said, block) if said.has(_CAPPED) and not said.of("left", "short") else None
+    if said.of("left", "short"):
+        return None
+    if said.has(_CAPPED) or _GOT_TO.search(said.words):
+        return _counted_line(said, block) or _line_alone(said, block)
+    return None
+
+
+_GOT_TO: Final = re.compile(r"\b(?:got|made it|up|was|down) (?:to|into|on)\b|\bonly the\b|\bafter the\b")
+_ALL_BUT: Final = re.compile(r"\b(?:only the|no|without the|all but the|everything but the|except the)\s$")
+_UP_TO: Final = re.compile(r"\b(?:after|finished|completed|done|through|did)(?: all)?(?: the)?\s$")
+
+
+def _line_alone(said: Told, block: Block) -> int | None:
+    """`only the burpees left`, `time's up after the push-ups`: one line is named, and no number of it."""
+    named = list(named_lines(said.words, block))
+    if len(named) != 1 or said.of("bare", "reps", "rounds", "clock"):
+        return None
+    before = said.words[: named[0].start]
+    if _ALL_BUT.search(before):
+        return _upto(named[0].line, 0, block)
+    return _upto(named[0].line + 1, 0, block) if _UP_TO.search(before) else None
 
 
 def _counted_line(said: Told, block: Block) -> int | None:
@@ -366,11 +403,9 @@ def _stopped(said: Told, block: Block) -> ReadScore | None:
     reps = said.of("reps")
     if reps:
         return ReadScore(score=capped_score(reps[-1].whole, block), sure=True)
-    if said.of("clock", "span"):
-        return (
-            asking.how_far(capped_score(None, block))
-            if _STOPPED.search(said.words[: said.of("clock", "span")[0].start])
-            else None
-        )
+    if times := said.of("clock", "span"):
+        # `12:40, then I gave up on life` is a time; `11 min, I ran out of steam` may be when they stopped.
+        is_when = times[0].kind == "span" or _STOPPED.search(said.words[: times[0].start])
+        return asking.how_far(capped_score(None, block)) if is_when else None
     bare = said.of("bare")
     return asking.finished_or_not(capped_score(bare[0].whole, block)) if bare else None

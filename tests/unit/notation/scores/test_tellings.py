@@ -1,0 +1,42 @@
+"""Plain scores of many kinds of parts (tests/corpus/asides/tellings.toml): nearly all are read, and hardly one wrong."""
+
+import tomllib
+from functools import partial
+from pathlib import Path
+
+import pytest
+
+from core.movements.lookup import catalogue
+from core.notation.scores import read_score
+from core.notation.session import read_session
+
+FILE = Path(__file__).parents[3] / "corpus" / "asides" / "tellings.toml"
+PARTS = tomllib.loads(FILE.read_text(encoding="utf-8"))["part"]
+
+
+close_to = partial(pytest.approx, rel=0.005)
+
+
+def reads(part, told):
+    session = read_session(part["board"], catalogue()).session
+    assert session is not None
+    return [(words, read_score(words, session)) for words in told]
+
+
+def test_nearly_all_are_read_and_none_as_another_score():
+    found = [
+        (read.sure, read.score and read.score.value, part["told"][words], words)
+        for part in PARTS
+        for words, read in reads(part, part.get("told", {}))
+    ]
+    wrong = [
+        words for sure, value, wanted, words in found if sure and value != pytest.approx(wanted, rel=0.005)
+    ]
+    assert len(found) > 200
+    assert sum(sure for sure, *_ in found) >= 0.85 * len(found)
+    assert not wrong
+
+
+def test_what_leaves_a_question_is_asked():
+    sure = [words for part in PARTS for words, read in reads(part, part.get("asked", ())) if read.sure]
+    assert not sure
