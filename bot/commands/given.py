@@ -8,6 +8,7 @@ from contextlib import contextmanager
 from copy import deepcopy
 from decimal import Decimal
 from difflib import get_close_matches
+from itertools import count
 from pathlib import Path
 from typing import Any, Protocol, TypeVar, get_args
 
@@ -172,16 +173,18 @@ def read_row(row: Any, model: type[Row], place: str) -> tuple[Row | None, list[I
 
     What is wrong is left out, the least piece of it; None where too little is left.
     """
-    found, rest = list[InputError](), deepcopy(row)
+    found, rest, gone = list[InputError](), deepcopy(row), set[Steps]()
     while True:
         try:
             made = model.model_validate(rest)
         except ValidationError as error:
             found += [one for one in mistakes(place, error, model) if str(one) not in map(str, found)]
-            if not _left_out(rest, {_reached(rest, one["loc"]) for one in error.errors()}):
+            wrong = {_reached(rest, one["loc"]) for one in error.errors()}
+            if not _left_out(rest, wrong):
                 return None, found
+            gone |= wrong
         else:
-            return made, [*found, *(InputError(place, words) for words in _quoted(rest, made))]
+            return made, [*found, *(InputError(place, words) for words in _quoted(rest, made, gone))]
 
 
 def _reached(row: Any, steps: Steps) -> Steps:
@@ -205,16 +208,22 @@ def _left_out(row: Any, places: set[Steps]) -> bool:
     return () not in places
 
 
-def _quoted(row: Any, made: Any, *steps: str) -> Iterator[str]:
-    """Numbers in quotes: they are taken for text by whoever reads the file next."""
+def _quoted(row: Any, made: Any, gone: set[Steps], steps: Steps = ()) -> Iterator[str]:
+    """Numbers in quotes: whoever reads the file next takes them for text. `gone`: what was left out of the row."""
     if isinstance(row, str) and isinstance(made, int | float | Decimal):
-        yield f"{'.'.join(steps)}: should be a number without quotes, not '{row}'"
+        yield f"{_placed(steps)}: should be a number without quotes, not '{row}'"
     elif isinstance(row, list) and isinstance(made, tuple):
-        for number, (one, made_of_it) in enumerate(zip(row, made, strict=True), 1):
-            yield from _quoted(one, made_of_it, *steps, str(number))
+        kept = (number for number in count() if (*steps, number) not in gone)
+        for number, one, made_of_it in zip(kept, row, made, strict=False):
+            yield from _quoted(one, made_of_it, gone, (*steps, number))
     elif isinstance(row, dict):
         for name, one in row.items():
-            yield from _quoted(one, getattr(made, name, None), *steps, name)
+            yield from _quoted(one, getattr(made, name, None), gone, (*steps, name))
+
+
+def _placed(steps: Steps) -> str:
+    """From the outside in, counted from 1: `equipment.2.loads_kg.1`."""
+    return ".".join(str(step + 1) if isinstance(step, int) else step for step in steps)
 
 
 def in_words(one: Mapping[str, Any]) -> str:

@@ -107,11 +107,15 @@ def test_every_class_and_every_score_that_is_wrong_is_named(run):
 
 
 def test_what_is_wrong_within_one_key_is_named_at_once_too(run):
-    things = "[{ implment = 'band' }, { implement = 'anvil' }, { implement = 'dumbbell', each = 0 }]"
+    things = (
+        "[{ implment = 'band' }, { implement = 'anvil' }, { implement = 'dumbbell', each = 0 },"
+        " { implement = 'dumbbell', loads_kg = ['8'] }]"
+    )
     _, _, err = preview(run, f"[[athlete]]\nname = 'Bo'\nequipment = {things}\n")
     assert {line.removeprefix("r.toml, athlete 1 (Bo): ") for line in err.splitlines()} == {
         "equipment.1.implment: unknown key, did you mean implement?",
         "equipment.3.each: should be at least 1, not 0",
+        "equipment.4.loads_kg.1: should be a number without quotes, not '8'",
         "unknown implement anvil (`bellwether implements` lists them)",
     }
 
