@@ -14,6 +14,7 @@ const $ = (id) => document.getElementById(id);
 const both = matchMedia("(min-width: 64rem)");
 const WITHIN_MS = 15_000;
 const AT_ONCE = 40;
+const TURNS_MS = 2000;
 const SPOKEN = new Set(["text", "photo", "voice", "document"]);
 
 let me = null;
@@ -36,12 +37,13 @@ function be(id) {
 }
 
 // Somebody else by a tap that said so: it is seen and heard who one is now.
-function become(id) {
+function become(id, name = person(id)?.name) {
   if (!id || id === me) return;
   be(id);
-  say(`You are ${person(id)?.name ?? "somebody new"} now.`);
-  $("me").parentElement.classList.remove("turned");
-  requestAnimationFrame(() => $("me").parentElement.classList.add("turned"));
+  say(`You are ${name} now.`);
+  const { classList } = $("me").parentElement;
+  classList.add("turned");
+  setTimeout(() => classList.remove("turned"), TURNS_MS);
 }
 
 // The chats of whoever one is; with nobody chosen yet, of the first there is. Somebody new may not be there yet.
@@ -169,7 +171,7 @@ function drawTime() {
   const scene = world.scenes.at(-1);
   const plays = world.backstage?.playing && scene;
   const words = [
-    plays ? `The day plays: ${world.scenes.length}. ${scene.title}. ${scene.point}` : "",
+    plays ? `The day plays, ${world.scenes.length}: “${scene.title}” ${scene.point}` : "",
     world.backstage ? trouble(world.backstage) : "",
   ].filter(Boolean).join(" ");
   $("playing").hidden = !words;

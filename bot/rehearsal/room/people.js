@@ -75,7 +75,7 @@ function newcomers(one, be) {
     const ids = [];
     for (const name of names) ids.push(await letIn(name, one.id));
     box.value = "";
-    if (ids.length === 1 && ids[0]) be(ids[0]);
+    if (ids.length === 1 && ids[0]) be(ids[0], names[0]);
   };
   return make("form", { submit: come },
     make("label", { htmlFor: box.id }, "New people, one name a line. One alone is who you become."), box,

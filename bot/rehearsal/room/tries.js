@@ -8,7 +8,7 @@ const SESSION = "Push, squat, run\nAMRAP 10\n8 push-ups\n12 goblet squats @ 16/1
 const wide = matchMedia("(min-width: 64rem)");
 const NEW_NAMES = ["Alva", "Mats", "Ida", "Pelle", "Runa", "Sten"];
 
-// `be(id)`: become somebody; `show(slot)`: go to a chat.
+// `be(id, name)`: become somebody; `show(slot)`: go to a chat.
 export function drawTries(container, { be, show }) {
   const folded = container.querySelector("details")?.open ?? wide.matches;
   const [one] = world.groups;
@@ -59,7 +59,7 @@ async function comeIn(one, { be, show }) {
   const name = NEW_NAMES.find((free) => !taken.has(free)) ?? `Guest ${world.people.length}`;
   const id = await letIn(name, one.id);
   if (!id) return;
-  be(id);
+  be(id, name);
   const found = newestWith("My version", one.id);
   show(found ? "own" : "group");
   if (found) await press(id, found.message, found.button);

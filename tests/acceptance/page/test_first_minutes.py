@@ -14,6 +14,7 @@ async def test_a_coach_posts_and_somebody_new_gets_to_their_first_question(crew,
     await phone.click("#own .back")
     await phone.wait_for_selector("#chats .news", state="attached")
     await phone.click("text=Come in and tap My version")
+    await phone.wait_for_selector(".toasts :text('You are Alva now.')")
     await phone.wait_for_selector("#own :text('May I keep these notes?')")
     assert await phone.evaluate("document.getElementById('me').selectedOptions[0].text") == "Alva"
     await phone.click("#own button:has-text('Yes, keep them')")
