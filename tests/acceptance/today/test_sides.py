@@ -88,7 +88,7 @@ async def test_the_side_may_be_told_days_later(crew, words, ilse):
     await ilse.hears("Your version")
     await crew.room.travels(timedelta(days=2))
     await ilse.says("right")
-    await ilse.hears("I didn't get")
+    await ilse.hears("Nothing was waiting")
     await ilse.says(words)
     await ilse.hears("Noted: your left wrist.")
     assert "sore wrist (left" in (await me(ilse)).text
