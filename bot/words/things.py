@@ -11,9 +11,15 @@ JUG, BOTTLE = "jug", "water bottle"
 
 
 def label_of(implement_id: str, kg: Decimal | None) -> str:
-    """`dumbbell`, `water bottle`, `water jug`: by what it holds at most, or is filled to."""
+    """`dumbbell`, `water bottle`, `water jug`: by what it holds at most, or is filled to.
+
+    What no version depends on, as a mat, is called as it was named.
+    """
     small = kg is not None and kg <= BOTTLE_TO_KG
-    return BOTTLE if implement_id == JUG and small else catalogue().implement(implement_id).label
+    if implement_id == JUG and small:
+        return BOTTLE
+    known = {one.id: one.label for one in catalogue().implements}
+    return known.get(implement_id, implement_id)
 
 
 def label_of_thing(thing: Equipment) -> str:

@@ -116,6 +116,12 @@ def that_matter(things: Things) -> Things:
     return tuple(one for one in things if one.implement in known)
 
 
+def that_matter_not(things: Things) -> tuple[str, ...]:
+    """What was named of mats, walls and the like: it is said back, as nothing that was named is dropped unsaid."""
+    matter = that_matter(things)
+    return tuple(dict.fromkeys(one.implement for one in things if one not in matter))
+
+
 def is_weightless(thing: Equipment) -> bool:
     """Whether it has a weight that nobody told."""
     held = any(one.id == thing.implement and one.kind == "held" for one in catalogue().implements)

@@ -25,7 +25,8 @@ _HEAVIEST_KG: Final = 100
 class EquipmentChange(Value):
     """What came, what went, or what all is there now (`whole`), in a place.
 
-    `bare`: a weight came, of a thing that isn't named. `forgotten`: it was there all along.
+    `bare`: a weight came, of a thing that isn't named. `forgotten`: it was there all along. `idle`: what was
+    named and no version depends on.
     """
 
     place: SetName = "home"
@@ -34,6 +35,7 @@ class EquipmentChange(Value):
     whole: tuple[Equipment, ...] | None = None
     bare: Equipment | None = None
     forgotten: bool = False
+    idle: tuple[str, ...] = ()
 
 
 _PLACES: Final[dict[str, SetName]] = {

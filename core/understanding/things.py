@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 from typing import Final
 
-from core.athletes.equipment import Things, everything, is_weightless, that_matter
+from core.athletes.equipment import Things, everything, is_weightless, that_matter, that_matter_not
 from core.athletes.values import MOST_LOADS, Equipment
 from core.errors import TooMuch
 from core.measures import MassUnit, to_kg
@@ -29,6 +29,7 @@ class ToldThings(Value):
     """`equipment`: () for whoever has nothing that matters, None where no thing was understood in full.
 
     `without_weight`: things that were named, but not how heavy they are (`read_weight` reads the answer).
+    `idle`: what was named and no version depends on, as mats.
     `estimated`: ids of things in `equipment` whose weight was filled in by estimate, to be shown as such.
     """
 
@@ -36,6 +37,7 @@ class ToldThings(Value):
     without_weight: Things = ()
     estimated: tuple[str, ...] = ()
     not_understood: tuple[str, ...] = ()
+    idle: tuple[str, ...] = ()
 
     @property
     def is_clear(self) -> bool:
@@ -77,6 +79,7 @@ def read_things(text: str, units: MassUnit = MassUnit.KG) -> ToldThings:
             *(item.words for item, thing in told if thing is None),
             *(_unread(stretch) if found or kept else ()),
         ),
+        idle=that_matter_not(tuple(thing for _, thing in found)),
     )
 
 

@@ -96,7 +96,7 @@ async def keep(
     undo = await visit.uow.documents.add(FURNISHED, kept, visit.now)
     went = tuple(named(before or (), thing) for thing in change.went)
     told = EquipmentChanged(
-        undo=undo, place=place, came=change.came, went=went, now=after, units=profile.units
+        undo=undo, place=place, came=change.came, went=went, now=after, units=profile.units, idle=change.idle
     )
     return visit.told(told)
 

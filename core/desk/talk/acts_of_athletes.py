@@ -3,7 +3,15 @@
 import re
 from typing import Final, Literal
 
-from core.athletes.equipment import at, is_weightless, shared, that_matter, with_more, with_stated
+from core.athletes.equipment import (
+    at,
+    is_weightless,
+    shared,
+    that_matter,
+    that_matter_not,
+    with_more,
+    with_stated,
+)
 from core.athletes.limits import limits
 from core.athletes.values import Evidence, Screening, SetName
 from core.desk.classes.coming import see_classes
@@ -79,7 +87,13 @@ async def got(visit: Visit, act: a.Has | a.Got, _: Scene) -> Outcome | None:
     weightless = tuple(one for one in told if is_weightless(one))
     if weightless and place == _HOME:
         return await ask_weight(visit, None, weightless, after, act.text)
-    return await keep_things(visit, profile, place, after, EquipmentChange(place=place, came=came))
+    return await keep_things(
+        visit,
+        profile,
+        place,
+        after,
+        EquipmentChange(place=place, came=came, idle=that_matter_not(act.equipment)),
+    )
 
 
 async def lost(visit: Visit, act: a.Lost, _: Scene) -> Outcome | None:

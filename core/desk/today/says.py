@@ -96,7 +96,10 @@ class AsUsualAgain(Said):
 
 
 class EquipmentChanged(Said):
-    """What was understood of a thing that came or went, and what is there now. `undo`: the change's id."""
+    """What was understood of a thing that came or went, and what is there now. `undo`: the change's id.
+
+    `idle`: what was named besides and no version depends on.
+    """
 
     undo: int
     place: SetName
@@ -104,6 +107,7 @@ class EquipmentChanged(Said):
     went: tuple[Equipment, ...]
     now: tuple[Equipment, ...]
     units: MassUnit
+    idle: tuple[str, ...] = ()
 
 
 class ChangeUndone(Said):

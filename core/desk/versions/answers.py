@@ -302,7 +302,11 @@ def take_equipment(text: str, units: MassUnit) -> Taken | None:
         return None
     typed = units_typed(text) or units
     understood = Understood(
-        equipment=read.equipment, unread=read.not_understood, estimated=read.estimated, units=typed
+        equipment=read.equipment,
+        unread=read.not_understood,
+        estimated=read.estimated,
+        units=typed,
+        idle=read.idle,
     )
     return Taken({"equipment": read.equipment, "units": typed}, understood)
 

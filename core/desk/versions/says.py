@@ -42,6 +42,7 @@ class Understood(Said):
     unread: tuple[str, ...] = ()
     estimated: tuple[str, ...] = ()
     units: MassUnit = MassUnit.KG
+    idle: tuple[str, ...] = ()
 
 
 class AskWeight(Said):

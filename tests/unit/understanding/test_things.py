@@ -103,7 +103,8 @@ NOTHING = [
 
 @pytest.mark.parametrize("text", NOTHING)
 def test_nothing_that_matters_is_an_answer(text):
-    assert read_things(text) == ToldThings(equipment=())
+    read = read_things(text)
+    assert read == ToldThings(equipment=(), idle=read.idle)
 
 
 @pytest.mark.parametrize(
@@ -127,7 +128,11 @@ def test_what_is_not_understood_is_given_back_beside_what_is():
 )  # fmt: skip
 def test_small_talk_and_what_matters_to_nothing_is_never_reported_as_missed(talk):
     read = read_things(f"a chair, {talk}")
-    assert read == ToldThings(equipment=(own("chair"),))
+    assert read == ToldThings(equipment=(own("chair"),), idle=read.idle)
+
+
+def test_what_matters_to_nothing_is_named_all_the_same():
+    assert read_things("a 16 kg kettlebell, a yoga mat and a stepper").idle == ("mat", "stepper")
 
 
 WITHOUT_WEIGHT = [

@@ -3,7 +3,7 @@
 from datetime import date
 
 from bot.words.en.versions.adjusting import SET_NAMES, on
-from bot.words.en.versions.questions import thing, things
+from bot.words.en.versions.questions import idle, thing, things
 from bot.words.text import fill, listed
 from bot.words.things import label_of_thing
 from bot.words.wording import Button, Row, Worded, wording
@@ -250,6 +250,8 @@ def equipment_changed(said: EquipmentChanged) -> Worded:
     parts = []
     if said.came:
         parts.append(fill("New: {things}.", things=things(said.came, said.units)))
+    if said.idle:
+        parts.append(idle(said.idle))
     if said.went:
         parts.append(fill("Gone: {things}.", things=listed([gone(one, said.units) for one in said.went])))
     now = things(said.now, said.units)

@@ -213,6 +213,8 @@ def understood(said: Understood) -> str:
     parts = []
     if said.equipment is not None:
         parts.append(fill("I've noted: {things}.", things=things(said.equipment, said.units)))
+    if said.idle:
+        parts.append(idle(said.idle))
     if said.estimated:
         known = {one.implement: one for one in said.equipment or ()}
         names = listed([label_of_thing(known.get(one, Equipment(implement=one))) for one in said.estimated])
@@ -228,6 +230,15 @@ def understood(said: Understood) -> str:
     if said.unread:
         parts.append(fill("I didn't get “{words}”.", words=", ".join(said.unread)))
     return " ".join(parts)
+
+
+def idle(names: Sequence[str]) -> str:
+    """Nothing that was named is dropped without a word."""
+    named = listed([with_article(one) for one in names])
+    return fill(
+        "{named} changes nothing in your sessions, so I keep no note of it.",
+        named=named[:1].upper() + named[1:],
+    )
 
 
 def things(equipment: tuple[Equipment, ...], units: MassUnit) -> str:
