@@ -8,12 +8,12 @@ from core.measures import AmountUnit
 from core.notation.drafts import Draft
 from core.notation.finished import Problem, block_of, is_circuit
 from core.notation.formats import UNSCORED
-from core.notation.names import words
 from core.notation.pieces import Piece
 from core.notation.quantities import MINUTE_S
 from core.notation.rungs import as_ladder
 from core.notation.set_by_set import set_by_set
 from core.notation.slips import without_slips
+from core.notation.spellings import words
 from core.notation.values import NotUnderstood
 from core.sessions.values import Block, Format
 

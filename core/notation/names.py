@@ -15,6 +15,18 @@ from core.movements.lookup import Catalogue
 from core.movements.names import key
 from core.notation.beside import ORDINARY
 from core.notation.quantities import NUMBER_WORDS
+from core.notation.spellings import (
+    allowed_slips,
+    begin_alike,
+    content_of,
+    digits,
+    is_opposite,
+    is_same_word,
+    parted,
+    stem,
+    stems,
+    words,
+)
 
 _LONGEST = 60
 _MOST_WORDS = 8
@@ -25,30 +37,18 @@ _OTHER_WORDS = {
     "one leg": "single-leg", "one-leg": "single-leg",
 }  # fmt: skip
 _OTHERWISE = re.compile(rf"\b({'|'.join(_OTHER_WORDS)})(?=s?\b)")
-_ENDINGS = re.compile(r"(?:ing|er|ed|e|y)$")
 _WORTH_SAYING = 0.6
 _GUESSES = 5
-# Letters from which a name may have one wrong, and two.
-_ONE_SLIP, _TWO_SLIPS = 5, 8
 _TRICKY = re.compile(
     rf"(?:.*[0-9]|(?:feet|foot|ft|inch|in|hr|min|sec|cm|k|m|s|cal|km|mile|yard)(?![a-z])|inch"
     rf"|(?:{'|'.join(word for word in NUMBER_WORDS if ' ' not in word)})(?![a-z]))"
     rf"|.* (?:{'|'.join(word for word in NUMBER_WORDS if ' ' not in word)})$",
     re.IGNORECASE,
 )
-JOINING = frozenset({"with", "on", "a", "an", "the", "of", "in", "under", "your", "and"})
 _VOWELS = re.compile("[aeiou]")
 _BARE_LETTERS = 4
-# A word that goes on is the same word: `pushing` is `push`.
-_SHORTEST_STEM = 4
 # Letters that a clipped word has at least, and words that two initials are too few for.
 _CLIPPED, _FEW_INITIALS = 2, 2
-# Nearly spelled alike, or often said beside each other, and yet another movement.
-_OPPOSITES = (
-    ("push", "pull"), ("up", "down"), ("front", "back"), ("forward", "backward"), ("over", "under"),
-    ("left", "right"), ("single", "double"), ("high", "low"), ("in", "out"), ("inner", "outer"),
-    ("open", "close"), ("arm", "leg"), ("press", "row"), ("external", "internal"),
-)  # fmt: skip
 
 
 @dataclass(frozen=True)
@@ -93,7 +93,7 @@ class Lexicon:
         for known in self._meanings:
             self._by_letter.setdefault(known[:1], []).append(known)
         self._turned = _by_words(self._meanings.values(), frozenset)
-        self._stemmed = _by_words(self._meanings.values(), _stems)
+        self._stemmed = _by_words(self._meanings.values(), stems)
         self._tricky = _any_of(spelling for spelling, _ in catalogue.spellings() if _TRICKY.match(spelling))
         self._bare = _by_consonants(spelling for spelling, _ in catalogue.spellings())
         self._kinds = {words(movement.id)[-1] for movement in catalogue.movements}
@@ -118,7 +118,7 @@ class Lexicon:
     def turned(self, name: str) -> Meaning | None:
         """What has the same words in another order, and nothing else has: `dips chair`, `rows under a table`."""
         typed = content_of(name)
-        meaning = (self._turned.get(typed) or self._stemmed.get(_stems(typed))) if len(typed) > 1 else None
+        meaning = (self._turned.get(typed) or self._stemmed.get(stems(typed))) if len(typed) > 1 else None
         return meaning and replace(meaning, near=True)
 
     def short(self, name: str) -> Meaning | None:
@@ -218,8 +218,8 @@ class Lexicon:
         close = [
             (slips, self._meanings[known])
             for known, slips, _ in hits
-            if _begin_alike(typed, known)
-            and _digits(typed) == _digits(known)
+            if begin_alike(typed, known)
+            and digits(typed) == digits(known)
             and not is_opposite(typed, known)
             and not self._is_other_word(name, self._meanings[known].spelling)
         ]
@@ -251,36 +251,20 @@ class Lexicon:
         if OSA.distance(typed, known) <= allowed_slips(typed):
             return True
         theirs = words(spelling)
-        return all(any(_is_same_word(one, other) for other in theirs) for one in words(name))
+        return all(any(is_same_word(one, other) for other in theirs) for one in words(name))
 
     def _is_other_word(self, name: str, spelling: str) -> bool:
         """Whether another word stands in place of one: a word known by itself, or with more than its own slips."""
         theirs = words(spelling)
-        mine = words(name) if len(theirs) != 2 else _parted(words(name), theirs[0])  # noqa: PLR2004
+        mine = words(name) if len(theirs) != 2 else parted(words(name), theirs[0])  # noqa: PLR2004
         if len(mine) != len(theirs):
             return False
         differing = [(one, other) for one, other in zip(mine, theirs, strict=True) if one != other]
         return any(
-            not _is_same_word(one, other)
+            not is_same_word(one, other)
             and (one in self._words or OSA.distance(one, other) > max(1, allowed_slips(one)))
             for one, other in differing
         )
-
-
-def content_of(name: str) -> frozenset[str]:
-    """The words of a name that aren't only there to join others."""
-    return frozenset(words(name)) - JOINING
-
-
-def _stems(typed: Iterable[str]) -> frozenset[str]:
-    """The words without their endings: `sliders` and `sliding` are one."""
-    return frozenset(stem(word) for word in typed)
-
-
-def stem(word: str) -> str:
-    """A word without its ending."""
-    stem = _ENDINGS.sub("", word)
-    return stem if len(stem) >= _SHORTEST_STEM - 1 else word
 
 
 def _by_words(
@@ -321,11 +305,6 @@ def _by_consonants(spellings: Iterable[str]) -> dict[str, str]:
     return {bare: next(iter(known)) for bare, known in found.items() if len(known) == 1}
 
 
-def words(name: str) -> list[str]:
-    """The words of a name, each brought to its key; hyphens part them."""
-    return [key(word) for word in re.split(r"[\s\-]+", name) if key(word)]
-
-
 def _by_beginnings(meanings: Iterable[Meaning]) -> dict[tuple[int, str], list[tuple[list[str], Meaning]]]:
     """The names of several words by how many they have and how the first of them begins."""
     found: dict[tuple[int, str], list[tuple[list[str], Meaning]]] = {}
@@ -361,50 +340,11 @@ def _begins(mine: Iterable[str], other: str) -> bool:
     return any(other == way or (len(way) > 1 and other.startswith(way)) for way in mine)
 
 
-def _parted(mine: list[str], first: str) -> list[str]:
-    """One word written for two, parted behind the first of them: `wallballs` is no `wall walk`."""
-    if len(mine) != 1 or not mine[0].startswith(first) or mine[0] == first:
-        return mine
-    return [first, mine[0].removeprefix(first)]
-
-
 def _any_of(spellings: Iterable[str]) -> re.Pattern[str]:
     """A pattern of whole names, longest first, in any plural and with spaces or hyphens."""
     names = sorted(spellings, key=len, reverse=True)
     spelled = (r"[\s\-]".join(map(re.escape, re.split(r"[\s\-]", name.lower()))) for name in names)
     return re.compile(rf"(?<![\w.])(?:{'|'.join(spelled)})(?:e?s)?(?![\w])" if names else r"(?!)")
-
-
-def is_opposite(typed: str, known: str) -> bool:
-    """Whether a key is at least as near to the opposite of a known one: `pullup` is no slip for `pushup`."""
-    slips = OSA.distance(typed, known)
-    turned = (
-        known.replace(one, other) for pair in _OPPOSITES for one, other in (pair, pair[::-1]) if one in known
-    )
-    return slips > 0 and any(OSA.distance(typed, other) <= slips for other in turned)
-
-
-def _is_same_word(one: str, other: str) -> bool:
-    """The same word but for a slip or an ending."""
-    short, long = sorted((one, other), key=len)
-    if len(short) >= _SHORTEST_STEM and long.startswith(short):
-        return True
-    return one == other or OSA.distance(one, other) <= allowed_slips(short)
-
-
-def allowed_slips(typed: str) -> int:
-    """A short name leaves no room: `dip` is not a slip for `hip`."""
-    return 0 if len(typed) < _ONE_SLIP else 1 if len(typed) < _TWO_SLIPS else 2
-
-
-def _digits(typed: str) -> str:
-    """A number is never a slip for another."""
-    return re.sub("[^0-9]", "", typed)
-
-
-def _begin_alike(typed: str, known: str) -> bool:
-    """A slip at the first letter is rare, another movement is not; swapped first letters pass."""
-    return typed[0] == known[0] or typed[:2] == known[1::-1]
 
 
 @lru_cache(maxsize=4)

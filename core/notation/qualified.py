@@ -12,7 +12,8 @@ from rapidfuzz.distance import OSA
 
 from core.movements.names import key
 from core.notation.beside import OPEN, QUALIFYING
-from core.notation.names import JOINING, Lexicon, Meaning, allowed_slips, content_of, is_opposite, stem
+from core.notation.names import Lexicon, Meaning
+from core.notation.spellings import JOINING, allowed_slips, content_of, is_opposite, stem
 
 _WORD = re.compile(r"[^\W_]+(?:'[^\W_]+)?")
 _MOST_WORDS = 9

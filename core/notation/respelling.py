@@ -6,8 +6,9 @@ from dataclasses import replace
 from rapidfuzz import process
 from rapidfuzz.distance import OSA
 
-from core.notation.names import Lexicon, allowed_slips
+from core.notation.names import Lexicon
 from core.notation.pieces import Piece
+from core.notation.spellings import allowed_slips
 from core.notation.text import Row
 from core.notation.values import Corrected
 

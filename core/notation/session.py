@@ -14,6 +14,7 @@ from core.notation.going import goes_that_way, way_of_all
 from core.notation.headings import DATE, day
 from core.notation.kinds import by_place, tells_how_much
 from core.notation.names import Lexicon, Meaning, lexicon
+from core.notation.opening import OPENERS, opens, work_follows
 from core.notation.parting import (
     begin_list,
     counts_on,
@@ -21,7 +22,6 @@ from core.notation.parting import (
     leave_sets,
     names_a_part,
     take_back_off,
-    tells_how_often,
 )
 from core.notation.phrase_aims import Facts
 from core.notation.pieces import Piece, completes
@@ -46,9 +46,6 @@ from core.sessions.values import MOST_BLOCKS, MOST_LINES, Block, BlockKind, Effo
 __all__ = ["is_like_a_session", "read_session"]
 
 LONGEST_SESSION = 200
-_OPENERS = {"format", "rounds", "scheme", "every_s"}
-# Often said at the end: `for time`, `x 3`.
-_TOLD_BEHIND = {"format", "rounds"}
 # Beside these, lines need no amount of their own.
 _GIVE_AMOUNTS = {"scheme", "work_s", "amount"}
 
@@ -68,8 +65,7 @@ def read_session(text: str, catalogue: Catalogue, unit: MassUnit = MassUnit.KG) 
         if clause.row.number != opening:
             reader.read(clause)
     if len(written) > LONGEST_SESSION:
-        row = written[LONGEST_SESSION]
-        reader.problem(row)
+        reader.problem(written[LONGEST_SESSION])
     return reader.result(written)
 
 
@@ -132,7 +128,7 @@ class _Reader:
         self.ordinal = reading.number or reading.rest_station or self.ordinal
         if self._knows_how() or any(piece.sets for piece in reading.pieces):
             take_back_formats(reading)
-        if self.draft and names_a_part(reading, clause) and self._work_follows(clause):
+        if self.draft and names_a_part(reading, clause) and work_follows(clause, self._read_row):
             reading.parts = reading.is_named = True
         elif self._is_set_aside(reading, clause):
             return
@@ -170,13 +166,13 @@ class _Reader:
         if self.draft:
             take_back_off(reading, self.draft)
             leave_sets(reading, self.draft)
-        next_part = self.draft is not None and counts_on(self.draft, reading)
-        if next_part or self._opens(reading, clause) or (self.draft and is_over(self.draft, reading)):
-            self._close(shared=self.draft.shared if self.draft and next_part else {})
+            next_part = counts_on(self.draft, reading)
+            if next_part or self._is_done(self.draft, reading, clause):
+                self._close(shared=self.draft.shared if next_part else {})
         draft = self._open(reading)
         begin_list(draft, reading)
         self.open_lines.append(row.number)
-        self.format_known |= bool(reading.facts.keys() & _OPENERS)
+        self.format_known |= bool(reading.facts.keys() & OPENERS)
         self.not_understood += reading.placed(len(draft.lines))
         draft.broken |= any(stretch.looks_like != "note" for stretch in reading.unread)
         draft.letter = draft.letter or reading.letter
@@ -198,13 +194,12 @@ class _Reader:
         if not self.blocks and not self.not_understood:
             self.problem(written[0] if written else Row(1, "", ()))
         self._take_back_names()
-        is_week = sum(bool(day(row.text.lower(), bare=True)) for row in written) > 1
-        placed_blocks = tuple(self.blocks) if is_week else by_place(self.blocks, self.headed)
-        blocks = with_effort(placed_blocks, self.title.effort())
+        week = sum(bool(day(row.text.lower(), bare=True)) for row in written) > 1
+        blocks = with_effort(self.blocks if week else by_place(self.blocks, self.headed), self.title.effort())
         session = Session(title=self.title.text, date=self.title.date, blocks=blocks) if blocks else None
-        placed = [
+        placed = (
             one.model_copy(update={"block": self.block_at.get(one.line)}) for one in self.not_understood
-        ]
+        )
         ordered = sorted(placed, key=lambda found: (found.line, found.column))
         return ReadSession(
             session=session,
@@ -230,6 +225,12 @@ class _Reader:
         places = {at + 1: to + 1 for to, at in enumerate(kept)}
         self.block_at = {line: places[at] for line, at in self.block_at.items() if at in places}
         self.blocks, self.headed = [self.blocks[at] for at in kept], [self.headed[at] for at in kept]
+
+    def _is_done(self, draft: Draft, reading: Reading, clause: Clause) -> bool:
+        return opens(draft, reading, clause, self._read_row) or is_over(draft, reading)
+
+    def _read_row(self, row: Row) -> Reading:
+        return read_row(row, self.lexicon, self.unit)
 
     def problem(self, row: Row) -> None:
         self.not_understood.append(whole(row))
@@ -285,41 +286,6 @@ class _Reader:
     def _is_practised(self) -> bool:
         """Whether a heading says that what it names needs no amount: `Skill: frog stand, play with it`."""
         return self.draft is not None and self.draft.headed and self.draft.kind in UNSCORED
-
-    def _opens(self, reading: Reading, clause: Clause) -> bool:
-        draft = self.draft
-        if draft is None or draft.is_empty:
-            return False
-        again = (
-            reading.may_part or (reading.afterwards and reading.has_work) or reading.where == "buy_in"
-        ) and draft.lines
-        if reading.kind or reading.parts or again or self._heads_sets(reading, clause):
-            return True
-        said = reading.facts.keys() & _OPENERS
-        if not said or not draft.lines or draft.is_name_alone or tells_how_often(draft, reading):
-            return False
-        known = all(draft.facts.get(name) == reading.facts[name] for name in said)
-        if known and not reading.has_work and not self._work_follows(clause):
-            return False
-        if reading.has_work and said <= {"scheme"} and draft.facts.get("scheme") == reading.facts["scheme"]:
-            return False
-        told_behind = said <= _TOLD_BEHIND and not said & draft.facts.keys()
-        open_still = told_behind or not draft.facts.keys() & _OPENERS
-        return not (open_still and not reading.has_work and not self._work_follows(clause))
-
-    def _work_follows(self, clause: Clause) -> bool:
-        """Whether there is anything to do behind it, before the next empty row."""
-        rows = (read_row(row, self.lexicon, self.unit) for row in clause.behind)
-        return any(piece.meaning and not row.is_remark for row in rows for piece in row.pieces)
-
-    def _heads_sets(self, reading: Reading, clause: Clause) -> bool:
-        """Whether a name stands at the head of a paragraph above sets that name nothing: `Bench press`, `5 x 5`."""
-        if not (clause.is_first and clause.behind and len(reading.pieces) == 1):
-            return False
-        (name,) = reading.pieces
-        below = read_row(clause.behind[0], self.lexicon, self.unit).pieces
-        nameless = bool(below) and below[0].sets is not None and below[0].meaning is None
-        return name.meaning is not None and not name.says_anything and nameless
 
     def _open(self, reading: Reading) -> Draft:
         if self.draft is None:

@@ -14,7 +14,7 @@ from rapidfuzz import process
 from rapidfuzz.distance import OSA
 
 from core.movements.names import key
-from core.notation.names import allowed_slips
+from core.notation.spellings import allowed_slips
 from core.notation.text import plain
 
 _AREAS = ("Africa", "America", "Antarctica", "Asia", "Atlantic", "Australia", "Europe", "Indian", "Pacific")

@@ -1,0 +1,51 @@
+"""Whether a row opens a part: by its heading, or by how it says that something is done."""
+
+from collections.abc import Callable
+from typing import Final
+
+from core.notation.clauses import Clause
+from core.notation.drafts import Draft
+from core.notation.parting import tells_how_often
+from core.notation.reading import Reading
+from core.notation.text import Row
+
+OPENERS: Final = frozenset(("format", "rounds", "scheme", "every_s"))
+# Often said at the end: `for time`, `x 3`.
+_TOLD_BEHIND: Final = frozenset(("format", "rounds"))
+ReadRow = Callable[[Row], Reading]
+
+
+def opens(draft: Draft, reading: Reading, clause: Clause, read: ReadRow) -> bool:
+    """Whether the part before a row ends with it; `read` reads the rows behind."""
+    if draft.is_empty:
+        return False
+    again = reading.may_part or (reading.afterwards and reading.has_work) or reading.where == "buy_in"
+    if reading.kind or reading.parts or (again and draft.lines) or _heads_sets(reading, clause, read):
+        return True
+    said = reading.facts.keys() & OPENERS
+    if not said or not draft.lines or draft.is_name_alone or tells_how_often(draft, reading):
+        return False
+    has_work = reading.has_work or work_follows(clause, read)
+    if all(draft.facts.get(name) == reading.facts[name] for name in said) and not has_work:
+        return False
+    if reading.has_work and said <= {"scheme"} and draft.facts.get("scheme") == reading.facts["scheme"]:
+        return False
+    told_behind = said <= _TOLD_BEHIND and not said & draft.facts.keys()
+    open_still = told_behind or not draft.facts.keys() & OPENERS
+    return has_work or not open_still
+
+
+def work_follows(clause: Clause, read: ReadRow) -> bool:
+    """Whether there is anything to do behind it, before the next empty row."""
+    rows = (read(row) for row in clause.behind)
+    return any(piece.meaning and not row.is_remark for row in rows for piece in row.pieces)
+
+
+def _heads_sets(reading: Reading, clause: Clause, read: ReadRow) -> bool:
+    """Whether a name stands at the head of a paragraph above sets that name nothing: `Bench press`, `5 x 5`."""
+    if not (clause.is_first and clause.behind and len(reading.pieces) == 1):
+        return False
+    (name,) = reading.pieces
+    below = read(clause.behind[0]).pieces
+    nameless = bool(below) and below[0].sets is not None and below[0].meaning is None
+    return name.meaning is not None and not name.says_anything and nameless
