@@ -8,7 +8,7 @@ from typing import Final, NamedTuple
 _NO_TIME: Final = r"(?:(?<=[:+][0-9][0-9]\s)|(?<=\+[0-9]\s)|(?<![0-9]\s)(?<![0-9]))"
 _LABEL: Final = re.compile(
     r"(?:\b(?:in|for|on|of|and|then)\s)?(?:\b(?:the|my)\s)?(?:"
-    r"\b(?:(?:part|pt\.?|block|piece)\s?(?P<number>[1-9a-h])|p(?P<short>[1-9]))\b"
+    r"\b(?:(?:part|pt\.?|block|piece)\s?(?P<number>[1-9]|[a-h]\b|one\b|two\b|three\b)|p(?P<short>[1-9]))\b"
     r"|(?<![a-z0-9'])(?P<letter>[a-h])\s?[:)=]"
     rf"|{_NO_TIME}\b(?P<nth>first|second|third|1st|2nd|3rd)\b(?:\s(?:part|block|piece|one)\b)?"
     r"(?!\s(?:rounds?|rds?|sets?|reps?|min\w*|time|try|half|attempt|interval|few|[0-9]+ (?:rounds?|reps?|min)))"
@@ -24,6 +24,7 @@ _BARE: Final = re.compile(
     r"(?:(?:was|is|took(?: me)?)\s+)?(?!and\b)",
     re.IGNORECASE,
 )
+_SPOKEN: Final = {"one": 1, "two": 2, "three": 3}
 _NTH: Final = {"first": 1, "second": 2, "third": 3, "1st": 1, "2nd": 2, "3rd": 3}
 _CUT: Final = re.compile(r"[,;|\n]|\b(?:and then|then|and)\b", re.IGNORECASE)
 _DIGIT: Final = re.compile(r"[0-9]")
@@ -93,6 +94,8 @@ def _part_of(match: re.Match[str]) -> Part:
         return Part(LAST, of_scored=True)
     if match["nth"]:
         return Part(_NTH[match["nth"].lower()], of_scored=True)
+    if (match["number"] or "").lower() in _SPOKEN:
+        return Part(_SPOKEN[match["number"].lower()], of_scored=False)
     name = (match["number"] or match["short"] or match["letter"] or match["alone"]).lower()
     return Part(int(name) if name.isdigit() else ord(name) - ord("a") + 1, of_scored=False)
 

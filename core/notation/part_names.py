@@ -6,7 +6,7 @@ from typing import Final, NamedTuple
 
 from core.movements.names import key
 from core.notation.part_labels import Part, Told, with_what_follows
-from core.sessions.values import Block, Format, Session
+from core.sessions.values import Block, BlockKind, Format, Session
 
 _WORD: Final = re.compile(r"[a-z][a-z'-]{2,}")
 _CUT: Final = re.compile(r"[,;|/\n]|\.(?=\s)|\b(?:and then|then|(?<!rounds )(?<!rds )and)\b", re.IGNORECASE)
@@ -69,7 +69,8 @@ def _names(block: Block) -> frozenset[str]:
     by_reps = (
         _BY_REPS.get(int(block.lines[0].amount or 0), ()) if block.format in _LOADED and block.lines else ()
     )
-    return frozenset(words | set(_CALLED.get(block.format, ())) | set(by_reps))
+    by_kind = {key("strength")} if block.kind is BlockKind.STRENGTH else set()
+    return frozenset(words | set(_CALLED.get(block.format, ())) | set(by_reps) | by_kind)
 
 
 def _beside(words: str, named: int, session: Session) -> Iterator[tuple[Told, ...]]:

@@ -108,7 +108,7 @@ def finished_or_not(score: Score) -> ReadScore:
 
 
 def which_block(blocks: tuple[tuple[int, Block], ...]) -> ReadScore:
-    """`blocks`: index and block of each that the words could be about."""
+    """`blocks`: place among the parts, from 0, and block of each that the words could be about."""
     choices = " or ".join(f"part {index + 1} ({_named(block)})" for index, block in blocks)
     one = blocks[0][0] + 1
     return unsure(

@@ -31,7 +31,7 @@ from core.notation.text import Strip, in_lines, plain
 from core.scores.values import SETTLED_BY_YES, Doubt, ReadScore, Score
 from core.scores.ways import OWN, TELLINGS, Way, way_of
 from core.sessions.counting import is_in_kcal, times_in
-from core.sessions.values import Block, Session
+from core.sessions.values import Block, BlockKind, Session
 
 Reader = Callable[[Told, Block, MassUnit], ReadScore | None]
 READERS: Final[dict[Way, Reader]] = {
@@ -96,14 +96,23 @@ def may_be_told_of(text: str, session: Session) -> bool:
 
 
 def block_of(part: Part, session: Session) -> int | None:
-    """The index of the block that is called so; None where there is none."""
+    """The index of the block that is called so; None where there is none. A warm-up is no part that people count."""
     scored = [index for index, block in enumerate(session.blocks) if block.scored]
     if part.number == LAST:
         return scored[-1] if scored else None
-    at = part.number - 1
-    if not part.of_scored and at in scored:
-        return at
+    at, parts = part.number - 1, parts_of(session)
+    if not part.of_scored and at < len(parts) and parts[at] in scored:
+        return parts[at]
     return scored[at] if at < len(scored) else None
+
+
+def parts_of(session: Session) -> list[int]:
+    """The indices of the blocks that are counted as parts; all where there is nothing else."""
+    found = [index for index, block in enumerate(session.blocks) if block.kind not in _AROUND]
+    return found or list(range(len(session.blocks)))
+
+
+_AROUND: Final = frozenset({BlockKind.WARM_UP, BlockKind.COOL_DOWN})
 
 
 def _in_unscored(words: str, session: Session, unit: MassUnit) -> ReadScore:
@@ -132,8 +141,11 @@ def _in_any(words: str, session: Session, scored: tuple[tuple[int, Block], ...],
         said_of = [index for index, block in scored if index in fitting and is_said_of(words, block)]
         fitting = said_of or [index for index in fitting if named == {index}]
     loads = {index for index, block in scored if way_of(block) is Way.LOAD}
-    if len(fitting) == 1 and named and fitting[0] not in named:
-        return asking.which_block(scored)
+    parts = parts_of(session)
+    asked = tuple((parts.index(index) if index in parts else index, block) for index, block in scored)
+    several = len(named) > 1 and len(told(words).counting) > 1
+    if len(fitting) == 1 and named and (fitting[0] not in named or several):
+        return asking.which_block(asked)
     told_too = loads.difference(fitting) and heaviest(told(words), unit)
     if (
         len(fitting) == 1
@@ -142,7 +154,7 @@ def _in_any(words: str, session: Session, scored: tuple[tuple[int, Block], ...],
         and not _is_another_told(words, fitting[0], reads[fitting[0]], scored)
     ):
         return reads[fitting[0]].model_copy(update={"block": fitting[0]})
-    return asking.which_block(scored)
+    return asking.which_block(asked)
 
 
 def _is_told_of_another(words: str, own: int, scored: Sequence[tuple[int, Block]]) -> bool:

@@ -147,9 +147,13 @@ def _is_effort(one: Number, said: frozenset[str]) -> bool:
     return "effort" in said and one.kind == "bare" and one.value <= _HARDEST
 
 
+# `I said 9 already` tells it once more.
+_SAID_ALREADY: Final = re.compile(r"\bi (?:already )?(?:said|wrote|told you)\b(?=[^.!?]*\balready\b)")
+
+
 def told(words: str) -> Told:
     """What the words tell; of something put right only what it became. `words` plain, in lower case."""
-    digits = in_digits(words)
+    digits = in_digits(_SAID_ALREADY.sub(" ", words))
     return _as_put_right(Told(digits, _alike(digits, numbers_in(digits)), is_spoken=digits != words))
 
 

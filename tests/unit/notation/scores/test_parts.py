@@ -63,3 +63,24 @@ def test_parts_may_be_named_by_a_letter_alone_and_sets_be_told_with_their_load(w
 def test_the_part_behind_a_letter_is_meant():
     assert is_like_a_score("B 14:20")
     assert read_score("B 14:20", SETS).block == 1
+
+
+WARMED_UP = (
+    "Warm-up: 5 min easy row, 10 air squats\n\nStrength: goblet squats 4 x 8 @ 16 kg\n\n"
+    "Main: AMRAP 10: 10 push-ups, 10 swings 16 kg"
+)
+
+
+def test_a_warm_up_is_no_part_that_people_count():
+    session = read_session(WARMED_UP, catalogue()).session
+    assert session is not None
+    one, two = read_score("part 1: 16kg all sets", session), read_score("part 2: 5+3", session)
+    assert (one.sure, one.block, two.sure, two.block) == (True, 1, True, 2)
+    both = read_parts("part one 16 kg, part two 5+3", session)
+    assert [part.read.block for part in both] == [1, 2]
+
+
+def test_where_two_parts_are_named_with_a_number_each_none_is_lost():
+    session = read_session("3 x 10 goblet squats 16 kg\n3 x 12 rows 12 kg", catalogue()).session
+    assert session is not None
+    assert read_parts("squats 16, rows 10", session) or not read_score("squats 16, rows 10", session).sure

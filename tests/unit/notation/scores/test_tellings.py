@@ -1,4 +1,4 @@
-"""Plain scores of many kinds of parts (tests/corpus/asides/tellings.toml): nearly all are read, and hardly one wrong."""
+"""Plain scores of many kinds of parts (corpus/asides/tellings.toml): nearly all are read, and hardly one wrong."""
 
 import tomllib
 from functools import partial
