@@ -24,6 +24,8 @@ def _how_hard(block: VersionBlock) -> str:
     if effort is None:
         return ""
     told = list(dict.fromkeys(number(end) for end in (effort.low, effort.high) if end is not None))
+    if effort.words and any(effort.words == line.notes for line in block.lines):
+        return ""
     words = effort.words or (f"effort {' to '.join(told)} of 10" if told else "")
     return f" ({words})" if words else ""
 

@@ -5,6 +5,7 @@ from decimal import Decimal
 from bot.words.text import plural, with_article
 from core.desk.reference import catalogue, limit, limits
 from core.measures import AmountUnit, MassUnit, as_marked, from_kg
+from core.movements.values import Part
 from core.scaling.values import Because, Change, Reason, VersionLine
 
 KEPT = {"movement": "the movement stays the same", "pattern": "it trains the same parts of you"}
@@ -59,7 +60,14 @@ def reason_words(line: VersionLine, units: MassUnit, spared: set[str] | None = N
     if not why:
         return ""
     kept = _kept(line)
-    return f"{why}; {kept}.{_more(line, units)}" if kept else f"{why}.{_more(line, units)}"
+    beside = f"{_more(line, units)}{_eased(line)}"
+    return f"{why}; {kept}.{beside}" if kept else f"{why}.{beside}"
+
+
+def _eased(line: VersionLine) -> str:
+    """For which sore place it is kept easy, where that isn't the reason itself."""
+    sore = line.reason.eased_for
+    return f" Kept easy, for the sake of your {_spared(sore)}." if sore else ""
 
 
 def _more(line: VersionLine, units: MassUnit) -> str:
@@ -88,10 +96,17 @@ def _kept(line: VersionLine) -> str | None:
     if line.reason.because is Because.UNTESTED:
         return None
     if line.change is Change.AMOUNT:
-        less = LESS[line.unit]
+        less = _less(line)
         said = line.reason.because in {Because.TOO_HEAVY, Because.TOO_OFTEN, Because.LIGHT_DUTY}
         return None if said else less[0].lower() + less[1:]
     return KEPT_AMOUNT[line.unit] if line.reason.keeps == "reps" else KEPT.get(line.reason.keeps or "")
+
+
+def _less(line: VersionLine) -> str:
+    """Why it is less: what is done for breath can hardly be unclean."""
+    movement, variant = catalogue().variant(f"{line.movement}/{line.variant}")
+    for_breath = line.unit is AmountUnit.REPS and movement.main_of(variant) is Part.BREATH
+    return "Fewer, so that you keep your breath" if for_breath else LESS[line.unit]
 
 
 def _why(line: VersionLine, units: MassUnit) -> str:
@@ -169,6 +184,9 @@ def _plainly(line: VersionLine) -> str:
 
 def _by_itself(line: VersionLine) -> str:
     """A reason that needs no more words; only what is held can be lighter."""
+    fits = line.reason.because in {Because.BEST_FIT, Because.ONE_SETTING}
+    if fits and line.change is Change.LOAD and line.reason.more_kg:
+        return "As written it's light for you, so it's heavier"
     words = PLAIN[line.reason.because]
     return words if line.load_kg is not None else words.replace("Lighter for now", "Easier for now", 1)
 
@@ -246,7 +264,7 @@ def _too_light(line: VersionLine) -> str:
 def _too_heavy(line: VersionLine, units: MassUnit, so_much: str) -> str:
     written = line.reason.load_kg
     if line.change is Change.AMOUNT:
-        return LESS[line.unit]
+        return _less(line)
     if written is None:
         return f"As written would be heavy {so_much}, so this is a lighter way"
     heavy = f"{_in_units(written, units)} would be heavy {so_much}"

@@ -18,8 +18,10 @@ _MINUTE_S = 60.0
 # To put one part's things away and the next one's out; a rising set with its breather; what nobody notices (estimates).
 BETWEEN_S, RISING_S, A_LITTLE_S = 45.0, 60.0, 30.0
 # Of parts beside each other all get less before the last of them is left out; then the main one alone.
-LESS, EVEN_LESS = (1.0, 0.8, 2 / 3, 0.5), (0.9, 0.8, 2 / 3, 0.5, 0.4, 0.3, 0.2, 0.1)
+LESS, EVEN_LESS = (1.0, 0.8, 2 / 3, 0.5, 0.4), (0.9, 0.8, 2 / 3, 0.5, 0.4, 0.3, 0.2, 0.1)
 HALF = 0.5
+# Before anything is left out whoever has little time rests a minute between sets (common practice, no source).
+SHORT_REST_S = 60.0
 SIDE = frozenset({BlockKind.SKILL, BlockKind.COOL_DOWN})
 
 
@@ -33,8 +35,8 @@ def version_today(
 ) -> Version | Withheld:
     """The session as this athlete does it in the minutes that they said they have, warm-up and rests included.
 
-    First the warm-up gets shorter, then what stands beside the work is left out, then there are fewer sets, then one
-    part less at a time; the main part comes last. Without told minutes as `version_for`.
+    First the rests between sets and the warm-up get shorter, then what stands beside the work is left out, then
+    there are fewer sets, then one part less at a time; the main part comes last. Without told minutes as `version_for`.
     """
     whole = version_for(session, profile, catalogue, orders, year=year)
     minutes = profile.today.minutes
@@ -43,6 +45,8 @@ def version_today(
     people, there_s = People(profile, catalogue, year), minutes * _MINUTE_S
     before_s = _before_s(session, whole, people)
     made, cut = whole, Cut()
+    if before_s + length_s(whole, people) > there_s + A_LITTLE_S:
+        session = with_short_rests(session)
     for cut in _cuts(session):
         tried = version_for(session, profile, catalogue, orders, year=year, cut=cut)
         assert isinstance(tried, Version), "minutes forbid nothing"
@@ -50,7 +54,23 @@ def version_today(
         if before_s + length_s(made, people) <= there_s + A_LITTLE_S:
             break
     ended = _ended(made, people, there_s - before_s)
-    return ended.model_copy(update={"in_minutes": minutes}) if min(cut.shares, default=1.0) < 1 else ended
+    is_less = min(cut.shares, default=1.0) < 1 or any(map(_rests_less, whole.blocks, ended.blocks))
+    return ended.model_copy(update={"in_minutes": minutes}) if is_less else ended
+
+
+def _rests_less(whole: VersionBlock, made: VersionBlock) -> bool:
+    return (made.rest_s or 0) < (whole.rest_s or 0)
+
+
+def with_short_rests(session: Session) -> Session:
+    """The session with a minute between sets at most: what they are done with goes by that."""
+    blocks = (
+        block.model_copy(update={"rest_s": min(block.rest_s, SHORT_REST_S)})
+        if block.format is Format.SETS and block.rest_s is not None
+        else block
+        for block in session.blocks
+    )
+    return session.model_copy(update={"blocks": tuple(blocks)})
 
 
 def length_s(version: Version, people: People) -> float:
@@ -89,7 +109,7 @@ def _cuts(session: Session) -> Iterator[Cut]:
     main = _main_of(blocks)
     places = [place for place in range(len(blocks)) if place != main]
     warm = [place for place in places if blocks[place].kind is BlockKind.WARM_UP]
-    beside = [place for place in places if place not in warm and _is_beside(blocks[place])]
+    beside = [place for place in places if place not in warm and _is_beside(blocks[place], blocks[main])]
     works = [place for place in places if place not in warm and place not in beside]
     shares = dict.fromkeys(range(len(blocks)), 1.0)
     for step in _steps(main, warm, beside, works):
@@ -116,5 +136,6 @@ def _main_of(blocks: tuple[Block, ...]) -> int:
     return next(iter([*reversed(mains), *works]), 0)
 
 
-def _is_beside(block: Block) -> bool:
-    return block.kind in SIDE or not block.scored
+def _is_beside(block: Block, main: Block) -> bool:
+    """Whether it stands beside the work; where the day is for sets, unscored rounds are more of it."""
+    return block.kind in SIDE or (not block.scored and main.format is not Format.SETS)

@@ -148,7 +148,7 @@ def _of_kilos(work: Work, grip: Grip, load: Load, *, light_set: bool) -> Iterato
     if abs(log_ratio) <= NEAR_LOAD:
         yield Charge("inexact", costs.inexact)
     elif log_ratio > 0:
-        yield Charge("heavier", costs.heavier * tenths(log_ratio))
+        yield Charge("heavier", 0 if work.may_go_heavier else costs.heavier * tenths(log_ratio))
     elif light_set:
         yield Charge("lighter", min(costs.lighter * tenths(-log_ratio), MOST_LIGHTER * costs.step))
     else:
@@ -185,9 +185,11 @@ def of_effort(lift: Lift, fitting: Fit) -> Iterator[Charge]:
     if fitting.heavy > ABOUT:
         times = NOTHING_BELOW if lift.work.athlete.is_kept_from_easier(lift.work.way) else 1
         yield Charge("hard", times * costs.hard * tenths(fitting.heavy - ABOUT))
-    if fitting.light > ABOUT and lift.work.is_hard and (plan.works_up or not lift.as_meant):
+    asked_for_more = plan.works_up or not lift.as_meant or lift.work.may_go_heavier
+    if fitting.light > ABOUT and lift.work.is_hard and asked_for_more:
         soft = _should_be_a_heavy_set(lift)
-        light = costs.soft * tenths(fitting.light) if soft else costs.light * tenths(fitting.light - ABOUT)
+        in_full = soft or lift.work.may_go_heavier
+        light = costs.soft * tenths(fitting.light) if in_full else costs.light * tenths(fitting.light - ABOUT)
         light = light if plan.loaded or _should_be_as_hard(lift) else light // 2
         yield Charge("light", int(min(light, _most_for_light(lift))))
         if fitting.light > FEEBLE and not (lift.as_meant or _may_be_feeble(lift)):
@@ -200,7 +202,7 @@ def _most_for_light(lift: Lift) -> float:
     And whoever isn't used to it leaves no movement because it is light.
     """
     costs, work = lift.work.plan.costs, lift.work
-    if lift.as_meant:
+    if lift.as_meant and not work.may_go_heavier:
         return costs.other_implement
     return costs.step if work.athlete.is_unused and work.way.near <= Near.VARIANT else inf
 

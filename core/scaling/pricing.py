@@ -66,6 +66,7 @@ def work_of(plan: LinePlan, way: Way, athlete: Athlete, orders: Orders, most: fl
         athlete.should_be_hard(plan, way) and not way.resists,
         orders.volume_first,
         way.near is Near.VARIANT and athlete.spares_a_joint(plan.ways[0]),
+        orders.heavier and not athlete.goes_no_heavier,
     )
 
 

@@ -52,7 +52,16 @@ def reason_for(plan: LinePlan, option: Option, athlete: Athlete) -> Reason:
         only_one=because is Because.NOT_OWNED and _is_one_of_two(plan, athlete, about),
         suits_kg=_heavier_that_suits(plan, option, athlete) if because is Because.NOT_OWNED else None,
         more_kg=_more_than_written(plan, option, athlete),
+        eased_for=_sore_place(option, athlete, about),
     )
+
+
+def _sore_place(option: Option, athlete: Athlete, about: str | None) -> str | None:
+    """What is sore today and works in it, where that isn't what the reason is about."""
+    if option.way is None or not athlete.is_sore(option.way):
+        return None
+    place = athlete.spares(option.way)
+    return place if place != about and place in athlete.profile.today.sore else None
 
 
 def _more_than_written(plan: LinePlan, option: Option, athlete: Athlete) -> Decimal | None:

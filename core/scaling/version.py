@@ -1,6 +1,7 @@
 """A session made personal: `version_for`, from first to last (design 6)."""
 
 from collections.abc import Iterable, Mapping
+from itertools import chain
 from typing import Literal
 
 from core.athletes.complaints import sides_of
@@ -39,6 +40,8 @@ NO_ORDERS = Orders()
 FOR_THE_COACH = {Because.UNKNOWN_HEAVY, Because.TOO_LIGHT, Because.NO_SAFE_OPTION}
 # What is done for time with no end to it ends for whoever should do less (estimate).
 MOST_MINUTES = 20.0
+# Where a line is kept easy the part isn't hard (5 is, on the scale of efforts).
+NOT_HARD = 5
 FORBIDS: Mapping[SessionRule, Literal["clearance", "rest"]] = {"cleared-first": "clearance", "rest": "rest"}
 
 
@@ -127,6 +130,8 @@ def _version_block(
         for rows in sections
     )
     block = plan.block
+    done = (row.options[pick] for row, pick in zip(chain.from_iterable(sections), chosen, strict=True))
+    eases = any(one.way is not None and athlete.goes_easy(one.way) for one in done)
     made = VersionBlock(
         block=number,
         format=block.format,
@@ -138,7 +143,7 @@ def _version_block(
         work_s=block.work_s,
         rest_s=block.rest_s,
         rest_stations=block.rest_stations,
-        effort=block.effort and block.effort.at_most(athlete.effort_at_most),
+        effort=block.effort and block.effort.at_most(athlete.effort_at_most or (NOT_HARD if eases else None)),
         notes=block.notes,
         scored=block.scored and athlete.scored and not is_easy(block),
         counts=block.counts,

@@ -84,6 +84,7 @@ class Work(NamedTuple):
     `own_kg`: what is moved without a load; `meant_kg`: the written load, for them. `charges`: what it costs them at any
     load, `least` their sum. `is_hard`: being too light counts. `volume_first`: fewer of what is written are as near as
     all of it. `spares`: it is done for the sake of a joint, in place of what is written.
+    `may_go_heavier`: the coach allows more than written.
     """
 
     plan: LinePlan
@@ -99,6 +100,7 @@ class Work(NamedTuple):
     is_hard: bool
     volume_first: bool
     spares: bool
+    may_go_heavier: bool = False
 
     def moved_kg(self, grip: Grip | None, load: Load | None) -> float:
         return self.own_kg if grip is None or load is None else self.own_kg + grip.per_kg * load.value

@@ -77,12 +77,22 @@ def test_the_warm_up_gets_shorter_first_then_the_finisher_goes_and_the_main_part
     assert made(WHOLE, 16).in_minutes == 16
 
 
-def test_strength_loses_its_last_part_and_some_sets_and_keeps_its_loads():
-    whole, short = made(STRENGTH, None), made(STRENGTH, 20)
-    assert short.blocks[-1].is_left_out
-    assert not short.blocks[0].is_left_out
+def test_strength_keeps_every_part_with_shorter_rests_and_fewer_sets():
+    short = made(STRENGTH, 20)
+    assert not any(block.is_left_out for block in short.blocks)
+    assert [block.rest_s for block in short.blocks] == [60, 60, 60]
     assert (short.blocks[0].rounds or 0) < 5
-    assert short.blocks[0].lines[0].load_kg == whole.blocks[0].lines[0].load_kg
+
+
+def test_rests_get_shorter_before_there_are_fewer_sets():
+    whole, short = made(STRENGTH, None), made(STRENGTH, 32)
+    assert [block.rounds for block in short.blocks] == [block.rounds for block in whole.blocks]
+    assert short.blocks[0].rest_s == 60
+    assert short.in_minutes == 32
+
+
+def test_when_even_that_is_too_long_the_last_part_goes():
+    assert made(STRENGTH, 10).blocks[-1].is_left_out
 
 
 @pytest.mark.parametrize("minutes", [5, 10, 20])

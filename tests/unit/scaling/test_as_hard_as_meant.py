@@ -3,10 +3,12 @@
 from decimal import Decimal
 
 from bot.words.headings import block_heading
+from bot.words.reasons import reason_words
 from core.athletes.circumstances import in_circumstances
-from core.athletes.values import Screening
+from core.athletes.values import Screening, Today
 from core.movements.lookup import catalogue
 from core.scaling.amounts import amount_of
+from core.scaling.orders import Orders
 from core.scaling.version import version_for
 from core.sessions.values import Effort
 from tests.unit.scaling.people import athlete, did, lines, only_line, session
@@ -175,3 +177,24 @@ def test_what_stood_in_for_one_thing_does_not_stand_in_for_the_next():
 def test_the_unsteady_press_sitting():
     who = athlete(mass=55, birth_year=1948, limits=("unsteady",), owns=["2x dumbbell 2", "chair"])
     assert only_line("4 x 6 strict press @ 20\nrest 90 s", who).variant == "seated"
+
+
+def test_who_is_let_go_heavier_does_and_nobody_else():
+    who = athlete(
+        sex="male",
+        mass=82,
+        experience="trained",
+        owns=["2x dumbbell 5 to 30 by 2.5", "bench"],
+        tests=[did("push-up", 35)],
+    )
+    text = "4 x 8 dumbbell bench press @ 2 x 20 kg\nrest 90 s"
+    written, heavier = (only_line(text, who, orders=Orders(heavier=yes)) for yes in (False, True))
+    assert written.load_kg == Decimal(20)
+    assert (heavier.load_kg or 0) >= Decimal("22.5")
+    assert "it's heavier" in reason_words(heavier, who.units)
+
+
+def test_sore_legs_are_named_where_another_thing_is_the_reason():
+    who = athlete(sex="male", mass=79, owns=["dumbbell 2.5 to 25 by 2.5"], today=Today(sore=("legs",)))
+    line = only_line("5 x 5 back squat @ 80 kg\nrest 2 min", who)
+    assert "for the sake of your sore legs" in reason_words(line, who.units)
