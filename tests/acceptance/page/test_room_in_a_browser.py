@@ -91,7 +91,12 @@ async def test_nothing_stands_in_anybodys_way(visits, harbour, backstage):
     await phone.click("#to-behind")
     await finds_nothing(phone)
     await phone.click("#from-behind")
+    await phone.click("#chats button >> nth=1")
+    await phone.click("#group .who-is-in > summary")
+    await finds_nothing(phone)
+    await phone.click("#group .back")
     await phone.click("#chats button")
+    await phone.click("#own .others > summary")
     await finds_nothing(phone)
     assert await phone.evaluate("document.documentElement.scrollWidth") == 390
     small = await phone.evaluate(
