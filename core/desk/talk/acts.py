@@ -88,7 +88,7 @@ USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
     a.NoReminders: ath.no_reminders,
     a.Quiet: ath.quiet,
     a.Zone: ath.reminders,
-    a.Units: ath.me,
+    a.Units: ath.units,
     a.ToCoach: ath.to_coach,
     a.ForgetMe: ath.forget,
     a.ExportMe: ath.export,

@@ -17,8 +17,19 @@ from core.athletes.values import Evidence, Screening, SetName
 from core.desk.classes.coming import see_classes
 from core.desk.classes.commands import AboutReminders, SeeClasses, SetLead, SetQuiet
 from core.desk.classes.habits import about_reminders, set_lead, set_quiet
-from core.desk.commands import AboutMe, AskHelp, ChangeAnswer, MyVersion, OnlyAnswer, RateEffort, SeeBoard
+from core.desk.coached import coached_ids
+from core.desk.commands import (
+    AboutMe,
+    AskHelp,
+    ChangeAnswer,
+    MyVersion,
+    OnlyAnswer,
+    RateEffort,
+    SeeBoard,
+    SetUnits,
+)
 from core.desk.days import today_in
+from core.desk.joining.groups import set_units
 from core.desk.outcome import Outcome
 from core.desk.profile.abilities import keep_shown
 from core.desk.profile.commands import ExportMine, ForgetMe
@@ -26,7 +37,7 @@ from core.desk.profile.conditions import keep_spared
 from core.desk.profile.furnishing import changed_things
 from core.desk.profile.furnishing import keep as keep_things
 from core.desk.profile.own import export_mine, forget_me
-from core.desk.profile.weighing import keep_mass
+from core.desk.profile.weighing import keep_mass, keep_units
 from core.desk.says import Kindness, Welcome
 from core.desk.scores.correcting import correct_score, was_scaled
 from core.desk.scores.history import past_scores
@@ -209,7 +220,7 @@ async def sore(visit: Visit, act: a.Sore, scene: Scene) -> Outcome | None:
     return await be_sore(visit, BeSore(version=scene.version, where=where))
 
 
-def once_there(visit: Visit, scene: Scene, where: Literal["lines", "today"]) -> Outcome | None:
+def once_there(visit: Visit, scene: Scene, where: Literal["lines", "today", "sick"]) -> Outcome | None:
     """Who hasn't got their version yet is told where that is changed in it; None where there is no session."""
     return visit.told(OnceYouHaveIt(where=where)) if scene.record else None
 
@@ -230,7 +241,7 @@ async def short(visit: Visit, act: a.HasMinutes, scene: Scene) -> Outcome | None
 
 async def sick(visit: Visit, _: a.Sick, scene: Scene) -> Outcome | None:
     return (
-        visit.told(AskSick(version_id=scene.version)) if scene.version else once_there(visit, scene, "today")
+        visit.told(AskSick(version_id=scene.version)) if scene.version else once_there(visit, scene, "sick")
     )
 
 
@@ -339,6 +350,14 @@ def minute(clock: str) -> int:
     """`22:30` as minutes of the day."""
     hour, _, past = clock.partition(":")
     return int(hour) * 60 + int(past or 0)
+
+
+async def units(visit: Visit, act: a.Units, _: Scene) -> Outcome | None:
+    """A coach speaks of the one group they coach."""
+    coached = await coached_ids(visit)
+    if len(coached) == 1:
+        return await set_units(visit, SetUnits(group=coached[0], units=act.units))
+    return await keep_units(visit, act.units)
 
 
 async def me(visit: Visit, _: a.Act, __: Scene) -> Outcome | None:

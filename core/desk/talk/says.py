@@ -161,6 +161,6 @@ class AthleteSays(Said):
 
 
 class OnceYouHaveIt(Said):
-    """What can be changed once there is a version: a line of it, or that today is different."""
+    """What can be changed once there is a version: a line of it, that today is different, or that they are ill."""
 
-    where: Literal["lines", "today"]
+    where: Literal["lines", "today", "sick"]

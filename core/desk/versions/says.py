@@ -237,6 +237,12 @@ class Me(Said):
     screened_in: int | None = None
 
 
+class UnitsKept(Said):
+    """In which units their loads are written from now on."""
+
+    units: MassUnit
+
+
 class BodyMassNoted(Said):
     """They told what they weigh when nobody asked."""
 

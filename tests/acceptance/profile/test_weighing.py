@@ -55,3 +55,17 @@ async def test_nothing_is_kept_before_consent(crew):
     await bo.hears("May I keep these notes?")
     await bo.says("I weigh 74kg")
     await bo.hears("May I keep these notes?")
+
+
+async def test_who_reads_pounds_says_so(crew, ilse, posted):
+    await ilse.says("a 16 kg kettlebell")
+    await ilse.hears("kettlebell of 16 kg")
+    await ilse.says("can you show me pounds instead of kilos")
+    await ilse.hears("I write your loads in pounds")
+    await ilse.says("/me")
+    assert "lb" in (await ilse.hears("here's what I know")).text
+
+
+async def test_a_coach_speaks_of_the_group(crew):
+    await crew.coach.says("we use pounds")
+    await crew.coach.hears("loads in lb")

@@ -83,3 +83,8 @@ async def test_an_ok_is_of_what_was_asked_last(crew, posted, ilse):
     await crew.coach.says("ok")
     await ilse.hears("well done")
     assert "7 rounds" not in "".join(one.text for one in await ilse.messages)
+
+
+async def test_whoever_is_ill_before_there_is_a_version_is_told_to_rest(crew, ilse, posted):
+    await ilse.says("im ill")
+    assert "rest" in (await ilse.hears("Get well soon")).text

@@ -5,9 +5,15 @@ from bot.words.text import fill, plural
 from bot.words.wording import Button, Worded, wording
 from core.athletes.values import WALKS, Evidence
 from core.desk.commands import ChangeAnswer, ForgetShown
-from core.desk.versions.says import AbilityNoted, AbilityTakenBack, BodyMassNoted
+from core.desk.versions.says import AbilityNoted, AbilityTakenBack, BodyMassNoted, UnitsKept
 from core.measures import MassUnit, in_words
 from core.scaling.values import Ask
+
+
+@wording("en", UnitsKept)
+def units_kept(said: UnitsKept) -> Worded:
+    name = "pounds" if said.units is MassUnit.LB else "kilos"
+    return Worded(f"From now on I write your loads in {name}. /today shows today's so.")
 
 
 @wording("en", BodyMassNoted)

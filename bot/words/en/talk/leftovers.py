@@ -167,6 +167,15 @@ def who_trains(said: WhoTrains) -> Worded:
     return Worded("\n".join([*groups, more]))
 
 
+# That what sits below the neck is rested is common practice, no source.
+ILL: Final = (
+    "Get well soon! With a fever, or anything below the neck, rest: no session is worth it. With no more than a cold, "
+    f"/today shows your version; “{LABELS['today']}” under it makes it gentle. If it gets worse, ask a doctor."
+)
+
+
 @wording("en", OnceYouHaveIt)
 def once_you_have_it(said: OnceYouHaveIt) -> Worded:
+    if said.where == "sick":
+        return Worded(ILL)
     return Worded(f"Once you have your version, tap “{LABELS[said.where]}” under it for that.")
