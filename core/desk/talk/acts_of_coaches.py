@@ -18,7 +18,7 @@ from core.desk.talk.acts_of_athletes import classes
 from core.desk.talk.acts_of_athletes import how_long as own_length
 from core.desk.talk.asides import how_it_goes, who_is_in
 from core.desk.talk.explaining import explain
-from core.desk.talk.says import WhoTrains
+from core.desk.talk.says import NotPostedYet, WhoTrains
 from core.desk.talk.scene import Scene
 from core.desk.talk.understood import as_opened
 from core.desk.versions.holding import look_by_name
@@ -135,8 +135,11 @@ async def who_needs_me(visit: Visit, _: a.WhoNeedsMe, __: Scene) -> Outcome | No
     return await overseeing.who_needs_me(visit)
 
 
-async def whats_coming(visit: Visit, _: a.WhatsComing, __: Scene) -> Outcome | None:
-    return await whats_scheduled(visit)
+async def whats_coming(visit: Visit, _: a.WhatsComing, scene: Scene) -> Outcome | None:
+    scheduled = await whats_scheduled(visit)
+    if scheduled is not None or not await visit.memberships():
+        return scheduled
+    return visit.told(NotPostedYet(session=scene.record.id if scene.record else None))
 
 
 async def how_long(visit: Visit, act: a.HowLong, scene: Scene) -> Outcome | None:

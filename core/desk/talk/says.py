@@ -160,6 +160,12 @@ class AthleteSays(Said):
     text: str
 
 
+class NotPostedYet(Said):
+    """To an athlete: what comes is seen once it is posted. `session`: the one that counts now."""
+
+    session: int | None = None
+
+
 class OnceYouHaveIt(Said):
     """What can be changed once there is a version: a line of it, that today is different, or that they are ill."""
 

@@ -41,7 +41,9 @@ def _is_supposed(stretch: Stretch, at: int) -> bool:
     """`I was pregnant last year`, `what if I'm pregnant`."""
     helps = stretch.marked.helps
     near = range(max(stretch.start, at - _NEAR), at)
-    return helps(at - 1, "past_word") is not None or any(helps(one, "if_word") is not None for one in near)
+    # `We're expecting` is no `were`.
+    past = helps(at - 1, "past_word") is not None and stretch.marked.text.tokens[at - 1].typed.isalpha()
+    return past or any(helps(one, "if_word") is not None for one in near)
 
 
 def side(stretch: Stretch) -> Side | None:

@@ -88,3 +88,8 @@ async def test_an_ok_is_of_what_was_asked_last(crew, posted, ilse):
 async def test_whoever_is_ill_before_there_is_a_version_is_told_to_rest(crew, ilse, posted):
     await ilse.says("im ill")
     assert "rest" in (await ilse.hears("Get well soon")).text
+
+
+async def test_what_comes_is_seen_once_it_is_posted(ilse):
+    await ilse.says("what is on tomorrow")
+    assert "Classes" in (await ilse.hears("once your coach posts it")).labels

@@ -66,3 +66,16 @@ def test_by_their_yes_it_is_told():
 )
 def test_what_they_ask_and_what_frightens_them_is_heard(text, act):
     assert names(read(text).acts) == {act}
+
+
+@pytest.mark.parametrize("text", ["we're expecting!! 12 weeks", "im expecting, 14 weeks"])
+def test_a_pregnancy_is_told_in_many_ways(text):
+    (told,) = (one for one in read(text).acts if one.act == "condition")
+    assert told.limits == ("pregnancy",)
+
+
+@pytest.mark.parametrize(
+    "text", ["my wife is expecting", "we were expecting last year", "what if i'm pregnant"]
+)
+def test_what_is_anothers_past_or_supposed_is_no_pregnancy(text):
+    assert "condition" not in names(read(text).acts)

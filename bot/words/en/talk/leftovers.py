@@ -17,6 +17,7 @@ from core.desk.talk.says import (
     NobodyJudges,
     NotGot,
     NothingWaits,
+    NotPostedYet,
     NotYet,
     OnceYouHaveIt,
     OnlyAsked,
@@ -165,6 +166,15 @@ def who_trains(said: WhoTrains) -> Worded:
         "out of the group's chat is out here as well."
     )
     return Worded("\n".join([*groups, more]))
+
+
+@wording("en", NotPostedYet)
+def not_posted_yet(said: NotPostedYet) -> Worded:
+    text = (
+        "I only know a session once your coach posts it; then <i>My version</i> stands under it in the group."
+    )
+    now = (Button(LABELS["version"], MyVersion(session=said.session)),) if said.session is not None else ()
+    return Worded(text, ((*now, Button(LABELS["classes"], SeeClasses())),))
 
 
 # That what sits below the neck is rested is common practice, no source.
