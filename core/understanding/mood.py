@@ -13,6 +13,7 @@ Mood = Literal["told", "asked", "supposed", "maybe"]
 
 # `hi coach, is it ok`, `ok so should I`: how many words may stand before what makes it a question.
 _BEFORE: Final = 3
+_GREETS: Final = ("hello", "thanks", "coach", "yes", "no")
 # What is wished is often asked for (`can you make it easier?`); these are facts.
 _FACTS: Final = frozenset(
     {
@@ -46,7 +47,7 @@ def mood(stretch: Stretch) -> Mood:
     for at in range(stretch.start, stretch.end):
         for how in (one.value for one in stretch.marked.helping[at] if one.kind == "mood"):
             found = _as_mood(stretch, at, how)
-            if found != "told" and (how == "maybe" or _begins(stretch, at)):
+            if found != "told" and _counts(stretch, at, found):
                 return found
     return "told"
 
@@ -56,8 +57,18 @@ def tells(act: str, how: Mood) -> bool:
     return act not in _NO_TELLING[how]
 
 
-def _begins(stretch: Stretch, at: int) -> bool:
-    return at - stretch.start <= _BEFORE and not stretch.marked.within(stretch.start, at)
+def _counts(stretch: Stretch, at: int, how: Mood) -> bool:
+    """`Is a chair enough` asks, `mine is a chair` doesn't: before a question stands nothing but a hello or an `and`."""
+    if how == "maybe":
+        return True
+    near = at - stretch.start <= _BEFORE and not stretch.marked.within(stretch.start, at)
+    return near and (how == "supposed" or all(_leads_on(stretch, one) for one in range(stretch.start, at)))
+
+
+def _leads_on(stretch: Stretch, at: int) -> bool:
+    marked = stretch.marked
+    is_word = marked.text.tokens[at].kind == "word"
+    return not is_word or marked.helps(at, "joint") is not None or marked.means(at, *_GREETS)
 
 
 def _as_mood(stretch: Stretch, at: int, how: str) -> Mood:

@@ -397,8 +397,13 @@ async def is_it_ok(visit: Visit, _: a.IsItOk, scene: Scene) -> Outcome | None:
     )
 
 
-async def nothing_hurt(visit: Visit, _: a.NothingHurt, __: Scene) -> Outcome | None:
-    """Where something is spared, it is asked what of it still counts: nothing of that goes by a word."""
+async def nothing_hurt(visit: Visit, act: a.NothingHurt, scene: Scene) -> Outcome | None:
+    """Where something is spared, it is asked what of it still counts: nothing of that goes by a word.
+
+    None beside other words: there it belongs to a score.
+    """
+    if len(act.text.split()) < len(scene.text.split()):
+        return None
     if (await visit.profile()).limits and await visit.uow.consents.given(visit.person.id):
         return await change_answer(visit, ChangeAnswer(ask=Ask.LIMITS))
     return visit.told(NothingSpared()) if await visit.memberships() else None

@@ -79,3 +79,15 @@ def test_a_pregnancy_is_told_in_many_ways(text):
 )
 def test_what_is_anothers_past_or_supposed_is_no_pregnancy(text):
     assert "condition" not in names(read(text).acts)
+
+
+@pytest.mark.parametrize(
+    "text", ["the equipment is a barbell with 60 kg and a rack", "mine is a 16 kg kettlebell"]
+)
+def test_what_stands_behind_its_subject_tells(text):
+    assert "has" in names(read(text, "equipment").acts)
+
+
+@pytest.mark.parametrize("text", ["hi, is it ok to do squats", "ok so should I do 20 push-ups?"])
+def test_a_hello_stands_before_a_question(text):
+    assert read(text).asks
