@@ -117,12 +117,17 @@ def understand(message: Message, context: Context | None = None) -> Understood:
     return Understood(
         acts=acts,
         supposed=_each_once(act for one in chosen for act in one.supposed),
-        asks=bool(chosen)
-        and all(one.mood != "told" for one in chosen if not one.is_aside or len(chosen) == 1),
+        asks=_only_asks(chosen),
         unread=tuple(words for one in doubtful if (words := _carries(marked, one, alone=not taken))),
         between=_between(doubtful) if not taken else (),
         language=marked.language,
     )
+
+
+def _only_asks(chosen: Sequence[Chosen]) -> bool:
+    """Whether nothing of it is told, a hello apart."""
+    matter = [one for one in chosen if not one.is_aside and one.name not in _BESIDE] or chosen
+    return bool(matter) and all(one.mood != "told" for one in matter)
 
 
 def _each_once(acts: Iterable[AnyAct]) -> tuple[AnyAct, ...]:
