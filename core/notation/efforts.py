@@ -2,7 +2,7 @@
 
 import re
 import tomllib
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from pathlib import Path
 from typing import Final
 
@@ -48,15 +48,21 @@ def _in_numbers(words: str) -> Effort | None:
 
 
 def effort_of(piece: Piece) -> Facts:
-    """What the notes of a piece say of how hard it is: `40 min at an easy pace`."""
+    """What a piece says of how hard it is: `40 min at an easy pace`, `rpe 6`."""
+    if piece.load_rule and (rated := piece.load_rule.effort):
+        return {"effort": Effort(low=rated, high=rated)}
+    return _in_words(piece)
+
+
+def _in_words(piece: Piece) -> Facts:
     said = " ".join(piece.notes)
     told = effort_told(said.lower())
     return {"effort": told.model_copy(update={"words": said})} if told else {}
 
 
-def effort_of_all(pieces: Iterable[Piece]) -> Facts:
+def effort_of_all(pieces: Sequence[Piece]) -> Facts:
     """How hard a part is of which every line goes far, and says the same: `run 5 km easy`."""
-    told = [effort_of(piece).get("effort") if _goes_far(piece) else None for piece in pieces]
+    told = [_in_words(piece).get("effort") if _goes_far(piece) else None for piece in pieces]
     first = told[0] if told else None
     same = first and all(one and (one.low, one.high) == (first.low, first.high) for one in told)
     return {"effort": first} if same else {}

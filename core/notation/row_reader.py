@@ -253,8 +253,9 @@ def _is_told(reading: Reading, text: str, start: int, behind: str) -> bool:
     if not _LETTER.search(words):
         return False
     told = told_by(words)
-    if told.keys() == {"effort"} and any(piece.meaning for piece in reading.pieces):
-        return False  # `10 burpees, steady`
+    if told.keys() == {"effort"} and reading.pieces and reading.pieces[-1].meaning:
+        _annotate(reading, [reading.row.own_words(start, start + len(text))])  # `run 30 min, zone 2`
+        return True
     if told and not any(
         reading.facts.get(name, value) != value for name, value in told.items() if name != "effort"
     ):

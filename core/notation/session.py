@@ -41,7 +41,7 @@ from core.notation.tongues import in_english
 from core.notation.unread import Stretch, named, whole
 from core.notation.values import Corrected, NotUnderstood, ReadSession
 from core.notation.windows import Window, settled, window
-from core.sessions.values import MOST_BLOCKS, MOST_LINES, Block, BlockKind, Effort, Format, Session
+from core.sessions.values import MOST_BLOCKS, MOST_LINES, Block, BlockKind, Format, Session
 
 __all__ = ["is_like_a_session", "read_session"]
 
@@ -359,10 +359,7 @@ class _Reader:
 
     def _take_nameless(self, piece: Piece, reading: Reading, lines: list[Placed]) -> None:
         """An effort above the lines is that of the part; what else has no name and no line to belong to is shown."""
-        if piece.load_rule and piece.load_rule.effort and not lines:
-            effort = piece.load_rule.effort
-            reading.facts.setdefault("effort", Effort(low=effort, high=effort))
-        elif not (lines or piece.amount or piece.unread) and (told := effort_of(piece)):
+        if not (lines or piece.amount or piece.unread) and (told := effort_of(piece)):
             take_effort(reading.facts, told)
         elif (
             not lines and piece.amount and piece.unit is AmountUnit.REPS and not (piece.sets or piece.unread)

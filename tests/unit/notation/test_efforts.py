@@ -63,6 +63,7 @@ def test_the_day_s_effort_is_that_of_its_work_and_not_of_the_warm_up():
 
 def test_what_goes_far_says_how_hard_it_is_in_its_own_line():
     assert read("6 x 400 m hard, 2 min easy walk between").blocks[0].effort == Effort(low=7, words="hard")
+    assert read("Run 30 min, zone 2").blocks[0].effort == Effort(high=4, words="zone 2")
     assert read("10 squats, slow\n10 push-ups, slow\n3 rounds for time").blocks[0].effort is None
 
 
