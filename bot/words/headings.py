@@ -26,7 +26,8 @@ def _how_hard(block: VersionBlock) -> str:
     told = list(dict.fromkeys(number(end) for end in (effort.low, effort.high) if end is not None))
     if effort.words and any(effort.words == line.notes for line in block.lines):
         return ""
-    words = effort.words or (f"effort {' to '.join(told)} of 10" if told else "")
+    at_most = " at most" if effort.low is None and told else ""
+    words = effort.words or (f"effort {' to '.join(told)} of 10{at_most}" if told else "")
     return f" ({words})" if words else ""
 
 
@@ -88,7 +89,8 @@ def _within(block: VersionBlock) -> str:
 
 def _quality(block: VersionBlock) -> str:
     rounds = f"{block.rounds} rounds, " if block.rounds and block.rounds > 1 else ""
-    return f"{rounds}no clock: take your time".capitalize()
+    how = f"{number(block.minutes)} minutes at your own pace" if block.minutes else "no clock: take your time"
+    return f"{rounds}{how}".capitalize()
 
 
 def _in_sets(block: VersionBlock, how: str) -> str:

@@ -194,6 +194,9 @@ def of_effort(lift: Lift, fitting: Fit) -> Iterator[Charge]:
         yield Charge("light", int(min(light, _most_for_light(lift))))
         if fitting.light > FEEBLE and not (lift.as_meant or _may_be_feeble(lift)):
             yield Charge("feeble", costs.feeble)
+    elif fitting.light > FEEBLE and lift.load is not None and not lift.as_meant:
+        # For whoever goes easy it decides between weights, and never against a movement.
+        yield Charge("light", costs.light)
 
 
 def _most_for_light(lift: Lift) -> float:

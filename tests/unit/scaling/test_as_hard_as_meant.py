@@ -10,7 +10,7 @@ from core.movements.lookup import catalogue
 from core.scaling.amounts import amount_of
 from core.scaling.orders import Orders
 from core.scaling.version import version_for
-from core.sessions.values import Effort
+from core.sessions.values import Effort, Format
 from tests.unit.scaling.people import athlete, did, lines, only_line, session
 
 STRONG = [did("push-up", 40), did("overhead press", 1, 60)]
@@ -198,3 +198,25 @@ def test_sore_legs_are_named_where_another_thing_is_the_reason():
     who = athlete(sex="male", mass=79, owns=["dumbbell 2.5 to 25 by 2.5"], today=Today(sore=("legs",)))
     line = only_line("5 x 5 back squat @ 80 kg\nrest 2 min", who)
     assert "for the sake of your sore legs" in reason_words(line, who.units)
+
+
+def test_whoever_goes_easy_is_given_no_weight_that_is_nothing():
+    who = athlete(
+        sex="male",
+        mass=104,
+        birth_year=1976,
+        experience="new",
+        limits=("shoulder",),
+        owns=["2x dumbbell 2.5 to 20 by 2.5", "bench"],
+    )
+    (_, press) = lines("4 sets, rest 2 min\n6 front squats @ 50 kg\n6 strict presses @ 35 kg", who)
+    assert (press.load_kg or 0) * (press.count or 1) >= Decimal(10)
+
+
+def test_minutes_of_what_is_not_scored_are_said():
+    (block,) = version_for(
+        easily("AMRAP 40\n400 m run", 4), athlete(experience="trained"), catalogue()
+    ).blocks
+    assert block_heading(block.model_copy(update={"format": Format.QUALITY})) == (
+        "40 minutes at your own pace (effort 4 of 10 at most)"
+    )
