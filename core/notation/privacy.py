@@ -33,7 +33,7 @@ _KEEPS: Final = re.compile(
     r" (?:kept |really |all )?(?:private|confidential|stored|kept|anonymous|public)\b"
     rf"|\b(?:is|are) my {_MINE} (?:safe|secure)\b"
     rf"|\b(?:where|how|how long) (?:do you|is|are|will you) (?:(?:store|keep|save) )?my {_MINE}\b"
-    r"|\b(?:do|must|should) i (?:have to |need to )?(?:share|show|post|publish|tell (?:the group|everyone|them))\b"
+    r"|\b(?:do|must) i (?:have to |need to )?(?:share|show|publish|tell (?:the group|everyone|them))\b"
     r"|\b(?:can|may|could) i (?:keep|hide|not (?:share|show))\b.{0,20}\b(?:scores?|results?|private|secret)\b"
     r"|\b(?:privacy|gdpr|data protection)\b"
     r"|\bwhy (?:do|would|should) (?:you|u|i) (?:need|want|have)\b.{0,25}\b(?:this|that|it|all|know|tell|answer)\b"

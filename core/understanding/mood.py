@@ -38,7 +38,7 @@ _NO_TELLING: Final[Mapping[Mood, frozenset[str]]] = {
     "told": frozenset(),
     "asked": _FACTS,
     "supposed": _FACTS | _OF_CARE,
-    "maybe": _FACTS - {"spares", "condition"},
+    "maybe": _FACTS - {"spares", "condition", "has_minutes"},
 }
 
 

@@ -338,7 +338,7 @@ SAID_OF_ONESELF: Final = frozenset(
         "zone",
         "units",
     }
-    | {"forget_me", "export_me", "my_data", "help", "how_to", "wants_timer", "is_it_ok", "worries"}
+    | {"forget_me", "export_me", "my_data", "help", "how_to", "wants_timer", "worries"}
 )
 
 

@@ -12,10 +12,12 @@ from core.desk.talk.asked import keeps
 from core.desk.talk.understood import BESIDE
 from core.desk.today.pain import joints
 from core.desk.today.reports import all_told, effort_key, rate_effort, take_up_pain, tell_hurt
+from core.desk.today.says import AskEffort
 from core.desk.versions.version import session_meant
 from core.desk.visit import Visit
 from core.notation.felt import names_effort, read_effort, read_hurt, says_that_was_all
 from core.notation.limits import read_limits
+from core.notation.yes_no import calls_it_off, says_it_is_so
 from core.scores.values import Hurt
 from core.store.records import SessionRecord
 from core.understanding.acts import Effort
@@ -32,6 +34,8 @@ async def as_felt(visit: Visit, text: str, session: int | None) -> Outcome | Non
     asks_effort = report is None or report.effort is None
     if report and report.effort is not None and report.hurt and not named:
         return None
+    if asks_effort and (says_it_is_so(text) or calls_it_off(text)):
+        return visit.told(AskEffort(session=record.id))  # a yes says neither how hard it was nor what hurt
     felt = felt_in(text, "effort" if asks_effort else "pain")
     hurt = None if report and report.hurt else felt.hurt
     rated = None

@@ -93,3 +93,10 @@ async def test_whoever_is_ill_before_there_is_a_version_is_told_to_rest(crew, il
 async def test_what_comes_is_seen_once_it_is_posted(ilse):
     await ilse.says("what is on tomorrow")
     assert "Classes" in (await ilse.hears("once your coach posts it")).labels
+
+
+async def test_a_yes_to_how_hard_it_was_is_no_pain(crew, ilse, posted):
+    await ilse.says("7+12")
+    await ilse.hears("How hard was the whole session")
+    await ilse.says("yes")
+    await ilse.hears("How hard was the whole session")
