@@ -197,7 +197,8 @@ def _line(piece: Piece, facts: Facts, amount: int | None, amount_to: int | None)
     if facts.get("scheme") and (loads := _pair_of_loads(piece)):
         piece = replace(piece, amount=None, second_amount=None, loads_kg=loads)
     line = as_line(piece)
-    if piece.most:
+    is_far = piece.amount is None and facts["format"] is Format.MAX_REPS and "counted_in" in facts
+    if piece.most or is_far:
         usual = piece.meaning.unit if piece.meaning else line.unit
         told = AmountUnit.KCAL if piece.in_kcal else facts.get("counted_in", usual)
         return line.model_copy(update={"amount": None, "unit": told})

@@ -13,7 +13,7 @@ from core.notation.line_names import HELD
 from core.notation.quantities import MINUTE_S, in_unit
 from core.scores.text import clock
 from core.sessions.counting import is_held_so_long, is_in_kcal
-from core.sessions.values import Aim, Block, BlockKind, Effort, Format, Line, LoadRule, Session
+from core.sessions.values import Aim, Block, BlockKind, Counts, Effort, Format, Line, LoadRule, Session
 
 _HEADINGS = {
     BlockKind.WARM_UP: "Warm-up",
@@ -112,7 +112,23 @@ def _format(block: Block) -> Iterator[str]:
 
 
 def _most_of(block: Block) -> str:
-    return "Max calories" if is_in_kcal(block) else "Max reps"
+    if is_in_kcal(block):
+        return "Max calories"
+    is_far = all(line.unit is AmountUnit.METRES for line in block.lines)
+    return "Max distance" if is_far and block.minutes else "Max reps"
+
+
+_COUNTED_IN = {AmountUnit.REPS: "repetitions", AmountUnit.METRES: "metres", AmountUnit.KCAL: "calories"}
+_WHICH = {Counts.BEST: "the best", Counts.WORST: "the worst"}
+
+
+def _what_counts(block: Block) -> str:
+    """`metres, the worst`; empty where the format says all of it."""
+    told = (
+        _COUNTED_IN.get(block.counted_in) if block.counted_in else None,
+        _WHICH.get(block.counts) if block.counts else None,
+    )
+    return ", ".join(filter(None, told))
 
 
 def _intervals(block: Block) -> str:
@@ -132,6 +148,8 @@ def _rules(block: Block) -> Iterator[str]:
             if once
             else f"Rest {_duration(block.rest_s)} between {each}"
         )
+    if what := _what_counts(block):
+        yield f"Score: {what}"
     if block.team:
         yield f"In teams of {block.team}"
     if block.aim:
