@@ -13,7 +13,7 @@ from core.athletes.equipment import (
     with_stated,
 )
 from core.athletes.limits import limits
-from core.athletes.values import Evidence, Screening, SetName
+from core.athletes.values import Branch, Evidence, Screening, SetName
 from core.desk.classes.coming import see_classes
 from core.desk.classes.commands import AboutReminders, SeeClasses, SetLead, SetQuiet
 from core.desk.classes.habits import about_reminders, set_lead, set_quiet
@@ -390,7 +390,9 @@ async def is_it_ok(visit: Visit, _: a.IsItOk, scene: Scene) -> Outcome | None:
     conditions = tuple(
         one.id for one in limits() if one.kind == "condition" and one.id in (profile.limits or ())
     )
-    careful = profile.branch is not None and profile.branch.screening is not Screening.CLEAR
+    # Whoever is only out of training needs no doctor's word.
+    branch = None if profile.branch is Branch.HEALTHY_INACTIVE else profile.branch
+    careful = branch is not None and branch.screening is not Screening.CLEAR
     word = await word_for_coach(visit, scene.text)
     return visit.told(
         HowItFeelsDecides(conditions=conditions, careful=careful, version=scene.version, word=word)
