@@ -74,7 +74,12 @@ def _is_known(piece: Piece, name: str, lexicon: Lexicon) -> bool:
     attempts = (lexicon.exact, lexicon.short, lexicon.near, lexicon.turned, lexicon.clipped)
     if _found(piece, name, lexicon, *attempts):
         return True
-    return piece.unit is AmountUnit.SECONDS and _found(piece, f"{name} stretch", lexicon, lexicon.exact)
+    if piece.unit is not AmountUnit.SECONDS:
+        return False
+    # A time that names nothing (`40 min easy`) is no stretch.
+    return _found(
+        piece, f"{name} stretch", lexicon, lambda words: None if words == "stretch" else lexicon.exact(words)
+    )
 
 
 def _is_qualified(piece: Piece, name: str, lexicon: Lexicon) -> bool:

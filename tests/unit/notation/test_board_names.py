@@ -268,3 +268,14 @@ MORE_THAN_A_SLIP = [("8 burpess", "burpee"), ("9 pushpus", "push-up")]
 def test_an_s_too_many_is_no_slip(typed, movement):
     (line,) = lines(f"AMRAP 12\n{typed}")
     assert line.movement == movement
+
+
+@pytest.mark.parametrize("text", ["Cool-down: 2 min stretch", "5 min stretching", "10 min easy stretch"])
+def test_a_stretch_of_no_name_is_a_line_all_the_same(text):
+    session = read_session(text, catalogue()).session
+    assert session is not None
+    assert [line.movement for block in session.blocks for line in block.lines] == ["stretch"]
+
+
+def test_minutes_that_name_nothing_are_no_stretch():
+    assert read_session("40 min easy", catalogue()).session is None
