@@ -134,7 +134,8 @@ async def do_as_told(visit: Visit, text: str, replied_to: int | None) -> Outcome
         outcome, _ = await carry_out(visit, of_oneself, scene)
         told = own if outcome else told
     if outcome is None:
-        as_score = await own_score_amid_words(visit, text, scene)
+        like_one = not told.acts and _LIKE_A_SCORE.intersection(told.between)
+        as_score = await own_score_amid_words(visit, text, scene, sure=bool(like_one))
         return as_score or await not_got(visit, told.unread, near(told), scene)
     left = (*unread, *told.unread)
     return as_one(visit, outcome + (await left_over(visit, left) if left else Outcome()))
@@ -146,14 +147,19 @@ def tells_every_part(told: Understood, scene: Scene) -> bool:
     return only_scores and bool(scene.record and read_parts(scene.text, scene.record.session))
 
 
-async def own_score_amid_words(visit: Visit, text: str, scene: Scene) -> Outcome | None:
-    """What means nothing else, and reads as a score of the session before them, is asked about or taken as one."""
+_LIKE_A_SCORE: Final = frozenset({"scored", "corrects", "did_scaled", "did_as_written"})
+
+
+async def own_score_amid_words(visit: Visit, text: str, scene: Scene, *, sure: bool) -> Outcome | None:
+    """What means nothing else, and reads as a score of the session before them, is asked about or taken as one.
+
+    Not `sure`: the words are hardly like one, so that it is only asked: `I could do 12 push-ups once`.
+    """
     if scene.record is None:
         return None
     read = read_score(text, scene.record.session)
-    is_one = bool(read_parts(text, scene.record.session)) or (
-        read.score is not None and may_be_confirmed(read)
-    )
+    asked = read.score is not None and may_be_confirmed(read) and not (read.sure and not sure)
+    is_one = asked or (sure and bool(read_parts(text, scene.record.session)))
     return await own_score(visit, text, scene.replied_to) if is_one else None
 
 

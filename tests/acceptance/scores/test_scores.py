@@ -366,3 +366,8 @@ async def test_whoever_puts_a_score_right_is_told_of_which_session(crew, ilse):
     await ilse.says("8+2")
     await ilse.presses("Not right", on=await ilse.hears("Noted: 8 rounds + 2"))
     await ilse.hears("What should it be, for")
+
+
+async def test_what_somebody_could_do_once_stands_on_no_board(crew, ilse):
+    await ilse.says("i could do 12 push ups once")
+    await ilse.hears("I didn't get")
