@@ -101,8 +101,13 @@ def _in_sets(block: VersionBlock, how: str) -> str:
 def _hold(block: VersionBlock) -> str:
     if all(line.amount is not None for line in block.lines):
         return _sets(block)
-    how = "as long as your position stays clean" if block.scored else "and stop well before you have to"
-    return _in_sets(block, f"Hold {how}" if block.scored else f"Hold, {how}")
+    return _in_sets(block, "Hold as long as your position stays clean")
+
+
+def _hold_gently(block: VersionBlock) -> str:
+    if all(line.amount is not None for line in block.lines):
+        return _sets(block)
+    return _in_sets(block, "Hold while it's easy: about half as long as you could")
 
 
 def _most(block: VersionBlock) -> str:
@@ -154,8 +159,8 @@ HEADINGS: dict[Format, Callable[[VersionBlock], str]] = {
 
 # Where nothing is to be chased. Half of what would go is what light duty allows (design 7, estimate).
 GENTLY: dict[Format, Callable[[VersionBlock], str]] = {
-    Format.HOLD: lambda _: "Hold while it's easy: about half as long as you could",
-    Format.MAX_REPS: _most_gently,
+    Format.HOLD: _hold_gently,
+    Format.MAX_REPS: lambda block: _in_sets(block, _most_gently(block)),
     Format.MAX_LOAD: _heaviest_gently,
     Format.TIME_TRIAL: lambda block: f"At an easy, even pace{_cap(block)}",
 }

@@ -118,8 +118,8 @@ class Athlete:
 
     @property
     def scored(self) -> bool:
-        """Whether there is an expected score and a rank."""
-        return self.day.scored and not self.light_duty and self.easing is None
+        """Whether there is an expected score and a rank: nobody chases either under a cap on their effort."""
+        return self.day.scored and self.effort_at_most is None
 
     @cached_property
     def is_unused(self) -> bool:

@@ -137,7 +137,7 @@ def test_from_a_seat_only_seats_are_reached_unless_it_is_what_is_written():
         ("heart", 4, False),
         ("stroke", 4, False),
         ("copd", 5, False),
-        ("ms", 6, True),
+        ("ms", 6, False),
         ("parkinsons", None, True),
     ],
 )
