@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from bot.words.text import plural
+from core.desk.reference import catalogue
 from core.forecast.values import Broken, Forecast, Outlook
 
 _MINUTE_S, _HOUR_S = 60, 3600
@@ -54,7 +54,8 @@ def _pacing(outlook: Outlook) -> Iterator[str]:
 
 
 def _parts(one: Broken) -> str:
-    return f"the {plural(one.movement)} {' + '.join(str(part) for part in one.parts)}"
+    _, variant = catalogue().variant(f"{one.movement}/{one.variant}")
+    return f"the {variant.label} {' + '.join(str(part) for part in one.parts)}"
 
 
 def clock(seconds: float) -> str:

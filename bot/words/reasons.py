@@ -56,12 +56,19 @@ def reason_words(line: VersionLine, units: MassUnit, spared: set[str] | None = N
 
     A limit among those `spared` was named in the reason before: once is enough.
     """
+    units = _marked_in(line, units)
     why = _why(line, units) if not _is_named(line, spared) else f"Likewise{_so(line)}"
     if not why:
         return ""
     kept = _kept(line)
     beside = f"{_more(line, units)}{_eased(line)}"
     return f"{why}; {kept}.{beside}" if kept else f"{why}.{beside}"
+
+
+def _marked_in(line: VersionLine, units: MassUnit) -> MassUnit:
+    """The units of what is in the hands, so that no line is told in two."""
+    marked = "" if line.load_kg is None else as_marked(line.load_kg, units)
+    return next((one for one in MassUnit if marked.endswith(f" {one}")), units)
 
 
 def _eased(line: VersionLine) -> str:

@@ -77,12 +77,13 @@ def what_words(line: VersionLine, units: MassUnit) -> str:
         return f"{'Left out today: ' if left_out else 'Rest instead of '}{line.written}"
     label = _label(line)
     load = _held(line, label) if line.load_kg is None else f"({_load(line, units)})"
+    label, notes = _at_their_pace(label, line.notes)
     label = singular(label) if line.amount == 1 and line.unit is AmountUnit.REPS else label
     parts = [_amount(line), label, load]
     words = " ".join(part for part in parts if part)
     if line.amount is None and line.unit is AmountUnit.KCAL and not line.scheme:
         words = f"{words} for calories"
-    return f"{words}{_on_sides(line)}{_beside(line)}"
+    return f"{words}{_on_sides(line)}{_beside(line, notes)}"
 
 
 def _on_sides(line: VersionLine) -> str:
@@ -97,11 +98,20 @@ def _on_sides(line: VersionLine) -> str:
     )
 
 
-def _beside(line: VersionLine) -> str:
+def _at_their_pace(label: str, notes: str | None) -> tuple[str, str | None]:
+    """A brisk walk that the coach wants easy is an easy walk: the label and the words that are left beside it."""
+    told = notes.split("; ") if notes else []
+    if EASY not in told or not label.startswith(BRISK):
+        return label, notes
+    told.remove(EASY)
+    return f"{EASY} {label.removeprefix(BRISK)}", "; ".join(told) or None
+
+
+def _beside(line: VersionLine, notes: str | None) -> str:
     """What the coach wrote with a line: `; 60/50 cm`, `; tempo 31x1`, `; stop with 2 left in you`."""
     tempo = f"tempo {line.tempo}" if line.tempo else None
     leaves = f"stop with {number(line.leaves)} left in you" if line.leaves is not None else None
-    return "".join(f"; {said}" for said in (tempo, leaves, line.notes) if said)
+    return "".join(f"; {said}" for said in (tempo, leaves, notes) if said)
 
 
 # `push-ups with your hands on a chair`: how, and not whose.
@@ -126,6 +136,9 @@ def _variant(line: VersionLine) -> Variant:
 
 
 def _amount(line: VersionLine) -> str:
+    minutes = (line.amount or 0) / MINUTE
+    if line.unit is AmountUnit.SECONDS and line.amount_to is None and minutes in WHOLE_MINUTES:
+        return f"{number(minutes)} min{_of(line)}"
     amount = "-".join(map(str, line.scheme)) if line.amount is None else number(line.amount)
     if line.amount is not None and line.amount_to is not None and line.amount_to != line.amount:
         amount = f"{amount}-{number(line.amount_to)}"
@@ -177,6 +190,9 @@ def _filled(label: str, load: str, count: int | None) -> str:
     return f"two {label}s filled to {load} each" if two else f"{label} filled to {load}"
 
 
+# From so many on nobody counts in seconds.
+WHOLE_MINUTES = range(3, 600)
+BRISK, EASY = "brisk ", "easy"
 # Shares in percent.
 SHARES = {50: "Half", 67: "About two thirds", 75: "Three quarters"}
 WHY_LESS = {

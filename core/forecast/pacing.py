@@ -35,7 +35,10 @@ def _broken(floor: Floor, block: VersionBlock) -> Iterator[Broken]:
         amount = round(line.amount)
         if parts > 1 and amount >= LEAST:
             yield Broken(
-                line=line.line, movement=line.movement, parts=in_parts(amount, min(parts, MOST_PARTS))
+                line=line.line,
+                movement=line.movement,
+                variant=line.variant,
+                parts=in_parts(amount, min(parts, MOST_PARTS)),
             )
 
 

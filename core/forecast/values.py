@@ -42,6 +42,7 @@ class Broken(Value):
 
     line: int
     movement: str
+    variant: str
     parts: tuple[int, ...]
 
 

@@ -90,13 +90,23 @@ def take_effort(facts: Facts, told: Facts) -> Facts:
 
 
 def both(one: Effort, other: Effort) -> Effort:
-    """What two sayings have in common; where they have nothing, the first counts. All words are kept."""
+    """What two sayings have in common; where they have nothing, the first counts. All words are kept, once."""
     low = max((end for end in (one.low, other.low) if end is not None), default=None)
     high = min((end for end in (one.high, other.high) if end is not None), default=None)
-    words = ", ".join(dict.fromkeys(said for said in (one.words, other.words) if said)) or None
+    words = ", ".join(_said_once(one.words, other.words)) or None
     if low is not None and high is not None and low > high:
         low, high = one.low, one.high
     return Effort(low=low, high=high, words=words)
+
+
+def _said_once(one: str | None, other: str | None) -> Iterable[str]:
+    """`sunday easy` and `easy` are `easy`, as the day stands before it; `easy` goes into `easy, you can talk`."""
+    said = sorted(dict.fromkeys(filter(None, (one, other))), key=len)
+    if len(said) > 1 and said[1].endswith(said[0]):
+        return said[:1]
+    if len(said) > 1 and said[0] in said[1]:
+        return said[1:]
+    return dict.fromkeys(filter(None, (one, other)))
 
 
 def is_easy(effort: Effort | None) -> bool:

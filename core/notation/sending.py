@@ -40,4 +40,4 @@ def _ends(draft: Draft) -> bool:
     """Whether its rounds are over before what comes `then`: as many as possible never are."""
     said = draft.facts.get("format")
     counted = draft.facts.get("scheme") or (draft.facts.get("rounds") or 1) > 1
-    return bool(counted) and said in {None, Format.FOR_TIME}
+    return bool(counted) and said in {None, Format.FOR_TIME, Format.QUALITY}

@@ -12,7 +12,7 @@ KEPT = {BlockKind.WARM_UP, BlockKind.COOL_DOWN}
 
 # Amounts that are done once are told in such steps.
 ROUND_TO = {AmountUnit.METRES: 50, AmountUnit.SECONDS: 5}
-MINUTE = 60
+MINUTE, LONG_S = 60, 180
 
 
 class Cut(Value):
@@ -90,7 +90,8 @@ def _less(lines: tuple[Line, ...], share: float) -> tuple[Line, ...]:
 def _amount(line: Line, amount: float | None, share: float) -> float | None:
     if amount is None:
         return None
-    step = ROUND_TO.get(line.unit, 1)
+    minutes = line.unit is AmountUnit.SECONDS and amount >= LONG_S
+    step = MINUTE if minutes else ROUND_TO.get(line.unit, 1)
     return float(max(step * round(amount * share / step), min(step, amount)))
 
 

@@ -17,6 +17,7 @@ LEAST_EFFORT, MOST_EFFORT = 6.0, 10.0
 # What a coach may write beside a line that isn't for everybody.
 HARD = re.compile(r"\b(?:hard|fast|sprint|all[- ]out|max|heavy)\b", re.IGNORECASE)
 A_NUMBER = re.compile(r"\d")
+AND_NOTED, OR = "; ", "or "
 
 
 def change_of(option: Option) -> Change:
@@ -88,15 +89,19 @@ def _leaves(plan: LinePlan, way: Way, option: Option) -> float | None:
 def _notes(plan: LinePlan, option: Option, athlete: Athlete) -> str | None:
     """What the coach wrote beside a line, as far as it holds for them.
 
-    An `or easy run` is not for whoever has something to spare, `hard` not for whoever goes easy, and a number not
-    beside another one.
+    An `or easy run` is not for whoever has something to spare, `or bike` not for whoever has none, `hard` not for
+    whoever goes easy, and a number not beside another one.
     """
     notes, way = plan.line.notes, option.way
     if notes is None or way is None or not _is_done_on_the_same(plan, way):
         return None
     as_written = option.part == 1 and way.near is Near.WRITTEN
-    is_for_them = _suits(notes, athlete, way) and (as_written or not A_NUMBER.search(notes))
-    return notes if is_for_them else None
+    told = (
+        one
+        for one in notes.split(AND_NOTED)
+        if _suits(one, athlete, way) and (as_written or not A_NUMBER.search(one))
+    )
+    return AND_NOTED.join(told) or None
 
 
 def _suits(notes: str, athlete: Athlete, way: Way) -> bool:
@@ -104,7 +109,13 @@ def _suits(notes: str, athlete: Athlete, way: Way) -> bool:
     if goes_easy and HARD.search(notes):
         return False
     spares = bool(athlete.profile.limits) or athlete.is_unused or goes_easy
-    return not (spares and notes.startswith("or "))
+    return not (notes.startswith(OR) and (spares or _lacks(notes.removeprefix(OR), athlete)))
+
+
+def _lacks(name: str, athlete: Athlete) -> bool:
+    """Whether words name a thing that isn't there."""
+    thing = athlete.catalogue.implement_by_name(name)
+    return thing is not None and thing.id not in athlete.gear.things
 
 
 def _is_done_on_the_same(plan: LinePlan, way: Way) -> bool:

@@ -21,6 +21,7 @@ SAID = [
         "AMRAP 15\nKeep this at a conversational pace",
         Effort(high=4, words="keep this at a conversational pace"),
     ),
+    ("Sunday easy, no clock\n3 rounds, easy:", Effort(high=4, words="easy")),
     ("AMRAP 15\nRPE 6-7", Effort(low=6, high=7, words="rpe 6-7")),
 ]
 

@@ -37,6 +37,10 @@ def cut(text, easing=EASY_WEEK):
         ("for time\n50 air squats\n400 m run", ["For time", "33 air squats", "250 m run"]),
         ("5 km run for time", ["Time trial", "3350 m run"]),
         (
+            "3 rounds, no clock:\n10 air squats\nthen 10 minutes walk",
+            ["Not for time", "2 rounds", "10 air squats", "Cash-out: 7 min walk"],
+        ),
+        (
             "AMRAP 15\nbuy-in: 400 m run\n10 burpees",
             ["As many rounds as possible in 10 min", "Buy-in: 250 m run", "10 burpees"],
         ),

@@ -24,12 +24,19 @@ def test_a_range_is_told_as_people_tell_it(unit, low, high, words):
 
 
 def test_pacing_is_a_sentence_or_two():
-    pacing = Pacing(round_s=112, broken=(Broken(line=1, movement="pull-up", parts=(6, 4)),))
+    pacing = Pacing(round_s=112, broken=(Broken(line=1, movement="pull-up", variant="strict", parts=(6, 4)),))
     forecast = Forecast(unit="rounds", low=5, expected=6, high=7)
     assert pacing_words(Outlook(forecast=forecast, pacing=pacing)) == (
         "About 1:50 a round, the first no faster than the last.",
         "Break it up from the start: the pull-ups 6 + 4.",
     )
+
+
+def test_what_is_broken_up_is_called_as_in_the_version():
+    pacing = Pacing(broken=(Broken(line=1, movement="line hop", variant="step-over", parts=(30, 30)),))
+    forecast = Forecast(unit="rounds", low=5, expected=6, high=7)
+    told = pacing_words(Outlook(forecast=forecast, pacing=pacing))
+    assert told == ("Break it up from the start: the quick steps over a line 30 + 30.",)
 
 
 def test_without_rounds_the_half_is_told():

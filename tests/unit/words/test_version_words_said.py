@@ -40,6 +40,34 @@ def test_who_goes_easy_is_not_told_to_do_as_much_as_they_can(text, gently):
     assert block_heading(version(text, athlete("Bo", owns=["bike", "kettlebell 16 24"])).blocks[0]) != gently
 
 
+@pytest.mark.parametrize("text", ["AMRAP 12\n10 air squats", "4 rounds for time\n10 air squats"])
+def test_whoever_has_a_cap_on_their_effort_chases_nothing(text):
+    mother = athlete("Signe", limits=("after-birth-middle",))
+    (block,) = version(text, mother).blocks
+    assert not block.scored
+    assert "at an easy pace" in block_heading(block)
+
+
+def test_whoever_goes_easy_keeps_the_sets_of_a_hold():
+    easy = athlete("Harald", screening=Screening.MODERATE)
+    assert (
+        block_heading(version("3 x 40 s plank, 30 s rest", easy).blocks[0]) == "3 sets, 30 s rest after each"
+    )
+
+
+@pytest.mark.parametrize(
+    ("owns", "told"), [((), "10 min easy walk"), (("bike",), "10 min easy walk; or bike")]
+)
+def test_what_may_be_done_instead_is_told_to_whoever_has_it(owns, told):
+    (line,) = lines("10 minutes easy walk or bike", athlete(owns=owns))
+    assert what_words(line, MassUnit.KG) == told
+
+
+def test_a_line_is_told_in_the_units_of_what_is_in_the_hands():
+    (line,) = lines("4 x 8 goblet squats @ 24 kg", athlete(owns=["kettlebell 16"]))
+    assert reason_words(line, MassUnit.LB).startswith("You don't have 24 kg")
+
+
 def test_a_limit_is_named_once_in_a_message():
     spared = set[str]()
     told = [
