@@ -12,6 +12,8 @@ from core.athletes.values import Sex
 from core.movements.values import Demand, Movement, Pattern, Variant
 
 PUSH_UPS_FOR_UPSIDE_DOWN = 8
+# From so many on their hands may be as low as the line allows (estimate).
+PUSH_UPS_FOR_LOW_HANDS = 8
 OLD = 65
 OLD_FOR_THE_UNUSED = 40
 LONG_OFF = 26
@@ -52,6 +54,11 @@ class Gates:
         if self._is_new and not self._holds_itself_up and not HURRIED.isdisjoint(demands):
             return True
         return not self.may_pound and not POUNDING.isdisjoint(demands)
+
+    @cached_property
+    def may_lean_low(self) -> bool:
+        """Whether enough floor push-ups go to do many with the hands on something low."""
+        return self._capacity.sure_of_body("push-up/floor") >= PUSH_UPS_FOR_LOW_HANDS
 
     @cached_property
     def _holds_itself_up(self) -> bool:

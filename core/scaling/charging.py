@@ -7,6 +7,7 @@ from core.movements.values import Demand, Part, Pattern
 from core.scaling.athlete import Athlete
 from core.scaling.barriers import flags, is_made_harder
 from core.scaling.breath import is_make_believe, is_out_of_reach, lost_breath
+from core.scaling.careful import is_too_quick, leans_low
 from core.scaling.costs import Charge, tenths
 from core.scaling.fit import ABOUT, Fit
 from core.scaling.gear import Load
@@ -52,10 +53,7 @@ def of_the_day(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
         yield Charge("breathless", plan.costs.breathless)
     if is_make_believe(plan, way, athlete):
         yield Charge("make_believe", plan.costs.make_believe)
-    if risk := way.demands & RISKS & ~_risked(plan.ways[0], way, athlete):
-        jumps = not risk & ~USED_TO and athlete.is_used_to_jumps
-        yield Charge("added_risk", 0 if jumps else plan.costs.added_risk)
-        yield Charge("added_jump", plan.costs.added_jump if jumps else 0)
+    yield from _of_risks(plan, way, athlete)
     if athlete.shuns(way):
         yield Charge("tender", plan.costs.tender)
     if way.near is not Near.WRITTEN:
@@ -67,6 +65,15 @@ def of_the_day(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
             "hard", plan.costs.hard * tenths(log(way.met / (GENTLY * (plan.ways[0].met or way.met))))
         )
     yield from _of_things(plan, way, athlete)
+
+
+def _of_risks(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
+    if risk := way.demands & RISKS & ~_risked(plan.ways[0], way, athlete):
+        jumps = not risk & ~USED_TO and athlete.is_used_to_jumps
+        yield Charge("added_risk", 0 if jumps else plan.costs.added_risk)
+        yield Charge("added_jump", plan.costs.added_jump if jumps else 0)
+    if is_too_quick(way, athlete):
+        yield Charge("quick", plan.costs.quick)
 
 
 def _is_a_loaded_bow(plan: LinePlan, way: Way, athlete: Athlete) -> bool:
@@ -82,6 +89,8 @@ def _of_a_body(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
         yield Charge("added_risk", plan.costs.added_risk)
     if athlete.is_unsteady and way.steps and not plan.ways[0].steps:
         yield Charge("stepping", plan.costs.stepping)
+    if leans_low(way, athlete):
+        yield Charge("low_hold", plan.costs.low_hold)
     if is_made_harder(way.variant) and athlete.goes_easy(plan.ways[0]):
         yield Charge("made_harder", plan.costs.made_harder)
     if not athlete.spared.issuperset(way.variant.spares):

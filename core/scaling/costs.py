@@ -47,6 +47,7 @@ class Costs(NamedTuple):
     other_implement: int
     improvised: int
     other_count: int
+    one_overhead: int
     one_sided: int
     empty_handed: int
     makeshift: int
@@ -69,6 +70,8 @@ class Costs(NamedTuple):
     off_the_seat: int
     stepping: int
     made_harder: int
+    quick: int
+    low_hold: int
     tender: int
     repeats: int
     again: int

@@ -23,7 +23,8 @@ HALF = 0.5
 class Beside(NamedTuple):
     """What a hold is compared with: the hold and the implement that are written.
 
-    `same`: it is the same movement; `both_arms` do what one does there; `one_arm` does what both do.
+    `same`: it is the same movement; `both_arms` do what one does there; `one_arm` does what both do; `one_overhead`:
+    both hands bring one weight overhead, where the line has none.
     """
 
     meant: Hold | None
@@ -31,6 +32,7 @@ class Beside(NamedTuple):
     same: bool
     both_arms: bool
     one_arm: bool = False
+    one_overhead: bool = False
 
 
 @lru_cache(maxsize=16384)
@@ -65,6 +67,8 @@ def _charges(hold: Hold, beside: Beside, catalogue: Catalogue, costs: Costs) -> 
         yield Charge("improvised", 0 if hold.implement == written else costs.improvised)
     elif hold.implement != (written or (meant and meant.implement)):
         yield Charge("other_implement", costs.other_implement if written else 0)
+    if beside.one_overhead and not catalogue.implement(hold.implement).improvised:
+        yield Charge("one_overhead", costs.one_overhead)
     if meant is not None and beside.same and _weights(hold, beside) != _weights(meant, beside):
         yield Charge("other_count", costs.other_count)
 

@@ -10,7 +10,7 @@ from core.athletes.values import Easing
 from core.caches import kept_by_weight
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
-from core.movements.values import Hold, Movement, Pattern, Variant
+from core.movements.values import Demand, Hold, Movement, Pattern, Variant
 from core.movements.values import Part as Trained
 from core.scaling.amounts import amount_of, rounded_to
 from core.scaling.barriers import bars_of, demands_of, flags
@@ -32,6 +32,8 @@ RESISTS = frozenset({"band"})
 
 # What costs more than this whoever does it stands in for nothing.
 FARTHEST = 200
+
+ONE_OVERHEAD = flags({Demand.WRIST_CARRIES})
 
 WITHOUT_REST = {Format.AMRAP, Format.FOR_TIME}
 
@@ -199,7 +201,8 @@ def _compared(
         return way._replace(near=near, least=way.base)
     same, both = near <= Near.VARIANT, written.per_side and not way.per_side
     one = way.variant.one_handed and not written.variant.one_handed
-    beside = Beside(hold, line.implement, same=same, both_arms=both, one_arm=one)
+    overhead = bool(way.demands & ~written.demands & ONE_OVERHEAD)
+    beside = Beside(hold, line.implement, same=same, both_arms=both, one_arm=one, one_overhead=overhead)
     grips = grips_of(way.id, beside, catalogue, costs)
     cheapest = min(sum(charge.points for charge in grip.charges) for grip in grips)
     return way._replace(near=near, grips=grips, least=way.base + cheapest)

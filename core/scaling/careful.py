@@ -1,0 +1,38 @@
+"""Who should take care with what nothing rules out: a weight that is swung, hands on something low."""
+
+from core.athletes.limits import limit
+from core.movements.values import Demand
+from core.scaling.athlete import Athlete
+from core.scaling.barriers import flags
+from core.scaling.ways import Way
+
+QUICK = flags({Demand.FAST_LOAD})
+ON_HANDS = flags({Demand.WRIST_BENT})
+# Who needs a high hold for their hands has one here.
+HIGH = ("table",)
+
+
+def is_too_quick(way: Way, athlete: Athlete) -> bool:
+    """Whether a weight is swung or caught by whoever had better move it slowly.
+
+    The unsteady or sore; the new and those with a condition that lightens it, unless they have shown it. Who spares a
+    joint goes by that.
+    """
+    if not way.demands & QUICK:
+        return False
+    if athlete.is_unsteady or athlete.is_sore(way):
+        return True
+    if athlete.capacity.knows(way.movement):
+        return False
+    spared = athlete.spares(way)
+    minds = spared is not None and limit(spared).kind in {"condition", "state"}
+    return athlete.is_unused or athlete.goes_gently or minds
+
+
+def leans_low(way: Way, athlete: Athlete) -> bool:
+    """Whether the hands lean on something lower than the table that is there, by whoever needs it high."""
+    if not way.demands & ON_HANDS or not way.needs or athlete.gear.first_of(HIGH) is None:
+        return False
+    if athlete.gates.may_lean_low and athlete.effort_at_most is None and not athlete.is_unused:
+        return False
+    return athlete.support(way.variant).implement not in HIGH
