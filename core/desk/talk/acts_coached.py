@@ -14,8 +14,8 @@ from core.desk.sessions.expecting import what_if as try_change
 from core.desk.sessions.posting import draft_session
 from core.desk.sessions.says import AskWhen, NotAmended
 from core.desk.sessions.withdrawing import withdraw_newest
-from core.desk.talk.acts_of_athletes import classes
-from core.desk.talk.acts_of_athletes import how_long as own_length
+from core.desk.talk.acts_asked import how_long as own_length
+from core.desk.talk.acts_wished import classes
 from core.desk.talk.asides import how_it_goes, who_is_in
 from core.desk.talk.explaining import explain
 from core.desk.talk.says import NotPostedYet, WhoTrains

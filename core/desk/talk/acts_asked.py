@@ -1,0 +1,94 @@
+"""What an athlete asks: each act with its use case, the same that its button has."""
+
+from typing import Literal
+
+from core.athletes.limits import limits
+from core.athletes.values import Branch, Screening
+from core.desk.commands import (
+    AskHelp,
+    MyVersion,
+    SeeBoard,
+)
+from core.desk.outcome import Outcome
+from core.desk.scores.history import past_scores
+from core.desk.scores.progress import progress
+from core.desk.scores.scoreboard import see_board
+from core.desk.scores.which import A_WEEK, shown_since, told_day
+from core.desk.talk.explaining import explain, explained
+from core.desk.talk.helping import show_help
+from core.desk.talk.not_got import word_for_coach
+from core.desk.talk.says import HowItFeelsDecides, HowLongItIs
+from core.desk.talk.scene import Scene
+from core.desk.versions.expecting import minutes_of_theirs, outlooks_of
+from core.desk.versions.telling import tell_lines
+from core.desk.versions.version import my_version
+from core.desk.visit import Visit
+from core.sessions.length import minutes_of
+from core.understanding import acts as a
+
+
+async def version(visit: Visit, _: a.Act, __: Scene) -> Outcome | None:
+    return await my_version(visit, MyVersion())
+
+
+async def why(visit: Visit, act: a.Why | a.HowHeavy, scene: Scene) -> Outcome | None:
+    """Of the lines that are meant; the version itself where they don't have it yet, or it has no such line."""
+    about: Literal["why", "how_heavy"] = "why" if isinstance(act, a.Why) else "how_heavy"
+    told = await tell_lines(visit, scene.version, about, act.movement) if scene.version else None
+    return told or await my_version(visit, MyVersion())
+
+
+async def how_long(visit: Visit, act: a.HowLong | a.HowToPace, scene: Scene) -> Outcome | None:
+    """What the session says of itself, and what is expected of whoever has their version of it."""
+    if scene.record is None:
+        return None
+    minutes, capped = minutes_of(scene.record.session)
+    aims = [block.aim for block in scene.record.session.blocks if block.aim and block.aim.of == "score"]
+    aim = (aims[0].low, aims[0].high) if aims else None
+    paced = isinstance(act, a.HowToPace)
+    outlooks = await outlooks_of(visit, scene.record)
+    theirs = await minutes_of_theirs(visit, scene.record) if minutes is None else None
+    return visit.told(
+        HowLongItIs(minutes=minutes, capped=capped, theirs=theirs, aim=aim, paced=paced, outlooks=outlooks)
+    )
+
+
+async def how_to(visit: Visit, act: a.HowTo, _: Scene) -> Outcome | None:
+    if act.term:
+        return explained(visit, act.term)
+    return await explain(visit, act.movement) if act.movement else None
+
+
+async def history(visit: Visit, act: a.MyHistory, _: Scene) -> Outcome | None:
+    return await past_scores(visit, act.movement)
+
+
+async def getting_on(visit: Visit, _: a.MyProgress, __: Scene) -> Outcome | None:
+    return await progress(visit)
+
+
+async def board(visit: Visit, act: a.Board, scene: Scene) -> Outcome | None:
+    """Of the day that is named, where there was a session."""
+    of_day = await told_day(visit, scene.text, await shown_since(visit, A_WEEK)) if act.day else None
+    if of_day:
+        return await see_board(visit, SeeBoard(session=of_day[0].id))
+    return await see_board(visit, SeeBoard(session=scene.record.id if scene.record else None))
+
+
+async def is_it_ok(visit: Visit, _: a.IsItOk, scene: Scene) -> Outcome | None:
+    """Nobody here can see them: licensed care comes first where there is any, then the coach, then how it feels."""
+    profile = await visit.profile()
+    conditions = tuple(
+        one.id for one in limits() if one.kind == "condition" and one.id in (profile.limits or ())
+    )
+    # Whoever is only out of training needs no doctor's word.
+    branch = None if profile.branch is Branch.HEALTHY_INACTIVE else profile.branch
+    careful = branch is not None and branch.screening is not Screening.CLEAR
+    word = await word_for_coach(visit, scene.text)
+    return visit.told(
+        HowItFeelsDecides(conditions=conditions, careful=careful, version=scene.version, word=word)
+    )
+
+
+async def help_(visit: Visit, _: a.Help, __: Scene) -> Outcome | None:
+    return await show_help(visit, AskHelp())
