@@ -38,6 +38,9 @@ EASY_SHARE = 0.55
 BREATHING_SHARE = 0.66
 # Whoever comes back after some weeks, and has nothing else to mind.
 BACK_SHARE = 0.7
+# What the coach calls light is half of what they surely do so often, and a third under a cap on their effort; what is
+# sore under such a cap is only moved, ten times in place of a heavy few (estimates).
+LIGHT_SHARE, CAPPED_SHARE, SORE_SHARE, SORE_REPS = 1 / 2, 1 / 3, 1 / 6, 10.0
 
 
 Bound = TypeVar("Bound", int, float)
@@ -261,14 +264,27 @@ class Athlete:
         was_long_off = (self.profile.weeks_off or LONG_OFF) >= LONG_OFF
         return BACK_SHARE if self._comes_back and not was_long_off else EASY_SHARE
 
-    def most_kg(self, way: Way, grip: Grip) -> float:
-        """The most per implement that may be held for the sake of ease, of held breath, or of what a coach noted."""
+    def most_kg(self, plan: LinePlan, way: Way, grip: Grip) -> float:
+        """The most per implement that may be held for the sake of ease, of held breath, or of what a coach wants."""
         cap = self.notes.cap(way.movement.pattern, grip.hold.count)
-        share = self._easy_share if self.goes_easy(way) else BREATHING_SHARE if self.must_breathe else None
-        if share is None or way.kin.k is None:
+        if way.kin.k is None:
             return cap
-        once = self.ability(way).too_heavy_from() - self.own_kg(way)
-        return min(cap, max(0.0, share * once / grip.per_kg))
+        share = self._easy_share if self.goes_easy(way) else BREATHING_SHARE if self.must_breathe else inf
+        once = share * self._sure_kg(way, 1.0)
+        return min(cap, max(0.0, min(once, self._light_kg(plan, way)) / grip.per_kg))
+
+    def _light_kg(self, plan: LinePlan, way: Way) -> float:
+        """What is light for them beside their own body, where it should be."""
+        is_capped = self.effort_at_most is not None
+        if way.set_amount and is_capped and self.is_sore(way):
+            return SORE_SHARE * self._sure_kg(way, max(way.set_amount, SORE_REPS))
+        if not way.set_amount or not plan.light:
+            return inf
+        return (CAPPED_SHARE if is_capped else LIGHT_SHARE) * self._sure_kg(way, way.set_amount)
+
+    def _sure_kg(self, way: Way, reps: float) -> float:
+        """So much beside their own body surely goes so often."""
+        return self.ability(way).too_heavy_from(reps) - self.own_kg(way)
 
     def should_be_hard(self, plan: LinePlan, way: Way) -> bool:
         """Whether being too light counts: not for who goes easy, starts with a skill, or is kept light by a note.

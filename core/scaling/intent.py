@@ -4,6 +4,7 @@ From, in order: the coach's unbroken rule; the written pair against reference at
 window. A set is what is done of a line before the next line begins.
 """
 
+import re
 from typing import NamedTuple
 
 from core.ability.recovery import bearable
@@ -25,6 +26,9 @@ class Window(NamedTuple):
         """The same intent, never above `cap`."""
         return self if self.high <= cap else Window(min(self.low, cap / 2), cap)
 
+
+# What a coach writes beside a load that everybody is to choose light.
+LIGHT = re.compile(r"\b(?:light(?:ly|er)?|easy weight)\b", re.IGNORECASE)
 
 # Up to moderate (estimate): half of what would go at most, as design section 7 sets it.
 LIGHT_DUTY = 0.5
@@ -82,6 +86,13 @@ def usual_window(block: Block, set_seconds: float = 0.0) -> Window:
 def is_easy(block: Block) -> bool:
     """Whether the coach wants it easy."""
     return block.effort is not None and block.effort.is_easy
+
+
+def is_light(block: Block, line: Line) -> bool:
+    """Whether the coach wants what is held to be light, and leaves to everybody how light that is."""
+    if line.loads_kg or line.load_rule is not None:
+        return False
+    return is_easy(block) or LIGHT.search(line.notes or "") is not None
 
 
 def turns_of(block: Block, set_seconds: float) -> tuple[int, float] | None:

@@ -132,7 +132,7 @@ def _there(work: Work, grip: Grip, orders: Orders) -> Sequence[Load]:
     if not loads:
         return ()
     athlete = work.athlete
-    cap = athlete.most_kg(work.way, grip)
+    cap = athlete.most_kg(work.plan, work.way, grip)
     most = inf if orders.heavier else _heaviest(work, grip)
     if loads[0].value <= min(cap, most):
         return loads

@@ -17,7 +17,7 @@ from core.scaling.barriers import bars_of, demands_of, flags
 from core.scaling.costs import Costs, costs
 from core.scaling.easing import NO_CUT, Cut, in_shares, shares_of
 from core.scaling.grips import Beside, grips_of
-from core.scaling.intent import is_easy
+from core.scaling.intent import is_easy, is_light
 from core.scaling.likeness import charged, nearness, stand_ins
 from core.scaling.values import Part
 from core.scaling.ways import BlockPlan, LinePlan, Near, Reachable, Way
@@ -176,6 +176,7 @@ def _plan_line(
         pulls=movement.main_of(variant) in {Trained.ROW, Trained.PULL},
         turn_s=_turn_s(block, line),
         easy=is_easy(block),
+        light=is_light(block, line),
     )
 
 

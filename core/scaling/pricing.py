@@ -15,7 +15,18 @@ from core.scaling.intent import QUALITY, Window
 from core.scaling.orders import Orders
 from core.scaling.values import Because
 from core.scaling.ways import SAME_LOAD, Grip, LinePlan, Near, Way
-from core.scaling.works import FEEBLE, FEW_EASY, HALF, MOST_JUMPS, MOST_LIGHT, SOME_EASY, Lift, Option, Work
+from core.scaling.works import (
+    FEEBLE,
+    FEW_EASY,
+    FEWEST_LIGHT,
+    HALF,
+    MOST_JUMPS,
+    MOST_LIGHT,
+    SOME_EASY,
+    Lift,
+    Option,
+    Work,
+)
 
 # Where an athlete should do less than half of whatever there is, so much is better than a rest (estimate).
 LEAST_PART = 1 / 3
@@ -285,7 +296,8 @@ def _parts(lift: Lift, whole: Fit) -> Iterator[float]:
     if task is None or not amount:
         return
     if work.plan.heavy and (task.light_duty or work.athlete.is_new):
-        yield from (few / amount for few in (FEW_EASY, SOME_EASY) if amount < few)
+        some = FEWEST_LIGHT if work.athlete.is_sore(work.way) else SOME_EASY
+        yield from (few / amount for few in (FEW_EASY, some) if amount < few)
     if lift.light_set:
         yield _of_a_light_set(lift, task, whole, amount)
     elif whole.light > ABOUT:

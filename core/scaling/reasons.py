@@ -347,7 +347,7 @@ def _is_capped(plan: LinePlan, athlete: Athlete) -> bool:
     grip = next((grip for grip in written.grips if grip.hold == plan.hold), None)
     if meant is None or grip is None or athlete.is_noted:
         return False
-    return meant > athlete.most_kg(written, grip)
+    return meant > athlete.most_kg(plan, written, grip)
 
 
 def _written_kg(plan: LinePlan, athlete: Athlete) -> float:

@@ -126,7 +126,8 @@ class LinePlan(NamedTuple):
     `unhurried`: what a set may cost but for the rests, where these count. `most_more`: so many times the amount may be
     done of what is light; `heavy`: it is a heavy set of few repetitions; `pulls`: the arms pull. `turn_s`: so long the
     clock leaves for a set with the rest after it; `easy`: the coach
-    wants it so. `costs`: the table that it was made with.
+    wants it so; `light`: what is held is to be light, and no load says how light. `costs`: the table that it was made
+    with.
     """
 
     line: Line
@@ -148,6 +149,7 @@ class LinePlan(NamedTuple):
     pulls: bool = False
     turn_s: float | None = None
     easy: bool = False
+    light: bool = False
 
     def load_kg(self, pair: int) -> Decimal | None:
         """The written load that is meant, per implement; None where the coach wrote none."""

@@ -1,0 +1,62 @@
+"""What a coach calls light is light for whoever lifts it, and what is sore is only moved."""
+
+import pytest
+
+from core.athletes.values import Today
+from tests.unit.scaling.people import athlete, did, lines
+
+LIGHT = "3 rounds, no clock\n10 goblet squats, light\n10 push-ups"
+PLAIN = "3 rounds, no clock\n10 goblet squats\n10 push-ups"
+BELLS = ("kettlebell 8 12 16 24 32",)
+SHOWN = did("goblet squat", 25, 16)
+
+
+def held(text, who):
+    load = lines(text, who)[0].load_kg
+    return 0.0 if load is None else float(load)
+
+
+@pytest.mark.parametrize(
+    "text", [LIGHT, "Light day\n" + PLAIN, "3 rounds, easy\n10 goblet squats\n10 push-ups"]
+)
+def test_light_is_far_less_than_they_could_however_heavy_their_things_are(text):
+    who = athlete(owns=BELLS, tests=[SHOWN], experience="trained")
+    assert 0 < held(text, who) <= held(PLAIN, who) / 2
+
+
+def test_the_stronger_one_holds_more_of_what_is_light():
+    stronger = athlete(owns=BELLS, tests=[did("goblet squat", 25, 32)], experience="trained")
+    assert held(LIGHT, stronger) > held(LIGHT, athlete(owns=BELLS, tests=[SHOWN], experience="trained"))
+
+
+def test_whoever_has_a_cap_on_their_effort_holds_less_of_what_is_light():
+    somebody = {"owns": BELLS, "tests": [SHOWN], "experience": "trained"}
+    assert held(LIGHT, athlete(limits=("pregnancy-middle",), **somebody)) < held(LIGHT, athlete(**somebody))
+
+
+def test_whoever_owns_nothing_light_holds_nothing():
+    who = athlete(owns=["kettlebell 32"], tests=[did("air squat", 20)], experience="some")
+    (line, _) = lines(LIGHT, who)
+    assert (line.load_kg, line.unit) == (None, "reps")
+
+
+def test_a_load_that_the_coach_wrote_is_left_as_written():
+    who = athlete(owns=BELLS, tests=[SHOWN], experience="trained")
+    assert held("3 rounds, no clock\n10 goblet squats @ 16 kg, light\n10 push-ups", who) == 16
+
+
+@pytest.mark.parametrize("text", ["Deadlift 4 x 6, rest 2 min", "AMRAP 12\n15 kettlebell deadlifts @ 16 kg"])
+def test_whoever_is_new_and_sore_moves_less_in_every_line_of_what_is_sore(text):
+    somebody = {"owns": ["backpack to 15"], "experience": "new", "mass": 110, "sex": "male"}
+    fresh, sore = (lines(text, athlete(**somebody, today=Today(sore=where)))[0] for where in ((), ("legs",)))
+    assert (sore.load_kg or 0) < fresh.load_kg
+    assert sore.amount <= fresh.amount
+
+
+def test_what_is_not_sore_is_lifted_as_ever():
+    somebody = {"owns": ["backpack to 15"], "experience": "new", "mass": 110, "sex": "male"}
+    fresh, sore = (
+        held("4 x 8 bent-over rows, rest 90 s", athlete(**somebody, today=Today(sore=where)))
+        for where in ((), ("legs",))
+    )
+    assert sore == fresh
