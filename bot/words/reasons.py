@@ -39,7 +39,7 @@ HOW_MUCH = {
 
 PLACES = {
     "jumping": "there's no jumping where you train",
-    "running": "there's no room to run where you train",
+    "running": "there's no room for it where you train",
     "overhead": "the ceiling is low where you train",
     "wall": "there's no free wall where you train",
     "doorway": "there's no doorway where you train",

@@ -190,6 +190,7 @@ def _has_room(space: Space, place: Place, movement: Movement, variant: Variant) 
     """Whether there is a way to go for so long.
 
     Who walks with a weight or lunges turns on a small floor, and whoever crawls on a larger one, and nowhere else.
+    Where nobody may run there may be a way to walk or to wheel.
     """
     metres = _metres_needed(movement, variant)
     if not metres:
@@ -198,7 +199,9 @@ def _has_room(space: Space, place: Place, movement: Movement, variant: Variant) 
         return place.floor_m >= TO_TURN_M
     if movement.pattern is not Pattern.TRAVEL and (place.floor_m or 0) >= TO_STEP_M:
         return True
-    return space.running and (place.run_m is None or place.run_m >= metres)
+    if place.run_m is None or Demand.IMPACT in variant.demands:
+        return space.running and (place.run_m is None or place.run_m >= metres)
+    return place.run_m >= metres
 
 
 def _metres_needed(movement: Movement, variant: Variant) -> float:

@@ -92,11 +92,12 @@ def _steadied(option: Option, last: Sequence[VersionLine], plan: LinePlan) -> Op
 
 
 def _spread(option: Option, orders: Orders, plan: LinePlan) -> Option:
-    """What stood in for something else in an earlier part gives way to what didn't, where neither is for the same."""
+    """Where nothing is for the same, what stood in for something else, or is what another line is for, gives way."""
     way, written = option.way, plan.line.written
     if way is None or way.near is not Near.ELSEWHERE:
         return option
-    if all(one != way.movement.id or of == written for one, of in orders.stood_in):
+    stood_in = any(one == way.movement.id and of != written for one, of in orders.stood_in)
+    if not stood_in and way.movement.main_of(way.variant) not in plan.trained:
         return option
     charge = Charge("again", plan.costs.again)
     return option._replace(cost=option.cost + charge.points, bill=(*option.bill, charge))

@@ -115,13 +115,27 @@ def _plan(
     session: Session, catalogue: Catalogue, costs: Costs, whole: Session | None = None
 ) -> tuple[BlockPlan, ...]:
     """`whole`: the session of which this one is a part, line by line; its sets say what is meant."""
+    trained = _trained_by(session, catalogue)
     return tuple(
         BlockPlan(
             block,
-            *(_plan_lines(block, all_, part, catalogue, costs) for part in ("buy_in", "lines", "cash_out")),
+            *(
+                tuple(
+                    line._replace(trained=trained)
+                    for line in _plan_lines(block, all_, part, catalogue, costs)
+                )
+                for part in ("buy_in", "lines", "cash_out")
+            ),
         )
         for block, all_ in zip(session.blocks, (whole or session).blocks, strict=True)
     )
+
+
+def _trained_by(session: Session, catalogue: Catalogue) -> frozenset[Trained]:
+    """What the lines of a session are for."""
+    lines = (line for block in session.blocks for line in (*block.buy_in, *block.lines, *block.cash_out))
+    movements = ((catalogue.movement(line.movement), line.variant) for line in lines)
+    return frozenset(movement.main_of(movement.meant(variant)) for movement, variant in movements)
 
 
 def _plan_lines(

@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 from core.ability.kinship import Kin
 from core.measures import AmountUnit
-from core.movements.values import Hold, Movement, Variant
+from core.movements.values import Hold, Movement, Part, Variant
 from core.scaling.costs import Charge, Costs
 from core.scaling.intent import Window
 from core.sessions.values import Block, Line
@@ -126,8 +126,8 @@ class LinePlan(NamedTuple):
     `unhurried`: what a set may cost but for the rests, where these count. `most_more`: so many times the amount may be
     done of what is light; `heavy`: it is a heavy set of few repetitions; `pulls`: the arms pull. `turn_s`: so long the
     clock leaves for a set with the rest after it; `easy`: the coach
-    wants it so; `light`: what is held is to be light, and no load says how light. `costs`: the table that it was made
-    with.
+    wants it so; `light`: what is held is to be light, and no load says how light. `trained`: what the lines of the
+    session are for. `costs`: the table that it was made with.
     """
 
     line: Line
@@ -150,6 +150,7 @@ class LinePlan(NamedTuple):
     turn_s: float | None = None
     easy: bool = False
     light: bool = False
+    trained: frozenset[Part] = frozenset()
 
     def load_kg(self, pair: int) -> Decimal | None:
         """The written load that is meant, per implement; None where the coach wrote none."""

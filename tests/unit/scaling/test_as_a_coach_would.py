@@ -166,7 +166,7 @@ CASES = [
         None,
         Change.MOVEMENT,
         Because.SPACE,
-        "no room to run",
+        "no room for it",
     ),
     (
         AMRAP + "200 m run",

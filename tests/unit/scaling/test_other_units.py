@@ -140,7 +140,7 @@ METRES = [
         athlete(space=NO_RUNNING, owns=["rower"]),
         "500 m row on the machine",
         Because.SPACE,
-        "no room to run",
+        "no room for it",
     ),
     Case("500 m row", athlete(), "400 m run", Because.NOT_OWNED, "don't have a rowing machine"),
     Case(
@@ -163,7 +163,7 @@ METRES = [
         athlete(tests=LUNGES, space=NO_RUNNING),
         "26 lunges, stepping back",
         Because.SPACE,
-        "no room to run",
+        "no room for it",
     ),
     Case(
         "20 m walking lunges",
@@ -233,7 +233,7 @@ CEILING = [
         athlete(space=NO_RUNNING, tests=[did("push-up", 20)]),
         "30 s bear steps on the spot",
         Because.SPACE,
-        "no room to run where you train.",
+        "no room for it where you train.",
     ),
 ]
 

@@ -3,13 +3,14 @@
 import pytest
 
 from bot.words.reasons import reason_words
-from core.athletes.limits import brought
+from core.athletes.limits import brought, limit
+from core.athletes.values import Place
 from core.movements.lookup import catalogue
 from core.movements.values import Demand
 from core.scaling.gear import at_hand
 from core.scaling.values import Because
 from core.scaling.warm_up import warm_up_for
-from tests.unit.scaling.people import NO_RUNNING, athlete, did, only_line, session, version
+from tests.unit.scaling.people import NO_RUNNING, athlete, did, lines, only_line, session, version
 
 AMRAP = "AMRAP 12\n"
 ON_THE_SEAT = {Demand.STANDING, Demand.LEGS, Demand.KNEELING, Demand.BALANCE, Demand.IMPACT}
@@ -144,3 +145,40 @@ def test_from_a_seat_only_seats_are_reached_unless_it_is_what_is_written():
 def test_a_known_disease_keeps_it_as_easy_as_the_screening_would(limit, effort, scored):
     made = version(AMRAP + "10 push-ups", athlete(limits=(limit,)))
     assert (made.effort_at_most, made.scored) == (effort, scored)
+
+
+ALL_ROUND = """3 sets
+5 back squats
+6 overhead presses
+8 bent-over rows
+"""
+
+
+def test_what_another_line_is_for_stands_in_for_nothing():
+    who = sits(owns=["2x dumbbell 6 10 14", "band"], tests=PRESSES)
+    squats, presses, rows = (f"{line.movement}/{line.variant}" for line in lines(ALL_ROUND, who))
+    assert squats in {"armrest press/lift", "armrest press/press", "band press/seated"}
+    assert presses.startswith("overhead press")
+    assert rows.startswith("single-arm row")
+
+
+@pytest.mark.parametrize("text", ["10 burpees\n30 double-unders\n200 m run", "12 sit-ups\n12 russian twists"])
+def test_neighbours_on_the_seat_differ(text):
+    done = [line.movement for line in lines(AMRAP + text, sits("no-floor", owns=["arm bike", "wheelchair"]))]
+    assert len(set(done)) == len(done)
+
+
+def test_where_nobody_may_run_who_sits_may_wheel():
+    who = sits(owns=["wheelchair"], space=NO_RUNNING, place=Place(run_m=100))
+    assert only_line("400 m run", who).movement == "wheelchair push"
+
+
+def test_where_nobody_may_run_there_may_be_a_way_to_walk():
+    near = athlete(space=NO_RUNNING, place=Place(run_m=100))
+    assert only_line("10 min walk", near).reason.because is Because.AS_WRITTEN
+    nowhere = athlete(space=NO_RUNNING, place=Place(run_m=0))
+    assert only_line("10 min walk", nowhere).reason.because is Because.SPACE
+
+
+def test_who_sits_reads_how_not_to_tip():
+    assert "before you lean forward" in limit("seated").caution
