@@ -88,9 +88,8 @@ def _within(block: VersionBlock) -> str:
 
 
 def _quality(block: VersionBlock) -> str:
-    rounds = f"{block.rounds} rounds, " if block.rounds and block.rounds > 1 else ""
     how = f"{number(block.minutes)} minutes at your own pace" if block.minutes else "no clock: take your time"
-    return f"{rounds}{how}".capitalize()
+    return f"{_counted(block, ', ')}{how}".capitalize()
 
 
 def _in_sets(block: VersionBlock, how: str) -> str:
@@ -169,7 +168,14 @@ GENTLY: dict[Format, Callable[[VersionBlock], str]] = {
 def _rounds(block: VersionBlock) -> str:
     if block.scheme:
         return "-".join(map(str, block.scheme)) + " "
-    return f"{block.rounds} rounds " if block.rounds and block.rounds > 1 else ""
+    return _counted(block, " ")
+
+
+def _counted(block: VersionBlock, then: str) -> str:
+    """`3 rounds`, and `one round` where a day leaves no more of them; nothing where none are counted."""
+    if not block.rounds:
+        return ""
+    return f"{'one round' if block.rounds == 1 else f'{block.rounds} rounds'}{then}"
 
 
 def _cap(block: VersionBlock) -> str:

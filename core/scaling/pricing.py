@@ -178,9 +178,13 @@ def _at_most(work: Work) -> float:
 
 
 def _of_the_unused(work: Work) -> float:
-    """How much of a set whoever isn't used to training does: what leaves them breath, and a rest in each minute."""
+    """How much of a set whoever isn't used to training or comes back to it does.
+
+    What leaves them breath, and a rest in each minute.
+    """
     way, plan = work.way, work.plan
-    if not (work.athlete.is_unused and way.amount and way.counts_reps) or plan.heavy or plan.scheme:
+    begins = work.athlete.is_unused or (work.athlete.goes_gently and not work.athlete.light_duty)
+    if not (begins and way.amount and way.counts_reps) or plan.heavy or plan.scheme:
         return 1.0
     part = max(NEW_SHARE, FEW_EASY / way.amount) if _tires_the_unused(work) else 1.0
     if plan.turn_s is None:

@@ -186,8 +186,11 @@ def _minutes(block: Block, most: float | None) -> float | None:
 
 
 def _cap_s(block: Block, most: float | None, *, eased: bool) -> float | None:
-    """What is done for time ends when the minutes that there are today are over; for whoever does less, at last."""
-    if block.format is Format.FOR_TIME and block.cap_s is None and eased:
+    """What is done for time ends when the minutes that there are today are over; for whoever does less, at last.
+
+    Rounds with rests end by themselves, and would be cut short by an end that counts only work.
+    """
+    if block.format is Format.FOR_TIME and block.cap_s is None and eased and not block.rest_s:
         most = min(most or MOST_MINUTES, MOST_MINUTES)
     if most is None or block.format is not Format.FOR_TIME:
         return block.cap_s

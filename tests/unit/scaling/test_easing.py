@@ -131,3 +131,10 @@ def test_less_is_never_more_and_nothing_else_changes_the_ways_but_light_duty(tex
         assert (after.rounds or 0) <= (before.rounds or 0)
         assert sum(after.scheme) <= sum(before.scheme)
     assert not eased_.scored
+
+
+def test_whoever_comes_back_keeps_their_breath_in_what_takes_it():
+    burpees = "AMRAP 12\n12 burpees\n10 air squats"
+    (back, _) = lines(burpees, athlete(tests=[did("push-up", 20)], today=Today(easing=FIRST_WEEK_BACK)))
+    assert back.amount is not None
+    assert back.amount <= 8

@@ -3,7 +3,8 @@
 import pytest
 
 from bot.words.headings import block_heading
-from core.athletes.values import Equipment, Profile, Screening
+from core.athletes.easing import FIRST_WEEK_BACK
+from core.athletes.values import Equipment, Profile, Screening, Today
 from core.movements.lookup import catalogue
 from core.notation.session import read_session
 from core.scaling.version import version_for
@@ -46,3 +47,21 @@ def test_the_rest_between_rounds_is_told(written, heading):
     assert session is not None
     version = version_for(session, Profile(name="Ilse", limits=(), screening=Screening.CLEAR), catalogue())
     assert block_heading(version.blocks[0]) == heading
+
+
+@pytest.mark.parametrize(
+    ("written", "heading"),
+    [
+        ("2 rounds, no clock\n10 squats\n10 bridges", "One round, no clock: take your time"),
+        ("2 rounds for time\n10 squats\n10 bridges", "One round at an easy pace, 20 minutes at most"),
+        (
+            "4 rounds for time, rest 2 min between rounds\n10 squats\n10 bridges",
+            "2 rounds at an easy pace, 2 minutes rest after each",
+        ),
+    ],
+)
+def test_of_rounds_that_get_fewer_it_is_told_how_many_are_left(written, heading):
+    session = read_session(written, catalogue()).session
+    assert session is not None
+    back = Profile(name="Ilse", limits=(), screening=Screening.CLEAR, today=Today(easing=FIRST_WEEK_BACK))
+    assert block_heading(version_for(session, back, catalogue()).blocks[0]) == heading
