@@ -7,7 +7,7 @@ as told until they say that it isn't theirs, and that they had none of the signs
 from collections.abc import Mapping, Sequence
 from typing import Any, Final, Literal
 
-from core.athletes.values import Branch, Profile
+from core.athletes.values import AfterBirth, Branch, Pregnancy, Profile
 from core.desk.access import admitted
 from core.desk.coached import called_in
 from core.desk.commands import SayCleared, SayMisunderstood, TellSigns
@@ -18,11 +18,12 @@ from core.desk.joining.says import AskSigns, HelpThem, NotCleared, StopNow
 from core.desk.outcome import Outcome, Say
 from core.desk.talk.says import AthleteStopped
 from core.desk.talk.understood import get_ready
+from core.desk.today.says import ClearedKept
 from core.desk.versions.version import version_in
 from core.desk.versions.waiting import to_coaches
 from core.desk.visit import Visit
 from core.notation.alarm import Alarm, read_birth_sign
-from core.notation.yes_no import read_yes_no, says_cleared, says_only_asking
+from core.notation.yes_no import read_yes_no, says_cleared, says_cleared_to_carry, says_only_asking
 from core.store.records import Membership, Role
 from core.understanding.signs import alarm as read_alarm
 
@@ -117,11 +118,10 @@ async def hold(visit: Visit, profile: Profile) -> None:
 async def as_way_out(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """`I was only asking`, `my doctor has cleared me`: what the buttons say, in words."""
     asking, cleared = says_only_asking(text), says_cleared(text)
-    if (
-        not (asking or cleared)
-        or (await visit.profile()).branch is not Branch.SYMPTOMS
-        or await is_asked(visit)
-    ):
+    profile = await visit.profile()
+    if profile.branch is not Branch.SYMPTOMS:
+        return await keep_cleared(visit, profile) if says_cleared_to_carry(text) else None
+    if not (asking or cleared) or await is_asked(visit):
         return None
     groups = await visit.memberships()
     if not groups:
@@ -129,6 +129,24 @@ async def as_way_out(visit: Visit, text: str, _: int | None) -> Outcome | None:
     if cleared:
         return await say_cleared(visit, SayCleared(group=groups[0].group_id))
     return await say_misunderstood(visit, SayMisunderstood(group=groups[0].group_id))
+
+
+async def keep_cleared(visit: Visit, profile: Profile) -> Outcome | None:
+    """A doctor or midwife agreed; None of who told neither of a pregnancy nor of a birth, or told that before."""
+    stages: dict[str, Pregnancy | AfterBirth | None] = {
+        "pregnancy": profile.pregnancy or Pregnancy(on=visit.now.date()),
+        "after-birth": profile.after_birth or AfterBirth(on=visit.now.date()),
+    }
+    facts = {
+        limit.replace("-", "_"): stage.model_copy(update={"cleared": True})
+        for limit, stage in stages.items()
+        if stage and limit in (profile.limits or ()) and not stage.cleared
+    }
+    if not facts:
+        return None
+    await visit.must_consent()
+    await visit.uow.profiles.save(visit.person.id, Profile.model_validate(dict(profile) | facts), visit.now)
+    return visit.told(ClearedKept())
 
 
 @admitted

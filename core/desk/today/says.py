@@ -95,6 +95,10 @@ class AsUsualAgain(Said):
     gently: bool
 
 
+class ClearedKept(Said):
+    """Whoever looks after a pregnancy or a birth agreed to training."""
+
+
 class EquipmentChanged(Said):
     """What was understood of a thing that came or went, and what is there now. `undo`: the change's id.
 

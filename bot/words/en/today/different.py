@@ -23,6 +23,7 @@ from core.desk.today.says import (
     AsUsualAgain,
     BackSoon,
     ChangeUndone,
+    ClearedKept,
     CoachsEasyWeek,
     DayNoted,
     EquipmentChanged,
@@ -243,6 +244,14 @@ def as_usual_again(said: AsUsualAgain) -> Worded:
             "begin with ten easy minutes today."
         )
     return Worded("As usual again, then.")
+
+
+@wording("en", ClearedKept)
+def cleared_kept(_: ClearedKept) -> Worded:
+    return Worded(
+        "Good to hear! I go by that from your next version on; /today shows today's. What they told you comes before anything "
+        "of mine."
+    )
 
 
 @wording("en", EquipmentChanged)
