@@ -38,7 +38,16 @@ async def session_scored(visit: Visit, text: str, session_id: int | None) -> Ses
     if of_day is not None and not of_day and recent:
         raise WhichSession(tuple(one.id for one in recent))
     found = of_day or recent
-    return chosen(text, found) if found else await session_meant(visit, None)
+    return chosen(text, found) if found else await last_they_were_there_for(visit)
+
+
+async def last_they_were_there_for(visit: Visit) -> SessionRecord | None:
+    """The newest of all, unless they came after its day and never looked at it."""
+    record = await session_meant(visit, None)
+    if record is None or await visit.uow.versions.current(record.id, visit.person.id):
+        return record
+    member = next((one for one in await visit.memberships() if one.group_id == record.group_id), None)
+    return record if member is None or record.day >= await joined_on(visit, member) else None
 
 
 def chosen(text: str, found: Sequence[SessionRecord]) -> SessionRecord:

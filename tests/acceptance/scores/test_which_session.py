@@ -1,5 +1,7 @@
 """Nothing lands on a day that isn't meant: a score is of the session shown last, if it may be, or is asked about."""
 
+from datetime import timedelta
+
 import pytest
 
 from tests.acceptance.people import answers_what_is_asked
@@ -55,3 +57,13 @@ async def test_a_day_without_a_session_is_asked_about(crew, ilse, words):
 async def test_today_may_be_said(crew, ilse):
     await ilse.says("today's session: 7+12")
     await ilse.hears("Noted: 7 rounds + 12")
+
+
+async def test_no_score_is_of_a_day_before_somebody_came(crew):
+    await crew.gets()
+    await crew.room.travels(timedelta(days=1))
+    late = await crew.has("Alva")
+    await late.says("did it!! got through 2 rounds, bit wobbly")
+    await late.hears("")
+    assert not [one for one in await crew.group.messages if "Scoreboard" in one.text]
+    assert not [one for one in await late.messages if "Noted" in one.text]
