@@ -18,7 +18,7 @@ _MINUTE_S = 60.0
 # To put one part's things away and the next one's out; a rising set with its breather; what nobody notices (estimates).
 BETWEEN_S, RISING_S, A_LITTLE_S = 45.0, 60.0, 30.0
 # Of parts beside each other all get less before the last of them is left out; then the main one alone.
-LESS, EVEN_LESS = (1.0, 0.8, 2 / 3, 0.5, 0.4), (0.9, 0.8, 2 / 3, 0.5, 0.4, 0.3, 0.2, 0.1)
+LESS, EVEN_LESS = (1.0, 0.8, 2 / 3, 0.5, 0.4), (1.0, 0.9, 0.8, 2 / 3, 0.5, 0.4, 0.3, 0.2, 0.1)
 HALF = 0.5
 # Before anything is left out whoever has little time rests a minute between sets (common practice, no source).
 SHORT_REST_S = 60.0
@@ -43,14 +43,13 @@ def version_today(
     if minutes is None or isinstance(whole, Withheld):
         return whole
     people, there_s = People(profile, catalogue, year), minutes * _MINUTE_S
-    before_s = _before_s(session, whole, people)
-    made, cut = whole, Cut()
+    made, cut, before_s = whole, Cut(), _before_s(session, whole, people)
     if before_s + length_s(whole, people) > there_s + A_LITTLE_S:
         session = with_short_rests(session)
     for cut in _cuts(session):
         tried = version_for(session, profile, catalogue, orders, year=year, cut=cut)
         assert isinstance(tried, Version), "minutes forbid nothing"
-        made = tried
+        made, before_s = tried, _before_s(session, tried, people)
         if before_s + length_s(made, people) <= there_s + A_LITTLE_S:
             break
     ended = _ended(made, people, there_s - before_s)
@@ -123,9 +122,9 @@ def _steps(main: int, warm: list[int], beside: list[int], works: list[int]) -> I
     yield dict.fromkeys(warm, HALF)
     yield from ({place: 0.0} for place in reversed(beside))
     for left in range(len(works), 0, -1):
-        yield from (dict.fromkeys(works[:left], share) | {main: (1 + share) / 2} for share in LESS)
-        yield {works[left - 1]: 0.0}
-    yield from ({main: share} for share in EVEN_LESS)
+        gone = dict.fromkeys(works[left:], 0.0)
+        yield from (gone | dict.fromkeys(works[:left], share) | {main: (1 + share) / 2} for share in LESS)
+    yield from (dict.fromkeys(works, 0.0) | {main: share} for share in EVEN_LESS)
     yield dict.fromkeys(warm, 0.0)
 
 

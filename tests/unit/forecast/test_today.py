@@ -91,6 +91,12 @@ def test_rests_get_shorter_before_there_are_fewer_sets():
     assert short.in_minutes == 32
 
 
+def test_what_goes_leaves_its_minutes_to_the_main_part():
+    short = made(STRENGTH, 15)
+    assert [block.is_left_out for block in short.blocks] == [False, False, True]
+    assert (short.blocks[0].rounds or 0) >= 3
+
+
 def test_when_even_that_is_too_long_the_last_part_goes():
     assert made(STRENGTH, 10).blocks[-1].is_left_out
 
