@@ -254,7 +254,9 @@ def _page(profile: Profile, outcome: Outcome, year: int) -> Iterator[str]:
         lines = [line_words(line, profile.units, spared) for line in block.every_line]
         yield from (f"    {words}" for words in in_turn(block, lines))
         if expected is not None and expected.is_telling:
-            yield f"    Expected: {' '.join([f'{forecast_words(expected.forecast)}.', *pacing_words(expected)])}"
+            range_ = [f"{forecast_words(expected.forecast)}."] if expected.forecast.is_to_plan_with else []
+            told = [*range_, *pacing_words(expected)]
+            yield from [f"    Expected: {' '.join(told)}"] if told else []
     if outcome.effort_at_most is not None:
         yield f"  Effort {outcome.effort_at_most} of 10 at most, rest whenever you like."
     yield from (f"  Take care: {caution_words(one)}" for one in outcome.cautions)

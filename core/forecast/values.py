@@ -13,6 +13,8 @@ ScoreUnit = Literal["rounds", "s", "reps", "kg", "m"]
 MarkKind = Literal["split", "ready", "rest", "work", "halfway", "last_minute", "start", "end"]
 # A range wider than this says that little is known (estimate).
 _TELLING = 1.6
+# Nobody plans by times that lie so far apart; of hours a quarter does no harm (estimates).
+_WIDE_S, _OF_HOURS = 480.0, 1.25
 # Four in five of what falls by chance lie so many spreads apart: from this far below the middle to as far above.
 FOUR_IN_FIVE = 2 * 1.2815515655446004
 # Fewer scores beside their forecasts say nothing (design 6.7).
@@ -35,6 +37,14 @@ class Forecast(Value):
     def is_telling(self) -> bool:
         """Whether the range is narrow enough to be of use to whoever is about to begin."""
         return self.high <= _TELLING * self.low
+
+    @property
+    def is_to_plan_with(self) -> bool:
+        """Whether both ends are worth telling: else the pace says more than they."""
+        apart = self.high - self.low
+        return self.is_telling and not (
+            self.unit == "s" and apart > _WIDE_S and self.high > _OF_HOURS * self.low
+        )
 
 
 class Broken(Value):

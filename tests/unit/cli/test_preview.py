@@ -73,7 +73,7 @@ def test_people_read_plain_words_with_loads_as_they_are_marked(preview):
     code, out, _ = preview()
     assert code == 0
     assert "Bo: as written" in out
-    assert "12 goblet squats (12 kg dumbbell). You don't have 35 lb for this" in out
+    assert "12 goblet squats (12 kg dumbbell). You don't have 16 kg for this" in out
     assert "Ute: No session until you've been cleared" in out
 
 

@@ -23,6 +23,14 @@ def test_a_range_is_told_as_people_tell_it(unit, low, high, words):
     assert forecast_words(one) == words
 
 
+@pytest.mark.parametrize(
+    ("minutes", "plans"), [((6, 9), True), ((12, 18), True), ((23, 34), False), ((180, 200), True)]
+)
+def test_nobody_is_told_ends_that_lie_too_far_apart_to_plan_with(minutes, plans):
+    low, high = (60 * one for one in minutes)
+    assert Forecast(unit="s", low=low, expected=low, high=high).is_to_plan_with is plans
+
+
 def test_pacing_is_a_sentence_or_two():
     pacing = Pacing(round_s=112, broken=(Broken(line=1, movement="pull-up", variant="strict", parts=(6, 4)),))
     forecast = Forecast(unit="rounds", low=5, expected=6, high=7)

@@ -151,12 +151,13 @@ def blocks(said: ShowVersion) -> list[str]:
 
 
 def expected(said: ShowVersion, one: VersionBlock) -> str:
-    """What it comes to, where that can be told nearly enough; else once what would tell it."""
+    """What it comes to, where that can be told nearly enough, or else the pace alone; else once what would tell it."""
     outlook = said.outlooks[one.block - 1] if said.outlooks else None
     if outlook is None or outlook.is_foregone:
         return ""
     if outlook.is_telling:
-        return fill("\nI'd expect {what} of you.", what=forecast_words(outlook.forecast))
+        what = forecast_words(outlook.forecast)
+        return fill("\nI'd expect {what} of you.", what=what) if outlook.forecast.is_to_plan_with else ""
     is_first = outlook is next(
         each for each in said.outlooks if each and not (each.is_telling or each.is_foregone)
     )
