@@ -83,12 +83,19 @@ def _is_a_loaded_bow(plan: LinePlan, way: Way, athlete: Athlete) -> bool:
     return plan.breathless or plan.ways[0].demands & BOW != BOW
 
 
+def is_of_another_line(plan: LinePlan, way: Way) -> bool:
+    """Whether what isn't for the same as the line is for what another line of the session is for."""
+    return way.near is Near.ELSEWHERE and way.movement.main_of(way.variant) in plan.trained
+
+
 def _of_a_body(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
     """What isn't made for whoever does it: steps for the unsteady, fists for a wrist that isn't sore."""
     if _is_a_loaded_bow(plan, way, athlete):
         yield Charge("added_risk", plan.costs.added_risk)
     if athlete.is_unsteady and way.steps and not plan.ways[0].steps:
         yield Charge("stepping", plan.costs.stepping)
+    if is_of_another_line(plan, way):
+        yield Charge("again", plan.costs.again)
     if leans_low(way, athlete):
         yield Charge("low_hold", plan.costs.low_hold)
     if is_made_harder(way.variant) and athlete.goes_easy(plan.ways[0]):
@@ -194,6 +201,8 @@ def of_effort(lift: Lift, fitting: Fit) -> Iterator[Charge]:
     if fitting.heavy > ABOUT:
         times = NOTHING_BELOW if lift.work.athlete.is_kept_from_easier(lift.work.way) else 1
         yield Charge("hard", times * costs.hard * tenths(fitting.heavy - ABOUT))
+    elif fitting.heavy > 0 and chooses_its_load(lift):
+        yield Charge("a_little_hard", costs.a_little_hard)
     asked_for_more = plan.works_up or not lift.as_meant or lift.work.may_go_heavier
     if fitting.light > ABOUT and lift.work.is_hard and asked_for_more:
         soft = _should_be_a_heavy_set(lift)
@@ -206,6 +215,16 @@ def of_effort(lift: Lift, fitting: Fit) -> Iterator[Charge]:
     elif fitting.light > FEEBLE and lift.load is not None and not lift.as_meant:
         # For whoever goes easy it decides between weights, and never against a movement.
         yield Charge("light", costs.light)
+
+
+def chooses_its_load(lift: Lift) -> bool:
+    """Whether nobody wrote how heavy a hard set is, and it isn't the heaviest that is looked for.
+
+    What is only believed of somebody is taken cautiously as it is.
+    """
+    work = lift.work
+    chosen = lift.load is not None and work.meant_kg is None and not work.plan.works_up
+    return chosen and work.is_hard and lift.task is not None and lift.task.ability.tested_kg is not None
 
 
 def _most_for_light(lift: Lift) -> float:

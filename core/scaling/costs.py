@@ -58,6 +58,7 @@ class Costs(NamedTuple):
     half_the_kilos: int
     heavier: int
     hard: int
+    a_little_hard: int
     light: int
     soft: int
     feeble: int

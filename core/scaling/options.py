@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 from math import inf
 
 from core.scaling.athlete import Athlete
-from core.scaling.charging import is_light
+from core.scaling.charging import is_light, is_of_another_line
 from core.scaling.costs import Charge
 from core.scaling.gear import Load
 from core.scaling.orders import Orders
@@ -92,12 +92,12 @@ def _steadied(option: Option, last: Sequence[VersionLine], plan: LinePlan) -> Op
 
 
 def _spread(option: Option, orders: Orders, plan: LinePlan) -> Option:
-    """Where nothing is for the same, what stood in for something else, or is what another line is for, gives way."""
+    """What stood in for something else in an earlier part gives way to what didn't, where neither is for the same."""
     way, written = option.way, plan.line.written
     if way is None or way.near is not Near.ELSEWHERE:
         return option
     stood_in = any(one == way.movement.id and of != written for one, of in orders.stood_in)
-    if not stood_in and way.movement.main_of(way.variant) not in plan.trained:
+    if not stood_in or is_of_another_line(plan, way):
         return option
     charge = Charge("again", plan.costs.again)
     return option._replace(cost=option.cost + charge.points, bill=(*option.bill, charge))

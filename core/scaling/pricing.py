@@ -7,7 +7,7 @@ from typing import NamedTuple
 from core.measures import AmountUnit
 from core.movements.values import Part, Pattern
 from core.scaling.athlete import NOTHING, Athlete
-from core.scaling.charging import of_amount, of_effort, of_load, of_the_day
+from core.scaling.charging import chooses_its_load, of_amount, of_effort, of_load, of_the_day
 from core.scaling.costs import Charge
 from core.scaling.fit import ABOUT, UNCOUNTED, Fit, Task, fit
 from core.scaling.gear import Load
@@ -153,7 +153,7 @@ def _bounded(lift: Lift, whole: Fit) -> tuple[Dose, ...] | None:
 
 def _charges(lift: Lift, fitting: Fit, part: float) -> list[Charge]:
     charges: list[Charge] = []
-    if fitting.heavy > ABOUT or fitting.light > ABOUT:
+    if fitting.heavy > (0.0 if chooses_its_load(lift) else ABOUT) or fitting.light > ABOUT:
         charges += of_effort(lift, fitting)
     if part != 1 or lift.light_set or lift.work.plan.heavy:
         charges += of_amount(lift, fitting, part)

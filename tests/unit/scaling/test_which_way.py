@@ -67,3 +67,17 @@ def test_hands_lean_on_the_table_before_what_is_lower(known):
 def test_burpees_of_whoever_is_heavy_lean_on_the_table(limits):
     who = athlete(sex="male", mass=118, owns=["table", "chair"], experience="new", limits=limits)
     assert only_line("5 rounds for time\n12 burpees", who).variant == "hands-on-table"
+
+
+@pytest.mark.parametrize(
+    ("text", "least", "most"),
+    [
+        ("5 sets, 2 min rest\n5 back squats", 125, 130),
+        ("4 sets, 90 s rest\n6 overhead presses", 55, 57.5),
+        ("4 sets, 2 min rest\n6 deadlifts", 145, 155),
+    ],
+)
+def test_a_strength_day_leaves_two_or_three_and_keeps_lifts_in_proportion(text, least, most):
+    tests = [*STRONG, did("deadlift", 3, 180)]
+    who = athlete(sex="male", mass=92, owns=["barbell 20 to 200 by 2.5"], tests=tests, experience="trained")
+    assert least <= only_line(text, who).load_kg <= most
