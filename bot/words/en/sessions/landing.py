@@ -35,6 +35,8 @@ def _first(need: NeedsCoach) -> str:
         return "nothing safe there"
     if need.change is Change.MOVEMENT:
         return "another kind instead"
+    if need.because is Because.TOO_LIGHT and need.change is Change.NONE:
+        return "as written, and may do more"
     return {
         Because.TOO_LIGHT: "only light things",
         Because.UNKNOWN_HEAVY: "untried so heavy",
