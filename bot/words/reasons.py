@@ -319,6 +319,6 @@ def thing_words(reason: Reason, units: MassUnit) -> str:
     thing = catalogue().implement(reason.about) if reason.about else None
     label = thing.label if thing else ""
     if reason.load_kg is None or (thing and thing.kind == "there"):
-        return with_article(label) if label else "a weight for this"
+        return with_article(label) if label else "a weight made for this"
     load = _in_units(reason.load_kg, units)
     return with_article(f"{load} {label}") if label else f"{load} for this"

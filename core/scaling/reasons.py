@@ -14,7 +14,7 @@ from core.scaling.athlete import Athlete
 from core.scaling.barriers import Barrier
 from core.scaling.breath import is_out_of_reach
 from core.scaling.fit import ABOUT, Task, fit, hopeful, is_heavy
-from core.scaling.gear import Load
+from core.scaling.gear import BARBELL, Load
 from core.scaling.parts import kept_of
 from core.scaling.values import Because, Keeps, Reason
 from core.scaling.ways import SAME_LOAD, Grip, LinePlan, Near
@@ -43,7 +43,7 @@ def reason_for(plan: LinePlan, option: Option, athlete: Athlete) -> Reason:
         because, about = Because.UNKNOWN_HEAVY, None
     lacking = because in {Because.NOT_OWNED, Because.NOT_ASKED}
     if lacking and about is None and _has_a_weight(plan, option, athlete):
-        about = plan.hold.implement if plan.hold else None
+        about = _asked_for(plan, athlete)
     return Reason(
         because=because,
         about=about,
@@ -72,6 +72,15 @@ def _more_than_written(plan: LinePlan, option: Option, athlete: Athlete) -> Deci
     grip = next(grip for grip in option.way.grips if grip.hold == option.hold)
     more = option.load.kg - Decimal(str(round(grip.written, 3))) * written
     return more if more > Decimal(str(SAME_LOAD)) * written else None
+
+
+def _asked_for(plan: LinePlan, athlete: Athlete) -> str | None:
+    """The implement that the line asks for; of what goes with many, none that the coach didn't name."""
+    hold, named = plan.hold, plan.line.implement
+    if named is not None or hold is None:
+        return named
+    anything = plan.load_kg(athlete.pair) is None or hold.count > 1
+    return None if anything and hold.implement != BARBELL else hold.implement
 
 
 def _has_a_weight(plan: LinePlan, option: Option, athlete: Athlete) -> bool:

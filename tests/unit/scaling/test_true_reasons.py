@@ -251,3 +251,16 @@ def test_whoever_was_never_asked_is_not_told_that_they_lack_it():
 def test_furniture_that_nobody_spoke_of_may_be_there():
     line = only_line("3 rounds for time\n10 table rows", athlete(owns=["dumbbell 10"]))
     assert "I don't know of a table where you train" in reason_words(line, MassUnit.KG)
+
+
+@pytest.mark.parametrize(
+    ("text", "owns", "said"),
+    [
+        ("4 sets, 2 min rest\n6 deadlifts", ["backpack to 12"], "a weight made for this"),
+        ("3 rounds\n40 m farmer carry 2 x 24 kg", ["kettlebell 16 24 32"], "only one 24 kg weight"),
+        ("12 min AMRAP\n10 dumbbell thrusters 2 x 15 kg", ["backpack to 12"], "15 kg dumbbell"),
+    ],
+)
+def test_no_thing_is_missed_that_nobody_asked_for(text, owns, said):
+    who = athlete(owns=owns, tests=[did("push-up", 20)], experience="some")
+    assert said in reason_words(only_line(text.replace("rounds\n", "rounds for time\n"), who), who.units)

@@ -81,3 +81,10 @@ def test_a_strength_day_leaves_two_or_three_and_keeps_lifts_in_proportion(text, 
     tests = [*STRONG, did("deadlift", 3, 180)]
     who = athlete(sex="male", mass=92, owns=["barbell 20 to 200 by 2.5"], tests=tests, experience="trained")
     assert least <= only_line(text, who).load_kg <= most
+
+
+@pytest.mark.parametrize("owns", [["table", "chair"], ["bench"], []])
+def test_burpees_of_a_sore_shoulder_take_no_weight_on_the_hands(owns):
+    who = athlete(owns=owns, tests=[did("push-up", 10)], limits=("shoulder",), experience="trained")
+    line = only_line("5 rounds for time\n12 burpees", who)
+    assert line.variant == "hands-on-wall"
