@@ -57,12 +57,19 @@ def _intervals(block: VersionBlock) -> str:
     rounds = f", {block.rounds} times" if block.rounds else ""
     if block.work_s and block.rest_s:
         turns = f"{block.rounds} rounds, " if block.rounds else ""
-        return f"{turns}{_time(block.work_s)} work and {_time(block.rest_s)} rest at each"
+        less = "; where it says less, stop then and rest" if _is_cut_short(block, block.work_s) else ""
+        return f"{turns}{_time(block.work_s)} work and {_time(block.rest_s)} rest at each{less}"
     if block.every_s and block.minutes:
         return f"Every {_each(block.every_s)} for {number(block.minutes)} minutes"
     if block.every_s:
         return f"Every {_each(block.every_s)}{rounds}"
     return f"Intervals{rounds}"
+
+
+def _is_cut_short(block: VersionBlock, work_s: float) -> bool:
+    """Whether somebody works for less than the time that the clock gives."""
+    timed = (line.amount for line in block.lines if line.unit is AmountUnit.SECONDS)
+    return any(amount is not None and amount < work_s for amount in timed)
 
 
 def _each(seconds: float) -> str:

@@ -65,3 +65,12 @@ def test_of_rounds_that_get_fewer_it_is_told_how_many_are_left(written, heading)
     assert session is not None
     back = Profile(name="Ilse", limits=(), screening=Screening.CLEAR, today=Today(easing=FIRST_WEEK_BACK))
     assert block_heading(version_for(session, back, catalogue()).blocks[0]) == heading
+
+
+def test_whoever_works_for_less_than_the_clock_gives_is_told_to_rest_on():
+    text = "6 rounds: 40 s work, 20 s rest\nsquats\nplank"
+    new = Profile(name="Ilse", limits=(), screening=Screening.CLEAR, experience="new", birth_year=1950)
+    session = read_session(text, catalogue()).session
+    assert session is not None
+    told = block_heading(version_for(session, new, catalogue(), year=2026).blocks[0])
+    assert told.endswith("20 s rest at each; where it says less, stop then and rest")
