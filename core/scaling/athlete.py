@@ -270,19 +270,19 @@ class Athlete:
         if way.kin.k is None:
             return cap
         share = self._easy_share if self.goes_easy(way) else BREATHING_SHARE if self.must_breathe else inf
-        once = share * self._sure_kg(way, 1.0)
+        once = share * self.sure_kg(way, 1.0)
         return min(cap, max(0.0, min(once, self._light_kg(plan, way)) / grip.per_kg))
 
     def _light_kg(self, plan: LinePlan, way: Way) -> float:
         """What is light for them beside their own body, where it should be."""
         is_capped = self.effort_at_most is not None
         if way.set_amount and is_capped and self.is_sore(way):
-            return SORE_SHARE * self._sure_kg(way, max(way.set_amount, SORE_REPS))
+            return SORE_SHARE * self.sure_kg(way, max(way.set_amount, SORE_REPS))
         if not way.set_amount or not plan.light:
             return inf
-        return (CAPPED_SHARE if is_capped else LIGHT_SHARE) * self._sure_kg(way, way.set_amount)
+        return (CAPPED_SHARE if is_capped else LIGHT_SHARE) * self.sure_kg(way, way.set_amount)
 
-    def _sure_kg(self, way: Way, reps: float) -> float:
+    def sure_kg(self, way: Way, reps: float) -> float:
         """So much beside their own body surely goes so often."""
         return self.ability(way).too_heavy_from(reps) - self.own_kg(way)
 

@@ -268,9 +268,19 @@ def _is_heavy_enough(work: Work, grip: Grip | None, load: Load | None, *, exact:
     if finds_out and grip is not None and work.task is not None:
         heaviest = work.moved_kg(grip, work.athlete.gear.loads(*grip.held)[0])
         return work.task.set_amount >= WORKED_UP_TO * work.task.ability.unbroken(heaviest)
+    if not work.is_hard and work.meant_kg is None:
+        return _is_some_weight(work, grip, load)
     if exact or not work.is_hard:
         return exact or _is_nearly(work, grip, load, NEARLY_EASY)
     return _is_nearly(work, grip, load, NEARLY) and not _is_easy(work, grip, load)
+
+
+def _is_some_weight(work: Work, grip: Grip | None, load: Load | None) -> bool:
+    """Whether a few of it are a set for whoever goes easy, where no load is written: not of what is next to nothing."""
+    if grip is None or load is None or grip.meant is None or not work.way.set_amount:
+        return False
+    sure = work.athlete.sure_kg(work.way, work.way.set_amount)
+    return load.value * grip.per_kg >= NEARLY_EASY * sure
 
 
 def _is_easy(work: Work, grip: Grip | None, load: Load | None) -> bool:

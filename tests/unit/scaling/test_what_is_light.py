@@ -60,3 +60,12 @@ def test_what_is_not_sore_is_lifted_as_ever():
         for where in ((), ("legs",))
     )
     assert sore == fresh
+
+
+@pytest.mark.parametrize(("owns", "amount"), [(("dumbbell 5",), 10), (("barbell 20 to 60 by 5",), 6)])
+def test_of_next_to_nothing_whoever_goes_easy_does_more_than_a_heavy_few(owns, amount):
+    who = athlete(
+        owns=owns, limits=("pregnancy-middle",), experience="trained", tests=[did("deadlift", 5, 60)]
+    )
+    (line,) = lines("Deadlift 4 x 6, rest 2 min", who)
+    assert (line.movement, line.amount) == ("deadlift", amount)
