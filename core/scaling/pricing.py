@@ -270,6 +270,8 @@ def _is_heavy_enough(work: Work, grip: Grip | None, load: Load | None, *, exact:
         return work.task.set_amount >= WORKED_UP_TO * work.task.ability.unbroken(heaviest)
     if not work.is_hard and work.meant_kg is None:
         return _is_some_weight(work, grip, load)
+    if _is_feeble(work, grip, load):
+        return False
     if exact or not work.is_hard:
         return exact or _is_nearly(work, grip, load, NEARLY_EASY)
     return _is_nearly(work, grip, load, NEARLY) and not _is_easy(work, grip, load)
@@ -281,6 +283,13 @@ def _is_some_weight(work: Work, grip: Grip | None, load: Load | None) -> bool:
         return False
     sure = work.athlete.sure_kg(work.way, work.way.set_amount)
     return load.value * grip.per_kg >= NEARLY_EASY * sure
+
+
+def _is_feeble(work: Work, grip: Grip | None, load: Load | None) -> bool:
+    """Whether a set with a weight that nobody wrote is less than half of what is meant."""
+    if work.task is None or load is None or work.meant_kg is not None or work.plan.works_up:
+        return False
+    return fit(work.task, work.moved_kg(grip, load)).light > FEEBLE
 
 
 def _is_easy(work: Work, grip: Grip | None, load: Load | None) -> bool:

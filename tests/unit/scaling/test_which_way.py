@@ -88,3 +88,14 @@ def test_burpees_of_a_sore_shoulder_take_no_weight_on_the_hands(owns):
     who = athlete(owns=owns, tests=[did("push-up", 10)], limits=("shoulder",), experience="trained")
     line = only_line("5 rounds for time\n12 burpees", who)
     assert line.variant == "hands-on-wall"
+
+
+@pytest.mark.parametrize(
+    "known",
+    [
+        {"experience": "trained", "owns": ["kettlebell 8 12 16"], "tests": [did("goblet squat", 25, 16)]},
+        {"experience": "some", "owns": ["2x dumbbell 3 5"], "sex": "male", "mass": 84, "birth_year": 1952},
+    ],
+)
+def test_a_weight_that_is_nothing_for_a_heavy_set_is_lifted_more_often(known):
+    assert only_line("4 sets, 2 min rest\n6 deadlifts", athlete(**known)).amount >= 8
