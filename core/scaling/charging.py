@@ -218,12 +218,13 @@ def of_effort(lift: Lift, fitting: Fit) -> Iterator[Charge]:
 
 
 def chooses_its_load(lift: Lift) -> bool:
-    """Whether nobody wrote how heavy a hard set is, and it isn't the heaviest that is looked for.
+    """Whether nobody wrote how heavy a hard set is, in kilos or as an effort, and no heaviest is looked for.
 
     What is only believed of somebody is taken cautiously as it is.
     """
     work = lift.work
-    chosen = lift.load is not None and work.meant_kg is None and not work.plan.works_up
+    told = work.meant_kg is not None or work.plan.line.load_rule is not None
+    chosen = lift.load is not None and not told and not work.plan.works_up
     return chosen and work.is_hard and lift.task is not None and lift.task.ability.tested_kg is not None
 
 
