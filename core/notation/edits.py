@@ -69,7 +69,9 @@ _SHAPES: tuple[tuple[Literal["change", "swap", "drop", "add"], str], ...] = (
 )
 
 
-_ALONE = re.compile(rf"{_BEGINS}(?:(?:only|just|rather|better|then)\W+)?(?P<n>.+?){_ENDS}", re.IGNORECASE)
+_ALONE = re.compile(
+    rf"{_BEGINS}(?:(?:only|just|rather|better|then)\W+)?(?P<n>.+?)(?:,? not [0-9]+)?{_ENDS}", re.IGNORECASE
+)
 # A number that stands by itself goes with what is before it: `21, 15, 9`.
 _AND = re.compile(
     r"\s*(?:[;\n]|[,.](?=\s)|\band\b|&)\s*(?:(?:and|then|also)\s)*(?=[^\s\d]|\d+[\s\w-]*[a-z])", re.IGNORECASE

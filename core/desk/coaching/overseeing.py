@@ -90,7 +90,8 @@ async def who_needs_me(visit: Visit) -> Outcome | None:
         return None
     posted = [await visit.uow.sessions.latest_posted(one) for one in groups]
     records = [one for one in posted if one and one.posted_at and one.posted_at >= visit.now - RECENT]
-    draft = await visit.uow.sessions.newest_unposted(visit.person.id, groups)
+    draft = await visit.uow.sessions.newest_draft(visit.person.id, groups)
+    records += await visit.uow.sessions.scheduled_in(groups)
     records += [draft] if draft else []
     found = [await still_needing(visit, one) for one in records]
     needing = [visit.told(one) for one in found if one]

@@ -1,5 +1,6 @@
 """A coach tells of an athlete what only the athlete tells: it is offered to them, and nothing of it is kept."""
 
+import re
 from typing import Final
 
 from core.desk.coached import coached_athletes
@@ -13,6 +14,11 @@ from core.notation.people import behind_name
 _THEIRS: Final = frozenset(
     {"has", "has_nothing", "got", "lost", "shares", "spares", "well_again", "condition", "weighs", "can"}
     | {"has_minutes", "elsewhere", "home_again", "sick", "hurt", "sore"}
+)
+
+# What somebody shall do is a coach's matter, whatever it sounds like.
+_SHALL: Final = re.compile(
+    r"(?:should|shall|must|needs?|has to|have to|gets?|takes?|does|do|only|max|no|not)\b", re.IGNORECASE
 )
 
 
@@ -37,6 +43,8 @@ async def is_only_theirs(visit: Visit, text: str, rest: str) -> bool:
 
     `Tam got a 16 kg bell` looks like a score in kilos.
     """
+    if _SHALL.match(rest):
+        return False
     of_coach = {act.act for act in matter(await understood(visit, text))}
     of_athlete = {act.act for act in matter(in_own_words(f"i {rest}"))}
     return bool(of_athlete) and of_athlete <= _THEIRS and of_coach <= {"scored"}

@@ -26,16 +26,9 @@ async def post_later(visit: Visit, command: PostLater) -> Outcome:
 
 async def to_post(visit: Visit, record: SessionRecord, at: datetime) -> Outcome:
     """It goes out at this moment, whatever was set before."""
-    group = await visit.group(record.group_id)
     told = await over(visit, record, "later")
     await visit.uow.sessions.schedule(record.id, at)
-    said = WillPost(
-        at=at.astimezone(zone_of(group)),
-        zone=await group_clock_named(visit.uow, visit.person.id, group),
-        group=group.title,
-        session_id=record.id,
-        revision=record.revision,
-    )
+    said = await will_post(visit, record, at)
     minute = int(at.timestamp()) // 60
     wish = DueWish(
         key=f"post:{record.id}:{record.revision}:{minute}",
@@ -50,6 +43,18 @@ async def to_post(visit: Visit, record: SessionRecord, at: datetime) -> Outcome:
         refs={"session": record.id},
     )
     return told + Outcome((say,), due=(wish,), settles=True)
+
+
+async def will_post(visit: Visit, record: SessionRecord, at: datetime) -> WillPost:
+    """When it goes out, with the taps that post or discard it."""
+    group = await visit.group(record.group_id)
+    return WillPost(
+        at=at.astimezone(zone_of(group)),
+        zone=await group_clock_named(visit.uow, visit.person.id, group),
+        group=group.title,
+        session_id=record.id,
+        revision=record.revision,
+    )
 
 
 async def post_is_by(uow: Unit, refs: Mapping[str, Any]) -> tuple[int, int] | None:

@@ -1,9 +1,11 @@
 """A coach withdraws a session that stands in the group. Asked for first; scores that were told stay."""
 
+from datetime import date, datetime
+
 from core.desk.access import admitted
 from core.desk.coached import coached_groups, coached_ids
 from core.desk.coaching.commands import WithdrawSession
-from core.desk.days import RECENT
+from core.desk.days import RECENT, today_in, zone_of
 from core.desk.errors import AlreadyDone, StalePress, UnknownThing
 from core.desk.outcome import Outcome, Say
 from core.desk.sessions.posting import group_post, post_key, replaced_by
@@ -15,19 +17,32 @@ from core.desk.sessions.says import (
     SessionWithdrawn,
     WasWithdrawn,
 )
+from core.desk.sessions.scheduled import will_post
 from core.desk.visit import Visit
+from core.notation.moments import find_days
 from core.store.records import Group, Purpose, SessionRecord, SessionState
 
 
-async def withdraw_newest(visit: Visit) -> Outcome | None:
-    """Ask about the session that was posted last; None where nothing was posted lately, or by who coaches no group."""
+async def withdraw_of_day(visit: Visit, text: str) -> Outcome | None:
+    """The session of the day that is named, still to come or posted; where none is, the one that was posted last.
+
+    None where nothing was posted lately, or by who coaches no group.
+    """
     groups = await coached_groups(visit)
+    for one in await visit.uow.sessions.scheduled_in([group.id for group in groups]):
+        group = await visit.group(one.group_id)
+        if one.post_at and goes_out_on(one.post_at, group) in find_days(text, today_in(group, visit.now)):
+            return visit.told(await will_post(visit, one, one.post_at), session=one.id)
     posted = [await visit.uow.sessions.latest_posted(group.id) for group in groups]
     recent = [one for one in posted if one and one.posted_at and one.posted_at >= visit.now - RECENT]
     if not recent:
         return None
     newest = max(recent, key=lambda one: (one.posted_at or visit.now, one.id))
     return await withdraw_session(visit, WithdrawSession(session=newest.id))
+
+
+def goes_out_on(at: datetime, group: Group) -> date:
+    return at.astimezone(zone_of(group)).date()
 
 
 @admitted

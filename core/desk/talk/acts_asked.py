@@ -14,7 +14,7 @@ from core.desk.scores.history import past_scores
 from core.desk.scores.progress import progress
 from core.desk.scores.scoreboard import see_board
 from core.desk.scores.which import A_WEEK, shown_since, told_day
-from core.desk.talk.explaining import explain, explained
+from core.desk.talk.explaining import explain, explained, longest_name
 from core.desk.talk.helping import show_help
 from core.desk.talk.not_got import word_for_coach
 from core.desk.talk.says import HowItFeelsDecides, HowLongItIs
@@ -56,7 +56,7 @@ async def how_long(visit: Visit, act: a.HowLong | a.HowToPace, scene: Scene) -> 
 async def how_to(visit: Visit, act: a.HowTo, _: Scene) -> Outcome | None:
     if act.term:
         return explained(visit, act.term)
-    return await explain(visit, act.movement) if act.movement else None
+    return await explain(visit, longest_name(act.text) or act.movement) if act.movement else None
 
 
 async def history(visit: Visit, act: a.MyHistory, _: Scene) -> Outcome | None:

@@ -13,7 +13,7 @@ from core.desk.sessions.expecting import how_long_for
 from core.desk.sessions.expecting import what_if as try_change
 from core.desk.sessions.posting import draft_session
 from core.desk.sessions.says import AskWhen, NotAmended
-from core.desk.sessions.withdrawing import withdraw_newest
+from core.desk.sessions.withdrawing import withdraw_of_day
 from core.desk.talk.acts_asked import how_long as own_length
 from core.desk.talk.acts_wished import classes
 from core.desk.talk.asides import how_it_goes, who_is_in
@@ -69,8 +69,9 @@ async def post(visit: Visit, act: a.Post, _: Scene) -> Outcome | None:
     return await posting(visit, draft, act.when or "")
 
 
-async def withdraw(visit: Visit, _: a.Withdraw, __: Scene) -> Outcome | None:
-    return await withdraw_newest(visit)
+async def withdraw(visit: Visit, act: a.Withdraw, _: Scene) -> Outcome | None:
+    """Of the day that is named, if one is."""
+    return await withdraw_of_day(visit, act.text)
 
 
 async def how_is(visit: Visit, act: a.HowIs, _: Scene) -> Outcome | None:

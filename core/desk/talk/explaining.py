@@ -1,5 +1,6 @@
 """What a word means, and how a movement is done, for whoever asks in words."""
 
+import re
 from collections.abc import Mapping
 from typing import Final, get_args
 
@@ -29,6 +30,17 @@ async def explain(visit: Visit, movement: str) -> Outcome | None:
         return None
     asked, own = first_way(named), await own_way(visit, named)
     return visit.told(HowTo(variants=(asked,), own=own if own != asked else None))
+
+
+_LONGEST_NAME: Final = 5
+
+
+def longest_name(text: str) -> str | None:
+    """The longest name of a movement of two words or more: `a single arm row` is no row on the machine."""
+    words = re.findall(r"[\w'-]+", text.lower())
+    spans = ((at, at + size) for size in range(_LONGEST_NAME, 1, -1) for at in range(len(words) - size + 1))
+    names = (" ".join(words[start:end]) for start, end in spans)
+    return next((name for name in names if catalogue().by_name(name)), None)
 
 
 async def own_way(visit: Visit, named: Named) -> tuple[str, str] | None:

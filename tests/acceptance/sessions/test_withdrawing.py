@@ -143,3 +143,27 @@ async def test_with_a_draft_in_hand_it_is_asked_which_of_the_two_is_meant(crew, 
     await crew.coach.presses("No, discard my draft", on=await crew.coach.hears("Shall I withdraw Tuesday"))
     await crew.coach.hears("Discarded")
     await crew.group.hears_nothing()
+
+
+async def test_the_day_that_is_named_is_the_one_that_is_meant(crew):
+    await crew.gets()
+    await crew.coach.says("Wednesday\n5 rounds for time\n10 air squats\n10 burpees")
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("post it tomorrow at 7")
+    await crew.coach.hears("I'll post it to")
+    await crew.coach.says("withdraw tomorrow's session")
+    told = await crew.coach.hears("I'll post it to")
+    assert "Discard" in [one.label for one in told.all_buttons]
+
+
+async def test_who_needs_me_is_of_all_that_is_still_to_come(crew):
+    await crew.coach.says("Wednesday\n5 rounds for time\n10 air squats\n10 burpees")
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("post it tomorrow at 7")
+    await crew.coach.hears("I'll post it to")
+    await crew.coach.says("Thursday\nAMRAP 10\n10 air squats\n10 burpees")
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("who needs me?")
+    told = (await crew.coach.hears("Nobody needs you")).text
+    assert "Wednesday" in told
+    assert "Thursday" in told

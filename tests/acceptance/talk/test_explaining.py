@@ -83,3 +83,9 @@ async def test_what_is_asked_about_is_explained_before_what_stands_in_for_it(cre
     asked, instead = told.split("As you have it today")
     assert asked.startswith("Box jump\nStart:")
     assert "Start:" in instead
+
+
+async def test_the_longest_name_is_what_is_asked_about(crew):
+    ilse = await crew.has("Ilse")
+    await ilse.says("whats a single arm row")
+    assert "Weight to your lowest rib" in (await ilse.hears("ingle-arm row")).text
