@@ -251,7 +251,7 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"(?<=[,;:]\s)(?P<n>[0-9]{2,3})_(?:off|rest)\b", rest_in_short),
     phrase(r"\b(?:then )?rest<is>(?P<n>[0-9]{1,3})(?=[\s\-*;]*(?:$|[.,)](?:\s|$)))", rest_in_short),
     phrase(
-        r"(?<![a-z0-9&+/])(?<![&+/]\s)r_(?P<n>[0-9]{1,3})\b(?!\s?(?:m|k|cal|reps?|x)\b|[.:/][0-9])"
+        r"(?<![a-z0-9&+/@])(?<![&+/@]\s)r_(?P<n>[0-9]{1,3})\b(?!\s?(?:m|k|cal|reps?|x)\b|[.:/][0-9])"
         r"(?: after [a-h][1-9]?\b)?",
         rest_in_short,
     ),
