@@ -1,4 +1,6 @@
-"""Who should take care with what nothing rules out: a weight that is swung, hands on something low."""
+"""Who should take care with what nothing rules out: a weight that is swung, hands on something low, a high step."""
+
+from typing import Final
 
 from core.athletes.limits import limit
 from core.movements.values import Demand
@@ -8,6 +10,8 @@ from core.scaling.ways import Way
 
 QUICK = flags({Demand.FAST_LOAD})
 ON_HANDS = flags({Demand.WRIST_BENT})
+HIGH_STEP = flags({Demand.BALANCE, Demand.DEEP_KNEE_BEND, Demand.STANDING})
+CLIMBED: Final = frozenset({"chair", "bench", "box"})
 # Who needs a high hold for their hands has one here.
 HIGH = ("table",)
 
@@ -27,6 +31,15 @@ def is_too_quick(way: Way, athlete: Athlete) -> bool:
     spared = athlete.spares(way)
     minds = spared is not None and limit(spared).kind in {"condition", "state"}
     return athlete.is_unused or athlete.goes_gently or minds
+
+
+def climbs_high(way: Way, athlete: Athlete) -> bool:
+    """Whether a high and narrow thing is stepped on by whoever would fall hard, or is careful for a condition."""
+    if way.demands & HIGH_STEP != HIGH_STEP or CLIMBED.isdisjoint(way.variant.things):
+        return False
+    spared = athlete.spares(way)
+    minds = spared is not None and limit(spared).kind in {"condition", "state"}
+    return minds or athlete.is_unused or not athlete.gates.is_able
 
 
 def leans_low(way: Way, athlete: Athlete) -> bool:

@@ -7,7 +7,7 @@ from core.movements.values import Demand, Part, Pattern
 from core.scaling.athlete import Athlete
 from core.scaling.barriers import flags, is_made_harder
 from core.scaling.breath import is_make_believe, is_out_of_reach, lost_breath
-from core.scaling.careful import is_too_quick, leans_low
+from core.scaling.careful import climbs_high, is_too_quick, leans_low
 from core.scaling.costs import Charge, tenths
 from core.scaling.fit import ABOUT, Fit
 from core.scaling.gear import Load
@@ -74,6 +74,8 @@ def _of_risks(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
         yield Charge("added_jump", plan.costs.added_jump if jumps else 0)
     if is_too_quick(way, athlete):
         yield Charge("quick", plan.costs.quick)
+    if climbs_high(way, athlete):
+        yield Charge("high_step", plan.costs.high_step)
 
 
 def _is_a_loaded_bow(plan: LinePlan, way: Way, athlete: Athlete) -> bool:

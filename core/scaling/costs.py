@@ -73,6 +73,7 @@ class Costs(NamedTuple):
     made_harder: int
     quick: int
     low_hold: int
+    high_step: int
     tender: int
     repeats: int
     again: int

@@ -99,3 +99,8 @@ def test_burpees_of_a_sore_shoulder_take_no_weight_on_the_hands(owns):
 )
 def test_a_weight_that_is_nothing_for_a_heavy_set_is_lifted_more_often(known):
     assert only_line("4 sets, 2 min rest\n6 deadlifts", athlete(**known)).amount >= 8
+
+
+def test_whoever_is_new_steps_on_the_stair_that_is_there_and_on_no_chair():
+    who = athlete(owns=["chair", "stairs"], experience="new", limits=("no-jumping",))
+    assert "chair" not in only_line("AMRAP 12\n8 box jumps", who).variant
