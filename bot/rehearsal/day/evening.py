@@ -123,7 +123,7 @@ EVENING = (
     Scene(
         today("22:30"),
         "Ilse's first score",
-        "However late, it counts. This is the scoreboard at the end of the day.",
+        "However late, it counts. This is the scoreboard as the evening leaves it.",
         a_late_score,
         (
             "3 rounds + 6",

@@ -4,8 +4,8 @@ from collections.abc import Collection
 from datetime import date
 
 from core.ability.capacity import Capacity
+from core.athletes.easing import STARTS_GENTLY
 from core.athletes.today import as_of
-from core.athletes.values import Branch
 from core.desk.days import today_in
 from core.desk.outcome import Outcome
 from core.desk.profile.learning import LEARNS_FROM, with_learned
@@ -65,7 +65,7 @@ async def how_they_do(visit: Visit, athlete: Membership, groups: Collection[int]
         session_id=latest.id if latest else None,
         units=(await visit.group(athlete.group_id)).units,
         owns=profile.equipment,
-        gently=profile.branch is Branch.HEALTHY_INACTIVE,
+        gently=profile.branch in STARTS_GENTLY,
     )
     return visit.told(told)
 

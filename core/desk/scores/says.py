@@ -222,7 +222,7 @@ class ToldProgress(Said):
 class HowTheyDo(Said):
     """To a coach who asks how one of theirs is doing: the latest scores in the coach's groups, the newest first.
 
-    `owns`: what they have at home; None where they never told. `gently`: they start gently, being new to it.
+    `owns`: what they have at home; None where they never told. `gently`: they start gently; why is theirs alone.
     `trend`: None while too few can be compared. `session_id`: one that they have a version of, to look at.
     """
 

@@ -19,10 +19,7 @@ _TREND = {
     Trend.DOWN: "On the whole your last six scores came out a little below my guesses, which says as much of my guesses "
     "as of you: short nights, heat, a busy month do it to everybody. If something hurts, or you feel unwell, tell me.",
 }
-GENTLY = (
-    "I start {name} gently: they told me that they haven't trained regularly of late. After some gentle sessions I offer "
-    "them more."
-)
+GENTLY = "I start {name} gently. After some gentle sessions I offer them more."
 # Whoever has just done their best needs no word about guesses that were too high.
 _BEST_ALL_THE_SAME = "Yes: you've just done your best yet at something you did before. My guesses had run ahead; I'm putting them right."
 
