@@ -31,6 +31,11 @@ class DoorButton:
 Row = tuple[Button | DoorButton, ...]
 
 
+def in_rows(buttons: Sequence[Button | DoorButton], wide: int) -> list[Row]:
+    """`wide` of them beside each other; the last row may be shorter."""
+    return [tuple(buttons[start : start + wide]) for start in range(0, len(buttons), wide)]
+
+
 @dataclass(frozen=True, slots=True)
 class Attachment:
     """A file to go with the words. `sent_as`: what it is shown as; a `voice` is OGG with Opus, a `photo` PNG or JPEG.

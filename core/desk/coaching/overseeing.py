@@ -93,10 +93,11 @@ async def who_needs_me(visit: Visit) -> Outcome | None:
     draft = await visit.uow.sessions.newest_draft(visit.person.id, groups)
     records += await visit.uow.sessions.scheduled_in(groups)
     records += [draft] if draft else []
-    found = [await still_needing(visit, one) for one in records]
-    needing = [visit.told(one) for one in found if one]
-    calm = visit.told(NobodyNeedsYou(sessions=tuple([await named(visit, one) for one in records])))
-    return sum(needing, Outcome()) if needing else calm
+    found = [one for one in [await still_needing(visit, record) for record in records] if one]
+    if not found:
+        return visit.told(NobodyNeedsYou(sessions=tuple([await named(visit, one) for one in records])))
+    several = len(found) > 1
+    return sum([visit.told(one.model_copy(update={"among_others": several})) for one in found], Outcome())
 
 
 @admitted

@@ -180,12 +180,16 @@ class NobodyNeedsYou(Said):
 
 
 class Needing(Said):
-    """Who needs the coach for which session; `stopped`: who has no session today."""
+    """Who needs the coach for which session; `stopped`: who has no session today.
+
+    `among_others`: other sessions are told of beside it, so a name alone would be of any.
+    """
 
     session_id: int
     of: SessionNamed
     people: tuple[InNeed, ...]
     stopped: tuple[str, ...] = ()
+    among_others: bool = False
 
 
 class AthleteCard(Said):

@@ -4,11 +4,11 @@ from datetime import date, timedelta
 
 from bot.words.en.coaching.faults import about as noted
 from bot.words.en.coaching.faults import lift
-from bot.words.en.sessions.landing import in_four_words
+from bot.words.en.sessions.landing import names_by_why
 from bot.words.en.talk.passing_on import in_their_words
 from bot.words.text import bullets, escape, fill, listed
 from bot.words.versions import limit_names, need_words, what_words
-from bot.words.wording import Button, Row, Worded, wording
+from bot.words.wording import Button, Row, Worded, in_rows, wording
 from core.desk.coaching.commands import (
     AcceptVersion,
     AskAthlete,
@@ -48,19 +48,25 @@ from core.scaling.values import Because, VersionLine
 
 @wording("en", Needing)
 def needing(said: Needing) -> Worded:
-    rows: tuple[Row, ...] = tuple(
-        (Button(one.name[:50], LookAtAthlete(session=said.session_id, person=one.person)),)
+    day = f" · {said.of.day:%a}" if said.among_others else ""
+    buttons = [
+        Button(one.name[:40] + day, LookAtAthlete(session=said.session_id, person=one.person))
         for one in said.people
-    )
+    ]
     parts = [for_session(said.of)]
     if said.people:
-        whys = bullets([fill("{name}: {why}", name=one.name, why=in_four_words(one)) for one in said.people])
+        whys = bullets(
+            [
+                fill("{names}: {why}", names=listed(names), why=why)
+                for why, names in names_by_why(said.people).items()
+            ]
+        )
         tap = "Tap one to see what I'd give them, and change it if you like."
         parts.append(f"These people need you:\n{whys}\n{tap}")
     if said.stopped:
         stopped = "No session today: {names}. I've told them how to go on; a kind word from you may help."
         parts.append(fill(stopped, names=listed(said.stopped)))
-    return Worded("\n\n".join(parts), rows)
+    return Worded("\n\n".join(parts), tuple(in_rows(buttons, 3)))
 
 
 def for_session(one: SessionNamed) -> str:
@@ -137,7 +143,7 @@ def athlete_card(said: AthleteCard) -> Worded:
     parts.append("Tap a number to change that line.")
     places = range(1, len(lines) + 1)
     numbers = [Button(str(place), order(said, place, "menu")) for place in places]
-    rows = [tuple(numbers[start : start + 5]) for start in range(0, len(numbers), 5)]
+    rows = in_rows(numbers, 5)
     rows.append(
         (
             Button("OK", AcceptVersion(session=said.session_id, revision=said.revision, person=said.person)),

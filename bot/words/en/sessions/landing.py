@@ -20,10 +20,14 @@ def in_four_words(one: InNeed) -> str:
 
 def by_why(needs: Sequence[InNeed]) -> str:
     """`Edda (another kind instead); Noor and Tam (only light things)`: who needs the coach, for each reason once."""
+    return "; ".join(f"{listed(names)} ({why})" for why, names in names_by_why(needs).items())
+
+
+def names_by_why(needs: Sequence[InNeed]) -> dict[str, list[str]]:
     names: dict[str, list[str]] = defaultdict(list)
     for one in needs:
         names[in_four_words(one)].append(one.name)
-    return "; ".join(f"{listed(some)} ({why})" for why, some in names.items())
+    return names
 
 
 def _first(need: NeedsCoach) -> str:

@@ -6,7 +6,7 @@ from bot.words.en.versions.adjusting import SET_NAMES, on
 from bot.words.en.versions.questions import idle, thing, things
 from bot.words.text import fill, listed
 from bot.words.things import label_of_thing
-from bot.words.wording import Button, Row, Worded, wording
+from bot.words.wording import Button, Row, Worded, in_rows, wording
 from core.athletes.values import Different, Equipment, SetName
 from core.desk.reference import catalogue
 from core.desk.today.different import PLACES, SORE_PLACES, kind_of
@@ -85,7 +85,7 @@ def ask_sore(said: AskSore) -> Worded:
     buttons = [
         Button(place.capitalize(), BeSore(version=said.version_id, where=place)) for place in SORE_PLACES
     ]
-    rows = tuple(tuple(buttons[start : start + 3]) for start in range(0, len(buttons), 3))
+    rows = tuple(in_rows(buttons, 3))
     return Worded(
         "Where are your muscles sore? A pain in a joint is something else: tell me under the line.", rows
     )

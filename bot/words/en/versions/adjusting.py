@@ -6,7 +6,7 @@ from bot.words.reasons import PLACES
 from bot.words.text import escape, fill
 from bot.words.things import label_of_thing
 from bot.words.versions import joint, sided, what_words
-from bot.words.wording import Button, Row, Worded, wording
+from bot.words.wording import Button, Row, Worded, in_rows, wording
 from core.athletes.values import Equipment, Severity, Side
 from core.desk.commands import MyVersion
 from core.desk.reference import limit
@@ -141,7 +141,7 @@ def the_thing(thing: Equipment, units: MassUnit) -> str:
 def ask_what_hurts(said: AskWhatHurts) -> Worded:
     at = {"version": said.version_id, "place": said.place}
     joints = [Button(joint(one).capitalize(), LineHurts(**at, limit=one)) for one in said.limits]
-    rows = [tuple(joints[start : start + 2]) for start in range(0, len(joints), 2)]
+    rows = in_rows(joints, 2)
     rows.append((Button("Only sore muscles", BeSore(version=said.version_id)),))
     return Worded(
         "Stop that movement for now, please. What hurts?\n"
