@@ -36,8 +36,8 @@ setup: $(VENV)/.ready ## make .venv and install what the bot needs
 
 setup-test: $(VENV)/.ready-test ## the same, with what tests need
 
-demo: setup ## play one day of an invented group over the real bot; ONCE=1 ends after it, ALL=1 prints all that is said
-	@$(BIN)/bellwether rehearse $(if $(ONCE),--once) $(if $(ALL),--all)
+demo: setup ## play one day of an invented group over the real bot; ONCE=1 ends after it, ALL=1 prints all that is said, BRIEF=1 what a coach in a hurry reads
+	@$(BIN)/bellwether rehearse $(if $(ONCE),--once) $(if $(ALL),--all) $(if $(BRIEF),--brief)
 
 test: setup-test ## run every test, on every core
 	@$(BIN)/pytest -q -n auto --dist worksteal

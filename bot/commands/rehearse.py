@@ -36,6 +36,9 @@ def rehearse(
     whole: Annotated[
         bool, typer.Option("--all", help="Print all that is said, not only what each scene shows.")
     ] = False,
+    brief: Annotated[
+        bool, typer.Option("--brief", help="Print only the scenes that a coach in a hurry should read.")
+    ] = False,
     no_day: Annotated[
         bool, typer.Option("--no-day", help="Only open the room, with the group in it.")
     ] = False,
@@ -45,13 +48,14 @@ def rehearse(
 ) -> None:
     """Play a day of an invented group, print it, keep the room open."""
     with contextlib.suppress(KeyboardInterrupt):
-        asyncio.run(_rehearse(Wanted(once, whole, no_day, port)))
+        asyncio.run(_rehearse(Wanted(once, whole, brief, no_day, port)))
 
 
 @dataclass(frozen=True, slots=True)
 class Wanted:
     once: bool
     whole: bool
+    brief: bool
     no_day: bool
     port: int
 
@@ -112,7 +116,7 @@ async def _play_and_print(room: Room, backstage: Backstage, wanted: Wanted) -> N
     typer.echo("\n".join(["", heading, "", *contents(STORY, OSLO)]))
     playing = asyncio.create_task(play(room))
     backstage.skip = playing.cancel
-    await _printed(room, playing, Story(STORY, OSLO, whole=wanted.whole))
+    await _printed(room, playing, Story(STORY, OSLO, whole=wanted.whole, brief=wanted.brief))
     backstage.skip = None
     try:
         await playing

@@ -33,7 +33,7 @@ def contents(scenes: Sequence[Scene], zone: tzinfo) -> list[str]:
     return [
         *(f"{left:<{width}}{right}".rstrip() for left, right in pairs),
         *(
-            ["", "* If you coach and have a minute, read these."]
+            ["", "* If you coach and have a minute, read these; make demo BRIEF=1 prints only them."]
             if any(one.for_coaches for one in scenes)
             else []
         ),
@@ -47,12 +47,15 @@ def _titled(scene: Scene) -> str:
 class Story:
     """Writes scene after scene, each when it is over: what there is to see in it, and the lines that show it.
 
-    `whole`: all that was said and done in it.
+    `whole`: all that was said and done in it. `brief`: only the scenes for a coach in a hurry.
     """
 
-    def __init__(self, scenes: Sequence[Scene], zone: tzinfo, *, whole: bool = False) -> None:
+    def __init__(
+        self, scenes: Sequence[Scene], zone: tzinfo, *, whole: bool = False, brief: bool = False
+    ) -> None:
         self._scenes = scenes
         self._zone = zone
+        self._brief = brief
         self._transcript = Transcript(zone) if whole else None
         self._happened = list[Happening]()
         self._told = 0
@@ -78,6 +81,8 @@ class Story:
 
     def _scene(self, happened: Sequence[Happening]) -> list[str]:
         scene = self._scenes[self._told]
+        if self._brief and not scene.for_coaches:
+            return []
         heading = f"{self._told + 1}. {_titled(scene)} "
         when = f" {scene.at.astimezone(self._zone):%A %H:%M}"
         head = ["", heading.ljust(WIDTH - len(when), "═") + when, *beside("", [scene.point])]

@@ -161,6 +161,7 @@ MIDDAY = (
             "no, the run is 200 m",
             "200 m run (there and back)",
             Through("How it lands on your people", "No version today: Ruth."),
+            Through("Worth saying aloud", "5 x 5 deadlifts"),
             "taps [Go through who needs you]",
             Through("Lene, as I'd do it:", "4. "),
             "taps [Easier]",

@@ -135,7 +135,7 @@ MORNING = (
             Through("Lene told me something", "brisk walk"),
             "your coach looks at your version first",
             "taps [OK, send it to them]",
-            Through("20 s plank with your hands on a table: Kinder", "Likewise"),
+            Through("20 s plank with your hands on a table: Kinder", "75 s brisk walk"),
             "Ask your doctor or midwife first",
             "Sent to Lene.",
         ),

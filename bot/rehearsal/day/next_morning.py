@@ -78,7 +78,6 @@ NEXT_MORNING = (
         (
             "opens the private chat",
             Through("Your version", "200 m run"),
-            "(Last time, 4 March",
             "No questions this time",
         ),
     ),

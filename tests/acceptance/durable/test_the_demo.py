@@ -67,10 +67,16 @@ async def every_caption_is_borne_out(room):
         told = " ".join(line for one in shown for line in [one.happening.who, one.happening.chat, *one.lines])
         for word in claimed(scene):
             assert re.search(rf"\b{word}\b", told), f"{scene.title}: {word}"
-    story = Story(STORY, OSLO)
-    lines = [*story.lines_of(happened, opened), *story.rest(opened)]
+    lines = printed(Story(STORY, OSLO), happened, opened)
     assert max(map(len, lines)) <= WIDTH
     assert len(lines) <= 370
+    brief = printed(Story(STORY, OSLO, brief=True), happened, opened)
+    assert [line for line in brief if "═" in line] == [line for line in lines if " * ═" in line]
+    assert len(brief) <= 140
+
+
+def printed(story, happened, opened):
+    return [*story.lines_of(happened, opened), *story.rest(opened)]
 
 
 def claimed(scene):
