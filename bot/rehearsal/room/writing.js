@@ -6,6 +6,7 @@ import { keep, kept } from "./keeping.js";
 const LEAST_LINES = 2;
 const MOST_LINES = 10;
 const byTouch = matchMedia("(pointer: coarse)");
+const hasRoom = matchMedia("(min-width: 64rem)"); // a placeholder of three lines is cut off
 
 // `asked()`: told when something is sent, whose answer will be looked for.
 export function writer({ where, asked }) {
@@ -81,7 +82,7 @@ export function writer({ where, asked }) {
     fill(words) { box.value = words; fit(); draft(words); box.focus(); },
     move(to, whom) {
       label.textContent = `Write to ${to}`;
-      box.placeholder = `Write to ${to}${whom}${byTouch.matches ? "" : "\nShift+Enter makes a line"}`;
+      box.placeholder = `Write to ${to}${whom}${hasRoom.matches && !byTouch.matches ? "\nShift+Enter makes a line" : ""}`;
       settle(null);
       box.value = kept("drafts", {})[name()] ?? "";
       fit();
