@@ -3,6 +3,8 @@
 from datetime import date, datetime, timedelta
 from zoneinfo import ZoneInfo
 
+from core.notation.moments import find_days
+from core.sessions.values import Session
 from core.store.records import Group
 from core.store.unit import Unit
 
@@ -16,6 +18,13 @@ def zone_of(group: Group) -> ZoneInfo:
 
 def today_in(group: Group, now: datetime) -> date:
     return now.astimezone(zone_of(group)).date()
+
+
+def day_meant(session: Session, group: Group, now: datetime) -> date:
+    """The day a coach writes a session for: its date, the weekday its title begins with, else today."""
+    today = today_in(group, now)
+    begins = " ".join((session.title or "").split()[:1])
+    return session.date or next(iter(find_days(begins, today)), today)
 
 
 async def clock_of(uow: Unit, person_id: int, group: Group) -> ZoneInfo:

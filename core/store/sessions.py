@@ -100,10 +100,13 @@ class Sessions(Repository):
         )
         return await self._keep(row["id"], 1, text, session, now)
 
-    async def revise(self, session_id: int, text: str, session: Session, now: datetime) -> SessionRecord:
-        """Add the next revision; the earlier ones stay. Raises NotStoredError."""
+    async def revise(
+        self, session_id: int, text: str, session: Session, now: datetime, day: date | None = None
+    ) -> SessionRecord:
+        """Add the next revision; the earlier ones stay. `day`: where that moved. Raises NotStoredError."""
+        moved = {"day": day} if day else {}
         row = await self._change_one(
-            tables.session, session_id, revision=tables.session.c.revision + 1, title=session.title
+            tables.session, session_id, revision=tables.session.c.revision + 1, title=session.title, **moved
         )
         return await self._keep(session_id, row["revision"], text, session, now)
 

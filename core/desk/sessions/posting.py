@@ -8,7 +8,7 @@ from core.desk.classes.meetings import meetings_on, shown
 from core.desk.coached import coached_groups
 from core.desk.coaching.digest import digests_of
 from core.desk.commands import DiscardSession, DraftSession, MoveDraft, PostSession
-from core.desk.days import group_clock_named, today_in, zone_of
+from core.desk.days import day_meant, group_clock_named, today_in, zone_of
 from core.desk.errors import AlreadyDone, StalePress, UnknownThing
 from core.desk.outcome import Outcome, Say
 from core.desk.sessions.landing import as_needed, expected_of, in_need, try_on_group
@@ -52,13 +52,17 @@ async def draft_session(visit: Visit, command: DraftSession) -> Outcome:
         return visit.told(NothingRead(unread=unread, unknown=unknown))
     if draft is not None:
         record = await visit.uow.sessions.revise(
-            draft.id, text=command.text, session=read.session, now=visit.now
+            draft.id,
+            text=command.text,
+            session=read.session,
+            now=visit.now,
+            day=day_meant(read.session, group, visit.now),
         )
         return await over(visit, draft, "replaced") + await read_back(visit, record, groups, replaces=True)
     record = await visit.uow.sessions.draft(
         group_id=group.id,
         author_id=visit.person.id,
-        day=read.session.date or today_in(group, visit.now),
+        day=day_meant(read.session, group, visit.now),
         text=command.text,
         session=read.session,
         now=visit.now,
@@ -104,7 +108,7 @@ async def read_back(
         waiting=waiting,
         group=group.title,
         others=tuple((other.id, other.title) for other in groups if other.id != group.id),
-        post_at=next_morning(group, visit.now),
+        post_at=next_morning(group, visit.now, record.day),
         zone=await group_clock_named(visit.uow, visit.person.id, group),
         expected=expected_of(record.session, tried, visit.now.year),
         earlier=record.revision - 1 or None,
@@ -125,7 +129,7 @@ async def move_draft(visit: Visit, command: MoveDraft) -> Outcome:
     moved = await visit.uow.sessions.draft(
         group_id=group.id,
         author_id=visit.person.id,
-        day=read.session.date or today_in(group, visit.now),
+        day=day_meant(read.session, group, visit.now),
         text=record.text,
         session=read.session,
         now=visit.now,
@@ -218,8 +222,11 @@ async def group_post(uow: Unit, group: Group, record: SessionRecord, day: date) 
     )
 
 
-def next_morning(group: Group, now: datetime) -> datetime:
-    """The next six o'clock on the group's clock; in a gap the offset before it counts (RFC 5545 3.3.5)."""
+def next_morning(group: Group, now: datetime, day: date | None = None) -> datetime:
+    """The next six o'clock on the group's clock, of this `day` if it is ahead.
+
+    In a gap the offset before it counts (RFC 5545 3.3.5).
+    """
     local = now.astimezone(zone_of(group))
-    day = local.date() if local.time() < MORNING else local.date() + timedelta(days=1)
-    return datetime.combine(day, MORNING, zone_of(group))
+    soonest = local.date() if local.time() < MORNING else local.date() + timedelta(days=1)
+    return datetime.combine(max(soonest, day or soonest), MORNING, zone_of(group))

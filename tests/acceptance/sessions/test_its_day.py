@@ -1,0 +1,32 @@
+"""A session is for the day that the coach wrote above it. Here it is Monday noon."""
+
+from tests.acceptance.people import answers_what_is_asked
+
+BOARD = "\nAMRAP 12\n10 push-ups\n12 air squats"
+
+
+async def offered(crew, title):
+    await crew.coach.says(f"{title}{BOARD}")
+    read = await crew.coach.hears("Here's how I read it")
+    return [label for label in read.labels if label.startswith("Post ")]
+
+
+async def test_a_title_that_begins_with_a_weekday_is_offered_for_that_day(crew):
+    assert await offered(crew, "Saturday on the quay") == ["Post now", "Post Sat 06:00"]
+
+
+async def test_any_other_title_is_offered_for_the_next_morning(crew):
+    assert await offered(crew, "Long one, as every Saturday") == ["Post now", "Post Tue 06:00"]
+
+
+async def test_who_is_needed_is_told_by_the_day_of_each_session(crew, ilse, posted):
+    await answers_what_is_asked(ilse)
+    await crew.coach.says("hold Ilse for my OK")
+    await crew.coach.hears("From now on I show you")
+    assert await offered(crew, "Wednesday") == ["Post now", "Post Wed 06:00"]
+    await crew.coach.presses("Post Wed 06:00", on=await crew.coach.last_message)
+    await crew.coach.hears("I'll post it")
+    assert await offered(crew, "Saturday") == ["Post now", "Post Sat 06:00"]
+    await crew.coach.says("who needs me?")
+    needing = await crew.coach.hears("These people need you")
+    assert {"Ilse · Wed", "Ilse · Sat"} <= {*needing.labels}
