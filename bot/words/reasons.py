@@ -105,7 +105,7 @@ def _kept(line: VersionLine) -> str | None:
     if line.change is Change.AMOUNT:
         less = _less(line)
         said = line.reason.because in {Because.TOO_HEAVY, Because.TOO_OFTEN, Because.LIGHT_DUTY}
-        return None if said else less[0].lower() + less[1:]
+        return None if said and line.reason.keeps == "movement" else less[0].lower() + less[1:]
     return KEPT_AMOUNT[line.unit] if line.reason.keeps == "reps" else KEPT.get(line.reason.keeps or "")
 
 
@@ -270,7 +270,7 @@ def _too_light(line: VersionLine) -> str:
 
 def _too_heavy(line: VersionLine, units: MassUnit, so_much: str) -> str:
     written = line.reason.load_kg
-    if line.change is Change.AMOUNT:
+    if line.change is Change.AMOUNT and line.reason.keeps == "movement":
         return _less(line)
     if written is None:
         return f"As written would be heavy {so_much}, so this is a lighter way"

@@ -5,6 +5,7 @@ from typing import NamedTuple
 
 from core.measures import AmountUnit
 from core.movements.values import Movement, Pattern, Variant
+from core.scaling.doses import dose_of
 from core.sessions.values import Block, Format, Line
 
 ROUND_TO = {AmountUnit.SECONDS: 5, AmountUnit.METRES: 10}
@@ -36,6 +37,12 @@ COUNTED: dict[AmountUnit, tuple[tuple[int, ...], ...]] = {
 }
 MANY = 40
 
+# So many are a set, however long each takes: of both sides in turn, four each (estimates).
+FEWEST, FEWEST_IN_TURN = 5.0, 8.0
+BY_THE_SET = {AmountUnit.REPS, AmountUnit.SECONDS}
+# What lasts so many times as long is about as long (estimate).
+ABOUT_AS_LONG = 1.1
+
 # What somebody should at least be able to do where the coach wants as much as goes (estimates).
 AT_LEAST = {AmountUnit.REPS: 10.0, AmountUnit.SECONDS: 20.0}
 
@@ -45,13 +52,15 @@ Done = tuple[Movement, Variant]
 class Amount(NamedTuple):
     """`shown` as it would stand in the version, in `unit`; `in_a_set` what one side works in one set.
 
-    None where the coach wrote none, and where no count applies.
+    None where the coach wrote none, and where no count applies. `less`: such a share of what is written it is, as
+    nobody does so many of it.
     """
 
     unit: AmountUnit
     per_side: bool
     shown: float | None
     in_a_set: float | None
+    less: float = 1.0
 
 
 def amount_of(block: Block, line: Line, written: Done, to: Done) -> Amount:
@@ -64,11 +73,28 @@ def amount_of(block: Block, line: Line, written: Done, to: Done) -> Amount:
     if amount is not None:
         amount = _carried(amount, line, written, to, unit)
         amount = _of_one_side(block, amount, unit, variant) if parted else amount
+    whole = amount
+    if amount is not None and to != written:
+        amount = _as_long_as_usual(amount, line, written, to, unit)
     if movement.k is None:
         return Amount(unit, per_side, amount, None)
     counted = _at_least(block, movement, variant) if amount is None else _counted(amount, unit, to)
     one_side = sides != "both" and not per_side and line.side not in {"left", "right"}
-    return Amount(unit, per_side, amount, counted / 2 if counted and one_side else counted)
+    less = amount / whole if amount and whole else 1.0
+    return Amount(unit, per_side, amount, counted / 2 if counted and one_side else counted, less)
+
+
+def _as_long_as_usual(amount: float, line: Line, written: Done, to: Done, unit: AmountUnit) -> float:
+    """No more of what nobody wrote than is a set: what lasts as is usual, or about as long as what is written."""
+    one = _seconds(unit, to)
+    told_by_time = unit is AmountUnit.SECONDS is written_unit(line, written)
+    if to[0].k is None or told_by_time or unit not in BY_THE_SET or one >= LONG_S:
+        return amount
+    worth = written[0].worth.value if written[0].worth and written[0].id != to[0].id else 1.0
+    as_written = (line.amount or 0.0) * worth * _seconds(written_unit(line, written), written)
+    fewest, dose = FEWEST_IN_TURN if to[0].sides_of(to[1]) == "alternating" else FEWEST, dose_of(*to)
+    most = max(fewest, max(dose.most_s, dose.of_written * as_written) / one)
+    return amount if amount <= ABOUT_AS_LONG * most else as_counted(most, unit)
 
 
 def _of_one_side(block: Block, amount: float, unit: AmountUnit, to: Variant) -> float:

@@ -41,7 +41,8 @@ BACK_SHARE = 0.7
 # What the coach calls light is half of what they surely do so often, and a third under a cap on their effort; what is
 # sore under such a cap is only moved, ten times in place of a heavy few (estimates).
 LIGHT_SHARE, CAPPED_SHARE, SORE_SHARE, SORE_REPS = 1 / 2, 1 / 3, 1 / 6, 10.0
-
+# Up to here an effort is moderate (on the scale of 0 to 10, 5 and 6 are; estimate).
+MODERATE_EFFORT = 5
 
 Bound = TypeVar("Bound", int, float)
 
@@ -130,6 +131,12 @@ class Athlete:
         experience = self.profile.experience
         return self.is_new or (experience == "some" and not self.gates.may_pound)
 
+    @cached_property
+    def does_less(self) -> bool:
+        """Whether a usual set is enough for them: who isn't used to it, comes back, or is held to a moderate effort."""
+        capped = self.effort_at_most is not None and self.effort_at_most <= MODERATE_EFFORT
+        return self.is_unused or capped
+
     def goes_easy(self, way: Way) -> bool:
         """Whether no set of this way may cost over half: light duty, a limit that lightens it, soreness, a note."""
         if self._is_unburdened:
@@ -198,7 +205,7 @@ class Athlete:
         if way.set_amount is None:
             return None
         easy = self.goes_easy(way) or self._lifts_lightly(plan, way)
-        window = plan.windows[self.pair - 1]
+        window = plan.windows[self.pair - 1].times(way.less)
         ability = self.capacity.of(way.movement, way.variant, way.id, way.kin)
         if not easy:
             return Task(ability, way.set_amount, window, way.counts_reps)
@@ -307,7 +314,7 @@ class Athlete:
 
     def window(self, plan: LinePlan, way: Way) -> Window:
         """What a set of this line is meant to cost this athlete."""
-        meant = plan.windows[self.pair - 1]
+        meant = plan.windows[self.pair - 1].times(way.less)
         return meant.under(self._most_of_a_set(meant)) if self.goes_easy(way) else meant
 
     def within_reach(self, plan: LinePlan, *, asked: bool) -> tuple[Way, ...]:

@@ -9,19 +9,23 @@ from core.sessions.values import Block, Format, Line
 
 
 def carried_over(old: Line, new: Line, movements: Catalogue) -> Line:
-    """`new` with what stands for the amounts of `old`, by the rule for stand-ins in a version."""
+    """`new` with what stands for the amounts of `old`, by the rule for stand-ins in a version.
+
+    However much it is: how much is a usual set is the coach's to say here.
+    """
     block = Block(format=Format.QUALITY, lines=(old,))
     written, to = _done(old, movements), _done(new, movements)
 
     def stands_for(amount: float | None) -> float | None:
         if amount is None:
             return None
-        return amount_of(block, old.model_copy(update={"amount": amount}), written, to).shown
+        one = amount_of(block, old.model_copy(update={"amount": amount}), written, to)
+        return None if one.shown is None else round(one.shown / one.less)
 
     first = amount_of(block, old, written, to)
     return new.model_copy(
         update={
-            "amount": first.shown,
+            "amount": stands_for(old.amount),
             "amount_to": stands_for(old.amount_to),
             "second_amount": stands_for(old.second_amount),
             "unit": first.unit,

@@ -146,7 +146,10 @@ def _count(hold: Hold | None) -> int | None:
 def _amount(plan: LinePlan, way: Way, option: Option) -> float | None:
     if option.build_up or plan.scheme or way.amount is None:
         return None
-    return way.amount if option.part == 1 else as_counted(way.amount * option.part, way.unit)
+    if option.part == 1:
+        return way.amount
+    counted = as_counted(way.amount * option.part, way.unit)
+    return counted if counted < way.step else counted - counted % way.step
 
 
 def _scheme(plan: LinePlan, option: Option) -> tuple[int, ...]:

@@ -15,6 +15,7 @@ from core.movements.values import Part as Trained
 from core.scaling.amounts import amount_of, rounded_to
 from core.scaling.barriers import bars_of, demands_of, flags
 from core.scaling.costs import Costs, costs
+from core.scaling.doses import dose_of
 from core.scaling.easing import NO_CUT, Cut, in_shares, shares_of
 from core.scaling.grips import Beside, grips_of
 from core.scaling.intent import is_easy, is_light
@@ -189,6 +190,7 @@ def _plan_line(
         heavy=heavy,
         pulls=movement.main_of(variant) in {Trained.ROW, Trained.PULL},
         turn_s=_turn_s(block, line),
+        pieces=max(1.0, first.high),
         easy=is_easy(block),
         light=is_light(block, line),
     )
@@ -285,6 +287,7 @@ def _way(block: Block, line: Line, to: str, written: tuple[Movement, Variant], c
         per_side=amount.per_side,
         amount=amount.shown,
         set_amount=amount.in_a_set,
+        less=amount.less,
         step=rounded_to(amount.unit, catalogue.variant(to), per_side=amount.per_side),
     )
 
@@ -311,6 +314,7 @@ def _bare_way(variant_id: str, catalogue: Catalogue) -> Way:
         share=None if variant.needs and variant.body_share.by_height else variant.body_share.value,
         met=variant.met.value if variant.met else None,
         skill=variant.skill,
+        dose=dose_of(movement, variant),
         steps=movement.pattern is Pattern.LUNGE,
         resists=not RESISTS.isdisjoint(variant.things),
     )

@@ -4,11 +4,11 @@ from collections.abc import Iterator, Sequence
 from math import inf, sqrt
 from typing import NamedTuple
 
-from core.measures import AmountUnit
-from core.movements.values import Part, Pattern
+from core.movements.values import Pattern
 from core.scaling.athlete import NOTHING, Athlete
 from core.scaling.charging import chooses_its_load, of_amount, of_effort, of_load, of_the_day
 from core.scaling.costs import Charge
+from core.scaling.enough import enough_of, least_of, longest_of, most_of
 from core.scaling.fit import ABOUT, UNCOUNTED, Fit, Task, fit
 from core.scaling.gear import Load
 from core.scaling.intent import QUALITY, Window
@@ -43,17 +43,6 @@ HARD_SET = 0.7
 # What is worked up to is at least so near to all that goes; else so many are done of it as are hard.
 WORKED_UP_TO = 0.3
 HARD_WINDOW = Window(0.65, 0.9)
-# Long straining holds push the blood pressure up: who must not hold their breath holds so long at most (estimate).
-LONGEST_HOLD_S = 25.0
-# Steps are for the unsteady as long as each is as sure as the first: so many a side (estimate).
-MOST_STEPS = 6.0
-# Whoever is new takes so much longer for each, and works at most so much of a minute that comes again (estimates; the
-# rest of a third of each minute is common practice).
-SLOWER, AT_WORK = 1.2, 2 / 3
-# Of a set that takes their breath whoever isn't used to training does so much (common practice, no source).
-NEW_SHARE = 2 / 3
-# What is sore does some of it, to be moved and no more (estimate).
-SORE_SHARE = 2 / 3
 
 
 def work_of(plan: LinePlan, way: Way, athlete: Athlete, orders: Orders, most: float = inf) -> Work | None:
@@ -130,10 +119,12 @@ def _doses(lift: Lift) -> Iterator[Dose]:
             points = work.plan.costs.build_up
             yield Dose(1.0, whole, (Charge("build_up", points),), points, build_up=True)
         return
+    longest = longest_of(lift)
     for part in _parts(lift, whole):
         fitting = whole if part == 1 else fit(task, lift.moved_kg, part)
         if fitting.refused is None:
-            yield _dose(part, fitting, _charges(lift, fitting, part))
+            charges, done = _charges(lift, fitting, part), min(part, longest)
+            yield _dose(done, fitting if done == part else fit(task, lift.moved_kg, done), charges)
 
 
 def _bounded(lift: Lift, whole: Fit) -> tuple[Dose, ...] | None:
@@ -142,13 +133,16 @@ def _bounded(lift: Lift, whole: Fit) -> tuple[Dose, ...] | None:
     Whoever isn't used to it does less of the same way that they would do all of.
     """
     assert lift.task is not None
-    part, usual = _at_most(lift.work), _of_the_unused(lift.work)
-    if part == usual == 1:
+    safe, enough = most_of(lift.work), enough_of(lift.work)
+    part, least = min(safe, enough), least_of(lift.work)
+    brief = whole if part == 1 else fit(lift.task, lift.moved_kg, part)
+    if brief.light > 0 and part < least:
+        part, brief = least, fit(lift.task, lift.moved_kg, least)
+    if part == 1:
         return None
-    brief = fit(lift.task, lift.moved_kg, min(part, usual))
     if brief.refused is not None:
         return ()
-    return (_dose(min(part, usual), brief, list(of_effort(lift, whole if part == 1 else brief))),)
+    return (_dose(part, brief, list(of_effort(lift, whole if safe == 1 else brief))),)
 
 
 def _charges(lift: Lift, fitting: Fit, part: float) -> list[Charge]:
@@ -162,45 +156,6 @@ def _charges(lift: Lift, fitting: Fit, part: float) -> list[Charge]:
 
 def _dose(part: float, fitting: Fit, charges: Sequence[Charge]) -> Dose:
     return Dose(part, fitting, charges, sum([charge.points for charge in charges]))
-
-
-def _at_most(work: Work) -> float:
-    """How much of a hold whoever must not hold their breath does, and of steps the unsteady."""
-    way, athlete = work.way, work.athlete
-    if not way.amount or not way.set_amount:
-        return 1.0
-    if athlete.must_breathe and way.unit is way.movement.unit_of(way.variant) is AmountUnit.SECONDS:
-        return min(1.0, LONGEST_HOLD_S / way.amount)
-    if athlete.is_unsteady and way.steps:
-        return min(1.0, MOST_STEPS / way.set_amount)
-    moved = way.counts_reps and not work.plan.heavy and athlete.is_sore(way)
-    return SORE_SHARE if moved else 1.0
-
-
-def _of_the_unused(work: Work) -> float:
-    """How much of a set whoever isn't used to training or comes back to it does.
-
-    What leaves them breath, and a rest in each minute.
-    """
-    way, plan = work.way, work.plan
-    begins = work.athlete.is_unused or (work.athlete.goes_gently and not work.athlete.light_duty)
-    if not (begins and way.amount and way.counts_reps) or plan.heavy or plan.scheme:
-        return 1.0
-    part = max(NEW_SHARE, FEW_EASY / way.amount) if _tires_the_unused(work) else 1.0
-    if plan.turn_s is None:
-        return part
-    sides = 2 if way.per_side else 1
-    takes = SLOWER * way.amount * sides * way.variant.seconds.value
-    return min(part, AT_WORK * plan.turn_s / takes)
-
-
-def _tires_the_unused(work: Work) -> bool:
-    """Whether a set takes their breath; with a weight or down into the knees, if they can't do yet what is usual."""
-    way = work.way
-    trained = way.movement.trains_of(way.variant)
-    if trained.get(Part.BREATH, 0.0) >= HALF and not way.holds:
-        return True
-    return way.movement.main_of(way.variant) is Part.SQUAT and not work.athlete.gates.is_able
 
 
 def _of_a_band(work: Work) -> float:

@@ -9,6 +9,7 @@ from core.ability.kinship import Kin
 from core.measures import AmountUnit
 from core.movements.values import Hold, Movement, Part, Variant
 from core.scaling.costs import Charge, Costs
+from core.scaling.doses import Dose
 from core.scaling.intent import Window
 from core.sessions.values import Block, Line
 
@@ -62,7 +63,8 @@ class Way(NamedTuple):
     place may rule out; `kin` is its place among its relatives. `counts_reps`: repetitions are what tires, in
     whatever unit the line is written. Of each of `needs` one thing must be there, and one of `holds` (implement and
     count), if there are any. `share` of body mass that is moved: None where it depends on a height. `met` and
-    `skill` are the variant's. `resists`: something does whose kilos nobody knows; `steps`: one foot goes in front
+    `skill` are the variant's; `dose`: how long a set of it is, `less`: such a share of what the written amount would
+    be. `resists`: something does whose kilos nobody knows; `steps`: one foot goes in front
     of the other, or up.
     """
 
@@ -83,6 +85,7 @@ class Way(NamedTuple):
     share: float | None
     met: float | None
     skill: bool
+    dose: Dose
     resists: bool = False
     steps: bool = False
     grips: tuple[Grip, ...] = ()
@@ -90,6 +93,13 @@ class Way(NamedTuple):
     base: int = 0
     least: int = 0
     step: int = 1
+    less: float = 1.0
+
+    @property
+    def set_s(self) -> float:
+        """How long a set is, in seconds: of one side, or of both in turn; 0 where no count applies."""
+        in_turn = not self.per_side and self.movement.sides_of(self.variant) == "alternating"
+        return (self.set_amount or 0.0) * self.variant.seconds.value * (2 if in_turn else 1)
 
     def is_within(self, things: frozenset[str], holds: Holds) -> bool:
         """Whether everything is there that it needs, and something that it can be done with."""
@@ -125,7 +135,7 @@ class LinePlan(NamedTuple):
     what is looked for, so none is named. `breathless`: the work goes on without a rest, so breathing counts.
     `unhurried`: what a set may cost but for the rests, where these count. `most_more`: so many times the amount may be
     done of what is light; `heavy`: it is a heavy set of few repetitions; `pulls`: the arms pull. `turn_s`: so long the
-    clock leaves for a set with the rest after it; `easy`: the coach
+    clock leaves for a set with the rest after it; `pieces`: into so many a set is broken; `easy`: the coach
     wants it so; `light`: what is held is to be light, and no load says how light. `trained`: what the lines of the
     session are for. `costs`: the table that it was made with.
     """
@@ -148,6 +158,7 @@ class LinePlan(NamedTuple):
     heavy: bool = False
     pulls: bool = False
     turn_s: float | None = None
+    pieces: float = 1.0
     easy: bool = False
     light: bool = False
     trained: frozenset[Part] = frozenset()

@@ -1,0 +1,90 @@
+"""How much of a set is enough for whom: what leaves them breath, what keeps its form, what a coach gives beginners."""
+
+from math import inf
+
+from core.measures import AmountUnit
+from core.movements.values import Part
+from core.scaling.ways import Near
+from core.scaling.works import FEW_EASY, FEWEST_LIGHT, HALF, Lift, Work
+
+# Long straining holds push the blood pressure up: who must not hold their breath holds so long at most (estimate).
+LONGEST_HOLD_S = 25.0
+# Steps are for the unsteady as long as each is as sure as the first: so many a side (estimate).
+MOST_STEPS = 6.0
+# Whoever is new takes so much longer for each, and works at most so much of a minute that comes again (estimates; the
+# rest of a third of each minute is common practice).
+SLOWER, AT_WORK = 1.2, 2 / 3
+# Of a set that takes their breath whoever isn't used to training does so much (common practice, no source).
+NEW_SHARE = 2 / 3
+# What is sore does some of it, to be moved and no more (estimate).
+SORE_SHARE = 2 / 3
+
+
+def most_of(work: Work) -> float:
+    """The share of the amount that is safe for them: of a hold, of steps, of what is sore."""
+    way, athlete = work.way, work.athlete
+    if not way.amount or not way.set_amount:
+        return 1.0
+    if athlete.must_breathe and way.unit is way.movement.unit_of(way.variant) is AmountUnit.SECONDS:
+        return min(1.0, LONGEST_HOLD_S / way.amount)
+    if athlete.is_unsteady and way.steps:
+        return min(1.0, MOST_STEPS / way.set_amount)
+    moved = way.counts_reps and not work.plan.heavy and athlete.is_sore(way)
+    return SORE_SHARE if moved else 1.0
+
+
+def enough_of(work: Work) -> float:
+    """The share of the amount that whoever begins, comes back or goes gently does, of a way that they could do so."""
+    way, plan = work.way, work.plan
+    if plan.heavy or not (way.amount and way.set_s) or not work.athlete.does_less:
+        return 1.0
+    usual = max(way.dose.gentle_s * plan.pieces / way.set_s, FEWEST_LIGHT / way.amount)
+    return min(1.0, usual, _of_the_unused(work))
+
+
+def least_of(work: Work) -> float:
+    """The share of the amount below which what stands in is no set, for the same people, as long as it is light."""
+    way, plan = work.way, work.plan
+    if (
+        way.near <= Near.VARIANT
+        or way.grips
+        or not way.counts_reps
+        or not way.set_s
+        or not work.athlete.does_less
+    ):
+        return 0.0
+    return min(way.dose.least_s / way.set_s, plan.most_more)
+
+
+def longest_of(lift: Lift) -> float:
+    """The share of the amount above which nobody does more of what is light: slow ones make a set sooner."""
+    way = lift.work.way
+    if not (way.amount and way.set_s):
+        return inf
+    return max(1.0, way.dose.most_s / way.set_s, FEWEST_LIGHT / way.amount if lift.light_set else 0.0)
+
+
+def _of_the_unused(work: Work) -> float:
+    """How much of a set whoever isn't used to training or comes back to it does.
+
+    What leaves them breath, and a rest in each minute.
+    """
+    way, plan = work.way, work.plan
+    begins = work.athlete.is_unused or (work.athlete.goes_gently and not work.athlete.light_duty)
+    if not (begins and way.amount and way.counts_reps) or plan.scheme:
+        return 1.0
+    part = max(NEW_SHARE, FEW_EASY / way.amount) if _tires_the_unused(work) else 1.0
+    if plan.turn_s is None:
+        return part
+    sides = 2 if way.per_side else 1
+    takes = SLOWER * way.amount * sides * way.variant.seconds.value
+    return min(part, AT_WORK * plan.turn_s / takes)
+
+
+def _tires_the_unused(work: Work) -> bool:
+    """Whether a set takes their breath; with a weight or down into the knees, if they can't do yet what is usual."""
+    way = work.way
+    trained = way.movement.trains_of(way.variant)
+    if trained.get(Part.BREATH, 0.0) >= HALF and not way.holds:
+        return True
+    return way.movement.main_of(way.variant) is Part.SQUAT and not work.athlete.gates.is_able

@@ -1,0 +1,82 @@
+"""How much of a way is a set: seconds of work, by what it trains and who does it (`doses.toml`)."""
+
+import pytest
+
+from core.athletes.circumstances import in_circumstances
+from core.athletes.values import Space
+from core.measures import AmountUnit
+from core.movements.lookup import catalogue
+from core.movements.values import Part
+from core.scaling.doses import dose_of, doses
+from tests.unit.scaling.people import athlete, did, lines, only_line
+
+ABLE = (did("push-up", 25), did("air squat", 60), did("sit-up", 60))
+QUIET = Space(jumping=False, running=False)
+ROUNDS = "4 rounds for time\n"
+
+
+def lasts_s(line):
+    """Of one side, or of both in turn."""
+    _, variant = catalogue().variant(f"{line.movement}/{line.variant}")
+    return line.amount * (1 if line.unit is AmountUnit.SECONDS else variant.seconds.value)
+
+
+def test_every_part_has_its_dose_and_none_has_two():
+    parts = [part for dose in doses() for part in dose.parts]
+    assert sorted(parts) == sorted(Part)
+    assert all(dose.least_s < dose.gentle_s < dose.most_s for dose in doses())
+
+
+@pytest.mark.parametrize("text", ["20 walking lunges", "30 sit-ups", "40 air squats", "25 push-ups"])
+def test_what_a_coach_wrote_for_the_able_stays(text):
+    line = only_line(ROUNDS + text, athlete(tests=ABLE, experience="trained", owns=["chair"]))
+    assert line.amount == float(text.split()[0])
+
+
+@pytest.mark.parametrize("experience", ["some", "trained"])
+def test_what_stands_in_for_many_is_a_usual_set_of_its_own(experience):
+    """Thirty sit-ups become a dozen or so of what a sore back does instead, and not thirty."""
+    who = athlete(tests=ABLE, experience=experience, limits=("low-back",))
+    line = only_line(ROUNDS + "30 sit-ups", who)
+    assert line.movement != "sit-up"
+    assert 8 <= line.amount <= 40
+    assert lasts_s(line) <= dose_of(*catalogue().variant(f"{line.movement}/{line.variant}")).most_s
+
+
+def test_a_fuller_board_brings_more_of_the_stand_in():
+    who = athlete(tests=ABLE, experience="trained", limits=("low-back",))
+    few, many = (only_line(ROUNDS + text, who) for text in ("30 sit-ups", "60 sit-ups"))
+    assert lasts_s(few) < lasts_s(many) < 2 * lasts_s(few)
+
+
+NEW = athlete(experience="new", mass=80, owns=["chair"], tests=[did("push-up", 0)])
+BACK = athlete(experience="some", weeks_off=6, owns=["chair"], tests=[did("push-up", 14)])
+
+
+@pytest.mark.parametrize("who", [NEW, BACK], ids=["new", "back after a break"])
+@pytest.mark.parametrize("text", ["20 walking lunges", "30 sit-ups", "40 air squats", "30 good mornings"])
+def test_whoever_begins_or_comes_back_does_a_usual_set(who, text):
+    line = only_line(ROUNDS + text, in_circumstances(who))
+    usual = dose_of(*catalogue().variant(f"{line.movement}/{line.variant}"))
+    assert 8 <= line.amount <= 16
+    assert lasts_s(line) <= max(usual.gentle_s, 8 * lasts_s(line) / line.amount)
+
+
+def test_what_is_done_once_is_broken_into_several_usual_sets():
+    once, again = (only_line(text, NEW) for text in ("For time\n60 air squats", ROUNDS + "60 air squats"))
+    assert once.amount > 1.5 * again.amount
+
+
+def test_a_few_steps_that_are_over_in_no_time_become_a_dozen():
+    """Eight box jumps take longer than eight wide steps."""
+    who = athlete(experience="new", mass=94, limits=("knee",), space=QUIET)
+    line = lines("Every 2 minutes for 12 minutes\n8 box jumps", who)[0]
+    assert (line.movement, line.variant, line.amount) == ("side bound", "step", 12)
+
+
+def test_a_heavy_set_becomes_fewer_of_what_is_slow():
+    """Fifteen split squats with three seconds down are two minutes for both legs."""
+    who = athlete(experience="trained", tests=[did("push-up", 9)], space=QUIET)
+    line = only_line("5 sets of 5 back squats 100/65 kg, rest 2 minutes", who)
+    assert 8 <= line.amount <= 15
+    assert lasts_s(line) <= dose_of(*catalogue().variant(f"{line.movement}/{line.variant}")).most_s
