@@ -14,6 +14,8 @@ _LOWEST_CM, _LOWEST_IN, _HIGHEST_CM = 30, 10, 110
 _SHORTEST_RUN_M = 100
 _TRAVELLED = frozenset({"run", "row", "ski", "ride", "swim"})
 # An estimate.
+# `6 strides`: so often, each as long as is told elsewhere
+_BOUTS = re.compile(r"^[0-9]{1,2}\s?x?\s(?:[a-z]+\s)?(?:strides|hill (?:repeat|sprint|run)s)\b")
 _ON_THE_BACK_KG = 40
 # What nobody lifts less or more of than a share of their best, in whole percent (an estimate).
 _SHARES = range(50, 96)
@@ -60,6 +62,8 @@ def _settle_share(piece: Piece, lexicon: Lexicon) -> None:
 
 def _settle_run(piece: Piece) -> None:
     """`400 run` and `row 500` can only be metres (common practice, no source)."""
+    if piece.amount and piece.unit is None and not piece.sets and _BOUTS.search(piece.text.lower()):
+        piece.sets, piece.amount = int(piece.amount), None
     runs = piece.meaning and piece.meaning.unit is AmountUnit.METRES and piece.meaning.movement in _TRAVELLED
     if runs and piece.unit is None and not piece.most and (piece.amount or 0) >= _SHORTEST_RUN_M:
         piece.unit = AmountUnit.METRES

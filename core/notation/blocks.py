@@ -25,7 +25,7 @@ def finish(draft: Draft) -> tuple[list[Block], list[NotUnderstood]]:
     """
     if draft.is_empty:
         return [], []
-    draft = as_ladder(_by_time(_on_its_own(draft)))
+    draft = as_ladder(_around(_by_time(_on_its_own(draft))))
     if not draft.lines:
         return [], [] if draft.broken else [Problem(draft.row).named()]
     blocks: list[Block] = []
@@ -47,6 +47,15 @@ def _on_its_own(draft: Draft) -> Draft:
     if draft.lines or draft.buy_in or not draft.cash_out:
         return draft
     return replace(draft, lines=draft.cash_out, cash_out=[])
+
+
+def _around(draft: Draft) -> Draft:
+    """Behind a buy-in and a scheme, what tells its own amount at the end is done once: `21-15-9: ..., 50 skips`."""
+    told = [bool(piece.amount) and not piece.maybe_kg for piece in draft.pieces]
+    if not (draft.buy_in and "scheme" in draft.facts) or draft.cash_out or all(told) or not any(told):
+        return draft
+    last = len(told) - told[::-1].index(False)
+    return replace(draft, lines=draft.lines[:last], cash_out=draft.lines[last:])
 
 
 def _by_time(draft: Draft) -> Draft:
@@ -92,6 +101,9 @@ def _parts(draft: Draft) -> Iterator[Draft]:
     """One draft per line that has its own number of sets, or per `2 min max ...`; most often one."""
     if again := draft.facts.get("again"):
         yield from _again(draft, again)
+        return
+    if draft.facts.pop("apart", False):
+        yield from _one_by_one(draft)
         return
     pieces = [placed.piece for placed in draft.lines]
     said = draft.facts.get("format")

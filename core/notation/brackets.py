@@ -19,6 +19,10 @@ _ALONE = re.compile(r"[^\W_]")
 # A time behind `5 x 5` is the rest between the sets (common practice, no source).
 _DURATION = re.compile(DURATION)
 _SETS = re.compile(r"[0-9]\s?x\s?[0-9]{1,2}(?!\s?(?:m|s|sec|min|k?m)\b)")
+# `4 x (3'/1')`
+_WORK_AND_REST = re.compile(
+    rf"\s?(?:{DURATION})\s?[/+]\s?(?:{DURATION})(?:\s(?:rest|off|easy|light|recovery))?\s?"
+)
 _DIGIT = re.compile("[0-9]")
 
 
@@ -28,6 +32,8 @@ def read_brackets(
     """Brackets that say facts or complete a line count as if they stood without; the others are notes."""
     notes = []
     for match in list(_BRACKETS.finditer(strip.text)):
+        if _WORK_AND_REST.fullmatch(match[1]):
+            continue
         inner = Strip(match[1])
         facts: Facts = {}
         take_phrases(facts, inner)

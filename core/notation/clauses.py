@@ -8,9 +8,10 @@ from collections.abc import Iterator
 from itertools import groupby, pairwise
 from typing import NamedTuple
 
-from core.notation.headings import day
+from core.notation.headings import day, heading
 from core.notation.phrases import possible
 from core.notation.text import Row
+from core.sessions.values import BlockKind
 
 # A sentence ends before a capital or a number; behind `!` and `?` before anything.
 _END = re.compile(r"(?<=[\w)%\"'])\s?(?:[!?][!?.]*|\.)[)\"']?\s+(?=(\w))")
@@ -22,7 +23,7 @@ _SHORTENED = re.compile(
 _IN_LIST = re.compile(r"(?<![\w.])(?P<n>[1-9])[).]\s?(?=(?:[0-9]{1,4}(?:[./][0-9]{1,3})?)?\s?[^\W\d_])")
 # `odd min 12 swings, even min 10 sit-ups`: each turn is told by itself.
 _TURN = re.compile(
-    r"(?<=[\w,;:.)]\s)(?:(?:odd|even)\s(?:min(?:ute)?s?\b)|(?:min(?:ute)?|station)\s[1-9]\s?[:)=\-])",
+    r"(?<=[\w,;:.)]\s)(?:(?:odd|even)\s(?:min(?:ute)?s?\b)|(?:min(?:ute)?|station)\s[1-9](?:\s?[:)=\-]|\s(?=[0-9]{1,3}\s|rest\b)))",
     re.IGNORECASE,
 )
 _AROUND = re.compile(r"(?P<first>buy[ -]?in)|cash[ -]?out|buy[ -]?out", re.IGNORECASE)
@@ -31,6 +32,7 @@ _DOSE = re.compile(r"[0-9]{1,2}\s?(?:x\s?[0-9]|sets?\b)", re.IGNORECASE)
 _LIST_NUMBER = re.compile(r"^[\W_]*\w{1,2}$")
 _JOINT = re.compile(r"[,;]?\s(?:and\s)?then,?\s|[,;]?\sand\s(?=finish\swith\b)|\s\+\s|[,;]\s", re.IGNORECASE)
 _WORK = re.compile(r"[^\W\d_]{2}")
+_DIGIT = re.compile("[0-9]")
 _OPENERS = frozenset({"format", "rounds", "scheme", "every_s"})
 
 
@@ -106,7 +108,7 @@ def _is_open(text: str) -> bool:
 def _parts(text: str, start: int, joint: re.Match[str]) -> bool:
     """Whether both sides of a joint say how something is done: `tabata squats, tabata sit-ups`."""
     around = _AROUND.match(text, joint.end())
-    if _FINISH.match(text, joint.end()):
+    if _FINISH.match(text, joint.end()) or _calms_down(text, start, joint):
         return True
     if (around and not around["first"]) or ("then" in joint[0].lower() and _DOSE.match(text, joint.end())):
         return True
@@ -119,6 +121,16 @@ def _parts(text: str, start: int, joint: re.Match[str]) -> bool:
     before = _opener(text, start)
     told = before is not None and _WORK.search(text, before, joint.start())
     return bool(told) and _opener(text, joint.end()) is not None
+
+
+def _calms_down(text: str, start: int, joint: re.Match[str]) -> bool:
+    """Whether the cool-down begins behind work in the same row: `5 x 3 min row, w/d 1 km`."""
+    found = heading(text[joint.end() :].lower())
+    return (
+        found is not None
+        and found[0] is BlockKind.COOL_DOWN
+        and _DIGIT.search(text, start, joint.start()) is not None
+    )
 
 
 def _opener(text: str, start: int) -> int | None:

@@ -18,7 +18,9 @@ _TABLE: Final[dict[str, Any]] = tomllib.loads(
 )
 _OPENS: Final = re.compile(rf"(?:^|(?<=[.;,!]\s))[\s*>-]*{_TABLE['opens']}(?P<what>[^.;!?]*)[.;!?\s]*$")
 _BEHIND: Final = re.compile(r"(?:^|(?<=[.,;:]\s))(?P<what>(?:the |your )?[a-z]+(?: [a-z]+)?) counts[.!?\s]*$")
-_FOR: Final = re.compile(r"(?<=[,;:\s])(?:each|all) for (?P<what>(?:max |total )?[a-z]+)(?=\s*[:;.,(]|\s*$)")
+_FOR: Final = re.compile(
+    r"(?<=[,;:\s])(?:each for(?! time)|all for) (?P<what>(?:max |total )?[a-z]+)(?=\s*[:;.,(]|\s*$)"
+)
 _WORD: Final = re.compile(r"[a-z]+(?:-[a-z]+)*|[0-9]")
 
 

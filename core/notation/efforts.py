@@ -7,6 +7,7 @@ from pathlib import Path
 from typing import Final
 
 from core.measures import AmountUnit
+from core.notation.paces import is_paced
 from core.notation.phrase_aims import Facts
 from core.notation.pieces import Piece
 from core.sessions.values import Block, BlockKind, Effort
@@ -55,7 +56,7 @@ def effort_of(piece: Piece) -> Facts:
 
 
 def _in_words(piece: Piece) -> Facts:
-    said = " ".join(piece.notes)
+    said = " ".join(note for note in piece.notes if effort_told(note.lower()) or not is_paced(note.lower()))
     told = effort_told(said.lower())
     return {"effort": told.model_copy(update={"words": said})} if told else {}
 

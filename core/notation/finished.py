@@ -1,5 +1,6 @@
 """From the draft of one part to its block: its format, its clock and its lines, and what is missing."""
 
+import re
 from collections.abc import Iterator
 from dataclasses import replace
 from decimal import Decimal
@@ -18,6 +19,9 @@ from core.notation.text import Row
 from core.notation.unread import Stretch, named, whole
 from core.notation.values import NotUnderstood
 from core.sessions.values import Block, BlockKind, Format, Line
+
+# What lasts, and can be counted all the same.
+_BREATHS = re.compile(r"\bbreaths?\b")
 
 
 class Problem(NamedTuple):
@@ -57,11 +61,22 @@ def _with_lines_settled(draft: Draft) -> tuple[Draft, Facts]:
     facts = effort_of_all(draft.pieces) | draft.facts
     if facts.pop("most", False):
         draft = replace(draft, lines=[_as_much_as_goes(placed) for placed in draft.lines])
+    if "work_s" in facts and "every_s" in facts and "minutes" not in facts:
+        draft = replace(draft, lines=[_whole_time(placed, facts) for placed in draft.lines])
     only = draft.only
     if draft.kind is BlockKind.SKILL and only and _is_played(only) and not facts.get("minutes"):
         facts["minutes"] = (only.amount or 0) / MINUTE_S
         draft = _with_only(draft, replace(only, amount=None, unit=None))
     return draft, facts
+
+
+def _whole_time(placed: Placed, facts: Facts) -> Placed:
+    """`Plank jacks, 8 min` on a clock of 15 s is how long the clock runs."""
+    piece = placed.piece
+    if not _is_time(piece) or (piece.amount or 0) <= facts["every_s"]:
+        return placed
+    facts["minutes"] = (piece.amount or 0) / MINUTE_S
+    return placed._replace(piece=replace(piece, amount=None, unit=None))
 
 
 def _with_only(draft: Draft, piece: Piece) -> Draft:
@@ -232,7 +247,14 @@ def _missing(draft: Draft, facts: Facts) -> Iterator[Problem]:
         return
     for piece, row in draft.placed:
         if piece.amount is None and not piece.most:
-            yield Problem(row, piece, f"10 {piece.text}")
+            yield Problem(row, piece, _with_an_amount(piece))
+
+
+def _with_an_amount(piece: Piece) -> str:
+    """How the line may be meant: `10 burpees`, `6 x 100 m strides`."""
+    if piece.sets and piece.meaning and piece.meaning.unit is AmountUnit.METRES:
+        return f"{piece.sets} x 100 m {piece.meaning.spelling}"
+    return f"10 {piece.text}"
 
 
 def _check_lines(draft: Draft) -> Iterator[Problem]:
@@ -256,6 +278,7 @@ def is_circuit(draft: Draft) -> bool:
 
 def _unit_missing(piece: Piece, row: Row) -> Iterator[Problem]:
     """`30 plank` may be seconds; only what is counted needs no unit."""
-    if piece.meaning and piece.meaning.unit is not AmountUnit.REPS:
+    counted = _BREATHS.search(piece.text.lower())
+    if piece.meaning and piece.meaning.unit is not AmountUnit.REPS and not counted:
         said = f"{piece.amount:g} {piece.meaning.unit} {piece.meaning.spelling}"
         yield Problem(row, piece, said)

@@ -13,7 +13,7 @@ from core.sessions.values import BlockKind, Format
 UNSCORED = {BlockKind.WARM_UP, BlockKind.COOL_DOWN, BlockKind.SKILL}
 _OF_MOST = {None, Format.AMRAP, Format.MAX_REPS, Format.SETS}
 _ON_MACHINES = {"arm cranking", "stair climb"}
-_FAR = {AmountUnit.METRES, AmountUnit.KCAL}
+FAR = {AmountUnit.METRES, AmountUnit.KCAL}
 # So far under a load is a march, no carry (an estimate).
 _FAR_UNDER_LOAD_M = 1000
 _MOST_IN_A_SET = 12
@@ -64,7 +64,8 @@ def _repeated(draft: Draft, said: Format | None) -> Format | None:
     if only and _is_held(only) and only.unit is AmountUnit.SECONDS and not _is_on_the_way(only):
         return Format.HOLD
     carried = only and only.meaning and (only.loads_kg or only.meaning.held)
-    runs = only and not carried and (only.unit in _FAR or _is_on_the_way(only))
+    far = only and only.meaning and (only.unit or only.meaning.unit) in FAR
+    runs = only and not carried and (far or _is_on_the_way(only))
     return Format.INTERVALS if runs else Format.SETS
 
 
@@ -85,7 +86,7 @@ def _held_once(draft: Draft, said: Format | None) -> Format | None:
 
 def _is_on_the_way(piece: Piece) -> bool:
     """Whether something is done by time that goes far, or on a machine that counts it: `3 x 10 min ride`."""
-    goes = piece.meaning and (piece.meaning.unit in _FAR or piece.meaning.movement in _ON_MACHINES)
+    goes = piece.meaning and (piece.meaning.unit in FAR or piece.meaning.movement in _ON_MACHINES)
     return bool(goes) and piece.unit is AmountUnit.SECONDS and not (piece.loads_kg or piece.load_rule)
 
 
@@ -107,7 +108,9 @@ def _work_and_rest(draft: Draft, said: Format | None) -> Format | None:
 def rests_behind_each_s(draft: Draft) -> float | None:
     """Seconds of work of each line, where all take as long and a rest follows each: `40 s squats`, `20 s rest`."""
     timed = {piece.amount if piece.unit is AmountUnit.SECONDS else None for piece in draft.pieces}
-    each = "rounds" in draft.facts and len(draft.lines) == draft.pauses > 1 and len(timed) == 1
+    only = draft.only
+    paused = draft.pauses >= 1 and not _is_held(only) if only else len(draft.lines) == draft.pauses
+    each = "rounds" in draft.facts and paused and len(timed) == 1
     return timed.pop() if each and draft.kind not in UNSCORED else None
 
 

@@ -4,8 +4,11 @@ import re
 from collections.abc import Iterable
 
 from core.measures import AmountUnit
+from core.notation.drafts import Draft, Placed
+from core.notation.efforts import EASY_ANYWAY, is_easy
 from core.notation.kinds import is_taken_easy
 from core.notation.names import Lexicon, Meaning
+from core.notation.paces import is_on_water, is_paced
 from core.notation.pieces import Piece
 from core.notation.quantities import MINUTE_S
 from core.notation.text import Row
@@ -16,6 +19,8 @@ _FAR = re.compile(
 )
 _HARD = re.compile(r"\b(?:hard|fast|quick|uphill|up|brisk|strong|all out)\b")
 
+_SHORTEST_RUN_M = 100
+
 _BETWEEN = re.compile(r"\b(?:between|rest|recover)")
 
 
@@ -24,6 +29,8 @@ def way_of_all(rows: Iterable[Row], lexicon: Lexicon) -> Meaning | None:
     text = "\n".join(row.text.lower() for row in rows)
     found = [meaning for word in dict.fromkeys(_WORD.findall(text)) if (meaning := lexicon.exact(word))]
     ways = [one for one in found if one.unit is AmountUnit.METRES and not one.held]
+    if not ways and is_on_water(text):
+        return lexicon.exact("row")
     if not ways:
         return lexicon.exact("run") if _FAR.search(text) and not found else None
     if len({one.movement for one in ways}) > 1:
@@ -32,11 +39,31 @@ def way_of_all(rows: Iterable[Row], lexicon: Lexicon) -> Meaning | None:
     return ways[0] if same else lexicon.exact(ways[0].movement)
 
 
-def goes_that_way(piece: Piece) -> bool:
-    """Whether something nameless is done for a time at a pace that is told: `10 min easy`, `8 x 20 s up hard`."""
+def is_far(piece: Piece) -> bool:
+    """Whether metres of nothing are told, which are run where no other way is named (common practice, no source)."""
+    said = piece.unread or piece.meaning or piece.loads_kg or piece.per_side
+    return piece.unit is AmountUnit.METRES and not said and (piece.amount or 0) >= _SHORTEST_RUN_M
+
+
+def go_easy(draft: Draft, way: Meaning | None) -> None:
+    """`Cool down 10 min light` among work that all goes the same way is done that way too."""
+    told = draft.facts.keys() == {"minutes", "effort"} and is_easy(draft.facts["effort"])
+    if way is None or not told or draft.placed or draft.kind not in EASY_ANYWAY:
+        return
+    minutes = draft.facts.pop("minutes")
+    said = draft.row.text.strip()
+    piece = Piece(0, said, amount=minutes * MINUTE_S, unit=AmountUnit.SECONDS, meaning=way)
+    draft.lines.append(Placed(piece, draft.row))
+
+
+def goes_that_way(piece: Piece, way: Meaning | None) -> bool:
+    """Whether something nameless goes the way of all: `10 min easy`, `8 x 20 s up hard`, `6 x 500 m`, `12' @ r18`."""
+    said = " ".join(piece.notes).lower()
+    if is_far(piece):
+        return bool(piece.sets) or is_paced(said)
     timed = piece.unit is AmountUnit.SECONDS and bool(piece.amount)
     nameless = not (piece.meaning or piece.unread or piece.loads_kg or piece.per_side or piece.most)
-    said = " ".join(piece.notes).lower()
+    if not (way and timed and nameless) or _BETWEEN.search(said):
+        return False
     easy = is_taken_easy(piece) and (piece.amount or 0) >= MINUTE_S
-    told = bool(said) and not _BETWEEN.search(said)
-    return timed and nameless and told and (easy or (bool(piece.sets) and _HARD.search(said) is not None))
+    return easy or is_paced(said) or (bool(piece.sets) and _HARD.search(said) is not None)

@@ -15,13 +15,14 @@ _KINDS = {
     BlockKind.STRENGTH: r"strength(?: work| training)?|lifting|force(?=\s?:)|lift(?=\s?:|\s*$)|str(?=[.:])",
     BlockKind.MAIN: r"main(?: part| set| session| block| work| course| event)?|workout|work(?=\s*$)|conditioning"
     r"|con(?:d)?(?=[.:])|finisher|(?:assist(?:ance)?|accessor(?:y|ies)|acc(?=[,:.]))(?: work)?",
-    BlockKind.COOL_DOWN: r"cool(?:ing)?[ \-]?down|c[/\-]?d(?=\s?:|\s*$|\s+[0-9])|cool[ \-]?down only"
+    BlockKind.COOL_DOWN: r"cool(?:ing)?[ \-]?down|(?:c|w(?=/))[/\-]?d(?=\s?:|\s*$|\s+[0-9])|cool[ \-]?down only"
     r"|(?:(?:just |some |gentle |easy |light ){1,3})?stretch(?:ing|es)?",
 }
 _HEADINGS = {
     kind: re.compile(
         rf"^[\W_]*(?:part |block )?(?:[a-f1-9][).:]\s*)?(?:{names})"
-        r"(?: (?:[a-f1-9]|[1-9][0-9](?=[\W_]*$)))?(?=[\W_]*$|\s*[:(,;.\-|~]|\s+[0-9]|\s{2,})"
+        r"(?: (?:[a-f1-9]|[1-9][0-9](?=[\W_]*$)))?"
+        r"(?=[\W_]*$|\s*[:(,;.\-|~]|\s+[0-9]|\s{2,}|(?:(?<=warm.up)|(?<=cool.down))\s+(?!is\b|was\b)[a-z])"
     )
     for kind, names in _KINDS.items()
 }
@@ -39,7 +40,7 @@ BULLET = re.compile(
 )
 _LETTERED = re.compile(r"^\s*([a-h])(?:[.)]|\s?[\-/])\s+(?=\S)")
 _SUPERSET = re.compile(r"^[\s*\-]*([a-wyz])[1-9][.):]?\s")
-_NUMBERED = re.compile(r"^\s*([0-9]{1,2})(\s?[.)]\s+|:\s+|\s?-\s+)(?=(\S))")
+_NUMBERED = re.compile(r"^\s*([0-9]{1,2})(?:(?:st|nd|rd|th)(?=:|\s-\s))?(\s?[.)]\s+|:\s+|\s?-\s+)(?=(\S))")
 
 # `2 12 burpees`: two numbers before a name are one in a list and how many
 _SPACED = re.compile(r"^\s*([0-9]{1,2})(\s)(?=([0-9]{1,3}\s?(?:cal|k?m|s|sec)?\s?[a-z]))")
@@ -107,8 +108,8 @@ def heading(text: str) -> tuple[BlockKind, int] | None:
 
 # What says no more than the kind does.
 _PLAIN = re.compile(
-    r"(?:warm(?:ing)?[ \-]?up|w[/\-]?u|skills?|strength|str|main(?: part)?|workout|work|warming"
-    r"|cool(?:ing)?[ \-]?down|c[/\-]?d|lift|force|con|cond|fin|acc)(?: (?:[a-f1-9]|[1-9][0-9]))?"
+    r"(?:warm(?:ing)?[ \-]?up|w[/\-]?up?|skills?|strength|str|main(?: part)?|workout|work|warming"
+    r"|cool(?:ing)?[ \-]?down|[cw][/\-]?d|lift|force|con|cond|fin|acc)(?: (?:[a-f1-9]|[1-9][0-9]))?"
 )
 
 

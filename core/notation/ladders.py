@@ -22,7 +22,7 @@ _RUNG = re.compile(
 _ADDED = re.compile(
     rf"(?<![0-9])(?P<n>[0-9]{{1,2}}) (?P<what>{_NAME})(?: (?:in|on|at) (?:the )?{_MINUTE} 1)?"
     rf"[\W_]+(?:(?:and|then) )?(?:adding|add|plus|\+)\s?(?P<step>[0-9]{{1,2}}|one)\b[a-z\- ]{{0,30}}?"
-    rf"\b(?:each|every|per|a) (?:minute|min|round)"
+    rf"\b(?:each|every|per|a) (?:minute|min)\b"
 )
 _END = re.compile(
     rf"\b(?:until|till?|up to|to|through)\s(?:{_MINUTE}\s)?(?P<end>[0-9]{{1,2}})\b(?!\s?[a-z])"

@@ -20,7 +20,7 @@ _TIMES = r"(?:(?<![0-9.])(?P<n{0}>[1-9](?=\s?[x*])|two(?=\s)|one(?=\s)|2(?=\s))\
 
 _STATION = shape(
     r"^\s*(?:(?:minutes?|min|station|st)\s?(?P<n>[1-9][0-9]?)|(?P<nth>[1-9])(?:st|nd|rd|th)\s(?:min(?:ute)?|station)"
-    r"|(?P<odd>odd|even)(?:\s?min(?:ute)?s?)?)\s?[:\-)=]|^\s*(?:minutes?|min|station)\s(?P<bare>[1-9])(?=\s[a-z]{3})|^\s*(?P<parity>odd|even)\s(?:min(?:ute)?s?\s)?(?=[0-9])"
+    r"|(?P<odd>odd|even)(?:\s?min(?:ute)?s?)?)\s?[:\-)=]|^\s*(?:minutes?|min|station)\s(?P<bare>[1-9])(?=\s(?:[a-z]{3}|[0-9]{1,3}\s))|^\s*(?P<parity>odd|even)\s(?:min(?:ute)?s?\s)?(?=[0-9])"
 )
 _TEMPO = shape(
     r"(?:\b(?:tempo\s?:?\s?@?\s?|t(?=[0-9]{2}[0-9x]{2}\b))(?P<t>[0-9]-?[0-9x](?:-?[0-9x]){1,2})"

@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterator
 
+from core.notation.paces import RESTING, rest_of
 from core.notation.quantities import MINUTE_S
 from core.notation.text import Row, Strip
 
@@ -54,7 +55,7 @@ _LABELS = re.compile(
     r"\b(?:chippers?|couplets?|triplets?|circuits?|workout|super ?-?sets?|tri-?sets?|giant sets?"
     r"|(?:(?:barbell|dumbbell|kettlebell|bar|db|kb) )?complex)\b"
 )
-_SHAPE = re.compile(r"\b(?:rep )?(?:ladder|pyramid)\b(?=[\s:;,.\-]{0,3}(?:for |of )?[;0-9]|[\s:;]*$)")
+_SHAPE = re.compile(r"\b(?:rep )?(?:ladder|pyramid)\b(?=[\s:;,.\-]{0,3}(?:for |of )?[;0-9]|\s?:|[\s:;]*$)")
 # Says only that it is the day's session; what it is stands beside it.
 _ONLY_NAMED = re.compile(r"\b(?:partner |team )(?:work(?:out)?|session)s?\b")
 GOES_ON = "and so on, the same way up"
@@ -69,12 +70,15 @@ def take_manners(strip: Strip, row: Row) -> Iterator[str]:
     if goes_on := _GOES_ON.search(strip.text):
         yield GOES_ON
         strip.blank(*goes_on.span())
-    while manner := strip.take(_MANNERS):
-        yield row.text[manner.start() : manner.end()]
+    for pattern in (RESTING, _MANNERS):
+        while manner := strip.take(pattern):
+            yield row.text[manner.start() : manner.end()]
 
 
 def least_rest(manner: str) -> float | None:
-    """Seconds of `rest 2-3 min`: at least so long; None where a manner tells no such range."""
+    """Seconds of `rest 2-3 min`: at least so long, and of `2 min jog between`; None where a manner tells neither."""
+    if time_s := rest_of(manner):
+        return time_s
     match = _RANGE.search(manner.lower())
     if match is None or "1:" in manner:
         return None

@@ -1,4 +1,4 @@
-"""Whether a row opens a part: by its heading, or by how it says that something is done."""
+"""Whether a row opens a part, and of which kind: by its heading, or by how it says that something is done."""
 
 from collections.abc import Callable
 from typing import Final
@@ -8,6 +8,7 @@ from core.notation.drafts import Draft
 from core.notation.parting import tells_how_often
 from core.notation.reading import Reading
 from core.notation.text import Row
+from core.sessions.values import BlockKind, Format
 
 OPENERS: Final = frozenset(("format", "rounds", "scheme", "every_s"))
 # Often said at the end: `for time`, `x 3`.
@@ -33,6 +34,19 @@ def opens(draft: Draft, reading: Reading, clause: Clause, read: ReadRow) -> bool
     told_behind = said <= _TOLD_BEHIND and not said & draft.facts.keys()
     open_still = told_behind or not draft.facts.keys() & OPENERS
     return has_work or not open_still
+
+
+def next_kind(reading: Reading, before: BlockKind, *, same_row: bool) -> BlockKind:
+    """The kind of the part that a row opens behind one of the kind `before`, whose heading may be in the same row."""
+    if reading.kind:
+        return reading.kind
+    warm_now = before is BlockKind.WARM_UP and any(piece.sets for piece in reading.pieces)
+    if same_row and not warm_now and not reading.facts.keys() & {"format", "cap_s"}:
+        return before
+    scored = reading.facts.get("format") in {Format.AMRAP, Format.FOR_TIME, Format.INTERVALS}
+    scored |= before is BlockKind.SKILL and "scheme" in reading.facts
+    inherits = not reading.is_named and before in {BlockKind.STRENGTH, BlockKind.SKILL} and not scored
+    return before if inherits else BlockKind.MAIN
 
 
 def work_follows(clause: Clause, read: ReadRow) -> bool:

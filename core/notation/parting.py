@@ -5,7 +5,7 @@ from collections.abc import Callable
 
 from core.notation.clauses import Clause
 from core.notation.drafts import Draft
-from core.notation.formats import UNSCORED
+from core.notation.formats import FAR, UNSCORED
 from core.notation.kinds import is_calming
 from core.notation.labels.facts import may_head
 from core.notation.pieces import Piece
@@ -16,6 +16,7 @@ from core.sessions.values import BlockKind, Format
 _AROUND = " *_#=~:.-"
 _NAME = re.compile(r"[^\W\d_][^\d.!?,;]*")
 _MOST_WORDS_OF_A_HEADING = 5
+_OFTEN = frozenset(("rounds", "scheme"))
 _DOSES = {"format", "rounds", "scheme", "every_s"}
 # What singles and doubles are where nobody has a rope.
 _FEW = {"rope skip": 1.0, "double-under": 2.0}
@@ -97,6 +98,15 @@ def leave_sets(reading: Reading, draft: Draft) -> None:
         reading.where, reading.parts = "lines", True
 
 
+def keep_on_clock(draft: Draft, reading: Reading) -> None:
+    """`For time: 50 skips`, `21-15-9: ...` in one paragraph is one piece of work: what stands before is its buy-in."""
+    told = reading.facts.keys()
+    once = draft.facts.get("format") is Format.FOR_TIME and not draft.facts.keys() & {*_OFTEN, "rest_s"}
+    apart = reading.begins or reading.kind or reading.parts or reading.letter or reading.where != "lines"
+    if once and draft.lines and told & _OFTEN and told <= _OFTEN and not (apart or draft.buy_in):
+        draft.buy_in, draft.lines = draft.lines, []
+
+
 def names_a_part(reading: Reading, clause: Clause) -> bool:
     """Whether a row stands above others like a heading that nobody knows: `BALANCE`, `Bit of fun`. It stays unread."""
     words = reading.row.text.split("(")[0].strip(_AROUND)
@@ -139,7 +149,8 @@ def take_back_off(reading: Reading, draft: Draft) -> None:
         if few and piece.amount and not piece.sets:
             piece.sets, piece.amount, piece.meaning = int(piece.amount), few, None
         dosed = (piece.sets or reading.then) and (piece.amount or piece.most)
-        if not (piece.meaning or piece.unread) and dosed:
+        far = piece.unit in FAR and last.meaning.unit not in FAR
+        if not (piece.meaning or piece.unread or far) and dosed:
             piece.meaning, piece.implement = last.meaning, last.implement
 
 

@@ -17,6 +17,7 @@ _SECONDS_FROM = 10
 _SHORTEST_PART_MIN = 5  # an estimate
 _BETWEEN = re.compile(r"b|after \w+ \w")
 _SHARE = re.compile(r"%\s?(?:of|from)\s[a-z' ]{0,16}$")
+_CHAIN = re.compile(r"[0-9]\s[a-z\s]+\s?\+\s?[0-9]\s[a-z\s]+$")
 _RUNGS = range(2, 50)
 
 
@@ -52,9 +53,18 @@ def of_each(match: Match) -> Facts:
     return {"amount": int(match["a"])}
 
 
+def climbing(match: Match) -> Facts:
+    """`add 2 each round`: by how many a ladder climbs."""
+    return {"climbs": number(match["n"])}
+
+
 def sets_of(match: Match) -> Facts:
     upper = {"amount_to": int(match["b"])} if match["b"] else {}
     return sets(match) | of_each(match) | upper
+
+
+def each_round_for_time(match: Match) -> Facts:
+    return {"format": Format.INTERVALS, "rounds": number(match["n"])}
 
 
 def rounds_for_time(match: Match) -> Facts:
@@ -171,8 +181,18 @@ def on_off_times(match: Match) -> Facts:
 
 def bare_on_off_times(match: Match) -> Facts:
     """`40/20 x 4` tells seconds only in the steps that a clock is set by."""
-    work, off = (int(text) if text.isdigit() else 1 for text in match.group("work", "off"))
+    work, off = (int(text) if text.isdigit() else 5 for text in match.group("work", "off"))
     return {} if work % 5 or off % 5 else on_off_times(match)
+
+
+def times_of_a_chain(match: Match) -> Facts:
+    """`1 clean + 1 front squat + 1 jerk x 5`: behind what is done in one go it is how often."""
+    return rounds(match) if _CHAIN.search(match.string[: match.start()]) else {}
+
+
+def timed_on_off_times(match: Match) -> Facts:
+    """`4 x 3'/1'`: both are told as times."""
+    return {} if match["work"].isdigit() or match["off"].isdigit() else on_off_times(match)
 
 
 def bare_on_off_for(match: Match) -> Facts:

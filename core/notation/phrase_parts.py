@@ -36,7 +36,9 @@ PARTS = {
     "joint": r"[\s/,:\-]{0,3}(?:(?:and|with|then|followed by|plus|&|\+)\s)?",
     "to": r"\s?(?:-|to|or)\s?",
     "is": r"[\s:,=\-]{0,4}",
-    "rounds": r"(?:rounds?|rds?(?! (?:min|station))|rnds?|times (?:a?round|through)|turns|circuits|lots(?: of)?)\b",
+    # `3rd` is an ordinal
+    "rounds": r"(?:rounds?|(?<!3)rds?(?! (?:min|station))|(?<=3)rds|rnds?|times (?:a?round|through)|turns|circuits"
+    r"|lots(?: of)?)\b",
     "amrap": r"(?:amraps?|as many (?:rounds|reps|sets)(?:\s?(?:and|or|&|/|\+)\s?(?:reps|rounds))? as "
     r"(?:possible|you can)|max(?:imum)? rounds)",
     "fast": r"(?:for (?:the )?time|against the clock|as fast as (?:possible|you can)|afap\b)",

@@ -29,6 +29,8 @@ from core.notation.phrase_facts import (
     bare_on_off_times,
     best_of,
     cap,
+    climbing,
+    each_round_for_time,
     every,
     every_for,
     every_times,
@@ -56,6 +58,8 @@ from core.notation.phrase_facts import (
     sets_of,
     tabata,
     team,
+    timed_on_off_times,
+    times_of_a_chain,
     tries,
     within,
     work,
@@ -240,9 +244,12 @@ PHRASES: tuple[Phrase, ...] = (
         bare_on_off_times,
     ),
     phrase(r"^[\s;*]*<work>\s?/\s?<off>[\s,;:]{1,3}<n>_<rounds>", bare_on_off_times),
+    phrase(
+        r"<n>_x_\(?_:?<work>\s?[/+]\s?<off>(?: (?:rest|off|easy|light|recovery)\b)?_\)?", timed_on_off_times
+    ),
     # rests and caps before bare durations mean anything else
     phrase(
-        r"(?:with )?(?:a )?\b(?:<pause>\b|r(?=\s?[0-9]))(?: for| of)?<is><dur>(?!<to>[0-9])<between>",
+        r"(?:with )?(?:a )?\b(?:<pause>\b|r(?=\s?[0-9]|\s?[=:]\s?:?[0-9]))(?: for| of)?<is><dur>(?!<to>[0-9])<between>",
         rest,
     ),
     phrase(r"(?:with )?(?:a )?<dur>_(?:of )?<pause>\b<between>", rest),
@@ -277,6 +284,8 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"(?<!x)(?<!x.)\b<amrap>\b<of>", says(format=Format.AMRAP)),
     phrase(r"\bhow many rounds (?:in |within )<minutes><of>", amrap),
     # as fast as possible
+    phrase(r"<n>_x?_<rounds>[,:]?_each(?: one)? <fast>", each_round_for_time),
+    phrase(r"\beach(?: (?:one|piece|part))?(?: is)? <fast>", says(format=Format.FOR_TIME, apart=True)),
     phrase(r"<n>_x?_<rounds><is>(?:each )?(?:round )?(?:<fast>|ft\b|f\.t\.)<of>", rounds_for_time),
     phrase(r"<n>_rft\b<of>", rounds_for_time),
     phrase(r"<fast><is><n>_<rounds><of>", rounds_for_time),
@@ -290,6 +299,11 @@ PHRASES: tuple[Phrase, ...] = (
         says(format=Format.FOR_TIME),
     ),
     # schemes and rounds
+    phrase(
+        r"(?:\b(?:and|then|keep) )?\badd(?:ing)? <n>(?: (?:more|reps?|of each|to each|more of each|rep of each)){0,2}"
+        r" (?:each|every|per|a) (?:round|time|set)\b(?: (?:until|till|for as long) [a-z ]{3,30}$)?",
+        climbing,
+    ),
     phrase(r"\bladder<is>(?P<a>[0-9]{1,3})(?P<b>)<to>(?P<z>[0-9]{1,3})(?![0-9./\-]|:[0-9])<of>", ladder),
     phrase(
         r"(?<![0-9.\-])(?P<a>[0-9]{1,3})-"
@@ -309,6 +323,7 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"<n>_-_[0-9]{1,2}_<rounds><of>", rounds),
     phrase(r"<n>_x?_<rounds><of>", rounds),
     phrase(r"\b(?:repeat|complete|do this) x?_<n>_(?:times|x)\b", rounds),
+    phrase(r"(?<=[a-z])\sx_<n>(?=[\s;.]*$|[;,]\s)", times_of_a_chain),
     phrase(r"\b(?:super|tri|giant)_sets?<is>x_<n>(?![0-9])", sets),
     phrase(r"<n>_x?_(?:super|tri|giant)_sets?\b<of>", sets),
     phrase(r"<n> sets of each\b", sets),
@@ -356,10 +371,10 @@ def possible(text: str) -> tuple[Phrase, ...]:
     return tuple(PHRASES[at] for at in sorted(found))
 
 
-def take_phrases(facts: Facts, strip: Strip) -> list[tuple[int, int]]:
+def take_phrases(facts: Facts, strip: Strip) -> list[tuple[tuple[int, int], Facts]]:
     """Takes away each phrase that doesn't contradict the facts so far, and adds what it says to them.
 
-    Gives back where another format is told than before.
+    Gives back where another format is told than before, or another rest than that of the clock, and what.
     """
     against = []
     for phrase in possible(strip.text):
@@ -369,8 +384,9 @@ def take_phrases(facts: Facts, strip: Strip) -> list[tuple[int, int]]:
             if said.get("format") is Format.SETS and "format" in facts:
                 said = {name: told for name, told in said.items() if name != "format"}
             if not said or any(facts.get(name, value) != value for name, value in said.items()):
-                if said and facts.get("format") in _ON_A_CLOCK and said.get("format") is Format.FOR_TIME:
-                    against.append(match.span())
+                other_format = facts.get("format") in _ON_A_CLOCK and said.get("format") is Format.FOR_TIME
+                if other_format or ("work_s" in facts and said.keys() == {"rest_s"}):
+                    against.append((match.span(), said))
                 at = max(match.end(), match.start() + 1)
                 continue
             strip.blank(*match.span())

@@ -70,6 +70,8 @@ def completes(piece: Piece, line: Piece) -> bool:
         return False
     if piece.unit is AmountUnit.METRES and line.meaning and line.meaning.unit is AmountUnit.REPS:
         return False  # nobody does burpees by the metre
+    if _is_half_of(piece, line):
+        return True
     pairs = (
         (piece.amount, line.amount),
         (piece.loads_kg, line.loads_kg),
@@ -79,6 +81,14 @@ def completes(piece: Piece, line: Piece) -> bool:
         (piece.sets, line.sets),
     )
     return not any(new and old for new, old in pairs)
+
+
+def _is_half_of(piece: Piece, line: Piece) -> bool:
+    """Whether `five on each side` only says how the ten of the line before it are shared."""
+    halves = piece.amount and line.amount == 2 * piece.amount and piece.unit in {None, line.unit}
+    return bool(
+        halves and piece.per_side and line.meaning and not (piece.meaning or piece.unread or piece.loads_kg)
+    )
 
 
 def awaits(piece: Piece, line: Piece) -> bool:
@@ -112,7 +122,7 @@ def complete(line: Piece, piece: Piece) -> Piece:
     return replace(
         line,
         text=f"{line.text}, {piece.text}",
-        amount=line.amount or piece.amount,
+        amount=piece.amount if _is_half_of(piece, line) else line.amount or piece.amount,
         amount_to=line.amount_to or piece.amount_to,
         second_amount=line.second_amount or piece.second_amount,
         unit=line.unit or piece.unit,

@@ -30,7 +30,8 @@ _ONE = re.compile(r"^an? ")
 _SPOKEN = re.compile(rf"({NUMBER})\s?-?([a-z'\"]+)\.?(?:\s?(?:and\s)?([0-9]{{1,2}}))?")
 
 MASS_UNIT = r"(?:(?:kgs?|kilos?|kilograms?|lbs?|pounds?)\b|#)"
-DISTANCE_UNIT = r"(?:km|kms|k|kilomet(?:er|re)s?|met(?:er|re)s?|m|mi|miles?|yd|yds|yards?|ft|feet)"
+_LENGTHS = r"(?:km|kms|k|kilomet(?:er|re)s?|met(?:er|re)s?|m|mi|miles?|yd|yds|yards?|ft"
+DISTANCE_UNIT = rf"{_LENGTHS}|feet(?!\s(?:on|up|in|elevated|raised|high|together|apart|wide|over|off)\b))"
 ENERGY_UNIT = r"(?:kcals?|cals?|calories?)"
 # International yard and pound agreement (1959): a yard is 0.9144 m, a mile 1760 yards.
 MINUTE_S = 60

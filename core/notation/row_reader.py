@@ -27,11 +27,12 @@ from core.notation.lines import with_sexes_bound
 from core.notation.lone import read_lone
 from core.notation.manners import least_rest, take_labels, take_manners
 from core.notation.names import Lexicon
+from core.notation.paces import take_paces
 from core.notation.phrases import take_phrases
 from core.notation.pieces import Piece, awaits, complete, completes, repeats
 from core.notation.reading import Reading
 from core.notation.respelling import respelled, slip
-from core.notation.segments import segments, split
+from core.notation.segments import is_in_stages, segments, split
 from core.notation.set_by_set import with_lists_bound
 from core.notation.sharing import is_carried, loaded, says_same, share_load
 from core.notation.stations import bound, is_rest, resting_station, share_station, station_alone
@@ -87,14 +88,18 @@ def _read(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int) -> Reading:
     reading.facts |= take_counted(strip, lexicon)
     _read_front(reading, strip)
     _read_behind(reading, strip)
-    notes = read_brackets(row, reading.facts, strip, lexicon, unit)
+    notes = [*take_paces(strip, row, NOTE)]
+    notes += read_brackets(row, reading.facts, strip, lexicon, unit)
     _read_manners(reading, strip)
-    for span in take_phrases(reading.facts, strip):
-        reading.unread.append(Stretch(*span))
+    for span, said in take_phrases(reading.facts, strip):
+        if "rest_s" in said:
+            reading.notes.append(row.own_words(*span))
+        else:
+            reading.unread.append(Stretch(*span))
         strip.blank(*span)
     _read_front(reading, strip)
     reading.notes += take_labels(strip, row, known=bool(reading.facts))
-    if lone := read_lone(strip.text.replace(Strip.MARK, " ")):
+    if not notes and (lone := read_lone(strip.text.replace(Strip.MARK, " "))):
         reading.facts |= {name: value for name, value in lone.items() if name not in reading.facts}
     else:
         _read_pieces(reading, strip, notes, lexicon, unit)
@@ -168,9 +173,9 @@ def _settle_unread(reading: Reading) -> None:
 
 def _read_front(reading: Reading, strip: Strip) -> None:
     """Heading, part and buy-in, which may stand before or behind a phrase."""
-    if found := heading(strip.text):
+    if reading.kind is None and (found := heading(strip.text)):
         reading.kind, end = found
-        reading.name = own_name(reading.row.own_words(0, end))
+        reading.name = own_name(reading.row.own_words(len(strip.text) - len(strip.text.lstrip()), end))
         strip.blank(0, end)
     elif end := part(strip.text):
         reading.parts = True
@@ -199,7 +204,7 @@ def _read_pieces(
         mine = [note for at, note in notes if start <= at < end]
         text = strip.text[start:end].replace(NOTE, " ")
         if not _ALONE.search(text):
-            reading.notes += mine
+            _annotate(reading, mine)
             continue
         pieces = split(text, start, lexicon, unit)
         _name_by_bracket(pieces[-1], mine, lexicon)
@@ -215,6 +220,8 @@ def _read_pieces(
             # `score: lowest calories on the bike`
             reading.unread.append(Stretch(start, end, looks_like="note"))
             continue
+        if is_in_stages(pieces):
+            pieces, mine = [replace(piece, notes=(*piece.notes, *mine)) for piece in pieces], []
         for piece in pieces:
             piece.text = _closed(
                 plain_row(reading.row.own_words(piece.start, piece.end)).text.strip(" .,:;-*")

@@ -17,7 +17,6 @@ _UNIT = re.compile(
     r"(?:[(\[]|\b(?:in|are|all|weights?|loads?|numbers?)\s)\s?(?P<unit>pounds|lbs?|kilos?|kgs?|kilograms)\b"
 )
 COLON = re.compile(r"\s?:(?=\s|$)")
-_SHORTEST_RUN_M = 100
 # What such a format lasts (estimates).
 _SHORTEST_MIN, _LONGEST_MIN = 3, 60
 _EASY = frozenset({"brisk-walk"})
@@ -74,12 +73,6 @@ def _take_minutes(reading: Reading) -> None:
         reading.unread = [one._replace(looks_like="note", guess=None) for one in reading.unread]
 
 
-def is_run(piece: Piece) -> bool:
-    """Bare metres between other work are run (common practice, no source)."""
-    said = piece.unread or piece.meaning or piece.loads_kg or piece.per_side
-    return piece.unit is AmountUnit.METRES and not said and (piece.amount or 0) >= _SHORTEST_RUN_M
-
-
 def _told_by_time(reading: Reading, piece: Piece, *, opens: bool) -> Facts:
     """Behind sets it is their rest; beside a clock, in front of a colon or where a part begins how long that runs."""
     amount = piece.amount or 0
@@ -116,5 +109,5 @@ def _is_time_alone(piece: Piece) -> bool:
 
 def _takes_minutes(reading: Reading) -> bool:
     counted = reading.facts.keys() & {"minutes", "rounds", "cap_s", "work_s"}
-    laddered = "scheme" in reading.facts and "format" not in reading.facts
+    laddered = bool(reading.facts.keys() & {"scheme", "climbs"}) and "format" not in reading.facts
     return not counted and (laddered or reading.facts.get("format") in _CLOCKED)

@@ -16,6 +16,7 @@ _CLIMBED = frozenset({Format.AMRAP, Format.FOR_TIME, Format.INTERVALS})
 
 def as_ladder(draft: Draft) -> Draft:
     """The part with each thing once and a scheme, where its lines are the rungs of a ladder in even steps."""
+    draft = _climbing(draft)
     said = draft.facts.get("format")
     plain = not draft.facts.keys() & {"scheme", "rounds"} and not (draft.buy_in or draft.cash_out)
     if said not in _CLIMBED or not plain:
@@ -30,6 +31,22 @@ def as_ladder(draft: Draft) -> Draft:
     on = [GOES_ON] if said is not Format.FOR_TIME and GOES_ON not in draft.notes else []
     facts = {name: told for name, told in draft.facts.items() if name not in {"amount", "amount_to"}}
     return replace(draft, lines=lines, facts=facts | {"scheme": scheme}, notes=[*draft.notes, *on])
+
+
+def _climbing(draft: Draft) -> Draft:
+    """`1 thruster, 1 burpee, add one each round`: as many of each, and so many more each time."""
+    facts = dict(draft.facts)
+    step = facts.pop("climbs", None)
+    draft = replace(draft, facts=facts)
+    amounts = {piece.amount for piece in draft.pieces if piece.unit is None}
+    if step is None or len(amounts) != 1 or not (first := int(amounts.pop() or 0)):
+        return draft
+    facts |= {"scheme": (first, first + step, first + 2 * step)}
+    facts.setdefault("format", Format.AMRAP)
+    lines = [
+        placed._replace(piece=replace(placed.piece, amount=None, maybe_kg=None)) for placed in draft.lines
+    ]
+    return replace(draft, facts=facts, lines=lines, notes=[*draft.notes, GOES_ON])
 
 
 def _rungs(pieces: Sequence[Piece], size: int) -> tuple[int, ...]:

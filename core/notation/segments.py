@@ -4,7 +4,7 @@ import re
 from dataclasses import replace
 from itertools import pairwise
 
-from core.measures import MassUnit
+from core.measures import AmountUnit, MassUnit
 from core.notation.lines import read_piece
 from core.notation.names import Lexicon
 from core.notation.pieces import Piece
@@ -14,8 +14,11 @@ _PARTING = re.compile(
     r"|\s(?:then|into)\s"
 )
 _JOINED = re.compile(r"\s(?:and|&|plus)\s|\swith\s(?=[0-9]{1,2}\s?x)|\s?\+\s?|\s?&\s?|\s/\s(?=[0-9])")
-# `500-400-300 m row`: as many lines
-_STAGES = re.compile(r"^\s*(?P<numbers>[0-9]{2,4}(?:-[0-9]{2,4}){2,9})\s?(?P<rest>k?m\s[a-z].*)$")
+# `500-400-300 m row`, `1-2-3-2-1 min row`, `1'-2'-3' row`: as many lines
+_STAGES = re.compile(
+    r"^(?P<front>\s*(?:[a-z]+\s){0,3})(?P<numbers>[0-9]{1,4}(?:(?:min|s|m|')?\s?-\s?[0-9]{1,4}){2,9})\s?"
+    r"(?P<rest>(?:k?m\s[a-z]|min(?:ute)?s?\b|sec(?:ond)?s?\b|s\b|').*)$"
+)
 # `skips / sit-ups` under a scheme; behind an amount it is a choice
 _SLASHED = re.compile(r"(?<=[a-z0-9])\s/\s(?=[a-z0-9])")
 # `3 @ 70% 3 @ 80%`: the next set
@@ -33,11 +36,8 @@ def segments(text: str) -> list[tuple[int, int]]:
 
 def split(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> list[Piece]:
     """One piece, or several joined by `and` or each begun by its amount, if only so all is understood."""
-    if stages := _STAGES.match(text):
-        each = (f"{number} {stages['rest']}" for number in stages["numbers"].split("-"))
-        pieces = [replace(read_piece(one, start, lexicon, unit), end=start + len(text)) for one in each]
-        if all(piece.meaning and not piece.unread for piece in pieces):
-            return pieces
+    if pieces := _stages(text, start, lexicon, unit):
+        return pieces
     whole = read_piece(text, start, lexicon, unit)
     if whole.meaning and not (whole.unread or whole.is_loose or _SLASHED.search(text)):
         return [whole]
@@ -52,6 +52,25 @@ def split(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> list[Piece
         if len(pieces) > 1 and not choice and all(piece.meaning for piece in pieces):
             return pieces
     return [whole]
+
+
+def _stages(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> list[Piece]:
+    """A piece for each stage where all of it is understood; else none."""
+    stages = _STAGES.match(text)
+    if stages is None:
+        return []
+    each = (
+        f"{stages['front']}{number} {stages['rest']}" for number in re.findall("[0-9]+", stages["numbers"])
+    )
+    pieces = [replace(read_piece(one, start, lexicon, unit), end=start + len(text)) for one in each]
+    timed = all(piece.unit is AmountUnit.SECONDS for piece in pieces)
+    understood = all((piece.meaning or timed) and not piece.unread for piece in pieces)
+    return pieces if understood else []
+
+
+def is_in_stages(pieces: list[Piece]) -> bool:
+    """Whether all pieces are stages told at one place, of each of which counts what stands beside them."""
+    return len(pieces) > 1 and len({(piece.start, piece.end) for piece in pieces}) == 1
 
 
 def _cut(text: str, start: int, joints: re.Pattern[str], lexicon: Lexicon, unit: MassUnit) -> list[Piece]:

@@ -10,15 +10,17 @@ from core.notation.clauses import Clause, clauses
 from core.notation.drafts import Draft, Placed, goes_on
 from core.notation.efforts import EASY_ANYWAY, effort_of, take_effort, with_effort
 from core.notation.formats import UNSCORED
-from core.notation.going import goes_that_way, way_of_all
+from core.notation.going import go_easy, goes_that_way, is_far, way_of_all
 from core.notation.headings import DATE, day
 from core.notation.kinds import by_place, tells_how_much
 from core.notation.names import Lexicon, Meaning, lexicon
-from core.notation.opening import OPENERS, opens, work_follows
+from core.notation.opening import OPENERS, next_kind, opens, work_follows
+from core.notation.paces import with_rates
 from core.notation.parting import (
     begin_list,
     counts_on,
     is_over,
+    keep_on_clock,
     leave_sets,
     names_a_part,
     take_back_off,
@@ -30,7 +32,7 @@ from core.notation.reading import Reading, take_back_formats
 from core.notation.remarks import keep_behind, keep_beside
 from core.notation.repairs import mended
 from core.notation.row_reader import read_row
-from core.notation.rows import COLON, is_run, settle_row, unit_of_all
+from core.notation.rows import COLON, settle_row, unit_of_all
 from core.notation.sending import send
 from core.notation.sharing import is_carried, is_load_alone, load_all, take_pair, take_same
 from core.notation.spelled import in_digits, with_lists
@@ -57,7 +59,8 @@ def read_session(text: str, catalogue: Catalogue, unit: MassUnit = MassUnit.KG) 
     every = rows(text)
     written = [row for row in every if row.text.strip()]
     beyond = written[LONGEST_SESSION].number if len(written) > LONGEST_SESSION else len(every) + 1
-    told = with_lists(tuple(in_digits(in_english(reader.without_slips(row))) for row in every[: beyond - 1]))
+    plain = (in_digits(in_english(reader.without_slips(row))) for row in every[: beyond - 1])
+    told = with_rates(with_lists(tuple(plain)))
     reader.way = way_of_all(told, reader.lexicon)
     every_clause = tuple(clauses(told))
     opening = reader.opens_with_words(told, every_clause)
@@ -91,6 +94,7 @@ class _Reader:
     over_all: Facts = field(default_factory=dict)
     above: Facts = field(default_factory=dict)
     way: Meaning | None = None
+    before: list[Piece] = field(default_factory=list)
 
     @property
     def _has_begun(self) -> bool:
@@ -156,8 +160,8 @@ class _Reader:
         keep_beside(reading)
         for piece in reading.pieces:
             heads = COLON.match(reading.row.text, piece.end)
-            if self.way and goes_that_way(piece) and not (heads or self._is_open(piece)):
-                piece.meaning = self.way
+            if goes_that_way(piece, self.way) and not (heads or self._is_open(piece)):
+                piece.meaning = self.way or self.lexicon.exact("run")
             if piece.sets and piece.amount and not (piece.meaning or piece.unread):
                 piece.meaning = (
                     None if self.blocks or (self.draft and self.draft.lines) else self.title.movement()
@@ -166,6 +170,7 @@ class _Reader:
         if self.draft:
             take_back_off(reading, self.draft)
             leave_sets(reading, self.draft)
+            keep_on_clock(self.draft, reading)
             next_part = counts_on(self.draft, reading)
             if next_part or self._is_done(self.draft, reading, clause):
                 self._close(shared=self.draft.shared if next_part else {})
@@ -292,7 +297,7 @@ class _Reader:
             above, self.above = self.above, {}
             self.draft = Draft(
                 reading.row,
-                kind=self._next_kind(reading),
+                kind=next_kind(reading, self.kind, same_row=reading.row.number == self.headed_row),
                 facts=above,
                 shared=dict(above),
                 is_next=bool(above),
@@ -304,22 +309,14 @@ class _Reader:
             self.draft.name = reading.name
         return self.draft
 
-    def _next_kind(self, reading: Reading) -> BlockKind:
-        if reading.kind:
-            return reading.kind
-        if reading.row.number == self.headed_row and not reading.facts.keys() & {"format", "cap_s"}:
-            return self.kind
-        scored = reading.facts.get("format") in {Format.AMRAP, Format.FOR_TIME, Format.INTERVALS}
-        scored |= self.kind is BlockKind.SKILL and "scheme" in reading.facts
-        inherits = not reading.is_named and self.kind in {BlockKind.STRENGTH, BlockKind.SKILL} and not scored
-        return self.kind if inherits else BlockKind.MAIN
-
     def _close(self, shared: Facts | None = None) -> None:
         """Ends the part; what was `shared` above a list is said of the next one too."""
         if self.draft:
             self.kind = self.draft.kind
+            self.before = self.draft.pieces or self.before
             if self.draft.held:
                 load_all(self.draft.held, self.draft.lines, self.lexicon)
+            go_easy(self.draft, self.way)
             blocks, problems = finish(settled(self.draft) if self.draft.in_window else self.draft)
             if self._is_too_long(blocks):
                 blocks, problems = [], [whole(self.draft.row)]
@@ -348,7 +345,7 @@ class _Reader:
                 take_pair(piece, self.unit)
             if piece.meaning:
                 piece.station = piece.station or draft.station
-                take_same(piece, draft.pieces)
+                take_same(piece, draft.pieces or self.before)
                 lines.append(Placed(piece, reading.row))
             elif not lines and is_load_alone(piece):
                 draft.held = piece
@@ -367,8 +364,8 @@ class _Reader:
             reading.facts.setdefault("amount", int(piece.amount))
             if piece.amount_to:
                 reading.facts.setdefault("amount_to", int(piece.amount_to))
-        elif is_run(piece):
-            piece.meaning = self.lexicon.exact("run")
+        elif is_far(piece):
+            piece.meaning = self.way or self.lexicon.exact("run")
             lines.append(Placed(piece, reading.row))
         elif not piece.unread:
             self.not_understood.append(named(reading.row, Stretch(piece.start, piece.end)))

@@ -39,6 +39,8 @@ def loaded(pieces: list[Piece], piece: Piece, lexicon: Lexicon) -> int:
 
 def take_same(piece: Piece, before: list[Piece]) -> None:
     """`10 front squats, same bar`: the load of the line before that has one."""
+    if not piece.tempo and any("same tempo" in note.lower() for note in piece.notes):
+        piece.tempo = next((one.tempo for one in reversed(before) if one.tempo), None)
     loaded = next((one for one in reversed(before) if one.loads_kg), None)
     if loaded and not _is_loaded(piece) and any(_SAME.search(note.lower()) for note in piece.notes):
         piece.loads_kg, piece.count = loaded.loads_kg, piece.count or loaded.count

@@ -6,7 +6,7 @@ from core.notation.pieces import Piece
 
 _RESTING = re.compile(
     r"^[\W_]*(?:(?:minutes?|min|station)\s?)?(?:(?P<n>[1-9][0-9]?)(?:st|nd|rd|th)?(?: min(?:ute)?)?"
-    r"|(?P<odd>odd|even)(?:\s?min(?:ute)?s?)?)\s?[:\-=.)]\s*"
+    r"|(?P<odd>odd|even)(?:\s?min(?:ute)?s?)?)(?:\s?[:\-=.)]|(?<=min [1-9])\s)\s*"
     r"(?:rest|recover(?:y)?|break|off)[\W_]*$"
 )
 _STATION = re.compile(

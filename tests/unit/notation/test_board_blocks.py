@@ -74,7 +74,7 @@ CLOCKS = [
         {"work_s": 40, "rest_s": 20, "notes": "rest 1 min bw rounds"},
     ),
     ("1 min max burpees\n1 min max cal row\n1 min rest\nx3", {"every_s": 60, "rounds": 3, "rest_s": 60}),
-    ("4 rounds, each for time\n400m run\nrest 2:00", {"format": "for_time", "rounds": 4, "rest_s": 120}),
+    ("4 rounds, each for time\n400m run\nrest 2:00", {"format": "intervals", "rounds": 4, "rest_s": 120}),
     ("x3\n10 push ups\n10 squats\ncap 12 min", {"rounds": 3, "cap_s": 720}),
     ("10 min to build to a heavy single front squat", {"format": "max_load", "minutes": 10}),
     ("12 min ladder: 2-4-6-8-10\npush press 40kg", {"format": "amrap", "minutes": 12}),

@@ -369,10 +369,3 @@ def test_words_that_only_say_with_what_or_how_part_no_line(typed):
 def test_a_time_above_the_lines_is_how_long_they_go_on(row):
     (block,) = read_session(f"{row}\n8 push-ups\n12 air squats", catalogue()).session.blocks
     assert (block.format, block.minutes) == ("amrap", 20)
-
-
-def test_a_stroke_rate_is_no_rest():
-    read = read_session("AMRAP 20\n500 m row @ r18\n10 push-ups", catalogue())
-    assert read.session is not None
-    assert read.session.blocks[0].rest_s is None
-    assert "r18" in [one.text for one in read.not_understood]
