@@ -144,7 +144,7 @@ class Catalogue:
         """All that can stand in for a variant, itself left out: nearest first, then catalogue order.
 
         Ways lead over easier, harder and the variants of one movement, and cross into another pattern at most
-        once: by the variant's `instead`, if there are any, else by any of its pattern. What is for the seated
+        once: by the variant's `instead`, if there are any, else by any of its pattern. What is done sitting
         leads on to nothing else, unless it is where one starts. Raises UnknownMovement.
         """
         if variant_id not in self._reachable:
@@ -159,9 +159,9 @@ class Catalogue:
         while waiting:
             here = waiting.popleft()
             crossing = here == start or (not own and self._pairs[here][0].pattern is home)
-            confined = here != start and self._pairs[here][1].seated
+            confined = here != start and self._pairs[here][1].is_on_a_seat
             for near in self._near(here, crossing=crossing):
-                if near not in steps and (self._pairs[near][1].seated or not confined):
+                if near not in steps and (self._pairs[near][1].is_on_a_seat or not confined):
                     steps[near] = steps[here] + 1
                     waiting.append(near)
         found = [self._reach(start, there, count) for there, count in steps.items() if there != start]

@@ -26,6 +26,9 @@ def _as_written(choice: tuple[str, ...]) -> str | tuple[str, ...]:
     return choice if len(choice) > 1 else choice[0]
 
 
+# Who can't stand is on it already.
+SEAT = "seat"
+
 # One thing, or a list of which any one will do, the best first.
 Need = Annotated[
     tuple[Id, ...],
@@ -263,6 +266,11 @@ class Variant(Value):
     def things(self) -> tuple[str, ...]:
         """Everything that it may be done on, in the order of its needs."""
         return tuple(thing for need in self.needs for thing in need)
+
+    @property
+    def is_on_a_seat(self) -> bool:
+        """Whether it is done sitting: made for whoever can't stand, or by anybody on a seat."""
+        return self.seated or SEAT in self.things
 
     def is_usual_with(self, implement: str | None) -> bool:
         """Whether it is usually done with this: held, or the first of what will do."""

@@ -40,9 +40,14 @@ BREATHING_SHARE = 0.66
 BACK_SHARE = 0.7
 # What the coach calls light is half of what they surely do so often, and a third under a cap on their effort; what is
 # sore under such a cap is only moved, ten times in place of a heavy few (estimates).
-LIGHT_SHARE, CAPPED_SHARE, SORE_SHARE, SORE_REPS = 1 / 2, 1 / 3, 1 / 6, 10.0
+LIGHT_SHARE, CAPPED_SHARE, SORE_SHARE, SORE_REPS = 1 / 2, 0.35, 1 / 6, 10.0
 # Up to here an effort is moderate (on the scale of 0 to 10, 5 and 6 are; estimate).
 MODERATE_EFFORT = 5
+# Overhead what is too heavy falls on somebody, where a squat or a row only stays down: of what nobody saw whoever goes
+# easy or has a cap on their effort lifts at most half of what goes once, and so does whoever was written something
+# else (estimate).
+UNSEEN_SHARE = 1 / 2
+OVERHEAD = flags({Demand.OVERHEAD})
 
 Bound = TypeVar("Bound", int, float)
 
@@ -276,16 +281,28 @@ class Athlete:
         cap = self.notes.cap(way.movement.pattern, grip.hold.count)
         if way.kin.k is None:
             return cap
-        share = self._easy_share if self.goes_easy(way) else BREATHING_SHARE if self.must_breathe else inf
-        once = share * self.sure_kg(way, 1.0)
+        once = self._share_of_once(plan, way) * self.sure_kg(way, 1.0)
         return min(cap, max(0.0, min(once, self._light_kg(plan, way)) / grip.per_kg))
 
+    def _share_of_once(self, plan: LinePlan, way: Way) -> float:
+        """How much of what goes once they lift at most: less of what nobody saw go overhead."""
+        goes_easy = self.goes_easy(way)
+        added = not plan.ways[0].demands & OVERHEAD
+        careful = goes_easy or added or self.effort_at_most is not None
+        if careful and self._is_unseen(way):
+            return UNSEEN_SHARE
+        return self._easy_share if goes_easy else BREATHING_SHARE if self.must_breathe else inf
+
     def _light_kg(self, plan: LinePlan, way: Way) -> float:
-        """What is light for them beside their own body, where it should be."""
+        """What is light for them beside their own body, where it should be.
+
+        Of an easy line the coach's own kilos are for whoever has shown the lift.
+        """
         is_capped = self.effort_at_most is not None
         if way.set_amount and is_capped and self.is_sore(way):
             return SORE_SHARE * self.sure_kg(way, max(way.set_amount, SORE_REPS))
-        if not way.set_amount or not plan.light:
+        light = plan.light or (plan.easy and way.counts_reps and not self.capacity.knows(way.movement))
+        if not way.set_amount or not light:
             return inf
         return (CAPPED_SHARE if is_capped else LIGHT_SHARE) * self.sure_kg(way, way.set_amount)
 
@@ -293,14 +310,18 @@ class Athlete:
         """So much beside their own body surely goes so often."""
         return self.ability(way).too_heavy_from(reps) - self.own_kg(way)
 
+    def _is_unseen(self, way: Way) -> bool:
+        """Whether it goes overhead, and they never showed how much of it they lift."""
+        return bool(way.demands & OVERHEAD) and not self.capacity.knows(way.movement)
+
     def should_be_hard(self, plan: LinePlan, way: Way) -> bool:
         """Whether being too light counts: not for who goes easy, starts with a skill, or is kept light by a note.
 
         Nor where the coach wants it easy.
 
-        Nor without a load for whoever isn't used to it.
+        Nor without a load for whoever isn't used to it, or has a cap on their effort.
         """
-        if plan.easy or (not plan.loaded and self.is_unused):
+        if plan.easy or (not plan.loaded and self.does_less):
             return False
         learning = way.near <= Near.VARIANT and self._is_learning(plan)
         return not (
@@ -350,9 +371,9 @@ class Athlete:
 
     @cached_property
     def has_weights(self) -> bool:
-        """Whether there is a weight that is made for it, which somebody on their feet takes before a band."""
+        """Whether there is a weight that is made for it, which is taken before a band."""
         held = (implement for implement, _ in self.gear.holds)
-        return not self.sits and any(not self.catalogue.implement(one).improvised for one in held)
+        return any(not self.catalogue.implement(one).improvised for one in held)
 
     @cached_property
     def rate(self) -> Rate:

@@ -1,4 +1,4 @@
-"""Who should take care with what nothing rules out: a weight that is swung, hands on something low, a high step."""
+"""Who should take care with what nothing rules out: a weight that is swung, low hands, a high step, the floor."""
 
 from typing import Final
 
@@ -11,6 +11,8 @@ from core.scaling.ways import Way
 QUICK = flags({Demand.FAST_LOAD})
 ON_HANDS = flags({Demand.WRIST_BENT})
 HIGH_STEP = flags({Demand.BALANCE, Demand.DEEP_KNEE_BEND, Demand.STANDING})
+DOWN = flags({Demand.FLOOR, Demand.KNEELING})
+UP_AND_DOWN = flags({Demand.UP_AND_DOWN})
 CLIMBED: Final = frozenset({"chair", "bench", "box"})
 # Who needs a high hold for their hands has one here.
 HIGH = ("table",)
@@ -49,3 +51,10 @@ def leans_low(way: Way, athlete: Athlete) -> bool:
     if athlete.gates.may_lean_low and athlete.effort_at_most is None and not athlete.is_unused:
         return False
     return athlete.support(way.variant).implement not in HIGH
+
+
+def goes_down(way: Way, athlete: Athlete) -> bool:
+    """Whether it is done down there by whoever gets up with effort: for age, for weight, for what rules that out."""
+    if not way.demands & DOWN:
+        return False
+    return not athlete.gates.may_pound or bool(athlete.ruled_out & UP_AND_DOWN)

@@ -7,7 +7,7 @@ from core.movements.values import Demand, Part, Pattern
 from core.scaling.athlete import Athlete
 from core.scaling.barriers import flags, is_made_harder
 from core.scaling.breath import is_make_believe, is_out_of_reach, lost_breath
-from core.scaling.careful import climbs_high, is_too_quick, leans_low
+from core.scaling.careful import DOWN, climbs_high, goes_down, is_too_quick, leans_low
 from core.scaling.costs import Charge, tenths
 from core.scaling.fit import ABOUT, Fit
 from core.scaling.gear import Load
@@ -39,9 +39,6 @@ USED_TO = flags({Demand.JUMPING, Demand.UPSIDE_DOWN})
 
 # What is done for speed is done fresh, so that a few are enough.
 LEAST_FRESH = {Pattern.JUMP: 0, Pattern.LIFT: FEW_EASY}
-
-# Who sits is on it already.
-SEAT = "seat"
 
 # Somebody's furniture, and what stands in the street.
 AT_HOME = frozenset({"table", "chair", "stairs", "seat"})
@@ -78,13 +75,6 @@ def _of_risks(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
         yield Charge("high_step", plan.costs.high_step)
 
 
-def _is_a_loaded_bow(plan: LinePlan, way: Way, athlete: Athlete) -> bool:
-    """Whether somebody who sits bows with a weight for what is no bow, or against the clock."""
-    if not athlete.sits or way.demands & BOW != BOW:
-        return False
-    return plan.breathless or plan.ways[0].demands & BOW != BOW
-
-
 def is_of_another_line(plan: LinePlan, way: Way) -> bool:
     """Whether what isn't for the same as the line is for what another line of the session is for."""
     return way.near is Near.ELSEWHERE and way.movement.main_of(way.variant) in plan.trained
@@ -92,34 +82,44 @@ def is_of_another_line(plan: LinePlan, way: Way) -> bool:
 
 def _of_a_body(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
     """What isn't made for whoever does it: steps for the unsteady, fists for a wrist that isn't sore."""
-    if _is_a_loaded_bow(plan, way, athlete):
-        yield Charge("added_risk", plan.costs.added_risk)
     if athlete.is_unsteady and way.steps and not plan.ways[0].steps:
         yield Charge("stepping", plan.costs.stepping)
     if is_of_another_line(plan, way):
         yield Charge("again", plan.costs.again)
     if leans_low(way, athlete):
         yield Charge("low_hold", plan.costs.low_hold)
+    if not plan.ways[0].demands & DOWN and goes_down(way, athlete):
+        yield Charge("down", plan.costs.down)
     if is_made_harder(way.variant) and athlete.goes_easy(plan.ways[0]):
         yield Charge("made_harder", plan.costs.made_harder)
     if not athlete.spared.issuperset(way.variant.spares):
         yield Charge("spared_in_vain", plan.costs.spared_in_vain)
-    if athlete.sits and not (way.variant.seated or any(SEAT in need for need in way.needs)):
+    if athlete.sits:
+        yield from _of_a_seat(plan, way)
+
+
+def _of_a_seat(plan: LinePlan, way: Way) -> Iterator[Charge]:
+    """For whoever sits: what isn't done on the seat, and a bow with a weight, which tips a wheelchair."""
+    if way.demands & BOW == BOW:
+        yield Charge("added_risk", plan.costs.added_risk)
+    if not way.variant.is_on_a_seat:
         yield Charge("off_the_seat", plan.costs.off_the_seat)
 
 
 def _of_things(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
-    """What it costs to leave the weights that a line is for, or that are there, for furniture, a band or nothing."""
+    """What it costs to leave the weights that a line is for, or that are there, for furniture, a band or nothing.
+
+    A band pulls whoever sits with a straight back, where a weight makes them lean over it.
+    """
     if plan.pulls and _is_makeshift(way):
         yield Charge("makeshift", plan.costs.makeshift)
-    if way.resists and athlete.has_weights:
+    has_weights = athlete.has_weights and not (athlete.sits and plan.pulls)
+    if way.resists and has_weights:
         yield Charge("band", plan.costs.band)
     if plan.loaded and not way.grips:
-        entry = "improvised" if way.resists and not athlete.has_weights else "empty_handed"
+        entry = "improvised" if way.resists and not has_weights else "empty_handed"
         yield Charge(entry, getattr(plan.costs, entry))
-        yield Charge(
-            "half_the_kilos", plan.costs.half_the_kilos if way.resists and athlete.has_weights else 0
-        )
+        yield Charge("half_the_kilos", plan.costs.half_the_kilos if way.resists and has_weights else 0)
 
 
 def _risked(written: Way, way: Way, athlete: Athlete) -> int:

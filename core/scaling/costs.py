@@ -74,6 +74,7 @@ class Costs(NamedTuple):
     quick: int
     low_hold: int
     high_step: int
+    down: int
     tender: int
     repeats: int
     again: int

@@ -134,10 +134,10 @@ def _unnamed(of: Compared, written: Done, catalogue: Catalogue) -> tuple[int, in
 
 def _placed(names: Sequence[str], way: str, catalogue: Catalogue) -> Iterator[tuple[int, str]]:
     """Each name of a list, and how many stand before it; for whoever sits, of those that are for them."""
-    sits, before = catalogue.variant(way)[1].seated, 0
+    sits, before = catalogue.variant(way)[1].is_on_a_seat, 0
     for name in names:
         yield before, name
-        before += not sits or catalogue.variant(name)[1].seated
+        before += not sits or catalogue.variant(name)[1].is_on_a_seat
 
 
 def _home(name: str) -> str:

@@ -23,7 +23,7 @@ def ways_of(movement, variant):
 
 
 def is_for(name, *, sits):
-    return catalogue().variant(name)[1].seated is sits
+    return catalogue().variant(name)[1].is_on_a_seat is sits
 
 
 @pytest.mark.parametrize("movement", catalogue().movements, ids=lambda movement: movement.id)
