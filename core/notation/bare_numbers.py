@@ -20,6 +20,7 @@ _ON_THE_BACK_KG = 40
 # What nobody lifts less or more of than a share of their best, in whole percent (an estimate).
 _SHARES = range(50, 96)
 _PLAIN_SQUAT = re.compile("squats?$")
+_EFFORTS = (5, 5.5, 6, 6.5, 7, 7.5, 8, 8.5, 9, 9.5, 10)
 _IN_HANDS = frozenset(("dumbbell", "kettlebell"))
 _AT_END = re.compile(rf"^(?P<name>.*[a-z].*?)[\s@x]+(?P<n>{NUMBER})$")
 # Nobody is on the machine in sets of so few of no unit (an estimate).
@@ -47,7 +48,10 @@ def settle(piece: Piece, lexicon: Lexicon, unit: MassUnit) -> None:
 
 
 def _settle_share(piece: Piece, lexicon: Lexicon) -> None:
-    """`squat 5x5 @70`: behind sets with a bar, so much for everybody is a share (common practice, no source)."""
+    """`squat 5x5 @70`: behind sets with a bar, so much for everybody is a share, so little how hard it is.
+
+    Common practice, no source: nobody loads a bar with eight.
+    """
     share, barred = piece.bare_share, piece.meaning and lexicon.is_done_with_a_bar(piece.meaning)
     if (
         piece.sets
@@ -58,6 +62,8 @@ def _settle_share(piece: Piece, lexicon: Lexicon) -> None:
         and len(piece.loads_kg) == 1
     ):
         piece.loads_kg, piece.load_rule = (), LoadRule(percent=share)
+    elif piece.sets and barred and share and share in _EFFORTS and len(piece.loads_kg) == 1:
+        piece.loads_kg, piece.load_rule = (), LoadRule(effort=share)
 
 
 def _settle_run(piece: Piece) -> None:

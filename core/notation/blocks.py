@@ -15,7 +15,7 @@ from core.notation.set_by_set import set_by_set
 from core.notation.slips import without_slips
 from core.notation.spellings import words
 from core.notation.values import NotUnderstood
-from core.sessions.values import Block, Format
+from core.sessions.values import MOST_BLOCKS, MOST_LINES, Block, Format
 
 
 def finish(draft: Draft) -> tuple[list[Block], list[NotUnderstood]]:
@@ -40,6 +40,12 @@ def finish(draft: Draft) -> tuple[list[Block], list[NotUnderstood]]:
     if cut and all(problem.piece for problem in problems):
         problems.append(Problem(draft.row))
     return blocks, [problem.named() for problem in problems if problem.piece or cut or not draft.broken]
+
+
+def too_long(blocks: list[Block]) -> bool:
+    """Whether it is more than a session may hold."""
+    lines = sum(len(one.buy_in) + len(one.lines) + len(one.cash_out) for one in blocks)
+    return len(blocks) > MOST_BLOCKS or lines > MOST_LINES
 
 
 def _on_its_own(draft: Draft) -> Draft:

@@ -33,6 +33,13 @@ _WAY_BACK = re.compile(r"(?:walk|jog|step)(?:ing)? (?:back )?down(?: again| slow
 # `clean & jerk`
 _HANDED = re.compile(r"\s&\s")
 _MOST_BESIDE = 6
+# Words around what a load is held in: `two dumbbells in each hand`, `empty bar`.
+_AROUND_LOADS = frozenset(
+    ("a", "all", "an", "both", "each", "empty", "for", "hand", "hands", "in", "of", "on", "one", "only", "pair", "per",
+     "same", "single", "take", "the", "total", "two", "use", "using", "w", "w/", "with")
+)  # fmt: skip
+_THINGS = frozenset(("bar", "bell", "dumbell", "dumbells", "load", "weight", "weights"))
+_TWO = frozenset(("both", "pair", "two"))
 CARRIED = frozenset(("bar", "bell", "weight", "weights", "load", "one bell", "on it", "it"))
 # `plank: hold 1 min`: says only that it is done for so long
 _GOING = frozenset(("hold", "hold it", "hold this", "hold for", "go", "keep going", "stay"))
@@ -56,6 +63,8 @@ def read_name(piece: Piece, words: str, lexicon: Lexicon, sides: tuple[str, ...]
     name = words.strip() if lexicon.exact(words) else _tidy(words)
     if not re.search(r"[^\W_]", SIDE.sub("", name)):
         return
+    if _is_load_of(piece, name, lexicon):
+        return
     if held := HELD.fullmatch(name):
         _hold(piece, held["i"], lexicon)
     elif (piece.loads_kg and name in CARRIED) or (piece.unit is AmountUnit.SECONDS and name in _GOING):
@@ -67,6 +76,21 @@ def read_name(piece: Piece, words: str, lexicon: Lexicon, sides: tuple[str, ...]
         found = _is_spotted(piece, around, lexicon) or _is_qualified(piece, name, lexicon)
         if not (found or _is_remark(piece, name)):
             piece.unread = name
+
+
+def _is_load_of(piece: Piece, name: str, lexicon: Lexicon) -> bool:
+    """Whether words beside a load only say in what it is held: `dumbbells in hand`, `empty bar`, `one bell`."""
+    words = name.split()
+    things = [word for word in words if word in _THINGS or HELD.fullmatch(word)]
+    around = {word for word in words if word not in things}
+    told = piece.loads_kg or (piece.second_amount and piece.unit is None)
+    if not (told and things and around <= _AROUND_LOADS):
+        return False
+    for thing in things:
+        _hold(piece, thing, lexicon, many=bool(around & _TWO))
+    if piece.loads_kg and piece.amount in {1, 2} and piece.unit is None:
+        piece.count, piece.amount = int(piece.amount), None
+    return True
 
 
 def _is_known(piece: Piece, name: str, lexicon: Lexicon) -> bool:

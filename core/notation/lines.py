@@ -60,6 +60,7 @@ _PACE = shape(r"(?:@|\bat\b)\s?[a-z0-9:/ ]{1,14}\bpace\b")
 _BELLS = shape(
     r"^(?=.*\b(?:dbs?|kbs?|dumbbells?|kettlebells?)\b|.*[0-9]\s?x\s?[0-9]{1,3}(?:-[0-9]{1,3})?\s).*[0-9].*[a-z0-9;(]\s{0,3}(?<![0-9.])(?P<x>(?P<a><num>)s)(?=[\s;.)]*$)"
 )
+_LASTING = re.compile(r"\b(?:holds?|hangs?|planks?|sits?|stretch(?:es)?)\b")
 # `2 in reserve` is an effort of 8: how many more could have been done (common practice, no source)
 _RESERVE = shape(
     r"(?:@\s?|\bat\s|\bleave\s|\bwith\s)?\b(?P<left>[0-5])\s?"
@@ -231,7 +232,11 @@ def _read_held(piece: Piece, strip: Strip, unit: MassUnit) -> None:
         piece.count = (1 if match["n"] in {"a", "an"} else _count(match["n"])) or piece.count
         if match["n"]:
             strip.blank(*match.span("n"))
-    elif (match := _BELLS.search(strip.text)) and re.search(r"[0-9]", strip.text[: match.start("x")]):
+    elif (
+        (match := _BELLS.search(strip.text))
+        and re.search(r"[0-9]", strip.text[: match.start("x")])
+        and not _LASTING.search(strip.text)
+    ):
         strip.blank(*match.span("x"))
         piece.loads_kg, piece.count = (kilograms(match["a"], None, unit),), 2
     elif match := _HELD_COUNT.search(strip.text):

@@ -48,6 +48,8 @@ PARTS = {
     r"|one|two|three|tries|arms|legs|sides|[a-h][1-9])\b)?"
     r"|\s(?:each|every|per) (?:round|set|effort|interval)\b)?",
     "aim": r"\b(?:aim(?:ing)?|target|goal)\b(?:\s(?:is|score|time|for|about|around|to get)\b){0,3}",
+    "hope": r"\b(?:expect|hope|pleased|happy|want)\b[a-z \-]{0,30}?"
+    r"\b(?:need|take|see|get|reach|make|finish in|be done in)\b(?: about| around)?",
     "below": r"(?P<side>sub|under|below|less than|faster than|at most|up to)",
     "above": r"(?P<side>at least|more than|over|above)",
 }

@@ -102,6 +102,8 @@ PHRASES: tuple[Phrase, ...] = (
         aim_count,
     ),
     phrase(r"<aim><is><lotime>(?:<to><hitime>)?(?![0-9])(?!<to>[0-9])", aim_time),
+    phrase(r"<hope>(?: between)? (?P<lo>[0-9]{1,3})(?: and |<to>)<hitime>(?![0-9])", aim_time),
+    phrase(r"<hope>(?: between)? <lo>(?: and |<to>)<hi>(?P<more>)_(?P<what><rounds>|reps?\b)", aim_count),
     phrase(r"\bsub _<dur>", lambda match: aim("score", None, seconds(match["time"]))),
     # without a score
     phrase(r"\bnot (?:for|against) (?:time|the clock)\b|\bnft\b", says(format=Format.QUALITY)),

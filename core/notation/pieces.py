@@ -83,6 +83,18 @@ def completes(piece: Piece, line: Piece) -> bool:
     return not any(new and old for new, old in pairs)
 
 
+_HALF = re.compile(
+    r"(?P<n>[0-9]{1,3})\s?(?:(?:(?:on |to |for )?(?:each|per|a)\s?|/\s?)(?:side|leg|arm|hand|foot)?|\+\s?(?P=n))"
+)
+
+
+def halved(line: Piece, note: str) -> Piece | None:
+    """The line where a note only says how many of it are for each side: `12 lunges (6 each leg)`, `10 cleans (5+5)`."""
+    match = _HALF.fullmatch(note.strip().lower())
+    half = match is not None and line.amount == 2 * float(match["n"])
+    return replace(line, amount=float(match["n"]), per_side=True) if match and half else None
+
+
 def _is_half_of(piece: Piece, line: Piece) -> bool:
     """Whether `five on each side` only says how the ten of the line before it are shared."""
     halves = piece.amount and line.amount == 2 * piece.amount and piece.unit in {None, line.unit}

@@ -29,12 +29,12 @@ from core.notation.manners import least_rest, take_labels, take_manners
 from core.notation.names import Lexicon
 from core.notation.paces import take_paces
 from core.notation.phrases import take_phrases
-from core.notation.pieces import Piece, awaits, complete, completes, repeats
+from core.notation.pieces import Piece, awaits, complete, completes, halved, repeats
 from core.notation.reading import Reading
 from core.notation.respelling import respelled, slip
 from core.notation.segments import is_in_stages, segments, split
 from core.notation.set_by_set import with_lists_bound
-from core.notation.sharing import is_carried, loaded, says_same, share_load
+from core.notation.sharing import is_carried, is_load_alone, loaded, says_same, share_load
 from core.notation.stations import bound, is_rest, resting_station, share_station, station_alone
 from core.notation.text import Row, Strip, mark_tempos, plain_row
 from core.notation.unread import Stretch, guessed_kind, is_talk, joined
@@ -296,7 +296,8 @@ def _keep(reading: Reading, piece: Piece, lexicon: Lexicon) -> None:
         return
     if last and repeats(piece, last):
         piece.meaning, piece.implement = last.meaning, last.implement
-    if last and completes(piece, last) and not is_carried(piece) and not _is_time_to_find(reading, piece):
+    stays = is_carried(piece) or (is_load_alone(piece) and last and not last.meaning)
+    if last and completes(piece, last) and not stays and not _is_time_to_find(reading, piece):
         at = loaded(reading.pieces, piece, lexicon)
         reading.pieces[at] = complete(reading.pieces[at], piece)
     elif piece.meaning or piece.unread or piece.says_anything:
@@ -339,6 +340,7 @@ def _unread(reading: Reading, piece: Piece, last: Piece | None, lexicon: Lexicon
 def _annotate(reading: Reading, notes: list[str]) -> None:
     if notes and reading.pieces:
         last = reading.pieces[-1]
-        reading.pieces[-1] = replace(last, notes=last.notes + tuple(notes))
+        half = halved(last, notes[0]) if len(notes) == 1 else None
+        reading.pieces[-1] = half or replace(last, notes=last.notes + tuple(notes))
     else:
         reading.notes += notes

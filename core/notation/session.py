@@ -4,7 +4,7 @@ from dataclasses import dataclass, field
 
 from core.measures import AmountUnit, MassUnit
 from core.movements.lookup import Catalogue
-from core.notation.blocks import finish
+from core.notation.blocks import finish, too_long
 from core.notation.chat import is_like_a_session
 from core.notation.clauses import Clause, clauses
 from core.notation.drafts import Draft, Placed, goes_on
@@ -40,10 +40,10 @@ from core.notation.stations import is_rest
 from core.notation.text import Row, blanked, rows
 from core.notation.titles import Title
 from core.notation.tongues import in_english
-from core.notation.unread import Stretch, named, whole
+from core.notation.unread import Stretch, named, whole, with_whole
 from core.notation.values import Corrected, NotUnderstood, ReadSession
 from core.notation.windows import Window, settled, window
-from core.sessions.values import MOST_BLOCKS, MOST_LINES, Block, BlockKind, Format, Session
+from core.sessions.values import Block, BlockKind, Format, Session
 
 __all__ = ["is_like_a_session", "read_session"]
 
@@ -88,6 +88,7 @@ class _Reader:
     kind: BlockKind = BlockKind.MAIN
     paragraph: int = 0
     open_lines: list[int] = field(default_factory=list)
+    told: list[Row] = field(default_factory=list)
     block_at: dict[int, int] = field(default_factory=dict)
     format_known: bool = False
     window: Window | None = None
@@ -177,6 +178,7 @@ class _Reader:
         draft = self._open(reading)
         begin_list(draft, reading)
         self.open_lines.append(row.number)
+        self.told += [row] if reading.facts else []
         self.format_known |= bool(reading.facts.keys() & OPENERS)
         self.not_understood += reading.placed(len(draft.lines))
         draft.broken |= any(stretch.looks_like != "note" for stretch in reading.unread)
@@ -318,7 +320,7 @@ class _Reader:
                 load_all(self.draft.held, self.draft.lines, self.lexicon)
             go_easy(self.draft, self.way)
             blocks, problems = finish(settled(self.draft) if self.draft.in_window else self.draft)
-            if self._is_too_long(blocks):
+            if too_long([*self.blocks, *blocks]):
                 blocks, problems = [], [whole(self.draft.row)]
             self.blocks += blocks
             self.headed += [self.draft.headed] * len(blocks)
@@ -326,16 +328,15 @@ class _Reader:
             self.not_understood += problems
             if self.draft.headed and self.draft.is_empty and self.draft.kind in EASY_ANYWAY:
                 self.not_understood.append(whole(self.draft.row, looks_like="note"))  # `stretch`
+            if not (blocks or self.draft.headed) and set(self.open_lines) == {
+                row.number for row in self.told
+            }:
+                self.not_understood = with_whole(self.not_understood, self.told)
             self.block_at |= dict.fromkeys(self.open_lines if blocks else (), len(self.blocks))
         self.draft = None
         self.above = dict(shared or {})
         self.open_lines.clear()
-
-    def _is_too_long(self, blocks: list[Block]) -> bool:
-        """Whether it would be more than a session may hold with these."""
-        all_ = [*self.blocks, *blocks]
-        lines = sum(len(one.buy_in) + len(one.lines) + len(one.cash_out) for one in all_)
-        return len(all_) > MOST_BLOCKS or lines > MOST_LINES
+        self.told.clear()
 
     def _place(self, draft: Draft, reading: Reading) -> None:
         lines: list[Placed] = getattr(draft, draft.where if reading.where == "lines" else reading.where)

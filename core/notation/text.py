@@ -41,7 +41,7 @@ _PICTURE = "|"
 _TO_PLAIN = re.compile(r"`|^[|\s]*\||\|[|\s]*$")
 _PICTURES_AROUND = re.compile(r"^[|\s]+|[|\s]+$")
 
-_DECIMAL_COMMA = re.compile(r"(?<![0-9,.])([0-9]{1,3}),([0-9]{1,2})(?![0-9,])")
+_DECIMAL_COMMA = re.compile(r"(?<![0-9,.])([0-9]{1,3}),([0-9]{1,2})(?![0-9]|,[0-9])")
 _THOUSANDS = re.compile(r"(?<![0-9,.])([0-9]{1,3}),([0-9]{3})(?![0-9,])")
 
 

@@ -71,6 +71,13 @@ def whole(row: Row, guess: str | None = None, looks_like: LooksLike = "work") ->
     return named(row, Stretch(start, len(row.text.rstrip()), guess, looks_like))
 
 
+def with_whole(found: Iterable[NotUnderstood], rows: Iterable[Row]) -> list[NotUnderstood]:
+    """What was found, with rows (or clauses of rows) of which nothing counts as a whole instead."""
+    lost = [whole(row) for row in rows]
+    within = {(one.line, one.column + at) for one in lost for at in range(len(one.text))}
+    return [*(one for one in found if (one.line, one.column) not in within), *lost]
+
+
 def joined(stretches: Iterable[Stretch], text: str) -> Iterator[Stretch]:
     """Neighbours of one kind with nothing between them but marks are one stretch."""
     before: Stretch | None = None
