@@ -34,7 +34,7 @@ def _how_hard(block: VersionBlock) -> str:
 def _what(block: VersionBlock) -> str:
     if block.format is Format.AMRAP:
         how = "as many rounds as you can" if block.scored else "round after round at an easy pace"
-        return f"{number(block.minutes or 0)} minutes, {how}{_then_rest(block)}"
+        return f"{_minutes(block.minutes or 0)}, {how}{_then_rest(block)}"
     if block.format is Format.FOR_TIME:
         how = f"{_rounds(block)}{'for time' if block.scored else 'at an easy pace'}{_cap(block)}"
         return f"{how[0].upper()}{how[1:]}{_then_rest(block)}"
@@ -60,7 +60,7 @@ def _intervals(block: VersionBlock) -> str:
         less = "; where it says less, stop then and rest" if _is_cut_short(block, block.work_s) else ""
         return f"{turns}{_time(block.work_s)} work and {_time(block.rest_s)} rest at each{less}"
     if block.every_s and block.minutes:
-        return f"Every {_each(block.every_s)} for {number(block.minutes)} minutes"
+        return f"Every {_each(block.every_s)} for {_minutes(block.minutes)}"
     if block.every_s:
         return f"Every {_each(block.every_s)}{rounds}"
     return f"Intervals{rounds}"
@@ -80,7 +80,10 @@ def _time(seconds: float) -> str:
     """`45 s`, `3 minutes`."""
     if seconds < MINUTE or seconds % MINUTE:
         return f"{number(seconds)} s"
-    minutes = seconds / MINUTE
+    return _minutes(seconds / MINUTE)
+
+
+def _minutes(minutes: float) -> str:
     return f"{number(minutes)} minute{'' if minutes == 1 else 's'}"
 
 
@@ -91,11 +94,11 @@ def _sets(block: VersionBlock) -> str:
 
 
 def _within(block: VersionBlock) -> str:
-    return f" in {number(block.minutes)} minutes" if block.minutes else ""
+    return f" in {_minutes(block.minutes)}" if block.minutes else ""
 
 
 def _quality(block: VersionBlock) -> str:
-    how = f"{number(block.minutes)} minutes at your own pace" if block.minutes else "no clock: take your time"
+    how = f"{_minutes(block.minutes)} at your own pace" if block.minutes else "no clock: take your time"
     return f"{_counted(block, ', ')}{how}".capitalize()
 
 
@@ -186,7 +189,7 @@ def _counted(block: VersionBlock, then: str) -> str:
 
 
 def _cap(block: VersionBlock) -> str:
-    return f", {number(block.cap_s / 60)} minutes at most" if block.cap_s else ""
+    return f", {_minutes(block.cap_s / MINUTE)} at most" if block.cap_s else ""
 
 
 def number(value: float) -> str:

@@ -294,7 +294,7 @@ def _untested(line: VersionLine) -> str:
     unit = catalogue().movement(about).unit
     reps = unit is AmountUnit.REPS
     less = _how_it_starts(line, reps=reps)
-    what = plural(about) if reps else about
+    what = plural(about) if reps else f"the {about}"
     return f"I don't know yet how you do with {what}, so we start {less}. Tell me how {HOW_MUCH[unit]}"
 
 

@@ -191,7 +191,7 @@ def _filled(label: str, load: str, count: int | None) -> str:
 
 
 # From so many on nobody counts in seconds.
-WHOLE_MINUTES = range(3, 600)
+WHOLE_MINUTES = range(2, 600)
 BRISK, EASY = "brisk ", "easy"
 # Shares in percent.
 SHARES = {50: "Half", 67: "About two thirds", 75: "Three quarters"}

@@ -31,8 +31,8 @@ A_HAIR = 1e-9
 # From so much on people count in any of such steps (common practice, no source).
 COUNTED: dict[AmountUnit, tuple[tuple[int, ...], ...]] = {
     AmountUnit.REPS: ((40, 10), (11, 2, 5)),
-    AmountUnit.SECONDS: ((10, 5),),
-    AmountUnit.METRES: ((1000, 100), (200, 50), (20, 10)),
+    AmountUnit.SECONDS: ((300, 60), (90, 30), (10, 5)),
+    AmountUnit.METRES: ((1000, 100), (100, 50), (20, 10)),
     AmountUnit.KCAL: (),
 }
 MANY = 40
@@ -41,7 +41,7 @@ MANY = 40
 FEWEST, FEWEST_IN_TURN = 5.0, 8.0
 BY_THE_SET = {AmountUnit.REPS, AmountUnit.SECONDS}
 # What lasts so many times as long is about as long (estimate).
-ABOUT_AS_LONG = 1.1
+ABOUT_AS_LONG = 1.3
 
 # What somebody should at least be able to do where the coach wants as much as goes (estimates).
 AT_LEAST = {AmountUnit.REPS: 10.0, AmountUnit.SECONDS: 20.0}
@@ -141,7 +141,7 @@ def _carried(amount: float, line: Line, written: Done, to: Done, unit: AmountUni
     one = _seconds(given, written) / _seconds(unit, to)
     one = min(one, MOST_FOR_ONE) if given is unit is AmountUnit.REPS else one
     told = float(max(step, step * floor(amount * one / step + HALF)))
-    return told if unit is AmountUnit.SECONDS or told < MANY else as_counted(told, unit, HALF)
+    return told if told < MANY else as_counted(told, unit, HALF)
 
 
 def as_counted(amount: float, unit: AmountUnit, up: float = 0.0) -> float:

@@ -139,8 +139,12 @@ class Athlete:
     @cached_property
     def does_less(self) -> bool:
         """Whether a usual set is enough for them: who isn't used to it, comes back, or is held to a moderate effort."""
-        capped = self.effort_at_most is not None and self.effort_at_most <= MODERATE_EFFORT
-        return self.is_unused or capped
+        return self.is_unused or self.is_held_back
+
+    @property
+    def is_held_back(self) -> bool:
+        """Whether their effort is moderate at most."""
+        return self.effort_at_most is not None and self.effort_at_most <= MODERATE_EFFORT
 
     def goes_easy(self, way: Way) -> bool:
         """Whether no set of this way may cost over half: light duty, a limit that lightens it, soreness, a note."""

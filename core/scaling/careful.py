@@ -9,6 +9,7 @@ from core.scaling.barriers import flags
 from core.scaling.ways import Way
 
 QUICK = flags({Demand.FAST_LOAD})
+HURRIED = flags({Demand.UP_AND_DOWN, Demand.JUMPING})
 ON_HANDS = flags({Demand.WRIST_BENT})
 HIGH_STEP = flags({Demand.BALANCE, Demand.DEEP_KNEE_BEND, Demand.STANDING})
 DOWN = flags({Demand.FLOOR, Demand.KNEELING})
@@ -22,8 +23,10 @@ def is_too_quick(way: Way, athlete: Athlete) -> bool:
     """Whether a weight is swung or caught by whoever had better move it slowly.
 
     The unsteady or sore; the new and those with a condition that lightens it, unless they have shown it. Who spares a
-    joint goes by that.
+    joint goes by that. And whether somebody held to a moderate effort hurries to the floor and up with a jump.
     """
+    if way.demands & HURRIED == HURRIED and athlete.is_held_back:
+        return True
     if not way.demands & QUICK:
         return False
     if athlete.is_unsteady or athlete.is_sore(way):

@@ -13,12 +13,13 @@ TABLE = Path(__file__).parent / "doses.toml"
 class Dose(Value):
     """Seconds of work in a set of what is of these patterns, or trains these parts most; of one side, or both in turn.
 
-    `least_s`: shorter is nothing; `gentle_s`: the most of whoever goes gently; `most_s`: of what nobody wrote, if not
-    such a share `of_written` is longer.
+    `from_s`: if a repetition takes so long; `least_s`: shorter is nothing; `gentle_s`: the most of whoever goes gently;
+    `most_s`: of what nobody wrote, if such a share `of_written` isn't longer.
     """
 
     parts: tuple[Part, ...] = ()
     patterns: tuple[Pattern, ...] = ()
+    from_s: float = 0.0
     least_s: float
     gentle_s: float
     most_s: float
@@ -36,5 +37,6 @@ def doses() -> tuple[Dose, ...]:
 def dose_of(movement: Movement, variant: Variant) -> Dose:
     """How long a set of this is, by its pattern, else by what it mainly trains: the two may share a name."""
     main = movement.main_of(variant)
-    of_pattern = (dose for dose in doses() if movement.pattern in dose.patterns)
+    one_s = variant.seconds.value
+    of_pattern = (dose for dose in doses() if movement.pattern in dose.patterns and one_s >= dose.from_s)
     return next(of_pattern, None) or next(dose for dose in doses() if main in dose.parts)

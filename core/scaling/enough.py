@@ -38,7 +38,8 @@ def enough_of(work: Work) -> float:
     way, plan = work.way, work.plan
     if plan.heavy or not (way.amount and way.set_s) or not work.athlete.does_less:
         return 1.0
-    usual = max(way.dose.gentle_s * plan.pieces / way.set_s, FEWEST_LIGHT / way.amount)
+    at_will = way.unit is AmountUnit.SECONDS is not way.movement.unit_of(way.variant)
+    usual = 1.0 if at_will else max(way.dose.gentle_s * plan.pieces / way.set_s, FEWEST_LIGHT / way.amount)
     return min(1.0, usual, _of_the_unused(work))
 
 

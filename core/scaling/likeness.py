@@ -14,6 +14,9 @@ from core.scaling.parts import Kept, kept_of
 from core.scaling.ways import Near, Way
 from core.sessions.values import Block
 
+# What anybody has to lean on is no machine.
+FURNITURE = frozenset({"chair", "table"})
+
 # Variants of a movement that no ladder joins lie so many steps apart (estimate).
 FARTHEST = 2
 
@@ -110,7 +113,7 @@ def _charges(of: Compared, catalogue: Catalogue) -> Iterator[tuple[str, float]]:
     yield "added_part", kept.added
     goes_on = written[0].pattern is Pattern.TRAVEL
     if (goes_on or not same) and written[0].main_of(written[1]) is Part.BREATH:
-        yield "nothing_used", not (way[1].needs or way[1].holds)
+        yield "nothing_used", not way[1].holds and all(FURNITURE.intersection(need) for need in way[1].needs)
     yield "one_sided", of.one_sided
     yield "other_counting", _changes_counting(of, written, way)
     yield "long_piece", _is_long(of.units[1], way) and not _is_long(of.units[0], written)

@@ -174,7 +174,7 @@ def keeps(plan: LinePlan, option: Option) -> Keeps | None:
         return "pattern" if same else None
     if way.near is Near.WRITTEN or option.part != 1:
         return "movement"
-    return "reps" if (way.amount, way.unit) == (written.amount, written.unit) else None
+    return "reps" if way.amount and (way.amount, way.unit) == (written.amount, written.unit) else None
 
 
 def obstacle_to(plan: LinePlan, athlete: Athlete, option: Option | None = None) -> Obstacle | None:

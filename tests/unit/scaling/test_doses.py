@@ -80,3 +80,23 @@ def test_a_heavy_set_becomes_fewer_of_what_is_slow():
     line = only_line("5 sets of 5 back squats 100/65 kg, rest 2 minutes", who)
     assert 8 <= line.amount <= 15
     assert lasts_s(line) <= dose_of(*catalogue().variant(f"{line.movement}/{line.variant}")).most_s
+
+
+def test_nobody_does_a_burpee_at_a_chair_for_every_four_seconds_of_rowing():
+    """Furniture is no machine, and a burpee is a piece of work."""
+    who = athlete(experience="trained", owns=["chair"], tests=ABLE, space=QUIET)
+    row = lines("5 rounds for time\n250 m row\n10 air squats", who)[0]
+    assert row.movement != "burpee" or row.amount <= 12
+
+
+def test_whoever_is_held_to_a_moderate_effort_hurries_to_no_floor():
+    back = athlete(experience="trained", weeks_off=8, tests=ABLE)
+    burpees = lines("AMRAP 12\n12 burpees\n10 air squats", in_circumstances(back))[0]
+    assert "jumping" not in catalogue().variant(f"{burpees.movement}/{burpees.variant}")[1].demands
+
+
+@pytest.mark.parametrize(("text", "told"), [("400 m run", 150), ("2400 m run", 900), ("300 m run", 120)])
+def test_time_in_place_of_metres_is_told_as_people_say_it(text, told):
+    who = athlete(limits=("pregnancy",), tests=ABLE)
+    walk = lines(f"3 rounds for time\n{text}\n10 air squats", who)[0]
+    assert (walk.amount, walk.unit) == (told, AmountUnit.SECONDS)

@@ -217,3 +217,13 @@ def test_alternate_arms_and_repetitions_in_reserve_stay_at_the_line():
     assert "on each side in turn" in what_words(snatch, MassUnit.KG)
     (press,) = lines("Push-up 4x6, 2 reps in reserve, rest 2 min", who)
     assert "stop with 2 left in you" in what_words(press, MassUnit.KG)
+
+
+def test_one_minute_is_one():
+    (block,) = version("Max reps in 1 min\npush-ups", athlete()).blocks
+    assert "in 1 minute, " in block_heading(block)
+
+
+def test_of_what_has_no_number_no_number_stays_the_same():
+    line = lines("Max push-ups in 2 minutes", athlete(limits=("wrist",)))[0]
+    assert "number" not in reason_words(line, MassUnit.KG)
