@@ -17,6 +17,7 @@ from core.athletes.values import Profile
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
 from core.scaling.athlete import Athlete
+from core.scaling.called_for import leading_to
 from core.scaling.fit import ABOUT
 from core.scaling.notes import NO_NOTES, notes_of
 from core.scaling.options import is_same, options_of
@@ -118,15 +119,16 @@ def _athlete(session: Session, profile: Profile, catalogue: Catalogue, faults: S
     return Athlete(profile, catalogue, session.date.year if session.date else None, notes)
 
 
-def _plan(session: Session, spot: Spot, athlete: Athlete) -> LinePlan:
-    easing = athlete.easing
-    block = plan_for(session, easing, athlete.catalogue, athlete.pair)[spot.block - 1]
-    return block.sections[PARTS.index(spot.part)][spot.line - 1]
+def _plan(session: Session, spot: Spot, athlete: Athlete, movement: str | None = None) -> LinePlan:
+    """`movement`: what it may lead to though the graph doesn't."""
+    block = plan_for(session, athlete.easing, athlete.catalogue, athlete.pair)[spot.block - 1]
+    line = block.sections[PARTS.index(spot.part)][spot.line - 1]
+    return leading_to(block, line, movement, athlete.catalogue)
 
 
 def _line(athlete: Athlete, session: Session, spot: Spot, shown: VersionLine) -> _Line | None:
     """None where what is shown is no option any more."""
-    plan = _plan(session, spot, athlete)
+    plan = _plan(session, spot, athlete, shown.movement)
     options = options_of(plan, athlete, Orders())
     same = next((one for one in options if one.way is not None and _is_shown(one, shown)), None)
     if same is None or same.build_up:

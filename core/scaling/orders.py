@@ -1,5 +1,6 @@
 """What was decided beside the session: standing choices, and what the group's coach allows."""
 
+from datetime import date
 from decimal import Decimal
 from typing import Literal
 
@@ -12,7 +13,8 @@ class Pin(Value):
     """A standing choice for one line: only options that match every field that is set are left.
 
     `line` counts from 1 in `part` of the block. `share`: of the written amount, at most 1. A pin that nothing
-    safe matches is not followed. An athlete's own says for which `cause`.
+    safe matches is not followed. An athlete's own says for which `cause`. `without`: a movement that is not to be done;
+    `bare`: with nothing in the hands. It counts on the days from `since` to `until`, where these are told.
     """
 
     block: int
@@ -24,8 +26,15 @@ class Pin(Value):
     count: int | None = None
     load_kg: Decimal | None = None
     share: float | None = None
+    without: str | None = None
+    bare: bool = False
+    since: date | None = None
+    until: date | None = None
     by: Literal["coach", "athlete"] = "coach"
     cause: str | None = None
+
+    def counts_on(self, day: date) -> bool:
+        return (self.since is None or self.since <= day) and (self.until is None or day <= self.until)
 
 
 class Fault(Value):

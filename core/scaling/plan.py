@@ -196,6 +196,18 @@ def _plan_line(
     )
 
 
+def ways_to(
+    block: Block, plan: LinePlan, movement: str, catalogue: Catalogue, table: Costs | None = None
+) -> tuple[Way, ...]:
+    """The ways of one movement that could stand for a line, however far they lie from it."""
+    costs_, written, line = table or costs(), plan.ways[0], plan.line
+    done = written.movement, written.variant
+    names = (f"{movement}/{one.id}" for one in catalogue.movement(movement).variants)
+    ways = (_way(block, line, name, done, catalogue) for name in names)
+    told = (charged(block, way, written, catalogue, costs_, heavy=plan.heavy) for way in ways)
+    return tuple(_compared(line, way, written, plan.hold, catalogue, costs_) for way in told)
+
+
 def _is_of_a_maximum(block: Block, line: Line) -> bool:
     """Whether what goes once is what the load is a share of, or is looked for."""
     rule = line.load_rule

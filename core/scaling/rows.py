@@ -118,7 +118,9 @@ def _pinned(plan: LinePlan, options: Iterable[Option], athlete: Athlete, pin: Pi
 
 
 def _matches(option: Option, pin: Pin) -> bool:
-    if option.way is None:
+    if option.way is None or option.way.movement.id == pin.without:
+        return False
+    if pin.bare and option.hold is not None:
         return False
     facts = (
         (pin.movement, option.way.movement.id),

@@ -9,6 +9,7 @@ from core.athletes.limits import SessionRule, limit, to_mention
 from core.athletes.values import Profile, Screening
 from core.movements.lookup import Catalogue
 from core.scaling.athlete import Athlete
+from core.scaling.called_for import with_called_for
 from core.scaling.costs import Costs
 from core.scaling.counting import counts_as_written
 from core.scaling.easing import KEPT, NO_CUT, Cut
@@ -71,12 +72,14 @@ def version_for(
     easing = athlete.easing
     whole = plan_of(session, catalogue, athlete.pair, table)
     plans = plan_for(session, easing, catalogue, athlete.pair, table, cut)
+    is_less = plans is not whole
+    plans, whole = (with_called_for(one, orders.pins, catalogue, table) for one in (plans, whole))
     blocks = list[VersionBlock]()
     for number, (plan, all_of_it) in enumerate(zip(plans, whole, strict=True), 1):
         if not cut.of(number - 1):
             blocks.append(_left_out(number, plan))
             continue
-        usual = None if plan is all_of_it else usual_of(number, all_of_it, athlete, orders)
+        usual = usual_of(number, all_of_it, athlete, orders) if is_less else None
         blocks.append(_version_block(number, plan, athlete, orders, usual))
         if plan.block.kind not in KEPT:
             orders = orders.model_copy(update={"stood_in": orders.stood_in | _stand_ins(blocks[-1])})
