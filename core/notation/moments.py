@@ -27,7 +27,7 @@ DATE = re.compile(
     re.IGNORECASE,
 )
 RELATIVE_DAY = re.compile(
-    rf"\b(?P<soon>today|tonight|tomorrow)\b|\b(?:(?P<which>this|next|coming)\s)?(?P<day>{DAY_WORD})\b(?:'s)?",
+    rf"\b(?P<soon>today|tonight|tomorrow)\b|\b(?:(?P<which>this|next|coming)\s)?(?P<day>{DAY_WORD})(?:'?s)?\b",
     re.IGNORECASE,
 )
 TIME = re.compile(

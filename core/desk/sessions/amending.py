@@ -11,6 +11,7 @@ from core.desk.days import today_in
 from core.desk.errors import StalePress, UnknownThing
 from core.desk.outcome import Outcome
 from core.desk.sessions.drafting import as_another_time, time_in
+from core.desk.sessions.meant import of_day, without_day
 from core.desk.sessions.posting import draft_session, open_draft, over, read_back
 from core.desk.sessions.says import (
     AmendedAfterPost,
@@ -44,10 +45,11 @@ DRAFT: Final = "draft"
 async def as_amendment(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """None unless the visitor has a session that is yet to be posted, or one of today, and it can be meant."""
     groups = await coached_groups(visit)
-    is_said = sounds_like_a_change(text) or bool(time_in(text))
+    is_said = sounds_like_a_change(without_day(text)) or bool(time_in(text))
     if not groups or not (is_said or fact_in(text, catalogue()) or is_one_line(text)):
         return None
-    record = await newest(visit, groups)
+    named = None if time_in(text) else await of_day(visit, text)
+    record, text = (named, without_day(text)) if named else (await newest(visit, groups), text)
     # `5 rounds` of what is posted already is rather a score.
     if record is None or (record.state is SessionState.POSTED and not is_said):
         return None

@@ -261,6 +261,10 @@ class AskWhen(Said):
     """To the coach: no moment to come was named."""
 
 
+class NothingOfDay(Said):
+    """There is no session of the day that was named."""
+
+
 class AskWithdraw(Said):
     """Nothing is withdrawn without a yes. `changed`: it took the place of an earlier post, which may count again.
 

@@ -1,17 +1,18 @@
 """A coach withdraws a session that stands in the group. Asked for first; scores that were told stay."""
 
-from datetime import date, datetime
-
 from core.desk.access import admitted
 from core.desk.coached import coached_groups, coached_ids
 from core.desk.coaching.commands import WithdrawSession
-from core.desk.days import RECENT, today_in, zone_of
+from core.desk.commands import DiscardSession
+from core.desk.days import RECENT
 from core.desk.errors import AlreadyDone, StalePress, UnknownThing
 from core.desk.outcome import Outcome, Say
-from core.desk.sessions.posting import group_post, post_key, replaced_by
+from core.desk.sessions.meant import at_hand, names_a_day, of_day
+from core.desk.sessions.posting import discard_session, group_post, post_key, replaced_by
 from core.desk.sessions.says import (
     AskWithdraw,
     GroupPost,
+    NothingOfDay,
     PostWithdrawn,
     SessionKept,
     SessionWithdrawn,
@@ -19,30 +20,30 @@ from core.desk.sessions.says import (
 )
 from core.desk.sessions.scheduled import will_post
 from core.desk.visit import Visit
-from core.notation.moments import find_days
 from core.store.records import Group, Purpose, SessionRecord, SessionState
 
 
 async def withdraw_of_day(visit: Visit, text: str) -> Outcome | None:
-    """The session of the day that is named, still to come or posted; where none is, the one that was posted last.
+    """The session of the day that is named, still to come or posted; where no day is named, the one posted last.
 
     None where nothing was posted lately, or by who coaches no group.
     """
-    groups = await coached_groups(visit)
-    for one in await visit.uow.sessions.scheduled_in([group.id for group in groups]):
-        group = await visit.group(one.group_id)
-        if one.post_at and goes_out_on(one.post_at, group) in find_days(text, today_in(group, visit.now)):
-            return visit.told(await will_post(visit, one, one.post_at), session=one.id)
-    posted = [await visit.uow.sessions.latest_posted(group.id) for group in groups]
-    recent = [one for one in posted if one and one.posted_at and one.posted_at >= visit.now - RECENT]
-    if not recent:
+    found = await of_day(visit, text)
+    if found is None and await names_a_day(visit, text):
+        return visit.told(NothingOfDay()) if await coached_groups(visit) else None
+    found = found or await posted_last(visit)
+    if found is None:
         return None
-    newest = max(recent, key=lambda one: (one.posted_at or visit.now, one.id))
-    return await withdraw_session(visit, WithdrawSession(session=newest.id))
+    if found.state is SessionState.POSTED:
+        return await withdraw_session(visit, WithdrawSession(session=found.id))
+    if found.post_at is None:
+        return await discard_session(visit, DiscardSession(session=found.id, revision=found.revision))
+    return visit.told(await will_post(visit, found, found.post_at), session=found.id)
 
 
-def goes_out_on(at: datetime, group: Group) -> date:
-    return at.astimezone(zone_of(group)).date()
+async def posted_last(visit: Visit) -> SessionRecord | None:
+    recent = [one for one in await at_hand(visit) if one.posted_at and one.posted_at >= visit.now - RECENT]
+    return max(recent, key=lambda one: (one.posted_at or visit.now, one.id), default=None)
 
 
 @admitted

@@ -8,6 +8,7 @@ from core.desk.coaching.commands import WithdrawSession
 from core.desk.commands import DiscardSession, MyVersion
 from core.desk.sessions.says import (
     AskWithdraw,
+    NothingOfDay,
     PostWithdrawn,
     SessionKept,
     SessionWithdrawn,
@@ -20,6 +21,13 @@ from core.desk.sessions.says import (
 def was_posted(said: WasPosted) -> Worded:
     text = fill("Posted to {group}. Everybody can tap for their own version now.", group=said.group)
     return Worded(text, ((Button("Withdraw it", WithdrawSession(session=said.session_id)),),))
+
+
+@wording("en", NothingOfDay)
+def nothing_of_day(_: NothingOfDay) -> Worded:
+    return Worded(
+        "I know no session of that day, so nothing has changed. <i>what's scheduled?</i> tells what there is."
+    )
 
 
 @wording("en", AskWithdraw)

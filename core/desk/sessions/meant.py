@@ -1,0 +1,81 @@
+"""Which session a coach's words mean: the one of the day that is named, else what is in hand."""
+
+import re
+from datetime import date, timedelta
+from typing import Final
+
+from core.athletes.easing import WEEK
+from core.desk.coached import coached_groups, coached_ids
+from core.desk.days import RECENT, today_in, zone_of
+from core.desk.visit import Visit
+from core.notation.moments import DAY_WORD, find_days
+from core.store.records import Group, SessionRecord, SessionState
+
+# So far back a day that is named may lie.
+A_WEEK: Final = timedelta(days=8)
+_YESTERDAY: Final = re.compile(r"\b(?:yesterday|last night)", re.IGNORECASE)
+_OF_DAY: Final = re.compile(
+    rf"\b(?:(?:on|of|for|from|in)\s+)?(?:the\s+)?(?:{DAY_WORD}|today|tonight|tomorrow|yesterday)(?:['\u2019]?s)?\b"
+    r"(?:\s+(?:session|one|draft|workout|post)\b)?",
+    re.IGNORECASE,
+)
+
+
+async def at_hand(visit: Visit) -> list[SessionRecord]:
+    """What may be meant: one's own draft, what is to be posted, then what was posted lately, the newest first."""
+    groups = await coached_ids(visit)
+    draft = await visit.uow.sessions.newest_draft(visit.person.id, groups)
+    coming = await visit.uow.sessions.scheduled_in(groups)
+    posted = [
+        one
+        for group in groups
+        for one in await visit.uow.sessions.posted_since(group, visit.now - A_WEEK)
+        if one.state is SessionState.POSTED
+    ]
+    return [*([draft] if draft else []), *coming, *posted]
+
+
+async def in_hand(visit: Visit) -> SessionRecord | None:
+    """What the coach is about to post, else what was posted last and is still new."""
+    unposted = await visit.uow.sessions.newest_unposted(visit.person.id, await coached_ids(visit))
+    found = [one for one in await at_hand(visit) if one.posted_at and one.posted_at >= visit.now - RECENT]
+    return unposted or next(iter(found), None)
+
+
+async def of_day(visit: Visit, text: str) -> SessionRecord | None:
+    """The session of the day that is named; None where no day is named, or has none."""
+    for one in await at_hand(visit):
+        group = await visit.group(one.group_id)
+        named = days_named(text, today_in(group, visit.now), past=one.state is SessionState.POSTED)
+        if not days_of(one, group).isdisjoint(named):
+            return one
+    return None
+
+
+def days_named(text: str, today: date, *, past: bool) -> set[date]:
+    """The days that a text may mean. `past`: of a weekday also the last one; `yesterday`."""
+    found = set(find_days(text, today))
+    back = {one - WEEK for one in found} if past else set()
+    return found | back | ({today - timedelta(days=1)} if past and _YESTERDAY.search(text) else set())
+
+
+def days_of(record: SessionRecord, group: Group) -> set[date]:
+    """The day that it is for, the one on which it goes out, and the weekday its title begins with."""
+    out = record.post_at or record.posted_at
+    begins = " ".join((record.session.title or "").split()[:1])
+    titled = find_days(begins, record.day)
+    return {record.day, *titled} | ({out.astimezone(zone_of(group)).date()} if out else set())
+
+
+def without_day(text: str) -> str:
+    """The words without those that name the session: `make fridays push-ups 8`."""
+    return re.sub(r"\s{2,}", " ", _OF_DAY.sub(" ", text)).strip(" ,:")
+
+
+async def meant(visit: Visit, text: str) -> SessionRecord | None:
+    """Of the day that is named, else what is in hand."""
+    return await of_day(visit, text) or await in_hand(visit)
+
+
+async def names_a_day(visit: Visit, text: str) -> bool:
+    return any(find_days(text, today_in(one, visit.now)) for one in await coached_groups(visit))

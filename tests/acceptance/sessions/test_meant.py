@@ -1,0 +1,21 @@
+"""The session of the day that a coach names is the one that is changed or withdrawn."""
+
+
+async def test_a_named_day_is_the_session_that_is_changed(crew):
+    await crew.gets("Thursday strength\n3 rounds:\n15 push-ups\n200 m run")
+    await crew.coach.says("Friday easy\nEMOM 10\n8 push-ups\n10 air squats")
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("make fridays push ups 6")
+    assert "6 push-ups" in (await crew.coach.hears("Here's how I read it")).text
+
+
+async def test_a_named_day_is_the_session_that_is_withdrawn(crew):
+    await crew.gets("Thursday strength\n3 rounds:\n15 push-ups\n200 m run")
+    await crew.coach.says("Friday easy\nEMOM 10\n8 push-ups\n10 air squats")
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("post it friday 6:30")
+    await crew.coach.hears("on Friday at 06:30")
+    await crew.coach.says("withdraw thursdays session")
+    await crew.coach.hears("Shall I withdraw Thursday strength")
+    await crew.coach.says("withdraw saturdays")
+    await crew.coach.hears("I know no session of that day")
