@@ -114,6 +114,7 @@ CODES: Final[dict[str, type[Command]]] = {
     "ox": o.SeeWhoGetsWhat,
     "oa": o.LookAtAthlete,
     "ol": o.OrderLine,
+    "ob": o.TakeOrdersBack,
     "os": o.MakeStanding,
     "ok": o.AcceptVersion,
     "oh": o.HoldAthlete,

@@ -6,7 +6,7 @@ from typing import Any, Final
 from core.desk import commands as c
 from core.desk.classes import coming, dates, habits, setting_up
 from core.desk.classes import commands as k
-from core.desk.coaching import announcing, leeway, noting, overseeing
+from core.desk.coaching import announcing, leeway, noting, ordering, overseeing
 from core.desk.coaching import commands as o
 from core.desk.commands import Command
 from core.desk.joining import entering, groups
@@ -124,6 +124,7 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     o.SeeNeeds: overseeing.see_needs,
     o.SeeWhoGetsWhat: overseeing.see_who_gets_what,
     o.LookAtAthlete: overseeing.look_at_athlete,
+    o.TakeOrdersBack: ordering.take_orders_back,
     o.OrderLine: overseeing.order_line,
     o.MakeStanding: overseeing.make_standing,
     o.AcceptVersion: overseeing.accept_version,

@@ -55,6 +55,7 @@ class Id(Enum):
     LETTER = (Thing.LETTER, False)
     OWN_WORD = (Thing.WORD, True)
     OWN_EVIDENCE = (Thing.EVIDENCE, True)
+    ORDER = (Thing.ORDER, False)
     OWN_CHANGE = (Thing.FURNISHED, True)
     ATHLETE = (None, False)  # a person who belongs to the group that the other ids lead to
 
@@ -232,6 +233,7 @@ ACCESS: Final[Mapping[type[Command], Rule]] = {
     o.SeeNeeds: coach(session=Id.SESSION),
     o.SeeWhoGetsWhat: coach(session=Id.SESSION),
     o.LookAtAthlete: coach(session=Id.SESSION, person=Id.ATHLETE),
+    o.TakeOrdersBack: coach(group=Id.GROUP, person=Id.ATHLETE, order=Id.ORDER),
     o.OrderLine: coach(session=Id.SESSION, person=Id.ATHLETE),
     o.MakeStanding: coach(session=Id.SESSION, person=Id.ATHLETE),
     o.AcceptVersion: coach(session=Id.SESSION, person=Id.ATHLETE),

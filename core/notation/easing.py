@@ -17,9 +17,9 @@ _ENDS: Final = frozenset(re.split(" ", "no not end stop cancel drop over off don
 _AROUND: Final = frozenset(
     re.split(
         " ",
-        "@ @'s a an the this next coming week weeks for everybody everyone all of us them me group let's do does have"
-        " has having make give gets get it it's is will be being going to should i i'll i'd i'm we we'll we'd you need"
-        " needs want wants like would like can could may might one take taking go training now please after"
+        "@ @'s and both a an the this next coming week weeks for everybody everyone all of us them me group let's do"
+        " does have has having make give gets get it it's is will be being going to should i i'll i'd i'm we we'll we'd"
+        " you need needs want wants like would like can could may might one take taking go training now please after"
         " actually sorry ok okay so then well folks team guys think really",
     )
 )
@@ -83,9 +83,9 @@ _MORE: Final = re.compile(
 
 
 class EasyWeekWish(NamedTuple):
-    """`name`: whose week; None is the speaker's, or everybody's. `mine`: the speaker means themselves."""
+    """`names`: whose week; none: the speaker's, or everybody's. `mine`: the speaker means themselves."""
 
-    name: str | None
+    names: tuple[str, ...]
     when: Literal["this", "next"]
     yes: bool
     mine: bool
@@ -96,12 +96,12 @@ def read_easy_week(text: str, names: Iterable[str] = ()) -> EasyWeekWish | None:
     words = _words(text)
     if words is None or _ASKS_WHETHER.match(words):
         return None
-    name, words = _named(words, dict(spellings(names)))
+    whose, words = _named(words, dict(spellings(names)))
     spoken = set(re.findall(r"[@\w']+", words))
     if not spoken & _EASY or not spoken & {"week", "deload"} or spoken - _EASY - _ENDS - _AROUND:
         return None
     mine = bool(spoken & {"i", "i'll", "i'd", "i'm", "me"})
-    return EasyWeekWish(name, _when(words), yes=not spoken & _ENDS, mine=mine)
+    return EasyWeekWish(whose, _when(words), yes=not spoken & _ENDS, mine=mine)
 
 
 def read_own_easy_week(text: str) -> EasyWeekWish | None:
@@ -167,9 +167,10 @@ def _when(words: str) -> Literal["this", "next"]:
     return "next" if re.search(r"\b(?:next|the coming) week\b", words) else "this"
 
 
-def _named(words: str, known: dict[str, str]) -> tuple[str | None, str]:
+def _named(words: str, known: dict[str, str]) -> tuple[tuple[str, ...], str]:
+    """Everybody who is named, and the words with `@` in their places."""
+    found: list[str] = []
     for spelling in sorted(known, key=len, reverse=True):
-        name = re.compile(rf"(?<!\w){re.escape(spelling)}(?!\w)")
-        if name.search(words):
-            return known[spelling], name.sub("@", words, count=1)
-    return None, words
+        words, times = re.subn(rf"(?<!\w){re.escape(spelling)}(?!\w)", "@", words)
+        found += [known[spelling]] if times else []
+    return tuple(found), words

@@ -95,6 +95,23 @@ def word_to(text: str, names: Iterable[str]) -> NameInFront | None:
     return NameInFront(named.name, named.rest.partition("@")[2].strip(" ,").removeprefix("that ").strip())
 
 
+_BEHIND = re.compile(
+    r"(?:^|[,;.]|\b(?:and|so|please))\s*(?:please\s+)?(?:tell|message|text|let)\s+"
+    r"(?P<whom>him|her|them|[\w' ]{1,30}?)\s+"
+    r"(?P<how>to|that|know(?: that)?|:)\s+(?P<words>\S.*)$",
+    re.IGNORECASE | re.DOTALL,
+)
+
+
+def word_behind(text: str, name: str) -> str | None:
+    """The word to them behind an order: `..., tell him to rest` -> `Please rest`. None where there is none."""
+    found = _BEHIND.search(text.strip())
+    if found is None or found["whom"].casefold() not in {"him", "her", "them", *spellings([name])}:
+        return None
+    words = found["words"].strip()
+    return f"Please {words}" if found["how"].casefold() == "to" else words[:1].upper() + words[1:]
+
+
 class NameIn(NamedTuple):
     """A name of the group, and the text with `@` in its place."""
 

@@ -24,6 +24,7 @@ class Thing(StrEnum):
     LETTER = "letter"
     EVIDENCE = "evidence"
     FURNISHED = "furnished"
+    ORDER = "order"
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,6 +58,7 @@ _HOMES: Final = {
     Thing.LETTER: _homes(t.outbox, t.group.c.id, _NOTHING).join(
         t.group, t.group.c.chat_id == t.outbox.c.chat_id
     ),
+    Thing.ORDER: _homes(t.coach_order, t.coach_order.c.group_id, t.coach_order.c.by_id),
     Thing.EVIDENCE: _homes(t.evidence, _NOTHING, t.evidence.c.person_id),
     Thing.FURNISHED: _homes(t.document, _NOTHING, t.document.c.body["person_id"].as_integer()).where(
         t.document.c.kind == FURNISHED.name

@@ -59,9 +59,12 @@ class CoachOrders(Repository):
         return _order_of(row)
 
     async def standing(
-        self, group_id: int, person_id: int, session_id: int | None = None
+        self, group_id: int, person_id: int, session_id: int | None = None, day: date | None = None
     ) -> list[CoachOrder]:
-        """List what stands: standing orders first, then those of the session, so that the later wins."""
+        """List what stands: standing orders first, then those of the session, so that the later wins.
+
+        `day`: only what counts on it.
+        """
         table = tables.coach_order
         rows = await self._all(
             select(table)
@@ -70,11 +73,14 @@ class CoachOrders(Repository):
             .where(table.c.undone_at.is_(None))
             .order_by(table.c.session_id.is_not(None), table.c.id)
         )
-        return [_order_of(row) for row in rows]
+        found = map(_order_of, rows)
+        return [one for one in found if day is None or one.pin.counts_on(day)]
 
-    async def get(self, order_id: int) -> CoachOrder | None:
+    async def find(self, order_id: int, group_id: int, person_id: int) -> CoachOrder | None:
+        """Through the athlete of a group: somebody else's is not found."""
         row = await self._by_id(tables.coach_order, order_id)
-        return _order_of(row) if row else None
+        found = _order_of(row) if row else None
+        return found if found and (found.group_id, found.person_id) == (group_id, person_id) else None
 
     async def undo(self, order_id: int, now: datetime) -> None:
         """Raise NotStoredError if there is none."""

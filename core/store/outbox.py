@@ -47,7 +47,7 @@ _UNSENT = (LetterState.WAITING, LetterState.LEASED)
 # More messages than anything is answered with at once.
 MOST_AT_ONCE: Final = 8
 _SHOWN = (
-    select(_outbox.c.buttons, _outbox.c.key)
+    select(_outbox.c.buttons, _outbox.c.key, _outbox.c.refs)
     .where(_outbox.c.chat_id == bindparam("chat"), _outbox.c.state.in_((*_UNSENT, LetterState.SENT)))
     .where(_outbox.c.method.not_like("answer%"))
     .order_by(_outbox.c.id.desc())
@@ -267,6 +267,11 @@ class Outbox(Repository):
         """
         rows = await self._all(_SHOWN_LATELY, {"chat": chat_id, "since": since})
         return [row["buttons"] or {} for row in rows if _cause(row["key"]) == _cause(rows[0]["key"])]
+
+    async def last_refs(self, chat_id: int, since: datetime) -> list[Mapping[str, int]]:
+        """What the last messages speak of, the newest first."""
+        rows = await self._all(_SHOWN_LATELY, {"chat": chat_id, "since": since})
+        return [row["refs"] for row in rows]
 
     async def buttons_under(self, chat_id: int, message_id: int) -> list[Mapping[str, str]]:
         """The same of one message, as it is now."""

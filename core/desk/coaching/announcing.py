@@ -17,7 +17,7 @@ from core.desk.errors import StalePress, UnknownThing
 from core.desk.outcome import Outcome, Say
 from core.desk.visit import Visit
 from core.notation.people import addressed, is_for_somebody, word_to
-from core.store.records import CoachWord, Purpose
+from core.store.records import CoachWord, Membership, Purpose
 
 
 async def ask_announce(visit: Visit, text: str) -> Outcome | None:
@@ -43,9 +43,13 @@ async def as_word_to_one(visit: Visit, text: str, _: int | None) -> Outcome | No
         return visit.told(to_nobody(whom, athletes))
     if found is None or not found.rest:
         return None
-    athlete = athletes[found.name]
+    return await ask_word(visit, athletes[found.name], found.rest)
+
+
+async def ask_word(visit: Visit, athlete: Membership, text: str) -> Outcome:
+    """Shown first: it goes out to them with a tap."""
     word = await visit.uow.words.keep(
-        group_id=athlete.group_id, person_id=visit.person.id, about="announce", text=found.rest, now=visit.now
+        group_id=athlete.group_id, person_id=visit.person.id, about="announce", text=text, now=visit.now
     )
     asked = AskWord(word=word.id, person=athlete.person_id, athlete=athlete.person.name, text=word.text)
     return visit.told(asked)

@@ -53,6 +53,14 @@ class AcceptVersion(Command):
     person: int
 
 
+class TakeOrdersBack(Command):
+    """What was ordered in words for an athlete, in the same words as `order`, counts no longer."""
+
+    group: int
+    person: int
+    order: int
+
+
 class HoldAthlete(Command):
     """From now on this athlete's versions wait for a coach's OK; `yes` False: no longer."""
 

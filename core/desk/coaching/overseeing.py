@@ -38,7 +38,7 @@ from core.desk.sessions.landing import Tried, as_needed, in_need, try_on_group
 from core.desk.sessions.says import WhoGetsWhat
 from core.desk.talk.passing_on import seen_of
 from core.desk.versions.says import VersionReleased
-from core.desk.versions.showing import profile_today, written_at
+from core.desk.versions.showing import EVERY_LINE, profile_today, written_at
 from core.desk.versions.version import my_version, worked_out
 from core.desk.versions.waiting import coaches_of, seen_by
 from core.desk.visit import Visit
@@ -116,7 +116,7 @@ async def see_who_gets_what(visit: Visit, command: SeeWhoGetsWhat) -> Outcome:
 async def look_at_athlete(visit: Visit, command: LookAtAthlete) -> Outcome:
     record = await session_to_oversee(visit, command.session)
     member = await athlete_in(visit.uow, record.group_id, command.person)
-    return visit.told(await card_of(visit, record, member))
+    return visit.told(await card_of(visit, record, member), session=record.id, person=member.person_id)
 
 
 async def card_of(visit: Visit, record: SessionRecord, athlete: Membership) -> AthleteCard:
@@ -124,7 +124,11 @@ async def card_of(visit: Visit, record: SessionRecord, athlete: Membership) -> A
     assert isinstance(one.version, Version), "who has no version is not looked at"
     ordered = {order.movement for order in await orders_of(visit, record, athlete.person)}
     noted = await visit.uow.faults.standing(record.group_id, athlete.person_id)
-    spots = one.version.spots
+    decided = [
+        place
+        for place, (spot, _) in enumerate(one.version.spots, 1)
+        if not ordered.isdisjoint({written_at(record.session, spot), EVERY_LINE})
+    ]
     return AthleteCard(
         session_id=record.id,
         revision=record.revision,
@@ -139,9 +143,7 @@ async def card_of(visit: Visit, record: SessionRecord, athlete: Membership) -> A
         needs=one.version.needs_coach,
         words=await seen_of(visit, athlete),
         faults=tuple([shown(one) for one in noted]),
-        ordered=tuple(
-            place for place, (spot, _) in enumerate(spots, 1) if written_at(record.session, spot) in ordered
-        ),
+        ordered=tuple(decided),
         units=(await visit.group(record.group_id)).units,
     )
 
@@ -309,7 +311,7 @@ async def answer_coach(visit: Visit, refs: Mapping[str, Any], text: str) -> Outc
 
 
 async def orders_of(visit: Visit, record: SessionRecord, athlete: Person) -> list[CoachOrder]:
-    return await visit.uow.orders.standing(record.group_id, athlete.id, record.id)
+    return await visit.uow.orders.standing(record.group_id, athlete.id, record.id, record.day)
 
 
 def place_in(one: Tried, place: int) -> tuple[Spot, VersionLine]:

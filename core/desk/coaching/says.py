@@ -305,6 +305,48 @@ class NobodyHeld(Said):
     known: tuple[str, ...]
 
 
+class Ordered(Said):
+    """What a coach ordered in words for one athlete. `order`: what takes it back.
+
+    `lasts`: it counts for every session from `since` to `until`, for ever where these aren't told; else for the one of
+    `title` and `day`. `seen`: they have a version of that one already.
+    """
+
+    athlete: str
+    group: int
+    person: int
+    order: int
+    step: str
+    movement: str | None
+    title: str | None
+    day: date
+    lasts: bool
+    since: date | None
+    until: date | None
+    seen: bool
+
+
+# Why an order in words changed nothing: it isn't clear what it means, is only possible in one session, names no line of
+# it, would be more than is written, has no such step, or leads to nothing that is safe and there.
+WhyNot = Literal["unclear", "one_session", "no_line", "more", "no_step", "nothing_fits"]
+
+
+class OrderNotDone(Said):
+    """`movement`: what was to go; `to`: what was to come."""
+
+    athlete: str
+    why: WhyNot
+    movement: str | None
+    to: str | None
+    title: str | None
+
+
+class OrdersGone(Said):
+    """What was ordered in words for an athlete counts no longer."""
+
+    athlete: str
+
+
 class OnlyFromThem(Said):
     """To the coach: what an athlete's body must spare is theirs to tell."""
 

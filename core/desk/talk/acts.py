@@ -103,7 +103,7 @@ USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
     a.TellsClass: wishes.classes,
     a.ClassChange: wishes.classes,
     a.ClassOff: coached.class_off,
-    a.Order: coached.look,
+    a.Order: coached.order,
     a.HowIs: coached.how_is,
     a.NoteFault: coached.note_fault,
     a.WhoReported: coached.who_reported,

@@ -18,10 +18,10 @@ from core.desk.talk.acts_asked import how_long as own_length
 from core.desk.talk.acts_wished import classes
 from core.desk.talk.asides import how_it_goes, who_is_in
 from core.desk.talk.explaining import explain
+from core.desk.talk.ordered import look
 from core.desk.talk.says import NotPostedYet, WhoTrains
 from core.desk.talk.scene import Scene
 from core.desk.talk.understood import as_opened
-from core.desk.versions.holding import look_by_name
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.notation.chat import calls_a_rest_day
@@ -79,10 +79,10 @@ async def how_is(visit: Visit, act: a.HowIs, _: Scene) -> Outcome | None:
     return await how_they_do(visit, athlete, await coached_ids(visit)) if athlete else None
 
 
-async def look(visit: Visit, act: a.Order, _: Scene) -> Outcome | None:
-    """Their version, where each line can be changed by a tap: what is ordered in words isn't carried out unseen."""
+async def order(visit: Visit, act: a.Order, _: Scene) -> Outcome | None:
+    """What can be carried out was read before."""
     athlete = await athlete_named(visit, act.person)
-    return await look_by_name(visit, athlete) if athlete else None
+    return await look(visit, act, athlete) if athlete else None
 
 
 async def note_fault(visit: Visit, act: a.NoteFault, _: Scene) -> Outcome | None:

@@ -61,6 +61,7 @@ from core.desk.talk.meant import (
     session_tapped,
 )
 from core.desk.talk.only_asked import as_question
+from core.desk.talk.ordered import as_order
 from core.desk.talk.passing_on import as_for_coach, as_own_words
 from core.desk.talk.privacy import as_privacy
 from core.desk.today.breaks import BREAK
@@ -72,7 +73,7 @@ from core.desk.today.pain import as_complaint, as_stiffness
 from core.desk.today.reports import tell_where
 from core.desk.today.sides import as_side
 from core.desk.versions.answers import ask_again, tell_answer, tell_weight
-from core.desk.versions.holding import as_wish
+from core.desk.versions.holding import as_body_of_another, as_wish
 from core.desk.versions.more import as_more
 from core.desk.versions.version import session_meant
 from core.desk.visit import Visit
@@ -247,6 +248,10 @@ READINGS = (
     as_for_coach,
     as_own_words,
     as_draft_order,
+    as_leeway,
+    as_wish,
+    as_easy_week,
+    as_order,
     as_amendment,
     as_word_to_one,
     as_told_for,
@@ -254,9 +259,7 @@ READINGS = (
     as_one_act,
     as_session,
     as_pasted_session,
-    as_leeway,
-    as_wish,
-    as_easy_week,
+    as_body_of_another,
     as_tolerance,
     as_score_of_somebody,
     as_class_words,

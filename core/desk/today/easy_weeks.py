@@ -27,16 +27,22 @@ async def as_easy_week(visit: Visit, text: str, _: int | None) -> Outcome | None
 async def carry_out(
     visit: Visit, wish: EasyWeekWish, groups: list[Group], athletes: Mapping[str, Membership]
 ) -> Outcome:
-    """One athlete's at once; everybody's, and whose of several groups, is asked first, as it changes what all get."""
-    athlete = athletes[wish.name] if wish.name else None
-    group = groups[0] if athlete is None else await visit.group(athlete.group_id)
-    monday = monday_of(today_in(group, visit.now)) + (WEEK if wish.when == "next" else timedelta(0))
-    if athlete is None and (wish.yes or len(groups) > 1):
+    """Of who is named at once; everybody's, and whose of several groups, is asked first, as it changes what all get."""
+    named = [athletes[one] for one in wish.names]
+    weeks = [calling(visit, await visit.group(one.group_id), wish, one.person_id) for one in named]
+    if not weeks and (wish.yes or len(groups) > 1):
+        monday = date.fromordinal(calling(visit, groups[0], wish, None).monday)
         titles = tuple((one.id, one.title) for one in groups)
         return visit.told(AskWhoseWeek(monday=monday, yes=wish.yes, groups=titles))
-    person = athlete.person_id if athlete else None
-    call = CallWeekEasy(group=group.id, monday=monday.toordinal(), yes=wish.yes, person=person)
-    return await call_week_easy(visit, call)
+    told = Outcome()
+    for one in weeks or [calling(visit, groups[0], wish, None)]:
+        told += await call_week_easy(visit, one)
+    return told
+
+
+def calling(visit: Visit, group: Group, wish: EasyWeekWish, person: int | None) -> CallWeekEasy:
+    monday = monday_of(today_in(group, visit.now)) + (WEEK if wish.when == "next" else timedelta(0))
+    return CallWeekEasy(group=group.id, monday=monday.toordinal(), yes=wish.yes, person=person)
 
 
 @admitted

@@ -19,24 +19,24 @@ from core.store.records import Membership, SessionRecord
 
 
 async def as_wish(visit: Visit, text: str, _: int | None) -> Outcome | None:
-    """What a coach writes about one of their athletes; None where it is about nobody."""
+    """What a coach wishes or has seen of one of their athletes; None where it is about nobody."""
     athletes = await coached_athletes(visit)
     wish = read_wish(text, athletes)
     if wish is None:
-        noted = await as_fault(visit, text, athletes)
-        if noted is not None:
-            return noted
-        told_of = read_body_of_another(text, athletes) if athletes else None
-        if told_of is not None:
-            return visit.told(OnlyFromThem(athlete=told_of))
-        return await hold_of_nobody(
-            visit, text, tuple(dict.fromkeys(one.person.name for one in athletes.everybody))
-        )
+        known = tuple(dict.fromkeys(one.person.name for one in athletes.everybody))
+        return await as_fault(visit, text, athletes) or await hold_of_nobody(visit, text, known)
     athlete = athletes[wish.name]
     if wish.wish == "look":
         return await look_by_name(visit, athlete)
     held = wish.wish == "hold"
     return await hold_athlete(visit, HoldAthlete(group=athlete.group_id, person=athlete.person_id, yes=held))
+
+
+async def as_body_of_another(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """What somebody's body must spare is theirs to tell."""
+    athletes = await coached_athletes(visit)
+    told_of = read_body_of_another(text, athletes) if athletes else None
+    return visit.told(OnlyFromThem(athlete=told_of)) if told_of is not None else None
 
 
 async def hold_of_nobody(visit: Visit, text: str, known: tuple[str, ...]) -> Outcome | None:

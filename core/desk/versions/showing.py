@@ -27,6 +27,8 @@ from core.store.records import CoachOrder, Done, FaultRecord, SessionRecord, Ver
 
 # So many scored blocks back is a movement looked for (estimate: about two months of a busy athlete).
 LOOKS_BACK = 40
+# What a coach decides of every line rather than of one movement.
+EVERY_LINE = ""
 NEVER = datetime.max.replace(tzinfo=UTC)
 
 
@@ -58,7 +60,7 @@ async def orders_for(visit: Visit, record: SessionRecord) -> Orders:
         for line in lines_of(one):
             last.setdefault(line.written, line)
     own = await visit.uow.adjustments.standing(record.id, visit.person.id)
-    decided = await visit.uow.orders.standing(record.group_id, visit.person.id, record.id)
+    decided = await visit.uow.orders.standing(record.group_id, visit.person.id, record.id, record.day)
     noted = await visit.uow.faults.standing(record.group_id, visit.person.id)
     member = await visit.uow.groups.membership(visit.person.id, record.group_id)
     return Orders(
@@ -77,11 +79,13 @@ def coach_pins(session: Session, orders: Sequence[CoachOrder], own: Sequence[Pin
     taken = {(pin.block, pin.part, pin.line) for pin in own}
     newest = {order.movement: order.pin for order in orders}
     return tuple(
-        newest[line.movement].model_copy(update={"block": number, "part": part, "line": place})
+        (newest.get(line.movement) or newest[EVERY_LINE]).model_copy(
+            update={"block": number, "part": part, "line": place}
+        )
         for number, block in enumerate(session.blocks, 1)
         for part, lines in (("buy_in", block.buy_in), ("lines", block.lines), ("cash_out", block.cash_out))
         for place, line in enumerate(lines, 1)
-        if line.movement in newest and (number, part, place) not in taken
+        if not newest.keys().isdisjoint({line.movement, EVERY_LINE}) and (number, part, place) not in taken
     )
 
 
@@ -95,11 +99,12 @@ def decided_since(
         pattern = catalogue().movement(one.fault.movement).pattern
         noted_at[pattern] = max(one.made_at, noted_at.get(pattern, one.made_at))
     decided_at = {order.movement: order.made_at for order in orders}
+    of_all = decided_at.get(EVERY_LINE)
     spots = ((Spot(pin.block, pin.part, pin.line), pin) for pin in coach_pins(session, orders, own))
     return tuple(
         spot
         for spot, pin in spots
-        if decided_at[written_at(session, spot)]
+        if (decided_at.get(written_at(session, spot)) or of_all or NEVER)
         > noted_at.get(catalogue().movement(pin.movement or written_at(session, spot)).pattern, NEVER)
     )
 

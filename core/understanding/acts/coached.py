@@ -44,9 +44,27 @@ class ClassOff(Act):
     day: str | None = None
 
 
+# What becomes of a line, or of all of them: it is left out, something else, easier, harder, with empty hands, as it is
+# written, fewer, half of it, so many or so heavy; or they rest.
+Step = Literal[
+    "out", "other", "easier", "harder", "bare", "written", "fewer", "half", "amount", "load", "rest"
+]
+
+
 class Order(Act):
+    """`movement`: the one that goes, `to` the one that comes; `amount`: repetitions, metres, seconds or kilograms.
+
+    `until`: a day or `always`. No `step`: what is ordered isn't clear.
+    """
+
     act: Literal["order"] = "order"
     person: str
+    step: Step | None = None
+    movement: str | None = None
+    to: str | None = None
+    amount: float | None = None
+    day: str | None = None
+    until: str | None = None
 
 
 class NoteFault(Act):

@@ -34,7 +34,7 @@ NAMES = ("Ilse Brandt", "Bo")
 )
 def test_an_easy_week_is_read_with_whose_and_when(text, name, when, mine):
     wish = read_easy_week(text, NAMES)
-    assert (wish.name, wish.when, wish.yes, wish.mine) == (name, when, True, mine)
+    assert (wish.names, wish.when, wish.yes, wish.mine) == ((name,) if name else (), when, True, mine)
 
 
 @pytest.mark.parametrize(

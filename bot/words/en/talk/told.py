@@ -61,6 +61,8 @@ FIELDS: Final[Mapping[str, Callable[[Any], str]]] = {
     "minutes_before": lambda value: f"{value} minutes before",
     "days": lambda value: f"{value} days",
     "person": _as_it_is,
+    "step": _as_it_is,
+    "amount": number,
     "movement": _as_it_is,
     "term": _as_it_is,
     "to": lambda value: f"to {value}",

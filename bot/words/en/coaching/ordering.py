@@ -1,0 +1,84 @@
+"""Words for what a coach orders for one athlete: what has become of it, or why nothing has."""
+
+from collections.abc import Mapping
+from datetime import date
+from typing import Final
+
+from bot.words.text import fill, plural
+from bot.words.wording import Button, Worded, wording
+from core.desk.coaching.commands import TakeOrdersBack
+from core.desk.coaching.says import Ordered, OrderNotDone, OrdersGone
+
+_NOT_DONE: Final[Mapping[str, str]] = {
+    "unclear": (
+        "I didn't get what {name} shall do, so nothing has changed. Tap the line below, or write it like <i>no burpees for "
+        "{name} this week</i>, <i>rows instead of planks for {name}</i>, <i>{name} lighter</i>."
+    ),
+    "one_session": (
+        "A step easier or harder I can only take in a session that is there, so nothing has changed for {name}. Tap a line "
+        "below, or write <i>easy week for {name}</i>."
+    ),
+    "no_line": "There are no {goes} in {title}, so nothing has changed for {name}.",
+    "more": "I can give {name} less than you wrote, never more, so nothing has changed. To have more of it, change the session.",
+    "no_step": "There's no such step for {name} that is safe and there at home, so nothing has changed.",
+    "nothing_fits": (
+        "I can't give {name} {comes}: nothing of that is safe for them with what I know of them and their kit. Nothing has "
+        "changed; a line can be changed by a tap below."
+    ),
+}
+_STANDS: Final[Mapping[str, str]] = {
+    "out": "no {goes}",
+    "bare": "nothing in the hands",
+    "fewer": "fewer {goes}",
+    "half": "half the {goes}",
+}
+
+
+@wording("en", Ordered)
+def ordered(said: Ordered) -> Worded:
+    what = _STANDS.get(said.step, "your choice for the {goes}").format(goes=of_movement(said.movement))
+    text = (
+        fill("<b>{name}</b>, {when}: {what}.", name=said.athlete, when=lasting(said), what=what)
+        if said.lasts
+        else fill("Done for <b>{name}</b>, in {title} only.", name=said.athlete, title=titled(said))
+    )
+    goes_out = fill(" Tap OK below and {name} gets it.", name=said.athlete) if said.seen else ""
+    back = TakeOrdersBack(group=said.group, person=said.person, order=said.order)
+    return Worded(text + goes_out, ((Button("Take it back", back),),))
+
+
+def titled(said: Ordered) -> str:
+    return said.title or f"{said.day:%A}"
+
+
+def lasting(said: Ordered) -> str:
+    """`always`, `until Sunday 8 March`, `on Friday 6 March`."""
+    if said.until is None:
+        return "in every session from now on"
+    return f"on {on(said.until)}" if said.since == said.until else f"until {on(said.until)}"
+
+
+def on(day: date) -> str:
+    return f"{day:%A %-d %B}"
+
+
+def of_movement(movement: str | None) -> str:
+    return plural(movement) if movement else "work"
+
+
+@wording("en", OrderNotDone)
+def order_not_done(said: OrderNotDone) -> Worded:
+    return Worded(
+        fill(
+            _NOT_DONE[said.why],
+            name=said.athlete,
+            goes=of_movement(said.movement),
+            comes=of_movement(said.to) if said.to else "anything else",
+            title=said.title or "this session",
+        )
+    )
+
+
+@wording("en", OrdersGone)
+def orders_gone(said: OrdersGone) -> Worded:
+    return Worded(fill("Taken back: <b>{name}</b> gets what I'd give them.", name=said.athlete))

@@ -1,0 +1,47 @@
+"""What a coach orders for athletes who are named, or for the one they have just looked at."""
+
+from datetime import timedelta
+from typing import Final
+
+from core.desk.coached import Roster, coached_athletes
+from core.desk.coaching.announcing import ask_word
+from core.desk.coaching.ordering import carry_out_order, not_clear
+from core.desk.outcome import Outcome
+from core.desk.visit import Visit
+from core.notation.people import word_behind
+from core.store.records import Membership
+from core.understanding import acts as a
+from core.understanding.ordering import orders_in
+
+# Whoever was looked at longer ago isn't `her` any more (estimate).
+IN_VIEW: Final = timedelta(hours=2)
+
+
+async def as_order(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """`no burpees for Tove this week`: done for each, with a word to them where one is wished; None for all else."""
+    athletes = await coached_athletes(visit)
+    if not athletes or "\n" in text.strip():
+        return None
+    orders = orders_in(text, tuple(athletes), await in_view(visit, athletes))
+    outcome = Outcome()
+    for one in orders:
+        outcome += await carry_out_order(visit, one, athletes[one.person])
+        outcome += await word_to_them(visit, text, athletes[one.person])
+    return outcome if orders else None
+
+
+async def word_to_them(visit: Visit, text: str, athlete: Membership) -> Outcome:
+    words = word_behind(text, athlete.person.name)
+    return await ask_word(visit, athlete, words) if words else Outcome()
+
+
+async def in_view(visit: Visit, athletes: Roster) -> str | None:
+    """Whose version the coach was shown last."""
+    refs = await visit.uow.outbox.last_refs(visit.chat, visit.now - IN_VIEW)
+    person = next((one["person"] for one in refs if "person" in one), None)
+    return next((one.person.name for one in athletes.everybody if one.person_id == person), None)
+
+
+async def look(visit: Visit, act: a.Order, athlete: Membership) -> Outcome:
+    """What is surely an order, and not clear: nothing is changed, and it is said so."""
+    return await not_clear(visit, act, athlete) + await word_to_them(visit, act.text, athlete)

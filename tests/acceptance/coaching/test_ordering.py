@@ -1,0 +1,63 @@
+"""A coach says in words what single athletes shall do, and it is done, or said why not."""
+
+from tests.acceptance.people import answers_what_is_asked
+from tests.acceptance.worlds import world
+
+HARD = "Thursday strength\n3 rounds:\n10 burpees\n12 hip thrusts\n15 push-ups\n200 m run"
+
+
+@world
+async def ilse(crew):
+    person = await crew.has("Ilse")
+    await crew.gets(HARD)
+    await answers_what_is_asked(person)
+    return person
+
+
+async def test_a_movement_is_left_out_until_a_day_and_comes_back_with_a_tap(crew, ilse):
+    await crew.coach.says("no burpees for Ilse until sunday")
+    ordered = await crew.coach.hears("Ilse, until Sunday 8 March: no burpees")
+    card = await crew.coach.hears("Ilse, as I'd do it")
+    assert "burpee" not in card.text
+    await crew.coach.presses("Take it back", on=ordered)
+    await crew.coach.hears("Taken back")
+    await crew.coach.says("show me Ilse")
+    assert "burpee" in (await crew.coach.hears("Ilse, as I'd do it")).text
+
+
+async def test_what_is_ordered_reaches_who_has_a_version_with_an_ok(crew, ilse):
+    await crew.coach.says("Ilse should do chair dips, not push-ups")
+    await crew.coach.hears("Tap OK below and Ilse gets it")
+    await crew.coach.presses("OK", on=await crew.coach.hears("Ilse, as I'd do it"))
+    await ilse.hears("dips")
+
+
+async def test_who_was_looked_at_is_meant_by_her(crew, ilse):
+    await crew.coach.says("show me Ilse")
+    await crew.coach.hears("Ilse, as I'd do it")
+    await crew.coach.says("actually give her chair dips instead of push ups")
+    await crew.coach.hears("Done for Ilse, in Thursday strength only")
+
+
+async def test_what_she_has_nothing_for_is_not_ordered(crew, ilse):
+    await crew.coach.says("Ilse should do rows, not runs")
+    await crew.coach.hears("I can't give Ilse rows")
+
+
+async def test_what_is_half_understood_changes_nothing_and_says_so(crew, ilse):
+    await crew.coach.says("Ilse tempo push-ups only")
+    await crew.coach.hears("I didn't get what Ilse shall do, so nothing has changed")
+
+
+async def test_a_word_behind_the_order_is_offered_to_be_sent(crew, ilse):
+    await crew.coach.says("ilse is out till the doc clears her, tell her to rest")
+    await crew.coach.hears("From now on I show you Ilse's versions first")
+    await crew.coach.presses("Send to Ilse", on=await crew.coach.hears("Please rest"))
+    await ilse.hears("Please rest")
+
+
+async def test_an_easy_week_may_be_several_peoples(crew, ilse):
+    await crew.has("Bo")
+    await crew.coach.says("easy week for Ilse and Bo")
+    await crew.coach.hears("easy week for Ilse")
+    await crew.coach.hears("easy week for Bo")

@@ -1,0 +1,64 @@
+"""What a coach orders for somebody in words: which line, and what becomes of it."""
+
+import pytest
+
+from core.understanding.ordering import orders_in
+
+PEOPLE = ("Tove", "Lene", "Bo", "Sam", "Nina")
+
+
+def told(text, looked_at=None):
+    shown = {"person", "step", "movement", "to", "amount", "day", "until"}
+    orders = orders_in(text, PEOPLE, looked_at)
+    return [one.model_dump(include=shown, exclude_none=True) for one in orders]
+
+
+@pytest.mark.parametrize(
+    ("text", "order"),
+    [
+        ("no burpees for Tove this week", {"step": "out", "movement": "burpee", "day": "this week"}),
+        ("Tove can skip the run", {"step": "out", "movement": "run"}),
+        ("tove should do rows, not planks", {"step": "other", "movement": "plank", "to": "row"}),
+        ("swap the plank for dead bugs for Tove", {"step": "other", "movement": "plank", "to": "dead bug"}),
+        ("no planks for Tove, rows instead", {"step": "other", "movement": "plank", "to": "row"}),
+        ("give Tove bodyweight only fri", {"step": "bare", "day": "friday"}),
+        ("Tove lighter please", {"step": "easier"}),
+        ("Tove needs lighter thrusters until friday", {"step": "easier", "movement": "thruster", "until": "friday"}),
+        ("push Tove a bit", {"step": "harder"}),
+        ("give Tove 8 push-ups instead", {"step": "amount", "movement": "push-up", "amount": 8}),
+        ("Tove should use 12 kg for the swings", {"step": "load", "movement": "swing", "amount": 12}),
+        ("can Tove have fewer burpees", {"step": "fewer", "movement": "burpee"}),
+        ("Tove: no deadlifts from now on", {"step": "out", "movement": "deadlift", "until": "always"}),
+        ("Tove is out till the doctor has seen her", {"step": "rest"}),
+    ],
+)  # fmt: skip
+def test_an_order_tells_the_line_and_what_becomes_of_it(text, order):
+    assert told(text) == [{"person": "Tove"} | order]
+
+
+def test_everybody_who_is_named_is_meant():
+    assert [one["person"] for one in told("no burpees for Tove and Bo")] == ["Tove", "Bo"]
+
+
+def test_her_and_them_are_who_was_looked_at():
+    assert told("give her chair dips instead of push-ups", "Nina") == [
+        {"person": "Nina", "step": "other", "movement": "push-up", "to": "chair dip"}
+    ]
+    assert told("give her chair dips instead of push-ups") == []
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Tove skipped the run",  # what she did
+        "Bo got 6 rounds and 3 reps",
+        "Bo has no rower",  # what he has
+        "Nina rounds her back in deadlifts",  # how she moves
+        "what does Bo get instead of burpees?",
+        "go easy on Sam's shoulder",  # his body is his to tell
+        "no class for Bo tomorrow",
+        "no burpees this week",
+    ],
+)
+def test_what_was_done_is_there_or_hurts_is_no_order(text):
+    assert told(text) == []
