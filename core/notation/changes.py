@@ -8,6 +8,8 @@ from core.notation.becoming import Carry
 from core.notation.editing import edited, fact_in, lines_meant, names_a_line
 from core.notation.edits import Edit, Wish, read_edits, read_wishes
 from core.notation.retelling import names_a_part, retold
+from core.notation.scoped import in_its_place, scopes_of
+from core.notation.session import read_session
 
 
 class Unclear(NamedTuple):
@@ -47,6 +49,11 @@ class _On(NamedTuple):
         found = (lines_meant(text, edit, self.movements, self.unit, self.carry) for edit in wish.edits)
         return next((Unclear(wish.words, lines) for lines in found if len(lines) > 1), None)
 
+    def lines(self, text: str) -> list[str]:
+        """What each line of the text is called."""
+        read = read_session(text, self.movements, self.unit).session
+        return [line.movement for block in read.blocks for line in block.lines] if read else []
+
     def names_a_line(self, text: str, wishes: tuple[Wish, ...]) -> bool:
         return any(
             names_a_line(text, edit, self.movements, self.unit) for one in wishes for edit in one.edits
@@ -66,6 +73,12 @@ def changed(
     `at`: the line that is meant. Nothing of the message is dropped without standing in `left` or `unclear`.
     """
     on = _On(movements, unit, carry)
+    return (_in_scope(text, message, on) if at is None else None) or _in_all(text, message, on, at)
+
+
+def _in_all(text: str, message: str, on: _On, at: int | None) -> Changed | None:
+    """The same, where the whole text is meant."""
+    movements, unit = on.movements, on.unit
     if at is None and names_a_part(text, message, movements, unit):
         return on.retold(text, message) or Changed(text, left=(message,))
     whole = Wish(message, tuple(one._replace(at=at) for one in read_edits(message)))
@@ -83,6 +96,19 @@ def changed(
     if told is None and (found.text != text or found.unclear or on.names_a_line(text, (whole, *wishes))):
         return found if wishes else Changed(text, left=(message,))
     return told
+
+
+def _in_scope(text: str, message: str, on: _On) -> Changed | None:
+    """The text with a change of the stretch that a message names: a day, a turn, or a part."""
+    for scope in scopes_of(text, message, on.movements, on.unit):
+        found = changed(scope.text, scope.words, on.movements, on.unit, on.carry)
+        if found and found.text != scope.text and not (found.left or found.unclear):
+            return Changed(scope.put(found.text))
+        new, lines = in_its_place(scope), on.lines(scope.text)
+        only = (Edit("swap", lines[0], new), Edit("change", lines[0], new)) if new and len(lines) == 1 else ()
+        if new and (done := on.done(scope.text, (*only, Edit("change", "", new)))):
+            return Changed(scope.put(done))
+    return None
 
 
 def _one_by_one(text: str, wishes: tuple[Wish, ...], on: _On) -> Changed:

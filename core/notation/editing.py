@@ -70,6 +70,8 @@ def edited(
     known = lexicon(movements)
     if edit.verb == "add":
         return _checked(text, _added(text, edit, movements, unit), movements, unit)
+    if edit.verb == "move":
+        return _checked(text, _moved(text, edit, movements, unit), movements, unit)
     if edit.verb == "drop":
         dropped = _dropped(text, edit, known, unit) or reworded(text, edit, movements, unit)
         return _checked(text, dropped, movements, unit)
@@ -102,7 +104,7 @@ def lines_meant(
 
 
 def _lines_named(text: str, edit: Edit, known: Lexicon, unit: MassUnit) -> list[_Spot]:
-    if edit.verb == "add":
+    if edit.verb in {"add", "move"}:
         return []
     targets = [_piece(edit.target, known, unit)] if edit.verb == "drop" else []
     targets += [target for target, _ in _partings(edit, known, unit)]
@@ -251,6 +253,28 @@ def _added(text: str, edit: Edit, movements: Catalogue, unit: MassUnit) -> str |
         after = _meant(text, _piece(edit.target, known, unit), known, unit)
         return _put_behind(text, [after] if after and after.alone else [], edit.new)
     return _put_behind(text, _of_part(edit, named, text, movements, unit) or spots, edit.new)
+
+
+def _moved(text: str, edit: Edit, movements: Catalogue, unit: MassUnit) -> str | None:
+    """The text with the row of a line at the end of the part that is named: `the squats belong to strength`."""
+    read, known = read_session(text, movements, unit), lexicon(movements)
+    to, left = (
+        part_named(words, read.session) if read.session else None for words in (edit.new, edit.beside)
+    )
+    if to is None:
+        return None
+    parts = {row - 1: part - 1 for row, part in read.rows}
+    named = _named(text, _piece(edit.target, known, unit), known, unit)
+    meant = [
+        one for one in named if parts.get(one.row) not in {None, to} and left in {None, parts.get(one.row)}
+    ]
+    there = [one.row for one in _spots(text, known, unit) if parts.get(one.row) == to]
+    if len(meant) != 1 or not meant[0].alone or not there:
+        return None
+    lines = text.splitlines()
+    row = lines.pop(meant[0].row)
+    after = max(there) + (max(there) < meant[0].row)
+    return "\n".join([*lines[:after], row, *lines[after:]])
 
 
 def _put_behind(text: str, spots: list[_Spot], words: str) -> str | None:

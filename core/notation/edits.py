@@ -23,16 +23,20 @@ _PART = r"(?:warm|cool|main|skill|strength|part|block|first|second|third|last|fi
 _LAST = r" (?:at|to) the end| (?:to|into) it| (?:as|for) (?:the )?last(?: one)?"
 _USE = r"(?:(?:use|try|do|have|put|take|give (?:them|us)|go (?:for|with)) )?"
 _THE = r"(?:the |those |all (?:the )?|that |my )?"
+_FROM = rf"(?:,? (?:and )?not (?:to |in |into |of |part of )?{_THE}(?P<o>[a-z][\w -]{{1,20}}))?"
+
+
+Verb = Literal["change", "swap", "drop", "add", "move"]
 
 
 class Edit(NamedTuple):
-    """`target` and `new` in the coach's words: a new amount, load or movement, or something to add or leave out.
+    """`target` and `new` in the coach's words: a new amount, load, movement or part, or something to add or leave out.
 
     `at`: which line of the text is meant, counted from 0, where its words alone don't tell. `beside`: the line that was
-    changed just before, in whose part something is added.
+    changed just before, in whose part something is added; of a move the part that is left.
     """
 
-    verb: Literal["change", "swap", "drop", "add"]
+    verb: Verb
     target: str
     new: str
     at: int | None = None
@@ -47,7 +51,16 @@ class Wish(NamedTuple):
 
 
 # The first that fits decides; `change` without a word between is parted where the name of a movement ends.
-_SHAPES: tuple[tuple[Literal["change", "swap", "drop", "add"], str], ...] = (
+_SHAPES: tuple[tuple[Verb, str], ...] = (
+    ("move", rf"(?:move|shift|put) {_THE}(?P<t>.+?) (?:in)?to {_THE}(?P<n>{_PART}?){_FROM}"),
+    (
+        "move",
+        rf"{_THE}(?P<t>.+?) (?:belongs?|goes?|comes?) (?:to|in|into|under|with) {_THE}(?P<n>{_PART}?){_FROM}",
+    ),
+    (
+        "move",
+        rf"{_THE}(?P<t>.+?) (?:is|are) (?:(?:(?:a )?part of|in|of|still) )?{_THE}(?P<n>{_PART}?){_FROM}",
+    ),
     ("swap", rf"(?:swap|replace|exchange|trade|switch) {_THE}(?P<t>.+?) (?:for|with|by|against) (?P<n>.+)"),
     ("change", rf"{_MAKE} {_THE}(?P<t>.+?) (?:down |up |back )?(?:to|into|from .+? to|=|be) (?P<n>.+)"),
     ("change", rf"{_USE}(?P<n>.+?) instead of {_THE}(?P<t>.+)"),
@@ -70,7 +83,9 @@ _SHAPES: tuple[tuple[Literal["change", "swap", "drop", "add"], str], ...] = (
 
 
 _ALONE = re.compile(
-    rf"{_BEGINS}(?:(?:only|just|rather|better|then)\W+)?(?P<n>.+?)(?:,? not [0-9]+)?{_ENDS}", re.IGNORECASE
+    rf"{_BEGINS}(?:(?:only|just|rather|better|then|its|it's|that's|(?:it |that |this )?(?:should|must|shall) be)\W+)?"
+    rf"(?P<n>.+?)(?:,? not [0-9]+)?{_ENDS}",
+    re.IGNORECASE,
 )
 # A number that stands by itself goes with what is before it: `21, 15, 9`.
 _AND = re.compile(
@@ -157,4 +172,9 @@ def read_edits(text: str) -> tuple[Edit, ...]:
     found = (
         (verb, re.fullmatch(rf"{_BEGINS}{shape}{_ENDS}", words, re.IGNORECASE)) for verb, shape in _SHAPES
     )
-    return tuple(Edit(verb, match["t"].strip(), match["n"].strip(" .,!")) for verb, match in found if match)
+    return tuple(_edit(verb, match) for verb, match in found if match)
+
+
+def _edit(verb: Verb, match: re.Match[str]) -> Edit:
+    told = match.groupdict()
+    return Edit(verb, told["t"].strip(), told["n"].strip(" .,!"), beside=(told.get("o") or "").strip())
