@@ -182,7 +182,7 @@ def taught(speaker: Speaker, messages: Sequence[Mapping[str, Any]]) -> dict[str,
 def digest() -> str:
     """Of everything that the weights depend on."""
     files = [
-        *sorted(EXAMPLES.glob("*.toml")),
+        *sorted(EXAMPLES.glob("*/*.toml")),
         *sorted(LEXICON.glob("*.toml")),
         *sorted(BUILDING.glob("*.jsonl")),
         *(Path(str(one.__file__)) for one in (clauses, features_module, lexicon, marks, quantities, text)),

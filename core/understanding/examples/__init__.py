@@ -11,7 +11,7 @@ FOLDER: Final = Path(__file__).parent
 
 Speaker = Literal["athlete", "coach"]
 
-# The table of messages that tell several things, and what a part is that tells nothing.
+# The file of messages that tell several things, and what a part is that tells nothing.
 SEVERAL: Final = "several"
 NOTHING: Final = "small_talk"
 _PART: Final = re.compile(r"\[(\w*)\] ?([^\[]*)")
@@ -39,12 +39,11 @@ def examples() -> tuple[Example, ...]:
 
 
 def read_examples(folder: Path) -> tuple[Example, ...]:
-    """The examples of a folder; what stands before a hyphen in a file's name is its language."""
+    """The examples of a folder: in it one for each language, and in that a file for each act."""
     return tuple(
         example
-        for path in sorted(folder.glob("*.toml"))
-        for act, table in tomllib.loads(path.read_text(encoding="utf-8")).items()
-        for example in _of_act(act, table, path.stem.split("-")[0])
+        for path in sorted(folder.glob("*/*.toml"))
+        for example in _of_act(path.stem, tomllib.loads(path.read_text(encoding="utf-8")), path.parent.name)
     )
 
 

@@ -26,13 +26,10 @@ knee = ["gnoob"]
 own = ["vagu"]
 hurt = ["ouzar"]
 """
-TOY_SENTENCES = """
-[has]
-said = ["vagu zif blorp", "vagu strimp", "blorp vagu", "vagu blorp ka strimp", "mi vagu strimp"]
-
-[hurt]
-said = ["gnoob ouzar", "mi gnoob ouzar", "ouzar gnoob", "gnoob mi ouzar ta", "ta gnoob ouzar"]
-"""
+TOY_SENTENCES = {
+    "has": 'said = ["vagu zif blorp", "vagu strimp", "blorp vagu", "vagu blorp ka strimp", "mi vagu strimp"]',
+    "hurt": 'said = ["gnoob ouzar", "mi gnoob ouzar", "ouzar gnoob", "gnoob mi ouzar ta", "ta gnoob ouzar"]',
+}
 
 
 def test_the_weights_are_of_these_examples():
@@ -51,9 +48,10 @@ def test_examples_name_acts_of_their_speaker():
 
 def test_a_language_touches_no_python(tmp_path):
     (tmp_path / "words").mkdir()
-    (tmp_path / "sentences").mkdir()
+    (tmp_path / "sentences" / "toy").mkdir(parents=True)
     (tmp_path / "words" / "toy.toml").write_text(TOY_WORDS)
-    (tmp_path / "sentences" / "toy.toml").write_text(TOY_SENTENCES)
+    for act, told in TOY_SENTENCES.items():
+        (tmp_path / "sentences" / "toy" / f"{act}.toml").write_text(told)
     words = read_lexicon(tmp_path / "words")
     said = read_examples(tmp_path / "sentences")
     own, own_wholes = list(rows(said, "athlete", words)), list(wholes(said, "athlete", words))
@@ -71,7 +69,8 @@ def test_a_language_touches_no_python(tmp_path):
 
 
 def test_a_message_of_several_acts_teaches_each_of_its_parts(tmp_path):
-    (tmp_path / "en-toy.toml").write_text('[several]\nsaid = ["[scored] 9:24, [] what a day [thanks] ta"]\n')
+    (tmp_path / "toy").mkdir()
+    (tmp_path / "toy" / "several.toml").write_text('said = ["[scored] 9:24, [] what a day [thanks] ta"]')
     told = read_examples(tmp_path)
     assert {one.text for one in told} == {"9:24, what a day ta"}
     assert [(one.act, one.text[one.start : one.end].strip(" ,")) for one in told] == [
