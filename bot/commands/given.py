@@ -96,14 +96,21 @@ def unknown(what: str, name: str, known: Iterable[str]) -> str:
 
 
 def only_named(what: str, name: str | None, known: Sequence[Named]) -> tuple[Named, ...]:
-    """The one of this id or of this other name, or all where no name is given. Raises InputError."""
+    """The one of this id or other name, else those with such a word in a name; all for None. Raises InputError."""
     if name is None:
         return tuple(known)
     asked = name.strip().casefold()
-    found = tuple(one for one in known if asked in (one.id, *one.names))
+    found = tuple(one for one in known if asked in (one.id, *one.names)) or tuple(
+        one for one in known if any(_has_word(of_it, asked) for of_it in (one.id, *one.names))
+    )
     if not found:
         raise InputError(name, unknown(what, name, [name for one in known for name in (one.id, *one.names)]))
     return found
+
+
+def _has_word(name: str, begins: str) -> bool:
+    """`erg` in `rowing ergometer`; two letters are a word of everything."""
+    return len(begins) > len("kb") and any(word.startswith(begins) for word in name.split())
 
 
 def _near(name: str, known: Iterable[str]) -> str:

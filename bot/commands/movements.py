@@ -108,7 +108,10 @@ def card_lines(movement: Movement, variant: Variant) -> Iterator[str]:
     yield f"  One counts: {cue.counts}"
     yield f"  Think of: {' '.join(cue.cues)}"
     yield f"  Usual fault: {cue.fault}"
-    yield from (f"  Take care: {caution}" for caution in cautions_of(variant))
+    yield f"  Take care: {cue.caution}"
+    yield from (
+        f"  Take care with a {one}: {catalogue().implement(one).caution}" for one in implements_of(variant)
+    )
     yield f"  With: {', '.join(implements_of(variant)) or 'nothing'}"
     yield f"  Trains: {trains_words(movement, variant)}"
     yield f"  Moves {share_words(variant.body_share)}"

@@ -34,6 +34,7 @@ from core.measures import MassUnit
 from core.notation.values import NotUnderstood, ReadSession
 from core.scaling.values import (
     Change,
+    Explained,
     GroupLine,
     GroupView,
     Priced,
@@ -109,7 +110,16 @@ def _reckoning(session: Session, profile: Profile, year: int) -> Iterator[str]:
         for line in block:
             yield line.written
             yield from _priced("taken", line.chosen)
-            yield from _priced("next best", line.runner_up) if line.runner_up else ["  nothing else would do"]
+            yield from _runner_up(line) if line.runner_up else ["  nothing else would do"]
+
+
+def _runner_up(line: Explained) -> Iterator[str]:
+    assert line.runner_up is not None, "asked before"
+    yield from _priced("next best", line.runner_up)
+    if line.runner_up.cost == line.chosen.cost:
+        yield "    as many points: the way that the catalogue has first is taken"
+    elif line.runner_up.cost < line.chosen.cost:
+        yield "    fewer by itself; beside the other lines it repeats one, or needs another thing in the hands"
 
 
 def _priced(place: str, one: Priced) -> Iterator[str]:
