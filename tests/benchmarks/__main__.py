@@ -3,7 +3,7 @@
 import asyncio
 import sys
 
-from tests.benchmarks import choices, forecasts, messages, priors, updates, versions
+from tests.benchmarks import choices, forecasts, long_texts, messages, priors, updates, versions
 from tests.coach import judge
 
 _PEOPLE = 1000
@@ -22,6 +22,7 @@ def main() -> None:
     show(choices.table(_CHOICES))
     show(priors.table())
     show(judge.table())
+    show(long_texts.table())
     show(asyncio.run(updates.table(_UPDATES)))
     sys.stdout.write(messages.table() + "\n")
 
