@@ -52,7 +52,7 @@ class NearSign(NamedTuple):
 
 @dataclass(frozen=True)
 class Lexicon:
-    """`senses`: by joined stems; `by_language`: words of each.
+    """`senses`: by joined stems; `by_language`: words of each; `spoken`: those of the language of a view, and the catalogue's.
 
     `beginnings`: of all spellings of several words, and the `WHOLE` of them.
 
@@ -66,6 +66,7 @@ class Lexicon:
     near_signs: tuple[NearSign, ...]
     by_language: Mapping[str, frozenset[str]]
     words: frozenset[str]
+    spoken: frozenset[str]
     _read: "_Read"
     _views: dict[str, "Lexicon"] = field(default_factory=dict)
     _candidates: dict[str, list[str]] = field(default_factory=dict)
@@ -114,10 +115,10 @@ def read_lexicon(folder: Path, more_words: Mapping[str, frozenset[str]] | None =
         by_language[language] = frozenset(
             own.union(map(fold, table.get("numbers", {})), (more_words or {}).get(language, ()))
         )
-    known = {word for spelling, _ in _catalogued() for word in words_of(spelling)}.union(
-        *by_language.values()
-    )
-    read = _Read(tables, by_language, tuple(_catalogued()), frozenset(known), frozenset(_beginnings(tables)))
+    catalogued = tuple(_catalogued())
+    of_catalogue = frozenset(word for spelling, _ in catalogued for word in words_of(spelling))
+    known = of_catalogue.union(*by_language.values())
+    read = _Read(tables, by_language, catalogued, known, of_catalogue, frozenset(_beginnings(tables)))
     return _lexicon(read, None)
 
 
@@ -128,6 +129,7 @@ class _Read(NamedTuple):
     by_language: Mapping[str, frozenset[str]]
     catalogued: Sequence[tuple[str, Sense]]
     words: frozenset[str]
+    catalogue_words: frozenset[str]
     beginnings: frozenset[str]
 
 
@@ -150,6 +152,7 @@ def _lexicon(read: _Read, language: str | None) -> Lexicon:
         near_signs=tuple(_near_signs(read.tables)),
         by_language=read.by_language,
         words=read.words,
+        spoken=own.union(read.catalogue_words) if own else read.words,
         beginnings=read.beginnings,
         _read=read,
     )

@@ -53,6 +53,7 @@ HELPING: Final = frozenset(
         "now_word",
         "half_day",
         "not_the",
+        "stays",
         "for_word",
         "with_word",
         "nearly_word",
@@ -249,7 +250,7 @@ def _people(
 def _name(token: Token, meant: str, names: dict[str, str], known: Lexicon) -> str | None:
     word = token.word if token.word in names else token.word.removesuffix("s")
     capital = token.typed[:1].isupper()
-    return names[word] if word in names and (capital or meant not in known.words) else None
+    return names[word] if word in names and (capital or meant not in known.spoken) else None
 
 
 def _small_name(meant: Sequence[str], at: int, names: dict[str, str], known: Lexicon) -> str | None:

@@ -38,6 +38,19 @@ def wanted(stretch: Stretch) -> list[str]:
     return list(dict.fromkeys(one for one in found if one))
 
 
+def meant(stretch: Stretch) -> list[str]:
+    """The days that it is about, without those of `not thursday`, `thursday stays`; all where none is left."""
+    named = stretch.marks("day", "short_day", "date")
+    aside = {_day(one) for one in named if _is_set_aside(stretch, one)}
+    return [one for one in days(stretch) if one not in aside] or days(stretch)
+
+
+def _is_set_aside(stretch: Stretch, mark: Mark) -> bool:
+    if mark.start > stretch.start and stretch.marked.helps(mark.start - 1, "not_the") is not None:
+        return True
+    return any(stretch.marked.helps(at, "stays") is not None for at in stretch.clause(mark))
+
+
 def _day(mark: Mark) -> str | None:
     if mark.quantity is None:
         month = mark.value("month")

@@ -9,6 +9,8 @@ from core.understanding.marks import Mark, Marked
 from core.understanding.quantities import Quantity
 from core.understanding.values import Context
 
+_ENDS_A_THOUGHT = frozenset(".!?;\n,")
+
 
 @dataclass(frozen=True)
 class Stretch:
@@ -70,11 +72,23 @@ class Stretch:
     def word(self, at: int) -> str:
         return self.marked.words[at] if self.start <= at < self.end else ""
 
+    def clause(self, mark: Mark) -> range:
+        """The places of the thought that a mark stands in: from one comma, stop or end of a line to the next."""
+        start, end = mark.start, mark.end
+        while start > self.start and not self._ends_a_thought(start - 1):
+            start -= 1
+        while end < self.end and not self._ends_a_thought(end):
+            end += 1
+        return range(start, end)
+
+    def _ends_a_thought(self, at: int) -> bool:
+        token = self.marked.text.tokens[at]
+        return token.kind == "mark" and token.word in _ENDS_A_THOUGHT
+
     def is_denied(self, at: int, near: int = 3) -> bool:
         """Whether a no stands shortly before a place, with no end of a thought between."""
         for place in range(at - 1, max(self.start, at - near) - 1, -1):
-            token = self.marked.text.tokens[place]
-            if token.kind == "mark" and token.word in ".!?;\n,":
+            if self._ends_a_thought(place):
                 return False
             if self.marked.helps(place, "denial") is not None:
                 return True

@@ -23,3 +23,7 @@ def test_a_name_that_is_a_word_is_a_word_elsewhere():
 def test_what_begins_a_sentence_is_nobody_unless_it_does_something():
     assert people("Odd minutes: 8 swings. Unreal.", None) == []
     assert people("Ilse 2 rounds less please", None) == ["Ilse"]
+
+
+def test_a_word_of_another_language_is_a_name_in_this_one():
+    assert people("easy week for anders", ("Anders", "Bo")) == ["Anders"]

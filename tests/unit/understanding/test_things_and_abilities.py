@@ -76,8 +76,13 @@ def test_each_number_belongs_to_the_movement_it_stands_nearest_to(text, expected
     assert found == expected
 
 
+def test_what_was_done_before_is_nothing_that_one_can():
+    found = acts("back squat before the twins 100 kg for 5, these days 45 kg for 5", "ability")
+    assert [one["load_kg"] for one in found] == [45]
+
+
 def test_what_is_told_twice_of_one_movement_is_asked_about():
-    assert acts("back squat before the twins 100 kg for 5, these days 45 kg for 5", "ability") == []
+    assert acts("back squat before the operation 100 kg for 5, these days 45 kg for 5", "ability") == []
 
 
 @pytest.mark.parametrize("text", ["24, 19, 15", "24 19 15 so 58", "58 in total"])

@@ -102,7 +102,7 @@ HEALTH = [
     ("no running for me please", {"no-running"}),
 ]
 OF_OTHERS_OR_BEFORE = [
-    "my wife is pregnant", "we're expecting guests", "no running today",
+    "my wife is pregnant", "we're expecting guests",
     "I'm not pregnant", "am I allowed to do this if I'm pregnant?",
     "I love how this fits me", "no class next Tuesday", "no", "no idea", "7+12", "I was pregnant last year",
 ]  # fmt: skip

@@ -50,7 +50,7 @@ def _class(stretch: Stretch) -> Fields:
 
 
 def _class_change(stretch: Stretch) -> Fields:
-    found = days.days(stretch)
+    found = days.meant(stretch)
     clock = days.one_clock(stretch, of_class=True)
     to = " ".join(one for one in (*found[1:2], clock) if one)
     return {"day": found[0] if found else None, "to": to or None}

@@ -25,7 +25,7 @@ def day(stretch: Stretch) -> Fields:
 
 
 def each_day(stretch: Stretch) -> Sequence[Fields]:
-    named = days.days(stretch)
+    named = days.meant(stretch)
     # `tuesday is off this week only`: the week says which tuesday.
     return [{"day": one} for one in named if one not in _WEEKS] or [{"day": one} for one in named] or [{}]
 
