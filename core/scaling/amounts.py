@@ -40,8 +40,8 @@ MANY = 40
 # So many are a set, however long each takes: of both sides in turn, four each (estimates).
 FEWEST, FEWEST_IN_TURN = 5.0, 8.0
 BY_THE_SET = {AmountUnit.REPS, AmountUnit.SECONDS}
-# What lasts so many times as long is about as long (estimate).
-ABOUT_AS_LONG = 1.3
+# What lasts so many times as long is about as long: another movement, and another way of the same (estimates).
+ABOUT_AS_LONG = 1.1, 1.3
 
 # What somebody should at least be able to do where the coach wants as much as goes (estimates).
 AT_LEAST = {AmountUnit.REPS: 10.0, AmountUnit.SECONDS: 20.0}
@@ -94,7 +94,8 @@ def _as_long_as_usual(amount: float, line: Line, written: Done, to: Done, unit: 
     as_written = (line.amount or 0.0) * worth * _seconds(written_unit(line, written), written)
     fewest, dose = FEWEST_IN_TURN if to[0].sides_of(to[1]) == "alternating" else FEWEST, dose_of(*to)
     most = max(fewest, max(dose.most_s, dose.of_written * as_written) / one)
-    return amount if amount <= ABOUT_AS_LONG * most else as_counted(most, unit)
+    about = ABOUT_AS_LONG[written[0].id == to[0].id]
+    return amount if amount <= about * most else as_counted(most, unit)
 
 
 def _of_one_side(block: Block, amount: float, unit: AmountUnit, to: Variant) -> float:

@@ -36,7 +36,7 @@ def doses() -> tuple[Dose, ...]:
 
 def dose_of(movement: Movement, variant: Variant) -> Dose:
     """How long a set of this is, by its pattern, else by what it mainly trains: the two may share a name."""
-    main = movement.main_of(variant)
-    one_s = variant.seconds.value
-    of_pattern = (dose for dose in doses() if movement.pattern in dose.patterns and one_s >= dose.from_s)
-    return next(of_pattern, None) or next(dose for dose in doses() if main in dose.parts)
+    main, one_s = movement.main_of(variant), variant.seconds.value
+    lasting = [dose for dose in doses() if one_s >= dose.from_s]
+    of_pattern = (dose for dose in lasting if movement.pattern in dose.patterns)
+    return next(of_pattern, None) or next(dose for dose in lasting if main in dose.parts)

@@ -1,11 +1,12 @@
 """How much of a set is enough for whom: what leaves them breath, what keeps its form, what a coach gives beginners."""
 
+from collections.abc import Sequence
 from math import inf
 
 from core.measures import AmountUnit
 from core.movements.values import Part
-from core.scaling.ways import Near
-from core.scaling.works import FEW_EASY, FEWEST_LIGHT, HALF, Lift, Work
+from core.scaling.ways import LinePlan, Near
+from core.scaling.works import FEW_EASY, FEWEST_LIGHT, HALF, Lift, Option, Work
 
 # Long straining holds push the blood pressure up: who must not hold their breath holds so long at most (estimate).
 LONGEST_HOLD_S = 25.0
@@ -18,6 +19,21 @@ SLOWER, AT_WORK = 1.2, 2 / 3
 NEW_SHARE = 2 / 3
 # What is sore does some of it, to be moved and no more (estimate).
 SORE_SHARE = 2 / 3
+
+# Many of what is light instead of a few heavy ones: so long all their sets last together, and so many are left at least
+# (estimates: three sets of ten or twelve a side for five heavy fives, common practice).
+MANY_S, FEWEST_SETS = 225.0, 3
+
+
+def sets_of(rounds: int, done: Sequence[tuple[LinePlan, Option]]) -> int:
+    """How many sets of many stand for so many heavy ones; as many as are written where anything of it is heavy."""
+    longest = 0.0
+    for plan, option in done:
+        if not plan.heavy or option.way is None or option.part <= 1:
+            return rounds
+        sides = 2 if option.way.per_side else 1
+        longest = max(longest, option.way.set_s * option.part * sides)
+    return min(rounds, max(FEWEST_SETS, int(MANY_S // longest))) if longest else rounds
 
 
 def most_of(work: Work) -> float:

@@ -13,6 +13,7 @@ from core.scaling.called_for import with_called_for
 from core.scaling.costs import Costs
 from core.scaling.counting import counts_as_written
 from core.scaling.easing import KEPT, NO_CUT, Cut
+from core.scaling.enough import sets_of
 from core.scaling.intent import is_easy
 from core.scaling.lines import line_of, resting
 from core.scaling.noted import reason_beside
@@ -43,6 +44,7 @@ FOR_THE_COACH = {Because.UNKNOWN_HEAVY, Because.TOO_LIGHT, Because.NO_SAFE_OPTIO
 MOST_MINUTES = 20.0
 # Where a line is kept easy the part isn't hard (5 is, on the scale of efforts).
 NOT_HARD = 5
+AS_MUCH_AS_GOES = {Format.MAX_REPS, Format.HOLD, Format.MAX_LOAD}
 FORBIDS: Mapping[SessionRule, Literal["clearance", "rest"]] = {"cleared-first": "clearance", "rest": "rest"}
 
 
@@ -133,13 +135,14 @@ def _version_block(
         for rows in sections
     )
     block = plan.block
-    done = (row.options[pick] for row, pick in zip(chain.from_iterable(sections), chosen, strict=True))
-    eases = any(one.way is not None and athlete.goes_easy(one.way) for one in done)
+    rows = tuple(chain.from_iterable(sections))
+    done = [(row.plan, row.options[pick]) for row, pick in zip(rows, chosen, strict=True)]
+    eases = any(one.way is not None and athlete.goes_easy(one.way) for _, one in done)
     made = VersionBlock(
         block=number,
         format=block.format,
         minutes=_minutes(block, athlete.minutes),
-        rounds=block.rounds,
+        rounds=sets_of(block.rounds, done) if block.rounds and block.format is Format.SETS else block.rounds,
         scheme=block.scheme,
         cap_s=_cap_s(block, athlete.minutes, eased=athlete.easing is not None),
         every_s=block.every_s,
@@ -148,7 +151,9 @@ def _version_block(
         rest_stations=block.rest_stations,
         effort=block.effort and block.effort.at_most(athlete.effort_at_most or (NOT_HARD if eases else None)),
         notes=block.notes,
-        scored=block.scored and athlete.scored and not is_easy(block),
+        scored=block.scored
+        and athlete.scored
+        and not (is_easy(block) or _tries_a_joint(block, done, athlete)),
         counts=block.counts,
         buy_in=buy_in,
         lines=lines,
@@ -156,6 +161,11 @@ def _version_block(
     )
     turn = turn_of(made, athlete.profile)
     return made if turn is None else made.model_copy(update={"turn": turn})
+
+
+def _tries_a_joint(block: Block, done: Iterable[tuple[LinePlan, Option]], athlete: Athlete) -> bool:
+    """Whether as much as goes would be asked of what stands in for a sore joint's sake: nobody tests that."""
+    return block.format in AS_MUCH_AS_GOES and any(athlete.spares_a_joint(plan.ways[0]) for plan, _ in done)
 
 
 def _left_out(number: int, plan: BlockPlan) -> VersionBlock:
