@@ -52,7 +52,9 @@ class NearSign(NamedTuple):
 
 @dataclass(frozen=True)
 class Lexicon:
-    """`senses`: by joined stems; `by_language`: words of each; `spoken`: those of the language of a view, and the catalogue's.
+    """`senses`: by joined stems; `by_language`: words of each.
+
+    `spoken`: those of the language of a view, and the catalogue's.
 
     `beginnings`: of all spellings of several words, and the `WHOLE` of them.
 
