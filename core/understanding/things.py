@@ -6,13 +6,14 @@ from dataclasses import dataclass
 from decimal import Decimal
 from typing import Final
 
+from core.athletes.barbells import BAR, with_plates
 from core.athletes.equipment import Things, everything, is_weightless, that_matter, that_matter_not
 from core.athletes.values import MOST_LOADS, Equipment
 from core.errors import TooMuch
 from core.measures import MassUnit, to_kg
 from core.notation.equipment_partners import mark_shared
 from core.understanding.marks import Marked, mark
-from core.understanding.slots.equipment import BAR, Item, merged, named, parts_at, with_plates
+from core.understanding.slots.equipment import Item, merged, named, parts_at
 from core.understanding.slots.stretch import Stretch, plain
 from core.understanding.understand import understand
 from core.understanding.values import Context, Message

@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from typing import Any
 
+from core.athletes.barbells import with_plates
 from core.athletes.equipment import Things, at, furnished, with_more, without
 from core.athletes.today import said
 from core.athletes.values import Different, Equipment, Furnished, Profile, SetName
@@ -18,7 +19,6 @@ from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.store.documents import FURNISHED
 from core.understanding.equipment_changes import UNNAMED, EquipmentChange, read_equipment_change
-from core.understanding.slots.equipment import with_plates
 from core.understanding.things import read_things
 
 # A weight that isn't named is one of these, if it isn't like the others that are there (common practice).

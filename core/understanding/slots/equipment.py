@@ -8,6 +8,7 @@ from functools import cache
 from pathlib import Path
 from typing import Final
 
+from core.athletes.barbells import BAR, BARBELL, HEAVIEST_KG, STEP, with_plates
 from core.athletes.values import Equipment
 from core.measures import LEAST_STEP_KG, MassUnit, to_kg
 from core.movements.lookup import catalogue
@@ -18,16 +19,9 @@ from core.understanding.slots.stretch import Stretch, exact_kg, in_kg, plain
 
 _GYM: Final = Path(__file__).with_name("gym.toml")
 _MOST_OF_ONE: Final = 6
-_HEAVIEST_KG: Final = 500
-# Nobody has a pair of these.
-_BARBELL: Final = "barbell"
-# The heaviest plates made for a bar (common practice, no source).
-_HEAVIEST_PLATE_KG: Final = 25
 _FILLABLE: Final = frozenset({"backpack", "jug"})
 # Estimates, on the safe side, for what people leave out; they are shown, and can be changed.
 _FULL_KG: Final = {"backpack": Decimal(10), "jug": Decimal(5)}
-_STEP: Final = {MassUnit.KG: Decimal("2.5"), MassUnit.LB: Decimal(5)}
-BAR: Final = {MassUnit.KG: Decimal(20), MassUnit.LB: Decimal(45)}
 
 
 @dataclass
@@ -353,7 +347,7 @@ def _as_equipment(item: Item, units: MassUnit) -> Equipment | None:
     each = item.count or 1
     if not _is_held(item.thing):
         return Equipment(implement=item.thing, each=each, height_cm=item.height_cm)
-    loads = tuple(sorted({load for load in item.loads_in(units) if 0 < load <= _HEAVIEST_KG}))
+    loads = tuple(sorted({load for load in item.loads_in(units) if 0 < load <= HEAVIEST_KG}))
     if item.thing in _FILLABLE:
         if loads and (item.filled or item.thing == "jug"):
             return Equipment(implement=item.thing, each=each, loads_kg=loads)
@@ -363,7 +357,7 @@ def _as_equipment(item: Item, units: MassUnit) -> Equipment | None:
         item.high, loads = loads[-1], ()
     if item.high is not None:
         return _range(item, units)
-    pairs = item.plural and item.count is None and len(loads) <= 1 and item.thing != _BARBELL
+    pairs = item.plural and item.count is None and len(loads) <= 1 and item.thing != BARBELL
     if item.named_first and not item.by_times and 1 < each == len(loads):  # `3 kettlebells: 8, 12, 16`
         each = 1
     return Equipment(implement=item.thing, each=2 if pairs else each, loads_kg=loads)
@@ -371,34 +365,12 @@ def _as_equipment(item: Item, units: MassUnit) -> Equipment | None:
 
 def _range(item: Item, units: MassUnit) -> Equipment | None:
     assert item.thing is not None and item.high is not None  # noqa: PT018 - both are the caller's
-    step = plain(to_kg(_STEP[units], units)) if item.step is None else item.step
+    step = plain(to_kg(STEP[units], units)) if item.step is None else item.step
     low = item.low or (plain(to_kg(BAR[units], units)) if item.thing == "barbell" else step)
-    if not 0 < low <= item.high <= _HEAVIEST_KG or step < LEAST_STEP_KG:
+    if not 0 < low <= item.high <= HEAVIEST_KG or step < LEAST_STEP_KG:
         return None
     each = item.count or (2 if item.plural else 1)
     return Equipment(implement=item.thing, each=each, from_kg=low, to_kg=item.high, step_kg=step)
-
-
-def with_plates(things: Sequence[Equipment]) -> list[Equipment]:
-    """Plates told by their weight together belong to the bar, if there is one; others are things of their own."""
-    bar = next((one for one in things if one.implement == _BARBELL and one.to_kg is None), None)
-    plates = next((one for one in things if one.implement == "plate" and _in_all(one)), None)
-    if bar is None or plates is None:
-        return list(things)
-    empty = max(bar.loads_kg, default=BAR[MassUnit.KG])
-    total = empty + _in_all(plates)
-    if total > _HEAVIEST_KG:
-        return list(things)
-    loaded = Equipment(
-        implement=_BARBELL, each=bar.each, from_kg=empty, to_kg=total, step_kg=_STEP[MassUnit.KG]
-    )
-    return [loaded if one is bar else one for one in things if one is not plates]
-
-
-def _in_all(plates: Equipment) -> Decimal:
-    """What they weigh together; 0 where single plates are told: none is so heavy."""
-    alone = plates.loads_kg[0] if len(plates.loads_kg) == 1 else Decimal(0)
-    return plates.to_kg or (alone if alone > _HEAVIEST_PLATE_KG else Decimal(0))
 
 
 def merged(found: Sequence[Equipment]) -> tuple[Equipment, ...]:
