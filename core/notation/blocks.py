@@ -118,6 +118,9 @@ def _parts(draft: Draft) -> Iterator[Draft]:
         yield from _one_by_one(draft)
         return
     in_turn = draft.in_turn or draft.kind in UNSCORED or _are_beside(draft)
+    if draft.kind in UNSCORED and not draft.letter and _is_mixed(draft):
+        yield from _as_often(draft)
+        return
     if said is None and not in_turn and _is_mixed(draft):
         yield from _runs(draft)
         return
@@ -152,6 +155,12 @@ def _runs(draft: Draft) -> Iterator[Draft]:
         else:
             facts = {name: value for name, value in draft.facts.items() if name != "rest_s"}
             yield replace(draft, lines=lines, facts=facts)
+
+
+def _as_often(draft: Draft) -> Iterator[Draft]:
+    """`WU: 5 min bike, 2x10 clamshells, 2x10 bridges`: what is done as often stands together."""
+    for _, run in groupby(draft.lines, key=lambda placed: placed.piece.sets):
+        yield replace(draft, lines=list(run))
 
 
 def _one_by_one(draft: Draft) -> Iterator[Draft]:

@@ -95,7 +95,7 @@ def _one_after_the_other(draft: Draft, said: Format | None) -> Format | None:
     pieces = [placed.piece for placed in draft.lines]
     told = all(piece.meaning and (piece.load_rule or piece.loads_kg) and not piece.sets for piece in pieces)
     one = len({piece.meaning for piece in pieces}) == 1
-    plain = said is None and not draft.facts.keys() & {"rounds", "scheme", "cap_s"}
+    plain = said is None and not draft.facts.keys() & {"scheme", "cap_s"}
     return Format.SETS if plain and told and one and len(pieces) > 1 else None
 
 

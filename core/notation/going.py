@@ -66,4 +66,4 @@ def goes_that_way(piece: Piece, way: Meaning | None) -> bool:
     if not (way and timed and nameless) or _BETWEEN.search(said):
         return False
     easy = is_taken_easy(piece) and (piece.amount or 0) >= MINUTE_S
-    return easy or is_paced(said) or (bool(piece.sets) and _HARD.search(said) is not None)
+    return easy or is_paced(said) or _HARD.search(said) is not None

@@ -55,7 +55,7 @@ _EFFORT = shape(
 # `rpe 7-8`: no one number says it
 _EFFORTS = shape(r"(?:@\s?|\bat\s)?\b(?:rpe|effort)\s?:?\s?[0-9](?:\.5)?\s?-\s?(?:[0-9](?:\.5)?|10)(?![0-9])")
 # `@ 5k pace`
-_PACE = shape(r"(?:@|\bat\b)\s?[a-z0-9:/ ]{1,14}\bpace\b")
+_PACE = shape(r"(?:@|\bat\b|\b(?:in|at)\s(?:your|the)\b)\s?[a-z0-9:/ ]{1,14}\bpace\b")
 # `12 DB bench 22.5s`, `curl 3x12 10s`: bells, called by what each weighs
 _BELLS = shape(
     r"^(?=.*\b(?:dbs?|kbs?|dumbbells?|kettlebells?)\b|.*[0-9]\s?x\s?[0-9]{1,3}(?:-[0-9]{1,3})?\s).*[0-9].*[a-z0-9;(]\s{0,3}(?<![0-9.])(?P<x>(?P<a><num>)s)(?=[\s;.)]*$)"
@@ -125,7 +125,7 @@ _PER_SIDE = shape(
 )
 _SET_OF_WHAT = r"(?:back[ -]?off|drop|working|work|top|heavy|light|straight|more)"
 _SETS = shape(
-    rf"(?:^|(?<=[:;,\s]))\s?(?P<n>[0-9]{{1,2}}|{WORD})\s?(?:x|\*|times(?=\s[0-9])|(?:{_SET_OF_WHAT}\s)?(?:sets?|series?)\s?(?:of|x|:)?)\s?(?=:?[0-9]|max|amrap"
+    rf"(?:^|(?<=[:;,\s]))\s?(?P<n>[0-9]{{1,2}}|{WORD})\s?(?:x|\*|times(?=\s[0-9])|(?:{_SET_OF_WHAT}\s)?(?:sets?|series?)\s?(?:of|x|:)?)\s?(?=:?[0-9]|unbroken\s[0-9]|max|amrap"
     rf"|{WORD})"
 )
 # How many in each set stands right behind their number: `row 4 x 10 pause at the top`, `ohp 3x8 40`.

@@ -26,7 +26,9 @@ def opens(draft: Draft, reading: Reading, clause: Clause, read: ReadRow) -> bool
     said = reading.facts.keys() & OPENERS
     if not said or not draft.lines or draft.is_name_alone or tells_how_often(draft, reading):
         return False
-    has_work = reading.has_work or work_follows(clause, read)
+    has_work = reading.has_work or (
+        work_follows(clause, read) and not (said == {"rounds"} and _has_its_own(clause, read))
+    )
     if all(draft.facts.get(name) == reading.facts[name] for name in said) and not has_work:
         return False
     if reading.has_work and said <= {"scheme"} and draft.facts.get("scheme") == reading.facts["scheme"]:
@@ -47,6 +49,13 @@ def next_kind(reading: Reading, before: BlockKind, *, same_row: bool) -> BlockKi
     scored |= before is BlockKind.SKILL and "scheme" in reading.facts
     inherits = not reading.is_named and before in {BlockKind.STRENGTH, BlockKind.SKILL} and not scored
     return before if inherits else BlockKind.MAIN
+
+
+def _has_its_own(clause: Clause, read: ReadRow) -> bool:
+    """Whether what follows tells itself how often it is done, or is done `then`."""
+    below = read(clause.behind[0])
+    named = [piece for piece in below.pieces if piece.meaning]
+    return below.then or (bool(named) and all(piece.sets for piece in named))
 
 
 def work_follows(clause: Clause, read: ReadRow) -> bool:

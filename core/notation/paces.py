@@ -57,8 +57,11 @@ _STEADY: Final = r"(?:(?:very |nice and )?(?:easy|light|slow|gentle|steady|relax
 _MOVING: Final = r"(?:(?:row|jog|walk|paddl|swim|spin|pedal|rid|ski|float)(?:e|ing|le|ling)?)"
 # What is done easily while one rests: `2 min jog between`, `200 m walk recovery`.
 RESTING: Final = re.compile(
-    rf"(?<![0-9.:\-])(?:(?P<time>{DURATION})|[0-9]{{2,3}}\s?m(?:et(?:re|er)s?)?)\s(?:of\s)?(?:{_STEADY}\s?{_MOVING}?|{_MOVING}(?:\s{_STEADY})?)"
+    rf"(?<![0-9.:\-])(?:(?P<time>{DURATION})|[0-9]{{2,3}}\s?m(?:et(?:re|er)s?)?)\s(?:of\s)?"
+    rf"(?:{_STEADY}\s?{_MOVING}?|{_MOVING}(?:\s{_STEADY})?)"
     r"\s(?:in\s)?(?:between|btw|recover(?:y|ies)|back)\b(?:\s(?:each|every|the|all|reps?|sets?|rounds?|efforts?|pieces)\b)*"
+    rf"|\b(?:rest|recover(?:y)?)\s?:?\s?(?P<behind>{DURATION})\s(?:{_STEADY}\s)?{_MOVING}\b"
+    rf"|\bbetween\s(?:(?:each|every|the|one|set|run|round|them|you)\s){{0,3}}{_MOVING}\s(?:for\s)?(?P<after>{DURATION})"
 )
 
 
@@ -96,7 +99,8 @@ def take_paces(strip: Strip, row: Row, mark: str) -> Iterator[tuple[int, str]]:
 def rest_of(words: str) -> float | None:
     """Seconds of what is done easily while one rests; None where only its distance is told."""
     match = RESTING.search(words.lower())
-    return seconds(match["time"]) if match and match["time"] else None
+    told = match and (match["time"] or match["behind"] or match["after"])
+    return seconds(told) if told else None
 
 
 def is_paced(words: str) -> bool:

@@ -47,11 +47,17 @@ def is_over(draft: Draft, reading: Reading) -> bool:
     apart = reading.begins and reading.where == "lines"
     if apart and (next_pair or _calms_down(draft, told) or _comes_then(draft, reading)):
         return True
-    if reading.then and _calms_down(draft, told):
+    if reading.then and (_calms_down(draft, told) or _sets_come_then(draft, told)):
         return True
     same_row = reading.row.number == draft.lines[-1].row.number
     goes_on = reading.then and (same_row or _INTO.search(reading.row.text.lower()) is not None)
     return any(rule(draft, told, goes_on) for rule in _RULES)
+
+
+def _sets_come_then(draft: Draft, told: list[Piece]) -> bool:
+    """`5 @ 70 %, 3 @ 80 %`, `x2 through`, `then 3 x 10 rows`."""
+    own = all(piece.sets for piece in told) and not any(piece.sets for piece in draft.pieces)
+    return own and draft.facts.get("format") in {None, Format.SETS} and "rounds" in draft.facts
 
 
 def _is_unknown_in_sets(draft: Draft, told: list[Piece]) -> bool:

@@ -15,7 +15,7 @@ PARTS = {
     "n": rf"(?<![0-9.:/\-])(?P<n>{COUNT}|\b(?:{_WORDS})\b)",
     "minutes": rf"(?P<time>{DURATION}|{_BARE_MINUTES})",
     "dur": rf"(?<![0-9.:\-])(?P<time>{DURATION})",
-    "work": rf"(?<![0-9.\-])(?<![0-9]:)(?P<work>{DURATION}|[0-9]{{1,3}})",
+    "work": rf"(?<![0-9.\-])(?<![0-9]:)(?<!min\s-\s)(?P<work>{DURATION}|[0-9]{{1,3}})",
     "off": rf":?(?P<off>{DURATION}|[0-9]{{1,3}})",
     "lo": rf"(?P<lo>{NUMBER})",
     "hi": rf"(?P<hi>{NUMBER})",

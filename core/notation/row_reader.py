@@ -1,6 +1,7 @@
 """Reads one row of a coach's text: its front, what is said of the block, then the pieces of its lines."""
 
 import re
+from collections.abc import Iterable
 from dataclasses import replace
 
 from core.measures import AmountUnit, MassUnit
@@ -32,7 +33,7 @@ from core.notation.phrases import take_phrases
 from core.notation.pieces import Piece, awaits, complete, completes, halved, repeats
 from core.notation.reading import Reading
 from core.notation.respelling import respelled, slip
-from core.notation.segments import is_in_stages, segments, split
+from core.notation.segments import is_in_stages, segments, split, stages_bound
 from core.notation.set_by_set import with_lists_bound
 from core.notation.sharing import is_carried, is_load_alone, loaded, says_same, share_load
 from core.notation.stations import bound, is_rest, resting_station, share_station, station_alone
@@ -199,7 +200,7 @@ def _read_front(reading: Reading, strip: Strip) -> None:
 def _read_pieces(
     reading: Reading, strip: Strip, notes: list[tuple[int, str]], lexicon: Lexicon, unit: MassUnit
 ) -> None:
-    strip.text = with_sexes_bound(with_lists_bound(bound(strip.text)))
+    strip.text = with_sexes_bound(with_lists_bound(bound(stages_bound(strip.text))))
     for start, end in segments(strip.text):
         mine = [note for at, note in notes if start <= at < end]
         text = strip.text[start:end].replace(NOTE, " ")
@@ -221,16 +222,28 @@ def _read_pieces(
             reading.unread.append(Stretch(start, end, looks_like="note"))
             continue
         if is_in_stages(pieces):
-            pieces, mine = [replace(piece, notes=(*piece.notes, *mine)) for piece in pieces], []
+            _add_stages(reading, [_told_here(reading, piece, mine) for piece in pieces])
+            continue
         for piece in pieces:
-            piece.text = _closed(
-                plain_row(reading.row.own_words(piece.start, piece.end)).text.strip(" .,:;-*")
-            )
-            piece.listed = reading.number
-            _keep(reading, piece, lexicon)
+            _keep(reading, _told_here(reading, piece, ()), lexicon)
         _annotate(reading, mine)
     share_station(reading.pieces)
     share_load(reading.pieces, reading.row, lexicon)
+
+
+def _add_stages(reading: Reading, stages: list[Piece]) -> None:
+    """Each stage is a line; what stands in front and says only what is done is done in all: `Row: 1-2-1 min`."""
+    last = reading.pieces[-1] if reading.pieces else None
+    if last and last.meaning and not (last.says_anything or last.unread):
+        reading.pieces.pop()
+        stages = [replace(one, meaning=one.meaning or last.meaning) for one in stages]
+    reading.pieces += stages
+
+
+def _told_here(reading: Reading, piece: Piece, notes: Iterable[str]) -> Piece:
+    """The piece in its coach's words, with what stands beside it."""
+    text = plain_row(reading.row.own_words(piece.start, piece.end)).text.strip(" .,:;-*")
+    return replace(piece, text=_closed(text), listed=reading.number, notes=(*piece.notes, *notes))
 
 
 def _name_by_bracket(piece: Piece, notes: list[str], lexicon: Lexicon) -> None:

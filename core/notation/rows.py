@@ -17,6 +17,7 @@ _UNIT = re.compile(
     r"(?:[(\[]|\b(?:in|are|all|weights?|loads?|numbers?)\s)\s?(?P<unit>pounds|lbs?|kilos?|kgs?|kilograms)\b"
 )
 COLON = re.compile(r"\s?:(?=\s|$)")
+_SHORTEST_REST_S = 20
 # What such a format lasts (estimates).
 _SHORTEST_MIN, _LONGEST_MIN = 3, 60
 _EASY = frozenset({"brisk-walk"})
@@ -76,6 +77,9 @@ def _take_minutes(reading: Reading) -> None:
 def _told_by_time(reading: Reading, piece: Piece, *, opens: bool) -> Facts:
     """Behind sets it is their rest; beside a clock, in front of a colon or where a part begins how long that runs."""
     amount = piece.amount or 0
+    behind_sets = any(one.sets and one.meaning and one.start < piece.start for one in reading.pieces)
+    if amount < MINUTE_S:
+        return {"rest_s": amount} if behind_sets and "rest_s" not in reading.facts else {}
     in_front = piece is reading.pieces[0] and COLON.match(reading.row.text, piece.end)
     others = [one for one in reading.pieces if one is not piece]
     alone = not any(one.amount or one.sets for one in others) and bool(others or reading.facts)
@@ -88,7 +92,6 @@ def _told_by_time(reading: Reading, piece: Piece, *, opens: bool) -> Facts:
         "every_s",
     }:
         return {"minutes": amount / MINUTE_S}
-    behind_sets = any(one.sets and one.meaning and one.start < piece.start for one in reading.pieces)
     if behind_sets and "rest_s" not in reading.facts:
         return {"rest_s": amount}
     return {"minutes": amount / MINUTE_S} if _takes_minutes(reading) else {}
@@ -104,7 +107,7 @@ def _is_in_sets(draft: Draft) -> bool:
 def _is_time_alone(piece: Piece) -> bool:
     """Whether it tells a time and nothing else; `90"` too, which might be how high."""
     said = piece.unread or piece.meaning or piece.sets or piece.loads_kg or piece.most or piece.amount_to
-    return piece.unit is AmountUnit.SECONDS and not said and (piece.amount or 0) >= MINUTE_S
+    return piece.unit is AmountUnit.SECONDS and not said and (piece.amount or 0) >= _SHORTEST_REST_S
 
 
 def _takes_minutes(reading: Reading) -> bool:

@@ -16,9 +16,10 @@ _PARTING = re.compile(
 _JOINED = re.compile(r"\s(?:and|&|plus)\s|\swith\s(?=[0-9]{1,2}\s?x)|\s?\+\s?|\s?&\s?|\s/\s(?=[0-9])")
 # `500-400-300 m row`, `1-2-3-2-1 min row`, `1'-2'-3' row`: as many lines
 _STAGES = re.compile(
-    r"^(?P<front>\s*(?:[a-z]+\s){0,3})(?P<numbers>[0-9]{1,4}(?:(?:min|s|m|')?\s?-\s?[0-9]{1,4}){2,9})\s?"
+    r"^(?P<front>\s*(?:[a-z]+\s){0,3})(?P<numbers>[0-9]{1,4}(?:\s?(?:min|s|m|')?\s?-{1,3}\s?[0-9]{1,4}){2,9})\s?"
     r"(?P<rest>(?:k?m\s[a-z]|min(?:ute)?s?\b|sec(?:ond)?s?\b|s\b|').*)$"
 )
+_BETWEEN_STAGES = re.compile(r"(?<=[0-9]\smin|[0-9]\ssec)\s-\s(?=[0-9]{1,3}\s(?:min|sec)\b)")
 # `skips / sit-ups` under a scheme; behind an amount it is a choice
 _SLASHED = re.compile(r"(?<=[a-z0-9])\s/\s(?=[a-z0-9])")
 # `3 @ 70% 3 @ 80%`: the next set
@@ -27,6 +28,11 @@ _NEXT_SET = re.compile(r"(?<=%)\s(?=[0-9]{1,2}\+?\s?@)")
 _RUN_ON = re.compile(
     r"(?<=[a-z0-9)])\s{1,3}(?:and\s|\+\s)?(?=[0-9]{1,4}(?:/[0-9]{1,3})?\s?(?:k?m|cal|s|sec|min|x)?\s[a-z])"
 )
+
+
+def stages_bound(text: str) -> str:
+    """The text with the stages of a pyramid bound together, so that no dash parts them: `1 min - 2 min - 1 min`."""
+    return _BETWEEN_STAGES.sub("---", text)
 
 
 def segments(text: str) -> list[tuple[int, int]]:

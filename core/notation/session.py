@@ -163,7 +163,7 @@ class _Reader:
             heads = COLON.match(reading.row.text, piece.end)
             if goes_that_way(piece, self.way) and not (heads or self._is_open(piece)):
                 piece.meaning = self.way or self.lexicon.exact("run")
-            if piece.sets and piece.amount and not (piece.meaning or piece.unread):
+            if (piece.sets or piece.load_rule) and piece.amount and not (piece.meaning or piece.unread):
                 piece.meaning = (
                     None if self.blocks or (self.draft and self.draft.lines) else self.title.movement()
                 )

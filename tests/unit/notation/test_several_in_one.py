@@ -119,3 +119,41 @@ def test_half_as_many_on_each_side_are_the_same_repetitions():
 def test_the_tempo_of_the_line_before_may_be_said_again():
     blocks = blocks_of("Push-up 5x6 @ 4-2-1 rest 90\nRing row 5x6 same tempo like push-up")
     assert [block.lines[0].tempo for block in blocks] == ["4-2-1", "4-2-1"]
+
+
+def test_sets_behind_an_easy_start_are_no_warm_up():
+    blocks = blocks_of("warm up 10 min easy jog\n6x400m strong, rest 90s walk\n5 min easy jog to cool down")
+    assert [block.kind for block in blocks] == ["warm-up", "main", "cool-down"]
+    assert (blocks[1].rounds, blocks[1].rest_s, blocks[1].notes) == (6, 90, "rest 90s walk")
+
+
+def test_what_is_done_once_and_what_is_done_twice_are_two_parts_of_a_warm_up():
+    blocks = blocks_of("Wu 5 min bike, 2x10 clamshell e/s, 2x10 bridge\n\nhip thrust 5x6 heavy, 2 min")
+    assert [(block.kind, block.rounds, len(block.lines)) for block in blocks] == [
+        ("warm-up", None, 1),
+        ("warm-up", 2, 2),
+        ("strength", 5, 1),
+    ]
+
+
+def test_how_often_waves_are_done_stands_below_them():
+    blocks = blocks_of("Press wave\n5@70% 3@80% 1@90%\nx2 through, 2' rest between sets\nthen 3x10 curls r60")
+    assert [(block.format, block.rounds, block.rest_s, len(block.lines)) for block in blocks] == [
+        ("sets", 2, 120, 3),
+        ("sets", 3, 60, 1),
+    ]
+
+
+def test_seconds_behind_sets_are_their_rest():
+    (block,) = blocks_of("side leg lift 2x15 each side, 45s")
+    assert (block.rounds, block.rest_s) == (2, 45)
+
+
+def test_prose_may_tell_a_rest_between():
+    blocks = blocks_of("Run 6 times 400 metres in your 5 km pace and between each one you walk 90 seconds.")
+    assert (blocks[0].rounds, blocks[0].rest_s, blocks[0].lines[0].amount) == (6, 90, 400)
+
+
+def test_each_stage_keeps_its_minutes():
+    (block,) = read_session("Run 1 min - 2 min - 3 min - 2 min - 1 min hard", catalogue()).session.blocks
+    assert amounts(block.lines) == [60, 120, 180, 120, 60]
