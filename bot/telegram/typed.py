@@ -11,10 +11,13 @@ from bot.telegram.seals import Seal
 from core.desk.commands import Command
 from core.desk.outcome import Outcome, Say
 from core.desk.talk.tapping import tapped
+from core.desk.talk.undoing import asks_to_undo, undoing
 from core.desk.visit import Visit
 
 # After that a `yes`, or a `right`, is about something else (estimate); a button stays pressable.
 STANDS: Final = timedelta(hours=12)
+# An `undo` means the last thing but one at most: what is older is named (estimate).
+LATELY: Final = 2
 
 
 async def typed_tap(visit: Visit, heard: Heard, seal: Seal) -> Command | None:
@@ -24,8 +27,15 @@ async def typed_tap(visit: Visit, heard: Heard, seal: Seal) -> Command | None:
     for buttons in await offered(visit, heard.reply_to):
         label = tapped(heard.text, tuple(buttons))
         if label is not None:
-            return unpack(seal.opened(Press(query_id="", data=buttons[label]), visit.chat))
+            return opened(visit, seal, buttons[label])
+    if asks_to_undo(heard.text):
+        lately = await visit.uow.outbox.buttons_lately(visit.chat, visit.now - STANDS, LATELY)
+        return undoing([[opened(visit, seal, data) for data in one.values()] for one in lately])
     return None
+
+
+def opened(visit: Visit, seal: Seal, data: str) -> Command:
+    return unpack(seal.opened(Press(query_id="", data=data), visit.chat))
 
 
 async def offered(visit: Visit, reply_to: int | None) -> Sequence[Mapping[str, str]]:

@@ -268,6 +268,12 @@ class Outbox(Repository):
         rows = await self._all(_SHOWN_LATELY, {"chat": chat_id, "since": since})
         return [row["buttons"] or {} for row in rows if _cause(row["key"]) == _cause(rows[0]["key"])]
 
+    async def buttons_lately(self, chat_id: int, since: datetime, causes: int) -> list[Mapping[str, str]]:
+        """The same of all that was said to the last so many things that happened, the lowest first."""
+        rows = await self._all(_SHOWN_LATELY, {"chat": chat_id, "since": since})
+        known = list(dict.fromkeys(tuple(_cause(row["key"])) for row in rows))[:causes]
+        return [row["buttons"] or {} for row in rows if tuple(_cause(row["key"])) in known]
+
     async def last_refs(self, chat_id: int, since: datetime) -> list[Mapping[str, int]]:
         """What the last messages speak of, the newest first."""
         rows = await self._all(_SHOWN_LATELY, {"chat": chat_id, "since": since})

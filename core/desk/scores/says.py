@@ -118,6 +118,16 @@ class ScoreLeft(Said):
     """What was asked about a score came to nothing."""
 
 
+class NoSuchScore(Said):
+    """There is no score that could be taken away. `athlete`: of whom a coach spoke; None: the visitor's own."""
+
+    athlete: str | None = None
+
+
+class OffTheBoard(Said):
+    """To the athlete: their score is no longer on the board, and they keep it."""
+
+
 class ScoreTakenBack(Said):
     pass
 

@@ -30,7 +30,9 @@ from core.desk.scores.says import (
     JudgeScores,
     NobodyCalled,
     NoScoresYet,
+    NoSuchScore,
     NotForScore,
+    OffTheBoard,
     PastScore,
     PastScores,
     Scoreboard,
@@ -132,6 +134,11 @@ def unplaced(said: ScoreNoted) -> str:
         return "It was other work than the others did, so it stands on the board without a place. Well done!"
     if said.in_group:
         return "Well done!"  # why there is no rank is nobody's business but theirs
+    if STOPPED in (said.score.note or ""):
+        return (
+            "What made you stop? If something hurts, or you feel dizzy or odd, sit down and tell me. If it was simply enough, "
+            "that was the right thing to do."
+        )
     return "No rank today, as you train gently: feeling good afterwards is the point. Well done."
 
 
@@ -261,6 +268,21 @@ def ask_to_replace(said: AskToReplace) -> Worded:
 @wording("en", ScoreTakenBack)
 def score_taken_back(_: ScoreTakenBack) -> Worded:
     return Worded("Taken off the board. Write me a new one whenever you like.")
+
+
+@wording("en", NoSuchScore)
+def no_such_score(said: NoSuchScore) -> Worded:
+    if said.athlete is None:
+        return Worded("There's no score of yours that I could take away.")
+    return Worded(fill("There's no score of {name}'s that I could take away.", name=said.athlete))
+
+
+@wording("en", OffTheBoard)
+def off_the_board(_: OffTheBoard) -> Worded:
+    return Worded(
+        "It's off the board: only you and your coach know it now. Tell me the same "
+        "next time, as every score goes on the board unless you say so."
+    )
 
 
 @wording("en", NotForScore)

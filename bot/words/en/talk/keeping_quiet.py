@@ -2,7 +2,15 @@
 
 from bot.words.wording import Button, Worded, wording
 from core.desk.commands import OnlyAnswer
-from core.desk.talk.says import AnswersOnly
+from core.desk.talk.says import AnswersOnly, NothingToUndo
+
+
+@wording("en", NothingToUndo)
+def nothing_to_undo(_: NothingToUndo) -> Worded:
+    return Worded(
+        "There's nothing of just now that I could take back. Name it and I will: <i>delete my score</i>, <i>I sold the "
+        "kettlebell</i>, <i>my knee is fine again</i>."
+    )
 
 
 @wording("en", AnswersOnly)

@@ -1,0 +1,123 @@
+"""`Undo`, `take that back`, `delete Jonas' score`: what was taken last goes, as its own button would do it."""
+
+from collections.abc import Sequence
+from typing import Final
+
+from core.desk.coached import coached_athletes
+from core.desk.coaching.commands import (
+    CallWeekEasy,
+    HoldAthlete,
+    LetGoHeavier,
+    PutVolumeFirst,
+    TakeOrdersBack,
+    WithdrawSession,
+)
+from core.desk.commands import (
+    Command,
+    ForgetShown,
+    MarkScore,
+    RestoreDraft,
+    TakeScoreBack,
+)
+from core.desk.outcome import Outcome
+from core.desk.profile.commands import ForgetWord
+from core.desk.scores.judging import mark_score
+from core.desk.scores.says import NoSuchScore, OffTheBoard
+from core.desk.scores.scoreboard import renew_board
+from core.desk.scores.taking import take_score_back
+from core.desk.scores.which import A_WEEK, shown_since, told_day
+from core.desk.sessions.meant import at_hand, of_day
+from core.desk.talk.says import NothingToUndo
+from core.desk.talk.scene import scene_of
+from core.desk.versions.commands import AsUsual, FreeLine, UndoEquipment
+from core.desk.versions.looking import show_again
+from core.desk.visit import Visit
+from core.notation.undoing import ScoreGone, asks_to_undo, score_to_go
+from core.scaling.values import Spot
+from core.scores.values import Mark
+from core.store.records import Membership, ScoreRecord, ScoreState, SessionRecord
+
+__all__ = ["as_undo", "asks_to_undo", "undoing"]
+
+# What takes something back whatever stands beside it; the others are two ways of one thing, and take back only where
+# they are all that their message offers.
+UNDOES: Final = (TakeScoreBack, ForgetShown, UndoEquipment, RestoreDraft, TakeOrdersBack, FreeLine, AsUsual)
+TURNS: Final = (
+    HoldAthlete,
+    LetGoHeavier,
+    PutVolumeFirst,
+    CallWeekEasy,
+    WithdrawSession,
+    ForgetWord,
+    MarkScore,
+)
+
+
+def undoing(offered: Sequence[Sequence[Command]]) -> Command | None:
+    """What would take back the last thing that can be: of the messages said last, the lowest first."""
+    for commands in offered:
+        found = [one for one in commands if isinstance(one, UNDOES)]
+        turns = [one for one in commands if isinstance(one, TURNS) and len(commands) == 1]
+        if found or turns:
+            return (found or turns)[0]
+    return None
+
+
+async def as_undo(visit: Visit, text: str, replied_to: int | None) -> Outcome | None:
+    """What no button of late takes back: the last line that was changed; else that there is nothing."""
+    if asks_to_undo(text):
+        return await undo_line(visit, text, replied_to) or visit.told(NothingToUndo())
+    athletes = await coached_athletes(visit)
+    gone = score_to_go(text, tuple(athletes))
+    if gone is None or not await visit.memberships():
+        return None
+    if gone.person is not None:
+        return await remove_of(visit, text, athletes[gone.person])
+    return await remove_own(visit, text, gone)
+
+
+async def undo_line(visit: Visit, text: str, replied_to: int | None) -> Outcome | None:
+    scene = await scene_of(visit, text, replied_to)
+    if scene.record is None or scene.version is None:
+        return None
+    pins = await visit.uow.adjustments.standing(scene.record.id, visit.person.id)
+    if not pins:
+        return None
+    spot = Spot(pins[0].block, pins[0].part, pins[0].line)
+    await visit.uow.adjustments.undo(scene.record.id, visit.person.id, spot, visit.now)
+    return await show_again(visit, scene.record.id, "undone")
+
+
+async def remove_of(visit: Visit, text: str, athlete: Membership) -> Outcome:
+    """Of the day that is named, else their last; by a coach it goes from the board and stays known."""
+    named = await of_day(visit, text)
+    for record in [named] if named else await at_hand(visit):
+        scores = await counting(visit, record, athlete.person_id)
+        if scores and record.group_id == athlete.group_id:
+            told = [await mark_score(visit, MarkScore(score=one.id, mark="not_counted")) for one in scores]
+            return sum(told, Outcome())
+    return visit.told(NoSuchScore(athlete=athlete.person.name))
+
+
+async def remove_own(visit: Visit, text: str, gone: ScoreGone) -> Outcome:
+    week = await shown_since(visit, A_WEEK)
+    for record in await told_day(visit, text, week) or week:
+        scores = await counting(visit, record, visit.person.id)
+        if scores and gone.board:
+            return await off_the_board(visit, record, scores)
+        if scores:
+            told = [await take_score_back(visit, TakeScoreBack(score=one.id)) for one in scores]
+            return sum(told, Outcome())
+    return visit.told(NoSuchScore())
+
+
+async def counting(visit: Visit, record: SessionRecord, person: int) -> list[ScoreRecord]:
+    scores = await visit.uow.scores.of_person(record.id, person)
+    return [one for one in scores if one.state is ScoreState.COUNTS]
+
+
+async def off_the_board(visit: Visit, record: SessionRecord, scores: Sequence[ScoreRecord]) -> Outcome:
+    """They keep it, and so does their coach; nobody else reads it any more."""
+    for one in scores:
+        await visit.uow.scores.mark(one.id, Mark.NOT_COUNTED, visit.person.id, visit.now)
+    return visit.told(OffTheBoard()) + await renew_board(visit, record)

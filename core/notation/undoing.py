@@ -1,0 +1,61 @@
+"""Words that take something back: the last thing that was taken, or a score that is named."""
+
+import re
+from collections.abc import Iterable
+from typing import Final, NamedTuple
+
+from core.notation.people import find_name
+from core.notation.text import plain
+
+_UNDO: Final = re.compile(
+    r"^(?:(?:no|oh|oops|sorry|wait|hang on|hold on|ok|okay|actually|please|pls|hm+|argh|ah|can you|could you"
+    r"|can i|i want to|i'd like to|how do i|let's)\W+)*"
+    r"(?:undo|revert|take (?:it|that|this|the last (?:one|thing|bit)) back|take back (?:that|the last (?:one|thing)|it)"
+    r"|scratch that|ignore that|reverse that|roll (?:it|that) back"
+    r"|i (?:didn't|did not) mean (?:that|it|to)|that was (?:wrong|a mistake|not right|an accident|my mistake)"
+    r"|my mistake|mistake|my bad|wrong one|misclick"
+    r"|that was not what i meant|put it back(?: (?:how|as|the way) it was)?"
+    r"|(?:make it |back )?(?:as|how|like) it was(?: before)?)"
+    r"(?:\W+(?:that|it|this|please|pls|again|last|the|one|thing|change|my|all|of|now|sorry|thanks|then|message))*\W*$"
+)
+_OFF: Final = (
+    r"(?:delete|remove|erase|scrap|wipe|drop|undo|cancel|withdraw|get rid of|take (?:off|down|out|away|back)"
+    r"|don't count|do not count|take)"
+)
+_SCORE: Final = re.compile(
+    rf"\b{_OFF}\b.{{0,30}}\b(?:scores?|results?|times?|entry|numbers?)\b(?!.*\b(?:reminder|class)\b)"
+)
+_OFF_THE_BOARD: Final = re.compile(
+    r"\b(?:don't|do not|dont|not|never|rather not|without|no)\b.{0,25}\b(?:on|in|to|onto) (?:the|that|this|your) "
+    r"(?:board|scoreboard|leaderboard|ranking|list)\b"
+    rf"|\b(?:{_OFF}|keep|leave)\b.{{0,20}}\b(?:off|from) (?:the|that) (?:board|scoreboard|leaderboard|ranking|list)\b"
+)
+_NO_ORDER: Final = re.compile(r"^(?:why|when|what|who|which|if|is|did|does|will|was|would)\b|\bcap\b")
+
+
+class ScoreGone(NamedTuple):
+    """Whose score is to go; None is the speaker's. `board`: only from the board."""
+
+    person: str | None
+    board: bool
+
+
+def asks_to_undo(text: str) -> bool:
+    """`undo`, `take that back`, `oops that was wrong`: nothing else in it."""
+    return bool(_UNDO.match(_words(text)))
+
+
+def score_to_go(text: str, people: Iterable[str] = ()) -> ScoreGone | None:
+    """`delete my score`, `remove jonas' result from yesterday`, `I don't want my score on the board`."""
+    found = find_name(text.replace("\u2019", "'"), people)
+    words = _words(found.rest if found else text)
+    if _NO_ORDER.search(words):
+        return None
+    board = bool(_OFF_THE_BOARD.search(words))
+    if not board and not _SCORE.search(words):
+        return None
+    return ScoreGone(found.name if found else None, board)
+
+
+def _words(text: str) -> str:
+    return re.sub(r"\s+", " ", plain(text).replace("\u2019", "'").casefold()).strip(" .!?")
