@@ -167,6 +167,8 @@ ASKED = {
     "so": "Easier, as you asked",
     "sore": "Easier, as you're sore today",
     "too-easy": "Harder, as it was too easy",
+    "swap": "Something else, as you asked",
+    "weather": "Something else, as you can't go out for it today",
     "bored": "Something else, for a change",
     "as-written": "As written, as you asked",
 }

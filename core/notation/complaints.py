@@ -18,6 +18,25 @@ _OVER = re.compile(
     r"|\b(?:doesn't|does not|don't|no longer|not) (?:hurts?|hurting|ache|painful|sore)\b|\bstopped hurting\b"
     r"|\bno (?:more )?pain\b|\b(?:has |have |is )?healed\b"
 )
+# Of what was told of before, with no word of what it is.
+_IT_IS = (
+    r"^(?:(?:ok|okay|oh|hey|hi|thanks|phew|good news|and|so|actually|now|today|i think)\W+)*"
+    r"(?:(?:it|that|this|the pain|pain|everything|all)(?:'?s| is| are| feels?| has| seems?)?|feels|feeling|is)\s+"
+    r"(?:(?:all|much|completely|totally|quite|a lot|a bit|so much|really|back to|now|been|feeling|doing"
+    r"|gotten|got|already)\s+)*"
+)
+_ENDS = (
+    r"(?:\W+(?:now|again|today|already|thanks|thank you|thx|since|this morning|actually|so|after all|i think"
+    r"|than (?:before|yesterday)))*\W*$"
+)
+_ALL_OVER = re.compile(
+    _IT_IS
+    + r"(?:fine|ok|okay|good|healed|gone|normal|well|settled|great|over)"
+    + _ENDS
+    + r"|^(?:it )?(?:doesn'?t|does not|don'?t|no longer|stopped) hurt(?:s|ing)?(?: any ?more| at all| now)?\W*$"
+    + r"|^no (?:more )?pain(?: any ?more| now| at all)?\W*$"
+)
+_BETTER = re.compile(_IT_IS + "(?:better|improving|improved|less)" + _ENDS)
 _HEDGED = re.compile(
     r"\b(?:almost|nearly|mostly|if|when|unless|except|until|not (?:fine|ok|okay|good|healed|well)|still|but)\b"
 )
@@ -67,3 +86,11 @@ def says_it_will_not_move(text: str) -> bool:
 def joints_in_own(words: str) -> Iterator[str]:
     """The joints that are named in these words, directions left out."""
     return (joint for joint, _ in joints_in(without_directions(words)))
+
+
+def says_it_is_over(text: str) -> Literal["gone", "better"] | None:
+    """`It's fine again`, `it's better now`: of what was told of before."""
+    words = plain(text).replace("\u2019", "'").casefold().strip()
+    if len(words) > _LONGEST:
+        return None
+    return "gone" if _ALL_OVER.match(words) else "better" if _BETTER.match(words) else None

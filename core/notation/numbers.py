@@ -58,6 +58,19 @@ def does_not_know(text: str) -> bool:
     return _UNKNOWN.match(plain(text[:200]).lower()) is not None
 
 
+_NEW_TO_IT = re.compile(
+    r"\b(?:never (?:done|tried|did|had|lifted|trained|held)|not (?:done|tried) (?:one|any|it|this)"
+    r"|(?:don't|dont|do not) (?:really )?(?:know|understand|get) (?:any|what|which|this|that|it|how|much|anything)"
+    r"|no (?:idea|clue)|not sure|new to (?:this|it|all)|beginner"
+    r"|first time|haven't (?:a clue|done|tried)|what does (?:that|this|it) mean)\b"
+)
+
+
+def is_new_to_it(text: str) -> bool:
+    """`I don't know any of this, never done a push-up`: they can't tell, and say so in more words."""
+    return _NEW_TO_IT.search(plain(text[:200]).replace("\u2019", "'").lower()) is not None
+
+
 def read_reps(text: str) -> float | None:
     """Repetitions from `12`, `about twelve`, `none`, `10-12` (the lower); None where it can't be told.
 

@@ -1,9 +1,11 @@
 """A coach's order for people who are named, or for the one who is looked at: `no burpees for Tove this week`."""
 
 from collections.abc import Sequence
+from typing import Any, Final, NamedTuple
 
 from core.understanding.acts import Order
 from core.understanding.marks import mark
+from core.understanding.slots import body
 from core.understanding.slots.orders import order, says
 from core.understanding.slots.stretch import Stretch
 from core.understanding.values import Context
@@ -22,4 +24,48 @@ def orders_in(text: str, people: Sequence[str], looked_at: str | None = None) ->
     if not named or text.strip().endswith("?"):
         return ()
     fields = order(stretch)
-    return tuple(Order(text=text.strip(), person=one, **fields) for one in named) if fields else ()
+    if fields.get("step") in {None, "shorter"}:
+        return ()
+    return tuple(Order(text=text.strip(), person=one, **fields) for one in named)
+
+
+class Wanted(NamedTuple):
+    """What somebody wants of a line of their own: `movement` goes, `to` comes. `joints`: what hurts in it.
+
+    `weather`: it keeps them from it.
+    """
+
+    step: str
+    movement: str | None = None
+    to: str | None = None
+    joints: tuple[str, ...] = ()
+    weather: bool = False
+
+
+def _instead_of_one(stretch: Stretch) -> dict[str, Any]:
+    """`What can I do instead of burpees`: anything else."""
+    named = stretch.values("movement")
+    said = {stretch.marked.helps(at, "instead") for at in stretch.helps("instead")}
+    return {"step": "out", "movement": named[0]} if len(named) == 1 and said & {"of", "other"} else {}
+
+
+_OF_A_LINE: Final = frozenset({"out", "other", "easier", "harder", "fewer", "half"})
+
+
+def wanted_in(text: str) -> Wanted | None:
+    """`can't do the run, it's pouring`, `rows instead of burpees`, `push-ups too hard`; None where no line is named."""
+    marked = mark(text, ())
+    stretch = Stretch(marked, 0, len(marked.words), Context())
+    fields = order(stretch) or _instead_of_one(stretch)
+    step = fields.get("step", "")
+    if step == "shorter" and not fields.get("movement"):
+        return Wanted(step)
+    if step not in _OF_A_LINE or not (fields.get("movement") or fields.get("to")):
+        return None
+    return Wanted(
+        step,
+        fields.get("movement"),
+        fields.get("to"),
+        body.joints(stretch) if step == "out" else (),
+        says(stretch, "weather"),
+    )

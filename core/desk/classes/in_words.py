@@ -8,17 +8,25 @@ from core.desk.classes.dates import call_off_in_words, move_in_words
 from core.desk.classes.habits import fulfil
 from core.desk.classes.setting_up import propose_class
 from core.desk.coached import coached_groups
+from core.desk.commands import SetZone
 from core.desk.days import today_in
+from core.desk.joining.groups import set_zone
 from core.desk.outcome import Outcome
 from core.desk.talk.asked import keeps
 from core.desk.visit import Visit
 from core.notation.classes import read_called_off, read_class, read_moved
 from core.notation.reminding import OwnZone, read_wish
+from core.notation.zones import places_in, read_zone
 from core.store.records import Group
 
 _LIST = re.compile(
     r"\W*(?:(?:my|the|next|all|show|see|list|upcoming)\s)*class(?:es)?\W*"
     r"|\W*when(?:'s| is| are)\s(?:(?:the|my|our|next)\s)*class(?:es)?\W*",
+    re.IGNORECASE,
+)
+_GROUP_CLOCK = re.compile(
+    r"\b(?:group(?:['\u2019]?s)?|our|their|everybody['\u2019]?s|team(?:['\u2019]?s)?)\s+(?:clock|time ?zone|zone)\b\s*"
+    r"(?:(?:is|to|on|in|should be|shall be|set to|now|as)\s+)*(?P<place>[^\n?]{2,60}?)(?:\s+time)?\W*$",
     re.IGNORECASE,
 )
 
@@ -40,7 +48,17 @@ async def as_class_words(visit: Visit, text: str, _: int | None) -> Outcome | No
     return await fulfil(visit, wish)
 
 
+def group_clock(text: str) -> str | None:
+    """The zone in `set the group's clock to London time`; None where no one place is told."""
+    found = _GROUP_CLOCK.search(text)
+    zones = (read_zone(found["place"]) or places_in(found["place"])) if found else ()
+    return zones[0] if len(zones) == 1 else None
+
+
 async def as_coach(visit: Visit, text: str, groups: list[Group]) -> Outcome | None:
+    zone = group_clock(text)
+    if zone is not None and len(groups) == 1:
+        return await set_zone(visit, SetZone(group=groups[0].id, zone=zone))
     today = today_in(groups[0], visit.now)
     off = read_called_off(text, today)
     if off is not None:

@@ -7,7 +7,7 @@ from zoneinfo import available_timezones
 from core.desk.access import admitted
 from core.desk.commands import LeaveGroup, MoveGroup, OpenGroup, PinMessage, SetUnits, SetZone
 from core.desk.errors import UnknownThing
-from core.desk.joining.says import AskUnits, AskZone, CoachReady, GroupGreeting
+from core.desk.joining.says import AskUnits, AskZone, CoachReady, GroupClockSet, GroupGreeting
 from core.desk.outcome import Outcome, Say
 from core.desk.visit import Visit
 from core.measures import MassUnit
@@ -46,10 +46,12 @@ async def pin_message(visit: Visit, command: PinMessage) -> Outcome:
 
 @admitted
 async def set_zone(visit: Visit, command: SetZone) -> Outcome:
-    await visit.group(command.group)
+    before = await visit.group(command.group)
     if command.zone not in available_timezones():
         raise UnknownThing
     group = await visit.uow.groups.set_up(command.group, zone=command.zone)
+    if before.zone is not None and await visit.uow.questions.open_in(visit.chat) is None:
+        return visit.told(GroupClockSet(title=group.title, zone=command.zone)) + Outcome(settles=True)
     return await ask_units(visit, group) + Outcome(settles=True)
 
 

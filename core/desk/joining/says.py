@@ -6,6 +6,13 @@ from core.measures import MassUnit
 from core.values import Value
 
 
+class GroupClockSet(Said):
+    """To a coach: the group goes by another clock from now on."""
+
+    title: str
+    zone: str
+
+
 class AskConsent(Said):
     """`again`: all of it was said before, and what was typed since was no yes or no."""
 

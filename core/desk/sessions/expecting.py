@@ -23,6 +23,16 @@ _SUPPOSED = re.compile(
 )
 
 
+# `The DBs are 10`: what is held has so many kilos.
+_OF_THINGS = re.compile(
+    r"^(?:the|their|our|all(?: the)?)?\s*"
+    r"(?:dumb-?bells?|dbs?|db's|kettle-?bells?|kbs?|kb's|bells?|weights?|loads?|bars?|barbells?)\s+"
+    r"(?:is|are|was|were|would be|go(?:es)? to|went to)\s+",
+    re.IGNORECASE,
+)
+_BARE = re.compile(r"^[0-9]+(?:[.,][0-9]+)?$")
+
+
 async def how_long_for(visit: Visit, record: SessionRecord, name: str | None = None) -> Outcome:
     """To a coach who asked how long it takes them, or one of them."""
     tried, _ = await try_on_group(visit, record)
@@ -64,6 +74,6 @@ def lines_changed(before: str, after: str) -> tuple[tuple[str, str], ...]:
 
 def _as_wishes(change: str, session: Session) -> tuple[str, ...]:
     """How the change would be ordered, the likelier first; a bare load is that of what has one."""
-    wish = _SUPPOSED.sub("", change)
+    wish = _BARE.sub(r"\g<0> kg", _SUPPOSED.sub("", _OF_THINGS.sub("", change)))
     loaded = [line.movement for block in session.blocks for line in block.lines if line.loads_kg]
     return (change, wish, f"make {wish}", f"make it {wish}", *(f"make the {one} {wish}" for one in loaded))

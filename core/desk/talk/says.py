@@ -5,6 +5,7 @@ from typing import Literal
 
 from core.desk.outcome import Said
 from core.forecast.values import Outlook
+from core.notation.common_questions import Topic
 from core.values import Value
 
 # What can be tapped in place of words that weren't understood.
@@ -76,6 +77,30 @@ class NobodyJudges(Said):
 
 class NothingWaits(Said):
     """To a `no` or `cancel` while nothing is asked."""
+
+
+# How far somebody has come with us.
+Stage = Literal[
+    "coach", "consent", "screening", "stopped", "nothing_posted", "no_version", "has_version", "done"
+]
+
+
+class CommonAnswer(Said):
+    """To a question about the bot itself."""
+
+    topic: Topic
+    stage: Stage
+
+
+class NoSwap(Said):
+    """What they want instead isn't safe for them, or isn't there. `to`: the movement; None: anything else."""
+
+    version: int
+    to: str | None
+
+
+class NothingToUndo(Said):
+    """To an `undo` where nothing was taken of late that could be taken back."""
 
 
 class AnswersOnly(Said):

@@ -48,6 +48,7 @@ from core.desk.talk.acts import as_clear_acts, as_one_act, as_other_matter, do_a
 from core.desk.talk.alarm import SIGNS, as_way_out, raise_alarm, tell_signs_in_words
 from core.desk.talk.asides import be_kind
 from core.desk.talk.asked import KEPT_BY, OfScore, asked_in
+from core.desk.talk.commonly_asked import as_common_question
 from core.desk.talk.helping import show_help
 from core.desk.talk.in_group import session_replied_to
 from core.desk.talk.meant import (
@@ -62,16 +63,19 @@ from core.desk.talk.meant import (
 )
 from core.desk.talk.only_asked import as_question
 from core.desk.talk.ordered import as_order
+from core.desk.talk.own_lines import as_own_line
 from core.desk.talk.passing_on import as_for_coach, as_own_words
 from core.desk.talk.privacy import as_privacy
+from core.desk.talk.undoing import as_undo
 from core.desk.today.breaks import BREAK
 from core.desk.today.easing import as_easing, tell_break
 from core.desk.today.easy_weeks import as_easy_week
 from core.desk.today.elsewhere import as_elsewhere
 from core.desk.today.felt import as_all_told, as_felt
-from core.desk.today.pain import as_complaint, as_stiffness
+from core.desk.today.pain import as_complaint, as_over, as_stiffness
 from core.desk.today.reports import tell_where
 from core.desk.today.sides import as_side
+from core.desk.today.unwell import as_unwell
 from core.desk.versions.answers import ask_again, tell_answer, tell_weight
 from core.desk.versions.holding import as_body_of_another, as_wish
 from core.desk.versions.more import as_more
@@ -161,6 +165,13 @@ async def as_asked(visit: Visit, text: str, session: int | None) -> Outcome | No
     return await held_answer(visit) or asked + (await still_open(visit, question) if question else Outcome())
 
 
+async def as_commonly_asked(visit: Visit, text: str, session: int | None) -> Outcome | None:
+    """What is open is asked once more, in short."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    asked = await as_common_question(visit, text, session)
+    return asked + await still_open(visit, question) if asked and question else asked
+
+
 async def as_session(visit: Visit, text: str, _: int | None) -> Outcome | None:
     if not is_like_a_session(text) or await names_an_athlete(visit, text):
         return None
@@ -245,13 +256,18 @@ READINGS = (
     raise_alarm,
     as_minor,
     as_one_meant,
+    as_commonly_asked,
     as_for_coach,
     as_own_words,
     as_draft_order,
+    as_undo,
     as_leeway,
     as_wish,
     as_easy_week,
     as_order,
+    as_over,
+    as_unwell,
+    as_own_line,
     as_amendment,
     as_word_to_one,
     as_told_for,

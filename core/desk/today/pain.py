@@ -23,7 +23,7 @@ from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.notation.chat import is_like_a_score
-from core.notation.complaints import ToldPain, read_complaint, says_it_will_not_move
+from core.notation.complaints import ToldPain, read_complaint, says_it_is_over, says_it_will_not_move
 from core.notation.sides import read_sides
 from core.notation.stages import read_cleared, read_weeks
 from core.scaling.values import VersionLine
@@ -137,6 +137,23 @@ async def as_complaint(visit: Visit, text: str, _: int | None) -> Outcome | None
     if told.kind == "hurts":
         await visit.uow.reports.tell(done.id, visit.person.id, visit.now, hurt=Hurt.PAIN)
     return noted
+
+
+async def as_over(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """`It's fine again`: what was told last. What is only better is asked about, as it may still have to be spared."""
+    how = says_it_is_over(text)
+    if how is None or not await visit.memberships() or await keeps(visit, "pain"):
+        return None
+    complaints = (await visit.profile()).complaints
+    if not complaints:
+        return None
+    told = max(reversed(complaints), key=lambda one: one.since)
+    group = await visit.group((await visit.memberships())[0].group_id)
+    if how == "better":
+        return visit.told(AskReview(complaint=told, group=group.id))
+    return await tell_over(visit, ToldPain("over", (told.limit,), {}), text, group) + await version_again(
+        visit
+    )
 
 
 async def done_lately(visit: Visit) -> SessionRecord | None:

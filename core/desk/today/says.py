@@ -5,6 +5,7 @@ from datetime import date
 from core.athletes.values import Different, Equipment, SetName
 from core.desk.outcome import Said
 from core.measures import MassUnit
+from core.notation.unwell import Cause
 from core.scores.values import Hurt
 from core.sessions.values import Session
 
@@ -19,6 +20,14 @@ class AskDifferent(Said):
 
 class AskSick(Said):
     version_id: int
+
+
+class NotAtTheirBest(Said):
+    """From what they feel unwell; `minutes`: what a shorter version would take, where they have one."""
+
+    cause: Cause
+    version: int | None
+    minutes: int | None
 
 
 class AskSore(Said):

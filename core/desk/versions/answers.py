@@ -30,7 +30,7 @@ from core.desk.visit import Visit
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
 from core.notation.limits import read_limits
-from core.notation.numbers import does_not_know, read_body_mass, read_reps
+from core.notation.numbers import does_not_know, is_new_to_it, read_body_mass, read_reps
 from core.notation.sides import read_sides
 from core.scaling.values import Ask, Question
 from core.understanding.things import read_things, read_weight
@@ -224,6 +224,20 @@ async def tell_ability_in_words(
     return await tell_ability(visit, command)
 
 
+# Nobody is asked twice what they can't tell: then it is begun with what is light.
+CAN_BE_GUESSED: Final = frozenset({Ask.PAIR, Ask.ABILITY})
+
+
+async def go_gently(visit: Visit, question: Question, session_id: int) -> Outcome:
+    if question.ask is Ask.PAIR:
+        return await keep(visit, session_id, Understood(gently=True), pair=2)
+    assert question.movement is not None, "an ability is of a movement"
+    unknown = Evidence(movement=question.movement, variant=question.variant, on=visit.now.date())
+    await visit.must_consent()
+    await visit.uow.profiles.add_evidence(visit.person.id, unknown, visit.now)
+    return await my_version(visit, MyVersion(session=session_id), Understood(gently=True))
+
+
 # What was typed is quoted back no longer than this.
 QUOTED = 60
 
@@ -234,6 +248,8 @@ async def ask_again(visit: Visit, refs: Mapping[str, Any], unread: str) -> Outco
     What may be something to spare is offered to the coach, unless it asks something itself.
     """
     question = Question.model_validate(refs["question"])
+    if unread and question.ask in CAN_BE_GUESSED and (refs.get("again") or is_new_to_it(unread)):
+        return await go_gently(visit, question, refs["session"])
     profile = await visit.profile()
     words = (unread[:QUOTED],) if unread else ()
     spares = question.ask is Ask.LIMITS and unread and not unread.rstrip().endswith("?")

@@ -34,7 +34,10 @@ from core.values import Value
 
 
 class Understood(Said):
-    """What was just taken from the athlete's words, so that a misreading is seen at once."""
+    """What was just taken from the athlete's words, so that a misreading is seen at once.
+
+    `gently`: they couldn't tell, so they start with what is light.
+    """
 
     equipment: tuple[Equipment, ...] | None = None
     limits: tuple[str, ...] | None = None
@@ -43,6 +46,7 @@ class Understood(Said):
     estimated: tuple[str, ...] = ()
     units: MassUnit = MassUnit.KG
     idle: tuple[str, ...] = ()
+    gently: bool = False
 
 
 class AskWeight(Said):

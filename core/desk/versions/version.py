@@ -106,9 +106,9 @@ async def version_in(visit: Visit, group_id: int) -> Outcome:
     return await my_version(visit, MyVersion(session=record.id)) if record else await nothing_posted(visit)
 
 
-async def remember(visit: Visit, question: Question, session_id: int | None) -> None:
-    """The next free text may be the answer to this."""
-    refs = {"session": session_id, "question": question.model_dump(mode="json")}
+async def remember(visit: Visit, question: Question, session_id: int | None, *, again: bool = False) -> None:
+    """The next free text may be the answer to this; `again`: one before it was none."""
+    refs = {"session": session_id, "question": question.model_dump(mode="json"), "again": again}
     await visit.uow.questions.ask(visit.chat, question.ask, refs, visit.now)
 
 
@@ -122,7 +122,7 @@ async def ask(
     again: bool = False,
 ) -> Outcome:
     """Ask, and remember in one row that the next free text may be the answer."""
-    await remember(visit, question, session_id)
+    await remember(visit, question, session_id, again=again)
     asked = AskAbout(
         session=session_id, question=question, units=profile.units, understood=understood, again=again
     )

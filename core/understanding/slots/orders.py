@@ -11,9 +11,9 @@ from core.understanding.slots.stretch import Stretch
 
 # Between what says a step and the movement of it.
 _NEAR: Final = 4
-_OF_ALL: Final = frozenset({"easier", "harder", "bare", "written", "rest", "half", "fewer"})
+_OF_ALL: Final = frozenset({"easier", "harder", "bare", "written", "rest", "half", "fewer", "shorter"})
 # Where one word may say several steps, what says most counts.
-_FIRST: Final = ("rest", "bare", "written", "half", "fewer", "out", "easier", "harder")
+_FIRST: Final = ("shorter", "rest", "bare", "written", "half", "fewer", "easier", "harder", "out")
 
 
 @cache

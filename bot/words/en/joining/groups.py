@@ -8,6 +8,7 @@ from core.desk.joining.says import (
     AskUnits,
     AskZone,
     CoachReady,
+    GroupClockSet,
     GroupGreeting,
     SendingAgain,
     TalkInPrivate,
@@ -89,6 +90,18 @@ def ask_units(said: AskUnits) -> Worded:
             zone=moments.city(said.zone),
         ),
         (row,),
+    )
+
+
+@wording("en", GroupClockSet)
+def group_clock_set(said: GroupClockSet) -> Worded:
+    return Worded(
+        fill(
+            "<b>{title}</b> goes by the clock of {zone} now: posts, classes and the digest. What is set for an hour already stays "
+            "at its moment.",
+            title=said.title,
+            zone=city(said.zone),
+        )
     )
 
 

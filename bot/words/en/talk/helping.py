@@ -23,6 +23,7 @@ OF_ATHLETE = {
     ),
     "Your session": (
         "<i>how long should this take me?</i> says what I'd expect of you, and how to pace it",
+        "<i>push-ups too hard</i>, <i>rows instead of the run</i>, <i>make it shorter</i> change it at once",
         "<i>how do I do a goblet squat?</i>",
         "/board shows the scoreboard, <i>my last scores</i> what you did",
     ),
@@ -37,7 +38,7 @@ OF_ATHLETE = {
         "<i>remind me 2 hours before</i>, <i>quiet hours 22 to 7</i>",
     ),
     "To put something right": (
-        "<i>sorry, 7+10</i> changes a score; <i>Take it back</i> and <i>Undo</i> stand under what I noted",
+        "<i>undo</i> takes back the last thing, <i>delete my score</i> one from before, <i>sorry, 7+10</i> changes it",
         "<i>my knee is fine again</i>, <i>I feel well again</i>, <i>back home</i> end what you told me before",
     ),
     "What I know of you": (
@@ -60,11 +61,16 @@ OF_COACH = {
     "A session": (
         "write it in any way: <code>AMRAP 12</code>, <code>5 rounds for time</code>, <code>5x5 back squat @ 60 kg</code>, one movement a line",
         "<i>take out the burpees</i> and <i>make it 4 rounds</i> change a draft, <i>discard it</i> drops it",
+        "with several about, name the day: <i>make friday's push-ups 6</i>, <i>withdraw friday's</i>",
         "<i>what's scheduled?</i> shows what goes out and when, <i>post it at 8 instead</i> changes the hour",
         "<i>how long will it take them?</i> and <i>what if 12 kg?</i> try it on everybody, and change nothing",
     ),
     "One athlete": (
         "a name shows what I'd give them; <i>hold</i> and the name keeps it for your OK",
+        (
+            "<i>no burpees for Ilse this week</i>, <i>rows instead of planks for Ilse</i>, <i>Ilse lighter today</i>, "
+            "<i>bodyweight only for Ilse on friday</i>"
+        ),
         "<i>note for Ilse: rounds her back in deadlifts</i>, <i>Ilse: deadlifts at most 30 kg</i>; <i>notes</i> shows what stands",
     ),
     "The group": (
@@ -73,6 +79,9 @@ OF_COACH = {
         "<code>announce: bring a towel</code>, posted once you've looked at it",
         "<i>easy week</i> asks less of everybody until Sunday, <i>easy week for Ilse</i> of one, <i>no easy week</i> ends it",
         "<code>class Tuesdays 18:30, 45 min</code> and its link: a class",
+    ),
+    "To put something right": (
+        "<i>undo</i> takes back the last thing; <i>delete Ilse's score from yesterday</i>, <i>withdraw today's session</i>",
     ),
     "As anybody who trains": ("/today, /board, /classes, /me, /export, /forget",),
 }

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from typing import Final
 
-from bot.words.text import fill, listed
+from bot.words.text import fill, listed, plural
 from bot.words.versions import limit_names
 from bot.words.wording import Button, Row, Worded, wording
 from core.desk.classes.commands import AboutReminders, SeeClasses
@@ -15,6 +15,7 @@ from core.desk.talk.says import (
     LeftOver,
     Nearest,
     NobodyJudges,
+    NoSwap,
     NotGot,
     NothingWaits,
     NotPostedYet,
@@ -189,3 +190,14 @@ def once_you_have_it(said: OnceYouHaveIt) -> Worded:
     if said.where == "sick":
         return Worded(ILL)
     return Worded(f"Once you have your version, tap “{LABELS[said.where]}” under it for that.")
+
+
+@wording("en", NoSwap)
+def no_swap(said: NoSwap) -> Worded:
+    what = plural(said.to) if said.to else "anything else"
+    text = fill(
+        "I can't give you {what} for it: it isn't safe with what you told me, or you don't have what it takes. If you do, "
+        "tell me, like <i>I have a rower today</i>.",
+        what=what,
+    )
+    return Worded(text, ((Button("Change a line", ChangeLines(version=said.version)),),))

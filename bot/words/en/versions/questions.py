@@ -110,7 +110,9 @@ def answers(said: AskAbout) -> tuple[Row, ...]:
             return ((Button("Skip", SkipBodyMass(session=session)),),)
         case Ask.PAIR:
             first = Button("The first (heavier)", ChoosePair(session=session, pair=1))
-            return ((first, Button("The second (lighter)", ChoosePair(session=session, pair=2))),)
+            return (
+                (first, Button("The second (lighter), or not sure", ChoosePair(session=session, pair=2))),
+            )
         case Ask.STAGE:
             return stage_answers(session, question.about or "")
         case Ask.ABILITY:
@@ -211,6 +213,8 @@ def guess_labels(guesses: Sequence[int]) -> list[tuple[int, str]]:
 def understood(said: Understood) -> str:
     """What was taken from the last answer; empty where there is nothing to show."""
     parts = []
+    if said.gently:
+        parts.append("That's fine: we start gently, and find out together. Tell me after if it was too easy.")
     if said.equipment is not None:
         parts.append(fill("I've noted: {things}.", things=things(said.equipment, said.units)))
     if said.idle:

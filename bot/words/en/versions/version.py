@@ -20,7 +20,7 @@ from bot.words.versions import (
 from bot.words.wording import Button, Row, Worded, wording
 from core.desk.commands import Command, MyVersion, SeeBoard, SeeScores, ShowHow
 from core.desk.reference import catalogue, likes
-from core.desk.versions.commands import AsUsual, ChangeLines, GiveTimer, TodayDiffers
+from core.desk.versions.commands import AsUsual, ChangeLines, FreeLine, GiveTimer, TodayDiffers
 from core.desk.versions.says import (
     AskWhichGroup,
     HowTo,
@@ -88,10 +88,14 @@ def a_bag_does(improvised: Improvised, units: MassUnit) -> str:
     )
 
 
+# What changes a version without a step of one line.
+NO_STEP = frozenset({"pain", "lacking", "undone"})
+
+
 def changed(said: ShowVersion) -> str:
     """What the athlete changed just now, so that it is seen first."""
     assert said.changed is not None, "the caller looked"
-    if said.changed.place is None or said.changed.cause in {"pain", "lacking", "undone"}:
+    if said.changed.place is None or said.changed.cause in NO_STEP:
         return "Here's your new version."
     _, line = said.version.spots[said.changed.place - 1]
     return fill("Changed: <i>{line}</i>", line=what_words(line, said.units))
@@ -259,7 +263,14 @@ def buttons(said: ShowVersion) -> tuple[Row, ...]:
     change = Button("Change a line", ChangeLines(version=said.version_id))
     differs = Button("Today is different", TodayDiffers(version=said.version_id))
     timer = (Button("Timer", GiveTimer(session=said.session_id)),) if said.is_timed else ()
-    return ((how(said.version_id), change), (differs, *timer))
+    return (*undo(said), (how(said.version_id), change), (differs, *timer))
+
+
+def undo(said: ShowVersion) -> tuple[Row, ...]:
+    """Where a line has just been changed."""
+    if said.changed is None or said.changed.place is None or said.changed.cause in NO_STEP:
+        return ()
+    return ((Button("Undo that", FreeLine(version=said.version_id, place=said.changed.place)),),)
 
 
 def cautions(version: Version) -> list[str]:

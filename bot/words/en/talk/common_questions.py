@@ -1,0 +1,70 @@
+"""Answers to what people ask about the bot itself."""
+
+from collections.abc import Mapping
+from typing import Final
+
+from bot.words.wording import Worded, wording
+from core.desk.talk.says import CommonAnswer, Stage
+
+_ANSWERS: Final[Mapping[str, str]] = {
+    "fit": (
+        "No. I make the session for what you can do today, and whoever has never trained starts gently. A few safety questions "
+        "come first, so that nobody starts with what isn't good for them."
+    ),
+    "what": (
+        "I'm a program, no person and no doctor. Your coach posts one session for the group; I make a version of it that fits "
+        "you: your equipment, what you can do, what your body must spare. Then you tell me your score."
+    ),
+    "seen": (
+        "Nobody sees you train: there's no camera and nothing to film, only what you write here. The group sees your name and a "
+        "score on the board if you tell me one; your coach sees your version. What hurts, what you spare and what you weigh stays "
+        "between us unless you share it."
+    ),
+    "cost": "I ask nobody for money. Whether the training costs something is for your coach to say.",
+    "needs": (
+        "Nothing has to be bought. Tell me what there is, a chair or a bag of books counts, and your version uses just that. With "
+        "nothing at all it works too."
+    ),
+    "groups": (
+        "Yes: add me to each group as one of its admins. When you paste a session, what I read back says for which group it is, "
+        "and a tap moves it to the other. What's posted, the board and the people stay apart."
+    ),
+    "week": (
+        "One session at a time: paste it, then <i>post it friday at 6:30</i>, then paste the next. As many as you like may wait; "
+        "<i>what's scheduled?</i> lists them, and a weekday at the head of a session is the day it is meant for."
+    ),
+    "undo": (
+        "Write <i>undo</i> for the last thing, or tap <i>Take it back</i> under it. <i>delete Jonas' score from yesterday</i> takes "
+        "one off the board, <i>withdraw friday's session</i> takes back a post, <i>Jonas 7+10</i> puts a score right."
+    ),
+    "one": (
+        "A name alone, like <i>Jonas</i>, shows what I'd give them; tap a line to change it. Or say it: <i>no burpees for Jonas this "
+        "week</i>, <i>rows instead of planks for Jonas</i>, <i>Jonas lighter today</i>, <i>bodyweight only for Jonas on friday</i>."
+    ),
+    "coaches": (
+        "Whoever is an admin of the group's chat coaches it with you: make them one, and have them write to me. You both see "
+        "and decide the same."
+    ),
+    "next": "",
+}
+_NEXT: Final[Mapping[Stage, str]] = {
+    "coach": (
+        "Paste a session: I read it back and show how it lands, you post it, and everybody gets their own version. Then scores come "
+        "in, and <i>who needs me?</i> tells whom to look at."
+    ),
+    "consent": "If you say yes, a few safety questions come, then what you have to train with, and then your version of the session.",
+    "screening": "A few safety questions, then what you have to train with, and then your version of the session.",
+    "stopped": "First see a doctor about what you told me. Once you're cleared, write it to me, and we go on gently.",
+    "nothing_posted": "Now your coach posts a session. Tap <i>My version</i> under it, and I'll ask the few things I need for it.",
+    "no_version": "Write /today: I ask the few things I still need, and then you have your version.",
+    "has_version": (
+        "Train when it suits you, as it stands in your version above. Is a line too hard, or does something hurt? Tell me. "
+        "When you're done, write me how it went, and I ask how hard it was."
+    ),
+    "done": "You're done for today, well done. The next session comes when your coach posts it; until then, rest.",
+}
+
+
+@wording("en", CommonAnswer)
+def common_answer(said: CommonAnswer) -> Worded:
+    return Worded(_NEXT[said.stage] if said.topic == "next" else _ANSWERS[said.topic])

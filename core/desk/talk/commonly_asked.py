@@ -1,0 +1,40 @@
+"""Questions about the bot itself, answered at any time; what is open is asked once more behind it."""
+
+from core.athletes.values import Screening
+from core.desk.coached import coached_groups
+from core.desk.outcome import Outcome
+from core.desk.talk.asked import keeps
+from core.desk.talk.says import CommonAnswer, Stage
+from core.desk.talk.scene import Scene, scene_of
+from core.desk.visit import Visit
+from core.notation.common_questions import common_question
+
+
+async def as_common_question(visit: Visit, text: str, replied_to: int | None) -> Outcome | None:
+    coach = bool(await coached_groups(visit))
+    topic = common_question(text, coach=coach)
+    if topic is None or not await visit.memberships() or await keeps(visit, "any_time"):
+        return None
+    return visit.told(CommonAnswer(topic=topic, stage=await stage_of(visit, text, replied_to, coach=coach)))
+
+
+async def stage_of(visit: Visit, text: str, replied_to: int | None, *, coach: bool) -> Stage:
+    """How far somebody has come, so that it can be said what follows."""
+    if coach:
+        return "coach"
+    if not await visit.uow.consents.given(visit.person.id):
+        return "consent"
+    match (await visit.profile()).screening:
+        case None:
+            return "screening"
+        case Screening.STOP:
+            return "stopped"
+    return await before_them(visit, await scene_of(visit, text, replied_to))
+
+
+async def before_them(visit: Visit, scene: Scene) -> Stage:
+    if scene.record is None:
+        return "nothing_posted"
+    if scene.version is None:
+        return "no_version"
+    return "done" if await visit.uow.scores.of_person(scene.record.id, visit.person.id) else "has_version"
