@@ -19,6 +19,7 @@ from core.desk.talk import acts_wished as wishes
 from core.desk.talk.asked import ANSWERED_BY, AT_ANY_TIME, BEFORE_ENTRY, KEPT_BY, WHILE_SCREENED, Topic, keeps
 from core.desk.talk.helping import show_help
 from core.desk.talk.not_got import left_over, not_got, not_yet
+from core.desk.talk.ordered import about_athlete
 from core.desk.talk.says import NothingWaits, Together
 from core.desk.talk.scene import Scene, scene_of
 from core.desk.talk.understood import BESIDE, as_opened, in_own_words, matter, understood
@@ -138,7 +139,8 @@ async def do_as_told(visit: Visit, text: str, replied_to: int | None) -> Outcome
     if outcome is None:
         like_one = not told.acts and _LIKE_A_SCORE.intersection(told.between)
         as_score = await own_score_amid_words(visit, text, scene, sure=bool(like_one))
-        return as_score or await not_got(visit, told.unread, near(told), scene)
+        about = await about_athlete(visit, text) if "order" in near(told) else None
+        return as_score or about or await not_got(visit, told.unread, near(told), scene)
     left = (*unread, *told.unread)
     return as_one(visit, outcome + (await left_over(visit, left) if left else Outcome()))
 

@@ -8,7 +8,7 @@ from core.desk.coaching.announcing import ask_word
 from core.desk.coaching.ordering import carry_out_order, not_clear
 from core.desk.outcome import Outcome
 from core.desk.visit import Visit
-from core.notation.people import word_behind
+from core.notation.people import find_name, word_behind
 from core.store.records import Membership
 from core.understanding import acts as a
 from core.understanding.ordering import orders_in
@@ -40,6 +40,13 @@ async def in_view(visit: Visit, athletes: Roster) -> str | None:
     refs = await visit.uow.outbox.last_refs(visit.chat, visit.now - IN_VIEW)
     person = next((one["person"] for one in refs if "person" in one), None)
     return next((one.person.name for one in athletes.everybody if one.person_id == person), None)
+
+
+async def about_athlete(visit: Visit, text: str) -> Outcome | None:
+    """What may be an order for one of theirs, and can't be told; None where nobody of theirs is named."""
+    athletes = await coached_athletes(visit)
+    named = find_name(text, tuple(athletes)) if athletes else None
+    return named and await look(visit, a.Order(text=text, person=named.name), athletes[named.name])
 
 
 async def look(visit: Visit, act: a.Order, athlete: Membership) -> Outcome:
