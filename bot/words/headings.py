@@ -63,7 +63,9 @@ def _intervals(block: VersionBlock) -> str:
         return f"Every {_each(block.every_s)} for {_minutes(block.minutes)}"
     if block.every_s:
         return f"Every {_each(block.every_s)}{rounds}"
-    return f"Intervals{rounds}"
+    if not block.rounds or all(line.unit is AmountUnit.SECONDS for line in block.lines):
+        return f"Intervals{rounds}"
+    return f"{_counted(block, '').capitalize()}{', each for time' if block.scored else ' at an easy pace'}"
 
 
 def _is_cut_short(block: VersionBlock, work_s: float) -> bool:

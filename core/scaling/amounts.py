@@ -86,13 +86,13 @@ def amount_of(block: Block, line: Line, written: Done, to: Done) -> Amount:
 
 def _as_long_as_usual(amount: float, line: Line, written: Done, to: Done, unit: AmountUnit) -> float:
     """No more of what nobody wrote than is a set: what lasts as is usual, or about as long as what is written."""
-    one = _seconds(unit, to)
+    in_turn = to[0].sides_of(to[1]) == "alternating"
+    one = _seconds(unit, to) * (2 if in_turn and line.per_side else 1)
     told_by_time = unit is AmountUnit.SECONDS is written_unit(line, written)
     if to[0].k is None or told_by_time or unit not in BY_THE_SET or one >= LONG_S:
         return amount
-    worth = written[0].worth.value if written[0].worth and written[0].id != to[0].id else 1.0
-    as_written = (line.amount or 0.0) * worth * _seconds(written_unit(line, written), written)
-    fewest, dose = FEWEST_IN_TURN if to[0].sides_of(to[1]) == "alternating" else FEWEST, dose_of(*to)
+    as_written = (line.amount or 0.0) * _worth(written, to) * _seconds(written_unit(line, written), written)
+    fewest, dose = FEWEST_IN_TURN if in_turn and not line.per_side else FEWEST, dose_of(*to)
     most = max(fewest, max(dose.most_s, dose.of_written * as_written) / one)
     about = ABOUT_AS_LONG[written[0].id == to[0].id]
     return amount if amount <= about * most else as_counted(most, unit)
@@ -135,14 +135,19 @@ def _unit(line: Line, written: Done, to: Done) -> AmountUnit:
 def _carried(amount: float, line: Line, written: Done, to: Done, unit: AmountUnit) -> float:
     """The amount in the unit of a stand-in: the same where one is worth the other, else by its time."""
     given = written_unit(line, written)
+    amount *= _worth(written, to) if given is AmountUnit.REPS else 1.0
     if unit is given and _is_worth_the_same(unit, written, to):
-        other = unit is AmountUnit.REPS and written[0].id != to[0].id
-        return amount * written[0].worth.value if other and written[0].worth else amount
+        return amount
     step = rounded_to(unit, to)
     one = _seconds(given, written) / _seconds(unit, to)
     one = min(one, MOST_FOR_ONE) if given is unit is AmountUnit.REPS else one
     told = float(max(step, step * floor(amount * one / step + HALF)))
     return told if told < MANY else as_counted(told, unit, HALF)
+
+
+def _worth(written: Done, to: Done) -> float:
+    """So many of another movement are as much as one of what is written."""
+    return written[0].worth.value if written[0].worth and written[0].id != to[0].id else 1.0
 
 
 def as_counted(amount: float, unit: AmountUnit, up: float = 0.0) -> float:

@@ -39,6 +39,7 @@ ABOUT_MEANT = 0.08
 # (estimates).
 NEARLY = 0.8
 NEARLY_EASY = 0.35
+SOME_WEIGHT = 0.5
 HARD_SET = 0.7
 # What is worked up to is at least so near to all that goes; else so many are done of it as are hard.
 WORKED_UP_TO = 0.3
@@ -165,8 +166,10 @@ def _of_a_band(work: Work) -> float:
         return 1.0
     if work.plan.heavy:
         return max(1.0, MOST_LIGHT / amount)
-    more = not work.plan.loaded and work.way.near > Near.VARIANT
-    return round(amount * work.plan.most_more) / amount if more else 1.0
+    if work.plan.loaded or work.way.near <= Near.VARIANT or not work.way.set_s:
+        return 1.0
+    usual = max(1.0, work.way.dose.most_s / work.way.set_s)
+    return round(amount * min(work.plan.most_more, usual)) / amount
 
 
 def lift_of(work: Work, grip: Grip | None, load: Load | None) -> Lift:
@@ -219,7 +222,8 @@ def _is_meant(work: Work, grip: Grip, load: Load, near: float | None = None) -> 
 
 def _is_heavy_enough(work: Work, grip: Grip | None, load: Load | None, *, exact: bool) -> bool:
     """Whether a heavy set is one with this: near the written load, or one that can be worked up to."""
-    finds_out = work.plan.works_up or (work.meant_kg is None and grip is not None and grip.other)
+    chooses = work.is_hard and work.meant_kg is None and grip is not None and grip.other
+    finds_out = work.plan.works_up or chooses
     if finds_out and grip is not None and work.task is not None:
         heaviest = work.moved_kg(grip, work.athlete.gear.loads(*grip.held)[0])
         return work.task.set_amount >= WORKED_UP_TO * work.task.ability.unbroken(heaviest)
@@ -237,7 +241,7 @@ def _is_some_weight(work: Work, grip: Grip | None, load: Load | None) -> bool:
     if grip is None or load is None or grip.meant is None or not work.way.set_amount:
         return False
     sure = work.athlete.sure_kg(work.way, work.way.set_amount)
-    return load.value * grip.per_kg >= NEARLY_EASY * sure
+    return load.value * grip.per_kg >= SOME_WEIGHT * sure
 
 
 def _is_feeble(work: Work, grip: Grip | None, load: Load | None) -> bool:

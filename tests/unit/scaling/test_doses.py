@@ -3,7 +3,7 @@
 import pytest
 
 from core.athletes.circumstances import in_circumstances
-from core.athletes.values import Space
+from core.athletes.values import Seated, Space
 from core.measures import AmountUnit
 from core.movements.lookup import catalogue
 from core.movements.values import Part
@@ -122,3 +122,21 @@ def test_nobody_tests_a_sore_joint(limit):
     assert not block.scored
     (able,) = version("Max reps in 2 min\npush-ups", athlete(tests=ABLE)).blocks
     assert able.scored
+
+
+def test_whoever_goes_easy_does_ten_of_what_is_light_and_no_five():
+    """Five front squats with two small dumbbells are no set in place of five heavy ones."""
+    who = athlete(
+        experience="some",
+        owns=["2x dumbbell 4 8", "kettlebell 12"],
+        tests=[did("goblet squat", 15, 12)],
+        limits=("low-back",),
+    )
+    squats = lines("Back squat 5 x 5, rest 2 min", who)[0]
+    assert squats.amount >= 8
+
+
+def test_skipping_twice_as_fast_is_worth_as_much_of_anything_else():
+    wheels = athlete(limits=("seated",), owns=["wheelchair"], seated=Seated(trunk=True, floor=False))
+    (skip,) = lines("5 rounds for time\n50 double-unders", in_circumstances(wheels))
+    assert skip.unit is not AmountUnit.SECONDS or skip.amount >= 60

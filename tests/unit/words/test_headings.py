@@ -34,7 +34,7 @@ def test_with_empty_hands_there_is_nothing_to_work_up_to(gently):
 @pytest.mark.parametrize(
     ("written", "heading"),
     [
-        ("5 x 400 m run, 90 sec rest between", "Intervals, 5 times, 90 s rest after each"),
+        ("5 x 400 m run, 90 sec rest between", "5 rounds, each for time, 90 s rest after each"),
         (
             "3 rounds for time, rest 2 min between rounds\n10 burpees\n200 m run",
             "3 rounds for time, 2 minutes rest after each",
