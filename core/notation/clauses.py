@@ -97,7 +97,8 @@ def _ends(match: re.Match[str], text: str) -> bool:
         return False
     if "." not in match[0]:
         return True
-    return after.isupper() or (after.isdigit() and not _SHORTENED.search(before))
+    heads = after.islower() and _heads(text[match.end() :], BlockKind.WARM_UP, BlockKind.COOL_DOWN)
+    return after.isupper() or heads or (after.isdigit() and not _SHORTENED.search(before))
 
 
 def _is_open(text: str) -> bool:
@@ -125,12 +126,16 @@ def _parts(text: str, start: int, joint: re.Match[str]) -> bool:
 
 def _calms_down(text: str, start: int, joint: re.Match[str]) -> bool:
     """Whether the cool-down begins behind work in the same row: `5 x 3 min row, w/d 1 km`."""
-    found = heading(text[joint.end() :].lower())
     return (
-        found is not None
-        and found[0] is BlockKind.COOL_DOWN
+        _heads(text[joint.end() :], BlockKind.COOL_DOWN)
         and _DIGIT.search(text, start, joint.start()) is not None
     )
+
+
+def _heads(text: str, *kinds: BlockKind) -> bool:
+    """Whether a heading of one of these kinds stands in front."""
+    found = heading(text.lower())
+    return found is not None and found[0] in kinds
 
 
 def _opener(text: str, start: int) -> int | None:

@@ -28,6 +28,8 @@ _TEMPO = shape(
     r"|(?P<u>[0-9]-[0-9x]-[0-9x](?:-[0-9x])?)(?=\s?tempo)"
     rf"|(?:@|\btempo\b\s?:?\s?@?)?\s?(?P<m>[0-9]{TEMPO_MARK}[0-9x]{TEMPO_MARK}[0-9x](?:{TEMPO_MARK}[0-9x])?))(?![0-9])(?:\s?tempo\b)?"
 )
+# `31x0` between two commas
+_TEMPO_ALONE = re.compile(r"^\s*(?P<t>[1-6][0-4]x[0-3])\s*$")
 # `3s down`: how slowly, where no name says it.
 _SLOW = shape(
     r"[;,\s]*(?<![0-9.])(?P<s>[1-9])\s?(?:s|secs?|seconds?)\s(?:down|lowering|lower|eccentric|negatives?)\b"
@@ -35,7 +37,7 @@ _SLOW = shape(
 # `with a 2 sec squeeze at the top`, `hold 3 s`: how long one repetition rests
 _STOP = r"(?:pause|stop|hold|squeeze|iso(?:metric)?|count)s?"
 _STILL = shape(
-    rf"[;,\s]*(?P<said>(?:\b(?:with|w/?|and|plus)\s)?(?:\ban?\s)?(?P<verb>\b{_STOP}(?:ing)?\s(?:for\s|it\s|each\s){{0,2}})?(?<![0-9.])[1-9]"
+    rf"[;,\s]*(?P<said>(?:\b(?:with|w/?|and|plus)\s)?(?:\ban?\s)?(?P<verb>\b{_STOP}(?:ing)?\s(?:for\s|it\s|each\s|one\s){{0,3}})?(?<![0-9.])[1-9]"
     rf"\s?-?(?:s|secs?|seconds?)\b\.?(?P<noun>[\s\-]{_STOP}\b)?"
     r"(?P<place>\s(?:(?:at|in|on)\s)?(?:the\s)?(?:top|bottom|hole|middle|parallel|chest|knee)\b)?)"
 )
@@ -49,8 +51,9 @@ _PERCENT = shape(
 # `80-90%`: no one number says it
 _PERCENTS = shape(r"(?:@\s?|\bat\s)?(?<![0-9.x])[0-9]{2,3}\s?%?\s?-\s?[0-9]{2,3}\s?%")
 _EFFORT = shape(
-    r"(?:@\s?|\bat\s|\bto\s)?\b(?:rpe|effort)\s?:?\s?(?P<e>[0-9](?:\.5)?|10)(?:\s?/\s?10)?(?![0-9\-])"
+    r"(?:@\s?|\bat\s|\bto\s)?\b(?:rpe|effort)\s?:?\s?(?P<e>[0-9](?:\.5)?|10)(?:\s?(?:/|(?:out )?of)\s?10)?(?![0-9\-])"
     r"|@\s?(?P<of>[0-9](?:\.5)?|10)\s?/\s?10(?: effort)?\b"
+    r"|(?<![0-9.])(?P<share>[0-9]|10)\s(?:out )?of 10\b"
 )
 # `rpe 7-8`: no one number says it
 _EFFORTS = shape(r"(?:@\s?|\bat\s)?\b(?:rpe|effort)\s?:?\s?[0-9](?:\.5)?\s?-\s?(?:[0-9](?:\.5)?|10)(?![0-9])")
@@ -186,7 +189,10 @@ def _read_station(piece: Piece, strip: Strip, _: MassUnit) -> None:
 
 def _read_manner(piece: Piece, strip: Strip, _: MassUnit) -> None:
     """Tempo and pace."""
-    if match := strip.take(_TEMPO):
+    if match := _TEMPO_ALONE.match(strip.text):
+        strip.blank(*match.span())
+        piece.tempo = match["t"]
+    elif match := strip.take(_TEMPO):
         piece.tempo = match["t"] or match["at"] or match["u"] or match["m"].replace(TEMPO_MARK, "-")
     if match := strip.take(_SLOW):
         piece.notes += (f"{match['s']} s down",)
@@ -207,7 +213,7 @@ def _read_rules(piece: Piece, strip: Strip, unit: MassUnit) -> None:
         strip.blank(*match.span())
         piece.load_rule = LoadRule(percent=float(match["p"]))
     elif match := strip.take(_EFFORT):
-        piece.load_rule = LoadRule(effort=float(match["e"] or match["of"]))
+        piece.load_rule = LoadRule(effort=float(match["e"] or match["of"] or match["share"]))
     elif match := strip.take(_RESERVE):
         piece.load_rule = LoadRule(effort=10.0 - float(match["left"]))
     elif match := strip.take(_UNBROKEN):

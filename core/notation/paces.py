@@ -20,7 +20,7 @@ _OVER: Final = (
     r"\s?(?:/|\bper\b|\ba\b|min\s?/)\s?(?:500\s?m?|k(?:m|ilomet(?:re|er))?|mile|100\s?m?|lap)\b|\s?split\b"
 )
 _PACES: Final = re.compile(
-    rf"{_AT}?\b(?:s(?:troke)?[\s/\-]?rate|rate|s/?r)\s?[:=]?\s?(?:of\s)?{_RATES}(?![0-9:%])(?:\s?spm\b)?(?:\s?\({_CLOCKS}\))?"
+    rf"(?:\b(?:first|second|third|fourth|last|next)\s)?{_AT}?\b(?:s(?:troke)?[\s/\-]?rate|rate|s/?r)\s?[:=]?\s?(?:of\s)?{_RATES}(?![0-9:%])(?:\s?spm\b)?(?:\s?\({_CLOCKS}\))?"
     rf"|{_AT}?(?<![0-9.\-]){_RATES}\s?(?:spm|strokes?\s?(?:/|per|a)\s?min(?:ute)?)\b"
     r"|\b(?:stroke[\s\-])?rate free\b|\bfree rate\b"
     rf"|{_AT}?(?<![0-9:]){_CLOCKS}(?:{_OVER})(?:\s?(?:pace|split)\b)?"
@@ -35,7 +35,7 @@ _SHORT: Final = re.compile(
     re.IGNORECASE,
 )
 _STEP_S: Final = 5
-_IN_SHORT: Final = re.compile(rf"\br\s?{_RATES}\b")
+_IN_SHORT: Final = re.compile(rf"\br\s?{_RATES}\b", re.IGNORECASE)
 _ROWED: Final = re.compile(
     r"\b(?:row(?:ing|er)?|erg(?:o|s|ometer)?|ski|ut\s?-?[12]|spm|stroke rate|paddl\w+)\b|/\s?500\b",
     re.IGNORECASE,
@@ -61,6 +61,7 @@ RESTING: Final = re.compile(
     rf"(?:{_STEADY}\s?{_MOVING}?|{_MOVING}(?:\s{_STEADY})?)"
     r"\s(?:in\s)?(?:between|btw|recover(?:y|ies)|back)\b(?:\s(?:each|every|the|all|reps?|sets?|rounds?|efforts?|pieces)\b)*"
     rf"|\b(?:rest|recover(?:y)?)\s?:?\s?(?P<behind>{DURATION})\s(?:{_STEADY}\s)?{_MOVING}\b"
+    rf"|/\s?(?P<slash>{DURATION})\s(?:{_STEADY}\s)?(?:jog|walk|paddl|float)(?:e|ing|ling)?\b"
     rf"|\bbetween\s(?:(?:each|every|the|one|set|run|round|them|you)\s){{0,3}}{_MOVING}\s(?:for\s)?(?P<after>{DURATION})"
 )
 
@@ -93,13 +94,18 @@ def take_paces(strip: Strip, row: Row, mark: str) -> Iterator[tuple[int, str]]:
     for match in list(_PACES.finditer(strip.text)):
         start, end = match.span()
         strip.text = strip.text[:start] + mark * (end - start) + strip.text[end:]
-        yield start, row.own_words(start, end).lstrip("@ ")
+        yield (
+            start,
+            _IN_SHORT.sub(
+                lambda short: f"rate {short[0][1:].strip()}", row.own_words(start, end).lstrip("@ ")
+            ),
+        )
 
 
 def rest_of(words: str) -> float | None:
     """Seconds of what is done easily while one rests; None where only its distance is told."""
     match = RESTING.search(words.lower())
-    told = match and (match["time"] or match["behind"] or match["after"])
+    told = match and (match["time"] or match["behind"] or match["after"] or match["slash"])
     return seconds(told) if told else None
 
 

@@ -1,8 +1,7 @@
 """What coaches type around the lines: formats, rounds, caps, rests, aims. All slang of formats lives here.
 
-A row of the table is a shape and what it says, as facts named like the fields of a `Block`. In a shape a
-space is some space or a hyphen, `_` the same or nothing, and `<word>` one of `PARTS`. The table is read from
-top to bottom, so the longer phrasing of two stands first.
+A row of the table is a shape and what it says, as facts named like the fields of a `Block`. In a shape a space is some
+space or a hyphen, `_` the same or nothing, and `<word>` one of `PARTS`. Of two phrasings the longer stands first.
 """
 
 import re
@@ -108,7 +107,6 @@ PHRASES: tuple[Phrase, ...] = (
     # without a score
     phrase(r"\bnot (?:for|against) (?:time|the clock)\b|\bnft\b", says(format=Format.QUALITY)),
     phrase(r"\bfor (?:quality|good form|form)\b", says(format=Format.QUALITY)),
-    phrase(r"\bnothing to (?:count|score|record)\b|\bno (?:rush|hurry|clock)\b", says(format=Format.QUALITY)),
     phrase(r"\bmobility\b(?: work| session| flow| only)?", says(format=Format.QUALITY)),
     phrase(
         r"\b(?:not (?:for (?:a )?)?scored?|no scores?|unscored|don't score(?: it| this)?)\b",
@@ -234,6 +232,10 @@ PHRASES: tuple[Phrase, ...] = (
         on_off,
     ),
     phrase(r"\bwork<is><work>[\s/,:\-]{0,3}rest<is><off>(?! between| after)", on_off),
+    phrase(
+        r"\bwork (?:for )?<work>[\s,]{1,3}(?:and |then )?(?:rest|change(?: over)?|swap|switch) (?:for )?<off>",
+        on_off,
+    ),
     phrase(r":?<work>\s?[/:]\s?<off>_(?:work[\s/:]rest|on[\s/]off|intervals)\b", on_off),
     phrase(r"<dur> (?:at |per |on |for )?(?:each|every|per|a) (?:station|exercise|movement)\b", at_each),
     phrase(r"(?:^|(?<=[:,;.]))[\s;*\-]*<dur> each[\s;:]*$", at_each),
@@ -353,6 +355,8 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"\b(?:in )?teams? of <n>", team),
     phrase(r"\bin threes\b", says(team=3)),
     phrase(r"\bin fours\b", says(team=4)),
+    phrase(r"\bnothing to (?:count|score|record)\b|\bno (?:rush|hurry|clock)\b", says(format=Format.QUALITY)),
+    phrase(r"\bonce (?:through|around)\b", says(rounds=1)),
     phrase(r"\b(?:in|within) <minutes>", within),
     phrase(r"\bfor <minutes>", for_so_long),
 )

@@ -5,11 +5,23 @@ from dataclasses import replace
 
 from core.notation.drafts import Draft
 from core.notation.labels.facts import is_remark, is_said_to_people, is_surely_of_work
+from core.notation.paces import is_paced
 from core.notation.reading import Reading
 from core.notation.text import Row
 from core.notation.unread import Stretch
 
+# Whom or what it depends on, or when people meet, and nothing to do: `If you are dizzy, skip this one`, `meet 12:15`.
+_ON_CONDITION = re.compile(
+    r"^\W*(?:if|unless|whoever|anyone|anybody|who (?:has|is|can)|those (?:who|with|without))\b(?! time)"
+    r"|\b(?:meet(?:ing)?|see (?:you|u|ya)|kick[ -]?off|doors|be there)\b[a-z ,]{0,20}[0-9]{1,2}[:.][0-9]{2}\b",
+    re.IGNORECASE,
+)
 _SAID = re.compile(r"[^\W\d_]{2}")
+
+
+def is_on_condition(words: str) -> bool:
+    """Whether a sentence says what is done by some, or in some case, or when people meet: it is no work of all."""
+    return _ON_CONDITION.search(words) is not None
 
 
 def is_said_of_work(words: str) -> bool:
@@ -44,6 +56,15 @@ def keep_beside(reading: Reading) -> None:
 def _line_of(reading: Reading, stretch: Stretch) -> int | None:
     lines = (at for at, piece in enumerate(reading.pieces) if piece.meaning and piece.start < stretch.start)
     return max(lines, default=None)
+
+
+def keep_paces(draft: Draft, notes: list[str]) -> list[str]:
+    """Gives paces in a row of their own to the line above them; the other notes are left."""
+    paces = [note for note in notes if is_paced(note.lower())] if draft.lines else []
+    if paces:
+        last = draft.lines[-1]
+        draft.lines[-1] = last._replace(piece=replace(last.piece, notes=(*last.piece.notes, *paces)))
+    return [note for note in notes if note not in paces]
 
 
 def keep_behind(draft: Draft | None, row: Row) -> bool:

@@ -119,7 +119,7 @@ def _read_behind(reading: Reading, strip: Strip) -> None:
 def _read_manners(reading: Reading, strip: Strip) -> None:
     """What is said of the whole block and is no one number; of a range of rest the least counts."""
     for manner in take_manners(strip, reading.row):
-        reading.notes.append(manner)
+        reading.notes.append(manner.strip(" /"))
         if (least := least_rest(manner)) is not None:
             reading.facts["rest_s"] = least
 

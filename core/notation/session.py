@@ -29,7 +29,7 @@ from core.notation.phrase_aims import Facts
 from core.notation.pieces import Piece, completes
 from core.notation.quantities import MINUTE_S
 from core.notation.reading import Reading, take_back_formats
-from core.notation.remarks import keep_behind, keep_beside
+from core.notation.remarks import is_on_condition, keep_behind, keep_beside, keep_paces
 from core.notation.repairs import mended
 from core.notation.row_reader import read_row
 from core.notation.rows import COLON, settle_row, unit_of_all
@@ -186,7 +186,7 @@ class _Reader:
         send(draft, reading)
         self._place(draft, reading)
         self._merge(draft, reading)
-        draft.notes += reading.notes
+        draft.notes += keep_paces(draft, reading.notes)
         draft.pauses += "rest_s" in reading.facts
         self._rest_between_all(reading)
 
@@ -281,7 +281,11 @@ class _Reader:
 
     def _is_talk(self, reading: Reading, clause: Clause) -> bool:
         """Plain talk, even if a word of it is the name of a movement: `Breathe, everybody!`."""
-        if reading.is_talk or (reading.is_remark and not clause.is_alone):
+        if (
+            reading.is_talk
+            or (reading.is_remark and not clause.is_alone)
+            or is_on_condition(reading.row.text)
+        ):
             return True
         if not clause.is_alone and not reading.says_anything and not reading.is_open_work:
             return True

@@ -39,6 +39,8 @@ def loaded(pieces: list[Piece], piece: Piece, lexicon: Lexicon) -> int:
 
 def take_same(piece: Piece, before: list[Piece]) -> None:
     """`10 front squats, same bar`: the load of the line before that has one."""
+    if not piece.load_rule and any("same effort" in note.lower() for note in piece.notes):
+        piece.load_rule = next((one.load_rule for one in reversed(before) if one.load_rule), None)
     if not piece.tempo and any("same tempo" in note.lower() for note in piece.notes):
         piece.tempo = next((one.tempo for one in reversed(before) if one.tempo), None)
     loaded = next((one for one in reversed(before) if one.loads_kg), None)

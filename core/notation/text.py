@@ -42,7 +42,9 @@ _TO_PLAIN = re.compile(r"`|^[|\s]*\||\|[|\s]*$")
 _PICTURES_AROUND = re.compile(r"^[|\s]+|[|\s]+$")
 
 _DECIMAL_COMMA = re.compile(r"(?<![0-9,.])([0-9]{1,3}),([0-9]{1,2})(?![0-9]|,[0-9])")
-_THOUSANDS = re.compile(r"(?<![0-9,.])([0-9]{1,3}),([0-9]{3})(?![0-9,])")
+_THOUSANDS = re.compile(
+    r"(?<![0-9,.])([0-9]{1,3}),([0-9]{3})(?![0-9,])|(?<![0-9,./] )(?<![0-9,./])([1-9][0-9]?) ([0-9]{3})(?=\s?m\b)"
+)
 
 
 @dataclass(frozen=True)
@@ -139,7 +141,7 @@ def _fraction(character: str, before: str) -> str:
 def _plain_numbers(text: str) -> str:
     """`7,5` reads 7.5; `1,000` keeps its width (` 1000`), so that columns stay true."""
     text = _DECIMAL_COMMA.sub(r"\1.\2", text)
-    return _THOUSANDS.sub(r" \1\2", text)
+    return _THOUSANDS.sub(r" \1\2\3\4", text)
 
 
 _TEMPO = re.compile(r"(?<![0-9.:\-])[0-9]-[0-9x]-[0-9x](?:-[0-9x])?(?![0-9:\-]|\.[0-9])")

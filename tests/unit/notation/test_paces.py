@@ -20,17 +20,17 @@ def blocks_of(text):
 def test_a_stroke_rate_is_no_rest():
     (block,) = blocks_of("AMRAP 20\n500 m row @ r18\n10 push-ups")
     assert block.rest_s is None
-    assert block.lines[0].notes == "r18"
+    assert block.lines[0].notes == "rate 18"
 
 
 @pytest.mark.parametrize(
     ("text", "amount", "rounds", "rest_s", "notes"),
     [
-        ("3x12' steady @ r18-20, 2' light between", 720, 3, 120, "steady; r18-20"),
+        ("3x12' steady @ r18-20, 2' light between", 720, 3, 120, "steady; rate 18-20"),
         ("8x500m row @2:05/500, rest 2 min", 500, 8, 120, "2:05/500"),
         ("4 x 750 m, rate 26, 3 min paddle between", 750, 4, 180, "rate 26"),
-        ("3 x 10' UT1 r20 / 2' rest", 600, 3, 120, "UT1; r20"),
-        ("4 x 3' row r24, 1' rest", 180, 4, 60, "r24"),
+        ("3 x 10' UT1 r20 / 2' rest", 600, 3, 120, "UT1; rate 20"),
+        ("4 x 3' row r24, 1' rest", 180, 4, 60, "rate 24"),
         ("5 x 1000 m row, 24 spm, rest 3 min", 1000, 5, 180, "24 spm"),
     ],
 )
@@ -92,7 +92,7 @@ def test_a_warm_up_sets_and_a_cool_down_in_one_row_are_three_parts():
     blocks = blocks_of("W/up 2k, then 5x3' @ r26 (1:58), 3' off, w/d 1k")
     assert [block.kind for block in blocks] == ["warm-up", "main", "cool-down"]
     assert [block.lines[0].amount for block in blocks] == [2000, 180, 1000]
-    assert (blocks[1].work_s, blocks[1].rest_s, blocks[1].lines[0].notes) == (180, 180, "r26 1:58")
+    assert (blocks[1].work_s, blocks[1].rest_s, blocks[1].lines[0].notes) == (180, 180, "rate 26 1:58")
 
 
 def test_easy_minutes_at_the_end_go_the_way_of_all():
@@ -113,3 +113,29 @@ def test_how_long_the_clock_runs_is_no_work_of_a_line():
 def test_of_strides_is_asked_how_far_each_goes():
     found = read("3 km easy\n6 strides\n10 min jog home")
     assert [one.guess for one in found.not_understood] == ["6 x 100 m stride"]
+
+
+def test_rates_below_a_line_are_of_it():
+    (block,) = blocks_of("3 x 2k row\n5 min rest\nfirst r24, second r26, last r28")
+    assert block.lines[0].notes == "first rate 24; second rate 26; last rate 28"
+
+
+def test_what_is_easy_behind_a_slash_is_the_rest():
+    blocks = blocks_of("5 min easy run\n10 x 1 min hard / 1 min jog")
+    assert (blocks[1].rounds, blocks[1].work_s, blocks[1].rest_s, blocks[1].notes) == (
+        10,
+        60,
+        60,
+        "1 min jog",
+    )
+
+
+def test_each_distance_of_a_pyramid_is_a_line():
+    found = read("Row 250-500-750-500-250 m\n90 s between")
+    assert found.session is not None
+    assert [line.amount for line in found.session.blocks[0].lines] == [250, 500, 750, 500, 250]
+
+
+def test_a_space_may_part_thousands():
+    (block,) = blocks_of("10 000 m row")
+    assert block.lines[0].amount == 10000

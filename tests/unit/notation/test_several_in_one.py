@@ -157,3 +157,45 @@ def test_prose_may_tell_a_rest_between():
 def test_each_stage_keeps_its_minutes():
     (block,) = read_session("Run 1 min - 2 min - 3 min - 2 min - 1 min hard", catalogue()).session.blocks
     assert amounts(block.lines) == [60, 120, 180, 120, 60]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "If you are dizzy today, skip this one.",
+        "Those without a bar do rows.",
+        "in bed by 11. meet 12:15 at the bridge",
+    ],
+)
+def test_what_is_done_by_some_or_when_people_meet_is_no_work(said):
+    found = read_session(f"AMRAP 10\n10 squats\n10 push-ups\n{said}", catalogue())
+    assert found.session is not None
+    assert [line.movement for block in found.session.blocks for line in block.lines] == [
+        "air squat",
+        "push-up",
+    ]
+    assert found.not_understood
+
+
+def test_work_and_change_are_told_in_prose():
+    (block,) = blocks_of(
+        "Two rounds, work for 30 seconds and change over for 15\n1. Goblet squat\n2. Push-up"
+    )
+    assert (block.rounds, block.work_s, block.rest_s, block.every_s) == (2, 30, 15, 45)
+
+
+def test_for_time_counts_more_than_no_hurry():
+    found = read_session("For time, no hurry:\n31 squats\n24 lunges", catalogue())
+    assert found.session is not None
+    assert found.session.blocks[0].format == "for_time"
+
+
+def test_once_through_is_one_round():
+    (block,) = blocks_of("Mobility\nonce through:\nCat-cow 10\nopen book 6 each side")
+    assert block.rounds == 1
+
+
+def test_a_tempo_and_an_effort_between_commas_are_of_the_line():
+    blocks = blocks_of("Front squat 4 x 6, 31X0, effort 7 of 10, 2 min rest\nRow 4 x 8 each arm, same effort")
+    assert (blocks[0].lines[0].tempo, blocks[0].rest_s) == ("31x0", 120)
+    assert [block.lines[0].load_rule and block.lines[0].load_rule.effort for block in blocks] == [7, 7]
