@@ -39,7 +39,7 @@ _STOP = r"(?:pause|stop|hold|squeeze|iso(?:metric)?|count)s?"
 _STILL = shape(
     rf"[;,\s]*(?P<said>(?:\b(?:with|w/?|and|plus)\s)?(?:\ban?\s)?(?P<verb>\b{_STOP}(?:ing)?\s(?:for\s|it\s|each\s|one\s){{0,3}})?(?<![0-9.])[1-9]"
     rf"\s?-?(?:s|secs?|seconds?)\b\.?(?P<noun>[\s\-]{_STOP}\b)?"
-    r"(?P<place>\s(?:(?:at|in|on)\s)?(?:the\s)?(?:top|bottom|hole|middle|parallel|chest|knee)\b)?)"
+    r"(?P<place>\s(?:(?:at|in|on)\s)?(?:the\s)?(?:top|bottom|hole|middle|parallel|chest|knee)\b(?!\sstretch))?)"
 )
 _PERCENT = shape(
     r"(?:@\s?|\bat\s|\bdrop(?:ping)? to\s)?(?<![\-.0-9])(?P<p>[0-9]{1,3}(?:\.[0-9])?)\s?(?:%|per\s?cent\b)"
