@@ -20,7 +20,7 @@ _UNDO: Final = re.compile(
 )
 _OFF: Final = (
     r"(?:delete|remove|erase|scrap|wipe|drop|undo|cancel|withdraw|get rid of|take (?:off|down|out|away|back)"
-    r"|don't count|do not count|take)"
+    r"|don't count|do not count)"
 )
 _SCORE: Final = re.compile(
     rf"\b{_OFF}\b.{{0,30}}\b(?:scores?|results?|times?|entry|numbers?)\b(?!.*\b(?:reminder|class)\b)"
@@ -28,7 +28,7 @@ _SCORE: Final = re.compile(
 _OFF_THE_BOARD: Final = re.compile(
     r"\b(?:don't|do not|dont|not|never|rather not|without|no)\b.{0,25}\b(?:on|in|to|onto) (?:the|that|this|your) "
     r"(?:board|scoreboard|leaderboard|ranking|list)\b"
-    rf"|\b(?:{_OFF}|keep|leave)\b.{{0,20}}\b(?:off|from) (?:the|that) (?:board|scoreboard|leaderboard|ranking|list)\b"
+    rf"|\b(?:{_OFF}|keep|leave|take)\b.{{0,20}}\b(?:off|from) (?:the|that) (?:board|scoreboard|leaderboard|ranking|list)\b"
 )
 _NO_ORDER: Final = re.compile(r"^(?:why|when|what|who|which|if|is|did|does|will|was|would)\b|\bcap\b")
 
@@ -46,7 +46,9 @@ def asks_to_undo(text: str) -> bool:
 
 
 def score_to_go(text: str, people: Iterable[str] = ()) -> ScoreGone | None:
-    """`delete my score`, `remove jonas' result from yesterday`, `I don't want my score on the board`."""
+    """`delete my score`, `remove jonas' result from yesterday`, `I don't want my score on the board`; never a board."""
+    if "\n" in text.strip():
+        return None
     found = find_name(text.replace("\u2019", "'"), people)
     words = _words(found.rest if found else text)
     if _NO_ORDER.search(words):

@@ -43,7 +43,15 @@ def test_a_score_is_to_go(text, gone):
 
 
 @pytest.mark.parametrize(
-    "text", ["why is my score not on the board", "drop the time cap", "how do I beat my score", "14:20"]
+    "text",
+    [
+        "why is my score not on the board",
+        "drop the time cap",
+        "how do I beat my score",
+        "14:20",
+        "take your time, everybody",
+        "AMRAP 12\n10 push-ups\nscrap the times, no scores today",
+    ],
 )
 def test_other_words_take_no_score_away(text):
     assert score_to_go(text, ("Jonas",)) is None
