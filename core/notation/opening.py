@@ -1,5 +1,6 @@
 """Whether a row opens a part, and of which kind: by its heading, or by how it says that something is done."""
 
+import re
 from collections.abc import Callable
 from typing import Final
 
@@ -13,6 +14,8 @@ from core.sessions.values import BlockKind, Format
 OPENERS: Final = frozenset(("format", "rounds", "scheme", "every_s"))
 # Often said at the end: `for time`, `x 3`.
 _TOLD_BEHIND: Final = frozenset(("format", "rounds"))
+_SCORED: Final = frozenset((Format.AMRAP, Format.FOR_TIME, Format.MAX_LOAD))
+_LETTERED: Final = re.compile(r"\s*A[.):]\s")
 ReadRow = Callable[[Row], Reading]
 
 
@@ -36,6 +39,16 @@ def opens(draft: Draft, reading: Reading, clause: Clause, read: ReadRow) -> bool
     told_behind = said <= _TOLD_BEHIND and not said & draft.facts.keys()
     open_still = told_behind or not draft.facts.keys() & OPENERS
     return has_work or not open_still
+
+
+def is_past_warm_up(draft: Draft, reading: Reading) -> bool:
+    """Whether a row is the work, though it is the first below `Warm-up`: it is scored, heavy, or part A."""
+    waits = draft.kind is BlockKind.WARM_UP and not draft.placed and draft.facts.keys() <= {"minutes"}
+    if not waits or reading.kind or reading.row.number == draft.row.number:
+        return False
+    scored = reading.facts.get("format") in _SCORED or reading.facts.keys() & {"cap_s", "scheme"}
+    heavy = any(piece.load_rule for piece in reading.pieces)
+    return bool(scored or heavy or _LETTERED.match(reading.row.text))
 
 
 def next_kind(reading: Reading, before: BlockKind, *, same_row: bool) -> BlockKind:

@@ -14,7 +14,7 @@ from core.notation.going import go_easy, goes_that_way, is_far, way_of_all
 from core.notation.headings import DATE, day
 from core.notation.kinds import by_place, tells_how_much
 from core.notation.names import Lexicon, Meaning, lexicon
-from core.notation.opening import OPENERS, next_kind, opens, work_follows
+from core.notation.opening import OPENERS, is_past_warm_up, next_kind, opens, work_follows
 from core.notation.paces import with_rates
 from core.notation.parting import (
     begin_list,
@@ -234,6 +234,8 @@ class _Reader:
         self.blocks, self.headed = [self.blocks[at] for at in kept], [self.headed[at] for at in kept]
 
     def _is_done(self, draft: Draft, reading: Reading, clause: Clause) -> bool:
+        if is_past_warm_up(draft, reading):
+            return True
         return opens(draft, reading, clause, self._read_row) or is_over(draft, reading)
 
     def _read_row(self, row: Row) -> Reading:

@@ -5,6 +5,7 @@ import pytest
 from core.movements.lookup import catalogue
 from core.notation.session import read_session
 from core.notation.writing import write_session
+from core.sessions.values import BlockKind
 from tests.unit.notation.test_session_words import fields, understood
 
 
@@ -510,3 +511,18 @@ def test_a_rest_below_a_list_of_tests_lies_between_them_and_is_none_of_the_list(
     text = "1 max push ups 2 min\n2 max sit ups 2 min\n3 dead hang as long as you can\n4 min rest between. tell me"
     first, second, _ = read(text)
     assert (first.rest_s, second.rest_s, second.lines[0].movement) == (240, 240, "sit-up")
+
+
+@pytest.mark.parametrize(
+    "work",
+    [
+        "A) Deadlift 4 x 6, rest 2 min",
+        "As many rounds as possible in 15 minutes:\n10 push-ups",
+        "Back squat 5 x 5 at 75%",
+        "3 rounds for time, cap 12\n10 push-ups",
+    ],
+)
+def test_a_warm_up_of_which_nothing_is_written_holds_no_work(work):
+    for heading in ("Warm up", "Warm up 8 minutes"):
+        (part,) = read_session(f"{heading}\n{work}", catalogue()).session.blocks
+        assert part.kind is not BlockKind.WARM_UP
