@@ -123,8 +123,11 @@ class Sessions(Repository):
             _sessions(revision).where(session.c.id == session_id, session.c.group_id.in_(groups))
         )
 
-    async def schedule(self, session_id: int, post_at: datetime) -> None:
-        await self._change_one(tables.session, session_id, state=SessionState.SCHEDULED, post_at=post_at)
+    async def schedule(self, session_id: int, post_at: datetime, day: date) -> None:
+        """To be posted then, as the session of that day."""
+        await self._change_one(
+            tables.session, session_id, state=SessionState.SCHEDULED, post_at=post_at, day=day
+        )
 
     async def unschedule(self, session_id: int) -> None:
         """A draft again."""

@@ -108,7 +108,7 @@ async def read_back(
         waiting=waiting,
         group=group.title,
         others=tuple((other.id, other.title) for other in groups if other.id != group.id),
-        post_at=next_morning(group, visit.now, record.day),
+        post_at=await free_morning(visit, group, record),
         zone=await group_clock_named(visit.uow, visit.person.id, group),
         expected=expected_of(record.session, tried, visit.now.year),
         earlier=record.revision - 1 or None,
@@ -220,6 +220,17 @@ async def group_post(uow: Unit, group: Group, record: SessionRecord, day: date) 
         no_equipment=ready.no_equipment,
         units=group.units,
     )
+
+
+async def free_morning(visit: Visit, group: Group, record: SessionRecord) -> datetime:
+    """The morning of the day it is written for; of one for no day of its own, the next that has no session yet."""
+    morning = next_morning(group, visit.now, record.day)
+    if day_meant(record.session, group, visit.now) > today_in(group, visit.now):
+        return morning
+    taken = {one.day for one in await visit.uow.sessions.scheduled_in([group.id]) if one.id != record.id}
+    while morning.date() in taken:
+        morning += timedelta(days=1)
+    return morning
 
 
 def next_morning(group: Group, now: datetime, day: date | None = None) -> datetime:

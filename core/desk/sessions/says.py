@@ -113,13 +113,17 @@ class NothingRead(Said):
 
 
 class WillPost(Said):
-    """`at`: on the group's clock, named by `zone` where the reader goes by another."""
+    """`at`: on the group's clock, named by `zone` where the reader goes by another.
+
+    `beside`: the titles of what goes out there the same day, "" for one without.
+    """
 
     at: datetime
     zone: str | None
     group: str
     session_id: int
     revision: int
+    beside: tuple[str, ...] = ()
 
 
 class Coming(Value):

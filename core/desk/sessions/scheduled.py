@@ -27,7 +27,8 @@ async def post_later(visit: Visit, command: PostLater) -> Outcome:
 async def to_post(visit: Visit, record: SessionRecord, at: datetime) -> Outcome:
     """It goes out at this moment, whatever was set before."""
     told = await over(visit, record, "later")
-    await visit.uow.sessions.schedule(record.id, at)
+    day = at.astimezone(zone_of(await visit.group(record.group_id))).date()
+    await visit.uow.sessions.schedule(record.id, at, day)
     said = await will_post(visit, record, at)
     minute = int(at.timestamp()) // 60
     wish = DueWish(
@@ -48,8 +49,11 @@ async def to_post(visit: Visit, record: SessionRecord, at: datetime) -> Outcome:
 async def will_post(visit: Visit, record: SessionRecord, at: datetime) -> WillPost:
     """When it goes out, with the taps that post or discard it."""
     group = await visit.group(record.group_id)
+    local = at.astimezone(zone_of(group))
+    others = (one for one in await visit.uow.sessions.scheduled_in([group.id]) if one.id != record.id)
     return WillPost(
-        at=at.astimezone(zone_of(group)),
+        at=local,
+        beside=tuple(one.title or "" for one in others if one.day == local.date()),
         zone=await group_clock_named(visit.uow, visit.person.id, group),
         group=group.title,
         session_id=record.id,

@@ -30,3 +30,20 @@ async def test_who_is_needed_is_told_by_the_day_of_each_session(crew, ilse, post
     await crew.coach.says("who needs me?")
     needing = await crew.coach.hears("These people need you")
     assert {"Ilse · Wed", "Ilse · Sat"} <= {*needing.labels}
+
+
+async def test_a_morning_that_has_a_session_is_not_offered_again(crew):
+    assert await offered(crew, "Quay day") == ["Post now", "Post Tue 06:00"]
+    await crew.coach.presses("Post Tue 06:00", on=await crew.coach.last_message)
+    await crew.coach.hears("I'll post it")
+    assert await offered(crew, "Engine") == ["Post now", "Post Wed 06:00"]
+
+
+async def test_a_second_session_of_a_day_is_said(crew):
+    await offered(crew, "Quay day")
+    await crew.coach.presses("Post Tue 06:00", on=await crew.coach.last_message)
+    await crew.coach.hears("I'll post it")
+    await offered(crew, "Engine")
+    await crew.coach.says("post it tomorrow at 7")
+    told = await crew.coach.hears("I'll post it to Harbour crew on Tuesday at 07:00.")
+    assert "Another goes out that day too: “Quay day”." in told.text

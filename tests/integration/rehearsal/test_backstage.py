@@ -135,7 +135,7 @@ async def test_a_post_is_ahead_at_the_time_that_was_set_last(backstage, store, p
             group_id=group.id, author_id=marit.id, day=now.date(), text="", session=SESSION, now=now
         )
         for at in (first, last):
-            await unit.sessions.schedule(draft.id, at)
+            await unit.sessions.schedule(draft.id, at, at.date())
             await unit.dues.add(f"post {at}", "post", at, {"session": draft.id, "revision": draft.revision})
     ahead = (await backstage.state())["waits"]["ahead"]
     assert ahead == [{"at": last.isoformat(), "what": "the session for Harbour crew"}]

@@ -97,7 +97,9 @@ async def test_the_newest_draft_is_the_one_to_go_on_with(store, group, coach, il
         assert await unit.sessions.newest_draft(coach.id, [group.id]) == second
         assert await unit.sessions.newest_draft(ilse.id, [group.id]) is None
         await unit.sessions.discard(second.id)
-        await unit.sessions.schedule((await unit.sessions.newest_draft(coach.id, [group.id])).id, LATER)
+        await unit.sessions.schedule(
+            (await unit.sessions.newest_draft(coach.id, [group.id])).id, LATER, LATER.date()
+        )
         assert await unit.sessions.newest_draft(coach.id, [group.id]) is None
 
 
@@ -115,7 +117,7 @@ async def test_the_posted_session_is_found_by_its_day_and_as_the_latest(store, g
 async def test_a_scheduled_session_knows_when(store, group, coach):
     async with store.unit() as unit:
         made = await draft(unit, group, coach)
-        await unit.sessions.schedule(made.id, LATER)
+        await unit.sessions.schedule(made.id, LATER, LATER.date())
         waiting = await unit.sessions.get(made.id)
     assert (waiting.state, waiting.post_at) == (SessionState.SCHEDULED, LATER)
 

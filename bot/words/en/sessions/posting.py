@@ -234,6 +234,11 @@ def nothing_read(said: NothingRead) -> Worded:
 def will_post(said: WillPost) -> Worded:
     when = f"{said.at:%A at %H:%M}{on_clock(said.zone)}"
     text = fill("I'll post it to {group} on {when}.", group=said.group, when=when)
+    if said.beside:
+        others = listed([f"“{one}”" if one else "one without a title" for one in said.beside])
+        text += fill(
+            " Another goes out that day too: {others}. For another day: <i>make it Monday</i>.", others=others
+        )
     row = (
         Button("Post now", PostSession(session=said.session_id, revision=said.revision)),
         Button("Discard", DiscardSession(session=said.session_id, revision=said.revision)),
