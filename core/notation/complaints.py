@@ -18,10 +18,10 @@ _OVER = re.compile(
     r"|\b(?:doesn't|does not|don't|no longer|not) (?:hurts?|hurting|ache|painful|sore)\b|\bstopped hurting\b"
     r"|\bno (?:more )?pain\b|\b(?:has |have |is )?healed\b"
 )
-# Of what was told of before, with no word of what it is.
+# Of what was told of before, with no word of what it is; `it's fine` alone may be said of anything.
 _IT_IS = (
     r"^(?:(?:ok|okay|oh|hey|hi|thanks|phew|good news|and|so|actually|now|today|i think)\W+)*"
-    r"(?:(?:it|that|this|the pain|pain|everything|all)(?:'?s| is| are| feels?| has| seems?)?|feels|feeling|is)\s+"
+    r"(?:(?:it|that|the pain|pain)(?:'?s| is| has| feels?| seems?)?|feels|feeling)\s+"
     r"(?:(?:all|much|completely|totally|quite|a lot|a bit|so much|really|back to|now|been|feeling|doing"
     r"|gotten|got|already)\s+)*"
 )
@@ -31,10 +31,9 @@ _ENDS = (
 )
 _ALL_OVER = re.compile(
     _IT_IS
-    + r"(?:fine|ok|okay|good|healed|gone|normal|well|settled|great|over)"
+    + r"(?:(?:fine|ok|okay|good|well|great)\W+(?:again|now)|healed|gone|settled|normal again)"
     + _ENDS
-    + r"|^(?:it )?(?:doesn'?t|does not|don'?t|no longer|stopped) hurt(?:s|ing)?(?: any ?more| at all| now)?\W*$"
-    + r"|^no (?:more )?pain(?: any ?more| now| at all)?\W*$"
+    + r"|^it (?:doesn'?t|does not|no longer|stopped) hurt(?:s|ing)? ?(?:any ?more|now|at all any ?more)?\W*$"
 )
 _BETTER = re.compile(_IT_IS + "(?:better|improving|improved|less)" + _ENDS)
 _HEDGED = re.compile(

@@ -51,3 +51,15 @@ async def test_a_period_is_no_fever(crew, ilse):
     await ilse.hears("Your version")
     await ilse.says("is it ok to train with a cold?")
     await ilse.hears("above the neck")
+
+
+async def test_that_nothing_hurt_in_a_session_ends_nothing_that_is_spared(crew, ilse):
+    await ilse.says("my left knee hurts")
+    await ilse.hears("I'm sorry about your left knee")
+    await ilse.says("9:40")
+    await ilse.hears("How hard was the whole session")
+    await ilse.says("4")
+    await ilse.hears("Did anything hurt?")
+    await ilse.says("no pain")
+    await ilse.says("/me")
+    await ilse.hears("To spare: sore knee (left")
