@@ -49,6 +49,8 @@ def _instead_of_one(stretch: Stretch) -> dict[str, Any]:
     return {"step": "out", "movement": named[0]} if len(named) == 1 and said & {"of", "other"} else {}
 
 
+# `That's way too light`: some line is, and it isn't said which.
+_TOO: Final = frozenset({"easier", "harder"})
 _OF_A_LINE: Final = frozenset({"out", "other", "easier", "harder", "fewer", "half"})
 
 
@@ -58,7 +60,7 @@ def wanted_in(text: str) -> Wanted | None:
     stretch = Stretch(marked, 0, len(marked.words), Context())
     fields = order(stretch) or _instead_of_one(stretch)
     step = fields.get("step", "")
-    if step == "shorter" and not fields.get("movement"):
+    if not fields.get("movement") and (step == "shorter" or (step in _TOO and "too" in stretch.words)):
         return Wanted(step)
     if step not in _OF_A_LINE or not (fields.get("movement") or fields.get("to")):
         return None

@@ -6,12 +6,16 @@ from core.desk.classes.coming import see_classes
 from core.desk.classes.commands import SeeClasses
 from core.desk.classes.dates import call_off_in_words, move_in_words
 from core.desk.classes.habits import fulfil
+from core.desk.classes.meetings import meetings_to_come
 from core.desk.classes.setting_up import propose_class
 from core.desk.coached import coached_groups
 from core.desk.commands import SetZone
 from core.desk.days import today_in
 from core.desk.joining.groups import set_zone
 from core.desk.outcome import Outcome
+from core.desk.sessions.drafting import as_another_time
+from core.desk.sessions.meant import of_day
+from core.desk.sessions.withdrawing import withdraw_of_day
 from core.desk.talk.asked import keeps
 from core.desk.visit import Visit
 from core.notation.classes import read_called_off, read_class, read_moved
@@ -48,6 +52,18 @@ async def as_class_words(visit: Visit, text: str, _: int | None) -> Outcome | No
     return await fulfil(visit, wish)
 
 
+async def of_a_session(visit: Visit, text: str) -> Outcome | None:
+    """`Cancel wednesday's`, `move wednesday's to thursday`, where there are no classes: the session of that day."""
+    groups = [one.id for one in await coached_groups(visit)]
+    if not groups or await meetings_to_come(visit.uow, groups, visit.now):
+        return None
+    which, _, when = text.partition(" to ")
+    record = await of_day(visit, which)
+    if record is None:
+        return None
+    return await as_another_time(visit, record, when) if when else await withdraw_of_day(visit, which)
+
+
 def group_clock(text: str) -> str | None:
     """The zone in `set the group's clock to London time`; None where no one place is told."""
     found = _GROUP_CLOCK.search(text)
@@ -60,10 +76,12 @@ async def as_coach(visit: Visit, text: str, groups: list[Group]) -> Outcome | No
     if zone is not None and len(groups) == 1:
         return await set_zone(visit, SetZone(group=groups[0].id, zone=zone))
     today = today_in(groups[0], visit.now)
-    off = read_called_off(text, today)
+    off, moved = read_called_off(text, today), read_moved(text, today)
+    about = await of_a_session(visit, text) if off or moved else None
+    if about is not None:
+        return about
     if off is not None:
         return await call_off_in_words(visit, off, groups)
-    moved = read_moved(text, today)
     if moved is not None:
         return await move_in_words(visit, moved, groups)
     if await keeps(visit, "class"):

@@ -20,6 +20,8 @@ from core.desk.versions.holding import hold_athlete
 from core.desk.versions.showing import EVERY_LINE, written_at
 from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
+from core.movements.lookup import catalogue
+from core.movements.values import Pattern
 from core.notation.easing import monday_of
 from core.notation.moments import find_days
 from core.scaling.orders import Pin
@@ -63,9 +65,27 @@ async def carry_out_order(visit: Visit, order: Order, athlete: Membership) -> Ou
         return nothing_there(visit, athlete)
     pins = dict(pins_of(order, shown, one)) if holds.record else standing(order)
     why = why_not(order, holds, pins)
-    if why is None:
-        return await given(visit, order, athlete, holds, shown, pins)
-    return await not_done(visit, order, athlete, shown, why)
+    if why is not None:
+        return await not_done(visit, order, athlete, shown, why)
+    for meant in (order, *alike(order)):
+        pins = dict(pins_of(meant, shown, one)) if holds.record else standing(meant)
+        done = await given(visit, meant, athlete, holds, shown, pins)
+        if done is not None:
+            return done
+    return await not_done(visit, order, athlete, shown, "nothing_fits")
+
+
+def alike(order: Order) -> Iterator[Order]:
+    """The same with what is called like it: rows may be on a machine, with a bell or under a table."""
+    if order.step != "other" or order.to is None or order.movement is None or travels(order.movement):
+        return
+    called = order.to.split()[-1]
+    others = (one.id for one in catalogue().movements if one.id.split()[-1] == called)
+    yield from (order.model_copy(update={"to": one}) for one in others if one != order.to)
+
+
+def travels(movement: str) -> bool:
+    return catalogue().movement(movement).pattern is Pattern.TRAVEL
 
 
 async def for_which(visit: Visit, order: Order, group: Group) -> Holds:
@@ -127,7 +147,7 @@ def pin_of(order: Order, record: SessionRecord, one: Tried, spot: Spot, line: Ve
     if asks is not None:
         return Pin(**spot._asdict(), **asks(order))
     written = getattr(record.session.blocks[spot.block - 1], spot.part)[spot.line - 1].amount
-    if order.amount is None or not written or order.amount > written:
+    if order.step != "amount" or order.amount is None or not written or order.amount > written:
         return None
     return Pin(**spot._asdict(), share=order.amount / written)
 
@@ -136,6 +156,8 @@ def why_not(order: Order, holds: Holds, pins: Mapping[str, Pin]) -> WhyNot | Non
     """Why nothing can come of an order; None where something can."""
     if pins:
         return None
+    if order.step == "rounds":
+        return "rounds"
     if order.step is None or (order.step == "other" and order.movement is None):
         return "unclear"
     if holds.record is None:
@@ -152,14 +174,14 @@ async def given(
     holds: Holds,
     shown: SessionRecord,
     pins: Mapping[str, Pin],
-) -> Outcome:
-    """It stays if it can be followed in the session before the coach, as far as it is about that one."""
+) -> Outcome | None:
+    """It stays if it can be followed in the session before the coach, as far as it is about that one; else None."""
     kept = [await keep(visit, athlete, holds, movement, pin) for movement, pin in pins.items()]
     here = kept[0].pin.counts_on(shown.day)
     if here and not await is_followed(visit, shown, athlete, pins):
         for one in kept:
             await visit.uow.orders.undo(one.id, visit.now)
-        return await not_done(visit, order, athlete, shown, "nothing_fits")
+        return None
     said = Ordered(
         athlete=athlete.person.name,
         group=athlete.group_id,

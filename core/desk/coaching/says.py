@@ -326,9 +326,9 @@ class Ordered(Said):
     seen: bool
 
 
-# Why an order in words changed nothing: it isn't clear what it means, is only possible in one session, names no line of
-# it, would be more than is written, has no such step, or leads to nothing that is safe and there.
-WhyNot = Literal["unclear", "one_session", "no_line", "more", "no_step", "nothing_fits"]
+# Why an order in words changed nothing: it isn't clear what it means, is about rounds, is only possible in one session,
+# names no line of it, would be more than is written, has no such step, or leads to nothing that is safe and there.
+WhyNot = Literal["unclear", "rounds", "one_session", "no_line", "more", "no_step", "nothing_fits"]
 
 
 class OrderNotDone(Said):

@@ -16,6 +16,7 @@ _THEIRS: Final = frozenset(
     | {"has_minutes", "elsewhere", "home_again", "sick", "hurt", "sore"}
 )
 
+_IS: Final = re.compile(r"^(?:is|'s)\s+", re.IGNORECASE)
 # What somebody shall do is a coach's matter, whatever it sounds like.
 _SHALL: Final = re.compile(
     r"(?:should|shall|must|needs?|has to|have to|gets?|takes?|does|do|only|max|no|not)\b", re.IGNORECASE
@@ -46,5 +47,5 @@ async def is_only_theirs(visit: Visit, text: str, rest: str) -> bool:
     if _SHALL.match(rest):
         return False
     of_coach = {act.act for act in matter(await understood(visit, text))}
-    of_athlete = {act.act for act in matter(in_own_words(f"i {rest}"))}
+    of_athlete = {act.act for act in matter(in_own_words(f"i {_IS.sub('am ', rest)}"))}
     return bool(of_athlete) and of_athlete <= _THEIRS and of_coach <= {"scored"}

@@ -67,7 +67,7 @@ async def how_they_do(visit: Visit, athlete: Membership, groups: Collection[int]
         owns=profile.equipment,
         gently=profile.branch in STARTS_GENTLY,
     )
-    return visit.told(told)
+    return visit.told(told, person=athlete.person_id)
 
 
 async def _day_of(visit: Visit) -> date:

@@ -42,14 +42,20 @@ LINE: Final = "line"
 DRAFT: Final = "draft"
 
 
+_MAKES: Final = re.compile(
+    r"\W*(?:(?:please|pls|actually|can you|could you|and|now)\W+)*(?:make|change|swap|cut|drop|reduce|turn|shorten)\b",
+    re.IGNORECASE,
+)
+
+
 async def as_amendment(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """None unless the visitor has a session that is yet to be posted, or one of today, and it can be meant."""
     groups = await coached_groups(visit)
     is_said = sounds_like_a_change(without_day(text)) or bool(time_in(text))
     if not groups or not (is_said or fact_in(text, catalogue()) or is_one_line(text)):
-        return None
+        return await not_of_day(visit, text) if groups and _MAKES.match(text) else None
     named = None if time_in(text) else await of_day(visit, text)
-    record, text = (named, without_day(text)) if named else (await newest(visit, groups), text)
+    record, wish = (named, without_day(text)) if named else (await newest(visit, groups), text)
     # `5 rounds` of what is posted already is rather a score.
     if record is None or (record.state is SessionState.POSTED and not is_said):
         return None
@@ -57,8 +63,13 @@ async def as_amendment(visit: Visit, text: str, _: int | None) -> Outcome | None
     if moved is not None:
         return moved
     group = await visit.group(record.group_id)
-    found = changed(record.text, text, catalogue(), group.units, in_stead)
-    return await carried_out(visit, record, text, found) if found else await in_doubt(visit, record, text)
+    found = changed(record.text, wish, catalogue(), group.units, in_stead)
+    return await carried_out(visit, record, wish, found) if found else await in_doubt(visit, record, text)
+
+
+async def not_of_day(visit: Visit, text: str) -> Outcome | None:
+    """What is made of the session of a day that is named, and can't be told, is no class either."""
+    return visit.told(NotAmended(left=(text,))) if await of_day(visit, text) else None
 
 
 def is_one_line(text: str) -> bool:

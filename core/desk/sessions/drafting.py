@@ -67,10 +67,12 @@ async def as_another_time(visit: Visit, record: SessionRecord, text: str) -> Out
     return await to_post(visit, record, moment) if moment > visit.now else visit.told(AskWhen())
 
 
-async def posting(visit: Visit, draft: SessionRecord, when: str) -> Outcome:
+async def posting(visit: Visit, draft: SessionRecord, when: str, said: str = "") -> Outcome:
+    """`said`: all the words, where the hour may stand bare: `post it wed 6`."""
     if _NOW.match(when):
         return await post_session(visit, PostSession(session=draft.id, revision=draft.revision))
-    moment = moment_in(when, await visit.group(draft.group_id), visit.now)
+    group = await visit.group(draft.group_id)
+    moment = moment_in(when, group, visit.now) or moment_in(said, group, visit.now)
     if moment is None:
         return visit.told(AskWhen())
     minute = int(moment.timestamp()) // 60

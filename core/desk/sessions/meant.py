@@ -14,6 +14,7 @@ from core.store.records import Group, SessionRecord, SessionState
 # So far back a day that is named may lie.
 A_WEEK: Final = timedelta(days=8)
 _YESTERDAY: Final = re.compile(r"\b(?:yesterday|last night)", re.IGNORECASE)
+_MADE: Final = re.compile(r"\b(?:make|change|set|turn)(?=\s+(?:to\s+|into\s+)?[0-9])", re.IGNORECASE)
 _OF_DAY: Final = re.compile(
     rf"\b(?:(?:on|of|for|from|in)\s+)?(?:the\s+)?(?:{DAY_WORD}|today|tonight|tomorrow|yesterday)(?:['\u2019]?s)?\b"
     r"(?:\s+(?:session|one|draft|workout|post)\b)?",
@@ -68,8 +69,9 @@ def days_of(record: SessionRecord, group: Group) -> set[date]:
 
 
 def without_day(text: str) -> str:
-    """The words without those that name the session: `make fridays push-ups 8`."""
-    return re.sub(r"\s{2,}", " ", _OF_DAY.sub(" ", text)).strip(" ,:")
+    """The words without those that name the session: `make fridays push-ups 8`; what it shall be is said of it."""
+    words = re.sub(r"\s{2,}", " ", _OF_DAY.sub(" ", text)).strip(" ,:")
+    return _MADE.sub(r"\g<0> it", words, count=1)
 
 
 async def meant(visit: Visit, text: str) -> SessionRecord | None:

@@ -3,10 +3,12 @@
 All acts of a message go through the unit of work of its visit, and come back as one answer.
 """
 
+import re
 from collections.abc import Awaitable, Callable, Mapping, Sequence
 from typing import Any, Final, get_args
 
 from core.desk.coached import coached_groups
+from core.desk.coaching.announcing import ask_announce
 from core.desk.commands import AskHelp, MyVersion
 from core.desk.joining.entry import ENTRY, SCREENING
 from core.desk.outcome import Outcome, Say
@@ -102,7 +104,7 @@ USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
     a.Post: coached.post,
     a.Withdraw: coached.withdraw,
     a.TellsClass: wishes.classes,
-    a.ClassChange: wishes.classes,
+    a.ClassChange: coached.class_change,
     a.ClassOff: coached.class_off,
     a.Order: coached.order,
     a.HowIs: coached.how_is,
@@ -140,9 +142,20 @@ async def do_as_told(visit: Visit, text: str, replied_to: int | None) -> Outcome
         like_one = not told.acts and _LIKE_A_SCORE.intersection(told.between)
         as_score = await own_score_amid_words(visit, text, scene, sure=bool(like_one))
         about = await about_athlete(visit, text) if "order" in near(told) else None
+        about = about or await for_everybody(visit, text)
         return as_score or about or await not_got(visit, told.unread, near(told), scene)
     left = (*unread, *told.unread)
     return as_one(visit, outcome + (await left_over(visit, left) if left else Outcome()))
+
+
+async def for_everybody(visit: Visit, text: str) -> Outcome | None:
+    """`Great job today everyone!` from a coach, which is nothing else: offered to be said to them."""
+    words = set(re.findall(r"\w+", text.casefold()))
+    is_word = "?" not in text and not words.isdisjoint(EVERYBODY) and len(words) > 2  # noqa: PLR2004
+    return await ask_announce(visit, text) if is_word else None
+
+
+EVERYBODY: Final = frozenset({"everyone", "everybody", "team", "folks", "guys", "yall"})
 
 
 def tells_every_part(told: Understood, scene: Scene) -> bool:

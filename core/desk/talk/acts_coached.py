@@ -1,5 +1,6 @@
 """What a coach's words do: each act with its use case, the same that its button has."""
 
+from core.desk.classes.in_words import of_a_session
 from core.desk.coached import coached_athletes, coached_groups, coached_ids, names_in
 from core.desk.coaching import overseeing
 from core.desk.coaching.announcing import ask_announce, to_nobody
@@ -42,11 +43,13 @@ async def session(visit: Visit, act: a.TellsSession, _: Scene) -> Outcome | None
 
 async def class_off(visit: Visit, act: a.ClassOff, scene: Scene) -> Outcome | None:
     """`No training tomorrow` is a rest day as well."""
-    return (
-        await ask_announce(visit, act.text)
-        if calls_a_rest_day(act.text)
-        else await classes(visit, act, scene)
-    )
+    if calls_a_rest_day(act.text):
+        return await ask_announce(visit, act.text)
+    return await of_a_session(visit, scene.text) or await classes(visit, act, scene)
+
+
+async def class_change(visit: Visit, act: a.ClassChange, scene: Scene) -> Outcome | None:
+    return await of_a_session(visit, scene.text) or await classes(visit, act, scene)
 
 
 async def edit(visit: Visit, act: a.Edit, _: Scene) -> Outcome | None:
@@ -66,7 +69,7 @@ async def post(visit: Visit, act: a.Post, _: Scene) -> Outcome | None:
     names = await names_in(visit.uow, draft.group_id)
     if find_name(act.text, names.values()):
         return visit.told(AskWhen())
-    return await posting(visit, draft, act.when or "")
+    return await posting(visit, draft, act.when or "", act.text)
 
 
 async def withdraw(visit: Visit, act: a.Withdraw, _: Scene) -> Outcome | None:

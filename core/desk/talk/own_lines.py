@@ -11,8 +11,8 @@ from core.desk.talk.says import NoSwap
 from core.desk.talk.scene import Scene, scene_of
 from core.desk.today.different import be_short
 from core.desk.today.unwell import shorter_by
-from core.desk.versions.adjusting import change, ease_line, harden_line, keep
-from core.desk.versions.commands import BeShort, EaseLine, HardenLine
+from core.desk.versions.adjusting import change, change_lines, ease_line, harden_line, keep
+from core.desk.versions.commands import BeShort, ChangeLines, EaseLine, HardenLine
 from core.desk.versions.looking import Looked, current, look
 from core.desk.versions.showing import profile_today, written_at
 from core.desk.versions.version import worked_out
@@ -39,6 +39,8 @@ async def as_own_line(visit: Visit, text: str, replied_to: int | None) -> Outcom
         return None
     if wanted.step == "shorter":
         return await shorter(visit, scene, scene.version)
+    if wanted.movement is None and wanted.to is None:
+        return await change_lines(visit, ChangeLines(version=scene.version))
     if wanted.joints:
         return await hurt(visit, a.Hurt(text=text, limits=wanted.joints), scene)
     record, shown = await current(visit, scene.version)

@@ -45,9 +45,9 @@ class ClassOff(Act):
 
 
 # What becomes of a line, or of all of them: it is left out, something else, easier, harder, with empty hands, as it is
-# written, fewer, half of it, so many or so heavy; or they rest.
+# written, fewer, half of it, so many or so heavy; or other rounds, or they rest.
 Step = Literal[
-    "out", "other", "easier", "harder", "bare", "written", "fewer", "half", "amount", "load", "rest"
+    "out", "other", "easier", "harder", "bare", "written", "fewer", "half", "amount", "load", "rounds", "rest"
 ]
 
 

@@ -130,13 +130,16 @@ def _numbers(stretch: Stretch) -> list[float]:
 def _counted(stretch: Stretch) -> dict[str, Any]:
     """`give Bo 8 push-ups`, `the run 100 m for Lene`, `Nina should use 12 kg for swings`."""
     named = _movements(stretch)
+    if not named and stretch.quantities("rounds") and (says(stretch, "gives") or says(stretch, "steps")):
+        return {"step": "rounds"}
     if len(named) != 1 or not says(stretch, "gives"):
         return {}
     told: dict[str, Any] = {"movement": named[0].movement}
     if loads := stretch.quantities("load"):
         return told | {"step": "load", "amount": loads[0].value}
     numbers = stretch.quantities("number", "reps", "distance", "span")
-    return told | {"step": "amount", "amount": numbers[0].value} if len(numbers) == 1 else {}
+    is_one = len(numbers) == 1 or (len(numbers) > 1 and says(stretch, "not"))
+    return told | {"step": "amount", "amount": numbers[0].value} if is_one else {}
 
 
 def _when(stretch: Stretch) -> dict[str, Any]:

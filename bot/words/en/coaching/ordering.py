@@ -14,6 +14,10 @@ _NOT_DONE: Final[Mapping[str, str]] = {
         "I didn't get what {name} shall do, so nothing has changed. Tap the line below, or write it like <i>no burpees for "
         "{name} this week</i>, <i>rows instead of planks for {name}</i>, <i>{name} lighter</i>."
     ),
+    "rounds": (
+        "Rounds are the same for everybody, so nothing has changed for {name}. Fewer of a line I can give: <i>half the burpees for "
+        "{name}</i>; or less of everything: <i>easy week for {name}</i>."
+    ),
     "one_session": (
         "A step easier or harder I can only take in a session that is there, so nothing has changed for {name}. Tap a line "
         "below, or write <i>easy week for {name}</i>."
