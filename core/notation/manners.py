@@ -47,6 +47,11 @@ _MANNERS = re.compile(
         )
     )
 )
+_RECKONED = re.compile(
+    r"^\s*(?:(?:each|every|any|per|if|when)\b[a-z' ]{0,40}"
+    r"|[a-z' ]{0,24}\b(?:broken|breaks?|drops?|drop it|miss(?:es)?|fails?)\b[a-z' ]{0,16}"
+    r"|[a-z+ ]{3,40}(?==\s?(?:1|one|rest|recovery)\b(?![.:/0-9])))\s?=\s?\S"
+)
 _RANGE = re.compile(
     r"(?P<n>[0-9]{1,3})\s?(?P<u>min|s|sec)?\w{0,6}\s?(?:-|to)\s?[0-9]{1,3}\s?(?P<v>min|s|sec)?"
 )
@@ -73,6 +78,11 @@ def take_manners(strip: Strip, row: Row) -> Iterator[str]:
     for pattern in (RESTING, _MANNERS):
         while manner := strip.take(pattern):
             yield row.text[manner.start() : manner.end()]
+
+
+def is_reckoned(words: str) -> bool:
+    """Whether words in lower case say what something costs or counts as: `each break = 3 burpees`."""
+    return _RECKONED.match(words) is not None
 
 
 def least_rest(manner: str) -> float | None:

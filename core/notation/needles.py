@@ -7,7 +7,10 @@ import re
 from collections.abc import Iterable
 from typing import Any, Final
 
-from re import _parser  # type: ignore[attr-defined]  # isort: skip - nothing public tells the parts of a pattern
+try:
+    from re import _parser  # type: ignore[attr-defined]  # nothing public tells the parts of a pattern
+except ImportError:  # then every pattern is tried everywhere, which takes longer and says the same
+    _parser = None
 
 # More words than that take longer to look for than the pattern itself.
 _MOST: Final = 24
@@ -37,7 +40,7 @@ def may_match(pattern: re.Pattern[str], text: str) -> bool:
 
 def needles(pattern: re.Pattern[str]) -> tuple[str, ...]:
     """Words one of which every match contains; none where there are no such words, or too many."""
-    if pattern.flags & re.IGNORECASE:
+    if _parser is None or pattern.flags & re.IGNORECASE:
         return ()
     found = _of_sequence(_parser.parse(pattern.pattern, pattern.flags))
     return tuple(sorted(found, key=len)) if found and len(found) <= _MOST else ()

@@ -26,7 +26,7 @@ from core.notation.labels.facts import heading_of, is_remark, told_by
 from core.notation.ladders import with_an_end
 from core.notation.lines import with_sexes_bound
 from core.notation.lone import read_lone
-from core.notation.manners import least_rest, take_labels, take_manners
+from core.notation.manners import is_reckoned, least_rest, take_labels, take_manners
 from core.notation.names import Lexicon
 from core.notation.paces import take_paces
 from core.notation.phrases import take_phrases
@@ -206,6 +206,9 @@ def _read_pieces(
         text = strip.text[start:end].replace(NOTE, " ")
         if not _ALONE.search(text):
             _annotate(reading, mine)
+            continue
+        if is_reckoned(text):
+            _annotate(reading, [*mine, reading.row.own_words(start, end)])
             continue
         pieces = split(text, start, lexicon, unit)
         _name_by_bracket(pieces[-1], mine, lexicon)

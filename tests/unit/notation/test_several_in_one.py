@@ -199,3 +199,10 @@ def test_a_tempo_and_an_effort_between_commas_are_of_the_line():
     blocks = blocks_of("Front squat 4 x 6, 31X0, effort 7 of 10, 2 min rest\nRow 4 x 8 each arm, same effort")
     assert (blocks[0].lines[0].tempo, blocks[0].rest_s) == ("31x0", 120)
     assert [block.lines[0].load_rule and block.lines[0].load_rule.effort for block in blocks] == [7, 7]
+
+
+@pytest.mark.parametrize("said", ["each break = 3 burpees", "broken = 5 squat jumps", "walk down = rest"])
+def test_what_something_costs_or_counts_as_is_no_line(said):
+    (block,) = blocks_of(f"For time:\n40 swings\n20 push-ups\n{said}")
+    assert [line.movement for line in block.lines] == ["swing", "push-up"]
+    assert block.notes == said
