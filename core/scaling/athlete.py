@@ -168,6 +168,21 @@ class Athlete:
             self._spared[way.id] = asks_for_less(self.profile, way.movement, way.variant)
         return self._spared[way.id]
 
+    def joint_in(self, way: Way) -> str | None:
+        """The sore joint that a way is made to spare, or goes easy on: it is used all the same."""
+        if not self._joints:
+            return None
+        if self.spared.intersection(way.variant.spares):
+            return next(
+                (one for one in self._joints if set(limit(one).rules_out) & set(way.variant.spares)), None
+            )
+        spared = self.spares(way)
+        return spared if spared in self._joints else None
+
+    @cached_property
+    def _joints(self) -> tuple[str, ...]:
+        return tuple(one for one in self.profile.limits or () if limit(one).kind == "joint")
+
     def must_spare(self, way: Way) -> bool:
         """Whether it is more than a wish for whose sake a way goes easy: who leaves out jumps may run."""
         spared = self.spares(way)

@@ -32,8 +32,10 @@ def lost_breath(plan: LinePlan, way: Way, athlete: Athlete) -> float:
 
 def is_make_believe(plan: LinePlan, way: Way, athlete: Athlete) -> bool:
     """Whether it only looks like work to somebody able: nothing resists, or it takes less than half the breath."""
-    if way.near is Near.WRITTEN or athlete.sits or athlete.goes_easy(way) or not athlete.gates.is_able:
+    if way.near is Near.WRITTEN or athlete.goes_easy(way) or not athlete.gates.is_able:
         return False
+    if athlete.sits:
+        return way.variant.make_believe
     written = plan.ways[0]
     counts = way.kin.k is not None and written.kin.k is not None
     hardly = written.met is not None and (way.met or 0.0) < HALF_THE_BREATH * written.met

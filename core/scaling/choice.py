@@ -1,14 +1,15 @@
 """The best choice for all lines of a block at once: exact, and equal to brute force always (coach.md 2).
 
-What a choice costs is a sum of whole points: what each line costs by itself, and what neighbours add, the round closing
-on itself: the same movement side by side, and another thing in the hands. Of choices that cost the same the first in
-the order of the options is taken. Lines meet in one more place: a thing with one setting per block (an adjustable, a
-filled bag) is set alike wherever it is used. So the settings are enumerated, and a walk round
-the ring decides the rest.
+What a choice costs is a sum of whole points: what each line costs by itself, what neighbours add, the round closing on
+itself (the same movement side by side, another thing in the hands), and what stand-ins add wherever they are done (a
+part that another line trains already, a joint that another line tires for the same reason). Of choices that cost the
+same the first in the order of the options is taken. Lines meet in one more place: a thing with one setting per block
+(an adjustable, a filled bag) is set alike wherever it is used. So the settings are enumerated, and a search with a
+bound decides the rest.
 """
 
 from collections.abc import Collection, Iterable, Sequence
-from itertools import pairwise, product
+from itertools import combinations, pairwise, product
 from typing import NamedTuple
 
 # Of every shared thing that is used, how it is set.
@@ -24,6 +25,8 @@ class Candidate(NamedTuple):
 
     `cost`: by itself. `kind`: the movement, None where repeating it beside itself is no matter. `held`: what is in the
     hands, None if nothing; equal values need no change. `thing`, `load`: the shared thing it uses, and how it is set.
+    `part`: what it trains most; `adds`: that isn't what its line is for. `joint`: for whose sake it isn't what is
+    written, or goes easy.
     """
 
     cost: int
@@ -31,6 +34,9 @@ class Candidate(NamedTuple):
     held: object = None
     thing: int | None = None
     load: float = 0.0
+    part: object = None
+    adds: bool = False
+    joint: object = None
 
 
 class Section(NamedTuple):
@@ -41,15 +47,31 @@ class Section(NamedTuple):
 
 
 class Meeting(NamedTuple):
-    """What it costs that neighbours repeat a movement, or need another thing in the hands."""
+    """What it costs that neighbours repeat a movement, or need another thing in the hands.
+
+    `heaps`: that two lines of a section train the same part, which one of them isn't for, and again if by the same
+    movement; `strains`: that they meet in a joint.
+    """
 
     repeats: int
     change: int
+    heaps: int = 0
+    strains: int = 0
 
     def between(self, one: Candidate, other: Candidate) -> int:
+        """What one adds that is done right after the other."""
         repeated = one.kind is not None and one.kind == other.kind
         changed = one.held is not None and other.held is not None and one.held != other.held
         return self.repeats * repeated + self.change * changed
+
+    def anywhere(self, one: Candidate, other: Candidate) -> int:
+        """What two lines of a section add, wherever they are."""
+        strained = one.joint is not None and one.joint == other.joint
+        if not (one.adds or other.adds):
+            return self.strains * strained
+        same_part = one.part is not None and one.part == other.part
+        same_movement = one.kind is not None and one.kind == other.kind
+        return self.heaps * (same_part + same_movement) + self.strains * strained
 
 
 def choose(sections: Sequence[Section], meeting: Meeting) -> Walk:
@@ -77,6 +99,7 @@ def value_of(sections: Sequence[Section], chosen: Sequence[int], meeting: Meetin
         row = [line[next(rest)] for line in section.lines]
         cost += sum(one.cost for one in row)
         cost += sum(meeting.between(*pair) for pair in neighbours(row, ring=section.ring))
+        cost += sum(meeting.anywhere(*pair) for pair in combinations(row, 2))
     return cost, tuple(chosen)
 
 
@@ -124,60 +147,97 @@ def _least(line: dict[At | None, int], setting: Setting) -> int:
 
 
 class _Round:
-    """The lines of a section. `met`: how the neighbours of each line see its candidates."""
+    """The lines of a section. `met`: how the other lines see the candidates of each."""
 
     def __init__(self, section: Section, meeting: Meeting) -> None:
         self._lines, self._ring, self._meeting = section.lines, section.ring, meeting
-        kinds = _on_several([{one.kind for one in line} for line in section.lines])
-        held = _on_several([{one.held for one in line} for line in section.lines])
+        kinds, held, parts, joints = (
+            _on_several([{getattr(one, field) for one in line} for line in section.lines])
+            for field in ("kind", "held", "part", "joint")
+        )
         self._met = [
             [
-                (one.kind in kinds and one.kind, one.held if one.held in held else one.held and UNMET)
+                (
+                    one.kind in kinds and one.kind,
+                    one.held if one.held in held else one.held and UNMET,
+                    one.part in parts and one.part,
+                    one.adds,
+                    one.joint in joints and one.joint,
+                )
                 for one in line
             ]
             for line in section.lines
         ]
 
     def best(self, setting: Setting) -> Walk:
-        """The cheapest way through the lines under this setting: from each start, always the cheapest so far."""
-        rows = [self._kept(n, setting) for n in range(len(self._lines))]
-        return min([self._from(start, rows) for start in rows[0]])
+        """The cheapest way through the lines under this setting: each line's cheapest, if they don't meet."""
+        usable = [self._usable(line, setting) for line in self._lines]
+        first = [
+            min(row, key=lambda n, line=line: line[n].cost)
+            for line, row in zip(self._lines, usable, strict=True)
+        ]
+        least = [line[n].cost for line, n in zip(self._lines, first, strict=True)]
+        row = [line[n] for line, n in zip(self._lines, first, strict=True)]
+        most = sum(least) + self._meetings(row)
+        if most == sum(least):
+            return most, tuple(first)
+        slack = most - sum(least)
+        kept = [self._kept(n, row, least[n] + slack) for n, row in enumerate(usable)]
+        return self._search(kept, least, most)
 
-    def _kept(self, place: int, setting: Setting) -> list[int]:
-        """The candidates that neighbours could make the best: of those that meet them alike only the first cheapest."""
-        line, met = self._lines[place], self._met[place]
-        usable = [
+    def _meetings(self, row: Sequence[Candidate]) -> int:
+        near = sum(self._meeting.between(*pair) for pair in neighbours(row, ring=self._ring))
+        return near + sum(self._meeting.anywhere(*pair) for pair in combinations(row, 2))
+
+    @staticmethod
+    def _usable(line: Sequence[Candidate], setting: Setting) -> list[int]:
+        return [
             n
             for n, one in enumerate(line)
             if one.thing is None or setting.get(one.thing, one.load) == one.load
         ]
-        most = min([line[n].cost for n in usable]) + 2 * (self._meeting.repeats + self._meeting.change)
-        kept: dict[tuple[object, object], int] = {}
+
+    def _kept(self, place: int, usable: Sequence[int], most: int) -> list[int]:
+        """The candidates that others could make the best: of those that meet them alike only the first cheapest."""
+        line, met = self._lines[place], self._met[place]
+        kept: dict[tuple[object, ...], int] = {}
         for n in usable:
             cost = line[n].cost
             if cost <= most and (met[n] not in kept or cost < line[kept[met[n]]].cost):
                 kept[met[n]] = n
         return sorted(kept.values())
 
-    def _from(self, start: int, rows: Sequence[Sequence[int]]) -> Walk:
-        lines, between = self._lines, self._meeting.between
-        first = lines[0][start]
-        states: dict[int, Walk] = {start: (first.cost, (start,))}
-        for before, line, row in zip(lines, lines[1:], rows[1:], strict=False):
-            states = {
-                here: min(
-                    [
-                        (cost + between(before[at], line[here]) + line[here].cost, (*chosen, here))
-                        for at, (cost, chosen) in states.items()
-                    ]
-                )
-                for here in row
-            }
-        if not self._ring or len(rows) == 1:
-            return min(states.values())
-        return min(
-            [(cost + between(lines[-1][end], first), chosen) for end, (cost, chosen) in states.items()]
-        )
+    def _search(self, rows: Sequence[Sequence[int]], least: Sequence[int], most: int) -> Walk:
+        """The first of the cheapest choices: line by line, as long as the rest may still cost no more than the best."""
+        rest = [sum(least[place + 1 :]) for place in range(len(rows))]
+        best: Walk = most + 1, ()
+        done: list[Candidate] = []
+
+        def go_on(cost: int, chosen: tuple[int, ...]) -> None:
+            nonlocal best
+            place = len(done)
+            if place == len(rows):
+                best = cost, chosen
+                return
+            for n in rows[place]:
+                one = self._lines[place][n]
+                so_far = cost + one.cost + self._added(done, one)
+                if so_far + rest[place] < best[0]:
+                    done.append(one)
+                    go_on(so_far, (*chosen, n))
+                    done.pop()
+
+        go_on(0, ())
+        return best
+
+    def _added(self, done: Sequence[Candidate], one: Candidate) -> int:
+        """What it adds to those before it; the last of a ring to the first as well."""
+        if not done:
+            return 0
+        added = self._meeting.between(done[-1], one)
+        if self._ring and len(done) + 1 == len(self._lines):
+            added += self._meeting.between(one, done[0])
+        return added + sum([self._meeting.anywhere(other, one) for other in done])
 
 
 # What is in the hands on no other line.

@@ -78,15 +78,12 @@ class Costs(NamedTuple):
     tender: int
     repeats: int
     again: int
+    heaps: int
+    strains: int
     change: int
     unlike_last_time: int
     build_up: int
     rest: int
-
-    @property
-    def of_neighbours(self) -> int:
-        """The most that the lines before and behind can add to what a line costs by itself."""
-        return 2 * (self.repeats + self.change)
 
 
 def tenths(log: float) -> int:

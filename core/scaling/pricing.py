@@ -120,7 +120,7 @@ def _doses(lift: Lift) -> Iterator[Dose]:
             points = work.plan.costs.build_up
             yield Dose(1.0, whole, (Charge("build_up", points),), points, build_up=True)
         return
-    longest = longest_of(lift)
+    longest = longest_of(work.way, light_set=lift.light_set)
     for part in _parts(lift, whole):
         fitting = whole if part == 1 else fit(task, lift.moved_kg, part)
         if fitting.refused is None:
@@ -166,10 +166,8 @@ def _of_a_band(work: Work) -> float:
         return 1.0
     if work.plan.heavy:
         return max(1.0, MOST_LIGHT / amount)
-    if work.plan.loaded or work.way.near <= Near.VARIANT or not work.way.set_s:
-        return 1.0
-    usual = max(1.0, work.way.dose.most_s / work.way.set_s)
-    return round(amount * min(work.plan.most_more, usual)) / amount
+    more = not work.plan.loaded and work.way.near > Near.VARIANT
+    return round(amount * min(work.plan.most_more, longest_of(work.way))) / amount if more else 1.0
 
 
 def lift_of(work: Work, grip: Grip | None, load: Load | None) -> Lift:

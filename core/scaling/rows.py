@@ -4,6 +4,7 @@ from collections import Counter
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from typing import NamedTuple
 
+from core.movements.values import Part as Trained
 from core.scaling.athlete import Athlete
 from core.scaling.choice import Candidate, Meeting, Section, Walk, choose
 from core.scaling.noted import bound, without_notes
@@ -11,7 +12,7 @@ from core.scaling.options import options_of
 from core.scaling.orders import Orders, Pin
 from core.scaling.pricing import at_share
 from core.scaling.values import Part, Spot
-from core.scaling.ways import BlockPlan, LinePlan
+from core.scaling.ways import BlockPlan, LinePlan, Near
 from core.scaling.works import Option
 from core.sessions.values import Block, Format
 
@@ -140,7 +141,7 @@ def _chosen(block: Block, sections: Sequence[Sequence[Row]]) -> Walk:
             Section(candidates_of(rows, shares=fast), ring=rows is sections[1] and _comes_round(block))
             for rows in sections
         ],
-        Meeting(table.repeats, table.change),
+        Meeting(table.repeats, table.change, table.heaps, table.strains),
     )
 
 
@@ -167,11 +168,17 @@ def candidates_of(rows: Sequence[Row], *, shares: bool = True) -> list[list[Cand
 
 def _candidate(option: Option, row: Row, twice: Collection[str], *, shares: bool) -> Candidate:
     """Whoever pins a load of an adjustable accepts changing it, so a settled line shares nothing."""
-    movement = option.way.kin.movement if option.way else None
+    way = option.way
+    if way is None:
+        return Candidate(option.cost)
+    part = way.movement.main_of(way.variant)
     return Candidate(
         option.cost,
-        None if movement in twice else movement,
+        None if way.kin.movement in twice else way.kin.movement,
         option.held,
         option.thing if shares and not row.settled else None,
         option.load.value if option.load else 0.0,
+        part,
+        way.near is Near.ELSEWHERE,
+        None if way.near is Near.WRITTEN or part is Trained.BREATH else row.athlete.joint_in(way),
     )

@@ -5,7 +5,9 @@ from core.scaling.choice import Candidate, Meeting, Section
 THINGS = (None, None, None, 0, 1)
 KINDS = (None, "swing", "deadlift")
 REST = Candidate(400)
-MEETING = Meeting(repeats=14, change=2)
+PARTS = (None, "hinge", "push")
+JOINTS = (None, None, None, "wrist")
+MEETING = Meeting(repeats=14, change=2, heaps=9, strains=5)
 
 
 def some_candidate(random):
@@ -13,7 +15,8 @@ def some_candidate(random):
     load = float(random.choice((4, 6, 8)))
     held = random.choice((None, ("dumbbell", 1, load), ("kettlebell", 1, 16.0)))
     held = held if thing is None else (f"thing {thing}", 1, load)
-    return Candidate(random.choice((0, 1, 2, 4, 9, 20, 40)), random.choice(KINDS), held, thing, load)
+    seen = random.choice(PARTS), random.random() < 0.4, random.choice(JOINTS)
+    return Candidate(random.choice((0, 1, 2, 4, 9, 20, 40)), random.choice(KINDS), held, thing, load, *seen)
 
 
 def some_line(random, most):

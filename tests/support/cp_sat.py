@@ -18,9 +18,14 @@ def solve(sections, meeting):
         model.add_exactly_one(row)
     _share(model, lines)
     alone = sum(one.cost * pick for line, row in lines for one, pick in zip(line, row, strict=True))
-    repeats = _meetings(model, sections, picks, _repeat)
-    changes = _meetings(model, sections, picks, _differ)
-    model.minimize(alone + meeting.repeats * repeats + meeting.change * changes)
+    repeats = _meetings(model, sections, picks, _repeat, _neighbours)
+    changes = _meetings(model, sections, picks, _differ, _neighbours)
+    heaps = _meetings(model, sections, picks, _heap, _any_two) + _meetings(
+        model, sections, picks, _over, _any_two
+    )
+    strains = _meetings(model, sections, picks, _strain, _any_two)
+    near = meeting.repeats * repeats + meeting.change * changes
+    model.minimize(alone + near + meeting.heaps * heaps + meeting.strains * strains)
     solver = cp_model.CpSolver()
     solver.parameters.num_workers = 1
     assert solver.solve(model) == cp_model.OPTIMAL
@@ -47,16 +52,33 @@ def _differ(one, other):
     return one.held is not None and other.held is not None and one.held != other.held
 
 
-def _meetings(model, sections, picks, counts):
-    """How many neighbours meet in a way that counts."""
+def _heap(one, other):
+    return one.part is not None and one.part == other.part and (one.adds or other.adds)
+
+
+def _over(one, other):
+    return _repeat(one, other) and (one.adds or other.adds)
+
+
+def _strain(one, other):
+    return one.joint is not None and one.joint == other.joint
+
+
+def _meetings(model, sections, picks, counts, pairs):
+    """How many pairs of lines meet in a way that counts."""
     met = []
     for section, rows in zip(sections, picks, strict=True):
-        for here, there in _neighbours(len(rows), ring=section.ring):
+        for here, there in pairs(len(rows), ring=section.ring):
             met.append(model.new_bool_var(""))
             for n, m in product(range(len(rows[here])), range(len(rows[there]))):
                 if counts(section.lines[here][n], section.lines[there][m]):
                     model.add(met[-1] >= rows[here][n] + rows[there][m] - 1)
     return sum(met)
+
+
+def _any_two(count, *, ring):
+    del ring  # wherever they are
+    return combinations(range(count), 2)
 
 
 def _neighbours(count, *, ring):
