@@ -103,9 +103,10 @@ def shunned(limit_ids: Iterable[str]) -> frozenset[Demand]:
 
 
 def ruled_out_by(limit_ids: Iterable[str], demands: Iterable[Demand]) -> str | None:
-    """The first of these limits that rules out any of the demands, for the reason of a change."""
+    """The first of these limits that rules out any of the demands, for the reason of a change: a sore joint first."""
     asked = frozenset(demands)
-    return next((one for one in limit_ids if asked & frozenset(limit(one).rules_out)), None)
+    barring = [limit(one) for one in limit_ids if asked & frozenset(limit(one).rules_out)]
+    return next((one.id for one in sorted(barring, key=lambda one: one.kind != "joint")), None)
 
 
 def shunned_by(limit_ids: Iterable[str], demands: Iterable[Demand]) -> str | None:

@@ -120,7 +120,12 @@ def _is_never_easy(movement: Movement, variant: Variant) -> bool:
 
 def is_made_harder(variant: Variant) -> bool:
     """Whether it is a way to make what is light hard."""
-    return any(word in variant.id for word in MADE_HARDER)
+    return _is_made_harder(variant.id)
+
+
+@lru_cache(4096)
+def _is_made_harder(way: str) -> bool:
+    return any(word in way for word in MADE_HARDER)
 
 
 def asks_for_less(profile: Profile, movement: Movement, variant: Variant) -> str | None:

@@ -172,10 +172,7 @@ class _Round:
     def best(self, setting: Setting) -> Walk:
         """The cheapest way through the lines under this setting: each line's cheapest, if they don't meet."""
         usable = [self._usable(line, setting) for line in self._lines]
-        first = [
-            min(row, key=lambda n, line=line: line[n].cost)
-            for line, row in zip(self._lines, usable, strict=True)
-        ]
+        first = [self._cheapest(place, row) for place, row in enumerate(usable)]
         least = [line[n].cost for line, n in zip(self._lines, first, strict=True)]
         row = [line[n] for line, n in zip(self._lines, first, strict=True)]
         most = sum(least) + self._meetings(row)
@@ -184,6 +181,11 @@ class _Round:
         slack = most - sum(least)
         kept = [self._kept(n, row, least[n] + slack) for n, row in enumerate(usable)]
         return self._search(kept, least, most)
+
+    def _cheapest(self, place: int, usable: Sequence[int]) -> int:
+        """The first of the cheapest."""
+        costs = [self._lines[place][n].cost for n in usable]
+        return usable[costs.index(min(costs))]
 
     def _meetings(self, row: Sequence[Candidate]) -> int:
         near = sum(self._meeting.between(*pair) for pair in neighbours(row, ring=self._ring))

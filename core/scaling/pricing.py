@@ -120,11 +120,11 @@ def _doses(lift: Lift) -> Iterator[Dose]:
             points = work.plan.costs.build_up
             yield Dose(1.0, whole, (Charge("build_up", points),), points, build_up=True)
         return
-    longest = longest_of(work.way, light_set=lift.light_set)
     for part in _parts(lift, whole):
         fitting = whole if part == 1 else fit(task, lift.moved_kg, part)
         if fitting.refused is None:
-            charges, done = _charges(lift, fitting, part), min(part, longest)
+            charges = _charges(lift, fitting, part)
+            done = part if part <= 1 else min(part, longest_of(work.way, light_set=lift.light_set))
             yield _dose(done, fitting if done == part else fit(task, lift.moved_kg, done), charges)
 
 

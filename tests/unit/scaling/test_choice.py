@@ -67,3 +67,22 @@ def test_a_tie_goes_to_the_first_in_the_order_of_the_options():
 def test_a_stand_in_does_not_repeat_the_line_beside_it():
     swings, again, bridges = Candidate(0, "swing"), Candidate(1, "swing"), Candidate(9, "bridge")
     assert chosen(line(swings), line(again, bridges)) == (0, 1)
+
+
+def test_a_stand_in_does_not_train_what_another_line_does_however_far_apart_they_are():
+    pushes, steps = Candidate(0, "push-up", part="push"), Candidate(0, "step", part="squat")
+    more, pulls = (
+        Candidate(0, "chest press", part="push", adds=True),
+        Candidate(4, "pull", part="pull", adds=True),
+    )
+    assert chosen(line(pushes), line(steps), line(more, pulls), ring=False) == (0, 0, 1)
+
+
+def test_what_the_coach_wrote_for_the_same_part_on_two_lines_stays():
+    pushes, dips = Candidate(0, "push-up", part="push"), Candidate(0, "dip", part="push")
+    assert chosen(line(pushes), line(dips, Candidate(1, "pull", part="pull"))) == (0, 0)
+
+
+def test_two_lines_are_not_both_done_on_the_joint_that_they_are_changed_for():
+    fists, wall = Candidate(0, joint="wrist"), Candidate(4)
+    assert chosen(line(fists), line(fists, wall)) == (0, 1)
