@@ -69,3 +69,21 @@ def test_whoever_is_new_and_does_no_push_up_is_not_hurried(text):
 )
 def test_fewer_is_told_as_people_count(amount, unit, told):
     assert as_counted(amount, unit) == told
+
+
+@pytest.mark.parametrize("text", ["20 walking lunges", "8 box jumps", "12 step-ups"])
+@pytest.mark.parametrize("limit", ["pregnancy-middle", "pregnancy-late"])
+def test_a_pregnant_woman_has_something_to_hold_and_climbs_no_furniture(limit, text):
+    assert Demand.BALANCE not in asks(given(text, limits=(limit,)))
+
+
+@pytest.mark.parametrize("limits", [("knee",), ("pregnancy-middle",), ("ankle",)])
+def test_whoever_may_not_skip_takes_the_machine_that_is_there(limits):
+    line = only_line("AMRAP 10\n30 s rope skipping", athlete(owns=("bike", "chair"), limits=limits))
+    assert line.movement == "ride"
+
+
+def test_of_several_limits_the_sore_joint_is_the_reason():
+    limits = ("high-blood-pressure", "shoulder")
+    line = only_line("3 sets\n8 overhead presses @ 40 kg\nrest 90 s", athlete(owns=THINGS, limits=limits))
+    assert (line.reason.because, line.reason.about) == (Because.LIMIT, "shoulder")
