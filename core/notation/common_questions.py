@@ -8,7 +8,9 @@ from typing import Final, Literal, cast
 
 from core.notation.text import plain
 
-Topic = Literal["fit", "what", "seen", "next", "cost", "needs", "groups", "week", "undo", "one", "coaches"]
+Topic = Literal[
+    "fit", "what", "seen", "next", "cost", "friend", "needs", "groups", "week", "undo", "one", "coaches"
+]
 _LONGEST: Final = 90
 # Whoever asks begins so, or ends with a question mark; what comes next is asked by the words alone.
 _ASKS: Final = re.compile(

@@ -70,8 +70,8 @@ _TRAINED: Final = re.compile(
 )
 _CLAUSE: Final = re.compile(r"[,;.!:]|\b(?:but|so|and|because|since|as)\b")
 _AS_USUAL: Final = re.compile(
-    r"^(?:(?:ok|okay|please|can we|can i|let's|i'm|i am|all|everything|go|is|train|me|back|to|i want|i'd like)\W+)*"
-    r"(?:as usual|(?<=back to )normal)(?:\W+(?:again|after all|please|now|from now on|for me|then))*$"
+    r"^(?:(?:ok|okay|please|can we|can i|let's|i'm|i am|all|everything|same|go|is|train|me|back|to|i want"
+    r"|i'd like)\W+)*(?:as usual|(?<=back to )normal)(?:\W+(?:again|after all|please|now|from now on|for me|then))*$"
 )
 
 

@@ -28,7 +28,8 @@ _SCORE: Final = re.compile(
 _OFF_THE_BOARD: Final = re.compile(
     r"\b(?:don't|do not|dont|not|never|rather not|without|no)\b.{0,25}\b(?:on|in|to|onto) (?:the|that|this|your) "
     r"(?:board|scoreboard|leaderboard|ranking|list)\b"
-    rf"|\b(?:{_OFF}|keep|leave|take)\b.{{0,20}}\b(?:off|from) (?:the|that) (?:board|scoreboard|leaderboard|ranking|list)\b"
+    rf"|\b(?:{_OFF}|keep|leave|take)\b.{{0,20}}\b(?:off|from) (?:the|that) "
+    r"(?:board|scoreboard|leaderboard|ranking|list)\b"
 )
 _NO_ORDER: Final = re.compile(r"^(?:why|when|what|who|which|if|is|did|does|will|was|would)\b|\bcap\b")
 

@@ -46,7 +46,8 @@ def _instead_of_one(stretch: Stretch) -> dict[str, Any]:
     """`What can I do instead of burpees`: anything else."""
     named = stretch.values("movement")
     said = {stretch.marked.helps(at, "instead") for at in stretch.helps("instead")}
-    return {"step": "out", "movement": named[0]} if len(named) == 1 and said & {"of", "other"} else {}
+    asks = bool(said & {"of", "other"}) or says(stretch, "else")
+    return {"step": "out", "movement": named[0]} if len(named) == 1 and asks else {}
 
 
 # `That's way too light`: some line is, and it isn't said which.

@@ -205,12 +205,19 @@ async def is_followed(
     """Whether any of the lines that are meant is so now; nothing has to be where none is."""
     after = await try_on(visit, shown, athlete)
     assert isinstance(after.version, Version), "who has no version is not looked at"
-    meant = [
-        line
-        for spot, line in after.version.spots
-        if not {written_at(shown.session, spot), EVERY_LINE}.isdisjoint(pins)
-    ]
-    return not meant or any(line.reason.because is Because.COACH for line in meant)
+    written = [(written_at(shown.session, spot), line) for spot, line in after.version.spots]
+    meant = [(pins.get(name) or pins.get(EVERY_LINE), line) for name, line in written]
+    found = [(pin, line) for pin, line in meant if pin is not None]
+    return not found or any(
+        line.reason.because is Because.COACH or is_so_already(pin, line) for pin, line in found
+    )
+
+
+def is_so_already(pin: Pin, line: VersionLine) -> bool:
+    """Whether the line is what was ordered by whatever else: their own wish of the day goes first."""
+    asks = pin.without is not None or pin.movement is not None or pin.bare
+    as_named = pin.movement in {None, line.movement} and pin.without != line.movement
+    return asks and as_named and not (pin.bare and line.load_kg)
 
 
 async def keep(visit: Visit, athlete: Membership, holds: Holds, movement: str, pin: Pin) -> CoachOrder:

@@ -353,6 +353,12 @@ class OnlyFromThem(Said):
     athlete: str
 
 
+class OnlyTheyErase(Said):
+    """To the coach: what is kept of an athlete only they can have erased."""
+
+    athlete: str
+
+
 class NothingToLookAt(Said):
     """To the coach: there is no session to show this athlete's version of; or they have none today."""
 

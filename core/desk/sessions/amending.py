@@ -42,6 +42,12 @@ LINE: Final = "line"
 DRAFT: Final = "draft"
 
 
+_IN_MINUTE: Final = re.compile(
+    r"\W*(?:(?:please|pls|actually|and|no|ok)\W+)*(?:in|on|at|for) (?:the )?(?:minute|min|station) "
+    r"(?P<n>[1-9][0-9]?)\W+"
+    r"(?:(?:we|they|let's|lets|please|should|just) )*(?:do|put|have|make it|take) (?P<what>[^\n]+?)(?: instead)?\W*$",
+    re.IGNORECASE,
+)
 _MAKES: Final = re.compile(
     r"\W*(?:(?:please|pls|actually|can you|could you|and|now)\W+)*(?:make|change|swap|cut|drop|reduce|turn|shorten)\b",
     re.IGNORECASE,
@@ -51,7 +57,7 @@ _MAKES: Final = re.compile(
 async def as_amendment(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """None unless the visitor has a session that is yet to be posted, or one of today, and it can be meant."""
     groups = await coached_groups(visit)
-    is_said = sounds_like_a_change(without_day(text)) or bool(time_in(text))
+    is_said = sounds_like_a_change(without_day(text)) or bool(time_in(text) or _IN_MINUTE.match(text))
     if not groups or not (is_said or fact_in(text, catalogue()) or is_one_line(text)):
         return await not_of_day(visit, text) if groups and _MAKES.match(text) else None
     named = None if time_in(text) else await of_day(visit, text)
@@ -63,8 +69,18 @@ async def as_amendment(visit: Visit, text: str, _: int | None) -> Outcome | None
     if moved is not None:
         return moved
     group = await visit.group(record.group_id)
+    wish = by_minute(wish, record.session)
     found = changed(record.text, wish, catalogue(), group.units, in_stead)
     return await carried_out(visit, record, wish, found) if found else await in_doubt(visit, record, text)
+
+
+def by_minute(wish: str, session: Session) -> str:
+    """`In minute 3 do hollow holds`, said of the line that has its turn then; other words as they are."""
+    found = _IN_MINUTE.match(wish)
+    lines = lines_of(session)
+    if found is None or not 1 <= int(found["n"]) <= len(lines):
+        return wish
+    return f"swap {lines[int(found['n']) - 1].movement} for {found['what']}"
 
 
 async def not_of_day(visit: Visit, text: str) -> Outcome | None:

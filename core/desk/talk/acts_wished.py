@@ -3,7 +3,8 @@
 from core.desk.classes.coming import see_classes
 from core.desk.classes.commands import AboutReminders, SeeClasses, SetLead, SetQuiet
 from core.desk.classes.habits import about_reminders, set_lead, set_quiet
-from core.desk.coached import coached_ids
+from core.desk.coached import coached_athletes, coached_ids
+from core.desk.coaching.says import OnlyTheyErase
 from core.desk.commands import (
     AboutMe,
     MyVersion,
@@ -23,6 +24,7 @@ from core.desk.versions.commands import GiveTimer
 from core.desk.versions.timing import give_timer
 from core.desk.versions.version import my_version
 from core.desk.visit import Visit
+from core.notation.people import find_name
 from core.understanding import acts as a
 
 
@@ -71,7 +73,12 @@ async def me(visit: Visit, _: a.Act, __: Scene) -> Outcome | None:
     return await about_me(visit, AboutMe())
 
 
-async def forget(visit: Visit, _: a.ForgetMe, __: Scene) -> Outcome | None:
+async def forget(visit: Visit, act: a.ForgetMe, _: Scene) -> Outcome | None:
+    """Everybody erases only what is theirs: `delete everything Kim said` erases nothing of a coach."""
+    athletes = await coached_athletes(visit)
+    named = find_name(act.text, tuple(athletes)) if athletes else None
+    if named is not None:
+        return visit.told(OnlyTheyErase(athlete=named.name))
     return await forget_me(visit, ForgetMe())
 
 

@@ -22,11 +22,15 @@ async def as_order(visit: Visit, text: str, _: int | None) -> Outcome | None:
     athletes = await coached_athletes(visit)
     if not athletes or "\n" in text.strip():
         return None
-    orders = orders_in(text, tuple(athletes), await in_view(visit, athletes))
+    looked_at = await in_view(visit, athletes)
+    orders = orders_in(text, tuple(athletes), looked_at)
     outcome = Outcome()
     for one in orders:
         outcome += await carry_out_order(visit, one, athletes[one.person])
         outcome += await word_to_them(visit, text, athletes[one.person])
+    if not orders and looked_at:
+        word = await word_to_them(visit, text, athletes[looked_at])
+        return word if word.says else None
     return outcome if orders else None
 
 

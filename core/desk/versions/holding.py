@@ -1,7 +1,7 @@
 """A coach keeps one athlete's versions for their OK, looks at one by name, or lets them go out again."""
 
 from core.desk.access import admitted
-from core.desk.coached import athlete_in, coached_athletes, coached_groups, coached_ids
+from core.desk.coached import Roster, athlete_in, coached_athletes, coached_groups, coached_ids
 from core.desk.coaching.commands import HoldAthlete, LookAtAthlete, SeeSession
 from core.desk.coaching.noting import as_fault
 from core.desk.coaching.overseeing import give_ok, look_at_athlete, send_version
@@ -16,6 +16,7 @@ from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
 from core.notation.wishes import read_body_of_another, read_hold_of_somebody, read_wish
 from core.store.records import Membership, SessionRecord
+from core.understanding.ordering import orders_in
 
 
 async def as_wish(visit: Visit, text: str, _: int | None) -> Outcome | None:
@@ -23,6 +24,8 @@ async def as_wish(visit: Visit, text: str, _: int | None) -> Outcome | None:
     athletes = await coached_athletes(visit)
     wish = read_wish(text, athletes)
     if wish is None:
+        if is_order(text, athletes):
+            return None
         known = tuple(dict.fromkeys(one.person.name for one in athletes.everybody))
         return await as_fault(visit, text, athletes) or await hold_of_nobody(visit, text, known)
     athlete = athletes[wish.name]
@@ -30,6 +33,14 @@ async def as_wish(visit: Visit, text: str, _: int | None) -> Outcome | None:
         return await look_by_name(visit, athlete)
     held = wish.wish == "hold"
     return await hold_athlete(visit, HoldAthlete(group=athlete.group_id, person=athlete.person_id, yes=held))
+
+
+def is_order(text: str, athletes: Roster) -> bool:
+    """What shall be left out or swapped, for whatever reason, is no note about how they move."""
+    plain = {"out", "other"}
+    return "note" not in text.casefold() and any(
+        one.step in plain and one.movement for one in orders_in(text, tuple(athletes))
+    )
 
 
 async def as_body_of_another(visit: Visit, text: str, _: int | None) -> Outcome | None:

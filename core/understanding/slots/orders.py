@@ -146,6 +146,6 @@ def _when(stretch: Stretch) -> dict[str, Any]:
     until, named = days.until(stretch), days.days(stretch)
     if until is not None:
         return {"until": until}
-    if says(stretch, "lasting"):
+    if says(stretch, "lasting") or (not named and any(True for _ in stretch.helps("until_word"))):
         return {"until": "always"}
     return {"day": named[0]} if named else {}

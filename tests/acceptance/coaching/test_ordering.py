@@ -61,3 +61,23 @@ async def test_an_easy_week_may_be_several_peoples(crew, ilse):
     await crew.coach.says("easy week for Ilse and Bo")
     await crew.coach.hears("easy week for Ilse")
     await crew.coach.hears("easy week for Bo")
+
+
+async def test_what_shall_be_left_out_for_whatever_reason_is_no_note(crew, ilse):
+    await crew.coach.says("ilse shouldnt do burpees until her back is ok")
+    await crew.coach.hears("Ilse, in every session from now on: no burpees")
+
+
+async def test_a_coach_erases_nobody_else_and_never_themselves_by_that(crew, ilse):
+    await crew.coach.says("delete everything ilse said")
+    await crew.coach.hears("What I keep of Ilse only Ilse can have erased")
+
+
+async def test_rounds_are_everybodys(crew, ilse):
+    await crew.coach.says("ilse only 2 rounds")
+    await crew.coach.hears("Rounds are the same for everybody, so nothing has changed for Ilse")
+
+
+async def test_rows_are_what_there_is_to_row_with(crew, ilse):
+    await crew.coach.says("no push-ups for ilse, rows instead")
+    assert "rows" in (await crew.coach.hears("Ilse, as I'd do it")).text

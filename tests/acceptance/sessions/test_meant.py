@@ -19,3 +19,9 @@ async def test_a_named_day_is_the_session_that_is_withdrawn(crew):
     await crew.coach.hears("Shall I withdraw Thursday strength")
     await crew.coach.says("withdraw saturdays")
     await crew.coach.hears("I know no session of that day")
+
+
+async def test_a_minute_of_an_emom_is_the_line_that_has_its_turn_then(crew):
+    await crew.gets("Tuesday\nEMOM 12\n8 push-ups\n6 burpees\n10 sit-ups")
+    await crew.coach.says("in minute 3 do hollow holds")
+    assert "hollow hold" in (await crew.coach.hears("Here's how I read it")).text

@@ -29,7 +29,7 @@ def told(text, looked_at=None):
         ("Tove should use 12 kg for the swings", {"step": "load", "movement": "swing", "amount": 12}),
         ("can Tove have fewer burpees", {"step": "fewer", "movement": "burpee"}),
         ("Tove: no deadlifts from now on", {"step": "out", "movement": "deadlift", "until": "always"}),
-        ("Tove is out till the doctor has seen her", {"step": "rest"}),
+        ("Tove is out till the doctor has seen her", {"step": "rest", "until": "always"}),
     ],
 )  # fmt: skip
 def test_an_order_tells_the_line_and_what_becomes_of_it(text, order):

@@ -7,7 +7,7 @@ from typing import Final
 from bot.words.text import fill, plural
 from bot.words.wording import Button, Worded, wording
 from core.desk.coaching.commands import TakeOrdersBack
-from core.desk.coaching.says import Ordered, OrderNotDone, OrdersGone
+from core.desk.coaching.says import OnlyTheyErase, Ordered, OrderNotDone, OrdersGone
 
 _NOT_DONE: Final[Mapping[str, str]] = {
     "unclear": (
@@ -86,3 +86,14 @@ def order_not_done(said: OrderNotDone) -> Worded:
 @wording("en", OrdersGone)
 def orders_gone(said: OrdersGone) -> Worded:
     return Worded(fill("Taken back: <b>{name}</b> gets what I'd give them.", name=said.athlete))
+
+
+@wording("en", OnlyTheyErase)
+def only_they_erase(said: OnlyTheyErase) -> Worded:
+    return Worded(
+        fill(
+            "What I keep of {name} only {name} can have erased, with /forget. One score of theirs you take off the board with "
+            "<i>delete {name}'s score</i>.",
+            name=said.athlete,
+        )
+    )

@@ -21,6 +21,10 @@ _ANSWERS: Final[Mapping[str, str]] = {
         "between us unless you share it."
     ),
     "cost": "I ask nobody for money. Whether the training costs something is for your coach to say.",
+    "friend": (
+        "Gladly: they have to be in your group's chat, so ask your coach to add them. There they tap <i>Start with me</i>, and I take "
+        "it from there."
+    ),
     "needs": (
         "Nothing has to be bought. Tell me what there is, a chair or a bag of books counts, and your version uses just that. With "
         "nothing at all it works too."
