@@ -177,4 +177,5 @@ def _again(draft: Draft, times: int) -> Iterator[Draft]:
     facts = {name: value for name, value in draft.facts.items() if name != "again"}
     for _ in range(times - 1):
         yield replace(draft, facts=facts)
-    yield replace(draft, facts={name: value for name, value in facts.items() if name != "rest_s"})
+    own = any(piece.sets for piece in draft.pieces)  # then the rest lies between them
+    yield replace(draft, facts={name: value for name, value in facts.items() if own or name != "rest_s"})

@@ -12,7 +12,7 @@ from core.notation.quantities import DURATION, seconds
 from core.notation.text import Row, Strip, replaced
 
 _RATE: Final = r"(?:1[6-9]|2[0-9]|3[0-6])"
-_RATES: Final = rf"{_RATE}(?:\s?(?:-|to)\s?{_RATE})?"
+_RATES: Final = rf"{_RATE}(?:\s?(?:-|to|/)\s?{_RATE}){{0,4}}"
 _CLOCK: Final = r"[0-9]{1,2}:[0-5][0-9](?:\.[0-9])?"
 _CLOCKS: Final = rf"{_CLOCK}(?:\s?-\s?{_CLOCK})?"
 _AT: Final = r"(?:@\s?|\b(?:at|in|on)\s)"
@@ -20,18 +20,20 @@ _OVER: Final = (
     r"\s?(?:/|\bper\b|\ba\b|min\s?/)\s?(?:500\s?m?|k(?:m|ilomet(?:re|er))?|mile|100\s?m?|lap)\b|\s?split\b"
 )
 _PACES: Final = re.compile(
-    rf"(?:\b(?:first|second|third|fourth|last|next)\s)?{_AT}?\b(?:s(?:troke)?[\s/\-]?rate|rate|s/?r)\s?[:=]?\s?(?:of\s)?{_RATES}(?![0-9:%])(?:\s?spm\b)?(?:\s?\({_CLOCKS}\))?"
+    rf"(?:\b(?:first|second|third|fourth|last|next)\s(?:one\s)?)?{_AT}?\b(?:s(?:troke)?[\s/\-]?rate|rate|s/?r)\s?[:=]?\s?(?:of\s)?{_RATES}(?![0-9:%])(?:\s?spm\b)?(?:\s?\({_CLOCKS}\))?"
     rf"|{_AT}?(?<![0-9.\-]){_RATES}\s?(?:spm|strokes?\s?(?:/|per|a)\s?min(?:ute)?)\b"
     r"|\b(?:stroke[\s\-])?rate free\b|\bfree rate\b"
     rf"|{_AT}?(?<![0-9:]){_CLOCKS}(?:{_OVER})(?:\s?(?:pace|split)\b)?"
     rf"|@\s?{_CLOCK}(?![0-9:])(?:\s?pace\b)?|@\s?(?:{DURATION})(?![0-9:])"
     r"|\b(?:hr|heart rate|pulse)\s?(?:(?:under|below|at|around|max|up to|<)\s?)?[12][0-9]{2}(?:\s?-\s?[12][0-9]{2})?"
     r"(?:\s?bpm)?\b"
+    rf"|{_AT}?[0-9]{{2,3}}(?:\s?-\s?[0-9]{{2,3}})?\s?%\s?(?:of\s)?(?:your\s)?"
+    r"(?:hr\s?max|max(?:imum)?\s(?:hr|heart rate)|mhr|ftp|vo2\s?max)\b"
     rf"|{_AT}?\but\s?-?[12]\b(?:\s?(?:-|/|to)\s?(?:ut)?[12]\b)?"
 )
 # `r24`; a rest is told in steps of five seconds.
 _SHORT: Final = re.compile(
-    rf"(?<![\w&+/])(?<![&+/]\s)r\s?(?=(?P<n>{_RATE})(?:\s?-\s?{_RATE})?\b(?!\s?(?:m|k|cal|reps?|x|s|sec|min)\b|[.:/%][0-9]))",
+    rf"(?<![\w&+/])(?<![&+/]\s)r\s?(?=(?P<n>{_RATE})(?:\s?[\-/]\s?{_RATE}){{0,4}}\b(?!\s?(?:m|k|cal|reps?|x|s|sec|min)\b|[.:/%][0-9]))",
     re.IGNORECASE,
 )
 _STEP_S: Final = 5
@@ -59,7 +61,7 @@ _MOVING: Final = r"(?:(?:row|jog|walk|paddl|swim|spin|pedal|rid|ski|float)(?:e|i
 RESTING: Final = re.compile(
     rf"(?<![0-9.:\-])(?:(?P<time>{DURATION})|[0-9]{{2,3}}\s?m(?:et(?:re|er)s?)?)\s(?:of\s)?"
     rf"(?:{_STEADY}\s?{_MOVING}?|{_MOVING}(?:\s{_STEADY})?)"
-    r"\s(?:in\s)?(?:between|btw|recover(?:y|ies)|back)\b(?:\s(?:each|every|the|all|reps?|sets?|rounds?|efforts?|pieces)\b)*"
+    r"\s(?:in\s)?(?:between|btw|rec(?:ov(?:ery|eries)?)?|back)\b(?:\s(?:each|every|the|all|reps?|sets?|rounds?|efforts?|pieces)\b)*"
     rf"|\b(?:rest|recover(?:y)?)\s?:?\s?(?P<behind>{DURATION})\s(?:{_STEADY}\s)?{_MOVING}\b"
     rf"|/\s?(?P<slash>{DURATION})\s(?:{_STEADY}\s)?(?:jog|walk|paddl|float)(?:e|ing|ling)?\b"
     rf"|\bbetween\s(?:(?:each|every|the|one|set|run|round|them|you)\s){{0,3}}{_MOVING}\s(?:for\s)?(?P<after>{DURATION})"

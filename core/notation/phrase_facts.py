@@ -18,6 +18,7 @@ _SHORTEST_PART_MIN = 5  # an estimate
 _BETWEEN = re.compile(r"b|after \w+ \w")
 _SHARE = re.compile(r"%\s?(?:of|from)\s[a-z' ]{0,16}$")
 _CHAIN = re.compile(r"[0-9]\s[a-z\s]+\s?\+\s?[0-9]\s[a-z\s]+$")
+_FEWEST_METRES = 100
 _RUNGS = range(2, 50)
 
 
@@ -222,16 +223,18 @@ def heaviest(match: Match) -> Facts:
 
 
 def scheme(match: Match) -> Facts:
-    return {"scheme": tuple(int(part) for part in re.findall("[0-9]+", match["s"]))}
+    """`21-15-9`; hundreds that are all round are rather metres: `200-400-600-400-200`."""
+    told = tuple(int(part) for part in re.findall("[0-9]+", match["s"]))
+    return {} if min(told) >= _FEWEST_METRES and not any(one % 50 for one in told) else {"scheme": told}
 
 
 def listed(match: Match) -> Facts:
     """`3,3,2,2,1` and `21 15 9` are a scheme where they go one way, or up and down in even steps."""
-    told = scheme(match)["scheme"]
+    told = scheme(match).get("scheme", ())
     steps = [later - before for before, later in pairwise(told)]
     one_way = all(step <= 0 for step in steps) or all(step >= 0 for step in steps)
     waves = len({abs(step) for step in steps if step}) == 1
-    return {"scheme": told} if one_way or waves else {}
+    return {"scheme": told} if told and (one_way or waves) else {}
 
 
 def ladder(match: Match) -> Facts:

@@ -45,6 +45,9 @@ LONGEST_ROW = 300
 # `10 squats, 10 lunges, x3`
 _TIMES = re.compile(r"x\s?[1-9][0-9]?")
 _DOSES = frozenset({"format", "every_s", "rounds"})
+_SETS_OF_SETS = re.compile(
+    r"(?P<front>\b(?P<again>[2-6])\s?x\s?\()[1-9][0-9]?\s?x\s?[^()]{2,40}(?P<behind>\))"
+)
 _SIDES = re.compile(r"\b(?:sides?|legs?|arms?|foot|feet|hands?|ways?|directions?)\b")
 _ALONE = re.compile(r"[^\W_]")
 _AROUND = " .,:;!?*~-=()"
@@ -89,6 +92,7 @@ def _read(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int) -> Reading:
     reading.facts |= take_counted(strip, lexicon)
     _read_front(reading, strip)
     _read_behind(reading, strip)
+    _read_sets_of_sets(reading, strip)
     notes = [*take_paces(strip, row, NOTE)]
     notes += read_brackets(row, reading.facts, strip, lexicon, unit)
     _read_manners(reading, strip)
@@ -107,6 +111,14 @@ def _read(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int) -> Reading:
     _settle_where(reading)
     _settle_unread(reading)
     return reading
+
+
+def _read_sets_of_sets(reading: Reading, strip: Strip) -> None:
+    """`2 x (4 x 500 m)`: all of it so often."""
+    if match := _SETS_OF_SETS.search(strip.text):
+        reading.facts["again"] = int(match["again"])
+        for start, end in (match.span("front"), match.span("behind")):
+            strip.text = strip.text[:start] + " " * (end - start) + strip.text[end:]
 
 
 def _read_behind(reading: Reading, strip: Strip) -> None:

@@ -6,6 +6,7 @@ from core.measures import AmountUnit, MassUnit
 from core.notation.bare_numbers import settle_squat
 from core.notation.drafts import Draft
 from core.notation.efforts import effort_of, take_effort
+from core.notation.kinds import is_taken_easy
 from core.notation.names import Lexicon
 from core.notation.phrase_aims import Facts
 from core.notation.pieces import Piece
@@ -35,6 +36,7 @@ def settle_row(reading: Reading, lexicon: Lexicon, draft: Draft | None) -> None:
     if reading.facts.keys() == {"minutes"} and not reading.pieces and draft and _is_in_sets(draft):
         reading.facts = {"rest_s": reading.facts["minutes"] * MINUTE_S}
     _take_walk(reading)
+    _take_easy(reading)
     _take_minutes(reading)
     heaviest = reading.facts.get("format") is Format.MAX_LOAD
     opens = not any(piece.meaning for piece in reading.pieces) and (draft is None or not draft.lines)
@@ -58,6 +60,19 @@ def _take_walk(reading: Reading) -> None:
         reading.facts |= {
             "format": Format.INTERVALS, "work_s": work_s, "rest_s": rest_s, "every_s": work_s + rest_s
         }  # fmt: skip
+        reading.notes.append(rest.text)
+        reading.pieces.remove(rest)
+
+
+def _take_easy(reading: Reading) -> None:
+    """`6 x 4 min row, 2 min easy`: what is easy behind sets for a time or a distance is their rest."""
+    if len(reading.pieces) != 2 or "rest_s" in reading.facts:  # noqa: PLR2004
+        return
+    work, rest = reading.pieces
+    far = work.sets and work.meaning and work.unit in {AmountUnit.SECONDS, AmountUnit.METRES}
+    timed = rest.unit is AmountUnit.SECONDS and rest.amount and not (rest.sets or rest.unread)
+    if far and timed and rest.meaning in {None, work.meaning} and is_taken_easy(rest):
+        reading.facts["rest_s"] = rest.amount
         reading.notes.append(rest.text)
         reading.pieces.remove(rest)
 

@@ -139,3 +139,27 @@ def test_each_distance_of_a_pyramid_is_a_line():
 def test_a_space_may_part_thousands():
     (block,) = blocks_of("10 000 m row")
     assert block.lines[0].amount == 10000
+
+
+@pytest.mark.parametrize(
+    ("text", "rest_s", "said"),
+    [
+        ("6 x 4' row @ r22-24, 2' easy", 120, "2' easy"),
+        ("8x400m run @ 85-90%, 2' jog rec", 120, "2' jog rec"),
+    ],
+)
+def test_what_is_easy_behind_sets_is_their_rest(text, rest_s, said):
+    (block,) = blocks_of(text)
+    assert len(block.lines) == 1
+    assert (block.format, block.rest_s, block.notes) == ("intervals", rest_s, said)
+
+
+def test_sets_of_sets_are_as_many_parts():
+    blocks = blocks_of("2x(4x500m) row r=1:00")
+    assert [(block.format, block.rounds, block.rest_s) for block in blocks] == [("intervals", 4, 60)] * 2
+
+
+def test_round_hundreds_without_a_unit_are_no_repetitions():
+    found = read("Track: 200-400-600-400-200 w/ 200 jog")
+    assert found.session is None or not any(block.scheme for block in found.session.blocks)
+    assert found.not_understood
