@@ -1,6 +1,6 @@
 """A session made personal: `version_for`, from first to last (design 6)."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from itertools import chain
 from typing import Literal
 
@@ -94,7 +94,7 @@ def version_for(
         scored=athlete.scored,
         easing=easing,
         blocks=tuple(blocks),
-        cautions=_cautions(profile, lines),
+        cautions=_cautions(athlete, lines),
         needs_coach=(*_coach_first(athlete), *_for_the_coach(blocks)),
     )
 
@@ -210,12 +210,21 @@ def _cap_s(block: Block, most: float | None, *, eased: bool) -> float | None:
     return most * 60 if block.cap_s is None else min(block.cap_s, most * 60)
 
 
-def _cautions(profile: Profile, lines: Iterable[VersionLine]) -> tuple[Caution, ...]:
-    used = dict.fromkeys(line.implement for line in lines if line.implement)
-    sides = sides_of(profile)
-    mentioned = to_mention(profile.limits or ())
+def _cautions(athlete: Athlete, lines: Iterable[VersionLine]) -> tuple[Caution, ...]:
+    """Of what must be spared, then of each thing that is held, sat on or leaned on."""
+    used = dict.fromkeys(thing for line in lines for thing in _used(line, athlete))
+    sides = sides_of(athlete.profile)
+    mentioned = to_mention(athlete.profile.limits or ())
     limits = tuple(Caution(of="limit", id=limit, side=sides.get(limit)) for limit in mentioned)
     return limits + tuple(Caution(of="implement", id=implement) for implement in used)
+
+
+def _used(line: VersionLine, athlete: Athlete) -> Iterator[str]:
+    if line.implement:
+        yield line.implement
+    if line.movement and line.variant:
+        _, variant = athlete.catalogue.variant(f"{line.movement}/{line.variant}")
+        yield from (thing for need in variant.needs if (thing := athlete.gear.first_of(need)) is not None)
 
 
 def _coach_first(athlete: Athlete) -> Iterable[NeedsCoach]:

@@ -107,3 +107,9 @@ def test_a_way_is_there_exactly_with_one_thing_of_each_need(variant_id):
 
 def test_nothing_is_needed_where_nothing_is_named():
     assert Athlete(athlete(), catalogue()).support(catalogue().variant("push-up/floor")[1]) == Support()
+
+
+def test_so_does_that_of_the_chair_beside_a_weight():
+    who = athlete(owns=["chair", "dumbbell 6"], tests=[did("goblet squat", 12, 6)])
+    made = version(TWELVE_MINUTES + "10 goblet squats to a chair", who)
+    assert [caution.id for caution in made.cautions] == ["dumbbell", "chair"]
