@@ -32,6 +32,7 @@ class Limit(Value):
     that nobody is sent to where there is another way.
     `session`: whether there is one today at all; `share` of its work, where all of it is too much;
     `effort_at_most`: 0-10; `minutes_at_most`: of a block; not
+    `caution_at`: it is only told where something asks for one of these;
     `scored`: no expected score, no rank. `stop_signs` stand beside the usual ones. `has`: things that whoever has
     the limit has too.
     """
@@ -50,6 +51,7 @@ class Limit(Value):
     minutes_at_most: Annotated[float, Field(gt=0)] | None = None
     scored: bool = True
     caution: Words
+    caution_at: tuple[Demand, ...] = ()
     stop_signs: tuple[Words, ...] = ()
     has: tuple[Id, ...] = ()
 

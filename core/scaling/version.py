@@ -5,9 +5,10 @@ from itertools import chain
 from typing import Literal
 
 from core.athletes.complaints import sides_of
-from core.athletes.limits import SessionRule, limit, to_mention
+from core.athletes.limits import Limit, SessionRule, limit, to_mention
 from core.athletes.values import Profile, Screening
 from core.movements.lookup import Catalogue
+from core.movements.values import Demand, Variant
 from core.scaling.athlete import Athlete
 from core.scaling.called_for import with_called_for
 from core.scaling.costs import Costs
@@ -212,19 +213,29 @@ def _cap_s(block: Block, most: float | None, *, eased: bool) -> float | None:
 
 def _cautions(athlete: Athlete, lines: Iterable[VersionLine]) -> tuple[Caution, ...]:
     """Of what must be spared, then of each thing that is held, sat on or leaned on."""
-    used = dict.fromkeys(thing for line in lines for thing in _used(line, athlete))
+    told = [
+        (line, athlete.catalogue.variant(f"{line.movement}/{line.variant}")[1])
+        for line in lines
+        if line.variant
+    ]
+    used = dict.fromkeys(thing for line, variant in told for thing in _used(line, variant, athlete))
+    asked = {demand for _, variant in told for demand in variant.demands}
     sides = sides_of(athlete.profile)
     mentioned = to_mention(athlete.profile.limits or ())
-    limits = tuple(Caution(of="limit", id=limit, side=sides.get(limit)) for limit in mentioned)
+    limits = tuple(
+        Caution(of="limit", id=one, side=sides.get(one)) for one in mentioned if _is_told(limit(one), asked)
+    )
     return limits + tuple(Caution(of="implement", id=implement) for implement in used)
 
 
-def _used(line: VersionLine, athlete: Athlete) -> Iterator[str]:
+def _is_told(one: Limit, asked: set[Demand]) -> bool:
+    return not one.caution_at or not asked.isdisjoint(one.caution_at)
+
+
+def _used(line: VersionLine, variant: Variant, athlete: Athlete) -> Iterator[str]:
     if line.implement:
         yield line.implement
-    if line.movement and line.variant:
-        _, variant = athlete.catalogue.variant(f"{line.movement}/{line.variant}")
-        yield from (thing for need in variant.needs if (thing := athlete.gear.first_of(need)) is not None)
+    yield from (thing for need in variant.needs if (thing := athlete.gear.first_of(need)) is not None)
 
 
 def _coach_first(athlete: Athlete) -> Iterable[NeedsCoach]:

@@ -113,3 +113,9 @@ def test_so_does_that_of_the_chair_beside_a_weight():
     who = athlete(owns=["chair", "dumbbell 6"], tests=[did("goblet squat", 12, 6)])
     made = version(TWELVE_MINUTES + "10 goblet squats to a chair", who)
     assert [caution.id for caution in made.cautions] == ["dumbbell", "chair"]
+
+
+@pytest.mark.parametrize(("work", "told"), [("10 push-ups", []), ("10 push-ups\n200 m run", ["no-jumping"])])
+def test_a_caution_about_running_is_told_where_something_runs(work, told):
+    made = version(TWELVE_MINUTES + work, athlete(limits=("no-jumping",), tests=STRONG))
+    assert [caution.id for caution in made.cautions] == told
