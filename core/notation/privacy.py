@@ -60,3 +60,16 @@ def _topic(words: str) -> Topic | None:
 
 def _words(text: str) -> str:
     return plain(text).lower().replace("\u2019", "'").strip()
+
+
+_KNOWN: Final = re.compile(
+    r"\bwhat (?:all )?(?:do|have) (?:you|u) (?:know|got|have|noted?|stored|saved|remember(?:ed)?)(?: all)? "
+    r"(?:about|on|of) me\b"
+    r"|\bwhat(?: is|'s|s) (?:known|stored|noted) (?:about|on|of) me\b"
+)
+
+
+def asks_what_is_known(text: str) -> bool:
+    """`What do you know about me`: the notes themselves are asked for."""
+    words = plain(text).replace("\u2019", "'").casefold()
+    return len(words) <= _LONGEST and bool(_KNOWN.search(words))

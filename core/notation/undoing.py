@@ -31,6 +31,9 @@ _OFF_THE_BOARD: Final = re.compile(
     rf"|\b(?:{_OFF}|keep|leave|take)\b.{{0,20}}\b(?:off|from) (?:the|that) "
     r"(?:board|scoreboard|leaderboard|ranking|list)\b"
 )
+_HIDE: Final = re.compile(
+    r"\b(?:stop|hide|remove)\b.{0,30}\b(?:on|from) (?:the|that) (?:board|scoreboard|leaderboard)\b"
+)
 _NO_ORDER: Final = re.compile(r"^(?:why|when|what|who|which|if|is|did|does|will|was|would)\b|\bcap\b")
 
 
@@ -54,7 +57,7 @@ def score_to_go(text: str, people: Iterable[str] = ()) -> ScoreGone | None:
     words = _words(found.rest if found else text)
     if _NO_ORDER.search(words):
         return None
-    board = bool(_OFF_THE_BOARD.search(words))
+    board = bool(_OFF_THE_BOARD.search(words) or _HIDE.search(words))
     if not board and not _SCORE.search(words):
         return None
     return ScoreGone(found.name if found else None, board)

@@ -176,6 +176,8 @@ async def given(
     pins: Mapping[str, Pin],
 ) -> Outcome | None:
     """It stays if it can be followed in the session before the coach, as far as it is about that one; else None."""
+    if holds.record is None:
+        await let_go_here(visit, athlete, shown, pins)
     kept = [await keep(visit, athlete, holds, movement, pin) for movement, pin in pins.items()]
     here = kept[0].pin.counts_on(shown.day)
     if here and not await is_followed(visit, shown, athlete, pins):
@@ -199,6 +201,16 @@ async def given(
     return visit.told(said) + (await card(visit, shown, athlete) if here else Outcome())
 
 
+async def let_go_here(
+    visit: Visit, athlete: Membership, shown: SessionRecord, pins: Mapping[str, Pin]
+) -> None:
+    """What was decided before for this session alone gives way to the newer word for all."""
+    before = await visit.uow.orders.standing(athlete.group_id, athlete.person_id, shown.id)
+    for one in before:
+        if one.session_id is not None and (EVERY_LINE in pins or one.movement in pins):
+            await visit.uow.orders.undo(one.id, visit.now)
+
+
 async def is_followed(
     visit: Visit, shown: SessionRecord, athlete: Membership, pins: Mapping[str, Pin]
 ) -> bool:
@@ -209,7 +221,8 @@ async def is_followed(
     meant = [(pins.get(name) or pins.get(EVERY_LINE), line) for name, line in written]
     found = [(pin, line) for pin, line in meant if pin is not None]
     return not found or any(
-        line.reason.because is Because.COACH or is_so_already(pin, line) for pin, line in found
+        is_so_already(pin, line) or (pin.without is None and line.reason.because is Because.COACH)
+        for pin, line in found
     )
 
 

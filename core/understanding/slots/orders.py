@@ -108,6 +108,8 @@ def _stepped(stretch: Stretch) -> dict[str, Any]:
     named = _movements(stretch)
     inside = {at for one in named for at in range(one.start, one.end)}
     told = [(end, step) for at, end, step in _said(stretch, "steps") if at not in inside]
+    # `Rests 2 minutes between sets` is no day off.
+    told = [one for one in told if one[1] != "rest" or not stretch.quantities("span")]
     told.sort(key=lambda one: _FIRST.index(one[1]))
     if not named:
         return {"step": told[0][1]} if told and told[0][1] in _OF_ALL else {}

@@ -81,3 +81,10 @@ async def test_rounds_are_everybodys(crew, ilse):
 async def test_rows_are_what_there_is_to_row_with(crew, ilse):
     await crew.coach.says("no push-ups for ilse, rows instead")
     assert "rows" in (await crew.coach.hears("Ilse, as I'd do it")).text
+
+
+async def test_a_newer_word_for_all_sessions_counts_here_too(crew, ilse):
+    await crew.coach.says("ilse 100 m run only")
+    await crew.coach.hears("100 m run (your choice)")
+    await crew.coach.says("no running for ilse this week")
+    assert "100 m run" not in (await crew.coach.hears("Ilse, as I'd do it")).text

@@ -53,3 +53,9 @@ async def test_who_cannot_tell_starts_gently_and_is_not_asked_twice(crew):
     await alva.hears("Which is meant for you?")
     await alva.says("i dont know any of this, never done a push up")
     await alva.hears("we start gently")
+
+
+async def test_what_is_known_is_shown_to_whoever_asks(crew):
+    ilse = await crew.has("Ilse")
+    await ilse.says("what do you know about me")
+    await ilse.hears("here's what I know")
