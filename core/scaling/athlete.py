@@ -45,7 +45,7 @@ LIGHT_SHARE, CAPPED_SHARE, SORE_SHARE, SORE_REPS = 1 / 2, 0.35, 1 / 6, 10.0
 MODERATE_EFFORT = 5
 # Overhead what is too heavy falls on somebody, where a squat or a row only stays down: of what nobody saw whoever goes
 # easy or has a cap on their effort lifts at most half of what goes once, and so does whoever was written something
-# else (estimate).
+# else; on light duty half of what goes so often (estimate).
 UNSEEN_SHARE = 1 / 2
 OVERHEAD = flags({Demand.OVERHEAD})
 
@@ -300,7 +300,8 @@ class Athlete:
         cap = self.notes.cap(way.movement.pattern, grip.hold.count)
         if way.kin.k is None:
             return cap
-        once = self._share_of_once(plan, way) * self.sure_kg(way, 1.0)
+        often = way.set_amount if self.light_duty and self._is_unseen(way) else None
+        once = self._share_of_once(plan, way) * self.sure_kg(way, often or 1.0)
         return min(cap, max(0.0, min(once, self._light_kg(plan, way)) / grip.per_kg))
 
     def _share_of_once(self, plan: LinePlan, way: Way) -> float:

@@ -6,7 +6,7 @@ from core.athletes.values import Screening
 from core.movements.lookup import catalogue
 from core.scaling.athlete import OVERHEAD, UNSEEN_SHARE, Athlete
 from core.scaling.plan import plan_of
-from tests.unit.scaling.people import athlete, did, lines, only_line, session
+from tests.unit.scaling.people import athlete, did, lines, only_line, session, version
 
 PRESSES = "3 sets\n8 overhead presses @ 40 kg\nrest 90 s"
 EASY_SQUATS = "3 rounds, easy\n10 goblet squats @ 16 kg"
@@ -52,3 +52,24 @@ def test_whoever_gets_up_with_effort_presses_on_a_chair_and_not_on_the_knees(lim
 def test_a_sore_ankle_does_not_hurry_to_the_side():
     line = only_line("4 rounds for time\n60 s rope skipping", athlete(limits=("ankle",)))
     assert "quick-steps" not in catalogue().variant(f"{line.movement}/{line.variant}")[1].demands
+
+
+def test_on_light_duty_half_of_what_goes_so_often_is_lifted_overhead():
+    owns = ["2x dumbbell 5 8", "chair"]
+    pressed = only_line(
+        "AMRAP 12\n12 thrusters @ 40 kg", athlete(owns=owns, limits=("high-blood-pressure",), **NEW)
+    )
+    assert pressed.load_kg in {None, 5}
+
+
+def test_a_sore_shoulder_bears_no_weight_on_all_fours_with_an_arm_lifted():
+    line = only_line("3 rounds, easy\n8 bird dogs per side", athlete(limits=("shoulder",)))
+    assert (line.movement, line.variant) != ("bird dog", "reach")
+
+
+def test_a_chair_is_cautioned_of_whatever_is_held_on_it():
+    who = athlete(owns=["dumbbell 5", "chair"], limits=("knee",), **NEW)
+    made = version("5 sets\n5 back squats @ 60 kg\nrest 2 min", who)
+    (line,) = made.blocks[0].lines
+    assert (line.variant, line.implement) == ("to-chair", "dumbbell")
+    assert {"dumbbell", "chair"} <= {one.id for one in made.cautions}
