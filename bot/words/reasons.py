@@ -60,7 +60,7 @@ def reason_words(line: VersionLine, units: MassUnit, spared: set[str] | None = N
     why = _why(line, units) if not _is_named(line, spared) else f"Likewise{_so(line)}"
     if not why:
         return ""
-    kept = _kept(line)
+    kept = _more_often(line) or _kept(line)
     beside = f"{_more(line, units)}{_eased(line)}"
     return f"{why}; {kept}.{beside}" if kept else f"{why}.{beside}"
 
@@ -96,6 +96,13 @@ def _is_named(line: VersionLine, spared: set[str] | None) -> bool:
     if because is Because.LIMIT and about is not None:
         spared.add(about)
     return named
+
+
+def _more_often(line: VersionLine) -> str | None:
+    """That there is more of it than written, where the reason doesn't say so by itself."""
+    if not line.reason.more or line.reason.because is Because.TOO_LIGHT:
+        return None
+    return "more of them, as each is lighter" if line.unit is AmountUnit.REPS else None
 
 
 def _kept(line: VersionLine) -> str | None:

@@ -285,7 +285,10 @@ def of_amount(lift: Lift, fitting: Fit, part: float) -> Iterator[Charge]:
 
 
 def _would_be_too_much(lift: Lift, fitting: Fit, times: float) -> bool:
-    """Whether so many times what is done is more than whoever goes easy may do."""
+    """Whether so many times what is done is more than whoever goes easy may do, and nothing lighter is there."""
+    work, grip, load = lift.work, lift.grip, lift.load
+    if grip is not None and load is not None and load != work.athlete.gear.loads(*grip.held)[-1]:
+        return False
     return lift.task is not None and fitting.cost is not None and times * fitting.cost > lift.task.at_most
 
 

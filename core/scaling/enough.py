@@ -5,8 +5,8 @@ from math import inf
 
 from core.measures import AmountUnit
 from core.movements.values import Part
-from core.scaling.ways import LinePlan, Near, Way
-from core.scaling.works import FEW_EASY, FEWEST_LIGHT, HALF, Option, Work
+from core.scaling.ways import LinePlan, Near
+from core.scaling.works import FEW_EASY, FEWEST_LIGHT, HALF, SOME_EASY, Option, Work
 
 # Long straining holds push the blood pressure up: who must not hold their breath holds so long at most (estimate).
 LONGEST_HOLD_S = 25.0
@@ -73,10 +73,16 @@ def least_of(work: Work) -> float:
     return min(way.dose.least_s / way.set_s, plan.most_more)
 
 
-def longest_of(way: Way, *, light_set: bool = False) -> float:
-    """The share of the amount above which nobody does more of what is light: slow ones make a set sooner."""
+def longest_of(work: Work, *, light_set: bool = False) -> float:
+    """The share of the amount above which nobody does more of what is light: slow ones make a set sooner.
+
+    Ten are enough for the sake of a joint.
+    """
+    way = work.way
     if not (way.amount and way.set_s):
         return inf
+    if light_set and work.athlete.spares_a_joint(work.plan.ways[0]):
+        return max(1.0, SOME_EASY / way.amount)
     return max(1.0, way.dose.most_s / way.set_s, FEWEST_LIGHT / way.amount if light_set else 0.0)
 
 

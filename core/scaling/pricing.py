@@ -124,7 +124,7 @@ def _doses(lift: Lift) -> Iterator[Dose]:
         fitting = whole if part == 1 else fit(task, lift.moved_kg, part)
         if fitting.refused is None:
             charges = _charges(lift, fitting, part)
-            done = part if part <= 1 else min(part, longest_of(work.way, light_set=lift.light_set))
+            done = part if part <= 1 else min(part, longest_of(work, light_set=lift.light_set))
             yield _dose(done, fitting if done == part else fit(task, lift.moved_kg, done), charges)
 
 
@@ -167,7 +167,7 @@ def _of_a_band(work: Work) -> float:
     if work.plan.heavy:
         return max(1.0, MOST_LIGHT / amount)
     more = not work.plan.loaded and work.way.near > Near.VARIANT
-    return round(amount * min(work.plan.most_more, longest_of(work.way))) / amount if more else 1.0
+    return round(amount * min(work.plan.most_more, longest_of(work))) / amount if more else 1.0
 
 
 def lift_of(work: Work, grip: Grip | None, load: Load | None) -> Lift:
@@ -226,7 +226,7 @@ def _is_heavy_enough(work: Work, grip: Grip | None, load: Load | None, *, exact:
         heaviest = work.moved_kg(grip, work.athlete.gear.loads(*grip.held)[0])
         return work.task.set_amount >= WORKED_UP_TO * work.task.ability.unbroken(heaviest)
     if not work.is_hard and work.meant_kg is None:
-        return _is_some_weight(work, grip, load)
+        return grip is not None and not grip.other and _is_some_weight(work, grip, load)
     if _is_feeble(work, grip, load):
         return False
     if exact or not work.is_hard:
@@ -277,7 +277,7 @@ def _parts(lift: Lift, whole: Fit) -> Iterator[float]:
         return
     if work.plan.heavy and (task.light_duty or work.athlete.is_new):
         some = FEWEST_LIGHT if work.athlete.is_sore(work.way) else SOME_EASY
-        yield from (few / amount for few in (FEW_EASY, some) if amount < few)
+        yield from (few / amount for few in (FEW_EASY, some, FEWEST_LIGHT) if amount < few)
     if lift.light_set:
         yield _of_a_light_set(lift, task, whole, amount)
     elif whole.light > ABOUT:

@@ -53,6 +53,7 @@ def reason_for(plan: LinePlan, option: Option, athlete: Athlete) -> Reason:
         suits_kg=_heavier_that_suits(plan, option, athlete) if because is Because.NOT_OWNED else None,
         more_kg=_more_than_written(plan, option, athlete),
         eased_for=_sore_place(option, athlete, about),
+        more=option.part > 1,
     )
 
 

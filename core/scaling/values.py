@@ -57,7 +57,8 @@ class Reason(Value):
 
     `keeps`: what stays the same. `only_one`: it isn't there twice, as it would have to be. `suits_kg`: what is there
     and heavier than written would suit, if the coach allows it. `more_kg`: so much heavier than written it is, in each
-    hand or in both. `eased_for`: the place, sore today, for whose sake it is kept easy as well.
+    hand or in both. `eased_for`: the place, sore today, for whose sake it is kept easy as well. `more`: more of
+    it than written, as it is light.
     """
 
     because: Because
@@ -68,6 +69,7 @@ class Reason(Value):
     suits_kg: Decimal | None = None
     more_kg: Decimal | None = None
     eased_for: str | None = None
+    more: bool = False
 
 
 class VersionLine(Value):

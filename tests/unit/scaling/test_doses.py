@@ -140,3 +140,9 @@ def test_skipping_twice_as_fast_is_worth_as_much_of_anything_else():
     wheels = athlete(limits=("seated",), owns=["wheelchair"], seated=Seated(trunk=True, floor=False))
     (skip,) = lines("5 rounds for time\n50 double-unders", in_circumstances(wheels))
     assert skip.unit is not AmountUnit.SECONDS or skip.amount >= 60
+
+
+def test_ten_are_enough_for_the_sake_of_a_joint():
+    who = athlete(experience="trained", owns=["dumbbell 6", "chair"], limits=("knee",))
+    squats = lines("5 sets of 5 back squats 60/40 kg, rest 2 min", who)[0]
+    assert 8 <= squats.amount <= 10

@@ -227,3 +227,10 @@ def test_one_minute_is_one():
 def test_of_what_has_no_number_no_number_stays_the_same():
     line = lines("Max push-ups in 2 minutes", athlete(limits=("wrist",)))[0]
     assert "number" not in reason_words(line, MassUnit.KG)
+
+
+def test_more_than_written_is_told():
+    who = athlete(owns=["dumbbell 6", "chair"], limits=("knee",))
+    line = lines("5 sets of 5 back squats 60/40 kg, rest 2 min", who)[0]
+    assert line.amount > 5
+    assert "more of them, as each is lighter" in reason_words(line, MassUnit.KG)
