@@ -55,10 +55,11 @@ check: setup-test ## lint + types + tests, side by side
 pictures: setup-test ## make the pictures of the README from the room, in docs/; needs Chromium
 	@$(BIN)/python -m tests.pictures
 
-train: setup-test ## learn from the examples in core/understanding and core/notation/labels
+train: setup-test ## learn from the examples in core/understanding and core/notation/labels, and from scores
 	@$(BIN)/python -m tests.corpus.words
 	@$(BIN)/python -m tests.corpus.training
 	@$(BIN)/python -m tests.corpus.training_boards
+	@$(BIN)/python -m tests.corpus.training_scores
 
 bench: setup-test ## print the speed table
 	@$(BIN)/python -m tests.benchmarks

@@ -166,7 +166,7 @@ def _missing_of_reply(case: Mapping[str, Any], reads: tuple[ReadScore, ...], ses
     if len(parts) != len(reads):
         return "number of parts"
     pairs = zip(parts, reads, strict=True)
-    return next((what for pair in pairs if (what := _unlike_score(*pair, session))), "")
+    return next((what for pair in pairs if (what := unlike_score(*pair, session))), "")
 
 
 def _is_only_done(read: ReadScore, session: Session) -> bool:
@@ -182,7 +182,7 @@ def _tells_nothing(case: Mapping[str, Any]) -> bool:
     return not case["expect"] or bool(case["expect"].get("none"))
 
 
-def _unlike_score(expected: Mapping[str, Any], read: ReadScore, session: Session) -> str:
+def unlike_score(expected: Mapping[str, Any], read: ReadScore, session: Session) -> str:
     """The first field of a score that differs, of those that a score can hold."""
     assert read.score is not None
     score = read.score.model_dump(mode="json")

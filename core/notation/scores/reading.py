@@ -3,7 +3,7 @@
 import re
 from collections import Counter
 from collections.abc import Callable, Sequence
-from typing import Any, Final
+from typing import Any, Final, NamedTuple
 
 from core.measures import AmountUnit, MassUnit
 from core.notation.chat import NOT_COUNTED, NOT_FINISHED
@@ -12,6 +12,8 @@ from core.notation.part_names import blocks_named
 from core.notation.scores import asking
 from core.notation.scores.accounted import accounts_for, left_over
 from core.notation.scores.asides import without_asides
+from core.notation.scores.choosing.candidates import Heard, Reading
+from core.notation.scores.choosing.checking import is_alike, opinion
 from core.notation.scores.done import read_done
 from core.notation.scores.each import read_counts, read_holds, read_splits
 from core.notation.scores.lighter import is_lighter
@@ -22,8 +24,8 @@ from core.notation.scores.numbers import Number, with_signs_told
 from core.notation.scores.other_names import names_another
 from core.notation.scores.plausible import implausible
 from core.notation.scores.remarks import Remarks, note, take_remarks
-from core.notation.scores.rounds import read_rounds
-from core.notation.scores.said import Told, told
+from core.notation.scores.rounds import beyond_round, read_rounds
+from core.notation.scores.said import Told, all_told, told
 from core.notation.scores.stretches import stretches
 from core.notation.scores.times import made_by_others, read_time
 from core.notation.scores.wording import says
@@ -191,7 +193,7 @@ def is_said_of(words: str, block: Block) -> bool:
 
 
 def _in_block(words: str, block: Block, unit: MassUnit) -> ReadScore:
-    """What the whole message tells; where that isn't sure, what the sentences of it tell that are, if all tell one."""
+    """What the rules read, where the choice that is learned agrees; what that is sure of where they read nothing."""
     lines, words = words, " ".join(words.split())
     if _BELOW_ZERO.search(words):
         return asking.not_positive()
@@ -200,16 +202,64 @@ def _in_block(words: str, block: Block, unit: MassUnit) -> ReadScore:
     said = told(words)
     strip = Strip(said.words)
     remarks = take_remarks(strip)
-    whole = _read(said, said, strip.text, remarks, block, unit)
+    beside = _Beside(said, strip.text, remarks, block, unit)
+    read = _by_rules(lines, beside)
+    if way_of(block) is Way.DONE or not (read.sure or read.doubt in _MAY_BE_A_STORY):
+        return read
+    return _checked(read, Heard(all_told(words), block, unit), beside)
+
+
+class _Beside(NamedTuple):
+    """What is told beside a score: all that was `said`, `left` of it what is no remark, and for what it is read."""
+
+    said: Told
+    left: str
+    remarks: Remarks
+    block: Block
+    unit: MassUnit
+
+
+def _checked(read: ReadScore, heard: Heard, beside: _Beside) -> ReadScore:
+    second = opinion(read.score, heard)
+    if read.sure:
+        if second.agrees or second.likely:
+            return read if second.agrees else _asked_between(read, second.likely)
+        return _with_pain(asking.unreadable(beside.block), beside.remarks, way_of(beside.block))
+    if second.sure is not None:
+        score = _with_all(second.sure.score, beside)
+        return _slip(second.sure, heard) or _judged(ReadScore(score=score, sure=True), beside.said, beside)
+    return _asked_between(read, second.likely) if read.doubt is Doubt.UNREADABLE and second.likely else read
+
+
+def _asked_between(read: ReadScore, likely: tuple[Reading, ...]) -> ReadScore:
+    """Which of the two likeliest was meant, the one that the rules read first."""
+    own = () if read.score is None else (read.score,)
+    others = [one.score for one in likely if not any(is_alike(one.score, score) for score in own)]
+    scores = (*own, *others)
+    return asking.which_number(scores[:2]) if len(scores) > 1 else asking.meant(scores[0])
+
+
+def _slip(reading: Reading, heard: Heard) -> ReadScore | None:
+    """The question about what was meant so, and can't be: `14:60`, or more than a round has."""
+    clocks = (one for at, _ in reading.uses if (one := heard.numbers[at]).kind == "clock")
+    if slip := next((one for one in clocks if one.second), None):
+        return asking.unsure(Doubt.IMPOSSIBLE, f"{slip.text.strip()} looks like a slip. What was your time?")
+    return beyond_round(reading.score, heard.block) if way_of(heard.block) is Way.ROUNDS else None
+
+
+def _by_rules(lines: str, beside: _Beside) -> ReadScore:
+    """What the whole message tells; where that isn't sure, what its sentences tell that are, if all tell one."""
+    said, block = beside.said, beside.block
+    whole = _read(said, beside)
     if whole.sure or whole.doubt not in _MAY_BE_A_STORY:
         return whole
-    tried = [(own, _read(own, said, strip.text, remarks, block, unit)) for own in map(told, stretches(lines))]
+    tried = [(own, _read(own, beside)) for own in map(told, stretches(lines))]
     told_so = [(own, read) for own, read in tried if read.sure and read.score is not None]
     if len({read.score.value for _, read in told_so if read.score}) != 1:
         return whole
     own, read = told_so[0]
     assert read.score is not None
-    is_all = not _told_beside(own, said, read.score, block) and not _is_doubted(said, remarks)
+    is_all = not _told_beside(own, said, read.score, block) and not _is_doubted(said, beside.remarks)
     return read if is_all else asking.meant(read.score)
 
 
@@ -248,22 +298,26 @@ def _told_beside(own: Told, said: Told, score: Score, block: Block) -> bool:
     )
 
 
-def _read(own: Told, said: Told, left: str, remarks: Remarks, block: Block, unit: MassUnit) -> ReadScore:
-    """The score that `own` tells, a stretch of all that was `said`; `left`: of that, what is no remark."""
-    way = way_of(block)
+def _read(own: Told, beside: _Beside) -> ReadScore:
+    """The score that `own` tells, a stretch of all that was said."""
+    block, way = beside.block, way_of(beside.block)
     own = without_asides(own, block)
-    read = READERS[way](own, block, unit) or _without_number(own.words, block)
+    read = READERS[way](own, block, beside.unit) or _without_number(own.words, block)
     if read.score is None:
-        return _with_pain(read, remarks, way)
-    more: dict[str, Any] = {}
-    if read.score.unit == AmountUnit.REPS and is_in_kcal(block):
+        return _with_pain(read, beside.remarks, way)
+    return _judged(read.model_copy(update={"score": _with_all(read.score, beside)}), own, beside)
+
+
+def _with_all(score: Score, beside: _Beside) -> Score:
+    """A score with what is told beside it."""
+    said, block, more = beside.said, beside.block, dict[str, Any]()
+    if score.unit == AmountUnit.REPS and is_in_kcal(block):
         more["unit"] = AmountUnit.KCAL
-    if way not in _OF_LOADS and (load := heaviest(said, unit)):
+    if way_of(block) not in _OF_LOADS and (load := heaviest(said, beside.unit)):
         more["load_kg"] = load
-    score = _with_remarks(read.score.model_copy(update=more), remarks, Strip(left), said, block)
-    lighter = score.scaled or is_lighter(said, score, block, unit)
-    score = score.model_copy(update={"scaled": lighter, "claimed": score.claimed and not lighter})
-    return _judged(read.model_copy(update={"score": score}), own, block, remarks)
+    score = _with_remarks(score.model_copy(update=more), beside.remarks, Strip(beside.left), said, block)
+    lighter = score.scaled or is_lighter(said, score, block, beside.unit)
+    return score.model_copy(update={"scaled": lighter, "claimed": score.claimed and not lighter})
 
 
 def _without_number(words: str, block: Block) -> ReadScore:
@@ -384,9 +438,9 @@ def _around_loads(said: Told) -> str:
     )
 
 
-def _judged(read: ReadScore, said: Told, block: Block, remarks: Remarks) -> ReadScore:
+def _judged(read: ReadScore, said: Told, beside: _Beside) -> ReadScore:
     assert read.score is not None
-    way = way_of(block)
+    block, remarks, way = beside.block, beside.remarks, way_of(beside.block)
     if not read.sure:
         return read if read.doubt in SETTLED_BY_YES else _with_pain(read, remarks, way)
     if doubt := implausible(read.score, block):

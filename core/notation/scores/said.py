@@ -151,6 +151,12 @@ def _is_effort(one: Number, said: frozenset[str]) -> bool:
 _SAID_ALREADY: Final = re.compile(r"\bi (?:already )?(?:said|wrote|told you)\b(?=[^.!?]*\balready\b)")
 
 
+def all_told(words: str) -> Told:
+    """All that the words tell, what is put right later too. `words` plain, in lower case."""
+    digits = in_digits(words)
+    return Told(digits, _alike(digits, numbers_in(digits)), is_spoken=digits != words)
+
+
 def told(words: str) -> Told:
     """What the words tell; of something put right only what it became. `words` plain, in lower case."""
     digits = in_digits(_SAID_ALREADY.sub(" ", words))

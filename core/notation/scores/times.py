@@ -212,7 +212,7 @@ def _not_finished(
         and not left
     ):
         rounds = fewer[0]
-        return asking.stopped_after(_rounds_done(rounds.whole, 0, block), rounds.whole, 0)
+        return asking.stopped_after(rounds_done(rounds.whole, 0, block), rounds.whole, 0)
     return _how_far(said, block, unit) or asking.how_far(capped_score(None, block))
 
 
@@ -285,7 +285,7 @@ def _after_rounds(said: Told, block: Block, unit: MassUnit) -> ReadScore | None:
     if read is None or read.score is None:
         return None
     rounds, reps = read.score.rounds or 0, read.score.reps or 0
-    score = _rounds_done(rounds, reps, block)
+    score = rounds_done(rounds, reps, block)
     if not read.sure or _NEARLY.search(said.words):
         return asking.stopped_after(score, rounds, reps)
     if score.reps is not None and (whole := reps_in_all(block)) and score.rounds is None:
@@ -293,7 +293,7 @@ def _after_rounds(said: Told, block: Block, unit: MassUnit) -> ReadScore | None:
     return ReadScore(score=score, sure=True)
 
 
-def _rounds_done(rounds: int, reps: int, block: Block) -> Score:
+def rounds_done(rounds: int, reps: int, block: Block) -> Score:
     whole = reps_in_round(block)
     if whole is None:
         done = rounds_score(rounds, reps, block)

@@ -14,7 +14,7 @@ LADDER = "21-15-9 for time\nthrusters @ 40 kg\npull-ups"
 LIGHTER = [
     (ROUNDS, "7+3, band for the pull ups"),
     (ROUNDS, "7+3 ring rows"),
-    (ROUNDS, "7+3 push ups with a chair"),
+    (ROUNDS, "7+3, push ups with a chair"),
     (ROUNDS, "7+3 with 8 push ups instead of 10"),
     (FOR_TIME, "11:12 with 16"),
     (FOR_TIME, "11:12, step ups"),

@@ -1,0 +1,56 @@
+"""Whether what the rules read is what was likely meant: the second opinion that a score needs before it is kept."""
+
+from collections.abc import Sequence
+from typing import Final, NamedTuple
+
+from core.notation.scores.choosing.candidates import Heard, Reading
+from core.notation.scores.choosing.choice import Chosen, ranked
+from core.notation.scores.choosing.facts import Around
+from core.scores.values import Score
+
+# Chosen with one writer after the other left out of what the choice is learned from, beside the rules as they were
+# before that writer was known: from the first on the rules are believed, from the second on the choice alone.
+AGREES: Final = 0.65
+SURE: Final = 0.85
+# A reading that the choice knows nothing of stands unless another is as likely.
+_SPEAKS_AGAINST: Final = 0.6
+_MAY_BE: Final = 0.15
+# That nothing is told at all speaks less against the rules than another reading.
+_LEAST: Final = 0.3
+_NEAR: Final = 0.01
+
+
+class Opinion(NamedTuple):
+    """`agrees`: with what the rules read; `sure`: what is taken where they read none; `likely`: what may be meant."""
+
+    agrees: bool
+    sure: Reading | None
+    likely: tuple[Reading, ...]
+
+
+def opinion(read: Score | None, heard: Heard) -> Opinion:
+    """On what the rules read of a message (None: nothing); what is told plainly is theirs alone."""
+    if Around(heard).is_plain:
+        return Opinion(agrees=True, sure=None, likely=())
+    found = ranked(heard)
+    best = found[0]
+    may_be = found if best.reading is not None else ()
+    likely = tuple(one.reading for one in may_be if one.reading is not None and one.chance >= _MAY_BE)
+    sure = best.reading if best.chance >= SURE else None
+    return Opinion(read is not None and _agrees(read, found), sure, likely)
+
+
+def _agrees(read: Score, found: Sequence[Chosen]) -> bool:
+    alike = [one.chance for one in found if one.reading is not None and is_alike(one.reading.score, read)]
+    if not alike:
+        return found[0].reading is None or found[0].chance < _SPEAKS_AGAINST
+    told = sum(one.chance for one in found if one.reading is not None)
+    return sum(alike) >= max(_LEAST, AGREES * told)
+
+
+def is_alike(one: Score, other: Score) -> bool:
+    """Whether they would stand alike on a board."""
+    if one.value is None or other.value is None or one.capped != other.capped:
+        return one.value is other.value and one.capped == other.capped
+    sets = not one.sets or not other.sets or one.sets == other.sets
+    return abs(one.value - other.value) < _NEAR and sets
