@@ -53,6 +53,8 @@ CODES: Final[dict[str, type[Command]]] = {
     "bo": c.SeeBoard,
     "cs": c.ConfirmScore,
     "xs": c.LeaveScore,
+    "ww": c.WeighThis,
+    "sx": c.ScoreThis,
     "fs": c.FixScore,
     "ts": c.TakeScoreBack,
     "ca": c.ChangeAnswer,

@@ -13,7 +13,7 @@ from core.desk.joining import entering, groups
 from core.desk.outcome import Outcome
 from core.desk.profile import abilities, furnishing, own, stages
 from core.desk.profile import commands as w
-from core.desk.scores import judging, scoreboard, sheets, taking, tolerating, whose
+from core.desk.scores import bare_loads, judging, scoreboard, sheets, taking, tolerating, whose
 from core.desk.sessions import amending, editing, posting, scheduled, undelivered, withdrawing
 from core.desk.talk import alarm, helping, in_group, keeping_quiet, only_asked, passing_on, talking
 from core.desk.today import different, easing, easy_weeks, pain, reports, sides
@@ -100,6 +100,8 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     c.MarkScore: judging.mark_score,
     c.ConfirmScore: taking.confirm_score,
     c.LeaveScore: whose.leave_score,
+    c.WeighThis: bare_loads.weigh_this,
+    c.ScoreThis: bare_loads.score_this,
     c.FixScore: taking.fix_score,
     c.TakeScoreBack: taking.take_score_back,
     k.ConfirmClass: setting_up.confirm_class,

@@ -239,7 +239,7 @@ class Profile(Value):
     """One athlete. None means not asked yet; an empty tuple means asked, and there is nothing.
 
     `branch`: how the screening ended, `screened_on` when; both None where it was told from outside;
-    `before_alarm`: how it had ended before a stop sign was told.
+    `before_alarm`: how it had ended before a stop sign was told; `of_age`: they said so once.
     `equipment` is what is there at home; `sets` are the other places. `complaints` tell more of some of the
     `limits`. `different` says how days differ; `today` is what comes of it (`core.athletes.today`).
     `asked_on`: when they were last asked whether they had a break, or want to do more.
@@ -259,6 +259,7 @@ class Profile(Value):
     branch: Branch | None = None
     screened_on: date | None = None
     before_alarm: Branch | None = None
+    of_age: bool = False
     equipment: Things | None = None
     sets: Annotated[tuple[EquipmentSet, ...], Field(max_length=3)] = ()
     space: Space = Space()

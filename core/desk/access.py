@@ -199,6 +199,8 @@ ACCESS: Final[Mapping[type[Command], Rule]] = {
     c.SeeBoard: in_group_too(member(session=Id.SESSION)),
     c.ConfirmScore: in_group_too(member(session=Id.SESSION)),
     c.LeaveScore: in_group_too(member(session=Id.SESSION)),
+    c.WeighThis: anybody(),
+    c.ScoreThis: member(session=Id.SESSION),
     c.FixScore: in_group_too(member(score=Id.OWN_SCORE)),
     c.TakeScoreBack: in_group_too(member(score=Id.OWN_SCORE)),
     c.ClaimAsWritten: in_group_too(member(score=Id.OWN_SCORE)),

@@ -248,6 +248,19 @@ class LeaveScore(Command):
     session: int
 
 
+class WeighThis(Command):
+    """The weight that was told is that of their body."""
+
+    kg: Kg
+
+
+class ScoreThis(Command):
+    """The weight that was told is what they lifted in the session."""
+
+    session: int
+    kg: Kg
+
+
 class FixScore(Command):
     score: int
 

@@ -7,6 +7,7 @@ from typing import Final, NamedTuple
 from core.notation.people import find_name
 from core.notation.text import plain
 
+_SO: Final = r"(?:me|mine|my score|true|right|correct|what i (?:did|meant|said|lifted))"
 _UNDO: Final = re.compile(
     r"^(?:(?:no|oh|oops|sorry|wait|hang on|hold on|ok|okay|actually|please|pls|hm+|argh|ah|can you|could you"
     r"|can i|i want to|i'd like to|how do i|let's)\W+)*"
@@ -14,6 +15,8 @@ _UNDO: Final = re.compile(
     r"|scratch that|ignore that|reverse that|roll (?:it|that) back"
     r"|i (?:didn't|did not) mean (?:that|it|to)|that was (?:wrong|a mistake|not right|an accident|my mistake)"
     r"|my mistake|mistake|my bad|wrong one|misclick"
+    rf"|(?:no\W+)?(?:(?:that|this|it)(?:'s| is|s)? )?(?:all |completely )?(?:wrong|false|incorrect|not {_SO})"
+    rf"|(?:that|this|it) (?:wasn't|isn't|was not) {_SO}"
     r"|that was not what i meant|put it back(?: (?:how|as|the way) it was)?"
     r"|(?:make it |back )?(?:as|how|like) it was(?: before)?)"
     r"(?:\W+(?:that|it|this|please|pls|again|last|the|one|thing|change|my|all|of|now|sorry|thanks|then|message))*\W*$"

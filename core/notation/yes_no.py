@@ -24,6 +24,13 @@ _AGE = re.compile(
     r"^\W*(?:yes\W+|no\W+|sorry\W+)*(?:i'?m|i am|im|age)?\W*(?P<years>[0-9]{1,3})(?: years?(?: old)?| yo)?\W*$",
     re.IGNORECASE,
 )
+# Amid a sentence it is told of oneself, and counts nothing else: not `I'm 80 kg`.
+_AGE_AMID = re.compile(
+    r"\b(?:i'?m|i am|im|aged?|turn(?:ed)?)\s+(?:(?:already|now|only|just) )*(?P<years>[0-9]{1,3})"
+    r"(?:\s+(?:years?|yrs?|yo)\b|(?=\s*(?:$|[,.;!)](?!\d)|(?:and|but|so|now|already|this|next|haven'?t|never|old)\b)))"
+    r"|\b(?P<old>[0-9]{1,3})[- ]?(?:(?:years?|yrs?)[- ]old|years? of age)\b",
+    re.IGNORECASE,
+)
 _OF_AGE, _OLDEST = 18, 120
 # `I'm 16 reps in` and `I'm 12 kg lighter` are no ages: behind the number stands the end, or what goes on about oneself.
 _MINOR = re.compile(
@@ -122,6 +129,15 @@ def read_age(text: str) -> bool | None:
     if told is None or not 0 < int(told["years"]) <= _OLDEST:
         return None
     return int(told["years"]) >= _OF_AGE
+
+
+def age_told(text: str) -> bool | None:
+    """Whether somebody who tells their age, with whatever beside it, is of age; None where none is told."""
+    alone, amid = read_age(text), _AGE_AMID.search(text.replace("\u2019", "'"))
+    if alone is not None or amid is None:
+        return alone
+    years = int(amid["years"] or amid["old"])
+    return years >= _OF_AGE if 0 < years <= _OLDEST else None
 
 
 def tells_of_a_minor(text: str) -> bool:

@@ -67,6 +67,12 @@ class Profiles(Repository):
         await self._run(delete(evidence).where(theirs))
         return True
 
+    async def take_back_told_with(self, person_id: int, kind: str, at: datetime) -> None:
+        """Let all evidence of that kind go that was added at that moment, with what it was told with."""
+        evidence = tables.evidence
+        theirs = (evidence.c.person_id == person_id) & (evidence.c.kind == kind)
+        await self._run(delete(evidence).where(theirs & (evidence.c.added_at == at)))
+
     async def _evidence(self, person_id: int) -> tuple[Evidence, ...]:
         rows = await self._all(_EVIDENCE_OF, {"it": person_id})
         return tuple(documents.read(documents.EVIDENCE, row["schema_number"], row["body"]) for row in rows)

@@ -1,7 +1,9 @@
 """Stop signs in any language: told of oneself, asked about, or somebody else's."""
 
+import re
 from collections.abc import Iterable
 from functools import lru_cache
+from typing import Final
 
 from core.notation.alarm import Alarm, name_others, read_alarm
 from core.understanding.marks import Marked, mark
@@ -22,6 +24,24 @@ def alarm_in(marked: Marked) -> Alarm | None:
 def alarm(text: str, names: Iterable[str] = ()) -> Alarm | None:
     """The same of words as they were typed; `names` of others, whose signs are theirs. Never raises."""
     return _alarm(name_others(text, names))
+
+
+# Being out of breath from climbing or hurrying is no sign by itself; at rest, lying or all at once it is.
+_EFFORT: Final = re.compile(
+    r"\b(?:out of breath|short of breath|breathless|winded|puffed|(?:heavy|hard) breathing)\b",
+    re.IGNORECASE,
+)
+_NO_EFFORT: Final = re.compile(
+    r"\b(?:rest(?:ing)?|sitting|lying|sleep\w*|night|bed|just from|making|sudden\w*|unusual\w*|now|still"
+    r"|no reason|nothing)\b",
+    re.IGNORECASE,
+)
+
+
+def tells_of_effort(text: str) -> bool:
+    """Whether the only sign told is being out of breath, of which it isn't said that no effort explains it."""
+    rest = _EFFORT.sub(" ", text)
+    return rest != text and alarm(rest) is None and not _NO_EFFORT.search(rest)
 
 
 @lru_cache(maxsize=200)

@@ -17,7 +17,14 @@ from core.desk.commands import (
     ScreenAgain,
 )
 from core.desk.errors import StalePress
-from core.desk.joining.entry import SCREENING, as_answers, ask_consent, ask_screening, first_things
+from core.desk.joining.entry import (
+    SCREENING,
+    as_answers,
+    ask_consent,
+    ask_screening,
+    ask_what_is_left,
+    first_things,
+)
 from core.desk.joining.groups import continue_set_up
 from core.desk.joining.says import ConsentDeclined, NotCleared, ScreeningDone
 from core.desk.outcome import Outcome
@@ -27,7 +34,7 @@ from core.desk.says import Help
 from core.desk.versions.version import version_in
 from core.desk.visit import Standing, Visit
 from core.notation.yes_no import (
-    read_age,
+    age_told,
     read_yes_no,
     says_answered_wrongly,
     says_by_mistake,
@@ -106,11 +113,19 @@ async def answer_screening(visit: Visit, command: AnswerScreening) -> Outcome:
     # Whoever said they're cleared isn't asked about the same signs again.
     letters = "yn" if alarmed and command.answers == "y" else command.answers
     answers = as_answers(letters)
+    await keep_age(visit, of_age=answers[0])
     if next_screening_question(answers) is not None:
         return await ask_screening(visit, command.group, letters) + Outcome(settles=True)
     branch = screen(answers)
     gentle = alarmed and branch.screening is not Screening.STOP
     return await keep_screening(visit, command.group, Branch.CLEARED if gentle else branch)
+
+
+async def keep_age(visit: Visit, *, of_age: bool) -> None:
+    profile = await visit.profile()
+    if profile.of_age is not of_age:
+        kept = profile.model_copy(update={"of_age": of_age})
+        await visit.uow.profiles.save(visit.person.id, kept, visit.now)
 
 
 def was_cut_short(profile: Profile) -> bool:
@@ -127,7 +142,7 @@ async def tell_screening(visit: Visit, refs: Mapping[str, Any], text: str) -> Ou
     """A typed answer; a doubt is asked again with the advice to say yes."""
     read = read_yes_no(text)
     if not refs["answers"]:
-        age = read_age(text)
+        age = age_told(text)
         read = age if age is not None else read
     if read is None:
         return await ask_screening(visit, refs["group"], refs["answers"], again=True)
@@ -157,7 +172,7 @@ async def say_cleared(visit: Visit, command: SayCleared) -> Outcome:
     if profile.branch is Branch.NOT_ADULT:
         return visit.told(NotCleared(group=command.group, branch=Branch.NOT_ADULT))
     if was_cut_short(profile):
-        return await ask_screening(visit, command.group, "") + Outcome(settles=True)
+        return await ask_what_is_left(visit, command.group, signs=False) + Outcome(settles=True)
     return await keep_screening(visit, command.group, Branch.CLEARED)
 
 
@@ -168,6 +183,7 @@ async def as_minor(visit: Visit, text: str, _: int | None) -> Outcome | None:
     groups = await visit.memberships()
     if not groups or await coached_groups(visit):
         return None
+    await keep_age(visit, of_age=False)
     await keep_branch(visit, Branch.NOT_ADULT, visit.now.date())
     return visit.told(NotCleared(group=groups[0].group_id, branch=Branch.NOT_ADULT))
 
@@ -179,13 +195,13 @@ async def screen_again(visit: Visit, command: ScreenAgain) -> Outcome:
     profile = await visit.profile()
     if profile.screening is Screening.STOP:
         return visit.told(NotCleared(group=command.group, branch=profile.branch))
-    return await ask_screening(visit, command.group, "")
+    return await ask_what_is_left(visit, command.group)
 
 
 async def as_put_right(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """A slip in the questions of the start is put right by answering them anew; None while they are asked first."""
     wrongly = says_answered_wrongly(text)
-    if not (wrongly or says_by_mistake(text) or read_age(text)) or await is_asked(visit):
+    if not (wrongly or says_by_mistake(text) or age_told(text)) or await is_asked(visit):
         return None
     profile, groups = await visit.profile(), await visit.memberships()
     if groups and profile.branch is Branch.NOT_ADULT:

@@ -46,6 +46,12 @@ async def ask_entry_again(visit: Visit) -> Outcome | None:
     return await ask_screening(visit, question.refs["group"], question.refs["answers"])
 
 
+async def ask_what_is_left(visit: Visit, group_id: int, *, signs: bool = True) -> Outcome:
+    """The screening, without the age of whoever told it; `signs`: they are still to be asked about."""
+    of_age = (await visit.profile()).of_age
+    return await ask_screening(visit, group_id, "" if not of_age else "y" if signs else "yn")
+
+
 async def answers_so_far(visit: Visit) -> str:
     """Whoever was interrupted goes on where they were."""
     question = await visit.uow.questions.open_in(visit.chat)

@@ -18,7 +18,7 @@ from core.notation.loads import ToldLoad, read_loads
 from core.scaling.values import Spot, Version, VersionLine
 from core.scores.values import Score
 from core.sessions.values import Block, Format, Line
-from core.store.records import SessionRecord, VersionRecord
+from core.store.records import ScoreRecord, SessionRecord, VersionRecord
 
 # More than this may have been done in parts (estimate).
 SURELY_IN_A_ROW = 8
@@ -42,10 +42,10 @@ async def forget_shown(visit: Visit, command: ForgetShown) -> Outcome:
 async def keep_loads(
     visit: Visit, record: SessionRecord, version: VersionRecord | None, index: int, text: str, score: Score
 ) -> Outcome:
-    """The loads told with a score of the visitor's own; none where something hurt."""
+    """The loads told with a score of the visitor's own; none where something hurt, or of who had no version."""
     block = record.session.blocks[index]
     units = (await visit.profile()).units
-    loads = () if score.pain else told_loads(score, text, block, units)
+    loads = () if score.pain or version is None else told_loads(score, text, block, units)
     if not loads or not await may_keep(visit):
         return Outcome()
     on = today_in(await visit.group(record.group_id), visit.now)
@@ -57,6 +57,11 @@ async def keep_loads(
         if shown is not None:
             noted += await keep_shown(visit, shown.model_copy(update={"on": on}), units_typed(text) or units)
     return noted
+
+
+async def unlearn(visit: Visit, score: ScoreRecord) -> None:
+    """What a score that doesn't stand had shown of loads."""
+    await visit.uow.profiles.take_back_told_with(score.person_id, "score", score.recorded_at)
 
 
 def told_loads(score: Score, text: str, block: Block, units: MassUnit) -> tuple[ToldLoad, ...]:

@@ -6,6 +6,7 @@ from core.desk.commands import LookAtScore, MarkScore, SeeScores
 from core.desk.days import clock_of
 from core.desk.errors import NotTheCoach, UnknownThing
 from core.desk.outcome import Outcome, Say
+from core.desk.profile.abilities import unlearn
 from core.desk.scores.says import JudgeScores, NoScoresYet, ScoreCard, ScoreJudged
 from core.desk.scores.scoreboard import renew_board
 from core.desk.versions.says import AskWhichGroup, NothingPosted
@@ -49,6 +50,8 @@ async def mark_score(visit: Visit, command: MarkScore) -> Outcome:
     mark = Mark(command.mark)
     await visit.uow.scores.mark(score.id, mark, visit.person.id, visit.now)
     told = Outcome(settles=True)
+    if mark is Mark.NOT_COUNTED:
+        await unlearn(visit, score)
     if mark is not Mark.CHECKED:
         told += await tell_athlete(visit, score, record, counts=mark is Mark.COUNTS_AGAIN)
         told += await renew_board(visit, record)

@@ -1,6 +1,7 @@
 """What is said about scores, what counts as written, and the scoreboard in the group."""
 
 from datetime import date, datetime
+from decimal import Decimal
 from typing import ClassVar
 
 from core.athletes.values import Equipment
@@ -112,6 +113,15 @@ class NobodyCalled(Said):
 
     name: str
     group: str
+
+
+class AskWhatWeighs(Said):
+    """Somebody without a version told a weight and nothing more: a thing's, a score or (`may_be_own`) theirs."""
+
+    session: int
+    kg: Decimal
+    units: MassUnit
+    may_be_own: bool
 
 
 class ScoreLeft(Said):

@@ -11,7 +11,7 @@ from core.desk.errors import NotYours, StalePress, UnknownThing
 from core.desk.joining.entry import ENTRY, ask_entry_again
 from core.desk.joining.says import NotCleared
 from core.desk.outcome import Outcome, Say
-from core.desk.profile.abilities import keep_loads
+from core.desk.profile.abilities import keep_loads, unlearn
 from core.desk.scores.as_done import Done, as_done
 from core.desk.scores.claims import (
     Claim,
@@ -176,7 +176,9 @@ async def store_score(
     record, athlete = claim.record, claim.athlete
     version = await seen_by(visit, record, athlete)
     done = await as_done(visit, Done(record, athlete, version, block), score)
-    earlier = await visit.uow.scores.of_person(record.id, athlete.id)
+    earlier = [one for one in await visit.uow.scores.of_person(record.id, athlete.id) if one.block == block]
+    for one in earlier:
+        await unlearn(visit, one)
     bare = bare_score(text)
     more = None if bare == text and done.pain is None else text
     kept = await visit.uow.scores.record(
@@ -190,8 +192,7 @@ async def store_score(
         now=visit.now,
     )
     await close_question(visit)
-    corrected = any(one.block == block for one in earlier)
-    noted = await noted_as(visit, claim, replace(kept, score=done), corrected=corrected)
+    noted = await noted_as(visit, claim, replace(kept, score=done), corrected=bool(earlier))
     if athlete.id == visit.person.id:
         noted += await keep_loads(visit, record, version, block, text, score)
     return replace(kept, score=done), noted
@@ -302,6 +303,7 @@ async def count_as(visit: Visit, record: ScoreRecord, *, scaled: bool) -> Outcom
 async def take_score_back(visit: Visit, command: TakeScoreBack) -> Outcome:
     record = await own_score(visit, command.score)
     await visit.uow.scores.withdraw(record.id)
+    await unlearn(visit, record)
     session = await visit.uow.sessions.find(record.session_id, await visit.group_ids())
     assert session is not None, "who is admitted belongs to its group"
     return visit.told(ScoreTakenBack()) + await renew_board(visit, session) + Outcome(settles=True)

@@ -12,6 +12,7 @@ from core.desk.coached import Roster, coached_ids, roster_of
 from core.desk.commands import LeaveScore
 from core.desk.errors import StalePress
 from core.desk.outcome import Outcome
+from core.desk.scores.bare_loads import as_bare_load
 from core.desk.scores.claims import Claim, claim_of, read_for
 from core.desk.scores.says import AskWhose, NobodyCalled, ScoreLeft
 from core.desk.scores.taking import claim_score, tell_score, tell_score_again
@@ -20,6 +21,7 @@ from core.desk.talk.understood import in_own_words, is_plainly_a_score, matter, 
 from core.desk.versions.version import session_meant
 from core.desk.visit import Visit
 from core.notation.chat import is_like_a_score
+from core.notation.denials import denies
 from core.notation.people import name_in_front
 from core.notation.scores.parts import read_parts
 from core.notation.yes_no import calls_it_off, says_it_is_so
@@ -37,8 +39,13 @@ _SOMEBODY: Final = re.compile(
 
 
 async def own_score(visit: Visit, text: str, session_id: int | None) -> Outcome | None:
-    """The visitor's own score; a coach is asked first, and None comes back where their words are none."""
+    """The visitor's own score; a coach is asked first, and None comes back where their words are none, or deny one."""
+    if denies(text) is not None:
+        return None
     record = await session_scored(visit, text, session_id)
+    unclear = await as_bare_load(visit, record, text) if record else None
+    if unclear is not None:
+        return unclear
     if record is None or record.group_id not in await coached_ids(visit):
         return await tell_score(visit, text, session_id)
     if "\n" in text.strip() or is_another_matter(await understood(visit, text, record.session)):

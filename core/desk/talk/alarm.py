@@ -13,7 +13,7 @@ from core.desk.coached import called_in
 from core.desk.commands import SayCleared, SayMisunderstood, TellSigns
 from core.desk.errors import StalePress
 from core.desk.joining.entering import is_asked, keep_branch, say_cleared
-from core.desk.joining.entry import ask_screening
+from core.desk.joining.entry import SCREENING, ask_screening, ask_what_is_left
 from core.desk.joining.says import AskSigns, HelpThem, NotCleared, StopNow
 from core.desk.outcome import Outcome, Say
 from core.desk.talk.says import AthleteStopped
@@ -26,6 +26,7 @@ from core.notation.alarm import Alarm, read_birth_sign
 from core.notation.yes_no import read_yes_no, says_cleared, says_cleared_to_carry, says_only_asking
 from core.store.records import Membership, Role
 from core.understanding.signs import alarm as read_alarm
+from core.understanding.signs import tells_of_effort
 
 # The kind of open question that asks whether they had any of the signs themselves.
 SIGNS: Final = "signs"
@@ -38,10 +39,24 @@ async def raise_alarm(visit: Visit, text: str, _: int | None) -> Outcome | None:
     alarm = await alarm_in(visit, text)
     if alarm is None:
         return None
+    if alarm == "told" and tells_of_effort(text):
+        asked = await ask_signs_plainly(visit)
+        if asked is not None:
+            return asked
     if alarm == "other":
         return visit.told(HelpThem())
     groups, told = await hold_and_tell(visit, alarm, text)
     return visit.told(stop(groups[0].group_id if groups else None, alarm, coach=bool(told))) + Outcome(told)
+
+
+async def ask_signs_plainly(visit: Visit) -> Outcome | None:
+    """Where the signs are asked about, being out of breath may be nothing or a sign: asked once more."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is not None and question.kind == SIGNS:
+        return await ask_signs(visit, question.refs["group"], again=True)
+    if question is None or question.kind != SCREENING or question.refs["answers"] != "y":
+        return None
+    return await ask_screening(visit, question.refs["group"], "y", again=True)
 
 
 async def hold_and_tell(visit: Visit, alarm: str, text: str) -> tuple[list[Membership], tuple[Say, ...]]:
@@ -180,8 +195,8 @@ async def tell_signs(visit: Visit, command: TellSigns) -> Outcome:
     if command.had:
         return visit.told(NotCleared(group=command.group, branch=profile.branch)) + Outcome(settles=True)
     await let_go(visit, profile)
-    if profile.before_alarm is None:
-        return await ask_screening(visit, command.group, "") + Outcome(settles=True)
+    if profile.before_alarm is None or (profile.of_age and profile.before_alarm is Branch.NOT_ADULT):
+        return await ask_what_is_left(visit, command.group, signs=False) + Outcome(settles=True)
     return await version_in(visit, command.group) + Outcome(settles=True)
 
 

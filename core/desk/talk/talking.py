@@ -172,6 +172,13 @@ async def as_commonly_asked(visit: Visit, text: str, session: int | None) -> Out
     return asked + await still_open(visit, question) if asked and question else asked
 
 
+async def as_taken_back(visit: Visit, text: str, session: int | None) -> Outcome | None:
+    """What is open, and wasn't what was taken back, is asked once more."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    undone = await as_undo(visit, text, session)
+    return undone + await still_open(visit, question) if undone and question else undone
+
+
 async def as_session(visit: Visit, text: str, _: int | None) -> Outcome | None:
     if not is_like_a_session(text) or await names_an_athlete(visit, text):
         return None
@@ -260,7 +267,7 @@ READINGS = (
     as_for_coach,
     as_own_words,
     as_draft_order,
-    as_undo,
+    as_taken_back,
     as_leeway,
     as_wish,
     as_easy_week,
@@ -334,7 +341,8 @@ async def answer(visit: Visit, question: OpenQuestion, text: str, session: int |
         told = await own_score(visit, text, session)
         if told is not None:
             return told
-    if question.kind in ENTRY and is_like_a_score(text) and not is_age_asked_for(question, text):
+    bare = text.strip(" .,!").isdigit()
+    if question.kind in ENTRY and is_like_a_score(text) and not bare and not is_age_asked_for(question, text):
         return await score_before_entry(visit, text)
     if question.kind in ANSWERS:
         return await ANSWERS[question.kind](visit, question.refs, text)
@@ -342,8 +350,7 @@ async def answer(visit: Visit, question: OpenQuestion, text: str, session: int |
     if taken is not None:
         return taken
     # A bare number was meant as the answer, even where it is none.
-    is_score = is_like_a_score(text) and not text.strip(" .,!").isdigit()
-    scored = await own_score(visit, text, session) if is_score else None
+    scored = await own_score(visit, text, session) if is_like_a_score(text) and not bare else None
     return scored or await ask_again(visit, question.refs, text)
 
 

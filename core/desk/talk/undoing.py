@@ -15,14 +15,16 @@ from core.desk.coaching.commands import (
 from core.desk.commands import (
     Command,
     ForgetShown,
+    LeaveScore,
     MarkScore,
     RestoreDraft,
     TakeScoreBack,
 )
 from core.desk.outcome import Outcome
 from core.desk.profile.commands import ForgetWord
+from core.desk.profile.weighing import keep_mass
 from core.desk.scores.judging import mark_score
-from core.desk.scores.says import NoSuchScore, OffTheBoard
+from core.desk.scores.says import NoSuchScore, OffTheBoard, ScoreLeft
 from core.desk.scores.scoreboard import renew_board
 from core.desk.scores.taking import take_score_back
 from core.desk.scores.which import A_WEEK, shown_since, told_day
@@ -32,6 +34,9 @@ from core.desk.talk.scene import scene_of
 from core.desk.versions.commands import AsUsual, FreeLine, UndoEquipment
 from core.desk.versions.looking import show_again
 from core.desk.visit import Visit
+from core.notation.denials import denies, numbers_in, tells_weight
+from core.notation.numbers import read_body_mass
+from core.notation.people import find_name
 from core.notation.undoing import ScoreGone, asks_to_undo, score_to_go
 from core.scaling.values import Spot
 from core.scores.values import Mark
@@ -41,7 +46,16 @@ __all__ = ["as_undo", "asks_to_undo", "undoing"]
 
 # What takes something back whatever stands beside it; the others are two ways of one thing, and take back only where
 # they are all that their message offers.
-UNDOES: Final = (TakeScoreBack, ForgetShown, UndoEquipment, RestoreDraft, TakeOrdersBack, FreeLine, AsUsual)
+UNDOES: Final = (
+    LeaveScore,
+    TakeScoreBack,
+    ForgetShown,
+    UndoEquipment,
+    RestoreDraft,
+    TakeOrdersBack,
+    FreeLine,
+    AsUsual,
+)
 TURNS: Final = (
     HoldAthlete,
     LetGoHeavier,
@@ -67,6 +81,9 @@ async def as_undo(visit: Visit, text: str, replied_to: int | None) -> Outcome | 
     """What no button of late takes back: the last line that was changed; else that there is nothing."""
     if asks_to_undo(text):
         return await undo_line(visit, text, replied_to) or visit.told(NothingToUndo())
+    denied = denies(text)
+    if denied is not None and await visit.memberships():
+        return await take_denied_back(visit, text, denied)
     athletes = await coached_athletes(visit)
     gone = score_to_go(text, tuple(athletes))
     if gone is None or not await visit.memberships():
@@ -74,6 +91,55 @@ async def as_undo(visit: Visit, text: str, replied_to: int | None) -> Outcome | 
     if gone.person is not None:
         return await remove_of(visit, text, athletes[gone.person])
     return await remove_own(visit, text, gone)
+
+
+async def take_denied_back(visit: Visit, text: str, denied: frozenset[str]) -> Outcome | None:
+    """What was noted of it goes, or what is asked about it; where it is a weight of the body, it is kept as that.
+
+    None of oneself where nothing like it is known: then it is no score either (`own_score`).
+    """
+    athletes = await coached_athletes(visit)
+    named = find_name(text.replace("\u2019", "'"), tuple(athletes))
+    if named is not None:
+        return await deny_of(visit, athletes[named.name], denied)
+    done = await drop_asked(visit, denied) or await deny_own(visit, denied)
+    mass = read_body_mass(text) if tells_weight(text) else None
+    weighed = await keep_mass(visit, await visit.profile(), mass, text)
+    return (done or Outcome()) + (weighed or Outcome()) if done or weighed else None
+
+
+async def drop_asked(visit: Visit, denied: frozenset[str]) -> Outcome | None:
+    question = await visit.uow.questions.open_in(visit.chat)
+    if (
+        question is None
+        or question.kind != "score"
+        or not denied <= numbers_in(question.refs.get("text", ""))
+    ):
+        return None
+    await visit.uow.questions.close(visit.chat)
+    return visit.told(ScoreLeft())
+
+
+async def deny_own(visit: Visit, denied: frozenset[str]) -> Outcome | None:
+    for record in await shown_since(visit, A_WEEK):
+        found = [
+            one for one in await counting(visit, record, visit.person.id) if denied <= numbers_in(one.text)
+        ]
+        if found:
+            told = [await take_score_back(visit, TakeScoreBack(score=one.id)) for one in found]
+            return sum(told, Outcome())
+    return None
+
+
+async def deny_of(visit: Visit, athlete: Membership, denied: frozenset[str]) -> Outcome:
+    for record in await at_hand(visit):
+        found = [
+            one for one in await counting(visit, record, athlete.person_id) if denied <= numbers_in(one.text)
+        ]
+        if found and record.group_id == athlete.group_id:
+            told = [await mark_score(visit, MarkScore(score=one.id, mark="not_counted")) for one in found]
+            return sum(told, Outcome())
+    return await drop_asked(visit, denied) or visit.told(NoSuchScore(athlete=athlete.person.name))
 
 
 async def undo_line(visit: Visit, text: str, replied_to: int | None) -> Outcome | None:

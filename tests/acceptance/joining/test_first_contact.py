@@ -493,7 +493,8 @@ async def test_a_slip_in_the_safety_questions_is_put_right_by_asking_them_anew(c
     await answers_screening(ilse, ("Yes", "No", "No", "No"))
     await ilse.hears("start light to moderate")
     await ilse.says("I train 4x a week actually, answered the last one wrong")
-    await answers_screening(ilse, HEALTHY_AND_ACTIVE)
+    for question, answer in zip(SCREENING[1:], HEALTHY_AND_ACTIVE[1:], strict=True):
+        await ilse.presses(answer, on=await ilse.hears(question))
     await ilse.hears("good to go")
 
 
@@ -525,3 +526,48 @@ async def test_an_age_that_was_a_slip_is_put_right(crew):
     await ilse.hears("I can only work with adults")
     await ilse.says("sorry i meant 61")
     await ilse.hears("18 or older")
+
+
+async def asked_for_signs(crew):
+    """Whoever just told their age, and was asked about the signs."""
+    alva = await crew.room.person("Alva")
+    await alva.joins(crew.group)
+    await alva.opens(await start_link(crew.group))
+    await consents(alva)
+    await alva.hears("18 or older")
+    await alva.says("im 54 and havent done anything since school")
+    await alva.hears("lately had any of these")
+    return alva
+
+
+async def test_out_of_breath_on_the_stairs_is_asked_about_once_more(crew):
+    alva = await asked_for_signs(crew)
+    await alva.says("not really, bit out of breath on the stairs")
+    await alva.hears("Out of breath at rest, lying down, from one slow flight")
+    await alva.says("no, nothing like that")
+    await alva.hears("Has a doctor ever")
+
+
+async def test_a_true_sign_stops_and_the_age_is_not_asked_again(crew):
+    alva = await asked_for_signs(crew)
+    await alva.says("chest hurts a bit sometimes")
+    await alva.presses("You got me wrong", on=await alva.hears("Stop now and sit down"))
+    await alva.hears("One question, to be sure")
+    await alva.says("no, nothing like that")
+    await alva.hears("Has a doctor ever")
+
+
+async def test_a_no_by_mistake_is_put_right_in_words(crew):
+    bea = await crew.room.person("Bea")
+    await bea.joins(crew.group)
+    await bea.opens(await start_link(crew.group))
+    await consents(bea)
+    await answers_screening(bea, ("No",))
+    await bea.hears("only work with adults")
+    await bea.says("sorry I am an adult, I'm 54")
+    await bea.hears("18 or older")
+    await bea.says("i pressed the wrong thing")
+    asked = await bea.hears("I train adults only")
+    assert "in doubt" not in asked.text
+    await bea.says("yes")
+    await bea.hears("lately had any of these")

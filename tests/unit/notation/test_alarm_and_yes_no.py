@@ -5,7 +5,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from core.notation.alarm import name_others, read_alarm, read_birth_sign
-from core.notation.yes_no import read_yes_no, says_cleared, says_only_asking
+from core.notation.yes_no import age_told, read_yes_no, says_cleared, says_only_asking
 
 
 @pytest.mark.parametrize(
@@ -204,3 +204,12 @@ def test_any_text_is_read_without_a_crash(text):
 )
 def test_stop_signs_of_a_pregnancy(typed, sign):
     assert read_birth_sign(typed) == sign
+
+
+@pytest.mark.parametrize(
+    ("words", "of_age"),
+    [("im 54 and havent done anything since school", True), ("I am a 45 year old", True), ("54", True),
+     ("i'm 16 but strong", False), ("I'm 80 kg", None), ("i have 12 and 16 kg", None)],
+)  # fmt: skip
+def test_an_age_is_heard_amid_other_words(words, of_age):
+    assert age_told(words) is of_age

@@ -2,7 +2,7 @@
 
 import pytest
 
-from core.understanding.signs import alarm
+from core.understanding.signs import alarm, tells_of_effort
 
 TOLD = [
     "my chest hurts and I feel dizzy",
@@ -61,3 +61,23 @@ def test_ordinary_words_are_no_sign(text):
 def test_who_is_named_has_the_sign():
     assert alarm("Bo fainted", {"Bo"}) == "other"
     assert alarm("Bo and I fainted", {"Bo"}) == "told"
+
+
+@pytest.mark.parametrize(
+    "words", ["not really, bit out of breath on the stairs", "i get breathless climbing stairs"]
+)
+def test_being_out_of_breath_from_an_effort_may_be_no_sign(words):
+    assert tells_of_effort(words)
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "out of breath just sitting",
+        "chest pain and out of breath on stairs",
+        "short of breath at night",
+        "no",
+    ],
+)
+def test_at_rest_or_with_another_sign_it_is_one(words):
+    assert not tells_of_effort(words)

@@ -80,19 +80,27 @@ SAFE_YES = "If you're in doubt, tap Yes: better once too often.\n\n"
 # The same in other words, for who asks what is meant.
 MEANT = {
     ScreeningQuestion.SYMPTOMS: (
-        "These can come from the heart or the vessels, so I ask everybody. More than the effort explains, or at rest, "
-        "counts; to be out of breath from hard work doesn't. "
+        "These can come from the heart or the vessels, so I ask everybody. Out of breath from hard work, or from stairs "
+        "taken fast, doesn't count. Out of breath at rest, lying down, from one slow flight of stairs, or much sooner than "
+        "a few months ago does. "
     ),
     ScreeningQuestion.KNOWN_DISEASE: "It counts also where it is treated, or long ago: a heart attack, a stroke, raised sugar. ",
     ScreeningQuestion.ACTIVE: "Cycling, swimming or heavy work in the garden count too. ",
 }
-DOUBTS = {ScreeningQuestion.SYMPTOMS: SAFE_YES, ScreeningQuestion.KNOWN_DISEASE: SAFE_YES}
+# Of an age nobody is in doubt.
+DOUBTS = {
+    ScreeningQuestion.ADULT: "I train adults only, so I need this one plainly: yes, no or your age.\n\n",
+    ScreeningQuestion.SYMPTOMS: SAFE_YES,
+    ScreeningQuestion.KNOWN_DISEASE: SAFE_YES,
+    ScreeningQuestion.ACTIVE: SAFE_NO,
+}
 
 
 @wording("en", AskScreening)
 def ask_screening(said: AskScreening) -> Worded:
-    doubt = MEANT.get(said.question, "") + DOUBTS.get(said.question, SAFE_NO) if said.again else ""
-    return Worded(doubt + QUESTIONS[said.question], (yes_or_no(said),))
+    doubt = MEANT.get(said.question, "") + DOUBTS[said.question] if said.again else ""
+    question = QUESTIONS[said.question]
+    return Worded(doubt + (question.rpartition("\n\n")[2] if said.again else question), (yes_or_no(said),))
 
 
 def yes_or_no(said: AskScreening) -> Row:

@@ -9,6 +9,7 @@ from bot.words.versions import mark_words, what_words
 from bot.words.wording import Button, DoorButton, Row, Worded, wording
 from core.desk.coaching.commands import AskWhatCounts
 from core.desk.commands import (
+    ChangeAnswer,
     ClaimAsWritten,
     ConfirmScore,
     FixScore,
@@ -17,14 +18,17 @@ from core.desk.commands import (
     LookAtScore,
     MarkScore,
     MeanSession,
+    ScoreThis,
     SeeScores,
     TakeScoreBack,
+    WeighThis,
 )
 from core.desk.profile.commands import SaveScores
 from core.desk.scores.says import (
     AskScore,
     AskScoreAgain,
     AskToReplace,
+    AskWhatWeighs,
     AskWhichScore,
     AskWhose,
     JudgeScores,
@@ -46,9 +50,27 @@ from core.desk.scores.says import (
     SessionChoice,
 )
 from core.measures import MassUnit
+from core.measures import in_words as load_in_words
+from core.scaling.values import Ask
 from core.scores.values import Board, Mark, Place, Score
 
 WAY_IN = "Shall the next session fit you? Talk to me in private."
+
+
+@wording("en", AskWhatWeighs)
+def ask_what_weighs(said: AskWhatWeighs) -> Worded:
+    own = "your own weight, " if said.may_be_own else ""
+    text = fill(
+        "Is <b>{mass}</b> {own}something you train with, or a score? I note nothing before I know.",
+        mass=load_in_words(said.kg, said.units),
+        own=own,
+    )
+    others: Row = (
+        Button("Something I train with", ChangeAnswer(ask=Ask.EQUIPMENT)),
+        Button("A score", ScoreThis(session=said.session, kg=said.kg)),
+    )
+    weight: Row = (Button("My weight", WeighThis(kg=said.kg)),)
+    return Worded(text, (weight, others) if said.may_be_own else (others,))
 
 
 @wording("en", ScoreNoted)
