@@ -344,8 +344,14 @@ def take_body_mass(text: str, units: MassUnit) -> Taken | None:
     return None if mass is None else Taken({"body_mass_kg": mass, "body_mass_skipped": False})
 
 
+# A question about our words, or a no to one of them, chooses nothing.
+_NO_CHOICE: Final = re.compile(r"\?|n['\u2019]t\b|\b(?:not|dont|no|what|which|why|how|means?|understand)\b")
+
+
 def take_pair(text: str, units: MassUnit) -> Taken | None:  # noqa: ARG001 - the readers share one shape
     words = text.lower()
+    if _NO_CHOICE.search(words):
+        return None
     first = any(word in words for word in ("first", "heav", "1", "left", "strong", "higher"))
     second = any(word in words for word in ("second", "light", "2", "right", "lower"))
     return None if first == second else Taken({"pair": 1 if first else 2})

@@ -106,7 +106,10 @@ def at_the_door(group: int, *, said_no: bool) -> Worded:
     first = (
         "You said no to notes, so I keep nothing of you and make you no version."
         if said_no
-        else "Before anything else I ask whether I may keep notes: with them I make each session fit you."
+        else (
+            "Your coach posts one session, and I make it fit you: what you have, what you can do, what your body must spare. "
+            "First I ask whether I may keep notes; then come some eight short questions, about two minutes in all."
+        )
     )
     text = (
         f"{first} Without them you train from the session in the group as it is.\n\n"

@@ -117,13 +117,18 @@ def only_asked(said: OnlyAsked) -> Worded:
     return Worded(text, ((yes, Button("Ask my coach", PassOn(word=said.word))),))
 
 
+# Of these a midwife knows more than most.
+EXPECTING = frozenset({"pregnancy", "after-birth"})
+
+
 @wording("en", HowItFeelsDecides)
 def how_it_feels_decides(said: HowItFeelsDecides) -> Worded:
     """Licensed care first: neither the bot nor the coach can judge a condition."""
     rule = "Pain, dizziness or trouble breathing: stop. Less or lighter is never wrong."
     if said.conditions:
         first = fill(
-            "With {what}, that's a question for your midwife, doctor or therapist first, and then for your coach.",
+            "With {what}, that's a question for your {carer} first, and then for your coach.",
+            carer="midwife or doctor" if EXPECTING.intersection(said.conditions) else "doctor or therapist",
             what=limit_names(said.conditions, {}),
         )
     elif said.careful:

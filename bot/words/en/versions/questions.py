@@ -42,12 +42,20 @@ def ask_weight(said: AskWeight) -> Worded:
     return Worded(text, ((Button("I can't tell, leave it out", LeaveOut(session=said.session)),),))
 
 
+PAIR_MEANT = (
+    "Your coach writes two weights: the heavier for whoever is used to lifting, the lighter, which is less weight, for whoever "
+    "is newer to it. In doubt, take the lighter."
+)
+
+
 @wording("en", AskAbout)
 def ask_about(said: AskAbout) -> Worded:
     text = question_text(said)
     before = said.understood and understood(said.understood)
     if said.again and said.question.ask is Ask.LIMITS:
         before = f"{before or ''} I only know the commoner things. If it is something a doctor or midwife should have a say in, ask them before you train with it; I can go gentle with you until then."
+    if said.again and said.question.ask is Ask.PAIR:
+        before = PAIR_MEANT
     return Worded(f"{before}\n\n{text}" if before else text, answers(said))
 
 
