@@ -44,6 +44,8 @@ def yes_or_no(text: str) -> bool | None:
     plain = plainly(text)
     if plain is not None:
         return plain
+    if any(one.isdigit() for one in text):
+        return None  # a number beside a yes tells more than the yes
     told = in_own_words(text)
     names = {act.act for act in matter(told)}
     if told.unread or len(names) != 1:
