@@ -7,7 +7,7 @@ from typing import Final
 from core.desk.access import admitted
 from core.desk.commands import MyVersion, ScoreThis, WeighThis
 from core.desk.errors import UnknownThing
-from core.desk.joining.entry import ask_entry_again
+from core.desk.joining.entry import ENTRY, ask_entry_again
 from core.desk.outcome import Outcome
 from core.desk.profile.weighing import keep_mass
 from core.desk.scores.claims import Claim
@@ -23,6 +23,7 @@ from core.scaling.values import Ask
 from core.store.records import SessionRecord
 
 ASKED_FOR_VERSIONS: Final = frozenset(map(str, Ask))
+SETTING_UP: Final = ENTRY | ASKED_FOR_VERSIONS | {"weight"}
 _BARE: Final = re.compile(
     r"^\W*(?:(?:it'?s|its|is|i|have|got|about|around|ca|only|just|my|me|am|i'?m)\W+)*(?P<load>[0-9]{1,3}(?:[.,][0-9]+)?)\s?"
     r"(?P<unit>kgs?|kilos?|kilograms?|lbs?|pounds?|#)\W*$"
@@ -30,9 +31,12 @@ _BARE: Final = re.compile(
 
 
 async def as_bare_load(visit: Visit, record: SessionRecord, text: str) -> Outcome | None:
-    """None for whatever says more, and of whoever has their version: then a load is what they lifted."""
+    """None for whatever says more, and of who isn't being set up, or has their version: then it is what they lifted."""
     told = _BARE.match(plain(text).lower()) if visit.private else None
     if told is None or not await visit.uow.consents.given(visit.person.id):
+        return None
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is None or question.kind not in SETTING_UP:
         return None
     if await visit.uow.versions.current(record.id, visit.person.id) is not None:
         return None
