@@ -25,6 +25,7 @@ from core.desk.commands import (
     SendNoText,
     Tell,
 )
+from core.desk.days import today_in
 from core.desk.joining.entering import (
     as_minor,
     as_put_right,
@@ -332,7 +333,18 @@ async def open_again(visit: Visit) -> Outcome | None:
     question = await visit.uow.questions.open_in(visit.chat)
     if question is None or question.kind in ASKED_BY_PEOPLE:
         return None
+    if await is_stale(visit, question):
+        await visit.uow.questions.close(visit.chat)
+        return None
     return await answer(visit, question, "")
+
+
+async def is_stale(visit: Visit, question: OpenQuestion) -> bool:
+    """What was asked about a score of another day, nobody wants to be asked once more."""
+    if question.kind != "score":
+        return False
+    record = await visit.uow.sessions.find(question.refs["session"], await visit.group_ids())
+    return record is None or record.day < today_in(await visit.group(record.group_id), visit.now)
 
 
 async def answer(visit: Visit, question: OpenQuestion, text: str, session: int | None = None) -> Outcome:

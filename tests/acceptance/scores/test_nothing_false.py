@@ -1,5 +1,7 @@
 """Nothing false stands on the board: no bare weight while somebody is set up, and nothing that is denied."""
 
+from datetime import timedelta
+
 from tests.acceptance.people import answers_what_is_asked
 from tests.acceptance.worlds import world
 
@@ -104,4 +106,14 @@ async def test_the_load_of_a_score_that_is_taken_back_teaches_nothing(crew, ilse
     await ilse.says("I didn't lift 20")
     await ilse.hears("Taken off the board")
     await ilse.presses("Not right, forget that", on=taught)
+    await ilse.hears_nothing()
+
+
+async def test_what_was_asked_about_another_day_is_not_asked_again_behind_help(crew, ilse):
+    await ilse.says("part 1: 20 kg")
+    await ilse.presses("Part 1: Not right", on=await ilse.hears("part 1: 20 kg"))
+    await ilse.hears("60 kg")
+    await crew.room.travels(timedelta(days=2))
+    await ilse.says("/help")
+    await ilse.hears("Here's what you can send me")
     await ilse.hears_nothing()
