@@ -10,7 +10,7 @@ from core.calendar.occurrences import instant
 from core.desk.classes.meetings import Meeting, meetings_on, shown
 from core.desk.coached import names_in
 from core.desk.coaching.arriving import arriving
-from core.desk.coaching.says import ClassDigest, Digest, SessionDigest, Trained
+from core.desk.coaching.digest_says import ClassDigest, Digest, SessionDigest, Trained
 from core.desk.days import clock_of
 from core.desk.outcome import DueWish, Outcome, Say
 from core.desk.scores.progress import scored_of

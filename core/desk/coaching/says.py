@@ -1,91 +1,16 @@
-"""What is said to a coach about single athletes and in the evening, and on the coach's behalf."""
+"""What is said to a coach about single athletes, and on the coach's behalf."""
 
 from datetime import date
 from decimal import Decimal
 from typing import Literal
 
 from core.athletes.values import Side
-from core.desk.classes.says import ClassDate
-from core.desk.joining.says import Arriving
 from core.desk.outcome import Said
 from core.desk.sessions.says import InNeed
 from core.desk.talk.says import WordShown
 from core.measures import MassUnit
 from core.scaling.values import NeedsCoach, Version, VersionLine
 from core.values import Value
-
-
-class Trained(Value):
-    """Somebody's scores of a session, in words."""
-
-    name: str
-    scores: tuple[str, ...]
-    scaled: bool
-
-
-class SessionDigest(Value):
-    """What became of a session. `opened`: saw their version, told nothing yet. `unseen`: who didn't open it.
-
-    `pains`: name and words of those who share such notes; `pain_count`: of everybody. `changed`: a later post took
-    its place. `withdrawn`: its coach took it back.
-    """
-
-    title: str | None
-    trained: tuple[Trained, ...]
-    opened: tuple[str, ...]
-    unseen: tuple[str, ...]
-    pains: tuple[tuple[str, str], ...]
-    pain_count: int
-    changed: bool = False
-    withdrawn: bool = False
-
-
-class ClassDigest(Value):
-    """Who of those signed up was there, was not, or hasn't told."""
-
-    date: ClassDate
-    there: tuple[str, ...]
-    missing: tuple[str, ...]
-    untold: tuple[str, ...]
-
-
-class ClassSignUps(Value):
-    """Who is signed up for a date of a class."""
-
-    date: ClassDate
-    names: tuple[str, ...]
-
-
-class WhoIsIn(Said):
-    """To a coach who asks: sign-ups of a day, who looked at their version, who told a score."""
-
-    group: str
-    day: date
-    today: bool
-    classes: tuple[ClassSignUps, ...]
-    sessions: tuple[SessionDigest, ...]
-
-
-class Digest(Said):
-    """The evening digest of a group.
-
-    `needs`: athletes whose version needs the coach; `stopped`: who have none for now, as their answers decided.
-    `words`: name, and what they said for their coach. `above`: whose last six scores are all far above what was
-    expected of them. `strained`: for whom it was nearly all they had, as a beginner or twice in a row.
-    `so_far`: asked for before the evening.
-    """
-
-    group: str
-    day: date
-    sessions: tuple[SessionDigest, ...]
-    classes: tuple[ClassDigest, ...]
-    needs: tuple[str, ...]
-    arriving: Arriving
-    stopped: tuple[str, ...] = ()
-    words: tuple[tuple[str, str], ...] = ()
-    above: tuple[str, ...] = ()
-    strained: tuple[str, ...] = ()
-    so_far: bool = False
 
 
 class FaultShown(Value):

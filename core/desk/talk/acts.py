@@ -11,7 +11,7 @@ from core.desk.coached import coached_groups
 from core.desk.coaching.announcing import ask_announce
 from core.desk.commands import AskHelp, MyVersion
 from core.desk.joining.entry import ENTRY, SCREENING
-from core.desk.outcome import Outcome, Say
+from core.desk.outcome import Outcome
 from core.desk.scores.taking import may_be_confirmed
 from core.desk.scores.whose import own_score
 from core.desk.talk import acts_asked as asks
@@ -22,8 +22,9 @@ from core.desk.talk.asked import ANSWERED_BY, AT_ANY_TIME, BEFORE_ENTRY, KEPT_BY
 from core.desk.talk.helping import show_help
 from core.desk.talk.not_got import left_over, not_got, not_yet
 from core.desk.talk.ordered import about_athlete
-from core.desk.talk.says import NothingWaits, Together
+from core.desk.talk.says import NothingWaits
 from core.desk.talk.scene import Scene, scene_of
+from core.desk.talk.together import as_one
 from core.desk.talk.understood import BESIDE, as_opened, in_own_words, matter, understood
 from core.desk.versions.answers import ask_again, tell_answer
 from core.desk.versions.version import my_version
@@ -32,7 +33,7 @@ from core.notation.limits import read_limits
 from core.notation.scores import read_parts, read_score
 from core.notation.yes_no import calls_it_off, says_it_is_so
 from core.scaling.values import Ask
-from core.store.records import OpenQuestion, Purpose
+from core.store.records import OpenQuestion
 from core.understanding import acts as a
 from core.understanding.values import Understood
 
@@ -397,19 +398,3 @@ async def one_done(visit: Visit, act: a.AnyAct, scene: Scene) -> Outcome | None:
     use_case = USE_CASES.get(type(act))
     done = await use_case(visit, act, scene) if use_case else None
     return done or await not_yet(visit, act)
-
-
-def as_one(visit: Visit, outcome: Outcome) -> Outcome:
-    """All that is plainly answered to the visitor, as one message; a version with its buttons stands behind it."""
-    own = [one for one in outcome.says if is_plain(visit, one)]
-    if len(own) < 2:  # noqa: PLR2004 - there is nothing to join
-        return outcome
-    refs = {name: number for one in own for name, number in one.refs.items()}
-    joined = Say(visit.chat, Together(parts=tuple(one.what for one in own)), refs=refs)
-    others = tuple(one for one in outcome.says if one not in own)
-    return Outcome((joined, *others), outcome.due, outcome.toast, outcome.settles, outcome.becomes)
-
-
-def is_plain(visit: Visit, say: Say) -> bool:
-    special = say.key or say.subject or say.edits or say.expires_after or say.what.stands_alone
-    return say.to == visit.chat and say.purpose is Purpose.ANSWER and not special

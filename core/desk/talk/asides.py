@@ -3,7 +3,7 @@
 from core.desk.classes.meetings import Meeting, meetings_on, shown
 from core.desk.coached import coached_groups, names_in
 from core.desk.coaching.digest import digest_of
-from core.desk.coaching.says import ClassSignUps, WhoIsIn
+from core.desk.coaching.digest_says import ClassSignUps, WhoIsIn
 from core.desk.days import clock_of, today_in
 from core.desk.outcome import Outcome
 from core.desk.says import Kindness, Welcome

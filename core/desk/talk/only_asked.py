@@ -4,11 +4,12 @@ from core.desk.access import admitted
 from core.desk.coached import coached_groups
 from core.desk.outcome import Outcome
 from core.desk.profile.commands import TakeAsTold
-from core.desk.talk.acts import as_one, carry_out, near
+from core.desk.talk.acts import carry_out, near
 from core.desk.talk.not_got import not_got, short, word_for_coach
 from core.desk.talk.passing_on import own_word
 from core.desk.talk.says import OnlyAsked
 from core.desk.talk.scene import Scene, scene_of
+from core.desk.talk.together import as_one
 from core.desk.talk.understood import in_own_words, matter
 from core.desk.visit import Visit
 from core.understanding.values import Understood

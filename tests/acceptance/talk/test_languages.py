@@ -10,7 +10,7 @@ import pytest
 from bot.words import wording
 from bot.words.wording import Worded, word
 from core.desk.classes.says import AskAttended, ClassReminder, SignedUp
-from core.desk.coaching.says import Digest
+from core.desk.coaching.digest_says import Digest
 from core.desk.profile.says import Forgotten
 from core.desk.scores.says import ScoreEntered
 from core.desk.sessions.says import GroupPost

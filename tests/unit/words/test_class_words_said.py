@@ -14,7 +14,7 @@ from bot.words.wording import word
 from core.calendar.values import Quiet
 from core.desk.classes.commands import ConfirmClass, MoveDate, SetOwnZone, TellAttended
 from core.desk.classes.says import ClassDate, ClassPlan, ClassReminder, NewClass, SignedUp
-from core.desk.coaching.says import ClassDigest, Digest, SessionDigest, Trained
+from core.desk.coaching.digest_says import ClassDigest, Digest, SessionDigest, Trained
 from core.desk.joining.says import Arriving
 
 BERLIN = ZoneInfo("Europe/Berlin")

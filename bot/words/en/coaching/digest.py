@@ -6,7 +6,7 @@ from bot.words.text import bullets, escape, fill, listed
 from bot.words.wording import Button, Worded, wording
 from core.desk.classes.commands import AskHabit, WantDigest
 from core.desk.classes.says import ClassDate
-from core.desk.coaching.says import ClassDigest, ClassSignUps, Digest, SessionDigest, Trained, WhoIsIn
+from core.desk.coaching.digest_says import ClassDigest, ClassSignUps, Digest, SessionDigest, Trained, WhoIsIn
 
 FAR_ABOVE = (
     "Six times running far above what I'd expect: {names}. They may be stronger than they told me, or the scores are "

@@ -1,0 +1,22 @@
+"""Several answers to one message, as one."""
+
+from core.desk.outcome import Outcome, Say
+from core.desk.talk.says import Together
+from core.desk.visit import Visit
+from core.store.records import Purpose
+
+
+def as_one(visit: Visit, outcome: Outcome) -> Outcome:
+    """All that is plainly answered to the visitor, as one message; a version with its buttons stands behind it."""
+    own = [one for one in outcome.says if is_plain(visit, one)]
+    if len(own) < 2:  # noqa: PLR2004 - there is nothing to join
+        return outcome
+    refs = {name: number for one in own for name, number in one.refs.items()}
+    joined = Say(visit.chat, Together(parts=tuple(one.what for one in own)), refs=refs)
+    others = tuple(one for one in outcome.says if one not in own)
+    return Outcome((joined, *others), outcome.due, outcome.toast, outcome.settles, outcome.becomes)
+
+
+def is_plain(visit: Visit, say: Say) -> bool:
+    special = say.key or say.subject or say.edits or say.expires_after or say.what.stands_alone
+    return say.to == visit.chat and say.purpose is Purpose.ANSWER and not special
