@@ -13,6 +13,7 @@ from core.understanding.slots.stretch import Stretch, exact_kg, in_kg
 
 # Adults; beyond these it is a slip or another unit.
 _LIGHTEST_KG, _HEAVIEST_KG = 30, 300
+_SCORES = ("plus", "clock", "rounds", "reps", "load", "cal", "distance")
 _HARDEST: Final = 10
 _LONGEST_DAY_MIN: Final = 600
 _SENTENCE_ENDS: Final = frozenset(".!?\n")
@@ -156,7 +157,15 @@ def _back_after(stretch: Stretch) -> Fields:
     return {"days": days.in_days(stretch)}
 
 
+def _yes_or_no(stretch: Stretch) -> Fields | None:
+    """Not where a score stands beside it: `yes 7+12` tells that, and no button may be tapped by it."""
+    about_oneself = stretch.context.question in {"consent", "screening"}
+    return None if stretch.quantities(*_SCORES) and not about_oneself else {}
+
+
 FILLERS: Final[Mapping[str, Filler]] = {
+    "agrees": _yes_or_no,
+    "declines": _yes_or_no,
     "has": _has,
     "got": _things,
     "lost": _lost,
