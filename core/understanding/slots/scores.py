@@ -60,8 +60,17 @@ def _told(stretch: Stretch) -> tuple[ReadScore, ...]:
 def _tellings(stretch: Stretch) -> Iterator[str]:
     """As it was typed, if that may be English, and with what is known of other languages in English."""
     if stretch.marked.language == _ENGLISH:
-        yield stretch.said
+        yield _as_ones_own(stretch)
     yield " ".join(_words(stretch))
+
+
+def _as_ones_own(stretch: Stretch) -> str:
+    """What was typed with `I` for whoever is named: whose score it is, is another matter than what it is."""
+    text, said, at = stretch.marked.text, "", stretch.start
+    for one in stretch.marks("person"):
+        said += f"{text.words(at, one.start)} I " if at < one.start else "I "
+        at = one.end
+    return said + text.words(at, stretch.end) if said else stretch.said
 
 
 class _Held:
