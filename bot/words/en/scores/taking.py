@@ -1,11 +1,10 @@
-"""Words for scores and the scoreboard."""
+"""Words for scores that are told, asked and put right."""
 
 import re
-from collections.abc import Mapping
 from datetime import date
 
-from bot.words.text import bullets, escape, fill, listed, plural
-from bot.words.versions import mark_words, what_words
+from bot.words.en.scores.scoreboard import short_day
+from bot.words.text import escape, fill, listed
 from bot.words.wording import Button, DoorButton, Row, Worded, wording
 from core.desk.coaching.commands import AskWhatCounts
 from core.desk.commands import (
@@ -19,11 +18,9 @@ from core.desk.commands import (
     MarkScore,
     MeanSession,
     ScoreThis,
-    SeeScores,
     TakeScoreBack,
     WeighThis,
 )
-from core.desk.profile.commands import SaveScores
 from core.desk.scores.says import (
     AskScore,
     AskScoreAgain,
@@ -33,13 +30,9 @@ from core.desk.scores.says import (
     AskWhose,
     JudgeScores,
     NobodyCalled,
-    NoScoresYet,
     NoSuchScore,
     NotForScore,
     OffTheBoard,
-    PastScore,
-    PastScores,
-    Scoreboard,
     ScoreCard,
     ScoreEntered,
     ScoreJudged,
@@ -49,10 +42,9 @@ from core.desk.scores.says import (
     ScoreTakenBack,
     SessionChoice,
 )
-from core.measures import MassUnit
 from core.measures import in_words as load_in_words
 from core.scaling.values import Ask
-from core.scores.values import Board, Mark, Place, Score
+from core.scores.values import Mark
 
 WAY_IN = "Shall the next session fit you? Talk to me in private."
 
@@ -312,59 +304,6 @@ def not_for_score(_: NotForScore) -> Worded:
     return Worded("This session isn't scored. I'm glad you did it!")
 
 
-@wording("en", NoScoresYet)
-def no_scores_yet(said: NoScoresYet) -> Worded:
-    if said.own:
-        return Worded(
-            "Nobody is on the board so far. Yours is noted; it has no rank this time, and doesn't need one."
-        )
-    if said.unranked:
-        told = "One score was" if said.unranked == 1 else f"{said.unranked} scores were"
-        return Worded(
-            f"Nobody is on the board so far. {told} told without a rank; the evening's digest has them."
-        )
-    return Worded("No scores yet. Be the first: just write me yours.")
-
-
-@wording("en", Scoreboard)
-def scoreboard(said: Scoreboard) -> Worded:
-    title = said.title or f"{said.day:%A, %-d %B}"
-    shown = [(number, board) for number, board in said.boards if board.places]
-    where = f" · {said.group}" if said.group else ""
-    parts = [fill("<b>Scoreboard · {title}{where}</b>", title=title, where=where)]
-    if not shown:
-        parts.append("No scores yet.")
-    for number, board in shown:
-        if len(said.boards) > 1:
-            parts.append(fill("<i>Part {number}</i>", number=number + 1))
-        parts.append(ranking(board, marks_of(said, number)))
-    return Worded("\n\n".join(parts), (judging(said.session_id),) if said.judge else ())
-
-
-@wording("en", PastScores)
-def past_scores(said: PastScores) -> Worded:
-    if not said.scores:
-        what = f"with {plural(said.movement)} " if said.movement else ""
-        return Worded(fill("I know of no score of yours {what}so far.", what=what))
-    head = (
-        f"Your last scores with {plural(said.movement)}:"
-        if said.movement
-        else "Your last scores, the newest first:"
-    )
-    return Worded(fill("{head}\n", head=head) + bullets([past_score(one, said.units) for one in said.scores]))
-
-
-def past_score(one: PastScore, units: MassUnit) -> str:
-    """`24 November: 7 rounds + 12, scaled (10 push-ups, 12 goblet squats @ 10 kg)`; HTML."""
-    return fill(
-        "{day}: {score}{kind} ({lines})",
-        day=f"{one.on:%-d %B}",
-        score=one.score.in_words(units),
-        kind=", scaled" if one.score.scaled else "",
-        lines=", ".join(what_words(line, units) for line in one.lines),
-    )
-
-
 @wording("en", AskWhichScore)
 def ask_which_score(said: AskWhichScore) -> Worded:
     rows = tuple((Button(choice_words(one)[:50], MeanSession(session=one.session)),) for one in said.sessions)
@@ -381,56 +320,4 @@ def choice_words(one: SessionChoice) -> str:
     return f"{one.day:%A}: {one.title or f'like {one.like}'}"
 
 
-def judging(session_id: int) -> Row:
-    look = Button("Look at the scores", SeeScores(session=session_id))
-    return look, Button("As a file", SaveScores(session=session_id))
-
-
 # Places count on from one list to the next; without a word about it that looks like a mistake.
-BEHIND = "Scaled <i>(placed after everybody who did it as written)</i>"
-
-
-def ranking(board: Board, marks: Mapping[str, str]) -> str:
-    """As written first, then scaled with what was lighter, each under its own heading; other work has no place."""
-    placed = [place for place in board.places if place.rank is not None]
-    written = [place for place in placed if not place.score.scaled]
-    scaled = [place for place in placed if place.score.scaled]
-    apart = [place for place in board.places if place.rank is None]
-    groups = [
-        ("As written", written),
-        (BEHIND if written else "Scaled", scaled),
-        ("Other work, no place", apart),
-    ]
-    return "\n\n".join(f"{head}\n{rows(places, marks)}" for head, places in groups if places)
-
-
-def rows(places: list[Place], marks: Mapping[str, str]) -> str:
-    return "\n".join(
-        fill(
-            "{rank} {name}  {score}{short}{mark}",
-            rank="•" if place.rank is None else f"{place.rank}.",
-            name=place.name,
-            score=place.text,
-            short=short_day(place.score),
-            mark=f" · {marks[place.name]}" if marks.get(place.name) else "",
-        )
-        for place in places
-    )
-
-
-# More of them would hide the score.
-MARKED = 2
-
-
-def marks_of(said: Scoreboard, block: int) -> dict[str, str]:
-    """By name, what was lighter: `hands on a chair, 10 kg dumbbell`."""
-    return {
-        one.name: ", ".join(dict.fromkeys(mark_words(line, said.units) for line in one.lines[:MARKED]))
-        for one in said.eased
-        if one.block == block
-    }
-
-
-def short_day(score: Score) -> str:
-    """A score of less time than the others had must not look like one of all of it."""
-    return "" if score.minutes is None else f" (had {score.minutes:g} min)"
