@@ -166,8 +166,15 @@ def _is_lifted(piece: Piece, draft: Draft) -> bool:
 
 
 def _sets_begin(draft: Draft, told: list[Piece], _: bool) -> bool:
-    """`3 x 8 ...` under sets, or under what is done once."""
-    return _may_be_over(draft) and all(piece.sets for piece in told)
+    """`3 x 8 ...` under sets, under what is done once, or under a trial of one row: `5 km run for time`."""
+    return (_may_be_over(draft) or _is_a_trial(draft)) and all(piece.sets for piece in told)
+
+
+def _is_a_trial(draft: Draft) -> bool:
+    alone = draft.only is not None and draft.only.unit in FAR and _is_headed_in_front(draft)
+    return (
+        alone and draft.facts.keys() <= {"format", "cap_s"} and draft.facts.get("format") is Format.FOR_TIME
+    )
 
 
 def _heaviest_is_found(draft: Draft, _told: list[Piece], _: bool) -> bool:

@@ -18,8 +18,10 @@ from core.desk.sessions.meant import of_day
 from core.desk.sessions.withdrawing import withdraw_of_day
 from core.desk.talk.asked import keeps
 from core.desk.visit import Visit
+from core.movements.lookup import catalogue
 from core.notation.classes import read_called_off, read_class, read_moved
 from core.notation.reminding import OwnZone, read_wish
+from core.notation.session import read_session
 from core.notation.zones import places_in, read_zone
 from core.store.records import Group
 
@@ -28,6 +30,8 @@ _LIST = re.compile(
     r"|\W*when(?:'s| is| are)\s(?:(?:the|my|our|next)\s)*class(?:es)?\W*",
     re.IGNORECASE,
 )
+# So many ends of lines are no sentence.
+_BREAKS = 2
 _GROUP_CLOCK = re.compile(
     r"\b(?:group(?:['\u2019]?s)?|our|their|everybody['\u2019]?s|team(?:['\u2019]?s)?)\s+(?:clock|time ?zone|zone)\b\s*"
     r"(?:(?:is|to|on|in|should be|shall be|set to|now|as)\s+)*(?P<place>[^\n?]{2,60}?)(?:\s+time)?\W*$",
@@ -86,5 +90,10 @@ async def as_coach(visit: Visit, text: str, groups: list[Group]) -> Outcome | No
         return await move_in_words(visit, moved, groups)
     if await keeps(visit, "class"):
         return None  # what is said of a class now is the answer to that
-    read = read_class(text, today)
+    read = None if is_board(text) else read_class(text, today)
     return await propose_class(visit, read, text, groups) if read is not None else None
+
+
+def is_board(text: str) -> bool:
+    """Whether there is work in several rows, whatever day stands above."""
+    return text.strip().count("\n") >= _BREAKS and read_session(text, catalogue()).holds_work

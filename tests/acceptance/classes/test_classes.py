@@ -405,3 +405,9 @@ async def test_who_is_in_is_told_to_no_athlete(crew, weekly, ilse, bo):
     await comes(ilse, weekly)
     await bo.says("who's in tomorrow?")
     assert "Signed up" not in (await bo.hears("")).text
+
+
+async def test_a_board_under_a_weekday_is_no_class(crew):
+    await crew.coach.says("Tues\n20 min easy run\n3 x 12 lunges\n3 x 10 push ups\ncool down walk 5 min")
+    read = await crew.coach.hears("Here's how I read it")
+    assert "12 lunges" in read.text

@@ -5,7 +5,7 @@ import pytest
 from core.movements.lookup import catalogue
 from core.notation.session import read_session
 from core.notation.writing import write_session
-from core.sessions.values import BlockKind
+from core.sessions.values import BlockKind, Format
 from tests.unit.notation.test_session_words import fields, understood
 
 
@@ -526,3 +526,9 @@ def test_a_warm_up_of_which_nothing_is_written_holds_no_work(work):
     for heading in ("Warm up", "Warm up 8 minutes"):
         (part,) = read_session(f"{heading}\n{work}", catalogue()).session.blocks
         assert part.kind is not BlockKind.WARM_UP
+
+
+def test_sets_below_a_trial_of_one_row_are_a_part_of_their_own():
+    trial, sets = read_session("5 km run for time\n3x10 squats", catalogue()).session.blocks
+    assert (trial.format, trial.rounds) == (Format.TIME_TRIAL, None)
+    assert (sets.format, sets.rounds) == (Format.SETS, 3)
