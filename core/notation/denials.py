@@ -8,7 +8,8 @@ from core.notation.text import plain
 
 _LONGEST: Final = 160
 # What somebody can't do they tell of themselves, and no score was meant.
-_NOT: Final = r"(?:(?!ca|could|wo|would|should)\w+n'?t|not|never|no)"
+_ISNT: Final = r"(?:did|do|does|is|was|are|were|has|have|had|ai)n'?t"
+_NOT: Final = rf"(?:{_ISNT}|not|never|no)"
 _NUMBER: Final = r"[0-9]+(?:[.,:+][0-9]+)*"
 _DONE: Final = (
     r"(?:lift|do|did|done|score|get|got|make|made|press|pull|push|use|squat|deadlift|say|said|mean|meant|write|wrote|run|ran"
@@ -21,7 +22,7 @@ _DENIED: Final = (
     # `78 is not my score`, `the 78 wasn't me`, `78 kg is wrong`
     re.compile(
         rf"{_NUMBER}\s?(?:kgs?|kilos?|lbs?|pounds?|reps?|rounds?)?(?:,? (?:that|it|this))?\s?(?:'?s|is|was|are)?\s?"
-        rf"(?:(?:{_NOT}\s+|\w*n'?t\s+)(?:(?:a|an|my|the|from|for|what|i)\s+)*(?:{_SCORE}|{_DONE})|wrong|false|incorrect)\b"
+        rf"(?:(?:{_NOT}\s+|{_ISNT}\s+)(?:(?:a|an|my|the|from|for|what|i)\s+)*(?:{_SCORE}|{_DONE})|wrong|false|incorrect)\b"
     ),
     # `it's not 78`, `not 78, I weigh that`, `that is no score, 78 is my weight`
     re.compile(rf"\b(?:that|this|it|score)\s?(?:'?s|is|was|are)?\s?{_NOT}\s+(?:(?:a|my|the)\s+)*(?:{_SCORE}\b|{_NUMBER})"),

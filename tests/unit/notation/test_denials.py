@@ -37,6 +37,7 @@ def test_a_number_that_is_denied(words):
         "8:43 wasn't easy",
         "7+12 no pain",
         "did I not lift 78?",
+        "she can front squat the pair of 15s",
     ],
 )
 def test_what_is_told_beside_a_score_denies_nothing(words):
