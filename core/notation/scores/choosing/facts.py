@@ -59,7 +59,7 @@ class Around:
     def shape(self) -> str | None:
         """The whole message, its numbers by their kinds, where it is short."""
         kinds = iter(one.kind for one in self.said.numbers)
-        words = [next(kinds) if word == _A_NUMBER else word for _, _, word in self.tokens]
+        words = [next(kinds, word) if word == _A_NUMBER else word for _, _, word in self.tokens]
         while words and words[-1] in _ENDS:
             words.pop()
         return " ".join(words) if len(words) <= _SHORT else None
