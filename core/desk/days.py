@@ -23,8 +23,12 @@ def today_in(group: Group, now: datetime) -> date:
 def day_meant(session: Session, group: Group, now: datetime) -> date:
     """The day a coach writes a session for: its date, the weekday its title begins with, else today."""
     today = today_in(group, now)
-    begins = " ".join((session.title or "").split()[:1])
-    return session.date or next(iter(find_days(begins, today)), today)
+    return session.date or next(iter(days_of_title(session, today)), today)
+
+
+def days_of_title(session: Session, today: date) -> tuple[date, ...]:
+    """The day that its title begins with, `Saturday on the quay`; none where it begins with another word."""
+    return find_days(next(iter((session.title or "").split()), ""), today)
 
 
 async def clock_of(uow: Unit, person_id: int, group: Group) -> ZoneInfo:

@@ -234,9 +234,8 @@ class _Reader:
         self.blocks, self.headed = [self.blocks[at] for at in kept], [self.headed[at] for at in kept]
 
     def _is_done(self, draft: Draft, reading: Reading, clause: Clause) -> bool:
-        if is_past_warm_up(draft, reading):
-            return True
-        return opens(draft, reading, clause, self._read_row) or is_over(draft, reading)
+        past = is_past_warm_up(draft, reading) or opens(draft, reading, clause, self._read_row)
+        return past or is_over(draft, reading)
 
     def _read_row(self, row: Row) -> Reading:
         return read_row(row, self.lexicon, self.unit)

@@ -6,7 +6,7 @@ from typing import Final
 
 from core.athletes.easing import WEEK
 from core.desk.coached import coached_groups, coached_ids
-from core.desk.days import RECENT, today_in, zone_of
+from core.desk.days import RECENT, days_of_title, today_in, zone_of
 from core.desk.visit import Visit
 from core.notation.moments import DAY_WORD, find_days
 from core.store.records import Group, SessionRecord, SessionState
@@ -63,9 +63,9 @@ def days_named(text: str, today: date, *, past: bool) -> set[date]:
 def days_of(record: SessionRecord, group: Group) -> set[date]:
     """The day that it is for, the one on which it goes out, and the weekday its title begins with."""
     out = record.post_at or record.posted_at
-    begins = " ".join((record.session.title or "").split()[:1])
-    titled = find_days(begins, record.day)
-    return {record.day, *titled} | ({out.astimezone(zone_of(group)).date()} if out else set())
+    return {record.day, *days_of_title(record.session, record.day)} | (
+        {out.astimezone(zone_of(group)).date()} if out else set()
+    )
 
 
 def without_day(text: str) -> str:
