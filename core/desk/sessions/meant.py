@@ -63,9 +63,8 @@ def days_named(text: str, today: date, *, past: bool) -> set[date]:
 def days_of(record: SessionRecord, group: Group) -> set[date]:
     """The day that it is for, the one on which it goes out, and the weekday its title begins with."""
     out = record.post_at or record.posted_at
-    return {record.day, *days_of_title(record.session, record.day)} | (
-        {out.astimezone(zone_of(group)).date()} if out else set()
-    )
+    goes_out = {out.astimezone(zone_of(group)).date()} if out else set[date]()
+    return {record.day, *days_of_title(record.session, record.day)} | goes_out
 
 
 def without_day(text: str) -> str:

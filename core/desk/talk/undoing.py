@@ -132,14 +132,21 @@ async def deny_own(visit: Visit, denied: frozenset[str]) -> Outcome | None:
 
 
 async def deny_of(visit: Visit, athlete: Membership, denied: frozenset[str]) -> Outcome:
-    for record in await at_hand(visit):
-        found = [
-            one for one in await counting(visit, record, athlete.person_id) if denied <= numbers_in(one.text)
-        ]
+    gone = await off_by_coach(visit, athlete, await at_hand(visit), denied)
+    return gone or await drop_asked(visit, denied) or visit.told(NoSuchScore(athlete=athlete.person.name))
+
+
+async def off_by_coach(
+    visit: Visit, athlete: Membership, records: Sequence[SessionRecord], numbers: frozenset[str] = frozenset()
+) -> Outcome | None:
+    """Their last score among these that holds the numbers goes from the board, and stays known."""
+    for record in records:
+        scores = await counting(visit, record, athlete.person_id)
+        found = [one for one in scores if numbers <= numbers_in(one.text)]
         if found and record.group_id == athlete.group_id:
             told = [await mark_score(visit, MarkScore(score=one.id, mark="not_counted")) for one in found]
             return sum(told, Outcome())
-    return await drop_asked(visit, denied) or visit.told(NoSuchScore(athlete=athlete.person.name))
+    return None
 
 
 async def undo_line(visit: Visit, text: str, replied_to: int | None) -> Outcome | None:
@@ -155,14 +162,10 @@ async def undo_line(visit: Visit, text: str, replied_to: int | None) -> Outcome 
 
 
 async def remove_of(visit: Visit, text: str, athlete: Membership) -> Outcome:
-    """Of the day that is named, else their last; by a coach it goes from the board and stays known."""
+    """Of the day that is named, else their last."""
     named = await of_day(visit, text)
-    for record in [named] if named else await at_hand(visit):
-        scores = await counting(visit, record, athlete.person_id)
-        if scores and record.group_id == athlete.group_id:
-            told = [await mark_score(visit, MarkScore(score=one.id, mark="not_counted")) for one in scores]
-            return sum(told, Outcome())
-    return visit.told(NoSuchScore(athlete=athlete.person.name))
+    gone = await off_by_coach(visit, athlete, [named] if named else await at_hand(visit))
+    return gone or visit.told(NoSuchScore(athlete=athlete.person.name))
 
 
 async def remove_own(visit: Visit, text: str, gone: ScoreGone) -> Outcome:
