@@ -18,6 +18,8 @@ _DAY = dt.date(2026, 1, 1)
 SCRAPS = (
     "amrap",
     "12",
+    "zero",
+    "twelve",
     "min",
     "for time",
     "4 rounds",

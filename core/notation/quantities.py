@@ -6,11 +6,12 @@ from decimal import Decimal
 from core.measures import AmountUnit, MassUnit, to_kg
 
 _WORDS = (
-    "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen "
+    "one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen "
     "seventeen eighteen nineteen twenty"
 )
+# Nobody orders zero of anything; a score may be none.
 NUMBER_WORDS = (
-    {word: number for number, word in enumerate(_WORDS.split())}
+    {word: number for number, word in enumerate(_WORDS.split(), start=1)}
     | {"thirty": 30, "forty": 40, "fifty": 50, "sixty": 60, "hundred": 100, "dozen": 12}
     | {"a couple": 2, "couple": 2, "once": 1, "twice": 2, "both": 2}
 )

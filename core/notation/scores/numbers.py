@@ -116,7 +116,7 @@ def _found(strip: Strip) -> Iterator[Number]:
 
 _ONES: Final = "one|two|three|four|five|six|seven|eight|nine"
 _TENS: Final = "twenty|thirty|forty|fourty|fifty|sixty|seventy|eighty|ninety"
-_WORTH: Final = {**NUMBER_WORDS, "fourty": 40, "seventy": 70, "eighty": 80, "ninety": 90}
+_WORTH: Final = {"zero": 0, **NUMBER_WORDS, "fourty": 40, "seventy": 70, "eighty": 80, "ninety": 90}
 _SAID: Final = "|".join(
     word for word in _WORTH if " " not in word and word not in {"once", "twice", "both", "couple", "hundred", "one"}
 )  # fmt: skip

@@ -1,5 +1,6 @@
 """What holds for every text and every session, not only for the examples."""
 
+import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
@@ -8,6 +9,7 @@ from core.measures import MassUnit
 from core.movements.lookup import catalogue
 from core.notation.chat import is_like_a_score, is_like_a_session
 from core.notation.numbers import does_not_know, read_body_mass, read_reps
+from core.notation.quantities import NUMBER_WORDS
 from core.notation.scores import read_score
 from core.notation.session import read_session
 from core.notation.writing import write_session
@@ -44,6 +46,15 @@ def test_any_text_is_read_or_named_and_what_was_read_can_be_written_and_read_aga
     if read.session is not None and not read.not_understood:
         again = read_session(write_session(read.session), catalogue())
         assert without_the_written_words(again.session) == without_the_written_words(read.session)
+
+
+@pytest.mark.parametrize("number", ["zero", *NUMBER_WORDS])
+@pytest.mark.parametrize(
+    "text", ["3 rounds\n{} squats", "{} rounds\n10 squats, {} rest", "squats x {}", "rest {}"]
+)
+def test_a_number_in_words_is_read_or_named_wherever_it_stands(text, number):
+    read = read_session(text.replace("{}", number), catalogue())
+    assert read.session is not None or read.not_understood
 
 
 @SLOW
