@@ -22,7 +22,7 @@ _HEADINGS = {
     kind: re.compile(
         rf"^[\W_]*(?:part |block |for (?:the |a )?)?(?:[a-f1-9][).:]\s*)?(?:{names})"
         r"(?: (?:[a-f1-9]|[1-9][0-9](?=[\W_]*$)))?"
-        r"(?=[\W_]*$|\s*[:(,;.\-|~]|\s+[0-9]|\s{2,}|(?:(?<=warm.up)|(?<=cool.down))\s+(?!is\b|was\b)[a-z])"
+        r"(?=[\W_]*$|\s*[:(,;.\-|~]|\s+[0-9]|\s{2,}|(?:(?<=warm.up)|(?<=cool.down))\s+(?!is\b|was\b|flow\b)[a-z])"
     )
     for kind, names in _KINDS.items()
 }
