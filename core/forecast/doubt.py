@@ -1,13 +1,51 @@
-"""Whether a weight can have been lifted by whoever tells it: what nobody would believe is asked about first."""
+"""Whether anybody can have done what is told: what nobody would believe is asked about first."""
+
+from typing import Final
 
 import numpy as np
 
 from core.forecast.people import People
 from core.scaling.values import VersionBlock, VersionLine
 from core.scores.values import Score
+from core.sessions.values import Block, Format
 
 # Nobody is asked who lifts less than three quarters more than the strongest whom they may be (estimate): a doubt hurts.
 STRONGEST, TIMES = 0.99, 1.75
+# No runner has been measured faster at any moment of a sprint (from memory; published peaks lie near 12.3 m/s), and
+# nothing in a gym that counts metres is moved faster, but a bike.
+FASTEST_M_PER_S: Final = 12.5
+_MINUTE_S: Final = 60
+
+
+def is_beyond_anybody(score: Score, block: Block) -> bool:
+    """Whether it would be faster than anybody runs, whoever they are: 4.2 km in eight times twenty seconds."""
+    if any("bike" in line.movement for line in block.lines):
+        return False
+    metres, seconds = _speed_told(score, block)
+    return bool(metres and seconds) and metres > FASTEST_M_PER_S * seconds
+
+
+def _speed_told(score: Score, block: Block) -> tuple[float, float]:
+    """The metres and the seconds of a score; 0 where the part doesn't tell them."""
+    if score.value is None:
+        return 0.0, 0.0
+    if score.unit == "m":
+        return score.value, _seconds_of(block)
+    of_time = block.format in {Format.FOR_TIME, Format.TIME_TRIAL} and score.unit == "s" and not score.capped
+    metres = sum(float(line.amount or 0) for line in block.lines if line.unit == "m")
+    return (metres * (block.rounds or 1), score.value) if of_time else (0.0, 0.0)
+
+
+def _seconds_of(block: Block) -> float:
+    """How long is worked in a part that says so by the clock, rests left out where they are told; else 0."""
+    if block.minutes:
+        return float(block.minutes) * _MINUTE_S
+    each = (
+        block.work_s
+        or (block.every_s or 0) - (block.rest_s or 0)
+        or sum(float(line.amount or 0) for line in block.lines if line.unit == "s")
+    )
+    return float(each) * (block.rounds or 1)
 
 
 def is_incredible(score: Score, block: VersionBlock, people: People) -> bool:

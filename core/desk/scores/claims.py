@@ -7,7 +7,7 @@ from typing import Any
 from core.desk.errors import UnknownThing
 from core.desk.scores.scoreboard import parts_left, scored_blocks
 from core.desk.visit import Visit
-from core.forecast.doubt import is_incredible
+from core.forecast.doubt import is_beyond_anybody, is_incredible
 from core.forecast.people import People
 from core.movements.lookup import catalogue
 from core.notation.scores import read_score
@@ -34,7 +34,13 @@ class Claim:
 
     def asked(self, visit: Visit, text: str) -> dict[str, Any]:
         """What an open question about it keeps."""
-        refs = {"session": self.record.id, "athlete": self.athlete.id, "block": self.block, "text": text}
+        refs = {
+            "session": self.record.id,
+            "athlete": self.athlete.id,
+            "block": self.block,
+            "text": text,
+            "fixing": self.fixing,
+        }
         return {**refs, "told_in": self.told_in or told_in(visit)}
 
 
@@ -65,9 +71,13 @@ async def read_for(visit: Visit, claim: Claim, text: str) -> ReadScore:
 
 
 async def is_beyond_belief(visit: Visit, claim: Claim, read: ReadScore) -> bool:
-    """Whether nobody would believe it of the athlete, as far as is known of them and of their version."""
+    """Whether nobody would believe it of anybody, or of the athlete as far as they and their version are known."""
+    if not read.sure or read.score is None:
+        return False
+    if is_beyond_anybody(read.score, claim.record.session.blocks[read.block]):
+        return True
     shown = await visit.uow.versions.current(claim.record.id, claim.athlete.id)
-    if shown is None or not read.sure or read.score is None:
+    if shown is None:
         return False
     profile = await visit.uow.profiles.get(claim.athlete.id, claim.athlete.name)
     people = People(profile, catalogue(), visit.now.year)

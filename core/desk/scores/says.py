@@ -101,11 +101,16 @@ class AskToReplace(Said):
 
 
 class AskWhose(Said):
-    """A coach told a score: is it `name`'s, or (None) the coach's own? Nothing is kept before the yes."""
+    """A coach told a score: is it `name`'s, or (None) the coach's own? Nothing is kept before the yes.
+
+    `title`, `day`: of the session that it is of, where that isn't today's.
+    """
 
     session: int
     text: str
     name: str | None = None
+    title: str | None = None
+    day: date | None = None
 
 
 class NobodyCalled(Said):

@@ -5,28 +5,33 @@ Another's is taken where it is plainly a score of somebody in the group; the coa
 
 import re
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from typing import Any, Final
 
 from core.desk.access import admitted
 from core.desk.coached import Roster, coached_ids, roster_of
 from core.desk.commands import LeaveScore
+from core.desk.days import today_in
 from core.desk.errors import StalePress
 from core.desk.outcome import Outcome
 from core.desk.scores.bare_loads import as_bare_load
 from core.desk.scores.claims import Claim, claim_of, read_for
 from core.desk.scores.says import AskWhose, NobodyCalled, ScoreLeft
-from core.desk.scores.taking import claim_score, tell_score, tell_score_again
-from core.desk.scores.which import session_scored
+from core.desk.scores.taking import ask_about, claim_score, tell_score, tell_score_again
+from core.desk.scores.which import WhichSession, session_scored
+from core.desk.sessions.meant import names_a_day, of_day, posted_lately, without_day
 from core.desk.talk.understood import in_own_words, is_plainly_a_score, matter, understood
 from core.desk.versions.version import session_meant
 from core.desk.visit import Visit
 from core.notation.chat import is_like_a_score
-from core.notation.denials import denies
+from core.notation.corrections import read_correction
+from core.notation.denials import denies, numbers_in
 from core.notation.people import name_in_front
 from core.notation.scores.parts import read_parts
 from core.notation.yes_no import calls_it_off, says_it_is_so
 from core.scores.text import in_words
-from core.store.records import SessionRecord
+from core.scores.values import Doubt, ReadScore
+from core.store.records import Membership, SessionRecord
 from core.understanding.lexicon import joined, lexicon
 from core.understanding.text import fold
 from core.understanding.values import Understood
@@ -73,17 +78,39 @@ async def as_score_of_somebody(visit: Visit, text: str, session_id: int | None) 
     if found is None:
         return await as_score_of_a_stranger(visit, text, groups[0], tuple(roster))
     athlete = roster[found.name]
-    record = replied or await visit.uow.sessions.latest_posted(athlete.group_id)
+    record = replied or await session_told_of(visit, text, athlete)
     if record is None:
         return None
-    told = await understood(visit, text, record.session)
+    told = await understood(visit, without_day(text), record.session)
     if is_plainly_a_score(told, of_somebody=True):
         return await scores_of(visit, record, roster, [act.text for act in matter(told)])
-    claim, rest = Claim(record, athlete.person), found.rest
+    claim, rest = put_right(Claim(record, athlete.person), without_day(found.rest))
     alone = is_plainly_a_score(in_own_words(rest, record.session), of_somebody=False)
     if matter(told) or not (alone or "scored" in told.between):
         return None
     return await ask_whose(visit, claim, rest)
+
+
+async def session_told_of(visit: Visit, text: str, athlete: Membership) -> SessionRecord | None:
+    """Of the day that is told, else what was posted last. Raises WhichSession where that day had none."""
+    posted = [one for one in await posted_lately(visit) if one.group_id == athlete.group_id]
+    named = await of_day(visit, text, posted)
+    if named is None and posted and await names_a_day(visit, text):
+        raise WhichSession(tuple(one.id for one in posted))
+    return named or await visit.uow.sessions.latest_posted(athlete.group_id)
+
+
+def put_right(claim: Claim, words: str) -> tuple[Claim, str]:
+    """`4+3 not 4` takes the place of what was noted before."""
+    right = read_correction(words)
+    return (claim, words) if right is None else (replace(claim, fixing=True), right)
+
+
+def is_told_whole(text: str, read: ReadScore) -> bool:
+    """Whether the numbers of the words are those of the score: `4.2 km in 25 min` may be of something else."""
+    told = numbers_in(text)
+    of_score = numbers_in(in_words(read.score)) if read.score else frozenset[str]()
+    return len(told) < 2 or read.score is None or told <= of_score  # noqa: PLR2004 - nothing is left over of one
 
 
 async def scores_of(
@@ -95,8 +122,12 @@ async def scores_of(
     if len(athletes) < len(found) or any(one.group_id != record.group_id for one, _ in athletes):
         return None
     outcome = Outcome()
-    for one, words in athletes:
-        outcome += await claim_score(visit, Claim(record, one.person), words)
+    for one, told in athletes:
+        claim, words = put_right(Claim(record, one.person), told)
+        parts = read_parts(words, record.session)
+        if not parts and not is_told_whole(words, await read_for(visit, claim, words)):
+            return (await ask_whose(visit, claim, words) or outcome) if len(athletes) == 1 else None
+        outcome += await claim_score(visit, claim, words)
     return outcome
 
 
@@ -104,6 +135,8 @@ async def ask_whose(visit: Visit, claim: Claim, text: str) -> Outcome | None:
     """One question before anybody sees it; None where it reads as no score of the session."""
     parts = read_parts(text, claim.record.session)
     read = await read_for(visit, claim, text)
+    if not parts and read.doubt is Doubt.IMPOSSIBLE:
+        return await ask_about(visit, claim, read, text)
     scores = [one.score for _, one in parts] or [read.score]
     units = (await visit.group(claim.record.group_id)).units
     words = [in_words(one, units) for one in scores if one is not None]
@@ -111,7 +144,15 @@ async def ask_whose(visit: Visit, claim: Claim, text: str) -> Outcome | None:
         return None
     await visit.uow.questions.ask(visit.chat, "score", {**claim.asked(visit, text), "whose": True}, visit.now)
     name = None if claim.athlete.id == visit.person.id else claim.athlete.name
-    asked = AskWhose(session=claim.record.id, text=", ".join(words), name=name)
+    record = claim.record
+    today = today_in(await visit.group(record.group_id), visit.now)
+    asked = AskWhose(
+        session=record.id,
+        text=", ".join(words),
+        name=name,
+        title=record.session.title,
+        day=None if record.day == today else record.day,
+    )
     return visit.told(asked, session=claim.record.id)
 
 

@@ -1,6 +1,7 @@
 """Which session a coach's words mean: the one of the day that is named, else what is in hand."""
 
 import re
+from collections.abc import Sequence
 from datetime import date, timedelta
 from typing import Final
 
@@ -27,13 +28,17 @@ async def at_hand(visit: Visit) -> list[SessionRecord]:
     groups = await coached_ids(visit)
     draft = await visit.uow.sessions.newest_draft(visit.person.id, groups)
     coming = await visit.uow.sessions.scheduled_in(groups)
-    posted = [
+    return [*([draft] if draft else []), *coming, *await posted_lately(visit)]
+
+
+async def posted_lately(visit: Visit) -> list[SessionRecord]:
+    """What stands in their groups, the newest first."""
+    return [
         one
-        for group in groups
+        for group in await coached_ids(visit)
         for one in await visit.uow.sessions.posted_since(group, visit.now - A_WEEK)
         if one.state is SessionState.POSTED
     ]
-    return [*([draft] if draft else []), *coming, *posted]
 
 
 async def in_hand(visit: Visit) -> SessionRecord | None:
@@ -43,9 +48,11 @@ async def in_hand(visit: Visit) -> SessionRecord | None:
     return unposted or next(iter(found), None)
 
 
-async def of_day(visit: Visit, text: str) -> SessionRecord | None:
-    """The session of the day that is named; None where no day is named, or has none."""
-    for one in await at_hand(visit):
+async def of_day(
+    visit: Visit, text: str, among: Sequence[SessionRecord] | None = None
+) -> SessionRecord | None:
+    """The session of the day that is named, `among` all at hand; None where no day is named, or has none."""
+    for one in await at_hand(visit) if among is None else among:
         group = await visit.group(one.group_id)
         named = days_named(text, today_in(group, visit.now), past=one.state is SessionState.POSTED)
         if not days_of(one, group).isdisjoint(named):
@@ -79,4 +86,5 @@ async def meant(visit: Visit, text: str) -> SessionRecord | None:
 
 
 async def names_a_day(visit: Visit, text: str) -> bool:
-    return any(find_days(text, today_in(one, visit.now)) for one in await coached_groups(visit))
+    today = [today_in(one, visit.now) for one in await coached_groups(visit)]
+    return any(days_named(text, one, past=True) for one in today)

@@ -86,6 +86,7 @@ from core.movements.lookup import catalogue
 from core.notation.chat import is_beside_a_score, is_like_a_score, is_like_a_session
 from core.notation.ladders import with_an_end
 from core.notation.limits import read_limits
+from core.notation.part_labels import find_part
 from core.notation.people import find_name
 from core.notation.scores.which_day import without_day
 from core.notation.session import read_session
@@ -211,7 +212,7 @@ async def as_answer(visit: Visit, text: str, session: int | None) -> Outcome | N
     if question is None:
         return None
     asked = asked_in(question)
-    if isinstance(asked, OfScore) and not is_said_of_score(asked, text):
+    if isinstance(asked, OfScore) and not is_said_of_score(asked, text, visit.person.id):
         return None
     other = await as_other_matter(visit, question, text, session)
     if other is None:
@@ -232,15 +233,18 @@ async def still_open(visit: Visit, question: OpenQuestion) -> Outcome:
     return await ask_entry_again(visit) or await open_again(visit) or Outcome()
 
 
-def is_said_of_score(asked: OfScore, text: str) -> bool:
+def is_said_of_score(asked: OfScore, text: str, person: int) -> bool:
     """A number, a yes or a no, or what tells of a score without one; else it is about something else.
 
-    Whether a coach's words are theirs is a question of yes or no: another number is told afresh.
+    Whether a coach's words are theirs is a question of yes or no: another number is told afresh. A coach who was asked
+    about somebody else's score goes on to other matters: `Petra is 62` is no answer.
     """
     if says_it_is_so(text) or calls_it_off(text):
         return True
     if asked.whose:
         return False
+    if asked.athlete not in {None, person}:
+        return is_like_a_score(text) or find_part(text) is not None
     return not is_beside_a_score(text) and (bool(_NUMBER.search(text)) or is_like_a_score(text))
 
 
@@ -282,9 +286,9 @@ READINGS = (
     as_one_act,
     as_session,
     as_pasted_session,
+    as_score_of_somebody,
     as_body_of_another,
     as_tolerance,
-    as_score_of_somebody,
     as_class_words,
     as_privacy,
     as_more,

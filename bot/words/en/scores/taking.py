@@ -166,13 +166,21 @@ def placed(said: ScoreNoted, rank: int) -> str:
 
 @wording("en", AskWhose)
 def ask_whose(said: AskWhose) -> Worded:
+    session = of_session(said.title, said.day).removeprefix(",")
     if said.name is None:
         text = fill(
-            "Is <b>{text}</b> your own score? It goes on the board only if you say so.", text=said.text
+            "Is <b>{text}</b> your own score{session}? It goes on the board only if you say so.",
+            text=said.text,
+            session=session,
         )
         yes = Button("Yes, it's mine", ConfirmScore(session=said.session))
     else:
-        text = fill("Shall I note <b>{text}</b> as {name}'s score?", text=said.text, name=said.name)
+        text = fill(
+            "Shall I note <b>{text}</b> as {name}'s score{session}?",
+            text=said.text,
+            name=said.name,
+            session=session,
+        )
         yes = Button(f"Yes, for {said.name}"[:60], ConfirmScore(session=said.session))
     return Worded(text, ((yes, Button("No", LeaveScore(session=said.session))),))
 
