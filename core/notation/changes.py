@@ -5,8 +5,9 @@ from typing import NamedTuple
 from core.measures import MassUnit
 from core.movements.lookup import Catalogue
 from core.notation.becoming import Carry
-from core.notation.editing import edited, fact_in, lines_meant, names_a_line
-from core.notation.edits import Edit, Wish, read_edits, read_wishes
+from core.notation.editing import checked, edited, fact_in, lines_meant, names_a_line
+from core.notation.edits import Edit, Wish, read_edits, read_wishes, told_of_line
+from core.notation.renumbering import renumbered
 from core.notation.retelling import names_a_part, retold
 from core.notation.scoped import in_its_place, scopes_of
 from core.notation.session import read_session
@@ -45,6 +46,16 @@ class _On(NamedTuple):
         told = retold(text, message, self.movements, self.unit)
         return None if told is None else Changed(told, so_already=told == text)
 
+    def renumbered(self, text: str, message: str) -> Changed | None:
+        """The text with a number for another, where it reads as another session then."""
+        new = checked(text, renumbered(text, message, self.movements, self.unit), self.movements, self.unit)
+        return None if new is None else Changed(new)
+
+    def told_of_line(self, text: str, message: str) -> Changed | None:
+        """The text with what is told of one line of it with no word for a change: `burpees down to 8`."""
+        done = self.done(text, told_of_line(message))
+        return None if done is None else Changed(done)
+
     def unclear(self, text: str, wish: Wish) -> Unclear | None:
         found = (lines_meant(text, edit, self.movements, self.unit, self.carry) for edit in wish.edits)
         return next((Unclear(wish.words, lines) for lines in found if len(lines) > 1), None)
@@ -80,7 +91,7 @@ def _in_all(text: str, message: str, on: _On, at: int | None) -> Changed | None:
     """The same, where the whole text is meant."""
     movements, unit = on.movements, on.unit
     if at is None and names_a_part(text, message, movements, unit):
-        return on.retold(text, message) or Changed(text, left=(message,))
+        return on.retold(text, message) or on.renumbered(text, message) or Changed(text, left=(message,))
     whole = Wish(message, tuple(one._replace(at=at) for one in read_edits(message)))
     if not whole.edits and (fact := fact_in(message, movements, unit)):
         whole = Wish(message, (fact,))
@@ -92,7 +103,7 @@ def _in_all(text: str, message: str, on: _On, at: int | None) -> Changed | None:
         return Changed(done)
     if unclear := on.unclear(text, whole):
         return Changed(text, unclear=unclear)
-    told = on.retold(text, message)
+    told = on.retold(text, message) or on.renumbered(text, message) or on.told_of_line(text, message)
     if told is None and (found.text != text or found.unclear or on.names_a_line(text, (whole, *wishes))):
         return found if wishes else Changed(text, left=(message,))
     return told

@@ -2,26 +2,22 @@
 
 import re
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
-from itertools import count
+from dataclasses import replace
 
 from core.measures import MassUnit
 from core.movements.lookup import Catalogue
-from core.movements.names import key
 from core.notation.becoming import Carry, become
 from core.notation.edits import Edit, as_it_shall_be
-from core.notation.lines import read_piece
 from core.notation.names import Lexicon, lexicon
 from core.notation.phrase_aims import Facts
 from core.notation.pieces import Piece, as_line
-from core.notation.reading import Reading
-from core.notation.retelling import part_named
+from core.notation.placing import added, moved, of_part, put_behind
 from core.notation.rewording import reworded
 from core.notation.row_reader import read_row
 from core.notation.session import read_session
-from core.notation.text import plain_row, rows
+from core.notation.spots import Spot, piece_of, readings, spot_meant, spots_named
+from core.notation.text import plain_row
 from core.notation.writing import write_line
-from core.sessions.values import BlockKind
 
 _BLOCK_WORDS = re.compile(
     r"^(?:it|this|that|(?:the )?(?:time|whole thing|session|workout|block|amrap|emom|clock))$"
@@ -44,18 +40,6 @@ _NAMED_FACT = {
 }
 
 
-@dataclass(frozen=True)
-class _Spot:
-    """A piece of the coach's text that is a line: which one from 0, its row, the columns it takes, the reading."""
-
-    at: int
-    row: int
-    start: int
-    end: int
-    piece: Piece
-    alone: bool
-
-
 def edited(
     text: str,
     edit: Edit,
@@ -69,18 +53,18 @@ def edited(
     """
     known = lexicon(movements)
     if edit.verb == "add":
-        return _checked(text, _added(text, edit, movements, unit), movements, unit)
-    if edit.verb == "move":
-        return _checked(text, _moved(text, edit, movements, unit), movements, unit)
+        return checked(text, added(text, edit, movements, unit), movements, unit)
+    if edit.verb in {"move", "out"}:
+        return checked(text, moved(text, edit, movements, unit), movements, unit)
     if edit.verb == "drop":
         dropped = _dropped(text, edit, known, unit) or reworded(text, edit, movements, unit)
-        return _checked(text, dropped, movements, unit)
+        return checked(text, dropped, movements, unit)
     for target, new in _partings(edit, known, unit):
         changed = _changed(text, target, new, edit, movements, unit, carry)
-        if done := _checked(text, changed, movements, unit):
+        if done := checked(text, changed, movements, unit):
             return done
     changed = _with_fact(text, edit, movements, unit) or reworded(text, edit, movements, unit)
-    return _checked(text, changed, movements, unit)
+    return checked(text, changed, movements, unit)
 
 
 def names_a_line(text: str, edit: Edit, movements: Catalogue, unit: MassUnit = MassUnit.KG) -> bool:
@@ -103,30 +87,30 @@ def lines_meant(
     return tuple((one.at, one.piece.text.strip()) for one in able)
 
 
-def _lines_named(text: str, edit: Edit, known: Lexicon, unit: MassUnit) -> list[_Spot]:
-    if edit.verb in {"add", "move"}:
+def _lines_named(text: str, edit: Edit, known: Lexicon, unit: MassUnit) -> list[Spot]:
+    if edit.verb in {"add", "move", "out"}:
         return []
-    targets = [_piece(edit.target, known, unit)] if edit.verb == "drop" else []
+    targets = [piece_of(edit.target, known, unit)] if edit.verb == "drop" else []
     targets += [target for target, _ in _partings(edit, known, unit)]
-    return next(filter(None, (_named(text, one, known, unit) for one in targets if one.meaning)), [])
+    return next(filter(None, (spots_named(text, one, known, unit) for one in targets if one.meaning)), [])
 
 
 def _partings(edit: Edit, known: Lexicon, unit: MassUnit) -> Iterator[tuple[Piece, str]]:
     """What is meant and what it becomes; `the row 200 m` is parted behind the longest name."""
     if edit.target and not _NUMBER.match(edit.target):
-        piece = _piece(edit.target, known, unit)
+        piece = piece_of(edit.target, known, unit)
         if piece.meaning and not piece.is_loose:
             yield piece, edit.new
         return
-    if edit.target and (piece := _piece(edit.new, known, unit)).meaning:
+    if edit.target and (piece := piece_of(edit.new, known, unit)).meaning:
         yield replace(piece, amount=None), _only_amount(piece, edit.new)  # `8 push-ups instead of 10`
     if not edit.target and edit.new[:1].isdigit():
-        piece = _piece(edit.new, known, unit)
+        piece = piece_of(edit.new, known, unit)
         if piece.meaning and not (piece.unread or piece.is_loose):
             yield replace(piece, amount=None), _only_amount(piece, edit.new)  # `I meant 12 lunges`
     words = edit.new.split()
     for end in range(len(words) - 1, 0, -1):
-        piece = _piece(" ".join(words[:end]), known, unit)
+        piece = piece_of(" ".join(words[:end]), known, unit)
         if piece.meaning and not (piece.meaning.near or piece.unread or piece.is_loose):
             yield piece, " ".join(words[end:])
 
@@ -135,10 +119,6 @@ def _only_amount(piece: Piece, new: str) -> str:
     """`12 lunges` of jumping lunges says how many, not another movement."""
     amount = _AMOUNT.match(new)
     return amount[0] if amount and not piece.loads_kg else new
-
-
-def _piece(words: str, known: Lexicon, unit: MassUnit) -> Piece:
-    return read_piece(re.sub(r"^(?:the|those|all) ", "", words.lower()), 0, known, unit)
 
 
 def _changed(
@@ -151,68 +131,18 @@ def _changed(
     carry: Carry | None,
 ) -> str | None:
     known = lexicon(movements)
-    meant = _meant(text, target, known, unit, edit.at)
+    meant = spot_meant(text, target, known, unit, edit.at)
     if meant and meant.piece.loads_kg and _PAIR.fullmatch(new):
         new = f"@ {new.removeprefix('@').strip()}"  # a pair beside a load is the load
-    told = _piece(new, known, unit)
+    told = piece_of(new, known, unit)
     if meant is None or told.unread or told.is_loose or not (told.meaning or told.says_anything):
         return None
     if edit.verb == "swap" and not told.meaning:
         return None
-    return _put(text, meant, _written(become(meant.piece, told, carry), meant, movements, unit))
+    return put(text, meant, _written(become(meant.piece, told, carry), meant, movements, unit))
 
 
-def _meant(text: str, target: Piece, known: Lexicon, unit: MassUnit, at: int | None = None) -> _Spot | None:
-    """The one line that is meant; with its amount where several are of one movement."""
-    named = _named(text, target, known, unit)
-    if at is not None:
-        return next((one for one in named if one.at == at), None)
-    if len(named) > 1 and target.amount:
-        named = [one for one in named if one.piece.amount == target.amount]
-    return named[0] if len(named) == 1 else None
-
-
-def _named(text: str, target: Piece, known: Lexicon, unit: MassUnit) -> list[_Spot]:
-    spots = list(_spots(text, known, unit))
-    exactly = [one for one in spots if _is_named(one.piece, target)]
-    called = [one for one in exactly if _says(one.piece, target)]
-    return called or exactly or [one for one in spots if _says(one.piece, target)]
-
-
-def _is_named(piece: Piece, target: Piece) -> bool:
-    mine, theirs = piece.meaning, target.meaning
-    if mine is None or theirs is None or mine.movement != theirs.movement:
-        return False
-    return theirs.variant is None or mine.variant in {None, theirs.variant}
-
-
-def _says(piece: Piece, target: Piece) -> bool:
-    """`the squats` are the goblet squats where there are no others."""
-    words = key(re.sub("[0-9]", " ", target.text))
-    return bool(words) and words in key(piece.text)
-
-
-def _spots(text: str, known: Lexicon, unit: MassUnit) -> Iterator[_Spot]:
-    at = count()
-    for number, reading in _readings(text, known, unit):
-        for piece in reading.pieces:
-            if piece.meaning:
-                row = reading.row
-                end = row.column(piece.end - 1)
-                alone = len(reading.pieces) == 1 and not (reading.facts or reading.kind or reading.unread)
-                last = len(row.typed) if alone else end
-                yield _Spot(next(at), number, row.column(piece.start) - 1, last, piece, alone)
-
-
-def _readings(text: str, known: Lexicon, unit: MassUnit) -> Iterator[tuple[int, Reading]]:
-    ordinal = 0
-    for number, row in enumerate(rows(text)):
-        reading = read_row(row, known, unit, ordinal)
-        ordinal = reading.number or reading.rest_station or ordinal
-        yield number, reading
-
-
-def _written(piece: Piece, spot: _Spot, movements: Catalogue, unit: MassUnit) -> str:
+def _written(piece: Piece, spot: Spot, movements: Catalogue, unit: MassUnit) -> str:
     line = as_line(piece)
     words = write_line(line if spot.alone else line.model_copy(update={"notes": None}), unit, movements)
     if piece.most:
@@ -220,7 +150,7 @@ def _written(piece: Piece, spot: _Spot, movements: Catalogue, unit: MassUnit) ->
     return f"{piece.sets} x {words}" if piece.sets else words
 
 
-def _put(text: str, spot: _Spot, words: str) -> str:
+def put(text: str, spot: Spot, words: str) -> str:
     lines = text.splitlines()
     line = lines[spot.row]
     lines[spot.row] = f"{line[: spot.start]}{words}{line[spot.end :]}"
@@ -228,77 +158,16 @@ def _put(text: str, spot: _Spot, words: str) -> str:
 
 
 def _dropped(text: str, edit: Edit, known: Lexicon, unit: MassUnit) -> str | None:
-    piece = _piece(edit.target, known, unit)
+    piece = piece_of(edit.target, known, unit)
     is_clear = piece.meaning and not (piece.unread or piece.is_loose)
-    spot = _meant(text, piece, known, unit, edit.at) if is_clear else None
+    spot = spot_meant(text, piece, known, unit, edit.at) if is_clear else None
     if spot is None:
         return None
     if spot.alone:
         return "\n".join(line for number, line in enumerate(text.splitlines()) if number != spot.row)
     return re.sub(
-        r"(?m)(?:\s*[,;+&]\s*|\s+and\s+)$|(?<=:)\s*[,;+&]|([,;+&])\s*(?=[,;+&])", "", _put(text, spot, "")
+        r"(?m)(?:\s*[,;+&]\s*|\s+and\s+)$|(?<=:)\s*[,;+&]|([,;+&])\s*(?=[,;+&])", "", put(text, spot, "")
     )
-
-
-def _added(text: str, edit: Edit, movements: Catalogue, unit: MassUnit) -> str | None:
-    """One more line, behind the one or in the part that is named, else in the part that was spoken of."""
-    known = lexicon(movements)
-    told = _piece(edit.new, known, unit)
-    spots = list(_spots(text, known, unit))
-    if not told.meaning or told.unread or not told.says_anything or not spots:
-        return None
-    session = read_session(text, movements, unit).session
-    named = part_named(edit.target, session) if edit.target and session else None
-    if edit.target and named is None:
-        after = _meant(text, _piece(edit.target, known, unit), known, unit)
-        return _put_behind(text, [after] if after and after.alone else [], edit.new)
-    return _put_behind(text, _of_part(edit, named, text, movements, unit) or spots, edit.new)
-
-
-def _moved(text: str, edit: Edit, movements: Catalogue, unit: MassUnit) -> str | None:
-    """The text with the row of a line at the end of the part that is named: `the squats belong to strength`."""
-    read, known = read_session(text, movements, unit), lexicon(movements)
-    to, left = (
-        part_named(words, read.session) if read.session else None for words in (edit.new, edit.beside)
-    )
-    if to is None:
-        return None
-    parts = {row - 1: part - 1 for row, part in read.rows}
-    named = _named(text, _piece(edit.target, known, unit), known, unit)
-    meant = [
-        one for one in named if parts.get(one.row) not in {None, to} and left in {None, parts.get(one.row)}
-    ]
-    there = [one.row for one in _spots(text, known, unit) if parts.get(one.row) == to]
-    if len(meant) != 1 or not meant[0].alone or not there:
-        return None
-    lines = text.splitlines()
-    row = lines.pop(meant[0].row)
-    after = max(there) + (max(there) < meant[0].row)
-    return "\n".join([*lines[:after], row, *lines[after:]])
-
-
-def _put_behind(text: str, spots: list[_Spot], words: str) -> str | None:
-    """The text with a row more behind the last of these lines."""
-    if not spots:
-        return None
-    lines = text.splitlines()
-    last = spots[-1].row
-    return "\n".join([*lines[: last + 1], words, *lines[last + 1 :]])
-
-
-def _of_part(edit: Edit, named: int | None, text: str, movements: Catalogue, unit: MassUnit) -> list[_Spot]:
-    """The lines of the part in which something is added: the one named, or spoken of, else the last work."""
-    read, known = read_session(text, movements, unit), lexicon(movements)
-    parts = dict(read.rows)
-    near = _meant(text, _piece(edit.beside, known, unit), known, unit) if edit.beside else None
-    work = [
-        at
-        for at, one in enumerate(read.session.blocks if read.session else ())
-        if one.kind is not BlockKind.COOL_DOWN
-    ]
-    if named is None:
-        named = parts.get(near.row + 1, 0) - 1 if near else max(work, default=-1)
-    return [one for one in _spots(text, known, unit) if parts.get(one.row + 1) == named + 1]
 
 
 def _with_fact(text: str, edit: Edit, movements: Catalogue, unit: MassUnit) -> str | None:
@@ -307,9 +176,9 @@ def _with_fact(text: str, edit: Edit, movements: Catalogue, unit: MassUnit) -> s
     name, value = _fact(edit, known, unit)
     if name is None:
         return None
-    holding = [(n, one) for n, one in _readings(text, known, unit) if name in one.facts]
+    holding = [(n, one) for n, one in readings(text, known, unit) if name in one.facts]
     if not holding and name == "cap_s":
-        return _put_behind(text, _of_part(edit, None, text, movements, unit), f"Time cap: {value / 60:g} min")
+        return put_behind(text, of_part(edit, None, text, movements, unit), f"Time cap: {value / 60:g} min")
     if len(holding) != 1:
         return None
     number, reading = holding[0]
@@ -362,7 +231,7 @@ def _spellings(old: float, new: float, name: str) -> Iterator[tuple[str, str]]:
     yield f"{old:g}", f"{new:g}"
 
 
-def _checked(before: str, after: str | None, movements: Catalogue, unit: MassUnit) -> str | None:
+def checked(before: str, after: str | None, movements: Catalogue, unit: MassUnit) -> str | None:
     """The changed text, if it reads as another session and nothing in it became unreadable."""
     if after is None:
         return None

@@ -2,7 +2,7 @@
 
 import re
 from collections.abc import Iterator
-from typing import Literal, NamedTuple
+from typing import Final, Literal, NamedTuple
 
 from core.notation.retelling import read_told
 from core.notation.text import plain
@@ -20,18 +20,36 @@ _MAKE = r"(?:make|change|set|turn|switch|adjust|update|reduce|raise|lower|increa
 _DROP = r"(?:drop|remove|delete|skip|cut|scrap|take (?:out|away|off)|leave out|kick out|no more)"
 _ADD = r"(?:add|put|throw|stick|include|insert|do|have)(?: also| in| on| back)*"
 _PART = r"(?:warm|cool|main|skill|strength|part|block|first|second|third|last|finisher|workout)[\w -]{0,14}"
-_LAST = r" (?:at|to) the end| (?:to|into) it| (?:as|for) (?:the )?last(?: one)?"
+_LAST = r" (?:to|into) it"
+_AS = r"(?:as|for) (?:the |an? )?"
+_AT = r"(?:right )?(?:at|to|on) the (?:very )?"
+_FIRST = (
+    rf"(?: {_AT}(?:start|beginning|top|front)| first(?: thing)?| before (?:everything|all of it)"
+    rf"| {_AS}(?:warm[- ]?up|first(?: one| thing)?)| in front| beforehand)"
+)
+_LASTLY = rf"(?: (?:at|to|on) the (?:very )?end| {_AS}last(?: one| thing)?)"
+_BEHIND_ALL = rf"(?: {_AS}(?:cool[- ]?down|finisher)| (?:to finish|afterwards|at last|behind it all))"
+_OWN_PART = r"(?:(?:a|the|just a|only a) )?(?:finisher|cash[- ]?out|extra|last thing)"
+_STANDS = r"(?:is |are |comes? |goes? |should (?:be |come |go )?)?(?:done )?"
+_NOT_IN = r"(?:,? (?:and )?not (?:inside|in|within|part of)\b.*)?"
+_FORM = r"(?:amrap|emom|rounds?|intervals?|circuit|main(?: part)?|sets|superset|it|that|them|all|everything)"
 _USE = r"(?:(?:use|try|do|have|put|take|give (?:them|us)|go (?:for|with)) )?"
 _THE = r"(?:the |those |all (?:the )?|that |my )?"
 _FROM = rf"(?:,? (?:and )?not (?:to |in |into |of |part of )?{_THE}(?P<o>[a-z][\w -]{{1,20}}))?"
 
 
-Verb = Literal["change", "swap", "drop", "add", "move"]
+Verb = Literal["change", "swap", "drop", "add", "move", "out"]
+# Where a line is added that is named by its place alone.
+START: Final = "^"
+END: Final = "$"
+BEHIND: Final = "$$"
+_PLACED: Final = {"f": START, "e": END, "l": BEHIND}
 
 
 class Edit(NamedTuple):
     """`target` and `new` in the coach's words: a new amount, load, movement or part, or something to add or leave out.
 
+    `move` is to the part `new`; `out` is out of it, to stand behind it by itself.
     `at`: which line of the text is meant, counted from 0, where its words alone don't tell. `beside`: the line that was
     changed just before, in whose part something is added; of a move the part that is left.
     """
@@ -52,6 +70,17 @@ class Wish(NamedTuple):
 
 # The first that fits decides; `change` without a word between is parted where the name of a movement ends.
 _SHAPES: tuple[tuple[Verb, str], ...] = (
+    ("out", rf"{_THE}(?P<t>.+?) {_STANDS}(?:after|behind|outside(?: of)?) {_THE}(?P<n>{_FORM}){_NOT_IN}"),
+    ("out", rf"{_THE}(?P<t>.+?) (?:is|are|as|should be|comes? as|goes? as) {_OWN_PART}(?P<n>)(?:,? .*)?"),
+    (
+        "out",
+        rf"(?:take|move|put|get|pull) {_THE}(?P<t>.+?) (?:out of|outside(?: of)?|after|behind) {_THE}(?P<n>{_FORM})",
+    ),
+    ("add", rf"{_ADD} (?P<n>.+?){_FIRST}(?P<f>)"),
+    ("add", rf"(?:start|begin|open) with {_THE}(?P<n>.+)(?P<f>)"),
+    ("add", rf"{_ADD} (?P<n>.+?){_BEHIND_ALL}(?P<l>)"),
+    ("add", rf"{_ADD} (?P<n>.+?){_LASTLY}(?P<e>)"),
+    ("add", rf"(?:finish|end|close)(?: off| up)? with {_THE}(?P<n>.+)(?P<l>)"),
     ("move", rf"(?:move|shift|put) {_THE}(?P<t>.+?) (?:in)?to {_THE}(?P<n>{_PART}?){_FROM}"),
     (
         "move",
@@ -157,6 +186,26 @@ def as_it_shall_be(text: str) -> Edit | None:
     return Edit("change", "", match["n"].strip(" .!,")) if match and fits else None
 
 
+_MADE = re.compile(rf"^{_MAKE}\s+(?:(?:it|that|this|the)\s+)?", re.IGNORECASE)
+_TOWARDS = re.compile(
+    r"\b(?:down to|up to|down|up|to|at|of|per set|only|just|less|fewer|more|pls|please|instead)\b|[,:=]",
+    re.IGNORECASE,
+)
+
+
+def told_of_line(text: str) -> tuple[Edit, ...]:
+    """`Goblet squats at 20/16`, `less burpees, 8`, `make it 4x6`: what a line is from now on."""
+    edit = as_it_shall_be(text)
+    if edit is None or _NO.search(text) or not re.search("[0-9]", edit.new):
+        return ()
+    words = " ".join(_TOWARDS.sub(" ", _MADE.sub("", edit.new)).split())
+    behind = re.fullmatch(r"(?P<n>[0-9]\S*) (?P<t>(?!.*\band\b)\D+)", words)
+    return (
+        edit._replace(new=words),
+        *((edit._replace(target=behind["t"], new=behind["n"]),) if behind else ()),
+    )
+
+
 def read_edits(text: str) -> tuple[Edit, ...]:
     """The ways in which words may ask for a change, the likelier first; () for words about something else."""
     words = plain(text[: _LONGEST + 1])
@@ -177,4 +226,7 @@ def read_edits(text: str) -> tuple[Edit, ...]:
 
 def _edit(verb: Verb, match: re.Match[str]) -> Edit:
     told = match.groupdict()
-    return Edit(verb, told["t"].strip(), told["n"].strip(" .,!"), beside=(told.get("o") or "").strip())
+    place = next((where for group, where in _PLACED.items() if group in told), "")
+    target = place or told["t"].strip()
+    new = re.sub(r"^an? (?=[a-z][a-z -]{2,12}:)", "", told["n"].strip(" .,!"))
+    return Edit(verb, target, new, beside=(told.get("o") or "").strip())

@@ -29,7 +29,7 @@ from core.measures import MassUnit
 from core.movements.lookup import catalogue
 from core.notation.changes import Changed, Unclear, changed
 from core.notation.editing import fact_in
-from core.notation.edits import says_it_is_wrong, sounds_like_a_change
+from core.notation.edits import says_it_is_wrong, sounds_like_a_change, told_of_line
 from core.notation.people import find_name
 from core.notation.session import read_session
 from core.notation.writing import write_line
@@ -57,9 +57,11 @@ _MAKES: Final = re.compile(
 async def as_amendment(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """None unless the visitor has a session that is yet to be posted, or one of today, and it can be meant."""
     groups = await coached_groups(visit)
+    if not groups or find_name(text, tuple(await coached_athletes(visit))):
+        return None
     is_said = sounds_like_a_change(without_day(text)) or bool(time_in(text) or _IN_MINUTE.match(text))
-    if not groups or not (is_said or fact_in(text, catalogue()) or is_one_line(text)):
-        return await not_of_day(visit, text) if groups and _MAKES.match(text) else None
+    if not (is_said or fact_in(text, catalogue()) or told_of_line(text) or is_one_line(text)):
+        return await not_of_day(visit, text) if _MAKES.match(text) else None
     named = None if time_in(text) else await of_day(visit, text)
     record, wish = (named, without_day(text)) if named else (await newest(visit, groups), text)
     # `5 rounds` of what is posted already is rather a score.
@@ -135,10 +137,11 @@ async def in_doubt(visit: Visit, record: SessionRecord, text: str) -> Outcome | 
             session_id=record.id, revision=record.revision, earlier=record.revision - 1 or None
         )
         return visit.told(wrong)
-    if not read_session(text, catalogue()).holds_work or find_name(
-        text, tuple(await coached_athletes(visit))
-    ):
+    read = read_session(text, catalogue())
+    if not read.holds_work:
         return None
+    if not read.is_clear:
+        return visit.told(NotAmended(left=(text,)))
     await visit.uow.questions.ask(visit.chat, DRAFT, {"session": record.id, "text": text}, visit.now)
     posted_in = None if in_hand else (await visit.group(record.group_id)).title
     return visit.told(AskChangeOrNew(session_id=record.id, text=text, group=posted_in))

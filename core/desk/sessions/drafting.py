@@ -1,17 +1,17 @@
 """What a coach types about their draft: `post now`, `post it tomorrow at 7`, `discard it`."""
 
 import re
-from datetime import UTC, datetime, timedelta
+from datetime import UTC, datetime, time, timedelta
 
 from core.desk.coached import coached_ids
 from core.desk.commands import DiscardSession, PostLater, PostSession
 from core.desk.days import today_in, zone_of
 from core.desk.outcome import Outcome
-from core.desk.sessions.posting import discard_session, post_session
-from core.desk.sessions.says import AskWhen
+from core.desk.sessions.posting import MORNING, discard_session, post_session
+from core.desk.sessions.says import AskWhen, NoHabit
 from core.desk.sessions.scheduled import post_later, to_post
 from core.desk.visit import Visit
-from core.notation.moments import DAY_WORD, find_clock, find_days
+from core.notation.moments import DAY_WORD, Clock, find_clock, find_days
 from core.store.records import Group, SessionRecord, SessionState
 
 _NOW = re.compile(r"^\W*(?:now|right away|please|to the group|at once)?\W*$", re.IGNORECASE)
@@ -39,6 +39,12 @@ _MOVE = re.compile(
     r"(?:(?:to|for|at|on|out|be)\s+)*",
     re.IGNORECASE,
 )
+_NOON = 12
+_HABIT = re.compile(
+    r"\b(?:every|each|always|automatically|by default|from now on|as a rule|regularly|daily|weekly"
+    r"|on (?:mon|tues|wednes|thurs|fri|satur|sun)days)\b",
+    re.IGNORECASE,
+)
 _WHEN = re.compile(
     r"^(?:(?:at|on|in|the|half|quarter|past|to|this|next|morning|evening|afternoon|noon|instead|please|pls|o'?clock|then"
     rf"|today|tonight|tomorrow|{DAY_WORD}|\d{{1,2}}(?:[:.]\d\d)?\s?(?:am|pm|h)?|am|pm)[\s,.!]*)+$",
@@ -53,18 +59,30 @@ def time_in(text: str) -> str:
 
 
 async def as_another_time(visit: Visit, record: SessionRecord, text: str) -> Outcome | None:
-    """Of what is to be posted later: the day or the hour that isn't named stays. None where no time is told."""
+    """Of what is to be posted later: the day or the hour that isn't named stays. None where no time is told.
+
+    A draft that nothing was said of goes out in the morning of the day that is named, or at its hour.
+    """
     when = time_in(text)
-    if record.state is not SessionState.SCHEDULED or record.post_at is None or not when:
+    if record.state not in {SessionState.SCHEDULED, SessionState.DRAFT} or not when:
         return None
     group = await visit.group(record.group_id)
-    set_for = record.post_at.astimezone(zone_of(group))
     days, clock = find_days(when, today_in(group, visit.now)), find_clock(when)
-    if not (days or clock):
+    if not (days or clock) or (record.post_at is None and not days):
         return None
-    day, at = days[0] if days else set_for.date(), clock.at if clock else set_for.time()
+    set_for = record.post_at.astimezone(zone_of(group)) if record.post_at else None
+    day = days[0] if days else set_for.date() if set_for else today_in(group, visit.now)
+    at = in_its_half(clock, set_for) if clock else set_for.time() if set_for else MORNING
     moment = datetime.combine(day, at, zone_of(group)).astimezone(UTC)
     return await to_post(visit, record, moment) if moment > visit.now else visit.told(AskWhen())
+
+
+def in_its_half(clock: Clock, instead_of: datetime | None) -> time:
+    """The hour told in place of another: `at 6` beside a post of the evening is of the evening."""
+    late = (
+        instead_of is not None and instead_of.hour >= _NOON and not clock.half_told and clock.at.hour < _NOON
+    )
+    return clock.at.replace(hour=clock.at.hour + _NOON) if late else clock.at
 
 
 async def posting(visit: Visit, draft: SessionRecord, when: str, said: str = "") -> Outcome:
@@ -72,21 +90,30 @@ async def posting(visit: Visit, draft: SessionRecord, when: str, said: str = "")
     if _NOW.match(when):
         return await post_session(visit, PostSession(session=draft.id, revision=draft.revision))
     group = await visit.group(draft.group_id)
-    moment = moment_in(when, group, visit.now) or moment_in(said, group, visit.now)
+    if is_habit(said):
+        return visit.told(NoHabit())
+    set_for = draft.post_at.astimezone(zone_of(group)) if draft.post_at else None
+    moment = moment_in(when, group, visit.now, set_for) or moment_in(said, group, visit.now, set_for)
     if moment is None:
         return visit.told(AskWhen())
     minute = int(moment.timestamp()) // 60
     return await post_later(visit, PostLater(session=draft.id, revision=draft.revision, minute=minute))
 
 
-def moment_in(text: str, group: Group, now: datetime) -> datetime | None:
+def is_habit(text: str) -> bool:
+    """`Post on fridays at 6 automatically`: what shall be so each time is no word about this one."""
+    return bool(_HABIT.search(text))
+
+
+def moment_in(text: str, group: Group, now: datetime, instead_of: datetime | None = None) -> datetime | None:
     """The moment meant on the group's clock, always to come; None where none is named. Without a day: the next."""
     clock = find_clock(text)
     if clock is None:
         return None
+    at = in_its_half(clock, instead_of)
     days = find_days(text, today_in(group, now))
     day = days[0] if days else today_in(group, now)
-    moment = datetime.combine(day, clock.at, zone_of(group))
+    moment = datetime.combine(day, at, zone_of(group))
     if moment <= now and not days:
-        moment = datetime.combine(day + timedelta(days=1), clock.at, zone_of(group))
+        moment = datetime.combine(day + timedelta(days=1), at, zone_of(group))
     return moment.astimezone(UTC) if moment > now else None

@@ -265,6 +265,10 @@ class AskWhen(Said):
     """To the coach: no moment to come was named."""
 
 
+class NoHabit(Said):
+    """A coach wants sessions posted at some hour each time, and there is no such habit."""
+
+
 class NothingOfDay(Said):
     """There is no session of the day that was named."""
 

@@ -1,5 +1,7 @@
 """A coach speaks of scores: nothing goes on the board that nobody said or agreed to."""
 
+from datetime import timedelta
+
 import pytest
 
 from tests.acceptance.people import answers_what_is_asked
@@ -110,4 +112,56 @@ async def test_a_coachs_reply_in_the_group_is_asked_about_in_private(crew, poste
     post = await crew.group.last_message
     await crew.coach.says("7+12", in_=crew.group, reply_to=post)
     await crew.coach.hears("Is 7 rounds + 12 your own score?")
+    await crew.group.hears_nothing()
+
+
+HILLS = "Hill sprints\n8 x 20s hard uphill run, walk back down"
+
+
+@world
+async def two_days(crew):
+    """A session of yesterday that goes for time, and one of today that goes by the metre."""
+    ilse = await crew.has("Ilse")
+    await crew.gets("Monday, slow and strong\n3 rounds for time:\n10 goblet squats\n12 lunges\n200 m run")
+    await crew.room.travels(timedelta(hours=24))
+    await crew.gets(HILLS)
+    return ilse
+
+
+@pytest.mark.parametrize(
+    "words", ["Ilse got 15:20 on monday", "Ilse 15:20 yesterday", "Ilse did 15:20 on Monday"]
+)
+async def test_a_score_of_a_day_that_is_named_is_of_that_days_session(crew, two_days, words):
+    await crew.coach.says(words)
+    told = await crew.coach.hears("15:20")
+    if "Shall I note" in told.text:
+        await crew.coach.presses("Yes, for Ilse", on=told)
+        told = await crew.coach.hears("Noted for Ilse")
+    assert "Monday, slow and strong" in told.text
+
+
+async def test_a_day_without_a_session_is_asked_about(crew, two_days):
+    await crew.coach.says("Ilse got 15:20 on saturday")
+    await crew.coach.hears("Which session")
+    await crew.group.hears_nothing()
+
+
+async def test_what_nobody_can_have_run_is_asked_before_anybody_reads_it(crew, two_days):
+    await crew.coach.says("Ilse told me she ran 4.2k in 25 min")
+    await crew.coach.hears("Really 4200 m?")
+    await crew.group.hears_nothing()
+
+
+async def test_a_score_put_right_takes_the_place_of_the_one_before(crew, two_days):
+    await crew.coach.says("Ilse did 15:10 yesterday")
+    await crew.coach.hears("Noted for Ilse: 15:10")
+    await crew.coach.says("Ilse did 14:10 yesterday not 15:10")
+    await crew.coach.hears("Noted for Ilse: 14:10")
+
+
+async def test_a_number_in_another_matter_answers_no_question_about_a_score(crew, two_days):
+    await crew.coach.says("Ilse got 15:20")
+    asked = await crew.coach.hears("")
+    await crew.coach.says("Petra starts with us on monday, she's 62")
+    assert (await crew.coach.hears("")).text != asked.text
     await crew.group.hears_nothing()

@@ -1,5 +1,9 @@
 """The session of the day that a coach names is the one that is changed or withdrawn."""
 
+import pytest
+
+from tests.acceptance.people import SESSION
+
 
 async def test_a_named_day_is_the_session_that_is_changed(crew):
     await crew.gets("Thursday strength\n3 rounds:\n15 push-ups\n200 m run")
@@ -25,3 +29,28 @@ async def test_a_minute_of_an_emom_is_the_line_that_has_its_turn_then(crew):
     await crew.gets("Tuesday\nEMOM 12\n8 push-ups\n6 burpees\n10 sit-ups")
     await crew.coach.says("in minute 3 do hollow holds")
     assert "hollow hold" in (await crew.coach.hears("Here's how I read it")).text
+
+
+async def test_a_draft_is_moved_to_a_day_and_an_hour(crew):
+    await crew.coach.says(SESSION)
+    await crew.coach.says("move it to friday 7pm")
+    await crew.coach.hears("on Friday at 19:00")
+
+
+async def test_an_hour_told_in_place_of_an_evening_is_of_the_evening(crew):
+    await crew.coach.says(SESSION)
+    await crew.coach.says("post it friday 19:00")
+    await crew.coach.hears("on Friday at 19:00")
+    await crew.coach.says("can you post it at 6 instead")
+    await crew.coach.hears("on Friday at 18:00")
+
+
+@pytest.mark.parametrize("words", ["can you post on fridays at 6 automatically", "always post it at 6"])
+async def test_a_habit_of_posting_is_said_not_to_be_there_and_moves_nothing(crew, words):
+    await crew.coach.says(SESSION)
+    await crew.coach.says("post it friday 19:00")
+    await crew.coach.hears("on Friday at 19:00")
+    await crew.coach.says(words)
+    await crew.coach.hears("so nothing has changed")
+    await crew.coach.says("what's planned?")
+    await crew.coach.hears("19:00")

@@ -21,6 +21,7 @@ from core.desk.sessions.says import (
     GroupPost,
     Marked,
     NoCoachHere,
+    NoHabit,
     NothingRead,
     NotPosted,
     PostReplaced,
@@ -276,6 +277,14 @@ def not_posted(said: NotPosted) -> Worded:
     )
     row = (Button("Post now", PostSession(session=said.session_id, revision=said.revision)),)
     return Worded(f"{text}\n\n{escape(said.board)}", (row,))
+
+
+@wording("en", NoHabit)
+def no_habit(_: NoHabit) -> Worded:
+    return Worded(
+        "I keep no hour at which I post every time, so nothing has changed. I post each session when you say, like "
+        "<code>post it friday 6pm</code>."
+    )
 
 
 @wording("en", AskWhen)
