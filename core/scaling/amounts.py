@@ -49,6 +49,22 @@ AT_LEAST = {AmountUnit.REPS: 10.0, AmountUnit.SECONDS: 20.0}
 Done = tuple[Movement, Variant]
 
 
+class Asked(NamedTuple):
+    """All of a line and its block that says how much of a way stands for it.
+
+    `top`: the most of the block's scheme, where it has one. `one_side`: the coach named it. `clocked`: the next turn
+    comes with the clock; `to_the_end`: as much as goes is wanted.
+    """
+
+    amount: float | None
+    unit: AmountUnit
+    per_side: bool
+    one_side: bool
+    top: int | None
+    clocked: bool
+    to_the_end: bool
+
+
 class Amount(NamedTuple):
     """`shown` as it would stand in the version, in `unit`; `in_a_set` what one side works in one set.
 
@@ -63,48 +79,63 @@ class Amount(NamedTuple):
     less: float = 1.0
 
 
-def amount_of(block: Block, line: Line, written: Done, to: Done) -> Amount:
+def asked_of(block: Block, line: Line) -> Asked:
+    """What a line asks for, in its block."""
+    return Asked(
+        line.amount,
+        line.unit,
+        line.per_side,
+        line.side in {"left", "right"},
+        max(block.scheme, default=None),
+        block.format is Format.INTERVALS or block.work_s is not None,
+        block.format in {Format.MAX_REPS, Format.HOLD},
+    )
+
+
+def amount_of(asked: Asked, written: Done, to: Done) -> Amount:
     """The amount of a way `to` that stands for the `written` one."""
     movement, variant = to
-    unit, sides = _unit(line, written, to), movement.sides_of(variant)
-    parted = sides == "one" and not line.per_side and written[0].sides_of(written[1]) != "one"
-    per_side = sides != "both" and (line.per_side or parted)
-    amount = max(block.scheme) if block.scheme else line.amount
+    unit, sides = _unit(asked, written, to), movement.sides_of(variant)
+    parted = sides == "one" and not asked.per_side and written[0].sides_of(written[1]) != "one"
+    per_side = sides != "both" and (asked.per_side or parted)
+    amount = asked.amount if asked.top is None else asked.top
     if amount is not None:
-        amount = _carried(amount, line, written, to, unit)
-        amount = _of_one_side(block, amount, unit, variant) if parted else amount
+        amount = _carried(amount, asked, written, to, unit)
+        amount = _of_one_side(amount, unit, variant, clocked=asked.clocked) if parted else amount
     whole = amount
     if amount is not None and to != written:
-        amount = _as_long_as_usual(amount, line, written, to, unit)
+        amount = _as_long_as_usual(amount, asked, written, to, unit)
     if movement.k is None:
         return Amount(unit, per_side, amount, None)
-    counted = _at_least(block, movement, variant) if amount is None else _counted(amount, unit, to)
-    one_side = sides != "both" and not per_side and line.side not in {"left", "right"}
+    at_least = AT_LEAST.get(movement.unit_of(variant)) if asked.to_the_end else None
+    counted = at_least if amount is None else _counted(amount, unit, to)
+    one_side = sides != "both" and not per_side and not asked.one_side
     less = amount / whole if amount and whole else 1.0
     return Amount(unit, per_side, amount, counted / 2 if counted and one_side else counted, less)
 
 
-def _as_long_as_usual(amount: float, line: Line, written: Done, to: Done, unit: AmountUnit) -> float:
+def _as_long_as_usual(amount: float, asked: Asked, written: Done, to: Done, unit: AmountUnit) -> float:
     """No more of what nobody wrote than is a set: what lasts as is usual, or about as long as what is written."""
     in_turn = to[0].sides_of(to[1]) == "alternating"
-    one = _seconds(unit, to) * (2 if in_turn and line.per_side else 1)
-    told_by_time = unit is AmountUnit.SECONDS is written_unit(line, written)
+    one = _seconds(unit, to) * (2 if in_turn and asked.per_side else 1)
+    given = written_unit(asked, written)
+    told_by_time = unit is AmountUnit.SECONDS is given
     if to[0].k is None or told_by_time or unit not in BY_THE_SET or one >= LONG_S:
         return amount
-    as_written = (line.amount or 0.0) * _worth(written, to) * _seconds(written_unit(line, written), written)
-    fewest, dose = FEWEST_IN_TURN if in_turn and not line.per_side else FEWEST, dose_of(*to)
+    as_written = (asked.amount or 0.0) * _worth(written, to) * _seconds(given, written)
+    fewest, dose = FEWEST_IN_TURN if in_turn and not asked.per_side else FEWEST, dose_of(*to)
     most = max(fewest, max(dose.most_s, dose.of_written * as_written) / one)
     about = ABOUT_AS_LONG[written[0].id == to[0].id]
     return amount if amount <= about * most else as_counted(most, unit)
 
 
-def _of_one_side(block: Block, amount: float, unit: AmountUnit, to: Variant) -> float:
+def _of_one_side(amount: float, unit: AmountUnit, to: Variant, *, clocked: bool) -> float:
     """Of what both sides do at once so many a side: few stay as many, of many rather more than half.
 
     Where the next turn comes with the clock, half: a minute's work stays a minute's. And of many where hips and legs do
     all of it, whichever hand holds on.
     """
-    if block.format is Format.INTERVALS or block.work_s is not None:
+    if clocked:
         step = ROUND_TO.get(unit, 1)
         return float(step * ceil(amount * HALF / step))
     if unit is not AmountUnit.REPS:
@@ -114,15 +145,15 @@ def _of_one_side(block: Block, amount: float, unit: AmountUnit, to: Variant) -> 
     return min(amount, max(float(ceil(amount * OF_ONE_SIDE)), FEW))
 
 
-def written_unit(line: Line, written: Done) -> AmountUnit:
+def written_unit(asked: Asked, written: Done) -> AmountUnit:
     """The unit that the coach wrote; bare numbers are in the movement's own."""
     movement, variant = written
-    return movement.unit_of(variant) if line.unit is AmountUnit.REPS else line.unit
+    return movement.unit_of(variant) if asked.unit is AmountUnit.REPS else asked.unit
 
 
-def _unit(line: Line, written: Done, to: Done) -> AmountUnit:
+def _unit(asked: Asked, written: Done, to: Done) -> AmountUnit:
     """Time stays time whatever is done, and kilocalories on whatever counts them; metres stay with their movement."""
-    unit = written_unit(line, written)
+    unit = written_unit(asked, written)
     goes_on = to[0].pattern is Pattern.TRAVEL or written[0].unit_of(written[1]) is not AmountUnit.SECONDS
     if unit is AmountUnit.SECONDS and goes_on:
         return unit
@@ -132,9 +163,9 @@ def _unit(line: Line, written: Done, to: Done) -> AmountUnit:
     return unit if same else to[0].unit_of(to[1])
 
 
-def _carried(amount: float, line: Line, written: Done, to: Done, unit: AmountUnit) -> float:
+def _carried(amount: float, asked: Asked, written: Done, to: Done, unit: AmountUnit) -> float:
     """The amount in the unit of a stand-in: the same where one is worth the other, else by its time."""
-    given = written_unit(line, written)
+    given = written_unit(asked, written)
     amount *= _worth(written, to) if given is AmountUnit.REPS else 1.0
     if unit is given and _is_worth_the_same(unit, written, to):
         return amount
@@ -189,10 +220,3 @@ def _counted(amount: float, unit: AmountUnit, done: Done) -> float:
     """In what the movement counts by itself: repetitions, or seconds of a hold."""
     own = done[0].unit_of(done[1])
     return amount if unit is own else amount * _seconds(unit, done) / _seconds(own, done)
-
-
-def _at_least(block: Block, movement: Movement, variant: Variant) -> float | None:
-    """Where as much as goes is wanted, what should go at least."""
-    if block.format not in {Format.MAX_REPS, Format.HOLD}:
-        return None
-    return AT_LEAST.get(movement.unit_of(variant))

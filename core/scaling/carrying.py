@@ -4,7 +4,7 @@ from decimal import Decimal
 
 from core.ability.meant import meant_variant
 from core.movements.lookup import Catalogue
-from core.scaling.amounts import Done, amount_of
+from core.scaling.amounts import Done, amount_of, asked_of
 from core.sessions.values import Block, Format, Line
 
 
@@ -13,16 +13,16 @@ def carried_over(old: Line, new: Line, movements: Catalogue) -> Line:
 
     However much it is: how much is a usual set is the coach's to say here.
     """
-    block = Block(format=Format.QUALITY, lines=(old,))
+    asked = asked_of(Block(format=Format.QUALITY, lines=(old,)), old)
     written, to = _done(old, movements), _done(new, movements)
 
     def stands_for(amount: float | None) -> float | None:
         if amount is None:
             return None
-        one = amount_of(block, old.model_copy(update={"amount": amount}), written, to)
+        one = amount_of(asked._replace(amount=amount), written, to)
         return None if one.shown is None else round(one.shown / one.less)
 
-    first = amount_of(block, old, written, to)
+    first = amount_of(asked, written, to)
     return new.model_copy(
         update={
             "amount": stands_for(old.amount),

@@ -36,7 +36,11 @@ def doses() -> tuple[Dose, ...]:
 
 def dose_of(movement: Movement, variant: Variant) -> Dose:
     """How long a set of this is, by its pattern, else by what it mainly trains: the two may share a name."""
-    main, one_s = movement.main_of(variant), variant.seconds.value
+    return _dose(movement.pattern, movement.main_of(variant), variant.seconds.value)
+
+
+@cache
+def _dose(pattern: Pattern, main: Part, one_s: float) -> Dose:
     lasting = [dose for dose in doses() if one_s >= dose.from_s]
-    of_pattern = (dose for dose in lasting if movement.pattern in dose.patterns)
+    of_pattern = (dose for dose in lasting if pattern in dose.patterns)
     return next(of_pattern, None) or next(dose for dose in lasting if main in dose.parts)

@@ -1,7 +1,7 @@
 """What a way costs whoever does it: how far it lies from what the coach wrote."""
 
-from collections import deque
-from collections.abc import Iterator, Sequence
+from collections import defaultdict, deque
+from collections.abc import Iterator
 from functools import lru_cache
 from typing import NamedTuple
 
@@ -11,8 +11,7 @@ from core.movements.values import Part, Pattern
 from core.scaling.amounts import LONG_S, Done
 from core.scaling.costs import Charge, Costs
 from core.scaling.parts import Kept, kept_of
-from core.scaling.ways import Near, Way
-from core.sessions.values import Block
+from core.scaling.ways import Near
 
 # What anybody has to lean on is no machine.
 FURNITURE = frozenset({"chair", "table"})
@@ -43,22 +42,29 @@ class Compared(NamedTuple):
     heavy: bool
 
 
-def charged(block: Block, way: Way, written: Way, catalogue: Catalogue, costs: Costs, *, heavy: bool) -> Way:
-    """The way with what it costs by itself."""
-    units, one_sided = (written.unit, way.unit), way.per_side is not written.per_side
-    counted = _counted(Compared(written.id, way.id, units, one_sided, bool(block.scheme), heavy), catalogue)
-    charges = [Charge(entry, round(count * getattr(costs, entry))) for entry, count in counted]
-    charges = [charge for charge in charges if charge.points]
-    return way._replace(charges=tuple(charges), base=sum(charge.points for charge in charges))
+class Lie(NamedTuple):
+    """How a way lies to the written one; `charges` are what it costs whoever does it, `base` their sum."""
+
+    near: Near
+    charges: tuple[Charge, ...] = ()
+    base: int = 0
 
 
-def nearness(way: Way, written: Way) -> Near:
-    """How a way lies to the written one."""
-    if way.id == written.id:
-        return Near.WRITTEN
-    if way.movement is written.movement:
+@lru_cache(maxsize=65536)
+def lie_of(of: Compared, catalogue: Catalogue, costs: Costs) -> Lie:
+    """How a way lies to the written one, and what it costs by itself."""
+    if of.way == of.written:
+        return Lie(Near.WRITTEN)
+    counted = ((entry, round(count * getattr(costs, entry))) for entry, count in _charges(of, catalogue))
+    charges = tuple(Charge(entry, points) for entry, points in counted if points)
+    near = _nearness(catalogue.variant(of.written), catalogue.variant(of.way))
+    return Lie(near, charges, sum(charge.points for charge in charges))
+
+
+def _nearness(written: Done, way: Done) -> Near:
+    if way[0] is written[0]:
         return Near.VARIANT
-    return Near.ELSEWHERE if _kept(way, written).main_lost else Near.MOVEMENT
+    return Near.ELSEWHERE if kept_of(written, way).main_lost else Near.MOVEMENT
 
 
 @lru_cache(maxsize=4096)
@@ -85,20 +91,10 @@ def _is_for_the_same(kept: Kept) -> bool:
     return kept.is_for_it and not kept.main_lost
 
 
-def _kept(way: Way, written: Way) -> Kept:
-    return kept_of((written.movement, written.variant), (way.movement, way.variant))
-
-
-@lru_cache(maxsize=65536)
-def _counted(of: Compared, catalogue: Catalogue) -> tuple[tuple[str, float], ...]:
-    """How many times each entry of the table of costs is charged."""
-    return () if of.way == of.written else tuple(one for one in _charges(of, catalogue) if one[1])
-
-
 def _charges(of: Compared, catalogue: Catalogue) -> Iterator[tuple[str, float]]:
     written, way = catalogue.variant(of.written), catalogue.variant(of.way)
     same = way[0] is written[0]
-    places, away = _unnamed(of, written, catalogue)
+    places, away = _unnamed(of, catalogue)
     if same:
         yield "step", _steps(of.written, of.way, catalogue)
     elif of.heavy and places < MOST_UNNAMED:
@@ -119,14 +115,13 @@ def _charges(of: Compared, catalogue: Catalogue) -> Iterator[tuple[str, float]]:
     yield "long_piece", _is_long(of.units[1], way) and not _is_long(of.units[0], written)
 
 
-def _unnamed(of: Compared, written: Done, catalogue: Catalogue) -> tuple[int, int]:
+def _unnamed(of: Compared, catalogue: Catalogue) -> tuple[int, int]:
     """One for each stand-in that is named before it, and for each step from the nearest one; and these steps.
 
     What lies beyond one that is named late never comes before it; whoever sits looks among what is for them.
     """
-    home = _home(of.way)
-    lists = (written[1].easier, written[1].harder, catalogue.instead(of.written))
-    named = [one for names in lists for one in _placed(names, of.way, catalogue) if _home(one[1]) == home]
+    sits = catalogue.variant(of.way)[1].is_on_a_seat
+    named = _named(of.written, sits, catalogue).get(_home(of.way), ())
     named = [one for one in named if one[1] == of.way] or named
     found = [(_steps(name, of.way, catalogue), place) for place, name in named]
     if not found:
@@ -135,12 +130,17 @@ def _unnamed(of: Compared, written: Done, catalogue: Catalogue) -> tuple[int, in
     return min((MOST_UNNAMED, 0), (place + away, away))
 
 
-def _placed(names: Sequence[str], way: str, catalogue: Catalogue) -> Iterator[tuple[int, str]]:
-    """Each name of a list, and how many stand before it; for whoever sits, of those that are for them."""
-    sits, before = catalogue.variant(way)[1].is_on_a_seat, 0
-    for name in names:
-        yield before, name
-        before += not sits or catalogue.variant(name)[1].is_on_a_seat
+@lru_cache(maxsize=4096)
+def _named(written: str, sits: bool, catalogue: Catalogue) -> dict[str, list[tuple[int, str]]]:
+    """What is named beside it by movement, each with how many stand before it; of those for the seated, who sits."""
+    variant = catalogue.variant(written)[1]
+    found = defaultdict[str, list[tuple[int, str]]](list)
+    for names in (variant.easier, variant.harder, catalogue.instead(written)):
+        before = 0
+        for name in names:
+            found[_home(name)].append((before, name))
+            before += not sits or catalogue.variant(name)[1].is_on_a_seat
+    return found
 
 
 def _home(name: str) -> str:

@@ -7,7 +7,7 @@ from bot.words.reasons import reason_words
 from core.athletes.circumstances import in_circumstances
 from core.athletes.values import Screening, Today
 from core.movements.lookup import catalogue
-from core.scaling.amounts import amount_of
+from core.scaling.amounts import amount_of, asked_of
 from core.scaling.orders import Orders
 from core.scaling.version import version_for
 from core.sessions.values import Effort, Format
@@ -50,7 +50,7 @@ def test_a_band_is_not_pulled_by_whoever_has_a_weight():
 def test_legs_do_no_more_for_it_that_one_hand_holds_the_weight():
     (block,) = session("5 rounds for time\n12 thrusters @ 40/25 kg").blocks
     both, one = (catalogue().variant(f"thruster/{way}") for way in ("barbell", "single-arm"))
-    amount = amount_of(block, block.lines[0], both, one)
+    amount = amount_of(asked_of(block, block.lines[0]), both, one)
     assert (amount.per_side, amount.shown) == (True, 6)
 
 
