@@ -3,6 +3,8 @@
 import asyncio
 import gc
 import os
+import shutil
+import tempfile
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -26,6 +28,21 @@ gc.set_threshold(*_LOOKED_FOR_GARBAGE)
 _HERE = Path(__file__).parent
 # Whole days, processes that are killed, a browser: a single test of them takes longer than hundreds of others.
 _LONG = (_HERE / "soak", _HERE / "acceptance" / "durable", _HERE / "acceptance" / "page")
+
+# Thousands of small databases are made, and every transaction waits until the disk has it: memory has it at once.
+_MEMORY = Path("/dev/shm")  # noqa: S108 - a folder of its own is made in it
+_ROOM_FOR_ALL = 3_000_000_000
+
+
+@pytest.hookimpl(tryfirst=True)
+def pytest_configure(config: pytest.Config) -> None:
+    """Let tests have their files in memory where there is room, and the computer offers it."""
+    asked = config.option.basetemp or hasattr(config, "workerinput")
+    if asked or not os.access(_MEMORY, os.W_OK) or shutil.disk_usage(_MEMORY).free < _ROOM_FOR_ALL:
+        return
+    folder = tempfile.mkdtemp(prefix="bellwether-tests-", dir=_MEMORY)
+    config.option.basetemp = folder
+    config.add_cleanup(lambda: shutil.rmtree(folder, ignore_errors=True))
 
 
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
