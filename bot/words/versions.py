@@ -136,9 +136,10 @@ def _variant(line: VersionLine) -> Variant:
 
 
 def _amount(line: VersionLine) -> str:
-    minutes = (line.amount or 0) / MINUTE
-    if line.unit is AmountUnit.SECONDS and line.amount_to is None and minutes in WHOLE_MINUTES:
-        return f"{number(minutes)} min{_of(line)}"
+    minutes, most = (line.amount or 0) / MINUTE, (line.amount_to or line.amount or 0) / MINUTE
+    if line.unit is AmountUnit.SECONDS and minutes in WHOLE_MINUTES and most in WHOLE_MINUTES:
+        said = number(minutes) if minutes == most else f"{number(minutes)}-{number(most)}"
+        return f"{said} min{_of(line)}"
     amount = "-".join(map(str, line.scheme)) if line.amount is None else number(line.amount)
     if line.amount is not None and line.amount_to is not None and line.amount_to != line.amount:
         amount = f"{amount}-{number(line.amount_to)}"

@@ -7,7 +7,7 @@ from core.notation.line_names import read_name
 from core.notation.names import Lexicon
 from core.notation.pieces import Piece
 from core.notation.quantities import NUMBER, kilograms
-from core.sessions.values import LoadRule
+from core.sessions.values import EASY, LoadRule
 
 # A box under 30 cm is told in inches, and none is lower than 10 of them (estimates).
 _LOWEST_CM, _LOWEST_IN, _HIGHEST_CM = 30, 10, 110
@@ -139,9 +139,10 @@ def _settle_row(piece: Piece, lexicon: Lexicon) -> None:
 
 
 def _is_heavy(piece: Piece) -> bool:
-    """With a share of one's best, or more than can be held in front."""
+    """With a share of one's best, in sets that are to be hard, or more than can be held in front."""
     rules = [piece.load_rule, *(one for one in piece.each_set if isinstance(one, LoadRule))]
     of_best = any(rule and (rule.percent or rule.heavy) for rule in rules)
+    of_best |= bool(piece.sets) and any(rule and (rule.effort or 0) > EASY for rule in rules)
     return of_best or any(load >= _ON_THE_BACK_KG for load in piece.loads_kg)
 
 

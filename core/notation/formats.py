@@ -7,13 +7,12 @@ from core.notation.drafts import Draft
 from core.notation.efforts import is_easy
 from core.notation.kinds import is_calming, is_taken_easy
 from core.notation.manners import GOES_ON
-from core.notation.pieces import Piece
+from core.notation.pieces import FAR, Piece
 from core.sessions.values import BlockKind, Format
 
 UNSCORED = {BlockKind.WARM_UP, BlockKind.COOL_DOWN, BlockKind.SKILL}
 _OF_MOST = {None, Format.AMRAP, Format.MAX_REPS, Format.SETS}
 _ON_MACHINES = {"arm cranking", "stair climb"}
-FAR = {AmountUnit.METRES, AmountUnit.KCAL}
 # So far under a load is a march, no carry (an estimate).
 _FAR_UNDER_LOAD_M = 1000
 _MOST_IN_A_SET = 12
@@ -99,6 +98,23 @@ def _one_after_the_other(draft: Draft, said: Format | None) -> Format | None:
     return Format.SETS if plain and told and one and len(pieces) > 1 else None
 
 
+def _in_stages(draft: Draft, said: Format | None) -> Format | None:
+    """`200-400-600-400-200 m`, `1-2-3-2-1 min row, 1 min rest`: one way of going, longer or shorter each time."""
+    pieces = draft.pieces
+    told = (
+        len({(piece.start, placed.row.number) for piece, placed in zip(pieces, draft.lines, strict=True)})
+        == 1
+    )
+    goes = all(piece.meaning and piece.meaning.unit in FAR and piece.amount for piece in pieces)
+    paused = "rest_s" in draft.facts or all(piece.unit in FAR for piece in pieces)
+    plain = (
+        said is None
+        and not draft.facts.keys() & {"scheme", "cap_s", "minutes"}
+        and draft.kind not in UNSCORED
+    )
+    return Format.INTERVALS if plain and told and goes and paused and len(pieces) > 1 else None
+
+
 def _work_and_rest(draft: Draft, said: Format | None) -> Format | None:
     """`Work: 40 s`, `rest: 20 s`, each in a row of its own; or a rest behind each of what takes as long."""
     told = draft.facts.keys() >= {"work_s", "rest_s"} or rests_behind_each_s(draft)
@@ -146,6 +162,7 @@ _RULES: tuple[Callable[[Draft, Format | None], Format | None], ...] = (
     _repeated,
     _held_once,
     _one_after_the_other,
+    _in_stages,
     _open_ladder,
 )
 

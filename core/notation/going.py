@@ -8,10 +8,11 @@ from core.notation.drafts import Draft, Placed
 from core.notation.efforts import EASY_ANYWAY, is_easy
 from core.notation.kinds import is_taken_easy
 from core.notation.names import Lexicon, Meaning
-from core.notation.paces import is_on_water, is_paced
+from core.notation.paces import WHILE_RESTING, is_on_water, is_paced
 from core.notation.pieces import Piece
 from core.notation.quantities import MINUTE_S
 from core.notation.text import Row
+from core.sessions.values import EASY, Effort
 
 _WORD = re.compile(r"[^\W\d_]{3,}")
 _FAR = re.compile(
@@ -19,18 +20,28 @@ _FAR = re.compile(
 )
 _HARD = re.compile(r"\b(?:hard|fast|quick|uphill|up|brisk|strong|all out)\b")
 
+# Only who runs speaks so (common practice, no source).
+_ON_FOOT = re.compile(
+    r"\b(?:fartlek|tempo(?=\s?(?:\(|pace|effort|$))|threshold|uphill|hill (?:rep(?:eat)?s|sprints?)"
+    r"|(?:easy|long|recovery) run)\b",
+    re.MULTILINE,
+)
+_FAST = frozenset(("fast", "hill"))
 _SHORTEST_RUN_M = 100
 
+_AT_EASE = Effort(high=EASY)
 _BETWEEN = re.compile(r"\b(?:between|rest|recover)")
 
 
 def way_of_all(rows: Iterable[Row], lexicon: Lexicon) -> Meaning | None:
     """The one way of getting on that a board names, or running where only distances are told; else None."""
-    text = "\n".join(row.text.lower() for row in rows)
+    text = WHILE_RESTING.sub(" ", "\n".join(row.text.lower() for row in rows))
     found = [meaning for word in dict.fromkeys(_WORD.findall(text)) if (meaning := lexicon.exact(word))]
     ways = [one for one in found if one.unit is AmountUnit.METRES and not one.held]
     if not ways and is_on_water(text):
         return lexicon.exact("row")
+    if not ways and _ON_FOOT.search(text):
+        return lexicon.exact("run")
     if not ways:
         return lexicon.exact("run") if _FAR.search(text) and not found else None
     if len({one.movement for one in ways}) > 1:
@@ -45,14 +56,26 @@ def is_far(piece: Piece) -> bool:
     return piece.unit is AmountUnit.METRES and not said and (piece.amount or 0) >= _SHORTEST_RUN_M
 
 
-def go_easy(draft: Draft, way: Meaning | None) -> None:
-    """`Cool down 10 min light` among work that all goes the same way is done that way too."""
-    told = draft.facts.keys() == {"minutes", "effort"} and is_easy(draft.facts["effort"])
-    if way is None or not told or draft.placed or draft.kind not in EASY_ANYWAY:
+def way_for(piece: Piece, way: Meaning | None, lexicon: Lexicon) -> Meaning | None:
+    """How something nameless is gone: run where no other way is told, and where only the rest is walked."""
+    return lexicon.exact(way.movement if way else "run") if way is None or is_far(piece) else way
+
+
+def not_fast(piece: Piece, lexicon: Lexicon) -> None:
+    """What is told to be easy is not done the fast way, whatever the day is called: `Tempo run: 10 min easy`."""
+    if piece.meaning and piece.meaning.variant in _FAST and is_taken_easy(piece):
+        piece.meaning = lexicon.exact(piece.meaning.movement) or piece.meaning
+
+
+def go_easy(draft: Draft, way: Meaning | None, lexicon: Lexicon) -> None:
+    """`Cool down 10 min`, `wu 10 min light` among work that all goes the same way is done that way too."""
+    told = draft.facts.keys() - {"effort"} == {"minutes"} and is_easy(draft.facts.get("effort", _AT_EASE))
+    if way is None or not told or draft.placed or draft.broken or draft.kind not in EASY_ANYWAY:
         return
     minutes = draft.facts.pop("minutes")
     said = draft.row.text.strip()
-    piece = Piece(0, said, amount=minutes * MINUTE_S, unit=AmountUnit.SECONDS, meaning=way)
+    at_ease = lexicon.exact(way.movement) if way.variant in _FAST else way
+    piece = Piece(0, said, amount=minutes * MINUTE_S, unit=AmountUnit.SECONDS, meaning=at_ease)
     draft.lines.append(Placed(piece, draft.row))
 
 

@@ -22,7 +22,7 @@ _HEADINGS = {
     kind: re.compile(
         rf"^[\W_]*(?:part |block |for (?:the |a )?)?(?:[a-f1-9][).:]\s*)?(?:{names})"
         r"(?: (?:[a-f1-9]|[1-9][0-9](?=[\W_]*$)))?"
-        r"(?=[\W_]*$|\s*[:(,;.\-|~]|\s+[0-9]|\s{2,}|(?:(?<=warm.up)|(?<=cool.down))\s+(?!is\b|was\b|flow\b)[a-z])"
+        r"(?=[\W_]*$|\s*[:(,;.\-|~]|\s+[0-9]|\s{2,}|(?:(?<=warm.up)|(?<=warmup)|(?<=cool.down)|(?<=cooldown))\s+(?!is\b|was\b|flow\b)[a-z])"
     )
     for kind, names in _KINDS.items()
 }
@@ -30,9 +30,15 @@ _BEHIND = re.compile(
     r"(?<=[a-z0-9])[\s,;\-]+(?:to|as(?: an?)?|for(?: the| an?)?) (?:(?P<warm>warm[ \-]?up)|cool[ \-]?down)\b(?=[\W_]*$)"
 )
 _PART = re.compile(r"^[\W_]*(?:part|block|piece|section)\s+(?:[a-f]|[1-9])\b\s*[:.)\-]*")
+_MONTHS = (
+    "jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?"
+    "|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?"
+)
+# `Monday:`, `Tues -`; with its date it needs no mark behind it.
 _DAY = re.compile(
     r"^[\W_]*(?:(?:mon|tues?|wed(?:nes|s)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)(?:day)?|day [1-7])"
-    r"(?:,?\s[0-9]{1,2}(?:[:.][0-9]{2})?\s?(?:am|pm|h|o'clock)?)?\s?(?::|-(?=\s)|(?P<bare>$))\s*"
+    rf"(?:,?\s[0-9]{{1,2}}(?:[:.][0-9]{{2}})?\s?(?:am|pm|h|o'clock)?|(?P<dated>,?\s(?:the\s)?[0-3]?[0-9](?:(?:st|nd|rd|th)\b(?:\s(?:of\s)?(?:{_MONTHS})\b)?|\.?\s(?:{_MONTHS})\b)))?"
+    r"\s?(?::|-(?=\s)|(?(dated)|(?P<bare>$)))\s*"
 )
 BULLET = re.compile(
     r"^\s*(?:[*>~#=|.]+\s*|-+\s*(?![0-9]*\s*$)|[a-z][1-9]?[.)]\s+|[a-h]\s?[\-/]\s+|[a-z][1-9]:\s+|(?:[a-wyz][1-9]\s|[a-h]\s{2})\s*(?=\S)"
@@ -45,10 +51,6 @@ _NUMBERED = re.compile(r"^\s*([0-9]{1,2})(?:(?:st|nd|rd|th)(?=:|\s-\s))?(\s?[.)]
 # `2 12 burpees`: two numbers before a name are one in a list and how many
 _SPACED = re.compile(r"^\s*([0-9]{1,2})(\s)(?=([0-9]{1,3}\s?(?:cal|k?m|s|sec)?\s?[a-z]))")
 
-_MONTHS = (
-    "jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?"
-    "|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?"
-)
 _MONTHS_A_YEAR = 12
 _WEEKDAY = r"(?:(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?[ ,.\-]{1,3})?"
 DATE = re.compile(
@@ -79,7 +81,7 @@ AFTERWARDS = re.compile(
 )
 WHERE = re.compile(
     r"^[\W_]*(?:(?:buy|cash)[ \-]?(?P<way>in|out)\b|(?P<first>start|begin)(?: with)?\s?:|(?:end|finish)(?: with)?\s?:"
-    r"|finish(?: off)? with\b)"
+    r"|finish(?: off)? (?:with\b|w/))"
     r"[\s:;,\-]*"
 )
 ASIDE = re.compile(
@@ -118,7 +120,7 @@ def own_name(heading: str) -> str | None:
     name = " ".join(
         re.sub(r"^[\W_]*(?:part |block )?(?:[a-f1-9][).:]\s*)?", "", heading, flags=re.IGNORECASE).split()
     )
-    name = name.strip(" *_#=~:.-([,;|")
+    name = name[day(name.lower()) :].strip(" *_#=~:.-([,;|")
     plain = not name or _PLAIN.fullmatch(name.lower()) or "stretch" in name.lower()
     return None if plain else name.capitalize() if name.isupper() else name[:1].upper() + name[1:]
 

@@ -41,6 +41,8 @@ _AROUND_LOADS = frozenset(
 _THINGS = frozenset(("bar", "bell", "dumbell", "dumbells", "load", "weight", "weights"))
 _TWO = frozenset(("both", "pair", "two"))
 CARRIED = frozenset(("bar", "bell", "weight", "weights", "load", "one bell", "on it", "it"))
+# On which day it is done is nothing said of the work.
+_DAY = re.compile(r"(?:(?:mon|tues|wednes|thurs|fri|satur|sun)day)?")
 # `plank: hold 1 min`: says only that it is done for so long
 _GOING = frozenset(("hold", "hold it", "hold this", "hold for", "go", "keep going", "stay"))
 HELD = re.compile(
@@ -123,7 +125,9 @@ def _is_spotted(piece: Piece, words: str, lexicon: Lexicon) -> bool:
     if found is None or found.is_open or not (_is_counted(piece) or _is_plain(found)):
         return False
     _take(piece, found, lexicon)
-    piece.notes += (found.after.strip(" ,"),) if found.after.strip(" ,") else ()
+    piece.notes += tuple(
+        said for one in found.after.split(" , ") if not _DAY.fullmatch(said := one.strip(" ,"))
+    )
     return True
 
 

@@ -136,8 +136,11 @@ _IN_EACH = shape(
     rf"\s?(?P<a><num>|(?:{WORD})\b)(?:\s?(?:-|to)\s?(?P<b><num>))?(?![0-9.:/]|\s?-\s?[0-9]|\s?(?:<mass>|%|{TIME_UNITS}|'|\"|[x*]\s?[0-9]))\s?"
     rf"(?P<u>{UNITS})?(?:\sof\b)?"
 )
-# `1 x plank`: how often, where it isn't told how many or how long
-_SETS_OF = shape(r"^[\s;:]*(?P<n>1)\s?x\s(?=[a-z]{3})")
+# `1 x plank`, `4x strides 20s`: how often, where how many or how long isn't told, or stands behind
+_SETS_OF = shape(
+    r"^[\s;:]*(?:(?P<n>1)\s?x\s(?=[a-z]{3})|(?P<many>[2-9]|[12][0-9])\s?x\s"
+    rf"(?=[a-z]{{3}}[a-z \-]*\s(?:{DURATION}|<num>\s?{DISTANCE_UNIT}\b)))"
+)
 # `500 m row x 4`: behind an amount with its unit it is how often.
 _SETS_LAST = shape(
     rf"<num>\s?(?:{DISTANCE_UNIT}|{ENERGY_UNIT}|{TIME_UNITS})\b[\sa-z]*(?P<x>\bx\s?(?P<n>[0-9]{{1,2}}))[\s;]*$"
@@ -323,7 +326,8 @@ def _read_sets(piece: Piece, strip: Strip, _: MassUnit) -> None:
     if strip.take(_IN_PARTS):
         piece.notes += ("in parts",)
     if match := strip.take(_SETS) or strip.take(_SETS_OF):
-        piece.sets = NUMBER_WORDS[match["n"]] if match["n"] in NUMBER_WORDS else int(match["n"])
+        typed = match["n"] or match["many"]
+        piece.sets = NUMBER_WORDS[typed] if typed in NUMBER_WORDS else int(typed)
         if each := _IN_EACH.match(strip.text, match.end()):
             strip.blank(*each.span())
             piece.amount, piece.unit = amount_of(each["a"], each["u"])

@@ -7,6 +7,7 @@ from typing import Final
 from core.notation.clauses import Clause
 from core.notation.drafts import Draft
 from core.notation.parting import tells_how_often
+from core.notation.pieces import FAR
 from core.notation.reading import Reading
 from core.notation.text import Row
 from core.sessions.values import BlockKind, Format
@@ -48,6 +49,8 @@ def is_past_warm_up(draft: Draft, reading: Reading) -> bool:
         return False
     scored = reading.facts.get("format") in _SCORED or reading.facts.keys() & {"cap_s", "scheme"}
     heavy = any(piece.load_rule for piece in reading.pieces)
+    in_sets = bool(reading.pieces) and all(piece.sets and piece.unit in FAR for piece in reading.pieces)
+    heavy |= in_sets and "minutes" in draft.facts
     return bool(scored or heavy or _LETTERED.match(reading.row.text))
 
 

@@ -19,6 +19,13 @@ _AT: Final = r"(?:@\s?|\b(?:at|in|on)\s)"
 _OVER: Final = (
     r"\s?(?:/|\bper\b|\ba\b|min\s?/)\s?(?:500\s?m?|k(?:m|ilomet(?:re|er))?|mile|100\s?m?|lap)\b|\s?split\b"
 )
+# What runners could keep up for so long or so far (common practice, no source); `tempo 3110` is a lift's.
+_ON_FOOT: Final = (
+    r"\b(?:(?:your|the)\s)?(?:(?:lactate )?threshold\b"
+    r"|(?:(?<=min\s)|(?<=mins\s)|(?<=utes\s)|(?<=['mk@]\s)|(?<=@)|(?<=at\s))tempo\b|^tempo$"
+    r"|(?:tempo|(?:half[\s-]?)?marathon|race|mile|[0-9]{1,2}(?:\.[0-9])?\s?k(?:m)?)(?=[\s-]?(?:pace|effort)\b))"
+    r"(?:[\s-]?(?:pace|effort)\b(?:\s(?:minus|plus|less)\s[0-9]{1,2}(?:\s?s(?:ec(?:ond)?s?)?\b)?)?)?"
+)
 _PACES: Final = re.compile(
     rf"(?:\b(?:first|second|third|fourth|last|next)\s(?:one\s)?)?{_AT}?\b(?:s(?:troke)?[\s/\-]?rate|rate|s/?r)\s?[:=]?\s?(?:of\s)?{_RATES}(?![0-9:%])(?:\s?spm\b)?(?:\s?\({_CLOCKS}\))?"
     rf"|{_AT}?(?<![0-9.\-]){_RATES}\s?(?:spm|strokes?\s?(?:/|per|a)\s?min(?:ute)?)\b"
@@ -30,6 +37,7 @@ _PACES: Final = re.compile(
     rf"|{_AT}?[0-9]{{2,3}}(?:\s?-\s?[0-9]{{2,3}})?\s?%\s?(?:of\s)?(?:your\s)?"
     r"(?:hr\s?max|max(?:imum)?\s(?:hr|heart rate)|mhr|ftp|vo2\s?max)\b"
     rf"|{_AT}?\but\s?-?[12]\b(?:\s?(?:-|/|to)\s?(?:ut)?[12]\b)?"
+    rf"|{_AT}?{_ON_FOOT}"
 )
 # `r24`; a rest is told in steps of five seconds.
 _SHORT: Final = re.compile(
@@ -65,6 +73,10 @@ RESTING: Final = re.compile(
     rf"|\b(?:rest|recover(?:y)?)\s?:?\s?(?P<behind>{DURATION})\s(?:{_STEADY}\s)?{_MOVING}\b"
     rf"|/\s?(?P<slash>{DURATION})\s(?:{_STEADY}\s)?(?:jog|walk|paddl|float)(?:e|ing|ling)?\b"
     rf"|\bbetween\s(?:(?:each|every|the|one|set|run|round|them|you)\s){{0,3}}{_MOVING}\s(?:for\s)?(?P<after>{DURATION})"
+)
+WHILE_RESTING: Final = re.compile(
+    rf"{RESTING.pattern}|\b(?:walk|jog|stroll)(?:ing)?(?: (?:slowly|easy|easily))?"
+    r"(?: back\b| down\b| to (?:the )?(?:start|recover|rest)\b| (?:in )?between\b)"
 )
 
 

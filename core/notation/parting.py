@@ -5,10 +5,10 @@ from collections.abc import Callable
 
 from core.notation.clauses import Clause
 from core.notation.drafts import Draft
-from core.notation.formats import FAR, UNSCORED
+from core.notation.formats import UNSCORED
 from core.notation.kinds import is_calming
 from core.notation.labels.facts import may_head
-from core.notation.pieces import Piece
+from core.notation.pieces import FAR, Piece
 from core.notation.reading import Reading
 from core.notation.unread import Stretch
 from core.sessions.values import BlockKind, Format
@@ -28,6 +28,7 @@ _IN_SETS = {
 
 
 # What is gone straight into is done in the same set.
+_BETWEEN_ROUNDS = re.compile(r"\b(?:between|after|each|every)\b.*\b(?:rounds?|rds?|sets?|laps?)\b")
 _INTO = re.compile(
     r"^[\W_]*(?:and )?(?:straight|directly|into|followed by)\b|\b(?:each|every) (?:set|round)\b"
 )
@@ -98,10 +99,20 @@ def begin_list(draft: Draft, reading: Reading) -> None:
 
 
 def leave_sets(reading: Reading, draft: Draft) -> None:
-    """`Finish with a 2 min plank` behind sets of their own is a part of its own."""
-    own = draft.lines and all(piece.sets for piece in draft.pieces) and not draft.facts.keys() & _DOSES
-    if reading.where == "cash_out" and own and reading.has_work:
+    """`Finish with a 2 min plank` behind sets of their own, or behind a clock that is over, is a part of its own."""
+    own = all(piece.sets for piece in draft.pieces) and not draft.facts.keys() & _DOSES
+    over = own or draft.facts.get("format") is Format.AMRAP
+    if reading.where == "cash_out" and draft.lines and over and reading.has_work:
         reading.where, reading.parts = "lines", True
+
+
+def keep_between_rounds(draft: Draft, reading: Reading) -> None:
+    """`1 min rest between rounds` below lines that each have a rest of their own is said beside."""
+    told = reading.facts.get("rest_s")
+    each_rests = draft.pauses == len(draft.lines) > 0 and draft.facts.get("rest_s") not in {None, told}
+    if told and each_rests and not reading.has_work and _BETWEEN_ROUNDS.search(reading.row.text.lower()):
+        draft.notes.append(reading.row.text.strip())
+        reading.facts = {name: value for name, value in reading.facts.items() if name != "rest_s"}
 
 
 def keep_on_clock(draft: Draft, reading: Reading) -> None:

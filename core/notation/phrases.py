@@ -332,6 +332,8 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"<n>_x?_(?:super|tri|giant)_sets?\b<of>", sets),
     phrase(r"<n> sets of each\b", sets),
     phrase(r"(?:^|:)[\s;*]*<n>_x[\s:]*$", rounds),
+    phrase(r"(?<=[a-z])\s<n>_x\s?:[\s;]*$", rounds),
+    phrase(r"(?<=[a-z])\sx_<n>\s?:[\s;]*$", rounds),
     phrase(r"^[\s;*]*(?:then )?<n> times ?:", rounds),
     phrase(r"\b(?:go )?round <n> times\b", rounds),
     phrase(r"<n>_x_(?:through|round|around|over)\b", rounds),

@@ -13,6 +13,7 @@ from core.sessions.values import Line, LoadRule
 # `2x12s`: two bells of 12
 _BELLS = re.compile(r"(?:@\s?)?2\s?x\s?[0-9.]{1,4}s", re.IGNORECASE)
 _BRACKET = re.compile(r"[()\[\]{}]")
+FAR = frozenset((AmountUnit.METRES, AmountUnit.KCAL))
 EachSet = LoadRule | Decimal
 Side = Literal["left", "right", "alternating"]
 

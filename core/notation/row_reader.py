@@ -31,6 +31,7 @@ from core.notation.names import Lexicon
 from core.notation.paces import take_paces
 from core.notation.phrases import take_phrases
 from core.notation.pieces import Piece, awaits, complete, completes, halved, repeats
+from core.notation.quantities import DURATION
 from core.notation.reading import Reading
 from core.notation.respelling import respelled, slip
 from core.notation.segments import is_in_stages, segments, split, stages_bound
@@ -48,6 +49,8 @@ _DOSES = frozenset({"format", "every_s", "rounds"})
 _SETS_OF_SETS = re.compile(
     r"(?P<front>\b(?P<again>[2-6])\s?x\s?\()[1-9][0-9]?\s?x\s?[^()]{2,40}(?P<behind>\))"
 )
+# `1 min fast / 2 min easy`: what is done easily meanwhile
+_EASY_OFF = re.compile(rf"/\s?(?P<said>{DURATION}\s(?:easy|slow|walking))\b")
 _SIDES = re.compile(r"\b(?:sides?|legs?|arms?|foot|feet|hands?|ways?|directions?)\b")
 _ALONE = re.compile(r"[^\W_]")
 _AROUND = " .,:;!?*~-=()"
@@ -96,12 +99,7 @@ def _read(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int) -> Reading:
     notes = [*take_paces(strip, row, NOTE)]
     notes += read_brackets(row, reading.facts, strip, lexicon, unit)
     _read_manners(reading, strip)
-    for span, said in take_phrases(reading.facts, strip):
-        if "rest_s" in said:
-            reading.notes.append(row.own_words(*span))
-        else:
-            reading.unread.append(Stretch(*span))
-        strip.blank(*span)
+    _read_phrases(reading, strip)
     _read_front(reading, strip)
     reading.notes += take_labels(strip, row, known=bool(reading.facts))
     if not notes and (lone := read_lone(strip.text.replace(Strip.MARK, " "))):
@@ -111,6 +109,21 @@ def _read(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int) -> Reading:
     _settle_where(reading)
     _settle_unread(reading)
     return reading
+
+
+def _read_phrases(reading: Reading, strip: Strip) -> None:
+    """What is said of the whole block. What contradicts it is noted or stays unread; what one does at rest is noted."""
+    row = reading.row
+    easy = [match.span("said") for match in _EASY_OFF.finditer(strip.text)]
+    for span, said in take_phrases(reading.facts, strip):
+        if "rest_s" in said:
+            reading.notes.append(row.own_words(*span))
+        else:
+            reading.unread.append(Stretch(*span))
+        strip.blank(*span)
+    if "rest_s" in reading.facts:
+        taken = (span for span in easy if not strip.text[slice(*span)].strip(Strip.MARK))
+        reading.notes += [row.own_words(*span) for span in taken]
 
 
 def _read_sets_of_sets(reading: Reading, strip: Strip) -> None:
@@ -237,7 +250,7 @@ def _read_pieces(
             reading.unread.append(Stretch(start, end, looks_like="note"))
             continue
         if is_in_stages(pieces):
-            _add_stages(reading, [_told_here(reading, piece, mine) for piece in pieces])
+            _add_stages(reading, [replace(_told_here(reading, one, mine), text=one.text) for one in pieces])
             continue
         for piece in pieces:
             _keep(reading, _told_here(reading, piece, ()), lexicon)

@@ -22,6 +22,7 @@ _SHORTEST_REST_S = 20
 # What such a format lasts (estimates).
 _SHORTEST_MIN, _LONGEST_MIN = 3, 60
 _EASY = frozenset({"brisk-walk"})
+_SLOW_WAYS = frozenset({"jog", "jogging", "walk", "walking", "stroll"})
 _CLOCKED = frozenset({Format.AMRAP, Format.INTERVALS, Format.MAX_REPS, Format.MAX_LOAD})
 
 
@@ -71,10 +72,22 @@ def _take_easy(reading: Reading) -> None:
     work, rest = reading.pieces
     far = work.sets and work.meaning and work.unit in {AmountUnit.SECONDS, AmountUnit.METRES}
     timed = rest.unit is AmountUnit.SECONDS and rest.amount and not (rest.sets or rest.unread)
-    if far and timed and rest.meaning in {None, work.meaning} and is_taken_easy(rest):
+    if far and timed and _is_gone_slower(rest, work):
         reading.facts["rest_s"] = rest.amount
         reading.notes.append(rest.text)
         reading.pieces.remove(rest)
+
+
+def _is_gone_slower(rest: Piece, work: Piece) -> bool:
+    """`5 x 1000 m, 90 s jog`, `2 min easy`: the same way, and told to be at one's ease."""
+    assert work.meaning is not None
+    same = rest.meaning is None or rest.meaning.movement == work.meaning.movement
+    slow = (
+        rest.meaning is not None
+        and rest.meaning.spelling in _SLOW_WAYS
+        and work.meaning.spelling not in _SLOW_WAYS
+    )
+    return same and (slow or is_taken_easy(rest))
 
 
 def _take_minutes(reading: Reading) -> None:

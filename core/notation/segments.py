@@ -7,7 +7,7 @@ from itertools import pairwise
 from core.measures import AmountUnit, MassUnit
 from core.notation.lines import read_piece
 from core.notation.names import Lexicon
-from core.notation.pieces import Piece
+from core.notation.pieces import FAR, Piece
 
 _PARTING = re.compile(
     r";+|,(?:\s|$)|\s\+\s(?!right\b)|:(?=\s|$)|(?<![0-9])\s-\s|\s-\s(?![0-9])|(?<!\balt)(?<!\bw)(?<!\bea)[.!](?:\s|$)|\s\|\s"
@@ -22,6 +22,7 @@ _STAGES = re.compile(
 _BETWEEN_STAGES = re.compile(r"(?<=[0-9]\smin|[0-9]\ssec)\s-\s(?=[0-9]{1,3}\s(?:min|sec)\b)")
 # `skips / sit-ups` under a scheme; behind an amount it is a choice
 _SLASHED = re.compile(r"(?<=[a-z0-9])\s/\s(?=[a-z0-9])")
+_OR = re.compile(r"\s(?:or|/)\s(?=[0-9])")
 # `3 @ 70% 3 @ 80%`: the next set
 _NEXT_SET = re.compile(r"(?<=%)\s(?=[0-9]{1,2}\+?\s?@)")
 # `400 m run 15 push-ups`: the next one begins with its amount
@@ -44,6 +45,8 @@ def split(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> list[Piece
     """One piece, or several joined by `and` or each begun by its amount, if only so all is understood."""
     if pieces := _stages(text, start, lexicon, unit):
         return pieces
+    if choice := _choice(text, start, lexicon, unit):
+        return [choice]
     whole = read_piece(text, start, lexicon, unit)
     if whole.meaning and not (whole.unread or whole.is_loose or _SLASHED.search(text)):
         return [whole]
@@ -58,6 +61,21 @@ def split(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> list[Piece
         if len(pieces) > 1 and not choice and all(piece.meaning for piece in pieces):
             return pieces
     return [whole]
+
+
+def _choice(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> Piece | None:
+    """`15 cal row or 300 m run`, `400 m run / 500 m row`: of two ways to go so far the first, the other beside it."""
+    found = list(_OR.finditer(text))
+    if len(found) != 1:
+        return None
+    first, other = _cut(text, start, _OR, lexicon, unit)
+    far = all(
+        one.meaning and one.meaning.unit in FAR and one.amount and not one.unread for one in (first, other)
+    )
+    if not far or first.meaning == other.meaning or (first.unit is None or other.unit is None):
+        return None
+    said = text[found[0].end() :].strip(" .,;")
+    return replace(first, end=other.end, notes=(*first.notes, f"or {said}"))
 
 
 def _stages(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> list[Piece]:

@@ -10,7 +10,7 @@ from core.notation.clauses import Clause, clauses
 from core.notation.drafts import Draft, Placed, goes_on
 from core.notation.efforts import EASY_ANYWAY, effort_of, take_effort, with_effort
 from core.notation.formats import UNSCORED
-from core.notation.going import go_easy, goes_that_way, is_far, way_of_all
+from core.notation.going import go_easy, goes_that_way, is_far, not_fast, way_for, way_of_all
 from core.notation.headings import DATE, day
 from core.notation.kinds import by_place, tells_how_much
 from core.notation.names import Lexicon, Meaning, lexicon
@@ -20,6 +20,7 @@ from core.notation.parting import (
     begin_list,
     counts_on,
     is_over,
+    keep_between_rounds,
     keep_on_clock,
     leave_sets,
     names_a_part,
@@ -162,7 +163,8 @@ class _Reader:
         for piece in reading.pieces:
             heads = COLON.match(reading.row.text, piece.end)
             if goes_that_way(piece, self.way) and not (heads or self._is_open(piece)):
-                piece.meaning = self.way or self.lexicon.exact("run")
+                piece.meaning = way_for(piece, self.way, self.lexicon)
+            not_fast(piece, self.lexicon)
             if (piece.sets or piece.load_rule) and piece.amount and not (piece.meaning or piece.unread):
                 piece.meaning = (
                     None if self.blocks or (self.draft and self.draft.lines) else self.title.movement()
@@ -171,6 +173,7 @@ class _Reader:
         if self.draft:
             take_back_off(reading, self.draft)
             leave_sets(reading, self.draft)
+            keep_between_rounds(self.draft, reading)
             keep_on_clock(self.draft, reading)
             next_part = counts_on(self.draft, reading)
             if next_part or self._is_done(self.draft, reading, clause):
@@ -323,7 +326,7 @@ class _Reader:
             self.before = self.draft.pieces or self.before
             if self.draft.held:
                 load_all(self.draft.held, self.draft.lines, self.lexicon)
-            go_easy(self.draft, self.way)
+            go_easy(self.draft, self.way, self.lexicon)
             blocks, problems = finish(settled(self.draft) if self.draft.in_window else self.draft)
             if too_long([*self.blocks, *blocks]):
                 blocks, problems = [], [whole(self.draft.row)]
@@ -371,7 +374,7 @@ class _Reader:
             if piece.amount_to:
                 reading.facts.setdefault("amount_to", int(piece.amount_to))
         elif is_far(piece):
-            piece.meaning = self.way or self.lexicon.exact("run")
+            piece.meaning = way_for(piece, self.way, self.lexicon)
             lines.append(Placed(piece, reading.row))
         elif not piece.unread:
             self.not_understood.append(named(reading.row, Stretch(piece.start, piece.end)))

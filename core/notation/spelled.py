@@ -33,6 +33,8 @@ _WORDS = re.compile(
     rf"|(?P<nth>(?<=minute\s)|(?<=station\s)|(?<=piece\s)|(?<=block\s)|(?<=part\s)|(?<=round\s))(?:one|two|three|four|five|six)(?=\s?[:.,\-]))",
     re.IGNORECASE,
 )
+# `3 x 10 1-arm rows`
+_ONE_SIDED = re.compile(r"(?<![\w.,/\-])1[\s\-]?(?P<side>arm|leg)(?:ed)?(?=\s[a-z])", re.IGNORECASE)
 # `5 sets of as many as you can`
 _MOST = re.compile(
     r"(?:as many (?!rounds|reps|repetitions|sets|times|laps)"
@@ -59,6 +61,7 @@ _FEWEST_OF_A_LIST = 3
 
 def in_digits(row: Row) -> Row:
     """The row with its spelled numbers as digits, every character at its typed column."""
+    row = replaced(row, _ONE_SIDED, lambda match: f"single-{match['side']}")
     told = replaced(replaced(replaced(row, _LARGE, _sum), _WORDS, _digits), _MOST, _most)
     return replaced(told, _ROUNDS_OF, lambda match: f"{match['n']} rounds: {match['what']}")
 

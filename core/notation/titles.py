@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 
 from core.measures import MassUnit
 from core.notation.clauses import Clause
-from core.notation.headings import BARE_DATE, DATE, QUOTED, day, label, read_date, tidy_title
+from core.notation.headings import BARE_DATE, DATE, QUOTED, day, heading, label, read_date, tidy_title
 from core.notation.labels.facts import told_by
 from core.notation.names import Lexicon, Meaning
 from core.notation.reading import Reading
@@ -60,6 +60,9 @@ class Title:
         if BARE_DATE.match(row.text.lower()):
             self.rows.append(tidy_title(row.text))
             return blanked(row, 0, len(row.text))
+        if (end := day(row.text.lower())) and heading(row.text[end:].lower()):
+            self.rows.append(tidy_title(row.text[:end]))
+            return blanked(row, 0, end)
         row = blanked(row, *label(row.text.lower()))
         quoted = QUOTED.match(row.text)
         if quoted is None:
@@ -80,6 +83,9 @@ class Title:
         if reading.may_part and reading.is_heading_alone:
             self.rows.append(tidy_title(text))
             return reading.kind is None
+        if self._names_the_day(reading, clause):
+            self.rows.append(tidy_title(typed))
+            return True
         facts = {} if self._is_only_guessed(reading, clause) else reading.facts.keys() - {"effort"}
         opens = reading.parts and not day(reading.row.text.lower())  # a day in front opens no part of its own
         bare = not (reading.kind or facts or opens or reading.where != "lines")
@@ -113,6 +119,12 @@ class Title:
             return False
         below = read_row(clause.behind[0], self.lexicon, self.unit)
         return bool(below.kind or below.facts.keys() & _OPENERS)
+
+    def _names_the_day(self, reading: Reading, clause: Clause) -> bool:
+        """Whether a format and nothing else stands above a heading: `Intervals`, `wu 10 min`."""
+        if reading.facts.keys() != {"format"} or reading.pieces or reading.kind or not clause.behind:
+            return False
+        return heading(clause.behind[0].text.lower()) is not None
 
     def _is_only_guessed(self, reading: Reading, clause: Clause) -> bool:
         """Whether only labels took it for a format, and what follows says itself how: `Slow and strong`."""

@@ -131,8 +131,16 @@ def _what_counts(block: Block) -> str:
     return ", ".join(filter(None, told))
 
 
+def _tells_work(block: Block | None) -> bool:
+    """Whether the words for the format say how long is worked and rested."""
+    if block is None or not (block.work_s and block.rest_s):
+        return False
+    return block.format is Format.INTERVALS and block.every_s == block.work_s + block.rest_s
+
+
 def _intervals(block: Block) -> str:
-    if block.work_s and block.rest_s and block.every_s == block.work_s + block.rest_s:
+    if _tells_work(block):
+        assert block.work_s is not None and block.rest_s is not None  # noqa: PT018
         return f"{_duration(block.work_s)} work / {_duration(block.rest_s)} rest"
     return f"Every {_duration(block.every_s)}" if block.every_s else "Intervals:"
 
@@ -140,7 +148,7 @@ def _intervals(block: Block) -> str:
 def _rules(block: Block) -> Iterator[str]:
     if block.cap_s:
         yield f"Time cap: {_duration(block.cap_s)}"
-    if block.rest_s and not block.work_s:
+    if block.rest_s and not _tells_work(block):
         each = "sets" if block.format is Format.SETS else "rounds"
         once = block.format in _ONCE and not block.rounds
         yield (
@@ -204,15 +212,23 @@ def _amount(line: Line, block: Block | None) -> str:
     if line.amount is None:
         most = "max" if block is not None and block.format in _OPEN and not block.scheme else ""
         return f"{most} cal".strip() if line.unit is AmountUnit.KCAL else most
-    if block is not None and line.unit is AmountUnit.SECONDS and line.amount == block.work_s:
+    if block and _tells_work(block) and line.unit is AmountUnit.SECONDS and line.amount == block.work_s:
         return ""
-    if line.amount_to is not None:
+    if line.amount_to is not None and line.unit is AmountUnit.SECONDS:
+        said = _range(line.amount, line.amount_to)
+    elif line.amount_to is not None:
         said = f"{line.amount:g}-{in_unit(line.amount_to, line.unit)}"
     elif line.second_amount is not None:
         said = f"{line.amount:g}/{in_unit(line.second_amount, line.unit)}"
     else:
         said = _duration(line.amount) if line.unit is AmountUnit.SECONDS else in_unit(line.amount, line.unit)
     return f"{said}/side" if line.per_side else said
+
+
+def _range(low: float, high: float) -> str:
+    """`75-90 min`; in seconds where either end is no whole minute."""
+    whole = low % MINUTE_S == high % MINUTE_S == 0
+    return f"{low / MINUTE_S:g}-{high / MINUTE_S:g} min" if whole else f"{low:g}-{high:g} s"
 
 
 def _counts_several(line: Line) -> bool:
