@@ -301,9 +301,11 @@ def _is_told(reading: Reading, text: str, start: int, behind: str) -> bool:
     if not _LETTER.search(words):
         return False
     told = told_by(words)
-    if told.keys() == {"effort"} and reading.pieces and reading.pieces[-1].meaning:
-        _annotate(reading, [reading.row.own_words(start, start + len(text))])  # `run 30 min, zone 2`
-        return True
+    if reading.pieces and reading.pieces[-1].meaning and told and not re.search("[0-9]", words):
+        # `run 30 min, zone 2`, `get-ups, take your time`: whatever it says of the part, it is said of the line
+        _annotate(reading, [reading.row.own_words(start, start + len(text))])
+        if told.keys() == {"effort"}:
+            return True
     if told and not any(
         reading.facts.get(name, value) != value for name, value in told.items() if name != "effort"
     ):

@@ -7,6 +7,7 @@ from typing import Any, Final
 
 from core.choosers import write_weights
 from core.movements.lookup import catalogue
+from core.notation.efforts import effort_told
 from core.notation.labels import labelling
 from core.notation.labels.labelling import EXAMPLES, WEIGHTS, examples, features
 from tests.corpus.judge import cases, readings
@@ -28,7 +29,9 @@ def rows() -> list[Row]:
     told += [(f"10 {words}", "movement") for words in names[1::_EVERY]]
     found = [_row(words, name) for words, name in told]
     known = {words for words, _ in told}
-    found += [_row(words, "note") for words in dict.fromkeys(said_of_lines()) if words not in known]
+    # How hard it is has a label of its own, and readers put it among the notes.
+    said = (words for words in dict.fromkeys(said_of_lines()) if effort_told(words) is None)
+    found += [_row(words, "note") for words in said if words not in known]
     return found + [_row(words, "movement", _OF_A_MOVEMENT) for words in dict.fromkeys(done_in_lines())]
 
 
