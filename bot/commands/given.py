@@ -92,7 +92,7 @@ def table_of(file: Path, keys: Iterable[str]) -> dict[str, Any]:
 
 def unknown(what: str, name: str, known: Iterable[str]) -> str:
     """Name what isn't known, and the nearest that is: `unknown limit kneee, did you mean knee?`."""
-    return f"unknown {what} {name}{_near(name, known)}"
+    return f"unknown {what} {name}{near_of(name, known)}"
 
 
 def only_named(what: str, name: str | None, known: Sequence[Named]) -> tuple[Named, ...]:
@@ -104,7 +104,8 @@ def only_named(what: str, name: str | None, known: Sequence[Named]) -> tuple[Nam
         one for one in known if any(_has_word(of_it, asked) for of_it in (one.id, *one.names))
     )
     if not found:
-        raise InputError(name, unknown(what, name, [name for one in known for name in (one.id, *one.names)]))
+        near = near_of(name, (of_it for one in known for of_it in (one.id, *one.names)))
+        raise InputError(name, f"no such {what}{near}")
     return found
 
 
@@ -113,9 +114,11 @@ def _has_word(name: str, begins: str) -> bool:
     return len(begins) > len("kb") and any(word.startswith(begins) for word in name.split())
 
 
-def _near(name: str, known: Iterable[str]) -> str:
-    near = get_close_matches(name.casefold(), list(known), 1, cutoff=0.5)
-    return f", did you mean {near[0]}?" if near else ""
+def near_of(name: str, known: Iterable[str]) -> str:
+    """`, did you mean Ilse?` for the one most alike, however either is written; else nothing."""
+    spelled = {one.casefold(): one for one in known}
+    near = get_close_matches(name.casefold(), list(spelled), 1, cutoff=0.5)
+    return f", did you mean {spelled[near[0]]}?" if near else ""
 
 
 class Mistakes(InputError):
@@ -133,18 +136,18 @@ class Gathering:
     """
 
     def __init__(self) -> None:
-        self._found: list[InputError] = []
+        self.found: list[InputError] = []
 
     @contextmanager
     def one(self) -> Iterator[None]:
         try:
             yield
         except InputError as error:
-            self._found.append(error)
+            self.found.append(error)
 
     def settle(self) -> None:
-        if self._found:
-            raise Mistakes(self._found)
+        if self.found:
+            raise Mistakes(self.found)
 
 
 def problems(error: ValidationError, model: type[BaseModel]) -> list[tuple[tuple[str, ...], str]]:
@@ -163,7 +166,7 @@ def problems(error: ValidationError, model: type[BaseModel]) -> list[tuple[tuple
 
 def _what_is_wrong(one: Mapping[str, Any], model: type[BaseModel]) -> str:
     if one["type"] == "extra_forbidden":
-        return f"unknown key{_near(str(one['loc'][-1]), _keys(model, one['loc'][:-1]))}"
+        return f"unknown key{near_of(str(one['loc'][-1]), _keys(model, one['loc'][:-1]))}"
     return in_words(one)
 
 

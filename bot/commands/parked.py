@@ -76,7 +76,10 @@ def place_of(database: str | None) -> str:
     """The database that is meant. Raises DatabaseTrouble where there is none, InputError for one of another version."""
     place = database or database_of_settings()
     if "://" not in place and not Path(place).is_file():
-        raise DatabaseTrouble(place, "there is no such file.")
+        raise DatabaseTrouble(
+            str(Path(place).absolute()),
+            "there is no such file. --database or BELLWETHER_DATABASE names another.",
+        )
     must_be_current(place)
     return place
 

@@ -8,7 +8,7 @@ from typing import Annotated, Any
 import typer
 
 from bot.commands.console import AsJson, print_json, print_text
-from bot.commands.given import Gathering, Mistakes, text_of
+from bot.commands.given import Gathering, Mistakes, near_of, text_of
 from bot.commands.reading import session_document
 from bot.commands.roster import read_roster
 from bot.words.aloud import aloud_words
@@ -68,16 +68,21 @@ def preview(
         str | None,
         typer.Option(metavar="NAME", help="Tell why each line of this athlete is so, and what was next."),
     ] = None,
-    anyway: Annotated[
-        bool,
-        typer.Option(
-            "--anyway", help="Go on where lines aren't understood: they stay notes, in nobody's version."
-        ),
-    ] = False,
 ) -> None:
-    """Show how a session lands on a group: every athlete's version, and the counts."""
-    read, people = _given(session, roster, anyway=anyway)
-    assert read.session is not None
+    """Show how a session lands on a group: every athlete's version, and the counts.
+
+    What isn't understood of the session is in nobody's version. It is named, and the command then ends with 2.
+    """
+    read, people = _given(session, roster)
+    _show(read, people, why=why, as_json=as_json)
+    if read.not_understood:
+        raise Mistakes(
+            [*_not_understood(session, read), InputError(str(session), "this is in nobody's version")]
+        )
+
+
+def _show(read: ReadSession, people: list[Profile], *, why: str | None, as_json: bool) -> None:
+    assert read.session is not None, "asked before"
     year = datetime.now(tz=UTC).year
     if why is not None:
         print_text("\n".join(_reckoning(read.session, _named(people, why), year)))
@@ -92,14 +97,15 @@ def preview(
             }
         )
     else:
-        print_text("\n".join([*_unread(read), *_pages(made, view, year)]))
+        print_text("\n".join(_pages(made, view, year)))
 
 
 def _named(people: list[Profile], name: str) -> Profile:
     """The athlete of this name; raises InputError."""
     found = next((one for one in people if one.name.casefold() == name.casefold()), None)
     if found is None:
-        raise InputError("--why", f"nobody called {name} in the roster")
+        near = near_of(name, (one.name for one in people))
+        raise InputError("--why", f"nobody called {name} in the roster{near}")
     return found
 
 
@@ -127,38 +133,33 @@ def _priced(place: str, one: Priced) -> Iterator[str]:
     yield from (f"    {points:>3}  {costs_in_words()[entry]}" for entry, points in one.charges.items())
 
 
-def _given(session: Path, roster: Path, *, anyway: bool) -> tuple[ReadSession, list[Profile]]:
+def _given(session: Path, roster: Path) -> tuple[ReadSession, list[Profile]]:
     """Both files; raises InputError naming all that is wrong in either."""
     gathering, people = Gathering(), list[Profile]()
     read = ReadSession(session=None)
     with gathering.one():
-        read = _read(session, anyway=anyway)
+        read = _read(session)
     with gathering.one():
         people = read_roster(roster, catalogue())
+    if gathering.found:
+        gathering.found[:0] = _not_understood(session, read)
     gathering.settle()
     return read, people
 
 
-def _read(path: Path, *, anyway: bool) -> ReadSession:
-    """The session; raises InputError naming every line that isn't understood, unless it shall do `anyway`."""
+def _read(path: Path) -> ReadSession:
+    """The session; raises InputError where nothing of it is one, naming every line that isn't understood."""
     text = text_of(path)
     read = read_text(text)
     if not text.strip() or not (read.not_understood or read.session):
         raise InputError(str(path), "no session in it")
-    if read.not_understood and not (anyway and read.session):
-        raise Mistakes(
-            [InputError(f"{path}, line {one.line}", _problem(one)) for one in read.not_understood]
-            + ([InputError(str(path), "--anyway shows how the rest lands")] if read.session else [])
-        )
+    if read.session is None:
+        raise Mistakes(_not_understood(path, read))
     return read
 
 
-def _unread(read: ReadSession) -> Iterator[str]:
-    """What is in nobody's version, before anything else."""
-    if read.not_understood:
-        yield "In nobody's version"
-        yield from (f"  line {one.line}, {_problem(one)}" for one in read.not_understood)
-        yield ""
+def _not_understood(path: Path, read: ReadSession) -> list[InputError]:
+    return [InputError(f"{path}, line {one.line}", _problem(one)) for one in read.not_understood]
 
 
 def _problem(one: NotUnderstood) -> str:

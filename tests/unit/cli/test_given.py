@@ -82,7 +82,6 @@ def test_all_that_is_wrong_in_both_files_is_named_at_once(run):
     assert [line.partition(", did")[0] for line in err.splitlines()] == [
         "s.txt, line 3: not understood: flibbers",
         "s.txt, line 4: not understood: zoggles",
-        "s.txt: --anyway shows how the rest lands",
         "r.toml, athlete 1 (Bo): bodymass: unknown key",
         "r.toml, athlete 1 (Bo): unknown implement kettelbell",
         "r.toml, athlete 1 (Bo): unknown implement dumbel",

@@ -131,17 +131,19 @@ def test_a_wrong_roster_names_the_athlete(preview, line, problem):
     assert f"roster.toml, {problem}" in err.splitlines()[0]
 
 
-def test_text_that_is_not_understood_names_its_lines(preview):
-    code, _, err = preview(session="AMRAP 12\n10 push-ups\n12 flibbertigibbets\n7 grumbles\n")
+def test_text_that_is_not_understood_names_its_lines_and_the_rest_lands_all_the_same(preview):
+    code, out, err = preview(session="AMRAP 12\n10 push-ups\n12 flibbertigibbets\n7 grumbles\n")
     assert code == 2
-    assert "session.txt, line 3: " in err
+    assert "session.txt, line 3: not understood: flibbertigibbets" in err
     assert "session.txt, line 4: " in err
+    assert "this is in nobody's version" in err
+    assert out.startswith("The group\n  10 push-ups: ")
+    assert "flibbertigibbets" not in out
 
 
-def test_what_is_understood_lands_all_the_same_if_it_shall(preview):
-    code, out, _ = preview("--anyway", session="AMRAP 12\n10 push-ups\n12 flibbertigibbets\n")
-    assert code == 0
-    assert out.startswith("In nobody's version\n  line 3, not understood: flibbertigibbets\n\nThe group\n")
+def test_a_name_mistyped_for_why_is_guessed(preview):
+    code, _, err = preview("--why", "Ilze")
+    assert (code, err.strip()) == (2, "--why: nobody called Ilze in the roster, did you mean Ilse?")
 
 
 def test_why_a_line_is_so_is_told_in_words(preview):
