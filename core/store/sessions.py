@@ -207,6 +207,17 @@ class Sessions(Repository):
         )
         return [_session_of(row) for row in rows]
 
+    async def last_set_for(self, group_id: int) -> datetime | None:
+        """When the group's newest session that was set for later went out, or will."""
+        session = tables.session
+        newest = await self._first(
+            _sessions()
+            .where(session.c.group_id == group_id, session.c.post_at.is_not(None))
+            .where(session.c.state.in_({SessionState.SCHEDULED, SessionState.POSTED}))
+            .order_by(session.c.id.desc())
+        )
+        return newest.post_at if newest else None
+
     async def written_as(self, author_id: int, text: str, groups: Collection[int]) -> SessionRecord | None:
         """Find the newest session whose author's words are these now, of these groups."""
         session, kept = tables.session, tables.session_revision

@@ -7,7 +7,7 @@ from core.desk.coached import coached_ids
 from core.desk.commands import DiscardSession, PostLater, PostSession
 from core.desk.days import today_in, zone_of
 from core.desk.outcome import Outcome
-from core.desk.sessions.posting import MORNING, discard_session, post_session
+from core.desk.sessions.posting import discard_session, post_session, usual_hour
 from core.desk.sessions.says import AskWhen, NoHabit
 from core.desk.sessions.scheduled import post_later, to_post
 from core.desk.visit import Visit
@@ -61,7 +61,7 @@ def time_in(text: str) -> str:
 async def as_another_time(visit: Visit, record: SessionRecord, text: str) -> Outcome | None:
     """Of what is to be posted later: the day or the hour that isn't named stays. None where no time is told.
 
-    A draft that nothing was said of goes out in the morning of the day that is named, or at its hour.
+    A draft that nothing was said of goes out at the usual hour of the day that is named, or at its own.
     """
     when = time_in(text)
     if record.state not in {SessionState.SCHEDULED, SessionState.DRAFT} or not when:
@@ -72,7 +72,8 @@ async def as_another_time(visit: Visit, record: SessionRecord, text: str) -> Out
         return None
     set_for = record.post_at.astimezone(zone_of(group)) if record.post_at else None
     day = days[0] if days else set_for.date() if set_for else today_in(group, visit.now)
-    at = in_its_half(clock, set_for) if clock else set_for.time() if set_for else MORNING
+    hour = set_for.time() if set_for else await usual_hour(visit, group)
+    at = in_its_half(clock, set_for) if clock else hour
     moment = datetime.combine(day, at, zone_of(group)).astimezone(UTC)
     return await to_post(visit, record, moment) if moment > visit.now else visit.told(AskWhen())
 

@@ -108,7 +108,7 @@ async def read_back(
         waiting=waiting,
         group=group.title,
         others=tuple((other.id, other.title) for other in groups if other.id != group.id),
-        post_at=await free_morning(visit, group, record),
+        post_at=await next_free(visit, group, record),
         zone=await group_clock_named(visit.uow, visit.person.id, group),
         expected=expected_of(record.session, tried, visit.now.year),
         earlier=record.revision - 1 or None,
@@ -222,22 +222,29 @@ async def group_post(uow: Unit, group: Group, record: SessionRecord, day: date) 
     )
 
 
-async def free_morning(visit: Visit, group: Group, record: SessionRecord) -> datetime:
-    """The morning of the day it is written for; of one for no day of its own, the next that has no session yet."""
-    morning = next_morning(group, visit.now, record.day)
+async def usual_hour(visit: Visit, group: Group) -> time:
+    """The hour on the group's clock for which its last session was set; of none, an early one."""
+    last = await visit.uow.sessions.last_set_for(group.id)
+    return last.astimezone(zone_of(group)).time() if last else MORNING
+
+
+async def next_free(visit: Visit, group: Group, record: SessionRecord) -> datetime:
+    """The usual hour of the day it is written for; of one for no day of its own, the next that has no session yet."""
+    hour = await usual_hour(visit, group)
+    moment = next_at(hour, group, visit.now, record.day)
     if day_meant(record.session, group, visit.now) > today_in(group, visit.now):
-        return morning
+        return moment
     taken = {one.day for one in await visit.uow.sessions.scheduled_in([group.id]) if one.id != record.id}
-    while morning.date() in taken:
-        morning += timedelta(days=1)
-    return morning
+    while moment.date() in taken:
+        moment = datetime.combine(moment.date() + timedelta(days=1), hour, zone_of(group))
+    return moment
 
 
-def next_morning(group: Group, now: datetime, day: date | None = None) -> datetime:
-    """The next six o'clock on the group's clock, of this `day` if it is ahead.
+def next_at(hour: time, group: Group, now: datetime, day: date | None = None) -> datetime:
+    """The next time this `hour` comes on the group's clock, of this `day` if it is ahead.
 
     In a gap the offset before it counts (RFC 5545 3.3.5).
     """
     local = now.astimezone(zone_of(group))
-    soonest = local.date() if local.time() < MORNING else local.date() + timedelta(days=1)
-    return datetime.combine(max(soonest, day or soonest), MORNING, zone_of(group))
+    soonest = local.date() if local.time() < hour else local.date() + timedelta(days=1)
+    return datetime.combine(max(soonest, day or soonest), hour, zone_of(group))

@@ -45,6 +45,7 @@ async def a_session(unit, person, group):
     await unit.sessions.posted_on(group.id, day)
     await unit.sessions.all_posted_on(group.id, day)
     await unit.sessions.latest_posted(group.id)
+    await unit.sessions.last_set_for(group.id)
     await unit.versions.current(session.id, person.id)
     await unit.scores.counting(session.id, 0)
     await unit.scores.of_person(session.id, person.id)

@@ -119,6 +119,9 @@ async def test_a_scheduled_session_knows_when(store, group, coach):
         made = await draft(unit, group, coach)
         await unit.sessions.schedule(made.id, LATER, LATER.date())
         waiting = await unit.sessions.get(made.id)
+        assert await unit.sessions.last_set_for(group.id) == LATER
+        await unit.sessions.unschedule(made.id)
+        assert await unit.sessions.last_set_for(group.id) is None
     assert (waiting.state, waiting.post_at) == (SessionState.SCHEDULED, LATER)
 
 
