@@ -22,6 +22,7 @@ BOARDS = {
     **dict.fromkeys(("12 goblet", "8 single", "10 push"), "AMRAP 9\n{}"),
     "EMOM": "{}\n{}\n{}",
     "Warm-up": "{}\n10 squats\n{}\n20 s plank\n{}\n5 x 5 deadlifts\n{}\nAMRAP 9\n10 burpees\n{}\n10 squats",
+    "3 x 10": "{1}\n{0}",
     "Buy-in": "For time\n{}\n3 rounds\n10 burpees\n{}",
 }
 # For rehearsals and measurements, or not built yet.
