@@ -143,6 +143,7 @@ def _is_heavy(piece: Piece) -> bool:
     rules = [piece.load_rule, *(one for one in piece.each_set if isinstance(one, LoadRule))]
     of_best = any(rule and (rule.percent or rule.heavy) for rule in rules)
     of_best |= bool(piece.sets) and any(rule and (rule.effort or 0) > EASY for rule in rules)
+    of_best |= piece.implement == "barbell"
     return of_best or any(load >= _ON_THE_BACK_KG for load in piece.loads_kg)
 
 

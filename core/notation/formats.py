@@ -12,7 +12,6 @@ from core.sessions.values import BlockKind, Format
 
 UNSCORED = {BlockKind.WARM_UP, BlockKind.COOL_DOWN, BlockKind.SKILL}
 _OF_MOST = {None, Format.AMRAP, Format.MAX_REPS, Format.SETS}
-_ON_MACHINES = {"arm cranking", "stair climb"}
 # So far under a load is a march, no carry (an estimate).
 _FAR_UNDER_LOAD_M = 1000
 _MOST_IN_A_SET = 12
@@ -39,7 +38,7 @@ def _most(draft: Draft, said: Format | None) -> Format | None:
 
 
 def _is_held(piece: Piece) -> bool:
-    return piece.meaning is not None and piece.meaning.unit is AmountUnit.SECONDS
+    return piece.meaning is not None and piece.meaning.unit is AmountUnit.SECONDS and not piece.meaning.goes
 
 
 def _distance(draft: Draft, said: Format | None) -> Format | None:
@@ -85,7 +84,7 @@ def _held_once(draft: Draft, said: Format | None) -> Format | None:
 
 def _is_on_the_way(piece: Piece) -> bool:
     """Whether something is done by time that goes far, or on a machine that counts it: `3 x 10 min ride`."""
-    goes = piece.meaning and (piece.meaning.unit in FAR or piece.meaning.movement in _ON_MACHINES)
+    goes = piece.meaning and (piece.meaning.unit in FAR or piece.meaning.goes)
     return bool(goes) and piece.unit is AmountUnit.SECONDS and not (piece.loads_kg or piece.load_rule)
 
 

@@ -27,9 +27,11 @@ _HEADINGS = {
     for kind, names in _KINDS.items()
 }
 _BEHIND = re.compile(
-    r"(?<=[a-z0-9])[\s,;\-]+(?:to|as(?: an?)?|for(?: the| an?)?) (?:(?P<warm>warm[ \-]?up)|cool[ \-]?down)\b(?=[\W_]*$)"
+    r"(?<=[a-z0-9])[\s,;\-]+(?:(?:to|as(?: an?)?|for(?: the| an?)?)\s)?(?:(?P<warm>warm[ \-]?up|w/?u)|cool[ \-]?down"
+    r"|c/?d|(?:(?<=walk )|(?<=jog )|(?<=easy ))to finish)\b"
+    r"(?=[\W_]*$)"
 )
-_PART = re.compile(r"^[\W_]*(?:part|block|piece|section)\s+(?:[a-f]|[1-9])\b\s*[:.)\-]*")
+_PART = re.compile(r"^[\W_]*(?:part|block|piece|section)\s+(?:[a-f]|[1-9])\b\s*[:.)\-]*|^[\W_]*[a-f][\W_]*$")
 _MONTHS = (
     "jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?"
     "|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?"

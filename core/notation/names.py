@@ -13,6 +13,7 @@ from rapidfuzz.distance import OSA
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
 from core.movements.names import key
+from core.movements.values import Pattern
 from core.notation.beside import ORDINARY
 from core.notation.quantities import NUMBER_WORDS
 from core.notation.spellings import (
@@ -56,6 +57,7 @@ class Meaning:
     """Ids of the movement, and of the variant unless the movement alone was named.
 
     `held`: most of its ways have a weight in the hands. `near`: misspelt.
+    `goes`: a way of getting on, if only on the spot.
     """
 
     movement: str
@@ -64,6 +66,7 @@ class Meaning:
     spelling: str
     held: bool = False
     near: bool = False
+    goes: bool = False
 
     @property
     def name(self) -> str:
@@ -83,6 +86,7 @@ class Lexicon:
                 named.movement.unit,
                 spelling,
                 2 * sum(bool(way.holds) for way in named.movement.variants) > len(named.movement.variants),
+                goes=named.movement.pattern is Pattern.TRAVEL,
             )
             for spelling, named in catalogue.spellings()
         }
@@ -111,6 +115,11 @@ class Lexicon:
     def knows(self, word: str) -> bool:
         """Whether the word is part of any name."""
         return key(word) in self._words
+
+    def has_sides(self, meaning: Meaning) -> bool:
+        """Whether any way of doing it works one side, or one after the other."""
+        movement = self.catalogue.movement(meaning.movement)
+        return any(movement.sides_of(way) != "both" for way in movement.variants)
 
     def exact(self, name: str) -> Meaning | None:
         return self._meanings.get(key(name))

@@ -68,7 +68,9 @@ def _is_unknown_in_sets(draft: Draft, told: list[Piece]) -> bool:
 
 
 def _is_warm_now(draft: Draft, reading: Reading, told: list[Piece]) -> bool:
-    """Sets behind what is done once, after an empty row or lettered: `A) Goblet squat 4x8`."""
+    """Whatever stands below `Warm-up: 10 min jog` and an empty row, and sets behind what is done once."""
+    if reading.begins and reading.where == "lines" and _is_headed_in_front(draft):
+        return True
     if not all(piece.sets for piece in told):
         return False
     apart = reading.begins or (reading.number is not None and draft.listed is None)
@@ -101,7 +103,7 @@ def begin_list(draft: Draft, reading: Reading) -> None:
 def leave_sets(reading: Reading, draft: Draft) -> None:
     """`Finish with a 2 min plank` behind sets of their own, or behind a clock that is over, is a part of its own."""
     own = all(piece.sets for piece in draft.pieces) and not draft.facts.keys() & _DOSES
-    over = own or draft.facts.get("format") is Format.AMRAP
+    over = own or (draft.facts.get("format") is Format.AMRAP and "cash" not in reading.row.text.lower())
     if reading.where == "cash_out" and draft.lines and over and reading.has_work:
         reading.where, reading.parts = "lines", True
 

@@ -37,7 +37,8 @@ PARTS = {
     "to": r"\s?(?:-|to|or)\s?",
     "is": r"[\s:,=\-]{0,4}",
     # `3rd` is an ordinal
-    "rounds": r"(?:rounds?|(?<!3)rds?(?! (?:min|station))|(?<=3)rds|rnds?|times (?:a?round|through)|turns|circuits"
+    "rounds": r"(?:(?:(?:slow|easy|steady|quick|hard|full|big|good|honest|more) )?rounds?"
+    r"|(?<!3)rds?(?! (?:min|station))|(?<=3)rds|rnds?|times (?:a?round|through)|turns|circuits"
     r"|lots(?: of)?)\b",
     "amrap": r"(?:amraps?|as many (?:rounds|reps|sets)(?:\s?(?:and|or|&|/|\+)\s?(?:reps|rounds))? as "
     r"(?:possible|you can)|max(?:imum)? rounds)",

@@ -125,7 +125,7 @@ PHRASES: tuple[Phrase, ...] = (
         says(format=Format.MAX_REPS, in_kcal=True),
     ),
     phrase(
-        r"\b(?:hold )?(?:it )?(?:for )?(?:as )?long as (?:possible|(?:you|ya|u) can)\b",
+        r"\b(?:hold )?(?:it )?(?:for )?(?:as )?long as (?:possible|(?:you|ya|u) can|(?:the |your )?form holds)\b",
         says(format=Format.HOLD),
     ),
     phrase(r"^[\s;]*for load\s?(?::|$)", says(format=Format.MAX_LOAD)),
@@ -348,6 +348,7 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"^[\s;*]*(?P<a>[0-9]{1,3})(?: reps?)? (?:of )?each\b(?! side| leg| arm)", of_each),
     phrase(r"<n>_x_(?P<a>[0-9]{1,3})(?P<b>) (?:of )?everything\b", sets_of),
     phrase(r"<n> sets\b(?! of| x|_[0-9])", sets),
+    phrase(r"(?<=[,;:]\s)(?P<n>1|one) set\b(?! of)", sets),
     phrase(r"<n> sets of (?=[0-9]{1,3}\s?[a-z][^,;+]*[,;+])", sets),
     phrase(
         r"\b(?:in|as) (?:pairs|twos)\b|^[\s;]*pairs[\s;.,:]*$|\bi go[\s,]{1,3}(?:yo)?u go\b"

@@ -3,9 +3,13 @@
 import re
 from dataclasses import replace
 
+from core.measures import AmountUnit
 from core.notation.drafts import Draft
 from core.notation.labels.facts import is_remark, is_said_to_people, is_surely_of_work
+from core.notation.line_names import CARRIED
+from core.notation.names import Lexicon
 from core.notation.paces import is_paced
+from core.notation.pieces import Piece
 from core.notation.reading import Reading
 from core.notation.text import Row
 from core.notation.unread import Stretch
@@ -16,6 +20,15 @@ _ON_CONDITION = re.compile(
     r"|\b(?:meet(?:ing)?|see (?:you|u|ya)|kick[ -]?off|doors|be there)\b[a-z ,]{0,20}[0-9]{1,2}[:.][0-9]{2}\b",
     re.IGNORECASE,
 )
+# `no rower: 200 m run`
+_LACKING = re.compile(
+    r"(?:^|(?<=[\s(,;:.\-]))(?P<no>no|without(?: an?)?) (?P<what>[a-z][a-z \-]{1,20}?)\s?[:=,\-]\s?$"
+)
+_INSTEAD = re.compile(r"\binste?a?d\b(?! of)")
+# `one runs while the other one rests`
+_IN_TURN = re.compile(r"one (?:of you )?[a-z]+s\b[^.;]*\bother\b")
+_GIVE_AMOUNTS = frozenset(("scheme", "work_s", "amount"))
+_WORD = re.compile(r"[^\W\d_]+")
 _SAID = re.compile(r"[^\W\d_]{2}")
 
 
@@ -24,11 +37,75 @@ def is_on_condition(words: str) -> bool:
     return _ON_CONDITION.search(words) is not None
 
 
-def is_said_of_work(words: str) -> bool:
-    """Whether words without a number are neither something to do nor said to people."""
+def _only_counts(piece: Piece) -> bool:
+    """Whether it tells how many of something and nothing else: `4 widths of the hall`."""
+    counted = piece.unit in {None, AmountUnit.REPS}
+    return counted and not (
+        piece.sets or piece.loads_kg or piece.load_rule or piece.per_side or piece.most or piece.tempo
+    )
+
+
+def is_said_of_work(words: str, *, counted: bool = False) -> bool:
+    """Whether words are neither work nor said to people; with a number only if they are `counted` beside a line."""
     said = words.lower()
-    plain = _SAID.search(said) is not None and not any(map(str.isnumeric, said))
+    plain = _SAID.search(said) is not None and (counted or not any(map(str.isnumeric, said)))
     return plain and is_remark(said) and not is_said_to_people(said)
+
+
+def leave_said(reading: Reading, draft: Draft | None, lexicon: Lexicon) -> None:
+    """What is done only by some, or stands without an amount behind a line that has one, is said beside it.
+
+    `15 cal row - no rower: 200 m run`, `split squats instead, 8 each`, `10 pass-throughs - towel, hands wide`.
+    """
+    for piece in list(reading.pieces):
+        if not piece.meaning:
+            continue
+        start = _of_some_from(piece, reading.row.text.lower(), lexicon)
+        if start is None and not _only_names(piece, reading, draft):
+            continue
+        start = piece.start if start is None else start
+        inside = [one for one in reading.pieces if start <= one.start <= piece.start]
+        reading.pieces = [one for one in reading.pieces if one not in inside]
+        reading.unread = [one for one in reading.unread if not start <= one.start < piece.end]
+        _say(reading, start, piece.end)
+
+
+def _say(reading: Reading, start: int, end: int) -> None:
+    at = _line_of(reading, Stretch(start, end))
+    if at is None:
+        reading.unread.append(Stretch(start, end, looks_like="note"))
+        return
+    line = reading.pieces[at]
+    reading.pieces[at] = replace(line, notes=(*line.notes, reading.row.own_words(start, end)))
+
+
+def _of_some_from(piece: Piece, text: str, lexicon: Lexicon) -> int | None:
+    """Where words begin that say what some do instead, whoever has no such thing or can't; else None."""
+    lacking = _LACKING.search(text[: piece.start])
+    if lacking and _may_lack(lacking["what"], lexicon):
+        return lacking.start("no")
+    if _INSTEAD.search(text, piece.start, piece.end) or _IN_TURN.match(text, piece.start):
+        return piece.start
+    return None
+
+
+def _may_lack(what: str, lexicon: Lexicon) -> bool:
+    """Whether it is a thing or something to do, not `no rush: ...`."""
+    words = (what, what.rsplit(" ", 1)[-1])
+    return words[1] in CARRIED or any(
+        lexicon.catalogue.implement_by_name(one) or lexicon.exact(one) or lexicon.short(one) for one in words
+    )
+
+
+def _only_names(piece: Piece, reading: Reading, draft: Draft | None) -> bool:
+    """Whether it tells no amount, among words of its own, and a line in front of it in its row does."""
+    told = piece.amount or piece.sets or piece.most or piece.load_rule or piece.each_set
+    given = reading.facts.keys() | (draft.facts.keys() if draft else set())
+    front = [one for one in reading.pieces if one.start < piece.start and one.meaning]
+    if told or given & _GIVE_AMOUNTS or not front or not all(one.amount for one in front):
+        return False
+    spelled = piece.meaning.spelling.split() if piece.meaning else []
+    return piece.meaning.near or len(_WORD.findall(piece.text)) > len(spelled)
 
 
 def keep_beside(reading: Reading) -> None:
@@ -40,9 +117,12 @@ def keep_beside(reading: Reading) -> None:
         inside = [one for one in reading.pieces if not one.meaning and one.start < stretch.end <= one.end]
         if at is None and not (heads and is_surely_of_work(words.lower())):
             continue
-        if stretch.looks_like == "work" or not is_said_of_work(words):
+        counted = at is not None and bool(inside) and bool(reading.pieces[at].amount)
+        if counted:
+            words = reading.row.own_words(inside[0].start, stretch.end)
+        if (stretch.looks_like == "work" and not counted) or not is_said_of_work(words, counted=counted):
             continue
-        if any(piece.says_anything for piece in inside):
+        if any(piece.says_anything and not (counted and _only_counts(piece)) for piece in inside):
             continue
         if at is None:
             reading.notes.append(words)

@@ -18,6 +18,9 @@ _UNIT = re.compile(
     r"(?:[(\[]|\b(?:in|are|all|weights?|loads?|numbers?)\s)\s?(?P<unit>pounds|lbs?|kilos?|kgs?|kilograms)\b"
 )
 COLON = re.compile(r"\s?:(?=\s|$)")
+_OF_A_SIDE = re.compile(
+    r"\b(?:sides?|legs?|arms?|foot|feet|hands?|ways?|directions?|left|right|e/s|p/s)\b|/\s?s\b|[0-9]\s?/\s?[0-9]"
+)
 _SHORTEST_REST_S = 20
 # What such a format lasts (estimates).
 _SHORTEST_MIN, _LONGEST_MIN = 3, 60
@@ -36,6 +39,9 @@ def settle_row(reading: Reading, lexicon: Lexicon, draft: Draft | None) -> None:
     """A time beside a clock is how long it runs, one behind sets their rest; the heaviest squat has a bar."""
     if reading.facts.keys() == {"minutes"} and not reading.pieces and draft and _is_in_sets(draft):
         reading.facts = {"rest_s": reading.facts["minutes"] * MINUTE_S}
+    _leave_each(reading, lexicon, draft)
+    _take_laps(reading)
+    _leave_total(reading)
     _take_walk(reading)
     _take_easy(reading)
     _take_minutes(reading)
@@ -48,6 +54,38 @@ def settle_row(reading: Reading, lexicon: Lexicon, draft: Draft | None) -> None:
             reading.facts |= take_effort(reading.facts, effort_of(piece) | told)
             reading.pieces.remove(piece)
             reading.unread = [one for one in reading.unread if one.start != piece.start]
+
+
+def _leave_each(reading: Reading, lexicon: Lexicon, draft: Draft | None) -> None:
+    """`in pairs: 10 x 300 m run each`, `12 sit-ups each`: each of the people, where nothing has sides."""
+    team = "team" in reading.facts or (draft is not None and "team" in draft.facts)
+    for piece in reading.pieces:
+        none = piece.meaning is not None and not lexicon.has_sides(piece.meaning)
+        if piece.per_side and (team or none) and not _OF_A_SIDE.search(piece.text.lower()):
+            piece.per_side, piece.notes = False, (*piece.notes, "each")
+
+
+def _take_laps(reading: Reading) -> None:
+    """`40 s on / 20 s off, 3 laps`: of a clock they are rounds."""
+    for piece in list(reading.pieces):
+        laps = piece.meaning is not None and piece.meaning.spelling == "lap" and piece.unit is None
+        if laps and piece.amount and "work_s" in reading.facts and "rounds" not in reading.facts:
+            reading.facts["rounds"] = int(piece.amount)
+            reading.pieces.remove(piece)
+
+
+def _leave_total(reading: Reading) -> None:
+    """`40 min run: 20 min easy, 10 min steady, 10 min tempo`: what the stretches behind it add up to is no line."""
+    first, *others = reading.pieces or [None]
+    timed = first is not None and first.unit is AmountUnit.SECONDS and not first.sets
+    if not timed or first is None or len(others) < 2 or not all(one.unit is first.unit for one in others):  # noqa: PLR2004
+        return
+    if ":" in reading.row.text[first.end : others[0].start] and first.amount == sum(
+        one.amount or 0 for one in others
+    ):
+        for one in others:
+            one.meaning = one.meaning or first.meaning
+        reading.pieces.remove(first)
 
 
 def _take_walk(reading: Reading) -> None:

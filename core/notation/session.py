@@ -30,7 +30,7 @@ from core.notation.phrase_aims import Facts
 from core.notation.pieces import Piece, completes
 from core.notation.quantities import MINUTE_S
 from core.notation.reading import Reading, take_back_formats
-from core.notation.remarks import is_on_condition, keep_behind, keep_beside, keep_paces
+from core.notation.remarks import is_on_condition, keep_behind, keep_beside, keep_paces, leave_said
 from core.notation.repairs import mended
 from core.notation.row_reader import read_row
 from core.notation.rows import COLON, settle_row, unit_of_all
@@ -132,6 +132,7 @@ class _Reader:
         reading = read_row(row, self.lexicon, self.unit, self.ordinal)
         reading.begins = clause.is_first
         self.ordinal = reading.number or reading.rest_station or self.ordinal
+        leave_said(reading, self.draft, self.lexicon)
         if self._knows_how() or any(piece.sets for piece in reading.pieces):
             take_back_formats(reading)
         if self.draft and names_a_part(reading, clause) and work_follows(clause, self._read_row):
