@@ -109,7 +109,6 @@ MIDDAY = (
         joins_mid_week,
         (
             "comes into the group",
-            "Tap My version up there",
             "<voice message>",
             "I can't listen yet.",
             "one 10 kg dumbbell and a table",
@@ -155,7 +154,7 @@ MIDDAY = (
     Scene(
         today("15:35"),
         "Another is misread, and Marit decides",
-        "The run is 200 m there and back. She sees how all of it lands on her people before anybody else sees it.",
+        "Nothing marked it: there and back she meant 200 m. She sees how it lands before anybody else sees it.",
         plans_tomorrow,
         (
             "no, the run is 200 m",

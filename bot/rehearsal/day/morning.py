@@ -80,8 +80,6 @@ MORNING = (
             "taps [Yes, keep them]",
             "Are you 18 or older?",
             "Have you lately had any of these",
-            "Has a doctor ever told you",
-            "Over the last three months",
             "Stop at once with chest pain",
             "What do you have to train with?",
             "taps [Nothing, just me]",

@@ -4,6 +4,11 @@ from bot.rehearsal.day.cast import BO, EDDA, LENE, RUTH, Company
 from bot.rehearsal.day.hours import tomorrow
 from bot.rehearsal.day.scene import Scene, Through
 
+FRIDAY = """Friday, along the quay
+Warm-up: 10 min easy run
+6 x 400 m, 90 s walk between
+Cool-down: 5 min walk"""
+
 
 async def posted_by_itself(company: Company) -> None:
     await company.group_hears("Thursday, slow and strong")
@@ -29,6 +34,12 @@ async def wrist_spared(company: Company) -> None:
 async def no_questions(company: Company) -> None:
     await company[BO].gets_version()
     await company.chats(BO, "No questions this time, just my session. See you on the board!")
+
+
+async def a_run_for_friday(company: Company) -> None:
+    """Marit writes the next day's runs at breakfast, and has them go out by themselves."""
+    read = await company.coach.says(FRIDAY, "Here's how I read it")
+    await company.coach.taps("Post Fri 06:00", "Friday at 06:00", read)
 
 
 NEXT_MORNING = (
@@ -65,9 +76,8 @@ NEXT_MORNING = (
         (
             "taps [My doctor has cleared me]",
             "We'll start again lighter than before",
-            "What do you have to train with?",
             "taps [Nothing, just me]",
-            Through("Your version", "brisk walk"),
+            Through("4 rounds at an easy pace", "brisk walk"),
         ),
     ),
     Scene(
@@ -76,9 +86,21 @@ NEXT_MORNING = (
         "One tap, no questions.",
         no_questions,
         (
-            "opens the private chat",
-            Through("Your version", "200 m run"),
+            Through("4 rounds for time", "200 m run"),
             "No questions this time",
+        ),
+    ),
+    Scene(
+        tomorrow("08:00"),
+        "Runs for Friday",
+        "What Marit walks between the runs is their rest. Whoever doesn't run is found a walk.",
+        a_run_for_friday,
+        (
+            Through("Friday, along the quay", "Cool-down"),
+            Through("10 min run", "5 min walk"),
+            Through("• 10 min easy run", "• 6 x 400 m"),
+            "taps [Post Fri 06:00]",
+            "Friday at 06:00",
         ),
     ),
 )
