@@ -49,12 +49,12 @@ function troubles(backstage, doing) {
   return make("section", { className: "lever" }, make("h2", {}, "Trouble"), make("ul", {},
     line(bot, state === "down"
       ? doing("Start it again", "start_bot", () => ({}), { part: "bot" })
-      : doing("Kill it", "kill_bot", () => ({}), { part: "bot" })),
+      : doing("Kill the bot", "kill_bot", () => ({}), { part: "bot" })),
     line(whole ? "The network holds." : "The network is cut.", whole
-      ? doing("Cut it", "cut_network", () => ({}), { part: "network" })
+      ? doing("Cut the network", "cut_network", () => ({}), { part: "network" })
       : doing("Mend it", "mend_network", () => ({}), { part: "network" })),
-    line(until ? `No room to send until ${near(until)}.` : "There is room to send.",
-      doing(`Use up ${LIMITS_S} s`, "use_up_limits", () => ({ seconds: LIMITS_S })))));
+    line(until ? `Nothing goes out until ${near(until)}.` : "Answers go out as fast as allowed.",
+      doing(`Let nothing out for ${LIMITS_S} s`, "use_up_limits", () => ({ seconds: LIMITS_S })))));
 }
 
 const line = (words, lever) => make("li", {}, lever, make("span", {}, words));
@@ -63,7 +63,7 @@ const line = (words, lever) => make("li", {}, lever, make("span", {}, words));
 export function stateOf({ bot: state, network: whole, limits_until: until, playing }) {
   if (state === "down") return "the bot is down";
   if (!whole) return "the network is cut";
-  if (until) return "limits are used up";
+  if (until) return "nothing goes out";
   if (state === "starting") return "the bot starts";
   return playing ? "the day plays" : "";
 }
@@ -73,7 +73,7 @@ export function trouble({ bot: state, network: whole, limits_until: until }) {
   if (state === "down") return "Bellwether is down: what you write waits for it.";
   if (state === "starting") return "Bellwether starts.";
   if (!whole) return "The network is cut: what you write waits.";
-  return until ? `Sending limits are used up until ${near(until)}: answers wait.` : "";
+  return until ? `Nothing goes out until ${near(until)}, as if too much had been sent: answers wait.` : "";
 }
 
 function saved(backstage) {

@@ -124,13 +124,14 @@ function drawNow() {
 }
 
 function drawMe() {
-  const options = world.people.map(({ id, name, about }) => {
+  const options = world.people.map(({ id, name }) => {
     const news = id !== me && kept("seen", {})[`${id}:${id}`] !== undefined ? unread(id, id) : 0;
-    const role = world.groups.some((one) => isAdmin(one, id)) ? "coach" : about;
+    const role = world.groups.some((one) => isAdmin(one, id)) ? "coach" : "";
     return [String(id), [name, role].filter(Boolean).join(", ") + (news ? ` (${news} new)` : "")];
   });
   const drawn = JSON.stringify([options, me]);
   if ($("me").dataset.drawn === drawn) return;
+  $("about").textContent = person(me)?.about ?? "";
   $("me").dataset.drawn = drawn;
   $("me").replaceChildren(...options.map(([id, words]) => new Option(words, id, false, Number(id) === me)));
 }
