@@ -169,7 +169,7 @@ def read_piece(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> Piece
     text = _GLUED.sub(r"\2 \1x", in_flights(text))
     hidden = lexicon.tricky(text)
     strip = Strip(_hide(text, hidden) if hidden else text)
-    for read in _READERS:
+    for read in _READERS if _NUMBER.search(text) else _WITHOUT_NUMBERS:
         read(piece, strip, unit)
     left = strip.left.replace(_HIDDEN * len(hidden[0]), hidden[0]) if hidden else strip.left
     read_name(piece, left, lexicon, sides_of(strip.text))
@@ -359,4 +359,9 @@ _READERS: tuple[Reader, ...] = (
     _read_sets,
     _read_most,
     read_amount,
+)
+# What is told in digits alone isn't looked for where there are none.
+_NUMBER = re.compile("[0-9]")
+_WITHOUT_NUMBERS = tuple(
+    read for read in _READERS if read not in {_read_held, _read_pair, _read_load, _read_height}
 )

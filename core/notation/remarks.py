@@ -104,7 +104,9 @@ def _only_names(piece: Piece, reading: Reading, draft: Draft | None) -> bool:
     front = [one for one in reading.pieces if one.start < piece.start and one.meaning]
     if told or given & _GIVE_AMOUNTS or not front or not all(one.amount for one in front):
         return False
-    spelled = piece.meaning.spelling.split() if piece.meaning else []
+    if piece.meaning is None:
+        return False
+    spelled = piece.meaning.spelling.split()
     return piece.meaning.near or len(_WORD.findall(piece.text)) > len(spelled)
 
 

@@ -22,6 +22,7 @@ _OF_A_SIDE = re.compile(
     r"\b(?:sides?|legs?|arms?|foot|feet|hands?|ways?|directions?|left|right|e/s|p/s)\b|/\s?s\b|[0-9]\s?/\s?[0-9]"
 )
 _SHORTEST_REST_S = 20
+_FEWEST_WITH_A_TOTAL = 3
 # What such a format lasts (estimates).
 _SHORTEST_MIN, _LONGEST_MIN = 3, 60
 _EASY = frozenset({"brisk-walk"})
@@ -76,13 +77,14 @@ def _take_laps(reading: Reading) -> None:
 
 def _leave_total(reading: Reading) -> None:
     """`40 min run: 20 min easy, 10 min steady, 10 min tempo`: what the stretches behind it add up to is no line."""
-    first, *others = reading.pieces or [None]
-    timed = first is not None and first.unit is AmountUnit.SECONDS and not first.sets
-    if not timed or first is None or len(others) < 2 or not all(one.unit is first.unit for one in others):  # noqa: PLR2004
+    if len(reading.pieces) < _FEWEST_WITH_A_TOTAL:
         return
-    if ":" in reading.row.text[first.end : others[0].start] and first.amount == sum(
-        one.amount or 0 for one in others
-    ):
+    first, *others = reading.pieces
+    timed = (
+        first.unit is AmountUnit.SECONDS and not first.sets and all(one.unit is first.unit for one in others)
+    )
+    heads = ":" in reading.row.text[first.end : others[0].start]
+    if timed and heads and first.amount == sum(one.amount or 0 for one in others):
         for one in others:
             one.meaning = one.meaning or first.meaning
         reading.pieces.remove(first)

@@ -45,8 +45,8 @@ def split(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> list[Piece
     """One piece, or several joined by `and` or each begun by its amount, if only so all is understood."""
     if pieces := _stages(text, start, lexicon, unit):
         return pieces
-    if choice := _choice(text, start, lexicon, unit):
-        return [choice]
+    if first := _choice(text, start, lexicon, unit):
+        return [first]
     whole = read_piece(text, start, lexicon, unit)
     if whole.meaning and not (whole.unread or whole.is_loose or _SLASHED.search(text)):
         return [whole]

@@ -1,6 +1,7 @@
 """A coach's pasted text -> Session, with everything that was corrected or not understood at its place."""
 
 from dataclasses import dataclass, field
+from functools import lru_cache
 
 from core.measures import AmountUnit, MassUnit
 from core.movements.lookup import Catalogue
@@ -53,6 +54,7 @@ LONGEST_SESSION = 200
 _GIVE_AMOUNTS = {"scheme", "work_s", "amount"}
 
 
+@lru_cache(maxsize=32)
 def read_session(text: str, catalogue: Catalogue, unit: MassUnit = MassUnit.KG) -> ReadSession:
     """Reads a session as coaches write it; bare loads count in `unit`. Never raises, whatever the text."""
     known = lexicon(catalogue)
