@@ -8,11 +8,12 @@ from core.movements.lookup import Catalogue
 from core.notation.blocks import finish, too_long
 from core.notation.chat import is_like_a_session
 from core.notation.clauses import Clause, clauses
+from core.notation.days import names_days
 from core.notation.drafts import Draft, Placed, goes_on
 from core.notation.efforts import EASY_ANYWAY, effort_of, take_effort, with_effort
 from core.notation.formats import UNSCORED
 from core.notation.going import go_easy, goes_that_way, is_far, not_fast, way_for, way_of_all
-from core.notation.headings import DATE, day
+from core.notation.headings import DATE
 from core.notation.kinds import by_place, tells_how_much
 from core.notation.names import Lexicon, Meaning, lexicon
 from core.notation.opening import OPENERS, is_past_warm_up, next_kind, opens, work_follows
@@ -58,9 +59,9 @@ _GIVE_AMOUNTS = {"scheme", "work_s", "amount"}
 def read_session(text: str, catalogue: Catalogue, unit: MassUnit = MassUnit.KG) -> ReadSession:
     """Reads a session as coaches write it; bare loads count in `unit`. Never raises, whatever the text."""
     known = lexicon(catalogue)
-    reader = _Reader(known, unit, Title(known, unit))
     every = rows(text)
     written = [row for row in every if row.text.strip()]
+    reader = _Reader(known, unit, Title(known, unit, of_a_week=names_days(written)))
     beyond = written[LONGEST_SESSION].number if len(written) > LONGEST_SESSION else len(every) + 1
     plain = (in_digits(in_english(reader.without_slips(row))) for row in every[: beyond - 1])
     told = with_rates(with_lists(tuple(plain)))
@@ -207,7 +208,7 @@ class _Reader:
         if not self.blocks and not self.not_understood:
             self.problem(written[0] if written else Row(1, "", ()))
         self._take_back_names()
-        week = sum(bool(day(row.text.lower(), bare=True)) for row in written) > 1
+        week = names_days(written)
         blocks = with_effort(self.blocks if week else by_place(self.blocks, self.headed), self.title.effort())
         session = Session(title=self.title.text, date=self.title.date, blocks=blocks) if blocks else None
         placed = (

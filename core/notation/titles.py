@@ -28,12 +28,13 @@ _WORDY = re.compile(r"^[\W_]*[^\W0-9_]")
 
 @dataclass
 class Title:
-    """The rows of a title, and a date, as long as no work has begun."""
+    """The rows of a title, and a date, as long as no work has begun. `of_a_week`: each day names its own work."""
 
     lexicon: Lexicon
     unit: MassUnit
     rows: list[str] = field(default_factory=list)
     date: dt.date | None = None
+    of_a_week: bool = False
 
     @property
     def text(self) -> str | None:
@@ -60,7 +61,7 @@ class Title:
         if BARE_DATE.match(row.text.lower()):
             self.rows.append(tidy_title(row.text))
             return blanked(row, 0, len(row.text))
-        if (end := day(row.text.lower())) and heading(row.text[end:].lower()):
+        if not self.of_a_week and (end := day(row.text.lower())) and row.text[end:].strip():
             self.rows.append(tidy_title(row.text[:end]))
             return blanked(row, 0, end)
         row = blanked(row, *label(row.text.lower()))

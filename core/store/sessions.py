@@ -193,6 +193,10 @@ class Sessions(Repository):
         """Of this author, for one of the groups that they coach now."""
         return await self._newest_in({SessionState.DRAFT}, author_id, groups)
 
+    async def draft_of(self, author_id: int, groups: Collection[int], day: date) -> SessionRecord | None:
+        """The newest draft that is for a day."""
+        return await self._newest_in({SessionState.DRAFT}, author_id, groups, day)
+
     async def newest_unposted(self, author_id: int, groups: Collection[int]) -> SessionRecord | None:
         """The same, or one that is to be posted later."""
         return await self._newest_in({SessionState.DRAFT, SessionState.SCHEDULED}, author_id, groups)
@@ -226,13 +230,18 @@ class Sessions(Repository):
         return await self._first(_sessions().where(*theirs, *said).order_by(session.c.id.desc()))
 
     async def _newest_in(
-        self, states: Collection[SessionState], author_id: int, groups: Collection[int]
+        self,
+        states: Collection[SessionState],
+        author_id: int,
+        groups: Collection[int],
+        day: date | None = None,
     ) -> SessionRecord | None:
         session = tables.session
+        on_day = [] if day is None else [session.c.day == day]
         return await self._first(
             _sessions()
             .where(session.c.author_id == author_id, session.c.state.in_(states))
-            .where(session.c.group_id.in_(groups))
+            .where(session.c.group_id.in_(groups), *on_day)
             .order_by(session.c.id.desc())
         )
 

@@ -20,11 +20,13 @@ from core.desk.sessions.says import (
     NothingRead,
     PostReplaced,
     ReadBack,
+    SeveralDays,
     WasDiscarded,
     WasPosted,
 )
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
+from core.notation.days import by_days
 from core.notation.session import read_session
 from core.scaling.group import view_of
 from core.scaling.ready import ready_levels
@@ -39,31 +41,47 @@ Because = Literal["posted", "later", "discarded", "changed", "replaced", "moved"
 
 @admitted
 async def draft_session(visit: Visit, command: DraftSession) -> Outcome:
-    """A new draft; pasted again before posting, the same draft's next revision."""
+    """A new draft; pasted again before posting, the same draft's next revision. A text of several days is as many."""
     groups = await coached_groups(visit)
     if not groups:
         return visit.told(NoCoachHere())
     draft = await visit.uow.sessions.newest_draft(visit.person.id, [group.id for group in groups])
     group = next((group for group in groups if draft and group.id == draft.group_id), groups[0])
-    read = read_session(command.text, catalogue(), group.units)
+    days = by_days(command.text)
+    told = [text for text in days if read_session(text, catalogue(), group.units).holds_work]
+    if len(told) < 2:  # noqa: PLR2004 - of one day
+        return await _draft_one(visit, command.text, groups, group, draft)
+    outcome = visit.told(SeveralDays(count=len(told), left=tuple(text for text in days if text not in told)))
+    for text in told:
+        outcome += await _draft_one(visit, text, groups, group, None)
+    return outcome
+
+
+async def _draft_one(
+    visit: Visit, text: str, groups: list[Group], group: Group, draft: SessionRecord | None
+) -> Outcome:
+    """The draft of its day comes before the newest one: of a week pasted before, one day may be pasted again."""
+    read = read_session(text, catalogue(), group.units)
     if read.session is None:
-        unread = unread_lines(command.text, read.not_understood)
+        unread = unread_lines(text, read.not_understood)
         unknown = read.unknown_movements if read.format_known else ()
         return visit.told(NothingRead(unread=unread, unknown=unknown))
+    day = day_meant(read.session, group, visit.now)
+    draft = await visit.uow.sessions.draft_of(visit.person.id, [one.id for one in groups], day) or draft
     if draft is not None:
         record = await visit.uow.sessions.revise(
             draft.id,
-            text=command.text,
+            text=text,
             session=read.session,
             now=visit.now,
-            day=day_meant(read.session, group, visit.now),
+            day=day,
         )
         return await over(visit, draft, "replaced") + await read_back(visit, record, groups, replaces=True)
     record = await visit.uow.sessions.draft(
         group_id=group.id,
         author_id=visit.person.id,
-        day=day_meant(read.session, group, visit.now),
-        text=command.text,
+        day=day,
+        text=text,
         session=read.session,
         now=visit.now,
     )

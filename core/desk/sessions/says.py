@@ -165,6 +165,13 @@ class WasDiscarded(Said):
     revision: int
 
 
+class SeveralDays(Said):
+    """A text of several days is as many sessions; `left`: rows of days at which nothing is done."""
+
+    count: int
+    left: tuple[str, ...] = ()
+
+
 class NoCoachHere(Said):
     """A session, pasted by somebody who coaches no group."""
 

@@ -26,6 +26,7 @@ from core.desk.sessions.says import (
     NotPosted,
     PostReplaced,
     ReadBack,
+    SeveralDays,
     Unread,
     WasDiscarded,
     WhatsComing,
@@ -229,6 +230,14 @@ def nothing_read(said: NothingRead) -> Worded:
     )
     lines = bullets([not_read(one) for one in said.unread[:5]])
     return Worded(f"{text}\n\n{lines}" if lines else text)
+
+
+@wording("en", SeveralDays)
+def several_days(said: SeveralDays) -> Worded:
+    text = f"That's {said.count} days, so here are {said.count} sessions, one for each."
+    if not said.left:
+        return Worded(text)
+    return Worded(f"{text} Nothing to do here:\n\n{bullets([escape(one) for one in said.left])}")
 
 
 @wording("en", WillPost)
