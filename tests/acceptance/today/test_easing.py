@@ -132,7 +132,9 @@ async def test_a_score_of_an_easy_week_has_no_rank(crew, ilse):
     await crew.coach.hears("Nobody is on the board so far. One score was told without a rank")
 
 
-async def has_been_away(crew):
+@world
+async def away(crew):
+    """Five weeks without a word from Ilse: herself, and what she is asked."""
     ilse = await knows(crew)
     await ilse.says("8:43")
     await ilse.hears("Noted: 8:43")
@@ -141,8 +143,8 @@ async def has_been_away(crew):
     return ilse, await ilse.hears("For 5 weeks I heard of no session of yours")
 
 
-async def test_after_weeks_without_a_word_it_asks_once_whether_there_was_a_break(crew):
-    ilse, asked = await has_been_away(crew)
+async def test_after_weeks_without_a_word_it_asks_once_whether_there_was_a_break(crew, away):
+    ilse, asked = away
     await ilse.presses("No, I had a break", on=asked)
     await ilse.hears("Noted: back after a break, until")
     version = (await ilse.hears("Your version")).text
@@ -154,8 +156,8 @@ async def test_after_weeks_without_a_word_it_asks_once_whether_there_was_a_break
     assert "5 rounds for time" in await told(ilse)
 
 
-async def test_who_says_why_they_were_away_was_away(crew):
-    ilse, _ = await has_been_away(crew)
+async def test_who_says_why_they_were_away_was_away(away):
+    ilse, _ = away
     await ilse.says("can I do a bit more")
     await ilse.hears("I didn't get that. Did you train in the last weeks?")
     await ilse.says("I was ill and then on holidays")
@@ -163,8 +165,8 @@ async def test_who_says_why_they_were_away_was_away(crew):
 
 
 @pytest.mark.parametrize("words", ["yes", "yes I trained", "I kept running"])
-async def test_who_trained_meanwhile_goes_on_as_usual(crew, words):
-    ilse, _ = await has_been_away(crew)
+async def test_who_trained_meanwhile_goes_on_as_usual(away, words):
+    ilse, _ = away
     await ilse.says(words)
     assert "5 rounds for time" in (await ilse.hears("Your version")).text
     await ilse.says("/today")
@@ -182,7 +184,8 @@ async def test_a_short_break_changes_nothing(crew, ilse):
     await ilse.hears("you lose very little")
 
 
-async def started_gently(crew):
+@world
+async def gentle(crew):
     """Healthy, and inactive so far: six sessions in three weeks."""
     ilse = await crew.room.person("Ilse")
     await ilse.joins(crew.group)
@@ -198,8 +201,8 @@ async def started_gently(crew):
     return ilse
 
 
-async def test_whoever_started_gently_decides_when_it_may_be_more(crew):
-    ilse = await started_gently(crew)
+async def test_whoever_started_gently_decides_when_it_may_be_more(crew, gentle):
+    ilse = gentle
     asked = await ilse.hears("That was session number 6 since you started gently")
     await ilse.presses("Yes, a bit more", on=asked)
     await ilse.hears("about three quarters of the work, until")
@@ -224,8 +227,8 @@ async def test_who_started_gently_and_wants_more_hears_when(crew):
     assert "after 6 sessions and two weeks" in (await ilse.hears("You started gently")).text
 
 
-async def test_whoever_stays_gentle_is_asked_again_later(crew):
-    ilse = await started_gently(crew)
+async def test_whoever_stays_gentle_is_asked_again_later(crew, gentle):
+    ilse = gentle
     await ilse.presses("Stay gentle", on=await ilse.hears("That was session number 6"))
     await ilse.hears("Gentle it stays")
     await gets_another(crew, days=2, title="More")
