@@ -138,6 +138,7 @@ CODES: Final[dict[str, type[Command]]] = {
     "an": o.Announce,
     "ad": o.DropAnnouncement,
     "ao": o.SendWord,
+    "aq": o.AskInWords,
     "wf": w.SaveScores,
     "we": w.EraseMe,
     "wa": w.ExportMine,

@@ -151,6 +151,7 @@ ACCESS: Final[Mapping[type[Command], Rule]] = {
     o.WithdrawSession: coach_now(session=Id.SESSION),
     o.Announce: coach_now(word=Id.OWN_WORD, group=Id.GROUP),
     o.SendWord: coach_now(word=Id.OWN_WORD, person=Id.ATHLETE),
+    o.AskInWords: coach_now(word=Id.OWN_WORD, person=Id.ATHLETE),
     o.DropAnnouncement: anybody(word=Id.OWN_WORD),
     c.SendAgain: coach_now(letter=Id.LETTER),
     # the athlete's version and what it needs to know

@@ -76,7 +76,7 @@ _TAKES_PLACE = (
     r"(?:is|will\sbe|'ll\sbe|should\sbe|has\sto\sbe|starts?|begins?|will\s(?:start|begin)|moves?|goes|takes\splace"
     r"|(?:is|has|was|gets|got)\smoved)"
 )
-_ELSEWHERE = re.compile(r"\b(?:instead|now|moved?)\b", re.IGNORECASE)
+_ELSEWHERE = re.compile(r"\b(?:instead|now|moved?|moves)\b", re.IGNORECASE)
 # `next Tuesday's class is at 7pm instead`, `let's have tomorrow's class at 8`
 _INSTEAD = re.compile(
     rf"^\W*(?:(?:hi|hey|ok|so|sorry|please|just)\W+)*(?:(?P<from>{_ONE_CLASS})\s{_TAKES_PLACE}"
@@ -90,6 +90,15 @@ _AT_INSTEAD = re.compile(
     rf"^\W*(?:(?:hi|hey|ok|so|sorry|please|just)\W+)*(?P<from>(?:{_ONE_DAY}\s|the\s|our\s|my\s)?(?:live\s)?class)"
     rf"(?:\s{_TAKES_PLACE})?\s(?:at|from)\s(?P<to>(?!.*\b(?:{DAY_WORD}s|every|each)\b).+?),?\sinstead"
     r"(?:,?\s(?:this time|please|today|tonight))*[\s.!]*$",
+    re.IGNORECASE,
+)
+
+
+# `class moves to 7pm on the 11th`: where to stands first.
+_TO_FIRST = re.compile(
+    rf"^\W*(?:(?:hi|hey|ok|so|sorry|please|just)\W+)*(?:the\s|our\s|my\s)?(?:live\s)?class\s{_TAKES_PLACE}\s"
+    rf"(?:now\s)?(?:to|at)\s(?P<to>[0-9][0-9:.]*\s?(?:[ap]m|h)?)\s(?P<from>(?:on|for)\s.+?)"
+    r"(?:,?\s(?:instead|this time))*[\s.!]*$",
     re.IGNORECASE,
 )
 
@@ -236,7 +245,8 @@ def read_called_off(text: str, today: date) -> CalledOff | None:
 def read_moved(text: str, today: date) -> Moved | None:
     """`move Tuesday's class to Wednesday 19:00`, `Tuesday's class is at 7 instead` -> from where, and to where."""
     words = plain(text[:_LONGEST])
-    match = _MOVE.match(words) or _INSTEAD.match(words) or _AT_INSTEAD.match(words)
+    shapes = (_MOVE, _INSTEAD, _AT_INSTEAD, _TO_FIRST)
+    match = next((found for one in shapes if (found := one.match(words))), None)
     if match is None or words.endswith("?"):
         return None
     if read_class(words, today) and not _ELSEWHERE.search(words):

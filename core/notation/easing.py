@@ -144,8 +144,13 @@ def read_break(text: str) -> int | None:
     words = _words(text)
     if words is None or _NOT_BACK.search(words) or not any(one.search(words) for one in _BREAK):
         return None
+    return read_span(words) or 0
+
+
+def read_span(words: str) -> int | None:
+    """How many days `two weeks` are; None where no length of time is told."""
     span = _SPAN.search(words)
-    return _number(span["count"]) * _DAYS[span["unit"]] if span else 0
+    return _number(span["count"]) * _DAYS[span["unit"]] if span else None
 
 
 def _number(count: str) -> int:

@@ -130,9 +130,31 @@ def find_days(text: str, today: date) -> tuple[date, ...]:
     return next(_days(text, today), ())
 
 
+# `The 11th`, in no month: the next one. Others are the first round or the fifth set.
+_OF_A_MONTH = re.compile(
+    r"(?:^|\b(?:the|on|till|until|til|by|from|before)\s)\W*(?:the\s)?(?P<d>[1-9]|[12]\d|3[01])(?:st|nd|rd|th)\b"
+    r"(?!\s(?:of\b|round|set|rep|min|line|part|one|time|place|station|block))",
+    re.IGNORECASE,
+)
+_MONTHS_AHEAD = 12
+
+
+def _next_of_month(day: int, today: date) -> date | None:
+    """The next day of that number, today too."""
+    for ahead in range(_MONTHS_AHEAD):
+        months = today.month - 1 + ahead
+        found = _date(f"{today.year + months // 12:04}-{months % 12 + 1:02}-{day:02}")
+        if found and found >= today:
+            return found
+    return None
+
+
 def _days(text: str, today: date) -> Iterator[tuple[date, ...]]:
     for match in DATE.finditer(text):
         found = date_in(match, today)
+        yield (found,) if found else ()
+    for match in _OF_A_MONTH.finditer(DATE.sub(" ", text)):
+        found = _next_of_month(int(match["d"]), today)
         yield (found,) if found else ()
     for match in RELATIVE_DAY.finditer(text):
         yield days_in(match, today)

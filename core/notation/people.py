@@ -4,6 +4,8 @@ import re
 from collections.abc import Iterable
 from typing import NamedTuple
 
+from core.notation.second_person import spoken_to
+
 _LEAD = re.compile(r"^\s*(?:the\s+)?(?:score|result|time)\s+(?:for|of)\s+", re.IGNORECASE)
 _AFTER = re.compile(
     r"^(?:['\u2019]s)?(?:\s+(?:did|got|has|had|made|score|is))*[\s:,;\u2013-]+", re.IGNORECASE
@@ -51,6 +53,22 @@ _PLAINLY = re.compile(
     r"(?:\s+to)?\s+(?P<whom2>@)\s+(?:that|well|good|great|nice|thank|thanks|happy|i\b|see you|sorry|congrats))",
     re.IGNORECASE,
 )
+
+
+_ASKED = re.compile(
+    r"^\W*(?:(?:please|pls|can you|could you)\s+)*ask\s+@\s+"
+    r"(?P<words>(?:to|for|about|how|if|whether|what|when|where|which|why|who)\s.+)$",
+    re.IGNORECASE,
+)
+
+
+def question_to(text: str, names: Iterable[str]) -> NameInFront | None:
+    """Whom a coach wants asked, and what, said to them: `ask Bo how his knee is` asks him how your knee is."""
+    named = find_name(text, names)
+    found = _ASKED.match(named.rest.strip(" .?!")) if named else None
+    if named is None or found is None:
+        return None
+    return NameInFront(named.name, spoken_to(found["words"]))
 
 
 _EVERYBODY = frozenset(
@@ -123,7 +141,7 @@ def find_name(text: str, names: Iterable[str]) -> NameIn | None:
     """The one person who is named anywhere in a text, by the longest name first; None where nobody is."""
     known = spellings(names)
     for spelling in sorted(known, key=len, reverse=True):
-        name = re.compile(rf"(?<!\w){re.escape(spelling)}(?:'s|'(?=\s|$))?(?!\w)", re.IGNORECASE)
+        name = re.compile(rf"(?<!\w){re.escape(spelling)}(?:'?s|'(?=\s|$))?(?!\w)", re.IGNORECASE)
         if name.search(text):
             return NameIn(known[spelling], name.sub("@", text, count=1))
     return None

@@ -76,6 +76,17 @@ class CoachOrders(Repository):
         found = map(_order_of, rows)
         return [one for one in found if day is None or one.pin.counts_on(day)]
 
+    async def standing_for(self, group_id: int, movement: str) -> list[CoachOrder]:
+        """List what stands in a group for one movement in every session, the oldest first."""
+        table = tables.coach_order
+        rows = await self._all(
+            select(table)
+            .where(table.c.group_id == group_id, table.c.movement == movement, table.c.session_id.is_(None))
+            .where(table.c.undone_at.is_(None))
+            .order_by(table.c.id)
+        )
+        return [_order_of(row) for row in rows]
+
     async def find(self, order_id: int, group_id: int, person_id: int) -> CoachOrder | None:
         """Through the athlete of a group: somebody else's is not found."""
         row = await self._by_id(tables.coach_order, order_id)

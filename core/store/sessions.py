@@ -189,8 +189,18 @@ class Sessions(Repository):
         )
         return [_session_of(row) for row in rows]
 
+    async def drafts(self, author_id: int, groups: Collection[int]) -> list[SessionRecord]:
+        """List what has no time yet of this author, for the groups that they coach now, the newest first."""
+        session = tables.session
+        rows = await self._all(
+            _sessions()
+            .where(session.c.state == SessionState.DRAFT, session.c.author_id == author_id)
+            .where(session.c.group_id.in_(groups))
+            .order_by(session.c.id.desc())
+        )
+        return [_session_of(row) for row in rows]
+
     async def newest_draft(self, author_id: int, groups: Collection[int]) -> SessionRecord | None:
-        """Of this author, for one of the groups that they coach now."""
         return await self._newest_in({SessionState.DRAFT}, author_id, groups)
 
     async def draft_of(self, author_id: int, groups: Collection[int], day: date) -> SessionRecord | None:

@@ -1,6 +1,7 @@
 """A coach's order for people who are named, or for the one who is looked at: `no burpees for Tove this week`."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from typing import Any, Final, NamedTuple
 
 from core.understanding.acts import Order
@@ -9,6 +10,8 @@ from core.understanding.slots import body
 from core.understanding.slots.orders import order, says
 from core.understanding.slots.stretch import Stretch
 from core.understanding.values import Context
+
+_ENDS: Final = frozenset(".!;,")
 
 
 def orders_in(text: str, people: Sequence[str], looked_at: str | None = None) -> tuple[Order, ...]:
@@ -23,10 +26,21 @@ def orders_in(text: str, people: Sequence[str], looked_at: str | None = None) ->
         named = [looked_at]
     if not named or text.strip().endswith("?"):
         return ()
-    fields = order(stretch)
-    if fields.get("step") in {None, "shorter"}:
-        return ()
-    return tuple(Order(text=text.strip(), person=one, **fields) for one in named)
+    found = (order(one) for one in (stretch, *_thoughts(stretch)))
+    fields = next((one for one in found if one.get("step") not in {None, "shorter"}), None)
+    return tuple(Order(text=text.strip(), person=one, **fields) for one in named) if fields else ()
+
+
+def _thoughts(stretch: Stretch) -> Iterator[Stretch]:
+    """What stands between commas and stops: beside an order it may be told why, `he's had a cold`."""
+    marks = stretch.marked.marks
+    at = stretch.start
+    tokens = stretch.marked.text.tokens
+    ends = [place for place, one in enumerate(tokens) if one.kind == "mark" and one.word in _ENDS]
+    for end in (*ends, stretch.end):
+        if ends and end > at and any(at <= one.start < end for one in marks):
+            yield replace(stretch, start=at, end=end)
+        at = end + 1
 
 
 class Wanted(NamedTuple):

@@ -6,7 +6,7 @@ from core.desk.classes.coming import see_classes
 from core.desk.classes.commands import SeeClasses
 from core.desk.classes.dates import call_off_in_words, move_in_words
 from core.desk.classes.habits import fulfil
-from core.desk.classes.meetings import meetings_to_come
+from core.desk.classes.meetings import meetings_on
 from core.desk.classes.setting_up import propose_class
 from core.desk.coached import coached_groups
 from core.desk.commands import SetZone
@@ -20,6 +20,7 @@ from core.desk.talk.asked import keeps
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.notation.classes import read_called_off, read_class, read_moved
+from core.notation.moments import find_days
 from core.notation.reminding import OwnZone, read_wish
 from core.notation.session import read_session
 from core.notation.zones import places_in, read_zone
@@ -57,15 +58,25 @@ async def as_class_words(visit: Visit, text: str, _: int | None) -> Outcome | No
 
 
 async def of_a_session(visit: Visit, text: str) -> Outcome | None:
-    """`Cancel wednesday's`, `move wednesday's to thursday`, where there are no classes: the session of that day."""
-    groups = [one.id for one in await coached_groups(visit)]
-    if not groups or await meetings_to_come(visit.uow, groups, visit.now):
+    """`Cancel wednesday's`, `move wednesday's to thursday`, where there is no class then: the session of that day."""
+    if "class" in text.casefold() or await meets_on(visit, text.partition(" to ")[0]):
         return None
     which, _, when = text.partition(" to ")
     record = await of_day(visit, which)
     if record is None:
         return None
     return await as_another_time(visit, record, when) if when else await withdraw_of_day(visit, which)
+
+
+async def meets_on(visit: Visit, text: str) -> bool:
+    """Whether a class of theirs is on a day that the words may mean."""
+    return any(
+        [
+            await meetings_on(visit.uow, group.id, day)
+            for group in await coached_groups(visit)
+            for day in find_days(text, today_in(group, visit.now))
+        ]
+    )
 
 
 def group_clock(text: str) -> str | None:

@@ -2,21 +2,23 @@
 
 from core.desk.access import admitted
 from core.desk.coached import Roster, athlete_in, coached_athletes, coached_groups
-from core.desk.coaching.commands import Announce, DropAnnouncement, SendWord
+from core.desk.coaching.commands import Announce, AskInWords, DropAnnouncement, SendWord
 from core.desk.coaching.says import (
     Announced,
     Announcement,
     AnnouncementDropped,
     AskAnnounce,
     AskWord,
+    AthleteAsked,
     CoachSays,
+    CoachWonders,
     WordSent,
     WordToWhom,
 )
 from core.desk.errors import StalePress, UnknownThing
 from core.desk.outcome import Outcome, Say
 from core.desk.visit import Visit
-from core.notation.people import addressed, is_for_somebody, word_to
+from core.notation.people import addressed, is_for_somebody, question_to, word_to
 from core.store.records import CoachWord, Membership, Purpose
 
 
@@ -33,10 +35,13 @@ async def ask_announce(visit: Visit, text: str) -> Outcome | None:
 
 
 async def as_word_to_one(visit: Visit, text: str, _: int | None) -> Outcome | None:
-    """`Message Ruth: well done today`: to Ruth, or to nobody. None where no athlete of theirs is addressed."""
+    """`Message Ruth: well done`, `ask Ruth how it went`: to Ruth, or to nobody; None where nobody is addressed."""
+    athletes = await coached_athletes(visit)
+    asked = question_to(text, tuple(athletes)) if athletes else None
+    if asked is not None:
+        return await ask_word(visit, athletes[asked.name], asked.rest, asks=True)
     if not is_for_somebody(text):
         return None
-    athletes = await coached_athletes(visit)
     found = word_to(text, tuple(athletes))
     whom = addressed(text)
     if found is None and whom and whom.isalpha() and await coached_groups(visit):
@@ -46,12 +51,14 @@ async def as_word_to_one(visit: Visit, text: str, _: int | None) -> Outcome | No
     return await ask_word(visit, athletes[found.name], found.rest)
 
 
-async def ask_word(visit: Visit, athlete: Membership, text: str) -> Outcome:
-    """Shown first: it goes out to them with a tap."""
+async def ask_word(visit: Visit, athlete: Membership, text: str, *, asks: bool = False) -> Outcome:
+    """Shown first: it goes out to them with a tap. `asks`: their answer comes back to the coach."""
     word = await visit.uow.words.keep(
         group_id=athlete.group_id, person_id=visit.person.id, about="announce", text=text, now=visit.now
     )
-    asked = AskWord(word=word.id, person=athlete.person_id, athlete=athlete.person.name, text=word.text)
+    asked = AskWord(
+        word=word.id, person=athlete.person_id, athlete=athlete.person.name, text=word.text, asks=asks
+    )
     return visit.told(asked)
 
 
@@ -69,6 +76,21 @@ async def send_word(visit: Visit, command: SendWord) -> Outcome:
     await visit.uow.words.forget(word.id, visit.now)
     said = Say(chat.id, CoachSays(coach=visit.person.name, text=word.text), key=f"word-to:{word.id}")
     return visit.told(WordSent(athlete=athlete.person.name)) + Outcome((said,), settles=True)
+
+
+@admitted
+async def ask_in_words(visit: Visit, command: AskInWords) -> Outcome:
+    """The athlete is asked in private; what they write next goes back to this coach."""
+    word = await waiting(visit, command.word)
+    athlete = await athlete_in(visit.uow, word.group_id, command.person)
+    chat = await visit.uow.chats.private_of(athlete.person_id)
+    if chat is None:
+        raise UnknownThing
+    await visit.uow.words.forget(word.id, visit.now)
+    refs = {"chat": visit.chat, "coach": visit.person.id, "group": word.group_id}
+    await visit.uow.questions.ask(chat.id, "coach", refs, visit.now)
+    said = Say(chat.id, CoachWonders(coach=visit.person.name, text=word.text), key=f"word-to:{word.id}")
+    return visit.told(AthleteAsked(athlete=athlete.person.name)) + Outcome((said,), settles=True)
 
 
 @admitted

@@ -166,6 +166,13 @@ class SendWord(Command):
     person: int
 
 
+class AskInWords(Command):
+    """Yes, ask this athlete so, and bring me the answer."""
+
+    word: int
+    person: int
+
+
 class DropAnnouncement(Command):
     """No, nobody is to read it."""
 

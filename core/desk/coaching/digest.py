@@ -1,6 +1,6 @@
 """The coach's evening: who trained, who looked and hasn't told, who was in class, what waits."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from datetime import date, datetime, time, timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
@@ -9,6 +9,7 @@ from core.athletes.values import Screening
 from core.calendar.occurrences import instant
 from core.desk.classes.meetings import Meeting, meetings_on, shown
 from core.desk.coached import names_in
+from core.desk.coaching.absence import away_on
 from core.desk.coaching.arriving import arriving
 from core.desk.coaching.digest_says import ClassDigest, Digest, SessionDigest, Trained
 from core.desk.days import clock_of
@@ -17,6 +18,7 @@ from core.desk.scores.progress import scored_of
 from core.desk.visit import Visit
 from core.forecast.progress import beside_forecasts, is_suspicious
 from core.forecast.values import COMPARABLE
+from core.scaling.needs import calling
 from core.scores.text import in_words
 from core.scores.values import Hurt
 from core.store.records import (
@@ -114,19 +116,21 @@ async def digest_is_for(uow: Unit, refs: Mapping[str, Any]) -> tuple[int, int] |
 
 async def digest_of(uow: Unit, now: datetime, group: Group, day: date, clock: ZoneInfo) -> Digest:
     """What became of a day, as far as it was told; times on the reader's clock."""
-    athletes = await uow.groups.members(group.id, role=Role.ATHLETE)
+    away = await away_on(uow, group.id, day)
+    everybody = await uow.groups.members(group.id, role=Role.ATHLETE)
+    athletes = [one for one in everybody if one.person_id not in away]
     posted = await uow.sessions.all_posted_on(group.id, day)
     versions = {
         (record.id, one.person_id): await uow.versions.current(record.id, one.person_id)
         for record in posted
-        for one in athletes
+        for one in everybody
     }
     looked_at = {record.id: await uow.oks.given(record.id, record.revision) for record in posted}
     met = [one for one in await meetings_on(uow, group.id, day) if one.occurrence.ends <= now]
     return Digest(
         group=group.title,
         day=day,
-        sessions=await session_digests(uow, group, posted, athletes, versions),
+        sessions=await session_digests(uow, group, posted, everybody, away, versions),
         classes=tuple([await class_digest(uow, one, clock) for one in met]),
         needs=tuple(
             one.person.name
@@ -198,7 +202,7 @@ async def words_for_coach(
 
 
 def needs_coach(version: VersionRecord | None) -> bool:
-    return version is not None and bool(version.version.needs_coach)
+    return version is not None and bool(calling(version.version.needs_coach))
 
 
 async def stopped(uow: Unit, athletes: Sequence[Membership]) -> tuple[str, ...]:
@@ -212,16 +216,22 @@ async def session_digests(
     group: Group,
     posted: Sequence[SessionRecord],
     athletes: Sequence[Membership],
+    away: Collection[int],
     versions: Mapping[tuple[int, int], VersionRecord | None],
 ) -> tuple[SessionDigest, ...]:
-    """Each session once, and nobody who told is waited for again.
+    """Each session once, and nobody who told, or is away, is waited for.
 
     Of a post that was changed or withdrawn only what was told of it.
     """
     changed = {one.replaces_id for one in posted if one.state is SessionState.POSTED}
     shown, done = [], set[int]()
     for record in sorted(posted, key=lambda one: one.id):
-        still_to_do = [one for one in athletes if one.person_id not in done]
+        still_to_do = [
+            one
+            for one in athletes
+            if one.person_id not in done
+            and (one.person_id not in away or await counting(uow, record.id, one.person_id))
+        ]
         found = await session_digest(uow, group, record, still_to_do, versions)
         withdrawn = record.state is SessionState.WITHDRAWN
         if record.id not in changed and not withdrawn:

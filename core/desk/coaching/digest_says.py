@@ -59,6 +59,18 @@ class WhoIsIn(Said):
     sessions: tuple[SessionDigest, ...]
 
 
+class WhoTrained(Said):
+    """To a coach who asks of a week: names with the days on which they told a score, and who told none.
+
+    `last`: it is the week before this one.
+    """
+
+    group: str
+    last: bool
+    trained: tuple[tuple[str, int], ...]
+    none: tuple[str, ...]
+
+
 class Digest(Said):
     """The evening digest of a group.
 

@@ -1,14 +1,17 @@
 """A coach decides in words what one athlete does of a session, or of all that come until some day."""
 
+import re
 from collections.abc import Iterator, Mapping
 from datetime import date, timedelta
 from decimal import Decimal
 from typing import Any, Final, NamedTuple
 
 from core.athletes.easing import WEEK
+from core.athletes.values import Profile
 from core.desk.access import admitted
 from core.desk.coached import athlete_in
-from core.desk.coaching.commands import HoldAthlete, TakeOrdersBack
+from core.desk.coaching.absence import leave_out
+from core.desk.coaching.commands import CallWeekEasy, HoldAthlete, TakeOrdersBack
 from core.desk.coaching.overseeing import card_of, pin_for, try_on
 from core.desk.coaching.says import NothingToLookAt, Ordered, OrderNotDone, OrdersGone, WhyNot
 from core.desk.days import today_in
@@ -16,28 +19,31 @@ from core.desk.errors import AlreadyDone, UnknownThing
 from core.desk.outcome import Outcome
 from core.desk.sessions.landing import Tried
 from core.desk.sessions.meant import in_hand, of_day
+from core.desk.today.easy_weeks import call_week_easy
 from core.desk.versions.holding import hold_athlete
 from core.desk.versions.showing import EVERY_LINE, written_at
 from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.movements.values import Pattern
-from core.notation.easing import monday_of
+from core.notation.easing import monday_of, read_span
 from core.notation.moments import find_days
 from core.scaling.orders import Pin
 from core.scaling.values import Because, Spot, Version, VersionLine
+from core.sessions.values import Line
 from core.store.records import CoachOrder, Group, Membership, SessionRecord
 from core.understanding.acts import Order
 
 # What an order asks of a line whatever it is like; the others are a step from what is shown.
 _ASKS: Final[Mapping[str, Any]] = {
     "out": lambda order: {"without": order.movement},
-    "other": lambda order: {"movement": order.to},
+    "other": lambda order: {"movement": order.to, "variant": order.way},
     "bare": lambda _: {"bare": True},
     "fewer": lambda _: {"share": 0.75},
     "half": lambda _: {"share": 0.5},
     "load": lambda order: {"load_kg": Decimal(f"{order.amount:g}")},
 }
+_WEEKS: Final[Mapping[str, timedelta]] = {"this week": timedelta(0), "next week": WEEK}
 _STEPS: Final = frozenset({"easier", "harder", "written"})
 
 
@@ -51,9 +57,8 @@ class Holds(NamedTuple):
 
 async def carry_out_order(visit: Visit, order: Order, athlete: Membership) -> Outcome:
     """What comes of it is shown; what can't be done is said, and nothing of it stays."""
-    if order.step == "rest":
-        held = HoldAthlete(group=athlete.group_id, person=athlete.person_id, yes=True)
-        return await hold_athlete(visit, held)
+    if order.movement is None and (of_all := await of_no_line(visit, order, athlete)):
+        return of_all
     group = await visit.group(athlete.group_id)
     holds = await for_which(visit, order, group)
     shown = holds.record or await session_with(visit, order, group)
@@ -72,7 +77,28 @@ async def carry_out_order(visit: Visit, order: Order, athlete: Membership) -> Ou
         done = await given(visit, meant, athlete, holds, shown, pins)
         if done is not None:
             return done
-    return await not_done(visit, order, athlete, shown, "nothing_fits")
+    has_it = order.step not in {"load", "number"} or owns_load(one.profile, order.amount or 0)
+    return await not_done(visit, order, athlete, shown, "nothing_fits" if has_it else "not_theirs")
+
+
+async def of_no_line(visit: Visit, order: Order, athlete: Membership) -> Outcome | None:
+    """They are away, are held, or have an easy week; None for what becomes of the lines of a session."""
+    if order.step == "away":
+        return await away(visit, order, athlete)
+    if order.step == "rest":
+        held = HoldAthlete(group=athlete.group_id, person=athlete.person_id, yes=True)
+        return await hold_athlete(visit, held)
+    ahead = _WEEKS.get(order.day or "")
+    return await ease_week(visit, ahead, athlete) if order.step == "easier" and ahead is not None else None
+
+
+def owns_load(profile: Profile, kg: float) -> bool:
+    """Whether they have anything that weighs so much, or can be made to."""
+    return any(
+        kg in {float(load) for load in one.loads_kg}
+        or (one.to_kg is not None and float(one.from_kg or 0) <= kg <= float(one.to_kg))
+        for one in profile.equipment or ()
+    )
 
 
 def alike(order: Order) -> Iterator[Order]:
@@ -88,21 +114,48 @@ def travels(movement: str) -> bool:
     return catalogue().movement(movement).pattern is Pattern.TRAVEL
 
 
+async def away(visit: Visit, order: Order, athlete: Membership) -> Outcome:
+    """Until the day that is told, for the week or on the day that is."""
+    today = today_in(await visit.group(athlete.group_id), visit.now)
+    if order.until is not None and order.until != "always":
+        return await leave_out(visit, athlete, today, last_day(order.until, today))
+    if (ahead := _WEEKS.get(order.day or "")) is not None:
+        monday = monday_of(today) + ahead
+        return await leave_out(visit, athlete, max(today, monday), monday + WEEK - timedelta(days=1))
+    day = next(iter(find_days(order.day, today)), None) if order.day else None
+    return await leave_out(visit, athlete, day or today, day)
+
+
+async def ease_week(visit: Visit, ahead: timedelta, athlete: Membership) -> Outcome:
+    """`Finn needs to take it easier this week` is an easy week of theirs."""
+    monday = monday_of(today_in(await visit.group(athlete.group_id), visit.now)) + ahead
+    called = CallWeekEasy(
+        group=athlete.group_id, monday=monday.toordinal(), yes=True, person=athlete.person_id
+    )
+    return await call_week_easy(visit, called)
+
+
 async def for_which(visit: Visit, order: Order, group: Group) -> Holds:
     """`this week`, `until friday`, `always`; the session of the day that is named, else the one in hand."""
     today = today_in(group, visit.now)
     if order.until == "always":
         return Holds()
     if order.until is not None:
-        return Holds(None, today, next(iter(find_days(order.until, today)), today + WEEK))
-    if order.day in {"this week", "next week"}:
-        monday = monday_of(today) + (WEEK if order.day == "next week" else timedelta(0))
+        return Holds(None, today, last_day(order.until, today))
+    if (ahead := _WEEKS.get(order.day or "")) is not None:
+        monday = monday_of(today) + ahead
         return Holds(None, max(today, monday), monday + WEEK - timedelta(days=1))
     found = await of_day(visit, order.day) if order.day else None
     coming = find_days(order.day, today) if order.day else ()
     if found is None and coming and coming[0] > today:
         return Holds(None, coming[0], coming[0])
     return Holds(found or await session_with(visit, order, group))
+
+
+def last_day(until: str, today: date) -> date:
+    """`sunday`, `two weeks`; a week where it can't be told."""
+    days = find_days(until, today)
+    return days[0] if days else today + timedelta(days=read_span(until) or WEEK.days)
 
 
 async def session_with(visit: Visit, order: Order, group: Group) -> SessionRecord | None:
@@ -146,18 +199,30 @@ def pin_of(order: Order, record: SessionRecord, one: Tried, spot: Spot, line: Ve
     asks = _ASKS.get(order.step or "")
     if asks is not None:
         return Pin(**spot._asdict(), **asks(order))
-    written = getattr(record.session.blocks[spot.block - 1], spot.part)[spot.line - 1].amount
+    asked: Line = getattr(record.session.blocks[spot.block - 1], spot.part)[spot.line - 1]
+    if order.step == "number":
+        return pin_for_number(order, spot, asked)
+    written = asked.amount
     if order.step != "amount" or order.amount is None or not written or order.amount > written:
         return None
     return Pin(**spot._asdict(), share=order.amount / written)
+
+
+def pin_for_number(order: Order, spot: Spot, asked: Line) -> Pin | None:
+    """`16 not 24`, of the line that has that load or that many; None of all others."""
+    new, old = order.amount or 0, order.instead_of
+    if old in {float(one) for one in asked.loads_kg}:
+        return Pin(**spot._asdict(), load_kg=Decimal(f"{new:g}"))
+    is_less = asked.amount == old and 0 < new <= (old or 0)
+    return Pin(**spot._asdict(), share=new / asked.amount) if is_less and asked.amount else None
 
 
 def why_not(order: Order, holds: Holds, pins: Mapping[str, Pin]) -> WhyNot | None:
     """Why nothing can come of an order; None where something can."""
     if pins:
         return None
-    if order.step == "rounds":
-        return "rounds"
+    if order.step in {"rounds", "number"}:
+        return "rounds" if order.step == "rounds" else "no_number"
     if order.step is None or (order.step == "other" and order.movement is None):
         return "unclear"
     if holds.record is None:
@@ -196,6 +261,7 @@ async def given(
         lasts=holds.record is None,
         since=holds.since,
         until=holds.until,
+        counted=order.step == "other" and bool(re.search("[0-9]", order.text)) and order.until is None,
         seen=here and await seen_by(visit, shown, athlete.person) is not None,
     )
     return visit.told(said) + (await card(visit, shown, athlete) if here else Outcome())
@@ -221,7 +287,8 @@ async def is_followed(
     meant = [(pins.get(name) or pins.get(EVERY_LINE), line) for name, line in written]
     found = [(pin, line) for pin, line in meant if pin is not None]
     return not found or any(
-        is_so_already(pin, line) or (pin.without is None and line.reason.because is Because.COACH)
+        is_so_already(pin, line)
+        or (pin.without is None and is_done_so(pin, line) and line.reason.because is Because.COACH)
         for pin, line in found
     )
 
@@ -229,8 +296,13 @@ async def is_followed(
 def is_so_already(pin: Pin, line: VersionLine) -> bool:
     """Whether the line is what was ordered by whatever else: their own wish of the day goes first."""
     asks = pin.without is not None or pin.movement is not None or pin.bare
-    as_named = pin.movement in {None, line.movement} and pin.without != line.movement
+    as_named = is_done_so(pin, line) and pin.without != line.movement
     return asks and as_named and not (pin.bare and line.load_kg)
+
+
+def is_done_so(pin: Pin, line: VersionLine) -> bool:
+    """The movement and the way that are named, where they are."""
+    return pin.movement in {None, line.movement} and pin.variant in {None, line.variant}
 
 
 async def keep(visit: Visit, athlete: Membership, holds: Holds, movement: str, pin: Pin) -> CoachOrder:
@@ -250,7 +322,13 @@ async def not_done(
 ) -> Outcome:
     """Said before their version, where it can be done by a tap."""
     said = OrderNotDone(
-        athlete=athlete.person.name, why=why, movement=order.movement, to=order.to, title=shown.session.title
+        athlete=athlete.person.name,
+        why=why,
+        movement=order.movement,
+        to=order.to,
+        title=shown.session.title,
+        way=order.way is not None,
+        amount=order.instead_of if why == "no_number" else order.amount,
     )
     return visit.told(said) + await card(visit, shown, athlete)
 

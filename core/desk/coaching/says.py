@@ -235,6 +235,7 @@ class Ordered(Said):
 
     `lasts`: it counts for every session from `since` to `until`, for ever where these aren't told; else for the one of
     `title` and `day`. `seen`: they have a version of that one already.
+    `counted`: a number was told beside what comes, which is worked out instead.
     """
 
     athlete: str
@@ -249,21 +250,45 @@ class Ordered(Said):
     since: date | None
     until: date | None
     seen: bool
+    counted: bool = False
 
 
 # Why an order in words changed nothing: it isn't clear what it means, is about rounds, is only possible in one session,
 # names no line of it, would be more than is written, has no such step, or leads to nothing that is safe and there.
-WhyNot = Literal["unclear", "rounds", "one_session", "no_line", "more", "no_step", "nothing_fits"]
+WhyNot = Literal[
+    "unclear",
+    "rounds",
+    "one_session",
+    "no_line",
+    "more",
+    "no_step",
+    "no_number",
+    "not_theirs",
+    "nothing_fits",
+]
 
 
 class OrderNotDone(Said):
-    """`movement`: what was to go; `to`: what was to come."""
+    """`movement`: what was to go; `to`: what was to come; `amount`: the number that nothing of it has."""
 
     athlete: str
     why: WhyNot
     movement: str | None
     to: str | None
     title: str | None
+    amount: float | None = None
+    way: bool = False
+
+
+class AwayTold(Said):
+    """Somebody is left out of what a coach looks after, from `since` to `until`, or until it is taken back."""
+
+    athlete: str
+    group: int
+    person: int
+    order: int
+    since: date
+    until: date | None
 
 
 class OrdersGone(Said):
@@ -309,7 +334,7 @@ class AskWho(Said):
 class AskWord(Said):
     """To the coach, before their word goes to this athlete alone.
 
-    `theirs`: it tells of what only the athlete tells of themselves.
+    `theirs`: it tells of what only the athlete tells of themselves. `asks`: it is a question, as it is said to them.
     """
 
     word: int
@@ -317,6 +342,7 @@ class AskWord(Said):
     athlete: str
     text: str
     theirs: bool = False
+    asks: bool = False
 
 
 class WordSent(Said):
@@ -325,6 +351,13 @@ class WordSent(Said):
 
 class CoachSays(Said):
     """To the athlete: a word from their coach."""
+
+    coach: str
+    text: str
+
+
+class CoachWonders(Said):
+    """To the athlete: their coach asks something; what they write next is the answer."""
 
     coach: str
     text: str

@@ -1,18 +1,24 @@
 """Set a group up: greet it, then ask a coach for its zone and units in private."""
 
 from collections.abc import Mapping
+from datetime import UTC
 from typing import Any
 from zoneinfo import available_timezones
 
 from core.desk.access import admitted
 from core.desk.commands import LeaveGroup, MoveGroup, OpenGroup, PinMessage, SetUnits, SetZone
+from core.desk.days import zone_of
 from core.desk.errors import UnknownThing
 from core.desk.joining.says import AskUnits, AskZone, CoachReady, GroupClockSet, GroupGreeting
 from core.desk.outcome import Outcome, Say
+from core.desk.sessions.scheduled import to_post
 from core.desk.visit import Visit
 from core.measures import MassUnit
 from core.notation.zones import places_in, read_zone
 from core.store.records import Group, Purpose
+
+# A sentence of so many words with a place in it tells where they are, and nothing else.
+_A_FEW = 4
 
 
 @admitted
@@ -51,8 +57,20 @@ async def set_zone(visit: Visit, command: SetZone) -> Outcome:
         raise UnknownThing
     group = await visit.uow.groups.set_up(command.group, zone=command.zone)
     if before.zone is not None and await visit.uow.questions.open_in(visit.chat) is None:
-        return visit.told(GroupClockSet(title=group.title, zone=command.zone)) + Outcome(settles=True)
+        set_ = visit.told(GroupClockSet(title=group.title, zone=command.zone))
+        return set_ + await keep_hours(visit, before, group) + Outcome(settles=True)
     return await ask_units(visit, group) + Outcome(settles=True)
+
+
+async def keep_hours(visit: Visit, before: Group, group: Group) -> Outcome:
+    """What was set to go out at an hour goes out at that hour of the new clock, if it is to come."""
+    told = Outcome()
+    for record in await visit.uow.sessions.scheduled_in([group.id]):
+        assert record.post_at is not None, "what is scheduled has its time"
+        hour = record.post_at.astimezone(zone_of(before)).replace(tzinfo=None)
+        moment = hour.replace(tzinfo=zone_of(group)).astimezone(UTC)
+        told += await to_post(visit, record, moment) if moment > visit.now else Outcome()
+    return told
 
 
 async def continue_set_up(visit: Visit, group: Group) -> Outcome:
@@ -63,31 +81,42 @@ async def continue_set_up(visit: Visit, group: Group) -> Outcome:
     return visit.told(AskZone(group=group.id, title=group.title))
 
 
+async def kept_for_later(visit: Visit) -> str:
+    """What was written while the clock was asked for, and is something else."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    return question.refs.get("later", "") if question and question.kind in {"zone", "units"} else ""
+
+
 async def ask_units(visit: Visit, group: Group) -> Outcome:
     assert group.zone is not None, "the clock comes first"
-    await visit.uow.questions.ask(visit.chat, "units", {"group": group.id}, visit.now)
+    refs = {"group": group.id, "later": await kept_for_later(visit)}
+    await visit.uow.questions.ask(visit.chat, "units", refs, visit.now)
     return visit.told(AskUnits(group=group.id, zone=group.zone))
 
 
-async def tell_units(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
-    """`kilos` or `lbs`; anything else is asked again."""
+def read_units(text: str) -> MassUnit | None:
+    """`kilos` or `lbs`; None for anything else."""
     words = text.lower()
     kilos, pounds = "kilo" in words or "kg" in words, "pound" in words or "lb" in words
     if kilos == pounds:
-        return await ask_units(visit, await visit.group(refs["group"]))
-    units = MassUnit.KG if kilos else MassUnit.LB
-    return await set_units(visit, SetUnits(group=refs["group"], units=units))
+        return None
+    return MassUnit.KG if kilos else MassUnit.LB
 
 
 async def tell_zone(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
     """A zone in the coach's own words: a city, or the zone's name."""
     group_id: int = refs["group"]
     zones = read_zone(text)
-    if len(zones) == 1:
-        return await set_zone(visit, SetZone(group=group_id, zone=zones[0]))
-    group = await visit.group(group_id)
     guesses = (zones or places_in(text))[:4]
-    return visit.told(AskZone(group=group.id, title=group.title, unread=text[:60] or None, guesses=guesses))
+    is_place = len(zones) == 1 or (len(guesses) == 1 and len(text.split()) <= _A_FEW)
+    if is_place:
+        return await set_zone(visit, SetZone(group=group_id, zone=guesses[0]))
+    group = await visit.group(group_id)
+    kept = not guesses and len(text.split()) > _A_FEW - 1
+    later = text if kept else await kept_for_later(visit)
+    await visit.uow.questions.ask(visit.chat, "zone", {"group": group_id, "later": later}, visit.now)
+    asked = AskZone(group=group.id, title=group.title, unread=text[:60] or None, guesses=guesses, kept=kept)
+    return visit.told(asked)
 
 
 @admitted

@@ -99,12 +99,13 @@ class GroupGreeting(Said):
 
 
 class AskZone(Said):
-    """To the coach: where the group's clock is. `unread`: what was typed and not found."""
+    """To the coach: where the group's clock is. `unread`: what was typed and not found; `kept`: it is done later."""
 
     group: int
     title: str
     unread: str | None = None
     guesses: tuple[str, ...] = ()
+    kept: bool = False
 
 
 class AskUnits(Said):

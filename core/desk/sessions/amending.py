@@ -67,13 +67,19 @@ async def as_amendment(visit: Visit, text: str, _: int | None) -> Outcome | None
     # `5 rounds` of what is posted already is rather a score.
     if record is None or (record.state is SessionState.POSTED and not is_said):
         return None
-    moved = await as_another_time(visit, record, text)
+    moved = await as_another_time(visit, record, text) if await is_alone(visit, record, groups) else None
     if moved is not None:
         return moved
     group = await visit.group(record.group_id)
     wish = by_minute(wish, record.session)
     found = changed(record.text, wish, catalogue(), group.units, in_stead)
     return await carried_out(visit, record, wish, found) if found else await in_doubt(visit, record, text)
+
+
+async def is_alone(visit: Visit, record: SessionRecord, groups: list[Group]) -> bool:
+    """Whether a time without a name can only be said of it: of several drafts none is."""
+    drafts = await visit.uow.sessions.drafts(visit.person.id, [one.id for one in groups])
+    return record.state is not SessionState.DRAFT or len(drafts) == 1
 
 
 def by_minute(wish: str, session: Session) -> str:

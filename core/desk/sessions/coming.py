@@ -1,22 +1,27 @@
 """What is to be posted, and when; and the draft that has no time yet."""
 
+from collections.abc import Sequence
+
 from core.desk.coached import coached_groups
 from core.desk.days import group_clock_named, zone_of
 from core.desk.outcome import Outcome
-from core.desk.sessions.says import Coming, WhatsComing
+from core.desk.sessions.says import Coming, WhatsComing, WhichDraft
 from core.desk.visit import Visit
 from core.store.records import SessionRecord
 
 
 async def whats_scheduled(visit: Visit) -> Outcome | None:
-    """None for whoever coaches no group. Of all who coach their groups, with the visitor's own draft behind it."""
+    """None for whoever coaches no group. Of all who coach their groups, with the visitor's own drafts behind it."""
     groups = [one.id for one in await coached_groups(visit)]
     if not groups:
         return None
     records = await visit.uow.sessions.scheduled_in(groups)
-    draft = await visit.uow.sessions.newest_draft(visit.person.id, groups)
-    records += [draft] if draft else []
+    records += reversed(await visit.uow.sessions.drafts(visit.person.id, groups))
     return visit.told(WhatsComing(sessions=tuple([await coming(visit, one) for one in records])))
+
+
+async def which_draft(visit: Visit, drafts: Sequence[SessionRecord]) -> Outcome:
+    return visit.told(WhichDraft(sessions=tuple([await coming(visit, one) for one in reversed(drafts)])))
 
 
 async def coming(visit: Visit, record: SessionRecord) -> Coming:

@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from core.athletes.values import Profile
+from core.desk.coaching.absence import away_on
 from core.desk.sessions.says import InNeed
 from core.desk.versions.showing import orders_for, profile_today
 from core.desk.versions.version import UNREADY
@@ -15,8 +16,9 @@ from core.forecast.people import People
 from core.forecast.today import version_today
 from core.forecast.values import GroupOutlook
 from core.movements.lookup import catalogue
+from core.scaling.needs import calling, gravity
 from core.scaling.questions import next_question
-from core.scaling.values import Ask, Version, Withheld
+from core.scaling.values import Ask, NeedsCoach, Version, Withheld
 from core.sessions.values import Session
 from core.store.records import Person, Role, SessionRecord
 
@@ -37,10 +39,13 @@ class Tried:
 
 
 async def try_on_group(visit: Visit, record: SessionRecord) -> tuple[list[Tried], tuple[str, ...]]:
-    """Every athlete's version, and the names of those still on their way in."""
+    """Every athlete's version, and the names of those still on their way in; without who is away that day."""
     tried: list[Tried] = []
     waiting: list[str] = []
+    away = await away_on(visit.uow, record.group_id, record.day)
     for member in await visit.uow.groups.members(record.group_id, role=Role.ATHLETE):
+        if member.person_id in away:
+            continue
         theirs = visit.seen_as(member.person)
         one = await try_on(theirs, record, held=member.held)
         if one is None:
@@ -78,21 +83,27 @@ async def _try_on(theirs: Visit, record: SessionRecord, *, held: bool) -> Tried 
 
 
 async def in_need(visit: Visit, record: SessionRecord, tried: Sequence[Tried]) -> list[Tried]:
-    """Whom a coach should look at, and hasn't yet: something needs them, or their versions are held."""
+    """Whom a coach should look at, and hasn't yet, as something needs them or their versions are held.
+
+    Those whose health asks for it come first, then by how grave it is.
+    """
     done = await visit.uow.oks.given(record.id, record.revision)
-    return [
+    found = [
         one
         for one in tried
-        if isinstance(one.version, Version)
-        and (one.version.needs_coach or one.held)
-        and one.person.id not in done
+        if isinstance(one.version, Version) and (needs_of(one) or one.held) and one.person.id not in done
     ]
+    return sorted(found, key=lambda one: [gravity(need) for need in needs_of(one)[:1]])
+
+
+def needs_of(one: Tried) -> tuple[NeedsCoach, ...]:
+    return calling(one.version.needs_coach) if isinstance(one.version, Version) else ()
 
 
 def as_needed(one: Tried) -> InNeed:
     """Why a coach should look at somebody, as it is told."""
-    needs = one.version.needs_coach if isinstance(one.version, Version) else ()
-    return InNeed(person=one.person.id, name=one.person.name, first=next(iter(needs), None), held=one.held)
+    first = next(iter(needs_of(one)), None)
+    return InNeed(person=one.person.id, name=one.person.name, first=first, held=one.held)
 
 
 def expected_of(session: Session, tried: Sequence[Tried], year: int) -> GroupOutlook | None:

@@ -24,11 +24,11 @@ _OF_DAY: Final = re.compile(
 
 
 async def at_hand(visit: Visit) -> list[SessionRecord]:
-    """What may be meant: one's own draft, what is to be posted, then what was posted lately, the newest first."""
+    """What may be meant: one's own drafts, what is to be posted, then what was posted lately, the newest first."""
     groups = await coached_ids(visit)
-    draft = await visit.uow.sessions.newest_draft(visit.person.id, groups)
+    drafts = await visit.uow.sessions.drafts(visit.person.id, groups)
     coming = await visit.uow.sessions.scheduled_in(groups)
-    return [*([draft] if draft else []), *coming, *await posted_lately(visit)]
+    return [*drafts, *coming, *await posted_lately(visit)]
 
 
 async def posted_lately(visit: Visit) -> list[SessionRecord]:

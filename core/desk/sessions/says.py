@@ -115,7 +115,7 @@ class NothingRead(Said):
 class WillPost(Said):
     """`at`: on the group's clock, named by `zone` where the reader goes by another.
 
-    `beside`: the titles of what goes out there the same day, "" for one without.
+    `beside`: the titles of what goes out there the same day, "" for one without. `drops`: whoever set it wants it gone.
     """
 
     at: datetime
@@ -124,6 +124,8 @@ class WillPost(Said):
     session_id: int
     revision: int
     beside: tuple[str, ...] = ()
+    title: str | None = None
+    drops: bool = False
 
 
 class Coming(Value):
@@ -136,8 +138,14 @@ class Coming(Value):
     zone: str | None
 
 
+class WhichDraft(Said):
+    """To a coach who has several drafts and didn't say which one goes out."""
+
+    sessions: tuple[Coming, ...]
+
+
 class WhatsComing(Said):
-    """To a coach: what is to be posted, the first first, and their draft behind it."""
+    """To a coach: what is to be posted, the first first, and their drafts behind it."""
 
     sessions: tuple[Coming, ...]
 

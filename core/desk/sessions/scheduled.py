@@ -58,6 +58,7 @@ async def will_post(visit: Visit, record: SessionRecord, at: datetime) -> WillPo
         group=group.title,
         session_id=record.id,
         revision=record.revision,
+        title=record.session.title,
     )
 
 

@@ -38,7 +38,8 @@ async def withdraw_of_day(visit: Visit, text: str) -> Outcome | None:
         return await withdraw_session(visit, WithdrawSession(session=found.id))
     if found.post_at is None:
         return await discard_session(visit, DiscardSession(session=found.id, revision=found.revision))
-    return visit.told(await will_post(visit, found, found.post_at), session=found.id)
+    said = await will_post(visit, found, found.post_at)
+    return visit.told(said.model_copy(update={"drops": True, "beside": ()}), session=found.id)
 
 
 async def posted_last(visit: Visit) -> SessionRecord | None:

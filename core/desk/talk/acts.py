@@ -30,6 +30,7 @@ from core.desk.versions.answers import ask_again, tell_answer
 from core.desk.versions.version import my_version
 from core.desk.visit import Visit
 from core.notation.limits import read_limits
+from core.notation.people import addressed
 from core.notation.scores import read_parts, read_score
 from core.notation.yes_no import calls_it_off, says_it_is_so
 from core.scaling.values import Ask
@@ -114,6 +115,7 @@ USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
     a.WhoNeedsMe: coached.who_needs_me,
     a.WhatsComing: coached.whats_coming,
     a.Roster: coached.roster,
+    a.Newcomer: coached.newcomer,
     a.Announce: coached.announce,
     a.Teach: coached.teach,
     a.WhatIf: coached.what_if,
@@ -200,18 +202,20 @@ OF_ONE_SCORE: Final = frozenset(
 )
 
 
+async def as_announced(visit: Visit, text: str, replied_to: int | None) -> Outcome | None:
+    """`Announce: ...` from a coach is a word for everybody, whatever stands behind the colon; `tell Rut: ...` isn't."""
+    is_one = ":" in text and addressed(text) is None and await coached_groups(visit)
+    order = as_opened(text) if is_one else None
+    return await coached.announce(visit, order, await scene_of(visit, text, replied_to)) if order else None
+
+
 async def as_clear_acts(visit: Visit, text: str, replied_to: int | None) -> Outcome | None:
     """Several things told in one message are heard before the open question.
 
     None for a coach's words, for one act that may be an answer, where not all can be taken, and where a thing is told
     with whose else it is, as the answer keeps both together.
     """
-    if await coached_groups(visit):
-        order = as_opened(text)
-        return (
-            await coached.announce(visit, order, await scene_of(visit, text, replied_to)) if order else None
-        )
-    if "\n" in text.strip() or await keeps(visit, "any_time"):
+    if "\n" in text.strip() or await coached_groups(visit) or await keeps(visit, "any_time"):
         return None
     scene = await scene_of(visit, text, replied_to)
     question = await visit.uow.questions.open_in(visit.chat)

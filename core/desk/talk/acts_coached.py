@@ -1,5 +1,9 @@
 """What a coach's words do: each act with its use case, the same that its button has."""
 
+import re
+from datetime import timedelta
+from typing import Final
+
 from core.desk.classes.in_words import of_a_session
 from core.desk.coached import coached_athletes, coached_groups, coached_ids, names_in
 from core.desk.coaching import overseeing
@@ -8,19 +12,20 @@ from core.desk.coaching.says import FaultUnclear
 from core.desk.commands import DraftSession
 from core.desk.outcome import Outcome
 from core.desk.scores.progress import how_they_do
-from core.desk.sessions.coming import whats_scheduled
+from core.desk.sessions.coming import whats_scheduled, which_draft
 from core.desk.sessions.drafting import as_another_time, posting
 from core.desk.sessions.expecting import how_long_for
 from core.desk.sessions.expecting import what_if as try_change
+from core.desk.sessions.meant import of_day
 from core.desk.sessions.posting import draft_session
 from core.desk.sessions.says import AskWhen, NotAmended
 from core.desk.sessions.withdrawing import withdraw_of_day
 from core.desk.talk.acts_asked import how_long as own_length
 from core.desk.talk.acts_wished import classes
-from core.desk.talk.asides import how_it_goes, who_is_in
+from core.desk.talk.asides import WEEKS_BACK, how_it_goes, who_is_in, who_trained
 from core.desk.talk.explaining import explain
 from core.desk.talk.ordered import look
-from core.desk.talk.says import NotPostedYet, WhoTrains
+from core.desk.talk.says import HowTheyJoin, NotPostedYet, WhoTrains
 from core.desk.talk.scene import Scene
 from core.desk.talk.understood import as_opened
 from core.desk.visit import Visit
@@ -30,6 +35,11 @@ from core.notation.people import addressed, find_name
 from core.notation.session import read_session
 from core.store.records import Membership, Role
 from core.understanding import acts as a
+
+# Whatever an `it` and a `post` beside it look like, nothing goes out by such words.
+_NOT_YET: Final = re.compile(r"\b(?:hold|wait|hang on|keep|not|don'?t|no)\b", re.IGNORECASE)
+# So long somebody is new in a group (estimate).
+NEW_FOR: Final = timedelta(days=14)
 
 
 async def session(visit: Visit, act: a.TellsSession, _: Scene) -> Outcome | None:
@@ -63,9 +73,15 @@ async def edit(visit: Visit, act: a.Edit, _: Scene) -> Outcome | None:
 
 async def post(visit: Visit, act: a.Post, _: Scene) -> Outcome | None:
     """Of a sentence that names somebody of the group it isn't sure what goes to whom: then nothing goes to all."""
-    draft = await visit.uow.sessions.newest_unposted(visit.person.id, await coached_ids(visit))
+    groups = await coached_ids(visit)
+    draft = await visit.uow.sessions.newest_unposted(visit.person.id, groups)
+    drafts = await visit.uow.sessions.drafts(visit.person.id, groups)
+    if len(drafts) > 1:
+        draft = await of_day(visit, act.text, drafts)
     if draft is None:
-        return None
+        return await which_draft(visit, drafts) if drafts else None
+    if _NOT_YET.search(act.text):
+        return await whats_scheduled(visit)
     names = await names_in(visit.uow, draft.group_id)
     if find_name(act.text, names.values()):
         return visit.told(AskWhen())
@@ -102,10 +118,11 @@ async def athlete_named(visit: Visit, name: str) -> Membership | None:
 
 
 async def who_reported(visit: Visit, act: a.WhoReported, _: Scene) -> Outcome | None:
-    """Of a day that is named sign-ups, looks and scores; else how it goes so far."""
+    """Of a day that is named sign-ups, looks and scores, of a week who trained; else how it goes so far."""
     if act.day is None:
         return await how_it_goes(visit)
-    told = [await who_is_in(visit, group, act.text) for group in await coached_groups(visit)]
+    in_group = who_trained if act.day in WEEKS_BACK else who_is_in
+    told = [await in_group(visit, group, act.text) for group in await coached_groups(visit)]
     outcome = Outcome()
     for one in told:
         outcome += visit.told(one)
@@ -125,14 +142,23 @@ async def teach(visit: Visit, act: a.Teach, _: Scene) -> Outcome | None:
 
 
 async def roster(visit: Visit, _: a.Roster, __: Scene) -> Outcome | None:
-    groups = [
-        (
-            group.title,
-            tuple(one.person.name for one in await visit.uow.groups.members(group.id, role=Role.ATHLETE)),
-        )
+    members = [
+        (group.title, await visit.uow.groups.members(group.id, role=Role.ATHLETE))
         for group in await coached_groups(visit)
     ]
-    return visit.told(WhoTrains(groups=tuple(groups))) if groups else None
+    if not members:
+        return None
+    groups = tuple((title, tuple(one.person.name for one in found)) for title, found in members)
+    lately = tuple(
+        one.person.name for _, found in members for one in found if one.joined_at > visit.now - NEW_FOR
+    )
+    return visit.told(WhoTrains(groups=groups, new=lately))
+
+
+async def newcomer(visit: Visit, _: a.Newcomer, __: Scene) -> Outcome | None:
+    """They join by themselves, and tell of their health themselves."""
+    groups = await coached_groups(visit)
+    return visit.told(HowTheyJoin(groups=tuple(one.title for one in groups))) if groups else None
 
 
 async def who_needs_me(visit: Visit, _: a.WhoNeedsMe, __: Scene) -> Outcome | None:

@@ -1,18 +1,27 @@
 """What is said beside the matter, and how the day goes so far for a coach who asks."""
 
+import re
+from collections import Counter
+from collections.abc import Mapping
+from datetime import date, timedelta
+from typing import Final
+
+from core.athletes.easing import WEEK
 from core.desk.classes.meetings import Meeting, meetings_on, shown
 from core.desk.coached import coached_groups, names_in
+from core.desk.coaching.absence import away_on
 from core.desk.coaching.digest import digest_of
-from core.desk.coaching.digest_says import ClassSignUps, WhoIsIn
+from core.desk.coaching.digest_says import ClassSignUps, WhoIsIn, WhoTrained
 from core.desk.days import clock_of, today_in
 from core.desk.outcome import Outcome
 from core.desk.says import Kindness, Welcome
 from core.desk.today.elsewhere import before_them
 from core.desk.today.pain import done_lately
 from core.desk.visit import Visit
+from core.notation.easing import monday_of
 from core.notation.moments import find_days
 from core.notation.small_talk import read_small_talk
-from core.store.records import Group
+from core.store.records import Group, Role
 
 
 async def be_kind(visit: Visit, text: str) -> Outcome | None:
@@ -36,9 +45,45 @@ async def how_it_goes(visit: Visit) -> Outcome | None:
     return outcome
 
 
+# The weeks of which it can be asked who trained, and how many days before this one's Monday they began.
+WEEKS_BACK: Final[Mapping[str, timedelta]] = {"this week": timedelta(0), "last week": WEEK}
+# What tells that a day that is named lies behind.
+_BEHIND: Final = re.compile(
+    r"\b(?:did|didn'?t|had|hasn'?t|has|was|were|went|got|done|trained|last)\b", re.IGNORECASE
+)
+
+
+async def who_trained(visit: Visit, group: Group, text: str) -> WhoTrained:
+    """Of the week that is named who told scores, on how many days, and who told none; without who is away."""
+    today = today_in(group, visit.now)
+    last = "last week" in text.casefold()
+    monday = monday_of(today) - WEEKS_BACK["last week" if last else "this week"]
+    until = min(monday + WEEK - timedelta(days=1), today)
+    days = [monday + timedelta(days=ahead) for ahead in range((until - monday).days + 1)]
+    clock = await clock_of(visit.uow, visit.person.id, group)
+    counts: Counter[str] = Counter()
+    for day in days:
+        told = await digest_of(visit.uow, visit.now, group, day, clock)
+        counts.update({one.name for session in told.sessions for one in session.trained})
+    away = await away_on(visit.uow, group.id, until)
+    athletes = await visit.uow.groups.members(group.id, role=Role.ATHLETE)
+    none = (
+        one.person.name for one in athletes if one.person_id not in away and one.person.name not in counts
+    )
+    return WhoTrained(group=group.title, last=last, trained=tuple(counts.most_common()), none=tuple(none))
+
+
+def day_asked_about(text: str, today: date) -> date:
+    """Of a weekday that lies behind the last one; today where no day is named."""
+    if "yesterday" in text.casefold():
+        return today - timedelta(days=1)
+    day = next(iter(find_days(text, today)), today)
+    return day - WEEK if day > today and _BEHIND.search(text) and "tomorrow" not in text.casefold() else day
+
+
 async def who_is_in(visit: Visit, group: Group, text: str) -> WhoIsIn:
     today = today_in(group, visit.now)
-    day = next(iter(find_days(text, today)), today)
+    day = day_asked_about(text, today)
     clock = await clock_of(visit.uow, visit.person.id, group)
     meetings = await meetings_on(visit.uow, group.id, day)
     return WhoIsIn(

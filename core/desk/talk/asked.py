@@ -37,10 +37,11 @@ class OfSigns(Asked):
 
 
 class OfGroup(Asked):
-    """Which clock or which units a group goes by."""
+    """Which clock or which units a group goes by. `later`: what was written meanwhile, to be heard once it is known."""
 
     kind: Literal["zone", "units"]
     group: int
+    later: str = ""
 
 
 class OfProfile(Asked):

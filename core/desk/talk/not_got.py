@@ -41,12 +41,14 @@ async def not_got(visit: Visit, words: Sequence[str], near: Iterable[str], scene
     """Whoever belongs to no group is shown the way in instead."""
     if not await visit.memberships():
         return visit.told(Help(coach=False, joined=False))
+    near = tuple(near)
     buttons = dict.fromkeys(NEAREST[one] for one in near if one in NEAREST)
     there = [one for one in buttons if await is_there(visit, one, scene)]
     quoted = short(" … ".join(words) or scene.text)
     said = NotGot(
         words=quoted,
         nearest=there[0] if there else None,
+        like=next(iter(near), None),
         word=await word_for_coach(visit, scene.text),
         session=scene.record.id if scene.record else None,
         version=scene.version,

@@ -36,6 +36,7 @@ class NotGot(Said):
 
     words: str
     nearest: Nearest | None = None
+    like: str | None = None
     word: int | None = None
     session: int | None = None
     version: int | None = None
@@ -110,9 +111,19 @@ class AnswersOnly(Said):
 
 
 class WhoTrains(Said):
-    """To a coach who asked who is in: of each group its title and its athletes, first come first."""
+    """To a coach who asked who is in: of each group its title and its athletes, first come first.
+
+    `new`: who came in the last two weeks.
+    """
 
     groups: tuple[tuple[str, tuple[str, ...]], ...]
+    new: tuple[str, ...] = ()
+
+
+class HowTheyJoin(Said):
+    """To a coach who tells of a newcomer: how people join these groups."""
+
+    groups: tuple[str, ...]
 
 
 class HowLongItIs(Said):

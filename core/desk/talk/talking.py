@@ -23,6 +23,7 @@ from core.desk.commands import (
     MeanSession,
     Reach,
     SendNoText,
+    SetUnits,
     Tell,
 )
 from core.desk.days import today_in
@@ -33,7 +34,7 @@ from core.desk.joining.entering import (
     tell_screening,
 )
 from core.desk.joining.entry import CONSENT, ENTRY, SCREENING, ask_entry_again
-from core.desk.joining.groups import tell_units, tell_zone
+from core.desk.joining.groups import ask_units, kept_for_later, read_units, set_units, tell_zone
 from core.desk.joining.says import NotCleared
 from core.desk.outcome import Outcome
 from core.desk.profile.furnishing import SET, as_equipment_change, tell_set
@@ -45,7 +46,7 @@ from core.desk.scores.whose import as_score_of_somebody, own_score, tell_about_s
 from core.desk.sessions.amending import DRAFT, LINE, as_amendment
 from core.desk.sessions.drafting import as_draft_order
 from core.desk.sessions.posting import draft_session
-from core.desk.talk.acts import as_clear_acts, as_one_act, as_other_matter, do_as_told
+from core.desk.talk.acts import as_announced, as_clear_acts, as_one_act, as_other_matter, do_as_told
 from core.desk.talk.alarm import SIGNS, as_way_out, raise_alarm, tell_signs_in_words
 from core.desk.talk.asides import be_kind
 from core.desk.talk.asked import KEPT_BY, OfScore, asked_in
@@ -271,6 +272,7 @@ READINGS = (
     as_commonly_asked,
     as_for_coach,
     as_own_words,
+    as_announced,
     as_draft_order,
     as_taken_back,
     as_leeway,
@@ -383,6 +385,27 @@ async def score_before_entry(visit: Visit, text: str) -> Outcome:
     return (told or Outcome()) + (await ask_entry_again(visit) or Outcome())
 
 
+@admitted
+async def set_units_and_go_on(visit: Visit, command: SetUnits) -> Outcome:
+    """The set-up is done: what was written meanwhile is heard now."""
+    later = await kept_for_later(visit)
+    ready = await set_units(visit, command)
+    return ready + (
+        await understood(visit, later, None) if later and not await still_asked(visit) else Outcome()
+    )
+
+
+async def still_asked(visit: Visit) -> bool:
+    return await visit.uow.questions.open_in(visit.chat) is not None
+
+
+async def tell_units_and_go_on(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
+    units = read_units(text)
+    if units is None:
+        return await ask_units(visit, await visit.group(refs["group"]))
+    return await set_units_and_go_on(visit, SetUnits(group=refs["group"], units=units))
+
+
 # Who takes what is typed while a question is open; the questions of a session are all taken by `tell_answer`.
 ANSWERS: Mapping[str, Callable[[Visit, Mapping[str, Any], str], Awaitable[Outcome]]] = {
     CONSENT: tell_consent,
@@ -393,7 +416,7 @@ ANSWERS: Mapping[str, Callable[[Visit, Mapping[str, Any], str], Awaitable[Outcom
     LINE: tell_otherwise,
     DRAFT: tell_otherwise,
     "zone": tell_zone,
-    "units": tell_units,
+    "units": tell_units_and_go_on,
     "score": tell_about_score,
     "weight": tell_weight,
     "pain": tell_where,

@@ -29,6 +29,7 @@ from core.errors import Defect
 from core.forecast.today import version_today
 from core.forecast.values import Foreseen
 from core.movements.lookup import UnknownMovement, catalogue
+from core.scaling.needs import calling
 from core.scaling.questions import next_question
 from core.scaling.values import Question, Version, Withheld
 from core.store.records import Purpose, Role, SessionRecord, SessionState
@@ -179,7 +180,7 @@ async def worked_out(visit: Visit, record: SessionRecord, profile: Profile) -> V
 
 async def tell_coaches(visit: Visit, record: SessionRecord, version: Version) -> Outcome:
     """Lines that need the coach reach every coach of the group, once, unless one has looked already."""
-    needs = tuple(need for need in version.needs_coach if need.written is not None)
+    needs = tuple(need for need in calling(version.needs_coach) if need.written is not None)
     if not needs or await has_ok(visit, record):
         return Outcome()
     group = await visit.group(record.group_id)

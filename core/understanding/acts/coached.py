@@ -47,13 +47,27 @@ class ClassOff(Act):
 # What becomes of a line, or of all of them: it is left out, something else, easier, harder, with empty hands, as it is
 # written, fewer, half of it, so many or so heavy; or other rounds, or they rest.
 Step = Literal[
-    "out", "other", "easier", "harder", "bare", "written", "fewer", "half", "amount", "load", "rounds", "rest"
+    "out",
+    "other",
+    "easier",
+    "harder",
+    "bare",
+    "written",
+    "fewer",
+    "half",
+    "amount",
+    "load",
+    "number",
+    "rounds",
+    "rest",
+    "away",
 ]
 
 
 class Order(Act):
-    """`movement`: the one that goes, `to` the one that comes; `amount`: repetitions, metres, seconds or kilograms.
+    """`movement`: the one that goes, `to` the one that comes, `way` how it is done if that is said (its variant).
 
+    `amount`: repetitions, metres, seconds or kilograms, in place of `instead_of` where a number is told for a number.
     `until`: a day or `always`. No `step`: what is ordered isn't clear.
     """
 
@@ -62,7 +76,9 @@ class Order(Act):
     step: Step | None = None
     movement: str | None = None
     to: str | None = None
+    way: str | None = None
     amount: float | None = None
+    instead_of: float | None = None
     day: str | None = None
     until: str | None = None
 
@@ -113,6 +129,12 @@ class WhatsComing(Act):
     day: str | None = None
 
 
+class Newcomer(Act):
+    """Somebody joins them: the coach tells of it, or asks how that is done."""
+
+    act: Literal["newcomer"] = "newcomer"
+
+
 class WhatIf(Act):
     act: Literal["what_if"] = "what_if"
     change: str
@@ -137,6 +159,6 @@ class SmallTalk(Act):
 Coached = (
     TellsSession | Edit | Post | Withdraw | TellsClass | ClassChange | ClassOff | Order | NoteFault | EasyWeek
     | Announce | Teach | Event | WhoReported | HowIs | WhoNeedsMe | WhatIf | WhatsComing
-    | Roster
+    | Roster | Newcomer
 )  # fmt: skip
 Said = Thanks | Greeting | SmallTalk

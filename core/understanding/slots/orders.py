@@ -1,19 +1,29 @@
 """What a coach orders for somebody, out of a stretch: which line, and what shall become of it."""
 
 import tomllib
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from functools import cache
 from pathlib import Path
 from typing import Any, Final, NamedTuple
 
+from core.measures import MassUnit
+from core.movements.lookup import catalogue
+from core.notation.lines import read_piece
+from core.notation.names import lexicon
+from core.understanding.marks import Mark
 from core.understanding.slots import days
 from core.understanding.slots.stretch import Stretch
 
+# So many words before and behind a name may say how it is done; the likelier first.
+_AROUND: Final = ((2, 0), (1, 0), (0, 3), (0, 2), (0, 0))
+_LEAVES: Final = frozenset({"leave", "count", "keep"})
 # Between what says a step and the movement of it.
 _NEAR: Final = 4
-_OF_ALL: Final = frozenset({"easier", "harder", "bare", "written", "rest", "half", "fewer", "shorter"})
+_OF_ALL: Final = frozenset(
+    {"easier", "harder", "bare", "written", "rest", "half", "fewer", "shorter", "away"}
+)
 # Where one word may say several steps, what says most counts.
-_FIRST: Final = ("shorter", "rest", "bare", "written", "half", "fewer", "easier", "harder", "out")
+_FIRST: Final = ("away", "shorter", "rest", "bare", "written", "half", "fewer", "easier", "harder", "out")
 
 
 @cache
@@ -40,7 +50,13 @@ def order(stretch: Stretch) -> dict[str, Any]:
         return {}
     if stretch.marks("part", "maybe_part", "condition") and not _movements(stretch):
         return {}
-    found = _swapped(stretch) or _stepped(stretch) or _counted(stretch)
+    found = (
+        _swapped(stretch)
+        or _stepped(stretch)
+        or _counted(stretch)
+        or _done_a_way(stretch)
+        or _number_for_number(stretch)
+    )
     return found | _when(stretch) if found else {}
 
 
@@ -70,13 +86,20 @@ class Named(NamedTuple):
 
 
 def _movements(stretch: Stretch) -> list[Named]:
-    """Each movement once, as it was named first."""
+    """Each movement once, as it was named first; a bench beside another is what it is done on."""
     found: dict[str, Named] = {}
-    for one in stretch.marks("movement", "wish"):
+    marks = stretch.marks("movement", "wish")
+    for one in [one for one in marks if not _is_stood_on(stretch, one)] or marks:
         name = one.value("movement") or _wishes().get(one.value("wish") or "")
         if name is not None:
             found.setdefault(name, Named(one.start, one.end, name, one.value("movement") is None))
     return list(found.values())
+
+
+def _is_stood_on(stretch: Stretch, one: Mark) -> bool:
+    """`On a bench`, which is the name of a movement too."""
+    before = stretch.marked.words[max(stretch.start, one.start - 2) : one.start]
+    return one.value("thing") is not None and "on" in before
 
 
 def _swapped(stretch: Stretch) -> dict[str, Any]:
@@ -100,17 +123,45 @@ def _swapped(stretch: Stretch) -> dict[str, Any]:
         goes, comes = other, one
     else:
         return {}
-    return {"step": "other", "movement": goes.movement, "to": comes.movement}
+    return {"step": "other", "movement": goes.movement, "to": comes.movement, "way": _way(stretch, comes)}
+
+
+def _way(stretch: Stretch, named: Named) -> str | None:
+    """How the movement is to be done, in the words around its name: `box squats`, `push-ups on a bench`."""
+    known = lexicon(catalogue())
+    for before, behind in _AROUND:
+        start, end = max(stretch.start, named.start - before), min(stretch.end, named.end + behind)
+        piece = read_piece(stretch.marked.text.words(start, end).lower(), 0, known, MassUnit.KG)
+        meaning = piece.meaning
+        if meaning and not piece.unread and meaning.movement == named.movement and meaning.variant:
+            return meaning.variant
+    return None
+
+
+def _done_a_way(stretch: Stretch) -> dict[str, Any]:
+    """`Tam should do his push-ups on a bench`: the same, in the way that is told."""
+    named = _movements(stretch)
+    way = _way(stretch, named[0]) if len(named) == 1 and says(stretch, "gives") else None
+    return (
+        {"step": "other", "movement": named[0].movement, "to": named[0].movement, "way": way} if way else {}
+    )
+
+
+def _number_for_number(stretch: Stretch) -> dict[str, Any]:
+    """`16 not 24`: of which line, only the session tells."""
+    numbers = stretch.quantities("number", "load")
+    refused = [at for at, _, _ in _said(stretch, "not")]
+    if len(numbers) != 2 or not any(numbers[0].end <= at < numbers[1].start for at in refused):  # noqa: PLR2004
+        return {}
+    named = _movements(stretch)
+    told = {"step": "number", "amount": numbers[0].value, "instead_of": numbers[1].value}
+    return told | ({"movement": named[0].movement} if len(named) == 1 else {})
 
 
 def _stepped(stretch: Stretch) -> dict[str, Any]:
     """What is said of the one movement that is named, or of all of the session."""
     named = _movements(stretch)
-    inside = {at for one in named for at in range(one.start, one.end)}
-    told = [(end, step) for at, end, step in _said(stretch, "steps") if at not in inside]
-    # `Rests 2 minutes between sets` is no day off.
-    told = [one for one in told if one[1] != "rest" or not stretch.quantities("span")]
-    told.sort(key=lambda one: _FIRST.index(one[1]))
+    told = _steps(stretch, named)
     if not named:
         return {"step": told[0][1]} if told and told[0][1] in _OF_ALL else {}
     if len(named) > 1:
@@ -122,7 +173,36 @@ def _stepped(stretch: Stretch) -> dict[str, Any]:
     if near or one.refused:
         return {"step": near[0] if near else "out", "movement": one.movement}
     alone = any(stretch.marked.helps(at, "instead") == "alone" for at in stretch.helps("instead"))
-    return {"step": "other", "to": one.movement} if alone and not _numbers(stretch) else {}
+    if not alone or _numbers(stretch):
+        return {}
+    way = _way(stretch, one)
+    return {"step": "other", "to": one.movement} | ({"movement": one.movement, "way": way} if way else {})
+
+
+def _steps(stretch: Stretch, named: Sequence[Named]) -> list[tuple[int, str]]:
+    """What shall be done, where the words for it end, what says most first; who is left out is away, a line isn't."""
+    if not named and _leaves_out(stretch):
+        return [(stretch.start, "away")]
+    spans = [(one.start, one.end) for one in named]
+    spans += [(one.start, one.end) for one in stretch.marks("part", "maybe_part")]
+    inside = {at for start, end in spans for at in range(start, end)}
+    told = [(end, step) for at, end, step in _said(stretch, "steps") if at not in inside]
+    # `Rests 2 minutes between sets` is no day off.
+    lasts = bool(stretch.quantities("span"))
+    told = [one for one in told if not (one[1] == "rest" and lasts) and not (one[1] == "away" and named)]
+    return sorted(told, key=lambda one: _FIRST.index(one[1]))
+
+
+def _leaves_out(stretch: Stretch) -> bool:
+    """`Leave Bo out`."""
+    people = stretch.marks("person", "other_person")
+    words = stretch.marked.words
+    return any(
+        one.start > stretch.start
+        and words[one.start - 1] in _LEAVES
+        and "out" in words[one.end : one.end + 1]
+        for one in people
+    )
 
 
 def _numbers(stretch: Stretch) -> list[float]:

@@ -53,3 +53,16 @@ async def test_a_word_to_somebody_unknown_goes_to_nobody(crew, ilse):
     await crew.coach.says("tell Rut: well done today")
     assert "Ilse" in (await crew.coach.hears("nobody reads it")).text
     await crew.group.hears_nothing()
+
+
+async def test_a_question_goes_to_who_is_meant_and_the_answer_comes_back(crew, ilse):
+    await crew.coach.says("ask Ilse how her knee is")
+    await crew.coach.presses("Ask Ilse", on=await crew.coach.hears("how your knee is"))
+    await ilse.hears("Marit asks how your knee is")
+    await ilse.says("much better")
+    await crew.coach.hears("Ilse answers: “much better”")
+
+
+async def test_what_stands_behind_announce_is_an_order_to_nobody(crew, ilse):
+    await crew.coach.says("announce: no class tomorrow, leave Ilse out of the lift list")
+    await crew.coach.hears("Shall everybody read this?")

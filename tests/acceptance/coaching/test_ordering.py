@@ -45,7 +45,7 @@ async def test_what_she_has_nothing_for_is_not_ordered(crew, ilse):
 
 
 async def test_what_is_half_understood_changes_nothing_and_says_so(crew, ilse):
-    await crew.coach.says("Ilse tempo push-ups only")
+    await crew.coach.says("Ilse push-ups by feel only")
     await crew.coach.hears("I didn't get what Ilse shall do, so nothing has changed")
 
 
@@ -88,3 +88,54 @@ async def test_a_newer_word_for_all_sessions_counts_here_too(crew, ilse):
     await crew.coach.hears("100 m run (your choice)")
     await crew.coach.says("no running for ilse this week")
     assert "100 m run" not in (await crew.coach.hears("Ilse, as I'd do it")).text
+
+
+async def test_who_is_on_holiday_is_neither_waited_for_nor_named_until_then(crew, ilse):
+    await crew.coach.says("Ilse's on holiday till the 16th, leave her out")
+    told = await crew.coach.hears("Ilse is left out from Monday 2 March until Monday 16 March")
+    await crew.coach.says("AMRAP 8\n10 burpees\n10 air squats")
+    assert "Ilse" not in (await crew.coach.hears("Here's how I read it")).text
+    await crew.coach.says("who trained this week?")
+    assert "Ilse" not in (await crew.coach.hears("Who trained this week")).text
+    await crew.coach.presses("Take it back", on=told)
+    await crew.coach.says("who trained this week?")
+    await crew.coach.hears("No score from Ilse")
+
+
+async def test_an_easier_week_is_told_with_its_reason(crew, ilse):
+    await crew.coach.says("Ilse needs to take it easier this week, shes had a cold")
+    await crew.coach.hears("easy week for Ilse")
+
+
+async def test_two_weeks_are_two_weeks(crew, ilse):
+    await crew.coach.says("no burpees for Ilse for 2 weeks")
+    await crew.coach.hears("Ilse, until Monday 16 March: no burpees")
+
+
+async def test_a_name_without_its_apostrophe_is_a_name(crew, ilse):
+    await crew.coach.says("lower Ilses burpee reps")
+    await crew.coach.hears("Done for Ilse")
+
+
+async def test_how_a_movement_is_done_is_part_of_the_order(crew, ilse):
+    await crew.coach.says("Ilse should do her push-ups on a chair")
+    await crew.coach.hears("Done for Ilse")
+    assert "hands on a chair" in (await crew.coach.hears("Ilse, as I'd do it")).text
+
+
+async def test_a_way_that_nobody_can_do_at_home_changes_nothing(crew, ilse):
+    await crew.coach.says("Ilse should do her push-ups on rings")
+    await crew.coach.hears("I can't give Ilse push-ups in that way")
+
+
+async def test_a_weight_that_is_not_there_is_why_it_can_not_be_given(crew, ilse):
+    await crew.coach.says("give Ilse 20 kg for the hip thrusts")
+    await crew.coach.hears("Ilse told me of nothing that weighs 20 kg")
+
+
+async def test_a_number_for_a_number_is_of_the_line_that_has_it(crew, ilse):
+    await crew.coach.says("Ilse 10 not 15")
+    await crew.coach.hears("Done for Ilse")
+    assert "10 push-ups" in (await crew.coach.hears("Ilse, as I'd do it")).text
+    await crew.coach.says("Ilse 10 not 99")
+    await crew.coach.hears("Nothing in Thursday strength has 99")

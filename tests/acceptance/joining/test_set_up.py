@@ -76,7 +76,7 @@ async def test_a_place_within_a_sentence_is_offered(bellwether, room):
 
 async def test_a_coach_who_asks_how_people_join_is_told_in_the_help(crew):
     await crew.coach.says("How do I add my athletes")
-    await crew.coach.hears("athletes join with a tap")
+    await crew.coach.hears("join with a tap")
 
 
 async def test_a_coach_who_asks_who_is_in_is_told_the_names(crew):
@@ -84,3 +84,18 @@ async def test_a_coach_who_asks_who_is_in_is_told_the_names(crew):
     await crew.has("Bo")
     await crew.coach.says("who is in the group?")
     await crew.coach.hears("Harbour crew: Ilse and Bo")
+
+
+async def test_what_is_written_before_the_clock_is_known_is_heard_afterwards(bellwether, room):
+    coach = await room.person("Marit")
+    group = await room.group("Dune runners", admins=[coach])
+    await coach.adds_bot(group)
+    await group.hears("Hello Dune runners")
+    await coach.presses("Start with me")
+    await coach.hears("Which clock")
+    await coach.says("what do you have for tomorrow morning?")
+    await coach.says("Im in Leeds")
+    await coach.hears("by the clock of London")
+    await coach.presses("Kilograms")
+    await coach.hears("All set")
+    await coach.hears("Nothing is scheduled")

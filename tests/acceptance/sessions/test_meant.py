@@ -54,3 +54,44 @@ async def test_a_habit_of_posting_is_said_not_to_be_there_and_moves_nothing(crew
     await crew.coach.hears("so nothing has changed")
     await crew.coach.says("what's planned?")
     await crew.coach.hears("19:00")
+
+
+async def test_two_days_in_one_message_are_two_drafts_and_neither_goes_out_unnamed(crew):
+    await crew.coach.says("Mon 9th\nAMRAP 10\n10 burpees\n10 squats\n\nTue 10th\n5 km run for time")
+    await crew.coach.hears("That's 2 days, so here are 2 sessions")
+    await crew.coach.says("post it now")
+    await crew.coach.hears("Which one?")
+    await crew.group.hears_nothing()
+    await crew.coach.says("post tuesday's at 6pm")
+    await crew.coach.hears("on Tuesday at 18:00")
+    await crew.coach.says("make monday's burpees 8")
+    await crew.coach.hears("8 burpees")
+
+
+async def test_a_day_without_a_class_that_is_cancelled_is_the_session_of_it(crew):
+    await crew.coach.says("class every wednesday at 18:30")
+    await crew.coach.presses("Yes", on=await crew.coach.hears("Here's how I read your class"))
+    await crew.coach.hears("Done: Live class")
+    await crew.coach.says(SESSION)
+    await crew.coach.says("post it friday 18:00")
+    await crew.coach.hears("on Friday at 18:00")
+    await crew.coach.says("cancel friday")
+    await crew.coach.hears("Shall I drop it?")
+
+
+async def test_nothing_goes_out_while_the_coach_says_not_yet(crew):
+    await crew.coach.says(SESSION)
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("hold it, don't post it yet")
+    assert "Posted" not in (await crew.coach.hears("")).text
+    await crew.group.hears_nothing()
+
+
+async def test_a_post_keeps_its_hour_on_a_new_clock(crew):
+    await crew.coach.says(SESSION)
+    await crew.coach.says("post it friday 18:00")
+    await crew.coach.hears("on Friday at 18:00")
+    await crew.coach.says("set the group's clock to London time")
+    await crew.coach.hears("keeps its hour on the new clock")
+    await crew.coach.says("what's planned?")
+    assert "18:00" in (await crew.coach.hears("for Harbour crew")).text

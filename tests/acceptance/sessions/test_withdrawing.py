@@ -152,7 +152,7 @@ async def test_the_day_that_is_named_is_the_one_that_is_meant(crew):
     await crew.coach.says("post it tomorrow at 7")
     await crew.coach.hears("I'll post it to")
     await crew.coach.says("withdraw tomorrow's session")
-    told = await crew.coach.hears("I'll post it to")
+    told = await crew.coach.hears("Shall I drop it?")
     assert "Discard" in [one.label for one in told.all_buttons]
 
 

@@ -51,7 +51,7 @@ async def test_help_is_short_and_the_rest_is_a_tap_away(crew, ilse):
 
 async def test_help_for_a_coach_is_about_coaching(crew):
     await crew.coach.says("/help")
-    assert "paste a session" in (await crew.coach.hears("Here's what you can send me")).text
+    assert "give them a session" in (await crew.coach.hears("Here's what you can send me")).text
 
 
 @pytest.mark.parametrize("words", ["how long should this take?", "what should I aim for?"])

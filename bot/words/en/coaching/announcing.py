@@ -2,7 +2,7 @@
 
 from bot.words.text import fill, listed
 from bot.words.wording import Button, Worded, wording
-from core.desk.coaching.commands import Announce, DropAnnouncement, SendWord
+from core.desk.coaching.commands import Announce, AskInWords, DropAnnouncement, SendWord
 from core.desk.coaching.says import (
     Announced,
     Announcement,
@@ -10,6 +10,7 @@ from core.desk.coaching.says import (
     AskAnnounce,
     AskWord,
     CoachSays,
+    CoachWonders,
     WordSent,
     WordToWhom,
 )
@@ -31,11 +32,17 @@ def ask_announce(said: AskAnnounce) -> Worded:
 
 @wording("en", AskWord)
 def ask_word(said: AskWord) -> Worded:
-    yes = Button(f"Send to {said.athlete}"[:LABEL], SendWord(word=said.word, person=said.person))
+    yes = (
+        Button(f"Ask {said.athlete}"[:LABEL], AskInWords(word=said.word, person=said.person))
+        if said.asks
+        else Button(f"Send to {said.athlete}"[:LABEL], SendWord(word=said.word, person=said.person))
+    )
     no = Button("No, leave it", DropAnnouncement(word=said.word))
     ask = (
         "What {name} has, can do or must spare I take from {name} alone. Shall I pass this on, so that they can tell me?"
         if said.theirs
+        else "Shall I ask {name} this, and bring you the answer?"
+        if said.asks
         else "Shall {name} read this, and nobody else?"
     )
     text = fill(ask + "\n\n<blockquote>{text}</blockquote>", name=said.athlete, text=said.text)
@@ -55,6 +62,19 @@ def word_sent(said: WordSent) -> Worded:
 @wording("en", CoachSays)
 def coach_says(said: CoachSays) -> Worded:
     return Worded(fill("<b>{coach}</b> has a word for you: “{text}”", coach=said.coach, text=said.text))
+
+
+@wording("en", CoachWonders)
+def coach_wonders(said: CoachWonders) -> Worded:
+    you = " you" if said.text.startswith("to ") else ""
+    return Worded(
+        fill(
+            "<b>{coach}</b> asks{you} {text}. What you write next goes to {coach}.",
+            coach=said.coach,
+            you=you,
+            text=said.text,
+        )
+    )
 
 
 @wording("en", WordToWhom)

@@ -6,7 +6,15 @@ from bot.words.text import bullets, escape, fill, listed
 from bot.words.wording import Button, Worded, wording
 from core.desk.classes.commands import AskHabit, WantDigest
 from core.desk.classes.says import ClassDate
-from core.desk.coaching.digest_says import ClassDigest, ClassSignUps, Digest, SessionDigest, Trained, WhoIsIn
+from core.desk.coaching.digest_says import (
+    ClassDigest,
+    ClassSignUps,
+    Digest,
+    SessionDigest,
+    Trained,
+    WhoIsIn,
+    WhoTrained,
+)
 
 FAR_ABOVE = (
     "Six times running far above what I'd expect: {names}. They may be stronger than they told me, or the scores are "
@@ -61,6 +69,20 @@ def who_is_in(said: WhoIsIn) -> Worded:
     if not said.sessions:
         parts.append("No session has been posted for it.")
     return Worded("\n\n".join(parts))
+
+
+@wording("en", WhoTrained)
+def who_trained(said: WhoTrained) -> Worded:
+    week = "last week" if said.last else "this week, so far"
+    parts = [fill("<b>Who trained {week}</b>, {group}", week=week, group=said.group)]
+    if said.trained:
+        told = [name if days == 1 else f"{name} ({days} days)" for name, days in said.trained]
+        parts.append(fill("Told a score: {names}", names=listed(told)))
+    if said.none:
+        parts.append(
+            fill("No score from {names}. That may be rest, or just a quiet week.", names=listed(said.none))
+        )
+    return Worded("\n".join(parts))
 
 
 def when_it_is(date: ClassDate) -> str:

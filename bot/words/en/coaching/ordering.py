@@ -7,7 +7,7 @@ from typing import Final
 from bot.words.text import fill, plural
 from bot.words.wording import Button, Worded, wording
 from core.desk.coaching.commands import TakeOrdersBack
-from core.desk.coaching.says import OnlyTheyErase, Ordered, OrderNotDone, OrdersGone
+from core.desk.coaching.says import AwayTold, OnlyTheyErase, Ordered, OrderNotDone, OrdersGone
 
 _NOT_DONE: Final[Mapping[str, str]] = {
     "unclear": (
@@ -25,6 +25,11 @@ _NOT_DONE: Final[Mapping[str, str]] = {
     "no_line": "There are no {goes} in {title}, so nothing has changed for {name}.",
     "more": "I can give {name} less than you wrote, never more, so nothing has changed. To have more of it, change the session.",
     "no_step": "There's no such step for {name} that is safe and there at home, so nothing has changed.",
+    "no_number": "Nothing in {title} has {amount}, so nothing has changed for {name}.",
+    "not_theirs": (
+        "{name} told me of nothing that weighs {amount} kg, so nothing has changed. Once they have it and write it to me, like "
+        "<i>got a {amount} kg kettlebell</i>, I can give it."
+    ),
     "nothing_fits": (
         "I can't give {name} {comes}: nothing of that is safe for them with what I know of them and their kit. Nothing has "
         "changed; a line can be changed by a tap below."
@@ -46,6 +51,8 @@ def ordered(said: Ordered) -> Worded:
         if said.lasts
         else fill("Done for <b>{name}</b>, in {title} only.", name=said.athlete, title=titled(said))
     )
+    if said.counted:
+        text += " How many of it I work out from what the session asks; a tap on its line makes it fewer."
     goes_out = fill(" Tap OK below and {name} gets it.", name=said.athlete) if said.seen else ""
     back = TakeOrdersBack(group=said.group, person=said.person, order=said.order)
     return Worded(text + goes_out, ((Button("Take it back", back),),))
@@ -77,10 +84,29 @@ def order_not_done(said: OrderNotDone) -> Worded:
             _NOT_DONE[said.why],
             name=said.athlete,
             goes=of_movement(said.movement),
-            comes=of_movement(said.to) if said.to else "anything else",
+            comes=(of_movement(said.to) + (" in that way" if said.way else ""))
+            if said.to
+            else "anything else",
             title=said.title or "this session",
+            amount="" if said.amount is None else f"{said.amount:g}",
         )
     )
+
+
+@wording("en", AwayTold)
+def away_told(said: AwayTold) -> Worded:
+    until = f" until {on(said.until)}" if said.until else " until you take it back"
+    if said.until == said.since:
+        until = " alone"
+    text = fill(
+        "<b>{name}</b> is left out from {since}{until}: I name {name} neither among those who need you nor among those I wait "
+        "for. Sessions and reminders stay open to {name}.",
+        name=said.athlete,
+        since=on(said.since),
+        until=until,
+    )
+    back = TakeOrdersBack(group=said.group, person=said.person, order=said.order)
+    return Worded(text, ((Button("Take it back", back),),))
 
 
 @wording("en", OrdersGone)

@@ -47,6 +47,11 @@ def ask_zone(said: AskZone) -> Worded:
         )
     elif said.guesses:
         text = fill("Which one do you mean by “{typed}”?", typed=said.unread)
+    elif said.kept:
+        text = fill(
+            "I keep “{typed}”, and come back to it once I know which clock the group goes by. Tap one, or type a city near you.",
+            typed=said.unread,
+        )
     else:
         text = fill(
             "I need this to post and remind at the right hour. I don't know “{typed}”: try your country, or its capital.",
@@ -97,8 +102,8 @@ def ask_units(said: AskUnits) -> Worded:
 def group_clock_set(said: GroupClockSet) -> Worded:
     return Worded(
         fill(
-            "<b>{title}</b> goes by the clock of {zone} now: posts, classes and the digest. What is set for an hour already stays "
-            "at its moment.",
+            "<b>{title}</b> goes by the clock of {zone} now: posts, classes and the digest. What is set to be posted "
+            "keeps its hour on the new clock.",
             title=said.title,
             zone=city(said.zone),
         )

@@ -10,6 +10,8 @@ from core.desk.sessions.says import InNeed, WhoGetsWhat
 from core.measures import MassUnit
 from core.scaling.values import Because, Change, NeedsCoach, VersionLine
 
+A_HANDFUL = 5
+
 
 def in_four_words(one: InNeed) -> str:
     """Why somebody needs the coach, as short as it goes; what a limit is stays with the athlete."""
@@ -19,8 +21,13 @@ def in_four_words(one: InNeed) -> str:
 
 
 def by_why(needs: Sequence[InNeed]) -> str:
-    """`Edda (another kind instead); Noor and Tam (only light things)`: who needs the coach, for each reason once."""
-    return "; ".join(f"{listed(names)} ({why})" for why, names in names_by_why(needs).items())
+    """`Edda (another kind instead); Noor and Tam (only light things)`: who needs the coach, for each reason once.
+
+    A handful by name, the gravest first; of a large group the others are counted.
+    """
+    told = "; ".join(f"{listed(names)} ({why})" for why, names in names_by_why(needs[:A_HANDFUL]).items())
+    more = len(needs) - A_HANDFUL
+    return f"{told}; and {more} more" if more > 0 else told
 
 
 def names_by_why(needs: Sequence[InNeed]) -> dict[str, list[str]]:
@@ -39,8 +46,6 @@ def _first(need: NeedsCoach) -> str:
         return "nothing safe there"
     if need.change is Change.MOVEMENT:
         return "another kind instead"
-    if need.because is Because.TOO_LIGHT and need.change is Change.NONE:
-        return "as written, and may do more"
     return {
         Because.TOO_LIGHT: "only light things",
         Because.UNKNOWN_HEAVY: "untried so heavy",

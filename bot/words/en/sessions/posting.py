@@ -30,6 +30,7 @@ from core.desk.sessions.says import (
     Unread,
     WasDiscarded,
     WhatsComing,
+    WhichDraft,
     WillPost,
 )
 from core.scaling.values import GroupLine, GroupView, VersionBlock
@@ -244,6 +245,13 @@ def several_days(said: SeveralDays) -> Worded:
 def will_post(said: WillPost) -> Worded:
     when = f"{said.at:%A at %H:%M}{on_clock(said.zone)}"
     text = fill("I'll post it to {group} on {when}.", group=said.group, when=when)
+    if said.drops:
+        text = fill(
+            "“{title}” is set to go to {group} on {when}. Shall I drop it?",
+            title=said.title or "A session",
+            group=said.group,
+            when=when,
+        )
     if said.beside:
         others = listed([f"“{one}”" if one else "one without a title" for one in said.beside])
         text += fill(
@@ -254,6 +262,14 @@ def will_post(said: WillPost) -> Worded:
         Button("Discard", DiscardSession(session=said.session_id, revision=said.revision)),
     )
     return Worded(text, (row,))
+
+
+@wording("en", WhichDraft)
+def which_draft(said: WhichDraft) -> Worded:
+    return Worded(
+        f"Which one? You have several drafts, so I've posted nothing:\n{bullets([coming(one) for one in said.sessions])}\n"
+        "Tap the key under it, or name its day: <code>post monday's at 6</code>."
+    )
 
 
 @wording("en", WhatsComing)
@@ -291,8 +307,8 @@ def not_posted(said: NotPosted) -> Worded:
 @wording("en", NoHabit)
 def no_habit(_: NoHabit) -> Worded:
     return Worded(
-        "I keep no hour at which I post every time, so nothing has changed. I post each session when you say, like "
-        "<code>post it friday 6pm</code>."
+        "I never post by a habit, so nothing has changed: each session goes out when you say, like "
+        "<code>post it friday 6pm</code>. The hour of the last one is offered under each."
     )
 
 

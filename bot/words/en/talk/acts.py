@@ -78,6 +78,7 @@ ACTS: Mapping[str, str] = {
     "how_is": "how somebody is doing",
     "who_needs_me": "who needs you",
     "whats_coming": "what is scheduled",
+    "newcomer": "somebody who joins you",
     "what_if": "what a change would do",
     "roster": "who is in the group",
     "thanks": "thanks",

@@ -12,6 +12,7 @@ from core.desk.commands import AboutMe, AskHelp, ChangeAnswer, Command, MyVersio
 from core.desk.profile.commands import ExportMine, ForgetMe, PassOn, TakeAsTold
 from core.desk.talk.says import (
     HowItFeelsDecides,
+    HowTheyJoin,
     LeftOver,
     Nearest,
     NobodyJudges,
@@ -45,12 +46,50 @@ LABELS: Final[Mapping[Nearest, str]] = {
 }
 
 
+# What is surely got, for what the words may have been.
+LIKE: Final[Mapping[str, str]] = {
+    "edit": "make the run 400 m",
+    "post": "post it friday 6pm",
+    "withdraw": "withdraw today's session",
+    "class": "class Tuesdays 18:30, 45 min",
+    "class_change": "move Tuesday's class to 19:00",
+    "class_off": "no class next Tuesday",
+    "order": "no burpees for Ilse this week",
+    "easy_week": "easy week for Ilse",
+    "note_fault": "note for Ilse: rounds her back in deadlifts",
+    "how_is": "how is Ilse?",
+    "who_reported": "who trained yesterday?",
+    "whats_coming": "what's scheduled?",
+    "roster": "who is in the group?",
+    "announce": "announce: bring a towel",
+    "has": "I have two 10 kg dumbbells and a chair",
+    "got": "bought a 16 kg kettlebell",
+    "lost": "sold the chair",
+    "spares": "no jumping",
+    "hurt": "my left wrist hurts",
+    "well_again": "my knee is fine again",
+    "weighs": "I weigh 70 kg",
+    "has_minutes": "I have 15 minutes",
+    "swap": "rows instead of the run",
+    "too_hard": "push-ups too hard",
+    "too_easy": "push-ups too easy",
+    "scored": "7+12",
+    "corrects": "sorry, 7+10",
+    "elsewhere": "I'm travelling, only a band",
+    "to_coach": "tell my coach I'm away on Friday",
+    "remind": "remind me 2 hours before",
+    "how_to": "how do I do a goblet squat?",
+}
+
+
 @wording("en", NotGot)
 def not_got(said: NotGot) -> Worded:
     near: Row = (Button(LABELS[said.nearest], does(said.nearest, said)),) if said.nearest else ()
-    text = "I didn't get “{words}”."
+    text = fill("I didn't get “{words}”.", words=said.words)
+    like = LIKE.get(said.like or "")
+    text += f" I do get sentences like <i>{like}</i>." if like else ""
     text += " Do you mean this?" if near else ""
-    return Worded(fill(text, words=said.words), tuple(row for row in (near, below(said.word)) if row))
+    return Worded(text, tuple(row for row in (near, below(said.word)) if row))
 
 
 def below(word: int | None) -> Row:
@@ -167,11 +206,25 @@ def who_trains(said: WhoTrains) -> Worded:
         fill("<b>{group}</b>: {names}", group=group, names=listed(names) if names else "nobody yet")
         for group, names in said.groups
     ]
+    new = fill("New in the last two weeks: {names}.", names=listed(said.new)) if said.new else ""
     more = (
         "A name shows what I'd give them. New athletes join with a tap on <i>Start with me</i> in the group; who is taken "
         "out of the group's chat is out here as well."
     )
-    return Worded("\n".join([*groups, more]))
+    return Worded("\n".join([*groups, *([new] if new else []), more]))
+
+
+@wording("en", HowTheyJoin)
+def how_they_join(said: HowTheyJoin) -> Worded:
+    return Worded(
+        fill(
+            "A newcomer needs nothing from you: add them to {groups}, and they tap <i>Start with me</i> there. I ask about their "
+            "health and what must be spared before they get anything, and take that from them alone. Whoever needs a doctor's word "
+            "first gets no session before, and you hear of it. To see their versions before they do, write <i>hold</i> and their "
+            "name once they're in.",
+            groups=listed(said.groups),
+        )
+    )
 
 
 @wording("en", NotPostedYet)

@@ -66,6 +66,8 @@ FIELDS: Final[Mapping[str, Callable[[Any], str]]] = {
     "movement": _as_it_is,
     "term": _as_it_is,
     "to": lambda value: f"to {value}",
+    "way": _as_it_is,
+    "instead_of": lambda value: f"instead of {number(value)}",
     "since": lambda value: f"from {value}",
     "until": lambda value: f"until {value}",
     "day": _as_it_is,
