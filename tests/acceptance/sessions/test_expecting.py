@@ -45,3 +45,13 @@ async def test_what_if_tells_the_difference_and_changes_nothing(crew, two):
     assert "(now " in told.text
     assert "Nothing is changed yet" in told.text
     assert "400 m run" in draft.text
+
+
+async def test_what_takes_longer_than_any_class_is_doubted(crew, two):
+    await crew.coach.says("Tuesday\n3 rounds for time\n5 km run\n10 squats")
+    assert "please check how often" in (await crew.coach.hears("Here's how I read it")).text
+
+
+async def test_what_takes_as_long_as_usual_is_not(crew, two):
+    await crew.coach.says("Tuesday\n3 rounds for time\n400 m run\n10 squats")
+    assert "please check" not in (await crew.coach.hears("Here's how I read it")).text

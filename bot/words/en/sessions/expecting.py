@@ -6,6 +6,8 @@ from bot.words.wording import Worded, wording
 from core.desk.sessions.says import ExpectedOfGroup, WhatItWouldDo
 from core.forecast.values import Forecast, GroupOutlook
 
+# Longer than a class of an hour (estimate).
+LONG_S = 75 * 60
 NOTHING = "I can't tell what it comes to: nothing in it is scored, or I know too little of your people yet."
 
 
@@ -48,7 +50,13 @@ def group_words(expected: GroupOutlook | None) -> list[str]:
         return []
     low, high = (middle_words(one) for one in _edges(expected))
     across = low if low == high else f"{low} to {high}"
-    return [" ".join([_across(expected, across), *aim_words(expected)])]
+    return [" ".join([_across(expected, across), *aim_words(expected), *_doubt(expected)])]
+
+
+def _doubt(expected: GroupOutlook) -> list[str]:
+    """What takes longer than any class is likely misread: how often, or how far."""
+    long = expected.unit == "s" and _edges(expected)[1].expected > LONG_S
+    return ["That's long for one part: please check how often and how far."] if long else []
 
 
 def _across(expected: GroupOutlook, across: str) -> str:
