@@ -22,7 +22,8 @@ _OVER: Final = (
 # What runners could keep up for so long or so far (common practice, no source); `tempo 3110` is a lift's.
 _ON_FOOT: Final = (
     r"\b(?:(?:your|the)\s)?(?:(?:lactate )?threshold\b"
-    r"|(?:(?<=min\s)|(?<=mins\s)|(?<=utes\s)|(?<=['mk@]\s)|(?<=@)|(?<=at\s))tempo\b|^tempo$"
+    r"|(?:(?<=min\s)|(?<=mins\s)|(?<=utes\s)|(?<=['@]\s)|(?<=[0-9]m\s)|(?<=[0-9]\sm\s)|(?<=[0-9]k\s)|(?<=km\s)"
+    r"|(?<=@)|(?<=at\s))tempo\b(?!\s?:?\s?[0-9])|^tempo$"
     r"|(?:tempo|(?:half[\s-]?)?marathon|race|mile|[0-9]{1,2}(?:\.[0-9])?\s?k(?:m)?)(?=[\s-]?(?:pace|effort)\b))"
     r"(?:[\s-]?(?:pace|effort)\b(?:\s(?:minus|plus|less)\s[0-9]{1,2}(?:\s?s(?:ec(?:ond)?s?)?\b)?)?)?"
 )
@@ -71,7 +72,7 @@ RESTING: Final = re.compile(
     rf"(?:{_STEADY}\s?{_MOVING}?|{_MOVING}(?:\s{_STEADY})?)"
     r"\s(?:in\s)?(?:between|btw|rec(?:ov(?:ery|eries)?)?|back)\b(?:\s(?:each|every|the|all|reps?|sets?|rounds?|efforts?|pieces)\b)*"
     rf"|\b(?:rest|recover(?:y)?)\s?:?\s?(?P<behind>{DURATION})\s(?:{_STEADY}\s)?{_MOVING}\b"
-    rf"|/\s?(?P<slash>{DURATION})\s(?:{_STEADY}\s)?(?:jog|walk|paddl|float)(?:e|ing|ling)?\b"
+    rf"|/\s?(?:(?P<slash>{DURATION})|[0-9]{{2,4}}\s?m)\s(?:{_STEADY}\s)?(?:jog|walk|paddl|float)(?:e|ing|ling)?\b"
     rf"|\bbetween\s(?:(?:each|every|the|one|set|run|round|them|you)\s){{0,3}}{_MOVING}\s(?:for\s)?(?P<after>{DURATION})"
 )
 WHILE_RESTING: Final = re.compile(

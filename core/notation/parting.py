@@ -46,13 +46,19 @@ def is_over(draft: Draft, reading: Reading) -> bool:
         return draft.kind is not BlockKind.SKILL and _is_warm_now(draft, reading, told)
     next_pair = draft.letter and reading.letter
     apart = reading.begins and reading.where == "lines"
-    if apart and (next_pair or _calms_down(draft, told) or _comes_then(draft, reading)):
+    next_sets = _is_on_a_clock(draft) and all(piece.sets for piece in told)
+    if apart and (next_pair or next_sets or _calms_down(draft, told) or _comes_then(draft, reading)):
         return True
     if reading.then and (_calms_down(draft, told) or _sets_come_then(draft, told)):
         return True
     same_row = reading.row.number == draft.lines[-1].row.number
     goes_on = reading.then and (same_row or _INTO.search(reading.row.text.lower()) is not None)
     return any(rule(draft, told, goes_on) for rule in _RULES)
+
+
+def _is_on_a_clock(draft: Draft) -> bool:
+    """Whether it is told when each turn begins, and how many there are."""
+    return "every_s" in draft.facts and bool(draft.facts.keys() & {"rounds", "minutes"})
 
 
 def _sets_come_then(draft: Draft, told: list[Piece]) -> bool:

@@ -347,7 +347,7 @@ PHRASES: tuple[Phrase, ...] = (
     ),
     phrase(r"^[\s;*]*(?P<a>[0-9]{1,3})(?: reps?)? (?:of )?each\b(?! side| leg| arm)", of_each),
     phrase(r"<n>_x_(?P<a>[0-9]{1,3})(?P<b>) (?:of )?everything\b", sets_of),
-    phrase(r"<n> sets\b(?! of| x|_[0-9])", sets),
+    phrase(r"(?<!about.)(?<!around.)<n> sets\b(?! of| x|_[0-9])", sets),
     phrase(r"(?<=[,;:]\s)(?P<n>1|one) set\b(?! of)", sets),
     phrase(r"<n> sets of (?=[0-9]{1,3}\s?[a-z][^,;+]*[,;+])", sets),
     phrase(

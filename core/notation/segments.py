@@ -72,7 +72,8 @@ def _choice(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> Piece | 
     far = all(
         one.meaning and one.meaning.unit in FAR and one.amount and not one.unread for one in (first, other)
     )
-    if not far or first.meaning == other.meaning or (first.unit is None or other.unit is None):
+    same = first.meaning and other.meaning and first.meaning.movement == other.meaning.movement
+    if not far or same or first.sets or first.unit is None or other.unit is None:
         return None
     said = text[found[0].end() :].strip(" .,;")
     return replace(first, end=other.end, notes=(*first.notes, f"or {said}"))

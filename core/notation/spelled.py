@@ -55,7 +55,10 @@ _LIST = re.compile(
 _LETTERS = re.compile(r"[^\W\d_]+")
 _NUMERALS = ("I", "II", "III", "IV", "V", "VI", "VII", "VIII", "IX", "X")
 _ROMAN = re.compile(r"^\s*(I{1,3}|IV|VI{0,3}|IX|X)(?:\s?[.:)]\s|\s)\s*")
-_LETTER = re.compile(r"^\s*([A-H])(?:[1-9]?[.):\-]|[1-9]\s|(?P<gap>\s)(?=[^\W_]))")
+_LETTER = re.compile(
+    r"^\s*(?!A (?:few|minute|couple|bit|little|short|quick|good|long)\b)"
+    r"([A-H])(?:[1-9]?[.):\-]|[1-9]\s|(?P<gap>\s)(?=[^\W_]))"
+)
 _FEWEST_OF_A_LIST = 3
 
 

@@ -16,6 +16,7 @@ from tests.corpus.parts import LINES, parts_of
 
 # Every so many names of the catalogue are examples of movements; all of them would outweigh the rest.
 _EVERY: Final = 12
+_FEWEST_OF_A_NOTE: Final = 4
 STRENGTH: Final = 3.0
 BUILDING: Final = Path(__file__).parent / "building"
 # Boards name the same few movements again and again.
@@ -30,9 +31,14 @@ def rows() -> list[Row]:
     found = [_row(words, name) for words, name in told]
     known = {words for words, _ in told}
     # How hard it is has a label of its own, and readers put it among the notes.
-    said = (words for words in dict.fromkeys(said_of_lines()) if effort_told(words) is None)
+    said = (words for words in dict.fromkeys(said_of_lines()) if not _is_only_how_hard(words))
     found += [_row(words, "note") for words in said if words not in known]
     return found + [_row(words, "movement", _OF_A_MOVEMENT) for words in dict.fromkeys(done_in_lines())]
+
+
+def _is_only_how_hard(words: str) -> bool:
+    """`very easy`, not `lift and lower slowly`."""
+    return effort_told(words) is not None and len(words.split()) < _FEWEST_OF_A_NOTE
 
 
 def _row(words: str, name: str, weight: float = 1.0) -> Row:

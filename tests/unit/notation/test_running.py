@@ -156,3 +156,28 @@ def test_seconds_of_work_are_written_where_the_format_does_not_say_them():
 
 def test_minutes_from_so_many_to_so_many_stay_minutes():
     assert "75-90 min run (easy)" in written("Long run sunday 75-90min easy")
+
+
+def test_jogging_as_far_as_was_run_is_the_rest_and_no_choice():
+    (block,) = blocks_of("8 x 200m run fast / 200m jog")
+    (line,) = block.lines
+    assert (block.rounds, line.amount, block.notes) == (8, 200, "200m jog")
+    assert "or" not in (line.notes or "").split()
+
+
+def test_each_time_of_a_pyramid_is_a_line():
+    (block,) = blocks_of("main: run 6-5-4-3-2-1 min, 1 min jog between")
+    assert [line.amount for line in block.lines] == [360, 300, 240, 180, 120, 60]
+    assert (block.rest_s, block.scheme) == (60, ())
+
+
+def test_sets_below_a_clock_and_an_empty_row_are_the_next_part():
+    clock, carry = blocks_of("Every 2 minutes, 6 times\n6 burpees\n\nfarmer carry 4 x 40 m, rest 60 s")
+    assert (clock.rounds, carry.rounds, carry.rest_s) == (6, 4, 60)
+
+
+def test_a_few_minutes_are_no_letter_of_a_list():
+    board = "Warm-up\nA few minutes: band pull-aparts x15\n\nA1 Bench press 4 x 6\nA2 Single-arm row 4 x 8"
+    found = read(f"{board}\n(90 s after A2)")
+    assert [block.kind for block in found.session.blocks] == [BlockKind.WARM_UP, BlockKind.STRENGTH]
+    assert found.session.blocks[1].rest_s == 90
