@@ -32,7 +32,7 @@ from core.desk.classes.says import (
 from core.desk.coached import coached_groups
 from core.desk.days import today_in
 from core.desk.errors import StalePress
-from core.desk.joining.says import AskZone
+from core.desk.joining.groups import keep_till_set_up
 from core.desk.outcome import Outcome, Say
 from core.desk.visit import Visit
 from core.notation.classes import ReadClass, class_in
@@ -53,7 +53,7 @@ async def propose_class(
     """Read a class back to its coach, asking first for what is missing."""
     group = groups[0]
     if group.zone is None:
-        return visit.told(AskZone(group=group.id, title=group.title))
+        return await keep_till_set_up(visit, group, text)
     missing = what_is_missing(read, group, visit.now)
     if missing is not None:
         refs = {"text": text[:_MOST_TEXT], "replaces": replaces, "group": group.id}

@@ -19,6 +19,7 @@ from core.store.records import Group, Purpose
 
 # A sentence of so many words with a place in it tells where they are, and nothing else.
 _A_FEW = 4
+_MOST_KEPT = 4000
 
 
 @admitted
@@ -112,11 +113,17 @@ async def tell_zone(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome
     if is_place:
         return await set_zone(visit, SetZone(group=group_id, zone=guesses[0]))
     group = await visit.group(group_id)
-    kept = not guesses and len(text.split()) > _A_FEW - 1
-    later = text if kept else await kept_for_later(visit)
-    await visit.uow.questions.ask(visit.chat, "zone", {"group": group_id, "later": later}, visit.now)
-    asked = AskZone(group=group.id, title=group.title, unread=text[:60] or None, guesses=guesses, kept=kept)
+    if not guesses and len(text.split()) >= _A_FEW:
+        return await keep_till_set_up(visit, group, text)
+    asked = AskZone(group=group.id, title=group.title, unread=text[:60] or None, guesses=guesses)
     return visit.told(asked)
+
+
+async def keep_till_set_up(visit: Visit, group: Group, text: str) -> Outcome:
+    """Which clock first; what was written is heard once that is known."""
+    refs = {"group": group.id, "later": text[:_MOST_KEPT]}
+    await visit.uow.questions.ask(visit.chat, "zone", refs, visit.now)
+    return visit.told(AskZone(group=group.id, title=group.title, unread=text[:60], kept=True))
 
 
 @admitted
