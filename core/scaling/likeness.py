@@ -149,6 +149,8 @@ def _home(name: str) -> str:
 
 def _changes_counting(of: Compared, written: Done, way: Done) -> bool:
     """A hold for repetitions, or the other way round. The trunk's work is to hold; but no hold climbs a ladder."""
+    if way[0].pattern is written[0].pattern is Pattern.MOBILITY:
+        return set(of.units) == {AmountUnit.REPS, AmountUnit.SECONDS}
     if way[0].k is None or written[0].k is None:
         return (way[0].k is None) is not (written[0].k is None)
     if written[0].pattern is Pattern.TRUNK and not of.climbs:
