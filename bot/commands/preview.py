@@ -255,7 +255,7 @@ def _page(profile: Profile, outcome: Outcome, year: int) -> Iterator[str]:
     yield profile.name + _how_it_counts(outcome)
     if not _is_known(profile):
         yield "  Nothing tells yet what this athlete can do: everything here is a guess. Ask before you go by it."
-    if outcome.easing is not None:
+    if outcome.easing is not None and outcome.is_less:
         yield f"  {eased_words(outcome.easing)}."
     if outcome.in_minutes is not None:
         yield f"  {in_minutes_words(outcome)}"

@@ -4,7 +4,7 @@ from collections.abc import Callable
 
 from core.measures import AmountUnit
 from core.scaling.values import Because, VersionBlock
-from core.sessions.values import Format
+from core.sessions.values import EASY, Format
 
 MINUTE = 60
 _ONCE = frozenset({Format.MAX_REPS, Format.MAX_LOAD, Format.TIME_TRIAL, Format.AMRAP})
@@ -33,13 +33,19 @@ def _how_hard(block: VersionBlock) -> str:
 
 def _what(block: VersionBlock) -> str:
     if block.format is Format.AMRAP:
-        how = "as many rounds as you can" if block.scored else "round after round at an easy pace"
+        how = "as many rounds as you can" if block.scored else f"round after round {_pace(block)}"
         return f"{_minutes(block.minutes or 0)}, {how}{_then_rest(block)}"
     if block.format is Format.FOR_TIME:
-        how = f"{_rounds(block)}{'for time' if block.scored else 'at an easy pace'}{_cap(block)}"
+        how = f"{_rounds(block)}{'for time' if block.scored else _pace(block)}{_cap(block)}"
         return f"{how[0].upper()}{how[1:]}{_then_rest(block)}"
     gently = None if block.scored else GENTLY.get(block.format)
     return f"{(gently or HEADINGS[block.format])(block)}{_then_rest(block)}"
+
+
+def _pace(block: VersionBlock) -> str:
+    """How fast what isn't scored is done: steady is more than easy, where the coach wants it so."""
+    effort = block.effort
+    return "at an easy pace" if effort is None or effort.is_easy else "at a steady pace"
 
 
 def _then_rest(block: VersionBlock) -> str:
@@ -100,7 +106,9 @@ def _within(block: VersionBlock) -> str:
 
 
 def _quality(block: VersionBlock) -> str:
-    how = f"{_minutes(block.minutes)} at your own pace" if block.minutes else "no clock: take your time"
+    is_hard = block.effort is not None and (block.effort.low or 0) > EASY
+    at_will = "no clock" if is_hard else "no clock: take your time"
+    how = f"{_minutes(block.minutes)} at your own pace" if block.minutes else at_will
     return f"{_counted(block, ', ')}{how}".capitalize()
 
 

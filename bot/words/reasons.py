@@ -138,7 +138,7 @@ def _why(line: VersionLine, units: MassUnit) -> str:
         case Because.UNKNOWN_HEAVY:
             return _unknown(line, units)
         case _:
-            return _plainly(line)
+            return _plainly(line, units)
 
 
 def _lacking(reason: Reason, units: MassUnit) -> str:
@@ -181,11 +181,11 @@ ASKED = {
 }
 
 
-def _plainly(line: VersionLine) -> str:
+def _plainly(line: VersionLine, units: MassUnit) -> str:
     because, about = line.reason.because, line.reason.about or ""
     match because:
         case Because.UNTESTED:
-            return _untested(line)
+            return _untested(line, units)
         case Because.LIMIT:
             return f"{_for_the_sake(about)}{_so(line)}"
         case Because.ASKED:
@@ -268,6 +268,8 @@ MANY = 8
 
 
 def _too_light(line: VersionLine) -> str:
+    if line.change is Change.NONE and line.implement is None:
+        return "Light for you, so take three seconds down each time"
     if line.change is Change.NONE and line.load_kg is None:
         return "The heaviest you have is light for this, so make every repetition slow and perfect"
     if line.change is Change.NONE:
@@ -298,13 +300,18 @@ def _unknown(line: VersionLine, units: MassUnit) -> str:
     return f"Nothing tells me yet that {load} is safe for you, so we start lighter"
 
 
-def _untested(line: VersionLine) -> str:
+def _untested(line: VersionLine, units: MassUnit) -> str:
     about = line.reason.about or ""
     unit = catalogue().movement(about).unit
     reps = unit is AmountUnit.REPS
     less = _how_it_starts(line, reps=reps)
     what = plural(about) if reps else f"the {about}"
-    return f"I don't know yet how you do with {what}, so we start {less}. Tell me how {HOW_MUCH[unit]}"
+    easy = (
+        ""
+        if line.reason.next_kg is None
+        else f"; if the first ones are easy, take {as_marked(line.reason.next_kg, units)}"
+    )
+    return f"I don't know yet how you do with {what}, so we start {less}{easy}. Tell me how {HOW_MUCH[unit]}"
 
 
 def _how_it_starts(line: VersionLine, *, reps: bool) -> str:

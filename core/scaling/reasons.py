@@ -9,6 +9,7 @@ from math import inf, log
 from typing import NamedTuple
 
 from core.ability.demand import load_moved
+from core.measures import AmountUnit
 from core.movements.values import Hold, Pattern
 from core.scaling.athlete import Athlete
 from core.scaling.barriers import Barrier
@@ -54,7 +55,21 @@ def reason_for(plan: LinePlan, option: Option, athlete: Athlete) -> Reason:
         more_kg=_more_than_written(plan, option, athlete),
         eased_for=_sore_place(option, athlete, about),
         more=option.part > 1,
+        next_kg=_next_kg(plan, option, athlete) if because is Because.UNTESTED else None,
     )
+
+
+def _next_kg(plan: LinePlan, option: Option, athlete: Athlete) -> Decimal | None:
+    """The next heavier of the same, no heavier than written, that may well go: for whoever needn't take care."""
+    way, task = option.way, None if option.way is None else athlete.task(plan, option.way)
+    if way is None or task is None or option.hold is None or option.load is None or athlete.takes_care:
+        return None
+    grip = next(grip for grip in way.grips if grip.hold == option.hold)
+    loads = (load for load in athlete.gear.loads(*grip.held) if load.value > option.load.value)
+    nearest = min(loads, key=lambda load: load.value, default=None)
+    if nearest is None or nearest.value > athlete.heaviest_of(plan, grip) or athlete.goes_no_heavier:
+        return None
+    return nearest.kg if hopeful(task, athlete.own_kg(way) + grip.per_kg * nearest.value) else None
 
 
 def _sore_place(option: Option, athlete: Athlete, about: str | None) -> str | None:
@@ -112,8 +127,16 @@ def _heavier_that_suits(plan: LinePlan, option: Option, athlete: Athlete) -> Dec
 
 
 def _is_light(plan: LinePlan, option: Option, athlete: Athlete) -> bool:
-    """Whether what is written is too light for whoever may go harder; the heaviest is, if all there is is light."""
-    if option.way is None or not plan.loaded or not option.fit.cost or athlete.goes_easy(option.way):
+    """Whether what is written is too light for whoever may go harder; the heaviest is, if all there is is light.
+
+    Without a load it is for whoever is trained, where there is a rest to do it slowly.
+    """
+    if option.way is None or not option.fit.cost or athlete.goes_easy(option.way):
+        return False
+    in_haste = (
+        plan.breathless or plan.easy or plan.turn_s is not None or option.way.unit is not AmountUnit.REPS
+    )
+    if not plan.loaded and (in_haste or not athlete.is_trained):
         return False
     if log(max(athlete.window(plan, option.way).low, 1e-9) / option.fit.cost) <= LIGHT_FOR_THEM:
         return False

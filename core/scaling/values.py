@@ -58,7 +58,7 @@ class Reason(Value):
     `keeps`: what stays the same. `only_one`: it isn't there twice, as it would have to be. `suits_kg`: what is there
     and heavier than written would suit, if the coach allows it. `more_kg`: so much heavier than written it is, in each
     hand or in both. `eased_for`: the place, sore today, for whose sake it is kept easy as well. `more`: more of
-    it than written, as it is light.
+    it than written, as it is light. `next_kg`: what is there above it, for whoever finds it easy.
     """
 
     because: Because
@@ -70,6 +70,7 @@ class Reason(Value):
     more_kg: Decimal | None = None
     eased_for: str | None = None
     more: bool = False
+    next_kg: Decimal | None = None
 
 
 class VersionLine(Value):
@@ -222,7 +223,8 @@ class Version(Value):
 
     `as_written` is what the scoreboard ranks by, under the `tolerance` of the day; a shorter day is scaled.
     `effort_at_most`: 0-10, where the screening or a limit sets one. `scored` is False where there is no
-    expected score and no rank. `easing`: less was asked than was written; `in_minutes`: as there are so many today.
+    expected score and no rank. `easing`: these days ask for less; `is_less`: any part of the work is; `in_minutes`: as
+    there are so many today.
     """
 
     athlete: str
@@ -231,6 +233,7 @@ class Version(Value):
     effort_at_most: int | None = None
     scored: bool = True
     easing: Easing | None = None
+    is_less: bool = True
     in_minutes: float | None = None
     blocks: tuple[VersionBlock, ...]
     cautions: tuple[Caution, ...] = ()

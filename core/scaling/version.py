@@ -87,6 +87,7 @@ def version_for(
         if plan.block.kind not in KEPT:
             orders = orders.model_copy(update={"stood_in": orders.stood_in | _stand_ins(blocks[-1])})
     lines = [line for block in blocks for line in block.every_line]
+    shorter = any(made.cap_s != plan.block.cap_s for made, plan in zip(blocks, whole, strict=True))
     return Version(
         athlete=profile.name,
         as_written=easing is None and counts_as_written(session, blocks, orders.tolerance),
@@ -94,6 +95,7 @@ def version_for(
         effort_at_most=_effort_at_most(session, athlete),
         scored=athlete.scored,
         easing=easing,
+        is_less=shorter or [one.block for one in plans] != [one.block for one in whole],
         blocks=tuple(blocks),
         cautions=_cautions(athlete, lines),
         needs_coach=(*_coach_first(athlete), *_for_the_coach(blocks)),

@@ -106,7 +106,9 @@ def today(said: ShowVersion) -> str:
     what = dict.fromkeys(different_words(one) for one in said.different)  # two may call one week easy
     told = [fill("Today: {what}.", what=listed(list(what)))] if what else []
     easing, effort = said.version.easing, said.version.effort_at_most
-    if easing is not None:
+    if easing is not None and not said.version.is_less:
+        told.append(f"An effort of {effort} of 10 at most.")
+    elif easing is not None:
         told.append(f"{eased_words(easing, is_told=bool(told))}, at an effort of {effort} of 10 at most.")
     if said.version.in_minutes is not None:
         told.append(in_minutes_words(said.version))
