@@ -174,9 +174,16 @@ class Capacity:
     @cached_property
     def skills(self) -> frozenset[str]:
         """The variants that were shown: done themselves, or a harder one of their ladder."""
-        told = (one for one in self.profile.skills if one in self._catalogue.ids())
+        ids = self._catalogue.ids()
+        told = (one for named in self.profile.skills if (one := self._meant_by(named)) in ids)
         done = {*told, *(test.id for test in self.tests if test.reps > 0)}
         return frozenset(name for one in done for name in (one, *self._catalogue.below(one)))
+
+    def _meant_by(self, named: str) -> str:
+        """The variant that is told of; of a movement by itself its usual one."""
+        if "/" in named or not self._catalogue.knows(named):
+            return named
+        return f"{named}/{self._catalogue.movement(named).variants[0].id}"
 
     def knows(self, movement: Movement) -> bool:
         """Whether anything was ever shown of a movement itself."""

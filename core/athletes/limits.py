@@ -33,7 +33,8 @@ class Limit(Value):
     `session`: whether there is one today at all; `share` of its work, where all of it is too much;
     `effort_at_most`: 0-10; `minutes_at_most`: of a block; not
     `caution_at`: it is only told where something asks for one of these;
-    `scored`: no expected score, no rank. `stop_signs` stand beside the usual ones. `has`: things that whoever has
+    `scored`: no expected score, no rank. `frail`: a fall is what must not be.
+    `stop_signs` stand beside the usual ones. `has`: things that whoever has
     the limit has too.
     """
 
@@ -50,6 +51,7 @@ class Limit(Value):
     effort_at_most: Annotated[int, Field(ge=0, le=10)] | None = None
     minutes_at_most: Annotated[float, Field(gt=0)] | None = None
     scored: bool = True
+    frail: bool = False
     caution: Words
     caution_at: tuple[Demand, ...] = ()
     stop_signs: tuple[Words, ...] = ()

@@ -128,7 +128,15 @@ class Demand(StrEnum):
     QUICK_STEPS = "quick-steps"  # the feet hurry to the side, with nothing to hold
     UNDERFOOT = "underfoot"  # standing on a band
     FEET_HELD = "feet-held"  # the feet are held down, and the hips pull
+    BOLD = "bold"  # hung from furniture, high on its edge, on one leg or up on the toes: for whoever trusts their body
     LEGS = "legs"  # the legs hold or push though nobody stands: on the toes, bridges, pedals
+
+
+class ShownBy(Value):
+    """Whoever does so many of another way has shown a skill as well: its id and the repetitions."""
+
+    of: Words
+    reps: int = Field(gt=0)
 
 
 class Sourced(Value):
@@ -253,6 +261,7 @@ class Variant(Value):
     make_believe: bool = False
     counts_kcal: bool = False
     ratio: Sourced
+    shown_by: ShownBy | None = None
     easier: tuple[str, ...] = ()
     harder: tuple[str, ...] = ()
     instead: tuple[str, ...] = ()

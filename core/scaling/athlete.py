@@ -45,8 +45,9 @@ LIGHT_SHARE, CAPPED_SHARE, SORE_SHARE, SORE_REPS = 1 / 2, 0.35, 1 / 6, 10.0
 MODERATE_EFFORT = 5
 # Overhead what is too heavy falls on somebody, where a squat or a row only stays down: of what nobody saw whoever goes
 # easy or has a cap on their effort lifts at most half of what goes once, and so does whoever was written something
-# else; on light duty half of what goes so often (estimate).
-UNSEEN_SHARE = 1 / 2
+# else; whoever takes care half of what goes so often, and half as much of a bag who isn't used to it
+# (estimates).
+UNSEEN_SHARE, BAG_SHARE = 1 / 2, 1 / 4
 OVERHEAD = flags({Demand.OVERHEAD})
 
 Bound = TypeVar("Bound", int, float)
@@ -140,6 +141,21 @@ class Athlete:
     def does_less(self) -> bool:
         """Whether a usual set is enough for them: who isn't used to it, comes back, or is held to a moderate effort."""
         return self.is_unused or self.is_held_back
+
+    @cached_property
+    def is_frail(self) -> bool:
+        """Whether a fall is what must not be: for what they have or their age, unless they can do what training asks."""
+        frail = any(limit(one).frail for one in self.profile.limits or ())
+        return not (self.sits or self.gates.is_able) and (frail or self.gates.is_old)
+
+    @cached_property
+    def takes_care(self) -> bool:
+        """The one measure of caution that all lines share.
+
+        For whoever does less or might fall, or has a body to mind and hasn't shown what ordinary training asks.
+        """
+        spares = any(limit(one).kind != "wish" for one in self.profile.limits or ())
+        return self.does_less or self.is_unsteady or self.is_frail or (spares and not self.gates.is_able)
 
     @property
     def is_held_back(self) -> bool:
@@ -300,17 +316,18 @@ class Athlete:
         cap = self.notes.cap(way.movement.pattern, grip.hold.count)
         if way.kin.k is None:
             return cap
-        often = way.set_amount if self.light_duty and self._is_unseen(way) else None
-        once = self._share_of_once(plan, way) * self.sure_kg(way, often or 1.0)
+        often = way.set_amount if self.takes_care and self._is_unseen(way) else None
+        once = self._share_of_once(plan, way, grip) * self.sure_kg(way, often or 1.0)
         return min(cap, max(0.0, min(once, self._light_kg(plan, way)) / grip.per_kg))
 
-    def _share_of_once(self, plan: LinePlan, way: Way) -> float:
+    def _share_of_once(self, plan: LinePlan, way: Way, grip: Grip) -> float:
         """How much of what goes once they lift at most: less of what nobody saw go overhead."""
         goes_easy = self.goes_easy(way)
         added = not plan.ways[0].demands & OVERHEAD
         careful = goes_easy or added or self.effort_at_most is not None
         if careful and self._is_unseen(way):
-            return UNSEEN_SHARE
+            full = self.catalogue.implement(grip.hold.implement).improvised and self.is_unused
+            return BAG_SHARE if full else UNSEEN_SHARE
         return self._easy_share if goes_easy else BREATHING_SHARE if self.must_breathe else inf
 
     def _light_kg(self, plan: LinePlan, way: Way) -> float:
@@ -366,9 +383,16 @@ class Athlete:
 
     def barrier(self, way: Way) -> Barrier | None:
         """What rules a way out, whatever its load."""
+        if way.is_written_walk and self.profile.place is None:
+            return None if self._is_fit_to_walk(way) else self._find_barrier(way)
         if way.id not in self._barriers:
             self._barriers[way.id] = self._find_barrier(way)
         return self._barriers[way.id]
+
+    def _is_fit_to_walk(self, way: Way) -> bool:
+        """Whether nothing but a want of room stands against a walk that is written: there is a way somewhere."""
+        barrier = self._find_barrier(way)
+        return barrier is None or barrier == Barrier(Because.SPACE, "running")
 
     def is_forgiven(self, way: Way) -> bool:
         """Whether nothing is too light, for a note's sake."""
@@ -429,7 +453,9 @@ class Athlete:
     def _has_skill(self, way: Way) -> bool:
         """Shown, told, or, of lifts, learned by whoever trains: a weight can be as light as it needs to be."""
         lifts = bool(way.holds) and self.profile.experience in {"some", "trained"}
-        return lifts or way.id in self.capacity.skills
+        by = way.variant.shown_by
+        as_strong = by is not None and self.capacity.sure_of_body(by.of) >= by.reps
+        return lifts or as_strong or way.id in self.capacity.skills
 
     def _find_barrier(self, way: Way) -> Barrier | None:
         barred = way.bars & self.ruled_out

@@ -14,6 +14,8 @@ ON_HANDS = flags({Demand.WRIST_BENT})
 HIGH_STEP = flags({Demand.BALANCE, Demand.DEEP_KNEE_BEND, Demand.STANDING})
 DOWN = flags({Demand.FLOOR, Demand.KNEELING})
 UP_AND_DOWN = flags({Demand.UP_AND_DOWN})
+BOLD, BALANCE = flags({Demand.BOLD}), flags({Demand.BALANCE})
+HANGS_BACK = flags({Demand.DOORWAY, Demand.GRIP})
 CLIMBED: Final = frozenset({"chair", "bench", "box"})
 # Who needs a high hold for their hands has one here.
 HIGH = ("table",)
@@ -36,6 +38,26 @@ def is_too_quick(way: Way, athlete: Athlete) -> bool:
     spared = athlete.spares(way)
     minds = spared is not None and limit(spared).kind in {"condition", "state"}
     return athlete.is_unused or athlete.goes_gently or minds
+
+
+def is_too_bold(way: Way, athlete: Athlete) -> bool:
+    """Whether the body is trusted to furniture, one leg or the toes by whoever takes care and hasn't shown it.
+
+    Or to steps with nothing to hold, by whoever isn't young and light; to a door frame by whoever mustn't fall.
+    """
+    steps_freely = way.steps and not way.needs and way.demands & BALANCE and not athlete.gates.may_pound
+    bold = way.demands & BOLD or steps_freely or (athlete.is_frail and way.demands & HANGS_BACK == HANGS_BACK)
+    return bool(bold) and athlete.takes_care and not athlete.capacity.knows(way.movement)
+
+
+def is_unseen_hold(way: Way, athlete: Athlete) -> bool:
+    """Whether somebody who takes care holds themselves up over the floor, and nobody knows for how long they can."""
+    return (
+        way.is_hold
+        and bool(way.demands & DOWN)
+        and athlete.takes_care
+        and not athlete.capacity.knows(way.movement)
+    )
 
 
 def climbs_high(way: Way, athlete: Athlete) -> bool:

@@ -7,7 +7,15 @@ from core.movements.values import Demand, Part, Pattern
 from core.scaling.athlete import Athlete
 from core.scaling.barriers import flags, is_made_harder
 from core.scaling.breath import is_make_believe, is_out_of_reach, lost_breath
-from core.scaling.careful import DOWN, climbs_high, goes_down, is_too_quick, leans_low
+from core.scaling.careful import (
+    DOWN,
+    climbs_high,
+    goes_down,
+    is_too_bold,
+    is_too_quick,
+    is_unseen_hold,
+    leans_low,
+)
 from core.scaling.costs import Charge, tenths
 from core.scaling.fit import ABOUT, Fit
 from core.scaling.gear import Load
@@ -20,6 +28,9 @@ NEAR_LOAD = 0.08
 # What is too hard counts so many times where a limit rules out the easier way, so that none is done at the most that
 # goes for want of it (estimate).
 NOTHING_BELOW = 2
+
+# A skill that they have is broken into two or three sets before it is left (estimate).
+SOON_BROKEN = log(2)
 
 # A run that a limit lightens goes at so much of its breath: a jog (estimate).
 GENTLY = 0.7
@@ -65,14 +76,21 @@ def of_the_day(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
 
 
 def _of_risks(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
-    if risk := way.demands & RISKS & ~_risked(plan.ways[0], way, athlete):
+    risk = way.demands & RISKS & ~_risked(plan.ways[0], way, athlete)
+    if risk and not (athlete.sits and athlete.capacity.knows(way.movement)):
         jumps = not risk & ~USED_TO and athlete.is_used_to_jumps
         yield Charge("added_risk", 0 if jumps else plan.costs.added_risk)
         yield Charge("added_jump", plan.costs.added_jump if jumps else 0)
+    if is_too_bold(way, athlete):
+        yield Charge("bold", plan.costs.bold)
+    if is_unseen_hold(way, athlete) and way.near is Near.WRITTEN:
+        yield Charge("unseen_hold", plan.costs.unseen_hold)
     if is_too_quick(way, athlete):
         yield Charge("quick", plan.costs.quick)
     if climbs_high(way, athlete):
         yield Charge("high_step", plan.costs.high_step)
+    if athlete.is_frail and way.steps:
+        yield Charge("stepping", plan.costs.stepping)
 
 
 def is_of_another_line(plan: LinePlan, way: Way) -> bool:
@@ -82,8 +100,6 @@ def is_of_another_line(plan: LinePlan, way: Way) -> bool:
 
 def _of_a_body(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
     """What isn't made for whoever does it: steps for the unsteady, fists for a wrist that isn't sore."""
-    if athlete.is_unsteady and way.steps and not plan.ways[0].steps:
-        yield Charge("stepping", plan.costs.stepping)
     if is_of_another_line(plan, way):
         yield Charge("again", plan.costs.again)
     if leans_low(way, athlete):
@@ -102,7 +118,9 @@ def _of_a_seat(plan: LinePlan, way: Way) -> Iterator[Charge]:
     """For whoever sits: what isn't done on the seat, and a bow with a weight, which tips a wheelchair."""
     if way.demands & BOW == BOW:
         yield Charge("added_risk", plan.costs.added_risk)
-    if not way.variant.is_on_a_seat:
+    if not (
+        way.variant.is_on_a_seat or (way.movement.pattern is Pattern.MOBILITY and not way.demands & DOWN)
+    ):
         yield Charge("off_the_seat", plan.costs.off_the_seat)
 
 
@@ -152,7 +170,20 @@ def of_load(work: Work, grip: Grip | None, load: Load | None, *, light_set: bool
     if work.meant_kg is None or work.athlete.is_forgiven(work.way):
         return list(grip.charges)
     beside = _of_other_kilos if grip.meant is None else _of_kilos
-    return [*grip.charges, *beside(work, grip, load, light_set=light_set)]
+    charges = [*grip.charges, *beside(work, grip, load, light_set=light_set)]
+    if _is_light_of_two(work, grip, load):
+        charges.append(Charge("one_of_two", work.plan.costs.one_of_two))
+    return charges
+
+
+def _is_light_of_two(work: Work, grip: Grip, load: Load) -> bool:
+    """Whether one of two is held where both sides are to work at once, and both together are no more than written."""
+    hold, written = work.plan.hold, work.plan.ways[0]
+    one_sided = written.movement.sides_of(written.variant) == "one" or _sides_at_once(work) > 1
+    if work.meant_kg is None or hold is None or grip.hold.count > 1 or one_sided:
+        return False
+    both = work.athlete.gear.loads(grip.hold.implement, 2)
+    return 2 * load.value <= hold.count * work.meant_kg and any(one.kg == load.kg for one in both)
 
 
 def _of_kilos(work: Work, grip: Grip, load: Load, *, light_set: bool) -> Iterator[Charge]:
@@ -200,7 +231,7 @@ def _of_other_kilos(work: Work, grip: Grip, load: Load, *, light_set: bool) -> I
 def of_effort(lift: Lift, fitting: Fit) -> Iterator[Charge]:
     """What it costs that a set is harder or lighter than meant: what is written is never too light for the choice."""
     costs, plan = lift.work.plan.costs, lift.work.plan
-    if fitting.heavy > ABOUT:
+    if fitting.heavy > (SOON_BROKEN if _is_told_skill(lift.work) else ABOUT):
         times = NOTHING_BELOW if lift.work.athlete.is_kept_from_easier(lift.work.way) else 1
         yield Charge("hard", times * costs.hard * tenths(fitting.heavy - ABOUT))
     elif fitting.heavy > 0 and chooses_its_load(lift):
@@ -217,6 +248,12 @@ def of_effort(lift: Lift, fitting: Fit) -> Iterator[Charge]:
     elif fitting.light > FEEBLE and lift.load is not None and not lift.as_meant:
         # For whoever goes easy it decides between weights, and never against a movement.
         yield Charge("light", costs.light)
+
+
+def _is_told_skill(work: Work) -> bool:
+    """Whether it is a skill that they told of: how many in a row nobody knows, and it may be broken."""
+    way = work.way
+    return way.skill and way.near is Near.WRITTEN and not way.holds and way.id in work.athlete.capacity.skills
 
 
 def chooses_its_load(lift: Lift) -> bool:

@@ -48,6 +48,7 @@ class Costs(NamedTuple):
     improvised: int
     other_count: int
     one_overhead: int
+    one_of_two: int
     one_sided: int
     empty_handed: int
     makeshift: int
@@ -71,6 +72,8 @@ class Costs(NamedTuple):
     off_the_seat: int
     stepping: int
     made_harder: int
+    bold: int
+    unseen_hold: int
     quick: int
     low_hold: int
     high_step: int

@@ -5,6 +5,9 @@ from math import inf
 
 from core.measures import AmountUnit
 from core.movements.values import Part
+from core.scaling.athlete import Athlete
+from core.scaling.careful import DOWN
+from core.scaling.fit import Fit, likely
 from core.scaling.ways import LinePlan, Near
 from core.scaling.works import FEW_EASY, FEWEST_LIGHT, HALF, SOME_EASY, Option, Work
 
@@ -19,6 +22,11 @@ SLOWER, AT_WORK = 1.2, 2 / 3
 NEW_SHARE = 2 / 3
 # What is sore does some of it, to be moved and no more (estimate).
 SORE_SHARE = 2 / 3
+
+# Whoever takes care does so much of what they can, as it comes again: never their best in every round, and half where a
+# fall is what must not be; and holds so long what nobody saw them hold (estimates).
+CAREFUL_SHARE, FRAIL_SHARE = 2 / 3, 1 / 2
+FIRST_HOLD_S, FIRST_LEAN_S = 15.0, 25.0
 
 # Many of what is light instead of a few heavy ones: so long all their sets last together, and so many are left at least
 # (estimates: three sets of ten or twelve a side for five heavy fives, common practice).
@@ -47,6 +55,26 @@ def most_of(work: Work) -> float:
         return min(1.0, MOST_STEPS / way.set_amount)
     moved = way.counts_reps and not work.plan.heavy and athlete.is_sore(way)
     return SORE_SHARE if moved else 1.0
+
+
+def careful_of(work: Work, whole: Fit) -> float:
+    """The share of the amount that whoever takes care does of what they may hardly do, counted as it comes again."""
+    way, athlete = work.way, work.athlete
+    if not (athlete.takes_care and way.amount and way.set_amount) or work.plan.heavy:
+        return 1.0
+    if way.is_hold:
+        first = FIRST_HOLD_S if way.demands & DOWN else FIRST_LEAN_S
+        return 1.0 if athlete.capacity.knows(way.movement) else min(1.0, first / way.amount)
+    once = share_at_once(athlete) * likely(whole) / way.set_amount
+    pieces = 1.0 if athlete.is_frail else work.plan.pieces
+    return min(1.0, once * pieces) if way.counts_reps else 1.0
+
+
+def share_at_once(athlete: Athlete) -> float:
+    """How much of what they can somebody does in a set that comes again."""
+    if athlete.is_frail:
+        return FRAIL_SHARE
+    return CAREFUL_SHARE if athlete.takes_care else 1.0
 
 
 def enough_of(work: Work) -> float:

@@ -72,6 +72,11 @@ def fit(task: Task, moved_kg: float, part: float = 1.0) -> Fit:
     return Fit(unbroken, cost, cautious, heavy, light, refused)
 
 
+def likely(whole: Fit) -> float:
+    """How many go, between what is sure and what is likely: many of what is light can be stopped in time."""
+    return sqrt(whole.cautious * whole.unbroken) if whole.unbroken else whole.cautious
+
+
 def hopeful(task: Task, moved_kg: float) -> bool:
     """Whether a set would fit for somebody as strong as three in ten of those about whom no more is known."""
     hoped = task.ability.unbroken(moved_kg, -CAUTIOUS)

@@ -1,15 +1,15 @@
 """What one way of a line costs one athlete at one load, with the amount that costs least."""
 
 from collections.abc import Iterator, Sequence
-from math import inf, sqrt
+from math import inf
 from typing import NamedTuple
 
 from core.movements.values import Pattern
 from core.scaling.athlete import NOTHING, Athlete
 from core.scaling.charging import chooses_its_load, of_amount, of_effort, of_load, of_the_day
 from core.scaling.costs import Charge
-from core.scaling.enough import enough_of, least_of, longest_of, most_of
-from core.scaling.fit import ABOUT, UNCOUNTED, Fit, Task, fit
+from core.scaling.enough import careful_of, enough_of, least_of, longest_of, most_of, share_at_once
+from core.scaling.fit import ABOUT, UNCOUNTED, Fit, Task, fit, likely
 from core.scaling.gear import Load
 from core.scaling.intent import QUALITY, Window
 from core.scaling.orders import Orders
@@ -135,7 +135,7 @@ def _bounded(lift: Lift, whole: Fit) -> tuple[Dose, ...] | None:
     """
     assert lift.task is not None
     safe, enough = most_of(lift.work), enough_of(lift.work)
-    part, least = min(safe, enough), least_of(lift.work)
+    part, least = min(safe, enough, careful_of(lift.work, whole)), least_of(lift.work)
     brief = whole if part == 1 else fit(lift.task, lift.moved_kg, part)
     if brief.light > 0 and part < least:
         part, brief = least, fit(lift.task, lift.moved_kg, least)
@@ -180,7 +180,7 @@ def lift_of(work: Work, grip: Grip | None, load: Load | None) -> Lift:
     nearly = work.plan.heavy and _is_heavy_enough(work, grip, load, exact=exact)
     light_set = False
     if work.plan.heavy and work.is_hard and work.way.counts_reps and task is not None and not nearly:
-        light_set = HARD_SET * _likely(fit(task, moved)) > task.set_amount
+        light_set = HARD_SET * likely(fit(task, moved)) > task.set_amount
         task = task._replace(window=QUALITY if _is_jump(work.way) else HARD_WINDOW)
     exact, as_meant = exact and not light_set, as_meant and not light_set
     more = of_load(work, grip, load, light_set=light_set)
@@ -306,14 +306,9 @@ def _of_a_light_set(lift: Lift, task: Task, whole: Fit, amount: float) -> float:
     Ten are enough for whoever isn't used to it.
     """
     way = lift.work.way
-    hard = round(HARD_SET * _likely(whole) / task.set_amount * amount)
+    hard = round(min(HARD_SET, share_at_once(lift.work.athlete)) * likely(whole) / task.set_amount * amount)
     most = MOST_JUMPS if _is_jump(way) else SOME_EASY if lift.work.athlete.is_unused else MOST_LIGHT
     return min(max(hard, 1), most) / amount
-
-
-def _likely(whole: Fit) -> float:
-    """How many go, between what is sure and what is likely: many of what is light can be stopped in time."""
-    return sqrt(whole.cautious * whole.unbroken) if whole.unbroken else whole.cautious
 
 
 def _is_jump(way: Way) -> bool:

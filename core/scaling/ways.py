@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 from core.ability.kinship import Kin
 from core.measures import AmountUnit
-from core.movements.values import Hold, Movement, Part, Variant
+from core.movements.values import Demand, Hold, Movement, Part, Pattern, Variant
 from core.scaling.costs import Charge, Costs
 from core.scaling.doses import Dose
 from core.scaling.intent import Window
@@ -94,6 +94,18 @@ class Way(NamedTuple):
     least: int = 0
     step: int = 1
     less: float = 1.0
+
+    @property
+    def is_written_walk(self) -> bool:
+        """Whether it is what the coach wrote, and goes somewhere without a run."""
+        goes = self.movement.pattern is Pattern.TRAVEL and Demand.IMPACT not in self.variant.demands
+        return goes and self.near is Near.WRITTEN
+
+    @property
+    def is_hold(self) -> bool:
+        """Whether the body holds itself, and time is what counts."""
+        by_time = self.unit is self.movement.unit_of(self.variant) is AmountUnit.SECONDS
+        return by_time and self.kin.k is not None and not self.holds
 
     @property
     def set_s(self) -> float:
