@@ -144,7 +144,7 @@ class Athlete:
 
     @cached_property
     def is_frail(self) -> bool:
-        """Whether a fall is what must not be: for what they have or their age, unless they can do what training asks."""
+        """Whether a fall must not be: for what they have or their age, unless they can do what training asks."""
         frail = any(limit(one).frail for one in self.profile.limits or ())
         return not (self.sits or self.gates.is_able) and (frail or self.gates.is_old)
 
