@@ -9,6 +9,9 @@ HAND_HELD_TO = 50
 BARBELL = "barbell"
 
 
+ONE_LEG = "one-leg"
+
+
 def meant_variant(
     movement: Movement,
     variant_id: str | None,
@@ -17,12 +20,15 @@ def meant_variant(
     count: int | None = None,
     *,
     of_a_maximum: bool = False,
+    per_side: bool = False,
 ) -> Variant:
     """The variant that is named, or meant by the implement, or by the load: a deadlift at 100 kg has a barbell.
 
-    So has what is written as a share `of_a_maximum`.
+    So has what is written as a share `of_a_maximum`. Heel raises a side are done on one leg.
     """
     usual = movement.meant(variant_id, loaded=load_kg is not None, implement=implement, count=count)
+    if per_side and variant_id is None and movement.sides_of(usual) == "both":
+        return next((way for way in movement.variants if way.id == ONE_LEG), usual)
     heavy_load = of_a_maximum or (load_kg is not None and load_kg > HAND_HELD_TO)
     if not heavy_load or implement is not None or variant_id is not None or count not in {None, 1}:
         return usual

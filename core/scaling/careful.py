@@ -15,6 +15,7 @@ HIGH_STEP = flags({Demand.BALANCE, Demand.DEEP_KNEE_BEND, Demand.STANDING})
 DOWN = flags({Demand.FLOOR, Demand.KNEELING})
 UP_AND_DOWN = flags({Demand.UP_AND_DOWN})
 BOLD, BALANCE = flags({Demand.BOLD}), flags({Demand.BALANCE})
+QUICK_STEPS = flags({Demand.QUICK_STEPS})
 HANGS_BACK = flags({Demand.DOORWAY, Demand.GRIP})
 CLIMBED: Final = frozenset({"chair", "bench", "box"})
 # Who needs a high hold for their hands has one here.
@@ -45,9 +46,12 @@ def is_too_bold(way: Way, athlete: Athlete) -> bool:
 
     Or to steps with nothing to hold, by whoever isn't young and light; to a door frame by whoever mustn't fall.
     """
-    steps_freely = way.steps and not way.needs and way.demands & BALANCE and not athlete.gates.may_pound
-    bold = way.demands & BOLD or steps_freely or (athlete.is_frail and way.demands & HANGS_BACK == HANGS_BACK)
-    return bool(bold) and athlete.takes_care and not athlete.capacity.knows(way.movement)
+    if not athlete.takes_care or athlete.capacity.knows(way.movement):
+        return False
+    if way.demands & BOLD or (athlete.is_frail and way.demands & HANGS_BACK == HANGS_BACK):
+        return True
+    steps_freely = way.demands & QUICK_STEPS or (way.steps and not way.needs and way.demands & BALANCE)
+    return bool(steps_freely) and not athlete.gates.may_pound
 
 
 def is_unseen_hold(way: Way, athlete: Athlete) -> bool:

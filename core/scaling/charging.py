@@ -83,7 +83,7 @@ def _of_risks(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
         yield Charge("added_jump", plan.costs.added_jump if jumps else 0)
     if is_too_bold(way, athlete):
         yield Charge("bold", plan.costs.bold)
-    if is_unseen_hold(way, athlete) and way.near is Near.WRITTEN:
+    if way.near is Near.WRITTEN and is_unseen_hold(way, athlete):
         yield Charge("unseen_hold", plan.costs.unseen_hold)
     if is_too_quick(way, athlete):
         yield Charge("quick", plan.costs.quick)
@@ -177,10 +177,11 @@ def of_load(work: Work, grip: Grip | None, load: Load | None, *, light_set: bool
 
 
 def _is_light_of_two(work: Work, grip: Grip, load: Load) -> bool:
-    """Whether one of two is held where both sides are to work at once, and both together are no more than written."""
+    """Whether one of two is lifted where both sides are to work at once, and both are no more than written together."""
     hold, written = work.plan.hold, work.plan.ways[0]
     one_sided = written.movement.sides_of(written.variant) == "one" or _sides_at_once(work) > 1
-    if work.meant_kg is None or hold is None or grip.hold.count > 1 or one_sided:
+    of_the_hips = work.way.movement.pattern is Pattern.HINGE
+    if work.meant_kg is None or hold is None or grip.hold.count > 1 or one_sided or not of_the_hips:
         return False
     both = work.athlete.gear.loads(grip.hold.implement, 2)
     return 2 * load.value <= hold.count * work.meant_kg and any(one.kg == load.kg for one in both)
@@ -226,6 +227,8 @@ def _of_other_kilos(work: Work, grip: Grip, load: Load, *, light_set: bool) -> I
         yield Charge("lighter", min(lighter, costs.other_count))
         if ratio * one_side < HALF:
             yield Charge("half_the_kilos", costs.half_the_kilos // 2)
+    elif ratio < HALF and work.athlete.gates.is_able and not work.plan.heavy:
+        yield Charge("half_the_kilos", costs.half_the_kilos)
 
 
 def of_effort(lift: Lift, fitting: Fit) -> Iterator[Charge]:

@@ -137,7 +137,13 @@ def _plan_line(
     movement = catalogue.movement(line.movement)
     load = max(line.loads_kg, default=None)
     variant = meant_variant(
-        movement, line.variant, load, line.implement, line.count, of_a_maximum=_is_of_a_maximum(block, line)
+        movement,
+        line.variant,
+        load,
+        line.implement,
+        line.count,
+        of_a_maximum=_is_of_a_maximum(block, line),
+        per_side=line.per_side,
     )
     name = f"{movement.id}/{variant.id}"
     hold, loaded = written_hold(line, variant), bool(variant.holds)
