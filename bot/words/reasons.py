@@ -204,8 +204,6 @@ def _by_itself(line: VersionLine) -> str:
     if fits and line.change is Change.LOAD and line.reason.more_kg:
         return "As written it's light for you, so it's heavier"
     words = PLAIN[line.reason.because]
-    if line.reason.because is Because.SKILL and line.change is Change.MOVEMENT and line.reason.keeps is None:
-        return f"You haven't told me that you do this one{_so(line)}"
     return words if line.load_kg is not None else words.replace("Lighter for now", "Easier for now", 1)
 
 
