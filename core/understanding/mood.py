@@ -61,7 +61,8 @@ def _counts(stretch: Stretch, at: int, how: Mood) -> bool:
     """`Is a chair enough` asks, `mine is a chair` doesn't: before a question stands nothing but a hello or an `and`."""
     if how == "maybe":
         return True
-    near = at - stretch.start <= _BEFORE and not stretch.marked.within(stretch.start, at)
+    named = [one for one in stretch.marked.within(stretch.start, at) if not _leads_on(stretch, one.start)]
+    near = at - stretch.start <= _BEFORE and not named
     return near and (how == "supposed" or all(_leads_on(stretch, one) for one in range(stretch.start, at)))
 
 

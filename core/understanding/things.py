@@ -13,7 +13,7 @@ from core.errors import TooMuch
 from core.measures import MassUnit, to_kg
 from core.notation.equipment_partners import mark_shared
 from core.understanding.marks import Marked, mark
-from core.understanding.slots.equipment import Item, merged, named, parts_at
+from core.understanding.slots.equipment import Item, merged, named, parts_at, put_right
 from core.understanding.slots.stretch import Stretch, plain
 from core.understanding.understand import understand
 from core.understanding.values import Context, Message
@@ -82,6 +82,12 @@ def read_things(text: str, units: MassUnit = MassUnit.KG) -> ToldThings:
         ),
         idle=that_matter_not(tuple(thing for _, thing in found)),
     )
+
+
+def thing_put_right(text: str) -> tuple[str, str] | None:
+    """What something is and what it isn't, in words that say only that: `the ball is a kettlebell, not a dumbbell`."""
+    marked = mark(text[:LONGEST])
+    return put_right(Stretch(marked, 0, len(marked.words), Context()))
 
 
 def read_weight(text: str, thing: Equipment, units: MassUnit = MassUnit.KG) -> Things | None:

@@ -244,6 +244,8 @@ def _choose(
         if len(fitting) > 1 and -log(max(chance, _NOTHING_FITS)) > min(one.cost for one in fitting):
             continue
         acts = fill(name, stretch)
+        if name in _BESIDE and how != "told":
+            continue  # `hi, is it ok` asks, whatever stands in front
         if acts and not tells(name, how):
             supposed = supposed or (acts if chance >= TAKEN else ())
         elif acts:

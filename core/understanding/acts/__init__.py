@@ -3,9 +3,11 @@
 from typing import Any, Final, get_args
 
 from core.understanding.acts.asked import (
+    AnotherTime,
     Asked,
     Board,
     ClassLink,
+    DoesLess,
     Help,
     HowHeavy,
     HowLong,
@@ -99,9 +101,9 @@ from core.understanding.acts.wished import (
 )
 
 __all__ = [
-    "ACTS", "OF_ATHLETE", "OF_COACH", "Act", "Agrees", "Announce", "AnyAct", "Asked", "BackAfter",
+    "ACTS", "OF_ATHLETE", "OF_COACH", "Act", "Agrees", "Announce", "AnotherTime", "AnyAct", "Asked", "BackAfter",
     "Board", "Can", "ClassChange", "ClassLink", "ClassOff", "Coached", "Condition", "Corrects",
-    "Declines", "DidAsWritten", "DidScaled", "EasyWeek", "Edit", "Effort", "Elsewhere", "Event",
+    "Declines", "DidAsWritten", "DidScaled", "DoesLess", "EasyWeek", "Edit", "Effort", "Elsewhere", "Event",
     "ExportMe", "ForgetMe", "Got", "Greeting", "Has", "HasMinutes", "HasNothing", "Help",
     "HomeAgain", "HowHeavy", "HowIs", "HowLong", "HowTo", "HowToPace", "Hurt", "IsItOk", "JoinsClass",
     "LeavesClass", "Lost", "MyData", "MyHistory", "MyProgress", "MyVersion", "Newcomer", "NoReminders",

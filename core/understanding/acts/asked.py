@@ -75,11 +75,23 @@ class IsItOk(Act):
     act: Literal["is_it_ok"] = "is_it_ok"
 
 
+class AnotherTime(Act):
+    """Whether they may train at another hour or on another day than it was posted for."""
+
+    act: Literal["another_time"] = "another_time"
+
+
+class DoesLess(Act):
+    """Whether all of it must be done: every set, every round, every day."""
+
+    act: Literal["does_less"] = "does_less"
+
+
 class Help(Act):
     act: Literal["help"] = "help"
 
 
 Asked = (
     MyVersion | HowLong | HowToPace | HowTo | HowHeavy | Swap | MyHistory | MyProgress | Board | WhenIsClass | ClassLink
-    | Why | MyData | IsItOk | Help
+    | Why | MyData | IsItOk | AnotherTime | DoesLess | Help
 )  # fmt: skip

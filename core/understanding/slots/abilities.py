@@ -32,10 +32,11 @@ def abilities(stretch: Stretch) -> list[Fields]:
 
 
 def _is_told_twice(stretch: Stretch, mark: Mark, numbers: Sequence[Quantity]) -> bool:
-    """`225 for 5 before, 95 for 5 now`: which of them counts isn't told."""
+    """`225 for 5 before, 95 for 5 now`: which of them counts isn't told; and `8 8 8` are sets, and no most."""
     is_lift = _is_lift(mark.value("movement") or "")
-    told = {pair for one in numbers for pair in _one(stretch, one, is_lift=is_lift, beside=numbers)}
-    return len(told) > len({name for name, _ in told})
+    told = [pair for one in numbers for pair in _one(stretch, one, is_lift=is_lift, beside=numbers)]
+    sets = sum(name == "reps" for name, _ in told)
+    return sets > 1 or len(set(told)) > len({name for name, _ in told})
 
 
 def _shared_out(stretch: Stretch, named: Sequence[Mark]) -> list[list[Quantity]]:

@@ -86,6 +86,24 @@ def named(stretch: Stretch, *, gone: bool = False) -> list[tuple[Item, Equipment
     return [(one, _as_equipment(one, stretch.context.units)) for one in told]
 
 
+def put_right(stretch: Stretch) -> tuple[str, str] | None:
+    """`It's a kettlebell, not a dumbbell`: what it is, and what it isn't.
+
+    None where more is told, or it is told what there is: `I have a kettlebell but no barbell`.
+    """
+    named = stretch.marks("thing")
+    denied = [one for one in named if stretch.is_denied(one.start, near=2)]
+    if len(named) != 2 or len(denied) != 1 or _OWNS.intersection(stretch.words):  # noqa: PLR2004 - one of two
+        return None
+    is_not, is_ = denied[0].value("thing"), next(one for one in named if one not in denied).value("thing")
+    if stretch.quantities("load", "load_range") or not is_ or not is_not or is_ == is_not:
+        return None
+    return (is_, is_not) if _is_held(is_) and _is_held(is_not) else None
+
+
+_OWNS: Final = frozenset({"have", "ive", "got", "own", "owns", "has", "bought", "with"})
+
+
 @cache
 def full_gym() -> tuple[Equipment, ...]:
     """What a gym has that has everything: an estimate, shown before it counts."""

@@ -49,6 +49,8 @@ ACTS: Mapping[str, str] = {
     "why": "why you have what you have",
     "my_data": "what is known of you",
     "is_it_ok": "whether something is all right for you",
+    "another_time": "whether you may do it at another time",
+    "does_less": "whether you may do less of it",
     "help": "what I can do",
     "joins_class": "that you're in for class",
     "leaves_class": "that you can't make class",

@@ -41,11 +41,18 @@ def _swap(stretch: Stretch) -> Fields:
     return {"movement": ids[0]}
 
 
+def _my_version(stretch: Stretch) -> Fields | None:
+    """Of a day to come nobody has a version: `what is on tomorrow` asks what is planned."""
+    return None if _TO_COME.intersection(stretch.words) else {}
+
+
+_TO_COME: Final = frozenset({"tomorrow", "tomorrows", "next"})
 FILLERS: Final[Mapping[str, Filler]] = {
     "how_long": maybe_person,
     "how_to": _how_to,
     "how_heavy": movement,
     "swap": _swap,
+    "my_version": _my_version,
     "my_history": movement,
     "board": day,
     "when_is_class": day,

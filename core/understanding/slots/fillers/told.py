@@ -131,8 +131,8 @@ def _effort(stretch: Stretch) -> Fields | None:
     bare = stretch.quantities("number", "range")
     typed = [one for one in bare if stretch.marked.text.tokens[one.start].kind == "number"]
     told = stretch.quantities("effort") or typed or _without_articles(bare)
-    fitting = [one.value for one in told if 0 <= one.value <= _HARDEST]
-    return {"value": fitting[0]} if fitting else None
+    fits = all(0 <= one.value <= _HARDEST for one in told)
+    return {"value": told[0].value} if told and fits else None
 
 
 def _without_articles(told: Sequence[Quantity]) -> Sequence[Quantity]:
