@@ -52,6 +52,7 @@ CODES: Final[dict[str, type[Command]]] = {
     "me": c.AboutMe,
     "bo": c.SeeBoard,
     "cs": c.ConfirmScore,
+    "kn": c.PickScore,
     "xs": c.LeaveScore,
     "ww": c.WeighThis,
     "sx": c.ScoreThis,

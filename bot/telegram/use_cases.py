@@ -99,6 +99,7 @@ USE_CASES: Final[Mapping[type[Command], UseCase]] = {
     c.LookAtScore: judging.look_at_score,
     c.MarkScore: judging.mark_score,
     c.ConfirmScore: taking.confirm_score,
+    c.PickScore: taking.pick_score,
     c.LeaveScore: whose.leave_score,
     c.WeighThis: bare_loads.weigh_this,
     c.ScoreThis: bare_loads.score_this,

@@ -199,6 +199,7 @@ ACCESS: Final[Mapping[type[Command], Rule]] = {
     # scores
     c.SeeBoard: in_group_too(member(session=Id.SESSION)),
     c.ConfirmScore: in_group_too(member(session=Id.SESSION)),
+    c.PickScore: in_group_too(member(session=Id.SESSION)),
     c.LeaveScore: in_group_too(member(session=Id.SESSION)),
     c.WeighThis: anybody(),
     c.ScoreThis: member(session=Id.SESSION),

@@ -242,6 +242,13 @@ class ConfirmScore(Command):
     session: int
 
 
+class PickScore(Command):
+    """Which of the readings, or of the parts, that were asked about was meant: the `nth` of them, from 1."""
+
+    session: int
+    nth: int
+
+
 class LeaveScore(Command):
     """No: nothing of the score that was asked about is kept."""
 

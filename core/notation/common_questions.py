@@ -9,7 +9,21 @@ from typing import Final, Literal, cast
 from core.notation.text import plain
 
 Topic = Literal[
-    "fit", "what", "seen", "next", "cost", "friend", "needs", "groups", "week", "undo", "one", "coaches"
+    "fit",
+    "what",
+    "seen",
+    "next",
+    "cost",
+    "friend",
+    "needs",
+    "calories",
+    "sore",
+    "leave",
+    "groups",
+    "week",
+    "undo",
+    "one",
+    "coaches",
 ]
 _LONGEST: Final = 90
 # Whoever asks begins so, or ends with a question mark; what comes next is asked by the words alone.

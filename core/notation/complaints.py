@@ -11,7 +11,8 @@ from core.notation.text import plain
 
 _HURTS = re.compile(
     r"\b(?:hurts?|hurting|aches?|aching|painful|pain|sore|injured|tweaked|sprained|strained|twisted|swollen"
-    r"|(?:acting|playing) up|bothering me|bothers me|killing me)\b"
+    r"|(?:acting|playing|acts|plays|acted|played) up|bothering me|bothers me|killing me"
+    r"|niggl\w+|niggle|grumbl\w+|twinges?|twinged|complain(?:s|ed|ing)|irritated|aggravated)\b"
 )
 _OVER = re.compile(
     r"\b(?:is|are|feels?|'s) (?:(?:all|completely|totally|quite|now) )*(?:fine|ok|okay|good|healed|well)\b"
@@ -40,7 +41,7 @@ _HEDGED = re.compile(
     r"\b(?:almost|nearly|mostly|if|when|unless|except|until|not (?:fine|ok|okay|good|healed|well)|still|but)\b"
 )
 # What stands before a joint of one's own; `Bo's wrist` and `I'm back` are something else.
-_BEFORE_OWN = re.compile(r"(?:^|\b(?:my|the|sore|painful|swollen|injured|ouch|ow|oh no|and|or)\b)\W*$")
+_BEFORE_OWN = re.compile(r"(?:^|[,;.]|\b(?:my|the|sore|painful|swollen|injured|ouch|ow|oh no|and|or)\b)\W*$")
 # `not my back`; but `not only my back` tells of it.
 _NOT_THIS = re.compile(r"\b(?:not|isn't|wasn't)(?: (?:in|about|on|really|my|the|left|right|lower))*\W*$")
 _CAN_NOT_MOVE = re.compile(
@@ -85,6 +86,25 @@ def says_it_will_not_move(text: str) -> bool:
 def joints_in_own(words: str) -> Iterator[str]:
     """The joints that are named in these words, directions left out."""
     return (joint for joint, _ in joints_in(without_directions(words)))
+
+
+_FINE_NOW = re.compile(
+    r"\b(?:but|though|although|just|only|and|it'?s|is|are|they'?re|all)\b[^,;.]{0,25}"
+    r"\b(?:fine|ok|okay|good|all ?right|quiet|no (?:problem|trouble|bother|issue)|doesn'?t bother|not bothering)\b"
+    r"[^,;.]{0,10}\b(?:atm|now|right now|at the moment|today|currently|this week|these days|lately)\b"
+)
+# `Is not good now`; but `is not bothering me now`.
+_NOT = re.compile(
+    r"\b(?:not|never|no longer|hardly|isn'?t|aren'?t)\b(?! bothering)|\b(?:un|less|almost|nearly)\b"
+)
+_REST_OF_ME = re.compile(r"\b(?:otherwise|everything else|the rest|apart|except|besides|other than)\b")
+
+
+def is_fine_now(text: str) -> bool:
+    """`Dodgy achilles sometimes but fine atm`: it is told, and is nothing to spare today; not `otherwise fine now`."""
+    words = plain(text).lower().replace("\u2019", "'")
+    found = _FINE_NOW.search(words)
+    return found is not None and not _NOT.search(found[0]) and not _REST_OF_ME.search(words)
 
 
 def says_it_is_over(text: str) -> Literal["gone", "better"] | None:

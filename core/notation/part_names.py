@@ -35,7 +35,10 @@ def by_names(words: str, session: Session) -> Iterator[tuple[Told, ...]]:
     named = {one.block for one in found}
     if len(found) == len(named) > 1:
         behind = _DIGIT.search(words[: found[0].start])
-        yield _named_behind(words, found) if behind else _named_in_front(words, found)
+        if behind:
+            yield _named_behind(words, found, session)
+        if not behind or _CUT.search(words[: found[0].start]):
+            yield _named_in_front(words, found, session)
     if len(named) == 1 and len(_scored(session)) > 1:
         yield from _beside(words, found[0].block, session)
 
@@ -49,18 +52,23 @@ def in_order(words: str, session: Session) -> Iterator[tuple[Told, ...]]:
     """As many pieces with a number as there are parts, one for each."""
     pieces, scored = _pieces(words), _scored(session)
     if len(pieces) == len(scored) > 1 and not list(_found(words, session)):
-        yield tuple(Told(_part(block), piece) for block, piece in zip(scored, pieces, strict=True))
+        yield tuple(Told(_part(block, session), piece) for block, piece in zip(scored, pieces, strict=True))
 
 
 def _found(words: str, session: Session) -> Iterator[_Named]:
-    """Where each part is named first, by words that no other part has."""
+    """Where each part is named first, by words that no other part has, and those of its name that follow at once."""
     names = {block: _names(session.blocks[block]) for block in _scored(session)}
-    last: int | None = None
+    named: _Named | None = None
     for match in _WORD.finditer(words.lower()):
         owners = [block for block, own in names.items() if key(match[0]) in own]
-        if len(owners) == 1 and owners[0] != last:
-            last = owners[0]
-            yield _Named(last, match.start(), match.end())
+        if named and match.start() == named.end + 1 and named.block in owners:
+            named = named._replace(end=match.end())
+        elif len(owners) == 1 and (named is None or owners[0] != named.block):
+            if named:
+                yield named
+            named = _Named(owners[0], match.start(), match.end())
+    if named:
+        yield named
 
 
 def _names(block: Block) -> frozenset[str]:
@@ -79,7 +87,8 @@ def _beside(words: str, named: int, session: Session) -> Iterator[tuple[Told, ..
     theirs = [bool(list(_found(piece, session))) for piece in pieces]
     if len(pieces) == 2 and theirs.count(True) == 1:  # noqa: PLR2004 - one that is named and one that isn't
         yield tuple(
-            Told(_part(named) if own else None, piece) for own, piece in zip(theirs, pieces, strict=True)
+            Told(_part(named, session) if own else None, piece)
+            for own, piece in zip(theirs, pieces, strict=True)
         )
 
 
@@ -91,20 +100,23 @@ def _scored(session: Session) -> list[int]:
     return [at for at, block in enumerate(session.blocks) if block.scored]
 
 
-def _part(block: int) -> Part:
-    return Part(block + 1, of_scored=False)
+def _part(block: int, session: Session) -> Part:
+    return Part(_scored(session).index(block) + 1, of_scored=True)
 
 
-def _named_behind(words: str, found: list[_Named]) -> tuple[Told, ...]:
+def _named_behind(words: str, found: list[_Named], session: Session) -> tuple[Told, ...]:
     """`412 squats 230 press-ups`; what follows the last name belongs to its part."""
     starts = [0, *(one.end for one in found[:-1])]
     ends = [*(one.end for one in found[:-1]), len(words)]
     return tuple(
-        Told(_part(one.block), words[start:end]) for one, start, end in zip(found, starts, ends, strict=True)
+        Told(_part(one.block, session), words[start:end])
+        for one, start, end in zip(found, starts, ends, strict=True)
     )
 
 
-def _named_in_front(words: str, found: list[_Named]) -> tuple[Told, ...]:
-    """`press 50 all fives, dips 15 11 9`."""
+def _named_in_front(words: str, found: list[_Named], session: Session) -> tuple[Told, ...]:
+    """`press 50 all fives, dips 15 11 9`; a clause before them is of what nobody scores: `ran 4 k, press 50`."""
     ends = [*(one.start for one in found[1:]), len(words)]
-    return tuple(Told(_part(one.block), words[one.end : end]) for one, end in zip(found, ends, strict=True))
+    return tuple(
+        Told(_part(one.block, session), words[one.end : end]) for one, end in zip(found, ends, strict=True)
+    )

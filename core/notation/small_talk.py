@@ -9,7 +9,9 @@ from typing import Final, Literal
 from core.notation.sides import joints_in
 from core.notation.text import plain
 
-Talk = Literal["proud", "enjoyed", "hard", "bad day", "late", "away", "hello", "bye", "cheerful", "thanks"]
+Talk = Literal[
+    "proud", "enjoyed", "hard", "bad day", "late", "away", "hello", "bye", "cheerful", "thanks", "well", "moved",
+]  # fmt: skip
 
 _LONGEST: Final = 120
 _MAY_TELL: Final = re.compile(
@@ -77,6 +79,13 @@ _KINDS: Final[tuple[tuple[Talk, re.Pattern[str]], ...]] = (
         "cheerful",
         re.compile(
             r"^\W*(?:(?:lo+l|(?:ha)+h?|hehe|yay|woo+(?:hoo+)?|yess+|let'?s go+|nice|happy new year)\W*)+$"
+        ),
+    ),
+    (
+        "moved",
+        re.compile(
+            r"\b(?:just|only) moved\b|\bno score\b|\b(?:done|did it|finished|trained|all done|moved)\b.{0,20}"
+            r"\b(?:didn'?t|did not|not|without) (?:count|tim|track|scor|keep(?:ing)? count|writ)\w*"
         ),
     ),
     ("thanks", re.compile(r"\b(?:thanks|thank you|thx|cheers|you'?re the best|appreciate)\b")),

@@ -40,10 +40,14 @@ _MINOR = re.compile(
     r"|under ?age\b|a minor\b|minderjährig\b|menor de edad\b|(?:under|below|not(?: yet)?) (?:18|eighteen)\b)",
     re.IGNORECASE,
 )
+_ADULT = re.compile(
+    r"\b(?:i'?m|i am|im|yes)\s+(?:(?:an?|already|definitely|well|of course|clearly|obviously) )*"
+    r"(?:adult|grown[- ]?up|of age|over (?:18|eighteen)|18 or older|older than 18)\b",
+    re.IGNORECASE,
+)
 _BY_MISTAKE = re.compile(
     r"\b(?:(?:pressed|tapped|hit|clicked|chose) (?:the )?wrong|wrong (?:button|one|answer)|by (?:mistake|accident)|"
-    r"(?:was|made) a mistake|i meant|typo|misclick\w*|mis-?tapped|"
-    r"(?:i'?m|i am) (?:an adult|of age|over 18|18 or older))\b",
+    r"(?:was|made) a mistake|i meant|typo|misclick\w*|mis-?tapped)\b",
     re.IGNORECASE,
 )
 
@@ -132,8 +136,11 @@ def read_age(text: str) -> bool | None:
 
 
 def age_told(text: str) -> bool | None:
-    """Whether somebody who tells their age, with whatever beside it, is of age; None where none is told."""
-    alone, amid = read_age(text), _AGE_AMID.search(text.replace("\u2019", "'"))
+    """Whether somebody who tells their age, or that they are an adult, is of age; None where neither is told."""
+    words = text.replace("\u2019", "'")
+    alone, amid = read_age(text), _AGE_AMID.search(words)
+    if alone is None and amid is None and _ADULT.search(words):
+        return True
     if alone is not None or amid is None:
         return alone
     years = int(amid["years"] or amid["old"])
@@ -146,7 +153,7 @@ def tells_of_a_minor(text: str) -> bool:
 
 
 def says_by_mistake(text: str) -> bool:
-    """`I pressed wrong`, `that was a mistake`, `I'm an adult`."""
+    """`I pressed wrong`, `that was a mistake`."""
     return bool(_BY_MISTAKE.search(text))
 
 

@@ -84,7 +84,8 @@ class ReadScore(Value):
     """A score as understood from words.
 
     When not `sure`, `doubt` and `ask` (the same in plain words) are the one thing to settle, and `score` is
-    the reading that a yes would confirm, or None. `block`: index of the block it belongs to, once known.
+    the reading that a yes would confirm, or None. `block`: index of the block it belongs to, once known. `between`:
+    the readings, or `among`: the indices of the blocks, one of which is meant.
     """
 
     score: Score | None
@@ -92,6 +93,8 @@ class ReadScore(Value):
     ask: str | None = None
     doubt: Doubt | None = None
     block: int = 0
+    between: tuple[Score, ...] = ()
+    among: tuple[int, ...] = ()
 
 
 class Tolerance(Value):

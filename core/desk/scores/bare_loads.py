@@ -1,4 +1,4 @@
-"""A weight and nothing more from somebody without a version: theirs, a thing's or a score, so it is asked."""
+"""Numbers from somebody who is being set up: a weight alone is asked about, and only a plain score is one."""
 
 import re
 from decimal import Decimal
@@ -30,15 +30,14 @@ _BARE: Final = re.compile(
 )
 
 
+_PLAIN: Final = re.compile(r"[0-9]\s?\+\s?[0-9]|(?<![0-9:])[0-9]{1,2}:[0-5][0-9]|[0-9]\s?(?:rounds?|rds?)\b")
+_FAR: Final = re.compile(r"[0-9]\s?(?:k|km|kms|m|mi|miles?|kilomet\w+)\b|\b(?:mile|marathon|best|pb|pr)\b")
+
+
 async def as_bare_load(visit: Visit, record: SessionRecord, text: str) -> Outcome | None:
-    """None for whatever says more, and of who isn't being set up, or has their version: then it is what they lifted."""
-    told = _BARE.match(plain(text).lower()) if visit.private else None
+    """Of who is being set up; None for whatever says more."""
+    told = _BARE.match(plain(text).lower())
     if told is None or not await visit.uow.consents.given(visit.person.id):
-        return None
-    question = await visit.uow.questions.open_in(visit.chat)
-    if question is None or question.kind not in SETTING_UP:
-        return None
-    if await visit.uow.versions.current(record.id, visit.person.id) is not None:
         return None
     units = units_typed(told["unit"]) or MassUnit.KG
     mass = to_kg(Decimal(told["load"].replace(",", ".")), units)
@@ -46,6 +45,20 @@ async def as_bare_load(visit: Visit, record: SessionRecord, text: str) -> Outcom
         return None
     may_be_own = read_body_mass(text) is not None
     return visit.told(AskWhatWeighs(session=record.id, kg=mass, units=units, may_be_own=may_be_own))
+
+
+async def is_set_up(visit: Visit, record: SessionRecord) -> bool:
+    """Whether they are asked for their first version: a number is most likely an answer, or told of themselves."""
+    question = await visit.uow.questions.open_in(visit.chat) if visit.private else None
+    if question is None or question.kind not in SETTING_UP:
+        return False
+    return await visit.uow.versions.current(record.id, visit.person.id) is None
+
+
+def is_plain_score(text: str) -> bool:
+    """`7+12`, `8:43`, `5 rounds`: nothing but a score is told so; not `5k in 24:10`, which is what somebody can do."""
+    words = plain(text).lower()
+    return bool(_PLAIN.search(words)) and not _FAR.search(words)
 
 
 @admitted

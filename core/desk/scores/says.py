@@ -86,10 +86,16 @@ class ScoreCard(Said):
 
 
 class AskScore(Said):
-    """The one thing to settle before a score is stored. `meant`: the session, where a yes settles it."""
+    """The one thing to settle before a score is stored. `meant`: the session, where a yes settles it.
+
+    `choices`: the readings, or `parts` the parts of `session` from 1, one of which is meant.
+    """
 
     ask: str
     meant: int | None = None
+    session: int | None = None
+    choices: tuple[str, ...] = ()
+    parts: tuple[int, ...] = ()
 
 
 class AskToReplace(Said):
@@ -130,7 +136,9 @@ class AskWhatWeighs(Said):
 
 
 class ScoreLeft(Said):
-    """What was asked about a score came to nothing."""
+    """What was asked about a score came to nothing. `words`: the score, where it was let go unanswered."""
+
+    words: str | None = None
 
 
 class NoSuchScore(Said):
@@ -143,8 +151,31 @@ class OffTheBoard(Said):
     """To the athlete: their score is no longer on the board, and they keep it."""
 
 
+class NoPartForIt(Said):
+    """`words`: what was told beside scores of parts, and is of no part that is scored."""
+
+    words: tuple[str, ...]
+
+
+class CountingScore(Value):
+    """One of somebody's scores, in words. `part`: from 1, where the session has several."""
+
+    score_id: int
+    text: str
+    part: int | None
+
+
 class ScoreTakenBack(Said):
-    pass
+    """`text`, `part`: what went."""
+
+    text: str
+    part: int | None = None
+
+
+class AskWhichGoes(Said):
+    """Several scores of theirs count, and one of them is wrong."""
+
+    scores: tuple[CountingScore, ...]
 
 
 class AskScoreAgain(Said):

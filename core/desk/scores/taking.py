@@ -2,11 +2,11 @@
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
-from typing import Any
+from typing import Any, Final
 
 from core.athletes.values import Screening
 from core.desk.access import admitted
-from core.desk.commands import ClaimAsWritten, ConfirmScore, FixScore, RateEffort, TakeScoreBack
+from core.desk.commands import ClaimAsWritten, ConfirmScore, FixScore, PickScore, RateEffort, TakeScoreBack
 from core.desk.errors import NotYours, StalePress, UnknownThing
 from core.desk.joining.entry import ENTRY, ask_entry_again
 from core.desk.joining.says import NotCleared
@@ -27,6 +27,8 @@ from core.desk.scores.says import (
     AskScore,
     AskScoreAgain,
     AskToReplace,
+    CountingScore,
+    NoPartForIt,
     NotForScore,
     ScoreEntered,
     ScoreLeft,
@@ -36,6 +38,7 @@ from core.desk.scores.says import (
 )
 from core.desk.scores.scoreboard import Standings, renew_board, scored_blocks
 from core.desk.scores.which import session_scored
+from core.desk.talk.asked import ASKED_TWICE
 from core.desk.today.reports import ask_how_it_felt, rate_effort
 from core.desk.versions.version import nothing_posted
 from core.desk.versions.waiting import seen_by
@@ -43,10 +46,11 @@ from core.desk.visit import Visit
 from core.notation.bare_scores import bare_score
 from core.notation.felt import effort_beside
 from core.notation.scores import read_score
-from core.notation.scores.parts import PartScore, read_parts
+from core.notation.scores.parts import PartScore, read_parts, told_apart
+from core.notation.scores.reading import part_alone, place_of
 from core.notation.yes_no import calls_it_off, says_it_is_so
 from core.scores.text import in_words
-from core.scores.values import SETTLED_BY_YES, ReadScore, Score
+from core.scores.values import SETTLED_BY_YES, Doubt, ReadScore, Score
 from core.scores.ways import likes
 from core.store.records import ScoreRecord, ScoreState, SessionRecord, Told
 
@@ -69,7 +73,9 @@ async def claim_score(visit: Visit, claim: Claim, text: str) -> Outcome:
         return without_consent(visit, claim)
     told = read_parts(text, claim.record.session) if claim.block is None else ()
     if told:
-        return await keep_parts(visit, claim, told)
+        apart = told_apart(text, [one.words for one in told])
+        beside = visit.told(NoPartForIt(words=apart)) if apart else Outcome()
+        return await keep_parts(visit, claim, told) + beside
     read = await read_for(visit, claim, text)
     if read.score is not None and read.sure and not claim.fixing:
         before = await said_before(visit, claim, read.block)
@@ -83,7 +89,14 @@ async def claim_score(visit: Visit, claim: Claim, text: str) -> Outcome:
 async def ask_about(visit: Visit, claim: Claim, read: ReadScore, text: str) -> Outcome:
     await visit.uow.questions.ask(visit.chat, "score", claim.asked(visit, text), visit.now)
     is_meant = read.score is not None and read.doubt in SETTLED_BY_YES
-    asked = AskScore(ask=read.ask or "", meant=claim.record.id if is_meant else None)
+    units = (await visit.group(claim.record.group_id)).units
+    asked = AskScore(
+        ask=read.ask or "",
+        meant=claim.record.id if is_meant else None,
+        session=claim.record.id,
+        choices=tuple(in_words(one, units) for one in read.between),
+        parts=tuple(place_of(one, claim.record.session) for one in read.among),
+    )
     return visit.told(asked, session=claim.record.id)
 
 
@@ -122,6 +135,26 @@ async def confirm_score(visit: Visit, command: ConfirmScore) -> Outcome:
     return await keep_score(visit, claim, read.score, text, read.block) + Outcome(settles=True)
 
 
+@admitted
+async def pick_score(visit: Visit, command: PickScore) -> Outcome:
+    """Which of two readings, or which part, they meant."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is None or question.kind != "score" or question.refs["session"] != command.session:
+        raise StalePress
+    claim, text = await claim_of(visit, question.refs), question.refs.get("text", "")
+    if claim.athlete.id != visit.person.id and not visit.private:
+        raise NotYours
+    read = await read_for(visit, claim, text)
+    if not 1 <= command.nth <= max(len(read.between), len(read.among)):
+        raise StalePress
+    await visit.uow.questions.close(visit.chat)
+    if read.among:
+        of_part = replace(claim, block=read.among[command.nth - 1])
+        return await claim_score(visit, of_part, text) + Outcome(settles=True)
+    kept = await keep_score(visit, claim, read.between[command.nth - 1], text, read.block)
+    return kept + Outcome(settles=True)
+
+
 async def tell_score_again(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
     """The answer to what was asked about a score: a yes, or the score in other words."""
     claim = await claim_of(visit, refs)
@@ -131,8 +164,31 @@ async def tell_score_again(visit: Visit, refs: Mapping[str, Any], text: str) -> 
     asked = await read_for(visit, claim, refs.get("text", ""))
     if may_be_confirmed(asked) and is_yes(text, asked, claim):
         return await confirm_score(visit, ConfirmScore(session=refs["session"]))
+    part = part_alone(text, claim.record.session)
+    if part in asked.among:
+        await visit.uow.questions.close(visit.chat)
+        return await claim_score(visit, replace(claim, block=part), refs["text"])
+    again = await read_for(visit, claim, text)
+    if refs.get("text") and not again.sure and again.doubt in NO_SCORE and asked.doubt in NO_SCORE:
+        return await ask_once_more(visit, claim, asked, refs)
     await visit.uow.questions.close(visit.chat)
     return await claim_score(visit, replace(claim, told_in=None), text)
+
+
+# What comes of words that tell no score of any part.
+NO_SCORE: Final = frozenset({Doubt.WHICH_BLOCK, Doubt.UNREADABLE})
+
+
+async def ask_once_more(visit: Visit, claim: Claim, asked: ReadScore, refs: Mapping[str, Any]) -> Outcome:
+    """The score that was told first still waits; it is let go where what came was no answer for the second time."""
+    if refs.get(ASKED_TWICE):
+        await visit.uow.questions.close(visit.chat)
+        return visit.told(ScoreLeft(words=refs["text"]))
+    outcome = await ask_about(visit, claim, asked, refs["text"])
+    question = await visit.uow.questions.open_in(visit.chat)
+    assert question is not None, "it was just asked"
+    await visit.uow.questions.ask(visit.chat, "score", {**question.refs, ASKED_TWICE: True}, visit.now)
+    return outcome
 
 
 def may_be_confirmed(read: ReadScore) -> bool:
@@ -306,7 +362,18 @@ async def take_score_back(visit: Visit, command: TakeScoreBack) -> Outcome:
     await unlearn(visit, record)
     session = await visit.uow.sessions.find(record.session_id, await visit.group_ids())
     assert session is not None, "who is admitted belongs to its group"
-    return visit.told(ScoreTakenBack()) + await renew_board(visit, session) + Outcome(settles=True)
+    gone = await in_its_part(visit, session, record)
+    return (
+        visit.told(ScoreTakenBack(text=gone.text, part=gone.part))
+        + await renew_board(visit, session)
+        + Outcome(settles=True)
+    )
+
+
+async def in_its_part(visit: Visit, session: SessionRecord, record: ScoreRecord) -> CountingScore:
+    part = record.block + 1 if len(scored_blocks(session)) > 1 else None
+    units = (await visit.group(session.group_id)).units
+    return CountingScore(score_id=record.id, text=in_words(record.score, units), part=part)
 
 
 async def own_score(visit: Visit, score_id: int) -> ScoreRecord:

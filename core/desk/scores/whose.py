@@ -14,7 +14,7 @@ from core.desk.commands import LeaveScore
 from core.desk.days import today_in
 from core.desk.errors import StalePress
 from core.desk.outcome import Outcome
-from core.desk.scores.bare_loads import as_bare_load
+from core.desk.scores.bare_loads import as_bare_load, is_plain_score, is_set_up
 from core.desk.scores.claims import Claim, claim_of, read_for
 from core.desk.scores.says import AskWhose, NobodyCalled, ScoreLeft
 from core.desk.scores.taking import ask_about, claim_score, tell_score, tell_score_again
@@ -48,11 +48,14 @@ async def own_score(visit: Visit, text: str, session_id: int | None) -> Outcome 
     if denies(text) is not None:
         return None
     record = await session_scored(visit, text, session_id)
-    unclear = await as_bare_load(visit, record, text) if record else None
-    if unclear is not None:
-        return unclear
+    if record is not None and await is_set_up(visit, record) and not is_plain_score(text):
+        return await as_bare_load(visit, record, text)
     if record is None or record.group_id not in await coached_ids(visit):
         return await tell_score(visit, text, session_id)
+    return await own_score_of_coach(visit, record, text)
+
+
+async def own_score_of_coach(visit: Visit, record: SessionRecord, text: str) -> Outcome | None:
     if "\n" in text.strip() or is_another_matter(await understood(visit, text, record.session)):
         return None
     if not is_plainly_a_score(in_own_words(text, record.session), of_somebody=False):

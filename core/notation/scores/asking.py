@@ -64,7 +64,8 @@ def no_weight() -> ReadScore:
 
 def which_number(scores: tuple[Score, ...]) -> ReadScore:
     choices = " or ".join(in_words(score) for score in scores)
-    return unsure(Doubt.WHICH_NUMBER, f"Which one counts: {choices}?")
+    asked = unsure(Doubt.WHICH_NUMBER, f"Which one counts: {choices}?")
+    return asked.model_copy(update={"between": scores})
 
 
 def part_of_line(score: Score, rounds: int, metres: int, line: str) -> ReadScore:

@@ -26,6 +26,9 @@ _ONLY_DONE: Final = re.compile(
 )
 
 
+_BETWEEN: Final = re.compile(r"[,;\n]|\band then\b|\bthen\b")
+
+
 class PartScore(NamedTuple):
     """One part's score, and the words that tell it."""
 
@@ -51,6 +54,14 @@ def read_parts(text: str, session: Session, unit: MassUnit = MassUnit.KG) -> tup
         if found and all(one.read.sure for one in found):
             return tuple(sorted(found, key=lambda one: one.read.block))
     return ()
+
+
+def told_apart(text: str, parts: Sequence[str]) -> tuple[str, ...]:
+    """The pieces of a text with a number that none of the parts is told in: `ran 4 k` beside two strength parts."""
+    pieces = (piece.strip(" .!") for piece in _BETWEEN.split(plain(text)))
+    return tuple(
+        one for one in pieces if _DIGIT.search(one) and not any(part in one or one in part for part in parts)
+    )
 
 
 def _read(piece: Told, block: int | None, session: Session, unit: MassUnit) -> PartScore:

@@ -71,6 +71,18 @@ def parts_of(session: Session) -> list[int]:
     return found or list(range(len(session.blocks)))
 
 
+def part_alone(text: str, session: Session) -> int | None:
+    """The index of the block in `part 2`, `the second one`; None where more is told, or no part of the session."""
+    named = find_part(plain(text).lower().strip(" .!"))
+    return block_of(named[0], session) if named and not re.search(r"[0-9]", named[1]) else None
+
+
+def place_of(block: int, session: Session) -> int:
+    """Which part people call a block, from 1."""
+    parts = parts_of(session)
+    return (parts.index(block) if block in parts else block) + 1
+
+
 _AROUND: Final = frozenset({BlockKind.WARM_UP, BlockKind.COOL_DOWN})
 
 
@@ -100,11 +112,10 @@ def _in_any(words: str, session: Session, scored: tuple[tuple[int, Block], ...],
         said_of = [index for index, block in scored if index in fitting and is_said_of(words, block)]
         fitting = said_of or [index for index in fitting if named == {index}]
     loads = {index for index, block in scored if way_of(block) is Way.LOAD}
-    parts = parts_of(session)
-    asked = tuple((parts.index(index) if index in parts else index, block) for index, block in scored)
+    asked = tuple((place_of(index, session) - 1, block) for index, block in scored)
     several = len(named) > 1 and len(told(words).counting) > 1
     if len(fitting) == 1 and named and (fitting[0] not in named or several):
-        return asking.which_block(asked)
+        return of_which(asked, scored)
     told_too = loads.difference(fitting) and heaviest(told(words), unit)
     if (
         len(fitting) == 1
@@ -113,7 +124,12 @@ def _in_any(words: str, session: Session, scored: tuple[tuple[int, Block], ...],
         and not _is_another_told(words, fitting[0], reads[fitting[0]], scored)
     ):
         return reads[fitting[0]].model_copy(update={"block": fitting[0]})
-    return asking.which_block(asked)
+    return of_which(asked, scored)
+
+
+def of_which(asked: tuple[tuple[int, Block], ...], scored: Sequence[tuple[int, Block]]) -> ReadScore:
+    """Asked by the places that people count, kept by the indices."""
+    return asking.which_block(asked).model_copy(update={"among": tuple(index for index, _ in scored)})
 
 
 def _is_told_of_another(words: str, own: int, scored: Sequence[tuple[int, Block]]) -> bool:

@@ -33,7 +33,17 @@ async def ilse(crew):
 
 
 async def test_a_bare_weight_is_no_score_while_somebody_is_set_up(crew, mats):
-    for words in ("78 kilo", "24 kg", "171 lb", "is 78 kg", "78"):
+    for words in (
+        "78 kilo",
+        "24 kg",
+        "171 lb",
+        "is 78 kg",
+        "78",
+        "20 reps",
+        "175 cm",
+        "3 times a week",
+        "8 8 8",
+    ):
         await mats.says(words)
         await mats.hears("")
     await mats.says("/board")

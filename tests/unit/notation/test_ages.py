@@ -2,7 +2,7 @@
 
 import pytest
 
-from core.notation.yes_no import read_age, says_by_mistake
+from core.notation.yes_no import age_told, read_age, says_by_mistake
 
 
 @pytest.mark.parametrize(
@@ -14,8 +14,16 @@ def test_an_age_tells_whether_somebody_is_of_age(text, of_age):
     assert read_age(text) is of_age
 
 
-@pytest.mark.parametrize(
-    "text", ["I pressed wrong", "sorry, wrong button", "that was a mistake", "I'm an adult!"]
-)
+@pytest.mark.parametrize("text", ["I pressed wrong", "sorry, wrong button", "that was a mistake"])
 def test_a_slip_can_be_told(text):
     assert says_by_mistake(text)
+
+
+@pytest.mark.parametrize("words", ["I'm an adult!", "sorry I am an adult", "im over 18", "yes i am of age"])
+def test_whoever_is_an_adult_tells_an_age(words):
+    assert age_told(words) is True
+
+
+def test_no_adult_is_told_of_by_other_words():
+    assert age_told("I train adults") is None
+    assert age_told("i'm over it") is None

@@ -5,7 +5,7 @@ The anchors are those of Foster et al. 2001; the rest is common practice, no sou
 
 import pytest
 
-from core.notation.felt import names_effort, read_effort, read_hurt
+from core.notation.felt import effort_beside, read_effort, read_hurt
 
 
 @pytest.mark.parametrize(
@@ -62,5 +62,5 @@ def test_whether_anything_hurt(typed, hurt):
 
 
 def test_only_what_is_called_so_is_an_effort_at_any_time():
-    assert names_effort("RPE 9")
-    assert not names_effort("9")
+    assert effort_beside("RPE 9, shoulder niggled a bit") == 9
+    assert effort_beside("9") is None

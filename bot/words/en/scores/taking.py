@@ -5,7 +5,7 @@ from datetime import date
 
 from bot.words.en.scores.scoreboard import short_day
 from bot.words.text import escape, fill, listed
-from bot.words.wording import Button, DoorButton, Row, Worded, wording
+from bot.words.wording import Button, DoorButton, Row, Worded, in_rows, wording
 from core.desk.coaching.commands import AskWhatCounts
 from core.desk.commands import (
     ChangeAnswer,
@@ -17,6 +17,7 @@ from core.desk.commands import (
     LookAtScore,
     MarkScore,
     MeanSession,
+    PickScore,
     ScoreThis,
     TakeScoreBack,
     WeighThis,
@@ -26,10 +27,12 @@ from core.desk.scores.says import (
     AskScoreAgain,
     AskToReplace,
     AskWhatWeighs,
+    AskWhichGoes,
     AskWhichScore,
     AskWhose,
     JudgeScores,
     NobodyCalled,
+    NoPartForIt,
     NoSuchScore,
     NotForScore,
     OffTheBoard,
@@ -198,8 +201,11 @@ def nobody_called(said: NobodyCalled) -> Worded:
 
 
 @wording("en", ScoreLeft)
-def score_left(_: ScoreLeft) -> Worded:
-    return Worded("All right, I've noted nothing.")
+def score_left(said: ScoreLeft) -> Worded:
+    if said.words is None:
+        return Worded("All right, I've noted nothing.")
+    text = "I don't know which part “{words}” belongs to, so I've noted nothing. Write it again with its part whenever you like."
+    return Worded(fill(text, words=said.words))
 
 
 @wording("en", ScoreNeedsConsent)
@@ -266,7 +272,9 @@ MARKS = {Mark.CHECKED: "checked", Mark.NOT_COUNTED: "not counted", Mark.COUNTS_A
 @wording("en", AskScore)
 def ask_score(said: AskScore) -> Worded:
     yes = ((Button("Yes, keep it so", ConfirmScore(session=said.meant)),),) if said.meant else ()
-    return Worded(escape(said.ask), yes)
+    labels = said.choices or tuple(f"Part {part}" for part in said.parts)
+    picks = [Button(one, PickScore(session=said.session, nth=nth)) for nth, one in enumerate(labels, 1)]
+    return Worded(escape(said.ask), (*yes, *in_rows(picks, wide=2)))
 
 
 @wording("en", AskScoreAgain)
@@ -287,9 +295,33 @@ def ask_to_replace(said: AskToReplace) -> Worded:
     return Worded(text, ((Button("Yes, change it", ConfirmScore(session=said.session)),),))
 
 
+@wording("en", NoPartForIt)
+def no_part_for_it(said: NoPartForIt) -> Worded:
+    words = listed([f"“{one}”" for one in said.words])
+    return Worded(fill("{words}: no part of this session is scored by that, so I left it.", words=words))
+
+
 @wording("en", ScoreTakenBack)
-def score_taken_back(_: ScoreTakenBack) -> Worded:
-    return Worded("Taken off the board. Write me a new one whenever you like.")
+def score_taken_back(said: ScoreTakenBack) -> Worded:
+    return Worded(
+        fill(
+            "Taken off the board: {score}{part}. Write me a new one whenever you like.",
+            score=said.text,
+            part=of_part(said.part),
+        )
+    )
+
+
+def of_part(part: int | None) -> str:
+    return "" if part is None else f" (part {part})"
+
+
+@wording("en", AskWhichGoes)
+def ask_which_goes(said: AskWhichGoes) -> Worded:
+    rows = [
+        (Button(f"{one.text}{of_part(one.part)}"[:60], FixScore(score=one.score_id)),) for one in said.scores
+    ]
+    return Worded("These of yours count. Which one isn't right?", tuple(rows))
 
 
 @wording("en", NoSuchScore)
