@@ -7,6 +7,7 @@ Declined (a core.errors.Refusal)
     NotHere          it belongs in the private chat
     UnknownThing     a session, version or score that doesn't exist (or never was theirs)
     StalePress       the button belongs to something that has changed since
+    Answered         the button is of a question that was answered since
     AlreadyDone      the same was done before
     NeedsConsent     nothing about health is stored before consent
 """
@@ -39,6 +40,10 @@ class UnknownThing(Declined):
 
 
 class StalePress(Declined):
+    pass
+
+
+class Answered(Declined):
     pass
 
 

@@ -4,6 +4,7 @@ from bot.words.en.talk.helping import NOBODY_WATCHES
 from bot.words.wording import Worded, wording
 from core.desk.errors import (
     AlreadyDone,
+    Answered,
     NeedsConsent,
     NotAMember,
     NotHere,
@@ -28,6 +29,7 @@ from core.errors import TooMuch
 
 REFUSALS = {
     AlreadyDone: "That's done already, nothing to worry about.",
+    Answered: "You've answered that already, and it stands. To change it, just write me what is right.",
     NeedsConsent: "I keep nothing about you before you agree. Send /start and we'll begin there.",
     NotAMember: "That's for members of its group. If you've just joined, open the link in your group again.",
     NotHere: "Let's do that in our private chat.",
@@ -84,6 +86,8 @@ KIND_WORDS = {
     "bye": "Take care, and see you soon!",
     "cheerful": "Nice to see you in good spirits!",
     "thanks": "You're welcome!",
+    "well": "Good to hear!",
+    "moved": "That counts: you moved. No score needed, and the board stays as it is.",
 }
 # To these belongs a score.
 AFTER_TRAINING = frozenset({"proud", "enjoyed", "hard"})

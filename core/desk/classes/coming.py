@@ -1,6 +1,7 @@
 """See the classes to come, sign up, drop out, and tell whether one was there."""
 
-from datetime import datetime
+from datetime import date, datetime
+from zoneinfo import ZoneInfo
 
 from core.desk.access import admitted
 from core.desk.classes.commands import ComeTo, SeeClasses, StayAway, TellAttended
@@ -18,6 +19,7 @@ from core.desk.coached import coached_ids, names_in
 from core.desk.errors import StalePress
 from core.desk.outcome import Outcome, Say
 from core.desk.visit import Visit
+from core.notation.moments import find_days
 
 # More than that is a calendar, not a message.
 _MOST_DATES = 8
@@ -33,6 +35,22 @@ async def see_classes(visit: Visit, _: SeeClasses) -> Outcome:
         (one.id, one.of.title) for group in sorted(coached) for one in await visit.uow.classes.live(group)
     ]
     return visit.told(ClassList(dates=tuple(dates), manage=tuple(manage), coach=bool(coached)))
+
+
+async def come_or_stay_away(visit: Visit, words: str, *, coming: bool) -> Outcome:
+    """The class of the day that is named, where it is one; else the dates, for a tap."""
+    to_come = await meetings_to_come(visit.uow, await visit.group_ids(), visit.now)
+    found = [one for one in to_come if one.occurrence.local.date() in days_named(words, one, visit.now)]
+    if len(found) != 1:
+        return await see_classes(visit, SeeClasses())
+    which = {"class_id": found[0].class_id, "slot": found[0].slot}
+    done = await come_to(visit, ComeTo(**which)) if coming else await stay_away(visit, StayAway(**which))
+    return done if done.says else await see_classes(visit, SeeClasses())
+
+
+def days_named(words: str, meeting: Meeting, now: datetime) -> tuple[date, ...]:
+    """On the clock of the class."""
+    return find_days(words, now.astimezone(ZoneInfo(meeting.record.of.zone)).date())
 
 
 async def seen_by(visit: Visit, meeting: Meeting, *, coach: bool) -> ClassDate:

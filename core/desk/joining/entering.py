@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 from datetime import date
-from typing import Any
+from typing import Any, Final
 
 from core.athletes.screening import next_screening_question, screen
 from core.athletes.values import Branch, Profile, Screening
@@ -16,7 +16,7 @@ from core.desk.commands import (
     SayCleared,
     ScreenAgain,
 )
-from core.desk.errors import StalePress
+from core.desk.errors import Answered, StalePress
 from core.desk.joining.entry import (
     SCREENING,
     as_answers,
@@ -113,12 +113,30 @@ async def answer_screening(visit: Visit, command: AnswerScreening) -> Outcome:
     # Whoever said they're cleared isn't asked about the same signs again.
     letters = "yn" if alarmed and command.answers == "y" else command.answers
     answers = as_answers(letters)
+    await must_not_ease(visit, answers)
     await keep_age(visit, of_age=answers[0])
     if next_screening_question(answers) is not None:
         return await ask_screening(visit, command.group, letters) + Outcome(settles=True)
     branch = screen(answers)
     gentle = alarmed and branch.screening is not Screening.STOP
     return await keep_screening(visit, command.group, Branch.CLEARED if gentle else branch)
+
+
+async def must_not_ease(visit: Visit, answers: tuple[bool, ...]) -> None:
+    """An old button of a question that was answered since is believed where it asks for more care; else Answered."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    before = (await visit.profile()).screening
+    if question is None or question.kind != SCREENING:
+        if before is None:
+            return
+    elif len(answers) > len(question.refs["answers"]):
+        return
+    after = screen(answers).screening if next_screening_question(answers) is None else None
+    if after is None or (before is not None and STRICTNESS.index(after) <= STRICTNESS.index(before)):
+        raise Answered
+
+
+STRICTNESS: Final = (Screening.CLEAR, Screening.MODERATE, Screening.STOP)
 
 
 async def keep_age(visit: Visit, *, of_age: bool) -> None:
@@ -139,15 +157,19 @@ async def is_asked(visit: Visit) -> bool:
 
 
 async def tell_screening(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
-    """A typed answer; a doubt is asked again with the advice to say yes."""
-    read = read_yes_no(text)
-    if not refs["answers"]:
-        age = age_told(text)
-        read = age if age is not None else read
+    """A typed answer; a doubt is asked again with the safe advice, and after a slip the question before it."""
+    group, so_far = refs["group"], refs["answers"]
+    if says_by_mistake(text) or says_answered_wrongly(text):
+        return await ask_screening(visit, group, so_far[:-1], again=not so_far)
+    age, read = age_told(text), read_yes_no(text)
+    if so_far and age is not None:
+        return await ask_screening(visit, group, so_far)
+    read = read if age is None else age
     if read is None:
-        return await ask_screening(visit, refs["group"], refs["answers"], again=True)
-    answers = refs["answers"] + ("y" if read else "n")
-    return await answer_screening(visit, AnswerScreening(group=refs["group"], answers=answers))
+        return await ask_screening(visit, group, so_far, again=True)
+    return await answer_screening(
+        visit, AnswerScreening(group=group, answers=so_far + ("y" if read else "n"))
+    )
 
 
 async def keep_screening(visit: Visit, group_id: int, branch: Branch) -> Outcome:

@@ -1,7 +1,7 @@
 """What comes before any session: consent, then screening. Each waits in the one open question of the chat."""
 
 from core.athletes.screening import is_due, next_screening_question
-from core.athletes.values import Profile, Screening
+from core.athletes.values import Branch, Profile, Screening
 from core.desk.joining.says import AskConsent, AskScreening, NotCleared
 from core.desk.outcome import Outcome
 from core.desk.visit import Visit
@@ -56,6 +56,18 @@ async def answers_so_far(visit: Visit) -> str:
     """Whoever was interrupted goes on where they were."""
     question = await visit.uow.questions.open_in(visit.chat)
     return question.refs["answers"] if question and question.kind == SCREENING else ""
+
+
+def may_train(profile: Profile) -> bool:
+    """Whether there is a version to show: they were screened, and nothing stands against it."""
+    return profile.screening not in {None, Screening.STOP}
+
+
+async def held_answer(visit: Visit) -> Outcome | None:
+    """Whoever is held after a stop sign needs the way out more than a list of what else there is."""
+    branch = (await visit.profile()).branch
+    groups = await visit.memberships() if branch is Branch.SYMPTOMS else []
+    return visit.told(NotCleared(group=groups[0].group_id, branch=branch)) if groups and branch else None
 
 
 def as_answers(letters: str) -> tuple[bool, ...]:

@@ -8,6 +8,7 @@ from core.desk.access import admitted
 from core.desk.commands import ForgetShown
 from core.desk.days import today_in
 from core.desk.errors import StalePress
+from core.desk.joining.entry import may_train
 from core.desk.outcome import Outcome
 from core.desk.versions.answers import units_typed
 from core.desk.versions.says import AbilityNoted, AbilityTakenBack
@@ -29,7 +30,8 @@ WITH_LOADS = {Format.AMRAP, Format.FOR_TIME, Format.INTERVALS}
 async def keep_shown(visit: Visit, evidence: Evidence, units: MassUnit) -> Outcome:
     await visit.must_consent()
     kept = await visit.uow.profiles.add_evidence(visit.person.id, evidence, visit.now)
-    return visit.told(AbilityNoted(evidence_id=kept, evidence=evidence, units=units))
+    waits = not may_train(await visit.profile())
+    return visit.told(AbilityNoted(evidence_id=kept, evidence=evidence, units=units, waits=waits))
 
 
 @admitted

@@ -3,6 +3,7 @@
 from decimal import Decimal
 
 from core.athletes.values import Profile
+from core.desk.joining.entry import may_train
 from core.desk.outcome import Outcome
 from core.desk.versions.answers import units_typed
 from core.desk.versions.says import BodyMassNoted, UnitsKept
@@ -16,7 +17,9 @@ async def keep_mass(visit: Visit, profile: Profile, mass_kg: Decimal | None, tex
     await visit.must_consent()
     facts = {"body_mass_kg": mass_kg, "body_mass_skipped": False}
     await visit.uow.profiles.save(visit.person.id, profile.model_copy(update=facts), visit.now)
-    return visit.told(BodyMassNoted(mass_kg=mass_kg, units=units_typed(text) or profile.units))
+    return visit.told(
+        BodyMassNoted(mass_kg=mass_kg, units=units_typed(text) or profile.units, waits=not may_train(profile))
+    )
 
 
 async def keep_units(visit: Visit, units: MassUnit) -> Outcome:
@@ -24,4 +27,4 @@ async def keep_units(visit: Visit, units: MassUnit) -> Outcome:
     await visit.must_consent()
     profile = await visit.profile()
     await visit.uow.profiles.save(visit.person.id, profile.model_copy(update={"units": units}), visit.now)
-    return visit.told(UnitsKept(units=units))
+    return visit.told(UnitsKept(units=units, waits=not may_train(profile)))

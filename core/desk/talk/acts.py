@@ -10,7 +10,7 @@ from typing import Any, Final, get_args
 from core.desk.coached import coached_groups
 from core.desk.coaching.announcing import ask_announce
 from core.desk.commands import AskHelp, MyVersion
-from core.desk.joining.entry import ENTRY, SCREENING
+from core.desk.joining.entry import ENTRY, SCREENING, held_answer
 from core.desk.outcome import Outcome
 from core.desk.scores.taking import may_be_confirmed
 from core.desk.scores.whose import own_score
@@ -18,10 +18,21 @@ from core.desk.talk import acts_asked as asks
 from core.desk.talk import acts_coached as coached
 from core.desk.talk import acts_told as tells
 from core.desk.talk import acts_wished as wishes
-from core.desk.talk.asked import ANSWERED_BY, AT_ANY_TIME, BEFORE_ENTRY, KEPT_BY, WHILE_SCREENED, Topic, keeps
+from core.desk.talk.asked import (
+    ANSWERED_BY,
+    AT_ANY_TIME,
+    BEFORE_ENTRY,
+    HELD_ALL_THE_SAME,
+    KEPT_BY,
+    WHILE_HELD,
+    WHILE_SCREENED,
+    Topic,
+    keeps,
+)
 from core.desk.talk.helping import show_help
 from core.desk.talk.not_got import left_over, not_got, not_yet
 from core.desk.talk.ordered import about_athlete
+from core.desk.talk.own_lines import swap
 from core.desk.talk.says import NothingWaits
 from core.desk.talk.scene import Scene, scene_of
 from core.desk.talk.together import as_one
@@ -66,7 +77,7 @@ USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
     a.WantsEasy: tells.lines,
     a.TooHard: tells.lines,
     a.TooEasy: tells.lines,
-    a.Swap: tells.lines,
+    a.Swap: swap,
     a.Skips: tells.skips,
     a.NothingHurt: tells.nothing_hurt,
     a.Agrees: tells.nothing_waits,
@@ -87,10 +98,12 @@ USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
     a.ClassLink: wishes.classes,
     a.MyData: wishes.me,
     a.IsItOk: asks.is_it_ok,
+    a.AnotherTime: asks.another_time,
+    a.DoesLess: asks.does_less,
     a.Help: asks.help_,
     # an athlete wishes
-    a.JoinsClass: wishes.classes,
-    a.LeavesClass: wishes.classes,
+    a.JoinsClass: wishes.joins_class,
+    a.LeavesClass: wishes.leaves_class,
     a.Remind: wishes.remind,
     a.NoReminders: wishes.no_reminders,
     a.Quiet: wishes.quiet,
@@ -141,12 +154,16 @@ async def do_as_told(visit: Visit, text: str, replied_to: int | None) -> Outcome
         of_oneself = [act for act in matter(own) if act.act in SAID_OF_ONESELF]
         outcome, _ = await carry_out(visit, of_oneself, scene)
         told = own if outcome else told
+    if outcome is None and set(near(told)) <= ONLY_ANSWERED and not told.acts:
+        outcome, _ = await carry_out(visit, [a.ACTS[name](text=text) for name in near(told)], scene)
+        told = told if outcome is None else Understood()
     if outcome is None:
         like_one = not told.acts and _LIKE_A_SCORE.intersection(told.between)
         as_score = await own_score_amid_words(visit, text, scene, sure=bool(like_one))
         about = await about_athlete(visit, text) if "order" in near(told) else None
         about = about or await for_everybody(visit, text)
-        return as_score or about or await not_got(visit, told.unread, near(told), scene)
+        held = await held_answer(visit)
+        return as_score or about or held or await not_got(visit, told.unread, near(told), scene)
     left = (*unread, *told.unread)
     return as_one(visit, outcome + (await left_over(visit, left) if left else Outcome()))
 
@@ -158,6 +175,8 @@ async def for_everybody(visit: Visit, text: str) -> Outcome | None:
     return await ask_announce(visit, text) if is_word else None
 
 
+# What is most likely asked, if anything, and harms nobody where it wasn't.
+ONLY_ANSWERED: Final = frozenset({"whats_coming"})
 EVERYBODY: Final = frozenset({"everyone", "everybody", "team", "folks", "guys", "yall"})
 
 
@@ -273,7 +292,8 @@ async def as_other_matter(
     if question.kind in KEPT_BY["any_time"]:
         return None
     scene = await scene_of(visit, text, replied_to)
-    told = await heard_alone(visit, scene, question)
+    # Any number may be a score where one is asked for: what else it is, it is without that, too.
+    told = await heard_alone(visit, scene, None if question.kind == "score" else question)
     acts = matter(told)
     names = {act.act for act in acts}
     answers = ANSWERED_BY.get(question.kind)
@@ -383,12 +403,16 @@ async def carry_out(
     """What came of the acts, in their order, and the words of those of which nothing came."""
     outcome: Outcome | None = None
     unread = []
+    held = await held_answer(visit)
     for act in without_echoes(acts):
-        done = await one_done(visit, act, scene)
+        barred = held if act.act not in WHILE_HELD and not isinstance(act, OF_COACH) else None
+        done = barred or await one_done(visit, act, scene)
         if done is not None:
             outcome = (outcome or Outcome()) + done
         elif act.act not in BESIDE:
             unread.append(act.text)
+    if outcome is not None and held and any(act.act in HELD_ALL_THE_SAME for act in acts):
+        outcome += held
     return outcome, tuple(unread)
 
 

@@ -17,7 +17,7 @@ from core.desk.scores.which import A_WEEK, shown_since, told_day
 from core.desk.talk.explaining import explain, explained, longest_name
 from core.desk.talk.helping import show_help
 from core.desk.talk.not_got import word_for_coach
-from core.desk.talk.says import HowItFeelsDecides, HowLongItIs
+from core.desk.talk.says import AnyTimeWillDo, HowItFeelsDecides, HowLongItIs, LessWillDo
 from core.desk.talk.scene import Scene
 from core.desk.versions.expecting import minutes_of_theirs, outlooks_of
 from core.desk.versions.telling import tell_lines
@@ -27,15 +27,18 @@ from core.sessions.length import minutes_of
 from core.understanding import acts as a
 
 
-async def version(visit: Visit, _: a.Act, __: Scene) -> Outcome | None:
-    return await my_version(visit, MyVersion())
+async def version(visit: Visit, _: a.Act, scene: Scene) -> Outcome | None:
+    """Of the day that is named, where there was a session; else of the one before them."""
+    of_day = await told_day(visit, scene.text, await shown_since(visit, A_WEEK))
+    return await my_version(visit, MyVersion(session=of_day[0].id if of_day else None))
 
 
 async def why(visit: Visit, act: a.Why | a.HowHeavy, scene: Scene) -> Outcome | None:
-    """Of the lines that are meant; the version itself where they don't have it yet, or it has no such line."""
+    """Of the lines that are meant; the version itself where they don't have it yet."""
     about: Literal["why", "how_heavy"] = "why" if isinstance(act, a.Why) else "how_heavy"
-    told = await tell_lines(visit, scene.version, about, act.movement) if scene.version else None
-    return told or await my_version(visit, MyVersion())
+    if scene.version is None:
+        return await my_version(visit, MyVersion())
+    return await tell_lines(visit, scene.version, about, act.movement)
 
 
 async def how_long(visit: Visit, act: a.HowLong | a.HowToPace, scene: Scene) -> Outcome | None:
@@ -88,6 +91,14 @@ async def is_it_ok(visit: Visit, _: a.IsItOk, scene: Scene) -> Outcome | None:
     return visit.told(
         HowItFeelsDecides(conditions=conditions, careful=careful, version=scene.version, word=word)
     )
+
+
+async def another_time(visit: Visit, _: a.AnotherTime, __: Scene) -> Outcome | None:
+    return visit.told(AnyTimeWillDo()) if await visit.memberships() else None
+
+
+async def does_less(visit: Visit, _: a.DoesLess, scene: Scene) -> Outcome | None:
+    return visit.told(LessWillDo(version=scene.version)) if await visit.memberships() else None
 
 
 async def help_(visit: Visit, _: a.Help, __: Scene) -> Outcome | None:

@@ -4,6 +4,7 @@ import re
 from typing import Final, Literal
 
 from core.athletes.equipment import (
+    Things,
     at,
     is_weightless,
     shared,
@@ -12,7 +13,7 @@ from core.athletes.equipment import (
     with_more,
     with_stated,
 )
-from core.athletes.values import Evidence, SetName
+from core.athletes.values import Equipment, Evidence, SetName
 from core.desk.commands import (
     ChangeAnswer,
     RateEffort,
@@ -53,6 +54,7 @@ from core.notation.sides import read_sides
 from core.scaling.values import Ask
 from core.understanding import acts as a
 from core.understanding.equipment_changes import EquipmentChange
+from core.understanding.things import thing_put_right
 
 _HOME: Final[SetName] = "home"
 _WALKED: Final = re.compile(r"\bwalk(?:s|ed|ing)?\b(?!.*\brun)")
@@ -64,8 +66,14 @@ async def got(visit: Visit, act: a.Has | a.Got, _: Scene) -> Outcome | None:
     if not await visit.uow.consents.given(visit.person.id):
         return None
     profile, told = await visit.profile(), that_matter(act.equipment)
+    renamed = renaming(at(profile, place) or (), act.text)
+    if renamed:
+        was, now = renamed
+        after = tuple(now if one == was else one for one in at(profile, place) or ())
+        change = EquipmentChange(place=place, came=(now,), went=(was,))
+        return await keep_things(visit, profile, place, after, change)
     if not told:
-        return visit.told(MattersNot())
+        return visit.told(MattersNot(names=that_matter_not(act.equipment)))
     add = with_more if isinstance(act, a.Got) else with_stated
     came = tuple(one for one in told if not is_weightless(one))
     after = add(at(profile, place) or (), came)
@@ -79,6 +87,17 @@ async def got(visit: Visit, act: a.Has | a.Got, _: Scene) -> Outcome | None:
         after,
         EquipmentChange(place=place, came=came, idle=that_matter_not(act.equipment)),
     )
+
+
+def renaming(owned: Things, text: str) -> tuple[Equipment, Equipment] | None:
+    """The thing that was noted as another, before and after; None where it can't be told which of several it is."""
+    put_right = thing_put_right(text)
+    if put_right is None:
+        return None
+    told, denied = put_right
+    like = [one for one in owned if one.implement == denied]
+    single = [one for one in like if one.each == 1] or like
+    return (single[0], single[0].model_copy(update={"implement": told})) if len(single) == 1 else None
 
 
 async def lost(visit: Visit, act: a.Lost, _: Scene) -> Outcome | None:
@@ -126,8 +145,10 @@ async def well_again(visit: Visit, act: a.WellAgain, scene: Scene) -> Outcome | 
 
 
 async def well(visit: Visit, _: a.Act, scene: Scene) -> Outcome | None:
-    if scene.record is None or scene.version is None or not (await visit.profile()).different:
+    if not await visit.memberships():
         return None
+    if scene.record is None or scene.version is None or not (await visit.profile()).different:
+        return visit.told(Kindness(talk="well"))
     return await as_usual(visit, AsUsual(session=scene.record.id))
 
 

@@ -1,6 +1,6 @@
 """What an athlete wishes: each act with its use case, the same that its button has."""
 
-from core.desk.classes.coming import see_classes
+from core.desk.classes.coming import come_or_stay_away, see_classes
 from core.desk.classes.commands import AboutReminders, SeeClasses, SetLead, SetQuiet
 from core.desk.classes.habits import about_reminders, set_lead, set_quiet
 from core.desk.coached import coached_athletes, coached_ids
@@ -30,6 +30,14 @@ from core.understanding import acts as a
 
 async def classes(visit: Visit, _: a.Act, __: Scene) -> Outcome | None:
     return await see_classes(visit, SeeClasses())
+
+
+async def joins_class(visit: Visit, act: a.JoinsClass, _: Scene) -> Outcome | None:
+    return await come_or_stay_away(visit, act.text, coming=True)
+
+
+async def leaves_class(visit: Visit, act: a.LeavesClass, _: Scene) -> Outcome | None:
+    return await come_or_stay_away(visit, act.text, coming=False)
 
 
 async def no_reminders(visit: Visit, act: a.NoReminders, scene: Scene) -> Outcome | None:

@@ -11,6 +11,9 @@ from core.store.records import OpenQuestion
 from core.understanding.acts import ACTS
 from core.values import Value
 
+# Kept with a question that was asked once more behind something else, or after what was no answer.
+ASKED_TWICE: Final = "asked_twice"
+
 
 class Asked(Value):
     """Base of every open question: what it keeps until its answer. `kind` tells which it is."""
@@ -190,7 +193,7 @@ KEPT_BY: Final[Mapping[Topic, frozenset[str]]] = {
     "elsewhere": frozenset({"consent", "screening", "coach", "score", "class"}),
     "correction": KINDS - {"pain", "score", "consent", "screening"},
     "effort": KINDS,
-    "named_effort": KINDS - {"score"},
+    "named_effort": frozenset({"consent", "screening", "coach", "fault", "who", "which"}),
     "for_coach": frozenset({"coach"}),
     "place": frozenset({"zone"}),
     "class": frozenset({"class"}),
@@ -210,6 +213,8 @@ AT_ANY_TIME: Final = frozenset(
         "help",
         "how_to",
         "is_it_ok",
+        "another_time",
+        "does_less",
         "worries",
         "when_is_class",
         "class_link",
@@ -248,6 +253,8 @@ BEFORE_ENTRY: Final = frozenset(
     {
         "help",
         "is_it_ok",
+        "another_time",
+        "does_less",
         "worries",
         "how_to",
         "when_is_class",
@@ -259,6 +266,25 @@ BEFORE_ENTRY: Final = frozenset(
         "zone",
         "units",
     }
+)
+# What is heard of whoever is held after a stop sign: facts, questions and wishes, nothing that leads to training;
+# and what is answered with the way out behind it.
+HELD_ALL_THE_SAME: Final = frozenset({"another_time", "does_less", "worries", "how_to"})
+WHILE_HELD: Final = (
+    (BEFORE_ENTRY - {"is_it_ok"})
+    | WHILE_SCREENED
+    | {
+        "shares",
+        "has_nothing",
+        "spares",
+        "condition",
+        "hurt",
+        "well_again",
+        "can",
+        "my_history",
+        "my_progress",
+    }
+    | {"remind", "no_reminders", "quiet", "leaves_class", "to_coach", "thanks", "greeting", "whats_coming"}
 )
 
 

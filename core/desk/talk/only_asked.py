@@ -2,6 +2,7 @@
 
 from core.desk.access import admitted
 from core.desk.coached import coached_groups
+from core.desk.joining.entry import held_answer
 from core.desk.outcome import Outcome
 from core.desk.profile.commands import TakeAsTold
 from core.desk.talk.acts import carry_out, near
@@ -34,7 +35,8 @@ async def as_question(visit: Visit, text: str, replied_to: int | None) -> Outcom
 
 async def unanswered(visit: Visit, told: Understood, scene: Scene) -> Outcome:
     offer = await offered(visit, told, scene.text)
-    return offer if offer.says else await not_got(visit, told.unread, near(told), scene)
+    held = await held_answer(visit)
+    return offer if offer.says else held or await not_got(visit, told.unread, near(told), scene)
 
 
 async def offered(visit: Visit, told: Understood, text: str) -> Outcome:

@@ -4,10 +4,12 @@ import re
 from collections.abc import Mapping, Sequence
 from typing import Any, Final
 
+from core.athletes.equipment import at
 from core.desk.coached import coached_groups
 from core.desk.outcome import Outcome
-from core.desk.talk.acts_told import hurt
-from core.desk.talk.says import NoSwap
+from core.desk.profile.furnishing import keep as keep_things
+from core.desk.talk.acts_told import hurt, lines
+from core.desk.talk.says import NoSwap, RunsOnTreadmill
 from core.desk.talk.scene import Scene, scene_of
 from core.desk.today.different import be_short
 from core.desk.today.unwell import shorter_by
@@ -23,7 +25,9 @@ from core.scaling.orders import Pin
 from core.scaling.values import Because, Version
 from core.store.records import SessionRecord
 from core.understanding import acts as a
+from core.understanding.equipment_changes import EquipmentChange
 from core.understanding.ordering import Wanted, wanted_in
+from core.understanding.things import read_things
 
 # A question that isn't one of these may be answered by words about a movement.
 _LEAVES: Final = frozenset({"score", "break", "body_mass"})
@@ -46,6 +50,49 @@ async def as_own_line(visit: Visit, text: str, replied_to: int | None) -> Outcom
     record, shown = await current(visit, scene.version)
     places = places_of(record, shown.version, wanted)
     return await done(visit, scene.version, places[0], wanted) if len(places) == 1 else None
+
+
+async def swap(visit: Visit, act: a.Swap, scene: Scene) -> Outcome | None:
+    """What is named is swapped at once; a machine that is named is there from now on; else the line is tapped."""
+    on_treadmill = act.movement in {None, "run"} and act.to in {None, "run"} and names_treadmill(act.text)
+    if on_treadmill:
+        return visit.told(RunsOnTreadmill())
+    if scene.version is None or scene.record is None:
+        return await lines(visit, act, scene)
+    noted = await keep_machines(visit, act.text)
+    wanted = Wanted("other", act.movement, act.to)
+    record, shown = await current(visit, scene.version)
+    named = act.movement is not None and act.to is not None and act.movement != act.to
+    places = places_of(record, shown.version, wanted) if named else ()
+    if len(places) != 1:
+        return noted + (await lines(visit, act, scene) or Outcome())
+    return noted + await done(visit, scene.version, places[0], wanted)
+
+
+def names_treadmill(text: str) -> bool:
+    return "treadmill" in read_things(text).idle
+
+
+async def keep_machines(visit: Visit, text: str) -> Outcome:
+    """`The bike`, in a question about it, is theirs: nobody asks to use what isn't there."""
+    if not await visit.uow.consents.given(visit.person.id):
+        return Outcome()
+    profile = await visit.profile()
+    there = at(profile, "home") or ()
+    came = tuple(
+        one
+        for one in read_things(text).equipment or ()
+        if one.implement in MACHINES and one.implement not in {thing.implement for thing in there}
+    )
+    if not came:
+        return Outcome()
+    return await keep_things(
+        visit, profile, "home", (*there, *came), EquipmentChange(place="home", came=came)
+    )
+
+
+# What somebody runs in place on, or would: asked about by name.
+MACHINES: Final = frozenset({"bike", "rower", "ski machine"})
 
 
 async def wanted_of(visit: Visit, text: str) -> Wanted | None:

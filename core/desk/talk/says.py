@@ -69,6 +69,24 @@ class HowItFeelsDecides(Said):
     word: int | None = None
 
 
+class AnyTimeWillDo(Said):
+    """To whoever asks whether they may train at another hour, or on another day."""
+
+
+class LessWillDo(Said):
+    """To whoever asks whether all of it must be done. `version`: what can be made shorter or easier."""
+
+    version: int | None = None
+
+
+class RunsOnTreadmill(Said):
+    """To whoever asks whether they may run on a treadmill."""
+
+
+class GoOnLater(Said):
+    """What was asked for their version waits until they want to go on."""
+
+
 class NobodyJudges(Said):
     """To whoever is nervous."""
 

@@ -4,7 +4,6 @@ import re
 from collections.abc import Awaitable, Callable, Mapping
 from typing import Any, Final
 
-from core.athletes.values import Branch
 from core.desk.access import admitted
 from core.desk.classes.habits import tell_habit
 from core.desk.classes.in_words import as_class_words
@@ -35,10 +34,10 @@ from core.desk.joining.entering import (
 )
 from core.desk.joining.entry import CONSENT, ENTRY, SCREENING, ask_entry_again
 from core.desk.joining.groups import ask_units, kept_for_later, read_units, set_units, tell_zone
-from core.desk.joining.says import NotCleared
 from core.desk.outcome import Outcome
 from core.desk.profile.furnishing import SET, as_equipment_change, tell_set
 from core.desk.says import NotText
+from core.desk.scores.bare_loads import SETTING_UP
 from core.desk.scores.correcting import as_correction
 from core.desk.scores.tolerating import as_tolerance
 from core.desk.scores.which import WhichSession
@@ -49,7 +48,7 @@ from core.desk.sessions.posting import draft_session
 from core.desk.talk.acts import as_announced, as_clear_acts, as_one_act, as_other_matter, do_as_told
 from core.desk.talk.alarm import SIGNS, as_way_out, raise_alarm, tell_signs_in_words
 from core.desk.talk.asides import be_kind
-from core.desk.talk.asked import KEPT_BY, OfScore, asked_in
+from core.desk.talk.asked import ASKED_TWICE, KEPT_BY, OfScore, asked_in
 from core.desk.talk.commonly_asked import as_common_question
 from core.desk.talk.helping import show_help
 from core.desk.talk.in_group import session_replied_to
@@ -68,6 +67,7 @@ from core.desk.talk.ordered import as_order
 from core.desk.talk.own_lines import as_own_line
 from core.desk.talk.passing_on import as_for_coach, as_own_words
 from core.desk.talk.privacy import as_privacy
+from core.desk.talk.says import GoOnLater
 from core.desk.talk.undoing import as_undo
 from core.desk.today.breaks import BREAK
 from core.desk.today.easing import as_easing, tell_break
@@ -96,6 +96,7 @@ from core.store.records import OpenQuestion
 
 # A coach's text of this many line breaks was meant as a session, even if hardly anything in it can be read.
 BOARD_BREAKS = 2
+Reading = Callable[[Visit, str, int | None], Awaitable[Outcome | None]]
 _NUMBER: Final = re.compile(r"[0-9]")
 
 
@@ -117,7 +118,7 @@ async def understood(visit: Visit, text: str, session: int | None) -> Outcome:
         outcome = await reading(visit, text, session)
         if outcome is not None:
             return outcome
-    return await held_answer(visit) or await be_kind(visit, text) or await do_as_told(visit, text, session)
+    return await be_kind(visit, text) or await do_as_told(visit, text, session)
 
 
 @admitted
@@ -150,13 +151,6 @@ async def tell_which(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcom
     return await understood(*again) if again else await tell_otherwise(visit, refs, text)
 
 
-async def held_answer(visit: Visit) -> Outcome | None:
-    """Whoever is held after a stop sign needs the way out more than a list of what else there is."""
-    branch = (await visit.profile()).branch
-    groups = await visit.memberships() if branch is Branch.SYMPTOMS else []
-    return visit.told(NotCleared(group=groups[0].group_id, branch=branch)) if groups and branch else None
-
-
 async def as_asked(visit: Visit, text: str, session: int | None) -> Outcome | None:
     """Nothing of it is an answer to what is open, which is asked once more behind it."""
     question = await visit.uow.questions.open_in(visit.chat)
@@ -165,21 +159,18 @@ async def as_asked(visit: Visit, text: str, session: int | None) -> Outcome | No
     asked = await as_question(visit, text, session)
     if asked is None:
         return None
-    return await held_answer(visit) or asked + (await still_open(visit, question) if question else Outcome())
+    return asked + (await still_open(visit, question) if question else Outcome())
 
 
-async def as_commonly_asked(visit: Visit, text: str, session: int | None) -> Outcome | None:
-    """What is open is asked once more, in short."""
-    question = await visit.uow.questions.open_in(visit.chat)
-    asked = await as_common_question(visit, text, session)
-    return asked + await still_open(visit, question) if asked and question else asked
+def beside(reading: Reading) -> Reading:
+    """The reading; and what is open, and wasn't about that, is asked once more behind it."""
 
+    async def read(visit: Visit, text: str, session: int | None) -> Outcome | None:
+        question = await visit.uow.questions.open_in(visit.chat)
+        outcome = await reading(visit, text, session)
+        return outcome + await still_open(visit, question) if outcome and question else outcome
 
-async def as_taken_back(visit: Visit, text: str, session: int | None) -> Outcome | None:
-    """What is open, and wasn't what was taken back, is asked once more."""
-    question = await visit.uow.questions.open_in(visit.chat)
-    undone = await as_undo(visit, text, session)
-    return undone + await still_open(visit, question) if undone and question else undone
+    return read
 
 
 async def as_session(visit: Visit, text: str, _: int | None) -> Outcome | None:
@@ -227,11 +218,25 @@ async def as_answer(visit: Visit, text: str, session: int | None) -> Outcome | N
 
 
 async def still_open(visit: Visit, question: OpenQuestion) -> Outcome:
-    """The question once more, unless what was done closed it or asked it anew."""
+    """The question once more, unless what was done closed it or asked it anew; then it lets go.
+
+    Consent and safety alone are asked until they are answered.
+    """
     now_open = await visit.uow.questions.open_in(visit.chat)
     if now_open != question:
         return Outcome()
-    return await ask_entry_again(visit) or await open_again(visit) or Outcome()
+    entry = await ask_entry_again(visit)
+    if entry is not None:
+        return entry
+    if question.refs.get(ASKED_TWICE):
+        await visit.uow.questions.close(visit.chat)
+        return visit.told(GoOnLater()) if question.kind in SETTING_UP else Outcome()
+    again = await open_again(visit)
+    now_open = await visit.uow.questions.open_in(visit.chat)
+    if again is not None and now_open is not None:
+        refs = {**now_open.refs, ASKED_TWICE: True}
+        await visit.uow.questions.ask(visit.chat, now_open.kind, refs, visit.now)
+    return again or Outcome()
 
 
 def is_said_of_score(asked: OfScore, text: str, person: int) -> bool:
@@ -269,12 +274,12 @@ READINGS = (
     raise_alarm,
     as_minor,
     as_one_meant,
-    as_commonly_asked,
+    beside(as_common_question),
     as_for_coach,
     as_own_words,
     as_announced,
     as_draft_order,
-    as_taken_back,
+    beside(as_undo),
     as_leeway,
     as_wish,
     as_easy_week,
@@ -300,10 +305,10 @@ READINGS = (
     as_equipment_change,
     as_elsewhere,
     as_easing,
-    as_complaint,
+    beside(as_felt),
+    beside(as_complaint),
     as_stiffness,
     as_side,
-    as_felt,
     as_all_told,
     as_over,
     as_correction,

@@ -12,7 +12,9 @@ def as_one(visit: Visit, outcome: Outcome) -> Outcome:
     if len(own) < 2:  # noqa: PLR2004 - there is nothing to join
         return outcome
     refs = {name: number for one in own for name, number in one.refs.items()}
-    joined = Say(visit.chat, Together(parts=tuple(one.what for one in own)), refs=refs)
+    told = [one.what for one in own]
+    parts = tuple(one for at, one in enumerate(told, 1) if one not in told[at:])
+    joined = Say(visit.chat, Together(parts=parts) if len(parts) > 1 else parts[0], refs=refs)
     others = tuple(one for one in outcome.says if one not in own)
     return Outcome((joined, *others), outcome.due, outcome.toast, outcome.settles, outcome.becomes)
 

@@ -24,9 +24,9 @@ from core.desk.outcome import Outcome
 from core.desk.profile.commands import ForgetWord
 from core.desk.profile.weighing import keep_mass
 from core.desk.scores.judging import mark_score
-from core.desk.scores.says import NoSuchScore, OffTheBoard, ScoreLeft
+from core.desk.scores.says import AskWhichGoes, NoSuchScore, OffTheBoard, ScoreLeft
 from core.desk.scores.scoreboard import renew_board
-from core.desk.scores.taking import take_score_back
+from core.desk.scores.taking import in_its_part, take_score_back
 from core.desk.scores.which import A_WEEK, shown_since, told_day
 from core.desk.sessions.meant import at_hand, of_day
 from core.desk.talk.says import NothingToUndo
@@ -72,6 +72,8 @@ def undoing(offered: Sequence[Sequence[Command]]) -> Command | None:
     for commands in offered:
         found = [one for one in commands if isinstance(one, UNDOES)]
         turns = [one for one in commands if isinstance(one, TURNS) and len(commands) == 1]
+        if sum(isinstance(one, TakeScoreBack) for one in found) > 1:
+            return None  # which of them is asked
         if found or turns:
             return (found or turns)[0]
     return None
@@ -80,7 +82,8 @@ def undoing(offered: Sequence[Sequence[Command]]) -> Command | None:
 async def as_undo(visit: Visit, text: str, replied_to: int | None) -> Outcome | None:
     """What no button of late takes back: the last line that was changed; else that there is nothing."""
     if asks_to_undo(text):
-        return await undo_line(visit, text, replied_to) or visit.told(NothingToUndo())
+        done = await which_goes(visit) or await undo_line(visit, text, replied_to)
+        return done or visit.told(NothingToUndo())
     denied = denies(text)
     if denied is not None and await visit.memberships():
         return await take_denied_back(visit, text, denied)
@@ -147,6 +150,15 @@ async def off_by_coach(
             told = [await mark_score(visit, MarkScore(score=one.id, mark="not_counted")) for one in found]
             return sum(told, Outcome())
     return None
+
+
+async def which_goes(visit: Visit) -> Outcome | None:
+    """Where several scores of one session were told, which of them isn't right; None where there aren't several."""
+    week = await shown_since(visit, A_WEEK)
+    scores = await counting(visit, week[0], visit.person.id) if week else []
+    if len(scores) <= 1:
+        return None
+    return visit.told(AskWhichGoes(scores=tuple([await in_its_part(visit, week[0], one) for one in scores])))
 
 
 async def undo_line(visit: Visit, text: str, replied_to: int | None) -> Outcome | None:

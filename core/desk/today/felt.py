@@ -14,8 +14,11 @@ from core.desk.today.pain import joints
 from core.desk.today.reports import all_told, effort_key, rate_effort, take_up_pain, tell_hurt
 from core.desk.today.says import AskEffort
 from core.desk.versions.version import session_meant
+from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
-from core.notation.felt import names_effort, read_effort, read_hurt, says_that_was_all
+from core.notation.chat import is_like_a_score
+from core.notation.complaints import read_complaint
+from core.notation.felt import effort_beside, read_effort, read_hurt, says_that_was_all
 from core.notation.limits import read_limits
 from core.notation.yes_no import calls_it_off, says_it_is_so
 from core.scores.values import Hurt
@@ -26,7 +29,7 @@ from core.understanding.values import Context, Message
 
 
 async def as_felt(visit: Visit, text: str, session: int | None) -> Outcome | None:
-    named = names_effort(text)
+    named = await is_named(visit, text)
     record = await just_scored(visit, session, named=named)
     if record is None or await is_waiting_for_a_part(visit, record, text):
         return None
@@ -47,6 +50,18 @@ async def as_felt(visit: Visit, text: str, session: int | None) -> Outcome | Non
     return await take_hurt(visit, record, hurt, text) + Outcome(settles=rated is not None)
 
 
+async def is_named(visit: Visit, text: str) -> bool:
+    """`rpe 8` is an effort whatever is asked; `maybe a 6` beside a question about a score, where it is like none."""
+    if effort_beside(text) is not None and not is_like_a_score(text):
+        return True
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is None or question.kind != "score" or is_like_a_score(text):
+        return False
+    told = understand(Message(text=text), Context(question="effort"))
+    names = {act.act for act in told.acts} - BESIDE
+    return "effort" in names and not told.unread and names <= {"effort", *_FELT}
+
+
 class Felt(NamedTuple):
     """What of the two was told."""
 
@@ -58,10 +73,13 @@ def felt_in(text: str, asked: Literal["effort", "pain"]) -> Felt:
     """As it is understood where the words tell nothing else; by their shape where they aren't understood."""
     told = understand(Message(text=text), Context(question=asked))
     names = {act.act for act in told.acts} - BESIDE
+    complaint = read_complaint(text)
+    complains = complaint is not None and complaint.kind == "hurts"
     if told.unread or not names or names - _FELT.keys() - {"effort"}:
-        return Felt(read_effort(text), read_hurt(text))
+        hurt = Hurt.PAIN if complains else read_hurt(text)
+        return Felt(read_effort(text) or effort_beside(text), hurt)
     efforts = [act.value for act in told.acts if isinstance(act, Effort)]
-    hurts = [_FELT[act.act] for act in told.acts if act.act in _FELT]
+    hurts = [_FELT[act.act] for act in told.acts if act.act in _FELT] + [Hurt.PAIN] * complains
     return Felt(
         round(efforts[0]) if efforts and efforts[0] else read_effort(text),
         max(hurts, key=_WORST.index, default=None),
@@ -75,20 +93,23 @@ _WORST: Final = (Hurt.NO, Hurt.SORE, Hurt.PAIN)
 async def just_scored(visit: Visit, session: int | None, *, named: bool = False) -> SessionRecord | None:
     """The session that they told a score of and were asked about.
 
-    Nothing else may be asked meanwhile, except about a score where the effort is `named`: that answers none such.
+    Nothing else may be asked meanwhile, unless the effort is `named`: that answers nothing else, and needs no score,
+    only a version that they have seen.
     """
     if (await visit.profile()).screening is None or await keeps(visit, "named_effort" if named else "effort"):
         return None
     record = await session_meant(visit, session)
     if record is None:
         return None
+    if named and await seen_by(visit, record, visit.person) is not None:
+        return record
     left = await parts_left(visit, record, visit.person.id)
     return record if len(left) < len(scored_blocks(record)) or not left else None
 
 
 async def is_waiting_for_a_part(visit: Visit, record: SessionRecord, text: str) -> bool:
     """Whether what comes next may be another score; not where it says of itself that it is an effort."""
-    if names_effort(text) or not await parts_left(visit, record, visit.person.id):
+    if await is_named(visit, text) or not await parts_left(visit, record, visit.person.id):
         return False
     return await visit.uow.outbox.by_key(effort_key(visit, record)) is None
 

@@ -13,7 +13,7 @@ from core.desk.days import RECENT, today_in, zone_of
 from core.desk.errors import StalePress, UnknownThing
 from core.desk.outcome import DueWish, Outcome, Say
 from core.desk.talk.asked import keeps
-from core.desk.today.says import NothingSpared
+from core.desk.today.says import FineNow, NothingSpared
 from core.desk.versions.commands import LineHurts, ReviewLimit
 from core.desk.versions.looking import Looked, look, show_again
 from core.desk.versions.says import AskHowBad, AskReview, AskSide, AskWhatHurts, PainNoted, ReviewKept
@@ -23,7 +23,13 @@ from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.notation.chat import is_like_a_score
-from core.notation.complaints import ToldPain, read_complaint, says_it_is_over, says_it_will_not_move
+from core.notation.complaints import (
+    ToldPain,
+    is_fine_now,
+    read_complaint,
+    says_it_is_over,
+    says_it_will_not_move,
+)
 from core.notation.sides import read_sides
 from core.notation.stages import read_cleared, read_weeks
 from core.scaling.values import VersionLine
@@ -128,6 +134,8 @@ async def as_complaint(visit: Visit, text: str, _: int | None) -> Outcome | None
     if not memberships or await keeps(visit, "pain"):
         return None
     await visit.must_consent()
+    if told.kind == "hurts" and is_fine_now(text):
+        return visit.told(FineNow(limits=told.limits))
     group = await visit.group(memberships[0].group_id)
     tell = tell_pain if told.kind == "hurts" else tell_over
     noted = await tell(visit, told, text, group)

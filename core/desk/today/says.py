@@ -130,7 +130,9 @@ class ChangeUndone(Said):
 
 
 class MattersNot(Said):
-    """What was named is always there, or of no use to a version."""
+    """What was named is always there, or of no use to a version: its `names`."""
+
+    names: tuple[str, ...] = ()
 
 
 class AskWhichThing(Said):
@@ -172,6 +174,12 @@ class AskWhere(Said):
 
 class HurtNoted(Said):
     hurt: Hurt
+
+
+class FineNow(Said):
+    """What they told of plays up at times and is fine now, so that nothing is spared."""
+
+    limits: tuple[str, ...]
 
 
 class NothingSpared(Said):

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import Any, Final
 
 from core.athletes.complaints import with_limits
+from core.athletes.equipment import at
 from core.athletes.household import ESTIMATED, with_household
 from core.athletes.values import Equipment, Evidence, Profile, Screening
 from core.desk.access import admitted
@@ -20,32 +21,46 @@ from core.desk.commands import (
     SkipBodyMass,
     TellAbility,
 )
-from core.desk.errors import StalePress, UnknownThing
+from core.desk.errors import Answered, StalePress, UnknownThing
 from core.desk.outcome import Outcome
 from core.desk.talk.passing_on import offer
-from core.desk.today.pain import spared, stage_told
-from core.desk.versions.says import AnswerKept, AskWeight, Understood
+from core.desk.today.pain import joints, spared, stage_told
+from core.desk.today.says import FineNow
+from core.desk.versions.kept import answer_kept
+from core.desk.versions.says import AskWeight, Understood
 from core.desk.versions.version import ask, my_version
 from core.desk.visit import Visit
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
+from core.notation.complaints import is_fine_now
 from core.notation.limits import read_limits
 from core.notation.numbers import does_not_know, is_new_to_it, read_body_mass, read_reps
 from core.notation.sides import read_sides
 from core.scaling.values import Ask, Question
+from core.understanding.lexicon import lexicon
+from core.understanding.text import fold, stem
 from core.understanding.things import read_things, read_weight
 from core.understanding.understand import understand
 from core.understanding.values import Context, Message
 
 
+async def must_still_ask(visit: Visit, ask: Ask, *, answered: bool) -> None:
+    """Raises Answered for an old button of a question that was answered since: it would undo what was told."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    if answered and (question is None or question.kind != ask):
+        raise Answered
+
+
 @admitted
 async def own_nothing(visit: Visit, command: OwnNothing) -> Outcome:
+    await must_still_ask(visit, Ask.EQUIPMENT, answered=at(await visit.profile(), "home") is not None)
     understood = Understood(equipment=())
     return await keep(visit, command.session, understood, equipment=()) + Outcome(settles=True)
 
 
 @admitted
 async def no_limits(visit: Visit, command: NoLimits) -> Outcome:
+    await must_still_ask(visit, Ask.LIMITS, answered=(await visit.profile()).limits is not None)
     understood = Understood(limits=())
     return await keep(visit, command.session, understood, limits=()) + Outcome(settles=True)
 
@@ -61,12 +76,14 @@ async def go_gentle(visit: Visit, command: GoGentle) -> Outcome:
 
 @admitted
 async def skip_body_mass(visit: Visit, command: SkipBodyMass) -> Outcome:
+    await must_still_ask(visit, Ask.BODY_MASS, answered=(await visit.profile()).body_mass_kg is not None)
     kept = await keep(visit, command.session, None, body_mass_skipped=True)
     return kept + Outcome(settles=True)
 
 
 @admitted
 async def choose_pair(visit: Visit, command: ChoosePair) -> Outcome:
+    await must_still_ask(visit, Ask.PAIR, answered=(await visit.profile()).pair is not None)
     kept = await keep(visit, command.session, None, pair=command.pair)
     return kept + Outcome(settles=True)
 
@@ -75,6 +92,8 @@ async def choose_pair(visit: Visit, command: ChoosePair) -> Outcome:
 async def tell_ability(visit: Visit, command: TellAbility) -> Outcome:
     if not catalogue().knows(command.movement):
         raise UnknownThing
+    told = any(one.movement == command.movement for one in (await visit.profile()).evidence)
+    await must_still_ask(visit, Ask.ABILITY, answered=told)
     evidence = Evidence(
         movement=command.movement,
         variant=await variant_asked_for(visit, command.movement),
@@ -118,7 +137,7 @@ async def keep(
     await visit.uow.profiles.save(visit.person.id, Profile.model_validate(dict(profile) | facts), visit.now)
     await visit.uow.questions.close(visit.chat)
     if session_id is None:
-        return visit.told(AnswerKept(understood=understood or Understood()))
+        return await answer_kept(visit, understood or Understood())
     return await my_version(visit, MyVersion(session=session_id), understood)
 
 
@@ -183,6 +202,9 @@ async def tell_limits(visit: Visit, session_id: int | None, text: str) -> Outcom
     # `All good apart from ...` is no plain nothing, whatever could be read of it.
     if read.limits is None or (not read.limits and _EXCEPT.search(text)):
         return None
+    if is_fine_now(text) and set(read.limits) <= set(joints()):
+        fine = visit.told(FineNow(limits=read.limits))
+        return fine + await keep(visit, session_id, None, limits=(await visit.profile()).limits or ())
     profile = with_limits(await visit.profile(), read.limits)
     memberships = await visit.memberships()
     if not memberships:
@@ -252,11 +274,18 @@ async def ask_again(visit: Visit, refs: Mapping[str, Any], unread: str) -> Outco
         return await go_gently(visit, question, refs["session"])
     profile = await visit.profile()
     words = (unread[:QUOTED],) if unread else ()
-    spares = question.ask is Ask.LIMITS and unread and not unread.rstrip().endswith("?")
+    spares = question.ask is Ask.LIMITS and names_the_unknown(unread)
     offered = await offer(visit, (unread,), agreed=False) if spares else None
     understood = Understood(unread=words if offered is None else (), units=profile.units)
     asked = await ask(visit, question, profile, refs["session"], understood, again=bool(unread))
     return (offered or Outcome()) + asked
+
+
+def names_the_unknown(words: str) -> bool:
+    """Whether somebody may have told what nobody here knows: a word that no sentence of ours has, and no question."""
+    known = lexicon().words
+    typed = re.findall(r"[^\W\d_]{4,}", fold(words))
+    return not words.rstrip().endswith("?") and any(w not in known and stem(w) not in known for w in typed)
 
 
 async def ask_weight(

@@ -151,6 +151,14 @@ class LinesTold(Said):
     units: MassUnit
 
 
+class NoSuchLine(Said):
+    """They ask of a movement that isn't in their version."""
+
+    version_id: int
+    session_id: int
+    movement: str
+
+
 class AskWhichGroup(Said):
     """Several groups have a session now. `sessions`: id, and the title of its group; `then`: what is shown of it."""
 
@@ -242,24 +250,30 @@ class Me(Said):
 
 
 class UnitsKept(Said):
-    """In which units their loads are written from now on."""
+    """In which units their loads are written from now on. `waits`: there is no version to show so yet."""
 
     units: MassUnit
+    waits: bool = False
 
 
 class BodyMassNoted(Said):
-    """They told what they weigh when nobody asked."""
+    """They told what they weigh when nobody asked. `waits`: there is no version to show with it yet."""
 
     mass_kg: Decimal
     units: MassUnit
+    waits: bool = False
 
 
 class AbilityNoted(Said):
-    """What they told of an ability, kept: of kind `score`, it went so in a session, and more may go."""
+    """What they told of an ability, kept: of kind `score`, it went so in a session, and more may go.
+
+    `waits`: there is no version to show with it yet.
+    """
 
     evidence_id: int
     evidence: Evidence
     units: MassUnit
+    waits: bool = False
 
 
 class AbilityTakenBack(Said):
@@ -267,9 +281,10 @@ class AbilityTakenBack(Said):
 
 
 class AnswerKept(Said):
-    """A changed answer was stored."""
+    """A changed answer was stored. `waits`: there is no version to show with it yet."""
 
     understood: Understood
+    waits: bool = False
 
 
 class ChooseLine(Said):

@@ -4,7 +4,7 @@ from typing import Literal
 
 from core.desk.outcome import Outcome
 from core.desk.versions.looking import current
-from core.desk.versions.says import LinesTold, LineTold
+from core.desk.versions.says import LinesTold, LineTold, NoSuchLine
 from core.desk.versions.showing import done_before, last_times, profile_today, today_of, written_at
 from core.desk.visit import Visit
 from core.scaling.values import Change, Spot, VersionLine
@@ -13,8 +13,8 @@ from core.sessions.values import Session
 
 async def tell_lines(
     visit: Visit, version_id: int, about: Literal["why", "how_heavy"], movement: str | None
-) -> Outcome | None:
-    """The lines of their version that are asked about; None where it has none of that movement."""
+) -> Outcome:
+    """The lines of their version that are asked about; none of a movement that it hasn't got."""
     record, shown = await current(visit, version_id)
     profile = await profile_today(visit, record)
     numbered = list(enumerate(shown.version.spots, 1))
@@ -22,7 +22,7 @@ async def tell_lines(
         (place, line) for place, (spot, line) in numbered if _is_of(movement, spot, line, record.session)
     ]
     if movement is not None and not named:
-        return None
+        return visit.told(NoSuchLine(version_id=shown.id, session_id=record.id, movement=movement))
     told = named or [(place, line) for place, (_, line) in numbered if _is_worth_telling(line, about)]
     last = last_times(
         shown.version, await done_before(visit, record), profile.evidence, await today_of(visit, record)

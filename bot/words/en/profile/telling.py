@@ -13,14 +13,15 @@ from core.scaling.values import Ask
 @wording("en", UnitsKept)
 def units_kept(said: UnitsKept) -> Worded:
     name = "pounds" if said.units is MassUnit.LB else "kilos"
-    return Worded(f"From now on I write your loads in {name}. /today shows today's so.")
+    shown = "" if said.waits else " /today shows today's so."
+    return Worded(f"From now on I write your loads in {name}.{shown}")
 
 
 @wording("en", BodyMassNoted)
 def body_mass_noted(said: BodyMassNoted) -> Worded:
     text = fill(
-        "Thanks! Noted as your body weight: <b>{mass}</b>. Nobody else sees it. Your next version goes by it; "
-        "/today shows today's with it.",
+        "Thanks! Noted as your body weight: <b>{mass}</b>. Nobody else sees it. Your next version goes by it{shown}.",
+        shown="" if said.waits else "; /today shows today's with it",
         mass=in_words(said.mass_kg, said.units),
     )
     return Worded(text, ((Button("Not right", ChangeAnswer(ask=Ask.BODY_MASS)),),))
@@ -32,7 +33,8 @@ def ability_noted(said: AbilityNoted) -> Worded:
     if said.evidence.kind == "score":
         return Worded(load_kept(said), (row,))
     text = fill(
-        "Thanks! Kept as what you can do in a row: <b>{what}</b>. Your next version goes by it; /today shows today's.",
+        "Thanks! Kept as what you can do in a row: <b>{what}</b>. Your next version goes by it{shown}.",
+        shown="" if said.waits else "; /today shows today's",
         what=ability(said.evidence, said.units),
     )
     return Worded(text, (row,))

@@ -29,6 +29,19 @@ _ANSWERS: Final[Mapping[str, str]] = {
         "Nothing has to be bought. Tell me what there is, a chair or a bag of books counts, and your version uses just that. With "
         "nothing at all it works too."
     ),
+    "calories": (
+        "I don't count calories: they differ too much from body to body, and how you train says more. How hard it was for you, "
+        "from 1 to 10, is what I keep."
+    ),
+    # Common practice, no source; dark urine after hard training is a known sign of muscle breakdown.
+    "sore": (
+        "After something new, muscles are often sore for two or three days; easy movement helps, and a gentle day is fine: write "
+        "<i>my legs are sore</i>. If it is sharp, in a joint, or gets worse, stop and have it looked at. With dark urine, swelling or "
+        "weakness, see a doctor the same day."
+    ),
+    "leave": (
+        "Leave the group's chat, and I send you nothing of it any more. <i>forget me</i> erases all I have stored about you."
+    ),
     "groups": (
         "Yes: add me to each group as one of its admins. When you paste a session, what I read back says for which group it is, "
         "and a tap moves it to the other. What's posted, the board and the people stay apart."

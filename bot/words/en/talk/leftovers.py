@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from typing import Final
 
+from bot.words.en.versions.questions import ON_TREADMILL
 from bot.words.text import fill, listed, plural
 from bot.words.versions import limit_names
 from bot.words.wording import Button, Row, Worded, wording
@@ -11,9 +12,12 @@ from core.desk.coaching.commands import SeeNeeds
 from core.desk.commands import AboutMe, AskHelp, ChangeAnswer, Command, MyVersion, SeeBoard, SeeScores
 from core.desk.profile.commands import ExportMine, ForgetMe, PassOn, TakeAsTold
 from core.desk.talk.says import (
+    AnyTimeWillDo,
+    GoOnLater,
     HowItFeelsDecides,
     HowTheyJoin,
     LeftOver,
+    LessWillDo,
     Nearest,
     NobodyJudges,
     NoSwap,
@@ -23,6 +27,7 @@ from core.desk.talk.says import (
     NotYet,
     OnceYouHaveIt,
     OnlyAsked,
+    RunsOnTreadmill,
     WhoTrains,
 )
 from core.desk.versions.commands import ChangeLines, TodayDiffers
@@ -178,6 +183,33 @@ def how_it_feels_decides(said: HowItFeelsDecides) -> Worded:
             "much, make it easier, and your coach knows you best."
         )
     return Worded(f"{first} {rule}", beside_a_coach(said.version, said.word))
+
+
+@wording("en", AnyTimeWillDo)
+def any_time_will_do(_: AnyTimeWillDo) -> Worded:
+    return Worded(
+        "Yes: train when it suits you. Your version stays here, and /today brings it back until the next session comes. On "
+        "another day, put the day before your score, like <i>yesterday: 7+12</i>. A live class keeps its own time: /classes."
+    )
+
+
+@wording("en", LessWillDo)
+def less_will_do(said: LessWillDo) -> Worded:
+    text = (
+        "No, you don't have to. Rest whenever you need to, and stop earlier if that's enough for today: tell me how far you "
+        "got, and it counts as that. You needn't train every day either; a day of rest between two sessions is good for you."
+    )
+    return Worded(text, beside_a_coach(said.version, None))
+
+
+@wording("en", RunsOnTreadmill)
+def runs_on_treadmill(_: RunsOnTreadmill) -> Worded:
+    return Worded(ON_TREADMILL)
+
+
+@wording("en", GoOnLater)
+def go_on_later(_: GoOnLater) -> Worded:
+    return Worded("Whenever you like, /today goes on with your version.")
 
 
 @wording("en", NobodyJudges)

@@ -281,7 +281,9 @@ def change_undone(said: ChangeUndone) -> Worded:
 
 
 @wording("en", MattersNot)
-def matters_not(_: MattersNot) -> Worded:
+def matters_not(said: MattersNot) -> Worded:
+    if "treadmill" in said.names:
+        return Worded(idle(said.names))
     return Worded("Good to have! None of my versions depend on it, so there's nothing to note.")
 
 

@@ -2,6 +2,7 @@
 
 from bot.words.en.versions.version import part_words
 from bot.words.text import fill
+from bot.words.versions import limit_names
 from bot.words.wording import Button, Worded, wording
 from core.desk.commands import AllTold, RateEffort, TellHurt
 from core.desk.today.says import (
@@ -10,6 +11,7 @@ from core.desk.today.says import (
     AskPart,
     AskWhere,
     EffortNoted,
+    FineNow,
     HurtNoted,
     NothingSpared,
 )
@@ -70,6 +72,16 @@ NOTED = {
 @wording("en", HurtNoted)
 def hurt_noted(said: HurtNoted) -> Worded:
     return Worded(NOTED[said.hurt])
+
+
+@wording("en", FineNow)
+def fine_now(said: FineNow) -> Worded:
+    what = limit_names(said.limits, {}).removeprefix("sore ")
+    text = (
+        "Good that it's fine now: I leave everything in. If your {what} speaks up, stop that movement and write me "
+        "that it hurts, and I go round it."
+    )
+    return Worded(fill(text, what=what))
 
 
 @wording("en", NothingSpared)

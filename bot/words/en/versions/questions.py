@@ -53,7 +53,7 @@ def ask_about(said: AskAbout) -> Worded:
     text = question_text(said)
     before = said.understood and understood(said.understood)
     if said.again and said.question.ask is Ask.LIMITS:
-        before = f"{before or ''} I only know the commoner things. If it is something a doctor or midwife should have a say in, ask them before you train with it; I can go gentle with you until then."
+        before = f"{before or ''} I only know the commoner things. If it is something a doctor should have a say in, ask them before you train with it; I can go gentle with you until then."
     if said.again and said.question.ask is Ask.PAIR:
         before = PAIR_MEANT
     return Worded(f"{before}\n\n{text}" if before else text, answers(said))
@@ -246,11 +246,19 @@ def understood(said: Understood) -> str:
 
 def idle(names: Sequence[str]) -> str:
     """Nothing that was named is dropped without a word."""
-    named = listed([with_article(one) for one in names])
-    return fill(
+    others = listed([with_article(one) for one in names if one != "treadmill"])
+    left = fill(
         "{named} changes nothing in your sessions, so I keep no note of it.",
-        named=named[:1].upper() + named[1:],
+        named=others[:1].upper() + others[1:],
     )
+    return " ".join([ON_TREADMILL] * ("treadmill" in names) + [left] * bool(others))
+
+
+# Common practice, no source: the belt carries on, so a metre is a metre.
+ON_TREADMILL = (
+    "You can do every run on a treadmill: same distance or time, and it counts the same. Hold the rail while it starts, and "
+    "clip the stop cord on."
+)
 
 
 def things(equipment: tuple[Equipment, ...], units: MassUnit) -> str:
@@ -288,4 +296,6 @@ def counted(count: int, label: str) -> str:
 @wording("en", AnswerKept)
 def answer_kept(said: AnswerKept) -> Worded:
     noted = understood(said.understood) or "Noted."
+    if said.waits:
+        return Worded(noted)
     return Worded(f"{noted}\nSend /today for your version with that, or just wait for the next session.")

@@ -27,6 +27,7 @@ from core.desk.versions.says import (
     LastTime,
     LinesTold,
     LineTold,
+    NoSuchLine,
     NothingPosted,
     NoVersion,
     ShowVersion,
@@ -338,6 +339,15 @@ def lines_told(said: LinesTold) -> Worded:
     if not said.lines:
         return Worded(NOTHING_TO_TELL[said.about], (row,))
     return Worded(bullets([told_line(one, said.units) for one in said.lines]), (row,))
+
+
+@wording("en", NoSuchLine)
+def no_such_line(said: NoSuchLine) -> Worded:
+    row = (
+        Button("Change a line", ChangeLines(version=said.version_id)),
+        Button("My whole version", MyVersion(session=said.session_id)),
+    )
+    return Worded(fill("There's no {what} in your version of this session.", what=said.movement), (row,))
 
 
 NOTHING_TO_TELL = {
