@@ -30,7 +30,9 @@ _BARE: Final = re.compile(
 )
 
 
-_PLAIN: Final = re.compile(r"[0-9]\s?\+\s?[0-9]|(?<![0-9:])[0-9]{1,2}:[0-5][0-9]|[0-9]\s?(?:rounds?|rds?)\b")
+_PLAIN: Final = re.compile(
+    r"[0-9]\s?\+\s?[0-9]|(?<![0-9:])[0-9]{1,2}:[0-5][0-9]|[0-9]\s?(?:rounds?|rds?|k?cals?|calories)\b"
+)
 _FAR: Final = re.compile(r"[0-9]\s?(?:k|km|kms|m|mi|miles?|kilomet\w+)\b|\b(?:mile|marathon|best|pb|pr)\b")
 
 

@@ -154,8 +154,8 @@ async def do_as_told(visit: Visit, text: str, replied_to: int | None) -> Outcome
         of_oneself = [act for act in matter(own) if act.act in SAID_OF_ONESELF]
         outcome, _ = await carry_out(visit, of_oneself, scene)
         told = own if outcome else told
-    if outcome is None and set(near(told)) <= ONLY_ANSWERED and not told.acts:
-        outcome, _ = await carry_out(visit, [a.ACTS[name](text=text) for name in near(told)], scene)
+    if outcome is None and not told.acts and set(near(told)) <= ONLY_ANSWERED.keys():
+        outcome, _ = await carry_out(visit, [ONLY_ANSWERED[name](text=text) for name in near(told)], scene)
         told = told if outcome is None else Understood()
     if outcome is None:
         like_one = not told.acts and _LIKE_A_SCORE.intersection(told.between)
@@ -176,7 +176,7 @@ async def for_everybody(visit: Visit, text: str) -> Outcome | None:
 
 
 # What is most likely asked, if anything, and harms nobody where it wasn't.
-ONLY_ANSWERED: Final = frozenset({"whats_coming"})
+ONLY_ANSWERED: Final = {"whats_coming": a.WhatsComing}
 EVERYBODY: Final = frozenset({"everyone", "everybody", "team", "folks", "guys", "yall"})
 
 

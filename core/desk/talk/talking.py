@@ -73,7 +73,7 @@ from core.desk.today.breaks import BREAK
 from core.desk.today.easing import as_easing, tell_break
 from core.desk.today.easy_weeks import as_easy_week
 from core.desk.today.elsewhere import as_elsewhere
-from core.desk.today.felt import as_all_told, as_felt
+from core.desk.today.felt import as_all_told, as_felt, as_named_effort
 from core.desk.today.pain import as_complaint, as_over, as_stiffness
 from core.desk.today.reports import tell_where
 from core.desk.today.sides import as_side
@@ -305,10 +305,11 @@ READINGS = (
     as_equipment_change,
     as_elsewhere,
     as_easing,
-    beside(as_felt),
+    beside(as_named_effort),
     beside(as_complaint),
     as_stiffness,
     as_side,
+    as_felt,
     as_all_told,
     as_over,
     as_correction,

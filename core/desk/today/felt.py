@@ -50,6 +50,11 @@ async def as_felt(visit: Visit, text: str, session: int | None) -> Outcome | Non
     return await take_hurt(visit, record, hurt, text) + Outcome(settles=rated is not None)
 
 
+async def as_named_effort(visit: Visit, text: str, session: int | None) -> Outcome | None:
+    """Before what hurts is read: `rpe 8, shoulder niggled a bit` tells both."""
+    return await as_felt(visit, text, session) if await is_named(visit, text) else None
+
+
 async def is_named(visit: Visit, text: str) -> bool:
     """`rpe 8` is an effort whatever is asked; `maybe a 6` beside a question about a score, where it is like none."""
     if effort_beside(text) is not None and not is_like_a_score(text):
