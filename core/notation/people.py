@@ -45,7 +45,8 @@ def behind_name(text: str, names: Iterable[str]) -> NameInFront | None:
 _TO = r"(?:(?:please|pls|can you|could you)\s+)*(?:send|write|message|msg|text|dm|tell|whisper)"
 _SENDS = re.compile(rf"^\W*{_TO}\b", re.IGNORECASE)
 _ADDRESSED = re.compile(
-    rf"^\W*{_TO}(?:\s+(?:to|a (?:message|word) to))*\s+(?P<whom>[^:\n]{{1,40}}?)\s*:\s*(?P<words>\S.*)$",
+    rf"^\W*{_TO}(?:\s+(?:to|a (?:message|word) to))*\s+(?P<whom>[^:\n]{{1,40}}?)"
+    r"(?:\s+(?:(?:a|this|the|my)\s+)?(?:message|note|word|text|msg))?\s*:\s*(?P<words>\S.*)$",
     re.IGNORECASE | re.DOTALL,
 )
 _PLAINLY = re.compile(

@@ -155,7 +155,9 @@ async def for_which(visit: Visit, order: Order, group: Group) -> Holds:
 def last_day(until: str, today: date) -> date:
     """`sunday`, `two weeks`; a week where it can't be told."""
     days = find_days(until, today)
-    return days[0] if days else today + timedelta(days=read_span(until) or WEEK.days)
+    if not days:
+        return today + timedelta(days=read_span(until) or WEEK.days)
+    return days[0] + WEEK if days[0] == today and until not in {"today", "tonight"} else days[0]
 
 
 async def session_with(visit: Visit, order: Order, group: Group) -> SessionRecord | None:

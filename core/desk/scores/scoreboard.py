@@ -132,7 +132,7 @@ async def see_board(visit: Visit, command: SeeBoard) -> Outcome:
         return visit.told(AskWhichGroup(sessions=tuple(several), then="board"))
     record = await session_meant(visit, command.session)
     if record is None:
-        return visit.told(NothingPosted())
+        return visit.told(NothingPosted(coach=bool(await coached_ids(visit))))
     is_judge = visit.private and record.group_id in await coached_ids(visit)
     named = {"judge": is_judge, "group": await visit.title_of(record.group_id)}
     board = (await scoreboard(visit, record)).model_copy(update=named)

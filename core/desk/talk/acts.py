@@ -160,12 +160,21 @@ async def do_as_told(visit: Visit, text: str, replied_to: int | None) -> Outcome
     if outcome is None:
         like_one = not told.acts and _LIKE_A_SCORE.intersection(told.between)
         as_score = await own_score_amid_words(visit, text, scene, sure=bool(like_one))
-        about = await about_athlete(visit, text) if "order" in near(told) else None
+        about = await about_athlete(visit, text) if "order" in near(told) or is_short_of(told) else None
         about = about or await for_everybody(visit, text)
         held = await held_answer(visit)
         return as_score or about or held or await not_got(visit, told.unread, near(told), scene)
     left = (*unread, *told.unread)
     return as_one(visit, outcome + (await left_over(visit, left) if left else Outcome()))
+
+
+_OF_SCORES: Final = re.compile(r"\b(?:scores?|results?|times?)\b", re.IGNORECASE)
+
+
+def is_short_of(told: Understood) -> bool:
+    """Words that are like nothing, and ask nothing: of an athlete who is named they are rather an order."""
+    left = "".join(told.unread)
+    return not near(told) and not told.asks and "?" not in left and not _OF_SCORES.search(left)
 
 
 async def for_everybody(visit: Visit, text: str) -> Outcome | None:

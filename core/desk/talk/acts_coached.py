@@ -134,6 +134,9 @@ async def announce(visit: Visit, act: a.Announce, scene: Scene) -> Outcome | Non
     whom = addressed(scene.text) if as_opened(scene.text) is None else None
     if whom is not None:
         return visit.told(to_nobody(whom, await coached_athletes(visit)))
+    before, colon, _ = scene.text.partition(":")
+    if colon and find_name(before, tuple(await coached_athletes(visit))):
+        return visit.told(to_nobody(before.strip(), await coached_athletes(visit)))
     return await ask_announce(visit, act.text)
 
 

@@ -54,5 +54,6 @@ async def about_athlete(visit: Visit, text: str) -> Outcome | None:
 
 
 async def look(visit: Visit, act: a.Order, athlete: Membership) -> Outcome:
-    """What is surely an order, and not clear: nothing is changed, and it is said so."""
-    return await not_clear(visit, act, athlete) + await word_to_them(visit, act.text, athlete)
+    """What is only a word to them is offered as one; an order that isn't clear changes nothing, and it is said so."""
+    word = await word_to_them(visit, act.text, athlete)
+    return word if word.says else await not_clear(visit, act, athlete)

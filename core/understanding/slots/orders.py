@@ -228,6 +228,7 @@ def _when(stretch: Stretch) -> dict[str, Any]:
     until, named = days.until(stretch), days.days(stretch)
     if until is not None:
         return {"until": until}
-    if says(stretch, "lasting") or (not named and any(True for _ in stretch.helps("until_word"))):
+    ends = any(stretch.word(at) != "to" for at in stretch.helps("until_word"))
+    if says(stretch, "lasting") or (not named and ends):
         return {"until": "always"}
     return {"day": named[0]} if named else {}

@@ -66,3 +66,10 @@ async def test_a_question_goes_to_who_is_meant_and_the_answer_comes_back(crew, i
 async def test_what_stands_behind_announce_is_an_order_to_nobody(crew, ilse):
     await crew.coach.says("announce: no class tomorrow, leave Ilse out of the lift list")
     await crew.coach.hears("Shall everybody read this?")
+
+
+@pytest.mark.parametrize("words", ["Please send Ilse a message: see you soon", "tell ilse to text me, bye"])
+async def test_a_word_to_one_is_never_offered_to_everybody(crew, ilse, words):
+    await crew.coach.says(words)
+    asked = await crew.coach.hears("Shall Ilse read this, and nobody else?")
+    assert not any("Harbour crew" in one for one in asked.labels)

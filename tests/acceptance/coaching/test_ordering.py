@@ -139,3 +139,13 @@ async def test_a_number_for_a_number_is_of_the_line_that_has_it(crew, ilse):
     assert "10 push-ups" in (await crew.coach.hears("Ilse, as I'd do it")).text
     await crew.coach.says("Ilse 10 not 99")
     await crew.coach.hears("Nothing in Thursday strength has 99")
+
+
+async def test_until_a_weekday_that_is_today_is_until_the_next_one(crew, ilse):
+    await crew.coach.says("Ilse will be away until next monday, please leave her out")
+    await crew.coach.hears("Ilse is left out from Monday 2 March until Monday 9 March")
+
+
+async def test_a_wish_in_many_words_holds_for_the_session_in_hand_alone(crew, ilse):
+    await crew.coach.says("I would like Ilse to do 6 burpees")
+    await crew.coach.hears("Done for Ilse, in Thursday strength only")
