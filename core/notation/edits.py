@@ -13,7 +13,7 @@ _CLASS = re.compile(r"\bclass(?:es)?\b", re.IGNORECASE)
 _ENDS = r"(?:,? (?:instead|please|pls|now|today|then|thanks|again))*"
 _BEGINS = (
     r"(?:(?:ok|okay|no|wait|sorry|actually|hmm+|oh|oops|whoops|ugh|shit|damn|my bad|and|also"
-    r"|please|pls|hey|let'?s|can (?:you|we)|could (?:you|we)"
+    r"|please to|please|pls|hey|let'?s|can (?:you|we)|could (?:you|we)"
     r"|i(?:'d| would) (?:like|rather)(?: to)?|we(?:'ll| will| should)|you (?:can|could))\W+)*"
 )
 _MAKE = r"(?:make|change|set|turn|switch|adjust|update|reduce|raise|lower|increase|cut|drop|bump|put|scale)"
@@ -22,9 +22,9 @@ _ADD = r"(?:add|put|throw|stick|include|insert|do|have)(?: also| in| on| back)*"
 _PART = r"(?:warm|cool|main|skill|strength|part|block|first|second|third|last|finisher|workout)[\w -]{0,14}"
 _LAST = r" (?:to|into) it"
 _AS = r"(?:as|for) (?:the |an? )?"
-_AT = r"(?:right )?(?:at|to|on) the (?:very )?"
+_AT = r"(?:right )?(?:at|to|on|in) (?:the )?(?:very )?"
 _FIRST = (
-    rf"(?: {_AT}(?:start|beginning|top|front)| first(?: thing)?| before (?:everything|all of it)"
+    rf"(?: {_AT}(?:start|begin(?:ning)?|top|front)| first(?: thing)?| before (?:everything|all of it)"
     rf"| {_AS}(?:warm[- ]?up|first(?: one| thing)?)| in front| beforehand)"
 )
 _LASTLY = rf"(?: (?:at|to|on) the (?:very )?end| {_AS}last(?: one| thing)?)"

@@ -33,7 +33,7 @@ RELATIVE_DAY = re.compile(
 TIME = re.compile(
     r"(?<![\d:.,/+-])(?P<h>[01]?\d|2[0-3])"
     r"(?:(?:[:.h](?P<m>[0-5]\d))?\s?(?P<half>am|pm|a\.m\.?|p\.m\.?)(?![a-z])"
-    r"|[:.h](?P<m2>[0-5]\d)(?:\s?(?:h|hrs?|o'?clock)\b)?|\s?(?:h|o'?clock)\b)(?![\d:])"
+    r"|[:.h](?P<m2>[0-5]\d)(?:\s?(?:h|hrs?|o\s?'?\s?clock)\b)?|\s?(?:h|o\s?'?\s?clock)\b)(?![\d:])"
     r"|\b(?P<word>noon|midday|midnight)\b",
     re.IGNORECASE,
 )

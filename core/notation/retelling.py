@@ -31,7 +31,7 @@ _IS: Final = r"(?:'s| is|'re| are| should be| shall be| must be)"
 _NOT: Final = r"(?:,? (?:and )?(?:not|instead of) (?:the |an? )?(?P<t>[^,;]+?))?"
 _SHAPES: Final = (
     rf"(?:that|it|this|those|these|they|everything){_IS}(?: meant to be)? (?:an? )?(?P<n>.+?){_NOT}(?P<x>)",
-    rf"(?:its|thats) (?:an? )?(?P<n>.+?){_NOT}(?P<x>)",
+    rf"(?:its|thats|is) (?:an? )?(?P<n>.+?){_NOT}(?P<x>)",
     rf"i (?:meant|mean|said|wrote) (?:an? )?(?P<n>.+?){_NOT}(?P<x>)",
     rf"(?:make|change|turn) (?:it|that|this)(?: to| into)? (?:an? )?(?P<n>.+?){_NOT}(?P<x>)",
     rf"(?:the |my )?(?P<x>[^,;]{{2,30}}?){_OF_IS} (?:an? )?(?P<n>.+?){_NOT}",

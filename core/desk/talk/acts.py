@@ -118,7 +118,7 @@ USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
     a.Edit: coached.edit,
     a.Post: coached.post,
     a.Withdraw: coached.withdraw,
-    a.TellsClass: wishes.classes,
+    a.TellsClass: coached.tells_class,
     a.ClassChange: coached.class_change,
     a.ClassOff: coached.class_off,
     a.Order: coached.order,

@@ -5,11 +5,13 @@ from datetime import timedelta
 from typing import Final
 
 from core.desk.classes.in_words import of_a_session
+from core.desk.classes.setting_up import propose_class
 from core.desk.coached import coached_athletes, coached_groups, coached_ids, names_in
 from core.desk.coaching import overseeing
 from core.desk.coaching.announcing import ask_announce, to_nobody
 from core.desk.coaching.says import FaultUnclear
 from core.desk.commands import DraftSession
+from core.desk.days import today_in
 from core.desk.outcome import Outcome
 from core.desk.scores.progress import how_they_do
 from core.desk.sessions.coming import whats_scheduled, which_draft
@@ -31,6 +33,7 @@ from core.desk.talk.understood import as_opened
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.notation.chat import calls_a_rest_day
+from core.notation.classes import class_in
 from core.notation.people import addressed, find_name
 from core.notation.session import read_session
 from core.store.records import Membership, Role
@@ -56,6 +59,15 @@ async def class_off(visit: Visit, act: a.ClassOff, scene: Scene) -> Outcome | No
     if calls_a_rest_day(act.text):
         return await ask_announce(visit, act.text)
     return await of_a_session(visit, scene.text) or await classes(visit, act, scene)
+
+
+async def tells_class(visit: Visit, act: a.TellsClass, scene: Scene) -> Outcome | None:
+    """Whatever words tell of it, read back before it is set up; the list where no day and no hour is told."""
+    groups = await coached_groups(visit)
+    read = class_in(act.text, today_in(groups[0], visit.now)) if groups else None
+    if read is None or not (read.weekdays or read.on) or read.at is None:
+        return await classes(visit, act, scene)
+    return await propose_class(visit, read.model_copy(update={"title": None}), act.text, groups)
 
 
 async def class_change(visit: Visit, act: a.ClassChange, scene: Scene) -> Outcome | None:

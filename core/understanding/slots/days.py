@@ -71,17 +71,16 @@ def until(stretch: Stretch) -> str | None:
         before = range(max(stretch.start, one.start - 2), one.start)
         if any(stretch.marked.helps(at, "until_word") is not None for at in before):
             return _day(one)
-    return _how_long(stretch)
+    return how_long(stretch)
 
 
-def _how_long(stretch: Stretch) -> str | None:
-    """`for two weeks`, `zwei Wochen lang`."""
+def how_long(stretch: Stretch, *, bare: bool = False) -> str | None:
+    """`for two weeks`, `zwei Wochen lang`; `bare`: without a word for it too."""
     for one in stretch.quantities("span"):
         beside = (one.start - 1, one.start - 2, one.end)
         count = round(one.value / _UNITS[one.unit][0]) if one.unit in _UNITS else 0
-        if count in _COUNTS and any(
-            stretch.marked.helps(at, "for_word") is not None for at in beside if at >= 0
-        ):
+        is_said = bare or any(stretch.marked.helps(at, "for_word") is not None for at in beside if at >= 0)
+        if count in _COUNTS and is_said:
             name = _UNITS[one.unit][1]
             return f"{_COUNTS[count]} {name}{'s' if count > 1 else ''}"
     return None

@@ -57,6 +57,8 @@ def order(stretch: Stretch) -> dict[str, Any]:
         or _done_a_way(stretch)
         or _number_for_number(stretch)
     )
+    if found.get("step") == "away":
+        return found | _away_till(stretch)
     return found | _when(stretch) if found else {}
 
 
@@ -222,6 +224,12 @@ def _counted(stretch: Stretch) -> dict[str, Any]:
     numbers = stretch.quantities("number", "reps", "distance", "span")
     is_one = len(numbers) == 1 or (len(numbers) > 1 and says(stretch, "not"))
     return told | {"step": "amount", "amount": numbers[0].value} if is_one else {}
+
+
+def _away_till(stretch: Stretch) -> dict[str, Any]:
+    """`On holiday two weeks` needs no word for how long."""
+    span = days.how_long(stretch, bare=True)
+    return _when(stretch) or ({"until": span} if span else {})
 
 
 def _when(stretch: Stretch) -> dict[str, Any]:

@@ -411,3 +411,15 @@ async def test_a_board_under_a_weekday_is_no_class(crew):
     await crew.coach.says("Tues\n20 min easy run\n3 x 12 lunges\n3 x 10 push ups\ncool down walk 5 min")
     read = await crew.coach.hears("Here's how I read it")
     assert "12 lunges" in read.text
+
+
+@pytest.mark.parametrize(
+    ("words", "told"),
+    [
+        ("i want class every monday 19 o clock, link https://example.org/a", "Mondays at 19:00"),
+        ("From next week on we train on Tuesdays and Thursdays at 18:00 online", "Thursdays at 18:00"),
+    ],
+)
+async def test_a_class_may_be_told_in_any_words(crew, words, told):
+    await crew.coach.says(words)
+    await crew.coach.hears(told)

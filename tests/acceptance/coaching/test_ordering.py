@@ -149,3 +149,8 @@ async def test_until_a_weekday_that_is_today_is_until_the_next_one(crew, ilse):
 async def test_a_wish_in_many_words_holds_for_the_session_in_hand_alone(crew, ilse):
     await crew.coach.says("I would like Ilse to do 6 burpees")
     await crew.coach.hears("Done for Ilse, in Thursday strength only")
+
+
+async def test_a_holiday_of_so_long_needs_no_word_for_how_long(crew, ilse):
+    await crew.coach.says("Ilse is in vacation 2 week")
+    await crew.coach.hears("Ilse is left out from Monday 2 March until Monday 16 March")

@@ -85,3 +85,18 @@ def test_a_line_may_come_out_of_its_part(words):
     *_, amrap, last = kinds(after(GYM, words))
     assert "plank" not in amrap[1]
     assert last[1] == ["plank"]
+
+
+PLAIN = "training of today\n3 round\n10 push up\n400 m running"
+
+
+@pytest.mark.parametrize(
+    ("words", "line"),
+    [("sorry is 4 round", "4 rounds"), ("put 20 jumping jack at begin", "Warm-up: 20 jumping jack")],
+)
+def test_what_is_said_in_few_words_of_a_language_is_heard(words, line):
+    assert line in after(PLAIN, words).splitlines()
+
+
+def test_a_line_is_taken_away_politely():
+    assert "run" not in after(PLAIN, "please to take away running")
