@@ -8,6 +8,7 @@ from core.measures import AmountUnit
 from core.notation.drafts import Draft
 from core.notation.finished import Problem, block_of, is_circuit
 from core.notation.formats import UNSCORED
+from core.notation.paces import RESTING
 from core.notation.pieces import Piece
 from core.notation.quantities import MINUTE_S
 from core.notation.rungs import as_ladder
@@ -154,7 +155,8 @@ def _runs(draft: Draft) -> Iterator[Draft]:
             yield from _one_by_one(replace(draft, lines=lines))
         else:
             facts = {name: value for name, value in draft.facts.items() if name != "rest_s"}
-            yield replace(draft, lines=lines, facts=facts)
+            notes = [note for note in draft.notes if not RESTING.search(note.lower())]
+            yield replace(draft, lines=lines, facts=facts, notes=notes)
 
 
 def _as_often(draft: Draft) -> Iterator[Draft]:

@@ -18,11 +18,11 @@ _WORD = re.compile(r"[^\W\d_]{3,}")
 _FAR = re.compile(
     r"(?<![\w.])(?:[1-9][0-9]{2,3}\s?m(?:et(?:re|er)s)?|[1-9][0-9]?(?:\.[0-9])?\s?k(?:m|ilomet(?:re|er)s))\b"
 )
-_HARD = re.compile(r"\b(?:hard|fast|quick|uphill|up|brisk|strong|all out)\b")
+_HARD = re.compile(r"\b(?:hard|fast|quick|(?:up)?hill|up|brisk|strong|all out)\b")
 
 # Only who runs speaks so (common practice, no source).
 _ON_FOOT = re.compile(
-    r"\b(?:fartlek|tempo(?=\s?(?:\(|pace|effort|$))|threshold|uphill|hill (?:rep(?:eat)?s|sprints?)"
+    r"\b(?:fartlek|tempo(?=\s?(?:\(|pace|effort|$))|threshold|uphill|hills?"
     r"|(?:easy|long|recovery) run)\b",
     re.MULTILINE,
 )
@@ -82,6 +82,8 @@ def go_easy(draft: Draft, way: Meaning | None, lexicon: Lexicon) -> None:
 def goes_that_way(piece: Piece, way: Meaning | None) -> bool:
     """Whether something nameless goes the way of all: `10 min easy`, `8 x 20 s up hard`, `6 x 500 m`, `12' @ r18`."""
     said = " ".join(piece.notes).lower()
+    if piece.sets and piece.unit is None and is_paced(said) and (piece.amount or 0) >= _SHORTEST_RUN_M:
+        piece.unit = AmountUnit.METRES  # `8 x 400 @ 5k pace`
     if is_far(piece):
         return bool(piece.sets) or is_paced(said)
     timed = piece.unit is AmountUnit.SECONDS and bool(piece.amount)

@@ -16,7 +16,7 @@ SIDE = re.compile(
     r"\b(?P<s>alternat(?:ing|e|ed)|alt)\b\.?(?:\s(?:arms|legs|sides)\b)?|(?<!time\s)\b(?P<lr>left|right)\b(?:\s(?:side|arm|leg|hand))?(?:\sonly)?"
 )
 _MANNERS = re.compile(
-    r"\b(?:synchro(?:nised|nized)?|sync|practice|drills?|easy|slow(?:ly)?|steady|strong|strict|controlled|brisk|fast|light(?:er)?|heavier"
+    r"\b(?:synchro(?:nised|nized)?|sync|practice|drills?|easy|slow(?:ly)?|steady|strong|strict|controlled|brisk|fast|light(?:er)?|heavier|(?:up)?hill"
     r"|moderate|gentle|gently|recovery|hard|heavy|erg|machine|total|zone [1-5]|z[1-5]"
     r"|unbroken|full range|chest to floor|body ?weight|bw"
     r"|(?:for|in) (?:the )?(?:remaining time|time (?:left|remaining))"

@@ -52,6 +52,9 @@ _RECKONED = re.compile(
     r"|[a-z' ]{0,24}\b(?:broken|breaks?|drops?|drop it|miss(?:es)?|fails?)\b[a-z' ]{0,16}"
     r"|[a-z+ ]{3,40}(?==\s?(?:1|one|rest|recovery)\b(?![.:/0-9])))\s?=\s?\S"
 )
+_ITS_END = re.compile(
+    r"^[\s~;]*(?:and )?(?:the )?(?:last|final)\s(?:[0-9]{1,4}\s?(?:k?m|mins?|s|secs?|rounds?|reps?|sets?)?|one|few)\b"
+)
 _RANGE = re.compile(
     r"(?P<n>[0-9]{1,3})\s?(?P<u>min|s|sec)?\w{0,6}\s?(?:-|to)\s?[0-9]{1,3}\s?(?P<v>min|s|sec)?"
 )
@@ -83,6 +86,11 @@ def take_manners(strip: Strip, row: Row) -> Iterator[str]:
 def is_reckoned(words: str) -> bool:
     """Whether words in lower case say what something costs or counts as: `each break = 3 burpees`."""
     return _RECKONED.match(words) is not None
+
+
+def is_its_end(words: str) -> bool:
+    """Whether words in lower case say how the end of what stands before them is done: `last 3 km at marathon pace`."""
+    return _ITS_END.match(words) is not None
 
 
 def least_rest(manner: str) -> float | None:

@@ -27,7 +27,7 @@ PARTS = {
     r"(?P<s>[0-9]{1,3}(?:,[0-9]{1,3}){2,30}|[0-9]{1,3}(?:,\s[0-9]{1,3}){3,30}"
     r"|[0-9]{1,3}(?:\s[0-9]{1,3}){2,30}(?=\s[a-z]))(?![0-9./:,]|-[0-9x]|\s?(?:kg|lb|%))",
     "pause": r"(?:(?:(?:easy|slow|active|passive|full|walk(?:ing)?|jog(?:ging)?) ){0,2}"
-    r"(?:rest(?:ing)?|recovery|break)|rst|recover|pause|break|breather"
+    r"(?:rest(?:ing)?|rec(?:ov(?:ery)?)?|break)|rst|recover|pause|break|breather"
     r"|(?:(?:easy|slow) )?(?:jog|walk)(?=\s(?:between|after|b/w|btw)))",
     "on": r"(?:on|hard|fast|sprint|all[ -]out|(?:of )?(?:work(?:ing)?|exercises?|effort|action|activity|moving)"
     r"|(?:on |of |for |at )?(?:each|every|per) (?:exercise|move|movement|station|one))",
@@ -46,7 +46,7 @@ PARTS = {
     "fast": r"(?:for (?:the )?time|against the clock|as fast as (?:possible|you can)|afap\b)",
     "of": r"(?:\s?\bof\b)?",
     "between": r"(?:\s(?:in\s)?(?:between|after|aftr|b/w|bw|bt?wn?|betw)\b(?:\s(?:each|every|the|all|your))?"
-    r"(?:\s(?:rounds?|rds?|sets?|series?|efforts?|intervals?|runs?|exercises?|stations?|pairs?|supersets?"
+    r"(?:\s(?:rounds?|rds?|sets?|series?|efforts?|reps?|intervals?|runs?|exercises?|stations?|pairs?|supersets?"
     r"|one|two|three|tries|arms|legs|sides|[a-h][1-9])\b)?"
     r"|\s(?:each|every|per) (?:round|set|effort|interval)\b)?",
     "aim": r"\b(?:aim(?:ing)?|target|goal)\b(?:\s(?:is|score|time|for|about|around|to get)\b){0,3}",

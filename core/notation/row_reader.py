@@ -26,7 +26,7 @@ from core.notation.labels.facts import heading_of, is_remark, told_by
 from core.notation.ladders import with_an_end
 from core.notation.lines import with_sexes_bound
 from core.notation.lone import read_lone
-from core.notation.manners import is_reckoned, least_rest, take_labels, take_manners
+from core.notation.manners import is_its_end, is_reckoned, least_rest, take_labels, take_manners
 from core.notation.names import Lexicon
 from core.notation.paces import take_paces
 from core.notation.phrases import take_phrases
@@ -48,6 +48,7 @@ _TIMES = re.compile(r"x\s?[1-9][0-9]?")
 _DOSES = frozenset({"format", "every_s", "rounds"})
 _SETS_OF_SETS = re.compile(
     r"(?P<front>\b(?P<again>[2-6])\s?x\s?\()[1-9][0-9]?\s?x\s?[^()]{2,40}(?P<behind>\))"
+    r"|(?P<of>\b(?P<often>[2-6])\s(?:sets|series|blocks|lots)\sof\s)(?=[1-9][0-9]?\s?x\s?[0-9]{2,4}\s?k?m\b)"
 )
 # `1 min fast / 2 min easy`: what is done easily meanwhile
 _EASY_OFF = re.compile(rf"/\s?(?P<said>{DURATION}\s(?:easy|slow|walking))\b")
@@ -129,8 +130,8 @@ def _read_phrases(reading: Reading, strip: Strip) -> None:
 def _read_sets_of_sets(reading: Reading, strip: Strip) -> None:
     """`2 x (4 x 500 m)`: all of it so often."""
     if match := _SETS_OF_SETS.search(strip.text):
-        reading.facts["again"] = int(match["again"])
-        for start, end in (match.span("front"), match.span("behind")):
+        reading.facts["again"] = int(match["again"] or match["often"])
+        for start, end in (match.span(name) for name in ("front", "behind", "of") if match[name]):
             strip.text = strip.text[:start] + " " * (end - start) + strip.text[end:]
 
 
@@ -232,8 +233,9 @@ def _read_pieces(
         if not _ALONE.search(text):
             _annotate(reading, mine)
             continue
-        if is_reckoned(text):
-            _annotate(reading, [*mine, reading.row.own_words(start, end)])
+        if is_reckoned(text) or (reading.pieces and is_its_end(text)):
+            said = reading.row.own_words(start, end)
+            _annotate(reading, [*(note for note in mine if note not in said), said])
             continue
         pieces = split(text, start, lexicon, unit)
         _name_by_bracket(pieces[-1], mine, lexicon)

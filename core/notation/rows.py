@@ -111,9 +111,10 @@ def _take_easy(reading: Reading) -> None:
         return
     work, rest = reading.pieces
     far = work.sets and work.meaning and work.unit in {AmountUnit.SECONDS, AmountUnit.METRES}
-    timed = rest.unit is AmountUnit.SECONDS and rest.amount and not (rest.sets or rest.unread)
-    if far and timed and _is_gone_slower(rest, work):
-        reading.facts["rest_s"] = rest.amount
+    told = rest.amount and not (rest.sets or rest.unread)
+    if far and told and rest.unit in {AmountUnit.SECONDS, AmountUnit.METRES} and _is_gone_slower(rest, work):
+        if rest.unit is AmountUnit.SECONDS:
+            reading.facts["rest_s"] = rest.amount
         reading.notes.append(rest.text)
         reading.pieces.remove(rest)
 
@@ -151,7 +152,8 @@ def _told_by_time(reading: Reading, piece: Piece, *, opens: bool) -> Facts:
     in_front = piece is reading.pieces[0] and COLON.match(reading.row.text, piece.end)
     others = [one for one in reading.pieces if one is not piece]
     alone = not any(one.amount or one.sets for one in others) and bool(others or reading.facts)
-    of_the_part = (reading.kind is not None and len(reading.pieces) == 1) or (opens and alone)
+    headed = reading.kind is not None and not any(one.amount or one.sets or one.meaning for one in others)
+    of_the_part = headed or (opens and alone)
     if (in_front or of_the_part) and not reading.facts.keys() & {
         "minutes",
         "rounds",

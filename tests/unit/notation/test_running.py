@@ -181,3 +181,28 @@ def test_a_few_minutes_are_no_letter_of_a_list():
     found = read(f"{board}\n(90 s after A2)")
     assert [block.kind for block in found.session.blocks] == [BlockKind.WARM_UP, BlockKind.STRENGTH]
     assert found.session.blocks[1].rest_s == 90
+
+
+def test_a_hill_is_run_up_and_what_is_easy_beside_it_is_not():
+    assert ways_of("Hills\n15 min easy\n10 x 60s hill, jog down") == [("run", None, 900), ("run", None, 60)]
+
+
+def test_bare_hundreds_at_a_pace_are_metres_and_what_is_jogged_behind_them_is_no_work():
+    (block,) = blocks_of("8 x 400 @ 5k pace, 200 jog")
+    (line,) = block.lines
+    assert (block.rounds, line.amount, str(line.unit), block.notes) == (8, 400, "m", "200 jog")
+
+
+def test_how_its_end_is_run_is_said_of_a_run():
+    (block,) = blocks_of("Long run 18 km easy, last 3 km at marathon pace")
+    assert block.lines[0].notes == "easy; last 3 km at marathon pace"
+
+
+def test_sets_of_sets_need_no_bracket():
+    blocks = read("3 sets of 6 x 200 m, 1 min between reps").session.blocks
+    assert [(block.rounds, block.rest_s) for block in blocks] == [(6, 60)] * 3
+
+
+def test_what_is_jogged_between_is_said_of_no_other_part():
+    *_, last = blocks_of("2 km easy\n3 x 10 min tempo, 3 min jog between\n2 km easy")
+    assert last.notes is None
