@@ -61,6 +61,13 @@ def way_for(piece: Piece, way: Meaning | None, lexicon: Lexicon) -> Meaning | No
     return lexicon.exact(way.movement if way else "run") if way is None or is_far(piece) else way
 
 
+def take_metres(piece: Piece) -> None:
+    """`8 x 400 @ 5k pace`: hundreds of nothing at a pace are metres."""
+    bare = piece.sets and piece.unit is None and not (piece.meaning or piece.unread)
+    if bare and (piece.amount or 0) >= _SHORTEST_RUN_M and is_paced(" ".join(piece.notes).lower()):
+        piece.unit = AmountUnit.METRES
+
+
 def not_fast(piece: Piece, lexicon: Lexicon) -> None:
     """What is told to be easy is not done the fast way, whatever the day is called: `Tempo run: 10 min easy`."""
     if piece.meaning and piece.meaning.variant in _FAST and is_taken_easy(piece):
@@ -82,8 +89,6 @@ def go_easy(draft: Draft, way: Meaning | None, lexicon: Lexicon) -> None:
 def goes_that_way(piece: Piece, way: Meaning | None) -> bool:
     """Whether something nameless goes the way of all: `10 min easy`, `8 x 20 s up hard`, `6 x 500 m`, `12' @ r18`."""
     said = " ".join(piece.notes).lower()
-    if piece.sets and piece.unit is None and is_paced(said) and (piece.amount or 0) >= _SHORTEST_RUN_M:
-        piece.unit = AmountUnit.METRES  # `8 x 400 @ 5k pace`
     if is_far(piece):
         return bool(piece.sets) or is_paced(said)
     timed = piece.unit is AmountUnit.SECONDS and bool(piece.amount)

@@ -12,7 +12,7 @@ from core.notation.days import names_days
 from core.notation.drafts import Draft, Placed, goes_on
 from core.notation.efforts import EASY_ANYWAY, effort_of, take_effort, with_effort
 from core.notation.formats import UNSCORED
-from core.notation.going import go_easy, goes_that_way, is_far, not_fast, way_for, way_of_all
+from core.notation.going import go_easy, goes_that_way, is_far, not_fast, take_metres, way_for, way_of_all
 from core.notation.headings import DATE
 from core.notation.kinds import by_place, tells_how_much
 from core.notation.names import Lexicon, Meaning, lexicon
@@ -165,6 +165,7 @@ class _Reader:
         self.corrected += reading.corrected
         keep_beside(reading)
         for piece in reading.pieces:
+            take_metres(piece)
             heads = COLON.match(reading.row.text, piece.end)
             if goes_that_way(piece, self.way) and not (heads or self._is_open(piece)):
                 piece.meaning = way_for(piece, self.way, self.lexicon)
@@ -381,7 +382,9 @@ class _Reader:
             piece.meaning = way_for(piece, self.way, self.lexicon)
             lines.append(Placed(piece, reading.row))
         elif not piece.unread:
-            self.not_understood.append(named(reading.row, Stretch(piece.start, piece.end)))
+            goes = goes_that_way(piece, self.lexicon.exact("run"))
+            guess = f"{piece.text} run" if goes else None  # `easy 45'`: nothing says how
+            self.not_understood.append(named(reading.row, Stretch(piece.start, piece.end, guess)))
 
     def _rest_between_all(self, reading: Reading) -> None:
         """A rest that stands by itself is of all the sets above it in its paragraph that have none; so of tests."""

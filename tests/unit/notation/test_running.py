@@ -206,3 +206,13 @@ def test_sets_of_sets_need_no_bracket():
 def test_what_is_jogged_between_is_said_of_no_other_part():
     *_, last = blocks_of("2 km easy\n3 x 10 min tempo, 3 min jog between\n2 km easy")
     assert last.notes is None
+
+
+@pytest.mark.parametrize("text", ["Easy 45'", "30-40 min easy", "40 min steady"])
+def test_minutes_that_name_no_way_are_offered_as_a_run(text):
+    (open_still,) = read(text).not_understood
+    assert ways_of(open_still.guess)[0][0] == "run"
+
+
+def test_a_time_that_says_nothing_more_is_offered_as_nothing():
+    assert all(one.guess is None for one in read("12 min").not_understood)
