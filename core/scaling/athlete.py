@@ -316,7 +316,7 @@ class Athlete:
         cap = self.notes.cap(way.movement.pattern, grip.hold.count)
         if way.kin.k is None:
             return cap
-        counts = self.takes_care or self.catalogue.implement(grip.hold.implement).improvised
+        counts = self.light_duty or self.catalogue.implement(grip.hold.implement).improvised
         often = way.set_amount if counts and self._is_unseen(way) else None
         once = self._share_of_once(plan, way, grip) * self.sure_kg(way, often or 1.0)
         return min(cap, max(0.0, min(once, self._light_kg(plan, way)) / grip.per_kg))

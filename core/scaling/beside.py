@@ -27,6 +27,8 @@ RESISTS = frozenset({"band"})
 # What costs more than this whoever does it stands in for nothing.
 FARTHEST = 200
 
+STEPS_UP = "step-up"
+
 ONE_OVERHEAD = flags({Demand.WRIST_CARRIES})
 
 # About 0.1 MB each: what is asked for in the sessions of these days is much the same.
@@ -137,7 +139,7 @@ def _bare_way(variant_id: str, catalogue: Catalogue) -> Way:
         met=variant.met.value if variant.met else None,
         skill=variant.skill,
         dose=dose_of(movement, variant),
-        steps=movement.pattern is Pattern.LUNGE,
+        steps=movement.pattern is Pattern.LUNGE or variant.id.startswith(STEPS_UP),
         resists=not RESISTS.isdisjoint(variant.things),
     )
 

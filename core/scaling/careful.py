@@ -17,6 +17,7 @@ UP_AND_DOWN = flags({Demand.UP_AND_DOWN})
 BOLD, BALANCE = flags({Demand.BOLD}), flags({Demand.BALANCE})
 QUICK_STEPS = flags({Demand.QUICK_STEPS})
 HANGS_BACK = flags({Demand.DOORWAY, Demand.GRIP})
+OF_A_LEG: Final = frozenset({Demand.DEEP_KNEE_BEND, Demand.IMPACT})
 CLIMBED: Final = frozenset({"chair", "bench", "box"})
 # Who needs a high hold for their hands has one here.
 HIGH = ("table",)
@@ -52,6 +53,14 @@ def is_too_bold(way: Way, athlete: Athlete) -> bool:
         return True
     steps_freely = way.demands & QUICK_STEPS or (way.steps and not way.needs and way.demands & BALANCE)
     return bool(steps_freely) and not athlete.gates.may_pound
+
+
+def steps_onto_a_sore_leg(written: Way, athlete: Athlete) -> bool:
+    """Whether what is written isn't steps, and a leg is spared for which it is left: one leg carries them, then."""
+    if written.steps or not athlete.spares_a_joint(written):
+        return False
+    barrier = athlete.barrier(written)
+    return barrier is not None and not OF_A_LEG.isdisjoint(limit(barrier.about or "").rules_out)
 
 
 def is_unseen_hold(way: Way, athlete: Athlete) -> bool:

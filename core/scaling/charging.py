@@ -15,6 +15,7 @@ from core.scaling.careful import (
     is_too_quick,
     is_unseen_hold,
     leans_low,
+    steps_onto_a_sore_leg,
 )
 from core.scaling.costs import Charge, tenths
 from core.scaling.fit import ABOUT, Fit
@@ -89,7 +90,7 @@ def _of_risks(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
         yield Charge("quick", plan.costs.quick)
     if climbs_high(way, athlete):
         yield Charge("high_step", plan.costs.high_step)
-    if athlete.is_frail and way.steps:
+    if way.steps and (athlete.is_frail or steps_onto_a_sore_leg(plan.ways[0], athlete)):
         yield Charge("stepping", plan.costs.stepping)
 
 

@@ -26,7 +26,7 @@ SORE_SHARE = 2 / 3
 # Whoever takes care does so much of what they can, as it comes again: never their best in every round, and half where a
 # fall is what must not be; and holds so long what nobody saw them hold (estimates).
 CAREFUL_SHARE, FRAIL_SHARE = 2 / 3, 1 / 2
-FIRST_HOLD_S, FIRST_LEAN_S = 15.0, 25.0
+FIRST_HOLD_S, FIRST_LEAN_S = 20.0, 25.0
 
 # Many of what is light instead of a few heavy ones: so long all their sets last together, and so many are left at least
 # (estimates: three sets of ten or twelve a side for five heavy fives, common practice).
