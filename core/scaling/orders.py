@@ -33,6 +33,10 @@ class Pin(Value):
     by: Literal["coach", "athlete"] = "coach"
     cause: str | None = None
 
+    def leaves_out(self, movement: str) -> bool:
+        """Whether it is what is not to be done, or is called after it: no run on the spot either."""
+        return self.without is not None and set(self.without.split()) <= set(movement.split())
+
     def counts_on(self, day: date) -> bool:
         return (self.since is None or self.since <= day) and (self.until is None or day <= self.until)
 

@@ -119,7 +119,7 @@ def _pinned(plan: LinePlan, options: Iterable[Option], athlete: Athlete, pin: Pi
 
 
 def _matches(option: Option, pin: Pin) -> bool:
-    if option.way is None or option.way.movement.id == pin.without:
+    if option.way is None or pin.leaves_out(option.way.movement.id):
         return False
     if pin.bare and option.hold is not None:
         return False

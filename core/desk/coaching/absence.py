@@ -4,7 +4,7 @@ from collections.abc import Collection
 from datetime import date
 from typing import Final
 
-from core.desk.coaching.says import AwayTold
+from core.desk.coaching.says import AwayTold, BackTold
 from core.desk.outcome import Outcome
 from core.desk.visit import Visit
 from core.scaling.orders import Pin
@@ -35,6 +35,15 @@ async def leave_out(visit: Visit, athlete: Membership, since: date, until: date 
         until=until,
     )
     return visit.told(said)
+
+
+async def count_in_again(visit: Visit, athlete: Membership) -> Outcome:
+    """Whatever was said of an absence of theirs is over."""
+    told = await visit.uow.orders.standing_for(athlete.group_id, AWAY)
+    theirs = [one for one in told if one.person_id == athlete.person_id]
+    for one in theirs:
+        await visit.uow.orders.undo(one.id, visit.now)
+    return visit.told(BackTold(athlete=athlete.person.name, was_away=bool(theirs)))
 
 
 async def away_on(uow: Unit, group: int, day: date) -> Collection[int]:

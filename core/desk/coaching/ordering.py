@@ -10,7 +10,7 @@ from core.athletes.easing import WEEK
 from core.athletes.values import Profile
 from core.desk.access import admitted
 from core.desk.coached import athlete_in
-from core.desk.coaching.absence import leave_out
+from core.desk.coaching.absence import count_in_again, leave_out
 from core.desk.coaching.commands import CallWeekEasy, HoldAthlete, TakeOrdersBack
 from core.desk.coaching.overseeing import card_of, pin_for, try_on
 from core.desk.coaching.says import NothingToLookAt, Ordered, OrderNotDone, OrdersGone, WhyNot
@@ -85,6 +85,8 @@ async def of_no_line(visit: Visit, order: Order, athlete: Membership) -> Outcome
     """They are away, are held, or have an easy week; None for what becomes of the lines of a session."""
     if order.step == "away":
         return await away(visit, order, athlete)
+    if order.step == "back":
+        return await count_in_again(visit, athlete)
     if order.step == "rest":
         held = HoldAthlete(group=athlete.group_id, person=athlete.person_id, yes=True)
         return await hold_athlete(visit, held)
@@ -298,7 +300,7 @@ async def is_followed(
 def is_so_already(pin: Pin, line: VersionLine) -> bool:
     """Whether the line is what was ordered by whatever else: their own wish of the day goes first."""
     asks = pin.without is not None or pin.movement is not None or pin.bare
-    as_named = is_done_so(pin, line) and pin.without != line.movement
+    as_named = is_done_so(pin, line) and not pin.leaves_out(line.movement)
     return asks and as_named and not (pin.bare and line.load_kg)
 
 

@@ -291,6 +291,13 @@ class AwayTold(Said):
     until: date | None
 
 
+class BackTold(Said):
+    """Somebody is back; not `was_away`: the coach had never left them out."""
+
+    athlete: str
+    was_away: bool
+
+
 class OrdersGone(Said):
     """What was ordered in words for an athlete counts no longer."""
 

@@ -61,6 +61,7 @@ Step = Literal[
     "rounds",
     "rest",
     "away",
+    "back",
 ]
 
 

@@ -20,10 +20,24 @@ _LEAVES: Final = frozenset({"leave", "count", "keep"})
 # Between what says a step and the movement of it.
 _NEAR: Final = 4
 _OF_ALL: Final = frozenset(
-    {"easier", "harder", "bare", "written", "rest", "half", "fewer", "shorter", "away"}
+    {"easier", "harder", "bare", "written", "rest", "half", "fewer", "shorter", "away", "back"}
 )
+# These are of no line.
+_OF_SOMEBODY: Final = frozenset({"away", "back"})
 # Where one word may say several steps, what says most counts.
-_FIRST: Final = ("away", "shorter", "rest", "bare", "written", "half", "fewer", "easier", "harder", "out")
+_FIRST: Final = (
+    "back",
+    "away",
+    "shorter",
+    "rest",
+    "bare",
+    "written",
+    "half",
+    "fewer",
+    "easier",
+    "harder",
+    "out",
+)
 
 
 @cache
@@ -48,7 +62,7 @@ def order(stretch: Stretch) -> dict[str, Any]:
     """The fields of an order; {} where nothing is ordered that anybody could carry out by itself."""
     if says(stretch, "told") or any(at == stretch.start for at, _, _ in _said(stretch, "asked")):
         return {}
-    if stretch.marks("part", "maybe_part", "condition") and not _movements(stretch):
+    if stretch.marks("part", "maybe_part", "condition") and not _movements(stretch) and not _is_back(stretch):
         return {}
     found = (
         _swapped(stretch)
@@ -60,6 +74,11 @@ def order(stretch: Stretch) -> dict[str, Any]:
     if found.get("step") == "away":
         return found | _away_till(stretch)
     return found | _when(stretch) if found else {}
+
+
+def _is_back(stretch: Stretch) -> bool:
+    """`Finn is back` names no part of a body."""
+    return any(step == "back" for _, _, step in _said(stretch, "steps"))
 
 
 def says(stretch: Stretch, kind: str) -> bool:
@@ -186,12 +205,14 @@ def _steps(stretch: Stretch, named: Sequence[Named]) -> list[tuple[int, str]]:
     if not named and _leaves_out(stretch):
         return [(stretch.start, "away")]
     spans = [(one.start, one.end) for one in named]
-    spans += [(one.start, one.end) for one in stretch.marks("part", "maybe_part")]
+    spans += [(one.start, one.end) for one in stretch.marks("part", "maybe_part") if not _is_back(stretch)]
     inside = {at for start, end in spans for at in range(start, end)}
     told = [(end, step) for at, end, step in _said(stretch, "steps") if at not in inside]
     # `Rests 2 minutes between sets` is no day off.
     lasts = bool(stretch.quantities("span"))
-    told = [one for one in told if not (one[1] == "rest" and lasts) and not (one[1] == "away" and named)]
+    told = [
+        one for one in told if not (one[1] == "rest" and lasts) and not (one[1] in _OF_SOMEBODY and named)
+    ]
     return sorted(told, key=lambda one: _FIRST.index(one[1]))
 
 

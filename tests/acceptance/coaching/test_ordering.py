@@ -154,3 +154,20 @@ async def test_a_wish_in_many_words_holds_for_the_session_in_hand_alone(crew, il
 async def test_a_holiday_of_so_long_needs_no_word_for_how_long(crew, ilse):
     await crew.coach.says("Ilse is in vacation 2 week")
     await crew.coach.hears("Ilse is left out from Monday 2 March until Monday 16 March")
+
+
+async def test_who_is_back_is_counted_in_again(crew, ilse):
+    await crew.coach.says("leave Ilse out this week")
+    await crew.coach.hears("Ilse is left out")
+    await crew.coach.says("Ilse is back")
+    await crew.coach.hears("Ilse is counted in again")
+    await crew.coach.says("who trained this week?")
+    await crew.coach.hears("No score from Ilse")
+    await crew.coach.says("Ilse is back from holiday")
+    await crew.coach.hears("wasn't left out of anything")
+
+
+async def test_no_running_is_no_running_on_the_spot_either(crew, ilse):
+    await crew.coach.says("Ilse's hurt her hamstring. no running till monday")
+    await crew.coach.hears("no runs")
+    assert " run" not in (await crew.coach.hears("Ilse, as I'd do it")).text

@@ -7,7 +7,7 @@ from typing import Final
 from bot.words.text import fill, plural
 from bot.words.wording import Button, Worded, wording
 from core.desk.coaching.commands import TakeOrdersBack
-from core.desk.coaching.says import AwayTold, OnlyTheyErase, Ordered, OrderNotDone, OrdersGone
+from core.desk.coaching.says import AwayTold, BackTold, OnlyTheyErase, Ordered, OrderNotDone, OrdersGone
 
 _NOT_DONE: Final[Mapping[str, str]] = {
     "unclear": (
@@ -107,6 +107,15 @@ def away_told(said: AwayTold) -> Worded:
     )
     back = TakeOrdersBack(group=said.group, person=said.person, order=said.order)
     return Worded(text, ((Button("Take it back", back),),))
+
+
+@wording("en", BackTold)
+def back_told(said: BackTold) -> Worded:
+    if not said.was_away:
+        return Worded(
+            fill("Good. {name} wasn't left out of anything, so nothing changes.", name=said.athlete)
+        )
+    return Worded(fill("<b>{name}</b> is counted in again.", name=said.athlete))
 
 
 @wording("en", OrdersGone)
