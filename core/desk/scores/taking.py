@@ -162,6 +162,8 @@ async def tell_score_again(visit: Visit, refs: Mapping[str, Any], text: str) -> 
         await visit.uow.questions.close(visit.chat)
         return visit.told(ScoreLeft())
     asked = await read_for(visit, claim, refs.get("text", ""))
+    if not text.strip() and refs.get("text") and not asked.sure:
+        return await ask_about(visit, claim, asked, refs["text"])
     if may_be_confirmed(asked) and is_yes(text, asked, claim):
         return await confirm_score(visit, ConfirmScore(session=refs["session"]))
     part = part_alone(text, claim.record.session)

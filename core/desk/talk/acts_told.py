@@ -42,7 +42,8 @@ from core.desk.today.says import AskMinutes, AskSick, AskSore, MattersNot, Nothi
 from core.desk.versions.adjusting import change_lines
 from core.desk.versions.answers import ask_weight, change_answer, units_typed
 from core.desk.versions.commands import AsUsual, BeBack, BeShort, BeSore, ChangeLines
-from core.desk.versions.says import StopWhatHurts
+from core.desk.versions.kept import answer_kept
+from core.desk.versions.says import StopWhatHurts, Understood
 from core.desk.versions.showing import today_of
 from core.desk.visit import Visit
 from core.measures import AmountUnit
@@ -66,7 +67,10 @@ async def got(visit: Visit, act: a.Has | a.Got, _: Scene) -> Outcome | None:
     if not await visit.uow.consents.given(visit.person.id):
         return None
     profile, told = await visit.profile(), that_matter(act.equipment)
-    renamed = renaming(at(profile, place) or (), act.text)
+    put_right = thing_put_right(act.text)
+    if put_right and any(one.implement == put_right[0] for one in at(profile, place) or ()):
+        return await answer_kept(visit, Understood(equipment=at(profile, place), units=profile.units))
+    renamed = renaming(at(profile, place) or (), put_right)
     if renamed:
         was, now = renamed
         after = tuple(now if one == was else one for one in at(profile, place) or ())
@@ -89,9 +93,8 @@ async def got(visit: Visit, act: a.Has | a.Got, _: Scene) -> Outcome | None:
     )
 
 
-def renaming(owned: Things, text: str) -> tuple[Equipment, Equipment] | None:
+def renaming(owned: Things, put_right: tuple[str, str] | None) -> tuple[Equipment, Equipment] | None:
     """The thing that was noted as another, before and after; None where it can't be told which of several it is."""
-    put_right = thing_put_right(text)
     if put_right is None:
         return None
     told, denied = put_right

@@ -238,7 +238,7 @@ ANSWERED_BY: Final[Mapping[str, frozenset[str]]] = {
     "units": frozenset({"units", "weighs"}),
     "equipment": _NO_OR_YES | {"has", "got", "has_nothing", "lost", "shares", "elsewhere"},
     "weight": _NO_OR_YES | {"has", "got", "has_nothing", "weighs", "can"},
-    "pair": _ALL_BUT_FACTS,
+    "pair": _NO_OR_YES | {"wants_easy", "too_hard", "too_easy", "did_as_written", "did_scaled", "effort", "can"},
     "stage": _ALL_BUT_FACTS,
     "limits": _NO_OR_YES | {"spares", "condition", "hurt", "sore", "nothing_hurt", "well", "well_again", "has_nothing"},
     "body_mass": _NO_OR_YES | {"weighs"},

@@ -5,6 +5,7 @@ from collections.abc import Mapping, Sequence
 from typing import Any, Final
 
 from core.athletes.equipment import at
+from core.athletes.values import Equipment
 from core.desk.coached import coached_groups
 from core.desk.outcome import Outcome
 from core.desk.profile.furnishing import keep as keep_things
@@ -27,7 +28,6 @@ from core.store.records import SessionRecord
 from core.understanding import acts as a
 from core.understanding.equipment_changes import EquipmentChange
 from core.understanding.ordering import Wanted, wanted_in
-from core.understanding.things import read_things
 
 # A question that isn't one of these may be answered by words about a movement.
 _LEAVES: Final = frozenset({"score", "break", "body_mass"})
@@ -49,7 +49,9 @@ async def as_own_line(visit: Visit, text: str, replied_to: int | None) -> Outcom
         return await hurt(visit, a.Hurt(text=text, limits=wanted.joints), scene)
     record, shown = await current(visit, scene.version)
     places = places_of(record, shown.version, wanted)
-    return await done(visit, scene.version, places[0], wanted) if len(places) == 1 else None
+    if len(places) != 1:
+        return None
+    return await keep_machines(visit, text) + await done(visit, scene.version, places[0], wanted)
 
 
 async def swap(visit: Visit, act: a.Swap, scene: Scene) -> Outcome | None:
@@ -70,7 +72,7 @@ async def swap(visit: Visit, act: a.Swap, scene: Scene) -> Outcome | None:
 
 
 def names_treadmill(text: str) -> bool:
-    return "treadmill" in read_things(text).idle
+    return bool(_TREADMILL.search(text))
 
 
 async def keep_machines(visit: Visit, text: str) -> Outcome:
@@ -79,11 +81,9 @@ async def keep_machines(visit: Visit, text: str) -> Outcome:
         return Outcome()
     profile = await visit.profile()
     there = at(profile, "home") or ()
-    came = tuple(
-        one
-        for one in read_things(text).equipment or ()
-        if one.implement in MACHINES and one.implement not in {thing.implement for thing in there}
-    )
+    owned = {one.implement for one in there}
+    named = [implement for implement, words in MACHINES.items() if words.search(text)]
+    came = tuple(Equipment(implement=one) for one in named if one not in owned)
     if not came:
         return Outcome()
     return await keep_things(
@@ -91,8 +91,14 @@ async def keep_machines(visit: Visit, text: str) -> Outcome:
     )
 
 
-# What somebody runs in place on, or would: asked about by name.
-MACHINES: Final = frozenset({"bike", "rower", "ski machine"})
+# What is asked about as theirs: not `an erg`, nor `can I bike instead`.
+_THEIRS: Final = r"\b(?:the|my|our)\s+(?:\w+\s+)?"
+MACHINES: Final = {
+    "bike": re.compile(rf"{_THEIRS}(?:bike|bicycle)\b", re.IGNORECASE),
+    "rower": re.compile(rf"{_THEIRS}(?:rower|rowing machine|erg)\b", re.IGNORECASE),
+}
+# To the catalogue it is a way to run, and no thing.
+_TREADMILL: Final = re.compile(r"\b(?:tread ?mills?|running machine)\b", re.IGNORECASE)
 
 
 async def wanted_of(visit: Visit, text: str) -> Wanted | None:

@@ -210,11 +210,9 @@ async def as_answer(visit: Visit, text: str, session: int | None) -> Outcome | N
     if other is None:
         return await answer(visit, question, text, session)
     # `No pain` is no number of push-ups, whatever it looks like.
-    return (
-        other + await still_open(visit, question)
-        if other.says
-        else await ask_again(visit, question.refs, text)
-    )
+    if other.says:
+        return other + await still_open(visit, question)
+    return await ask_again(visit, question.refs, "" if question.refs.get("again") else text)
 
 
 async def still_open(visit: Visit, question: OpenQuestion) -> Outcome:

@@ -3,6 +3,7 @@
 Read only while that question is unanswered, since a bare `8` is a score otherwise.
 """
 
+import re
 from typing import Final, Literal, NamedTuple
 
 from core.desk.commands import AllTold, RateEffort, TellHurt
@@ -60,7 +61,8 @@ async def is_named(visit: Visit, text: str) -> bool:
     if effort_beside(text) is not None and not is_like_a_score(text):
         return True
     question = await visit.uow.questions.open_in(visit.chat)
-    if question is None or question.kind != "score" or is_like_a_score(text):
+    says_felt = re.search(r"\bfe(?:lt|els?)\b", text.casefold())
+    if question is None or question.kind != "score" or (is_like_a_score(text) and not says_felt):
         return False
     told = understand(Message(text=text), Context(question="effort"))
     names = {act.act for act in told.acts} - BESIDE
