@@ -84,7 +84,9 @@ def climbs_high(way: Way, athlete: Athlete) -> bool:
 
 def leans_low(way: Way, athlete: Athlete) -> bool:
     """Whether the hands lean on something lower than the table that is there, by whoever needs it high."""
-    if not way.demands & ON_HANDS or not way.needs or athlete.gear.first_of(HIGH) is None:
+    on_the_floor = way.demands & DOWN and athlete.takes_care and not athlete.gates.may_lean_low
+    below = way.needs or on_the_floor
+    if not way.demands & ON_HANDS or not below or athlete.gear.first_of(HIGH) is None:
         return False
     if athlete.gates.may_lean_low and athlete.effort_at_most is None and not athlete.is_unused:
         return False

@@ -31,7 +31,7 @@ NEAR_LOAD = 0.08
 NOTHING_BELOW = 2
 
 # A skill that they have is broken into two or three sets before it is left (estimate).
-SOON_BROKEN = log(2)
+SOON_BROKEN = log(3)
 
 # A run that a limit lightens goes at so much of its breath: a jog (estimate).
 GENTLY = 0.7
@@ -82,7 +82,7 @@ def _of_risks(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
         jumps = not risk & ~USED_TO and athlete.is_used_to_jumps
         yield Charge("added_risk", 0 if jumps else plan.costs.added_risk)
         yield Charge("added_jump", plan.costs.added_jump if jumps else 0)
-    if is_too_bold(way, athlete):
+    if is_too_bold(way, athlete) or (athlete.is_frail and way.steps and not plan.ways[0].steps):
         yield Charge("bold", plan.costs.bold)
     if way.near is Near.WRITTEN and is_unseen_hold(way, athlete):
         yield Charge("unseen_hold", plan.costs.unseen_hold)

@@ -65,7 +65,7 @@ def careful_of(work: Work, whole: Fit) -> float:
     if way.is_hold:
         first = FIRST_HOLD_S if way.demands & DOWN else FIRST_LEAN_S
         return 1.0 if athlete.capacity.knows(way.movement) else min(1.0, first / way.amount)
-    once = share_at_once(athlete) * likely(whole) / way.set_amount
+    once = min(share_at_once(athlete) * likely(whole), most_shown(work)) / way.set_amount
     pieces = 1.0 if athlete.is_frail else work.plan.pieces
     return min(1.0, once * pieces) if way.counts_reps else 1.0
 
@@ -75,6 +75,15 @@ def share_at_once(athlete: Athlete) -> float:
     if athlete.is_frail:
         return FRAIL_SHARE
     return CAREFUL_SHARE if athlete.takes_care else 1.0
+
+
+def most_shown(work: Work) -> float:
+    """Of squats and the like as many as whoever mustn't fall does again of the most that they ever showed."""
+    athlete, way = work.athlete, work.way
+    if not (athlete.is_frail and way.counts_reps):
+        return inf
+    shown = max((one.reps for one in athlete.capacity.tests if one.kin.pattern == way.kin.pattern), default=0)
+    return max(1.0, float(int(CAREFUL_SHARE * shown))) if shown else inf
 
 
 def enough_of(work: Work) -> float:

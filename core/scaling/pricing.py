@@ -8,7 +8,15 @@ from core.movements.values import Pattern
 from core.scaling.athlete import NOTHING, Athlete
 from core.scaling.charging import chooses_its_load, of_amount, of_effort, of_load, of_the_day
 from core.scaling.costs import Charge
-from core.scaling.enough import careful_of, enough_of, least_of, longest_of, most_of, share_at_once
+from core.scaling.enough import (
+    careful_of,
+    enough_of,
+    least_of,
+    longest_of,
+    most_of,
+    most_shown,
+    share_at_once,
+)
 from core.scaling.fit import ABOUT, UNCOUNTED, Fit, Task, fit, likely
 from core.scaling.gear import Load
 from core.scaling.intent import QUALITY, Window
@@ -277,7 +285,8 @@ def _parts(lift: Lift, whole: Fit) -> Iterator[float]:
         return
     if work.plan.heavy and (task.light_duty or work.athlete.is_new):
         some = FEWEST_LIGHT if work.athlete.is_sore(work.way) else SOME_EASY
-        yield from (few / amount for few in (FEW_EASY, some, FEWEST_LIGHT) if amount < few)
+        most = most_shown(work)
+        yield from (few / amount for few in (FEW_EASY, some, FEWEST_LIGHT) if amount < few <= most)
     if lift.light_set:
         yield _of_a_light_set(lift, task, whole, amount)
     elif whole.light > ABOUT:
@@ -308,7 +317,7 @@ def _of_a_light_set(lift: Lift, task: Task, whole: Fit, amount: float) -> float:
     way = lift.work.way
     hard = round(min(HARD_SET, share_at_once(lift.work.athlete)) * likely(whole) / task.set_amount * amount)
     most = MOST_JUMPS if _is_jump(way) else SOME_EASY if lift.work.athlete.is_unused else MOST_LIGHT
-    return min(max(hard, 1), most) / amount
+    return min(max(hard, 1), most, most_shown(lift.work)) / amount
 
 
 def _is_jump(way: Way) -> bool:
