@@ -1,11 +1,11 @@
 """The best choice for all lines of a block at once: exact, and equal to brute force always (coach.md 2).
 
 What a choice costs is a sum of whole points: what each line costs by itself, what neighbours add, the round closing on
-itself (the same movement side by side, another thing in the hands), and what stand-ins add wherever they are done (a
-part that another line trains already, a joint that another line tires for the same reason). Of choices that cost the
-same the first in the order of the options is taken. Lines meet in one more place: a thing with one setting per block
-(an adjustable, a filled bag) is set alike wherever it is used. So the settings are enumerated, and a search with a
-bound decides the rest.
+itself (the same movement side by side, another thing in the hands), and what lines add wherever they are done (a part
+that another trains already, a joint that another tires for the same reason, one movement done as two). Of choices that
+cost the same the first in the order of the options is taken. Lines meet in one more place: a thing with one setting per
+block (an adjustable, a filled bag) is set alike wherever it is used. So the settings are enumerated, and a search with
+a bound decides the rest.
 """
 
 from collections.abc import Collection, Iterable, Sequence
@@ -23,10 +23,9 @@ Walk = tuple[int, tuple[int, ...]]
 class Candidate(NamedTuple):
     """One option of a line, reduced to what decides.
 
-    `cost`: by itself. `kind`: the movement, None where repeating it beside itself is no matter. `held`: what is in the
-    hands, None if nothing; equal values need no change. `thing`, `load`: the shared thing it uses, and how it is set.
-    `part`: what it trains most; `adds`: that isn't what its line is for. `joint`: for whose sake it isn't what is
-    written, or goes easy.
+    `cost`: by itself. `kind`: the movement. `held`: what is in the hands, None if nothing; equal values need no change.
+    `thing`, `load`: the shared thing it uses, and how it is set. `part`: what it trains most; `adds`: that isn't what
+    its line is for. `joint`: for whose sake it isn't what is written, or goes easy. `asked`: the movement of its line.
     """
 
     cost: int
@@ -37,6 +36,7 @@ class Candidate(NamedTuple):
     part: object = None
     adds: bool = False
     joint: object = None
+    asked: object = None
 
 
 class Section(NamedTuple):
@@ -50,28 +50,36 @@ class Meeting(NamedTuple):
     """What it costs that neighbours repeat a movement, or need another thing in the hands.
 
     `heaps`: that two lines of a section train the same part, which one of them isn't for, and again if by the same
-    movement; `strains`: that they meet in a joint.
+    movement; `strains`: that they meet in a joint; `parted`: that one movement is asked for in both, and done as two.
     """
 
     repeats: int
     change: int
     heaps: int = 0
     strains: int = 0
+    parted: int = 0
 
     def between(self, one: Candidate, other: Candidate) -> int:
         """What one adds that is done right after the other."""
-        repeated = one.kind is not None and one.kind == other.kind
+        repeated = one.kind is not None and one.kind == other.kind and not _ask_for_one(one, other)
         changed = one.held is not None and other.held is not None and one.held != other.held
         return self.repeats * repeated + self.change * changed
 
     def anywhere(self, one: Candidate, other: Candidate) -> int:
         """What two lines of a section add, wherever they are."""
         strained = one.joint is not None and one.joint == other.joint
+        if _ask_for_one(one, other):
+            return self.parted * (one.kind != other.kind) + self.strains * strained
         if not (one.adds or other.adds):
             return self.strains * strained
         same_part = one.part is not None and one.part == other.part
         same_movement = one.kind is not None and one.kind == other.kind
         return self.heaps * (same_part + same_movement) + self.strains * strained
+
+
+def _ask_for_one(one: Candidate, other: Candidate) -> bool:
+    """Whether their lines ask for the same movement: a minute hard and a minute easy of it."""
+    return one.asked is not None and one.asked == other.asked
 
 
 def choose(sections: Sequence[Section], meeting: Meeting) -> Walk:

@@ -83,6 +83,7 @@ class Costs(NamedTuple):
     again: int
     heaps: int
     strains: int
+    parted: int
     change: int
     unlike_last_time: int
     build_up: int

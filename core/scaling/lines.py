@@ -5,6 +5,7 @@ from math import floor
 from typing import Literal
 
 from core.movements.values import Hold
+from core.notation.efforts import effort_told
 from core.scaling.amounts import HALF, ROUND_TO, as_counted
 from core.scaling.athlete import Athlete
 from core.scaling.values import Change, Reason, VersionLine
@@ -90,18 +91,27 @@ def _notes(plan: LinePlan, option: Option, athlete: Athlete) -> str | None:
     """What the coach wrote beside a line, as far as it holds for them.
 
     An `or easy run` is not for whoever has something to spare, `or bike` not for whoever has none, `hard` not for
-    whoever goes easy, and a number not beside another one.
+    whoever goes easy, and a number not beside another one. Of another movement only how hard it is holds.
     """
     notes, way = plan.line.notes, option.way
-    if notes is None or way is None or not _is_done_on_the_same(plan, way):
+    if notes is None or way is None:
         return None
+    same = _is_done_on_the_same(plan, way)
     as_written = option.part == 1 and way.near is Near.WRITTEN
     told = (
         one
         for one in notes.split(AND_NOTED)
-        if _suits(one, athlete, way) and (as_written or not A_NUMBER.search(one))
+        if _suits(one, athlete, way)
+        and (as_written or not A_NUMBER.search(one))
+        and (same or _says_how_hard(one))
     )
     return AND_NOTED.join(told) or None
+
+
+def _says_how_hard(notes: str) -> bool:
+    """Whether they say that, and nothing else."""
+    told = effort_told(notes.lower())
+    return told is not None and told.words == notes.lower()
 
 
 def _suits(notes: str, athlete: Athlete, way: Way) -> bool:

@@ -1,7 +1,6 @@
 """The lines of a block with everything that each could be, and which of it is chosen."""
 
-from collections import Counter
-from collections.abc import Collection, Iterable, Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from typing import NamedTuple
 
 from core.movements.values import Part as Trained
@@ -141,7 +140,7 @@ def _chosen(block: Block, sections: Sequence[Sequence[Row]]) -> Walk:
             Section(candidates_of(rows, shares=fast), ring=rows is sections[1] and _comes_round(block))
             for rows in sections
         ],
-        Meeting(table.repeats, table.change, table.heaps, table.strains),
+        Meeting(table.repeats, table.change, table.heaps, table.strains, table.parted),
     )
 
 
@@ -157,16 +156,11 @@ def _comes_round(block: Block) -> bool:
 
 
 def candidates_of(rows: Sequence[Row], *, shares: bool = True) -> list[list[Candidate]]:
-    """What decides of each option; `shares`: a thing is set alike on all lines.
-
-    What the coach wrote more than once may stand side by side.
-    """
-    counts = Counter(row.plan.ways[0].kin.movement for row in rows)
-    twice = {movement for movement, count in counts.items() if count > 1}
-    return [[_candidate(option, row, twice, shares=shares) for option in row.options] for row in rows]
+    """What decides of each option; `shares`: a thing is set alike on all lines."""
+    return [[_candidate(option, row, shares=shares) for option in row.options] for row in rows]
 
 
-def _candidate(option: Option, row: Row, twice: Collection[str], *, shares: bool) -> Candidate:
+def _candidate(option: Option, row: Row, *, shares: bool) -> Candidate:
     """Whoever pins a load of an adjustable accepts changing it, so a settled line shares nothing."""
     way = option.way
     if way is None:
@@ -174,11 +168,12 @@ def _candidate(option: Option, row: Row, twice: Collection[str], *, shares: bool
     part = way.movement.main_of(way.variant)
     return Candidate(
         option.cost,
-        None if way.kin.movement in twice else way.kin.movement,
+        way.kin.movement,
         option.held,
         option.thing if shares and not row.settled else None,
         option.load.value if option.load else 0.0,
         part,
         way.near is Near.ELSEWHERE,
         None if way.near is Near.WRITTEN or part is Trained.BREATH else row.athlete.joint_in(way),
+        row.plan.ways[0].kin.movement,
     )

@@ -7,20 +7,23 @@ KINDS = (None, "swing", "deadlift")
 REST = Candidate(400)
 PARTS = (None, "hinge", "push")
 JOINTS = (None, None, None, "wrist")
-MEETING = Meeting(repeats=14, change=2, heaps=9, strains=5)
+MEETING = Meeting(repeats=14, change=2, heaps=9, strains=5, parted=6)
 
 
-def some_candidate(random):
+def some_candidate(random, asked=None):
     thing = random.choice(THINGS)
     load = float(random.choice((4, 6, 8)))
     held = random.choice((None, ("dumbbell", 1, load), ("kettlebell", 1, 16.0)))
     held = held if thing is None else (f"thing {thing}", 1, load)
     seen = random.choice(PARTS), random.random() < 0.4, random.choice(JOINTS)
-    return Candidate(random.choice((0, 1, 2, 4, 9, 20, 40)), random.choice(KINDS), held, thing, load, *seen)
+    return Candidate(
+        random.choice((0, 1, 2, 4, 9, 20, 40)), random.choice(KINDS), held, thing, load, *seen, asked
+    )
 
 
 def some_line(random, most):
-    line = [some_candidate(random) for _ in range(random.randint(1, most))]
+    asked = random.choice((None, "row", "run"))
+    line = [some_candidate(random, asked) for _ in range(random.randint(1, most))]
     return [*line, REST]  # always an option, and shares nothing
 
 

@@ -18,14 +18,16 @@ def solve(sections, meeting):
         model.add_exactly_one(row)
     _share(model, lines)
     alone = sum(one.cost * pick for line, row in lines for one, pick in zip(line, row, strict=True))
-    repeats = _meetings(model, sections, picks, _repeat, _neighbours)
+    repeats = _meetings(model, sections, picks, _same, _neighbours)
     changes = _meetings(model, sections, picks, _differ, _neighbours)
     heaps = _meetings(model, sections, picks, _heap, _any_two) + _meetings(
         model, sections, picks, _over, _any_two
     )
     strains = _meetings(model, sections, picks, _strain, _any_two)
+    parted = _meetings(model, sections, picks, _part, _any_two)
     near = meeting.repeats * repeats + meeting.change * changes
-    model.minimize(alone + near + meeting.heaps * heaps + meeting.strains * strains)
+    far = meeting.heaps * heaps + meeting.strains * strains + meeting.parted * parted
+    model.minimize(alone + near + far)
     solver = cp_model.CpSolver()
     solver.parameters.num_workers = 1
     assert solver.solve(model) == cp_model.OPTIMAL
@@ -44,8 +46,16 @@ def _share(model, lines):
         model.add_at_most_one(loads.values())
 
 
-def _repeat(one, other):
-    return one.kind is not None and one.kind == other.kind
+def _same_asked(one, other):
+    return one.asked is not None and one.asked == other.asked
+
+
+def _same(one, other):
+    return one.kind is not None and one.kind == other.kind and not _same_asked(one, other)
+
+
+def _part(one, other):
+    return _same_asked(one, other) and one.kind != other.kind
 
 
 def _differ(one, other):
@@ -53,11 +63,12 @@ def _differ(one, other):
 
 
 def _heap(one, other):
-    return one.part is not None and one.part == other.part and (one.adds or other.adds)
+    heaped = one.part is not None and one.part == other.part and (one.adds or other.adds)
+    return heaped and not _same_asked(one, other)
 
 
 def _over(one, other):
-    return _repeat(one, other) and (one.adds or other.adds)
+    return _same(one, other) and (one.adds or other.adds)
 
 
 def _strain(one, other):

@@ -69,6 +69,14 @@ def test_a_stand_in_does_not_repeat_the_line_beside_it():
     assert chosen(line(swings), line(again, bridges)) == (0, 1)
 
 
+def test_a_movement_that_two_lines_ask_for_is_done_as_one():
+    def of(kind, cost):
+        return Candidate(cost, kind, asked="row")
+
+    assert chosen(line(of("ride", 0), of("stairs", 2)), line(of("stairs", 0), of("ride", 3))) == (1, 0)
+    assert chosen(line(of("ride", 0)), line(of("stairs", 0), of("ride", 40))) == (0, 0)
+
+
 def test_a_stand_in_does_not_train_what_another_line_does_however_far_apart_they_are():
     pushes, steps = Candidate(0, "push-up", part="push"), Candidate(0, "step", part="squat")
     more, pulls = (

@@ -198,7 +198,7 @@ def cost_for(who, line):
     return set_amount / ability.unbroken(line.load_moved_kg)
 
 
-MEETING = Meeting(costs().repeats, costs().change, costs().heaps, costs().strains)
+MEETING = Meeting(costs().repeats, costs().change, costs().heaps, costs().strains, costs().parted)
 
 
 @settings(max_examples=25, deadline=None)
