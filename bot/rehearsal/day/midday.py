@@ -71,9 +71,7 @@ async def plans_tomorrow(company: Company) -> None:
     lene = await coach.taps("Lene", "Lene, as I'd do it", needing)
     rows = await coach.taps("3", "Lene:", lene)
     changed = await coach.taps("Easier", "(your choice)", rows)
-    left = await coach.taps("OK", "These people need you", changed)
-    noor = await coach.taps("Noor", "Noor, as I'd do it", left)
-    await coach.taps("OK", "→ OK", noor)
+    await coach.taps("OK", "These people need you", changed)
     await coach.says("post it tomorrow at 6", "Thursday at 06:00")
 
 

@@ -124,14 +124,14 @@ function drawNow() {
 }
 
 function drawMe() {
+  const coaches = (id) => world.groups.some((one) => isAdmin(one, id));
   const options = world.people.map(({ id, name }) => {
     const news = id !== me && kept("seen", {})[`${id}:${id}`] !== undefined ? unread(id, id) : 0;
-    const role = world.groups.some((one) => isAdmin(one, id)) ? "coach" : "";
-    return [String(id), [name, role].filter(Boolean).join(", ") + (news ? ` (${news} new)` : "")];
+    return [String(id), (coaches(id) ? `${name}, coach` : name) + (news ? ` (${news} new)` : "")];
   });
   const drawn = JSON.stringify([options, me]);
   if ($("me").dataset.drawn === drawn) return;
-  $("about").textContent = person(me)?.about ?? "";
+  $("about").textContent = coaches(me) ? "" : person(me)?.about ?? "";
   $("me").dataset.drawn = drawn;
   $("me").replaceChildren(...options.map(([id, words]) => new Option(words, id, false, Number(id) === me)));
 }

@@ -302,9 +302,11 @@ async def test_one_writes_at_the_foot_of_the_page_even_where_nothing_was_said(vi
 
 
 async def test_who_somebody_is_stands_beside_their_name(visits, room):
-    coach, lene = await room.person("Marit"), await room.person("Lene", about="24 weeks pregnant")
+    coach = await room.person("Marit", about="nothing to train with")
+    lene = await room.person("Lene", about="24 weeks pregnant")
     await room.group("Harbour crew", admins=[coach], members=[lene])
     page = await visits.open()
     assert await page.locator("#me option").all_inner_texts() == ["Marit, coach", "Lene"]
+    assert not await page.inner_text("#about")
     await page.select_option("#me", label="Lene")
     await page.wait_for_selector("#about:text-is('24 weeks pregnant')")
