@@ -74,8 +74,6 @@ def test_what_is_told_plainly_is_left_to_the_rules():
 def test_whoever_is_asked_sees_the_two_likeliest():
     session = read_session("Max push-ups in 2 minutes", catalogue()).session
     assert session is not None
-    read = read_score(
-        "Bea, who was watching, wrote 58 on her hand but the chalk on the wall shows 61 now", session
-    )
-    assert not read.sure
-    assert read.doubt in {Doubt.WHICH_NUMBER, Doubt.MEANT}
+    read = read_score("Bea wrote 58 on her hand, the chalk on the wall shows 61", session)
+    assert (read.sure, read.doubt) == (False, Doubt.WHICH_NUMBER)
+    assert {one.reps for one in read.between} == {58, 61}
