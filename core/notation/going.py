@@ -27,6 +27,7 @@ _ON_FOOT = re.compile(
     re.MULTILINE,
 )
 _FAST = frozenset(("fast", "hill"))
+_ON_FEET = re.compile(r"\b(?:jog|walk)(?:ging|ing)?\b")
 _SHORTEST_RUN_M = 100
 
 _AT_EASE = Effort(high=EASY)
@@ -61,10 +62,11 @@ def way_for(piece: Piece, way: Meaning | None, lexicon: Lexicon) -> Meaning | No
     return lexicon.exact(way.movement if way else "run") if way is None or is_far(piece) else way
 
 
-def take_metres(piece: Piece) -> None:
-    """`8 x 400 @ 5k pace`: hundreds of nothing at a pace are metres."""
+def take_metres(piece: Piece, beside: Iterable[str]) -> None:
+    """`8 x 400 @ 5k pace`, `6x400 w 90s jog`: hundreds of nothing at a pace, or with a jog `beside` them, are metres."""
     bare = piece.sets and piece.unit is None and not (piece.meaning or piece.unread)
-    if bare and (piece.amount or 0) >= _SHORTEST_RUN_M and is_paced(" ".join(piece.notes).lower()):
+    run = is_paced(" ".join(piece.notes).lower()) or any(map(_ON_FEET.search, beside))
+    if bare and (piece.amount or 0) >= _SHORTEST_RUN_M and run:
         piece.unit = AmountUnit.METRES
 
 

@@ -49,7 +49,9 @@ def is_over(draft: Draft, reading: Reading) -> bool:
     next_sets = _is_on_a_clock(draft) and all(piece.sets for piece in told)
     if apart and (next_pair or next_sets or _calms_down(draft, told) or _comes_then(draft, reading)):
         return True
-    if reading.then and (_calms_down(draft, told) or _sets_come_then(draft, told)):
+    if reading.then and (
+        _calms_down(draft, told) or _sets_come_then(draft, told) or _sets_end_it(draft, told)
+    ):
         return True
     same_row = reading.row.number == draft.lines[-1].row.number
     goes_on = reading.then and (same_row or _INTO.search(reading.row.text.lower()) is not None)
@@ -59,6 +61,12 @@ def is_over(draft: Draft, reading: Reading) -> bool:
 def _is_on_a_clock(draft: Draft) -> bool:
     """Whether it is told when each turn begins, and how many there are."""
     return "every_s" in draft.facts and bool(draft.facts.keys() & {"rounds", "minutes"})
+
+
+def _sets_end_it(draft: Draft, told: list[Piece]) -> bool:
+    """Whether sets follow rounds that go on until the clock ends them: `AMRAP 12: ...`, `then 3 x 30 s plank`."""
+    own = all(piece.sets for piece in told) and not any(piece.sets for piece in draft.pieces)
+    return own and draft.facts.get("format") is Format.AMRAP
 
 
 def _sets_come_then(draft: Draft, told: list[Piece]) -> bool:

@@ -165,7 +165,7 @@ class _Reader:
         self.corrected += reading.corrected
         keep_beside(reading)
         for piece in reading.pieces:
-            take_metres(piece)
+            take_metres(piece, reading.notes)
             heads = COLON.match(reading.row.text, piece.end)
             if goes_that_way(piece, self.way) and not (heads or self._is_open(piece)):
                 piece.meaning = way_for(piece, self.way, self.lexicon)

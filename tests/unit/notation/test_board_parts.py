@@ -532,3 +532,9 @@ def test_sets_below_a_trial_of_one_row_are_a_part_of_their_own():
     trial, sets = read_session("5 km run for time\n3x10 squats", catalogue()).session.blocks
     assert (trial.format, trial.rounds) == (Format.TIME_TRIAL, None)
     assert (sets.format, sets.rounds) == (Format.SETS, 3)
+
+
+def test_sets_that_come_then_are_no_part_of_rounds_that_a_clock_ends():
+    rounds, sets = read_session("AMRAP 12\n10 squats\nthen 3 x 30 s plank", catalogue()).session.blocks
+    assert (rounds.format, rounds.rounds, len(rounds.lines)) == (Format.AMRAP, None, 1)
+    assert sets.rounds == 3

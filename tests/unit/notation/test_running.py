@@ -216,3 +216,10 @@ def test_minutes_that_name_no_way_are_offered_as_a_run(text):
 
 def test_a_time_that_says_nothing_more_is_offered_as_nothing():
     assert all(one.guess is None for one in read("12 min").not_understood)
+
+
+def test_hundreds_with_a_jog_beside_them_are_run():
+    warm_up, work, cool_down = blocks_of("10 min easy jog\n6x400 w 90s jog btw\n5 min walk")
+    assert [line.amount for line in work.lines] == [400]
+    assert (work.rounds, work.rest_s) == (6, 90)
+    assert (warm_up.kind, cool_down.kind) == (BlockKind.WARM_UP, BlockKind.COOL_DOWN)
