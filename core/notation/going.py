@@ -63,7 +63,7 @@ def way_for(piece: Piece, way: Meaning | None, lexicon: Lexicon) -> Meaning | No
 
 
 def take_metres(piece: Piece, beside: Iterable[str]) -> None:
-    """`8 x 400 @ 5k pace`, `6x400 w 90s jog`: hundreds of nothing at a pace, or with a jog `beside` them, are metres."""
+    """`8 x 400 @ 5k pace`, `6x400 w 90s jog`: hundreds at a pace, or with a jog `beside` them, are metres."""
     bare = piece.sets and piece.unit is None and not (piece.meaning or piece.unread)
     run = is_paced(" ".join(piece.notes).lower()) or any(map(_ON_FEET.search, beside))
     if bare and (piece.amount or 0) >= _SHORTEST_RUN_M and run:
