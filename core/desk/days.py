@@ -3,9 +3,9 @@
 from datetime import date, datetime, timedelta
 from zoneinfo import ZoneInfo
 
-from core.notation.moments import find_days
+from core.notation.moments import day_in_front, find_days, names_only_a_weekday
 from core.sessions.values import Session
-from core.store.records import Group
+from core.store.records import Group, SessionRecord
 from core.store.unit import Unit
 
 # How long a session is the one that is meant where none is named.
@@ -28,7 +28,22 @@ def day_meant(session: Session, group: Group, now: datetime) -> date:
 
 def days_of_title(session: Session, today: date) -> tuple[date, ...]:
     """The day that its title begins with, `Saturday on the quay`; none where it begins with another word."""
-    return find_days(next(iter((session.title or "").split()), ""), today)
+    return day_in_front(session.title or "", today)
+
+
+def day_to_post(text: str, record: SessionRecord, today: date) -> date | None:
+    """The day meant by words about its post; None where neither they nor its title name one.
+
+    `Post wed`, of what is written for Wed 11th, is that day, not the next Wednesday.
+    """
+    named = find_days(text, today)
+    is_its_own = record.day in named or (
+        names_only_a_weekday(text) and record.day > today and record.day.weekday() == named[0].weekday()
+    )
+    if named:
+        return record.day if is_its_own else named[0]
+    is_dated = record.session.date or days_of_title(record.session, record.day)
+    return record.day if is_dated and record.day >= today else None
 
 
 async def clock_of(uow: Unit, person_id: int, group: Group) -> ZoneInfo:

@@ -34,7 +34,13 @@ TIME = re.compile(
     r"(?<![\d:.,/+-])(?P<h>[01]?\d|2[0-3])"
     r"(?:(?:[:.h](?P<m>[0-5]\d))?\s?(?P<half>am|pm|a\.m\.?|p\.m\.?)(?![a-z])"
     r"|[:.h](?P<m2>[0-5]\d)(?:\s?(?:h|hrs?|o\s?'?\s?clock)\b)?|\s?(?:h|o\s?'?\s?clock)\b)(?![\d:])"
+    r"|(?<![\d:.,/+-])(?P<h2>0?[1-9]|1[0-2])(?P<m3>[0-5]\d)\s?(?P<half2>am|pm)\b"
     r"|\b(?P<word>noon|midday|midnight)\b",
+    re.IGNORECASE,
+)
+# `1730`, and nothing behind it that would make it a length or a load; 2000 to 2059 may be years, too.
+_MILITARY = re.compile(
+    r"(?<![\d:.,/+-])(?P<h>[01]\d|2[0-3])(?P<m2>[0-5]\d)(?![\d:.,/%+-]|\s?(?:m|km|k|kg|lb|cal|yd)s?\b)",
     re.IGNORECASE,
 )
 BARE_HOUR = re.compile(r"(?<![\d:.,/+-])(?P<h>[01]?\d|2[0-3])(?![\d:.,/%+-])", re.IGNORECASE)
@@ -70,10 +76,11 @@ def clock_in(match: re.Match[str]) -> Clock | None:
     said = match.groupdict()
     if said.get("word"):
         return Clock(at=time(0 if said["word"].lower() == "midnight" else _NOON), half_known=True)
-    hour, minute = int(said["h"]), int(said.get("m") or said.get("m2") or 0)
-    half = (said.get("half") or "").lower()[:1]
+    figures = said.get("h") or said["h2"]
+    hour, minute = int(figures), int(said.get("m") or said.get("m2") or said.get("m3") or 0)
+    half = (said.get("half") or said.get("half2") or "").lower()[:1]
     if not half:
-        told = hour > _NOON or said["h"].startswith("0")
+        told = hour > _NOON or figures.startswith("0")
         return Clock(at=time(hour, minute), half_known=told or bool(said.get("m2")), half_told=told)
     if not 1 <= hour <= _NOON:
         return None
@@ -132,7 +139,7 @@ def find_days(text: str, today: date) -> tuple[date, ...]:
 
 # `The 11th`, in no month: the next one. Others are the first round or the fifth set.
 _OF_A_MONTH = re.compile(
-    r"(?:^|\b(?:the|on|till|until|til|by|from|before)\s)\W*(?:the\s)?(?P<d>[1-9]|[12]\d|3[01])(?:st|nd|rd|th)\b"
+    rf"(?:^|\b(?:the|on|till|until|til|by|from|before|{DAY_WORD})\s)\W*(?:the\s)?(?P<d>[1-9]|[12]\d|3[01])(?:st|nd|rd|th)\b"
     r"(?!\s(?:of\b|round|set|rep|min|line|part|one|time|place|station|block))",
     re.IGNORECASE,
 )
@@ -160,10 +167,13 @@ def _days(text: str, today: date) -> Iterator[tuple[date, ...]]:
         yield days_in(match, today)
 
 
+_HOURS = (
+    "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve",
+)  # fmt: skip
 # `Half 6` is said for half past five in some countries; here as in English.
 _PARTS = re.compile(
     r"\b(?:(?P<half>half)(?: past)?|(?:a )?quarter past|(?P<to>(?:a )?quarter to))\s"
-    r"(?P<h>1[0-2]|[1-9])(?![\d:.])"
+    rf"(?P<h>1[0-2]|[1-9]|(?:{'|'.join(_HOURS)})\b)(?![\d:.])"
     r"(?!\s?(?:min|h(?:ou)?rs?\b))",
     re.IGNORECASE,
 )
@@ -171,18 +181,61 @@ _PARTS = re.compile(
 
 def _in_figures(match: re.Match[str]) -> str:
     """`quarter to 7` -> `6:45`."""
-    hour = int(match["h"])
+    told = match["h"].lower()
+    hour = _HOURS.index(told) + 1 if told in _HOURS else int(told)
     if match["to"]:
         return f"{(hour - 2) % 12 + 1}:45"
     return f"{hour}:30" if match["half"] else f"{hour}:15"
 
 
+_PART_OF_DAY = re.compile(r"\b(?:(?P<late>evening|afternoon|tonight)|morning)s?\b", re.IGNORECASE)
+
+
 def find_clock(text: str) -> Clock | None:
-    """The time of day in a text: one that is plainly a time, else a number that stands alone."""
+    """The time of day in a text: one that is plainly a time, else a number that stands alone.
+
+    `5.30 in the evening`: the part of the day that is named says which half is meant.
+    """
     text = _PARTS.sub(_in_figures, text)
     match = TIME.search(text)
-    if match:
-        return clock_in(match)
-    left = DATE.sub(" ", SPAN.sub(" ", text))
-    bare = BARE_HOUR.search(left)
-    return clock_in(bare) if bare else None
+    if match is None:
+        left = DATE.sub(" ", SPAN.sub(" ", text))
+        match = _MILITARY.search(left) or BARE_HOUR.search(left)
+    clock = clock_in(match) if match else None
+    part = _PART_OF_DAY.search(text)
+    if clock is None or part is None or clock.half_told:
+        return clock
+    hour = clock.at.hour % _NOON + _NOON if part["late"] else clock.at.hour
+    return Clock(at=clock.at.replace(hour=hour), half_known=True)
+
+
+_HINTS_AT_AN_HOUR = re.compile(
+    r"\d|\b(?:half|quarter|past|morning|evening|afternoon|tonight|o'?\s?clock|am|pm)\b", re.IGNORECASE
+)
+
+
+def hints_at_an_hour(text: str) -> bool:
+    """Whether words tell some time of day beside the days they name, in a form that may not be understood."""
+    return bool(_HINTS_AT_AN_HOUR.search(_OF_A_MONTH.sub(" ", DATE.sub(" ", text))))
+
+
+def names_only_a_weekday(text: str) -> bool:
+    """`Wed`, in no week: neither `this wed` nor `wed 11th`."""
+    match = RELATIVE_DAY.search(text)
+    told = DATE.search(text) or _OF_A_MONTH.search(text)
+    return match is not None and match["day"] is not None and match["which"] is None and not told
+
+
+# `Wed 11th`, `Wednesday, 11 March`, `11 March`, `Saturday on the quay`.
+_DAY_IN_FRONT = re.compile(
+    rf"^\W*(?:{DAY_WORD}\b\W{{0,2}}(?:the\s)?\d{{1,2}}(?:st|nd|rd|th)\b(?:\s(?:of\s)?{_MONTH_WORD}\b)?"
+    rf"|(?:{DAY_WORD}\b\W{{0,2}})?(?:\d{{1,2}}(?:st|nd|rd|th)?\s(?:of\s)?{_MONTH_WORD}|{_MONTH_WORD}\s\d{{1,2}}(?:st|nd|rd|th)?)\b"
+    r"|\S+)",
+    re.IGNORECASE,
+)
+
+
+def day_in_front(text: str, today: date) -> tuple[date, ...]:
+    """The day that a text begins with, with its date where one is told; none where it begins with another word."""
+    front = _DAY_IN_FRONT.match(text)
+    return find_days(re.sub(r"\W+", " ", front[0]), today) if front else ()

@@ -72,7 +72,7 @@ async def plans_tomorrow(company: Company) -> None:
     rows = await coach.taps("3", "Lene:", lene)
     changed = await coach.taps("Easier", "(your choice)", rows)
     await coach.taps("OK", "These people need you", changed)
-    await coach.says("post it tomorrow at 6", "Thursday at 06:00")
+    await coach.says("post it tomorrow at 6", "Thursday, 5 March at 06:00")
 
 
 MIDDAY = (
@@ -164,7 +164,7 @@ MIDDAY = (
             "taps [Easier]",
             "(your choice)",
             "post it tomorrow at 6",
-            "I'll post it to Harbour crew on Thursday at 06:00.",
+            "I'll post it to Harbour crew on Thursday, 5 March at 06:00.",
         ),
         for_coaches=True,
     ),

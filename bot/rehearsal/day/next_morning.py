@@ -39,7 +39,7 @@ async def no_questions(company: Company) -> None:
 async def a_run_for_friday(company: Company) -> None:
     """Marit writes the next day's runs at breakfast, and has them go out by themselves."""
     read = await company.coach.says(FRIDAY, "Here's how I read it")
-    await company.coach.taps("Post Fri 06:00", "Friday at 06:00", read)
+    await company.coach.taps("Post Fri 06:00", "Friday, 6 March at 06:00", read)
 
 
 NEXT_MORNING = (
@@ -100,7 +100,7 @@ NEXT_MORNING = (
             Through("10 min run", "5 min walk"),
             Through("• 10 min easy run", "• 6 x 400 m"),
             "taps [Post Fri 06:00]",
-            "Friday at 06:00",
+            "Friday, 6 March at 06:00",
         ),
     ),
 )

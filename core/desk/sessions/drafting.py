@@ -1,17 +1,17 @@
 """What a coach types about their draft: `post now`, `post it tomorrow at 7`, `discard it`."""
 
 import re
-from datetime import UTC, datetime, time, timedelta
+from datetime import UTC, date, datetime, time, timedelta
 
 from core.desk.coached import coached_ids
 from core.desk.commands import DiscardSession, PostLater, PostSession
-from core.desk.days import today_in, zone_of
+from core.desk.days import day_to_post, today_in, zone_of
 from core.desk.outcome import Outcome
 from core.desk.sessions.posting import discard_session, post_session, usual_hour
 from core.desk.sessions.says import AskWhen, NoHabit
 from core.desk.sessions.scheduled import post_later, to_post
 from core.desk.visit import Visit
-from core.notation.moments import DAY_WORD, Clock, find_clock, find_days
+from core.notation.moments import DAY_WORD, Clock, find_clock, find_days, hints_at_an_hour
 from core.store.records import Group, SessionRecord, SessionState
 
 _NOW = re.compile(r"^\W*(?:now|right away|please|to the group|at once)?\W*$", re.IGNORECASE)
@@ -67,11 +67,14 @@ async def as_another_time(visit: Visit, record: SessionRecord, text: str) -> Out
     if record.state not in {SessionState.SCHEDULED, SessionState.DRAFT} or not when:
         return None
     group = await visit.group(record.group_id)
-    days, clock = find_days(when, today_in(group, visit.now)), find_clock(when)
+    today = today_in(group, visit.now)
+    days, clock = find_days(when, today), find_clock(when)
     if not (days or clock) or (record.post_at is None and not days):
         return None
+    if clock is None and hints_at_an_hour(when):
+        return visit.told(AskWhen())
     set_for = record.post_at.astimezone(zone_of(group)) if record.post_at else None
-    day = days[0] if days else set_for.date() if set_for else today_in(group, visit.now)
+    day = set_for.date() if set_for and not days else day_to_post(when, record, today) or today
     hour = set_for.time() if set_for else await usual_hour(visit, group)
     at = in_its_half(clock, set_for) if clock else hour
     moment = datetime.combine(day, at, zone_of(group)).astimezone(UTC)
@@ -94,7 +97,9 @@ async def posting(visit: Visit, draft: SessionRecord, when: str, said: str = "")
     if is_habit(said):
         return visit.told(NoHabit())
     set_for = draft.post_at.astimezone(zone_of(group)) if draft.post_at else None
-    moment = moment_in(when, group, visit.now, set_for) or moment_in(said, group, visit.now, set_for)
+    day = day_to_post(said or when, draft, today_in(group, visit.now))
+    found = (moment_in(words, group, visit.now, day, set_for) for words in (when, said))
+    moment = next((one for one in found if one), None)
     if moment is None:
         return visit.told(AskWhen())
     minute = int(moment.timestamp()) // 60
@@ -106,15 +111,15 @@ def is_habit(text: str) -> bool:
     return bool(_HABIT.search(text))
 
 
-def moment_in(text: str, group: Group, now: datetime, instead_of: datetime | None = None) -> datetime | None:
-    """The moment meant on the group's clock, always to come; None where none is named. Without a day: the next."""
+def moment_in(
+    text: str, group: Group, now: datetime, day: date | None, instead_of: datetime | None = None
+) -> datetime | None:
+    """The moment meant on the group's clock, always to come; None where none is named. Without a `day`: the next."""
     clock = find_clock(text)
     if clock is None:
         return None
     at = in_its_half(clock, instead_of)
-    days = find_days(text, today_in(group, now))
-    day = days[0] if days else today_in(group, now)
-    moment = datetime.combine(day, at, zone_of(group))
-    if moment <= now and not days:
-        moment = datetime.combine(day + timedelta(days=1), at, zone_of(group))
+    moment = datetime.combine(day or today_in(group, now), at, zone_of(group))
+    if moment <= now and day is None:
+        moment = datetime.combine(today_in(group, now) + timedelta(days=1), at, zone_of(group))
     return moment.astimezone(UTC) if moment > now else None

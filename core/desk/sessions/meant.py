@@ -9,7 +9,7 @@ from core.athletes.easing import WEEK
 from core.desk.coached import coached_groups, coached_ids
 from core.desk.days import RECENT, days_of_title, today_in, zone_of
 from core.desk.visit import Visit
-from core.notation.moments import DAY_WORD, find_days
+from core.notation.moments import DAY_WORD, find_days, names_only_a_weekday
 from core.store.records import Group, SessionRecord, SessionState
 
 # So far back a day that is named may lie.
@@ -52,12 +52,22 @@ async def of_day(
     visit: Visit, text: str, among: Sequence[SessionRecord] | None = None
 ) -> SessionRecord | None:
     """The session of the day that is named, `among` all at hand; None where no day is named, or has none."""
+    ahead: list[SessionRecord] = []
     for one in await at_hand(visit) if among is None else among:
         group = await visit.group(one.group_id)
-        named = days_named(text, today_in(group, visit.now), past=one.state is SessionState.POSTED)
+        today = today_in(group, visit.now)
+        named = days_named(text, today, past=one.state is SessionState.POSTED)
         if not days_of(one, group).isdisjoint(named):
             return one
-    return None
+        if is_of_that_weekday(text, one, today):
+            ahead.append(one)
+    return min(ahead, key=lambda one: one.day, default=None)
+
+
+def is_of_that_weekday(text: str, record: SessionRecord, today: date) -> bool:
+    """Whether a bare `wed` may mean what is written for a Wednesday further on; the nearer one goes first."""
+    named = find_days(text, today) if names_only_a_weekday(text) else ()
+    return bool(named) and record.day > today and record.day.weekday() == named[0].weekday()
 
 
 def days_named(text: str, today: date, *, past: bool) -> set[date]:

@@ -3,6 +3,7 @@
 from datetime import date, datetime, time, timedelta
 from typing import Literal
 
+from core.athletes.easing import WEEK
 from core.desk.access import admitted
 from core.desk.classes.meetings import meetings_on, shown
 from core.desk.coached import coached_groups
@@ -114,6 +115,7 @@ async def read_back(
     made = [one.version for one in tried]
     needing = await in_need(visit, record, tried)
     unread = unread_lines(record.text, read.not_understood, read.session)
+    post_at = await next_free(visit, group, record)
     said = ReadBack(
         session_id=record.id,
         revision=record.revision,
@@ -126,7 +128,8 @@ async def read_back(
         waiting=waiting,
         group=group.title,
         others=tuple((other.id, other.title) for other in groups if other.id != group.id),
-        post_at=await next_free(visit, group, record),
+        post_at=post_at,
+        post_is_far=post_at.date() >= today_in(group, visit.now) + WEEK,
         zone=await group_clock_named(visit.uow, visit.person.id, group),
         expected=expected_of(record.session, tried, visit.now.year),
         earlier=record.revision - 1 or None,

@@ -61,8 +61,8 @@ class ReadBack(Said):
     """The session as understood, and how it lands on the group.
 
     `needs`: whom the coach should look at. `post_at`: on the group's clock, which is named by `zone` where the reader
-    goes by another. `expected`: what it comes to. `earlier`: the revision of the draft that can be had back;
-    `replaces`: it was another session.
+    goes by another; `post_is_far`: in another week, so that its weekday alone would mislead. `expected`: what it
+    comes to. `earlier`: the revision of the draft that can be had back; `replaces`: it was another session.
     """
 
     session_id: int
@@ -77,6 +77,7 @@ class ReadBack(Said):
     group: str
     others: tuple[tuple[int, str], ...]
     post_at: datetime
+    post_is_far: bool = False
     zone: str | None = None
     expected: GroupOutlook | None = None
     earlier: int | None = None

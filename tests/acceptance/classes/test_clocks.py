@@ -74,7 +74,7 @@ async def test_a_coach_abroad_is_told_whose_clock_a_post_goes_by(crew):
     await crew.coach.says(SESSION)
     await crew.coach.hears("Here's how I read it")
     await crew.coach.presses("Post Tue 06:00, Berlin time")
-    await crew.coach.hears("I'll post it to Harbour crew on Tuesday at 06:00, Berlin time.")
+    await crew.coach.hears("I'll post it to Harbour crew on Tuesday, 3 March at 06:00, Berlin time.")
 
 
 async def test_a_coach_abroad_moves_a_date_on_one_clock(crew):

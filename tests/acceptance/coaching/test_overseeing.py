@@ -69,7 +69,7 @@ async def test_a_draft_is_posted_in_words(crew):
     await crew.coach.says(HARD)
     await crew.coach.hears("Here's how I read it")
     await crew.coach.says("post it tomorrow at 7am")
-    await crew.coach.hears("Tuesday at 07:00")
+    await crew.coach.hears("Tuesday, 3 March at 07:00")
     await crew.coach.says("post now")
     await crew.group.hears("10 push-ups")
 

@@ -252,14 +252,14 @@ async def test_the_time_of_a_scheduled_session_is_changed_in_words(crew):
     await crew.coach.says(SESSION)
     await crew.coach.hears("Here's how I read it")
     await crew.coach.says("post tomorrow at half 6 in the morning pls")
-    assert "Tuesday at 06:30" in (await crew.coach.hears("I'll post it")).text
+    assert "Tuesday, 3 March at 06:30" in (await crew.coach.hears("I'll post it")).text
     await crew.coach.says("actually make it 7")
-    assert "Tuesday at 07:00" in (await crew.coach.hears("I'll post it")).text
+    assert "Tuesday, 3 March at 07:00" in (await crew.coach.hears("I'll post it")).text
     await crew.coach.says("make the run 400 m")
     assert "400 m run" in (await crew.coach.hears("Here's how I read it")).text
-    assert "Tuesday at 07:00" in (await crew.coach.hears("I'll post it")).text
+    assert "Tuesday, 3 March at 07:00" in (await crew.coach.hears("I'll post it")).text
     await crew.coach.says("move it to thursday")
-    assert "Thursday at 07:00" in (await crew.coach.hears("I'll post it")).text
+    assert "Thursday, 5 March at 07:00" in (await crew.coach.hears("I'll post it")).text
     await crew.room.travels(timedelta(days=4))
     assert "400 m run" in (await crew.group.hears("Tap for your own version")).text
 
@@ -275,7 +275,7 @@ async def test_what_is_scheduled_is_told_with_its_time_and_a_draft_without_one(c
     await crew.coach.hears("Here's how I read it")
     await crew.coach.says("what's scheduled?")
     told = (await crew.coach.hears("Another time")).text
-    assert "Tuesday for Harbour crew: Tuesday at 07:00" in told
+    assert "Tuesday for Harbour crew: Tuesday, 3 March at 07:00" in told
     assert "a draft, without a time yet" in told
 
 

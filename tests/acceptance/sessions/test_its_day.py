@@ -42,7 +42,7 @@ async def test_a_morning_that_has_a_session_is_not_offered_again(crew):
 async def test_the_hour_that_was_chosen_last_is_offered_from_then_on(crew):
     await offered(crew, "Quay day")
     await crew.coach.says("post it tomorrow at 18:00")
-    await crew.coach.hears("I'll post it to Harbour crew on Tuesday at 18:00.")
+    await crew.coach.hears("I'll post it to Harbour crew on Tuesday, 3 March at 18:00.")
     assert await offered(crew, "Engine") == ["Post now", "Post Mon 18:00"]
     assert await offered(crew, "Saturday on the quay") == ["Post now", "Post Sat 18:00"]
 
@@ -53,5 +53,5 @@ async def test_a_second_session_of_a_day_is_said(crew):
     await crew.coach.hears("I'll post it")
     await offered(crew, "Engine")
     await crew.coach.says("post it tomorrow at 7")
-    told = await crew.coach.hears("I'll post it to Harbour crew on Tuesday at 07:00.")
+    told = await crew.coach.hears("I'll post it to Harbour crew on Tuesday, 3 March at 07:00.")
     assert "Another goes out that day too: “Quay day”." in told.text

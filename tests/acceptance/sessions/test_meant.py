@@ -18,7 +18,7 @@ async def test_a_named_day_is_the_session_that_is_withdrawn(crew):
     await crew.coach.says("Friday easy\nEMOM 10\n8 push-ups\n10 air squats")
     await crew.coach.hears("Here's how I read it")
     await crew.coach.says("post it friday 6:30")
-    await crew.coach.hears("on Friday at 06:30")
+    await crew.coach.hears("on Friday, 6 March at 06:30")
     await crew.coach.says("withdraw thursdays session")
     await crew.coach.hears("Shall I withdraw Thursday strength")
     await crew.coach.says("withdraw saturdays")
@@ -34,22 +34,22 @@ async def test_a_minute_of_an_emom_is_the_line_that_has_its_turn_then(crew):
 async def test_a_draft_is_moved_to_a_day_and_an_hour(crew):
     await crew.coach.says(SESSION)
     await crew.coach.says("move it to friday 7pm")
-    await crew.coach.hears("on Friday at 19:00")
+    await crew.coach.hears("on Friday, 6 March at 19:00")
 
 
 async def test_an_hour_told_in_place_of_an_evening_is_of_the_evening(crew):
     await crew.coach.says(SESSION)
     await crew.coach.says("post it friday 19:00")
-    await crew.coach.hears("on Friday at 19:00")
+    await crew.coach.hears("on Friday, 6 March at 19:00")
     await crew.coach.says("can you post it at 6 instead")
-    await crew.coach.hears("on Friday at 18:00")
+    await crew.coach.hears("on Friday, 6 March at 18:00")
 
 
 @pytest.mark.parametrize("words", ["can you post on fridays at 6 automatically", "always post it at 6"])
 async def test_a_habit_of_posting_is_said_not_to_be_there_and_moves_nothing(crew, words):
     await crew.coach.says(SESSION)
     await crew.coach.says("post it friday 19:00")
-    await crew.coach.hears("on Friday at 19:00")
+    await crew.coach.hears("on Friday, 6 March at 19:00")
     await crew.coach.says(words)
     await crew.coach.hears("so nothing has changed")
     await crew.coach.says("what's planned?")
@@ -63,7 +63,7 @@ async def test_two_days_in_one_message_are_two_drafts_and_neither_goes_out_unnam
     await crew.coach.hears("Which one?")
     await crew.group.hears_nothing()
     await crew.coach.says("post tuesday's at 6pm")
-    await crew.coach.hears("on Tuesday at 18:00")
+    await crew.coach.hears("on Tuesday, 10 March at 18:00")
     await crew.coach.says("make monday's burpees 8")
     await crew.coach.hears("8 burpees")
 
@@ -74,7 +74,7 @@ async def test_a_day_without_a_class_that_is_cancelled_is_the_session_of_it(crew
     await crew.coach.hears("Done: Live class")
     await crew.coach.says(SESSION)
     await crew.coach.says("post it friday 18:00")
-    await crew.coach.hears("on Friday at 18:00")
+    await crew.coach.hears("on Friday, 6 March at 18:00")
     await crew.coach.says("cancel friday")
     await crew.coach.hears("Shall I drop it?")
 
@@ -90,7 +90,7 @@ async def test_nothing_goes_out_while_the_coach_says_not_yet(crew):
 async def test_a_post_keeps_its_hour_on_a_new_clock(crew):
     await crew.coach.says(SESSION)
     await crew.coach.says("post it friday 18:00")
-    await crew.coach.hears("on Friday at 18:00")
+    await crew.coach.hears("on Friday, 6 March at 18:00")
     await crew.coach.says("set the group's clock to London time")
     await crew.coach.hears("keeps its hour on the new clock")
     await crew.coach.says("what's planned?")

@@ -175,7 +175,7 @@ def decisions(said: ReadBack) -> tuple[Row, ...]:
     rows: list[Row] = [
         (
             Button(now, PostSession(session=said.session_id, revision=said.revision)),
-            Button(f"Post {clock(said.post_at)}{on_clock(said.zone)}", later),
+            Button(f"Post {clock(said.post_at, dated=said.post_is_far)}{on_clock(said.zone)}", later),
         ),
         (Button("Discard", DiscardSession(session=said.session_id, revision=said.revision)),),
     ]
@@ -200,8 +200,13 @@ def decisions(said: ReadBack) -> tuple[Row, ...]:
     return tuple(rows)
 
 
-def clock(moment: datetime) -> str:
-    return f"{moment:%a %H:%M}"
+def clock(at: datetime, *, dated: bool) -> str:
+    return f"{at:%a %-d %b %H:%M}" if dated else f"{at:%a %H:%M}"
+
+
+def moment(at: datetime, zone: str | None) -> str:
+    """Always with its date: a weekday alone may be that of another week."""
+    return f"{at:%A, %-d %B at %H:%M}{on_clock(zone)}"
 
 
 def on_clock(zone: str | None) -> str:
@@ -243,7 +248,7 @@ def several_days(said: SeveralDays) -> Worded:
 
 @wording("en", WillPost)
 def will_post(said: WillPost) -> Worded:
-    when = f"{said.at:%A at %H:%M}{on_clock(said.zone)}"
+    when = moment(said.at, said.zone)
     text = fill("I'll post it to {group} on {when}.", group=said.group, when=when)
     if said.drops:
         text = fill(
@@ -284,7 +289,7 @@ def coming(one: Coming) -> str:
     told = partial(fill, what=one.title or f"{one.day:%A, %-d %B}", group=one.group)
     if one.at is None:
         return told("<b>{what}</b> for {group}: a draft, without a time yet")
-    return told("<b>{what}</b> for {group}: {when}", when=f"{one.at:%A at %H:%M}{on_clock(one.zone)}")
+    return told("<b>{what}</b> for {group}: {when}", when=moment(one.at, one.zone))
 
 
 @wording("en", NotPosted)
