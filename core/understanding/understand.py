@@ -16,6 +16,7 @@ from core.understanding.mood import Mood, mood, tells
 from core.understanding.openers import opened
 from core.understanding.signs import alarm_in
 from core.understanding.slots import body
+from core.understanding.slots.abilities import lifts_something_else
 from core.understanding.slots.answers import answers_to, given_the_benefit, needed
 from core.understanding.slots.fill import fill
 from core.understanding.slots.stretch import Stretch
@@ -103,6 +104,8 @@ def understand(message: Message, context: Context | None = None) -> Understood:
     marked = mark(
         message.text, told.people, asks_place=told.question == "zone", names_small=message.role == "coach"
     )
+    if lifts_something_else(Stretch(marked, 0, len(marked.words), told)):
+        told = told.model_copy(update={"session": None})
     sign = _sign(message, marked)
     order = None if sign else opened(message, marked)
     if order:
@@ -147,7 +150,10 @@ def _carries(marked: Marked, one: Chosen, *, alone: bool) -> str:
 
 
 def _names_anything(marked: Marked, one: Chosen) -> bool:
-    return unaccounted("", Stretch(marked, one.start, one.end, Context())) > 0
+    """A thing, or a number in figures: `dead 190`."""
+    stretch = Stretch(marked, one.start, one.end, Context())
+    figures = any(marked.text.tokens[at].kind == "number" for at in range(one.start, one.end))
+    return figures or unaccounted("", stretch) > 0
 
 
 def _sign(message: Message, marked: Marked) -> Sign | None:

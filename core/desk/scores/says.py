@@ -1,13 +1,15 @@
 """What is said about scores, what counts as written, and the scoreboard in the group."""
 
+from collections.abc import Mapping
 from datetime import date, datetime
 from decimal import Decimal
 from typing import ClassVar
 
-from core.athletes.values import Equipment
+from core.athletes.values import Equipment, Side
 from core.desk.outcome import Said
 from core.forecast.values import Progress, Trend
 from core.measures import MassUnit
+from core.notation.sides import joints_in, read_sides
 from core.scaling.values import VersionLine
 from core.scores.values import Board, Mark, Score, Tolerance
 from core.values import Value
@@ -38,6 +40,13 @@ class ScoreNoted(Said):
     day: date | None = None
     apart: bool = False
     is_best: bool = False
+
+    @property
+    def hurting(self) -> Mapping[str, Side | None]:
+        """The joints that their words name as hurting, by their limits, each with its side where that is told."""
+        pain = self.score.pain or ""
+        sides = read_sides(pain)
+        return {joint: sides.get(joint) for joint, _ in joints_in(pain)}
 
 
 class ScoreNeedsConsent(Said):

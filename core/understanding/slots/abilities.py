@@ -12,6 +12,9 @@ from core.understanding.slots.stretch import Stretch, exact_kg, in_kg
 _TELLING: Final = ("load", "distance", "clock", "span", "reps", "number", "range", "times")
 _MOST_REPS: Final = 1000
 _HEAVIEST_KG: Final = 500
+# From here on a bare number of a lift with a bar is its load: so many in a row are rare (common practice, no source).
+_SURELY_A_LOAD: Final = 40
+_BARBELL: Final = "barbell"
 # Of how many tokens the end of a clause counts between a number and what it is of; from how far on it is of nothing.
 _A_CLAUSE: Final = 4
 _TOO_FAR: Final = 16
@@ -31,10 +34,29 @@ def abilities(stretch: Stretch) -> list[Fields]:
     return found or _without_movement(stretch)
 
 
+def lifts_something_else(stretch: Stretch) -> bool:
+    """A load of a lift that the session doesn't have is no score of it: `back squat 150`, on a day of push-ups."""
+    session = stretch.context.session
+    if session is None:
+        return False
+    named = stretch.marks("movement")
+    lifted = {
+        _LOADED.get(movement, movement)
+        for mark, numbers in zip(named, _shared_out(stretch, named), strict=True)
+        if (movement := mark.value("movement")) and any(_is_lifted(stretch, n, movement) for n in numbers)
+    }
+    ours = {_LOADED.get(line.movement, line.movement) for block in session.blocks for line in block.lines}
+    return bool(lifted) and lifted.isdisjoint(ours)
+
+
+def _is_lifted(stretch: Stretch, one: Quantity, movement: str) -> bool:
+    return one.kind == "load" or _is_far_too_many(stretch, one, movement)
+
+
 def _is_told_twice(stretch: Stretch, mark: Mark, numbers: Sequence[Quantity]) -> bool:
     """`225 for 5 before, 95 for 5 now`: which of them counts isn't told; and `8 8 8` are sets, and no most."""
-    is_lift = _is_lift(mark.value("movement") or "")
-    told = [pair for one in numbers for pair in _one(stretch, one, is_lift=is_lift, beside=numbers)]
+    movement = mark.value("movement")
+    told = [pair for one in numbers for pair in _one(stretch, one, movement, beside=numbers)]
     sets = sum(name == "reps" for name, _ in told)
     return sets > 1 or len(set(told)) > len({name for name, _ in told})
 
@@ -65,7 +87,7 @@ def _ends_clause(stretch: Stretch, at: int) -> bool:
 def _of_one(stretch: Stretch, mark: Mark, numbers: Sequence[Quantity]) -> Fields | None:
     movement = mark.value("movement")
     assert movement is not None
-    told = _told(stretch, numbers, is_lift=_is_lift(movement))
+    told = _told(stretch, numbers, movement)
     if not told and _is_denied(stretch, mark):
         return {"movement": movement, "reps": 0}
     alone = not stretch.quantities(*_TELLING) and stretch.marked.helps(mark.start - 1, "article") is not None
@@ -99,7 +121,7 @@ def _is_denied(stretch: Stretch, mark: Mark) -> bool:
 
 def _without_movement(stretch: Stretch) -> list[Fields]:
     numbers = stretch.quantities(*_TELLING)
-    told = _told(stretch, numbers, is_lift=False)
+    told = _told(stretch, numbers, None)
     if "distance_m" in told and "seconds" in told:
         return [{"movement": _RUN} | told]
     asked = stretch.context.question == "ability"
@@ -111,19 +133,20 @@ def _without_movement(stretch: Stretch) -> list[Fields]:
     return [{"movement": movement} | (told or {"reps": 0})]
 
 
-def _told(stretch: Stretch, numbers: Sequence[Quantity], *, is_lift: bool) -> Fields:
+def _told(stretch: Stretch, numbers: Sequence[Quantity], movement: str | None) -> Fields:
     return {
         name: value
         for one in reversed(numbers)
-        for name, value in _one(stretch, one, is_lift=is_lift, beside=numbers)
+        for name, value in _one(stretch, one, movement, beside=numbers)
     }
 
 
 def _one(
-    stretch: Stretch, one: Quantity, *, is_lift: bool, beside: Sequence[Quantity]
+    stretch: Stretch, one: Quantity, movement: str | None, *, beside: Sequence[Quantity]
 ) -> Iterator[tuple[str, Any]]:
-    """`my 5rm back squat is 100`: of a lift whose repetitions are told, the bare number is the load."""
+    """`my 5rm back squat is 100`, `back squat 150`: of a lift it is the load, beside repetitions or by its size."""
     units = stretch.context.units
+    is_lift = movement is not None and _is_lift(movement)
     if one.kind == "load":
         yield "load_kg", exact_kg(one.value)
     elif one.kind == "distance":
@@ -133,7 +156,9 @@ def _one(
     elif one.kind == "times":
         yield from _times(stretch, one, is_lift=is_lift)
     elif is_lift and (
-        _is_load(stretch, one) or (one.kind == "number" and any(n.kind == "reps" for n in beside))
+        _is_load(stretch, one)
+        or (one.kind == "number" and any(n.kind == "reps" for n in beside))
+        or (movement is not None and _is_far_too_many(stretch, one, movement))
     ):
         yield "load_kg", in_kg(one.value, units)
     elif one.value <= _MOST_REPS:
@@ -162,6 +187,20 @@ def _is_load(stretch: Stretch, one: Quantity) -> bool:
     return one.kind == "number" and (
         any(before) or after is not None or stretch.word(one.start - 1) in {"@", "at"}
     )
+
+
+def _is_far_too_many(stretch: Stretch, one: Quantity, movement: str) -> bool:
+    """`Back squat 150`; but `60 thrusters`, `swings 100` tell repetitions."""
+    stands_behind = any(
+        mark.value("movement") == movement and mark.start < one.start for mark in stretch.marks("movement")
+    )
+    return one.kind == "number" and one.value >= _SURELY_A_LOAD and stands_behind and _takes_a_bar(movement)
+
+
+@cache
+def _takes_a_bar(movement: str) -> bool:
+    variants = catalogue().movement(movement).variants
+    return any(hold.implement == _BARBELL for one in variants for hold in one.holds)
 
 
 @cache

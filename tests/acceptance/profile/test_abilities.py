@@ -103,3 +103,11 @@ async def test_what_goes_from_the_knees_is_asked_as_such_and_taken_for_no_more(c
     await crew.gets("More\n5 rounds for time\n20 push-ups")
     await bo.presses("My version")
     assert "20 push-ups on the floor" not in (await bo.hears("Your version")).text
+
+
+async def test_a_load_without_its_unit_is_no_number_in_a_row_and_what_is_not_kept_is_quoted(ilse):
+    await ilse.says("back squat 150, dead 190, 12 pullups")
+    kept = await ilse.hears("1 back squat with 150 kg")
+    assert "12 pull-ups" in kept.text
+    assert "“dead 190”" in kept.text
+    assert ("back squat", "test", 1.0) in await evidence_of(ilse)

@@ -76,6 +76,19 @@ def test_each_number_belongs_to_the_movement_it_stands_nearest_to(text, expected
     assert found == expected
 
 
+@pytest.mark.parametrize(
+    ("text", "expected"),
+    [
+        ("back squat 150, dead 190, 12 pullups", [("back squat", 150, 1), ("pull-up", None, 12)]),
+        ("deadlift 190, 20 pushups", [("deadlift", 190, 1), ("push-up", None, 20)]),
+        ("50 thrusters, 100 swings unbroken", [("thruster", None, 50), ("swing", None, 100)]),
+        ("deadlift 12, pushups 60", [("deadlift", None, 12), ("push-up", None, 60)]),
+    ],
+)
+def test_a_number_behind_a_lift_far_above_what_goes_in_a_row_is_its_load(text, expected):
+    assert [(one["movement"], one.get("load_kg"), one["reps"]) for one in acts(text)] == expected
+
+
 def test_what_was_done_before_is_nothing_that_one_can():
     found = acts("back squat before the twins 100 kg for 5, these days 45 kg for 5", "ability")
     assert [one["load_kg"] for one in found] == [45]

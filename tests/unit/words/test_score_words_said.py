@@ -121,7 +121,13 @@ def version_line(movement, variant, change):
 
 @pytest.mark.parametrize(
     "pain",
-    ["my wrist hurts", "my wrist hurts a bit", "wrist is sore again", "the wrist was hurting a little"],
+    [
+        "my wrist hurts",
+        "my wrist hurts a bit",
+        "wrist is sore again",
+        "the wrist was hurting a little",
+        "tweaked my wrist a bit on the last ones tho",
+    ],
 )
 def test_what_hurts_is_named_and_not_its_sentence(pain):
     score = Score(value=5, unit="rounds", rounds=5, pain=pain)

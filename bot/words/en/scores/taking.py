@@ -1,10 +1,10 @@
 """Words for scores that are told, asked and put right."""
 
-import re
 from datetime import date
 
 from bot.words.en.scores.scoreboard import short_day
 from bot.words.text import escape, fill, listed
+from bot.words.versions import sided
 from bot.words.wording import Button, DoorButton, Row, Worded, in_rows, wording
 from core.desk.coaching.commands import AskWhatCounts
 from core.desk.commands import (
@@ -102,18 +102,13 @@ def of_session(title: str | None, day: date | None) -> str:
     return f", for “{named}” on {day:%A}" if named else f", for {day:%A}'s session"
 
 
-# What stands around the place in people's words: `my left wrist hurts`.
-_HURTS = re.compile(
-    r"^(?:my|the|some|an?)\s+|\s+(?:(?:is|was|got|started|feels?|felt|still|really|to|a bit|a little)\s+)*"
-    r"(?:hurts?|hurting|ach(?:es?|ing)|sore|pain(?:ful)?)(?:\s+(?:a bit|a little|a lot|again|now|though|today|too|after(?:wards)?|later|since))*\W*$",
-    re.IGNORECASE,
-)
 STOPPED = "stop"
 
 
 def spare(said: ScoreNoted) -> str:
-    """Before the group, what hurts is nobody's business but theirs."""
-    where = "that" if said.in_group else f"your {_HURTS.sub('', said.score.pain or '')}"
+    """The joints that are named; before the group, what hurts is nobody's business but theirs."""
+    named = listed([sided(joint, side) for joint, side in said.hurting.items()])
+    where = f"your {named}" if named and not said.in_group else "that"
     stopped = STOPPED in (said.score.note or "") or said.score.capped
     return fill("I'm sorry about {where}{stopped}.", where=where, stopped=": well stopped" if stopped else "")
 
