@@ -52,6 +52,13 @@ def asks_to_undo(text: str) -> bool:
     return bool(_UNDO.match(_words(text)))
 
 
+def undoes_for(text: str, people: Iterable[str]) -> str | None:
+    """`Take it back for Bente`, `undo that Bente thing`: for whom, where nothing else is in it."""
+    found = find_name(text.replace("\u2019", "'"), people)
+    rest = re.sub(r"\s*(?:\b(?:for|with|of|about|to)\s+)?@", "", found.rest) if found else ""
+    return found.name if found and asks_to_undo(rest) else None
+
+
 def score_to_go(text: str, people: Iterable[str] = ()) -> ScoreGone | None:
     """`delete my score`, `remove jonas' result from yesterday`, `I don't want my score on the board`; never a board."""
     if "\n" in text.strip():

@@ -62,6 +62,7 @@ async def carry_out_order(visit: Visit, order: Order, athlete: Membership) -> Ou
     group = await visit.group(athlete.group_id)
     holds = await for_which(visit, order, group)
     shown = holds.record or await session_with(visit, order, group)
+    order = as_written_there(order, shown) if shown else order
     try:
         one = await try_on(visit, shown, athlete) if shown else None
     except UnknownThing:
@@ -74,7 +75,7 @@ async def carry_out_order(visit: Visit, order: Order, athlete: Membership) -> Ou
         return await not_done(visit, order, athlete, shown, why)
     for meant in (order, *alike(order)):
         pins = dict(pins_of(meant, shown, one)) if holds.record else standing(meant)
-        done = await given(visit, meant, athlete, holds, shown, pins)
+        done = await given(visit, meant, athlete, holds, one, shown, pins)
         if done is not None:
             return done
     has_it = order.step not in {"load", "number"} or owns_load(one.profile, order.amount or 0)
@@ -101,6 +102,15 @@ def owns_load(profile: Profile, kg: float) -> bool:
         or (one.to_kg is not None and float(one.from_kg or 0) <= kg <= float(one.to_kg))
         for one in profile.equipment or ()
     )
+
+
+def as_written_there(order: Order, shown: SessionRecord) -> Order:
+    """`No rows`, where bent-over rows are all the rows that stand there: these are meant."""
+    if order.movement is None or is_written(shown, order.movement):
+        return order
+    written = {line.movement for line in lines_of(shown)}
+    called = [one for one in written if one.split()[-1] == order.movement.split()[-1]]
+    return order.model_copy(update={"movement": called[0]}) if len(called) == 1 else order
 
 
 def alike(order: Order) -> Iterator[Order]:
@@ -170,9 +180,12 @@ async def session_with(visit: Visit, order: Order, group: Group) -> SessionRecor
 
 
 def is_written(record: SessionRecord, movement: str | None) -> bool:
+    return movement is None or any(line.movement == movement for line in lines_of(record))
+
+
+def lines_of(record: SessionRecord) -> list[Line]:
     blocks = record.session.blocks
-    lines = (line for block in blocks for line in (*block.buy_in, *block.lines, *block.cash_out))
-    return movement is None or any(line.movement == movement for line in lines)
+    return [line for block in blocks for line in (*block.buy_in, *block.lines, *block.cash_out)]
 
 
 def standing(order: Order) -> dict[str, Pin]:
@@ -241,6 +254,7 @@ async def given(
     order: Order,
     athlete: Membership,
     holds: Holds,
+    before: Tried,
     shown: SessionRecord,
     pins: Mapping[str, Pin],
 ) -> Outcome | None:
@@ -267,8 +281,18 @@ async def given(
         until=holds.until,
         counted=order.step == "other" and bool(re.search("[0-9]", order.text)) and order.until is None,
         seen=here and await seen_by(visit, shown, athlete.person) is not None,
+        so_already=here and work_of(await try_on(visit, shown, athlete)) == work_of(before),
     )
     return visit.told(said) + (await card(visit, shown, athlete) if here else Outcome())
+
+
+def work_of(one: Tried) -> list[tuple[Any, ...]]:
+    """What they do of each line, whatever it is for."""
+    assert isinstance(one.version, Version), "who has no version is not looked at"
+    return [
+        (line.movement, line.variant, line.implement, line.count, line.load_kg, line.amount, line.scheme)
+        for _, line in one.version.spots
+    ]
 
 
 async def let_go_here(

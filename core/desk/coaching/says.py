@@ -235,7 +235,8 @@ class Ordered(Said):
 
     `lasts`: it counts for every session from `since` to `until`, for ever where these aren't told; else for the one of
     `title` and `day`. `seen`: they have a version of that one already.
-    `counted`: a number was told beside what comes, which is worked out instead.
+    `counted`: a number was told beside what comes, which is worked out instead. `so_already`: they do just what they
+    did before.
     """
 
     athlete: str
@@ -251,6 +252,7 @@ class Ordered(Said):
     until: date | None
     seen: bool
     counted: bool = False
+    so_already: bool = False
 
 
 # Why an order in words changed nothing: it isn't clear what it means, is about rounds, is only possible in one session,

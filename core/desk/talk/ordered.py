@@ -7,11 +7,12 @@ from core.desk.coached import Roster, coached_athletes
 from core.desk.coaching.announcing import ask_word
 from core.desk.coaching.ordering import carry_out_order, not_clear
 from core.desk.outcome import Outcome
+from core.desk.talk.not_got import left_over
 from core.desk.visit import Visit
 from core.notation.people import find_name, word_behind
 from core.store.records import Membership
 from core.understanding import acts as a
-from core.understanding.ordering import orders_in
+from core.understanding.ordering import told_in
 
 # Whoever was looked at longer ago isn't `her` any more (estimate).
 IN_VIEW: Final = timedelta(hours=2)
@@ -23,15 +24,18 @@ async def as_order(visit: Visit, text: str, _: int | None) -> Outcome | None:
     if not athletes or "\n" in text.strip():
         return None
     looked_at = await in_view(visit, athletes)
-    orders = orders_in(text, tuple(athletes), looked_at)
+    told = told_in(text, tuple(athletes), looked_at)
     outcome = Outcome()
-    for one in orders:
+    for one in told.orders:
         outcome += await carry_out_order(visit, one, athletes[one.person])
-        outcome += await word_to_them(visit, text, athletes[one.person])
-    if not orders and looked_at:
+    words = Outcome()
+    for name in dict.fromkeys(one.person for one in told.orders):
+        words += await word_to_them(visit, text, athletes[name])
+    if not told.orders and looked_at:
         word = await word_to_them(visit, text, athletes[looked_at])
         return word if word.says else None
-    return outcome if orders else None
+    left = () if words.says else told.left
+    return outcome + words + (await left_over(visit, left) if left else Outcome()) if told.orders else None
 
 
 async def word_to_them(visit: Visit, text: str, athlete: Membership) -> Outcome:

@@ -12,6 +12,7 @@ from core.desk.coaching.commands import (
     TakeOrdersBack,
     WithdrawSession,
 )
+from core.desk.coaching.ordering import take_orders_back
 from core.desk.commands import (
     Command,
     ForgetShown,
@@ -37,7 +38,7 @@ from core.desk.visit import Visit
 from core.notation.denials import denies, numbers_in, tells_weight
 from core.notation.numbers import read_body_mass
 from core.notation.people import find_name
-from core.notation.undoing import ScoreGone, asks_to_undo, score_to_go
+from core.notation.undoing import ScoreGone, asks_to_undo, score_to_go, undoes_for
 from core.scaling.values import Spot
 from core.scores.values import Mark
 from core.store.records import Membership, ScoreRecord, ScoreState, SessionRecord
@@ -84,16 +85,33 @@ async def as_undo(visit: Visit, text: str, replied_to: int | None) -> Outcome | 
     if asks_to_undo(text):
         done = await which_goes(visit) or await undo_line(visit, text, replied_to)
         return done or visit.told(NothingToUndo())
+    athletes = await coached_athletes(visit)
+    ordered = undoes_for(text, tuple(athletes))
+    if ordered is not None:
+        return await undo_order(visit, athletes[ordered])
     denied = denies(text)
     if denied is not None and await visit.memberships():
         return await take_denied_back(visit, text, denied)
-    athletes = await coached_athletes(visit)
     gone = score_to_go(text, tuple(athletes))
     if gone is None or not await visit.memberships():
         return None
     if gone.person is not None:
         return await remove_of(visit, text, athletes[gone.person])
     return await remove_own(visit, text, gone)
+
+
+async def undo_order(visit: Visit, athlete: Membership) -> Outcome:
+    """The newest of what the coach ordered for one athlete and still stands, as its button would take it back."""
+    at = (athlete.group_id, athlete.person_id)
+    found = [
+        order
+        for session in [None, *(one.id for one in await at_hand(visit))]
+        for order in await visit.uow.orders.standing(*at, session)
+    ]
+    if not found:
+        return visit.told(NothingToUndo())
+    last = max(found, key=lambda one: one.id)
+    return await take_orders_back(visit, TakeOrdersBack(group=at[0], person=at[1], order=last.id))
 
 
 async def take_denied_back(visit: Visit, text: str, denied: frozenset[str]) -> Outcome | None:

@@ -51,6 +51,12 @@ def ordered(said: Ordered) -> Worded:
         if said.lasts
         else fill("Done for <b>{name}</b>, in {title} only.", name=said.athlete, title=titled(said))
     )
+    if said.so_already and not said.lasts:
+        text = fill(
+            "For <b>{name}</b> this changes no line in {title}: it is so already. See below.",
+            name=said.athlete,
+            title=titled(said),
+        )
     if said.counted:
         text += " How many of it I work out from what the session asks; a tap on its line makes it fewer."
     goes_out = fill(" Tap OK below and {name} gets it.", name=said.athlete) if said.seen else ""
