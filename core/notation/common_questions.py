@@ -24,6 +24,7 @@ Topic = Literal[
     "undo",
     "one",
     "coaches",
+    "safe",
 ]
 _LONGEST: Final = 90
 # Whoever asks begins so, or ends with a question mark; what comes next is asked by the words alone.

@@ -26,7 +26,7 @@ from core.desk.visit import Visit
 from core.notation.chat import is_like_a_score
 from core.notation.corrections import read_correction
 from core.notation.denials import denies, numbers_in
-from core.notation.people import name_in_front
+from core.notation.people import each_in_front, name_in_front
 from core.notation.scores.parts import read_parts
 from core.notation.yes_no import calls_it_off, says_it_is_so
 from core.scores.text import in_words
@@ -84,9 +84,11 @@ async def as_score_of_somebody(visit: Visit, text: str, session_id: int | None) 
     record = replied or await session_told_of(visit, text, athlete)
     if record is None:
         return None
+    every = each_in_front(without_day(text), tuple(roster))
     told = await understood(visit, without_day(text), record.session)
-    if is_plainly_a_score(told, of_somebody=True):
-        return await scores_of(visit, record, roster, [act.text for act in matter(told)])
+    tellings = [f"{one.name} {one.rest}" for one in every if is_like_a_score(one.rest)]
+    if tellings or is_plainly_a_score(told, of_somebody=True):
+        return await scores_of(visit, record, roster, tellings or [act.text for act in matter(told)])
     claim, rest = put_right(Claim(record, athlete.person), without_day(found.rest))
     alone = is_plainly_a_score(in_own_words(rest, record.session), of_somebody=False)
     if matter(told) or not (alone or "scored" in told.between):
@@ -174,10 +176,15 @@ async def as_score_of_a_stranger(
 
 
 def is_a_name(found: re.Match[str], names: tuple[str, ...]) -> bool:
-    """As far as one can tell: it begins as names do, means nothing here, and is told of or no word at all."""
+    """As far as one can tell: it begins as names do, means nothing here, and is told of or no word at all.
+
+    `ole got 4` begins so, too, where the word is none that is known.
+    """
     word = found["name"]
-    if not word[0].isupper() or word in names or joined(word) in lexicon().senses:
+    if word in names or joined(word) in lexicon().senses:
         return False
+    if not word[0].isupper():
+        return found["told"] is not None and fold(word) not in lexicon().words
     return found["told"] is not None or fold(word) not in lexicon().words
 
 

@@ -1,19 +1,22 @@
 """Questions about the bot itself, answered at any time; what is open is asked once more behind it."""
 
 from core.athletes.values import Screening
-from core.desk.coached import coached_groups
+from core.desk.coached import coached_athletes, coached_groups
 from core.desk.outcome import Outcome
 from core.desk.talk.asked import keeps
 from core.desk.talk.says import CommonAnswer, Stage
 from core.desk.talk.scene import Scene, scene_of
 from core.desk.visit import Visit
 from core.notation.common_questions import common_question
+from core.notation.people import find_name
 
 
 async def as_common_question(visit: Visit, text: str, replied_to: int | None) -> Outcome | None:
     coach = bool(await coached_groups(visit))
     topic = common_question(text, coach=coach)
     if topic is None or not await visit.memberships() or await keeps(visit, "any_time"):
+        return None
+    if topic == "safe" and find_name(text, await coached_athletes(visit)) is None:
         return None
     return visit.told(CommonAnswer(topic=topic, stage=await stage_of(visit, text, replied_to, coach=coach)))
 

@@ -165,3 +165,21 @@ async def test_a_number_in_another_matter_answers_no_question_about_a_score(crew
     await crew.coach.says("Petra starts with us on monday, she's 62")
     assert (await crew.coach.hears("")).text != asked.text
     await crew.group.hears_nothing()
+
+
+async def test_a_small_name_that_nobody_has_is_nobodys_score(crew, ilse):
+    await crew.coach.says("ole got 4")
+    await crew.coach.hears("I know nobody called ole in Harbour crew, so I've noted nothing.")
+    await crew.group.hears_nothing()
+
+
+async def test_what_each_of_two_did_is_noted_for_both(crew, ilse):
+    await crew.has("Bo")
+    await crew.coach.says("ilse n bo did 3 rounds each")
+    await crew.coach.hears("Noted for Ilse: 3 rounds")
+    await crew.coach.hears("Noted for Bo: 3 rounds")
+
+
+async def test_whether_somebody_may_do_something_is_their_midwifes_to_say(crew, ilse):
+    await crew.coach.says("is it ok for ilse to run at 28 weeks?")
+    await crew.coach.hears("midwife or doctor says so first")

@@ -58,6 +58,11 @@ _ANSWERS: Final[Mapping[str, str]] = {
         "A name alone, like <i>Jonas</i>, shows what I'd give them; tap a line to change it. Or say it: <i>no burpees for Jonas this "
         "week</i>, <i>rows instead of planks for Jonas</i>, <i>Jonas lighter today</i>, <i>bodyweight only for Jonas on friday</i>."
     ),
+    "safe": (
+        "I can't tell that, and neither can their session: in a pregnancy or after a birth their midwife or doctor says so first, with "
+        "pain, an illness or a condition their doctor or therapist. What it comes to they tell me themselves, and I follow it in every "
+        "version. Until then <i>hold Siri</i>, with their name, shows you their versions first."
+    ),
     "coaches": (
         "Whoever is an admin of the group's chat coaches it with you: make them one, and have them write to me. You both see "
         "and decide the same."
