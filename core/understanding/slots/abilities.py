@@ -15,6 +15,7 @@ _HEAVIEST_KG: Final = 500
 # From here on a bare number of a lift with a bar is its load: so many in a row are rare (common practice, no source).
 _SURELY_A_LOAD: Final = 40
 _BARBELL: Final = "barbell"
+_LETTERS: Final = 2
 # Of how many tokens the end of a clause counts between a number and what it is of; from how far on it is of nothing.
 _A_CLAUSE: Final = 4
 _TOO_FAR: Final = 16
@@ -26,12 +27,23 @@ Fields = dict[str, Any]
 
 def abilities(stretch: Stretch) -> list[Fields]:
     """Of each movement what is told of it; a distance alone is a run. Nothing where a number belongs to nothing."""
-    named = stretch.marks("movement")
+    named = _named(stretch)
     pairs = list(zip(named, _shared_out(stretch, named), strict=True))
     if any(_is_told_twice(stretch, mark, numbers) for mark, numbers in pairs):
         return []
     found = [told for mark, numbers in pairs if (told := _of_one(stretch, mark, numbers))]
     return found or _without_movement(stretch)
+
+
+def _named(stretch: Stretch) -> list[Mark]:
+    """The movements that are named; two letters name one only beside a number: `oh goodness 2 maybe` is a sigh."""
+    beside = {at for one in stretch.quantities(*_TELLING) for at in (one.start - 1, one.end)}
+    text = stretch.marked.text
+    return [
+        mark
+        for mark in stretch.marks("movement")
+        if len(text.words(mark.start, mark.end)) > _LETTERS or beside & {mark.start, mark.end - 1}
+    ]
 
 
 def lifts_something_else(stretch: Stretch) -> bool:

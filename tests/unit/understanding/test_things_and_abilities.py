@@ -89,6 +89,11 @@ def test_a_number_behind_a_lift_far_above_what_goes_in_a_row_is_its_load(text, e
     assert [(one["movement"], one.get("load_kg"), one["reps"]) for one in acts(text)] == expected
 
 
+def test_a_sigh_before_a_number_names_no_movement():
+    assert [one.get("movement") for one in acts("oh goodness 2 maybe", "ability")] in ([], [None])
+    assert [one["movement"] for one in acts("DL 140, push ups 20")] == ["deadlift", "push-up"]
+
+
 def test_what_was_done_before_is_nothing_that_one_can():
     found = acts("back squat before the twins 100 kg for 5, these days 45 kg for 5", "ability")
     assert [one["load_kg"] for one in found] == [45]
