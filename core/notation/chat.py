@@ -67,6 +67,7 @@ _TO_DO = re.compile(
     r"|rds?\b|reps?\b|min|sec|kg\b|lbs?\b|and\b|plus\b|left\b|of\b)[a-z]{3,}"
 )
 _TOLD = re.compile(r"^\W*(?:i |we )?(?:did|got|made|finished|done|managed)\b")
+_SO_MANY = re.compile(_TOLD.pattern + r"\s(?:only |just |about |like )*[0-9]+\b(?!:)")
 
 
 def is_like_a_score(text: str) -> bool:
@@ -98,6 +99,11 @@ def _is_one_score(words: str) -> bool:
         return True
     bare = _BARE.match(words)
     return bool(bare and _AFTER.match(bare["rest"]))
+
+
+def begins_with_so_many_done(text: str) -> bool:
+    """`Did 3 of em. My legs are shaking`: a count of what was done, whatever is told behind it."""
+    return bool(_SO_MANY.match(plain(text).lower()))
 
 
 def is_beside_a_score(text: str) -> bool:

@@ -48,6 +48,7 @@ from core.desk.versions.showing import today_of
 from core.desk.visit import Visit
 from core.measures import AmountUnit
 from core.movements.lookup import catalogue
+from core.notation.chat import begins_with_so_many_done
 from core.notation.complaints import ToldPain
 from core.notation.equipment_partners import NOBODY_NAMED
 from core.notation.lasting import read_lasting
@@ -206,8 +207,11 @@ async def effort(visit: Visit, act: a.Effort, scene: Scene) -> Outcome | None:
 
 
 async def sore(visit: Visit, act: a.Sore, scene: Scene) -> Outcome | None:
-    """Known before there is a version, it is in the first."""
+    """Known before there is a version, it is in the first; told with what was done, no other one is made."""
     where = sore_place(act.where)
+    done = await own_score(visit, act.text, scene.replied_to) if begins_with_so_many_done(act.text) else None
+    if done is not None and scene.record is not None:
+        return done + await keep_for_today(visit, scene.record, sore=where) if where else done
     if scene.version is None:
         return await keep_for_today(visit, scene.record, sore=where) if where and scene.record else None
     if where is None:

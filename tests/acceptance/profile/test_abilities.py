@@ -111,3 +111,19 @@ async def test_a_load_without_its_unit_is_no_number_in_a_row_and_what_is_not_kep
     assert "12 pull-ups" in kept.text
     assert "“dead 190”" in kept.text
     assert ("back squat", "test", 1.0) in await evidence_of(ilse)
+
+
+async def test_a_number_with_a_sigh_answers_the_question_that_is_open(crew, bo):
+    await crew.gets("AMRAP 10\n10 push-ups")
+    await bo.presses("My version")
+    for _ in range(12):
+        asked = await bo.hears("")
+        if "in a row" in asked.text:
+            break
+        if "What do you have" in asked.text:
+            await bo.says("a chair")
+        elif asked.all_buttons:
+            await bo.presses(asked.all_buttons[0].label, on=asked)
+    await bo.says("oh goodness 2 maybe")
+    await bo.hears("Your version")
+    assert ("push-up", "test", 2.0) in await evidence_of(bo)

@@ -371,3 +371,9 @@ async def test_whoever_puts_a_score_right_is_told_of_which_session(crew, ilse):
 async def test_what_somebody_could_do_once_stands_on_no_board(crew, ilse):
     await ilse.says("i could do 12 push ups once")
     await ilse.hears("I didn't get")
+
+
+async def test_so_many_told_with_what_the_body_says_is_both(crew, ilse):
+    await ilse.says("did 3 of em. knackered. my legs r shaking is that ok")
+    noted = await ilse.hears("Noted: 3 rounds")
+    assert "sore legs" in noted.text
