@@ -23,6 +23,8 @@ from core.sessions.values import Session
 # where the answer would change the choice of one line in five, on average.
 MOST_ABILITIES = 2
 WORTH_ASKING = 0.2
+# What is half as heavy as written can stand for it (estimate).
+NEAR = 0.5
 
 
 def next_question(profile: Profile, session: Session, catalogue: Catalogue) -> Question | None:
@@ -67,13 +69,13 @@ def _could_use_equipment(plan: LinePlan) -> bool:
 
 
 def _can_have_a_load(plan: LinePlan, profile: Profile) -> bool:
-    """Whether what they have comes up to the lighter of two written loads: to others neither says anything."""
+    """Whether what they have comes near the lighter of two written loads: to others neither says anything."""
     loads, gear = plan.line.loads_kg, gear_of(at_hand(profile))
     if len(loads) < 2:  # noqa: PLR2004 - two loads are a pair
         return False
     holds = {(hold.implement, hold.count) for way in plan.ways for hold in way.variant.holds}
     heaviest = (gear.loads(thing, count)[:1] for thing, count in holds if thing is not None)
-    return any(load.kg >= float(min(loads)) for found in heaviest for load in found)
+    return any(load.kg >= NEAR * float(min(loads)) for found in heaviest for load in found)
 
 
 def _needs_body_mass(profile: Profile, plans: Iterable[LinePlan]) -> bool:
