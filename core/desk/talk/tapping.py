@@ -19,6 +19,8 @@ def tapped(text: str, labels: Sequence[str]) -> str | None:
     if not labels or len(text.split()) > MOST_WORDS:
         return None
     said = bare(text)
+    if "both" in said.split() and not any("both" in bare(one).split() for one in labels):
+        return None  # a tap is of one message: of two, one done in silence would pass for both
     named = [one for one in labels if said in (bare(one), bare(one.partition(_BEHIND)[2]))]
     found = named if said and named else by_yes_or_no(text, labels)
     return found[0] if len(found) == 1 else None

@@ -68,3 +68,13 @@ async def test_a_question_that_a_version_follows_can_be_answered_too(crew, poste
     await bo.hears("I'll keep in mind")
     await bo.says("yes")
     await bo.hears("reads it, in your words")
+
+
+async def test_a_yes_to_both_is_no_tap_on_the_last_alone(crew):
+    await crew.coach.says("announce: the quay is closed on friday")
+    await crew.coach.hears("the quay is closed on friday")
+    await crew.coach.says("announce: bring gloves")
+    await crew.coach.hears("bring gloves")
+    await crew.coach.says("yes post both")
+    await crew.coach.hears("")
+    await crew.group.hears_nothing()
