@@ -99,7 +99,7 @@ async def test_who_keeps_it_from_the_coach_again_keeps_this_too(crew):
 
 async def test_where_i_can_read_nothing_it_may_be_passed_on_and_i_ask_again(crew):
     ilse = await tells_limits(
-        crew, "a tube in my ear since I was twelve, and the doctor says it may stay there"
+        crew, "a grommet in my ear since I was twelve, and the doctor says it may stay there"
     )
     offer = await ilse.hears("myself. Shall I pass it on")
     assert "and the doctor says it may stay there" in offer.text
@@ -115,8 +115,8 @@ async def test_where_i_can_read_nothing_it_may_be_passed_on_and_i_ask_again(crew
 
 async def test_a_question_is_no_limit_to_pass_on(crew):
     ilse = await tells_limits(crew, "what do you mean by that?")
-    await ilse.hears("I don't know that movement or word yet.")
-    await ilse.hears("Is there anything your body needs to spare?")
+    again = await ilse.hears("Is there anything your body needs to spare?")
+    assert "pass it on" not in again.text
 
 
 async def test_whoever_has_a_word_for_the_coach_writes_it_at_any_time(crew):

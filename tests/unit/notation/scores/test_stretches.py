@@ -37,7 +37,6 @@ def test_every_run_of_sentences_with_a_number_is_a_stretch():
         (AMRAP, "seven rounds - correction, the tally shows six, plus 20", {"rounds": 6, "reps": 20}),
         (CHIPPER, "ran out of time, had just done pullup fourteen", {"reps": 134, "capped": True}),
         (RUNS, "1:42\n1:44\n1:47\n1:51\n(the 1:51 is a pushchair)", {"seconds": 424, "sets": (102, 104, 107, 111)}),
-        (HEAVY, "100, 120, 130, 137.5, 140 (x), 140 again (xx, pins)", {"load_kg": 137.5}),
     ],
 )  # fmt: skip
 def test_a_score_is_found_in_what_else_is_told(board, words, expected):
