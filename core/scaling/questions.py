@@ -10,7 +10,6 @@ from core.athletes.circumstances import ASKED_OF, to_ask
 from core.athletes.values import Profile
 from core.movements.lookup import Catalogue
 from core.scaling.athlete import Athlete
-from core.scaling.gear import at_hand, gear_of
 from core.scaling.guesses import guesses
 from core.scaling.plan import plan_of
 from core.scaling.values import Ask, Question
@@ -23,8 +22,6 @@ from core.sessions.values import Session
 # where the answer would change the choice of one line in five, on average.
 MOST_ABILITIES = 2
 WORTH_ASKING = 0.2
-# What is half as heavy as written can stand for it (estimate).
-NEAR = 0.5
 
 
 def next_question(profile: Profile, session: Session, catalogue: Catalogue) -> Question | None:
@@ -41,11 +38,7 @@ def next_question(profile: Profile, session: Session, catalogue: Catalogue) -> Q
     ]
     if profile.equipment is None and any(_could_use_equipment(plan) for plan in plans):
         return Question(ask=Ask.EQUIPMENT)
-    if (
-        profile.pair is None
-        and profile.sex is None
-        and any(_can_have_a_load(plan, profile) for plan in plans)
-    ):
+    if profile.pair is None and profile.sex is None and any(len(plan.line.loads_kg) > 1 for plan in plans):
         return Question(ask=Ask.PAIR)
     spared = _spared(profile)
     if spared is not None:
@@ -66,16 +59,6 @@ def _spared(profile: Profile) -> Question | None:
 
 def _could_use_equipment(plan: LinePlan) -> bool:
     return any(way.variant.holds or way.variant.needs for way in plan.ways)
-
-
-def _can_have_a_load(plan: LinePlan, profile: Profile) -> bool:
-    """Whether what they have comes near the lighter of two written loads: to others neither says anything."""
-    loads, gear = plan.line.loads_kg, gear_of(at_hand(profile))
-    if len(loads) < 2:  # noqa: PLR2004 - two loads are a pair
-        return False
-    holds = {(hold.implement, hold.count) for way in plan.ways for hold in way.variant.holds}
-    heaviest = (gear.loads(thing, count)[:1] for thing, count in holds if thing is not None)
-    return any(load.kg >= NEAR * float(min(loads)) for found in heaviest for load in found)
 
 
 def _needs_body_mass(profile: Profile, plans: Iterable[LinePlan]) -> bool:

@@ -65,17 +65,6 @@ def test_a_session_without_a_pair_asks_for_none():
     assert Ask.PAIR not in {question.ask for question in interview(NEW, "AMRAP 12\n10 push-ups")}
 
 
-@pytest.mark.parametrize("owned", [(), ("dumbbell 1",), ("dumbbell 6", "chair")])
-def test_which_of_two_loads_is_meant_is_not_asked_of_whoever_can_have_neither(owned):
-    who = NEW.model_copy(update={"equipment": things(*owned)})
-    assert ask(who).ask is not Ask.PAIR
-
-
-def test_which_of_two_loads_is_meant_is_asked_of_whoever_comes_near_one():
-    who = NEW.model_copy(update={"equipment": things("dumbbell 12")})
-    assert ask(who).ask is Ask.PAIR
-
-
 def test_body_mass_is_not_asked_where_it_cancels_out():
     assert Ask.BODY_MASS not in {question.ask for question in interview(NEW, "AMRAP 12\n10 push-ups")}
 
