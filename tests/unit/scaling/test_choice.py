@@ -4,7 +4,7 @@ from random import Random
 from core.scaling.choice import Candidate, Section, choose, value_of
 from tests.support.choices import MEETING, REST, some_sections
 
-INSTANCES = 2_000
+INSTANCES = 1_000
 
 
 def brute_force(sections):
