@@ -196,7 +196,8 @@ def find_clock(text: str) -> Clock | None:
 
     `5.30 in the evening`: the part of the day that is named says which half is meant.
     """
-    if TIME.search(text) is None:  # figures say more than the words beside them: `half past nine, so 21:30`
+    # Figures say more than the words beside them: `half past nine, so 21:30`.
+    if TIME.search(_PARTS.sub(" ", text)) is None:
         text = _PARTS.sub(_in_figures, text)
     match = TIME.search(text)
     if match is None:
