@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from core.measures import AmountUnit, MassUnit, to_kg
 from core.movements.lookup import catalogue
-from core.notation.line_names import HELD, SIDE
+from core.notation.lines.naming import HELD, SIDE
 from core.sessions.values import Aim, Block, BlockKind, Effort, Format, Line, LoadRule, Session
 
 _DAY = dt.date(2026, 1, 1)

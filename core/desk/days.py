@@ -3,7 +3,7 @@
 from datetime import date, datetime, timedelta
 from zoneinfo import ZoneInfo
 
-from core.notation.moments import day_in_front, find_days, names_only_a_weekday
+from core.notation.calendar.moments import day_in_front, find_days, names_only_a_weekday
 from core.sessions.values import Session
 from core.store.records import Group, SessionRecord
 from core.store.unit import Unit

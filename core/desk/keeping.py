@@ -4,9 +4,9 @@ from collections.abc import Mapping
 from datetime import datetime, timedelta
 from typing import Any, Final
 
-from core.notation.alarm import read_birth_sign
-from core.notation.complaints import says_it_will_not_move
-from core.notation.limits import read_limits
+from core.notation.body.alarm import read_birth_sign
+from core.notation.body.complaints import says_it_will_not_move
+from core.notation.body.limits import read_limits
 from core.store.unit import Store
 from core.understanding.marks import mark
 from core.understanding.signs import alarm

@@ -4,7 +4,7 @@ from typing import Literal
 
 from core.desk.commands import Media
 from core.desk.outcome import Said
-from core.notation.small_talk import Talk
+from core.notation.talk.small_talk import Talk
 
 # The words of the trade that are explained.
 Term = Literal[

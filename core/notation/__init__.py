@@ -1,8 +1,8 @@
 """What people type -> values of the core, and back. The only part that knows slang."""
 
-from core.notation.chat import is_like_a_score, is_like_a_session
+from core.notation.boards.session import read_session
 from core.notation.scores import read_score
-from core.notation.session import read_session
+from core.notation.talk.chat import is_like_a_score, is_like_a_session
 from core.notation.values import Corrected, NotUnderstood, ReadSession
 
 __all__ = [

@@ -5,7 +5,7 @@ from math import floor
 from typing import Literal
 
 from core.movements.values import Hold
-from core.notation.efforts import effort_told
+from core.notation.phrases.efforts import effort_told
 from core.scaling.amounts import HALF, ROUND_TO, as_counted
 from core.scaling.athlete import Athlete
 from core.scaling.values import Change, Reason, VersionLine

@@ -7,8 +7,8 @@ from typing import Final
 from core.athletes.equipment import everything
 from core.athletes.values import Equipment, SetName
 from core.measures import MassUnit
-from core.notation.chat import is_like_a_score
-from core.notation.lasting import names_days, read_lasting
+from core.notation.calendar.lasting import names_days, read_lasting
+from core.notation.talk.chat import is_like_a_score
 from core.notation.text import plain
 from core.understanding.acts import Elsewhere as ElsewhereAct
 from core.understanding.things import read_things

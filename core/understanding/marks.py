@@ -7,7 +7,7 @@ from typing import Final
 
 from core.measures import KG_PER_POUND
 from core.movements.names import key
-from core.notation.zones import is_place, places_in
+from core.notation.calendar.zones import is_place, places_in
 from core.understanding.lexicon import AT_END, LONGEST_PHRASE, SHORT_PHRASE, WHOLE, Lexicon, Sense, lexicon
 from core.understanding.quantities import Quantity, quantities
 from core.understanding.text import Text, Token, read_text, stem

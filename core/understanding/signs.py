@@ -5,7 +5,7 @@ from collections.abc import Iterable
 from functools import lru_cache
 from typing import Final
 
-from core.notation.alarm import Alarm, name_others, read_alarm
+from core.notation.body.alarm import Alarm, name_others, read_alarm
 from core.understanding.marks import Marked, mark
 from core.understanding.slots import body
 

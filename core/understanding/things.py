@@ -11,7 +11,7 @@ from core.athletes.equipment import Things, everything, is_weightless, that_matt
 from core.athletes.values import MOST_LOADS, Equipment
 from core.errors import TooMuch
 from core.measures import MassUnit, to_kg
-from core.notation.equipment_partners import mark_shared
+from core.notation.talk.equipment_partners import mark_shared
 from core.understanding.marks import Marked, mark
 from core.understanding.slots.equipment import Item, merged, named, parts_at, put_right
 from core.understanding.slots.stretch import Stretch, plain

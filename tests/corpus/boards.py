@@ -7,7 +7,7 @@ from functools import partial
 from typing import Any
 
 from core.movements.lookup import catalogue
-from core.notation.session import read_session
+from core.notation.boards.session import read_session
 from tests.corpus.fitting import field_fits
 from tests.corpus.judge import Report, count_in, readings, timed
 from tests.corpus.parts import missing_of_board, parts_of, parts_read, told_together, unlike_fields

@@ -10,9 +10,9 @@ from time import perf_counter
 from typing import Any, TypeVar
 
 from core.movements.lookup import catalogue
+from core.notation.boards.session import read_session
 from core.notation.scores import read_score
 from core.notation.scores.parts import read_parts
-from core.notation.session import read_session
 from core.scores.values import ReadScore
 from core.sessions.counting import reps_in_all, reps_in_round, times_in
 from core.sessions.values import Format, Session

@@ -7,9 +7,9 @@ from typing import Any, Final
 
 from core.choosers import write_weights
 from core.movements.lookup import catalogue
-from core.notation.efforts import effort_told
 from core.notation.labels import labelling
 from core.notation.labels.labelling import EXAMPLES, WEIGHTS, examples, features
+from core.notation.phrases.efforts import effort_told
 from tests.corpus.judge import cases, readings
 from tests.corpus.learning import Row, learned
 from tests.corpus.parts import LINES, parts_of

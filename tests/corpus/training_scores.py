@@ -12,6 +12,7 @@ import numpy as np
 
 from core.choosers import document_of, write_weights
 from core.movements.lookup import catalogue
+from core.notation.boards.session import read_session
 from core.notation.scores import numbers, said
 from core.notation.scores.choosing import (
     candidates,
@@ -29,7 +30,6 @@ from core.notation.scores.choosing.facts import Around, facts_of
 from core.notation.scores.numbers import with_signs_told
 from core.notation.scores.reading import LONGEST_SCORE
 from core.notation.scores.said import all_told
-from core.notation.session import read_session
 from core.notation.text import in_lines
 from core.scores.values import ReadScore, Score
 from core.scores.ways import Way, way_of

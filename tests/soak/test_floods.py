@@ -14,7 +14,7 @@ from bot.telegram.conduct import make_conduct
 from bot.telegram.patience import BURST, Patience
 from core.athletes.values import Equipment, Profile, Screening
 from core.movements.lookup import catalogue
-from core.notation.session import read_session
+from core.notation.boards.session import read_session
 from core.scaling.version import version_for
 from tests.soak.conftest import Intake
 from tests.support.durable import Tables, eventually

@@ -11,7 +11,7 @@ from core.forecast.forecast import outlook_of
 from core.forecast.people import People
 from core.forecast.values import Forecast
 from core.movements.lookup import catalogue
-from core.notation.session import read_session
+from core.notation.boards.session import read_session
 from core.scaling.values import Change, Version
 from core.scaling.version import version_for
 from tests.support import physiology as other

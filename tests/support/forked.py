@@ -64,8 +64,8 @@ def _load() -> None:
     from bot.commands import serve  # noqa: F401, PLC0415
     from core.athletes.values import Profile, Screening  # noqa: PLC0415
     from core.movements.lookup import catalogue  # noqa: PLC0415
+    from core.notation.boards.session import read_session  # noqa: PLC0415
     from core.notation.scores import read_score  # noqa: PLC0415
-    from core.notation.session import read_session  # noqa: PLC0415
     from core.scaling.version import version_for  # noqa: PLC0415
     from core.understanding.understand import understand  # noqa: PLC0415
     from core.understanding.values import Context, Message  # noqa: PLC0415

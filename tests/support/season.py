@@ -19,7 +19,7 @@ from core.forecast.learning import Taught, after
 from core.forecast.people import People
 from core.forecast.values import Forecast
 from core.movements.lookup import catalogue
-from core.notation.session import read_session
+from core.notation.boards.session import read_session
 from core.scaling.values import Change, Version
 from core.scaling.version import version_for
 from core.scores.values import Score

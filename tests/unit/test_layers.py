@@ -153,7 +153,7 @@ def test_the_walk_sees_the_whole_house():
         ("core.movements.lookup", "from core.athletes.values import Profile"),
         ("core.errors", "import core.movements.values"),
         ("core.scores.ranking", "from core import notation"),
-        ("core.notation.session", "from ..scaling import values"),
+        ("core.notation.boards.session", "from ...scaling import values"),
         ("core.scaling.choice", "import sqlmodel"),
         ("core.ability.capacity", "from core.scaling.fit import fit"),
         ("core.desk.joining", "from sqlalchemy import select"),
@@ -190,7 +190,7 @@ def test_a_forbidden_arrow_is_seen(module, source):
         ("bot.telegram.words", "from core.measures import in_words"),
         ("bot.commands.movements", "from core.desk.outcome import Outcome"),
         ("migrations.env", "from core.store import tables"),
-        ("core.notation.names", "from rapidfuzz import process"),
+        ("core.notation.names.catalogued", "from rapidfuzz import process"),
         ("bot.files.sounding", "import soundfile"),
     ],
 )

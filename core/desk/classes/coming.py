@@ -19,7 +19,7 @@ from core.desk.coached import coached_ids, names_in
 from core.desk.errors import StalePress
 from core.desk.outcome import Outcome, Say
 from core.desk.visit import Visit
-from core.notation.moments import find_days
+from core.notation.calendar.moments import find_days
 
 # More than that is a calendar, not a message.
 _MOST_DATES = 8

@@ -15,7 +15,7 @@ from core.desk.classes.says import AskWhichDate, ClassDate, DateCalledOff, DateM
 from core.desk.errors import StalePress
 from core.desk.outcome import Outcome, Said, Say
 from core.desk.visit import Visit
-from core.notation.classes import CalledOff, Moved
+from core.notation.calendar.classes import CalledOff, Moved
 from core.store.records import Group, Person, Purpose
 
 _MOST_DATES = 4

@@ -23,7 +23,7 @@ from core.desk.coaching.digest import DIGEST_AT, plan_digests_anew
 from core.desk.errors import NotAMember, UnknownThing
 from core.desk.outcome import Outcome
 from core.desk.visit import Visit
-from core.notation.reminding import (
+from core.notation.calendar.reminding import (
     DigestHour,
     DigestWanted,
     Lead,
@@ -34,7 +34,7 @@ from core.notation.reminding import (
     read_lead,
     read_quiet,
 )
-from core.notation.zones import read_zone
+from core.notation.calendar.zones import read_zone
 from core.store.records import Membership, ReminderHabits
 
 LONGEST_LEAD = 7 * 24 * 60

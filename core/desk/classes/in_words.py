@@ -19,11 +19,11 @@ from core.desk.sessions.withdrawing import withdraw_of_day
 from core.desk.talk.asked import keeps
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
-from core.notation.classes import read_called_off, read_class, read_moved
-from core.notation.moments import find_days
-from core.notation.reminding import OwnZone, read_wish
-from core.notation.session import read_session
-from core.notation.zones import places_in, read_zone
+from core.notation.boards.session import read_session
+from core.notation.calendar.classes import read_called_off, read_class, read_moved
+from core.notation.calendar.moments import find_days
+from core.notation.calendar.reminding import OwnZone, read_wish
+from core.notation.calendar.zones import places_in, read_zone
 from core.store.records import Group
 
 _LIST = re.compile(

@@ -35,7 +35,7 @@ from core.desk.errors import StalePress
 from core.desk.joining.groups import keep_till_set_up
 from core.desk.outcome import Outcome, Say
 from core.desk.visit import Visit
-from core.notation.classes import ReadClass, class_in
+from core.notation.calendar.classes import ReadClass, class_in
 from core.store.records import ClassRecord, ClassState, Group, Purpose
 
 TITLE = "Live class"

@@ -6,7 +6,7 @@ from core.desk.coaching.commands import LetGoHeavier, PutVolumeFirst
 from core.desk.coaching.says import LeewayGiven
 from core.desk.outcome import Outcome
 from core.desk.visit import Visit
-from core.notation.leeway import read_leeway
+from core.notation.coaching.leeway import read_leeway
 
 
 async def as_leeway(visit: Visit, text: str, _: int | None) -> Outcome | None:

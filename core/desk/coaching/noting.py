@@ -23,8 +23,8 @@ from core.desk.errors import AlreadyDone, StalePress
 from core.desk.outcome import Outcome, Said, Say
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
-from core.notation.fault_wishes import LiftWish, asks_for_notes, read_lift
-from core.notation.faults import ToldFault, read_fault
+from core.notation.coaching.fault_wishes import LiftWish, asks_for_notes, read_lift
+from core.notation.coaching.faults import ToldFault, read_fault
 from core.notation.people import find_name
 from core.scaling.orders import Fault
 from core.store.records import FaultRecord, Membership

@@ -26,8 +26,8 @@ from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.movements.values import Pattern
-from core.notation.easing import monday_of, read_span
-from core.notation.moments import find_days
+from core.notation.calendar.moments import find_days
+from core.notation.coaching.easing import monday_of, read_span
 from core.scaling.orders import Pin
 from core.scaling.values import Because, Spot, Version, VersionLine
 from core.sessions.values import Line

@@ -33,7 +33,7 @@ from core.desk.profile.own import forget_me
 from core.desk.says import Help
 from core.desk.versions.version import version_in
 from core.desk.visit import Standing, Visit
-from core.notation.yes_no import (
+from core.notation.talk.yes_no import (
     age_told,
     read_yes_no,
     says_answered_wrongly,

@@ -14,7 +14,7 @@ from core.desk.outcome import Outcome, Say
 from core.desk.sessions.scheduled import to_post
 from core.desk.visit import Visit
 from core.measures import MassUnit
-from core.notation.zones import places_in, read_zone
+from core.notation.calendar.zones import places_in, read_zone
 from core.store.records import Group, Purpose
 
 # A sentence of so many words with a place in it tells where they are, and nothing else.

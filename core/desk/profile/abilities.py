@@ -15,7 +15,7 @@ from core.desk.versions.says import AbilityNoted, AbilityTakenBack
 from core.desk.visit import Visit
 from core.measures import AmountUnit, MassUnit
 from core.movements.lookup import catalogue
-from core.notation.loads import ToldLoad, read_loads
+from core.notation.scores.loads_beside import ToldLoad, read_loads
 from core.scaling.values import Spot, Version, VersionLine
 from core.scores.values import Score
 from core.sessions.values import Block, Format, Line

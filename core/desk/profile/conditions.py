@@ -10,8 +10,8 @@ from core.desk.versions.says import Understood
 from core.desk.versions.version import my_version, session_meant
 from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
-from core.notation.complaints import is_fine_now
-from core.notation.sides import read_sides
+from core.notation.body.complaints import is_fine_now
+from core.notation.body.sides import read_sides
 
 
 async def keep_spared(

@@ -6,7 +6,7 @@ from typing import Any, ClassVar
 
 from core.desk.outcome import Said
 from core.desk.versions.says import Sharing
-from core.notation.privacy import Topic
+from core.notation.talk.privacy import Topic
 from core.values import Value
 
 

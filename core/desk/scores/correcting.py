@@ -13,7 +13,7 @@ from core.desk.scores.which import session_scored
 from core.desk.scores.whose import own_score, tell_about_score
 from core.desk.talk.asked import OfScreening, asked_in, keeps
 from core.desk.visit import Visit
-from core.notation.corrections import read_correction, takes_score_back
+from core.notation.scores.corrections import read_correction, takes_score_back
 from core.store.records import OpenQuestion, ScoreRecord, ScoreState
 
 

@@ -9,7 +9,7 @@ from core.athletes.values import Equipment, Side
 from core.desk.outcome import Said
 from core.forecast.values import Progress, Trend
 from core.measures import MassUnit
-from core.notation.sides import joints_in, read_sides
+from core.notation.body.sides import joints_in, read_sides
 from core.scaling.values import VersionLine
 from core.scores.values import Board, Mark, Score, Tolerance
 from core.values import Value

@@ -43,12 +43,12 @@ from core.desk.today.reports import ask_how_it_felt, rate_effort
 from core.desk.versions.version import nothing_posted
 from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
-from core.notation.bare_scores import bare_score
-from core.notation.felt import effort_beside
+from core.notation.body.felt import effort_beside
 from core.notation.scores import read_score
+from core.notation.scores.bare_scores import bare_score
 from core.notation.scores.parts import PartScore, read_parts, told_apart
 from core.notation.scores.reading import part_alone, place_of
-from core.notation.yes_no import calls_it_off, says_it_is_so
+from core.notation.talk.yes_no import calls_it_off, says_it_is_so
 from core.scores.text import in_words
 from core.scores.values import SETTLED_BY_YES, Doubt, ReadScore, Score
 from core.scores.ways import likes

@@ -9,8 +9,8 @@ from core.desk.scores.says import AskTolerance, ToleranceSet
 from core.desk.scores.scoreboard import renew_board, scored_blocks
 from core.desk.versions.version import session_meant
 from core.desk.visit import Visit
+from core.notation.coaching.tolerances import read_tolerance
 from core.notation.scores import read_score
-from core.notation.tolerances import read_tolerance
 from core.scaling.counting import block_counts
 from core.scaling.values import Version
 from core.scores.values import Tolerance

@@ -23,12 +23,12 @@ from core.desk.sessions.meant import names_a_day, of_day, posted_lately, without
 from core.desk.talk.understood import in_own_words, is_plainly_a_score, matter, understood
 from core.desk.versions.version import session_meant
 from core.desk.visit import Visit
-from core.notation.chat import is_like_a_score
-from core.notation.corrections import read_correction
-from core.notation.denials import denies, numbers_in
 from core.notation.people import each_in_front, name_in_front
+from core.notation.scores.corrections import read_correction
+from core.notation.scores.denials import denies, numbers_in
 from core.notation.scores.parts import read_parts
-from core.notation.yes_no import calls_it_off, says_it_is_so
+from core.notation.talk.chat import is_like_a_score
+from core.notation.talk.yes_no import calls_it_off, says_it_is_so
 from core.scores.text import in_words
 from core.scores.values import Doubt, ReadScore
 from core.store.records import Membership, SessionRecord

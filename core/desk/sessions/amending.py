@@ -27,12 +27,12 @@ from core.desk.sessions.turns import more_often
 from core.desk.visit import Visit
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
-from core.notation.changes import Changed, Unclear, changed
-from core.notation.editing import fact_in
-from core.notation.edits import says_it_is_wrong, sounds_like_a_change, told_of_line
+from core.notation.boards.session import read_session
+from core.notation.boards.writing import write_line
+from core.notation.edits.changes import Changed, Unclear, changed
+from core.notation.edits.editing import fact_in
+from core.notation.edits.wordings import says_it_is_wrong, sounds_like_a_change, told_of_line
 from core.notation.people import find_name
-from core.notation.session import read_session
-from core.notation.writing import write_line
 from core.scaling.carrying import carried_over
 from core.sessions.values import Line, Session
 from core.store.records import Group, SessionRecord, SessionState

@@ -11,7 +11,7 @@ from core.desk.sessions.posting import discard_session, post_session, usual_hour
 from core.desk.sessions.says import AskWhen, NoHabit
 from core.desk.sessions.scheduled import post_later, to_post
 from core.desk.visit import Visit
-from core.notation.moments import DAY_WORD, Clock, find_clock, find_days, hints_at_an_hour
+from core.notation.calendar.moments import DAY_WORD, Clock, find_clock, find_days, hints_at_an_hour
 from core.store.records import Group, SessionRecord, SessionState
 
 _NOW = re.compile(r"^\W*(?:now|right away|please|to the group|at once)?\W*$", re.IGNORECASE)

@@ -16,11 +16,11 @@ from core.desk.sessions.posting import draft_session, over, read_back
 from core.desk.talk.alarm import raise_alarm
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
-from core.notation.chat import is_like_a_score, is_like_a_session
-from core.notation.corrections import read_correction, takes_score_back
+from core.notation.boards.session import read_session
 from core.notation.people import name_in_front
+from core.notation.scores.corrections import read_correction, takes_score_back
 from core.notation.scores.parts import read_parts
-from core.notation.session import read_session
+from core.notation.talk.chat import is_like_a_score, is_like_a_session
 from core.store.records import Person, ScoreRecord, SessionRecord, SessionState
 
 

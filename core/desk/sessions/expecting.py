@@ -11,7 +11,7 @@ from core.desk.sessions.landing import expected_of, try_on_group
 from core.desk.sessions.says import ExpectedOfGroup, NotAmended, WhatItWouldDo
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
-from core.notation.changes import changed
+from core.notation.edits.changes import changed
 from core.sessions.values import Session
 from core.store.records import SessionRecord
 

@@ -9,7 +9,7 @@ from core.athletes.easing import WEEK
 from core.desk.coached import coached_groups, coached_ids
 from core.desk.days import RECENT, days_of_title, today_in, zone_of
 from core.desk.visit import Visit
-from core.notation.moments import DAY_WORD, find_days, names_only_a_weekday
+from core.notation.calendar.moments import DAY_WORD, find_days, names_only_a_weekday
 from core.store.records import Group, SessionRecord, SessionState
 
 # So far back a day that is named may lie.

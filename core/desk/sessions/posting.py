@@ -27,8 +27,8 @@ from core.desk.sessions.says import (
 )
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
-from core.notation.days import by_days
-from core.notation.session import read_session
+from core.notation.boards.days import by_days
+from core.notation.boards.session import read_session
 from core.scaling.group import view_of
 from core.scaling.ready import ready_levels
 from core.store.records import Group, Purpose, SessionRecord, SessionState

@@ -13,7 +13,7 @@ from core.forecast.today import version_today
 from core.forecast.values import Outlook
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
-from core.notation.session import read_session
+from core.notation.boards.session import read_session
 from core.notation.values import ReadSession
 from core.scaling.costs import entries
 from core.scaling.group import view_of

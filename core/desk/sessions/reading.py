@@ -5,9 +5,9 @@ from collections.abc import Iterable
 from core.desk.sessions.says import Marked, Unread
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
-from core.notation.session import read_session
+from core.notation.boards.session import read_session
+from core.notation.boards.writing import write_rows, write_session
 from core.notation.values import NotUnderstood
-from core.notation.writing import write_rows, write_session
 from core.sessions.values import Block, BlockKind, Session
 from core.store.records import Group, SessionRecord
 

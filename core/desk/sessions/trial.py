@@ -5,10 +5,10 @@ from collections.abc import Iterable
 from core.errors import InputError
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
+from core.notation.boards.session import read_session
+from core.notation.boards.writing import write_session
 from core.notation.scores import read_score
-from core.notation.session import read_session
 from core.notation.values import ReadSession
-from core.notation.writing import write_session
 from core.scores.ranking import rank
 from core.scores.values import Board, Entry, ReadScore
 from core.sessions.values import Format, Session

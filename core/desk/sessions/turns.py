@@ -3,7 +3,7 @@
 from core.desk.sessions.says import MoreOften
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
-from core.notation.writing import write_line
+from core.notation.boards.writing import write_line
 from core.sessions.values import Block, Line, Session
 
 MINUTE_S = 60

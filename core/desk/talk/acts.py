@@ -40,10 +40,10 @@ from core.desk.talk.understood import BESIDE, as_opened, in_own_words, matter, u
 from core.desk.versions.answers import ask_again, tell_answer
 from core.desk.versions.version import my_version
 from core.desk.visit import Visit
-from core.notation.limits import read_limits
+from core.notation.body.limits import read_limits
 from core.notation.people import addressed
 from core.notation.scores import read_parts, read_score
-from core.notation.yes_no import calls_it_off, says_it_is_so
+from core.notation.talk.yes_no import calls_it_off, says_it_is_so
 from core.scaling.values import Ask
 from core.store.records import OpenQuestion
 from core.understanding import acts as a

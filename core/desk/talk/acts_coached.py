@@ -32,10 +32,10 @@ from core.desk.talk.scene import Scene
 from core.desk.talk.understood import as_opened
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
-from core.notation.chat import calls_a_rest_day
-from core.notation.classes import class_in
+from core.notation.boards.session import read_session
+from core.notation.calendar.classes import class_in
 from core.notation.people import addressed, find_name
-from core.notation.session import read_session
+from core.notation.talk.chat import calls_a_rest_day
 from core.store.records import Membership, Role
 from core.understanding import acts as a
 

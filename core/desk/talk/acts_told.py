@@ -48,11 +48,11 @@ from core.desk.versions.showing import today_of
 from core.desk.visit import Visit
 from core.measures import AmountUnit
 from core.movements.lookup import catalogue
-from core.notation.chat import begins_with_so_many_done
-from core.notation.complaints import ToldPain
-from core.notation.equipment_partners import NOBODY_NAMED
-from core.notation.lasting import read_lasting
-from core.notation.sides import read_sides
+from core.notation.body.complaints import ToldPain
+from core.notation.body.sides import read_sides
+from core.notation.calendar.lasting import read_lasting
+from core.notation.talk.chat import begins_with_so_many_done
+from core.notation.talk.equipment_partners import NOBODY_NAMED
 from core.scaling.values import Ask
 from core.understanding import acts as a
 from core.understanding.equipment_changes import EquipmentChange

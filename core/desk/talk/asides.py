@@ -18,9 +18,9 @@ from core.desk.says import Kindness, Welcome
 from core.desk.today.elsewhere import before_them
 from core.desk.today.pain import done_lately
 from core.desk.visit import Visit
-from core.notation.easing import monday_of
-from core.notation.moments import find_days
-from core.notation.small_talk import read_small_talk
+from core.notation.calendar.moments import find_days
+from core.notation.coaching.easing import monday_of
+from core.notation.talk.small_talk import read_small_talk
 from core.store.records import Group, Role
 
 

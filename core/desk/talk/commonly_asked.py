@@ -7,8 +7,8 @@ from core.desk.talk.asked import keeps
 from core.desk.talk.says import CommonAnswer, Stage
 from core.desk.talk.scene import Scene, scene_of
 from core.desk.visit import Visit
-from core.notation.common_questions import common_question
 from core.notation.people import find_name
+from core.notation.talk.common_questions import common_question
 
 
 async def as_common_question(visit: Visit, text: str, replied_to: int | None) -> Outcome | None:

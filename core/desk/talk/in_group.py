@@ -15,9 +15,9 @@ from core.desk.scores.scoreboard import see_board
 from core.desk.scores.whose import own_score, tell_about_score
 from core.desk.talk.alarm import alarm_in, hold_and_tell, stop
 from core.desk.visit import Visit
-from core.notation.chat import is_like_a_score
-from core.notation.corrections import read_correction
-from core.notation.yes_no import says_it_is_so
+from core.notation.scores.corrections import read_correction
+from core.notation.talk.chat import is_like_a_score
+from core.notation.talk.yes_no import says_it_is_so
 from core.store.records import Chat, OpenQuestion
 
 

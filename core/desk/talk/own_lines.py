@@ -21,7 +21,7 @@ from core.desk.versions.showing import profile_today, written_at
 from core.desk.versions.version import worked_out
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
-from core.notation.chat import is_like_a_score
+from core.notation.talk.chat import is_like_a_score
 from core.scaling.orders import Pin
 from core.scaling.values import Because, Version
 from core.store.records import SessionRecord

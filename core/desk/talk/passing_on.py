@@ -23,7 +23,7 @@ from core.desk.talk.understood import in_own_words
 from core.desk.today.pain import as_complaint
 from core.desk.versions.waiting import to_coaches
 from core.desk.visit import Visit
-from core.notation.for_coach import asks_for_own_words, read_for_coach
+from core.notation.talk.for_coach import asks_for_own_words, read_for_coach
 from core.store.records import CoachWord, Membership, Role
 from core.understanding.acts import Condition, Spares
 

@@ -6,7 +6,7 @@ from core.desk.profile.own import sharing_of
 from core.desk.profile.says import Privacy
 from core.desk.talk.helping import about_me
 from core.desk.visit import Visit
-from core.notation.privacy import asks_what_is_known, read_privacy_question
+from core.notation.talk.privacy import asks_what_is_known, read_privacy_question
 
 
 async def as_privacy(visit: Visit, text: str, _: int | None) -> Outcome | None:

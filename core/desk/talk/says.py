@@ -5,7 +5,7 @@ from typing import Literal
 
 from core.desk.outcome import Said
 from core.forecast.values import Outlook
-from core.notation.common_questions import Topic
+from core.notation.talk.common_questions import Topic
 from core.values import Value
 
 # What can be tapped in place of words that weren't understood.

@@ -84,14 +84,14 @@ from core.desk.versions.more import as_more
 from core.desk.versions.version import session_meant
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
-from core.notation.chat import is_beside_a_score, is_like_a_score, is_like_a_session
-from core.notation.ladders import with_an_end
-from core.notation.limits import read_limits
+from core.notation.boards.ladders import with_an_end
+from core.notation.boards.session import read_session
+from core.notation.body.limits import read_limits
 from core.notation.part_labels import find_part
 from core.notation.people import find_name
 from core.notation.scores.which_day import without_day
-from core.notation.session import read_session
-from core.notation.yes_no import calls_it_off, read_age, says_it_is_so
+from core.notation.talk.chat import is_beside_a_score, is_like_a_score, is_like_a_session
+from core.notation.talk.yes_no import calls_it_off, read_age, says_it_is_so
 from core.store.records import OpenQuestion
 
 # A coach's text of this many line breaks was meant as a session, even if hardly anything in it can be read.

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from core.desk.talk.understood import in_own_words, matter
-from core.notation.yes_no import calls_it_off, is_in_doubt, says_it_is_so
+from core.notation.talk.yes_no import calls_it_off, is_in_doubt, says_it_is_so
 from core.understanding.lexicon import Sense, joined, lexicon
 from core.understanding.text import fold
 

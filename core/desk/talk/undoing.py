@@ -35,10 +35,10 @@ from core.desk.talk.scene import scene_of
 from core.desk.versions.commands import AsUsual, FreeLine, UndoEquipment
 from core.desk.versions.looking import show_again
 from core.desk.visit import Visit
-from core.notation.denials import denies, numbers_in, tells_weight
 from core.notation.numbers import read_body_mass
 from core.notation.people import find_name
-from core.notation.undoing import ScoreGone, asks_to_undo, score_to_go, undoes_for
+from core.notation.scores.denials import denies, numbers_in, tells_weight
+from core.notation.talk.undoing import ScoreGone, asks_to_undo, score_to_go, undoes_for
 from core.scaling.values import Spot
 from core.scores.values import Mark
 from core.store.records import Membership, ScoreRecord, ScoreState, SessionRecord

@@ -24,7 +24,7 @@ from core.desk.versions.commands import AsUsual, BeElsewhere, BeShort, BeSick, B
 from core.desk.versions.looking import current, show_again
 from core.desk.versions.showing import today_of
 from core.desk.visit import Visit
-from core.notation.lasting import Lasting
+from core.notation.calendar.lasting import Lasting
 from core.scaling.barriers import SORE
 from core.store.records import SessionRecord
 from core.understanding.lexicon import joined, lexicon

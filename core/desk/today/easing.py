@@ -20,7 +20,7 @@ from core.desk.versions.more import own_day
 from core.desk.versions.showing import profile_today, today_of
 from core.desk.versions.version import my_version
 from core.desk.visit import Visit
-from core.notation.easing import (
+from core.notation.coaching.easing import (
     EasyWeekWish,
     asks_for_as_usual,
     monday_of,
@@ -29,7 +29,7 @@ from core.notation.easing import (
     read_own_easy_week,
     says_had_a_break,
 )
-from core.notation.yes_no import read_yes_no
+from core.notation.talk.yes_no import read_yes_no
 
 # After a shorter break than this little is lost (estimate).
 SHORT_BREAK: Final = timedelta(days=21)

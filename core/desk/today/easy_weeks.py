@@ -12,7 +12,7 @@ from core.desk.days import today_in
 from core.desk.errors import StalePress
 from core.desk.outcome import Outcome
 from core.desk.visit import Visit
-from core.notation.easing import EasyWeekWish, monday_of, read_easy_week
+from core.notation.coaching.easing import EasyWeekWish, monday_of, read_easy_week
 from core.store.records import Group, Membership
 
 

@@ -17,11 +17,11 @@ from core.desk.today.says import AskEffort
 from core.desk.versions.version import session_meant
 from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
-from core.notation.chat import is_like_a_score
-from core.notation.complaints import read_complaint
-from core.notation.felt import effort_beside, read_effort, read_hurt, says_that_was_all
-from core.notation.limits import read_limits
-from core.notation.yes_no import calls_it_off, says_it_is_so
+from core.notation.body.complaints import read_complaint
+from core.notation.body.felt import effort_beside, read_effort, read_hurt, says_that_was_all
+from core.notation.body.limits import read_limits
+from core.notation.talk.chat import is_like_a_score
+from core.notation.talk.yes_no import calls_it_off, says_it_is_so
 from core.scores.values import Hurt
 from core.store.records import SessionRecord
 from core.understanding.acts import Effort

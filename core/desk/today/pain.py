@@ -22,16 +22,16 @@ from core.desk.versions.version import session_meant
 from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
-from core.notation.chat import is_like_a_score
-from core.notation.complaints import (
+from core.notation.body.complaints import (
     ToldPain,
     is_fine_now,
     read_complaint,
     says_it_is_over,
     says_it_will_not_move,
 )
-from core.notation.sides import read_sides
-from core.notation.stages import read_cleared, read_weeks
+from core.notation.body.sides import read_sides
+from core.notation.body.stages import read_cleared, read_weeks
+from core.notation.talk.chat import is_like_a_score
 from core.scaling.values import VersionLine
 from core.scores.values import Hurt
 from core.store.records import Group, ScoreState, SessionRecord

@@ -22,9 +22,9 @@ from core.desk.versions.more import offer_more
 from core.desk.versions.says import Understood
 from core.desk.versions.version import session_meant
 from core.desk.visit import Visit
-from core.notation.complaints import ToldPain
-from core.notation.limits import read_limits
-from core.notation.sides import read_sides
+from core.notation.body.complaints import ToldPain
+from core.notation.body.limits import read_limits
+from core.notation.body.sides import read_sides
 from core.scores.values import Hurt
 from core.store.records import SessionRecord
 

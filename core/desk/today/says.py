@@ -5,7 +5,7 @@ from datetime import date
 from core.athletes.values import Different, Equipment, SetName
 from core.desk.outcome import Said
 from core.measures import MassUnit
-from core.notation.unwell import Cause
+from core.notation.body.unwell import Cause
 from core.scores.values import Hurt
 from core.sessions.values import Session
 

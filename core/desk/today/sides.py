@@ -18,7 +18,7 @@ from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
 from core.forecast.today import version_today
 from core.movements.lookup import catalogue
-from core.notation.sides import names_a_side, read_side_alone
+from core.notation.body.sides import names_a_side, read_side_alone
 from core.scaling.values import Version
 
 

@@ -9,7 +9,7 @@ from core.desk.talk.scene import scene_of
 from core.desk.today.says import NotAtTheirBest
 from core.desk.versions.expecting import minutes_of_theirs
 from core.desk.visit import Visit
-from core.notation.unwell import unwell_from
+from core.notation.body.unwell import unwell_from
 from core.store.records import SessionRecord
 
 # Less is about two thirds of what it takes, with a warm-up of so many minutes (estimates).

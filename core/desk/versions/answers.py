@@ -32,10 +32,10 @@ from core.desk.versions.version import ask, my_version
 from core.desk.visit import Visit
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
-from core.notation.complaints import is_fine_now
-from core.notation.limits import read_limits
+from core.notation.body.complaints import is_fine_now
+from core.notation.body.limits import read_limits
+from core.notation.body.sides import read_sides
 from core.notation.numbers import does_not_know, is_new_to_it, read_body_mass, read_reps
-from core.notation.sides import read_sides
 from core.scaling.values import Ask, Question
 from core.understanding.lexicon import lexicon
 from core.understanding.text import fold, stem

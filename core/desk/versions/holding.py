@@ -14,7 +14,7 @@ from core.desk.sessions.says import AsPosted
 from core.desk.versions.version import session_meant
 from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
-from core.notation.wishes import read_body_of_another, read_hold_of_somebody, read_wish
+from core.notation.coaching.wishes import read_body_of_another, read_hold_of_somebody, read_wish
 from core.store.records import Membership, SessionRecord
 from core.understanding.ordering import orders_in
 

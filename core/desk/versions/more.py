@@ -13,7 +13,7 @@ from core.desk.today.breaks import trained_on
 from core.desk.today.says import AskMore, MoreDecided, MoreLater
 from core.desk.versions.commands import DoMore
 from core.desk.visit import Visit
-from core.notation.easing import asks_for_more
+from core.notation.coaching.easing import asks_for_more
 
 
 async def own_day(visit: Visit) -> date:

@@ -4,9 +4,9 @@ import re
 from collections.abc import Callable
 from typing import Final
 
-from core.notation.efforts import effort_told
 from core.notation.labels.labelling import chances, label
-from core.notation.phrase_aims import Facts
+from core.notation.phrases.aims import Facts
+from core.notation.phrases.efforts import effort_told
 from core.notation.quantities import DURATION, MINUTE_S, NUMBER_WORDS, seconds
 from core.sessions.values import BlockKind, Format
 

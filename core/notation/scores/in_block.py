@@ -6,7 +6,6 @@ from collections.abc import Callable
 from typing import Any, Final, NamedTuple
 
 from core.measures import AmountUnit, MassUnit
-from core.notation.chat import NOT_COUNTED, NOT_FINISHED
 from core.notation.scores import asking
 from core.notation.scores.accounted import accounts_for, left_over
 from core.notation.scores.asides import without_asides
@@ -27,6 +26,7 @@ from core.notation.scores.said import Told, all_told, told
 from core.notation.scores.stretches import stretches
 from core.notation.scores.times import made_by_others, read_time
 from core.notation.scores.wording import says
+from core.notation.talk.chat import NOT_COUNTED, NOT_FINISHED
 from core.notation.text import Strip
 from core.scores.values import SETTLED_BY_YES, Doubt, ReadScore, Score
 from core.scores.ways import TELLINGS, Way, way_of

@@ -8,7 +8,7 @@ from typing import Final
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
 from core.movements.names import key
-from core.notation.names import lexicon
+from core.notation.names.catalogued import lexicon
 from core.notation.scores.lines_told import named_lines
 from core.notation.scores.loads import lightest
 from core.notation.scores.numbers import Number

@@ -7,8 +7,8 @@ from typing import Final, NamedTuple
 from core.measures import AmountUnit
 from core.movements.lookup import catalogue
 from core.movements.names import key
-from core.notation.flights import in_flights
-from core.notation.names import lexicon
+from core.notation.lines.flights import in_flights
+from core.notation.names.catalogued import lexicon
 from core.sessions.counting import reps_of
 from core.sessions.values import Block, Line
 

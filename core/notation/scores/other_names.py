@@ -5,7 +5,7 @@ from typing import Final
 
 from core.movements.lookup import catalogue
 from core.movements.names import key
-from core.notation.names import lexicon
+from core.notation.names.catalogued import lexicon
 from core.sessions.values import Block
 
 _LONGEST_NAME: Final = 3

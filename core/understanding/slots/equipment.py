@@ -12,7 +12,7 @@ from core.athletes.barbells import BAR, BARBELL, HEAVIEST_KG, STEP, with_plates
 from core.athletes.values import Equipment
 from core.measures import LEAST_STEP_KG, MassUnit, to_kg
 from core.movements.lookup import catalogue
-from core.notation.equipment_partners import SHARED
+from core.notation.talk.equipment_partners import SHARED
 from core.understanding.marks import Mark
 from core.understanding.quantities import Quantity
 from core.understanding.slots.stretch import Stretch, exact_kg, in_kg, plain

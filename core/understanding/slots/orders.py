@@ -8,8 +8,8 @@ from typing import Any, Final, NamedTuple
 
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
-from core.notation.lines import read_piece
-from core.notation.names import lexicon
+from core.notation.lines.reading import read_piece
+from core.notation.names.catalogued import lexicon
 from core.understanding.marks import Mark
 from core.understanding.slots import days
 from core.understanding.slots.stretch import Stretch

@@ -7,8 +7,8 @@ import pytest
 from core.forecast.doubt import is_incredible
 from core.forecast.people import People
 from core.movements.lookup import catalogue
+from core.notation.boards.session import read_session
 from core.notation.scores import read_score
-from core.notation.session import read_session
 from core.scaling.values import Version
 from core.scaling.version import version_for
 from tests.unit.forecast.test_forecast import YEAR, athlete

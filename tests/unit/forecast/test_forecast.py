@@ -14,7 +14,7 @@ from core.forecast.pacing import in_parts
 from core.forecast.people import People
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
-from core.notation.session import read_session
+from core.notation.boards.session import read_session
 from core.scaling.values import Version
 from core.scaling.version import version_for
 

@@ -4,7 +4,7 @@ from bot.words.en.sessions.expecting import group_words
 from core.forecast.group import group_outlook
 from core.forecast.values import Forecast, Outlook
 from core.movements.lookup import catalogue
-from core.notation.session import read_session
+from core.notation.boards.session import read_session
 
 
 def rounds(expected):

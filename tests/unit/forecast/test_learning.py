@@ -13,7 +13,7 @@ from core.forecast.learning import Taught, after, learned_from
 from core.forecast.people import People
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
-from core.notation.session import read_session
+from core.notation.boards.session import read_session
 from core.scaling.version import version_for
 from core.scores.values import Score
 

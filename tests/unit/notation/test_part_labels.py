@@ -2,7 +2,7 @@
 
 import pytest
 
-from core.notation.felt import says_that_was_all
+from core.notation.body.felt import says_that_was_all
 from core.notation.part_labels import LAST, Part, find_part
 
 

@@ -5,7 +5,7 @@ from itertools import takewhile
 
 from core.athletes.values import Equipment, Evidence, Profile, Screening, Space
 from core.movements.lookup import catalogue
-from core.notation.session import read_session
+from core.notation.boards.session import read_session
 from core.scaling.values import Version
 from core.scaling.version import version_for
 

@@ -2,7 +2,7 @@
 
 from core.athletes.values import Equipment, Profile
 from core.movements.lookup import catalogue
-from core.notation.session import read_session
+from core.notation.boards.session import read_session
 from core.scaling.orders import Orders, Pin
 from core.scaling.values import Because
 from core.scaling.version import version_for

@@ -4,7 +4,7 @@ import pytest
 
 from core.athletes.values import Equipment, Profile, Screening
 from core.movements.lookup import catalogue
-from core.notation.session import read_session
+from core.notation.boards.session import read_session
 from core.scaling.version import version_for
 
 SESSION = "AMRAP 12\n5 man makers 2x10/6 kg\n200 m run"

@@ -9,7 +9,7 @@ from core.athletes.easing import EASY_WEEK, FIRST_WEEK_BACK, SECOND_WEEK_BACK
 from core.athletes.values import Screening, Today
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
-from core.notation.writing import write_session
+from core.notation.boards.writing import write_session
 from core.scaling.adjusting import as_written
 from core.scaling.easing import eased
 from core.scaling.values import Change, Spot

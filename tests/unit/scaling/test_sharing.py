@@ -7,7 +7,7 @@ from hypothesis import strategies as st
 
 from core.athletes.values import Equipment, Evidence, Profile, Screening
 from core.movements.lookup import catalogue
-from core.notation.session import read_session
+from core.notation.boards.session import read_session
 from core.scaling.version import version_for
 
 AMRAP = "AMRAP 12\n12 goblet squats @ 16/12 kg\n10 push-ups\n200 m run"

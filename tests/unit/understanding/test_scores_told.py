@@ -3,8 +3,8 @@
 import pytest
 
 from core.movements.lookup import catalogue
+from core.notation.boards.session import read_session
 from core.notation.scores.unseen import read_unseen
-from core.notation.session import read_session
 from core.understanding.acts import document
 from core.understanding.understand import understand
 from core.understanding.values import Context, Message

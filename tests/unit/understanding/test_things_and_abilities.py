@@ -3,7 +3,7 @@
 import pytest
 
 from core.movements.lookup import catalogue
-from core.notation.session import read_session
+from core.notation.boards.session import read_session
 from core.understanding.acts import document
 from core.understanding.understand import understand
 from core.understanding.values import Context, Message

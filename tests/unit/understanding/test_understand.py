@@ -5,7 +5,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from core.movements.lookup import catalogue
-from core.notation.session import read_session
+from core.notation.boards.session import read_session
 from core.understanding.acts import ACTS, OF_ATHLETE, OF_COACH, document
 from core.understanding.understand import understand
 from core.understanding.values import Context, Message

@@ -6,8 +6,8 @@ import pytest
 
 from bot.words.en.versions.version import example
 from core.movements.lookup import catalogue
+from core.notation.boards.session import read_session
 from core.notation.scores import asking, read_score
-from core.notation.session import read_session
 from core.scores.ways import TELLINGS, Way, likes, way_of
 
 BOARDS = {

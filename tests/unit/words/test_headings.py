@@ -6,7 +6,7 @@ from bot.words.headings import block_heading
 from core.athletes.easing import FIRST_WEEK_BACK
 from core.athletes.values import Equipment, Profile, Screening, Today
 from core.movements.lookup import catalogue
-from core.notation.session import read_session
+from core.notation.boards.session import read_session
 from core.scaling.version import version_for
 
 

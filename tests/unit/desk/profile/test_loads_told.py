@@ -4,7 +4,7 @@ from decimal import Decimal
 
 from core.desk.profile.abilities import is_given, told_loads
 from core.measures import MassUnit
-from core.notation.loads import ToldLoad
+from core.notation.scores.loads_beside import ToldLoad
 from core.scores.values import Score
 from tests.unit.scaling.people import athlete, session, version
 

@@ -3,8 +3,8 @@
 import pytest
 
 from core.movements.lookup import catalogue
+from core.notation.boards.session import read_session
 from core.notation.scores import read_score
-from core.notation.session import read_session
 
 ROUNDS = "AMRAP 12\n5 pull-ups\n10 push-ups\n15 squats"
 SETS = "3 sets of max pull-ups, rest 2 min"

@@ -8,8 +8,8 @@ from pathlib import Path
 import pytest
 
 from core.movements.lookup import catalogue
+from core.notation.boards.session import read_session
 from core.notation.scores import read_score
-from core.notation.session import read_session
 from core.scores.values import ReadScore, Score
 
 FOLDER = Path(__file__).parents[3] / "corpus" / "asides"

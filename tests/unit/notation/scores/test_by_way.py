@@ -7,8 +7,8 @@ import pytest
 from scipy.stats import rankdata
 
 from core.movements.lookup import catalogue
+from core.notation.boards.session import read_session
 from core.notation.scores import read_score
-from core.notation.session import read_session
 from core.scores.ranking import rank
 from core.scores.values import Entry
 from core.scores.ways import Way, way_of

@@ -3,13 +3,13 @@
 import pytest
 
 from core.movements.lookup import catalogue
+from core.notation.boards.session import read_session
 from core.notation.scores import read_score
 from core.notation.scores.choosing.candidates import Heard
 from core.notation.scores.choosing.checking import opinion
 from core.notation.scores.choosing.choice import digest_of_weights, ranked
 from core.notation.scores.choosing.readings import readings
 from core.notation.scores.said import all_told
-from core.notation.session import read_session
 from core.scores.values import Doubt
 from tests.corpus.training_scores import digest
 

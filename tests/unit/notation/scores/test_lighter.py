@@ -3,8 +3,8 @@
 import pytest
 
 from core.movements.lookup import catalogue
+from core.notation.boards.session import read_session
 from core.notation.scores import read_score
-from core.notation.session import read_session
 
 ROUNDS = "AMRAP 12\n5 pull-ups\n10 push-ups\n15 squats"
 FOR_TIME = "3 rounds for time\n15 kettlebell swings @ 24 kg\n12 box jumps"

@@ -3,10 +3,10 @@
 import pytest
 
 from core.movements.lookup import catalogue
-from core.notation.chat import is_like_a_score
+from core.notation.boards.session import read_session
 from core.notation.scores import read_score
 from core.notation.scores.parts import read_parts
-from core.notation.session import read_session
+from core.notation.talk.chat import is_like_a_score
 
 _READ = read_session(
     "Part A: AMRAP 8\n10 push-ups\n10 air squats\n\nPart B: for time, cap 10 min\n50 sit-ups\n400 m run",

@@ -3,9 +3,9 @@
 import pytest
 
 from core.movements.lookup import catalogue
+from core.notation.boards.session import read_session
 from core.notation.scores import read_score
 from core.notation.scores.parts import read_parts
-from core.notation.session import read_session
 
 
 def session(text):

@@ -3,9 +3,9 @@
 import pytest
 
 from core.movements.lookup import catalogue
+from core.notation.boards.session import read_session
 from core.notation.scores import read_score
 from core.notation.scores.stretches import stretches
-from core.notation.session import read_session
 
 AMRAP = "12 min amrap\n10 push-ups\n12 air squats\n8 burpees"
 CHIPPER = "For time\ncap 15 min\n50 air squats\n40 sit-ups\n30 push-ups\n20 pull-ups\n10 burpees"

@@ -7,8 +7,8 @@ import pytest
 
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
+from core.notation.boards.session import read_session
 from core.notation.scores import read_score
-from core.notation.session import read_session
 from core.scores.values import Doubt
 
 AMRAP = "12 min amrap\n10 push-ups\n12 goblet squats @ 24/16 kg\n8 alternating lunges"

@@ -1,0 +1,74 @@
+"""What stands in brackets: facts of the block, more of a line, or a note."""
+
+import re
+
+from core.measures import MassUnit
+from core.notation.labels.facts import told_by
+from core.notation.lines.reading import read_piece
+from core.notation.names.catalogued import Lexicon
+from core.notation.phrases.aims import Facts
+from core.notation.phrases.efforts import take_effort
+from core.notation.phrases.shapes import take_phrases
+from core.notation.quantities import DURATION, seconds
+from core.notation.text import Row, Strip
+
+# Stands in the strip for a bracket that is a note.
+NOTE = "~"
+_BRACKETS = re.compile(r"[(\[{]([^()\[\]{}]{1,200})[)\]}]")
+_ALONE = re.compile(r"[^\W_]")
+# A time behind `5 x 5` is the rest between the sets (common practice, no source).
+_DURATION = re.compile(DURATION)
+_SETS = re.compile(r"[0-9]\s?x\s?[0-9]{1,2}(?!\s?(?:m|s|sec|min|k?m)\b)")
+# `4 x (3'/1')`
+_WORK_AND_REST = re.compile(
+    rf"\s?(?:{DURATION})\s?[/+]\s?(?:{DURATION})(?:\s(?:rest|off|easy|light|recovery))?\s?"
+)
+_DIGIT = re.compile("[0-9]")
+
+
+def read_brackets(
+    row: Row, facts_of_row: Facts, strip: Strip, lexicon: Lexicon, unit: MassUnit
+) -> list[tuple[int, str]]:
+    """Brackets that say facts or complete a line count as if they stood without; the others are notes."""
+    notes = []
+    for match in list(_BRACKETS.finditer(strip.text)):
+        if _WORK_AND_REST.fullmatch(match[1]):
+            continue
+        inner = Strip(match[1])
+        facts: Facts = {}
+        take_phrases(facts, inner)
+        if not _ALONE.search(inner.left) and "work_s" not in facts:
+            facts_of_row |= facts
+            strip.blank(*match.span())
+            continue
+        if _DURATION.fullmatch(match[1].strip()) and _SETS.search(_outside(strip.text, match)):
+            facts_of_row.setdefault("rest_s", seconds(match[1].strip()))
+            strip.blank(*match.span())
+            continue
+        piece = read_piece(match[1], match.start(1), lexicon, unit)
+        if not piece.meaning and not facts and piece.unread and (told := told_by(match[1].strip())):
+            facts_of_row |= take_effort(facts_of_row, told) | facts_of_row
+            strip.blank(*match.span())
+            continue
+        says = piece.says_anything or piece.unit
+        sides = piece.amount and (piece.per_side or piece.amount == piece.second_amount)
+        counted_again = sides and not piece.sets and _DIGIT.search(_outside(strip.text, match))
+        if "work_s" not in facts and (
+            piece.meaning or piece.unread or piece.notes or not says or counted_again
+        ):
+            notes.append((match.start(), row.text[match.start(1) : match.end(1)].strip()))
+            _fill(strip, match.start(), match.end(), NOTE)
+        else:
+            _fill(strip, match.start(), match.start() + 1, " ")
+            _fill(strip, match.end() - 1, match.end(), " ")
+    return notes
+
+
+def _outside(text: str, bracket: re.Match[str]) -> str:
+    """The item that a bracket stands in: `lunges x 20 (10 each leg)`, without what is counted around it."""
+    before = re.split(r"[,;:](?=\s)|\s\+\s", text[: bracket.start()])[-1]
+    return before + re.split(r"[,;:](?=\s)|\s\+\s", text[bracket.end() :])[0]
+
+
+def _fill(strip: Strip, start: int, end: int, character: str) -> None:
+    strip.text = strip.text[:start] + character * (end - start) + strip.text[end:]

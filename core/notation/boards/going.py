@@ -1,0 +1,101 @@
+"""Minutes that name nothing, among work that all goes the same way: `10 min easy` on a board of runs is run."""
+
+import re
+from collections.abc import Iterable
+
+from core.measures import AmountUnit
+from core.notation.boards.drafts import Draft, Placed
+from core.notation.boards.kinds import is_taken_easy
+from core.notation.lines.pieces import Piece
+from core.notation.names.catalogued import Lexicon, Meaning
+from core.notation.phrases.efforts import EASY_ANYWAY, is_easy
+from core.notation.phrases.paces import WHILE_RESTING, is_on_water, is_paced
+from core.notation.quantities import MINUTE_S
+from core.notation.text import Row
+from core.sessions.values import EASY, Effort
+
+_WORD = re.compile(r"[^\W\d_]{3,}")
+_FAR = re.compile(
+    r"(?<![\w.])(?:[1-9][0-9]{2,3}\s?m(?:et(?:re|er)s)?|[1-9][0-9]?(?:\.[0-9])?\s?k(?:m|ilomet(?:re|er)s))\b"
+)
+_HARD = re.compile(r"\b(?:hard|fast|quick|(?:up)?hill|up|brisk|strong|all out)\b")
+
+# Only who runs speaks so (common practice, no source).
+_ON_FOOT = re.compile(
+    r"\b(?:fartlek|tempo(?=\s?(?:\(|pace|effort|$))|threshold|uphill|hills?"
+    r"|(?:easy|long|recovery) run)\b",
+    re.MULTILINE,
+)
+_FAST = frozenset(("fast", "hill"))
+_ON_FEET = re.compile(r"\b(?:jog|walk)(?:ging|ing)?\b")
+_SHORTEST_RUN_M = 100
+
+_AT_EASE = Effort(high=EASY)
+_BETWEEN = re.compile(r"\b(?:between|rest|recover)")
+
+
+def way_of_all(rows: Iterable[Row], lexicon: Lexicon) -> Meaning | None:
+    """The one way of getting on that a board names, or running where only distances are told; else None."""
+    text = WHILE_RESTING.sub(" ", "\n".join(row.text.lower() for row in rows))
+    found = [meaning for word in dict.fromkeys(_WORD.findall(text)) if (meaning := lexicon.exact(word))]
+    ways = [one for one in found if one.unit is AmountUnit.METRES and not one.held]
+    if not ways and is_on_water(text):
+        return lexicon.exact("row")
+    if not ways and _ON_FOOT.search(text):
+        return lexicon.exact("run")
+    if not ways:
+        return lexicon.exact("run") if _FAR.search(text) and not found else None
+    if len({one.movement for one in ways}) > 1:
+        return None
+    same = len({one.variant for one in ways}) == 1
+    return ways[0] if same else lexicon.exact(ways[0].movement)
+
+
+def is_far(piece: Piece) -> bool:
+    """Whether metres of nothing are told, which are run where no other way is named (common practice, no source)."""
+    said = piece.unread or piece.meaning or piece.loads_kg or piece.per_side
+    return piece.unit is AmountUnit.METRES and not said and (piece.amount or 0) >= _SHORTEST_RUN_M
+
+
+def way_for(piece: Piece, way: Meaning | None, lexicon: Lexicon) -> Meaning | None:
+    """How something nameless is gone: run where no other way is told, and where only the rest is walked."""
+    return lexicon.exact(way.movement if way else "run") if way is None or is_far(piece) else way
+
+
+def take_metres(piece: Piece, beside: Iterable[str]) -> None:
+    """`8 x 400 @ 5k pace`, `6x400 w 90s jog`: hundreds at a pace, or with a jog `beside` them, are metres."""
+    bare = piece.sets and piece.unit is None and not (piece.meaning or piece.unread)
+    run = is_paced(" ".join(piece.notes).lower()) or any(map(_ON_FEET.search, beside))
+    if bare and (piece.amount or 0) >= _SHORTEST_RUN_M and run:
+        piece.unit = AmountUnit.METRES
+
+
+def not_fast(piece: Piece, lexicon: Lexicon) -> None:
+    """What is told to be easy is not done the fast way, whatever the day is called: `Tempo run: 10 min easy`."""
+    if piece.meaning and piece.meaning.variant in _FAST and is_taken_easy(piece):
+        piece.meaning = lexicon.exact(piece.meaning.movement) or piece.meaning
+
+
+def go_easy(draft: Draft, way: Meaning | None, lexicon: Lexicon) -> None:
+    """`Cool down 10 min`, `wu 10 min light` among work that all goes the same way is done that way too."""
+    told = draft.facts.keys() - {"effort"} == {"minutes"} and is_easy(draft.facts.get("effort", _AT_EASE))
+    if way is None or not told or draft.placed or draft.broken or draft.kind not in EASY_ANYWAY:
+        return
+    minutes = draft.facts.pop("minutes")
+    said = draft.row.text.strip()
+    at_ease = lexicon.exact(way.movement) if way.variant in _FAST else way
+    piece = Piece(0, said, amount=minutes * MINUTE_S, unit=AmountUnit.SECONDS, meaning=at_ease)
+    draft.lines.append(Placed(piece, draft.row))
+
+
+def goes_that_way(piece: Piece, way: Meaning | None) -> bool:
+    """Whether something nameless goes the way of all: `10 min easy`, `8 x 20 s up hard`, `6 x 500 m`, `12' @ r18`."""
+    said = " ".join(piece.notes).lower()
+    if is_far(piece):
+        return bool(piece.sets) or is_paced(said)
+    timed = piece.unit is AmountUnit.SECONDS and bool(piece.amount)
+    nameless = not (piece.meaning or piece.unread or piece.loads_kg or piece.per_side or piece.most)
+    if not (way and timed and nameless) or _BETWEEN.search(said):
+        return False
+    easy = is_taken_easy(piece) and (piece.amount or 0) >= MINUTE_S
+    return easy or is_paced(said) or _HARD.search(said) is not None

@@ -1,0 +1,90 @@
+"""Whether a row opens a part, and of which kind: by its heading, or by how it says that something is done."""
+
+import re
+from collections.abc import Callable
+from typing import Final
+
+from core.notation.boards.clauses import Clause
+from core.notation.boards.drafts import Draft
+from core.notation.boards.parting import tells_how_often
+from core.notation.boards.reading import Reading
+from core.notation.lines.pieces import FAR
+from core.notation.text import Row
+from core.sessions.values import BlockKind, Format
+
+OPENERS: Final = frozenset(("format", "rounds", "scheme", "every_s"))
+# Often said at the end: `for time`, `x 3`.
+_TOLD_BEHIND: Final = frozenset(("format", "rounds"))
+_SCORED: Final = frozenset((Format.AMRAP, Format.FOR_TIME, Format.MAX_LOAD))
+_LETTERED: Final = re.compile(r"\s*A[.):]\s")
+ReadRow = Callable[[Row], Reading]
+
+
+def opens(draft: Draft, reading: Reading, clause: Clause, read: ReadRow) -> bool:
+    """Whether the part before a row ends with it; `read` reads the rows behind."""
+    if draft.is_empty:
+        return False
+    again = reading.may_part or (reading.afterwards and reading.has_work) or reading.where == "buy_in"
+    if reading.kind or reading.parts or (again and draft.lines) or _heads_sets(reading, clause, read):
+        return True
+    said = reading.facts.keys() & OPENERS
+    if not said or not draft.lines or draft.is_name_alone or tells_how_often(draft, reading):
+        return False
+    has_work = reading.has_work or (
+        work_follows(clause, read) and not (said == {"rounds"} and _has_its_own(clause, read))
+    )
+    if all(draft.facts.get(name) == reading.facts[name] for name in said) and not has_work:
+        return False
+    if reading.has_work and said <= {"scheme"} and draft.facts.get("scheme") == reading.facts["scheme"]:
+        return False
+    told_behind = said <= _TOLD_BEHIND and not said & draft.facts.keys()
+    open_still = told_behind or not draft.facts.keys() & OPENERS
+    return has_work or not open_still
+
+
+def is_past_warm_up(draft: Draft, reading: Reading) -> bool:
+    """Whether a row is the work, though it is the first below `Warm-up`: it is scored, heavy, or part A."""
+    waits = draft.kind is BlockKind.WARM_UP and not draft.placed and draft.facts.keys() <= {"minutes"}
+    if not waits or reading.kind or reading.row.number == draft.row.number:
+        return False
+    scored = reading.facts.get("format") in _SCORED or reading.facts.keys() & {"cap_s", "scheme"}
+    heavy = any(piece.load_rule for piece in reading.pieces)
+    in_sets = bool(reading.pieces) and all(piece.sets and piece.unit in FAR for piece in reading.pieces)
+    heavy |= in_sets and "minutes" in draft.facts
+    return bool(scored or heavy or _LETTERED.match(reading.row.text))
+
+
+def next_kind(reading: Reading, before: BlockKind, *, same_row: bool) -> BlockKind:
+    """The kind of the part that a row opens behind one of the kind `before`, whose heading may be in the same row."""
+    if reading.kind:
+        return reading.kind
+    warm_now = before is BlockKind.WARM_UP and any(piece.sets for piece in reading.pieces)
+    if same_row and not warm_now and not reading.facts.keys() & {"format", "cap_s"}:
+        return before
+    scored = reading.facts.get("format") in {Format.AMRAP, Format.FOR_TIME, Format.INTERVALS}
+    scored |= before is BlockKind.SKILL and "scheme" in reading.facts
+    inherits = not reading.is_named and before in {BlockKind.STRENGTH, BlockKind.SKILL} and not scored
+    return before if inherits else BlockKind.MAIN
+
+
+def _has_its_own(clause: Clause, read: ReadRow) -> bool:
+    """Whether what follows tells itself how often it is done, or is done `then`."""
+    below = read(clause.behind[0])
+    named = [piece for piece in below.pieces if piece.meaning]
+    return below.then or (bool(named) and all(piece.sets for piece in named))
+
+
+def work_follows(clause: Clause, read: ReadRow) -> bool:
+    """Whether there is anything to do behind it, before the next empty row."""
+    rows = (read(row) for row in clause.behind)
+    return any(piece.meaning and not row.is_remark for row in rows for piece in row.pieces)
+
+
+def _heads_sets(reading: Reading, clause: Clause, read: ReadRow) -> bool:
+    """Whether a name stands at the head of a paragraph above sets that name nothing: `Bench press`, `5 x 5`."""
+    if not (clause.is_first and clause.behind and len(reading.pieces) == 1):
+        return False
+    (name,) = reading.pieces
+    below = read(clause.behind[0]).pieces
+    nameless = bool(below) and below[0].sets is not None and below[0].meaning is None
+    return name.meaning is not None and not name.says_anything and nameless

@@ -1,0 +1,161 @@
+"""What a coach says of the work goes with it: words behind a line that are no work, nor for people, are its note."""
+
+import re
+from dataclasses import replace
+
+from core.measures import AmountUnit
+from core.notation.boards.drafts import Draft
+from core.notation.boards.reading import Reading
+from core.notation.boards.unread import Stretch
+from core.notation.labels.facts import is_remark, is_said_to_people, is_surely_of_work
+from core.notation.lines.naming import CARRIED
+from core.notation.lines.pieces import Piece
+from core.notation.names.catalogued import Lexicon
+from core.notation.phrases.paces import is_paced
+from core.notation.text import Row
+
+# Whom or what it depends on, or when people meet, and nothing to do: `If you are dizzy, skip this one`, `meet 12:15`.
+_ON_CONDITION = re.compile(
+    r"^\W*(?:if|unless|whoever|anyone|anybody|who (?:has|is|can)|those (?:who|with|without))\b(?! time)"
+    r"|\b(?:meet(?:ing)?|see (?:you|u|ya)|kick[ -]?off|doors|be there)\b[a-z ,]{0,20}[0-9]{1,2}[:.][0-9]{2}\b",
+    re.IGNORECASE,
+)
+# `no rower: 200 m run`
+_LACKING = re.compile(
+    r"(?:^|(?<=[\s(,;:.\-]))(?P<no>no|without(?: an?)?) (?P<what>[a-z][a-z \-]{1,20}?)\s?[:=,\-]\s?$"
+)
+_INSTEAD = re.compile(r"\binste?a?d\b(?! of)")
+# `one runs while the other one rests`
+_IN_TURN = re.compile(r"one (?:of you )?[a-z]+s\b[^.;]*\bother\b")
+_GIVE_AMOUNTS = frozenset(("scheme", "work_s", "amount"))
+_WORD = re.compile(r"[^\W\d_]+")
+_SAID = re.compile(r"[^\W\d_]{2}")
+
+
+def is_on_condition(words: str) -> bool:
+    """Whether a sentence says what is done by some, or in some case, or when people meet: it is no work of all."""
+    return _ON_CONDITION.search(words) is not None
+
+
+def _only_counts(piece: Piece) -> bool:
+    """Whether it tells how many of something and nothing else: `4 widths of the hall`."""
+    counted = piece.unit in {None, AmountUnit.REPS}
+    return counted and not (
+        piece.sets or piece.loads_kg or piece.load_rule or piece.per_side or piece.most or piece.tempo
+    )
+
+
+def is_said_of_work(words: str, *, counted: bool = False) -> bool:
+    """Whether words are neither work nor said to people; with a number only if they are `counted` beside a line."""
+    said = words.lower()
+    plain = _SAID.search(said) is not None and (counted or not any(map(str.isnumeric, said)))
+    return plain and is_remark(said) and not is_said_to_people(said)
+
+
+def leave_said(reading: Reading, draft: Draft | None, lexicon: Lexicon) -> None:
+    """What is done only by some, or stands without an amount behind a line that has one, is said beside it.
+
+    `15 cal row - no rower: 200 m run`, `split squats instead, 8 each`, `10 pass-throughs - towel, hands wide`.
+    """
+    for piece in list(reading.pieces):
+        if not piece.meaning:
+            continue
+        start = _of_some_from(piece, reading.row.text.lower(), lexicon)
+        if start is None and not _only_names(piece, reading, draft):
+            continue
+        start = piece.start if start is None else start
+        inside = [one for one in reading.pieces if start <= one.start <= piece.start]
+        reading.pieces = [one for one in reading.pieces if one not in inside]
+        reading.unread = [one for one in reading.unread if not start <= one.start < piece.end]
+        _say(reading, start, piece.end)
+
+
+def _say(reading: Reading, start: int, end: int) -> None:
+    at = _line_of(reading, Stretch(start, end))
+    if at is None:
+        reading.unread.append(Stretch(start, end, looks_like="note"))
+        return
+    line = reading.pieces[at]
+    reading.pieces[at] = replace(line, notes=(*line.notes, reading.row.own_words(start, end)))
+
+
+def _of_some_from(piece: Piece, text: str, lexicon: Lexicon) -> int | None:
+    """Where words begin that say what some do instead, whoever has no such thing or can't; else None."""
+    lacking = _LACKING.search(text[: piece.start])
+    if lacking and _may_lack(lacking["what"], lexicon):
+        return lacking.start("no")
+    if _INSTEAD.search(text, piece.start, piece.end) or _IN_TURN.match(text, piece.start):
+        return piece.start
+    return None
+
+
+def _may_lack(what: str, lexicon: Lexicon) -> bool:
+    """Whether it is a thing or something to do, not `no rush: ...`."""
+    words = (what, what.rsplit(" ", 1)[-1])
+    return words[1] in CARRIED or any(
+        lexicon.catalogue.implement_by_name(one) or lexicon.exact(one) or lexicon.short(one) for one in words
+    )
+
+
+def _only_names(piece: Piece, reading: Reading, draft: Draft | None) -> bool:
+    """Whether it tells no amount, among words of its own, and a line in front of it in its row does."""
+    told = piece.amount or piece.sets or piece.most or piece.load_rule or piece.each_set
+    given = reading.facts.keys() | (draft.facts.keys() if draft else set())
+    front = [one for one in reading.pieces if one.start < piece.start and one.meaning]
+    if told or given & _GIVE_AMOUNTS or not front or not all(one.amount for one in front):
+        return False
+    if piece.meaning is None:
+        return False
+    spelled = piece.meaning.spelling.split()
+    return piece.meaning.near or len(_WORD.findall(piece.text)) > len(spelled)
+
+
+def keep_beside(reading: Reading) -> None:
+    """Unread words of a row go to the line in front of them; where a row says how its part is done, to the part."""
+    heads = bool(reading.facts) and not any(piece.meaning for piece in reading.pieces)
+    for stretch in tuple(reading.unread):
+        words = reading.row.own_words(stretch.start, stretch.end)
+        at = _line_of(reading, stretch)
+        inside = [one for one in reading.pieces if not one.meaning and one.start < stretch.end <= one.end]
+        if at is None and not (heads and is_surely_of_work(words.lower())):
+            continue
+        counted = at is not None and bool(inside) and bool(reading.pieces[at].amount)
+        if counted:
+            words = reading.row.own_words(inside[0].start, stretch.end)
+        if (stretch.looks_like == "work" and not counted) or not is_said_of_work(words, counted=counted):
+            continue
+        if any(piece.says_anything and not (counted and _only_counts(piece)) for piece in inside):
+            continue
+        if at is None:
+            reading.notes.append(words)
+        else:
+            line = reading.pieces[at]
+            reading.pieces[at] = replace(line, notes=(*line.notes, words))
+        reading.unread.remove(stretch)
+        reading.pieces = [piece for piece in reading.pieces if piece not in inside]
+
+
+def _line_of(reading: Reading, stretch: Stretch) -> int | None:
+    lines = (at for at, piece in enumerate(reading.pieces) if piece.meaning and piece.start < stretch.start)
+    return max(lines, default=None)
+
+
+def keep_paces(draft: Draft, notes: list[str]) -> list[str]:
+    """Gives paces in a row of their own to the line above them; the other notes are left."""
+    paces = [note for note in notes if is_paced(note.lower())] if draft.lines else []
+    if paces:
+        last = draft.lines[-1]
+        draft.lines[-1] = last._replace(piece=replace(last.piece, notes=(*last.piece.notes, *paces)))
+    return [note for note in notes if note not in paces]
+
+
+def keep_behind(draft: Draft | None, row: Row) -> bool:
+    """Whether a part of a row is said of the line before it in the same row, whose note it is then."""
+    words = row.own_words(len(row.text) - len(row.text.lstrip()), len(row.text))
+    if draft is None or not draft.lines or not is_said_of_work(words):
+        return False
+    last = draft.lines[-1]
+    if last.row.number != row.number:
+        return False
+    draft.lines[-1] = last._replace(piece=replace(last.piece, notes=(*last.piece.notes, words)))
+    return True

@@ -1,0 +1,65 @@
+"""A ladder told by its first rungs: `2 cleans 2 squats`, `4 cleans 4 squats`, `6 cleans 6 squats` is 2-4-6 of each."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+from itertools import pairwise
+
+from core.notation.boards.drafts import Draft
+from core.notation.lines.pieces import Piece
+from core.notation.phrases.manners import GOES_ON
+from core.sessions.values import Format
+
+# Two rungs of one thing may be any two lines.
+_FEWEST_OF_ONE = 3
+_CLIMBED = frozenset({Format.AMRAP, Format.FOR_TIME, Format.INTERVALS})
+
+
+def as_ladder(draft: Draft) -> Draft:
+    """The part with each thing once and a scheme, where its lines are the rungs of a ladder in even steps."""
+    draft = _climbing(draft)
+    said = draft.facts.get("format")
+    plain = not draft.facts.keys() & {"scheme", "rounds"} and not (draft.buy_in or draft.cash_out)
+    if said not in _CLIMBED or not plain:
+        return draft
+    scheme = next(
+        (found for size in range(1, len(draft.lines) // 2 + 1) if (found := _rungs(draft.pieces, size))), ()
+    )
+    if not scheme:
+        return draft
+    first = draft.lines[: len(draft.lines) // len(scheme)]
+    lines = [placed._replace(piece=replace(placed.piece, amount=None, station=None)) for placed in first]
+    on = [GOES_ON] if said is not Format.FOR_TIME and GOES_ON not in draft.notes else []
+    facts = {name: told for name, told in draft.facts.items() if name not in {"amount", "amount_to"}}
+    return replace(draft, lines=lines, facts=facts | {"scheme": scheme}, notes=[*draft.notes, *on])
+
+
+def _climbing(draft: Draft) -> Draft:
+    """`1 thruster, 1 burpee, add one each round`: as many of each, and so many more each time."""
+    facts = dict(draft.facts)
+    step = facts.pop("climbs", None)
+    draft = replace(draft, facts=facts)
+    amounts = {piece.amount for piece in draft.pieces if piece.unit is None}
+    if step is None or len(amounts) != 1 or not (first := int(amounts.pop() or 0)):
+        return draft
+    facts |= {"scheme": (first, first + step, first + 2 * step)}
+    facts.setdefault("format", Format.AMRAP)
+    lines = [
+        placed._replace(piece=replace(placed.piece, amount=None, maybe_kg=None)) for placed in draft.lines
+    ]
+    return replace(draft, facts=facts, lines=lines, notes=[*draft.notes, GOES_ON])
+
+
+def _rungs(pieces: Sequence[Piece], size: int) -> tuple[int, ...]:
+    """How many of each a rung has, if the lines are rungs of so many things; else nothing."""
+    if len(pieces) % size:
+        return ()
+    rungs = [pieces[at : at + size] for at in range(0, len(pieces), size)]
+    alike = all([one.meaning for one in rung] == [one.meaning for one in rungs[0]] for rung in rungs)
+    amounts = [{one.amount for one in rung} for rung in rungs]
+    counted = all(one.amount and one.unit is None and not (one.sets or one.amount_to) for one in pieces)
+    if not (alike and counted) or any(len(each) > 1 for each in amounts):
+        return ()
+    told = [int(each.pop() or 0) for each in amounts]
+    steps = {later - before for before, later in pairwise(told)}
+    enough = len(rungs) >= (_FEWEST_OF_ONE if size == 1 else 2)
+    return tuple(told) if enough and len(steps) == 1 and 0 not in steps else ()

@@ -1,0 +1,1 @@
+"""Days, hours, zones and classes in words."""

@@ -1,0 +1,1 @@
+"""What a coach says of one athlete: faults, wishes, leeway, easy days."""

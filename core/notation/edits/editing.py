@@ -1,0 +1,246 @@
+"""The coach's text with a change carried out in it: everything else stays as it was typed."""
+
+import re
+from collections.abc import Iterator
+from dataclasses import replace
+
+from core.measures import MassUnit
+from core.movements.lookup import Catalogue
+from core.notation.boards.row_reader import read_row
+from core.notation.boards.session import read_session
+from core.notation.boards.writing import write_line
+from core.notation.edits.becoming import Carry, become
+from core.notation.edits.placing import added, moved, of_part, put_behind
+from core.notation.edits.rewording import reworded
+from core.notation.edits.spots import Spot, piece_of, readings, spot_meant, spots_named
+from core.notation.edits.wordings import Edit, as_it_shall_be
+from core.notation.lines.pieces import Piece, as_line
+from core.notation.names.catalogued import Lexicon, lexicon
+from core.notation.phrases.aims import Facts
+from core.notation.text import plain_row
+
+_BLOCK_WORDS = re.compile(
+    r"^(?:it|this|that|(?:the )?(?:time|whole thing|session|workout|block|amrap|emom|clock))$"
+)
+_IT = re.compile(r"^(?:it|this|that)\s+(?:an? )?")
+_NUMBER = re.compile(r"^[0-9]{1,4}(?:\s?[a-z]{1,4})?$")
+_AMOUNT = re.compile(r"[0-9]{1,4}(?:-[0-9]{1,4})?(?:\s?(?:m|km|s|sec|min|k?cal)\b)?")
+_PAIR = re.compile(r"(?:@\s?)?[0-9]{1,3}(?:[.,][0-9])?\s?/\s?[0-9]{1,3}(?:[.,][0-9])?")
+# `make the emom 15`: what, and how much, with no word between.
+_FACT_AND_NUMBER = re.compile(
+    r"((?:time )?(?:cap|limit)|amrap|emom|clock|rest|breaks?) ([0-9]{1,3}(?: ?(?:min|minutes|s|sec))?)"
+)
+# As coaches write them behind a number, the longest first.
+_MINUTES = (" minutes", " minute", "minutes", " mins", " min", "mins", "min", "'")
+_NAMED_FACT = {
+    "cap_s": re.compile(r"\b(?:time )?(?:cap|limit)\b"),
+    "rest_s": re.compile(r"\b(?:rest|break|pause)s?\b"),
+    "rounds": re.compile(r"\b(?:rounds?|sets?|rds)\b"),
+    "minutes": re.compile(r"\b(?:amrap|emom|clock|time|minutes|duration|length|it)\b"),
+}
+
+
+def edited(
+    text: str,
+    edit: Edit,
+    movements: Catalogue,
+    unit: MassUnit = MassUnit.KG,
+    carry: Carry | None = None,
+) -> str | None:
+    """The text after the change; None where it doesn't say which line is meant, or what it should become.
+
+    `carry` tells how much of a movement stands for the old one where they don't count in the same.
+    """
+    known = lexicon(movements)
+    if edit.verb == "add":
+        return checked(text, added(text, edit, movements, unit), movements, unit)
+    if edit.verb in {"move", "out"}:
+        return checked(text, moved(text, edit, movements, unit), movements, unit)
+    if edit.verb == "drop":
+        dropped = _dropped(text, edit, known, unit) or reworded(text, edit, movements, unit)
+        return checked(text, dropped, movements, unit)
+    for target, new in _partings(edit, known, unit):
+        changed = _changed(text, target, new, edit, movements, unit, carry)
+        if done := checked(text, changed, movements, unit):
+            return done
+    changed = _with_fact(text, edit, movements, unit) or reworded(text, edit, movements, unit)
+    return checked(text, changed, movements, unit)
+
+
+def names_a_line(text: str, edit: Edit, movements: Catalogue, unit: MassUnit = MassUnit.KG) -> bool:
+    """Whether the wish is about a line of the text, even if it can't be carried out."""
+    return bool(_lines_named(text, edit, lexicon(movements), unit))
+
+
+def fact_in(words: str, movements: Catalogue, unit: MassUnit = MassUnit.KG) -> Edit | None:
+    """The change that words ask for which say how a session goes and nothing else: `5 rounds`, `cap 15 min`."""
+    edit = as_it_shall_be(words)
+    return edit if edit and _fact(edit, lexicon(movements), unit)[0] else None
+
+
+def lines_meant(
+    text: str, edit: Edit, movements: Catalogue, unit: MassUnit = MassUnit.KG, carry: Carry | None = None
+) -> tuple[tuple[int, str], ...]:
+    """The lines that the wish may be about, if each could be changed so: what `Edit.at` says, and their words."""
+    spots = _lines_named(text, edit, lexicon(movements), unit)
+    able = (one for one in spots if edited(text, edit._replace(at=one.at), movements, unit, carry))
+    return tuple((one.at, one.piece.text.strip()) for one in able)
+
+
+def _lines_named(text: str, edit: Edit, known: Lexicon, unit: MassUnit) -> list[Spot]:
+    if edit.verb in {"add", "move", "out"}:
+        return []
+    targets = [piece_of(edit.target, known, unit)] if edit.verb == "drop" else []
+    targets += [target for target, _ in _partings(edit, known, unit)]
+    return next(filter(None, (spots_named(text, one, known, unit) for one in targets if one.meaning)), [])
+
+
+def _partings(edit: Edit, known: Lexicon, unit: MassUnit) -> Iterator[tuple[Piece, str]]:
+    """What is meant and what it becomes; `the row 200 m` is parted behind the longest name."""
+    if edit.target and not _NUMBER.match(edit.target):
+        piece = piece_of(edit.target, known, unit)
+        if piece.meaning and not piece.is_loose:
+            yield piece, edit.new
+        return
+    if edit.target and (piece := piece_of(edit.new, known, unit)).meaning:
+        yield replace(piece, amount=None), _only_amount(piece, edit.new)  # `8 push-ups instead of 10`
+    if not edit.target and edit.new[:1].isdigit():
+        piece = piece_of(edit.new, known, unit)
+        if piece.meaning and not (piece.unread or piece.is_loose):
+            yield replace(piece, amount=None), _only_amount(piece, edit.new)  # `I meant 12 lunges`
+    words = edit.new.split()
+    for end in range(len(words) - 1, 0, -1):
+        piece = piece_of(" ".join(words[:end]), known, unit)
+        if piece.meaning and not (piece.meaning.near or piece.unread or piece.is_loose):
+            yield piece, " ".join(words[end:])
+
+
+def _only_amount(piece: Piece, new: str) -> str:
+    """`12 lunges` of jumping lunges says how many, not another movement."""
+    amount = _AMOUNT.match(new)
+    return amount[0] if amount and not piece.loads_kg else new
+
+
+def _changed(
+    text: str,
+    target: Piece,
+    new: str,
+    edit: Edit,
+    movements: Catalogue,
+    unit: MassUnit,
+    carry: Carry | None,
+) -> str | None:
+    known = lexicon(movements)
+    meant = spot_meant(text, target, known, unit, edit.at)
+    if meant and meant.piece.loads_kg and _PAIR.fullmatch(new):
+        new = f"@ {new.removeprefix('@').strip()}"  # a pair beside a load is the load
+    told = piece_of(new, known, unit)
+    if meant is None or told.unread or told.is_loose or not (told.meaning or told.says_anything):
+        return None
+    if edit.verb == "swap" and not told.meaning:
+        return None
+    return put(text, meant, _written(become(meant.piece, told, carry), meant, movements, unit))
+
+
+def _written(piece: Piece, spot: Spot, movements: Catalogue, unit: MassUnit) -> str:
+    line = as_line(piece)
+    words = write_line(line if spot.alone else line.model_copy(update={"notes": None}), unit, movements)
+    if piece.most:
+        words = f"max {words}"
+    return f"{piece.sets} x {words}" if piece.sets else words
+
+
+def put(text: str, spot: Spot, words: str) -> str:
+    lines = text.splitlines()
+    line = lines[spot.row]
+    lines[spot.row] = f"{line[: spot.start]}{words}{line[spot.end :]}"
+    return "\n".join(lines)
+
+
+def _dropped(text: str, edit: Edit, known: Lexicon, unit: MassUnit) -> str | None:
+    piece = piece_of(edit.target, known, unit)
+    is_clear = piece.meaning and not (piece.unread or piece.is_loose)
+    spot = spot_meant(text, piece, known, unit, edit.at) if is_clear else None
+    if spot is None:
+        return None
+    if spot.alone:
+        return "\n".join(line for number, line in enumerate(text.splitlines()) if number != spot.row)
+    return re.sub(
+        r"(?m)(?:\s*[,;+&]\s*|\s+and\s+)$|(?<=:)\s*[,;+&]|([,;+&])\s*(?=[,;+&])", "", put(text, spot, "")
+    )
+
+
+def _with_fact(text: str, edit: Edit, movements: Catalogue, unit: MassUnit) -> str | None:
+    """`make it 15 minutes`, `change the cap to 20`, `make it 4 rounds`: the number in its row."""
+    known = lexicon(movements)
+    name, value = _fact(edit, known, unit)
+    if name is None:
+        return None
+    holding = [(n, one) for n, one in readings(text, known, unit) if name in one.facts]
+    if not holding and name == "cap_s":
+        return put_behind(text, of_part(edit, None, text, movements, unit), f"Time cap: {value / 60:g} min")
+    if len(holding) != 1:
+        return None
+    number, reading = holding[0]
+    return _renumbered(text, number, reading.facts[name], value, name)
+
+
+def _fact(edit: Edit, known: Lexicon, unit: MassUnit) -> tuple[str | None, float]:
+    """Which fact of a block is to change, and to what."""
+    if parted := _FACT_AND_NUMBER.fullmatch(edit.new.lower()) if not edit.target else None:
+        edit = edit._replace(target=parted[1], new=parted[2])
+    target = edit.target.lower()
+    words = f"{target} {edit.new}".lower() if not _BLOCK_WORDS.match(target) else edit.new.lower()
+    reading = read_row(plain_row(_IT.sub("", words.strip())), known, unit)
+    if reading.unread or any(piece.meaning and piece.says_anything for piece in reading.pieces):
+        return None, 0  # `the cap should be 18 min and the snatches 8` is more than a cap
+    said: Facts = reading.facts
+    if "cap_s" in said and "rounds" in said:
+        return None, 0  # two changes
+    for name in ("cap_s", "rest_s", "every_s", "rounds", "minutes"):
+        if name in said:
+            return name, float(said[name])
+    number = re.fullmatch(r"([0-9]{1,3})(?:\s?(?:min(?:ute)?s?|'))?", edit.new.lower())
+    for name, pattern in _NAMED_FACT.items():
+        if number and pattern.search(target):
+            return name, float(number[1]) * (60 if name in {"cap_s", "rest_s"} else 1)
+    return None, 0
+
+
+def _renumbered(text: str, number: int, old: float, new: float, name: str) -> str | None:
+    """The row with the one number that says the old value saying the new one."""
+    lines = text.splitlines()
+    for said, to in _spellings(old, new, name):
+        pattern = rf"(?<![0-9.:]){re.escape(said)}(?![0-9.:])"
+        if len(re.findall(pattern, lines[number])) == 1:
+            lines[number] = re.sub(pattern, to, lines[number])
+            return "\n".join(lines)
+    return None
+
+
+def _spellings(old: float, new: float, name: str) -> Iterator[tuple[str, str]]:
+    if name in {"rounds", "minutes"}:
+        yield f"{old:g}", f"{new:g}"
+        yield f"{old:g}:00", f"{new:g}:00"
+        return
+    yield f"{old // 60:g}:{old % 60:02g}", f"{new // 60:g}:{new % 60:02g}"
+    if old % 60 == 0 and new % 60 == 0:
+        yield f"{old / 60:g}", f"{new / 60:g}"
+    elif old % 60 == 0:
+        yield from ((f"{old / 60:g}{unit}", f"{new:g} s") for unit in _MINUTES)
+    yield f"{old:g}", f"{new:g}"
+
+
+def checked(before: str, after: str | None, movements: Catalogue, unit: MassUnit) -> str | None:
+    """The changed text, if it reads as another session and nothing in it became unreadable."""
+    if after is None:
+        return None
+    old, new = read_session(before, movements, unit), read_session(after, movements, unit)
+    if new.session is None or len(new.not_understood) > len(old.not_understood):
+        return None
+    alike = old.session is not None and _bare(old.session) == _bare(new.session)
+    return None if alike else after
+
+
+def _bare(session: object) -> str:
+    return re.sub(r"written='[^']*'|written=\"[^\"]*\"", "", repr(session))

@@ -1,0 +1,1 @@
+"""One line of a board: how much of what, with what."""

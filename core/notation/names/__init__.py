@@ -1,0 +1,1 @@
+"""Which movement of the catalogue a name means, however it is typed."""

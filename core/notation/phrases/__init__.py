@@ -1,0 +1,1 @@
+"""What coaches type around the lines: clocks, rounds, rests, aims, how hard it is."""

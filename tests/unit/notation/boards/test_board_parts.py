@@ -1,0 +1,540 @@
+"""Where a board's parts begin: in paragraphs, under each other, and what a part is when nobody says so."""
+
+import pytest
+
+from core.movements.lookup import catalogue
+from core.notation.boards.session import read_session
+from core.notation.boards.writing import write_session
+from core.sessions.values import BlockKind, Format
+from tests.unit.notation.boards.test_session_words import fields, understood
+
+
+def read(text):
+    return read_session(text, catalogue()).session.blocks
+
+
+PARAGRAPHS = [
+    "Back squat 5 x 5 @ 60 kg. Then 3 rounds for time: 10 burpees, 200 m run. 8 min cap.",
+    "Back squat 5 x 5 @ 60 kg\nthen 3 rounds for time: 10 burpees, 200 m run. 8 min cap",
+    "Morning all! Back squat 5 x 5 @ 60 kg. Have some water. 3 rounds for time of 10 burpees, 200 m run, cap 8 min.",
+]
+
+
+@pytest.mark.parametrize("text", PARAGRAPHS)
+def test_a_paragraph_is_read_sentence_by_sentence(text):
+    first, second = read(text)
+    assert (first.format, first.rounds, second.format, second.rounds) == ("sets", 5, "for_time", 3)
+    assert (second.cap_s, [line.movement for line in second.lines]) == (480, ["burpee", "run"])
+
+
+ONE_SENTENCE = [
+    "AMRAP 12: 10 burpees, max. 5 pull-ups",
+    "1. AMRAP 12\n10 burpees\n5 pull-ups",
+    "AMRAP 12 (no rest. None. At all.)\n10 burpees\n5 pull-ups",
+]
+
+
+@pytest.mark.parametrize("text", ONE_SENTENCE)
+def test_a_dot_that_ends_no_sentence_parts_nothing(text):
+    assert len(read(text)) == 1
+
+
+def test_what_joins_two_things_that_each_say_how_they_are_done_parts_them():
+    first, second = read("Tabata squats, tabata sit-ups")
+    assert ([one.movement for one in first.lines], [one.movement for one in second.lines]) == (
+        ["air squat"],
+        ["sit-up"],
+    )
+
+
+def test_how_it_is_done_may_be_said_behind_what_is_done_in_any_number_of_rows():
+    (block,) = read("21-15-9\nthrusters 40/30\npull-ups\nfor time, cap 12. Round back? Stop.")
+    assert fields(block, ("format", "cap_s")) == {"format": "for_time", "cap_s": 720}
+
+
+def test_sets_under_each_other_are_done_one_after_the_other_each_with_its_rest():
+    blocks = understood(
+        "4 x 8 bench press @ 60 kg, rest 90 s\n3 x 10 bent-over rows @ 40 kg, rest 60 s"
+    ).blocks
+    assert [(block.rounds, block.rest_s, block.lines[0].movement) for block in blocks] == [
+        (4, 90, "bench press"),
+        (3, 60, "bent-over row"),
+    ]
+
+
+def test_what_has_the_letter_of_the_row_before_is_done_in_turn_with_it():
+    (block,) = understood(
+        "A1. 3 x 8 bench press @ 60 kg\nA2. 3 x 10 bent-over rows @ 40 kg\nrest 60 s"
+    ).blocks
+    assert len(block.lines) == 2
+
+
+LIFTS = ["Deadlift 5 x 3 @ 100 kg", "Front squat 3-3-2-2-1", "find a 1RM bench press", "5 x 5 pull-ups"]
+
+
+@pytest.mark.parametrize("text", LIFTS)
+def test_sets_that_nobody_put_under_a_heading_are_strength_work(text):
+    assert understood(text).blocks[0].kind == "strength"
+
+
+def test_a_heading_says_what_kind_of_work_sets_are():
+    assert understood("Main\nDeadlift 5 x 3 @ 100 kg").blocks[0].kind == "main"
+
+
+IN_SETS = [
+    ("Plank 3 x 60 s", {"format": "hold", "rounds": 3}, 60),
+    ("dead hang 3 x max", {"format": "hold", "rounds": 3}, None),
+    ("pull-ups - 5 sets, max each", {"format": "max_reps", "rounds": 5}, None),
+    ("push-ups 3 x max, rest 2 min", {"format": "max_reps", "rounds": 3, "rest_s": 120}, None),
+]
+
+
+@pytest.mark.parametrize(("text", "wanted", "amount"), IN_SETS)
+def test_holds_and_as_much_as_goes_may_come_in_sets_and_are_written_as_they_were_meant(text, wanted, amount):
+    (block,) = understood(text).blocks
+    assert (fields(block, wanted), block.lines[0].amount) == (wanted, amount)
+    written = write_session(understood(text))
+    assert ("as long as possible" in written.lower()) is (block.format == "hold" and amount is None)
+
+
+CLOCKS = [
+    (
+        "Work: 40 seconds. Rest: 20 seconds. Rounds: 3.\nSquats\nburpees",
+        {"work_s": 40, "rest_s": 20, "every_s": 60},
+    ),
+    ("Every minute on the minute, 16 minutes: 12 swings", {"every_s": 60, "minutes": 16}),
+    ("Ascending ladder, 9 minutes: 3, 6, 9, 12, 15, 18...\npush-ups", {"format": "amrap", "minutes": 9}),
+    ("8x200 run 1min rst btw", {"format": "intervals", "rounds": 8, "rest_s": 60}),
+    ("bench press 3,3,2,2,1,1", {"format": "sets", "scheme": [3, 3, 2, 2, 1, 1]}),
+    (
+        "21 15 9 thrusters 42.5/30 + pull-ups ft cap10",
+        {"format": "for_time", "scheme": [21, 15, 9], "cap_s": 600},
+    ),
+    ("5 rounds\n10 push-ups\n20 squats\nRecord the total time.", {"format": "for_time", "rounds": 5}),
+]
+
+
+@pytest.mark.parametrize(("text", "wanted"), CLOCKS)
+def test_a_clock_is_read_in_however_many_sentences_it_is_told(text, wanted):
+    (block,) = read(text)
+    assert fields(block, wanted) == wanted
+
+
+def test_a_beginning_and_an_end_are_done_once():
+    (block,) = understood(
+        "For time\nStart: 50 rope skips\nThen 5 rounds of\n8 push-ups\nEnd: 400 m run"
+    ).blocks
+    assert ([one.movement for one in block.buy_in], [one.movement for one in block.cash_out]) == (
+        ["rope skip"],
+        ["run"],
+    )
+
+
+# Short forms of the trade (common practice, no source).
+SHORT = [
+    ("10pu", "push-up"),
+    ("10 mu", "muscle-up"),
+    ("20 air sq", "air squat"),
+    ("8 bbjo 60/50", "burpee"),
+    ("10 burp", "burpee"),
+    ("9 thrstrs 40/30", "thruster"),
+    ("5 strct pullup", "pull-up"),
+    ("5 hpc 60/40", "hang power clean"),
+    ("100 skips", "rope skip"),
+    ("10 over-the-bar burpees", "burpee"),
+    ("10 dips chair", "chair dip"),
+    ("10 rows under a table", "table row"),
+    ("10 push-ups with hand release", "push-up"),
+    ("10 DB rows e/s 20 kg", "single-arm row"),
+]
+
+
+@pytest.mark.parametrize(("typed", "movement"), SHORT)
+def test_short_forms_and_turned_words_are_read(typed, movement):
+    (block,) = read(f"AMRAP 12\n{typed}")
+    assert [line.movement for line in block.lines] == [movement]
+
+
+def test_a_short_form_that_may_be_something_else_is_said_back():
+    (corrected,) = read_session("AMRAP 12\n10 pu", catalogue()).corrected
+    assert corrected.read_as == "push-up"
+
+
+LOADS = [
+    ("30 kettlebell swings, 16kg ladies 24kg gents", [24, 16], None),
+    ("30 kettlebell swings, 24 kg men / 16 kg women", [24, 16], None),
+    ("12 lunges with 2 dumbbells of 12.5", [12.5], 2),
+    ("8 DB thrusters 2x10", [10], 2),
+    ("8 push presses dbs 15/10", [15, 10], 2),
+    ("8 single-leg deadlifts, 8 kg in one hand", [8], 1),
+    ("10 goblet squats 16 kg or 12 kg", [16, 12], None),
+]
+
+
+@pytest.mark.parametrize(("typed", "loads", "count"), LOADS)
+def test_loads_are_read_by_whose_and_how_many_they_are(typed, loads, count):
+    (line,) = read(f"AMRAP 12\n{typed}")[0].lines
+    assert ([float(load) for load in line.loads_kg], line.count) == (loads, count)
+
+
+def test_a_load_by_itself_is_for_all_that_are_done_with_one():
+    lines = read("5 rounds for time: 10 goblet squats, 10 swings, 10 burpees. 16 kg or 12 kg.")[0].lines
+    assert [[float(load) for load in line.loads_kg] for line in lines] == [[16, 12], [16, 12], []]
+
+
+def test_bare_loads_are_in_the_unit_that_stands_above_them():
+    (line,) = read("Strength (pounds)\nDeadlift 5 x 5 @ 225")[0].lines
+    assert float(line.loads_kg[0]) == pytest.approx(102.06, abs=0.01)  # 225 x 0.45359237 (pound of 1959)
+
+
+def test_a_rest_behind_what_is_done_once_stands_with_it_and_is_written_so():
+    session = understood("AMRAP 6\n6 burpees\n\nrest 3\n\nAMRAP 6\n6 push-ups")
+    assert [block.rest_s for block in session.blocks] == [180, None]
+    assert "Then rest 3 min" in write_session(session)
+
+
+LABELLED = "Power: box jump 5 x 3\nForce: sumo deadlift 5 x 4 @ 77.5%, pause 2 min\nFinish: plank 3 x 1 min"
+
+
+def test_a_word_in_front_of_a_colon_opens_a_part_where_it_says_how_often():
+    assert [(block.format, block.rounds, block.rest_s) for block in read(LABELLED)] == [
+        ("sets", 5, None),
+        ("sets", 5, 120),
+        ("hold", 3, None),
+    ]
+
+
+STATIONS = [
+    "EMOM 12\n1 10 power cleans 60/40\n2 12 burpees\n3 15 cal row",
+    "EMOM 12 - 1) 10 power cleans 60/40 2) 12 burpees 3) 15 cal row",
+    "EMOM 12\n1. 10 pc 60/40\n2. 12 burps\n3. 15 cal row",
+]
+
+
+@pytest.mark.parametrize("text", STATIONS)
+def test_a_list_says_what_is_done_when_in_rows_or_in_one(text):
+    (block,) = read(text)
+    assert [(line.station, line.movement) for line in block.lines] == [
+        (1, "power clean"),
+        (2, "burpee"),
+        (3, "row"),
+    ]
+
+
+RESTS = [
+    ("front squat 5x5 75% r2", 120),
+    ("front squat 5x5 75% r90s", 90),
+    ("front squat 5x5 75%\n2 min", 120),
+    ("front squat 5x5 75%\npause 1 min 30 between the series", 90),
+    ("front squat 5x5 75%, 2 min off", 120),
+    ("front squat 5x5 75%\n90 s between sets", 90),
+]
+
+
+@pytest.mark.parametrize(("text", "rest_s"), RESTS)
+def test_the_rest_between_sets_has_many_names(text, rest_s):
+    (block,) = understood(text).blocks
+    assert block.rest_s == rest_s
+
+
+MORE_CLOCKS = [
+    ("E2MOM x 6: 2 power cleans + 1 push jerk", {"every_s": 120, "rounds": 6}),
+    (
+        "Circuit, 45 sec work 15 sec pause, 3 turns\npush-ups\nsquats",
+        {"work_s": 45, "rest_s": 15, "rounds": 3},
+    ),
+    ("45/15, two rounds\npush-ups\nsquats", {"work_s": 45, "rest_s": 15, "rounds": 2}),
+    ("5 rounds:\n30s hard / 90s easy on the bike", {"work_s": 30, "rest_s": 90, "rounds": 5}),
+    ("plank 1 min on, 30 s off, 4 times", {"work_s": 60, "rest_s": 30, "rounds": 4}),
+    ("3 rounds, 1 min at each station: wall balls, box jumps, push presses", {"every_s": 60, "rounds": 3}),
+    ("For time in threes:\n150 cal row\nYou have 30 minutes.", {"team": 3, "cap_s": 1800}),
+    ("Buy in 1k row, then 4 rounds: 10 burpees, cash out 50 du. 20 min cap", {"rounds": 4, "cap_s": 1200}),
+    ("30-20-10\ncal ski\npush-ups\n15 cap", {"format": "for_time", "cap_s": 900}),
+    (
+        "Superset x4:\n8-10 floor presses\n8-10 ring rows\nrest 75 sec",
+        {"format": "sets", "rounds": 4, "rest_s": 75},
+    ),
+    ("3 sets of 10-12:\ngoblet squat 14 kg\nfloor press 10 kg", {"format": "sets", "rounds": 3}),
+]
+
+
+@pytest.mark.parametrize(("text", "wanted"), MORE_CLOCKS)
+def test_more_clocks(text, wanted):
+    (block,) = read(text)
+    assert fields(block, wanted) == wanted
+
+
+def test_how_many_of_each_is_for_every_line_that_tells_no_amount():
+    (block,) = understood("3 sets of 10-12:\ngoblet squat 14 kg\nfloor press 10 kg").blocks
+    assert [(line.amount, line.amount_to) for line in block.lines] == [(10, 12), (10, 12)]
+
+
+def test_what_a_slash_joins_are_two_under_a_scheme_and_a_choice_behind_an_amount():
+    (block,) = read("For time\n50-40-30\nrope skips / sit-ups")
+    assert len(block.lines) == 2
+    (block,) = read("For time\n50 squats\n400 m run / bike")
+    assert len(block.lines) == 2
+
+
+UNLIKE = [
+    ("preseason test:\n2k row\n10 min break\nmax strict pull-ups", ["row", "pull-up"]),
+    ("TEST\n1 - 1RM deadlift\n2 - max cals 60 sec bike\n3 - 1 mile run", ["deadlift", "ride", "run"]),
+    ("Press 5x5\nChin-ups: 25 total\nPlank 1 x max", ["overhead press", "chin-up", "plank"]),
+]
+
+
+@pytest.mark.parametrize(("text", "movements"), UNLIKE)
+def test_what_is_counted_otherwise_is_a_part_of_its_own(text, movements):
+    assert [[line.movement for line in block.lines] for block in read(text)] == [[one] for one in movements]
+
+
+def test_bare_metres_between_other_work_are_run():
+    (block,) = read("2 rounds for time\n20 burpees\n400 m\n30 walking lunges\n400 m")
+    assert [line.movement for line in block.lines] == ["burpee", "run", "walking lunge", "run"]
+
+
+def test_what_is_easy_is_the_rest_of_what_is_not():
+    (block,) = read("10 rounds of 30 s run / 30 s walk")
+    assert (block.format, block.work_s, block.rest_s, len(block.lines)) == ("intervals", 30, 30, 1)
+
+
+HEAVY = [("Plate pinch 3 x 30 s each hand, 10", 10, None), ("Farmer carry 4 x 40 m, 2 x 32", 32, 2)]
+
+
+@pytest.mark.parametrize(("text", "load", "count"), HEAVY)
+def test_a_bare_number_behind_a_line_that_has_its_amount_is_its_load(text, load, count):
+    (line,) = read(text)[0].lines
+    assert ([float(one) for one in line.loads_kg], line.count) == ([load], count)
+
+
+MORE_OF_ONE = [
+    ("Deadlift, build to a heavy 5, then 3 x 5 at 90 % of it", [("max_load", None), ("sets", 3)]),
+    ("Squat: heavy single, then 3x3 at 80%", [("max_load", None), ("sets", 3)]),
+]
+
+
+@pytest.mark.parametrize(("text", "wanted"), MORE_OF_ONE)
+def test_sets_behind_the_heaviest_are_of_the_same(text, wanted):
+    blocks = read(text)
+    assert [(block.format, block.rounds) for block in blocks] == wanted
+    assert blocks[0].lines[0].movement == blocks[1].lines[0].movement
+
+
+def test_distances_that_change_are_as_many_lines():
+    (block,) = read("For time\n500-400-300 m row")
+    assert [(line.amount, line.unit) for line in block.lines] == [(500, "m"), (400, "m"), (300, "m")]
+
+
+def test_what_is_told_behind_the_work_belongs_to_it():
+    (block,) = understood("1 min at each station\nburpees\nwall balls\nrest 1 min\nx 3").blocks
+    assert (block.every_s, block.rounds, block.rest_s) == (60, 3, 60)
+
+
+def test_a_pair_behind_for_time_is_a_load():
+    (line,) = read("30 clean and jerks for time (60/40). cap 8")[0].lines
+    assert ([float(load) for load in line.loads_kg], line.second_amount) == ([60, 40], None)
+
+
+@pytest.mark.parametrize(
+    "text", ["Superset:\n3 x 8 bench press\n3 x 10 bent-over rows", "A1 3 x 8 dips\nA2 3 x 10 curls"]
+)
+def test_what_is_called_a_superset_stays_together(text):
+    (block,) = read(text)
+    assert (block.rounds, len(block.lines)) == (3, 2)
+
+
+def test_a_name_above_what_is_done_of_it_is_no_line():
+    (block,) = read("Clean. Every 90 s x 8: 2 squat cleans 75%")
+    assert [line.amount for line in block.lines] == [2]
+
+
+def test_a_distance_for_time_with_a_rest_behind_it_is_a_trial():
+    assert [block.format for block in read("500 m ski for time\nrest 5\n500 m row for time")] == [
+        "time_trial"
+    ] * 2
+
+
+def test_a_rest_between_all_is_the_rest_of_all_sets_above_it():
+    blocks = understood(
+        "Dead hang 3 x max\nFarmer hold 3 x 40 s, 2 x 40 kg\nPlank 3 x 30 s\n90 s between all"
+    ).blocks
+    assert [block.rest_s for block in blocks] == [90, 90, 90]
+
+
+def test_a_time_beside_the_heaviest_is_how_long_there_is_for_it():
+    (block,) = understood("push jerk - up to a heavy double, 12 min").blocks
+    assert (block.format, block.minutes, block.lines[0].amount) == ("max_load", 12, 2)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Warm up\n5 min easy jog\n10 inchworms\n\nA) Goblet squat 4x8 @ 20/14kg, rest 90s",
+        "Warm up\n5 min easy jog\n10 inchworms\nA. Goblet squat 4x8 @ 20/14kg, rest 90s",
+    ],
+)
+def test_sets_behind_a_warm_up_of_several_things_are_no_part_of_it(text):
+    session = read_session(text, catalogue()).session
+    assert session is not None
+    warm_up, strength = session.blocks
+    assert (warm_up.rounds, warm_up.rest_s, len(warm_up.lines)) == (None, None, 2)
+    assert (strength.rounds, strength.rest_s) == (4, 90)
+
+
+TOLD_BELOW = ["B1) lunges 10\nB2) plank 40 s\n3 sets, r1' after B2", "B1 lunges 10\nB2 plank 40 s\nx3 r60s"]
+
+
+@pytest.mark.parametrize("text", TOLD_BELOW)
+def test_how_often_may_be_told_below_what_is_done_in_turn(text):
+    first, *_ = read(f"{text}\n\nC) 3 rounds for time\n400 m run\n15 swings 20 kg")
+    assert fields(first, ("format", "rounds", "rest_s")) == {"format": "sets", "rounds": 3, "rest_s": 60}
+    assert [line.movement for line in first.lines] == ["lunge", "plank"]
+
+
+def test_rest_after_the_pair_is_the_rest_of_each_pair_above():
+    text = "superset A 4x\nA1 deadlifts 8\nA2 push-ups 10\nsuperset B 3x\nB1 curls 8\nB2 lunges 8\n75 s after each pair"
+    assert [block.rest_s for block in read(text)] == [75, 75]
+
+
+HEADED = ["BALANCE (once)", "Bit of fun", "Voice:"]
+
+
+@pytest.mark.parametrize("heading", HEADED)
+def test_a_heading_that_nobody_knows_opens_a_part_and_is_shown(heading):
+    text = f"Strength\n2 sets of 8 push-ups\n\n{heading}\n20 s one-leg stand\n10 arm circles"
+    read_ = read_session(text, catalogue())
+    assert [block.kind for block in read_.session.blocks] == ["strength", "main"]
+    assert [one.looks_like for one in read_.not_understood if one.line == 4] in (["note"], ["note", "work"])
+
+
+@pytest.mark.parametrize("greeting", ["See you at six", "20 minutes of fun!", "and then"])
+def test_what_is_said_to_people_opens_no_part(greeting):
+    assert len(read(f"3 rounds for time\n10 push-ups\n\n{greeting}\n10 air squats")) == 1
+
+
+def test_what_goes_on_in_the_row_of_a_heading_is_of_its_part():
+    warm_up, again, work = read("Warm-up: 500 m row, then 2 rounds of 8 good mornings\nStrength: squats 3x5")
+    assert (warm_up.kind, again.kind, again.rounds, work.kind) == ("warm-up", "warm-up", 2, "strength")
+
+
+@pytest.mark.parametrize("heading", ["Skill 10 min", "Skill 10 min:", "Skill: 10 min"])
+def test_how_long_a_part_takes_may_stand_in_its_heading(heading):
+    skill, _ = read(f"{heading}\n3 power snatches\n\nMain\nAMRAP 9\n9 burpees")
+    assert (skill.kind, skill.minutes) == ("skill", 10)
+
+
+GOING = [
+    ("run night\n10 min easy\n6 x 400 m, 90 s rest\n5 min easy home", "run"),
+    ("10 min easy\n6 x 500 m row, 2 min rest\n5 min easy", "row"),
+]
+
+
+@pytest.mark.parametrize(("text", "movement"), GOING)
+def test_minutes_without_a_name_go_the_way_of_all_else(text, movement):
+    blocks = read(text)
+    assert [block.lines[0].movement for block in blocks] == [movement] * 3
+    assert [block.kind for block in blocks] == ["warm-up", "main", "cool-down"]
+
+
+def test_where_several_ways_are_named_minutes_without_a_name_are_asked_about():
+    read_ = read_session("500 m row\n400 m run\n\n10 min easy", catalogue())
+    assert [one.text for one in read_.not_understood if one.line == 4] == ["10 min easy"]
+
+
+LADDERS = [
+    (
+        "12 min amrap\n2 cleans 2 squats\n4 cleans 4 squats\n6 cleans 6 squats",
+        (2, 4, 6),
+        ["clean", "air squat"],
+    ),
+    ("EMOM 12\nmin 1: 1 burpee\nmin 2: 2 burpees\nmin 3: 3 burpees", (1, 2, 3), ["burpee"]),
+    (
+        "12 min amrap\n1 swing, 1 push-up\n2 swings, 2 push-ups\n3 swings, 3 push-ups",
+        (1, 2, 3),
+        ["swing", "push-up"],
+    ),
+]
+
+
+@pytest.mark.parametrize(("text", "scheme", "movements"), LADDERS)
+def test_a_ladder_may_be_told_by_its_first_rungs(text, scheme, movements):
+    (block,) = read(text)
+    assert (block.scheme, [line.movement for line in block.lines]) == (scheme, movements)
+    assert {line.amount for line in block.lines} == {None}
+
+
+UNEVEN = [
+    "for time\n10 squats\n5 push-ups\n20 squats\n5 push-ups",
+    "for time\n400 m run\n10 squats\n400 m run\n20 squats",
+]
+
+
+@pytest.mark.parametrize("text", UNEVEN)
+def test_what_does_not_climb_in_even_steps_is_no_ladder(text):
+    (block,) = read(text)
+    assert (block.scheme, len(block.lines)) == ((), 4)
+
+
+def test_a_rest_behind_each_of_what_takes_as_long_makes_intervals():
+    (block,) = read("5 rounds\n1 min burpees\n30 s rest\n1 min squats\n30 s rest")
+    assert fields(block, ("format", "rounds", "work_s", "rest_s", "every_s")) == {
+        "format": "intervals", "rounds": 5, "work_s": 60, "rest_s": 30, "every_s": 90
+    }  # fmt: skip
+
+
+def test_one_rest_behind_several_is_between_the_rounds():
+    (block,) = read("4 rounds\n40 s squats\n40 s push-ups\n1 min rest")
+    assert fields(block, ("format", "rest_s")) == {"format": "quality", "rest_s": 60}
+
+
+def test_a_minute_of_rest_below_gives_each_line_a_minute_of_its_own():
+    (block,) = read("EMOM 12\n10 push-ups\n10 squats\nrest")
+    assert ([line.station for line in block.lines], block.rest_stations) == ([1, 2], (3,))
+
+
+def test_a_movement_in_the_title_is_done_only_where_what_is_below_names_nothing():
+    easing = read_session("Easing into March\n3 rounds for time\n10 squats", catalogue()).session
+    assert (easing.title, [line.movement for line in easing.blocks[0].lines]) == (
+        "Easing into March",
+        ["air squat"],
+    )
+    (block,) = read("Deadlift day\n5x5 @ 60 kg")
+    assert (block.rounds, block.lines[0].movement) == (5, "deadlift")
+
+
+@pytest.mark.parametrize("text", ["Ladder 1-10\nburpees\nsquats", "Ladder 1 to 10: burpees, squats"])
+def test_how_far_a_ladder_goes_is_its_scheme(text):
+    assert read(text)[0].scheme == tuple(range(1, 11))
+
+
+def test_a_rest_below_a_list_of_tests_lies_between_them_and_is_none_of_the_list():
+    text = "1 max push ups 2 min\n2 max sit ups 2 min\n3 dead hang as long as you can\n4 min rest between. tell me"
+    first, second, _ = read(text)
+    assert (first.rest_s, second.rest_s, second.lines[0].movement) == (240, 240, "sit-up")
+
+
+@pytest.mark.parametrize(
+    "work",
+    [
+        "A) Deadlift 4 x 6, rest 2 min",
+        "As many rounds as possible in 15 minutes:\n10 push-ups",
+        "Back squat 5 x 5 at 75%",
+        "3 rounds for time, cap 12\n10 push-ups",
+    ],
+)
+def test_a_warm_up_of_which_nothing_is_written_holds_no_work(work):
+    for heading in ("Warm up", "Warm up 8 minutes"):
+        (part,) = read_session(f"{heading}\n{work}", catalogue()).session.blocks
+        assert part.kind is not BlockKind.WARM_UP
+
+
+def test_sets_below_a_trial_of_one_row_are_a_part_of_their_own():
+    trial, sets = read_session("5 km run for time\n3x10 squats", catalogue()).session.blocks
+    assert (trial.format, trial.rounds) == (Format.TIME_TRIAL, None)
+    assert (sets.format, sets.rounds) == (Format.SETS, 3)
+
+
+def test_sets_that_come_then_are_no_part_of_rounds_that_a_clock_ends():
+    rounds, sets = read_session("AMRAP 12\n10 squats\nthen 3 x 30 s plank", catalogue()).session.blocks
+    assert (rounds.format, rounds.rounds, len(rounds.lines)) == (Format.AMRAP, None, 1)
+    assert sets.rounds == 3

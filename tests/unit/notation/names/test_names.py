@@ -1,0 +1,49 @@
+"""A name that is spelled nearly like a movement is taken for it only where nothing else can be meant."""
+
+import pytest
+
+from core.movements.lookup import Catalogue, catalogue
+from core.notation.boards.session import read_session
+from core.notation.names.catalogued import Lexicon, lexicon
+
+BALL = ["wall balls", "wallballs", "wall-ball shots", "wallball", "med-ball squat throws"]
+SLAMS = ["ball slams", "med ball slams", "slams", "slam balls", "medicine-ball slam"]
+
+
+@pytest.mark.parametrize("name", BALL)
+def test_a_squat_with_a_throw_is_known_by_what_people_call_it(name):
+    meaning = lexicon(catalogue()).exact(name)
+    assert meaning is not None
+    assert meaning.movement == "med-ball squat throw"
+
+
+@pytest.mark.parametrize("name", SLAMS)
+def test_a_slam_is_known_by_what_people_call_it(name):
+    meaning = lexicon(catalogue()).exact(name)
+    assert meaning is not None
+    assert meaning.movement == "ball slam"
+
+
+def without(*movements):
+    whole = catalogue()
+    kept = tuple(one for one in whole.movements if one.id not in movements)
+    return Lexicon(Catalogue(kept, whole.implements))
+
+
+@pytest.mark.parametrize("name", ["wallballs", "wallball", "wall balls"])
+def test_one_word_written_for_two_is_no_slip_for_another_pair(name):
+    assert without("med-ball squat throw").near(name) is None
+
+
+@pytest.mark.parametrize(("name", "movement"), [("wallwalks", "wall walk"), ("wall wakl", "wall walk")])
+def test_a_slip_in_one_of_two_words_is_put_right(name, movement):
+    meaning = lexicon(catalogue()).exact(name) or lexicon(catalogue()).near(name)
+    assert meaning is not None
+    assert meaning.movement == movement
+
+
+def test_what_is_no_slip_is_named_and_not_replaced():
+    whole = without("med-ball squat throw").catalogue
+    read = read_session("3 rounds for time\n20 wallballs\n10 push-ups", whole)
+    assert [one.text for one in read.not_understood] == ["wallballs"]
+    assert read.corrected == ()
