@@ -29,7 +29,7 @@ def may_match(pattern: re.Pattern[str], text: str) -> bool:
     """False only where no stretch of `text` can match; `pattern` must be one that stays."""
     known = _found.get(id(pattern))
     if known is None:
-        known = _found[id(pattern)] = (pattern, needles(pattern))
+        known = _found[id(pattern)] = (pattern, _needles_of(pattern))
     wanted = known[1]
     if not wanted:
         return True
@@ -39,11 +39,13 @@ def may_match(pattern: re.Pattern[str], text: str) -> bool:
     return False
 
 
-def needles(pattern: re.Pattern[str]) -> tuple[str, ...]:
-    """Words one of which every match contains; none where there are no such words, or too many."""
-    if pattern.flags & (re.IGNORECASE | re.VERBOSE):
-        return ()
-    found = _Reader(pattern.pattern).alternatives()
+def _needles_of(pattern: re.Pattern[str]) -> tuple[str, ...]:
+    return () if pattern.flags & (re.IGNORECASE | re.VERBOSE) else needles(pattern.pattern)
+
+
+def needles(source: str) -> tuple[str, ...]:
+    """Words one of which every match contains, of a pattern without flags; none where there are none, or too many."""
+    found = _Reader(source).alternatives()
     told = {one for one in found or () if not any(other in one for other in found or () if other != one)}
     return tuple(sorted(told, key=len)) if 0 < len(told) <= _MOST else ()
 

@@ -6,7 +6,8 @@ space or a hyphen, `_` the same or nothing, and `<word>` one of `PARTS`. Of two 
 
 import re
 from collections.abc import Callable
-from typing import NamedTuple
+from dataclasses import dataclass
+from functools import cache, cached_property
 
 from core.measures import AmountUnit
 from core.notation.needles import needles
@@ -76,15 +77,22 @@ _WHICH_COUNTS = (
 )
 
 
-class Phrase(NamedTuple):
-    pattern: re.Pattern[str]
+@dataclass(frozen=True, eq=False)
+class Phrase:
+    """A shape of words and what it says; compiled when it is first tried, as most never are."""
+
+    source: str
     facts: Callable[[Match], Facts]
+
+    @cached_property
+    def pattern(self) -> re.Pattern[str]:
+        return re.compile(self.source)
 
 
 def phrase(shape: str, facts: Callable[[Match], Facts]) -> Phrase:
     """A row of the table; ready-made parts come in only after spaces have got their meaning."""
     spaced = shape.replace(" ", r"[\s\-]{1,3}").replace("_", r"[\s\-]{0,3}")
-    return Phrase(re.compile(re.sub(r"(?<!\?P)<([a-z]+)>", lambda part: PARTS[part[1]], spaced)), facts)
+    return Phrase(re.sub(r"(?<!\?P)<([a-z]+)>", lambda part: PARTS[part[1]], spaced), facts)
 
 
 PHRASES: tuple[Phrase, ...] = (
@@ -367,16 +375,21 @@ PHRASES: tuple[Phrase, ...] = (
 
 # None of these is over when it is done.
 _ON_A_CLOCK = frozenset((Format.AMRAP, Format.INTERVALS))
-# Places in the table by a word that the phrase needs; one that needs none stands under the empty word.
-_PLACES: dict[str, list[int]] = {}
-for _at, _phrase in enumerate(PHRASES):
-    for _needle in needles(_phrase.pattern) or ("",):
-        _PLACES.setdefault(_needle, []).append(_at)
+
+
+@cache
+def _places() -> dict[str, list[int]]:
+    """Places in the table by a word that the phrase needs; one that needs none stands under the empty word."""
+    places: dict[str, list[int]] = {}
+    for at, one in enumerate(PHRASES):
+        for needle in needles(one.source) or ("",):
+            places.setdefault(needle, []).append(at)
+    return places
 
 
 def possible(text: str) -> tuple[Phrase, ...]:
     """The phrases that may stand in a text in lower case, in the order of the table."""
-    found = {at for needle, places in _PLACES.items() if needle in text for at in places}
+    found = {at for needle, places in _places().items() if needle in text for at in places}
     return tuple(PHRASES[at] for at in sorted(found))
 
 
