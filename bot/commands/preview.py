@@ -75,7 +75,7 @@ def preview(
     """
     read, people = _given(session, roster)
     _show(read, people, why=why, as_json=as_json)
-    if read.not_understood:
+    if read.unread:
         raise Mistakes(
             [*_not_understood(session, read), InputError(str(session), "this is in nobody's version")]
         )
@@ -151,7 +151,7 @@ def _read(path: Path) -> ReadSession:
     """The session; raises InputError where nothing of it is one, naming every line that isn't understood."""
     text = text_of(path)
     read = read_text(text)
-    if not text.strip() or not (read.not_understood or read.session):
+    if not text.strip() or not (read.unread or read.session):
         raise InputError(str(path), "no session in it")
     if read.session is None:
         raise Mistakes(_not_understood(path, read))
@@ -159,7 +159,7 @@ def _read(path: Path) -> ReadSession:
 
 
 def _not_understood(path: Path, read: ReadSession) -> list[InputError]:
-    return [InputError(f"{path}, line {one.line}", _problem(one)) for one in read.not_understood]
+    return [InputError(f"{path}, line {one.line}", _problem(one)) for one in read.unread]
 
 
 def _problem(one: NotUnderstood) -> str:

@@ -186,7 +186,11 @@ def _session_lines(text: str, found: ReadSession) -> Iterator[str]:
     for corrected in found.corrected:
         yield _corrected(corrected)
     for problem in found.not_understood:
-        yield _problem(problem)
+        yield _unscored(problem) if problem.looks_like == "score" else _problem(problem)
+
+
+def _unscored(one: NotUnderstood) -> str:
+    return f"line {one.line}: done without a clock; if the time counts, say {one.guess}: {one.text}"
 
 
 def _corrected(one: Corrected) -> str:

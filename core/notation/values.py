@@ -6,7 +6,7 @@ from core.sessions.values import Format, Session
 from core.values import Value
 
 _AS_MUCH_AS_CAN_BE = {Format.MAX_REPS, Format.MAX_LOAD, Format.HOLD}
-LooksLike = Literal["movement", "work", "note"]
+LooksLike = Literal["movement", "work", "note", "score"]
 
 
 class NotUnderstood(Value):
@@ -14,7 +14,8 @@ class NotUnderstood(Value):
 
     Line and column count from 1; `guess` is a rewrite that would be understood, None where none is good.
     `looks_like`: a `movement` that isn't in the catalogue; other `work`, of which something is missing or
-    can't be meant; or a `note`, plain talk that asks for nothing to be done. `block`: the block, from 1, in or
+    can't be meant; a `note`, plain talk that asks for nothing to be done; or a part of which all was read but how
+    it is scored. `block`: the block, from 1, in or
     right under whose lines it stands, and `after` how many of these; None for what is said of a line that was
     read, or of the block.
     """
@@ -64,6 +65,16 @@ class ReadSession(Value):
     def is_clear(self) -> bool:
         """Whether nothing but names of movements, remarks, or what can be guessed was left unread."""
         return all(one.guess or one.looks_like != "work" for one in self.not_understood)
+
+    @property
+    def unread(self) -> tuple[NotUnderstood, ...]:
+        """All but parts of which only how they are scored wasn't said."""
+        return tuple(one for one in self.not_understood if one.looks_like != "score")
+
+    @property
+    def is_unscored(self) -> bool:
+        """Whether of some part it wasn't said how it is scored; it is taken as not for time."""
+        return len(self.unread) < len(self.not_understood)
 
     @property
     def unknown_movements(self) -> tuple[str, ...]:

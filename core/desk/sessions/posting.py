@@ -64,7 +64,7 @@ async def _draft_one(
     """The draft of its day comes before the newest one: of a week pasted before, one day may be pasted again."""
     read = read_session(text, catalogue(), group.units)
     if read.session is None:
-        unread = unread_lines(text, read.not_understood)
+        unread = unread_lines(text, read.unread)
         unknown = read.unknown_movements if read.format_known else ()
         return visit.told(NothingRead(unread=unread, unknown=unknown))
     day = day_meant(read.session, group, visit.now)
@@ -114,7 +114,7 @@ async def read_back(
     tried, waiting = await try_on_group(visit, record)
     made = [one.version for one in tried]
     needing = await in_need(visit, record, tried)
-    unread = unread_lines(record.text, read.not_understood, read.session)
+    unread = unread_lines(record.text, read.unread, read.session)
     post_at = await next_free(visit, group, record)
     said = ReadBack(
         session_id=record.id,
@@ -123,6 +123,7 @@ async def read_back(
         board=marked_board(record.session, unread, group.units),
         unread=unread,
         corrected=read.corrected,
+        is_unscored=read.is_unscored,
         view=view_of(made),
         needs=tuple(map(as_needed, needing)),
         waiting=waiting,

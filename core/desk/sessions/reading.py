@@ -44,7 +44,7 @@ def left_of(line: str, unread: str, written: Iterable[str]) -> str:
 def with_notes(record: SessionRecord, group: Group) -> tuple[Session, tuple[str, ...]]:
     """The session with lines of the coach's text that are shown as they stand at their block; those of none."""
     read = read_session(record.text, catalogue(), group.units)
-    unread = unread_lines(record.text, read.not_understood, read.session)
+    unread = unread_lines(record.text, read.unread, read.session)
     blocks = tuple(
         noted(block, [one.text for one in unread if one.block == number])
         for number, block in enumerate(record.session.blocks, 1)

@@ -62,7 +62,8 @@ class ReadBack(Said):
 
     `needs`: whom the coach should look at. `post_at`: on the group's clock, which is named by `zone` where the reader
     goes by another; `post_is_far`: in another week, so that its weekday alone would mislead. `expected`: what it
-    comes to. `earlier`: the revision of the draft that can be had back; `replaces`: it was another session.
+    comes to. `is_unscored`: of some part it wasn't said how it is scored. `earlier`: the revision of the draft that can
+    be had back; `replaces`: it was another session.
     """
 
     session_id: int
@@ -82,6 +83,7 @@ class ReadBack(Said):
     expected: GroupOutlook | None = None
     earlier: int | None = None
     replaces: bool = False
+    is_unscored: bool = False
 
 
 class DraftOver(Said):

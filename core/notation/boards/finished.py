@@ -17,7 +17,7 @@ from core.notation.phrases.aims import Facts
 from core.notation.phrases.efforts import effort_of_all
 from core.notation.quantities import MINUTE_S
 from core.notation.text import Row
-from core.notation.values import NotUnderstood
+from core.notation.values import LooksLike, NotUnderstood
 from core.sessions.values import Block, BlockKind, Format, Line
 
 # What lasts, and can be counted all the same.
@@ -30,10 +30,11 @@ class Problem(NamedTuple):
     row: Row
     piece: Piece | None = None
     guess: str | None = None
+    looks_like: LooksLike = "work"
 
     def named(self) -> NotUnderstood:
         if self.piece is None:
-            return whole(self.row, self.guess)
+            return whole(self.row, self.guess, self.looks_like)
         return named(self.row, Stretch(self.piece.start, self.piece.end, self.guess))
 
 
@@ -44,7 +45,7 @@ def block_of(draft: Draft) -> tuple[Block, list[Problem]]:
     draft, facts = _with_lines_settled(draft)
     said = which_format(draft)
     if said is None:
-        problems.append(Problem(draft.row, guess="for time"))
+        problems.append(Problem(draft.row, guess="for time", looks_like="score"))
     format_ = said or Format.QUALITY
     if format_ is Format.MAX_REPS and draft.only and _is_time(draft.only):
         draft = _with_only(draft, replace(draft.only, most=True))

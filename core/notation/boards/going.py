@@ -31,6 +31,8 @@ _ON_FEET = re.compile(r"\b(?:jog|walk)(?:ging|ing)?\b")
 _SHORTEST_RUN_M = 100
 
 _AT_EASE = Effort(high=EASY)
+# A heading that says itself what is done in its minutes.
+_ON_THE_SPOT = re.compile(r"\b(?:stretch|mobility|mobilise|loosen|breath)")
 _BETWEEN = re.compile(r"\b(?:between|rest|recover)")
 
 
@@ -81,8 +83,10 @@ def go_easy(draft: Draft, way: Meaning | None, lexicon: Lexicon) -> None:
     told = draft.facts.keys() - {"effort"} == {"minutes"} and is_easy(draft.facts.get("effort", _AT_EASE))
     if way is None or not told or draft.placed or draft.broken or draft.kind not in EASY_ANYWAY:
         return
-    minutes = draft.facts.pop("minutes")
     said = draft.row.text.strip()
+    if _ON_THE_SPOT.search(said.lower()):
+        return
+    minutes = draft.facts.pop("minutes")
     at_ease = lexicon.exact(way.movement) if way.variant in _FAST else way
     piece = Piece(0, said, amount=minutes * MINUTE_S, unit=AmountUnit.SECONDS, meaning=at_ease)
     draft.lines.append(Placed(piece, draft.row))

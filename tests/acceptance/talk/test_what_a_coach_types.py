@@ -15,7 +15,7 @@ TYPED = [
     ("Run 5 km for time", "5000 m run"),
     ("8x400m run, rest 90s", "400 m run"),
     ("10 push ups\n20 air squats", "for time"),
-    ("3 rounds\n15 wall balls", "did you mean for time?"),
+    ("3 rounds\n15 wall balls", "done without a clock"),
     ("21-15-9\nthrusters\ncal row", "cal row"),
 ]
 

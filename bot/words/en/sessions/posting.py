@@ -36,6 +36,7 @@ from core.desk.sessions.says import (
 from core.scaling.values import GroupLine, GroupView, VersionBlock
 
 REPLACES_DRAFT = "It takes the place of the draft before it, which you can have back below."
+UNSCORED = "What doesn't say how it's scored is done without a clock. If the time counts, write <i>for time</i> beside it."
 WAYS = (
     ("as_written", "as written"),
     ("load", "another load"),
@@ -56,6 +57,7 @@ def read_back(said: ReadBack) -> Worded:
         *missing(said.unread),
         "\n".join(board_row(one) for one in said.board),
         *corrections(said),
+        *([UNSCORED] if said.is_unscored else []),
         *notes(said.unread),
         landing(said),
     ]

@@ -404,7 +404,7 @@ def test_a_heading_that_nobody_knows_opens_a_part_and_is_shown(heading):
     text = f"Strength\n2 sets of 8 push-ups\n\n{heading}\n20 s one-leg stand\n10 arm circles"
     read_ = read_session(text, catalogue())
     assert [block.kind for block in read_.session.blocks] == ["strength", "main"]
-    assert [one.looks_like for one in read_.not_understood if one.line == 4] in (["note"], ["note", "work"])
+    assert [one.looks_like for one in read_.not_understood if one.line == 4] in (["note"], ["note", "score"])
 
 
 @pytest.mark.parametrize("greeting", ["See you at six", "20 minutes of fun!", "and then"])

@@ -361,3 +361,15 @@ def test_under_a_scheme_calories_are_said_without_a_number():
     _, row = found.blocks[0].lines
     assert (row.movement, row.amount, row.unit) == ("row", None, "kcal")
     assert understood(write_session(found)) == found
+
+
+def test_rounds_whose_score_is_not_told_are_read_and_only_their_score_is_open():
+    read_ = read_session("4 rounds\n10 push-ups\n20 air squats", catalogue())
+    assert [block.rounds for block in read_.session.blocks] == [4]
+    assert (read_.unread, read_.is_unscored) == ((), True)
+
+
+def test_minutes_of_stretching_are_never_run():
+    text = "warm up jog 5 mins\n4 rounds\n10 push-ups\nstretch 5 mins"
+    blocks = read_session(text, catalogue()).session.blocks
+    assert [line.movement for block in blocks for line in block.lines] == ["run", "push-up"]
