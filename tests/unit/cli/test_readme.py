@@ -18,7 +18,7 @@ RUNNING = (ROOT / "docs" / "running.md").read_text("utf-8")
 # What a line of the table needs around it to be a session, by what it begins with; `{}` for each piece.
 BOARDS = {
     **dict.fromkeys(("AMRAP", "4 rounds", "Every 3", "In teams", "Superset"), "{}\n10 burpees"),
-    **dict.fromkeys(("21-15-9", "8 rounds", "Tabata"), "{}\nburpees"),
+    **dict.fromkeys(("21-15-9", "8 rounds", "Tabata", "Circuit"), "{}\nburpees"),
     **dict.fromkeys(("12 goblet", "8 single", "10 push"), "AMRAP 9\n{}"),
     "EMOM": "{}\n{}\n{}",
     "Warm-up": "{}\n10 squats\n{}\n20 s plank\n{}\n5 x 5 deadlifts\n{}\nAMRAP 9\n10 burpees\n{}\n10 squats",
@@ -117,4 +117,4 @@ def test_every_line_of_a_board_that_the_readme_shows_is_read(cell):
     board = next((board for begins, board in BOARDS.items() if pieces[0].startswith(begins)), "{}")
     read = read_text(board.format(*pieces))
     assert read.session is not None
-    assert read.not_understood == ()
+    assert read.unread == ()
