@@ -8,7 +8,7 @@ import { headOf } from "./people.js";
 import { announce, say } from "./saying.js";
 import { drawTries } from "./tries.js";
 import { day, dayAndHour, hour, now, take as takeClock, whenChosen } from "./when.js";
-import { chat, groupsOf, isAdmin, labelOf, look, person, take, takeCast, unread, world } from "./world.js";
+import { chat, groupsOf, isAdmin, labelOf, look, looked, person, take, takeCast, unread, world } from "./world.js";
 
 const $ = (id) => document.getElementById(id);
 const both = matchMedia("(min-width: 64rem)");
@@ -145,7 +145,7 @@ function drawChats() {
     button.dataset.key = `chat ${id}`;
     if (inView(slot) && panes[slot].where.chat === id) button.setAttribute("aria-current", "true");
     button.append(make("span", { className: "name" }, labelOf(id), id > 0 ? make("small", {}, ` @${world.handle}`) : ""),
-      news ? make("span", { className: "news" }, `${news} new`) : "",
+      news ? make("span", { className: "news" }, looked(me, id) ? `${news} new` : "new") : "",
       make("span", { className: "last" }, lastWords(id)));
     return make("li", {}, button);
   }));
@@ -167,7 +167,7 @@ function drawTime() {
   $("state").textContent = state || "time and trouble";
   const wrong = Boolean(state) && !world.backstage.playing;
   for (const one of [$("to-behind"), own.beside, group.beside]) one.classList.toggle("wrong", wrong);
-  for (const one of [own, group]) one.beside.textContent = `${state || `as ${person(me)?.name}`} · ${hour(now())}`;
+  for (const one of [own, group]) one.beside.textContent = `${hour(now())} · ${state || "time and trouble"}`;
   for (const one of [own, group]) one.turn(day(now()));
   const scene = world.scenes.at(-1);
   const plays = world.backstage?.playing && scene;

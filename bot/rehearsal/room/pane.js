@@ -4,7 +4,7 @@ import { act } from "./acting.js";
 import { make, redraw } from "./dom.js";
 import { entry } from "./entry.js";
 import { day } from "./when.js";
-import { chat, labelOf, world } from "./world.js";
+import { chat, groupsOf, isAdmin, labelOf, person, world } from "./world.js";
 import { writer } from "./writing.js";
 
 const SHOWN = 120;
@@ -28,7 +28,7 @@ export function pane(section, { slot, head, back, opens, behind }) {
   const below = make("button", { type: "button", className: "key below", hidden: true, click: down }, "");
   const scroll = make("div", { className: "scroll" }, earlier, start, list);
   const writing = writer({ where, asked });
-  const backwards = make("button", { type: "button", className: "key back", click: back }, "‹ Chats");
+  const backwards = make("button", { type: "button", className: "key back", click: back }, "");
   section.append(make("div", { className: "head" }, backwards, make("div", { className: "named" }, title, handle, beside), more),
     scroll, below, writing.form);
   let from = 0;
@@ -179,10 +179,16 @@ export function pane(section, { slot, head, back, opens, behind }) {
     const empty = chat(where.chat).record.length === 0;
     list.dataset.empty = empty;
     start.hidden = !empty || where.chat < 0;
+    start.textContent = withoutBot() ? "Add Bellwether to the group" : "Start";
   }
 
+  // A group of theirs that they coach and the bot isn't in yet: it has nothing to say before.
+  const withoutBot = () => groupsOf(where.person).find((one) => isAdmin(one, where.person) && !one.members[world.bot]);
+
   async function begin() {
-    await act("say", { person: where.person, chat: where.chat, text: "/start" });
+    const missing = withoutBot();
+    if (missing) await act("add_bot", { person: where.person, chat: missing.id });
+    else await act("say", { person: where.person, chat: where.chat, text: "/start" });
     section.focus();
   }
 
@@ -281,6 +287,9 @@ export function pane(section, { slot, head, back, opens, behind }) {
     redraw: redrawAll,
     drawHead() {
       redraw(more, head(where));
+      backwards.textContent = `‹ ${person(where.person)?.name ?? "Chats"}`;
+      backwards.title = "Your chats, and who you are";
+      emptyWord();
       title.textContent = labelOf(where.chat);
       handle.textContent = where.chat > 0 ? `@${world.handle}` : "";
     },

@@ -25,7 +25,7 @@ function members(where, be) {
   const inside = world.people.filter(({ id }) => one.members[id]);
   const outside = world.people.filter(({ id }) => !one.members[id]);
   const details = make("details", { className: "who-is-in" },
-    make("summary", {}, `${inside.length} people`),
+    make("summary", {}, `${inside.length} people, let in more`),
     make("div", { className: "menu wide" },
       newcomers(one, be),
       outside.length ? adding(one, outside) : null,
@@ -75,6 +75,7 @@ function newcomers(one, be) {
     const ids = [];
     for (const name of names) ids.push(await letIn(name, one.id));
     box.value = "";
+    box.closest("details").open = false;
     if (ids.length === 1 && ids[0]) be(ids[0], names[0]);
   };
   return make("form", { submit: come },

@@ -21,10 +21,11 @@ export function drawTries(container, { be, show }) {
     show("own");
     await act("say", { person: who.id, chat: who.id, text: words });
   });
+  const noted = world.people.find(({ name, id }) => name === "Ilse" && one.members[id]);
   const inside = Boolean(one.members[world.bot]);
   const sets = inside ? [
     writes(coach, SESSION, "Send a session"),
-    writes(coach, "Ilse rounds her back in deadlifts", "“Ilse rounds her back in deadlifts”"),
+    noted ? writes(coach, `${noted.name} rounds her back in deadlifts`, `“${noted.name} rounds her back in deadlifts”`) : null,
     writes(coach, "who needs me?", "“who needs me?”"),
   ] : [trial("Add Bellwether to the group", `as ${coach.name}`, async () => {
     be(coach.id);
@@ -35,7 +36,7 @@ export function drawTries(container, { be, show }) {
     writes(athlete, "/today", "My version of today: /today"),
     writes(athlete, "6 rounds and 4", "A score: “6 rounds and 4”"),
     writes(athlete, "my left knee hurts", "“my left knee hurts”"),
-  ] : [])];
+  ] : [])].filter(Boolean);
   const rest = more.length ? make("details", { open: folded }, make("summary", {}, "More to try"), ...more) : null;
   if (rest) rest.dataset.key = "tries";
   return redraw(container, make("h2", {}, "Try this"),

@@ -64,9 +64,8 @@ export function unread(me, id) {
   }).length;
 }
 
-function seen(me, id) {
-  return kept("seen", {})[`${me}:${id}`] ?? 0;
-}
+const seen = (me, id) => kept("seen", {})[`${me}:${id}`] ?? 0;
+export const looked = (me, id) => seen(me, id) > 0;
 
 export function look(me, id) {
   const looked = kept("seen", {});
