@@ -60,6 +60,13 @@ def without(owned: Things, gone: Equipment) -> Things:
     return _told(counts, others)
 
 
+def heaviest(things: Things) -> Decimal:
+    """The most that one of them may weigh, in kg; 0 where nothing has a weight."""
+    return max(
+        (load for one in things for load in (*one.loads_kg, one.to_kg or Decimal(0))), default=Decimal(0)
+    )
+
+
 def shared(owned: Things, implement: str | None, partner: str) -> Things | None:
     """The same things, those of an implement shared with somebody; None where there is none of it.
 

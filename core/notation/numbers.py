@@ -20,13 +20,16 @@ _MASS = re.compile(rf"(?<![0-9.\-])(?P<a>{NUMBER})\s?(?P<u>{MASS_UNIT})?(?![0-9]
 _UNKNOWN = re.compile(
     r"^[\W_]*(?:honestly |sorry |hmm+ |well |er+m? |i |i have |i've |really )*"
     r"(?:idk|dk|dunno|don'?t (?:really )?know|do not know|(?:have )?(?:no|not an?|haven'?t an?) (?:idea|clue)"
-    r"|(?:i'?m )?not sure|unsure|who knows|hard to (?:say|tell)|can'?t (?:say|tell|remember|recall)|don'?t remember"
-    r"|never (?:tried|done|did|tested)|(?:haven'?t|not) (?:ever )?(?:tried|done|tested))\b[^0-9]*$"
+    r"|(?:i'?m )?not sure|unsure|who knows|hard to (?:say|tell)|can'?t (?:say|tell|remember|recall)"
+    r"|don'?t remember)\b[^0-9]*$"
     r"|^[\s?]*\?[\s?]*$"
 )
 _NOTHING = re.compile(
-    r"^\W*(?:none|zero|no|not (?:one|any|even one|a single one)|can'?t(?: do (?:any|one|it))?|nil|nope"
+    r"^\W*(?:none|zero|never\W*$|no|not (?:one|any|even one|a single one)|can'?t(?: do (?:any|one|it))?|nil|nope"
     r"|0)\b(?!\s?[0-9])"
+    # Whoever never did any begins as whoever can do none.
+    r"|^(?=[^0-9]*$)(?!.*\b(?:in|since|for)\b).*\b(?:never (?:\w+ )?|(?:haven'?t|have not|not) (?:ever )?)"
+    r"(?:do|does|did|done|tried|try|tested|held|lifted|had|made|learn\w*)\b"
 )
 _WORD = "|".join(word for word in NUMBER_WORDS if " " not in word)
 _REPS = re.compile(
@@ -59,7 +62,7 @@ def does_not_know(text: str) -> bool:
 
 
 _NEW_TO_IT = re.compile(
-    r"\b(?:never (?:done|tried|did|had|lifted|trained|held)|not (?:done|tried) (?:one|any|it|this)"
+    r"\b(?:never (?:do|done|tried|did|had|lifted|trained|held)|not (?:done|tried) (?:one|any|it|this)"
     r"|(?:don't|dont|do not) (?:really )?(?:know|understand|get) (?:any|what|which|this|that|it|how|much|anything)"
     r"|no (?:idea|clue)|not sure|new to (?:this|it|all)|beginner"
     r"|first time|haven't (?:a clue|done|tried)|what does (?:that|this|it) mean)\b"
@@ -74,7 +77,7 @@ def is_new_to_it(text: str) -> bool:
 def read_reps(text: str) -> float | None:
     """Repetitions from `12`, `about twelve`, `none`, `10-12` (the lower); None where it can't be told.
 
-    `no idea` is not none: ask `does_not_know`.
+    Whoever never did one can do none so far; `no idea` is not none: ask `does_not_know`.
     """
     words = re.sub(r"\bhalf a dozen\b", "6", plain(text[:200]).lower())
     if _UNKNOWN.match(words):

@@ -1,4 +1,4 @@
-"""Numbers to tap where somebody is asked how many they can do: spread over what people like them say."""
+"""Numbers to tap where somebody is asked how many they can do: from a few, for whoever begins, to what many can."""
 
 from collections.abc import Sequence
 
@@ -6,20 +6,22 @@ from core.ability.capacity import Ability
 
 # Round numbers people would say themselves.
 ROUND = (3, 5, 8, 10, 12, 15, 20, 25, 30, 40, 50, 60, 80, 100)
-
-# From somebody clearly weaker than most to somebody clearly stronger, so that few must say less or more.
-QUANTILES = (-0.8, -0.2, 0.4, 1.0)
+# How many are shown, and how strong among people like them the last is for, so that few must say more.
+SHOWN, STRONG = 5, 1.0
 
 
 def guesses(ability: Ability, moved_kg: float) -> tuple[int, ...]:
-    """Four round numbers of unbroken repetitions, rising, for a question about this ability at this load."""
-    found: list[int] = []
-    for place, z in enumerate(QUANTILES):
+    """Round numbers of unbroken repetitions, rising by about the same share, for a question about this ability.
+
+    The first is a few whatever is asked: whoever begins finds theirs, too.
+    """
+    most = _nearest(ability.unbroken(moved_kg, STRONG), ROUND[SHOWN - 1 :])
+    found = [ROUND[0]]
+    for place in range(1, SHOWN - 1):
         # Room for those still to come, and none taken twice.
-        first = ROUND.index(found[-1]) + 1 if found else 0
-        last = len(ROUND) - len(QUANTILES) + place + 1
-        found.append(_nearest(ability.unbroken(moved_kg, z), ROUND[first:last]))
-    return tuple(found)
+        between = ROUND[ROUND.index(found[-1]) + 1 : ROUND.index(most) - (SHOWN - 2 - place)]
+        found.append(_nearest(ROUND[0] * (most / ROUND[0]) ** (place / (SHOWN - 1)), between))
+    return (*found, most)
 
 
 def _nearest(reps: float, numbers: Sequence[int]) -> int:

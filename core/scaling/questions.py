@@ -7,7 +7,8 @@ and body mass in words, the rest by taps: which of a pair, limits, and at most t
 from collections.abc import Iterable, Sequence
 
 from core.athletes.circumstances import ASKED_OF, to_ask
-from core.athletes.values import Profile
+from core.athletes.equipment import heaviest
+from core.athletes.values import Branch, Profile
 from core.movements.lookup import Catalogue
 from core.scaling.athlete import Athlete
 from core.scaling.guesses import guesses
@@ -38,8 +39,9 @@ def next_question(profile: Profile, session: Session, catalogue: Catalogue) -> Q
     ]
     if profile.equipment is None and any(_could_use_equipment(plan) for plan in plans):
         return Question(ask=Ask.EQUIPMENT)
-    if profile.pair is None and profile.sex is None and any(len(plan.line.loads_kg) > 1 for plan in plans):
-        return Question(ask=Ask.PAIR)
+    pair = _pair(profile, plans)
+    if pair is not None:
+        return pair
     spared = _spared(profile)
     if spared is not None:
         return spared
@@ -48,6 +50,16 @@ def next_question(profile: Profile, session: Session, catalogue: Catalogue) -> Q
     if _needs_body_mass(profile, plans):
         return Question(ask=Ask.BODY_MASS)
     return _ability(profile, plans, catalogue)
+
+
+def _pair(profile: Profile, plans: Sequence[LinePlan]) -> Question | None:
+    """Which of two loads is meant: not asked of whoever is new to it, or could lift neither with what is there."""
+    pairs = [plan.line.loads_kg for plan in plans if len(plan.line.loads_kg) > 1]
+    told = profile.pair is not None or profile.sex is not None
+    is_new = profile.branch is Branch.HEALTHY_INACTIVE or profile.experience == "new"
+    if told or is_new or not any(min(loads) <= heaviest(profile.equipment or ()) for loads in pairs):
+        return None
+    return Question(ask=Ask.PAIR, loads_kg=pairs[0])
 
 
 def _spared(profile: Profile) -> Question | None:

@@ -281,7 +281,8 @@ class Ask(StrEnum):
 class Question(Value):
     """The next thing to ask. For ABILITY: of which movement, with which load, and `guesses` to tap, rising.
 
-    For EQUIPMENT: what of a household is `ticked` already. For STAGE: `about` which limit more has to be known.
+    For EQUIPMENT: what of a household is `ticked` already. For PAIR: the `loads_kg` as they are written.
+    For STAGE: `about` which limit more has to be known.
     """
 
     ask: Ask
@@ -290,6 +291,7 @@ class Question(Value):
     load_kg: Decimal | None = None
     guesses: tuple[int, ...] = ()
     ticked: tuple[str, ...] = ()
+    loads_kg: tuple[Decimal, ...] = ()
     about: str | None = None
 
 

@@ -309,19 +309,12 @@ async def as_other_matter(
     beside = names <= AT_ANY_TIME if answers is None else not any(is_answer(question, act) for act in acts)
     if not names or told.unread or not beside:
         return None
-    if question.kind in ASKED_FOR_VERSIONS and any(asks_back(act) for act in acts):
-        return Outcome()
     if question.kind in ENTRY and not all(may_be_heard(question, act) for act in acts):
         return None
     outcome, unread = await carry_out(visit, acts, scene)
     if outcome is not None and not unread:
         return as_one(visit, outcome)
     return Outcome() if question.kind in ASKED_FOR_VERSIONS else None
-
-
-def asks_back(act: a.AnyAct) -> bool:
-    """`What does lighter mean`: nothing is named that could be explained, so it is our question."""
-    return isinstance(act, a.HowTo) and act.movement is None and act.term is None
 
 
 def is_answer(question: OpenQuestion, act: a.AnyAct) -> bool:

@@ -1,6 +1,7 @@
 """What an athlete asks: each act with its use case, the same that its button has."""
 
-from typing import Literal
+import re
+from typing import Final, Literal
 
 from core.athletes.limits import limits
 from core.athletes.values import Branch, Screening
@@ -14,10 +15,11 @@ from core.desk.scores.history import past_scores
 from core.desk.scores.progress import progress
 from core.desk.scores.scoreboard import see_board
 from core.desk.scores.which import A_WEEK, shown_since, told_day
+from core.desk.talk.asked import KEPT_BY
 from core.desk.talk.explaining import explain, explained, longest_name
 from core.desk.talk.helping import show_help
 from core.desk.talk.not_got import word_for_coach
-from core.desk.talk.says import AnyTimeWillDo, HowItFeelsDecides, HowLongItIs, LessWillDo
+from core.desk.talk.says import AnyTimeWillDo, HowItFeelsDecides, HowLongItIs, LessWillDo, WhatIsAsked
 from core.desk.talk.scene import Scene
 from core.desk.versions.expecting import minutes_of_theirs, outlooks_of
 from core.desk.versions.telling import tell_lines
@@ -57,6 +59,9 @@ async def how_long(visit: Visit, act: a.HowLong | a.HowToPace, scene: Scene) -> 
 
 
 async def how_to(visit: Visit, act: a.HowTo, _: Scene) -> Outcome | None:
+    """Where nothing is named that could be explained, it is what we asked."""
+    if act.movement is None and act.term is None:
+        return await what_is_asked(visit)
     if act.term:
         return explained(visit, act.term)
     return await explain(visit, longest_name(act.text) or act.movement) if act.movement else None
@@ -101,5 +106,21 @@ async def does_less(visit: Visit, _: a.DoesLess, scene: Scene) -> Outcome | None
     return visit.told(LessWillDo(version=scene.version)) if await visit.memberships() else None
 
 
-async def help_(visit: Visit, _: a.Help, __: Scene) -> Outcome | None:
-    return await show_help(visit, AskHelp())
+# `What can you do`, `what can I write`: all there is, whatever is open.
+_ALL_THERE_IS: Final = re.compile(
+    r"\b(?:can|could) (?:you|u|i|we) (?:do|write|type|say|send|ask)\b|\bcommands?\b", re.IGNORECASE
+)
+
+
+async def help_(visit: Visit, act: a.Help, _: Scene) -> Outcome | None:
+    """`What do I press`: of what is open, if anything is."""
+    asked = None if _ALL_THERE_IS.search(act.text) else await what_is_asked(visit)
+    return asked or await show_help(visit, AskHelp())
+
+
+async def what_is_asked(visit: Visit) -> Outcome | None:
+    """The open question in plain words; None where none is open, or people asked it."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    if question is None or question.kind in KEPT_BY["any_time"]:
+        return None
+    return visit.told(WhatIsAsked(kind=question.kind))

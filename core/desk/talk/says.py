@@ -50,6 +50,12 @@ class NotYet(Said):
     word: int | None = None
 
 
+class WhatIsAsked(Said):
+    """What the open question wants to know, in plain words. `kind`: of the question."""
+
+    kind: str
+
+
 class OnlyAsked(Said):
     """Nothing of it was noted, as it was only asked or supposed. `word`: their words, to be taken as told by a tap."""
 

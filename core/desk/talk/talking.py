@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Awaitable, Callable, Mapping
+from dataclasses import replace
 from typing import Any, Final
 
 from core.desk.access import admitted
@@ -67,7 +68,7 @@ from core.desk.talk.ordered import as_order
 from core.desk.talk.own_lines import as_own_line
 from core.desk.talk.passing_on import as_for_coach, as_own_words
 from core.desk.talk.privacy import as_privacy
-from core.desk.talk.says import GoOnLater
+from core.desk.talk.says import GoOnLater, WhatIsAsked
 from core.desk.talk.undoing import as_undo
 from core.desk.today.breaks import BREAK
 from core.desk.today.easing import as_easing, tell_break
@@ -159,7 +160,7 @@ async def as_asked(visit: Visit, text: str, session: int | None) -> Outcome | No
     asked = await as_question(visit, text, session)
     if asked is None:
         return None
-    return asked + (await still_open(visit, question) if question else Outcome())
+    return await then_still_open(visit, question, asked) if question else asked
 
 
 def beside(reading: Reading) -> Reading:
@@ -168,7 +169,7 @@ def beside(reading: Reading) -> Reading:
     async def read(visit: Visit, text: str, session: int | None) -> Outcome | None:
         question = await visit.uow.questions.open_in(visit.chat)
         outcome = await reading(visit, text, session)
-        return outcome + await still_open(visit, question) if outcome and question else outcome
+        return await then_still_open(visit, question, outcome) if outcome and question else outcome
 
     return read
 
@@ -211,8 +212,19 @@ async def as_answer(visit: Visit, text: str, session: int | None) -> Outcome | N
         return await answer(visit, question, text, session)
     # `No pain` is no number of push-ups, whatever it looks like.
     if other.says:
-        return other + await still_open(visit, question)
+        return await then_still_open(visit, question, other)
     return await ask_again(visit, question.refs, "" if question.refs.get("again") else text)
+
+
+async def then_still_open(visit: Visit, question: OpenQuestion, done: Outcome) -> Outcome:
+    """What was done, and the question once more behind it, where that didn't ask it anew.
+
+    Whoever asks what it means is about to answer it: it doesn't let go.
+    """
+    asks_back = any(isinstance(one.what, WhatIsAsked) for one in done.says)
+    again = await open_again(visit) or Outcome() if asks_back else await still_open(visit, question)
+    said = {type(one.what) for one in done.says}
+    return done + replace(again, says=tuple(one for one in again.says if type(one.what) not in said))
 
 
 async def still_open(visit: Visit, question: OpenQuestion) -> Outcome:

@@ -377,13 +377,16 @@ def take_body_mass(text: str, units: MassUnit) -> Taken | None:
 _NO_CHOICE: Final = re.compile(r"\?|n['\u2019]t\b|\b(?:not|dont|no|what|which|why|how|means?|understand)\b")
 
 
+_FIRST: Final = re.compile(r"\b(?:first|heav\w+|1|1st|left|strong\w*|higher)\b(?![.:+])")
+_SECOND: Final = re.compile(r"\b(?:second|light\w*|2|2nd|right|lower)\b(?![.:+])")
+
+
 def take_pair(text: str, units: MassUnit) -> Taken | None:  # noqa: ARG001 - the readers share one shape
     words = text.lower()
     if _NO_CHOICE.search(words):
         return None
-    first = any(word in words for word in ("first", "heav", "1", "left", "strong", "higher"))
-    second = any(word in words for word in ("second", "light", "2", "right", "lower"))
-    return None if first == second else Taken({"pair": 1 if first else 2})
+    first, second = _FIRST.search(words), _SECOND.search(words)
+    return None if bool(first) is bool(second) else Taken({"pair": 1 if first else 2})
 
 
 SKIP = ("skip", "no", "pass", "rather not", "don't", "dont", "prefer not", "i'd rather", "none of")

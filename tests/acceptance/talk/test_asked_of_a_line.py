@@ -27,6 +27,7 @@ async def test_what_our_own_words_mean_is_no_choice(crew):
     await mats.hears("a kettlebell of 12 kg and 2 dumbbells of 5 kg")
     for _ in range(2):
         await mats.says('i am not understand "lighter" what it means')
+        await mats.hears("In doubt, take the lighter")
         await mats.hears("Which is meant for you?")
     await mats.says("the lighter one")
     await mats.hears("needs to spare?")

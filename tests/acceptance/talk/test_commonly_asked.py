@@ -49,7 +49,7 @@ async def test_who_cannot_tell_starts_gently_and_is_not_asked_twice(crew):
     await crew.gets("Tuesday\nAMRAP 10\n8 push-ups\n10 goblet squats @ 16/12 kg")
     await alva.presses("My version")
     await alva.hears("What do you have")
-    await alva.says("a chair")
+    await alva.says("a 16 kg kettlebell")
     await alva.hears("Which is meant for you?")
     await alva.says("i dont know any of this, never done a push up")
     await alva.hears("we start gently")

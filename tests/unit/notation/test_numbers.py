@@ -35,6 +35,8 @@ def test_what_can_be_no_body_mass_is_not_taken(text):
         ("10-12", 10), ("8 or 9", 8),
         ("about a dozen", 12), ("half a dozen", 6), ("10ish", 10), ("8-10", 8), ("not sure, maybe 10", 10),
         ("10+", 10), ("none", 0), ("zero", 0), ("not one", 0), ("can't", 0), ("0", 0),
+        ("never", 0), ("never tried", 0), ("never done one", 0), ("haven't tried", 0), ("i never do this", 0),
+        ("never done more than 5", 5),
     ],
 )  # fmt: skip
 def test_repetitions_are_read_however_they_are_said(text, reps):
@@ -49,7 +51,7 @@ def test_what_can_be_no_repetitions_is_not_taken(text):
 UNKNOWN = [
     "idk", "IDK!", "no idea", "I have no idea", "no clue", "?", " ??? ", "dunno", "I don't know", "dont know",
     "not sure",
-    "I'm not sure", "hard to say", "can't say", "never tried", "never done one", "haven't tried", "I can't remember",
+    "I'm not sure", "hard to say", "can't say", "I can't remember",
 ]  # fmt: skip
 
 

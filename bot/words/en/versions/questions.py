@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from bot.words.en.talk.plainly import PLAINLY
 from bot.words.text import fill, listed, plural, with_article
 from bot.words.things import label_of_thing
 from bot.words.versions import limit_names
@@ -42,12 +43,6 @@ def ask_weight(said: AskWeight) -> Worded:
     return Worded(text, ((Button("I can't tell, leave it out", LeaveOut(session=said.session)),),))
 
 
-PAIR_MEANT = (
-    "Your coach writes two weights: the heavier for whoever is used to lifting, the lighter, which is less weight, for whoever "
-    "is newer to it. In doubt, take the lighter."
-)
-
-
 @wording("en", AskAbout)
 def ask_about(said: AskAbout) -> Worded:
     text = question_text(said)
@@ -55,7 +50,7 @@ def ask_about(said: AskAbout) -> Worded:
     if said.again and said.question.ask is Ask.LIMITS:
         before = f"{before or ''} I only know the commoner things. If it is something a doctor should have a say in, ask them before you train with it; I can go gentle with you until then."
     if said.again and said.question.ask is Ask.PAIR:
-        before = PAIR_MEANT
+        before = PLAINLY["pair"]
     return Worded(f"{before}\n\n{text}" if before else text, answers(said))
 
 
@@ -76,13 +71,18 @@ def question_text(said: AskAbout) -> str:
             "push-ups and the like. Nobody else sees it, and you may skip it."
         ),
         Ask.PAIR: (
-            "Your coach often writes two loads, like 16/12: a heavier and a lighter one. Which is meant for you? "
-            "You'll still get what fits you."
+            f"Your coach wrote two loads, {two_loads(said.question, said.units)}: the heavier for whoever is used to lifting, "
+            "the lighter for whoever is newer to it. Which is meant for you? In doubt, the lighter: you'll get what fits you."
         ),
         Ask.STAGE: STAGE_TEXTS.get(said.question.about or "", ""),
         Ask.ABILITY: ability_text(said.question, said.units),
     }
     return texts[said.question.ask]
+
+
+def two_loads(question: Question, units: MassUnit) -> str:
+    """`24 kg and 16 kg`; an example where the question was kept without them."""
+    return listed([as_marked(load, units) for load in question.loads_kg]) or "like 16/12"
 
 
 def ability_text(question: Question, units: MassUnit) -> str:
