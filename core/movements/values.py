@@ -111,6 +111,8 @@ class Demand(StrEnum):
     BALANCE = "balance"
     BREATH_HOLDING = "breath-holding"
     FAST_LOAD = "fast-load"  # a weight caught or turned round in motion
+    FAST_PULL = "fast-pull"  # a weight in both hands drawn up with speed from the hips
+    RACKED = "racked"  # weights caught or held at the shoulders, elbows ahead
     IMPACT = "impact"  # every landing, a running step too
     JUMPING = "jumping"  # both feet leave the ground
     ROOM = "room"  # more than the space of a mat
@@ -126,6 +128,7 @@ class Demand(StrEnum):
     BELLY_HANGS = "belly-hangs"  # on hands and toes, the trunk holds what hangs
     HELD_OVERHEAD = "held-overhead"  # a weight overhead on one's feet, with no hand to hold on
     QUICK_STEPS = "quick-steps"  # the feet hurry to the side, with nothing to hold
+    UNHELD = "unheld"  # from foot to foot or bent over, with no hand to hold on
     UNDERFOOT = "underfoot"  # standing on a band
     FEET_HELD = "feet-held"  # the feet are held down, and the hips pull
     BOLD = "bold"  # hung from furniture, high on its edge, on one leg or up on the toes: for whoever trusts their body

@@ -3,18 +3,21 @@
 from typing import Final
 
 from core.athletes.limits import limit
-from core.movements.values import Demand
+from core.movements.values import Demand, Pattern
 from core.scaling.athlete import Athlete
 from core.scaling.barriers import flags
 from core.scaling.ways import Way
 
-QUICK = flags({Demand.FAST_LOAD})
+CAUGHT = flags({Demand.FAST_LOAD})
+QUICK = flags({Demand.FAST_LOAD, Demand.FAST_PULL})
 HURRIED = flags({Demand.UP_AND_DOWN, Demand.JUMPING})
 ON_HANDS = flags({Demand.WRIST_BENT})
 HIGH_STEP = flags({Demand.BALANCE, Demand.DEEP_KNEE_BEND, Demand.STANDING})
 DOWN = flags({Demand.FLOOR, Demand.KNEELING})
 UP_AND_DOWN = flags({Demand.UP_AND_DOWN})
 BOLD, BALANCE = flags({Demand.BOLD}), flags({Demand.BALANCE})
+LEANT = flags({Demand.LEANT})
+UNHELD = flags({Demand.UNHELD})
 QUICK_STEPS = flags({Demand.QUICK_STEPS})
 HANGS_BACK = flags({Demand.DOORWAY, Demand.GRIP})
 OF_A_LEG: Final = frozenset({Demand.DEEP_KNEE_BEND, Demand.IMPACT})
@@ -23,35 +26,46 @@ CLIMBED: Final = frozenset({"chair", "bench", "box"})
 HIGH = ("table",)
 
 
-def is_too_quick(way: Way, athlete: Athlete) -> bool:
-    """Whether a weight is swung or caught by whoever had better move it slowly.
+def is_for_speed(way: Way) -> bool:
+    """Whether it is done for speed, and so fresh: a jump, or a weight that is thrown up or caught."""
+    pattern = way.movement.pattern
+    return pattern is Pattern.JUMP or (pattern is Pattern.LIFT and bool(way.demands & QUICK))
 
-    The unsteady or sore; the new and those with a condition that lightens it, unless they have shown it. Who spares a
-    joint goes by that. And whether somebody held to a moderate effort hurries to the floor and up with a jump.
+
+def is_too_quick(way: Way, athlete: Athlete) -> bool:
+    """Whether a weight is swung, caught or drawn up fast by whoever had better move it slowly.
+
+    The unsteady, frail or sore, or who would rather leave it for a joint; the new and those with a condition that
+    lightens it, unless they have shown it. And whether somebody held to a moderate effort hurries to the floor and up
+    with a jump.
     """
     if way.demands & HURRIED == HURRIED and athlete.is_held_back:
         return True
     if not way.demands & QUICK:
         return False
-    if athlete.is_unsteady or athlete.is_sore(way):
+    if athlete.is_unsteady or athlete.is_frail or athlete.is_sore(way) or athlete.shuns(way):
         return True
     if athlete.capacity.knows(way.movement):
         return False
     spared = athlete.spares(way)
     minds = spared is not None and limit(spared).kind in {"condition", "state"}
-    return athlete.is_unused or athlete.goes_gently or minds
+    return minds or athlete.goes_gently or (athlete.is_unused and bool(way.demands & CAUGHT))
 
 
 def is_too_bold(way: Way, athlete: Athlete) -> bool:
     """Whether the body is trusted to furniture, one leg or the toes by whoever takes care and hasn't shown it.
 
-    Or to steps with nothing to hold, by whoever isn't young and light; to a door frame by whoever mustn't fall.
+    Or to steps with nothing to hold, by whoever isn't young and light; to a door frame by whoever mustn't fall, who
+    holds on to something wherever a hand may be free.
     """
+    if way.demands & UNHELD and (athlete.is_unsteady or athlete.is_frail):
+        return True
     if not athlete.takes_care or athlete.capacity.knows(way.movement):
         return False
     if way.demands & BOLD or (athlete.is_frail and way.demands & HANGS_BACK == HANGS_BACK):
         return True
-    steps_freely = way.demands & QUICK_STEPS or (way.steps and not way.needs and way.demands & BALANCE)
+    freely = way.demands & UNHELD or (way.steps and not way.needs)
+    steps_freely = way.demands & QUICK_STEPS or (freely and way.demands & BALANCE)
     return bool(steps_freely) and not athlete.gates.may_pound
 
 
@@ -86,7 +100,7 @@ def leans_low(way: Way, athlete: Athlete) -> bool:
     """Whether the hands lean on something lower than the table that is there, by whoever needs it high."""
     on_the_floor = way.demands & DOWN and athlete.takes_care and not athlete.gates.may_lean_low
     below = way.needs or on_the_floor
-    if not way.demands & ON_HANDS or not below or athlete.gear.first_of(HIGH) is None:
+    if not way.demands & ON_HANDS or way.demands & LEANT or not below or athlete.gear.first_of(HIGH) is None:
         return False
     if athlete.gates.may_lean_low and athlete.effort_at_most is None and not athlete.is_unused:
         return False

@@ -11,6 +11,7 @@ from core.scaling.careful import (
     DOWN,
     climbs_high,
     goes_down,
+    is_for_speed,
     is_too_bold,
     is_too_quick,
     is_unseen_hold,
@@ -319,7 +320,7 @@ def of_amount(lift: Lift, fitting: Fit, part: float) -> Iterator[Charge]:
     elif part > 1 and work.is_hard and not (work.plan.heavy and work.athlete.is_new):
         yield Charge("more", costs.more * tenths(log(part)))
     elif work.plan.heavy and (not work.is_hard or work.athlete.is_new):
-        least = FEW_EASY if lift.nearly else FEWEST_LIGHT
+        least = FEW_EASY if lift.nearly or is_for_speed(work.way) else FEWEST_LIGHT
         done = round((work.way.amount or 0) * part)
         few = done < least and not _would_be_too_much(lift, fitting, least / max(done, 1))
         yield Charge("few_of_light", costs.few_of_light if few else 0)

@@ -13,8 +13,8 @@ from core.scaling.costs import Charge, Costs
 from core.scaling.parts import Kept, kept_of
 from core.scaling.ways import Near
 
-# What anybody has to lean on is no machine.
-FURNITURE = frozenset({"chair", "table"})
+# What anybody has to lean on or walk up is no machine.
+FURNITURE = frozenset({"chair", "table", "stairs"})
 
 # Variants of a movement that no ladder joins lie so many steps apart (estimate).
 FARTHEST = 2
