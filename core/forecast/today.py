@@ -6,7 +6,7 @@ from core.athletes.values import Profile
 from core.forecast.lasting import seconds_of
 from core.forecast.people import People
 from core.movements.lookup import Catalogue
-from core.scaling.easing import Cut
+from core.scaling.easing import NO_CUT, Cut
 from core.scaling.orders import Orders
 from core.scaling.rising import rising_sets
 from core.scaling.values import Version, VersionBlock, Withheld
@@ -43,18 +43,38 @@ def version_today(
     if minutes is None or isinstance(whole, Withheld):
         return whole
     people, there_s = People(profile, catalogue, year), minutes * _MINUTE_S
-    made, cut, before_s = whole, Cut(), _before_s(session, whole, people)
-    if before_s + length_s(whole, people) > there_s + A_LITTLE_S:
-        session = with_short_rests(session)
-    for cut in _cuts(session):
-        tried = version_for(session, profile, catalogue, orders, year=year, cut=cut)
-        assert isinstance(tried, Version), "minutes forbid nothing"
-        made, before_s = tried, _before_s(session, tried, people)
-        if before_s + length_s(made, people) <= there_s + A_LITTLE_S:
-            break
-    ended = _ended(made, people, there_s - before_s)
+    made, _, cut = _fitted(session, whole, people, there_s, orders, year)
+    ended = _ended(made, people, there_s - _before_s(session, made, people))
     is_less = min(cut.shares, default=1.0) < 1 or any(map(_rests_less, whole.blocks, ended.blocks))
     return ended.model_copy(update={"in_minutes": minutes}) if is_less else ended
+
+
+def fitted_today(
+    session: Session, profile: Profile, catalogue: Catalogue, orders: Orders, year: int | None
+) -> tuple[Session, Cut]:
+    """The session of which that version is made, and how much of each of its blocks."""
+    whole = version_for(session, profile, catalogue, orders, year=year)
+    minutes = profile.today.minutes
+    if minutes is None or isinstance(whole, Withheld):
+        return session, NO_CUT
+    people = People(profile, catalogue, year)
+    return _fitted(session, whole, people, minutes * _MINUTE_S, orders, year)[1:]
+
+
+def _fitted(
+    session: Session, whole: Version, people: People, there_s: float, orders: Orders, year: int | None
+) -> tuple[Version, Session, Cut]:
+    """The first version that fits into so many seconds, else the least there is; what it is made of."""
+    made, cut = whole, NO_CUT
+    if _before_s(session, whole, people) + length_s(whole, people) > there_s + A_LITTLE_S:
+        session = with_short_rests(session)
+    for cut in _cuts(session):
+        tried = version_for(session, people.profile, people.catalogue, orders, year=year, cut=cut)
+        assert isinstance(tried, Version), "minutes forbid nothing"
+        made = tried
+        if _before_s(session, made, people) + length_s(made, people) <= there_s + A_LITTLE_S:
+            break
+    return made, session, cut
 
 
 def _rests_less(whole: VersionBlock, made: VersionBlock) -> bool:

@@ -1,7 +1,6 @@
 """A session made personal: `version_for`, from first to last (design 6)."""
 
 from collections.abc import Iterable, Iterator, Mapping
-from itertools import chain
 from typing import Literal
 
 from core.athletes.complaints import sides_of
@@ -10,7 +9,7 @@ from core.athletes.values import Profile, Screening
 from core.movements.lookup import Catalogue
 from core.movements.values import Demand, Variant
 from core.scaling.athlete import Athlete
-from core.scaling.called_for import with_called_for
+from core.scaling.blocks import Chosen, chosen_blocks
 from core.scaling.costs import Costs
 from core.scaling.counting import counts_as_written
 from core.scaling.easing import KEPT, NO_CUT, Cut
@@ -20,9 +19,8 @@ from core.scaling.lines import line_of, resting
 from core.scaling.noted import reason_beside
 from core.scaling.notes import NO_NOTES, notes_of
 from core.scaling.orders import Orders, Pin
-from core.scaling.plan import plan_for, plan_of
 from core.scaling.reasons import keeps
-from core.scaling.rows import Row, Usual, chosen_rows, usual_of
+from core.scaling.rows import Row
 from core.scaling.sharing import turn_of
 from core.scaling.values import (
     Because,
@@ -73,21 +71,10 @@ def version_for(
     notes = notes_of(orders.faults, catalogue) if orders.faults else NO_NOTES
     athlete = Athlete(profile, catalogue, session.date.year if session.date else year, notes)
     easing = athlete.easing
-    whole = plan_of(session, catalogue, athlete.pair, table)
-    plans = plan_for(session, easing, catalogue, athlete.pair, table, cut)
-    is_less = plans is not whole
-    plans, whole = (with_called_for(one, orders.pins, catalogue, table) for one in (plans, whole))
-    blocks = list[VersionBlock]()
-    for number, (plan, all_of_it) in enumerate(zip(plans, whole, strict=True), 1):
-        if not cut.of(number - 1):
-            blocks.append(_left_out(number, plan))
-            continue
-        usual = usual_of(number, all_of_it, athlete, orders) if is_less else None
-        blocks.append(_version_block(number, plan, athlete, orders, usual))
-        if plan.block.kind not in KEPT:
-            orders = orders.model_copy(update={"stood_in": orders.stood_in | _stand_ins(blocks[-1])})
+    chosen = tuple(chosen_blocks(session, athlete, orders, catalogue, table=table, cut=cut))
+    blocks = [_version_block(one, athlete) for one in chosen]
     lines = [line for block in blocks for line in block.every_line]
-    shorter = any(made.cap_s != plan.block.cap_s for made, plan in zip(blocks, whole, strict=True))
+    is_less = any(made.cap_s != one.whole.block.cap_s for made, one in zip(blocks, chosen, strict=True))
     return Version(
         athlete=profile.name,
         as_written=easing is None and counts_as_written(session, blocks, orders.tolerance),
@@ -95,17 +82,10 @@ def version_for(
         effort_at_most=_effort_at_most(session, athlete),
         scored=athlete.scored,
         easing=easing,
-        is_less=shorter or [one.block for one in plans] != [one.block for one in whole],
+        is_less=is_less or any(one.plan.block != one.whole.block for one in chosen),
         blocks=tuple(blocks),
         cautions=_cautions(athlete, lines),
         needs_coach=(*_coach_first(athlete), *_for_the_coach(blocks)),
-    )
-
-
-def _stand_ins(block: VersionBlock) -> frozenset[tuple[str, str]]:
-    """The movements that stand in for others there, each with the line that it stands for."""
-    return frozenset(
-        (line.movement, line.written) for line in block.every_line if line.change is Change.MOVEMENT
     )
 
 
@@ -128,21 +108,19 @@ def withheld_from(profile: Profile) -> Withheld | None:
     return None
 
 
-def _version_block(
-    number: int, plan: BlockPlan, athlete: Athlete, orders: Orders, usual: Usual | None
-) -> VersionBlock:
-    sections, chosen = chosen_rows(number, plan, athlete, orders, usual)
-    picks = iter(chosen)
+def _version_block(chosen: Chosen, athlete: Athlete) -> VersionBlock:
+    block = chosen.plan.block
+    if chosen.sections is None:
+        return _left_out(chosen.number, chosen.plan)
+    picked = iter(chosen.done)
     buy_in, lines, cash_out = (
-        tuple(_version_line(place, row, row.options[next(picks)]) for place, row in enumerate(rows, 1))
-        for rows in sections
+        tuple(_version_line(place, *next(picked)) for place in range(1, len(rows) + 1))
+        for rows in chosen.sections
     )
-    block = plan.block
-    rows = tuple(chain.from_iterable(sections))
-    done = [(row.plan, row.options[pick]) for row, pick in zip(rows, chosen, strict=True)]
+    done = [(row.plan, option) for row, option in chosen.done]
     eases = any(one.way is not None and athlete.goes_easy(one.way) for _, one in done)
     made = VersionBlock(
-        block=number,
+        block=chosen.number,
         format=block.format,
         minutes=_minutes(block, athlete.minutes),
         rounds=sets_of(block.rounds, done) if block.rounds and block.format is Format.SETS else block.rounds,

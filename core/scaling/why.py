@@ -5,35 +5,37 @@ from collections.abc import Iterator
 from core.athletes.values import Profile
 from core.movements.lookup import Catalogue
 from core.scaling.athlete import Athlete
+from core.scaling.blocks import Chosen, chosen_blocks
+from core.scaling.easing import NO_CUT, Cut
 from core.scaling.options import options_of
 from core.scaling.orders import Orders
-from core.scaling.plan import plan_for
-from core.scaling.rows import Row, chosen_rows
 from core.scaling.values import Explained, Priced
 from core.scaling.works import Option
 from core.sessions.values import Session
 
 
 def explained(
-    session: Session, profile: Profile, catalogue: Catalogue, orders: Orders, *, year: int | None = None
+    session: Session,
+    profile: Profile,
+    catalogue: Catalogue,
+    orders: Orders,
+    *,
+    year: int | None = None,
+    cut: Cut = NO_CUT,
 ) -> tuple[tuple[Explained, ...], ...]:
     """For every block, what its lines cost by themselves, and what would have been next; in the order of the lines.
 
-    Repeated neighbours and changes of what is held may count beside that. Raises UnknownMovement.
+    Of the same choice that a version is made of; nothing for a block that `cut` leaves out. Repeated neighbours and
+    changes of what is held may count beside that. Raises UnknownMovement.
     """
     athlete = Athlete(profile, catalogue, session.date.year if session.date else year)
-    plans = plan_for(session, athlete.easing, catalogue, athlete.pair)
-    return tuple(
-        tuple(_lines(*chosen_rows(number, plan, athlete, orders), orders))
-        for number, plan in enumerate(plans, 1)
-    )
+    blocks = chosen_blocks(session, athlete, orders, catalogue, cut=cut)
+    return tuple(tuple(_lines(one)) for one in blocks)
 
 
-def _lines(sections: list[list[Row]], chosen: tuple[int, ...], orders: Orders) -> Iterator[Explained]:
-    picks = iter(chosen)
-    for row in (row for rows in sections for row in rows):
-        option = row.options[next(picks)]
-        others = options_of(row.plan, row.athlete, orders)
+def _lines(chosen: Chosen) -> Iterator[Explained]:
+    for row, option in chosen.done:
+        others = options_of(row.plan, row.athlete, chosen.orders)
         next_ = next((one for one in others if _name(one) != _name(option)), None)
         yield Explained(written=row.plan.written, chosen=_priced(option), runner_up=next_ and _priced(next_))
 

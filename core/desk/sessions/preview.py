@@ -9,7 +9,7 @@ from core.athletes.values import Profile
 from core.forecast.forecast import outlook_of
 from core.forecast.learning import Taught, after
 from core.forecast.people import People
-from core.forecast.today import version_today
+from core.forecast.today import fitted_today, version_today
 from core.forecast.values import Outlook
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
@@ -42,7 +42,9 @@ def try_on(session: Session, people: Iterable[Profile], year: int | None = None)
 
 def reckon(session: Session, profile: Profile, year: int | None = None) -> tuple[tuple[Explained, ...], ...]:
     """What each line of somebody's version cost, block by block, and what would have been next."""
-    return explained(session, in_circumstances(profile), catalogue(), NO_ORDERS, year=year)
+    who, known = in_circumstances(profile), catalogue()
+    session, cut = fitted_today(session, who, known, NO_ORDERS, year)
+    return explained(session, who, known, NO_ORDERS, year=year, cut=cut)
 
 
 def costs_in_words() -> dict[str, str]:
