@@ -26,6 +26,7 @@ class Candidate(NamedTuple):
     `cost`: by itself. `kind`: the movement. `held`: what is in the hands, None if nothing; equal values need no change.
     `thing`, `load`: the shared thing it uses, and how it is set. `part`: what it trains most; `adds`: that isn't what
     its line is for. `joint`: for whose sake it isn't what is written, or goes easy. `asked`: the movement of its line.
+    `line`: all of its line but the amount; `done`: the way, and what it is done with.
     """
 
     cost: int
@@ -37,6 +38,8 @@ class Candidate(NamedTuple):
     adds: bool = False
     joint: object = None
     asked: object = None
+    line: object = None
+    done: object = None
 
 
 class Section(NamedTuple):
@@ -50,7 +53,8 @@ class Meeting(NamedTuple):
     """What it costs that neighbours repeat a movement, or need another thing in the hands.
 
     `heaps`: that two lines of a section train the same part, which one of them isn't for, and again if by the same
-    movement; `strains`: that they meet in a joint; `parted`: that one movement is asked for in both, and done as two.
+    movement; `strains`: that they meet in a joint; `parted`: that one movement is asked for in both, and done as two,
+    or the same line in two ways.
     """
 
     repeats: int
@@ -69,7 +73,8 @@ class Meeting(NamedTuple):
         """What two lines of a section add, wherever they are."""
         strained = one.joint is not None and one.joint == other.joint
         if _ask_for_one(one, other):
-            return self.parted * (one.kind != other.kind) + self.strains * strained
+            is_parted = one.kind != other.kind or (one.line == other.line and one.done != other.done)
+            return self.parted * is_parted + self.strains * strained
         if not (one.adds or other.adds):
             return self.strains * strained
         same_part = one.part is not None and one.part == other.part
@@ -159,9 +164,9 @@ class _Round:
 
     def __init__(self, section: Section, meeting: Meeting) -> None:
         self._lines, self._ring, self._meeting = section.lines, section.ring, meeting
-        kinds, held, parts, joints = (
+        kinds, held, parts, joints, lines = (
             _on_several([{getattr(one, field) for one in line} for line in section.lines])
-            for field in ("kind", "held", "part", "joint")
+            for field in ("kind", "held", "part", "joint", "line")
         )
         self._met = [
             [
@@ -171,6 +176,7 @@ class _Round:
                     one.part in parts and one.part,
                     one.adds,
                     one.joint in joints and one.joint,
+                    one.line in lines and one.done,
                 )
                 for one in line
             ]

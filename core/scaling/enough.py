@@ -65,7 +65,7 @@ def careful_of(work: Work, whole: Fit) -> float:
     if way.is_hold:
         first = FIRST_HOLD_S if way.demands & DOWN else FIRST_LEAN_S
         return 1.0 if athlete.capacity.knows(way.movement) else min(1.0, first / way.amount)
-    once = min(share_at_once(athlete) * likely(whole), most_shown(work)) / way.set_amount
+    once = min(share_at_once(athlete) * likely(whole), most_shown(work)) / way.set_amount * work.plan.rung
     pieces = 1.0 if athlete.is_frail else work.plan.pieces
     return min(1.0, once * pieces) if way.counts_reps else 1.0
 
@@ -92,8 +92,8 @@ def enough_of(work: Work) -> float:
     if plan.heavy or not (way.amount and way.set_s) or not work.athlete.does_less:
         return 1.0
     at_will = way.unit is AmountUnit.SECONDS is not way.movement.unit_of(way.variant)
-    usual = 1.0 if at_will else max(way.dose.gentle_s * plan.pieces / way.set_s, FEWEST_LIGHT / way.amount)
-    return min(1.0, usual, _of_the_unused(work))
+    usual = max(way.dose.gentle_s * plan.pieces / way.set_s, FEWEST_LIGHT / way.amount) * plan.rung
+    return min(1.0, 1.0 if at_will else usual, _of_the_unused(work))
 
 
 def least_of(work: Work) -> float:

@@ -127,12 +127,28 @@ def _plan_lines(
     if part != "lines":
         block, whole = (one.model_copy(update={"scheme": (), "rounds": 1}) for one in (block, whole))
     return tuple(
-        _plan_line(block, line, (whole, of), catalogue, costs) for line, of in zip(lines, meant, strict=True)
+        _plan_line(block, line, (whole, of), _ladder_of(whole, of, meant), catalogue, costs)
+        for line, of in zip(lines, meant, strict=True)
     )
 
 
+def _ladder_of(block: Block, line: Line, lines: tuple[Line, ...]) -> tuple[int, ...]:
+    """The rungs of which a line is one: the block's scheme, or 21, 15 and 9 that are each written out as a line."""
+    if block.scheme or block.format is Format.SETS or line.unit is not AmountUnit.REPS:
+        return block.scheme
+    named = line.movement, line.variant, line.loads_kg
+    same = (one for one in lines if (one.movement, one.variant, one.loads_kg) == named)
+    rungs = tuple(int(one.amount) for one in same if one.amount and one.unit is line.unit)
+    return rungs if len(rungs) > 1 else ()
+
+
 def _plan_line(
-    block: Block, line: Line, meant: tuple[Block, Line], catalogue: Catalogue, costs: Costs
+    block: Block,
+    line: Line,
+    meant: tuple[Block, Line],
+    ladder: tuple[int, ...],
+    catalogue: Catalogue,
+    costs: Costs,
 ) -> LinePlan:
     movement = catalogue.movement(line.movement)
     load = max(line.loads_kg, default=None)
@@ -154,8 +170,12 @@ def _plan_line(
     of_all = asked_of(*meant)
     whole = written if of_all == asked else way_of(name, of_all, (movement, variant), catalogue)
     less = share_of(written, whole)
-    first, second = windows_of(*meant, whole, hold)
-    by_itself = unhurried(*meant, whole)
+    whole_block, of = meant
+    rung = of.amount / max(ladder) if ladder and of.amount else 1.0
+    if ladder:
+        whole_block, less = whole_block.model_copy(update={"scheme": ladder}), less * rung
+    first, second = windows_of(whole_block, of, whole, hold)
+    by_itself = unhurried(whole_block, of, whole)
     return LinePlan(
         line,
         line.written,
@@ -171,13 +191,15 @@ def _plan_line(
         works_up=block.format is Format.MAX_LOAD,
         breathless=block.format in WITHOUT_REST,
         unhurried=by_itself and by_itself.times(less),
-        most_more=_most_more(*meant, loaded=loaded),
+        most_more=_most_more(whole_block, of, loaded=loaded),
         heavy=heavy,
         pulls=movement.main_of(variant) in {Trained.ROW, Trained.PULL},
         turn_s=_turn_s(block, line),
         pieces=max(1.0, first.high),
         easy=is_easy(block),
         light=is_light(block, line),
+        again=bool(ladder),
+        rung=rung,
     )
 
 

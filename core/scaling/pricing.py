@@ -4,8 +4,8 @@ from collections.abc import Iterator, Sequence
 from math import inf
 from typing import NamedTuple
 
-from core.movements.values import Pattern
 from core.scaling.athlete import NOTHING, Athlete
+from core.scaling.careful import is_for_speed
 from core.scaling.charging import chooses_its_load, of_amount, of_effort, of_load, of_the_day
 from core.scaling.costs import Charge
 from core.scaling.enough import (
@@ -28,7 +28,7 @@ from core.scaling.works import (
     FEW_EASY,
     FEWEST_LIGHT,
     HALF,
-    MOST_JUMPS,
+    MOST_FRESH,
     MOST_LIGHT,
     SOME_EASY,
     Lift,
@@ -52,6 +52,8 @@ HARD_SET = 0.7
 # What is worked up to is at least so near to all that goes; else so many are done of it as are hard.
 WORKED_UP_TO = 0.3
 HARD_WINDOW = Window(0.65, 0.9)
+# With a load that nobody wrote the longest set of a ladder goes without a break, by what they showed (estimate).
+OWN_RUNG = 0.85
 
 
 def work_of(plan: LinePlan, way: Way, athlete: Athlete, orders: Orders, most: float = inf) -> Work | None:
@@ -189,8 +191,10 @@ def lift_of(work: Work, grip: Grip | None, load: Load | None) -> Lift:
     light_set = False
     if work.plan.heavy and work.is_hard and work.way.counts_reps and task is not None and not nearly:
         light_set = HARD_SET * likely(fit(task, moved)) > task.set_amount
-        task = task._replace(window=QUALITY if _is_jump(work.way) else HARD_WINDOW)
+        task = task._replace(window=QUALITY if is_for_speed(work.way) else HARD_WINDOW)
     exact, as_meant = exact and not light_set, as_meant and not light_set
+    if work.plan.again and grip and task is not None and not as_meant and work.is_shown:
+        task = task._replace(window=task.window.under(OWN_RUNG))
     more = of_load(work, grip, load, light_set=light_set)
     least = work.least + sum([charge.points for charge in more])
     charges = (*work.charges, *more)
@@ -285,7 +289,7 @@ def _parts(lift: Lift, whole: Fit) -> Iterator[float]:
         return
     if work.plan.heavy and (task.light_duty or work.athlete.is_new):
         some = FEWEST_LIGHT if work.athlete.is_sore(work.way) else SOME_EASY
-        most = most_shown(work)
+        most = min(most_shown(work), MOST_FRESH if is_for_speed(work.way) else inf)
         yield from (few / amount for few in (FEW_EASY, some, FEWEST_LIGHT) if amount < few <= most)
     if lift.light_set:
         yield _of_a_light_set(lift, task, whole, amount)
@@ -316,12 +320,8 @@ def _of_a_light_set(lift: Lift, task: Task, whole: Fit, amount: float) -> float:
     """
     way = lift.work.way
     hard = round(min(HARD_SET, share_at_once(lift.work.athlete)) * likely(whole) / task.set_amount * amount)
-    most = MOST_JUMPS if _is_jump(way) else SOME_EASY if lift.work.athlete.is_unused else MOST_LIGHT
+    most = MOST_FRESH if is_for_speed(way) else SOME_EASY if lift.work.athlete.is_unused else MOST_LIGHT
     return min(max(hard, 1), most, most_shown(lift.work)) / amount
-
-
-def _is_jump(way: Way) -> bool:
-    return way.movement.pattern is Pattern.JUMP
 
 
 def _more(lift: Lift, task: Task, whole: Fit, amount: float) -> Iterator[float]:

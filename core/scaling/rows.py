@@ -176,4 +176,6 @@ def _candidate(option: Option, row: Row, *, shares: bool) -> Candidate:
         way.near is Near.ELSEWHERE,
         None if way.near is Near.WRITTEN or part is Trained.BREATH else row.athlete.joint_in(way),
         row.plan.ways[0].kin.movement,
+        (row.plan.ways[0].id, row.plan.hold, row.plan.line.loads_kg, row.plan.line.load_rule),
+        _done_with(option),
     )

@@ -148,7 +148,8 @@ class LinePlan(NamedTuple):
     `unhurried`: what a set may cost but for the rests, where these count. `most_more`: so many times the amount may be
     done of what is light; `heavy`: it is a heavy set of few repetitions; `pulls`: the arms pull. `turn_s`: so long the
     clock leaves for a set with the rest after it; `pieces`: into so many a set is broken; `easy`: the coach
-    wants it so; `light`: what is held is to be light, and no load says how light. `trained`: what the lines of the
+    wants it so; `light`: what is held is to be light, and no load says how light; `again`: it comes again on a ladder,
+    `rung`: at such a share of the highest. `trained`: what the lines of the
     session are for. `costs`: the table that it was made with.
     """
 
@@ -173,6 +174,8 @@ class LinePlan(NamedTuple):
     pieces: float = 1.0
     easy: bool = False
     light: bool = False
+    again: bool = False
+    rung: float = 1.0
     trained: frozenset[Part] = frozenset()
 
     def load_kg(self, pair: int) -> Decimal | None:

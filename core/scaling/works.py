@@ -18,8 +18,8 @@ FEEBLE = -log(HALF)
 # Instead of the few repetitions of a heavy set: eight to fifteen hard ones (common practice, no source), but for what
 # is nearly as heavy.
 FEWEST_LIGHT, MOST_LIGHT = 8, 15
-# What is done for speed is done fresh: so few jumps in a set (common practice, no source).
-MOST_JUMPS = 5
+# What is done for speed is done fresh: so few jumps or fast lifts in a set, however light (common practice, no source).
+MOST_FRESH = 5
 # Whoever goes easy or is new does no heavy single, but so many easy ones.
 FEW_EASY = 5
 SOME_EASY = 10
@@ -101,6 +101,11 @@ class Work(NamedTuple):
     volume_first: bool
     spares: bool
     may_go_heavier: bool = False
+
+    @property
+    def is_shown(self) -> bool:
+        """Whether they told how much of it they do."""
+        return self.athlete.capacity.knows(self.way.movement)
 
     def moved_kg(self, grip: Grip | None, load: Load | None) -> float:
         return self.own_kg if grip is None or load is None else self.own_kg + grip.per_kg * load.value

@@ -16,9 +16,8 @@ def some_candidate(random, asked=None):
     held = random.choice((None, ("dumbbell", 1, load), ("kettlebell", 1, 16.0)))
     held = held if thing is None else (f"thing {thing}", 1, load)
     seen = random.choice(PARTS), random.random() < 0.4, random.choice(JOINTS)
-    return Candidate(
-        random.choice((0, 1, 2, 4, 9, 20, 40)), random.choice(KINDS), held, thing, load, *seen, asked
-    )
+    points, kind, line = random.choice((0, 1, 2, 4, 9, 20, 40)), random.choice(KINDS), asked and f"a {asked}"
+    return Candidate(points, kind, held, thing, load, *seen, asked, line, done=(kind, held))
 
 
 def some_line(random, most):
