@@ -19,6 +19,11 @@ def print_text(text: str) -> None:
     typer.echo(text)
 
 
+def print_aside(text: str) -> None:
+    """Print for people, beside what was asked for."""
+    typer.echo(text, err=True)
+
+
 def _plain(value: object) -> object:
     if hasattr(value, "model_dump"):  # a value of ours, without loading their library for the help
         return value.model_dump()

@@ -1,15 +1,15 @@
 """`bellwether preview SESSION.txt --roster ROSTER.toml`: how a session lands on a group, with no chat."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import Annotated, Any
 
 import typer
 
-from bot.commands.console import AsJson, print_json, print_text
+from bot.commands.console import AsJson, print_aside, print_json, print_text
 from bot.commands.given import Gathering, Mistakes, near_of, text_of
-from bot.commands.reading import session_document
+from bot.commands.reading import problem_of, session_document
 from bot.commands.roster import read_roster
 from bot.words.aloud import aloud_words
 from bot.words.forecasts import forecast_words, pacing_words
@@ -72,13 +72,14 @@ def preview(
     """Show how a session lands on a group: every athlete's version, and the counts.
 
     What isn't understood of the session is in nobody's version. It is named, and the command then ends with 2.
+    What was taken and may not be meant like that is named too.
     """
     read, people = _given(session, roster)
     _show(read, people, why=why, as_json=as_json)
-    if read.unread:
-        raise Mistakes(
-            [*_not_understood(session, read), InputError(str(session), "this is in nobody's version")]
-        )
+    for doubt in _named_in(session, [one for one in read.unread if one.is_taken]):
+        print_aside(str(doubt))
+    if left := _named_in(session, [one for one in read.unread if not one.is_taken]):
+        raise Mistakes([*left, InputError(str(session), "this is in nobody's version")])
 
 
 def _show(read: ReadSession, people: list[Profile], *, why: str | None, as_json: bool) -> None:
@@ -142,7 +143,7 @@ def _given(session: Path, roster: Path) -> tuple[ReadSession, list[Profile]]:
     with gathering.one():
         people = read_roster(roster, catalogue())
     if gathering.found:
-        gathering.found[:0] = _not_understood(session, read)
+        gathering.found[:0] = _named_in(session, read.unread)
     gathering.settle()
     return read, people
 
@@ -154,17 +155,12 @@ def _read(path: Path) -> ReadSession:
     if not text.strip() or not (read.unread or read.session):
         raise InputError(str(path), "no session in it")
     if read.session is None:
-        raise Mistakes(_not_understood(path, read))
+        raise Mistakes(_named_in(path, read.unread))
     return read
 
 
-def _not_understood(path: Path, read: ReadSession) -> list[InputError]:
-    return [InputError(f"{path}, line {one.line}", _problem(one)) for one in read.unread]
-
-
-def _problem(one: NotUnderstood) -> str:
-    guess = f" (did you mean {one.guess}?)" if one.guess else ""
-    return f"not understood: {one.text}{guess}"
+def _named_in(path: Path, found: Iterable[NotUnderstood]) -> list[InputError]:
+    return [InputError(f"{path}, line {one.line}", problem_of(one)) for one in found]
 
 
 def _version(profile: Profile, outcome: Outcome, year: int) -> dict[str, Any]:

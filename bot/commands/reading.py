@@ -134,7 +134,7 @@ def session_document(found: ReadSession) -> dict[str, Any]:
         "date": session.date if session else None,
         "blocks": [_block(block) for block in session.blocks] if session else [],
         "corrected": [one.model_dump() for one in found.corrected],
-        "not_understood": [one.model_dump() for one in found.not_understood],
+        "not_understood": [one.model_dump() for one in found.unread],
     }
 
 
@@ -198,8 +198,13 @@ def _corrected(one: Corrected) -> str:
 
 
 def _problem(one: NotUnderstood) -> str:
+    return f"line {one.line}, column {one.column}: {problem_of(one)}"
+
+
+def problem_of(one: NotUnderstood) -> str:
+    """What is wrong with something of a session; what was taken is not called unread."""
     guess = f" (did you mean {one.guess}?)" if one.guess else ""
-    return f"line {one.line}, column {one.column}: not understood: {one.text}{guess}"
+    return f"{'taken, but doubtful' if one.is_taken else 'not understood'}: {one.text}{guess}"
 
 
 def _score_line(found: ReadScore) -> str:

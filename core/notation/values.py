@@ -28,6 +28,11 @@ class NotUnderstood(Value):
     block: int | None = None
     after: int | None = None
 
+    @property
+    def is_taken(self) -> bool:
+        """Whether it is in the session, and may not be meant like that: `30 plank`."""
+        return self.looks_like == "work" and self.block is not None and self.after is None
+
 
 class Corrected(Value):
     """A near spelling that was read as something known."""

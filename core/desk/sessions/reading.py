@@ -11,6 +11,8 @@ from core.notation.values import NotUnderstood
 from core.sessions.values import Block, BlockKind, Session
 from core.store.records import Group, SessionRecord
 
+_WORK = frozenset(("movement", "work"))
+
 
 def unread_lines(
     text: str, not_understood: Iterable[NotUnderstood], session: Session | None = None
@@ -21,16 +23,22 @@ def unread_lines(
     for one in not_understood:
         by_line.setdefault(one.line, []).append(one)
     lines = text.splitlines()
-    return tuple(
-        Unread(
-            line=line,
-            text=left_of(lines[line - 1].strip(), found[0].text, written),
-            guess=next((one.guess for one in found if one.guess), None),
-            is_work=any(one.looks_like != "note" for one in found),
-            block=found[0].block,
-            after=next((one.after for one in found if one.after is not None), None),
-        )
-        for line, found in by_line.items()
+    told: list[Unread] = []
+    for line, found in by_line.items():
+        work = [one for one in found if one.looks_like in _WORK]
+        told.append(_unread(work or found, left_of(lines[line - 1].strip(), found[0].text, written)))
+    return tuple(told)
+
+
+def _unread(found: list[NotUnderstood], text: str) -> Unread:
+    """What is unread of one line, be it work or words."""
+    return Unread(
+        line=found[0].line,
+        text=text,
+        guess=next((one.guess for one in found if one.guess), None),
+        is_work=found[0].looks_like in _WORK,
+        block=found[0].block,
+        after=next((one.after for one in found if one.after is not None), None),
     )
 
 

@@ -17,8 +17,9 @@ class Unread(Value):
 
     `guess`: what may be meant.
 
-    `is_work`: something to do; else plain words to the group. `block`: the one,
-    from 1, that it stands in, and `after` how many of its lines; None for what belongs to a line that was read.
+    `is_work`: something to do; else plain
+    words to the group. `block`: the one, from 1, that it stands in, and `after` how many of its lines; None for
+    what belongs to a line that was read.
     """
 
     line: int

@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from itertools import groupby, pairwise
 from typing import NamedTuple
 
-from core.notation.boards.headings import day, heading
+from core.notation.boards.headings import LACKS, day, heading, heading_behind
 from core.notation.phrases.shapes import possible
 from core.notation.text import Row
 from core.sessions.values import BlockKind
@@ -20,6 +20,7 @@ _SHORTENED = re.compile(
     r"\b(?:max|min|mins|sec|secs|approx|ca|no|nr|alt|ea|incl|excl|vs|e\.g|i\.e|w|reps?|rds?|x)$",
     re.IGNORECASE,
 )
+_LACKING = re.compile(rf"(?:^|(?<=[\s(.,;]))(?:{LACKS})$", re.IGNORECASE)
 _IN_LIST = re.compile(r"(?<![\w.])(?P<n>[1-9])[).]\s?(?=(?:[0-9]{1,4}(?:[./][0-9]{1,3})?)?\s?[^\W\d_])")
 # `odd min 12 swings, even min 10 sit-ups`: each turn is told by itself.
 _TURN = re.compile(
@@ -96,7 +97,7 @@ def _ends(match: re.Match[str], text: str) -> bool:
     if _LIST_NUMBER.match(before) or _is_open(before):
         return False
     if "." not in match[0]:
-        return True
+        return not (after.isdigit() and _LACKING.search(text[: match.start() + 1].rstrip()))
     heads = after.islower() and _heads(text[match.end() :], BlockKind.WARM_UP, BlockKind.COOL_DOWN)
     return after.isupper() or heads or (after.isdigit() and not _SHORTENED.search(before))
 
@@ -109,6 +110,9 @@ def _is_open(text: str) -> bool:
 def _parts(text: str, start: int, joint: re.Match[str]) -> bool:
     """Whether both sides of a joint say how something is done: `tabata squats, tabata sit-ups`."""
     around = _AROUND.match(text, joint.end())
+    ends = (text[start : joint.start()], text[joint.end() :])
+    if "then" in joint[0].lower() and any(heading_behind(one.lower()) for one in ends):
+        return True
     if _FINISH.match(text, joint.end()) or _calms_down(text, start, joint):
         return True
     if (around and not around["first"]) or ("then" in joint[0].lower() and _DOSE.match(text, joint.end())):

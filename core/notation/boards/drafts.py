@@ -100,7 +100,7 @@ def goes_on(lines: list[Placed], piece: Piece, row: Row, unit: MassUnit) -> bool
         piece.meaning, piece.implement = last.meaning, last.implement
         lines.append(Placed(piece, row))
         return True
-    if loads := loads_of(piece, last, unit):
+    if not piece.per_side and (loads := loads_of(piece, last, unit)):
         piece = replace(piece, amount=None, second_amount=None, sets=None, loads_kg=loads, count=piece.sets)
     if completes(piece, last):
         lines[-1] = Placed(complete(last, piece), lines[-1].row)

@@ -60,6 +60,8 @@ def block_of(draft: Draft) -> tuple[Block, list[Problem]]:
 def _with_lines_settled(draft: Draft) -> tuple[Draft, Facts]:
     """The draft, and its facts with what the lines say of the whole of it."""
     facts = effort_of_all(draft.pieces) | draft.facts
+    if _is_of_lines_alone(draft):
+        draft = replace(draft, lines=[_all_at_once(placed) for placed in draft.lines])
     if facts.pop("most", False):
         draft = replace(draft, lines=[_as_much_as_goes(placed) for placed in draft.lines])
     if "work_s" in facts and "every_s" in facts and "minutes" not in facts:
@@ -69,6 +71,25 @@ def _with_lines_settled(draft: Draft) -> tuple[Draft, Facts]:
         facts["minutes"] = (only.amount or 0) / MINUTE_S
         draft = _with_only(draft, replace(only, amount=None, unit=None))
     return draft, facts
+
+
+def _is_of_lines_alone(draft: Draft) -> bool:
+    """Whether some lines have sets that are not how often all of it is done: `for time: 50 squats, 6 x 400 m run`."""
+    told = draft.facts.get("format") not in {None, Format.SETS} or "rounds" in draft.facts
+    with_sets = [bool(piece.sets) for piece in draft.pieces]
+    return told and any(with_sets) and not all(with_sets) and not _stands_for_its_row(draft)
+
+
+def _all_at_once(placed: Placed) -> Placed:
+    """`6 x 400 m` among what is done once is as much in all, and how it is told stands beside it."""
+    piece = placed.piece
+    if not piece.sets or not piece.amount:
+        return placed
+    unit = "" if piece.unit in {None, AmountUnit.REPS} else f" {piece.unit}"
+    said = f"{piece.sets} x {piece.amount:g}{unit}"
+    return placed._replace(
+        piece=replace(piece, sets=None, amount=piece.sets * piece.amount, notes=(*piece.notes, said))
+    )
 
 
 def _whole_time(placed: Placed, facts: Facts) -> Placed:
@@ -260,7 +281,8 @@ def _with_an_amount(piece: Piece) -> str:
 
 def _check_lines(draft: Draft) -> Iterator[Problem]:
     """Lines that can't be meant as they stand."""
-    some_sets = any(placed.piece.sets for placed in draft.lines) and not is_circuit(draft)
+    own = is_circuit(draft) or _is_of_lines_alone(draft)
+    some_sets = any(placed.piece.sets for placed in draft.lines) and not own
     for piece, row in draft.placed:
         if piece.amount_to and piece.amount and piece.amount_to < piece.amount:
             yield Problem(row, piece)
@@ -272,9 +294,13 @@ def _check_lines(draft: Draft) -> Iterator[Problem]:
 
 def is_circuit(draft: Draft) -> bool:
     """`5 x 200 m run, 10 burpees, 15 sit-ups` in one row: the number stands for the whole of it."""
+    return bool(draft.facts.get("format")) or _stands_for_its_row(draft)
+
+
+def _stands_for_its_row(draft: Draft) -> bool:
     first, *others = draft.lines
     in_one_row = all(placed.row == first.row and not placed.piece.sets for placed in others)
-    return bool(draft.facts.get("format")) or (bool(first.piece.sets and others) and in_one_row)
+    return bool(first.piece.sets and others) and in_one_row
 
 
 def _unit_missing(piece: Piece, row: Row) -> Iterator[Problem]:

@@ -2,7 +2,7 @@
 
 import datetime as dt
 import re
-from typing import NamedTuple
+from typing import Final, NamedTuple
 
 from dateutil import parser as dates
 
@@ -22,7 +22,7 @@ _HEADINGS = {
     kind: re.compile(
         rf"^[\W_]*(?:part |block |for (?:the |a )?)?(?:[a-f1-9][).:]\s*)?(?:{names})"
         r"(?: (?:[a-f1-9]|[1-9][0-9](?=[\W_]*$)))?"
-        r"(?=[\W_]*$|\s*[:(,;.\-|~]|\s+[0-9]|\s{2,}|(?:(?<=warm.up)|(?<=warmup)|(?<=cool.down)|(?<=cooldown))\s+(?!is\b|was\b|flow\b)[a-z])"
+        r"(?=[\W_]*$|\s*[:(,;.\-|~*]|\s+[0-9]|\s{2,}|(?:(?<=warm.up)|(?<=warmup)|(?<=cool.down)|(?<=cooldown))\s+(?!is\b|was\b|flow\b)[a-z])"
     )
     for kind, names in _KINDS.items()
 }
@@ -48,7 +48,9 @@ BULLET = re.compile(
 )
 _LETTERED = re.compile(r"^\s*([a-h])(?:[.)]|\s?[\-/])\s+(?=\S)")
 _SUPERSET = re.compile(r"^[\s*\-]*([a-wyz])[1-9][.):]?\s")
-_NUMBERED = re.compile(r"^\s*([0-9]{1,2})(?:(?:st|nd|rd|th)(?=:|\s-\s))?(\s?[.)]\s+|:\s+|\s?-\s+)(?=(\S))")
+_NUMBERED = re.compile(
+    r"^\s*([0-9]{1,2})(?:(?:st|nd|rd|th)(?=:|\s-\s))?(\s?[.)]\s+|:\s+|\s?-\s+|\s\|\s)(?=(\S))"
+)
 
 # `2 12 burpees`: two numbers before a name are one in a list and how many
 _SPACED = re.compile(r"^\s*([0-9]{1,2})(\s)(?=([0-9]{1,3}\s?(?:cal|k?m|s|sec)?\s?[a-z]))")
@@ -89,6 +91,13 @@ WHERE = re.compile(
 ASIDE = re.compile(
     r"^[\W_]*(?:notes?|nb|n\.b\.|coach'?s notes?|tip|remember|scaling|options?|equipment)\s?[:\-]\s?(.+)$"
 )
+
+# What some can't do, or haven't got, is asked in front of what they do instead: `no rower? 400 m run`.
+LACKS: Final = (
+    r"(?:no|without(?: an?)?|can'?t(?: do)?|cannot(?: do)?|don'?t have(?: an?)?|haven'?t(?: got)?(?: an?)?)"
+    r" [a-z][a-z '\-]{1,24}\?"
+)
+FOR_SOME = re.compile(rf"^\W*{LACKS}[^.;]*[^\W_][^.;]*")
 
 
 def label(text: str) -> tuple[int, int]:

@@ -11,6 +11,7 @@ from core.notation.boards.reading import Reading
 from core.notation.boards.unread import Stretch
 from core.notation.labels.facts import may_head
 from core.notation.lines.pieces import FAR, Piece
+from core.notation.text import Row
 from core.sessions.values import BlockKind, Format
 
 _AROUND = " *_#=~:.-"
@@ -49,9 +50,7 @@ def is_over(draft: Draft, reading: Reading) -> bool:
     next_sets = _is_on_a_clock(draft) and all(piece.sets for piece in told)
     if apart and (next_pair or next_sets or _calms_down(draft, told) or _comes_then(draft, reading)):
         return True
-    if reading.then and (
-        _calms_down(draft, told) or _sets_come_then(draft, told) or _sets_end_it(draft, told)
-    ):
+    if reading.then and _calms_down(draft, told):
         return True
     same_row = reading.row.number == draft.lines[-1].row.number
     goes_on = reading.then and (same_row or _INTO.search(reading.row.text.lower()) is not None)
@@ -63,16 +62,22 @@ def _is_on_a_clock(draft: Draft) -> bool:
     return "every_s" in draft.facts and bool(draft.facts.keys() & {"rounds", "minutes"})
 
 
-def _sets_end_it(draft: Draft, told: list[Piece]) -> bool:
-    """Whether sets follow rounds that go on until the clock ends them: `AMRAP 12: ...`, `then 3 x 30 s plank`."""
-    own = all(piece.sets for piece in told) and not any(piece.sets for piece in draft.pieces)
-    return own and draft.facts.get("format") is Format.AMRAP
+def sets_end_it(draft: Draft, reading: Reading, clause: Clause, read: Callable[[Row], Reading]) -> bool:
+    """Sets of their own under what was told how often it is done: `21-15-9: ...`, `C) 3 x 12 dead bugs`.
+
+    Not where the rounds go on below them: `5 rounds: 10 push-ups`, `2 x 20 m carry`, `10 squats`.
+    """
+    own = _are_in_sets(reading) and draft.lines and not any(piece.sets for piece in draft.pieces)
+    often = draft.facts.keys() & _OFTEN or _is_on_a_clock(draft)
+    if not own or not (often or draft.facts.get("format") is Format.AMRAP) or draft.kind in UNSCORED:
+        return False
+    below = [one for row in clause.behind if (one := read(row)).has_work]
+    return reading.then or bool(reading.number) or all(map(_are_in_sets, below))
 
 
-def _sets_come_then(draft: Draft, told: list[Piece]) -> bool:
-    """`5 @ 70 %, 3 @ 80 %`, `x2 through`, `then 3 x 10 rows`."""
-    own = all(piece.sets for piece in told) and not any(piece.sets for piece in draft.pieces)
-    return own and draft.facts.get("format") in {None, Format.SETS} and "rounds" in draft.facts
+def _are_in_sets(reading: Reading) -> bool:
+    told = [piece for piece in reading.pieces if piece.meaning or (piece.unread and piece.says_anything)]
+    return bool(told) and all(piece.sets for piece in told)
 
 
 def _is_unknown_in_sets(draft: Draft, told: list[Piece]) -> bool:
@@ -229,14 +234,11 @@ def _comes_then(draft: Draft, reading: Reading) -> bool:
 
 
 def _calms_down(draft: Draft, told: list[Piece]) -> bool:
-    """Stretches and quiet breathing behind work that is scored, and an empty row."""
+    """Stretches and quiet breathing behind work of which it is told how often, or that is scored, and an empty row."""
     before = [piece.meaning for piece in draft.pieces if piece.meaning]
     calming = all(piece.meaning and is_calming(piece.meaning.movement) for piece in told)
-    return (
-        calming
-        and draft.facts.get("format") in _SCORED
-        and not any(is_calming(one.movement) for one in before)
-    )
+    told_how = draft.facts.get("format") in _SCORED or draft.facts.keys() & _OFTEN
+    return calming and bool(told_how) and not any(is_calming(one.movement) for one in before)
 
 
 _RULES: tuple[Callable[[Draft, list[Piece], bool], bool], ...] = (

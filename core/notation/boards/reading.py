@@ -1,7 +1,7 @@
 """What one row of a coach's text says: heading, facts, pieces of lines, notes, and what was not understood."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from core.notation.boards.unread import Stretch, is_talk, joined, named
 from core.notation.lines.pieces import Piece
@@ -84,7 +84,7 @@ class Reading:
     @property
     def is_remark(self) -> bool:
         """Whether it is said like talk and tells no amount, whatever it names: `Breathe!`."""
-        told = any(piece.says_anything for piece in self.pieces)
+        told = any(replace(piece, notes=()).says_anything for piece in self.pieces)
         return is_talk(self.row.text.strip()) and not (
             told or self.facts or self.notes or self.kind or self.parts
         )

@@ -5,8 +5,9 @@ from dataclasses import replace
 
 from core.measures import AmountUnit
 from core.notation.boards.drafts import Draft
+from core.notation.boards.headings import LACKS
 from core.notation.boards.reading import Reading
-from core.notation.boards.unread import Stretch
+from core.notation.boards.unread import LONGEST_SHORTHAND, Stretch
 from core.notation.labels.facts import is_remark, is_said_to_people, is_surely_of_work
 from core.notation.lines.naming import CARRIED
 from core.notation.lines.pieces import Piece
@@ -24,10 +25,12 @@ _ON_CONDITION = re.compile(
 _LACKING = re.compile(
     r"(?:^|(?<=[\s(,;:.\-]))(?P<no>no|without(?: an?)?) (?P<what>[a-z][a-z \-]{1,20}?)\s?[:=,\-]\s?$"
 )
+_FOR_SOME = re.compile(rf"(?:no|without(?: an?)?) [a-z][a-z \-]{{1,20}}?\s?=\s?\w|{LACKS}\s?\w")
 _INSTEAD = re.compile(r"\binste?a?d\b(?! of)")
 # `one runs while the other one rests`
 _IN_TURN = re.compile(r"one (?:of you )?[a-z]+s\b[^.;]*\bother\b")
 _GIVE_AMOUNTS = frozenset(("scheme", "work_s", "amount"))
+_WHENEVER = re.compile(r"\W*(?:(?:every|each|any) time|whenever|as often as)\b")
 _WORD = re.compile(r"[^\W\d_]+")
 _SAID = re.compile(r"[^\W\d_]{2}")
 
@@ -47,7 +50,9 @@ def _only_counts(piece: Piece) -> bool:
 
 def is_said_of_work(words: str, *, counted: bool = False) -> bool:
     """Whether words are neither work nor said to people; with a number only if they are `counted` beside a line."""
-    said = words.lower()
+    said = words.strip().lower()
+    if len(said) <= LONGEST_SHORTHAND:
+        return False
     plain = _SAID.search(said) is not None and (counted or not any(map(str.isnumeric, said)))
     return plain and is_remark(said) and not is_said_to_people(said)
 
@@ -113,6 +118,7 @@ def _only_names(piece: Piece, reading: Reading, draft: Draft | None) -> bool:
 def keep_beside(reading: Reading) -> None:
     """Unread words of a row go to the line in front of them; where a row says how its part is done, to the part."""
     heads = bool(reading.facts) and not any(piece.meaning for piece in reading.pieces)
+    _keep_in_front(reading)
     for stretch in tuple(reading.unread):
         words = reading.row.own_words(stretch.start, stretch.end)
         at = _line_of(reading, stretch)
@@ -135,18 +141,41 @@ def keep_beside(reading: Reading) -> None:
         reading.pieces = [piece for piece in reading.pieces if piece not in inside]
 
 
+def _keep_in_front(reading: Reading) -> None:
+    """`every time you stop, 5 burpees`: when it is done is said of it."""
+    for stretch in tuple(reading.unread):
+        words = reading.row.own_words(stretch.start, stretch.end)
+        behind = [at for at, one in enumerate(reading.pieces) if one.meaning and one.start >= stretch.end]
+        if behind and _WHENEVER.match(words.lower()):
+            line = reading.pieces[behind[0]]
+            reading.pieces[behind[0]] = replace(line, notes=(words, *line.notes))
+            reading.unread.remove(stretch)
+            reading.pieces = [one for one in reading.pieces if one.meaning or one.start != stretch.start]
+
+
 def _line_of(reading: Reading, stretch: Stretch) -> int | None:
     lines = (at for at, piece in enumerate(reading.pieces) if piece.meaning and piece.start < stretch.start)
     return max(lines, default=None)
 
 
-def keep_paces(draft: Draft, notes: list[str]) -> list[str]:
-    """Gives paces in a row of their own to the line above them; the other notes are left."""
-    paces = [note for note in notes if is_paced(note.lower())] if draft.lines else []
-    if paces:
-        last = draft.lines[-1]
-        draft.lines[-1] = last._replace(piece=replace(last.piece, notes=(*last.piece.notes, *paces)))
-    return [note for note in notes if note not in paces]
+def keep_with_line(draft: Draft, reading: Reading) -> list[str]:
+    """Gives to the last line what is said of it in a row of its own; the other notes are left.
+
+    Paces, what whoever lacks a thing does instead, and what stands alone behind the line in its row.
+    """
+    if not draft.lines:
+        return reading.notes
+    last = draft.lines[-1]
+    behind = last.row.number == reading.row.number and not (reading.pieces or reading.facts)
+    mine = [one for one in reading.notes if behind or is_paced(one.lower()) or _is_for_some(one.lower())]
+    if mine:
+        draft.lines[-1] = last._replace(piece=replace(last.piece, notes=(*last.piece.notes, *mine)))
+    return [note for note in reading.notes if note not in mine]
+
+
+def _is_for_some(note: str) -> bool:
+    """`no rower = 1 mile run`, `no dubs? 60 singles`."""
+    return _FOR_SOME.match(note) is not None
 
 
 def keep_behind(draft: Draft | None, row: Row) -> bool:

@@ -10,6 +10,7 @@ from core.notation.boards.counted import take_counted
 from core.notation.boards.headings import (
     AFTERWARDS,
     ASIDE,
+    FOR_SOME,
     THEN,
     WHERE,
     bullet,
@@ -26,7 +27,7 @@ from core.notation.boards.reading import Reading
 from core.notation.boards.respelling import respelled, slip
 from core.notation.boards.sharing import is_carried, is_load_alone, loaded, says_same, share_load
 from core.notation.boards.stations import bound, is_rest, resting_station, share_station, station_alone
-from core.notation.boards.unread import Stretch, guessed_kind, is_talk, joined
+from core.notation.boards.unread import LONGEST_SHORTHAND, Stretch, guessed_kind, is_talk, joined
 from core.notation.labels.facts import heading_of, is_remark, told_by
 from core.notation.lines.each_set import with_lists_bound
 from core.notation.lines.pieces import Piece, awaits, complete, completes, halved, repeats
@@ -97,6 +98,8 @@ def _read(row: Row, lexicon: Lexicon, unit: MassUnit, ordinal: int) -> Reading:
     _read_front(reading, strip)
     _read_behind(reading, strip)
     _read_sets_of_sets(reading, strip)
+    if for_some := strip.take(FOR_SOME):
+        reading.notes.append(_own_words(row, *for_some.span()).strip(" ()"))
     notes = [*take_paces(strip, row, NOTE)]
     notes += read_brackets(row, reading.facts, strip, lexicon, unit)
     _read_manners(reading, strip)
@@ -234,7 +237,7 @@ def _read_pieces(
             _annotate(reading, mine)
             continue
         if is_reckoned(text) or (reading.pieces and is_its_end(text)):
-            said = reading.row.own_words(start, end)
+            said = _own_words(reading.row, start, end)
             _annotate(reading, [*(note for note in mine if note not in said), said])
             continue
         pieces = split(text, start, lexicon, unit)
@@ -285,6 +288,12 @@ def _name_by_bracket(piece: Piece, notes: list[str], lexicon: Lexicon) -> None:
         piece.meaning, piece.unread, piece.is_loose = named[0], "", False
 
 
+def _own_words(row: Row, start: int, end: int) -> str:
+    """The coach's words without the room in front of them, where another clause of the row stands."""
+    text = row.text[start:end]
+    return row.own_words(start + len(text) - len(text.lstrip()), end)
+
+
 def _closed(text: str) -> str:
     """The text with the bracket closed that was cut behind its words."""
     return text + ")" if text.count("(") > text.count(")") else text
@@ -305,7 +314,7 @@ def _is_told(reading: Reading, text: str, start: int, behind: str) -> bool:
     told = told_by(words)
     if reading.pieces and reading.pieces[-1].meaning and told and not re.search("[0-9]", words):
         # `run 30 min, zone 2`, `get-ups, take your time`: whatever it says of the part, it is said of the line
-        _annotate(reading, [reading.row.own_words(start, start + len(text))])
+        _annotate(reading, [_own_words(reading.row, start, start + len(text))])
         if told.keys() == {"effort"}:
             return True
     if told and not any(
@@ -357,6 +366,8 @@ def _is_said_of_it(piece: Piece, last: Piece, lexicon: Lexicon) -> bool:
         return False
     if is_talk(piece.text) and not last.says_anything:
         return False  # `Breathe, everybody!`
+    if len(piece.unread) <= LONGEST_SHORTHAND and not last.says_anything:
+        return False
     if all(word in QUALIFYING for word in piece.unread.split()):
         return True  # `band row, seated`
     return not lexicon.guess(piece.unread) and is_remark(piece.text.lower())

@@ -167,6 +167,12 @@ def _told_by_time(reading: Reading, piece: Piece, *, opens: bool) -> Facts:
     return {"minutes": amount / MINUTE_S} if _takes_minutes(reading) else {}
 
 
+def frames(piece: Piece, reading: Reading, draft: Draft | None) -> bool:
+    """`20 min easy, no clock`: a time that says how all of it is done is how long the part below it goes."""
+    opens = draft is None or not draft.placed
+    return opens and "format" in reading.facts and reading.pieces == [piece] and _is_time_alone(piece)
+
+
 def _is_in_sets(draft: Draft) -> bool:
     """Whether all of it is done in sets whose rest nobody told."""
     sets = "rounds" in draft.facts and draft.facts.get("format") is Format.SETS

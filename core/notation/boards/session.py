@@ -30,13 +30,14 @@ from core.notation.boards.parting import (
     keep_on_clock,
     leave_sets,
     names_a_part,
+    sets_end_it,
     take_back_off,
 )
 from core.notation.boards.reading import Reading, take_back_formats
-from core.notation.boards.remarks import is_on_condition, keep_behind, keep_beside, keep_paces, leave_said
+from core.notation.boards.remarks import is_on_condition, keep_behind, keep_beside, keep_with_line, leave_said
 from core.notation.boards.repairs import mended
 from core.notation.boards.row_reader import read_row
-from core.notation.boards.rows import COLON, settle_row, unit_of_all
+from core.notation.boards.rows import COLON, frames, settle_row, unit_of_all
 from core.notation.boards.sending import send
 from core.notation.boards.sharing import is_carried, is_load_alone, load_all, take_pair, take_same
 from core.notation.boards.spelled import in_digits, with_lists
@@ -174,7 +175,7 @@ class _Reader:
         keep_beside(reading)
         for piece in reading.pieces:
             take_metres(piece, reading.notes)
-            heads = COLON.match(reading.row.text, piece.end)
+            heads = COLON.match(reading.row.text, piece.end) or frames(piece, reading, self.draft)
             if goes_that_way(piece, self.way) and not (heads or self._is_open(piece)):
                 piece.meaning = way_for(piece, self.way, self.lexicon)
             not_fast(piece, self.lexicon)
@@ -202,7 +203,7 @@ class _Reader:
         send(draft, reading)
         self._place(draft, reading)
         self._merge(draft, reading)
-        draft.notes += keep_paces(draft, reading.notes)
+        draft.notes += keep_with_line(draft, reading)
         draft.pauses += "rest_s" in reading.facts
         self._rest_between_all(reading)
 
@@ -251,7 +252,7 @@ class _Reader:
 
     def _is_done(self, draft: Draft, reading: Reading, clause: Clause) -> bool:
         past = is_past_warm_up(draft, reading) or opens(draft, reading, clause, self._read_row)
-        return past or is_over(draft, reading)
+        return past or is_over(draft, reading) or sets_end_it(draft, reading, clause, self._read_row)
 
     def _read_row(self, row: Row) -> Reading:
         return read_row(row, self.lexicon, self.unit)
@@ -294,7 +295,8 @@ class _Reader:
         draft = self.draft
         if draft is None or not draft.lines:
             return False
-        return "format" in draft.facts or draft.kind in UNSCORED or all(piece.sets for piece in draft.pieces)
+        lifted = all(piece.sets or piece.load_rule for piece in draft.pieces)
+        return "format" in draft.facts or draft.kind in UNSCORED or lifted
 
     def _is_talk(self, reading: Reading, clause: Clause) -> bool:
         """Plain talk, even if a word of it is the name of a movement: `Breathe, everybody!`."""
@@ -392,7 +394,8 @@ class _Reader:
         elif not piece.unread:
             goes = goes_that_way(piece, self.lexicon.exact("run"))
             guess = f"{piece.text} run" if goes else None  # `easy 45'`: nothing says how
-            self.not_understood.append(named(reading.row, Stretch(piece.start, piece.end, guess)))
+            left = named(reading.row, Stretch(piece.start, piece.end, guess))
+            self.not_understood.append(left.model_copy(update={"after": len(lines)}))
 
     def _rest_between_all(self, reading: Reading) -> None:
         """A rest that stands by itself is of all the sets above it in its paragraph that have none; so of tests."""

@@ -8,6 +8,8 @@ from core.notation.text import Row
 from core.notation.values import LooksLike, NotUnderstood
 
 LONGEST = 120
+# Letters of what may be short for a movement: `sq - pu - bur - pl` (an estimate).
+LONGEST_SHORTHAND = 3
 _TRIMMED = " .,:;*-"
 _NO_TALK_FROM = 7
 # What coaches say beside the work; no movement is called so (common practice, no source).

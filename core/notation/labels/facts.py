@@ -28,6 +28,12 @@ _HOW_LONG: Final = frozenset(("minutes", "rounds", "sets", "work", "for_time", "
 _MOST_WORDS_OF_A_HEADING: Final = 5
 _MOST_WORDS_OF_A_MANNER: Final = 8
 _MINUTES_BELOW: Final = 10
+# When people meet is nothing of the work: `Tue 19:00`, `7:30 pm`.
+_TIME_OF_DAY: Final = re.compile(
+    r"\b(?:mon|tue|wed|thu|fri|sat|sun)[a-z]*,?\s(?:at\s)?[0-9]{1,2}[:.][0-9]{2}\b|\b[0-9]{1,2}[:.][0-9]{2}\s?(?:am|pm|h|uhr|o'clock)\b"
+)
+# `rest to 3:00`: the clock says when it is over, not how long it is.
+_UNTIL: Final = re.compile(r"\b(?:to|til|till|until)\s[0-9]{1,2}:[0-9]{2}\b")
 _DURATION: Final = re.compile(rf"(?<![0-9.:\-]){DURATION}")
 _COUNT_WORDS: Final = "|".join(word for word in NUMBER_WORDS if " " not in word and word != "both")
 _COUNT: Final = re.compile(rf"(?<![\w.:/\-])x?(?P<n>[0-9]{{1,3}}|(?:{_COUNT_WORDS})\b)x?(?![0-9.:/%\-]|\w)")
@@ -57,7 +63,7 @@ def _told_once(words: str) -> Facts:
     if name == "effort" and chance >= SURE:
         return _effort(words)
     builder = _BUILDERS.get(name)
-    if builder is None or chance < SURE:
+    if builder is None or chance < SURE or _TIME_OF_DAY.search(words):
         return {}
     times = _DURATION.findall(words)
     bare = _DURATION.sub(" ", words)
@@ -105,7 +111,9 @@ def may_head(words: str) -> bool:
     return told.get("talk", 0.0) + sum(told.get(name, 0.0) for name in _OF_WORK) < SURE
 
 
-def _rest(_: str, time: float | None, count: int | None) -> Facts:
+def _rest(words: str, time: float | None, count: int | None) -> Facts:
+    if _UNTIL.search(words):
+        return {}
     if count is not None:
         time = float(count * MINUTE_S if count < _MINUTES_BELOW else count)
     return {"rest_s": time} if time else {}

@@ -31,7 +31,7 @@ _SWINGS = re.compile(r"^[\W_]*kbs(?=[\W_0-9]*$)")
 # `run up 4 flights, walk down`
 _WAY_BACK = re.compile(r"(?:walk|jog|step)(?:ing)? (?:back )?down(?: again| slowly| to (?:recover|rest))?")
 # `clean & jerk`
-_HANDED = re.compile(r"\s&\s")
+_HANDED = re.compile(r"\s[&+]\s")
 _MOST_BESIDE = 6
 # Words around what a load is held in: `two dumbbells in each hand`, `empty bar`.
 _AROUND_LOADS = frozenset(

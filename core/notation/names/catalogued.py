@@ -142,7 +142,7 @@ class Lexicon:
         """The one movement whose words begin like these, or whose initials these are: `tri ext`, `hkr`."""
         typed = [word for word in re.split(r"[\s\-]+", name.lower()) if word]
         if len(typed) == 1:
-            return self._initials.get(typed[0])
+            return None if typed[0] in ORDINARY else self._initials.get(typed[0])
         if not typed or len(typed) > _MOST_WORDS:
             return None
         ways = [self._ways(word) for word in typed]

@@ -15,6 +15,7 @@ _TABATA_ROUNDS = 8
 _IN_TURNS = re.compile(r"\b(?:on|off|every|emom|rounds?|rds|tabata)\b(?! (?:the|an?) )")
 _SECONDS_FROM = 10
 _SHORTEST_PART_MIN = 5  # an estimate
+_SHORTEST_LIMIT_MIN = 1
 _BETWEEN = re.compile(r"b|after \w+ \w|after [a-h][1-9]\b")
 _SHARE = re.compile(r"%\s?(?:of|from)\s[a-z' ]{0,16}$")
 _CHAIN = re.compile(r"[0-9]\s[a-z\s]+\s?\+\s?[0-9]\s[a-z\s]+$")
@@ -111,12 +112,14 @@ def rest_between(match: Match) -> Facts:
 
 
 def within(match: Match) -> Facts:
-    return {"minutes": minutes(match["time"])}
+    """No part is over in seconds: `all five within 3 s of each other`."""
+    told = minutes(match["time"])
+    return {} if 0 < told < _SHORTEST_LIMIT_MIN else {"minutes": told}
 
 
 def for_so_long(match: Match) -> Facts:
     """`for 20 minutes`; so short a time behind words is that of what they name: `chest stretch for 30 seconds`."""
-    told = within(match)
+    told = {"minutes": minutes(match["time"])}
     behind_words = match.string[: match.start()].rstrip()[-1:].isalpha()
     return {} if behind_words and told["minutes"] < _SHORTEST_PART_MIN else told
 
@@ -134,7 +137,7 @@ def tries(match: Match) -> Facts:
 def practice(match: Match) -> Facts:
     """`10 min to practise double-unders`: a time, and nothing to score."""
     told = within(match)
-    return told | {"format": Format.QUALITY} if told["minutes"] >= 1 else {}
+    return told | {"format": Format.QUALITY} if told else {}
 
 
 def team(match: Match) -> Facts:

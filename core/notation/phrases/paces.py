@@ -72,7 +72,7 @@ RESTING: Final = re.compile(
     rf"(?:{_STEADY}\s?{_MOVING}?|{_MOVING}(?:\s{_STEADY})?)"
     r"\s(?:in\s)?(?:between|btw|rec(?:ov(?:ery|eries)?)?|back)\b(?:\s(?:each|every|the|all|reps?|sets?|rounds?|efforts?|pieces)\b)*"
     rf"|\b(?:rest|recover(?:y)?)\s?:?\s?(?P<behind>{DURATION})\s(?:{_STEADY}\s)?{_MOVING}\b"
-    rf"|/\s?(?:(?P<slash>{DURATION})|[0-9]{{2,4}}\s?m)\s(?:{_STEADY}\s)?(?:jog|walk|paddl|float)(?:e|ing|ling)?\b"
+    rf"|(?<!w)/\s?(?:(?P<slash>{DURATION})|[0-9]{{2,4}}\s?m)\s(?:{_STEADY}\s)?(?:jog|walk|paddl|float)(?:e|ing|ling)?\b"
     rf"|\bbetween\s(?:(?:each|every|the|one|set|run|round|them|you)\s){{0,3}}{_MOVING}\s(?:for\s)?(?P<after>{DURATION})"
 )
 WHILE_RESTING: Final = re.compile(

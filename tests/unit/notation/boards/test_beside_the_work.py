@@ -1,0 +1,99 @@
+"""What stands beside the work: what some do instead, when something is due, what is only told to people."""
+
+import pytest
+
+from core.movements.lookup import catalogue
+from core.notation.boards.session import read_session
+
+
+def read(text):
+    return read_session(text, catalogue())
+
+
+def blocks_of(text):
+    return read(text).session.blocks
+
+
+@pytest.mark.parametrize(
+    "said", ["no dubs? 60 singles", "can't do doubles? 60 singles", "haven't got a rope? 60 high knees"]
+)
+@pytest.mark.parametrize("around", ["{}", "({})"])
+def test_what_some_do_instead_is_a_note_of_the_line_above_and_no_line(said, around):
+    (block,) = blocks_of("AMRAP 14\n5 toes-to-bar\n30 double-unders\n" + around.format(said))
+    assert [line.movement for line in block.lines] == ["toes-to-bar", "double-under"]
+    assert block.lines[1].notes == said
+
+
+def test_sets_for_whoever_lacks_something_are_no_part_of_all():
+    (block,) = blocks_of("5 x 500 m row, rest 2 min\n\nno boathouse for you? 5 x 400 m run, same rest")
+    assert (block.rounds, block.lines[0].notes) == (5, "no boathouse for you? 5 x 400 m run, same rest")
+
+
+def test_a_question_that_names_what_to_do_opens_a_clause_as_before():
+    first, second = blocks_of("AMRAP 5: 10 burpees. Ready? 3 rounds for time: 10 squats, 10 lunges")
+    assert (first.format, second.rounds) == ("amrap", 3)
+
+
+@pytest.mark.parametrize(
+    "when", ["every time the bell goes down", "each time you stop", "whenever you let go"]
+)
+def test_when_something_is_due_is_said_of_it(when):
+    (block,) = blocks_of(f"100 swings for time\n{when}, 5 burpees")
+    assert block.lines[1].notes == when
+    assert read(f"100 swings for time\n{when}, 5 burpees").not_understood == ()
+
+
+def test_what_is_told_behind_a_line_in_its_row_is_its_note_and_only_that():
+    (block,) = blocks_of("power clean. every 2 min x 10, 2 reps @70%. Miss = take 5kg off")
+    assert (block.lines[0].notes, block.notes) == ("Miss = take 5kg off", None)
+
+
+def test_short_forms_that_nobody_knows_are_unread_and_no_notes():
+    found = read("4 rounds 30/15 squats - push-ups - bur - pl")
+    assert [one.text for one in found.not_understood] == ["bur", "pl"]
+    assert [line.notes for line in found.session.blocks[0].lines] == [None, None]
+
+
+@pytest.mark.parametrize(
+    ("text", "field"),
+    [
+        ("5 x 500 m row, rest 2 min. aim: all five within 3 s of each other", "minutes"),
+        ("every 3 min x 5\n250 m row\nmax burpees\nrest to 3:00", "rest_s"),
+        ("A Back squat 5x5 @ 70%\n\nDoors Tue 19:00, be there", "cap_s"),
+    ],
+)
+def test_a_number_that_says_something_else_is_not_used(text, field):
+    assert [getattr(one, field) for one in blocks_of(text)] == [None]
+
+
+def test_how_many_of_a_side_is_no_load():
+    (block,) = blocks_of("Get-ups, 10 minutes. 1 each side, 24/16")
+    assert 1 not in block.lines[0].loads_kg
+
+
+def test_what_is_known_how_it_is_done_is_not_changed_by_talk_that_sounds_like_it():
+    (block,) = blocks_of(
+        "Deadlift\n5 @ 65%\n3 @ 75%\n1 @ 85%\n3 min between. Back rounds, you're done for the day"
+    )
+    assert (block.format, block.rest_s) == ("sets", 180)
+
+
+def test_minutes_on_the_minute_and_easy_parts_around_the_work_are_read_in_prose():
+    assert blocks_of("25 min on the minute\nmin 1: 10 burpees\nmin 2: 10 squats")[0].minutes == 25
+    told = (
+        "ten minutes easy to warm up, then six times 400 metres, 90 s rest between them, "
+        "and then walk ten minutes to cool down"
+    )
+    first, second, third = blocks_of(told)
+    assert [first.kind, second.kind, third.kind] == ["warm-up", "main", "cool-down"]
+    assert (second.rounds, second.rest_s, second.lines[0].amount) == (6, 90, 400)
+
+
+def test_bars_may_stand_for_the_marks_of_a_list_of_parts():
+    text = "**1 | Warm-up** 6 min easy run\n**2 | Speed** 6 x 30 m sprint, rest 90 s\n**3 | Cool-down** 5 min walk"
+    assert [one.kind for one in blocks_of(text)] == ["warm-up", "main", "cool-down"]
+
+
+def test_both_halves_of_one_lift_are_one_lift():
+    (line,) = blocks_of("clean + jerk, build to a heavy single, 15 min")[0].lines
+    assert line.movement == "clean and jerk"

@@ -1,0 +1,82 @@
+"""Sets of their own below a part of which it is told how often it is done, and a frame above what is done in it."""
+
+import pytest
+
+from core.movements.lookup import catalogue
+from core.notation.boards.session import read_session
+
+
+def blocks_of(text):
+    return read_session(text, catalogue()).session.blocks
+
+
+def unread_in(text):
+    return read_session(text, catalogue()).not_understood
+
+
+OFTEN = ["21-15-9 for time\nthrusters\npull-ups", "AMRAP 10\n10 push-ups\n15 squats", "EMOM 10\n10 push-ups",
+         "3 rounds\n10 push-ups\n15 squats"]  # fmt: skip
+
+
+@pytest.mark.parametrize("above", OFTEN)
+@pytest.mark.parametrize("below", ["C) 3 x 12 dead bugs", "3 x 12 dead bugs", "then 3 x 12 dead bugs"])
+def test_sets_of_their_own_below_are_a_part_of_their_own(above, below):
+    first, last = blocks_of(f"{above}\n{below}")
+    assert first == blocks_of(above)[0]
+    assert (last.format, last.rounds, last.lines[0].amount) == ("sets", 3, 12)
+
+
+@pytest.mark.parametrize(
+    ("above", "rounds"), [("5 rounds", 5), ("AMRAP 12", None), ("For time", None), ("4 rounds for time", 4)]
+)
+def test_sets_amid_rounds_are_as_much_in_all_and_are_never_how_often_the_rounds_go(above, rounds):
+    (block,) = blocks_of(f"{above}\n10 push-ups\n2 x 20 m farmer carry\n10 squats")
+    assert block.rounds == rounds
+    assert [line.amount for line in block.lines] == [10, 40, 10]
+    assert block.lines[1].notes == "2 x 20 m"
+
+
+def test_a_number_in_front_of_a_row_of_several_is_still_how_often_the_row_is_done():
+    (block,) = blocks_of("For time: 5 x 200 m run, 10 burpees, 15 sit-ups")
+    assert (block.rounds, block.lines[0].amount) == (5, 200)
+
+
+@pytest.mark.parametrize("above", ["2 rounds", "2 rounds for time", "2 sets of each"])
+def test_stretches_below_an_empty_row_are_done_once(above):
+    first, last = blocks_of(f"{above}\n10 squats\n10 lunges\n\nhamstring stretch 30 s\ncalf stretch 30 s")
+    assert [first.rounds, last.rounds] == [2, None]
+    assert len(last.lines) == 2
+
+
+def test_stretches_below_an_empty_row_amid_stretches_go_on():
+    (block,) = blocks_of("2 rounds\nback stretch 30 s\nhip opener 30 s\n\ncalf stretch 30 s")
+    assert len(block.lines) == 3
+
+
+def test_a_time_beside_how_all_of_it_is_done_is_how_long_the_part_goes():
+    (block,) = blocks_of("20 min easy, no clock pressure\n10 squats\n10 push-ups\n200 m bike or march")
+    assert block.minutes == 20
+    assert [line.movement for line in block.lines] == ["air squat", "push-up", "ride"]
+    assert block.lines[2].notes == "or march"
+
+
+@pytest.mark.parametrize(
+    "told", ["20 minutes at most", "at most 20 min", "no more than 20 min", "20 min tops", "max 20 min"]
+)
+def test_the_most_time_there_is_is_a_cap_in_whatever_words(told):
+    for joint in (", ", ". ", "\n"):
+        text = f"5 rounds for time{joint}{told}\n10 burpees\n15 swings"
+        assert blocks_of(text)[0].cap_s == 1200
+        assert unread_in(text) == ()
+
+
+@pytest.mark.parametrize("joint", ["w", "w/", "with", "-"])
+def test_what_is_jogged_between_runs_is_their_rest_and_nothing_else(joint):
+    (block,) = blocks_of(f"6x400 {joint} 90s jog btw")
+    assert (block.rounds, block.rest_s, block.notes) == (6, 90, "90s jog btw")
+    assert [(line.movement, line.amount, line.unit) for line in block.lines] == [("run", 400, "m")]
+
+
+def test_minutes_that_name_nothing_are_in_no_part_and_stand_as_unread_at_their_place():
+    (one,) = [one for one in unread_in("10 min easy\n10 squats\n12 push-ups") if one.looks_like == "work"]
+    assert (one.text, one.is_taken, one.after) == ("10 min easy", False, 0)
