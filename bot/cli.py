@@ -80,6 +80,7 @@ def assembled(asked: str) -> typer.Typer:
         add_completion=False,
         pretty_exceptions_enable=False,
         rich_markup_mode=None,
+        context_settings={"help_option_names": ["-h", "--help"]},
     )
     # Without it typer would take an app of one command for that command, its name for an argument.
     app.callback()(_options)

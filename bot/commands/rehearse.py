@@ -113,7 +113,9 @@ async def _play_and_print(room: Room, backstage: Backstage, wanted: Wanted) -> N
     """
     how = "all that is said" if wanted.whole else "its main lines; make demo ALL=1 prints all that is said"
     heading = f"A day of thirteen people in {len(STORY)} scenes, {how}."
-    typer.echo("\n".join(["", heading, "", *contents(STORY, OSLO)]))
+    if wanted.brief:
+        heading = "Of a day of thirteen people, what a coach should read first; make demo prints all of it."
+    typer.echo("\n".join(["", heading, "", *contents(STORY, OSLO, brief=wanted.brief)]))
     playing = asyncio.create_task(play(room))
     backstage.skip = playing.cancel
     await _printed(room, playing, Story(STORY, OSLO, whole=wanted.whole, brief=wanted.brief))

@@ -17,8 +17,14 @@ class Opened(Protocol):
     def place(self) -> int: ...
 
 
-def contents(scenes: Sequence[Scene], zone: tzinfo) -> list[str]:
-    """The scenes to come, numbered, in two columns under their days."""
+def contents(scenes: Sequence[Scene], zone: tzinfo, *, brief: bool = False) -> list[str]:
+    """The scenes to come, numbered, in two columns under their days; `brief`: those for a coach in a hurry, in one."""
+    if brief:
+        return [
+            f" {number:>2}  {one.at.astimezone(zone):%A %H:%M}  {one.title}"
+            for number, one in enumerate(scenes, 1)
+            if one.for_coaches
+        ]
     rows = list[str]()
     day = ""
     for number, scene in enumerate(scenes, 1):

@@ -72,7 +72,7 @@ async def test_a_made_up_press_gets_the_kind_sentence(crew, ilse):
 async def test_hostile_texts_break_nothing(intake, crew, ilse, size, no_traceback):
     random = Random(7)
     texts = [
-        intake.text(person, hostile.text(random)) for _ in range(15 * size) for person in (crew.coach, ilse)
+        intake.text(person, hostile.text(random)) for _ in range(9 * size) for person in (crew.coach, ilse)
     ]
 
     await intake.takes([*(intake.text(ilse, one[:4096]) for one in hostile.TEXTS), *texts])

@@ -133,6 +133,7 @@ async def test_all_of_a_message_between_two_lines_may_be_shown_without_its_empty
 
 async def test_what_a_coach_in_a_hurry_reads_is_marked():
     scenes = [scene("First"), replace(scene("Second"), for_coaches=True)]
+    assert len(contents(STORY, OSLO, brief=True)) == sum(one.for_coaches for one in STORY)
     listed = contents(scenes, OSLO)
     assert any(line.endswith("Second *") for line in listed)
     assert listed[-1].startswith("* If you coach")
