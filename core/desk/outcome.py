@@ -9,7 +9,10 @@ from core.values import Value
 
 
 class Said(Value):
-    """Base of everything the bot can say; worded in `bot.words`. `stands_alone`: it carries a file."""
+    """Base of everything the bot can say; worded in `bot.words`.
+
+    `stands_alone`: it carries a file, or asks with buttons that don't say what they are about.
+    """
 
     stands_alone: ClassVar[bool] = False
 

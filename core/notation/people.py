@@ -66,8 +66,9 @@ _ADDRESSED = re.compile(
     re.IGNORECASE | re.DOTALL,
 )
 _PLAINLY = re.compile(
-    r"^\W*(?:(?:message|msg|text|dm|whisper)(?:\s+(?:to|a (?:message|note|word) to))*\s+(?P<whom>@)|(?:tell|write)"
-    r"(?:\s+to)?\s+(?P<whom2>@)\s+(?:that|well|good|great|nice|thank|thanks|happy|i\b|see you|sorry|congrats))",
+    r"^\W*(?:(?:please|pls|can you|could you)\s+)*"
+    r"(?:(?:message|msg|text|dm|whisper|tell|write|remind)(?:\s+to|\s+a (?:message|note|word) to)*\s+(?P<whom>@)"
+    r"|let\s+(?P<whom2>@)\s+know\b)",
     re.IGNORECASE,
 )
 
@@ -127,7 +128,11 @@ def word_to(text: str, names: Iterable[str]) -> NameInFront | None:
     named = find_name(text, known)
     if named is None or not _PLAINLY.match(named.rest):
         return None
-    return NameInFront(named.name, named.rest.partition("@")[2].strip(" ,").removeprefix("that ").strip())
+    said = re.sub(
+        r"^(?:know\s+)?(?:that\s+)?", "", named.rest.partition("@")[2].strip(" ,"), flags=re.IGNORECASE
+    )
+    asks = re.match(r"to\s+(?P<what>\S.*)", said, re.IGNORECASE | re.DOTALL)
+    return NameInFront(named.name, spoken_to(f"Please {asks['what']}" if asks else said))
 
 
 _BEHIND = re.compile(

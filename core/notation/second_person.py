@@ -25,7 +25,7 @@ _BESIDE: Final = re.compile(
     r"^(?:(?:please|now|again|too)\b[\s,]*)+|(?:[\s,]*\b(?:please|now|from now on))+$", re.IGNORECASE
 )
 _SUBJECT: Final = re.compile(
-    r"(?:\b(?:she|he|they(?!'?re| are| look| go))\b|@)('s)?(?: (\w+'?\w*))?", re.IGNORECASE
+    r"(?:\b(?:she|he|they(?!'?re| are| look| go))|@)('?s)?(?!\w)(?: (\w+'?\w*))?", re.IGNORECASE
 )
 _EDGES: Final = " ,;:.\u2013-\"'\u201c\u201d"
 

@@ -16,6 +16,7 @@ from core.understanding.text import Text, Token, read_text, stem
 MOST_SLIPS: Final = 8
 _LONGEST_PLACE: Final = 3
 _SENTENCE_ENDS: Final = frozenset(".!?\n")
+_AND: Final = frozenset({"and", "n", "&", "und", "y"})
 _SHORTEST_NAME, _LONGEST_GUESSED_NAME = 2, 7
 KG_PER_LB: Final = float(KG_PER_POUND)
 # Small words that the slots look at, beside what is named.
@@ -255,7 +256,17 @@ def _name(token: Token, meant: str, names: dict[str, str], known: Lexicon) -> st
 
 def _small_name(meant: Sequence[str], at: int, names: dict[str, str], known: Lexicon) -> str | None:
     """`max got 4 rounds`, `tell rose`: a name that is a word too, where only somebody can stand."""
-    return names[meant[at]] if meant[at] in names and _beside_a_name(meant, at, known) else None
+    stands = meant[at] in names and (
+        _beside_a_name(meant, at, known)
+        or _joined_to_a_name(meant, at, names)
+        or meant[at + 1 : at + 2] == [":"]
+    )
+    return names[meant[at]] if stands else None
+
+
+def _joined_to_a_name(meant: Sequence[str], at: int, names: dict[str, str]) -> bool:
+    """`gunn n odd`."""
+    return at > 1 and meant[at - 1] in _AND and meant[at - 2] in names
 
 
 def _begins(tokens: Sequence[Token], at: int) -> bool:

@@ -2,18 +2,44 @@
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
 from typing import Any, Final, NamedTuple
 
 from core.notation.people import find_name
 from core.understanding.acts import Order
 from core.understanding.marks import mark
+from core.understanding.several import names_only, sentences_of
 from core.understanding.slots import body
-from core.understanding.slots.orders import order, says
+from core.understanding.slots.orders import explains, order, says, tells_why
 from core.understanding.slots.stretch import Stretch
 from core.understanding.values import Context
 
-_ENDS: Final = frozenset(".!;,")
+_ALL: Final = re.compile(
+    r"\b(?:every(?:one|body)|all of (?:us|them|you)|the (?:whole )?group)\b", re.IGNORECASE
+)
+
+
+class Told(NamedTuple):
+    """The orders of a message; what else it tells.
+
+    `left`: words that would order something, and of which nothing could be taken. `why`: what of somebody's body or
+    age was told beside an order, and of whom.
+    """
+
+    orders: tuple[Order, ...] = ()
+    left: tuple[str, ...] = ()
+    why: tuple[str, ...] = ()
+    of: tuple[str, ...] = ()
+
+
+class _Saying(NamedTuple):
+    """The thoughts of a sentence that are of the same people; `people` is () where nobody is named."""
+
+    people: tuple[str, ...]
+    thoughts: tuple[str, ...]
+
+    @property
+    def words(self) -> str:
+        return ", ".join(self.thoughts)
 
 
 def orders_in(text: str, people: Sequence[str], looked_at: str | None = None) -> tuple[Order, ...]:
@@ -21,95 +47,141 @@ def orders_in(text: str, people: Sequence[str], looked_at: str | None = None) ->
     return told_in(text, people, looked_at).orders
 
 
-class Told(NamedTuple):
-    """`left`: the words of a message that would order something of nobody who is named beside them."""
-
-    orders: tuple[Order, ...] = ()
-    left: tuple[str, ...] = ()
-
-
-# Behind these, or where nothing joins them, stands another wish.
-_SENTENCES: Final = re.compile(r"(?<=[.!;])\s+|\n+")
-_WISHES: Final = re.compile(r"\s*(?:,\s*(?:(?:and|n|&|also|then)\s+)?|\s(?:and|n|&|also)\s+)", re.IGNORECASE)
-_ALL: Final = re.compile(
-    r"\b(?:every(?:one|body)|all of (?:us|them|you)|the (?:whole )?group)\b", re.IGNORECASE
-)
-
-
 def told_in(text: str, people: Sequence[str], looked_at: str | None = None) -> Told:
-    """Each order of a message for whom it names: `Ole no rows, Siri 5 runs, and make the run 300 for everyone`.
+    """Each order of a message for whom it names: `Ole no rows, Siri 5 runs and no burpees`.
 
-    `looked_at`: who is meant by `her` and `them`.
+    An order is one only where its fields account for every movement and every number beside it; what a stretch names is
+    of its own people, and of those before it whom no order was for where it says `them`. `looked_at`: who is meant by
+    `her` where nobody is named.
     """
-    orders: list[Order] = []
-    left: list[str] = []
+    told = Told()
+    waiting: tuple[_Saying, ...] = ()
+    last: tuple[str, ...] = (looked_at,) if looked_at else ()
+    for saying in _by_whom(text, people):
+        is_of_all = _means_several(saying.words, people)
+        own = saying.people or (last if waiting or told.orders or _says_them(saying.words, people) else ())
+        named = tuple(dict.fromkeys((*(name for one in waiting for name in one.people if is_of_all), *own)))
+        found = _orders_of(saying, named, people)
+        last = saying.people or last
+        if not found.orders:
+            waiting = (*waiting, saying)
+            continue
+        told = _with(told, found, waiting, frozenset(named), people)
+        waiting = ()
+    return (
+        _with(told, Told(), waiting, frozenset(one.person for one in told.orders), people)
+        if told.orders
+        else Told()
+    )
+
+
+def _with(
+    told: Told, found: Told, waiting: Sequence[_Saying], named: frozenset[str], people: Sequence[str]
+) -> Told:
+    """The same with what was found; of what waited what tells why, and what came to nothing."""
+    why = [one for one in waiting if _tells_why(one.words, people)]
+    plain = [one for one in waiting if named.issuperset(one.people) and _is_only_why(one.words, people)]
+    left = [one.words for one in waiting if one not in why and one not in plain]
+    of = (*told.of, *(name for one in why for name in one.people), *found.of)
+    return Told(
+        (*told.orders, *found.orders),
+        (*told.left, *left, *found.left),
+        (*told.why, *(one.words for one in why), *found.why),
+        tuple(dict.fromkeys(of)),
+    )
+
+
+def _by_whom(text: str, people: Sequence[str]) -> Iterator[_Saying]:
+    """The thoughts of each sentence, put together as long as nobody else is named."""
+    for sentence in sentences_of(text):
+        so_far: list[str] = []
+        named: tuple[str, ...] = ()
+        thoughts = tuple(_with_names(sentence, people))
+        for at, thought in enumerate(thoughts):
+            theirs = tuple(_stretch(thought, people).values("person"))
+            if named and (theirs or _is_of_next(so_far[-1], thoughts[at:], people)):
+                yield _Saying(named, tuple(so_far))
+                so_far, named = [], ()
+            named = theirs or named
+            so_far.append(thought)
+        yield _Saying(named, tuple(so_far))
+
+
+def _is_of_next(before: str, thoughts: Sequence[str], people: Sequence[str]) -> bool:
+    """Whether names stand behind what is of them, `no rows for Bo`, so that an order is of who is named next."""
+    found = find_name(before, people)
+    is_behind = found is not None and found.rest.endswith("@")
+    return (
+        is_behind and any(find_name(one, people) for one in thoughts) and bool(_fields(thoughts[0], people))
+    )
+
+
+def _with_names(thoughts: Sequence[str], people: Sequence[str]) -> Iterator[str]:
+    """Names alone with what they belong to: `Ilse and Bo no burpees`, `no burpees for Ilse and Bo`."""
     before = ""
-    for words in _by_whom(text, people):
-        found = () if _ALL.search(words) else _orders_of(words, people, looked_at)
-        if not found and before:  # `Ole's hurt. No running till monday` is of Ole
-            found = _orders_of(f"{before} {words}", people)
-            left = left[:-1] if found else left
-        if not found and not _is_only_why(words, people):
-            left.append(words.strip(" .!,;"))
-        before = words if not found and find_name(words, people) else ""
-        looked_at = found[-1].person if found else looked_at
-        orders += found
-    return Told(tuple(orders), tuple(left)) if orders else Told()
+    for at, thought in enumerate(thoughts):
+        words = f"{before} and {thought}" if before else thought
+        goes_on = at + 1 < len(thoughts) and names_only(thoughts[at + 1], people)
+        if (goes_on and find_name(words, people)) or (names_only(words, people) and at + 1 < len(thoughts)):
+            before = words
+            continue
+        yield words
+        before = ""
 
 
-def _by_whom(text: str, people: Sequence[str]) -> Iterator[str]:
-    """The words about each in turn; what names nobody goes with what stands beside it in its sentence."""
-    for sentence in _SENTENCES.split(text.strip()):
-        at = 0
-        for gap in _WISHES.finditer(sentence):
-            before, behind = sentence[at : gap.start()], sentence[gap.end() :]
-            if _orders_of(before, people) and _begins_another(behind, people):
-                yield before.strip()
-                at = gap.end()
-        if sentence[at:].strip(" .!,"):
-            yield sentence[at:].strip()
+def _orders_of(saying: _Saying, named: Sequence[str], people: Sequence[str]) -> Told:
+    """What is ordered in one breath, or else thought by thought; a thought that its order doesn't explain is left."""
+    if not named or saying.words.endswith("?"):
+        return Told()
+    whole = _fields(saying.words, people)
+    if whole:
+        why = [saying.words] if _tells_why(saying.words, people) else []
+        return _told(saying.words, [whole], named, (), why)
+    taken = [(one, _fields(one, people)) for one in saying.thoughts]
+    done = [fields for _, fields in taken if fields]
+    others = [one for one, fields in taken if not fields]
+    why = [one for one in others if _tells_why(one, people)]
+    left = [one for one in others if one not in why and not _is_only_why(one, people)]
+    return _told(saying.words, done, named, left, why) if done else Told()
 
 
-def _begins_another(words: str, people: Sequence[str]) -> bool:
-    """Whether the next thought is an order for somebody of its own, begins with a name, or is about all."""
-    thought = _WISHES.split(words, maxsplit=1)[0]
-    names = {name.casefold() for name in people}
-    first, *more = thought.casefold().split() or [""]
-    is_of_another = first.strip(":") in names and len(more) > 1
-    return bool(is_of_another or _ALL.search(thought) or _orders_of(thought, people))
+def _told(
+    words: str, done: Sequence[dict[str, Any]], named: Sequence[str], left: Sequence[str], why: Sequence[str]
+) -> Told:
+    orders = tuple(Order(text=words.strip(), person=one, **fields) for fields in done for one in named)
+    return Told(orders, tuple(left), tuple(why), tuple(named) if why else ())
+
+
+def _fields(words: str, people: Sequence[str]) -> dict[str, Any]:
+    """The fields of the order that words are; {} where they are none, or hold more than it says."""
+    stretch = _stretch(words, people)
+    fields = {} if _ALL.search(words) else order(stretch)
+    is_one = fields.get("step") not in {None, "shorter"} and explains(stretch, fields)
+    return fields if is_one else {}
+
+
+def _stretch(words: str, people: Sequence[str]) -> Stretch:
+    marked = mark(words, tuple(people), names_small=True)
+    return Stretch(marked, 0, len(marked.words), Context(people=tuple(people)))
+
+
+def _says_them(words: str, people: Sequence[str]) -> bool:
+    return says(_stretch(words, people), "them")
+
+
+def _means_several(words: str, people: Sequence[str]) -> bool:
+    return says(_stretch(words, people), "several")
+
+
+def _tells_why(words: str, people: Sequence[str]) -> bool:
+    return tells_why(_stretch(words, people))
 
 
 def _is_only_why(words: str, people: Sequence[str]) -> bool:
-    """`She's had a cold`, beside an order."""
-    marked = mark(words, tuple(people), names_small=True)
-    stretch = Stretch(marked, 0, len(marked.words), Context(people=tuple(people)))
-    return says(stretch, "them") and not stretch.values("person") and not order(stretch)
-
-
-def _orders_of(text: str, people: Sequence[str], looked_at: str | None = None) -> tuple[Order, ...]:
-    """An order for each who is named, in words that say what shall become of which line; none where they don't."""
-    marked = mark(text, tuple(people), names_small=True)
-    stretch = Stretch(marked, 0, len(marked.words), Context(people=tuple(people)))
-    named = stretch.values("person")
-    if not named and looked_at and says(stretch, "them"):
-        named = [looked_at]
-    if not named or text.strip().endswith("?"):
-        return ()
-    found = (order(one) for one in (stretch, *_thoughts(stretch)))
-    fields = next((one for one in found if one.get("step") not in {None, "shorter"}), None)
-    return tuple(Order(text=text.strip(), person=one, **fields) for one in named) if fields else ()
-
-
-def _thoughts(stretch: Stretch) -> Iterator[Stretch]:
-    """What stands between commas and stops: beside an order it may be told why, `he's had a cold`."""
-    marks = stretch.marked.marks
-    at = stretch.start
-    tokens = stretch.marked.text.tokens
-    ends = [place for place, one in enumerate(tokens) if one.kind == "mark" and one.word in _ENDS]
-    for end in (*ends, stretch.end):
-        if ends and end > at and any(at <= one.start < end for one in marks):
-            yield replace(stretch, start=at, end=end)
-        at = end + 1
+    """`She's had a cold`, beside an order: nothing that shall be done, and no number of it."""
+    stretch = _stretch(words, people)
+    is_told = says(stretch, "them") or says(stretch, "because") or bool(stretch.values("person"))
+    return is_told and not order(stretch) and explains(stretch, {})
 
 
 class Wanted(NamedTuple):

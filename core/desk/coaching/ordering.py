@@ -10,15 +10,16 @@ from core.athletes.easing import WEEK
 from core.athletes.values import Profile
 from core.desk.access import admitted
 from core.desk.coached import athlete_in
-from core.desk.coaching.absence import count_in_again, leave_out
+from core.desk.coaching.absence import AWAY, count_in_again, leave_out
 from core.desk.coaching.commands import CallWeekEasy, HoldAthlete, TakeOrdersBack
 from core.desk.coaching.overseeing import card_of, pin_for, try_on
 from core.desk.coaching.says import NothingToLookAt, Ordered, OrderNotDone, OrdersGone, WhyNot
+from core.desk.coaching.sparing import spare
 from core.desk.days import today_in
 from core.desk.errors import AlreadyDone, UnknownThing
 from core.desk.outcome import Outcome
 from core.desk.sessions.landing import Tried
-from core.desk.sessions.meant import in_hand, of_day
+from core.desk.sessions.meant import at_hand, in_hand, of_day
 from core.desk.today.easy_weeks import call_week_easy
 from core.desk.versions.holding import hold_athlete
 from core.desk.versions.showing import EVERY_LINE, written_at
@@ -36,7 +37,7 @@ from core.understanding.acts import Order
 
 # What an order asks of a line whatever it is like; the others are a step from what is shown.
 _ASKS: Final[Mapping[str, Any]] = {
-    "out": lambda order: {"without": order.movement},
+    "out": lambda order: {"without": order.called or order.movement},
     "other": lambda order: {"movement": order.to, "variant": order.way},
     "bare": lambda _: {"bare": True},
     "fewer": lambda _: {"share": 0.75},
@@ -91,8 +92,49 @@ async def of_no_line(visit: Visit, order: Order, athlete: Membership) -> Outcome
     if order.step == "rest":
         held = HoldAthlete(group=athlete.group_id, person=athlete.person_id, yes=True)
         return await hold_athlete(visit, held)
+    if order.step == "normal":
+        return await all_taken_back(visit, athlete)
+    if order.limit is not None:
+        return await left_out_of_all(visit, order, order.limit, athlete)
     ahead = _WEEKS.get(order.day or "")
     return await ease_week(visit, ahead, athlete) if order.step == "easier" and ahead is not None else None
+
+
+async def left_out_of_all(visit: Visit, order: Order, limit: str, athlete: Membership) -> Outcome:
+    group = await visit.group(athlete.group_id)
+    holds = await for_which(visit, order, group)
+    shown = holds.record or await session_with(visit, order, group)
+    days = (holds.since, holds.until)
+    told = await spare(visit, athlete, limit, holds.record, shown, days)
+    counts = shown is not None and all(a <= shown.day <= b for a, b in [days] if a and b)
+    return told + await card_if_any(visit, shown, athlete) if counts else told
+
+
+async def card_if_any(visit: Visit, shown: SessionRecord | None, athlete: Membership) -> Outcome:
+    """Nothing of who has no version yet."""
+    try:
+        return await card(visit, shown, athlete) if shown else Outcome()
+    except UnknownThing:
+        return Outcome()
+
+
+async def all_taken_back(visit: Visit, athlete: Membership) -> Outcome:
+    """`Bente normal again`: whatever was ordered of them and stands."""
+    every = await standing_of(visit, athlete)
+    for one in every:
+        await visit.uow.orders.undo(one.id, visit.now)
+    shown = await in_hand(visit)
+    theirs = shown if shown and shown.group_id == athlete.group_id else None
+    gone = OrdersGone(athlete=athlete.person.name, none=not every)
+    return visit.told(gone) + await card_if_any(visit, theirs, athlete)
+
+
+async def standing_of(visit: Visit, athlete: Membership) -> list[CoachOrder]:
+    """All that was ordered of them and stands, for one session or for more; who is away stays so."""
+    at = (athlete.group_id, athlete.person_id)
+    sessions = [None, *(one.id for one in await at_hand(visit))]
+    found = [one for session in sessions for one in await visit.uow.orders.standing(*at, session)]
+    return [*{one.id: one for one in found if one.movement != AWAY}.values()]
 
 
 def owns_load(profile: Profile, kg: float) -> bool:
@@ -110,7 +152,9 @@ def as_written_there(order: Order, shown: SessionRecord) -> Order:
         return order
     written = {line.movement for line in lines_of(shown)}
     called = [one for one in written if one.split()[-1] == order.movement.split()[-1]]
-    return order.model_copy(update={"movement": called[0]}) if len(called) == 1 else order
+    if len(called) != 1:
+        return order
+    return order.model_copy(update={"movement": called[0], "called": order.movement})
 
 
 def alike(order: Order) -> Iterator[Order]:

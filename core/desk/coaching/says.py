@@ -2,7 +2,7 @@
 
 from datetime import date
 from decimal import Decimal
-from typing import Literal
+from typing import ClassVar, Literal
 
 from core.athletes.values import Side
 from core.desk.outcome import Said
@@ -218,6 +218,7 @@ class WeekEased(Said):
 class AskWhoseWeek(Said):
     """Ask whose week. `groups`: id and title of each that the visitor coaches."""
 
+    stands_alone: ClassVar[bool] = True
     monday: date
     yes: bool
     groups: tuple[tuple[int, str], ...]
@@ -235,6 +236,7 @@ class Ordered(Said):
 
     `lasts`: it counts for every session from `since` to `until`, for ever where these aren't told; else for the one of
     `title` and `day`. `seen`: they have a version of that one already.
+    `limit`: what goes of whatever line it is in.
     `counted`: a number was told beside what comes, which is worked out instead. `so_already`: they do just what they
     did before.
     """
@@ -251,8 +253,16 @@ class Ordered(Said):
     since: date | None
     until: date | None
     seen: bool
+    limit: str | None = None
     counted: bool = False
     so_already: bool = False
+
+
+class OnlyTheyTell(Said):
+    """To a coach whose words told of the bodies or the years of these athletes, beside what was done for them."""
+
+    athletes: tuple[str, ...]
+    words: tuple[str, ...]
 
 
 # Why an order in words changed nothing: it isn't clear what it means, is about rounds, is only possible in one session,
@@ -301,9 +311,10 @@ class BackTold(Said):
 
 
 class OrdersGone(Said):
-    """What was ordered in words for an athlete counts no longer."""
+    """What was ordered in words for an athlete counts no longer. `none`: nothing of the kind stood."""
 
     athlete: str
+    none: bool = False
 
 
 class OnlyFromThem(Said):
@@ -346,6 +357,7 @@ class AskWord(Said):
     `theirs`: it tells of what only the athlete tells of themselves. `asks`: it is a question, as it is said to them.
     """
 
+    stands_alone: ClassVar[bool] = True
     word: int
     person: int
     athlete: str
@@ -382,6 +394,7 @@ class WordToWhom(Said):
 class AskAnnounce(Said):
     """To a coach, before everybody reads their words: as they'd stand, and in which of their groups (id, title)."""
 
+    stands_alone: ClassVar[bool] = True
     word: int
     text: str
     groups: tuple[tuple[int, str], ...]

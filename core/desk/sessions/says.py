@@ -1,7 +1,7 @@
 """What is said to the coach about a session, posted or withdrawn, and the post in the group."""
 
 from datetime import date, datetime
-from typing import Literal
+from typing import ClassVar, Literal
 
 from core.desk.classes.says import ClassDate
 from core.desk.outcome import Said
@@ -258,6 +258,7 @@ class MoreOften(Said):
 class AskLine(Said):
     """Several lines may be meant by a change: which each is, and its words."""
 
+    stands_alone: ClassVar[bool] = True
     session_id: int
     revision: int
     wish: str
@@ -267,6 +268,7 @@ class AskLine(Said):
 class AskChangeOrNew(Said):
     """It may be a session, or a change of the one in hand. `group`: where that one stands already."""
 
+    stands_alone: ClassVar[bool] = True
     session_id: int
     text: str
     group: str | None

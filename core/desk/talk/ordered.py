@@ -6,6 +6,7 @@ from typing import Final
 from core.desk.coached import Roster, coached_athletes
 from core.desk.coaching.announcing import ask_word
 from core.desk.coaching.ordering import carry_out_order, not_clear
+from core.desk.coaching.says import OnlyTheyTell
 from core.desk.outcome import Outcome
 from core.desk.talk.not_got import left_over
 from core.desk.visit import Visit
@@ -25,17 +26,18 @@ async def as_order(visit: Visit, text: str, _: int | None) -> Outcome | None:
         return None
     looked_at = await in_view(visit, athletes)
     told = told_in(text, tuple(athletes), looked_at)
-    outcome = Outcome()
+    if not told.orders:
+        word = await word_to_them(visit, text, athletes[looked_at]) if looked_at else Outcome()
+        return word if word.says else None
+    outcome = words = Outcome()
     for one in told.orders:
         outcome += await carry_out_order(visit, one, athletes[one.person])
-    words = Outcome()
     for name in dict.fromkeys(one.person for one in told.orders):
         words += await word_to_them(visit, text, athletes[name])
-    if not told.orders and looked_at:
-        word = await word_to_them(visit, text, athletes[looked_at])
-        return word if word.says else None
+    theirs = OnlyTheyTell(athletes=tuple(athletes[one].person.name for one in told.of), words=told.why)
+    outcome += visit.told(theirs) if told.why else Outcome()
     left = () if words.says else told.left
-    return outcome + words + (await left_over(visit, left) if left else Outcome()) if told.orders else None
+    return outcome + words + (await left_over(visit, left) if left else Outcome())
 
 
 async def word_to_them(visit: Visit, text: str, athlete: Membership) -> Outcome:

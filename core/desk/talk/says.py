@@ -43,6 +43,12 @@ class NotGot(Said):
     revision: int = 0
 
 
+class HeldBack(Said):
+    """A word to post, behind a change that wasn't carried out whole: its coach looks first."""
+
+    words: str
+
+
 class NotYet(Said):
     """It was understood, and there is no way to do it so far. `act`: what was told, asked or wished."""
 

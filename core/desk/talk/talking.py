@@ -69,6 +69,7 @@ from core.desk.talk.own_lines import as_own_line
 from core.desk.talk.passing_on import as_for_coach, as_own_words
 from core.desk.talk.privacy import as_privacy
 from core.desk.talk.says import GoOnLater, WhatIsAsked
+from core.desk.talk.several import each_in_turn
 from core.desk.talk.undoing import as_undo
 from core.desk.today.breaks import BREAK
 from core.desk.today.easing import as_easing, tell_break
@@ -284,6 +285,7 @@ READINGS = (
     raise_alarm,
     as_minor,
     as_one_meant,
+    each_in_turn(understood),
     beside(as_common_question),
     as_for_coach,
     as_own_words,

@@ -4,6 +4,7 @@ from collections.abc import Iterable, Sequence
 from datetime import UTC, date, datetime
 
 from core.athletes.easing import easy_week_from
+from core.athletes.limits import limits
 from core.athletes.today import as_of, differing
 from core.athletes.values import Evidence, Profile
 from core.desk.days import today_in
@@ -49,7 +50,28 @@ async def as_counts(visit: Visit, profile: Profile, person_id: int, record: Sess
     if monday is not None:
         easy = easy_week_from(monday)
         profile = profile.model_copy(update={"different": (*profile.different, easy)})
-    return as_of(profile, day)
+    return as_of(await with_spared(visit, profile, person_id, record, day), day)
+
+
+async def with_spared(
+    visit: Visit, profile: Profile, person_id: int, record: SessionRecord, day: date
+) -> Profile:
+    """With what their coach wants left out of all their lines; nothing is taken as told of whoever told nothing."""
+    standing = await visit.uow.orders.standing(record.group_id, person_id, record.id, day)
+    spared = [name for one in standing if (name := spared_in(one.movement))]
+    if profile.limits is None or not spared:
+        return profile
+    return profile.model_copy(update={"limits": tuple(dict.fromkeys((*profile.limits, *spared)))})
+
+
+def spared_as(limit: str) -> str:
+    """What stands in the place of a movement where a coach leaves out what is in many lines."""
+    return f"*{limit}*"
+
+
+def spared_in(movement: str) -> str | None:
+    name = movement.strip("*")
+    return name if movement == spared_as(name) and any(one.id == name for one in limits()) else None
 
 
 async def orders_for(visit: Visit, record: SessionRecord) -> Orders:

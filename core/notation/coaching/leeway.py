@@ -14,7 +14,7 @@ _MAY: Final = r"(?:may|can|should|is allowed to|is free to)"
 _NOT: Final = r"(?:may not|can't|cannot|shouldn't|should not|must not|mustn't)"
 _GO: Final = r"(?:go(?:es|ing)?|lift(?:s|ing)?|us(?:e|es|ing)|tak(?:e|es|ing)|do(?:es|ing)?)"
 _HEAVIER: Final = (
-    r"heavier(?: (?:weights?|loads?))?(?: than (?:written|i write|the written load))?"
+    r"heav(?:ier|y)(?: (?:weights?|loads?))?(?: than (?:written|i write|the written load))?"
     r"(?: if (?:it|that) (?:suits|fits).*)?"
 )
 _FEWER: Final = (

@@ -27,7 +27,7 @@ _WISHES: tuple[tuple[Wish, str], ...] = (
     ("hold", rf"my {_OK} first (?:for|with) @{_VERSIONS}"),
     ("hold", rf"@{_VERSIONS} needs? my {_OK}(?: first)?"),
     ("hold", rf"(?:let me|i want to|i'd like to|i'll) (?:see|check|look at) @{_VERSIONS} first"),
-    ("look", rf"(?:show|show me|look at|see|what's|what is) @{_VERSIONS}"),
+    ("look", rf"(?:show|show me|look at|see|what's|what is) @{_VERSIONS}(?: first| 1st)?"),
     (
         "look",
         rf"@{_VERSIONS}|what(?:'s| does| is| will| would) @ (?:do|doing|get|getting)|how does @ do(?: it)?",

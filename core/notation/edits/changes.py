@@ -10,7 +10,7 @@ from core.notation.edits.editing import checked, edited, fact_in, lines_meant, n
 from core.notation.edits.renumbering import renumbered
 from core.notation.edits.retelling import names_a_part, retold
 from core.notation.edits.scoped import in_its_place, scopes_of
-from core.notation.edits.wordings import Edit, Wish, read_edits, read_wishes, told_of_line
+from core.notation.edits.wordings import Edit, Wish, for_all, read_edits, read_wishes, told_of_line
 
 
 class Unclear(NamedTuple):
@@ -84,6 +84,7 @@ def changed(
     `at`: the line that is meant. Nothing of the message is dropped without standing in `left` or `unclear`.
     """
     on = _On(movements, unit, carry)
+    message = for_all(message)
     return (_in_scope(text, message, on) if at is None else None) or _in_all(text, message, on, at)
 
 

@@ -11,6 +11,11 @@ _LONGEST = 160
 # What is said of a class is about the calendar.
 _CLASS = re.compile(r"\bclass(?:es)?\b", re.IGNORECASE)
 _ENDS = r"(?:,? (?:instead|please|pls|now|today|then|thanks|again))*"
+_FOR_ALL = re.compile(
+    r",? for (?:every(?:one|body)|all(?: of (?:them|us))?|the (?:whole )?group|them all)"
+    r"(?= and\b| please\b| pls\b|[.,!]|$)",
+    re.IGNORECASE,
+)
 _BEGINS = (
     r"(?:(?:ok|okay|no|wait|sorry|actually|hmm+|oh|oops|whoops|ugh|shit|damn|my bad|and|also"
     r"|please to|please|pls|hey|let'?s|can (?:you|we)|could (?:you|we)"
@@ -165,6 +170,11 @@ _NO = re.compile(r"\bnot\b", re.IGNORECASE)
 def says_it_is_wrong(text: str) -> bool:
     """`No, that's wrong`, `I meant the session from before`."""
     return "\n" not in text.strip() and bool(_WRONG.search(plain(text[:_LONGEST])))
+
+
+def for_all(text: str) -> str:
+    """The words without `for everyone`: what is changed in a session is changed for all."""
+    return _FOR_ALL.sub("", text)
 
 
 def sounds_like_a_change(text: str) -> bool:

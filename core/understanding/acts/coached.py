@@ -59,6 +59,8 @@ Step = Literal[
     "load",
     "number",
     "rounds",
+    "spare",
+    "normal",
     "rest",
     "away",
     "back",
@@ -68,6 +70,8 @@ Step = Literal[
 class Order(Act):
     """`movement`: the one that goes, `to` the one that comes, `way` how it is done if that is said (its variant).
 
+    `called`: how it was named, where the session has it under a name of its own.
+    `limit`: what of many lines goes, as `bellwether limits` lists it.
     `amount`: repetitions, metres, seconds or kilograms, in place of `instead_of` where a number is told for a number.
     `until`: a day or `always`. No `step`: what is ordered isn't clear.
     """
@@ -78,6 +82,8 @@ class Order(Act):
     movement: str | None = None
     to: str | None = None
     way: str | None = None
+    limit: str | None = None
+    called: str | None = None
     amount: float | None = None
     instead_of: float | None = None
     day: str | None = None

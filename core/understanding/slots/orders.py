@@ -1,5 +1,6 @@
 """What a coach orders for somebody, out of a stretch: which line, and what shall become of it."""
 
+import re
 import tomllib
 from collections.abc import Iterator, Mapping, Sequence
 from functools import cache
@@ -16,16 +17,18 @@ from core.understanding.slots.stretch import Stretch
 
 # So many words before and behind a name may say how it is done; the likelier first.
 _AROUND: Final = ((2, 0), (1, 0), (0, 3), (0, 2), (0, 0))
+_WHOSE: Final = re.compile(r"\b(?:his|her|their|hers) ")
 _LEAVES: Final = frozenset({"leave", "count", "keep"})
 # Between what says a step and the movement of it.
 _NEAR: Final = 4
 _OF_ALL: Final = frozenset(
-    {"easier", "harder", "bare", "written", "rest", "half", "fewer", "shorter", "away", "back"}
+    {"normal", "easier", "harder", "bare", "written", "rest", "half", "fewer", "shorter", "away", "back"}
 )
 # These are of no line.
-_OF_SOMEBODY: Final = frozenset({"away", "back"})
+_OF_SOMEBODY: Final = frozenset({"away", "back", "normal"})
 # Where one word may say several steps, what says most counts.
 _FIRST: Final = (
+    "normal",
     "back",
     "away",
     "shorter",
@@ -65,7 +68,8 @@ def order(stretch: Stretch) -> dict[str, Any]:
     if stretch.marks("part", "maybe_part", "condition") and not _movements(stretch) and not _is_back(stretch):
         return {}
     found = (
-        _swapped(stretch)
+        _spared(stretch)
+        or _swapped(stretch)
         or _stepped(stretch)
         or _counted(stretch)
         or _done_a_way(stretch)
@@ -74,6 +78,52 @@ def order(stretch: Stretch) -> dict[str, Any]:
     if found.get("step") == "away":
         return found | _away_till(stretch)
     return found | _when(stretch) if found else {}
+
+
+def explains(stretch: Stretch, fields: Mapping[str, Any]) -> bool:
+    """Whether the fields of an order say every movement and every number that is in its words."""
+    meant = {fields.get("movement"), fields.get("to")}
+    if any(one.movement not in meant for one in _movements(stretch)):
+        return False
+    if fields.get("step") == "amount" and any(_is_stood_on(stretch, one) for one in stretch.marks("thing")):
+        return False
+    if fields.get("step") == "rounds":
+        return True
+    told = {f"{fields[kind]:g}" for kind in ("amount", "instead_of") if fields.get(kind) is not None}
+    days_told = f"{fields.get('day') or ''} {fields.get('until') or ''}".split()
+    within = [
+        one
+        for one in stretch.marks()
+        if (one.quantity and f"{one.quantity.value:g}" in told) or (days_told and _is_when(stretch, one))
+    ]
+    return all(
+        token.kind != "number" or token.word in told or any(one.start <= at < one.end for one in within)
+        for at, token in enumerate(stretch.marked.text.tokens[stretch.start : stretch.end], stretch.start)
+    )
+
+
+def _is_when(stretch: Stretch, one: Mark) -> bool:
+    """A day, or how long."""
+    return one.value("day", "month", "short_day") is not None or (
+        one.quantity is not None and one in stretch.marks("span", "number", "date")
+    )
+
+
+def tells_why(stretch: Stretch) -> bool:
+    """Whether words tell of somebody's body or years, which only they can tell: `he has a bad disc`."""
+    of_body = stretch.marks("condition", "illness", "part", "maybe_part")
+    named = [place for one in _movements(stretch) for place in range(one.start, one.end)]
+    return any(one.start not in named for one in of_body) or (says(stretch, "aged") and _has_figure(stretch))
+
+
+def _has_figure(stretch: Stretch) -> bool:
+    return any(one.kind == "number" for one in stretch.marked.text.tokens[stretch.start : stretch.end])
+
+
+def _spared(stretch: Stretch) -> dict[str, Any]:
+    """`No jumping for Odd`: no line is named, but what is in many."""
+    found = [one for one in stretch.values("wish") if one not in _wishes()]
+    return {"step": "spare", "limit": found[0]} if len(found) == 1 and not _movements(stretch) else {}
 
 
 def _is_back(stretch: Stretch) -> bool:
@@ -131,6 +181,8 @@ def _swapped(stretch: Stretch) -> dict[str, Any]:
     one, other = named
     refused = [at for at, _, _ in _said(stretch, "not")]
     out = [at for at, _, step in _said(stretch, "steps") if step == "out"]
+    if all(each.refused or any(each.start - _NEAR <= at < each.start for at in out) for each in named):
+        return {}  # `no burpees, no runs`
     joined = any(one.end <= at < other.start for at, _, _ in _said(stretch, "for"))
     if other.refused or any(one.end <= at < other.start for at in (*refused, *out)):
         goes, comes = other, one
@@ -152,7 +204,8 @@ def _way(stretch: Stretch, named: Named) -> str | None:
     known = lexicon(catalogue())
     for before, behind in _AROUND:
         start, end = max(stretch.start, named.start - before), min(stretch.end, named.end + behind)
-        piece = read_piece(stretch.marked.text.words(start, end).lower(), 0, known, MassUnit.KG)
+        words = _WHOSE.sub("", stretch.marked.text.words(start, end).lower())
+        piece = read_piece(words, 0, known, MassUnit.KG)
         meaning = piece.meaning
         if meaning and not piece.unread and meaning.movement == named.movement and meaning.variant:
             return meaning.variant
@@ -243,8 +296,11 @@ def _counted(stretch: Stretch) -> dict[str, Any]:
     if loads := stretch.quantities("load"):
         return told | {"step": "load", "amount": loads[0].value}
     numbers = stretch.quantities("number", "reps", "distance", "span")
-    is_one = len(numbers) == 1 or (len(numbers) > 1 and says(stretch, "not"))
-    return told | {"step": "amount", "amount": numbers[0].value} if is_one else {}
+    told |= {"step": "amount", "amount": numbers[0].value} if numbers else {}
+    if len(numbers) == 1:
+        return told
+    is_changed = len(numbers) == 2 and says(stretch, "not")  # noqa: PLR2004 - one in place of the other
+    return told | {"instead_of": numbers[1].value} if is_changed else {}
 
 
 def _away_till(stretch: Stretch) -> dict[str, Any]:

@@ -24,13 +24,58 @@ async def test_each_who_is_named_gets_what_is_said_of_them(crew, ilse):
     assert "burpee" not in (await crew.coach.hears("Ilse, as I'd do it")).text
     await crew.coach.hears("Done for Bo")
     assert "burpee" in (await crew.coach.hears("Bo, as I'd do it")).text
-    await crew.coach.hears("I didn't get “make the push-ups 8 for everyone”")
+    await crew.coach.hears("stays as everybody saw it until you post this one")
+    assert "8 push-ups" in (await crew.coach.hears("Here's how I read it")).text
 
 
-async def test_what_stands_behind_an_order_and_is_none_is_quoted(crew, ilse):
-    await crew.coach.says("no burpees for Ilse. post it thurs 530pm")
+async def test_what_stands_behind_an_order_and_nobody_gets_is_quoted(crew, ilse):
+    await crew.coach.says("no burpees for Ilse. frobnicate the quux 17")
     await crew.coach.hears("Done for Ilse")
-    await crew.coach.hears("I didn't get “post it thurs 530pm”")
+    await crew.coach.hears("I didn't get “frobnicate the quux 17”")
+
+
+async def test_a_change_a_post_and_a_word_in_one_message_are_each_done(crew, ilse):
+    await crew.coach.says("Friday\n3 rounds for time\n10 push-ups\n200 m run")
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("make the push-ups 8 and post it fri 530pm. also tell ilse shes doing great")
+    assert "8 push-ups" in (await crew.coach.hears("Here's how I read it")).text
+    await crew.coach.hears("on Friday, 6 March at 17:30")
+    await crew.coach.presses("Send to Ilse", on=await crew.coach.hears("you are doing great"))
+    await ilse.hears("you are doing great")
+
+
+async def test_nothing_goes_out_behind_a_change_that_is_not_all_done(crew, ilse):
+    await crew.coach.says("Friday\n3 rounds for time\n10 push-ups\n200 m run")
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("make the quux 8, post it now")
+    await crew.coach.hears("I've changed nothing")
+    await crew.coach.hears("“post it now”: I haven't yet")
+    assert not any("Friday" in one.text for one in await crew.group.messages)
+
+
+async def test_of_several_lines_each_with_a_name_everybody_gets_their_own(crew, ilse):
+    await crew.coach.says("Ilse: no burpees\nBo: half the push-ups")
+    await crew.coach.hears("Done for Ilse")
+    assert "burpee" not in (await crew.coach.hears("Ilse, as I'd do it")).text
+    await crew.coach.hears("Done for Bo")
+    assert "burpee" in (await crew.coach.hears("Bo, as I'd do it")).text
+
+
+async def test_what_a_coach_leaves_out_of_all_lines_is_followed_and_taken_back(crew, ilse):
+    await crew.coach.says("no jumping for Ilse ever, she has a bad knee")
+    await crew.coach.hears("Ilse, in every session from now on: no jumping")
+    await crew.coach.hears("only Ilse can tell me")
+    await crew.coach.says("ilse normal again, as written")
+    await crew.coach.hears("Taken back: Ilse gets what I'd give them")
+    await crew.coach.says("ilse normal again")
+    await crew.coach.hears("nothing of yours stands for Ilse")
+
+
+async def test_several_are_gone_easy_on_with_what_only_they_can_tell(crew, ilse):
+    await crew.coach.says("ilse is over 70, bo is pregnant. go easy on them all week")
+    await crew.coach.hears("is an easy week for Ilse")
+    await crew.coach.hears("is an easy week for Bo")
+    await crew.coach.hears("as your reason, and keep nothing of it")
 
 
 @pytest.mark.parametrize("words", ["take it back for ilse", "undo that ilse thing!!"])

@@ -4,10 +4,19 @@ from collections.abc import Mapping
 from datetime import date
 from typing import Final
 
-from bot.words.text import fill, plural
+from bot.words.text import fill, listed, plural
+from bot.words.versions import limit_names
 from bot.words.wording import Button, Worded, wording
 from core.desk.coaching.commands import TakeOrdersBack
-from core.desk.coaching.says import AwayTold, BackTold, OnlyTheyErase, Ordered, OrderNotDone, OrdersGone
+from core.desk.coaching.says import (
+    AwayTold,
+    BackTold,
+    OnlyTheyErase,
+    OnlyTheyTell,
+    Ordered,
+    OrderNotDone,
+    OrdersGone,
+)
 
 _NOT_DONE: Final[Mapping[str, str]] = {
     "unclear": (
@@ -20,7 +29,7 @@ _NOT_DONE: Final[Mapping[str, str]] = {
     ),
     "one_session": (
         "A step easier or harder I can only take in a session that is there, so nothing has changed for {name}. Tap a line "
-        "below, or write <i>easy week for {name}</i>."
+        "below, or write <i>easy week for {name}</i>, or a limit that stays: <i>{name}: {goes} at most 20 kg</i>."
     ),
     "no_line": "There are no {goes} in {title}, so nothing has changed for {name}.",
     "more": "I can give {name} less than you wrote, never more, so nothing has changed. To have more of it, change the session.",
@@ -46,6 +55,7 @@ _STANDS: Final[Mapping[str, str]] = {
 @wording("en", Ordered)
 def ordered(said: Ordered) -> Worded:
     what = _STANDS.get(said.step, "your choice for the {goes}").format(goes=of_movement(said.movement))
+    what = limit_names([said.limit], {}) if said.limit else what
     text = (
         fill("<b>{name}</b>, {when}: {what}.", name=said.athlete, when=lasting(said), what=what)
         if said.lasts
@@ -124,8 +134,22 @@ def back_told(said: BackTold) -> Worded:
     return Worded(fill("<b>{name}</b> is counted in again.", name=said.athlete))
 
 
+@wording("en", OnlyTheyTell)
+def only_they_tell(said: OnlyTheyTell) -> Worded:
+    """Why is the coach's; what follows for their body each tells of themselves."""
+    quoted = listed([f"“{one}”" for one in said.words])
+    text = (
+        "I've taken {quoted} as your reason, and keep nothing of it: what a body needs only {names} can tell me, like <i>no "
+        "jumping</i>. To see a version first, write <i>hold</i> and the name."
+    )
+    return Worded(fill(text, quoted=quoted, names=listed(list(said.athletes))))
+
+
 @wording("en", OrdersGone)
 def orders_gone(said: OrdersGone) -> Worded:
+    if said.none:
+        text = "<b>{name}</b> gets what I'd give them: nothing of yours stands for {name}."
+        return Worded(fill(text, name=said.athlete))
     return Worded(fill("Taken back: <b>{name}</b> gets what I'd give them.", name=said.athlete))
 
 

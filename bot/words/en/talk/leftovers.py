@@ -14,6 +14,7 @@ from core.desk.profile.commands import ExportMine, ForgetMe, PassOn, TakeAsTold
 from core.desk.talk.says import (
     AnyTimeWillDo,
     GoOnLater,
+    HeldBack,
     HowItFeelsDecides,
     HowTheyJoin,
     LeftOver,
@@ -128,6 +129,12 @@ def left_over(said: LeftOver) -> Worded:
     quoted = listed([f"“{one}”" for one in said.words])
     rows = ((Button("Tell my coach", PassOn(word=said.word)),),) if said.word is not None else ()
     return Worded(fill("I didn't get {quoted}.", quoted=quoted), rows)
+
+
+@wording("en", HeldBack)
+def held_back(said: HeldBack) -> Worded:
+    text = "“{words}”: I haven't yet, as the change before it isn't all done. Look at the draft, then tell me once more."
+    return Worded(fill(text, words=said.words))
 
 
 # Honest, and with what there is instead.

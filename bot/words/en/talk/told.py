@@ -48,6 +48,8 @@ _as_it_is: Final = str
 FIELDS: Final[Mapping[str, Callable[[Any], str]]] = {
     "equipment": lambda value: things(value, MassUnit.KG),
     "limits": lambda value: limit_names(value, {}),
+    "limit": lambda value: limit_names([value], {}),
+    "called": _as_it_is,
     "side": _as_it_is,
     "sign": lambda value: SIGNS[value],
     "body_mass_kg": lambda value: f"{number(value)} kg",

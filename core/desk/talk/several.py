@@ -1,0 +1,89 @@
+"""A coach's message of several wishes: each is done or answered, in its order, or quoted."""
+
+from collections.abc import Awaitable, Callable, Sequence
+from typing import Final
+
+from core.desk.coached import WhoIsMeant, coached_athletes, coached_groups
+from core.desk.outcome import Outcome
+from core.desk.sessions.says import AskChangeOrNew, AskLine, NotAmended
+from core.desk.talk.asked import keeps
+from core.desk.talk.meant import ask_who
+from core.desk.talk.not_got import left_over, short
+from core.desk.talk.says import HeldBack, NotGot
+from core.desk.visit import Visit
+from core.notation.coaching.easing import read_easy_week
+from core.notation.coaching.leeway import read_leeway
+from core.notation.coaching.wishes import read_wish
+from core.notation.talk.chat import is_like_a_score
+from core.understanding.ordering import orders_in
+from core.understanding.several import Matter, matters
+
+Reading = Callable[[Visit, str, int | None], Awaitable[Outcome | None]]
+Answer = Callable[[Visit, str, int | None], Awaitable[Outcome]]
+# Said of a change that wasn't carried out whole: what follows it would go out as it isn't meant.
+_NOT_DONE: Final = (NotAmended, AskLine, AskChangeOrNew)
+
+
+def each_in_turn(read: Answer) -> Reading:
+    """The reading of a message whose wishes are each read by `read`; None where it holds one, or none can be read."""
+
+    async def as_several(visit: Visit, text: str, session: int | None) -> Outcome | None:
+        if not await coached_groups(visit) or await keeps(visit, "any_time"):
+            return None
+        found = await matters_of(visit, text)
+        return await in_its_order(visit, found, session, read) if len(found) > 1 else None
+
+    return as_several
+
+
+async def matters_of(visit: Visit, text: str) -> tuple[Matter, ...]:
+    """The wishes of a message; of several lines only where each begins one, as they are else a session."""
+    names = tuple(await coached_athletes(visit))
+
+    def is_whole(words: str) -> bool:
+        wished = read_wish(words, names) or read_leeway(words, names) or read_easy_week(words, names)
+        return bool(wished or orders_in(words, names) or is_like_a_score(words))
+
+    found = matters(text, names, is_whole)
+    is_list = "\n" not in text.strip() or all(one.about for one in found)
+    return found if is_list else ()
+
+
+async def of_one(
+    visit: Visit,
+    one: Matter,
+    session: int | None,
+    read: Answer,
+) -> Outcome | None:
+    """What comes of one wish; None where nobody gets it. Whom it means is asked of it alone."""
+    try:
+        outcome = await read(visit, one.words, session)
+    except WhoIsMeant as unclear:
+        return await ask_who(visit, one.words, session, unclear)
+    return None if any(isinstance(say.what, NotGot) for say in outcome.says) else outcome
+
+
+async def in_its_order(
+    visit: Visit,
+    found: Sequence[Matter],
+    session: int | None,
+    read: Answer,
+) -> Outcome | None:
+    """None where nothing of it can be read. What follows a change that isn't whole waits for it."""
+    told = Outcome()
+    got = waits = False
+    left: list[str] = []
+    for one in found:
+        held = waits and one.about == "post"
+        outcome = (
+            visit.told(HeldBack(words=short(one.words))) if held else await of_one(visit, one, session, read)
+        )
+        got = got or outcome is not None
+        if outcome is None:
+            left.append(one.words)
+            continue
+        told += (await left_over(visit, left) if left else Outcome()) + outcome
+        left = []
+        waits = waits or any(isinstance(say.what, _NOT_DONE) for say in outcome.says)
+    told += await left_over(visit, left) if left else Outcome()
+    return told if got else None

@@ -1,0 +1,170 @@
+"""A coach's message of several wishes, cut where the next begins: by its verb, or the name of whom it is about."""
+
+import re
+import tomllib
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from functools import cache
+from pathlib import Path
+from typing import Any, Final, NamedTuple
+
+from core.notation.people import find_name, spellings
+
+# Where a wish may end: behind a sentence or a comma, or before a joint.
+_GAP: Final = re.compile(
+    r"(?P<hard>(?<=[.!?])\s+|\s*;\s*|\s*\n+\s*)|\s*,\s*|\s+(?=(?:and|n|&|also|then|plus|but)\s)",
+    re.IGNORECASE,
+)
+_JOINT: Final = re.compile(r"^\W*(?:(?:and|n|&|also|then|plus|but)\s+)+", re.IGNORECASE)
+# What stands behind an order and tells why: `no rows he has a bad disc`; or in front: `he has one so no rows`.
+_WHY: Final = re.compile(
+    r"(?<!\blet)(?<!\buntil)(?<!\btill)(?<!\bif)(?<!\bwhen)(?<!\bwhat)(?<!\bthat)(?<!\bthan)(?<!\bas)\s+"
+    r"(?=(?:because|cause|cos|cuz|coz|since|as)\s+(?:he|she|they|of|her|his|their)|due to\s"
+    r"|(?:he|she|they)(?:['\u2019]?(?:s|re|ve))?\s+[a-z]{2,})|\s+so\s+(?=(?:no|not|only|skip|leave|give|please|pls|easy|go)\s)",
+    re.IGNORECASE,
+)
+_WORD: Final = re.compile(r"@|\w+")
+_TELL_ALL: Final = re.compile(
+    r"\W*(?:(?:please|pls|can you|could you)\s)*(?:tell|let) (?:everyone|everybody|them(?: all)?|the group|all)"
+    r"(?: know)?(?: pls| please)?\W*",
+    re.IGNORECASE,
+)
+# What stands for whoever was named before: `tell her to rest`, `show me hers`.
+_OF_WHOM: Final = {
+    "word": re.compile(r"\b(?:her|him)\b", re.IGNORECASE),
+    "ask": re.compile(r"\b(?:hers|his)\b", re.IGNORECASE),
+}
+_SAME: Final = re.compile(r"\W*(?:and |n |& )?(?:the )?same (?:goes )?(?:for|with) @\W*", re.IGNORECASE)
+
+IsWhole = Callable[[str], bool]
+
+
+class Matter(NamedTuple):
+    """A wish in its words, and what it is about: word, post, change, ask, people, class, or "" for none of these."""
+
+    about: str
+    words: str
+
+
+class _Piece(NamedTuple):
+    """Words between two gaps; `hard`: a sentence ended before them."""
+
+    start: int
+    end: int
+    hard: bool
+
+
+@cache
+def _table() -> Mapping[str, Any]:
+    table = tomllib.loads(Path(__file__).with_suffix(".toml").read_text(encoding="utf-8"))
+    begins = {tuple(one.split()): about for about, said in table["begins"].items() for one in said}
+    return {"begins": begins, **{kind: frozenset(said) for kind, said in table["words"].items()}}
+
+
+def matters(text: str, people: Sequence[str], is_whole: IsWhole) -> tuple[Matter, ...]:
+    """The wishes of a message, in its order; every word is in one of them.
+
+    `is_whole`: whether words about somebody say what becomes of them, so that the next name begins another wish.
+    """
+    found: list[Matter] = []
+    start = 0
+    for one in _pieces(text):
+        words = text[one.start : one.end]
+        about = about_what(words, people)
+        if found and not _begins_another(found[-1], Matter(about, words), people, is_whole, hard=one.hard):
+            found[-1] = Matter(found[-1].about or about, text[start : one.end])
+        else:
+            found.append(Matter(about, words))
+            start = one.start
+    bare = (one._replace(words=_JOINT.sub("", one.words).strip(" ,;")) for one in found)
+    return tuple(_referring(bare, people))
+
+
+def about_what(words: str, people: Sequence[str]) -> str:
+    """What a wish is about, by how it begins; what is to be changed for somebody is about them."""
+    said = _words(words, people)
+    begun = next((at for at, one in enumerate(said) if one not in _table()["beside"]), len(said))
+    begins = _table()["begins"]
+    sizes = range(min(len(said) - begun, max(map(len, begins))), 0, -1)
+    about = next((begins[key] for size in sizes if (key := tuple(said[begun : begun + size])) in begins), "")
+    if about in {"", "change"} and ("@" in said or (about and not _table()["them"].isdisjoint(said))):
+        return "people"
+    if not about and not _table()["class"].isdisjoint(said):
+        return "class"
+    return "" if about == "none" else about
+
+
+def sentences_of(text: str) -> Iterator[tuple[str, ...]]:
+    """The thoughts of each sentence: what stands between commas and joints, without these, and why it is so."""
+    found: list[str] = []
+    for one in _pieces(text):
+        thoughts = (_JOINT.sub("", part).strip(" .!,;") for part in _WHY.split(text[one.start : one.end]))
+        if one.hard and found:
+            yield tuple(found)
+            found = []
+        found += [words for words in thoughts if words]
+    if found:
+        yield tuple(found)
+
+
+def names_only(words: str, people: Sequence[str]) -> bool:
+    said = set(_words(words, people))
+    return "@" in said and said <= {"@", *_table()["beside"]}
+
+
+def _pieces(text: str) -> Iterator[_Piece]:
+    start, hard = 0, True
+    for gap in (*_GAP.finditer(text), None):
+        end = gap.start() if gap else len(text)
+        if text[start:end].strip():
+            yield _Piece(start, end, hard)
+        if gap:
+            hard = gap["hard"] is not None or (hard and not text[start:end].strip())
+            start = gap.end()
+
+
+def _begins_another(
+    last: Matter, one: Matter, people: Sequence[str], is_whole: IsWhole, *, hard: bool
+) -> bool:
+    """Whether a piece is a wish of its own beside what stands before it."""
+    said = set(_words(one.words, people))
+    if not one.about or names_only(one.words, people):
+        return False
+    begins: Mapping[tuple[str, str], Callable[[], bool]] = {
+        ("change", "change"): lambda: False,
+        ("word", "class"): lambda: hard,
+        ("word", "ask"): lambda: hard,
+        ("word", "people"): lambda: hard or is_whole(one.words),
+        ("people", "people"): lambda: (
+            "@" in said and not names_only(last.words, people) and is_whole(last.words)
+        ),
+        ("people", "change"): lambda: (
+            hard or said.isdisjoint(_table()["it"]) or not said.isdisjoint(_table()["all"])
+        ),
+    }
+    return begins.get((last.about, one.about), lambda: bool(last.about) or hard)()
+
+
+def _referring(found: Iterable[Matter], people: Sequence[str]) -> Iterator[Matter]:
+    """`Hold Siri, same for Gunn`: wished of the other, too; `pls tell everyone`: what was said just before."""
+    ordered = said = None
+    for one in found:
+        named = find_name(one.words, people)
+        before = find_name(ordered.words, people) if ordered else None
+        if named and before and _SAME.fullmatch(named.rest):
+            yield Matter("people", before.rest.replace("@", named.name))
+            continue
+        is_told = said and one.about == "word" and _TELL_ALL.fullmatch(one.words)
+        words = one.words
+        if before and named is None and one.about in _OF_WHOM:
+            words = _OF_WHOM[one.about].sub(before.name, words, count=1)
+        yield Matter("word", f"announce: {said.words}") if said and is_told else one._replace(words=words)
+        ordered = one if one.about == "people" else ordered
+        said = one
+
+
+def _words(text: str, people: Sequence[str]) -> list[str]:
+    """Folded, with `@` in the place of each name."""
+    folded = text.casefold().replace("\u2019", "'")
+    for name in sorted(spellings(people), key=len, reverse=True):
+        folded = re.sub(rf"(?<!\w){re.escape(name)}(?:'?s|'(?=\s|$))?(?!\w)", "@", folded)
+    return _WORD.findall(folded.replace("'", ""))

@@ -1,0 +1,82 @@
+"""Every number and every movement of a coach's message is in an order of whom it stands beside, or is quoted."""
+
+import re
+from itertools import product
+
+import pytest
+
+from core.understanding.ordering import told_in
+
+PEOPLE = ("Ilse", "Bo", "Siri")
+# What of its movements and numbers an order says; in other words it may be anything.
+SAID = {"row": "row", "burpee": "burpee", "run": "run", "swing": "swing", "plank": "plank"}
+ORDERS = (
+    "no rows",
+    "half the burpees",
+    "5 runs not 6",
+    "rows instead of planks",
+    "no swings this week",
+    "12 kg",
+    "15 min easy no clock",
+    "no burpees and 8 rows",
+    "lighter",
+)
+NUMBERS = re.compile(r"\d+")
+
+
+def accounted(told, words):
+    """The numbers and movements of a message that nothing of what came of it holds."""
+    orders = [one.model_dump(exclude={"act", "text", "person"}) for one in told.orders]
+    values = [value for one in orders for value in one.values()]
+    held = " ".join(f"{value:g}" if isinstance(value, float) else str(value) for value in values)
+    held += " ".join((*told.left, *told.why))
+    names = [name for name in SAID if name in words]
+    return [one for one in (*NUMBERS.findall(words), *names) if one not in held]
+
+
+@pytest.mark.parametrize(("of_ilse", "of_bo"), [*product(ORDERS, ORDERS)])
+def test_nothing_that_is_said_of_two_is_lost_or_given_to_the_other(of_ilse, of_bo):
+    words = f"Ilse {of_ilse}, Bo {of_bo}"
+    told = told_in(words, PEOPLE)
+    if not told.orders:
+        return
+    assert accounted(told, words) == []
+    for one in told.orders:
+        theirs = of_ilse if one.person == "Ilse" else of_bo
+        assert one.movement is None or one.movement in theirs
+        assert one.amount is None or f"{one.amount:g}" in theirs
+
+
+@pytest.mark.parametrize("reason", ["he's had a cold", "he moans", "cause he moans", "he has a bad disc"])
+def test_a_reason_is_no_order_and_hinders_none(reason):
+    told = told_in(f"Bo no rows {reason}", PEOPLE)
+    assert [(one.person, one.step, one.movement) for one in told.orders] == [("Bo", "out", "row")]
+    assert told.left == ()
+
+
+def test_what_is_told_of_a_body_is_told_apart():
+    told = told_in("Ilse has a bad disc, Siri is pregnant. go easy on them all week", PEOPLE)
+    assert {(one.person, one.step, one.day) for one in told.orders} == {
+        ("Ilse", "easier", "this week"),
+        ("Siri", "easier", "this week"),
+    }
+    assert told.of == ("Ilse", "Siri")
+
+
+def test_a_body_that_is_told_of_beside_somebody_elses_order_does_nothing_to_either():
+    told = told_in("Bo has a dodgy disc, Siri no swings", PEOPLE)
+    assert [one.person for one in told.orders] == ["Siri"]
+    assert told.why == ("Bo has a dodgy disc",)
+
+
+@pytest.mark.parametrize(
+    ("words", "step", "limit", "until"),
+    [
+        ("no jumping for Bo ever", "spare", "no-jumping", "always"),
+        ("Bo: nothing overhead till monday", "spare", "no-overhead", "monday"),
+        ("Bo normal again, as written", "normal", None, None),
+    ],
+)
+def test_a_coach_leaves_out_what_is_in_many_lines_or_takes_all_back(words, step, limit, until):
+    (order,) = told_in(words, PEOPLE).orders
+    assert (order.step, order.limit, order.until) == (step, limit, until)

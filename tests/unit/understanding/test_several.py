@@ -1,0 +1,92 @@
+"""A coach's message is cut where another wish begins, and every word of it is in one of them."""
+
+from itertools import pairwise, permutations
+
+import pytest
+
+from core.notation.coaching.wishes import read_wish
+from core.understanding.ordering import orders_in
+from core.understanding.several import matters
+
+PEOPLE = ("Ilse", "Bo", "Odd", "Gunn")
+
+
+def cut(text):
+    return matters(text, PEOPLE, lambda words: bool(orders_in(words, PEOPLE) or read_wish(words, PEOPLE)))
+
+
+@pytest.mark.parametrize(
+    ("text", "wishes"),
+    [
+        (
+            "drop the jog to 8 min and post thurs 530pm. also tell bo shes doing great",
+            [
+                ("change", "drop the jog to 8 min"),
+                ("post", "post thurs 530pm."),
+                ("word", "tell bo shes doing great"),
+            ],
+        ),
+        (
+            "ilse 5 runs not 6, bo no rows he has a bad disc, n make the run 300 for everyone",
+            [
+                ("people", "ilse 5 runs not 6"),
+                ("people", "bo no rows he has a bad disc"),
+                ("change", "make the run 300 for everyone"),
+            ],
+        ),
+        (
+            "gunn n odd are over 70, ilse is pregnant. go easy on them all week. bo no rows",
+            [
+                ("people", "gunn n odd are over 70, ilse is pregnant. go easy on them all week."),
+                ("people", "bo no rows"),
+            ],
+        ),
+        ("hold ilse, same for bo", [("people", "hold ilse"), ("people", "hold Bo")]),
+        (
+            "tues class is off next week, pls tell everyone",
+            [("class", "tues class is off next week"), ("word", "announce: tues class is off next week")],
+        ),
+        ("whos done it and who needs me", [("ask", "whos done it"), ("ask", "who needs me")]),
+    ],
+)
+def test_another_wish_begins_with_its_verb_or_with_somebody_else(text, wishes):
+    assert cut(text) == tuple(wishes)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "make it 12 min and 10 push-ups",
+        "swap burpees and squats for rows and lunges",
+        "Ilse and Bo no burpees",
+        "no burpees for Ilse, she was up all night",
+        "tell everyone to bring water, and that class is at 7",
+        "Ilse no burpees, make it rows",
+    ],
+)
+def test_what_goes_on_with_the_same_is_one_wish(text):
+    assert len(cut(text)) == 1
+
+
+STRETCHES = (
+    "make the run 300 m",
+    "post it at 6",
+    "tell ilse well done",
+    "bo no rows",
+    "ilse 5 burpees not 10",
+    "whos done it",
+)
+
+
+# Behind words that are passed on a question may be part of them.
+IN_TURN = [
+    said
+    for said in permutations(STRETCHES, 3)
+    if ("tell ilse well done", "whos done it") not in pairwise(said)
+]
+
+
+@pytest.mark.parametrize("said", IN_TURN)
+def test_wishes_in_any_order_are_cut_and_no_word_is_lost(said):
+    found = cut(", ".join(said))
+    assert [one.words for one in found] == list(said)
