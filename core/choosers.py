@@ -4,6 +4,7 @@ import gzip
 import json
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from functools import cached_property
 from pathlib import Path
 from typing import Any, Final
 
@@ -29,6 +30,18 @@ class Chooser:
         place = self.place
         rows = [place[fact] for fact in dict.fromkeys(found) if fact in place]
         return np.asarray((self.bias + self.speaks[rows].sum(axis=0, dtype=np.int32)) / self.scale)
+
+    def odds_of_only(self, found: Iterable[str]) -> float:
+        """The same where there is one name: many short lists of facts are added up more quickly without arrays."""
+        known = self._of_only
+        return (
+            float(self.bias[0] + sum(known[fact] for fact in dict.fromkeys(found) if fact in known))
+            / self.scale
+        )
+
+    @cached_property
+    def _of_only(self) -> Mapping[str, int]:
+        return dict(zip(self.place, self.speaks[:, 0].tolist(), strict=True))
 
     def chances(self, found: Iterable[str]) -> Numbers:
         """The chance of each name, where one of them is right; they add up to one."""

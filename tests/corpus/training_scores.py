@@ -13,7 +13,7 @@ import numpy as np
 from core.choosers import document_of, write_weights
 from core.movements.lookup import catalogue
 from core.notation.boards.session import read_session
-from core.notation.scores import numbers, said
+from core.notation.scores import numbers, said, spoken
 from core.notation.scores.choosing import (
     candidates,
     facts,
@@ -27,9 +27,9 @@ from core.notation.scores.choosing import (
 from core.notation.scores.choosing.candidates import Heard, Reading
 from core.notation.scores.choosing.choice import WEIGHTS
 from core.notation.scores.choosing.facts import Around, facts_of
-from core.notation.scores.numbers import with_signs_told
 from core.notation.scores.reading import LONGEST_SCORE
 from core.notation.scores.said import all_told
+from core.notation.scores.spoken import with_signs_told
 from core.notation.text import in_lines
 from core.scores.values import ReadScore, Score
 from core.scores.ways import Way, way_of
@@ -304,6 +304,7 @@ def _table(found: Sequence[Row]) -> tuple[list[str], Any, Any, Any]:
 CODE: Final = (
     numbers,
     said,
+    spoken,
     candidates,
     facts,
     of_each,

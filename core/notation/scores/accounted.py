@@ -1,10 +1,11 @@
 """Whether every number that may be of a score is in it, or is the session's own: what is left over is a doubt."""
 
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
+from functools import lru_cache
 from typing import Final
 
-from core.notation.scores.lines_told import count_of, in_a_round, named_lines
+from core.notation.scores.lines_told import count_of, first_named, in_a_round
 from core.notation.scores.numbers import Number
 from core.notation.scores.said import Told
 from core.scores.values import Score
@@ -17,13 +18,14 @@ _SAID: Final = ("best", "worst", "each", "average", "about", "effort", "stretch"
 _FROM_THERE: Final = frozenset({"left", "turn", "of", "span"})
 _MINUTE_S: Final = 60
 _NEAR: Final = 0.06
+_BLOCKS: Final = 64
 
 
 def left_over(said: Told, score: Score, block: Block, *, alone: bool = True) -> tuple[Number, ...]:
     """The numbers in the kind of its scores that nothing accounts for. `alone`: no other part is scored."""
-    known = tuple(sorted({*_of_score(score, block), *_of_block(block)}))
+    known = accounted(score, block)
     found = said.of("bare", *OWN[way_of(block)])
-    if any(_is_whole(one, found, said) and _is_near(one, known) for one in found):
+    if any(_is_whole(one, found, said) and is_near(one, known) for one in found):
         return ()
     behind = [one.value for one in found[1:]]
     if score.rounds is not None and sum(behind) in {score.reps, (score.reps or 0) % (in_a_round(block) or 1)}:
@@ -45,7 +47,12 @@ def _is_whole(one: Number, found: Sequence[Number], said: Told) -> bool:
 
 def accounts_for(one: Number, score: Score, block: Block) -> bool:
     """Whether a number is the score's, or the session's own."""
-    return _is_near(one, (*_of_score(score, block), *_of_block(block)))
+    return is_near(one, accounted(score, block))
+
+
+def accounted(score: Score, block: Block) -> frozenset[float]:
+    """Every number that is the score's, in whichever way it is told, or the session's own."""
+    return frozenset(_of_score(score, block)) | _of_block(block)
 
 
 def _of_score(score: Score, block: Block) -> Iterator[float]:
@@ -72,7 +79,9 @@ def _of_score(score: Score, block: Block) -> Iterator[float]:
         yield from (rounds, rounds + 1, (score.reps or 0) + rounds * (whole or 0))
 
 
-def _of_block(block: Block) -> Iterator[float]:
+@lru_cache(_BLOCKS)
+def _of_block(block: Block) -> frozenset[float]:
+    lines = (*block.buy_in, *block.lines, *block.cash_out)
     told = (
         block.rounds,
         block.minutes,
@@ -81,24 +90,23 @@ def _of_block(block: Block) -> Iterator[float]:
         block.work_s,
         block.rest_s,
         *block.scheme,
+        (block.cap_s or 0) / _MINUTE_S,
+        *(one for line in lines for one in (line.amount, line.amount_to, *line.loads_kg)),
     )
-    yield from (float(one) for one in told if one)
-    yield (block.cap_s or 0) / _MINUTE_S
-    for line in (*block.buy_in, *block.lines, *block.cash_out):
-        yield from (float(one) for one in (line.amount, line.amount_to, *line.loads_kg) if one)
+    return frozenset(float(one) for one in told if one)
 
 
 def _is_known(
-    one: Number, known: tuple[float, ...], said: Told, score: Score, block: Block, *, alone: bool
+    one: Number, known: Iterable[float], said: Told, score: Score, block: Block, *, alone: bool
 ) -> bool:
-    if _is_near(one, known):
+    if is_near(one, known):
         return True
     if way_of(block) is Way.LOAD and alone:
         return score.load_kg is None or one.value <= score.load_kg
-    named = next(named_lines(said.behind(one), block), None)
+    named = first_named(said.behind(one), block)
     return named is not None and named.start <= 1 and one.value <= (count_of(block.lines[named.line]) or 0)
 
 
-def _is_near(one: Number, known: tuple[float, ...]) -> bool:
+def is_near(one: Number, known: Iterable[float]) -> bool:
     values = [value for value in (one.value, one.second, one.value * 1000) if value]
     return not values or any(abs(value - other) < _NEAR for value in values for other in known)

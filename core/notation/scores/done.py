@@ -8,7 +8,7 @@ from core.measures import MassUnit
 from core.notation.scores import asking
 from core.notation.scores.each import counted, score_of
 from core.notation.scores.loads import read_load
-from core.notation.scores.rounds import rounds_score
+from core.notation.scores.round_counts import rounds_score
 from core.notation.scores.said import Told
 from core.notation.scores.wording import says
 from core.scores.values import ReadScore, Score

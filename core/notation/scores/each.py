@@ -9,27 +9,25 @@ from core.measures import AmountUnit, MassUnit
 from core.notation.scores import asking
 from core.notation.scores.numbers import Number
 from core.notation.scores.said import Told
-from core.notation.scores.times import MINUTE_S, bare_times, dotted
 from core.notation.scores.wording import says
 from core.scores.values import ReadScore, Score
 from core.scores.ways import Way, way_of
-from core.sessions.counting import is_held_so_long, times_in
+from core.sessions.counting import times_in
 from core.sessions.values import Block, Counts
 
-_ALL: Final = says("each_all")
-_STOPPED: Final = re.compile(
+ALL: Final = says("each_all")
+STOPPED: Final = re.compile(
     r"\b(?:then i quit|stopped|quit|gave up|called it|had to stop|left out|skipped|missed|bailed)\b"
 )
 # That there are fewer than was set is meant so.
-_FEWER: Final = re.compile(_STOPPED.pattern + r"|\b(?:only|just|dropped|cut|short|time ran out|had to|dnf)\b")
-_SIDES: Final = re.compile(r"\b(?:l|left)\b.*\b(?:r|right)\b|\b(?:r|right)\b.*\b(?:l|left)\b")
+_FEWER: Final = re.compile(STOPPED.pattern + r"|\b(?:only|just|dropped|cut|short|time ran out|had to|dnf)\b")
 _EITHER: Final = re.compile(
     r"\b(?:strict|kipp\w*|swinging|assisted|ugly|broken|negatives?|jumping|knees|banded|with (?:the )?band)\b|\bor\b"
 )
-_TOO_SHORT_S: Final = 15
+TOO_SHORT_S: Final = 15
 # A lone number that small may be of one of them (estimate).
 _LEAST_OF_EACH: Final = 4
-_Value = tuple[float, Number]
+Value = tuple[float, Number]
 
 
 def score_of(values: Sequence[float], unit: str, block: Block) -> Score:
@@ -52,13 +50,13 @@ def counted(value: float, unit: str) -> Score:
     return Score(**fields)
 
 
-def _times(block: Block) -> int | None:
+def times_of(block: Block) -> int | None:
     return times_in(block) or block.rounds
 
 
-def _expanded(said: Told, values: Sequence[_Value], block: Block) -> Iterator[float]:
+def _expanded(said: Told, values: Sequence[Value], block: Block) -> Iterator[float]:
     """`10 each`, `first 4 were 8, last 4 were 6`, `min 1-5 three`: a number for as many sets as it is told of."""
-    every = _times(block)
+    every = times_of(block)
     some = said.of("some", "turns")
     if some and len(some) == len(values):
         for one, (value, _) in zip(some, values, strict=True):
@@ -99,14 +97,14 @@ def _so_often(said: Told, one: Number) -> int | None:
     return earlier[-1].whole if is_told else None
 
 
-def _read(said: Told, values: Sequence[_Value], unit: str, block: Block) -> ReadScore | None:
+def read_values(said: Told, values: Sequence[Value], unit: str, block: Block) -> ReadScore | None:
     """The score of what is told of each; what doesn't add up, or is more than there was to do, is asked about."""
     if not values:
         return None
     if chosen := _told_itself(said, values, unit, block):
         return chosen
     each = list(_expanded(said, values, block))
-    every = _times(block)
+    every = times_of(block)
     score = score_of(each, unit, block)
     if every and len(each) > every:
         return asking.meant(score)
@@ -125,7 +123,7 @@ def _one_of_several(score: Score, block: Block) -> ReadScore:
     return asking.unreadable(block) if block.counts is None else ReadScore(score=score, sure=True)
 
 
-def _told_itself(said: Told, values: Sequence[_Value], unit: str, block: Block) -> ReadScore | None:
+def _told_itself(said: Told, values: Sequence[Value], unit: str, block: Block) -> ReadScore | None:
     """The sum, or the best or worst where that counts, told as such beside the others."""
     role = {None: "sum", Counts.BEST: "best", Counts.WORST: "worst"}[block.counts]
     named = [value for value in values if said.is_said(value[1], role)] or _their_sum(values, block)
@@ -139,7 +137,7 @@ def _told_itself(said: Told, values: Sequence[_Value], unit: str, block: Block) 
     score = score_of([named[-1][0]], unit, block)
     if block.counts is None and len(others) > 1 and sum(others) == named[-1][0]:
         return ReadScore(score=score_of(others, unit, block), sure=True)
-    is_list = block.counts is None and len(others) > 1 and len(others) == (_times(block) or len(others))
+    is_list = block.counts is None and len(others) > 1 and len(others) == (times_of(block) or len(others))
     return (
         asking.meant(score)
         if is_list and _is_plain_sum(named[-1][1], said)
@@ -147,7 +145,7 @@ def _told_itself(said: Told, values: Sequence[_Value], unit: str, block: Block) 
     )
 
 
-def _their_sum(values: Sequence[_Value], block: Block) -> list[_Value]:
+def _their_sum(values: Sequence[Value], block: Block) -> list[Value]:
     """`50, 48, 45, 45 (188)`, `62: 20 22 20`: the last of several, or the first, that all others make."""
     whole = sum(value for value, _ in values)
     if block.counts is not None or len(values) < 3:  # noqa: PLR2004 - two others at least
@@ -167,24 +165,24 @@ def read_counts(said: Told, block: Block, _: MassUnit) -> ReadScore | None:
     way = way_of(block)
     unit = {Way.CALORIES: "kcal", Way.DISTANCE: "m"}.get(way) or _unit_of_lines(block)
     both = said.of("metres", "bare")
-    is_list = unit == "m" and way is Way.COUNTS and len(both) > 1 and _one_list(said, both)
+    is_list = unit == "m" and way is Way.COUNTS and len(both) > 1 and is_one_list(said, both)
     if unit == "m" and (far := [(one.value, one) for one in both] if is_list else _values(said, "metres")):
-        return _read(said, far, "m", block)
+        return read_values(said, far, "m", block)
     if unit != "m" and way is Way.COUNTS and (far := _values(said, "metres")):
-        return _read(said, far, "m", block)
+        return read_values(said, far, "m", block)
     own = _values(said, "cal" if unit == "kcal" else "reps")
     if len(own) == 1 and not _values(said, "bare"):
-        return _read(said, own, unit, block)
+        return read_values(said, own, unit, block)
     if own and (unit == "kcal" or (len({value for value, _ in own}) == 1 and not _is_list(said))):
-        return _read(said, own, unit, block)
+        return read_values(said, own, unit, block)
     return _of_bare(said, unit, block)
 
 
 def _in_sets(said: Told, block: Block) -> Told:
     """`7s all three`: so many in each, and no seconds."""
-    every = _times(block)
+    every = times_of(block)
     of_each = [one for one in said.of("span") if re.fullmatch(r"[0-9]{1,3}s", one.text.strip())]
-    if not every or len(of_each) != 1 or not said.has(_ALL):
+    if not every or len(of_each) != 1 or not said.has(ALL):
         return said
     told = of_each[0]._replace(kind="times", value=float(every), second=float(of_each[0].text.strip()[:-1]))
     return Told(said.words, (told,), said.is_spoken)
@@ -197,7 +195,7 @@ def _unit_of_lines(block: Block) -> str:
     return units.pop() if len(units) == 1 else "reps"
 
 
-def _values(said: Told, *kinds: str) -> list[_Value]:
+def _values(said: Told, *kinds: str) -> list[Value]:
     return [(one.value, one) for one in said.of(*kinds)]
 
 
@@ -207,8 +205,8 @@ def _is_list(said: Told) -> bool:
 
 def _of_bare(said: Told, unit: str, block: Block) -> ReadScore | None:
     """Numbers with nothing behind them, or what was done: `20, 15, 7`, `12 squats`, `7 of the 20`."""
-    every = _times(block)
-    if of := _of_all(said, every):
+    every = times_of(block)
+    if of := of_all(said, every):
         # so many of the sets, and nothing of what they had
         sets = block.rounds and every and of[0].second in {every, None}
         return None if sets else ReadScore(score=counted(of[0].value, unit), sure=True)
@@ -221,10 +219,10 @@ def _of_bare(said: Told, unit: str, block: Block) -> ReadScore | None:
         return None
     if len(values) == 1 and _may_be_of_one(values[0], said, block):
         return None
-    return _doubted(_read(said, values, unit, block), values, said, block)
+    return _doubted(read_values(said, values, unit, block), values, said, block)
 
 
-def _whole_values(said: Told) -> list[_Value]:
+def _whole_values(said: Told) -> list[Value]:
     plain = [one for one in said.of("bare", "reps", "load") if one.kind != "load" or not one.unit]
     return [(one.value, one) for one in plain if one.value == one.whole]
 
@@ -232,39 +230,39 @@ def _whole_values(said: Told) -> list[_Value]:
 def _one_distance(said: Told) -> ReadScore | None:
     """`2450` are metres, `2.4` kilometres."""
     bare = said.of("bare")
-    if len(bare) != 1 or ("." not in bare[0].text and bare[0].value < _TOO_SHORT_S):
+    if len(bare) != 1 or ("." not in bare[0].text and bare[0].value < TOO_SHORT_S):
         return None
     far = bare[0].value * (1000 if "." in bare[0].text else 1)
     return ReadScore(score=counted(far, "m"), sure=True)
 
 
-def _may_be_of_one(told: _Value, said: Told, block: Block) -> bool:
+def _may_be_of_one(told: Value, said: Told, block: Block) -> bool:
     """Whether a lone number of several intervals may be that of one of them."""
     value, one = told
-    every = _times(block) or 1
+    every = times_of(block) or 1
     is_named = said.is_said(one, "each", "sum", "worst", "best")
     return every > 1 and way_of(block) is Way.COUNTS and not is_named and value < _LEAST_OF_EACH * every
 
 
-def _doubted(read: ReadScore | None, values: Sequence[_Value], said: Told, block: Block) -> ReadScore | None:
+def _doubted(read: ReadScore | None, values: Sequence[Value], said: Told, block: Block) -> ReadScore | None:
     """Asked about where other words stand between the numbers, or which of them count is open."""
     if read is None or read.score is None or not read.sure:
         return read
     if len(values) == 1:
         return asking.meant(read.score) if said.of("turn") and values[0][1].kind == "bare" else read
-    if len(values) == (_times(block) or 0):
+    if len(values) == (times_of(block) or 0):
         return read  # one of each set, whatever is said of them
     if any(said.is_said(one, "sum", "best", "worst") for _, one in values) or said.of("some", "turns"):
         return read
     beside = way_of(block) is Way.REPS and "(" in said.words
-    mixed = said.has(_EITHER) or beside or not _one_list(said, [one for _, one in values])
+    mixed = said.has(_EITHER) or beside or not is_one_list(said, [one for _, one in values])
     return asking.meant(read.score) if mixed else read
 
 
 _JOINT: Final = re.compile(r"(?:[\W_]|\b(?:and|plus|then|reps?|x|n|a half|sets?|in)\b)*")
 
 
-def _one_list(said: Told, found: Sequence[Number]) -> bool:
+def is_one_list(said: Told, found: Sequence[Number]) -> bool:
     gaps = [_without_turns(said, one, other) for one, other in itertools.pairwise(found)]
     return all(_JOINT.fullmatch(gap) and ". " not in gap for gap in gaps)
 
@@ -278,132 +276,7 @@ def _without_turns(said: Told, one: Number, other: Number) -> str:
     return gap
 
 
-def read_holds(said: Told, block: Block, _: MassUnit) -> ReadScore | None:
-    """Every set of holds, added up: `48 s, 41 s`, `10 10 9`; all of them where it says how long; of tries the best."""
-    values = _holds_in(said)
-    if way_of(block) is Way.HOLD:
-        return _best_hold(said, values, block)
-    sets = block.rounds or 1
-    if is_held_so_long(block) and len(values) <= 1 and said.has(_ALL):
-        return ReadScore(score=score_of([float(block.lines[0].amount or 0)] * sets, "s", block), sure=True)
-    if times := said.of("times"):
-        return ReadScore(score=score_of([times[0].second or 0] * times[0].whole, "s", block), sure=True)
-    read = _read(said, values, "s", block)
-    is_one = len(values) == 1 and not said.is_said(values[0][1], "each", "sum")
-    if read and read.score and is_one and block.counts is None:
-        return None
-    return read
-
-
-def _holds_in(said: Told) -> list[_Value]:
-    plain = [(one.value, one) for one in said.of("clock", "span") if not one.second]
-    bare = said.of("bare")
-    both = said.of("clock", "span", "bare")
-    if plain and bare and _one_list(said, both):
-        return [(dotted(one) or one.value, one) for one in both]  # `1:20 1:05 55`, `1:20 1.05`
-    if plain:
-        return plain
-    times = [(seconds, one) for seconds, one, is_plain in bare_times(said) if is_plain]
-    is_one = said.is_spoken and len(times) == 1 and len(bare) == 2  # noqa: PLR2004 - `one forty-five`
-    if len(bare) > 1 and len(times) != len(bare) and not is_one:
-        return [(dotted(one) or one.value, one) for one in bare]
-    return times or [(one.value, one) for one in bare]
-
-
-def _best_hold(said: Told, values: Sequence[_Value], block: Block) -> ReadScore | None:
-    if not values:
-        return None
-    best = [value for value in values if said.is_said(value[1], "best")] or list(values)
-    if len(best) > 1 and (said.has(_SIDES) or block.lines[0].per_side):
-        return asking.which_number(tuple(counted(value, "s") for value, _ in best[:2]))
-    value, one = max(best, key=lambda pair: pair[0])
-    score = counted(value, "s").model_copy(
-        update={"sets": tuple(v for v, _ in values) if len(values) > 1 else ()}
-    )
-    doubtful = one.kind == "bare" and value < _TOO_SHORT_S
-    return asking.meant(score) if doubtful else ReadScore(score=score, sure=True)
-
-
-def read_splits(said: Told, block: Block, _: MassUnit) -> ReadScore | None:
-    """The time of each interval; `did 4 of 5` where nobody timed them."""
-    clocks = [(one.value, one) for one in said.of("clock", "span") if not one.second]
-    values = clocks or [(seconds, one) for seconds, one, plain in _split_times(said) if plain]
-    values = [pair for pair in values if not _is_rest(pair[1], said)]
-    if values and (read := _read(said, values, "s", block)):
-        if read.score and read.sure and said.has(_STOPPED):
-            return read.model_copy(update={"score": _one_less(read.score, values, block)})
-        if read.sure or not _held(said, block):
-            return read
-    return _held(said, block)
-
-
-def _one_less(score: Score, values: Sequence[_Value], block: Block) -> Score:
-    """Who says that they left the fifth out, of whose five times four are told, missed one."""
-    every = _times(block)
-    return (
-        score.model_copy(update={"capped": True, "rounds": len(values)})
-        if every and len(values) < every
-        else score
-    )
-
-
-def _is_rest(one: Number, said: Told) -> bool:
-    return bool(re.match(r"\s?(?:rest|off|between)\b", said.behind(one)))
-
-
-def _split_times(said: Told) -> Iterator[tuple[float, Number, bool]]:
-    """`2.08 2.10`, `1 55 x3, 1 57`; lone numbers under a minute are seconds."""
-    bare = said.of("bare", "load")
-    at = 0
-    while at < len(bare):
-        one, other = bare[at], bare[at + 1] if at + 1 < len(bare) else None
-        paired = (
-            other
-            and said.gap(one, other) == " "
-            and one.value <= MINUTE_S
-            and re.match(r"[0-5][0-9]", other.text)
-        )
-        if (seconds := dotted(one)) is not None:
-            yield seconds, one, True
-        elif paired and other and one.value < MINUTE_S / 4:
-            yield one.value * MINUTE_S + other.value, other, True
-            at += 1
-        elif one.value >= _TOO_SHORT_S:
-            yield one.value, one, True
-        at += 1
-
-
-def _held(said: Told, block: Block) -> ReadScore | None:
-    """How many of them were done, where nobody timed them: `all five`, `did 4 of 5`."""
-    every = _times(block)
-    if every is None:
-        return None
-    done = _how_many(said, every)
-    if done is None or done > every:
-        return None
-    score = Score(value=float(done), unit="rounds", rounds=done, capped=done < every)
-    return ReadScore(score=score, sure=True)
-
-
-def _of_all(said: Told, every: int | None) -> tuple[Number, ...]:
+def of_all(said: Told, every: int | None) -> tuple[Number, ...]:
     """`4 of 5`, `8/10`."""
     tens = every == 10  # noqa: PLR2004 - `8/10` of ten, else how hard it was
     return said.of("of") or (said.of("ten") if tens else ())
-
-
-_DID: Final = re.compile(r"\b(?:did|only|managed|got)\s(?:the )?(?:first )?[0-9]")
-
-
-def _how_many(said: Told, every: int) -> int | None:
-    if of := _of_all(said, every):
-        return of[0].whole if of[0].second in {every, None} else None
-    if found := said.of("rounds", "sets"):
-        return found[-1].whole
-    bare = [one for one in said.of("bare") if one.value == one.whole]
-    if (
-        len(bare) == 1
-        and bare[0].whole <= every
-        and (re.match(r"\s?of them\b", said.behind(bare[0])) or said.has(_ALL) or said.has(_DID))
-    ):
-        return bare[0].whole
-    return every if not bare and not said.of("left", "turn") and said.has(_ALL) else None

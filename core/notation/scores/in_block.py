@@ -12,18 +12,20 @@ from core.notation.scores.asides import without_asides
 from core.notation.scores.choosing.candidates import Heard, Reading
 from core.notation.scores.choosing.checking import is_alike, opinion
 from core.notation.scores.done import read_done
-from core.notation.scores.each import read_counts, read_holds, read_splits
+from core.notation.scores.each import read_counts
 from core.notation.scores.lighter import is_lighter
-from core.notation.scores.lines_told import named_lines
+from core.notation.scores.lines_told import first_named
 from core.notation.scores.loads import heaviest, read_load
 from core.notation.scores.minutes import read_minutes
 from core.notation.scores.numbers import Number
 from core.notation.scores.other_names import names_another
 from core.notation.scores.plausible import implausible
 from core.notation.scores.remarks import Remarks, note, take_remarks
-from core.notation.scores.rounds import beyond_round, read_rounds
+from core.notation.scores.round_counts import beyond_round
+from core.notation.scores.rounds import read_rounds
 from core.notation.scores.said import Told, all_told, told
 from core.notation.scores.stretches import stretches
+from core.notation.scores.timed_each import read_holds, read_splits
 from core.notation.scores.times import made_by_others, read_time
 from core.notation.scores.wording import says
 from core.notation.talk.chat import NOT_COUNTED, NOT_FINISHED
@@ -223,7 +225,7 @@ def _take_numbers(strip: Strip, said: Told, block: Block) -> None:
         if one.kind in {"beside", "some"}:
             continue
         start = end if end and _JOINT.fullmatch(said.words[end : one.start]) else one.start
-        named = next(named_lines(said.behind(one), block), None)
+        named = first_named(said.behind(one), block)
         skipped = named and _JOINT.fullmatch(said.behind(one)[: named.start])
         end = one.end + (named.end if named and skipped else 0)
         strip.blank(start, end)

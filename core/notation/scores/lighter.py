@@ -9,7 +9,7 @@ from core.measures import MassUnit
 from core.movements.lookup import catalogue
 from core.movements.names import key
 from core.notation.names.catalogued import lexicon
-from core.notation.scores.lines_told import named_lines
+from core.notation.scores.lines_told import first_named, named_lines
 from core.notation.scores.loads import lightest
 from core.notation.scores.numbers import Number
 from core.notation.scores.said import Told
@@ -113,7 +113,7 @@ def _leaves_out(said: Told, block: Block) -> bool:
 def _is_fewer(one: Number, said: Told, block: Block) -> bool:
     """Whether less of a line is told than is written: of all that was done for time, or of each round of others."""
     behind = said.words[one.end :]
-    named = next(named_lines(behind, block), None)
+    named = first_named(behind, block)
     if named is None or named.start > 1 or not 0 < one.value < (block.lines[named.line].amount or 0):
         return False
     return way_of(block) is Way.TIME or _OF_EACH.match(behind[named.end :]) is not None

@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Iterator, Sequence
+from functools import lru_cache
 from typing import Final, NamedTuple
 
 from core.measures import AmountUnit
@@ -15,6 +16,7 @@ from core.sessions.values import Block, Line
 _SHORTEST_NAME: Final = 3
 _LONGEST_NAME: Final = 3
 _WORD: Final = re.compile(r"[a-z][a-z'-]*")
+_BEFORE_NAME: Final = re.compile(r"^[^a-z]*")
 
 
 class Named(NamedTuple):
@@ -48,8 +50,21 @@ def total(counts: Sequence[int | None]) -> int | None:
     return None if None in counts else sum(count for count in counts if count)
 
 
-def named_lines(words: str, block: Block) -> Iterator[Named]:
+# A message is read stretch by stretch, and of each by several: so many of its stretches and words are kept.
+_STRETCHES, _NAMES, _BLOCKS = 256, 2048, 64
+
+
+@lru_cache(_STRETCHES)
+def named_lines(words: str, block: Block) -> tuple[Named, ...]:
     """The lines that the words name, from the left."""
+    return tuple(_named(words, block))
+
+
+def first_named(words: str, block: Block) -> Named | None:
+    return next(iter(named_lines(words, block)), None)
+
+
+def _named(words: str, block: Block) -> Iterator[Named]:
     found = list(_WORD.finditer(words))
     at = 0
     while at < len(found):
@@ -67,16 +82,26 @@ def _named_at(words: str, found: Sequence[re.Match[str]], at: int, block: Block)
     return 1, None
 
 
+@lru_cache(_NAMES)
 def line_called(name: str, block: Block) -> int | None:
     """The index of the line that a name means: its movement, its own spelling on the board, or the end of either."""
     typed = key(in_flights(name))
     if len(typed) < _SHORTEST_NAME and name not in {"gm", "du", "dl"}:
         return None
-    meant = lexicon(catalogue()).exact(name)
-    for index, line in enumerate(block.lines):
-        spellings = (key(line.movement), key(re.sub(r"^[^a-z]*", "", line.written.lower())))
-        if meant and meant.movement == line.movement:
+    names = lexicon(catalogue())
+    meant = names.exact(name) or names.exact(names.written_out(name)[0])
+    for index, (movement, spellings) in enumerate(_spellings(block)):
+        if meant and meant.movement == movement:
             return index
         if any(one == typed or (len(typed) > _SHORTEST_NAME and one.endswith(typed)) for one in spellings):
             return index
     return None
+
+
+@lru_cache(_BLOCKS)
+def _spellings(block: Block) -> tuple[tuple[str, tuple[str, str]], ...]:
+    """Of each line its movement, and its names without what stands between words: the movement's and the board's."""
+    return tuple(
+        (line.movement, (key(line.movement), key(_BEFORE_NAME.sub("", line.written.lower()))))
+        for line in block.lines
+    )

@@ -6,11 +6,12 @@ from typing import Final
 from core.measures import MassUnit
 from core.notation.quantities import kilograms
 from core.notation.scores import asking
-from core.notation.scores.each import read_counts, read_splits
-from core.notation.scores.lines_told import named_lines
+from core.notation.scores.each import read_counts
+from core.notation.scores.lines_told import first_named, named_lines
 from core.notation.scores.loads import load_score
 from core.notation.scores.numbers import Number
 from core.notation.scores.said import Told
+from core.notation.scores.timed_each import read_splits
 from core.notation.scores.wording import says
 from core.scores.values import ReadScore, Score
 from core.sessions.counting import reps_in_round, reps_of, times_in
@@ -179,7 +180,7 @@ def _score(held: int, said: Told, block: Block) -> ReadScore:
 def _is_less(said: Told, block: Block) -> bool:
     """`8 swings from minute 6` of twelve."""
     for one in said.of("bare"):
-        named = next(named_lines(said.behind(one), block), None)
+        named = first_named(said.behind(one), block)
         if named and named.start <= 1 and one.value < (block.lines[named.line].amount or 0):
             return True
     return False

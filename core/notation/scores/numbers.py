@@ -1,13 +1,13 @@
 """Every number of a score in an athlete's words, with what it counts: `8:43`, `7 rounds`, `2 x 8 kg`, `4 of 5`.
 
-The shapes are a table (`wording.toml`); here is what each is worth, and number words become digits.
+The shapes are a table (`wording.toml`); here is what each is worth.
 """
 
 import re
 from collections.abc import Callable, Iterator
 from typing import Final, NamedTuple
 
-from core.notation.quantities import NUMBER_WORDS, metres
+from core.notation.quantities import metres
 from core.notation.scores.wording import SHAPES
 from core.notation.text import Strip
 
@@ -101,7 +101,7 @@ _WORTHS: Final[dict[str, _Worth]] = {
 
 
 def numbers_in(words: str) -> tuple[Number, ...]:
-    """Every number, from the left; `words` in lower case, with digits for number words (`in_digits`)."""
+    """Every number, from the left; `words` in lower case, with digits for number words (`spoken.py`)."""
     strip = Strip(words)
     return tuple(sorted(_found(strip), key=lambda one: one.start))
 
@@ -112,76 +112,3 @@ def _found(strip: Strip) -> Iterator[Number]:
             value, second = _WORTHS[worth](match)
             told = match.groupdict()
             yield Number(kind, value, match.start(), match.end(), match[0], second, told.get("u") or "")
-
-
-_ONES: Final = "one|two|three|four|five|six|seven|eight|nine"
-_TENS: Final = "twenty|thirty|forty|fourty|fifty|sixty|seventy|eighty|ninety"
-_WORTH: Final = {"zero": 0, **NUMBER_WORDS, "fourty": 40, "seventy": 70, "eighty": 80, "ninety": 90}
-_SAID: Final = "|".join(
-    word for word in _WORTH if " " not in word and word not in {"once", "twice", "both", "couple", "hundred", "one"}
-)  # fmt: skip
-_COUNTED: Final = (
-    r"rounds?|rds?|reps?|sets?|min\w*|sec\w*|hours?|miles?|kilo|kg|lb|short|left|more|extra|and|plus|full|complete"
-    r"|of (?:the )?[0-9]"
-)
-# From the third on.
-_NTH: Final = (
-    "third",
-    "fourth",
-    "fifth",
-    "sixth",
-    "seventh",
-    "eighth",
-    "ninth",
-    "tenth",
-    "eleventh",
-    "twelfth",
-)
-_SPOKEN: Final[tuple[tuple[re.Pattern[str], Callable[[re.Match[str]], str]], ...]] = (
-    (re.compile(rf"\b({_TENS})[\s-]({_ONES})\b"), lambda one: str(_WORTH[one[1]] + _WORTH[one[2]])),
-    (re.compile(rf"\bone\b(?=\s?(?:{_COUNTED})\b)|(?<=\+\s)one\b|(?<=(?:plus|inus) )one\b"
-                rf"|(?<=\band )one\b(?=\W*$)"), lambda _: "1"),
-    (re.compile(rf"(?:(?<=my )|(?<=the )|(?<=in ))({'|'.join(_NTH)})\b"
-                r"(?=\s(?:rounds?|rds?|min|set|interval|one|when)|[,.]|$)"),
-     lambda one: f"{_NTH.index(one[1]) + 3}th"),
-    (re.compile(rf"\b(?:{_SAID})\b"), lambda one: str(_WORTH[one[0]])),
-    (re.compile(r"\bone\s(?=[0-9]{2}\b)"), lambda _: "1 "),
-    (re.compile(r"(?<![0-9])\b(?:(?:(?P<n>[1-9])|a|one)\s)?hund(?:red|y)\b(?:\s(?:and\s)?(?P<k>[0-9]{1,2})\b(?!:))?"),
-     lambda one: str(int(one["n"] or 1) * 100 + int(one["k"] or 0))),
-    (re.compile(r"\b(?:(?:an?|1|one)\s)?minute and a half\b"), lambda _: "1.5 minutes"),
-    (re.compile(r"\b(?:(?:an?|1|one)\s)?minute and (?:a|one) quarter\b"), lambda _: "1 min 15 s"),
-    (re.compile(r"\b(?:(?:an?|1|one)\s)?minute and (?:three|3) quarters\b"), lambda _: "1 min 45 s"),
-    (re.compile(r"^\W*minute (?=[1-5][0-9]\b)"), lambda _: "1 minute "),
-    (re.compile(r"\bhalf an hour\b"), lambda _: "30 minutes"),
-    (re.compile(r"\b(?:an?|one)\s(?=(?:minute|min|hour|mile|round)\b)"), lambda _: "1 "),
-    (re.compile(r"\b([0-9]+) point ([0-9])\b"), lambda one: f"{one[1]}.{one[2]}"),
-    (re.compile(r"\b([0-9]+) and a quarter\s(?=min)"), lambda one: f"{one[1]} min 15 s, "),
-    (re.compile(r"\b([0-9]+) and three quarters\s(?=min)"), lambda one: f"{one[1]} min 45 s, "),
-    (re.compile(r"\b([0-9]+) (?:and )?(?:a half|1/2)\b"), lambda one: f"{one[1]}.5"),
-    (re.compile(r"\b([0-9]+) (rounds?|rds?|min(?:ute)?s?|hours?|miles?|km|k) (?:and )?(?:a )?half\b"),
-     lambda one: f"{one[1]}.5 {one[2]}"),
-    (re.compile(r"\bhalf (?:a|an)\s(?=minute)"), lambda _: "0.5 "),
-)  # fmt: skip
-_MARKS: Final = str.maketrans({"\N{THUMBS DOWN SIGN}": " failed ", "\N{WHITE HEAVY CHECK MARK}": " done "})
-
-
-_BETWEEN_CLOCKS: Final = re.compile(r"(?<=:[0-9]{2}),(?=[0-9]{1,2}:[0-9])")
-# Slips of the finger inside a number: `1o4`, `28;40`.
-_O_FOR_ZERO: Final = re.compile(r"(?<=[0-9])[oO](?=[0-9])|(?<=[0-9]:)[oO](?=[0-9])")
-_SEMICOLON: Final = re.compile(r"(?<=[0-9]);(?=[0-5][0-9](?![0-9]))")
-
-
-def with_signs_told(text: str) -> str:
-    """A thumb or a tick says something of the number beside it; a comma between two times parts them.
-
-    Slips of the finger inside a number are put right.
-    """
-    typed = _SEMICOLON.sub(":", _O_FOR_ZERO.sub("0", text.translate(_MARKS)))
-    return _BETWEEN_CLOCKS.sub(", ", typed)
-
-
-def in_digits(words: str) -> str:
-    """Number words as digits: `eight forty-three`, `one hundred and ten`, `9 and a half minutes`."""
-    for pattern, said in _SPOKEN:
-        words = pattern.sub(said, words)
-    return words

@@ -7,8 +7,16 @@ from typing import Final
 
 from core.measures import AmountUnit, MassUnit
 from core.notation.scores import asking
-from core.notation.scores.lines_told import before_line, count_of, in_a_round, line_called, named_lines, total
+from core.notation.scores.lines_told import (
+    before_line,
+    count_of,
+    first_named,
+    line_called,
+    named_lines,
+    total,
+)
 from core.notation.scores.numbers import Number
+from core.notation.scores.round_counts import beyond_round, rounds_score
 from core.notation.scores.said import Told
 from core.scores.values import ReadScore, Score
 from core.sessions.counting import reps_in_round, reps_of
@@ -30,16 +38,7 @@ _FILLER: Final = re.compile(
 # A person keeps up some forty light repetitions a minute at most (common practice, no source).
 _REPS_A_MINUTE: Final = 40
 _LONGEST_MIN: Final = 60
-# Nobody tells how far they ran more exactly.
-_TENS_OF_METRES: Final = 10
 _OTHERS: Final = ("clock", "span", "metres", "cal", "times", "load", "of")
-
-
-def rounds_score(rounds: int, reps: int, block: Block) -> Score:
-    """As value the rounds and the part of the next one, if a round can be counted."""
-    whole = in_a_round(block)
-    part = reps / whole if whole and reps else 0
-    return Score(value=round(rounds + part, 3), unit="rounds", rounds=rounds, reps=reps)
 
 
 def read_rounds(said: Told, block: Block, _: MassUnit) -> ReadScore | None:
@@ -111,7 +110,7 @@ def _before_turn(earlier: Sequence[Number], turn: Number, said: Told, block: Blo
     """`3 swings into round 7`: all before the swings, and three of them; a lone number counts by itself."""
     if not earlier:
         return 0
-    named = next(named_lines(said.words[earlier[0].end : turn.start], block), None)
+    named = first_named(said.words[earlier[0].end : turn.start], block)
     through = _through([(earlier[0].whole, named.line if named else None)], block)
     return through if isinstance(through, int) else earlier[0].whole
 
@@ -309,32 +308,6 @@ def _part_of_distance(rounds: int, metres: int, block: Block) -> ReadScore:
             return asking.part_of_line(score, rounds, metres, line.movement) if before else sure(score)
         before += count
     return asking.unreadable(block)
-
-
-def beyond_round(score: Score, block: Block) -> ReadScore | None:
-    """Repetitions that fill a whole round belong to the rounds: which was meant is asked."""
-    whole = in_a_round(block)
-    if not whole or score.rounds is None or score.reps is None:
-        return None
-    reps, metres = _parts_of_round(block)
-    in_words = " and ".join(
-        [*([f"{reps} repetitions"] if reps else []), *([f"{metres} m"] if metres else [])]
-    )
-    if score.reps < whole:
-        run = block.lines[-1]
-        into = score.reps - (whole - (count_of(run) or 0))
-        if run.unit is not AmountUnit.METRES or not reps or into <= 0:
-            return None
-        if into % _TENS_OF_METRES:
-            return asking.how_far_in_round(score.rounds, in_words)
-        return asking.part_of_line(score, score.rounds, into, run.movement)
-    more, rest = divmod(score.reps, whole)
-    return asking.beyond_round(rounds_score(score.rounds + more, rest, block), in_words)
-
-
-def _parts_of_round(block: Block) -> tuple[int, int]:
-    metres = sum(count_of(line) or 0 for line in block.lines if line.unit is AmountUnit.METRES)
-    return (in_a_round(block) or 0) - metres, metres
 
 
 def _in_reps(said: Told, block: Block) -> ReadScore | None:

@@ -7,7 +7,8 @@ from functools import cached_property
 from itertools import pairwise
 from typing import Final
 
-from core.notation.scores.numbers import Number, in_digits, numbers_in
+from core.notation.scores.numbers import Number, numbers_in
+from core.notation.scores.spoken import in_digits
 from core.notation.scores.wording import ROLES, says
 
 _PIECE: Final = re.compile(r"[.;!?](?=\s|$)|\s-\s|,(?=\s?[a-z])")

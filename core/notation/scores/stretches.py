@@ -4,7 +4,7 @@ import itertools
 import re
 from typing import Final
 
-from core.notation.scores.numbers import in_digits
+from core.notation.scores.spoken import in_digits
 
 # Ends of sentences and lines; a figure keeps its point.
 _END: Final = re.compile(r"[.!?;](?=\s|$)|\n+")

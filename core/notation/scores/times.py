@@ -1,4 +1,4 @@
-"""Times of work that is done for time, and what was done by those who didn't finish."""
+"""Times of work that is done for time."""
 
 import re
 from collections.abc import Iterator, Sequence
@@ -6,33 +6,18 @@ from typing import Final
 
 from core.measures import AmountUnit, MassUnit
 from core.notation.scores import asking
-from core.notation.scores.lines_told import line_called, named_lines, total
+from core.notation.scores.capped import CAPPED, MADE_IT, not_finished
 from core.notation.scores.numbers import Number
-from core.notation.scores.rounds import read_rounds, rounds_score
 from core.notation.scores.said import Told
-from core.notation.scores.wording import says
 from core.scores.values import Doubt, ReadScore, Score
-from core.sessions.counting import reps_in_all, reps_in_round, reps_of
-from core.sessions.values import Block, Format, Line
+from core.sessions.values import Block, Format
 
 MINUTE_S: Final = 60
-_CAPPED: Final = says("capped")
-_MADE_IT: Final = says("made_it")
 _OVER: Final = re.compile(r"\b(?:over|past|after|beyond) the (?:time )?cap\b")
-_DONE: Final = re.compile(r"\b(?:got|made it|was|finished|done|did|stopped|up)\b|\bat\b|\bon\b")
-_STOPPED: Final = re.compile(
-    r"\b(?:stopped|quit|gave up|bailed|had to stop|pulled out|ended"
-    r"|(?:ran|run|was|am|i'm) out of (?:steam|gas|puff|energy|legs))\b"
-)
-_REACHED: Final = re.compile(
-    r"\b(?:to|on|at|into|of|(?P<done>finished|completed|through|did|after|all of|all)) (?:the )?(?:(?:round|set) of )?"
-    r"(?P<n>[0-9]{1,3})(?(done)(?:s|'s)|(?:s|'s)?)\b"
-)
 # A bare number from there on is no number of minutes.
 _A_DISTANCE: Final = 400
 # A number beside a time is kilometres if it is as near to what was set.
 _NEAR_KM: Final = 2
-_NEARLY: Final = re.compile(r"\b(?:half|bit|some|part|most|nearly|almost|about|around|roughly)\b")
 _INSTEAD: Final = re.compile(r"\binstead\b|\bonly goes? to\b|\bcuts? out\b")
 # Between the two halves of a time: `8 43`, `two minutes and two`.
 _SPACE: Final = re.compile(r"\s(?:and\s)?")
@@ -42,18 +27,12 @@ def time_score(seconds: float) -> Score:
     return Score(value=seconds, unit="s", seconds=seconds)
 
 
-def capped_score(reps: int | None, block: Block) -> Score:
-    return Score(
-        value=None if reps is None else float(reps), unit="reps", reps=reps, seconds=block.cap_s, capped=True
-    )
-
-
 def read_time(said: Told, block: Block, unit: MassUnit) -> ReadScore | None:
     times = list(times_in(said, block))
     beyond = [one for one in times if block.cap_s is not None and one[0] > block.cap_s]
     if said.has(_OVER) and beyond:
         return asking.beyond_cap(block.cap_s or 0)
-    if stopped := _under_the_cap(said, block) or _not_finished(said, block, unit, times):
+    if stopped := _under_the_cap(said, block) or not_finished(said, block, unit, times):
         return stopped
     if slip := next((one for one in said.of("clock") if one.second), None):
         return asking.unsure(Doubt.IMPOSSIBLE, f"{slip.text.strip()} looks like a slip. What was your time?")
@@ -117,7 +96,7 @@ def times_in(said: Told, block: Block) -> Iterator[tuple[float, Number, bool]]:
 
 
 def _is_the_cap(one: Number, block: Block, said: Told) -> bool:
-    return one.value == block.cap_s and said.has(_CAPPED) and not said.has(_MADE_IT)
+    return one.value == block.cap_s and said.has(CAPPED) and not said.has(MADE_IT)
 
 
 def _seconds_behind(one: Number, said: Told) -> float:
@@ -188,224 +167,3 @@ def _is_other_distance(said: Told, block: Block) -> bool:
         far += [one.value * 1000] if is_in_km else []
     others = [one for one in far if abs(one - set_m[0]) > set_m[0] / 50]
     return said.has(_INSTEAD) or bool(others and len(others) == len(far) and "split" not in said.words)
-
-
-def _not_finished(
-    said: Told, block: Block, unit: MassUnit, times: Sequence[tuple[float, Number, bool]]
-) -> ReadScore | None:
-    within = [one for one in times if one[2] and (block.cap_s is None or one[0] < block.cap_s)]
-    reached = _reached(said, block)
-    ladder = not times and (reached is not None or _of_line(said, block) is not None)
-    finished = bool(said.of("clock")) and said.has(_MADE_IT) and not said.of("left")
-    if reached is not None and times and not said.of("clock"):
-        return asking.meant(capped_score(reached, block))  # `got to the 4s at 12 min`
-    fewer = _fewer_rounds(said, block)
-    left = said.of("left", "short")
-    if finished or not (said.has(_CAPPED) or fewer or ladder or (left and block.cap_s) or said.has(_STOPPED)):
-        return None
-    if said.has(_STOPPED) and not said.has(_CAPPED) and not fewer:
-        return _stopped(said, block)
-    if (
-        fewer
-        and not said.has(_CAPPED)
-        and ((within and block.cap_s) or (block.cap_s is None and not said.has(_STOPPED)))
-        and not left
-    ):
-        rounds = fewer[0]
-        return asking.stopped_after(rounds_done(rounds.whole, 0, block), rounds.whole, 0)
-    return _how_far(said, block, unit) or asking.how_far(capped_score(None, block))
-
-
-def _fewer_rounds(said: Told, block: Block) -> tuple[Number, ...]:
-    """`after round 3` tells of what was done, and of when a knee was felt too."""
-    if block.scheme or block.partial:
-        return ()
-    told = [one for one in said.of("rounds") if one.value < (block.rounds or 1)]
-    return tuple(
-        one for one in told if not one.text.startswith("after") or said.has(_STOPPED) or said.has(_CAPPED)
-    )
-
-
-def _how_far(said: Told, block: Block, unit: MassUnit) -> ReadScore | None:
-    whole = reps_in_all(block)
-    if done := _left(said, block, whole):
-        return _capped(done, block, whole)
-    if (of_line := _of_line(said, block)) is not None:
-        return _capped(of_line, block, whole)
-    if (rung := _reached(said, block)) is not None:
-        return _capped(rung, block, whole)
-    if said.of("rounds") or any(
-        said.gap(*pair).strip() in {"+", "plus"}
-        for pair in zip(said.of("bare"), said.of("bare")[1:], strict=False)
-    ):
-        return _after_rounds(said, block, unit)
-    told = [*said.of("reps", "cal", "bare"), *(one for one in said.numbers if said.is_said(one, "cap"))]
-    told = [one for one in told if one.kind in {"reps", "cal", "bare"} and not _is_cap_in_minutes(one, block)]
-    if said.of("turn"):
-        return None  # how much of which round isn't told in a way that is known
-    bare = [one for one in told if one.kind != "bare" or _is_told_at_cap(one, said)]
-    return _capped(bare[-1].whole, block, whole) if bare else None
-
-
-def _is_told_at_cap(one: Number, said: Told) -> bool:
-    """`got to 83`, `cap: 96`, `96 at the cap`."""
-    before = said.words[: one.start]
-    beside = not before.strip() or _AT_CAP.search(before)
-    return bool(beside or (_DONE.search(before) and not before.rstrip().endswith("of")))
-
-
-_AT_CAP: Final = re.compile(r"\b(?:cap(?:ped)?|finish(?:ed)?|dnf|time)[\s:,!-]{0,3}(?:at\s)?$")
-
-
-def _is_cap_in_minutes(one: Number, block: Block) -> bool:
-    return one.kind == "bare" and one.value * MINUTE_S == block.cap_s
-
-
-def _capped(reps: int, block: Block, whole: int | None) -> ReadScore:
-    if reps < 0 or (whole is not None and reps >= whole):
-        return asking.how_far(capped_score(None, block))
-    return ReadScore(score=capped_score(reps, block), sure=True)
-
-
-def _left(said: Told, block: Block, whole: int | None) -> int | None:
-    """What was left, told in repetitions or in rounds, away from all there was."""
-    left = said.of("left", "short")
-    if not left or whole is None:
-        return None
-    unit = left[-1].unit
-    in_round = reps_in_round(block)
-    if re.match(r"(?:full |whole )?(?:rounds?|rds?)\b", unit) and in_round:
-        return whole - in_round * left[-1].whole
-    return whole - left[-1].whole
-
-
-def _after_rounds(said: Told, block: Block, unit: MassUnit) -> ReadScore | None:
-    """All repetitions, as of anybody who is capped; the rounds where one has something else in it, like metres."""
-    read = read_rounds(said, block, unit)
-    if read is None or read.score is None:
-        return None
-    rounds, reps = read.score.rounds or 0, read.score.reps or 0
-    score = rounds_done(rounds, reps, block)
-    if not read.sure or _NEARLY.search(said.words):
-        return asking.stopped_after(score, rounds, reps)
-    if score.reps is not None and (whole := reps_in_all(block)) and score.rounds is None:
-        return _capped(score.reps, block, whole)
-    return ReadScore(score=score, sure=True)
-
-
-def rounds_done(rounds: int, reps: int, block: Block) -> Score:
-    whole = reps_in_round(block)
-    if whole is None:
-        done = rounds_score(rounds, reps, block)
-        return done.model_copy(update={"seconds": block.cap_s, "capped": True})
-    return capped_score(rounds * whole + reps, block)
-
-
-_THERE_DONE: Final = re.compile(r"\W*(?:done|finished|complete[d]?)\b")
-
-
-def _reached(said: Told, block: Block) -> int | None:
-    """`got down to the 3s, finished the 3 thrusters`: all rounds of a ladder before it, and what was done of that."""
-    match = _REACHED.search(said.words)
-    if match is None or not block.scheme or int(match["n"]) not in block.scheme:
-        return None
-    done = match["done"] or _THERE_DONE.match(said.words[match.end() :])
-    at = block.scheme.index(int(match["n"])) + bool(done)
-    if at >= len(block.scheme):
-        return None
-    before = total([reps_of(line, reps) for reps in block.scheme[:at] for line in block.lines])
-    if before is None:
-        return None
-    return before + _of_rung(said.words[match.end() :], block.scheme[at], block.lines, block)
-
-
-_OF_ALL: Final = re.compile(
-    r"(?<![0-9.:])(?P<n>[0-9]{1,4})\s?(?:reps?\s|repetitions?\s)?(?:/|of|out of)\s?(?P<k>[0-9]{2,4})(?![0-9.:])"
-)
-
-
-def _of_line(said: Told, block: Block) -> int | None:
-    """`got to the burpees, did 13 of 20`, `finished the lunges and 7 burpees`: all before it, and so many of it."""
-    whole = reps_in_all(block)
-    if (done := _OF_ALL.search(said.words)) and int(done["k"]) == whole:
-        return int(done["n"])
-    if block.scheme or (block.rounds or 1) > 1:
-        return None
-    of = said.of("of")
-    named = list(named_lines(said.words, block))
-    if named and of and block.lines[named[-1].line].amount == of[-1].second:
-        return _upto(named[-1].line, of[-1].whole, block)
-    if said.of("left", "short"):
-        return None
-    if said.has(_CAPPED) or _GOT_TO.search(said.words):
-        return _counted_line(said, block) or _line_alone(said, block)
-    return None
-
-
-_GOT_TO: Final = re.compile(r"\b(?:got|made it|up|was|down) (?:to|into|on)\b|\bonly the\b|\bafter the\b")
-_ALL_BUT: Final = re.compile(r"\b(?:only the|no|without the|all but the|everything but the|except the)\s$")
-_UP_TO: Final = re.compile(r"\b(?:after|finished|completed|done|through|did)(?: all)?(?: the)?\s$")
-
-
-def _line_alone(said: Told, block: Block) -> int | None:
-    """`only the burpees left`, `time's up after the push-ups`: one line is named, and no number of it."""
-    named = list(named_lines(said.words, block))
-    if len(named) != 1 or said.of("bare", "reps", "rounds", "clock"):
-        return None
-    before = said.words[: named[0].start]
-    if _ALL_BUT.search(before):
-        return _upto(named[0].line, 0, block)
-    return _upto(named[0].line + 1, 0, block) if _UP_TO.search(before) else None
-
-
-def _counted_line(said: Told, block: Block) -> int | None:
-    """`7 burpees`, `pull-up fourteen`: how many of a line, less than it has, beside whose name the number stands."""
-    for one in reversed(said.of("bare", "turn")):
-        line = _line_beside(one, said, block)
-        if line is not None and one.value < (reps_of(block.lines[line]) or 0):
-            return _upto(line, one.whole, block)
-    return None
-
-
-def _line_beside(one: Number, said: Told, block: Block) -> int | None:
-    behind = next(named_lines(said.behind(one), block), None)
-    if behind and re.fullmatch(r"\s?(?:of (?:the )?)?", said.behind(one)[: behind.start]):
-        return behind.line
-    before = list(named_lines(said.words[: one.start], block))[-1:]
-    return before[0].line if before and said.words[before[0].end : one.start].strip() in _OF_IT else None
-
-
-# Between the name of a line and how many of it were done.
-_OF_IT: Final = frozenset({"", "number", "no.", "#"})
-
-
-def _upto(line: int, done: int, block: Block) -> int | None:
-    before = total([reps_of(one) for one in block.lines[:line]])
-    return None if before is None else before + done
-
-
-def _of_rung(words: str, reps: int, lines: Sequence[Line], block: Block) -> int:
-    """What was done of the round that they reached, by the last line that is named behind it."""
-    named = list(named_lines(words, block))
-    if not named:
-        return 0
-    found = list(re.finditer(r"([0-9]{1,3})\s(?:of the |reps of )?([a-z][a-z-]+(?: [a-z][a-z-]+)?)", words))
-    counted = found[-1] if found else None
-    upto = sum(reps_of(line, reps) or 0 for line in lines[: named[-1].line])
-    of_it = counted and line_called(counted[2].strip(), block) == named[-1].line
-    return upto + (int(counted[1]) if counted and of_it else reps)
-
-
-def _stopped(said: Told, block: Block) -> ReadScore | None:
-    """`stopped at 45`: repetitions or a time? Only the athlete knows."""
-    if said.of("rounds") and (read := _after_rounds(said, block, MassUnit.KG)):
-        return read
-    reps = said.of("reps")
-    if reps:
-        return ReadScore(score=capped_score(reps[-1].whole, block), sure=True)
-    if times := said.of("clock", "span"):
-        # `12:40, then I gave up on life` is a time; `11 min, I ran out of steam` may be when they stopped.
-        is_when = times[0].kind == "span" or _STOPPED.search(said.words[: times[0].start])
-        return asking.how_far(capped_score(None, block)) if is_when else None
-    bare = said.of("bare")
-    return asking.finished_or_not(capped_score(bare[0].whole, block)) if bare else None

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from typing import Final, NamedTuple
 
+from core.measures import AmountUnit
 from core.notation.scores.choosing.candidates import Heard, Reading
 from core.notation.scores.choosing.choice import Chosen, ranked
 from core.notation.scores.choosing.facts import Around
@@ -15,8 +16,10 @@ SURE: Final = 0.85
 # A reading that the choice knows nothing of stands unless another is as likely.
 _SPEAKS_AGAINST: Final = 0.6
 _MAY_BE: Final = 0.15
+# From there on nothing is told, and no reading is shown.
+_NOTHING: Final = 0.55
 # That nothing is told at all speaks less against the rules than another reading.
-_LEAST: Final = 0.3
+_LEAST: Final = 0.4
 _NEAR: Final = 0.01
 
 
@@ -34,8 +37,10 @@ def opinion(read: Score | None, heard: Heard) -> Opinion:
         return Opinion(agrees=True, sure=None, likely=())
     found = ranked(heard)
     best = found[0]
-    may_be = found if best.reading is not None else ()
-    likely = tuple(one.reading for one in may_be if one.reading is not None and one.chance >= _MAY_BE)
+    told = [one for one in found if one.reading is not None]
+    is_told = best.reading is not None or best.chance < _NOTHING
+    least = _MAY_BE * sum(one.chance for one in told)
+    likely = tuple(one.reading for one in told if is_told and one.reading and one.chance >= least)
     sure = best.reading if best.chance >= SURE else None
     return Opinion(read is not None and _agrees(read, found), sure, likely)
 
@@ -52,5 +57,7 @@ def is_alike(one: Score, other: Score) -> bool:
     """Whether they would stand alike on a board."""
     if one.value is None or other.value is None or one.capped != other.capped:
         return one.value is other.value and one.capped == other.capped
+    if one.rounds is not None and one.unit == AmountUnit.REPS and not one.capped:
+        return one.rounds == other.rounds  # minutes that were held
     sets = not one.sets or not other.sets or one.sets == other.sets
     return abs(one.value - other.value) < _NEAR and sets

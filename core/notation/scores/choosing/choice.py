@@ -12,6 +12,7 @@ from core.notation.scores.choosing.candidates import Heard, Reading
 from core.notation.scores.choosing.facts import NOTHING, Around, of_number, of_reading
 from core.notation.scores.choosing.readings import readings
 from core.scores.values import Score
+from core.scores.ways import Way, way_of
 
 WEIGHTS: Final = Path(__file__).parent / "weights" / "weights.json.gz"
 
@@ -28,24 +29,27 @@ def ranked(heard: Heard) -> tuple[Chosen, ...]:
     found: Sequence[Reading | None] = (None, *readings(heard))
     odds = np.array(list(_odds(found, Around(heard), _chooser())))
     grown = np.exp(odds - odds.max())
-    return _by_score(zip(found, grown / grown.sum(), strict=True))
+    return _by_score(zip(found, grown / grown.sum(), strict=True), way_of(heard.block))
 
 
 def _odds(found: Iterable[Reading | None], around: Around, chooser: Chooser) -> Iterator[float]:
     @cache
     def of(at: int, role: str) -> float:
-        return float(chooser.odds(of_number(around, at, role))[0])
+        return chooser.odds_of_only(of_number(around, at, role))
 
     for reading in found:
         uses = dict(reading.uses) if reading else {}
-        own = float(chooser.odds(of_reading(around, reading))[0])
+        own = chooser.odds_of_only(of_reading(around, reading))
         yield own + sum(of(at, uses.get(at, NOTHING)) for at in range(len(around.numbers)))
 
 
-def _by_score(found: Iterable[tuple[Reading | None, float]]) -> tuple[Chosen, ...]:
-    together: dict[Score | None, list[tuple[float, Reading | None]]] = {}
+def _by_score(found: Iterable[tuple[Reading | None, float]], way: Way) -> tuple[Chosen, ...]:
+    """Of minutes that were held only how many they were is told apart."""
+    together: dict[Score | int | None, list[tuple[float, Reading | None]]] = {}
     for reading, chance in found:
-        together.setdefault(reading.score if reading else None, []).append((float(chance), reading))
+        score = reading.score if reading else None
+        told = score.rounds if score and way is Way.MINUTES and score.rounds is not None else score
+        together.setdefault(told, []).append((float(chance), reading))
     best = [
         Chosen(max(same, key=lambda one: one[0])[1], sum(chance for chance, _ in same))
         for same in together.values()

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from functools import cached_property
 from typing import Final
 
-from core.notation.scores.accounted import accounts_for
+from core.notation.scores.accounted import accounted, is_near
 from core.notation.scores.choosing.candidates import Heard, Reading
 from core.notation.scores.lines_told import named_lines
 from core.notation.scores.numbers import Number
@@ -22,6 +22,8 @@ _NEAR: Final = 4
 _MINUTE_S: Final = 60
 # Somebody runs so many metres while they do one repetition (estimate; only to compare times).
 _METRES_A_REP: Final = 5
+# In half powers of two: beyond these nobody is so quick or so slow.
+_QUICKEST, _SLOWEST = -4, 8
 _TELLING: Final = words_of("telling") | words_of("of_each")
 _STOPPING: Final = words_of("stopping")
 _SENTENCE: Final = re.compile(r"[.;!?](?=\s)")
@@ -71,6 +73,11 @@ class Around:
         return all(word in _TELLING or word in _STOPPING for word in words)
 
     @cached_property
+    def put_right(self) -> tuple[int, ...]:
+        """Where it says that something is put right."""
+        return tuple(match.start() for match in _AGAIN.finditer(self.said.words))
+
+    @cached_property
     def numbers(self) -> tuple[tuple[str, ...], ...]:
         """Of each number all that is known of it."""
         return tuple(tuple(self._about(at)) for at in range(len(self.said.numbers)))
@@ -89,7 +96,35 @@ class Around:
         strange = self._strange(one)
         yield from (f"strange {min(strange, 4)}", f"strange {min(strange, 2)} {kind}")
         yield f"sentence {self._sentence(one)}"
+        yield from (f"clause {word}" for word in set(self._clause(one)) if word not in _TELLING)
+        yield from (f"sums {fact}" for fact in self._sums(at))
+        yield from (f"rank {fact} {self.way}" for fact in self._rank(one))
         yield from (f"like {like}" for like in _like(one, self.block))
+
+    def _sums(self, at: int) -> Iterator[str]:
+        """Whether it is told once more, or those before or behind it add up to it."""
+        values = [one.value for one in self.said.numbers]
+        before, behind = values[:at], values[at + 1 :]
+        if values[at] in before:
+            yield "again"
+        if values[at] in behind:
+            yield "once more later"
+        if any(values[at] == sum(before[first:]) for first in range(len(before) - 1)):
+            yield "of those before"
+        if any(values[at] == sum(behind[:last]) for last in range(2, len(behind) + 1)):
+            yield "of those behind"
+
+    def _rank(self, one: Number) -> Iterator[str]:
+        """Whether it is the greatest or least of those in the kind of the block's scores."""
+        others = [other.value for other in self.said.numbers if other.kind in self.own and other is not one]
+        if not others or one.kind not in self.own:
+            return
+        if one.value >= max(others):
+            yield "most"
+        if one.value <= min(others):
+            yield "least"
+        if min(others) < one.value < max(others):
+            yield "amid"
 
     def _strange(self, one: Number) -> int:
         """How many words stand in its clause with which no score is told."""
@@ -179,7 +214,8 @@ def _of_left(around: Around, reading: Reading) -> Iterator[str]:
     left = [at for at in range(len(around.numbers)) if at not in uses]
     numbers = around.said.numbers
     own = [at for at in left if numbers[at].kind in around.own]
-    unknown = [at for at in left if not accounts_for(numbers[at], reading.score, around.block)]
+    known = accounted(reading.score, around.block)
+    unknown = [at for at in left if not is_near(numbers[at], known)]
     yield from (f"left {min(len(own), 4)}", f"left {min(len(own), 4)} {around.way}")
     yield f"unknown {min(len(unknown), 4)}"
     for at in unknown:
@@ -211,23 +247,24 @@ def _of_place(around: Around, uses: Mapping[int, str]) -> Iterator[str]:
     if not uses:
         return
     first, last = around.said.numbers[min(uses)], around.said.numbers[max(uses)]
-    words = around.said.words
     yield f"used {len(uses)} of {min(len(around.numbers), 8)}"
     yield f"together {max(uses) - min(uses) + 1 == len(uses)}"
     between = {word for start, end, word in around.tokens if first.end <= start and end <= last.start}
     yield from (f"between {word}" for word in between)
     yield f"between {min(len(between), 6)}"
-    for place, stretch in (
-        ("before", words[: first.start]), ("amid", words[first.start : last.end]), ("behind", words[last.end :]),
-    ):  # fmt: skip
-        if _AGAIN.search(stretch):
-            yield f"put right {place}"
+    again = around.put_right
+    if any(at < first.start for at in again):
+        yield "put right before"
+    if any(first.start <= at < last.end for at in again):
+        yield "put right amid"
+    if any(at >= last.end for at in again):
+        yield "put right behind"
 
 
 def _pace(score: Score, block: Block) -> str | None:
     """How quick it would be for what there is to do, in steps of half a power of two."""
     if score.unit == "s" and score.seconds:
-        return f"s {_step(score.seconds / _work(block))}"
+        return f"s {max(min(_step(score.seconds / _work(block)), _SLOWEST), _QUICKEST)}"
     if score.unit == "rounds" and block.minutes:
         whole = reps_in_all(block) or 10 * len(block.lines)
         return f"rounds {_step((score.value or 0) * whole / block.minutes)}"

@@ -1,6 +1,8 @@
 """What each set, interval or attempt had, and what of it is the score: all, or the best or worst as the coach says."""
 
-from collections.abc import Iterator, Sequence
+import re
+from collections.abc import Iterator, Mapping, Sequence
+from typing import Final
 
 from core.measures import AmountUnit
 from core.notation.scores.choosing.candidates import Heard, Reading, as_uses, runs
@@ -23,10 +25,43 @@ def each_of(
             yield Reading(score_of(list(values) * every, unit, block), as_uses(run, "each"), f"{how} each")
         return
     yield Reading(_of_sets(values, unit, block), as_uses(run, "set"), how)
+    if len(values) == 2 and 1 < values[0] < every:  # noqa: PLR2004 - how many of them, and what each had
+        of_some = _of_sets([values[1]] * int(values[0]), unit, block)
+        yield Reading(of_some, ((run[0], "rounds"), (run[1], "each")), f"{how} each of some")
     for whole, others in ((-1, values[:-1]), (0, values[1:])):
         if len(others) > 1 and values[whole] == sum(others):
             uses = tuple((at, "sum" if at == run[whole] else "set") for at in run)
             yield Reading(_of_sets(others, unit, block), uses, f"{how} and their sum")
+
+
+_ORDINAL: Final = re.compile(
+    r"\b(?:(?P<n>[1-9])(?:st|nd|rd|th)|(?P<word>first|second|third|fourth|fifth|last))\b"
+)
+_IN_ORDER: Final = ("first", "second", "third", "fourth", "fifth")
+# Between which one it was and what it had.
+_TO_NUMBER: Final = 20
+
+
+def one_put_right(
+    run: Sequence[int], told: Mapping[int, float], heard: Heard, unit: str, how: str
+) -> Iterator[Reading]:
+    """`12 10 8 8, sorry first is 13`: a list, of which one is told anew behind it."""
+    if len(run) < 2:  # noqa: PLR2004 - a list
+        return
+    for match in _ORDINAL.finditer(heard.said.words, heard.numbers[run[-1]].end):
+        at = next((one for one in sorted(told) if heard.numbers[one].start >= match.end()), None)
+        place = len(run) - 1 if match["word"] == "last" else _place(match)
+        if at is None or place >= len(run) or heard.numbers[at].start - match.end() > _TO_NUMBER:
+            continue
+        values = [told[at] if one == place else told[each] for one, each in enumerate(run)]
+        kept = [each for one, each in enumerate(run) if one != place]
+        yield Reading(
+            _of_sets(values, unit, heard.block), as_uses((*kept, at), "set"), f"{how}, one put right"
+        )
+
+
+def _place(match: re.Match[str]) -> int:
+    return int(match["n"]) - 1 if match["n"] else _IN_ORDER.index(match["word"])
 
 
 def _of_sets(values: Sequence[float], unit: str, block: Block) -> Score:
@@ -44,6 +79,7 @@ def as_counts(heard: Heard) -> Iterator[Reading]:
     }
     for run in runs(sorted(counts)):
         yield from each_of([counts[at] for at in run], run, unit, heard.block, "counts")
+        yield from one_put_right(run, counts, heard, unit, "counts")
     for at, one in enumerate(heard.numbers):
         if one.kind == "times" and one.second:
             score = score_of([one.second] * one.whole, unit, heard.block)

@@ -6,7 +6,7 @@ from typing import Final
 from core.notation.scores.choosing.candidates import Heard, Reading
 from core.notation.scores.minutes import reps_held
 from core.scores.values import Score
-from core.sessions.counting import times_in
+from core.sessions.counting import reps_in_round, times_in
 from core.sessions.values import Block
 
 _MINUTE_S: Final = 60
@@ -25,14 +25,15 @@ def as_minutes(heard: Heard) -> Iterator[Reading]:
             continue
         for held, role in ((int(count), "rounds"), (int(count) - 1, "nth"), (every - int(count), "left")):
             yield Reading(_held(held, heard.block), ((at, role),), f"held, {role}")
-            if role != "left":
+            if role != "left" and held < every:
                 yield from _and_more(at, held, role, heard)
 
 
 def _and_more(rounds: int, held: int, role: str, heard: Heard) -> Iterator[Reading]:
-    """`13 done, the 14th I only got 11`."""
+    """`13 done, the 14th I only got 11`: less than all of it has."""
+    whole = reps_in_round(heard.block) or 0
     for at, one in enumerate(heard.numbers):
-        if at > rounds and one.kind != "clock" and one.value == one.whole:
+        if at > rounds and one.kind != "clock" and one.value == one.whole and one.whole < whole:
             uses = ((rounds, role), (at, "more"))
             yield Reading(_held(held, heard.block, one.whole), uses, f"held, {role} and more")
 

@@ -9,7 +9,7 @@ from core.measures import AmountUnit
 from core.notation.scores.choosing.candidates import Heard, Reading, Uses
 from core.notation.scores.lines_told import Named, before_line, count_of, in_a_round, named_lines, total
 from core.notation.scores.numbers import Number
-from core.notation.scores.rounds import rounds_score
+from core.notation.scores.round_counts import rounds_score
 from core.sessions.counting import reps_in_round
 from core.sessions.values import Block
 

@@ -1,16 +1,18 @@
 """Times in every way in which numbers tell them, and what was done by those who didn't finish."""
 
+import itertools
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 from typing import Final, NamedTuple
 
+from core.notation.scores.capped import capped_score, rounds_done
 from core.notation.scores.choosing.candidates import Heard, Reading, as_uses, runs
-from core.notation.scores.choosing.of_each import each_of
+from core.notation.scores.choosing.of_each import each_of, one_put_right
 from core.notation.scores.choosing.of_rounds import places, upto_lines
 from core.notation.scores.each import counted
 from core.notation.scores.numbers import Number
 from core.notation.scores.said import Told
-from core.notation.scores.times import MINUTE_S, capped_score, dotted, rounds_done, time_score
+from core.notation.scores.times import MINUTE_S, dotted, time_score
 from core.sessions.counting import reps_in_all
 
 # More minutes than these are told in hours.
@@ -27,13 +29,39 @@ class _Time(NamedTuple):
 
 
 def as_time(heard: Heard) -> Iterator[Reading]:
-    for one in _times(heard):
+    times = list(_times(heard))
+    for one in times:
         yield Reading(time_score(one.seconds), as_uses(one.at, "time"), f"time {one.how}")
+        yield from _with_its_stretches(one, times)
+
+
+def _with_its_stretches(whole: _Time, times: Sequence[_Time]) -> Iterator[Reading]:
+    """`4:10, 4:38, 4:31 so 13:19`: what each round or kilometre took, where that adds up."""
+    for way in {one.how for one in times}:
+        others = [one for one in times if one.how == way and not set(one.at) & set(whole.at)]
+        for run in runs(range(len(others))):
+            told = [others[at] for at in run]
+            if len(told) > 1 and sum(one.seconds for one in told) == whole.seconds:
+                score = time_score(whole.seconds).model_copy(
+                    update={"sets": tuple(one.seconds for one in told)}
+                )
+                places = [at for one in told for at in one.at]
+                yield Reading(
+                    score, (*as_uses(whole.at, "sum"), *as_uses(places, "set")), "time and its stretches"
+                )
 
 
 def as_hold(heard: Heard) -> Iterator[Reading]:
-    for one in _times(heard):
+    times = list(_times(heard))
+    for one in times:
         yield Reading(counted(one.seconds, "s"), as_uses(one.at, "time"), f"hold {one.how}")
+    if any(line.per_side for line in heard.block.lines):
+        for one, other in itertools.combinations(times, 2):
+            if one.how == other.how and not set(one.at) & set(other.at):
+                score = counted(one.seconds + other.seconds, "s").model_copy(
+                    update={"sets": (one.seconds, other.seconds)}
+                )
+                yield Reading(score, as_uses((*one.at, *other.at), "set"), "both sides")
 
 
 def as_times_of_each(heard: Heard) -> Iterator[Reading]:
@@ -44,7 +72,9 @@ def as_times_of_each(heard: Heard) -> Iterator[Reading]:
             told.setdefault(one.at[0], []).append(one)
     for run in runs(sorted(told)):
         for pick in _PICKS:
-            yield from each_of([pick(told[at]).seconds for at in run], run, "s", heard.block, "times")
+            seconds = {at: pick(told[at]).seconds for at in told}
+            yield from each_of([seconds[at] for at in run], run, "s", heard.block, "times")
+            yield from one_put_right(run, seconds, heard, "s", "times")
 
 
 def as_times_of_rounds(heard: Heard) -> Iterator[Reading]:
