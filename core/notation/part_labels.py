@@ -8,12 +8,12 @@ from typing import Final, NamedTuple
 _NO_TIME: Final = r"(?:(?<=[:+][0-9][0-9]\s)|(?<=\+[0-9]\s)|(?<![0-9]\s)(?<![0-9]))"
 _LABEL: Final = re.compile(
     r"(?:\b(?:in|for|on|of|and|then)\s)?(?:\b(?:the|my)\s)?(?:"
-    r"\b(?:(?:part|pt\.?|block|piece)\s?(?P<number>[1-9]|[a-h]\b|one\b|two\b|three\b)|p(?P<short>[1-9]))\b"
+    r"\b(?:(?:part|pt\.?|block|piece|item)\s?(?P<number>[1-9]|[a-h]\b|one\b|two\b|three\b)|p(?P<short>[1-9]))\b"
     r"|(?<![a-z0-9'])(?P<letter>[a-h])\s?[:)=]"
-    rf"|{_NO_TIME}\b(?P<nth>first|second|third|1st|2nd|3rd)\b(?:\s(?:part|block|piece|one)\b)?"
-    r"(?!\s(?:rounds?|rds?|sets?|reps?|min\w*|time|try|half|attempt|interval|few|[0-9]+ (?:rounds?|reps?|min)))"
+    rf"|{_NO_TIME}\b(?P<nth>first|second|third|1st|2nd|3rd)\b(?:\s(?:part|block|piece|bit|one)\b|"
+    r"(?!\s(?:rounds?|rds?|sets?|reps?|min\w*|time|try|half|attempt|interval|few|[0-9]+ (?:rounds?|reps?|min))))"
     r"|^\W*(?P<alone>[b-h])(?=\s(?:was\s|is\s|took\s)?[0-9])"
-    r"|\b(?P<last>last)\s(?:part|block|piece|one)\b)"
+    r"|\b(?P<last>last)\s(?:part|block|piece|bit|one)\b)"
     r"(?:\s?(?::|=|-|\bwas\b|\bis\b|\btook(?: me)?\b))?",
     re.IGNORECASE,
 )
@@ -45,7 +45,7 @@ class Told(NamedTuple):
     words: str
 
 
-class _Label(NamedTuple):
+class Label(NamedTuple):
     part: Part
     start: int
     end: int
@@ -54,7 +54,7 @@ class _Label(NamedTuple):
 def find_part(words: str) -> tuple[Part, str] | None:
     """The one part that is named, and the words without its name; None where none or several are."""
     lettered = _with_colons(words)
-    found = [one for one in _labels(lettered) if lettered == words or not one.part.of_scored]
+    found = [one for one in labels_in(lettered) if lettered == words or not one.part.of_scored]
     if len({one.part for one in found}) != 1:
         return None
     return found[0].part, " ".join(_without(lettered, found).split())
@@ -62,13 +62,13 @@ def find_part(words: str) -> tuple[Part, str] | None:
 
 def names_several(words: str) -> bool:
     """Whether parts are told apart by letters or numbers: `A 92. B 5:12`."""
-    return len({one.part for one in _labels(_with_colons(words)) if not one.part.of_scored}) > 1
+    return len({one.part for one in labels_in(_with_colons(words)) if not one.part.of_scored}) > 1
 
 
 def by_parts(words: str) -> Iterator[tuple[Told, ...]]:
     """The ways in which the words may be told apart by the parts they name, the likeliest first."""
     lettered = _with_colons(words)
-    found = [one for one in _labels(lettered) if lettered == words or not one.part.of_scored]
+    found = [one for one in labels_in(lettered) if lettered == words or not one.part.of_scored]
     words = lettered
     if len(found) == len({one.part for one in found}) > 1:
         names_last = _DIGIT.search(words[: found[0].start])
@@ -84,9 +84,9 @@ def _with_colons(words: str) -> str:
     return _BARE.sub(lambda match: f"{match['before']}{match['letter']}: ", words)
 
 
-def _labels(words: str) -> Iterator[_Label]:
+def labels_in(words: str) -> Iterator[Label]:
     for match in _LABEL.finditer(words):
-        yield _Label(_part_of(match), match.start(), match.end())
+        yield Label(_part_of(match), match.start(), match.end())
 
 
 def _part_of(match: re.Match[str]) -> Part:
@@ -100,21 +100,21 @@ def _part_of(match: re.Match[str]) -> Part:
     return Part(int(name) if name.isdigit() else ord(name) - ord("a") + 1, of_scored=False)
 
 
-def _without(words: str, found: Sequence[_Label]) -> str:
+def _without(words: str, found: Sequence[Label]) -> str:
     kept, at = "", 0
     for one in found:
         kept, at = f"{kept}{words[at : one.start]} ", one.end
     return kept + words[at:]
 
 
-def _named_behind(words: str, found: Sequence[_Label]) -> tuple[Told, ...]:
+def _named_behind(words: str, found: Sequence[Label]) -> tuple[Told, ...]:
     """`6+3 first part, 80 cals second`; what follows the last name belongs to its part."""
     starts = [0, *(one.end for one in found)]
     told = [Told(one.part, words[start : one.start]) for start, one in zip(starts, found, strict=False)]
     return (*told[:-1], Told(told[-1].part, told[-1].words + words[found[-1].end :]))
 
 
-def _named_in_front(words: str, found: Sequence[_Label]) -> tuple[Told, ...]:
+def _named_in_front(words: str, found: Sequence[Label]) -> tuple[Told, ...]:
     """`First: 6+3, second: 80 cals`."""
     ends = [*(one.start for one in found[1:]), len(words)]
     return tuple(Told(one.part, words[one.end : end]) for one, end in zip(found, ends, strict=True))

@@ -5,20 +5,21 @@ from collections.abc import Sequence
 from typing import Final
 
 from core.measures import MassUnit
-from core.notation.part_labels import LAST, Part, find_part, names_several
+from core.notation.part_labels import find_part, names_several
 from core.notation.scores import asking
 from core.notation.scores.accounted import accounts_for, left_over
 from core.notation.scores.asides import without_asides
 from core.notation.scores.in_block import read_in_block
 from core.notation.scores.loads import heaviest
-from core.notation.scores.numbers import with_signs_told
 from core.notation.scores.part_names import blocks_named
+from core.notation.scores.part_places import block_of, place_of
 from core.notation.scores.said import told
+from core.notation.scores.spoken import with_signs_told
 from core.notation.text import in_lines, plain
 from core.scores.values import ReadScore
 from core.scores.ways import OWN, Way, way_of
 from core.sessions.counting import is_in_kcal, times_in
-from core.sessions.values import Block, BlockKind, Session
+from core.sessions.values import Block, Session
 
 LONGEST_SCORE: Final = 500
 _IN_ROUNDS: Final = re.compile(r"^[^+]*[0-9]\s?\+\s?[0-9][^+]*$|[0-9]\s?(?:rounds?|rds?)\b")
@@ -33,9 +34,12 @@ def read_score(
     Never raises for any text; raises IndexError for a block that the session doesn't have.
     """
     words = in_lines(with_signs_told(text)).lower()[:LONGEST_SCORE]
-    if block is None and sum(each.scored for each in session.blocks) > 1 and (named := find_part(words)):
-        block = block_of(named[0], session)
-        words = words if block is None else named[1]
+    if (
+        block is None
+        and sum(each.scored for each in session.blocks) > 1
+        and (named := _part_named(words, session))
+    ):
+        block, words = named
     if block is not None:
         return read_in_block(words, session.blocks[block], unit).model_copy(update={"block": block})
     scored = tuple((index, each) for index, each in enumerate(session.blocks) if each.scored)
@@ -45,6 +49,15 @@ def read_score(
     return read
 
 
+def _part_named(words: str, session: Session) -> tuple[int, str] | None:
+    """The only part that is meant, and what is said of it; `first` is when it was done where others are named."""
+    named = find_part(words)
+    block = block_of(named[0], session) if named else None
+    if named is None or block is None or (named[0].of_scored and blocks_named(words, session) - {block}):
+        return None
+    return block, named[1]
+
+
 def may_be_told_of(text: str, session: Session) -> bool:
     """Whether the words tell something in the kind of a score of the session, even if a question is left."""
     said = told(plain(with_signs_told(text)).lower()[:LONGEST_SCORE])
@@ -52,38 +65,6 @@ def may_be_told_of(text: str, session: Session) -> bool:
     return (
         any(said.of(*OWN[way_of(block)]) for block in scored) or read_score(text, session).score is not None
     )
-
-
-def block_of(part: Part, session: Session) -> int | None:
-    """The index of the block that is called so; None where there is none. A warm-up is no part that people count."""
-    scored = [index for index, block in enumerate(session.blocks) if block.scored]
-    if part.number == LAST:
-        return scored[-1] if scored else None
-    at, parts = part.number - 1, parts_of(session)
-    if not part.of_scored and at < len(parts) and parts[at] in scored:
-        return parts[at]
-    return scored[at] if at < len(scored) else None
-
-
-def parts_of(session: Session) -> list[int]:
-    """The indices of the blocks that are counted as parts; all where there is nothing else."""
-    found = [index for index, block in enumerate(session.blocks) if block.kind not in _AROUND]
-    return found or list(range(len(session.blocks)))
-
-
-def part_alone(text: str, session: Session) -> int | None:
-    """The index of the block in `part 2`, `the second one`; None where more is told, or no part of the session."""
-    named = find_part(plain(text).lower().strip(" .!"))
-    return block_of(named[0], session) if named and not re.search(r"[0-9]", named[1]) else None
-
-
-def place_of(block: int, session: Session) -> int:
-    """Which part people call a block, from 1."""
-    parts = parts_of(session)
-    return (parts.index(block) if block in parts else block) + 1
-
-
-_AROUND: Final = frozenset({BlockKind.WARM_UP, BlockKind.COOL_DOWN})
 
 
 def _in_unscored(words: str, session: Session, unit: MassUnit) -> ReadScore:

@@ -84,3 +84,38 @@ def test_where_two_parts_are_named_with_a_number_each_none_is_lost():
     session = read_session("3 x 10 goblet squats 16 kg\n3 x 12 rows 12 kg", catalogue()).session
     assert session is not None
     assert read_parts("squats 16, rows 10", session) or not read_score("squats 16, rows 10", session).sure
+
+
+LIFTS = read_session(
+    "A) Front squat, heavy single\nB) For time:\n40 burpees\n40 sit-ups", catalogue()
+).session
+assert _LIFTS is not None
+LIFTS = _LIFTS
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "fs 60, b 7:15",
+        "frnt sq 60. burpees and sit-ups 7:15",
+        "60 on the front squat / B: 7:15",
+        "B 7:15. squat 60",
+        "item A 60 kg, item B 7:15",
+        "first bit 60 kg, second bit 7:15",
+    ],
+)
+def test_parts_may_be_named_in_short_and_by_letters_in_one_message(words):
+    assert {one.read.block: one.read.score.in_words() for one in read_parts(words, LIFTS)} == {
+        0: "60 kg",
+        1: "7:15",
+    }
+
+
+def test_what_is_told_of_a_part_again_belongs_to_it():
+    told = {one.read.block: one.words for one in read_parts("squat 60, burpees 7:15, squat felt easy", LIFTS)}
+    assert "easy" in told[0]
+
+
+def test_first_is_when_it_was_done_where_another_part_is_named():
+    read = read_score("did the burpees first: 7:15", LIFTS)
+    assert not read.sure or read.block == 1
