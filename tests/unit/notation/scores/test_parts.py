@@ -86,7 +86,7 @@ def test_where_two_parts_are_named_with_a_number_each_none_is_lost():
     assert read_parts("squats 16, rows 10", session) or not read_score("squats 16, rows 10", session).sure
 
 
-LIFTS = read_session(
+_LIFTS = read_session(
     "A) Front squat, heavy single\nB) For time:\n40 burpees\n40 sit-ups", catalogue()
 ).session
 assert _LIFTS is not None
