@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterator, Sequence
 from decimal import Decimal
+from functools import cache
 from operator import itemgetter
 from typing import NamedTuple
 
@@ -236,14 +237,30 @@ def _counts_several(line: Line) -> bool:
 
 
 def _name(line: Line, names: Catalogue) -> str:
+    """As its coach calls it, where that is a name of it; else as it is called first."""
+    movement = names.movement(line.movement)
     if line.variant is None:
         # A rower with a weight is nothing anybody does; written as `row` it would be read as another movement.
         held = line.loads_kg or line.per_side or line.implement or line.load_rule
-        doubtful = line.movement == AMBIGUOUS_ROW and held
-        return names.movement(line.movement).names[0] if doubtful else line.movement
+        if line.movement == AMBIGUOUS_ROW:
+            return movement.names[0] if held else line.movement
+        return _as_called(line.written, (line.movement, *movement.names)) or line.movement
     _, variant = names.variant(f"{line.movement}/{line.variant}")
     spoken = sorted(variant.names, key=lambda name: bool(HELD.search(name)))
-    return spoken[0] if spoken else line.movement
+    called = _as_called(line.written, tuple(spoken))
+    return called or (spoken[0] if spoken else line.movement)
+
+
+def _as_called(written: str, known: tuple[str, ...]) -> str | None:
+    """The longest of the names that stands in the coach's words."""
+    said = written.lower().replace("-", " ")
+    found = [name for name in known if _standing(name).search(said)]
+    return max(found, key=len, default=None)
+
+
+@cache
+def _standing(name: str) -> re.Pattern[str]:
+    return re.compile(rf"\b{re.escape(name.lower().replace('-', ' '))}(?:e?s)?\b")
 
 
 # What is counted stands before these.

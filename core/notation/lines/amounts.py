@@ -35,7 +35,10 @@ _AMOUNT = (
     rf"(?:(?P<u>{UNITS})|x(?![a-z0-9])|(?![0-9%/.x]))"
 )
 _AMOUNT_FIRST = shape(rf"^[\s;:]*(?:x\s?|an?\s(?=hundred|dozen))?{_AMOUNT}(?:\sof\b)?")
-_AMOUNT_LAST = shape(rf"(?:(?<=[a-z;)])\s?[\s:\-x=*]\s?|(?<=[x;])\s?)(?<![0-9.\-]){_AMOUNT}[\s;.+]*$")
+# `Hard one` counts nothing.
+_AMOUNT_LAST = shape(
+    rf"(?:(?<=[a-z;)])\s?[\s:\-x=*]\s?|(?<=[x;])\s?)(?<![0-9.\-])(?!(?<!to\s)one\b){_AMOUNT}[\s;.+]*$"
+)
 # `bulgarians 8 e/leg 2x20 kg dbs`: the number beside what was taken already
 _AMOUNT_AMID = shape(r"(?<=[a-z])\s(?P<a>[0-9]{1,3})(?P<b>)(?P<u>)\s?(?=;)")
 # The one number that is left tells how much, wherever it stands: `leg swings front to back 10 each`

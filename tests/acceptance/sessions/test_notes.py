@@ -36,7 +36,7 @@ async def test_every_block_and_its_notes_stand_in_order_in_post_and_version(crew
         "Warm-up", "10 arm circles",
         "Skill", "20 s plank", "Note: Take your time, everybody!",
         "Strength", "5 deadlifts", "Note: rest as needed",
-        "12 min", "10 push-ups", "12 air squats", "Note: keep moving",
+        "12 min", "10 push-ups", "12 squats", "Note: keep moving",
         "See you all on the quay!",
     )  # fmt: skip
     await answers_what_is_asked(ilse)
@@ -71,7 +71,7 @@ async def test_work_that_was_not_read_is_marked_at_its_place_in_the_read_back_on
     assert stand_in_order(
         read,
         "in nobody's version yet", "line 2: “4 blorps”",
-        "12 min", "⚠ 4 blorps (not read)", "10 push-ups", "⚠ 7 zorb ups (not read)", "12 air squats",
+        "12 min", "⚠ 4 blorps (not read)", "10 push-ups", "⚠ 7 zorb ups (not read)", "12 squats",
         "For time", "30 burpees", "⚠ 9 blorps (not read)",
     )  # fmt: skip
     await crew.coach.presses("Post without them")

@@ -155,7 +155,7 @@ def test_seconds_of_work_are_written_where_the_format_does_not_say_them():
 
 
 def test_minutes_from_so_many_to_so_many_stay_minutes():
-    assert "75-90 min run (easy)" in written("Long run sunday 75-90min easy")
+    assert "75-90 min long run (easy)" in written("Long run sunday 75-90min easy")
 
 
 def test_jogging_as_far_as_was_run_is_the_rest_and_no_choice():

@@ -70,7 +70,7 @@ def test_what_names_no_floors_stays_as_it_was(text, movement):
     ("text", "written"),
     [
         ("climb 10 floors", "10 flights of stairs"),
-        ("1 floor of stairs", "1 flight of stairs"),
+        ("1 floor of stairs", "1 floor of stairs"),
         ("run up 4 flights", "4 fast flights of stairs"),
         ("sprint up 3 flights, walk down", "3 fast flights of stairs (walk down)"),
     ],

@@ -4,6 +4,7 @@ import pytest
 
 from core.movements.lookup import Catalogue, catalogue
 from core.notation.boards.session import read_session
+from core.notation.boards.writing import write_session
 from core.notation.names.catalogued import Lexicon, lexicon
 
 BALL = ["wall balls", "wallballs", "wall-ball shots", "wallball", "med-ball squat throws"]
@@ -47,3 +48,18 @@ def test_what_is_no_slip_is_named_and_not_replaced():
     read = read_session("3 rounds for time\n20 wallballs\n10 push-ups", whole)
     assert [one.text for one in read.not_understood] == ["wallballs"]
     assert read.corrected == ()
+
+
+@pytest.mark.parametrize("walked", ["10 min stroll", "20 min nordic walking", "10 min walk round the park"])
+def test_whatever_is_walked_is_no_run(walked):
+    (line,) = read_session(walked, catalogue()).session.blocks[0].lines
+    assert (line.movement, line.variant) == ("run", "brisk-walk")
+
+
+@pytest.mark.parametrize("called", ["10 sit to stand", "10 press-ups", "200 m jog", "8 kb swings @ 16 kg"])
+def test_a_movement_stays_called_as_its_coach_calls_it(called):
+    assert called in write_session(read_session(f"AMRAP 9\n{called}", catalogue()).session)
+
+
+def test_a_number_word_behind_how_a_day_is_counts_nothing():
+    assert read_session("Hard one\nAMRAP 12\n10 push-ups", catalogue()).session.title == "Hard one"
