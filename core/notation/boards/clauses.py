@@ -10,6 +10,7 @@ from typing import NamedTuple
 
 from core.notation.boards.headings import LACKS, day, heading, heading_behind
 from core.notation.phrases.shapes import possible
+from core.notation.quantities import DURATION
 from core.notation.text import Row
 from core.sessions.values import BlockKind
 
@@ -28,10 +29,17 @@ _TURN = re.compile(
     re.IGNORECASE,
 )
 _AROUND = re.compile(r"(?P<first>buy[ -]?in)|cash[ -]?out|buy[ -]?out", re.IGNORECASE)
-_FINISH = re.compile(r"finish with\b", re.IGNORECASE)
+_FINISH = re.compile(r"finish (?:with|w)\b", re.IGNORECASE)
 _DOSE = re.compile(r"[0-9]{1,2}\s?(?:x\s?[0-9]|sets?\b)", re.IGNORECASE)
+_SETS = re.compile(r"(?<![\w.])[1-9][0-9]?\s?x\s?[0-9]{1,4}", re.IGNORECASE)
+_FAR = rf"(?:{DURATION}|[0-9.]{{1,4}}\s?k?m)"
+# At the ends of what runners, rowers and riders do (common practice, no source).
+_AT_EASE = re.compile(
+    rf"(?:(?:easy|gentle|slow) )?{_FAR} (?:of )?(?:very )?(?:easy|gentle|slow|jog(?:ging)?|walk(?:ing)?)(?: (?:run|row|jog|bike|ride|spin))?"
+    rf"|(?:easy |gentle )?(?:jog|walk) {_FAR}"
+)
 _LIST_NUMBER = re.compile(r"^[\W_]*\w{1,2}$")
-_JOINT = re.compile(r"[,;]?\s(?:and\s)?then,?\s|[,;]?\sand\s(?=finish\swith\b)|\s\+\s|[,;]\s", re.IGNORECASE)
+_JOINT = re.compile(r"[,;]?\s(?:and\s)?then,?\s|[,;]?\sand\s(?=finish\sw(?:ith)?\b)|\s\+\s|[,;]\s", re.IGNORECASE)
 _WORK = re.compile(r"[^\W\d_]{2}")
 _DIGIT = re.compile("[0-9]")
 _OPENERS = frozenset({"format", "rounds", "scheme", "every_s"})
@@ -110,6 +118,8 @@ def _is_open(text: str) -> bool:
 def _parts(text: str, start: int, joint: re.Match[str]) -> bool:
     """Whether both sides of a joint say how something is done: `tabata squats, tabata sit-ups`."""
     around = _AROUND.match(text, joint.end())
+    if _is_easy_beside_sets(text[start : joint.start()], text[joint.end() :]):
+        return True
     ends = (text[start : joint.start()], text[joint.end() :])
     if "then" in joint[0].lower() and any(heading_behind(one.lower()) for one in ends):
         return True
@@ -126,6 +136,14 @@ def _parts(text: str, start: int, joint: re.Match[str]) -> bool:
     before = _opener(text, start)
     told = before is not None and _WORK.search(text, before, joint.start())
     return bool(told) and _opener(text, joint.end()) is not None
+
+
+def _is_easy_beside_sets(before: str, after: str) -> bool:
+    """`10 min easy, 6 x 1 min fast`, `8 x 400 m, jog 10 min`: what is done at ease around sets is no part of them."""
+    if _SETS.match(after.lstrip()):
+        return _AT_EASE.fullmatch(before.split(":")[-1].strip().lower()) is not None
+    ends = _AT_EASE.fullmatch(after.strip(" .").lower())
+    return ends is not None and _SETS.search(before) is not None
 
 
 def _calms_down(text: str, start: int, joint: re.Match[str]) -> bool:

@@ -6,6 +6,7 @@ from typing import Final
 
 from core.notation.boards.clauses import Clause
 from core.notation.boards.drafts import Draft
+from core.notation.boards.kinds import is_taken_easy
 from core.notation.boards.parting import tells_how_often
 from core.notation.boards.reading import Reading
 from core.notation.lines.pieces import FAR
@@ -33,6 +34,8 @@ def opens(draft: Draft, reading: Reading, clause: Clause, read: ReadRow) -> bool
     has_work = reading.has_work or (
         work_follows(clause, read) and not (said == {"rounds"} and _has_its_own(clause, read))
     )
+    if {"work_s", "rounds"} <= reading.facts.keys() and all(one.amount and is_taken_easy(one) for one in draft.pieces):
+        return True
     if all(draft.facts.get(name) == reading.facts[name] for name in said) and not has_work:
         return False
     if reading.has_work and said <= {"scheme"} and draft.facts.get("scheme") == reading.facts["scheme"]:

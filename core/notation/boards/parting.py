@@ -3,10 +3,11 @@
 import re
 from collections.abc import Callable
 
+from core.measures import AmountUnit
 from core.notation.boards.clauses import Clause
 from core.notation.boards.drafts import Draft
 from core.notation.boards.formats import UNSCORED
-from core.notation.boards.kinds import is_calming
+from core.notation.boards.kinds import is_calming, is_taken_easy
 from core.notation.boards.reading import Reading
 from core.notation.boards.unread import Stretch
 from core.notation.labels.facts import may_head
@@ -21,6 +22,7 @@ _OFTEN = frozenset(("rounds", "scheme"))
 _DOSES = {"format", "rounds", "scheme", "every_s"}
 # What singles and doubles are where nobody has a rope.
 _FEW = {"rope skip": 1.0, "double-under": 2.0}
+_TOLD_AT_EASE = {AmountUnit.SECONDS, AmountUnit.METRES}
 _SCORED = {Format.AMRAP, Format.FOR_TIME, Format.MAX_REPS, Format.MAX_LOAD}
 # A part of one of these is over before the next sets.
 _IN_SETS = {
@@ -39,7 +41,7 @@ def is_over(draft: Draft, reading: Reading) -> bool:
     """Whether what a row tells is done after the part before it, not in turn with it."""
     told = [piece for piece in reading.pieces if piece.meaning or (piece.unread and piece.says_anything)]
     if not draft.lines:
-        return _is_unknown_in_sets(draft, told)
+        return _is_unknown_in_sets(draft, told) or _goes_easy_behind(draft, told)
     same_letter = draft.in_turn and reading.letter == draft.letter
     if not told or same_letter:
         return False
@@ -86,6 +88,12 @@ def _is_unknown_in_sets(draft: Draft, told: list[Piece]) -> bool:
     return alone and bool(told) and all(piece.sets for piece in told)
 
 
+def _goes_easy_behind(draft: Draft, told: list[Piece]) -> bool:
+    """`6 x 1 min fast, 1 min slow`, `10 min easy`: work and rest say nothing of so long at one's ease."""
+    timed = {"work_s", "rounds"} <= draft.facts.keys()
+    return timed and bool(told) and all(is_taken_easy(one) and one.unit in _TOLD_AT_EASE for one in told)
+
+
 def _is_warm_now(draft: Draft, reading: Reading, told: list[Piece]) -> bool:
     """Whatever stands below `Warm-up: 10 min jog` and an empty row, and sets behind what is done once."""
     if reading.begins and reading.where == "lines" and _is_headed_in_front(draft):
@@ -122,6 +130,7 @@ def begin_list(draft: Draft, reading: Reading) -> None:
 def leave_sets(reading: Reading, draft: Draft) -> None:
     """`Finish with a 2 min plank` behind sets of their own, or behind a clock that is over, is a part of its own."""
     own = all(piece.sets for piece in draft.pieces) and not draft.facts.keys() & _DOSES
+    own |= reading.begins and draft.facts.get("format") is Format.SETS
     over = own or (draft.facts.get("format") is Format.AMRAP and "cash" not in reading.row.text.lower())
     if reading.where == "cash_out" and draft.lines and over and reading.has_work:
         reading.where, reading.parts = "lines", True

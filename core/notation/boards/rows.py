@@ -21,7 +21,7 @@ COLON = re.compile(r"\s?:(?=\s|$)")
 _OF_A_SIDE = re.compile(
     r"\b(?:sides?|legs?|arms?|foot|feet|hands?|ways?|directions?|left|right|e/s|p/s)\b|/\s?s\b|[0-9]\s?/\s?[0-9]"
 )
-_SHORTEST_REST_S = 20
+_SHORTEST_REST_S, _LONGEST_REST_S = 20, 300
 _FEWEST_WITH_A_TOTAL = 3
 # What such a format lasts (estimates).
 _SHORTEST_MIN, _LONGEST_MIN = 3, 60
@@ -40,6 +40,7 @@ def settle_row(reading: Reading, lexicon: Lexicon, draft: Draft | None) -> None:
     """A time beside a clock is how long it runs, one behind sets their rest; the heaviest squat has a bar."""
     if reading.facts.keys() == {"minutes"} and not reading.pieces and draft and _is_in_sets(draft):
         reading.facts = {"rest_s": reading.facts["minutes"] * MINUTE_S}
+    _take_rest(reading, draft)
     _leave_each(reading, lexicon, draft)
     _take_laps(reading)
     _leave_total(reading)
@@ -55,6 +56,17 @@ def settle_row(reading: Reading, lexicon: Lexicon, draft: Draft | None) -> None:
             reading.facts |= take_effort(reading.facts, effort_of(piece) | told)
             reading.pieces.remove(piece)
             reading.unread = [one for one in reading.unread if one.start != piece.start]
+
+
+def _take_rest(reading: Reading, draft: Draft | None) -> None:
+    """`90 sec` in a row of its own below sets is their rest."""
+    alone = len(reading.pieces) == 1 and not (reading.facts or reading.kind or reading.unread)
+    if not (alone and draft and draft.lines and _is_in_sets(draft) and draft.pieces[-1].says_anything):
+        return
+    (piece,) = reading.pieces
+    if _is_time_alone(piece) and not piece.notes and (piece.amount or 0) <= _LONGEST_REST_S:
+        reading.facts["rest_s"] = piece.amount or 0
+        reading.pieces.clear()
 
 
 def _leave_each(reading: Reading, lexicon: Lexicon, draft: Draft | None) -> None:

@@ -12,6 +12,7 @@ from core.notation.boards.drafts import Draft, Placed, goes_on
 from core.notation.boards.formats import UNSCORED
 from core.notation.boards.going import (
     go_easy,
+    go_in_turn,
     goes_that_way,
     is_far,
     not_fast,
@@ -342,6 +343,7 @@ class _Reader:
             if self.draft.held:
                 load_all(self.draft.held, self.draft.lines, self.lexicon)
             go_easy(self.draft, self.way, self.lexicon)
+            go_in_turn(self.draft, self.way)
             blocks, problems = finish(settled(self.draft) if self.draft.in_window else self.draft)
             if too_long([*self.blocks, *blocks]):
                 blocks, problems = [], [whole(self.draft.row)]

@@ -14,7 +14,7 @@ _SPELLED = {
 _PHRASES = {
     "half a dozen": "6", "a dozen": "12", "a hundred": "100", "a score of": "20", "half a mile": "0.5 mile",
     "a mile": "1 mile", "half a minute": "30 sec", "half an hour": "30 min", "a minute and a half": "90 sec",
-    "an hour": "60 min",
+    "an hour": "60 min", "easy hour": "easy 60 min", "steady hour": "steady 60 min",
 }  # fmt: skip
 _COUNTED = r"(?:min(?:ute)?|sec(?:ond)?|hour|round|rd|set|series|rep(?:etition)?|time|met(?:re|er)|mile|km|lap|lot)s?\b"
 _UNITS = "one|two|three|four|five|six|seven|eight|nine"
@@ -35,6 +35,8 @@ _WORDS = re.compile(
 )
 # `3 x 10 1-arm rows`
 _ONE_SIDED = re.compile(r"(?<![\w.,/\-])1[\s\-]?(?P<side>arm|leg)(?:ed)?(?=\s[a-z])", re.IGNORECASE)
+# Nothing is rowed.
+_IN_A_ROW = re.compile(r"\bin a row\b(?!er)", re.IGNORECASE)
 # `5 sets of as many as you can`
 _MOST = re.compile(
     r"(?:as many (?!rounds|reps|repetitions|sets|times|laps)"
@@ -65,6 +67,7 @@ _FEWEST_OF_A_LIST = 3
 def in_digits(row: Row) -> Row:
     """The row with its spelled numbers as digits, every character at its typed column."""
     row = replaced(row, _ONE_SIDED, lambda match: f"single-{match['side']}")
+    row = replaced(row, _IN_A_ROW, lambda _: "unbroken")
     told = replaced(replaced(replaced(row, _LARGE, _sum), _WORDS, _digits), _MOST, _most)
     return replaced(told, _ROUNDS_OF, lambda match: f"{match['n']} rounds: {match['what']}")
 

@@ -1,6 +1,7 @@
 """Numbers that say no unit: what is done with them tells whether they are a height, a load or a time."""
 
 import re
+from dataclasses import replace
 
 from core.measures import AmountUnit, MassUnit
 from core.notation.lines.naming import read_name
@@ -135,7 +136,9 @@ def _settle_row(piece: Piece, lexicon: Lexicon) -> None:
         return
     if piece.meaning and piece.meaning.spelling == AMBIGUOUS_ROW:
         one_armed = piece.per_side and piece.implement in {None, "dumbbell", "kettlebell"}
-        piece.meaning = lexicon.exact("single-arm row" if one_armed else "bent-over row") or piece.meaning
+        lifted = lexicon.exact("single-arm row" if one_armed else "bent-over row")
+        # Nothing but its sets tells that it is lifted: said back.
+        piece.meaning = replace(lifted, near=not (held or often)) if lifted else piece.meaning
 
 
 def _is_heavy(piece: Piece) -> bool:

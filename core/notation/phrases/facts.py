@@ -7,6 +7,7 @@ from typing import Any
 
 from core.measures import AmountUnit
 from core.notation.phrases.aims import Facts, Match
+from core.notation.phrases.efforts import effort_told
 from core.notation.quantities import DURATION, NUMBER_WORDS, seconds
 from core.sessions.values import Counts, Format
 
@@ -176,7 +177,9 @@ def at_each(match: Match) -> Facts:
 
 def on_off(match: Match) -> Facts:
     work, off = (float(text) if text.isdigit() else seconds(text) for text in match.group("work", "off"))
-    return {"format": Format.INTERVALS, "work_s": work, "rest_s": off, "every_s": work + off}
+    hard = effort_told(match.string[match.end("work") : match.start("off")])
+    told: Facts = {"format": Format.INTERVALS, "work_s": work, "rest_s": off, "every_s": work + off}
+    return told | ({"effort": hard} if hard else {})
 
 
 def on_off_times(match: Match) -> Facts:

@@ -158,7 +158,7 @@ PHRASES: tuple[Phrase, ...] = (
     ),
     phrase(r"\b(?:each|every) (?:round|set|one|interval)(?: is)? <fast>", says(format=Format.INTERVALS)),
     phrase(r"^[\s;]*sets\s?(?::|$)", says(format=Format.SETS)),
-    phrase(r"^[\s;]*intervals\s?(?::|$)", says(format=Format.INTERVALS)),
+    phrase(r"^[\s;]*intervals\s?(?::|$)|(?<=[a-z].)intervals\s?:", says(format=Format.INTERVALS)),
     phrase(r"\bhow (?:many|far|much)\b(?! rounds)", says(format=Format.MAX_REPS)),
     phrase(r"(?<=[\s,;])(?:for |total )?(?:calories|cals)(?: total)?[\s;.,!?]*$", most_calories),
     phrase(r"(?<=[\s,;])(?:distance|met(?:re|er)s)[\s;.,!?]*$", most_metres),
@@ -307,7 +307,7 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"<fast><is><n>_<rounds><of>", rounds_for_time),
     phrase(r"^[\s;*]*ft\b(?=[\s:;,]|$)|\bf\.t\b\.?", says(format=Format.FOR_TIME)),
     phrase(
-        r"(?:(?<=[a-z;]\s)|(?<=-[0-9]\s)|(?<=-[0-9]{2}\s))ft\b(?=\s?[:;,.]|\s*$)",
+        r"(?:(?<=[a-z;]\s)|(?<=-[0-9]\s)|(?<=[\-/][0-9]{2}\s))ft\b(?=\s?[:;,.]|\s*$)",
         says(format=Format.FOR_TIME),
     ),
     phrase(
@@ -361,7 +361,7 @@ PHRASES: tuple[Phrase, ...] = (
     phrase(r"<n>_x_(?P<a>[0-9]{1,3})(?P<b>) (?:of )?everything\b", sets_of),
     phrase(r"(?<!about.)(?<!around.)<n> sets\b(?! of| x|_[0-9])", sets),
     phrase(r"(?<=[,;:]\s)(?P<n>1|one) set\b(?! of)", sets),
-    phrase(r"<n> sets of (?=[0-9]{1,3}\s?[a-z][^,;+]*[,;+])", sets),
+    phrase(r"<n> sets of (?=[0-9]{1,3}\s?[a-z][^,;+]*(?:[,;+]|\s(?:&|and)\s[0-9]))", sets),
     phrase(
         r"\b(?:in|as) (?:pairs|twos)\b|^[\s;]*pairs[\s;.,:]*$|\bi go[\s,]{1,3}(?:yo)?u go\b"
         r"|\b(?:with|w/)\s?(?:a |your )?partner\b|^[\s;]*partner\b(?: work\b)?|\b(?:yo)?u go[\s,]{1,3}i go\b",
