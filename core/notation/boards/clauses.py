@@ -31,15 +31,23 @@ _TURN = re.compile(
 _AROUND = re.compile(r"(?P<first>buy[ -]?in)|cash[ -]?out|buy[ -]?out", re.IGNORECASE)
 _FINISH = re.compile(r"finish (?:with|w)\b", re.IGNORECASE)
 _DOSE = re.compile(r"[0-9]{1,2}\s?(?:x\s?[0-9]|sets?\b)", re.IGNORECASE)
-_SETS = re.compile(r"(?<![\w.])[1-9][0-9]?\s?x\s?[0-9]{1,4}", re.IGNORECASE)
+_SETS = re.compile(
+    r"(?<![\w.])[1-9][0-9]?\s?x\s?(?:[0-9]{3,4}\b|[0-9.]{1,4}\s?(?:s(?:ec)?|min|k?m|k)\b|[0-9]{1,3}['\"])",
+    re.IGNORECASE,
+)
 _FAR = rf"(?:{DURATION}|[0-9.]{{1,4}}\s?k?m)"
+# Nobody rests for so long (an estimate).
+_LONG = re.compile(r"(?<![0-9.:])(?:[5-9]|[1-9][0-9])\s?(?:min|')|[1-9]\s?km?\b", re.IGNORECASE)
 # At the ends of what runners, rowers and riders do (common practice, no source).
+_EASILY = r"(?:easy|gentle|slow|jog(?:ging)?|walk(?:ing)?)"
 _AT_EASE = re.compile(
-    rf"(?:(?:easy|gentle|slow) )?{_FAR} (?:of )?(?:very )?(?:easy|gentle|slow|jog(?:ging)?|walk(?:ing)?)(?: (?:run|row|jog|bike|ride|spin))?"
+    rf"(?:(?:easy|gentle|slow) )?{_FAR} (?:of )?(?:very )?{_EASILY}(?: (?:run|row|jog|bike|ride|spin))?"
     rf"|(?:easy |gentle )?(?:jog|walk) {_FAR}"
 )
 _LIST_NUMBER = re.compile(r"^[\W_]*\w{1,2}$")
-_JOINT = re.compile(r"[,;]?\s(?:and\s)?then,?\s|[,;]?\sand\s(?=finish\sw(?:ith)?\b)|\s\+\s|[,;]\s", re.IGNORECASE)
+_JOINT = re.compile(
+    r"[,;]?\s(?:and\s)?then,?\s|[,;]?\sand\s(?=finish\sw(?:ith)?\b)|\s\+\s|[,;]\s", re.IGNORECASE
+)
 _WORK = re.compile(r"[^\W\d_]{2}")
 _DIGIT = re.compile("[0-9]")
 _OPENERS = frozenset({"format", "rounds", "scheme", "every_s"})
@@ -139,11 +147,14 @@ def _parts(text: str, start: int, joint: re.Match[str]) -> bool:
 
 
 def _is_easy_beside_sets(before: str, after: str) -> bool:
-    """`10 min easy, 6 x 1 min fast`, `8 x 400 m, jog 10 min`: what is done at ease around sets is no part of them."""
+    """`10 min easy, 6 x 1 min fast`, `8 x 400 m, jog 10 min`: what is done at ease around sets is no part of them.
+
+    Behind them so little is their rest: `6 x 4 min row, 2 min easy`.
+    """
     if _SETS.match(after.lstrip()):
-        return _AT_EASE.fullmatch(before.split(":")[-1].strip().lower()) is not None
+        return _AT_EASE.fullmatch(before.rsplit(":", maxsplit=1)[-1].strip().lower()) is not None
     ends = _AT_EASE.fullmatch(after.strip(" .").lower())
-    return ends is not None and _SETS.search(before) is not None
+    return ends is not None and _LONG.search(after) is not None and _SETS.search(before) is not None
 
 
 def _calms_down(text: str, start: int, joint: re.Match[str]) -> bool:

@@ -26,6 +26,7 @@ def opens(draft: Draft, reading: Reading, clause: Clause, read: ReadRow) -> bool
     if draft.is_empty:
         return False
     again = reading.may_part or (reading.afterwards and reading.has_work) or reading.where == "buy_in"
+    again |= _comes_after_ease(draft, reading)
     if reading.kind or reading.parts or (again and draft.lines) or _heads_sets(reading, clause, read):
         return True
     said = reading.facts.keys() & OPENERS
@@ -34,8 +35,6 @@ def opens(draft: Draft, reading: Reading, clause: Clause, read: ReadRow) -> bool
     has_work = reading.has_work or (
         work_follows(clause, read) and not (said == {"rounds"} and _has_its_own(clause, read))
     )
-    if {"work_s", "rounds"} <= reading.facts.keys() and all(one.amount and is_taken_easy(one) for one in draft.pieces):
-        return True
     if all(draft.facts.get(name) == reading.facts[name] for name in said) and not has_work:
         return False
     if reading.has_work and said <= {"scheme"} and draft.facts.get("scheme") == reading.facts["scheme"]:
@@ -43,6 +42,12 @@ def opens(draft: Draft, reading: Reading, clause: Clause, read: ReadRow) -> bool
     told_behind = said <= _TOLD_BEHIND and not said & draft.facts.keys()
     open_still = told_behind or not draft.facts.keys() & OPENERS
     return has_work or not open_still
+
+
+def _comes_after_ease(draft: Draft, reading: Reading) -> bool:
+    """`6 x 1 min fast, 1 min slow` below `10 min easy`."""
+    turns = {"work_s", "rounds"} <= reading.facts.keys()
+    return turns and all(one.amount and is_taken_easy(one) for one in draft.pieces)
 
 
 def is_past_warm_up(draft: Draft, reading: Reading) -> bool:

@@ -22,6 +22,7 @@ _OFTEN = frozenset(("rounds", "scheme"))
 _DOSES = {"format", "rounds", "scheme", "every_s"}
 # What singles and doubles are where nobody has a rope.
 _FEW = {"rope skip": 1.0, "double-under": 2.0}
+_SLOWLY = re.compile(r"\W*(?:jog|walk)\b")
 _TOLD_AT_EASE = {AmountUnit.SECONDS, AmountUnit.METRES}
 _SCORED = {Format.AMRAP, Format.FOR_TIME, Format.MAX_REPS, Format.MAX_LOAD}
 # A part of one of these is over before the next sets.
@@ -91,7 +92,8 @@ def _is_unknown_in_sets(draft: Draft, told: list[Piece]) -> bool:
 def _goes_easy_behind(draft: Draft, told: list[Piece]) -> bool:
     """`6 x 1 min fast, 1 min slow`, `10 min easy`: work and rest say nothing of so long at one's ease."""
     timed = {"work_s", "rounds"} <= draft.facts.keys()
-    return timed and bool(told) and all(is_taken_easy(one) and one.unit in _TOLD_AT_EASE for one in told)
+    easy = (is_taken_easy(one) or _SLOWLY.match(one.text.lower()) for one in told)
+    return timed and bool(told) and all(easy) and all(one.unit in _TOLD_AT_EASE for one in told)
 
 
 def _is_warm_now(draft: Draft, reading: Reading, told: list[Piece]) -> bool:

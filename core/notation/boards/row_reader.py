@@ -21,19 +21,19 @@ from core.notation.boards.headings import (
     part,
     superset,
 )
+from core.notation.boards.keeping import annotate, keep
 from core.notation.boards.ladders import with_an_end
 from core.notation.boards.lone import read_lone
 from core.notation.boards.reading import Reading
-from core.notation.boards.respelling import respelled, slip
-from core.notation.boards.sharing import is_carried, is_load_alone, loaded, says_same, share_load
+from core.notation.boards.respelling import respelled
+from core.notation.boards.sharing import share_load
 from core.notation.boards.stations import bound, is_rest, resting_station, share_station, station_alone
-from core.notation.boards.unread import LONGEST_SHORTHAND, Stretch, guessed_kind, is_talk, joined
-from core.notation.labels.facts import heading_of, is_remark, told_by
+from core.notation.boards.unread import Stretch, guessed_kind, joined
+from core.notation.labels.facts import heading_of, told_by
 from core.notation.lines.each_set import with_lists_bound
-from core.notation.lines.pieces import Piece, awaits, complete, completes, halved, repeats
+from core.notation.lines.pieces import Piece
 from core.notation.lines.reading import with_sexes_bound
 from core.notation.lines.segments import is_in_stages, segments, split, stages_bound
-from core.notation.names.beside import QUALIFYING
 from core.notation.names.catalogued import Lexicon
 from core.notation.phrases.efforts import take_effort
 from core.notation.phrases.manners import is_its_end, is_reckoned, least_rest, take_labels, take_manners
@@ -41,7 +41,7 @@ from core.notation.phrases.paces import take_paces
 from core.notation.phrases.shapes import take_phrases
 from core.notation.quantities import DURATION
 from core.notation.text import Row, Strip, mark_tempos, plain_row
-from core.sessions.values import BlockKind, Format
+from core.sessions.values import BlockKind
 
 LONGEST_ROW = 300
 # `10 squats, 10 lunges, x3`
@@ -234,11 +234,11 @@ def _read_pieces(
         mine = [note for at, note in notes if start <= at < end]
         text = strip.text[start:end].replace(NOTE, " ")
         if not _ALONE.search(text):
-            _annotate(reading, mine)
+            annotate(reading, mine)
             continue
         if is_reckoned(text) or (reading.pieces and is_its_end(text)):
             said = _own_words(reading.row, start, end)
-            _annotate(reading, [*(note for note in mine if note not in said), said])
+            annotate(reading, [*(note for note in mine if note not in said), said])
             continue
         pieces = split(text, start, lexicon, unit)
         _name_by_bracket(pieces[-1], mine, lexicon)
@@ -258,8 +258,8 @@ def _read_pieces(
             _add_stages(reading, [replace(_told_here(reading, one, mine), text=one.text) for one in pieces])
             continue
         for piece in pieces:
-            _keep(reading, _told_here(reading, piece, ()), lexicon)
-        _annotate(reading, mine)
+            keep(reading, _told_here(reading, piece, ()), lexicon)
+        annotate(reading, mine)
     share_station(reading.pieces)
     share_load(reading.pieces, reading.row, lexicon)
 
@@ -314,7 +314,7 @@ def _is_told(reading: Reading, text: str, start: int, behind: str) -> bool:
     told = told_by(words)
     if reading.pieces and reading.pieces[-1].meaning and told and not re.search("[0-9]", words):
         # `run 30 min, zone 2`, `get-ups, take your time`: whatever it says of the part, it is said of the line
-        _annotate(reading, [_own_words(reading.row, start, start + len(text))])
+        annotate(reading, [_own_words(reading.row, start, start + len(text))])
         if told.keys() == {"effort"}:
             return True
     if told and not any(
@@ -336,67 +336,3 @@ def _is_told(reading: Reading, text: str, start: int, behind: str) -> bool:
     reading.kind = kind if kind is not BlockKind.MAIN else reading.kind
     reading.may_part = True
     return True
-
-
-def _keep(reading: Reading, piece: Piece, lexicon: Lexicon) -> None:
-    last = reading.pieces[-1] if reading.pieces else None
-    if last and last.meaning and (_is_said_of_it(piece, last, lexicon) or says_same(piece.unread)):
-        reading.pieces[-1] = replace(last, notes=(*last.notes, piece.text))
-        return
-    if piece.unread:
-        reading.unread.append(_unread(reading, piece, last, lexicon))
-    if last and awaits(last, piece):
-        reading.pieces[-1] = complete(piece, last)
-        return
-    if last and repeats(piece, last):
-        piece.meaning, piece.implement = last.meaning, last.implement
-    stays = is_carried(piece) or (is_load_alone(piece) and last and not last.meaning)
-    if last and completes(piece, last) and not stays and not _is_time_to_find(reading, piece):
-        at = loaded(reading.pieces, piece, lexicon)
-        reading.pieces[at] = complete(reading.pieces[at], piece)
-    elif piece.meaning or piece.unread or piece.says_anything:
-        reading.pieces.append(piece)
-    if piece.meaning and piece.meaning.near:
-        reading.corrected.append(slip(reading.row, piece))
-
-
-def _is_said_of_it(piece: Piece, last: Piece, lexicon: Lexicon) -> bool:
-    """Whether words behind a line only say something of it: `10 bridges, hold the chair`."""
-    if not _LETTER.search(piece.unread) or piece.meaning or piece.says_anything:
-        return False
-    if is_talk(piece.text) and not last.says_anything:
-        return False  # `Breathe, everybody!`
-    if len(piece.unread) <= LONGEST_SHORTHAND and not last.says_anything:
-        return False
-    if all(word in QUALIFYING for word in piece.unread.split()):
-        return True  # `band row, seated`
-    return not lexicon.guess(piece.unread) and is_remark(piece.text.lower())
-
-
-def _is_time_to_find(reading: Reading, piece: Piece) -> bool:
-    """`up to a heavy double, 12 min`: a time beside the heaviest is how long there is for it."""
-    return reading.facts.get("format") is Format.MAX_LOAD and piece.unit is AmountUnit.SECONDS
-
-
-def _unread(reading: Reading, piece: Piece, last: Piece | None, lexicon: Lexicon) -> Stretch:
-    """Where the unread name of a piece stands, with a guess, and what it looks like."""
-    at = reading.row.text.lower().find(piece.unread, piece.start, piece.end)
-    found = at >= 0 and piece.says_anything
-    start, end = (at, at + len(piece.unread)) if found else (piece.start, piece.end)
-    guess = lexicon.guess(piece.unread)
-    if _LETTER.search(piece.unread) and (piece.says_anything or (guess and not is_talk(piece.text))):
-        return Stretch(start, end, guess, "movement")
-    # Words behind a movement are most often a remark: in brackets they are taken as one.
-    remark = f"({piece.unread})" if last and last.meaning else None
-    kinds = any(lexicon.is_kind(word) for word in piece.unread.split())
-    looks_like = "note" if remark and not kinds else guessed_kind(piece.text)
-    return Stretch(start, end, guess or remark, looks_like)
-
-
-def _annotate(reading: Reading, notes: list[str]) -> None:
-    if notes and reading.pieces:
-        last = reading.pieces[-1]
-        half = halved(last, notes[0]) if len(notes) == 1 else None
-        reading.pieces[-1] = half or replace(last, notes=last.notes + tuple(notes))
-    else:
-        reading.notes += notes

@@ -3,21 +3,16 @@
 from dataclasses import dataclass, field
 from functools import lru_cache
 
-from core.measures import AmountUnit, MassUnit
+from core.measures import MassUnit
 from core.movements.lookup import Catalogue
 from core.notation.boards.blocks import finish, too_long
 from core.notation.boards.clauses import Clause, clauses
 from core.notation.boards.days import names_days
-from core.notation.boards.drafts import Draft, Placed, goes_on
+from core.notation.boards.drafts import Draft
 from core.notation.boards.formats import UNSCORED
 from core.notation.boards.going import (
     go_easy,
     go_in_turn,
-    goes_that_way,
-    is_far,
-    not_fast,
-    take_metres,
-    way_for,
     way_of_all,
 )
 from core.notation.boards.headings import DATE
@@ -34,22 +29,23 @@ from core.notation.boards.parting import (
     sets_end_it,
     take_back_off,
 )
+from core.notation.boards.placing import Around, go_the_way, place
 from core.notation.boards.reading import Reading, take_back_formats
 from core.notation.boards.remarks import is_on_condition, keep_behind, keep_beside, keep_with_line, leave_said
 from core.notation.boards.repairs import mended
 from core.notation.boards.row_reader import read_row
-from core.notation.boards.rows import COLON, frames, settle_row, unit_of_all
+from core.notation.boards.rows import settle_row, unit_of_all
 from core.notation.boards.sending import send
-from core.notation.boards.sharing import is_carried, is_load_alone, load_all, take_pair, take_same
+from core.notation.boards.sharing import load_all
 from core.notation.boards.spelled import in_digits, with_lists
 from core.notation.boards.stations import is_rest
 from core.notation.boards.titles import Title
-from core.notation.boards.unread import Stretch, named, whole, with_whole
+from core.notation.boards.unread import named, whole, with_whole
 from core.notation.boards.windows import Window, settled, window
-from core.notation.lines.pieces import Piece, completes
+from core.notation.lines.pieces import Piece
 from core.notation.names.catalogued import Lexicon, Meaning, lexicon
 from core.notation.phrases.aims import Facts
-from core.notation.phrases.efforts import EASY_ANYWAY, effort_of, take_effort, with_effort
+from core.notation.phrases.efforts import EASY_ANYWAY, take_effort, with_effort
 from core.notation.phrases.paces import with_rates
 from core.notation.quantities import MINUTE_S
 from core.notation.talk.chat import is_like_a_session
@@ -174,12 +170,9 @@ class _Reader:
         row = reading.row
         self.corrected += reading.corrected
         keep_beside(reading)
+        around = Around(self.lexicon, self.unit, self.way, self.before)
+        go_the_way(reading, self.draft, around)
         for piece in reading.pieces:
-            take_metres(piece, reading.notes)
-            heads = COLON.match(reading.row.text, piece.end) or frames(piece, reading, self.draft)
-            if goes_that_way(piece, self.way) and not (heads or self._is_open(piece)):
-                piece.meaning = way_for(piece, self.way, self.lexicon)
-            not_fast(piece, self.lexicon)
             if (piece.sets or piece.load_rule) and piece.amount and not (piece.meaning or piece.unread):
                 piece.meaning = (
                     None if self.blocks or (self.draft and self.draft.lines) else self.title.movement()
@@ -202,17 +195,11 @@ class _Reader:
         draft.broken |= any(stretch.looks_like != "note" for stretch in reading.unread)
         draft.letter = draft.letter or reading.letter
         send(draft, reading)
-        self._place(draft, reading)
+        self.not_understood += place(draft, reading, around._replace(before=self.before))
         self._merge(draft, reading)
         draft.notes += keep_with_line(draft, reading)
         draft.pauses += "rest_s" in reading.facts
         self._rest_between_all(reading)
-
-    def _is_open(self, piece: Piece) -> bool:
-        """Whether the line before waits for what a nameless piece tells."""
-        return (
-            self.draft is not None and bool(self.draft.lines) and completes(piece, self.draft.lines[-1].piece)
-        )
 
     def result(self, written: list[Row]) -> ReadSession:
         self._close()
@@ -362,42 +349,6 @@ class _Reader:
         self.above = dict(shared or {})
         self.open_lines.clear()
         self.told.clear()
-
-    def _place(self, draft: Draft, reading: Reading) -> None:
-        lines: list[Placed] = getattr(draft, draft.where if reading.where == "lines" else reading.where)
-        nameless = not any(piece.meaning for piece in reading.pieces)
-        for piece in reading.pieces:
-            if not piece.meaning:
-                take_pair(piece, self.unit)
-            if piece.meaning:
-                piece.station = piece.station or draft.station
-                take_same(piece, draft.pieces or self.before)
-                lines.append(Placed(piece, reading.row))
-            elif not lines and is_load_alone(piece):
-                draft.held = piece
-            elif (nameless or is_carried(piece)) and load_all(piece, lines, self.lexicon):
-                continue
-            elif not (lines and goes_on(lines, piece, reading.row, self.unit)):
-                self._take_nameless(piece, reading, lines)
-
-    def _take_nameless(self, piece: Piece, reading: Reading, lines: list[Placed]) -> None:
-        """An effort above the lines is that of the part; what else has no name and no line to belong to is shown."""
-        if not (lines or piece.amount or piece.unread) and (told := effort_of(piece)):
-            take_effort(reading.facts, told)
-        elif (
-            not lines and piece.amount and piece.unit is AmountUnit.REPS and not (piece.sets or piece.unread)
-        ):
-            reading.facts.setdefault("amount", int(piece.amount))
-            if piece.amount_to:
-                reading.facts.setdefault("amount_to", int(piece.amount_to))
-        elif is_far(piece):
-            piece.meaning = way_for(piece, self.way, self.lexicon)
-            lines.append(Placed(piece, reading.row))
-        elif not piece.unread:
-            goes = goes_that_way(piece, self.lexicon.exact("run"))
-            guess = f"{piece.text} run" if goes else None  # `easy 45'`: nothing says how
-            left = named(reading.row, Stretch(piece.start, piece.end, guess))
-            self.not_understood.append(left.model_copy(update={"after": len(lines)}))
 
     def _rest_between_all(self, reading: Reading) -> None:
         """A rest that stands by itself is of all the sets above it in its paragraph that have none; so of tests."""

@@ -125,7 +125,8 @@ _BARE_LOAD = shape(
 _HELD_COUNT = shape(r"(?<=[a-z]\s)(?P<n>2)\s(?:dbs|kbs|(?:dumb|kettle)bells)(?=[\s;.)]*$)")
 _PER_HAND = shape(r"[;\s]*(?:(?:each|per|a|in each|in (?P<one>one))\s?hand|each\b(?!\s(?:side|arm|leg)))")
 _HEIGHT = shape(
-    r"\bto\s(?:an?\s)?[1-9](?:\.[0-9])?\s?(?:m|ft|feet)\b(?:\starget)?|(?:@\s?)?<num>(?:\s?/\s?<num>)?\s?(?:cm|inch(?:es)?|in\b(?!\s(?:total|all|a row))|\")(?!\s?[0-9])"
+    r"\bto\s(?:an?\s)?[1-9](?:\.[0-9])?\s?(?:m|ft|feet)\b(?:\starget)?"
+    r"|(?:@\s?)?<num>(?:\s?/\s?<num>)?\s?(?:cm|inch(?:es)?|in\b(?!\s(?:total|all|a row))|\")(?!\s?[0-9])"
 )
 _PER_SIDE = shape(
     r"(?:\b(?:e(?:a(?:ch)?)?|p)\.?)?\s?/\s?(?:side|arm|leg|hand|foot|direction|way|s)\b"

@@ -97,3 +97,55 @@ def test_bars_may_stand_for_the_marks_of_a_list_of_parts():
 def test_both_halves_of_one_lift_are_one_lift():
     (line,) = blocks_of("clean + jerk, build to a heavy single, 15 min")[0].lines
     assert line.movement == "clean and jerk"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Run: 10 min easy, 6 x 1 min fast 1 min slow, 10 min easy",
+        "Run\n10 min easy\n6 x 1 min fast 1 min slow\n10 min easy",
+        "10 min easy run, 6 x 1 min fast 1 min slow, jog 10 min",
+    ],
+)
+def test_what_is_easy_around_sets_is_no_part_of_them(text):
+    first, second, third = blocks_of(text)
+    assert [first.lines[0].amount, third.lines[0].amount] == [600, 600]
+    assert (second.rounds, second.lines[0].amount, second.rest_s) == (6, 60, 60)
+
+
+def test_how_hard_the_work_of_an_interval_is_is_kept():
+    (block,) = blocks_of("10 rounds, 30 s hard / 30 s easy on the bike")
+    assert block.effort is not None
+    assert block.effort.words == "hard"
+
+
+@pytest.mark.parametrize("text", ["B. 3 supersets\n8 chins\n12 dips\n90 sec", "Bench 5 x 5\n90 sec"])
+def test_a_time_alone_below_sets_is_their_rest_and_one_below_a_hold_is_how_long_it_is_held(text):
+    assert [one.rest_s for one in blocks_of(text)] == [90]
+    (held,) = blocks_of("3 sets\n8 squats\nplank\n60 sec")
+    assert (held.rest_s, held.lines[1].amount) == (None, 60)
+
+
+def test_nothing_is_rowed_in_a_row_nor_run_in_laps_between_which_one_rests():
+    circuit = blocks_of("45 on 15 off, 3 laps, 2 mins between laps\nsquat jumps\ndead bugs")[0]
+    assert [line.movement for line in circuit.lines] == ["squat jump", "dead bug"]
+    assert [line.movement for line in blocks_of("3 rounds in a row\n10 squats\n10 push-ups")[0].lines] == [
+        "air squat",
+        "push-up",
+    ]
+
+
+def test_rows_that_nothing_but_their_sets_tells_to_be_lifted_are_said_back():
+    (one,) = read("3 x 10 row\n3 x 10 push-ups").corrected
+    assert one.read_as == "bent-over row"
+    assert read("3 x 10 rows @ 20 kg").corrected == ()
+
+
+def test_how_many_in_total_is_no_height():
+    line = blocks_of("3 rounds\nheel touch 20 in total\n10 push-ups")[0].lines[0]
+    assert (line.amount, line.notes) == (20, "total")
+
+
+def test_what_ends_a_session_behind_sets_is_a_part_of_its_own():
+    first, last = blocks_of("4 sets:\n6 front squats\n6 box jumps\n\nFinish: 6 min max cals on the bike")
+    assert (first.rounds, last.minutes, last.lines[0].movement) == (4, 6, "ride")
