@@ -81,7 +81,7 @@ def not_fast(piece: Piece, lexicon: Lexicon) -> None:
 def go_in_turn(draft: Draft, way: Meaning | None) -> None:
     """`6 x 1 min fast, 1 min slow` among work that all goes the same way is done that way."""
     if way and {"work_s", "rounds"} <= draft.facts.keys() and not (draft.placed or draft.broken):
-        draft.lines.append(Placed(Piece(0, draft.row.text.strip(), meaning=way), draft.row))
+        draft.lines.append(Placed(Piece(0, draft.row.text.strip(" ,;."), meaning=way), draft.row))
 
 
 def go_easy(draft: Draft, way: Meaning | None, lexicon: Lexicon) -> None:
