@@ -31,8 +31,11 @@ _ON_FEET = re.compile(r"\b(?:jog|walk)(?:ging|ing)?\b")
 _SHORTEST_RUN_M = 100
 
 _AT_EASE = Effort(high=EASY)
-# A heading that says itself what is done in its minutes.
-_ON_THE_SPOT = re.compile(r"\b(?:stretch|mobility|mobilise|loosen|breath)")
+# Headings that say themselves what is done in their minutes, by its name.
+_ON_THE_SPOT = (
+    ("stretch", re.compile(r"\b(?:stretch|loosen)")),
+    ("warm-up flow", re.compile(r"\bmobili(?:ty|[sz]e)")),
+)
 _BETWEEN = re.compile(r"\b(?:between|rest|recover)")
 
 
@@ -85,12 +88,12 @@ def go_in_turn(draft: Draft, way: Meaning | None) -> None:
 
 
 def go_easy(draft: Draft, way: Meaning | None, lexicon: Lexicon) -> None:
-    """`Cool down 10 min`, `wu 10 min light` among work that all goes the same way is done that way too."""
+    """`Cool down 10 min` among work that all goes the same way is done that way too; `stretch 5 min` is stretched."""
     told = draft.facts.keys() - {"effort"} == {"minutes"} and is_easy(draft.facts.get("effort", _AT_EASE))
-    if way is None or not told or draft.placed or draft.broken or draft.kind not in EASY_ANYWAY:
-        return
     said = draft.row.text.strip()
-    if _ON_THE_SPOT.search(said.lower()):
+    named = (name for name, shape in _ON_THE_SPOT if shape.search(said.lower()))
+    way = next((lexicon.exact(name) for name in named), way)
+    if way is None or not told or draft.placed or draft.broken or draft.kind not in EASY_ANYWAY:
         return
     minutes = draft.facts.pop("minutes")
     at_ease = lexicon.exact(way.movement) if way.variant in _FAST else way

@@ -372,4 +372,4 @@ def test_rounds_whose_score_is_not_told_are_read_and_only_their_score_is_open():
 def test_minutes_of_stretching_are_never_run():
     text = "warm up jog 5 mins\n4 rounds\n10 push-ups\nstretch 5 mins"
     blocks = read_session(text, catalogue()).session.blocks
-    assert [line.movement for block in blocks for line in block.lines] == ["run", "push-up"]
+    assert [line.movement for block in blocks for line in block.lines] == ["run", "push-up", "stretch"]
