@@ -13,8 +13,9 @@ from core.desk.commands import SetZone
 from core.desk.days import today_in
 from core.desk.joining.groups import set_zone
 from core.desk.outcome import Outcome
+from core.desk.sessions.coming import which_draft
 from core.desk.sessions.drafting import as_another_time
-from core.desk.sessions.meant import of_day
+from core.desk.sessions.meant import at_hand, is_named_so, of_day
 from core.desk.sessions.withdrawing import withdraw_of_day
 from core.desk.talk.asked import keeps
 from core.desk.visit import Visit
@@ -65,6 +66,8 @@ async def of_a_session(visit: Visit, text: str) -> Outcome | None:
     record = await of_day(visit, which)
     if record is None:
         return None
+    if not await is_named_so(visit, which, record):
+        return await which_draft(visit, [one for one in await at_hand(visit) if one.posted_at is None])
     return await as_another_time(visit, record, when) if when else await withdraw_of_day(visit, which)
 
 

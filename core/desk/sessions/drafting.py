@@ -2,16 +2,27 @@
 
 import re
 from datetime import UTC, date, datetime, time, timedelta
+from typing import Final
 
+from core.athletes.easing import WEEK
 from core.desk.coached import coached_ids
 from core.desk.commands import DiscardSession, PostLater, PostSession
 from core.desk.days import day_to_post, today_in, zone_of
 from core.desk.outcome import Outcome
+from core.desk.sessions.meant import meant_to_move
 from core.desk.sessions.posting import discard_session, post_session, usual_hour
 from core.desk.sessions.says import AskWhen, NoHabit
 from core.desk.sessions.scheduled import post_later, to_post
 from core.desk.visit import Visit
-from core.notation.calendar.moments import DAY_WORD, Clock, find_clock, find_days, hints_at_an_hour
+from core.notation.calendar.moments import (
+    DAY_WORD,
+    TOMORROW,
+    Clock,
+    find_clock,
+    find_days,
+    hints_at_an_hour,
+    names_only_a_weekday,
+)
 from core.store.records import Group, SessionRecord, SessionState
 
 _NOW = re.compile(r"^\W*(?:now|right away|please|to the group|at once)?\W*$", re.IGNORECASE)
@@ -23,9 +34,9 @@ _DISCARD = re.compile(
 
 
 async def as_draft_order(visit: Visit, text: str, _: int | None) -> Outcome | None:
-    """None unless the visitor has a draft and speaks of discarding it."""
+    """None unless the visitor has a draft and speaks of discarding it, or of another time for it by its name."""
     if not _DISCARD.match(text):
-        return None
+        return await as_moved(visit, text)
     draft = await visit.uow.sessions.newest_unposted(visit.person.id, await coached_ids(visit))
     if draft is None:
         return None
@@ -47,7 +58,7 @@ _HABIT = re.compile(
 )
 _WHEN = re.compile(
     r"^(?:(?:at|on|in|the|half|quarter|past|to|this|next|morning|evening|afternoon|noon|instead|please|pls|o'?clock|then"
-    rf"|today|tonight|tomorrow|{DAY_WORD}|\d{{1,2}}(?:[:.]\d\d)?\s?(?:am|pm|h)?|am|pm)[\s,.!]*)+$",
+    rf"|today|tonight|{TOMORROW}|{DAY_WORD}|\d{{1,2}}(?:[:.]\d\d)?\s?(?:am|pm|h)?|am|pm)[\s,.!]*)+$",
     re.IGNORECASE,
 )
 
@@ -58,10 +69,31 @@ def time_in(text: str) -> str:
     return when if _WHEN.match(when) else ""
 
 
-async def as_another_time(visit: Visit, record: SessionRecord, text: str) -> Outcome | None:
+_MOVES: Final = re.compile(
+    r"^\W*(?:(?:no|ok|okay|wait|sorry|actually|oh|please|pls|and|can you|could you|let'?s|rather)\W+)*"
+    r"(?:make|change|move|set|put|push|schedule|postpone|delay|shift|reschedule|bring)\s+(?:back|forward)?\s*",
+    re.IGNORECASE,
+)
+
+
+_LATER: Final = re.compile(r"\b(?:postpone|delay|push)\b", re.IGNORECASE)
+
+
+async def as_moved(visit: Visit, text: str) -> Outcome | None:
+    """`Move fridays green to sat 9`: what is to be posted and is named by its day or its title, at another time."""
+    verb = _MOVES.match(text)
+    found = await meant_to_move(visit, text[verb.end() :], lambda rest: bool(time_in(rest))) if verb else None
+    is_later = bool(verb and _LATER.search(verb[0]))
+    return await as_another_time(visit, *found, is_later=is_later) if found else None
+
+
+async def as_another_time(
+    visit: Visit, record: SessionRecord, text: str, *, is_later: bool = False
+) -> Outcome | None:
     """Of what is to be posted later: the day or the hour that isn't named stays. None where no time is told.
 
     A draft that nothing was said of goes out at the usual hour of the day that is named, or at its own.
+    `is_later`: a weekday is one behind the day it was set for.
     """
     when = time_in(text)
     if record.state not in {SessionState.SCHEDULED, SessionState.DRAFT} or not when:
@@ -75,6 +107,13 @@ async def as_another_time(visit: Visit, record: SessionRecord, text: str) -> Out
         return visit.told(AskWhen())
     set_for = record.post_at.astimezone(zone_of(group)) if record.post_at else None
     day = set_for.date() if set_for and not days else day_to_post(when, record, today) or today
+    while (
+        is_later
+        and days
+        and names_only_a_weekday(when)
+        and day <= (set_for.date() if set_for else record.day)
+    ):
+        day += WEEK
     hour = set_for.time() if set_for else await usual_hour(visit, group)
     at = in_its_half(clock, set_for) if clock else hour
     moment = datetime.combine(day, at, zone_of(group)).astimezone(UTC)

@@ -1,7 +1,7 @@
 """Which session a coach's words mean: the one of the day that is named, else what is in hand."""
 
 import re
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from datetime import date, timedelta
 from typing import Final
 
@@ -9,15 +9,20 @@ from core.athletes.easing import WEEK
 from core.desk.coached import coached_groups, coached_ids
 from core.desk.days import RECENT, days_of_title, today_in, zone_of
 from core.desk.visit import Visit
-from core.notation.calendar.moments import DAY_WORD, find_days, names_only_a_weekday
+from core.notation.calendar.moments import DAY_WORD, TOMORROW, find_days, names_only_a_weekday
 from core.store.records import Group, SessionRecord, SessionState
 
 # So far back a day that is named may lie.
 A_WEEK: Final = timedelta(days=8)
 _YESTERDAY: Final = re.compile(r"\b(?:yesterday|last night)", re.IGNORECASE)
+_WORD: Final = re.compile(r"[^\W\d_]{2,}")
+# Words of a title that don't tell it from another.
+_ANY: Final = frozenset(
+    {"the", "at", "by", "on", "in", "of", "and", "with", "to", "for", "session", "workout", "training", "day"}
+)
 _MADE: Final = re.compile(r"\b(?:make|change|set|turn)(?=\s+(?:to\s+|into\s+)?[0-9])", re.IGNORECASE)
 _OF_DAY: Final = re.compile(
-    rf"\b(?:(?:on|of|for|from|in)\s+)?(?:the\s+)?(?:{DAY_WORD}|today|tonight|tomorrow|yesterday)(?:['\u2019]?s)?\b"
+    rf"\b(?:(?:on|of|for|from|in)\s+)?(?:the\s+)?(?:{DAY_WORD}|today|tonight|{TOMORROW}|yesterday)(?:['\u2019]?s)?\b"
     r"(?:\s+(?:session|one|draft|workout|post)\b)?",
     re.IGNORECASE,
 )
@@ -51,17 +56,38 @@ async def in_hand(visit: Visit) -> SessionRecord | None:
 async def of_day(
     visit: Visit, text: str, among: Sequence[SessionRecord] | None = None
 ) -> SessionRecord | None:
-    """The session of the day that is named, `among` all at hand; None where no day is named, or has none."""
+    """The session of the day that is named, `among` all at hand; None where no day is named, or has none.
+
+    Of several on one day the one whose title says most of the words: `fri green`.
+    """
+    named: list[SessionRecord] = []
     ahead: list[SessionRecord] = []
     for one in await at_hand(visit) if among is None else among:
         group = await visit.group(one.group_id)
         today = today_in(group, visit.now)
-        named = days_named(text, today, past=one.state is SessionState.POSTED)
-        if not days_of(one, group).isdisjoint(named):
-            return one
-        if is_of_that_weekday(text, one, today):
+        days = days_named(text, today, past=one.state is SessionState.POSTED)
+        if not days_of(one, group).isdisjoint(days) or is_titled_so(text, one):
+            named.append(one)
+        elif is_of_that_weekday(text, one, today):
             ahead.append(one)
+    if named:
+        return max(named, key=lambda one: len(called_so(text, one)))
     return min(ahead, key=lambda one: one.day, default=None)
+
+
+def is_titled_so(text: str, record: SessionRecord) -> bool:
+    """Whether it isn't posted yet and its title names the weekday that is named, whenever it is to go out."""
+    said, titled = _OF_DAY.search(text), _OF_DAY.search(record.session.title or "")
+    is_same = bool(said and titled and _initials(said[0]) == _initials(titled[0]))
+    return is_same and record.state is not SessionState.POSTED and bool(called_so(text, record))
+
+
+def called_so(text: str, record: SessionRecord) -> frozenset[str]:
+    """The words of its title that are in a text, without the days."""
+    title, words = (
+        set(_WORD.findall(_OF_DAY.sub(" ", one).casefold())) for one in (record.session.title or "", text)
+    )
+    return frozenset(title & words - _ANY)
 
 
 def is_of_that_weekday(text: str, record: SessionRecord, today: date) -> bool:
@@ -98,3 +124,52 @@ async def meant(visit: Visit, text: str) -> SessionRecord | None:
 async def names_a_day(visit: Visit, text: str) -> bool:
     today = [today_in(one, visit.now) for one in await coached_groups(visit)]
     return any(days_named(text, one, past=True) for one in today)
+
+
+async def meant_to_move(
+    visit: Visit, text: str, is_when: Callable[[str], bool]
+) -> tuple[SessionRecord, str] | None:
+    """Which of what isn't posted yet is named in front of another time, and that: `fridays green to sat 9`.
+
+    The one most of whose words are there, where the rest is nothing but when; None where none is named so.
+    """
+    found: list[tuple[int, SessionRecord, str]] = []
+    for one in await at_hand(visit):
+        if one.state is SessionState.POSTED:
+            continue
+        rest, named = await without_name(visit, text, one)
+        if named and is_when(rest):
+            found.append((named, one, rest))
+    best = max((named for named, _, _ in found), default=0)
+    most = [(one, rest) for named, one, rest in found if named == best]
+    return most[0] if len(most) == 1 else None
+
+
+async def without_name(visit: Visit, text: str, record: SessionRecord) -> tuple[str, int]:
+    """The words without its day and those of its title, and how many of these there were."""
+    group = await visit.group(record.group_id)
+    first = _OF_DAY.search(text)
+    days = days_named(first[0], today_in(group, visit.now), past=False) if first else set[date]()
+    is_of_day = is_titled_so(text, record) or not days.isdisjoint(days_of(record, group))
+    rest = f"{text[: first.start()]} {text[first.end() :]}" if first and is_of_day else text
+    title = called_so(text, record)
+    rest = _WORD.sub(lambda word: "" if word[0].casefold() in title else word[0], rest)
+    return re.sub(r"\s{2,}", " ", rest).strip(" ,:"), len(title) + is_of_day
+
+
+def _initials(day: str) -> str:
+    """`on fridays`, `Fri` -> `fri`."""
+    return day.rsplit(maxsplit=1)[-1].casefold()[:3]
+
+
+_SAID_OF_ANY: Final = re.compile(
+    r"\b(?:move|postpone|shift|push|put|bring|make|change|cancel|withdraw|drop|delete|scrap|discard|session|workout|training"
+    r"|one|post|draft|please|pls|the|my|our|can|could|you|back|forward|it|that|from|out|instead|actually|sorry|ok|no|and)\b",
+    re.IGNORECASE,
+)
+
+
+async def is_named_so(visit: Visit, text: str, record: SessionRecord) -> bool:
+    """Whether words that name a session say nothing that isn't said of this one: `fridays green`, of another Friday."""
+    rest, _ = await without_name(visit, text, record)
+    return not _WORD.search(_SAID_OF_ANY.sub(" ", rest))

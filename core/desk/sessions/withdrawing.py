@@ -7,7 +7,7 @@ from core.desk.commands import DiscardSession
 from core.desk.days import RECENT
 from core.desk.errors import AlreadyDone, StalePress, UnknownThing
 from core.desk.outcome import Outcome, Say
-from core.desk.sessions.meant import at_hand, names_a_day, of_day
+from core.desk.sessions.meant import at_hand, is_named_so, names_a_day, of_day
 from core.desk.sessions.posting import discard_session, group_post, post_key, replaced_by
 from core.desk.sessions.says import (
     AskWithdraw,
@@ -29,6 +29,12 @@ async def withdraw_of_day(visit: Visit, text: str) -> Outcome | None:
     None where nothing was posted lately, or by who coaches no group.
     """
     found = await of_day(visit, text)
+    if (
+        found is not None
+        and found.state is not SessionState.POSTED
+        and not await is_named_so(visit, text, found)
+    ):
+        return visit.told(NothingOfDay())
     if found is None and await names_a_day(visit, text):
         return visit.told(NothingOfDay()) if await coached_groups(visit) else None
     found = found or await posted_last(visit)

@@ -426,9 +426,10 @@ async def carry_out(
 
 
 def without_echoes(acts: Sequence[a.AnyAct]) -> list[a.AnyAct]:
-    """The scores of several parts, told in the same words, are one to whoever reads these."""
-    scores = {act.text: act for act in reversed(acts) if isinstance(act, a.Scored)}
-    return [act for act in acts if not isinstance(act, a.Scored) or scores[act.text] is act]
+    """Told in the same words, the scores of several parts are one to whoever reads these, and so is a day off."""
+    first = {(type(act), act.text): act for act in reversed(acts)}
+    once = (a.Scored, a.ClassOff, a.TellsSession, a.Announce)
+    return [act for act in acts if not isinstance(act, once) or first[type(act), act.text] is act]
 
 
 async def one_done(visit: Visit, act: a.AnyAct, scene: Scene) -> Outcome | None:

@@ -18,7 +18,7 @@ from core.desk.sessions.coming import whats_scheduled, which_draft
 from core.desk.sessions.drafting import as_another_time, posting
 from core.desk.sessions.expecting import how_long_for
 from core.desk.sessions.expecting import what_if as try_change
-from core.desk.sessions.meant import of_day
+from core.desk.sessions.meant import is_named_so, of_day
 from core.desk.sessions.posting import draft_session
 from core.desk.sessions.says import AskWhen, NotAmended
 from core.desk.sessions.withdrawing import withdraw_of_day
@@ -27,13 +27,14 @@ from core.desk.talk.acts_wished import classes
 from core.desk.talk.asides import WEEKS_BACK, how_it_goes, who_is_in, who_trained
 from core.desk.talk.explaining import explain
 from core.desk.talk.ordered import look
-from core.desk.talk.says import HowTheyJoin, NotPostedYet, WhoTrains
+from core.desk.talk.says import HowTheyJoin, NotPostedYet, OneByOne, WhoTrains
 from core.desk.talk.scene import Scene
 from core.desk.talk.understood import as_opened
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.notation.boards.session import read_session
 from core.notation.calendar.classes import class_in
+from core.notation.calendar.moments import DAY_WORD, TOMORROW
 from core.notation.people import addressed, find_name
 from core.notation.talk.chat import calls_a_rest_day
 from core.store.records import Membership, Role
@@ -41,6 +42,11 @@ from core.understanding import acts as a
 
 # Whatever an `it` and a `post` beside it look like, nothing goes out by such words.
 _NOT_YET: Final = re.compile(r"\b(?:hold|wait|hang on|keep|not|don'?t|no)\b", re.IGNORECASE)
+_POSTS: Final = re.compile(r"\b(?:post|send|schedule|publish|share|out|up|go|it)\b", re.IGNORECASE)
+_WHEN: Final = re.compile(
+    rf"\b(?:{DAY_WORD}|today|tonight|{TOMORROW})s?\b|\b(?:am|pm|at|to|on)\b|[0-9]+(?:[ap]m)?", re.IGNORECASE
+)
+_SEVERAL: Final = re.compile(r"\b(?:both|all of them|them all|all (?:two|three)|each)\b", re.IGNORECASE)
 # So long somebody is new in a group (estimate).
 NEW_FOR: Final = timedelta(days=14)
 
@@ -86,12 +92,16 @@ async def edit(visit: Visit, act: a.Edit, _: Scene) -> Outcome | None:
 async def post(visit: Visit, act: a.Post, _: Scene) -> Outcome | None:
     """Of a sentence that names somebody of the group it isn't sure what goes to whom: then nothing goes to all."""
     groups = await coached_ids(visit)
+    if _SEVERAL.search(act.text):
+        return visit.told(OneByOne())
     draft = await visit.uow.sessions.newest_unposted(visit.person.id, groups)
     drafts = await visit.uow.sessions.drafts(visit.person.id, groups)
     if len(drafts) > 1:
         draft = await of_day(visit, act.text, drafts)
     if draft is None:
         return await which_draft(visit, drafts) if drafts else None
+    if not _POSTS.search(act.text) and not await is_named_so(visit, _WHEN.sub(" ", act.text), draft):
+        return visit.told(AskWhen())
     if _NOT_YET.search(act.text):
         return await whats_scheduled(visit)
     names = await names_in(visit.uow, draft.group_id)

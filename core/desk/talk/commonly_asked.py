@@ -4,11 +4,12 @@ from core.athletes.values import Screening
 from core.desk.coached import coached_athletes, coached_groups
 from core.desk.outcome import Outcome
 from core.desk.talk.asked import keeps
-from core.desk.talk.says import CommonAnswer, Stage
+from core.desk.talk.says import CommonAnswer, HowItIsDone, Stage
 from core.desk.talk.scene import Scene, scene_of
 from core.desk.visit import Visit
 from core.notation.people import find_name
 from core.notation.talk.common_questions import common_question
+from core.notation.talk.intentions import asks_how, intentions_in
 
 
 async def as_common_question(visit: Visit, text: str, replied_to: int | None) -> Outcome | None:
@@ -19,6 +20,12 @@ async def as_common_question(visit: Visit, text: str, replied_to: int | None) ->
     if topic == "safe" and find_name(text, await coached_athletes(visit)) is None:
         return None
     return visit.told(CommonAnswer(topic=topic, stage=await stage_of(visit, text, replied_to, coach=coach)))
+
+
+async def as_how(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """A coach asks how something is done: the one line of it, or the two that it may be."""
+    found = intentions_in(text) if asks_how(text) and await coached_groups(visit) else ()
+    return visit.told(HowItIsDone(intentions=found)) if found else None
 
 
 async def stage_of(visit: Visit, text: str, replied_to: int | None, *, coach: bool) -> Stage:

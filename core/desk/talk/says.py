@@ -6,6 +6,7 @@ from typing import Literal
 from core.desk.outcome import Said
 from core.forecast.values import Outlook
 from core.notation.talk.common_questions import Topic
+from core.notation.talk.intentions import Intention
 from core.values import Value
 
 # What can be tapped in place of words that weren't understood.
@@ -128,6 +129,16 @@ class NoSwap(Said):
 
     version: int
     to: str | None
+
+
+class OneByOne(Said):
+    """To a coach who would have several things posted at once: nothing was, a tap under each does it."""
+
+
+class HowItIsDone(Said):
+    """To a coach who asks how something is done, or whether it can be: what they most likely want, one or two."""
+
+    intentions: tuple[Intention, ...]
 
 
 class NothingToUndo(Said):

@@ -50,7 +50,7 @@ from core.desk.talk.acts import as_announced, as_clear_acts, as_one_act, as_othe
 from core.desk.talk.alarm import SIGNS, as_way_out, raise_alarm, tell_signs_in_words
 from core.desk.talk.asides import be_kind
 from core.desk.talk.asked import ASKED_TWICE, KEPT_BY, OfScore, asked_in
-from core.desk.talk.commonly_asked import as_common_question
+from core.desk.talk.commonly_asked import as_common_question, as_how
 from core.desk.talk.helping import show_help
 from core.desk.talk.in_group import session_replied_to
 from core.desk.talk.meant import (
@@ -287,6 +287,7 @@ READINGS = (
     as_one_meant,
     each_in_turn(understood),
     beside(as_common_question),
+    beside(as_how),
     as_for_coach,
     as_own_words,
     as_announced,

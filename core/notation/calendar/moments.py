@@ -18,6 +18,7 @@ DAY_WORD = (
     r"(?:mon(?:day)?|tue(?:s(?:day)?)?|wed(?:nesday|s)?|thu(?:rs?(?:day)?)?|fri(?:day)?|sat(?:urday)?"
     r"|sun(?:day)?)"
 )
+TOMORROW = r"(?:tomorrows?|tomm?orr?ows?|tmrws?|tmrows?|tmrs?|tomoz|tomo|2moro)"
 _MONTH_WORD = r"(?:jan|feb|mar|apr|may|june?|july?|aug|sept?|oct|nov|dec)[a-z]*"
 DATE = re.compile(
     rf"(?<![\d/])(?P<iso>\d{{4}}-\d{{2}}-\d{{2}})(?!\d)"
@@ -27,7 +28,7 @@ DATE = re.compile(
     re.IGNORECASE,
 )
 RELATIVE_DAY = re.compile(
-    rf"\b(?P<soon>today|tonight|tomorrow)\b|\b(?:(?P<which>this|next|coming)\s)?(?P<day>{DAY_WORD})(?:'?s)?\b",
+    rf"\b(?P<soon>today|tonight|{TOMORROW})\b|\b(?:(?P<which>this|next|coming)\s)?(?P<day>{DAY_WORD})(?:'?s)?\b",
     re.IGNORECASE,
 )
 TIME = re.compile(
@@ -123,7 +124,7 @@ def _date(text: str) -> date | None:
 def days_in(match: re.Match[str], today: date) -> tuple[date, ...]:
     """The days that a match of RELATIVE_DAY may mean, the nearer first: people part over `next Tuesday`."""
     if match["soon"]:
-        return (today + timedelta(days=1 if match["soon"].lower() == "tomorrow" else 0),)
+        return (today + timedelta(days=0 if match["soon"].lower() in {"today", "tonight"} else 1),)
     ahead = (weekday_of(match["day"]) - today.weekday()) % _WEEK
     coming = today + timedelta(days=ahead)
     if (match["which"] or "").lower() != "next":

@@ -157,14 +157,19 @@ class Named(NamedTuple):
 
 
 def _movements(stretch: Stretch) -> list[Named]:
-    """Each movement once, as it was named first; a bench beside another is what it is done on."""
+    """Each movement once, as it was named first."""
     found: dict[str, Named] = {}
-    marks = stretch.marks("movement", "wish")
-    for one in [one for one in marks if not _is_stood_on(stretch, one)] or marks:
-        name = one.value("movement") or _wishes().get(one.value("wish") or "")
-        if name is not None:
-            found.setdefault(name, Named(one.start, one.end, name, one.value("movement") is None))
+    for one in _all_movements(stretch):
+        found.setdefault(one.movement, one)
     return list(found.values())
+
+
+def _all_movements(stretch: Stretch) -> list[Named]:
+    """Wherever one is named; a bench beside another is what it is done on."""
+    marks = stretch.marks("movement", "wish")
+    told = [one for one in marks if not _is_stood_on(stretch, one)] or marks
+    named = ((one, one.value("movement") or _wishes().get(one.value("wish") or "")) for one in told)
+    return [Named(one.start, one.end, name, one.value("movement") is None) for one, name in named if name]
 
 
 def _is_stood_on(stretch: Stretch, one: Mark) -> bool:
@@ -176,6 +181,8 @@ def _is_stood_on(stretch: Stretch, one: Mark) -> bool:
 def _swapped(stretch: Stretch) -> dict[str, Any]:
     """`rows not planks`, `no planks, rows instead`, `swap the plank for rows`: which goes, and which comes."""
     named = _movements(stretch)
+    if len(named) == 1:  # `sit to stands instead of half squats` are two ways of one
+        named = _all_movements(stretch)
     if len(named) != 2:  # noqa: PLR2004 - one goes, one comes
         return {}
     one, other = named
@@ -196,7 +203,10 @@ def _swapped(stretch: Stretch) -> dict[str, Any]:
         goes, comes = other, one
     else:
         return {}
-    return {"step": "other", "movement": goes.movement, "to": comes.movement, "way": _way(stretch, comes)}
+    way = _way(stretch, comes)
+    if goes.movement == comes.movement and way == _way(stretch, goes):
+        return {}
+    return {"step": "other", "movement": goes.movement, "to": comes.movement, "way": way}
 
 
 def _way(stretch: Stretch, named: Named) -> str | None:
@@ -257,7 +267,7 @@ def _steps(stretch: Stretch, named: Sequence[Named]) -> list[tuple[int, str]]:
     """What shall be done, where the words for it end, what says most first; who is left out is away, a line isn't."""
     if not named and _leaves_out(stretch):
         return [(stretch.start, "away")]
-    spans = [(one.start, one.end) for one in named]
+    spans = [(one.start, one.end) for one in _all_movements(stretch)]
     spans += [(one.start, one.end) for one in stretch.marks("part", "maybe_part") if not _is_back(stretch)]
     inside = {at for start, end in spans for at in range(start, end)}
     told = [(end, step) for at, end, step in _said(stretch, "steps") if at not in inside]

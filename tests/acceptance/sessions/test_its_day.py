@@ -53,5 +53,5 @@ async def test_a_second_session_of_a_day_is_said(crew):
     await crew.coach.hears("I'll post it")
     await offered(crew, "Engine")
     await crew.coach.says("post it tomorrow at 7")
-    told = await crew.coach.hears("I'll post it to Harbour crew on Tuesday, 3 March at 07:00.")
+    told = await crew.coach.hears("I'll post “Engine” to Harbour crew on Tuesday, 3 March at 07:00.")
     assert "Another goes out that day too: “Quay day”." in told.text

@@ -95,3 +95,48 @@ async def test_a_post_keeps_its_hour_on_a_new_clock(crew):
     await crew.coach.hears("keeps its hour on the new clock")
     await crew.coach.says("what's planned?")
     assert "18:00" in (await crew.coach.hears("for Harbour crew")).text
+
+
+async def two_on_friday(crew):
+    for title, when in (("Fri green", "6.30pm"), ("Friday, along the quay", "8am")):
+        await crew.coach.says(f"{title}\n3 rounds for time\n10 squats\n200 m run")
+        await crew.coach.hears("Here's how I read it")
+        await crew.coach.says(f"post it fri {when}")
+        await crew.coach.hears("on Friday, 6 March at")
+
+
+@pytest.mark.parametrize("words", ["make fridays green saturday 9am", "move fridays green to sat 9am"])
+async def test_of_two_on_a_day_the_one_is_moved_whose_title_is_named(crew, words):
+    await two_on_friday(crew)
+    await crew.coach.says(words)
+    await crew.coach.hears("on Saturday, 7 March at 09:00")
+    await crew.coach.says("what's scheduled?")
+    told = (await crew.coach.hears("Friday, along the quay")).text
+    assert "Friday, 6 March at 08:00" in told
+    assert "Saturday, 7 March at 09:00" in told
+    await crew.coach.says("withdraw fri green")
+    await crew.coach.hears("“Fri green” is set to go")
+
+
+async def test_a_title_that_none_has_moves_and_drops_none(crew):
+    await two_on_friday(crew)
+    await crew.coach.says("move fridays purple to sat 9")
+    await crew.coach.hears("Which one?")
+    await crew.coach.says("withdraw fri purple")
+    await crew.coach.hears("I know no session of that day")
+
+
+async def test_what_is_put_off_to_a_weekday_goes_out_behind_its_day(crew):
+    await crew.coach.says("Friday quay\n3 rounds for time\n10 squats\n200 m run")
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("post it fri 8am")
+    await crew.coach.hears("on Friday, 6 March at 08:00")
+    await crew.coach.says("postpone fridays to monday")
+    await crew.coach.hears("on Monday, 9 March at 08:00")
+
+
+async def test_both_at_once_posts_none(crew):
+    await crew.coach.says("Friday quay\n3 rounds for time\n10 squats\n200 m run")
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("yes post both")
+    await crew.coach.hears("I've posted nothing yet")

@@ -251,7 +251,8 @@ def several_days(said: SeveralDays) -> Worded:
 @wording("en", WillPost)
 def will_post(said: WillPost) -> Worded:
     when = moment(said.at, said.zone)
-    text = fill("I'll post it to {group} on {when}.", group=said.group, when=when)
+    what = f"“{said.title}”" if said.beside and said.title else "it"
+    text = fill("I'll post {what} to {group} on {when}.", what=what, group=said.group, when=when)
     if said.drops:
         text = fill(
             "“{title}” is set to go to {group} on {when}. Shall I drop it?",
@@ -264,11 +265,9 @@ def will_post(said: WillPost) -> Worded:
         text += fill(
             " Another goes out that day too: {others}. For another day: <i>make it Monday</i>.", others=others
         )
-    row = (
-        Button("Post now", PostSession(session=said.session_id, revision=said.revision)),
-        Button("Discard", DiscardSession(session=said.session_id, revision=said.revision)),
-    )
-    return Worded(text, (row,))
+    away = Button("Discard", DiscardSession(session=said.session_id, revision=said.revision))
+    now = Button("Post now", PostSession(session=said.session_id, revision=said.revision))
+    return Worded(text, ((away,) if said.drops else (now, away),))
 
 
 @wording("en", WhichDraft)

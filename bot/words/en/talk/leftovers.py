@@ -27,6 +27,7 @@ from core.desk.talk.says import (
     NotPostedYet,
     NotYet,
     OnceYouHaveIt,
+    OneByOne,
     OnlyAsked,
     RunsOnTreadmill,
     WhoTrains,
@@ -129,6 +130,14 @@ def left_over(said: LeftOver) -> Worded:
     quoted = listed([f"“{one}”" for one in said.words])
     rows = ((Button("Tell my coach", PassOn(word=said.word)),),) if said.word is not None else ()
     return Worded(fill("I didn't get {quoted}.", quoted=quoted), rows)
+
+
+@wording("en", OneByOne)
+def one_by_one(_: OneByOne) -> Worded:
+    return Worded(
+        "I've posted nothing yet: I take them one by one, so that nothing goes out unseen. Tap the key under each, or name "
+        "it: <i>post friday's at 6</i>."
+    )
 
 
 @wording("en", HeldBack)

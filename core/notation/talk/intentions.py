@@ -1,0 +1,65 @@
+"""What a coach asks how to do: `how do I change a session I already posted` is about changing one."""
+
+import re
+import tomllib
+from collections import Counter
+from collections.abc import Mapping
+from functools import cache
+from pathlib import Path
+from typing import Any, Final, Literal, cast, get_args
+
+from core.notation.text import plain
+
+Intention = Literal[
+    "change", "halves", "old", "pregnant", "young", "join", "score", "post", "habit", "class", "announce", "word",
+    "outside", "line", "easy", "hurt", "away", "look", "trained", "withdraw", "remove", "hold", "units", "write",
+]  # fmt: skip
+_LONGEST: Final = 140
+_ASKS_HOW: Final = re.compile(
+    r"^\W*(?:(?:hi|hey|hello|so|ok|okay|um|and|but|wait|sorry|pls|please)\W+)*"
+    r"(?:how (?:do|can|could|would|should|might) (?:i|we|you|u)\b|how to\b|(?:is|are) there (?:a|any) way"
+    r"|what (?:can|do|could) (?:you|u) do\b|what (?:do|should|can) (?:i|we) do (?:about|with|for|if|when)\b"
+    r"|what about\b"
+    r"|what happens (?:if|when|with|to)\b|what if i have\b|.{3,60}[,?] how (?:do|can) (?:i|we)\b"
+    r"|can (?:you|u) (?:handle|deal|cope|work)\b|do (?:you|u) (?:do|work|handle|support)\b"
+    r"|help(?: me)?(?: with)?\s+\w)",
+    re.IGNORECASE,
+)
+_ENDINGS: Final = re.compile(r"(?:e?s|ed|ing|e)$")
+# So much of what was asked has to be of one intention, words that few share counting most (estimate).
+_ENOUGH: Final = 0.5
+_AT_MOST: Final = 2
+
+
+@cache
+def _table() -> Mapping[str, Any]:
+    table = tomllib.loads(Path(__file__).with_suffix(".toml").read_text(encoding="utf-8"))
+    words = {intention: frozenset(map(_bare, said)) for intention, said in table["coach"].items()}
+    shared = Counter(word for said in words.values() for word in said)
+    return {"words": words, "shared": shared, "beside": frozenset(table["words"]["beside"])}
+
+
+def asks_how(text: str) -> bool:
+    """Whether words ask how something is done, or what can be done for somebody; `can you make it 5` orders it."""
+    return len(text) <= _LONGEST and "\n" not in text.strip() and bool(_ASKS_HOW.match(plain(text)))
+
+
+def intentions_in(text: str) -> tuple[Intention, ...]:
+    """What is most likely wanted, the two that are as likely, or nothing."""
+    folded = plain(text).casefold().replace("\u2019", "'").replace("'", "")
+    said = {_bare(word) for word in re.findall(r"\w+", folded) if word not in _table()["beside"]}
+    shared = _table()["shared"]
+    weights = {
+        intention: sum(1 / shared[word] for word in said & words)
+        for intention, words in _table()["words"].items()
+    }
+    most = max(weights.values())
+    found = [cast("Intention", one) for one, weight in weights.items() if weight == most]
+    return tuple(found) if most >= _ENOUGH and len(found) <= _AT_MOST else ()
+
+
+def _bare(word: str) -> str:
+    return _ENDINGS.sub("", word) if len(word) > 3 else word  # noqa: PLR2004 - `his`, `get`
+
+
+INTENTIONS: Final = get_args(Intention)
