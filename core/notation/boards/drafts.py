@@ -7,7 +7,7 @@ from core.measures import MassUnit
 from core.notation.lines.pieces import Piece, complete, completes, loads_of, repeats
 from core.notation.phrases.aims import Facts
 from core.notation.text import Row
-from core.sessions.values import BlockKind
+from core.sessions.values import BlockKind, Format
 
 
 class Placed(NamedTuple):
@@ -58,6 +58,12 @@ class Draft:
     listed: int | None = None
     shared: Facts = field(default_factory=dict)
     is_next: bool = False
+
+    @property
+    def says_more_than_time(self) -> bool:
+        """Whether its head tells more than how long it takes, how hard it is, or that it isn't counted."""
+        counted = self.facts.get("format", Format.QUALITY) is not Format.QUALITY
+        return counted or not self.facts.keys() <= {"minutes", "format", "effort"}
 
     @property
     def placed(self) -> list[Placed]:

@@ -89,7 +89,11 @@ def go_in_turn(draft: Draft, way: Meaning | None) -> None:
 
 def go_easy(draft: Draft, way: Meaning | None, lexicon: Lexicon) -> None:
     """`Cool down 10 min` among work that all goes the same way is done that way too; `stretch 5 min` is stretched."""
-    told = draft.facts.keys() - {"effort"} == {"minutes"} and is_easy(draft.facts.get("effort", _AT_EASE))
+    told = (
+        "minutes" in draft.facts
+        and not draft.says_more_than_time
+        and is_easy(draft.facts.get("effort", _AT_EASE))
+    )
     said = draft.row.text.strip()
     named = (name for name, shape in _ON_THE_SPOT if shape.search(said.lower()))
     way = next((lexicon.exact(name) for name in named), way)

@@ -538,3 +538,9 @@ def test_sets_that_come_then_are_no_part_of_rounds_that_a_clock_ends():
     rounds, sets = read_session("AMRAP 12\n10 squats\nthen 3 x 30 s plank", catalogue()).session.blocks
     assert (rounds.format, rounds.rounds, len(rounds.lines)) == (Format.AMRAP, None, 1)
     assert sets.rounds == 3
+
+
+def test_work_below_minutes_of_a_warm_up_is_a_part_of_its_own():
+    warm_up, work = read("warm up 5 min mobility\nAMRAP 10\n10 squats")
+    assert (warm_up.kind, [line.movement for line in warm_up.lines]) == ("warm-up", ["warm-up flow"])
+    assert fields(work, ("kind", "format", "minutes")) == {"kind": "main", "format": "amrap", "minutes": 10}
