@@ -10,6 +10,7 @@ from core.notation.boards.headings import BARE_DATE, DATE, QUOTED, day, heading,
 from core.notation.boards.reading import Reading
 from core.notation.boards.row_reader import read_row
 from core.notation.labels.facts import told_by
+from core.notation.lines.pieces import FAR
 from core.notation.names.catalogued import Lexicon, Meaning
 from core.notation.names.spotting import spotted
 from core.notation.text import Row, blanked, plain_row
@@ -122,10 +123,16 @@ class Title:
         return bool(below.kind or below.facts.keys() & _OPENERS)
 
     def _names_the_day(self, reading: Reading, clause: Clause) -> bool:
-        """Whether a format and nothing else stands above a heading: `Intervals`, `wu 10 min`."""
+        """Whether a format and nothing else stands above a heading, or rows that tell it: `Intervals`, `wu 10 min`."""
         if reading.facts.keys() != {"format"} or reading.pieces or reading.kind or not clause.behind:
             return False
-        return heading(clause.behind[0].text.lower()) is not None
+        if heading(clause.behind[0].text.lower()) is not None:
+            return True
+        below = [read_row(row, self.lexicon, self.unit) for row in clause.behind]
+        easy_first = any(piece.unit in FAR and not piece.sets for piece in below[0].pieces)
+        return easy_first and any(
+            "work_s" in row.facts or any(p.sets for p in row.pieces) for row in below[1:]
+        )
 
     def _is_only_guessed(self, reading: Reading, clause: Clause) -> bool:
         """Whether only labels took it for a format, and what follows says itself how: `Slow and strong`."""

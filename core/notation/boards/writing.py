@@ -260,7 +260,7 @@ def _as_called(written: str, known: tuple[str, ...]) -> str | None:
 
 @cache
 def _standing(name: str) -> re.Pattern[str]:
-    return re.compile(rf"\b{re.escape(name.lower().replace('-', ' '))}(?:e?s)?\b")
+    return re.compile(rf"\b{re.escape(name.lower().replace('-', ' '))}(?:e?s)?\b(?! ups?\b)")
 
 
 # What is counted stands before these.

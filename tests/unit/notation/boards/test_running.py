@@ -223,3 +223,10 @@ def test_hundreds_with_a_jog_beside_them_are_run():
     assert [line.amount for line in work.lines] == [400]
     assert (work.rounds, work.rest_s) == (6, 90)
     assert (warm_up.kind, cool_down.kind) == (BlockKind.WARM_UP, BlockKind.COOL_DOWN)
+
+
+def test_intervals_told_as_hard_and_walk_have_a_warm_up_and_an_easy_end():
+    text = "Friday: intervals\n5 min easy jog\n8 x 30 sec hard / 60 sec walk\n5 min easy"
+    _, turns, _ = read_session(text, catalogue()).session.blocks
+    assert (turns.rounds, turns.work_s, turns.rest_s) == (8, 30, 60)
+    assert [line.movement for line in turns.lines] == ["run"]
