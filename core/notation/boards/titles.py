@@ -10,11 +10,10 @@ from core.notation.boards.headings import BARE_DATE, DATE, QUOTED, day, heading,
 from core.notation.boards.reading import Reading
 from core.notation.boards.row_reader import read_row
 from core.notation.labels.facts import told_by
-from core.notation.lines.pieces import FAR
 from core.notation.names.catalogued import Lexicon, Meaning
 from core.notation.names.spotting import spotted
 from core.notation.text import Row, blanked, plain_row
-from core.sessions.values import Effort
+from core.sessions.values import Effort, Format
 
 _LONGEST = 80
 _MOST_ROWS = 2
@@ -129,7 +128,8 @@ class Title:
         if heading(clause.behind[0].text.lower()) is not None:
             return True
         below = [read_row(row, self.lexicon, self.unit) for row in clause.behind]
-        easy_first = any(piece.unit in FAR and not piece.sets for piece in below[0].pieces)
+        turns = reading.facts["format"] is Format.INTERVALS
+        easy_first = turns and any(piece.meaning and not piece.sets for piece in below[0].pieces)
         return easy_first and any(
             "work_s" in row.facts or any(p.sets for p in row.pieces) for row in below[1:]
         )

@@ -31,7 +31,7 @@ PARTS = {
     r"|(?:(?:easy|slow) )?(?:jog|walk)(?=\s(?:between|after|b/w|btw)))",
     "on": r"(?:on|hard|fast|sprint|all[ -]out|(?:of )?(?:work(?:ing)?|exercises?|effort|action|activity|moving)"
     r"|(?:on |of |for |at )?(?:each|every|per) (?:exercise|move|movement|station|one))",
-    "rests": r"(?:off|(?:easy |slow |gentle |light )?(?:walk|jog|stroll)(?:ing)?(?: (?:easy|easily|slowly|recovery|back))?|easy|slow"
+    "rests": r"(?:off|easy|slow"
     r"|(?:to |for the )?(?:change(?: ?over)?|switch|swap|transition|move on|breathe|recover|rest)"
     r"|(?:of )?(?:rest(?:ing)?|pause|break|recovery|walking))",
     "joint": r"[\s/,:\-]{0,3}(?:(?:and|with|then|followed by|plus|&|\+)\s)?",
