@@ -84,8 +84,10 @@ OF_ROUNDS: tuple[Phrase, ...] = (
         r"<n> sets of (?P<a>[0-9]{1,3})(?:\s?-\s?(?P<b>[0-9]{1,3}))?(?: reps?| each)?(?:[\s:]*$|_:(?=\s))",
         sets_of,
     ),
-    phrase(r"^[\s;*]*(?P<a>[0-9]{1,3})(?: reps?)? (?:of )?each\b(?! side| leg| arm)", of_each),
-    phrase(r"<n>_x_(?P<a>[0-9]{1,3})(?P<b>) (?:of )?everything\b", sets_of),
+    phrase(
+        r"(?:^|(?<=[,;:]\s))[\s;*]*(?P<a>[0-9]{1,3})(?: reps?)? (?:of )?each\b(?! side| leg| arm)", of_each
+    ),
+    phrase(r"<n>_x_(?P<a>[0-9]{1,3})(?P<b>) (?:of )?(?:everything\b|each[\s:;]*$)", sets_of),
     phrase(r"(?<!about.)(?<!around.)<n> sets\b(?! of| x|_[0-9])", sets),
     phrase(r"(?<=[,;:]\s)(?P<n>1|one) set\b(?! of)", sets),
     phrase(r"<n> sets of (?=[0-9]{1,3}\s?[a-z][^,;+]*(?:[,;+]|\s(?:&|and)\s[0-9]))", sets),

@@ -369,3 +369,9 @@ def test_words_that_only_say_with_what_or_how_part_no_line(typed):
 def test_a_time_above_the_lines_is_how_long_they_go_on(row):
     (block,) = read_session(f"{row}\n8 push-ups\n12 air squats", catalogue()).session.blocks
     assert (block.format, block.minutes) == ("amrap", 20)
+
+
+@pytest.mark.parametrize("above", ["3 sets, 10 each:", "3 x 10 each", "3 sets of 10 each"])
+def test_so_many_of_each_above_the_lines_is_how_many_each_has(above):
+    block = read_session(f"{above}\nsquats\nlunges", catalogue()).session.blocks[0]
+    assert (block.rounds, [line.amount for line in block.lines]) == (3, [10, 10])
