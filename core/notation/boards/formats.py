@@ -106,6 +106,7 @@ def _in_stages(draft: Draft, said: Format | None) -> Format | None:
     )
     goes = all(piece.meaning and piece.meaning.unit in FAR and piece.amount for piece in pieces)
     paused = "rest_s" in draft.facts or all(piece.unit in FAR for piece in pieces)
+    paused |= any(note.lower().startswith("rest") for note in draft.notes)
     plain = (
         said is None
         and not draft.facts.keys() & {"scheme", "cap_s", "minutes"}

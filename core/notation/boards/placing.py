@@ -1,5 +1,6 @@
 """Where what a row says belongs: a line of its own, more of the one before, the load of all; else it is shown."""
 
+from dataclasses import replace
 from typing import NamedTuple
 
 from core.measures import AmountUnit, MassUnit
@@ -10,6 +11,7 @@ from core.notation.boards.rows import COLON, frames
 from core.notation.boards.sharing import is_carried, is_load_alone, load_all, take_pair, take_same
 from core.notation.boards.unread import Stretch, named
 from core.notation.lines.pieces import Piece, completes
+from core.notation.lines.segments import is_in_stages
 from core.notation.names.catalogued import Lexicon, Meaning
 from core.notation.phrases.efforts import effort_of, take_effort
 from core.notation.values import NotUnderstood
@@ -42,6 +44,7 @@ def _is_awaited(piece: Piece, draft: Draft | None) -> bool:
 def place(draft: Draft, reading: Reading, around: Around) -> list[NotUnderstood]:
     """Puts the pieces of a row into the part; gives back those that belong nowhere."""
     lines: list[Placed] = getattr(draft, draft.where if reading.where == "lines" else reading.where)
+    _name_stages(reading, lines)
     nameless = not any(piece.meaning for piece in reading.pieces)
     left: list[NotUnderstood] = []
     for piece in reading.pieces:
@@ -58,6 +61,16 @@ def place(draft: Draft, reading: Reading, around: Around) -> list[NotUnderstood]
         elif not (lines and goes_on(lines, piece, reading.row, around.unit)):
             left += _take_nameless(piece, reading, lines, around)
     return left
+
+
+def _name_stages(reading: Reading, lines: list[Placed]) -> None:
+    """`Rower`, `1-2-3-2-1 min hard`: what stands above and only says what is done is done in all of them."""
+    name = lines[-1].piece if lines else None
+    stages = [piece for piece in reading.pieces if not (piece.meaning or piece.unread)]
+    if name and not replace(name, notes=()).says_anything and is_in_stages(stages):
+        lines.pop()
+        for piece in stages:
+            piece.meaning, piece.notes = name.meaning, (*name.notes, *piece.notes)
 
 
 def _take_nameless(

@@ -7,6 +7,7 @@ from rapidfuzz import process
 from rapidfuzz.distance import OSA
 
 from core.notation.lines.pieces import Piece
+from core.notation.names.beside import ORDINARY
 from core.notation.names.catalogued import Lexicon
 from core.notation.names.spellings import allowed_slips
 from core.notation.text import Row
@@ -37,6 +38,8 @@ def respelled(row: Row, lexicon: Lexicon) -> tuple[Row, list[Corrected]]:
 
 def _meant(word: str, lexicon: Lexicon) -> str | None:
     """The one word of formats spelled nearly so; None for a word that means something by itself."""
+    if word in ORDINARY:
+        return None
     slips = allowed_slips(word) or 1
     hits = process.extract(word, _VOCABULARY, scorer=OSA.distance, score_cutoff=slips, limit=2)
     if not hits or hits[0][1] == 0 or lexicon.knows(word):

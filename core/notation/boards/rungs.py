@@ -7,23 +7,26 @@ from itertools import pairwise
 from core.notation.boards.drafts import Draft
 from core.notation.lines.pieces import Piece
 from core.notation.phrases.manners import GOES_ON
+from core.notation.quantities import MINUTE_S
 from core.sessions.values import Format
 
 # Two rungs of one thing may be any two lines.
 _FEWEST_OF_ONE = 3
+# So many more each minute are a ladder; more are turns (an estimate).
+_STEEPEST = 3
 _CLIMBED = frozenset({Format.AMRAP, Format.FOR_TIME, Format.INTERVALS})
 
 
 def as_ladder(draft: Draft) -> Draft:
     """The part with each thing once and a scheme, where its lines are the rungs of a ladder in even steps."""
-    draft = _climbing(draft)
+    draft = _by_the_minute(_climbing(draft))
     said = draft.facts.get("format")
     plain = not draft.facts.keys() & {"scheme", "rounds"} and not (draft.buy_in or draft.cash_out)
     if said not in _CLIMBED or not plain:
         return draft
-    scheme = next(
-        (found for size in range(1, len(draft.lines) // 2 + 1) if (found := _rungs(draft.pieces, size))), ()
-    )
+    fewest = 2 if GOES_ON in draft.notes else _FEWEST_OF_ONE
+    sizes = range(1, len(draft.lines) // 2 + 1)
+    scheme = next((found for size in sizes if (found := _rungs(draft.pieces, size, fewest))), ())
     if not scheme:
         return draft
     first = draft.lines[: len(draft.lines) // len(scheme)]
@@ -49,8 +52,36 @@ def _climbing(draft: Draft) -> Draft:
     return replace(draft, facts=facts, lines=lines, notes=[*draft.notes, GOES_ON])
 
 
-def _rungs(pieces: Sequence[Piece], size: int) -> tuple[int, ...]:
-    """How many of each a rung has, if the lines are rungs of so many things; else nothing."""
+def _by_the_minute(draft: Draft) -> Draft:
+    """`min 1: 1 burpee`, `min 2: 2 burpees`, `and so on`: each minute so many more."""
+    pieces = draft.pieces
+    first = pieces[0] if pieces else None
+    counted = (
+        first is not None
+        and first.station == 1
+        and (first.amount or 0) in range(1, _STEEPEST + 1)
+        and all(
+            one.meaning == first.meaning
+            and one.unit is None
+            and one.amount == (one.station or 0) * (first.amount or 0)
+            for one in pieces
+        )
+    )
+    enough = len(pieces) >= (2 if GOES_ON in draft.notes else _FEWEST_OF_ONE)
+    if (
+        not (counted and enough)
+        or "rounds" in draft.facts
+        or draft.facts.get("every_s", MINUTE_S) != MINUTE_S
+    ):
+        return draft
+    facts = draft.facts | {"format": Format.INTERVALS, "every_s": float(MINUTE_S)}
+    if cap_s := facts.pop("cap_s", None):
+        facts.setdefault("minutes", cap_s / MINUTE_S)
+    return replace(draft, facts=facts)
+
+
+def _rungs(pieces: Sequence[Piece], size: int, fewest: int) -> tuple[int, ...]:
+    """How many of each a rung has, if the lines are rungs of so many things; else nothing. `fewest`: of one thing."""
     if len(pieces) % size:
         return ()
     rungs = [pieces[at : at + size] for at in range(0, len(pieces), size)]
@@ -61,5 +92,5 @@ def _rungs(pieces: Sequence[Piece], size: int) -> tuple[int, ...]:
         return ()
     told = [int(each.pop() or 0) for each in amounts]
     steps = {later - before for before, later in pairwise(told)}
-    enough = len(rungs) >= (_FEWEST_OF_ONE if size == 1 else 2)
+    enough = len(rungs) >= (fewest if size == 1 else 2)
     return tuple(told) if enough and len(steps) == 1 and 0 not in steps else ()

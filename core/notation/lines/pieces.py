@@ -114,8 +114,11 @@ def repeats(piece: Piece, line: Piece) -> bool:
     """Whether a nameless piece is one more set of the line before it, or more of them: `5 @ 60%, 5 @ 70%`."""
     loads = [one.load_rule or one.loads_kg for one in (piece, line)]
     other_side = piece.side and line.side and piece.side != line.side
+    next_turn = piece.station is not None and line.station == piece.station - 1
     nameless = not piece.meaning and not piece.unread and bool(piece.sets) is bool(line.sets)
-    return bool(nameless and line.meaning and piece.amount and line.amount and (all(loads) or other_side))
+    return bool(
+        nameless and line.meaning and piece.amount and line.amount and (all(loads) or other_side or next_turn)
+    )
 
 
 def loads_of(piece: Piece, line: Piece, unit: MassUnit) -> tuple[Decimal, ...]:

@@ -20,6 +20,7 @@ from core.notation.lines.flights import in_flights
 from core.notation.lines.naming import SIDE, read_name, read_open_name, sides_of
 from core.notation.lines.pieces import Piece
 from core.notation.names.catalogued import Lexicon
+from core.notation.names.leaning import as_leaning
 from core.notation.quantities import DISTANCE_UNIT, DURATION, ENERGY_UNIT, NUMBER_WORDS, kilograms, seconds
 from core.notation.text import TEMPO_MARK, Strip
 from core.sessions.values import MOST_PERCENT, LoadRule
@@ -183,6 +184,8 @@ def read_piece(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> Piece
         read(piece, strip, unit)
     left = strip.left.replace(_HIDDEN * len(hidden[0]), hidden[0]) if hidden else strip.left
     read_name(piece, left, lexicon, sides_of(strip.text))
+    if piece.meaning:
+        piece.meaning = as_leaning(piece.meaning, text, lexicon)
     settle(piece, lexicon, unit)
     if piece.unread:
         read_open_name(piece, strip.text, lexicon)

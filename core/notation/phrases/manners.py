@@ -19,7 +19,8 @@ _MANNERS = re.compile(
                 rf"{_REST}\s?:?\s(?:for )?[0-9]{{1,3}}\s?(?:min|s|sec)?\s?(?:-|to)\s?[0-9]{{1,3}}\s?"
                 r"(?:min(?:ute)?s?|s|secs?|seconds)\b(?: (?:in )?between (?:the |all )?(?:rounds|sets|efforts))?"
             ),
-            rf"{_REST} (?:the same(?: time)?|as long as (?:it takes|you work(?:ed)?|your partner works))\b",
+            rf"{_REST} (?:the )?same(?: time| as (?:you |the )?(?:just )?work(?:ed)?)?\b",
+            rf"{_REST} as long as (?:it takes|you work(?:ed)?|your partner works)\b",
             (
                 r"\b[0-9]{1,3}\s?(?:min|s|sec)?\s?(?:-|to)\s?[0-9]{1,3}\s?(?:min(?:ute)?s?|s|secs?|seconds)\b (?:of )?"
                 r"(?:(?:rest|break|recovery|off)\b(?: (?:in )?between (?:the |all )?(?:rounds|sets|efforts))?"

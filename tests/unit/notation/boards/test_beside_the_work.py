@@ -149,3 +149,38 @@ def test_how_many_in_total_is_no_height():
 def test_what_ends_a_session_behind_sets_is_a_part_of_its_own():
     first, last = blocks_of("4 sets:\n6 front squats\n6 box jumps\n\nFinish: 6 min max cals on the bike")
     assert (first.rounds, last.minutes, last.lines[0].movement) == (4, 6, "ride")
+
+
+def test_more_each_minute_is_a_ladder_on_the_minute():
+    (block,) = blocks_of("min 1: 1 burpee\nmin 2: 2 burpees\nmin 3: 3 burpees\nand so on")
+    assert (block.format, block.every_s, block.scheme, len(block.lines)) == ("intervals", 60, (1, 2, 3), 1)
+
+
+def test_turns_of_one_thing_on_a_clock_are_no_ladder():
+    (block,) = blocks_of("EMOM 12\nmin 1: 2 burpees\nmin 2: 4 burpees")
+    assert [line.amount for line in block.lines] == [2, 4]
+
+
+def test_stages_below_what_they_are_of_are_all_of_it():
+    (block,) = blocks_of("Rower\n1-2-3-2-1 min hard, rest same as you just worked")
+    assert (block.format, block.notes) == ("intervals", "rest same as you just worked")
+    assert [line.amount for line in block.lines] == [60, 120, 180, 120, 60]
+    assert {line.movement for line in block.lines} == {"row"}
+
+
+@pytest.mark.parametrize(
+    ("text", "variant"),
+    [
+        ("10 push-ups feet on a chair", "feet-on-chair"),
+        ("10 feet on chair push up", "feet-on-chair"),
+        ("10 push-ups hands on the bench", "hands-on-bench"),
+        ("10 push-ups, hands on the bench is fine", None),
+    ],
+)
+def test_what_hands_or_feet_are_on_is_the_way_it_is_done(text, variant):
+    assert blocks_of(f"AMRAP 10\n{text}")[0].lines[0].variant == variant
+
+
+@pytest.mark.parametrize("word", ["beach", "test", "core"])
+def test_an_everyday_word_is_no_slip_for_a_word_of_formats(word):
+    assert read(f"{word}: 6 x 50 m sprint, 30 s rest").corrected == ()
