@@ -79,6 +79,16 @@ class Classes(Repository):
         table = tables.training_class
         return await self._found(table.c.group_id == group_id, table.c.state == ClassState.LIVE)
 
+    async def proposed_by(self, author_id: int, since: datetime) -> ClassRecord | None:
+        """The newest that waits for this coach's yes."""
+        table = tables.training_class
+        found = await self._found(
+            table.c.author_id == author_id,
+            table.c.state == ClassState.PROPOSED,
+            table.c.created_at >= since,
+        )
+        return found[-1] if found else None
+
     async def set_state(self, class_id: int, state: ClassState) -> None:
         """Raise NotStoredError if there is none."""
         await self._change_one(tables.training_class, class_id, state=state)

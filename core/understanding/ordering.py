@@ -135,7 +135,7 @@ def _orders_of(saying: _Saying, named: Sequence[str], people: Sequence[str]) -> 
         return Told()
     whole = _fields(saying.words, people)
     if whole:
-        why = [saying.words] if _tells_why(saying.words, people) else []
+        why = [one for one in saying.thoughts if _tells_why(one, people) and not _fields(one, people)]
         return _told(saying.words, [whole], named, (), why)
     taken = [(one, _fields(one, people)) for one in saying.thoughts]
     done = [fields for _, fields in taken if fields]

@@ -133,7 +133,7 @@ def _begins_another(
         ("change", "change"): lambda: False,
         ("word", "class"): lambda: hard,
         ("word", "ask"): lambda: hard,
-        ("word", "people"): lambda: hard or is_whole(one.words),
+        ("word", "people"): lambda: hard or is_whole(one.words) or _is_addressed(one.words, people),
         ("people", "people"): lambda: (
             "@" in said and not names_only(last.words, people) and is_whole(last.words)
         ),
@@ -142,6 +142,12 @@ def _begins_another(
         ),
     }
     return begins.get((last.about, one.about), lambda: bool(last.about) or hard)()
+
+
+def _is_addressed(words: str, people: Sequence[str]) -> bool:
+    """`Bo: well done`."""
+    named = find_name(words, people)
+    return named is not None and re.match(r"(?:and\s+|n\s+)?@\s*:", named.rest, re.IGNORECASE) is not None
 
 
 def _referring(found: Iterable[Matter], people: Sequence[str]) -> Iterator[Matter]:
@@ -157,6 +163,8 @@ def _referring(found: Iterable[Matter], people: Sequence[str]) -> Iterator[Matte
         words = one.words
         if before and named is None and one.about in _OF_WHOM:
             words = _OF_WHOM[one.about].sub(before.name, words, count=1)
+        if said and said.about == "word" and _is_addressed(one.words, people):
+            words = f"tell {words}"
         yield Matter("word", f"announce: {said.words}") if said and is_told else one._replace(words=words)
         ordered = one if one.about == "people" else ordered
         said = one

@@ -7,7 +7,7 @@ from core.desk.classes.commands import SeeClasses
 from core.desk.classes.dates import call_off_in_words, move_in_words
 from core.desk.classes.habits import fulfil
 from core.desk.classes.meetings import meetings_on
-from core.desk.classes.setting_up import propose_class
+from core.desk.classes.setting_up import propose_class, rename
 from core.desk.coached import coached_groups
 from core.desk.commands import SetZone
 from core.desk.days import today_in
@@ -21,7 +21,7 @@ from core.desk.talk.asked import keeps
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.notation.boards.session import read_session
-from core.notation.calendar.classes import read_called_off, read_class, read_moved
+from core.notation.calendar.classes import read_called_off, read_class, read_moved, read_title
 from core.notation.calendar.moments import find_days
 from core.notation.calendar.reminding import OwnZone, read_wish
 from core.notation.calendar.zones import places_in, read_zone
@@ -93,10 +93,11 @@ async def as_coach(visit: Visit, text: str, groups: list[Group]) -> Outcome | No
     zone = group_clock(text)
     if zone is not None and len(groups) == 1:
         return await set_zone(visit, SetZone(group=groups[0].id, zone=zone))
+    title = read_title(text)
     today = today_in(groups[0], visit.now)
     off, moved = read_called_off(text, today), read_moved(text, today)
-    about = await of_a_session(visit, text) if off or moved else None
-    if about is not None:
+    about = await of_a_session(visit, text) if off or moved else title and await rename(visit, title)
+    if about:
         return about
     if off is not None:
         return await call_off_in_words(visit, off, groups)

@@ -149,6 +149,23 @@ async def tell_class_again(visit: Visit, refs: Mapping[str, Any], text: str) -> 
     return await propose_class(visit, read, whole, groups, refs.get("replaces"))
 
 
+async def rename(visit: Visit, title: str) -> Outcome | None:
+    """The class that waits for the coach's yes under another name, read back again; None where none waits."""
+    waits = await visit.uow.classes.proposed_by(visit.person.id, visit.now - _HALF_A_DAY)
+    if waits is None:
+        return None
+    await visit.uow.classes.set_state(waits.id, ClassState.DISCARDED)
+    record = await visit.uow.classes.propose(
+        group_id=waits.group_id,
+        author_id=visit.person.id,
+        of=waits.of.model_copy(update={"title": title}),
+        now=visit.now,
+        replaces_id=waits.replaces_id,
+    )
+    group = await visit.group(record.group_id)
+    return read_back(visit, record, group, await coached_groups(visit), half_known=True)
+
+
 async def proposed(visit: Visit, class_id: int) -> ClassRecord:
     """A class that still waits for the coach's yes."""
     record = await known_class(visit, class_id)

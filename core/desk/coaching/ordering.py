@@ -2,9 +2,9 @@
 
 import re
 from collections.abc import Iterator, Mapping
-from datetime import date, timedelta
+from datetime import timedelta
 from decimal import Decimal
-from typing import Any, Final, NamedTuple
+from typing import Any, Final
 
 from core.athletes.easing import WEEK
 from core.athletes.values import Profile
@@ -12,6 +12,7 @@ from core.desk.access import admitted
 from core.desk.coached import athlete_in
 from core.desk.coaching.absence import AWAY, count_in_again, leave_out
 from core.desk.coaching.commands import CallWeekEasy, HoldAthlete, TakeOrdersBack
+from core.desk.coaching.holds import WEEKS, Holds, for_which, is_written, last_day, lines_of, session_with
 from core.desk.coaching.overseeing import card_of, pin_for, try_on
 from core.desk.coaching.says import NothingToLookAt, Ordered, OrderNotDone, OrdersGone, WhyNot
 from core.desk.coaching.sparing import spare
@@ -19,7 +20,7 @@ from core.desk.days import today_in
 from core.desk.errors import AlreadyDone, UnknownThing
 from core.desk.outcome import Outcome
 from core.desk.sessions.landing import Tried
-from core.desk.sessions.meant import at_hand, in_hand, of_day
+from core.desk.sessions.meant import at_hand, in_hand
 from core.desk.today.easy_weeks import call_week_easy
 from core.desk.versions.holding import hold_athlete
 from core.desk.versions.showing import EVERY_LINE, written_at
@@ -28,11 +29,11 @@ from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.movements.values import Pattern
 from core.notation.calendar.moments import find_days
-from core.notation.coaching.easing import monday_of, read_span
+from core.notation.coaching.easing import monday_of
 from core.scaling.orders import Pin
 from core.scaling.values import Because, Spot, Version, VersionLine
 from core.sessions.values import Line
-from core.store.records import CoachOrder, Group, Membership, SessionRecord
+from core.store.records import CoachOrder, Membership, SessionRecord
 from core.understanding.acts import Order
 
 # What an order asks of a line whatever it is like; the others are a step from what is shown.
@@ -44,16 +45,7 @@ _ASKS: Final[Mapping[str, Any]] = {
     "half": lambda _: {"share": 0.5},
     "load": lambda order: {"load_kg": Decimal(f"{order.amount:g}")},
 }
-_WEEKS: Final[Mapping[str, timedelta]] = {"this week": timedelta(0), "next week": WEEK}
 _STEPS: Final = frozenset({"easier", "harder", "written"})
-
-
-class Holds(NamedTuple):
-    """For which sessions an order counts: for one alone, or for all from `since` to `until`, for ever where untold."""
-
-    record: SessionRecord | None = None
-    since: date | None = None
-    until: date | None = None
 
 
 async def carry_out_order(visit: Visit, order: Order, athlete: Membership) -> Outcome:
@@ -69,7 +61,7 @@ async def carry_out_order(visit: Visit, order: Order, athlete: Membership) -> Ou
     except UnknownThing:
         one = None
     if shown is None or one is None:
-        return nothing_there(visit, athlete)
+        return await ahead(visit, order, athlete, holds)
     pins = dict(pins_of(order, shown, one)) if holds.record else standing(order)
     why = why_not(order, holds, pins)
     if why is not None:
@@ -81,6 +73,29 @@ async def carry_out_order(visit: Visit, order: Order, athlete: Membership) -> Ou
             return done
     has_it = order.step not in {"load", "number"} or owns_load(one.profile, order.amount or 0)
     return await not_done(visit, order, athlete, shown, "nothing_fits" if has_it else "not_theirs")
+
+
+async def ahead(visit: Visit, order: Order, athlete: Membership, holds: Holds) -> Outcome:
+    """Before there is a session to look at: what shall be so in all that come is kept, and tried in each."""
+    pins = standing(order) if holds.record is None and (holds.until or order.until == "always") else {}
+    if not pins:
+        return nothing_there(visit, athlete)
+    kept = [await keep(visit, athlete, holds, movement, pin) for movement, pin in pins.items()]
+    said = Ordered(
+        athlete=athlete.person.name,
+        group=athlete.group_id,
+        person=athlete.person_id,
+        order=kept[0].id,
+        step=order.step or "other",
+        movement=order.movement,
+        title=None,
+        day=visit.now.date(),
+        lasts=True,
+        since=holds.since,
+        until=holds.until,
+        seen=False,
+    )
+    return visit.told(said)
 
 
 async def of_no_line(visit: Visit, order: Order, athlete: Membership) -> Outcome | None:
@@ -96,7 +111,7 @@ async def of_no_line(visit: Visit, order: Order, athlete: Membership) -> Outcome
         return await all_taken_back(visit, athlete)
     if order.limit is not None:
         return await left_out_of_all(visit, order, order.limit, athlete)
-    ahead = _WEEKS.get(order.day or "")
+    ahead = WEEKS.get(order.day or "")
     return await ease_week(visit, ahead, athlete) if order.step == "easier" and ahead is not None else None
 
 
@@ -175,7 +190,7 @@ async def away(visit: Visit, order: Order, athlete: Membership) -> Outcome:
     today = today_in(await visit.group(athlete.group_id), visit.now)
     if order.until is not None and order.until != "always":
         return await leave_out(visit, athlete, today, last_day(order.until, today))
-    if (ahead := _WEEKS.get(order.day or "")) is not None:
+    if (ahead := WEEKS.get(order.day or "")) is not None:
         monday = monday_of(today) + ahead
         return await leave_out(visit, athlete, max(today, monday), monday + WEEK - timedelta(days=1))
     day = next(iter(find_days(order.day, today)), None) if order.day else None
@@ -189,47 +204,6 @@ async def ease_week(visit: Visit, ahead: timedelta, athlete: Membership) -> Outc
         group=athlete.group_id, monday=monday.toordinal(), yes=True, person=athlete.person_id
     )
     return await call_week_easy(visit, called)
-
-
-async def for_which(visit: Visit, order: Order, group: Group) -> Holds:
-    """`this week`, `until friday`, `always`; the session of the day that is named, else the one in hand."""
-    today = today_in(group, visit.now)
-    if order.until == "always":
-        return Holds()
-    if order.until is not None:
-        return Holds(None, today, last_day(order.until, today))
-    if (ahead := _WEEKS.get(order.day or "")) is not None:
-        monday = monday_of(today) + ahead
-        return Holds(None, max(today, monday), monday + WEEK - timedelta(days=1))
-    found = await of_day(visit, order.day) if order.day else None
-    coming = find_days(order.day, today) if order.day else ()
-    if found is None and coming and coming[0] > today:
-        return Holds(None, coming[0], coming[0])
-    return Holds(found or await session_with(visit, order, group))
-
-
-def last_day(until: str, today: date) -> date:
-    """`sunday`, `two weeks`; a week where it can't be told."""
-    days = find_days(until, today)
-    if not days:
-        return today + timedelta(days=read_span(until) or WEEK.days)
-    return days[0] + WEEK if days[0] == today and until not in {"today", "tonight"} else days[0]
-
-
-async def session_with(visit: Visit, order: Order, group: Group) -> SessionRecord | None:
-    """What is in hand; where the movement isn't in it, what was posted last."""
-    found = [await in_hand(visit), await visit.uow.sessions.latest_posted(group.id)]
-    known = [one for one in found if one is not None and one.group_id == group.id]
-    return next((one for one in known if is_written(one, order.movement)), next(iter(known), None))
-
-
-def is_written(record: SessionRecord, movement: str | None) -> bool:
-    return movement is None or any(line.movement == movement for line in lines_of(record))
-
-
-def lines_of(record: SessionRecord) -> list[Line]:
-    blocks = record.session.blocks
-    return [line for block in blocks for line in (*block.buy_in, *block.lines, *block.cash_out)]
 
 
 def standing(order: Order) -> dict[str, Pin]:

@@ -6,7 +6,7 @@ from typing import Final
 from core.desk.coached import Roster, coached_athletes
 from core.desk.coaching.announcing import ask_word
 from core.desk.coaching.ordering import carry_out_order, not_clear
-from core.desk.coaching.says import OnlyTheyTell
+from core.desk.coaching.says import AthleteHeld, AwayTold, OnlyTheyTell, Ordered, WeekEased
 from core.desk.outcome import Outcome
 from core.desk.talk.not_got import left_over
 from core.desk.visit import Visit
@@ -16,6 +16,7 @@ from core.understanding import acts as a
 from core.understanding.ordering import told_in
 
 # Whoever was looked at longer ago isn't `her` any more (estimate).
+_DONE: Final = (Ordered, WeekEased, AwayTold, AthleteHeld)
 IN_VIEW: Final = timedelta(hours=2)
 
 
@@ -35,7 +36,11 @@ async def as_order(visit: Visit, text: str, _: int | None) -> Outcome | None:
     for name in dict.fromkeys(one.person for one in told.orders):
         words += await word_to_them(visit, text, athletes[name])
     theirs = OnlyTheyTell(athletes=tuple(athletes[one].person.name for one in told.of), words=told.why)
-    outcome += visit.told(theirs) if told.why else Outcome()
+    outcome += (
+        visit.told(theirs)
+        if told.why and any(isinstance(say.what, _DONE) for say in outcome.says)
+        else Outcome()
+    )
     left = () if words.says else told.left
     return outcome + words + (await left_over(visit, left) if left else Outcome())
 

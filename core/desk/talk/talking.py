@@ -9,7 +9,7 @@ from core.desk.access import admitted
 from core.desk.classes.habits import tell_habit
 from core.desk.classes.in_words import as_class_words
 from core.desk.classes.setting_up import tell_class_again
-from core.desk.coached import WhoIsMeant, coached_athletes, coached_groups
+from core.desk.coached import WhoIsMeant
 from core.desk.coaching.announcing import as_word_to_one
 from core.desk.coaching.leeway import as_leeway
 from core.desk.coaching.noting import WORDS, tell_fault_words
@@ -18,7 +18,6 @@ from core.desk.coaching.telling_for import as_told_for
 from core.desk.commands import (
     AskHelp,
     ComeBack,
-    DraftSession,
     MeanMember,
     MeanSession,
     Reach,
@@ -45,7 +44,6 @@ from core.desk.scores.which import WhichSession
 from core.desk.scores.whose import as_score_of_somebody, own_score, tell_about_score
 from core.desk.sessions.amending import DRAFT, LINE, as_amendment
 from core.desk.sessions.drafting import as_draft_order
-from core.desk.sessions.posting import draft_session
 from core.desk.talk.acts import as_announced, as_clear_acts, as_one_act, as_other_matter, do_as_told
 from core.desk.talk.alarm import SIGNS, as_way_out, raise_alarm, tell_signs_in_words
 from core.desk.talk.asides import be_kind
@@ -67,6 +65,7 @@ from core.desk.talk.only_asked import as_question
 from core.desk.talk.ordered import as_order
 from core.desk.talk.own_lines import as_own_line
 from core.desk.talk.passing_on import as_for_coach, as_own_words
+from core.desk.talk.pasted import as_pasted_session, as_session, as_unread_session
 from core.desk.talk.privacy import as_privacy
 from core.desk.talk.says import GoOnLater, WhatIsAsked
 from core.desk.talk.several import each_in_turn
@@ -85,19 +84,13 @@ from core.desk.versions.holding import as_body_of_another, as_wish
 from core.desk.versions.more import as_more
 from core.desk.versions.version import session_meant
 from core.desk.visit import Visit
-from core.movements.lookup import catalogue
-from core.notation.boards.ladders import with_an_end
-from core.notation.boards.session import read_session
 from core.notation.body.limits import read_limits
 from core.notation.part_labels import find_part
-from core.notation.people import find_name
 from core.notation.scores.which_day import without_day
-from core.notation.talk.chat import is_beside_a_score, is_like_a_score, is_like_a_session
+from core.notation.talk.chat import is_beside_a_score, is_like_a_score
 from core.notation.talk.yes_no import calls_it_off, read_age, says_it_is_so
 from core.store.records import OpenQuestion
 
-# A coach's text of this many line breaks was meant as a session, even if hardly anything in it can be read.
-BOARD_BREAKS = 2
 Reading = Callable[[Visit, str, int | None], Awaitable[Outcome | None]]
 _NUMBER: Final = re.compile(r"[0-9]")
 
@@ -175,27 +168,6 @@ def beside(reading: Reading) -> Reading:
     return read
 
 
-async def as_session(visit: Visit, text: str, _: int | None) -> Outcome | None:
-    if not is_like_a_session(text) or await names_an_athlete(visit, text):
-        return None
-    return await draft_session(visit, DraftSession(text=text))
-
-
-async def names_an_athlete(visit: Visit, text: str) -> bool:
-    """Whether one line speaks of one of theirs: `give Bo 8 push-ups instead` is nobody else's session."""
-    return "\n" not in text.strip() and find_name(text, tuple(await coached_athletes(visit))) is not None
-
-
-async def as_pasted_session(visit: Visit, text: str, _: int | None) -> Outcome | None:
-    """A coach's lines that say how something is done, and what: a session, whatever else they look like."""
-    if not text.strip().count("\n") or not await coached_groups(visit):
-        return None
-    read = read_session(text, catalogue())
-    if not (read.holds_work and (is_like_a_score(text) or (read.format_known and read.is_clear))):
-        return None
-    return await draft_session(visit, DraftSession(text=text))
-
-
 async def as_reply(visit: Visit, text: str, session: int | None) -> Outcome | None:
     """A score in reply to the session that a message of ours was about."""
     return await own_score(visit, text, session) if session and is_like_a_score(text) else None
@@ -267,17 +239,6 @@ def is_said_of_score(asked: OfScore, text: str, person: int) -> bool:
 
 async def as_score(visit: Visit, text: str, session: int | None) -> Outcome | None:
     return await own_score(visit, text, session) if is_like_a_score(without_day(text)) else None
-
-
-async def as_unread_session(visit: Visit, text: str, _: int | None) -> Outcome | None:
-    """What a coach typed of several lines, or one that can only be work: the read-back asks for the rest."""
-    if not await coached_groups(visit) or await names_an_athlete(visit, text):
-        return None
-    if text.strip().count("\n") < BOARD_BREAKS and with_an_end(text) is None:
-        read = read_session(text, catalogue())
-        if not (read.holds_work and all(one.guess for one in read.not_understood)):
-            return None
-    return await draft_session(visit, DraftSession(text=text))
 
 
 # In this order: design 4.3, with what can't be mistaken first.

@@ -22,6 +22,7 @@ def tapped(text: str, labels: Sequence[str]) -> str | None:
     if "both" in said.split() and not any("both" in bare(one).split() for one in labels):
         return None  # a tap is of one message: of two, one done in silence would pass for both
     named = [one for one in labels if said in (bare(one), bare(one.partition(_BEHIND)[2]))]
+    named = named or [one for one in labels if without_yes(said) == bare(one.partition(_BEHIND)[2])]
     found = named if said and named else by_yes_or_no(text, labels)
     return found[0] if len(found) == 1 else None
 
@@ -64,6 +65,13 @@ def plainly(text: str) -> bool | None:
     if says_it_is_so(text) or calls_it_off(text):
         return says_it_is_so(text)
     return None
+
+
+def without_yes(said: str) -> str:
+    """`yea ok set it up`: what is said behind a yes; "" where none is said."""
+    words = said.split()
+    yes = next((at for at, one in enumerate(words) if plainly(one) is not True), len(words))
+    return " ".join(words[yes:]) if yes and words[yes:] else " "
 
 
 def opening(label: str) -> str:

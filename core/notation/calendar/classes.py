@@ -14,10 +14,12 @@ from core.notation.calendar.moments import (
     clock_in,
     date_in,
     days_in,
+    days_of_week,
     find_clock,
     find_days,
     minutes_in,
     weekday_of,
+    with_figures,
 )
 from core.notation.text import plain
 from core.values import Value
@@ -49,6 +51,8 @@ _FILLER = re.compile(
     r"|starts?|starting|is|o'?clock|weekdays?|every ?day|day|morning|evening|long|lasts?|through|week)\b",
     re.IGNORECASE,
 )
+# Where it takes place is no name for it.
+_PLACE = re.compile(r"\b(?:in|at) (?:the|our|my) (?!morning|evening|afternoon)\w+", re.IGNORECASE)
 _ONE_DAY = (
     rf"(?:the\s|our\s|my\s)?(?:this\s|next\s|coming\s)?(?:{DAY_WORD}|today|tomorrow|tonight)"
     r"(?:'s|s(?=.*\binstead\b))?"
@@ -74,7 +78,7 @@ _ONE_CLASS = (
 )
 _TAKES_PLACE = (
     r"(?:is|will\sbe|'ll\sbe|should\sbe|has\sto\sbe|starts?|begins?|will\s(?:start|begin)|moves?|goes|takes\splace"
-    r"|(?:is|has|was|gets|got)\smoved)"
+    r"|(?:(?:is|has|was|gets|got)\s)?moved)"
 )
 _ELSEWHERE = re.compile(r"\b(?:instead|now|moved?|moves)\b", re.IGNORECASE)
 # `next Tuesday's class is at 7pm instead`, `let's have tomorrow's class at 8`
@@ -82,7 +86,7 @@ _INSTEAD = re.compile(
     rf"^\W*(?:(?:hi|hey|ok|so|sorry|please|just)\W+)*(?:(?P<from>{_ONE_CLASS})\s{_TAKES_PLACE}"
     rf"|(?:let'?s\s(?:have|do|make|hold)|make|set|put|we(?:'ll|\swill)?\s(?:have|do|hold))\s(?P<from2>{_ONE_CLASS}))"
     r"\s(?:now\s|going\sto\sbe\s|already\s|only\s)?(?:at\s|to\s|on\s|from\s)?"
-    r"(?P<to>.+?)(?:,?\s(?:instead|now|this time|please))*[\s.!]*$",
+    r"(?P<to>.+?)(?:,?\s(?:instead|now|this time|please|(?:just |only )?this (?:week|wk|once)|only|for once))*[\s.!]*$",
     re.IGNORECASE,
 )
 # `class at 7 instead`, `tonight's class at 7 instead`: only this once, so days that repeat are something else
@@ -162,6 +166,20 @@ def _apart(one: time, other: time) -> int:
     return abs((one.hour - other.hour) * 60 + one.minute - other.minute)
 
 
+_CALLED = re.compile(
+    r"^\W*(?:(?:ok|okay|no|please|pls|and|just)\W+)*(?:call|name|title|rename)\s(?:it|that|the class|this)\s"
+    r"(?:to\s|as\s)?"
+    r"[\"'\u201c]?(?P<title>[^\n?]{2,60}?)[\"'\u201d]?[\s.!]*$",
+    re.IGNORECASE,
+)
+
+
+def read_title(text: str) -> str | None:
+    """`Call it evening training`: what a class shall be called."""
+    match = _CALLED.match(text)
+    return match["title"][:1].upper() + match["title"][1:] if match else None
+
+
 def read_class(text: str, today: date) -> ReadClass | None:
     """A class from `class Tuesdays 18:30, 45 min, https://...`; None for a text about something else."""
     words = plain(text[:_LONGEST])
@@ -172,7 +190,8 @@ def read_class(text: str, today: date) -> ReadClass | None:
 
 def class_in(text: str, today: date) -> ReadClass:
     """Whatever can be read of a class in a text that is known to be about one."""
-    words = plain(text[:_LONGEST])
+    told = plain(text[:_LONGEST])
+    words = with_figures(told)
     link = _LINK.search(words)
     left = _LINK.sub(" , ", words)
     minutes = [minutes_in(match) for match in SPAN.finditer(left)]
@@ -185,7 +204,7 @@ def class_in(text: str, today: date) -> ReadClass:
         weeks=2 if _EVERY_OTHER.search(left) else 1,
         on=on,
         at=clock and clock.at,
-        half_known=clock is None or clock.half_known,
+        half_known=clock is None or (clock.half_known and (clock.half_told or words == told)),
         half_told=clock is None or clock.half_told,
         minutes=next((one for one in minutes if 1 <= one <= _LONGEST_CLASS), None),
         link=link and link[0].rstrip(".,;)"),
@@ -224,7 +243,7 @@ def _weekdays_of(words: str) -> tuple[int, ...]:
 
 def _title_of(words: str) -> str | None:
     """What is left once days, times and small words are gone."""
-    left = _WORKDAYS.sub(" , ", words)
+    left = _PLACE.sub(" , ", _WORKDAYS.sub(" , ", words))
     for known in (_EVERY_OTHER, _DAYS, _FILLER):
         left = known.sub(" , ", left)
     pieces = [" ".join(piece.split()).strip(" .:;-&()'\"*") for piece in re.split(r"[,;:|]", left)]
@@ -239,7 +258,7 @@ def read_called_off(text: str, today: date) -> CalledOff | None:
         return None
     time_said = TIME.search(words)
     clock = clock_in(time_said) if time_said else None
-    return CalledOff(days=find_days(words, today), at=clock and clock.at)
+    return CalledOff(days=find_days(words, today) or days_of_week(words, today), at=clock and clock.at)
 
 
 def read_moved(text: str, today: date) -> Moved | None:

@@ -189,6 +189,25 @@ def _in_figures(match: re.Match[str]) -> str:
     return f"{hour}:30" if match["half"] else f"{hour}:15"
 
 
+def with_figures(text: str) -> str:
+    """`half 7` as 7:30, where no figures say more than these words: `half past nine, so 21:30`."""
+    return text if TIME.search(_PARTS.sub(" ", text)) else _PARTS.sub(_in_figures, text)
+
+
+_THIS_WEEK = re.compile(r"\b(?P<which>this|next)\s(?:whole\s)?(?:week|wk)\b", re.IGNORECASE)
+
+
+def days_of_week(text: str, today: date) -> tuple[date, ...]:
+    """The days of the week that is named, of this one those to come; () where none is, or a day of it is."""
+    match = _THIS_WEEK.search(text)
+    if match is None or find_days(text, today):
+        return ()
+    monday = today - timedelta(days=today.weekday())
+    first = today if match["which"].lower() == "this" else monday + timedelta(days=_WEEK)
+    until = monday + timedelta(days=_WEEK if match["which"].lower() == "this" else 2 * _WEEK)
+    return tuple(first + timedelta(days=ahead) for ahead in range((until - first).days))
+
+
 _PART_OF_DAY = re.compile(r"\b(?:(?P<late>evening|afternoon|tonight)|morning)s?\b", re.IGNORECASE)
 
 
@@ -197,9 +216,7 @@ def find_clock(text: str) -> Clock | None:
 
     `5.30 in the evening`: the part of the day that is named says which half is meant.
     """
-    # Figures say more than the words beside them: `half past nine, so 21:30`.
-    if TIME.search(_PARTS.sub(" ", text)) is None:
-        text = _PARTS.sub(_in_figures, text)
+    text = with_figures(text)
     match = TIME.search(text)
     if match is None:
         left = DATE.sub(" ", SPAN.sub(" ", text))

@@ -32,6 +32,7 @@ _WISHES: tuple[tuple[Wish, str], ...] = (
         "look",
         rf"@{_VERSIONS}|what(?:'s| does| is| will| would) @ (?:do|doing|get|getting)|how does @ do(?: it)?",
     ),
+    ("look", r"what(?:'?s)? @ (?:get|gets|getting|do|doing|have)"),
     ("look", rf"(?:what|how) (?:does|will|would) @{_VERSIONS} look(?: like)?"),
 )
 

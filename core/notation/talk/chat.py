@@ -112,6 +112,12 @@ def is_beside_a_score(text: str) -> bool:
     return not re.search(r"[0-9]", words) and (words.rstrip(" !").endswith("?") or bool(_ASKS.match(words)))
 
 
+def tells_what_was_done(text: str) -> bool:
+    """`Did 3 rounds, 15 squats`; a question, or what is told of what was, is no session either."""
+    words = plain(text).lower().strip()
+    return bool(_TOLD.search(words)) or words.endswith("?")
+
+
 def is_like_a_session(text: str) -> bool:
     """Whether a message reads like a session to post: a format, and things to do beside it."""
     typed = [row.text.lower() for row in rows(text[:10_000]) if row.text.strip()]

@@ -101,3 +101,26 @@ async def test_done_is_only_said_where_a_line_changed(crew, ilse):
     await crew.coach.hears("Done for Ilse")
     await crew.coach.says("Ilse no burpees")
     await crew.coach.hears("For Ilse this changes no line")
+
+
+async def test_what_holds_for_a_week_needs_no_session(crew):
+    await crew.has("Ilse")
+    await crew.coach.says("no lunges for ilse this week")
+    await crew.coach.hears("Ilse, until Sunday 8 March: no lunges")
+
+
+async def test_a_word_to_all_and_one_to_somebody_are_offered_apart(crew, ilse):
+    await crew.coach.says("tell everyone well done from me, and ilse: super job today")
+    await crew.coach.hears("Shall everybody read this?")
+    await crew.coach.presses("Send to Ilse", on=await crew.coach.hears("super job today"))
+    await ilse.hears("super job today")
+
+
+async def test_two_ways_of_one_movement_are_swapped(crew):
+    ilse = await crew.has("Ilse")
+    await crew.gets("3 rounds\n10 half squats\n10 push-ups")
+    await answers_what_is_asked(ilse)
+    await ilse.says("I have a chair")
+    await ilse.hears("At home you have now")
+    await crew.coach.says("give Ilse sit to stands instead of half squats")
+    assert "half squats" not in (await crew.coach.hears("Ilse, as I'd do it")).text

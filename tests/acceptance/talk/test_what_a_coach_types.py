@@ -20,6 +20,20 @@ TYPED = [
 ]
 
 
+@pytest.mark.parametrize(
+    ("typed", "title"),
+    [
+        ("right tmrw lets do legs: 3 rounds, 15 squats, 10 lunges, 20 sit ups, rest 1 min", "tmrw legs"),
+        ("evening session thurs: 4 rounds 10 press ups, 20 squats and a 200m run", "thurs evening session"),
+    ],
+)
+async def test_a_session_told_in_one_breath_is_read_back(crew, typed, title):
+    await crew.coach.says(typed)
+    told = (await crew.coach.hears("Here's how I read it")).text
+    assert title in told
+    assert "squats" in told
+
+
 @pytest.mark.parametrize(("typed", "read_back"), TYPED)
 async def test_what_can_only_be_work_is_read_back_to_the_coach_as_a_session(crew, typed, read_back):
     await crew.coach.says(typed)

@@ -1,0 +1,66 @@
+"""For which sessions a coach's order counts, and in which of them it can be looked at."""
+
+from collections.abc import Mapping
+from datetime import date, timedelta
+from typing import Final, NamedTuple
+
+from core.athletes.easing import WEEK
+from core.desk.days import today_in
+from core.desk.sessions.meant import in_hand, of_day
+from core.desk.visit import Visit
+from core.notation.calendar.moments import find_days
+from core.notation.coaching.easing import monday_of, read_span
+from core.sessions.values import Line
+from core.store.records import Group, SessionRecord
+from core.understanding.acts import Order
+
+WEEKS: Final[Mapping[str, timedelta]] = {"this week": timedelta(0), "next week": WEEK}
+
+
+class Holds(NamedTuple):
+    """For which sessions an order counts: for one alone, or for all from `since` to `until`, for ever where untold."""
+
+    record: SessionRecord | None = None
+    since: date | None = None
+    until: date | None = None
+
+
+async def for_which(visit: Visit, order: Order, group: Group) -> Holds:
+    """`this week`, `until friday`, `always`; the session of the day that is named, else the one in hand."""
+    today = today_in(group, visit.now)
+    if order.until == "always":
+        return Holds()
+    if order.until is not None:
+        return Holds(None, today, last_day(order.until, today))
+    if (ahead := WEEKS.get(order.day or "")) is not None:
+        monday = monday_of(today) + ahead
+        return Holds(None, max(today, monday), monday + WEEK - timedelta(days=1))
+    found = await of_day(visit, order.day) if order.day else None
+    coming = find_days(order.day, today) if order.day else ()
+    if found is None and coming and coming[0] > today:
+        return Holds(None, coming[0], coming[0])
+    return Holds(found or await session_with(visit, order, group))
+
+
+def last_day(until: str, today: date) -> date:
+    """`sunday`, `two weeks`; a week where it can't be told."""
+    days = find_days(until, today)
+    if not days:
+        return today + timedelta(days=read_span(until) or WEEK.days)
+    return days[0] + WEEK if days[0] == today and until not in {"today", "tonight"} else days[0]
+
+
+async def session_with(visit: Visit, order: Order, group: Group) -> SessionRecord | None:
+    """What is in hand; where the movement isn't in it, what was posted last."""
+    found = [await in_hand(visit), await visit.uow.sessions.latest_posted(group.id)]
+    known = [one for one in found if one is not None and one.group_id == group.id]
+    return next((one for one in known if is_written(one, order.movement)), next(iter(known), None))
+
+
+def is_written(record: SessionRecord, movement: str | None) -> bool:
+    return movement is None or any(line.movement == movement for line in lines_of(record))
+
+
+def lines_of(record: SessionRecord) -> list[Line]:
+    blocks = record.session.blocks
+    return [line for block in blocks for line in (*block.buy_in, *block.lines, *block.cash_out)]

@@ -1,0 +1,45 @@
+"""What a coach says beside a class: its name before the yes, once only, for a week, half an hour past."""
+
+import pytest
+
+
+async def read_back(crew, words):
+    await crew.coach.says(words)
+    return (await crew.coach.hears("Here's how I read your class")).text
+
+
+async def test_a_class_is_named_and_set_up_in_words(crew):
+    await read_back(crew, "class thursdays 7.30pm, 45 min")
+    assert "Evening training" in await read_back(crew, "call it evening training")
+    await crew.coach.says("yea ok set it up")
+    await crew.coach.hears("Done: Evening training")
+    await crew.group.hears("Evening training")
+
+
+async def test_one_date_is_moved_where_it_is_said_of_this_week_only(crew):
+    await read_back(crew, "class thursdays 7.30pm, 45 min")
+    await crew.coach.presses("Yes, set it up")
+    await crew.group.hears("There's a live class now")
+    await crew.coach.says("thurs class moved to 7pm this week only")
+    asked = await crew.coach.hears("Move this?")
+    assert "Thu 5 March → Thu 5 March 19:00" in asked.labels[0]
+
+
+async def test_no_class_this_week_is_said_of_the_dates_of_this_week_alone(crew):
+    await read_back(crew, "class mondays and thursdays 7.30pm, 45 min")
+    await crew.coach.presses("Yes, set it up")
+    await crew.group.hears("There's a live class now")
+    await crew.coach.says("no class this week")
+    labels = (await crew.coach.hears("Call")).labels
+    assert any("5 March" in one for one in labels)
+    assert not any("9 March" in one or "12 March" in one for one in labels)
+
+
+@pytest.mark.parametrize(
+    "words", ["class thursdays half 7 in the hall", "class thursdays half past seven in our hall"]
+)
+async def test_half_seven_is_asked_about_and_a_hall_is_no_name(crew, words):
+    told = await read_back(crew, words)
+    assert "Live class" in told
+    assert "07:30" in told
+    assert "morning or in the evening?" in told
