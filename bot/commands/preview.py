@@ -255,9 +255,9 @@ def _page(profile: Profile, outcome: Outcome, year: int) -> Iterator[str]:
         yield f"  {eased_words(outcome.easing)}."
     if outcome.in_minutes is not None:
         yield f"  {in_minutes_words(outcome)}"
-    spared = set[str]()
     for block, expected in zip(outcome.blocks, expect(outcome, profile, year), strict=True):
         yield f"  {block_heading(block)}"
+        spared = set[str]()
         lines = [line_words(line, profile.units, spared) for line in block.every_line]
         yield from (f"    {words}" for words in in_turn(block, lines))
         if expected is not None and expected.is_telling:

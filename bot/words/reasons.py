@@ -61,7 +61,7 @@ def reason_words(line: VersionLine, units: MassUnit, spared: set[str] | None = N
     if not why:
         return ""
     kept = _more_often(line) or _kept(line)
-    beside = f"{_more(line, units)}{_eased(line)}"
+    beside = f"{_without(line)}{_more(line, units)}{_eased(line)}"
     return f"{why}; {kept}.{beside}" if kept else f"{why}.{beside}"
 
 
@@ -77,6 +77,22 @@ def _eased(line: VersionLine) -> str:
     return f" Kept easy, for the sake of your {_spared(sore)}." if sore else ""
 
 
+WITHOUT = {
+    Part.SQUAT: "The squat",
+    Part.HINGE: "The bend from the hips",
+    Part.PRESS: "The press overhead",
+    Part.PUSH: "The push",
+    Part.ROW: "The row",
+    Part.PULL: "The pull",
+}
+
+
+def _without(line: VersionLine) -> str:
+    """Which part of a compound is left out, so that nobody looks for it."""
+    part = line.reason.without
+    return "" if part is None else f" {WITHOUT[part]} is left out."
+
+
 def _more(line: VersionLine, units: MassUnit) -> str:
     """That it is heavier than the coach wrote, if it is."""
     more = line.reason.more_kg
@@ -89,7 +105,7 @@ def _more(line: VersionLine, units: MassUnit) -> str:
 def _is_named(line: VersionLine, spared: set[str] | None) -> bool:
     """Whether the reason that was said last is the same limit: "likewise" points at nothing else."""
     because, about = line.reason.because, line.reason.about
-    if spared is None or because is Because.AS_WRITTEN:
+    if spared is None:
         return False
     named = because is Because.LIMIT and about in spared
     spared.clear()

@@ -111,7 +111,8 @@ def _beside(line: VersionLine, notes: str | None) -> str:
     """What the coach wrote with a line: `; 60/50 cm`, `; tempo 31x1`, `; stop with 2 left in you`."""
     tempo = f"tempo {line.tempo}" if line.tempo else None
     leaves = f"stop with {number(line.leaves)} left in you" if line.leaves is not None else None
-    return "".join(f"; {said}" for said in (tempo, leaves, notes) if said)
+    pieces = f"in {line.pieces} pieces, sitting down between them" if line.pieces > 1 else None
+    return "".join(f"; {said}" for said in (tempo, leaves, pieces, notes) if said)
 
 
 # `push-ups with your hands on a chair`: how, and not whose.

@@ -82,7 +82,15 @@ def _is_expected(version: Version, block: VersionBlock, people: People) -> bool:
     """No expected score for those on light duty, pregnant or unwell (design 6.5)."""
     if not (version.scored and block.scored) and not (_is_begun(version, people) and block.format in _WAYS):
         return False
-    return bool(block.lines) and not any(_is_open(line, block, people) for line in block.every_line)
+    if not block.lines or _is_by_the_clock(block):
+        return False
+    return not any(_is_open(line, block, people) for line in block.every_line)
+
+
+def _is_by_the_clock(block: VersionBlock) -> bool:
+    """Whether it takes as long as is written, whoever does it, and nobody counts what is done."""
+    timed = block.format in {Format.FOR_TIME, Format.INTERVALS} and not (block.work_s or block.every_s)
+    return timed and all(line.unit is AmountUnit.SECONDS for line in block.every_line)
 
 
 def _is_begun(version: Version, people: People) -> bool:

@@ -9,6 +9,7 @@ from core.scaling.values import VersionBlock
 
 # Fewer than so many are done as they come, and more than so many parts are told by nobody.
 LEAST, MOST_PARTS = 5, 4
+BAND = "band"
 # From so many on people count a part by fives.
 BY_FIVES, FIVE = 15, 5
 
@@ -27,10 +28,14 @@ def pacing_of(
 
 
 def _broken(floor: Floor, block: VersionBlock) -> Iterator[Broken]:
+    """Each movement once, at its first line; a band is pulled as hard as it goes in one."""
+    told = set[tuple[str, str]]()
     for line in block.lines:
         done = floor.parts.get(line.line, [])
-        if not done or line.amount is None:
+        way = line.movement, line.variant
+        if not done or line.amount is None or line.implement == BAND or way in told:
             continue
+        told.add(way)
         parts = median_high(len(one) for one in done)
         amount = round(line.amount)
         if parts > 1 and amount >= LEAST:

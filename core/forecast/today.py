@@ -7,10 +7,10 @@ from core.forecast.lasting import seconds_of
 from core.forecast.people import People
 from core.movements.lookup import Catalogue
 from core.scaling.easing import NO_CUT, Cut
-from core.scaling.orders import Orders
+from core.scaling.orders import NO_ORDERS, Orders
 from core.scaling.rising import rising_sets
 from core.scaling.values import Version, VersionBlock, Withheld
-from core.scaling.version import NO_ORDERS, version_for
+from core.scaling.version import version_for
 from core.scaling.warm_up import warm_up_for
 from core.sessions.values import Block, BlockKind, Format, Session
 

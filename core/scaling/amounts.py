@@ -43,6 +43,9 @@ BY_THE_SET = {AmountUnit.REPS, AmountUnit.SECONDS}
 # What lasts so many times as long is about as long: another movement, and another way of the same (estimates).
 ABOUT_AS_LONG = 1.1, 1.3
 
+# Of a turn that comes with the clock so much is work (common practice: a rest of a quarter or a third).
+AT_WORK = 0.75
+
 # What somebody should at least be able to do where the coach wants as much as goes (estimates).
 AT_LEAST = {AmountUnit.REPS: 10.0, AmountUnit.SECONDS: 20.0}
 
@@ -53,7 +56,8 @@ class Asked(NamedTuple):
     """All of a line and its block that says how much of a way stands for it.
 
     `top`: the most of the block's scheme, where it has one. `one_side`: the coach named it. `clocked`: the next turn
-    comes with the clock; `to_the_end`: as much as goes is wanted.
+    comes with the clock; `to_the_end`: as much as goes is wanted. `turn_s`: so long the
+    clock leaves for a set of the line by itself; None where it leaves as much as it takes.
     """
 
     amount: float | None
@@ -63,6 +67,7 @@ class Asked(NamedTuple):
     top: int | None
     clocked: bool
     to_the_end: bool
+    turn_s: float | None = None
 
 
 class Amount(NamedTuple):
@@ -89,7 +94,15 @@ def asked_of(block: Block, line: Line) -> Asked:
         max(block.scheme, default=None),
         block.format is Format.INTERVALS or block.work_s is not None,
         block.format in {Format.MAX_REPS, Format.HOLD},
+        _turn_s(block, line),
     )
+
+
+def _turn_s(block: Block, line: Line) -> float | None:
+    if block.format is not Format.INTERVALS or not block.every_s or block.work_s is not None:
+        return None
+    beside = sum(one.station == line.station for one in block.lines) if line.station is not None else 1
+    return block.every_s / beside
 
 
 def amount_of(asked: Asked, written: Done, to: Done) -> Amount:
@@ -104,7 +117,7 @@ def amount_of(asked: Asked, written: Done, to: Done) -> Amount:
         amount = _of_one_side(amount, unit, variant, clocked=asked.clocked) if parted else amount
     whole = amount
     if amount is not None and to != written:
-        amount = _as_long_as_usual(amount, asked, written, to, unit)
+        amount = _within_its_turn(_as_long_as_usual(amount, asked, written, to, unit), asked, to, unit)
     if movement.k is None:
         return Amount(unit, per_side, amount, None)
     at_least = AT_LEAST.get(movement.unit_of(variant)) if asked.to_the_end else None
@@ -112,6 +125,15 @@ def amount_of(asked: Asked, written: Done, to: Done) -> Amount:
     one_side = sides != "both" and not per_side and not asked.one_side
     less = amount / whole if amount and whole else 1.0
     return Amount(unit, per_side, amount, counted / 2 if counted and one_side else counted, less)
+
+
+def _within_its_turn(amount: float, asked: Asked, to: Done, unit: AmountUnit) -> float:
+    """No more of what stands in on the way than leaves a rest before the next turn."""
+    if asked.turn_s is None or to[0].pattern is not Pattern.TRAVEL:
+        return amount
+    takes = amount * _seconds(unit, to)
+    most = AT_WORK * asked.turn_s
+    return amount if takes <= most else as_counted(amount * most / takes, unit)
 
 
 def _as_long_as_usual(amount: float, asked: Asked, written: Done, to: Done, unit: AmountUnit) -> float:

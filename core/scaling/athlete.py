@@ -114,6 +114,11 @@ class Athlete:
         return Athlete(self.profile, self.catalogue, self._year)
 
     @cached_property
+    def without_limits(self) -> "Athlete":
+        """The same, if there were no limit to mind."""
+        return Athlete(self.profile.model_copy(update={"limits": ()}), self.catalogue, self._year, self.notes)
+
+    @cached_property
     def past_notes(self) -> "Athlete":
         """The same where the coach has decided since: the words are shown, and bind nothing."""
         return Athlete(self.profile, self.catalogue, self._year, self.notes.unbound())

@@ -53,7 +53,16 @@ GOES_ON = frozenset({Pattern.TRAVEL, Pattern.JUMP})
 VIGOROUS_SET_MET = 9.0
 
 # Ways that make a light weight hard: not for whoever should find it easy (common practice, no source).
-MADE_HARDER = ("paused", "pause", "one-and-a-half", "deficit", "slow-lowering", "lowering-only", "knee-drive")
+MADE_HARDER = (
+    "paused",
+    "pause",
+    "one-and-a-half",
+    "deficit",
+    "slow-lowering",
+    "lowering-only",
+    "knee-drive",
+    "with-weight",
+)
 
 
 def sore_place(pattern: Pattern) -> str:

@@ -15,7 +15,7 @@ from core.scaling.barriers import bars_of, demands_of, flags
 from core.scaling.costs import Costs
 from core.scaling.doses import dose_of
 from core.scaling.grips import Beside, grips_of
-from core.scaling.likeness import Compared, lie_of, stand_ins
+from core.scaling.likeness import Compared, lie_beside, stand_ins
 from core.scaling.ways import Near, Reachable, Way
 
 # Up to here a way is about as hard as the written one: fists spare the wrists and cost a little (estimate).
@@ -36,13 +36,17 @@ MOST_MEANT = 400
 
 
 class Meant(NamedTuple):
-    """What is written, as far as it says how other ways lie to it: a heavy set is met by a hard one of another."""
+    """What is written, as far as it says how other ways lie to it: a heavy set is met by a hard one of another.
+
+    `offered`: what the coach leaves them to do as well.
+    """
 
     written: str
     asked: Asked
     hold: Hold | None
     implement: str | None
     heavy: bool
+    offered: tuple[str, ...] = ()
 
 
 class Neighbours(NamedTuple):
@@ -61,7 +65,9 @@ class Neighbours(NamedTuple):
 @lru_cache(maxsize=MOST_MEANT)
 def neighbours_of(meant: Meant, catalogue: Catalogue, costs: Costs) -> Neighbours:
     """Every way that could stand for what is meant, and lies no farther than anything may."""
-    found = ways_among((meant.written, *stand_ins(meant.written, catalogue)), meant, catalogue, costs)
+    offered = (name for one in meant.offered for name in (one, *stand_ins(one, catalogue)))
+    names = dict.fromkeys((meant.written, *stand_ins(meant.written, catalogue), *offered))
+    found = ways_among(names, meant, catalogue, costs)
     ways = sorted((way for way in found if way.base <= FARTHEST), key=attrgetter("base"))
     written = ways[0]
     easier, usual, harder = catalogue.below(meant.written), list[Way](), list[Way]()
@@ -85,7 +91,7 @@ def ways_among(names: Iterable[str], meant: Meant, catalogue: Catalogue, costs: 
         units, one_sided = (written.unit, way.unit), way.per_side is not written.per_side
         climbs = meant.asked.top is not None
         compared = Compared(meant.written, name, units, one_sided, climbs, meant.heavy)
-        near, charges, base = lie_of(compared, catalogue, costs)
+        near, charges, base = lie_beside(compared, meant.offered, catalogue, costs)
         grips = grips_of(name, _beside(way, written, meant, near), catalogue, costs) if way.holds else ()
         cheapest = min((sum(charge.points for charge in grip.charges) for grip in grips), default=0)
         yield way._replace(near=near, grips=grips, charges=charges, base=base, least=base + cheapest)

@@ -39,4 +39,10 @@ def is_make_believe(plan: LinePlan, way: Way, athlete: Athlete) -> bool:
     written = plan.ways[0]
     counts = way.kin.k is not None and written.kin.k is not None
     hardly = written.met is not None and (way.met or 0.0) < HALF_THE_BREATH * written.met
-    return way.variant.make_believe or (hardly and not counts)
+    return (way.variant.make_believe and not _is_asked_for(plan, way)) or (hardly and not counts)
+
+
+def _is_asked_for(plan: LinePlan, way: Way) -> bool:
+    """Whether the coach wrote something of the kind: a march is a march with a hand on the wall, too."""
+    written = (one for one in plan.ways if one.near is Near.WRITTEN and one.movement is way.movement)
+    return any(one.variant.make_believe for one in written)

@@ -100,7 +100,8 @@ def leans_low(way: Way, athlete: Athlete) -> bool:
     """Whether the hands lean on something lower than the table that is there, by whoever needs it high."""
     on_the_floor = way.demands & DOWN and athlete.takes_care and not athlete.gates.may_lean_low
     below = way.needs or on_the_floor
-    if not way.demands & ON_HANDS or way.demands & LEANT or not below or athlete.gear.first_of(HIGH) is None:
+    on_hands = way.demands & ON_HANDS or Demand.WRIST_BENT in way.variant.spares
+    if not on_hands or way.demands & LEANT or not below or athlete.gear.first_of(HIGH) is None:
         return False
     if athlete.gates.may_lean_low and athlete.effort_at_most is None and not athlete.is_unused:
         return False
@@ -112,3 +113,12 @@ def goes_down(way: Way, athlete: Athlete) -> bool:
     if not way.demands & DOWN:
         return False
     return not athlete.gates.may_pound or bool(athlete.ruled_out & UP_AND_DOWN)
+
+
+def goes_down_again(way: Way, athlete: Athlete) -> bool:
+    """Whether in rounds without a rest it would be down and up again for whoever mustn't fall.
+
+    Or is old, heavy or unused to it, and mustn't hold their breath.
+    """
+    minds = athlete.is_frail or (athlete.must_breathe and not athlete.gates.may_pound)
+    return bool(way.demands & DOWN) and minds

@@ -11,6 +11,7 @@ from core.scaling.careful import (
     DOWN,
     climbs_high,
     goes_down,
+    goes_down_again,
     is_for_speed,
     is_too_bold,
     is_too_quick,
@@ -33,6 +34,9 @@ NOTHING_BELOW = 2
 
 # A skill that they have is broken into two or three sets before it is left (estimate).
 SOON_BROKEN = log(3)
+
+# Down and up again in every round is so many times as bad for whoever had better not.
+FLOOR_AGAIN = 2
 
 # A run that a limit lightens goes at so much of its breath: a jog (estimate).
 GENTLY = 0.7
@@ -91,8 +95,15 @@ def _of_risks(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
         yield Charge("quick", plan.costs.quick)
     if climbs_high(way, athlete):
         yield Charge("high_step", plan.costs.high_step)
+    yield Charge("down", _times_down(plan, way, athlete) * plan.costs.down)
     if way.steps and (athlete.is_frail or steps_onto_a_sore_leg(plan.ways[0], athlete)):
         yield Charge("stepping", plan.costs.stepping)
+
+
+def _times_down(plan: LinePlan, way: Way, athlete: Athlete) -> int:
+    if plan.breathless and goes_down_again(way, athlete):
+        return FLOOR_AGAIN
+    return int(not plan.ways[0].demands & DOWN and goes_down(way, athlete))
 
 
 def is_of_another_line(plan: LinePlan, way: Way) -> bool:
@@ -106,9 +117,7 @@ def _of_a_body(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
         yield Charge("again", plan.costs.again)
     if leans_low(way, athlete):
         yield Charge("low_hold", plan.costs.low_hold)
-    if not plan.ways[0].demands & DOWN and goes_down(way, athlete):
-        yield Charge("down", plan.costs.down)
-    if is_made_harder(way.variant) and athlete.goes_easy(plan.ways[0]):
+    if is_made_harder(way.variant) and (athlete.is_new or athlete.goes_easy(plan.ways[0])):
         yield Charge("made_harder", plan.costs.made_harder)
     if not athlete.spared.issuperset(way.variant.spares):
         yield Charge("spared_in_vain", plan.costs.spared_in_vain)
@@ -284,9 +293,16 @@ def _most_for_light(lift: Lift) -> float:
 
 
 def _should_be_a_heavy_set(lift: Lift) -> bool:
-    """Whether many of what is light stand for a heavy set: not for a sore joint, nor for whoever isn't used to any."""
+    """Whether many of what is light stand for a heavy set: not where they may be light."""
+    return lift.light_set and not (lift.work.athlete.is_unused or _may_be_many_light(lift))
+
+
+def _may_be_many_light(lift: Lift) -> bool:
+    """Whether many of something are done for the sake of a joint, or by whoever is held to a moderate effort."""
     athlete = lift.work.athlete
-    return lift.light_set and not (athlete.is_unused or athlete.spares_a_joint(lift.work.plan.ways[0]))
+    return lift.light_set and (
+        athlete.spares_a_joint(lift.work.plan.ways[0]) or (athlete.is_held_back and lift.grip is None)
+    )
 
 
 def _should_be_as_hard(lift: Lift) -> bool:
@@ -298,13 +314,12 @@ def _may_be_feeble(lift: Lift) -> bool:
     """Whether less than half of what is meant is as it should be.
 
     For an easier way of the same without a load, for whoever can't do what ordinary training asks or isn't used to it,
-    and for many of something for the sake of a joint.
+    and for many of something that may be light.
     """
     work = lift.work
     if work.way.near <= Near.VARIANT and (work.athlete.is_unused or not work.plan.loaded):
         return True
-    spares = lift.light_set and work.athlete.spares_a_joint(work.plan.ways[0])
-    return spares or not work.athlete.gates.is_able
+    return _may_be_many_light(lift) or not (work.athlete.gates.is_able or work.plan.heavy)
 
 
 def of_amount(lift: Lift, fitting: Fit, part: float) -> Iterator[Charge]:

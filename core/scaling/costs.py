@@ -35,6 +35,7 @@ class Costs(NamedTuple):
     """The points of every entry."""
 
     step: int
+    offered: int
     other_movement: int
     lost_part: int
     lost_main: int

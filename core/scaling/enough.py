@@ -86,6 +86,13 @@ def most_shown(work: Work) -> float:
     return max(1.0, float(int(CAREFUL_SHARE * shown))) if shown else inf
 
 
+def most_new(work: Work, whole: Fit) -> float:
+    """With a weight that they never showed as many as half of what surely goes, for whoever is new."""
+    if not (work.athlete.is_new and work.way.grips) or work.plan.works_up or work.is_shown:
+        return inf
+    return max(1.0, float(int(FRAIL_SHARE * whole.cautious)))
+
+
 def enough_of(work: Work) -> float:
     """The share of the amount that whoever begins, comes back or goes gently does, of a way that they could do so."""
     way, plan = work.way, work.plan

@@ -61,6 +61,15 @@ def lie_of(of: Compared, catalogue: Catalogue, costs: Costs) -> Lie:
     return Lie(near, charges, sum(charge.points for charge in charges))
 
 
+def lie_beside(of: Compared, offered: tuple[str, ...], catalogue: Catalogue, costs: Costs) -> Lie:
+    """The same where the line offers other ways as well: beside the one that it lies nearest to, the first first."""
+    lies = [lie_of(of._replace(written=one), catalogue, costs) for one in offered]
+    for place, lie in enumerate(lies, 1):
+        charge = Charge("offered", place * costs.offered)
+        lies[place - 1] = Lie(lie.near, (charge, *lie.charges), lie.base + charge.points)
+    return min((lie_of(of, catalogue, costs), *lies), key=lambda lie: lie.base)
+
+
 def _nearness(written: Done, way: Done) -> Near:
     if way[0] is written[0]:
         return Near.VARIANT
@@ -107,7 +116,7 @@ def _charges(of: Compared, catalogue: Catalogue) -> Iterator[tuple[str, float]]:
     yield "lost_part", kept.lost
     yield "lost_main", kept.main_lost
     yield "added_part", kept.added
-    goes_on = written[0].pattern is Pattern.TRAVEL
+    goes_on = written[0].pattern is Pattern.TRAVEL and not written[1].make_believe
     if (goes_on or not same) and written[0].main_of(written[1]) is Part.BREATH:
         yield "nothing_used", not way[1].holds and all(FURNITURE.intersection(need) for need in way[1].needs)
     yield "one_sided", of.one_sided

@@ -1,13 +1,15 @@
 """A chosen option, as the line of a version."""
 
 import re
-from math import floor
+from math import ceil, floor
 from typing import Literal
 
-from core.movements.values import Hold
+from core.measures import AmountUnit
+from core.movements.values import Demand, Hold, Pattern
 from core.notation.phrases.efforts import effort_told
 from core.scaling.amounts import HALF, ROUND_TO, as_counted
 from core.scaling.athlete import Athlete
+from core.scaling.barriers import flags
 from core.scaling.values import Change, Reason, VersionLine
 from core.scaling.ways import LinePlan, Near, Way
 from core.scaling.works import Option
@@ -18,6 +20,10 @@ LEAST_EFFORT, MOST_EFFORT = 6.0, 10.0
 # What a coach may write beside a line that isn't for everybody.
 HARD = re.compile(r"\b(?:hard|fast|sprint|all[- ]out|max|heavy)\b", re.IGNORECASE)
 A_NUMBER = re.compile(r"\d")
+# Whoever takes care marches or steps so long before they sit down (estimate).
+PIECE_S = 300.0
+ROOM = flags({Demand.ROOM})
+NO_MACHINE = ((), (frozenset({"stairs"}),))
 AND_NOTED, OR = "; ", "or "
 
 
@@ -59,6 +65,7 @@ def line_of(number: int, plan: LinePlan, option: Option, athlete: Athlete, reaso
         per_side=way.per_side,
         side=_side(plan, way),
         leaves=_leaves(plan, way, option),
+        pieces=_pieces(way, option, athlete),
         tempo=plan.line.tempo if way.near is Near.WRITTEN else None,
         notes=_notes(plan, option, athlete),
         unbroken=fit.unbroken if counted else None,
@@ -69,6 +76,16 @@ def line_of(number: int, plan: LinePlan, option: Option, athlete: Athlete, reaso
         cues=athlete.notes.cues.get(way.movement.pattern, ()),
         at_most_kg=athlete.notes.caps.get(way.movement.pattern) if option.hold else None,
     )
+
+
+def _pieces(way: Way, option: Option, athlete: Athlete) -> int:
+    """Into how many pieces what goes on and on by the wall or on the stairs is cut for whoever takes care."""
+    on_the_spot = (
+        way.movement.pattern is Pattern.TRAVEL and not way.demands & ROOM and way.needs in NO_MACHINE
+    )
+    if not (on_the_spot and athlete.takes_care and way.unit is AmountUnit.SECONDS and way.amount):
+        return 1
+    return ceil(way.amount * option.part / PIECE_S)
 
 
 def _side(plan: LinePlan, way: Way) -> Literal["left", "right", "alternating"] | None:

@@ -69,3 +69,6 @@ class Orders(Value):
     faults: tuple[Fault, ...] = ()
     past: tuple[Spot, ...] = ()
     stood_in: frozenset[tuple[str, str]] = frozenset()
+
+
+NO_ORDERS = Orders()

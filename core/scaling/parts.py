@@ -3,7 +3,7 @@
 from functools import lru_cache
 from typing import NamedTuple
 
-from core.movements.values import Movement, Variant
+from core.movements.values import Movement, Part, Variant
 
 # Parts that lie side by side: what is lost of one is made good by so much of the other (estimate).
 BESIDE = (
@@ -61,3 +61,25 @@ def kept_of(written: tuple[Movement, Variant], to: tuple[Movement, Variant]) -> 
     """What of the written movement's parts a stand-in keeps."""
     (movement, variant), (other, way) = written, to
     return _compared(tuple(movement.trains_of(variant).items()), tuple(other.trains_of(way).items()))
+
+
+# A part of a compound that nobody would miss, or that another movement hardly has (estimates).
+NOTICED, HARDLY = 0.6, 0.3
+LIFTED = ("squat", "hinge", "press", "push", "row", "pull")
+
+
+def without(written: tuple[Movement, Variant], to: tuple[Movement, Variant]) -> Part | None:
+    """What else the written movement trains, and a stand-in for one part of it leaves out."""
+    (movement, variant), (other, way) = written, to
+    if not kept_of(written, to).is_for_it:
+        return None
+    kept = _made_good({part.value: share for part, share in other.trains_of(way).items()})
+    meant = movement.trains_of(variant)
+    return next(
+        (
+            part
+            for part, share in meant.items()
+            if part.value in LIFTED and share >= NOTICED and kept.get(part.value, 0.0) < HARDLY
+        ),
+        None,
+    )

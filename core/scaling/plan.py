@@ -12,6 +12,7 @@ from core.scaling.beside import Meant, neighbours_of, way_of, ways_among
 from core.scaling.costs import Costs, costs
 from core.scaling.easing import NO_CUT, Cut, in_shares, shares_of
 from core.scaling.intent import is_easy, is_light
+from core.scaling.offered import offered_by
 from core.scaling.values import Part
 from core.scaling.ways import BlockPlan, LinePlan, Way
 from core.scaling.windows import share_of, unhurried, windows_of
@@ -165,7 +166,8 @@ def _plan_line(
     hold, loaded = written_hold(line, variant), bool(variant.holds)
     heavy = loaded and _is_heavy_set(*meant)
     asked = asked_of(block, line)
-    beside = neighbours_of(Meant(name, asked, hold, line.implement, heavy=heavy), catalogue, costs)
+    offered = offered_by(line, catalogue)
+    beside = neighbours_of(Meant(name, asked, hold, line.implement, heavy, offered), catalogue, costs)
     written = beside.ways[0]
     of_all = asked_of(*meant)
     whole = written if of_all == asked else way_of(name, of_all, (movement, variant), catalogue)
@@ -194,7 +196,7 @@ def _plan_line(
         most_more=_most_more(whole_block, of, loaded=loaded),
         heavy=heavy,
         pulls=movement.main_of(variant) in {Trained.ROW, Trained.PULL},
-        turn_s=_turn_s(block, line),
+        turn_s=asked.turn_s,
         pieces=max(1.0, first.high),
         easy=is_easy(block),
         light=is_light(block, line),
@@ -229,14 +231,6 @@ def _most_more(block: Block, line: Line, *, loaded: bool) -> float:
         return max(TWICE, LIGHT_SET / line.amount)
     most = TWICE if loaded and block.format is not Format.INTERVALS else HALF_MORE
     return min(most, max(1.0, LIGHT_SET / line.amount)) if block.format is Format.SETS else most
-
-
-def _turn_s(block: Block, line: Line) -> float | None:
-    """What the clock leaves for a set of the line by itself; None where it leaves as much as it takes."""
-    if block.format is not Format.INTERVALS or not block.every_s or block.work_s is not None:
-        return None
-    beside = sum(one.station == line.station for one in block.lines) if line.station is not None else 1
-    return block.every_s / beside
 
 
 def _is_heavy_set(block: Block, line: Line) -> bool:

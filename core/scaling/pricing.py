@@ -13,6 +13,7 @@ from core.scaling.enough import (
     enough_of,
     least_of,
     longest_of,
+    most_new,
     most_of,
     most_shown,
     share_at_once,
@@ -190,7 +191,7 @@ def lift_of(work: Work, grip: Grip | None, load: Load | None) -> Lift:
     nearly = work.plan.heavy and _is_heavy_enough(work, grip, load, exact=exact)
     light_set = False
     if work.plan.heavy and work.is_hard and work.way.counts_reps and task is not None and not nearly:
-        light_set = HARD_SET * likely(fit(task, moved)) > task.set_amount
+        light_set = _is_light_set(task, moved)
         task = task._replace(window=QUALITY if is_for_speed(work.way) else HARD_WINDOW)
     exact, as_meant = exact and not light_set, as_meant and not light_set
     if work.plan.again and grip and task is not None and not as_meant and work.is_shown:
@@ -232,6 +233,8 @@ def _is_meant(work: Work, grip: Grip, load: Load, near: float | None = None) -> 
 
 def _is_heavy_enough(work: Work, grip: Grip | None, load: Load | None, *, exact: bool) -> bool:
     """Whether a heavy set is one with this: near the written load, or one that can be worked up to."""
+    if _is_unseen(work, grip) and _is_light_set(work.task, work.moved_kg(grip, load)):
+        return False
     chooses = work.is_hard and work.meant_kg is None and grip is not None and grip.other
     finds_out = work.plan.works_up or chooses
     if finds_out and grip is not None and work.task is not None:
@@ -252,6 +255,20 @@ def _is_some_weight(work: Work, grip: Grip | None, load: Load | None) -> bool:
         return False
     sure = work.athlete.sure_kg(work.way, work.way.set_amount)
     return load.value * grip.per_kg >= SOME_WEIGHT * sure
+
+
+def _is_light_set(task: Task | None, moved_kg: float) -> bool:
+    """Whether so many of it go that a few are no heavy set."""
+    return task is not None and HARD_SET * likely(fit(task, moved_kg)) > task.set_amount
+
+
+def _is_unseen(work: Work, grip: Grip | None) -> bool:
+    """Whether nobody wrote a load, it isn't what the coach means, and they never showed anything heavy."""
+    if work.meant_kg is not None or work.task is None or grip is None or work.task.ability.heavy_shown:
+        return False
+    if work.plan.works_up:
+        return False
+    return grip.other or work.way.near is not Near.WRITTEN
 
 
 def _is_feeble(work: Work, grip: Grip | None, load: Load | None) -> bool:
@@ -289,7 +306,7 @@ def _parts(lift: Lift, whole: Fit) -> Iterator[float]:
         return
     if work.plan.heavy and (task.light_duty or work.athlete.is_new):
         some = FEWEST_LIGHT if work.athlete.is_sore(work.way) else SOME_EASY
-        most = min(most_shown(work), MOST_FRESH if is_for_speed(work.way) else inf)
+        most = min(most_shown(work), most_new(work, whole), MOST_FRESH if is_for_speed(work.way) else inf)
         yield from (few / amount for few in (FEW_EASY, some, FEWEST_LIGHT) if amount < few <= most)
     if lift.light_set:
         yield _of_a_light_set(lift, task, whole, amount)
@@ -321,7 +338,7 @@ def _of_a_light_set(lift: Lift, task: Task, whole: Fit, amount: float) -> float:
     way = lift.work.way
     hard = round(min(HARD_SET, share_at_once(lift.work.athlete)) * likely(whole) / task.set_amount * amount)
     most = MOST_FRESH if is_for_speed(way) else SOME_EASY if lift.work.athlete.is_unused else MOST_LIGHT
-    return min(max(hard, 1), most, most_shown(lift.work)) / amount
+    return min(max(hard, 1), most, most_shown(lift.work), most_new(lift.work, whole)) / amount
 
 
 def _more(lift: Lift, task: Task, whole: Fit, amount: float) -> Iterator[float]:

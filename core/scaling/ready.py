@@ -7,10 +7,10 @@ from core.athletes.values import Equipment, Evidence, Profile, Screening, Sex
 from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
 from core.scaling.gentler import gentler
-from core.scaling.orders import Orders
+from core.scaling.orders import NO_ORDERS, Orders
 from core.scaling.plan import plan_of
 from core.scaling.values import Version, VersionBlock
-from core.scaling.version import NO_ORDERS, version_for
+from core.scaling.version import version_for
 from core.scaling.ways import LinePlan
 from core.sessions.values import Session
 

@@ -10,13 +10,15 @@ from typing import NamedTuple
 
 from core.ability.demand import load_moved
 from core.measures import AmountUnit
-from core.movements.values import Hold, Pattern
+from core.movements.values import Demand, Hold, Part, Pattern
 from core.scaling.athlete import Athlete
 from core.scaling.barriers import Barrier
 from core.scaling.breath import is_out_of_reach
 from core.scaling.fit import ABOUT, Task, fit, hopeful, is_heavy
 from core.scaling.gear import BARBELL, Load
-from core.scaling.parts import kept_of
+from core.scaling.options import cheapest
+from core.scaling.orders import NO_ORDERS
+from core.scaling.parts import kept_of, without
 from core.scaling.values import Because, Keeps, Reason
 from core.scaling.ways import SAME_LOAD, Grip, LinePlan, Near
 from core.scaling.works import Option
@@ -56,7 +58,17 @@ def reason_for(plan: LinePlan, option: Option, athlete: Athlete) -> Reason:
         eased_for=_sore_place(option, athlete, about),
         more=option.part > 1,
         next_kg=_next_kg(plan, option, athlete) if because is Because.UNTESTED else None,
+        without=_without(plan, option),
     )
+
+
+def _without(plan: LinePlan, option: Option) -> Part | None:
+    """The part of a compound that is left out."""
+    written, way = plan.ways[0], option.way
+    if way is None or way.near <= Near.VARIANT:
+        return None
+    gone = without((written.movement, written.variant), (way.movement, way.variant))
+    return None if gone is Part.PRESS and Demand.OVERHEAD in way.variant.demands else gone
 
 
 def _next_kg(plan: LinePlan, option: Option, athlete: Athlete) -> Decimal | None:
@@ -217,7 +229,9 @@ def _obstacle_to(plan: LinePlan, athlete: Athlete, option: Option | None) -> Obs
     """A skill comes after the things: on what isn't there nothing is learned, is loud, or has to be gone easy on."""
     written, barrier = plan.ways[0], athlete.barrier(plan.ways[0])
     if barrier is not None and _comes_first(barrier):
-        return Obstacle(*barrier)
+        missing = _missing(plan, athlete, barred=True)
+        anyway = missing is not None and _would_be_so_anyway(plan, athlete, option, barrier)
+        return missing if missing is not None and anyway else Obstacle(*barrier)
     if _is_left_for_a_limit(plan, athlete, option):
         return Obstacle(Because.LIMIT, athlete.shunned_for(written))
     if (missing := _missing(plan, athlete, barred=barrier is not None)) is not None:
@@ -228,6 +242,13 @@ def _obstacle_to(plan: LinePlan, athlete: Athlete, option: Option | None) -> Obs
     if not written.variant.holds or _is_owned(plan, athlete) or _is_among_what_is_there(plan, option):
         return ability
     return _lacking_or(ability, plan, athlete, option)
+
+
+def _would_be_so_anyway(plan: LinePlan, athlete: Athlete, option: Option | None, barrier: Barrier) -> bool:
+    """Whether the same would be done without the limit, for want of what isn't there."""
+    if option is None or option.way is None or barrier.because is not Because.LIMIT:
+        return False
+    return cheapest(plan, athlete.without_limits, NO_ORDERS).way is option.way
 
 
 def _is_among_what_is_there(plan: LinePlan, option: Option | None) -> bool:

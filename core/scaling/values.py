@@ -6,6 +6,7 @@ from typing import Literal, NamedTuple
 
 from core.athletes.values import Easing, Side
 from core.measures import AmountUnit
+from core.movements.values import Part as Trained
 from core.scores.values import EXACTLY, Tolerance
 from core.sessions.values import Counts, Effort, Format
 from core.values import Value
@@ -58,7 +59,8 @@ class Reason(Value):
     `keeps`: what stays the same. `only_one`: it isn't there twice, as it would have to be. `suits_kg`: what is there
     and heavier than written would suit, if the coach allows it. `more_kg`: so much heavier than written it is, in each
     hand or in both. `eased_for`: the place, sore today, for whose sake it is kept easy as well. `more`: more of
-    it than written, as it is light. `next_kg`: what is there above it, for whoever finds it easy.
+    it than written, as it is light. `next_kg`: what is there above it, for whoever finds it easy. `without`: a part
+    that the written movement trains as well, and this doesn't.
     """
 
     because: Because
@@ -71,6 +73,7 @@ class Reason(Value):
     eased_for: str | None = None
     more: bool = False
     next_kg: Decimal | None = None
+    without: Trained | None = None
 
 
 class VersionLine(Value):
@@ -83,7 +86,8 @@ class VersionLine(Value):
     block's unless repetitions were taken off, and None where the athlete builds up and stops with three left
     (`Because.UNKNOWN_HEAVY`). `cues` are the coach's words about how this athlete does it; `at_most_kg` is
     the most in the hands altogether, as the coach said. `side`, `tempo` and `notes` are what the coach wrote
-    with the line, as far as it holds for what is done; `leaves`: with so many repetitions left each set ends.
+    with the line, as far as it holds for what is done; `leaves`: with so many repetitions left each set ends;
+    `pieces`: it is done in so many, with a seat between.
     """
 
     line: int
@@ -104,6 +108,7 @@ class VersionLine(Value):
     per_side: bool = False
     side: Literal["left", "right", "alternating"] | None = None
     leaves: float | None = None
+    pieces: int = 1
     tempo: str | None = None
     notes: str | None = None
     unbroken: float | None = None

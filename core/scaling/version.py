@@ -18,7 +18,7 @@ from core.scaling.intent import is_easy
 from core.scaling.lines import line_of, resting
 from core.scaling.noted import reason_beside
 from core.scaling.notes import NO_NOTES, notes_of
-from core.scaling.orders import Orders, Pin
+from core.scaling.orders import NO_ORDERS, Orders, Pin
 from core.scaling.reasons import keeps
 from core.scaling.rows import Row
 from core.scaling.sharing import turn_of
@@ -37,7 +37,6 @@ from core.scaling.ways import BlockPlan, LinePlan
 from core.scaling.works import Option
 from core.sessions.values import Block, Format, Session
 
-NO_ORDERS = Orders()
 FOR_THE_COACH = {Because.UNKNOWN_HEAVY, Because.TOO_LIGHT, Because.NO_SAFE_OPTION}
 # What is done for time with no end to it ends for whoever should do less (estimate).
 MOST_MINUTES = 20.0
@@ -85,7 +84,7 @@ def version_for(
         is_less=is_less or any(one.plan.block != one.whole.block for one in chosen),
         blocks=tuple(blocks),
         cautions=_cautions(athlete, lines),
-        needs_coach=(*_coach_first(athlete), *_for_the_coach(blocks)),
+        needs_coach=(*_coach_first(athlete), *_for_the_coach(chosen, blocks)),
     )
 
 
@@ -224,10 +223,14 @@ def _coach_first(athlete: Athlete) -> Iterable[NeedsCoach]:
             yield NeedsCoach(because=Because.LIMIT, about=one)
 
 
-def _for_the_coach(blocks: Iterable[VersionBlock]) -> Iterable[NeedsCoach]:
-    for block in blocks:
-        for line in block.every_line:
-            if _concerns_coach(line):
+def _for_the_coach(chosen: Iterable[Chosen], blocks: Iterable[VersionBlock]) -> Iterable[NeedsCoach]:
+    """What the coach has to hear of: each movement of a block once, however often it is written there."""
+    for one, block in zip(chosen, blocks, strict=True):
+        told = set[tuple[str, Because]]()
+        for row, line in zip(one.rows, block.every_line, strict=False):
+            about = row.plan.line.movement, line.reason.because
+            if _concerns_coach(line) and about not in told:
+                told.add(about)
                 yield _need(block.block, line)
 
 

@@ -17,8 +17,9 @@ from core.notation.boards.session import read_session
 from core.notation.values import ReadSession
 from core.scaling.costs import entries
 from core.scaling.group import view_of
+from core.scaling.orders import NO_ORDERS
 from core.scaling.values import Explained, GroupView, Version, Withheld
-from core.scaling.version import NO_ORDERS, version_for
+from core.scaling.version import version_for
 from core.scaling.why import explained
 from core.scores.values import Score
 from core.sessions.values import Session

@@ -15,11 +15,11 @@ from core.scaling.costs import costs
 from core.scaling.gear import at_hand
 from core.scaling.notes import NO_NOTES, notes_of
 from core.scaling.options import options_of
-from core.scaling.orders import Fault, Orders
+from core.scaling.orders import NO_ORDERS, Fault, Orders
 from core.scaling.plan import plan_of
 from core.scaling.rows import candidates_of, chosen_rows
 from core.scaling.values import Change, Version
-from core.scaling.version import NO_ORDERS, version_for, withheld_from
+from core.scaling.version import version_for, withheld_from
 from tests.unit.scaling.people import athlete, did, lines, session
 
 TEXTS = (

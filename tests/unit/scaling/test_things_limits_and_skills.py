@@ -62,7 +62,7 @@ THINGS = [
     Case(
         "12 box jumps",
         athlete(owns=["stairs"], space=QUIET, tests=[did("air squat", 40)]),
-        "12 step-ups onto the lowest step instead of jumps",
+        "12 step-ups onto the lowest step",
         Because.SPACE,
         "no jumping where you train",
     ),
@@ -72,7 +72,7 @@ LIMITS = [
     Case(
         "10 box jumps",
         athlete(limits=("pregnancy",), owns=["box"], tests=[did("air squat", 40)]),
-        "10 step-ups onto the box instead of jumps",
+        "10 step-ups onto the box",
         Because.LIMIT,
         "while you're pregnant",
     ),
