@@ -57,7 +57,7 @@ def in_turn(block: VersionBlock, words: Sequence[str]) -> list[str]:
     told += [(station, "rest") for station in block.rest_stations]
     if block.rest_stations:
         told.sort(key=lambda one: one[0] or 0)
-    turn = "Minute" if block.every_s == MINUTE else "Turn"
+    turn = "Minute" if block.every_s == MINUTE else "Station"
     return [
         *_once("First, once", words[:first]),
         *(f"{turn} {station}: {said}" if station else said for station, said in told),

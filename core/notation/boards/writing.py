@@ -84,7 +84,7 @@ def _at_stations(block: Block, lines: Sequence[str]) -> Iterator[BoardRow]:
     """The lines in order, with the stations between them at which nothing is done."""
     numbered = (BoardRow(words, line=number) for number, words in enumerate(lines, 1))
     told = [(line.station or 0, row) for line, row in zip(block.lines, numbered, strict=True)]
-    rests = [(station, BoardRow(f"Minute {station}: rest")) for station in block.rest_stations]
+    rests = [(station, BoardRow(f"{_turn(block)} {station}: rest")) for station in block.rest_stations]
     yield from (row for _, row in (sorted(told + rests, key=itemgetter(0)) if rests else told))
 
 
@@ -194,7 +194,7 @@ def _effort(effort: Effort) -> str:
 def write_line(line: Line, unit: MassUnit, names: Catalogue, block: Block | None = None) -> str:
     """One line: `10 push-ups`, `12 goblet squats @ 24/16 kg`. `block` tells what needn't be repeated."""
     parts = (
-        f"Minute {line.station}:" if line.station else "",
+        f"{_turn(block)} {line.station}:" if line.station else "",
         _amount(line, block),
         line.side if line.side and line.side not in _name(line, names) else "",
         _plural(_name(line, names)) if _counts_several(line) else _name(line, names),
@@ -206,6 +206,11 @@ def write_line(line: Line, unit: MassUnit, names: Catalogue, block: Block | None
         f"({line.notes})" if line.notes else "",
     )
     return " ".join(part for part in parts if part)
+
+
+def _turn(block: Block | None) -> str:
+    """What a station is called: a minute only where it takes one."""
+    return "Minute" if block is None or block.every_s in {None, MINUTE_S} else "Station"
 
 
 def _amount(line: Line, block: Block | None) -> str:

@@ -373,3 +373,10 @@ def test_minutes_of_stretching_are_never_run():
     text = "warm up jog 5 mins\n4 rounds\n10 push-ups\nstretch 5 mins"
     blocks = read_session(text, catalogue()).session.blocks
     assert [line.movement for block in blocks for line in block.lines] == ["run", "push-up", "stretch"]
+
+
+def test_a_station_that_takes_no_minute_is_called_none():
+    session = read_session(
+        "30 s work / 15 s rest, 3 rounds\nStation 1: squats\nStation 2: lunges", catalogue()
+    ).session
+    assert "Station 2: lunge" in write_session(session)
