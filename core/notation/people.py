@@ -131,8 +131,30 @@ def word_to(text: str, names: Iterable[str]) -> NameInFront | None:
     said = re.sub(
         r"^(?:know\s+)?(?:that\s+)?", "", named.rest.partition("@")[2].strip(" ,"), flags=re.IGNORECASE
     )
-    asks = re.match(r"to\s+(?P<what>\S.*)", said, re.IGNORECASE | re.DOTALL)
-    return NameInFront(named.name, spoken_to(f"Please {asks['what']}" if asks else said))
+    return NameInFront(named.name, spoken_to(as_said_to_them(said)))
+
+
+_SEVERAL = re.compile(rf"^\W*{_TO}\s+(?:to\s+)?(?P<rest>.+)$", re.IGNORECASE | re.DOTALL)
+
+
+def words_to_several(text: str, names: Iterable[str]) -> tuple[NameInFront, ...]:
+    """`Tell Paddy n Nora they're flying`: the same word to each, said to them; () where it isn't for several."""
+    found = _SEVERAL.match(text)
+    known, named, rest = list(names), list[str](), found["rest"] if found else ""
+    while one := behind_name(rest, known):
+        named.append(one.name)
+        rest = _AND_ALSO.sub("", one.rest)
+    said = spoken_to(
+        re.sub(r"^(?:that\s+)?they(?:'?re| are)\b", "you are", rest.strip(" ,:"), flags=re.IGNORECASE)
+    )
+    is_word = len(named) > 1 and bool(said) and find_name(said, known) is None
+    return tuple(NameInFront(name, as_said_to_them(said)) for name in named) if is_word else ()
+
+
+def as_said_to_them(words: str) -> str:
+    """`To bring a mat`, behind `tell everyone`, is `Please bring a mat`."""
+    asked = re.match(r"to\s+(?=[a-z])(?P<what>\S.*)", words, re.IGNORECASE | re.DOTALL)
+    return f"Please {asked['what']}" if asked else words
 
 
 _BEHIND = re.compile(

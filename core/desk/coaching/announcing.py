@@ -18,7 +18,14 @@ from core.desk.coaching.says import (
 from core.desk.errors import StalePress, UnknownThing
 from core.desk.outcome import Outcome, Say
 from core.desk.visit import Visit
-from core.notation.people import addressed, is_for_somebody, question_to, word_to
+from core.notation.people import (
+    addressed,
+    as_said_to_them,
+    is_for_somebody,
+    question_to,
+    word_to,
+    words_to_several,
+)
 from core.store.records import CoachWord, Membership, Purpose
 
 
@@ -27,6 +34,7 @@ async def ask_announce(visit: Visit, text: str) -> Outcome | None:
     groups = await coached_groups(visit)
     if not groups:
         return None
+    text = as_said_to_them(text)
     word = await visit.uow.words.keep(
         group_id=groups[0].id, person_id=visit.person.id, about="announce", text=text, now=visit.now
     )
@@ -42,6 +50,9 @@ async def as_word_to_one(visit: Visit, text: str, _: int | None) -> Outcome | No
         return await ask_word(visit, athletes[asked.name], asked.rest, asks=True)
     if not is_for_somebody(text):
         return None
+    several = words_to_several(text, tuple(athletes))
+    if several:
+        return sum([await ask_word(visit, athletes[one.name], one.rest) for one in several], Outcome())
     found = word_to(text, tuple(athletes))
     whom = addressed(text)
     if found is None and whom and whom.isalpha() and await coached_groups(visit):

@@ -1,5 +1,7 @@
 """Questions about the bot itself, answered at any time; what is open is asked once more behind it."""
 
+from typing import Final
+
 from core.athletes.values import Screening
 from core.desk.coached import coached_athletes, coached_groups
 from core.desk.outcome import Outcome
@@ -9,7 +11,7 @@ from core.desk.talk.scene import Scene, scene_of
 from core.desk.visit import Visit
 from core.notation.people import find_name
 from core.notation.talk.common_questions import common_question
-from core.notation.talk.intentions import asks_how, intentions_in
+from core.notation.talk.intentions import asks_how, intentions_in, wondered_of
 
 
 async def as_common_question(visit: Visit, text: str, replied_to: int | None) -> Outcome | None:
@@ -23,9 +25,18 @@ async def as_common_question(visit: Visit, text: str, replied_to: int | None) ->
 
 
 async def as_how(visit: Visit, text: str, _: int | None) -> Outcome | None:
-    """A coach asks how something is done: the one line of it, or the two that it may be."""
-    found = intentions_in(text) if asks_how(text) and await coached_groups(visit) else ()
+    """A coach asks how something is done, or wonders about somebody: the one line of it, or the two that it may be."""
+    if not await coached_groups(visit):
+        return None
+    named = find_name(text, tuple(await coached_athletes(visit)))
+    found = intentions_in(text) if asks_how(text) else wondered_of(text, named.rest) if named else ()
+    if named and set(found) & _OF_CARE:
+        return visit.told(CommonAnswer(topic="safe", stage="coach"))
     return visit.told(HowItIsDone(intentions=found)) if found else None
+
+
+# Of these a midwife or doctor has the first say.
+_OF_CARE: Final = frozenset({"pregnant", "hurt"})
 
 
 async def stage_of(visit: Visit, text: str, replied_to: int | None, *, coach: bool) -> Stage:

@@ -22,7 +22,8 @@ BOARD_BREAKS: Final = 2
 async def as_session(visit: Visit, text: str, _: int | None) -> Outcome | None:
     if not is_like_a_session(text) or await names_an_athlete(visit, text):
         return None
-    return await draft_session(visit, DraftSession(text=text))
+    words = in_rows(text) if await coached_groups(visit) else text
+    return await draft_session(visit, DraftSession(text=words))
 
 
 async def names_an_athlete(visit: Visit, text: str) -> bool:

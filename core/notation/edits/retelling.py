@@ -29,7 +29,16 @@ _ENDS: Final = r"(?: (?:instead|please|pls|in all|in total|actually))*"
 _OF_IS: Final = r"(?: is| are| should be| shall be| must be)(?: meant to be)?"
 _IS: Final = r"(?:'s| is|'re| are| should be| shall be| must be)"
 _NOT: Final = r"(?:,? (?:and )?(?:not|instead of) (?:the |an? )?(?P<t>[^,;]+?))?"
+_REST: Final = r"(?:rests?|breaks?|pauses?)"
 _SHAPES: Final = (
+    (
+        r"(?:that|it|this|its|that's|it's)(?: is|'s)? not [^;]+?,? (?:but|just|only|it's|its|it is) "
+        r"(?P<n>[^,;]+)(?P<t>)(?P<x>)"
+    ),
+    (
+        r"(?:add |put |have |make the |with )?(?:an? )?"
+        rf"(?P<n>{_REST} [^,;]*\d[^,;]*|\d[^,;]* {_REST}\b[^,;]*)(?P<t>)(?P<x>)"
+    ),
     rf"(?:that|it|this|those|these|they|everything){_IS}(?: meant to be)? (?:an? )?(?P<n>.+?){_NOT}(?P<x>)",
     rf"(?:its|thats|is) (?:an? )?(?P<n>.+?){_NOT}(?P<x>)",
     rf"i (?:meant|mean|said|wrote) (?:an? )?(?P<n>.+?){_NOT}(?P<x>)",
@@ -38,6 +47,8 @@ _SHAPES: Final = (
     r"(?P<n>.+?),? not (?:the |an? )?(?P<t>[^,;]+?)(?P<x>)",
     r"(?P<n>not for time|for time|no score|not scored|no (?:time )?cap|no rest)(?P<t>)(?P<x>)",
 )
+_ROUNDS: Final = re.compile(r"\br(?:n)?ds\b", re.IGNORECASE)
+_A_MINUTE: Final = re.compile(r"\b(?:a|one) min(?:ute)?\b", re.IGNORECASE)
 _UNITS: Final = {
     "rounds": r"(?:rounds?|rds?|times|turns|sets?)",
     "minutes": r"(?:min(?:ute)?s?)",
@@ -73,7 +84,7 @@ class Told(NamedTuple):
 
 def read_told(text: str) -> tuple[Told, ...]:
     """The ways in which words may tell what was misread; () for words about something else."""
-    words = plain(text[: _LONGEST + 1]).strip(" .!")
+    words = _ROUNDS.sub("rounds", _A_MINUTE.sub("1 min", plain(text[: _LONGEST + 1]).strip(" .!")))
     if not words or len(words) > _LONGEST or "\n" in text.strip() or text.rstrip().endswith("?"):
         return ()
     found = (re.fullmatch(rf"{_BEGINS}{shape}{_ENDS}", words, re.IGNORECASE) for shape in _SHAPES)

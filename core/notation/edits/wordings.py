@@ -81,6 +81,8 @@ _SHAPES: tuple[tuple[Verb, str], ...] = (
         "out",
         rf"(?:take|move|put|get|pull) {_THE}(?P<t>.+?) (?:out of|outside(?: of)?|after|behind) {_THE}(?P<n>{_FORM})",
     ),
+    ("add", rf"{_ADD} (?:at|to|on) the (?:very )?end,?:? (?P<n>.+)(?P<e>)"),
+    ("add", rf"{_ADD} (?:at|to|in) the (?:very )?(?:start|beginning|front),?:? (?P<n>.+)(?P<f>)"),
     ("add", rf"{_ADD} (?P<n>.+?){_FIRST}(?P<f>)"),
     ("add", rf"(?:start|begin|open) with {_THE}(?P<n>.+)(?P<f>)"),
     ("add", rf"{_ADD} (?P<n>.+?){_BEHIND_ALL}(?P<l>)"),

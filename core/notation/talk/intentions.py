@@ -44,6 +44,27 @@ def asks_how(text: str) -> bool:
     return len(text) <= _LONGEST and "\n" not in text.strip() and bool(_ASKS_HOW.match(plain(text)))
 
 
+_OF_SOMEBODY: Final = re.compile(
+    r"\?\W*$|\b(?:can|should|is|could|may) (?:he|she|they|@)\b|^(?:is|can|should|could|may) @", re.IGNORECASE
+)
+_GONE: Final = re.compile(
+    r"@ (?:is |has |'s )?(?:gone|left|quit)\b(?!.{0,30}\bweek)|\btake (?:him|her|them) out of (?:it|the group)\b",
+    re.IGNORECASE,
+)
+# What only somebody's own word, or the coach's, settles.
+_OF_BODIES: Final = frozenset({"old", "pregnant", "young", "hurt"})
+
+
+def wondered_of(text: str, named: str) -> tuple[Intention, ...]:
+    """What is wondered about somebody's body or age, or that they left. `named`: the words with `@` for the name."""
+    if len(text) > _LONGEST or "\n" in text.strip():
+        return ()
+    if _GONE.search(named):
+        return ("remove",)
+    found = intentions_in(text) if _OF_SOMEBODY.search(named) else ()
+    return tuple(one for one in found if one in _OF_BODIES)
+
+
 def intentions_in(text: str) -> tuple[Intention, ...]:
     """What is most likely wanted, the two that are as likely, or nothing."""
     folded = plain(text).casefold().replace("\u2019", "'").replace("'", "")

@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from core.notation.people import name_in_front
+from core.notation.people import name_in_front, words_to_several
 
 NAMES = ("Ilse Brandt", "Bo", "Tam", "Tam Two", "Anna Berg", "Anna Lund")
 
@@ -33,3 +33,18 @@ def test_no_name_is_made_up(text):
 def test_only_names_of_the_group_come_back(text, names):
     found = name_in_front(text, names)
     assert found is None or found.name in names
+
+
+@pytest.mark.parametrize(
+    ("text", "names", "word"),
+    [
+        ("tell Ilse n Bo theyre flying", ("Ilse", "Bo"), "you are flying"),
+        ("tell Ilse and Bo to rest", ("Ilse", "Bo"), "Please rest"),
+        ("tell Ilse that Bo is in", (), ""),
+        ("tell Ilse well done", (), ""),
+    ],
+)
+def test_a_word_to_several_goes_to_each(text, names, word):
+    found = words_to_several(text, ("Ilse", "Bo"))
+    assert tuple(one.name for one in found) == names
+    assert {one.rest for one in found} <= {word}

@@ -109,3 +109,33 @@ def test_what_is_added_lands_in_the_part_that_is_named_or_spoken_of(message, pla
 
 def test_what_is_called_by_its_own_name_is_meant_and_not_its_kin():
     assert session_after(BOARD, "the run is 400 m").blocks[1].lines[1].amount == 400
+
+
+NO_REST = "Tuesday legs\n3 rounds\n10 squats\n8 lunges"
+
+
+@pytest.mark.parametrize(
+    "message",
+    [
+        "rest a min between rnds",
+        "rest 1 min between rounds",
+        "add 1 min rest",
+        "rest 60s",
+        "make the rest 60 s",
+    ],
+)
+def test_a_rest_may_be_told_where_none_is(message):
+    (block,) = session_after(NO_REST, message).blocks
+    assert block.rest_s == 60
+    assert block.rounds == 3
+
+
+@pytest.mark.parametrize("message", ["its not for time, just 4 rounds no score", "it's not 3 but 4 rounds"])
+def test_what_it_is_stands_behind_what_it_is_not(message):
+    (block,) = session_after(NO_REST, message).blocks
+    assert block.rounds == 4
+
+
+def test_what_is_added_at_the_end_is_named_behind_the_place():
+    (block,) = session_after(NO_REST, "add at the end: 20 sit-ups").blocks
+    assert [line.movement for line in block.lines] == ["air squat", "lunge", "sit-up"]

@@ -3,7 +3,7 @@
 import pytest
 
 from bot.words.en.talk.intentions import HOW
-from core.notation.talk.intentions import INTENTIONS, asks_how, intentions_in
+from core.notation.talk.intentions import INTENTIONS, asks_how, intentions_in, wondered_of
 
 
 @pytest.mark.parametrize(
@@ -41,3 +41,18 @@ def test_where_nothing_of_it_is_in_the_table_nothing_is_guessed(asked):
 
 def test_each_intention_has_its_line():
     assert set(HOW) == set(INTENTIONS)
+
+
+@pytest.mark.parametrize(
+    ("said", "intentions"),
+    [
+        ("@s only 14 can he do it", ("young",)),
+        ("is @ ok to do this, shes 6 months gone", ("pregnant",)),
+        ("@ is gone, take him out of it", ("remove",)),
+        ("is @ back?", ()),
+        ("how is @?", ()),
+        ("@ is gone for a week", ()),
+    ],
+)
+def test_what_is_wondered_of_somebody(said, intentions):
+    assert wondered_of(said.replace("@", "Bo"), said) == intentions
