@@ -58,7 +58,7 @@ def behind_name(text: str, names: Iterable[str]) -> NameInFront | None:
     return None
 
 
-_TO = r"(?:(?:please|pls|can you|could you)\s+)*(?:send|write|message|msg|text|dm|tell|whisper)"
+_TO = r"(?:(?:please|pls|can you|could you)\s+)*(?:send|write|message|msg|text|dm|tell|whisper|remind)"
 _SENDS = re.compile(rf"^\W*{_TO}\b", re.IGNORECASE)
 _ADDRESSED = re.compile(
     rf"^\W*{_TO}(?:\s+(?:to|a (?:message|word) to))*\s+(?P<whom>[^:\n]{{1,40}}?)"

@@ -33,6 +33,8 @@ _OF_WHOM: Final = {
     "word": re.compile(r"\b(?:her|him)\b", re.IGNORECASE),
     "ask": re.compile(r"\b(?:hers|his)\b", re.IGNORECASE),
 }
+# What everybody sees of itself.
+_BY_THEMSELVES: Final = frozenset({"post", "change"})
 _SAME: Final = re.compile(r"\W*(?:and |n |& )?(?:the )?same (?:goes )?(?:for|with) @\W*", re.IGNORECASE)
 
 IsWhole = Callable[[str], bool]
@@ -159,7 +161,12 @@ def _referring(found: Iterable[Matter], people: Sequence[str]) -> Iterator[Matte
         if named and before and _SAME.fullmatch(named.rest):
             yield Matter("people", before.rest.replace("@", named.name))
             continue
-        is_told = said and one.about == "word" and _TELL_ALL.fullmatch(one.words)
+        is_told = (
+            said
+            and said.about not in _BY_THEMSELVES
+            and one.about == "word"
+            and _TELL_ALL.fullmatch(one.words)
+        )
         words = one.words
         if before and named is None and one.about in _OF_WHOM:
             words = _OF_WHOM[one.about].sub(before.name, words, count=1)

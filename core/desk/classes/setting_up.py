@@ -1,5 +1,6 @@
 """A coach sets up a class in words, changes it, and ends it."""
 
+import re
 from collections.abc import Mapping
 from datetime import date, datetime, timedelta
 from typing import Any
@@ -36,6 +37,7 @@ from core.desk.joining.groups import keep_till_set_up
 from core.desk.outcome import Outcome, Say
 from core.desk.visit import Visit
 from core.notation.calendar.classes import ReadClass, class_in
+from core.notation.talk.yes_no import calls_it_off
 from core.store.records import ClassRecord, ClassState, Group, Purpose
 
 TITLE = "Live class"
@@ -45,6 +47,7 @@ _HALF_A_DAY = timedelta(hours=12)
 # Who says `7:30` of a class that isn't in the morning means one in the evening (common practice, no source).
 _EVENING, _EARLY = 16, range(4, 10)
 _MOST_TEXT = 400
+_LATER = re.compile(r"\b(?:not now|later|forget it|never ?mind|leave it|no class)\b", re.IGNORECASE)
 
 
 async def propose_class(
@@ -141,7 +144,10 @@ def read_back(
 
 
 async def tell_class_again(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcome:
-    """What was missing, in the coach's words; beside what they said before."""
+    """What was missing, in the coach's words; beside what they said before. A no ends it."""
+    if calls_it_off(text) or _LATER.search(text):
+        await visit.uow.questions.close(visit.chat)
+        return visit.told(ClassDropped())
     group = await visit.group(refs["group"])
     groups = [group, *(one for one in await coached_groups(visit) if one.id != group.id)]
     whole = f"{refs['text']} , {text}" if refs["text"] else text

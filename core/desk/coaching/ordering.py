@@ -100,7 +100,7 @@ async def ahead(visit: Visit, order: Order, athlete: Membership, holds: Holds) -
 
 async def of_no_line(visit: Visit, order: Order, athlete: Membership) -> Outcome | None:
     """They are away, are held, or have an easy week; None for what becomes of the lines of a session."""
-    if order.step == "away":
+    if order.step == "away" or (order.step == "rest" and order.until not in {None, "always"}):
         return await away(visit, order, athlete)
     if order.step == "back":
         return await count_in_again(visit, athlete)

@@ -9,7 +9,7 @@ from core.desk.coached import coached_ids
 from core.desk.commands import DiscardSession, PostLater, PostSession
 from core.desk.days import day_to_post, today_in, zone_of
 from core.desk.outcome import Outcome
-from core.desk.sessions.meant import meant_to_move
+from core.desk.sessions.meant import meant_to_move, of_day
 from core.desk.sessions.posting import discard_session, post_session, usual_hour
 from core.desk.sessions.says import AskWhen, NoHabit
 from core.desk.sessions.scheduled import post_later, to_post
@@ -36,7 +36,7 @@ _DISCARD = re.compile(
 async def as_draft_order(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """None unless the visitor has a draft and speaks of discarding it, or of another time for it by its name."""
     if not _DISCARD.match(text):
-        return await as_moved(visit, text)
+        return await as_put_off(visit, text) or await as_moved(visit, text)
     draft = await visit.uow.sessions.newest_unposted(visit.person.id, await coached_ids(visit))
     if draft is None:
         return None
@@ -77,6 +77,34 @@ _MOVES: Final = re.compile(
 
 
 _LATER: Final = re.compile(r"\b(?:postpone|delay|push)\b", re.IGNORECASE)
+
+
+_BY: Final = re.compile(
+    r"\b(?:by\s)?(?:(?P<n>\d{1,2}|an?|half an)\s?)(?P<unit>hours?|h|hrs?|min(?:ute)?s?)"
+    r"\s(?P<way>later|earlier|sooner|back|forward)\b",
+    re.IGNORECASE,
+)
+
+
+async def as_put_off(visit: Visit, text: str) -> Outcome | None:
+    """`Make weds post an hour later`: what is to go out at its time, so much later or earlier."""
+    by = _BY.search(text)
+    scheduled = await visit.uow.sessions.scheduled_in(await coached_ids(visit)) if by else []
+    if by is None or not scheduled or "class" in text.casefold():
+        return None
+    record = await of_day(visit, text, scheduled) or (scheduled[0] if len(scheduled) == 1 else None)
+    if record is None or record.post_at is None:
+        return None
+    minutes = minutes_told(by["n"], by["unit"])
+    ahead = -1 if by["way"].lower() in {"earlier", "sooner", "forward"} else 1
+    moment = record.post_at + timedelta(minutes=ahead * minutes)
+    return await to_post(visit, record, moment) if moment > visit.now else visit.told(AskWhen())
+
+
+def minutes_told(count: str, unit: str) -> int:
+    """`an hour`, `half an hour`, `30 min`."""
+    number = 0.5 if count.lower().startswith("half") else 1 if count.lower() in {"a", "an"} else int(count)
+    return round(number * (60 if unit.lower().startswith("h") else 1))
 
 
 async def as_moved(visit: Visit, text: str) -> Outcome | None:

@@ -127,8 +127,8 @@ def _spared(stretch: Stretch) -> dict[str, Any]:
 
 
 def _is_back(stretch: Stretch) -> bool:
-    """`Finn is back` names no part of a body."""
-    return any(step == "back" for _, _, step in _said(stretch, "steps"))
+    """`Finn is back`, `take it all back for Finn` name no part of a body."""
+    return any(step in {"back", "normal"} for _, _, step in _said(stretch, "steps"))
 
 
 def says(stretch: Stretch, kind: str) -> bool:
@@ -298,7 +298,8 @@ def _numbers(stretch: Stretch) -> list[float]:
 def _counted(stretch: Stretch) -> dict[str, Any]:
     """`give Bo 8 push-ups`, `the run 100 m for Lene`, `Nina should use 12 kg for swings`."""
     named = _movements(stretch)
-    if not named and stretch.quantities("rounds") and (says(stretch, "gives") or says(stretch, "steps")):
+    is_told = any(says(stretch, kind) for kind in ("gives", "steps", "not"))
+    if not named and stretch.quantities("rounds") and is_told:
         return {"step": "rounds"}
     if len(named) != 1 or not says(stretch, "gives"):
         return {}

@@ -43,3 +43,11 @@ async def test_half_seven_is_asked_about_and_a_hall_is_no_name(crew, words):
     assert "Live class" in told
     assert "07:30" in told
     assert "morning or in the evening?" in told
+
+
+@pytest.mark.parametrize("words", ["not now", "never mind"])
+async def test_what_is_missing_of_a_class_may_be_left(crew, words):
+    await crew.coach.says("class thursdays, 45 min")
+    await crew.coach.hears("At what time does it start?")
+    await crew.coach.says(words)
+    await crew.coach.hears("Dropped, nothing was set up")

@@ -124,3 +124,20 @@ async def test_two_ways_of_one_movement_are_swapped(crew):
     await ilse.hears("At home you have now")
     await crew.coach.says("give Ilse sit to stands instead of half squats")
     assert "half squats" not in (await crew.coach.hears("Ilse, as I'd do it")).text
+
+
+async def test_everything_is_taken_back_of_one(crew, ilse):
+    await crew.coach.says("no burpees for ilse ever")
+    await crew.coach.hears("no burpees")
+    await crew.coach.says("take everything back for ilse")
+    await crew.coach.hears("Taken back: Ilse gets what I'd give them")
+
+
+async def test_who_is_off_till_a_day_is_away(crew, ilse):
+    await crew.coach.says("ilse is off til friday")
+    await crew.coach.hears("Ilse is left out from")
+
+
+async def test_rounds_for_one_are_said_to_be_everybodys(crew, ilse):
+    await crew.coach.says("and 2 rounds not 3 for ilse")
+    await crew.coach.hears("Rounds are the same for everybody")

@@ -140,3 +140,13 @@ async def test_both_at_once_posts_none(crew):
     await crew.coach.hears("Here's how I read it")
     await crew.coach.says("yes post both")
     await crew.coach.hears("I've posted nothing yet")
+
+
+@pytest.mark.parametrize(("words", "at"), [("an hour later", "09:00"), ("30 min earlier", "07:30")])
+async def test_a_post_is_put_off_by_so_much(crew, words, at):
+    await crew.coach.says("Friday quay\n3 rounds for time\n10 squats\n200 m run")
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("post it fri 8am")
+    await crew.coach.hears("on Friday, 6 March at 08:00")
+    await crew.coach.says(f"make fridays post {words}")
+    await crew.coach.hears(f"on Friday, 6 March at {at}")

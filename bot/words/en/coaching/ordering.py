@@ -63,7 +63,9 @@ def ordered(said: Ordered) -> Worded:
     )
     if said.so_already and not said.lasts:
         text = fill(
-            "For <b>{name}</b> this changes no line in {title}: it is so already. See below.",
+            "For <b>{name}</b> nothing in {title} can be nearer to what you wrote, with what I know of {name} and their kit."
+            if said.step == "written"
+            else "For <b>{name}</b> this changes no line in {title}: it is so already. See below.",
             name=said.athlete,
             title=titled(said),
         )
