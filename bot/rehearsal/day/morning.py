@@ -84,7 +84,7 @@ MORNING = (
             "What do you have to train with?",
             "taps [Nothing, just me]",
             Through("12 minutes", "200 m run"),
-            Through("Why it's so", "You don't have 16 kg for this"),
+            Through("Why it's so", "You don't have 12 kg for this"),
         ),
     ),
     Scene(
@@ -119,7 +119,7 @@ MORNING = (
         (
             "only a 2 kg and a 20 kg dumbbell",
             Through("12 minutes", "200 m run"),
-            Through("Why it's so", "You don't have 12 kg for this"),
+            Through("Why it's so", "12 kg would be heavy"),
         ),
     ),
     Scene(
