@@ -44,9 +44,9 @@ from core.desk.versions.version import nothing_posted
 from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
 from core.notation.body.felt import effort_beside
+from core.notation.part_places import part_alone, place_of
 from core.notation.scores import read_score
 from core.notation.scores.bare_scores import bare_score
-from core.notation.scores.part_places import part_alone, place_of
 from core.notation.scores.parts import PartScore, read_parts, told_apart
 from core.notation.talk.yes_no import calls_it_off, says_it_is_so
 from core.scores.text import in_words

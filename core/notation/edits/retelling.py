@@ -17,6 +17,7 @@ from core.notation.boards.session import read_session
 from core.notation.boards.writing import write_rows
 from core.notation.names.catalogued import Lexicon, lexicon
 from core.notation.part_labels import find_part
+from core.notation.part_places import parts_of
 from core.notation.phrases.efforts import EASY_ANYWAY
 from core.notation.quantities import MINUTE_S
 from core.notation.text import plain, plain_row
@@ -146,8 +147,9 @@ def part_named(words: str, session: Session) -> int | None:
         return called[0]
     if numbered := find_part(words):
         part, left = numbered
-        at = part.number - 1 if part.number > 0 else len(session.blocks) - 1
-        return at if not left and not part.of_scored and at < len(session.blocks) else None
+        counted = parts_of(session)
+        at = part.number - 1
+        return counted[at] if not left and not part.of_scored and at < len(counted) else None
     kind = heading(words)
     if kind is None or kind[1] < len(words):
         return None

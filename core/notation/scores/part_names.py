@@ -8,7 +8,7 @@ from core.movements.lookup import catalogue
 from core.movements.names import key
 from core.notation.names.catalogued import lexicon
 from core.notation.part_labels import Part, Told, labels_in, with_what_follows
-from core.notation.scores.part_places import block_of, parts_of
+from core.notation.part_places import block_of, parts_of
 from core.notation.scores.spoken import in_digits
 from core.sessions.values import Block, BlockKind, Format, Session
 

@@ -6,9 +6,9 @@ from typing import Final, NamedTuple
 
 from core.measures import MassUnit
 from core.notation.part_labels import Told, by_parts
+from core.notation.part_places import block_of
 from core.notation.scores.loads import heaviest
 from core.notation.scores.part_names import by_names, in_order
-from core.notation.scores.part_places import block_of
 from core.notation.scores.reading import LONGEST_SCORE, is_said_of, read_score
 from core.notation.scores.said import told
 from core.notation.scores.spoken import in_digits

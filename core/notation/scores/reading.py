@@ -6,13 +6,13 @@ from typing import Final
 
 from core.measures import MassUnit
 from core.notation.part_labels import find_part, names_several
+from core.notation.part_places import block_of, place_of
 from core.notation.scores import asking
 from core.notation.scores.accounted import accounts_for, left_over
 from core.notation.scores.asides import without_asides
 from core.notation.scores.in_block import read_in_block
 from core.notation.scores.loads import heaviest
 from core.notation.scores.part_names import blocks_named
-from core.notation.scores.part_places import block_of, place_of
 from core.notation.scores.said import told
 from core.notation.scores.spoken import with_signs_told
 from core.notation.text import in_lines, plain

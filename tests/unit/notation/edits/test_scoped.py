@@ -90,3 +90,9 @@ def test_a_place_that_is_not_there_changes_nothing(message):
     for text in (WEEK, MINUTES):
         found = changed(text, message, catalogue())
         assert found is None or found.text == text
+
+
+def test_a_part_by_its_number_is_the_same_one_that_a_score_is_told_of():
+    board = "Warm-up\n5 min easy run\n\nAMRAP 8\n10 push-ups\n\nFor time\n30 burpees"
+    amrap = after(board, "add 5 air squats to part 1").split("\n\n")[1]
+    assert "5 air squats" in amrap
