@@ -169,7 +169,9 @@ def _one_by_one(draft: Draft) -> Iterator[Draft]:
     """A draft per line; the rest lies between them, none behind the last unless its own sets have it."""
     for placed in draft.lines:
         facts = dict(draft.facts)
-        if placed is draft.lines[-1] and not placed.piece.sets:
+        if placed.piece.sets:
+            facts.pop("rounds", None)  # told of another line: `3 x 20 s plank, hang 1 min x2`
+        elif placed is draft.lines[-1]:
             facts.pop("rest_s", None)
         yield replace(draft, lines=[placed], facts=facts)
 

@@ -22,6 +22,7 @@ _SHORTENED = re.compile(
     re.IGNORECASE,
 )
 _LACKING = re.compile(rf"(?:^|(?<=[\s(.,;]))(?:{LACKS})$", re.IGNORECASE)
+_ROUNDS = re.compile(r"[0-9]{1,2}\s(?:rounds?|rds|sets|times|min(?:ute)?s?\samrap)\b", re.IGNORECASE)
 _IN_LIST = re.compile(r"(?<![\w.])(?P<n>[1-9])[).]\s?(?=(?:[0-9]{1,4}(?:[./][0-9]{1,3})?)?\s?[^\W\d_])")
 # `odd min 12 swings, even min 10 sit-ups`: each turn is told by itself.
 _TURN = re.compile(
@@ -115,7 +116,8 @@ def _ends(match: re.Match[str], text: str) -> bool:
     if "." not in match[0]:
         return not (after.isdigit() and _LACKING.search(text[: match.start() + 1].rstrip()))
     heads = after.islower() and _heads(text[match.end() :], BlockKind.WARM_UP, BlockKind.COOL_DOWN)
-    return after.isupper() or heads or (after.isdigit() and not _SHORTENED.search(before))
+    begins = after.isdigit() and (not _SHORTENED.search(before) or _ROUNDS.match(text, match.end()))
+    return after.isupper() or heads or bool(begins)
 
 
 def _is_open(text: str) -> bool:

@@ -53,8 +53,10 @@ def _comes_after_ease(draft: Draft, reading: Reading) -> bool:
 def is_past_warm_up(draft: Draft, reading: Reading) -> bool:
     """Whether a row is the work, though it is the first below `Warm-up`: it is scored, heavy, or part A."""
     waits = draft.kind is BlockKind.WARM_UP and not draft.placed and not draft.says_more_than_time
-    if not waits or reading.kind or reading.row.number == draft.row.number:
+    if not waits or reading.kind:
         return False
+    if reading.row.number == draft.row.number:
+        return "minutes" in draft.facts and bool(reading.facts.keys() & {"rounds", "scheme", "work_s"})
     scored = reading.facts.get("format") in _SCORED or reading.facts.keys() & {"cap_s", "scheme"}
     heavy = any(piece.load_rule for piece in reading.pieces)
     in_sets = bool(reading.pieces) and all(piece.sets and piece.unit in FAR for piece in reading.pieces)

@@ -73,8 +73,10 @@ RESTING: Final = re.compile(
     r"\s(?:in\s)?(?:between|btw|rec(?:ov(?:ery|eries)?)?|back)\b(?:\s(?:each|every|the|all|reps?|sets?|rounds?|efforts?|pieces)\b)*"
     rf"|\b(?:rest|recover(?:y)?)\s?:?\s?(?P<behind>{DURATION})\s(?:{_STEADY}\s)?{_MOVING}\b"
     rf"|(?<!w)/\s?(?:(?P<slash>{DURATION})|[0-9]{{2,4}}\s?m)\s(?:{_STEADY}\s)?(?:jog|walk|paddl|float)(?:e|ing|ling)?\b"
+    rf"|\bw(?:/|ith)?\s?(?P<beside>{DURATION})\s(?:{_STEADY}|{_MOVING})\b(?!\s(?:between|btw|rec|back))"
     rf"|\bbetween\s(?:(?:each|every|the|one|set|run|round|them|you)\s){{0,3}}{_MOVING}\s(?:for\s)?(?P<after>{DURATION})"
 )
+_REST_TOLD: Final = ("time", "behind", "after", "slash", "beside")
 WHILE_RESTING: Final = re.compile(
     rf"{RESTING.pattern}|\b(?:walk|jog|stroll)(?:ing)?(?: (?:slowly|easy|easily))?"
     r"(?: back\b| down\b| to (?:the )?(?:start|recover|rest)\b| (?:in )?between\b)"
@@ -120,7 +122,7 @@ def take_paces(strip: Strip, row: Row, mark: str) -> Iterator[tuple[int, str]]:
 def rest_of(words: str) -> float | None:
     """Seconds of what is done easily while one rests; None where only its distance is told."""
     match = RESTING.search(words.lower())
-    told = match and (match["time"] or match["behind"] or match["after"] or match["slash"])
+    told = match and next((match[name] for name in _REST_TOLD if match[name]), None)
     return seconds(told) if told else None
 
 
