@@ -17,6 +17,7 @@ _IN_TURNS = re.compile(r"\b(?:on|off|every|emom|rounds?|rds|tabata)\b(?! (?:the|
 _SECONDS_FROM = 10
 _SHORTEST_PART_MIN = 5  # an estimate
 _SHORTEST_LIMIT_MIN = 1
+_NAMED = re.compile(r"\b(?!(?:sets?|series|rounds?|rds|then|now)\b)[a-z]+")
 _BETWEEN = re.compile(r"b|after \w+ \w|after [a-h][1-9]\b")
 _SHARE = re.compile(r"%\s?(?:of|from)\s[a-z' ]{0,16}$")
 _CHAIN = re.compile(r"[0-9]\s[a-z\s]+\s?\+\s?[0-9]\s[a-z\s]+$")
@@ -54,6 +55,11 @@ def sets(match: Match) -> Facts:
 def of_each(match: Match) -> Facts:
     """`100 of each`: how many of every line that tells no amount."""
     return {"amount": int(match["a"])}
+
+
+def of_all_below(match: Match) -> Facts:
+    """`3 rounds, 10 each`; behind a name it is of that alone: `split squats, 8 each`."""
+    return {} if _NAMED.search(match.string[: match.start()]) else of_each(match)
 
 
 def climbing(match: Match) -> Facts:

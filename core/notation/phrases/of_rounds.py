@@ -10,7 +10,7 @@ from core.notation.phrases.facts import (
     for_so_long,
     ladder,
     listed,
-    of_each,
+    of_all_below,
     rounds,
     rounds_for_time,
     says,
@@ -85,7 +85,9 @@ OF_ROUNDS: tuple[Phrase, ...] = (
         sets_of,
     ),
     phrase(
-        r"(?:^|(?<=[,;:]\s))[\s;*]*(?P<a>[0-9]{1,3})(?: reps?)? (?:of )?each\b(?! side| leg| arm)", of_each
+        r"(?:^|(?<=[,;:]\s))[\s;*]*(?P<a>[0-9]{1,3})(?: reps?)? (?:of )?each\b"
+        r"(?! (?:sides?|legs?|arms?|ways?|foot|feet|hands?|directions?|other|exercise|station))",
+        of_all_below,
     ),
     phrase(r"<n>_x_(?P<a>[0-9]{1,3})(?P<b>) (?:of )?(?:everything\b|each[\s:;]*$)", sets_of),
     phrase(r"(?<!about.)(?<!around.)<n> sets\b(?! of| x|_[0-9])", sets),

@@ -184,3 +184,26 @@ def test_what_hands_or_feet_are_on_is_the_way_it_is_done(text, variant):
 @pytest.mark.parametrize("word", ["beach", "test", "core"])
 def test_an_everyday_word_is_no_slip_for_a_word_of_formats(word):
     assert read(f"{word}: 6 x 50 m sprint, 30 s rest").corrected == ()
+
+
+@pytest.mark.parametrize(
+    "told", ["split squat, 8 each", "wrist circle, 8 each way", "split squats 8 each side"]
+)
+def test_so_many_each_behind_a_name_are_of_its_sides_and_of_nothing_else(told):
+    first, second = blocks_of(f"3 rounds\n{told}\nsquats 10")[0].lines
+    assert (first.amount, first.per_side, second.amount) == (8, True, 10)
+
+
+def test_what_is_easy_with_sets_is_their_rest():
+    (block,) = blocks_of("ride\n4 x 8 min @ threshold w/ 4 min easy")
+    assert (block.rounds, block.rest_s, block.lines[0].amount) == (4, 240, 480)
+
+
+def test_sets_of_one_line_are_not_those_of_the_others():
+    hang, hold, last = blocks_of("dead hang 3 x max, towel hang 2 x 20 s, plank 4 x 30 s")
+    assert [hang.rounds, hold.rounds, last.rounds] == [3, 2, 4]
+
+
+def test_a_warm_up_of_minutes_is_over_where_rounds_begin_in_its_row():
+    block = blocks_of("warm up 5 mins. 8 rounds 20 on 10 off: squats, push-ups")[-1]
+    assert (block.kind, block.rounds) == ("main", 8)
