@@ -129,6 +129,7 @@ USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
     a.WhatsComing: coached.whats_coming,
     a.Roster: coached.roster,
     a.Newcomer: coached.newcomer,
+    a.EasyWeek: coached.easy_week,
     a.Announce: coached.announce,
     a.Teach: coached.teach,
     a.WhatIf: coached.what_if,

@@ -30,6 +30,7 @@ from core.desk.talk.ordered import look
 from core.desk.talk.says import HowTheyJoin, NotPostedYet, OneByOne, WhoTrains
 from core.desk.talk.scene import Scene
 from core.desk.talk.understood import as_opened
+from core.desk.today.easy_weeks import as_told
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.notation.boards.session import read_session
@@ -74,6 +75,10 @@ async def tells_class(visit: Visit, act: a.TellsClass, scene: Scene) -> Outcome 
     if read is None or not (read.weekdays or read.on) or read.at is None:
         return await classes(visit, act, scene)
     return await propose_class(visit, read.model_copy(update={"title": None}), act.text, groups)
+
+
+async def easy_week(visit: Visit, act: a.EasyWeek, _: Scene) -> Outcome | None:
+    return await as_told(visit, act.person, act.text)
 
 
 async def class_change(visit: Visit, act: a.ClassChange, scene: Scene) -> Outcome | None:

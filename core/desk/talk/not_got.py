@@ -84,7 +84,7 @@ async def not_yet(visit: Visit, act: a.AnyAct) -> Outcome | None:
 # What is understood and can't be done yet; each has its words.
 UNDONE: Final = frozenset(
     {"how_heavy", "did_as_written", "did_scaled", "how_long", "how_to_pace", "how_to"}
-    | {"teach", "event", "easy_week", "post", "withdraw"}
+    | {"teach", "event", "post", "withdraw"}
 )
 
 

@@ -12,7 +12,7 @@ from core.desk.days import today_in
 from core.desk.errors import StalePress
 from core.desk.outcome import Outcome
 from core.desk.visit import Visit
-from core.notation.coaching.easing import EasyWeekWish, monday_of, read_easy_week
+from core.notation.coaching.easing import EasyWeekWish, easy_week_told, monday_of, read_easy_week
 from core.store.records import Group, Membership
 
 
@@ -22,6 +22,15 @@ async def as_easy_week(visit: Visit, text: str, _: int | None) -> Outcome | None
     athletes = await coached_athletes(visit)
     wish = read_easy_week(text, athletes) if groups else None
     return None if wish is None or wish.mine else await carry_out(visit, wish, groups, athletes)
+
+
+async def as_told(visit: Visit, person: str | None, text: str) -> Outcome | None:
+    """Words that are understood to be of an easy week, of `person` or of all; None for whoever is unknown."""
+    groups, athletes = await coached_groups(visit), await coached_athletes(visit)
+    if not groups or (person is not None and person not in athletes):
+        return None
+    wish = easy_week_told(text, () if person is None else (person,))
+    return None if wish is None else await carry_out(visit, wish, groups, athletes)
 
 
 async def carry_out(

@@ -91,6 +91,14 @@ class EasyWeekWish(NamedTuple):
     mine: bool
 
 
+def easy_week_told(text: str, names: tuple[str, ...]) -> EasyWeekWish | None:
+    """Which week is meant by words that are understood to be of an easy one; None where they may mean its end."""
+    words = text.lower()
+    if _ENDS & set(re.findall(r"[\w']+", words)):
+        return None
+    return EasyWeekWish(names, _when(words), yes=True, mine=False)
+
+
 def read_easy_week(text: str, names: Iterable[str] = ()) -> EasyWeekWish | None:
     """The wish for an easy week, or for its end; None where it is about something else."""
     words = _words(text)
@@ -169,7 +177,13 @@ def _words(text: str) -> str | None:
 
 
 def _when(words: str) -> Literal["this", "next"]:
-    return "next" if re.search(r"\b(?:next|the coming) week\b", words) else "this"
+    return (
+        "next"
+        if re.search(
+            r"\b(?:next|the coming) week\b|\b(?:start(?:ing|s)?|from|as of)(?: on)? (?:next )?monday\b", words
+        )
+        else "this"
+    )
 
 
 def _named(words: str, known: dict[str, str]) -> tuple[tuple[str, ...], str]:

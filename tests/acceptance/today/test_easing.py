@@ -79,6 +79,12 @@ async def test_an_easy_week_may_be_one_athletes(crew):
     assert "easy week" not in await told(bo)
 
 
+@pytest.mark.parametrize("said", ["Ilse has earned a down week", "Recovery week: Ilse. Starting Monday."])
+async def test_an_easy_week_may_be_called_in_any_words(crew, ilse, said):
+    await crew.coach.says(said)
+    await crew.coach.hears("is an easy week for Ilse")
+
+
 async def test_an_athletes_own_easy_week_is_theirs(crew, ilse):
     await ilse.says("I need an easy week")
     await ilse.hears("Noted: an easy week, until")

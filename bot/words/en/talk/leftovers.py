@@ -156,7 +156,6 @@ NOT_YET: Final[Mapping[str, str]] = {
     "did_scaled": "Scores count as scaled unless you had everything as written, so there is nothing to do.",
     "teach": "I don't know that movement by that name. <i>How do I do swings?</i> shows how one is done.",
     "event": "I can't plan events yet, only classes: <code>class Tuesdays 18:30, 45 min</code>.",
-    "easy_week": "Write <i>easy week</i> for everybody, or <i>easy week for</i> and a name.",
     "post": "I see no draft of yours to post. Paste the session and I'll read it back.",
     "withdraw": "I see no session that was posted lately, so there is nothing to take back.",
 }

@@ -379,4 +379,5 @@ def test_a_station_that_takes_no_minute_is_called_none():
     session = read_session(
         "30 s work / 15 s rest, 3 rounds\nStation 1: squats\nStation 2: lunges", catalogue()
     ).session
+    assert session is not None
     assert "Station 2: lunge" in write_session(session)

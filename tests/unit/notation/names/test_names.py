@@ -58,7 +58,9 @@ def test_whatever_is_walked_is_no_run(walked):
 
 @pytest.mark.parametrize("called", ["10 sit to stand", "10 press-ups", "200 m jog", "8 kb swings @ 16 kg"])
 def test_a_movement_stays_called_as_its_coach_calls_it(called):
-    assert called in write_session(read_session(f"AMRAP 9\n{called}", catalogue()).session)
+    session = read_session(f"AMRAP 9\n{called}", catalogue()).session
+    assert session is not None
+    assert called in write_session(session)
 
 
 def test_a_number_word_behind_how_a_day_is_counts_nothing():
