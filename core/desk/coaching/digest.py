@@ -254,7 +254,7 @@ async def session_digest(
     told = {one.person_id: await counting(uow, record.id, one.person_id) for one in athletes}
     silent = [one for one in athletes if not told[one.person_id]]
     never = [one for one in silent if not versions.get((record.id, one.person_id))]
-    no_version = await stopped(uow, never)
+    no_version = {*await stopped(uow, never), *(await arriving(uow, never)).names}
     hurt = {one.person_id for one in await uow.reports.all_of(record.id) if one.hurt is Hurt.PAIN}
     words = await uow.scores.pains_in(record.id)
     pains = [(one, pain_of(told[one.person_id], words, one.person_id in hurt)) for one in athletes]

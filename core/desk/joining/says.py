@@ -84,11 +84,16 @@ class Arriving(Value):
     """Who has no version of their own yet, by name.
 
     `at_questions`: talk with us, and haven't answered consent and screening; `in_group_only`: never opened a
-    private chat, and may well train and tell scores in the group.
+    private chat, and may well train and tell scores in the group; `without_notes`: said no to being remembered.
     """
 
     at_questions: tuple[str, ...] = ()
     in_group_only: tuple[str, ...] = ()
+    without_notes: tuple[str, ...] = ()
+
+    @property
+    def names(self) -> frozenset[str]:
+        return frozenset((*self.at_questions, *self.in_group_only, *self.without_notes))
 
 
 class GroupGreeting(Said):

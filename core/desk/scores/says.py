@@ -244,10 +244,15 @@ class AskWhichScore(Said):
 
 
 class NoScoresYet(Said):
-    """Nobody is on the board. `own`: the asker told a score, without a rank; `unranked`: so many did, to the coach."""
+    """Nobody is on the board. `own`: the asker told a score, without a rank; `unranked`: so many did, to the coach.
+
+    `judge`: to the coach, of the session of that `title`.
+    """
 
     own: bool = False
     unranked: int = 0
+    judge: bool = False
+    title: str | None = None
 
 
 class AskTolerance(Said):

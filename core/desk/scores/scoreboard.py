@@ -3,6 +3,8 @@
 from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from datetime import timedelta
+from typing import Any, Final
 
 from core.desk.access import admitted
 from core.desk.coached import coached_ids, names_in
@@ -16,7 +18,10 @@ from core.scaling.counting import is_other_work
 from core.scaling.values import Change, VersionBlock
 from core.scores.ranking import rank
 from core.scores.values import Board, Entry
-from core.store.records import Group, Purpose, ScoreRecord, ScoreState, SessionRecord
+from core.store.records import Group, Purpose, ScoreRecord, ScoreState, SessionRecord, SessionState
+
+# So far back the last board is looked for.
+A_WEEK: Final = timedelta(days=8)
 
 
 @dataclass(frozen=True, slots=True)
@@ -136,15 +141,32 @@ async def see_board(visit: Visit, command: SeeBoard) -> Outcome:
     is_judge = visit.private and record.group_id in await coached_ids(visit)
     named = {"judge": is_judge, "group": await visit.title_of(record.group_id)}
     board = (await scoreboard(visit, record)).model_copy(update=named)
-    if not any(ranking.places for _, ranking in board.boards):
-        return visit.told(await none_ranked(visit, record, is_judge=is_judge))
-    return visit.told(board, session=record.id)
+    if has_places(board):
+        return visit.told(board, session=record.id)
+    none = visit.told(await none_ranked(visit, record, is_judge=is_judge))
+    return none + (await board_before(visit, record, named) if is_judge else Outcome())
+
+
+def has_places(board: Scoreboard) -> bool:
+    return any(ranking.places for _, ranking in board.boards)
+
+
+async def board_before(visit: Visit, record: SessionRecord, named: Mapping[str, Any]) -> Outcome:
+    """To a coach who asks before anybody told a score: the last board that there is."""
+    lately = await visit.uow.sessions.posted_since(record.group_id, visit.now - A_WEEK)
+    for one in lately:
+        if one.id != record.id and one.state is SessionState.POSTED and one.id < record.id:
+            board = (await scoreboard(visit, one)).model_copy(update=named)
+            if has_places(board):
+                return visit.told(board, session=one.id)
+    return Outcome()
 
 
 async def none_ranked(visit: Visit, record: SessionRecord, *, is_judge: bool) -> NoScoresYet:
     """Scores without a rank are for the eyes of who told them and of their coach, in private."""
     if is_judge:
         told = [await visit.uow.scores.counting(record.id, block) for block in scored_blocks(record)]
-        return NoScoresYet(unranked=sum(len(one) for one in told))
+        unranked = sum(len(one) for one in told)
+        return NoScoresYet(unranked=unranked, judge=True, title=record.session.title)
     own = await visit.uow.scores.of_person(record.id, visit.person.id) if visit.private else []
     return NoScoresYet(own=any(one.state is ScoreState.COUNTS for one in own))

@@ -144,6 +144,8 @@ class HowItIsDone(Said):
 class NothingToUndo(Said):
     """To an `undo` where nothing was taken of late that could be taken back."""
 
+    coach: bool = False
+
 
 class AnswersOnly(Said):
     """To whoever wants nothing unasked any more; `yes` False: or does again."""

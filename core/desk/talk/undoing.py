@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from typing import Final
 
-from core.desk.coached import coached_athletes
+from core.desk.coached import coached_athletes, coached_groups
 from core.desk.coaching.commands import (
     CallWeekEasy,
     HoldAthlete,
@@ -84,7 +84,7 @@ async def as_undo(visit: Visit, text: str, replied_to: int | None) -> Outcome | 
     """What no button of late takes back: the last line that was changed; else that there is nothing."""
     if asks_to_undo(text):
         done = await which_goes(visit) or await undo_line(visit, text, replied_to)
-        return done or visit.told(NothingToUndo())
+        return done or visit.told(NothingToUndo(coach=bool(await coached_groups(visit))))
     athletes = await coached_athletes(visit)
     ordered = undoes_for(text, tuple(athletes))
     if ordered is not None:
@@ -109,7 +109,7 @@ async def undo_order(visit: Visit, athlete: Membership) -> Outcome:
         for order in await visit.uow.orders.standing(*at, session)
     ]
     if not found:
-        return visit.told(NothingToUndo())
+        return visit.told(NothingToUndo(coach=True))
     last = max(found, key=lambda one: one.id)
     return await take_orders_back(visit, TakeOrdersBack(group=at[0], person=at[1], order=last.id))
 

@@ -228,3 +228,17 @@ async def test_the_evening_names_who_gave_nearly_all_in_their_first_sessions(cre
     await crew.coach.says("how is it going?")
     so_far = await crew.coach.hears("So far today")
     assert "in their first sessions or twice in a row: Ilse." in so_far.text
+
+
+async def test_who_said_no_to_notes_is_neither_at_the_questions_nor_waited_for(crew):
+    await crew.gets()
+    bridie = await crew.room.person("Bridie")
+    await bridie.joins(crew.group)
+    await bridie.opens(await start_link(crew.group))
+    await bridie.hears("May I keep these notes?")
+    await bridie.presses("No")
+    await crew.coach.says("how is it going?")
+    told = (await crew.coach.hears("So far today")).text
+    assert "Said no to my notes, and train from the post as it is: Bridie." in told
+    assert "first questions" not in told
+    assert "Haven't opened it" not in told

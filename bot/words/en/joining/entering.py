@@ -231,6 +231,13 @@ def arriving(said: Arriving) -> list[str]:
     parts = []
     if said.at_questions:
         parts.append(fill("Still at my first questions: {names}.", names=listed(said.at_questions)))
+    if said.without_notes:
+        parts.append(
+            fill(
+                "Said no to my notes, and train from the post as it is: {names}.",
+                names=listed(said.without_notes),
+            )
+        )
     if said.in_group_only:
         parts.append(
             fill(

@@ -28,6 +28,9 @@ def no_scores_yet(said: NoScoresYet) -> Worded:
         return Worded(
             f"Nobody is on the board so far. {told} told without a rank; the evening's digest has them."
         )
+    if said.judge:
+        of = fill(" for “{title}”", title=said.title) if said.title else ""
+        return Worded(f"No scores yet{of}. They write theirs to me, or you do: <i>Ilse got 7+12</i>.")
     return Worded("No scores yet. Be the first: just write me yours.")
 
 

@@ -6,11 +6,13 @@ from core.desk.talk.says import AnswersOnly, NothingToUndo
 
 
 @wording("en", NothingToUndo)
-def nothing_to_undo(_: NothingToUndo) -> Worded:
-    return Worded(
-        "There's nothing of just now that I could take back. Name it and I will: <i>delete my score</i>, <i>I sold the "
-        "kettlebell</i>, <i>my knee is fine again</i>."
+def nothing_to_undo(said: NothingToUndo) -> Worded:
+    named = (
+        "<i>take it back for Ilse</i>, <i>withdraw friday's</i>, <i>stop holding Ilse</i>, <i>delete Ilse's score</i>"
+        if said.coach
+        else "<i>delete my score</i>, <i>I sold the kettlebell</i>, <i>my knee is fine again</i>"
     )
+    return Worded(f"There's nothing of just now that I could take back. Name it and I will: {named}.")
 
 
 @wording("en", AnswersOnly)
