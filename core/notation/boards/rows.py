@@ -6,6 +6,7 @@ from core.measures import AmountUnit, MassUnit
 from core.notation.boards.drafts import Draft
 from core.notation.boards.kinds import is_taken_easy
 from core.notation.boards.reading import Reading
+from core.notation.boards.unread import Stretch
 from core.notation.lines.bare_numbers import settle_squat
 from core.notation.lines.pieces import Piece
 from core.notation.names.catalogued import Lexicon
@@ -21,6 +22,9 @@ COLON = re.compile(r"\s?:(?=\s|$)")
 _OF_A_SIDE = re.compile(
     r"\b(?:sides?|legs?|arms?|foot|feet|hands?|ways?|directions?|left|right|e/s|p/s)\b|/\s?s\b|[0-9]\s?/\s?[0-9]"
 )
+_SIGN = re.compile(r"\w")
+# Letters and figures of what stands in front of an item: `A1.`, `12)`.
+_LONGEST_MARK = 2
 _SHORTEST_REST_S, _LONGEST_REST_S = 20, 300
 _FEWEST_WITH_A_TOTAL = 3
 # What such a format lasts (estimates).
@@ -40,6 +44,7 @@ def settle_row(reading: Reading, lexicon: Lexicon, draft: Draft | None) -> None:
     """A time beside a clock is how long it runs, one behind sets their rest; the heaviest squat has a bar."""
     if reading.facts.keys() == {"minutes"} and not reading.pieces and draft and _is_in_sets(draft):
         reading.facts = {"rest_s": reading.facts["minutes"] * MINUTE_S}
+    _leave_with_unread(reading)
     _take_rest(reading, draft)
     _leave_each(reading, lexicon, draft)
     _take_laps(reading)
@@ -56,6 +61,21 @@ def settle_row(reading: Reading, lexicon: Lexicon, draft: Draft | None) -> None:
             reading.facts |= take_effort(reading.facts, effort_of(piece) | told)
             reading.pieces.remove(piece)
             reading.unread = [one for one in reading.unread if one.start != piece.start]
+
+
+def _leave_with_unread(reading: Reading) -> None:
+    """`6 x 400 m gizmo, 90 s rest`: what is told of work that nobody knows is of that alone, and is shown with it."""
+    unknown = [piece for piece in reading.pieces if piece.unread and (piece.sets or piece.amount)]
+    if not unknown or any(piece.meaning for piece in reading.pieces):
+        return
+    if len(_SIGN.findall(reading.row.text[: unknown[0].start])) > _LONGEST_MARK:
+        return
+    own = {"rest_s", "every_s"} if any(piece.sets for piece in unknown) else {"rest_s"}
+    if own & reading.facts.keys():
+        own |= {"format"} if "every_s" in own & reading.facts.keys() else set()
+        reading.facts = {name: told for name, told in reading.facts.items() if name not in own}
+        reading.notes.clear()
+        reading.unread = [Stretch(0, len(reading.row.text.rstrip()), looks_like="movement")]
 
 
 def _take_rest(reading: Reading, draft: Draft | None) -> None:

@@ -34,6 +34,10 @@ _TIME_OF_DAY: Final = re.compile(
 )
 # `rest to 3:00`: the clock says when it is over, not how long it is.
 _UNTIL: Final = re.compile(r"\b(?:to|til|till|until)\s[0-9]{1,2}:[0-9]{2}\b")
+# `4 sets of gizmos` names what is done, known or not.
+_OF_SOMETHING: Final = re.compile(
+    r"\bof (?!(?:each|all|every\w*|them|those|these|this|that|it|both|work|the|what)\b)[a-z]{3,}"
+)
 _DURATION: Final = re.compile(rf"(?<![0-9.:\-]){DURATION}")
 _COUNT_WORDS: Final = "|".join(word for word in NUMBER_WORDS if " " not in word and word != "both")
 _COUNT: Final = re.compile(rf"(?<![\w.:/\-])x?(?P<n>[0-9]{{1,3}}|(?:{_COUNT_WORDS})\b)x?(?![0-9.:/%\-]|\w)")
@@ -131,8 +135,9 @@ def _time(name: str, *, format_: Format | None = None, minutes: bool = False) ->
     return facts
 
 
-def _rounds(_: str, time: float | None, count: int | None) -> Facts:
-    return {"rounds": count} if count and count > 1 and not time else {}
+def _rounds(words: str, time: float | None, count: int | None) -> Facts:
+    told = count and count > 1 and not time and not _OF_SOMETHING.search(words)
+    return {"rounds": count} if told else {}
 
 
 def _sets(words: str, time: float | None, count: int | None) -> Facts:

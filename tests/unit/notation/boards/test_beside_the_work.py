@@ -207,3 +207,24 @@ def test_sets_of_one_line_are_not_those_of_the_others():
 def test_a_warm_up_of_minutes_is_over_where_rounds_begin_in_its_row():
     block = blocks_of("warm up 5 mins. 8 rounds 20 on 10 off: squats, push-ups")[-1]
     assert (block.kind, block.rounds) == ("main", 8)
+
+
+UNKNOWN = [
+    ("Main\n6x400 gizmo w 90s jog btw\n10 push-ups\n20 squats", "6x400 gizmo w 90s jog btw"),
+    ("A. gizmo thing 4x6, every 2 min\nB. squats 3x10", "A. gizmo thing 4x6, every 2 min"),
+    ("3 rounds for time\n10 squats\n15 blorps, rest 1 min\n10 push-ups", "15 blorps, rest 1 min"),
+    ("4 sets of gizmos, 8 reps, 60s rest\n10 squats\n10 push-ups", "4 sets of gizmos, 8 reps, 60s rest"),
+]
+
+
+@pytest.mark.parametrize(("text", "unread"), UNKNOWN)
+def test_no_number_of_work_that_nobody_knows_is_used_for_the_others(text, unread):
+    found = read(text)
+    assert unread in [one.text for one in found.not_understood]
+    for block in found.session.blocks:
+        assert (block.rest_s, block.every_s, block.notes) == (None, None, None)
+
+
+def test_a_rest_in_front_of_words_that_nobody_knows_is_taken():
+    (block,) = blocks_of("5 x\n30 s wall sit\n12 squats\nRest 1 min, write gizmo 10 down")
+    assert block.rest_s == 60
