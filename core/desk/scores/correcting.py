@@ -1,26 +1,22 @@
 """`Sorry, 9:24`: whoever says themselves that the last score was a slip isn't asked whether they mean it."""
 
 from core.athletes.values import Screening
-from core.desk.commands import TakeScoreBack
 from core.desk.outcome import Outcome
 from core.desk.scores.claims import Claim
 from core.desk.scores.taking import (
     claim_score,
     count_as,
-    take_score_back,
 )
 from core.desk.scores.which import session_scored
 from core.desk.scores.whose import own_score, tell_about_score
 from core.desk.talk.asked import OfScreening, asked_in, keeps
 from core.desk.visit import Visit
-from core.notation.scores.corrections import read_correction, takes_score_back
+from core.notation.scores.corrections import read_correction
 from core.store.records import OpenQuestion, ScoreRecord, ScoreState
 
 
 async def as_correction(visit: Visit, text: str, session: int | None) -> Outcome | None:
     """None where no score is put right, and where something else is asked."""
-    if takes_score_back(text):
-        return await take_last_back(visit, session)
     words = read_correction(text)
     question = await visit.uow.questions.open_in(visit.chat) if words else None
     if words is None or await keeps(visit, "correction") or (question is not None and wants_an_age(question)):
@@ -42,12 +38,6 @@ async def correct_score(visit: Visit, words: str, session: int | None) -> Outcom
     if record is None or not await has_scored_in(visit, record.id):
         return await own_score(visit, words, session)
     return await claim_score(visit, Claim(record, visit.person, fixing=True), words)
-
-
-async def take_last_back(visit: Visit, session: int | None) -> Outcome | None:
-    """The score they told last; None where none counts."""
-    last = await last_counting(visit, session)
-    return await take_score_back(visit, TakeScoreBack(score=last.id)) if last else None
 
 
 async def last_counting(visit: Visit, session: int | None) -> ScoreRecord | None:

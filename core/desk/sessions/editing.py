@@ -18,9 +18,10 @@ from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.notation.boards.session import read_session
 from core.notation.people import name_in_front
-from core.notation.scores.corrections import read_correction, takes_score_back
+from core.notation.scores.corrections import read_correction
 from core.notation.scores.parts import read_parts
 from core.notation.talk.chat import is_like_a_score, is_like_a_session
+from core.notation.talk.undoing import score_to_go
 from core.store.records import Person, ScoreRecord, SessionRecord, SessionState
 
 
@@ -58,7 +59,7 @@ async def correct(visit: Visit, told: Sequence[ScoreRecord], text: str) -> Outco
     if record is None or athlete is None:
         return at_home.told(ChangeNotTaken())
     words = score_words(text, (athlete.name, *await called(visit, record, athlete)))
-    if takes_score_back(words) and athlete.id == visit.person.id:
+    if score_to_go(words) is not None and athlete.id == visit.person.id:
         return await take_score_back(at_home, TakeScoreBack(score=told[-1].id))
     if not is_like_a_score(words):
         return at_home.told(ChangeNotTaken())

@@ -34,19 +34,6 @@ _BEHIND: Final = re.compile(
 )
 _NOT_BUT: Final = re.compile(r"^\W*not [0-9][0-9:+. ]*\W+(?:but|it(?:'s| was))\W+")
 
-_POLITE: Final = r"(?:please |pls |(?:can|could|would) you |i(?: want|'d like) to )*"
-_SCORE: Final = r"(?:my|that|the|this)(?: last| latest)? (?:score|result|time)"
-_TAKE_BACK: Final = re.compile(
-    rf"^\W*{_POLITE}(?:(?:delete|remove|cancel|undo|withdraw|scrap|erase|take back) {_SCORE}"
-    rf"|take {_SCORE} (?:back|off|away|down))"
-    r"(?:(?: from)? the (?:board|scoreboard|list))?(?: again)?(?:,? please)?\W*$"
-)
-
-
-def takes_score_back(text: str) -> bool:
-    """`Delete my score`."""
-    return _TAKE_BACK.match(plain(text).lower()) is not None
-
 
 def read_correction(text: str) -> str | None:
     """The score that is told in place of another, in the words that tell it; None where none is put right."""

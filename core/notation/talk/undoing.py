@@ -23,7 +23,7 @@ _UNDO: Final = re.compile(
 )
 _OFF: Final = (
     r"(?:delete|remove|erase|scrap|wipe|drop|undo|cancel|withdraw|get rid of|take (?:off|down|out|away|back)"
-    r"|don't count|do not count)"
+    r"|take\b(?=.{0,30}\b(?:off|down|out|away|back)\b)|don't count|do not count)"
 )
 _SCORE: Final = re.compile(
     rf"\b{_OFF}\b.{{0,30}}\b(?:scores?|results?|times?|entry|numbers?)\b(?!.*\b(?:reminder|class)\b)"
@@ -31,7 +31,8 @@ _SCORE: Final = re.compile(
 _OFF_THE_BOARD: Final = re.compile(
     r"\b(?:don't|do not|dont|not|never|rather not|without|no)\b.{0,25}\b(?:on|in|to|onto) (?:the|that|this|your) "
     r"(?:board|scoreboard|leaderboard|ranking|list)\b"
-    rf"|\b(?:{_OFF}|keep|leave|take)\b.{{0,20}}\b(?:off|from) (?:the|that) "
+    rf"|\b(?:{_OFF}|keep|leave|take)\b(?: (?:me|us|it|that|this|him|her|them|@(?:'s?)?|(?:my |his |their )?(?:last )?"
+    r"(?:name|entry|scores?|results?|times?|numbers?))){0,3} (?:off|from) (?:the|that) "
     r"(?:board|scoreboard|leaderboard|ranking|list)\b"
 )
 _HIDE: Final = re.compile(

@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from core.notation.scores.corrections import read_correction, takes_score_back
+from core.notation.scores.corrections import read_correction
 
 
 @pytest.mark.parametrize(
@@ -59,30 +59,3 @@ def test_what_puts_no_score_right(said):
 @given(st.text(max_size=200))
 def test_any_text_is_read(text):
     assert read_correction(text) is None or read_correction(text)
-
-
-@pytest.mark.parametrize(
-    "said",
-    [
-        "delete my score",
-        "Remove my score please",
-        "can you take my last score back",
-        "please take that score off the board",
-    ],
-)
-def test_a_score_is_taken_back_in_words(said):
-    assert takes_score_back(said)
-
-
-@pytest.mark.parametrize(
-    "said",
-    [
-        "delete my data",
-        "what was my score?",
-        "my score is 7+12",
-        "take my dumbbell off the list",
-        "remove me",
-    ],
-)
-def test_other_words_take_no_score_back(said):
-    assert not takes_score_back(said)

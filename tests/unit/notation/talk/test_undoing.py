@@ -55,3 +55,33 @@ def test_a_score_is_to_go(text, gone):
 )
 def test_other_words_take_no_score_away(text):
     assert score_to_go(text, ("Jonas",)) is None
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "delete my score",
+        "Remove my score please",
+        "can you take my last score back",
+        "can you take my time down",
+        "wipe my score",
+        "please take that score off the board",
+    ],
+)
+def test_a_score_is_taken_back_in_words(said):
+    assert score_to_go(said) is not None
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "delete my data",
+        "what was my score?",
+        "my score is 7+12",
+        "take my dumbbell off the list",
+        "remove me",
+        "take my time on the squats?",
+    ],
+)
+def test_other_words_take_no_score_back(said):
+    assert score_to_go(said) is None
