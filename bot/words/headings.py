@@ -176,7 +176,7 @@ HEADINGS: dict[Format, Callable[[VersionBlock], str]] = {
     Format.QUALITY: _quality,
 }
 
-# Where nothing is to be chased. Half of what would go is what light duty allows (design 7, estimate).
+# Where nothing is to be chased. Half of what would go is what light duty allows (estimate).
 GENTLY: dict[Format, Callable[[VersionBlock], str]] = {
     Format.HOLD: _hold_gently,
     Format.MAX_REPS: lambda block: _in_sets(block, _most_gently(block)),

@@ -1,4 +1,4 @@
-"""What an athlete can do: S and k of every variant, from all that was shown (design 6.2).
+"""What an athlete can do: S and k of every variant, from all that was shown.
 
 `N(L) = k (S/L - 1)` repetitions go unbroken when fresh at load L; S is log-normal. A test of N at L gives
 S = L (1 + N/k) exactly, whatever k is; away from the tested load the uncertainty of k counts too. What was
@@ -31,7 +31,7 @@ from core.athletes.values import Profile
 from core.movements.lookup import Catalogue
 from core.movements.values import Movement, Pattern, Variant
 
-# Spread of ln k, as design 6.2 sets it (estimate).
+# Spread of ln k (estimate).
 K_SPREAD = 0.35
 
 # How far a compound may lie from what its weakest part lets expect (estimate).

@@ -1,4 +1,4 @@
-"""What one repetition asks of the body: the load moved, in kg (design 6.1)."""
+"""What one repetition asks of the body: the load moved, in kg."""
 
 from core.movements.values import Hold, Share, Variant
 

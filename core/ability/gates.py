@@ -20,7 +20,7 @@ FRAIL_FROM = 75
 LONG_OFF = 26
 HEAVY_KG = {Sex.MALE: 110, Sex.FEMALE: 95, None: 105}
 
-# Whoever can do so many is able: nothing empty-handed is made believe to be work for them (coach.md 1).
+# Whoever can do so many is able: nothing empty-handed is made believe to be work for them (estimates).
 ABLE = {"push-up/floor": 10, "air squat/floor": 20}
 
 POUNDING = frozenset({Demand.IMPACT, Demand.JUMPING})

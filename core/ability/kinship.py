@@ -1,4 +1,4 @@
-"""How one ability speaks of others: a nested Gaussian of ln S, conditioned in closed form (design 6.2).
+"""How one ability speaks of others: a nested Gaussian of ln S, conditioned in closed form.
 
 What the norms expect of ln S is off by four independent parts: one of the person, shared by everything they do;
 one of the pattern; one of the movement and one of the variant, where it isn't the one the norms are of. Who lifts
@@ -14,7 +14,7 @@ from core.movements.lints import REFERENCE
 from core.movements.values import Movement, Part, Pattern, Variant
 
 # Spreads of ln S (estimates). Person and pattern together are the published 0.17 of push-ups (see norms.py). With
-# the other two, near variants of a movement differ by 0.12-0.17 and relatives by 0.25-0.35, as design 6.2 has it.
+# the other two, near variants of a movement differ by 0.12-0.17 and relatives by 0.25-0.35.
 PATTERN = 0.11
 MOVEMENT = 0.22
 VARIANT = 0.12

@@ -1,4 +1,4 @@
-"""How a set is borne after sets of the same: each leaves a debt, which fades in two parts (design 6.5).
+"""How a set is borne after sets of the same: each leaves a debt, which fades in two parts.
 
 A set that costs a share of what goes fresh leaves that share as its debt; debts add up, and a set goes as long as all
 of them stay below one. For whole-body work Chorley, Bott, Marwood & Lamb 2022 (Eur J Appl Physiol) measured two such

@@ -1,4 +1,4 @@
-"""The whole body: how fast somebody covers a distance, and what rate of work they can keep up (design 6.2).
+"""The whole body: how fast somebody covers a distance, and what rate of work they can keep up.
 
 A distance and its time follow a power law, t = t1 (d/d1)^b. The exponent goes through the athlete's own tests of a
 movement; with one test it is 1.06 (Riegel 1981, American Scientist 69:285-290; from memory).

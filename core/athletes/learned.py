@@ -1,4 +1,4 @@
-"""What scores taught of somebody: how far they are from what was expected of them (design 6.6).
+"""What scores taught of somebody: how far they are from what was expected of them.
 
 What is unknown of a person stands under a name (`strength`, `tempo of burpee`), as a standard normal number: in spreads
 of what is expected of them, so that it keeps its meaning when a new test changes that. What is named nowhere is as

@@ -26,7 +26,7 @@ _BY_DISEASE_AND_ACTIVITY = {
 
 
 def is_due(profile: Profile, today: date) -> bool:
-    """Whether to screen before the next session: never done, or more than a year ago (design section 7)."""
+    """Whether to screen before the next session: never done, or over a year ago (common practice, no source)."""
     if profile.screening is None:
         return True
     return profile.screened_on is not None and today - profile.screened_on > LASTS

@@ -24,7 +24,7 @@ class Sex(StrEnum):
 
 
 class Screening(StrEnum):
-    """What the screening allows (design section 7)."""
+    """What the screening allows (for its source see `screening.py`)."""
 
     CLEAR = "clear"
     MODERATE = "moderate"

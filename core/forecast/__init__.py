@@ -1,1 +1,1 @@
-"""What a session comes to for one athlete: an expected score with its range, and how to pace it (design 6.5)."""
+"""What a session comes to for one athlete: an expected score with its range, and how to pace it."""

@@ -1,4 +1,4 @@
-"""What work leaves behind, and how it fades: a debt for each reserve and one for the whole body (design 6.5).
+"""What work leaves behind, and how it fades: a debt for each reserve and one for the whole body.
 
 All arrays end in one place for each of the people that an athlete may turn out to be (`people`). A debt of one is
 all there is: nothing more goes. What a set leaves fades in two parts (`core.ability.recovery`); a set of few

@@ -1,4 +1,4 @@
-"""The expected score of a block, by its format (design 6.5)."""
+"""The expected score of a block, by its format."""
 
 from collections.abc import Callable, Mapping, Sequence
 from typing import NamedTuple
@@ -79,7 +79,7 @@ def _outlook(expected: Expected, people: People) -> Outlook:
 
 
 def _is_expected(version: Version, block: VersionBlock, people: People) -> bool:
-    """No expected score for those on light duty, pregnant or unwell (design 6.5)."""
+    """No expected score for those on light duty, pregnant or unwell."""
     if not (version.scored and block.scored) and not (_is_begun(version, people) and block.format in _WAYS):
         return False
     if not block.lines or _is_by_the_clock(block):

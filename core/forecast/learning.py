@@ -1,4 +1,4 @@
-"""What a score teaches of whoever made it (design 6.6).
+"""What a score teaches of whoever made it.
 
 What isn't known of a person has a middle and a covariance (`core.athletes.learned`). The forecast of a session is made
 for many people whom they may turn out to be; how their scores hang together with what is unknown of them is the slope

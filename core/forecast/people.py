@@ -1,4 +1,4 @@
-"""Who an athlete may turn out to be today: seeded draws of what is not known of them (design 6.5).
+"""Who an athlete may turn out to be today: seeded draws of what is not known of them.
 
 The first of them is the middle in everything; from it the pacing comes.
 """

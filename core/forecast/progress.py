@@ -1,4 +1,4 @@
-"""Whether somebody gets better: beside their own forecasts, and in sessions that came again (design 6.7)."""
+"""Whether somebody gets better: beside their own forecasts, and in sessions that came again."""
 
 from collections.abc import Iterable, Sequence
 from datetime import date

@@ -17,7 +17,7 @@ _TELLING = 1.6
 _WIDE_S, _OF_HOURS = 480.0, 1.25
 # Four in five of what falls by chance lie so many spreads apart: from this far below the middle to as far above.
 FOUR_IN_FIVE = 2 * 1.2815515655446004
-# Fewer scores beside their forecasts say nothing (design 6.7).
+# Fewer scores beside their forecasts say nothing (an estimate).
 COMPARABLE = 6
 
 

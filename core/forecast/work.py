@@ -1,4 +1,4 @@
-"""One line of a version as work: how long one of it takes, and what it leaves behind (design 6.5)."""
+"""One line of a version as work: how long one of it takes, and what it leaves behind."""
 
 from collections.abc import Mapping
 from typing import NamedTuple

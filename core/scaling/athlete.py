@@ -86,7 +86,7 @@ class Athlete:
             self.day, profile.today.easing or (UNUSED if self.is_unused else None)
         )
         self.effort_at_most = _least(effort_at_most(profile), easing.effort_at_most if easing else None)
-        # No set costs over half, and nothing is scored (design 7).
+        # No set costs over half, and nothing is scored (estimates).
         self.light_duty = is_on_light_duty(profile)
         # Whoever comes back does sets as light, but may run.
         self.goes_gently = self.light_duty or (

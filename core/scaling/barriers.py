@@ -39,7 +39,7 @@ SORE: dict[str, frozenset[Pattern]] = {
 }
 
 
-# Light duty is an effort of at most four of ten (design 7, estimate).
+# Light duty is an effort of at most four of ten (estimate).
 LIGHT_DUTY_EFFORT = 4
 
 ANYWHERE = Place()
@@ -112,7 +112,7 @@ def effort_at_most(profile: Profile) -> int | None:
 
 
 def is_on_light_duty(profile: Profile) -> bool:
-    """Whether no set may cost over half, nothing be vigorous, and nothing is scored (design 7)."""
+    """Whether no set may cost over half, nothing be vigorous, and nothing is scored."""
     most = effort_at_most(profile)
     return most is not None and most <= LIGHT_DUTY_EFFORT
 

@@ -1,4 +1,4 @@
-"""The best choice for all lines of a block at once: exact, and equal to brute force always (coach.md 2).
+"""The best choice for all lines of a block at once: exact, and equal to brute force always.
 
 What a choice costs is a sum of whole points: what each line costs by itself, what neighbours add, the round closing on
 itself (the same movement side by side, another thing in the hands), and what lines add wherever they are done (a part

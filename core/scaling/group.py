@@ -1,4 +1,4 @@
-"""How a session lands on a whole group, and what is worth saying aloud (design 4.1)."""
+"""How a session lands on a whole group, and what is worth saying aloud."""
 
 from collections import Counter, defaultdict
 from collections.abc import Iterable, Sequence

@@ -1,4 +1,4 @@
-"""What share of fresh capacity one set of a line is meant to cost (design 6.3).
+"""What share of fresh capacity one set of a line is meant to cost.
 
 From, in order: the coach's unbroken rule; the written pair against reference athletes; the format's usual
 window. A set is what is done of a line before the next line begins.
@@ -30,7 +30,7 @@ class Window(NamedTuple):
 # What a coach writes beside a load that everybody is to choose light.
 LIGHT = re.compile(r"\b(?:light(?:ly|er)?|easy weight)\b", re.IGNORECASE)
 
-# Up to moderate (estimate): half of what would go at most, as design section 7 sets it.
+# Up to moderate: half of what would go at most (estimate).
 LIGHT_DUTY = 0.5
 
 # Estimates. Rounds are meant to be entered again and again with something left; the first set of a scheme is

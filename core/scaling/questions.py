@@ -1,4 +1,4 @@
-"""What still has to be asked before this session can be made personal (design sections 1 and 4.3).
+"""What still has to be asked before this session can be made personal.
 
 Only what this session needs and nobody knows yet, and never the same twice. The first time that is equipment
 and body mass in words, the rest by taps: which of a pair, limits, and at most two abilities.

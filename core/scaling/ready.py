@@ -1,4 +1,4 @@
-"""Three ready levels of a session, for those who never ask for their own version (design 4.2)."""
+"""Three ready levels of a session, for those who never ask for their own version."""
 
 from decimal import Decimal
 from typing import NamedTuple

@@ -1,4 +1,4 @@
-"""Two people and one thing: they start on different lines, or take turns (design 6.4)."""
+"""Two people and one thing: they start on different lines, or take turns."""
 
 from core.athletes.values import Equipment, Profile
 from core.scaling.values import Turn, VersionBlock, VersionLine

@@ -1,4 +1,4 @@
-"""A session made personal: `version_for`, from first to last (design 6)."""
+"""A session made personal: `version_for`, from first to last."""
 
 from collections.abc import Iterable, Iterator, Mapping
 from typing import Literal

@@ -1,4 +1,4 @@
-"""What a set of a line is meant to cost, from the coach's rule, the written pair or the format (design 6.3)."""
+"""What a set of a line is meant to cost, from the coach's rule, the written pair or the format."""
 
 from decimal import Decimal
 from math import exp

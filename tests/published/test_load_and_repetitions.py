@@ -27,7 +27,7 @@ def test_a_single_maximum_goes_once():
 
 
 def test_strength_of_a_test_is_epleys_maximum():
-    # Epley 1985, w (1 + r/30); 100 kg for ten: 133.333 (computed). Cited in check-values.
+    # Epley 1985, w (1 + r/30); 100 kg for ten: 133.333 (computed). Known from texts that cite it.
     ability = bar(100 * (1 + 10 / EPLEY_K))
     assert ability.strength_kg == pytest.approx(133.333, abs=0.001)
     assert ability.unbroken(100) == pytest.approx(10)

@@ -1,4 +1,4 @@
-"""Everybody can take along and erase what is theirs, and says who sees what they spare (design section 7)."""
+"""Everybody can take along and erase what is theirs, and says who sees what they spare."""
 
 from collections.abc import Mapping
 from datetime import datetime, timedelta

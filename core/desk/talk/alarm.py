@@ -1,7 +1,7 @@
 """A stop sign in any message: help first, no session until cleared, and a way out for who was misunderstood.
 
-Design section 7: any symptom keeps everybody from a session until they are cleared. What was only asked about counts
-as told until they say that it isn't theirs, and that they had none of the signs.
+Any symptom keeps everybody from a session until they are cleared (`core.athletes.screening` names the source). What
+was only asked about counts as told until they say that it isn't theirs, and that they had none of the signs.
 """
 
 from collections.abc import Mapping, Sequence

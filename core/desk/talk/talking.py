@@ -241,7 +241,7 @@ async def as_score(visit: Visit, text: str, session: int | None) -> Outcome | No
     return await own_score(visit, text, session) if is_like_a_score(without_day(text)) else None
 
 
-# In this order: design 4.3, with what can't be mistaken first.
+# In this order: what can't be mistaken first.
 READINGS = (
     raise_alarm,
     as_minor,

@@ -159,7 +159,7 @@ def kind_of(different: Different) -> str:
 
 @admitted
 async def as_usual(visit: Visit, command: AsUsual) -> Outcome:
-    """Well and at home again. After a fever it starts with ten easy minutes (design case 7)."""
+    """Well and at home again. After a fever it starts with ten easy minutes (common practice, no source)."""
     record = await session_of(visit, command.session)
     profile, today = await visit.profile(), await today_of(visit, record)
     if not profile.different:

@@ -42,7 +42,7 @@ from core.scaling.orders import Fault, Pin
 from core.scaling.values import Change, Spot, VersionLine
 from core.sessions.values import Session
 
-# Only these say something of ability (design 4.3).
+# Only these say something of ability: the other causes are of the day or of the kit.
 IS_EVIDENCE: Final = frozenset({"too-hard", "too-easy"})
 
 

@@ -67,7 +67,7 @@ async def no_limits(visit: Visit, command: NoLimits) -> Outcome:
 
 @admitted
 async def go_gentle(visit: Visit, command: GoGentle) -> Outcome:
-    """Nobody here knows what they told of: light duty until licensed care has said more (design section 7)."""
+    """Nobody here knows what they told of: light duty until licensed care has said more (an estimate)."""
     profile = await visit.profile()
     stricter = Screening.STOP if profile.screening is Screening.STOP else Screening.MODERATE
     facts = {"limits": profile.limits or (), "screening": stricter}

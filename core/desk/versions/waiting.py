@@ -1,4 +1,4 @@
-"""Versions that wait for a coach's OK: for somebody held by the coach, or whose limits ask for it (design case 8)."""
+"""Versions that wait for a coach's OK: for somebody held by the coach, or whose limits ask for it."""
 
 from collections.abc import Mapping
 from datetime import datetime, timedelta

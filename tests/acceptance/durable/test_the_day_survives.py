@@ -21,7 +21,7 @@ BETWEEN_KILLS_S = 0.5
 async def kill_ten_times(mortal):
     """One moment after the other; what was on its way at a kill is settled before the next.
 
-    The same letter lost twice in a row is not sent a third time (design section 5), and so another promise.
+    The same letter lost twice in a row is not sent a third time (`core.store.policy`), and so another promise.
     """
     for number, moment in enumerate(MOMENTS, 1):
         await asyncio.sleep(BETWEEN_KILLS_S)

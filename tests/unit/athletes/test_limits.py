@@ -19,7 +19,7 @@ from core.movements.catalogue import catalogue
 from core.movements.names import key
 from core.movements.values import Demand
 
-# Design section 7 names each of these.
+# What training has to heed beside joints (common practice, no source).
 KNOWN = {
     "concussion", "asthma", "insulin", "blood-thinners", "beta-blockers", "osteoporosis", "joint-replacement",
     "epilepsy", "glaucoma", "high-blood-pressure", "pregnancy", "after-birth", "heat", "fever",

@@ -1,4 +1,4 @@
-"""Whoever may go up to moderate does nothing vigorous, however easy a set of it is (design 7)."""
+"""Whoever may go up to moderate does nothing vigorous, however easy a set of it is."""
 
 import pytest
 
