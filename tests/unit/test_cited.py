@@ -1,4 +1,4 @@
-"""What is pointed to can be found: no source is a document that stands elsewhere."""
+"""What is pointed to can be found: every source in the repository, every path of DEVELOPERS.md on the disk."""
 
 import re
 from collections.abc import Iterator
@@ -13,6 +13,7 @@ OUTSIDE = re.compile(r"\b[Dd]esign (?:sections? |case )?\d|\b(?:coach|design|che
 TOLD = {".py", ".toml", ".md"}
 # What strangers wrote cites nothing.
 STRANGERS = {"building", "untouched"}
+PATH = re.compile(r"`((?:core|bot|tests|migrations|docs)/[\w/.*-]*)")
 
 
 def files() -> Iterator[Path]:
@@ -34,3 +35,9 @@ def test_no_file_cites_a_document_that_is_not_here():
 @pytest.mark.parametrize("text", ["(design 6.2)", "Design section 7: any", "design case 8", "(coach.md 2)"])
 def test_a_document_that_is_not_here_is_seen(text):
     assert cites_outside(text)
+
+
+def test_every_path_for_contributors_exists():
+    paths = PATH.findall((ROOT / "DEVELOPERS.md").read_text("utf-8"))
+    assert len(paths) > 50
+    assert [path for path in paths if not list(ROOT.glob(path))] == []

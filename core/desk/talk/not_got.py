@@ -81,7 +81,7 @@ async def not_yet(visit: Visit, act: a.AnyAct) -> Outcome | None:
     return visit.told(NotYet(act=act.act, word=word))
 
 
-# What is understood and can't be done yet; each has its words.
+# What is understood and no use case does, or not however it is said; each has its words.
 UNDONE: Final = frozenset(
     {"how_heavy", "did_as_written", "did_scaled", "how_long", "how_to_pace", "how_to"}
     | {"teach", "event", "post", "withdraw"}
