@@ -1,8 +1,12 @@
 """A name that is spelled nearly like a movement is taken for it only where nothing else can be meant."""
 
+import tomllib
+from pathlib import Path
+
 import pytest
 
 from core.movements.lookup import Catalogue, catalogue
+from core.notation import names
 from core.notation.boards.session import read_session
 from core.notation.boards.writing import write_session
 from core.notation.names.catalogued import Lexicon, lexicon
@@ -65,3 +69,16 @@ def test_a_movement_stays_called_as_its_coach_calls_it(called):
 
 def test_a_number_word_behind_how_a_day_is_counts_nothing():
     assert read_session("Hard one\nAMRAP 12\n10 push-ups", catalogue()).session.title == "Hard one"
+
+
+def also():
+    shorthand = Path(names.__file__).with_name("shorthand.toml")
+    return tomllib.loads(shorthand.read_text("utf-8"))["also"].items()
+
+
+@pytest.mark.parametrize(("name", "known"), also())
+def test_another_name_is_new_to_the_catalogue_and_means_what_is_in_it(name, known):
+    ours = lexicon(catalogue())
+    meant = ours.exact(known)
+    assert meant is not None
+    assert (ours.exact(name), ours.short(name)) == (None, meant)
