@@ -31,7 +31,7 @@ class Limit(Value):
     `rules_out`: demands that are not prescribed; `lightens`: demands of which no set costs over half; `shuns`: demands
     that nobody is sent to where there is another way.
     `session`: whether there is one today at all; `share` of its work, where all of it is too much;
-    `effort_at_most`: 0-10; `minutes_at_most`: of a block; not
+    `effort_at_most`: 0-10; `minutes_at_most`: of a block;
     `caution_at`: it is only told where something asks for one of these;
     `scored`: no expected score, no rank. `frail`: a fall is what must not be.
     `stop_signs` stand beside the usual ones. `has`: things that whoever has

@@ -34,8 +34,8 @@ MASS_UNIT = r"(?:(?:kgs?|kilos?|kilograms?|lbs?|pounds?)\b|#)"
 _LENGTHS = r"(?:km|kms|k|kilomet(?:er|re)s?|met(?:er|re)s?|m|mi|miles?|yd|yds|yards?|ft"
 DISTANCE_UNIT = rf"{_LENGTHS}|feet(?!\s(?:on|up|in|elevated|raised|high|together|apart|wide|over|off)\b))"
 ENERGY_UNIT = r"(?:kcals?|cals?|calories?)"
-# International yard and pound agreement (1959): a yard is 0.9144 m, a mile 1760 yards.
 MINUTE_S = 60
+# International yard and pound agreement (1959): a yard is 0.9144 m, a mile 1760 yards.
 _METRES = {"k": 1000.0, "y": 0.9144, "f": 0.3048, "mi": 1609.344}
 
 

@@ -14,9 +14,9 @@ from core.sessions.values import EASY, LoadRule
 _LOWEST_CM, _LOWEST_IN, _HIGHEST_CM = 30, 10, 110
 _SHORTEST_RUN_M = 100
 _TRAVELLED = frozenset({"run", "row", "ski", "ride", "swim"})
-# An estimate.
-# `6 strides`: so often, each as long as is told elsewhere
+# `6 strides`: so often, each as long as is told elsewhere.
 _BOUTS = re.compile(r"^[0-9]{1,2}\s?x?\s(?:[a-z]+\s)?(?:strides|hill (?:repeat|sprint|run)s)\b")
+# What is squatted plainly with so much lies on the back (an estimate).
 _ON_THE_BACK_KG = 40
 # What nobody lifts less or more of than a share of their best, in whole percent (an estimate).
 _SHARES = range(50, 96)

@@ -181,7 +181,7 @@ def _behind(one: Number, said: Told, most: float) -> int | None:
 
 
 def _most_in_a_set(block: Block) -> float:
-    """More than so many repetitions of a set are no repetitions; one more than written is done now and then."""
+    """More than so many repetitions of a set are no repetitions; two more than written are done now and then."""
     written = [line.amount_to or line.amount or 0 for line in block.lines if line.unit is AmountUnit.REPS]
     return max((*written, *block.scheme), default=0) + (2 if block.format is Format.SETS else 0)
 
