@@ -32,7 +32,6 @@ _BESIDE: Final = re.compile(
     r"\b(?:rpe|effort)\b\W{0,3}(?:(?:of|was|is|an?|about|like)\s){0,2}(?P<n>10|[1-9])(?![0-9.:])"
     r"|(?<![0-9.:])(?P<m>10|[1-9])\s?rpe\b"
 )
-_NAMED: Final = re.compile(r"^\W*(?:rpe|effort)\b")
 _ANCHORS: Final = {
     "easy": 2,
     "moderate": 3,
@@ -105,11 +104,6 @@ def read_effort(text: str) -> int | None:
     told = "of-ten" in words or _ABOUT_EFFORT.search(words)
     one = int(numbers[0]) if len(numbers) == 1 and numbers[0].isdigit() else 0
     return one if told and 1 <= one <= _MOST else None
-
-
-def names_effort(text: str) -> bool:
-    """`rpe 8`: it can be nothing else, and may be told again."""
-    return bool(_NAMED.match(plain(text).casefold())) and read_effort(text) is not None
 
 
 def read_hurt(text: str) -> Hurt | None:

@@ -72,11 +72,6 @@ def scopes_of(text: str, message: str, movements: Catalogue, unit: MassUnit = Ma
             yield Scope(text, *_lines(text, min(mine) - 1, max(mine)), _without(words, match))
 
 
-def says_where(message: str) -> bool:
-    """Whether words begin with the turn that they are about."""
-    return _TURN.match(plain(message[:_LONGEST])) is not None
-
-
 def in_its_place(scope: Scope) -> str | None:
     """The wish for a stretch that has one thing to do, as it would be said of that: `swap plank for hollow hold`."""
     match = _DONE.match(scope.words)
