@@ -111,10 +111,6 @@ class Budget:
         """Keep silent towards one chat, as the platform asked; everyone else is still written to."""
         self._chats[chat] = self._ledger(chat).stop(until)
 
-    def stop_bot(self, until: float) -> None:
-        """Keep silent towards everyone."""
-        self._bot = self._bot.stop(until)
-
     def _ledger(self, chat: int, *, is_group: bool = False) -> Ledger:
         rules = self.rates.group if is_group else self.rates.chat
         return self._chats.get(chat) or Ledger(rules)

@@ -89,11 +89,6 @@ def uptake_of_a_twelve_minute_run(metres: float) -> float:
     return (metres - 504.9) / 44.73
 
 
-def uptake_of_running(metres_a_minute: float) -> float:
-    """Oxygen uptake on the flat in ml/kg/min: 3.5 + 0.2 S (ACSM's running equation)."""
-    return 3.5 + 0.2 * metres_a_minute
-
-
 def rate_of(profile: Profile, year: int | None = None) -> Rate:
     """What somebody keeps up: from a timed run, else what is expected of their sex and age."""
     run = pace_of(profile.evidence, "run")

@@ -104,18 +104,6 @@ def choose(sections: Sequence[Section], meeting: Meeting) -> Walk:
     return best
 
 
-def value_of(sections: Sequence[Section], chosen: Sequence[int], meeting: Meeting) -> Walk:
-    """What one choice for every line costs, straight from the definition above."""
-    rest = iter(chosen)
-    cost = 0
-    for section in sections:
-        row = [line[next(rest)] for line in section.lines]
-        cost += sum(one.cost for one in row)
-        cost += sum(meeting.between(*pair) for pair in neighbours(row, ring=section.ring))
-        cost += sum(meeting.anywhere(*pair) for pair in combinations(row, 2))
-    return cost, tuple(chosen)
-
-
 def neighbours(row: Sequence[Candidate], *, ring: bool) -> Iterable[tuple[Candidate, Candidate]]:
     """Each line and the one that is done after it."""
     yield from pairwise(row)

@@ -3,8 +3,6 @@
 from collections import Counter, defaultdict
 from collections.abc import Iterable, Sequence
 
-from core.athletes.values import Profile
-from core.movements.lookup import Catalogue
 from core.scaling.values import (
     Because,
     Change,
@@ -18,8 +16,6 @@ from core.scaling.values import (
     VersionLine,
     Withheld,
 )
-from core.scaling.version import version_for
-from core.sessions.values import Session
 
 # A coach says two or three things aloud, no more, and nothing that concerns one person alone.
 MOST_SAID = 3
@@ -37,11 +33,6 @@ FIELDS = {
     Change.AMOUNT: "amount",
     Change.REST: "rest",
 }
-
-
-def group_view(session: Session, profiles: Iterable[Profile], catalogue: Catalogue) -> GroupView:
-    """The group view of a session: one version for everybody, then counted. Raises UnknownMovement."""
-    return view_of([version_for(session, profile, catalogue) for profile in profiles])
 
 
 def view_of(outcomes: Sequence[Version | Withheld]) -> GroupView:

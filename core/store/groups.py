@@ -4,7 +4,6 @@ from collections import Counter
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import datetime
-from typing import Literal
 
 from sqlalchemy import ColumnElement, RowMapping, bindparam, select
 
@@ -171,9 +170,6 @@ class Groups(Repository):
         member = tables.membership
         found = told_apart(await self._members(member.c.left_at.is_(None), member.c.group_id == group_id))
         return [one for one in found if role is None or one.role is role]
-
-    async def set_pair(self, person_id: int, group_id: int, pair: Literal[1, 2]) -> None:
-        await self._change_member(person_id, group_id, pair=pair)
 
     async def set_lead(self, person_id: int, group_id: int, minutes: int) -> None:
         """How long before a class to remind."""

@@ -4,7 +4,7 @@ from collections.abc import Collection, Mapping, Sequence
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import bindparam, func, or_, select, update
+from sqlalchemy import bindparam, or_, select, update
 
 from core.store import tables
 from core.store.records import InboxItem, InboxState, ParkedItem
@@ -120,8 +120,3 @@ class Inbox(Repository):
         message = (body or {}).get("edited_message") or (body or {}).get("message") or {}
         words: str | None = message.get("text") or message.get("caption")
         return words
-
-    async def waiting_count(self) -> int:
-        return int(
-            await self._value(select(func.count(_inbox.c.id)).where(_inbox.c.state == InboxState.WAITING))
-        )

@@ -2,7 +2,7 @@
 
 import pytest
 
-from core.ability.whole_body import pace_of, rate_of, uptake_of_a_twelve_minute_run, uptake_of_running
+from core.ability.whole_body import pace_of, rate_of, uptake_of_a_twelve_minute_run
 from core.athletes.values import Evidence, Profile, Sex
 
 
@@ -13,17 +13,6 @@ def ran(metres, seconds):
 def test_a_twelve_minute_run_of_2400_metres():
     # Cooper 1968, JAMA 203:201-204, 2400 m -> 42.37 (cited).
     assert uptake_of_a_twelve_minute_run(2400) == pytest.approx(42.37, abs=0.005)
-
-
-def test_running_at_six_miles_an_hour():
-    # ACSM's running equation, 160.934 m/min -> 35.687 ml/kg/min (read).
-    assert uptake_of_running(160.934) == pytest.approx(35.687, abs=0.001)
-
-
-@pytest.mark.parametrize(("miles_an_hour", "met"), [(5, 8.5), (6, 9.3), (7, 11.0)])
-def test_the_equation_is_near_the_compendium(miles_an_hour, met):
-    # 2024 Adult Compendium, Herrmann et al. 2024, J Sport Health Sci 13(1):6-12 (cited).
-    assert uptake_of_running(miles_an_hour * 1609.344 / 60) / 3.5 == pytest.approx(met, rel=0.12)
 
 
 def test_one_test_is_stretched_by_riegels_exponent():

@@ -1,6 +1,8 @@
-"""Random instances of the choice."""
+"""Random instances of the choice, and what one choice of them costs."""
 
-from core.scaling.choice import Candidate, Meeting, Section
+from itertools import combinations
+
+from core.scaling.choice import Candidate, Meeting, Section, neighbours
 
 THINGS = (None, None, None, 0, 1)
 KINDS = (None, "swing", "deadlift")
@@ -31,3 +33,15 @@ def some_sections(random, lines=(1, 4), options=5):
     lines = [some_line(random, options) for _ in range(random.randint(*lines))]
     cut = random.randrange(len(lines))
     return [Section(lines[:cut], ring=False), Section(lines[cut:], ring=random.random() < 0.8)]
+
+
+def value_of(sections, chosen, meeting):
+    """What one choice for every line costs, straight from the definition of the choice."""
+    rest = iter(chosen)
+    cost = 0
+    for section in sections:
+        row = [line[next(rest)] for line in section.lines]
+        cost += sum(one.cost for one in row)
+        cost += sum(meeting.between(*pair) for pair in neighbours(row, ring=section.ring))
+        cost += sum(meeting.anywhere(*pair) for pair in combinations(row, 2))
+    return cost, tuple(chosen)

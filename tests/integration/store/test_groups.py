@@ -79,11 +79,10 @@ async def test_a_group_without_the_bot_is_nobodys_group(store, ilse, group):
 async def test_what_a_member_chose_is_kept(store, ilse, group):
     async with store.unit() as unit:
         await unit.groups.join(ilse.id, group.id, Role.ATHLETE, NOW)
-        await unit.groups.set_pair(ilse.id, group.id, 2)
         await unit.groups.follow(ilse.id, group.id, Role.COACH, NOW)
         await unit.groups.share_limits(ilse.id, group.id, yes=True)
         member = await unit.groups.membership(ilse.id, group.id)
-    assert (member.pair, member.role, member.shares_limits) == (2, Role.COACH, True)
+    assert (member.role, member.shares_limits) == (Role.COACH, True)
 
 
 async def test_what_the_platform_says_is_followed(store, ilse, group):

@@ -70,7 +70,6 @@ async def updates(unit):
         await unit.inbox.not_tried(item.id, "")
         await unit.inbox.done(item.id)
         await unit.inbox.failed(item.id, "", park=False)
-    await unit.inbox.waiting_count()
 
 
 async def letters(unit, chat_id):

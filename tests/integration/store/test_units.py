@@ -13,7 +13,7 @@ from tests.integration.store.builders import NOW, letter
 
 async def waiting(store):
     async with store.reading() as unit:
-        return await unit.inbox.waiting_count()
+        return len(await unit.inbox.next(100))
 
 
 class Boom(Exception):

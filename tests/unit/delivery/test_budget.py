@@ -79,14 +79,6 @@ def test_a_shorter_silence_never_ends_a_longer_one():
     assert ledger.ready_at() == 9.0
 
 
-def test_silence_towards_everyone():
-    budget = Budget()
-    budget.stop_bot(until=4.0)
-    assert budget.bot_room(3.9) == 0
-    assert budget.next_opening(0.0) == 4.0
-    assert budget.bot_room(4.0) > 0
-
-
 def test_without_limits_everything_may_go_at_once():
     assert send_as_fast_as_allowed(Budget(NO_LIMIT), [ILSE] * 100) == [0.0] * 100
 

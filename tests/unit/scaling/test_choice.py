@@ -1,8 +1,8 @@
 from itertools import product
 from random import Random
 
-from core.scaling.choice import Candidate, Section, choose, value_of
-from tests.support.choices import MEETING, REST, some_sections
+from core.scaling.choice import Candidate, Section, choose
+from tests.support.choices import MEETING, REST, some_sections, value_of
 
 INSTANCES = 1_000
 

@@ -4,7 +4,7 @@ import pytest
 
 from core.athletes.values import Screening, Today
 from core.movements.lookup import catalogue
-from core.scaling.group import group_view
+from core.scaling.group import view_of
 from core.scaling.orders import Orders, Pin
 from core.scaling.values import Because, Change, Withheld
 from core.scaling.version import version_for
@@ -107,7 +107,7 @@ def test_the_group_view_counts_everybody_once_a_line():
         athlete("Tam", tests=[did("push-up", 6)]),
         athlete("Ute", screening=Screening.STOP),
     ]
-    view = group_view(session(TEXT), people, catalogue())
+    view = view_of([version_for(session(TEXT), one, catalogue()) for one in people])
     counted = ("as_written", "load", "implement", "variant", "movement", "amount", "rest")
     assert [sum(getattr(line, field) for field in counted) for line in view.lines] == [3, 3]
     assert [one.athlete for one in view.withheld] == ["Ute"]
@@ -132,7 +132,8 @@ def test_light_duty_may_take_off_more_than_two_thirds():
 
 def test_the_group_view_tells_what_those_do_who_lack_a_thing():
     people = [athlete(name, owns=[f"2x dumbbell {kg}"]) for name, kg in (("Bo", 8), ("Ilse", 12))]
-    view = group_view(session("AMRAP 12\n10 kettlebell swings @ 16/12 kg"), people, catalogue())
+    swings = session("AMRAP 12\n10 kettlebell swings @ 16/12 kg")
+    view = view_of([version_for(swings, one, catalogue()) for one in people])
     (instead,) = view.say[0].instead
     assert instead.movement == "swing"
     assert (instead.lightest_kg, instead.heaviest_kg) == (Decimal(8), Decimal(12))
