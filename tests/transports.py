@@ -2,8 +2,8 @@
 
 from telegram import Bot
 
-from bot.rehearsal.in_process import BASE_FILE_URL, BASE_URL, InProcessRequest
 from bot.rehearsal.platform import TOKEN, Platform
+from tests.support.in_process import BASE_FILE_URL, BASE_URL, InProcessRequest
 
 
 def in_process_bot(platform: Platform) -> Bot:

@@ -1,7 +1,7 @@
 """The heart of the stand-in: one world of people, chats and bots, and the calls that bots make of it.
 
 In memory, without network and without waiting, but for the poll for updates. The transports
-(`in_process.py`, `server.py`) hand calls in; what people do comes in through `people.py`.
+(`server.py`, and that of the tests) hand calls in; what people do comes in through `people.py`.
 """
 
 from collections.abc import Callable

@@ -13,7 +13,6 @@ import pytest
 
 from bot.bootstrap import App, build
 from bot.rehearsal.clock import RehearsalClock
-from bot.rehearsal.in_process import BASE_URL, InProcessRequest
 from bot.rehearsal.platform import TOKEN, Platform
 from bot.rehearsal.voice import Room
 from bot.settings import Pace, Settings
@@ -21,6 +20,7 @@ from bot.telegram.conduct import make_conduct
 from core.desk.talk.understood import get_ready
 from tests.acceptance.people import Crew, founded
 from tests.rehearsal_fixtures import watched
+from tests.support.in_process import BASE_URL, InProcessRequest
 
 Past = Callable[[Crew], Awaitable[Any]]
 

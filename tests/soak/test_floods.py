@@ -9,7 +9,6 @@ from time import perf_counter
 import pytest_asyncio
 
 from bot.bootstrap import build
-from bot.rehearsal.in_process import InProcessRequest
 from bot.telegram.conduct import make_conduct
 from bot.telegram.patience import BURST, Patience
 from core.athletes.values import Equipment, Profile, Screening
@@ -18,6 +17,7 @@ from core.notation.boards.session import read_session
 from core.scaling.version import version_for
 from tests.soak.conftest import Intake
 from tests.support.durable import Tables, eventually
+from tests.support.in_process import InProcessRequest
 
 PAGE = os.sysconf("SC_PAGE_SIZE")
 

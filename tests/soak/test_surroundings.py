@@ -23,12 +23,12 @@ import pytest_asyncio
 from bot.bootstrap import build
 from bot.rehearsal.clock import Reading, SettableClock
 from bot.rehearsal.errors import too_many_requests
-from bot.rehearsal.in_process import InProcessRequest
 from bot.rehearsal.platform import TOKEN
 from bot.telegram.conduct import make_conduct
 from tests.acceptance.conftest import settings  # noqa: F401 - a fixture
 from tests.soak.line import line_to
 from tests.soak.operated import PATIENCE_S, Bot, assert_one_sentence
+from tests.support.in_process import InProcessRequest
 
 
 @pytest.fixture

@@ -5,10 +5,10 @@ from datetime import datetime, timedelta
 import pytest
 
 from bot.bootstrap import build
-from bot.rehearsal.in_process import InProcessRequest
 from bot.telegram.conduct import make_conduct
 from tests.acceptance.people import answers_what_is_asked
 from tests.acceptance.worlds import world
+from tests.support.in_process import InProcessRequest
 
 LINK = "https://example.org/room"
 WEEKLY = f"class Tuesdays 18:30, 45 min, {LINK}"

@@ -3,11 +3,11 @@
 import pytest_asyncio
 
 from bot.bootstrap import build
-from bot.rehearsal.in_process import InProcessRequest
 from bot.telegram import dispatch
 from core.desk.sessions import landing
 from core.desk.versions import version
 from tests.acceptance.people import answers_what_is_asked
+from tests.support.in_process import InProcessRequest
 
 
 def fails_for(name, of):

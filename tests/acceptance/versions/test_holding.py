@@ -5,10 +5,10 @@ from datetime import timedelta
 import pytest
 
 from bot.bootstrap import build
-from bot.rehearsal.in_process import InProcessRequest
 from bot.telegram.conduct import make_conduct
 from tests.acceptance.people import answers_what_is_asked
 from tests.acceptance.worlds import world
+from tests.support.in_process import InProcessRequest
 
 FIRST = "First\nAMRAP 10\n8 push-ups\n10 goblet squats @ 16/12 kg\n200 m run"
 SECOND = "Second\nAMRAP 12\n10 push-ups\n12 goblet squats @ 16/12 kg\n200 m run"

@@ -6,7 +6,6 @@ import pytest_asyncio
 from telegram.error import InvalidToken
 
 from bot.bootstrap import build
-from bot.rehearsal.in_process import InProcessRequest
 from bot.rehearsal.platform import TOKEN
 from bot.settings import Settings
 from bot.telegram.receiver import what_is_wrong
@@ -14,6 +13,7 @@ from core.errors import InputError
 from core.store.records import LetterState
 from tests.support.durable import Tables, eventually
 from tests.support.echo import echo_conduct
+from tests.support.in_process import InProcessRequest
 
 
 @pytest.fixture

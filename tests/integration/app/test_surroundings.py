@@ -7,7 +7,6 @@ from datetime import UTC, datetime, timedelta
 import pytest
 
 from bot.bootstrap import build
-from bot.rehearsal.in_process import InProcessRequest
 from bot.rehearsal.platform import TOKEN
 from bot.settings import Settings
 from core.errors import Trouble
@@ -18,6 +17,7 @@ from core.store.records import NewLetter, Purpose
 from core.store.unit import Store
 from tests.support.durable import Tables
 from tests.support.echo import echo_conduct
+from tests.support.in_process import InProcessRequest
 
 NOW = datetime(2026, 3, 3, 12, tzinfo=UTC)
 

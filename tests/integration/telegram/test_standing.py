@@ -6,7 +6,6 @@ import pytest
 import pytest_asyncio
 from telegram.error import TelegramError
 
-from bot.rehearsal.in_process import BASE_URL, InProcessRequest
 from bot.rehearsal.platform import TOKEN
 from bot.telegram.api import make_bot
 from bot.telegram.standing import Standings, follow
@@ -14,6 +13,7 @@ from core.desk.visit import Standing
 from core.store.migrate import migrate
 from core.store.records import Role
 from core.store.unit import Store
+from tests.support.in_process import BASE_URL, InProcessRequest
 
 
 @pytest_asyncio.fixture
