@@ -17,11 +17,6 @@ _TOKEN = re.compile(r"\d+:\S+")
 _HOST_AND_PORT = re.compile(r"\S+:\d{1,5}")
 
 
-class Mode(StrEnum):
-    POLLING = "polling"
-    WEBHOOK = "webhook"
-
-
 class Pace(StrEnum):
     """How fast the bot may talk: within the platform's limits, or, to measure its own speed, without any."""
 
@@ -29,23 +24,25 @@ class Pace(StrEnum):
     UNLIMITED = "unlimited"
 
 
-class Settings(BaseSettings):
-    """`database` is a path of a SQLite file or a URL; `listen` is `host:port` for health and metrics.
-
-    `owner`: user id of whoever runs the bot, to be told when something had to be put aside; `keep_days`: how long raw
-    updates are kept. `clock_url` and `pace` are for rehearsals and measurements.
-    """
+class _Place(BaseSettings):
+    """`database` is a path of a SQLite file or a URL."""
 
     model_config = SettingsConfigDict(
         env_prefix=_PREFIX, env_file=".env", env_ignore_empty=True, extra="ignore", frozen=True
     )
 
+    database: str = "bellwether.db"
+
+
+class Settings(_Place):
+    """`listen` is `host:port` for health and metrics.
+
+    `owner`: user id of whoever runs the bot, to be told when something had to be put aside; `keep_days`: how long raw
+    updates are kept. `clock_url` and `pace` are for rehearsals and measurements.
+    """
+
     token: SecretStr
     api_url: str = "https://api.telegram.org"
-    database: str = "bellwether.db"
-    mode: Mode = Mode.POLLING
-    webhook_url: str | None = None
-    webhook_secret: SecretStr | None = None
     listen: str | None = None
     owner: Annotated[int, Field(ge=1)] | None = None
     keep_days: Annotated[int, Field(ge=2, le=3650)] = 14
@@ -58,13 +55,6 @@ class Settings(BaseSettings):
         if not _TOKEN.fullmatch(token.get_secret_value()):
             raise ValueError("is no bot's token: those look like 123456:ABC-DEF1234ghIkl")
         return token
-
-    @field_validator("mode")
-    @classmethod
-    def _only_polling_yet(cls, mode: Mode) -> Mode:
-        if mode is Mode.WEBHOOK:
-            raise ValueError("webhook mode is not built yet; leave it at 'polling'")
-        return mode
 
     @field_validator("listen")
     @classmethod
@@ -104,9 +94,3 @@ def _problem(error: Mapping[str, Any]) -> str:
 def database_of_settings() -> str:
     """The database that the bot of these settings uses; nothing else of them need be set."""
     return _Place().database
-
-
-class _Place(BaseSettings):
-    model_config = Settings.model_config
-
-    database: str = "bellwether.db"

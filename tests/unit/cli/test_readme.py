@@ -25,8 +25,8 @@ BOARDS = {
     "3 x 10": "{1}\n{0}",
     "Buy-in": "For time\n{}\n3 rounds\n10 burpees\n{}",
 }
-# For rehearsals and measurements, or not built yet.
-NOT_FOR_OPERATORS = {"clock_url", "pace", "webhook_url", "webhook_secret"}
+# For rehearsals and measurements.
+NOT_FOR_OPERATORS = {"clock_url", "pace"}
 
 
 def rows(heading):

@@ -7,7 +7,7 @@ from core.errors import InputError
 @pytest.fixture(autouse=True)
 def _bare_environment(monkeypatch, tmp_path):
     monkeypatch.chdir(tmp_path)
-    for name in ("TOKEN", "API_URL", "DATABASE", "MODE", "LISTEN", "CLOCK_URL", "PACE"):
+    for name in ("TOKEN", "API_URL", "DATABASE", "LISTEN", "CLOCK_URL", "PACE"):
         monkeypatch.delenv(f"BELLWETHER_{name}", raising=False)
 
 
@@ -58,16 +58,4 @@ def test_where_to_listen_is_a_host_and_a_port(listen, address, setting):
 def test_what_is_no_host_and_port_is_refused(listen, setting):
     setting("LISTEN", listen)
     with pytest.raises(InputError, match="BELLWETHER_LISTEN: should be host:port"):
-        read_settings()
-
-
-def test_a_mode_that_is_not_built_yet_is_refused_kindly(setting):
-    setting("MODE", "webhook")
-    with pytest.raises(InputError, match="BELLWETHER_MODE: webhook mode is not built yet"):
-        read_settings()
-
-
-def test_an_unknown_mode_is_refused_with_the_known_ones(setting):
-    setting("MODE", "pigeon")
-    with pytest.raises(InputError, match=r"BELLWETHER_MODE: .*'polling' or 'webhook'"):
         read_settings()
