@@ -12,8 +12,6 @@ from bot.rehearsal.platform import TOKEN, Platform
 from tests.support.durable import Tables
 from tests.support.forked import Forked
 
-_CHECKED_S = 0.02
-
 
 @dataclass(frozen=True)
 class Moment:

@@ -27,10 +27,10 @@ LAYERS = (
     "core.desk",
 )
 GROUND = ("core", "core.caches", "core.choosers", "core.errors", "core.values", "core.measures")
-BESIDE = ("core.calendar", "core.load")  # on the ground only, and open to store and desk
+BESIDE = ("core.calendar",)  # on the ground only, and open to store and desk
 MAY_IMPORT_STORE = ("bot.bootstrap", "bot.delivery", "migrations.env")
 
-CORE_LIBRARIES = {"pydantic", "numpy", "lark", "rapidfuzz", "dateutil"}
+CORE_LIBRARIES = {"pydantic", "numpy", "rapidfuzz", "dateutil"}
 STORE_LIBRARIES = CORE_LIBRARIES | {"sqlmodel", "sqlalchemy", "alembic", "aiosqlite"}
 MIGRATION_LIBRARIES = {"alembic", "sqlalchemy", "sqlmodel"}
 BOT_LIBRARIES = {

@@ -15,11 +15,6 @@ from tests.acceptance.worlds import world
 SESSION = "Main\n5 rounds for time\n8 push-ups\n10 air squats"
 
 
-async def sees_a_version(person):
-    await answers_what_is_asked(person)
-    return person.last.text
-
-
 async def gets_another(crew, days=1, title="Next"):
     await crew.room.travels(timedelta(days=days))
     await crew.gets(f"{title}\n{SESSION}")

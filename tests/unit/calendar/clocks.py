@@ -1,6 +1,6 @@
 """Classes and clocks for the calendar's tests."""
 
-from datetime import date, datetime, time, timedelta
+from datetime import date, datetime, time
 
 from hypothesis import strategies as st
 
@@ -43,6 +43,3 @@ def at(text):
 
 def quiet(start, end):
     return Quiet(start=time.fromisoformat(start), end=time.fromisoformat(end))
-
-
-HOUR = timedelta(hours=1)

@@ -1,7 +1,6 @@
 """Plain scores of many kinds of parts (corpus/asides/tellings.toml): nearly all are read, and hardly one wrong."""
 
 import tomllib
-from functools import partial
 from pathlib import Path
 
 import pytest
@@ -12,9 +11,6 @@ from core.notation.scores import read_score
 
 FILE = Path(__file__).parents[3] / "corpus" / "asides" / "tellings.toml"
 PARTS = tomllib.loads(FILE.read_text(encoding="utf-8"))["part"]
-
-
-close_to = partial(pytest.approx, rel=0.005)
 
 
 def reads(part, told):
