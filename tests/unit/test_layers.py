@@ -28,6 +28,12 @@ LAYERS = (
 )
 GROUND = ("core", "core.caches", "core.choosers", "core.errors", "core.values", "core.measures")
 BESIDE = ("core.calendar",)  # on the ground only, and open to store and desk
+NOTATION = "core.notation"
+# Each room of it may import itself, those before it and what stands beside the rooms; only its door imports all.
+ROOMS = (
+    "names", "lines", "phrases", "labels", "tongues", "body", "calendar", "talk", "coaching", "scores", "boards",
+    "edits",
+)  # fmt: skip
 MAY_IMPORT_STORE = ("bot.bootstrap", "bot.delivery", "migrations.env")
 
 CORE_LIBRARIES = {"pydantic", "numpy", "rapidfuzz", "dateutil"}
@@ -119,7 +125,7 @@ def is_allowed_inside(arrow: Arrow) -> bool:
     if here is None or there is None:
         return False
     if there in {here, "ground"}:
-        return True
+        return arrow.module == NOTATION or room_of(arrow.imports) <= room_of(arrow.module)
     if here in {"bot", "migrations"}:
         return is_allowed_from_outside(arrow, there)
     if here in BESIDE or here == "ground" or there in {"bot", "migrations"}:
@@ -127,6 +133,11 @@ def is_allowed_inside(arrow: Arrow) -> bool:
     if there in BESIDE:
         return here in {"core.store", "core.desk"}
     return LAYERS.index(there) < LAYERS.index(here)
+
+
+def room_of(module: str) -> int:
+    """Which room of notation a module stands in, from 1 on; 0 for whatever stands in none."""
+    return next((n for n, room in enumerate(ROOMS, 1) if is_within(module, f"{NOTATION}.{room}")), 0)
 
 
 def is_allowed_from_outside(arrow: Arrow, there: str) -> bool:
@@ -145,6 +156,7 @@ def test_every_import_is_an_allowed_arrow():
 def test_the_walk_sees_the_whole_house():
     modules = {arrow.module for arrow in all_arrows()}
     assert {"core.movements.lookup", "core.athletes.limits", "bot.cli"} <= modules
+    assert all((ROOT / "core" / "notation" / room).is_dir() for room in ROOMS)
 
 
 @pytest.mark.parametrize(
@@ -153,6 +165,8 @@ def test_the_walk_sees_the_whole_house():
         ("core.movements.lookup", "from core.athletes.values import Profile"),
         ("core.errors", "import core.movements.values"),
         ("core.scores.ranking", "from core import notation"),
+        ("core.notation.lines.amounts", "from core.notation.boards.session import read_session"),
+        ("core.notation.text", "from core.notation.names import catalogued"),
         ("core.notation.boards.session", "from ...scaling import values"),
         ("core.scaling.choice", "import sqlmodel"),
         ("core.ability.capacity", "from core.scaling.fit import fit"),
@@ -191,6 +205,8 @@ def test_a_forbidden_arrow_is_seen(module, source):
         ("bot.commands.movements", "from core.desk.outcome import Outcome"),
         ("migrations.env", "from core.store import tables"),
         ("core.notation.names.catalogued", "from rapidfuzz import process"),
+        ("core.notation.edits.editing", "from core.notation.boards.session import read_session"),
+        ("core.notation.names.catalogued", "from core.notation.text import plain"),
         ("bot.files.sounding", "import soundfile"),
     ],
 )
