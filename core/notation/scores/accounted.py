@@ -18,7 +18,7 @@ _SAID: Final = ("best", "worst", "each", "average", "about", "effort", "stretch"
 _FROM_THERE: Final = frozenset({"left", "turn", "of", "span"})
 _MINUTE_S: Final = 60
 _NEAR: Final = 0.06
-_BLOCKS: Final = 64
+_BLOCKS, _SCORES = 64, 512
 
 
 def left_over(said: Told, score: Score, block: Block, *, alone: bool = True) -> tuple[Number, ...]:
@@ -50,6 +50,13 @@ def accounts_for(one: Number, score: Score, block: Block) -> bool:
     return is_near(one, accounted(score, block))
 
 
+def is_of_part(one: Number, said: Told, score: Score, block: Block) -> bool:
+    """Whether a number is the score's or the session's own, a lighter set of it, or tells how far somebody got."""
+    known = accounted(score, block)
+    return one.kind in _FROM_THERE or _is_known(one, known, said, score, block, alone=True)
+
+
+@lru_cache(_SCORES)
 def accounted(score: Score, block: Block) -> frozenset[float]:
     """Every number that is the score's, in whichever way it is told, or the session's own."""
     return frozenset(_of_score(score, block)) | _of_block(block)

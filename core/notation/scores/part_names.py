@@ -52,6 +52,22 @@ def by_names(words: str, session: Session) -> Iterator[tuple[Told, ...]]:
         yield _named_in_front(words, found, session)
     if behind and len(_scored(session)) == len(named) + 1:
         yield (Told(None, front), *_named_in_front(words, found, session))
+    if len(named) > 1:
+        yield from _piece_by_piece(words, session)
+
+
+def _piece_by_piece(words: str, session: Session) -> Iterator[tuple[Told, ...]]:
+    """`deadlift 120, then 5 rounds and 4 burpees`: each piece names its part, or goes on about the one before."""
+    told: dict[int, str] = {}
+    block: int | None = None
+    for piece in _pieces(words):
+        named = {one.block for one in _mentioned(piece, session)}
+        block = named.pop() if len(named) == 1 else block
+        if named or block is None:
+            return
+        told[block] = f"{told[block]}, {piece}" if block in told else piece
+    if len(told) > 1:
+        yield tuple(Told(_part(block, session), said) for block, said in told.items())
 
 
 def blocks_named(words: str, session: Session) -> frozenset[int]:

@@ -7,6 +7,7 @@ from typing import Final, NamedTuple
 from core.measures import MassUnit
 from core.notation.part_labels import Told, by_parts
 from core.notation.part_places import block_of
+from core.notation.scores.accounted import is_of_part
 from core.notation.scores.loads import heaviest
 from core.notation.scores.part_names import by_names, in_order
 from core.notation.scores.reading import LONGEST_SCORE, is_said_of, read_score
@@ -52,9 +53,23 @@ def read_parts(text: str, session: Session, unit: MassUnit = MassUnit.KG) -> tup
             for one, block in zip(one_way, blocks, strict=True)
             if not _ONLY_DONE.match(one.words.lower()) and _DIGIT.search(in_digits(one.words.lower()))
         ]
-        if found and all(one.read.sure for one in found):
+        if found and all(one.read.sure for one in found) and not _is_some_left(found, session):
             return tuple(sorted(found, key=lambda one: one.read.block))
     return ()
+
+
+def _is_some_left(found: Sequence[PartScore], session: Session) -> bool:
+    """Whether a number is told beside the parts that is of none of them: `B 14:20, edit B 14:02`."""
+    scores = [(one.read.score, session.blocks[one.read.block]) for one in found if one.read.score]
+    tellings = (told(one.words.lower()) for one in found)
+    return any(
+        not any(is_of_part(one, said, *told_of) for told_of in scores)
+        for said in tellings
+        for one in said.of(*_OF_SCORES)
+    )
+
+
+_OF_SCORES: Final = frozenset({"bare", "clock", "rounds", "reps", "times", "cal", "metres", "load", "hands"})
 
 
 def told_apart(text: str, parts: Sequence[str]) -> tuple[str, ...]:

@@ -9,7 +9,6 @@ from core.notation.part_labels import find_part, names_several
 from core.notation.part_places import block_of, place_of
 from core.notation.scores import asking
 from core.notation.scores.accounted import accounts_for, left_over
-from core.notation.scores.asides import without_asides
 from core.notation.scores.in_block import read_in_block
 from core.notation.scores.loads import heaviest
 from core.notation.scores.part_names import blocks_named
@@ -135,7 +134,7 @@ def _is_another_told(words: str, own: int, read: ReadScore, scored: Sequence[tup
     kinds = {kind for index, other in scored if index != own for kind in OWN[way_of(other)]} - {
         *OWN[way_of(block)]
     }
-    told_too = without_asides(told(words), block).of(*kinds - {"load", "left", "span"})
+    told_too = told(words).of(*kinds - {"load", "left", "span"})
     return read.score is not None and any(not accounts_for(one, read.score, block) for one in told_too)
 
 

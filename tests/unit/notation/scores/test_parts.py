@@ -102,6 +102,7 @@ LIFTS = _LIFTS
         "B 7:15. squat 60",
         "item A 60 kg, item B 7:15",
         "first bit 60 kg, second bit 7:15",
+        "front squat 60, then 7:15 on the burpees",
     ],
 )
 def test_parts_may_be_named_in_short_and_by_letters_in_one_message(words):
@@ -119,3 +120,9 @@ def test_what_is_told_of_a_part_again_belongs_to_it():
 def test_first_is_when_it_was_done_where_another_part_is_named():
     read = read_score("did the burpees first: 7:15", LIFTS)
     assert not read.sure or read.block == 1
+
+
+def test_a_number_that_is_of_none_of_the_parts_is_asked_about():
+    words = "squat 60. B 7:15, edit B 7:05"
+    assert not read_parts(words, LIFTS)
+    assert not read_score(words, LIFTS).sure
