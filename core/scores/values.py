@@ -53,11 +53,12 @@ class Hurt(StrEnum):
 class Score(Value):
     """One athlete's result for one block. `value` counts in `unit`: rounds, s, reps, kcal, kg or m.
 
-    An amrap of 7 rounds and 12 has rounds 7 and reps 12, and as value the rounds with their part; calories are
-    in `reps` too. `capped`: not finished within the cap; then `reps` were done. `note` keeps the athlete's
-    other words, `pain` what hurt. `sets`: what each set, interval or attempt had, where that is told: in the unit of
-    the score, but under loads in repetitions. `ranked` is False where the person is not ranked (light duty). `minutes`:
-    what their shorter day had, where the block has more. `claimed`: they said that it was as written.
+    An amrap of 7 rounds and 12 has rounds 7 and reps 12, and as value the rounds with their part; calories are in
+    `reps` too. `capped`: not finished within the cap; then `reps` were done. `note` keeps the athlete's other
+    words, `pain` what hurt. `sets`: what each set, interval or attempt had, where that is told: in the unit of the
+    score; under loads in repetitions, or as loads where only these are told of each. `ranked` is False where the
+    person is not ranked (light duty). `minutes`: what their shorter day had, where the block has more. `claimed`:
+    they said that it was as written.
     """
 
     value: float | None

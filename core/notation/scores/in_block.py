@@ -24,6 +24,7 @@ from core.notation.scores.remarks import Remarks, note, take_remarks
 from core.notation.scores.round_counts import beyond_round
 from core.notation.scores.rounds import read_rounds
 from core.notation.scores.said import Told, all_told, told
+from core.notation.scores.sides import read_sides
 from core.notation.scores.stretches import stretches
 from core.notation.scores.timed_each import read_holds, read_splits
 from core.notation.scores.times import made_by_others, read_time
@@ -173,10 +174,14 @@ def _read(own: Told, beside: _Beside) -> ReadScore:
     """The score that `own` tells, a stretch of all that was said."""
     block, way = beside.block, way_of(beside.block)
     own = without_asides(own, block)
-    read = READERS[way](own, block, beside.unit) or _without_number(own.words, block)
+    read = _numbers_read(own, block, beside.unit) or _without_number(own.words, block)
     if read.score is None:
         return _with_pain(read, beside.remarks, way)
     return _judged(read.model_copy(update={"score": _with_all(read.score, beside)}), own, beside)
+
+
+def _numbers_read(own: Told, block: Block, unit: MassUnit) -> ReadScore | None:
+    return read_sides(own, block) or READERS[way_of(block)](own, block, unit)
 
 
 def _with_all(score: Score, beside: _Beside) -> Score:

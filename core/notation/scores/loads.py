@@ -47,7 +47,11 @@ def read_load(said: Told, block: Block, unit: MassUnit) -> ReadScore | None:
         return asking.which_number(tuple(load_score(one.load_kg) for one in lifted[:2]))
     lifted = _as_often(lifted, block)
     heaviest = max(lifted, key=lambda one: one.load_kg)
-    sets = _repetitions(said, block, {one.number for one in lifted}) or _of_each(lifted, block)
+    sets = (
+        _repetitions(said, block, {one.number for one in lifted})
+        or _of_each(lifted, block)
+        or _loads_of_each(lifted, said, block)
+    )
     reps = heaviest.reps or (int(sets[0]) if len(sets) == 1 else None)
     score = load_score(heaviest.load_kg, reps).model_copy(update={"sets": sets if len(sets) > 1 else ()})
     if block.format is Format.MAX_LOAD and _is_story(lifted, heaviest, said):
@@ -139,6 +143,18 @@ def _of_each(lifted: Sequence[_Lifted], block: Block) -> tuple[float, ...]:
     """`80x8 80x8 80x6`: told with the load of every set."""
     reps = [one.reps for one in lifted if one.reps]
     return tuple(float(one) for one in reps) if len(reps) == len(lifted) == _sets(block) else ()
+
+
+_ALL_SETS: Final = re.compile(r"\b(?:all|every|each)(?: of)?(?: the)?(?: [0-9]{1,2})? ?sets?\b|\bacross\b")
+
+
+def _loads_of_each(lifted: Sequence[_Lifted], said: Told, block: Block) -> tuple[float, ...]:
+    """`80 80 82.5 82.5 85` of five sets, `95 all 5 sets`."""
+    often = _sets(block) if block.format is Format.SETS else 1
+    loads = tuple(float(one.load_kg) for one in lifted)
+    if len(loads) == 1 and said.has(_ALL_SETS):
+        return loads * often
+    return loads if len(loads) == often else ()
 
 
 def _spoken_hundreds(said: Told) -> int | None:

@@ -3,7 +3,7 @@
 import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, lru_cache
 from itertools import pairwise
 from typing import Final
 
@@ -152,16 +152,21 @@ def _is_effort(one: Number, said: frozenset[str]) -> bool:
 _SAID_ALREADY: Final = re.compile(r"\bi (?:already )?(?:said|wrote|told you)\b(?=[^.!?]*\balready\b)")
 
 
+# A message is read for each part, by the rules and by the choice: what its words tell is worked out once.
+_KEPT: Final = 128
+
+
+@lru_cache(_KEPT)
 def all_told(words: str) -> Told:
     """All that the words tell, what is put right later too. `words` plain, in lower case."""
     digits = in_digits(words)
     return Told(digits, _alike(digits, numbers_in(digits)), is_spoken=digits != words)
 
 
+@lru_cache(_KEPT)
 def told(words: str) -> Told:
     """What the words tell; of something put right only what it became. `words` plain, in lower case."""
-    digits = in_digits(_SAID_ALREADY.sub(" ", words))
-    return _as_put_right(Told(digits, _alike(digits, numbers_in(digits)), is_spoken=digits != words))
+    return _as_put_right(all_told(_SAID_ALREADY.sub(" ", words)))
 
 
 _LIST_JOINT: Final = re.compile(r"\s?(?:[,/;-]|and|&)\s?")
@@ -174,20 +179,27 @@ def _alike(words: str, found: tuple[Number, ...]) -> tuple[Number, ...]:
     kept = list(found)
     for at in range(len(kept) - 1, 0, -1):
         one, before = kept[at], kept[at - 1]
-        if (
-            one.kind not in _LISTED
-            or before.kind != "bare"
-            or not _LIST_JOINT.fullmatch(words[before.end : one.start])
-        ):
+        if one.kind not in _LISTED or not _lists(words, kept, at) or _FROM_TO.search(words[: before.start]):
             continue
-        if _FROM_TO.search(words[: before.start]):
-            continue
-        told = float(re.match(r"[0-9.]+", one.text)[0]) if re.match(r"[0-9.]+", one.text) else 0  # type: ignore[index]
-        if told:
-            kept[at - 1] = before._replace(
-                kind=one.kind, value=before.value * one.value / told, unit=one.unit
-            )
+        told = _FIGURE.match(one.text)
+        if told and float(told[0]):
+            value = before.value * one.value / float(told[0])
+            kept[at - 1] = before._replace(kind=one.kind, value=value, unit=one.unit)
     return tuple(kept)
+
+
+_FIGURE: Final = re.compile(r"[0-9.]+")
+
+
+def _lists(words: str, found: Sequence[Number], at: int) -> bool:
+    """Whether a number and the bare one before it stand in one list; with no more than spaces between, of three."""
+    one, before = found[at], found[at - 1]
+    gap = words[before.end : one.start]
+    if before.kind != "bare" or not gap.isspace():
+        return before.kind == "bare" and _LIST_JOINT.fullmatch(gap) is not None
+    in_front = at > 1 and found[at - 2].kind == "bare" and words[found[at - 2].end : before.start].isspace()
+    behind = at + 1 < len(found) and found[at + 1].kind == one.kind
+    return in_front or (behind and words[one.end : found[at + 1].start].isspace())
 
 
 def _as_put_right(said: Told) -> Told:

@@ -99,9 +99,22 @@ def with_signs_told(text: str) -> str:
     return _BETWEEN_CLOCKS.sub(", ", typed)
 
 
+_SIDES: Final = tuple(
+    (
+        re.compile(
+            rf"\b{one}([\s:=-]+[0-9:.]+(?:\s?(?:s|secs?|reps?)\b)?[\s,;/&.]+(?:and )?){other}(?=[\s:=-]+[0-9])"
+        ),
+        told,
+    )
+    for one, other, told in (("l", "r", r"left\1right"), ("r", "l", r"right\1left"))
+)
+
+
 def in_digits(words: str) -> str:
     """Number words as digits: `eight forty-three`, `one hundred and ten`, `9 and a half minutes`."""
     words = _SLIPPED.sub(lambda one: _MISSPELT[one[0]], words)
+    for pattern, told in _SIDES:
+        words = pattern.sub(told, words)
     for pattern, said in _SPOKEN:
         words = pattern.sub(said, words)
     return words

@@ -64,6 +64,8 @@ def _of_rounds(each: Sequence[float]) -> Score:
 
 def _one_of(times: Sequence[tuple[float, Number, bool]], said: Told) -> ReadScore | None:
     """The only time that is told; of several the sum, or else which one is asked."""
+    if (whole := _added_up([seconds for seconds, _, _ in times])) is not None:
+        return ReadScore(score=whole, sure=True)
     chosen = [one for one in times if said.is_said(one[1], "sum")] or list(times)
     if not chosen:
         return None
@@ -74,6 +76,18 @@ def _one_of(times: Sequence[tuple[float, Number, bool]], said: Told) -> ReadScor
     seconds, _, plain = chosen[-1]
     score = time_score(seconds)
     return ReadScore(score=score, sure=True) if plain else asking.meant(score)
+
+
+def _added_up(times: Sequence[float]) -> Score | None:
+    """`4:10, 4:38, 4:31 so 13:19`: what all of it took, and what each stretch of it did."""
+    for at, whole in enumerate(times):
+        others = (*times[:at], *times[at + 1 :])
+        if len(others) > 1 and abs(sum(others) - whole) < _A_TENTH:
+            return time_score(whole).model_copy(update={"sets": others})
+    return None
+
+
+_A_TENTH: Final = 0.1
 
 
 def made_by_others(said: Told) -> Number | None:

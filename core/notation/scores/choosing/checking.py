@@ -6,13 +6,13 @@ from typing import Final, NamedTuple
 from core.measures import AmountUnit
 from core.notation.scores.choosing.candidates import Heard, Reading
 from core.notation.scores.choosing.choice import Chosen, ranked
-from core.notation.scores.choosing.facts import Around
+from core.notation.scores.choosing.facts import around_of
 from core.scores.values import Score
 
 # Chosen with one writer after the other left out of what the choice is learned from, beside the rules as they were
 # before that writer was known: from the first on the rules are believed, from the second on the choice alone.
 AGREES: Final = 0.65
-SURE: Final = 0.85
+SURE: Final = 0.92
 # A reading that the choice knows nothing of stands unless another is as likely.
 _SPEAKS_AGAINST: Final = 0.6
 _MAY_BE: Final = 0.15
@@ -33,7 +33,7 @@ class Opinion(NamedTuple):
 
 def opinion(read: Score | None, heard: Heard) -> Opinion:
     """On what the rules read of a message (None: nothing); what is told plainly is theirs alone."""
-    if Around(heard).is_plain:
+    if around_of(heard).is_plain:
         return Opinion(agrees=True, sure=None, likely=())
     found = ranked(heard)
     best = found[0]

@@ -9,7 +9,7 @@ import numpy as np
 
 from core.choosers import Chooser, as_chooser, read_weights
 from core.notation.scores.choosing.candidates import Heard, Reading
-from core.notation.scores.choosing.facts import NOTHING, Around, of_number, of_reading
+from core.notation.scores.choosing.facts import NOTHING, Around, around_of, of_number, of_reading
 from core.notation.scores.choosing.readings import readings
 from core.scores.values import Score
 from core.scores.ways import Way, way_of
@@ -27,7 +27,7 @@ class Chosen(NamedTuple):
 def ranked(heard: Heard) -> tuple[Chosen, ...]:
     """Every score that may have been meant, the likeliest first; the chances add up to one."""
     found: Sequence[Reading | None] = (None, *readings(heard))
-    odds = np.array(list(_odds(found, Around(heard), _chooser())))
+    odds = np.array(list(_odds(found, around_of(heard), _chooser())))
     grown = np.exp(odds - odds.max())
     return _by_score(zip(found, grown / grown.sum(), strict=True), way_of(heard.block))
 

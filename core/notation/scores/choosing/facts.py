@@ -3,7 +3,7 @@
 import math
 import re
 from collections.abc import Iterator, Mapping, Sequence
-from functools import cached_property
+from functools import cached_property, lru_cache
 from typing import Final
 
 from core.notation.scores.accounted import accounted, is_near
@@ -17,6 +17,8 @@ from core.sessions.counting import reps_in_all, times_in
 from core.sessions.values import Block
 
 NOTHING: Final = "none"
+# Whether it is plain is asked before which of its readings was meant.
+_KEPT: Final = 16
 _TOKEN: Final = re.compile(r"[^\W\d_]+(?:['\u2019-][^\W\d_]+)*|[^\w\s]")
 _NEAR: Final = 4
 _MINUTE_S: Final = 60
@@ -96,35 +98,7 @@ class Around:
         strange = self._strange(one)
         yield from (f"strange {min(strange, 4)}", f"strange {min(strange, 2)} {kind}")
         yield f"sentence {self._sentence(one)}"
-        yield from (f"clause {word}" for word in set(self._clause(one)) if word not in _TELLING)
-        yield from (f"sums {fact}" for fact in self._sums(at))
-        yield from (f"rank {fact} {self.way}" for fact in self._rank(one))
         yield from (f"like {like}" for like in _like(one, self.block))
-
-    def _sums(self, at: int) -> Iterator[str]:
-        """Whether it is told once more, or those before or behind it add up to it."""
-        values = [one.value for one in self.said.numbers]
-        before, behind = values[:at], values[at + 1 :]
-        if values[at] in before:
-            yield "again"
-        if values[at] in behind:
-            yield "once more later"
-        if any(values[at] == sum(before[first:]) for first in range(len(before) - 1)):
-            yield "of those before"
-        if any(values[at] == sum(behind[:last]) for last in range(2, len(behind) + 1)):
-            yield "of those behind"
-
-    def _rank(self, one: Number) -> Iterator[str]:
-        """Whether it is the greatest or least of those in the kind of the block's scores."""
-        others = [other.value for other in self.said.numbers if other.kind in self.own and other is not one]
-        if not others or one.kind not in self.own:
-            return
-        if one.value >= max(others):
-            yield "most"
-        if one.value <= min(others):
-            yield "least"
-        if min(others) < one.value < max(others):
-            yield "amid"
 
     def _strange(self, one: Number) -> int:
         """How many words stand in its clause with which no score is told."""
@@ -139,6 +113,11 @@ class Around:
         ends = [match.end() for match in _SENTENCE.finditer(self.said.words)]
         before = sum(end <= one.start for end in ends)
         return f"{min(before, 2)} {min(len(ends) - before, 2)}"
+
+
+@lru_cache(_KEPT)
+def around_of(heard: Heard) -> Around:
+    return Around(heard)
 
 
 def _place(at: int, of: int) -> str:
@@ -248,6 +227,9 @@ def _of_place(around: Around, uses: Mapping[int, str]) -> Iterator[str]:
         return
     first, last = around.said.numbers[min(uses)], around.said.numbers[max(uses)]
     yield f"used {len(uses)} of {min(len(around.numbers), 8)}"
+    sides = {at for at, said in enumerate(around.said.roles) if "side" in said}
+    if sides:
+        yield f"sides {min(len(sides & uses.keys()), 3)} of {min(len(sides), 3)}"
     yield f"together {max(uses) - min(uses) + 1 == len(uses)}"
     between = {word for start, end, word in around.tokens if first.end <= start and end <= last.start}
     yield from (f"between {word}" for word in between)
@@ -264,7 +246,7 @@ def _of_place(around: Around, uses: Mapping[int, str]) -> Iterator[str]:
 def _pace(score: Score, block: Block) -> str | None:
     """How quick it would be for what there is to do, in steps of half a power of two."""
     if score.unit == "s" and score.seconds:
-        return f"s {max(min(_step(score.seconds / _work(block)), _SLOWEST), _QUICKEST)}"
+        return f"s {_pace_of(score.seconds, _work(block))}"
     if score.unit == "rounds" and block.minutes:
         whole = reps_in_all(block) or 10 * len(block.lines)
         return f"rounds {_step((score.value or 0) * whole / block.minutes)}"
@@ -272,6 +254,11 @@ def _pace(score: Score, block: Block) -> str | None:
         minutes = block.minutes or (block.work_s or 0) * (times_in(block) or 1) / _MINUTE_S
         return f"{score.unit} {_step(score.value / (minutes or 1))} {bool(minutes)}"
     return f"{score.unit} {_step(score.value or 0)}"
+
+
+def _pace_of(seconds: float, work: float) -> int:
+    step = _step(seconds / work)
+    return max(min(step, _SLOWEST), _QUICKEST) if work > 1 else step
 
 
 def _work(block: Block) -> float:

@@ -17,6 +17,7 @@ _PLATES: Final = re.compile(r"\b(?:each|per|a|either|both|every|one) (?:side|end
 # What a bar weighs where nobody says: the usual two (common practice, no source).
 _BARS: Final = (20, 15)
 _MOST_PLATES: Final = 3
+_MOST_TIMES: Final = 3
 _NO_LOADS: Final = frozenset(
     {"clock", "span", "rounds", "sets", "cal", "metres", "turn", "turns", "of", "left", "some"}
 )
@@ -70,8 +71,13 @@ def _sets(block: Block) -> int:
 
 
 def as_sets_alone(heard: Heard) -> Iterator[Reading]:
-    """`12, 12, 10` of three sets: how many each had, and no load."""
-    plain = [at for at, one in enumerate(heard.numbers) if one.kind in {"bare", "reps"} and _is_count(one)]
+    """`12, 12, 10` of three sets: how many each had, and no load; nobody does several times as many as are set."""
+    most = _MOST_TIMES * max((line.amount_to or line.amount or 0 for line in heard.block.lines), default=0)
+    plain = [
+        at
+        for at, one in enumerate(heard.numbers)
+        if one.kind in {"bare", "reps"} and _is_count(one) and (one.value <= most or not most)
+    ]
     for run in runs(plain):
         if len(run) == _sets(heard.block) > 1:
             values = tuple(heard.numbers[at].value for at in run)

@@ -106,3 +106,46 @@ PARTS = [
 @pytest.mark.parametrize(("board", "words", "values"), PARTS)
 def test_parts_may_be_told_by_what_is_done_in_them_or_in_their_order(board, words, values):
     assert [one.read.score.value for one in read_parts(words, session(board))] == values
+
+
+LOADS_OF_EACH = [
+    ("Back squat 5 x 3", "80 80 82.5 82.5 85", (80, 80, 82.5, 82.5, 85)),
+    ("Deadlift 4 x 5", "90 kg, all 4 sets", (90, 90, 90, 90)),
+    ("Dumbbell press 3 x 8", "14 in each hand, all sets", (14, 14, 14)),
+    ("Bench press 3 x 8", "8,8,7 @ 62.5", (8, 8, 7)),
+]
+
+
+@pytest.mark.parametrize(("board", "words", "sets"), LOADS_OF_EACH)
+def test_the_loads_of_each_set_are_kept_where_no_repetitions_are_told(board, words, sets):
+    read = read_score(words, session(board))
+    assert read.sure
+    assert read.score is not None
+    assert read.score.sets == sets
+
+
+def test_a_time_that_its_rounds_add_up_to_is_kept_with_them():
+    read = read_score(
+        "rounds 4:05 4:12 4:20 total 12:37", session("3 rounds for time\n400 m run\n12 burpees")
+    )
+    assert read.sure
+    assert read.score is not None
+    assert (read.score.seconds, read.score.sets) == (757, (245, 252, 260))
+
+
+def test_the_unit_behind_a_list_is_that_of_all_of_it():
+    read = read_score("97 99 101 104 s", session("4 x 400 m run, rest 2 min"))
+    assert read.score is not None
+    assert read.score.sets == (97, 99, 101, 104)
+
+
+@pytest.mark.parametrize("words", ["60-65-70-72.5(f)", "65, 70, 72.5 no", "70, then 72.5 was a no"])
+def test_a_load_with_a_mark_that_it_failed_is_left_out(words):
+    read = read_score(words, session("Clean, build to a heavy single"))
+    assert read.score is not None
+    assert read.score.load_kg == 70
+
+
+def test_the_lowest_of_several_is_read_where_it_counts():
+    read = read_score("12 was the lowest", session("8 x 20 s air squats, 10 s rest\nScore: lowest"))
+    assert (read.sure, read.score.value if read.score else None) == (True, 12)
