@@ -46,6 +46,15 @@ def test_examples_name_acts_of_their_speaker():
         assert example.act in allowed, example
 
 
+def test_a_sentence_alone_is_an_example_of_one_act():
+    acts: dict[tuple[object, ...], set[str]] = {}
+    for one in examples():
+        if (one.start, one.end) in {(0, None), (0, len(one.text))}:
+            said = " ".join(one.text.lower().split()).strip(" .!")
+            acts.setdefault((one.language, one.speaker, one.question, said), set()).add(one.act)
+    assert {said: told for said, told in acts.items() if len(told) > 1} == {}
+
+
 def test_a_language_touches_no_python(tmp_path):
     (tmp_path / "words").mkdir()
     (tmp_path / "sentences" / "toy").mkdir(parents=True)
