@@ -3,7 +3,6 @@
 from collections.abc import Sequence
 from typing import Final, NamedTuple
 
-from core.measures import AmountUnit
 from core.notation.scores.choosing.candidates import Heard, Reading
 from core.notation.scores.choosing.choice import Chosen, ranked
 from core.notation.scores.choosing.facts import around_of
@@ -57,7 +56,5 @@ def is_alike(one: Score, other: Score) -> bool:
     """Whether they would stand alike on a board."""
     if one.value is None or other.value is None or one.capped != other.capped:
         return one.value is other.value and one.capped == other.capped
-    if one.rounds is not None and one.unit == AmountUnit.REPS and not one.capped:
-        return one.rounds == other.rounds  # minutes that were held
     sets = not one.sets or not other.sets or one.sets == other.sets
     return abs(one.value - other.value) < _NEAR and sets
