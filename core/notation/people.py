@@ -157,6 +157,20 @@ def as_said_to_them(words: str) -> str:
     return f"Please {asked['what']}" if asked else words
 
 
+_ALL_OF_THEM = r"(?:the (?:whole )?(?:group|team|lot)|every(?:one|body)|them all|all of them)"
+_TO_ALL = re.compile(
+    r"^\W*(?:(?:please|pls|can you|could you)\s+)*"
+    rf"(?:(?:tell|message|text|remind)\s+{_ALL_OF_THEM}|let\s+{_ALL_OF_THEM}\s+know)\s+(?:that\s+)?(?P<words>[^\s:].*)$",
+    re.IGNORECASE | re.DOTALL,
+)
+
+
+def word_to_all(text: str) -> str | None:
+    """`Tell the group I'm sorry for the late post`: what everybody shall read."""
+    found = _TO_ALL.match(text)
+    return as_said_to_them(found["words"].strip()) if found else None
+
+
 _BEHIND = re.compile(
     r"(?:^|[,;.]|\b(?:and|so|please))\s*(?:please\s+)?(?:tell|message|text|let)\s+"
     r"(?P<whom>him|her|them|[\w' ]{1,30}?)\s+"

@@ -35,7 +35,10 @@ _OF_WHOM: Final = {
 }
 # What everybody sees of itself.
 _BY_THEMSELVES: Final = frozenset({"post", "change"})
-_SAME: Final = re.compile(r"\W*(?:and |n |& )?(?:the )?same (?:goes )?(?:for|with) @\W*", re.IGNORECASE)
+_SAME: Final = re.compile(
+    r"\W*(?:and |n |& )?(?:(?:the )?same (?:goes )?(?:for|with) @|@ (?:neither|too|as well|also|either))\W*",
+    re.IGNORECASE,
+)
 
 IsWhole = Callable[[str], bool]
 

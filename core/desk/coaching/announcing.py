@@ -24,6 +24,7 @@ from core.notation.people import (
     is_for_somebody,
     question_to,
     word_to,
+    word_to_all,
     words_to_several,
 )
 from core.store.records import CoachWord, Membership, Purpose
@@ -40,6 +41,12 @@ async def ask_announce(visit: Visit, text: str) -> Outcome | None:
     )
     among = tuple((one.id, one.title) for one in groups)
     return visit.told(AskAnnounce(word=word.id, text=text, groups=among))
+
+
+async def as_word_to_all(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """`Tell the group I'm sorry for the late post`."""
+    words = word_to_all(text)
+    return await ask_announce(visit, words) if words else None
 
 
 async def as_word_to_one(visit: Visit, text: str, _: int | None) -> Outcome | None:

@@ -11,9 +11,12 @@ from core.desk.days import day_to_post, today_in, zone_of
 from core.desk.outcome import Outcome
 from core.desk.sessions.meant import meant_to_move, of_day
 from core.desk.sessions.posting import discard_session, post_session, usual_hour
-from core.desk.sessions.says import AskWhen, NoHabit
+from core.desk.sessions.reading import unread_lines
+from core.desk.sessions.says import AskPostWithout, AskWhen, NoHabit
 from core.desk.sessions.scheduled import post_later, to_post
 from core.desk.visit import Visit
+from core.movements.lookup import catalogue
+from core.notation.boards.session import read_session
 from core.notation.calendar.moments import (
     DAY_WORD,
     TOMORROW,
@@ -158,9 +161,11 @@ def in_its_half(clock: Clock, instead_of: datetime | None) -> time:
 
 async def posting(visit: Visit, draft: SessionRecord, when: str, said: str = "") -> Outcome:
     """`said`: all the words, where the hour may stand bare: `post it wed 6`."""
-    if _NOW.match(when):
-        return await post_session(visit, PostSession(session=draft.id, revision=draft.revision))
     group = await visit.group(draft.group_id)
+    lost = lost_lines(draft, group)
+    if _NOW.match(when):
+        at_once = PostSession(session=draft.id, revision=draft.revision)
+        return without(visit, draft, lost) if lost else await post_session(visit, at_once)
     if is_habit(said):
         return visit.told(NoHabit())
     set_for = draft.post_at.astimezone(zone_of(group)) if draft.post_at else None
@@ -170,7 +175,21 @@ async def posting(visit: Visit, draft: SessionRecord, when: str, said: str = "")
     if moment is None:
         return visit.told(AskWhen())
     minute = int(moment.timestamp()) // 60
+    if lost:
+        return without(visit, draft, lost, minute)
     return await post_later(visit, PostLater(session=draft.id, revision=draft.revision, minute=minute))
+
+
+def lost_lines(draft: SessionRecord, group: Group) -> tuple[str, ...]:
+    """The work in a draft's text that is in nobody's version."""
+    read = read_session(draft.text, catalogue(), group.units)
+    unread = unread_lines(draft.text, read.not_understood, read.session)
+    return tuple(one.text for one in unread if one.is_work and not one.doubtful)
+
+
+def without(visit: Visit, draft: SessionRecord, lost: tuple[str, ...], minute: int | None = None) -> Outcome:
+    asked = AskPostWithout(session_id=draft.id, revision=draft.revision, lines=lost, minute=minute)
+    return visit.told(asked)
 
 
 def is_habit(text: str) -> bool:

@@ -286,6 +286,16 @@ class AskWhen(Said):
     """To the coach: no moment to come was named."""
 
 
+class AskPostWithout(Said):
+    """To a coach who would post what isn't all read: these lines are in nobody's version. `minute`: when; None: now."""
+
+    stands_alone: ClassVar[bool] = True
+    session_id: int
+    revision: int
+    lines: tuple[str, ...]
+    minute: int | None = None
+
+
 class NoHabit(Said):
     """A coach wants sessions posted at some hour each time, and there is no such habit."""
 

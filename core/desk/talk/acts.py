@@ -33,7 +33,7 @@ from core.desk.talk.helping import show_help
 from core.desk.talk.not_got import left_over, not_got, not_yet
 from core.desk.talk.ordered import about_athlete
 from core.desk.talk.own_lines import swap
-from core.desk.talk.says import NothingWaits
+from core.desk.talk.says import HowItIsDone, NothingWaits
 from core.desk.talk.scene import Scene, scene_of
 from core.desk.talk.together import as_one
 from core.desk.talk.understood import BESIDE, as_opened, in_own_words, matter, understood
@@ -41,6 +41,7 @@ from core.desk.versions.answers import ask_again, tell_answer
 from core.desk.versions.version import my_version
 from core.desk.visit import Visit
 from core.notation.body.limits import read_limits
+from core.notation.edits.wordings import sounds_like_a_change
 from core.notation.people import addressed
 from core.notation.scores import read_parts, read_score
 from core.notation.talk.yes_no import calls_it_off, says_it_is_so
@@ -181,6 +182,9 @@ def is_short_of(told: Understood) -> bool:
 async def for_everybody(visit: Visit, text: str) -> Outcome | None:
     """`Great job today everyone!` from a coach, which is nothing else: offered to be said to them."""
     words = set(re.findall(r"\w+", text.casefold()))
+    if sounds_like_a_change(text):
+        easier = words & {"easier", "lighter", "less", "gentler", "easy"}
+        return visit.told(HowItIsDone(intentions=("easy", "change"))) if easier else None
     is_word = "?" not in text and not words.isdisjoint(EVERYBODY) and len(words) > 2  # noqa: PLR2004
     return await ask_announce(visit, text) if is_word else None
 

@@ -10,7 +10,7 @@ from core.desk.classes.habits import tell_habit
 from core.desk.classes.in_words import as_class_words
 from core.desk.classes.setting_up import tell_class_again
 from core.desk.coached import WhoIsMeant
-from core.desk.coaching.announcing import as_word_to_one
+from core.desk.coaching.announcing import as_word_to_all, as_word_to_one
 from core.desk.coaching.leeway import as_leeway
 from core.desk.coaching.noting import WORDS, tell_fault_words
 from core.desk.coaching.overseeing import answer_coach
@@ -261,6 +261,7 @@ READINGS = (
     as_unwell,
     as_own_line,
     as_amendment,
+    as_word_to_all,
     as_word_to_one,
     as_told_for,
     as_clear_acts,

@@ -5,7 +5,10 @@ from typing import Final
 
 from core.notation.calendar.moments import DAY_WORD, TOMORROW
 
-_OPENED: Final = re.compile(r"^\s*(?P<opening>[^\d:\n]{3,60}):\s*(?P<work>\S[^\n]+)$")
+_CLOCK: Final = r"[0-9]{1,2}(?:[.:][0-9]{2})?\s?(?:am|pm)"
+_OPENED: Final = re.compile(
+    rf"^\s*(?P<opening>(?:[^\d:\n]|{_CLOCK}){{3,60}}):\s*(?P<work>\S[^\n]+)$", re.IGNORECASE
+)
 _DAY: Final = re.compile(rf"\b(?:on\s)?(?P<day>{DAY_WORD}|{TOMORROW}|today|tonight)s?\b", re.IGNORECASE)
 _BESIDE: Final = re.compile(
     r"\b(?:right|ok|okay|so|hi|hey|all|everyone|folks|guys|let'?s (?:do|have)|let'?s|we(?:'ll| will)? do"

@@ -41,6 +41,12 @@ _HIDE: Final = re.compile(
 _NO_ORDER: Final = re.compile(r"^(?:why|when|what|who|which|if|is|did|does|will|was|would)\b|\bcap\b")
 
 
+# `Scrap ada's knee push-ups thing`: by what it was about.
+_A_THING: Final = re.compile(
+    rf"^{_OFF} (?:that |the )?@(?!.*\b(?:scores?|results?|times?)\b).{{0,40}}\b(?:thing|order|change|bit)$"
+)
+
+
 class ScoreGone(NamedTuple):
     """Whose score is to go; None is the speaker's. `board`: only from the board."""
 
@@ -57,7 +63,7 @@ def undoes_for(text: str, people: Iterable[str]) -> str | None:
     """`Take it back for Bente`, `undo that Bente thing`: for whom, where nothing else is in it."""
     found = find_name(text.replace("\u2019", "'"), people)
     rest = re.sub(r"\s*(?:\b(?:for|with|of|about|to)\s+)?@", "", found.rest) if found else ""
-    return found.name if found and asks_to_undo(rest) else None
+    return found.name if found and (asks_to_undo(rest) or _A_THING.match(_words(found.rest))) else None
 
 
 def score_to_go(text: str, people: Iterable[str] = ()) -> ScoreGone | None:

@@ -225,10 +225,16 @@ def _way(stretch: Stretch, named: Named) -> str | None:
 def _done_a_way(stretch: Stretch) -> dict[str, Any]:
     """`Tam should do his push-ups on a bench`: the same, in the way that is told."""
     named = _movements(stretch)
-    way = _way(stretch, named[0]) if len(named) == 1 and says(stretch, "gives") else None
+    is_given = says(stretch, "gives") or _is_listed(stretch)
+    way = _way(stretch, named[0]) if len(named) == 1 and is_given else None
     return (
         {"step": "other", "movement": named[0].movement, "to": named[0].movement, "way": way} if way else {}
     )
+
+
+def _is_listed(stretch: Stretch) -> bool:
+    """`Ada: knee push-ups`."""
+    return any(stretch.word(one.end) == ":" for one in stretch.marks("person"))
 
 
 def _number_for_number(stretch: Stretch) -> dict[str, Any]:

@@ -14,6 +14,7 @@ from bot.words.wording import Button, DoorButton, Row, Worded, wording
 from core.desk.coaching.commands import SeeNeeds, SeeWhoGetsWhat
 from core.desk.commands import DiscardSession, MoveDraft, PostLater, PostSession, RestoreDraft
 from core.desk.sessions.says import (
+    AskPostWithout,
     AskWhen,
     AsPosted,
     Coming,
@@ -316,6 +317,15 @@ def no_habit(_: NoHabit) -> Worded:
         "I never post by a habit, so nothing has changed: each session goes out when you say, like "
         "<code>post it friday 6pm</code>. The hour of the last one is offered under each."
     )
+
+
+@wording("en", AskPostWithout)
+def ask_post_without(said: AskPostWithout) -> Worded:
+    at = {"session": said.session_id, "revision": said.revision}
+    post = PostSession(**at) if said.minute is None else PostLater(minute=said.minute, **at)
+    lines = bullets([fill("“{text}”", text=one) for one in said.lines])
+    text = "Not yet: I couldn't read this, so that it would be in nobody's version. Give me other words, or post without it."
+    return Worded(f"{text}\n{lines}", ((Button("Post without them", post),),))
 
 
 @wording("en", AskWhen)

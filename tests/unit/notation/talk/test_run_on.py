@@ -17,3 +17,7 @@ from core.notation.talk.run_on import in_rows
 )
 def test_what_stands_before_the_colon_is_the_title(typed, rows):
     assert in_rows(typed) == rows
+
+
+def test_an_hour_may_stand_in_the_opening():
+    assert in_rows("tmrw 6pm: 3 rounds, 10 squats") == "tmrw 6pm\n3 rounds, 10 squats"
