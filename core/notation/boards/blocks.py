@@ -6,13 +6,14 @@ from itertools import groupby
 
 from core.measures import AmountUnit
 from core.notation.boards.drafts import Draft
-from core.notation.boards.finished import Problem, block_of, is_circuit
+from core.notation.boards.finished import Problem, block_of, is_circuit, stands_for_its_row
 from core.notation.boards.formats import UNSCORED
 from core.notation.boards.rungs import as_ladder
 from core.notation.boards.set_by_set import set_by_set
 from core.notation.boards.slips import without_slips
 from core.notation.lines.pieces import Piece
 from core.notation.names.spellings import words
+from core.notation.phrases.aims import Facts
 from core.notation.phrases.paces import RESTING
 from core.notation.quantities import MINUTE_S
 from core.notation.values import NotUnderstood
@@ -122,7 +123,7 @@ def _parts(draft: Draft) -> Iterator[Draft]:
     if draft.kind in UNSCORED and not draft.letter and _is_mixed(draft):
         yield from _as_often(draft)
         return
-    if said is None and not in_turn and _is_mixed(draft):
+    if said in {None, Format.QUALITY} and not in_turn and _is_mixed(draft):
         yield from _runs(draft)
         return
     if said not in {None, Format.SETS} or in_turn or len(pieces) == 1 or not all(one.sets for one in pieces):
@@ -144,7 +145,9 @@ def _is_mixed(draft: Draft) -> bool:
     """Whether some lines have sets of their own and others don't, with no word how often all is done."""
     with_sets = [bool(piece.sets) for piece in draft.pieces]
     told = draft.facts.keys() & {"rounds", "scheme", "every_s", "work_s", "cap_s", "amount"}
-    return any(with_sets) and not all(with_sets) and not told and not is_circuit(draft)
+    practised = draft.facts.get("format") is Format.QUALITY
+    in_turn = stands_for_its_row(draft) if practised else is_circuit(draft)
+    return any(with_sets) and not all(with_sets) and not told and not in_turn
 
 
 def _runs(draft: Draft) -> Iterator[Draft]:
@@ -152,11 +155,17 @@ def _runs(draft: Draft) -> Iterator[Draft]:
     for own, run in groupby(draft.lines, key=lambda placed: bool(placed.piece.sets)):
         lines = list(run)
         if own:
-            yield from _one_by_one(replace(draft, lines=lines))
+            yield from _one_by_one(replace(draft, lines=lines, facts=_of_sets(draft.facts)))
         else:
             facts = {name: value for name, value in draft.facts.items() if name != "rest_s"}
             notes = [note for note in draft.notes if not RESTING.search(note.lower())]
             yield replace(draft, lines=lines, facts=facts, notes=notes)
+
+
+def _of_sets(facts: Facts) -> Facts:
+    """What is told of all but how long what isn't done in sets is practised."""
+    practised = facts.get("format") is Format.QUALITY
+    return {name: told for name, told in facts.items() if not (practised and name in {"format", "minutes"})}
 
 
 def _as_often(draft: Draft) -> Iterator[Draft]:

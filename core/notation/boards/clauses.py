@@ -21,7 +21,7 @@ _SHORTENED = re.compile(
     r"\b(?:max|min|mins|sec|secs|approx|ca|no|nr|alt|ea|incl|excl|vs|e\.g|i\.e|w|reps?|rds?|x)$",
     re.IGNORECASE,
 )
-_LACKING = re.compile(rf"(?:^|(?<=[\s(.,;]))(?:{LACKS})$", re.IGNORECASE)
+_LACKING = re.compile(rf"(?:^|(?<=[\s(.,;*\-]))(?:{LACKS})$", re.IGNORECASE)
 _ROUNDS = re.compile(r"[0-9]{1,2}\s(?:rounds?|rds|sets|times|min(?:ute)?s?\samrap)\b", re.IGNORECASE)
 _IN_LIST = re.compile(r"(?<![\w.])(?P<n>[1-9])[).]\s?(?=(?:[0-9]{1,4}(?:[./][0-9]{1,3})?)?\s?[^\W\d_])")
 # `odd min 12 swings, even min 10 sit-ups`: each turn is told by itself.

@@ -77,7 +77,7 @@ def _is_of_lines_alone(draft: Draft) -> bool:
     """Whether some lines have sets that are not how often all of it is done: `for time: 50 squats, 6 x 400 m run`."""
     told = draft.facts.get("format") not in {None, Format.SETS} or "rounds" in draft.facts
     with_sets = [bool(piece.sets) for piece in draft.pieces]
-    return told and any(with_sets) and not all(with_sets) and not _stands_for_its_row(draft)
+    return told and any(with_sets) and not all(with_sets) and not stands_for_its_row(draft)
 
 
 def _all_at_once(placed: Placed) -> Placed:
@@ -294,10 +294,11 @@ def _check_lines(draft: Draft) -> Iterator[Problem]:
 
 def is_circuit(draft: Draft) -> bool:
     """`5 x 200 m run, 10 burpees, 15 sit-ups` in one row: the number stands for the whole of it."""
-    return bool(draft.facts.get("format")) or _stands_for_its_row(draft)
+    return bool(draft.facts.get("format")) or stands_for_its_row(draft)
 
 
-def _stands_for_its_row(draft: Draft) -> bool:
+def stands_for_its_row(draft: Draft) -> bool:
+    """Whether the sets in front of a row of several things are of all of them."""
     first, *others = draft.lines
     in_one_row = all(placed.row == first.row and not placed.piece.sets for placed in others)
     return bool(first.piece.sets and others) and in_one_row

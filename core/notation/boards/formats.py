@@ -154,6 +154,12 @@ def _open_ladder(draft: Draft, said: Format | None) -> Format | None:
     )
 
 
+def _unhurried(draft: Draft, said: Format | None) -> Format | None:
+    """`Strength: 4 x 8`, `no clock`: they are still sets."""
+    lifted = draft.kind is BlockKind.STRENGTH and bool(draft.pieces) and all(one.sets for one in draft.pieces)
+    return Format.SETS if said is Format.QUALITY and lifted else None
+
+
 _RULES: tuple[Callable[[Draft, Format | None], Format | None], ...] = (
     _most,
     _in_turn,
@@ -164,6 +170,7 @@ _RULES: tuple[Callable[[Draft, Format | None], Format | None], ...] = (
     _one_after_the_other,
     _in_stages,
     _open_ladder,
+    _unhurried,
 )
 
 

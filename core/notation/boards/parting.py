@@ -227,7 +227,8 @@ def _heaviest_is_found(draft: Draft, _told: list[Piece], _: bool) -> bool:
 def _most_begins(draft: Draft, told: list[Piece], _: bool) -> bool:
     """As much as goes after what is counted, and the other way round."""
     alone = draft.only and not draft.facts.keys() & {"rounds", "scheme"}
-    if draft.facts.get("format") is Format.FOR_TIME and alone:
+    in_its_time = draft.facts.get("format") is Format.MAX_REPS and "minutes" in draft.facts
+    if alone and (draft.facts.get("format") is Format.FOR_TIME or in_its_time):
         return _are_most(told)
     return not draft.facts.keys() & _DOSES and _are_most(told) is not _are_most(draft.pieces)
 

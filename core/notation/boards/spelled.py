@@ -43,6 +43,7 @@ _MOST = re.compile(
     r"(?P<many>[a-z][a-z\- ]{2,24}?) as (?:possible|you can(?: (?:do|get|manage))?)"
     r"|(?:see )?how (?:many|far)(?! rounds| reps) (?:can you (?P<verb>row|run|ride|ski|walk)"
     r"|(?P<what>[a-z][a-z\- ]{2,24}?) (?:you can|can you)(?: (?:do|get|manage))?)\b[?]?)"
+    r"|how long (?:can you|you can) (?:hold )?(?:an? |the |your )?(?P<held>[a-z][a-z\- ]{2,24}?)\b[?]"
     r"|(?:(?<=sets of )|(?<=[0-9] x ))as many (?:reps |repetitions )?as (?:you can|possible)",
     re.IGNORECASE,
 )
@@ -74,7 +75,7 @@ def in_digits(row: Row) -> Row:
 
 def _most(match: re.Match[str]) -> str:
     """`as many push-ups as possible` is the most of them."""
-    return f"max {match['many'] or match['what'] or match['verb'] or ''}".strip()
+    return f"max {match['many'] or match['what'] or match['verb'] or match['held'] or ''}".strip()
 
 
 def _sum(match: re.Match[str]) -> str:

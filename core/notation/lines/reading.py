@@ -163,6 +163,8 @@ _MOST = shape(
 )
 # `2xDB 20/14`
 _GLUED = re.compile(r"\b([12])\s?x\s?(dbs?|kbs?)\s?(?=[0-9])")
+# `12 lunges w/ 2x12`: what is held are no sets
+_TWO_HELD = re.compile(r"(?<=[a-z])(\s(?:w/|w|with|holding)\s?2\s?x\s?[0-9]{1,2}(?:\.5)?)(?=[\s.]*$)")
 # A letter that no word of the readers begins with.
 _HIDDEN = "q"
 Reader = Callable[[Piece, Strip, MassUnit], None]
@@ -177,7 +179,7 @@ def read_piece(text: str, start: int, lexicon: Lexicon, unit: MassUnit) -> Piece
     """Everything that `text` says of a line; `unread` keeps a name that isn't in the catalogue."""
     start += len(text) - len(text.lstrip(" .,:;*-"))
     piece = Piece(start, text.strip(" .,:;*-"), end=start + len(text.lstrip(" .,:;*-")))
-    text = _GLUED.sub(r"\2 \1x", in_flights(text))
+    text = _TWO_HELD.sub(rf"\1 {unit}", _GLUED.sub(r"\2 \1x", in_flights(text)))
     hidden = lexicon.tricky(text)
     strip = Strip(_hide(text, hidden) if hidden else text)
     for read in _READERS if _NUMBER.search(text) else _WITHOUT_NUMBERS:

@@ -80,3 +80,25 @@ def test_what_is_jogged_between_runs_is_their_rest_and_nothing_else(joint):
 def test_minutes_that_name_nothing_are_in_no_part_and_stand_as_unread_at_their_place():
     (one,) = [one for one in unread_in("10 min easy\n10 squats\n12 push-ups") if one.looks_like == "work"]
     assert (one.text, one.is_taken, one.after) == ("10 min easy", False, 0)
+
+
+def test_sets_beside_what_is_practised_are_parts_of_their_own():
+    first, second, third = blocks_of("Ring muscle-up practice 15 min; 5x3 dips; 5x5 strict pull-ups heavy")
+    assert (first.minutes, second.rounds, third.rounds) == (15, 5, 5)
+    assert [second.lines[0].amount, third.lines[0].amount] == [3, 5]
+
+
+def test_strength_work_without_a_clock_is_still_done_in_sets():
+    (block,) = blocks_of("Strength: RDL 4x8\nNo clock")
+    assert (block.format, block.rounds) == ("sets", 4)
+
+
+@pytest.mark.parametrize("held", ["w/ 2x12", "with 2x12", "holding 2 x 12"])
+def test_two_that_are_held_are_no_sets(held):
+    (line,) = blocks_of(f"3 rounds: 12 lunges {held}, 60 s rest")[0].lines
+    assert (line.amount, line.count, line.loads_kg) == (12, 2, (12,))
+
+
+def test_how_long_something_can_be_held_is_a_hold():
+    first, second = blocks_of("How many push-ups in 2 minutes? Rest 5 min. How long can you hold a plank?")
+    assert (first.format, second.format, second.lines[0].movement) == ("max_reps", "hold", "plank")
