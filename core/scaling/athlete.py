@@ -150,8 +150,19 @@ class Athlete:
     @cached_property
     def is_frail(self) -> bool:
         """Whether a fall must not be: for what they have or their age, unless they can do what training asks."""
-        frail = any(limit(one).frail for one in self.profile.limits or ())
-        return not (self.sits or self.gates.is_able) and (frail or self.gates.is_old)
+        return not (self.sits or self.gates.is_able) and (self.may_fall or self.gates.is_old)
+
+    @cached_property
+    def careful_for(self) -> str | None:
+        """For whose sake a hand holds on and nothing is done fast: what makes a fall likely, else a condition."""
+        limits = sorted(map(limit, self.profile.limits or ()), key=lambda one: not one.frail)
+        minds = (one.id for one in limits if one.frail or one.kind in {"condition", "state"})
+        return next(minds, None)
+
+    @cached_property
+    def may_fall(self) -> bool:
+        """Whether something that they have makes a fall likely, or hard."""
+        return any(limit(one).frail for one in self.profile.limits or ())
 
     @cached_property
     def takes_care(self) -> bool:
@@ -159,8 +170,13 @@ class Athlete:
 
         For whoever does less or might fall, or has a body to mind and hasn't shown what ordinary training asks.
         """
-        spares = any(limit(one).kind != "wish" for one in self.profile.limits or ())
-        return self.does_less or self.is_unsteady or self.is_frail or (spares and not self.gates.is_able)
+        unshown = self._spares and not self.gates.is_able
+        return self.does_less or self.is_unsteady or self.is_frail or unshown
+
+    @cached_property
+    def _spares(self) -> bool:
+        """Whether there is a body to mind, and not only a wish."""
+        return any(limit(one).kind != "wish" for one in self.profile.limits or ())
 
     @property
     def is_held_back(self) -> bool:
@@ -268,9 +284,8 @@ class Athlete:
     @cached_property
     def goes_no_heavier(self) -> bool:
         """Whether nothing is heavier than written for them: who is new, comes back, or has something to spare."""
-        spares = any(limit(one).kind != "wish" for one in self.profile.limits or ())
         begins = self.easing is not None and self.easing.of in {"new", "returning"}
-        return spares or begins or self.is_unused or self.goes_gently
+        return self._spares or begins or self.is_unused or self.goes_gently
 
     @cached_property
     def does_no_more(self) -> bool:
@@ -321,7 +336,8 @@ class Athlete:
         cap = self.notes.cap(way.movement.pattern, grip.hold.count)
         if way.kin.k is None:
             return cap
-        counts = self.light_duty or self.catalogue.implement(grip.hold.implement).improvised
+        begins = self.goes_easy(way) and not self.is_trained
+        counts = begins or self.light_duty or self.catalogue.implement(grip.hold.implement).improvised
         often = way.set_amount if counts and self._is_unseen(way) else None
         once = self._share_of_once(plan, way, grip) * self.sure_kg(way, often or 1.0)
         return min(cap, max(0.0, min(once, self._light_kg(plan, way)) / grip.per_kg))
@@ -347,7 +363,8 @@ class Athlete:
         light = plan.light or (plan.easy and way.counts_reps and not self.capacity.knows(way.movement))
         if not way.set_amount or not light:
             return inf
-        return (CAPPED_SHARE if is_capped else LIGHT_SHARE) * self.sure_kg(way, way.set_amount)
+        bound = is_capped or self._spares
+        return (CAPPED_SHARE if bound else LIGHT_SHARE) * self.sure_kg(way, way.set_amount)
 
     def sure_kg(self, way: Way, reps: float) -> float:
         """So much beside their own body surely goes so often."""

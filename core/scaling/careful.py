@@ -16,12 +16,14 @@ HIGH_STEP = flags({Demand.BALANCE, Demand.DEEP_KNEE_BEND, Demand.STANDING})
 DOWN = flags({Demand.FLOOR, Demand.KNEELING})
 UP_AND_DOWN = flags({Demand.UP_AND_DOWN})
 BOLD, BALANCE = flags({Demand.BOLD}), flags({Demand.BALANCE})
+RACKED = flags({Demand.RACKED})
 LEANT = flags({Demand.LEANT})
 UNHELD = flags({Demand.UNHELD})
 QUICK_STEPS = flags({Demand.QUICK_STEPS})
 HANGS_BACK = flags({Demand.DOORWAY, Demand.GRIP})
 OF_A_LEG: Final = frozenset({Demand.DEEP_KNEE_BEND, Demand.IMPACT})
 CLIMBED: Final = frozenset({"chair", "bench", "box"})
+LOWER = ("stairs",)
 # Who needs a high hold for their hands has one here.
 HIGH = ("table",)
 
@@ -55,18 +57,21 @@ def is_too_quick(way: Way, athlete: Athlete) -> bool:
 def is_too_bold(way: Way, athlete: Athlete) -> bool:
     """Whether the body is trusted to furniture, one leg or the toes by whoever takes care and hasn't shown it.
 
-    Or to steps with nothing to hold, by whoever isn't young and light; to a door frame by whoever mustn't fall, who
-    holds on to something wherever a hand may be free.
+    Or to steps with nothing to hold, by whoever isn't young and light; to a door frame by whoever mustn't fall.
     """
-    if way.demands & UNHELD and (athlete.is_unsteady or athlete.is_frail):
-        return True
     if not athlete.takes_care or athlete.capacity.knows(way.movement):
         return False
-    if way.demands & BOLD or (athlete.is_frail and way.demands & HANGS_BACK == HANGS_BACK):
+    if way.demands & (BOLD | RACKED) or (athlete.is_frail and way.demands & HANGS_BACK == HANGS_BACK):
         return True
     freely = way.demands & UNHELD or (way.steps and not way.needs)
     steps_freely = way.demands & QUICK_STEPS or (freely and way.demands & BALANCE)
     return bool(steps_freely) and not athlete.gates.may_pound
+
+
+def times_unheld(way: Way, athlete: Athlete) -> int:
+    """How much it counts that no hand is free to hold on: for the frail or unsteady, twice for who might fall so."""
+    once = athlete.is_frail or athlete.is_unsteady
+    return int(once) + int(athlete.may_fall and athlete.is_unsteady) if way.demands & UNHELD else 0
 
 
 def steps_onto_a_sore_leg(written: Way, athlete: Athlete) -> bool:
@@ -88,12 +93,16 @@ def is_unseen_hold(way: Way, athlete: Athlete) -> bool:
 
 
 def climbs_high(way: Way, athlete: Athlete) -> bool:
-    """Whether a high and narrow thing is stepped on by whoever would fall hard, or is careful for a condition."""
+    """Whether a high and narrow thing is stepped on by whoever would fall hard, or is careful for a condition.
+
+    Or has something to spare, and a stair.
+    """
     if way.demands & HIGH_STEP != HIGH_STEP or CLIMBED.isdisjoint(way.variant.things):
         return False
     spared = athlete.spares(way)
     minds = spared is not None and limit(spared).kind in {"condition", "state"}
-    return minds or athlete.is_unused or not athlete.gates.is_able
+    has_lower = athlete.goes_no_heavier and athlete.gear.first_of(LOWER) is not None
+    return minds or has_lower or athlete.is_unused or not athlete.gates.is_able
 
 
 def leans_low(way: Way, athlete: Athlete) -> bool:
@@ -118,7 +127,8 @@ def goes_down(way: Way, athlete: Athlete) -> bool:
 def goes_down_again(way: Way, athlete: Athlete) -> bool:
     """Whether in rounds without a rest it would be down and up again for whoever mustn't fall.
 
-    Or is old, heavy or unused to it, and mustn't hold their breath.
+    Or is of an age, and has what rules that out.
     """
-    minds = athlete.is_frail or (athlete.must_breathe and not athlete.gates.may_pound)
-    return bool(way.demands & DOWN) and minds
+    if not way.demands & DOWN:
+        return False
+    return athlete.is_frail or (athlete.gates.is_senior and bool(athlete.ruled_out & UP_AND_DOWN))

@@ -18,6 +18,7 @@ from core.scaling.careful import (
     is_unseen_hold,
     leans_low,
     steps_onto_a_sore_leg,
+    times_unheld,
 )
 from core.scaling.costs import Charge, tenths
 from core.scaling.fit import ABOUT, Fit
@@ -95,6 +96,7 @@ def _of_risks(plan: LinePlan, way: Way, athlete: Athlete) -> Iterator[Charge]:
         yield Charge("quick", plan.costs.quick)
     if climbs_high(way, athlete):
         yield Charge("high_step", plan.costs.high_step)
+    yield Charge("unheld", times_unheld(way, athlete) * plan.costs.unheld)
     yield Charge("down", _times_down(plan, way, athlete) * plan.costs.down)
     if way.steps and (athlete.is_frail or steps_onto_a_sore_leg(plan.ways[0], athlete)):
         yield Charge("stepping", plan.costs.stepping)
@@ -313,11 +315,12 @@ def _should_be_as_hard(lift: Lift) -> bool:
 def _may_be_feeble(lift: Lift) -> bool:
     """Whether less than half of what is meant is as it should be.
 
-    For an easier way of the same without a load, for whoever can't do what ordinary training asks or isn't used to it,
-    and for many of something that may be light.
+    For a carry, for an easier way of the same without a load, for whoever can't do what ordinary training asks or isn't
+    used to it, and for many of something that may be light.
     """
     work = lift.work
-    if work.way.near <= Near.VARIANT and (work.athlete.is_unused or not work.plan.loaded):
+    is_carried = work.way.movement.pattern is Pattern.CARRY
+    if work.way.near <= Near.VARIANT and (work.athlete.is_unused or is_carried or not work.plan.loaded):
         return True
     return _may_be_many_light(lift) or not (work.athlete.gates.is_able or work.plan.heavy)
 

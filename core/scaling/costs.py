@@ -74,6 +74,7 @@ class Costs(NamedTuple):
     stepping: int
     made_harder: int
     bold: int
+    unheld: int
     unseen_hold: int
     quick: int
     low_hold: int

@@ -14,6 +14,7 @@ from core.movements.values import Demand, Hold, Part, Pattern
 from core.scaling.athlete import Athlete
 from core.scaling.barriers import Barrier
 from core.scaling.breath import is_out_of_reach
+from core.scaling.careful import is_too_quick, times_unheld
 from core.scaling.fit import ABOUT, Task, fit, hopeful, is_heavy
 from core.scaling.gear import BARBELL, Load
 from core.scaling.options import cheapest
@@ -38,7 +39,8 @@ class Obstacle(NamedTuple):
 
 
 def reason_for(plan: LinePlan, option: Option, athlete: Athlete) -> Reason:
-    """The reason for the chosen option of a line."""
+    """The reason for the chosen option of a line: of what it offers as well, beside that."""
+    plan = _as_offered(plan, option)
     if option.exact and option.part == 1 and not option.build_up:
         return Reason(because=Because.TOO_LIGHT if _is_light(plan, option, athlete) else Because.AS_WRITTEN)
     because, about = obstacle_to(plan, athlete, option) or _without_obstacle(plan, option, athlete)
@@ -60,6 +62,15 @@ def reason_for(plan: LinePlan, option: Option, athlete: Athlete) -> Reason:
         next_kg=_next_kg(plan, option, athlete) if because is Because.UNTESTED else None,
         without=_without(plan, option),
     )
+
+
+def _as_offered(plan: LinePlan, option: Option) -> LinePlan:
+    """The line as if the coach had written nothing but the choice of which this is a way."""
+    if option.way is None:
+        return plan
+    offered = (one for one in plan.ways if one.near is Near.WRITTEN and one.movement is option.way.movement)
+    written = next(offered, plan.ways[0])
+    return plan if written is plan.ways[0] else plan._replace(ways=(written, *plan.ways))
 
 
 def _without(plan: LinePlan, option: Option) -> Part | None:
@@ -173,7 +184,9 @@ LOOSE = frozenset({Pattern.MOBILITY, Pattern.TRAVEL})
 def _without_obstacle(plan: LinePlan, option: Option, athlete: Athlete) -> Obstacle:
     if option.way is not None and option.part < 1 and athlete.is_sore(option.way):
         return Obstacle(Because.LIGHT_DUTY, athlete.eases_for(option.way))
-    return Obstacle(_by_itself(plan, option, athlete))
+    why, written = _by_itself(plan, option, athlete), plan.ways[0]
+    minds = why is Because.BEST_FIT and (times_unheld(written, athlete) or is_too_quick(written, athlete))
+    return Obstacle(Because.LIMIT, athlete.careful_for) if minds and athlete.careful_for else Obstacle(why)
 
 
 def _by_itself(plan: LinePlan, option: Option, athlete: Athlete) -> Because:
