@@ -48,6 +48,7 @@ MODERATE_EFFORT = 5
 # else; whoever takes care half of what goes so often, and half as much of a bag who isn't used to it
 # (estimates).
 UNSEEN_SHARE, BAG_SHARE = 1 / 2, 1 / 4
+FIRST_FILL = 2 / 3
 OVERHEAD = flags({Demand.OVERHEAD})
 
 Bound = TypeVar("Bound", int, float)
@@ -339,8 +340,17 @@ class Athlete:
         begins = self.goes_easy(way) and not self.is_trained
         counts = begins or self.light_duty or self.catalogue.implement(grip.hold.implement).improvised
         often = way.set_amount if counts and self._is_unseen(way) else None
+        cap = min(cap, self._filled_kg(way, grip))
         once = self._share_of_once(plan, way, grip) * self.sure_kg(way, often or 1.0)
         return min(cap, max(0.0, min(once, self._light_kg(plan, way)) / grip.per_kg))
+
+    def _filled_kg(self, way: Way, grip: Grip) -> float:
+        """How full whoever is new fills a bag for what they never showed: not to the brim on the first days."""
+        if not self.is_new or self.capacity.knows(way.movement):
+            return inf
+        loads = self.gear.loads(*grip.held)
+        brim = self.catalogue.implement(grip.hold.implement).improvised and loads
+        return FIRST_FILL * loads[0].value if brim else inf
 
     def _share_of_once(self, plan: LinePlan, way: Way, grip: Grip) -> float:
         """How much of what goes once they lift at most: less of what nobody saw go overhead."""

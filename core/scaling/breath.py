@@ -2,6 +2,7 @@
 
 from math import log
 
+from core.movements.values import Pattern
 from core.scaling.athlete import Athlete
 from core.scaling.ways import LinePlan, Near, Way
 
@@ -32,7 +33,8 @@ def lost_breath(plan: LinePlan, way: Way, athlete: Athlete) -> float:
 
 def is_make_believe(plan: LinePlan, way: Way, athlete: Athlete) -> bool:
     """Whether it only looks like work to somebody able: nothing resists, or it takes less than half the breath."""
-    if way.near is Near.WRITTEN or athlete.goes_easy(way) or not athlete.gates.is_able:
+    goes_easily = plan.easy and way.movement.pattern is Pattern.TRAVEL
+    if goes_easily or way.near is Near.WRITTEN or athlete.goes_easy(way) or not athlete.gates.is_able:
         return False
     if athlete.sits:
         return way.variant.make_believe

@@ -52,8 +52,8 @@ class Section(NamedTuple):
 class Meeting(NamedTuple):
     """What it costs that neighbours repeat a movement, or need another thing in the hands.
 
-    `heaps`: that two lines of a section train the same part, which one of them isn't for, and again if by the same
-    movement; `strains`: that they meet in a joint; `parted`: that one movement is asked for in both, and done as two,
+    `heaps`: that two lines of a section are done as one movement, and again if one of them isn't for the part that
+    both train; `strains`: that they meet in a joint; `parted`: that one movement is asked for in both, and done as two,
     or the same line in two ways.
     """
 
@@ -75,10 +75,10 @@ class Meeting(NamedTuple):
         if _ask_for_one(one, other):
             is_parted = one.kind != other.kind or (one.line == other.line and one.done != other.done)
             return self.parted * is_parted + self.strains * strained
-        if not (one.adds or other.adds):
-            return self.strains * strained
-        same_part = one.part is not None and one.part == other.part
         same_movement = one.kind is not None and one.kind == other.kind
+        if not (one.adds or other.adds):
+            return self.heaps * same_movement + self.strains * strained
+        same_part = one.part is not None and one.part == other.part
         return self.heaps * (same_part + same_movement) + self.strains * strained
 
 

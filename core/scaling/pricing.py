@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 from math import inf
 from typing import NamedTuple
 
+from core.movements.values import Demand
 from core.scaling.athlete import NOTHING, Athlete
 from core.scaling.careful import is_for_speed
 from core.scaling.charging import chooses_its_load, of_amount, of_effort, of_load, of_the_day
@@ -177,7 +178,8 @@ def _of_a_band(work: Work) -> float:
         return 1.0
     if work.plan.heavy:
         return max(1.0, MOST_LIGHT / amount)
-    more = not work.plan.loaded and work.way.near > Near.VARIANT
+    rests = work.plan.pulls and not work.plan.breathless
+    more = (rests or not work.plan.loaded) and work.way.near > Near.VARIANT
     return round(amount * min(work.plan.most_more, longest_of(work))) / amount if more else 1.0
 
 
@@ -333,11 +335,13 @@ def _has_its_kilos(lift: Lift) -> bool:
 def _of_a_light_set(lift: Lift, task: Task, whole: Fit, amount: float) -> float:
     """Eight to fifteen hard ones, or as many as are hard of what is hard by itself; of jumps a few, fresh.
 
-    Ten are enough for whoever isn't used to it.
+    Ten are enough for whoever isn't used to it, and overhead eight for whoever drives with their shoulders.
     """
     way = lift.work.way
     hard = round(min(HARD_SET, share_at_once(lift.work.athlete)) * likely(whole) / task.set_amount * amount)
-    most = MOST_FRESH if is_for_speed(way) else SOME_EASY if lift.work.athlete.is_unused else MOST_LIGHT
+    overhead = lift.work.athlete.sits and Demand.OVERHEAD in way.variant.demands
+    few = SOME_EASY if lift.work.athlete.is_unused else FEWEST_LIGHT if overhead else MOST_LIGHT
+    most = MOST_FRESH if is_for_speed(way) else few
     return min(max(hard, 1), most, most_shown(lift.work), most_new(lift.work, whole)) / amount
 
 

@@ -64,3 +64,9 @@ def test_what_is_told_why_is_what_the_version_holds():
         given = [line for _, line in made.spots if line.variant]
         labels = [known.variant(f"{line.movement}/{line.variant}")[1].label for line in given]
         assert [one.chosen.what.split(",")[0] for one in told] == [one.split(",")[0] for one in labels]
+
+
+def test_no_stand_in_is_the_same_movement_as_another_line_of_the_round():
+    who = athlete(experience="some", limits=("knee",), birth_year=1985, owns=["chair", "table"])
+    made = lines("2 rounds, not for time\n8 bird dogs per side\n8 dead bugs per side\n30 s plank", who)
+    assert len({line.movement for line in made}) == len(made)
