@@ -79,13 +79,14 @@ def _less(said: Told, rounds: Sequence[Number]) -> int:
 
 
 def _in_turn(said: Told, block: Block) -> ReadScore | None:
-    """`finished my 8th round and got 12 into the next`."""
-    turn = next((one for one in said.of("turn") if re.search(r"r(?:oun)?d", one.text)), None)
+    """`finished my 8th round and got 12 into the next`, `finished 6, got 4 squats into the 7th`."""
+    turn = next((one for one in said.of("turn") if _is_a_round(one, said)), None)
     if turn is None or said.of("rounds"):
         return None
     done = _FINISHED.search(said.words[: turn.start])
     later = [one for one in said.of("bare", "reps") if one.start >= turn.end]
-    earlier = [one for one in said.of("bare", "reps") if one.end <= turn.start]
+    before = [one for one in said.of("bare", "reps") if one.end <= turn.start]
+    earlier = [one for one in before if one.value != turn.value - 1] or before
     more = _more(turn, later, said, block)
     if isinstance(more, ReadScore):
         return more
@@ -100,6 +101,10 @@ def _in_turn(said: Told, block: Block) -> ReadScore | None:
         )
     score = rounds_score(turn.whole - (0 if done else 1), reps, block)
     return beyond_round(score, block) or sure(score)
+
+
+def _is_a_round(turn: Number, said: Told) -> bool:
+    return re.search(r"r(?:oun)?d", turn.text) is not None or bool(_WITHIN.search(said.words[: turn.start]))
 
 
 _WITHIN: Final = re.compile(r"\b(?:in|into|on|of|through|during)\W+(?:the |my )?$")

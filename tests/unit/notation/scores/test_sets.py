@@ -149,3 +149,18 @@ def test_a_load_with_a_mark_that_it_failed_is_left_out(words):
 def test_the_lowest_of_several_is_read_where_it_counts():
     read = read_score("12 was the lowest", session("8 x 20 s air squats, 10 s rest\nScore: lowest"))
     assert (read.sure, read.score.value if read.score else None) == (True, 12)
+
+
+@pytest.mark.parametrize(
+    ("words", "told"),
+    [
+        ("finished 6, got 4 squats into the 7th", "6 rounds + 12"),
+        ("was 5 burpees into my 7th", "6 rounds + 5"),
+        ("got into the 7th", "6 rounds"),
+    ],
+)
+def test_the_round_that_was_begun_needs_no_word_for_a_round(words, told):
+    read = read_score(words, session("AMRAP 10\n8 burpees\n10 air squats\n12 sit-ups"))
+    assert read.sure
+    assert read.score is not None
+    assert read.score.in_words() == told
