@@ -56,12 +56,12 @@ async def as_counts(visit: Visit, profile: Profile, person_id: int, record: Sess
 async def with_spared(
     visit: Visit, profile: Profile, person_id: int, record: SessionRecord, day: date
 ) -> Profile:
-    """With what their coach wants left out of all their lines; nothing is taken as told of whoever told nothing."""
+    """With what their coach wants left out of all their lines."""
     standing = await visit.uow.orders.standing(record.group_id, person_id, record.id, day)
     spared = [name for one in standing if (name := spared_in(one.movement))]
-    if profile.limits is None or not spared:
+    if not spared:
         return profile
-    return profile.model_copy(update={"limits": tuple(dict.fromkeys((*profile.limits, *spared)))})
+    return profile.model_copy(update={"limits": tuple(dict.fromkeys((*(profile.limits or ()), *spared)))})
 
 
 def spared_as(limit: str) -> str:

@@ -68,7 +68,8 @@ async def my_version(
     asked = await ask_of_break(visit, record, today, await today_of(visit, record))
     if asked is not None:
         return asked
-    question = still_to_ask(visit, record, today)
+    # What a coach leaves out is no answer of theirs.
+    question = still_to_ask(visit, record, today.model_copy(update={"limits": profile.limits}))
     if question is not None:
         return await ask(visit, question, today, record.id, understood)
     return await show(visit, record, today, understood, changed)

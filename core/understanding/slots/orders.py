@@ -225,7 +225,8 @@ def _way(stretch: Stretch, named: Named) -> str | None:
 def _done_a_way(stretch: Stretch) -> dict[str, Any]:
     """`Tam should do his push-ups on a bench`: the same, in the way that is told."""
     named = _movements(stretch)
-    is_given = says(stretch, "gives") or _is_listed(stretch)
+    is_for_them = stretch.words[-2:-1] == ("for",)
+    is_given = says(stretch, "gives") or _is_listed(stretch) or is_for_them
     way = _way(stretch, named[0]) if len(named) == 1 and is_given else None
     return (
         {"step": "other", "movement": named[0].movement, "to": named[0].movement, "way": way} if way else {}

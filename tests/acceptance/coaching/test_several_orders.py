@@ -141,3 +141,11 @@ async def test_who_is_off_till_a_day_is_away(crew, ilse):
 async def test_rounds_for_one_are_said_to_be_everybodys(crew, ilse):
     await crew.coach.says("and 2 rounds not 3 for ilse")
     await crew.coach.hears("Rounds are the same for everybody")
+
+
+async def test_what_a_coach_leaves_out_counts_before_the_athlete_told_anything(crew):
+    await crew.has("Bo")
+    await crew.gets("3 rounds for time\n10 squat jumps\n10 sit-ups")
+    await crew.coach.says("no jumping for bo")
+    await crew.coach.hears("only: no jumping.")
+    assert "no jump" in (await crew.coach.hears("Bo, as I'd do it")).text

@@ -59,7 +59,8 @@ def ordered(said: Ordered) -> Worded:
     text = (
         fill("<b>{name}</b>, {when}: {what}.", name=said.athlete, when=lasting(said), what=what)
         if said.lasts
-        else fill("Done for <b>{name}</b>, in {title} only.", name=said.athlete, title=titled(said))
+        else fill("Done for <b>{name}</b>, in {title} only", name=said.athlete, title=titled(said))
+        + (fill(": {what}.", what=what) if said.limit else ".")
     )
     if said.so_already and not said.lasts:
         text = fill(
