@@ -19,8 +19,11 @@ def improvised(session: Session, profile: Profile, catalogue: Catalogue) -> Impr
     """
     if any(catalogue.implement(one.implement).kind == "held" for one in profile.equipment or ()):
         return None
-    lines = (line for block in session.blocks for line in (*block.buy_in, *block.lines, *block.cash_out))
-    fitting = (line for line in lines if line.loads_kg and _takes_a_bag(catalogue.movement(line.movement)))
+    fitting = (
+        line
+        for line in session.every_line
+        if line.loads_kg and _takes_a_bag(catalogue.movement(line.movement))
+    )
     line = next(fitting, None)
     return None if line is None else Improvised(movement=line.movement, load_kg=_load(line, profile))
 

@@ -116,8 +116,7 @@ def _plan(
 
 def _trained_by(session: Session, catalogue: Catalogue) -> frozenset[Trained]:
     """What the lines of a session are for."""
-    lines = (line for block in session.blocks for line in (*block.buy_in, *block.lines, *block.cash_out))
-    movements = ((catalogue.movement(line.movement), line.variant) for line in lines)
+    movements = ((catalogue.movement(line.movement), line.variant) for line in session.every_line)
     return frozenset(movement.main_of(movement.meant(variant)) for movement, variant in movements)
 
 

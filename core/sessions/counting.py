@@ -9,7 +9,7 @@ COUNTED = {AmountUnit.REPS, AmountUnit.KCAL}
 
 def is_in_kcal(block: Block) -> bool:
     """Whether a number told of it can only be calories."""
-    return all(line.unit is AmountUnit.KCAL for line in (*block.buy_in, *block.lines, *block.cash_out))
+    return all(line.unit is AmountUnit.KCAL for line in block.every_line)
 
 
 def is_held_so_long(block: Block) -> bool:

@@ -163,11 +163,21 @@ class Block(Value):
     notes: Text | None = None
     partial: bool = False
 
+    @property
+    def every_line(self) -> Lines:
+        """In the order in which they are done."""
+        return (*self.buy_in, *self.lines, *self.cash_out)
+
 
 class Session(Value):
     title: Text | None = None
     date: dt.date | None = None  # a field named like its type would shadow it
     blocks: Annotated[tuple[Block, ...], Field(max_length=MOST_BLOCKS)]
+
+    @property
+    def every_line(self) -> Lines:
+        """Those of all blocks, in the order in which they are done."""
+        return tuple(line for block in self.blocks for line in block.every_line)
 
     @property
     def places(self) -> tuple[int | None, ...]:

@@ -10,7 +10,6 @@ from core.desk.sessions.meant import in_hand, of_day
 from core.desk.visit import Visit
 from core.notation.calendar.moments import find_days
 from core.notation.coaching.easing import monday_of, read_span
-from core.sessions.values import Line
 from core.store.records import Group, SessionRecord
 from core.understanding.acts import Order
 
@@ -58,9 +57,4 @@ async def session_with(visit: Visit, order: Order, group: Group) -> SessionRecor
 
 
 def is_written(record: SessionRecord, movement: str | None) -> bool:
-    return movement is None or any(line.movement == movement for line in lines_of(record))
-
-
-def lines_of(record: SessionRecord) -> list[Line]:
-    blocks = record.session.blocks
-    return [line for block in blocks for line in (*block.buy_in, *block.lines, *block.cash_out)]
+    return movement is None or any(line.movement == movement for line in record.session.every_line)

@@ -12,7 +12,7 @@ from core.desk.access import admitted
 from core.desk.coached import athlete_in
 from core.desk.coaching.absence import AWAY, count_in_again, leave_out
 from core.desk.coaching.commands import CallWeekEasy, HoldAthlete, TakeOrdersBack
-from core.desk.coaching.holds import WEEKS, Holds, for_which, is_written, last_day, lines_of, session_with
+from core.desk.coaching.holds import WEEKS, Holds, for_which, is_written, last_day, session_with
 from core.desk.coaching.overseeing import card_of, pin_for, try_on
 from core.desk.coaching.says import NothingToLookAt, Ordered, OrderNotDone, OrdersGone, WhyNot
 from core.desk.coaching.sparing import spare
@@ -165,7 +165,7 @@ def as_written_there(order: Order, shown: SessionRecord) -> Order:
     """`No rows`, where bent-over rows are all the rows that stand there: these are meant."""
     if order.movement is None or is_written(shown, order.movement):
         return order
-    written = {line.movement for line in lines_of(shown)}
+    written = {line.movement for line in shown.session.every_line}
     called = [one for one in written if one.split()[-1] == order.movement.split()[-1]]
     if len(called) != 1:
         return order

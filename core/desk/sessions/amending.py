@@ -85,7 +85,7 @@ async def is_alone(visit: Visit, record: SessionRecord, groups: list[Group]) -> 
 def by_minute(wish: str, session: Session) -> str:
     """`In minute 3 do hollow holds`, said of the line that has its turn then; other words as they are."""
     found = _IN_MINUTE.match(wish)
-    lines = lines_of(session)
+    lines = session.every_line
     if found is None or not 1 <= int(found["n"]) <= len(lines):
         return wish
     return f"swap {lines[int(found['n']) - 1].movement} for {found['what']}"
@@ -99,7 +99,7 @@ async def not_of_day(visit: Visit, text: str) -> Outcome | None:
 def is_one_line(text: str) -> bool:
     """One thing to do and not how: `in minute 3 do hollow holds` is rather said of the draft in hand."""
     read = None if "\n" in text.strip() else read_session(text, catalogue())
-    return bool(read and read.session and not read.format_known and len(lines_of(read.session)) == 1)
+    return bool(read and read.session and not read.format_known and len(read.session.every_line) == 1)
 
 
 async def carried_out(visit: Visit, record: SessionRecord, wish: str, found: Changed) -> Outcome:
@@ -210,7 +210,7 @@ def carried_in(before: Session, after: Session, wish: str, units: MassUnit) -> A
     """The line with another movement whose amount the coach didn't name and that had to be worked out."""
     if re.search(r"[0-9]|\bmax\b", wish):
         return None
-    was_lines, now_lines = lines_of(before), lines_of(after)
+    was_lines, now_lines = before.every_line, after.every_line
     if len(was_lines) != len(now_lines):
         return None  # something was put in or left out; nothing stands for another
     pairs = zip(was_lines, now_lines, strict=True)
@@ -223,10 +223,6 @@ def carried_in(before: Session, after: Session, wish: str, units: MassUnit) -> A
     bare = now.model_copy(update={"amount": None, "amount_to": None, "second_amount": None})
     words, instead, name = (write_line(one, units, catalogue()) for one in (was, now, bare))
     return AmountCarried(was=words, now=instead, name=name)
-
-
-def lines_of(session: Session) -> list[Line]:
-    return [line for block in session.blocks for line in (*block.buy_in, *block.lines, *block.cash_out)]
 
 
 async def newest(visit: Visit, groups: list[Group]) -> SessionRecord | None:

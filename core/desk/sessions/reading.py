@@ -102,10 +102,7 @@ def is_lone_main(session: Session) -> bool:
 def what_counts(session: Session) -> tuple[tuple[str, str], ...]:
     """Each movement of the session once, with what counts as one of it."""
     written = dict.fromkeys(
-        (line.movement, line.variant)
-        for block in session.blocks
-        if block.scored
-        for line in (*block.buy_in, *block.lines, *block.cash_out)
+        (line.movement, line.variant) for block in session.blocks if block.scored for line in block.every_line
     )
     return tuple((movement, standard_of(movement, variant)) for movement, variant in written)
 

@@ -88,7 +88,7 @@ def _of_score(score: Score, block: Block) -> Iterator[float]:
 
 @lru_cache(_BLOCKS)
 def _of_block(block: Block) -> frozenset[float]:
-    lines = (*block.buy_in, *block.lines, *block.cash_out)
+    lines = block.every_line
     told = (
         block.rounds,
         block.minutes,

@@ -257,7 +257,7 @@ _FOREIGN: Final[dict[Way, frozenset[str]]] = {
 
 def _is_foreign(said: Told, score: Score, block: Block) -> bool:
     way = way_of(block)
-    own = {str(line.unit) for line in (*block.buy_in, *block.lines, *block.cash_out)}
+    own = {str(line.unit) for line in block.every_line}
     foreign = (
         _FOREIGN.get(way, frozenset())
         - ({"cal"} if "kcal" in own else set())

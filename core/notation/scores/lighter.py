@@ -121,7 +121,7 @@ def _is_fewer(one: Number, said: Told, block: Block) -> bool:
 
 def _is_easier(said: Told, block: Block) -> bool:
     """Whether a way is named that is easier than one of the block's, or a thing that none of them needs."""
-    lines = (*block.buy_in, *block.lines, *block.cash_out)
+    lines = block.every_line
     clauses = [one for one in _CLAUSE.split(said.words) if not _NOT_OF_THE_WORK.search(one)]
     pieces = [_WORD.findall(piece) for one in clauses for piece in _PIECE.split(one)]
     lifts = way_of(block) is Way.LOAD  # what is held there shows in its weight

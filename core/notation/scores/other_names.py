@@ -20,7 +20,7 @@ _WORD: Final = re.compile(r"[a-z][a-z'-]+")
 
 def names_another(words: str, block: Block) -> bool:
     """`words` in lower case; a movement that shares a word with one of the block is that one."""
-    held = {line.movement for line in (*block.buy_in, *block.lines, *block.cash_out)}
+    held = {line.movement for line in block.every_line}
     theirs = {key(word) for movement in held for word in _WORD.findall(movement)}
     said = _WORD.findall(words)
     for size in range(_LONGEST_NAME, 0, -1):
