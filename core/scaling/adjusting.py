@@ -14,8 +14,8 @@ from operator import attrgetter
 from typing import NamedTuple
 
 from core.athletes.values import Profile
-from core.measures import AmountUnit
 from core.movements.lookup import Catalogue
+from core.scaling.amounts import ROUND_TO
 from core.scaling.athlete import Athlete
 from core.scaling.called_for import leading_to
 from core.scaling.fit import ABOUT
@@ -36,8 +36,6 @@ FELT = 0.9
 LESS = 0.75
 # Something else asks about the same: within this many log units (estimate).
 ABOUT_THE_SAME = 0.25
-
-STEPS_OF = {AmountUnit.SECONDS: 5, AmountUnit.METRES: 10}
 
 Cost = Callable[[Option], float]
 
@@ -252,7 +250,7 @@ def _at(line: _Line, change: Callable[[float, int], float]) -> Option | None:
     assert way is not None
     if not way.amount:
         return None
-    step = STEPS_OF.get(way.unit, 1)
+    step = ROUND_TO.get(way.unit, 1)
     amount = min(way.amount, change(round(way.amount * line.now.part, 6), step))
     share = amount / way.amount
     if share == line.now.part:

@@ -12,6 +12,7 @@ from core.store.files import Files
 from core.store.policy import PATIENCE, PRIORITIES, goes_anew, may_go_again
 from core.store.records import (
     CARRYING,
+    GIVEN_UP,
     ChatKind,
     Letter,
     LetterState,
@@ -22,7 +23,7 @@ from core.store.records import (
     Settlement,
 )
 from core.store.repository import Repository
-from core.store.settling import GIVEN_UP, SEND, adoption, attempt_end, becomes, renews, settlement
+from core.store.settling import SEND, adoption, attempt_end, becomes, renews, settlement
 
 _outbox, _chat, _attempt = tables.outbox, tables.chat, tables.attempt
 _ahead = _outbox.alias("ahead")

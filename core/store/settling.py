@@ -9,7 +9,6 @@ from sqlalchemy import RowMapping
 from core.store.policy import goes_anew, is_given_up, may_go_again
 from core.store.records import LetterState, Outcome, Purpose, Settled
 
-GIVEN_UP: Final = (LetterState.REFUSED, LetterState.UNKNOWN)
 _ENDS = {
     Outcome.SENT: LetterState.SENT,
     Outcome.REFUSED: LetterState.REFUSED,

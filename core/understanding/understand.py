@@ -50,7 +50,7 @@ _LONGEST_STRETCH, _SHORT_STRETCH, _MANY_PIECES = 6, 2, 8
 _TRIED: Final = 4
 _NOTHING_FITS: Final = 0.02
 # Said beside the matter: left out where there is a matter.
-_BESIDE: Final = frozenset({"small_talk", "greeting", "thanks"})
+BESIDE: Final = frozenset({"small_talk", "greeting", "thanks"})
 # An act says nothing beside any of these.
 _BY_OTHERS: Final[Mapping[str, frozenset[str]]] = {
     "has_nothing": frozenset({"has", "got", "lost", "elsewhere"}),
@@ -129,7 +129,7 @@ def understand(message: Message, context: Context | None = None) -> Understood:
 
 def _only_asks(chosen: Sequence[Chosen]) -> bool:
     """Whether nothing of it is told, a hello apart."""
-    matter = [one for one in chosen if not one.is_aside and one.name not in _BESIDE] or chosen
+    matter = [one for one in chosen if not one.is_aside and one.name not in BESIDE] or chosen
     return bool(matter) and all(one.mood != "told" for one in matter)
 
 
@@ -207,7 +207,7 @@ def _claims(inner: Sequence[Chosen], name: str) -> float:
         for one in inner
         if one.acts
         and one.name not in {name, "small_talk"}
-        and one.chance >= (_PLAIN if one.name in _BESIDE else TAKEN)
+        and one.chance >= (_PLAIN if one.name in BESIDE else TAKEN)
     )
     return _CLAIM * sum(claims)
 
@@ -250,7 +250,7 @@ def _choose(
         if len(fitting) > 1 and -log(max(chance, _NOTHING_FITS)) > min(one.cost for one in fitting):
             continue
         acts = fill(name, stretch)
-        if name in _BESIDE and how != "told":
+        if name in BESIDE and how != "told":
             continue  # `hi, is it ok` asks, whatever stands in front
         if acts and not tells(name, how):
             supposed = supposed or (acts if chance >= TAKEN else ())
@@ -307,16 +307,16 @@ def _consistent(taken: Sequence[Chosen], context: Context) -> list[Chosen]:
     names = {one.name for one in taken}
     left = [one for one in taken if not _BY_OTHERS.get(one.name, frozenset()) & names]
     if context.question in {"consent", "screening"}:
-        left = [one for one in left if one.name not in _ANSWERS or names <= _ANSWERS | _BESIDE]
-    elif not names <= _ANSWERS | _BESIDE:
+        left = [one for one in left if one.name not in _ANSWERS or names <= _ANSWERS | BESIDE]
+    elif not names <= _ANSWERS | BESIDE:
         left = [one for one in left if one.name not in _ANSWERS]
     return [one for one in left if one.name != "small_talk" or len(left) == 1]
 
 
 def _between(doubtful: Sequence[Chosen]) -> tuple[str, ...]:
     """The two acts that one question would settle; none where nothing is near."""
-    near = [one for one in doubtful if one.chance >= GUESSED and one.name not in _BESIDE]
+    near = [one for one in doubtful if one.chance >= GUESSED and one.name not in BESIDE]
     if not near:
         return ()
     likeliest = max(near, key=lambda one: one.chance)
-    return tuple(name for name in (likeliest.name, likeliest.other) if name and name not in _BESIDE)
+    return tuple(name for name in (likeliest.name, likeliest.other) if name and name not in BESIDE)

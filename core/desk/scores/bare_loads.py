@@ -13,6 +13,7 @@ from core.desk.profile.weighing import keep_mass
 from core.desk.scores.claims import Claim
 from core.desk.scores.says import AskWhatWeighs
 from core.desk.scores.taking import claim_score
+from core.desk.talk.asked import ASKED_FOR_VERSIONS
 from core.desk.versions.answers import ask_again, units_typed
 from core.desk.versions.version import my_version
 from core.desk.visit import Visit
@@ -22,7 +23,6 @@ from core.notation.text import plain
 from core.scaling.values import Ask
 from core.store.records import SessionRecord
 
-ASKED_FOR_VERSIONS: Final = frozenset(map(str, Ask))
 SETTING_UP: Final = ENTRY | ASKED_FOR_VERSIONS | {"weight"}
 _BARE: Final = re.compile(
     r"^\W*(?:(?:it'?s|its|is|i|have|got|about|around|ca|only|just|my|me|am|i'?m)\W+)*(?P<load>[0-9]{1,3}(?:[.,][0-9]+)?)\s?"

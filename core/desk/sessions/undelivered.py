@@ -10,19 +10,17 @@ from core.desk.errors import AlreadyDone, UnknownThing
 from core.desk.joining.says import SendingAgain, Undelivered
 from core.desk.outcome import Outcome, Say
 from core.desk.visit import Visit
-from core.store.records import Chat, Group, GroupState, Letter, LetterState, Role
+from core.store.records import GIVEN_UP, Chat, Group, GroupState, Letter, Role
 from core.store.unit import Unit
 
 UNDELIVERED: Final = "undelivered"
-
-_NOT_THERE = (LetterState.REFUSED, LetterState.UNKNOWN)
 
 
 async def undelivered_due(uow: Unit, now: datetime, refs: Mapping[str, Any]) -> Outcome:  # noqa: ARG001
     """A post never reached its group: its author is told; of anything else for the group, every coach."""
     letter = await uow.outbox.get(refs["letter"])
     group = await uow.groups.by_chat(letter.chat_id) if letter else None
-    if letter is None or group is None or letter.state not in _NOT_THERE:
+    if letter is None or group is None or letter.state not in GIVEN_UP:
         return Outcome()
     chat = await uow.chats.get(letter.chat_id)
     session = letter.refs.get("session")
@@ -57,7 +55,7 @@ async def send_again(visit: Visit, command: SendAgain) -> Outcome:
     group = await visit.uow.groups.by_chat(letter.chat_id)
     if group is None:
         raise UnknownThing
-    if letter.state not in _NOT_THERE:
+    if letter.state not in GIVEN_UP:
         raise AlreadyDone
     await visit.uow.undelivered.replay([letter.id])
     return visit.told(SendingAgain(group=group.title)) + Outcome(settles=True)

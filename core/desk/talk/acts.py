@@ -20,6 +20,7 @@ from core.desk.talk import acts_told as tells
 from core.desk.talk import acts_wished as wishes
 from core.desk.talk.asked import (
     ANSWERED_BY,
+    ASKED_FOR_VERSIONS,
     AT_ANY_TIME,
     BEFORE_ENTRY,
     HELD_ALL_THE_SAME,
@@ -36,7 +37,7 @@ from core.desk.talk.own_lines import swap
 from core.desk.talk.says import HowItIsDone, NothingWaits
 from core.desk.talk.scene import Scene, scene_of
 from core.desk.talk.together import as_one
-from core.desk.talk.understood import BESIDE, as_opened, in_own_words, matter, understood
+from core.desk.talk.understood import as_opened, in_own_words, matter, understood
 from core.desk.versions.answers import ask_again, tell_answer
 from core.desk.versions.version import my_version
 from core.desk.visit import Visit
@@ -48,6 +49,7 @@ from core.notation.talk.yes_no import calls_it_off, says_it_is_so
 from core.scaling.values import Ask
 from core.store.records import OpenQuestion
 from core.understanding import acts as a
+from core.understanding.understand import BESIDE
 from core.understanding.values import Understood
 
 UseCase = Callable[[Visit, Any, Scene], Awaitable[Outcome | None]]
@@ -356,7 +358,6 @@ async def gone_on(visit: Visit, question: OpenQuestion | None, acts: Sequence[a.
     return await ask_again(visit, question.refs, "")
 
 
-ASKED_FOR_VERSIONS: Final = frozenset(map(str, Ask))
 BESIDE_THE_PROFILE: Final = frozenset({"weighs", "can", "has_minutes"})
 
 

@@ -173,7 +173,7 @@ def asked_in(question: OpenQuestion) -> AnyAsked:
 KINDS: Final = frozenset(
     str(kind) for cls in get_args(AnyAsked) for kind in get_args(cls.model_fields["kind"].annotation)
 )
-_PROFILE: Final = frozenset(map(str, Ask))
+ASKED_FOR_VERSIONS: Final = frozenset(map(str, Ask))
 _HEALTH: Final = frozenset({"consent", "screening", "pain", "coach", "limits"})
 
 # Of several things told at once these answers are taken beside the rest.
@@ -188,8 +188,8 @@ KEPT_BY: Final[Mapping[Topic, frozenset[str]]] = {
     "pain": _HEALTH,
     "condition": _HEALTH,
     "side": _HEALTH | {"score", "pair"},
-    "weight": KINDS - (_PROFILE - {"body_mass"}),
-    "ability": KINDS - _PROFILE,
+    "weight": KINDS - (ASKED_FOR_VERSIONS - {"body_mass"}),
+    "ability": KINDS - ASKED_FOR_VERSIONS,
     "elsewhere": frozenset({"consent", "screening", "coach", "score", "class"}),
     "correction": KINDS - {"pain", "score", "consent", "screening"},
     "effort": KINDS,
@@ -200,7 +200,7 @@ KEPT_BY: Final[Mapping[Topic, frozenset[str]]] = {
     "several": KINDS - TAKEN_BESIDE,
     "any_time": frozenset({"coach", "fault", "who", "which"}),
     "thanks": frozenset({"coach", "who", "which"}),
-    "minutes": KINDS - _PROFILE - {"weight", "pain"},
+    "minutes": KINDS - ASKED_FOR_VERSIONS - {"weight", "pain"},
 }
 _NO_OR_YES: Final = frozenset({"agrees", "declines", "skips"})
 _HOW_IT_WENT: Final = frozenset(

@@ -10,13 +10,11 @@ from core.desk.visit import Visit
 from core.sessions.values import Session
 from core.store.records import OpenQuestion
 from core.understanding.acts import Announce, AnyAct, Scored
-from core.understanding.understand import understand
+from core.understanding.understand import BESIDE, understand
 from core.understanding.values import Context, Message, Understood
 from core.understanding.values import OpenQuestion as Question
 
 _AT_ONCE = Lock()
-# Said beside any matter: nothing is done about it.
-BESIDE = frozenset({"small_talk", "greeting", "thanks"})
 # What an open question of the desk asks for, in the words of understanding.
 ASKED: Final[Mapping[str, Question]] = {
     "equipment": "equipment",

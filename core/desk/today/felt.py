@@ -10,7 +10,6 @@ from core.desk.commands import AllTold, RateEffort, TellHurt
 from core.desk.outcome import Outcome
 from core.desk.scores.scoreboard import parts_left, scored_blocks
 from core.desk.talk.asked import keeps
-from core.desk.talk.understood import BESIDE
 from core.desk.today.pain import joints
 from core.desk.today.reports import all_told, effort_key, rate_effort, take_up_pain, tell_hurt
 from core.desk.today.says import AskEffort
@@ -25,7 +24,7 @@ from core.notation.talk.yes_no import calls_it_off, says_it_is_so
 from core.scores.values import Hurt
 from core.store.records import SessionRecord
 from core.understanding.acts import Effort
-from core.understanding.understand import understand
+from core.understanding.understand import BESIDE, understand
 from core.understanding.values import Context, Message
 
 

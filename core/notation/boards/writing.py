@@ -9,6 +9,7 @@ from typing import NamedTuple
 
 from core.measures import AmountUnit, MassUnit, from_kg
 from core.movements.lookup import Catalogue, catalogue
+from core.notation.boards.formats import UNSCORED
 from core.notation.lines.bare_numbers import AMBIGUOUS_ROW
 from core.notation.lines.naming import HELD
 from core.notation.quantities import MINUTE_S, in_unit
@@ -27,7 +28,6 @@ _TIMED = {Format.FOR_TIME, Format.TIME_TRIAL, Format.HOLD}
 _OPEN = {Format.SETS, Format.INTERVALS}
 # Done once, so that their rest comes behind them.
 _ONCE = {Format.AMRAP, Format.MAX_REPS, Format.MAX_LOAD, Format.TIME_TRIAL}
-_UNSCORED = {BlockKind.WARM_UP, BlockKind.COOL_DOWN, BlockKind.SKILL}
 
 
 class BoardRow(NamedTuple):
@@ -74,7 +74,7 @@ def _block(block: Block, place: int | None, unit: MassUnit, names: Catalogue) ->
 def _is_held_in_sets(block: Block) -> bool:
     """`3 x 1 min plank` says all of it; nothing is held for as long as possible."""
     more = block.scheme or block.minutes or block.every_s or block.work_s or len(block.lines) > 1
-    if not is_held_so_long(block) or not block.rounds or more or block.kind in _UNSCORED:
+    if not is_held_so_long(block) or not block.rounds or more or block.kind in UNSCORED:
         return False
     (line,) = block.lines
     return line.unit is AmountUnit.SECONDS and line.station is None
@@ -165,7 +165,7 @@ def _rules(block: Block) -> Iterator[str]:
         yield f"Aim: {_aim(block.aim, block.format)}"
     if block.effort:
         yield _effort(block.effort)
-    usual = block.format is not Format.QUALITY and block.kind not in _UNSCORED
+    usual = block.format is not Format.QUALITY and block.kind not in UNSCORED
     if block.scored is not usual:
         yield "For score" if block.scored else "Not for score"
 

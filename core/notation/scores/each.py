@@ -24,6 +24,7 @@ _FEWER: Final = re.compile(STOPPED.pattern + r"|\b(?:only|just|dropped|cut|short
 _EITHER: Final = re.compile(
     r"\b(?:strict|kipp\w*|swinging|assisted|ugly|broken|negatives?|jumping|knees|banded|with (?:the )?band)\b|\bor\b"
 )
+BOTH_SIDES: Final = re.compile(r"\b(?:l|left)\b.*\b(?:r|right)\b|\b(?:r|right)\b.*\b(?:l|left)\b")
 TOO_SHORT_S: Final = 15
 # A lone number that small may be of one of them (estimate).
 _LEAST_OF_EACH: Final = 4

@@ -13,7 +13,7 @@ from core.notation.scores.choosing.candidates import Heard, Reading
 from core.notation.scores.choosing.checking import is_alike, opinion
 from core.notation.scores.done import read_done
 from core.notation.scores.each import read_counts
-from core.notation.scores.lighter import is_lighter
+from core.notation.scores.lighter import OF_LOADS, is_lighter
 from core.notation.scores.lines_told import first_named
 from core.notation.scores.loads import heaviest, read_load
 from core.notation.scores.minutes import read_minutes
@@ -54,8 +54,6 @@ READERS: Final[dict[Way, Reader]] = {
 }
 _STOPPED_EARLY: Final = re.compile(r"\b(?:had to|i) (?:stop|quit)(?:ped)?\b|\bgave up\b")
 _FRAMES: Final = says("frames")
-# In these a weight is told beside the score, never as it.
-_OF_LOADS: Final = frozenset({Way.LOAD, Way.DONE})
 _BELOW_ZERO: Final = re.compile(r"^\s*-[0-9]|(?<=[\s:])-[0-9]")
 _ASKS: Final = says("asks")
 # These say that the number isn't all of it.
@@ -189,7 +187,7 @@ def _with_all(score: Score, beside: _Beside) -> Score:
     said, block, more = beside.said, beside.block, dict[str, Any]()
     if score.unit == AmountUnit.REPS and is_in_kcal(block):
         more["unit"] = AmountUnit.KCAL
-    if way_of(block) not in _OF_LOADS and (load := heaviest(said, beside.unit)):
+    if way_of(block) not in OF_LOADS and (load := heaviest(said, beside.unit)):
         more["load_kg"] = load
     score = _with_remarks(score.model_copy(update=more), beside.remarks, Strip(beside.left), said, block)
     lighter = score.scaled or is_lighter(said, score, block, beside.unit)
@@ -278,7 +276,7 @@ def _is_too_much_left(said: Told, score: Score, block: Block) -> bool:
     left = () if made_by_others(said) else left_over(said, score, block)
     if way not in _MUCH_BESIDE:
         return bool(left)
-    return len(left) > 1 or (way not in _OF_LOADS and any(_is_listed(one, said) for one in left))
+    return len(left) > 1 or (way not in OF_LOADS and any(_is_listed(one, said) for one in left))
 
 
 def _is_full_of_numbers(said: Told, score: Score, block: Block) -> bool:

@@ -40,7 +40,8 @@ _USED: Final = frozenset(
 _BEFORE_A_THING: Final = 3
 # Whoever carries more, or something around the waist, did no less.
 _NO_LESS: Final = frozenset({"weight vest", "stick"})
-_OF_LOADS: Final = frozenset({Way.LOAD, Way.DONE})
+# In these a weight is the score; in the others it is told beside it.
+OF_LOADS: Final = frozenset({Way.LOAD, Way.DONE})
 
 
 def is_lighter(said: Told, score: Score, block: Block, unit: MassUnit) -> bool:
@@ -67,10 +68,10 @@ _TURNED: Final = {
 def _weighs_less(said: Told, score: Score, block: Block, unit: MassUnit) -> bool:
     """Whether less was lifted than is written for anybody; of sets the heaviest counts, of rounds every one."""
     written = [min(line.loads_kg) for line in block.lines if line.loads_kg]
-    told = score.load_kg if way_of(block) in _OF_LOADS else lightest(said, unit)
+    told = score.load_kg if way_of(block) in OF_LOADS else lightest(said, unit)
     if told is not None and written and told < min(written):
         return True
-    return way_of(block) not in _OF_LOADS and _went_down(said)
+    return way_of(block) not in OF_LOADS and _went_down(said)
 
 
 def _went_down(said: Told) -> bool:
@@ -82,14 +83,14 @@ def _went_down(said: Told) -> bool:
 def _is_less(said: Told, score: Score, block: Block) -> bool:
     """`13:13, only 40 squats` of fifty, `without the run`; two of three in some of the minutes."""
     less = any(float(one["n"]) < float(one["k"]) for one in _INSTEAD.finditer(said.words))
-    if _CUT.search(said.words) or (less and way_of(block) not in _OF_LOADS):
+    if _CUT.search(said.words) or (less and way_of(block) not in OF_LOADS):
         return True
     if way_of(block) is Way.MINUTES:
         whole = reps_in_round(block)
         return bool(score.sets and whole and len(block.lines) == 1 and min(score.sets) < whole)
     if score.capped:
         return False
-    if way_of(block) not in _OF_LOADS and _leaves_out(said, block):
+    if way_of(block) not in OF_LOADS and _leaves_out(said, block):
         return True
     return any(_is_fewer(one, said, block) for one in said.of("bare", "metres"))
 

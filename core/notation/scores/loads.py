@@ -9,7 +9,7 @@ from typing import Final, NamedTuple
 from core.measures import AmountUnit, MassUnit
 from core.notation.quantities import kilograms
 from core.notation.scores import asking
-from core.notation.scores.each import counted
+from core.notation.scores.each import BOTH_SIDES, counted
 from core.notation.scores.numbers import Number
 from core.notation.scores.said import Told
 from core.notation.scores.wording import says
@@ -19,7 +19,6 @@ from core.sessions.values import Block, Format
 
 # A bare number beyond it may well be in pounds (estimate).
 _HEAVY_BARE_KG: Final = 180
-_SIDES: Final = re.compile(r"\b(?:l|left)\b.*\b(?:r|right)\b|\b(?:r|right)\b.*\b(?:l|left)\b")
 _AS_WRITTEN: Final = re.compile(r"\b(?:rx'?d?|as (?:written|prescribed|planned))\b")
 # A number that can only be a load, though no unit stands behind it.
 _LIFTED_WITH: Final = ("@", "used", "using")
@@ -43,7 +42,7 @@ def read_load(said: Told, block: Block, unit: MassUnit) -> ReadScore | None:
         return weightless
     if not lifted:
         return _as_written(said, block) or _repetitions_alone(said, block)
-    if len(lifted) > 1 and said.has(_SIDES) and len({one.load_kg for one in lifted}) > 1:
+    if len(lifted) > 1 and said.has(BOTH_SIDES) and len({one.load_kg for one in lifted}) > 1:
         return asking.which_number(tuple(load_score(one.load_kg) for one in lifted[:2]))
     lifted = _as_often(lifted, block)
     heaviest = max(lifted, key=lambda one: one.load_kg)

@@ -8,6 +8,7 @@ from core.measures import MassUnit
 from core.notation.scores import asking
 from core.notation.scores.each import (
     ALL,
+    BOTH_SIDES,
     STOPPED,
     TOO_SHORT_S,
     Value,
@@ -25,8 +26,6 @@ from core.scores.values import ReadScore, Score
 from core.scores.ways import Way, way_of
 from core.sessions.counting import is_held_so_long
 from core.sessions.values import Block
-
-_SIDES: Final = re.compile(r"\b(?:l|left)\b.*\b(?:r|right)\b|\b(?:r|right)\b.*\b(?:l|left)\b")
 
 
 def read_holds(said: Told, block: Block, _: MassUnit) -> ReadScore | None:
@@ -65,7 +64,7 @@ def _best_hold(said: Told, values: Sequence[Value], block: Block) -> ReadScore |
     if not values:
         return None
     best = [value for value in values if said.is_said(value[1], "best")] or list(values)
-    if len(best) > 1 and (said.has(_SIDES) or block.lines[0].per_side):
+    if len(best) > 1 and (said.has(BOTH_SIDES) or block.lines[0].per_side):
         return asking.which_number(tuple(counted(value, "s") for value, _ in best[:2]))
     value, one = max(best, key=lambda pair: pair[0])
     score = counted(value, "s").model_copy(

@@ -19,6 +19,7 @@ from core.store.records.people import (
 )
 from core.store.records.post import (
     CARRYING,
+    GIVEN_UP,
     Due,
     DueState,
     GivenUp,
@@ -54,6 +55,7 @@ from core.store.records.training import (
 
 __all__ = [
     "CARRYING",
+    "GIVEN_UP",
     "Adjustment",
     "Chat",
     "ChatKind",

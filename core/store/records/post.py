@@ -40,6 +40,10 @@ class LetterState(StrEnum):
     DROPPED = "dropped"
 
 
+# Never or maybe never there, and no longer tried.
+GIVEN_UP = (LetterState.REFUSED, LetterState.UNKNOWN)
+
+
 class Outcome(StrEnum):
     """How one attempt ended. Not sent: surely not, so it may be tried again. Too late: no use any more.
 
