@@ -4,7 +4,7 @@ import re
 from decimal import Decimal
 
 from core.measures import MassUnit, to_kg
-from core.notation.quantities import MASS_UNIT, NUMBER, NUMBER_WORDS, canonical, kilograms
+from core.notation.quantities import ANY_NUMBER_WORD, MASS_UNIT, NUMBER, NUMBER_WORDS, canonical, kilograms
 from core.notation.text import plain
 
 # Adults only; beyond these it is a slip or another unit.
@@ -31,9 +31,8 @@ _NOTHING = re.compile(
     r"|^(?=[^0-9]*$)(?!.*\b(?:in|since|for)\b).*\b(?:never (?:\w+ )?|(?:haven'?t|have not|not) (?:ever )?)"
     r"(?:do|does|did|done|tried|try|tested|held|lifted|had|made|learn\w*)\b"
 )
-_WORD = "|".join(word for word in NUMBER_WORDS if " " not in word)
 _REPS = re.compile(
-    rf"(?<![0-9.:\-])(?P<a>[0-9]{{1,4}}|\b(?:{_WORD})\b)(?![0-9:]|\.[0-9])(?:\s?(?:-|to"
+    rf"(?<![0-9.:\-])(?P<a>[0-9]{{1,4}}|\b(?:{ANY_NUMBER_WORD})\b)(?![0-9:]|\.[0-9])(?:\s?(?:-|to"
     rf"|or)\s?(?P<b>[0-9]{{1,4}}))?\s?(?:\+)?(?P<wrong>\s?(?:kg|lb|min|sec|cm|%))?"
 )
 

@@ -15,6 +15,9 @@ NUMBER_WORDS = (
     | {"thirty": 30, "forty": 40, "fifty": 50, "sixty": 60, "hundred": 100, "dozen": 12}
     | {"a couple": 2, "couple": 2, "once": 1, "twice": 2, "both": 2}
 )
+# Those of one word, as an alternation of a pattern; `both` counts only where nothing is told of each side.
+ANY_NUMBER_WORD = "|".join(word for word in NUMBER_WORDS if " " not in word)
+COUNT_WORD = "|".join(word for word in NUMBER_WORDS if " " not in word and word != "both")
 
 NUMBER = r"[0-9]{1,5}(?:\.[0-9]{1,12})?"
 COUNT = r"[0-9]{1,4}"

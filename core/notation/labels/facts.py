@@ -7,7 +7,7 @@ from typing import Final
 from core.notation.labels.labelling import chances, label
 from core.notation.phrases.aims import Facts
 from core.notation.phrases.efforts import effort_told
-from core.notation.quantities import DURATION, MINUTE_S, NUMBER_WORDS, seconds
+from core.notation.quantities import COUNT_WORD, DURATION, MINUTE_S, NUMBER_WORDS, seconds
 from core.sessions.values import BlockKind, Format
 
 # How sure the label must be. What is asked for nothing, and done by nobody, is only shown as unread.
@@ -39,8 +39,7 @@ _OF_SOMETHING: Final = re.compile(
     r"\bof (?!(?:each|all|every\w*|them|those|these|this|that|it|both|work|the|what)\b)[a-z]{3,}"
 )
 _DURATION: Final = re.compile(rf"(?<![0-9.:\-]){DURATION}")
-_COUNT_WORDS: Final = "|".join(word for word in NUMBER_WORDS if " " not in word and word != "both")
-_COUNT: Final = re.compile(rf"(?<![\w.:/\-])x?(?P<n>[0-9]{{1,3}}|(?:{_COUNT_WORDS})\b)x?(?![0-9.:/%\-]|\w)")
+_COUNT: Final = re.compile(rf"(?<![\w.:/\-])x?(?P<n>[0-9]{{1,3}}|(?:{COUNT_WORD})\b)x?(?![0-9.:/%\-]|\w)")
 _IN_TURN: Final = re.compile(r"\s(?:and|with|then|followed by|plus)\s|\s?[/+,]\s?")
 _KCAL: Final = re.compile(r"\bk?cal")
 

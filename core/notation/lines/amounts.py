@@ -5,6 +5,7 @@ import re
 from core.measures import AmountUnit, MassUnit
 from core.notation.lines.pieces import Piece
 from core.notation.quantities import (
+    COUNT_WORD,
     DISTANCE_UNIT,
     DURATION,
     ENERGY_UNIT,
@@ -24,14 +25,13 @@ def shape(pattern: str) -> re.Pattern[str]:
 
 UNITS = rf"(?:reps?\b|repetitions?\b|times\b|{ENERGY_UNIT}\b|{DISTANCE_UNIT}\b)"
 TIME_UNITS = r"(?:s|secs?|seconds?|mins?|minutes?)\b"
-WORD = "|".join(word for word in NUMBER_WORDS if " " not in word and word != "both")
 # `12/12 side bends`: so many on each side
 _EQUAL_PAIR = shape(rf"(?<![0-9./])(?P<a><num>)\s?/\s?(?P=a)(?![0-9./])\s?(?P<u>{UNITS}|{TIME_UNITS})?")
 _PAIR_AMOUNT = shape(rf"^[\s;:]*(?P<a><num>)\s?/\s?(?P<b><num>)(?!\s?[/0-9.])\s?(?P<u>{UNITS}|{TIME_UNITS})?")
 _RANGE_TIME = shape(rf"(?P<a><num>)\s?(?:-|to)\s?(?P<t>{DURATION})")
 TIME = shape(rf"(?<![0-9.\-])(?P<t>{DURATION})")
 _AMOUNT = (
-    rf"(?P<a><num>|\b(?:{WORD})\b(?![\s\-]?(?:arm|leg|hand|side)))(?:\s?(?:-|to)\s?(?P<b><num>))?\s?"
+    rf"(?P<a><num>|\b(?:{COUNT_WORD})\b(?![\s\-]?(?:arm|leg|hand|side)))(?:\s?(?:-|to)\s?(?P<b><num>))?\s?"
     rf"(?:(?P<u>{UNITS})|x(?![a-z0-9])|(?![0-9%/.x]))"
 )
 _AMOUNT_FIRST = shape(rf"^[\s;:]*(?:x\s?|an?\s(?=hundred|dozen))?{_AMOUNT}(?:\sof\b)?")

@@ -9,7 +9,6 @@ from core.notation.lines.amounts import (
     TIME,
     TIME_UNITS,
     UNITS,
-    WORD,
     amount_of,
     read_amount,
     shape,
@@ -21,7 +20,15 @@ from core.notation.lines.naming import SIDE, read_name, read_open_name, sides_of
 from core.notation.lines.pieces import Piece
 from core.notation.names.catalogued import Lexicon
 from core.notation.names.leaning import as_leaning
-from core.notation.quantities import DISTANCE_UNIT, DURATION, ENERGY_UNIT, NUMBER_WORDS, kilograms, seconds
+from core.notation.quantities import (
+    COUNT_WORD,
+    DISTANCE_UNIT,
+    DURATION,
+    ENERGY_UNIT,
+    NUMBER_WORDS,
+    kilograms,
+    seconds,
+)
 from core.notation.text import TEMPO_MARK, Strip
 from core.sessions.values import MOST_PERCENT, LoadRule
 
@@ -139,12 +146,12 @@ _PER_SIDE = shape(
 )
 _SET_OF_WHAT = r"(?:back[ -]?off|drop|working|work|top|heavy|light|straight|more)"
 _SETS = shape(
-    rf"(?:^|(?<=[:;,\s]))\s?(?P<n>[0-9]{{1,2}}|{WORD})\s?(?:x|\*|times(?=\s[0-9])|(?:{_SET_OF_WHAT}\s)?(?:sets?|series?)\s?(?:of|x|:)?)\s?(?=:?[0-9]|unbroken\s[0-9]|max|amrap"
-    rf"|{WORD})"
+    rf"(?:^|(?<=[:;,\s]))\s?(?P<n>[0-9]{{1,2}}|{COUNT_WORD})\s?(?:x|\*|times(?=\s[0-9])|(?:{_SET_OF_WHAT}\s)?(?:sets?|series?)\s?(?:of|x|:)?)\s?(?=:?[0-9]|unbroken\s[0-9]|max|amrap"
+    rf"|{COUNT_WORD})"
 )
 # How many in each set stands right behind their number: `row 4 x 10 pause at the top`, `ohp 3x8 40`.
 _IN_EACH = shape(
-    rf"\s?(?P<a><num>|(?:{WORD})\b)(?:\s?(?:-|to)\s?(?P<b><num>))?(?![0-9.:/]|\s?-\s?[0-9]|\s?(?:<mass>|%|{TIME_UNITS}|'|\"|[x*]\s?[0-9]))\s?"
+    rf"\s?(?P<a><num>|(?:{COUNT_WORD})\b)(?:\s?(?:-|to)\s?(?P<b><num>))?(?![0-9.:/]|\s?-\s?[0-9]|\s?(?:<mass>|%|{TIME_UNITS}|'|\"|[x*]\s?[0-9]))\s?"
     rf"(?P<u>{UNITS})?(?:\sof\b)?"
 )
 # `1 x plank`, `4x strides 20s`: how often, where how many or how long isn't told, or stands behind

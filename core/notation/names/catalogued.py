@@ -27,7 +27,7 @@ from core.notation.names.spellings import (
     stems,
     words,
 )
-from core.notation.quantities import NUMBER_WORDS
+from core.notation.quantities import ANY_NUMBER_WORD
 
 _LONGEST = 60
 _MOST_WORDS = 8
@@ -42,8 +42,8 @@ _WORTH_SAYING = 0.6
 _GUESSES = 5
 _TRICKY = re.compile(
     rf"(?:.*[0-9]|(?:feet|foot|ft|inch|in|hr|min|sec|cm|k|m|s|cal|km|mile|yard)(?![a-z])|inch"
-    rf"|(?:{'|'.join(word for word in NUMBER_WORDS if ' ' not in word)})(?![a-z]))"
-    rf"|.* (?:{'|'.join(word for word in NUMBER_WORDS if ' ' not in word)})$",
+    rf"|(?:{ANY_NUMBER_WORD})(?![a-z]))"
+    rf"|.* (?:{ANY_NUMBER_WORD})$",
     re.IGNORECASE,
 )
 _VOWELS = re.compile("[aeiou]")

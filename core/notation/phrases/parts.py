@@ -1,6 +1,6 @@
 """Ready-made parts of the shapes of phrases: numbers, durations, and the words around them."""
 
-from core.notation.quantities import COUNT, DURATION, NUMBER, NUMBER_WORDS
+from core.notation.quantities import ANY_NUMBER_WORD, COUNT, DURATION, NUMBER
 
 # A bare number counts minutes, but only where no thing to count follows (`AMRAP: 12 burpees`).
 _BARE_MINUTES = (
@@ -9,10 +9,9 @@ _BARE_MINUTES = (
     r"|ladder\b|alternating(?:\s(?:minutes|stations|movements|exercises))?\s*$|alternating rounds"
     r"|partners?\b|[0-9]{1,3}\s?[a-z])[a-z0-9@])"
 )
-_WORDS = "|".join(word for word in NUMBER_WORDS if " " not in word)
 
 PARTS = {
-    "n": rf"(?<![0-9.:/\-])(?P<n>{COUNT}|\b(?:{_WORDS})\b)",
+    "n": rf"(?<![0-9.:/\-])(?P<n>{COUNT}|\b(?:{ANY_NUMBER_WORD})\b)",
     "minutes": rf"(?P<time>{DURATION}|{_BARE_MINUTES})",
     "dur": rf"(?<![0-9.:\-])(?P<time>{DURATION})",
     "work": rf"(?<![0-9.\-])(?<![0-9]:)(?<!min\s-\s)(?P<work>{DURATION}|[0-9]{{1,3}})",
