@@ -11,10 +11,9 @@ EASY_WEEK = Easing(of="easy-week", share=2 / 3, effort_at_most=6)
 # Whoever comes back does half at first and goes gently, then three quarters (estimates).
 FIRST_WEEK_BACK = Easing(of="returning", share=0.5, effort_at_most=4)
 SECOND_WEEK_BACK = Easing(of="returning", share=0.75, effort_at_most=6)
-# Whoever is new goes gently first (the screening sees to that), then does three quarters for some weeks (estimate).
+# Whoever is new goes gently first (the screening sees to that), then does three quarters for some weeks; so does
+# whoever isn't used to training, by what they told or by age and weight (estimates).
 NEW = Easing(of="new", share=0.75, effort_at_most=5)
-# Whoever isn't used to training, by what they told or by age and weight, does less of a session as well (estimate).
-UNUSED = Easing(of="new", share=0.75, effort_at_most=5)
 
 MOST_EFFORT = 10
 

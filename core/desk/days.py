@@ -10,6 +10,8 @@ from core.store.unit import Unit
 
 # How long a session is the one that is meant where none is named.
 RECENT = timedelta(hours=36)
+# So far back a day that is named may lie: last Monday, told on a Monday.
+LOOKS_BACK = timedelta(days=8)
 
 
 def zone_of(group: Group) -> ZoneInfo:

@@ -9,7 +9,7 @@ from core.ability.capacity import CAUTIOUS, Ability, Capacity
 from core.ability.demand import load_moved
 from core.ability.gates import LONG_OFF, Gates
 from core.ability.whole_body import Rate, rate_of
-from core.athletes.easing import UNUSED, eased_by
+from core.athletes.easing import NEW, eased_by
 from core.athletes.limits import day_rule, lightened, limit, ruled_out, shunned, shunned_by
 from core.athletes.values import Profile
 from core.movements.lookup import Catalogue
@@ -83,9 +83,7 @@ class Athlete:
         self.day = day_rule(profile.limits or ())
         self.is_new = profile.experience == "new"
         self.is_trained = profile.experience == "trained"
-        self.easing = easing = eased_by(
-            self.day, profile.today.easing or (UNUSED if self.is_unused else None)
-        )
+        self.easing = easing = eased_by(self.day, profile.today.easing or (NEW if self.is_unused else None))
         self.effort_at_most = _least(effort_at_most(profile), easing.effort_at_most if easing else None)
         # No set costs over half, and nothing is scored (estimates).
         self.light_duty = is_on_light_duty(profile)

@@ -3,12 +3,12 @@
 from collections import Counter
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
-from datetime import timedelta
-from typing import Any, Final
+from typing import Any
 
 from core.desk.access import admitted
 from core.desk.coached import coached_ids, names_in
 from core.desk.commands import SeeBoard
+from core.desk.days import LOOKS_BACK
 from core.desk.outcome import Outcome, Say
 from core.desk.scores.says import Eased, NoScoresYet, Scoreboard
 from core.desk.versions.says import AskWhichGroup, NothingPosted
@@ -21,7 +21,6 @@ from core.scores.values import Board, Entry
 from core.store.records import Group, Purpose, ScoreRecord, ScoreState, SessionRecord, SessionState
 
 # So far back the last board is looked for.
-A_WEEK: Final = timedelta(days=8)
 
 
 @dataclass(frozen=True, slots=True)
@@ -153,7 +152,7 @@ def has_places(board: Scoreboard) -> bool:
 
 async def board_before(visit: Visit, record: SessionRecord, named: Mapping[str, Any]) -> Outcome:
     """To a coach who asks before anybody told a score: the last board that there is."""
-    lately = await visit.uow.sessions.posted_since(record.group_id, visit.now - A_WEEK)
+    lately = await visit.uow.sessions.posted_since(record.group_id, visit.now - LOOKS_BACK)
     for one in lately:
         if one.id != record.id and one.state is SessionState.POSTED and one.id < record.id:
             board = (await scoreboard(visit, one)).model_copy(update=named)

@@ -2,9 +2,8 @@
 
 from collections.abc import Sequence
 from datetime import date, datetime, timedelta
-from typing import Final
 
-from core.desk.days import RECENT, today_in, zone_of
+from core.desk.days import LOOKS_BACK, RECENT, today_in, zone_of
 from core.desk.versions.version import session_meant
 from core.desk.visit import Visit
 from core.errors import BellwetherError
@@ -12,8 +11,6 @@ from core.notation.scores import read_parts, read_score
 from core.notation.scores.reading import may_be_told_of
 from core.notation.scores.which_day import day_told
 from core.store.records import Membership, SessionRecord
-
-A_WEEK: Final = timedelta(days=8)
 
 
 class WhichSession(BellwetherError):
@@ -32,7 +29,7 @@ async def session_scored(visit: Visit, text: str, session_id: int | None) -> Ses
     """
     if session_id is not None:
         return await session_meant(visit, session_id)
-    week = await shown_since(visit, A_WEEK)
+    week = await shown_since(visit, LOOKS_BACK)
     recent = [one for one in week if (one.posted_at or visit.now) >= visit.now - RECENT]
     of_day = await told_day(visit, text, week)
     if of_day is not None and not of_day and recent:

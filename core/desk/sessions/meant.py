@@ -7,13 +7,11 @@ from typing import Final
 
 from core.athletes.easing import WEEK
 from core.desk.coached import coached_groups, coached_ids
-from core.desk.days import RECENT, days_of_title, today_in, zone_of
+from core.desk.days import LOOKS_BACK, RECENT, days_of_title, today_in, zone_of
 from core.desk.visit import Visit
 from core.notation.calendar.moments import DAY_WORD, TOMORROW, find_days, names_only_a_weekday
 from core.store.records import Group, SessionRecord, SessionState
 
-# So far back a day that is named may lie.
-A_WEEK: Final = timedelta(days=8)
 _YESTERDAY: Final = re.compile(r"\b(?:yesterday|last night)", re.IGNORECASE)
 _WORD: Final = re.compile(r"[^\W\d_]{2,}")
 # Words of a title that don't tell it from another.
@@ -41,7 +39,7 @@ async def posted_lately(visit: Visit) -> list[SessionRecord]:
     return [
         one
         for group in await coached_ids(visit)
-        for one in await visit.uow.sessions.posted_since(group, visit.now - A_WEEK)
+        for one in await visit.uow.sessions.posted_since(group, visit.now - LOOKS_BACK)
         if one.state is SessionState.POSTED
     ]
 

@@ -10,11 +10,12 @@ from core.desk.commands import (
     MyVersion,
     SeeBoard,
 )
+from core.desk.days import LOOKS_BACK
 from core.desk.outcome import Outcome
 from core.desk.scores.history import past_scores
 from core.desk.scores.progress import progress
 from core.desk.scores.scoreboard import see_board
-from core.desk.scores.which import A_WEEK, shown_since, told_day
+from core.desk.scores.which import shown_since, told_day
 from core.desk.talk.asked import KEPT_BY
 from core.desk.talk.explaining import explain, explained, longest_name
 from core.desk.talk.helping import show_help
@@ -31,7 +32,7 @@ from core.understanding import acts as a
 
 async def version(visit: Visit, _: a.Act, scene: Scene) -> Outcome | None:
     """Of the day that is named, where there was a session; else of the one before them."""
-    of_day = await told_day(visit, scene.text, await shown_since(visit, A_WEEK))
+    of_day = await told_day(visit, scene.text, await shown_since(visit, LOOKS_BACK))
     return await my_version(visit, MyVersion(session=of_day[0].id if of_day else None))
 
 
@@ -77,7 +78,7 @@ async def getting_on(visit: Visit, _: a.MyProgress, __: Scene) -> Outcome | None
 
 async def board(visit: Visit, act: a.Board, scene: Scene) -> Outcome | None:
     """Of the day that is named, where there was a session."""
-    of_day = await told_day(visit, scene.text, await shown_since(visit, A_WEEK)) if act.day else None
+    of_day = await told_day(visit, scene.text, await shown_since(visit, LOOKS_BACK)) if act.day else None
     if of_day:
         return await see_board(visit, SeeBoard(session=of_day[0].id))
     return await see_board(visit, SeeBoard(session=scene.record.id if scene.record else None))

@@ -21,6 +21,7 @@ from core.desk.commands import (
     RestoreDraft,
     TakeScoreBack,
 )
+from core.desk.days import LOOKS_BACK
 from core.desk.outcome import Outcome
 from core.desk.profile.commands import ForgetWord
 from core.desk.profile.weighing import keep_mass
@@ -28,7 +29,7 @@ from core.desk.scores.judging import mark_score
 from core.desk.scores.says import AskWhichGoes, NoSuchScore, OffTheBoard, ScoreLeft
 from core.desk.scores.scoreboard import renew_board
 from core.desk.scores.taking import in_its_part, take_score_back
-from core.desk.scores.which import A_WEEK, shown_since, told_day
+from core.desk.scores.which import shown_since, told_day
 from core.desk.sessions.meant import at_hand, of_day
 from core.desk.talk.says import NothingToUndo
 from core.desk.talk.scene import scene_of
@@ -142,7 +143,7 @@ async def drop_asked(visit: Visit, denied: frozenset[str]) -> Outcome | None:
 
 
 async def deny_own(visit: Visit, denied: frozenset[str]) -> Outcome | None:
-    for record in await shown_since(visit, A_WEEK):
+    for record in await shown_since(visit, LOOKS_BACK):
         found = [
             one for one in await counting(visit, record, visit.person.id) if denied <= numbers_in(one.text)
         ]
@@ -172,7 +173,7 @@ async def off_by_coach(
 
 async def which_goes(visit: Visit) -> Outcome | None:
     """Where several scores of one session were told, which of them isn't right; None where there aren't several."""
-    week = await shown_since(visit, A_WEEK)
+    week = await shown_since(visit, LOOKS_BACK)
     scores = await counting(visit, week[0], visit.person.id) if week else []
     if len(scores) <= 1:
         return None
@@ -199,7 +200,7 @@ async def remove_of(visit: Visit, text: str, athlete: Membership) -> Outcome:
 
 
 async def remove_own(visit: Visit, text: str, gone: ScoreGone) -> Outcome:
-    week = await shown_since(visit, A_WEEK)
+    week = await shown_since(visit, LOOKS_BACK)
     for record in await told_day(visit, text, week) or week:
         scores = await counting(visit, record, visit.person.id)
         if scores and gone.board:
