@@ -33,13 +33,8 @@ from core.desk.profile.own import forget_me
 from core.desk.says import Help
 from core.desk.versions.version import version_in
 from core.desk.visit import Standing, Visit
-from core.notation.talk.yes_no import (
-    age_told,
-    read_yes_no,
-    says_answered_wrongly,
-    says_by_mistake,
-    tells_of_a_minor,
-)
+from core.notation.talk.ages import age_told, tells_of_a_minor
+from core.notation.talk.yes_no import read_yes_no, says_answered_wrongly, says_by_mistake
 from core.store.records import Group, GroupState
 
 

@@ -23,7 +23,8 @@ from core.desk.versions.version import version_in
 from core.desk.versions.waiting import to_coaches
 from core.desk.visit import Visit
 from core.notation.body.alarm import Alarm, read_birth_sign
-from core.notation.talk.yes_no import read_yes_no, says_cleared, says_cleared_to_carry, says_only_asking
+from core.notation.body.clearance import says_cleared, says_cleared_to_carry
+from core.notation.talk.yes_no import read_yes_no, says_only_asking
 from core.store.records import Membership, Role
 from core.understanding.signs import alarm as read_alarm
 from core.understanding.signs import tells_of_effort

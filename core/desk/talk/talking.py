@@ -87,8 +87,9 @@ from core.desk.visit import Visit
 from core.notation.body.limits import read_limits
 from core.notation.part_labels import find_part
 from core.notation.scores.which_day import without_day
+from core.notation.talk.ages import read_age
 from core.notation.talk.chat import is_beside_a_score, is_like_a_score
-from core.notation.talk.yes_no import calls_it_off, read_age, says_it_is_so
+from core.notation.talk.yes_no import calls_it_off, says_it_is_so
 from core.store.records import OpenQuestion
 
 Reading = Callable[[Visit, str, int | None], Awaitable[Outcome | None]]

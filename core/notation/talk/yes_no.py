@@ -1,4 +1,4 @@
-"""A yes or a no, however it is typed; and whether somebody is of age."""
+"""A yes or a no, however it is typed, and what takes an answer back: a slip of the tap, `only asking`."""
 
 import re
 
@@ -20,31 +20,6 @@ _IT_IS_SO = frozenset(
     | {"yes i did", "i did"}
 )
 
-_AGE = re.compile(
-    r"^\W*(?:yes\W+|no\W+|sorry\W+)*(?:i'?m|i am|im|age)?\W*(?P<years>[0-9]{1,3})(?: years?(?: old)?| yo)?\W*$",
-    re.IGNORECASE,
-)
-# Amid a sentence it is told of oneself, and counts nothing else: not `I'm 80 kg`.
-_AGE_AMID = re.compile(
-    r"\b(?:i'?m|i am|im|aged?|turn(?:ed)?)\s+(?:(?:already|now|only|just) )*(?P<years>[0-9]{1,3})"
-    r"(?:\s+(?:years?|yrs?|yo)\b|(?=\s*(?:$|[,.;!)](?!\d)|(?:and|but|so|now|already|this|next|haven'?t|never|old)\b)))"
-    r"|\b(?P<old>[0-9]{1,3})[- ]?(?:(?:years?|yrs?)[- ]old|years? of age)\b",
-    re.IGNORECASE,
-)
-_OF_AGE, _OLDEST = 18, 120
-# `I'm 16 reps in` and `I'm 12 kg lighter` are no ages: behind the number stands the end, or what goes on about oneself.
-_MINOR = re.compile(
-    r"\b(?:i'?m|i am|bin|tengo)\s+(?:(?:only|just|still|actually|a|erst|nur|solo)\s+)*"
-    r"(?:(?:[89]|1[0-7])(?:[- ]?(?:years?(?:[- ]old)?|yrs?(?: old)?|y\.?o\.?|jahre(?: alt)?|años)\b"
-    r"|(?=\s*(?:$|[,.;!?)](?!\d)|(?:and|but|so|ok|okay|btw|tho|though|if|is|can|und|aber|y|pero)\b)))"
-    r"|under ?age\b|a minor\b|minderjährig\b|menor de edad\b|(?:under|below|not(?: yet)?) (?:18|eighteen)\b)",
-    re.IGNORECASE,
-)
-_ADULT = re.compile(
-    r"\b(?:i'?m|i am|im|yes)\s+(?:(?:an?|already|definitely|well|of course|clearly|obviously) )*"
-    r"(?:adult|grown[- ]?up|of age|over (?:18|eighteen)|18 or older|older than 18)\b",
-    re.IGNORECASE,
-)
 _BY_MISTAKE = re.compile(
     r"\b(?:(?:pressed|tapped|hit|clicked|chose) (?:the )?wrong|wrong (?:button|one|answer)|by (?:mistake|accident)|"
     r"(?:was|made) a mistake|i meant|typo|misclick\w*|mis-?tapped)\b",
@@ -58,28 +33,6 @@ _ONLY_ASKING = re.compile(
     r"|(?:wasn'?t|isn'?t|not) (?:about |for )?(?:me|myself)\b|misunderst(?:ood|anding)|got me wrong"
     r"|(?:i'?m|i am|i feel) (?:perfectly |all )?fine|didn'?t mean (?:that|me|it)|just curious)",
     re.IGNORECASE,
-)
-_DOCTOR = r"(?:doctor|doc|physician|cardiologist|gp|hospital)"
-_MIDWIFE = rf"(?:{_DOCTOR}|midwife|obstetrician|gynaecologist|gynecologist|ob-?gyn|health visitor)"
-_FINE = r"(?:all )?(?:fine|ok|okay|good|alright|clear)"
-
-
-def _cleared_by(carer: str) -> re.Pattern[str]:
-    return re.compile(
-        r"\b(?:i(?:'m| am|'ve been| have been| was| got)? (?:now |all |medically )?cleared\b"
-        rf"|cleared by (?:my |the |a )?{carer}\b|i (?:have|'ve got|got|was given) the all[ -]clear\b"
-        rf"|{carer}\b.{{0,30}}\b(?:cleared me|all[ -]clear|green light"
-        r"|(?:gave|given) me (?:the|an|their) (?:ok|okay|go-ahead)"
-        r"|(?:says?|said|thinks) (?:that )?(?:i can|i may|i'm allowed to|i am allowed to) (?:train|exercise|work ?out)"
-        rf"|(?:says?|said|thinks) (?:that )?(?:(?:it'?s|its|i'?m|i am|it is|everything'?s|everything is) )?{_FINE}\b))",
-        re.IGNORECASE,
-    )
-
-
-_CLEARED = _cleared_by(_DOCTOR)
-_CLEARED_TO_CARRY = _cleared_by(_MIDWIFE)
-_NOT_YET = re.compile(
-    r"\b(?:not|no|n't|hasn'?t|haven'?t|isn'?t|yet|until|when|if|once|before|unless|never)\b|\?", re.IGNORECASE
 )
 
 
@@ -113,43 +66,6 @@ def calls_it_off(text: str) -> bool:
 def says_only_asking(text: str) -> bool:
     """`I was only asking`, `that wasn't about me`."""
     return bool(_ONLY_ASKING.search(text.replace("\u2019", "'")))
-
-
-def says_cleared(text: str) -> bool:
-    """`My doctor has cleared me`; not `until my doctor has cleared me`."""
-    words = text.replace("\u2019", "'")
-    return bool(_CLEARED.search(words)) and not _NOT_YET.search(words)
-
-
-def says_cleared_to_carry(text: str) -> bool:
-    """The same of whoever looks after a pregnancy or a birth: `my midwife says it's fine to train`."""
-    words = text.replace("\u2019", "'")
-    return bool(_CLEARED_TO_CARRY.search(words)) and not _NOT_YET.search(words)
-
-
-def read_age(text: str) -> bool | None:
-    """Whether somebody who tells nothing but their age is of age; None where it is no age."""
-    told = _AGE.match(text)
-    if told is None or not 0 < int(told["years"]) <= _OLDEST:
-        return None
-    return int(told["years"]) >= _OF_AGE
-
-
-def age_told(text: str) -> bool | None:
-    """Whether somebody who tells their age, or that they are an adult, is of age; None where neither is told."""
-    words = text.replace("\u2019", "'")
-    alone, amid = read_age(text), _AGE_AMID.search(words)
-    if alone is None and amid is None and _ADULT.search(words):
-        return True
-    if alone is not None or amid is None:
-        return alone
-    years = int(amid["years"] or amid["old"])
-    return years >= _OF_AGE if 0 < years <= _OLDEST else None
-
-
-def tells_of_a_minor(text: str) -> bool:
-    """`I'm 16 but strong`, `im a 15 year old`, `I'm not 18 yet`: of the speaker, wherever it stands."""
-    return bool(_MINOR.search(text.replace("\u2019", "'")))
 
 
 def says_by_mistake(text: str) -> bool:

@@ -5,7 +5,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from core.notation.body.alarm import name_others, read_alarm, read_birth_sign
-from core.notation.talk.yes_no import age_told, read_yes_no, says_cleared, says_only_asking
+from core.notation.body.clearance import says_cleared
+from core.notation.talk.ages import age_told
+from core.notation.talk.yes_no import read_yes_no, says_only_asking
 
 
 @pytest.mark.parametrize(

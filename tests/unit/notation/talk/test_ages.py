@@ -2,7 +2,8 @@
 
 import pytest
 
-from core.notation.talk.yes_no import age_told, read_age, says_by_mistake
+from core.notation.talk.ages import age_told, read_age
+from core.notation.talk.yes_no import says_by_mistake
 
 
 @pytest.mark.parametrize(
