@@ -29,6 +29,7 @@ FARTHEST = 200
 
 STEPS_UP = "step-up"
 
+SWUNG = flags({Demand.FAST_LOAD})
 ONE_OVERHEAD = flags({Demand.WRIST_CARRIES})
 
 # About 0.1 MB each: what is asked for in the sessions of these days is much the same.
@@ -105,6 +106,7 @@ def _beside(way: Way, written: Way, meant: Meant, near: Near) -> Beside:
         both_arms=written.per_side and not way.per_side,
         one_arm=way.variant.one_handed and not written.variant.one_handed,
         one_overhead=bool(way.demands & ~written.demands & ONE_OVERHEAD),
+        swung=bool(way.demands & SWUNG),
     )
 
 

@@ -18,13 +18,15 @@ MOST_OF_ANOTHER = 2.0 + 1e-6
 BOTH_ARMS = 2.0
 # Less than this share of the written kilos is another line; what one arm lifts for both, half of that.
 HALF = 0.5
+# What is swung or caught by a bag's strap counts so many times as improvised (estimate).
+SWUNG_BY_A_STRAP = 3
 
 
 class Beside(NamedTuple):
     """What a hold is compared with: the hold and the implement that are written.
 
     `same`: it is the same movement; `both_arms` do what one does there; `one_arm` does what both do; `one_overhead`:
-    both hands bring one weight overhead, where the line has none.
+    both hands bring one weight overhead, where the line has none; `swung`: it is swung or caught.
     """
 
     meant: Hold | None
@@ -33,6 +35,7 @@ class Beside(NamedTuple):
     both_arms: bool
     one_arm: bool = False
     one_overhead: bool = False
+    swung: bool = False
 
 
 @lru_cache(maxsize=16384)
@@ -64,7 +67,8 @@ def _grip(hold: Hold, beside: Beside, catalogue: Catalogue, costs: Costs) -> Gri
 def _charges(hold: Hold, beside: Beside, catalogue: Catalogue, costs: Costs) -> Iterator[Charge]:
     meant, written = beside.meant, beside.implement
     if catalogue.implement(hold.implement).improvised:
-        yield Charge("improvised", 0 if hold.implement == written else costs.improvised)
+        times = SWUNG_BY_A_STRAP if beside.swung else 1
+        yield Charge("improvised", 0 if hold.implement == written else times * costs.improvised)
     elif hold.implement != (written or (meant and meant.implement)):
         yield Charge("other_implement", costs.other_implement if written else 0)
     if beside.one_overhead and not catalogue.implement(hold.implement).improvised:

@@ -49,3 +49,8 @@ def test_a_sore_shoulder_catches_and_racks_nothing():
     )
     for text in (LIFTS[0], "5 x 5 back squat @ 100 kg\nrest 2 min"):
         assert Demand.RACKED not in demands_of(only_line(text, who))
+
+
+def test_nothing_is_swung_by_a_strap_where_a_weight_is_there():
+    who = athlete(experience="some", owns=["2x dumbbell 8", "backpack to 10"], tests=[did("air squat", 30)])
+    assert only_line("AMRAP 12\n12 kettlebell swings (24/16 kg)", who).implement == "dumbbell"
