@@ -60,7 +60,8 @@ _HABIT = re.compile(
     re.IGNORECASE,
 )
 _WHEN = re.compile(
-    r"^(?:(?:at|on|in|the|half|quarter|past|to|this|next|morning|evening|afternoon|noon|instead|please|pls|o'?clock|then"
+    r"^(?:(?:(?:the )?(?:same|usual) (?:time|hour)"
+    r"|at|on|in|the|half|quarter|past|to|this|next|morning|evening|afternoon|noon|instead|please|pls|o'?clock|then"
     rf"|today|tonight|{TOMORROW}|{DAY_WORD}|\d{{1,2}}(?:[:.]\d\d)?\s?(?:am|pm|h)?|am|pm)[\s,.!]*)+$",
     re.IGNORECASE,
 )

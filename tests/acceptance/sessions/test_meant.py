@@ -105,6 +105,15 @@ async def two_on_friday(crew):
         await crew.coach.hears("on Friday, 6 March at")
 
 
+async def test_a_session_is_moved_to_another_day_at_the_same_time(crew):
+    await crew.coach.says("Friday quay\n3 rounds for time\n10 squats\n200 m run")
+    await crew.coach.hears("Here's how I read it")
+    await crew.coach.says("post it fri 8am")
+    await crew.coach.hears("on Friday, 6 March at 08:00")
+    await crew.coach.says("move friday to saturday same time")
+    await crew.coach.hears("on Saturday, 7 March at 08:00")
+
+
 @pytest.mark.parametrize("words", ["make fridays green saturday 9am", "move fridays green to sat 9am"])
 async def test_of_two_on_a_day_the_one_is_moved_whose_title_is_named(crew, words):
     await two_on_friday(crew)
