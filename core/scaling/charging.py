@@ -167,7 +167,7 @@ def _is_makeshift(way: Way) -> bool:
     return not way.grips and all(not need.isdisjoint(AT_HOME) for need in way.needs)
 
 
-def is_light(work: Work, grip: Grip, load: Load) -> bool:
+def is_light_enough(work: Work, grip: Grip, load: Load) -> bool:
     """Whether a load is no more than what is meant, so that a lighter one costs no less."""
     hold = work.plan.hold
     if work.meant_kg is None or (grip.meant is None and hold is None):

@@ -88,7 +88,7 @@ def is_easy(block: Block) -> bool:
     return block.effort is not None and block.effort.is_easy
 
 
-def is_light(block: Block, line: Line) -> bool:
+def is_meant_to_be_light(block: Block, line: Line) -> bool:
     """Whether the coach wants what is held to be light, and leaves to everybody how light that is."""
     if line.loads_kg or line.load_rule is not None:
         return False

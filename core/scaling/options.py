@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 from math import inf
 
 from core.scaling.athlete import Athlete
-from core.scaling.charging import is_light, is_of_another_line
+from core.scaling.charging import is_light_enough, is_of_another_line
 from core.scaling.costs import Charge
 from core.scaling.gear import Load
 from core.scaling.orders import Orders
@@ -117,7 +117,7 @@ def _of_grip(work: Work, grip: Grip, loads: Sequence[Load], limit: int) -> Itera
     """At loads that go from heavy to light: once a light one costs too much by itself, a lighter one does as well."""
     for load in loads:
         lift = lift_of(work, grip, load)
-        if lift.least > limit and is_light(work, grip, load):
+        if lift.least > limit and is_light_enough(work, grip, load):
             return
         option = best_of(lift) if lift.least <= limit else None
         if option is not None and option.cost <= limit:

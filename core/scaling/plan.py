@@ -11,7 +11,7 @@ from core.scaling.amounts import asked_of
 from core.scaling.beside import Meant, neighbours_of, way_of, ways_among
 from core.scaling.costs import Costs, costs
 from core.scaling.easing import NO_CUT, Cut, in_shares, shares_of
-from core.scaling.intent import is_easy, is_light
+from core.scaling.intent import is_easy, is_meant_to_be_light
 from core.scaling.offered import offered_by
 from core.scaling.values import Part
 from core.scaling.ways import BlockPlan, LinePlan, Way
@@ -198,7 +198,7 @@ def _plan_line(
         turn_s=asked.turn_s,
         pieces=max(1.0, first.high),
         easy=is_easy(block),
-        light=is_light(block, line),
+        light=is_meant_to_be_light(block, line),
         again=bool(ladder),
         rung=rung,
     )

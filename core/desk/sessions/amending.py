@@ -200,7 +200,7 @@ def in_stead(old: Line, new: Line) -> Line:
     return carried_over(old, new, catalogue())
 
 
-def session_in(words: str, group: Group) -> Session:
+def session_written(words: str, group: Group) -> Session:
     session = read_session(words, catalogue(), group.units).session
     assert session is not None, "an edit is checked by reading"
     return session
@@ -235,7 +235,7 @@ async def newest(visit: Visit, groups: list[Group]) -> SessionRecord | None:
 async def amend(visit: Visit, record: SessionRecord, words: str, wish: str) -> Outcome:
     """A draft becomes what its text says now; what was posted stays, and a new draft says it."""
     group = await visit.group(record.group_id)
-    session = session_in(words, group)
+    session = session_written(words, group)
     notes = (
         carried_in(record.session, session, wish, group.units),
         more_often(record.session, session, group.units),

@@ -6,7 +6,7 @@ from itertools import zip_longest
 
 from core.desk.coached import coached_groups
 from core.desk.outcome import Outcome
-from core.desk.sessions.amending import in_stead, newest, session_in
+from core.desk.sessions.amending import in_stead, newest, session_written
 from core.desk.sessions.landing import expected_of, try_on_group
 from core.desk.sessions.says import ExpectedOfGroup, NotAmended, WhatItWouldDo
 from core.desk.visit import Visit
@@ -52,7 +52,7 @@ async def what_if(visit: Visit, change: str) -> Outcome | None:
     words = next((one.text for one in found if one and one.text != record.text and not one.left), None)
     if words is None:
         return visit.told(NotAmended(left=(change,)))
-    session = session_in(words, group)
+    session = session_written(words, group)
     before, _ = await try_on_group(visit, record)
     after, _ = await try_on_group(visit, replace(record, session=session, text=words))
     year = visit.now.year

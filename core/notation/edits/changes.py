@@ -8,7 +8,7 @@ from core.notation.boards.session import read_session
 from core.notation.edits.becoming import Carry
 from core.notation.edits.editing import checked, edited, fact_in, lines_meant, names_a_line
 from core.notation.edits.renumbering import renumbered
-from core.notation.edits.retelling import names_a_part, retold
+from core.notation.edits.retelling import retold, tells_of_a_part
 from core.notation.edits.scoped import in_its_place, scopes_of
 from core.notation.edits.wordings import Edit, Wish, for_all, read_edits, read_wishes, told_of_line
 
@@ -91,7 +91,7 @@ def changed(
 def _in_all(text: str, message: str, on: _On, at: int | None) -> Changed | None:
     """The same, where the whole text is meant."""
     movements, unit = on.movements, on.unit
-    if at is None and names_a_part(text, message, movements, unit):
+    if at is None and tells_of_a_part(text, message, movements, unit):
         return on.retold(text, message) or on.renumbered(text, message) or Changed(text, left=(message,))
     whole = Wish(message, tuple(one._replace(at=at) for one in read_edits(message)))
     if not whole.edits and (fact := fact_in(message, movements, unit)):

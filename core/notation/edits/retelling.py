@@ -121,7 +121,7 @@ def retold(text: str, message: str, movements: Catalogue, unit: MassUnit = MassU
     return None
 
 
-def names_a_part(text: str, message: str, movements: Catalogue, unit: MassUnit = MassUnit.KG) -> bool:
+def tells_of_a_part(text: str, message: str, movements: Catalogue, unit: MassUnit = MassUnit.KG) -> bool:
     """Whether something is told of a part by its name: `the warm-up is 2 rounds`."""
     told = [one.of for one in read_told(message) if one.of]
     session = read_session(text, movements, unit).session if told else None

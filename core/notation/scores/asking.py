@@ -83,7 +83,7 @@ def _counted_rounds(rounds: int) -> str:
     return f"{rounds} round" if rounds == 1 else f"{rounds} rounds"
 
 
-def beyond_round(score: Score, in_a_round: str) -> ReadScore:
+def asks_of_a_round(score: Score, in_a_round: str) -> ReadScore:
     """`in_a_round`: how much a round holds, in words."""
     text = f"A round has {in_a_round}. Did you mean {in_words(score)}?"
     return unsure(Doubt.BEYOND_ROUND, text, score)

@@ -37,7 +37,7 @@ def beyond_round(score: Score, block: Block) -> ReadScore | None:
             return asking.how_far_in_round(score.rounds, in_words)
         return asking.part_of_line(score, score.rounds, into, run.movement)
     more, rest = divmod(score.reps, whole)
-    return asking.beyond_round(rounds_score(score.rounds + more, rest, block), in_words)
+    return asking.asks_of_a_round(rounds_score(score.rounds + more, rest, block), in_words)
 
 
 def _parts_of_round(block: Block) -> tuple[int, int]:
