@@ -2,7 +2,7 @@
 
 from datetime import datetime
 
-from sqlalchemy import delete, select
+from sqlalchemy import RowMapping, delete, select
 
 from core.athletes.values import Evidence, Profile
 from core.store import documents, tables
@@ -58,6 +58,12 @@ class Profiles(Repository):
         if ids := [row["id"] for row in await self._all(newest.limit(MOST_EVIDENCE))]:
             await self._run(delete(table).where(table.c.id.in_(ids)))
 
+    async def told(self, person_id: int) -> tuple[tuple[int, Evidence], ...]:
+        """What they said of their ability themselves, oldest first, each with the id by which it can be taken back."""
+        rows = await self._all(_EVIDENCE_OF, {"it": person_id})
+        found = ((int(row["id"]), _evidence_in(row)) for row in rows)
+        return tuple((id_, one) for id_, one in found if one.kind == "test")
+
     async def take_back(self, person_id: int, evidence_id: int) -> bool:
         """Let a piece of this person's evidence go; False where there is none of that id."""
         evidence = tables.evidence
@@ -75,4 +81,8 @@ class Profiles(Repository):
 
     async def _evidence(self, person_id: int) -> tuple[Evidence, ...]:
         rows = await self._all(_EVIDENCE_OF, {"it": person_id})
-        return tuple(documents.read(documents.EVIDENCE, row["schema_number"], row["body"]) for row in rows)
+        return tuple(map(_evidence_in, rows))
+
+
+def _evidence_in(row: RowMapping) -> Evidence:
+    return documents.read(documents.EVIDENCE, row["schema_number"], row["body"])

@@ -94,7 +94,7 @@ NAMED: Final = frozenset(
         "count",
         "format",
     }
-    | {"zone_name", "as_it_stands", "scaled_word", "short_day"}
+    | {"zone_name", "as_it_stands", "scaled_word", "short_day", "short_movement", "level"}
 )
 
 

@@ -29,7 +29,17 @@ _FACTS: Final = frozenset(
         "corrects",
         "effort",
     }
-    | {"spares", "well_again", "nothing_hurt", "has_minutes", "well", "elsewhere", "home_again", "back_after"}
+    | {
+        "spares",
+        "well_again",
+        "nothing_hurt",
+        "has_minutes",
+        "well",
+        "elsewhere",
+        "home_again",
+        "back_after",
+        "trains",
+    }
     | {"did_as_written", "did_scaled"}
 )
 # `Is it normal that my knee hurts?` tells of it all the same, and `I might have hurt it` is heard on the safe side.

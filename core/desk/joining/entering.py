@@ -31,9 +31,12 @@ from core.desk.outcome import Outcome
 from core.desk.profile.commands import ForgetMe
 from core.desk.profile.own import forget_me
 from core.desk.says import Help
+from core.desk.scores.scoreboard import renew_board
+from core.desk.talk.asked import BEFORE_ENTRY
+from core.desk.talk.understood import in_own_words
 from core.desk.versions.version import version_in
 from core.desk.visit import Standing, Visit
-from core.notation.talk.ages import age_told, tells_of_a_minor
+from core.notation.talk.ages import age_told, is_plainly_no, tells_of_a_minor
 from core.notation.talk.yes_no import read_yes_no, says_answered_wrongly, says_by_mistake
 from core.store.records import Group, GroupState
 
@@ -156,11 +159,12 @@ async def tell_screening(visit: Visit, refs: Mapping[str, Any], text: str) -> Ou
     group, so_far = refs["group"], refs["answers"]
     if says_by_mistake(text) or says_answered_wrongly(text):
         return await ask_screening(visit, group, so_far[:-1], again=not so_far)
-    age, read = age_told(text), read_yes_no(text)
+    age, read = age_told(text, asked=not so_far), read_yes_no(text)
     if so_far and age is not None:
         return await ask_screening(visit, group, so_far)
     read = read if age is None else age
-    if read is None:
+    is_beside = not so_far and age is None and read is False and not is_plainly_no(text)
+    if read is None or is_beside:
         return await ask_screening(visit, group, so_far, again=True)
     return await answer_screening(
         visit, AnswerScreening(group=group, answers=so_far + ("y" if read else "n"))
@@ -170,6 +174,7 @@ async def tell_screening(visit: Visit, refs: Mapping[str, Any], text: str) -> Ou
 async def keep_screening(visit: Visit, group_id: int, branch: Branch) -> Outcome:
     await keep_branch(visit, branch, visit.now.date())
     done = visit.told(ScreeningDone(group=group_id, branch=branch)) + Outcome(settles=True)
+    done += await off_the_boards(visit) if branch is Branch.NOT_ADULT else Outcome()
     if branch.screening is Screening.STOP:
         return done
     return done + await version_in(visit, group_id)
@@ -202,7 +207,35 @@ async def as_minor(visit: Visit, text: str, _: int | None) -> Outcome | None:
         return None
     await keep_age(visit, of_age=False)
     await keep_branch(visit, Branch.NOT_ADULT, visit.now.date())
-    return visit.told(NotCleared(group=groups[0].group_id, branch=Branch.NOT_ADULT))
+    told = visit.told(NotCleared(group=groups[0].group_id, branch=Branch.NOT_ADULT))
+    return told + await off_the_boards(visit)
+
+
+async def off_the_boards(visit: Visit) -> Outcome:
+    """No child stands in public: what was taken of them before their age was known is withdrawn."""
+    renewed = Outcome()
+    for session_id in await visit.uow.personal.sessions_scored(visit.person.id):
+        for score in await visit.uow.scores.of_person(session_id, visit.person.id):
+            await visit.uow.scores.withdraw(score.id)
+        record = await visit.uow.sessions.find(session_id, await visit.group_ids())
+        renewed += await renew_board(visit, record) if record else Outcome()
+    return renewed
+
+
+async def as_held_minor(visit: Visit, text: str, _: int | None) -> Outcome | None:
+    """Of whoever is no adult nothing is noted; what they ask of the bot itself, and their age, is heard."""
+    profile = await visit.profile()
+    if profile.branch is not Branch.NOT_ADULT or not visit.private or await is_asked(visit):
+        return None
+    groups = await visit.memberships()
+    if not groups or await coached_groups(visit) or is_put_right(text):
+        return None
+    acts = {act.act for act in in_own_words(text).acts}
+    return (
+        None
+        if acts and acts <= BEFORE_ENTRY
+        else visit.told(NotCleared(group=groups[0].group_id, branch=profile.branch))
+    )
 
 
 @admitted
@@ -218,11 +251,16 @@ async def screen_again(visit: Visit, command: ScreenAgain) -> Outcome:
 async def as_put_right(visit: Visit, text: str, _: int | None) -> Outcome | None:
     """A slip in the questions of the start is put right by answering them anew; None while they are asked first."""
     wrongly = says_answered_wrongly(text)
-    if not (wrongly or says_by_mistake(text) or age_told(text)) or await is_asked(visit):
-        return None
     profile, groups = await visit.profile(), await visit.memberships()
+    if not is_put_right(text, held=profile.branch is Branch.NOT_ADULT) or await is_asked(visit):
+        return None
     if groups and profile.branch is Branch.NOT_ADULT:
         return await ask_screening(visit, groups[0].group_id, "")
     if groups and wrongly and profile.screened_on is not None:
         return await screen_again(visit, ScreenAgain(group=groups[0].group_id))
     return None
+
+
+def is_put_right(text: str, *, held: bool = True) -> bool:
+    """A slip, or the age of whoever is `held` as no adult."""
+    return says_answered_wrongly(text) or says_by_mistake(text) or bool(age_told(text, asked=held))

@@ -17,6 +17,8 @@ async def first_things(visit: Visit, profile: Profile, group_id: int) -> Outcome
         return await ask_consent(visit, group_id)
     if is_due(profile, visit.now.date()):
         return await ask_screening(visit, group_id, await answers_so_far(visit))
+    if profile.branch is Branch.NOT_ADULT and profile.of_age:
+        return await ask_screening(visit, group_id, await answers_so_far(visit) or "y")
     if profile.screening is Screening.STOP:
         return visit.told(NotCleared(group=group_id, branch=profile.branch))
     return None

@@ -28,10 +28,20 @@ WITH_LOADS = {Format.AMRAP, Format.FOR_TIME, Format.INTERVALS}
 
 
 async def keep_shown(visit: Visit, evidence: Evidence, units: MassUnit) -> Outcome:
+    """Told once more on a day, it takes the place of what was misread of it."""
     await visit.must_consent()
+    for told, before in await visit.uow.profiles.told(visit.person.id):
+        if is_put_right_by(before, evidence):
+            await visit.uow.profiles.take_back(visit.person.id, told)
     kept = await visit.uow.profiles.add_evidence(visit.person.id, evidence, visit.now)
     waits = not may_train(await visit.profile())
     return visit.told(AbilityNoted(evidence_id=kept, evidence=evidence, units=units, waits=waits))
+
+
+def is_put_right_by(before: Evidence, now: Evidence) -> bool:
+    """`Back squat 150 kilo`, after 150 of them were read: the same on the same day, with that load or without any."""
+    same = (before.kind, before.movement, before.on) == (now.kind, now.movement, now.on)
+    return same and (before.load_kg == now.load_kg or None in {before.load_kg, now.load_kg})
 
 
 @admitted

@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from datetime import datetime, timedelta
 from typing import Any
 
+from core.athletes.values import Evidence
 from core.desk.access import admitted
 from core.desk.coached import coached_groups
 from core.desk.days import today_in
@@ -78,6 +79,11 @@ async def sharing_of(visit: Visit) -> tuple[Sharing, ...]:
             for one in await visit.memberships()
         ]
     )
+
+
+def tells_ability(told: Evidence) -> bool:
+    """Whether it says anything but that they couldn't tell."""
+    return told.reps is not None or told.seconds is not None
 
 
 async def close_chat_due(uow: Unit, _: datetime, refs: Mapping[str, Any]) -> Outcome:

@@ -57,6 +57,12 @@ class ScoreNeedsConsent(Said):
     of: str | None = None
 
 
+class ScoreNeedsAge(Said):
+    """A score of somebody who didn't say yet that they are an adult. `of`: as in ScoreNeedsConsent."""
+
+    of: str | None = None
+
+
 class ScoreEntered(Said):
     """To the athlete: somebody entered a score for them."""
 

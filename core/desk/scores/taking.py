@@ -4,11 +4,11 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from typing import Any, Final
 
-from core.athletes.values import Screening
+from core.athletes.values import Branch, Screening
 from core.desk.access import admitted
 from core.desk.commands import ClaimAsWritten, ConfirmScore, FixScore, PickScore, RateEffort, TakeScoreBack
 from core.desk.errors import NotYours, StalePress, UnknownThing
-from core.desk.joining.entry import ENTRY, ask_entry_again
+from core.desk.joining.entry import ENTRY, ask_entry_again, first_things
 from core.desk.joining.says import NotCleared
 from core.desk.outcome import Outcome, Say
 from core.desk.profile.abilities import keep_loads, unlearn
@@ -32,6 +32,7 @@ from core.desk.scores.says import (
     NotForScore,
     ScoreEntered,
     ScoreLeft,
+    ScoreNeedsAge,
     ScoreNeedsConsent,
     ScoreNoted,
     ScoreTakenBack,
@@ -69,8 +70,9 @@ async def claim_score(visit: Visit, claim: Claim, text: str) -> Outcome:
     """Read a score; ask the one thing that isn't sure; store it otherwise."""
     if not scored_blocks(claim.record):
         return visit.told(NotForScore())
-    if not await visit.uow.consents.given(claim.athlete.id):
-        return without_consent(visit, claim)
+    barred = await may_not_be_kept(visit, claim)
+    if barred is not None:
+        return barred
     told = read_parts(text, claim.record.session) if claim.block is None else ()
     if told:
         apart = told_apart(text, [one.words for one in told])
@@ -106,6 +108,29 @@ def without_consent(visit: Visit, claim: Claim) -> Outcome:
     name = None if own else claim.athlete.name
     what = ScoreNeedsConsent(group=claim.record.group_id, in_group=not visit.private, of=name)
     return visit.told(what, session=claim.record.id)
+
+
+async def may_not_be_kept(visit: Visit, claim: Claim) -> Outcome | None:
+    """Nothing of anybody without their yes, and of nobody who may be a child."""
+    if not await visit.uow.consents.given(claim.athlete.id):
+        return without_consent(visit, claim)
+    return None if await is_known_to_be_of_age(visit, claim) else await without_age(visit, claim)
+
+
+async def is_known_to_be_of_age(visit: Visit, claim: Claim) -> bool:
+    """Whether they said so: no child stands on a board for anybody to see."""
+    profile = await visit.uow.profiles.get(claim.athlete.id, claim.athlete.name)
+    return profile.branch is not Branch.NOT_ADULT and (profile.of_age or profile.branch is not None)
+
+
+async def without_age(visit: Visit, claim: Claim) -> Outcome:
+    """Asked for once more, of whoever tells it in private."""
+    own = claim.athlete.id == visit.person.id
+    name = None if own else claim.athlete.name
+    told = visit.told(ScoreNeedsAge(of=name), session=claim.record.id)
+    if not own or not visit.private:
+        return told
+    return told + (await first_things(visit, await visit.profile(), claim.record.group_id) or Outcome())
 
 
 async def ask_to_replace(visit: Visit, claim: Claim, before: ScoreRecord, score: Score, text: str) -> Outcome:

@@ -20,6 +20,8 @@ from core.desk.scores.says import AskWhose, NobodyCalled, ScoreLeft
 from core.desk.scores.taking import ask_about, claim_score, tell_score, tell_score_again
 from core.desk.scores.which import WhichSession, session_scored
 from core.desk.sessions.meant import names_a_day, of_day, posted_lately, without_day
+from core.desk.talk.not_got import word_for_coach
+from core.desk.talk.says import DoneOtherwise
 from core.desk.talk.understood import in_own_words, is_plainly_a_score, matter, understood
 from core.desk.versions.version import session_meant
 from core.desk.visit import Visit
@@ -27,7 +29,7 @@ from core.notation.people import each_in_front, name_in_front
 from core.notation.scores.corrections import read_correction
 from core.notation.scores.denials import denies, numbers_in
 from core.notation.scores.parts import read_parts
-from core.notation.talk.chat import is_like_a_score
+from core.notation.talk.chat import is_like_a_score, tells_other_work
 from core.notation.talk.yes_no import calls_it_off, says_it_is_so
 from core.scores.text import in_words
 from core.scores.values import Doubt, ReadScore
@@ -47,6 +49,8 @@ async def own_score(visit: Visit, text: str, session_id: int | None) -> Outcome 
     """The visitor's own score; a coach is asked first, and None comes back where their words are none, or deny one."""
     if denies(text) is not None:
         return None
+    if tells_other_work(text):
+        return visit.told(DoneOtherwise(word=await word_for_coach(visit, text)))
     record = await session_scored(visit, text, session_id)
     if record is not None and await is_set_up(visit, record) and not is_plain_score(text):
         return await as_bare_load(visit, record, text)

@@ -45,6 +45,7 @@ from core.notation.body.limits import read_limits
 from core.notation.edits.wordings import sounds_like_a_change
 from core.notation.people import addressed
 from core.notation.scores import read_parts, read_score
+from core.notation.talk.chat import tells_other_work
 from core.notation.talk.yes_no import calls_it_off, says_it_is_so
 from core.scaling.values import Ask
 from core.store.records import OpenQuestion
@@ -77,6 +78,7 @@ USE_CASES: Final[Mapping[type[a.Act], UseCase]] = {
     a.Elsewhere: tells.away,
     a.HomeAgain: tells.at_home,
     a.BackAfter: tells.back,
+    a.Trains: tells.trains,
     a.WantsEasy: tells.lines,
     a.TooHard: tells.lines,
     a.TooEasy: tells.lines,
@@ -258,7 +260,9 @@ async def as_clear_acts(visit: Visit, text: str, replied_to: int | None) -> Outc
     acts = matter(told)
     names = {act.act for act in acts}
     told_apart = "shares" not in names and all(type(act) in USE_CASES for act in acts)
-    if len(names) < 2 or names <= OF_ONE_SCORE or not told_apart:  # noqa: PLR2004
+    # Of a list of what they can do one may be left over.
+    several = len(names) > 1 or (names == {"can"} and bool(told.unread) and not answering(question, acts))
+    if not several or names <= OF_ONE_SCORE or not told_apart:
         return None
     return None if await keeps(visit, "several") else await all_of_them(visit, told, scene, question)
 
@@ -269,6 +273,7 @@ AT_ONCE: Final[Mapping[str, Topic]] = {
     "can": "ability",
     "has_minutes": "minutes",
     "condition": "condition",
+    "trains": "ability",
     "shares": "any_time",
     "thanks": "thanks",
     "withdraw": "any_time",
@@ -358,7 +363,7 @@ async def gone_on(visit: Visit, question: OpenQuestion | None, acts: Sequence[a.
     return await ask_again(visit, question.refs, "")
 
 
-BESIDE_THE_PROFILE: Final = frozenset({"weighs", "can", "has_minutes"})
+BESIDE_THE_PROFILE: Final = frozenset({"weighs", "can", "has_minutes", "trains"})
 
 
 async def all_of_them(
@@ -367,7 +372,7 @@ async def all_of_them(
     """First what is beside the open question, then its answer, as that goes on to the version."""
     acts = matter(told)
     answers = answering(question, acts)
-    if answers is None:
+    if question and not answers and question.kind not in ASKED_FOR_VERSIONS:
         return None
     outcome, unread = await carry_out(visit, [act for act in acts if act not in answers], scene)
     answered = await tell_answer(visit, question.refs, in_words(answers)) if question and answers else None
@@ -375,14 +380,19 @@ async def all_of_them(
     left = (*unread, *told.unread, *(() if answered else (act.text for act in answers)))
     if outcome is None and answered is None:
         return None
-    return as_one(visit, done + (await left_over(visit, left) if left else Outcome()))
+    done = as_one(visit, done + (await left_over(visit, left) if left else Outcome()))
+    return done + (await asked_again(visit, question) if question and not answers else Outcome())
 
 
-def answering(question: OpenQuestion | None, acts: Sequence[a.AnyAct]) -> tuple[a.AnyAct, ...] | None:
-    """The acts that answer what is open; none where nothing is, and None where none of them does."""
-    if question is None:
-        return ()
-    return tuple(act for act in acts if act.act in ANSWERED_BY[question.kind]) or None
+async def asked_again(visit: Visit, question: OpenQuestion) -> Outcome:
+    """Nothing of it was an answer: the question, where it is still open."""
+    is_open = await visit.uow.questions.open_in(visit.chat) == question
+    return await ask_again(visit, question.refs, "") if is_open else Outcome()
+
+
+def answering(question: OpenQuestion | None, acts: Sequence[a.AnyAct]) -> tuple[a.AnyAct, ...]:
+    """The acts that answer what is open; none where nothing is."""
+    return tuple(act for act in acts if question and act.act in ANSWERED_BY[question.kind])
 
 
 def in_words(acts: Sequence[a.AnyAct]) -> str:
@@ -419,7 +429,7 @@ async def carry_out(
     outcome: Outcome | None = None
     unread = []
     held = await held_answer(visit)
-    for act in without_echoes(acts):
+    for act in of_one_work(without_echoes(acts), scene.text):
         barred = held if act.act not in WHILE_HELD and not isinstance(act, OF_COACH) else None
         done = barred or await one_done(visit, act, scene)
         if done is not None:
@@ -429,6 +439,15 @@ async def carry_out(
     if outcome is not None and held and any(act.act in HELD_ALL_THE_SAME for act in acts):
         outcome += held
     return outcome, tuple(unread)
+
+
+def of_one_work(acts: Sequence[a.AnyAct], text: str) -> list[a.AnyAct]:
+    """What is told of how a score came about belongs to it; of work other than the session nothing is a score."""
+    if tells_other_work(text):
+        of_it = [act for act in acts if isinstance(act, a.Scored | a.DidScaled | a.DidAsWritten)]
+        return [act for act in acts if act not in of_it[1:]]
+    scored = any(isinstance(act, a.Scored | a.Corrects) for act in acts)
+    return [act for act in acts if not (scored and isinstance(act, a.DidAsWritten))]
 
 
 def without_echoes(acts: Sequence[a.AnyAct]) -> list[a.AnyAct]:

@@ -23,6 +23,7 @@ from core.desk.talk.not_got import word_for_coach
 from core.desk.talk.says import AnyTimeWillDo, HowItFeelsDecides, HowLongItIs, LessWillDo, WhatIsAsked
 from core.desk.talk.scene import Scene
 from core.desk.versions.expecting import minutes_of_theirs, outlooks_of
+from core.desk.versions.says import LinesTold
 from core.desk.versions.telling import tell_lines
 from core.desk.versions.version import my_version
 from core.desk.visit import Visit
@@ -41,7 +42,13 @@ async def why(visit: Visit, act: a.Why | a.HowHeavy, scene: Scene) -> Outcome | 
     about: Literal["why", "how_heavy"] = "why" if isinstance(act, a.Why) else "how_heavy"
     if scene.version is None:
         return await my_version(visit, MyVersion())
-    return await tell_lines(visit, scene.version, about, act.movement)
+    return await tell_lines(visit, scene.version, about, act.movement, act.text)
+
+
+async def why_so(visit: Visit, words: str, version: int) -> Outcome | None:
+    """Why the lines are so that are spoken of by how they are done: `whats with the chest height thing`."""
+    told = await tell_lines(visit, version, "why", None, words)
+    return told if any(isinstance(one.what, LinesTold) and one.what.spoken for one in told.says) else None
 
 
 async def how_long(visit: Visit, act: a.HowLong | a.HowToPace, scene: Scene) -> Outcome | None:
@@ -59,10 +66,11 @@ async def how_long(visit: Visit, act: a.HowLong | a.HowToPace, scene: Scene) -> 
     )
 
 
-async def how_to(visit: Visit, act: a.HowTo, _: Scene) -> Outcome | None:
-    """Where nothing is named that could be explained, it is what we asked."""
+async def how_to(visit: Visit, act: a.HowTo, scene: Scene) -> Outcome | None:
+    """Where nothing is named that could be explained, it is what we asked, or how a line of theirs is done."""
     if act.movement is None and act.term is None:
-        return await what_is_asked(visit)
+        asked = await what_is_asked(visit)
+        return asked or (await why_so(visit, act.text, scene.version) if scene.version else None)
     if act.term:
         return explained(visit, act.term)
     return await explain(visit, longest_name(act.text) or act.movement) if act.movement else None

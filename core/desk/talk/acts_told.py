@@ -13,7 +13,7 @@ from core.athletes.equipment import (
     with_more,
     with_stated,
 )
-from core.athletes.values import Equipment, Evidence, SetName
+from core.athletes.values import Branch, Equipment, Evidence, Experience, SetName
 from core.desk.commands import (
     ChangeAnswer,
     RateEffort,
@@ -43,7 +43,7 @@ from core.desk.versions.adjusting import change_lines
 from core.desk.versions.answers import ask_weight, change_answer, units_typed
 from core.desk.versions.commands import AsUsual, BeBack, BeShort, BeSore, ChangeLines
 from core.desk.versions.kept import answer_kept
-from core.desk.versions.says import StopWhatHurts, Understood
+from core.desk.versions.says import ExperienceNoted, StopWhatHurts, Understood
 from core.desk.versions.showing import today_of
 from core.desk.visit import Visit
 from core.measures import AmountUnit
@@ -51,7 +51,7 @@ from core.movements.lookup import catalogue
 from core.notation.body.complaints import ToldPain
 from core.notation.body.sides import read_sides
 from core.notation.calendar.lasting import read_lasting
-from core.notation.talk.chat import begins_with_so_many_done
+from core.notation.talk.chat import begins_with_so_many_done, tells_other_work
 from core.notation.talk.equipment_partners import NOBODY_NAMED
 from core.scaling.values import Ask
 from core.understanding import acts as a
@@ -188,7 +188,8 @@ async def scored(visit: Visit, act: a.Scored, scene: Scene) -> Outcome | None:
     """Somebody else's is theirs to tell."""
     if act.person is not None or scene.record is None:
         return None
-    return await own_score(visit, act.text, scene.replied_to)
+    words = scene.text if tells_other_work(scene.text) else act.text
+    return await own_score(visit, words, scene.replied_to)
 
 
 async def corrects(visit: Visit, act: a.Corrects, scene: Scene) -> Outcome | None:
@@ -196,6 +197,8 @@ async def corrects(visit: Visit, act: a.Corrects, scene: Scene) -> Outcome | Non
 
 
 async def did_scaled(visit: Visit, _: a.DidScaled, scene: Scene) -> Outcome | None:
+    if tells_other_work(scene.text):
+        return await own_score(visit, scene.text, scene.replied_to)
     return await was_scaled(visit, scene.replied_to) if scene.record else None
 
 
@@ -254,6 +257,19 @@ async def at_home(visit: Visit, _: a.HomeAgain, __: Scene) -> Outcome | None:
 
 async def back(visit: Visit, _: a.BackAfter, scene: Scene) -> Outcome | None:
     return await be_back(visit, BeBack(version=scene.version)) if scene.version else None
+
+
+async def trains(visit: Visit, act: a.Trains, _: Scene) -> Outcome | None:
+    """Whoever is held, or hasn't moved lately, isn't used to it whatever they did before."""
+    if not await visit.uow.consents.given(visit.person.id):
+        return None
+    profile = await visit.profile()
+    fit = profile.branch is None or profile.branch is Branch.HEALTHY_ACTIVE
+    level: Experience = "some" if act.level == "trained" and not fit else act.level
+    await visit.uow.profiles.save(
+        visit.person.id, profile.model_copy(update={"experience": level}), visit.now
+    )
+    return visit.told(ExperienceNoted(level=level))
 
 
 async def lines(visit: Visit, _: a.Act, scene: Scene) -> Outcome | None:

@@ -3,6 +3,7 @@
 from core.desk.classes.coming import come_or_stay_away, see_classes
 from core.desk.classes.commands import AboutReminders, SeeClasses, SetLead, SetQuiet
 from core.desk.classes.habits import about_reminders, set_lead, set_quiet
+from core.desk.classes.meetings import meetings_to_come
 from core.desk.coached import coached_athletes, coached_ids
 from core.desk.coaching.says import OnlyTheyErase
 from core.desk.commands import (
@@ -16,6 +17,7 @@ from core.desk.outcome import Outcome
 from core.desk.profile.commands import ExportMine, ForgetMe
 from core.desk.profile.own import export_mine, forget_me
 from core.desk.profile.weighing import keep_units
+from core.desk.says import Kindness
 from core.desk.talk.helping import about_me
 from core.desk.talk.keeping_quiet import only_answer, wants_only_answers
 from core.desk.talk.passing_on import offer
@@ -37,6 +39,9 @@ async def joins_class(visit: Visit, act: a.JoinsClass, _: Scene) -> Outcome | No
 
 
 async def leaves_class(visit: Visit, act: a.LeavesClass, _: Scene) -> Outcome | None:
+    """Where there is no class to leave, it is the session of that day."""
+    if not await meetings_to_come(visit.uow, await visit.group_ids(), visit.now):
+        return visit.told(Kindness(talk="away"))
     return await come_or_stay_away(visit, act.text, coming=False)
 
 

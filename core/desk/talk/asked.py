@@ -246,8 +246,8 @@ ANSWERED_BY: Final[Mapping[str, frozenset[str]]] = {
     "score": _NO_OR_YES | _HOW_IT_WENT | {"can"},
     "pain": _NO_OR_YES | {"spares", "condition", "hurt", "sore", "nothing_hurt", "well", "well_again"},
 }  # fmt: skip
-# Who has agreed and is being screened may tell what they have already.
-WHILE_SCREENED: Final = frozenset({"has", "got", "lost", "weighs"})
+# Who has agreed and is being screened may tell what they have already, and what to spare.
+WHILE_SCREENED: Final = frozenset({"has", "got", "lost", "weighs", "spares", "condition", "hurt"})
 # What may be asked before consent and safety are settled; whatever tells of oneself waits for them.
 BEFORE_ENTRY: Final = frozenset(
     {

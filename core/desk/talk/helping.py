@@ -7,7 +7,7 @@ from core.desk.coached import coached_groups
 from core.desk.commands import AboutMe, AskHelp
 from core.desk.days import today_in
 from core.desk.outcome import Outcome
-from core.desk.profile.own import sharing_of
+from core.desk.profile.own import sharing_of, tells_ability
 from core.desk.says import Help
 from core.desk.versions.says import Me
 from core.desk.visit import Visit
@@ -41,6 +41,10 @@ async def about_me(visit: Visit, _: AboutMe) -> Outcome:
         shares=await sharing_of(visit),
         complaints=tuple(one for one in profile.complaints if of_limit(profile, one.limit)),
         screened_in=groups[0].id if groups and profile.screened_on else None,
+        abilities=tuple(
+            [told for told in await visit.uow.profiles.told(visit.person.id) if tells_ability(told[1])]
+        ),
+        experience=profile.experience,
         different=differing(profile, today_in(groups[0], visit.now) if groups else visit.now.date()),
     )
     return visit.told(me)

@@ -107,6 +107,12 @@ class NobodyJudges(Said):
     word: int | None = None
 
 
+class DoneOtherwise(Said):
+    """They trained, and it was something else than the session: on no board. `word`: for their coach."""
+
+    word: int | None = None
+
+
 class NothingWaits(Said):
     """To a `no` or `cancel` while nothing is asked."""
 

@@ -3,7 +3,7 @@
 import re
 from collections.abc import Awaitable, Callable, Mapping
 from dataclasses import replace
-from typing import Any, Final
+from typing import Any, Final, get_args
 
 from core.desk.access import admitted
 from core.desk.classes.habits import tell_habit
@@ -27,6 +27,7 @@ from core.desk.commands import (
 )
 from core.desk.days import today_in
 from core.desk.joining.entering import (
+    as_held_minor,
     as_minor,
     as_put_right,
     tell_consent,
@@ -67,8 +68,9 @@ from core.desk.talk.own_lines import as_own_line
 from core.desk.talk.passing_on import as_for_coach, as_own_words
 from core.desk.talk.pasted import as_pasted_session, as_session, as_unread_session
 from core.desk.talk.privacy import as_privacy
-from core.desk.talk.says import GoOnLater, WhatIsAsked
+from core.desk.talk.says import GoOnLater
 from core.desk.talk.several import each_in_turn
+from core.desk.talk.understood import in_own_words, matter
 from core.desk.talk.undoing import as_undo
 from core.desk.today.breaks import BREAK
 from core.desk.today.easing import as_easing, tell_break
@@ -86,12 +88,16 @@ from core.desk.versions.version import session_meant
 from core.desk.visit import Visit
 from core.notation.body.limits import read_limits
 from core.notation.part_labels import find_part
+from core.notation.scores import read_score
 from core.notation.scores.which_day import without_day
 from core.notation.talk.ages import read_age
 from core.notation.talk.chat import is_beside_a_score, is_like_a_score
 from core.notation.talk.yes_no import calls_it_off, says_it_is_so
+from core.scores.values import Doubt
 from core.store.records import OpenQuestion
+from core.understanding import acts as a
 
+ASKED: Final = get_args(a.Asked)
 Reading = Callable[[Visit, str, int | None], Awaitable[Outcome | None]]
 _NUMBER: Final = re.compile(r"[0-9]")
 
@@ -155,7 +161,7 @@ async def as_asked(visit: Visit, text: str, session: int | None) -> Outcome | No
     asked = await as_question(visit, text, session)
     if asked is None:
         return None
-    return await then_still_open(visit, question, asked) if question else asked
+    return await then_still_open(visit, question, asked, asks=True) if question else asked
 
 
 def beside(reading: Reading) -> Reading:
@@ -164,7 +170,8 @@ def beside(reading: Reading) -> Reading:
     async def read(visit: Visit, text: str, session: int | None) -> Outcome | None:
         question = await visit.uow.questions.open_in(visit.chat)
         outcome = await reading(visit, text, session)
-        return await then_still_open(visit, question, outcome) if outcome and question else outcome
+        asks = "?" in text
+        return await then_still_open(visit, question, outcome, asks=asks) if outcome and question else outcome
 
     return read
 
@@ -186,19 +193,28 @@ async def as_answer(visit: Visit, text: str, session: int | None) -> Outcome | N
         return await answer(visit, question, text, session)
     # `No pain` is no number of push-ups, whatever it looks like.
     if other.says:
-        return await then_still_open(visit, question, other)
+        return await then_still_open(visit, question, other, asks=only_asks(text, question))
     return await ask_again(visit, question.refs, "" if question.refs.get("again") else text)
 
 
-async def then_still_open(visit: Visit, question: OpenQuestion, done: Outcome) -> Outcome:
+async def then_still_open(
+    visit: Visit, question: OpenQuestion, done: Outcome, *, asks: bool = False
+) -> Outcome:
     """What was done, and the question once more behind it, where that didn't ask it anew.
 
-    Whoever asks what it means is about to answer it: it doesn't let go.
+    Whoever asks something is about to answer: it doesn't let go.
     """
-    asks_back = any(isinstance(one.what, WhatIsAsked) for one in done.says)
-    again = await open_again(visit) or Outcome() if asks_back else await still_open(visit, question)
+    now_open = await visit.uow.questions.open_in(visit.chat)
+    goes_on = asks and now_open == question and question.kind not in ASKED_BY_PEOPLE | ENTRY
+    again = await open_again(visit) or Outcome() if goes_on else await still_open(visit, question)
     said = {type(one.what) for one in done.says}
     return done + replace(again, says=tuple(one for one in again.says if type(one.what) not in said))
+
+
+def only_asks(text: str, question: OpenQuestion) -> bool:
+    """`What does amrap mean`: nothing of it tells anything."""
+    acts = matter(in_own_words(text, open_=question))
+    return bool(acts) and all(isinstance(act, ASKED) for act in acts)
 
 
 async def still_open(visit: Visit, question: OpenQuestion) -> Outcome:
@@ -246,6 +262,7 @@ async def as_score(visit: Visit, text: str, session: int | None) -> Outcome | No
 READINGS = (
     raise_alarm,
     as_minor,
+    as_held_minor,
     as_one_meant,
     each_in_turn(understood),
     beside(as_common_question),
@@ -350,8 +367,21 @@ async def answer(visit: Visit, question: OpenQuestion, text: str, session: int |
     if taken is not None:
         return taken
     # A bare number was meant as the answer, even where it is none.
-    scored = await own_score(visit, text, session) if is_like_a_score(text) and not bare else None
+    is_one = not bare and (is_like_a_score(text) or await reads_as_score(visit, text, session))
+    scored = await own_score(visit, text, session) if is_one else None
     return scored or await ask_again(visit, question.refs, text)
+
+
+_DID: Final = re.compile(r"\b(?:did|done|finished|got|managed|took)\b", re.IGNORECASE)
+
+
+async def reads_as_score(visit: Visit, text: str, session: int | None) -> bool:
+    """`Did the whole thing today lads 15.40`, where something else was asked: of the session before them."""
+    record = await session_meant(visit, session) if _DID.search(text) and _NUMBER.search(text) else None
+    if record is None:
+        return False
+    read = read_score(text, record.session)
+    return read.score is not None and (read.sure or read.doubt is Doubt.WHICH_BLOCK)
 
 
 def is_age_asked_for(question: OpenQuestion, text: str) -> bool:

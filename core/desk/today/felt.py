@@ -17,7 +17,13 @@ from core.desk.versions.version import session_meant
 from core.desk.versions.waiting import seen_by
 from core.desk.visit import Visit
 from core.notation.body.complaints import read_complaint
-from core.notation.body.felt import effort_beside, read_effort, read_hurt, says_that_was_all
+from core.notation.body.felt import (
+    effort_beside,
+    effort_told_first,
+    read_effort,
+    read_hurt,
+    says_that_was_all,
+)
 from core.notation.body.limits import read_limits
 from core.notation.talk.chat import is_like_a_score
 from core.notation.talk.yes_no import calls_it_off, says_it_is_so
@@ -51,8 +57,9 @@ async def as_felt(visit: Visit, text: str, session: int | None) -> Outcome | Non
 
 
 async def as_named_effort(visit: Visit, text: str, session: int | None) -> Outcome | None:
-    """Before what hurts is read: `rpe 8, shoulder niggled a bit` tells both."""
-    return await as_felt(visit, text, session) if await is_named(visit, text) else None
+    """Before what hurts is read: `rpe 8, shoulder niggled a bit` tells both, `very hard. shoulder pain` too."""
+    both = effort_told_first(text) is not None and read_complaint(text) is not None
+    return await as_felt(visit, text, session) if both or await is_named(visit, text) else None
 
 
 async def is_named(visit: Visit, text: str) -> bool:
@@ -83,11 +90,12 @@ def felt_in(text: str, asked: Literal["effort", "pain"]) -> Felt:
     complains = complaint is not None and complaint.kind == "hurts"
     if told.unread or not names or names - _FELT.keys() - {"effort"}:
         hurt = Hurt.PAIN if complains else read_hurt(text)
-        return Felt(read_effort(text) or effort_beside(text), hurt)
+        return Felt(read_effort(text) or effort_beside(text) or effort_told_first(text), hurt)
     efforts = [act.value for act in told.acts if isinstance(act, Effort)]
+    in_words = read_effort(text) or effort_told_first(text)
     hurts = [_FELT[act.act] for act in told.acts if act.act in _FELT] + [Hurt.PAIN] * complains
     return Felt(
-        round(efforts[0]) if efforts and efforts[0] else read_effort(text),
+        round(efforts[0]) if efforts and efforts[0] else in_words,
         max(hurts, key=_WORST.index, default=None),
     )
 

@@ -1,7 +1,7 @@
 """Take an athlete's answers about equipment, limits, body mass, load pair and ability."""
 
 import re
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, Final
 
@@ -36,7 +36,9 @@ from core.notation.body.complaints import is_fine_now
 from core.notation.body.limits import read_limits
 from core.notation.body.sides import read_sides
 from core.notation.numbers import does_not_know, is_new_to_it, read_body_mass, read_reps
+from core.notation.values import ReadLimits
 from core.scaling.values import Ask, Question
+from core.understanding import acts as a
 from core.understanding.lexicon import lexicon
 from core.understanding.text import fold, stem
 from core.understanding.things import read_things, read_weight
@@ -196,7 +198,7 @@ async def tell_stage_in_words(
 
 async def tell_limits(visit: Visit, session_id: int | None, text: str) -> Outcome | None:
     """All there is to spare, in place of what was told before; a joint keeps its side, and is asked about again."""
-    read = read_limits(text)
+    read = limits_told(text)
     if not read.limits and is_nothing_to_spare(text):
         return await keep(visit, session_id, Understood(limits=()), limits=())
     # `All good apart from ...` is no plain nothing, whatever could be read of it.
@@ -222,6 +224,25 @@ async def tell_limits(visit: Visit, session_id: int | None, text: str) -> Outcom
     return (offered or Outcome()) + kept + Outcome(due=wishes)
 
 
+def limits_told(text: str) -> ReadLimits:
+    """By their names; what has none there is understood as a sentence: `new hip 2 yrs ago left side`."""
+    read = read_limits(text)
+    found = {part: limits_understood(part) for part in read.not_understood or (text,)}
+    more = tuple(one for limits in found.values() for one in limits)
+    if not more:
+        return read
+    return ReadLimits(
+        limits=tuple(dict.fromkeys((*(read.limits or ()), *more))),
+        not_understood=tuple(part for part in read.not_understood if not found[part]),
+    )
+
+
+def limits_understood(words: str) -> tuple[str, ...]:
+    told = understand(Message(text=words), Context(question="limits"))
+    spares = [act for act in told.acts if isinstance(act, a.Spares | a.Condition | a.Hurt)]
+    return tuple(one for act in spares for one in act.limits) if not told.unread else ()
+
+
 _NOTHING_TO_SPARE: Final = frozenset({"nothing_hurt", "has_nothing", "well"})
 # What goes on to an exception, whatever it is, is no plain nothing.
 _EXCEPT: Final = re.compile(
@@ -240,6 +261,8 @@ async def tell_ability_in_words(
     visit: Visit, question: Question, session_id: int, text: str
 ) -> Outcome | None:
     reps = read_reps(text)
+    if reps is None and "?" in text:  # `about 10?? whats this 40`
+        reps = read_reps(text.partition("?")[0])
     if question.movement is None or (reps is None and not does_not_know(text)):
         return None
     command = TellAbility(session=session_id, movement=question.movement, reps=reps, load_kg=question.load_kg)
@@ -348,12 +371,20 @@ def take_equipment(text: str, units: MassUnit) -> Taken | None:
     typed = units_typed(text) or units
     understood = Understood(
         equipment=read.equipment,
-        unread=read.not_understood,
+        unread=(*read.not_understood, *numbers_left(text, read.not_understood)),
         estimated=read.estimated,
         units=typed,
         idle=read.idle,
     )
     return Taken({"equipment": read.equipment, "units": typed}, understood)
+
+
+def numbers_left(text: str, quoted: Sequence[str]) -> Iterator[str]:
+    """What holds a number and tells of nothing that is there: `no kit i just run. 10k in 48min`."""
+    for words in understand(Message(text=text), Context(question="equipment")).unread:
+        known = any(one in words or words in one for one in quoted)
+        if re.search("[0-9]", words) and not known and not read_things(words).equipment:
+            yield words
 
 
 def units_typed(text: str) -> MassUnit | None:

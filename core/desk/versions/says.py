@@ -10,6 +10,7 @@ from core.athletes.values import (
     Equipment,
     EquipmentSet,
     Evidence,
+    Experience,
     SetName,
     Severity,
     Side,
@@ -142,13 +143,17 @@ class LineTold(Value):
 
 
 class LinesTold(Said):
-    """Why these lines are as they are, or how heavy they are; none where nothing was changed, or nothing is held."""
+    """Why these lines are as they are, or how heavy they are; none where nothing was changed, or nothing is held.
+
+    `spoken`: they are those whose way was spoken of.
+    """
 
     version_id: int
     session_id: int
     about: Literal["why", "how_heavy"]
     lines: tuple[LineTold, ...]
     units: MassUnit
+    spoken: bool = False
 
 
 class NoSuchLine(Said):
@@ -233,7 +238,8 @@ class Sharing(Value):
 class Me(Said):
     """What is known of the athlete; shown to nobody else. `shares`: whose coaches may see what is spared.
 
-    `screened_in`: the group for which the safety questions can be answered anew.
+    `screened_in`: the group for which the safety questions can be answered anew; `abilities`: what they said they can
+    do, each with the id by which it can be taken back.
     """
 
     name: str
@@ -247,6 +253,8 @@ class Me(Said):
     different: tuple[Different, ...] = ()
     shares: tuple[Sharing, ...] = ()
     screened_in: int | None = None
+    abilities: tuple[tuple[int, Evidence], ...] = ()
+    experience: Experience | None = None
 
 
 class UnitsKept(Said):
@@ -274,6 +282,12 @@ class AbilityNoted(Said):
     evidence: Evidence
     units: MassUnit
     waits: bool = False
+
+
+class ExperienceNoted(Said):
+    """How used to training they are."""
+
+    level: Experience
 
 
 class AbilityTakenBack(Said):

@@ -12,7 +12,8 @@ from core.notation.text import plain
 _HURTS = re.compile(
     r"\b(?:hurts?|hurting|aches?|aching|painful|pain|sore|injured|tweaked|sprained|strained|twisted|swollen"
     r"|(?:acting|playing|acts|plays|acted|played) up|bothering me|bothers me|killing me"
-    r"|niggl\w+|niggle|grumbl\w+|twinges?|twinged|complain(?:s|ed|ing)|irritated|aggravated)\b"
+    r"|niggl\w+|niggle|grumbl\w+|twinges?|twinged|complain(?:s|ed|ing)|irritated|aggravated"
+    r"|bark(?:s|ed|ing)|g[ai]v(?:e|es|ing) out|seiz(?:ed|es|ing) up)\b"
 )
 _OVER = re.compile(
     r"\b(?:is|are|feels?|'s) (?:(?:all|completely|totally|quite|now) )*(?:fine|ok|okay|good|healed|well)\b"
@@ -32,7 +33,7 @@ _ENDS = (
 )
 _ALL_OVER = re.compile(
     _IT_IS
-    + r"(?:(?:fine|ok|okay|good|well|great)\W+(?:again|now)|healed|gone|settled|normal again)"
+    + r"(?:(?:fine|ok|okay|good|well|great|grand)\W+(?:again|now)|healed|gone|settled|normal again)"
     + _ENDS
     + r"|^it (?:doesn'?t|does not|no longer|stopped) hurt(?:s|ing)? ?(?:any ?more|now|at all any ?more)?\W*$"
 )
@@ -41,7 +42,9 @@ _HEDGED = re.compile(
     r"\b(?:almost|nearly|mostly|if|when|unless|except|until|not (?:fine|ok|okay|good|healed|well)|still|but)\b"
 )
 # What stands before a joint of one's own; `Bo's wrist` and `I'm back` are something else.
-_BEFORE_OWN = re.compile(r"(?:^|[,;.]|\b(?:my|the|sore|painful|swollen|injured|ouch|ow|oh no|and|or)\b)\W*$")
+_BEFORE_OWN = re.compile(
+    r"(?:^|[,;.]|\b(?:my|me|the|sore|painful|swollen|injured|ouch|ow|oh no|and|or)\b)\W*$"
+)
 # `not my back`; but `not only my back` tells of it.
 _NOT_THIS = re.compile(r"\b(?:not|isn't|wasn't)(?: (?:in|about|on|really|my|the|left|right|lower))*\W*$")
 _CAN_NOT_MOVE = re.compile(

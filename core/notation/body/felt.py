@@ -11,6 +11,7 @@ from core.notation.text import plain
 from core.scores.values import Hurt
 
 _LONGEST: Final = 80
+_LONGEST_WITH_MORE: Final = 300
 _MOST: Final = 10
 _OF_TEN: Final = re.compile(r"\s?(?:/|out of|of)\s?10\b")
 _BARE: Final = re.compile(r"^\W*(?:an? |about |around |maybe |like |say |i'?d say )*([1-9]|10)\W*$")
@@ -41,7 +42,11 @@ _ANCHORS: Final = {
     "all i had": 10,
     "all out": 10,
 }
-_LEAD: Final = re.compile(r"^\W*(?:(?:it|that|this) (?:was|felt)|felt|was|it's|i gave it)\s+")
+_LEAD: Final = re.compile(r"^\W*(?:(?:it|that|this) (?:was|felt)|felt|was|it's|its|i gave it)\s+")
+_TAIL: Final = re.compile(
+    r"(?:\s+(?:for me|today|that one|this one|one|session|lol|haha|honestly|tbh|though|tho))+\W*$"
+)
+_SENTENCE: Final = re.compile(r"[.!?;\n]+(?:\s|$)|,\s|\s-\s|\s(?:but|though|although|and)\s")
 _MUSCLES: Final = r"muscles?|legs?|arms?|quads?|glutes|abs"
 _HURT: Final = (
     (
@@ -100,10 +105,16 @@ def read_effort(text: str) -> int | None:
     if first and len(numbers) == first[1].isdigit():
         return int(first[1]) if first[1].isdigit() else _SPELLED.index(first[1]) + 1
     if not numbers:
-        return _ANCHORS.get(_LEAD.sub("", words).strip(" .!"))
+        return _ANCHORS.get(_TAIL.sub("", _LEAD.sub("", words)).strip(" .!"))
     told = "of-ten" in words or _ABOUT_EFFORT.search(words)
     one = int(numbers[0]) if len(numbers) == 1 and numbers[0].isdigit() else 0
     return one if told and 1 <= one <= _MOST else None
+
+
+def effort_told_first(text: str) -> int | None:
+    """`Very hard for me. shoulder pain more`, `4 it was grand but the hip was barking`: with more behind it."""
+    first, *more = [one for one in _SENTENCE.split(text[:_LONGEST_WITH_MORE]) if one.strip()] or [""]
+    return read_effort(first) if more else None
 
 
 def read_hurt(text: str) -> Hurt | None:

@@ -53,7 +53,7 @@ def joints_in(words: str) -> Iterator[tuple[str, re.Match[str]]]:
 def _told(words: str) -> Iterator[tuple[str, str]]:
     """`left wrist`, `left and right wrist`, `wrist (left)`; `right now` is no side."""
     for joint, match in joints_in(words):
-        for side in (match["side"], match["other"], match["after"]):
+        for side in (match["side"], match["other"], match["after"], match["behind"]):
             if side:
                 yield joint, side
 
@@ -64,7 +64,10 @@ def _joint() -> re.Pattern[str]:
     return re.compile(
         r"(?:\b(?P<side>left|right|both)(?:\s?(?:and|or|&|\+|/)\s?(?P<other>left|right))? (?:\w+ )?)?"
         rf"\b(?P<joint>{longest_first})s?\b"
-        r"(?:,? (?:on the |on my |\()(?P<after>left|right)\b(?! (?:after|now|when|hand)))?"
+        r"(?:,? (?:on the |on my |\()(?P<after>left|right)\b(?! (?:after|now|when|hand))"
+        # `My shoulder right have pain`; but `my shoulder, right?`, `my knee right at the end`.
+        r"| (?P<behind>left|right)\b(?!\s?\?)"
+        r"(?= (?:ha[sv]e?|is|hurts?|pains?|makes?|does|do|it|sore|very|too|also|side)\b|\W*$))?"
     )
 
 

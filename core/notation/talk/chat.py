@@ -106,6 +106,17 @@ def begins_with_so_many_done(text: str) -> bool:
     return bool(_SO_MANY.match(plain(text).lower()))
 
 
+_OTHER_WORK = re.compile(
+    r"\binstead of (?:(?:the|this|that|todays?|today's|your|our) )*(?:session|workout|wod|training|class)\b"
+    r"|\bdid (?:my own thing|something else|something different|a different (?:session|workout))\b"
+)
+
+
+def tells_other_work(text: str) -> bool:
+    """`Ran 10k instead of the session, 47:50`: whatever was done, it is no score of that."""
+    return bool(_OTHER_WORK.search(plain(text).replace("\u2019", "'").lower()))
+
+
 def is_beside_a_score(text: str) -> bool:
     """Whether somebody who was asked about their score says something else: a question, with no number in it."""
     words = plain(text).lower().strip()

@@ -10,7 +10,8 @@ _NO = re.compile(
     r"^\W*(?:no|n|nope|nah|never|not|none|i don'?t|i haven'?t|i am not|i'm not)\b", re.IGNORECASE
 )
 _BUT = re.compile(
-    r"\b(?:but|except|although|though|sometimes|maybe|not sure|don'?t know|no idea|no clue|dunno)\b|\?",
+    r"\b(?:but|except|apart|only|just (?:an?|my|the)|although|though"
+    r"|sometimes|maybe|not sure|don'?t know|no idea|no clue|dunno)\b|\?",
     re.IGNORECASE,
 )
 

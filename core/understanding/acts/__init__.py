@@ -78,6 +78,7 @@ from core.understanding.acts.told import (
     Told,
     TooEasy,
     TooHard,
+    Trains,
     WantsEasy,
     Weighs,
     Well,
@@ -110,7 +111,7 @@ __all__ = [
     "NoteFault", "NothingHurt", "Order", "Post", "Quiet", "Remind", "Result", "Roster", "Said",
     "Scored", "Shares", "Sick", "Side", "Sign", "Skips", "SmallTalk", "Sore", "Spares", "Stop",
     "Swap", "Teach", "TellsClass", "TellsSession", "Thanks", "ToCoach", "Told", "TooEasy",
-    "TooHard", "Units", "WantsEasy", "WantsTimer", "Weighs", "Well", "WellAgain", "WhatIf", "WhatsComing",
+    "TooHard", "Trains", "Units", "WantsEasy", "WantsTimer", "Weighs", "Well", "WellAgain", "WhatIf", "WhatsComing",
     "WhenIsClass", "WhoNeedsMe", "WhoReported", "Why", "Wished", "Withdraw", "Worries", "Zone", "document",
 ]  # fmt: skip
 

@@ -5,7 +5,7 @@ from typing import Annotated, Literal
 
 from pydantic import Field
 
-from core.athletes.values import Equipment, SetName
+from core.athletes.values import Equipment, Experience, SetName
 from core.understanding.acts.values import WEEK_MIN, Act, Result, Side, Stop
 
 
@@ -136,6 +136,13 @@ class BackAfter(Act):
     days: int | None = None
 
 
+class Trains(Act):
+    """How used to training they say they are."""
+
+    act: Literal["trains"] = "trains"
+    level: Experience
+
+
 class WantsEasy(Act):
     act: Literal["wants_easy"] = "wants_easy"
 
@@ -179,6 +186,6 @@ class Skips(Act):
 
 Told = (
     Has | HasNothing | Got | Lost | Shares | Spares | WellAgain | Sign | Condition | Weighs | Can | Scored | Corrects
-    | Effort | Hurt | NothingHurt | Sore | HasMinutes | Sick | Well | Elsewhere | HomeAgain | BackAfter | WantsEasy
-    | TooHard | TooEasy | Worries | DidAsWritten | DidScaled | Agrees | Declines | Skips
+    | Effort | Hurt | NothingHurt | Sore | HasMinutes | Sick | Well | Elsewhere | HomeAgain | BackAfter | Trains
+    | WantsEasy | TooHard | TooEasy | Worries | DidAsWritten | DidScaled | Agrees | Declines | Skips
 )  # fmt: skip

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 from functools import cache
 from typing import Any, Final
 
+from core.measures import AmountUnit
 from core.movements.lookup import catalogue
 from core.understanding.marks import Mark
 from core.understanding.quantities import Quantity
@@ -12,10 +13,13 @@ from core.understanding.slots.stretch import Stretch, exact_kg, in_kg
 _TELLING: Final = ("load", "distance", "clock", "span", "reps", "number", "range", "times")
 _MOST_REPS: Final = 1000
 _HEAVIEST_KG: Final = 500
+# More in a row with a load are a slip, or two numbers (estimate).
+_MOST_LOADED: Final = 100
 # From here on a bare number of a lift with a bar is its load: so many in a row are rare (common practice, no source).
 _SURELY_A_LOAD: Final = 40
 _BARBELL: Final = "barbell"
 _LETTERS: Final = 2
+_NAMES: Final = ("movement", "short_movement")
 # Of how many tokens the end of a clause counts between a number and what it is of; from how far on it is of nothing.
 _A_CLAUSE: Final = 4
 _TOO_FAR: Final = 16
@@ -28,22 +32,40 @@ Fields = dict[str, Any]
 def abilities(stretch: Stretch) -> list[Fields]:
     """Of each movement what is told of it; a distance alone is a run. Nothing where a number belongs to nothing."""
     named = _named(stretch)
-    pairs = list(zip(named, _shared_out(stretch, named), strict=True))
+    of_run = _of_a_run(stretch, named)
+    pairs = list(zip(named, _shared_out(stretch, named, but=of_run), strict=True))
     if any(_is_told_twice(stretch, mark, numbers) for mark, numbers in pairs):
         return []
+    taken = [*of_run, *(one for _, numbers in pairs for one in numbers)]
+    if named and any(one not in taken for one in stretch.quantities("number")):
+        return []
     found = [told for mark, numbers in pairs if (told := _of_one(stretch, mark, numbers))]
+    found += [{"movement": _RUN} | _told(stretch, of_run, None)] if of_run else []
     return found or _without_movement(stretch)
 
 
+def _of_a_run(stretch: Stretch, named: Sequence[Mark]) -> tuple[Quantity, ...]:
+    """A distance and its time, where what is named goes nowhere: `12 pull-ups, 5k 22:30`, `10k in 48. hate burpees`."""
+    distances, times = stretch.quantities("distance"), stretch.quantities("clock", "span")
+    if len(distances) != 1 or not times or not named or any(_goes(_movement(mark)) for mark in named):
+        return ()
+    return distances[0], min(times, key=lambda one: abs(one.start - distances[0].start))
+
+
 def _named(stretch: Stretch) -> list[Mark]:
-    """The movements that are named; two letters name one only beside a number: `oh goodness 2 maybe` is a sigh."""
+    """The movements that are named; `oh goodness 2 maybe` is a sigh, `I'm dead` no lift: these do beside a number."""
     beside = {at for one in stretch.quantities(*_TELLING) for at in (one.start - 1, one.end)}
     text = stretch.marked.text
     return [
         mark
-        for mark in stretch.marks("movement")
-        if len(text.words(mark.start, mark.end)) > _LETTERS or beside & {mark.start, mark.end - 1}
+        for mark in stretch.marks(*_NAMES)
+        if (mark.value("movement") and len(text.words(mark.start, mark.end)) > _LETTERS)
+        or beside & {mark.start, mark.end - 1}
     ]
+
+
+def _movement(mark: Mark) -> str:
+    return mark.value(*_NAMES) or ""
 
 
 def lifts_something_else(stretch: Stretch) -> bool:
@@ -51,14 +73,14 @@ def lifts_something_else(stretch: Stretch) -> bool:
     session = stretch.context.session
     if session is None:
         return False
-    named = stretch.marks("movement")
+    named = _named(stretch)
     lifted = {
         _LOADED.get(movement, movement)
         for mark, numbers in zip(named, _shared_out(stretch, named), strict=True)
-        if (movement := mark.value("movement")) and any(_is_lifted(stretch, n, movement) for n in numbers)
+        if (movement := _movement(mark)) and any(_is_lifted(stretch, n, movement) for n in numbers)
     }
     ours = {_LOADED.get(line.movement, line.movement) for block in session.blocks for line in block.lines}
-    return bool(lifted) and lifted.isdisjoint(ours)
+    return not lifted <= ours
 
 
 def _is_lifted(stretch: Stretch, one: Quantity, movement: str) -> bool:
@@ -67,16 +89,18 @@ def _is_lifted(stretch: Stretch, one: Quantity, movement: str) -> bool:
 
 def _is_told_twice(stretch: Stretch, mark: Mark, numbers: Sequence[Quantity]) -> bool:
     """`225 for 5 before, 95 for 5 now`: which of them counts isn't told; and `8 8 8` are sets, and no most."""
-    movement = mark.value("movement")
+    movement = _movement(mark)
     told = [pair for one in numbers for pair in _one(stretch, one, movement, beside=numbers)]
     sets = sum(name == "reps" for name, _ in told)
     return sets > 1 or len(set(told)) > len({name for name, _ in told})
 
 
-def _shared_out(stretch: Stretch, named: Sequence[Mark]) -> list[list[Quantity]]:
+def _shared_out(
+    stretch: Stretch, named: Sequence[Mark], *, but: Sequence[Quantity] = ()
+) -> list[list[Quantity]]:
     """Each number goes to the movement that it stands nearest to."""
     found: list[list[Quantity]] = [[] for _ in named]
-    numbers = stretch.quantities(*_TELLING)
+    numbers = [one for one in stretch.quantities(*_TELLING) if one not in but]
     before = bool(numbers and named and numbers[0].start < named[0].start)
     for one in numbers:
         apart = [(_apart(stretch, one, mark), (mark.start < one.start) is before) for mark in named]
@@ -97,8 +121,7 @@ def _ends_clause(stretch: Stretch, at: int) -> bool:
 
 
 def _of_one(stretch: Stretch, mark: Mark, numbers: Sequence[Quantity]) -> Fields | None:
-    movement = mark.value("movement")
-    assert movement is not None
+    movement = _movement(mark)
     told = _told(stretch, numbers, movement)
     if not told and _is_denied(stretch, mark):
         return {"movement": movement, "reps": 0}
@@ -109,7 +132,9 @@ def _of_one(stretch: Stretch, mark: Mark, numbers: Sequence[Quantity]) -> Fields
 
 
 def _is_liftable(told: Fields) -> bool:
-    return bool(told.get("load_kg", 0) <= _HEAVIEST_KG)
+    """A load that may be lifted, and so many times: nobody does 190 with 60 kg."""
+    most = _MOST_LOADED if "load_kg" in told else _MOST_REPS
+    return bool(told.get("load_kg", 0) <= _HEAVIEST_KG and told.get("reps", 0) <= most)
 
 
 def _with_weight(movement: str, told: Fields) -> str:
@@ -158,7 +183,8 @@ def _one(
 ) -> Iterator[tuple[str, Any]]:
     """`my 5rm back squat is 100`, `back squat 150`: of a lift it is the load, beside repetitions or by its size."""
     units = stretch.context.units
-    is_lift = movement is not None and _is_lift(movement)
+    far_too_many = movement is not None and _is_far_too_many(stretch, one, movement)
+    is_lift = movement is not None and (far_too_many or _is_lift(movement))
     if one.kind == "load":
         yield "load_kg", exact_kg(one.value)
     elif one.kind == "distance":
@@ -170,7 +196,7 @@ def _one(
     elif is_lift and (
         _is_load(stretch, one)
         or (one.kind == "number" and any(n.kind == "reps" for n in beside))
-        or (movement is not None and _is_far_too_many(stretch, one, movement))
+        or far_too_many
     ):
         yield "load_kg", in_kg(one.value, units)
     elif one.value <= _MOST_REPS:
@@ -202,11 +228,23 @@ def _is_load(stretch: Stretch, one: Quantity) -> bool:
 
 
 def _is_far_too_many(stretch: Stretch, one: Quantity, movement: str) -> bool:
-    """`Back squat 150`; but `60 thrusters`, `swings 100` tell repetitions."""
-    stands_behind = any(
-        mark.value("movement") == movement and mark.start < one.start for mark in stretch.marks("movement")
-    )
-    return one.kind == "number" and one.value >= _SURELY_A_LOAD and stands_behind and _takes_a_bar(movement)
+    """`Back squat 150`, `squat 150`; but `60 thrusters`, `swings 100`, `squats 60` tell repetitions."""
+    if one.kind != "number" or one.value < _SURELY_A_LOAD:
+        return False
+    before = [mark for mark in _named(stretch) if _movement(mark) == movement and mark.start < one.start]
+    barred = _takes_a_bar(movement) or (movement in _LOADED and _is_said_bare(stretch, before))
+    return bool(before) and barred
+
+
+def _is_said_bare(stretch: Stretch, named: Sequence[Mark]) -> bool:
+    """`Squat`, as lifters call the one with a bar."""
+    return any(stretch.marked.words[mark.start : mark.end] == ("squat",) for mark in named)
+
+
+@cache
+def _goes(movement: str) -> bool:
+    """Whether it is counted in metres."""
+    return catalogue().movement(movement).unit is AmountUnit.METRES
 
 
 @cache

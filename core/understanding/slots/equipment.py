@@ -13,9 +13,11 @@ from core.athletes.values import Equipment
 from core.measures import LEAST_STEP_KG, MassUnit, to_kg
 from core.movements.lookup import catalogue
 from core.notation.talk.equipment_partners import SHARED
+from core.understanding.lexicon import lexicon
 from core.understanding.marks import Mark
 from core.understanding.quantities import Quantity
 from core.understanding.slots.stretch import Stretch, exact_kg, in_kg, plain
+from core.understanding.text import stem
 
 _GYM: Final = Path(__file__).with_name("gym.toml")
 _MOST_OF_ONE: Final = 6
@@ -122,7 +124,11 @@ def _items(stretch: Stretch, *, gone: bool = False) -> Iterator[Item]:
     while at < stretch.end:
         mark = stretch.marked.mark_at[at]
         if mark is not None and mark.start == at:
-            thing = mark.value("thing", "other_thing")
+            lift = _end_of_lift(mark, stretch)
+            if lift is not None or (item.thing is None and _is_of_something_else(mark, stretch)):
+                at = lift or mark.end
+                continue
+            thing = _thing(mark, stretch)
             if thing and item.thing and not _tells_step(item, mark, stretch):
                 loads = item.loads_of_next(stretch, mark.start)
                 yield item
@@ -142,6 +148,44 @@ def _items(stretch: Stretch, *, gone: bool = False) -> Iterator[Item]:
         yield item
 
 
+def _thing(mark: Mark, stretch: Stretch) -> str | None:
+    """What it names; what is a part of the body, too, is that where a body is spoken of: `bad back, disc`."""
+    of_body = mark.value("part") and any(one is not mark for one in stretch.marks("part", "maybe_part"))
+    return None if of_body else mark.value("thing", "other_thing")
+
+
+def _end_of_lift(mark: Mark, stretch: Stretch) -> int | None:
+    """Where `bench 92.5 kg` ends: of what names a movement, too, a load is told of that; None for a thing."""
+    behind = stretch.marked.mark_at[mark.end] if mark.end < stretch.end else None
+    is_load = behind is not None and behind.quantity is not None and behind.quantity.kind == "load"
+    named, thing = mark.value("movement"), mark.value("thing")
+    return behind.end if behind and is_load and named and thing and not _is_held(thing) else None
+
+
+def _is_of_something_else(mark: Mark, stretch: Stretch) -> bool:
+    """A number of what is done and isn't owned, or of what nobody knows: `press 60 for 3`, `zorbits 77`."""
+    if mark.quantity is None:
+        return False
+    start, end = mark.start, mark.end
+    while start > stretch.start and not parts_at(stretch, start - 1):
+        start -= 1
+    while end < stretch.end and not parts_at(stretch, end):
+        end += 1
+    named = stretch.marked.within(start, end)
+    done = any(one.value("movement", "short_movement") for one in named)
+    return not any(one.value("thing", "other_thing") for one in named) and (
+        done or _is_unknown(stretch, mark.start - 1)
+    )
+
+
+def _is_unknown(stretch: Stretch, at: int) -> bool:
+    """Whether a word that nobody here knows stands there."""
+    if not stretch.start <= at < stretch.end or stretch.marked.text.tokens[at].kind != "word":
+        return False
+    word, known = stretch.marked.words[at], lexicon()
+    return not any(one in known.words or one in known.senses for one in (word, stem(word)))
+
+
 def parts_at(stretch: Stretch, at: int) -> bool:
     token = stretch.marked.text.tokens[at]
     if token.kind == "mark":
@@ -150,7 +194,7 @@ def parts_at(stretch: Stretch, at: int) -> bool:
 
 
 def _take(item: Item, mark: Mark, stretch: Stretch, *, gone: bool) -> None:
-    thing = mark.value("thing", "other_thing")
+    thing = _thing(mark, stretch)
     if _tells_step(item, mark, stretch):
         item.awaits_step = stretch.marked.helps(mark.end, "of_word") is not None
         if not item.awaits_step and item.step is None:

@@ -86,9 +86,9 @@ class Stretch:
         return token.kind == "mark" and token.word in _ENDS_A_THOUGHT
 
     def is_denied(self, at: int, near: int = 3) -> bool:
-        """Whether a no stands shortly before a place, with no end of a thought between."""
+        """Whether a no stands shortly before a place, with no end of a thought and no `only` between."""
         for place in range(at - 1, max(self.start, at - near) - 1, -1):
-            if self._ends_a_thought(place):
+            if self._ends_a_thought(place) or self.marked.means(place, "only"):
                 return False
             if self.marked.helps(place, "denial") is not None:
                 return True

@@ -31,6 +31,8 @@ async def test_whoever_then_agrees_tells_it_again_and_it_counts(crew, posted):
     await sam.hears("I keep nothing of you without your yes")
     await sam.presses("Yes, keep my notes")
     await sam.hears("18 or older")
+    await sam.says("yes")
+    await sam.hears("lately had any of these")
     await sam.says("7+12")
     await sam.hears("Noted: 7 rounds + 12")
 

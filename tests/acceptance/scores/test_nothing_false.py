@@ -115,7 +115,7 @@ async def test_the_load_of_a_score_that_is_taken_back_teaches_nothing(crew, ilse
     taught = await ilse.hears("I've also kept that you used 20 kg")
     await ilse.says("I didn't lift 20")
     await ilse.hears("Taken off the board")
-    await ilse.presses("Not right, forget that", on=taught)
+    await ilse.presses("Not right: ", on=taught)
     await ilse.hears_nothing()
 
 

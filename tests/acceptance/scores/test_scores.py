@@ -220,7 +220,7 @@ async def test_of_somebody_who_never_agreed_to_anything_a_score_in_the_group_is_
     await crew.coach.hears("No scores yet")
 
 
-async def test_who_agreed_and_left_the_questions_open_is_asked_them_after_a_score(crew):
+async def test_whose_age_nobody_knows_stands_on_no_board(crew):
     tam = await crew.room.person("Tam")
     await tam.joins(crew.group)
     await tam.opens(await start_link(crew.group))
@@ -229,9 +229,40 @@ async def test_who_agreed_and_left_the_questions_open_is_asked_them_after_a_scor
     await crew.gets()
     post = await crew.group.last_message
     await tam.says("6+10", in_=crew.group, reply_to=post)
-    await tam.hears("Noted: 6 rounds + 10")
+    await tam.hears("I only work with adults, so I need one answer first")
+    await tam.says("8 rounds")
+    await tam.hears("I need one answer first")
     await tam.hears("Are you 18 or older?")
+    await tam.says("im 73 pet")
+    await tam.hears("lately had any of these")
+    await tam.says("6+10")
+    await tam.hears("Noted: 6 rounds + 10")
     await crew.group.hears("6 rounds + 10")
+
+
+async def test_of_whoever_is_no_adult_a_coach_can_tell_no_score(crew):
+    tam = await crew.room.person("Tam")
+    await tam.joins(crew.group)
+    await tam.opens(await start_link(crew.group))
+    await consents(tam)
+    await tam.hears("Are you 18 or older?")
+    await crew.gets()
+    await tam.says("im 14 my mam is in it too")
+    await tam.hears("only work with adults")
+    await tam.says("my left knee hurts")
+    await tam.hears("only work with adults")
+    await crew.coach.says("Tam got 6+10")
+    await crew.coach.hears("hasn't told me yet that they're 18 or older")
+    await tam.says("sorry, I'm 41")
+    await tam.hears("18 or older")
+
+
+async def test_whoever_turns_out_to_be_a_child_goes_from_the_board(crew, ilse, posted):
+    await ilse.says("7+12")
+    await crew.group.hears("7 rounds + 12")
+    await ilse.says("im 14")
+    await ilse.hears("only work with adults")
+    await crew.group.hears("No scores yet")
 
 
 async def test_who_blocked_the_private_chat_is_answered_in_the_group(crew, ilse):
@@ -373,7 +404,7 @@ async def test_what_somebody_could_do_once_stands_on_no_board(crew, ilse):
     await ilse.hears("I didn't get")
 
 
-async def test_so_many_told_with_what_the_body_says_is_both(crew, ilse):
+async def test_so_many_told_with_a_question_is_both_noted_and_answered(crew, ilse):
     await ilse.says("did 3 of em. knackered. my legs r shaking is that ok")
     noted = await ilse.hears("Noted: 3 rounds")
-    assert "sore legs" in noted.text
+    assert "how it feels decides" in noted.text

@@ -112,7 +112,7 @@ async def test_who_is_travelling_when_asked_for_equipment_goes_on_to_their_versi
     await ilse.says("im travelling, only got a band")
     await ilse.hears("Away from home you have now: a band")
     await ilse.hears("Noted: away from home, for today")
-    await ilse.hears("a heavier and a lighter one")
+    await ilse.hears("anything your body needs to spare")
 
 
 async def test_what_was_forgotten_comes_into_the_next_version(crew, ilse):

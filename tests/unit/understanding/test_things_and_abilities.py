@@ -1,5 +1,9 @@
 """Lists of things, and what somebody can do: each number belongs to what it stands with."""
 
+import re
+from decimal import Decimal
+from itertools import combinations
+
 import pytest
 
 from core.movements.lookup import catalogue
@@ -79,7 +83,15 @@ def test_each_number_belongs_to_the_movement_it_stands_nearest_to(text, expected
 @pytest.mark.parametrize(
     ("text", "expected"),
     [
-        ("back squat 150, dead 190, 12 pullups", [("back squat", 150, 1), ("pull-up", None, 12)]),
+        (
+            "back squat 150, dead 190, 12 pullups",
+            [("back squat", 150, 1), ("deadlift", 190, 1), ("pull-up", None, 12)],
+        ),
+        (
+            "squat 150 bench 100 dead 190",
+            [("back squat", 150, 1), ("bench press", 100, 1), ("deadlift", 190, 1)],
+        ),
+        ("squats 60, pushups 30", [("air squat", None, 60), ("push-up", None, 30)]),
         ("deadlift 190, 20 pushups", [("deadlift", 190, 1), ("push-up", None, 20)]),
         ("50 thrusters, 100 swings unbroken", [("thruster", None, 50), ("swing", None, 100)]),
         ("deadlift 12, pushups 60", [("deadlift", None, 12), ("push-up", None, 60)]),
@@ -135,3 +147,39 @@ def test_half_of_a_day_that_is_not_told_makes_the_quiet_shorter(text, expected):
 def test_what_somebody_else_has_is_nothing_of_ones_own():
     assert "hurt" not in {one["act"] for one in acts("My colleague has a bad shoulder, poor woman", "pain")}
     assert [one["act"] for one in acts("my shoulder is bad", "pain")] in (["hurt"], ["spares"])
+
+
+def test_a_distance_in_a_time_beside_what_goes_nowhere_is_a_run():
+    found = acts("12 pull ups, dips 20, 5k in 22:30")
+    told = [(one["movement"], one.get("reps"), one.get("distance_m"), one.get("seconds")) for one in found]
+    assert told == [("pull-up", 12, None, None), ("dip", 20, None, None), ("run", None, 5000, 1350)]
+
+
+# Each with the numbers of it that must be kept, or be given back as unread.
+LISTS = [
+    "back squat 150",
+    "dead 190",
+    "12 pullups",
+    "bench 92.5 kg",
+    "5k in 22:30",
+    "press 60 for 3",
+    "zorbits 77",
+    "plank 90 sec",
+]
+
+
+@pytest.mark.parametrize("question", ["", "equipment"])
+@pytest.mark.parametrize("told", [*combinations(LISTS, 2), *combinations(LISTS, 3)], ids=", ".join)
+def test_each_number_of_a_list_is_kept_or_given_back(told, question):
+    read = understand(Message(text=", ".join(told)), Context(question=question))
+    kept = {
+        float(value)
+        for act in read.acts
+        for value in document(act).values()
+        if isinstance(value, int | float | Decimal)
+    }
+    unread = " ".join(read.unread)
+    for one in told:
+        number = re.findall(r"[0-9]+(?:[.:][0-9]+)?", one)[-1]
+        value = 1350.0 if ":" in number else float(number)
+        assert value in kept or number in unread, (one, read)

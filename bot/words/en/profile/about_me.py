@@ -1,14 +1,15 @@
 """Words for what is known of an athlete, shown to nobody else."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from decimal import Decimal
 
+from bot.words.en.profile.telling import ability, not_right
 from bot.words.en.today.different import different_words
 from bot.words.en.versions.adjusting import on
 from bot.words.en.versions.questions import things
 from bot.words.text import escape, fill, listed
 from bot.words.wording import Button, Row, Worded, wording
-from core.athletes.values import Complaint
+from core.athletes.values import Complaint, Experience
 from core.desk.classes.commands import AboutReminders
 from core.desk.commands import ChangeAnswer, ScreenAgain
 from core.desk.profile.commands import ShareLimits
@@ -31,6 +32,11 @@ def me(said: Me) -> Worded:
     ]
     lines.append(f"To spare: {escape(known_spared(said))}")
     lines.append(f"Weight: {escape(known_mass(said.body_mass_kg, said.units))}")
+    if said.experience:
+        lines.append(f"Training: {USED_TO_IT[said.experience]}")
+    if said.abilities:
+        told = listed([ability(one, said.units) for _, one in said.abilities])
+        lines.append(fill("You can do: {told}", told=told))
     if said.different:
         lines.append(f"Just now: {escape(known_days(said))}")
     change = (
@@ -42,7 +48,8 @@ def me(said: Me) -> Worded:
     reminders: Row = (Button("Reminders and clock", AboutReminders()),)
     if said.screened_in is not None:
         reminders += (Button("The safety questions", ScreenAgain(group=said.screened_in)),)
-    rows = (change, places, reminders, *sharing(said.shares))
+    abilities = [(not_right(told, one, said.units),) for told, one in said.abilities[-MOST_KEYS:]]
+    rows = (change, places, reminders, *sharing(said.shares), *abilities)
     return Worded("\n".join(lines) + "\n\nTap what you want to change.", rows)
 
 
@@ -82,6 +89,13 @@ def known_days(said: Me) -> str:
     return listed([f"{different_words(one)} (until {on(one.until)})" for one in said.different])
 
 
+# So many of what they can do have a key; the newest.
+MOST_KEYS = 8
+USED_TO_IT: Mapping[Experience, str] = {
+    "new": "new to it",
+    "some": "some, so far",
+    "trained": "used to it",
+}
 SETS = {"home": "At home", "gym": "In the gym", "trip": "Away from home"}
 
 

@@ -1,11 +1,13 @@
 """Words for what athletes tell unasked: what they weigh, and what they can do."""
 
+from collections.abc import Mapping
+
 from bot.words.forecasts import clock
 from bot.words.text import fill, plural
 from bot.words.wording import Button, Worded, wording
-from core.athletes.values import WALKS, Evidence
+from core.athletes.values import WALKS, Evidence, Experience
 from core.desk.commands import ChangeAnswer, ForgetShown
-from core.desk.versions.says import AbilityNoted, AbilityTakenBack, BodyMassNoted, UnitsKept
+from core.desk.versions.says import AbilityNoted, AbilityTakenBack, BodyMassNoted, ExperienceNoted, UnitsKept
 from core.measures import MassUnit, in_words
 from core.scaling.values import Ask
 
@@ -29,7 +31,7 @@ def body_mass_noted(said: BodyMassNoted) -> Worded:
 
 @wording("en", AbilityNoted)
 def ability_noted(said: AbilityNoted) -> Worded:
-    row = (Button("Not right, forget that", ForgetShown(evidence=said.evidence_id)),)
+    row = (not_right(said.evidence_id, said.evidence, said.units),)
     if said.evidence.kind == "score":
         return Worded(load_kept(said), (row,))
     text = fill(
@@ -38,6 +40,11 @@ def ability_noted(said: AbilityNoted) -> Worded:
         what=ability(said.evidence, said.units),
     )
     return Worded(text, (row,))
+
+
+def not_right(evidence_id: int, evidence: Evidence, units: MassUnit) -> Button:
+    """It says what it takes back, as several may stand below each other."""
+    return Button(f"Not right: {ability(evidence, units)}", ForgetShown(evidence=evidence_id))
 
 
 def load_kept(said: AbilityNoted) -> str:
@@ -61,6 +68,18 @@ def ability(evidence: Evidence, units: MassUnit) -> str:
     name = evidence.movement if count == 1 else plural(evidence.movement)
     load = "" if evidence.load_kg is None else f" with {in_words(evidence.load_kg, units)}"
     return f"{count} {name}{load}"
+
+
+@wording("en", ExperienceNoted)
+def experience_noted(said: ExperienceNoted) -> Worded:
+    return Worded(EXPERIENCE[said.level])
+
+
+EXPERIENCE: Mapping[Experience, str] = {
+    "new": "Good that you're here. I start you gently, and we find out together what suits you.",
+    "some": "Good, I've noted that you've trained before. I start you a bit below that, and go by how it feels.",
+    "trained": "Good, I've noted that you're used to training. Tell me what you can lift or do, and I go by it.",
+}
 
 
 @wording("en", AbilityTakenBack)

@@ -40,6 +40,7 @@ from core.desk.scores.says import (
     ScoreEntered,
     ScoreJudged,
     ScoreLeft,
+    ScoreNeedsAge,
     ScoreNeedsConsent,
     ScoreNoted,
     ScoreTakenBack,
@@ -213,6 +214,16 @@ def score_needs_consent(said: ScoreNeedsConsent) -> Worded:
         return Worded(f"{text} {WAY_IN}", ((DoorButton("Talk to me", f"g{said.group}"),),))
     yes = Button("Yes, keep my notes", GiveConsent(group=said.group))
     return Worded(f"{text} If you'd like to be, tap below and write me your score again.", ((yes,),))
+
+
+@wording("en", ScoreNeedsAge)
+def score_needs_age(said: ScoreNeedsAge) -> Worded:
+    if said.of is not None:
+        text = "{name} hasn't told me yet that they're 18 or older, and I only work with adults. So I can't put that on the board."
+        return Worded(fill(text, name=said.of))
+    return Worded(
+        "Well done! The board is for all to see and I only work with adults, so I need one answer first. Then write me your score again."
+    )
 
 
 @wording("en", ScoreEntered)

@@ -26,6 +26,7 @@ ACTS: Mapping[str, str] = {
     "elsewhere": "that you're somewhere else",
     "home_again": "that you're home again",
     "back_after": "that you're back after a break",
+    "trains": "how used to training you are",
     "wants_easy": "that you'd like it easier",
     "too_hard": "that it's too hard",
     "too_easy": "that it's too easy",

@@ -13,6 +13,7 @@ from core.desk.commands import AboutMe, AskHelp, ChangeAnswer, Command, MyVersio
 from core.desk.profile.commands import ExportMine, ForgetMe, PassOn, TakeAsTold
 from core.desk.talk.says import (
     AnyTimeWillDo,
+    DoneOtherwise,
     GoOnLater,
     HeldBack,
     HowItFeelsDecides,
@@ -150,7 +151,7 @@ def held_back(said: HeldBack) -> Worded:
 NOT_YET: Final[Mapping[str, str]] = {
     "how_long": "I can't tell yet how long it takes you: I see no session of today.",
     "how_to_pace": "I see no session of today to pace.",
-    "how_to": "I don't know that movement or word yet.",
+    "how_to": "I don't know that movement or word yet. Write me the word, like <i>what's an AMRAP</i> or <i>show me swings</i>.",
     "how_heavy": "Your version says how heavy, where I know enough: /today shows it. More about loads I can't say yet.",
     "did_as_written": "I have no score of yours to change. Write me the score, and tap <i>It was as written</i> under it.",
     "did_scaled": "Scores count as scaled unless you had everything as written, so there is nothing to do.",
@@ -234,6 +235,13 @@ def nobody_judges(said: NobodyJudges) -> Worded:
         "the board, if you tell me one. Start easy, and stop whenever you like."
     )
     return Worded(text, beside_a_coach(said.version, said.word))
+
+
+@wording("en", DoneOtherwise)
+def done_otherwise(said: DoneOtherwise) -> Worded:
+    text = "Good that you trained! It was something else than the session, so it stands on no board. Shall your coach know of it?"
+    coach = (Button("Tell my coach", PassOn(word=said.word)),) if said.word is not None else ()
+    return Worded(text if coach else text.rpartition(" Shall")[0], (coach,) if coach else ())
 
 
 def beside_a_coach(version: int | None, word: int | None) -> tuple[Row, ...]:

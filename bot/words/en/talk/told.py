@@ -59,6 +59,7 @@ FIELDS: Final[Mapping[str, Callable[[Any], str]]] = {
     "seconds": clock,
     "score": result,
     "value": lambda value: f"{number(value)} of 10",
+    "level": _as_it_is,
     "minutes": lambda value: f"{value} minutes",
     "minutes_before": lambda value: f"{value} minutes before",
     "days": lambda value: f"{value} days",

@@ -157,6 +157,19 @@ def _back_after(stretch: Stretch) -> Fields:
     return {"days": days.in_days(stretch)}
 
 
+# So many days of it make somebody used to it, and fewer some (estimate).
+_USED_TO_IT, _SOME = 730, 180
+
+
+def _trains(stretch: Stretch) -> Fields | None:
+    """`Never done this`, `been lifting 8 years`: in words, or by how long."""
+    told = stretch.first("level")
+    if told:
+        return {"level": told}
+    since = days.in_days(stretch) or 0
+    return {"level": "trained" if since >= _USED_TO_IT else "some"} if since >= _SOME else None
+
+
 def _yes_or_no(stretch: Stretch) -> Fields | None:
     """Not where a score stands beside it: `yes 7+12` tells that, and no button may be tapped by it."""
     about_oneself = stretch.context.question in {"consent", "screening"}
@@ -184,6 +197,7 @@ FILLERS: Final[Mapping[str, Filler]] = {
     "has_minutes": _has_minutes,
     "elsewhere": _elsewhere,
     "back_after": _back_after,
+    "trains": _trains,
     "too_hard": movement,
     "too_easy": movement,
     "skips": day,

@@ -5,7 +5,7 @@ The anchors are those of Foster et al. 2001; the rest is common practice, no sou
 
 import pytest
 
-from core.notation.body.felt import effort_beside, read_effort, read_hurt
+from core.notation.body.felt import effort_beside, effort_told_first, read_effort, read_hurt
 
 
 @pytest.mark.parametrize(
@@ -64,3 +64,17 @@ def test_whether_anything_hurt(typed, hurt):
 def test_only_what_is_called_so_is_an_effort_at_any_time():
     assert effort_beside("RPE 9, shoulder niggled a bit") == 9
     assert effort_beside("9") is None
+
+
+@pytest.mark.parametrize(
+    ("told", "effort"),
+    [
+        ("very hard for me. shoulder pain more", 7),
+        ("4 it was grand but the hip was barking after", 4),
+        ("8, but my knee hurt", 8),
+        ("7 rounds, my knee hurts", None),
+        ("my knee hurts", None),
+    ],
+)
+def test_an_effort_may_stand_before_what_hurts(told, effort):
+    assert effort_told_first(told) == effort

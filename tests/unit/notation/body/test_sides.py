@@ -50,3 +50,17 @@ def test_a_side_alone(said, side):
 @given(st.text(max_size=300))
 def test_any_text_has_one_side_a_joint_at_most(text):
     assert set(read_sides(text).values()) <= {"left", "right", "both"}
+
+
+@pytest.mark.parametrize(
+    ("told", "sides"),
+    [
+        ("my shoulder right have pain", {"shoulder": "right"}),
+        ("knee left hurts", {"knee": "left"}),
+        ("I hurt my shoulder, right?", {}),
+        ("my knee right at the end hurt", {}),
+        ("my knee hurts right now", {}),
+    ],
+)
+def test_a_side_may_stand_behind_its_joint(told, sides):
+    assert read_sides(told) == sides

@@ -1,0 +1,73 @@
+"""Whatever an athlete tells is kept, or quoted back: nothing goes without a word."""
+
+from tests.acceptance.worlds import world
+
+
+@world
+async def trond(crew):
+    """Asked what he has to train with."""
+    person = await crew.has("Trond")
+    await crew.gets("Tuesday\nAMRAP 10\n8 push-ups\n10 kettlebell swings @ 24/16 kg")
+    await person.presses("My version")
+    await person.hears("What do you have to train with?")
+    return person
+
+
+async def test_each_lift_of_a_list_is_kept_whatever_is_asked(trond):
+    await trond.says("back squat 150, dead 190, 12 pullups")
+    kept = await trond.hears("1 back squat with 150 kg")
+    assert "1 deadlift with 190 kg" in kept.text
+    assert "12 pull-ups" in kept.text
+    await trond.hears("What do you have to train with?")
+    await trond.says("/me")
+    known = await trond.hears("You can do:")
+    assert all(told in known.text for told in ("150 kg", "190 kg", "12 pull-ups"))
+    await trond.presses("Not right: 12 pull-ups")
+    await trond.hears("Forgotten")
+    await trond.says("/me")
+    assert "12 pull-ups" not in (await trond.hears("You can do:")).text
+
+
+async def test_what_is_told_once_more_takes_the_place_of_what_was_read(trond):
+    await trond.says("my back squat is 105 kg for 1")
+    await trond.hears("1 back squat with 105 kg")
+    await trond.says("back squat 105 kg for 5")
+    await trond.hears("5 back squats with 105 kg")
+    await trond.says("/me")
+    assert (await trond.hears("You can do:")).text.count("105 kg") == 1
+
+
+async def test_what_of_a_list_nobody_knows_is_quoted(trond):
+    await trond.says("back squat 150, zorbits 77")
+    kept = await trond.hears("1 back squat with 150 kg")
+    assert "zorbits 77" in kept.text
+
+
+async def test_things_are_kept_though_a_no_stands_in_front(trond):
+    await trond.says("i not have nothing only the bag school of my son and bottle water")
+    kept = await trond.hears("I've noted")
+    assert "backpack" in kept.text
+    assert "water bottle" in kept.text
+
+
+async def test_a_run_beside_no_kit_is_kept(trond):
+    await trond.says("no equipment, I run 5k in 25 min")
+    kept = await trond.hears("5000 m of run in 25:00")
+    assert "nothing, just you" in kept.text
+
+
+async def test_something_else_than_the_session_stands_on_no_board(crew, trond):
+    await trond.says("nothing")
+    await trond.says("ran 10k instead of the session, 47:50")
+    await trond.hears("something else than the session")
+    await crew.coach.says("/board")
+    await crew.coach.hears("No scores yet")
+
+
+async def test_an_effort_and_what_hurts_are_both_kept(trond):
+    await trond.says("5+3")
+    await trond.hears("How hard was")
+    await trond.says("very hard for me. shoulder pain more")
+    await trond.hears("shoulder")
+    await trond.says("/export")
+    await trond.hears("Everything I've stored")
