@@ -48,7 +48,7 @@ MODERATE_EFFORT = 5
 # else; whoever takes care half of what goes so often, and half as much of a bag who isn't used to it
 # (estimates).
 UNSEEN_SHARE, BAG_SHARE = 1 / 2, 1 / 4
-FIRST_FILL = 2 / 3
+FIRST_FILL, EASY_FILL = 2 / 3, 1 / 2
 OVERHEAD = flags({Demand.OVERHEAD})
 
 Bound = TypeVar("Bound", int, float)
@@ -348,7 +348,8 @@ class Athlete:
             return inf
         loads = self.gear.loads(*grip.held)
         brim = self.catalogue.implement(grip.hold.implement).improvised and loads
-        return FIRST_FILL * loads[0].value if brim else inf
+        share = EASY_FILL if self.goes_easy(way) else FIRST_FILL
+        return share * loads[0].value if brim else inf
 
     def _share_of_once(self, plan: LinePlan, way: Way, grip: Grip) -> float:
         """How much of what goes once they lift at most: less of what nobody saw go overhead."""

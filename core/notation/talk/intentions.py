@@ -51,6 +51,12 @@ _GONE: Final = re.compile(
     r"@ (?:is |has |'s )?(?:gone|left|quit)\b(?!.{0,30}\bweek)|\btake (?:him|her|them) out of (?:it|the group)\b",
     re.IGNORECASE,
 )
+# `Is @ old enough, she's only 14`: an age, and neither a score nor a load.
+_CHILDS_AGE: Final = re.compile(
+    r"\b(?:is|only|just|turns|aged?) (?:[5-9]|1[0-7])\b(?![+:.,]?[0-9]|\s?[+x/%])"
+    r"(?!\s(?:kg|lb|rounds?|reps?|min(?:ute)?s?|sec(?:ond)?s?|weeks?|months?|days?|times|sets?)\b)",
+    re.IGNORECASE,
+)
 # What only somebody's own word, or the coach's, settles.
 _OF_BODIES: Final = frozenset({"old", "pregnant", "young", "hurt"})
 
@@ -61,7 +67,9 @@ def wondered_of(text: str, named: str) -> tuple[Intention, ...]:
         return ()
     if _GONE.search(named):
         return ("remove",)
-    found = intentions_in(text) if _OF_SOMEBODY.search(named) else ()
+    if _CHILDS_AGE.search(named) and _OF_SOMEBODY.search(named):
+        return ("young",)
+    found = intentions_in(re.sub(r"[0-9]+", "", text)) if _OF_SOMEBODY.search(named) else ()
     return tuple(one for one in found if one in _OF_BODIES)
 
 

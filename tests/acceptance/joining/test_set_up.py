@@ -60,7 +60,7 @@ async def test_a_place_within_a_sentence_is_offered(coach):
 
 async def test_a_coach_who_asks_how_people_join_is_told_in_the_help(crew):
     await crew.coach.says("How do I add my athletes")
-    await crew.coach.hears("join with a tap")
+    await crew.coach.hears("They tap Start with me in the group")
 
 
 async def test_a_coach_who_asks_who_is_in_is_told_the_names(crew):

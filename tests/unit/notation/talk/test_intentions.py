@@ -56,3 +56,16 @@ def test_each_intention_has_its_line():
 )
 def test_what_is_wondered_of_somebody(said, intentions):
     assert wondered_of(said.replace("@", "Bo"), said) == intentions
+
+
+@pytest.mark.parametrize(
+    ("named", "found"),
+    [
+        ("@ got 7+12?", ()),
+        ("@ got 60?", ()),
+        ("did @ do 14 rounds?", ()),
+        ("can @ do it, shes just 15", ("young",)),
+    ],
+)
+def test_a_number_is_no_age_but_where_it_is_told_as_one(named, found):
+    assert wondered_of(named.replace("@", "Ilse"), named) == found
