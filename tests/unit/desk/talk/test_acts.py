@@ -5,9 +5,10 @@ from typing import get_args
 import pytest
 
 from bot.words.en.talk.leftovers import LABELS, NOT_YET, not_got
-from core.desk.talk.acts import SAID_OF_ONESELF, USE_CASES
+from core.desk.talk.acts import SAID_OF_ONESELF
 from core.desk.talk.not_got import NEAREST, UNDONE, short
 from core.desk.talk.says import Nearest, NotGot
+from core.desk.talk.use_cases import USE_CASES
 from core.understanding.acts import ACTS
 
 # Taken by the readers of the open question alone, or by those of stop signs and of scores.
