@@ -2,12 +2,11 @@
 
 from decimal import Decimal
 from functools import cached_property
-from math import exp, inf
 from typing import NamedTuple, TypeVar
 
-from core.ability.capacity import CAUTIOUS, Ability, Capacity
+from core.ability.capacity import Ability, Capacity
 from core.ability.demand import load_moved
-from core.ability.gates import LONG_OFF, Gates
+from core.ability.gates import Gates
 from core.ability.whole_body import Rate, rate_of
 from core.athletes.easing import NEW, eased_by
 from core.athletes.limits import day_rule, lightened, limit, ruled_out, shunned, shunned_by
@@ -30,27 +29,10 @@ from core.scaling.gear import at_hand, gear_of
 from core.scaling.intent import LIGHT_DUTY, Window
 from core.scaling.notes import NO_NOTES, Notes
 from core.scaling.values import Because
-from core.scaling.ways import SAME_LOAD, Grip, LinePlan, Near, Way
+from core.scaling.ways import LinePlan, Near, Way
 
-# Of what goes once, whoever should go easy lifts at most so much, and so much whoever must not hold their breath: above
-# it nobody lifts without (estimates).
-EASY_SHARE = 0.55
-BREATHING_SHARE = 0.66
-# Whoever comes back after some weeks, and has nothing else to mind.
-BACK_SHARE = 0.7
-# What the coach calls light is half of what they surely do so often, and a third under a cap on their effort; what is
-# sore under such a cap is only moved, ten times in place of a heavy few (estimates).
-LIGHT_SHARE, CAPPED_SHARE, SORE_SHARE, SORE_REPS = 1 / 2, 0.35, 1 / 6, 10.0
 # Up to here an effort is moderate (on the scale of 0 to 10, 5 and 6 are; estimate).
 MODERATE_EFFORT = 5
-# Overhead what is too heavy falls on somebody, where a squat or a row only stays down: of what nobody saw whoever goes
-# easy or has a cap on their effort lifts at most half of what goes once, and so does whoever was written something
-# else; whoever takes care half of what goes so often, and half as much of a bag who isn't used to it
-# (estimates).
-UNSEEN_SHARE, BAG_SHARE = 1 / 2, 1 / 4
-FIRST_FILL, EASY_FILL = 2 / 3, 1 / 2
-OVERHEAD = flags({Demand.OVERHEAD})
-
 Bound = TypeVar("Bound", int, float)
 
 
@@ -169,11 +151,11 @@ class Athlete:
 
         For whoever does less or might fall, or has a body to mind and hasn't shown what ordinary training asks.
         """
-        unshown = self._spares and not self.gates.is_able
+        unshown = self.has_to_spare and not self.gates.is_able
         return self.does_less or self.is_unsteady or self.is_frail or unshown
 
     @cached_property
-    def _spares(self) -> bool:
+    def has_to_spare(self) -> bool:
         """Whether there is a body to mind, and not only a wish."""
         return any(limit(one).kind != "wish" for one in self.profile.limits or ())
 
@@ -274,7 +256,7 @@ class Athlete:
 
     def _most_of_a_set(self, window: Window) -> float:
         """Half of what goes; whoever only comes back breaks as usual what is broken into several sets, half as much."""
-        return window.high if self._comes_back and window.high > 1 else LIGHT_DUTY
+        return window.high if self.comes_back and window.high > 1 else LIGHT_DUTY
 
     def _lifts_lightly(self, plan: LinePlan, way: Way) -> bool:
         """Whoever must not hold their breath does no set that is nearly all that goes."""
@@ -284,7 +266,7 @@ class Athlete:
     def goes_no_heavier(self) -> bool:
         """Whether nothing is heavier than written for them: who is new, comes back, or has something to spare."""
         begins = self.easing is not None and self.easing.of in {"new", "returning"}
-        return self._spares or begins or self.is_unused or self.goes_gently
+        return self.has_to_spare or begins or self.is_unused or self.goes_gently
 
     @cached_property
     def does_no_more(self) -> bool:
@@ -292,96 +274,10 @@ class Athlete:
         minds = any(limit(one).kind in {"condition", "state"} for one in self.profile.limits or ())
         return minds or self.is_unused
 
-    def heaviest_of(self, plan: LinePlan, grip: Grip) -> float:
-        """The most per implement that they are given where no more was shown; inf where no load is written."""
-        return self.heaviest_beside(self.meant_kg(plan), grip)
-
-    def heaviest_beside(self, meant: float | None, grip: Grip) -> float:
-        """The same, where the load that is meant is known."""
-        if meant is None:
-            return inf
-        return meant * (grip.written * (1 + SAME_LOAD) if self.goes_no_heavier else grip.heaviest)
-
-    def meant_kg(self, plan: LinePlan) -> float | None:
-        """The load that is meant for them, per implement of the written hold; None where none is.
-
-        A share of a maximum is arithmetic: of the median of what was shown, or cautiously of what is believed.
-        """
-        written, rule = plan.load_kg(self.pair), plan.line.load_rule
-        if written is not None:
-            return float(written)
-        if rule is None or rule.percent is None or plan.hold is None or plan.ways[0].kin.k is None:
-            return None
-        way = plan.ways[0]
-        ability = self.ability(way)
-        if not ability.heavy_shown:
-            return None
-        sure = 1.0 if self.capacity.knows(way.movement) else exp(CAUTIOUS * ability.spread)
-        once = ability.strength_kg * sure / (1 + 1 / ability.k) - self.own_kg(way)
-        return max(0.0, once * rule.percent / 100 / (plan.hold.factor * plan.hold.count)) or None
-
     @property
-    def _comes_back(self) -> bool:
+    def comes_back(self) -> bool:
         """Whether they go gently after a break, and for nothing else."""
         return self.goes_gently and not (self.light_duty or self.profile.limits)
-
-    @property
-    def _easy_share(self) -> float:
-        was_long_off = (self.profile.weeks_off or LONG_OFF) >= LONG_OFF
-        return BACK_SHARE if self._comes_back and not was_long_off else EASY_SHARE
-
-    def most_kg(self, plan: LinePlan, way: Way, grip: Grip) -> float:
-        """The most per implement that may be held for the sake of ease, of held breath, or of what a coach wants."""
-        cap = self.notes.cap(way.movement.pattern, grip.hold.count)
-        if way.kin.k is None:
-            return cap
-        begins = self.goes_easy(way) and not self.is_trained
-        counts = begins or self.light_duty or self.catalogue.implement(grip.hold.implement).improvised
-        often = way.set_amount if counts and self._is_unseen(way) else None
-        cap = min(cap, self._filled_kg(way, grip))
-        once = self._share_of_once(plan, way, grip) * self.sure_kg(way, often or 1.0)
-        return min(cap, max(0.0, min(once, self._light_kg(plan, way)) / grip.per_kg))
-
-    def _filled_kg(self, way: Way, grip: Grip) -> float:
-        """How full whoever is new fills a bag for what they never showed: not to the brim on the first days."""
-        if not self.is_new or self.capacity.knows(way.movement):
-            return inf
-        loads = self.gear.loads(*grip.held)
-        brim = self.catalogue.implement(grip.hold.implement).improvised and loads
-        share = EASY_FILL if self.goes_easy(way) else FIRST_FILL
-        return share * loads[0].value if brim else inf
-
-    def _share_of_once(self, plan: LinePlan, way: Way, grip: Grip) -> float:
-        """How much of what goes once they lift at most: less of what nobody saw go overhead."""
-        goes_easy = self.goes_easy(way)
-        added = not plan.ways[0].demands & OVERHEAD
-        careful = goes_easy or added or self.effort_at_most is not None
-        if careful and self._is_unseen(way):
-            full = self.catalogue.implement(grip.hold.implement).improvised and self.is_unused
-            return BAG_SHARE if full else UNSEEN_SHARE
-        return self._easy_share if goes_easy else BREATHING_SHARE if self.must_breathe else inf
-
-    def _light_kg(self, plan: LinePlan, way: Way) -> float:
-        """What is light for them beside their own body, where it should be.
-
-        Of an easy line the coach's own kilos are for whoever has shown the lift.
-        """
-        is_capped = self.effort_at_most is not None
-        if way.set_amount and is_capped and self.is_sore(way):
-            return SORE_SHARE * self.sure_kg(way, max(way.set_amount, SORE_REPS))
-        light = plan.light or (plan.easy and way.counts_reps and not self.capacity.knows(way.movement))
-        if not way.set_amount or not light:
-            return inf
-        bound = is_capped or self._spares
-        return (CAPPED_SHARE if bound else LIGHT_SHARE) * self.sure_kg(way, way.set_amount)
-
-    def sure_kg(self, way: Way, reps: float) -> float:
-        """So much beside their own body surely goes so often."""
-        return self.ability(way).too_heavy_from(reps) - self.own_kg(way)
-
-    def _is_unseen(self, way: Way) -> bool:
-        """Whether it goes overhead, and they never showed how much of it they lift."""
-        return bool(way.demands & OVERHEAD) and not self.capacity.knows(way.movement)
 
     def should_be_hard(self, plan: LinePlan, way: Way) -> bool:
         """Whether being too light counts: not for who goes easy, starts with a skill, or is kept light by a note.

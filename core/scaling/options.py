@@ -7,6 +7,7 @@ from core.scaling.athlete import Athlete
 from core.scaling.charging import is_light_enough, is_of_another_line
 from core.scaling.costs import Charge
 from core.scaling.gear import Load
+from core.scaling.heaviest import heaviest_beside, most_kg
 from core.scaling.orders import Orders
 from core.scaling.pricing import best_of, every_of, lift_of, work_of
 from core.scaling.values import VersionLine
@@ -133,7 +134,7 @@ def _there(work: Work, grip: Grip, orders: Orders) -> Sequence[Load]:
     if not loads:
         return ()
     athlete = work.athlete
-    cap = athlete.most_kg(work.plan, work.way, grip)
+    cap = most_kg(athlete, work.plan, work.way, grip)
     most = inf if orders.heavier else _heaviest(work, grip)
     if loads[0].value <= min(cap, most):
         return loads
@@ -150,5 +151,5 @@ def _there(work: Work, grip: Grip, orders: Orders) -> Sequence[Load]:
 
 
 def _heaviest(work: Work, grip: Grip) -> float:
-    most = work.athlete.heaviest_beside(work.meant_kg, grip)
+    most = heaviest_beside(work.athlete, work.meant_kg, grip)
     return min(most, SPARING * work.meant_kg) if work.spares and work.meant_kg is not None else most

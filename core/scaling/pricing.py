@@ -21,6 +21,7 @@ from core.scaling.enough import (
 )
 from core.scaling.fit import ABOUT, UNCOUNTED, Fit, Task, fit, likely
 from core.scaling.gear import Load
+from core.scaling.heaviest import meant_kg, sure_kg
 from core.scaling.intent import QUALITY, Window
 from core.scaling.orders import Orders
 from core.scaling.values import Because
@@ -71,7 +72,7 @@ def work_of(plan: LinePlan, way: Way, athlete: Athlete, orders: Orders, most: fl
         athlete,
         None if way.near is not Near.WRITTEN and way.resists else athlete.task(plan, way),
         athlete.own_kg(way),
-        athlete.meant_kg(plan),
+        meant_kg(athlete, plan),
         tuple(charges),
         least,
         thing,
@@ -255,7 +256,7 @@ def _is_some_weight(work: Work, grip: Grip | None, load: Load | None) -> bool:
     """Whether a few of it are a set for whoever goes easy, where no load is written: not of what is next to nothing."""
     if grip is None or load is None or grip.meant is None or not work.way.set_amount:
         return False
-    sure = work.athlete.sure_kg(work.way, work.way.set_amount)
+    sure = sure_kg(work.athlete, work.way, work.way.set_amount)
     return load.value * grip.per_kg >= SOME_WEIGHT * sure
 
 

@@ -17,6 +17,7 @@ from core.scaling.breath import is_out_of_reach
 from core.scaling.careful import is_too_quick, times_unheld
 from core.scaling.fit import ABOUT, Task, fit, hopeful, is_heavy
 from core.scaling.gear import BARBELL, Load
+from core.scaling.heaviest import heaviest_of, meant_kg, most_kg
 from core.scaling.options import cheapest
 from core.scaling.orders import NO_ORDERS
 from core.scaling.parts import kept_of, without
@@ -90,7 +91,7 @@ def _next_kg(plan: LinePlan, option: Option, athlete: Athlete) -> Decimal | None
     grip = next(grip for grip in way.grips if grip.hold == option.hold)
     loads = (load for load in athlete.gear.loads(*grip.held) if load.value > option.load.value)
     nearest = min(loads, key=lambda load: load.value, default=None)
-    if nearest is None or nearest.value > athlete.heaviest_of(plan, grip) or athlete.goes_no_heavier:
+    if nearest is None or nearest.value > heaviest_of(athlete, plan, grip) or athlete.goes_no_heavier:
         return None
     return nearest.kg if hopeful(task, athlete.own_kg(way) + grip.per_kg * nearest.value) else None
 
@@ -141,7 +142,7 @@ def _heavier_that_suits(plan: LinePlan, option: Option, athlete: Athlete) -> Dec
         return None
     for grip in written.grips:
         above = [
-            load for load in athlete.gear.loads(*grip.held) if load.value > athlete.heaviest_of(plan, grip)
+            load for load in athlete.gear.loads(*grip.held) if load.value > heaviest_of(athlete, plan, grip)
         ]
         moved = athlete.own_kg(written) + grip.per_kg * above[-1].value if above else inf
         if above and not is_heavy(fit(task, moved)):
@@ -347,7 +348,7 @@ def _is_owned(plan: LinePlan, athlete: Athlete) -> bool:
 
 def is_written(load: Load, plan: LinePlan, athlete: Athlete) -> bool:
     """Whether a load counts as the written one; any does where the coach wrote none."""
-    meant = athlete.meant_kg(plan)
+    meant = meant_kg(athlete, plan)
     return meant is None or abs(load.value - meant) <= SAME_LOAD * meant
 
 
@@ -410,11 +411,11 @@ def _out_of_breath(plan: LinePlan, athlete: Athlete) -> Obstacle | None:
 
 def _is_capped(plan: LinePlan, athlete: Athlete) -> bool:
     """Whether so much is not lifted by whoever should go easy, or must not hold their breath."""
-    written, meant = plan.ways[0], athlete.meant_kg(plan)
+    written, meant = plan.ways[0], meant_kg(athlete, plan)
     grip = next((grip for grip in written.grips if grip.hold == plan.hold), None)
     if meant is None or grip is None or athlete.is_noted:
         return False
-    return meant > athlete.most_kg(plan, written, grip)
+    return meant > most_kg(athlete, plan, written, grip)
 
 
 def _written_kg(plan: LinePlan, athlete: Athlete) -> float:

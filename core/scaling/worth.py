@@ -12,6 +12,7 @@ from core.ability.demand import load_moved
 from core.athletes.values import Evidence
 from core.scaling.athlete import Athlete
 from core.scaling.gear import Load
+from core.scaling.heaviest import heaviest_of
 from core.scaling.options import cheapest
 from core.scaling.orders import Orders
 from core.scaling.ways import LinePlan, Way
@@ -74,7 +75,7 @@ def _load(plan: LinePlan, athlete: Athlete) -> Load | None:
         (grip.other, load)
         for grip in plan.ways[0].grips
         for load in athlete.gear.loads(grip.hold.implement, grip.hold.count)
-        if load.value <= athlete.heaviest_of(plan, grip)
+        if load.value <= heaviest_of(athlete, plan, grip)
     ]
     if not owned:
         return None

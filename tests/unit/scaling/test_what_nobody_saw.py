@@ -4,7 +4,8 @@ import pytest
 
 from core.athletes.values import Screening
 from core.movements.lookup import catalogue
-from core.scaling.athlete import OVERHEAD, UNSEEN_SHARE, Athlete
+from core.scaling.athlete import Athlete
+from core.scaling.heaviest import OVERHEAD, UNSEEN_SHARE, sure_kg
 from core.scaling.plan import plan_of
 from tests.unit.scaling.people import athlete, did, lines, only_line, session, version
 
@@ -33,7 +34,7 @@ def test_under_a_cap_nobody_lifts_overhead_more_than_half_of_what_is_believed(te
     way = ways[f"{line.movement}/{line.variant}"]
     if line.load_kg is not None and way.demands & OVERHEAD:
         grip = next(one for one in way.grips if one.held == (line.implement, line.count or 1))
-        assert float(line.load_kg) * grip.per_kg <= UNSEEN_SHARE * sure.sure_kg(way, 1.0)
+        assert float(line.load_kg) * grip.per_kg <= UNSEEN_SHARE * sure_kg(sure, way, 1.0)
 
 
 def test_on_an_easy_day_the_written_kilos_are_for_whoever_has_shown_them():
