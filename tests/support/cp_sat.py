@@ -20,9 +20,8 @@ def solve(sections, meeting):
     alone = sum(one.cost * pick for line, row in lines for one, pick in zip(line, row, strict=True))
     repeats = _meetings(model, sections, picks, _same, _neighbours)
     changes = _meetings(model, sections, picks, _differ, _neighbours)
-    heaps = _meetings(model, sections, picks, _heap, _any_two) + _meetings(
-        model, sections, picks, _over, _any_two
-    )
+    heaps = _meetings(model, sections, picks, _heap, _any_two)
+    heaps += _meetings(model, sections, picks, _same, _any_two)
     strains = _meetings(model, sections, picks, _strain, _any_two)
     parted = _meetings(model, sections, picks, _part, _any_two)
     near = meeting.repeats * repeats + meeting.change * changes
@@ -55,7 +54,8 @@ def _same(one, other):
 
 
 def _part(one, other):
-    return _same_asked(one, other) and one.kind != other.kind
+    other_way = one.line == other.line and one.done != other.done
+    return _same_asked(one, other) and (one.kind != other.kind or other_way)
 
 
 def _differ(one, other):
@@ -65,10 +65,6 @@ def _differ(one, other):
 def _heap(one, other):
     heaped = one.part is not None and one.part == other.part and (one.adds or other.adds)
     return heaped and not _same_asked(one, other)
-
-
-def _over(one, other):
-    return _same(one, other) and (one.adds or other.adds)
 
 
 def _strain(one, other):

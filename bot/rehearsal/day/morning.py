@@ -119,7 +119,7 @@ MORNING = (
         (
             "only a 2 kg and a 20 kg dumbbell",
             Through("12 minutes", "200 m run"),
-            Through("Why it's so", "12 kg would be heavy"),
+            Through("Why it's so", "You don't have 12 kg for this"),
         ),
     ),
     Scene(

@@ -61,7 +61,8 @@ def is_past_warm_up(draft: Draft, reading: Reading) -> bool:
     heavy = any(piece.load_rule for piece in reading.pieces)
     in_sets = bool(reading.pieces) and all(piece.sets and piece.unit in FAR for piece in reading.pieces)
     heavy |= in_sets and "minutes" in draft.facts
-    return bool(scored or heavy or _LETTERED.match(reading.row.text))
+    told_uncounted = "format" in draft.facts  # what is said not to be counted may be heavy
+    return bool(scored or (heavy and not told_uncounted) or _LETTERED.match(reading.row.text))
 
 
 def next_kind(reading: Reading, before: BlockKind, *, same_row: bool) -> BlockKind:

@@ -279,9 +279,11 @@ def _plural(name: str) -> str:
         return f"{_plural(counted[1])}{counted[2]}"
     first, _, tail = name.partition(" to ")
     first, _, place = first.partition(" on ") if not tail else (name, "", "")
-    if tail or place or first.endswith(("s", "overhead")):
+    if name.endswith(" to stand"):
+        return f"{name}s"
+    if tail or place or first.endswith("overhead") or (first.endswith("s") and not first.endswith("ss")):
         return name
-    if first.endswith(("ch", "sh", "x")):
+    if first.endswith(("ch", "sh", "x", "ss")):
         return f"{name}es"
     return f"{name[:-1]}ies" if first.endswith("y") else f"{name}s"
 

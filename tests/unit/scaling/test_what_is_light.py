@@ -2,12 +2,15 @@
 
 import pytest
 
-from core.athletes.values import Today
+from core.athletes.values import Screening, Today
+from core.movements.lookup import catalogue
+from core.scaling.athlete import Athlete
 from tests.unit.scaling.people import athlete, did, lines
 
 LIGHT = "3 rounds, no clock\n10 goblet squats, light\n10 push-ups"
 PLAIN = "3 rounds, no clock\n10 goblet squats\n10 push-ups"
 BELLS = ("kettlebell 8 12 16 24 32",)
+BENCH = "4 x 8 bench presses, RPE 8, rest 2 min"
 SHOWN = did("goblet squat", 25, 16)
 
 
@@ -69,3 +72,20 @@ def test_of_next_to_nothing_whoever_goes_easy_does_more_than_a_heavy_few(owns, a
     )
     (line,) = lines("Deadlift 4 x 6, rest 2 min", who)
     assert (line.movement, line.amount) == ("deadlift", amount)
+
+
+def test_under_a_cap_of_effort_as_much_more_is_left_as_the_cap_asks():
+    """Repetitions in reserve by effort (Zourdos et al. 2016, from memory)."""
+    who = athlete(owns=["barbell to 100", "bench"], experience="trained")
+    capped = who.model_copy(update={"screening": Screening.MODERATE})
+    cap = Athlete(capped, catalogue()).effort_at_most
+    assert cap is not None
+    assert lines(BENCH, who)[0].leaves == 2
+    assert lines(BENCH, capped)[0].leaves == 10 - cap > 2
+
+
+def test_of_heavy_but_clean_only_clean_stands_beside_the_load():
+    (line,) = lines(
+        "Overhead press 5 x 5, heavy but clean", athlete(owns=["barbell to 100"], experience="trained")
+    )
+    assert line.notes == "clean"

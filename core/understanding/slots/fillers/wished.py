@@ -1,11 +1,15 @@
 """The fields of what an athlete wishes."""
 
+import re
 from collections.abc import Mapping, Sequence
 from typing import Final
 
 from core.understanding.slots import days, places, units
 from core.understanding.slots.fillers.plain import Fields, Filler, day, each_day, passed_on
 from core.understanding.slots.stretch import Stretch
+
+_ONE_THING: Final = re.compile(r"\b(?:scores?|results?|entry|session)\b")
+_ALL: Final = re.compile(r"\b(?:all|everything|data|account|me)\b")
 
 
 def _each_day_wanted(stretch: Stretch) -> Sequence[Fields]:
@@ -40,6 +44,12 @@ def _zone(stretch: Stretch) -> Fields | None:
     return {"place": place} if place else None
 
 
+def _forget(stretch: Stretch) -> Fields | None:
+    """All of somebody, not one thing that is named: `delete my score`."""
+    said = stretch.said.lower()
+    return None if _ONE_THING.search(said) and not _ALL.search(said) else {}
+
+
 FILLERS: Final[Mapping[str, Filler]] = {
     "joins_class": _each_day_wanted,
     "leaves_class": each_day,
@@ -48,5 +58,6 @@ FILLERS: Final[Mapping[str, Filler]] = {
     "quiet": _quiet,
     "zone": _zone,
     "units": _units,
+    "forget_me": _forget,
     "to_coach": passed_on,
 }
