@@ -251,7 +251,10 @@ def _name(line: Line, names: Catalogue) -> str:
             return movement.names[0] if held else line.movement
         return _as_called(line.written, (line.movement, *movement.names)) or line.movement
     _, variant = names.variant(f"{line.movement}/{line.variant}")
-    spoken = sorted(variant.names, key=lambda name: bool(HELD.search(name)))
+    # `1 arm raise` would be done with one arm.
+    spoken = sorted(
+        variant.names, key=lambda name: (bool(HELD.search(name)), name.startswith(("arm ", "leg ")))
+    )
     called = _as_called(line.written, tuple(spoken))
     return called or (spoken[0] if spoken else line.movement)
 
