@@ -42,7 +42,7 @@ from core.notation.body.limits import read_limits
 from core.notation.edits.wordings import sounds_like_a_change
 from core.notation.people import addressed
 from core.notation.scores import read_parts, read_score
-from core.notation.talk.chat import tells_other_work
+from core.notation.talk.chat import tells_of_kit, tells_other_work
 from core.notation.talk.yes_no import calls_it_off, says_it_is_so
 from core.scaling.values import Ask
 from core.store.records import OpenQuestion
@@ -119,7 +119,7 @@ async def own_score_amid_words(visit: Visit, text: str, scene: Scene, *, sure: b
 
     Not `sure`: the words are hardly like one, so that it is only asked: `I could do 12 push-ups once`.
     """
-    if scene.record is None:
+    if scene.record is None or tells_of_kit(text):
         return None
     read = read_score(text, scene.record.session)
     asked = read.score is not None and may_be_confirmed(read) and not (read.sure and not sure)

@@ -107,7 +107,7 @@ def begins_with_so_many_done(text: str) -> bool:
 
 
 _OTHER_WORK = re.compile(
-    r"\binstead of (?:(?:the|this|that|todays?|today's|your|our) )*(?:session|workout|wod|training|class)\b"
+    r"\binstead of (?:(?:the|this|that|todays?|today's|your|our) )*(?:session|workout|training|class)\b"
     r"|\bdid (?:my own thing|something else|something different|a different (?:session|workout))\b"
 )
 
@@ -115,6 +115,17 @@ _OTHER_WORK = re.compile(
 def tells_other_work(text: str) -> bool:
     """`Ran 10k instead of the session, 47:50`: whatever was done, it is no score of that."""
     return bool(_OTHER_WORK.search(plain(text).replace("\u2019", "'").lower()))
+
+
+_OF_KIT = re.compile(
+    r"\bnew\b(?! (?:pb|pr|best|record|max|rm|1rm|high))|\b(?:bought|sold|selling|borrowed|owns?)\b"
+    r"|\b(?:i|we)(?:'?ve| have)(?: only| just| now)?(?: got)? (?:an?|two|only)\b|\bgot an? (?=[0-9])"
+)
+
+
+def tells_of_kit(text: str) -> bool:
+    """`I have a 10`, `also new 20 kg kb`: a weight that somebody has is none that they lifted."""
+    return bool(_OF_KIT.search(plain(text).replace("\u2019", "'").lower()))
 
 
 def is_beside_a_score(text: str) -> bool:

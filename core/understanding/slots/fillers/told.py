@@ -4,6 +4,7 @@ from collections.abc import Mapping, Sequence
 from typing import Final
 
 from core.athletes.values import Equipment
+from core.notation.body.healing import no_better
 from core.scores.ways import Way, way_of
 from core.understanding.quantities import Quantity
 from core.understanding.slots import body, days, equipment, people, places, scores
@@ -52,9 +53,16 @@ def _spares(stretch: Stretch) -> Sequence[Fields] | None:
     return told or None
 
 
-def _well_again(stretch: Stretch) -> Fields | None:
-    limits = body.spared(stretch)
-    return {"limits": limits} if limits or stretch.context.question == "pain" else None
+def _well_again(stretch: Stretch) -> Sequence[Fields] | None:
+    """What is said to be no better in the same breath hurts: nothing is healed by a no."""
+    named = body.spared(stretch)
+    bad = tuple(one for one in no_better(stretch.said) if one in named)
+    limits = tuple(one for one in named if one not in bad)
+    told: list[Fields] = (
+        [{"limits": limits}] if limits or (not bad and stretch.context.question == "pain") else []
+    )
+    told += [{"act": "hurt", "limits": bad, "side": body.side(stretch)}] if bad else []
+    return told or None
 
 
 def _condition(stretch: Stretch) -> Fields | None:

@@ -2,7 +2,7 @@
 
 import pytest
 
-from core.notation.talk.chat import is_like_a_score, is_like_a_session
+from core.notation.talk.chat import is_like_a_score, is_like_a_session, tells_of_kit
 
 SCORES = [
     "time cap, 143 reps", "hit the time cap at 7+12", "time cap with 12 left",
@@ -79,3 +79,11 @@ def test_a_score_of_a_part(said, is_score):
 )
 def test_rounds_told_at_the_end_of_a_sentence_are_a_score(said, is_score):
     assert is_like_a_score(said) == is_score
+
+
+@pytest.mark.parametrize(
+    ("said", "kit"),
+    [("i have a 10", True), ("also new 20kg kb", True), ("new pb 40 kg", False), ("used the 24", False)],
+)
+def test_a_weight_that_somebody_has_is_none_that_they_lifted(said, kit):
+    assert tells_of_kit(said) is kit
