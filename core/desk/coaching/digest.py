@@ -278,7 +278,9 @@ async def counting(uow: Unit, session_id: int, person_id: int) -> list[ScoreReco
 def trained(member: Membership, scores: Sequence[ScoreRecord], group: Group) -> Trained:
     scaled = all(one.score.scaled for one in scores)
     words = tuple(
-        in_words(one.score, group.units) + (", scaled" if one.score.scaled and not scaled else "")
+        in_words(one.score, group.units)
+        + (", scaled" if one.score.scaled and not scaled else "")
+        + (", not counted" if one.state is ScoreState.NOT_COUNTED else "")
         for one in scores
     )
     return Trained(name=member.person.name, scores=words, scaled=scaled)
