@@ -25,7 +25,7 @@ function members(where, be) {
   const inside = world.people.filter(({ id }) => one.members[id]);
   const outside = world.people.filter(({ id }) => !one.members[id]);
   const details = make("details", { className: "who-is-in" },
-    make("summary", {}, `${inside.length} people, let in more`),
+    make("summary", {}, `${inside.length} people`, make("span", { className: "where-wide" }, ", let in more")),
     make("div", { className: "menu wide" },
       newcomers(one, be),
       outside.length ? adding(one, outside) : null,

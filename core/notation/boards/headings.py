@@ -13,7 +13,7 @@ _KINDS = {
     r"|activation|movement prep",
     BlockKind.SKILL: r"skills?(?: work| practice)?|practi[cs]e(?=\s?[:(]|,\s[0-9]|\s[0-9])|technique(?: work)?",
     BlockKind.STRENGTH: r"strength(?: work| training)?|lifting|force(?=\s?:)|lift(?=\s?:|\s*$)|str(?=[.:])",
-    BlockKind.MAIN: r"main(?: part| set| session| block| work| course| event)?|workout|work(?=\s*$)|metcon|conditioning"
+    BlockKind.MAIN: r"main(?: part| set| session| block| work| course| event)?|workout|work(?=\s*$)|conditioning"
     r"|con(?:d)?(?=[.:])|finisher|(?:assist(?:ance)?|accessor(?:y|ies)|acc(?=[,:.]))(?: work)?",
     BlockKind.COOL_DOWN: r"cool(?:ing)?[ \-]?down|(?:c|w(?=/))[/\-]?d(?=\s?:|\s*$|\s+[0-9])|cool[ \-]?down only"
     r"|(?:(?:just |some |gentle |easy |light ){1,3})?stretch(?:ing|es)?",
@@ -122,7 +122,7 @@ def heading(text: str) -> tuple[BlockKind, int] | None:
 # What says no more than the kind does.
 _PLAIN = re.compile(
     r"(?:warm(?:ing)?[ \-]?up|w[/\-]?up?|skills?|strength|str|main(?: part)?|workout|work|warming"
-    r"|cool(?:ing)?[ \-]?down|[cw][/\-]?d|lift|force|con|cond|metcon|fin|acc)(?: (?:[a-f1-9]|[1-9][0-9]))?"
+    r"|cool(?:ing)?[ \-]?down|[cw][/\-]?d|lift|force|con|cond|fin|acc)(?: (?:[a-f1-9]|[1-9][0-9]))?"
 )
 
 
