@@ -6,16 +6,10 @@ from typing import Literal, NamedTuple
 
 from core.athletes.values import Side
 from core.notation.body.directions import without_directions
-from core.notation.body.healing import no_better
+from core.notation.body.healing import HURTS, no_better
 from core.notation.body.sides import joints_in, read_sides
 from core.notation.text import plain
 
-_HURTS = re.compile(
-    r"\b(?:hurts?|hurting|aches?|aching|painful|pain|sore|injured|tweaked|sprained|strained|twisted|swollen"
-    r"|(?:acting|playing|acts|plays|acted|played) up|bothering me|bothers me|killing me"
-    r"|niggl\w+|niggle|grumbl\w+|twinges?|twinged|complain(?:s|ed|ing)|irritated|aggravated"
-    r"|bark(?:s|ed|ing)|g[ai]v(?:e|es|ing) out|seiz(?:ed|es|ing) up)\b"
-)
 _OVER = re.compile(
     r"\b(?:is|are|feels?|'s) (?:(?:all|completely|totally|quite|now) )*(?:fine|ok|okay|good|healed|well)\b"
     r"|\b(?:doesn't|does not|don't|no longer|not) (?:hurts?|hurting|ache|painful|sore)\b|\bstopped hurting\b"
@@ -81,7 +75,7 @@ def read_complaint(text: str) -> ToldPain | None:
         return None  # two tellings, each an act of its own
     if _OVER.search(words) and not (bad or _HEDGED.search(words)):
         return ToldPain("over", joints, read_sides(words))
-    hurts = others or bad or _HURTS.search(words)
+    hurts = others or bad or HURTS.search(words)
     return ToldPain("hurts", joints, read_sides(words), others) if hurts else None
 
 

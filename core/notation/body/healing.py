@@ -14,11 +14,16 @@ _GOOD: Final = re.compile(
     r" (?:hurt(?:s|ing)?|sore|painful|ach(?:es?|ing)|bother\w*|troubl\w*|complain\w*|play\w* up|in pain|bad)\b"
     r"|\bstill (?:fine|ok|okay|good|great)\b"
 )
+HURTS: Final = re.compile(
+    r"\b(?:hurts?|hurting|aches?|aching|painful|pain|sore|injured|tweaked|sprained|strained|twisted|swollen"
+    r"|(?:acting|playing|acts|plays|acted|played) up|bothering me|bothers me|killing me"
+    r"|niggl\w+|niggle|grumbl\w+|twinges?|twinged|complain(?:s|ed|ing)|irritated|aggravated"
+    r"|bark(?:s|ed|ing)|g[ai]v(?:e|es|ing) out|seiz(?:ed|es|ing) up)\b"
+)
+# Beside words of pain, what denies or goes wrong.
 _BAD: Final = re.compile(
-    r"\b(?:worse|no better|neither|nor|still|(?:is|are|was|does|do|ai)n'?t|not|hardly|never)\b"
-    r"|\b(?:hurt(?:s|ing)?|ach(?:es?|ing)|painful|pain|sore|swollen|swelling|stiff|tweaked|pulled|strained|sprained"
-    r"|twisted|went|click(?:s|ed|ing)?|pinch(?:es|ed|ing)?|pop(?:s|ped|ping)|gave way"
-    r"|niggl\w+|twing\w+|act(?:s|ed|ing) up|play(?:s|ed|ing) up)\b"
+    r"\b(?:worse|no better|neither|nor|still|(?:is|are|was|does|do|ai)n'?t|not|hardly|never|swelling|stiff|pulled|went"
+    rf"|click(?:s|ed|ing)?|pinch(?:es|ed|ing)?|pop(?:s|ped|ping)|gave way)\b|{HURTS.pattern}"
 )
 
 
