@@ -169,7 +169,7 @@ def paired_window(usual: Window, reference_cost: float) -> Window:
 
 
 def _unbroken_rule(block: Block, line: Line) -> tuple[float, float] | None:
-    if line.load_rule and line.load_rule.unbroken:
+    if line.load_rule and isinstance(line.load_rule.unbroken, tuple):
         return line.load_rule.unbroken
     aim = block.aim
     if aim and aim.of == "unbroken" and aim.low and aim.high:

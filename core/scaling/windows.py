@@ -8,6 +8,7 @@ from core.ability.norms import BODY_MASS, expected
 from core.athletes.values import Profile, Sex
 from core.movements.values import Hold
 from core.scaling.intent import (
+    SETS,
     Window,
     by_format,
     paired_window,
@@ -35,6 +36,8 @@ def windows_of(block: Block, line: Line, written: Way, hold: Hold | None) -> tup
         usual = usual_window(block)
         return usual, usual
     usual = usual_window(block, written.set_amount * written.variant.seconds.value)
+    if line.load_rule and line.load_rule.unbroken is True:
+        usual = usual.under(SETS.high)
     ruled = ruled_window(block, line, written.set_amount)
     if ruled is not None:
         return ruled, ruled

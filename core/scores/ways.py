@@ -216,7 +216,7 @@ def _way_of_intervals(block: Block) -> Way:
     units = {line.unit for line in block.lines}
     if block.counted_in in _COUNTED_BY_ONES:
         return Way.COUNTS
-    if all(line.load_rule for line in block.lines):
+    if all(line.load_rule and line.load_rule.leaves_load_open for line in block.lines):
         return Way.LOAD  # how heavy is theirs to find
     if block.work_s or AmountUnit.SECONDS in units or any(line.amount is None for line in block.lines):
         return Way.COUNTS

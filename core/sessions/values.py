@@ -92,12 +92,20 @@ class Effort(Value):
 
 
 class LoadRule(Value):
-    """How the coach chose the load when no kilograms say it all. Exactly one field is set."""
+    """How the coach chose the load when no kilograms say it all. Exactly one field is set.
+
+    `unbroken`: how many go without a break when fresh, or True where each set is to be done in one go.
+    """
 
     percent: Percent | None = None
     effort: Annotated[float, Field(ge=0, le=10)] | None = None
     heavy: bool | None = None
-    unbroken: tuple[Reps, Reps] | None = None
+    unbroken: tuple[Reps, Reps] | Literal[True] | None = None
+
+    @property
+    def leaves_load_open(self) -> bool:
+        """Whether a load is found by it: that a set goes in one go is said of loads that are written too."""
+        return self.unbroken is not True
 
 
 class Line(Value):

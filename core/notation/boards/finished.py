@@ -244,7 +244,7 @@ def _line(piece: Piece, facts: Facts, amount: int | None, amount_to: int | None)
         return line.model_copy(update={"amount": float(amount), "amount_to": upper, "unit": AmountUnit.REPS})
     if line.amount is None and facts.get("work_s"):
         counted = ("for calories",) if line.unit is AmountUnit.KCAL else ()
-        notes = "; ".join((*piece.notes, *counted)) or None
+        notes = "; ".join(filter(None, (line.notes, *counted))) or None
         return line.model_copy(update={"amount": facts["work_s"], "unit": AmountUnit.SECONDS, "notes": notes})
     return line
 

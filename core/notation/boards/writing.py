@@ -319,8 +319,10 @@ def _rule(rule: LoadRule) -> str:
         return f"@ {rule.percent:g}%"
     if rule.effort is not None:
         return f"@ effort {rule.effort:g}"
-    if rule.unbroken is not None:
+    if isinstance(rule.unbroken, tuple):
         return f"@ {rule.unbroken[0]}-{rule.unbroken[1]} unbroken"
+    if rule.unbroken:
+        return "unbroken"
     return "heavy"
 
 

@@ -13,6 +13,8 @@ from core.sessions.values import Line, LoadRule
 # `2x12s`: two bells of 12
 _BELLS = re.compile(r"(?:@\s?)?2\s?x\s?[0-9.]{1,4}s", re.IGNORECASE)
 _BRACKET = re.compile(r"[()\[\]{}]")
+# What is done in one go: a rule for its load where no other is told.
+UNBROKEN = "unbroken"
 FAR = frozenset((AmountUnit.METRES, AmountUnit.KCAL))
 EachSet = LoadRule | Decimal
 Side = Literal["left", "right", "alternating"]
@@ -73,6 +75,8 @@ def completes(piece: Piece, line: Piece) -> bool:
         return False  # nobody does burpees by the metre
     if _is_half_of(piece, line):
         return True
+    if piece.load_rule and piece.load_rule.percent and line.meaning and not line.meaning.held:
+        return False  # a share of one's best is said of what is lifted
     pairs = (
         (piece.amount, line.amount),
         (piece.loads_kg, line.loads_kg),
@@ -161,6 +165,8 @@ def complete(line: Piece, piece: Piece) -> Piece:
 def as_line(piece: Piece) -> Line:
     """The finished line; the piece must have a meaning."""
     assert piece.meaning is not None
+    in_one_go = UNBROKEN in piece.notes and not (piece.most or piece.load_rule or piece.each_set)
+    notes = tuple(one for one in piece.notes if one != UNBROKEN) if in_one_go else piece.notes
     return Line(
         written=piece.text,
         movement=piece.meaning.movement,
@@ -175,9 +181,9 @@ def as_line(piece: Piece) -> Line:
         station=piece.station,
         count=piece.count,
         loads_kg=piece.loads_kg,
-        load_rule=piece.load_rule,
+        load_rule=LoadRule(unbroken=True) if in_one_go else piece.load_rule,
         tempo=piece.tempo,
-        notes=_noted(piece.notes),
+        notes=_noted(notes),
     )
 
 

@@ -220,3 +220,9 @@ def test_minutes_of_what_is_not_scored_are_said():
     assert block_heading(block.model_copy(update={"format": Format.QUALITY})) == (
         "40 minutes at your own pace (effort 4 of 10 at most)"
     )
+
+
+def test_a_long_set_in_one_go_is_light_enough_to_go_in_one():
+    who = athlete(sex="male", mass=80, experience="some", owns=["dumbbell 5 10 15 20 25 30"], tests=STRONG)
+    broken, whole = (only_line(f"For time\n40 goblet squats{said}", who) for said in ("", " unbroken"))
+    assert whole.set_cost <= 0.9 < broken.set_cost

@@ -21,6 +21,7 @@ BOARDS = [
     ("25 min march with backpack (10 kg) for distance", Way.DISTANCE, None),
     ("5 rounds\n10 push-ups\n20 squats\nRecord the total time", Way.TIME, None),
     ("Overhead press\nHeavy 5", Way.LOAD, None),
+    ("EMOM 10\n5 power cleans @ 60/40 kg unbroken", Way.MINUTES, None),
 ]
 
 
