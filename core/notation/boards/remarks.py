@@ -179,9 +179,24 @@ def _is_for_some(note: str) -> bool:
 
 
 def keep_behind(draft: Draft | None, row: Row) -> bool:
-    """Whether a part of a row is said of the line before it in the same row, whose note it is then."""
-    words = row.own_words(len(row.text) - len(row.text.lstrip()), len(row.text))
-    if draft is None or not draft.lines or not is_said_of_work(words):
+    """Whether a part of a row is said of the line before it, whose note it is then."""
+    start = len(row.text) - len(row.text.lstrip())
+    return draft is not None and _keep_with_last(draft, row, Stretch(start, len(row.text)))
+
+
+def keep_what_is_unread(draft: Draft, reading: Reading) -> None:
+    """Gives to the line before them the words of a row without lines that nobody knows and that say how it is done."""
+    for stretch in tuple(reading.unread):
+        inside = [one for one in reading.pieces if stretch.start <= one.start < stretch.end]
+        if _line_of(reading, stretch) is None and _keep_with_last(draft, reading.row, stretch):
+            reading.unread.remove(stretch)
+            reading.pieces = [one for one in reading.pieces if one not in inside]
+
+
+def _keep_with_last(draft: Draft, row: Row, stretch: Stretch) -> bool:
+    """Whether it is said of the last line, which stands in the same row."""
+    words = row.own_words(stretch.start, stretch.end)
+    if not draft.lines or not is_said_of_work(words):
         return False
     last = draft.lines[-1]
     if last.row.number != row.number:

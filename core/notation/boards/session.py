@@ -31,7 +31,14 @@ from core.notation.boards.parting import (
 )
 from core.notation.boards.placing import Around, go_the_way, place
 from core.notation.boards.reading import Reading, take_back_formats
-from core.notation.boards.remarks import is_on_condition, keep_behind, keep_beside, keep_with_line, leave_said
+from core.notation.boards.remarks import (
+    is_on_condition,
+    keep_behind,
+    keep_beside,
+    keep_what_is_unread,
+    keep_with_line,
+    leave_said,
+)
 from core.notation.boards.repairs import mended
 from core.notation.boards.row_reader import read_row
 from core.notation.boards.rows import settle_row, unit_of_all
@@ -183,6 +190,7 @@ class _Reader:
             leave_sets(reading, self.draft)
             keep_between_rounds(self.draft, reading)
             keep_on_clock(self.draft, reading)
+            keep_what_is_unread(self.draft, reading)
             next_part = counts_on(self.draft, reading)
             if next_part or self._is_done(self.draft, reading, clause):
                 self._close(shared=self.draft.shared if next_part else {})

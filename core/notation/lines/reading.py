@@ -58,12 +58,18 @@ _STILL = shape(
     rf"\s?-?(?:s|secs?|seconds?)\b\.?(?P<noun>[\s\-]{_STOP}\b)?"
     r"(?P<place>\s(?:(?:at|in|on)\s)?(?:the\s)?(?:top|bottom|hole|middle|parallel|chest|knee)\b(?!\sstretch))?)"
 )
+# A share of another lift, of more than one repetition or of what was lifted today: none of their best in this one.
+_OF_ANOTHER = (
+    r"(?:(?:of|from)\s)?(?:(?:your|the)\s)?[2-5]\s?-?rm\b"
+    r"|(?:of|from) (?:(?:your |the )?[a-z]+(?:\s[a-z]+)? (?:[1-5]\s?-?rm|max|best|single|double|triple)\b"
+    r"|(?:today'?s|the) (?:(?:heavy|top|best|last) )?\w+|it\b|(?:that|this)\b(?: (?:weight|one)\b)?"
+    r"|(?:part|block) [1-9a-h]\b)"
+)
 _PERCENT = shape(
     r"(?:@\s?|\bat\s|\bdrop(?:ping)? to\s)?(?<![\-.0-9])(?P<p>[0-9]{1,3}(?:\.[0-9])?)\s?(?:%|per\s?cent\b)"
-    r"(?:\s?(?:(?:of|from)\s)?(?:(?:your|the)\s)?(?:[1-5]\s?-?rm\b|max(?:imum)?\b|1 rep max\b|best\b)"
-    r"|\s?of (?:it|that|this|the above|today'?s \w+|(?:part|block) [1-9a-h])\b"
-    r"(?:\s(?:single|double|triple|weight|max|one)\b)?"
-    r"|\s(?:effort|intensity|max effort)\b)?"
+    r"(?:\s?(?:(?:of|from)\s)?(?:(?:your|the)\s)?(?:own\s)?(?:tested\s)?"
+    r"(?:1\s?-?rm\b|max(?:imum)?\b|1 rep max\b|best\b)"
+    rf"|\s?(?P<of>{_OF_ANOTHER})|\s(?:effort|intensity|max effort)\b)?"
 )
 # `80-90%`: no one number says it
 _PERCENTS = shape(r"(?:@\s?|\bat\s)?(?<![0-9.x])[0-9]{2,3}\s?%?\s?-\s?[0-9]{2,3}\s?%")
@@ -237,6 +243,7 @@ def _read_rules(piece: Piece, strip: Strip, unit: MassUnit) -> None:
     elif (match := _PERCENT.search(strip.text)) and 0 < float(match["p"]) <= MOST_PERCENT:
         strip.blank(*match.span())
         piece.load_rule = LoadRule(percent=float(match["p"]))
+        piece.notes += (match["of"],) if match["of"] else ()
     elif match := strip.take(_EFFORT):
         piece.load_rule = LoadRule(effort=float(match["e"] or match["of"] or match["share"]))
     elif match := strip.take(_RESERVE):

@@ -359,6 +359,41 @@ def test_a_share_of_the_heaviest_looks_for_no_heaviest(typed):
     assert (block.format, block.lines[0].load_rule.percent) == ("sets", 60)
 
 
+@pytest.mark.parametrize(
+    ("typed", "of_what"),
+    [
+        ("Romanian deadlift 4x10 @ 60% of deadlift 1RM", "of deadlift 1rm"),
+        ("Front squat 3 x 5 @ 80% of today's 3", "of today's 3"),
+        ("Back squat 2 x 12 at 60 % from the 3RM", "from the 3rm"),
+        ("Back squat 2 x 12 @ 60% of your own tested max", None),
+    ],
+)
+def test_a_share_of_something_else_than_their_best_says_of_what(typed, of_what):
+    (block,) = understood(typed).blocks
+    assert block.lines[0].notes == of_what
+
+
+def test_a_share_of_ones_best_is_not_said_of_what_nothing_is_lifted_in():
+    read = read_session("A Back squat 5x5 @ 70%\nB Sit-ups 3x10\n70% of your own tested max", catalogue())
+    assert read.session.blocks[1].lines[0].load_rule is None
+
+
+@pytest.mark.parametrize(
+    "typed", ["12 swings unbroken, 16/12", "12 swings, unbroken, 16/12", "12 unbroken swings 16/12"]
+)
+def test_a_set_in_one_go_is_a_rule_for_its_load_and_stays_so_when_written(typed):
+    session = understood(f"4 rounds for time\n{typed}\n10 push-ups")
+    line = session.blocks[0].lines[0]
+    assert (line.load_rule.unbroken, [float(load) for load in line.loads_kg]) == (True, [16, 12])
+    again = understood(write_session(session)).blocks[0].lines[0]
+    assert (again.load_rule, again.loads_kg) == (line.load_rule, line.loads_kg)
+
+
+def test_as_many_as_go_unbroken_follow_no_rule():
+    (block,) = understood("max unbroken double-unders").blocks
+    assert (block.lines[0].load_rule, block.lines[0].notes) == (None, "unbroken")
+
+
 @pytest.mark.parametrize("typed", ["Band row, seated - 3 sets of 10", "Bent-over row, both arms: 3 x 10"])
 def test_words_that_only_say_with_what_or_how_part_no_line(typed):
     (block,) = read_session(typed, catalogue()).session.blocks

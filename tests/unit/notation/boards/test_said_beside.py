@@ -105,3 +105,10 @@ def test_running_on_the_spot_is_held_by_nobody():
 def test_words_without_a_number_that_say_how_are_kept_with_the_line():
     (line,) = lines_of("Skill 10 min: get-up, light bell, 1 each side, take your time")
     assert "take your time" in line.notes
+
+
+def test_a_sentence_behind_a_line_in_its_row_says_how_it_is_done():
+    first, second = lines_of(
+        "A. Push-up, 3 x 6. Raise your hands on a bench if it is too much.\nB. Dip, 3 x 8"
+    )
+    assert (first.notes, second.notes) == ("Raise your hands on a bench if it is too much", None)
