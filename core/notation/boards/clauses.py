@@ -8,7 +8,7 @@ from collections.abc import Iterator
 from itertools import groupby, pairwise
 from typing import NamedTuple
 
-from core.notation.boards.headings import LACKS, day, heading, heading_behind
+from core.notation.boards.headings import LACKS, day, days_in, heading, heading_behind
 from core.notation.phrases.shapes import possible
 from core.notation.quantities import DURATION
 from core.notation.text import Row
@@ -84,6 +84,7 @@ def _marks(text: str) -> list[int]:
     sentences = [
         0,
         *_listed(text),
+        *days_in(text.lower()),
         *(match.start() for match in _TURN.finditer(text)),
         *(match.end() for match in _END.finditer(text) if _ends(match, text)),
         len(text),

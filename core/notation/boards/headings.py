@@ -36,12 +36,14 @@ _MONTHS = (
     "jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?"
     "|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?"
 )
-# `Monday:`, `Tues -`; with its date it needs no mark behind it.
+_DAY_NAME = r"(?:(?:mon|tues?|wed(?:nes|s)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)(?:day)?|day [1-7])"
+# `Monday:`, `Tues -`; with its date it needs no mark behind it. One that is all there is may say in a bracket what of.
 _DAY = re.compile(
-    r"^[\W_]*(?:(?:mon|tues?|wed(?:nes|s)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)(?:day)?|day [1-7])"
+    rf"^[\W_]*{_DAY_NAME}"
     rf"(?:,?\s[0-9]{{1,2}}(?:[:.][0-9]{{2}})?\s?(?:am|pm|h|o'clock)?|(?P<dated>,?\s(?:the\s)?[0-3]?[0-9](?:(?:st|nd|rd|th)\b(?:\s(?:of\s)?(?:{_MONTHS})\b)?|\.?\s(?:{_MONTHS})\b)))?"
-    r"\s?(?::|-(?=\s)|(?(dated)|(?P<bare>$)))\s*"
+    r"\s?(?::|-(?=\s)|(?(dated)|(?P<bare>(?=[\s.]*(?:$|\([^()]*\)[\s:.]*$)))))\s*"
 )
+_DAY_INSIDE = re.compile(rf"(?<=[\w)\"'][.;,!?]\s){_DAY_NAME}\s?(?::(?=\s)|-(?=\s))")
 BULLET = re.compile(
     r"^\s*(?:[*>~#=|.]+\s*|-+\s*(?![0-9]*\s*$)|[a-z][1-9]?[.)]\s+|[a-h]\s?[\-/]\s+|[a-z][1-9]:\s+|(?:[a-wyz][1-9]\s|[a-h]\s{2})\s*(?=\S)"
     r"|\((?:i{1,3}|iv|v)\)\s+|sets? [0-9]{1,2}\s?[:\-.)]\s*|[1-9][a-f][.):]?\s+|\[[ x]?\]\s*)+"
@@ -152,6 +154,12 @@ def day(text: str, *, bare: bool = False) -> int:
     """Where the `Monday:` of a pasted week ends; 0 if there is none. `bare`: also where it is all there is."""
     match = _DAY.match(text)
     return match.end() if match and (bare or match["bare"] is None) else 0
+
+
+def days_in(text: str) -> list[int]:
+    """Where the days of a week begin that stand in one row: `mon: 5k easy. tues: rest. wed: 3 x 10 squats`."""
+    found = [0] * bool(day(text)) + [match.start() for match in _DAY_INSIDE.finditer(text)]
+    return found if len(found) > 1 else []
 
 
 def superset(text: str) -> str | None:

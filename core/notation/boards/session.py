@@ -7,7 +7,7 @@ from core.measures import MassUnit
 from core.movements.lookup import Catalogue
 from core.notation.boards.blocks import finish, too_long
 from core.notation.boards.clauses import Clause, clauses
-from core.notation.boards.days import names_days
+from core.notation.boards.days import names_days, where_a_day_ends
 from core.notation.boards.drafts import Draft
 from core.notation.boards.formats import UNSCORED
 from core.notation.boards.going import (
@@ -47,8 +47,9 @@ from core.notation.boards.sharing import load_all
 from core.notation.boards.spelled import in_digits, with_lists
 from core.notation.boards.stations import is_rest
 from core.notation.boards.titles import Title
-from core.notation.boards.unread import named, whole, with_whole
+from core.notation.boards.unread import Stretch, named, whole, with_whole
 from core.notation.boards.windows import Window, settled, window
+from core.notation.labels.facts import heading_of
 from core.notation.lines.pieces import Piece
 from core.notation.names.catalogued import Lexicon, Meaning, lexicon
 from core.notation.phrases.aims import Facts
@@ -64,6 +65,7 @@ from core.sessions.values import Block, BlockKind, Format, Session
 __all__ = ["is_like_a_session", "read_session"]
 
 LONGEST_SESSION = 200
+_AROUND = " *_#=~:.-()"
 # Beside these, lines need no amount of their own.
 _GIVE_AMOUNTS = {"scheme", "work_s", "amount"}
 
@@ -74,7 +76,8 @@ def read_session(text: str, catalogue: Catalogue, unit: MassUnit = MassUnit.KG) 
     known = lexicon(catalogue)
     every = rows(text)
     written = [row for row in every if row.text.strip()]
-    reader = _Reader(known, unit, Title(known, unit, of_a_week=names_days(written)))
+    of_a_week = names_days(written)
+    reader = _Reader(known, unit, Title(known, unit, of_a_week=of_a_week), of_a_week=of_a_week)
     beyond = written[LONGEST_SESSION].number if len(written) > LONGEST_SESSION else len(every) + 1
     plain = (in_digits(in_english(reader.without_slips(row))) for row in every[: beyond - 1])
     told = with_rates(with_lists(tuple(plain)))
@@ -113,10 +116,12 @@ class _Reader:
     above: Facts = field(default_factory=dict)
     way: Meaning | None = None
     before: list[Piece] = field(default_factory=list)
+    of_a_week: bool = False
+    in_a_day: bool = False
 
     @property
     def _has_begun(self) -> bool:
-        return bool(self.draft or self.blocks)
+        return bool(self.draft or self.blocks or self.in_a_day)
 
     def without_slips(self, row: Row) -> Row:
         """The row without what its coach took back, which is shown at its place."""
@@ -134,7 +139,7 @@ class _Reader:
         if number is None or len(told) == len(behind) + 1 or not behind:
             return None
         whole = Clause(every[number - 1], is_first=True, is_alone=True, behind=behind)
-        if DATE.search(whole.row.text):
+        if DATE.search(whole.row.text) or (self.of_a_week and where_a_day_ends(whole.row.text)):
             return None
         reading = read_row(whole.row, self.lexicon, self.unit)
         return number if self._is_set_aside(reading, whole) else None
@@ -143,6 +148,26 @@ class _Reader:
         """Takes in one row, or a part of it."""
         if clause.is_first:
             self.paragraph = len(self.blocks) + (self.draft is not None)
+        if self.of_a_week and (end := where_a_day_ends(clause.row.text)):
+            self._begin_day(clause, end)
+            return
+        self._read(clause)
+
+    def _begin_day(self, clause: Clause, end: int) -> None:
+        """A day of a week ends what stands before it. Its name is shown as unread, with all that names no work."""
+        self._close()
+        self.in_a_day, self.kind = True, BlockKind.MAIN
+        behind = self._read_row(blanked(clause.row, 0, end))
+        done = any(piece.meaning or piece.says_anything for piece in behind.pieces)
+        if not (done or behind.facts or behind.kind):
+            told = heading_of(behind.row.text.lower().strip(_AROUND))
+            self.kind = told or self.kind
+            self.not_understood.append(whole(clause.row, looks_like="note"))
+            return
+        self.not_understood.append(named(clause.row, Stretch(0, end, looks_like="note")))
+        self._read(clause._replace(row=behind.row, is_alone=False))
+
+    def _read(self, clause: Clause) -> None:
         row = self._without_window(clause.row if self._has_begun else self.title.without(clause.row))
         self.unit = unit_of_all(row.text.lower()) or self.unit
         reading = read_row(row, self.lexicon, self.unit, self.ordinal)
@@ -214,8 +239,9 @@ class _Reader:
         if not self.blocks and not self.not_understood:
             self.problem(written[0] if written else Row(1, "", ()))
         self._take_back_names()
-        week = names_days(written)
-        blocks = with_effort(self.blocks if week else by_place(self.blocks, self.headed), self.title.effort())
+        blocks = with_effort(
+            self.blocks if self.of_a_week else by_place(self.blocks, self.headed), self.title.effort()
+        )
         session = Session(title=self.title.text, date=self.title.date, blocks=blocks) if blocks else None
         placed = (
             one.model_copy(update={"block": self.block_at.get(one.line)}) for one in self.not_understood

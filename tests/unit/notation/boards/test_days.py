@@ -26,3 +26,41 @@ def test_a_text_of_one_day_stays_whole(text):
 def test_the_day_in_front_of_the_only_work_is_its_title():
     found = read_session("Tue 10th 5 x 400 m run, 90 s rest", catalogue())
     assert (found.session.title, found.not_understood) == ("Tue 10th", ())
+
+
+WEEK_IN_A_ROW = "mon: 5 rounds 10 push ups 10 squats. tues: rest. wed: 5k run easy"
+
+
+def test_the_days_of_one_row_are_parted_too():
+    assert by_days(f"Hi all\n{WEEK_IN_A_ROW}") == (
+        "Hi all\nmon: 5 rounds 10 push ups 10 squats.",
+        "tues: rest.",
+        "wed: 5k run easy",
+    )
+
+
+@pytest.mark.parametrize(
+    ("text", "done"),
+    [
+        (WEEK_IN_A_ROW, [["push-up", "air squat"], ["run"]]),
+        ("Monday\n3 x 10 squats\nTuesday\n5 km run", [["air squat"], ["run"]]),
+        (
+            "Wednesday (lungs)\n5 rounds for time: 10 squats\n\nFriday (gentle)\n30 min walk",
+            [["air squat"], ["run"]],
+        ),
+        ("Mon: 3 x 10 squats\nTue - off\nWed: 5k easy", [["air squat"], ["run"]]),
+    ],
+)
+def test_what_is_done_on_one_day_never_joins_what_is_done_on_another(text, done):
+    blocks = read_session(text, catalogue()).session.blocks
+    assert [[line.movement for line in block.lines] for block in blocks] == done
+
+
+def test_a_day_without_work_is_shown_as_it_was_typed():
+    found = read_session(WEEK_IN_A_ROW, catalogue())
+    assert "tues: rest" in [one.text for one in found.not_understood]
+
+
+def test_the_word_beside_a_day_may_say_which_kind_of_work_it_holds():
+    text = "Monday (strength)\n3 rounds, rest 90 s\n10 goblet squats\n8 presses\n\nTuesday\n5k run"
+    assert read_session(text, catalogue()).session.blocks[0].kind == "strength"
