@@ -64,7 +64,7 @@ def seen(message: Message, content: Content) -> Json:
         ],
         "reply_to": message.reply_to.id if message.reply_to else None,
         "reactions": "".join(reaction.get("emoji", "") for reaction in message.reactions),
-        "edited": message.edited is not None,
+        "reworded": message.reworded.isoformat() if message.reworded else None,
         "sent": message.sent.isoformat(),
     }
 

@@ -84,6 +84,7 @@ class Message:
     content: Content
     reply_to: "Message | None" = None
     edited: datetime | None = None
+    reworded: datetime | None = None  # keys may change without the words
     deleted: bool = False
     meant_for: User | None = None  # the bot that a command or reply in a group addresses
     reactions: list[Json] = field(default_factory=list)

@@ -129,7 +129,7 @@ def change_text(platform: "Platform", person: int, chat: int, message: int, text
     if changed.sender is not user:
         raise NotPossible(f"{user.name} can only edit their own messages")
     changed.content = replace(_plain(text.strip()), media=changed.content.media)
-    changed.edited = platform.clock.now()
+    changed.edited = changed.reworded = platform.clock.now()
     platform.note("edit", user, changed)
     tell_of_message(platform, changed, "edited_message")
 

@@ -44,14 +44,16 @@ class SeenMessage:
     buttons: tuple[tuple[Button, ...], ...]
     reply_to: int | None
     reactions: str
-    edited: bool
+    reworded: datetime | None
     sent: datetime
 
     @classmethod
     def of(cls, told: dict[str, Any]) -> Self:
         rows = tuple(tuple(Button(**button) for button in row) for row in told["buttons"])
         file = SeenFile(**told["file"]) if told["file"] else None
-        return cls(**(told | {"buttons": rows, "file": file, "sent": datetime.fromisoformat(told["sent"])}))
+        reworded = datetime.fromisoformat(told["reworded"]) if told["reworded"] else None
+        sent = datetime.fromisoformat(told["sent"])
+        return cls(**(told | {"buttons": rows, "file": file, "reworded": reworded, "sent": sent}))
 
     @property
     def all_buttons(self) -> list[Button]:

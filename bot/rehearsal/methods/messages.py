@@ -90,8 +90,10 @@ def _change(platform: "Platform", message: Message, content: Content) -> dict[st
     if content == message.content:
         raise not_modified()
     platform.rates.check(message.sender.id, message.chat.id)
-    message.content = content
     message.edited = platform.clock.now()
+    if content.text != message.content.text:
+        message.reworded = message.edited
+    message.content = content
     platform.note("edit", message.sender, message)
     return message.json
 

@@ -2,7 +2,7 @@
 import { act, press } from "./acting.js";
 import { key, make } from "./dom.js";
 import { rich } from "./rich.js";
-import { hour } from "./when.js";
+import { day, dayAndHour, hour } from "./when.js";
 import { world } from "./world.js";
 
 const CAME_AND_WENT = {
@@ -16,7 +16,7 @@ const OTHERS = { sticker: "a sticker", location: "a place on the map", contact: 
 // to do where a button led into one's own chat.
 export function entry(item, around) {
   const { chat } = around;
-  if (item.tapped) return aside(chat.id > 0 ? `${item.who} taps “${item.tapped}”` : "");
+  if (item.tapped) return aside(chat.id > 0 ? `${item.who} taps “${item.tapped}”` : "", "aside tap");
   const message = chat.messages.get(item.id);
   if (!message) return null;
   const told = CAME_AND_WENT[message.kind];
@@ -25,8 +25,8 @@ export function entry(item, around) {
   return said(message, around);
 }
 
-function aside(words) {
-  return words ? make("li", { className: "aside" }, words) : null;
+function aside(words, className = "aside") {
+  return words ? make("li", { className }, words) : null;
 }
 
 function said(message, around) {
@@ -37,7 +37,7 @@ function said(message, around) {
   element.append(
     make("p", { className: "by" }, make("span", { className: "who" }, who), " ",
       make("time", { className: "at", dateTime: message.sent }, hour(message.sent)),
-      message.edited && !message.from_bot ? make("span", { className: "at" }, " changed") : null),
+      message.reworded ? make("span", { className: "at" }, ` changed ${since(message)}`) : null),
     make("div", { className: "matter" },
       reply(message, around.chat),
       carried(message),
@@ -49,6 +49,8 @@ function said(message, around) {
   for (const one of element.querySelectorAll("button, summary, a, audio")) one.tabIndex = -1;
   return element;
 }
+
+const since = ({ sent, reworded }) => (day(sent) === day(reworded) ? hour(reworded) : dayAndHour(reworded));
 
 function reply(message, chat) {
   const original = message.reply_to && chat.messages.get(message.reply_to);

@@ -57,7 +57,7 @@ function troubles(backstage, doing) {
       doing(`Let nothing out for ${LIMITS_S} s`, "use_up_limits", () => ({ seconds: LIMITS_S })))));
 }
 
-const line = (words, lever) => make("li", {}, lever, make("span", {}, words));
+const line = (words, lever) => make("li", {}, make("span", {}, words), lever);
 
 // The same in a word or two, beside the time.
 export function stateOf({ bot: state, network: whole, limits_until: until, playing }) {

@@ -4,7 +4,7 @@ import { act } from "./acting.js";
 import { make, redraw } from "./dom.js";
 import { entry } from "./entry.js";
 import { day } from "./when.js";
-import { chat, groupsOf, isAdmin, labelOf, person, world } from "./world.js";
+import { chat, groupsOf, isAdmin, labelOf, world } from "./world.js";
 import { writer } from "./writing.js";
 
 const SHOWN = 120;
@@ -28,7 +28,7 @@ export function pane(section, { slot, head, back, opens, behind }) {
   const below = make("button", { type: "button", className: "key below", hidden: true, click: down }, "");
   const scroll = make("div", { className: "scroll" }, earlier, start, list);
   const writing = writer({ where, asked });
-  const backwards = make("button", { type: "button", className: "key back", click: back }, "");
+  const backwards = make("button", { type: "button", className: "key back", title: "Your chats, and who you are", click: back }, "‹ Chats");
   section.append(make("div", { className: "head" }, backwards, make("div", { className: "named" }, title, handle, beside), more),
     scroll, below, writing.form);
   let from = 0;
@@ -94,17 +94,20 @@ export function pane(section, { slot, head, back, opens, behind }) {
     section.focus({ preventScroll: true });
   }
 
-  // Keys of another day, and those that stand again further down, can be tapped still, and look past.
+  // Keys of another day, those that stand again further down, and in one's own chat those of before one's last answer,
+  // unless there are no newer ones, can be tapped still, and look past.
   function age() {
     const again = new Set();
-    for (const one of [...list.querySelectorAll(".entry")].toReversed()) {
+    let answered = false;
+    for (const one of [...list.children].toReversed()) {
       const labels = [...one.querySelectorAll(".keys .key")];
       for (const key of labels) {
-        const past = one.dataset.day !== today || again.has(key.textContent);
+        const past = one.dataset.day !== today || again.has(key.textContent) || (answered && again.size > 0);
         key.classList.toggle("past", past);
         key.title = past ? "Of an earlier message" : "";
       }
       for (const key of labels) again.add(key.textContent);
+      answered ||= where.slot === "own" && one.matches(".mine, .tap");
     }
   }
 
@@ -287,8 +290,6 @@ export function pane(section, { slot, head, back, opens, behind }) {
     redraw: redrawAll,
     drawHead() {
       redraw(more, head(where));
-      backwards.textContent = `‹ ${person(where.person)?.name ?? "Chats"}`;
-      backwards.title = "Your chats, and who you are";
       emptyWord();
       title.textContent = labelOf(where.chat);
       handle.textContent = where.chat > 0 ? `@${world.handle}` : "";

@@ -2,15 +2,14 @@
 import { act, press } from "./acting.js";
 import { key, make, redraw } from "./dom.js";
 import { letIn } from "./people.js";
-import { isAdmin, newestWith, world } from "./world.js";
+import { chat, isAdmin, newestWith, world } from "./world.js";
 
 const SESSION = "Push, squat, run\nAMRAP 10\n8 push-ups\n12 goblet squats @ 16/12 kg\n200 m run";
-const wide = matchMedia("(min-width: 64rem)");
 const NEW_NAMES = ["Alva", "Mats", "Ida", "Pelle", "Runa", "Sten"];
 
 // `be(id, name)`: become somebody; `show(slot)`: go to a chat.
 export function drawTries(container, { be, show }) {
-  const folded = container.querySelector("details")?.open ?? wide.matches;
+  const open = container.querySelector("details")?.open ?? true;
   const [one] = world.groups;
   const coach = one && world.people.find(({ id }) => isAdmin(one, id));
   const athlete = one && (world.people.find(({ name, id }) => name === "Bo" && one.members[id])
@@ -23,7 +22,12 @@ export function drawTries(container, { be, show }) {
   });
   const noted = world.people.find(({ name, id }) => name === "Ilse" && one.members[id]);
   const inside = Boolean(one.members[world.bot]);
-  const sets = inside ? [
+  // Whoever coaches is known as such once they have begun to talk with the bot.
+  const begun = chat(coach.id).record.length > 0;
+  const sets = inside && !begun ? [trial("Tap Start with me", `as ${coach.name}`, () => {
+    be(coach.id);
+    return tapIn(one, "Start with me", coach.id, show);
+  })] : inside ? [
     writes(coach, SESSION, "Send a session"),
     noted ? writes(coach, `${noted.name} rounds her back in deadlifts`, `“${noted.name} rounds her back in deadlifts”`) : null,
     writes(coach, "who needs me?", "“who needs me?”"),
@@ -32,19 +36,19 @@ export function drawTries(container, { be, show }) {
     show("group");
     await act("add_bot", { person: coach.id, chat: one.id });
   })];
-  const [first, ...more] = [...sets, ...(inside && athlete ? [
+  const [first, ...more] = [...sets, ...(inside && begun && athlete ? [
     writes(athlete, "/today", "My version of today: /today"),
     writes(athlete, "6 rounds and 4", "A score: “6 rounds and 4”"),
     writes(athlete, "my left knee hurts", "“my left knee hurts”"),
   ] : [])].filter(Boolean);
-  const rest = more.length ? make("details", { open: folded }, make("summary", {}, "More to try"), ...more) : null;
+  const rest = more.length ? make("details", { open }, make("summary", {}, "More to try"), ...more) : null;
   if (rest) rest.dataset.key = "tries";
   return redraw(container, make("h2", {}, "Try this"),
     make("p", { className: "quiet" }, world.backstage?.playing
       ? "The day plays. Be anybody and watch; skip the rest when you want to begin yourself."
       : "Each is one tap, and makes you the one who does it."),
     first,
-    inside ? trial("Come in and tap My version", "as somebody new", () => comeIn(one, { be, show })) : null,
+    inside && begun ? trial("Come in and tap My version", "as somebody new", () => comeIn(one, { be, show })) : null,
     rest);
 }
 
@@ -61,7 +65,11 @@ async function comeIn(one, { be, show }) {
   const id = await letIn(name, one.id);
   if (!id) return;
   be(id, name);
-  const found = newestWith("My version", one.id);
+  await tapIn(one, "My version", id, show);
+}
+
+async function tapIn(one, label, id, show) {
+  const found = newestWith(label, one.id);
   show(found ? "own" : "group");
   if (found) await press(id, found.message, found.button);
 }

@@ -269,9 +269,12 @@ async def test_keys_that_are_past_look_past_and_can_be_tapped_still(visits, harb
     assert await page.locator("#own .key.past").count() == 0
     await bot.send_message(marit.id, "And this?", reply_markup=keys("Yes", "Maybe"))
     await page.wait_for_selector("#own .key:text-is('Maybe')")
-    assert await page.locator("#own .key.past").all_inner_texts() == ["Yes"], "it stands again below"
-    await page.click("#own .key.past")
+    assert await page.locator("#own .key.past").all_inner_texts() == ["Yes", "No"], "another question stands open"
+    await page.click("#own .key.past >> nth=0")
     await page.wait_for_selector("#own .aside:has-text('taps “Yes”')")
+    assert await page.locator("#own .key.past").all_inner_texts() == ["Yes", "No"], "nothing newer was asked"
+    await bot.send_message(marit.id, "And that?", reply_markup=keys("Later"))
+    await page.wait_for_selector("#own .key.past:text-is('Maybe')")
     platform.clock.travel_to(platform.clock.now() + timedelta(days=1))
     await page.wait_for_selector("#group .key.past:text-is('My version')")
 
