@@ -64,8 +64,8 @@ train: setup-test ## learn from the examples in core/understanding and core/nota
 bench: setup-test ## print the speed table
 	@$(BIN)/python -m tests.benchmarks
 
-soak: setup-test ## the long fault runs; SIZE=20 says how long, 1 is what make check does
-	@BELLWETHER_SOAK=$(or $(SIZE),20) $(BIN)/pytest -q tests/soak --timeout 7200 -s
+soak: setup-test ## the long fault runs, and properties on new cases; SIZE=20 says how long, 1 is what make check does
+	@BELLWETHER_SOAK=$(or $(SIZE),20) $(BIN)/pytest -q tests/soak $(shell git ls-files "tests/*_properties.py") --timeout 7200 -s
 
 tune: setup-test ## look for better costs near those of the table, on the tuning half of the coaches' cases
 	@$(BIN)/python -m tests.coach.tune

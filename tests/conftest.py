@@ -9,14 +9,21 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from hypothesis import HealthCheck, settings
+from hypothesis import HealthCheck, Phase, settings
 
 from core.store import engine
 from core.store.migrate import migrate
 from tests.support.compiled import SharedEngines
 
 # How fast a machine is says nothing of what is right: speed is for the benchmarks.
-settings.register_profile("steady", deadline=None, suppress_health_check=[HealthCheck.too_slow])
+# The same cases come each time, so that a red run tells of what was changed; the long runs of `make soak` draw new ones.
+settings.register_profile(
+    "steady",
+    deadline=None,
+    suppress_health_check=[HealthCheck.too_slow],
+    derandomize="BELLWETHER_SOAK" not in os.environ,
+    phases=[Phase.explicit, Phase.reuse, Phase.generate, Phase.shrink],
+)
 settings.load_profile("steady")
 
 pytest_plugins = ["tests.rehearsal_fixtures"]

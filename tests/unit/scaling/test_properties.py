@@ -129,9 +129,14 @@ def test_more_equipment_never_makes_a_line_worse(text, who, more):
 
 
 def best_merits(text, who):
-    """Per line, the least that any option costs."""
+    """Per line, the least that any option costs; to leave one of two lying only tells options of one kit apart."""
     (block,) = plan_of(session(text), catalogue(), 1)
-    return [options_of(plan, Athlete(who, catalogue()), Orders())[0].cost for plan in block.lines]
+    options = [options_of(plan, Athlete(who, catalogue()), Orders()) for plan in block.lines]
+    return [min(one.cost - charged(one, "one_of_two") for one in some) for some in options]
+
+
+def charged(option, entry):
+    return sum(charge.points for charge in option.bill if charge.entry == entry)
 
 
 @known
