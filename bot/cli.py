@@ -2,7 +2,7 @@
 
 import gc
 import sys
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from contextlib import contextmanager
 from difflib import get_close_matches
 from importlib import import_module
@@ -123,10 +123,18 @@ def _tell_version(*, asked: bool) -> None:
         raise typer.Exit
 
 
+def _shown(title: str, lines: Iterable[str]) -> str:
+    """Lines of an epilog that are not to be filled up."""
+    return "\n".join(["\b", title, *(f"  {line}" for line in lines)])
+
+
 def _add(app: typer.Typer, name: str, one: Listed) -> None:
     with _without_looking_for_garbage():
         command = getattr(import_module(f"bot.commands.{one.module}"), name)
-    examples = "\n".join(["\b", "Examples:", *(f"  {line}" for line in one.examples)])
+    shown = [_shown("Examples:", one.examples)]
+    if one.file:
+        shown.append(_shown("A small file:", one.file.splitlines()))
+    examples = "\n\n".join(shown)
     if isinstance(command, typer.Typer):
         app.add_typer(command, name=name, epilog=examples)
     else:

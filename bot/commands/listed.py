@@ -5,12 +5,41 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True, slots=True)
 class Listed:
-    """`module` of bot/commands has the command under its own name, a dash being an underscore there."""
+    """`module` of bot/commands has the command under its own name, a dash being an underscore there.
+
+    `file`: a small one of the kind that the command reads.
+    """
 
     module: str
     summary: str
     examples: tuple[str, ...]
+    file: str = ""
 
+
+_ROSTER = """\
+[[athlete]]
+name = "Ilse"
+sex = "female"
+body_mass_kg = 62
+equipment = [{ implement = "chair" }, { implement = "dumbbell", loads_kg = [8] }]
+limits = ["no-running"]
+tests = [{ movement = "push-up", reps = 7 }]
+"""
+_SCORES = """\
+{"format": "amrap", "scores": [
+  {"name": "Bo", "rounds": 7, "reps": 12},
+  {"name": "Ilse", "rounds": 8, "reps": 0, "scaled": true}]}
+"""
+_CLASSES = """\
+[[class]]
+title = "Morning strength"
+zone = "Europe/Berlin"
+start = "2026-03-02T09:00"
+rule = "FREQ=WEEKLY;BYDAY=MO"
+[[athlete]]
+name = "Cal"
+zone = "America/New_York"
+"""
 
 COMMANDS = {
     "serve": Listed(
@@ -28,6 +57,7 @@ COMMANDS = {
             "bellwether preview SESSION.txt --roster ROSTER.toml",
             "bellwether preview SESSION.txt --roster ROSTER.toml --why Ilse",
         ),
+        _ROSTER,
     ),
     "read": Listed(
         "reading",
@@ -38,11 +68,12 @@ COMMANDS = {
             "bellwether read message 'my left knee hurts'",
         ),
     ),
-    "rank": Listed("rank", "Rank the scores of a file.", ("bellwether rank SCORES.json",)),
+    "rank": Listed("rank", "Rank the scores of a file.", ("bellwether rank SCORES.json",), _SCORES),
     "classes": Listed(
         "classes",
         "Show when classes take place, and who is reminded.",
         ("bellwether classes CLASSES.toml --from 2026-03-02 --to 2026-03-08",),
+        _CLASSES,
     ),
     "movements": Listed(
         "movements",

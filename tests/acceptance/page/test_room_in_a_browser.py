@@ -269,7 +269,9 @@ async def test_keys_that_are_past_look_past_and_can_be_tapped_still(visits, harb
     assert await page.locator("#own .key.past").count() == 0
     await bot.send_message(marit.id, "And this?", reply_markup=keys("Yes", "Maybe"))
     await page.wait_for_selector("#own .key:text-is('Maybe')")
-    assert await page.locator("#own .key.past").all_inner_texts() == ["Yes", "No"], "another question stands open"
+    assert await page.locator("#own .key.past").all_inner_texts() == ["Yes", "No"], (
+        "another question stands open"
+    )
     await page.click("#own .key.past >> nth=0")
     await page.wait_for_selector("#own .aside:has-text('taps “Yes”')")
     assert await page.locator("#own .key.past").all_inner_texts() == ["Yes", "No"], "nothing newer was asked"

@@ -216,8 +216,19 @@ def test_the_help_is_whole_and_tells_the_exit_codes(run):
 @pytest.mark.parametrize("name", COMMANDS)
 def test_the_help_of_a_command_begins_as_the_list_says_and_shows_examples(run, name):
     _, out, _ = run(name, "--help")
-    for example in COMMANDS[name].examples:
+    for example in (*COMMANDS[name].examples, *COMMANDS[name].file.splitlines()):
         assert example in out
+
+
+def test_the_small_files_of_the_help_are_read(run):
+    files = {"s_txt": "AMRAP 12\n10 push-ups\n", "r_toml": COMMANDS["preview"].file}
+    code, out, _ = run("preview", "s.txt", "--roster", "r.toml", **files)
+    assert (code, "Ilse" in out) == (0, True)
+    code, out, _ = run("rank", "f.json", f_json=COMMANDS["rank"].file)
+    assert (code, "1. Bo  7 rounds + 12" in out) == (0, True)
+    dates = ("--from", "2026-03-02", "--to", "2026-03-08")
+    code, out, _ = run("classes", "c.toml", *dates, c_toml=COMMANDS["classes"].file)
+    assert (code, "Cal is reminded" in out) == (0, True)
 
 
 def test_the_help_loads_no_command():
