@@ -72,7 +72,7 @@ def rows(text: str) -> tuple[Row, ...]:
 def plain_row(line: str, number: int = 1, picture: str = " ") -> Row:
     """One line with plain dashes, quotes, digits, fractions and spaces; emoji become `picture` amid words."""
     if line.isascii() and line.isprintable() and not _TO_PLAIN.search(line):
-        return Row(number, _plain_numbers(line), tuple(range(1, len(line) + 1)), line)
+        return _with_plain_numbers(Row(number, line, tuple(range(1, len(line) + 1)), line))
     plain: list[str] = []
     columns: list[int] = []
     for column, character in enumerate(line, 1):
@@ -81,7 +81,7 @@ def plain_row(line: str, number: int = 1, picture: str = " ") -> Row:
             plain.append(said)
             columns.append(column)
     text = _PICTURES_AROUND.sub(lambda match: " " * len(match[0]), "".join(plain))
-    return Row(number, _plain_numbers(text), tuple(columns), line)
+    return _with_plain_numbers(Row(number, text, tuple(columns), line))
 
 
 def blanked(row: Row, start: int, end: int) -> Row:
@@ -138,10 +138,10 @@ def _fraction(character: str, before: str) -> str:
     return digits if before.isdigit() else f"0{digits}"
 
 
-def _plain_numbers(text: str) -> str:
-    """`7,5` reads 7.5; `1,000` keeps its width (` 1000`), so that columns stay true."""
-    text = _DECIMAL_COMMA.sub(r"\1.\2", text)
-    return _THOUSANDS.sub(r" \1\2\3\4", text)
+def _with_plain_numbers(row: Row) -> Row:
+    """`7,5` reads 7.5, `1,000` and `1 000 m` one number."""
+    row = replace(row, text=_DECIMAL_COMMA.sub(r"\1.\2", row.text))
+    return replaced(row, _THOUSANDS, lambda match: "".join(filter(None, match.groups())))
 
 
 _TEMPO = re.compile(r"(?<![0-9.:\-])[0-9]-[0-9x]-[0-9x](?:-[0-9x])?(?![0-9:\-]|\.[0-9])")

@@ -4,7 +4,7 @@ from dataclasses import dataclass, field, replace
 from typing import NamedTuple
 
 from core.measures import MassUnit
-from core.notation.lines.pieces import Piece, complete, completes, loads_of, repeats
+from core.notation.lines.pieces import Piece, complete, completes, loads_of, names_again, repeats
 from core.notation.phrases.aims import Facts
 from core.notation.text import Row
 from core.sessions.values import BlockKind, Format
@@ -108,6 +108,8 @@ def goes_on(lines: list[Placed], piece: Piece, row: Row, unit: MassUnit) -> bool
         return True
     if not piece.per_side and (loads := loads_of(piece, last, unit)):
         piece = replace(piece, amount=None, second_amount=None, sets=None, loads_kg=loads, count=piece.sets)
+    if lines[-1].row.number == row.number and names_again(piece, last):
+        piece = replace(piece, meaning=None)
     if completes(piece, last):
         lines[-1] = Placed(complete(last, piece), lines[-1].row)
         return True

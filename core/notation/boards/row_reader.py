@@ -31,8 +31,8 @@ from core.notation.boards.stations import bound, is_rest, resting_station, share
 from core.notation.boards.unread import Stretch, guessed_kind, joined
 from core.notation.labels.facts import heading_of, told_by
 from core.notation.lines.each_set import with_lists_bound
+from core.notation.lines.loads import with_sexes_bound
 from core.notation.lines.pieces import Piece
-from core.notation.lines.reading import with_sexes_bound
 from core.notation.lines.segments import is_in_stages, segments, split, stages_bound
 from core.notation.names.catalogued import Lexicon
 from core.notation.phrases.efforts import take_effort

@@ -71,6 +71,8 @@ def _settle_run(piece: Piece) -> None:
     """`400 run` and `row 500` can only be metres (common practice, no source)."""
     if piece.amount and piece.unit is None and not piece.sets and _BOUTS.search(piece.text.lower()):
         piece.sets, piece.amount = int(piece.amount), None
+    if piece.each_far:
+        piece.unit, piece.notes = AmountUnit.REPS, (*piece.notes, piece.each_far)
     runs = piece.meaning and piece.meaning.unit is AmountUnit.METRES and piece.meaning.movement in _TRAVELLED
     if runs and piece.unit is None and not piece.most and (piece.amount or 0) >= _SHORTEST_RUN_M:
         piece.unit = AmountUnit.METRES
@@ -80,6 +82,15 @@ def _settle_pair(piece: Piece, lexicon: Lexicon) -> None:
     """`10 box jumps 60/50`: nothing is held, so the pair is how high."""
     if piece.bare_pair and _is_high(piece, lexicon, *piece.bare_pair):
         piece.notes += (_height(*piece.bare_pair),)
+        piece.loads_kg, piece.bare_pair = (), None
+    elif (
+        piece.bare_pair
+        and piece.meaning
+        and piece.meaning.unit is AmountUnit.SECONDS
+        and not piece.meaning.held
+    ):
+        # `plank challenge day 4/30`: nobody loads what is only held so
+        piece.notes += ("/".join(piece.bare_pair),)
         piece.loads_kg, piece.bare_pair = (), None
 
 

@@ -15,6 +15,7 @@ from core.notation.text import Strip
 SIDE = re.compile(
     r"\b(?P<s>alternat(?:ing|e|ed)|alt)\b\.?(?:\s(?:arms|legs|sides)\b)?|(?<!time\s)\b(?P<lr>left|right)\b(?:\s(?:side|arm|leg|hand))?(?:\sonly)?"
 )
+_LEFT = re.compile(r"\b(?:left|right)\b")
 _MANNERS = re.compile(
     r"\b(?:synchro(?:nised|nized)?|sync|practice|drills?|easy|slow(?:ly)?|steady|strong|strict|controlled|brisk|fast|light(?:er)?|heavier|(?:up)?hill"
     r"|moderate|gentle|gently|recovery|hard|heavy|erg|machine|total|zone [1-5]|z[1-5]"
@@ -175,7 +176,7 @@ def _is_remark(piece: Piece, name: str) -> bool:
 
 def _found(piece: Piece, name: str, lexicon: Lexicon, *attempts: Callable[[str], Meaning | None]) -> bool:
     """Whether an attempt knows the name or a way to read it; then the piece has its meaning."""
-    candidates = [_Candidate(name)] if lexicon.exact(name) else _candidates(name)
+    candidates = [_Candidate(name)] if lexicon.exact(name) else _candidates(name, lexicon)
     for attempt in attempts:
         for candidate in candidates:
             if meaning := attempt(candidate.name):
@@ -194,21 +195,29 @@ class _Candidate:
     many: bool = False
 
 
-def _candidates(name: str) -> list[_Candidate]:
+def _candidates(name: str, lexicon: Lexicon) -> list[_Candidate]:
     whole = _Candidate(name)
     held = HELD.search(name)
     ways = [whole]
     if held:
-        rest = _tidy(name[: held.start()] + " " + name[held.end() :])
+        rest = _tidy(HELD.sub(" ", name))
         many = bool(re.search(r"\b(?:two|double|2)\b", held[0]))
         full = _tidy(f"{name[: held.start()]} {held['i']} {name[held.end() :]}")
-        ways += [_Candidate(full, (), held["i"], many), _Candidate(rest, (), held["i"], many)]
-    ways += [replace(way, name=_tidy(SIDE.sub(" ", way.name))) for way in ways]
+        told = (_in_full(name, held, lexicon), full, rest)
+        ways += [_Candidate(one, (), held["i"], many) for one in told]
+    # `left side plank` is a side plank on the left, `left arm row` a row.
+    ways += [replace(way, name=_tidy(side.sub(" ", way.name))) for side in (_LEFT, SIDE) for way in ways]
     ways += [
         replace(way, name=_tidy(_MANNERS.sub(" ", way.name)), manners=tuple(_MANNERS.findall(way.name)))
         for way in ways
     ]
     return [way for way in dict.fromkeys(ways) if way.name]
+
+
+def _in_full(name: str, held: re.Match[str], lexicon: Lexicon) -> str:
+    """`db hang snatch` with what is held as the catalogue calls it."""
+    thing = lexicon.catalogue.implement_by_name(held["i"])
+    return name if thing is None else name[: held.start("i")] + thing.id + name[held.end("i") :]
 
 
 def _settle(piece: Piece, candidate: _Candidate, meaning: Meaning, lexicon: Lexicon) -> None:

@@ -26,9 +26,9 @@ class Piece:
 
     `listed`: its number in a numbered list. `bare_pair`: a pair of numbers that was taken for a load, but had
     no unit; `bare_share`: a number behind `@` that may be a share of one's best. `in_kcal`: as many calories as
-    can be. `maybe_kg`: the load that its amount is, if the amount is told elsewhere (`thrusters 43` under a
-    scheme). `each_set`: what changes from set to set, `each_said` in the coach's words. `is_loose`: its name was
-    found among words that may say more.
+    can be. `each_far`: how far each of them goes, in the coach's words. `maybe_kg`: the load that its amount
+    is, if the amount is told elsewhere (`thrusters 43` under a scheme). `each_set`: what changes from set to
+    set, `each_said` in the coach's words. `is_loose`: its name was found among words that may say more.
     """
 
     start: int
@@ -55,6 +55,7 @@ class Piece:
     sets: int | None = None
     most: bool = False
     in_kcal: bool = False
+    each_far: str = ""
     maybe_kg: Decimal | None = None
     meaning: Meaning | None = None
     is_loose: bool = False
@@ -86,6 +87,12 @@ def completes(piece: Piece, line: Piece) -> bool:
         (piece.sets, line.sets),
     )
     return not any(new and old for new, old in pairs)
+
+
+def names_again(piece: Piece, line: Piece) -> bool:
+    """Whether it tells how much of what the line before only names: `breathing - 5 slow breaths`."""
+    same = piece.meaning and line.meaning and piece.meaning.movement == line.meaning.movement
+    return bool(same and piece.amount and not line.says_anything and not line.most)
 
 
 _HALF = re.compile(

@@ -135,7 +135,7 @@ def test_the_last_set_that_is_as_many_as_go_is_noted():
 
 
 TAILS = [
-    ("30 burpees over DB", "burpee", "over db"),
+    ("30 burpees over a stick", "burpee", "over a stick"),
     ("800 m run together", "run", "together"),
     ("3 min easy row / bike", "row", "or bike"),
     ("20 pull-ups or ring rows", "pull-up", "or ring rows"),
@@ -410,3 +410,63 @@ def test_a_time_above_the_lines_is_how_long_they_go_on(row):
 def test_so_many_of_each_above_the_lines_is_how_many_each_has(above):
     block = read_session(f"{above}\nsquats\nlunges", catalogue()).session.blocks[0]
     assert (block.rounds, [line.amount for line in block.lines]) == (3, [10, 10])
+
+
+ONE_SIDE = [
+    ("left side plank 20 s", "side plank", "left"),
+    ("right side plank 20 s", "side plank", "right"),
+    ("20 s plank, left side", "plank", "left"),
+    ("8 lunges left leg", "lunge", "left"),
+]
+
+
+@pytest.mark.parametrize(("typed", "movement", "side"), ONE_SIDE)
+def test_a_side_before_a_name_takes_no_word_of_it(typed, movement, side):
+    assert fields(line_of(f"AMRAP 12\n{typed}"), ["movement", "side"]) == {"movement": movement, "side": side}
+
+
+def test_a_side_behind_a_count_is_of_each_and_before_a_name_it_is_none():
+    assert line_of("AMRAP 12\n12 lunges x leg").per_side
+    plank = line_of("3 x side plank 30 s")
+    assert (plank.movement, plank.per_side) == ("side plank", False)
+
+
+@pytest.mark.parametrize(
+    ("typed", "movement"),
+    [
+        ("6 push presses per arm, 12 kg", "single-arm push press"),
+        ("5 ohp one arm each side", "single-arm press"),
+        ("8 presses each arm @ 16", "single-arm press"),
+        ("8 presses, dumbbells in each hand", "overhead press"),
+        ("10 db hang snatches 15/10", "single-arm snatch"),
+    ],
+)
+def test_what_each_arm_does_by_itself_is_done_with_one(typed, movement):
+    assert line_of(f"3 rounds for time\n{typed}").movement == movement
+
+
+def test_how_far_each_of_several_goes_is_said_beside_them():
+    assert fields(line_of("AMRAP 12\n7 shuttle runs of 10 m"), ["amount", "unit", "notes"]) == {
+        "amount": 7,
+        "unit": "reps",
+        "notes": "of 10 m",
+    }
+    (block,) = understood("5 hill sprints of 60 m, walk back").blocks
+    assert (block.rounds, block.lines[0].amount, block.lines[0].unit) == (5, 60, "m")
+
+
+def test_two_numbers_beside_what_is_only_held_are_no_load():
+    line = understood("plank challenge day 4/30, 2 x 50 s").blocks[0].lines[0]
+    assert (line.loads_kg, line.amount) == ((), 50)
+
+
+def test_a_number_with_a_gap_is_written_as_it_was_typed():
+    assert line_of("10 000 m row").amount == 10000
+    assert "10000 m row" in line_of("10,000 m row").written
+    read = read_session("AMRAP 12\n10 000 m blorps", catalogue())
+    assert [one.column for one in read.not_understood] == [10]
+
+
+def test_what_is_named_and_then_counted_in_its_row_is_done_once():
+    (line,) = understood("Cool-down\nBreathing - 5 slow breaths").blocks[0].lines
+    assert (line.movement, line.amount) == ("breathing", 5)

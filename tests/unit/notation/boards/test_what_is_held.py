@@ -25,6 +25,8 @@ def first_line(text):
         ("20 step ups on the bottom stair, DBs in hand 2x12.5/2x7.5", (12.5, 7.5), 2),
         ("10 front squats, 40/30 on the bar", (40, 30), None),
         ("10 push presses, pair of dumbbells 15/10", (15, 10), 2),
+        ("16 db front rack lunges (2 dbs) 15/10", (15, 10), 2),
+        ("12 thrusters with two of 10 kg", (10,), 2),
     ],
 )
 def test_what_is_held_behind_a_line_is_its_load(row, loads, count):
