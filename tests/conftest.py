@@ -16,7 +16,7 @@ from core.store.migrate import migrate
 from tests.support.compiled import SharedEngines
 
 # How fast a machine is says nothing of what is right: speed is for the benchmarks.
-# The same cases come each time, so that a red run tells of what was changed; the long runs of `make soak` draw new ones.
+# The same cases come each time, so that a red run tells of what was changed; `make soak` draws new ones.
 settings.register_profile(
     "steady",
     deadline=None,

@@ -2,6 +2,7 @@
 
 from collections import defaultdict
 from collections.abc import Iterable, Sequence
+from itertools import pairwise
 from typing import NamedTuple
 
 from bot.rehearsal.day.scene import Shows, Through
@@ -24,8 +25,18 @@ def excerpt(shows: Iterable[Shows], happened: Sequence[Happening]) -> list[Shown
         if place is not None:
             lines[place] |= _lines(words, words_of(happened[place]))
     return [
-        Shown(happened[place], [words_of(happened[place]).split("\n")[line] for line in sorted(lines[place])])
+        Shown(happened[place], _cut(words_of(happened[place]).split("\n"), lines[place]))
         for place in sorted(lines)
+    ]
+
+
+def _cut(said: list[str], shown: set[int]) -> list[str]:
+    """The shown lines, each marked behind which others are left out."""
+    spoken = [place for place, line in enumerate(said) if line.strip()]
+    follows = dict(pairwise([*spoken, None]))
+    return [
+        said[line] if (after := follows[line]) is None or after in shown else f"{said[line]} …"
+        for line in sorted(shown)
     ]
 
 

@@ -53,7 +53,7 @@ THINGS, SPARE, WEIGHT = "What do you have to train with", "your body needs to sp
 
 MARIT = Role("Marit")
 BO = Role("Bo", {WEIGHT: "81"}, {"two loads": "The first"}, able=5)
-TOVE = Role("Tove", {THINGS: "a 12 kg kettlebell and a chair", SPARE: "no jumping"})
+TOVE = Role("Tove", {THINGS: "a 12 kg kettlebell and a chair", SPARE: "please no jumping"})
 RUTH = Role("Ruth", taps={"lately had any of these": "Yes"})
 HARALD = Role("Harald", {THINGS: "two 6s and a chair", WEIGHT: "93"}, {"Has a doctor ever": "Yes"})
 EDDA = Role("Edda", {THINGS: "only a 2 kg and a 20 kg dumbbell", WEIGHT: "60 kg", "push-ups": "8"})

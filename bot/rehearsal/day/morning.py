@@ -94,6 +94,7 @@ MORNING = (
         no_jumping,
         (
             "a 12 kg kettlebell and a chair",
+            "please no jumping",
             "I'll keep in mind: no jumping.",
             "(12 kg kettlebell)",
             "As you said: no jumping",

@@ -90,11 +90,11 @@ async def test_each_scene_is_told_under_its_heading_by_the_lines_that_show_its_p
         "",
         "1. First ═ Tuesday 19:00",
         "            what there is in the first",
-        "Ilse        First",
+        "Ilse        First …",
         "",
         "2. Second ═ Tuesday 19:00",
         "            what there is in the second",
-        "Ilse        Second",
+        "Ilse        Second …",
     ]
 
 
@@ -127,7 +127,7 @@ async def test_all_of_a_message_between_two_lines_may_be_shown_without_its_empty
     first = scene("First\n\nmore", (Through("First", "more"),))
     lines = await plays(room, [first, scene("Second", (Through("Second", "never said"),))])
     at = lines.index("Ilse        First")
-    assert lines[at + 1] == "            more"
+    assert lines[at + 1] == "            more …", "what is left out behind it is marked"
     assert "Ilse        Second" not in lines
 
 
