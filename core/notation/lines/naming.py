@@ -24,7 +24,7 @@ _MANNERS = re.compile(
     r"|(?:forwards?|fwd|backwards?|bwd|back)(?:\s?(?:and|&|/|\+)\s?(?:forwards?|fwd|backwards?|bwd|back))+)(?!\w)"
 )
 _FILL = r"(?:\b(?:of|x|w|both|back[- ]?off|perform|reps?|the|an?|and|then|with|at|for|on|in|each|do|pls"
-_FILL = rf"{_FILL}|please|today|tonight)\b|[\W_])"
+_FILL = rf"{_FILL}|please|today|tonight)\b(?!-[a-z])|[\W_])"
 # One way to match each character: nested or overlapping repeats would take for ever on `and and and ...`.
 _FILLERS = re.compile(rf"^{_FILL}+|{_FILL}+$")
 # `30 kbs`: bells alone are swung

@@ -17,6 +17,8 @@ ASKING: Final = frozenset(_WORDS["asking"])
 QUALIFYING: Final = frozenset(_WORDS["qualifying"])
 # Names of one word that a word in front of them makes another movement's.
 OPEN: Final = frozenset(_WORDS["open"])
+# Behind a name they make another movement of it; `to the pond` only tells where.
+MAKING: Final = frozenset(_WORDS["making"])
 # No slips for the movements they are spelled nearly like.
 ORDINARY: Final = frozenset(_WORDS["ordinary"])
 

@@ -160,10 +160,6 @@ class Lexicon:
         known = (key(self._shorts[word][0]),) if word in self._shorts else ()
         return (key(word), *known, *((key(meaning.movement),) if meaning else ()))
 
-    def meanings(self) -> Iterable[Meaning]:
-        """Every name of the catalogue."""
-        return self._meanings.values()
-
     def otherwise(self, name: str) -> str:
         """A name in lower case, with one word for things that are called by two."""
         return _OTHERWISE.sub(lambda match: _OTHER_WORDS[match[1]], name.lower())

@@ -55,11 +55,10 @@ def qualified(name: str, lexicon: Lexicon) -> Qualified | None:
     within = {words for one in all_ for words in names.having.get(one, ()) if words <= all_}
     fitting = [words for words in within if _only_qualify(told, words, lexicon)]
     most = max(map(len, fitting), default=0)
-    best = [way for words in fitting if len(words) == most for way in names.by_words[words]]
-    if len({one.movement for one in best}) != 1:
+    best = [(way, words) for words in fitting if len(words) == most for way in names.by_words[words]]
+    if len({way.movement for way, _ in best}) != 1:
         return None
-    meaning = next((one for one in best if one.variant is None), best[0])
-    words = content(meaning.spelling, lexicon)
+    meaning, words = next((one for one in best if one[0].variant is None), best[0])
     left = " ".join(word.typed for word in told if not words & word.stems)
     return Qualified(replace(meaning, near=any(word.near for word in told)), left)
 
@@ -106,9 +105,9 @@ def _put_right(typed: str, names: _Names) -> str | None:
 def _names(lexicon: Lexicon) -> _Names:
     by_words: dict[frozenset[str], list[Meaning]] = defaultdict(list)
     having: dict[str, set[frozenset[str]]] = defaultdict(set)
-    for meaning in lexicon.meanings():
-        words = content(meaning.spelling, lexicon)
-        if len(words) == 1 and len(meaning.spelling.split()) > 1:
+    for spelling, _ in lexicon.catalogue.spellings():
+        words, meaning = content(spelling, lexicon), lexicon.exact(spelling)
+        if meaning is None or (len(words) == 1 and len(spelling.split()) > 1):
             continue  # of `in and out` only `out` is left
         by_words[words].append(meaning)
         for word in words:

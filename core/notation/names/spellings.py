@@ -17,7 +17,7 @@ _SHORTEST_STEM = 4
 _OPPOSITES = (
     ("push", "pull"), ("up", "down"), ("front", "back"), ("forward", "backward"), ("over", "under"),
     ("left", "right"), ("single", "double"), ("high", "low"), ("in", "out"), ("inner", "outer"),
-    ("open", "close"), ("arm", "leg"), ("press", "row"), ("external", "internal"),
+    ("open", "close"), ("arm", "leg"), ("press", "row"), ("head", "hand"), ("external", "internal"),
 )  # fmt: skip
 
 

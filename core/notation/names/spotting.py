@@ -4,7 +4,7 @@ import re
 from functools import lru_cache
 from typing import NamedTuple
 
-from core.notation.names.beside import ASKING, is_joining
+from core.notation.names.beside import ASKING, MAKING, OPEN, is_joining
 from core.notation.names.catalogued import Lexicon, Meaning
 
 _TOKEN = re.compile(r"[^\s,;|]+|,")
@@ -13,8 +13,6 @@ _LONGEST = 6
 _MOST_TOKENS = 24
 # A word by itself is a slip for a name only if it is this long.
 _SHORTEST_SLIP = 6
-# What makes another movement of a name: `squat to press`, `push-ups to a headstand`; `to the pond` only tells where.
-_MAKING = frozenset(("to", "into", "off"))
 _PLACES = frozenset(("the", "finish", "start", "end", "begin", "close"))
 _OR = re.compile(r"\s(?:or|/)\s")
 
@@ -76,6 +74,10 @@ def _stands_alone(said: list[str], start: int, end: int, lexicon: Lexicon) -> bo
     behind = said[end:]
     if any(map(_NUMBER.search, said[:start])) or (start and said[0] in ASKING):
         return False
-    if behind and behind[0] in _MAKING and not {*behind[1:2]} & _PLACES:
+    if behind and behind[0] in MAKING and not {*behind[1:2]} & _PLACES:
         return False
-    return not (behind and lexicon.is_kind(behind[0]) and not is_joining(behind[0]))
+    if not behind or is_joining(behind[0]):
+        return True
+    # `burpee pull-up` is neither of the two.
+    named = lexicon.exact(behind[0]) and behind[0].removesuffix("s") not in OPEN
+    return not (lexicon.is_kind(behind[0]) or named)

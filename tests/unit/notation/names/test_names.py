@@ -82,3 +82,28 @@ def test_another_name_is_new_to_the_catalogue_and_means_what_is_in_it(name, know
     meant = ours.exact(known)
     assert meant is not None
     assert (ours.exact(name), ours.short(name)) == (None, meant)
+
+
+def movement_of(name):
+    read = read_session(f"AMRAP 12\n10 {name}\n5 burpees", catalogue())
+    return read.session.blocks[0].lines[0].movement, bool(read.not_understood)
+
+
+@pytest.mark.parametrize(
+    "name", ["burpee pull-up", "snatch balance", "bear complex", "rope slams", "headstands"]
+)
+def test_what_another_word_makes_another_movement_is_not_taken_for_it(name):
+    assert movement_of(name) == ("burpee", True)
+
+
+@pytest.mark.parametrize(
+    ("name", "movement"),
+    [
+        ("kipping pull-ups", "pull-up"),
+        ("superslow situps", "sit-up"),
+        ("air sq to chair", "air squat"),
+        ("plank walkouts", "inchworm"),
+    ],
+)
+def test_how_it_is_done_and_common_names_hide_no_movement(name, movement):
+    assert movement_of(name) == (movement, False)
