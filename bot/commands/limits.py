@@ -13,6 +13,7 @@ from core.desk.reference import limits as all_limits
 
 KINDS = {
     "joint": "Sore or weak joints",
+    "muscle": "Strained muscles",
     "wish": "Things to leave out",
     "condition": "Conditions",
     "state": "For now",

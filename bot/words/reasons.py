@@ -246,6 +246,7 @@ def _spared(about: str) -> str:
 # Why a limit changes a line, by its kind; some are better said in words of their own.
 SAKES = {
     "joint": "To spare your {label}",
+    "muscle": "To spare your {label}",
     "wish": "As you said: {label}",
     "condition": "Kinder with {label}",
     "state": "Gently for now: {label}",

@@ -11,7 +11,7 @@ from core.athletes.values import Complaint, Profile, Severity, Side
 REVIEW_AFTER = timedelta(days=7)
 
 # There is one of each of these.
-WITHOUT_SIDES: Final = frozenset({"neck", "low-back"})
+WITHOUT_SIDES: Final = frozenset({"neck", "low-back", "upper-back", "belly-muscle"})
 
 
 def complained(profile: Profile, limit: str, side: Side | None, severity: Severity, today: date) -> Profile:

@@ -39,7 +39,7 @@ class Limit(Value):
     """
 
     id: Id
-    kind: Literal["joint", "wish", "condition", "state"]
+    kind: Literal["joint", "muscle", "wish", "condition", "state"]
     label: Words
     names: tuple[Words, ...] = ()
     names_at_end: tuple[Words, ...] = ()
@@ -56,6 +56,11 @@ class Limit(Value):
     caution_at: tuple[Demand, ...] = ()
     stop_signs: tuple[Words, ...] = ()
     has: tuple[Id, ...] = ()
+
+    @property
+    def may_hurt(self) -> bool:
+        """Whether it is a part of the body: it has a side, a severity, and a day on which it is over."""
+        return self.kind in {"joint", "muscle"}
 
 
 class DayRule(Value):
@@ -107,10 +112,10 @@ def shunned(limit_ids: Iterable[str]) -> frozenset[Demand]:
 
 
 def ruled_out_by(limit_ids: Iterable[str], demands: Iterable[Demand]) -> str | None:
-    """The first of these limits that rules out any of the demands, for the reason of a change: a sore joint first."""
+    """The first of these limits that rules out any of the demands, for the reason of a change: what hurts first."""
     asked = frozenset(demands)
     barring = [limit(one) for one in limit_ids if asked & frozenset(limit(one).rules_out)]
-    return next((one.id for one in sorted(barring, key=lambda one: one.kind != "joint")), None)
+    return next((one.id for one in sorted(barring, key=lambda one: not one.may_hurt)), None)
 
 
 def shunned_by(limit_ids: Iterable[str], demands: Iterable[Demand]) -> str | None:

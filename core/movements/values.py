@@ -131,6 +131,7 @@ class Demand(StrEnum):
     UNHELD = "unheld"  # from foot to foot or bent over, with no hand to hold on
     UNDERFOOT = "underfoot"  # standing on a band
     FEET_HELD = "feet-held"  # the feet are held down, and the hips pull
+    LEG_CURL = "leg-curl"  # the back of the thigh alone bends the knee, or holds it
     BOLD = "bold"  # hung from furniture, high on its edge, on one leg or up on the toes: for whoever trusts their body
     LEGS = "legs"  # the legs hold or push though nobody stands: on the toes, bridges, pedals
 

@@ -199,7 +199,7 @@ class Athlete:
 
     @cached_property
     def _joints(self) -> tuple[str, ...]:
-        return tuple(one for one in self.profile.limits or () if limit(one).kind == "joint")
+        return tuple(one for one in self.profile.limits or () if limit(one).may_hurt)
 
     def must_spare(self, way: Way) -> bool:
         """Whether it is more than a wish for whose sake a way goes easy: who leaves out jumps may run."""
@@ -239,7 +239,7 @@ class Athlete:
             barrier is not None
             and barrier.because is Because.LIMIT
             and barrier.about is not None
-            and limit(barrier.about).kind == "joint"
+            and limit(barrier.about).may_hurt
         )
 
     def task(self, plan: LinePlan, way: Way) -> Task | None:

@@ -46,9 +46,14 @@ _DATED: Final = re.compile(rf"^\W*{_WHEN}\W+(?=i\b|i'|we\b)")
 _NOTHING: Final = re.compile(
     r"\b(?:no|without(?: any| my)?|zero|not any|haven'?t (?:got )?(?:any|my)|don'?t have (?:any|my))"
     r" (?:weights?|equipment|gear|kit|gym|stuff|things|kettlebells?|dumbbells?)(?: (?:here|there|with me))?\b"
+    r"|\b(?:wo|do|have|ha|ca)n'?t (?:have|got|get) (?:got )?(?:any(?:thing)?|a thing|access to anything)\b(?! else)"
     r"|\b(?:nothing|empty[- ]handed|body ?weight|just me|only me)(?: (?:only|here|there|with me|at all))*\b"
 )
 _GYM: Final = re.compile(r"\b(?:gym|studio|fitness (?:room|centre|center))\b")
+# `Away in Spain, nothing with me`: where it is tells nothing of what is there.
+_IN_SOME_PLACE: Final = re.compile(
+    r"^\W*(?:in|to) (?!a\b|an\b|the\b|my\b)[a-z]{3,}(?=$|[,;.]| (?:and|with|w|no|nothing|so|i|we|but)\b)"
+)
 _ALL: Final = re.compile(r"^(?:just about |nearly )?(?:everything|all of it|the lot|all you need)$")
 # `At the gym I have ...` tells what is there; `I'm at the gym` tells of today.
 _THERE_NOW: Final = re.compile(r"\b(?:i'?m|i am|we're|we are|train(?:ing)?)\b")
@@ -143,7 +148,8 @@ def elsewhere_in(act: ElsewhereAct, text: str, today: date) -> Elsewhere:
 def _things(words: str, units: MassUnit) -> tuple[tuple[Equipment, ...] | None, str]:
     """What is there, and what wasn't understood of it."""
     nothing = _NOTHING.search(words)
-    left = _FILLING.sub("", _NOTHING.sub(" ", words).strip(" ,;.:-")).strip(" ,;.:-")
+    placed = _IN_SOME_PLACE.sub(" ", _NOTHING.sub(" ", words).strip(" ,;.:-"), count=1)
+    left = _FILLING.sub("", placed.strip(" ,;.:-")).strip(" ,;.:-")
     if not left:
         return (() if nothing else None), ""
     if _ALL.match(left):

@@ -27,6 +27,7 @@ SHORT_PHRASE: Final = 4
 _ONE_SLIP, _TWO_SLIPS = 5, 9
 # Each is looked at several times while the lexicon is made.
 _SPELLINGS: Final = 40_000
+# Muscles are in the language, as most that is told of them is that they are sore.
 _PARTS_OF_KINDS: Final = {"joint": "part", "wish": "wish", "condition": "condition", "state": "condition"}
 # Limits that are told as an illness, or as what they are in the heat.
 # Of a sign told by words near each other: how many stand between them at most.
@@ -194,8 +195,8 @@ def _catalogued() -> Iterator[tuple[str, Sense]]:
     for spelling, named in catalogue().spellings():
         yield spelling, Sense("movement", named.movement.id)
     for limit in limits():
-        kind = _PARTS_OF_KINDS[limit.kind]
-        if limit.id not in _NOT_CONDITIONS:
+        kind = _PARTS_OF_KINDS.get(limit.kind)
+        if kind and limit.id not in _NOT_CONDITIONS:
             yield from ((name, Sense(kind, limit.id)) for name in limit.names if name not in _TOO_LOOSE)
             yield from ((name, Sense(kind + AT_END, limit.id)) for name in limit.names_at_end)
 

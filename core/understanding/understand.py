@@ -17,7 +17,7 @@ from core.understanding.openers import opened
 from core.understanding.signs import alarm_in
 from core.understanding.slots import body
 from core.understanding.slots.abilities import lifts_something_else
-from core.understanding.slots.answers import answers_to, given_the_benefit, needed
+from core.understanding.slots.answers import answers_to, given_the_benefit, needed, surely_told
 from core.understanding.slots.fill import fill
 from core.understanding.slots.stretch import Stretch
 from core.understanding.slots.uses import crowded, unaccounted
@@ -238,8 +238,10 @@ def _choose(
     heard = ear(message.role).hear(found)
     chances = heard.chances
     likely = sorted(chances, key=chances.__getitem__, reverse=True)[:_TRIED]
-    likely += [name for name in answers_to(context.question) if name in chances and name not in likely]
     stretch = Stretch(marked, start, end, context)
+    sure = surely_told(stretch)
+    besides = (*answers_to(context.question), *sure)
+    likely += [name for name in besides if name in chances and name not in likely]
     silence = _BESIDES**2 * heard.alone[""] + _NAMED_ASIDE * unaccounted("", stretch)
     how: Mood = "told" if context.as_told or message.role == "coach" else mood(stretch)
     fitting: list[Chosen] = []
@@ -255,7 +257,8 @@ def _choose(
         if acts and not tells(name, how):
             supposed = supposed or (acts if chance >= TAKEN else ())
         elif acts:
-            left_out = _left_out(name, stretch, inner) + _BESIDES * heard.alone[name]
+            beside = 0.0 if name in sure else _BESIDES * heard.alone[name]
+            left_out = _left_out(name, stretch, inner) + beside
             fitting.append(Chosen(start, end, name, chance, acts, "", left_out, chances, silence))
     if not fitting or not _is_known(stretch):
         return Chosen(start, end, likely[0], 0.0, (), "", 0.0, chances, silence, mood=how, supposed=supposed)

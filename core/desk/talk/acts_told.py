@@ -37,20 +37,19 @@ from core.desk.today.easing import be_back
 from core.desk.today.elsewhere import elsewhere, home_again
 from core.desk.today.felt import just_scored
 from core.desk.today.pain import tell_over, tell_pain
-from core.desk.today.reports import rate_effort
-from core.desk.today.says import AskMinutes, AskSick, AskSore, MattersNot, NothingSpared
+from core.desk.today.reports import ask_where, rate_effort
+from core.desk.today.says import AskMinutes, AskSick, AskSore, MattersNot, NothingSpared, SoreIsUsual
 from core.desk.versions.adjusting import change_lines
 from core.desk.versions.answers import ask_weight, change_answer, units_typed
 from core.desk.versions.commands import AsUsual, BeBack, BeShort, BeSore, ChangeLines
 from core.desk.versions.kept import answer_kept
 from core.desk.versions.says import ExperienceNoted, StopWhatHurts, Understood
-from core.desk.versions.showing import today_of
 from core.desk.visit import Visit
 from core.measures import AmountUnit
 from core.movements.lookup import catalogue
 from core.notation.body.complaints import ToldPain
 from core.notation.body.sides import read_sides
-from core.notation.calendar.lasting import read_lasting
+from core.notation.calendar.lasting import Lasting, read_lasting
 from core.notation.talk.chat import begins_with_so_many_done, tells_other_work
 from core.notation.talk.equipment_partners import NOBODY_NAMED
 from core.scaling.values import Ask
@@ -129,12 +128,16 @@ async def spares(visit: Visit, act: a.Spares | a.Condition, _: Scene) -> Outcome
 
 
 async def hurt(visit: Visit, act: a.Hurt, scene: Scene) -> Outcome | None:
-    """Where it isn't said what hurts, the line that does it is changed."""
+    """Where it isn't said what hurts, the line that does it is changed; with no version it is asked where it is."""
     memberships = await visit.memberships()
-    if not memberships or not act.limits:
-        which = await lines(visit, act, scene) if memberships else None
-        return which and visit.told(StopWhatHurts()) + which
+    if not memberships:
+        return None
     await visit.must_consent()
+    if not act.limits and scene.version is None:
+        return await ask_where(visit, scene.record.id if scene.record else None)
+    if not act.limits:
+        which = await lines(visit, act, scene)
+        return which and visit.told(StopWhatHurts()) + which
     told = ToldPain("hurts", act.limits, read_sides(act.text))
     return await tell_pain(visit, told, act.text, await visit.group(memberships[0].group_id))
 
@@ -215,6 +218,8 @@ async def sore(visit: Visit, act: a.Sore, scene: Scene) -> Outcome | None:
     done = await own_score(visit, act.text, scene.replied_to) if begins_with_so_many_done(act.text) else None
     if done is not None and scene.record is not None:
         return done + await keep_for_today(visit, scene.record, sore=where) if where else done
+    if scene.version is None and scene.record is None:
+        return visit.told(SoreIsUsual()) if await visit.memberships() else None
     if scene.version is None:
         return await keep_for_today(visit, scene.record, sore=where) if where and scene.record else None
     if where is None:
@@ -228,17 +233,28 @@ def once_there(visit: Visit, scene: Scene, where: Literal["lines", "today", "sic
 
 
 async def short(visit: Visit, act: a.HasMinutes, scene: Scene) -> Outcome | None:
-    """Known before there is a version, it is in the first."""
+    """Known before there is a version, it is in the first; of a day to come it is kept for that day."""
+    then = await of_a_day_to_come(visit, scene)
+    if then is not None and act.minutes:
+        return await be_short_then(visit, act.minutes, then)
     if scene.version is None and scene.record and act.minutes:
         return await keep_for_today(visit, scene.record, minutes=act.minutes)
     if scene.version is None or scene.record is None:
         return once_there(visit, scene, "today")
     if act.minutes is None:
         return visit.told(AskMinutes(version_id=scene.version))
-    lasting = read_lasting(scene.text.lower(), await today_of(visit, scene.record))
-    if lasting.since is not None:
-        return await be_short_then(visit, scene.record, act.minutes, lasting)
     return await be_short(visit, BeShort(version=scene.version, minutes=act.minutes))
+
+
+async def of_a_day_to_come(visit: Visit, scene: Scene) -> Lasting | None:
+    """From when, where the words are of no day that has begun."""
+    memberships = await visit.memberships()
+    if not memberships:
+        return None
+    lasting = read_lasting(
+        scene.text.lower(), today_in(await visit.group(memberships[0].group_id), visit.now)
+    )
+    return lasting if lasting.since is not None else None
 
 
 async def sick(visit: Visit, _: a.Sick, scene: Scene) -> Outcome | None:

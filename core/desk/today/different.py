@@ -8,6 +8,7 @@ from core.athletes.equipment import at
 from core.athletes.today import as_of, differing, place_on, said
 from core.athletes.values import Different, Profile, SetName
 from core.desk.access import admitted
+from core.desk.days import today_in
 from core.desk.errors import StalePress, UnknownThing
 from core.desk.outcome import Outcome
 from core.desk.profile.furnishing import ask_set
@@ -87,14 +88,14 @@ async def be_short(visit: Visit, command: BeShort) -> Outcome:
     )
 
 
-async def be_short_then(visit: Visit, record: SessionRecord, minutes: int, lasting: Lasting) -> Outcome:
+async def be_short_then(visit: Visit, minutes: int, lasting: Lasting) -> Outcome:
     """`Tomorrow I have 15 minutes` leaves today as it is."""
     await visit.must_consent()
-    today = await today_of(visit, record)
+    today = today_in(await visit.group((await visit.memberships())[0].group_id), visit.now)
     until = min(lasting.until or today, today + LONGEST)
     news = Different(since=lasting.since, until=until, minutes=minutes)
     await visit.uow.profiles.save(visit.person.id, said(await visit.profile(), news, today), visit.now)
-    return visit.told(DayNoted(session_id=record.id, different=news, today=today))
+    return visit.told(DayNoted(session_id=None, different=news, today=today))
 
 
 @admitted

@@ -283,14 +283,16 @@ AFTER: Final[Mapping[str, Mapping[Severity, Severity]]] = {
 
 
 def joints() -> tuple[str, ...]:
-    return tuple(one.id for one in limits() if one.kind == "joint")
+    """What may hurt, muscles too, by the limits."""
+    return tuple(one.id for one in limits() if one.may_hurt)
 
 
 def likeliest(line: VersionLine) -> tuple[str, ...]:
-    """All joints, those that this movement loads most before the others."""
+    """All joints and the muscles that this movement loads, what it loads most before the others."""
     demands = set(catalogue().variant(f"{line.movement}/{line.variant}")[1].demands)
 
     def loads(one: str) -> int:
         return len(demands & set(limit(one).rules_out)) * 2 + len(demands & set(limit(one).lightens))
 
-    return tuple(sorted(joints(), key=lambda one: -loads(one)))
+    named = [one for one in joints() if limit(one).kind == "joint" or loads(one) > 1]
+    return tuple(sorted(named, key=lambda one: -loads(one)))

@@ -112,7 +112,7 @@ async def tell_hurt(visit: Visit, command: TellHurt) -> Outcome:
     return visit.told(HurtNoted(hurt=hurt)) + more + Outcome(settles=True)
 
 
-async def ask_where(visit: Visit, session_id: int) -> Outcome:
+async def ask_where(visit: Visit, session_id: int | None) -> Outcome:
     await visit.uow.questions.ask(visit.chat, "pain", {"session": session_id}, visit.now)
     return visit.told(AskWhere(session=session_id))
 
@@ -126,8 +126,7 @@ async def tell_where(visit: Visit, refs: Mapping[str, Any], text: str) -> Outcom
         await visit.uow.questions.close(visit.chat)
         return visit.told(NothingSpared())
     record = await session_meant(visit, refs["session"])
-    assert record is not None, "a session that is named is found or refused"
-    group = await visit.group(record.group_id)
+    group = await visit.group(record.group_id if record else (await visit.memberships())[0].group_id)
     facts, wishes = spared(await visit.profile(), visit.person.id, read.limits, text, group, visit.now)
     sides = tuple(read_sides(text).items())
     understood = Understood(limits=read.limits, sides=sides, unread=read.not_understood)

@@ -167,9 +167,13 @@ class AskHurt(Said):
 
 
 class AskWhere(Said):
-    """Where it hurts, so that it can be spared."""
+    """Where it hurts, so that it can be spared. `session`: the one that was done, if one was."""
 
-    session: int
+    session: int | None
+
+
+class SoreIsUsual(Said):
+    """Sore muscles, with no session before them that could go easy on these."""
 
 
 class HurtNoted(Said):

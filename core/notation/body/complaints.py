@@ -4,9 +4,10 @@ import re
 from collections.abc import Iterator, Mapping
 from typing import Literal, NamedTuple
 
+from core.athletes.limits import limit
 from core.athletes.values import Side
 from core.notation.body.directions import without_directions
-from core.notation.body.healing import HURTS, no_better
+from core.notation.body.healing import HURTS, WELL, no_better
 from core.notation.body.sides import joints_in, read_sides
 from core.notation.text import plain
 
@@ -15,7 +16,6 @@ _OVER = re.compile(
     r"|\b(?:doesn't|does not|don't|no longer|not) (?:hurts?|hurting|ache|painful|sore)\b|\bstopped hurting\b"
     r"|\bno (?:more )?pain\b|\b(?:has |have |is )?healed\b"
 )
-_WELL = re.compile(r"\b(?:fine|ok|okay|good|better|healed|great)\b")
 # Of what was told of before, with no word of what it is; `it's fine` alone may be said of anything.
 _IT_IS = (
     r"^(?:(?:ok|okay|oh|hey|hi|thanks|phew|good news|and|so|actually|now|today|i think)\W+)*"
@@ -71,7 +71,10 @@ def read_complaint(text: str) -> ToldPain | None:
     if not joints:
         return None
     bad = tuple(one for one in no_better(text) if one in joints)
-    if bad and len(bad) < len(joints) and _WELL.search(words):
+    joints = tuple(one for one in joints if one in bad or limit(one).kind != "muscle" or _OVER.search(words))
+    if not joints:
+        return None
+    if bad and len(bad) < len(joints) and WELL.search(words):
         return None  # two tellings, each an act of its own
     if _OVER.search(words) and not (bad or _HEDGED.search(words)):
         return ToldPain("over", joints, read_sides(words))

@@ -1,8 +1,14 @@
-"""What is said to be no better, beside what is fine again: `my shoulder is no better, knee is all good`."""
+"""What hurts, clause by clause, beside what is fine again: `my shoulder is no better, knee is all good`.
+
+A joint hurts by any word of it. A muscle that is only sore or tight has been trained; pulled, or in pain where one of
+them is named, it is hurt.
+"""
 
 import re
+from collections.abc import Callable, Sequence
 from typing import Final
 
+from core.athletes.limits import limit
 from core.notation.body.directions import without_directions
 from core.notation.body.sides import joints_in
 from core.notation.text import plain
@@ -20,18 +26,76 @@ HURTS: Final = re.compile(
     r"|niggl\w+|niggle|grumbl\w+|twinges?|twinged|complain(?:s|ed|ing)|irritated|aggravated"
     r"|bark(?:s|ed|ing)|g[ai]v(?:e|es|ing) out|seiz(?:ed|es|ing) up)\b"
 )
+# What happened to it, of a joint or a muscle.
+INJURED: Final = re.compile(
+    r"\b(?:tweak(?:s|ed|ing)?|pull(?:s|ed|ing)?|strain(?:s|ed|ing)?|sprain(?:s|ed)?|twisted|tear|tears|tore|torn"
+    r"|ruptured|injur(?:y|ed)|pinged|popped|(?:just |has |have )?went|gave (?:way|out)|gone (?:ping|again)"
+    r"|worse|no better|twing\w+|niggl\w+|(?:acting|playing|acts|plays|acted|played) up)\b"
+)
 # Beside words of pain, what denies or goes wrong.
 _BAD: Final = re.compile(
-    r"\b(?:worse|no better|neither|nor|still|(?:is|are|was|does|do|ai)n'?t|not|hardly|never|swelling|stiff|pulled|went"
-    rf"|click(?:s|ed|ing)?|pinch(?:es|ed|ing)?|pop(?:s|ped|ping)|gave way)\b|{HURTS.pattern}"
+    r"\b(?:neither|nor|still|(?:is|are|was|does|do|ai)n'?t|not|hardly|never|swelling|stiff"
+    rf"|click(?:s|ed|ing|y)?|pinch(?:es|ed|ing)?|pop(?:s|ping))\b|{INJURED.pattern}|{HURTS.pattern}"
 )
+_PAIN: Final = re.compile(r"\b(?:neither|nor|still|hurts?|hurting|painful|pain|stabbing|sharp|killing me)\b")
+_PLAINLY: Final = re.compile(
+    rf"\b(?:click(?:s|ed|ing|y)?|pinch(?:es|ed|ing)?|pop(?:s|ping)|swelling|swollen)\b|{INJURED.pattern}|{HURTS.pattern}"
+)
+_AT_SOMETHING: Final = re.compile(
+    r"\b(?:hurts|hurting|pinch(?:es|ing)|stabbing|sharp pain|click(?:s|ing)) (?:\w+ )?"
+    r"(?:when(?:ever)?|every time|if i|on|in|during)\b"
+    r"|\b(?:pulled|strained|tweaked|tore|torn) (?:a|some|my) (?:muscle|something)\b|\b(?:pulled|tweaked) something\b"
+)
+WELL: Final = re.compile(r"\b(?:fine|ok|okay|good|better|healed|great|grand|happy|sorted)\b")
+_DENIED: Final = re.compile(
+    r"\b(?:no|not|never|if|without|(?:is|are|was|were|do|does|did|has|have|ca|wo)n'?t)\b"
+)
+_TRAINED: Final = re.compile(r"\b(?:raises?|stretch(?:es|ing)?|curls?|rolls?|day|drops?)\b")
 
 
 def no_better(text: str) -> tuple[str, ...]:
-    """The joints, by their limits, of which a clause of its own says that they aren't well."""
-    words = without_directions(plain(text).replace("\u2019", "'").casefold())
-    found: dict[str, None] = {}
-    for clause in _CLAUSE.split(words):
-        if _BAD.search(_GOOD.sub(" ", clause)):
-            found |= dict.fromkeys(joint for joint, _ in joints_in(clause))
-    return tuple(found)
+    """What is named, by its limits, of which a clause of its own says that it isn't well."""
+    return _named(text, lambda _: True)
+
+
+def injured(text: str) -> tuple[str, ...]:
+    """The same, of what a clause plainly tells: that it hurts, or what happened to it."""
+    return _named(text, lambda said: not _DENIED.search(said) and bool(_PLAINLY.search(said)))
+
+
+def well_beside(text: str) -> tuple[str, ...]:
+    """What a clause of its own says to be fine, where another one tells what isn't."""
+    bad = no_better(text)
+    fine = (one for clause in _clauses(text) if WELL.search(clause) for one, _ in joints_in(clause))
+    return tuple(dict.fromkeys(one for one in fine if one not in bad))
+
+
+def hurts_somewhere(text: str) -> bool:
+    """`Pinching when I go overhead`, `pulled a muscle`: something hurts, whatever it is."""
+    return any(_AT_SOMETHING.search(clause) and not _GOOD.search(clause) for clause in _clauses(text))
+
+
+def _clauses(text: str) -> Sequence[str]:
+    return _CLAUSE.split(without_directions(plain(text).replace("\u2019", "'").casefold()))
+
+
+def _named(text: str, is_meant: Callable[[str], bool]) -> tuple[str, ...]:
+    """What hurts by the clauses that are meant, which are looked at without what says that something is fine."""
+    parted = ((_GOOD.sub(" ", clause), clause) for clause in _clauses(text))
+    found = (
+        one
+        for said, clause in parted
+        if is_meant(said)
+        for one, named in joints_in(clause)
+        if _is_bad(said, one, named)
+    )
+    return tuple(dict.fromkeys(found))
+
+
+def _is_bad(clause: str, limit_id: str, named: re.Match[str]) -> bool:
+    if limit(limit_id).kind != "muscle":
+        return _BAD.search(clause) is not None
+    if _TRAINED.match(named.string[named.end() :].lstrip()):
+        return False
+    is_one = not named[0].endswith("s")
+    return bool(INJURED.search(clause) or (is_one and _PAIN.search(clause)))

@@ -184,7 +184,7 @@ def _still(found: list[str], said: str, rest: list[str]) -> list[str] | None:
     if _HEDGED.search(said):
         return found
     if _FINE.search(said):
-        return [] if all(limit(one).kind == "joint" for one in found) else None
+        return [] if all(limit(one).may_hurt for one in found) else None
     return None if _OVER.intersection(rest) and not _RECENT.search(said) else found
 
 
@@ -218,7 +218,7 @@ def _is_denied(found: list[str], rest: list[str]) -> bool:
 
 def _is_another(found: list[str], said: str, rest: list[str]) -> bool:
     """`not my back`, `the knee doesn't hurt`: a joint that is named to say that it isn't the one."""
-    joints = all(limit(one).kind == "joint" for one in found)
+    joints = all(limit(one).may_hurt for one in found)
     named = _NOT_THE.search(said) or _NOT_HURTING.search(said)
     return joints and bool(named) and _BESIDE_NOT.issuperset(rest)
 

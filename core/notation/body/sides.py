@@ -73,4 +73,4 @@ def _joint() -> re.Pattern[str]:
 
 @cache
 def _limit_of() -> Mapping[str, str]:
-    return {name: one.id for one in limits() if one.kind == "joint" for name in one.names}
+    return {name: one.id for one in limits() if one.may_hurt for name in one.names}

@@ -5,14 +5,16 @@ from collections.abc import Callable
 from datetime import date, timedelta
 from typing import Final, NamedTuple
 
-from core.notation.calendar.moments import find_days
+from core.notation.calendar.moments import DAY_WORD, TOMORROW, find_days
 
 _ENDS: Final = r"(?=$|[,;.]|\b(?:with|only|no|just|i|i'm|i'll|i've|we|on|onwards|to|until|till?)\b)"
 _FROM: Final = re.compile(
     rf"\b(?:from|starting(?: on)?|as of)\s(?P<day>.{{3,20}}?)(?:\s(?:on|onwards))?\s?{_ENDS}"
 )
 _ON: Final = re.compile(rf"\bon\s(?P<day>(?:next |this )?[a-z0-9. ]{{3,15}}?)\s?{_ENDS}")
-_TOMORROW: Final = re.compile(r"\btomorrow\b")
+_TOMORROW: Final = re.compile(rf"\b{TOMORROW}\b")
+# A day alone is that day.
+_DAY_ALONE: Final = re.compile(rf"\b(?:this |next |coming )?(?P<day>{DAY_WORD})s?\b(?!'s)")
 _NEXT_WEEK: Final = re.compile(r"\b(?:for )?(?:all |the whole )?(?:of )?next week\b")
 _UNTIL: Final = re.compile(
     r"\b(?:until|till|til|through|back on|back|to(?= (?:mon|tue|wed|thu|fri|sat|sun|[0-9])))\s(?P<day>.{3,20}?)"
@@ -52,7 +54,7 @@ def read_lasting(words: str, today: date) -> Lasting:
         (_UNTIL, _named_day), (_DAYS, _after_days), (_WEEK, _end_of_week), words=left, today=began
     )
     if since is None and until is None:
-        since, rest = _first((_ON, _named_day), words=left, today=today)
+        since, rest = _first((_ON, _named_day), (_DAY_ALONE, _named_day), words=left, today=today)
         until = since
     if since is None or since <= today:
         return Lasting(None, until, _TODAY.sub(" ", rest) if until is None else rest)

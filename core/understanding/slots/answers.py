@@ -1,12 +1,21 @@
 """What an open question asks for, and what can be one thing only, get the benefit of the doubt: `answers.toml`."""
 
 import tomllib
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from functools import cache
 from pathlib import Path
-from typing import NamedTuple
+from typing import Final, NamedTuple
 
+from core.understanding.slots.body import surely_hurts
+from core.understanding.slots.exchanged import surely_came_or_went, surely_went
 from core.understanding.slots.stretch import Stretch
+
+_SURE: Final = 0.9
+_PLAINLY: Final[Mapping[str, Callable[[Stretch], bool]]] = {
+    "hurt": surely_hurts,
+    "lost": surely_went,
+    "got": surely_came_or_went,
+}
 
 
 class _Shape(NamedTuple):
@@ -48,8 +57,15 @@ def answers_to(question: str) -> Iterable[str]:
     return _tables().questions.get(question, {})
 
 
+def surely_told(stretch: Stretch) -> tuple[str, ...]:
+    """The acts that it tells plainly, whatever its words are most like."""
+    return tuple(act for act, is_told in _PLAINLY.items() if is_told(stretch))
+
+
 def given_the_benefit(act: str, chance: float, stretch: Stretch) -> float:
     """The chance of an act that was asked for, or that it can be alone, where what it needs is named."""
+    if act in _PLAINLY and _PLAINLY[act](stretch):
+        return max(chance, _SURE)
     if not (_is_asked_for(act, stretch) or _is_its_shape(act, stretch)):
         return chance
     given = _tables().given

@@ -2,6 +2,9 @@
 
 from collections.abc import Iterator
 
+from core.athletes.limits import limit
+from core.notation.body.healing import hurts_somewhere, injured
+from core.notation.body.limits import read_limits
 from core.understanding.acts import Side
 from core.understanding.lexicon import NearSign, lexicon
 from core.understanding.marks import Marked
@@ -25,6 +28,27 @@ def joints(stretch: Stretch, *, loosely: bool = True) -> tuple[str, ...]:
 def spared(stretch: Stretch) -> tuple[str, ...]:
     """Joints and things to leave out."""
     return tuple(dict.fromkeys((*joints(stretch), *stretch.values("wish"))))
+
+
+def muscles(stretch: Stretch) -> tuple[str, ...]:
+    """The limits of the muscles that are named."""
+    marks = stretch.marks("muscle")
+    words = (" ".join(stretch.marked.words[one.start : one.end]) for one in marks)
+    named = [
+        one
+        for said in (*words, *(one.value("muscle") or "" for one in marks))
+        for one in read_limits(said).limits or ()
+    ]
+    return tuple(dict.fromkeys(one for one in named if limit(one).kind == "muscle"))
+
+
+def surely_hurts(stretch: Stretch) -> bool:
+    """Whether it says plainly that something of the speaker's own body hurts, or what happened to it."""
+    if is_of_another(stretch, "other_person", "person"):
+        return False
+    return hurts_somewhere(stretch.said) or not {*joints(stretch), *muscles(stretch)}.isdisjoint(
+        injured(stretch.said)
+    )
 
 
 def conditions(stretch: Stretch) -> tuple[str, ...]:

@@ -49,3 +49,32 @@ def test_names_of_the_group_may_be_typed_small():
 )
 def test_a_place_is_the_words_that_stand_together(text, place):
     assert [one["place"] for one in acts(text, "zone")] == [place]
+
+
+def kit(text):
+    loads = ((one["act"], thing) for one in acts(text) for thing in one["equipment"])
+    return [
+        (act, thing["implement"], [float(load) for load in thing.get("loads_kg", ())]) for act, thing in loads
+    ]
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("sold the 12 bell, got a 16 instead", [("lost", "kettlebell", [12]), ("got", "kettlebell", [16])]),
+        ("bought a 20kg kb + sold the bench", [("got", "kettlebell", [20]), ("lost", "bench", [])]),
+        (
+            "oh and i got a 16 kg bell for my bday, and selling the 12",
+            [("got", "kettlebell", [16]), ("lost", "kettlebell", [12])],
+        ),
+        ("not sharing dumbbell any more. ive a 10", [("has", "dumbbell", [10])]),
+        ("upgraded the 16 to a 24kg kettlebell", [("lost", "kettlebell", [16]), ("got", "kettlebell", [24])]),
+        ("broke the band, new one arrives friday", [("lost", "band", [])]),
+    ],
+)
+def test_each_thing_comes_or_goes_by_the_verb_of_its_clause(text, told):
+    assert kit(text) == told
+
+
+def test_a_thing_that_came_hides_nothing_that_hurts():
+    assert [one["act"] for one in acts("got a 16kg bell and my knee hurts")] == ["got", "hurt"]

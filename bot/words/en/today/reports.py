@@ -14,6 +14,7 @@ from core.desk.today.says import (
     FineNow,
     HurtNoted,
     NothingSpared,
+    SoreIsUsual,
 )
 from core.scores.values import Hurt
 
@@ -59,6 +60,14 @@ def ask_where(_: AskWhere) -> Worded:
         "I'm sorry to hear that. Where does it hurt? Write it like <i>left wrist</i> and I'll spare it from now on; "
         "write <i>nothing</i> if it's gone. If the pain is strong, or stays for more than a few days, have it looked at. "
         "With pain in the chest, or if you feel faint, call your local emergency number: nobody watches this chat."
+    )
+
+
+@wording("en", SoreIsUsual)
+def sore_is_usual(_: SoreIsUsual) -> Worded:
+    return Worded(
+        "Sore muscles after work are usual: move them a little, and it goes in a day or three. Once a session is posted "
+        "tell me again, and I go easy on them. Is it sharp, or in a joint? Then write me that it hurts."
     )
 
 

@@ -4,11 +4,12 @@ from collections.abc import Mapping, Sequence
 from typing import Final
 
 from core.athletes.values import Equipment
-from core.notation.body.healing import no_better
+from core.notation.body.healing import injured, no_better, well_beside
 from core.scores.ways import Way, way_of
 from core.understanding.quantities import Quantity
 from core.understanding.slots import body, days, equipment, people, places, scores
 from core.understanding.slots.abilities import abilities
+from core.understanding.slots.exchanged import exchanged
 from core.understanding.slots.fillers.plain import THIS_DAY, Fields, Filler, day, movement
 from core.understanding.slots.stretch import Stretch, exact_kg, in_kg
 
@@ -20,12 +21,21 @@ _LONGEST_DAY_MIN: Final = 600
 _SENTENCE_ENDS: Final = frozenset(".!?\n")
 
 
-def _things(stretch: Stretch) -> Fields | None:
+def _things(stretch: Stretch) -> Fields | Sequence[Fields] | None:
+    if told := _each_exchange(stretch):
+        return told
     found = equipment.equipment(stretch)
     return {"equipment": found} if found else None
 
 
-def _has(stretch: Stretch) -> Fields | None:
+def _each_exchange(stretch: Stretch) -> Sequence[Fields]:
+    """What came and what went in one breath, each by its own verb."""
+    return [{"act": one.verb, "equipment": one.things} for one in exchanged(stretch)]
+
+
+def _has(stretch: Stretch) -> Fields | Sequence[Fields] | None:
+    if told := _each_exchange(stretch):
+        return told
     found = equipment.equipment(stretch)
     place = "gym" if stretch.values("everything") else None
     return {"equipment": found, "until": days.until(stretch), "place": place} if found else None
@@ -35,8 +45,10 @@ def _shares(stretch: Stretch) -> Fields:
     return {"equipment": equipment.equipment(stretch), "person": people.partner(stretch)}
 
 
-def _lost(stretch: Stretch) -> Fields | None:
+def _lost(stretch: Stretch) -> Fields | Sequence[Fields] | None:
     """What is gone is said with a no, so a no doesn't take it away."""
+    if told := _each_exchange(stretch):
+        return told
     named = stretch.values("thing", "other_thing")
     found = [one for one in equipment.equipment(stretch, gone=True) if one.implement in named]
     left = [name for name in named if name not in {one.implement for one in found}]
@@ -47,7 +59,7 @@ def _lost(stretch: Stretch) -> Fields | None:
 def _spares(stretch: Stretch) -> Sequence[Fields] | None:
     """What hurts is one telling, what is to be left out another."""
     until = days.until(stretch)
-    joints, wishes = body.joints(stretch), tuple(stretch.values("wish"))
+    joints, wishes = (*body.joints(stretch), *body.muscles(stretch)), tuple(stretch.values("wish"))
     told: list[Fields] = [{"limits": joints, "side": body.side(stretch), "until": until}] if joints else []
     told += [{"limits": wishes, "until": until}] if wishes else []
     return told or None
@@ -55,7 +67,7 @@ def _spares(stretch: Stretch) -> Sequence[Fields] | None:
 
 def _well_again(stretch: Stretch) -> Sequence[Fields] | None:
     """What is said to be no better in the same breath hurts: nothing is healed by a no."""
-    named = body.spared(stretch)
+    named = (*body.spared(stretch), *body.muscles(stretch))
     bad = tuple(one for one in no_better(stretch.said) if one in named)
     limits = tuple(one for one in named if one not in bad)
     told: list[Fields] = (
@@ -70,10 +82,14 @@ def _condition(stretch: Stretch) -> Fields | None:
     return {"limits": found} if found else None
 
 
-def _hurt(stretch: Stretch) -> Fields | None:
-    limits = body.joints(stretch)
+def _hurt(stretch: Stretch) -> Sequence[Fields] | None:
+    """Where one thing hurts and another one is fine, each is a telling of its own."""
+    named = (*body.joints(stretch), *body.muscles(stretch))
+    well = tuple(one for one in well_beside(stretch.said) if one in named and injured(stretch.said))
+    limits = tuple(one for one in named if one not in well)
     told = limits or stretch.context.question == "pain" or stretch.means("hurt")
-    return {"limits": limits, "side": body.side(stretch)} if told else None
+    hurting: list[Fields] = [{"limits": limits, "side": body.side(stretch)}] if told else []
+    return [*({"act": "well_again", "limits": (one,)} for one in well), *hurting] or None
 
 
 def _sore(stretch: Stretch) -> Fields:

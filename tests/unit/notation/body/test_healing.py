@@ -3,7 +3,7 @@
 import pytest
 
 from core.notation.body.complaints import read_complaint
-from core.notation.body.healing import no_better
+from core.notation.body.healing import hurts_somewhere, injured, no_better
 from core.understanding.understand import understand
 from core.understanding.values import Context, Message
 
@@ -14,6 +14,10 @@ SAID = [
     ("back is ok, hip isn't", ("low-back",), ("hip",)),
     ("wrist is fine again, but my back went when i did the deadlifts", ("wrist",), ("low-back",)),
     ("my knee doesn't hurt any more", ("knee",), ()),
+    ("foot's all good today, but tweaked my hammy on the run", ("ankle",), ("hamstring",)),
+    ("my shoulder clicks on the presses and it aches at night", (), ("shoulder",)),
+    ("calf went on the last rep", (), ("calf",)),
+    ("strained my groin, back is fine", ("low-back",), ("groin",)),
     ("knee is much better, not sore at all", ("knee",), ()),
 ]
 
@@ -33,3 +37,24 @@ def test_no_complaint_is_read_as_over_where_something_is_no_better(text, _, hurt
     told = read_complaint(text)
     assert not (hurt and told and told.kind == "over")
     assert no_better(text) == hurt
+
+
+@pytest.mark.parametrize(
+    "text", ["my quads are sore", "hamstrings feel tight", "did 3 x 12 calf raises, went well"]
+)
+def test_a_muscle_that_was_trained_is_no_injury(text):
+    assert read_complaint(text) is None
+    assert injured(text) == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "hurts"),
+    [
+        ("no not sore, like pinching when i go overhead", True),
+        ("pulled a muscle", True),
+        ("it doesn't hurt when i run", False),
+        ("pulled the sandbag", False),
+    ],
+)
+def test_what_hurts_may_have_no_name(text, hurts):
+    assert hurts_somewhere(text) is hurts
