@@ -28,6 +28,12 @@ _RATHER: Final = (
 _IN_FRONT: Final = re.compile(
     rf"^\W*(?:(?:{_SLIP}\b\W*)+(?:{_WAS}\b\W*)?|{_RATHER}\W+)(?:(?:actually|really|only|rather|in fact|meant to be) )*"
 )
+# `12:50 wasn't me, I did 13:50`, `that 4+20 Marit put in isn't mine, it was 5+2`
+_NOT_MINE: Final = re.compile(
+    r"^\W*(?:(?:that|the|my)\W+)?[0-9][0-9:+.]*[^0-9,;.]{0,40}\b(?:wasn'?t|isn'?t|(?:was|is) not|was|is)"
+    r" (?:mine|me|my (?:score|time|result)|right|correct|true|wrong)\b\W+(?:(?:and|but|cos|because|as)\W+)?"
+    r"(?:(?:i|mine|it|my (?:time|score|result))\W+(?:(?:only|actually|really) )?(?:did|got|had|was|is|made)\W+)"
+)
 _BEHIND: Final = re.compile(
     r"\W+(?:(?:i )?(?:meant|mean)|sorry|oops|whoops|typo|my (?:bad|mistake)|(?:and )?not [0-9][0-9:+. ]*)"
     r"(?:\W+sorry)?\W*$"
@@ -40,8 +46,10 @@ def read_correction(text: str) -> str | None:
     words = plain(text).lower().strip()
     if len(words) > _LONGEST or "\n" in text.strip() or words.endswith("?"):
         return None
+    denied = _NOT_MINE.match(words)
+    words = words if denied is None else words[denied.end() :]
     rest = _BEHIND.sub("", _NOT_BUT.sub("", _IN_FRONT.sub("", words, count=1), count=1)).strip()
     named = find_part(rest)
-    if rest == words or not re.match(r"\W*[0-9]", named[1] if named else rest):
+    if (rest == words and denied is None) or not re.match(r"\W*[0-9]", named[1] if named else rest):
         return None
-    return rest if is_like_a_score(rest) else None
+    return rest if denied or is_like_a_score(rest) else None

@@ -1,7 +1,7 @@
 """One score out of words: the part it is of, and what of the words is said of it."""
 
 import re
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from typing import Final
 
 from core.measures import MassUnit
@@ -15,13 +15,17 @@ from core.notation.scores.part_names import blocks_named
 from core.notation.scores.said import told
 from core.notation.scores.spoken import with_signs_told
 from core.notation.text import in_lines, plain
-from core.scores.values import ReadScore
+from core.scores.values import SETTLED_BY_YES, ReadScore
 from core.scores.ways import OWN, Way, way_of
 from core.sessions.counting import is_in_kcal, times_in
 from core.sessions.values import Block, Session
 
 LONGEST_SCORE: Final = 500
 _IN_ROUNDS: Final = re.compile(r"^[^+]*[0-9]\s?\+\s?[0-9][^+]*$|[0-9]\s?(?:rounds?|rds?)\b")
+# What it was done with.
+_USED: Final = re.compile(
+    r"(?:\bw/?|\bwith|\busing|\bused|@)\s?(?:an?\s|the\s|my\s|two\s|2\s?x\s?)*[0-9]{1,3}(?:\.[0-9])?(?:\s?(?:kgs?|lbs?|s)\b)?"
+)
 _IN_KCAL: Final = re.compile(r"[0-9]\s?(?:k?cals?|calories)\b")
 
 
@@ -95,7 +99,7 @@ def _in_any(words: str, session: Session, scored: tuple[tuple[int, Block], ...],
     asked = tuple((place_of(index, session) - 1, block) for index, block in scored)
     several = len(named) > 1 and len(told(words).counting) > 1
     if len(fitting) == 1 and named and (fitting[0] not in named or several):
-        return of_which(asked, scored)
+        return _of_the_clock(words, reads, scored) or of_which(asked, scored)
     told_too = loads.difference(fitting) and heaviest(told(words), unit)
     if (
         len(fitting) == 1
@@ -104,7 +108,25 @@ def _in_any(words: str, session: Session, scored: tuple[tuple[int, Block], ...],
         and not _is_another_told(words, fitting[0], reads[fitting[0]], scored)
     ):
         return reads[fitting[0]].model_copy(update={"block": fitting[0]})
-    return of_which(asked, scored)
+    return _of_the_clock(words, reads, scored) or of_which(asked, scored)
+
+
+def _of_the_clock(
+    words: str, reads: Mapping[int, ReadScore], scored: Sequence[tuple[int, Block]]
+) -> ReadScore | None:
+    """One time is of the one part that is for time, whatever it was done with: `15:50 w the 16s`.
+
+    None where a load is told beside it that may be the score of another part.
+    """
+    timed = [index for index, block in scored if way_of(block) is Way.TIME]
+    said = told(_USED.sub(" ", words))
+    times = said.of("clock", "span")
+    others = {kind for index, block in scored if index not in timed for kind in OWN[way_of(block)]}
+    if len(timed) != 1 or len(times) > 1 or said.of(*others - {"bare", "span", "clock", "left", "hands"}):
+        return None
+    read = reads[timed[0]]
+    is_one = read.score is not None and (read.sure or (times and read.doubt in SETTLED_BY_YES))
+    return read.model_copy(update={"block": timed[0]}) if is_one else None
 
 
 def of_which(asked: tuple[tuple[int, Block], ...], scored: Sequence[tuple[int, Block]]) -> ReadScore:

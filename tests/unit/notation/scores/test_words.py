@@ -321,6 +321,26 @@ def test_a_score_that_fits_no_block_or_several_is_asked_about():
     )
 
 
+@pytest.mark.parametrize(
+    ("words", "is_sure"),
+    [
+        ("15:50 w the 16s, felt ok", True),
+        ("done in 14:40 with the 16, rpe 8 bit tight in the calf", True),
+        ("done: 14.32, rpe 7, used the 35", True),
+        ("i did the lot, 14 minutes and a bit", False),
+    ],
+)
+def test_a_time_is_of_the_part_for_time_whatever_it_was_done_with(words, is_sure):
+    read = read_score(words, session(f"{SETS}\n\n{UNCAPPED}"))
+    assert (read.block, read.sure) == (1, is_sure)
+    assert read.score is not None
+    assert read.score.seconds
+
+
+def test_a_load_that_may_be_the_score_of_another_part_is_asked_about():
+    assert read_score("13:50, 40kg", session(f"{SETS}\n\n{UNCAPPED}")).doubt is Doubt.WHICH_BLOCK
+
+
 def test_the_block_may_be_chosen_or_named():
     twice = session(f"{AMRAP}\n\n{AMRAP}")
     assert read_score("7+12", twice, block=1).block == 1
