@@ -3,18 +3,17 @@
 from collections.abc import Iterator
 from typing import Any
 
-import aiogram.methods
-from aiogram.types import BufferedInputFile
 from pydantic import BaseModel, ValidationError
 
 from bot.rehearsal.files import Upload
 from bot.rehearsal.platform import Call
+from tests.support.bot_api import built, methods, types
 
 _MODELS = {
     model.__api_method__: model
-    for model in vars(aiogram.methods).values()
+    for model in vars(methods).values()
     if isinstance(model, type)
-    and issubclass(model, aiogram.methods.TelegramMethod)
+    and issubclass(model, methods.TelegramMethod)
     and model.__module__ != "aiogram.methods.base"
 }
 
@@ -25,7 +24,7 @@ def faults_of(call: Call) -> list[str]:
     if model is None:
         return [f"{call.method}: no such method"]
     try:
-        parsed = model.model_validate({name: _as_theirs(value) for name, value in call.params.items()})
+        parsed = built(model).model_validate({name: _as_theirs(value) for name, value in call.params.items()})
     except ValidationError as error:
         return [f"{call.method}: {error}"]
     return [f"{call.method}: unknown field {place}" for place in _leftovers(parsed, "")]
@@ -34,7 +33,7 @@ def faults_of(call: Call) -> list[str]:
 def _as_theirs(value: Any) -> Any:
     """Uploads are no JSON; the models have a class of their own for them."""
     if isinstance(value, Upload):
-        return BufferedInputFile(value.content, value.name)
+        return types.BufferedInputFile(value.content, value.name)
     return value
 
 

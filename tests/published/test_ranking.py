@@ -2,7 +2,6 @@
 
 from hypothesis import given
 from hypothesis import strategies as st
-from scipy.stats import rankdata
 
 from core.scores.ranking import rank
 from core.scores.values import Entry, Score
@@ -27,4 +26,6 @@ def test_level_scores_share_the_better_rank_and_leave_a_gap():
 @given(st.lists(st.integers(0, 30), min_size=1, max_size=40))
 def test_ranks_equal_those_of_scipy_rankdata_with_the_min_method(counts):
     # scipy.stats.rankdata(method="min") is the same ranking, counted from the smallest.
+    from scipy.stats import rankdata  # noqa: PLC0415 - takes a second to load
+
     assert ranks_of(counts) == [int(place) for place in rankdata([-count for count in counts], method="min")]

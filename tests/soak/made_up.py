@@ -1,18 +1,16 @@
 """Updates that the Bot API allows and no app may ever send: drawn from an independent library's models, with a seed."""
 
-import types
 from datetime import UTC, datetime
 from enum import Enum
 from random import Random
+from types import UnionType
 from typing import Annotated, Any, Literal, Union, get_args, get_origin
 
-import aiogram.types
-from aiogram.client.default import Default
-from aiogram.types import Update
 from pydantic import BaseModel
 from pydantic.fields import FieldInfo
 
 from tests.soak import hostile
+from tests.support.bot_api import Default, built, types
 
 # What the bot looks into, more often than the some hundred other things there are.
 _KINDS = ("message", "callback_query", "edited_message", "my_chat_member", "chat_member", "channel_post")
@@ -48,17 +46,17 @@ class MakeUp:
 
     def update(self, number: int) -> dict[str, Any]:
         """One update of one kind. Raises ValidationError if it isn't what the models take."""
-        fields = Update.model_fields
+        fields = built(types.Update).model_fields
         usual = self._random.random() < 0.7
         name = self._random.choice(_KINDS if usual else [one for one in fields if one != "update_id"])
         raw = {"update_id": number, name: self._value(fields[name].annotation, name, 0)}
-        Update.model_validate(raw)
+        built(types.Update).model_validate(raw)
         return raw
 
     def _model(self, model: type[BaseModel], depth: int) -> dict[str, Any]:
         return {
             field.alias or name: self._value(field.annotation, name, depth + 1)
-            for name, field in model.model_fields.items()
+            for name, field in built(model).model_fields.items()
             if self._is_in(name, field, depth)
         }
 
@@ -73,7 +71,7 @@ class MakeUp:
         origin, inside = get_origin(kind), get_args(kind)
         if origin is Annotated:
             return self._value(inside[0], name, depth)
-        if origin in (Union, types.UnionType):
+        if origin in (Union, UnionType):
             kinds = [one for one in inside if one not in (type(None), Default)]
             return self._value(self._random.choice(kinds), name, depth)
         if origin is Literal:
@@ -85,7 +83,7 @@ class MakeUp:
 
     def _simple(self, kind: Any, name: str, depth: int) -> Any:
         if isinstance(kind, str):  # a forward reference that the models left open
-            kind = getattr(aiogram.types, kind)
+            kind = getattr(types, kind)
         if not isinstance(kind, type):
             return self._string(name)
         if issubclass(kind, BaseModel):

@@ -4,7 +4,6 @@ from collections import defaultdict
 from pathlib import Path
 
 import pytest
-from scipy.stats import rankdata
 
 from core.movements.lookup import catalogue
 from core.notation.boards.session import read_session
@@ -71,6 +70,8 @@ BOARDS = [
 
 @pytest.mark.parametrize(("board", "told"), BOARDS, ids=[text[:24] for text, _ in BOARDS])
 def test_what_people_write_ranks_as_scipy_ranks_what_they_did(board, told):
+    from scipy.stats import rankdata  # noqa: PLC0415 - takes a second to load
+
     found = session(board)
     block = found.blocks[0]
     entries = []
