@@ -24,10 +24,17 @@ _WALKED: Final = says("walked")
 _NOT_OF_THE_WORK: Final = says("not_of_the_work")
 _CLAUSE: Final = re.compile(r"[.;!?](?=\s|$)|[,()\n]|\s-\s|\b(?:but|because|bc|coz|cos)\b")
 _CUT: Final = re.compile(r"\b(?:cut|reduced|lowered|halved) (?:the |all |my )")
-_INSTEAD: Final = re.compile(
-    r"(?P<n>[0-9]+(?:\.[0-9])?)[^0-9.;]{0,24}\b(?:instead of|not|rather than) (?:the )?"
-    r"(?P<k>[0-9]+(?:\.[0-9])?)(?![0-9:])"
+_FIGURE: Final = r"[0-9]+(?:\.[0-9])?"
+_INSTEAD: Final = (
+    re.compile(
+        rf"(?P<n>{_FIGURE})[^0-9.;]{{0,24}}\b(?:instead of|not|rather than) (?:the )?(?P<k>{_FIGURE})(?![0-9:])"
+    ),
+    re.compile(
+        rf"\b(?:swap|chang|switch|exchang|trad)\w* (?:the |my )?(?P<k>{_FIGURE})[^0-9.;]{{0,12}}"
+        rf"\b(?:for|to|into) (?:the |an? )?(?P<n>{_FIGURE})(?![0-9:])"
+    ),
 )
+_LADDER: Final = re.compile(r"(?<![0-9:-])[0-9]{1,3}(?:\s?-\s?[0-9]{1,3}){2,}(?![0-9:-])")
 _WORD: Final = re.compile(r"[a-z][a-z'-]*")
 _PIECE: Final = re.compile(r"[,;.!?()|+\n]|\s-\s|[0-9]+")
 _LONGEST_NAME: Final = 3
@@ -48,11 +55,24 @@ def is_lighter(said: Told, score: Score, block: Block, unit: MassUnit) -> bool:
     says_so = (_SAYS, _WALKED) if len(block.lines) > 1 else (_SAYS,)
     clauses = [one for one in _CLAUSE.split(_without_slips(said.words)) if not _NOT_OF_THE_WORK.search(one)]
     return (
-        any(shape.search(clause) for shape in says_so for clause in clauses)
+        any(
+            _says_less(one, block)
+            for clause in clauses
+            for shape in says_so
+            for one in shape.finditer(clause)
+        )
         or _weighs_less(said, score, block, unit)
         or _is_less(said, score, block)
         or _is_easier(said, block)
+        or _does_another(said, block)
     )
+
+
+def _says_less(match: re.Match[str], block: Block) -> bool:
+    """Whether it says more than the name of a line: `72.5 on the bench` of a bench press is as written."""
+    words = _WORD.findall(match[0])
+    things = {key(word) for word in words if words[0] in _USED and catalogue().implement_by_name(word)}
+    return not any(things & set(map(key, _WORD.findall(line.written.lower()))) for line in block.lines)
 
 
 def _without_slips(words: str) -> str:
@@ -69,9 +89,16 @@ def _weighs_less(said: Told, score: Score, block: Block, unit: MassUnit) -> bool
     """Whether less was lifted than is written for anybody; of sets the heaviest counts, of rounds every one."""
     written = [min(line.loads_kg) for line in block.lines if line.loads_kg]
     told = score.load_kg if way_of(block) in OF_LOADS else lightest(said, unit)
-    if told is not None and written and told < min(written):
+    if told is not None and written and float(told) < max(float(min(written)), _planned(said, block)):
         return True
     return way_of(block) not in OF_LOADS and _went_down(said)
+
+
+def _planned(said: Told, block: Block) -> float:
+    """`60 on the bar, coach wanted 80`: the load of the board that they say was meant for them."""
+    written = {float(load) for line in block.lines for load in line.loads_kg}
+    meant = (one.value for one in said.numbers if one.value in written and said.is_said(one, "before"))
+    return max(meant, default=0.0)
 
 
 def _went_down(said: Told) -> bool:
@@ -82,7 +109,8 @@ def _went_down(said: Told) -> bool:
 
 def _is_less(said: Told, score: Score, block: Block) -> bool:
     """`13:13, only 40 squats` of fifty, `without the run`; two of three in some of the minutes."""
-    less = any(float(one["n"]) < float(one["k"]) for one in _INSTEAD.finditer(said.words))
+    found = (one for shape in _INSTEAD for one in shape.finditer(said.words))
+    less = any(float(one["n"]) < float(one["k"]) for one in found) or _climbs_less(said.words, block)
     if _CUT.search(said.words) or (less and way_of(block) not in OF_LOADS):
         return True
     if way_of(block) is Way.MINUTES:
@@ -93,6 +121,12 @@ def _is_less(said: Told, score: Score, block: Block) -> bool:
     if way_of(block) not in OF_LOADS and _leaves_out(said, block):
         return True
     return any(_is_fewer(one, said, block) for one in said.of("bare", "metres"))
+
+
+def _climbs_less(words: str, block: Block) -> bool:
+    """`15-12-9` of 21-15-9."""
+    ladders = ([int(one) for one in re.findall("[0-9]+", match[0])] for match in _LADDER.finditer(words))
+    return any(len(one) == len(block.scheme) and sum(one) < sum(block.scheme) for one in ladders)
 
 
 # Before a line of which nothing was done.
@@ -120,6 +154,30 @@ def _is_fewer(one: Number, said: Told, block: Block) -> bool:
     return way_of(block) is Way.TIME or _OF_EACH.match(behind[named.end :]) is not None
 
 
+_FOR_A_LINE: Final = re.compile(r"(?P<did>[a-z]+) for (?:the |all |my ){0,2}$")
+
+
+def _does_another(said: Told, block: Block) -> bool:
+    """`rowed for the runs`: something else in place of a line."""
+    own = {line.movement for line in block.every_line}
+    found = (
+        match
+        for one in named_lines(said.words, block)
+        if (match := _FOR_A_LINE.search(said.words[: one.start]))
+    )
+    return any((meant := _movement_done(match["did"])) is not None and meant not in own for match in found)
+
+
+def _movement_done(verb: str) -> str | None:
+    """`rowed`, `cycled`; none of words that are no doing."""
+    stems = (verb[: -len(end)] for end in ("ed", "d") if verb.endswith(end))
+    meanings = (lexicon(catalogue()).exact(stem) for stem in stems if len(stem) >= _SHORTEST_VERB)
+    return next((one.movement for one in meanings if one is not None), None)
+
+
+_SHORTEST_VERB: Final = 3
+
+
 def _is_easier(said: Told, block: Block) -> bool:
     """Whether a way is named that is easier than one of the block's, or a thing that none of them needs."""
     lines = block.every_line
@@ -138,9 +196,13 @@ def _names(words: Sequence[str]) -> Iterator[tuple[int, str]]:
 
 
 def _names_easier(words: Sequence[str], lines: Sequence[Line]) -> bool:
-    for _, name in _names(words):
+    for at, name in _names(words):
         meaning = lexicon(catalogue()).exact(name) if len(name) >= _SHORTEST else None
         if meaning is None or any(_is_named_by(name, line) for line in lines):
+            continue
+        if meaning.variant is None and any(meaning.movement == line.movement for line in lines):
+            continue
+        if "in" in words[max(at - 1, 0) : at]:  # `toes to bar in singles`
             continue
         movement = catalogue().movement(meaning.movement)
         named = f"{movement.id}/{meaning.variant or movement.variants[0].id}"

@@ -9,6 +9,11 @@ from core.notation.scores import read_score
 ROUNDS = "AMRAP 12\n5 pull-ups\n10 push-ups\n15 squats"
 FOR_TIME = "3 rounds for time\n15 kettlebell swings @ 24 kg\n12 box jumps"
 EVERY_MINUTE = "EMOM 8\n3 wall walks"
+RUNS = "5 rounds for time\n12 deadlifts\n400 m run"
+PAIR = "For time\n21-15-9\nDeadlift 80/55 kg\nBurpees"
+TOES = "4 rounds for time\n30 double-unders\n10 toes to bar"
+BENCH = "Bench press, find a heavy 1"
+CAPPED = "For time, cap 14\n50 burpees\n20 push-ups"
 LADDER = "21-15-9 for time\nthrusters @ 40 kg\npull-ups"
 
 LIGHTER = [
@@ -33,6 +38,12 @@ LIGHTER = [
     (LADDER, "9:40 dropped to 30 after the 15s"),
     (LADDER, "9:40 empty barbell"),
     (LADDER, "9:40 took the light ones"),
+    (FOR_TIME, "11:12, my bell is a 12"),
+    (FOR_TIME, "11:12 swings with the 8 as I own no more"),
+    (LADDER, "9:40, bar had 35 on it"),
+    (LADDER, "9:40, swapped the 40 for 30 after the 21s"),
+    (PAIR, "9:40 with 60 on the bar, coach wanted 80"),
+    (RUNS, "18:40, rowed for the runs"),
 ]
 AS_IT_IS = [
     (ROUNDS, "7+3 strict pull-ups"),
@@ -47,6 +58,10 @@ AS_IT_IS = [
     (FOR_TIME, "11:12 no rest, no music"),
     (FOR_TIME, "11:12, sat on the box for 5 min after"),
     (LADDER, "9:40 with 25s left"),
+    (PAIR, "9:40 with 60 on the bar"),
+    (TOES, "14:05 toes to bar in singles at the end"),
+    (BENCH, "72.5 on the bench"),
+    (CAPPED, "all but the last 8 press ups"),
 ]
 
 
