@@ -11,9 +11,11 @@ from core.notation.scores import asking
 from core.notation.scores.accounted import accounts_for, left_over
 from core.notation.scores.in_block import read_in_block
 from core.notation.scores.loads import heaviest
+from core.notation.scores.numbers import Number
 from core.notation.scores.part_names import blocks_named
-from core.notation.scores.said import told
+from core.notation.scores.said import Told, told
 from core.notation.scores.spoken import with_signs_told
+from core.notation.scores.times import dotted
 from core.notation.text import in_lines, plain
 from core.scores.values import SETTLED_BY_YES, ReadScore
 from core.scores.ways import OWN, Way, way_of
@@ -156,8 +158,21 @@ def _is_another_told(words: str, own: int, read: ReadScore, scored: Sequence[tup
     kinds = {kind for index, other in scored if index != own for kind in OWN[way_of(other)]} - {
         *OWN[way_of(block)]
     }
-    told_too = told(words).of(*kinds - {"load", "left", "span"})
+    said = told(words)
+    told_too = [*said.of(*kinds - {"load", "left", "span"}), *(_long_times(said) if "clock" in kinds else ())]
     return read.score is not None and any(not accounts_for(one, read.score, block) for one in told_too)
+
+
+# Nobody rests or warms up for so long and tells it beside a score (estimate).
+_LONG_S: Final = 180
+
+
+def _long_times(said: Told) -> list[Number]:
+    """What may be the time of a part, though it has no colon: `7 and a half minutes`, `the rest 9.58`."""
+    minutes = [one for one in said.of("span") if one.value >= _LONG_S and not one.text.endswith("h")]
+    return minutes + [
+        one for one in said.numbers if (dotted(one) or 0) >= _LONG_S and not said.is_said(one, "before")
+    ]
 
 
 def is_said_of(words: str, block: Block) -> bool:

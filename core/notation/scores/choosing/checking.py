@@ -10,7 +10,7 @@ from core.scores.values import Score
 
 # Chosen with one writer after the other left out of what the choice is learned from, beside the rules as they were
 # before that writer was known: from the first on the rules are believed, from the second on the choice alone.
-AGREES: Final = 0.65
+AGREES: Final = 0.6
 SURE: Final = 0.92
 # A reading that the choice knows nothing of stands unless another is as likely.
 _SPEAKS_AGAINST: Final = 0.6
@@ -18,7 +18,7 @@ _MAY_BE: Final = 0.15
 # From there on nothing is told, and no reading is shown.
 _NOTHING: Final = 0.55
 # That nothing is told at all speaks less against the rules than another reading.
-_LEAST: Final = 0.4
+_LEAST: Final = 0.3
 _NEAR: Final = 0.01
 
 
