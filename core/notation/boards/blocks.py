@@ -50,6 +50,15 @@ def too_long(blocks: list[Block]) -> bool:
     return len(blocks) > MOST_BLOCKS or lines > MOST_LINES
 
 
+def rest_between(blocks: list[Block], start: int, rest_s: float) -> None:
+    """A rest that stands by itself is of all the sets from `start` on that have none; so of tests."""
+    for at in range(start, len(blocks)):
+        block = blocks[at]
+        told = block.rounds or block.format is Format.MAX_REPS
+        if told and block.rest_s is None and block.format in {Format.SETS, Format.HOLD, Format.MAX_REPS}:
+            blocks[at] = block.model_copy(update={"rest_s": rest_s})
+
+
 def _on_its_own(draft: Draft) -> Draft:
     """`Finish: 3 min back stretch` that ends nothing is the work itself."""
     if draft.lines or draft.buy_in or not draft.cash_out:
@@ -115,7 +124,9 @@ def _parts(draft: Draft) -> Iterator[Draft]:
         return
     pieces = [placed.piece for placed in draft.lines]
     said = draft.facts.get("format")
-    most = all(one.most and not one.sets for one in pieces) and "rounds" not in draft.facts
+    timed = said is Format.MAX_REPS and all(one.unit is AmountUnit.SECONDS and one.amount for one in pieces)
+    most = (timed or all(one.most for one in pieces)) and not any(one.sets for one in pieces)
+    most &= "rounds" not in draft.facts
     if len(pieces) > 1 and most and said in {None, Format.MAX_REPS}:
         yield from _one_by_one(draft)
         return

@@ -98,6 +98,11 @@ class Draft:
         """What its only line says; None where it has several, or none."""
         return self.lines[0].piece if len(self.lines) == 1 else None
 
+    def say_of_last(self, *words: str) -> None:
+        """Words that say how its last line is done."""
+        last = self.lines[-1]
+        self.lines[-1] = last._replace(piece=replace(last.piece, notes=(*last.piece.notes, *words)))
+
 
 def goes_on(lines: list[Placed], piece: Piece, row: Row, unit: MassUnit) -> bool:
     """Whether a nameless piece was one more set of the last line, or completed it."""

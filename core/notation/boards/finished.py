@@ -13,6 +13,7 @@ from core.notation.boards.formats import UNSCORED, in_turn_s, rests_behind_each_
 from core.notation.boards.kinds import kind_by_lines
 from core.notation.boards.unread import Stretch, named, whole
 from core.notation.lines.pieces import Piece, as_line
+from core.notation.names.catalogued import Meaning
 from core.notation.phrases.aims import Facts
 from core.notation.phrases.efforts import effort_of_all
 from core.notation.quantities import MINUTE_S
@@ -20,6 +21,8 @@ from core.notation.text import Row
 from core.notation.values import LooksLike, NotUnderstood
 from core.sessions.values import Block, BlockKind, Format, Line
 
+# What is offered where somebody counts turns of no told length (a lap of a track; a guess for a hill).
+_LAP_M, _SPRINT_M, _MOST_TURNS = 400, 100, 30
 # What lasts, and can be counted all the same.
 _BREATHS = re.compile(r"\bbreaths?\b")
 
@@ -67,7 +70,8 @@ def _with_lines_settled(draft: Draft) -> tuple[Draft, Facts]:
     if "work_s" in facts and "every_s" in facts and "minutes" not in facts:
         draft = replace(draft, lines=[_whole_time(placed, facts) for placed in draft.lines])
     only = draft.only
-    if draft.kind is BlockKind.SKILL and only and _is_played(only) and not facts.get("minutes"):
+    practised = draft.kind is BlockKind.SKILL or facts.get("format") in {None, Format.QUALITY}
+    if practised and only and _is_played(only) and not facts.get("minutes"):
         facts["minutes"] = (only.amount or 0) / MINUTE_S
         draft = _with_only(draft, replace(only, amount=None, unit=None))
     return draft, facts
@@ -304,9 +308,16 @@ def stands_for_its_row(draft: Draft) -> bool:
     return bool(first.piece.sets and others) and in_one_row
 
 
+def _with_its_unit(piece: Piece, meaning: Meaning) -> str:
+    """`5 laps` and `8 x hill sprint` are as many, each of some length; `30 plank` are seconds."""
+    if meaning.unit is AmountUnit.METRES and meaning.goes and (piece.amount or 0) <= _MOST_TURNS:
+        lap = meaning.spelling.startswith("lap")
+        return f"{piece.amount:g} x {_LAP_M if lap else _SPRINT_M} m {'run' if lap else meaning.spelling}"
+    return f"{piece.amount:g} {meaning.unit} {meaning.spelling}"
+
+
 def _unit_missing(piece: Piece, row: Row) -> Iterator[Problem]:
     """`30 plank` may be seconds; only what is counted needs no unit."""
     counted = _BREATHS.search(piece.text.lower())
     if piece.meaning and piece.meaning.unit is not AmountUnit.REPS and not counted:
-        said = f"{piece.amount:g} {piece.meaning.unit} {piece.meaning.spelling}"
-        yield Problem(row, piece, said)
+        yield Problem(row, piece, _with_its_unit(piece, piece.meaning))

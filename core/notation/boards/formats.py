@@ -8,6 +8,7 @@ from core.notation.boards.kinds import is_calming, is_taken_easy
 from core.notation.lines.pieces import FAR, Piece
 from core.notation.phrases.efforts import is_easy
 from core.notation.phrases.manners import GOES_ON
+from core.notation.phrases.paces import is_paced
 from core.sessions.values import BlockKind, Format
 
 UNSCORED = {BlockKind.WARM_UP, BlockKind.COOL_DOWN, BlockKind.SKILL}
@@ -49,7 +50,8 @@ def _distance(draft: Draft, said: Format | None) -> Format | None:
     plain = not (draft.facts.keys() & {"rounds", "scheme", "every_s", "minutes"})
     if not (alone and plain and said in {None, Format.FOR_TIME}) or draft.kind in UNSCORED:
         return None
-    return Format.QUALITY if said is None and is_taken_easy(only) else Format.TIME_TRIAL
+    at_a_pace = is_taken_easy(only) or is_paced(" ".join(only.notes).lower())
+    return Format.QUALITY if said is None and at_a_pace else Format.TIME_TRIAL
 
 
 def _repeated(draft: Draft, said: Format | None) -> Format | None:
@@ -130,6 +132,12 @@ def rests_behind_each_s(draft: Draft) -> float | None:
     return timed.pop() if each and draft.kind not in UNSCORED else None
 
 
+def _counted_by_one(draft: Draft, said: Format | None) -> Format | None:
+    """`5 rounds, 1 min rest`, `score = slowest round`: each round is timed for itself."""
+    each = draft.facts.keys() >= {"rounds", "rest_s", "counts"} and draft.kind not in UNSCORED
+    return Format.INTERVALS if said in {None, Format.QUALITY} and each else None
+
+
 def _in_turn(draft: Draft, said: Format | None) -> Format | None:
     """`3 rounds: 1 min max push-ups, 1 min max sit-ups`."""
     return Format.INTERVALS if said is None and "rounds" in draft.facts and in_turn_s(draft) else None
@@ -162,6 +170,7 @@ def _unhurried(draft: Draft, said: Format | None) -> Format | None:
 
 _RULES: tuple[Callable[[Draft, Format | None], Format | None], ...] = (
     _most,
+    _counted_by_one,
     _in_turn,
     _work_and_rest,
     _distance,
@@ -185,7 +194,9 @@ def _silent(draft: Draft) -> Format | None:
     if scheme:
         heavy = max(scheme) <= _MOST_IN_A_SET and len(scheme) <= _MOST_SETS and draft.only is not None
         return Format.SETS if heavy or draft.kind is BlockKind.STRENGTH else Format.FOR_TIME
-    if (draft.kind is BlockKind.STRENGTH or draft.in_turn or draft.is_complex) and "rounds" in facts:
+    loaded = "rest_s" in facts and any(piece.loads_kg or piece.load_rule for piece in draft.pieces)
+    lifted = draft.kind is BlockKind.STRENGTH or draft.in_turn or draft.is_complex or loaded
+    if lifted and "rounds" in facts:
         return Format.SETS
     easy = is_easy(facts.get("effort")) and bool(facts.keys() & {"minutes", "rounds"})
     if _goes_round(draft) and not easy:

@@ -12,7 +12,7 @@ from core.notation.phrases.efforts import EASY_ANYWAY, is_easy
 from core.notation.phrases.paces import WHILE_RESTING, is_on_water, is_paced
 from core.notation.quantities import MINUTE_S
 from core.notation.text import Row
-from core.sessions.values import EASY, Effort
+from core.sessions.values import EASY, BlockKind, Effort
 
 _WORD = re.compile(r"[^\W\d_]{3,}")
 _FAR = re.compile(
@@ -88,7 +88,7 @@ def go_in_turn(draft: Draft, way: Meaning | None) -> None:
 
 
 def go_easy(draft: Draft, way: Meaning | None, lexicon: Lexicon) -> None:
-    """`Cool down 10 min` among work that all goes the same way is done that way too; `stretch 5 min` is stretched."""
+    """`Cool down 10 min` among work that all goes the same way is done that way too; `stretch` is stretched."""
     told = (
         "minutes" in draft.facts
         and not draft.says_more_than_time
@@ -96,7 +96,10 @@ def go_easy(draft: Draft, way: Meaning | None, lexicon: Lexicon) -> None:
     )
     said = draft.row.text.strip()
     named = (name for name, shape in _ON_THE_SPOT if shape.search(said.lower()))
-    way = next((lexicon.exact(name) for name in named), way)
+    itself = next((lexicon.exact(name) for name in named), None)
+    if itself and draft.headed and draft.is_empty and draft.kind is BlockKind.COOL_DOWN:
+        draft.lines.append(Placed(Piece(0, said.strip(" .!:"), meaning=itself), draft.row))
+    way = itself or way
     if way is None or not told or draft.placed or draft.broken or draft.kind not in EASY_ANYWAY:
         return
     minutes = draft.facts.pop("minutes")

@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Callable
+from dataclasses import replace
 
 from core.measures import AmountUnit
 from core.notation.boards.clauses import Clause
@@ -12,6 +13,7 @@ from core.notation.boards.reading import Reading
 from core.notation.boards.unread import Stretch
 from core.notation.labels.facts import may_head
 from core.notation.lines.pieces import FAR, Piece
+from core.notation.phrases.efforts import EASY_ANYWAY
 from core.notation.text import Row
 from core.sessions.values import BlockKind, Format
 
@@ -19,6 +21,7 @@ _AROUND = " *_#=~:.-"
 _NAME = re.compile(r"[^\W\d_][^\d.!?,;]*")
 _MOST_WORDS_OF_A_HEADING = 5
 _OFTEN = frozenset(("rounds", "scheme"))
+_OF_SCORE = frozenset(("told", "counted_in", "counts"))
 _DOSES = {"format", "rounds", "scheme", "every_s"}
 # What singles and doubles are where nobody has a rope.
 _FEW = {"rope skip": 1.0, "double-under": 2.0}
@@ -33,6 +36,7 @@ _IN_SETS = {
 
 # What is gone straight into is done in the same set.
 _BETWEEN_ROUNDS = re.compile(r"\b(?:between|after|each|every)\b.*\b(?:rounds?|rds?|sets?|laps?)\b")
+_TIMES = re.compile(r"\btimes\b(?!.*:)")
 _INTO = re.compile(
     r"^[\W_]*(?:and )?(?:straight|directly|into|followed by)\b|\b(?:each|every) (?:set|round)\b"
 )
@@ -185,6 +189,27 @@ def tells_how_often(draft: Draft, reading: Reading) -> bool:
     told = reading.facts.keys() & _DOSES
     sets = reading.facts.get("format") in {None, Format.SETS}
     return open_still and sets and "rounds" in told and not reading.has_work
+
+
+def take_times(draft: Draft, reading: Reading) -> None:
+    """`Punches 30 s, rest 30 s. Five times.` says how often the only thing before it in its row is done."""
+    often = reading.facts.get("rounds")
+    last = draft.lines[-1] if draft.only else None
+    alone = reading.facts.keys() == {"rounds"} and not reading.pieces
+    if last is None or not (often and alone) or not _TIMES.search(reading.row.text.lower()):
+        return
+    same = last.row.number == reading.row.number and not draft.facts.keys() & _DOSES
+    if same and last.piece.amount and not last.piece.sets:
+        draft.lines[-1] = last._replace(piece=replace(last.piece, sets=often))
+        reading.facts = {}
+
+
+def leave_score(reading: Reading, draft: Draft) -> None:
+    """`Post your time` below the cool-down is of what was done before it: it stays words."""
+    told = reading.facts.keys() & _OF_SCORE
+    if told and draft.kind in EASY_ANYWAY and draft.lines and not reading.has_work:
+        reading.facts = {name: value for name, value in reading.facts.items() if name not in told}
+        reading.unread.append(Stretch(0, len(reading.row.text.rstrip()), looks_like="note"))
 
 
 def take_back_off(reading: Reading, draft: Draft) -> None:

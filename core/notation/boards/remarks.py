@@ -12,21 +12,31 @@ from core.notation.labels.facts import is_remark, is_said_to_people, is_surely_o
 from core.notation.lines.naming import CARRIED
 from core.notation.lines.pieces import Piece
 from core.notation.names.catalogued import Lexicon
-from core.notation.phrases.paces import is_paced
+from core.notation.phrases.paces import OF_A_PART, is_paced
 from core.notation.text import Row
 
 # Whom or what it depends on, or when people meet, and nothing to do: `If you are dizzy, skip this one`, `meet 12:15`.
 _ON_CONDITION = re.compile(
     r"^\W*(?:if|unless|whoever|anyone|anybody|who (?:has|is|can)|those (?:who|with|without))\b(?! time)"
+    r"|^\W*[a-z][a-z' /&,]{2,30}\b(?:people|folks?|mums?|moms?|crew)\s?[:=]\s"
+    r".*\b(?:no|not|skip|stop|leave|don'?t|ask)\b"
     r"|\b(?:meet(?:ing)?|see (?:you|u|ya)|kick[ -]?off|doors|be there)\b[a-z ,]{0,20}[0-9]{1,2}[:.][0-9]{2}\b",
     re.IGNORECASE,
 )
-# `no rower: 200 m run`
+# `no rower: 200 m run`, `no rack: find your best 8 split squats`
 _LACKING = re.compile(
-    r"(?:^|(?<=[\s(,;:.\-]))(?P<no>no|without(?: an?)?) (?P<what>[a-z][a-z \-]{1,20}?)\s?[:=,\-]\s?$"
+    r"(?:^|(?<=[\s(,;:.\-]))(?P<no>no|without(?: an?)?) (?P<what>[a-z][a-z \-]{1,20}?)\s?(?:[=,\-]\s?$|:)"
+)
+# `1 mile run if you haven't`
+_IF_NOT = re.compile(
+    r"\b(?:if|where|when) (?:not\b|(?:you|u|ya|they|there|it)(?:'s|'re| is| are| do| have| has)? ?"
+    r"(?:(?:have|has|do|can|is)n'?t|have not|can'?t|cannot|not|no(?:ne|thing|body)?)\b)"
 )
 _FOR_SOME = re.compile(rf"(?:no|without(?: an?)?) [a-z][a-z \-]{{1,20}}?\s?=\s?\w|{LACKS}\s?\w")
 _INSTEAD = re.compile(r"\binste?a?d\b(?! of)")
+# What singles are where something is lifted: `then singles`, `the single should be heavy`.
+_IN_ONES = frozenset(("single", "singles"))
+_ONE = re.compile(r"\b(?:the|a|an|and|then|heavy|top|last|daily)\s(?:[a-z]+\s)?singles?\b")
 # `one runs while the other one rests`
 _IN_TURN = re.compile(r"one (?:of you )?[a-z]+s\b[^.;]*\bother\b")
 _GIVE_AMOUNTS = frozenset(("scheme", "work_s", "amount"))
@@ -63,6 +73,10 @@ def leave_said(reading: Reading, draft: Draft | None, lexicon: Lexicon) -> None:
     `15 cal row - no rower: 200 m run`, `split squats instead, 8 each`, `10 pass-throughs - towel, hands wide`.
     """
     for piece in list(reading.pieces):
+        if _is_part_of_way(piece, reading, draft):
+            reading.pieces.remove(piece)
+            reading.unread = [one for one in reading.unread if not piece.start <= one.start < piece.end]
+            _say(reading, piece.start, piece.end, draft)
         if not piece.meaning:
             continue
         start = _of_some_from(piece, reading.row.text.lower(), lexicon)
@@ -75,8 +89,21 @@ def leave_said(reading: Reading, draft: Draft | None, lexicon: Lexicon) -> None:
         _say(reading, start, piece.end)
 
 
-def _say(reading: Reading, start: int, end: int) -> None:
+def _is_part_of_way(piece: Piece, reading: Reading, draft: Draft | None) -> bool:
+    """Whether it says how some of what stands before it is gone: `Run 8k. Last 2k at race pace`."""
+    if not OF_A_PART.match(reading.row.text.lower(), piece.start):
+        return False
+    front = [one for one in reading.pieces if one.start < piece.start and one.meaning]
+    whole = front[-1] if front else draft.pieces[-1] if draft and draft.lines else None
+    told = whole and (whole.sets or 1) * (whole.amount or 0)
+    return bool(whole and told) and whole.unit is piece.unit and 0 < (piece.amount or 0) < told
+
+
+def _say(reading: Reading, start: int, end: int, draft: Draft | None = None) -> None:
     at = _line_of(reading, Stretch(start, end))
+    if at is None and draft and draft.lines:
+        draft.say_of_last(reading.row.own_words(start, end))
+        return
     if at is None:
         reading.unread.append(Stretch(start, end, looks_like="note"))
         return
@@ -89,7 +116,10 @@ def _of_some_from(piece: Piece, text: str, lexicon: Lexicon) -> int | None:
     lacking = _LACKING.search(text[: piece.start])
     if lacking and _may_lack(lacking["what"], lexicon):
         return lacking.start("no")
-    if _INSTEAD.search(text, piece.start, piece.end) or _IN_TURN.match(text, piece.start):
+    if piece.meaning and piece.meaning.spelling in _IN_ONES and _ONE.search(text, 0, piece.end):
+        return piece.start
+    shapes = (_INSTEAD, _IF_NOT)
+    if any(one.search(text, piece.start, piece.end) for one in shapes) or _IN_TURN.match(text, piece.start):
         return piece.start
     return None
 
@@ -169,7 +199,7 @@ def keep_with_line(draft: Draft, reading: Reading) -> list[str]:
     behind = last.row.number == reading.row.number and not (reading.pieces or reading.facts)
     mine = [one for one in reading.notes if behind or is_paced(one.lower()) or _is_for_some(one.lower())]
     if mine:
-        draft.lines[-1] = last._replace(piece=replace(last.piece, notes=(*last.piece.notes, *mine)))
+        draft.say_of_last(*mine)
     return [note for note in reading.notes if note not in mine]
 
 
@@ -201,5 +231,5 @@ def _keep_with_last(draft: Draft, row: Row, stretch: Stretch) -> bool:
     last = draft.lines[-1]
     if last.row.number != row.number:
         return False
-    draft.lines[-1] = last._replace(piece=replace(last.piece, notes=(*last.piece.notes, words)))
+    draft.say_of_last(words)
     return True

@@ -42,6 +42,8 @@ def unit_of_all(text: str) -> MassUnit | None:
 
 def settle_row(reading: Reading, lexicon: Lexicon, draft: Draft | None) -> None:
     """A time beside a clock is how long it runs, one behind sets their rest; the heaviest squat has a bar."""
+    if draft and draft.facts.get("format") is Format.MAX_LOAD and "minutes" not in draft.facts:
+        _take_time_to_find(reading)
     if reading.facts.keys() == {"minutes"} and not reading.pieces and draft and _is_in_sets(draft):
         reading.facts = {"rest_s": reading.facts["minutes"] * MINUTE_S}
     _leave_with_unread(reading)
@@ -61,6 +63,14 @@ def settle_row(reading: Reading, lexicon: Lexicon, draft: Draft | None) -> None:
             reading.facts |= take_effort(reading.facts, effort_of(piece) | told)
             reading.pieces.remove(piece)
             reading.unread = [one for one in reading.unread if one.start != piece.start]
+
+
+def _take_time_to_find(reading: Reading) -> None:
+    """`Find a heavy triple: deadlift. 20 minutes, about 6 sets`: how long there is to find it."""
+    for piece in list(reading.pieces):
+        if _is_time_alone(piece) and (piece.amount or 0) >= _SHORTEST_MIN * MINUTE_S:
+            reading.facts.setdefault("minutes", (piece.amount or 0) / MINUTE_S)
+            reading.pieces.remove(piece)
 
 
 def _leave_with_unread(reading: Reading) -> None:

@@ -5,16 +5,12 @@ from functools import lru_cache
 
 from core.measures import MassUnit
 from core.movements.lookup import Catalogue
-from core.notation.boards.blocks import finish, too_long
+from core.notation.boards.blocks import finish, rest_between, too_long
 from core.notation.boards.clauses import Clause, clauses
 from core.notation.boards.days import names_days, where_a_day_ends
 from core.notation.boards.drafts import Draft
 from core.notation.boards.formats import UNSCORED
-from core.notation.boards.going import (
-    go_easy,
-    go_in_turn,
-    way_of_all,
-)
+from core.notation.boards.going import go_easy, go_in_turn, way_of_all
 from core.notation.boards.headings import DATE
 from core.notation.boards.kinds import by_place, tells_how_much
 from core.notation.boards.opening import OPENERS, is_past_warm_up, next_kind, opens, work_follows
@@ -24,10 +20,12 @@ from core.notation.boards.parting import (
     is_over,
     keep_between_rounds,
     keep_on_clock,
+    leave_score,
     leave_sets,
     names_a_part,
     sets_end_it,
     take_back_off,
+    take_times,
 )
 from core.notation.boards.placing import Around, go_the_way, place
 from core.notation.boards.reading import Reading, take_back_formats
@@ -60,7 +58,7 @@ from core.notation.talk.chat import is_like_a_session
 from core.notation.text import Row, blanked, rows
 from core.notation.tongues import in_english
 from core.notation.values import Corrected, NotUnderstood, ReadSession
-from core.sessions.values import Block, BlockKind, Format, Session
+from core.sessions.values import Block, BlockKind, Session
 
 __all__ = ["is_like_a_session", "read_session"]
 
@@ -212,6 +210,8 @@ class _Reader:
         settle_row(reading, self.lexicon, self.draft)
         if self.draft:
             take_back_off(reading, self.draft)
+            take_times(self.draft, reading)
+            leave_score(reading, self.draft)
             leave_sets(reading, self.draft)
             keep_between_rounds(self.draft, reading)
             keep_on_clock(self.draft, reading)
@@ -232,16 +232,16 @@ class _Reader:
         self._merge(draft, reading)
         draft.notes += keep_with_line(draft, reading)
         draft.pauses += "rest_s" in reading.facts
-        self._rest_between_all(reading)
+        if reading.facts.keys() == {"rest_s"} and not reading.has_work:
+            rest_between(self.blocks, self.paragraph, reading.facts["rest_s"])
 
     def result(self, written: list[Row]) -> ReadSession:
         self._close()
         if not self.blocks and not self.not_understood:
             self.problem(written[0] if written else Row(1, "", ()))
         self._take_back_names()
-        blocks = with_effort(
-            self.blocks if self.of_a_week else by_place(self.blocks, self.headed), self.title.effort()
-        )
+        told = self.blocks if self.of_a_week else by_place(self.blocks, self.headed)
+        blocks = with_effort(told, self.title.effort())
         session = Session(title=self.title.text, date=self.title.date, blocks=blocks) if blocks else None
         placed = (
             one.model_copy(update={"block": self.block_at.get(one.line)}) for one in self.not_understood
@@ -383,17 +383,6 @@ class _Reader:
         self.above = dict(shared or {})
         self.open_lines.clear()
         self.told.clear()
-
-    def _rest_between_all(self, reading: Reading) -> None:
-        """A rest that stands by itself is of all the sets above it in its paragraph that have none; so of tests."""
-        rest_s = reading.facts.get("rest_s")
-        if rest_s is None or reading.has_work or len(reading.facts) > 1:
-            return
-        for at in range(self.paragraph, len(self.blocks)):
-            block = self.blocks[at]
-            told = block.rounds or block.format is Format.MAX_REPS
-            if told and block.rest_s is None and block.format in {Format.SETS, Format.HOLD, Format.MAX_REPS}:
-                self.blocks[at] = block.model_copy(update={"rest_s": rest_s})
 
     def _merge(self, draft: Draft, reading: Reading) -> None:
         """Facts join the block; one that says otherwise than before is named instead."""

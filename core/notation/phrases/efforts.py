@@ -9,7 +9,7 @@ from typing import Final
 from core.measures import AmountUnit
 from core.notation.lines.pieces import Piece
 from core.notation.phrases.aims import Facts
-from core.notation.phrases.paces import is_paced
+from core.notation.phrases.paces import OF_A_PART, is_paced
 from core.sessions.values import Block, BlockKind, Effort
 
 _TABLE: Final = tomllib.loads(Path(__file__).with_suffix(".toml").read_text(encoding="utf-8"))["degree"]
@@ -56,7 +56,8 @@ def effort_of(piece: Piece) -> Facts:
 
 
 def _in_words(piece: Piece) -> Facts:
-    said = " ".join(note for note in piece.notes if effort_told(note.lower()) or not is_paced(note.lower()))
+    whole = [note for note in piece.notes if not OF_A_PART.match(note.lower())]
+    said = " ".join(note for note in whole if effort_told(note.lower()) or not is_paced(note.lower()))
     told = effort_told(said.lower())
     return {"effort": told.model_copy(update={"words": said})} if told else {}
 

@@ -38,7 +38,8 @@ OF_ROUNDS: tuple[Phrase, ...] = (
         says(format=Format.FOR_TIME),
     ),
     phrase(
-        r"\b(?:<fast>|rft\b|time it\b(?! if)|best time\b|(?:write|note) the time\b)(?: complete)?<of>",
+        r"\b(?:<fast>|rft\b|(?<!each\s)(?<!every\s)(?<!any\s)time it\b(?! if)|best time\b|(?:write|note) the time\b)"
+        r"(?: complete)?<of>",
         says(format=Format.FOR_TIME),
     ),
     # schemes and rounds
@@ -76,7 +77,7 @@ OF_ROUNDS: tuple[Phrase, ...] = (
     phrase(r"^[\s;*]*(?:then )?<n> times ?:", rounds),
     phrase(r"\b(?:go )?round <n> times\b", rounds),
     phrase(r"<n>_x_(?:through|round|around|over)\b", rounds),
-    phrase(r"(?:^|(?<=[,;:]\s))<n> times(?=[\s;.,]*$)", rounds),
+    phrase(r"(?:^[\s;*]*|(?<=[,;:]\s))<n> times(?: each(?: side| leg| arm| way)?)?(?=[\s;.,]*$)", rounds),
     phrase(r"(?<!x.)(?<!x)<n> (?:attempts|tries|goes|gos)\b", tries),
     phrase(r"^[\s;*]*<n>_x: ?(?=[0-9])", rounds),
     phrase(r"^[\s;*,.]*x_<n>[\s;,.]*$", rounds),

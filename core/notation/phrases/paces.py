@@ -11,6 +11,8 @@ from typing import Final
 from core.notation.quantities import DURATION, seconds
 from core.notation.text import Row, Strip, replaced
 
+# `last 2 km at race pace` is said of the way that is told before, not of all of it.
+OF_A_PART: Final = re.compile(r"\W*(?:the )?(?:last|first|final|middle)\s[0-9]")
 _RATE: Final = r"(?:1[6-9]|2[0-9]|3[0-6])"
 _RATES: Final = rf"{_RATE}(?:\s?(?:-|to|/)\s?{_RATE}){{0,4}}"
 _CLOCK: Final = r"[0-9]{1,2}:[0-5][0-9](?:\.[0-9])?"

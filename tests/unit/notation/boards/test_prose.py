@@ -105,6 +105,11 @@ def test_what_one_finishes_with_is_none_of_the_sets_before():
     assert ([line.movement for line in sets.lines], last.format) == (["heel raise"], "hold")
 
 
-def test_a_word_that_only_heads_is_shown_where_nothing_follows():
+def test_a_bare_stretch_at_the_end_is_done_like_any_line():
     found = read("AMRAP 10\n10 squats\n5 burpees\n\nCOOL DOWN\n5 min walk\nstretch")
-    assert [one.text for one in found.not_understood] == ["stretch"]
+    last = found.session.blocks[-1]
+    assert (last.kind, [line.movement for line in last.lines], found.not_understood) == (
+        "cool-down",
+        ["stretch"],
+        (),
+    )

@@ -5,6 +5,7 @@ import pytest
 from core.movements.lookup import catalogue
 from core.notation.boards.session import read_session
 from core.notation.phrases.manners import GOES_ON
+from core.sessions.values import Format
 
 
 def blocks_of(text):
@@ -206,3 +207,73 @@ def test_what_something_costs_or_counts_as_is_no_line(said):
     (block,) = blocks_of(f"For time:\n40 swings\n20 push-ups\n{said}")
     assert [line.movement for line in block.lines] == ["swing", "push-up"]
     assert block.notes == said
+
+
+OF_SOME = [
+    ("2000 m row for time if you've got a machine, 1 mile run if you haven't", ["row"]),
+    ("Plank, as long as you can\nBlood pressure people: no all-out hold, stop the plank at 30 s", ["plank"]),
+]
+
+
+@pytest.mark.parametrize(("text", "movements"), OF_SOME)
+def test_what_some_do_instead_is_no_work_of_all(text, movements):
+    found = read_session(text, catalogue())
+    assert [line.movement for block in found.session.blocks for line in block.lines] == movements
+
+
+def test_how_some_of_a_way_is_gone_is_said_of_its_line_and_is_not_how_hard_all_of_it_is():
+    (block,) = blocks_of("Run 8k. last 2k at race pace")
+    (line,) = block.lines
+    assert (line.amount, line.notes, block.effort) == (8000, "last 2k at race pace", None)
+
+
+def test_a_distance_at_a_pace_is_no_trial():
+    (block,) = blocks_of("8k run @ 5:30/km")
+    assert block.format is Format.QUALITY
+
+
+def test_as_much_as_goes_of_each_in_its_own_time_is_a_part_each():
+    told = blocks_of("Max reps: ten minutes on squats, ten minutes on press ups. Count the total.")
+    assert [(block.format, block.minutes) for block in told] == [(Format.MAX_REPS, 10)] * 2
+
+
+def test_a_single_among_sets_is_no_rope():
+    text = "Deadlift 5-5-3-3-1, 3 min rests.\nThe single should look like the first five."
+    (block,) = read_session(text, catalogue()).session.blocks
+    assert [line.movement for line in block.lines] == ["deadlift"]
+
+
+def test_rounds_of_which_one_counts_with_a_rest_between_are_intervals():
+    (block,) = blocks_of("5 rounds, 1 min rest between\n15 cal ski\n9 burpees\nscore = slowest round")
+    assert (block.format, block.counts) == (Format.INTERVALS, "worst")
+
+
+def test_rounds_of_loaded_work_with_a_rest_between_are_sets():
+    (block,) = blocks_of("4 rounds, rest 1 min between rounds\n8 goblet squats 12/8\n8 push-ups")
+    assert block.format is Format.SETS
+
+
+def test_how_often_the_only_thing_of_a_row_is_done_may_be_its_last_sentence():
+    first, last = blocks_of("Punches 30 s, rest 30 s. Five times.\nThen march on the spot 2 minutes.")
+    assert (first.format, first.rounds, first.work_s, first.rest_s) == (Format.INTERVALS, 5, 30, 30)
+    assert [line.amount for line in last.lines] == [120]
+
+
+def test_the_score_below_a_cool_down_is_none_of_it():
+    found = read_session(
+        "3 rounds for time: 400 m run, 10 swings\n\nCD: walk 5 min\n\npost time", catalogue()
+    )
+    assert [block.format for block in found.session.blocks] == [Format.FOR_TIME, Format.QUALITY]
+    assert [one.text for one in found.not_understood] == ["post time"]
+
+
+def test_a_time_behind_the_heaviest_is_how_long_there_is_to_find_it():
+    (block,) = blocks_of("Find a heavy triple: deadlift. 20 minutes.")
+    assert (block.format, block.minutes, [line.amount for line in block.lines]) == (Format.MAX_LOAD, 20, [3])
+
+
+@pytest.mark.parametrize(
+    ("text", "guess"), [("5 laps", "5 x 400 m run"), ("8 x hill sprint", "8 x 100 m hill sprint")]
+)
+def test_turns_of_no_told_length_are_offered_with_one(text, guess):
+    assert guess in [one.guess for one in read_session(text, catalogue()).not_understood]
