@@ -94,9 +94,10 @@ def _is_part_of_way(piece: Piece, reading: Reading, draft: Draft | None) -> bool
     if not OF_A_PART.match(reading.row.text.lower(), piece.start):
         return False
     front = [one for one in reading.pieces if one.start < piece.start and one.meaning]
-    whole = front[-1] if front else draft.pieces[-1] if draft and draft.lines else None
-    told = whole and (whole.sets or 1) * (whole.amount or 0)
-    return bool(whole and told) and whole.unit is piece.unit and 0 < (piece.amount or 0) < told
+    before = front or (draft.pieces if draft else [])
+    if not before or before[-1].unit is not piece.unit:
+        return False
+    return 0 < (piece.amount or 0) < (before[-1].sets or 1) * (before[-1].amount or 0)
 
 
 def _say(reading: Reading, start: int, end: int, draft: Draft | None = None) -> None:

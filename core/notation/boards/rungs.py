@@ -1,15 +1,21 @@
 """A ladder told by its first rungs: `2 cleans 2 squats`, `4 cleans 4 squats`, `6 cleans 6 squats` is 2-4-6 of each."""
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
 from itertools import pairwise
 
+from core.measures import AmountUnit
 from core.notation.boards.drafts import Draft
+from core.notation.boards.reading import Reading
+from core.notation.boards.unread import Stretch
 from core.notation.lines.pieces import Piece
 from core.notation.phrases.manners import GOES_ON
 from core.notation.quantities import MINUTE_S
+from core.notation.values import NotUnderstood
 from core.sessions.values import Format
 
+_ROUND = re.compile(r"\W*(?:round|rd) (?P<n>[1-9])\b\W*", re.IGNORECASE)
 # Two rungs of one thing may be any two lines.
 _FEWEST_OF_ONE = 3
 # So many more each minute are a ladder; more are turns (an estimate).
@@ -94,3 +100,32 @@ def _rungs(pieces: Sequence[Piece], size: int, fewest: int) -> tuple[int, ...]:
     steps = {later - before for before, later in pairwise(told)}
     enough = len(rungs) >= (fewest if size == 1 else 2)
     return tuple(told) if enough and len(steps) == 1 and 0 not in steps else ()
+
+
+def climbs_by_round(draft: Draft, reading: Reading) -> bool:
+    """Whether a row tells how many of each there are in the next round: `Round 1: 10 squats`, `Round 2: 15 each`.
+
+    All of it is then a ladder. A number that fits nowhere is shown.
+    """
+    each = reading.facts.get("amount")
+    if each is None or reading.has_work or not draft.lines:
+        return False
+    match = _ROUND.match(reading.row.text)
+    amounts = {piece.amount for piece in draft.pieces}
+    before = draft.facts.get("scheme") or tuple(int(one) for one in amounts if one)
+    counted = all(piece.unit in {None, AmountUnit.REPS} and not piece.sets for piece in draft.pieces)
+    if match is None or len(amounts) != 1 or not counted or int(match["n"]) != len(before) + 1:
+        if None not in amounts:
+            reading.facts = {name: told for name, told in reading.facts.items() if name != "amount"}
+            reading.unread.append(Stretch(0, len(reading.row.text.rstrip())))
+        return False
+    draft.facts["scheme"] = (*before, int(each))
+    draft.lines = [one._replace(piece=replace(one.piece, amount=None)) for one in draft.lines]
+    reading.facts = {name: told for name, told in reading.facts.items() if name != "amount"}
+    reading.pieces.clear()
+    return True
+
+
+def names_a_round(unread: NotUnderstood) -> bool:
+    """Whether it is no more than the number of a round."""
+    return _ROUND.fullmatch(unread.text) is not None

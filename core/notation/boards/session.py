@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass, field
 from functools import lru_cache
+from itertools import filterfalse
 
 from core.measures import MassUnit
 from core.movements.lookup import Catalogue
@@ -40,6 +41,7 @@ from core.notation.boards.remarks import (
 from core.notation.boards.repairs import mended
 from core.notation.boards.row_reader import read_row
 from core.notation.boards.rows import settle_row, unit_of_all
+from core.notation.boards.rungs import climbs_by_round, names_a_round
 from core.notation.boards.sending import send
 from core.notation.boards.sharing import load_all
 from core.notation.boards.spelled import in_digits, with_lists
@@ -63,7 +65,6 @@ from core.sessions.values import Block, BlockKind, Session
 __all__ = ["is_like_a_session", "read_session"]
 
 LONGEST_SESSION = 200
-_AROUND = " *_#=~:.-()"
 # Beside these, lines need no amount of their own.
 _GIVE_AMOUNTS = {"scheme", "work_s", "amount"}
 
@@ -158,7 +159,7 @@ class _Reader:
         behind = self._read_row(blanked(clause.row, 0, end))
         done = any(piece.meaning or piece.says_anything for piece in behind.pieces)
         if not (done or behind.facts or behind.kind):
-            told = heading_of(behind.row.text.lower().strip(_AROUND))
+            told = heading_of(behind.row.text.lower().strip(" *_#=~:.-()"))
             self.kind = told or self.kind
             self.not_understood.append(whole(clause.row, looks_like="note"))
             return
@@ -212,6 +213,8 @@ class _Reader:
             take_back_off(reading, self.draft)
             take_times(self.draft, reading)
             leave_score(reading, self.draft)
+            if climbs_by_round(self.draft, reading):
+                self.not_understood[:] = filterfalse(names_a_round, self.not_understood)
             leave_sets(reading, self.draft)
             keep_between_rounds(self.draft, reading)
             keep_on_clock(self.draft, reading)

@@ -2,6 +2,8 @@
 
 import pytest
 
+from core.movements.lookup import catalogue
+from core.notation.boards.session import read_session
 from tests.unit.notation.boards.test_board_parts import read
 
 LADDERS = [
@@ -41,3 +43,16 @@ def test_what_does_not_climb_in_even_steps_is_no_ladder(text):
 @pytest.mark.parametrize("text", ["Ladder 1-10\nburpees\nsquats", "Ladder 1 to 10: burpees, squats"])
 def test_how_far_a_ladder_goes_is_its_scheme(text):
     assert read(text)[0].scheme == tuple(range(1, 11))
+
+
+@pytest.mark.parametrize("between", [". ", "\n"])
+def test_how_many_of_each_there_are_round_by_round_is_a_ladder(between):
+    text = between.join(["Round 1: 10 push-ups, 10 squats", "Round 2: 15 each", "Round 3: 20 each"])
+    found = read_session(text, catalogue())
+    (block,) = found.session.blocks
+    assert (block.scheme, len(block.lines), found.not_understood) == ((10, 15, 20), 2, ())
+
+
+def test_how_many_of_each_is_shown_where_every_line_has_told_its_own():
+    found = read_session("Round 1: 10 push-ups, 12 squats\nRound 2: 15 each", catalogue())
+    assert "Round 2: 15 each" in [one.text for one in found.not_understood]
