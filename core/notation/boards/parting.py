@@ -212,6 +212,28 @@ def leave_score(reading: Reading, draft: Draft) -> None:
         reading.unread.append(Stretch(0, len(reading.row.text.rstrip()), looks_like="note"))
 
 
+def knows_how(draft: Draft | None) -> bool:
+    """Whether it was said how the part is done that has lines already."""
+    if draft is None or not draft.lines:
+        return False
+    lifted = all(piece.sets or piece.load_rule for piece in draft.pieces)
+    return "format" in draft.facts or draft.kind in UNSCORED or lifted
+
+
+def take_from_row(draft: Draft, reading: Reading) -> None:
+    """Takes what a row says of the line before it, or of a part before this one."""
+    take_back_off(reading, draft)
+    take_times(draft, reading)
+    leave_score(reading, draft)
+
+
+def keep_with_part(draft: Draft, reading: Reading) -> None:
+    """Leaves what a row says between the lines of the part that is open, or of its clock, with that part."""
+    leave_sets(reading, draft)
+    keep_between_rounds(draft, reading)
+    keep_on_clock(draft, reading)
+
+
 def take_back_off(reading: Reading, draft: Draft) -> None:
     """`Then 3 x 5 at 90 %`, `5 singles`, `1 set of max at 75 %` behind one thing that is lifted are of the same."""
     last = draft.pieces[-1] if draft.lines else None

@@ -19,14 +19,11 @@ from core.notation.boards.parting import (
     begin_list,
     counts_on,
     is_over,
-    keep_between_rounds,
-    keep_on_clock,
-    leave_score,
-    leave_sets,
+    keep_with_part,
+    knows_how,
     names_a_part,
     sets_end_it,
-    take_back_off,
-    take_times,
+    take_from_row,
 )
 from core.notation.boards.placing import Around, go_the_way, place
 from core.notation.boards.reading import Reading, take_back_formats
@@ -43,7 +40,7 @@ from core.notation.boards.row_reader import read_row
 from core.notation.boards.rows import settle_row, unit_of_all
 from core.notation.boards.rungs import climbs_by_round, names_a_round
 from core.notation.boards.sending import send
-from core.notation.boards.sharing import load_all
+from core.notation.boards.sharing import load_all, take_tool, with_tool
 from core.notation.boards.spelled import in_digits, with_lists
 from core.notation.boards.stations import is_rest
 from core.notation.boards.titles import Title
@@ -114,6 +111,7 @@ class _Reader:
     over_all: Facts = field(default_factory=dict)
     above: Facts = field(default_factory=dict)
     way: Meaning | None = None
+    tool: str | None = None
     before: list[Piece] = field(default_factory=list)
     of_a_week: bool = False
     in_a_day: bool = False
@@ -171,9 +169,10 @@ class _Reader:
         self.unit = unit_of_all(row.text.lower()) or self.unit
         reading = read_row(row, self.lexicon, self.unit, self.ordinal)
         reading.begins = clause.is_first
+        self.tool = take_tool(reading, self.lexicon) or self.tool
         self.ordinal = reading.number or reading.rest_station or self.ordinal
         leave_said(reading, self.draft, self.lexicon)
-        if self._knows_how() or any(piece.sets for piece in reading.pieces):
+        if knows_how(self.draft) or any(piece.sets for piece in reading.pieces):
             take_back_formats(reading)
         if self.draft and names_a_part(reading, clause) and work_follows(clause, self._read_row):
             reading.parts = reading.is_named = True
@@ -210,14 +209,10 @@ class _Reader:
                 )
         settle_row(reading, self.lexicon, self.draft)
         if self.draft:
-            take_back_off(reading, self.draft)
-            take_times(self.draft, reading)
-            leave_score(reading, self.draft)
+            take_from_row(self.draft, reading)
             if climbs_by_round(self.draft, reading):
                 self.not_understood[:] = filterfalse(names_a_round, self.not_understood)
-            leave_sets(reading, self.draft)
-            keep_between_rounds(self.draft, reading)
-            keep_on_clock(self.draft, reading)
+            keep_with_part(self.draft, reading)
             keep_what_is_unread(self.draft, reading)
             next_part = counts_on(self.draft, reading)
             if next_part or self._is_done(self.draft, reading, clause):
@@ -244,7 +239,7 @@ class _Reader:
             self.problem(written[0] if written else Row(1, "", ()))
         self._take_back_names()
         told = self.blocks if self.of_a_week else by_place(self.blocks, self.headed)
-        blocks = with_effort(told, self.title.effort())
+        blocks = with_tool(with_effort(told, self.title.effort()), self.tool, self.lexicon)
         session = Session(title=self.title.text, date=self.title.date, blocks=blocks) if blocks else None
         placed = (
             one.model_copy(update={"block": self.block_at.get(one.line)}) for one in self.not_understood
@@ -314,14 +309,6 @@ class _Reader:
         """The part before says that it is followed by rest."""
         if minutes and self.blocks:
             self.blocks[-1] = self.blocks[-1].model_copy(update={"rest_s": minutes * float(MINUTE_S)})
-
-    def _knows_how(self) -> bool:
-        """Whether it was said how the part is done that has lines already."""
-        draft = self.draft
-        if draft is None or not draft.lines:
-            return False
-        lifted = all(piece.sets or piece.load_rule for piece in draft.pieces)
-        return "format" in draft.facts or draft.kind in UNSCORED or lifted
 
     def _is_talk(self, reading: Reading, clause: Clause) -> bool:
         """Plain talk, even if a word of it is the name of a movement: `Breathe, everybody!`."""

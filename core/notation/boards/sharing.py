@@ -5,15 +5,52 @@ from dataclasses import replace
 
 from core.measures import MassUnit
 from core.notation.boards.drafts import Placed
-from core.notation.lines.naming import CARRIED
+from core.notation.boards.reading import Reading
+from core.notation.lines.naming import CARRIED, HELD
 from core.notation.lines.pieces import Piece, complete
 from core.notation.names.catalogued import Lexicon
 from core.notation.quantities import kilograms
 from core.notation.text import Row
+from core.sessions.values import Block, Line
 
 _SAME = re.compile(
     r"\bsame (?:dbs?|kbs?|(?:kettle|dumb)?bells?|bar(?:bell)?|weights?|loads?|one|ones|plate|bag|ball)\b"
 )
+
+# `kb only`, `one dumbbell for all of it`, `sandbag wed`
+_FOR_ALL = re.compile(
+    rf"(?:an? |the |only )?(?:{HELD.pattern})(?: only| day| for (?:all|everything|the whole thing)(?: of it)?"
+    r"| (?:mon|tues?|wed|thurs?|fri|sat|sun)[a-z]*)"
+)
+
+
+def take_tool(reading: Reading, lexicon: Lexicon) -> str | None:
+    """The one thing that a row says all of the board is done with, taken from its unread words; else None."""
+    for stretch in tuple(reading.unread):
+        match = _FOR_ALL.fullmatch(reading.row.text[stretch.start : stretch.end].strip(" .,:;-").lower())
+        thing = lexicon.catalogue.implement_by_name(match["i"]) if match else None
+        if thing:
+            reading.unread.remove(stretch)
+            reading.pieces = [one for one in reading.pieces if not stretch.start <= one.start < stretch.end]
+            return thing.id
+    return None
+
+
+def with_tool(blocks: tuple[Block, ...], tool: str | None, lexicon: Lexicon) -> tuple[Block, ...]:
+    """The blocks with that thing in the hands where a line says none and can be done with it."""
+
+    def held(line: Line) -> Line:
+        ways = lexicon.catalogue.movement(line.movement).variants
+        can = any(
+            hold.implement == tool for way in ways for hold in way.holds if line.variant in {None, way.id}
+        )
+        return line.model_copy(update={"implement": tool}) if can and line.implement is None else line
+
+    def around(block: Block) -> Block:
+        told = {name: tuple(map(held, getattr(block, name))) for name in ("buy_in", "lines", "cash_out")}
+        return block.model_copy(update=told)
+
+    return tuple(map(around, blocks)) if tool else blocks
 
 
 def share_load(pieces: list[Piece], row: Row, lexicon: Lexicon) -> None:

@@ -27,7 +27,7 @@ _OR = re.compile(r"\s(?:or|/)\s(?=[0-9])")
 _NEXT_SET = re.compile(r"(?<=%)\s(?=[0-9]{1,2}\+?\s?@)")
 # `400 m run 15 push-ups`: the next one begins with its amount
 _RUN_ON = re.compile(
-    r"(?<=[a-z0-9)])\s{1,3}(?:and\s|\+\s)?(?=[0-9]{1,4}(?:/[0-9]{1,3})?\s?(?:k?m|cal|s|sec|min|x)?\s[a-z])"
+    r"(?<=[a-z0-9)])(?<!\bor)\s{1,3}(?:and\s|\+\s)?(?=[0-9]{1,4}(?:/[0-9]{1,3})?\s?(?:k?m|cal|s|sec|min|x)?\s[a-z])"
 )
 
 

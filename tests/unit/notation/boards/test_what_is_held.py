@@ -81,3 +81,23 @@ def test_what_a_coach_expects_is_the_aim_and_no_rest():
     assert block.rest_s is None
     assert block.aim is not None
     assert (block.aim.low, block.aim.high) == (540, 780)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "AMRAP 20\n8 goblet squats\n10 burpees\nOne dumbbell for all of it",
+        "dumbbell only. AMRAP 20: 8 goblet squats, 10 burpees",
+    ],
+)
+def test_what_all_of_it_is_done_with_is_in_the_hands_where_something_can_be(text):
+    found = read(text)
+    assert found.session is not None
+    assert [line.implement for line in found.session.blocks[0].lines] == ["dumbbell", None]
+    assert found.not_understood == ()
+
+
+def test_another_way_behind_an_arrow_is_no_further_line():
+    found = read("5 rounds for time\n6 tuck jumps -> or 12 heel raises\n10 push-ups")
+    assert found.session is not None
+    assert [line.movement for line in found.session.blocks[0].lines] == ["tuck jump", "push-up"]
