@@ -54,6 +54,9 @@ _SETS_OF_SETS = re.compile(
 # `1 min fast / 2 min easy`: what is done easily meanwhile
 _EASY_OFF = re.compile(rf"/\s?(?P<said>{DURATION}\s(?:easy|slow|walking))\b")
 _SIDES = re.compile(r"\b(?:sides?|legs?|arms?|foot|feet|hands?|ways?|directions?)\b")
+_WORDS = re.compile(r"[a-z]{3,}\W+[a-z]{2,}")
+_DURATION = re.compile(DURATION)
+_OF_THE_CLOCK = frozenset({"rest_s", "cap_s", "every_s", "format"})
 _ALONE = re.compile(r"[^\W_]")
 _AROUND = " .,:;!?*~-=()"
 _BEHIND_HEADINGS = frozenset(":=-")
@@ -242,7 +245,8 @@ def _read_pieces(
             continue
         pieces = split(text, start, lexicon, unit)
         _name_by_bracket(pieces[-1], mine, lexicon)
-        open_still = not any(piece.meaning for piece in pieces) and any(map(_is_open, pieces))
+        nameless = not any(piece.meaning for piece in pieces)
+        open_still = nameless and (any(map(_is_open, pieces)) or _is_wordy_time(pieces[-1], text))
         if open_still and _is_told(reading, text, start, strip.text[end:]):
             reading.notes += mine
             continue
@@ -304,6 +308,12 @@ def _is_open(piece: Piece) -> bool:
     of_a_side = _SIDES.search(piece.text.lower())
     seconds_each = piece.per_side and piece.unit is AmountUnit.SECONDS and not of_a_side
     return bool(piece.unread or seconds_each or _TIMES.fullmatch(piece.text))
+
+
+def _is_wordy_time(piece: Piece, text: str) -> bool:
+    """`between the rounds look at the trees for 1 minute`: words around a time may say whose it is."""
+    wordy = piece.unit is AmountUnit.SECONDS and _WORDS.search(_DURATION.sub(" ", text)) is not None
+    return wordy and bool(told := told_by(text.strip(_AROUND))) and told.keys() <= _OF_THE_CLOCK
 
 
 def _is_told(reading: Reading, text: str, start: int, behind: str) -> bool:

@@ -12,12 +12,14 @@ from core.notation.lines.pieces import Piece
 from core.notation.names.catalogued import Lexicon
 from core.notation.phrases.aims import Facts
 from core.notation.phrases.efforts import effort_of, take_effort
-from core.notation.quantities import MINUTE_S
+from core.notation.quantities import DURATION, MINUTE_S
 from core.sessions.values import Format
 
 _UNIT = re.compile(
     r"(?:[(\[]|\b(?:in|are|all|weights?|loads?|numbers?)\s)\s?(?P<unit>pounds|lbs?|kilos?|kgs?|kilograms)\b"
 )
+_NAME_AND_TIME = re.compile(rf"[^\d,:;.(]+,\s?(?:{DURATION})(?P<heads>\s?:(?=\s|$))?", re.IGNORECASE)
+_COUNTED = frozenset({"minutes", "rounds", "cap_s", "work_s", "every_s"})
 COLON = re.compile(r"\s?:(?=\s|$)")
 _OF_A_SIDE = re.compile(
     r"\b(?:sides?|legs?|arms?|foot|feet|hands?|ways?|directions?|left|right|e/s|p/s)\b|/\s?s\b|[0-9]\s?/\s?[0-9]"
@@ -54,6 +56,7 @@ def settle_row(reading: Reading, lexicon: Lexicon, draft: Draft | None) -> None:
     _take_walk(reading)
     _take_easy(reading)
     _take_minutes(reading)
+    _take_minutes_of_name(reading)
     heaviest = reading.facts.get("format") is Format.MAX_LOAD
     opens = not any(piece.meaning for piece in reading.pieces) and (draft is None or not draft.lines)
     for piece in list(reading.pieces):
@@ -185,6 +188,20 @@ def _take_minutes(reading: Reading) -> None:
         reading.unread = [one._replace(looks_like="note", guess=None) for one in reading.unread]
 
 
+def _take_minutes_of_name(reading: Reading) -> None:
+    """`Teaser, 5 min: 10 inchworms, ...`: behind the name of a part that nobody knows, and in front of its work."""
+    first = reading.pieces[0] if reading.pieces else None
+    if first is None or first.meaning or not first.unread or first.unit is not AmountUnit.SECONDS:
+        return
+    match = _NAME_AND_TIME.match(reading.row.text, first.start)
+    works = any(piece.meaning and piece.amount for piece in reading.pieces[1:])
+    if match is None or not works or reading.facts.keys() & _COUNTED or not (first.amount or 0) >= MINUTE_S:
+        return
+    if match["heads"] or _takes_minutes(reading):
+        reading.facts["minutes"] = (first.amount or 0) / MINUTE_S
+        reading.pieces.remove(first)
+
+
 def _told_by_time(reading: Reading, piece: Piece, *, opens: bool) -> Facts:
     """Behind sets it is their rest; beside a clock, in front of a colon or where a part begins how long that runs."""
     amount = piece.amount or 0
@@ -196,13 +213,7 @@ def _told_by_time(reading: Reading, piece: Piece, *, opens: bool) -> Facts:
     alone = not any(one.amount or one.sets for one in others) and bool(others or reading.facts)
     headed = reading.kind is not None and not any(one.amount or one.sets or one.meaning for one in others)
     of_the_part = headed or (opens and alone)
-    if (in_front or of_the_part) and not reading.facts.keys() & {
-        "minutes",
-        "rounds",
-        "cap_s",
-        "work_s",
-        "every_s",
-    }:
+    if (in_front or of_the_part) and not reading.facts.keys() & _COUNTED:
         return {"minutes": amount / MINUTE_S}
     if behind_sets and "rest_s" not in reading.facts:
         return {"rest_s": amount}

@@ -108,3 +108,28 @@ def test_one_rest_behind_several_is_between_the_rounds():
 def test_a_minute_of_rest_below_gives_each_line_a_minute_of_its_own():
     (block,) = read("EMOM 12\n10 push-ups\n10 squats\nrest")
     assert ([line.station for line in block.lines], block.rest_stations) == ([1, 2], (3,))
+
+
+WORDY = [
+    ("4 rounds, no rush: 10 step-ups, 8 dips. Between the rounds look at the trees for one minute.", 60),
+    ("4 sets of 8 squats. Between sets walk to the door and back for 2 minutes.", 120),
+]
+
+
+@pytest.mark.parametrize(("text", "rest_s"), WORDY)
+def test_words_around_a_time_say_that_it_is_the_rest(text, rest_s):
+    found = read_session(text, catalogue())
+    assert ([block.rest_s for block in found.session.blocks], found.not_understood) == ([rest_s], ())
+
+
+NAMED = ["Teaser, 6 min: 6 air squats, 6 push-ups", "Puffer, 6 minutes, amrap: 6 air squats, 6 push-ups"]
+
+
+@pytest.mark.parametrize("text", NAMED)
+def test_the_time_behind_a_name_that_nobody_knows_is_that_of_the_part(text):
+    (block,) = read_session(text, catalogue()).session.blocks
+    assert (block.minutes, len(block.lines)) == (6, 2)
+
+
+def test_the_time_of_work_that_nobody_knows_is_used_nowhere():
+    assert read_session("gizmos, 6 minutes", catalogue()).session is None
