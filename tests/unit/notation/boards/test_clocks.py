@@ -2,6 +2,8 @@
 
 import pytest
 
+from core.movements.lookup import catalogue
+from core.notation.boards.session import read_session
 from tests.unit.notation.boards.test_board_parts import read
 from tests.unit.notation.boards.test_session_words import fields, understood
 
