@@ -111,7 +111,11 @@ async def _play_and_print(room: Room, backstage: Backstage, wanted: Wanted) -> N
 
     Where the room stays open, somebody may have got in the players' way: then the day ends, and the room goes on.
     """
-    how = "all that is said" if wanted.whole else "its main lines, … where more was said; make demo ALL=1 prints all"
+    how = (
+        "all that is said"
+        if wanted.whole
+        else "its main lines, … where more was said; make demo ALL=1 prints all"
+    )
     heading = f"A day of thirteen people in {len(STORY)} scenes, {how}."
     if wanted.brief:
         heading = "Of a day of thirteen people, what a coach should read first; make demo prints all of it."

@@ -17,6 +17,7 @@ from core.desk.commands import (
     ScreenAgain,
 )
 from core.desk.errors import Answered, StalePress
+from core.desk.joining.answering import answer_in
 from core.desk.joining.entry import (
     SCREENING,
     as_answers,
@@ -159,7 +160,9 @@ async def tell_screening(visit: Visit, refs: Mapping[str, Any], text: str) -> Ou
     group, so_far = refs["group"], refs["answers"]
     if says_by_mistake(text) or says_answered_wrongly(text):
         return await ask_screening(visit, group, so_far[:-1], again=not so_far)
-    age, read = age_told(text, asked=not so_far), read_yes_no(text)
+    asked = next_screening_question(as_answers(so_far))
+    assert asked is not None, "who has answered enough is not asked"
+    age, read = age_told(text, asked=not so_far), answer_in(text, asked)
     if so_far and age is not None:
         return await ask_screening(visit, group, so_far)
     read = read if age is None else age

@@ -34,8 +34,17 @@ async def ask_screening(visit: Visit, group_id: int, answers: str, *, again: boo
     """The next question after `answers`, one letter each."""
     question = next_screening_question(as_answers(answers))
     assert question is not None, "who has answered enough is not asked"
-    await visit.uow.questions.ask(visit.chat, SCREENING, {"group": group_id, "answers": answers}, visit.now)
-    return visit.told(AskScreening(group=group_id, question=question, answers=answers, again=again))
+    doubts = await doubts_before(visit, answers) + 1 if again else 0
+    refs = {"group": group_id, "answers": answers, "doubts": doubts}
+    await visit.uow.questions.ask(visit.chat, SCREENING, refs, visit.now)
+    return visit.told(AskScreening(group=group_id, question=question, answers=answers, doubts=doubts))
+
+
+async def doubts_before(visit: Visit, answers: str) -> int:
+    """How often this question was asked again already, so that nobody reads the same hint twice."""
+    question = await visit.uow.questions.open_in(visit.chat)
+    is_it = question is not None and question.kind == SCREENING and question.refs["answers"] == answers
+    return int(question.refs.get("doubts", 0)) if question and is_it else 0
 
 
 async def ask_entry_again(visit: Visit) -> Outcome | None:

@@ -27,12 +27,12 @@ class ConsentDeclined(Said):
 
 
 class AskScreening(Said):
-    """The next question; `answers` are those given so far. `again`: what was typed was no clear yes or no."""
+    """The next question; `answers` are those given so far. `doubts`: how often no clear yes or no was typed."""
 
     group: int
     question: ScreeningQuestion
     answers: str
-    again: bool = False
+    doubts: int = 0
 
 
 class ScreeningDone(Said):

@@ -20,7 +20,14 @@ from core.desk.talk.asked import KEPT_BY
 from core.desk.talk.explaining import explain, explained, longest_name
 from core.desk.talk.helping import show_help
 from core.desk.talk.not_got import word_for_coach
-from core.desk.talk.says import AnyTimeWillDo, HowItFeelsDecides, HowLongItIs, LessWillDo, WhatIsAsked
+from core.desk.talk.says import (
+    AnyTimeWillDo,
+    HowItFeelsDecides,
+    HowLongItIs,
+    LessWillDo,
+    WhatIsAsked,
+    WhatItGoesBy,
+)
 from core.desk.talk.scene import Scene
 from core.desk.versions.expecting import minutes_of_theirs, outlooks_of
 from core.desk.versions.says import LinesTold
@@ -38,10 +45,10 @@ async def version(visit: Visit, _: a.Act, scene: Scene) -> Outcome | None:
 
 
 async def why(visit: Visit, act: a.Why | a.HowHeavy, scene: Scene) -> Outcome | None:
-    """Of the lines that are meant; the version itself where they don't have it yet."""
+    """Of the lines that are meant; what it will go by, and what is still asked for it, where they have none yet."""
     about: Literal["why", "how_heavy"] = "why" if isinstance(act, a.Why) else "how_heavy"
     if scene.version is None:
-        return await my_version(visit, MyVersion())
+        return visit.told(WhatItGoesBy()) + await my_version(visit, MyVersion())
     return await tell_lines(visit, scene.version, about, act.movement, act.text)
 
 

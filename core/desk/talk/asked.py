@@ -27,11 +27,12 @@ class OfConsent(Asked):
 
 
 class OfScreening(Asked):
-    """`answers` so far, one letter each."""
+    """`answers` so far, one letter each; `doubts`: how often it was asked again."""
 
     kind: Literal["screening"] = "screening"
     group: int
     answers: str
+    doubts: int = 0
 
 
 class OfSigns(Asked):
@@ -80,7 +81,7 @@ class OfScore(Asked):
 
 class OfPain(Asked):
     kind: Literal["pain"] = "pain"
-    session: int
+    session: int | None = None
 
 
 class OfCoach(Asked):
@@ -247,7 +248,9 @@ ANSWERED_BY: Final[Mapping[str, frozenset[str]]] = {
     "pain": _NO_OR_YES | {"spares", "condition", "hurt", "sore", "nothing_hurt", "well", "well_again"},
 }  # fmt: skip
 # Who has agreed and is being screened may tell what they have already, and what to spare.
-WHILE_SCREENED: Final = frozenset({"has", "got", "lost", "weighs", "spares", "condition", "hurt"})
+WHILE_SCREENED: Final = frozenset(
+    {"has", "got", "lost", "weighs", "spares", "condition", "hurt", "can", "trains"}
+)
 # What may be asked before consent and safety are settled; whatever tells of oneself waits for them.
 BEFORE_ENTRY: Final = frozenset(
     {

@@ -21,7 +21,17 @@ async def as_common_question(visit: Visit, text: str, replied_to: int | None) ->
         return None
     if topic == "safe" and find_name(text, await coached_athletes(visit)) is None:
         return None
-    return visit.told(CommonAnswer(topic=topic, stage=await stage_of(visit, text, replied_to, coach=coach)))
+    stage = await stage_of(visit, text, replied_to, coach=coach)
+    return (
+        visit.told(CommonAnswer(topic=topic, stage=stage))
+        if topic not in ON_THE_WAY_IN or stage in WAY_IN
+        else None
+    )
+
+
+# What is asked of the session itself by whoever has come in.
+ON_THE_WAY_IN: Final = frozenset({"long"})
+WAY_IN: Final = frozenset({"consent", "screening"})
 
 
 async def as_how(visit: Visit, text: str, _: int | None) -> Outcome | None:

@@ -130,6 +130,10 @@ class CommonAnswer(Said):
     stage: Stage
 
 
+class WhatItGoesBy(Said):
+    """To who asks why their version is so, before there is one."""
+
+
 class NoSwap(Said):
     """What they want instead isn't safe for them, or isn't there. `to`: the movement; None: anything else."""
 

@@ -15,6 +15,8 @@ Topic = Literal[
     "next",
     "cost",
     "friend",
+    "rest",
+    "long",
     "needs",
     "calories",
     "sore",
@@ -41,7 +43,7 @@ def common_question(text: str, *, coach: bool) -> Topic | None:
     if len(words) > _LONGEST or "\n" in text.strip():
         return None
     asks = bool(_ASKS.search(words))
-    topics = _read()["coach"] | _read()["anybody"] if coach else _read()["anybody"]
+    topics = _read()["anybody"] | (_read()["coach"] if coach else _read()["entering"])
     found = (topic for topic, phrases in topics.items() if phrases.search(words))
     return next((cast("Topic", one) for one in found if asks or one in _BY_ITSELF), None)
 

@@ -23,6 +23,8 @@ _NAMES: Final = ("movement", "short_movement")
 # Of how many tokens the end of a clause counts between a number and what it is of; from how far on it is of nothing.
 _A_CLAUSE: Final = 4
 _TOO_FAR: Final = 16
+_CAN: Final = frozenset({"can", "manage"})
+_ASKED_OF: Final = frozenset({"you", "u", "ya", "i", "we"})
 _RUN: Final = "run"
 # What is meant where a load is told of a movement that is done without one.
 _LOADED: Final = {"air squat": "back squat"}
@@ -32,8 +34,9 @@ Fields = dict[str, Any]
 def abilities(stretch: Stretch) -> list[Fields]:
     """Of each movement what is told of it; a distance alone is a run. Nothing where a number belongs to nothing."""
     named = _named(stretch)
-    of_run = _of_a_run(stretch, named)
-    pairs = list(zip(named, _shared_out(stretch, named, but=of_run), strict=True))
+    of_run, of_all = _of_a_run(stretch, named), _of_all(stretch, named)
+    shared = _shared_out(stretch, named, but=(*of_run, *of_all))
+    pairs = [(mark, [*numbers, *of_all]) for mark, numbers in zip(named, shared, strict=True)]
     if any(_is_told_twice(stretch, mark, numbers) for mark, numbers in pairs):
         return []
     taken = [*of_run, *(one for _, numbers in pairs for one in numbers)]
@@ -42,6 +45,23 @@ def abilities(stretch: Stretch) -> list[Fields]:
     found = [told for mark, numbers in pairs if (told := _of_one(stretch, mark, numbers))]
     found += [{"movement": _RUN} | _told(stretch, of_run, None)] if of_run else []
     return found or _without_movement(stretch)
+
+
+def _of_all(stretch: Stretch, named: Sequence[Mark]) -> tuple[Quantity, ...]:
+    """`1rm squat 140 bench 100`: repetitions in front of all, where each has a number of its own behind it."""
+    numbers = stretch.quantities(*_TELLING)
+    leads = len(numbers) == len(named) + 1 > 2 and numbers[0].start < named[0].start  # noqa: PLR2004 - of several
+    behind = leads and all(one.start > mark.start for one, mark in zip(numbers[1:], named, strict=True))
+    return (numbers[0],) if behind and numbers[0].kind == "reps" else ()
+
+
+def surely_can(stretch: Stretch) -> bool:
+    """`Can only do like 3 push-ups`: a number of what they can do, of one movement."""
+    words = stretch.words
+    says_so = any(
+        word in _CAN and after not in _ASKED_OF for word, after in zip(words, (*words[1:], ""), strict=True)
+    )
+    return says_so and len(_named(stretch)) == len(stretch.quantities("number", "reps")) == 1
 
 
 def _of_a_run(stretch: Stretch, named: Sequence[Mark]) -> tuple[Quantity, ...]:

@@ -6,6 +6,7 @@ from functools import cache
 from pathlib import Path
 from typing import Final, NamedTuple
 
+from core.understanding.slots.abilities import surely_can
 from core.understanding.slots.body import surely_hurts
 from core.understanding.slots.exchanged import surely_came_or_went, surely_went
 from core.understanding.slots.stretch import Stretch
@@ -14,6 +15,7 @@ _SURE: Final = 0.9
 _PLAINLY: Final[Mapping[str, Callable[[Stretch], bool]]] = {
     "hurt": surely_hurts,
     "lost": surely_went,
+    "can": surely_can,
     "got": surely_came_or_went,
 }
 

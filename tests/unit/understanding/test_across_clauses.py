@@ -78,3 +78,16 @@ def test_each_thing_comes_or_goes_by_the_verb_of_its_clause(text, told):
 
 def test_a_thing_that_came_hides_nothing_that_hurts():
     assert [one["act"] for one in acts("got a 16kg bell and my knee hurts")] == ["got", "hurt"]
+
+
+def test_what_somebody_only_can_is_kept_however_it_is_said():
+    (told,) = acts("can only do like 3 pushups lol")
+    assert (told["act"], told["movement"], told["reps"]) == ("can", "push-up", 3)
+
+
+def test_repetitions_in_front_of_several_lifts_are_of_all():
+    told = acts("1rm squat 140 bench 100")
+    assert [(one["movement"], one["load_kg"], one["reps"]) for one in told] == [
+        ("back squat", 140, 1),
+        ("bench press", 100, 1),
+    ]

@@ -96,11 +96,25 @@ DOUBTS = {
 }
 
 
+# Where the hint was no help either.
+STILL = {
+    ScreeningQuestion.ADULT: "Your age in years is enough.\n\n",
+    ScreeningQuestion.SYMPTOMS: "I heard you. For this one I go by a yes or a no alone, about your own body.\n\n",
+    ScreeningQuestion.KNOWN_DISEASE: (
+        "I heard you. This one is about your own heart, vessels, sugar and kidneys alone: a yes or a no.\n\n"
+    ),
+    ScreeningQuestion.ACTIVE: "I heard you. Both are fine, I only need to know how gently to begin: yes or no.\n\n",
+}
+
+
 @wording("en", AskScreening)
 def ask_screening(said: AskScreening) -> Worded:
-    doubt = MEANT.get(said.question, "") + DOUBTS[said.question] if said.again else ""
     question = QUESTIONS[said.question]
-    return Worded(doubt + (question.rpartition("\n\n")[2] if said.again else question), (yes_or_no(said),))
+    if not said.doubts:
+        return Worded(question, (yes_or_no(said),))
+    hints = (MEANT.get(said.question, "") + DOUBTS[said.question], STILL[said.question])
+    hint = hints[said.doubts - 1] if said.doubts <= len(hints) else ""
+    return Worded(hint + question.rpartition("\n\n")[2], (yes_or_no(said),))
 
 
 def yes_or_no(said: AskScreening) -> Row:

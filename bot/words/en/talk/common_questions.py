@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from typing import Final
 
 from bot.words.wording import Worded, wording
-from core.desk.talk.says import CommonAnswer, Stage
+from core.desk.talk.says import CommonAnswer, Stage, WhatItGoesBy
 
 _ANSWERS: Final[Mapping[str, str]] = {
     "fit": (
@@ -24,6 +24,14 @@ _ANSWERS: Final[Mapping[str, str]] = {
     "friend": (
         "Gladly: they have to be in your group's chat, so ask your coach to add them. There they tap <i>Start with me</i>, and I take "
         "it from there."
+    ),
+    "rest": (
+        "Yes: sit down, breathe and drink whenever you like, and go on when you're ready. Nobody counts your rests against you. "
+        "With pressure in the chest, dizziness or unusual breathlessness stop for good and get help."
+    ),
+    "long": (
+        "The questions take some two minutes in all. A session is as long as your coach writes it, often twenty to forty minutes, "
+        "and you may stop or sit down whenever you need to. Once you have your version, ask me again."
     ),
     "needs": (
         "Nothing has to be bought. Tell me what there is, a chair or a bag of books counts, and your version uses just that. With "
@@ -85,6 +93,14 @@ _NEXT: Final[Mapping[Stage, str]] = {
     ),
     "done": "You're done for today, well done. The next session comes when your coach posts it; until then, rest.",
 }
+
+
+@wording("en", WhatItGoesBy)
+def what_it_goes_by(_: WhatItGoesBy) -> Worded:
+    return Worded(
+        "Your version goes by what you have, what you can do and what your body must spare; where I don't know you yet I begin "
+        "light. Once it's there, ask me why of any line, or write <i>too easy</i>."
+    )
 
 
 @wording("en", CommonAnswer)
