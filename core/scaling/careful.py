@@ -2,7 +2,7 @@
 
 from typing import Final
 
-from core.athletes.limits import limit
+from core.athletes.limits import limit, limits
 from core.movements.values import Demand, Pattern
 from core.scaling.athlete import Athlete
 from core.scaling.barriers import flags
@@ -49,9 +49,13 @@ def is_too_quick(way: Way, athlete: Athlete) -> bool:
         return True
     if athlete.capacity.knows(way.movement):
         return False
-    spared = athlete.spares(way)
-    minds = spared is not None and limit(spared).kind in {"condition", "state"}
+    minds = is_of_care(athlete.spares(way))
     return minds or athlete.goes_gently or (athlete.is_unused and bool(way.demands & CAUGHT))
+
+
+def is_of_care(about: str | None) -> bool:
+    """Whether it is a condition or a state; not a joint, a wish, or a muscle that is sore today."""
+    return any(one.id == about and one.kind in {"condition", "state"} for one in limits())
 
 
 def is_too_bold(way: Way, athlete: Athlete) -> bool:
@@ -99,8 +103,7 @@ def climbs_high(way: Way, athlete: Athlete) -> bool:
     """
     if way.demands & HIGH_STEP != HIGH_STEP or CLIMBED.isdisjoint(way.variant.things):
         return False
-    spared = athlete.spares(way)
-    minds = spared is not None and limit(spared).kind in {"condition", "state"}
+    minds = is_of_care(athlete.spares(way))
     has_lower = athlete.goes_no_heavier and athlete.gear.first_of(LOWER) is not None
     return minds or has_lower or athlete.is_unused or not athlete.gates.is_able
 

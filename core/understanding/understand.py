@@ -40,6 +40,11 @@ _AT_AN_END: Final = 0.12
 _UNACCOUNTED: Final = 0.75
 # And what it costs that a part of it is plainly something else.
 _CLAIM: Final = 0.8
+# The same where that is told so plainly that no chance is weighed.
+_SURE_CLAIM: Final = 1.6
+# Told plainly by one clause, these say nothing of its neighbours.
+_BY_CLAUSE: Final = frozenset({"hurt", "well_again", "can"})
+_SEVERAL: Final = 2
 # How much it counts that a stretch tells something else besides what it is taken for.
 _BESIDES: Final = 0.8
 # What it costs that a stretch tells nothing, and each thing that is named in it.
@@ -71,7 +76,7 @@ _WITH_THINGS: Final = frozenset({"got", "elsewhere"})
 class Chosen:
     """A stretch with the acts it most likely is, the chance of that, and the next likely one.
 
-    `mood`: how it is said; `supposed`: what it would tell if it were told.
+    `is_sure`: told too plainly to be weighed. `mood`: how it is said; `supposed`: what it would tell if it were told.
     `silence`: what it costs that it tells nothing; `is_aside`: that is the cheapest way to read it.
     """
 
@@ -85,6 +90,7 @@ class Chosen:
     chances: Mapping[str, float] = field(default_factory=dict, repr=False)
     silence: float = 0.0
     is_aside: bool = False
+    is_sure: bool = False
     mood: Mood = "told"
     supposed: tuple[AnyAct, ...] = ()
 
@@ -203,13 +209,13 @@ def _set_aside(so_far: tuple[float, list[Chosen]], one: Chosen, piece: Piece) ->
 def _claims(inner: Sequence[Chosen], name: str) -> float:
     """How much parts of a stretch are something else by themselves than what the whole of it is."""
     claims = (
-        one.chance - one.chances.get(name, 0.0)
+        (_SURE_CLAIM if one.is_sure else _CLAIM) * (one.chance - one.chances.get(name, 0.0))
         for one in inner
         if one.acts
         and one.name not in {name, "small_talk"}
         and one.chance >= (_PLAIN if one.name in BESIDE else TAKEN)
     )
-    return _CLAIM * sum(claims)
+    return sum(claims)
 
 
 def _parting(piece: Piece) -> float:
@@ -239,7 +245,7 @@ def _choose(
     chances = heard.chances
     likely = sorted(chances, key=chances.__getitem__, reverse=True)[:_TRIED]
     stretch = Stretch(marked, start, end, context)
-    sure = surely_told(stretch)
+    sure = [one for one in surely_told(stretch) if len(inner) < _SEVERAL or one not in _BY_CLAUSE]
     besides = (*answers_to(context.question), *sure)
     likely += [name for name in besides if name in chances and name not in likely]
     silence = _BESIDES**2 * heard.alone[""] + _NAMED_ASIDE * unaccounted("", stretch)
@@ -247,7 +253,7 @@ def _choose(
     fitting: list[Chosen] = []
     supposed: tuple[AnyAct, ...] = ()
     for name in likely:
-        chance = given_the_benefit(name, chances[name], stretch)
+        chance = given_the_benefit(name, chances[name], stretch, sure=name in sure)
         # The likeliest first: what is less likely than the best costs can't be better.
         if len(fitting) > 1 and -log(max(chance, _NOTHING_FITS)) > min(one.cost for one in fitting):
             continue
@@ -264,7 +270,8 @@ def _choose(
         return Chosen(start, end, likely[0], 0.0, (), "", 0.0, chances, silence, mood=how, supposed=supposed)
     fitting.sort(key=lambda one: one.cost)
     other = next((one.name for one in fitting[1:] if one.chance >= ASKED / 2), "")
-    return replace(fitting[0], other=other, mood=how, supposed=supposed)
+    best = fitting[0]
+    return replace(best, other=other, is_sure=best.name in sure, mood=how, supposed=supposed)
 
 
 def _is_known(stretch: Stretch) -> bool:

@@ -30,7 +30,8 @@ HURTS: Final = re.compile(
 INJURED: Final = re.compile(
     r"\b(?:tweak(?:s|ed|ing)?|pull(?:s|ed|ing)?|strain(?:s|ed|ing)?|sprain(?:s|ed)?|twisted|tear|tears|tore|torn"
     r"|ruptured|injur(?:y|ed)|pinged|popped|(?:just |has |have )?went|gave (?:way|out)|gone (?:ping|again)"
-    r"|worse|no better|twing\w+|niggl\w+|(?:acting|playing|acts|plays|acted|played) up)\b"
+    r"|(?:problems?|trouble|issues?|bother) with|worse|no better|twing\w+|niggl\w+"
+    r"|(?:acting|playing|acts|plays|acted|played) up)\b"
 )
 # Beside words of pain, what denies or goes wrong.
 _BAD: Final = re.compile(
@@ -47,6 +48,9 @@ _AT_SOMETHING: Final = re.compile(
     r"|\b(?:pulled|strained|tweaked|tore|torn) (?:a|some|my) (?:muscle|something)\b|\b(?:pulled|tweaked) something\b"
 )
 WELL: Final = re.compile(r"\b(?:fine|ok|okay|good|better|healed|great|grand|happy|sorted)\b")
+_NO_BETTER: Final = re.compile(
+    r"\b(?:not|(?:is|are)n'?t|no)(?: (?:any|much|really|getting|feeling|at all|a lot))* better\b"
+)
 _DENIED: Final = re.compile(
     r"\b(?:no|not|never|if|without|(?:is|are|was|were|do|does|did|has|have|ca|wo)n'?t)\b"
 )
@@ -81,7 +85,7 @@ def _clauses(text: str) -> Sequence[str]:
 
 def _named(text: str, is_meant: Callable[[str], bool]) -> tuple[str, ...]:
     """What hurts by the clauses that are meant, which are looked at without what says that something is fine."""
-    parted = ((_GOOD.sub(" ", clause), clause) for clause in _clauses(text))
+    parted = ((_NO_BETTER.sub("worse", _GOOD.sub(" ", clause)), clause) for clause in _clauses(text))
     found = (
         one
         for said, clause in parted

@@ -30,7 +30,8 @@ _IN_FRONT: Final = re.compile(
 )
 # `12:50 wasn't me, I did 13:50`, `that 4+20 Marit put in isn't mine, it was 5+2`
 _NOT_MINE: Final = re.compile(
-    r"^\W*(?:(?:that|the|my)\W+)?[0-9][0-9:+.]*[^0-9,;.]{0,40}\b(?:wasn'?t|isn'?t|(?:was|is) not|was|is)"
+    r"^\W*(?:(?:sorry|oops|hi|hey|no|wait|btw|that|the|my)\W+)*[0-9][0-9:+.]*[^0-9,;.]{0,40}"
+    r"\b(?:wasn'?t|isn'?t|(?:was|is) not|was|is)"
     r" (?:mine|me|my (?:score|time|result)|right|correct|true|wrong)\b\W+(?:(?:and|but|cos|because|as)\W+)?"
     r"(?:(?:i|mine|it|my (?:time|score|result))\W+(?:(?:only|actually|really) )?(?:did|got|had|was|is|made)\W+)"
 )

@@ -212,7 +212,8 @@ def _one(
     elif one.kind in {"clock", "span"}:
         yield "seconds", one.value
     elif one.kind == "times":
-        yield from _times(stretch, one, is_lift=is_lift)
+        squat = movement in _LOADED and _is_said_bare(stretch, _named(stretch))
+        yield from _times(stretch, one, is_lift=is_lift, squat=squat)
     elif is_lift and (
         _is_load(stretch, one)
         or (one.kind == "number" and any(n.kind == "reps" for n in beside))
@@ -223,9 +224,10 @@ def _one(
         yield "reps", int(one.low if one.kind == "range" and one.low is not None else one.value)
 
 
-def _times(stretch: Stretch, one: Quantity, *, is_lift: bool) -> Iterator[tuple[str, Any]]:
+def _times(stretch: Stretch, one: Quantity, *, is_lift: bool, squat: bool) -> Iterator[tuple[str, Any]]:
     """`80x5`, `5 x 80 kg` of a lift: the more is the load. Of anything else `3x10` is ten in a row."""
     first, second = one.value, one.second or 0.0
+    is_lift = is_lift or (squat and max(first, second) >= _SURELY_A_LOAD)
     if one.unit:
         yield "load_kg", exact_kg(second)
         yield "reps", int(first)

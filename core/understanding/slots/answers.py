@@ -7,13 +7,14 @@ from pathlib import Path
 from typing import Final, NamedTuple
 
 from core.understanding.slots.abilities import surely_can
-from core.understanding.slots.body import surely_hurts
+from core.understanding.slots.body import surely_hurts, surely_well
 from core.understanding.slots.exchanged import surely_came_or_went, surely_went
 from core.understanding.slots.stretch import Stretch
 
 _SURE: Final = 0.9
 _PLAINLY: Final[Mapping[str, Callable[[Stretch], bool]]] = {
     "hurt": surely_hurts,
+    "well_again": surely_well,
     "lost": surely_went,
     "can": surely_can,
     "got": surely_came_or_went,
@@ -64,9 +65,9 @@ def surely_told(stretch: Stretch) -> tuple[str, ...]:
     return tuple(act for act, is_told in _PLAINLY.items() if is_told(stretch))
 
 
-def given_the_benefit(act: str, chance: float, stretch: Stretch) -> float:
+def given_the_benefit(act: str, chance: float, stretch: Stretch, *, sure: bool = False) -> float:
     """The chance of an act that was asked for, or that it can be alone, where what it needs is named."""
-    if act in _PLAINLY and _PLAINLY[act](stretch):
+    if sure:
         return max(chance, _SURE)
     if not (_is_asked_for(act, stretch) or _is_its_shape(act, stretch)):
         return chance

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from core.athletes.limits import limit
+from core.notation.body.complaints import read_complaint
 from core.notation.body.healing import hurts_somewhere, injured
 from core.notation.body.limits import read_limits
 from core.understanding.acts import Side
@@ -49,6 +50,12 @@ def surely_hurts(stretch: Stretch) -> bool:
     return hurts_somewhere(stretch.said) or not {*joints(stretch), *muscles(stretch)}.isdisjoint(
         injured(stretch.said)
     )
+
+
+def surely_well(stretch: Stretch) -> bool:
+    """Whether it says of the speaker's own body that something is fine, and nothing that isn't."""
+    told = read_complaint(stretch.said)
+    return told is not None and told.kind == "over"
 
 
 def conditions(stretch: Stretch) -> tuple[str, ...]:

@@ -6,7 +6,7 @@ from bot.words.reasons import reason_words
 from core.athletes.values import Screening, Space, Today
 from core.measures import MassUnit
 from core.movements.lookup import catalogue
-from core.scaling.barriers import is_vigorous
+from core.scaling.barriers import SORE, is_vigorous
 from core.scaling.values import Because, Change
 from tests.unit.scaling.cases import Case
 from tests.unit.scaling.people import athlete, did, lines
@@ -97,6 +97,12 @@ def test_nothing_vigorous_is_left_wherever_they_train(text, space):
 def test_nothing_light_is_made_hard_for_whoever_should_find_it_easy(text, owns):
     line = lines(AMRAP + text, known_disease(*owns))[0]
     assert not any(word in line.variant for word in ("paused", "one-and-a-half", "deficit"))
+
+
+@pytest.mark.parametrize("place", [*SORE, "all over"])
+def test_there_is_a_version_whatever_is_sore(place):
+    text = "3 rounds for time\n400 m run\n12 deadlifts @ 24/16 kg\n10 step-ups\n10 burpees"
+    assert lines(text, athlete(owns=["2x dumbbell 12", "chair"], today=Today(sore=(place,))))
 
 
 def test_what_is_sore_does_some_of_it_and_is_told_why():

@@ -17,6 +17,8 @@ SAID = [
     ("foot's all good today, but tweaked my hammy on the run", ("ankle",), ("hamstring",)),
     ("my shoulder clicks on the presses and it aches at night", (), ("shoulder",)),
     ("calf went on the last rep", (), ("calf",)),
+    ("my knee is worse today and my back is not better", (), ("knee", "low-back")),
+    ("15 mins, tweaked my calf on the run, sold my bench", (), ("calf",)),
     ("strained my groin, back is fine", ("low-back",), ("groin",)),
     ("knee is much better, not sore at all", ("knee",), ()),
 ]

@@ -27,6 +27,7 @@ from core.notation.scores.corrections import read_correction
         ("9:24 sorry", "9:24"),
         ("typo: 9:24, not 9:42", "9:24"),
         ("12:50 wasnt me, i did 13:50", "13:50"),
+        ("sorry 12:50 wasnt me, i did 13:50", "13:50"),
         ("that 4+20 marit put in isn't mine, i did 5+2 and all as written", "5+2 and all as written"),
     ],
 )
