@@ -79,7 +79,9 @@ _LABEL = re.compile(
 # A title in quotes; inches and seconds have no letters in front.
 QUOTED = re.compile(r"[^\w\"']*[\"']([^\W\d_][^\"]{2,60}?)[\"'](?!\w)[\s:.\-]*")
 
-THEN = re.compile(r"^[\W_]*(?:and |straight |directly )?(?:then|into|followed by)\b[\s:;,.\-]*")
+THEN = re.compile(
+    r"^[\W_]*(?:and |straight |directly )?(?:then|into|followed by)\b(?: (?:lighter|heavier)(?=\s?:))?[\s:;,.\-]*"
+)
 # Whoever begins so has done with what stood before.
 AFTERWARDS = re.compile(
     r"^[\W_]*(?:and |then )?(?:at the (?:very )?end|to (?:the )?end|finally|afterwards|after (?:this|that)"

@@ -157,6 +157,8 @@ def test_bare_metres_between_other_work_are_run():
 MORE_OF_ONE = [
     ("Deadlift, build to a heavy 5, then 3 x 5 at 90 % of it", [("max_load", None), ("sets", 3)]),
     ("Squat: heavy single, then 3x3 at 80%", [("max_load", None), ("sets", 3)]),
+    ("Find a heavy 3: deadlift, 20 min.\nThen 3x8 at 70% of that 3", [("max_load", None), ("sets", 3)]),
+    ("Find a heavy 3: deadlift\n\nThen lighter: 3 x 8 at 60% of that", [("max_load", None), ("sets", 3)]),
 ]
 
 
