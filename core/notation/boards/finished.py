@@ -70,7 +70,9 @@ def _with_lines_settled(draft: Draft) -> tuple[Draft, Facts]:
     if "work_s" in facts and "every_s" in facts and "minutes" not in facts:
         draft = replace(draft, lines=[_whole_time(placed, facts) for placed in draft.lines])
     only = draft.only
-    practised = draft.kind is BlockKind.SKILL or facts.get("format") in {None, Format.QUALITY}
+    # Three minutes of rope in a warm-up are how much of it is done.
+    played = draft.kind not in UNSCORED and facts.get("format") in {None, Format.QUALITY}
+    practised = draft.kind is BlockKind.SKILL or played
     if practised and only and _is_played(only) and not facts.get("minutes"):
         facts["minutes"] = (only.amount or 0) / MINUTE_S
         draft = _with_only(draft, replace(only, amount=None, unit=None))

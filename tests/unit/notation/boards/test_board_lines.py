@@ -470,3 +470,10 @@ def test_a_number_with_a_gap_is_written_as_it_was_typed():
 def test_what_is_named_and_then_counted_in_its_row_is_done_once():
     (line,) = understood("Cool-down\nBreathing - 5 slow breaths").blocks[0].lines
     assert (line.movement, line.amount) == ("breathing", 5)
+
+
+def test_minutes_of_a_warm_up_are_how_much_is_done():
+    assert (
+        understood("Warm-up: 3 minutes rope, soft\n\n8 min amrap\n10 burpees").blocks[0].lines[0].amount
+        == 180
+    )
