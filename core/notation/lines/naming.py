@@ -205,12 +205,14 @@ def _candidates(name: str, lexicon: Lexicon) -> list[_Candidate]:
         full = _tidy(f"{name[: held.start()]} {held['i']} {name[held.end() :]}")
         told = (_in_full(name, held, lexicon), full, rest)
         ways += [_Candidate(one, (), held["i"], many) for one in told]
-    # `left side plank` is a side plank on the left, `left arm row` a row.
-    ways += [replace(way, name=_tidy(side.sub(" ", way.name))) for side in (_LEFT, SIDE) for way in ways]
-    ways += [
-        replace(way, name=_tidy(_MANNERS.sub(" ", way.name)), manners=tuple(_MANNERS.findall(way.name)))
-        for way in ways
-    ]
+    if SIDE.search(name):
+        # `left side plank` is a side plank on the left, `left arm row` a row.
+        ways += [replace(way, name=_tidy(side.sub(" ", way.name))) for side in (_LEFT, SIDE) for way in ways]
+    if _MANNERS.search(name):
+        ways += [
+            replace(way, name=_tidy(_MANNERS.sub(" ", way.name)), manners=tuple(_MANNERS.findall(way.name)))
+            for way in ways
+        ]
     return [way for way in dict.fromkeys(ways) if way.name]
 
 
