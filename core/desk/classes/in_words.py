@@ -1,13 +1,14 @@
 """What somebody types about classes and reminders, beside every button."""
 
 import re
+from datetime import date
 
 from core.desk.classes.coming import see_classes
 from core.desk.classes.commands import SeeClasses
 from core.desk.classes.dates import call_off_in_words, move_in_words
 from core.desk.classes.habits import fulfil
-from core.desk.classes.meetings import meetings_on
-from core.desk.classes.setting_up import propose_class, rename
+from core.desk.classes.meetings import meets_on
+from core.desk.classes.setting_up import move_for_good, propose_class, rename
 from core.desk.coached import coached_groups
 from core.desk.commands import SetZone
 from core.desk.days import today_in
@@ -21,8 +22,13 @@ from core.desk.talk.asked import keeps
 from core.desk.visit import Visit
 from core.movements.lookup import catalogue
 from core.notation.boards.session import read_session
-from core.notation.calendar.classes import read_called_off, read_class, read_moved, read_title
-from core.notation.calendar.moments import find_days
+from core.notation.calendar.classes import (
+    read_called_off,
+    read_class,
+    read_moved,
+    read_moved_for_good,
+    read_title,
+)
 from core.notation.calendar.reminding import OwnZone, read_wish
 from core.notation.calendar.zones import places_in, read_zone
 from core.store.records import Group
@@ -71,17 +77,6 @@ async def of_a_session(visit: Visit, text: str) -> Outcome | None:
     return await as_another_time(visit, record, when) if when else await withdraw_of_day(visit, which)
 
 
-async def meets_on(visit: Visit, text: str) -> bool:
-    """Whether a class of theirs is on a day that the words may mean."""
-    return any(
-        [
-            await meetings_on(visit.uow, group.id, day)
-            for group in await coached_groups(visit)
-            for day in find_days(text, today_in(group, visit.now))
-        ]
-    )
-
-
 def group_clock(text: str) -> str | None:
     """The zone in `set the group's clock to London time`; None where no one place is told."""
     found = _GROUP_CLOCK.search(text)
@@ -103,8 +98,14 @@ async def as_coach(visit: Visit, text: str, groups: list[Group]) -> Outcome | No
         return await call_off_in_words(visit, off, groups)
     if moved is not None:
         return await move_in_words(visit, moved, groups)
-    if await keeps(visit, "class"):
-        return None  # what is said of a class now is the answer to that
+    return None if await keeps(visit, "class") else await as_new_time(visit, text, today, groups)
+
+
+async def as_new_time(visit: Visit, text: str, today: date, groups: list[Group]) -> Outcome | None:
+    """A class at another time from now on, or a new one."""
+    for_good = read_moved_for_good(text, today)
+    if for_good is not None:
+        return await move_for_good(visit, for_good, text, groups) or await see_classes(visit, SeeClasses())
     read = None if is_board(text) else read_class(text, today)
     return await propose_class(visit, read, text, groups) if read is not None else None
 

@@ -9,8 +9,11 @@ from core.calendar.occurrences import occurrence, occurrences, takes_place
 from core.calendar.slots import local_of, slot_of
 from core.calendar.values import Occurrence, rule_parts
 from core.desk.classes.says import ClassDate, ClassPlan
+from core.desk.coached import coached_groups
+from core.desk.days import today_in
 from core.desk.errors import StalePress, UnknownThing
 from core.desk.visit import Visit
+from core.notation.calendar.moments import find_days
 from core.store.records import ClassRecord, ClassState
 from core.store.unit import Unit
 
@@ -124,4 +127,15 @@ def plan_of(record: ClassRecord) -> ClassPlan:
         zone=record.of.zone,
         minutes=record.of.minutes,
         link=record.of.link,
+    )
+
+
+async def meets_on(visit: Visit, text: str) -> bool:
+    """Whether a class of theirs is on a day that the words may mean."""
+    return any(
+        [
+            await meetings_on(visit.uow, group.id, day)
+            for group in await coached_groups(visit)
+            for day in find_days(text, today_in(group, visit.now))
+        ]
     )

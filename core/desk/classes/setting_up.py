@@ -73,6 +73,15 @@ async def propose_class(
     return read_back(visit, record, group, groups, half_known=known)
 
 
+async def move_for_good(visit: Visit, read: ReadClass, text: str, groups: list[Group]) -> Outcome | None:
+    """The one class that there is, at another time from then on; None where it isn't plain which is meant."""
+    live = [one for group in groups for one in await visit.uow.classes.live(group.id)]
+    if len(live) != 1:
+        return None
+    group = next(one for one in groups if one.id == live[0].group_id)
+    return await propose_class(visit, read, text, [group], live[0].id)
+
+
 async def is_like_the_evening_ones(visit: Visit, record: ClassRecord) -> bool:
     """Whether all other classes of the group are in the evening, and this one could be, half a day later."""
     others = [one for one in await visit.uow.classes.live(record.group_id) if one.id != record.id]
@@ -107,8 +116,8 @@ def first_start(read: ReadClass, zone: str, now: datetime) -> datetime:
     assert read.at is not None, "asked for before"
     if read.on is not None:
         return datetime.combine(read.on, read.at)
-    today = day_in(zone, now)
-    days = (today + timedelta(days=ahead) for ahead in range(_WEEK + 1))
+    first = max(day_in(zone, now), read.since or date.min)
+    days = (first + timedelta(days=ahead) for ahead in range(_WEEK + 1))
     starts = (datetime.combine(day, read.at) for day in days if day.weekday() in read.weekdays)
     return next(start for start in starts if instant(start, zone) > now)
 

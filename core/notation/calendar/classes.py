@@ -1,7 +1,7 @@
 """A coach's words about classes: a new one, one date called off, one date moved."""
 
 import re
-from datetime import date, time
+from datetime import date, time, timedelta
 
 from core.notation.calendar.moments import (
     BARE_HOUR,
@@ -28,6 +28,7 @@ _LONGEST = 300
 _LONGEST_TITLE = 60
 _LONGEST_CLASS = 12 * 60
 _HALF_A_DAY = 12
+_WEEK = 7
 # Hours in which a class may begin, where only half a clock was told (common practice, no source).
 _AWAKE = range(5, 22)
 _LINK = re.compile(r"\bhttps?://[^\s<>\"]+", re.IGNORECASE)
@@ -107,16 +108,30 @@ _TO_FIRST = re.compile(
 )
 
 
+# `Class moved to thursdays 19:00`: each of its dates from now on, not one of them.
+_FOR_GOOD = re.compile(
+    r"^\W*(?:(?:hi|hey|ok|so|sorry|please|just)\W+)*(?:(?:the|our|my)\s)?(?:live\s)?class(?:es)?\s"
+    r"(?:(?:is|are|has|have|was|will be|been|gets?|got|now)\s)*"
+    r"(?:mov(?:ed|es|ing)|changed|changes|switched|switches|now)\s(?:to\s|on\s)?"
+    rf"(?=.*\b(?:{DAY_WORD}s|every|each|from (?:now|next|then)|for good|permanently)\b)",
+    re.IGNORECASE,
+)
+_FROM_NEXT_WEEK = re.compile(
+    r"\b(?:from|as of|starting)\s(?:the\s)?(?:next|nxt)\s(?:week|wk)\b", re.IGNORECASE
+)
+
+
 class ReadClass(Value):
     """What a coach wrote of a class. `weekdays` (Monday is 0) every so many `weeks`, or once `on` a date.
 
-    `at` is None where no time was found, `half_told` false where no half of the day was; `minutes`, `link` and
-    `title` are None where they weren't told.
+    `since`: the first day on which it may be. `at` is None where no time was found, `half_told` false where no half
+    of the day was; `minutes`, `link` and `title` are None where they weren't told.
     """
 
     weekdays: tuple[int, ...] = ()
     weeks: int = 1
     on: date | None = None
+    since: date | None = None
     at: time | None = None
     half_known: bool = True
     half_told: bool = True
@@ -186,6 +201,18 @@ def read_class(text: str, today: date) -> ReadClass | None:
     if not _BEGINS.match(words) or words.endswith("?"):
         return None
     return class_in(words, today)
+
+
+def read_moved_for_good(text: str, today: date) -> ReadClass | None:
+    """`Class moved to thursdays 19:00 from next week`: when it is from then on; None for what is something else."""
+    words = plain(text[:_LONGEST])
+    moved = _FOR_GOOD.match(words)
+    if moved is None or words.endswith("?"):
+        return None
+    later = _FROM_NEXT_WEEK.search(words)
+    monday = today + timedelta(days=_WEEK - today.weekday()) if later else None
+    read = class_in(_FROM_NEXT_WEEK.sub(" ", words[moved.end() :]), today)
+    return read.model_copy(update={"title": None, "since": monday})
 
 
 def class_in(text: str, today: date) -> ReadClass:

@@ -248,7 +248,8 @@ def names_only_a_weekday(text: str) -> bool:
 
 # `Wed 11th`, `Wednesday, 11 March`, `11 March`, `Saturday on the quay`.
 _DAY_IN_FRONT = re.compile(
-    rf"^\W*(?:{DAY_WORD}\b\W{{0,2}}(?:the\s)?\d{{1,2}}(?:st|nd|rd|th)\b(?:\s(?:of\s)?{_MONTH_WORD}\b)?"
+    r"^\W*(?:(?:change of plans?|new plan) for\s)?"
+    rf"(?:{DAY_WORD}\b\W{{0,2}}(?:the\s)?\d{{1,2}}(?:st|nd|rd|th)\b(?:\s(?:of\s)?{_MONTH_WORD}\b)?"
     rf"|(?:{DAY_WORD}\b\W{{0,2}})?(?:\d{{1,2}}(?:st|nd|rd|th)?\s(?:of\s)?{_MONTH_WORD}|{_MONTH_WORD}\s\d{{1,2}}(?:st|nd|rd|th)?)\b"
     r"|\S+)",
     re.IGNORECASE,

@@ -6,7 +6,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from core.notation.calendar.classes import class_in, read_called_off, read_class, read_moved
+from core.notation.calendar.classes import (
+    class_in,
+    read_called_off,
+    read_class,
+    read_moved,
+    read_moved_for_good,
+)
 from core.notation.calendar.reminding import DigestHour, DigestWanted, Lead, OwnZone, QuietHours, read_wish
 from tests.strategies import any_text
 
@@ -289,3 +295,22 @@ def test_a_class_of_one_day_is_called_off():
     found = read_called_off("Tuesday's class is off", MONDAY)
     assert found is not None
     assert found.days == (TUESDAY,)
+
+
+@pytest.mark.parametrize(
+    ("words", "weekdays", "since"),
+    [
+        ("class moved to thursdays 19:00 from next wk", (3,), date(2026, 3, 9)),
+        ("the class is now on fridays at 19:00", (4,), None),
+    ],
+)
+def test_a_class_that_is_moved_for_good_is_told_with_all_its_days(words, weekdays, since):
+    read = read_moved_for_good(words, date(2026, 3, 2))
+    assert (read.weekdays, read.since, read.at, read.title) == (weekdays, since, time(19, 0), None)
+
+
+@pytest.mark.parametrize(
+    "words", ["class moved to thursday 19:00", "class thursdays 19:00", "is class on thursdays now?"]
+)
+def test_one_date_moved_or_a_new_class_is_none_moved_for_good(words):
+    assert read_moved_for_good(words, date(2026, 3, 2)) is None
